@@ -16,8 +16,8 @@ test: $(VENV)/.dev check  ## everything, installing what the tests need
 	sh scripts/install-openid.sh
 	sh scripts/install-tesseract.sh
 	sh scripts/install-debian.sh
-	$(BIN)/python -m pytest -q -n 2 -m "slow and not browser"
-	$(BIN)/python -m pytest -q -n 2 --dist loadfile -m browser
+	$(BIN)/python -m pytest -q -n 2 --dist worksteal -m "slow and not browser"
+	$(BIN)/python -m pytest -q -n 2 --dist loadfile --no-loadscope-reorder -m browser
 
 check: $(VENV)/.dev  ## lint, types, contracts, quick tests; types and tests at the same time
 	$(BIN)/ruff format --check src tests benchmarks scripts examples

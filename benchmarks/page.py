@@ -11,7 +11,8 @@ from tempfile import TemporaryDirectory
 
 import uvicorn
 from playwright.sync_api import sync_playwright
-from tests.browser.test_cook_room import FLAGS, edit, open_page
+from tests.browser.conftest import FLAGS
+from tests.browser.test_cook_room import edit, open_page
 
 from frywright.ledger.store import Store
 from frywright.rooms.clock import now

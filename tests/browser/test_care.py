@@ -8,7 +8,7 @@ import pytest
 from axe_playwright_python.sync_playwright import Axe
 
 from frywright.trial.kitchens import demo_text
-from tests.browser.test_cook_room import SIZES, browser, open_page, served  # noqa: F401
+from tests.browser.test_cook_room import SIZES, open_page, served
 
 pytestmark = pytest.mark.browser
 
@@ -24,7 +24,7 @@ def address(tmp_path_factory):
         yield found
 
 
-def test_a_closer_logs_with_one_hand(browser, address):  # noqa: F811
+def test_a_closer_logs_with_one_hand(browser, address):
     """Reading, top-up and filter turn of a vat on a phone: each one number and one tap, within ten seconds,
     on targets a glove can hit.
     """
@@ -51,7 +51,7 @@ def test_a_closer_logs_with_one_hand(browser, address):  # noqa: F811
 
 
 @pytest.mark.parametrize("size", SIZES)
-def test_every_size_reads_well(browser, address, size):  # noqa: F811
+def test_every_size_reads_well(browser, address, size):
     """No sideways scrolling and nothing for the accessibility checker to find, in both languages."""
     for language in ("en", "es"):
         page = open_page(browser, address, size, f"/care?lang={language}")
@@ -72,7 +72,7 @@ PAGES = (
 
 
 @pytest.mark.parametrize("size", SIZES)
-def test_every_page_of_the_room_reads_well(browser, address, size):  # noqa: F811
+def test_every_page_of_the_room_reads_well(browser, address, size):
     """No sideways scrolling in the longer language; nothing for the accessibility checker to find where room
     is scarcest.
     """
@@ -84,7 +84,7 @@ def test_every_page_of_the_room_reads_well(browser, address, size):  # noqa: F81
         page.close()
 
 
-def test_the_close_of_a_day_on_a_phone(browser, address):  # noqa: F811
+def test_the_close_of_a_day_on_a_phone(browser, address):
     """Heat off of two vats with the name typed once; no filter turn can have been done seconds later, and the
     page says from when; what is refused stands in its box.
     """
@@ -114,7 +114,7 @@ def test_the_close_of_a_day_on_a_phone(browser, address):  # noqa: F811
     page.close()
 
 
-def test_a_new_fryer_from_the_photo_of_its_plate_to_its_pack(browser, address, tmp_path):  # noqa: F811
+def test_a_new_fryer_from_the_photo_of_its_plate_to_its_pack(browser, address, tmp_path):
     """Photo and figures typed beside it, site measured, steps signed in their order with two at the dry
     check, the pack downloaded.
     """

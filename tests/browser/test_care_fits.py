@@ -13,7 +13,7 @@ from frywright.rooms.care.upkeep import tasks_for, tick, today_of
 from frywright.rooms.care.vat import tell_oil
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.trial.kitchens import demo_text
-from tests.browser.test_cook_room import SIZES, browser, open_page, served  # noqa: F401
+from tests.browser.test_cook_room import SIZES, open_page, served
 from tests.rooms.test_commissioning import begun
 from tests.web.test_probes import FISH_AND_WEDGES
 
@@ -50,7 +50,7 @@ def much_due(store):
 
 
 @pytest.mark.parametrize("text", [demo_text(), FISH_AND_WEDGES], ids=["demo", "metric"])
-def test_with_nothing_due_care_is_two_screens_at_most(browser, tmp_path, text):  # noqa: F811
+def test_with_nothing_due_care_is_two_screens_at_most(browser, tmp_path, text):
     """Says that nothing is due; every vat's form is there, folded, and opens by keyboard."""
     with served(tmp_path, text, all_done) as address:
         for path in ("/care", "/care/new"):
@@ -78,7 +78,7 @@ def test_with_nothing_due_care_is_two_screens_at_most(browser, tmp_path, text): 
 
 
 @pytest.mark.parametrize("language", ["en", "es"])
-def test_what_is_due_stands_on_the_first_screen_of_a_phone(browser, tmp_path, language):  # noqa: F811
+def test_what_is_due_stands_on_the_first_screen_of_a_phone(browser, tmp_path, language):
     """The worst three with their buttons and the count of the rest; a button leads to the vat, unfolded."""
     with served(tmp_path, demo_text(), much_due) as address:
         page = open_page(browser, address, "phone", f"/care?lang={language}")
@@ -106,7 +106,7 @@ def test_what_is_due_stands_on_the_first_screen_of_a_phone(browser, tmp_path, la
         page.close()
 
 
-def test_the_next_step_of_a_new_fryer_stands_on_the_first_screen(browser, tmp_path):  # noqa: F811
+def test_the_next_step_of_a_new_fryer_stands_on_the_first_screen(browser, tmp_path):
     """Before the plate it is the plate; later the first step that can be signed, open; done and locked ones
     are folded and counted.
     """

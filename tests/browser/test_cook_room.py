@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import shutil
 import threading
 import time
 from contextlib import contextmanager
@@ -18,15 +17,6 @@ from frywright.web.app import make_app
 
 pytestmark = pytest.mark.browser
 SIZES = {"phone": (390, 844), "tablet": (820, 1180), "desk": (1440, 900)}
-FLAGS = [
-    "--no-sandbox",
-    "--disable-gpu",
-    "--disable-quic",
-    "--no-first-run",
-    "--disable-background-networking",
-    "--disable-component-update",
-    "--disable-sync",
-]
 
 
 @contextmanager
@@ -56,18 +46,6 @@ def serving(store):
 def address(tmp_path_factory):
     with served(tmp_path_factory.mktemp("browser"), demo_text()) as found:
         yield found
-
-
-@pytest.fixture(scope="module")
-def browser():
-    from playwright.sync_api import sync_playwright
-
-    path = shutil.which("chromium") or shutil.which("chromium-browser") or shutil.which("google-chrome")
-    assert path, "Chromium is missing: run scripts/install-browser.sh"
-    with sync_playwright() as playwright:
-        running = playwright.chromium.launch(executable_path=path, args=FLAGS)
-        yield running
-        running.close()
 
 
 def open_page(browser, address, size="desk", path="/cook?program=bone-in+alder", **options):

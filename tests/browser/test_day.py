@@ -9,7 +9,7 @@ import time
 import pytest
 from axe_playwright_python.sync_playwright import Axe
 
-from tests.browser.test_cook_room import SIZES, address, browser, open_page  # noqa: F401
+from tests.browser.test_cook_room import SIZES, address, open_page  # noqa: F401
 
 pytestmark = pytest.mark.browser
 FRIDAY = "date=2026-11-27"
@@ -20,7 +20,7 @@ def day(browser, address):  # noqa: F811
     """Address of a kitchen with invented sales read in."""
     page = open_page(browser, address, "desk", "/day")
     page.click("form[action$=demo] button")
-    page.wait_for_selector("text=Live board", timeout=60_000)
+    page.wait_for_selector("text=Live board")
     page.close()
     return address
 
@@ -33,7 +33,7 @@ def until(page, clock, seconds=120):
         page.wait_for_timeout(100)
 
 
-def test_a_friday_whose_fryer_dies(browser, day):  # noqa: F811
+def test_a_friday_whose_fryer_dies(browser, day):
     """Played fast by the advice; at 17:40 birch fails, the new plan is told, nothing more goes into it; at
     the close waste is explained.
     """
@@ -46,8 +46,8 @@ def test_a_friday_whose_fryer_dies(browser, day):  # noqa: F811
     assert not page.locator(f"{tile} .second button").is_visible(), "out of use is no bare tap"
     page.click(f"{tile} .second summary")
     page.click(f"{tile} .second button")
-    page.click(f"{tile} a:text-is('What the day loses without it')", timeout=30_000)
-    page.wait_for_url("**/day/board/down*", timeout=30_000)
+    page.click(f"{tile} a:text-is('What the day loses without it')")
+    page.wait_for_url("**/day/board/down*")
     told = page.inner_text("main")
     assert "Without this fryer about" in told
     assert "Pieces asked for in vain" in told
@@ -61,7 +61,7 @@ def test_a_friday_whose_fryer_dies(browser, day):  # noqa: F811
     until(page, "21:58")
     page.select_option("#speed", "1")
     page.reload()
-    until(page, "21:58", 10)
+    until(page, "21:58")
     assert "Out of use" in page.inner_text(".tile:has(h2:text-is('Birch, five-head pressure vat'))")
     page.click("summary:text-is('Enter something else')")
     page.click("text=Waste explained")
@@ -71,7 +71,7 @@ def test_a_friday_whose_fryer_dies(browser, day):  # noqa: F811
     page.close()
 
 
-def test_a_lost_server_loses_no_tap(browser, day):  # noqa: F811
+def test_a_lost_server_loses_no_tap(browser, day):
     """Offline, timers go on and a tap waits; back on line it is there, once."""
     context = browser.new_context(viewport={"width": 820, "height": 1180})
     page = context.new_page()
@@ -100,7 +100,7 @@ def test_a_lost_server_loses_no_tap(browser, day):  # noqa: F811
     context.close()
 
 
-def test_without_the_server_clocks_go_on_and_it_is_loud(browser, day):  # noqa: F811
+def test_without_the_server_clocks_go_on_and_it_is_loud(browser, day):
     """A real day's board, the line cut: the copy the tablet kept is never taken for an answer. The clock
     goes on steadily, also after a reload; a drop tapped meanwhile counts down; the line says since when.
     """
@@ -135,7 +135,7 @@ def test_without_the_server_clocks_go_on_and_it_is_loud(browser, day):  # noqa: 
     assert left == sorted(left, reverse=True), "the countdown never goes back up"
     assert left[0] - left[-1] >= 6
     page.reload()
-    page.wait_for_selector(".tile .unsent:not([hidden])", timeout=15_000)
+    page.wait_for_selector(".tile .unsent:not([hidden])")
     minutes, seconds = page.evaluate(read)
     assert 0 <= left[-1] - (60 * minutes + seconds) <= 20, "a reload carries the clock on"
     context.set_offline(False)
@@ -143,7 +143,7 @@ def test_without_the_server_clocks_go_on_and_it_is_loud(browser, day):  # noqa: 
     context.close()
 
 
-def test_a_lift_that_is_due_is_seen_and_heard(browser, day):  # noqa: F811
+def test_a_lift_that_is_due_is_seen_and_heard(browser, day):
     """The tile turns dark, the title calls, and a tone is started that rises; it ends with the lift."""
     page = open_page(browser, day, "tablet", f"/day/board?practice=44&{FRIDAY}&now_s=43200")
     page.evaluate(
@@ -167,9 +167,9 @@ def test_a_lift_that_is_due_is_seen_and_heard(browser, day):  # noqa: F811
     )
     page.mouse.click(5, 5)
     page.select_option("#speed", "120")
-    page.wait_for_selector(".tile.due", timeout=20_000)
+    page.wait_for_selector(".tile.due")
     page.select_option("#speed", "1")
-    page.wait_for_function("() => window.tones.some((t) => t > window.tones[0] * 1.04)", timeout=30_000)
+    page.wait_for_function("() => window.tones.some((t) => t > window.tones[0] * 1.04)")
     assert page.evaluate("window.tones.filter((t) => t === window.tones[0]).length") == 3, "the third fryer"
     first, *others = page.evaluate("window.tones")
     assert any(later > first * 1.04 for later in others), "a semitone higher when it calls again"
@@ -181,7 +181,7 @@ def test_a_lift_that_is_due_is_seen_and_heard(browser, day):  # noqa: F811
     page.close()
 
 
-def test_a_lift_much_too_early_is_asked_about_over_a_reload(browser, day):  # noqa: F811
+def test_a_lift_much_too_early_is_asked_about_over_a_reload(browser, day):
     """The question stands big on the board, survives a reload, and its answer is what is kept."""
     page = open_page(browser, day, "phone", f"/day/board?practice=43&{FRIDAY}&now_s=43200")
     page.wait_for_selector(".tile")
@@ -192,7 +192,7 @@ def test_a_lift_much_too_early_is_asked_about_over_a_reload(browser, day):  # no
     page.fill(f"{form} [name=pieces]", "8")
     page.click(f"{form} button")
     tile = ".tile:has(h2:text-is('Alder, three-head pressure vat'))"
-    page.click(f"{tile} button:text-is('Lifted')", timeout=15_000)
+    page.click(f"{tile} button:text-is('Lifted')")
     page.wait_for_selector("#questions .asked")
     assert "Alder, three-head pressure vat: This load has had" in page.inner_text("#questions")
     assert page.locator("#questions button").count() == 3
@@ -202,7 +202,7 @@ def test_a_lift_much_too_early_is_asked_about_over_a_reload(browser, day):  # no
     assert page.locator(f"{tile}.cooking, {tile}.due").count() == 1
     assert page.evaluate("document.documentElement.scrollWidth") <= 390
     page.click("#questions button[data-answer='thrown away']")
-    page.wait_for_selector(f"{tile}:not(.cooking):not(.due)", timeout=15_000)
+    page.wait_for_selector(f"{tile}:not(.cooking):not(.due)")
     assert page.locator("#questions .asked").count() == 0
     assert (
         page.inner_text(
@@ -213,7 +213,7 @@ def test_a_lift_much_too_early_is_asked_about_over_a_reload(browser, day):  # no
     page.close()
 
 
-def test_no_clock_runs_while_pressure_is_let_go(browser, day):  # noqa: F811
+def test_no_clock_runs_while_pressure_is_let_go(browser, day):
     """A pressure load counts down to the vent and no further; then only the words stand there."""
     page = open_page(browser, day, "phone", f"/day/board?practice=41&{FRIDAY}&now_s=43200")
     key = "vent-test"
@@ -224,10 +224,10 @@ def test_no_clock_runs_while_pressure_is_let_go(browser, day):  # noqa: F811
         [key, 34800],
     )
     tile = ".tile:has(h2:text-is('Alder, three-head pressure vat'))"
-    page.wait_for_selector(f"{tile} .timer", timeout=15_000)
+    page.wait_for_selector(f"{tile} .timer")
     assert ":" in page.inner_text(f"{tile} .timer")
     page.select_option("#speed", "120")
-    page.wait_for_selector(f"{tile} .vent:not([hidden])", timeout=30_000)
+    page.wait_for_selector(f"{tile} .vent:not([hidden])")
     assert page.locator(f"{tile} .timer").is_hidden()
     assert "zero on the gauge" in page.inner_text(tile)
     page.close()
@@ -246,7 +246,7 @@ def test_no_clock_runs_while_pressure_is_let_go(browser, day):  # noqa: F811
         "/day/close?practice=7",
     ],
 )
-def test_every_size_reads_well(browser, day, size, path):  # noqa: F811
+def test_every_size_reads_well(browser, day, size, path):
     """No sideways scrolling, targets large enough, nothing for the accessibility checker to find; the longer
     language where room is scarce.
     """
@@ -263,7 +263,7 @@ def test_every_size_reads_well(browser, day, size, path):  # noqa: F811
         page.close()
 
 
-def test_the_board_works_without_scripts(browser, day):  # noqa: F811
+def test_the_board_works_without_scripts(browser, day):
     """A form alone confirms a drop and comes back to the board."""
     context = browser.new_context(java_script_enabled=False, viewport={"width": 820, "height": 1180})
     page = context.new_page()

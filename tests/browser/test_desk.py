@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.browser.test_cook_room import SIZES, address, browser, open_page  # noqa: F401
+from tests.browser.test_cook_room import SIZES, address, open_page  # noqa: F401
 
 pytestmark = pytest.mark.browser
 CHOSEN = {"scale": "°F", "clock": "up", "vent": "runs on", "lid1": "pressure", "lid2": "pressure"}
@@ -13,12 +13,8 @@ CHOSEN = {"scale": "°F", "clock": "up", "vent": "runs on", "lid1": "pressure", 
 
 def finish(page):
     """Wait for the work on the page to end."""
-    for _ in range(120):
-        if page.locator(".headline, .problem").count():
-            page.wait_for_load_state("networkidle")
-            return
-        page.wait_for_timeout(500)
-    raise AssertionError("the work did not end")
+    page.wait_for_selector(".headline, .problem")
+    page.wait_for_load_state("networkidle")
 
 
 def test_the_whole_path(browser, address):  # noqa: F811
@@ -175,7 +171,6 @@ def test_desk_pages_fit_and_pass_axe(browser, address, size, language):  # noqa:
     ):
         joint = "&" if "?" in path else "?"
         page = open_page(browser, address, size, f"{path}{joint}lang={language}", bypass_csp=True)
-        page.wait_for_load_state("networkidle")
         assert page.evaluate("document.documentElement.scrollWidth") <= SIZES[size][0], path
         found = [(v["id"], v["nodes"][0]["html"][:120]) for v in Axe().run(page).response["violations"]]
         assert found == [], path

@@ -5,16 +5,16 @@ the side, every size, both languages.
 from __future__ import annotations
 
 import re
+from shutil import copytree
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
 
 from frywright.ledger.store import Store
 from frywright.rooms.clock import now
-from frywright.rooms.demo import play_demo
 from frywright.rooms.fleet.kitchens import await_kitchen, open_kitchen
 from frywright.web.rights import RIGHTS
-from tests.browser.test_cook_room import SIZES, browser, serving  # noqa: F401
+from tests.browser.test_cook_room import SIZES, serving
 
 pytestmark = [pytest.mark.browser, pytest.mark.slow]
 NO_PAGE = re.compile(
@@ -38,10 +38,9 @@ PAGES = [*PATHS, *(f"/setup/fryer/{screen}" for screen in SCREENS), "/setup/prod
 
 
 @pytest.fixture(scope="module")
-def lived_in(tmp_path_factory):
+def lived_in(fortnight, tmp_path_factory):
     """The demo's fortnight, a second kitchen and one that is waited for."""
-    store = Store.file(tmp_path_factory.mktemp("pages") / "p.db", now)
-    play_demo(store)
+    store = Store.file(copytree(fortnight, tmp_path_factory.mktemp("pages") / "copy") / "f.db", now)
     open_kitchen(store, {"name": "East Gate (invented)", "like": "-"})
     await_kitchen(store, "Harbour Steps (invented)", "")
     with serving(store) as address:
@@ -52,12 +51,11 @@ def lived_in(tmp_path_factory):
 @pytest.mark.parametrize(
     ("size", "language"), [("phone", "en"), ("tablet", "es"), ("desk", "en"), ("phone", "es")]
 )
-def test_axe_finds_nothing_and_nothing_runs_off_the_side(browser, lived_in, size, language):  # noqa: F811
+def test_axe_finds_nothing_and_nothing_runs_off_the_side(browser, lived_in, size, language):
     """Each page answers; where an answer is an error, its page is looked at all the same."""
     width, height = SIZES[size]
     context = browser.new_context(viewport={"width": width, "height": height})
     page, found, seen = context.new_page(), [], 0
-    page.set_default_timeout(180_000)  # the first plan of a day on a machine that others use
     for path in PAGES:
         answer = page.goto(f"{lived_in}{path}?lang={language}&{ASKED.get(path, '')}")
         if path in ASKED or path in ("/", "/kitchens", "/care", "/records", "/day", "/day/line"):

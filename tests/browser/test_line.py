@@ -7,7 +7,7 @@ from __future__ import annotations
 import pytest
 from axe_playwright_python.sync_playwright import Axe
 
-from tests.browser.test_cook_room import address, browser, open_page  # noqa: F401
+from tests.browser.test_cook_room import address, open_page  # noqa: F401
 from tests.browser.test_day import FRIDAY, day  # noqa: F401
 
 pytestmark = pytest.mark.browser
@@ -155,20 +155,18 @@ def test_drop_undo_lift_on_two_screens(browser, day):  # noqa: F811
     here.fill(f"{form} [name=pieces]", "23")
     here.click(f"{form} button")
     here.wait_for_selector(f"{tile}.cooking")
-    there.wait_for_selector(f"{tile}.cooking", timeout=10_000)
+    there.wait_for_selector(f"{tile}.cooking")
     assert there.locator("#undo button").count() == 0
     here.click("#undo button")
     here.wait_for_selector(f"{tile}:not(.cooking)")
-    there.wait_for_selector(f"{tile}:not(.cooking)", timeout=10_000)
+    there.wait_for_selector(f"{tile}:not(.cooking)")
     told(here, **values, key="early", at_s=42900, now_s=43200)
     for page in (here, there):
-        page.wait_for_selector(
-            f"{tile}.nearly:not(.due) .whole button, {tile}.due .whole button", timeout=90_000
-        )
+        page.wait_for_selector(f"{tile}.nearly:not(.due) .whole button, {tile}.due .whole button")
     here.click(f"{tile} .whole button")
-    there.click(f"{tile} .whole button", timeout=5_000)
+    there.click(f"{tile} .whole button")
     for page in (here, there):
-        page.wait_for_selector(f"{tile}:not(.cooking)", timeout=10_000)
+        page.wait_for_selector(f"{tile}:not(.cooking)")
         assert page.locator("#link").is_hidden()
         assert "without a drop" not in page.inner_text("main")
     here.context.close()
@@ -222,7 +220,7 @@ def test_an_early_tap_on_the_line_is_asked_and_a_drop_without_server_counts(brow
     assert "not sent yet" in page.inner_text("[data-tile=dogwood]")
     page.wait_for_selector("#link:not([hidden]):has-text('No connection since')", timeout=15_000)
     page.context.set_offline(False)
-    page.wait_for_selector("[data-tile=dogwood].cooking:not(.local)", timeout=20_000)
+    page.wait_for_selector("[data-tile=dogwood].cooking:not(.local)")
     page.wait_for_selector("#link", state="hidden")
     page.context.close()
 

@@ -13,7 +13,7 @@ from frywright.ledger.facts.probing import LogKept
 from frywright.ledger.store import Store
 from frywright.rooms.clock import now
 from frywright.trial.kitchens import demo_text
-from tests.browser.test_cook_room import SIZES, browser, open_page  # noqa: F401
+from tests.browser.test_cook_room import SIZES, open_page
 from tests.web.live_loads import Fryer
 
 pytestmark = pytest.mark.browser
@@ -40,7 +40,7 @@ def served(tmp_path, monkeypatch):
     stop()
 
 
-def test_a_load_on_a_phone_from_the_start_to_the_kept_curve(browser, served):  # noqa: F811
+def test_a_load_on_a_phone_from_the_start_to_the_kept_curve(browser, served):
     """Two probes and the oil are placed; the page goes on by itself; short, silent and lost are loud; the
     keyboard reaches the buttons while the page renews itself.
     """
@@ -54,12 +54,12 @@ def test_a_load_on_a_phone_from_the_start_to_the_kept_curve(browser, served):  #
     page.click("text=Start")
     page.wait_for_selector("text=Waiting for the drop")
     fryer.report(100)
-    page.wait_for_selector("text=Short: will not reach the limit", timeout=60_000)
+    page.wait_for_selector("text=Short: will not reach the limit")
     assert "Do not lift early" in page.inner_text("main")
     assert "Short" in page.text_content("#say")
     page.focus("text=End and keep the curve")
     fryer.report(130, silent=("K1",))
-    page.wait_for_selector("text=No readings", timeout=60_000)
+    page.wait_for_selector("text=No readings")
     assert page.evaluate("document.activeElement.textContent") == "End and keep the curve"
     fryer.report(140)
     page.keyboard.press("Enter")
@@ -73,7 +73,7 @@ def test_a_load_on_a_phone_from_the_start_to_the_kept_curve(browser, served):  #
 
 
 @pytest.mark.parametrize("size", SIZES)
-def test_every_size_reads_well_in_both_languages(browser, served, size):  # noqa: F811
+def test_every_size_reads_well_in_both_languages(browser, served, size):
     """No sideways scrolling, targets fit for gloves, nothing for the accessibility checker to find."""
     fryer, address, _ = served
     fryer.report(-1)

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from shutil import copytree
+
 import pytest
 
 from frywright.ledger.store import Store
 from frywright.rooms.clock import now
-from frywright.rooms.demo import play_demo
-from tests.browser.test_cook_room import SIZES, browser, open_page, serving  # noqa: F401
+from tests.browser.test_cook_room import SIZES, open_page, serving
 
 pytestmark = pytest.mark.browser
 LEAST_PX = 68
@@ -23,23 +24,21 @@ PATHS = (
 
 
 @pytest.fixture(scope="module")
-def address(tmp_path_factory):
-    store = Store.file(tmp_path_factory.mktemp("now") / "n.db", now)
-    play_demo(store)
+def address(fortnight, tmp_path_factory):
+    store = Store.file(copytree(fortnight, tmp_path_factory.mktemp("now") / "copy") / "f.db", now)
     with serving(store) as found:
         yield found
 
 
 @pytest.mark.parametrize("size", sorted(SIZES))
 @pytest.mark.parametrize("language", ["en", "es"])
-def test_pages_fit_and_pass_axe(browser, address, size, language):  # noqa: F811
+def test_pages_fit_and_pass_axe(browser, address, size, language):
     """No sideways panning, no axe violation, targets for gloves, no complaint."""
     from axe_playwright_python.sync_playwright import Axe
 
     for path in PATHS:
         joint = "&" if "?" in path else "?"
         page = open_page(browser, address, size, f"{path}{joint}lang={language}", bypass_csp=True)
-        page.wait_for_load_state("networkidle")
         assert page.evaluate("document.documentElement.scrollWidth") <= SIZES[size][0], path
         found = [(v["id"], v["nodes"][0]["html"][:120]) for v in Axe().run(page).response["violations"]]
         assert found == [], path
@@ -53,7 +52,7 @@ def test_pages_fit_and_pass_axe(browser, address, size, language):  # noqa: F811
         page.close()
 
 
-def test_every_line_leads_where_it_can_be_done(browser, address):  # noqa: F811
+def test_every_line_leads_where_it_can_be_done(browser, address):
     """Each button opens a page that answers, and what it points at is on it."""
     page = open_page(browser, address, "tablet", "/")
     lines = page.evaluate("[...document.querySelectorAll('.todo .button')].map(b => b.getAttribute('href'))")
@@ -69,7 +68,7 @@ def test_every_line_leads_where_it_can_be_done(browser, address):  # noqa: F811
     page.close()
 
 
-def test_a_line_is_done_by_keyboard_and_gone(browser, address):  # noqa: F811
+def test_a_line_is_done_by_keyboard_and_gone(browser, address):
     """The gap of yesterday: reached with Tab, explained, and no more on Now."""
     page = open_page(browser, address, "phone", "/?lang=en")
     assert page.locator("li[data-act=gap]").count() == 1

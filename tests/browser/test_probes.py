@@ -8,7 +8,7 @@ import pytest
 from axe_playwright_python.sync_playwright import Axe
 
 from frywright.trial.kitchens import demo_log
-from tests.browser.test_cook_room import SIZES, address, browser, open_page  # noqa: F401
+from tests.browser.test_cook_room import SIZES, address, open_page  # noqa: F401
 
 pytestmark = pytest.mark.browser
 

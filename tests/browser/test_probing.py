@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from axe_playwright_python.sync_playwright import Axe
 
-from tests.browser.test_cook_room import SIZES, address, browser, open_page  # noqa: F401
+from tests.browser.test_cook_room import SIZES, address, open_page  # noqa: F401
 
 pytestmark = pytest.mark.browser
 PAGE = "/cook/probing?program=bone-in+birch"

@@ -11,7 +11,7 @@ from axe_playwright_python.sync_playwright import Axe
 
 from frywright.rooms.records import people
 from frywright.trial.kitchens import demo_text
-from tests.browser.test_cook_room import SIZES, browser, open_page, served  # noqa: F401
+from tests.browser.test_cook_room import SIZES, open_page, served
 
 pytestmark = pytest.mark.browser
 PASSWORD = "oak leaf river stone"
@@ -33,7 +33,7 @@ def address(folder):
         yield found
 
 
-def signed_in(browser, address, size, name, path):  # noqa: F811
+def signed_in(browser, address, size, name, path):
     """A page after signing in, on the way that was asked for."""
     page = open_page(browser, address, size, path)
     page.fill("[name=name]", name)
@@ -43,7 +43,7 @@ def signed_in(browser, address, size, name, path):  # noqa: F811
     return page
 
 
-def test_a_raw_piece_on_a_phone(browser, address):  # noqa: F811
+def test_a_raw_piece_on_a_phone(browser, address):
     """The lead probes 158 °F: the case opens, serving is not offered before a probe meets the limit, it
     closes when all is decided, and the name is on the entries.
     """
@@ -74,7 +74,7 @@ def test_a_raw_piece_on_a_phone(browser, address):  # noqa: F811
     page.close()
 
 
-def test_an_auditors_visit(browser, address, folder):  # noqa: F811
+def test_an_auditors_visit(browser, address, folder):
     """Signs in, sees the pack with its gaps and its case, opens an entry, cannot write; then somebody edits
     the database by hand, and the room says where.
     """
@@ -108,7 +108,7 @@ def test_an_auditors_visit(browser, address, folder):  # noqa: F811
 
 
 @pytest.mark.parametrize("size", SIZES)
-def test_every_page_reads_well(browser, address, size):  # noqa: F811
+def test_every_page_reads_well(browser, address, size):
     """No sideways scrolling in the longer language; nothing for the accessibility checker on a phone."""
     page = signed_in(browser, address, size, "Olive Owner", "/records?lang=es")
     for path in (

@@ -16,7 +16,6 @@ from frywright.rooms.day import sales
 from frywright.rooms.day.practice import demo_sales
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.trial.kitchens import demo_text
-from tests.browser.test_cook_room import browser  # noqa: F401
 from tests.browser.test_day import FRIDAY
 from tests.browser.test_line import DIGITS_MM, MEASURE, PX_MM, opened, told
 from tests.eight_fryers import DAY, furnish
@@ -68,7 +67,7 @@ def demo(tmp_path):
         yield server
 
 
-def test_a_lunch_rush_with_the_server_killed_and_back(browser, demo, tmp_path):  # noqa: F811
+def test_a_lunch_rush_with_the_server_killed_and_back(browser, demo, tmp_path):
     """Three screens see one truth: a drop here is seen there; while the server is away clocks run, a drop
     counts at once and the loss is loud; back again each tap is kept once; an early and a late tap are asked.
     """
@@ -76,7 +75,7 @@ def test_a_lunch_rush_with_the_server_killed_and_back(browser, demo, tmp_path): 
     tablet, phone, wall = screens["tablet"], screens["phone"], screens["wall"]
     dropped(tablet, "wedges", "cedar", 23)
     for page in screens.values():
-        page.wait_for_selector("[data-tile=cedar].cooking", timeout=20_000)
+        page.wait_for_selector("[data-tile=cedar].cooking")
     for name, page in screens.items():
         seen(page, tmp_path, f"before-{name}")
 
@@ -102,7 +101,7 @@ def test_a_lunch_rush_with_the_server_killed_and_back(browser, demo, tmp_path): 
     demo.start()
     for page in screens.values():
         page.wait_for_selector("#link", state="hidden", timeout=60_000)
-        page.wait_for_selector("[data-tile=dogwood].cooking:not(.local)", timeout=30_000)
+        page.wait_for_selector("[data-tile=dogwood].cooking:not(.local)")
 
     tablet.click("#more-dogwood > summary")
     tablet.click("#more-dogwood button:text-is('Lifted early')")
@@ -114,14 +113,14 @@ def test_a_lunch_rush_with_the_server_killed_and_back(browser, demo, tmp_path): 
     late = {"what": "drop", "fryer": "alder", "product": "bone_in", "pieces": 16, "practice": SEED}
     told(wall, **late, key="long ago", at_s=41300, now_s=42310)
     for page in screens.values():
-        page.wait_for_selector("[data-tile=alder].due", timeout=20_000)
+        page.wait_for_selector("[data-tile=alder].due")
     for name, page in screens.items():
         seen(page, tmp_path, f"due-{name}")
     wall.click("[data-tile=alder] .whole button")
     wall.wait_for_selector("#questions .asked:has-text('When was it lifted?')")
     wall.click("#questions [data-answer='lifted in time']")
     for page in screens.values():
-        page.wait_for_selector("[data-tile=alder]:not(.cooking)", timeout=20_000)
+        page.wait_for_selector("[data-tile=alder]:not(.cooking)")
         assert page.locator("#link").is_hidden()
     for page in screens.values():
         page.context.close()
@@ -149,7 +148,7 @@ def bank(tmp_path):
         yield server
 
 
-def test_a_bank_of_eight_on_board_and_line_at_three_sizes(browser, bank, tmp_path):  # noqa: F811
+def test_a_bank_of_eight_on_board_and_line_at_three_sizes(browser, bank, tmp_path):
     """All tiles in view on the line, digits of 25 mm on the tablet, no word of another kitchen's units, board
     without panning, nothing for the accessibility checker.
     """

@@ -15,7 +15,7 @@ from frywright.ledger.store import Store
 from frywright.rooms.clock import now
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.web.app import make_app
-from tests.browser.test_cook_room import SIZES, browser, open_page  # noqa: F401
+from tests.browser.test_cook_room import open_page
 from tests.browser.test_desk import finish
 
 pytestmark = pytest.mark.browser
@@ -128,7 +128,7 @@ def describe_bird(thumb, us=True, core=""):
 
 
 @pytest.mark.slow
-def test_from_nothing_to_a_printed_card(browser, tmp_path, capsys):  # noqa: F811
+def test_from_nothing_to_a_printed_card(browser, tmp_path, capsys):
     """One fryer, one product, one card: at most 40 taps and ten minutes; then a second fryer."""
     with empty(tmp_path) as (store, address):
         page = open_page(browser, address, "phone", "/", bypass_csp=True)
@@ -186,7 +186,7 @@ def test_from_nothing_to_a_printed_card(browser, tmp_path, capsys):  # noqa: F81
         page.close()
 
 
-def test_a_closed_browser_loses_nothing(browser, tmp_path):  # noqa: F811
+def test_a_closed_browser_loses_nothing(browser, tmp_path):
     """Half a screen typed, the browser closed: opened again it stands there, and a second tab is warned."""
     with empty(tmp_path) as (_, address):
         page = open_page(browser, address, "phone", "/setup/kitchen/place")
@@ -208,7 +208,7 @@ def test_a_closed_browser_loses_nothing(browser, tmp_path):  # noqa: F811
         other.close()
 
 
-def test_in_spanish_in_a_metric_kitchen_high_up(browser, tmp_path):  # noqa: F811
+def test_in_spanish_in_a_metric_kitchen_high_up(browser, tmp_path):
     """Altitude from boiling water, a place without a rule in the catalog, decimal commas, as far as the page
     of the first program; nothing runs off the side, no violation.
     """
