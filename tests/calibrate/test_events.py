@@ -46,6 +46,7 @@ def test_drops_lifts_and_offsets_of_two_hundred_logs():
     assert sum(abs(r[2]) for r in rows) <= 0.02 * len(errors)
 
 
+@pytest.mark.slow
 def test_one_log_in_detail():
     """Heater strength, swing, control mean, dip and vent of one log are those of the engine that made it."""
     made = make(2)

@@ -255,6 +255,7 @@ def test_a_release_arrives_is_taken_and_its_halt_too(office, pages, site):
     same(office, key, site)
 
 
+@pytest.mark.slow
 def test_a_changed_program_becomes_the_next_version_at_the_site(office, pages, site):
     """Under its own number there; what the page shows is what is saved; one that does not fit is left."""
     key, token = await_kitchen(office, "East Gate", "Ana Vale")

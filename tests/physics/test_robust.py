@@ -93,6 +93,7 @@ def test_nothing_breaks(cook):
     assert np.all(np.diff(got.time_s) > 0)
 
 
+@pytest.mark.slow
 @settings(max_examples=150, **QUIET)
 @given(pieces(), st.floats(1.02, 1.4), st.floats(0.5, 15.0))
 def test_thicker_is_never_faster_and_hotter_never_slower(p, factor, warmer):

@@ -150,6 +150,7 @@ def tiled(filters: bool) -> tuple[Day, float]:
     return day, 2.0 * 3 * 2 + loads * 1.0 + turns * (0.5 + 2.0 * 9)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("filters", [False, True])
 def test_a_perfect_tiling_is_found(filters):
     """Even demand has a plan without a piece thrown away, worked out by hand; the search finds its cost."""

@@ -266,6 +266,7 @@ def test_a_checked_thermometer_makes_a_verdict(client):
     assert "thermometer was not checked" in page.text
 
 
+@pytest.mark.slow
 def test_a_probe_log_with_a_valid_check_meets_or_fails(kitchen, log, store, monkeypatch):
     """The same curve: unknown unchecked, meets with a good check the day before, and fails for a rule it
     cannot reach.

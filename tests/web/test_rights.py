@@ -315,6 +315,7 @@ def test_a_port_that_is_taken_is_said_and_kernels_are_warmed_behind_the_address(
     assert f"http://127.0.0.1:{seen[0][1]}/" in seen[0][2]
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("role", ["crew", "lead", "technician", "auditor"])
 def test_a_page_shows_only_acts_that_whoever_looks_may_do(shop, role):
     """No form and no button that would be refused; a word says whose it is. The owner sees all."""
