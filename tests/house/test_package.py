@@ -62,7 +62,7 @@ def settings_of(root: Path) -> dict[str, str]:
     lines = (root / "etc/frywright/frywright.conf").read_text().splitlines()
     told = dict(line.split("=", 1) for line in lines if line and not line.startswith("#"))
     told |= {k: f"{root}{v}" for k, v in told.items() if v.startswith("/")}
-    return {**told, "NUMBA_CACHE_DIR": f"{root}/var/cache/frywright"}
+    return {**told, "FRYWRIGHT_CACHE": f"{root}/var/cache/frywright"}
 
 
 def test_it_is_installed_updated_rolled_back_and_removed(packages, root):

@@ -12,11 +12,9 @@ are written here anew.
 from __future__ import annotations
 
 import numpy as np
-from numba import njit
 
-from frywright.physics import kernels
+from frywright.physics.kernels import njit
 
-assert kernels.inlined  # importing it sets the folder that keeps compiled code
 SHIFTED_FRAC, GONE_FRAC, TURN_FRAC = 0.03, 0.15, 0.1
 """Shares of moves that shift the rest of a fryer's day, take a row out, try a filter turn."""
 

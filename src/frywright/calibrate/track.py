@@ -13,13 +13,11 @@ from dataclasses import dataclass
 from enum import IntEnum
 
 import numpy as np
-from numba import njit
 from numpy.typing import NDArray
 
-from frywright.physics import kernels
+from frywright.physics.kernels import inlined, njit
 
 Array = NDArray[np.float64]
-assert kernels.inlined  # importing it sets the folder that keeps compiled code
 KEPT = 40
 EVENT_COST = (5.0, 10.0, 10.0, 12.0)
 """Minus log likelihood of a switch, a drop, a lift and a jump of the draw at a given second. Estimate."""
@@ -96,7 +94,7 @@ TEMP, DRAW, P_TEMP, P_BOTH, P_DRAW, SINCE_LOAD, SINCE_SWITCH = 0, 1, 2, 3, 4, 5,
 FIRST_KIND = 10
 
 
-@kernels.inlined
+@inlined
 def _follow(h, on, loaded, read, loss, given):  # type: ignore[no-untyped-def]
     """One Kalman step of a hypothesis; what it costs."""
     dt, noise2, heater = given[STEP], given[NOISE2], given[HEATER]
@@ -126,7 +124,7 @@ def _follow(h, on, loaded, read, loss, given):  # type: ignore[no-untyped-def]
     return price
 
 
-@kernels.inlined
+@inlined
 def _change(h, event, on, loaded, given):  # type: ignore[no-untyped-def]
     """Put an event into a hypothesis; its price, or infinity where it cannot be."""
     price = given[COSTS + event]

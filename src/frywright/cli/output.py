@@ -39,11 +39,11 @@ def speaking_errors(shop: Shop | None = None) -> Iterator[None]:
 
 @contextmanager
 def preparing() -> Iterator[None]:
-    """Say so while kernels compile for the first time, which takes up to a minute."""
+    """Say so while kernels compile for the first time, which takes some seconds."""
     from frywright.trial.prepared import prepared
 
     if not prepared():
-        sys.stderr.write("Preparing the cook engine for this machine (once, up to a minute) …\n")
+        sys.stderr.write("Preparing the cook engine for this machine (once, some seconds) …\n")
     yield
 
 

@@ -12,11 +12,8 @@ from __future__ import annotations
 from math import erfc, exp, log, pi, sqrt
 
 import numpy as np
-from numba import njit
 
-from frywright.physics import kernels
-
-assert kernels.inlined  # importing it sets the folder that keeps compiled code
+from frywright.physics.kernels import njit
 
 LEVEL, GROWTH, WEEK, WEEKEND, TOP_UP, OFFSET, GAIN = range(7)
 STATES = 7

@@ -9,19 +9,15 @@ no Python and holds no lock.
 from __future__ import annotations
 
 import ctypes
-import hashlib
-import os
 from collections.abc import Callable, Iterator
-from contextlib import suppress
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
-from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
 
-from frywright.physics.folder import cache_folder
+from frywright.physics.machine import loaded
 from frywright.physics.pack import Packed
 
 Array = NDArray[np.float64]
@@ -99,17 +95,8 @@ class _Engine:
 
 @cache
 def _engine(version: str) -> _Engine:
-    import llvmlite.binding as llvm
-
-    llvm.initialize_native_target()
-    llvm.initialize_native_asmprinter()
-    target = llvm.Target.from_default_triple().create_target_machine(
-        cpu=llvm.get_host_cpu_name(), features=llvm.get_host_cpu_features().flatten(), opt=3, jit=True
-    )
     text = files("frywright.physics").joinpath(f"lanes/march_{version}.ll").read_text("utf-8")
-    code = llvm.create_mcjit_compiler(llvm.parse_assembly(""), target)
-    code.add_object_file(llvm.ObjectFileRef.from_data(_machine_code(text, target)))
-    code.finalize_object()
+    code = loaded("march", text)
     job = ctypes.POINTER(_Job)
     march_type = ctypes.CFUNCTYPE(ctypes.c_int64, job, ctypes.c_void_p, ctypes.c_int64)
     space_type = ctypes.CFUNCTYPE(ctypes.c_int64, job)
@@ -118,28 +105,6 @@ def _engine(version: str) -> _Engine:
         space_type(code.get_function_address(f"work_space_{version}")),
         code,
     )
-
-
-def _machine_code(text: str, target: Any) -> bytes:
-    """Code of this processor, from the cache folder where it was made before."""
-    import llvmlite
-    import llvmlite.binding as llvm
-
-    named = (
-        f"{llvmlite.__version__} {llvm.get_host_cpu_name()} {llvm.get_host_cpu_features().flatten()} {text}"
-    )
-    kept = cache_folder() / f"march-{hashlib.sha256(named.encode()).hexdigest()[:16]}.o"
-    with suppress(OSError):
-        return kept.read_bytes()
-    module = llvm.parse_assembly(text)
-    module.triple, module.data_layout = target.triple, str(target.target_data)
-    made = bytes(target.emit_object(module))
-    with suppress(OSError):  # a machine that keeps nothing compiles again
-        kept.parent.mkdir(parents=True, exist_ok=True)
-        begun = kept.with_suffix(f".{os.getpid()}")
-        begun.write_bytes(made)
-        begun.replace(kept)
-    return made
 
 
 def _address(array: NDArray[np.generic]) -> int:

@@ -20,9 +20,8 @@ slots, q parts of the day:
 from __future__ import annotations
 
 import numpy as np
-from numba import njit
 
-from frywright.physics.kernels import inlined  # importing it sets the folder that keeps compiled code
+from frywright.physics.kernels import inlined, njit
 
 FILTER, NOTHING = -1, -2
 MOST_SLOTS = 72  # longest cook or hold: six hours in slots of five minutes

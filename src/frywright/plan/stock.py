@@ -9,14 +9,12 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 import numpy as np
-from numba import njit
 from numpy.typing import ArrayLike, NDArray
 
 from frywright.model.errors import InputError
-from frywright.physics import kernels
+from frywright.physics.kernels import njit
 
 Counts = NDArray[np.int64]
-assert kernels.inlined  # importing it sets the folder that keeps compiled code
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
