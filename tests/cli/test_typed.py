@@ -9,29 +9,8 @@ from typer.main import get_command
 from typer.testing import CliRunner
 
 from frywright.cli.main import app
+from tests.small import small_kitchen
 
-KITCHEN = """[kitchen]
-name = "Bench of {units}"
-altitude_m = 900
-jurisdiction = "{place}"
-units = "{units}"
-language = "{language}"
-
-[[fryer]]
-key = "left"
-name = "Left"
-kind = "open"
-capacity_kg = 4
-oil_mass_kg = 20
-heater_kw = 12
-
-[[product]]
-key = "wings"
-name = "Wings"
-cut_set = "wings"
-coating = "bare"
-start_temp_c = 4
-"""
 FIXED = (
     "_kw",
     "_kwh",
@@ -56,7 +35,7 @@ def kitchen(request, tmp_path):
     """A kitchen in pounds, or one in kilograms that speaks Spanish and writes a decimal comma."""
     place, language = ("us_food_code_2022", "en") if request.param == "us" else ("uk", "es")
     path = tmp_path / "own.toml"
-    path.write_text(KITCHEN.format(units=request.param, place=place, language=language), "utf-8")
+    path.write_text(small_kitchen(place, units=request.param, language=language, altitude_m=900), "utf-8")
     return request.param, str(path)
 
 

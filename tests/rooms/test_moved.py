@@ -16,32 +16,8 @@ from frywright.rooms.readings import mend_reading, tell_hold, tell_probe
 from frywright.rooms.records.rules import rule_rows
 from frywright.rooms.standing import oil_limit_here
 from frywright.trial.kitchens import demo_text
+from tests.small import small_kitchen
 
-OWN = """[kitchen]
-name = "Bridge bench"
-altitude_m = 610
-jurisdiction = "{place}"
-units = "metric"
-thermometer_error_k = {error}
-
-[day]
-zone = "UTC"
-
-[[fryer]]
-key = "left"
-name = "Left"
-kind = "open"
-capacity_kg = 4
-oil_mass_kg = 20
-heater_kw = 12
-
-[[product]]
-key = "wings"
-name = "Wings"
-cut_set = "wings"
-coating = "bare"
-start_temp_c = 4
-"""
 MOVED = dt.datetime(2026, 6, 10, 12, tzinfo=dt.UTC)
 BEFORE, AFTER = MOVED - dt.timedelta(days=2), MOVED + dt.timedelta(days=2)
 READ = {"fryer": "left", "product": "wings", "thermometer": "T1", "who": "Ana", "pieces": "8"}
@@ -52,9 +28,9 @@ def moved(tmp_path):
     """A kitchen in Germany until the tenth at noon, under the Food Code since."""
     clock = [MOVED - dt.timedelta(days=30)]
     store = Store.file(tmp_path / "m.db", lambda: clock[0])
-    remember_kitchen(store, OWN.format(place="germany", error=2), "own.toml")
+    remember_kitchen(store, small_kitchen("germany", error_k=2), "own.toml")
     clock[0] = MOVED
-    remember_kitchen(store, OWN.format(place="us_food_code_2022", error=1), "own.toml", "moved to Ohio")
+    remember_kitchen(store, small_kitchen("us_food_code_2022", error_k=1), "own.toml", "moved to Ohio")
     clock[0] = AFTER
     return store, remembered_kitchen(store)
 
@@ -123,7 +99,7 @@ def test_what_the_demo_said_judges_nothing_of_a_kitchen_of_ones_own(tmp_path):
     store = Store.file(tmp_path / "d.db", lambda: clock[0])
     remember_kitchen(store, demo_text(), "demo.toml")
     clock[0] = MOVED
-    remember_kitchen(store, OWN.format(place="germany", error=2), "own.toml")
+    remember_kitchen(store, small_kitchen("germany", error_k=2), "own.toml")
     assert judged_at(store, remembered_kitchen(store), BEFORE).site.jurisdiction == "germany"
 
 
@@ -131,7 +107,7 @@ def test_a_house_target_judges_the_readings_of_its_time(tmp_path):
     """Where no rule is known, 68 °C falls short of the 72 °C the house asked for then, not of today's 65."""
     clock = [MOVED - dt.timedelta(days=30)]
     store = Store.file(tmp_path / "h.db", lambda: clock[0])
-    text = OWN.format(place="germany", error=1)
+    text = small_kitchen("germany", error_k=1)
     remember_kitchen(store, text + "house_core_c = 72\n", "own.toml")
     clock[0] = MOVED
     remember_kitchen(store, text + "house_core_c = 65\n", "own.toml", "the house asks for less")

@@ -13,7 +13,7 @@ from frywright.model.care import Emergency, Task
 from frywright.model.errors import InputError, Phrase, spoken
 from frywright.model.food import Coating, Cut, CutSet, Product
 from frywright.model.fryer import Fryer, FryerKind
-from frywright.model.program import Program
+from frywright.model.program import Program, check_altitude
 from frywright.model.tongues import tongues
 from frywright.model.trade import MenuItem, Sell, Trade
 from frywright.model.units import BARE, parse, read_number
@@ -72,15 +72,7 @@ class Site:
     invented: bool = False
 
     def __post_init__(self) -> None:
-        if not -500.0 <= self.altitude_m <= 5000.0:
-            raise InputError(
-                "altitude",
-                self.altitude_m,
-                "{low_m} to {high_m}",
-                where=self.name,
-                unit="m",
-                values={"low_m": -500.0, "high_m": 5000.0},
-            )
+        check_altitude(self.altitude_m, self.name)
         if self.language not in tongues():
             raise InputError(
                 "language",

@@ -42,6 +42,29 @@ class StageEnd(StrEnum):
 TIMED = (StageEnd.DURATION, StageEnd.ELAPSED, StageEnd.LEFT)
 
 
+LOWEST_M, HIGHEST_M = -500.0, 5000.0
+"""Altitudes at which people live and fry (own estimate)."""
+
+
+def check_altitude(altitude_m: float, where: str) -> None:
+    """Whether people fry at such an altitude.
+
+    Raises
+    ------
+    InputError
+        Far below the sea, or higher than people live.
+    """
+    if not LOWEST_M <= altitude_m <= HIGHEST_M:
+        raise InputError(
+            "altitude",
+            altitude_m,
+            "{low_m} to {high_m}",
+            where=where,
+            unit="m",
+            values={"low_m": LOWEST_M, "high_m": HIGHEST_M},
+        )
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Stage:
     """A span of a program. Exactly one end is given; a condition also needs ``at_most_s``."""
@@ -132,15 +155,8 @@ class Program:
             raise InputError("stage", "none", "at least one stage", where=self.name)
         if self.version < 1:
             raise InputError("version", self.version, "1 or more", where=self.name)
-        if self.altitude_m is not None and not -500.0 <= self.altitude_m <= 5000.0:
-            raise InputError(
-                "altitude",
-                self.altitude_m,
-                "{low_m} to {high_m}",
-                where=self.name,
-                unit="m",
-                values={"low_m": -500.0, "high_m": 5000.0},
-            )
+        if self.altitude_m is not None:
+            check_altitude(self.altitude_m, self.name)
         if self.unit_mass_kg is not None and not 0.005 <= self.unit_mass_kg <= 10.0:
             raise InputError(
                 "bird size", f"{self.unit_mass_kg:.3f} kg", "5 g to 10 kg (0.2 oz to 22 lb)", where=self.name

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass, fields, replace
 
-from frywright.design.difference import changes
+from frywright.design.difference import Change, changes
 from frywright.design.offer import Design, Late, offered, stages_told
 from frywright.design.offer import design as search_design
 from frywright.design.offer import late as lifted_late
@@ -105,16 +105,6 @@ def at_altitude(kitchen: Kitchen, altitude_m: float | None) -> Kitchen:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class ChangeShown:
-    """One value that changed between versions."""
-
-    stage: int
-    what: str
-    before: str
-    after: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class ChangeEffect:
     """What a change does to a full load: after less before."""
 
@@ -130,7 +120,7 @@ class Differences:
     name: str
     from_version: int
     to_version: int
-    changes: tuple[ChangeShown, ...]
+    changes: tuple[Change, ...]
     effect: ChangeEffect
     clocks: tuple[str, str]
     facts: tuple[FactsTold, FactsTold]
@@ -146,10 +136,7 @@ def differences(kitchen: Kitchen, old: Program, new: Program, translate: Transla
         name=new.name,
         from_version=old.version,
         to_version=new.version,
-        changes=tuple(
-            ChangeShown(stage=c.stage, what=c.what, before=c.before, after=c.after)
-            for c in changes(old, new, system)
-        ),
+        changes=changes(old, new, system),
         effect=ChangeEffect(
             core_at_lift_k=after.coldest.core_at_lift_c - before.coldest.core_at_lift_c,
             loss_frac=after.moisture_loss_frac - before.moisture_loss_frac,

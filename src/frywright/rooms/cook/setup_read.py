@@ -14,6 +14,7 @@ from frywright.model.errors import Amount, InputError, Phrase, one_of
 from frywright.model.food import CutSet
 from frywright.model.fryer import SHORTEST_VENT_S, ClockStyle, FryerKind, TempUnit
 from frywright.model.kitchen import Site, UnitSystem, altitude_at_m
+from frywright.model.program import HIGHEST_M, LOWEST_M
 from frywright.model.tongues import tongues
 from frywright.model.units import PSI
 from frywright.physics.steam import saturation_pa
@@ -260,7 +261,7 @@ def read_place(asked: Asked) -> PlaceRead:
 
 def read_altitude(asked: Asked) -> AltitudeRead:
     """Altitude as a number, or from a thermometer in boiling water."""
-    altitude = asked.amount("altitude", "length", (-500.0, 5000.0, "m"), needed=False)
+    altitude = asked.amount("altitude", "length", (LOWEST_M, HIGHEST_M, "m"), needed=False)
     boiled = asked.amount("boiled", "temperature", (BOIL_LOW_C, BOIL_HIGH_C, "c"), needed=False)
     if asked.text("altitude") and asked.text("boiled"):
         asked.refuse(

@@ -10,22 +10,15 @@ from dataclasses import replace
 from typing import Any
 
 from frywright.catalog import load
+from frywright.model.codec import PREFERRED
 from frywright.model.codec import write as plain
 from frywright.model.kitchen import key_of
 from frywright.model.units import UNITS, clock, suffix_of, to_people
 
 LIGHT_KG = 0.25
 FILE_UNIT = {
-    "us": {
-        "temperature": "f",
-        "mass": "lb",
-        "pressure": "psi",
-        "length": "ft",
-        "temperature_difference": "f_diff",
-        "power": "kw",
-        "volume": "l",
-    },
-    "metric": {"pressure": "kpa", "power": "kw", "volume": "l"},
+    "us": PREFERRED["us"] | {"power": "kw", "volume": "l"},
+    "metric": PREFERRED["metric"] | {"pressure": "kpa", "power": "kw", "volume": "l"},
 }
 """Units that a file is written in; the others stay as they are inside."""
 

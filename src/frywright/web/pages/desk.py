@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
-from dataclasses import replace
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, replace
 from typing import Any
 
 from fastapi import APIRouter, Request, Response
@@ -36,6 +36,7 @@ from frywright.rooms.cook.programs import record_proof, unanswered
 from frywright.rooms.kitchen import kitchen_number, remembered_kitchen
 from frywright.trial.naming import away_words
 from frywright.trial.proof import ProofAnswer, proof_view, prove_program
+from frywright.verdicts.facts import Facts
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.forms import whole_number
@@ -163,10 +164,10 @@ def _add_work(
     @routes.post("/cook/desk/job/{number}/row/{row}")
     def take(number: int, row: int) -> Response:
         found, place = jobs.get(number), kitchen()
-        rows = found.result.get("rows", ()) if found and found.result else ()
+        rows = found.result.rows if found and found.result else ()
         if found is None or not 0 <= row < len(rows):
             raise InputError("row", row + 1, "a row of a finished trade-off")
-        return _begin(jobs, found.title, "row", _taking(place, rows[row], found.result["goals"]))
+        return _begin(jobs, found.title, "row", _taking(place, rows[row], found.result.goals))
 
     @routes.post("/cook/desk/prove")
     def prove(request: Request, form: Typed) -> Response:
@@ -176,72 +177,84 @@ def _add_work(
         return _begin(jobs, program.name, "proof", work)
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DeskWork:
+    """What a job of the desk brings: how it is told, and a program that can be saved, where it made one."""
+
+    tell: Callable[[Translate], Any]
+    made: Program | None = None
+    origin: str = ""
+    facts: Facts | None = None
+    rows: Sequence[Candidate] = ()
+    goals: Goals | None = None
+
+
 def _designing(
     place: Kitchen, product: str, fryer: str, goals: Goals, stages: int | None
 ) -> Callable[..., Any]:
-    def work(progress: Callable[[float], None]) -> dict[str, Any]:
+    def work(progress: Callable[[float], None]) -> DeskWork:
         found, proof = design_program(place, product, fryer, goals, Effort(stages=stages, progress=progress))
         rows, system = _window(place, found.recommended.program, goals), str(place.site.units)
-        return {
-            "tell": lambda tr: replace(
+        return DeskWork(
+            tell=lambda tr: replace(
                 design_view(found, proof, system, tr),
                 window=rows(tr),
                 clock=clock_sentence(place, found.recommended.program, tr),
             ),
-            "made": found.recommended.program,
-            "origin": "designed",
-            "facts": proof.facts,
-            "rows": found.front,
-            "goals": goals,
-        }
+            made=found.recommended.program,
+            origin="designed",
+            facts=proof.facts,
+            rows=found.front,
+            goals=goals,
+        )
 
     return work
 
 
 def _taking(place: Kitchen, row: Candidate, goals: Goals) -> Callable[..., Any]:
-    def work(progress: Callable[[float], None]) -> dict[str, Any]:
+    def work(progress: Callable[[float], None]) -> DeskWork:
         taken, system = take_row(place, row, goals), str(place.site.units)
         progress(0.5)
         rows = _window(place, taken[0].program, goals)
-        return {
-            "tell": lambda tr: replace(
+        return DeskWork(
+            tell=lambda tr: replace(
                 row_view(taken, system, tr),
                 window=rows(tr),
                 clock=clock_sentence(place, taken[0].program, tr),
             ),
-            "made": taken[0].program,
-            "origin": "designed",
-            "facts": taken[1].facts,
-        }
+            made=taken[0].program,
+            origin="designed",
+            facts=taken[1].facts,
+        )
 
     return work
 
 
 def _carrying(place: Kitchen, program: Program, target: Target) -> Callable[..., Any]:
-    def work(progress: Callable[[float], None]) -> dict[str, Any]:
+    def work(progress: Callable[[float], None]) -> DeskWork:
         found, proof = transfer_program(place, program, target, Effort(progress=progress))
         beside = scouting_beside(place, program, found.program.product, target.kitchen.site.altitude_m)
         system = str(place.site.units)
-        return {
-            "tell": lambda tr: replace(
+        return DeskWork(
+            tell=lambda tr: replace(
                 transfer_view(found, proof, system, tr),
                 beside=beside,
                 clock=clock_sentence(target.kitchen, found.program, tr),
             ),
-            "made": found.program,
-            "origin": "carried",
-            "facts": proof.facts,
-        }
+            made=found.program,
+            origin="carried",
+            facts=proof.facts,
+        )
 
     return work
 
 
 def _proving(place: Kitchen, program: Program, record: Callable[[ProofAnswer], Any]) -> Callable[..., Any]:
-    def work(progress: Callable[[float], None]) -> dict[str, Any]:
+    def work(progress: Callable[[float], None]) -> DeskWork:
         told, system = prove_program(place, program, samples=2048, progress=progress), str(place.site.units)
         record(told)
         rows = _window(place, program, None)
-        return {"tell": lambda tr: {"proof": proof_view(told, system, tr), "window": rows(tr)}}
+        return DeskWork(tell=lambda tr: {"proof": proof_view(told, system, tr), "window": rows(tr)})
 
     return work
 
@@ -266,11 +279,11 @@ def _add_jobs(routes: APIRouter, jobs: Jobs, context: Context, kitchen: Callable
         )  # as it stands now, done read first: it may end while the page is made
         told = context.explain(request, found.error) if found.error else ""
         tr = translator(context.language(request))
-        result = found.result["tell"](tr) if found.result else None
+        result = found.result.tell(tr) if found.result else None
         saving: dict[str, Any] = {}
-        if found.result and "made" in found.result:
+        if found.result and found.result.made:
             saving = {
-                "save": save_choices(kitchen(), found.result["made"], found.result["facts"], translate=tr),
+                "save": save_choices(kitchen(), found.result.made, found.result.facts, translate=tr),
                 "hidden": {},
                 "action": f"/cook/desk/job/{number}/save",
             }
@@ -288,15 +301,15 @@ def _add_jobs(routes: APIRouter, jobs: Jobs, context: Context, kitchen: Callable
     @routes.post("/cook/desk/job/{number}/save")
     def save(request: Request, number: int, form: Typed) -> Response:
         found = jobs.get(number)
-        if found is None or not found.result or "made" not in found.result:
+        if found is None or not found.result or found.result.made is None:
             raise InputError("job", number, "a finished design or transfer")
-        place, made = kitchen(), found.result["made"]
+        place, made = kitchen(), found.result.made
         ways = save_choices(place, made)["follows"]
         default = f"{ways[0].version} {ways[0].name}" if ways else ""
         form = {"as": default, "name": made.name, **form}
         action = f"/cook/desk/job/{number}/save"
-        origin = found.result["origin"]
-        return save_program(context, request, place, made, form, action, found.result["facts"], origin=origin)
+        origin = found.result.origin
+        return save_program(context, request, place, made, form, action, found.result.facts, origin=origin)
 
 
 def _goals(site: Site, form: dict[str, str]) -> Goals:
