@@ -458,8 +458,8 @@ LOOSE_AT_THE_BORDER = {
 
 LOOSE_INSIDE = {
     "names that a template reads": (
-        "web/saving.py web/pages/day.py web/pages/now.py web/pages/desk.py web/pages/probes.py web/pages/live.py"
-        " web/pages/setup.py web/pages/kitchens.py web/pages/probing.py web/pages/releases.py"
+        "web/saving.py web/pages/day.py web/pages/now.py web/pages/desk.py web/pages/probes.py"
+        " web/pages/live.py web/pages/setup.py web/pages/kitchens.py web/pages/probing.py web/pages/releases.py"
         " web/pages/records.py"
     ),
     "JSON at the wire or in a file": (
