@@ -39,6 +39,9 @@ bench: $(VENV)/.dev  ## what fell in speed, timings, and accuracy against SciPy 
 	$(BIN)/python -m benchmarks.day
 	$(BIN)/python -m benchmarks.oil
 	$(BIN)/python -m benchmarks.records
+	$(BIN)/python -m benchmarks.hosting
+	$(BIN)/python -m benchmarks.kitchens
+	$(BIN)/python -m benchmarks.sites
 	sh scripts/install-browser.sh
 	$(BIN)/python -m benchmarks.page
 	$(BIN)/python -m benchmarks.history

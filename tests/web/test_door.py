@@ -15,6 +15,13 @@ from frywright.model.errors import BusyError, InputError
 from frywright.rooms.clock import now
 from frywright.rooms.kitchen import remember_kitchen
 from frywright.rooms.records import people
+from frywright.rooms.records.tries import (
+    FIRST_WAIT_S,
+    FREE_ANYWHERE,
+    FREE_ON_DEVICE,
+    FREE_TRIES,
+    LONGEST_WAIT_S,
+)
 from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
 from frywright.web.door import Door
@@ -171,7 +178,7 @@ def test_a_shared_device_waits_after_twenty_wrong_pins_whoever_is_named(store):
             count += 1
         if n == 10:
             assert people.sign_in(store, "Crew 7", "7391", "a", tries, device_token=tablet)
-    assert count == people.FREE_ON_DEVICE
+    assert count == FREE_ON_DEVICE
     assert people.sign_in(store, "Crew 1", PASSWORD, "elsewhere", tries)
 
 
@@ -321,7 +328,7 @@ def test_one_name_guessed_from_many_addresses_waits_but_not_where_it_signed_in(s
     people.add_account(store, "Kim", "crew", PASSWORD)
     tries = people.Tries()
     assert people.sign_in(store, "Olive", PASSWORD, "home", tries)
-    for n in range(people.FREE_ANYWHERE):
+    for n in range(FREE_ANYWHERE):
         with pytest.raises(InputError, match="not known"):
             people.sign_in(store, "Olive", "wrong", f"10.0.0.{n}", tries)
     with pytest.raises(InputError, match="tried again"):
@@ -368,13 +375,13 @@ def test_two_who_sign_in_at_once_both_do(store):
 def test_the_wait_grows_and_ends():
     """Half a minute, then twice as long each time up to a quarter of an hour, by the clock."""
     tries, moment = people.Tries(), dt.datetime(2026, 11, 1, tzinfo=dt.UTC)
-    for _ in range(people.FREE_TRIES):
+    for _ in range(FREE_TRIES):
         tries.wrong("Olive", "a", moment)
-    assert tries.wait_s("olive", "a", moment) == people.FIRST_WAIT_S
+    assert tries.wait_s("olive", "a", moment) == FIRST_WAIT_S
     tries.wrong("Olive", "a", moment)
-    assert tries.wait_s("olive ", "a", moment) == 2 * people.FIRST_WAIT_S
+    assert tries.wait_s("olive ", "a", moment) == 2 * FIRST_WAIT_S
     for _ in range(2000):
         tries.wrong("Olive", "a", moment)
-    assert tries.wait_s("Olive", "a", moment) == people.LONGEST_WAIT_S
+    assert tries.wait_s("Olive", "a", moment) == LONGEST_WAIT_S
     assert tries.wait_s("Olive", "a", moment + dt.timedelta(hours=1)) == 0.0
     assert tries.wait_s("Olive", "b", moment) == 0.0

@@ -107,3 +107,22 @@ def test_of_many_first_owners_at_once_there_is_one(store):
     with ThreadPoolExecutor(6) as pool:
         assert sum(pool.map(own, range(6))) == 1
     assert len(Accounts(store).accounts()) == 1
+
+
+def test_no_password_is_hashed_in_a_writers_turn(store, monkeypatch):
+    """Whoever writes meanwhile waits for none: an owner's, a new account's, a changed one."""
+    hashed, seen = people.hashed, []
+
+    def look(secret):
+        seen.append(store._queue._turn.locked())
+        return hashed(secret)
+
+    monkeypatch.setattr(people, "hashed", look)
+    people.first_owner(store, "Olive Zed", "oak leaf river stone", "4321")
+    people.add_account(store, "Sam Low", "crew", "fern moss river stone", "8765", "Olive Zed")
+    people.change_account(store, "Sam Low", "Olive Zed", "forgotten", password="elm bark river stone")
+    assert seen == [False] * 5
+    signed = people.sign_in(store, "Sam Low", "elm bark river stone", "here", people.Tries())
+    assert Accounts(store).session(signed, now()).name == "Sam Low"
+    with pytest.raises(AccessError):
+        people.first_owner(store, "Eve Mud", "oak leaf river stone")

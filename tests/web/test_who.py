@@ -15,6 +15,7 @@ from frywright.model.roles import CLAIMS, RIGHTS, SIGNERS, may_claim
 from frywright.rooms.clock import now
 from frywright.rooms.kitchen import remember_kitchen
 from frywright.rooms.records import people
+from frywright.rooms.records.tries import FREE_TRIES
 from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
 
@@ -96,7 +97,7 @@ def test_a_second_person_confirms_with_a_secret_of_their_own(app, store, second,
 def test_the_second_persons_pin_is_in_no_entry_and_cannot_be_guessed(app, store):
     """Five wrong ones, then a wait that a right one does not shorten."""
     client = signed_in(app, store, "Cam")
-    for n in range(people.FREE_TRIES):
+    for n in range(FREE_TRIES):
         client.post("/care/card/closing/sign", data={**CARD, "second_pin": f"{n:04}"})
     waits = client.post("/care/card/closing/sign", data={**CARD, "second_pin": "8642"})
     assert waits.status_code == 422

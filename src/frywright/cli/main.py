@@ -62,6 +62,7 @@ def serve(
     ),
     open_page: bool = typer.Option(True, "--open/--no-open", help="Open the page in a browser."),
     log: str = typer.Option("none", help="A line a request to the standard error: none, plain or json."),
+    processes: int = typer.Option(1, help="How many processes answer; two for some hundred tablets."),
 ) -> None:
     """Serve the pages on this machine and open them."""
     from frywright.cli.output import preparing, speaking_errors
@@ -75,7 +76,7 @@ def serve(
             from frywright.rooms.demo import play_demo
 
             play_demo(opened)
-        serve_pages(opened, port, open_page, host, log)
+        serve_pages(opened, port, open_page, host, log, processes)
 
 
 @app.command()

@@ -177,7 +177,8 @@ class Shop:
         """
         from frywright.ledger.accounts import Accounts
         from frywright.rooms.clock import acting, here
-        from frywright.rooms.records.people import Tries, confirm
+        from frywright.rooms.records.people import confirm
+        from frywright.rooms.records.tries import Tries
 
         if not second or not Accounts(self.store).accounts():
             return

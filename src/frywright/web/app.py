@@ -40,7 +40,8 @@ from frywright.model.tongues import SOURCE, tongues
 from frywright.model.trade import money
 from frywright.rooms.clock import Hall, enter
 from frywright.rooms.kitchen import remembered_kitchen
-from frywright.rooms.records.people import NOBODY_HERE, Tries, Who, who_is
+from frywright.rooms.records.people import NOBODY_HERE, Who, who_is
+from frywright.rooms.records.tries import Tries
 from frywright.trial.proof import FACTOR_WORDS
 from frywright.voice.tongue import explain, translator
 from frywright.web.allowed import only_allowed

@@ -5,17 +5,25 @@ kernels are warmed behind.
 
 from __future__ import annotations
 
+import signal
 import socket
 import sys
 import threading
 import time
 import webbrowser
 from collections.abc import Callable
+from typing import TYPE_CHECKING, Any
 
 from frywright.ledger.accounts import Accounts
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError, one_of
 from frywright.web.door import Door
+from frywright.web.several import MOST_PROCESSES, Seat, possible, run_several
+
+if TYPE_CHECKING:
+    import uvicorn
+
+    from frywright.web.kitchens import Kitchens
 
 HOST = "127.0.0.1"
 REST_S = 2.0
@@ -27,7 +35,9 @@ STYLES = ("none", "plain", "json")
 """How requests are logged."""
 
 
-def serve_pages(store: Store, port: int, open_page: bool, host: str = HOST, log: str = "none") -> None:
+def serve_pages(
+    store: Store, port: int, open_page: bool, host: str = HOST, log: str = "none", processes: int = 1
+) -> None:
     """Serve until stopped. Prints the address once the port is ours.
 
     Raises
@@ -36,6 +46,9 @@ def serve_pages(store: Store, port: int, open_page: bool, host: str = HOST, log:
         The port is taken, a host that others reach without an owner, or no known way to log.
     """
     one_of(STYLES, log, "--log")
+    most = MOST_PROCESSES if possible() else 1
+    if not 1 <= processes <= most:
+        raise InputError("--processes", processes, "1 to {most}", values={"most": most})
     if host not in LOOPBACK and not Accounts(store).owners():
         raise InputError(
             "--host",
@@ -53,7 +66,10 @@ def serve_pages(store: Store, port: int, open_page: bool, host: str = HOST, log:
     sys.stdout.flush()
     if open_page:
         threading.Timer(0.5, webbrowser.open, (first,)).start()
-    _run(store, door, listener, log)
+    if processes == 1:
+        _run(store, door, listener, log)
+    else:
+        run_several(store, door, listener, log, processes, _run)
 
 
 def _listening(host: str, port: int) -> socket.socket:
@@ -69,8 +85,8 @@ def _listening(host: str, port: int) -> socket.socket:
     return listener
 
 
-def _run(store: Store, door: Door, listener: socket.socket, log: str) -> None:
-    """Read the pages in and answer until stopped."""
+def _run(store: Store, door: Door, listener: socket.socket, log: str, seat: Seat | None = None) -> None:
+    """Read the pages in and answer until stopped, alone or as one of several processes."""
     import uvicorn
 
     from frywright.web.kitchens import Kitchens
@@ -79,21 +95,49 @@ def _run(store: Store, door: Door, listener: socket.socket, log: str) -> None:
 
     start_log(log)
     Connection.most = most_connections()
+    pages = Kitchens(store, door)
     config = uvicorn.Config(  # forwarded headers are believed from 127.0.0.1 only
-        Kitchens(store, door),
+        pages if seat is None else _beside(pages, seat),
         http=Connection,
         ws="none",
         log_config=None,
-        backlog=BACKLOG,
+        backlog=BACKLOG if seat is None else 1,
         timeout_keep_alive=int(KEPT_S),
         timeout_graceful_shutdown=LEAVE_S,
     )
     threading.Thread(target=warm, name="warming", daemon=True).start()
     threading.Thread(target=_resting, args=(store.stay_open(),), name="resting", daemon=True).start()
+    main = threading.current_thread() is threading.main_thread()
+    before = signal.signal(signal.SIGTERM, _left) if main else None  # it comes again after the last answer
     try:
-        uvicorn.Server(config).run(sockets=[listener])
+        _server(config, pages, seat).run(sockets=[listener])
     finally:
         store.close()
+        if main:
+            signal.signal(signal.SIGTERM, before)
+
+
+def _left(_signum: int, _frame: Any) -> None:
+    raise SystemExit(0)
+
+
+def _beside(pages: Kitchens, seat: Seat) -> Any:
+    """The pages of one of several processes."""
+    from frywright.web.passing import WRITER, Passing, counts_of
+
+    others = [number for number in range(seat.count) if number != seat.number]
+    pages.home.state.watch.others = lambda: counts_of(seat.folder, others)
+    return pages if seat.number == WRITER else Passing(pages, seat.folder)
+
+
+def _server(config: uvicorn.Config, pages: Kitchens, seat: Seat | None) -> uvicorn.Server:
+    import uvicorn
+
+    if seat is None:
+        return uvicorn.Server(config)
+    from frywright.web.passing import Other, Server
+
+    return Server(config, Other(pages, seat.folder, seat.number))
 
 
 def _resting(rest: Callable[[], None]) -> None:

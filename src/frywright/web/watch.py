@@ -10,11 +10,11 @@ import os
 import sys
 import time
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import suppress
 from pathlib import Path
 from threading import Lock, active_count
-from typing import Any
+from typing import Any, TypedDict
 
 from fastapi import Request
 
@@ -22,6 +22,15 @@ LOG = logging.getLogger("frywright.requests")
 BOUNDS_S = (0.01, 0.03, 0.1, 0.3, 1.0, 3.0, 10.0)
 """Upper ends of the classes of how long an answer took."""
 STARTED_AT = time.time()
+
+
+class Counts(TypedDict):
+    """Counts of one process, as another one reads them: rows of names and a number."""
+
+    answers: list[list[Any]]
+    within: list[list[Any]]
+    seconds: list[list[Any]]
+    process: dict[str, float]
 
 
 class Watch:
@@ -32,6 +41,8 @@ class Watch:
         self._answers: Counter[tuple[str, str, int]] = Counter()
         self._within: Counter[tuple[str, float]] = Counter()
         self._seconds: Counter[str] = Counter()
+        self.others: Callable[[], list[Counts]] = list
+        """Counts of the other processes of this server."""
 
     def answered(self, request: Request, status: int, took_s: float) -> None:
         """Count an answer and log it."""
@@ -45,23 +56,42 @@ class Watch:
         told = {"method": request.method, "route": route, "status": status, "ms": round(1000 * took_s, 1)}
         LOG.info("answered", extra={"told": told | {"role": _role(request)}})
 
-    def lines(self, here: dict[str, float]) -> Iterator[str]:
-        """Everything in the text format that Prometheus reads; ``here`` are gauges of the store."""
+    def told(self) -> Counts:
+        """The counts of this process, as another one reads them."""
         with self._lock:
-            answers, within, seconds = dict(self._answers), dict(self._within), dict(self._seconds)
+            return {
+                "answers": [[*key, count] for key, count in self._answers.items()],
+                "within": [[*key, count] for key, count in self._within.items()],
+                "seconds": [[kind, count] for kind, count in self._seconds.items()],
+                "process": _process(),
+            }
+
+    def lines(self, here: dict[str, float]) -> Iterator[str]:
+        """Everything in the text format that Prometheus reads, of all processes together; ``here`` are gauges
+        of the store.
+        """
+        every = [self.told(), *self.others()]
+        answers, within, seconds = (
+            _summed(rows)
+            for rows in (
+                [row for one in every for row in one["answers"]],
+                [row for one in every for row in one["within"]],
+                [row for one in every for row in one["seconds"]],
+            )
+        )
         yield from _head("frywright_answers_total", "counter", "Answers by route, method and status.")
         for (route, method, status), count in sorted(answers.items()):
             labels = f'route="{_label(route)}",method="{_label(method)}",status="{status}"'
-            yield f"frywright_answers_total{{{labels}}} {count}"
+            yield f"frywright_answers_total{{{labels}}} {count:.0f}"
         yield from _head("frywright_answer_seconds", "histogram", "How long answers took.")
-        for kind in sorted(seconds):
+        for (kind,) in sorted(seconds):
             for bound in (*BOUNDS_S, float("inf")):
                 end = "+Inf" if bound == float("inf") else f"{bound:g}"
-                count = within.get((kind, bound), 0)
-                yield f'frywright_answer_seconds_bucket{{kind="{kind}",le="{end}"}} {count}'
-            yield f'frywright_answer_seconds_sum{{kind="{kind}"}} {seconds[kind]:.6f}'
-            yield f'frywright_answer_seconds_count{{kind="{kind}"}} {within[kind, float("inf")]}'
-        for name, value in {**here, **_process()}.items():
+                count = within.get((kind, bound), 0.0)
+                yield f'frywright_answer_seconds_bucket{{kind="{kind}",le="{end}"}} {count:.0f}'
+            yield f'frywright_answer_seconds_sum{{kind="{kind}"}} {seconds[kind,]:.6f}'
+            yield f'frywright_answer_seconds_count{{kind="{kind}"}} {within[kind, float("inf")]:.0f}'
+        for name, value in {**here, **_all([one["process"] for one in every])}.items():
             yield from _head(name, "counter" if name.endswith("_total") else "gauge", MEANING[name])
             yield f"{name} {value:.15g}"
 
@@ -76,6 +106,21 @@ MEANING = {
     "process_threads": "Threads.",
     "process_start_time_seconds": "When the program was started.",
 }
+
+
+def _summed(rows: list[list[Any]]) -> dict[tuple[Any, ...], float]:
+    found: Counter[tuple[Any, ...]] = Counter()
+    for *key, count in rows:
+        found[tuple(key)] += count
+    return dict(found)
+
+
+def _all(every: list[dict[str, float]]) -> dict[str, float]:
+    """Figures of all processes: together, but for when the first was started."""
+    return {
+        name: (min if name == "process_start_time_seconds" else sum)(one.get(name, 0.0) for one in every)
+        for name in every[0]
+    }
 
 
 def _role(request: Request) -> str:

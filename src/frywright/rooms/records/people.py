@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import datetime as dt
 import os
 import unicodedata
 from concurrent.futures import ThreadPoolExecutor
@@ -23,20 +22,9 @@ from frywright.model.errors import AccessError, InputError, Phrase
 from frywright.model.roles import ALL_RIGHTS, RIGHTS, SITE
 from frywright.rooms.clock import acting, here, now
 from frywright.rooms.hall import in_turn, write
+from frywright.rooms.records.tries import FREE_TRIES, Tries, folded, plain
 
 LEAST_PASSWORD, MOST_PASSWORD, LEAST_PIN = 10, 200, 4
-FREE_TRIES, FIRST_WAIT_S, LONGEST_WAIT_S = 5, 30.0, 900.0
-"""Wrong tries before a wait, the first wait, and the longest; each further try doubles it (project's own
-rules).
-"""
-FREE_ON_DEVICE, FREE_ANYWHERE = 20, 50
-"""Wrong tries on one shared device, whoever is named, and for one name from everywhere, before they wait
-(project's own rules).
-"""
-ANYWHERE = "anywhere"
-"""Place that stands for all where a name never signed in: many addresses that share the guessing of one."""
-MOST_KNOWN = 10_000
-TOLD_EVERY = dt.timedelta(hours=1)
 ALIKE = {"LATIN", "CYRILLIC", "GREEK"}
 """Alphabets with letters that look alike."""
 LOW_PRIORITY = 10
@@ -95,16 +83,6 @@ def fits(kept: str, secret: str) -> bool:
     return bool(right) and bool(kept)
 
 
-def plain(name: str) -> str:
-    """A name as it is kept: composed letters, single spaces."""
-    return " ".join(unicodedata.normalize("NFC", name).split())
-
-
-def folded(name: str) -> str:
-    """What two names that people take for the same have in common."""
-    return unicodedata.normalize("NFKC", plain(name)).casefold()
-
-
 def _check_name(name: str) -> None:
     """A name that people can tell from another: no unseen letters, one alphabet a word."""
     if not 2 <= len(name) <= 80:
@@ -116,67 +94,6 @@ def _check_name(name: str) -> None:
             raise InputError("name", repr(name), "written in one alphabet: letters of two look alike")
 
 
-class Tries:
-    """Wrong tries by account and by where they come from, so that a stranger's guesses lock nobody out
-    elsewhere. A name is counted as people read it; one that is empty stands for everybody on a device.
-    """
-
-    def __init__(self) -> None:
-        self._wrong: dict[tuple[str, str], tuple[int, dt.datetime]] = {}
-        self._known: dict[tuple[str, str], None] = {}
-        self._told: dict[str, dt.datetime] = {}
-
-    def wait_s(self, name: str, place: str, moment: dt.datetime) -> float:
-        """Seconds to wait before the next try."""
-        count, last = self._wrong.get((folded(name), place), (0, moment))
-        free = FREE_ANYWHERE if place == ANYWHERE else FREE_TRIES if name else FREE_ON_DEVICE
-        if count < free:
-            return 0.0
-        wait = min(LONGEST_WAIT_S, FIRST_WAIT_S * 2.0 ** min(count - free, 20))
-        return max(0.0, wait - (moment - last).total_seconds())
-
-    def to_tell(self, name: str, moment: dt.datetime) -> bool:
-        """Whether wrong tries at an account's name are put on record now: once an hour, so that a flood of
-        them fills no store.
-        """
-        last = self._told.get(name)
-        if last is not None and moment - last < TOLD_EVERY:
-            return False
-        self._told[name] = moment
-        return True
-
-    def count(self, name: str, place: str) -> int:
-        """Wrong tries of a name at a place."""
-        return self._wrong.get((folded(name), place), (0, None))[0]
-
-    def wrong(self, name: str, place: str, moment: dt.datetime) -> None:
-        """Count a wrong try; old ones of others are forgotten so that memory stays bounded."""
-        key = folded(name), place
-        count, _ = self._wrong.get(key, (0, moment))
-        self._wrong[key] = (count + 1, moment)
-        if len(self._wrong) > 10_000:
-            old = sorted(self._wrong, key=lambda k: self._wrong[k][1])[:5000]
-            for key in old:
-                del self._wrong[key]
-
-    def right(self, name: str, place: str) -> None:
-        """Forget the wrong tries of a name at a place; what others guess elsewhere no longer holds it up
-        here.
-        """
-        self._wrong.pop((folded(name), place), None)
-        self._known[folded(name), place] = None
-        if len(self._known) > MOST_KNOWN:
-            del self._known[next(iter(self._known))]
-
-    def counted(self, name: str, place: str, device: bool) -> list[tuple[str, str]]:
-        """As what a try counts: the name there, everybody on a shared device, the name everywhere."""
-        if device:
-            return [(name, place), ("", place)]
-        known = (folded(name), place) in self._known
-        return [(name, place)] if known else [(name, place), (name, ANYWHERE)]
-
-
-@in_turn
 def add_account(store: Store, name: str, role: str, password: str, pin: str = "", by: str = "") -> Account:
     """Add an account; the first must be an owner's.
 
@@ -186,7 +103,25 @@ def add_account(store: Store, name: str, role: str, password: str, pin: str = ""
         A name taken or too short, an unknown role, a short password or PIN, or a first account that is no
         owner.
     """
-    accounts, name = Accounts(store), plain(name)
+    _check_new(store, plain(name), role)
+    _check_secrets(password, pin)
+    secrets = _hashes(password, pin)  # it takes its time: no other writer waits for it
+    return _added(store, plain(name), role, secrets, by)
+
+
+@in_turn
+def _added(store: Store, name: str, role: str, secrets: tuple[str, str], by: str) -> Account:
+    _check_new(store, name, role)
+    account = Account(name=name, role=role, password_hash=secrets[0], pin_hash=secrets[1], active=True)
+    Accounts(store).keep(account)
+    added = AccountChanged(name=name, what="added", role=role, by=by or name, reason="", seal=account.seal)
+    write(store.home, added)
+    return account
+
+
+def _check_new(store: Store, name: str, role: str) -> None:
+    """A name and a role that a new account may have."""
+    accounts = Accounts(store)
     _check_name(name)
     if folded(name) in {folded(a.name) for a in accounts.accounts()}:
         raise InputError("name", repr(name), "one that is not taken")
@@ -194,17 +129,13 @@ def add_account(store: Store, name: str, role: str, password: str, pin: str = ""
         raise InputError("role", repr(role), "one of: {known}", values={"known": ", ".join(RIGHTS)})
     if not accounts.any() and role != "owner":
         raise InputError("role", repr(role), "owner: the first account owns the kitchen")
-    _check_secrets(password, pin)
-    account = Account(
-        name=name, role=role, password_hash=hashed(password), pin_hash=hashed(pin) if pin else "", active=True
-    )
-    accounts.keep(account)
-    added = AccountChanged(name=name, what="added", role=role, by=by or name, reason="", seal=account.seal)
-    write(store.home, added)
-    return account
 
 
-@in_turn
+def _hashes(password: str, pin: str) -> tuple[str, str]:
+    """What is kept of a password and a PIN; nothing of what is not given."""
+    return hashed(password) if password else "", hashed(pin) if pin else ""
+
+
 def first_owner(store: Store, name: str, password: str, pin: str = "") -> Account:
     """The account that owns a kitchen which has none.
 
@@ -216,7 +147,12 @@ def first_owner(store: Store, name: str, password: str, pin: str = "") -> Accoun
         As :func:`add_account`.
     """
     not_owned(store)
-    return add_account(store, name, "owner", password, pin)
+    _check_new(store, plain(name), "owner")
+    _check_secrets(password, pin)
+    secrets = _hashes(password, pin)
+    with store.writing():
+        not_owned(store)  # somebody may have been quicker
+        return _added(store, plain(name), "owner", secrets, "")
 
 
 def not_owned(store: Store) -> None:
@@ -243,7 +179,6 @@ def _check_secrets(password: str, pin: str) -> None:
         raise InputError("pin", "unsuited", "4 to 12 digits, or none")
 
 
-@in_turn
 def change_account(
     store: Store,
     name: str,
@@ -263,29 +198,53 @@ def change_account(
     InputError
         An unknown account, no reason, or the last owner taken away.
     """
-    accounts = Accounts(store)
-    old = accounts.account(name)
-    if old is None:
-        raise InputError("name", repr(name), "an account that exists")
+    _known(store, name)
     if len(reason.strip()) < 4:
         raise InputError("reason", repr(reason), "why, in words")
     if role and role not in RIGHTS:
         raise InputError("role", repr(role), "one of: {known}", values={"known": ", ".join(RIGHTS)})
     if password or pin:
         _check_secrets(password or "x" * LEAST_PASSWORD, pin)
+    secrets = _hashes(password, pin)  # it takes its time: no other writer waits for it
+    return _changed(store, name, (by, reason), role, secrets, active)
+
+
+def _known(store: Store, name: str) -> Account:
+    """The account of a name."""
+    found = Accounts(store).account(name)
+    if found is None:
+        raise InputError("name", repr(name), "an account that exists")
+    return found
+
+
+@in_turn
+def _changed(
+    store: Store,
+    name: str,
+    why: tuple[str, str],
+    role: str,
+    secrets: tuple[str, str],
+    active: bool | None,
+) -> Account:
+    accounts, old, (by, reason) = Accounts(store), _known(store, name), why
     new = replace(
         old,
         role=role or old.role,
         active=old.active if active is None else active,
-        password_hash=hashed(password) if password else old.password_hash,
-        pin_hash=hashed(pin) if pin else old.pin_hash,
+        password_hash=secrets[0] or old.password_hash,
+        pin_hash=secrets[1] or old.pin_hash,
     )
     if accounts.owners() == [name] and not (new.active and new.role == "owner"):
         raise InputError("name", repr(name), "not the last owner: make another one first")
     accounts.keep(new)
     changed = [
         w
-        for w, done in (("role", role), ("password", password), ("pin", pin), ("active", active is not None))
+        for w, done in (
+            ("role", role),
+            ("password", secrets[0]),
+            ("pin", secrets[1]),
+            ("active", active is not None),
+        )
         if done
     ]
     write(

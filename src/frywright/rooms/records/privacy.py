@@ -16,7 +16,7 @@ from frywright.model.errors import InputError
 from frywright.model.tongues import Translate
 from frywright.rooms.hall import in_turn, write
 from frywright.rooms.kitchen import SHORTEST_REASON
-from frywright.rooms.records.people import folded
+from frywright.rooms.records.tries import folded
 
 INSTEAD = "person removed on {date} ({mark})"
 MARK_LETTERS = 6
