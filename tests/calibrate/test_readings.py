@@ -140,6 +140,7 @@ def test_day_numbers():
 LOG = write(make(3, loads=1), 3)
 
 
+@pytest.mark.slow
 @settings(max_examples=150, deadline=None, suppress_health_check=[HealthCheck.too_slow])
 @given(st.data())
 def test_mangled_logs_never_crash_nor_lose_a_line(data):

@@ -123,6 +123,7 @@ def test_a_record_arrives_whole_and_goes_on_where_it_stood(office, pages, site):
     assert remembered_kitchen(office.at(key)) == remembered_kitchen(site)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("seed", range(4))
 def test_a_bad_line_loses_nothing_and_doubles_nothing(office, pages, site, seed, monkeypatch):
     """A third of all calls is cut before or after it arrives, or comes twice; small messages."""

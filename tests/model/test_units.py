@@ -91,6 +91,7 @@ def registry():
     return pint.UnitRegistry()
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("suffix", sorted(PINT))
 def test_factors_equal_pint(suffix, registry):
     """Every conversion factor equals pint's."""

@@ -211,6 +211,7 @@ def test_quasi_steady_crust_thickness():
         assert 1e3 * crust == pytest.approx(printed_mm, abs=0.011)
 
 
+@pytest.mark.slow
 def test_boiling_temperature_and_latent_heat_against_coolprop():
     """0 to 15 psig, 0 to 3000 m: boiling within 0.01 K, latent heat within 200 J/kg (IAPWS-95 in
     CoolProp).

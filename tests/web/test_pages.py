@@ -370,6 +370,7 @@ def test_the_desk_marks_the_box_that_is_wrong(client, path, typed, box, says):
     assert says in page.text
 
 
+@pytest.mark.slow
 def test_desk_pages_answer_and_unknown_keys_are_named(client):
     """Every page of the desk answers; an unknown program, job or slot is told, never a crash."""
     for path in (
