@@ -510,6 +510,9 @@ def test_on_the_terminal_the_second_person_confirms_with_a_pin(filed, typed, don
     told = run.invoke(app, [*command, *more], input=f"{typed}\n")
     assert (told.exit_code == 0) == done == bool(list(filed.facts(EntriesDropped)))
     assert typed not in told.output
+    if done:
+        checked_now = run.invoke(app, ["records", "verify", str(filed.engine.url.database)])
+        assert checked_now.exit_code == 0 and "6 of them were dropped" in checked_now.output
     listed = run.invoke(app, ["records", "drop-entries", "--json", "--store", str(filed.engine.url.database)])
     assert [row["least"] for row in json.loads(listed.output)["terms"]] == [2, 3, 3, 3]
 

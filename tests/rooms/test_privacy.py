@@ -158,6 +158,8 @@ def test_everybody_gets_what_is_on_record_about_them_and_nobody_else(store):
     answer = client.get("/records/own/data.jsonl")
     told = [json.loads(line) for line in answer.text.splitlines()]
     assert told[0] == {"account": "Kim Vale", "role": "crew", "active": True}
+    assert "your name within notes and photos" in told[-1]["not_here"]
+    assert "Not in this file" in client.get("/records/own").text
     assert BORN not in answer.text
     assert PASSWORD not in answer.text
     assert "hash" not in answer.text

@@ -72,13 +72,14 @@ def remove(
     reason: str = typer.Option(help="Why."),
 ) -> None:
     """Take a person's name out of the record; entries stay, and nothing brings it back."""
-    from frywright.rooms.records.privacy import remove_name
+    from frywright.rooms.records.privacy import BEYOND, remove_name
     from frywright.voice.tongue import translator
 
     store, kitchen = shop.both
     remove_name(store, name, "at the machine itself", reason, translator(kitchen.site.language))
     if not shop.json({"name": name}):
         shop.say("{name} is removed.", name=name)
+        typer.echo(shop.tr(BEYOND))
 
 
 @command(app)

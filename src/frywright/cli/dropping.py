@@ -4,10 +4,42 @@ from __future__ import annotations
 
 import typer
 
-from frywright.cli.records import app
+from frywright.cli.records import app, there
 from frywright.cli.shop import Shop, command
 
 __all__ = ["app"]
+
+
+@command(app)
+def drop(
+    shop: Shop,
+    years: int = typer.Argument(help="Files older than so many years."),
+    really: bool = typer.Option(False, "--really", help="Drop them; without it, only say what would go."),
+    who: str = typer.Option("", help="Name."),
+    second: str = typer.Option("", help="Second person, who looked as well."),
+    reason: str = typer.Option("", help="Why."),
+) -> None:
+    """Drop photos of signed cards, sales files and reports whose time is over; their entries stay."""
+    from frywright.rooms.records.retention import drop_old_files, old_files
+
+    store = there(shop).store
+    told = {"years": str(years), "who": who, "second": second, "reason": reason}
+    if really:
+        shop.confirm(second)
+    found = drop_old_files(store, told) if really else old_files(store, years)
+    row = {
+        "count": len(found.names),
+        "mb": f"{found.size_bytes / 1e6:.1f}",
+        "before": found.before.isoformat(),
+    }
+    if not shop.json({**row, "dropped": really}):
+        shop.say(
+            "{count} files of before {before} ({mb} MB) were dropped."
+            if really
+            else "{count} files of before {before} ({mb} MB) would be dropped. Ask your inspector how long"
+            " yours must be kept, make a backup, then say --really.",
+            row,
+        )
 
 
 @command(app, "drop-entries")
@@ -30,7 +62,7 @@ def drop_entries(
             for row in rows:
                 typer.echo(f"{row['key']:<8}{shop.tr(str(row['name']))}: {shop.tr(str(row['source']))}")
         return
-    store = shop.store
+    store = there(shop).store
     told = {"term": term, "years": str(years), "who": who, "second": second, "reason": reason}
     if really:
         shop.confirm(second)

@@ -37,7 +37,7 @@ def _open(where: str, *, new: bool = False) -> Store:
     return Store.named(where, now)
 
 
-def _there(shop: Shop) -> Shop:
+def there(shop: Shop) -> Shop:
     """The shop, if its store is there."""
     if is_store(shop.where):
         _open(shop.where)
@@ -81,6 +81,7 @@ def verify(
         "entries": found.entries_count,
         "last_hash": found.head,
         "checked_at": found.at.isoformat(),
+        "dropped": found.dropped_count,
         "clock_set_back": back,
         "files_lost": found.lost,
         "strange": list(found.strange),
@@ -100,28 +101,35 @@ def verify(
             at=f"{found.at:%Y-%m-%d %H:%M} UTC",
             last=found.head,
         )
+        if found.dropped_count:
+            shop.say("  {count} of them were dropped at the end of their time", count=found.dropped_count)
         for step in back:
             shop.say("  ? the clock ran backwards: entries {from} to {to} from {at}, after {after}", step)
-        for one in anchors:
-            shop.say(
-                "  anchor of entry {number} of {kitchen}, {at}: as it was; key {key}",
-                number=one.number,
-                kitchen=one.name or "-",
-                at=f"{one.at:%Y-%m-%d %H:%M} UTC",
-                key=one.key_mark,
-            )
-        for stamp in stamps:
-            shop.say(
-                "  entry {number} was there at {at}, stamped by {by}",
-                number=stamp.number,
-                at=f"{stamp.at:%Y-%m-%d %H:%M} UTC",
-                by=stamp.by,
-            )
-        if unchecked_count:
-            shop.say("  ? {count} time stamps were not checked: name --roots", count=unchecked_count)
+        _tell_marks(shop, anchors, stamps, unchecked_count)
         for site, end in others.items():
             shop.say("{site}: {count} entries, chain unbroken, last hash {last}", end, site=site)
     _tell_strange(found)
+
+
+def _tell_marks(shop: Shop, anchors: list[Anchor], stamps: list[Stamped], unchecked_count: int) -> None:
+    """Anchors and time stamps that fit."""
+    for one in anchors:
+        shop.say(
+            "  anchor of entry {number} of {kitchen}, {at}: as it was; key {key}",
+            number=one.number,
+            kitchen=one.name or "-",
+            at=f"{one.at:%Y-%m-%d %H:%M} UTC",
+            key=one.key_mark,
+        )
+    for stamp in stamps:
+        shop.say(
+            "  entry {number} was there at {at}, stamped by {by}",
+            number=stamp.number,
+            at=f"{stamp.at:%Y-%m-%d %H:%M} UTC",
+            by=stamp.by,
+        )
+    if unchecked_count:
+        shop.say("  ? {count} time stamps were not checked: name --roots", count=unchecked_count)
 
 
 def _set_back(found: Checked) -> list[dict[str, Any]]:
@@ -308,6 +316,7 @@ def backup(shop: Shop, out: Path = typer.Argument(help="File to write.")) -> Non
             entries_count=told.entries_count,
             files_count=told.files_count,
         )
+        shop.say("Accounts, devices, birthdays and drafts are not in it.")
 
 
 @command(app)
@@ -325,38 +334,6 @@ def restore(
             store=shop.named,
             entries_count=told.entries_count,
             files_count=told.files_count,
-        )
-
-
-@command(app)
-def drop(
-    shop: Shop,
-    years: int = typer.Argument(help="Files older than so many years."),
-    really: bool = typer.Option(False, "--really", help="Drop them; without it, only say what would go."),
-    who: str = typer.Option("", help="Name."),
-    second: str = typer.Option("", help="Second person, who looked as well."),
-    reason: str = typer.Option("", help="Why."),
-) -> None:
-    """Drop photos of signed cards, sales files and reports whose time is over; their entries stay."""
-    from frywright.rooms.records.retention import drop_old_files, old_files
-
-    store = _there(shop).store
-    told = {"years": str(years), "who": who, "second": second, "reason": reason}
-    if really:
-        shop.confirm(second)
-    found = drop_old_files(store, told) if really else old_files(store, years)
-    row = {
-        "count": len(found.names),
-        "mb": f"{found.size_bytes / 1e6:.1f}",
-        "before": found.before.isoformat(),
-    }
-    if not shop.json({**row, "dropped": really}):
-        shop.say(
-            "{count} files of before {before} ({mb} MB) were dropped."
-            if really
-            else "{count} files of before {before} ({mb} MB) would be dropped. Ask your inspector how long"
-            " yours must be kept, make a backup, then say --really.",
-            row,
         )
 
 
@@ -382,7 +359,7 @@ def pack(
         raise InputError(
             "range", Phrase("{first} to {last}", {"first": first, "last": last}), "days such as 2026-11-01"
         ) from error
-    opened, kitchen = _there(shop).both
+    opened, kitchen = there(shop).both
     tr = shop.tr
     found = packs.pack_of(opened, kitchen, *days, tr, care_rows(opened, kitchen, tr, shop.language))
     if shop.json(found.view):
@@ -405,7 +382,7 @@ def probe(
     """Keep a probe reading of a load; below the limit a case opens."""
     from frywright.rooms.readings import tell_probe
 
-    opened, kitchen = _there(shop).both
+    opened, kitchen = there(shop).both
     told = {
         "fryer": fryer,
         "product": product,
@@ -442,7 +419,7 @@ def case(
     from frywright.cli.fryers import read_values
     from frywright.rooms.records.corrective import case_of, case_view, cases, tell_step
 
-    opened, kitchen = _there(shop).both
+    opened, kitchen = there(shop).both
     if step:
         tell_step(opened, kitchen, number, read_values(values, step=step))
     found = [case_of(opened, number)] if number else cases(opened)
@@ -472,7 +449,7 @@ def trace(
     from frywright.model.errors import InputError
     from frywright.rooms.records.corrective import trace as find
 
-    opened, kitchen = _there(shop).both
+    opened, kitchen = there(shop).both
     try:
         moment = dt.datetime.fromisoformat(bought)
     except ValueError as error:

@@ -20,7 +20,7 @@ from frywright.ledger.facts.probing import LogKept
 from frywright.ledger.names import people_kept
 from frywright.ledger.store import Store
 from frywright.ledger.tables import ENTRY
-from frywright.model.entry import unstamp
+from frywright.model.entry import DROPPED, unstamp
 from frywright.model.errors import RecordError
 
 SET_BACK_S = 60.0
@@ -65,6 +65,8 @@ class Checked:
     """Originals that are missing or changed, and the entry that names each."""
     strange: tuple[str, ...] = ()
     """Accounts, devices and sessions that are not as the chain tells of them, by name."""
+    dropped_count: int = 0
+    """Entries that were emptied on record at the end of their time."""
     guarded: bool = True
     """Whether the database itself still refuses to change or delete an entry."""
 
@@ -90,6 +92,7 @@ def checked(store: Store, now: dt.datetime, *, read_files: bool = True) -> Check
         set_back=set_backs(store),
         lost=lost,
         strange=strangers(store, now),
+        dropped_count=sum(1 for _ in store.entries(DROPPED)),
         guarded=guarded(store),
     )
 

@@ -19,6 +19,16 @@ from frywright.rooms.kitchen import SHORTEST_REASON
 from frywright.rooms.records.tries import folded
 
 INSTEAD = "person removed on {date} ({mark})"
+BEYOND = (
+    "The name stays in notes and photos, in drafts, and in entries of before names were kept apart. It stays"
+    " in backups and exports, on paper, and in PostgreSQL's own log. After an older backup is restored,"
+    " remove it again."
+)
+"""What a removal does not reach."""
+NOT_HERE = (
+    "Not in this file: drafts, and your name within notes and photos. Nor is what backups, exports, paper, an"
+    " office and PostgreSQL's own log hold, and what was dropped at the end of its time."
+)
 MARK_LETTERS = 6
 """Letters of the reference that tell two removed people apart."""
 

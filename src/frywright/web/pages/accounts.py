@@ -18,7 +18,7 @@ from frywright.rooms.files import room_of
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records import people
 from frywright.rooms.records.dropping import Due, drop_entries, due_entries, term_of
-from frywright.rooms.records.privacy import own_data, remove_name
+from frywright.rooms.records.privacy import BEYOND, NOT_HERE, own_data, remove_name
 from frywright.rooms.records.retention import LEAST_YEARS, Old, drop_old_files, old_files
 from frywright.voice.tongue import translator
 from frywright.web.app import DEVICE_COOKIE, PASS_COOKIE, SESSION_COOKIE, Context
@@ -186,6 +186,7 @@ def _owner_page(
         old=_old(context, request),
         ages=range(LEAST_YEARS, LEAST_YEARS + 9),
         terms=TERMS,
+        beyond=BEYOND,
         due=_due(context, request),
         problem=problem,
         typed=typed or {},
@@ -301,7 +302,9 @@ def _add_partings(routes: APIRouter, context: Context) -> None:
 
 def _add_own(routes: APIRouter, context: Context) -> None:
     def shown(request: Request, problem: str = "", status: int = 200) -> Response:
-        return context.render(request, "records/own.html", status, room="records", problem=problem)
+        return context.render(
+            request, "records/own.html", status, room="records", problem=problem, not_here=NOT_HERE
+        )
 
     @routes.get("/records/own")
     def page(request: Request) -> Response:
@@ -312,9 +315,9 @@ def _add_own(routes: APIRouter, context: Context) -> None:
         who = request.state.who
         if not who.person:
             raise InputError("name", repr(who.name), "somebody who is signed in")
-        rows = "".join(
-            json.dumps(row, ensure_ascii=False) + "\n" for row in own_data(context.store, who.name)
-        )
+        beside = {"not_here": translator(context.language(request))(NOT_HERE)}
+        told = (*own_data(context.store, who.name), beside)
+        rows = "".join(json.dumps(row, ensure_ascii=False) + "\n" for row in told)
         named = {"Content-Disposition": 'attachment; filename="own.jsonl"'}
         return Response(rows, media_type="application/jsonl", headers=named)
 
