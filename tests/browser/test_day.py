@@ -131,13 +131,15 @@ def test_without_the_server_clocks_go_on_and_it_is_loud(browser, day):
     for _ in range(6):
         minutes, seconds = page.evaluate(read)
         left.append(60 * minutes + seconds)
+        read_s = time.monotonic()
         page.wait_for_timeout(1500)
     assert left == sorted(left, reverse=True), "the countdown never goes back up"
     assert left[0] - left[-1] >= 6
     page.reload()
     page.wait_for_selector(".tile .unsent:not([hidden])")
     minutes, seconds = page.evaluate(read)
-    assert 0 <= left[-1] - (60 * minutes + seconds) <= 20, "a reload carries the clock on"
+    gone_s = time.monotonic() - read_s
+    assert 0 <= left[-1] - (60 * minutes + seconds) <= gone_s + 5, "a reload carries the clock on"
     context.set_offline(False)
     page.wait_for_selector("#link", state="hidden", timeout=20_000)
     context.close()
