@@ -459,8 +459,8 @@ LOOSE_AT_THE_BORDER = {
 LOOSE_INSIDE = {
     "names that a template reads": (
         "web/saving.py web/pages/day.py web/pages/now.py web/pages/desk.py web/pages/probes.py"
-        " web/pages/live.py web/pages/setup.py web/pages/kitchens.py web/pages/probing.py web/pages/releases.py"
-        " web/pages/records.py"
+        " web/pages/live.py web/pages/setup.py web/pages/kitchens.py web/pages/probing.py"
+        " web/pages/releases.py web/pages/records.py"
     ),
     "JSON at the wire or in a file": (
         "web/app.py web/watch.py web/company.py web/pages/sync.py web/pages/api.py ledger/once.py"
@@ -473,6 +473,7 @@ LOOSE_INSIDE = {
         "rooms/care/nameplate.py rooms/care/commissioning.py rooms/care/vat.py"
     ),
     "values of a message, by the names in its template": "model/errors.py",
+    "options of a compiler, passed on to it by name": "physics/kernels.py",
     "a picture's specification, as its renderer reads it": "paper/chart.py",
 }
 """Where a dict of anything still stands inside a module, and why it is none of ours to name."""
