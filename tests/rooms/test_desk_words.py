@@ -18,6 +18,7 @@ from frywright.cli import desk as desk_cli
 from frywright.cli.shop import Shop
 from frywright.client.sources import Heard
 from frywright.design.offer import Design, Late
+from frywright.design.proof import all_loads
 from frywright.design.search import Candidate, Goals
 from frywright.design.transfer import Taste, Transfer
 from frywright.ledger.facts.probing import CalibrationKept
@@ -25,6 +26,7 @@ from frywright.ledger.store import Store
 from frywright.model.calibration import Calibration
 from frywright.model.errors import InputError
 from frywright.model.findings import Note
+from frywright.physics.plan import make_plan
 from frywright.rooms.clock import now
 from frywright.rooms.cook import desk, lift_calibration, probes
 from frywright.rooms.cook.compare import read_back, readback_view, value_names
@@ -45,6 +47,14 @@ def program(kitchen):
 @pytest.fixture(scope="module")
 def proof(kitchen, program):
     return prove_program(kitchen, program, samples=16)
+
+
+def test_a_proof_covers_all_loads_where_nobody_says_less(kitchen, program, proof):
+    """From the smallest load of the fryer to the largest; a spread that was asked for is kept to."""
+    spread = all_loads(make_plan(kitchen, program))
+    assert proof.proof.spread == spread
+    narrow = replace(spread, load_frac=(1.0, 1.0))
+    assert prove_program(kitchen, program, samples=16, spread=narrow).proof.spread == narrow
 
 
 def candidate(program, **changes):
