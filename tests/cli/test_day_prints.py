@@ -149,6 +149,25 @@ def test_a_practice_board_is_told_and_answers(place, said):
     assert "add --practice 7" in said("day", "board", "--play", code=2)
 
 
+def test_a_practice_day_that_was_played_is_told(said, monkeypatch):
+    """Each deed with its time, then loads, filter turns and what was thrown away, by cause."""
+    from frywright.rooms.day import round as rounds
+
+    asked = []
+
+    def played(board, down):
+        asked.append((board.practice, down))
+        return [rounds.Deed(at="12:00", what="drop", text="Drop two heads into Alder")]
+
+    monkeypatch.setattr(rounds, "play_day", played)
+    day_played = ("day", "board", "--practice", "8", *FRIDAY, "--play", "--down", "birch@17:40")
+    line = said(*day_played)
+    assert line.startswith("12:00 Drop two heads into Alder 0 loads, 0 filter turns, 0 pieces thrown away: ")
+    told = json.loads(said(*day_played, "--json"))
+    assert (told["ok"], told["told"][0]["at"], told["drops_count"]) == (True, "12:00", 0)
+    assert asked == [(8, "birch@17:40")] * 2
+
+
 def test_power_by_the_plan_and_by_the_hours(said):
     """Heated before its first drop, off by its last; energy adds up; a day that is none is refused."""
     line = said("care", "power")

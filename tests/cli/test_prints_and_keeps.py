@@ -5,6 +5,7 @@ from __future__ import annotations
 import io
 import json
 from contextlib import closing, contextmanager
+from dataclasses import replace
 
 import pytest
 from typer.testing import CliRunner
@@ -14,7 +15,10 @@ from frywright.ledger.accounts import Accounts
 from frywright.ledger.facts.oil import MeterChecked
 from frywright.ledger.store import Store
 from frywright.rooms.clock import now
+from frywright.rooms.fleet import fleet
+from frywright.rooms.fleet.swept import SiteProof
 from frywright.rooms.kitchen import remembered_kitchen
+from frywright.trial.kitchens import demo_text
 from tests.demo import demo_store
 from tests.paper import words
 
@@ -378,6 +382,62 @@ def test_sites_are_compared_and_too_few_is_said(place, said):
     assert all(line.startswith("s: ") for line in lines)
     assert any("unknown (0)" in line for line in lines)
     assert "a file that exists" in said("fleet", "compare", "none.db", code=2)
+
+
+def test_a_name_is_taken_out_when_its_bearer_has_left(place, said):
+    """Still at work it stays; gone, no entry tells it, and the chain holds."""
+    said("care", "person", "Kim Vale")
+    reason = ("--reason", "left, and asked for it")
+    assert "say so on the page of people first" in said("people", "remove", "Kim Vale", *reason, code=2)
+    said("care", "person", "Kim Vale", "--left")
+    assert said("people", "remove", "Kim Vale", *reason) == "Kim Vale is removed."
+    got = CliRunner().invoke(app, ["records", "export", place, "--csv"])
+    assert (got.exit_code, "Kim Vale" in got.stdout, "removed" in got.stdout) == (0, False, True)
+
+
+def test_a_hash_kept_elsewhere_is_looked_for(place):
+    """The entry of that number must still have it; a text that is none is refused."""
+    with opened(place) as store:
+        head = store.last()
+    verify = ["records", "verify", place, "--expect"]
+    good = CliRunner().invoke(app, [*verify, f"{head.number}:{head.hash[:8].upper()}"])
+    assert (good.exit_code, "1 entries, chain unbroken" in good.output) == (0, True)
+    for kept, says in (("1:00000000", "is not the one"), ("9:00000000", "is not the one")):
+        bad = CliRunner().invoke(app, [*verify, kept])
+        assert (bad.exit_code != 0, says in " ".join(bad.output.split())) == (True, True)
+    for text in ("1", "1:0000000", "x:00000000", "1:zzzzzzzz"):
+        bad = CliRunner().invoke(app, [*verify, text])
+        assert (bad.exit_code, "a number and a hash" in bad.output) == (2, True)
+
+
+def test_a_sweep_says_of_each_site_how_many_failed_and_what_breaks_first(tmp_path, monkeypatch):
+    """In the kitchen's degrees where one is there, else in kelvin; a site that cannot be proved says why."""
+    row = SiteProof(
+        site="east",
+        program="tenders",
+        outcome="fails",
+        failed_count=3,
+        samples_count=128,
+        bound_frac=0.935,
+        confidence_frac=0.95,
+        worst_cut="Tender",
+        worst_margin_k=-2.0,
+        breaks_first="load_frac",
+    )
+    bad = SiteProof(site="west", problem="nonsense")
+    monkeypatch.setattr(
+        fleet, "sweep", lambda sites, **asked: [replace(row, site=s.name) for s in sites] + [bad]
+    )
+    for name in ("east", "north"):
+        (tmp_path / f"{name}.toml").write_text(demo_text(), "utf-8")
+    files = [str(tmp_path / f"{name}.toml") for name in ("east", "north")]
+    got = CliRunner().invoke(app, ["fleet", "sweep", *files, "--store", files[0]])
+    lines = got.stdout.splitlines()
+    assert got.exit_code == 0, got.output
+    assert [line.split()[0] for line in lines] == ["east", "north", "west"]
+    assert "3 of 128 failed (at least 93.5 % at 95 % confidence)" in lines[0]
+    assert "worst Tender −3.6 °F" in lines[0] or "worst Tender -3.6 °F" in lines[0]
+    assert lines[2].endswith(": nonsense")
 
 
 def test_a_log_is_exported_to_any_stream(place):

@@ -16,6 +16,7 @@ from frywright.ledger.facts.probing import Reading
 from frywright.ledger.store import Store
 from frywright.model.business_day import moment_of
 from frywright.model.errors import InputError
+from frywright.plan.binds import Binds, Lever
 from frywright.plan.model import Drop, Plan
 from frywright.plan.replay import draw_days, replay
 from frywright.rooms.clock import now, played
@@ -475,6 +476,22 @@ def test_heat_that_costs_more_than_it_serves_is_left_off(shop):
     dear = replace(bench, trade=replace(bench.trade, kwh_money=100.0))
     end = bench.day.slots_count
     assert (end, end) in day._windows(dear, kitchen, bench.par, days)
+
+
+def test_what_binds_a_day_is_said_with_its_best_change_first(shop):
+    """A day that is good names no change; one that is not names what binds, in points and money saved."""
+    bench = shop[2]
+    hands = Lever(what="One more person at the fryers", fill_frac=0.021, waste_frac=-0.013, money=-12.5)
+    bad = limits._said(Binds(fill_frac=0.91, waste_frac=0.08, levers=(hands,)), bench, str)
+    assert not bad.good
+    assert bad.headline.startswith("Hands bind most. By the rule 91.0 % is served from the shelf and 8.0 %")
+    (row,) = bad.rows
+    assert (row.fill_points, row.waste_points, row.money) == ("+2.1", "-1.3", "$12.50")
+    none = limits._said(Binds(fill_frac=0.91, waste_frac=0.08, levers=()), bench, str)
+    assert none.headline.startswith("No change tried alone would help. ")
+    good = limits._said(Binds(fill_frac=0.999, waste_frac=0.001, levers=(hands,)), bench, str)
+    assert (good.good, good.headline.startswith("By the rule 99.9 %")) == (True, True)
+    assert "as good as a kitchen aims at" in good.headline
 
 
 # ---------------------------------------------------------------- another plan
