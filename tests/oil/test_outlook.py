@@ -10,7 +10,7 @@ import numpy as np
 import pytest
 from benchmarks.oil import WORLDS, score
 
-from frywright.oil.outlook import Prior, Vats, crossing, learn
+from frywright.oil.outlook import Prior, Vats, _bank, crossing, learn
 
 SURE = Prior(
     bends=((0.0, 1.0),),
@@ -168,3 +168,15 @@ def test_worlds_that_are_not_as_the_model_thinks(world):
     found = score(world, 200, 78)
     assert found.inside_frac >= 0.85 - 0.05
     assert found.over_frac <= 0.01
+
+
+def test_the_weights_of_a_prior_are_the_chances_of_its_parts():
+    """Bend, restlessness and weekend are independent: every chance is there, and all of them are one."""
+    prior = Prior()
+    bank = _bank(prior)
+    assert len(bank) == len(prior.bends) * len(prior.rests) * len(prior.weekends)
+    assert sum(weight for *_, weight in bank) == pytest.approx(1.0)
+    for bend, chance in prior.bends:
+        assert sum(w for member, *_, w in bank if member == bend) == pytest.approx(chance)
+    for rest, chance in prior.rests:
+        assert sum(w for _, member, *_, w in bank if member == rest) == pytest.approx(chance)

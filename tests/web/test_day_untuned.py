@@ -80,6 +80,14 @@ def test_stock_typed_is_counted_or_said(client):
         assert (page.status_code, f'value="{wrong}"' in page.text) == (422, True)
 
 
+def test_a_change_that_cannot_be_read_is_said_beside_what_was_typed(client):
+    """A factor that is no number, a hold life of a product that is held for letters."""
+    for typed in ({"factor": "more"}, {"hold_bone_in": "long"}, {"filter_every": "1.5"}):
+        page = client.get("/day/replay", params={"date": "2026-11-27", **typed})
+        assert (page.status_code, 'role="alert"' in page.text) == (422, True)
+        assert f'value="{next(iter(typed.values()))}"' in page.text
+
+
 def test_a_load_dropped_and_lifted_too_early_is_asked_about(client, store):
     """The page asks and offers answers; a script gets them with its refusal; answered, it goes on."""
     dropped = tap(client, 43200)

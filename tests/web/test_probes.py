@@ -657,6 +657,29 @@ def test_a_small_log_is_read_at_once_and_a_large_one_in_the_background(store, lo
     assert large.get(item, told) is found
 
 
+def test_a_page_waits_while_a_large_log_is_read(client, store, monkeypatch):
+    """How far it is, and the page comes again by itself; read through, it shows the log."""
+    item, go = kept_log(store, PLAIN), threading.Event()
+
+    def reading(stream, name, answers, progress, size_bytes):
+        progress(0.25)
+        assert go.wait(60)
+        return read_log(stream, name, answers, progress, size_bytes)
+
+    monkeypatch.setattr(logs_kept, "read_log", reading)
+    monkeypatch.setattr(probes, "INLINE_BYTES", len(PLAIN) - 1)
+    address = f"/cook/probes/{item.number}"
+    waits = client.get(address)
+    assert waits.status_code == 200
+    assert 'http-equiv="refresh"' in waits.text and "oil.csv" in waits.text
+    while " 25 %" not in waits.text:
+        waits = client.get(address)
+    go.set()
+    while 'http-equiv="refresh"' in waits.text:
+        waits = client.get(address)
+    assert waits.status_code == 200 and "oil.csv" in waits.text
+
+
 def test_a_large_log_that_is_none_is_said_on_every_try(store, logs, monkeypatch):
     """The background reading ends in the reader's own words, and the next try reads again."""
     monkeypatch.setattr(probes, "INLINE_BYTES", 0)
