@@ -194,6 +194,23 @@ def test_a_plate_a_measurement_and_a_step_of_commissioning(said, told):
     assert told("care", "handover", "alder")["open"] == still
 
 
+def test_the_second_of_two_is_asked_for_a_secret_of_their_own(place, said):
+    """Where there are accounts, and before anything is kept."""
+    who = ("who=Kim Vale", "role=technician", "pass_name=Olive", "pass_reason=electrician comes on Monday")
+    sign = ["care", "sign", "alder", "survey", *who, "second=Ana Vale", "--store", place]
+    said("care", "plate", "alder", "serial=A-1", "fuel=electric", "volts=208", "phases=3", "power=10 kW")
+    said("people", "owner", "Ana Vale", "--password", SECRET)
+    with opened(place) as store:
+        before = store.last().number
+    left = CliRunner().invoke(app, sign, input="")
+    assert "PIN or password of Ana Vale" in left.output
+    assert left.exit_code != 0
+    with opened(place) as store:
+        assert store.last().number == before
+    good = CliRunner().invoke(app, sign, input=f"{SECRET}\n")
+    assert (good.exit_code, "Signed. Still open: " in good.output) == (0, True)
+
+
 def test_the_close_of_the_day_says_what_is_open_and_what_is_shut(said, told):
     """The lid waits for the heat to be off; signed, the step has its mark and opens the next."""
     before = said("care", "close")

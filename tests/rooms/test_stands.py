@@ -14,8 +14,11 @@ from frywright.cli.main import app
 from frywright.design.window import _changed, _Walk
 from frywright.ledger.facts.cook import ProgramProved
 from frywright.ledger.store import Store
+from frywright.model.business_day import business_time, usual_trade
 from frywright.model.care import Emergency
 from frywright.rooms.clock import now
+from frywright.rooms.cook.life import keep_card, lives_shown
+from frywright.rooms.cook.live import Use, column_of
 from frywright.rooms.cook.live_view import _long
 from frywright.rooms.hall import write
 from frywright.rooms.kitchen import remembered_kitchen
@@ -99,3 +102,21 @@ def test_a_value_of_a_window_is_moved_its_own_way(kitchen, what, sign, steps, se
 def test_a_clock_off_by_more_than_two_days_is_told_in_days(off_s, says):
     """Up to there by its minutes; whose clock it is stands before it."""
     assert _long("{source} is off by {off_s}", "logger", off_s, "metric", str) == f"logger is off by {says}"
+
+
+def test_a_column_of_a_kept_curve_is_one_column():
+    """Its place and channel by name; what would part a table is left out of it."""
+    cut = Use(channel='K"1,a;b', cut="breast_half", mass_kg=0.25)
+    assert column_of(cut, {"breast_half": "Breast half"}) == "Breast half K 1 a b (°C)"
+    assert column_of(replace(cut, cut=""), {}) == "Oil K 1 a b (°C)"
+
+
+def test_a_step_of_a_life_that_is_not_done_has_no_day(store):
+    """Nothing is dated before it happened; what was done has its day by the kitchen's own clock."""
+    kitchen = remembered_kitchen(store)
+    assert {step.when for step in lives_shown(store, kitchen)["tenders cedar"].steps} == {""}
+    keep_card(store, kitchen.program("tenders cedar"), 1)
+    today = business_time(usual_trade(kitchen), now())[0].isoformat()
+    days = {step.key: step.when for step in lives_shown(store, kitchen)["tenders cedar"].steps}
+    assert {key for key, day in days.items() if day == today} == {"card"}
+    assert set(days.values()) == {"", today}

@@ -11,7 +11,7 @@ from frywright.catalog import load
 from frywright.model.errors import DataError
 from frywright.model.food import Food
 from frywright.verdicts.evidence import Evidence, EvidenceKind
-from frywright.verdicts.facts import Prediction, facts_of
+from frywright.verdicts.facts import Prediction, facts_from, facts_of
 from frywright.verdicts.judge import CoreCurve, judge
 from frywright.verdicts.limits import HOUSE
 from frywright.verdicts.place import place_named
@@ -136,3 +136,21 @@ def test_a_house_target_out_of_reach_is_refused():
 
     with pytest.raises(DataError, match="house_core"):
         parse_kitchen(demo_text().replace("house_core_f = 185", "house_core_f = 285"))
+
+
+@pytest.mark.parametrize(
+    ("margin_k", "house", "prediction"),
+    [
+        (0.0, False, Prediction.OVER),
+        (0.4, False, Prediction.OVER),
+        (-0.01, False, Prediction.SHORT),
+        (-0.01, True, Prediction.NO_RULE),
+        (5.0, True, Prediction.NO_RULE),
+    ],
+)
+def test_a_margin_is_over_at_nothing_and_short_below_it(margin_k, house, prediction):
+    """Half a kelvin to spare is not short; a house target is no rule of the place."""
+    told = {"title": "rule", "level_c": 74.0, "evidence": "probe", "missing": ()}
+    found = facts_from(margin_k, house=house, **told)
+    assert (found.prediction, found.margin_k, found.proven) == (prediction, margin_k, True)
+    assert not facts_from(margin_k, house=house, **{**told, "missing": ("a check",)}).proven

@@ -8,8 +8,10 @@ from fastapi.testclient import TestClient
 from frywright.ledger.accounts import Accounts
 from frywright.ledger.facts.people import AccountChanged
 from frywright.ledger.store import Store
+from frywright.rooms.care.training import drill_views
 from frywright.rooms.clock import now
 from frywright.rooms.fleet.kitchens import kitchens_of
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records import people
 from frywright.web.app import make_app
 from tests.demo import remember_demo
@@ -109,3 +111,12 @@ def test_a_second_kitchen_is_begun_and_one_is_awaited(owner, store):
     assert waits.status_code == 200 and "north_gate" in waits.text
     assert any(d.role == "site" for d in Accounts(store).devices())
     assert owner.post("/kitchens/await", data={"name": ""}).status_code == 422
+
+
+def test_each_drill_leads_to_the_next_and_the_last_to_the_first(client, store):
+    """Nobody has to go back to the list."""
+    kitchen = remembered_kitchen(store)
+    keys = [drill.key for drill in drill_views(kitchen, "en")]
+    for key, following in ((keys[0], keys[1]), (keys[-1], keys[0])):
+        answered = client.post(f"/care/drill/{key}", data={"choice": "0"})
+        assert (answered.status_code, f'href="/care/drill/{following}"' in answered.text) == (200, True)
