@@ -4,6 +4,8 @@ whose causes add up.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from hypothesis import given, settings
@@ -11,7 +13,7 @@ from hypothesis import strategies as st
 
 from frywright.model.errors import InputError
 from frywright.plan import engine
-from frywright.plan.advice import advise, bank_now, last_drops, outlook, promise, world_of
+from frywright.plan.advice import Advice, Before, advise, bank_now, last_drops, outlook, promise, world_of
 from frywright.plan.check import broken_rules
 from frywright.plan.explain import CAUSES, explain, total
 from frywright.plan.live import Happening, State, What, state_of
@@ -234,3 +236,48 @@ def test_no_advice_is_a_load_that_cannot_sell():
     empty = advise(day, state_of(day, [], 60.0), Par(), FAST)
     assert [a.kind for a in empty] == ["drop"]
     assert engine.NOTHING < engine.FILTER < 0
+
+
+def shelf_of(item: int) -> list[Happening]:
+    """Two hundred pieces of a product, lifted out of the first fryer in slot 23."""
+    return [
+        Happening(what=What.DROP, at_n=19.0, fryer=0, item=item, load=0, units_n=200.0),
+        Happening(what=What.LIFT, at_n=23.0, fryer=0),
+    ]
+
+
+def test_what_was_advised_stands_while_it_may_be_done():
+    """A firm one stays though others are cheaper, but not once its product is out; one that is far too dear
+    goes; the same again keeps its gain.
+    """
+    day = kitchen_day(1, 2, 144, 3, 2)
+    state = state_of(day, [], 26.0)
+    plain = advise(day, state, Par(), FAST)[0]
+    assert plain.kind == "drop"
+    other = next(
+        Advice(fryer=0, kind="drop", item=i, load=k, reason=plain.reason)
+        for i in range(2)
+        for k in range(len(day.items[i].loads))
+        if (i, k) != (plain.item, plain.load)
+    )
+    firm = Before(advice={0: other}, firm=frozenset({0}))
+    kept = advise(day, state, Par(), FAST, firm)[0]
+    assert (kept.item, kept.load) == (other.item, other.load)
+    out = state_of(day, [Happening(what=What.OUT, at_n=9.0, item=other.item)], 26.0)
+    assert advise(day, out, Par(), FAST, firm)[0].item != other.item
+    full = state_of(day, shelf_of(other.item), 26.0)
+    assert advise(day, full, Par(), FAST, firm)[0].item == other.item
+    assert advise(day, full, Par(), FAST, Before(advice={0: other}))[0].item != other.item
+    same = advise(day, state, Par(), FAST, Before(advice={0: plain}))[0]
+    assert (same.item, same.load, same.gain_money) == (plain.item, plain.load, plain.gain_money)
+
+
+def test_a_fryer_that_waits_beside_an_empty_shelf_says_why():
+    """Never that the shelf covers what will be asked for, where there is none."""
+    day = kitchen_day(1, 1, 144, 1, 2)
+    dear = tuple(replace(load, batch_money=500.0) for load in day.items[0].loads)
+    day = replace(day, items=(replace(day.items[0], loads=dear),))
+    found = advise(day, state_of(day, [], 26.0), Par(), Look(paths_count=40, horizon_slots_count=60))[0]
+    assert (found.kind, found.reason.kind) == ("wait", "short")
+    assert found.reason.values["product"] == day.items[0].name
+    assert advise(day, state_of(day, shelf_of(0), 26.0), Par(), FAST)[0].reason.kind == "wait"

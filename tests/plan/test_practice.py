@@ -11,7 +11,7 @@ import pytest
 from benchmarks import practice
 
 from frywright.plan.model import Day, Drop, Plan
-from frywright.plan.replay import Par, draw_days, replay
+from frywright.plan.replay import Look, Par, draw_days, replay
 from tests.plan.test_replay import kitchen_day
 
 
@@ -75,3 +75,24 @@ def test_a_free_fryer_beside_an_empty_shelf_is_found():
     assert played.shelf is not None
     one = practice.Played(plan=played.plans[0], asked=asked[0], shelf=played.shelf[0])
     assert practice.faults(day, one)[name] == 0
+
+
+@pytest.mark.parametrize("look", [None, Look(paths_count=6, horizon_slots_count=60)])
+def test_no_load_goes_in_that_cannot_be_sold_before_the_close(look):
+    """Guests stop coming before the close and only a large load is to be had: neither rule nor engine fills
+    the shelf for nobody, and both still cook in the last hour of a day on which guests come.
+    """
+    day = day_of()
+    large = replace(day.items[0].loads[1], units_count=40)
+    item = replace(day.items[0], loads=(large,), short_money=9.0, waste_money=0.05, hold_slots_count=12)
+    for last, some in ((0.1, False), (4.0, True)):
+        mean = np.concatenate([np.full((1, 48), 4.0), np.full((1, 12), last)], axis=1)
+        late = replace(day, items=(item,), mean_n=mean)
+        asked = draw_days(late, 6, 5)
+        played = replay(late, asked, Par(cover_slots=(12,), z_n=(1.5,)), look)
+        assert played.shelf is not None
+        ends = [d.slot for plan in played.plans for d in plan.drops if d.slot > 47]
+        assert bool(ends) is some
+        for d, plan in enumerate(played.plans):
+            one = practice.Played(plan=plan, asked=asked[d], shelf=played.shelf[d])
+            assert practice.faults(late, one)["cannot be sold before the close"] == 0

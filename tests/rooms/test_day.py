@@ -359,6 +359,57 @@ def test_advice_is_worked_out_once_and_anew_for_all_that_counts(bench, monkeypat
     assert 8 <= len(done) <= 12
 
 
+def test_advice_stands_for_a_minute(bench, monkeypatch):
+    """What a board says to drop or filter it says for a minute, though a mark of the clock passes and sales
+    come in; advice worked out anew turns at some of those marks.
+    """
+    from benchmarks import practice
+
+    from frywright.plan.replay import Look, draw_days, replay
+
+    asked = draw_days(bench.day, 1, 77)
+    look = Look(paths_count=6, horizon_slots_count=40, seed_count=3)
+    monkeypatch.setattr(type(bench), "look", property(lambda own: look))
+    played = replay(bench.day, asked, bench.par)
+    one = practice.Played(plan=played.plans[0], asked=asked[0], shelf=played.shelf[0])
+    turned, anew, all_of_them = practice.contradictions(bench, one, list(range(6, 100, 3)))
+    assert turned == 0
+    assert 0 < anew < all_of_them
+
+
+def test_what_ends_the_minute_of_an_advice(bench):
+    """A minute, a load that was not advised, a fryer down, other people: then nothing stands firm; a load
+    that was advised leaves the rest as it is.
+    """
+    from frywright.plan.live import Happening, What, state_of
+    from frywright.rooms.day import advised as module
+
+    at, second = 40.0, 1.0 / bench.day.slot_s
+    state = state_of(bench.day, [], at)
+    advice = module.advised(bench, state, bench.day, 901)
+    shown = module._SHOWN[(id(bench), 901)]
+    drops = [a for a in advice if a.kind == "drop"]
+    assert drops
+
+    def firm(seconds, *happened, day=bench.day):
+        later = state_of(bench.day, list(happened), at + seconds * second)
+        before = module._before(shown, later, day)
+        return before is not None and drops[-1].fryer in before.firm
+
+    def drop(item, load, fryer):
+        return Happening(what=What.DROP, at_n=at + 10 * second, fryer=fryer, item=item, load=load)
+
+    first = drops[0]
+    other = next(i for i in range(len(bench.products)) if i != first.item)
+    assert firm(20)
+    assert firm(20, drop(first.item, first.load, first.fryer))
+    assert not firm(20, drop(other, 0, first.fryer))
+    assert not firm(61)
+    assert not firm(20, Happening(what=What.DOWN, at_n=at + second, fryer=first.fryer))
+    assert not firm(20, day=replace(bench.day, hands_count=bench.day.hands_count + 1))
+    assert module._before(shown, state_of(bench.day, [], at + 1.5), bench.day) is None
+
+
 def test_a_late_truck_takes_a_product_off(store, kitchen, bench):
     """While a product is out nothing of it is advised or planned and the loss is told; when it is in again it
     is.

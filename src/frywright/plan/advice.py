@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
-from math import ceil, floor
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
+from math import ceil, floor, inf
 from typing import Any
 
 import numpy as np
@@ -14,6 +15,7 @@ from frywright.model.findings import Note
 from frywright.plan import engine
 from frywright.plan.live import State
 from frywright.plan.model import Day, Order, Plan
+from frywright.plan.reason import reason_of
 from frywright.plan.replay import KEEP_FRAC, Look, Par, Rule, given, plan_of
 
 Array = NDArray[np.float64]
@@ -175,8 +177,33 @@ def _acts(state: State, t: int) -> int:
     return sum(int(at + 1e-9) == t for at in times)
 
 
-def advise(day: Day, state: State, par: Par | Rule, look: Look | None = None) -> list[Advice]:
-    """What to do now in every fryer that is idle, in the order in which it should be done."""
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Before:
+    """What was advised last, by fryer; in those that are ``firm`` it stands as long as it may be done."""
+
+    advice: Mapping[int, Advice] = field(default_factory=dict)
+    firm: frozenset[int] = frozenset()
+
+    def of(self, fryer: int) -> tuple[int, int]:
+        """The product and load that stand until others are cheaper beyond doubt."""
+        last = self.advice.get(fryer)
+        if last is None or last.kind == "wait":
+            return engine.NOTHING, 0
+        return (last.item, last.load) if last.kind == "drop" else (engine.FILTER, 0)
+
+    def gain(self, fryer: int) -> float:
+        """What it was expected to gain over the rule."""
+        return self.advice[fryer].gain_money if fryer in self.advice else 0.0
+
+
+def advise(
+    day: Day, state: State, par: Par | Rule, look: Look | None = None, before: Before | None = None
+) -> list[Advice]:
+    """What to do now in every fryer that is idle, in the order in which it should be done.
+
+    What was advised before stands unless something else is cheaper beyond doubt.
+    """
+    before = before or Before()
     look = look or Look.for_bank(day.fryers_count)
     today = from_now(bank_now(day, state), state)
     rules, (t, world, belief) = rules_now(today, state, par), world_of(today, state)
@@ -184,14 +211,20 @@ def advise(day: Day, state: State, par: Par | Rule, look: Look | None = None) ->
     last = min(t + look.horizon_slots_count, today.slots_count)
     dreams = engine.imagine(t, last, look.paths_count, belief, mean, rules, look.seed_count)
     engine.believe(belief, world, rules)
-    for n, f in enumerate(rules[16]):
+    # what stands firm comes first, so that no other fryer takes its hands
+    for n, f in sorted(enumerate(rules[16]), key=lambda place: place[1] not in before.firm):
         low, high = today.window(int(f))
         if world[2][0, f] > t or not low <= t < high:
             continue
-        i, k, gain, _ = engine.rollout(
-            (n, t, look.horizon_slots_count, look.z_n), dreams, world, belief, rules, scratch
-        )
-        reason = _reason(today, state, world, (int(f), t, int(i), int(k)))
+        was = before.of(int(f))
+        world[2][2:, f] = was
+        for z in (inf, look.z_n) if f in before.firm else (look.z_n,):
+            where = (n, t, look.horizon_slots_count, z)
+            i, k, gain, _ = engine.rollout(where, dreams, world, belief, rules, scratch)
+            if (i, k) == was:  # the gain is over what was advised; that one's own stays
+                gain = before.gain(int(f)) or gain
+                break
+        reason = reason_of(today, state, world, (int(f), t, int(i), int(k)))
         if i > engine.NOTHING and not engine.start(f, t, i, k, world, rules, np.zeros(6)):
             i = engine.NOTHING
         kind = "drop" if i >= 0 else ("filter" if i == engine.FILTER else "wait")
@@ -206,55 +239,6 @@ def advise(day: Day, state: State, par: Par | Rule, look: Look | None = None) ->
             )
         )
     return sorted(found, key=lambda a: ("drop", "filter", "wait").index(a.kind))
-
-
-def _reason(day: Day, state: State, world: tuple[Array, ...], action: tuple[int, int, int, int]) -> Note:
-    f, t, i, k = action
-    if i >= 0:
-        load = day.items[i].loads[k]
-        lift = t + load.cook_slots_count
-        until = min(lift + day.items[i].hold_slots_count, day.slots_count)
-        oil = float(world[1][3, i] - world[1][0, i])
-        return Note(
-            kind="drop",
-            text=(
-                "{shelf} on the shelf, {oil} in the oil; about {wanted} will be asked for before this load's"
-                " hold life ends."
-            ),
-            values={
-                "shelf": state.shelf(i),
-                "oil": oil,
-                "wanted": round(float(world[5][0, i] * day.mean_n[i, t:until].sum())),
-            },
-        )
-    if i == engine.FILTER:
-        return Note(
-            kind="filter",
-            text=(
-                "{loads} loads since the last filter turn, and this is a quiet moment. Hot oil: gear on, heat"
-                " as the manual says, one person at a time."
-            ),
-            values={"loads": float(state.since[f])},
-        )
-    if state.since[f] >= day.filter_every_count:
-        return Note(
-            kind="blocked",
-            text="Its filter turn is due after {loads} loads, but not in a rush; it rests until then.",
-            values={"loads": float(state.since[f])},
-        )
-    if all(
-        f not in load.fryers or t + load.cook_slots_count >= day.slots_count
-        for item in day.items
-        for load in item.loads
-    ):
-        return Note(kind="closed", text="Nothing that goes into this fryer would be lifted before the close.")
-    return Note(
-        kind="wait",
-        text=(
-            "What is on the shelf and in the oil covers what will be asked for; waiting costs less than a"
-            " load now."
-        ),
-    )
 
 
 def outlook(

@@ -12,8 +12,9 @@ slots, q parts of the day:
   first and last load a fryer may take), cook (i: slots of the longest load), order (f: fryers in the order in
   which they are asked), firm (i, t+1: running sum of promised orders), lead (i: slots before an order from
   which on it is cooked for).
-* world: made (i, t), stock (4, i: there, gone, expired, made in all), fryers (2, f: free from, loads since
-  filter), slots (2, t: hands, filters), watts (t), mind (3, i: level, need, slot of a load not yet full).
+* world: made (i, t), stock (4, i: there, gone, expired, made in all), fryers (4, f: free from, loads since
+  filter, product or -1 for a filter turn and load advised before, -2 for none), slots (2, t: hands, filters),
+  watts (t), mind (3, i: level, need, slot of a load not yet full).
 * belief (2, i + 1): seen and expected so far, over their spread; of all products, then of each.
 """
 
@@ -26,6 +27,7 @@ from frywright.physics.kernels import inlined, njit
 FILTER, NOTHING = -1, -2
 MOST_SLOTS = 72  # longest cook or hold: six hours in slots of five minutes
 FIRST_PATHS, KEPT_CANDIDATES, TRIED_PRODUCTS = 12, 5, 4
+BUSY_LEVEL, SELLS_FRAC = 1.5, 0.25  # level up to which, and share of, late loads should sell (own choice)
 WAITS = (0, 2, 4)  # slots for which leaving a fryer empty is tried
 NEAR_SLOTS = 12  # a filter turn is brought forward where a rush comes within so many slots (own choice)
 
@@ -35,8 +37,8 @@ def fresh(given):  # type: ignore[no-untyped-def]
     """An empty kitchen."""
     sizes, ahead, windows = given[0], given[5], given[7]
     n_item, n_slot, n_fryer = sizes.shape[1], ahead.shape[1] - 1, len(windows)
-    fryers = np.zeros((2, n_fryer), dtype=np.int64)
-    fryers[0] = windows[:, 0]
+    fryers = np.zeros((4, n_fryer), dtype=np.int64)
+    fryers[0], fryers[2] = windows[:, 0], NOTHING
     return (
         np.zeros((n_item, n_slot), dtype=np.int64),
         np.zeros((4, n_item), dtype=np.int64),
@@ -58,12 +60,9 @@ def _copy(world, into, first, last):  # type: ignore[no-untyped-def]
         for n in range(3):
             into[5][n, i] = world[5][n, i]
     for f in range(world[2].shape[1]):
-        into[2][0, f] = world[2][0, f]
-        into[2][1, f] = world[2][1, f]
+        into[2][0, f], into[2][1, f] = world[2][0, f], world[2][1, f]
     for t in range(first, last):
-        into[3][0, t] = world[3][0, t]
-        into[3][1, t] = world[3][1, t]
-        into[4][t] = world[4][t]
+        into[3][0, t], into[3][1, t], into[4][t] = world[3][0, t], world[3][1, t], world[4][t]
 
 
 @inlined
@@ -219,16 +218,13 @@ def needs(t, world, given):  # type: ignore[no-untyped-def]
     """Needs of all products into the mind; whether any calls."""
     calls = False
     for i in range(world[0].shape[0]):
-        if _need(i, t, world, given) > 0.0:
-            calls = True
+        calls = _need(i, t, world, given) > 0.0 or calls
     return calls
 
 
 @inlined
 def _filter_now(f, t, calls, world, given):  # type: ignore[no-untyped-def]
-    """Whether the rule turns to the filter: due, or half due in a quiet moment before a rush, or nearly due
-    while nothing calls.
-    """
+    """Whether the rule filters: due, or half due in a quiet moment before a rush, or nearly due in any."""
     bank, rush, since = given[6], given[8], world[2][1, f]
     wanted = since >= bank[1]
     if not wanted and not calls:
@@ -239,11 +235,20 @@ def _filter_now(f, t, calls, world, given):  # type: ignore[no-untyped-def]
 
 
 @inlined
-def rule_action(f, t, calls, world, given):  # type: ignore[no-untyped-def]
-    """What the rule does with an idle fryer: (product, load), (-1, 0) filter, (-2, 0) nothing.
+def sells(i, k, t, world, given):  # type: ignore[no-untyped-def]
+    """Whether a quarter of a load should sell: asked of the last loads, which stand until the close."""
+    sizes, ahead, firm, close = given[0], given[5], given[17], world[0].shape[1]
+    if t + sizes[1, i, k] + given[3][i] < close:
+        return True
+    level = min(world[5][0, i], BUSY_LEVEL)
+    wanted = level * (ahead[i, close] - ahead[i, t + 1]) + firm[i, close] - firm[i, t]
+    return wanted - (world[1][3, i] - world[1][1, i]) >= SELLS_FRAC * sizes[0, i, k]
 
-    ``needs`` are those of this slot; of the products that call the one that lacks most goes in, filled up to
-    its level.
+
+@inlined
+def rule_action(f, t, calls, world, given):  # type: ignore[no-untyped-def]
+    """What the rule does with an idle fryer: (product, load), (-1, 0) filter, (-2, 0) nothing; of the
+    products that call the one that lacks most goes in, filled up to its level.
     """
     sizes, may, rule, q, span = given[0], given[1], given[12], given[13][t], given[14]
     choice, size, best = NOTHING, 0, 0.0
@@ -260,7 +265,7 @@ def rule_action(f, t, calls, world, given):  # type: ignore[no-untyped-def]
                         for k in range(span[0, i, f], span[1, i, f] + 1):
                             if may[i, k, f] and sizes[0, i, pick] < lack:
                                 pick = k
-                        if may_drop(f, t, i, pick, world, given):
+                        if may_drop(f, t, i, pick, world, given) and sells(i, pick, t, world, given):
                             best, choice, size = need, i, pick
         if choice == NOTHING and _filter_now(f, t, calls, world, given):
             choice = FILTER
@@ -281,9 +286,7 @@ def _rest_of_slot(t, n0, world, given, part):  # type: ignore[no-untyped-def]
 
 @inlined
 def go_on(where, asked, world, belief, given, part):  # type: ignore[no-untyped-def]
-    """Play by the rule from slot ``where[0]``, the ``where[1]``-th fryer asked, up to slot ``where[2]``; the
-    shelf left at the close is waste.
-    """
+    """Play by the rule from slot ``where[0]``, the ``where[1]``-th fryer asked, up to slot ``where[2]``."""
     t0, n0, t1 = where
     for t in range(t0, t1):
         if t > t0:
@@ -341,8 +344,7 @@ def _left(t1, world, given):  # type: ignore[no-untyped-def]
 @njit(cache=True, nogil=True, error_model="numpy", _nrt=False)
 def _try(where, action, dreams, worlds, beliefs, given, out):  # type: ignore[no-untyped-def]
     """Cost of one action in ``where`` (place in the order, slot, horizon's end, first and last path), the
-    rest by the rule; infinite when a rule of the kitchen forbids it. (-2, d) leaves the fryer empty for d
-    slots.
+    rest by the rule; infinite where a rule of the kitchen forbids it. (-2, d) leaves it empty for d slots.
     """
     (n, t, t1, low, high), (world, scratch), (belief, known), (part, cost) = where, worlds, beliefs, out
     f = given[16][n]
@@ -375,10 +377,9 @@ def _candidates(f, t, world, base, given, out):  # type: ignore[no-untyped-def]
     if base[0] != FILTER and 2 * world[2][1, f] >= given[6][1] and may_filter(f, t, world, given):
         out[count, 0], out[count, 1] = FILTER, 0
         count += 1
-    need = np.empty(sizes.shape[1])
+    need = np.full(sizes.shape[1], -np.inf)
     for i in range(sizes.shape[1]):
         lift = t + given[15][i]
-        need[i] = -np.inf
         if lift < world[0].shape[1]:
             need[i] = _lack(i, t, lift, (rule[0, q, i], rule[1, q, i]), world, given) / sizes[0, i, 0]
     ranked = np.argsort(-need)
@@ -387,7 +388,7 @@ def _candidates(f, t, world, base, given, out):  # type: ignore[no-untyped-def]
         i = ranked[n]
         fits = False
         for k in range(sizes[3, i, 0]):  # no second load beside one that could have been larger
-            if world[5][2, i] != t and may_drop(f, t, i, k, world, given):
+            if world[5][2, i] != t and may_drop(f, t, i, k, world, given) and sells(i, k, t, world, given):
                 fits = True
                 if i != base[0] or k != base[1]:
                     out[count, 0], out[count, 1] = i, k
@@ -400,15 +401,18 @@ def _candidates(f, t, world, base, given, out):  # type: ignore[no-untyped-def]
 
 @njit(cache=True, nogil=True)
 def rollout(where, dreams, world, belief, given, scratch):  # type: ignore[no-untyped-def]
-    """The action for an idle fryer: the rule's own unless another is cheaper on imagined rests of the day by
-    ``z`` standard errors.
+    """What to do in an idle fryer: what was advised before, else the rule's own action, unless another is
+    cheaper on imagined rests of the day by ``z`` standard errors.
 
     ``where`` is (place in the order, slot, horizon, z). Every candidate meets a few paths first; the best few
-    meet them all. Returns product, load, mean gain over the rule, its error.
+    meet them all. Returns product, load, mean gain over that, its error.
     """
     (n, t, horizon, z), f = where, given[16][where[0]]
     believe(belief, world, given)
-    base = rule_action(f, t, needs(t, world, given), world, given)
+    base, i, k = rule_action(f, t, needs(t, world, given), world, given), world[2][2, f], world[2][3, f]
+    fits = i >= 0 and world[5][2, i] != t and may_drop(f, t, i, k, world, given)
+    if fits or (i == FILTER and may_filter(f, t, world, given)):
+        base = (i, k)
     actions = np.empty((5 + given[1].shape[0] * given[1].shape[1], 2), dtype=np.int64)
     count = _candidates(f, t, world, base, given, actions)
     paths, t1 = len(dreams), min(t + horizon, world[0].shape[1])
@@ -456,18 +460,14 @@ def _play_one(asked, world, belief, given, part):  # type: ignore[no-untyped-def
 
 @njit(cache=True, nogil=True)
 def play(asked, mean, setting, world, belief, given, out, part):  # type: ignore[no-untyped-def]
-    """A day slot by slot from ``setting[0]``, logged; ``setting`` is (first slot, paths, horizon, z, seed,
-    slots after which sales are known); no paths means the rule.
-
-    The world is aged to the first slot already. ``out`` is (log, shelf): ``log`` rows are fryer, product,
-    load, slot; ``shelf`` (3, item, slot) is what stands there at the end of a slot, what was asked for in
-    vain, and what was thrown away.
+    """A day slot by slot, logged; ``setting`` is (first slot, to which the world is aged already, paths or 0
+    for the rule, horizon, z, seed, slots until sales are known). ``out`` is (log, shelf): rows of fryer,
+    product, load, slot; and (3, item, slot) left at a slot's end, asked for in vain, thrown away.
     """
     (t0, paths, horizon, z, seed, late), (log, shelf) = setting, out
     row, scratch, gone = 0, fresh(given), world[1][1]
     told = np.zeros((late + 1, 2, mean.shape[0] + 1))
-    for n in range(late + 1):
-        told[n] = belief
+    told[:] = belief
     for t in range(t0, mean.shape[1]):
         if t > t0:
             shelf[2, :, t] = -gone

@@ -254,7 +254,7 @@ class Board:
 
     def advice(self, state: State) -> list[Advice]:
         """What to do now in every idle fryer."""
-        return advised(self.bench, state, self._day(state))
+        return advised(self.bench, state, self._day(state), self.practice)
 
     def rest_of_day(self, state: State, paths: int = 100) -> Outlook:
         """The plan from now on."""
