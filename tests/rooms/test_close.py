@@ -180,6 +180,17 @@ def test_the_page_shows_what_is_shut_and_why(store, kitchen):
     assert not any(s.done for s in tomorrow.store)
 
 
+def test_what_is_done_takes_no_more_time(store, kitchen):
+    """A signed step leaves the count of open steps, and its minutes leave the time that is left."""
+    before = close.close_day_view(store, kitchen, at=at(kitchen, 22))
+    sign(store, kitchen, "store", "waste")
+    after = close.close_day_view(store, kitchen, at=at(kitchen, 22))
+    waste = next(s for s in after.store if s.key == "waste")
+    assert waste.minutes > 0
+    assert before.minutes_left - after.minutes_left == waste.minutes
+    assert before.open_count - after.open_count == 1
+
+
 def test_gas_and_power_go_off_after_every_heat(store, kitchen):
     """The store's last step waits for the heat of every fryer that is in use and names them; the page too."""
     machines.stop_use(store, kitchen, "birch", "oil_leak", "")
