@@ -29,6 +29,7 @@ from frywright.ledger.facts.care import CareDone, ReportAttached
 from frywright.ledger.facts.cook import KitchenSet
 from frywright.ledger.facts.day import BoardTap
 from frywright.ledger.facts.dropping import EntriesDropped
+from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.facts.probing import Reading
 from frywright.ledger.replica import take
 from frywright.ledger.store import Point, Store
@@ -253,6 +254,17 @@ def test_a_case_that_a_report_names_stays_with_all_its_steps(tmp_path, kitchen):
         write(store, report)
     assert len(drop_entries(store, TOLD).numbers) == 1
     assert [case.closed for case in cases(store)] == [True]
+    store.close()
+
+
+def test_oil_since_the_last_filling_of_a_vat_stays(tmp_path):
+    """What is older goes; where no filling is on record all of it stays."""
+    store = Store.file(tmp_path / "o.db", now)
+    with played(now() - LONG_AGO):
+        rest = {"raw": "", "who": "Ana Vale", "how": "page", "key": "", "date": now().date()}
+        for vat, what in (("alder", "filter"), ("alder", "fill"), ("alder", "filter"), ("birch", "filter")):
+            write(store, OilDone(vat=vat, what=what, **rest))
+    assert due_entries(store, term_of("care"), 3).numbers == (1,)
     store.close()
 
 
