@@ -114,6 +114,7 @@ def plain(text: str) -> str:
     """A text without what it says of the machine it was made on."""
     text = re.sub(r"(?m)^; .*\n| +; preds = .*$", "", text)
     text = re.sub(LEFT_OUT, "", re.sub(r", ![\w.]+ !\d+", "", text))
+    text = re.sub(r'(constant \[\d+ x i8\]) c"[^"]*"', r"\1 zeroinitializer", text)  # words of errors
     return re.sub(r"(?m)^(attributes #\d+) = .*$", r"\1 = { nounwind }", text)
 
 
@@ -124,7 +125,7 @@ def renamed(text: str) -> str:
     def short(found: re.Match[str]) -> str:
         return "@" + made.setdefault(found[1], f"n{len(made)}")
 
-    return re.sub(r'@("[^"]+"|_Z[\w.$]+|\.[\w.$]+|__excinfo[\w.$]+)', short, text)
+    return re.sub(r'@("[^"]+"|_Z[\w.$-]+|\.[\w.$-]+|__excinfo[\w.$-]+)', short, text)
 
 
 def made(module: str, base: str) -> str:

@@ -55,8 +55,9 @@ def test_what_kernels_stand_on_was_made_of_its_source():
 
 @pytest.mark.parametrize("module", MODULES)
 def test_the_text_knows_no_processor_and_no_numba(module):
-    """Nothing of one processor, and nothing that only Numba's library has."""
+    """Nothing of one processor, nothing that only Numba's library has, no words and no folders."""
     text = (HOME / f"{module}.ll").read_text("utf-8")
+    assert ' c"' not in text
     assert "target-cpu" not in text and "target triple" not in text and "llvm.x86" not in text
     asked = {line.split("@")[1].split("(")[0] for line in text.splitlines() if line.startswith("declare")}
     assert not {name for name in asked if name.startswith(("numba", "NRT", "_Z"))}

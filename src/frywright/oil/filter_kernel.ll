@@ -1,20 +1,20 @@
 ; Kernels of source sha256 77a7842f943a6903dfc62ed7e4c14783e13247d6f10b28d838d9f812f0907562
 ; Signatures {"bent": [["d", "d", "d"], "d"], "run": [[{"of": [["<f8", 2], ["<f8", 2], ["<f8", 2], ["|b1", 2], ["<f8", 2], ["<f8", 2], ["|b1", 2]]}, ["<f8", 3], ["<f8", 1], {"of": [["<f8", 2], ["<f8", 2], "d"]}, {"of": [["<f8", 1], ["<f8", 1], ["<f8", 1], ["<f8", 1], ["<f8", 1]]}, {"of": [["<f8", 1], {"of": ["d", "d"]}, "d", "d", "d"]}, {"of": [["<f8", 3], ["<f8", 4], ["<f8", 2], ["<f8", 2]]}], "0"], "futures": [[["<f8", 2], ["<f8", 1], ["<f8", 1], ["<f8", 1], {"of": ["d", "d", "d", "d", "d", "d", "d"]}, "q", ["<f8", 1]], "0"]}
 @n0 = internal unnamed_addr global ptr null, align 8
-@n1 = internal constant [137 x i8] c"\80\04\95~\00\00\00\00\00\00\00\8C\08builtins\94\8C\0AValueError\94\93\94\8C[array is too big; `arr.size * arr.dtype.itemsize` is larger than the maximum possible size.\94\85\94N\87\94."
-@n2 = internal constant [20 x i8] c"X\E1N\CC\B5\07\B1\E0 i\81t\02#\E6\85\CB\8C<W"
+@n1 = internal constant [137 x i8] zeroinitializer
+@n2 = internal constant [20 x i8] zeroinitializer
 @n3 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n1, i32 137, ptr @n2, ptr null, i32 0 }
-@n4 = internal constant [86 x i8] c"\80\04\95K\00\00\00\00\00\00\00\8C\08builtins\94\8C\0BMemoryError\94\93\94\8C'Allocation failed (probably too large).\94\85\94N\87\94."
-@n5 = internal constant [20 x i8] c"\BA(\9D\81\F0\\p \F3G|\15sH\04\DFe\AB\E2\09"
+@n4 = internal constant [86 x i8] zeroinitializer
+@n5 = internal constant [20 x i8] zeroinitializer
 @n6 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n4, i32 86, ptr @n5, ptr null, i32 0 }
-@n7 = internal constant [86 x i8] c"\80\04\95K\00\00\00\00\00\00\00\8C\08builtins\94\8C\0BMemoryError\94\93\94\8C'Allocation failed (probably too large).\94\85\94N\87\94."
-@n8 = internal constant [20 x i8] c"\BA(\9D\81\F0\\p \F3G|\15sH\04\DFe\AB\E2\09"
+@n7 = internal constant [86 x i8] zeroinitializer
+@n8 = internal constant [20 x i8] zeroinitializer
 @n9 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n7, i32 86, ptr @n8, ptr null, i32 0 }
-@n10 = internal constant [199 x i8] c"\80\04\95\BC\00\00\00\00\00\00\00\8C\08builtins\94\8C\0AValueError\94\93\94\8CDzero-size array to reduction operation maximum which has no identity\94\85\94\8C\08impl_max\94\8CCxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx\94M?\04\87\94\87\94."
-@n11 = internal constant [20 x i8] c"p\A6\A6\EF\0D\1Aj\8B\9Do0>\8B\88\ED\F2L\988\A5"
+@n10 = internal constant [199 x i8] zeroinitializer
+@n11 = internal constant [20 x i8] zeroinitializer
 @n12 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n10, i32 199, ptr @n11, ptr null, i32 0 }
-@n13 = internal constant [83 x i8] c"\80\04\95H\00\00\00\00\00\00\00\8C\08builtins\94\8C\13NotImplementedError\94\93\94\8C\1Cincompatible shape for array\94\85\94N\87\94."
-@n14 = internal constant [20 x i8] c"\DC;\BA\83,L7X'=\0D\B2K\83V\91\AF?1l"
+@n13 = internal constant [83 x i8] zeroinitializer
+@n14 = internal constant [20 x i8] zeroinitializer
 @n15 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n13, i32 83, ptr @n14, ptr null, i32 0 }
 
 declare ptr @malloc(i64 noundef) local_unnamed_addr #0
