@@ -372,7 +372,7 @@ def test_advice_stands_for_a_minute(bench, monkeypatch):
     monkeypatch.setattr(type(bench), "look", property(lambda own: look))
     played = replay(bench.day, asked, bench.par)
     one = practice.Played(plan=played.plans[0], asked=asked[0], shelf=played.shelf[0])
-    turned, anew, all_of_them = practice.contradictions(bench, one, list(range(6, 100, 3)))
+    turned, anew, all_of_them = practice.contradictions(bench, one, list(range(6, 100, 2)))
     assert turned == 0
     assert 0 < anew < all_of_them
 
