@@ -26,7 +26,7 @@ from frywright.design.proof import (
     weights_of,
 )
 from frywright.model.errors import InputError
-from frywright.physics.inputs import ROUTINE
+from frywright.physics.inputs import ROUTINE, SCAN
 from frywright.physics.lift import lift_of
 from frywright.physics.pack import pack
 from frywright.physics.plan import make_plan
@@ -96,6 +96,28 @@ def test_margins_and_pressures_are_those_of_each_load_alone(kitchen, name, place
             assert left[k] == pytest.approx(oil_left_k(plan, cook, raw), abs=1e-6)
             seen += 1
     assert seen == 24
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_what_follows_the_lift_changes_nothing_before_it(kitchen, name):
+    """A proof leaves the rest out: rows, lifts, pressures and oils up to the lift are those of a load that
+    rests for 5 s, to the bit.
+    """
+    made = loads_of(kitchen, name, 16)[0]
+    found = []
+    for rest_s in (0.0, 5.0):
+        plan = replace(made.plan, rest_s=rest_s)
+        late = late_spans(plan, made.at["late_lid_s"], close_late)
+        loads = replace(made, plan=plan, spans=late)
+        for part, done in loads.march(SCAN):
+            lift = lifts(loads, part, done, np.array(plan.program.clock_s), np.array(plan.runs_on))
+            cook = np.repeat(np.arange(len(done.first_row) - 1), np.diff(done.first_row))
+            rows = done.trace[done.trace[:, 0] <= lift.lift_s[cook]]
+            found.append((rows, lift.lift_s, lift.earliest_s, oils_left_k(done, lift.lift_s, np.array(60.0))))
+            assert (len(rows) == len(done.trace)) == (rest_s == 0.0)
+    half = len(found) // 2
+    for short, long in zip(found[:half], found[half:], strict=True):
+        assert all(np.array_equal(a, b) for a, b in zip(short, long, strict=True))
 
 
 @pytest.mark.parametrize("hold_s", [0.0, 15.0, 400.0])

@@ -375,7 +375,7 @@ def _run(
     progress: Callable[[float], None] | None,
 ) -> tuple[Array, NDArray[np.bool_]]:
     guard_k += CLOSE.error_k  # loads that SCAN could mistake are solved again at CLOSE
-    plan = replace(plan, rest_s=1.0)  # judged at the lift: carry-over does not count
+    plan = replace(plan, rest_s=0.0)  # judged at the lift: carry-over does not count
     fat = [100.0 * catalog.compositions()[k.cut.composition].fractions["fat"] for k in _tracers(plan)]
     at = dict(zip(FACTORS, rows.T, strict=True))
     loads = Loads(

@@ -212,7 +212,7 @@ class Sizer:
 
     def _at(self, programs: Sequence[Program], rows: Array) -> tuple[Array, Array]:
         """Margin of every cut of each program under its own row, and the oil the next load would start on."""
-        plans = [replace(self.plan_of(p), rest_s=1.0) for p in programs]  # judged by the earliest lift
+        plans = [replace(self.plan_of(p), rest_s=0.0) for p in programs]  # judged by the earliest lift
         at = dict(zip(FACTORS, rows.T, strict=True))
         told = [
             spans(replace(plan, program=close_late(plan.program, late)))

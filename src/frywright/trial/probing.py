@@ -96,7 +96,7 @@ def cores_at_lift_c(plan: FryPlan, cooks: Sequence[Cook], precision: Precision) 
 
 def felt(plan: FryPlan, precision: Precision = CLOSE) -> Felt:
     """What the engine says of the heavy end of every cut in every kind of load, and how it moves."""
-    plan = replace(plan, rest_s=1.0)  # judged at the lift: carry-over does not count
+    plan = replace(plan, rest_s=0.0)  # judged at the lift: carry-over does not count
     rows = load_rows(plan)
     own = np.array([kind.cut.heavy_ratio_n for kind in plan.kinds if kind.heavy])
     cooks: list[Cook] = []
