@@ -27,12 +27,14 @@ KINDS |= {
 
 @pytest.mark.parametrize("kind", KINDS)
 def test_drawn_cooks_stay_within_what_is_promised(kind):
-    """Centre 0.2 K, crust 10 um, water given off 1e-3, of every class of every cook."""
+    """Centre 0.12 K (0.2 promised), crust 10 um, water given off 1e-3, of every class of every cook. With
+    distances between the middles of cells (:func:`~frywright.physics.grid.cell_places`) it is 0.13 to 0.15 K.
+    """
     cooks = drawn(KINDS[kind], 24, seed=7)
     worst = np.max(
         [gaps(*pair) for pair in zip(run_many(cooks, ROUTINE), run_many(cooks, FINE), strict=True)], axis=0
     )
-    assert np.all(worst < (0.2, 10e-6, 1e-3)), worst
+    assert np.all(worst < (0.12, 10e-6, 1e-3)), worst
     assert np.all(worst > 0.0)
 
 

@@ -20,6 +20,11 @@ Array = NDArray[np.float64]
 LOWEST_FRONT = 0.3
 FLOOR_PAST_BONE = 1.05  # the front stops this far outside a bone
 BONE_SHARE = 0.25  # share of the core cells that lie in the bone, where there is one
+CENTROID_SHARE = 0.3
+"""Where the mean of a meat cell is read: so far from its middle towards its centroid. With 24 cells the
+middle makes cores up to 0.15 K too cold, the centroid up to 0.16 K too hot; between them most of it cancels.
+Own choice, by drawn cooks against ``FINE``; both ends and all between are of second order.
+"""
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,6 +47,13 @@ def core_faces(n_core: int, grading: float) -> Array:
     """Relative face positions 0..1, finer towards 1 for ``grading`` above 1."""
     x = np.linspace(0.0, 1.0, n_core + 1)
     return np.asarray(1.0 - (1.0 - x) ** grading)
+
+
+def cell_places(r: Array, n: float) -> Array:
+    """Where the mean of each cell between faces ``r`` is read (:data:`CENTROID_SHARE`)."""
+    middle = 0.5 * (r[1:] + r[:-1])
+    centroid = (n + 1) / (n + 2) * np.diff(r ** (n + 2)) / np.diff(r ** (n + 1))
+    return np.asarray(middle + CENTROID_SHARE * (centroid - middle))
 
 
 def bone_cells(bone: float, n_core: int) -> int:
@@ -68,10 +80,10 @@ def build(n: float, bone: float, n_core: int, grading: float) -> Grid:
     volume = _cubic(lambda s: np.asarray(s ** (n + 1) / (n + 1)), low)
     if inner:
         inside, shape = _with_bone(n, bone, inner, eta, max(LOWEST_FRONT, FLOOR_PAST_BONE * bone))
-        half = 0.5 * eta[1]
+        first = bone + (1.0 - bone) * eta[:2]
+        half = float(cell_places(first, n)[0] - bone) / (1.0 - bone)
     else:
-        middle = 0.5 * (eta[1:] + eta[:-1])
-        apart = np.diff(middle, append=1.0)
+        apart = np.diff(cell_places(eta, n), append=1.0)
         inside, shape, half = eta ** (n + 1), np.concatenate([[0.0], eta[1:] ** n / apart]), 0.0
     cells = np.diff(inside)
     if inner:  # at the bone the count begins anew
@@ -88,8 +100,7 @@ def _with_bone(n: float, bone: float, inner: int, eta: Array, low: float) -> tup
 
     def shape_at(s: Array) -> Array:
         r = (bone ** (n + 1) + share * (s ** (n + 1) - bone ** (n + 1))) ** (1.0 / (n + 1))
-        middle = 0.5 * (r[1:] + r[:-1])
-        return np.asarray(r[1:] ** n * (s - bone) / np.diff(middle, append=s))
+        return np.asarray(r[1:] ** n * (s - bone) / np.diff(cell_places(r, n), append=s))
 
     shape = np.zeros((inner + len(eta), 4))
     shape[:inner, 0] = (bone * still) ** n * inner / bone

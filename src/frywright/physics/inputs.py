@@ -188,13 +188,13 @@ class Precision:
     """
 
     n_core: int = 24
-    n_crust: int = 4
+    n_crust: int = 2
     grading: float = 1.3  # above 1: cells get finer towards the front
     max_step_s: float = 16.0
     max_boiling_step_k: float = 2.0
     passes: int = 4
     steady_m: float = 2e-6  # inner passes end when the fronts move less
-    first_step_s: float = 0.1  # after an upset (drop, lid)
+    first_step_s: float = 0.05  # after an upset (drop, lid)
     early_step_s: float = 1.0  # after an upset steps stay below this
     early_frac: float = 0.05  # plus this share of the time since
     error_k: float = 0.3  # a core at the lift may be predicted that much too hot; taken off in verdicts
@@ -214,7 +214,12 @@ _SPAN_FIELDS = _numbers(Span, "lid", "until")
 
 ROUTINE = Precision()
 SCAN = Precision(
-    n_core=18, n_crust=3, passes=1, max_boiling_step_k=3.0, first_step_s=0.3, early_frac=0.06, error_k=0.3
+    n_core=15,
+    passes=1,
+    max_boiling_step_k=3.0,
+    first_step_s=0.3,
+    early_frac=0.06,
+    error_k=0.3,
 )
 CLOSE = Precision(
     n_core=44,
