@@ -125,7 +125,9 @@ def renamed(text: str) -> str:
     def short(found: re.Match[str]) -> str:
         return "@" + made.setdefault(found[1], f"n{len(made)}")
 
-    return re.sub(r'@("[^"]+"|_Z[\w.$-]+|\.[\w.$-]+|__excinfo[\w.$-]+)', short, text)
+    text = re.sub(r'@("[^"]+"|_Z[\w.$-]+|\.[\w.$-]+|__excinfo[\w.$-]+)', short, text)
+    places: dict[str, str] = {}
+    return re.sub(r"_ZN[\w$]+", lambda found: places.setdefault(found[0], f"in{len(places)}."), text)
 
 
 def made(module: str, base: str) -> str:

@@ -3423,9 +3423,9 @@ B932:
   store double 0.000000e+00, ptr %.4.i118, align 8
   %.8.i = call i32 @n26(ptr nonnull %.4.i118, ptr nonnull %excinfo.1.i119, double 0.000000e+00, double 1.000000e+00)
   %cond.i = icmp eq i32 %.8.i, 0
-  br i1 %cond.i, label %_ZN5numba2np6random6legacy14np_gauss_impl012_3clocals_3e12_3clambda_3eB4v183B54c8tJTIeFIjxB2IKSgI4CrvQCk0Z4yRYcWsBAw4hWqFpgsIBZmgA_3dE.exit.thread, label %_ZN5numba2np6random6legacy14np_gauss_impl012_3clocals_3e12_3clambda_3eB4v183B54c8tJTIeFIjxB2IKSgI4CrvQCk0Z4yRYcWsBAw4hWqFpgsIBZmgA_3dE.exit
+  br i1 %cond.i, label %in0..exit.thread, label %in0..exit
 
-_ZN5numba2np6random6legacy14np_gauss_impl012_3clocals_3e12_3clambda_3eB4v183B54c8tJTIeFIjxB2IKSgI4CrvQCk0Z4yRYcWsBAw4hWqFpgsIBZmgA_3dE.exit.thread:
+in0..exit.thread:
   %.18.i = load double, ptr %.4.i118, align 8
   call void @llvm.lifetime.end.p0(ptr nonnull %.4.i118)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i119)
@@ -3446,9 +3446,9 @@ _ZN5numba2np6random6legacy14np_gauss_impl012_3clocals_3e12_3clambda_3eB4v183B54c
   store double 0.000000e+00, ptr %.4.i118, align 8
   %.8.i120 = call i32 @n26(ptr nonnull %.4.i118, ptr nonnull %excinfo.1.i119, double 0.000000e+00, double 1.000000e+00)
   %cond.i121 = icmp eq i32 %.8.i120, 0
-  br i1 %cond.i121, label %_ZN5numba2np6random6legacy14np_gauss_impl012_3clocals_3e12_3clambda_3eB4v183B54c8tJTIeFIjxB2IKSgI4CrvQCk0Z4yRYcWsBAw4hWqFpgsIBZmgA_3dE.exit128.thread, label %_ZN5numba2np6random6legacy14np_gauss_impl012_3clocals_3e12_3clambda_3eB4v183B54c8tJTIeFIjxB2IKSgI4CrvQCk0Z4yRYcWsBAw4hWqFpgsIBZmgA_3dE.exit128
+  br i1 %cond.i121, label %in0..exit128.thread, label %in0..exit128
 
-_ZN5numba2np6random6legacy14np_gauss_impl012_3clocals_3e12_3clambda_3eB4v183B54c8tJTIeFIjxB2IKSgI4CrvQCk0Z4yRYcWsBAw4hWqFpgsIBZmgA_3dE.exit:
+in0..exit:
   %.9.i = load ptr, ptr %excinfo.1.i119, align 8
   call void @llvm.lifetime.end.p0(ptr nonnull %.4.i118)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i119)
@@ -3458,13 +3458,13 @@ _ZN5numba2np6random6legacy14np_gauss_impl012_3clocals_3e12_3clambda_3eB4v183B54c
   br label %common.ret
 
 B1216:
-  %x.sroa.0.1 = phi ptr [ null, %B806.endif.endif.endif.endif ], [ %arg.drawn.0, %_ZN5numba2np6random6legacy14np_gauss_impl012_3clocals_3e12_3clambda_3eB4v183B54c8tJTIeFIjxB2IKSgI4CrvQCk0Z4yRYcWsBAw4hWqFpgsIBZmgA_3dE.exit128.thread ]
+  %x.sroa.0.1 = phi ptr [ null, %B806.endif.endif.endif.endif ], [ %arg.drawn.0, %in0..exit128.thread ]
   tail call void @NRT_decref(ptr %x.sroa.0.1)
   %exitcond709.not = icmp eq i64 %.283, %arg.drawn.5.0
   br i1 %exitcond709.not, label %B1220, label %B146.endif.endif
 
 common.ret:
-  %common.ret.op = phi i32 [ 0, %B1220 ], [ %.8.i105, %_ZN5numba2np6random6legacy14np_gauss_impl012_3clocals_3e12_3clambda_3eB4v183B54c8tJTIeFIjxB2IKSgI4CrvQCk0Z4yRYcWsBAw4hWqFpgsIBZmgA_3dE.exit113 ], [ %.8.i120, %_ZN5numba2np6random6legacy14np_gauss_impl012_3clocals_3e12_3clambda_3eB4v183B54c8tJTIeFIjxB2IKSgI4CrvQCk0Z4yRYcWsBAw4hWqFpgsIBZmgA_3dE.exit128 ], [ %.8.i, %_ZN5numba2np6random6legacy14np_gauss_impl012_3clocals_3e12_3clambda_3eB4v183B54c8tJTIeFIjxB2IKSgI4CrvQCk0Z4yRYcWsBAw4hWqFpgsIBZmgA_3dE.exit ]
+  %common.ret.op = phi i32 [ 0, %B1220 ], [ %.8.i105, %in0..exit113 ], [ %.8.i120, %in0..exit128 ], [ %.8.i, %in0..exit ]
   ret i32 %common.ret.op
 
 B1220:
@@ -3522,10 +3522,10 @@ B146.endif.endif:
   br label %B456.endif.endif.endif
 
 B456.endif.endif.endif:
-  %.805 = phi double [ %.805.pre, %B146.endif.endif ], [ %.13.i130, %_ZN5numba2np6random6legacy14np_gauss_impl012_3clocals_3e12_3clambda_3eB4v183B54c8tJTIeFIjxB2IKSgI4CrvQCk0Z4yRYcWsBAw4hWqFpgsIBZmgA_3dE.exit128.thread ]
-  %level.2.1513 = phi double [ %.455, %B146.endif.endif ], [ %.1215, %_ZN5numba2np6random6legacy14np_gauss_impl012_3clocals_3e12_3clambda_3eB4v183B54c8tJTIeFIjxB2IKSgI4CrvQCk0Z4yRYcWsBAw4hWqFpgsIBZmgA_3dE.exit128.thread ]
-  %last.2.1512 = phi double [ %.455, %B146.endif.endif ], [ %.1051, %_ZN5numba2np6random6legacy14np_gauss_impl012_3clocals_3e12_3clambda_3eB4v183B54c8tJTIeFIjxB2IKSgI4CrvQCk0Z4yRYcWsBAw4hWqFpgsIBZmgA_3dE.exit128.thread ]
-  %.741501510 = phi i64 [ 0, %B146.endif.endif ], [ %.748, %_ZN5numba2np6random6legacy14np_gauss_impl012_3clocals_3e12_3clambda_3eB4v183B54c8tJTIeFIjxB2IKSgI4CrvQCk0Z4yRYcWsBAw4hWqFpgsIBZmgA_3dE.exit128.thread ]
+  %.805 = phi double [ %.805.pre, %B146.endif.endif ], [ %.13.i130, %in0..exit128.thread ]
+  %level.2.1513 = phi double [ %.455, %B146.endif.endif ], [ %.1215, %in0..exit128.thread ]
+  %last.2.1512 = phi double [ %.455, %B146.endif.endif ], [ %.1051, %in0..exit128.thread ]
+  %.741501510 = phi i64 [ 0, %B146.endif.endif ], [ %.748, %in0..exit128.thread ]
   %.748 = add nuw nsw i64 %.741501510, 1
   %3 = shl i64 %.741501510, 3
   %scevgep258 = getelementptr i8, ptr %arg.ahead.4, i64 %3
@@ -3547,9 +3547,9 @@ B456.endif.endif.endif:
   store double 0.000000e+00, ptr %.4.i118, align 8
   %.8.i105 = call i32 @n26(ptr nonnull %.4.i118, ptr nonnull %excinfo.1.i119, double 0.000000e+00, double 1.000000e+00)
   %cond.i106 = icmp eq i32 %.8.i105, 0
-  br i1 %cond.i106, label %_ZN5numba2np6random6legacy14np_gauss_impl012_3clocals_3e12_3clambda_3eB4v183B54c8tJTIeFIjxB2IKSgI4CrvQCk0Z4yRYcWsBAw4hWqFpgsIBZmgA_3dE.exit113.thread, label %_ZN5numba2np6random6legacy14np_gauss_impl012_3clocals_3e12_3clambda_3eB4v183B54c8tJTIeFIjxB2IKSgI4CrvQCk0Z4yRYcWsBAw4hWqFpgsIBZmgA_3dE.exit113
+  br i1 %cond.i106, label %in0..exit113.thread, label %in0..exit113
 
-_ZN5numba2np6random6legacy14np_gauss_impl012_3clocals_3e12_3clambda_3eB4v183B54c8tJTIeFIjxB2IKSgI4CrvQCk0Z4yRYcWsBAw4hWqFpgsIBZmgA_3dE.exit113.thread:
+in0..exit113.thread:
   %.7.i = fsub double %level.2.1513, %arg.laws.2
   %.8.i100 = fmul double %.7.i, %.990
   %.12.i101 = fdiv double %.8.i100, 2.000000e+01
@@ -3577,7 +3577,7 @@ _ZN5numba2np6random6legacy14np_gauss_impl012_3clocals_3e12_3clambda_3eB4v183B54c
   %.1057 = fcmp ogt double %.1051, %arg.laws.0
   br i1 %.1057, label %B806.endif.endif.endif.endif, label %B932
 
-_ZN5numba2np6random6legacy14np_gauss_impl012_3clocals_3e12_3clambda_3eB4v183B54c8tJTIeFIjxB2IKSgI4CrvQCk0Z4yRYcWsBAw4hWqFpgsIBZmgA_3dE.exit113:
+in0..exit113:
   %.9.i109 = load ptr, ptr %excinfo.1.i119, align 8
   call void @llvm.lifetime.end.p0(ptr nonnull %.4.i118)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i119)
@@ -3604,7 +3604,7 @@ B806.endif.endif.endif.endif:
   store double %.1170, ptr %sunkaddr276, align 8
   br label %B1216
 
-_ZN5numba2np6random6legacy14np_gauss_impl012_3clocals_3e12_3clambda_3eB4v183B54c8tJTIeFIjxB2IKSgI4CrvQCk0Z4yRYcWsBAw4hWqFpgsIBZmgA_3dE.exit128.thread:
+in0..exit128.thread:
   %.18.i127 = load double, ptr %.4.i118, align 8
   call void @llvm.lifetime.end.p0(ptr nonnull %.4.i118)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i119)
@@ -3619,7 +3619,7 @@ _ZN5numba2np6random6legacy14np_gauss_impl012_3clocals_3e12_3clambda_3eB4v183B54c
   %exitcond.not = icmp eq i64 %arg.ahead.5.0, %.748
   br i1 %exitcond.not, label %B1216, label %B456.endif.endif.endif
 
-_ZN5numba2np6random6legacy14np_gauss_impl012_3clocals_3e12_3clambda_3eB4v183B54c8tJTIeFIjxB2IKSgI4CrvQCk0Z4yRYcWsBAw4hWqFpgsIBZmgA_3dE.exit128:
+in0..exit128:
   %.9.i124 = load ptr, ptr %excinfo.1.i119, align 8
   call void @llvm.lifetime.end.p0(ptr nonnull %.4.i118)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i119)
@@ -3655,7 +3655,7 @@ B0.else:
 
 B8.i:
   %.9.i = call i32 @n27(ptr nonnull %.5.i, ptr nonnull %excinfo.1.i)
-  switch i32 %.9.i, label %_ZN5numba7cpython10randomimpl16_gauss_pair_impl12_3clocals_3e18compute_gauss_pairB4v185B42c8tJTC_2fWQA93W1AaAIYBPIqRBFCjDSZRVAJmaQIAE.exit [
+  switch i32 %.9.i, label %in1..exit [
     i32 -2, label %B8.endif.i
     i32 0, label %B8.endif.i
   ]
@@ -3663,7 +3663,7 @@ B8.i:
 B8.endif.i:
   %.19.i = load double, ptr %.5.i, align 8
   %.40.i = call i32 @n27(ptr nonnull %.36.i, ptr nonnull %excinfo.2.i)
-  switch i32 %.40.i, label %_ZN5numba7cpython10randomimpl16_gauss_pair_impl12_3clocals_3e18compute_gauss_pairB4v185B42c8tJTC_2fWQA93W1AaAIYBPIqRBFCjDSZRVAJmaQIAE.exit [
+  switch i32 %.40.i, label %in1..exit [
     i32 -2, label %B8.endif.endif.i
     i32 0, label %B8.endif.endif.i
   ]
@@ -3680,9 +3680,9 @@ B8.endif.endif.i:
   %.76.i = fcmp olt double %.71.i, 1.000000e+00
   %.79.i = fcmp une double %.71.i, 0.000000e+00
   %or.cond.i = and i1 %.76.i, %.79.i
-  br i1 %or.cond.i, label %_ZN5numba7cpython10randomimpl16_gauss_pair_impl12_3clocals_3e18compute_gauss_pairB4v185B42c8tJTC_2fWQA93W1AaAIYBPIqRBFCjDSZRVAJmaQIAE.exit.thread, label %B8.i
+  br i1 %or.cond.i, label %in1..exit.thread, label %B8.i
 
-_ZN5numba7cpython10randomimpl16_gauss_pair_impl12_3clocals_3e18compute_gauss_pairB4v185B42c8tJTC_2fWQA93W1AaAIYBPIqRBFCjDSZRVAJmaQIAE.exit.thread:
+in1..exit.thread:
   %.90.i = tail call double @llvm.log.f64(double %.71.i)
   %.91.i = fmul double %.90.i, -2.000000e+00
   %.100.i = fdiv double %.91.i, %.71.i
@@ -3695,7 +3695,7 @@ _ZN5numba7cpython10randomimpl16_gauss_pair_impl12_3clocals_3e18compute_gauss_pai
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.2.i)
   br label %B0.else.endif
 
-_ZN5numba7cpython10randomimpl16_gauss_pair_impl12_3clocals_3e18compute_gauss_pairB4v185B42c8tJTC_2fWQA93W1AaAIYBPIqRBFCjDSZRVAJmaQIAE.exit:
+in1..exit:
   %common.ret.op.i = phi i32 [ %.9.i, %B8.i ], [ %.40.i, %B8.endif.i ]
   call void @llvm.lifetime.end.p0(ptr nonnull %.5.i)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i)
@@ -3719,8 +3719,8 @@ B0.endif:
   br label %common.ret
 
 B0.else.endif:
-  %.17.sroa.3.05 = phi double [ %.109.i, %_ZN5numba7cpython10randomimpl16_gauss_pair_impl12_3clocals_3e18compute_gauss_pairB4v185B42c8tJTC_2fWQA93W1AaAIYBPIqRBFCjDSZRVAJmaQIAE.exit.thread ], [ 0.000000e+00, %_ZN5numba7cpython10randomimpl16_gauss_pair_impl12_3clocals_3e18compute_gauss_pairB4v185B42c8tJTC_2fWQA93W1AaAIYBPIqRBFCjDSZRVAJmaQIAE.exit ]
-  %.17.sroa.0.04 = phi double [ %.105.i, %_ZN5numba7cpython10randomimpl16_gauss_pair_impl12_3clocals_3e18compute_gauss_pairB4v185B42c8tJTC_2fWQA93W1AaAIYBPIqRBFCjDSZRVAJmaQIAE.exit.thread ], [ 0.000000e+00, %_ZN5numba7cpython10randomimpl16_gauss_pair_impl12_3clocals_3e18compute_gauss_pairB4v185B42c8tJTC_2fWQA93W1AaAIYBPIqRBFCjDSZRVAJmaQIAE.exit ]
+  %.17.sroa.3.05 = phi double [ %.109.i, %in1..exit.thread ], [ 0.000000e+00, %in1..exit ]
+  %.17.sroa.0.04 = phi double [ %.105.i, %in1..exit.thread ], [ 0.000000e+00, %in1..exit ]
   %sunkaddr7 = getelementptr inbounds nuw i8, ptr %.6, i64 2504
   store double %.17.sroa.0.04, ptr %sunkaddr7, align 8
   br label %B0.endif
