@@ -76,9 +76,9 @@
 @n73 = internal constant [160 x i8] zeroinitializer
 @n74 = internal constant [20 x i8] zeroinitializer
 @n75 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n73, i32 160, ptr @n74, ptr null, i32 0 }
-@n76 = internal constant [155 x i8] zeroinitializer
+@n76 = internal constant [154 x i8] zeroinitializer
 @n77 = internal constant [20 x i8] zeroinitializer
-@n78 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n76, i32 155, ptr @n77, ptr null, i32 0 }
+@n78 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n76, i32 154, ptr @n77, ptr null, i32 0 }
 @n79 = internal constant [137 x i8] zeroinitializer
 @n80 = internal constant [20 x i8] zeroinitializer
 @n81 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n79, i32 137, ptr @n80, ptr null, i32 0 }
@@ -178,9 +178,9 @@
 @n175 = internal constant [75 x i8] zeroinitializer
 @n176 = internal constant [20 x i8] zeroinitializer
 @n177 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n175, i32 75, ptr @n176, ptr null, i32 0 }
-@n178 = internal constant [155 x i8] zeroinitializer
+@n178 = internal constant [154 x i8] zeroinitializer
 @n179 = internal constant [20 x i8] zeroinitializer
-@n180 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n178, i32 155, ptr @n179, ptr null, i32 0 }
+@n180 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n178, i32 154, ptr @n179, ptr null, i32 0 }
 @n181 = internal constant [77 x i8] zeroinitializer
 @n182 = internal constant [20 x i8] zeroinitializer
 @n183 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n181, i32 77, ptr @n182, ptr null, i32 0 }
