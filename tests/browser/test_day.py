@@ -4,6 +4,7 @@ server, no clock while pressure is let go.
 
 from __future__ import annotations
 
+import datetime as dt
 import time
 
 import pytest
@@ -12,7 +13,9 @@ from axe_playwright_python.sync_playwright import Axe
 from tests.browser.test_cook_room import SIZES, address, open_page  # noqa: F401
 
 pytestmark = pytest.mark.browser
-FRIDAY = "date=2026-11-27"
+NEXT = (dt.date.today() + dt.timedelta(days=(4 - dt.date.today().weekday()) % 7)).isoformat()
+"""The coming Friday: the page reads in sales up to yesterday."""
+FRIDAY = f"date={NEXT}"
 
 
 @pytest.fixture(scope="module")
@@ -92,7 +95,7 @@ def test_a_lost_server_loses_no_tap(browser, day):
     context.set_offline(False)
     page.wait_for_selector("#link", state="hidden", timeout=20_000)
     page.wait_for_selector(".tile.cooking, .tile.due")
-    assert page.evaluate("localStorage.getItem('frywright.taps.2026-11-27.31')") == "[]"
+    assert page.evaluate(f"localStorage.getItem('frywright.taps.{NEXT}.31')") == "[]"
     page.select_option(f"{form} [name=fryer]", "dogwood")
     page.fill(f"{form} [name=pieces]", "26")
     page.click(f"{form} button")
@@ -163,9 +166,10 @@ def test_a_lift_that_is_due_is_seen_and_heard(browser, day):
         }"""
     )
     page.evaluate(
-        """() => fetch('/day/tap', {method: 'POST', headers: {'Content-Type': 'application/json'},
+        """(date) => fetch('/day/tap', {method: 'POST', headers: {'Content-Type': 'application/json'},
         body: JSON.stringify({key: 'due', what: 'drop', fryer: 'cedar', product: 'wedges', pieces: 10,
-        practice: '44', date: '2026-11-27', at_s: 34200, now_s: 34200})})"""
+        practice: '44', date, at_s: 34200, now_s: 34200})})""",
+        NEXT,
     )
     page.mouse.click(5, 5)
     page.select_option("#speed", "120")
@@ -220,10 +224,11 @@ def test_no_clock_runs_while_pressure_is_let_go(browser, day):
     page = open_page(browser, day, "phone", f"/day/board?practice=41&{FRIDAY}&now_s=43200")
     key = "vent-test"
     page.evaluate(
-        """([key, at]) => fetch('/day/tap', {method: 'POST', headers: {'Content-Type': 'application/json'},
+        """([key, at, date]) => fetch('/day/tap', {method: 'POST',
+        headers: {'Content-Type': 'application/json'},
         body: JSON.stringify({key, what: 'drop', fryer: 'alder', product: 'bone_in', pieces: 16,
-        practice: '41', date: '2026-11-27', at_s: at, now_s: at})})""",
-        [key, 34800],
+        practice: '41', date, at_s: at, now_s: at})})""",
+        [key, 34800, NEXT],
     )
     tile = ".tile:has(h2:text-is('Alder, three-head pressure vat'))"
     page.wait_for_selector(f"{tile} .timer")

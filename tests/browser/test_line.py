@@ -8,7 +8,7 @@ import pytest
 from axe_playwright_python.sync_playwright import Axe
 
 from tests.browser.test_cook_room import address, open_page  # noqa: F401
-from tests.browser.test_day import FRIDAY, day  # noqa: F401
+from tests.browser.test_day import FRIDAY, NEXT, day  # noqa: F401
 
 pytestmark = pytest.mark.browser
 TABLET = {"wide": (1280, 800), "upright": (800, 1280)}
@@ -62,7 +62,7 @@ def told(page, **values):
     return page.evaluate(
         """(values) => fetch('/day/tap', {method: 'POST', headers: {'Content-Type': 'application/json'},
         body: JSON.stringify(values)}).then((answer) => answer.json())""",
-        {"date": "2026-11-27", **values},
+        {"date": NEXT, **values},
     )
 
 
@@ -79,7 +79,7 @@ def opened(browser, day, seed, size=(1280, 800), now=43200, lang="en", context=N
     page.goto(f"{day}/day/board?practice={seed}&{FRIDAY}")
     page.evaluate(
         "([key, second]) => localStorage.setItem(key, JSON.stringify({second, at: Date.now(), speed: 1}))",
-        [f"frywright.clock.2026-11-27.{seed}", now],
+        [f"frywright.clock.{NEXT}.{seed}", now],
     )
     page.goto(f"{day}/day/line?practice={seed}&{FRIDAY}&now_s={now}&lang={lang}")
     page.wait_for_selector(".tile")

@@ -5,11 +5,15 @@ dies.
 from __future__ import annotations
 
 import json
+from contextlib import closing
+from pathlib import Path
 
 import pytest
 
+from frywright.ledger.store import Store
+from frywright.rooms.clock import now
 from tests.cli.test_commands import frywright
-from tests.demo import demo_store
+from tests.demo import demo_store, keep_demo_sales
 
 pytestmark = pytest.mark.slow
 
@@ -20,6 +24,8 @@ def store(tmp_path_factory):
     got = frywright("day", "sales", "--store", path)
     assert got.returncode == 0, got.stderr
     assert "not on the menu: Honey sauce" in got.stdout
+    with closing(Store.file(Path(path), now)) as kept:
+        keep_demo_sales(kept)
     return path
 
 

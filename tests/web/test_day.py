@@ -17,6 +17,7 @@ from frywright.rooms.kitchen import remember_kitchen
 from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
 from frywright.web.benches import Benches
+from tests.demo import keep_demo_sales
 
 pytestmark = pytest.mark.slow
 HOST = "http://127.0.0.1"
@@ -30,6 +31,7 @@ def client(tmp_path_factory):
     client = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
     assert "sales is missing; it must be read in first" in client.get("/day").text
     assert client.post("/day/sales/demo").status_code == 200
+    keep_demo_sales(store)
     return client
 
 

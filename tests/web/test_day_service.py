@@ -17,6 +17,7 @@ from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
 from frywright.web.benches import Benches
 from frywright.web.pages import day as page
+from tests.demo import keep_demo_sales
 
 pytestmark = pytest.mark.slow
 HOST = "http://127.0.0.1"
@@ -28,7 +29,7 @@ NOON = dt.datetime(2026, 11, 27, 19, 0, tzinfo=dt.UTC)  # 12:00 there
 def store(tmp_path_factory):
     found = Store.file(tmp_path_factory.mktemp("service") / "s.db", now)
     remember_kitchen(found, demo_text(), "demo.toml")
-    client_of(found).post("/day/sales/demo")
+    keep_demo_sales(found)
     return found
 
 

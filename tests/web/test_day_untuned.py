@@ -12,7 +12,7 @@ from frywright.ledger.store import Store
 from frywright.rooms.clock import now
 from frywright.rooms.day import day
 from frywright.web.app import make_app
-from tests.demo import remember_demo
+from tests.demo import keep_demo_sales, remember_demo
 from tests.paper import words
 
 HOST = "http://127.0.0.1"
@@ -37,6 +37,7 @@ def client(store):
         assert "it must be read in first" in client.get("/day").text
         read = client.post("/day/sales/demo")
         assert (read.status_code, read.headers["location"]) == (303, "/day")
+        keep_demo_sales(store)
         yield client
 
 

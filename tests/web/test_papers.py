@@ -23,6 +23,7 @@ from frywright.voice.tongue import translator
 from frywright.web.app import make_app
 from frywright.web.rights import RIGHTS
 from tests import paper
+from tests.demo import keep_demo_sales
 from tests.rooms.test_settings import OWN
 
 pytestmark = pytest.mark.slow
@@ -37,6 +38,14 @@ NEVER = (
 SHIFT = (
     "Never move, filter or top up hot oil in a rush or alone; a lid opens only at zero on the gauge and a"
     " silent vent."
+)
+HOT_OIL = (
+    "Hot oil burns: face shield, long gloves and apron on, heat off before draining, dry pan, one oil move"
+    " at a time."
+)
+PLAN_FOOT = (
+    "Written before the day began. The live board decides anew every few minutes; where they differ,"
+    " follow the board."
 )
 FREE = "Fish, shellfish and gluten proteins stay in oil: claim nothing free of what the vat carries."
 HANDED = (
@@ -72,6 +81,7 @@ PAPERS = {
 READ_APART = {
     "/day/labels.pdf": "needs a tray on the shelf",
     "/day/handover.pdf": "needs a day",
+    "/day/plan.pdf": "needs a day",
     "/cook/probes/{number}/report.pdf": "needs a log",
 }
 
@@ -164,7 +174,7 @@ def test_a_shifts_papers_and_the_report_of_a_log(tmp_path, language):
     remember_kitchen(store, demo_text(), "demo.toml")
     client, tr = client_of(store), translator(language)
     client.cookies.set("lang", language)
-    client.post("/day/sales/demo")
+    keep_demo_sales(store)
     tap = {"date": "2026-11-27", "practice": "62", "fryer": "alder", "product": "bone_in", "pieces": "16"}
     for what, at in (("drop", "42000"), ("lift", "42750")):
         client.post("/day/tap", json={**tap, "key": what, "what": what, "at_s": at})
@@ -183,6 +193,11 @@ def test_a_shifts_papers_and_the_report_of_a_log(tmp_path, language):
         "Nothing.",
         "Practice day with invented guests. Never evidence.",
     ):
+        assert tr(text) in said, text
+    plan = client.get(f"/day/plan.pdf?{DAY}").content
+    said = paper.words(plan)
+    assert numbered(plan, said)
+    for text in (HOT_OIL, PLAN_FOOT, "Last drops", "filter turn"):
         assert tr(text) in said, text
     address = str(client.post("/cook/probes/demo").url)
     deadline = time.monotonic() + 300

@@ -27,6 +27,7 @@ from frywright.voice.tongue import explain, translator
 from frywright.web.app import make_app
 from frywright.web.rights import RIGHTS
 from tests import paper
+from tests.demo import keep_demo_sales
 from tests.house.test_house import source_strings
 from tests.house.test_words import error_texts
 from tests.pseudo import KEY, pseudo, write_language
@@ -237,7 +238,7 @@ def client(home, tmp_path_factory):
     remember_kitchen(store, demo_text(), "demo.toml")
     found = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
     found.cookies.set("lang", KEY)
-    found.post("/day/sales/demo")
+    keep_demo_sales(store)
     found.own = own_words(remembered_kitchen(store))
     return found
 
