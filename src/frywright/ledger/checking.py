@@ -13,7 +13,7 @@ import sqlalchemy as sa
 from frywright.ledger.accounts import LONGEST_S, Accounts
 from frywright.ledger.attachments import attachments_of
 from frywright.ledger.facts.care import CardSigned, CardWritten, PlateTyped, ReportAttached
-from frywright.ledger.facts.day import FilesDropped, SalesRead
+from frywright.ledger.facts.day import FilesDropped, SalesRead, SalesWaiting
 from frywright.ledger.facts.fact import Fact, Kept
 from frywright.ledger.facts.people import AccountChanged, NameRemoved, SignedIn, SignedOut
 from frywright.ledger.facts.probing import LogKept
@@ -28,6 +28,7 @@ SET_BACK_S = 60.0
 WITH_FILES: tuple[type[Fact], ...] = (
     LogKept,
     SalesRead,
+    SalesWaiting,
     PlateTyped,
     CardSigned,
     CardWritten,

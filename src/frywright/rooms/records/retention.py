@@ -12,7 +12,7 @@ from typing import Any
 from frywright.ledger.attachments import attachments_of
 from frywright.ledger.checking import WITH_FILES, dropped_files
 from frywright.ledger.facts.care import CardSigned, ReportAttached
-from frywright.ledger.facts.day import FilesDropped, SalesRead, SalesWaiting
+from frywright.ledger.facts.day import FilesDropped, SalesRead
 from frywright.ledger.facts.fact import Fact
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
@@ -55,9 +55,8 @@ def old_files(store: Store, years: int) -> Old:
         raise InputError("years", years, "{low} to {high}", values=values)
     end = now() - years * YEAR
     gone, may, must = dropped_files(store), set[str](), set[str]()
-    naming: tuple[type[Fact], ...] = (*WITH_FILES, SalesWaiting)
     for site in store.sites():
-        for cls in naming:
+        for cls in WITH_FILES:
             mine = site == store.site and cls in MAY_GO
             for item in store.at(site).facts(cls):
                 old = mine and max(item.happened_at, item.recorded_at) < end
