@@ -115,7 +115,12 @@ def plain(text: str) -> str:
     """A text without what it says of the machine it was made on."""
     text = re.sub(r"(?m)^; .*\n| +; preds = .*$", "", text)
     text = re.sub(LEFT_OUT, "", re.sub(r", ![\w.]+ !\d+", "", text))
-    text = re.sub(r'(constant \[\d+ x i8\]) c"[^"]*"', r"\1 zeroinitializer", text)  # words of errors
+    text = re.sub(
+        r'constant \[\d+ x i8\] c"[^"]*"', "constant [1 x i8] zeroinitializer", text
+    )  # words of errors
+    text = re.sub(
+        r"({ ptr, i32, ptr, ptr, i32 } { ptr @[^,]+, i32) \d+", r"\1 1", text
+    )  # and how long they are
     return re.sub(r"(?m)^(attributes #\d+) = .*$", r"\1 = { nounwind }", text)
 
 

@@ -1,21 +1,21 @@
 ; Kernels of source sha256 77a7842f943a6903dfc62ed7e4c14783e13247d6f10b28d838d9f812f0907562
 ; Signatures {"bent": [["d", "d", "d"], "d"], "run": [[{"of": [["<f8", 2], ["<f8", 2], ["<f8", 2], ["|b1", 2], ["<f8", 2], ["<f8", 2], ["|b1", 2]]}, ["<f8", 3], ["<f8", 1], {"of": [["<f8", 2], ["<f8", 2], "d"]}, {"of": [["<f8", 1], ["<f8", 1], ["<f8", 1], ["<f8", 1], ["<f8", 1]]}, {"of": [["<f8", 1], {"of": ["d", "d"]}, "d", "d", "d"]}, {"of": [["<f8", 3], ["<f8", 4], ["<f8", 2], ["<f8", 2]]}], "0"], "futures": [[["<f8", 2], ["<f8", 1], ["<f8", 1], ["<f8", 1], {"of": ["d", "d", "d", "d", "d", "d", "d"]}, "q", ["<f8", 1]], "0"]}
 @n0 = internal unnamed_addr global ptr null, align 8
-@n1 = internal constant [137 x i8] zeroinitializer
-@n2 = internal constant [20 x i8] zeroinitializer
-@n3 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n1, i32 137, ptr @n2, ptr null, i32 0 }
-@n4 = internal constant [86 x i8] zeroinitializer
-@n5 = internal constant [20 x i8] zeroinitializer
-@n6 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n4, i32 86, ptr @n5, ptr null, i32 0 }
-@n7 = internal constant [86 x i8] zeroinitializer
-@n8 = internal constant [20 x i8] zeroinitializer
-@n9 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n7, i32 86, ptr @n8, ptr null, i32 0 }
-@n10 = internal constant [199 x i8] zeroinitializer
-@n11 = internal constant [20 x i8] zeroinitializer
-@n12 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n10, i32 199, ptr @n11, ptr null, i32 0 }
-@n13 = internal constant [83 x i8] zeroinitializer
-@n14 = internal constant [20 x i8] zeroinitializer
-@n15 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n13, i32 83, ptr @n14, ptr null, i32 0 }
+@n1 = internal constant [1 x i8] zeroinitializer
+@n2 = internal constant [1 x i8] zeroinitializer
+@n3 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n1, i32 1, ptr @n2, ptr null, i32 0 }
+@n4 = internal constant [1 x i8] zeroinitializer
+@n5 = internal constant [1 x i8] zeroinitializer
+@n6 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n4, i32 1, ptr @n5, ptr null, i32 0 }
+@n7 = internal constant [1 x i8] zeroinitializer
+@n8 = internal constant [1 x i8] zeroinitializer
+@n9 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n7, i32 1, ptr @n8, ptr null, i32 0 }
+@n10 = internal constant [1 x i8] zeroinitializer
+@n11 = internal constant [1 x i8] zeroinitializer
+@n12 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n10, i32 1, ptr @n11, ptr null, i32 0 }
+@n13 = internal constant [1 x i8] zeroinitializer
+@n14 = internal constant [1 x i8] zeroinitializer
+@n15 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n13, i32 1, ptr @n14, ptr null, i32 0 }
 
 declare ptr @malloc(i64 noundef) local_unnamed_addr #0
 

@@ -1,303 +1,303 @@
-; Kernels of source sha256 3ac340f304b7085971cd0784a1c3347052cf7c88d336ca665ceb38193e453430
+; Kernels of source sha256 eb4f2bd5d15fc275d752c43b34d066d2b464434b2fe32f887d60829bdec2ac11
 ; Signatures {"fresh": [[{"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}], {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}], "imagine": [["q", "q", "q", ["<f8", 2], ["<f8", 2], {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}, "q"], ["<i8", 3]], "rollout": [[{"of": ["q", "q", "q", "d"]}, ["<i8", 3], {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}, ["<f8", 2], {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}, {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}], {"of": ["q", "q", "d", "d"]}], "play": [[["<i8", 2], ["<f8", 2], {"of": ["q", "q", "q", "d", "q", "q"]}, {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}, ["<f8", 2], {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}, {"of": [["<i8", 2], ["<i8", 3]]}, ["<f8", 1]], "0"], "play_rule": [[["<i8", 3], {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}, ["<f8", 2]], "0"], "believe": [[["<f8", 2], {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}, {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}], "0"], "start": [["q", "q", "q", "q", {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}, {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}, ["<f8", 1]], "b"], "needs": [["q", {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}, {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}], "b"], "may_filter": [["q", "q", {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}, {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}], "b"], "may_drop": [["q", "q", "q", "q", {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}, {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}], "b"], "rule_action": [["q", "q", "b", {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}, {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}], {"of": ["q", "q"]}]}
 @n0 = internal unnamed_addr global ptr null, align 8
-@n1 = internal constant [86 x i8] zeroinitializer
-@n2 = internal constant [20 x i8] zeroinitializer
-@n3 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n1, i32 86, ptr @n2, ptr null, i32 0 }
-@n4 = internal constant [67 x i8] zeroinitializer
-@n5 = internal constant [20 x i8] zeroinitializer
-@n6 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n4, i32 67, ptr @n5, ptr null, i32 0 }
-@n7 = internal constant [177 x i8] zeroinitializer
-@n8 = internal constant [20 x i8] zeroinitializer
-@n9 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n7, i32 177, ptr @n8, ptr null, i32 0 }
-@n10 = internal constant [137 x i8] zeroinitializer
-@n11 = internal constant [20 x i8] zeroinitializer
-@n12 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n10, i32 137, ptr @n11, ptr null, i32 0 }
-@n13 = internal constant [77 x i8] zeroinitializer
-@n14 = internal constant [20 x i8] zeroinitializer
-@n15 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n13, i32 77, ptr @n14, ptr null, i32 0 }
-@n16 = internal constant [137 x i8] zeroinitializer
-@n17 = internal constant [20 x i8] zeroinitializer
-@n18 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n16, i32 137, ptr @n17, ptr null, i32 0 }
-@n19 = internal constant [86 x i8] zeroinitializer
-@n20 = internal constant [20 x i8] zeroinitializer
-@n21 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n19, i32 86, ptr @n20, ptr null, i32 0 }
-@n22 = internal constant [137 x i8] zeroinitializer
-@n23 = internal constant [20 x i8] zeroinitializer
-@n24 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n22, i32 137, ptr @n23, ptr null, i32 0 }
-@n25 = internal constant [86 x i8] zeroinitializer
-@n26 = internal constant [20 x i8] zeroinitializer
-@n27 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n25, i32 86, ptr @n26, ptr null, i32 0 }
-@n28 = internal constant [137 x i8] zeroinitializer
-@n29 = internal constant [20 x i8] zeroinitializer
-@n30 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n28, i32 137, ptr @n29, ptr null, i32 0 }
-@n31 = internal constant [86 x i8] zeroinitializer
-@n32 = internal constant [20 x i8] zeroinitializer
-@n33 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n31, i32 86, ptr @n32, ptr null, i32 0 }
-@n34 = internal constant [66 x i8] zeroinitializer
-@n35 = internal constant [20 x i8] zeroinitializer
-@n36 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n34, i32 66, ptr @n35, ptr null, i32 0 }
-@n37 = internal constant [73 x i8] zeroinitializer
-@n38 = internal constant [20 x i8] zeroinitializer
-@n39 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n37, i32 73, ptr @n38, ptr null, i32 0 }
-@n40 = internal constant [137 x i8] zeroinitializer
-@n41 = internal constant [20 x i8] zeroinitializer
-@n42 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n40, i32 137, ptr @n41, ptr null, i32 0 }
-@n43 = internal constant [86 x i8] zeroinitializer
-@n44 = internal constant [20 x i8] zeroinitializer
-@n45 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n43, i32 86, ptr @n44, ptr null, i32 0 }
-@n46 = internal constant [86 x i8] zeroinitializer
-@n47 = internal constant [20 x i8] zeroinitializer
-@n48 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n46, i32 86, ptr @n47, ptr null, i32 0 }
-@n49 = internal constant [69 x i8] zeroinitializer
-@n50 = internal constant [20 x i8] zeroinitializer
-@n51 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n49, i32 69, ptr @n50, ptr null, i32 0 }
-@n52 = internal constant [77 x i8] zeroinitializer
-@n53 = internal constant [20 x i8] zeroinitializer
-@n54 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n52, i32 77, ptr @n53, ptr null, i32 0 }
-@n55 = internal constant [137 x i8] zeroinitializer
-@n56 = internal constant [20 x i8] zeroinitializer
-@n57 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n55, i32 137, ptr @n56, ptr null, i32 0 }
-@n58 = internal constant [86 x i8] zeroinitializer
-@n59 = internal constant [20 x i8] zeroinitializer
-@n60 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n58, i32 86, ptr @n59, ptr null, i32 0 }
-@n61 = internal constant [176 x i8] zeroinitializer
-@n62 = internal constant [20 x i8] zeroinitializer
-@n63 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n61, i32 176, ptr @n62, ptr null, i32 0 }
-@n64 = internal constant [69 x i8] zeroinitializer
-@n65 = internal constant [20 x i8] zeroinitializer
-@n66 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n64, i32 69, ptr @n65, ptr null, i32 0 }
-@n67 = internal constant [176 x i8] zeroinitializer
-@n68 = internal constant [20 x i8] zeroinitializer
-@n69 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n67, i32 176, ptr @n68, ptr null, i32 0 }
-@n70 = internal constant [69 x i8] zeroinitializer
-@n71 = internal constant [20 x i8] zeroinitializer
-@n72 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n70, i32 69, ptr @n71, ptr null, i32 0 }
-@n73 = internal constant [160 x i8] zeroinitializer
-@n74 = internal constant [20 x i8] zeroinitializer
-@n75 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n73, i32 160, ptr @n74, ptr null, i32 0 }
-@n76 = internal constant [154 x i8] zeroinitializer
-@n77 = internal constant [20 x i8] zeroinitializer
-@n78 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n76, i32 154, ptr @n77, ptr null, i32 0 }
-@n79 = internal constant [137 x i8] zeroinitializer
-@n80 = internal constant [20 x i8] zeroinitializer
-@n81 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n79, i32 137, ptr @n80, ptr null, i32 0 }
-@n82 = internal constant [69 x i8] zeroinitializer
-@n83 = internal constant [20 x i8] zeroinitializer
-@n84 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n82, i32 69, ptr @n83, ptr null, i32 0 }
-@n85 = internal constant [77 x i8] zeroinitializer
-@n86 = internal constant [20 x i8] zeroinitializer
-@n87 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n85, i32 77, ptr @n86, ptr null, i32 0 }
-@n88 = internal constant [137 x i8] zeroinitializer
-@n89 = internal constant [20 x i8] zeroinitializer
-@n90 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n88, i32 137, ptr @n89, ptr null, i32 0 }
-@n91 = internal constant [86 x i8] zeroinitializer
-@n92 = internal constant [20 x i8] zeroinitializer
-@n93 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n91, i32 86, ptr @n92, ptr null, i32 0 }
-@n94 = internal constant [69 x i8] zeroinitializer
-@n95 = internal constant [20 x i8] zeroinitializer
-@n96 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n94, i32 69, ptr @n95, ptr null, i32 0 }
-@n97 = internal constant [77 x i8] zeroinitializer
-@n98 = internal constant [20 x i8] zeroinitializer
-@n99 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n97, i32 77, ptr @n98, ptr null, i32 0 }
-@n100 = internal constant [137 x i8] zeroinitializer
-@n101 = internal constant [20 x i8] zeroinitializer
-@n102 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n100, i32 137, ptr @n101, ptr null, i32 0 }
-@n103 = internal constant [86 x i8] zeroinitializer
-@n104 = internal constant [20 x i8] zeroinitializer
-@n105 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n103, i32 86, ptr @n104, ptr null, i32 0 }
-@n106 = internal constant [86 x i8] zeroinitializer
-@n107 = internal constant [20 x i8] zeroinitializer
-@n108 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n106, i32 86, ptr @n107, ptr null, i32 0 }
-@n109 = internal constant [67 x i8] zeroinitializer
-@n110 = internal constant [20 x i8] zeroinitializer
-@n111 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n109, i32 67, ptr @n110, ptr null, i32 0 }
-@n112 = internal constant [66 x i8] zeroinitializer
-@n113 = internal constant [20 x i8] zeroinitializer
-@n114 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n112, i32 66, ptr @n113, ptr null, i32 0 }
-@n115 = internal constant [66 x i8] zeroinitializer
-@n116 = internal constant [20 x i8] zeroinitializer
-@n117 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n115, i32 66, ptr @n116, ptr null, i32 0 }
-@n118 = internal constant [138 x i8] zeroinitializer
-@n119 = internal constant [20 x i8] zeroinitializer
-@n120 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n118, i32 138, ptr @n119, ptr null, i32 0 }
-@n121 = internal constant [137 x i8] zeroinitializer
-@n122 = internal constant [20 x i8] zeroinitializer
-@n123 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n121, i32 137, ptr @n122, ptr null, i32 0 }
-@n124 = internal constant [86 x i8] zeroinitializer
-@n125 = internal constant [20 x i8] zeroinitializer
-@n126 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n124, i32 86, ptr @n125, ptr null, i32 0 }
-@n127 = internal constant [133 x i8] zeroinitializer
-@n128 = internal constant [20 x i8] zeroinitializer
-@n129 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n127, i32 133, ptr @n128, ptr null, i32 0 }
-@n130 = internal constant [133 x i8] zeroinitializer
-@n131 = internal constant [20 x i8] zeroinitializer
-@n132 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n130, i32 133, ptr @n131, ptr null, i32 0 }
-@n133 = internal constant [138 x i8] zeroinitializer
-@n134 = internal constant [20 x i8] zeroinitializer
-@n135 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n133, i32 138, ptr @n134, ptr null, i32 0 }
-@n136 = internal constant [77 x i8] zeroinitializer
-@n137 = internal constant [20 x i8] zeroinitializer
-@n138 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n136, i32 77, ptr @n137, ptr null, i32 0 }
-@n139 = internal constant [137 x i8] zeroinitializer
-@n140 = internal constant [20 x i8] zeroinitializer
-@n141 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n139, i32 137, ptr @n140, ptr null, i32 0 }
-@n142 = internal constant [86 x i8] zeroinitializer
-@n143 = internal constant [20 x i8] zeroinitializer
-@n144 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n142, i32 86, ptr @n143, ptr null, i32 0 }
-@n145 = internal constant [86 x i8] zeroinitializer
-@n146 = internal constant [20 x i8] zeroinitializer
-@n147 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n145, i32 86, ptr @n146, ptr null, i32 0 }
-@n148 = internal constant [137 x i8] zeroinitializer
-@n149 = internal constant [20 x i8] zeroinitializer
-@n150 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n148, i32 137, ptr @n149, ptr null, i32 0 }
-@n151 = internal constant [86 x i8] zeroinitializer
-@n152 = internal constant [20 x i8] zeroinitializer
-@n153 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n151, i32 86, ptr @n152, ptr null, i32 0 }
-@n154 = internal constant [137 x i8] zeroinitializer
-@n155 = internal constant [20 x i8] zeroinitializer
-@n156 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n154, i32 137, ptr @n155, ptr null, i32 0 }
-@n157 = internal constant [86 x i8] zeroinitializer
-@n158 = internal constant [20 x i8] zeroinitializer
-@n159 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n157, i32 86, ptr @n158, ptr null, i32 0 }
-@n160 = internal constant [86 x i8] zeroinitializer
-@n161 = internal constant [20 x i8] zeroinitializer
-@n162 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n160, i32 86, ptr @n161, ptr null, i32 0 }
-@n163 = internal constant [86 x i8] zeroinitializer
-@n164 = internal constant [20 x i8] zeroinitializer
-@n165 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n163, i32 86, ptr @n164, ptr null, i32 0 }
-@n166 = internal constant [69 x i8] zeroinitializer
-@n167 = internal constant [20 x i8] zeroinitializer
-@n168 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n166, i32 69, ptr @n167, ptr null, i32 0 }
-@n169 = internal constant [86 x i8] zeroinitializer
-@n170 = internal constant [20 x i8] zeroinitializer
-@n171 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n169, i32 86, ptr @n170, ptr null, i32 0 }
-@n172 = internal constant [137 x i8] zeroinitializer
-@n173 = internal constant [20 x i8] zeroinitializer
-@n174 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n172, i32 137, ptr @n173, ptr null, i32 0 }
-@n175 = internal constant [75 x i8] zeroinitializer
-@n176 = internal constant [20 x i8] zeroinitializer
-@n177 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n175, i32 75, ptr @n176, ptr null, i32 0 }
-@n178 = internal constant [154 x i8] zeroinitializer
-@n179 = internal constant [20 x i8] zeroinitializer
-@n180 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n178, i32 154, ptr @n179, ptr null, i32 0 }
-@n181 = internal constant [77 x i8] zeroinitializer
-@n182 = internal constant [20 x i8] zeroinitializer
-@n183 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n181, i32 77, ptr @n182, ptr null, i32 0 }
-@n184 = internal constant [137 x i8] zeroinitializer
-@n185 = internal constant [20 x i8] zeroinitializer
-@n186 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n184, i32 137, ptr @n185, ptr null, i32 0 }
-@n187 = internal constant [86 x i8] zeroinitializer
-@n188 = internal constant [20 x i8] zeroinitializer
-@n189 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n187, i32 86, ptr @n188, ptr null, i32 0 }
+@n1 = internal constant [1 x i8] zeroinitializer
+@n2 = internal constant [1 x i8] zeroinitializer
+@n3 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n1, i32 1, ptr @n2, ptr null, i32 0 }
+@n4 = internal constant [1 x i8] zeroinitializer
+@n5 = internal constant [1 x i8] zeroinitializer
+@n6 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n4, i32 1, ptr @n5, ptr null, i32 0 }
+@n7 = internal constant [1 x i8] zeroinitializer
+@n8 = internal constant [1 x i8] zeroinitializer
+@n9 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n7, i32 1, ptr @n8, ptr null, i32 0 }
+@n10 = internal constant [1 x i8] zeroinitializer
+@n11 = internal constant [1 x i8] zeroinitializer
+@n12 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n10, i32 1, ptr @n11, ptr null, i32 0 }
+@n13 = internal constant [1 x i8] zeroinitializer
+@n14 = internal constant [1 x i8] zeroinitializer
+@n15 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n13, i32 1, ptr @n14, ptr null, i32 0 }
+@n16 = internal constant [1 x i8] zeroinitializer
+@n17 = internal constant [1 x i8] zeroinitializer
+@n18 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n16, i32 1, ptr @n17, ptr null, i32 0 }
+@n19 = internal constant [1 x i8] zeroinitializer
+@n20 = internal constant [1 x i8] zeroinitializer
+@n21 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n19, i32 1, ptr @n20, ptr null, i32 0 }
+@n22 = internal constant [1 x i8] zeroinitializer
+@n23 = internal constant [1 x i8] zeroinitializer
+@n24 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n22, i32 1, ptr @n23, ptr null, i32 0 }
+@n25 = internal constant [1 x i8] zeroinitializer
+@n26 = internal constant [1 x i8] zeroinitializer
+@n27 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n25, i32 1, ptr @n26, ptr null, i32 0 }
+@n28 = internal constant [1 x i8] zeroinitializer
+@n29 = internal constant [1 x i8] zeroinitializer
+@n30 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n28, i32 1, ptr @n29, ptr null, i32 0 }
+@n31 = internal constant [1 x i8] zeroinitializer
+@n32 = internal constant [1 x i8] zeroinitializer
+@n33 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n31, i32 1, ptr @n32, ptr null, i32 0 }
+@n34 = internal constant [1 x i8] zeroinitializer
+@n35 = internal constant [1 x i8] zeroinitializer
+@n36 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n34, i32 1, ptr @n35, ptr null, i32 0 }
+@n37 = internal constant [1 x i8] zeroinitializer
+@n38 = internal constant [1 x i8] zeroinitializer
+@n39 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n37, i32 1, ptr @n38, ptr null, i32 0 }
+@n40 = internal constant [1 x i8] zeroinitializer
+@n41 = internal constant [1 x i8] zeroinitializer
+@n42 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n40, i32 1, ptr @n41, ptr null, i32 0 }
+@n43 = internal constant [1 x i8] zeroinitializer
+@n44 = internal constant [1 x i8] zeroinitializer
+@n45 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n43, i32 1, ptr @n44, ptr null, i32 0 }
+@n46 = internal constant [1 x i8] zeroinitializer
+@n47 = internal constant [1 x i8] zeroinitializer
+@n48 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n46, i32 1, ptr @n47, ptr null, i32 0 }
+@n49 = internal constant [1 x i8] zeroinitializer
+@n50 = internal constant [1 x i8] zeroinitializer
+@n51 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n49, i32 1, ptr @n50, ptr null, i32 0 }
+@n52 = internal constant [1 x i8] zeroinitializer
+@n53 = internal constant [1 x i8] zeroinitializer
+@n54 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n52, i32 1, ptr @n53, ptr null, i32 0 }
+@n55 = internal constant [1 x i8] zeroinitializer
+@n56 = internal constant [1 x i8] zeroinitializer
+@n57 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n55, i32 1, ptr @n56, ptr null, i32 0 }
+@n58 = internal constant [1 x i8] zeroinitializer
+@n59 = internal constant [1 x i8] zeroinitializer
+@n60 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n58, i32 1, ptr @n59, ptr null, i32 0 }
+@n61 = internal constant [1 x i8] zeroinitializer
+@n62 = internal constant [1 x i8] zeroinitializer
+@n63 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n61, i32 1, ptr @n62, ptr null, i32 0 }
+@n64 = internal constant [1 x i8] zeroinitializer
+@n65 = internal constant [1 x i8] zeroinitializer
+@n66 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n64, i32 1, ptr @n65, ptr null, i32 0 }
+@n67 = internal constant [1 x i8] zeroinitializer
+@n68 = internal constant [1 x i8] zeroinitializer
+@n69 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n67, i32 1, ptr @n68, ptr null, i32 0 }
+@n70 = internal constant [1 x i8] zeroinitializer
+@n71 = internal constant [1 x i8] zeroinitializer
+@n72 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n70, i32 1, ptr @n71, ptr null, i32 0 }
+@n73 = internal constant [1 x i8] zeroinitializer
+@n74 = internal constant [1 x i8] zeroinitializer
+@n75 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n73, i32 1, ptr @n74, ptr null, i32 0 }
+@n76 = internal constant [1 x i8] zeroinitializer
+@n77 = internal constant [1 x i8] zeroinitializer
+@n78 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n76, i32 1, ptr @n77, ptr null, i32 0 }
+@n79 = internal constant [1 x i8] zeroinitializer
+@n80 = internal constant [1 x i8] zeroinitializer
+@n81 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n79, i32 1, ptr @n80, ptr null, i32 0 }
+@n82 = internal constant [1 x i8] zeroinitializer
+@n83 = internal constant [1 x i8] zeroinitializer
+@n84 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n82, i32 1, ptr @n83, ptr null, i32 0 }
+@n85 = internal constant [1 x i8] zeroinitializer
+@n86 = internal constant [1 x i8] zeroinitializer
+@n87 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n85, i32 1, ptr @n86, ptr null, i32 0 }
+@n88 = internal constant [1 x i8] zeroinitializer
+@n89 = internal constant [1 x i8] zeroinitializer
+@n90 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n88, i32 1, ptr @n89, ptr null, i32 0 }
+@n91 = internal constant [1 x i8] zeroinitializer
+@n92 = internal constant [1 x i8] zeroinitializer
+@n93 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n91, i32 1, ptr @n92, ptr null, i32 0 }
+@n94 = internal constant [1 x i8] zeroinitializer
+@n95 = internal constant [1 x i8] zeroinitializer
+@n96 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n94, i32 1, ptr @n95, ptr null, i32 0 }
+@n97 = internal constant [1 x i8] zeroinitializer
+@n98 = internal constant [1 x i8] zeroinitializer
+@n99 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n97, i32 1, ptr @n98, ptr null, i32 0 }
+@n100 = internal constant [1 x i8] zeroinitializer
+@n101 = internal constant [1 x i8] zeroinitializer
+@n102 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n100, i32 1, ptr @n101, ptr null, i32 0 }
+@n103 = internal constant [1 x i8] zeroinitializer
+@n104 = internal constant [1 x i8] zeroinitializer
+@n105 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n103, i32 1, ptr @n104, ptr null, i32 0 }
+@n106 = internal constant [1 x i8] zeroinitializer
+@n107 = internal constant [1 x i8] zeroinitializer
+@n108 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n106, i32 1, ptr @n107, ptr null, i32 0 }
+@n109 = internal constant [1 x i8] zeroinitializer
+@n110 = internal constant [1 x i8] zeroinitializer
+@n111 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n109, i32 1, ptr @n110, ptr null, i32 0 }
+@n112 = internal constant [1 x i8] zeroinitializer
+@n113 = internal constant [1 x i8] zeroinitializer
+@n114 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n112, i32 1, ptr @n113, ptr null, i32 0 }
+@n115 = internal constant [1 x i8] zeroinitializer
+@n116 = internal constant [1 x i8] zeroinitializer
+@n117 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n115, i32 1, ptr @n116, ptr null, i32 0 }
+@n118 = internal constant [1 x i8] zeroinitializer
+@n119 = internal constant [1 x i8] zeroinitializer
+@n120 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n118, i32 1, ptr @n119, ptr null, i32 0 }
+@n121 = internal constant [1 x i8] zeroinitializer
+@n122 = internal constant [1 x i8] zeroinitializer
+@n123 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n121, i32 1, ptr @n122, ptr null, i32 0 }
+@n124 = internal constant [1 x i8] zeroinitializer
+@n125 = internal constant [1 x i8] zeroinitializer
+@n126 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n124, i32 1, ptr @n125, ptr null, i32 0 }
+@n127 = internal constant [1 x i8] zeroinitializer
+@n128 = internal constant [1 x i8] zeroinitializer
+@n129 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n127, i32 1, ptr @n128, ptr null, i32 0 }
+@n130 = internal constant [1 x i8] zeroinitializer
+@n131 = internal constant [1 x i8] zeroinitializer
+@n132 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n130, i32 1, ptr @n131, ptr null, i32 0 }
+@n133 = internal constant [1 x i8] zeroinitializer
+@n134 = internal constant [1 x i8] zeroinitializer
+@n135 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n133, i32 1, ptr @n134, ptr null, i32 0 }
+@n136 = internal constant [1 x i8] zeroinitializer
+@n137 = internal constant [1 x i8] zeroinitializer
+@n138 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n136, i32 1, ptr @n137, ptr null, i32 0 }
+@n139 = internal constant [1 x i8] zeroinitializer
+@n140 = internal constant [1 x i8] zeroinitializer
+@n141 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n139, i32 1, ptr @n140, ptr null, i32 0 }
+@n142 = internal constant [1 x i8] zeroinitializer
+@n143 = internal constant [1 x i8] zeroinitializer
+@n144 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n142, i32 1, ptr @n143, ptr null, i32 0 }
+@n145 = internal constant [1 x i8] zeroinitializer
+@n146 = internal constant [1 x i8] zeroinitializer
+@n147 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n145, i32 1, ptr @n146, ptr null, i32 0 }
+@n148 = internal constant [1 x i8] zeroinitializer
+@n149 = internal constant [1 x i8] zeroinitializer
+@n150 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n148, i32 1, ptr @n149, ptr null, i32 0 }
+@n151 = internal constant [1 x i8] zeroinitializer
+@n152 = internal constant [1 x i8] zeroinitializer
+@n153 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n151, i32 1, ptr @n152, ptr null, i32 0 }
+@n154 = internal constant [1 x i8] zeroinitializer
+@n155 = internal constant [1 x i8] zeroinitializer
+@n156 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n154, i32 1, ptr @n155, ptr null, i32 0 }
+@n157 = internal constant [1 x i8] zeroinitializer
+@n158 = internal constant [1 x i8] zeroinitializer
+@n159 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n157, i32 1, ptr @n158, ptr null, i32 0 }
+@n160 = internal constant [1 x i8] zeroinitializer
+@n161 = internal constant [1 x i8] zeroinitializer
+@n162 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n160, i32 1, ptr @n161, ptr null, i32 0 }
+@n163 = internal constant [1 x i8] zeroinitializer
+@n164 = internal constant [1 x i8] zeroinitializer
+@n165 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n163, i32 1, ptr @n164, ptr null, i32 0 }
+@n166 = internal constant [1 x i8] zeroinitializer
+@n167 = internal constant [1 x i8] zeroinitializer
+@n168 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n166, i32 1, ptr @n167, ptr null, i32 0 }
+@n169 = internal constant [1 x i8] zeroinitializer
+@n170 = internal constant [1 x i8] zeroinitializer
+@n171 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n169, i32 1, ptr @n170, ptr null, i32 0 }
+@n172 = internal constant [1 x i8] zeroinitializer
+@n173 = internal constant [1 x i8] zeroinitializer
+@n174 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n172, i32 1, ptr @n173, ptr null, i32 0 }
+@n175 = internal constant [1 x i8] zeroinitializer
+@n176 = internal constant [1 x i8] zeroinitializer
+@n177 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n175, i32 1, ptr @n176, ptr null, i32 0 }
+@n178 = internal constant [1 x i8] zeroinitializer
+@n179 = internal constant [1 x i8] zeroinitializer
+@n180 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n178, i32 1, ptr @n179, ptr null, i32 0 }
+@n181 = internal constant [1 x i8] zeroinitializer
+@n182 = internal constant [1 x i8] zeroinitializer
+@n183 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n181, i32 1, ptr @n182, ptr null, i32 0 }
+@n184 = internal constant [1 x i8] zeroinitializer
+@n185 = internal constant [1 x i8] zeroinitializer
+@n186 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n184, i32 1, ptr @n185, ptr null, i32 0 }
+@n187 = internal constant [1 x i8] zeroinitializer
+@n188 = internal constant [1 x i8] zeroinitializer
+@n189 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n187, i32 1, ptr @n188, ptr null, i32 0 }
 @n190 = internal local_unnamed_addr global ptr null
-@n191 = internal constant [3 x i8] zeroinitializer
-@n192 = internal constant [67 x i8] zeroinitializer
-@n193 = internal constant [20 x i8] zeroinitializer
-@n194 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n192, i32 67, ptr @n193, ptr null, i32 0 }
-@n195 = internal constant [65 x i8] zeroinitializer
-@n196 = internal constant [20 x i8] zeroinitializer
-@n197 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n195, i32 65, ptr @n196, ptr null, i32 0 }
-@n198 = internal constant [2 x i8] zeroinitializer
-@n199 = internal constant [2 x i8] zeroinitializer
-@n200 = internal constant [30 x i8] zeroinitializer
-@n201 = internal constant [22 x i8] zeroinitializer
-@n202 = internal constant [406 x i8] zeroinitializer
-@n203 = internal constant [86 x i8] zeroinitializer
-@n204 = internal constant [20 x i8] zeroinitializer
-@n205 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n203, i32 86, ptr @n204, ptr null, i32 0 }
-@n206 = internal constant [189 x i8] zeroinitializer
-@n207 = internal constant [86 x i8] zeroinitializer
-@n208 = internal constant [20 x i8] zeroinitializer
-@n209 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n207, i32 86, ptr @n208, ptr null, i32 0 }
+@n191 = internal constant [1 x i8] zeroinitializer
+@n192 = internal constant [1 x i8] zeroinitializer
+@n193 = internal constant [1 x i8] zeroinitializer
+@n194 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n192, i32 1, ptr @n193, ptr null, i32 0 }
+@n195 = internal constant [1 x i8] zeroinitializer
+@n196 = internal constant [1 x i8] zeroinitializer
+@n197 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n195, i32 1, ptr @n196, ptr null, i32 0 }
+@n198 = internal constant [1 x i8] zeroinitializer
+@n199 = internal constant [1 x i8] zeroinitializer
+@n200 = internal constant [1 x i8] zeroinitializer
+@n201 = internal constant [1 x i8] zeroinitializer
+@n202 = internal constant [1 x i8] zeroinitializer
+@n203 = internal constant [1 x i8] zeroinitializer
+@n204 = internal constant [1 x i8] zeroinitializer
+@n205 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n203, i32 1, ptr @n204, ptr null, i32 0 }
+@n206 = internal constant [1 x i8] zeroinitializer
+@n207 = internal constant [1 x i8] zeroinitializer
+@n208 = internal constant [1 x i8] zeroinitializer
+@n209 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n207, i32 1, ptr @n208, ptr null, i32 0 }
 @n210 = internal constant [1 x i8] zeroinitializer
-@n211 = internal constant [66 x i8] zeroinitializer
-@n212 = internal constant [20 x i8] zeroinitializer
-@n213 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n211, i32 66, ptr @n212, ptr null, i32 0 }
-@n214 = internal constant [173 x i8] zeroinitializer
-@n215 = internal constant [20 x i8] zeroinitializer
-@n216 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n214, i32 173, ptr @n215, ptr null, i32 0 }
-@n217 = internal constant [187 x i8] zeroinitializer
-@n218 = internal constant [20 x i8] zeroinitializer
-@n219 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n217, i32 187, ptr @n218, ptr null, i32 0 }
-@n220 = internal constant [86 x i8] zeroinitializer
-@n221 = internal constant [20 x i8] zeroinitializer
-@n222 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n220, i32 86, ptr @n221, ptr null, i32 0 }
-@n223 = internal constant [182 x i8] zeroinitializer
-@n224 = internal constant [20 x i8] zeroinitializer
-@n225 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n223, i32 182, ptr @n224, ptr null, i32 0 }
-@n226 = internal constant [188 x i8] zeroinitializer
-@n227 = internal constant [20 x i8] zeroinitializer
-@n228 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n226, i32 188, ptr @n227, ptr null, i32 0 }
-@n229 = internal constant [197 x i8] zeroinitializer
-@n230 = internal constant [20 x i8] zeroinitializer
-@n231 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n229, i32 197, ptr @n230, ptr null, i32 0 }
-@n232 = internal constant [182 x i8] zeroinitializer
-@n233 = internal constant [20 x i8] zeroinitializer
-@n234 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n232, i32 182, ptr @n233, ptr null, i32 0 }
-@n235 = internal constant [188 x i8] zeroinitializer
-@n236 = internal constant [20 x i8] zeroinitializer
-@n237 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n235, i32 188, ptr @n236, ptr null, i32 0 }
-@n238 = internal constant [197 x i8] zeroinitializer
-@n239 = internal constant [20 x i8] zeroinitializer
-@n240 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n238, i32 197, ptr @n239, ptr null, i32 0 }
-@n241 = internal constant [173 x i8] zeroinitializer
-@n242 = internal constant [20 x i8] zeroinitializer
-@n243 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n241, i32 173, ptr @n242, ptr null, i32 0 }
-@n244 = internal constant [187 x i8] zeroinitializer
-@n245 = internal constant [20 x i8] zeroinitializer
-@n246 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n244, i32 187, ptr @n245, ptr null, i32 0 }
-@n247 = internal constant [86 x i8] zeroinitializer
-@n248 = internal constant [20 x i8] zeroinitializer
-@n249 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n247, i32 86, ptr @n248, ptr null, i32 0 }
-@n250 = internal constant [188 x i8] zeroinitializer
-@n251 = internal constant [20 x i8] zeroinitializer
-@n252 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n250, i32 188, ptr @n251, ptr null, i32 0 }
-@n253 = internal constant [86 x i8] zeroinitializer
-@n254 = internal constant [20 x i8] zeroinitializer
-@n255 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n253, i32 86, ptr @n254, ptr null, i32 0 }
-@n256 = internal constant [3 x i8] zeroinitializer
-@n257 = internal constant [30 x i8] zeroinitializer
-@n258 = internal constant [22 x i8] zeroinitializer
-@n259 = internal constant [406 x i8] zeroinitializer
-@n260 = internal constant [86 x i8] zeroinitializer
-@n261 = internal constant [20 x i8] zeroinitializer
-@n262 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n260, i32 86, ptr @n261, ptr null, i32 0 }
-@n263 = internal constant [2 x i8] zeroinitializer
-@n264 = internal constant [86 x i8] zeroinitializer
-@n265 = internal constant [20 x i8] zeroinitializer
-@n266 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n264, i32 86, ptr @n265, ptr null, i32 0 }
-@n267 = internal constant [86 x i8] zeroinitializer
-@n268 = internal constant [20 x i8] zeroinitializer
-@n269 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n267, i32 86, ptr @n268, ptr null, i32 0 }
-@n270 = internal constant [3 x i8] zeroinitializer
-@n271 = internal constant [67 x i8] zeroinitializer
-@n272 = internal constant [20 x i8] zeroinitializer
-@n273 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n271, i32 67, ptr @n272, ptr null, i32 0 }
-@n274 = internal constant [65 x i8] zeroinitializer
-@n275 = internal constant [20 x i8] zeroinitializer
-@n276 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n274, i32 65, ptr @n275, ptr null, i32 0 }
-@n277 = internal constant [2 x i8] zeroinitializer
-@n278 = internal constant [2 x i8] zeroinitializer
-@n279 = internal constant [30 x i8] zeroinitializer
-@n280 = internal constant [22 x i8] zeroinitializer
-@n281 = internal constant [406 x i8] zeroinitializer
-@n282 = internal constant [86 x i8] zeroinitializer
-@n283 = internal constant [20 x i8] zeroinitializer
-@n284 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n282, i32 86, ptr @n283, ptr null, i32 0 }
-@n285 = internal constant [2 x i8] zeroinitializer
-@n286 = internal constant [86 x i8] zeroinitializer
-@n287 = internal constant [20 x i8] zeroinitializer
-@n288 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n286, i32 86, ptr @n287, ptr null, i32 0 }
-@n289 = internal constant [77 x i8] zeroinitializer
-@n290 = internal constant [20 x i8] zeroinitializer
-@n291 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n289, i32 77, ptr @n290, ptr null, i32 0 }
-@n292 = internal constant [137 x i8] zeroinitializer
-@n293 = internal constant [20 x i8] zeroinitializer
-@n294 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n292, i32 137, ptr @n293, ptr null, i32 0 }
-@n295 = internal constant [86 x i8] zeroinitializer
-@n296 = internal constant [20 x i8] zeroinitializer
-@n297 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n295, i32 86, ptr @n296, ptr null, i32 0 }
+@n211 = internal constant [1 x i8] zeroinitializer
+@n212 = internal constant [1 x i8] zeroinitializer
+@n213 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n211, i32 1, ptr @n212, ptr null, i32 0 }
+@n214 = internal constant [1 x i8] zeroinitializer
+@n215 = internal constant [1 x i8] zeroinitializer
+@n216 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n214, i32 1, ptr @n215, ptr null, i32 0 }
+@n217 = internal constant [1 x i8] zeroinitializer
+@n218 = internal constant [1 x i8] zeroinitializer
+@n219 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n217, i32 1, ptr @n218, ptr null, i32 0 }
+@n220 = internal constant [1 x i8] zeroinitializer
+@n221 = internal constant [1 x i8] zeroinitializer
+@n222 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n220, i32 1, ptr @n221, ptr null, i32 0 }
+@n223 = internal constant [1 x i8] zeroinitializer
+@n224 = internal constant [1 x i8] zeroinitializer
+@n225 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n223, i32 1, ptr @n224, ptr null, i32 0 }
+@n226 = internal constant [1 x i8] zeroinitializer
+@n227 = internal constant [1 x i8] zeroinitializer
+@n228 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n226, i32 1, ptr @n227, ptr null, i32 0 }
+@n229 = internal constant [1 x i8] zeroinitializer
+@n230 = internal constant [1 x i8] zeroinitializer
+@n231 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n229, i32 1, ptr @n230, ptr null, i32 0 }
+@n232 = internal constant [1 x i8] zeroinitializer
+@n233 = internal constant [1 x i8] zeroinitializer
+@n234 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n232, i32 1, ptr @n233, ptr null, i32 0 }
+@n235 = internal constant [1 x i8] zeroinitializer
+@n236 = internal constant [1 x i8] zeroinitializer
+@n237 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n235, i32 1, ptr @n236, ptr null, i32 0 }
+@n238 = internal constant [1 x i8] zeroinitializer
+@n239 = internal constant [1 x i8] zeroinitializer
+@n240 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n238, i32 1, ptr @n239, ptr null, i32 0 }
+@n241 = internal constant [1 x i8] zeroinitializer
+@n242 = internal constant [1 x i8] zeroinitializer
+@n243 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n241, i32 1, ptr @n242, ptr null, i32 0 }
+@n244 = internal constant [1 x i8] zeroinitializer
+@n245 = internal constant [1 x i8] zeroinitializer
+@n246 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n244, i32 1, ptr @n245, ptr null, i32 0 }
+@n247 = internal constant [1 x i8] zeroinitializer
+@n248 = internal constant [1 x i8] zeroinitializer
+@n249 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n247, i32 1, ptr @n248, ptr null, i32 0 }
+@n250 = internal constant [1 x i8] zeroinitializer
+@n251 = internal constant [1 x i8] zeroinitializer
+@n252 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n250, i32 1, ptr @n251, ptr null, i32 0 }
+@n253 = internal constant [1 x i8] zeroinitializer
+@n254 = internal constant [1 x i8] zeroinitializer
+@n255 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n253, i32 1, ptr @n254, ptr null, i32 0 }
+@n256 = internal constant [1 x i8] zeroinitializer
+@n257 = internal constant [1 x i8] zeroinitializer
+@n258 = internal constant [1 x i8] zeroinitializer
+@n259 = internal constant [1 x i8] zeroinitializer
+@n260 = internal constant [1 x i8] zeroinitializer
+@n261 = internal constant [1 x i8] zeroinitializer
+@n262 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n260, i32 1, ptr @n261, ptr null, i32 0 }
+@n263 = internal constant [1 x i8] zeroinitializer
+@n264 = internal constant [1 x i8] zeroinitializer
+@n265 = internal constant [1 x i8] zeroinitializer
+@n266 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n264, i32 1, ptr @n265, ptr null, i32 0 }
+@n267 = internal constant [1 x i8] zeroinitializer
+@n268 = internal constant [1 x i8] zeroinitializer
+@n269 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n267, i32 1, ptr @n268, ptr null, i32 0 }
+@n270 = internal constant [1 x i8] zeroinitializer
+@n271 = internal constant [1 x i8] zeroinitializer
+@n272 = internal constant [1 x i8] zeroinitializer
+@n273 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n271, i32 1, ptr @n272, ptr null, i32 0 }
+@n274 = internal constant [1 x i8] zeroinitializer
+@n275 = internal constant [1 x i8] zeroinitializer
+@n276 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n274, i32 1, ptr @n275, ptr null, i32 0 }
+@n277 = internal constant [1 x i8] zeroinitializer
+@n278 = internal constant [1 x i8] zeroinitializer
+@n279 = internal constant [1 x i8] zeroinitializer
+@n280 = internal constant [1 x i8] zeroinitializer
+@n281 = internal constant [1 x i8] zeroinitializer
+@n282 = internal constant [1 x i8] zeroinitializer
+@n283 = internal constant [1 x i8] zeroinitializer
+@n284 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n282, i32 1, ptr @n283, ptr null, i32 0 }
+@n285 = internal constant [1 x i8] zeroinitializer
+@n286 = internal constant [1 x i8] zeroinitializer
+@n287 = internal constant [1 x i8] zeroinitializer
+@n288 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n286, i32 1, ptr @n287, ptr null, i32 0 }
+@n289 = internal constant [1 x i8] zeroinitializer
+@n290 = internal constant [1 x i8] zeroinitializer
+@n291 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n289, i32 1, ptr @n290, ptr null, i32 0 }
+@n292 = internal constant [1 x i8] zeroinitializer
+@n293 = internal constant [1 x i8] zeroinitializer
+@n294 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n292, i32 1, ptr @n293, ptr null, i32 0 }
+@n295 = internal constant [1 x i8] zeroinitializer
+@n296 = internal constant [1 x i8] zeroinitializer
+@n297 = internal constant { ptr, i32, ptr, ptr, i32 } { ptr @n295, i32 1, ptr @n296, ptr null, i32 0 }
 @PyExc_RuntimeError = external global i8
 
 define internal ptr @NRT_Allocate(i64 noundef %0) local_unnamed_addr #0 {
@@ -6514,7 +6514,7 @@ B1040:
   br i1 %cond, label %B1040.endif.else, label %B1040.if.if
 
 B1252:
-  %scevgep949 = getelementptr i8, ptr %lsr.iv948, i64 %234
+  %scevgep949 = getelementptr i8, ptr %lsr.iv948, i64 %233
   %exitcond3773.not = icmp eq i64 %.2019.fca.5.0.load.fr641, %.2228
   br i1 %exitcond3773.not, label %B1282.endif.endif.endif, label %B1022
 
@@ -6537,7 +6537,7 @@ B1544:
 
 B1572:
   %"$phi1572.1.4.2" = phi i8 [ 1, %B1520 ], [ %58, %B1544 ], [ 0, %B1532 ], [ 0, %for.end.3.endif ]
-  %sunkaddr1227 = getelementptr inbounds i8, ptr %370, i64 %.4165
+  %sunkaddr1227 = getelementptr inbounds i8, ptr %369, i64 %.4165
   store i8 %"$phi1572.1.4.2", ptr %sunkaddr1227, align 1
   %exitcond3779.not = icmp eq i64 %.2019.fca.5.0.load.fr641, %.3869
   br i1 %exitcond3779.not, label %B1582, label %B1358.else
@@ -6552,7 +6552,7 @@ B1582:
 
 B1706:
   %lsr.iv924 = phi ptr [ %scevgep923, %B1706.lr.ph ], [ %scevgep925, %B1908 ]
-  %lsr.iv = phi i64 [ %372, %B1706.lr.ph ], [ %lsr.iv.next, %B1908 ]
+  %lsr.iv = phi i64 [ %371, %B1706.lr.ph ], [ %lsr.iv.next, %B1908 ]
   %excinfo.35.0 = phi ptr [ null, %B1706.lr.ph ], [ %excinfo.35.1, %B1908 ]
   %error.2.03526 = phi double [ 0.000000e+00, %B1706.lr.ph ], [ %error.3.1, %B1908 ]
   %most.2.03525 = phi double [ 0.000000e+00, %B1706.lr.ph ], [ %most.3.1, %B1908 ]
@@ -6565,7 +6565,7 @@ B1706:
   br i1 %.5196, label %B1908, label %B128.i278
 
 B128.i278:
-  %60 = icmp ult i64 %371, 2305843009213693952
+  %60 = icmp ult i64 %370, 2305843009213693952
   tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i)
   %.5326 = mul i64 %.511635113522, %.1859.fca.5.1.load.fr
   tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i)
@@ -6579,8 +6579,8 @@ B1908:
   %best.3.1 = phi i64 [ %best.2.03524, %B1706 ], [ %.511635113522, %B1872 ], [ %best.2.03524, %for.end.5.endif ]
   %most.3.1 = phi double [ %most.2.03525, %B1706 ], [ %.5688, %B1872 ], [ %most.2.03525, %for.end.5.endif ]
   %error.3.1 = phi double [ %error.2.03526, %B1706 ], [ %.5650, %B1872 ], [ %error.2.03526, %for.end.5.endif ]
-  %lsr.iv.next = add i64 %lsr.iv, %372
-  %scevgep925 = getelementptr i8, ptr %lsr.iv924, i64 %372
+  %lsr.iv.next = add i64 %lsr.iv, %371
+  %scevgep925 = getelementptr i8, ptr %lsr.iv924, i64 %371
   %exitcond3782.not = icmp eq i64 %.5123, %.2019.fca.5.0.load.fr641
   br i1 %exitcond3782.not, label %B1910, label %B1706
 
@@ -6935,15 +6935,15 @@ B232.i:
 
 B276.i:
   %sunkaddr.i5 = shl i64 %.605.i, 3
-  %sunkaddr112.i = getelementptr i8, ptr %arg.given.7.4, i64 %sunkaddr.i5
-  %sunkaddr113.i = getelementptr i8, ptr %sunkaddr112.i, i64 8
-  %.679.i = load i64, ptr %sunkaddr113.i, align 8
+  %sunkaddr111.i = getelementptr i8, ptr %arg.given.7.4, i64 %sunkaddr.i5
+  %sunkaddr112.i = getelementptr i8, ptr %sunkaddr111.i, i64 8
+  %.679.i = load i64, ptr %sunkaddr112.i, align 8
   %.681.i = icmp slt i64 %arg.where.1, %.679.i
   br i1 %.681.i, label %B324.i, label %B0.endif.endif.endif.endif
 
 B324.i:
   %118 = getelementptr i64, ptr %arg.world.2.4, i64 %arg.world.2.5.1
-  br i1 %calls.2.0.lcssa.i, label %B1074.thread58.i, label %B330.i
+  br i1 %calls.2.0.lcssa.i, label %B1074.thread57.i, label %B330.i
 
 B330.i:
   %.795.i = getelementptr i64, ptr %118, i64 %.430.i
@@ -6956,13 +6956,13 @@ B330.i:
   br i1 %or.cond.i, label %B1074.thread.i, label %B452.lr.ph.i
 
 B452.i:
-  %lsr.iv94.i = phi ptr [ %arg.world.0.4, %B452.lr.ph.i ], [ %scevgep95.i, %B1048.i ]
+  %lsr.iv93.i = phi ptr [ %arg.world.0.4, %B452.lr.ph.i ], [ %scevgep94.i, %B1048.i ]
   %choice.4.13467.i = phi i64 [ -2, %B452.lr.ph.i ], [ %choice.5.1.i, %B1048.i ]
   %size.4.13466.i = phi i64 [ 0, %B452.lr.ph.i ], [ %size.5.1.i, %B1048.i ]
   %best.2.13465.i = phi double [ 0.000000e+00, %B452.lr.ph.i ], [ %best.3.1.i, %B1048.i ]
   %.96234443463.i = phi i64 [ 0, %B452.lr.ph.i ], [ %.969.i, %B1048.i ]
   %.969.i = add nuw nsw i64 %.96234443463.i, 1
-  %.1067.i = getelementptr double, ptr %199, i64 %.96234443463.i
+  %.1067.i = getelementptr double, ptr %198, i64 %.96234443463.i
   %.1068.i = load double, ptr %.1067.i, align 8
   %.1074.i = fcmp ogt double %.1068.i, %best.2.13465.i
   br i1 %.1074.i, label %B500.i, label %B1048.i
@@ -6975,7 +6975,7 @@ B500.i:
   br i1 %.1162.i, label %B532.i, label %B1048.i
 
 B532.i:
-  %.1227.i = getelementptr double, ptr %201, i64 %.96234443463.i
+  %.1227.i = getelementptr double, ptr %200, i64 %.96234443463.i
   %.1228.i = load double, ptr %.1227.i, align 8
   %.1231.i = fcmp une double %.1228.i, %.1230.i
   br i1 %.1231.i, label %B572.i, label %B1048.i
@@ -6988,7 +6988,7 @@ B572.i:
   %.1361.i = icmp slt i64 %.1318.i, 0
   %.1362.i = select i1 %.1361.i, i64 %arg.given.0.5.2, i64 0
   %.1389.i = mul i64 %.96234443463.i, %arg.given.0.5.2
-  %119 = getelementptr i64, ptr %202, i64 %.1389.i
+  %119 = getelementptr i64, ptr %201, i64 %.1389.i
   %120 = getelementptr i64, ptr %119, i64 %.1318.i
   %.1393.i = getelementptr i64, ptr %120, i64 %.1362.i
   %.1394.i = load i64, ptr %.1393.i, align 8
@@ -6997,15 +6997,15 @@ B572.i:
   br i1 %.1415.i, label %B664.i, label %B1048.i
 
 B664.i:
-  %.1499.i = getelementptr double, ptr %204, i64 %.96234443463.i
+  %.1499.i = getelementptr double, ptr %203, i64 %.96234443463.i
   %.1500.i = load double, ptr %.1499.i, align 8
-  %.1576.i = getelementptr double, ptr %206, i64 %.96234443463.i
+  %.1576.i = getelementptr double, ptr %205, i64 %.96234443463.i
   %.1577.i = load double, ptr %.1576.i, align 8
   %121 = getelementptr double, ptr %arg.world.5.4, i64 %.96234443463.i
   %.370.i.i10 = load double, ptr %121, align 8
-  %.472.i.i = getelementptr i64, ptr %207, i64 %.96234443463.i
+  %.472.i.i = getelementptr i64, ptr %206, i64 %.96234443463.i
   %.473.i.i = load i64, ptr %.472.i.i, align 8
-  %.527.i.i = getelementptr i64, ptr %208, i64 %.96234443463.i
+  %.527.i.i = getelementptr i64, ptr %207, i64 %.96234443463.i
   %.528.i.i = load i64, ptr %.527.i.i, align 8
   %122 = getelementptr i64, ptr %arg.given.3.4, i64 %.96234443463.i
   %.560.i.i = load i64, ptr %122, align 8
@@ -7018,36 +7018,36 @@ B354.i.i:
   %passed.2.11423.i.i = phi i64 [ %passed.2.11423.unr.i.i, %B354.preheader.i.i ], [ %.875.3.i.i, %B354.i.i ]
   %.79114191421.i.i = phi i64 [ %.79114191421.unr.i.i, %B354.preheader.i.i ], [ %134, %B354.i.i ]
   %.849.i.i = icmp slt i64 %.79114191421.i.i, 0
-  %123 = select i1 %.849.i.i, i64 %210, i64 0
+  %123 = select i1 %.849.i.i, i64 %209, i64 0
   %124 = shl i64 %.79114191421.i.i, 3
-  %scevgep107.i = getelementptr i8, ptr %lsr.iv94.i, i64 %123
-  %scevgep108.i = getelementptr i8, ptr %scevgep107.i, i64 %124
-  %.873.i.i = load i64, ptr %scevgep108.i, align 8
+  %scevgep106.i = getelementptr i8, ptr %lsr.iv93.i, i64 %123
+  %scevgep107.i = getelementptr i8, ptr %scevgep106.i, i64 %124
+  %.873.i.i = load i64, ptr %scevgep107.i, align 8
   %.875.i.i = add nsw i64 %.873.i.i, %passed.2.11423.i.i
   %125 = add i64 %.79114191421.i.i, 1
   %.849.1.i.i = icmp slt i64 %125, 0
-  %126 = select i1 %.849.1.i.i, i64 %210, i64 0
-  %scevgep104.i = getelementptr i8, ptr %lsr.iv94.i, i64 %126
+  %126 = select i1 %.849.1.i.i, i64 %209, i64 0
+  %scevgep103.i = getelementptr i8, ptr %lsr.iv93.i, i64 %126
   %127 = shl i64 %.79114191421.i.i, 3
-  %scevgep1181 = getelementptr i8, ptr %scevgep104.i, i64 %127
+  %scevgep1181 = getelementptr i8, ptr %scevgep103.i, i64 %127
   %scevgep1182 = getelementptr i8, ptr %scevgep1181, i64 8
   %.873.1.i.i = load i64, ptr %scevgep1182, align 8
   %.875.1.i.i = add nsw i64 %.875.i.i, %.873.1.i.i
   %128 = add i64 %125, 1
   %.849.2.i.i = icmp slt i64 %128, 0
-  %129 = select i1 %.849.2.i.i, i64 %210, i64 0
-  %scevgep101.i = getelementptr i8, ptr %lsr.iv94.i, i64 %129
+  %129 = select i1 %.849.2.i.i, i64 %209, i64 0
+  %scevgep100.i = getelementptr i8, ptr %lsr.iv93.i, i64 %129
   %130 = shl i64 %.79114191421.i.i, 3
-  %scevgep1179 = getelementptr i8, ptr %scevgep101.i, i64 %130
+  %scevgep1179 = getelementptr i8, ptr %scevgep100.i, i64 %130
   %scevgep1180 = getelementptr i8, ptr %scevgep1179, i64 16
   %.873.2.i.i = load i64, ptr %scevgep1180, align 8
   %.875.2.i.i = add nsw i64 %.875.1.i.i, %.873.2.i.i
   %131 = add i64 %128, 1
   %.849.3.i.i = icmp slt i64 %131, 0
-  %132 = select i1 %.849.3.i.i, i64 %210, i64 0
-  %scevgep98.i = getelementptr i8, ptr %lsr.iv94.i, i64 %132
+  %132 = select i1 %.849.3.i.i, i64 %209, i64 0
+  %scevgep97.i = getelementptr i8, ptr %lsr.iv93.i, i64 %132
   %133 = shl i64 %.79114191421.i.i, 3
-  %scevgep1177 = getelementptr i8, ptr %scevgep98.i, i64 %133
+  %scevgep1177 = getelementptr i8, ptr %scevgep97.i, i64 %133
   %scevgep1178 = getelementptr i8, ptr %scevgep1177, i64 24
   %.873.3.i.i = load i64, ptr %scevgep1178, align 8
   %.875.3.i.i = add nsw i64 %.875.2.i.i, %.873.3.i.i
@@ -7062,7 +7062,7 @@ B384.i.i:
   br label %B444.endif.endif.endif.endif.i.i
 
 B242.endif.endif.i.i:
-  %.631.i.i = getelementptr i64, ptr %209, i64 %.96234443463.i
+  %.631.i.i = getelementptr i64, ptr %208, i64 %.96234443463.i
   %.632.i.i = load i64, ptr %.631.i.i, align 8
   %.671.i.i = sub i64 %.670.i.i, %.560.i.i
   %.11.i.i.i = tail call i64 @llvm.smax.i64(i64 %.671.i.i, i64 0)
@@ -7088,11 +7088,11 @@ B354.prol.i.i:
   %.79114191421.prol.i.i = phi i64 [ %.798.prol.i.i, %B354.prol.i.i ], [ %.11.i.i.i, %B354.prol.i.i.preheader ]
   %.798.prol.i.i = add nuw i64 %.79114191421.prol.i.i, 1
   %.849.prol.i.i = icmp slt i64 %.79114191421.prol.i.i, 0
-  %138 = select i1 %.849.prol.i.i, i64 %210, i64 0
+  %138 = select i1 %.849.prol.i.i, i64 %209, i64 0
   %139 = shl i64 %.79114191421.prol.i.i, 3
-  %scevgep96.i = getelementptr i8, ptr %lsr.iv94.i, i64 %138
-  %scevgep97.i = getelementptr i8, ptr %scevgep96.i, i64 %139
-  %.873.prol.i.i = load i64, ptr %scevgep97.i, align 8
+  %scevgep95.i = getelementptr i8, ptr %lsr.iv93.i, i64 %138
+  %scevgep96.i = getelementptr i8, ptr %scevgep95.i, i64 %139
+  %.873.prol.i.i = load i64, ptr %scevgep96.i, align 8
   %.875.prol.i.i = add nsw i64 %.873.prol.i.i, %passed.2.11423.prol.i.i
   %lsr.iv.next1176 = add nsw i64 %lsr.iv1175, -8
   %ov.i.i = icmp eq i64 %lsr.iv.next1176, 0
@@ -7172,7 +7172,7 @@ B798.endif.endif.i.i:
   br label %B664.endif.endif.endif.i
 
 B898.i:
-  %lsr.iv109.i = phi i64 [ %219, %B898.lr.ph.i ], [ %lsr.iv.next110.i, %B956.i ]
+  %lsr.iv108.i = phi i64 [ %218, %B898.lr.ph.i ], [ %lsr.iv.next109.i, %B956.i ]
   %pick.2.23433.i = phi i64 [ %.1161.i, %B898.lr.ph.i ], [ %pick.3.3.i, %B956.i ]
   %.212734293431.i = phi i64 [ %.1161.i, %B898.lr.ph.i ], [ %.2134.i, %B956.i ]
   %.2201.i = icmp slt i64 %.212734293431.i, 0
@@ -7199,9 +7199,9 @@ B952.i:
 
 B956.i:
   %pick.3.3.i = phi i64 [ %.212734293431.i, %B952.i ], [ %pick.2.23433.i, %B922.i ], [ %pick.2.23433.i, %B898.i ]
-  %lsr.iv.next110.i = add i64 %lsr.iv109.i, -1
+  %lsr.iv.next109.i = add i64 %lsr.iv108.i, -1
   %.2134.i = add i64 %.212734293431.i, 1
-  %.2121.i = icmp samesign ugt i64 %lsr.iv.next110.i, 1
+  %.2121.i = icmp samesign ugt i64 %lsr.iv.next109.i, 1
   br i1 %.2121.i, label %B898.i, label %B958.i
 
 B958.i:
@@ -7220,7 +7220,7 @@ B958.i:
 
 B112.i.i:
   %sunkaddr1229 = mul i64 %.429.i, 8
-  %sunkaddr1230 = getelementptr i8, ptr %211, i64 %sunkaddr1229
+  %sunkaddr1230 = getelementptr i8, ptr %210, i64 %sunkaddr1229
   %.470.i.i = load i64, ptr %sunkaddr1230, align 8
   %.501.not.i.i = icmp slt i64 %.470.i.i, %.827.i
   br i1 %.501.not.i.i, label %B168.i.i, label %B1048.i
@@ -7245,7 +7245,7 @@ B354.i3.i:
   br i1 %.940.not.i.i, label %B410.i.i, label %B1048.i
 
 B410.i.i:
-  %sunkaddr1231 = getelementptr i8, ptr %arg.given.9.4, i64 %215
+  %sunkaddr1231 = getelementptr i8, ptr %arg.given.9.4, i64 %214
   %sunkaddr1232 = getelementptr i8, ptr %sunkaddr1231, i64 -8
   %.992.i.i = load double, ptr %sunkaddr1232, align 8
   %.993.i.i = fcmp ueq double %.992.i.i, 0x7FF0000000000000
@@ -7261,19 +7261,19 @@ B578.i.i:
   %.1214.i.i = add nsw i64 %.12041171.i.i, -1
   %.1218.i.i = add i64 %.12111172.i.i, 1
   %.1257.i.i = icmp slt i64 %.12111172.i.i, 0
-  %158 = select i1 %.1257.i.i, i64 %214, i64 0
+  %158 = select i1 %.1257.i.i, i64 %213, i64 0
   %scevgep.i6.i = getelementptr i8, ptr %arg.world.4.4, i64 %158
   %159 = shl i64 %.12111172.i.i, 3
   %scevgep1.i.i = getelementptr i8, ptr %scevgep.i6.i, i64 %159
   %.1273.i7.i = load double, ptr %scevgep1.i.i, align 8
-  %sunkaddr1233 = getelementptr inbounds i8, ptr %213, i64 %sunkaddr4.i.i
+  %sunkaddr1233 = getelementptr inbounds i8, ptr %212, i64 %sunkaddr4.i.i
   %.1304.i.i = load double, ptr %sunkaddr1233, align 8
   %.1305.i.i = fadd double %.1273.i7.i, %.1304.i.i
   %.1336.i.i = fcmp ogt double %.1305.i.i, %.992.i.i
   br i1 %.1336.i.i, label %B1048.i, label %B576.i.i
 
 B454.endif.endif.i.i:
-  %160 = getelementptr i64, ptr %212, i64 %.1389.i
+  %160 = getelementptr i64, ptr %211, i64 %.1389.i
   %.1074.i.i = getelementptr i64, ptr %160, i64 %.569.i.i
   %.1075.i.i = load i64, ptr %.1074.i.i, align 8
   %.1079.i.i = add nsw i64 %.1075.i.i, %.602.i.i
@@ -7288,31 +7288,26 @@ B998.i:
   br i1 %.453.i.i, label %B1048.i, label %in5..exit.i
 
 in5..exit.i:
-  %.10.i.i10.i = fcmp ogt double %.370.i.i10, 1.500000e+00
-  %.11.i.i11.i = select i1 %.10.i.i10.i, double 1.500000e+00, double %.370.i.i10
   %161 = getelementptr double, ptr %144, i64 %arg.world.0.5.1
-  %.610.i.i = getelementptr double, ptr %161, i64 %.588.i.i
-  %.611.i.i = load double, ptr %.610.i.i, align 8
-  %162 = getelementptr i8, ptr %146, i64 8
-  %.663.i.i = getelementptr double, ptr %162, i64 %.641.i.i
-  %.664.i.i = load double, ptr %.663.i.i, align 8
-  %.667.i.i = fsub double %.611.i.i, %.664.i.i
-  %.668.i.i = fmul double %.11.i.i11.i, %.667.i.i
-  %163 = getelementptr i64, ptr %147, i64 %arg.world.0.5.1
-  %.721.i.i = getelementptr i64, ptr %163, i64 %.699.i.i
-  %.722.i.i = load i64, ptr %.721.i.i, align 8
-  %.723.i.i = sitofp i64 %.722.i.i to double
-  %.724.i.i = fadd double %.668.i.i, %.723.i.i
-  %.782.i.i = fsub double %.724.i.i, %.1241.i.i
-  %.897.i.i = sub nsw i64 %.473.i.i, %.528.i.i
-  %.898.i.i = sitofp i64 %.897.i.i to double
-  %.899.i.i = fsub double %.782.i.i, %.898.i.i
-  %.979.i.i = getelementptr i64, ptr %.1771.i, i64 %.569.i.i
-  %.980.i.i = load i64, ptr %.979.i.i, align 8
-  %.983.i.i = sitofp i64 %.980.i.i to double
-  %.984.i.i = fmul double %.983.i.i, 2.500000e-01
-  %.985.i.i = fcmp ult double %.899.i.i, %.984.i.i
-  %cond.fr.i = freeze i1 %.985.i.i
+  %.524.i.i = getelementptr double, ptr %161, i64 %.502.i.i
+  %.525.i.i = load double, ptr %.524.i.i, align 8
+  %.580.i.i = fsub double %.525.i.i, %.1129.i.i
+  %.581.i.i = fmul double %.580.i.i, 1.500000e+00
+  %162 = getelementptr i64, ptr %147, i64 %arg.world.0.5.1
+  %.634.i.i = getelementptr i64, ptr %162, i64 %.612.i.i
+  %.635.i.i = load i64, ptr %.634.i.i, align 8
+  %.636.i.i = sitofp i64 %.635.i.i to double
+  %.637.i.i = fadd double %.581.i.i, %.636.i.i
+  %.695.i.i = fsub double %.637.i.i, %.1241.i.i
+  %.810.i.i = sub nsw i64 %.473.i.i, %.528.i.i
+  %.811.i.i = sitofp i64 %.810.i.i to double
+  %.812.i.i = fsub double %.695.i.i, %.811.i.i
+  %.892.i.i = getelementptr i64, ptr %.1771.i, i64 %.569.i.i
+  %.893.i.i = load i64, ptr %.892.i.i, align 8
+  %.896.i.i = sitofp i64 %.893.i.i to double
+  %.897.i.i = fmul double %.896.i.i, 2.500000e-01
+  %.898.i.i = fcmp ult double %.812.i.i, %.897.i.i
+  %cond.fr.i = freeze i1 %.898.i.i
   %best.2.13465..1068.i = select i1 %cond.fr.i, double %best.2.13465.i, double %.1068.i
   %size.4.13466.pick.2.2.lcssa.i = select i1 %cond.fr.i, i64 %size.4.13466.i, i64 %pick.2.2.lcssa.i
   %choice.4.13467..96234443463.i = select i1 %cond.fr.i, i64 %choice.4.13467.i, i64 %.96234443463.i
@@ -7322,7 +7317,7 @@ B1048.i:
   %best.3.1.i = phi double [ %best.2.13465.i, %B452.i ], [ %best.2.13465.i, %B354.i3.i ], [ %best.2.13465.i, %B958.i ], [ %best.2.13465.i, %B572.i ], [ %best.2.13465.i, %B532.i ], [ %best.2.13465.i, %B500.i ], [ %best.2.13465..1068.i, %in5..exit.i ], [ %.1068.i, %B998.i ], [ %best.2.13465.i, %B112.i.i ], [ %best.2.13465.i, %B168.i.i ], [ %best.2.13465.i, %B578.i.i ]
   %size.5.1.i = phi i64 [ %size.4.13466.i, %B452.i ], [ %size.4.13466.i, %B354.i3.i ], [ %size.4.13466.i, %B958.i ], [ %size.4.13466.i, %B572.i ], [ %size.4.13466.i, %B532.i ], [ %size.4.13466.i, %B500.i ], [ %size.4.13466.pick.2.2.lcssa.i, %in5..exit.i ], [ %pick.2.2.lcssa.i, %B998.i ], [ %size.4.13466.i, %B112.i.i ], [ %size.4.13466.i, %B168.i.i ], [ %size.4.13466.i, %B578.i.i ]
   %choice.5.1.i = phi i64 [ %choice.4.13467.i, %B452.i ], [ %choice.4.13467.i, %B354.i3.i ], [ %choice.4.13467.i, %B958.i ], [ %choice.4.13467.i, %B572.i ], [ %choice.4.13467.i, %B532.i ], [ %choice.4.13467.i, %B500.i ], [ %choice.4.13467..96234443463.i, %in5..exit.i ], [ %.96234443463.i, %B998.i ], [ %choice.4.13467.i, %B112.i.i ], [ %choice.4.13467.i, %B168.i.i ], [ %choice.4.13467.i, %B578.i.i ]
-  %scevgep95.i = getelementptr i8, ptr %lsr.iv94.i, i64 %210
+  %scevgep94.i = getelementptr i8, ptr %lsr.iv93.i, i64 %209
   %exitcond.not.i7 = icmp eq i64 %.969.i, %arg.given.0.5.1
   br i1 %exitcond.not.i7, label %B1052.i, label %B452.i
 
@@ -7332,30 +7327,30 @@ B1052.i:
 
 B1074.i:
   %sunkaddr1234 = mul i64 %.429.i, 8
-  %sunkaddr1235 = getelementptr i8, ptr %211, i64 %sunkaddr1234
+  %sunkaddr1235 = getelementptr i8, ptr %210, i64 %sunkaddr1234
   %.374.i.i = load i64, ptr %sunkaddr1235, align 8
   %.415.not.i.i = icmp slt i64 %.374.i.i, %.827.i
   br i1 %.415.not.i.i, label %B0.endif.endif.endif.endif, label %B158.i.i.i
 
-B1074.thread58.i:
-  %164 = getelementptr i64, ptr %118, i64 %.593
-  %.373.i62.i = getelementptr i64, ptr %164, i64 %.429.i
-  %.374.i63.i = load i64, ptr %.373.i62.i, align 8
-  %.412.i1364.i = getelementptr i8, ptr %arg.given.6.4, i64 8
-  %.413.i65.i = load i64, ptr %.412.i1364.i, align 8
-  %.415.not.i66.i = icmp slt i64 %.374.i63.i, %.413.i65.i
-  br i1 %.415.not.i66.i, label %B100.endif.endif.i.i, label %B158.i.i.i
+B1074.thread57.i:
+  %163 = getelementptr i64, ptr %118, i64 %.593
+  %.373.i61.i = getelementptr i64, ptr %163, i64 %.429.i
+  %.374.i62.i = load i64, ptr %.373.i61.i, align 8
+  %.412.i1263.i = getelementptr i8, ptr %arg.given.6.4, i64 8
+  %.413.i64.i = load i64, ptr %.412.i1263.i, align 8
+  %.415.not.i65.i = icmp slt i64 %.374.i62.i, %.413.i64.i
+  br i1 %.415.not.i65.i, label %B100.endif.endif.i.i, label %B158.i.i.i
 
 B1074.thread.i:
-  %165 = getelementptr i64, ptr %118, i64 %.593
-  %.373.i45.i = getelementptr i64, ptr %165, i64 %.429.i
-  %.374.i46.i = load i64, ptr %.373.i45.i, align 8
-  %.415.not.i49.i = icmp slt i64 %.374.i46.i, %.827.i
-  br i1 %.415.not.i49.i, label %B0.endif.endif.endif.endif, label %B158.i.i.i
+  %164 = getelementptr i64, ptr %118, i64 %.593
+  %.373.i44.i = getelementptr i64, ptr %164, i64 %.429.i
+  %.374.i45.i = load i64, ptr %.373.i44.i, align 8
+  %.415.not.i48.i = icmp slt i64 %.374.i45.i, %.827.i
+  br i1 %.415.not.i48.i, label %B0.endif.endif.endif.endif, label %B158.i.i.i
 
 B228.i.i:
-  %lsr.iv.i16 = phi ptr [ %scevgep89.i, %B228.i.preheader.i ], [ %scevgep90.i, %B278.1.i.i ]
-  %lsr.iv.i20.i = phi i64 [ %194, %B228.i.preheader.i ], [ %lsr.iv.next.i25.i, %B278.1.i.i ]
+  %lsr.iv.i16 = phi ptr [ %scevgep88.i, %B228.i.preheader.i ], [ %scevgep89.i, %B278.1.i.i ]
+  %lsr.iv.i19.i = phi i64 [ %193, %B228.i.preheader.i ], [ %lsr.iv.next.i24.i, %B278.1.i.i ]
   %wanted.3.11069.i.i = phi i1 [ %wanted.3.11069.unr.i.i, %B228.i.preheader.i ], [ %"$phi278.1.3.1.1.i.i", %B278.1.i.i ]
   %.60210651067.i.i = phi i64 [ %.60210651067.unr.i.i, %B228.i.preheader.i ], [ %.609.1.i.i, %B278.1.i.i ]
   %.609.i.i = add i64 %.60210651067.i.i, 1
@@ -7364,29 +7359,29 @@ B228.i.i:
 B278.i.i17:
   %.661.i.i = icmp slt i64 %.60210651067.i.i, 0
   %.662.i.i = select i1 %.661.i.i, i64 %arg.given.8.5.0, i64 0
-  %scevgep92.i = getelementptr i8, ptr %lsr.iv.i16, i64 %.662.i.i
-  %.677.i21.i = load i8, ptr %scevgep92.i, align 1
-  %.680.i.not.i = icmp eq i8 %.677.i21.i, 0
+  %scevgep91.i = getelementptr i8, ptr %lsr.iv.i16, i64 %.662.i.i
+  %.677.i20.i = load i8, ptr %scevgep91.i, align 1
+  %.680.i.not.i = icmp eq i8 %.677.i20.i, 0
   br i1 %.680.i.not.i, label %B234.1.i.i, label %B278.1.i.i
 
 B234.1.i.i:
   %.661.1.i.i = icmp slt i64 %.609.i.i, 0
-  %166 = select i1 %.661.1.i.i, i64 %193, i64 1
-  %scevgep91.i = getelementptr i8, ptr %lsr.iv.i16, i64 %166
-  %.677.1.i.i = load i8, ptr %scevgep91.i, align 1
+  %165 = select i1 %.661.1.i.i, i64 %192, i64 1
+  %scevgep90.i = getelementptr i8, ptr %lsr.iv.i16, i64 %165
+  %.677.1.i.i = load i8, ptr %scevgep90.i, align 1
   %.680.1.i.i = icmp ne i8 %.677.1.i.i, 0
   br label %B278.1.i.i
 
 B278.1.i.i:
   %"$phi278.1.3.1.1.i.i" = phi i1 [ true, %B278.i.i17 ], [ %.680.1.i.i, %B234.1.i.i ], [ true, %B228.i.i ]
-  %lsr.iv.next.i25.i = add i64 %lsr.iv.i20.i, -2
+  %lsr.iv.next.i24.i = add i64 %lsr.iv.i19.i, -2
   %.609.1.i.i = add i64 %.60210651067.i.i, 2
-  %scevgep90.i = getelementptr i8, ptr %lsr.iv.i16, i64 2
-  %.596.1.i.i = icmp sgt i64 %lsr.iv.next.i25.i, 2
+  %scevgep89.i = getelementptr i8, ptr %lsr.iv.i16, i64 2
+  %.596.1.i.i = icmp sgt i64 %lsr.iv.next.i24.i, 2
   br i1 %.596.1.i.i, label %B228.i.i, label %B226.endif.i.i
 
 B158.i.i.i:
-  %size.3.1349951.i = phi i64 [ 0, %B1074.thread.i ], [ 0, %B226.endif.i.i ], [ %size.5.1.i, %B1074.i ], [ 0, %B1074.thread58.i ]
+  %size.3.1349950.i = phi i64 [ 0, %B1074.thread.i ], [ 0, %B226.endif.i.i ], [ %size.5.1.i, %B1074.i ], [ 0, %B1074.thread57.i ]
   %.341.i.i.i = getelementptr i8, ptr %arg.given.6.4, i64 16
   %.342.i.i.i = load i64, ptr %.341.i.i.i, align 8
   %.344.i.i.i = add nsw i64 %.342.i.i.i, %arg.where.1
@@ -7396,12 +7391,12 @@ B158.i.i.i:
 B270.i.i.i:
   %clear.2.0599.i.i.i = phi i1 [ true, %B270.lr.ph.new.i.i.i ], [ %"$phi344.1.3.1.1.i.i.i", %B344.1.i.i.i ]
   %niter.i.i.i = phi i64 [ 0, %B270.lr.ph.new.i.i.i ], [ %niter.next.1.i.i.i, %B344.1.i.i.i ]
-  %167 = add i64 %arg.where.1, %niter.i.i.i
-  %168 = add i64 %167, 1
+  %166 = add i64 %arg.where.1, %niter.i.i.i
+  %167 = add i64 %166, 1
   br i1 %clear.2.0599.i.i.i, label %B276.i.i.i, label %B344.1.i.i.i
 
 B276.i.i.i:
-  %.763.i.i.i = icmp slt i64 %167, 0
+  %.763.i.i.i = icmp slt i64 %166, 0
   %.764.i.i.i = select i1 %.763.i.i.i, i64 %arg.given.8.5.0, i64 0
   %scevgep6.i.i.i = getelementptr i8, ptr %scevgep5.i.i.i, i64 %.764.i.i.i
   %scevgep7.i.i.i = getelementptr i8, ptr %scevgep6.i.i.i, i64 %niter.i.i.i
@@ -7410,11 +7405,11 @@ B276.i.i.i:
   br i1 %.782.i.i.i, label %B344.i.i.i, label %B344.1.i.i.i
 
 B344.i.i.i:
-  %169 = icmp slt i64 %167, 0
-  %170 = select i1 %169, i64 %185, i64 0
-  %scevgep3.i.i.i = getelementptr i8, ptr %scevgep.i.i.i, i64 %170
-  %171 = shl i64 %niter.i.i.i, 3
-  %scevgep4.i.i.i = getelementptr i8, ptr %scevgep3.i.i.i, i64 %171
+  %168 = icmp slt i64 %166, 0
+  %169 = select i1 %168, i64 %184, i64 0
+  %scevgep3.i.i.i = getelementptr i8, ptr %scevgep.i.i.i, i64 %169
+  %170 = shl i64 %niter.i.i.i, 3
+  %scevgep4.i.i.i = getelementptr i8, ptr %scevgep3.i.i.i, i64 %170
   %.850.i.i.i = load i64, ptr %scevgep4.i.i.i, align 8
   %sunkaddr1236 = getelementptr i8, ptr %arg.given.6.4, i64 24
   %.880.i.i.i = load i64, ptr %sunkaddr1236, align 8
@@ -7422,20 +7417,20 @@ B344.i.i.i:
   br i1 %.881.i.i.i, label %B276.1.i.i.i, label %B344.1.i.i.i
 
 B276.1.i.i.i:
-  %.763.1.i.i.i = icmp slt i64 %168, 0
-  %172 = select i1 %.763.1.i.i.i, i64 %186, i64 1
-  %scevgep11.i.i.i = getelementptr i8, ptr %scevgep5.i.i.i, i64 %172
+  %.763.1.i.i.i = icmp slt i64 %167, 0
+  %171 = select i1 %.763.1.i.i.i, i64 %185, i64 1
+  %scevgep11.i.i.i = getelementptr i8, ptr %scevgep5.i.i.i, i64 %171
   %scevgep12.i.i.i = getelementptr i8, ptr %scevgep11.i.i.i, i64 %niter.i.i.i
   %.779.1.i.i.i = load i8, ptr %scevgep12.i.i.i, align 1
   %.782.1.i.i.i = icmp eq i8 %.779.1.i.i.i, 0
   br i1 %.782.1.i.i.i, label %B294.1.i.i.i, label %B344.1.i.i.i
 
 B294.1.i.i.i:
-  %173 = icmp slt i64 %168, 0
-  %174 = select i1 %173, i64 %187, i64 8
-  %scevgep.i15.i = getelementptr i8, ptr %scevgep.i.i.i, i64 %174
-  %175 = shl i64 %niter.i.i.i, 3
-  %scevgep1174 = getelementptr i8, ptr %scevgep.i15.i, i64 %175
+  %172 = icmp slt i64 %167, 0
+  %173 = select i1 %172, i64 %186, i64 8
+  %scevgep.i14.i = getelementptr i8, ptr %scevgep.i.i.i, i64 %173
+  %174 = shl i64 %niter.i.i.i, 3
+  %scevgep1174 = getelementptr i8, ptr %scevgep.i14.i, i64 %174
   %.850.1.i.i.i = load i64, ptr %scevgep1174, align 8
   %.881.1.i.i.i = icmp slt i64 %.850.1.i.i.i, %.880.i.i.i
   br label %B344.1.i.i.i
@@ -7447,86 +7442,86 @@ B344.1.i.i.i:
   br i1 %niter.ncmp.1.not.i.i.i, label %B348.loopexit.unr-lcssa.i.i.i, label %B270.i.i.i
 
 B348.loopexit.unr-lcssa.i.i.i:
-  %176 = and i64 %.342.i.i.i, 1
-  %lcmp.mod.not.i.i.i8 = icmp ne i64 %176, 0
-  %177 = add i64 %unroll_iter.i.i.i, %arg.where.1
+  %175 = and i64 %.342.i.i.i, 1
+  %lcmp.mod.not.i.i.i8 = icmp ne i64 %175, 0
+  %176 = add i64 %unroll_iter.i.i.i, %arg.where.1
   %brmerge.i.i.not = select i1 %lcmp.mod.not.i.i.i8, i1 %"$phi344.1.3.1.1.i.i.i", i1 false
   br i1 %brmerge.i.i.not, label %B276.epil.i.i.i, label %in6..exit.i
 
 B276.epil.i.i.i:
-  %.706595597.epil.init.i4.i.i = phi i64 [ %177, %B348.loopexit.unr-lcssa.i.i.i ], [ %arg.where.1, %B270.lr.ph.i.i.i ]
+  %.706595597.epil.init.i4.i.i = phi i64 [ %176, %B348.loopexit.unr-lcssa.i.i.i ], [ %arg.where.1, %B270.lr.ph.i.i.i ]
   %.763.epil.i.i.i = icmp slt i64 %.706595597.epil.init.i4.i.i, 0
   %.764.epil.i.i.i = select i1 %.763.epil.i.i.i, i64 %arg.given.8.5.0, i64 0
-  %178 = getelementptr i8, ptr %arg.given.8.4, i64 %.706595597.epil.init.i4.i.i
-  %.778.epil.i.i.i = getelementptr i8, ptr %178, i64 %.764.epil.i.i.i
+  %177 = getelementptr i8, ptr %arg.given.8.4, i64 %.706595597.epil.init.i4.i.i
+  %.778.epil.i.i.i = getelementptr i8, ptr %177, i64 %.764.epil.i.i.i
   %.779.epil.i.i.i = load i8, ptr %.778.epil.i.i.i, align 1
   %.782.epil.i.i.i = icmp eq i8 %.779.epil.i.i.i, 0
   br i1 %.782.epil.i.i.i, label %B294.epil.i.i.i, label %B0.endif.endif.endif.endif
 
 B294.epil.i.i.i:
-  %179 = icmp slt i64 %.706595597.epil.init.i4.i.i, 0
-  %.827.epil.i.i.i = select i1 %179, i64 %arg.world.3.5.1, i64 0
-  %180 = getelementptr i64, ptr %181, i64 %.706595597.epil.init.i4.i.i
-  %.849.epil.i.i.i = getelementptr i64, ptr %180, i64 %.827.epil.i.i.i
+  %178 = icmp slt i64 %.706595597.epil.init.i4.i.i, 0
+  %.827.epil.i.i.i = select i1 %178, i64 %arg.world.3.5.1, i64 0
+  %179 = getelementptr i64, ptr %180, i64 %.706595597.epil.init.i4.i.i
+  %.849.epil.i.i.i = getelementptr i64, ptr %179, i64 %.827.epil.i.i.i
   %.850.epil.i.i.i = load i64, ptr %.849.epil.i.i.i, align 8
   %sunkaddr17.i.i.i = getelementptr i8, ptr %arg.given.6.4, i64 24
   %.880.epil.i.i.i = load i64, ptr %sunkaddr17.i.i.i, align 8
   %.881.epil.i.i.i = icmp slt i64 %.850.epil.i.i.i, %.880.epil.i.i.i
-  %cond.fr7585.i = freeze i1 %.881.epil.i.i.i
-  br i1 %cond.fr7585.i, label %in6..exit.thread80.i, label %B0.endif.endif.endif.endif
+  %cond.fr7484.i = freeze i1 %.881.epil.i.i.i
+  br i1 %cond.fr7484.i, label %in6..exit.thread79.i, label %B0.endif.endif.endif.endif
 
 B232.endif.i.i.i:
   %.700596.not.i.i.i = icmp slt i64 %.342.i.i.i, 1
-  br i1 %.700596.not.i.i.i, label %in6..exit.thread80.i, label %B270.lr.ph.i.i.i
+  br i1 %.700596.not.i.i.i, label %in6..exit.thread79.i, label %B270.lr.ph.i.i.i
 
 B270.lr.ph.i.i.i:
-  %181 = getelementptr i64, ptr %arg.world.3.4, i64 %arg.world.3.5.1
-  %182 = icmp eq i64 %.342.i.i.i, 1
-  br i1 %182, label %B276.epil.i.i.i, label %B270.lr.ph.new.i.i.i
+  %180 = getelementptr i64, ptr %arg.world.3.4, i64 %arg.world.3.5.1
+  %181 = icmp eq i64 %.342.i.i.i, 1
+  br i1 %181, label %B276.epil.i.i.i, label %B270.lr.ph.new.i.i.i
 
 B270.lr.ph.new.i.i.i:
   %const1208 = bitcast i64 9223372036854775806 to i64
   %unroll_iter.i.i.i = and i64 %.342.i.i.i, %const1208
-  %183 = add i64 %arg.world.3.5.1, %arg.where.1
-  %184 = shl i64 %183, 3
-  %scevgep.i.i.i = getelementptr i8, ptr %arg.world.3.4, i64 %184
+  %182 = add i64 %arg.world.3.5.1, %arg.where.1
+  %183 = shl i64 %182, 3
+  %scevgep.i.i.i = getelementptr i8, ptr %arg.world.3.4, i64 %183
   %scevgep5.i.i.i = getelementptr i8, ptr %arg.given.8.4, i64 %arg.where.1
-  %185 = shl i64 %arg.world.3.5.1, 3
-  %186 = add i64 %arg.given.8.5.0, 1
-  %187 = add i64 %185, 8
+  %184 = shl i64 %arg.world.3.5.1, 3
+  %185 = add i64 %arg.given.8.5.0, 1
+  %186 = add i64 %184, 8
   br label %B270.i.i.i
 
 B100.endif.endif.i.i:
   %.464.i.i = getelementptr i8, ptr %arg.given.6.4, i64 32
   %.465.i.i = load i64, ptr %.464.i.i, align 8
-  %.467.i.i = icmp sge i64 %.374.i63.i, %.465.i.i
-  %.472.i16.i = add nsw i64 %arg.where.1, 12
-  %.11.i.i17.i = tail call i64 @llvm.smin.i64(i64 %arg.given.8.5.0, i64 %.472.i16.i)
-  %.550.i.i = sub i64 %.11.i.i17.i, %arg.where.1
+  %.467.i.i = icmp sge i64 %.374.i62.i, %.465.i.i
+  %.472.i15.i = add nsw i64 %arg.where.1, 12
+  %.11.i.i16.i = tail call i64 @llvm.smin.i64(i64 %arg.given.8.5.0, i64 %.472.i15.i)
+  %.550.i.i = sub i64 %.11.i.i16.i, %arg.where.1
   %.5961066.not.i.i = icmp slt i64 %.550.i.i, 1
   br i1 %.5961066.not.i.i, label %B226.endif.i.i, label %B228.lr.ph.i.i
 
 B228.lr.ph.i.i:
-  %.693.i.i = shl nsw i64 %.374.i63.i, 1
+  %.693.i.i = shl nsw i64 %.374.i62.i, 1
   %.neg.i.i = add nsw i64 %arg.where.1, 1
-  %xtraiter.i18.i = and i64 %.550.i.i, 1
-  %lcmp.mod.not.i19.i = icmp eq i64 %xtraiter.i18.i, 0
-  br i1 %lcmp.mod.not.i19.i, label %B228.prol.loopexit.i.i, label %B228.prol.i.i
+  %xtraiter.i17.i = and i64 %.550.i.i, 1
+  %lcmp.mod.not.i18.i = icmp eq i64 %xtraiter.i17.i, 0
+  br i1 %lcmp.mod.not.i18.i, label %B228.prol.loopexit.i.i, label %B228.prol.i.i
 
 B228.prol.i.i:
-  %.not.i = icmp slt i64 %.374.i63.i, %.465.i.i
+  %.not.i = icmp slt i64 %.374.i62.i, %.465.i.i
   %.605.prol.i.i = add nsw i64 %.550.i.i, -1
   br i1 %.not.i, label %B234.prol.i.i, label %B228.prol.loopexit.i.i
 
 B234.prol.i.i:
-  %188 = icmp slt i64 %arg.where.1, 0
-  %189 = icmp sge i64 %.693.i.i, %.413.i65.i
-  %.662.prol.i.i = select i1 %188, i64 %arg.given.8.5.0, i64 0
-  %190 = getelementptr i8, ptr %arg.given.8.4, i64 %arg.where.1
-  %.676.prol.i.i = getelementptr i8, ptr %190, i64 %.662.prol.i.i
+  %187 = icmp slt i64 %arg.where.1, 0
+  %188 = icmp sge i64 %.693.i.i, %.413.i64.i
+  %.662.prol.i.i = select i1 %187, i64 %arg.given.8.5.0, i64 0
+  %189 = getelementptr i8, ptr %arg.given.8.4, i64 %arg.where.1
+  %.676.prol.i.i = getelementptr i8, ptr %189, i64 %.662.prol.i.i
   %.677.prol.i.i = load i8, ptr %.676.prol.i.i, align 1
   %.680.prol.i.i = icmp ne i8 %.677.prol.i.i, 0
-  %spec.select.prol.i.i = select i1 %.680.prol.i.i, i1 %189, i1 false
+  %spec.select.prol.i.i = select i1 %.680.prol.i.i, i1 %188, i1 false
   br label %B228.prol.loopexit.i.i
 
 B228.prol.loopexit.i.i:
@@ -7534,18 +7529,18 @@ B228.prol.loopexit.i.i:
   %.59510641068.unr.i.i = phi i64 [ %.550.i.i, %B228.lr.ph.i.i ], [ %.605.prol.i.i, %B228.prol.i.i ], [ %.605.prol.i.i, %B234.prol.i.i ]
   %.60210651067.unr.i.i = phi i64 [ %arg.where.1, %B228.lr.ph.i.i ], [ %.neg.i.i, %B228.prol.i.i ], [ %.neg.i.i, %B234.prol.i.i ]
   %"$phi278.1.3.1.lcssa.unr.i.i" = phi i1 [ poison, %B228.lr.ph.i.i ], [ true, %B228.prol.i.i ], [ %spec.select.prol.i.i, %B234.prol.i.i ]
-  %191 = icmp eq i64 %arg.given.8.5.0, %.neg.i.i
-  br i1 %191, label %B226.endif.i.i, label %B228.preheader.i.i
+  %190 = icmp eq i64 %arg.given.8.5.0, %.neg.i.i
+  br i1 %190, label %B226.endif.i.i, label %B228.preheader.i.i
 
 B228.preheader.i.i:
-  %192 = icmp sge i64 %.693.i.i, %.413.i65.i
-  %193 = add i64 %arg.given.8.5.0, 1
-  %.fr.i = freeze i1 %192
+  %191 = icmp sge i64 %.693.i.i, %.413.i64.i
+  %192 = add i64 %arg.given.8.5.0, 1
+  %.fr.i = freeze i1 %191
   br i1 %.fr.i, label %B228.i.preheader.i, label %B226.endif.i.i
 
 B228.i.preheader.i:
-  %194 = add nuw i64 %.59510641068.unr.i.i, 2
-  %scevgep89.i = getelementptr i8, ptr %arg.given.8.4, i64 %.60210651067.unr.i.i
+  %193 = add nuw i64 %.59510641068.unr.i.i, 2
+  %scevgep88.i = getelementptr i8, ptr %arg.given.8.4, i64 %.60210651067.unr.i.i
   br label %B228.i.i
 
 B226.endif.i.i:
@@ -7553,65 +7548,63 @@ B226.endif.i.i:
   br i1 %wanted.3.1.lcssa.i.i, label %B158.i.i.i, label %B0.endif.endif.endif.endif
 
 in6..exit.i:
-  %195 = and i64 %.342.i.i.i, 1
-  %196 = icmp eq i64 %195, 0
-  %"$phi344.1.3.1.1.i.mux.i.i" = select i1 %196, i1 %"$phi344.1.3.1.1.i.i.i", i1 false
-  %cond.fr75.i = freeze i1 %"$phi344.1.3.1.1.i.mux.i.i"
-  br i1 %cond.fr75.i, label %in6..exit.thread80.i, label %B0.endif.endif.endif.endif
+  %194 = and i64 %.342.i.i.i, 1
+  %195 = icmp eq i64 %194, 0
+  %"$phi344.1.3.1.1.i.mux.i.i" = select i1 %195, i1 %"$phi344.1.3.1.1.i.i.i", i1 false
+  %cond.fr74.i = freeze i1 %"$phi344.1.3.1.1.i.mux.i.i"
+  br i1 %cond.fr74.i, label %in6..exit.thread79.i, label %B0.endif.endif.endif.endif
 
-in6..exit.thread80.i:
+in6..exit.thread79.i:
   br label %B0.endif.endif.endif.endif
 
 B452.lr.ph.i:
-  %197 = icmp slt i64 %.593, 0
-  %198 = icmp slt i64 %arg.where.1, 0
+  %196 = icmp slt i64 %.593, 0
+  %197 = icmp slt i64 %arg.where.1, 0
   %const1206 = bitcast i64 9223372036854775806 to i64
   %invariant.gep3439.i = getelementptr i8, ptr %arg.given.1.4, i64 %.593
-  %199 = getelementptr double, ptr %arg.world.5.4, i64 %arg.world.5.5.1
-  %.1129.i = select i1 %197, i64 %arg.given.14.5.2, i64 0
-  %200 = getelementptr i64, ptr %arg.given.14.4, i64 %.1129.i
-  %invariant.gep.i = getelementptr i64, ptr %200, i64 %.593
+  %198 = getelementptr double, ptr %arg.world.5.4, i64 %arg.world.5.5.1
+  %.1129.i = select i1 %196, i64 %arg.given.14.5.2, i64 0
+  %199 = getelementptr i64, ptr %arg.given.14.4, i64 %.1129.i
+  %invariant.gep.i = getelementptr i64, ptr %199, i64 %.593
   %.idx.i = shl i64 %arg.world.5.5.1, 4
-  %201 = getelementptr i8, ptr %arg.world.5.4, i64 %.idx.i
+  %200 = getelementptr i8, ptr %arg.world.5.4, i64 %.idx.i
   %.1230.i = sitofp i64 %arg.where.1 to double
   %.1385.i = mul i64 %arg.given.0.5.2, %arg.given.0.5.1
-  %202 = getelementptr i64, ptr %arg.given.0.4, i64 %.1385.i
+  %201 = getelementptr i64, ptr %arg.given.0.4, i64 %.1385.i
   %.1464.i = icmp slt i64 %.352.i, 0
   %.1465.i = select i1 %.1464.i, i64 %arg.given.12.5.1, i64 0
   %.1466.i = add i64 %.1465.i, %.352.i
   %.1491.i = mul i64 %arg.given.12.5.2, %arg.given.12.5.1
   %.1495.i = mul i64 %.1466.i, %arg.given.12.5.2
   %.idx3410.i = mul i64 %.1491.i, 24
-  %203 = getelementptr i8, ptr %arg.given.12.4, i64 %.idx3410.i
-  %204 = getelementptr double, ptr %203, i64 %.1495.i
+  %202 = getelementptr i8, ptr %arg.given.12.4, i64 %.idx3410.i
+  %203 = getelementptr double, ptr %202, i64 %.1495.i
   %.idx3411.i = shl i64 %.1491.i, 5
-  %205 = getelementptr i8, ptr %arg.given.12.4, i64 %.idx3411.i
-  %206 = getelementptr double, ptr %205, i64 %.1495.i
-  %.2205.i = select i1 %197, i64 %arg.given.1.5.2, i64 0
+  %204 = getelementptr i8, ptr %arg.given.12.4, i64 %.idx3411.i
+  %205 = getelementptr double, ptr %204, i64 %.1495.i
+  %.2205.i = select i1 %196, i64 %arg.given.1.5.2, i64 0
   %.2228.i = mul i64 %arg.given.1.5.2, %arg.given.1.5.1
   %invariant.gep3477.i = getelementptr i8, ptr %invariant.gep3439.i, i64 %.2205.i
   %.412.i.i = add nsw i64 %arg.given.5.5.1, -1
   %.idx.i.i6 = mul i64 %arg.world.1.5.1, 24
-  %207 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx.i.i6
-  %208 = getelementptr i64, ptr %arg.world.1.4, i64 %arg.world.1.5.1
+  %206 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx.i.i6
+  %207 = getelementptr i64, ptr %arg.world.1.4, i64 %arg.world.1.5.1
   %.idx1417.i.i = shl i64 %arg.world.1.5.1, 4
-  %209 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx1417.i.i
+  %208 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx1417.i.i
   %.670.i.i = add nsw i64 %arg.where.1, 1
-  %210 = shl i64 %arg.world.0.5.1, 3
-  %.1106.i.i = select i1 %198, i64 %arg.given.5.5.1, i64 0
-  %.1217.i.i = select i1 %198, i64 %arg.given.17.5.1, i64 0
-  %211 = getelementptr i64, ptr %118, i64 %.593
+  %209 = shl i64 %arg.world.0.5.1, 3
+  %.1106.i.i = select i1 %197, i64 %arg.given.5.5.1, i64 0
+  %.1217.i.i = select i1 %197, i64 %arg.given.17.5.1, i64 0
+  %210 = getelementptr i64, ptr %118, i64 %.593
   %.idx.i4.i = shl i64 %.1385.i, 4
-  %212 = getelementptr i8, ptr %arg.given.0.4, i64 %.idx.i4.i
-  %213 = getelementptr double, ptr %arg.given.9.4, i64 %.593
-  %214 = shl i64 %arg.world.4.5.0, 3
-  %215 = shl i64 %arg.given.9.5.0, 3
-  %sunkaddr4.i.i = select i1 %197, i64 %215, i64 0
-  %.587.i.i = icmp slt i64 %arg.world.0.5.1, 0
-  %.588.i.i = select i1 %.587.i.i, i64 %arg.given.5.5.1, i64 0
-  %.640.i.i = icmp slt i64 %arg.where.1, -1
-  %.641.i.i = select i1 %.640.i.i, i64 %arg.given.5.5.1, i64 0
-  %.699.i.i = select i1 %.587.i.i, i64 %arg.given.17.5.1, i64 0
+  %211 = getelementptr i8, ptr %arg.given.0.4, i64 %.idx.i4.i
+  %212 = getelementptr double, ptr %arg.given.9.4, i64 %.593
+  %213 = shl i64 %arg.world.4.5.0, 3
+  %214 = shl i64 %arg.given.9.5.0, 3
+  %sunkaddr4.i.i = select i1 %196, i64 %214, i64 0
+  %.501.i.i = icmp slt i64 %arg.world.0.5.1, 0
+  %.502.i.i = select i1 %.501.i.i, i64 %arg.given.5.5.1, i64 0
+  %.612.i.i = select i1 %.501.i.i, i64 %arg.given.17.5.1, i64 0
   %invariant.smin = tail call i64 @llvm.smin.i64(i64 %arg.world.0.5.1, i64 %.679.i)
   br label %B452.i
 
@@ -7628,20 +7621,20 @@ B664.endif.endif.endif.i:
   %.1186.i.i = fadd double %.1132.i.i, %.1185.i.i
   %.1728.i.i = icmp slt i64 %end.2.0.i.i, 0
   %.1729.i.i = select i1 %.1728.i.i, i64 %arg.given.5.5.1, i64 0
-  %216 = getelementptr double, ptr %144, i64 %end.2.0.i.i
-  %.1751.i.i = getelementptr double, ptr %216, i64 %.1729.i.i
+  %215 = getelementptr double, ptr %144, i64 %end.2.0.i.i
+  %.1751.i.i = getelementptr double, ptr %215, i64 %.1729.i.i
   %.1752.i.i = load double, ptr %.1751.i.i, align 8
   %.1809.i.i = fsub double %.1752.i.i, %.1077.i.i
   %.1811.i.i = fmul double %.370.i.i10, %.1809.i.i
   %.1872.i.i = mul i64 %.96234443463.i, %arg.given.4.5.1
-  %217 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i
-  %.1876.i.i = getelementptr i8, ptr %217, i64 16
+  %216 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i
+  %.1876.i.i = getelementptr i8, ptr %216, i64 16
   %.1877.i.i = load double, ptr %.1876.i.i, align 8
   %.1878.i.i = fmul double %.1877.i.i, %.1811.i.i
   %.1886.i.i = tail call double @sqrt(double %.1878.i.i)
   %.1898.i.i = sitofp i64 %lives.2.0.i.i to double
-  %218 = fsub double %.1241.i.i, %.1186.i.i
-  %.1899.i.i = fadd double %218, %.1898.i.i
+  %217 = fsub double %.1241.i.i, %.1186.i.i
+  %.1899.i.i = fadd double %217, %.1898.i.i
   %.10.i.i.i = fcmp ogt double %.1899.i.i, 0.000000e+00
   %.11.i5.i.i = select i1 %.10.i.i.i, double %.1899.i.i, double 0.000000e+00
   %.1815.i.i = fadd double %promised.2.0.i.i, %.1811.i.i
@@ -7660,19 +7653,19 @@ B664.endif.endif.endif.i:
 
 B898.lr.ph.i:
   %gep3478.i = getelementptr i8, ptr %invariant.gep3477.i, i64 %.2230.i
-  %219 = add nuw i64 %reass.sub.i, 2
+  %218 = add nuw i64 %reass.sub.i, 2
   br label %B898.i
 
 B0.endif.endif.endif.endif:
-  %size.2.0.i = phi i64 [ 0, %B0.endif.endif.endif ], [ 0, %B232.i ], [ %size.5.1.i, %B1052.i ], [ 0, %B276.i ], [ 0, %B166.i ], [ %size.3.1349951.i, %in6..exit.thread80.i ], [ %size.3.1349951.i, %in6..exit.i ], [ %size.3.1349951.i, %B294.epil.i.i.i ], [ 0, %B226.endif.i.i ], [ %size.3.1349951.i, %B276.epil.i.i.i ], [ %size.3.1349951.i, %B158.i.i.i ], [ 0, %B1074.thread.i ], [ %size.5.1.i, %B1074.i ]
-  %choice.6.0.i = phi i64 [ -2, %B0.endif.endif.endif ], [ -2, %B232.i ], [ %choice.5.1.i, %B1052.i ], [ -2, %B276.i ], [ -2, %B166.i ], [ -1, %in6..exit.thread80.i ], [ -2, %in6..exit.i ], [ -2, %B294.epil.i.i.i ], [ -2, %B226.endif.i.i ], [ -2, %B276.epil.i.i.i ], [ -2, %B158.i.i.i ], [ -2, %B1074.thread.i ], [ -2, %B1074.i ]
+  %size.2.0.i = phi i64 [ 0, %B0.endif.endif.endif ], [ 0, %B232.i ], [ %size.5.1.i, %B1052.i ], [ 0, %B276.i ], [ 0, %B166.i ], [ %size.3.1349950.i, %in6..exit.thread79.i ], [ %size.3.1349950.i, %in6..exit.i ], [ %size.3.1349950.i, %B294.epil.i.i.i ], [ 0, %B226.endif.i.i ], [ %size.3.1349950.i, %B276.epil.i.i.i ], [ %size.3.1349950.i, %B158.i.i.i ], [ 0, %B1074.thread.i ], [ %size.5.1.i, %B1074.i ]
+  %choice.6.0.i = phi i64 [ -2, %B0.endif.endif.endif ], [ -2, %B232.i ], [ %choice.5.1.i, %B1052.i ], [ -2, %B276.i ], [ -2, %B166.i ], [ -1, %in6..exit.thread79.i ], [ -2, %in6..exit.i ], [ -2, %B294.epil.i.i.i ], [ -2, %B226.endif.i.i ], [ -2, %B276.epil.i.i.i ], [ -2, %B158.i.i.i ], [ -2, %B1074.thread.i ], [ -2, %B1074.i ]
   %.idx = shl i64 %arg.world.2.5.1, 4
-  %220 = getelementptr i8, ptr %arg.world.2.4, i64 %.idx
-  %.1028 = getelementptr i64, ptr %220, i64 %.430.i
+  %219 = getelementptr i8, ptr %arg.world.2.4, i64 %.idx
+  %.1028 = getelementptr i64, ptr %219, i64 %.430.i
   %.1029 = load i64, ptr %.1028, align 8
   %.idx3165 = mul i64 %arg.world.2.5.1, 24
-  %221 = getelementptr i8, ptr %arg.world.2.4, i64 %.idx3165
-  %.1094 = getelementptr i64, ptr %221, i64 %.430.i
+  %220 = getelementptr i8, ptr %arg.world.2.4, i64 %.idx3165
+  %.1094 = getelementptr i64, ptr %220, i64 %.430.i
   %.1095 = load i64, ptr %.1094, align 8
   %.1117 = icmp sgt i64 %.1029, -1
   br i1 %.1117, label %B238, label %B322
@@ -7700,16 +7693,16 @@ B388.endif.if.if:
 B388.endif.endif.endif:
   %.1774 = add nsw i64 %arg.where.2, %arg.where.1
   %.13.i282 = tail call i64 @llvm.smin.i64(i64 %arg.world.0.5.1, i64 %.1774)
-  %222 = or i64 %.2019.fca.5.0.load.fr641, %.1859.fca.5.1.load.fr
-  %or.cond.i283.not = icmp sgt i64 %222, -1
+  %221 = or i64 %.2019.fca.5.0.load.fr641, %.1859.fca.5.1.load.fr
+  %or.cond.i283.not = icmp sgt i64 %221, -1
   br i1 %or.cond.i283.not, label %B0.endif.endif.endif.endif.i.i, label %B388.endif.endif.endif.if.if
 
 B0.endif.endif.endif.endif.i.i:
   %.50.i.i = tail call { i64, i1 } @llvm.smul.with.overflow.i64(i64 %.2019.fca.5.0.load.fr641, i64 %.1859.fca.5.1.load.fr)
   %.51.i.i = extractvalue { i64, i1 } %.50.i.i, 0
   %.52.i.i = extractvalue { i64, i1 } %.50.i.i, 1
-  %223 = add i64 %.51.i.i, %const1213
-  %.57.i.i = icmp ult i64 %223, %const1212
+  %222 = add i64 %.51.i.i, %const1213
+  %.57.i.i = icmp ult i64 %222, %const1212
   %.58.i.i = or i1 %.52.i.i, %.57.i.i
   br i1 %.58.i.i, label %B388.endif.endif.endif.if.if, label %B0.endif.endif.endif.endif.endif.i.i
 
@@ -7742,8 +7735,8 @@ B388.endif.endif.endif.endif.endif:
   %.44.i.i = extractvalue { i64, i1 } %.43.i.i, 0
   %.45.i.i = extractvalue { i64, i1 } %.43.i.i, 1
   %.47.i.i = shl i64 %arg.belief.5.1, 3
-  %224 = add i64 %.44.i.i, %const1213
-  %.50.i.i299 = icmp ult i64 %224, %const1212
+  %223 = add i64 %.44.i.i, %const1213
+  %.50.i.i299 = icmp ult i64 %223, %const1212
   %.51.i.i300 = or i1 %.45.i.i, %.50.i.i299
   br i1 %.51.i.i300, label %B388.endif.endif.endif.endif.endif.if.if, label %B0.endif.i.i
 
@@ -7846,8 +7839,8 @@ B120.i:
   br i1 %niter.ncmp.1, label %B134.loopexit.unr-lcssa.i.unr-lcssa, label %B120.i
 
 B134.loopexit.unr-lcssa.i.unr-lcssa:
-  %225 = and i64 %231, 1
-  %lcmp.mod.not = icmp eq i64 %225, 0
+  %224 = and i64 %230, 1
+  %lcmp.mod.not = icmp eq i64 %224, 0
   br i1 %lcmp.mod.not, label %B134.loopexit.unr-lcssa.i, label %B120.i.epil.preheader
 
 B120.i.epil.preheader:
@@ -7877,14 +7870,14 @@ B134.loopexit.unr-lcssa.i:
 
 B120.epil.preheader.i:
   %.175144146.epil.init.i = phi i64 [ 0, %B120.preheader.i ], [ %unroll_iter.i322, %B134.loopexit.unr-lcssa.i ]
-  %226 = shl nuw nsw i64 %.175144146.epil.init.i, 3
-  %scevgep.i325 = getelementptr i8, ptr %.6.i.i.i321, i64 %226
+  %225 = shl nuw nsw i64 %.175144146.epil.init.i, 3
+  %scevgep.i325 = getelementptr i8, ptr %.6.i.i.i321, i64 %225
   br label %B120.epil.i
 
 B120.epil.i:
   %epil.iter.i = phi i64 [ %epil.iter.next.i, %B120.epil.i ], [ 0, %B120.epil.preheader.i ]
-  %227 = shl i64 %epil.iter.i, 3
-  %scevgep1137 = getelementptr i8, ptr %scevgep.i325, i64 %227
+  %226 = shl i64 %epil.iter.i, 3
+  %scevgep1137 = getelementptr i8, ptr %scevgep.i325, i64 %226
   store double 0xFFF0000000000000, ptr %scevgep1137, align 8
   %epil.iter.next.i = add i64 %epil.iter.i, 1
   %epil.iter.cmp.not.i = icmp eq i64 %xtraiter.i, %epil.iter.next.i
@@ -7898,21 +7891,21 @@ B0.endif.endif.i319:
 
 B120.preheader.i:
   %xtraiter.i = and i64 %.2019.fca.5.0.load.fr641, 7
-  %228 = icmp samesign ult i64 %.2019.fca.5.0.load.fr641, 8
-  br i1 %228, label %B120.epil.preheader.i, label %B120.preheader.new.i
+  %227 = icmp samesign ult i64 %.2019.fca.5.0.load.fr641, 8
+  br i1 %227, label %B120.epil.preheader.i, label %B120.preheader.new.i
 
 B120.preheader.new.i:
   %const_mat = add i64 %const, -4
   %unroll_iter.i322 = and i64 %.2019.fca.5.0.load.fr641, %const_mat
-  %229 = add nsw i64 %.2019.fca.5.0.load.fr641, -8
-  %230 = lshr i64 %229, 3
-  %231 = add nuw nsw i64 %230, 1
-  %232 = icmp eq i64 %230, 0
-  br i1 %232, label %B120.i.epil.preheader, label %B120.preheader.new.i.new
+  %228 = add nsw i64 %.2019.fca.5.0.load.fr641, -8
+  %229 = lshr i64 %228, 3
+  %230 = add nuw nsw i64 %229, 1
+  %231 = icmp eq i64 %229, 0
+  br i1 %231, label %B120.i.epil.preheader, label %B120.preheader.new.i.new
 
 B120.preheader.new.i.new:
   %const_mat1204 = add i64 %const1203, 4
-  %unroll_iter = and i64 %231, %const_mat1204
+  %unroll_iter = and i64 %230, %const_mat1204
   br label %B120.i
 
 B388.endif.endif.endif.endif.endif.if.if:
@@ -7957,28 +7950,28 @@ B388.endif.endif.endif.en...endif:
   br i1 %.2130.not, label %B1660.endif, label %B990.endif.preheader
 
 B990.endif.preheader:
-  %233 = tail call i64 @llvm.umin.i64(i64 %.1859.fca.5.1.load.fr, i64 12)
+  %232 = tail call i64 @llvm.umin.i64(i64 %.1859.fca.5.1.load.fr, i64 12)
   %xtraiter848 = and i64 %.2019.fca.5.0.load.fr641, 3
   %unroll_iter852 = and i64 %.2019.fca.5.0.load.fr641, %const
-  %234 = shl i64 %.1859.fca.5.1.load.fr, 3
+  %233 = shl i64 %.1859.fca.5.1.load.fr, 3
   %scevgep962 = getelementptr i8, ptr %.6.i.i.i, i64 24
   %scevgep983 = getelementptr i8, ptr %.6.i.i.i, i64 24
   %scevgep1063 = getelementptr i8, ptr %.6.i.i.i, i64 24
+  %234 = shl i64 %.1859.fca.5.1.load.fr, 3
   %235 = shl i64 %.1859.fca.5.1.load.fr, 3
-  %236 = shl i64 %.1859.fca.5.1.load.fr, 3
   %scevgep1084 = getelementptr i8, ptr %.6.i.i.i, i64 24
   %scevgep1105 = getelementptr i8, ptr %.6.i.i.i, i64 24
   %scevgep1114 = getelementptr i8, ptr %.6.i.i.i, i64 24
+  %236 = shl i64 %.1859.fca.5.1.load.fr, 3
   %237 = shl i64 %.1859.fca.5.1.load.fr, 3
-  %238 = shl i64 %.1859.fca.5.1.load.fr, 3
   br label %B990.endif
 
 B990.endif:
   %excinfo.29.1 = phi ptr [ null, %B990.endif.preheader ], [ %excinfo.29.0, %B1582 ]
-  %high.2.0 = phi i64 [ %233, %B990.endif.preheader ], [ %spec.select707, %B1582 ]
+  %high.2.0 = phi i64 [ %232, %B990.endif.preheader ], [ %spec.select707, %B1582 ]
   %low.2.0 = phi i64 [ 0, %B990.endif.preheader ], [ %high.2.0, %B1582 ]
-  %239 = icmp eq i64 %.2019.fca.5.0.load.fr641, 0
-  br i1 %239, label %B1282.endif.endif.endif, label %B1022.lr.ph
+  %238 = icmp eq i64 %.2019.fca.5.0.load.fr641, 0
+  br i1 %238, label %B1282.endif.endif.endif, label %B1022.lr.ph
 
 B1022.lr.ph:
   %.2913 = icmp slt i64 %high.2.0, 0
@@ -7991,7 +7984,7 @@ B1040.if.if:
   br label %common.ret
 
 B1040.endif.else:
-  %240 = icmp slt i64 %.1859.fca.5.1.load.fr, 1
+  %239 = icmp slt i64 %.1859.fca.5.1.load.fr, 1
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i286)
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i)
   tail call void @NRT_decref(ptr %arg.belief.0)
@@ -8008,35 +8001,35 @@ B1040.endif.else:
   tail call void @NRT_decref(ptr %arg.scratch.3.0)
   tail call void @NRT_decref(ptr %arg.scratch.4.0)
   tail call void @NRT_decref(ptr %arg.scratch.5.0)
-  br i1 %240, label %B1040.endif.else.endif.if, label %B1040.endif.else.endif.endif
+  br i1 %239, label %B1040.endif.else.endif.if, label %B1040.endif.else.endif.endif
 
 B1040.endif.else.endif.if:
   br label %B1040.endif.else.endif.endif
 
 B1040.endif.else.endif.endif:
   %.2886.sroa.0.3 = phi i64 [ %.1859.fca.5.1.load.fr, %B1040.endif.else.endif.if ], [ 0, %B1040.endif.else ]
-  %241 = icmp slt i64 %.2915, 0
-  br i1 %241, label %B1040.endif.else.endif.endif.if, label %B1040.endif.else.endif.endif.endif
+  %240 = icmp slt i64 %.2915, 0
+  br i1 %240, label %B1040.endif.else.endif.endif.if, label %B1040.endif.else.endif.endif.endif
 
 B1040.endif.else.endif.endif.if:
   br label %B1040.endif.else.endif.endif.endif
 
 B1040.endif.else.endif.endif.endif:
   %.2886.sroa.13.1 = phi i64 [ 0, %B1040.endif.else.endif.endif.if ], [ %.2915, %B1040.endif.else.endif.endif ]
-  %242 = icmp slt i64 %.2915, %.1859.fca.5.1.load.fr
-  br i1 %242, label %B1040.endif.endif.else, label %B1040.endif.else.endif.endif.endif.if
+  %241 = icmp slt i64 %.2915, %.1859.fca.5.1.load.fr
+  br i1 %241, label %B1040.endif.endif.else, label %B1040.endif.else.endif.endif.endif.if
 
 B1040.endif.else.endif.endif.endif.if:
   br label %B1040.endif.endif.else
 
 B1040.endif.endif.else:
   %.2886.sroa.13.0 = phi i64 [ %.2886.sroa.13.1, %B1040.endif.else.endif.endif.endif ], [ %.1859.fca.5.1.load.fr, %B1040.endif.else.endif.endif.endif.if ]
-  %243 = icmp slt i64 %.1859.fca.5.1.load.fr, 1
+  %242 = icmp slt i64 %.1859.fca.5.1.load.fr, 1
   %.2886.sroa.13.0.fr = freeze i64 %.2886.sroa.13.0
   %.2974 = sub i64 %.2886.sroa.13.0.fr, %.2886.sroa.0.3
   %.2983 = tail call i64 @llvm.smax.i64(i64 %.2974, i64 0)
   tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i)
-  br i1 %243, label %B1040.endif.endif.else.endif.if, label %B1040.endif.endif.else.endif.endif
+  br i1 %242, label %B1040.endif.endif.else.endif.if, label %B1040.endif.endif.else.endif.endif
 
 B128.i366:
   %.3079.sroa.13.0 = phi i64 [ %.3079.sroa.13.1, %B1040.endif.endif.else.endif.endif.endif ], [ %.1859.fca.5.1.load.fr, %B1040.endif.endif.else.endif.endif.endif.if ]
@@ -8052,16 +8045,16 @@ B1040.endif.endif.else.endif.if:
 
 B1040.endif.endif.else.endif.endif:
   %.3079.sroa.0.3 = phi i64 [ %.1859.fca.5.1.load.fr, %B1040.endif.endif.else.endif.if ], [ 0, %B1040.endif.endif.else ]
-  %244 = icmp slt i64 %.2915, 0
-  br i1 %244, label %B1040.endif.endif.else.endif.endif.if, label %B1040.endif.endif.else.endif.endif.endif
+  %243 = icmp slt i64 %.2915, 0
+  br i1 %243, label %B1040.endif.endif.else.endif.endif.if, label %B1040.endif.endif.else.endif.endif.endif
 
 B1040.endif.endif.else.endif.endif.if:
   br label %B1040.endif.endif.else.endif.endif.endif
 
 B1040.endif.endif.else.endif.endif.endif:
   %.3079.sroa.13.1 = phi i64 [ 0, %B1040.endif.endif.else.endif.endif.if ], [ %.2915, %B1040.endif.endif.else.endif.endif ]
-  %245 = icmp slt i64 %.2915, %.1859.fca.5.1.load.fr
-  br i1 %245, label %B128.i366, label %B1040.endif.endif.else.endif.endif.endif.if
+  %244 = icmp slt i64 %.2915, %.1859.fca.5.1.load.fr
+  br i1 %244, label %B128.i366, label %B1040.endif.endif.else.endif.endif.endif.if
 
 B1040.endif.endif.else.endif.endif.endif.if:
   br label %B128.i366
@@ -8079,8 +8072,8 @@ B128.i387:
 B150.i382:
   %dest_shape.1751 = phi i64 [ %.2983, %B90.i378 ], [ %.3176, %B128.i387 ]
   %const_mat1200 = add i64 %const, 3
-  %246 = icmp samesign ugt i64 %dest_shape.1751, %const_mat1200
-  br i1 %246, label %B1040.endif.endif.endif.endif.endif.endif.endif.if, label %B1040.endif.endif.endif.endif.endif.endif.endif.endif
+  %245 = icmp samesign ugt i64 %dest_shape.1751, %const_mat1200
+  br i1 %245, label %B1040.endif.endif.endif.endif.endif.endif.endif.if, label %B1040.endif.endif.endif.endif.endif.endif.endif.endif
 
 B1040.endif.endif.endif.endif.endif.endif.if:
   store ptr @n78, ptr %excinfo, align 8
@@ -8108,52 +8101,52 @@ for.body.lr.ph:
   br i1 %.3412, label %for.body.lr.ph.split.us, label %for.body.lr.ph.split
 
 for.body.lr.ph.split.us:
-  %247 = icmp sgt i64 %.3167, 1
-  br i1 %247, label %for.body.endif.endif.endif.us.us.preheader, label %for.body.endif.endif.endif.us.preheader
+  %246 = icmp sgt i64 %.3167, 1
+  br i1 %246, label %for.body.endif.endif.endif.us.us.preheader, label %for.body.endif.endif.endif.us.preheader
 
 for.body.endif.endif.endif.us.preheader:
   %xtraiter836 = and i64 %dest_shape.1751770, 3
-  %248 = icmp samesign ult i64 %dest_shape.1751770, 4
-  br i1 %248, label %for.body.endif.endif.endif.us.epil.preheader, label %for.body.endif.endif.endif.us.preheader.new
+  %247 = icmp samesign ult i64 %dest_shape.1751770, 4
+  br i1 %247, label %for.body.endif.endif.endif.us.epil.preheader, label %for.body.endif.endif.endif.us.preheader.new
 
 for.body.endif.endif.endif.us.preheader.new:
   %unroll_iter840 = and i64 %dest_shape.1751770, %const
-  %249 = shl i64 %.2886.sroa.0.3, 3
-  %scevgep963 = getelementptr i8, ptr %scevgep962, i64 %249
+  %248 = shl i64 %.2886.sroa.0.3, 3
+  %scevgep963 = getelementptr i8, ptr %scevgep962, i64 %248
   br label %for.body.endif.endif.endif.us
 
 for.body.endif.endif.endif.us.us.preheader:
   %xtraiter842 = and i64 %dest_shape.1751770, 3
-  %250 = icmp samesign ult i64 %dest_shape.1751770, 4
-  br i1 %250, label %for.body.endif.endif.endif.us.us.epil.preheader, label %for.body.endif.endif.endif.us.us.preheader.new
+  %249 = icmp samesign ult i64 %dest_shape.1751770, 4
+  br i1 %249, label %for.body.endif.endif.endif.us.us.epil.preheader, label %for.body.endif.endif.endif.us.us.preheader.new
 
 for.body.endif.endif.endif.us.us.preheader.new:
   %unroll_iter846 = and i64 %dest_shape.1751770, %const
-  %251 = shl i64 %.2886.sroa.0.3, 3
-  %scevgep984 = getelementptr i8, ptr %scevgep983, i64 %251
-  %252 = shl i64 %.3079.sroa.0.3, 3
-  %scevgep1000 = getelementptr i8, ptr %lsr.iv948, i64 %252
+  %250 = shl i64 %.2886.sroa.0.3, 3
+  %scevgep984 = getelementptr i8, ptr %scevgep983, i64 %250
+  %251 = shl i64 %.3079.sroa.0.3, 3
+  %scevgep1000 = getelementptr i8, ptr %lsr.iv948, i64 %251
   br label %for.body.endif.endif.endif.us.us
 
 for.body.endif.endif.endif.us.us:
   %loop.index3306.us.us = phi i64 [ 0, %for.body.endif.endif.endif.us.us.preheader.new ], [ %.3458.us.us.3, %for.body.endif.endif.endif.us.us ]
-  %253 = shl nuw nsw i64 %loop.index3306.us.us, 3
-  %scevgep990 = getelementptr i8, ptr %scevgep984, i64 %253
+  %252 = shl nuw nsw i64 %loop.index3306.us.us, 3
+  %scevgep990 = getelementptr i8, ptr %scevgep984, i64 %252
   %scevgep991 = getelementptr i8, ptr %scevgep990, i64 -24
   %.3420.us.us = load double, ptr %scevgep991, align 8
-  %254 = shl nuw nsw i64 %loop.index3306.us.us, 3
-  %scevgep1001 = getelementptr i8, ptr %scevgep1000, i64 %254
+  %253 = shl nuw nsw i64 %loop.index3306.us.us, 3
+  %scevgep1001 = getelementptr i8, ptr %scevgep1000, i64 %253
   %.3429.us.us = load double, ptr %scevgep1001, align 8
   %.6.i393 = fsub double %.3420.us.us, %.3429.us.us
   %sunkaddr1284 = mul i64 %loop.index3306.us.us, 8
   %sunkaddr1285 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1284
   store double %.6.i393, ptr %sunkaddr1285, align 8
-  %255 = shl nuw nsw i64 %loop.index3306.us.us, 3
-  %scevgep988 = getelementptr i8, ptr %scevgep984, i64 %255
+  %254 = shl nuw nsw i64 %loop.index3306.us.us, 3
+  %scevgep988 = getelementptr i8, ptr %scevgep984, i64 %254
   %scevgep989 = getelementptr i8, ptr %scevgep988, i64 -16
   %.3420.us.us.1 = load double, ptr %scevgep989, align 8
-  %256 = shl nuw nsw i64 %loop.index3306.us.us, 3
-  %scevgep1006 = getelementptr i8, ptr %scevgep1000, i64 %256
+  %255 = shl nuw nsw i64 %loop.index3306.us.us, 3
+  %scevgep1006 = getelementptr i8, ptr %scevgep1000, i64 %255
   %scevgep1007 = getelementptr i8, ptr %scevgep1006, i64 8
   %.3429.us.us.1 = load double, ptr %scevgep1007, align 8
   %.6.i393.1 = fsub double %.3420.us.us.1, %.3429.us.us.1
@@ -8161,12 +8154,12 @@ for.body.endif.endif.endif.us.us:
   %sunkaddr1287 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1286
   %sunkaddr1288 = getelementptr i8, ptr %sunkaddr1287, i64 8
   store double %.6.i393.1, ptr %sunkaddr1288, align 8
-  %257 = shl nuw nsw i64 %loop.index3306.us.us, 3
-  %scevgep986 = getelementptr i8, ptr %scevgep984, i64 %257
+  %256 = shl nuw nsw i64 %loop.index3306.us.us, 3
+  %scevgep986 = getelementptr i8, ptr %scevgep984, i64 %256
   %scevgep987 = getelementptr i8, ptr %scevgep986, i64 -8
   %.3420.us.us.2 = load double, ptr %scevgep987, align 8
-  %258 = shl nuw nsw i64 %loop.index3306.us.us, 3
-  %scevgep1004 = getelementptr i8, ptr %scevgep1000, i64 %258
+  %257 = shl nuw nsw i64 %loop.index3306.us.us, 3
+  %scevgep1004 = getelementptr i8, ptr %scevgep1000, i64 %257
   %scevgep1005 = getelementptr i8, ptr %scevgep1004, i64 16
   %.3429.us.us.2 = load double, ptr %scevgep1005, align 8
   %.6.i393.2 = fsub double %.3420.us.us.2, %.3429.us.us.2
@@ -8174,11 +8167,11 @@ for.body.endif.endif.endif.us.us:
   %sunkaddr1290 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1289
   %sunkaddr1291 = getelementptr i8, ptr %sunkaddr1290, i64 16
   store double %.6.i393.2, ptr %sunkaddr1291, align 8
-  %259 = shl nuw nsw i64 %loop.index3306.us.us, 3
-  %scevgep985 = getelementptr i8, ptr %scevgep984, i64 %259
+  %258 = shl nuw nsw i64 %loop.index3306.us.us, 3
+  %scevgep985 = getelementptr i8, ptr %scevgep984, i64 %258
   %.3420.us.us.3 = load double, ptr %scevgep985, align 8
-  %260 = shl nuw nsw i64 %loop.index3306.us.us, 3
-  %scevgep1002 = getelementptr i8, ptr %scevgep1000, i64 %260
+  %259 = shl nuw nsw i64 %loop.index3306.us.us, 3
+  %scevgep1002 = getelementptr i8, ptr %scevgep1000, i64 %259
   %scevgep1003 = getelementptr i8, ptr %scevgep1002, i64 24
   %.3429.us.us.3 = load double, ptr %scevgep1003, align 8
   %.6.i393.3 = fsub double %.3420.us.us.3, %.3429.us.us.3
@@ -8192,8 +8185,8 @@ for.body.endif.endif.endif.us.us:
 
 for.body.endif.endif.endif.us:
   %loop.index3306.us = phi i64 [ 0, %for.body.endif.endif.endif.us.preheader.new ], [ %.3458.us.3, %for.body.endif.endif.endif.us ]
-  %261 = shl nuw nsw i64 %loop.index3306.us, 3
-  %scevgep969 = getelementptr i8, ptr %scevgep963, i64 %261
+  %260 = shl nuw nsw i64 %loop.index3306.us, 3
+  %scevgep969 = getelementptr i8, ptr %scevgep963, i64 %260
   %scevgep970 = getelementptr i8, ptr %scevgep969, i64 -24
   %.3420.us = load double, ptr %scevgep970, align 8
   %sunkaddr1295 = mul i64 %.3079.sroa.0.3, 8
@@ -8203,8 +8196,8 @@ for.body.endif.endif.endif.us:
   %sunkaddr1297 = mul i64 %loop.index3306.us, 8
   %sunkaddr1298 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1297
   store double %.6.i394, ptr %sunkaddr1298, align 8
-  %262 = shl nuw nsw i64 %loop.index3306.us, 3
-  %scevgep967 = getelementptr i8, ptr %scevgep963, i64 %262
+  %261 = shl nuw nsw i64 %loop.index3306.us, 3
+  %scevgep967 = getelementptr i8, ptr %scevgep963, i64 %261
   %scevgep968 = getelementptr i8, ptr %scevgep967, i64 -16
   %.3420.us.1 = load double, ptr %scevgep968, align 8
   %.3429.us.1 = load double, ptr %sunkaddr1296, align 8
@@ -8213,8 +8206,8 @@ for.body.endif.endif.endif.us:
   %sunkaddr1300 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1299
   %sunkaddr1301 = getelementptr i8, ptr %sunkaddr1300, i64 8
   store double %.6.i394.1, ptr %sunkaddr1301, align 8
-  %263 = shl nuw nsw i64 %loop.index3306.us, 3
-  %scevgep965 = getelementptr i8, ptr %scevgep963, i64 %263
+  %262 = shl nuw nsw i64 %loop.index3306.us, 3
+  %scevgep965 = getelementptr i8, ptr %scevgep963, i64 %262
   %scevgep966 = getelementptr i8, ptr %scevgep965, i64 -8
   %.3420.us.2 = load double, ptr %scevgep966, align 8
   %.3429.us.2 = load double, ptr %sunkaddr1296, align 8
@@ -8223,8 +8216,8 @@ for.body.endif.endif.endif.us:
   %sunkaddr1303 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1302
   %sunkaddr1304 = getelementptr i8, ptr %sunkaddr1303, i64 16
   store double %.6.i394.2, ptr %sunkaddr1304, align 8
-  %264 = shl nuw nsw i64 %loop.index3306.us, 3
-  %scevgep964 = getelementptr i8, ptr %scevgep963, i64 %264
+  %263 = shl nuw nsw i64 %loop.index3306.us, 3
+  %scevgep964 = getelementptr i8, ptr %scevgep963, i64 %263
   %.3420.us.3 = load double, ptr %scevgep964, align 8
   %.3429.us.3 = load double, ptr %sunkaddr1296, align 8
   %.6.i394.3 = fsub double %.3420.us.3, %.3429.us.3
@@ -8237,13 +8230,13 @@ for.body.endif.endif.endif.us:
   br i1 %niter841.ncmp.3, label %B76.endif.preheader.i.loopexit816.unr-lcssa, label %for.body.endif.endif.endif.us
 
 for.body.lr.ph.split:
-  %265 = icmp sgt i64 %.3167, 1
-  br i1 %265, label %for.body.endif.endif.endif.us3311.preheader, label %for.body.endif.endif.endif.preheader
+  %264 = icmp sgt i64 %.3167, 1
+  br i1 %264, label %for.body.endif.endif.endif.us3311.preheader, label %for.body.endif.endif.endif.preheader
 
 for.body.endif.endif.endif.preheader:
   %xtraiter825 = and i64 %dest_shape.1751770, 3
-  %266 = icmp samesign ult i64 %dest_shape.1751770, 4
-  br i1 %266, label %for.body.endif.endif.endif.epil.preheader, label %for.body.endif.endif.endif.preheader.new
+  %265 = icmp samesign ult i64 %dest_shape.1751770, 4
+  br i1 %265, label %for.body.endif.endif.endif.epil.preheader, label %for.body.endif.endif.endif.preheader.new
 
 for.body.endif.endif.endif.preheader.new:
   %unroll_iter828 = and i64 %dest_shape.1751770, %const
@@ -8251,13 +8244,13 @@ for.body.endif.endif.endif.preheader.new:
 
 for.body.endif.endif.endif.us3311.preheader:
   %xtraiter830 = and i64 %dest_shape.1751770, 3
-  %267 = icmp samesign ult i64 %dest_shape.1751770, 4
-  br i1 %267, label %for.body.endif.endif.endif.us3311.epil.preheader, label %for.body.endif.endif.endif.us3311.preheader.new
+  %266 = icmp samesign ult i64 %dest_shape.1751770, 4
+  br i1 %266, label %for.body.endif.endif.endif.us3311.epil.preheader, label %for.body.endif.endif.endif.us3311.preheader.new
 
 for.body.endif.endif.endif.us3311.preheader.new:
   %unroll_iter834 = and i64 %dest_shape.1751770, %const
-  %268 = shl i64 %.3079.sroa.0.3, 3
-  %scevgep950 = getelementptr i8, ptr %lsr.iv948, i64 %268
+  %267 = shl i64 %.3079.sroa.0.3, 3
+  %scevgep950 = getelementptr i8, ptr %lsr.iv948, i64 %267
   br label %for.body.endif.endif.endif.us3311
 
 for.body.endif.endif.endif.us3311:
@@ -8265,16 +8258,16 @@ for.body.endif.endif.endif.us3311:
   %sunkaddr1308 = mul i64 %.2886.sroa.0.3, 8
   %sunkaddr1309 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1308
   %.3420.us3310 = load double, ptr %sunkaddr1309, align 8
-  %269 = shl nuw nsw i64 %loop.index3306.us3308, 3
-  %scevgep951 = getelementptr i8, ptr %scevgep950, i64 %269
+  %268 = shl nuw nsw i64 %loop.index3306.us3308, 3
+  %scevgep951 = getelementptr i8, ptr %scevgep950, i64 %268
   %.3429.us3318 = load double, ptr %scevgep951, align 8
   %.6.i395 = fsub double %.3420.us3310, %.3429.us3318
   %sunkaddr1310 = mul i64 %loop.index3306.us3308, 8
   %sunkaddr1311 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1310
   store double %.6.i395, ptr %sunkaddr1311, align 8
   %.3420.us3310.1 = load double, ptr %sunkaddr1309, align 8
-  %270 = shl nuw nsw i64 %loop.index3306.us3308, 3
-  %scevgep956 = getelementptr i8, ptr %scevgep950, i64 %270
+  %269 = shl nuw nsw i64 %loop.index3306.us3308, 3
+  %scevgep956 = getelementptr i8, ptr %scevgep950, i64 %269
   %scevgep957 = getelementptr i8, ptr %scevgep956, i64 8
   %.3429.us3318.1 = load double, ptr %scevgep957, align 8
   %.6.i395.1 = fsub double %.3420.us3310.1, %.3429.us3318.1
@@ -8283,8 +8276,8 @@ for.body.endif.endif.endif.us3311:
   %sunkaddr1314 = getelementptr i8, ptr %sunkaddr1313, i64 8
   store double %.6.i395.1, ptr %sunkaddr1314, align 8
   %.3420.us3310.2 = load double, ptr %sunkaddr1309, align 8
-  %271 = shl nuw nsw i64 %loop.index3306.us3308, 3
-  %scevgep954 = getelementptr i8, ptr %scevgep950, i64 %271
+  %270 = shl nuw nsw i64 %loop.index3306.us3308, 3
+  %scevgep954 = getelementptr i8, ptr %scevgep950, i64 %270
   %scevgep955 = getelementptr i8, ptr %scevgep954, i64 16
   %.3429.us3318.2 = load double, ptr %scevgep955, align 8
   %.6.i395.2 = fsub double %.3420.us3310.2, %.3429.us3318.2
@@ -8293,8 +8286,8 @@ for.body.endif.endif.endif.us3311:
   %sunkaddr1317 = getelementptr i8, ptr %sunkaddr1316, i64 16
   store double %.6.i395.2, ptr %sunkaddr1317, align 8
   %.3420.us3310.3 = load double, ptr %sunkaddr1309, align 8
-  %272 = shl nuw nsw i64 %loop.index3306.us3308, 3
-  %scevgep952 = getelementptr i8, ptr %scevgep950, i64 %272
+  %271 = shl nuw nsw i64 %loop.index3306.us3308, 3
+  %scevgep952 = getelementptr i8, ptr %scevgep950, i64 %271
   %scevgep953 = getelementptr i8, ptr %scevgep952, i64 24
   %.3429.us3318.3 = load double, ptr %scevgep953, align 8
   %.6.i395.3 = fsub double %.3420.us3310.3, %.3429.us3318.3
@@ -8316,27 +8309,27 @@ B76.endif.preheader.i.loopexit.unr-lcssa:
 
 for.body.endif.endif.endif.us.us.epil.preheader:
   %loop.index3306.us.us.epil.init = phi i64 [ 0, %for.body.endif.endif.endif.us.us.preheader ], [ %.3458.us.us.3, %B76.endif.preheader.i.loopexit.unr-lcssa ]
-  %273 = shl nuw nsw i64 %loop.index3306.us.us.epil.init, 3
-  %scevgep1008 = getelementptr i8, ptr %.6.i, i64 %273
-  %274 = shl i64 %.3079.sroa.0.3, 3
-  %275 = add i64 %273, %274
-  %scevgep1010 = getelementptr i8, ptr %lsr.iv948, i64 %275
-  %276 = shl i64 %.2886.sroa.0.3, 3
-  %277 = add i64 %273, %276
-  %scevgep1012 = getelementptr i8, ptr %.6.i.i.i, i64 %277
+  %272 = shl nuw nsw i64 %loop.index3306.us.us.epil.init, 3
+  %scevgep1008 = getelementptr i8, ptr %.6.i, i64 %272
+  %273 = shl i64 %.3079.sroa.0.3, 3
+  %274 = add i64 %272, %273
+  %scevgep1010 = getelementptr i8, ptr %lsr.iv948, i64 %274
+  %275 = shl i64 %.2886.sroa.0.3, 3
+  %276 = add i64 %272, %275
+  %scevgep1012 = getelementptr i8, ptr %.6.i.i.i, i64 %276
   br label %for.body.endif.endif.endif.us.us.epil
 
 for.body.endif.endif.endif.us.us.epil:
   %epil.iter843 = phi i64 [ %epil.iter843.next, %for.body.endif.endif.endif.us.us.epil ], [ 0, %for.body.endif.endif.endif.us.us.epil.preheader ]
-  %278 = shl nuw nsw i64 %epil.iter843, 3
-  %scevgep1013 = getelementptr i8, ptr %scevgep1012, i64 %278
+  %277 = shl nuw nsw i64 %epil.iter843, 3
+  %scevgep1013 = getelementptr i8, ptr %scevgep1012, i64 %277
   %.3420.us.us.epil = load double, ptr %scevgep1013, align 8
-  %279 = shl nuw nsw i64 %epil.iter843, 3
-  %scevgep1011 = getelementptr i8, ptr %scevgep1010, i64 %279
+  %278 = shl nuw nsw i64 %epil.iter843, 3
+  %scevgep1011 = getelementptr i8, ptr %scevgep1010, i64 %278
   %.3429.us.us.epil = load double, ptr %scevgep1011, align 8
   %.6.i393.epil = fsub double %.3420.us.us.epil, %.3429.us.us.epil
-  %280 = shl nuw nsw i64 %epil.iter843, 3
-  %scevgep1009 = getelementptr i8, ptr %scevgep1008, i64 %280
+  %279 = shl nuw nsw i64 %epil.iter843, 3
+  %scevgep1009 = getelementptr i8, ptr %scevgep1008, i64 %279
   store double %.6.i393.epil, ptr %scevgep1009, align 8
   %epil.iter843.next = add i64 %epil.iter843, 1
   %epil.iter843.cmp.not = icmp eq i64 %xtraiter842, %epil.iter843.next
@@ -8348,24 +8341,24 @@ B76.endif.preheader.i.loopexit816.unr-lcssa:
 
 for.body.endif.endif.endif.us.epil.preheader:
   %loop.index3306.us.epil.init = phi i64 [ 0, %for.body.endif.endif.endif.us.preheader ], [ %.3458.us.3, %B76.endif.preheader.i.loopexit816.unr-lcssa ]
-  %281 = shl nuw nsw i64 %loop.index3306.us.epil.init, 3
-  %scevgep979 = getelementptr i8, ptr %.6.i, i64 %281
-  %282 = shl i64 %.2886.sroa.0.3, 3
-  %283 = add i64 %281, %282
-  %scevgep981 = getelementptr i8, ptr %.6.i.i.i, i64 %283
+  %280 = shl nuw nsw i64 %loop.index3306.us.epil.init, 3
+  %scevgep979 = getelementptr i8, ptr %.6.i, i64 %280
+  %281 = shl i64 %.2886.sroa.0.3, 3
+  %282 = add i64 %280, %281
+  %scevgep981 = getelementptr i8, ptr %.6.i.i.i, i64 %282
   br label %for.body.endif.endif.endif.us.epil
 
 for.body.endif.endif.endif.us.epil:
   %epil.iter837 = phi i64 [ %epil.iter837.next, %for.body.endif.endif.endif.us.epil ], [ 0, %for.body.endif.endif.endif.us.epil.preheader ]
-  %284 = shl nuw nsw i64 %epil.iter837, 3
-  %scevgep982 = getelementptr i8, ptr %scevgep981, i64 %284
+  %283 = shl nuw nsw i64 %epil.iter837, 3
+  %scevgep982 = getelementptr i8, ptr %scevgep981, i64 %283
   %.3420.us.epil = load double, ptr %scevgep982, align 8
   %sunkaddr1321 = mul i64 %.3079.sroa.0.3, 8
   %sunkaddr1322 = getelementptr i8, ptr %.2549, i64 %sunkaddr1321
   %.3429.us.epil = load double, ptr %sunkaddr1322, align 8
   %.6.i394.epil = fsub double %.3420.us.epil, %.3429.us.epil
-  %285 = shl nuw nsw i64 %epil.iter837, 3
-  %scevgep980 = getelementptr i8, ptr %scevgep979, i64 %285
+  %284 = shl nuw nsw i64 %epil.iter837, 3
+  %scevgep980 = getelementptr i8, ptr %scevgep979, i64 %284
   store double %.6.i394.epil, ptr %scevgep980, align 8
   %epil.iter837.next = add i64 %epil.iter837, 1
   %epil.iter837.cmp.not = icmp eq i64 %xtraiter836, %epil.iter837.next
@@ -8377,11 +8370,11 @@ B76.endif.preheader.i.loopexit817.unr-lcssa:
 
 for.body.endif.endif.endif.us3311.epil.preheader:
   %loop.index3306.us3308.epil.init = phi i64 [ 0, %for.body.endif.endif.endif.us3311.preheader ], [ %.3458.us3314.3, %B76.endif.preheader.i.loopexit817.unr-lcssa ]
-  %286 = shl nuw nsw i64 %loop.index3306.us3308.epil.init, 3
-  %scevgep958 = getelementptr i8, ptr %.6.i, i64 %286
-  %287 = shl i64 %.3079.sroa.0.3, 3
-  %288 = add i64 %286, %287
-  %scevgep960 = getelementptr i8, ptr %lsr.iv948, i64 %288
+  %285 = shl nuw nsw i64 %loop.index3306.us3308.epil.init, 3
+  %scevgep958 = getelementptr i8, ptr %.6.i, i64 %285
+  %286 = shl i64 %.3079.sroa.0.3, 3
+  %287 = add i64 %285, %286
+  %scevgep960 = getelementptr i8, ptr %lsr.iv948, i64 %287
   br label %for.body.endif.endif.endif.us3311.epil
 
 for.body.endif.endif.endif.us3311.epil:
@@ -8389,12 +8382,12 @@ for.body.endif.endif.endif.us3311.epil:
   %sunkaddr1323 = mul i64 %.2886.sroa.0.3, 8
   %sunkaddr1324 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1323
   %.3420.us3310.epil = load double, ptr %sunkaddr1324, align 8
-  %289 = shl nuw nsw i64 %epil.iter831, 3
-  %scevgep961 = getelementptr i8, ptr %scevgep960, i64 %289
+  %288 = shl nuw nsw i64 %epil.iter831, 3
+  %scevgep961 = getelementptr i8, ptr %scevgep960, i64 %288
   %.3429.us3318.epil = load double, ptr %scevgep961, align 8
   %.6.i395.epil = fsub double %.3420.us3310.epil, %.3429.us3318.epil
-  %290 = shl nuw nsw i64 %epil.iter831, 3
-  %scevgep959 = getelementptr i8, ptr %scevgep958, i64 %290
+  %289 = shl nuw nsw i64 %epil.iter831, 3
+  %scevgep959 = getelementptr i8, ptr %scevgep958, i64 %289
   store double %.6.i395.epil, ptr %scevgep959, align 8
   %epil.iter831.next = add i64 %epil.iter831, 1
   %epil.iter831.cmp.not = icmp eq i64 %xtraiter830, %epil.iter831.next
@@ -8406,8 +8399,8 @@ B76.endif.preheader.i.loopexit818.unr-lcssa:
 
 for.body.endif.endif.endif.epil.preheader:
   %loop.index3306.epil.init = phi i64 [ 0, %for.body.endif.endif.endif.preheader ], [ %.3458.3, %B76.endif.preheader.i.loopexit818.unr-lcssa ]
-  %291 = shl nuw nsw i64 %loop.index3306.epil.init, 3
-  %scevgep938 = getelementptr i8, ptr %.6.i, i64 %291
+  %290 = shl nuw nsw i64 %loop.index3306.epil.init, 3
+  %scevgep938 = getelementptr i8, ptr %.6.i, i64 %290
   br label %for.body.endif.endif.endif.epil
 
 for.body.endif.endif.endif.epil:
@@ -8419,8 +8412,8 @@ for.body.endif.endif.endif.epil:
   %sunkaddr1328 = getelementptr i8, ptr %.2549, i64 %sunkaddr1327
   %.3429.epil = load double, ptr %sunkaddr1328, align 8
   %.6.i396.epil = fsub double %.3420.epil, %.3429.epil
-  %292 = shl nuw nsw i64 %epil.iter, 3
-  %scevgep939 = getelementptr i8, ptr %scevgep938, i64 %292
+  %291 = shl nuw nsw i64 %epil.iter, 3
+  %scevgep939 = getelementptr i8, ptr %scevgep938, i64 %291
   store double %.6.i396.epil, ptr %scevgep939, align 8
   %epil.iter.next = add i64 %epil.iter, 1
   %epil.iter.cmp.not = icmp eq i64 %xtraiter825, %epil.iter.next
@@ -8428,14 +8421,14 @@ for.body.endif.endif.endif.epil:
 
 B76.endif.preheader.i:
   %xtraiter.i397 = and i64 %dest_shape.1751770, 7
-  %293 = icmp samesign ult i64 %dest_shape.1751770, 8
-  br i1 %293, label %B76.endif.epil.preheader.i, label %B76.endif.preheader.new.i
+  %292 = icmp samesign ult i64 %dest_shape.1751770, 8
+  br i1 %292, label %B76.endif.epil.preheader.i, label %B76.endif.preheader.new.i
 
 B76.endif.preheader.new.i:
   %const_mat1198 = add i64 %const, -4
   %unroll_iter.i398 = and i64 %dest_shape.1751770, %const_mat1198
-  %294 = lshr i64 %dest_shape.1751770, 3
-  %295 = shl nuw nsw i64 %294, 6
+  %293 = lshr i64 %dest_shape.1751770, 3
+  %294 = shl nuw nsw i64 %293, 6
   br label %B76.endif.i
 
 B128.critedge.unr-lcssa.i:
@@ -8445,15 +8438,15 @@ B128.critedge.unr-lcssa.i:
 B76.endif.epil.preheader.i:
   %c.2.0163.epil.init.i = phi double [ 0.000000e+00, %B76.endif.preheader.i ], [ %.255.7.i, %B128.critedge.unr-lcssa.i ]
   %.198159162.epil.init.i = phi i64 [ 0, %B76.endif.preheader.i ], [ %unroll_iter.i398, %B128.critedge.unr-lcssa.i ]
-  %296 = shl nuw nsw i64 %.198159162.epil.init.i, 3
-  %scevgep.i409 = getelementptr i8, ptr %.6.i, i64 %296
+  %295 = shl nuw nsw i64 %.198159162.epil.init.i, 3
+  %scevgep.i409 = getelementptr i8, ptr %.6.i, i64 %295
   br label %B76.endif.epil.i
 
 B76.endif.epil.i:
   %c.2.0163.epil.i = phi double [ %.255.epil.i, %B76.endif.epil.i ], [ %c.2.0163.epil.init.i, %B76.endif.epil.preheader.i ]
   %epil.iter.i410 = phi i64 [ %epil.iter.next.i412, %B76.endif.epil.i ], [ 0, %B76.endif.epil.preheader.i ]
-  %297 = shl i64 %epil.iter.i410, 3
-  %scevgep1032 = getelementptr i8, ptr %scevgep.i409, i64 %297
+  %296 = shl i64 %epil.iter.i410, 3
+  %scevgep1032 = getelementptr i8, ptr %scevgep.i409, i64 %296
   %.252.epil.i = load double, ptr %scevgep1032, align 8
   %.255.epil.i = fadd double %c.2.0163.epil.i, %.252.epil.i
   %epil.iter.next.i412 = add i64 %epil.iter.i410, 1
@@ -8501,7 +8494,7 @@ B76.endif.i:
   %.252.7.i = load double, ptr %sunkaddr1343, align 8
   %.255.7.i = fadd double %.255.6.i, %.252.7.i
   %lsr.iv.next1015 = add nuw nsw i64 %lsr.iv1014, 64
-  %niter.ncmp.7.i407 = icmp eq i64 %295, %lsr.iv.next1015
+  %niter.ncmp.7.i407 = icmp eq i64 %294, %lsr.iv.next1015
   br i1 %niter.ncmp.7.i407, label %B128.critedge.unr-lcssa.i, label %B76.endif.i
 
 for.body.endif.endif.endif:
@@ -8546,8 +8539,8 @@ for.end.endif:
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i)
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i)
   tail call void @NRT_decref(ptr nonnull %.7.i.i)
-  %298 = getelementptr double, ptr %.6.i.i.i321, i64 %.222133363349
-  store double %storemerge.i, ptr %298, align 8
+  %297 = getelementptr double, ptr %.6.i.i.i321, i64 %.222133363349
+  store double %storemerge.i, ptr %297, align 8
   br label %B1252
 
 B1282.endif.endif.endif:
@@ -8566,12 +8559,12 @@ B1282.endif.endif.endif.endif:
   br i1 %.36893352, label %for.body.1.lr.ph, label %for.end.1
 
 for.body.1.lr.ph:
-  %299 = icmp ugt i64 %.2019.fca.5.0.load.fr641, 1
-  br i1 %299, label %for.body.1.endif.endif.us.preheader, label %for.body.1.endif.endif
+  %298 = icmp ugt i64 %.2019.fca.5.0.load.fr641, 1
+  br i1 %298, label %for.body.1.endif.endif.us.preheader, label %for.body.1.endif.endif
 
 for.body.1.endif.endif.us.preheader:
-  %300 = icmp ult i64 %.2019.fca.5.0.load.fr641, 4
-  br i1 %300, label %for.body.1.endif.endif.us.epil.preheader, label %for.body.1.endif.endif.us.preheader897
+  %299 = icmp ult i64 %.2019.fca.5.0.load.fr641, 4
+  br i1 %299, label %for.body.1.endif.endif.us.epil.preheader, label %for.body.1.endif.endif.us.preheader897
 
 for.body.1.endif.endif.us.preheader897:
   br label %for.body.1.endif.endif.us
@@ -8621,24 +8614,24 @@ B1282.endif.endif.endif.if.if:
   br label %common.ret
 
 for.end.1.loopexit.unr-lcssa:
-  %301 = icmp eq i64 %xtraiter848, 0
-  br i1 %301, label %for.end.1, label %for.body.1.endif.endif.us.epil.preheader
+  %300 = icmp eq i64 %xtraiter848, 0
+  br i1 %300, label %for.end.1, label %for.body.1.endif.endif.us.epil.preheader
 
 for.body.1.endif.endif.us.epil.preheader:
   %loop.index.13354.us.epil.init = phi i64 [ 0, %for.body.1.endif.endif.us.preheader ], [ %.3728.us.3, %for.end.1.loopexit.unr-lcssa ]
-  %302 = shl i64 %loop.index.13354.us.epil.init, 3
-  %scevgep1049 = getelementptr i8, ptr %.6.i421, i64 %302
-  %scevgep1051 = getelementptr i8, ptr %.6.i.i.i321, i64 %302
+  %301 = shl i64 %loop.index.13354.us.epil.init, 3
+  %scevgep1049 = getelementptr i8, ptr %.6.i421, i64 %301
+  %scevgep1051 = getelementptr i8, ptr %.6.i.i.i321, i64 %301
   br label %for.body.1.endif.endif.us.epil
 
 for.body.1.endif.endif.us.epil:
   %epil.iter849 = phi i64 [ %epil.iter849.next, %for.body.1.endif.endif.us.epil ], [ 0, %for.body.1.endif.endif.us.epil.preheader ]
-  %303 = shl nuw nsw i64 %epil.iter849, 3
-  %scevgep1052 = getelementptr i8, ptr %scevgep1051, i64 %303
+  %302 = shl nuw nsw i64 %epil.iter849, 3
+  %scevgep1052 = getelementptr i8, ptr %scevgep1051, i64 %302
   %.3699.us.epil = load double, ptr %scevgep1052, align 8
   %.5.i422.epil = fneg double %.3699.us.epil
-  %304 = shl nuw nsw i64 %epil.iter849, 3
-  %scevgep1050 = getelementptr i8, ptr %scevgep1049, i64 %304
+  %303 = shl nuw nsw i64 %epil.iter849, 3
+  %scevgep1050 = getelementptr i8, ptr %scevgep1049, i64 %303
   store double %.5.i422.epil, ptr %scevgep1050, align 8
   %epil.iter849.next = add i64 %epil.iter849, 1
   %epil.iter849.cmp.not = icmp eq i64 %xtraiter848, %epil.iter849.next
@@ -8669,7 +8662,7 @@ for.end.1.if.if:
   br label %common.ret
 
 for.end.1.endif.endif:
-  %305 = icmp eq i64 %.2019.fca.5.0.load.fr641, 0
+  %304 = icmp eq i64 %.2019.fca.5.0.load.fr641, 0
   %.36.fca.0.load.i.i = load ptr, ptr %.20.i.i, align 8
   %sunkaddr1381 = getelementptr inbounds i8, ptr %.20.i.i, i64 32
   %.36.fca.4.load.i.i = load ptr, ptr %sunkaddr1381, align 8
@@ -8678,7 +8671,7 @@ for.end.1.endif.endif:
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i518)
   tail call void @NRT_decref(ptr nonnull %.7.i.i414)
   tail call void @NRT_decref(ptr nonnull %.7.i.i414)
-  br i1 %305, label %B1582, label %B1358.else.lr.ph
+  br i1 %304, label %B1582, label %B1358.else.lr.ph
 
 B1358.else.lr.ph:
   %.4001 = icmp slt i64 %high.2.0, 0
@@ -8690,34 +8683,34 @@ B1358.else.lr.ph:
 B1358.else:
   %excinfo.29.2 = phi ptr [ %excinfo.29.1, %B1358.else.lr.ph ], [ %excinfo.29.3, %B1572 ]
   %.386233873399 = phi i64 [ 0, %B1358.else.lr.ph ], [ %.3869, %B1572 ]
-  %306 = icmp slt i64 %.1859.fca.5.1.load.fr, 1
+  %305 = icmp slt i64 %.1859.fca.5.1.load.fr, 1
   %.3869 = add nuw nsw i64 %.386233873399, 1
-  %307 = getelementptr i64, ptr %.36.fca.4.load.i.i, i64 %.386233873399
-  %.3927 = load i64, ptr %307, align 8
-  br i1 %306, label %B1358.else.endif.if, label %B1358.else.endif.endif
+  %306 = getelementptr i64, ptr %.36.fca.4.load.i.i, i64 %.386233873399
+  %.3927 = load i64, ptr %306, align 8
+  br i1 %305, label %B1358.else.endif.if, label %B1358.else.endif.endif
 
 B1358.else.endif.if:
   br label %B1358.else.endif.endif
 
 B1358.else.endif.endif:
   %.3974.sroa.0.3 = phi i64 [ %.1859.fca.5.1.load.fr, %B1358.else.endif.if ], [ 0, %B1358.else ]
-  %308 = icmp slt i64 %.4003, 0
-  br i1 %308, label %B1358.else.endif.endif.if, label %B1358.else.endif.endif.endif
+  %307 = icmp slt i64 %.4003, 0
+  br i1 %307, label %B1358.else.endif.endif.if, label %B1358.else.endif.endif.endif
 
 B1358.else.endif.endif.if:
   br label %B1358.else.endif.endif.endif
 
 B1358.else.endif.endif.endif:
   %.3974.sroa.13.1 = phi i64 [ 0, %B1358.else.endif.endif.if ], [ %.4003, %B1358.else.endif.endif ]
-  %309 = icmp slt i64 %.4003, %.1859.fca.5.1.load.fr
-  br i1 %309, label %B1358.endif.else, label %B1358.else.endif.endif.endif.if
+  %308 = icmp slt i64 %.4003, %.1859.fca.5.1.load.fr
+  br i1 %308, label %B1358.endif.else, label %B1358.else.endif.endif.endif.if
 
 B1358.else.endif.endif.endif.if:
   br label %B1358.endif.else
 
 B1358.endif.else:
   %.3974.sroa.13.0 = phi i64 [ %.3974.sroa.13.1, %B1358.else.endif.endif.endif ], [ %.1859.fca.5.1.load.fr, %B1358.else.endif.endif.endif.if ]
-  %310 = icmp slt i64 %.1859.fca.5.1.load.fr, 1
+  %309 = icmp slt i64 %.1859.fca.5.1.load.fr, 1
   %.3974.sroa.13.0.fr = freeze i64 %.3974.sroa.13.0
   %.4062 = sub i64 %.3974.sroa.13.0.fr, %.3974.sroa.0.3
   %.4071 = tail call i64 @llvm.smax.i64(i64 %.4062, i64 0)
@@ -8725,7 +8718,7 @@ B1358.endif.else:
   %.4164 = icmp slt i64 %.3927, 0
   %.4165 = select i1 %.4164, i64 %.2019.fca.5.0.load.fr641, i64 0
   %.4166 = add i64 %.4165, %.3927
-  br i1 %310, label %B1358.endif.else.endif.if, label %B1358.endif.else.endif.endif
+  br i1 %309, label %B1358.endif.else.endif.if, label %B1358.endif.else.endif.endif
 
 B128.i446:
   %.4167.sroa.13.0 = phi i64 [ %.4167.sroa.13.1, %B1358.endif.else.endif.endif.endif ], [ %.1859.fca.5.1.load.fr, %B1358.endif.else.endif.endif.endif.if ]
@@ -8733,7 +8726,7 @@ B128.i446:
   %.4255 = sub i64 %.4167.sroa.13.0.fr, %.4167.sroa.0.3
   %.4264 = tail call i64 @llvm.smax.i64(i64 %.4255, i64 0)
   %.4284 = mul i64 %.4166, %.1859.fca.5.1.load.fr
-  %311 = getelementptr double, ptr %.6.i.i.i, i64 %.4284
+  %310 = getelementptr double, ptr %.6.i.i.i, i64 %.4284
   tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i)
   %.67.not.i457 = icmp eq i64 %.4062, 1
   br i1 %.67.not.i457, label %B128.i467, label %B90.i458
@@ -8743,16 +8736,16 @@ B1358.endif.else.endif.if:
 
 B1358.endif.else.endif.endif:
   %.4167.sroa.0.3 = phi i64 [ %.1859.fca.5.1.load.fr, %B1358.endif.else.endif.if ], [ 0, %B1358.endif.else ]
-  %312 = icmp slt i64 %.4003, 0
-  br i1 %312, label %B1358.endif.else.endif.endif.if, label %B1358.endif.else.endif.endif.endif
+  %311 = icmp slt i64 %.4003, 0
+  br i1 %311, label %B1358.endif.else.endif.endif.if, label %B1358.endif.else.endif.endif.endif
 
 B1358.endif.else.endif.endif.if:
   br label %B1358.endif.else.endif.endif.endif
 
 B1358.endif.else.endif.endif.endif:
   %.4167.sroa.13.1 = phi i64 [ 0, %B1358.endif.else.endif.endif.if ], [ %.4003, %B1358.endif.else.endif.endif ]
-  %313 = icmp slt i64 %.4003, %.1859.fca.5.1.load.fr
-  br i1 %313, label %B128.i446, label %B1358.endif.else.endif.endif.endif.if
+  %312 = icmp slt i64 %.4003, %.1859.fca.5.1.load.fr
+  br i1 %312, label %B128.i446, label %B1358.endif.else.endif.endif.endif.if
 
 B1358.endif.else.endif.endif.endif.if:
   br label %B128.i446
@@ -8770,8 +8763,8 @@ B128.i467:
 B150.i462:
   %dest_shape.2.1 = phi i64 [ %.4071, %B90.i458 ], [ %.4264, %B128.i467 ]
   %const_mat1201 = add i64 %const, 3
-  %314 = icmp samesign ugt i64 %dest_shape.2.1, %const_mat1201
-  br i1 %314, label %B1358.endif.endif.endif.endif.endif.endif.if, label %B1358.endif.endif.endif.endif.endif.endif.endif
+  %313 = icmp samesign ugt i64 %dest_shape.2.1, %const_mat1201
+  br i1 %313, label %B1358.endif.endif.endif.endif.endif.endif.if, label %B1358.endif.endif.endif.endif.endif.endif.endif
 
 B1358.endif.endif.endif.endif.endif.if:
   store ptr @n78, ptr %excinfo, align 8
@@ -8799,55 +8792,55 @@ for.body.2.lr.ph:
   br i1 %.4500, label %for.body.2.endif.endif.endif.us.preheader, label %for.body.2.lr.ph.split
 
 for.body.2.endif.endif.endif.us.preheader:
-  %315 = icmp sgt i64 %.4255, 1
-  br i1 %315, label %for.body.2.endif.endif.endif.us.us.preheader, label %for.body.2.endif.endif.endif.us.preheader812
+  %314 = icmp sgt i64 %.4255, 1
+  br i1 %314, label %for.body.2.endif.endif.endif.us.us.preheader, label %for.body.2.endif.endif.endif.us.preheader812
 
 for.body.2.endif.endif.endif.us.preheader812:
   %xtraiter866 = and i64 %dest_shape.2.1774, 3
-  %316 = icmp samesign ult i64 %dest_shape.2.1774, 4
-  br i1 %316, label %for.body.2.endif.endif.endif.us.epil.preheader, label %for.body.2.endif.endif.endif.us.preheader812.new
+  %315 = icmp samesign ult i64 %dest_shape.2.1774, 4
+  br i1 %315, label %for.body.2.endif.endif.endif.us.epil.preheader, label %for.body.2.endif.endif.endif.us.preheader812.new
 
 for.body.2.endif.endif.endif.us.preheader812.new:
   %unroll_iter870 = and i64 %dest_shape.2.1774, %const
-  %317 = shl i64 %.3974.sroa.0.3, 3
-  %scevgep1085 = getelementptr i8, ptr %scevgep1084, i64 %317
+  %316 = shl i64 %.3974.sroa.0.3, 3
+  %scevgep1085 = getelementptr i8, ptr %scevgep1084, i64 %316
   br label %for.body.2.endif.endif.endif.us
 
 for.body.2.endif.endif.endif.us.us.preheader:
   %xtraiter872 = and i64 %dest_shape.2.1774, 3
-  %318 = icmp samesign ult i64 %dest_shape.2.1774, 4
-  br i1 %318, label %for.body.2.endif.endif.endif.us.us.epil.preheader, label %for.body.2.endif.endif.endif.us.us.preheader.new
+  %317 = icmp samesign ult i64 %dest_shape.2.1774, 4
+  br i1 %317, label %for.body.2.endif.endif.endif.us.us.epil.preheader, label %for.body.2.endif.endif.endif.us.us.preheader.new
 
 for.body.2.endif.endif.endif.us.us.preheader.new:
   %unroll_iter876 = and i64 %dest_shape.2.1774, %const
-  %319 = shl i64 %.3974.sroa.0.3, 3
-  %scevgep1106 = getelementptr i8, ptr %scevgep1105, i64 %319
-  %320 = mul i64 %237, %.4166
-  %321 = shl i64 %.4167.sroa.0.3, 3
-  %322 = add i64 %320, %321
-  %scevgep1115 = getelementptr i8, ptr %scevgep1114, i64 %322
+  %318 = shl i64 %.3974.sroa.0.3, 3
+  %scevgep1106 = getelementptr i8, ptr %scevgep1105, i64 %318
+  %319 = mul i64 %236, %.4166
+  %320 = shl i64 %.4167.sroa.0.3, 3
+  %321 = add i64 %319, %320
+  %scevgep1115 = getelementptr i8, ptr %scevgep1114, i64 %321
   br label %for.body.2.endif.endif.endif.us.us
 
 for.body.2.endif.endif.endif.us.us:
   %loop.index.23359.us.us = phi i64 [ 0, %for.body.2.endif.endif.endif.us.us.preheader.new ], [ %.4546.us.us.3, %for.body.2.endif.endif.endif.us.us ]
-  %323 = shl nuw nsw i64 %loop.index.23359.us.us, 3
-  %scevgep1112 = getelementptr i8, ptr %scevgep1106, i64 %323
+  %322 = shl nuw nsw i64 %loop.index.23359.us.us, 3
+  %scevgep1112 = getelementptr i8, ptr %scevgep1106, i64 %322
   %scevgep1113 = getelementptr i8, ptr %scevgep1112, i64 -24
   %.4508.us.us = load double, ptr %scevgep1113, align 8
-  %324 = shl nuw nsw i64 %loop.index.23359.us.us, 3
-  %scevgep1121 = getelementptr i8, ptr %scevgep1115, i64 %324
+  %323 = shl nuw nsw i64 %loop.index.23359.us.us, 3
+  %scevgep1121 = getelementptr i8, ptr %scevgep1115, i64 %323
   %scevgep1122 = getelementptr i8, ptr %scevgep1121, i64 -24
   %.4517.us.us = load double, ptr %scevgep1122, align 8
   %.6.i479.us = fsub double %.4508.us.us, %.4517.us.us
   %sunkaddr1382 = mul i64 %loop.index.23359.us.us, 8
   %sunkaddr1383 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1382
   store double %.6.i479.us, ptr %sunkaddr1383, align 8
-  %325 = shl nuw nsw i64 %loop.index.23359.us.us, 3
-  %scevgep1110 = getelementptr i8, ptr %scevgep1106, i64 %325
+  %324 = shl nuw nsw i64 %loop.index.23359.us.us, 3
+  %scevgep1110 = getelementptr i8, ptr %scevgep1106, i64 %324
   %scevgep1111 = getelementptr i8, ptr %scevgep1110, i64 -16
   %.4508.us.us.1 = load double, ptr %scevgep1111, align 8
-  %326 = shl nuw nsw i64 %loop.index.23359.us.us, 3
-  %scevgep1119 = getelementptr i8, ptr %scevgep1115, i64 %326
+  %325 = shl nuw nsw i64 %loop.index.23359.us.us, 3
+  %scevgep1119 = getelementptr i8, ptr %scevgep1115, i64 %325
   %scevgep1120 = getelementptr i8, ptr %scevgep1119, i64 -16
   %.4517.us.us.1 = load double, ptr %scevgep1120, align 8
   %.6.i479.us.1 = fsub double %.4508.us.us.1, %.4517.us.us.1
@@ -8855,12 +8848,12 @@ for.body.2.endif.endif.endif.us.us:
   %sunkaddr1385 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1384
   %sunkaddr1386 = getelementptr i8, ptr %sunkaddr1385, i64 8
   store double %.6.i479.us.1, ptr %sunkaddr1386, align 8
-  %327 = shl nuw nsw i64 %loop.index.23359.us.us, 3
-  %scevgep1108 = getelementptr i8, ptr %scevgep1106, i64 %327
+  %326 = shl nuw nsw i64 %loop.index.23359.us.us, 3
+  %scevgep1108 = getelementptr i8, ptr %scevgep1106, i64 %326
   %scevgep1109 = getelementptr i8, ptr %scevgep1108, i64 -8
   %.4508.us.us.2 = load double, ptr %scevgep1109, align 8
-  %328 = shl nuw nsw i64 %loop.index.23359.us.us, 3
-  %scevgep1117 = getelementptr i8, ptr %scevgep1115, i64 %328
+  %327 = shl nuw nsw i64 %loop.index.23359.us.us, 3
+  %scevgep1117 = getelementptr i8, ptr %scevgep1115, i64 %327
   %scevgep1118 = getelementptr i8, ptr %scevgep1117, i64 -8
   %.4517.us.us.2 = load double, ptr %scevgep1118, align 8
   %.6.i479.us.2 = fsub double %.4508.us.us.2, %.4517.us.us.2
@@ -8868,11 +8861,11 @@ for.body.2.endif.endif.endif.us.us:
   %sunkaddr1388 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1387
   %sunkaddr1389 = getelementptr i8, ptr %sunkaddr1388, i64 16
   store double %.6.i479.us.2, ptr %sunkaddr1389, align 8
-  %329 = shl nuw nsw i64 %loop.index.23359.us.us, 3
-  %scevgep1107 = getelementptr i8, ptr %scevgep1106, i64 %329
+  %328 = shl nuw nsw i64 %loop.index.23359.us.us, 3
+  %scevgep1107 = getelementptr i8, ptr %scevgep1106, i64 %328
   %.4508.us.us.3 = load double, ptr %scevgep1107, align 8
-  %330 = shl nuw nsw i64 %loop.index.23359.us.us, 3
-  %scevgep1116 = getelementptr i8, ptr %scevgep1115, i64 %330
+  %329 = shl nuw nsw i64 %loop.index.23359.us.us, 3
+  %scevgep1116 = getelementptr i8, ptr %scevgep1115, i64 %329
   %.4517.us.us.3 = load double, ptr %scevgep1116, align 8
   %.6.i479.us.3 = fsub double %.4508.us.us.3, %.4517.us.us.3
   %sunkaddr1390 = mul i64 %loop.index.23359.us.us, 8
@@ -8885,19 +8878,19 @@ for.body.2.endif.endif.endif.us.us:
 
 for.body.2.endif.endif.endif.us:
   %loop.index.23359.us = phi i64 [ 0, %for.body.2.endif.endif.endif.us.preheader812.new ], [ %.4546.us.3, %for.body.2.endif.endif.endif.us ]
-  %331 = shl nuw nsw i64 %loop.index.23359.us, 3
-  %scevgep1091 = getelementptr i8, ptr %scevgep1085, i64 %331
+  %330 = shl nuw nsw i64 %loop.index.23359.us, 3
+  %scevgep1091 = getelementptr i8, ptr %scevgep1085, i64 %330
   %scevgep1092 = getelementptr i8, ptr %scevgep1091, i64 -24
   %.4508.us = load double, ptr %scevgep1092, align 8
   %sunkaddr1393 = mul i64 %.4167.sroa.0.3, 8
-  %sunkaddr1394 = getelementptr inbounds i8, ptr %311, i64 %sunkaddr1393
+  %sunkaddr1394 = getelementptr inbounds i8, ptr %310, i64 %sunkaddr1393
   %.4517.us = load double, ptr %sunkaddr1394, align 8
   %.6.i479 = fsub double %.4508.us, %.4517.us
   %sunkaddr1395 = mul i64 %loop.index.23359.us, 8
   %sunkaddr1396 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1395
   store double %.6.i479, ptr %sunkaddr1396, align 8
-  %332 = shl nuw nsw i64 %loop.index.23359.us, 3
-  %scevgep1089 = getelementptr i8, ptr %scevgep1085, i64 %332
+  %331 = shl nuw nsw i64 %loop.index.23359.us, 3
+  %scevgep1089 = getelementptr i8, ptr %scevgep1085, i64 %331
   %scevgep1090 = getelementptr i8, ptr %scevgep1089, i64 -16
   %.4508.us.1 = load double, ptr %scevgep1090, align 8
   %.4517.us.1 = load double, ptr %sunkaddr1394, align 8
@@ -8906,8 +8899,8 @@ for.body.2.endif.endif.endif.us:
   %sunkaddr1398 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1397
   %sunkaddr1399 = getelementptr i8, ptr %sunkaddr1398, i64 8
   store double %.6.i479.1, ptr %sunkaddr1399, align 8
-  %333 = shl nuw nsw i64 %loop.index.23359.us, 3
-  %scevgep1087 = getelementptr i8, ptr %scevgep1085, i64 %333
+  %332 = shl nuw nsw i64 %loop.index.23359.us, 3
+  %scevgep1087 = getelementptr i8, ptr %scevgep1085, i64 %332
   %scevgep1088 = getelementptr i8, ptr %scevgep1087, i64 -8
   %.4508.us.2 = load double, ptr %scevgep1088, align 8
   %.4517.us.2 = load double, ptr %sunkaddr1394, align 8
@@ -8916,8 +8909,8 @@ for.body.2.endif.endif.endif.us:
   %sunkaddr1401 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1400
   %sunkaddr1402 = getelementptr i8, ptr %sunkaddr1401, i64 16
   store double %.6.i479.2, ptr %sunkaddr1402, align 8
-  %334 = shl nuw nsw i64 %loop.index.23359.us, 3
-  %scevgep1086 = getelementptr i8, ptr %scevgep1085, i64 %334
+  %333 = shl nuw nsw i64 %loop.index.23359.us, 3
+  %scevgep1086 = getelementptr i8, ptr %scevgep1085, i64 %333
   %.4508.us.3 = load double, ptr %scevgep1086, align 8
   %.4517.us.3 = load double, ptr %sunkaddr1394, align 8
   %.6.i479.3 = fsub double %.4508.us.3, %.4517.us.3
@@ -8930,13 +8923,13 @@ for.body.2.endif.endif.endif.us:
   br i1 %niter871.ncmp.3, label %for.end.2.loopexit813.unr-lcssa, label %for.body.2.endif.endif.endif.us
 
 for.body.2.lr.ph.split:
-  %335 = icmp sgt i64 %.4255, 1
-  br i1 %335, label %for.body.2.endif.endif.endif.us3365.preheader, label %for.body.2.endif.endif.endif.preheader
+  %334 = icmp sgt i64 %.4255, 1
+  br i1 %334, label %for.body.2.endif.endif.endif.us3365.preheader, label %for.body.2.endif.endif.endif.preheader
 
 for.body.2.endif.endif.endif.preheader:
   %xtraiter854 = and i64 %dest_shape.2.1774, 3
-  %336 = icmp samesign ult i64 %dest_shape.2.1774, 4
-  br i1 %336, label %for.body.2.endif.endif.endif.epil.preheader, label %for.body.2.endif.endif.endif.preheader.new
+  %335 = icmp samesign ult i64 %dest_shape.2.1774, 4
+  br i1 %335, label %for.body.2.endif.endif.endif.epil.preheader, label %for.body.2.endif.endif.endif.preheader.new
 
 for.body.2.endif.endif.endif.preheader.new:
   %unroll_iter858 = and i64 %dest_shape.2.1774, %const
@@ -8944,15 +8937,15 @@ for.body.2.endif.endif.endif.preheader.new:
 
 for.body.2.endif.endif.endif.us3365.preheader:
   %xtraiter860 = and i64 %dest_shape.2.1774, 3
-  %337 = icmp samesign ult i64 %dest_shape.2.1774, 4
-  br i1 %337, label %for.body.2.endif.endif.endif.us3365.epil.preheader, label %for.body.2.endif.endif.endif.us3365.preheader.new
+  %336 = icmp samesign ult i64 %dest_shape.2.1774, 4
+  br i1 %336, label %for.body.2.endif.endif.endif.us3365.epil.preheader, label %for.body.2.endif.endif.endif.us3365.preheader.new
 
 for.body.2.endif.endif.endif.us3365.preheader.new:
   %unroll_iter864 = and i64 %dest_shape.2.1774, %const
-  %338 = mul i64 %235, %.4166
-  %339 = shl i64 %.4167.sroa.0.3, 3
-  %340 = add i64 %338, %339
-  %scevgep1064 = getelementptr i8, ptr %scevgep1063, i64 %340
+  %337 = mul i64 %234, %.4166
+  %338 = shl i64 %.4167.sroa.0.3, 3
+  %339 = add i64 %337, %338
+  %scevgep1064 = getelementptr i8, ptr %scevgep1063, i64 %339
   br label %for.body.2.endif.endif.endif.us3365
 
 for.body.2.endif.endif.endif.us3365:
@@ -8960,8 +8953,8 @@ for.body.2.endif.endif.endif.us3365:
   %sunkaddr1406 = mul i64 %.3974.sroa.0.3, 8
   %sunkaddr1407 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1406
   %.4508.us3364 = load double, ptr %sunkaddr1407, align 8
-  %341 = shl nuw nsw i64 %loop.index.23359.us3362, 3
-  %scevgep1070 = getelementptr i8, ptr %scevgep1064, i64 %341
+  %340 = shl nuw nsw i64 %loop.index.23359.us3362, 3
+  %scevgep1070 = getelementptr i8, ptr %scevgep1064, i64 %340
   %scevgep1071 = getelementptr i8, ptr %scevgep1070, i64 -24
   %.4517.us3372 = load double, ptr %scevgep1071, align 8
   %.6.i480 = fsub double %.4508.us3364, %.4517.us3372
@@ -8969,8 +8962,8 @@ for.body.2.endif.endif.endif.us3365:
   %sunkaddr1409 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1408
   store double %.6.i480, ptr %sunkaddr1409, align 8
   %.4508.us3364.1 = load double, ptr %sunkaddr1407, align 8
-  %342 = shl nuw nsw i64 %loop.index.23359.us3362, 3
-  %scevgep1068 = getelementptr i8, ptr %scevgep1064, i64 %342
+  %341 = shl nuw nsw i64 %loop.index.23359.us3362, 3
+  %scevgep1068 = getelementptr i8, ptr %scevgep1064, i64 %341
   %scevgep1069 = getelementptr i8, ptr %scevgep1068, i64 -16
   %.4517.us3372.1 = load double, ptr %scevgep1069, align 8
   %.6.i480.1 = fsub double %.4508.us3364.1, %.4517.us3372.1
@@ -8979,8 +8972,8 @@ for.body.2.endif.endif.endif.us3365:
   %sunkaddr1412 = getelementptr i8, ptr %sunkaddr1411, i64 8
   store double %.6.i480.1, ptr %sunkaddr1412, align 8
   %.4508.us3364.2 = load double, ptr %sunkaddr1407, align 8
-  %343 = shl nuw nsw i64 %loop.index.23359.us3362, 3
-  %scevgep1066 = getelementptr i8, ptr %scevgep1064, i64 %343
+  %342 = shl nuw nsw i64 %loop.index.23359.us3362, 3
+  %scevgep1066 = getelementptr i8, ptr %scevgep1064, i64 %342
   %scevgep1067 = getelementptr i8, ptr %scevgep1066, i64 -8
   %.4517.us3372.2 = load double, ptr %scevgep1067, align 8
   %.6.i480.2 = fsub double %.4508.us3364.2, %.4517.us3372.2
@@ -8989,8 +8982,8 @@ for.body.2.endif.endif.endif.us3365:
   %sunkaddr1415 = getelementptr i8, ptr %sunkaddr1414, i64 16
   store double %.6.i480.2, ptr %sunkaddr1415, align 8
   %.4508.us3364.3 = load double, ptr %sunkaddr1407, align 8
-  %344 = shl nuw nsw i64 %loop.index.23359.us3362, 3
-  %scevgep1065 = getelementptr i8, ptr %scevgep1064, i64 %344
+  %343 = shl nuw nsw i64 %loop.index.23359.us3362, 3
+  %scevgep1065 = getelementptr i8, ptr %scevgep1064, i64 %343
   %.4517.us3372.3 = load double, ptr %scevgep1065, align 8
   %.6.i480.3 = fsub double %.4508.us3364.3, %.4517.us3372.3
   %sunkaddr1416 = mul i64 %loop.index.23359.us3362, 8
@@ -9011,29 +9004,29 @@ for.end.2.loopexit.unr-lcssa:
 
 for.body.2.endif.endif.endif.us.us.epil.preheader:
   %loop.index.23359.us.us.epil.init = phi i64 [ 0, %for.body.2.endif.endif.endif.us.us.preheader ], [ %.4546.us.us.3, %for.end.2.loopexit.unr-lcssa ]
-  %345 = shl nuw nsw i64 %loop.index.23359.us.us.epil.init, 3
-  %scevgep1131 = getelementptr i8, ptr %.6.i478, i64 %345
-  %346 = mul i64 %238, %.4166
-  %347 = add i64 %346, %345
-  %348 = shl i64 %.4167.sroa.0.3, 3
-  %349 = add i64 %347, %348
-  %scevgep1133 = getelementptr i8, ptr %.6.i.i.i, i64 %349
-  %350 = shl i64 %.3974.sroa.0.3, 3
-  %351 = add i64 %345, %350
-  %scevgep1135 = getelementptr i8, ptr %.6.i.i.i, i64 %351
+  %344 = shl nuw nsw i64 %loop.index.23359.us.us.epil.init, 3
+  %scevgep1131 = getelementptr i8, ptr %.6.i478, i64 %344
+  %345 = mul i64 %237, %.4166
+  %346 = add i64 %345, %344
+  %347 = shl i64 %.4167.sroa.0.3, 3
+  %348 = add i64 %346, %347
+  %scevgep1133 = getelementptr i8, ptr %.6.i.i.i, i64 %348
+  %349 = shl i64 %.3974.sroa.0.3, 3
+  %350 = add i64 %344, %349
+  %scevgep1135 = getelementptr i8, ptr %.6.i.i.i, i64 %350
   br label %for.body.2.endif.endif.endif.us.us.epil
 
 for.body.2.endif.endif.endif.us.us.epil:
   %epil.iter873 = phi i64 [ %epil.iter873.next, %for.body.2.endif.endif.endif.us.us.epil ], [ 0, %for.body.2.endif.endif.endif.us.us.epil.preheader ]
-  %352 = shl nuw nsw i64 %epil.iter873, 3
-  %scevgep1136 = getelementptr i8, ptr %scevgep1135, i64 %352
+  %351 = shl nuw nsw i64 %epil.iter873, 3
+  %scevgep1136 = getelementptr i8, ptr %scevgep1135, i64 %351
   %.4508.us.us.epil = load double, ptr %scevgep1136, align 8
-  %353 = shl nuw nsw i64 %epil.iter873, 3
-  %scevgep1134 = getelementptr i8, ptr %scevgep1133, i64 %353
+  %352 = shl nuw nsw i64 %epil.iter873, 3
+  %scevgep1134 = getelementptr i8, ptr %scevgep1133, i64 %352
   %.4517.us.us.epil = load double, ptr %scevgep1134, align 8
   %.6.i479.us.epil = fsub double %.4508.us.us.epil, %.4517.us.us.epil
-  %354 = shl nuw nsw i64 %epil.iter873, 3
-  %scevgep1132 = getelementptr i8, ptr %scevgep1131, i64 %354
+  %353 = shl nuw nsw i64 %epil.iter873, 3
+  %scevgep1132 = getelementptr i8, ptr %scevgep1131, i64 %353
   store double %.6.i479.us.epil, ptr %scevgep1132, align 8
   %epil.iter873.next = add i64 %epil.iter873, 1
   %epil.iter873.cmp.not = icmp eq i64 %xtraiter872, %epil.iter873.next
@@ -9045,24 +9038,24 @@ for.end.2.loopexit813.unr-lcssa:
 
 for.body.2.endif.endif.endif.us.epil.preheader:
   %loop.index.23359.us.epil.init = phi i64 [ 0, %for.body.2.endif.endif.endif.us.preheader812 ], [ %.4546.us.3, %for.end.2.loopexit813.unr-lcssa ]
-  %355 = shl nuw nsw i64 %loop.index.23359.us.epil.init, 3
-  %scevgep1101 = getelementptr i8, ptr %.6.i478, i64 %355
-  %356 = shl i64 %.3974.sroa.0.3, 3
-  %357 = add i64 %355, %356
-  %scevgep1103 = getelementptr i8, ptr %.6.i.i.i, i64 %357
+  %354 = shl nuw nsw i64 %loop.index.23359.us.epil.init, 3
+  %scevgep1101 = getelementptr i8, ptr %.6.i478, i64 %354
+  %355 = shl i64 %.3974.sroa.0.3, 3
+  %356 = add i64 %354, %355
+  %scevgep1103 = getelementptr i8, ptr %.6.i.i.i, i64 %356
   br label %for.body.2.endif.endif.endif.us.epil
 
 for.body.2.endif.endif.endif.us.epil:
   %epil.iter867 = phi i64 [ %epil.iter867.next, %for.body.2.endif.endif.endif.us.epil ], [ 0, %for.body.2.endif.endif.endif.us.epil.preheader ]
-  %358 = shl nuw nsw i64 %epil.iter867, 3
-  %scevgep1104 = getelementptr i8, ptr %scevgep1103, i64 %358
+  %357 = shl nuw nsw i64 %epil.iter867, 3
+  %scevgep1104 = getelementptr i8, ptr %scevgep1103, i64 %357
   %.4508.us.epil = load double, ptr %scevgep1104, align 8
   %sunkaddr1419 = mul i64 %.4167.sroa.0.3, 8
-  %sunkaddr1420 = getelementptr i8, ptr %311, i64 %sunkaddr1419
+  %sunkaddr1420 = getelementptr i8, ptr %310, i64 %sunkaddr1419
   %.4517.us.epil = load double, ptr %sunkaddr1420, align 8
   %.6.i479.epil = fsub double %.4508.us.epil, %.4517.us.epil
-  %359 = shl nuw nsw i64 %epil.iter867, 3
-  %scevgep1102 = getelementptr i8, ptr %scevgep1101, i64 %359
+  %358 = shl nuw nsw i64 %epil.iter867, 3
+  %scevgep1102 = getelementptr i8, ptr %scevgep1101, i64 %358
   store double %.6.i479.epil, ptr %scevgep1102, align 8
   %epil.iter867.next = add i64 %epil.iter867, 1
   %epil.iter867.cmp.not = icmp eq i64 %xtraiter866, %epil.iter867.next
@@ -9074,13 +9067,13 @@ for.end.2.loopexit814.unr-lcssa:
 
 for.body.2.endif.endif.endif.us3365.epil.preheader:
   %loop.index.23359.us3362.epil.init = phi i64 [ 0, %for.body.2.endif.endif.endif.us3365.preheader ], [ %.4546.us3368.3, %for.end.2.loopexit814.unr-lcssa ]
-  %360 = shl nuw nsw i64 %loop.index.23359.us3362.epil.init, 3
-  %scevgep1080 = getelementptr i8, ptr %.6.i478, i64 %360
-  %361 = mul i64 %236, %.4166
-  %362 = add i64 %361, %360
-  %363 = shl i64 %.4167.sroa.0.3, 3
-  %364 = add i64 %362, %363
-  %scevgep1082 = getelementptr i8, ptr %.6.i.i.i, i64 %364
+  %359 = shl nuw nsw i64 %loop.index.23359.us3362.epil.init, 3
+  %scevgep1080 = getelementptr i8, ptr %.6.i478, i64 %359
+  %360 = mul i64 %235, %.4166
+  %361 = add i64 %360, %359
+  %362 = shl i64 %.4167.sroa.0.3, 3
+  %363 = add i64 %361, %362
+  %scevgep1082 = getelementptr i8, ptr %.6.i.i.i, i64 %363
   br label %for.body.2.endif.endif.endif.us3365.epil
 
 for.body.2.endif.endif.endif.us3365.epil:
@@ -9088,12 +9081,12 @@ for.body.2.endif.endif.endif.us3365.epil:
   %sunkaddr1421 = mul i64 %.3974.sroa.0.3, 8
   %sunkaddr1422 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1421
   %.4508.us3364.epil = load double, ptr %sunkaddr1422, align 8
-  %365 = shl nuw nsw i64 %epil.iter861, 3
-  %scevgep1083 = getelementptr i8, ptr %scevgep1082, i64 %365
+  %364 = shl nuw nsw i64 %epil.iter861, 3
+  %scevgep1083 = getelementptr i8, ptr %scevgep1082, i64 %364
   %.4517.us3372.epil = load double, ptr %scevgep1083, align 8
   %.6.i480.epil = fsub double %.4508.us3364.epil, %.4517.us3372.epil
-  %366 = shl nuw nsw i64 %epil.iter861, 3
-  %scevgep1081 = getelementptr i8, ptr %scevgep1080, i64 %366
+  %365 = shl nuw nsw i64 %epil.iter861, 3
+  %scevgep1081 = getelementptr i8, ptr %scevgep1080, i64 %365
   store double %.6.i480.epil, ptr %scevgep1081, align 8
   %epil.iter861.next = add i64 %epil.iter861, 1
   %epil.iter861.cmp.not = icmp eq i64 %xtraiter860, %epil.iter861.next
@@ -9105,8 +9098,8 @@ for.end.2.loopexit815.unr-lcssa:
 
 for.body.2.endif.endif.endif.epil.preheader:
   %loop.index.23359.epil.init = phi i64 [ 0, %for.body.2.endif.endif.endif.preheader ], [ %.4546.3, %for.end.2.loopexit815.unr-lcssa ]
-  %367 = shl nuw nsw i64 %loop.index.23359.epil.init, 3
-  %scevgep1061 = getelementptr i8, ptr %.6.i478, i64 %367
+  %366 = shl nuw nsw i64 %loop.index.23359.epil.init, 3
+  %scevgep1061 = getelementptr i8, ptr %.6.i478, i64 %366
   br label %for.body.2.endif.endif.endif.epil
 
 for.body.2.endif.endif.endif.epil:
@@ -9115,11 +9108,11 @@ for.body.2.endif.endif.endif.epil:
   %sunkaddr1424 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1423
   %.4508.epil = load double, ptr %sunkaddr1424, align 8
   %sunkaddr1425 = mul i64 %.4167.sroa.0.3, 8
-  %sunkaddr1426 = getelementptr i8, ptr %311, i64 %sunkaddr1425
+  %sunkaddr1426 = getelementptr i8, ptr %310, i64 %sunkaddr1425
   %.4517.epil = load double, ptr %sunkaddr1426, align 8
   %.6.i481.epil = fsub double %.4508.epil, %.4517.epil
-  %368 = shl nuw nsw i64 %epil.iter855, 3
-  %scevgep1062 = getelementptr i8, ptr %scevgep1061, i64 %368
+  %367 = shl nuw nsw i64 %epil.iter855, 3
+  %scevgep1062 = getelementptr i8, ptr %scevgep1061, i64 %367
   store double %.6.i481.epil, ptr %scevgep1062, align 8
   %epil.iter855.next = add i64 %epil.iter855, 1
   %epil.iter855.cmp.not = icmp eq i64 %xtraiter854, %epil.iter855.next
@@ -9151,12 +9144,12 @@ B0.if.if.i482:
 in7..exit:
   %.4560.0 = phi double [ %.53.i, %B0.endif.i485 ], [ 0.000000e+00, %B0.if.if.i482 ]
   %excinfo.29.3 = phi ptr [ %excinfo.29.2, %B0.endif.i485 ], [ %.29.i483, %B0.if.if.i482 ]
-  %369 = icmp eq i32 %.28.i, 0
+  %368 = icmp eq i32 %.28.i, 0
   call void @llvm.lifetime.end.p0(ptr nonnull %.20.i.i)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i518)
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i)
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i)
-  br i1 %369, label %for.end.2.endif, label %for.end.2.if.if
+  br i1 %368, label %for.end.2.endif, label %for.end.2.if.if
 
 for.body.2.endif.endif.endif:
   %loop.index.23359 = phi i64 [ 0, %for.body.2.endif.endif.endif.preheader.new ], [ %.4546.3, %for.body.2.endif.endif.endif ]
@@ -9164,7 +9157,7 @@ for.body.2.endif.endif.endif:
   %sunkaddr1428 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1427
   %.4508 = load double, ptr %sunkaddr1428, align 8
   %sunkaddr1429 = mul i64 %.4167.sroa.0.3, 8
-  %sunkaddr1430 = getelementptr i8, ptr %311, i64 %sunkaddr1429
+  %sunkaddr1430 = getelementptr i8, ptr %310, i64 %sunkaddr1429
   %.4517 = load double, ptr %sunkaddr1430, align 8
   %.6.i481 = fsub double %.4508, %.4517
   %sunkaddr1431 = mul i64 %loop.index.23359, 8
@@ -9211,8 +9204,8 @@ for.end.3.if:
 
 for.end.3.endif:
   %.4610 = fdiv double %.4560.0, %.4598
-  %370 = getelementptr i8, ptr %.6.i.i.i336766, i64 %.3927
-  %.4643 = getelementptr i8, ptr %370, i64 %.4165
+  %369 = getelementptr i8, ptr %.6.i.i.i336766, i64 %.3927
+  %.4643 = getelementptr i8, ptr %369, i64 %.4165
   %.4644 = load i8, ptr %.4643, align 1
   %.4647 = icmp eq i8 %.4644, 0
   br i1 %.4647, label %B1572, label %B1520
@@ -9259,14 +9252,14 @@ B1706.lr.ph:
   %const1210 = bitcast i64 9223372036854775806 to i64
   %.5637 = sitofp i64 %.1859.fca.5.1.load.fr to double
   %const_mat1202 = add i64 %const, 4
-  %371 = add i64 %.1859.fca.5.1.load.fr, %const_mat1202
+  %370 = add i64 %.1859.fca.5.1.load.fr, %const_mat1202
   %.5467 = shl nsw i64 %.1859.fca.5.1.load.fr, 3
   %xtraiter878 = and i64 %.1859.fca.5.1.load.fr, 3
   %const_mat1211 = add i64 %const1210, -2
   %unroll_iter882 = and i64 %.1859.fca.5.1.load.fr, %const_mat1211
   %scevgep = getelementptr i8, ptr %.6.i.i.i, i64 24
-  %372 = shl i64 %.1859.fca.5.1.load.fr, 3
-  %scevgep923 = getelementptr i8, ptr %.6.i.i.i, i64 %372
+  %371 = shl i64 %.1859.fca.5.1.load.fr, 3
+  %scevgep923 = getelementptr i8, ptr %.6.i.i.i, i64 %371
   br label %B1706
 
 B1724.endif.endif.endif.endif.if:
@@ -9279,18 +9272,18 @@ B1724.endif.endif.endif.endif.endif:
   br i1 %.8.i.i508, label %B1724.endif.endif.endif.endif.endif.if.if, label %B1724.endif.endif.endif.endif.endif.endif
 
 B1724.endif.endif.endif.endif.endif.endif:
-  %373 = icmp sgt i64 %.1859.fca.5.1.load.fr, 0
+  %372 = icmp sgt i64 %.1859.fca.5.1.load.fr, 0
   %.5.i513 = getelementptr i8, ptr %.7.i.i507, i64 24
   %.6.i514 = load ptr, ptr %.5.i513, align 8
-  br i1 %373, label %for.body.4.lr.ph, label %for.end.4
+  br i1 %372, label %for.body.4.lr.ph, label %for.end.4
 
 for.body.4.lr.ph:
-  %374 = icmp ugt i64 %.1859.fca.5.1.load.fr, 1
-  br i1 %374, label %for.body.4.endif.endif.endif.us.preheader, label %for.body.4.endif.endif.endif
+  %373 = icmp ugt i64 %.1859.fca.5.1.load.fr, 1
+  br i1 %373, label %for.body.4.endif.endif.endif.us.preheader, label %for.body.4.endif.endif.endif
 
 for.body.4.endif.endif.endif.us.preheader:
-  %375 = icmp ult i64 %.1859.fca.5.1.load.fr, 4
-  br i1 %375, label %for.body.4.endif.endif.endif.us.epil.preheader, label %for.body.4.endif.endif.endif.us.preheader890
+  %374 = icmp ult i64 %.1859.fca.5.1.load.fr, 4
+  br i1 %374, label %for.body.4.endif.endif.endif.us.epil.preheader, label %for.body.4.endif.endif.endif.us.preheader890
 
 for.body.4.endif.endif.endif.us.preheader890:
   %scevgep905 = getelementptr i8, ptr %scevgep, i64 %lsr.iv
@@ -9298,22 +9291,22 @@ for.body.4.endif.endif.endif.us.preheader890:
 
 for.body.4.endif.endif.endif.us:
   %loop.index.43499.us = phi i64 [ %.5586.us.3, %for.body.4.endif.endif.endif.us ], [ 0, %for.body.4.endif.endif.endif.us.preheader890 ]
-  %376 = shl i64 %loop.index.43499.us, 3
-  %scevgep903 = getelementptr i8, ptr %scevgep, i64 %376
+  %375 = shl i64 %loop.index.43499.us, 3
+  %scevgep903 = getelementptr i8, ptr %scevgep, i64 %375
   %scevgep904 = getelementptr i8, ptr %scevgep903, i64 -24
   %.55483148.us = load double, ptr %scevgep904, align 8
-  %scevgep911 = getelementptr i8, ptr %scevgep905, i64 %376
+  %scevgep911 = getelementptr i8, ptr %scevgep905, i64 %375
   %scevgep912 = getelementptr i8, ptr %scevgep911, i64 -24
   %.5557.us = load double, ptr %scevgep912, align 8
   %.6.i515 = fsub double %.55483148.us, %.5557.us
   %sunkaddr1442 = mul i64 %loop.index.43499.us, 8
   %sunkaddr1443 = getelementptr i8, ptr %.6.i514, i64 %sunkaddr1442
   store double %.6.i515, ptr %sunkaddr1443, align 8
-  %377 = shl i64 %loop.index.43499.us, 3
-  %scevgep901 = getelementptr i8, ptr %scevgep, i64 %377
+  %376 = shl i64 %loop.index.43499.us, 3
+  %scevgep901 = getelementptr i8, ptr %scevgep, i64 %376
   %scevgep902 = getelementptr i8, ptr %scevgep901, i64 -16
   %.55483148.us.1 = load double, ptr %scevgep902, align 8
-  %scevgep909 = getelementptr i8, ptr %scevgep905, i64 %377
+  %scevgep909 = getelementptr i8, ptr %scevgep905, i64 %376
   %scevgep910 = getelementptr i8, ptr %scevgep909, i64 -16
   %.5557.us.1 = load double, ptr %scevgep910, align 8
   %.6.i515.1 = fsub double %.55483148.us.1, %.5557.us.1
@@ -9321,11 +9314,11 @@ for.body.4.endif.endif.endif.us:
   %sunkaddr1445 = getelementptr i8, ptr %.6.i514, i64 %sunkaddr1444
   %sunkaddr1446 = getelementptr i8, ptr %sunkaddr1445, i64 8
   store double %.6.i515.1, ptr %sunkaddr1446, align 8
-  %378 = shl i64 %loop.index.43499.us, 3
-  %scevgep899 = getelementptr i8, ptr %scevgep, i64 %378
+  %377 = shl i64 %loop.index.43499.us, 3
+  %scevgep899 = getelementptr i8, ptr %scevgep, i64 %377
   %scevgep900 = getelementptr i8, ptr %scevgep899, i64 -8
   %.55483148.us.2 = load double, ptr %scevgep900, align 8
-  %scevgep907 = getelementptr i8, ptr %scevgep905, i64 %378
+  %scevgep907 = getelementptr i8, ptr %scevgep905, i64 %377
   %scevgep908 = getelementptr i8, ptr %scevgep907, i64 -8
   %.5557.us.2 = load double, ptr %scevgep908, align 8
   %.6.i515.2 = fsub double %.55483148.us.2, %.5557.us.2
@@ -9333,10 +9326,10 @@ for.body.4.endif.endif.endif.us:
   %sunkaddr1448 = getelementptr i8, ptr %.6.i514, i64 %sunkaddr1447
   %sunkaddr1449 = getelementptr i8, ptr %sunkaddr1448, i64 16
   store double %.6.i515.2, ptr %sunkaddr1449, align 8
-  %379 = shl i64 %loop.index.43499.us, 3
-  %scevgep898 = getelementptr i8, ptr %scevgep, i64 %379
+  %378 = shl i64 %loop.index.43499.us, 3
+  %scevgep898 = getelementptr i8, ptr %scevgep, i64 %378
   %.55483148.us.3 = load double, ptr %scevgep898, align 8
-  %scevgep906 = getelementptr i8, ptr %scevgep905, i64 %379
+  %scevgep906 = getelementptr i8, ptr %scevgep905, i64 %378
   %.5557.us.3 = load double, ptr %scevgep906, align 8
   %.6.i515.3 = fsub double %.55483148.us.3, %.5557.us.3
   %sunkaddr1450 = mul i64 %loop.index.43499.us, 8
@@ -9352,28 +9345,28 @@ B1724.endif.endif.endif.endif.endif.if.if:
   br label %common.ret
 
 for.end.4.loopexit.unr-lcssa:
-  %380 = icmp eq i64 %xtraiter878, 0
-  br i1 %380, label %for.end.4, label %for.body.4.endif.endif.endif.us.epil.preheader
+  %379 = icmp eq i64 %xtraiter878, 0
+  br i1 %379, label %for.end.4, label %for.body.4.endif.endif.endif.us.epil.preheader
 
 for.body.4.endif.endif.endif.us.epil.preheader:
   %loop.index.43499.us.epil.init = phi i64 [ 0, %for.body.4.endif.endif.endif.us.preheader ], [ %.5586.us.3, %for.end.4.loopexit.unr-lcssa ]
-  %381 = shl i64 %loop.index.43499.us.epil.init, 3
-  %scevgep921 = getelementptr i8, ptr %.6.i514, i64 %381
-  %scevgep926 = getelementptr i8, ptr %lsr.iv924, i64 %381
-  %scevgep928 = getelementptr i8, ptr %.6.i.i.i, i64 %381
+  %380 = shl i64 %loop.index.43499.us.epil.init, 3
+  %scevgep921 = getelementptr i8, ptr %.6.i514, i64 %380
+  %scevgep926 = getelementptr i8, ptr %lsr.iv924, i64 %380
+  %scevgep928 = getelementptr i8, ptr %.6.i.i.i, i64 %380
   br label %for.body.4.endif.endif.endif.us.epil
 
 for.body.4.endif.endif.endif.us.epil:
   %epil.iter879 = phi i64 [ %epil.iter879.next, %for.body.4.endif.endif.endif.us.epil ], [ 0, %for.body.4.endif.endif.endif.us.epil.preheader ]
-  %382 = shl nuw nsw i64 %epil.iter879, 3
-  %scevgep929 = getelementptr i8, ptr %scevgep928, i64 %382
+  %381 = shl nuw nsw i64 %epil.iter879, 3
+  %scevgep929 = getelementptr i8, ptr %scevgep928, i64 %381
   %.55483148.us.epil = load double, ptr %scevgep929, align 8
-  %383 = shl nuw nsw i64 %epil.iter879, 3
-  %scevgep927 = getelementptr i8, ptr %scevgep926, i64 %383
+  %382 = shl nuw nsw i64 %epil.iter879, 3
+  %scevgep927 = getelementptr i8, ptr %scevgep926, i64 %382
   %.5557.us.epil = load double, ptr %scevgep927, align 8
   %.6.i515.epil = fsub double %.55483148.us.epil, %.5557.us.epil
-  %384 = shl nuw nsw i64 %epil.iter879, 3
-  %scevgep922 = getelementptr i8, ptr %scevgep921, i64 %384
+  %383 = shl nuw nsw i64 %epil.iter879, 3
+  %scevgep922 = getelementptr i8, ptr %scevgep921, i64 %383
   store double %.6.i515.epil, ptr %scevgep922, align 8
   %epil.iter879.next = add i64 %epil.iter879, 1
   %epil.iter879.cmp.not = icmp eq i64 %xtraiter878, %epil.iter879.next
@@ -9405,12 +9398,12 @@ B0.if.if.i521:
 in7..exit530:
   %.5600.0 = phi double [ %.53.i529, %B0.endif.i524 ], [ 0.000000e+00, %B0.if.if.i521 ]
   %excinfo.35.2 = phi ptr [ %excinfo.35.0, %B0.endif.i524 ], [ %.29.i522, %B0.if.if.i521 ]
-  %385 = icmp eq i32 %.28.i519, 0
+  %384 = icmp eq i32 %.28.i519, 0
   call void @llvm.lifetime.end.p0(ptr nonnull %.20.i.i)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i518)
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i)
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i)
-  br i1 %385, label %for.end.4.endif, label %for.end.4.if.if
+  br i1 %384, label %for.end.4.endif, label %for.end.4.if.if
 
 for.body.4.endif.endif.endif:
   %.55483148 = load double, ptr %.6.i.i.i, align 8
@@ -9437,8 +9430,8 @@ for.end.5.if:
 
 for.end.5.endif:
   %.5650 = fdiv double %.5600.0, %.5638
-  %386 = getelementptr double, ptr %.6.i.i.i321, i64 %.511635113522
-  %.5684 = load double, ptr %386, align 8
+  %385 = getelementptr double, ptr %.6.i.i.i321, i64 %.511635113522
+  %.5684 = load double, ptr %385, align 8
   %.5687 = fmul double %arg.where.3, %.5650
   %.5688 = fsub double %.5684, %.5687
   %.5690 = fcmp ogt double %.5688, %most.2.03525
@@ -9597,10 +9590,10 @@ B120.lr.ph:
   %47 = getelementptr i8, ptr %arg.given.12.4, i64 %.idx3410.i.i.i
   %.idx3411.i.i.i = shl i64 %.477.i.i.i.i, 5
   %48 = getelementptr i8, ptr %arg.given.12.4, i64 %.idx3411.i.i.i
-  %.587.i.i.i.i = icmp slt i64 %arg.worlds.1.0.5.1, 0
-  %.588.i.i.i.i = select i1 %.587.i.i.i.i, i64 %arg.given.5.5.1, i64 0
-  %.699.i.i.i.i = select i1 %.587.i.i.i.i, i64 %arg.given.17.5.1, i64 0
-  %scevgep275.i.i = getelementptr i8, ptr %arg.worlds.1.3.4, i64 %21
+  %.501.i.i.i.i = icmp slt i64 %arg.worlds.1.0.5.1, 0
+  %.502.i.i.i.i = select i1 %.501.i.i.i.i, i64 %arg.given.5.5.1, i64 0
+  %.612.i.i.i.i = select i1 %.501.i.i.i.i, i64 %arg.given.17.5.1, i64 0
+  %scevgep274.i.i = getelementptr i8, ptr %arg.worlds.1.3.4, i64 %21
   %49 = add i64 %17, 8
   %50 = shl i64 %arg.given.5.5.1, 3
   %51 = add i64 %50, 8
@@ -9611,7 +9604,7 @@ B120.lr.ph:
   %55 = shl i64 %arg.beliefs.1.5.1, 3
   %unroll_iter.i.i.i = and i64 %arg.worlds.1.5.5.1, %const
   %56 = shl i64 %arg.where.1, 3
-  %scevgep67.i17 = getelementptr i8, ptr %scevgep275.i.i, i64 %56
+  %scevgep67.i17 = getelementptr i8, ptr %scevgep274.i.i, i64 %56
   %invariant.gep94 = getelementptr i8, ptr %arg.dreams.4, i64 %56
   %scevgep91.i = getelementptr i8, ptr %arg.given.17.4, i64 %56
   %scevgep101.i = getelementptr i8, ptr %arg.given.5.4, i64 %56
@@ -10030,7 +10023,7 @@ B238.prol.loopexit.i:
 B238.preheader.i:
   %108 = add nuw i64 %.74534303434.unr.i, 2
   %109 = shl i64 %.75234313433.unr.i, 3
-  %scevgep143 = getelementptr i8, ptr %scevgep275.i.i, i64 %109
+  %scevgep143 = getelementptr i8, ptr %scevgep274.i.i, i64 %109
   br label %B238.i
 
 B896.endif.endif.i:
@@ -10565,9 +10558,9 @@ B180.i.i:
   br i1 %.752.not.i.i, label %B406.i.i, label %B166.i.i.i
 
 B166.i.i.i:
-  %sunkaddr204 = getelementptr inbounds i8, ptr %362, i64 %sunkaddr289.i.i
+  %sunkaddr204 = getelementptr inbounds i8, ptr %361, i64 %sunkaddr288.i.i
   %.352.i.i.i = load i64, ptr %sunkaddr204, align 8
-  %sunkaddr205 = getelementptr inbounds i8, ptr %363, i64 %sunkaddr291.i.i
+  %sunkaddr205 = getelementptr inbounds i8, ptr %362, i64 %sunkaddr290.i.i
   %.517.i.i.i = load i64, ptr %sunkaddr205, align 8
   %.548.i1.i.i = load i64, ptr %arg.given.6.4, align 8
   %.549.i.i.i = icmp slt i64 %.517.i.i.i, %.548.i1.i.i
@@ -10585,14 +10578,14 @@ B232.i.i.i:
 
 B276.i.i.i:
   %sunkaddr.i2.i.i = shl i64 %.605.i.i.i, 3
-  %sunkaddr112.i.i.i = getelementptr i8, ptr %arg.given.7.4, i64 %sunkaddr.i2.i.i
-  %sunkaddr113.i.i.i = getelementptr i8, ptr %sunkaddr112.i.i.i, i64 8
-  %.679.i.i.i = load i64, ptr %sunkaddr113.i.i.i, align 8
+  %sunkaddr111.i.i.i = getelementptr i8, ptr %arg.given.7.4, i64 %sunkaddr.i2.i.i
+  %sunkaddr112.i.i.i = getelementptr i8, ptr %sunkaddr111.i.i.i, i64 8
+  %.679.i.i.i = load i64, ptr %sunkaddr112.i.i.i, align 8
   %.681.i.i.i = icmp slt i64 %lsr.iv40.i.in, %.679.i.i.i
   br i1 %.681.i.i.i, label %B324.i.i.i, label %B406.i.i
 
 B324.i.i.i:
-  br i1 %calls.2.0.lcssa.i.i.i, label %B330.i.i.i, label %B1074.thread58.i.i.i
+  br i1 %calls.2.0.lcssa.i.i.i, label %B330.i.i.i, label %B1074.thread57.i.i.i
 
 B330.i.i.i:
   %175 = icmp slt i64 %arg.given.0.5.1, 1
@@ -10605,7 +10598,7 @@ B330.i.i.i:
   br i1 %or.cond.i.i.i, label %B1074.thread.i.i.i, label %B452.lr.ph.i.i.i
 
 B452.i.i.i:
-  %lsr.iv94.i.i.i = phi ptr [ %arg.worlds.1.0.4, %B452.lr.ph.i.i.i ], [ %scevgep95.i.i.i, %B1048.i.i.i ]
+  %lsr.iv93.i.i.i = phi ptr [ %arg.worlds.1.0.4, %B452.lr.ph.i.i.i ], [ %scevgep94.i.i.i, %B1048.i.i.i ]
   %choice.4.13467.i.i.i = phi i64 [ -2, %B452.lr.ph.i.i.i ], [ %choice.5.1.i.i.i, %B1048.i.i.i ]
   %size.4.13466.i.i.i = phi i64 [ 0, %B452.lr.ph.i.i.i ], [ %size.5.1.i.i.i, %B1048.i.i.i ]
   %best.2.13465.i.i.i = phi double [ 0.000000e+00, %B452.lr.ph.i.i.i ], [ %best.3.1.i.i.i, %B1048.i.i.i ]
@@ -10646,9 +10639,9 @@ B572.i.i.i:
   br i1 %.1415.i.i.i, label %B664.i.i.i, label %B1048.i.i.i
 
 B664.i.i.i:
-  %.1499.i.i.i = getelementptr double, ptr %257, i64 %.96234443463.i.i.i
+  %.1499.i.i.i = getelementptr double, ptr %256, i64 %.96234443463.i.i.i
   %.1500.i.i.i = load double, ptr %.1499.i.i.i, align 8
-  %.1576.i.i.i = getelementptr double, ptr %258, i64 %.96234443463.i.i.i
+  %.1576.i.i.i = getelementptr double, ptr %257, i64 %.96234443463.i.i.i
   %.1577.i.i.i = load double, ptr %.1576.i.i.i, align 8
   %178 = getelementptr double, ptr %arg.worlds.1.5.4, i64 %.96234443463.i.i.i
   %.370.i.i7.i.i = load double, ptr %178, align 8
@@ -10669,34 +10662,34 @@ B354.i.i.i.i:
   %.849.i.i.i.i = icmp slt i64 %.79114191421.i.i.i.i, 0
   %180 = select i1 %.849.i.i.i.i, i64 %6, i64 0
   %181 = shl i64 %.79114191421.i.i.i.i, 3
-  %scevgep107.i.i.i = getelementptr i8, ptr %lsr.iv94.i.i.i, i64 %180
-  %scevgep108.i.i.i = getelementptr i8, ptr %scevgep107.i.i.i, i64 %181
-  %.873.i.i.i.i = load i64, ptr %scevgep108.i.i.i, align 8
+  %scevgep106.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %180
+  %scevgep107.i.i.i = getelementptr i8, ptr %scevgep106.i.i.i, i64 %181
+  %.873.i.i.i.i = load i64, ptr %scevgep107.i.i.i, align 8
   %.875.i.i.i.i = add nsw i64 %.873.i.i.i.i, %passed.2.11423.i.i.i.i
   %182 = add i64 %.79114191421.i.i.i.i, 1
   %.849.1.i.i.i.i = icmp slt i64 %182, 0
   %183 = select i1 %.849.1.i.i.i.i, i64 %6, i64 0
-  %scevgep104.i.i.i = getelementptr i8, ptr %lsr.iv94.i.i.i, i64 %183
+  %scevgep103.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %183
   %184 = shl i64 %.79114191421.i.i.i.i, 3
-  %scevgep94 = getelementptr i8, ptr %scevgep104.i.i.i, i64 %184
+  %scevgep94 = getelementptr i8, ptr %scevgep103.i.i.i, i64 %184
   %scevgep95 = getelementptr i8, ptr %scevgep94, i64 8
   %.873.1.i.i.i.i = load i64, ptr %scevgep95, align 8
   %.875.1.i.i.i.i = add nsw i64 %.875.i.i.i.i, %.873.1.i.i.i.i
   %185 = add i64 %182, 1
   %.849.2.i.i.i.i = icmp slt i64 %185, 0
   %186 = select i1 %.849.2.i.i.i.i, i64 %6, i64 0
-  %scevgep101.i.i.i = getelementptr i8, ptr %lsr.iv94.i.i.i, i64 %186
+  %scevgep100.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %186
   %187 = shl i64 %.79114191421.i.i.i.i, 3
-  %scevgep92 = getelementptr i8, ptr %scevgep101.i.i.i, i64 %187
+  %scevgep92 = getelementptr i8, ptr %scevgep100.i.i.i, i64 %187
   %scevgep93 = getelementptr i8, ptr %scevgep92, i64 16
   %.873.2.i.i.i.i = load i64, ptr %scevgep93, align 8
   %.875.2.i.i.i.i = add nsw i64 %.875.1.i.i.i.i, %.873.2.i.i.i.i
   %188 = add i64 %185, 1
   %.849.3.i.i.i.i = icmp slt i64 %188, 0
   %189 = select i1 %.849.3.i.i.i.i, i64 %6, i64 0
-  %scevgep98.i.i.i = getelementptr i8, ptr %lsr.iv94.i.i.i, i64 %189
+  %scevgep97.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %189
   %190 = shl i64 %.79114191421.i.i.i.i, 3
-  %scevgep90 = getelementptr i8, ptr %scevgep98.i.i.i, i64 %190
+  %scevgep90 = getelementptr i8, ptr %scevgep97.i.i.i, i64 %190
   %scevgep91 = getelementptr i8, ptr %scevgep90, i64 24
   %.873.3.i.i.i.i = load i64, ptr %scevgep91, align 8
   %.875.3.i.i.i.i = add nsw i64 %.875.2.i.i.i.i, %.873.3.i.i.i.i
@@ -10747,9 +10740,9 @@ B354.prol.i.i.i.i:
   %.849.prol.i.i.i.i = icmp slt i64 %.79114191421.prol.i.i.i.i, 0
   %202 = select i1 %.849.prol.i.i.i.i, i64 %6, i64 0
   %203 = shl i64 %.79114191421.prol.i.i.i.i, 3
-  %scevgep96.i.i.i = getelementptr i8, ptr %lsr.iv94.i.i.i, i64 %202
-  %scevgep97.i.i.i = getelementptr i8, ptr %scevgep96.i.i.i, i64 %203
-  %.873.prol.i.i.i.i = load i64, ptr %scevgep97.i.i.i, align 8
+  %scevgep95.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %202
+  %scevgep96.i.i.i = getelementptr i8, ptr %scevgep95.i.i.i, i64 %203
+  %.873.prol.i.i.i.i = load i64, ptr %scevgep96.i.i.i, align 8
   %.875.prol.i.i.i.i = add nsw i64 %.873.prol.i.i.i.i, %passed.2.11423.prol.i.i.i.i
   %lsr.iv.next89 = add i64 %lsr.iv88, 8
   %ov.i.i.i.i = icmp eq i64 %lsr.iv.next89, 0
@@ -10829,7 +10822,7 @@ B798.endif.endif.i.i.i.i:
   br label %B664.endif.endif.endif.i.i.i
 
 B898.i.i.i:
-  %lsr.iv109.i.i.i = phi i64 [ %264, %B898.lr.ph.i.i.i ], [ %lsr.iv.next110.i.i.i, %B956.i.i.i ]
+  %lsr.iv108.i.i.i = phi i64 [ %263, %B898.lr.ph.i.i.i ], [ %lsr.iv.next109.i.i.i, %B956.i.i.i ]
   %pick.2.23433.i.i.i = phi i64 [ %.1161.i.i.i, %B898.lr.ph.i.i.i ], [ %pick.3.3.i.i.i, %B956.i.i.i ]
   %.212734293431.i.i.i = phi i64 [ %.1161.i.i.i, %B898.lr.ph.i.i.i ], [ %.2134.i.i.i, %B956.i.i.i ]
   %.2201.i.i.i = icmp slt i64 %.212734293431.i.i.i, 0
@@ -10856,9 +10849,9 @@ B952.i.i.i:
 
 B956.i.i.i:
   %pick.3.3.i.i.i = phi i64 [ %.212734293431.i.i.i, %B952.i.i.i ], [ %pick.2.23433.i.i.i, %B922.i.i.i ], [ %pick.2.23433.i.i.i, %B898.i.i.i ]
-  %lsr.iv.next110.i.i.i = add i64 %lsr.iv109.i.i.i, -1
+  %lsr.iv.next109.i.i.i = add i64 %lsr.iv108.i.i.i, -1
   %.2134.i.i.i = add i64 %.212734293431.i.i.i, 1
-  %.2121.i.i.i = icmp samesign ugt i64 %lsr.iv.next110.i.i.i, 1
+  %.2121.i.i.i = icmp samesign ugt i64 %lsr.iv.next109.i.i.i, 1
   br i1 %.2121.i.i.i, label %B898.i.i.i, label %B958.i.i.i
 
 B958.i.i.i:
@@ -10877,7 +10870,7 @@ B958.i.i.i:
 
 B112.i.i.i.i:
   %sunkaddr207 = mul i64 %.635.i.i, 8
-  %sunkaddr208 = getelementptr i8, ptr %259, i64 %sunkaddr207
+  %sunkaddr208 = getelementptr i8, ptr %258, i64 %sunkaddr207
   %.470.i.i.i.i = load i64, ptr %sunkaddr208, align 8
   %.501.not.i.i.i.i = icmp slt i64 %.470.i.i.i.i, %.827.i.i.i
   br i1 %.501.not.i.i.i.i, label %B168.i.i.i.i, label %B1048.i.i.i
@@ -10923,7 +10916,7 @@ B578.i.i.i.i:
   %223 = shl i64 %.12111172.i.i.i.i, 3
   %scevgep1.i.i.i.i = getelementptr i8, ptr %scevgep.i6.i.i.i, i64 %223
   %.1273.i7.i.i.i = load double, ptr %scevgep1.i.i.i.i, align 8
-  %sunkaddr211 = getelementptr inbounds i8, ptr %260, i64 %sunkaddr4.i.i.i.i
+  %sunkaddr211 = getelementptr inbounds i8, ptr %259, i64 %sunkaddr4.i.i.i.i
   %.1304.i.i.i.i = load double, ptr %sunkaddr211, align 8
   %.1305.i.i.i.i = fadd double %.1273.i7.i.i.i, %.1304.i.i.i.i
   %.1336.i.i.i.i = fcmp ogt double %.1305.i.i.i.i, %.992.i.i.i.i
@@ -10945,31 +10938,26 @@ B998.i.i.i:
   br i1 %.453.i.i.i.i, label %B1048.i.i.i, label %in5..exit.i.i.i
 
 in5..exit.i.i.i:
-  %.10.i.i10.i.i.i = fcmp ogt double %.370.i.i7.i.i, 1.500000e+00
-  %.11.i.i11.i.i.i = select i1 %.10.i.i10.i.i.i, double 1.500000e+00, double %.370.i.i7.i.i
   %225 = getelementptr double, ptr %208, i64 %arg.worlds.1.0.5.1
-  %.610.i.i.i.i = getelementptr double, ptr %225, i64 %.588.i.i.i.i
-  %.611.i.i.i.i = load double, ptr %.610.i.i.i.i, align 8
-  %226 = getelementptr i8, ptr %210, i64 8
-  %.663.i.i.i.i = getelementptr double, ptr %226, i64 %.641.i.i.i.i
-  %.664.i.i.i.i = load double, ptr %.663.i.i.i.i, align 8
-  %.667.i.i.i.i = fsub double %.611.i.i.i.i, %.664.i.i.i.i
-  %.668.i.i.i.i = fmul double %.11.i.i11.i.i.i, %.667.i.i.i.i
-  %227 = getelementptr i64, ptr %211, i64 %arg.worlds.1.0.5.1
-  %.721.i.i.i.i = getelementptr i64, ptr %227, i64 %.699.i.i.i.i
-  %.722.i.i.i.i = load i64, ptr %.721.i.i.i.i, align 8
-  %.723.i.i.i.i = sitofp i64 %.722.i.i.i.i to double
-  %.724.i.i.i.i = fadd double %.668.i.i.i.i, %.723.i.i.i.i
-  %.782.i.i.i.i = fsub double %.724.i.i.i.i, %.1241.i.i.i.i
-  %.897.i.i.i.i = sub nsw i64 %.473.i.i.i.i, %.528.i.i.i.i
-  %.898.i.i.i.i = sitofp i64 %.897.i.i.i.i to double
-  %.899.i.i.i.i = fsub double %.782.i.i.i.i, %.898.i.i.i.i
-  %.979.i.i.i.i = getelementptr i64, ptr %.1771.i.i.i, i64 %.569.i.i.i.i
-  %.980.i.i.i.i = load i64, ptr %.979.i.i.i.i, align 8
-  %.983.i.i.i.i = sitofp i64 %.980.i.i.i.i to double
-  %.984.i.i.i.i = fmul double %.983.i.i.i.i, 2.500000e-01
-  %.985.i.i.i.i = fcmp ult double %.899.i.i.i.i, %.984.i.i.i.i
-  %cond.fr.i.i.i = freeze i1 %.985.i.i.i.i
+  %.524.i.i.i.i = getelementptr double, ptr %225, i64 %.502.i.i.i.i
+  %.525.i.i.i.i = load double, ptr %.524.i.i.i.i, align 8
+  %.580.i.i.i.i = fsub double %.525.i.i.i.i, %.1129.i.i.i.i
+  %.581.i.i.i.i = fmul double %.580.i.i.i.i, 1.500000e+00
+  %226 = getelementptr i64, ptr %211, i64 %arg.worlds.1.0.5.1
+  %.634.i.i.i.i = getelementptr i64, ptr %226, i64 %.612.i.i.i.i
+  %.635.i.i.i.i = load i64, ptr %.634.i.i.i.i, align 8
+  %.636.i.i.i.i = sitofp i64 %.635.i.i.i.i to double
+  %.637.i.i.i.i = fadd double %.581.i.i.i.i, %.636.i.i.i.i
+  %.695.i.i.i.i = fsub double %.637.i.i.i.i, %.1241.i.i.i.i
+  %.810.i.i.i.i = sub nsw i64 %.473.i.i.i.i, %.528.i.i.i.i
+  %.811.i.i.i.i = sitofp i64 %.810.i.i.i.i to double
+  %.812.i.i.i.i = fsub double %.695.i.i.i.i, %.811.i.i.i.i
+  %.892.i.i.i.i = getelementptr i64, ptr %.1771.i.i.i, i64 %.569.i.i.i.i
+  %.893.i.i.i.i = load i64, ptr %.892.i.i.i.i, align 8
+  %.896.i.i.i.i = sitofp i64 %.893.i.i.i.i to double
+  %.897.i.i.i.i = fmul double %.896.i.i.i.i, 2.500000e-01
+  %.898.i.i.i.i = fcmp ult double %.812.i.i.i.i, %.897.i.i.i.i
+  %cond.fr.i.i.i = freeze i1 %.898.i.i.i.i
   %best.2.13465..1068.i.i.i = select i1 %cond.fr.i.i.i, double %best.2.13465.i.i.i, double %.1068.i.i.i
   %size.4.13466.pick.2.2.lcssa.i.i.i = select i1 %cond.fr.i.i.i, i64 %size.4.13466.i.i.i, i64 %pick.2.2.lcssa.i.i.i
   %choice.4.13467..96234443463.i.i.i = select i1 %cond.fr.i.i.i, i64 %choice.4.13467.i.i.i, i64 %.96234443463.i.i.i
@@ -10979,7 +10967,7 @@ B1048.i.i.i:
   %best.3.1.i.i.i = phi double [ %best.2.13465.i.i.i, %B452.i.i.i ], [ %best.2.13465.i.i.i, %B354.i3.i.i.i ], [ %best.2.13465.i.i.i, %B958.i.i.i ], [ %best.2.13465.i.i.i, %B572.i.i.i ], [ %best.2.13465.i.i.i, %B532.i.i.i ], [ %best.2.13465.i.i.i, %B500.i.i.i ], [ %best.2.13465..1068.i.i.i, %in5..exit.i.i.i ], [ %.1068.i.i.i, %B998.i.i.i ], [ %best.2.13465.i.i.i, %B112.i.i.i.i ], [ %best.2.13465.i.i.i, %B168.i.i.i.i ], [ %best.2.13465.i.i.i, %B578.i.i.i.i ]
   %size.5.1.i.i.i = phi i64 [ %size.4.13466.i.i.i, %B452.i.i.i ], [ %size.4.13466.i.i.i, %B354.i3.i.i.i ], [ %size.4.13466.i.i.i, %B958.i.i.i ], [ %size.4.13466.i.i.i, %B572.i.i.i ], [ %size.4.13466.i.i.i, %B532.i.i.i ], [ %size.4.13466.i.i.i, %B500.i.i.i ], [ %size.4.13466.pick.2.2.lcssa.i.i.i, %in5..exit.i.i.i ], [ %pick.2.2.lcssa.i.i.i, %B998.i.i.i ], [ %size.4.13466.i.i.i, %B112.i.i.i.i ], [ %size.4.13466.i.i.i, %B168.i.i.i.i ], [ %size.4.13466.i.i.i, %B578.i.i.i.i ]
   %choice.5.1.i.i.i = phi i64 [ %choice.4.13467.i.i.i, %B452.i.i.i ], [ %choice.4.13467.i.i.i, %B354.i3.i.i.i ], [ %choice.4.13467.i.i.i, %B958.i.i.i ], [ %choice.4.13467.i.i.i, %B572.i.i.i ], [ %choice.4.13467.i.i.i, %B532.i.i.i ], [ %choice.4.13467.i.i.i, %B500.i.i.i ], [ %choice.4.13467..96234443463.i.i.i, %in5..exit.i.i.i ], [ %.96234443463.i.i.i, %B998.i.i.i ], [ %choice.4.13467.i.i.i, %B112.i.i.i.i ], [ %choice.4.13467.i.i.i, %B168.i.i.i.i ], [ %choice.4.13467.i.i.i, %B578.i.i.i.i ]
-  %scevgep95.i.i.i = getelementptr i8, ptr %lsr.iv94.i.i.i, i64 %6
+  %scevgep94.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %6
   %exitcond.not.i4.i.i = icmp eq i64 %.969.i.i.i, %arg.given.0.5.1
   br i1 %exitcond.not.i4.i.i, label %B1052.i.i.i, label %B452.i.i.i
 
@@ -10989,30 +10977,30 @@ B1052.i.i.i:
 
 B1074.i.i.i:
   %sunkaddr212 = mul i64 %.635.i.i, 8
-  %sunkaddr213 = getelementptr i8, ptr %259, i64 %sunkaddr212
+  %sunkaddr213 = getelementptr i8, ptr %258, i64 %sunkaddr212
   %.374.i.i.i.i = load i64, ptr %sunkaddr213, align 8
   %.415.not.i.i.i.i = icmp slt i64 %.374.i.i.i.i, %.827.i.i.i
   br i1 %.415.not.i.i.i.i, label %B406.i.i, label %B158.i.i.i.i.i
 
-B1074.thread58.i.i.i:
-  %228 = getelementptr i64, ptr %13, i64 %.599.i.i18
-  %.373.i62.i.i.i = getelementptr i64, ptr %228, i64 %.635.i.i
-  %.374.i63.i.i.i = load i64, ptr %.373.i62.i.i.i, align 8
+B1074.thread57.i.i.i:
+  %227 = getelementptr i64, ptr %13, i64 %.599.i.i18
+  %.373.i61.i.i.i = getelementptr i64, ptr %227, i64 %.635.i.i
+  %.374.i62.i.i.i = load i64, ptr %.373.i61.i.i.i, align 8
   %sunkaddr214 = getelementptr i8, ptr %arg.given.6.4, i64 8
-  %.413.i65.i.i.i = load i64, ptr %sunkaddr214, align 8
-  %.415.not.i66.i.i.i = icmp slt i64 %.374.i63.i.i.i, %.413.i65.i.i.i
-  br i1 %.415.not.i66.i.i.i, label %B100.endif.endif.i.i.i.i, label %B158.i.i.i.i.i
+  %.413.i64.i.i.i = load i64, ptr %sunkaddr214, align 8
+  %.415.not.i65.i.i.i = icmp slt i64 %.374.i62.i.i.i, %.413.i64.i.i.i
+  br i1 %.415.not.i65.i.i.i, label %B100.endif.endif.i.i.i.i, label %B158.i.i.i.i.i
 
 B1074.thread.i.i.i:
-  %229 = getelementptr i64, ptr %13, i64 %.599.i.i18
-  %.373.i45.i.i.i = getelementptr i64, ptr %229, i64 %.635.i.i
-  %.374.i46.i.i.i = load i64, ptr %.373.i45.i.i.i, align 8
-  %.415.not.i49.i.i.i = icmp slt i64 %.374.i46.i.i.i, %.827.i.i.i
-  br i1 %.415.not.i49.i.i.i, label %B406.i.i, label %B158.i.i.i.i.i
+  %228 = getelementptr i64, ptr %13, i64 %.599.i.i18
+  %.373.i44.i.i.i = getelementptr i64, ptr %228, i64 %.635.i.i
+  %.374.i45.i.i.i = load i64, ptr %.373.i44.i.i.i, align 8
+  %.415.not.i48.i.i.i = icmp slt i64 %.374.i45.i.i.i, %.827.i.i.i
+  br i1 %.415.not.i48.i.i.i, label %B406.i.i, label %B158.i.i.i.i.i
 
 B228.i.i.i.i:
-  %lsr.iv.i13.i.i = phi ptr [ %scevgep89.i.i.i, %B228.i.preheader.i.i.i ], [ %scevgep90.i.i.i, %B278.1.i.i.i.i ]
-  %lsr.iv.i20.i.i.i = phi i64 [ %252, %B228.i.preheader.i.i.i ], [ %lsr.iv.next.i25.i.i.i, %B278.1.i.i.i.i ]
+  %lsr.iv.i13.i.i = phi ptr [ %scevgep88.i.i.i, %B228.i.preheader.i.i.i ], [ %scevgep89.i.i.i, %B278.1.i.i.i.i ]
+  %lsr.iv.i19.i.i.i = phi i64 [ %251, %B228.i.preheader.i.i.i ], [ %lsr.iv.next.i24.i.i.i, %B278.1.i.i.i.i ]
   %wanted.3.11069.i.i.i.i = phi i1 [ %wanted.3.11069.unr.i.i.i.i, %B228.i.preheader.i.i.i ], [ %"$phi278.1.3.1.1.i.i.i.i", %B278.1.i.i.i.i ]
   %.60210651067.i.i.i.i = phi i64 [ %.60210651067.unr.i.i.i.i, %B228.i.preheader.i.i.i ], [ %.609.1.i.i.i.i, %B278.1.i.i.i.i ]
   %.609.i.i.i.i = add i64 %.60210651067.i.i.i.i, 1
@@ -11021,25 +11009,25 @@ B228.i.i.i.i:
 B278.i.i14.i.i:
   %.661.i.i.i.i = icmp slt i64 %.60210651067.i.i.i.i, 0
   %.662.i.i.i.i = select i1 %.661.i.i.i.i, i64 %arg.given.8.5.0, i64 0
-  %scevgep92.i.i.i = getelementptr i8, ptr %lsr.iv.i13.i.i, i64 %.662.i.i.i.i
-  %.677.i21.i.i.i = load i8, ptr %scevgep92.i.i.i, align 1
-  %.680.i.not.i.i.i = icmp eq i8 %.677.i21.i.i.i, 0
+  %scevgep91.i.i.i = getelementptr i8, ptr %lsr.iv.i13.i.i, i64 %.662.i.i.i.i
+  %.677.i20.i.i.i = load i8, ptr %scevgep91.i.i.i, align 1
+  %.680.i.not.i.i.i = icmp eq i8 %.677.i20.i.i.i, 0
   br i1 %.680.i.not.i.i.i, label %B234.1.i.i.i.i, label %B278.1.i.i.i.i
 
 B234.1.i.i.i.i:
   %.661.1.i.i.i.i = icmp slt i64 %.609.i.i.i.i, 0
-  %230 = select i1 %.661.1.i.i.i.i, i64 %22, i64 1
-  %scevgep91.i.i.i = getelementptr i8, ptr %lsr.iv.i13.i.i, i64 %230
-  %.677.1.i.i.i.i = load i8, ptr %scevgep91.i.i.i, align 1
+  %229 = select i1 %.661.1.i.i.i.i, i64 %22, i64 1
+  %scevgep90.i.i.i = getelementptr i8, ptr %lsr.iv.i13.i.i, i64 %229
+  %.677.1.i.i.i.i = load i8, ptr %scevgep90.i.i.i, align 1
   %.680.1.i.i.i.i = icmp ne i8 %.677.1.i.i.i.i, 0
   br label %B278.1.i.i.i.i
 
 B278.1.i.i.i.i:
   %"$phi278.1.3.1.1.i.i.i.i" = phi i1 [ true, %B278.i.i14.i.i ], [ %.680.1.i.i.i.i, %B234.1.i.i.i.i ], [ true, %B228.i.i.i.i ]
-  %lsr.iv.next.i25.i.i.i = add i64 %lsr.iv.i20.i.i.i, -2
+  %lsr.iv.next.i24.i.i.i = add i64 %lsr.iv.i19.i.i.i, -2
   %.609.1.i.i.i.i = add i64 %.60210651067.i.i.i.i, 2
-  %scevgep90.i.i.i = getelementptr i8, ptr %lsr.iv.i13.i.i, i64 2
-  %.596.1.i.i.i.i = icmp sgt i64 %lsr.iv.next.i25.i.i.i, 2
+  %scevgep89.i.i.i = getelementptr i8, ptr %lsr.iv.i13.i.i, i64 2
+  %.596.1.i.i.i.i = icmp sgt i64 %lsr.iv.next.i24.i.i.i, 2
   br i1 %.596.1.i.i.i.i, label %B228.i.i.i.i, label %B226.endif.i.i.i.i
 
 B158.i.i.i.i.i:
@@ -11052,12 +11040,12 @@ B158.i.i.i.i.i:
 B270.i.i.i.i.i:
   %clear.2.0599.i.i.i.i.i = phi i1 [ true, %B270.lr.ph.new.i.i.i.i.i ], [ %"$phi344.1.3.1.1.i.i.i.i.i", %B344.1.i.i.i.i.i ]
   %niter.i.i.i.i.i = phi i64 [ 0, %B270.lr.ph.new.i.i.i.i.i ], [ %niter.next.1.i.i.i.i.i, %B344.1.i.i.i.i.i ]
-  %231 = add i64 %lsr.iv40.i.in, %niter.i.i.i.i.i
-  %232 = add i64 %231, 1
+  %230 = add i64 %lsr.iv40.i.in, %niter.i.i.i.i.i
+  %231 = add i64 %230, 1
   br i1 %clear.2.0599.i.i.i.i.i, label %B276.i.i.i.i.i, label %B344.1.i.i.i.i.i
 
 B276.i.i.i.i.i:
-  %.763.i.i.i.i.i = icmp slt i64 %231, 0
+  %.763.i.i.i.i.i = icmp slt i64 %230, 0
   %.764.i.i.i.i.i = select i1 %.763.i.i.i.i.i, i64 %arg.given.8.5.0, i64 0
   %scevgep74.i = getelementptr i8, ptr %lsr.iv63.i, i64 %.764.i.i.i.i.i
   %scevgep75.i = getelementptr i8, ptr %scevgep74.i, i64 %niter.i.i.i.i.i
@@ -11066,11 +11054,11 @@ B276.i.i.i.i.i:
   br i1 %.782.i.i.i.i.i, label %B344.i.i.i.i.i, label %B344.1.i.i.i.i.i
 
 B344.i.i.i.i.i:
-  %233 = icmp slt i64 %231, 0
-  %234 = select i1 %233, i64 %21, i64 0
-  %235 = shl i64 %niter.i.i.i.i.i, 3
-  %scevgep72.i = getelementptr i8, ptr %lsr.iv68.i, i64 %234
-  %scevgep73.i = getelementptr i8, ptr %scevgep72.i, i64 %235
+  %232 = icmp slt i64 %230, 0
+  %233 = select i1 %232, i64 %21, i64 0
+  %234 = shl i64 %niter.i.i.i.i.i, 3
+  %scevgep72.i = getelementptr i8, ptr %lsr.iv68.i, i64 %233
+  %scevgep73.i = getelementptr i8, ptr %scevgep72.i, i64 %234
   %.850.i.i.i.i.i = load i64, ptr %scevgep73.i, align 8
   %sunkaddr216 = getelementptr i8, ptr %arg.given.6.4, i64 24
   %.880.i.i.i.i.i = load i64, ptr %sunkaddr216, align 8
@@ -11078,20 +11066,20 @@ B344.i.i.i.i.i:
   br i1 %.881.i.i.i.i.i, label %B276.1.i.i.i.i.i, label %B344.1.i.i.i.i.i
 
 B276.1.i.i.i.i.i:
-  %.763.1.i.i.i.i.i = icmp slt i64 %232, 0
-  %236 = select i1 %.763.1.i.i.i.i.i, i64 %22, i64 1
-  %scevgep65.i29 = getelementptr i8, ptr %lsr.iv63.i, i64 %236
+  %.763.1.i.i.i.i.i = icmp slt i64 %231, 0
+  %235 = select i1 %.763.1.i.i.i.i.i, i64 %22, i64 1
+  %scevgep65.i29 = getelementptr i8, ptr %lsr.iv63.i, i64 %235
   %scevgep66.i30 = getelementptr i8, ptr %scevgep65.i29, i64 %niter.i.i.i.i.i
   %.779.1.i.i.i.i.i = load i8, ptr %scevgep66.i30, align 1
   %.782.1.i.i.i.i.i = icmp eq i8 %.779.1.i.i.i.i.i, 0
   br i1 %.782.1.i.i.i.i.i, label %B294.1.i.i.i.i.i, label %B344.1.i.i.i.i.i
 
 B294.1.i.i.i.i.i:
-  %237 = icmp slt i64 %232, 0
-  %238 = select i1 %237, i64 %23, i64 8
-  %scevgep70.i = getelementptr i8, ptr %lsr.iv68.i, i64 %238
-  %239 = shl i64 %niter.i.i.i.i.i, 3
-  %scevgep102 = getelementptr i8, ptr %scevgep70.i, i64 %239
+  %236 = icmp slt i64 %231, 0
+  %237 = select i1 %236, i64 %23, i64 8
+  %scevgep70.i = getelementptr i8, ptr %lsr.iv68.i, i64 %237
+  %238 = shl i64 %niter.i.i.i.i.i, 3
+  %scevgep102 = getelementptr i8, ptr %scevgep70.i, i64 %238
   %.850.1.i.i.i.i.i = load i64, ptr %scevgep102, align 8
   %.881.1.i.i.i.i.i = icmp slt i64 %.850.1.i.i.i.i.i, %.880.i.i.i.i.i
   br label %B344.1.i.i.i.i.i
@@ -11103,72 +11091,72 @@ B344.1.i.i.i.i.i:
   br i1 %niter.ncmp.1.not.i.i.i.i.i, label %B348.loopexit.unr-lcssa.i.i.i.i.i, label %B270.i.i.i.i.i
 
 B348.loopexit.unr-lcssa.i.i.i.i.i:
-  %240 = and i64 %.342.i.i.i.i.i, 1
-  %lcmp.mod.not.i.i.i5.i.i = icmp ne i64 %240, 0
+  %239 = and i64 %.342.i.i.i.i.i, 1
+  %lcmp.mod.not.i.i.i5.i.i = icmp ne i64 %239, 0
   %brmerge.i.i.not.i.i = select i1 %lcmp.mod.not.i.i.i5.i.i, i1 %"$phi344.1.3.1.1.i.i.i.i.i", i1 false
   br i1 %brmerge.i.i.not.i.i, label %B348.loopexit.unr-lcssa.i.i.i.B276.epil.i.i.i_crit_edge.i.i, label %in6..exit.i.i.i
 
 B348.loopexit.unr-lcssa.i.i.i.B276.epil.i.i.i_crit_edge.i.i:
-  %241 = add i64 %unroll_iter.i.i.i.i.i, %lsr.iv40.i.in
+  %240 = add i64 %unroll_iter.i.i.i.i.i, %lsr.iv40.i.in
   br label %B276.epil.i.i.i.i.i
 
 B276.epil.i.i.i.i.i:
-  %.706595597.epil.init.i4.i.i.i.i = phi i64 [ %241, %B348.loopexit.unr-lcssa.i.i.i.B276.epil.i.i.i_crit_edge.i.i ], [ %lsr.iv40.i.in, %B270.lr.ph.i.i.i.i.i ]
+  %.706595597.epil.init.i4.i.i.i.i = phi i64 [ %240, %B348.loopexit.unr-lcssa.i.i.i.B276.epil.i.i.i_crit_edge.i.i ], [ %lsr.iv40.i.in, %B270.lr.ph.i.i.i.i.i ]
   %.763.epil.i.i.i.i.i = icmp slt i64 %.706595597.epil.init.i4.i.i.i.i, 0
   %.764.epil.i.i.i.i.i = select i1 %.763.epil.i.i.i.i.i, i64 %arg.given.8.5.0, i64 0
-  %242 = getelementptr i8, ptr %arg.given.8.4, i64 %.706595597.epil.init.i4.i.i.i.i
-  %.778.epil.i.i.i.i.i = getelementptr i8, ptr %242, i64 %.764.epil.i.i.i.i.i
+  %241 = getelementptr i8, ptr %arg.given.8.4, i64 %.706595597.epil.init.i4.i.i.i.i
+  %.778.epil.i.i.i.i.i = getelementptr i8, ptr %241, i64 %.764.epil.i.i.i.i.i
   %.779.epil.i.i.i.i.i = load i8, ptr %.778.epil.i.i.i.i.i, align 1
   %.782.epil.i.i.i.i.i = icmp eq i8 %.779.epil.i.i.i.i.i, 0
   br i1 %.782.epil.i.i.i.i.i, label %B294.epil.i.i.i.i.i, label %B406.i.i
 
 B294.epil.i.i.i.i.i:
-  %243 = icmp slt i64 %.706595597.epil.init.i4.i.i.i.i, 0
-  %.827.epil.i.i.i.i.i = select i1 %243, i64 %arg.worlds.1.3.5.1, i64 0
-  %244 = getelementptr i64, ptr %15, i64 %.706595597.epil.init.i4.i.i.i.i
-  %.849.epil.i.i.i.i.i = getelementptr i64, ptr %244, i64 %.827.epil.i.i.i.i.i
+  %242 = icmp slt i64 %.706595597.epil.init.i4.i.i.i.i, 0
+  %.827.epil.i.i.i.i.i = select i1 %242, i64 %arg.worlds.1.3.5.1, i64 0
+  %243 = getelementptr i64, ptr %15, i64 %.706595597.epil.init.i4.i.i.i.i
+  %.849.epil.i.i.i.i.i = getelementptr i64, ptr %243, i64 %.827.epil.i.i.i.i.i
   %.850.epil.i.i.i.i.i = load i64, ptr %.849.epil.i.i.i.i.i, align 8
   %sunkaddr217 = getelementptr i8, ptr %arg.given.6.4, i64 24
   %.880.epil.i.i.i.i.i = load i64, ptr %sunkaddr217, align 8
   %.881.epil.i.i.i.i.i = icmp slt i64 %.850.epil.i.i.i.i.i, %.880.epil.i.i.i.i.i
-  %cond.fr7585.i.i.i = freeze i1 %.881.epil.i.i.i.i.i
-  br i1 %cond.fr7585.i.i.i, label %B158.i.i.i.i, label %B406.i.i
+  %cond.fr7484.i.i.i = freeze i1 %.881.epil.i.i.i.i.i
+  br i1 %cond.fr7484.i.i.i, label %B158.i.i.i.i, label %B406.i.i
 
 B232.endif.i.i.i.i.i:
   %.700596.not.i.i.i.i.i = icmp slt i64 %.342.i.i.i.i.i, 1
   br i1 %.700596.not.i.i.i.i.i, label %B158.i.i.i.i, label %B270.lr.ph.i.i.i.i.i
 
 B270.lr.ph.i.i.i.i.i:
-  %245 = icmp eq i64 %.342.i.i.i.i.i, 1
-  br i1 %245, label %B276.epil.i.i.i.i.i, label %B270.lr.ph.new.i.i.i.i.i
+  %244 = icmp eq i64 %.342.i.i.i.i.i, 1
+  br i1 %244, label %B276.epil.i.i.i.i.i, label %B270.lr.ph.new.i.i.i.i.i
 
 B270.lr.ph.new.i.i.i.i.i:
   %unroll_iter.i.i.i.i.i = and i64 %.342.i.i.i.i.i, %const
   br label %B270.i.i.i.i.i
 
 B100.endif.endif.i.i.i.i:
-  %246 = icmp slt i64 %.550.i.i.i.i, 1
+  %245 = icmp slt i64 %.550.i.i.i.i, 1
   %sunkaddr218 = getelementptr i8, ptr %arg.given.6.4, i64 32
   %.465.i.i.i.i = load i64, ptr %sunkaddr218, align 8
-  %.467.i.i.i.i = icmp sge i64 %.374.i63.i.i.i, %.465.i.i.i.i
-  br i1 %246, label %B226.endif.i.i.i.i, label %B228.lr.ph.i.i.i.i
+  %.467.i.i.i.i = icmp sge i64 %.374.i62.i.i.i, %.465.i.i.i.i
+  br i1 %245, label %B226.endif.i.i.i.i, label %B228.lr.ph.i.i.i.i
 
 B228.lr.ph.i.i.i.i:
-  %247 = and i64 %.550.i.i.i.i, 1
-  %248 = icmp eq i64 %247, 0
-  %.693.i.i.i.i = shl nsw i64 %.374.i63.i.i.i, 1
-  br i1 %248, label %B228.prol.loopexit.i.i.i.i, label %B228.prol.i.i.i.i
+  %246 = and i64 %.550.i.i.i.i, 1
+  %247 = icmp eq i64 %246, 0
+  %.693.i.i.i.i = shl nsw i64 %.374.i62.i.i.i, 1
+  br i1 %247, label %B228.prol.loopexit.i.i.i.i, label %B228.prol.i.i.i.i
 
 B228.prol.i.i.i.i:
-  %.not.i.i.i = icmp slt i64 %.374.i63.i.i.i, %.465.i.i.i.i
+  %.not.i.i.i = icmp slt i64 %.374.i62.i.i.i, %.465.i.i.i.i
   br i1 %.not.i.i.i, label %B234.prol.i.i.i.i, label %B228.prol.loopexit.i.i.i.i
 
 B234.prol.i.i.i.i:
-  %249 = icmp sge i64 %.693.i.i.i.i, %.413.i65.i.i.i
-  %sunkaddr219 = getelementptr inbounds i8, ptr %364, i64 %.662.prol.i.i.i.i
+  %248 = icmp sge i64 %.693.i.i.i.i, %.413.i64.i.i.i
+  %sunkaddr219 = getelementptr inbounds i8, ptr %363, i64 %.662.prol.i.i.i.i
   %.677.prol.i.i.i.i = load i8, ptr %sunkaddr219, align 1
   %.680.prol.i.i.i.i = icmp ne i8 %.677.prol.i.i.i.i, 0
-  %spec.select.prol.i.i.i.i = select i1 %.680.prol.i.i.i.i, i1 %249, i1 false
+  %spec.select.prol.i.i.i.i = select i1 %.680.prol.i.i.i.i, i1 %248, i1 false
   br label %B228.prol.loopexit.i.i.i.i
 
 B228.prol.loopexit.i.i.i.i:
@@ -11176,17 +11164,17 @@ B228.prol.loopexit.i.i.i.i:
   %.59510641068.unr.i.i.i.i = phi i64 [ %.550.i.i.i.i, %B228.lr.ph.i.i.i.i ], [ %.605.prol.i.i.i.i, %B228.prol.i.i.i.i ], [ %.605.prol.i.i.i.i, %B234.prol.i.i.i.i ]
   %.60210651067.unr.i.i.i.i = phi i64 [ %lsr.iv40.i.in, %B228.lr.ph.i.i.i.i ], [ %lsr.iv40.i, %B228.prol.i.i.i.i ], [ %lsr.iv40.i, %B234.prol.i.i.i.i ]
   %"$phi278.1.3.1.lcssa.unr.i.i.i.i" = phi i1 [ poison, %B228.lr.ph.i.i.i.i ], [ true, %B228.prol.i.i.i.i ], [ %spec.select.prol.i.i.i.i, %B234.prol.i.i.i.i ]
-  %250 = icmp eq i64 %arg.given.8.5.0, %lsr.iv40.i
-  br i1 %250, label %B226.endif.i.i.i.i, label %B228.preheader.i.i.i.i
+  %249 = icmp eq i64 %arg.given.8.5.0, %lsr.iv40.i
+  br i1 %249, label %B226.endif.i.i.i.i, label %B228.preheader.i.i.i.i
 
 B228.preheader.i.i.i.i:
-  %251 = icmp sge i64 %.693.i.i.i.i, %.413.i65.i.i.i
-  %.fr.i.i.i = freeze i1 %251
+  %250 = icmp sge i64 %.693.i.i.i.i, %.413.i64.i.i.i
+  %.fr.i.i.i = freeze i1 %250
   br i1 %.fr.i.i.i, label %B228.i.preheader.i.i.i, label %B226.endif.i.i.i.i
 
 B228.i.preheader.i.i.i:
-  %252 = add nuw i64 %.59510641068.unr.i.i.i.i, 2
-  %scevgep89.i.i.i = getelementptr i8, ptr %arg.given.8.4, i64 %.60210651067.unr.i.i.i.i
+  %251 = add nuw i64 %.59510641068.unr.i.i.i.i, 2
+  %scevgep88.i.i.i = getelementptr i8, ptr %arg.given.8.4, i64 %.60210651067.unr.i.i.i.i
   br label %B228.i.i.i.i
 
 B226.endif.i.i.i.i:
@@ -11194,29 +11182,29 @@ B226.endif.i.i.i.i:
   br i1 %wanted.3.1.lcssa.i.i.i.i, label %B158.i.i.i.i.i, label %B406.i.i
 
 in6..exit.i.i.i:
-  %253 = and i64 %.342.i.i.i.i.i, 1
-  %254 = icmp eq i64 %253, 0
-  %"$phi344.1.3.1.1.i.mux.i.i.i.i" = select i1 %254, i1 %"$phi344.1.3.1.1.i.i.i.i.i", i1 false
-  %cond.fr75.i.i.i = freeze i1 %"$phi344.1.3.1.1.i.mux.i.i.i.i"
-  br i1 %cond.fr75.i.i.i, label %B158.i.i.i.i, label %B406.i.i
+  %252 = and i64 %.342.i.i.i.i.i, 1
+  %253 = icmp eq i64 %252, 0
+  %"$phi344.1.3.1.1.i.mux.i.i.i.i" = select i1 %253, i1 %"$phi344.1.3.1.1.i.i.i.i.i", i1 false
+  %cond.fr74.i.i.i = freeze i1 %"$phi344.1.3.1.1.i.mux.i.i.i.i"
+  br i1 %cond.fr74.i.i.i, label %B158.i.i.i.i, label %B406.i.i
 
 B452.lr.ph.i.i.i:
-  %255 = icmp slt i64 %.599.i.i18, 0
+  %254 = icmp slt i64 %.599.i.i18, 0
   %invariant.gep3439.i.i.i = getelementptr i8, ptr %arg.given.1.4, i64 %.599.i.i18
-  %.1129.i.i.i = select i1 %255, i64 %arg.given.14.5.2, i64 0
-  %256 = getelementptr i64, ptr %arg.given.14.4, i64 %.1129.i.i.i
-  %invariant.gep.i.i.i = getelementptr i64, ptr %256, i64 %.599.i.i18
+  %.1129.i.i.i = select i1 %254, i64 %arg.given.14.5.2, i64 0
+  %255 = getelementptr i64, ptr %arg.given.14.4, i64 %.1129.i.i.i
+  %invariant.gep.i.i.i = getelementptr i64, ptr %255, i64 %.599.i.i18
   %.1464.i.i.i = icmp slt i64 %.352.i.i.i, 0
   %.1465.i.i.i = select i1 %.1464.i.i.i, i64 %arg.given.12.5.1, i64 0
   %.1466.i.i.i = add i64 %.1465.i.i.i, %.352.i.i.i
   %.1495.i.i.i = mul i64 %.1466.i.i.i, %arg.given.12.5.2
-  %257 = getelementptr double, ptr %47, i64 %.1495.i.i.i
-  %258 = getelementptr double, ptr %48, i64 %.1495.i.i.i
-  %.2205.i.i.i = select i1 %255, i64 %arg.given.1.5.2, i64 0
+  %256 = getelementptr double, ptr %47, i64 %.1495.i.i.i
+  %257 = getelementptr double, ptr %48, i64 %.1495.i.i.i
+  %.2205.i.i.i = select i1 %254, i64 %arg.given.1.5.2, i64 0
   %invariant.gep3477.i.i.i = getelementptr i8, ptr %invariant.gep3439.i.i.i, i64 %.2205.i.i.i
-  %259 = getelementptr i64, ptr %13, i64 %.599.i.i18
-  %260 = getelementptr double, ptr %arg.given.9.4, i64 %.599.i.i18
-  %sunkaddr4.i.i.i.i = select i1 %255, i64 %34, i64 0
+  %258 = getelementptr i64, ptr %13, i64 %.599.i.i18
+  %259 = getelementptr double, ptr %arg.given.9.4, i64 %.599.i.i18
+  %sunkaddr4.i.i.i.i = select i1 %254, i64 %34, i64 0
   %invariant.smin.i.i = tail call i64 @llvm.smin.i64(i64 %arg.worlds.1.0.5.1, i64 %.679.i.i.i)
   br label %B452.i.i.i
 
@@ -11233,20 +11221,20 @@ B664.endif.endif.endif.i.i.i:
   %.1186.i.i.i.i = fadd double %.1132.i.i.i.i, %.1185.i.i.i.i
   %.1728.i.i.i.i = icmp slt i64 %end.2.0.i.i.i.i, 0
   %.1729.i.i.i.i = select i1 %.1728.i.i.i.i, i64 %arg.given.5.5.1, i64 0
-  %261 = getelementptr double, ptr %208, i64 %end.2.0.i.i.i.i
-  %.1751.i.i.i.i = getelementptr double, ptr %261, i64 %.1729.i.i.i.i
+  %260 = getelementptr double, ptr %208, i64 %end.2.0.i.i.i.i
+  %.1751.i.i.i.i = getelementptr double, ptr %260, i64 %.1729.i.i.i.i
   %.1752.i.i.i.i = load double, ptr %.1751.i.i.i.i, align 8
   %.1809.i.i.i.i = fsub double %.1752.i.i.i.i, %.1077.i.i.i.i
   %.1811.i.i.i.i = fmul double %.370.i.i7.i.i, %.1809.i.i.i.i
   %.1872.i.i.i.i = mul i64 %.96234443463.i.i.i, %arg.given.4.5.1
-  %262 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i.i.i
-  %.1876.i.i.i.i = getelementptr i8, ptr %262, i64 16
+  %261 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i.i.i
+  %.1876.i.i.i.i = getelementptr i8, ptr %261, i64 16
   %.1877.i.i.i.i = load double, ptr %.1876.i.i.i.i, align 8
   %.1878.i.i.i.i = fmul double %.1877.i.i.i.i, %.1811.i.i.i.i
   %.1886.i.i.i.i = tail call double @sqrt(double %.1878.i.i.i.i)
   %.1898.i.i.i.i = sitofp i64 %lives.2.0.i.i.i.i to double
-  %263 = fsub double %.1241.i.i.i.i, %.1186.i.i.i.i
-  %.1899.i.i.i.i = fadd double %263, %.1898.i.i.i.i
+  %262 = fsub double %.1241.i.i.i.i, %.1186.i.i.i.i
+  %.1899.i.i.i.i = fadd double %262, %.1898.i.i.i.i
   %.10.i.i.i.i.i = fcmp ogt double %.1899.i.i.i.i, 0.000000e+00
   %.11.i5.i.i.i.i = select i1 %.10.i.i.i.i.i, double %.1899.i.i.i.i, double 0.000000e+00
   %.1815.i.i.i.i = fadd double %promised.2.0.i.i.i.i, %.1811.i.i.i.i
@@ -11265,7 +11253,7 @@ B664.endif.endif.endif.i.i.i:
 
 B898.lr.ph.i.i.i:
   %gep3478.i.i.i = getelementptr i8, ptr %invariant.gep3477.i.i.i, i64 %.2230.i.i.i
-  %264 = add nuw i64 %reass.sub.i.i.i, 2
+  %263 = add nuw i64 %reass.sub.i.i.i, 2
   br label %B898.i.i.i
 
 B316.i.i:
@@ -11287,25 +11275,25 @@ B158.i.i.i.i:
 B270.i.i76.i.i:
   %clear.2.0599.i.i.i.i = phi i1 [ true, %B270.lr.ph.new.i.i.i.i ], [ %"$phi344.1.3.1.1.i.i.i.i", %B344.1.i.i.i.i ]
   %niter.i.i.i.i = phi i64 [ 0, %B270.lr.ph.new.i.i.i.i ], [ %niter.next.1.i.i.i.i, %B344.1.i.i.i.i ]
-  %265 = add i64 %lsr.iv40.i.in, %niter.i.i.i.i
-  %266 = add i64 %265, 1
+  %264 = add i64 %lsr.iv40.i.in, %niter.i.i.i.i
+  %265 = add i64 %264, 1
   br i1 %clear.2.0599.i.i.i.i, label %B276.i.i.i.i, label %B344.1.i.i.i.i
 
 B276.i.i.i.i:
-  %.763.i.i.i.i = icmp slt i64 %265, 0
+  %.763.i.i.i.i = icmp slt i64 %264, 0
   %.764.i.i.i.i = select i1 %.763.i.i.i.i, i64 %arg.given.8.5.0, i64 0
   %scevgep82.i = getelementptr i8, ptr %lsr.iv63.i, i64 %.764.i.i.i.i
   %scevgep83.i = getelementptr i8, ptr %scevgep82.i, i64 %niter.i.i.i.i
   %.779.i.i.i.i = load i8, ptr %scevgep83.i, align 1
-  %.782.i.i81.i.i = icmp eq i8 %.779.i.i.i.i, 0
-  br i1 %.782.i.i81.i.i, label %B344.i.i.i.i, label %B344.1.i.i.i.i
+  %.782.i.i.i.i = icmp eq i8 %.779.i.i.i.i, 0
+  br i1 %.782.i.i.i.i, label %B344.i.i.i.i, label %B344.1.i.i.i.i
 
 B344.i.i.i.i:
-  %267 = icmp slt i64 %265, 0
-  %268 = select i1 %267, i64 %21, i64 0
-  %269 = shl i64 %niter.i.i.i.i, 3
-  %scevgep80.i = getelementptr i8, ptr %lsr.iv68.i, i64 %268
-  %scevgep81.i = getelementptr i8, ptr %scevgep80.i, i64 %269
+  %266 = icmp slt i64 %264, 0
+  %267 = select i1 %266, i64 %21, i64 0
+  %268 = shl i64 %niter.i.i.i.i, 3
+  %scevgep80.i = getelementptr i8, ptr %lsr.iv68.i, i64 %267
+  %scevgep81.i = getelementptr i8, ptr %scevgep80.i, i64 %268
   %.850.i.i.i.i = load i64, ptr %scevgep81.i, align 8
   %sunkaddr221 = getelementptr i8, ptr %arg.given.6.4, i64 24
   %.880.i.i.i.i = load i64, ptr %sunkaddr221, align 8
@@ -11313,20 +11301,20 @@ B344.i.i.i.i:
   br i1 %.881.i.i.i.i, label %B276.1.i.i.i.i, label %B344.1.i.i.i.i
 
 B276.1.i.i.i.i:
-  %.763.1.i.i.i.i = icmp slt i64 %266, 0
-  %270 = select i1 %.763.1.i.i.i.i, i64 %22, i64 1
-  %scevgep76.i = getelementptr i8, ptr %lsr.iv63.i, i64 %270
+  %.763.1.i.i.i.i = icmp slt i64 %265, 0
+  %269 = select i1 %.763.1.i.i.i.i, i64 %22, i64 1
+  %scevgep76.i = getelementptr i8, ptr %lsr.iv63.i, i64 %269
   %scevgep77.i = getelementptr i8, ptr %scevgep76.i, i64 %niter.i.i.i.i
   %.779.1.i.i.i.i = load i8, ptr %scevgep77.i, align 1
   %.782.1.i.i.i.i = icmp eq i8 %.779.1.i.i.i.i, 0
   br i1 %.782.1.i.i.i.i, label %B294.1.i.i.i.i, label %B344.1.i.i.i.i
 
 B294.1.i.i.i.i:
-  %271 = icmp slt i64 %266, 0
-  %272 = select i1 %271, i64 %23, i64 8
-  %scevgep78.i = getelementptr i8, ptr %lsr.iv68.i, i64 %272
-  %273 = shl i64 %niter.i.i.i.i, 3
-  %scevgep103 = getelementptr i8, ptr %scevgep78.i, i64 %273
+  %270 = icmp slt i64 %265, 0
+  %271 = select i1 %270, i64 %23, i64 8
+  %scevgep78.i = getelementptr i8, ptr %lsr.iv68.i, i64 %271
+  %272 = shl i64 %niter.i.i.i.i, 3
+  %scevgep103 = getelementptr i8, ptr %scevgep78.i, i64 %272
   %.850.1.i.i.i.i = load i64, ptr %scevgep103, align 8
   %.881.1.i.i.i.i = icmp slt i64 %.850.1.i.i.i.i, %.880.i.i.i.i
   br label %B344.1.i.i.i.i
@@ -11338,32 +11326,32 @@ B344.1.i.i.i.i:
   br i1 %niter.ncmp.1.not.i.i.i.i, label %B348.loopexit.unr-lcssa.i.i.i.i, label %B270.i.i76.i.i
 
 B348.loopexit.unr-lcssa.i.i.i.i:
-  %274 = and i64 %.342.i.i.i.i, 1
-  %lcmp.mod.not.i.i77.i.i = icmp eq i64 %274, 0
+  %273 = and i64 %.342.i.i.i.i, 1
+  %lcmp.mod.not.i.i77.i.i = icmp eq i64 %273, 0
   br i1 %lcmp.mod.not.i.i77.i.i, label %in4..exit.i.i.i, label %B270.epil.preheader.i.i.i.i
 
 B270.epil.preheader.i.i.i.i:
   br i1 %"$phi344.1.3.1.1.i.i.i.i", label %B270.epil.preheader.i.i.B276.epil.i.i_crit_edge.i.i, label %B406.i.i
 
 B270.epil.preheader.i.i.B276.epil.i.i_crit_edge.i.i:
-  %275 = add i64 %unroll_iter.i.i.i.i, %lsr.iv40.i.in
+  %274 = add i64 %unroll_iter.i.i.i.i, %lsr.iv40.i.in
   br label %B276.epil.i.i.i.i
 
 B276.epil.i.i.i.i:
-  %.706595597.epil.init.i9.i.i.i = phi i64 [ %275, %B270.epil.preheader.i.i.B276.epil.i.i_crit_edge.i.i ], [ %lsr.iv40.i.in, %B270.lr.ph.i.i.i.i ]
+  %.706595597.epil.init.i9.i.i.i = phi i64 [ %274, %B270.epil.preheader.i.i.B276.epil.i.i_crit_edge.i.i ], [ %lsr.iv40.i.in, %B270.lr.ph.i.i.i.i ]
   %.763.epil.i.i.i.i = icmp slt i64 %.706595597.epil.init.i9.i.i.i, 0
   %.764.epil.i.i.i.i = select i1 %.763.epil.i.i.i.i, i64 %arg.given.8.5.0, i64 0
-  %276 = getelementptr i8, ptr %arg.given.8.4, i64 %.706595597.epil.init.i9.i.i.i
-  %.778.epil.i.i.i.i = getelementptr i8, ptr %276, i64 %.764.epil.i.i.i.i
+  %275 = getelementptr i8, ptr %arg.given.8.4, i64 %.706595597.epil.init.i9.i.i.i
+  %.778.epil.i.i.i.i = getelementptr i8, ptr %275, i64 %.764.epil.i.i.i.i
   %.779.epil.i.i.i.i = load i8, ptr %.778.epil.i.i.i.i, align 1
   %.782.epil.i.i.i.i = icmp eq i8 %.779.epil.i.i.i.i, 0
   br i1 %.782.epil.i.i.i.i, label %B294.epil.i.i.i.i, label %B406.i.i
 
 B294.epil.i.i.i.i:
-  %277 = icmp slt i64 %.706595597.epil.init.i9.i.i.i, 0
-  %.827.epil.i.i.i.i = select i1 %277, i64 %arg.worlds.1.3.5.1, i64 0
-  %278 = getelementptr i64, ptr %15, i64 %.706595597.epil.init.i9.i.i.i
-  %.849.epil.i.i.i.i = getelementptr i64, ptr %278, i64 %.827.epil.i.i.i.i
+  %276 = icmp slt i64 %.706595597.epil.init.i9.i.i.i, 0
+  %.827.epil.i.i.i.i = select i1 %276, i64 %arg.worlds.1.3.5.1, i64 0
+  %277 = getelementptr i64, ptr %15, i64 %.706595597.epil.init.i9.i.i.i
+  %.849.epil.i.i.i.i = getelementptr i64, ptr %277, i64 %.827.epil.i.i.i.i
   %.850.epil.i.i.i.i = load i64, ptr %.849.epil.i.i.i.i, align 8
   %sunkaddr222 = getelementptr i8, ptr %arg.given.6.4, i64 24
   %.880.epil.i.i.i.i = load i64, ptr %sunkaddr222, align 8
@@ -11375,8 +11363,8 @@ B232.endif.i.i.i.i:
   br i1 %.700596.not.i.i.i.i, label %B114.endif.i.i.i, label %B270.lr.ph.i.i.i.i
 
 B270.lr.ph.i.i.i.i:
-  %279 = icmp eq i64 %.342.i.i.i.i, 1
-  br i1 %279, label %B276.epil.i.i.i.i, label %B270.lr.ph.new.i.i.i.i
+  %278 = icmp eq i64 %.342.i.i.i.i, 1
+  br i1 %278, label %B276.epil.i.i.i.i, label %B270.lr.ph.new.i.i.i.i
 
 B270.lr.ph.new.i.i.i.i:
   %unroll_iter.i.i.i.i = and i64 %.342.i.i.i.i, %const
@@ -11386,30 +11374,30 @@ in4..exit.i.i.i:
   br i1 %"$phi344.1.3.1.1.i.i.i.i", label %B114.endif.i.i.i, label %B406.i.i
 
 B238.i.i.i:
-  %lsr.iv277.i.i = phi ptr [ %scevgep276.i.i, %B238.preheader.i.i.i ], [ %scevgep278.i.i, %B238.i.i.i ]
-  %lsr.iv.i78.i.i = phi i64 [ %307, %B238.preheader.i.i.i ], [ %lsr.iv.next.i80.i.i, %B238.i.i.i ]
-  %.75234313433.i.i.i = phi i64 [ %.75234313433.unr.i.i.i, %B238.preheader.i.i.i ], [ %283, %B238.i.i.i ]
+  %lsr.iv276.i.i = phi ptr [ %scevgep275.i.i, %B238.preheader.i.i.i ], [ %scevgep277.i.i, %B238.i.i.i ]
+  %lsr.iv.i78.i.i = phi i64 [ %306, %B238.preheader.i.i.i ], [ %lsr.iv.next.i80.i.i, %B238.i.i.i ]
+  %.75234313433.i.i.i = phi i64 [ %.75234313433.unr.i.i.i, %B238.preheader.i.i.i ], [ %282, %B238.i.i.i ]
   %.814.i.i.i = icmp slt i64 %.75234313433.i.i.i, 0
-  %280 = select i1 %.814.i.i.i, i64 %21, i64 0
-  %scevgep280.i.i = getelementptr i8, ptr %lsr.iv277.i.i, i64 %280
-  %.838.i.i.i = load i64, ptr %scevgep280.i.i, align 8
+  %279 = select i1 %.814.i.i.i, i64 %21, i64 0
+  %scevgep279.i.i = getelementptr i8, ptr %lsr.iv276.i.i, i64 %279
+  %.838.i.i.i = load i64, ptr %scevgep279.i.i, align 8
   %.839.i.i.i = add nsw i64 %.838.i.i.i, 1
-  store i64 %.839.i.i.i, ptr %scevgep280.i.i, align 8
-  %281 = add i64 %.75234313433.i.i.i, 1
-  %.814.1.i.i.i = icmp slt i64 %281, 0
-  %282 = select i1 %.814.1.i.i.i, i64 %23, i64 8
-  %scevgep279.i.i = getelementptr i8, ptr %lsr.iv277.i.i, i64 %282
-  %.838.1.i.i.i = load i64, ptr %scevgep279.i.i, align 8
+  store i64 %.839.i.i.i, ptr %scevgep279.i.i, align 8
+  %280 = add i64 %.75234313433.i.i.i, 1
+  %.814.1.i.i.i = icmp slt i64 %280, 0
+  %281 = select i1 %.814.1.i.i.i, i64 %23, i64 8
+  %scevgep278.i.i = getelementptr i8, ptr %lsr.iv276.i.i, i64 %281
+  %.838.1.i.i.i = load i64, ptr %scevgep278.i.i, align 8
   %.839.1.i.i.i = add nsw i64 %.838.1.i.i.i, 1
-  store i64 %.839.1.i.i.i, ptr %scevgep279.i.i, align 8
+  store i64 %.839.1.i.i.i, ptr %scevgep278.i.i, align 8
   %lsr.iv.next.i80.i.i = add i64 %lsr.iv.i78.i.i, -2
-  %scevgep278.i.i = getelementptr i8, ptr %lsr.iv277.i.i, i64 16
+  %scevgep277.i.i = getelementptr i8, ptr %lsr.iv276.i.i, i64 16
   %.746.1.i.i.i = icmp samesign ugt i64 %lsr.iv.next.i80.i.i, 2
-  %283 = add i64 %281, 1
+  %282 = add i64 %280, 1
   br i1 %.746.1.i.i.i, label %B238.i.i.i, label %B358.thread.i.i
 
 B358.thread.i.i:
-  %sunkaddr223 = getelementptr inbounds i8, ptr %363, i64 %sunkaddr291.i.i
+  %sunkaddr223 = getelementptr inbounds i8, ptr %362, i64 %sunkaddr290.i.i
   %.955.i.i.i = load i64, ptr %sunkaddr223, align 8
   %.956.i.i.i = add nsw i64 %.955.i.i.i, 1
   store i64 %.956.i.i.i, ptr %sunkaddr223, align 8
@@ -11424,39 +11412,39 @@ B386.i.i.i:
   %.370.i.i18.i.i = add i64 %.369.i.i17.i.i, %size.5.1.i.i.i
   %.397.i.i.i.i = mul i64 %choice.5.1.i.i.i, %.395.i.i
   %.399.i.i19.i.i = mul i64 %.370.i.i18.i.i, %arg.given.1.5.2
-  %284 = getelementptr i8, ptr %arg.given.1.4, i64 %.397.i.i.i.i
-  %285 = getelementptr i8, ptr %284, i64 %.399.i.i19.i.i
-  %286 = getelementptr i8, ptr %285, i64 %.599.i.i18
-  %.403.i1.i.i.i = getelementptr i8, ptr %286, i64 %.2205.i.i.i
+  %283 = getelementptr i8, ptr %arg.given.1.4, i64 %.397.i.i.i.i
+  %284 = getelementptr i8, ptr %283, i64 %.399.i.i19.i.i
+  %285 = getelementptr i8, ptr %284, i64 %.599.i.i18
+  %.403.i1.i.i.i = getelementptr i8, ptr %285, i64 %.2205.i.i.i
   %.404.i.i20.i.i = load i8, ptr %.403.i1.i.i.i, align 1
   %.407.i.i21.i.i = icmp eq i8 %.404.i.i20.i.i, 0
   br i1 %.407.i.i21.i.i, label %B406.i.i, label %B112.i.i22.i.i
 
 B112.i.i22.i.i:
-  %.469.i.i.i.i = getelementptr i64, ptr %259, i64 %.635.i.i
+  %.469.i.i.i.i = getelementptr i64, ptr %258, i64 %.635.i.i
   %.470.i.i23.i.i = load i64, ptr %.469.i.i.i.i, align 8
   %.501.not.i.i24.i.i = icmp slt i64 %.470.i.i23.i.i, %.827.i.i.i
   br i1 %.501.not.i.i24.i.i, label %B168.i.i25.i.i, label %B406.i.i
 
 B168.i.i25.i.i:
-  %287 = icmp slt i64 %size.5.1.i.i.i, 0
-  %.568.i.i26.i.i = select i1 %287, i64 %arg.given.0.5.2, i64 0
+  %286 = icmp slt i64 %size.5.1.i.i.i, 0
+  %.568.i.i26.i.i = select i1 %286, i64 %arg.given.0.5.2, i64 0
   %.569.i.i27.i.i = add i64 %.568.i.i26.i.i, %size.5.1.i.i.i
   %.595.i.i.i.i = mul i64 %choice.5.1.i.i.i, %arg.given.0.5.2
-  %288 = getelementptr i64, ptr %29, i64 %.595.i.i.i.i
-  %.599.i.i28.i.i = getelementptr i64, ptr %288, i64 %.569.i.i27.i.i
+  %287 = getelementptr i64, ptr %29, i64 %.595.i.i.i.i
+  %.599.i.i28.i.i = getelementptr i64, ptr %287, i64 %.569.i.i27.i.i
   %.600.i.i29.i.i = load i64, ptr %.599.i.i28.i.i, align 8
   %.602.i.i30.i.i = add nsw i64 %.600.i.i29.i.i, %lsr.iv40.i.in
   %.621.not.i.i31.i.i = icmp slt i64 %.602.i.i30.i.i, %arg.worlds.1.0.5.1
   %.739.not.i.i33.i.i = icmp slt i64 %.602.i.i30.i.i, %.679.i.i.i
-  %or.cond248.i.i = and i1 %.621.not.i.i31.i.i, %.739.not.i.i33.i.i
-  br i1 %or.cond248.i.i, label %B354.i.i35.i.i, label %B406.i.i
+  %or.cond247.i.i = and i1 %.621.not.i.i31.i.i, %.739.not.i.i33.i.i
+  br i1 %or.cond247.i.i, label %B354.i.i35.i.i, label %B406.i.i
 
 B354.i.i35.i.i:
   %.883.i.i36.i.i = icmp slt i64 %.602.i.i30.i.i, 0
   %.884.i.i37.i.i = select i1 %.883.i.i36.i.i, i64 %arg.worlds.1.3.5.1, i64 0
-  %289 = getelementptr i64, ptr %arg.worlds.1.3.4, i64 %.602.i.i30.i.i
-  %.906.i.i38.i.i = getelementptr i64, ptr %289, i64 %.884.i.i37.i.i
+  %288 = getelementptr i64, ptr %arg.worlds.1.3.4, i64 %.602.i.i30.i.i
+  %.906.i.i38.i.i = getelementptr i64, ptr %288, i64 %.884.i.i37.i.i
   %.907.i.i39.i.i = load i64, ptr %.906.i.i38.i.i, align 8
   %.940.not.i.i40.i.i = icmp slt i64 %.907.i.i39.i.i, %.548.i1.i.i
   br i1 %.940.not.i.i40.i.i, label %B410.i.i41.i.i, label %B406.i.i
@@ -11478,20 +11466,20 @@ B578.i.i61.i.i:
   %.1214.i.i62.i.i = add nsw i64 %.12041171.i.i55.i.i, -1
   %.1218.i.i63.i.i = add i64 %.12111172.i.i54.i.i, 1
   %.1257.i.i64.i.i = icmp slt i64 %.12111172.i.i54.i.i, 0
-  %290 = select i1 %.1257.i.i64.i.i, i64 %17, i64 0
-  %scevgep.i5.i.i.i = getelementptr i8, ptr %arg.worlds.1.4.4, i64 %290
-  %291 = shl i64 %.12111172.i.i54.i.i, 3
-  %scevgep1.i.i65.i.i = getelementptr i8, ptr %scevgep.i5.i.i.i, i64 %291
+  %289 = select i1 %.1257.i.i64.i.i, i64 %17, i64 0
+  %scevgep.i5.i.i.i = getelementptr i8, ptr %arg.worlds.1.4.4, i64 %289
+  %290 = shl i64 %.12111172.i.i54.i.i, 3
+  %scevgep1.i.i65.i.i = getelementptr i8, ptr %scevgep.i5.i.i.i, i64 %290
   %.1273.i.i66.i.i = load double, ptr %scevgep1.i.i65.i.i, align 8
-  %sunkaddr227 = getelementptr inbounds i8, ptr %260, i64 %sunkaddr4.i.i.i.i
+  %sunkaddr227 = getelementptr inbounds i8, ptr %259, i64 %sunkaddr4.i.i.i.i
   %.1304.i.i67.i.i = load double, ptr %sunkaddr227, align 8
   %.1305.i.i68.i.i = fadd double %.1273.i.i66.i.i, %.1304.i.i67.i.i
   %.1336.i.i69.i.i = fcmp ogt double %.1305.i.i68.i.i, %.992.i.i42.i.i
   br i1 %.1336.i.i69.i.i, label %B406.i.i, label %B576.i.i53.i.i
 
 B454.endif.endif.i.i45.i.i:
-  %292 = getelementptr i64, ptr %31, i64 %.595.i.i.i.i
-  %.1074.i.i46.i.i = getelementptr i64, ptr %292, i64 %.569.i.i27.i.i
+  %291 = getelementptr i64, ptr %31, i64 %.595.i.i.i.i
+  %.1074.i.i46.i.i = getelementptr i64, ptr %291, i64 %.569.i.i27.i.i
   %.1075.i.i47.i.i = load i64, ptr %.1074.i.i46.i.i, align 8
   %.1079.i.i48.i.i = add nsw i64 %.1075.i.i47.i.i, %.602.i.i30.i.i
   %.11.i.i.i49.i.i = tail call i64 @llvm.smin.i64(i64 %arg.worlds.1.4.5.0, i64 %.1079.i.i48.i.i)
@@ -11500,54 +11488,54 @@ B454.endif.endif.i.i45.i.i:
   br label %B576.i.i53.i.i
 
 B430.i.i.i:
-  %293 = icmp slt i64 %.602.i.i30.i.i, 0
+  %292 = icmp slt i64 %.602.i.i30.i.i, 0
   %.1364.i.i.i = add nsw i64 %.517.i.i.i, 1
-  %sunkaddr228 = getelementptr inbounds i8, ptr %363, i64 %sunkaddr291.i.i
+  %sunkaddr228 = getelementptr inbounds i8, ptr %362, i64 %sunkaddr290.i.i
   store i64 %.1364.i.i.i, ptr %sunkaddr228, align 8
   %sunkaddr37.i.i.i = shl i64 %.884.i.i37.i.i, 3
-  %sunkaddr38.i.i.i = getelementptr inbounds i8, ptr %289, i64 %sunkaddr37.i.i.i
+  %sunkaddr38.i.i.i = getelementptr inbounds i8, ptr %288, i64 %sunkaddr37.i.i.i
   %.1471.i.i.i = load i64, ptr %sunkaddr38.i.i.i, align 8
   %.1472.i.i.i = add nsw i64 %.1471.i.i.i, 1
   store i64 %.1472.i.i.i, ptr %sunkaddr38.i.i.i, align 8
-  %.1553.i.i.i = select i1 %293, i64 %arg.worlds.1.0.5.1, i64 0
+  %.1553.i.i.i = select i1 %292, i64 %arg.worlds.1.0.5.1, i64 0
   %.1571.i.i.i = mul i64 %choice.5.1.i.i.i, %arg.worlds.1.0.5.1
-  %294 = getelementptr i64, ptr %arg.worlds.1.0.4, i64 %.1571.i.i.i
-  %295 = getelementptr i64, ptr %294, i64 %.602.i.i30.i.i
-  %.1575.i.i.i = getelementptr i64, ptr %295, i64 %.1553.i.i.i
+  %293 = getelementptr i64, ptr %arg.worlds.1.0.4, i64 %.1571.i.i.i
+  %294 = getelementptr i64, ptr %293, i64 %.602.i.i30.i.i
+  %.1575.i.i.i = getelementptr i64, ptr %294, i64 %.1553.i.i.i
   %.1576.i57.i.i = load i64, ptr %.1575.i.i.i, align 8
-  %296 = getelementptr i64, ptr %arg.given.0.4, i64 %.595.i.i.i.i
-  %.1652.i.i.i = getelementptr i64, ptr %296, i64 %.569.i.i27.i.i
+  %295 = getelementptr i64, ptr %arg.given.0.4, i64 %.595.i.i.i.i
+  %.1652.i.i.i = getelementptr i64, ptr %295, i64 %.569.i.i27.i.i
   %.1653.i.i.i = load i64, ptr %.1652.i.i.i, align 8
   %.1654.i.i.i = add nsw i64 %.1653.i.i.i, %.1576.i57.i.i
   store i64 %.1654.i.i.i, ptr %.1575.i.i.i, align 8
-  %297 = getelementptr i64, ptr %scevgep38.i, i64 %choice.5.1.i.i.i
-  %.1757.i.i.i = load i64, ptr %297, align 8
+  %296 = getelementptr i64, ptr %scevgep38.i, i64 %choice.5.1.i.i.i
+  %.1757.i.i.i = load i64, ptr %296, align 8
   %.1834.i.i.i = load i64, ptr %.1652.i.i.i, align 8
   %.1835.i.i.i = add nsw i64 %.1834.i.i.i, %.1757.i.i.i
-  store i64 %.1835.i.i.i, ptr %297, align 8
-  %298 = getelementptr i64, ptr %31, i64 %.595.i.i.i.i
-  %.1962.i.i.i = getelementptr i64, ptr %298, i64 %.569.i.i27.i.i
+  store i64 %.1835.i.i.i, ptr %296, align 8
+  %297 = getelementptr i64, ptr %31, i64 %.595.i.i.i.i
+  %.1962.i.i.i = getelementptr i64, ptr %297, i64 %.569.i.i27.i.i
   %.1963.i.i.i = load i64, ptr %.1962.i.i.i, align 8
   %.1965.i.i.i = add nsw i64 %.1963.i.i.i, %.602.i.i30.i.i
-  %sunkaddr318.i.i = shl i64 %.636.i.i, 3
-  %sunkaddr319.i.i = getelementptr i8, ptr %arg.worlds.1.2.4, i64 %sunkaddr318.i.i
-  store i64 %.1965.i.i.i, ptr %sunkaddr319.i.i, align 8
-  %sunkaddr321.i.i = getelementptr i8, ptr %13, i64 %sunkaddr318.i.i
-  %.2077.i.i.i = load i64, ptr %sunkaddr321.i.i, align 8
+  %sunkaddr317.i.i = shl i64 %.636.i.i, 3
+  %sunkaddr318.i.i = getelementptr i8, ptr %arg.worlds.1.2.4, i64 %sunkaddr317.i.i
+  store i64 %.1965.i.i.i, ptr %sunkaddr318.i.i, align 8
+  %sunkaddr320.i.i = getelementptr i8, ptr %13, i64 %sunkaddr317.i.i
+  %.2077.i.i.i = load i64, ptr %sunkaddr320.i.i, align 8
   %.2078.i.i.i = add nsw i64 %.2077.i.i.i, 1
-  store i64 %.2078.i.i.i, ptr %sunkaddr321.i.i, align 8
+  store i64 %.2078.i.i.i, ptr %sunkaddr320.i.i, align 8
   %.2173.i.i.i = add i64 %choice.5.1.i.i.i, %arg.given.14.5.1
   %.2203.i59.i.i = mul i64 %.2173.i.i.i, %arg.given.14.5.2
-  %299 = getelementptr i64, ptr %arg.given.14.4, i64 %.2203.i59.i.i
-  %300 = getelementptr i64, ptr %299, i64 %.599.i.i18
-  %.2206.i.i.i = getelementptr i64, ptr %300, i64 %.1129.i.i.i
+  %298 = getelementptr i64, ptr %arg.given.14.4, i64 %.2203.i59.i.i
+  %299 = getelementptr i64, ptr %298, i64 %.599.i.i18
+  %.2206.i.i.i = getelementptr i64, ptr %299, i64 %.1129.i.i.i
   %.2207.i.i.i = load i64, ptr %.2206.i.i.i, align 8
   %.2209.i.i.i = icmp slt i64 %size.5.1.i.i.i, %.2207.i.i.i
   br i1 %.2209.i.i.i, label %B826.i.i.i, label %B852.i.i.i
 
 B826.i.i.i:
-  %301 = getelementptr double, ptr %scevgep28.i, i64 %choice.5.1.i.i.i
-  store double %.1230.i.i.i, ptr %301, align 8
+  %300 = getelementptr double, ptr %scevgep28.i, i64 %choice.5.1.i.i.i
+  store double %.1230.i.i.i, ptr %300, align 8
   br label %B852.i.i.i
 
 B852.i.i.i:
@@ -11558,36 +11546,36 @@ B852.i.i.i:
   br i1 %.2300.i.i.i, label %B370.i.i, label %B896.endif.endif.i.i.i
 
 B1020.i.i.i:
-  %lsr.iv264.i.i = phi ptr [ %scevgep263.i.i, %B1020.preheader.i.i.i ], [ %scevgep265.i.i, %B1020.i.i.i ]
-  %lsr.iv25.i.i.i = phi i64 [ %311, %B1020.preheader.i.i.i ], [ %lsr.iv.next26.i.i.i, %B1020.i.i.i ]
-  %.251234253427.i.i.i = phi i64 [ %.251234253427.unr.i.i.i, %B1020.preheader.i.i.i ], [ %305, %B1020.i.i.i ]
+  %lsr.iv263.i.i = phi ptr [ %scevgep262.i.i, %B1020.preheader.i.i.i ], [ %scevgep264.i.i, %B1020.i.i.i ]
+  %lsr.iv25.i.i.i = phi i64 [ %310, %B1020.preheader.i.i.i ], [ %lsr.iv.next26.i.i.i, %B1020.i.i.i ]
+  %.251234253427.i.i.i = phi i64 [ %.251234253427.unr.i.i.i, %B1020.preheader.i.i.i ], [ %304, %B1020.i.i.i ]
   %.2558.i.i.i = icmp slt i64 %.251234253427.i.i.i, 0
-  %302 = select i1 %.2558.i.i.i, i64 %17, i64 0
-  %scevgep267.i.i = getelementptr i8, ptr %lsr.iv264.i.i, i64 %302
-  %.2574.i.i.i = load double, ptr %scevgep267.i.i, align 8
+  %301 = select i1 %.2558.i.i.i, i64 %17, i64 0
+  %scevgep266.i.i = getelementptr i8, ptr %lsr.iv263.i.i, i64 %301
+  %.2574.i.i.i = load double, ptr %scevgep266.i.i, align 8
   %sunkaddr231 = mul i64 %.2590.i.i.i, 8
-  %sunkaddr232 = getelementptr i8, ptr %260, i64 %sunkaddr231
+  %sunkaddr232 = getelementptr i8, ptr %259, i64 %sunkaddr231
   %.2605.i.i.i = load double, ptr %sunkaddr232, align 8
   %.2606.i.i.i = fadd double %.2574.i.i.i, %.2605.i.i.i
-  store double %.2606.i.i.i, ptr %scevgep267.i.i, align 8
-  %303 = add i64 %.251234253427.i.i.i, 1
-  %.2558.1.i.i.i = icmp slt i64 %303, 0
-  %304 = select i1 %.2558.1.i.i.i, i64 %49, i64 8
-  %scevgep266.i.i = getelementptr i8, ptr %lsr.iv264.i.i, i64 %304
-  %.2574.1.i.i.i = load double, ptr %scevgep266.i.i, align 8
+  store double %.2606.i.i.i, ptr %scevgep266.i.i, align 8
+  %302 = add i64 %.251234253427.i.i.i, 1
+  %.2558.1.i.i.i = icmp slt i64 %302, 0
+  %303 = select i1 %.2558.1.i.i.i, i64 %49, i64 8
+  %scevgep265.i.i = getelementptr i8, ptr %lsr.iv263.i.i, i64 %303
+  %.2574.1.i.i.i = load double, ptr %scevgep265.i.i, align 8
   %.2605.1.i.i.i = load double, ptr %sunkaddr232, align 8
   %.2606.1.i.i.i = fadd double %.2574.1.i.i.i, %.2605.1.i.i.i
-  store double %.2606.1.i.i.i, ptr %scevgep266.i.i, align 8
+  store double %.2606.1.i.i.i, ptr %scevgep265.i.i, align 8
   %lsr.iv.next26.i.i.i = add i64 %lsr.iv25.i.i.i, -2
-  %scevgep265.i.i = getelementptr i8, ptr %lsr.iv264.i.i, i64 16
+  %scevgep264.i.i = getelementptr i8, ptr %lsr.iv263.i.i, i64 16
   %.2506.1.i.i.i = icmp samesign ugt i64 %lsr.iv.next26.i.i.i, 2
-  %305 = add i64 %303, 1
+  %304 = add i64 %302, 1
   br i1 %.2506.1.i.i.i, label %B1020.i.i.i, label %B370.i.i
 
 B114.endif.i.i.i:
-  %sunkaddr326.i.i = shl i64 %.636.i.i, 3
-  %sunkaddr327.i.i = getelementptr i8, ptr %arg.worlds.1.2.4, i64 %sunkaddr326.i.i
-  store i64 %.344.i.i.pre-phi.i.i, ptr %sunkaddr327.i.i, align 8
+  %sunkaddr325.i.i = shl i64 %.636.i.i, 3
+  %sunkaddr326.i.i = getelementptr i8, ptr %arg.worlds.1.2.4, i64 %sunkaddr325.i.i
+  store i64 %.344.i.i.pre-phi.i.i, ptr %sunkaddr326.i.i, align 8
   %.630.i.i.i = getelementptr i64, ptr %13, i64 %.636.i.i
   store i64 0, ptr %.630.i.i.i, align 8
   %sunkaddr233 = getelementptr i8, ptr %arg.given.6.4, i64 16
@@ -11602,7 +11590,7 @@ B238.lr.ph.i.i.i:
 
 B238.prol.i.i.i:
   %.755.prol.i.i.i = add nsw i64 %.661.i.i.i, -1
-  %sunkaddr = getelementptr inbounds i8, ptr %366, i64 %sunkaddr291.i.i
+  %sunkaddr = getelementptr inbounds i8, ptr %365, i64 %sunkaddr290.i.i
   %.838.prol.i.i.i = load i64, ptr %sunkaddr, align 8
   %.839.prol.i.i.i = add nsw i64 %.838.prol.i.i.i, 1
   store i64 %.839.prol.i.i.i, ptr %sunkaddr, align 8
@@ -11611,18 +11599,18 @@ B238.prol.i.i.i:
 B238.prol.loopexit.i.i.i:
   %.74534303434.unr.i.i.i = phi i64 [ %.661.i.i.i, %B238.lr.ph.i.i.i ], [ %.755.prol.i.i.i, %B238.prol.i.i.i ]
   %.75234313433.unr.i.i.i = phi i64 [ %lsr.iv40.i.in, %B238.lr.ph.i.i.i ], [ %lsr.iv40.i, %B238.prol.i.i.i ]
-  %306 = icmp eq i64 %.661.i.i.i, 1
-  br i1 %306, label %B358.thread.i.i, label %B238.preheader.i.i.i
+  %305 = icmp eq i64 %.661.i.i.i, 1
+  br i1 %305, label %B358.thread.i.i, label %B238.preheader.i.i.i
 
 B238.preheader.i.i.i:
-  %307 = add nuw i64 %.74534303434.unr.i.i.i, 2
-  %308 = shl i64 %.75234313433.unr.i.i.i, 3
-  %scevgep276.i.i = getelementptr i8, ptr %scevgep275.i.i, i64 %308
+  %306 = add nuw i64 %.74534303434.unr.i.i.i, 2
+  %307 = shl i64 %.75234313433.unr.i.i.i, 3
+  %scevgep275.i.i = getelementptr i8, ptr %scevgep274.i.i, i64 %307
   br label %B238.i.i.i
 
 B896.endif.endif.i.i.i:
   %sunkaddr45.i.i.i = shl i64 %.569.i.i27.i.i, 3
-  %sunkaddr46.i.i.i = getelementptr inbounds i8, ptr %298, i64 %sunkaddr45.i.i.i
+  %sunkaddr46.i.i.i = getelementptr inbounds i8, ptr %297, i64 %sunkaddr45.i.i.i
   %.2378.i.i.i = load i64, ptr %sunkaddr46.i.i.i, align 8
   %.2382.i.i.i = add nsw i64 %.2378.i.i.i, %.602.i.i30.i.i
   %.11.i.i60.i.i = tail call i64 @llvm.smin.i64(i64 %arg.worlds.1.4.5.0, i64 %.2382.i.i.i)
@@ -11631,18 +11619,18 @@ B896.endif.endif.i.i.i:
   br i1 %.25063426.not.i.i.i, label %B370.i.i, label %B1020.lr.ph.i.i.i
 
 B1020.lr.ph.i.i.i:
-  %309 = icmp slt i64 %.599.i.i18, 0
-  %.2590.i.i.i = select i1 %309, i64 %arg.given.9.5.0, i64 0
+  %308 = icmp slt i64 %.599.i.i18, 0
+  %.2590.i.i.i = select i1 %308, i64 %arg.given.9.5.0, i64 0
   %xtraiter.i.i.i = and i64 %.2463.i.i.i, 1
   %lcmp.mod.not.i.i.i = icmp eq i64 %xtraiter.i.i.i, 0
   br i1 %lcmp.mod.not.i.i.i, label %B1020.prol.loopexit.i.i.i, label %B1020.prol.i.i.i
 
 B1020.prol.i.i.i:
   %.2515.prol.i.i.i = add nsw i64 %.2463.i.i.i, -1
-  %sunkaddr234 = getelementptr inbounds i8, ptr %365, i64 %sunkaddr331.i.i
+  %sunkaddr234 = getelementptr inbounds i8, ptr %364, i64 %sunkaddr330.i.i
   %.2574.prol.i.i.i = load double, ptr %sunkaddr234, align 8
   %sunkaddr47.i.i.i = shl i64 %.2590.i.i.i, 3
-  %sunkaddr48.i.i.i = getelementptr i8, ptr %260, i64 %sunkaddr47.i.i.i
+  %sunkaddr48.i.i.i = getelementptr i8, ptr %259, i64 %sunkaddr47.i.i.i
   %.2605.prol.i.i.i = load double, ptr %sunkaddr48.i.i.i, align 8
   %.2606.prol.i.i.i = fadd double %.2574.prol.i.i.i, %.2605.prol.i.i.i
   store double %.2606.prol.i.i.i, ptr %sunkaddr234, align 8
@@ -11651,266 +11639,266 @@ B1020.prol.i.i.i:
 B1020.prol.loopexit.i.i.i:
   %.250534243428.unr.i.i.i = phi i64 [ %.2463.i.i.i, %B1020.lr.ph.i.i.i ], [ %.2515.prol.i.i.i, %B1020.prol.i.i.i ]
   %.251234253427.unr.i.i.i = phi i64 [ %lsr.iv40.i.in, %B1020.lr.ph.i.i.i ], [ %lsr.iv40.i, %B1020.prol.i.i.i ]
-  %310 = icmp eq i64 %.11.i.i60.i.i, %lsr.iv40.i
-  br i1 %310, label %B370.i.i, label %B1020.preheader.i.i.i
+  %309 = icmp eq i64 %.11.i.i60.i.i, %lsr.iv40.i
+  br i1 %309, label %B370.i.i, label %B1020.preheader.i.i.i
 
 B1020.preheader.i.i.i:
-  %311 = add nuw i64 %.250534243428.unr.i.i.i, 2
-  %312 = shl i64 %.251234253427.unr.i.i.i, 3
-  %scevgep263.i.i = getelementptr i8, ptr %arg.worlds.1.4.4, i64 %312
+  %310 = add nuw i64 %.250534243428.unr.i.i.i, 2
+  %311 = shl i64 %.251234253427.unr.i.i.i, 3
+  %scevgep262.i.i = getelementptr i8, ptr %arg.worlds.1.4.4, i64 %311
   br label %B1020.i.i.i
 
 B370.i.i:
-  %313 = icmp slt i64 %size.5.1.i.i.i, 0
+  %312 = icmp slt i64 %size.5.1.i.i.i, 0
   %.2682.i.i.i = load double, ptr %arg.out.0.4, align 8
-  %.2718.i.i.i = select i1 %313, i64 %arg.given.2.5.1, i64 0
+  %.2718.i.i.i = select i1 %312, i64 %arg.given.2.5.1, i64 0
   %.2736.i.i.i = mul i64 %choice.5.1.i.i.i, %arg.given.2.5.1
-  %314 = getelementptr double, ptr %arg.given.2.4, i64 %.2736.i.i.i
-  %315 = getelementptr double, ptr %314, i64 %size.5.1.i.i.i
-  %.2740.i.i.i = getelementptr double, ptr %315, i64 %.2718.i.i.i
+  %313 = getelementptr double, ptr %arg.given.2.4, i64 %.2736.i.i.i
+  %314 = getelementptr double, ptr %313, i64 %size.5.1.i.i.i
+  %.2740.i.i.i = getelementptr double, ptr %314, i64 %.2718.i.i.i
   %.2741.i.i.i = load double, ptr %.2740.i.i.i, align 8
   %.2742.i.i.i = fadd double %.2682.i.i.i, %.2741.i.i.i
   store double %.2742.i.i.i, ptr %arg.out.0.4, align 8
-  %316 = getelementptr i64, ptr %arg.given.15.4, i64 %choice.5.1.i.i.i
-  %.368.i.i.i = load i64, ptr %316, align 8
+  %315 = getelementptr i64, ptr %arg.given.15.4, i64 %choice.5.1.i.i.i
+  %.368.i.i.i = load i64, ptr %315, align 8
   %.370.i.i.i = add nsw i64 %.368.i.i.i, %lsr.iv40.i.in
   %.402.i.i.i = icmp slt i64 %.370.i.i.i, %arg.worlds.1.0.5.1
   br i1 %.402.i.i.i, label %B132.i.i.i, label %in8..exit.i.i
 
 B132.i.i.i:
-  %sunkaddr235 = getelementptr inbounds i8, ptr %362, i64 %sunkaddr289.i.i
-  %.336.i84.i.i = load i64, ptr %sunkaddr235, align 8
-  %.450.i.i.i = icmp slt i64 %.336.i84.i.i, 0
-  %.451.i85.i.i = select i1 %.450.i.i.i, i64 %arg.given.12.5.1, i64 0
-  %.452.i86.i.i = add i64 %.451.i85.i.i, %.336.i84.i.i
-  %.481.i.i.i = mul i64 %.452.i86.i.i, %arg.given.12.5.2
-  %317 = getelementptr double, ptr %arg.given.12.4, i64 %.481.i.i.i
-  %.485.i.i.i = getelementptr double, ptr %317, i64 %choice.5.1.i.i.i
+  %sunkaddr235 = getelementptr inbounds i8, ptr %361, i64 %sunkaddr288.i.i
+  %.336.i83.i.i = load i64, ptr %sunkaddr235, align 8
+  %.450.i.i.i = icmp slt i64 %.336.i83.i.i, 0
+  %.451.i84.i.i = select i1 %.450.i.i.i, i64 %arg.given.12.5.1, i64 0
+  %.452.i85.i.i = add i64 %.451.i84.i.i, %.336.i83.i.i
+  %.481.i.i.i = mul i64 %.452.i85.i.i, %arg.given.12.5.2
+  %316 = getelementptr double, ptr %arg.given.12.4, i64 %.481.i.i.i
+  %.485.i.i.i = getelementptr double, ptr %316, i64 %choice.5.1.i.i.i
   %.486.i.i.i = load double, ptr %.485.i.i.i, align 8
-  %318 = getelementptr double, ptr %40, i64 %.481.i.i.i
-  %.562.i.i.i = getelementptr double, ptr %318, i64 %choice.5.1.i.i.i
+  %317 = getelementptr double, ptr %40, i64 %.481.i.i.i
+  %.562.i.i.i = getelementptr double, ptr %317, i64 %choice.5.1.i.i.i
   %.563.i.i.i = load double, ptr %.562.i.i.i, align 8
-  %319 = getelementptr double, ptr %arg.worlds.1.5.4, i64 %choice.5.1.i.i.i
-  %.370.i.i88.i.i = load double, ptr %319, align 8
-  %sunkaddr335.i.i = shl i64 %choice.5.1.i.i.i, 3
-  %sunkaddr336.i.i = getelementptr i8, ptr %scevgep38.i, i64 %sunkaddr335.i.i
-  %.473.i.i94.i.i = load i64, ptr %sunkaddr336.i.i, align 8
-  %.527.i.i95.i.i = getelementptr i64, ptr %41, i64 %choice.5.1.i.i.i
-  %.528.i.i96.i.i = load i64, ptr %.527.i.i95.i.i, align 8
-  %320 = getelementptr i64, ptr %arg.given.3.4, i64 %choice.5.1.i.i.i
-  %.560.i.i97.i.i = load i64, ptr %320, align 8
-  %.562.i.i98.i.i = sub nsw i64 %.370.i.i.i, %.560.i.i97.i.i
-  %.574.i.i99.i.i = icmp sgt i64 %.562.i.i98.i.i, -1
-  br i1 %.574.i.i99.i.i, label %B242.endif.endif.i.i170.i.i, label %B444.endif.endif.endif.endif.i.i100.i.i
+  %318 = getelementptr double, ptr %arg.worlds.1.5.4, i64 %choice.5.1.i.i.i
+  %.370.i.i87.i.i = load double, ptr %318, align 8
+  %sunkaddr334.i.i = shl i64 %choice.5.1.i.i.i, 3
+  %sunkaddr335.i.i = getelementptr i8, ptr %scevgep38.i, i64 %sunkaddr334.i.i
+  %.473.i.i93.i.i = load i64, ptr %sunkaddr335.i.i, align 8
+  %.527.i.i94.i.i = getelementptr i64, ptr %41, i64 %choice.5.1.i.i.i
+  %.528.i.i95.i.i = load i64, ptr %.527.i.i94.i.i, align 8
+  %319 = getelementptr i64, ptr %arg.given.3.4, i64 %choice.5.1.i.i.i
+  %.560.i.i96.i.i = load i64, ptr %319, align 8
+  %.562.i.i97.i.i = sub nsw i64 %.370.i.i.i, %.560.i.i96.i.i
+  %.574.i.i98.i.i = icmp sgt i64 %.562.i.i97.i.i, -1
+  br i1 %.574.i.i98.i.i, label %B242.endif.endif.i.i169.i.i, label %B444.endif.endif.endif.endif.i.i99.i.i
 
-B354.i.i201.i.i:
-  %lsr.iv.i.i202.i.i = phi i64 [ %348, %B354.preheader.i.i200.i.i ], [ %lsr.iv.next.i.i222.i.i, %B354.i.i201.i.i ]
-  %passed.2.11423.i.i203.i.i = phi i64 [ %passed.2.11423.unr.i.i196.i.i, %B354.preheader.i.i200.i.i ], [ %.875.3.i.i221.i.i, %B354.i.i201.i.i ]
-  %.79114191421.i.i204.i.i = phi i64 [ %.79114191421.unr.i.i198.i.i, %B354.preheader.i.i200.i.i ], [ %332, %B354.i.i201.i.i ]
-  %.849.i.i205.i.i = icmp slt i64 %.79114191421.i.i204.i.i, 0
-  %321 = select i1 %.849.i.i205.i.i, i64 %6, i64 0
-  %scevgep13.i.i.i.i = getelementptr i8, ptr %294, i64 %321
-  %322 = shl i64 %.79114191421.i.i204.i.i, 3
-  %scevgep14.i.i.i.i = getelementptr i8, ptr %scevgep13.i.i.i.i, i64 %322
-  %.873.i.i206.i.i = load i64, ptr %scevgep14.i.i.i.i, align 8
-  %.875.i.i207.i.i = add nsw i64 %.873.i.i206.i.i, %passed.2.11423.i.i203.i.i
-  %323 = add i64 %.79114191421.i.i204.i.i, 1
-  %.849.1.i.i208.i.i = icmp slt i64 %323, 0
-  %324 = select i1 %.849.1.i.i208.i.i, i64 %42, i64 8
-  %scevgep7.i209.i.i = getelementptr i8, ptr %294, i64 %324
-  %325 = shl i64 %.79114191421.i.i204.i.i, 3
-  %scevgep101 = getelementptr i8, ptr %scevgep7.i209.i.i, i64 %325
-  %.873.1.i.i211.i.i = load i64, ptr %scevgep101, align 8
-  %.875.1.i.i212.i.i = add nsw i64 %.875.i.i207.i.i, %.873.1.i.i211.i.i
-  %326 = add i64 %323, 1
-  %.849.2.i.i213.i.i = icmp slt i64 %326, 0
-  %327 = select i1 %.849.2.i.i213.i.i, i64 %43, i64 16
-  %scevgep5.i214.i.i = getelementptr i8, ptr %294, i64 %327
-  %328 = shl i64 %.79114191421.i.i204.i.i, 3
-  %scevgep100 = getelementptr i8, ptr %scevgep5.i214.i.i, i64 %328
-  %.873.2.i.i216.i.i = load i64, ptr %scevgep100, align 8
-  %.875.2.i.i217.i.i = add nsw i64 %.875.1.i.i212.i.i, %.873.2.i.i216.i.i
-  %329 = add i64 %326, 1
-  %.849.3.i.i218.i.i = icmp slt i64 %329, 0
-  %330 = select i1 %.849.3.i.i218.i.i, i64 %44, i64 24
-  %scevgep.i219.i.i = getelementptr i8, ptr %294, i64 %330
-  %331 = shl i64 %.79114191421.i.i204.i.i, 3
-  %scevgep99 = getelementptr i8, ptr %scevgep.i219.i.i, i64 %331
-  %.873.3.i.i220.i.i = load i64, ptr %scevgep99, align 8
-  %.875.3.i.i221.i.i = add nsw i64 %.875.2.i.i217.i.i, %.873.3.i.i220.i.i
-  %lsr.iv.next.i.i222.i.i = add i64 %lsr.iv.i.i202.i.i, -4
-  %.785.3.i.i223.i.i = icmp sgt i64 %lsr.iv.next.i.i222.i.i, 4
-  %332 = add i64 %329, 1
-  br i1 %.785.3.i.i223.i.i, label %B354.i.i201.i.i, label %B384.i.i224.i.i
+B354.i.i200.i.i:
+  %lsr.iv.i.i201.i.i = phi i64 [ %347, %B354.preheader.i.i199.i.i ], [ %lsr.iv.next.i.i221.i.i, %B354.i.i200.i.i ]
+  %passed.2.11423.i.i202.i.i = phi i64 [ %passed.2.11423.unr.i.i195.i.i, %B354.preheader.i.i199.i.i ], [ %.875.3.i.i220.i.i, %B354.i.i200.i.i ]
+  %.79114191421.i.i203.i.i = phi i64 [ %.79114191421.unr.i.i197.i.i, %B354.preheader.i.i199.i.i ], [ %331, %B354.i.i200.i.i ]
+  %.849.i.i204.i.i = icmp slt i64 %.79114191421.i.i203.i.i, 0
+  %320 = select i1 %.849.i.i204.i.i, i64 %6, i64 0
+  %scevgep13.i.i.i.i = getelementptr i8, ptr %293, i64 %320
+  %321 = shl i64 %.79114191421.i.i203.i.i, 3
+  %scevgep14.i.i.i.i = getelementptr i8, ptr %scevgep13.i.i.i.i, i64 %321
+  %.873.i.i205.i.i = load i64, ptr %scevgep14.i.i.i.i, align 8
+  %.875.i.i206.i.i = add nsw i64 %.873.i.i205.i.i, %passed.2.11423.i.i202.i.i
+  %322 = add i64 %.79114191421.i.i203.i.i, 1
+  %.849.1.i.i207.i.i = icmp slt i64 %322, 0
+  %323 = select i1 %.849.1.i.i207.i.i, i64 %42, i64 8
+  %scevgep7.i208.i.i = getelementptr i8, ptr %293, i64 %323
+  %324 = shl i64 %.79114191421.i.i203.i.i, 3
+  %scevgep101 = getelementptr i8, ptr %scevgep7.i208.i.i, i64 %324
+  %.873.1.i.i210.i.i = load i64, ptr %scevgep101, align 8
+  %.875.1.i.i211.i.i = add nsw i64 %.875.i.i206.i.i, %.873.1.i.i210.i.i
+  %325 = add i64 %322, 1
+  %.849.2.i.i212.i.i = icmp slt i64 %325, 0
+  %326 = select i1 %.849.2.i.i212.i.i, i64 %43, i64 16
+  %scevgep5.i213.i.i = getelementptr i8, ptr %293, i64 %326
+  %327 = shl i64 %.79114191421.i.i203.i.i, 3
+  %scevgep100 = getelementptr i8, ptr %scevgep5.i213.i.i, i64 %327
+  %.873.2.i.i215.i.i = load i64, ptr %scevgep100, align 8
+  %.875.2.i.i216.i.i = add nsw i64 %.875.1.i.i211.i.i, %.873.2.i.i215.i.i
+  %328 = add i64 %325, 1
+  %.849.3.i.i217.i.i = icmp slt i64 %328, 0
+  %329 = select i1 %.849.3.i.i217.i.i, i64 %44, i64 24
+  %scevgep.i218.i.i = getelementptr i8, ptr %293, i64 %329
+  %330 = shl i64 %.79114191421.i.i203.i.i, 3
+  %scevgep99 = getelementptr i8, ptr %scevgep.i218.i.i, i64 %330
+  %.873.3.i.i219.i.i = load i64, ptr %scevgep99, align 8
+  %.875.3.i.i220.i.i = add nsw i64 %.875.2.i.i216.i.i, %.873.3.i.i219.i.i
+  %lsr.iv.next.i.i221.i.i = add i64 %lsr.iv.i.i201.i.i, -4
+  %.785.3.i.i222.i.i = icmp sgt i64 %lsr.iv.next.i.i221.i.i, 4
+  %331 = add i64 %328, 1
+  br i1 %.785.3.i.i222.i.i, label %B354.i.i200.i.i, label %B384.i.i223.i.i
 
-B384.i.i224.i.i:
-  %passed.2.1.lcssa.i.i225.i.i = phi i64 [ %.632.i.i173.i.i, %B242.endif.endif.i.i170.i.i ], [ %.875.lcssa.unr.i.i199.i.i, %B354.prol.loopexit.i.i195.i.i ], [ %.875.3.i.i221.i.i, %B354.i.i201.i.i ]
-  %spec.select.i.i226.i.i = tail call i64 @llvm.smax.i64(i64 %passed.2.1.lcssa.i.i225.i.i, i64 %.528.i.i96.i.i)
-  br label %B444.endif.endif.endif.endif.i.i100.i.i
+B384.i.i223.i.i:
+  %passed.2.1.lcssa.i.i224.i.i = phi i64 [ %.632.i.i172.i.i, %B242.endif.endif.i.i169.i.i ], [ %.875.lcssa.unr.i.i198.i.i, %B354.prol.loopexit.i.i194.i.i ], [ %.875.3.i.i220.i.i, %B354.i.i200.i.i ]
+  %spec.select.i.i225.i.i = tail call i64 @llvm.smax.i64(i64 %passed.2.1.lcssa.i.i224.i.i, i64 %.528.i.i95.i.i)
+  br label %B444.endif.endif.endif.endif.i.i99.i.i
 
-B242.endif.endif.i.i170.i.i:
-  %.631.i.i172.i.i = getelementptr i64, ptr %scevgep40.i, i64 %choice.5.1.i.i.i
-  %.632.i.i173.i.i = load i64, ptr %.631.i.i172.i.i, align 8
-  %.671.i.i175.i.i = sub i64 %lsr.iv40.i, %.560.i.i97.i.i
-  %.11.i.i.i176.i.i = tail call i64 @llvm.smax.i64(i64 %.671.i.i175.i.i, i64 0)
-  %.703.i.i177.i.i = add nuw i64 %.562.i.i98.i.i, 1
-  %.742.i.i178.i.i = sub nsw i64 %.703.i.i177.i.i, %.11.i.i.i176.i.i
-  %.7851420.not.i.i179.i.i = icmp slt i64 %.742.i.i178.i.i, 1
-  br i1 %.7851420.not.i.i179.i.i, label %B384.i.i224.i.i, label %B354.lr.ph.i.i180.i.i
+B242.endif.endif.i.i169.i.i:
+  %.631.i.i171.i.i = getelementptr i64, ptr %scevgep40.i, i64 %choice.5.1.i.i.i
+  %.632.i.i172.i.i = load i64, ptr %.631.i.i171.i.i, align 8
+  %.671.i.i174.i.i = sub i64 %lsr.iv40.i, %.560.i.i96.i.i
+  %.11.i.i.i175.i.i = tail call i64 @llvm.smax.i64(i64 %.671.i.i174.i.i, i64 0)
+  %.703.i.i176.i.i = add nuw i64 %.562.i.i97.i.i, 1
+  %.742.i.i177.i.i = sub nsw i64 %.703.i.i176.i.i, %.11.i.i.i175.i.i
+  %.7851420.not.i.i178.i.i = icmp slt i64 %.742.i.i177.i.i, 1
+  br i1 %.7851420.not.i.i178.i.i, label %B384.i.i223.i.i, label %B354.lr.ph.i.i179.i.i
 
-B354.lr.ph.i.i180.i.i:
-  %333 = add i64 %.560.i.i97.i.i, %.11.i.i.i176.i.i
-  %334 = sub i64 %.370.i.i.i, %333
-  %xtraiter.i.i181.i.i = and i64 %.742.i.i178.i.i, 3
-  %lcmp.mod.not.i.i182.i.i = icmp eq i64 %xtraiter.i.i181.i.i, 0
-  br i1 %lcmp.mod.not.i.i182.i.i, label %B354.prol.loopexit.i.i195.i.i, label %B354.prol.preheader.i.i183.i.i
+B354.lr.ph.i.i179.i.i:
+  %332 = add i64 %.560.i.i96.i.i, %.11.i.i.i175.i.i
+  %333 = sub i64 %.370.i.i.i, %332
+  %xtraiter.i.i180.i.i = and i64 %.742.i.i177.i.i, 3
+  %lcmp.mod.not.i.i181.i.i = icmp eq i64 %xtraiter.i.i180.i.i, 0
+  br i1 %lcmp.mod.not.i.i181.i.i, label %B354.prol.loopexit.i.i194.i.i, label %B354.prol.preheader.i.i182.i.i
 
-B354.prol.preheader.i.i183.i.i:
-  %335 = trunc i64 %.368.i.i.i to i2
-  %336 = add i2 %lsr119, %335
-  %337 = sub i64 %lsr.iv172, %.560.i.i97.i.i
-  %smax96 = call i64 @llvm.smax.i64(i64 %337, i64 0)
-  %338 = add i64 %.560.i.i97.i.i, %smax96
-  %339 = trunc i64 %338 to i2
-  %340 = sub i2 %336, %339
-  %341 = zext i2 %340 to i64
-  %342 = mul nsw i64 %341, -8
-  br label %B354.prol.i.i184.i.i
+B354.prol.preheader.i.i182.i.i:
+  %334 = trunc i64 %.368.i.i.i to i2
+  %335 = add i2 %lsr119, %334
+  %336 = sub i64 %lsr.iv172, %.560.i.i96.i.i
+  %smax96 = call i64 @llvm.smax.i64(i64 %336, i64 0)
+  %337 = add i64 %.560.i.i96.i.i, %smax96
+  %338 = trunc i64 %337 to i2
+  %339 = sub i2 %335, %338
+  %340 = zext i2 %339 to i64
+  %341 = mul nsw i64 %340, -8
+  br label %B354.prol.i.i183.i.i
 
-B354.prol.i.i184.i.i:
-  %lsr.iv97 = phi i64 [ %lsr.iv.next98, %B354.prol.i.i184.i.i ], [ %342, %B354.prol.preheader.i.i183.i.i ]
-  %passed.2.11423.prol.i.i186.i.i = phi i64 [ %.875.prol.i.i191.i.i, %B354.prol.i.i184.i.i ], [ %.632.i.i173.i.i, %B354.prol.preheader.i.i183.i.i ]
-  %.79114191421.prol.i.i187.i.i = phi i64 [ %.798.prol.i.i188.i.i, %B354.prol.i.i184.i.i ], [ %.11.i.i.i176.i.i, %B354.prol.preheader.i.i183.i.i ]
-  %.798.prol.i.i188.i.i = add nuw i64 %.79114191421.prol.i.i187.i.i, 1
-  %.849.prol.i.i189.i.i = icmp slt i64 %.79114191421.prol.i.i187.i.i, 0
-  %343 = select i1 %.849.prol.i.i189.i.i, i64 %6, i64 0
-  %scevgep18.i.i.i.i = getelementptr i8, ptr %294, i64 %343
-  %344 = shl i64 %.79114191421.prol.i.i187.i.i, 3
-  %scevgep19.i.i.i.i = getelementptr i8, ptr %scevgep18.i.i.i.i, i64 %344
-  %.873.prol.i.i190.i.i = load i64, ptr %scevgep19.i.i.i.i, align 8
-  %.875.prol.i.i191.i.i = add nsw i64 %.873.prol.i.i190.i.i, %passed.2.11423.prol.i.i186.i.i
+B354.prol.i.i183.i.i:
+  %lsr.iv97 = phi i64 [ %lsr.iv.next98, %B354.prol.i.i183.i.i ], [ %341, %B354.prol.preheader.i.i182.i.i ]
+  %passed.2.11423.prol.i.i185.i.i = phi i64 [ %.875.prol.i.i190.i.i, %B354.prol.i.i183.i.i ], [ %.632.i.i172.i.i, %B354.prol.preheader.i.i182.i.i ]
+  %.79114191421.prol.i.i186.i.i = phi i64 [ %.798.prol.i.i187.i.i, %B354.prol.i.i183.i.i ], [ %.11.i.i.i175.i.i, %B354.prol.preheader.i.i182.i.i ]
+  %.798.prol.i.i187.i.i = add nuw i64 %.79114191421.prol.i.i186.i.i, 1
+  %.849.prol.i.i188.i.i = icmp slt i64 %.79114191421.prol.i.i186.i.i, 0
+  %342 = select i1 %.849.prol.i.i188.i.i, i64 %6, i64 0
+  %scevgep18.i.i.i.i = getelementptr i8, ptr %293, i64 %342
+  %343 = shl i64 %.79114191421.prol.i.i186.i.i, 3
+  %scevgep19.i.i.i.i = getelementptr i8, ptr %scevgep18.i.i.i.i, i64 %343
+  %.873.prol.i.i189.i.i = load i64, ptr %scevgep19.i.i.i.i, align 8
+  %.875.prol.i.i190.i.i = add nsw i64 %.873.prol.i.i189.i.i, %passed.2.11423.prol.i.i185.i.i
   %lsr.iv.next98 = add i64 %lsr.iv97, 8
-  %ov.i.i192.i.i = icmp eq i64 %lsr.iv.next98, 0
-  br i1 %ov.i.i192.i.i, label %B354.prol.loopexit.loopexit.i.i194.i.i, label %B354.prol.i.i184.i.i
+  %ov.i.i191.i.i = icmp eq i64 %lsr.iv.next98, 0
+  br i1 %ov.i.i191.i.i, label %B354.prol.loopexit.loopexit.i.i193.i.i, label %B354.prol.i.i183.i.i
 
-B354.prol.loopexit.loopexit.i.i194.i.i:
-  %345 = add nuw i64 %xtraiter.i.i181.i.i, %.11.i.i.i176.i.i
-  %346 = sub i64 %.703.i.i177.i.i, %345
-  br label %B354.prol.loopexit.i.i195.i.i
+B354.prol.loopexit.loopexit.i.i193.i.i:
+  %344 = add nuw i64 %xtraiter.i.i180.i.i, %.11.i.i.i175.i.i
+  %345 = sub i64 %.703.i.i176.i.i, %344
+  br label %B354.prol.loopexit.i.i194.i.i
 
-B354.prol.loopexit.i.i195.i.i:
-  %passed.2.11423.unr.i.i196.i.i = phi i64 [ %.632.i.i173.i.i, %B354.lr.ph.i.i180.i.i ], [ %.875.prol.i.i191.i.i, %B354.prol.loopexit.loopexit.i.i194.i.i ]
-  %.78414181422.unr.i.i197.i.i = phi i64 [ %.742.i.i178.i.i, %B354.lr.ph.i.i180.i.i ], [ %346, %B354.prol.loopexit.loopexit.i.i194.i.i ]
-  %.79114191421.unr.i.i198.i.i = phi i64 [ %.11.i.i.i176.i.i, %B354.lr.ph.i.i180.i.i ], [ %345, %B354.prol.loopexit.loopexit.i.i194.i.i ]
-  %.875.lcssa.unr.i.i199.i.i = phi i64 [ poison, %B354.lr.ph.i.i180.i.i ], [ %.875.prol.i.i191.i.i, %B354.prol.loopexit.loopexit.i.i194.i.i ]
-  %347 = icmp ult i64 %334, 3
-  br i1 %347, label %B384.i.i224.i.i, label %B354.preheader.i.i200.i.i
+B354.prol.loopexit.i.i194.i.i:
+  %passed.2.11423.unr.i.i195.i.i = phi i64 [ %.632.i.i172.i.i, %B354.lr.ph.i.i179.i.i ], [ %.875.prol.i.i190.i.i, %B354.prol.loopexit.loopexit.i.i193.i.i ]
+  %.78414181422.unr.i.i196.i.i = phi i64 [ %.742.i.i177.i.i, %B354.lr.ph.i.i179.i.i ], [ %345, %B354.prol.loopexit.loopexit.i.i193.i.i ]
+  %.79114191421.unr.i.i197.i.i = phi i64 [ %.11.i.i.i175.i.i, %B354.lr.ph.i.i179.i.i ], [ %344, %B354.prol.loopexit.loopexit.i.i193.i.i ]
+  %.875.lcssa.unr.i.i198.i.i = phi i64 [ poison, %B354.lr.ph.i.i179.i.i ], [ %.875.prol.i.i190.i.i, %B354.prol.loopexit.loopexit.i.i193.i.i ]
+  %346 = icmp ult i64 %333, 3
+  br i1 %346, label %B384.i.i223.i.i, label %B354.preheader.i.i199.i.i
 
-B354.preheader.i.i200.i.i:
-  %348 = add i64 %.78414181422.unr.i.i197.i.i, 4
-  br label %B354.i.i201.i.i
+B354.preheader.i.i199.i.i:
+  %347 = add i64 %.78414181422.unr.i.i196.i.i, 4
+  br label %B354.i.i200.i.i
 
-B444.endif.endif.endif.endif.i.i100.i.i:
-  %passed.2.1.lcssa.pn.i.i101.i.i = phi i64 [ %.528.i.i96.i.i, %B132.i.i.i ], [ %spec.select.i.i226.i.i, %B384.i.i224.i.i ]
-  %.1053.i.i102.i.i = icmp slt i64 %.370.i.i.i, 0
-  %.1054.i.i103.i.i = select i1 %.1053.i.i102.i.i, i64 %arg.given.5.5.1, i64 0
-  %.1072.i.i104.i.i = mul i64 %choice.5.1.i.i.i, %arg.given.5.5.1
-  %349 = getelementptr double, ptr %arg.given.5.4, i64 %.1072.i.i104.i.i
-  %350 = getelementptr double, ptr %349, i64 %.370.i.i.i
-  %.1076.i.i105.i.i = getelementptr double, ptr %350, i64 %.1054.i.i103.i.i
-  %.1077.i.i106.i.i = load double, ptr %.1076.i.i105.i.i, align 8
-  %351 = getelementptr double, ptr %349, i64 %lsr.iv40.i.in
-  %.1128.i.i108.i.i = getelementptr double, ptr %351, i64 %.1106.i.i.i.i
-  %.1129.i.i109.i.i = load double, ptr %.1128.i.i108.i.i, align 8
-  %.1161.i.i110.i.i = select i1 %.1053.i.i102.i.i, i64 %arg.given.17.5.1, i64 0
-  %.1179.i.i111.i.i = mul i64 %choice.5.1.i.i.i, %arg.given.17.5.1
-  %352 = getelementptr i64, ptr %arg.given.17.4, i64 %.1179.i.i111.i.i
-  %353 = getelementptr i64, ptr %352, i64 %.370.i.i.i
-  %.1183.i.i112.i.i = getelementptr i64, ptr %353, i64 %.1161.i.i110.i.i
-  %.1184.i.i113.i.i = load i64, ptr %.1183.i.i112.i.i, align 8
-  %354 = getelementptr i64, ptr %352, i64 %lsr.iv40.i.in
-  %.1239.i.i115.i.i = getelementptr i64, ptr %354, i64 %.1217.i.i.i.i
-  %.1240.i.i116.i.i = load i64, ptr %.1239.i.i115.i.i, align 8
-  %.5.i.i.i117.i.i = fptosi double %.486.i.i.i to i64
-  %.1273.i.i118.i.i = add nsw i64 %.370.i.i.i, %.5.i.i.i117.i.i
-  %.11.i3.i.i119.i.i = tail call i64 @llvm.smin.i64(i64 %.412.i.i.i.i.i, i64 %.1273.i.i118.i.i)
-  %355 = getelementptr i64, ptr %arg.given.18.4, i64 %choice.5.1.i.i.i
-  %.1338.i.i120.i.i = load i64, ptr %355, align 8
-  %.1340.i.i121.i.i = add nsw i64 %.1338.i.i120.i.i, %.370.i.i.i
-  %.11.i4.i.i122.i.i = tail call i64 @llvm.smin.i64(i64 %.412.i.i.i.i.i, i64 %.1340.i.i121.i.i)
-  %.11.i2.i.i123.i.i = tail call i64 @llvm.smax.i64(i64 %.11.i4.i.i122.i.i, i64 %.370.i.i.i)
-  %.1445.i.i124.i.i = icmp slt i64 %.11.i2.i.i123.i.i, 0
-  %.1446.i.i125.i.i = select i1 %.1445.i.i124.i.i, i64 %arg.given.17.5.1, i64 0
-  %356 = getelementptr i64, ptr %352, i64 %.11.i2.i.i123.i.i
-  %.1468.i.i126.i.i = getelementptr i64, ptr %356, i64 %.1446.i.i125.i.i
-  %.1469.i.i127.i.i = load i64, ptr %.1468.i.i126.i.i, align 8
-  %.1524.i.i128.i.i = sub nsw i64 %.1469.i.i127.i.i, %.1184.i.i113.i.i
-  %.1525.i.i129.i.i = sitofp i64 %.1524.i.i128.i.i to double
-  %.1534.i.i130.i.i = icmp sgt i64 %.1524.i.i128.i.i, 0
-  br i1 %.1534.i.i130.i.i, label %B798.endif.endif.i.i161.i.i, label %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i
+B444.endif.endif.endif.endif.i.i99.i.i:
+  %passed.2.1.lcssa.pn.i.i100.i.i = phi i64 [ %.528.i.i95.i.i, %B132.i.i.i ], [ %spec.select.i.i225.i.i, %B384.i.i223.i.i ]
+  %.1053.i.i101.i.i = icmp slt i64 %.370.i.i.i, 0
+  %.1054.i.i102.i.i = select i1 %.1053.i.i101.i.i, i64 %arg.given.5.5.1, i64 0
+  %.1072.i.i103.i.i = mul i64 %choice.5.1.i.i.i, %arg.given.5.5.1
+  %348 = getelementptr double, ptr %arg.given.5.4, i64 %.1072.i.i103.i.i
+  %349 = getelementptr double, ptr %348, i64 %.370.i.i.i
+  %.1076.i.i104.i.i = getelementptr double, ptr %349, i64 %.1054.i.i102.i.i
+  %.1077.i.i105.i.i = load double, ptr %.1076.i.i104.i.i, align 8
+  %350 = getelementptr double, ptr %348, i64 %lsr.iv40.i.in
+  %.1128.i.i107.i.i = getelementptr double, ptr %350, i64 %.1106.i.i.i.i
+  %.1129.i.i108.i.i = load double, ptr %.1128.i.i107.i.i, align 8
+  %.1161.i.i109.i.i = select i1 %.1053.i.i101.i.i, i64 %arg.given.17.5.1, i64 0
+  %.1179.i.i110.i.i = mul i64 %choice.5.1.i.i.i, %arg.given.17.5.1
+  %351 = getelementptr i64, ptr %arg.given.17.4, i64 %.1179.i.i110.i.i
+  %352 = getelementptr i64, ptr %351, i64 %.370.i.i.i
+  %.1183.i.i111.i.i = getelementptr i64, ptr %352, i64 %.1161.i.i109.i.i
+  %.1184.i.i112.i.i = load i64, ptr %.1183.i.i111.i.i, align 8
+  %353 = getelementptr i64, ptr %351, i64 %lsr.iv40.i.in
+  %.1239.i.i114.i.i = getelementptr i64, ptr %353, i64 %.1217.i.i.i.i
+  %.1240.i.i115.i.i = load i64, ptr %.1239.i.i114.i.i, align 8
+  %.5.i.i.i116.i.i = fptosi double %.486.i.i.i to i64
+  %.1273.i.i117.i.i = add nsw i64 %.370.i.i.i, %.5.i.i.i116.i.i
+  %.11.i3.i.i118.i.i = tail call i64 @llvm.smin.i64(i64 %.412.i.i.i.i.i, i64 %.1273.i.i117.i.i)
+  %354 = getelementptr i64, ptr %arg.given.18.4, i64 %choice.5.1.i.i.i
+  %.1338.i.i119.i.i = load i64, ptr %354, align 8
+  %.1340.i.i120.i.i = add nsw i64 %.1338.i.i119.i.i, %.370.i.i.i
+  %.11.i4.i.i121.i.i = tail call i64 @llvm.smin.i64(i64 %.412.i.i.i.i.i, i64 %.1340.i.i120.i.i)
+  %.11.i2.i.i122.i.i = tail call i64 @llvm.smax.i64(i64 %.11.i4.i.i121.i.i, i64 %.370.i.i.i)
+  %.1445.i.i123.i.i = icmp slt i64 %.11.i2.i.i122.i.i, 0
+  %.1446.i.i124.i.i = select i1 %.1445.i.i123.i.i, i64 %arg.given.17.5.1, i64 0
+  %355 = getelementptr i64, ptr %351, i64 %.11.i2.i.i122.i.i
+  %.1468.i.i125.i.i = getelementptr i64, ptr %355, i64 %.1446.i.i124.i.i
+  %.1469.i.i126.i.i = load i64, ptr %.1468.i.i125.i.i, align 8
+  %.1524.i.i127.i.i = sub nsw i64 %.1469.i.i126.i.i, %.1184.i.i112.i.i
+  %.1525.i.i128.i.i = sitofp i64 %.1524.i.i127.i.i to double
+  %.1534.i.i129.i.i = icmp sgt i64 %.1524.i.i127.i.i, 0
+  br i1 %.1534.i.i129.i.i, label %B798.endif.endif.i.i160.i.i, label %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i
 
 B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i:
-  %.765.i.pre.i.i = load i64, ptr %296, align 8
-  %.pre257.i.i = sitofp i64 %.765.i.pre.i.i to double
+  %.765.i.pre.i.i = load i64, ptr %295, align 8
+  %.pre256.i.i = sitofp i64 %.765.i.pre.i.i to double
   br label %B132.endif.i.i.i
 
-B798.endif.endif.i.i161.i.i:
-  %.11.i1.i.i162.i.i = tail call i64 @llvm.smax.i64(i64 %.11.i2.i.i123.i.i, i64 %.11.i3.i.i119.i.i)
-  %.10.i6.i.i163.i.i = fcmp olt double %.563.i.i.i, 1.000000e+00
-  %.11.i7.i.i164.i.i = select i1 %.10.i6.i.i163.i.i, double 1.000000e+00, double %.563.i.i.i
-  %.1677.i.i166.i.i = load i64, ptr %296, align 8
-  %.1678.i.i167.i.i = sitofp i64 %.1677.i.i166.i.i to double
-  %.1679.i.i168.i.i = fmul double %.1678.i.i167.i.i, 5.000000e-01
-  %.1681.i.i169.i.i = fadd double %.1679.i.i168.i.i, %.1525.i.i129.i.i
+B798.endif.endif.i.i160.i.i:
+  %.11.i1.i.i161.i.i = tail call i64 @llvm.smax.i64(i64 %.11.i2.i.i122.i.i, i64 %.11.i3.i.i118.i.i)
+  %.10.i6.i.i162.i.i = fcmp olt double %.563.i.i.i, 1.000000e+00
+  %.11.i7.i.i163.i.i = select i1 %.10.i6.i.i162.i.i, double 1.000000e+00, double %.563.i.i.i
+  %.1677.i.i165.i.i = load i64, ptr %295, align 8
+  %.1678.i.i166.i.i = sitofp i64 %.1677.i.i165.i.i to double
+  %.1679.i.i167.i.i = fmul double %.1678.i.i166.i.i, 5.000000e-01
+  %.1681.i.i168.i.i = fadd double %.1679.i.i167.i.i, %.1525.i.i128.i.i
   br label %B132.endif.i.i.i
 
 B278.i.i.i:
   br label %in8..exit.i.i
 
 B132.endif.i.i.i:
-  %.766.i.pre-phi.i.i = phi double [ %.1678.i.i167.i.i, %B798.endif.endif.i.i161.i.i ], [ %.pre257.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
-  %spreads.2.0.i.i132.i.i = phi double [ %.11.i7.i.i164.i.i, %B798.endif.endif.i.i161.i.i ], [ %.563.i.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
-  %end.2.0.i.i133.i.i = phi i64 [ %.11.i1.i.i162.i.i, %B798.endif.endif.i.i161.i.i ], [ %.11.i3.i.i119.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
-  %promised.2.0.i.i134.i.i = phi double [ %.1681.i.i169.i.i, %B798.endif.endif.i.i161.i.i ], [ %.1525.i.i129.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
-  %lives.2.0.i.i135.i.i = sub i64 %.473.i.i94.i.i, %passed.2.1.lcssa.pn.i.i101.i.i
-  %.1241.i.i136.i.i = sitofp i64 %.1240.i.i116.i.i to double
-  %.1130.i.i137.i.i = fsub double %.1077.i.i106.i.i, %.1129.i.i109.i.i
-  %.1132.i.i138.i.i = fmul double %.370.i.i88.i.i, %.1130.i.i137.i.i
-  %.1185.i.i139.i.i = sitofp i64 %.1184.i.i113.i.i to double
-  %.1186.i.i140.i.i = fadd double %.1132.i.i138.i.i, %.1185.i.i139.i.i
-  %.1728.i.i141.i.i = icmp slt i64 %end.2.0.i.i133.i.i, 0
-  %.1729.i.i142.i.i = select i1 %.1728.i.i141.i.i, i64 %arg.given.5.5.1, i64 0
-  %357 = getelementptr double, ptr %349, i64 %end.2.0.i.i133.i.i
-  %.1751.i.i143.i.i = getelementptr double, ptr %357, i64 %.1729.i.i142.i.i
-  %.1752.i.i144.i.i = load double, ptr %.1751.i.i143.i.i, align 8
-  %.1809.i.i145.i.i = fsub double %.1752.i.i144.i.i, %.1077.i.i106.i.i
-  %.1811.i.i146.i.i = fmul double %.370.i.i88.i.i, %.1809.i.i145.i.i
-  %.1872.i.i147.i.i = mul i64 %choice.5.1.i.i.i, %arg.given.4.5.1
-  %358 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i147.i.i
-  %.1876.i.i148.i.i = getelementptr i8, ptr %358, i64 16
-  %.1877.i.i149.i.i = load double, ptr %.1876.i.i148.i.i, align 8
-  %.1878.i.i150.i.i = fmul double %.1877.i.i149.i.i, %.1811.i.i146.i.i
-  %.1886.i.i151.i.i = tail call double @sqrt(double %.1878.i.i150.i.i)
-  %.1898.i.i152.i.i = sitofp i64 %lives.2.0.i.i135.i.i to double
-  %359 = fsub double %.1241.i.i136.i.i, %.1186.i.i140.i.i
-  %.1899.i.i153.i.i = fadd double %359, %.1898.i.i152.i.i
-  %.10.i.i.i154.i.i = fcmp ogt double %.1899.i.i153.i.i, 0.000000e+00
-  %.11.i5.i.i155.i.i = select i1 %.10.i.i.i154.i.i, double %.1899.i.i153.i.i, double 0.000000e+00
-  %.1815.i.i156.i.i = fadd double %promised.2.0.i.i134.i.i, %.1811.i.i146.i.i
-  %.1892.i.i157.i.i = fmul double %spreads.2.0.i.i132.i.i, %.1886.i.i151.i.i
-  %.1895.i.i158.i.i = fadd double %.1815.i.i156.i.i, %.1892.i.i157.i.i
-  %.1932.i.i159.i.i = fsub double %.1895.i.i158.i.i, %.11.i5.i.i155.i.i
-  %.770.i.i.i = fdiv double %.1932.i.i159.i.i, %.766.i.pre-phi.i.i
-  %360 = getelementptr double, ptr %45, i64 %.481.i.i.i
-  %.851.i.i.i = getelementptr double, ptr %360, i64 %choice.5.1.i.i.i
+  %.766.i.pre-phi.i.i = phi double [ %.1678.i.i166.i.i, %B798.endif.endif.i.i160.i.i ], [ %.pre256.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
+  %spreads.2.0.i.i131.i.i = phi double [ %.11.i7.i.i163.i.i, %B798.endif.endif.i.i160.i.i ], [ %.563.i.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
+  %end.2.0.i.i132.i.i = phi i64 [ %.11.i1.i.i161.i.i, %B798.endif.endif.i.i160.i.i ], [ %.11.i3.i.i118.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
+  %promised.2.0.i.i133.i.i = phi double [ %.1681.i.i168.i.i, %B798.endif.endif.i.i160.i.i ], [ %.1525.i.i128.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
+  %lives.2.0.i.i134.i.i = sub i64 %.473.i.i93.i.i, %passed.2.1.lcssa.pn.i.i100.i.i
+  %.1241.i.i135.i.i = sitofp i64 %.1240.i.i115.i.i to double
+  %.1130.i.i136.i.i = fsub double %.1077.i.i105.i.i, %.1129.i.i108.i.i
+  %.1132.i.i137.i.i = fmul double %.370.i.i87.i.i, %.1130.i.i136.i.i
+  %.1185.i.i138.i.i = sitofp i64 %.1184.i.i112.i.i to double
+  %.1186.i.i139.i.i = fadd double %.1132.i.i137.i.i, %.1185.i.i138.i.i
+  %.1728.i.i140.i.i = icmp slt i64 %end.2.0.i.i132.i.i, 0
+  %.1729.i.i141.i.i = select i1 %.1728.i.i140.i.i, i64 %arg.given.5.5.1, i64 0
+  %356 = getelementptr double, ptr %348, i64 %end.2.0.i.i132.i.i
+  %.1751.i.i142.i.i = getelementptr double, ptr %356, i64 %.1729.i.i141.i.i
+  %.1752.i.i143.i.i = load double, ptr %.1751.i.i142.i.i, align 8
+  %.1809.i.i144.i.i = fsub double %.1752.i.i143.i.i, %.1077.i.i105.i.i
+  %.1811.i.i145.i.i = fmul double %.370.i.i87.i.i, %.1809.i.i144.i.i
+  %.1872.i.i146.i.i = mul i64 %choice.5.1.i.i.i, %arg.given.4.5.1
+  %357 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i146.i.i
+  %.1876.i.i147.i.i = getelementptr i8, ptr %357, i64 16
+  %.1877.i.i148.i.i = load double, ptr %.1876.i.i147.i.i, align 8
+  %.1878.i.i149.i.i = fmul double %.1877.i.i148.i.i, %.1811.i.i145.i.i
+  %.1886.i.i150.i.i = tail call double @sqrt(double %.1878.i.i149.i.i)
+  %.1898.i.i151.i.i = sitofp i64 %lives.2.0.i.i134.i.i to double
+  %358 = fsub double %.1241.i.i135.i.i, %.1186.i.i139.i.i
+  %.1899.i.i152.i.i = fadd double %358, %.1898.i.i151.i.i
+  %.10.i.i.i153.i.i = fcmp ogt double %.1899.i.i152.i.i, 0.000000e+00
+  %.11.i5.i.i154.i.i = select i1 %.10.i.i.i153.i.i, double %.1899.i.i152.i.i, double 0.000000e+00
+  %.1815.i.i155.i.i = fadd double %promised.2.0.i.i133.i.i, %.1811.i.i145.i.i
+  %.1892.i.i156.i.i = fmul double %spreads.2.0.i.i131.i.i, %.1886.i.i150.i.i
+  %.1895.i.i157.i.i = fadd double %.1815.i.i155.i.i, %.1892.i.i156.i.i
+  %.1932.i.i158.i.i = fsub double %.1895.i.i157.i.i, %.11.i5.i.i154.i.i
+  %.770.i.i.i = fdiv double %.1932.i.i158.i.i, %.766.i.pre-phi.i.i
+  %359 = getelementptr double, ptr %45, i64 %.481.i.i.i
+  %.851.i.i.i = getelementptr double, ptr %359, i64 %choice.5.1.i.i.i
   %.852.i.i.i = load double, ptr %.851.i.i.i, align 8
   %.856.i.i.i = fcmp ult double %.770.i.i.i, %.852.i.i.i
   br i1 %.856.i.i.i, label %in8..exit.i.i, label %B278.i.i.i
 
 in8..exit.i.i:
   %need.2.0.i.i.i = phi double [ 0.000000e+00, %B132.endif.i.i.i ], [ %.770.i.i.i, %B278.i.i.i ], [ 0.000000e+00, %B370.i.i ]
-  %361 = getelementptr double, ptr %39, i64 %choice.5.1.i.i.i
-  store double %need.2.0.i.i.i, ptr %361, align 8
+  %360 = getelementptr double, ptr %39, i64 %choice.5.1.i.i.i
+  store double %need.2.0.i.i.i, ptr %360, align 8
   br label %B406.i.i
 
 B406.i.i:
@@ -11926,24 +11914,22 @@ B0.endif.endif.endif.i.i:
 
 B106.lr.ph.i.i:
   %.336.i.i.i = icmp slt i64 %lsr.iv40.i.in, 0
-  %362 = getelementptr i64, ptr %arg.given.13.4, i64 %lsr.iv40.i.in
-  %363 = getelementptr i64, ptr %arg.worlds.1.3.4, i64 %lsr.iv40.i.in
-  %.472.i16.i.i.i = add nsw i64 %lsr.iv40.i.in, 12
-  %.11.i.i17.i.i.i = tail call i64 @llvm.smin.i64(i64 %arg.given.8.5.0, i64 %.472.i16.i.i.i)
-  %.550.i.i.i.i = sub i64 %.11.i.i17.i.i.i, %lsr.iv40.i.in
+  %361 = getelementptr i64, ptr %arg.given.13.4, i64 %lsr.iv40.i.in
+  %362 = getelementptr i64, ptr %arg.worlds.1.3.4, i64 %lsr.iv40.i.in
+  %.472.i15.i.i.i = add nsw i64 %lsr.iv40.i.in, 12
+  %.11.i.i16.i.i.i = tail call i64 @llvm.smin.i64(i64 %arg.given.8.5.0, i64 %.472.i15.i.i.i)
+  %.550.i.i.i.i = sub i64 %.11.i.i16.i.i.i, %lsr.iv40.i.in
   %.605.prol.i.i.i.i = add nsw i64 %.550.i.i.i.i, -1
   %.662.prol.i.i.i.i = select i1 %.336.i.i.i, i64 %arg.given.8.5.0, i64 0
-  %364 = getelementptr i8, ptr %arg.given.8.4, i64 %lsr.iv40.i.in
+  %363 = getelementptr i8, ptr %arg.given.8.4, i64 %lsr.iv40.i.in
   %.1230.i.i.i = sitofp i64 %lsr.iv40.i.in to double
   %.1106.i.i.i.i = select i1 %.336.i.i.i, i64 %arg.given.5.5.1, i64 0
   %.1217.i.i.i.i = select i1 %.336.i.i.i, i64 %arg.given.17.5.1, i64 0
-  %.640.i.i.i.i = icmp slt i64 %lsr.iv40.i.in, -1
-  %.641.i.i.i.i = select i1 %.640.i.i.i.i, i64 %arg.given.5.5.1, i64 0
-  %365 = getelementptr double, ptr %arg.worlds.1.4.4, i64 %lsr.iv40.i.in
-  %366 = getelementptr i64, ptr %15, i64 %lsr.iv40.i.in
-  %sunkaddr289.i.i = select i1 %.336.i.i.i, i64 %46, i64 0
-  %sunkaddr291.i.i = select i1 %.336.i.i.i, i64 %21, i64 0
-  %sunkaddr331.i.i = select i1 %.336.i.i.i, i64 %17, i64 0
+  %364 = getelementptr double, ptr %arg.worlds.1.4.4, i64 %lsr.iv40.i.in
+  %365 = getelementptr i64, ptr %15, i64 %lsr.iv40.i.in
+  %sunkaddr288.i.i = select i1 %.336.i.i.i, i64 %46, i64 0
+  %sunkaddr290.i.i = select i1 %.336.i.i.i, i64 %21, i64 0
+  %sunkaddr330.i.i = select i1 %.336.i.i.i, i64 %17, i64 0
   br label %B106.i.i
 
 B250.endif.i.i:
@@ -11956,10 +11942,10 @@ B196.i:
   br i1 %or.cond.i, label %B648.endif, label %B70.lr.ph.i.i
 
 B70.lr.ph.i.i:
-  %367 = icmp eq i64 %arg.worlds.1.0.5.0, 1
+  %366 = icmp eq i64 %arg.worlds.1.0.5.0, 1
   %sunkaddr237 = getelementptr i8, ptr %arg.out.0.4, i64 40
   %.580.promoted.i.i = load double, ptr %sunkaddr237, align 8
-  br i1 %367, label %B70.epil.preheader.i.i, label %B70.i.i.preheader
+  br i1 %366, label %B70.epil.preheader.i.i, label %B70.i.i.preheader
 
 B70.i.i.preheader:
   br label %B70.i.i
@@ -12003,9 +11989,9 @@ B70.i.i:
   br i1 %niter.ncmp.1.i.i, label %B238.loopexit.unr-lcssa.i.i, label %B70.i.i
 
 B238.loopexit.unr-lcssa.i.i:
-  %368 = and i64 %arg.worlds.1.0.5.0, 1
-  %369 = icmp eq i64 %368, 0
-  br i1 %369, label %B648.endif, label %B70.epil.preheader.i.i
+  %367 = and i64 %arg.worlds.1.0.5.0, 1
+  %368 = icmp eq i64 %367, 0
+  br i1 %368, label %B648.endif, label %B70.epil.preheader.i.i
 
 B70.epil.preheader.i.i:
   %.643557.epil.init.i.i = phi double [ %.2075.pre, %B70.lr.ph.i.i ], [ %.701.1.i.i, %B238.loopexit.unr-lcssa.i.i ]
@@ -12032,7 +12018,7 @@ B70.epil.preheader.i.i:
   br label %B648.endif
 
 B132.endif.i:
-  %370 = icmp slt i64 %arg.worlds.1.1.5.1, 1
+  %369 = icmp slt i64 %arg.worlds.1.1.5.1, 1
   %sunkaddr249 = getelementptr i8, ptr %arg.given.10.4, i64 16
   %.379.i.i19 = load double, ptr %sunkaddr249, align 8
   %.465.i.i20 = load double, ptr %arg.beliefs.1.4, align 8
@@ -12041,26 +12027,26 @@ B132.endif.i:
   %.573.i5.i = load double, ptr %3, align 8
   %.575.i.i = fmul double %.379.i.i19, %.573.i5.i
   store double %.575.i.i, ptr %3, align 8
-  br i1 %370, label %B1110.i.i, label %B238.lr.ph.i.i
+  br i1 %369, label %B1110.i.i, label %B238.lr.ph.i.i
 
 B238.lr.ph.i.i:
   %.791.i.i = icmp slt i64 %lsr.iv40.i.in, 0
   %.1335.i.i = icmp slt i64 %lsr.iv40.i.in, -1
-  %371 = select i1 %.791.i.i, i64 %50, i64 0
-  %372 = select i1 %.1335.i.i, i64 %51, i64 8
-  %373 = select i1 %.791.i.i, i64 %52, i64 0
-  %374 = select i1 %.1335.i.i, i64 %53, i64 8
-  %375 = select i1 %.791.i.i, i64 %54, i64 0
-  %scevgep87.i = getelementptr i8, ptr %gep95, i64 %375
-  %scevgep92.i = getelementptr i8, ptr %scevgep91.i, i64 %374
-  %scevgep97.i = getelementptr i8, ptr %scevgep91.i, i64 %373
-  %scevgep102.i = getelementptr i8, ptr %scevgep101.i, i64 %372
-  %scevgep107.i = getelementptr i8, ptr %scevgep101.i, i64 %371
+  %370 = select i1 %.791.i.i, i64 %50, i64 0
+  %371 = select i1 %.1335.i.i, i64 %51, i64 8
+  %372 = select i1 %.791.i.i, i64 %52, i64 0
+  %373 = select i1 %.1335.i.i, i64 %53, i64 8
+  %374 = select i1 %.791.i.i, i64 %54, i64 0
+  %scevgep87.i = getelementptr i8, ptr %gep95, i64 %374
+  %scevgep92.i = getelementptr i8, ptr %scevgep91.i, i64 %373
+  %scevgep97.i = getelementptr i8, ptr %scevgep91.i, i64 %372
+  %scevgep102.i = getelementptr i8, ptr %scevgep101.i, i64 %371
+  %scevgep107.i = getelementptr i8, ptr %scevgep101.i, i64 %370
   br label %B238.endif.endif.endif.i.i
 
 B792.i.i:
-  %376 = shl i64 %.72917521757.i.i, 3
-  %scevgep106 = getelementptr i8, ptr %arg.worlds.1.5.4, i64 %376
+  %375 = shl i64 %.72917521757.i.i, 3
+  %scevgep106 = getelementptr i8, ptr %arg.worlds.1.5.4, i64 %375
   %.1795.i.i = load double, ptr %scevgep106, align 8
   %.1797.i.i = fmul double %.1698.i.i, %.1795.i.i
   %.10.i.i.i = fcmp ogt double %.1797.i.i, %.1728.i.i
@@ -12108,17 +12094,17 @@ B846.i.i:
 
 B1110.i.i:
   %.484.i.i.i = phi double [ %.575.i.i, %B132.endif.i ], [ %.2471.i.i, %B846.i.i ]
-  %377 = icmp slt i64 %arg.worlds.1.5.5.1, 1
+  %376 = icmp slt i64 %arg.worlds.1.5.5.1, 1
   %.345.i.i.i = load double, ptr %arg.given.10.4, align 8
   %.399.i.i.i = load double, ptr %arg.beliefs.1.4, align 8
   %.400.i.i.i = fadd double %.345.i.i.i, %.399.i.i.i
   %.485.i.i9.i = fadd double %.484.i.i.i, %.345.i.i.i
   %.489.i.i.i = fdiv double %.400.i.i.i, %.485.i.i9.i
-  br i1 %377, label %B48.backedge.i, label %B160.lr.ph.i.i.i
+  br i1 %376, label %B48.backedge.i, label %B160.lr.ph.i.i.i
 
 B160.lr.ph.i.i.i:
-  %378 = icmp eq i64 %arg.worlds.1.5.5.1, 1
-  br i1 %378, label %B160.epil.preheader.i.i.i, label %B160.i.i.i.preheader
+  %377 = icmp eq i64 %arg.worlds.1.5.5.1, 1
+  br i1 %377, label %B160.epil.preheader.i.i.i, label %B160.i.i.i.preheader
 
 B160.i.i.i.preheader:
   br label %B160.i.i.i
@@ -12166,9 +12152,9 @@ B160.i.i.i:
   br i1 %niter.ncmp.1.i.i.i, label %B276.loopexit.unr-lcssa.i.i.i, label %B160.i.i.i
 
 B276.loopexit.unr-lcssa.i.i.i:
-  %379 = and i64 %arg.worlds.1.5.5.1, 1
-  %380 = icmp eq i64 %379, 0
-  br i1 %380, label %B48.backedge.i, label %B160.epil.preheader.i.i.i
+  %378 = and i64 %arg.worlds.1.5.5.1, 1
+  %379 = icmp eq i64 %378, 0
+  br i1 %379, label %B48.backedge.i, label %B160.epil.preheader.i.i.i
 
 B160.epil.preheader.i.i.i:
   %sunkaddr278 = getelementptr i8, ptr %arg.given.10.4, i64 8
@@ -12198,10 +12184,10 @@ B238.endif.endif.endif.i.i:
   %.736.i.i = add nuw nsw i64 %.72917521757.i.i, 1
   %scevgep90.i = getelementptr i8, ptr %lsr.iv88.i, i64 %lsr.iv84.i
   %.815.i.i = load i64, ptr %scevgep90.i, align 8
-  %381 = shl i64 %.72917521757.i.i, 3
-  %scevgep33.i.i = getelementptr i8, ptr %arg.worlds.1.1.4, i64 %381
+  %380 = shl i64 %.72917521757.i.i, 3
+  %scevgep33.i.i = getelementptr i8, ptr %arg.worlds.1.1.4, i64 %380
   %.870.i.i = load i64, ptr %scevgep33.i.i, align 8
-  %scevgep200 = getelementptr i8, ptr %scevgep42.i, i64 %381
+  %scevgep200 = getelementptr i8, ptr %scevgep42.i, i64 %380
   %.925.i.i = load i64, ptr %scevgep200, align 8
   %.926.i.i = sub nsw i64 %.870.i.i, %.925.i.i
   %.11.i.i.i21 = tail call i64 @llvm.smin.i64(i64 %.926.i.i, i64 %.815.i.i)
@@ -12261,8 +12247,8 @@ B48.backedge.i:
   br i1 %.439.i, label %B50.i, label %B196.i
 
 B816:
-  %382 = icmp slt i64 %arg.worlds.1.0.5.0, 1
-  br i1 %382, label %B816.endif, label %B128.endif.endif.i.preheader
+  %381 = icmp slt i64 %arg.worlds.1.0.5.0, 1
+  br i1 %381, label %B816.endif, label %B128.endif.endif.i.preheader
 
 B128.endif.endif.i.preheader:
   br label %B128.endif.endif.i
@@ -12274,34 +12260,34 @@ B128.endif.endif.i:
   %left.2.01047.i = phi double [ %.1050.i, %B128.endif.endif.i ], [ 0.000000e+00, %B128.endif.endif.i.preheader ]
   %.42710421045.i = phi i64 [ %.434.i, %B128.endif.endif.i ], [ 0, %B128.endif.endif.i.preheader ]
   %.434.i = add nuw nsw i64 %.42710421045.i, 1
-  %383 = shl i64 %.42710421045.i, 3
-  %scevgep12.i54 = getelementptr i8, ptr %scevgep38.i, i64 %383
+  %382 = shl i64 %.42710421045.i, 3
+  %scevgep12.i54 = getelementptr i8, ptr %scevgep38.i, i64 %382
   %.513.i = load i64, ptr %scevgep12.i54, align 8
-  %scevgep224 = getelementptr i8, ptr %scevgep42.i, i64 %383
+  %scevgep224 = getelementptr i8, ptr %scevgep42.i, i64 %382
   %.568.i = load i64, ptr %scevgep224, align 8
   %.569.i = sub nsw i64 %.513.i, %.568.i
   %.570.i = sitofp i64 %.569.i to double
-  %384 = shl i64 %.42710421045.i, 3
-  %scevgep132 = getelementptr i8, ptr %arg.given.3.4, i64 %384
+  %383 = shl i64 %.42710421045.i, 3
+  %scevgep132 = getelementptr i8, ptr %arg.given.3.4, i64 %383
   %.601.i = load i64, ptr %scevgep132, align 8
   %.603.i56 = add nsw i64 %.601.i, %arg.where.2
   %.11.i.i57 = tail call i64 @llvm.smin.i64(i64 %arg.worlds.1.0.5.1, i64 %.603.i56)
-  %385 = shl i64 %.42710421045.i, 3
-  %scevgep131 = getelementptr i8, ptr %arg.worlds.1.5.4, i64 %385
+  %384 = shl i64 %.42710421045.i, 3
+  %scevgep131 = getelementptr i8, ptr %arg.worlds.1.5.4, i64 %384
   %.700.i = load double, ptr %scevgep131, align 8
   %.726.i = icmp slt i64 %.11.i.i57, 0
-  %386 = select i1 %.726.i, i64 %50, i64 0
-  %387 = shl i64 %.11.i.i57, 3
-  %388 = add i64 %386, %387
-  %scevgep123 = getelementptr i8, ptr %lsr.iv8.i, i64 %388
+  %385 = select i1 %.726.i, i64 %50, i64 0
+  %386 = shl i64 %.11.i.i57, 3
+  %387 = add i64 %385, %386
+  %scevgep123 = getelementptr i8, ptr %lsr.iv8.i, i64 %387
   %.750.i = load double, ptr %scevgep123, align 8
   %scevgep122 = getelementptr i8, ptr %lsr.iv8.i, i64 %77
   %.801.i = load double, ptr %scevgep122, align 8
   %.802.i = fsub double %.750.i, %.801.i
   %.803.i = fmul double %.700.i, %.802.i
-  %389 = select i1 %.726.i, i64 %52, i64 0
-  %390 = add i64 %389, %387
-  %scevgep126 = getelementptr i8, ptr %lsr.iv4.i, i64 %390
+  %388 = select i1 %.726.i, i64 %52, i64 0
+  %389 = add i64 %388, %386
+  %scevgep126 = getelementptr i8, ptr %lsr.iv4.i, i64 %389
   %.853.i = load i64, ptr %scevgep126, align 8
   %.854.i = sitofp i64 %.853.i to double
   %.855.i = fadd double %.803.i, %.854.i
@@ -12336,14 +12322,14 @@ B883:
 B120.endif.endif:
   %.61615761612 = phi i64 [ %.571, %B120.lr.ph ], [ %.626, %B883 ]
   %.62315831611 = phi i64 [ %arg.where.3, %B120.lr.ph ], [ %.630, %B883 ]
-  %391 = icmp slt i64 %arg.worlds.0.0.5.0, 1
+  %390 = icmp slt i64 %arg.worlds.0.0.5.0, 1
   %.626 = add nsw i64 %.61615761612, -1
   %.630 = add i64 %.62315831611, 1
-  br i1 %391, label %B346.endif.i, label %B70.endif.lr.ph.i
+  br i1 %390, label %B346.endif.i, label %B70.endif.lr.ph.i
 
 B70.endif.lr.ph.i:
-  %392 = icmp slt i64 %.1383.i, 1
-  br i1 %392, label %B70.endif.i.preheader, label %B70.endif.us.i.preheader
+  %391 = icmp slt i64 %.1383.i, 1
+  br i1 %391, label %B70.endif.i.preheader, label %B70.endif.us.i.preheader
 
 B70.endif.us.i.preheader:
   br label %B70.endif.us.i
@@ -12355,9 +12341,9 @@ B70.endif.us.i:
   %lsr.iv58.i = phi ptr [ %scevgep59.i, %B104.B164.endif.endif_crit_edge.us.i ], [ %arg.worlds.0.0.4, %B70.endif.us.i.preheader ]
   %lsr.iv54.i = phi ptr [ %scevgep55.i, %B104.B164.endif.endif_crit_edge.us.i ], [ %arg.worlds.1.0.4, %B70.endif.us.i.preheader ]
   %.26312021214.us.i = phi i64 [ %.270.us.i, %B104.B164.endif.endif_crit_edge.us.i ], [ 0, %B70.endif.us.i.preheader ]
-  %393 = and i64 %..336.i, 1
-  %394 = icmp eq i64 %393, 0
-  br i1 %394, label %B106.us.prol.loopexit.i, label %B106.us.prol.i
+  %392 = and i64 %..336.i, 1
+  %393 = icmp eq i64 %392, 0
+  br i1 %393, label %B106.us.prol.loopexit.i, label %B106.us.prol.i
 
 B106.us.prol.i:
   %.515.us.i = mul i64 %.26312021214.us.i, %arg.worlds.1.0.5.1
@@ -12371,43 +12357,43 @@ B106.us.prol.i:
 B106.us.prol.loopexit.i:
   %.37811761180.us.unr.i = phi i64 [ %..336.i, %B70.endif.us.i ], [ %.388.us.prol.i, %B106.us.prol.i ]
   %.38511771179.us.unr.i = phi i64 [ %.11.i, %B70.endif.us.i ], [ %.392.us.prol.i, %B106.us.prol.i ]
-  %395 = icmp eq i64 %.1383.i, 1
-  br i1 %395, label %B104.B164.endif.endif_crit_edge.us.i, label %B106.us.preheader.i
+  %394 = icmp eq i64 %.1383.i, 1
+  br i1 %394, label %B104.B164.endif.endif_crit_edge.us.i, label %B106.us.preheader.i
 
 B106.us.preheader.i:
-  %396 = add i64 %.37811761180.us.unr.i, 2
+  %395 = add i64 %.37811761180.us.unr.i, 2
   br label %B106.us.i
 
 B106.us.i:
-  %lsr.iv52.i = phi i64 [ %396, %B106.us.preheader.i ], [ %lsr.iv.next53.i, %B106.us.i ]
-  %.38511771179.us.i = phi i64 [ %.38511771179.us.unr.i, %B106.us.preheader.i ], [ %405, %B106.us.i ]
+  %lsr.iv52.i = phi i64 [ %395, %B106.us.preheader.i ], [ %lsr.iv.next53.i, %B106.us.i ]
+  %.38511771179.us.i = phi i64 [ %.38511771179.us.unr.i, %B106.us.preheader.i ], [ %404, %B106.us.i ]
   %.444.us.i = icmp slt i64 %.38511771179.us.i, 0
-  %397 = select i1 %.444.us.i, i64 %7, i64 0
-  %scevgep60.i = getelementptr i8, ptr %lsr.iv58.i, i64 %397
-  %398 = shl i64 %.38511771179.us.i, 3
-  %scevgep61.i = getelementptr i8, ptr %scevgep60.i, i64 %398
+  %396 = select i1 %.444.us.i, i64 %7, i64 0
+  %scevgep60.i = getelementptr i8, ptr %lsr.iv58.i, i64 %396
+  %397 = shl i64 %.38511771179.us.i, 3
+  %scevgep61.i = getelementptr i8, ptr %scevgep60.i, i64 %397
   %.468.us.i = load i64, ptr %scevgep61.i, align 8
-  %399 = select i1 %.444.us.i, i64 %6, i64 0
-  %scevgep56.i = getelementptr i8, ptr %lsr.iv54.i, i64 %399
-  %scevgep57.i = getelementptr i8, ptr %scevgep56.i, i64 %398
+  %398 = select i1 %.444.us.i, i64 %6, i64 0
+  %scevgep56.i = getelementptr i8, ptr %lsr.iv54.i, i64 %398
+  %scevgep57.i = getelementptr i8, ptr %scevgep56.i, i64 %397
   store i64 %.468.us.i, ptr %scevgep57.i, align 8
-  %400 = add i64 %.38511771179.us.i, 1
-  %.444.us.1.i = icmp slt i64 %400, 0
-  %401 = select i1 %.444.us.1.i, i64 %7, i64 0
-  %scevgep65.i = getelementptr i8, ptr %lsr.iv58.i, i64 %401
-  %402 = shl i64 %.38511771179.us.i, 3
-  %scevgep39 = getelementptr i8, ptr %scevgep65.i, i64 %402
+  %399 = add i64 %.38511771179.us.i, 1
+  %.444.us.1.i = icmp slt i64 %399, 0
+  %400 = select i1 %.444.us.1.i, i64 %7, i64 0
+  %scevgep65.i = getelementptr i8, ptr %lsr.iv58.i, i64 %400
+  %401 = shl i64 %.38511771179.us.i, 3
+  %scevgep39 = getelementptr i8, ptr %scevgep65.i, i64 %401
   %scevgep40 = getelementptr i8, ptr %scevgep39, i64 8
   %.468.us.1.i = load i64, ptr %scevgep40, align 8
-  %403 = select i1 %.444.us.1.i, i64 %6, i64 0
-  %scevgep62.i = getelementptr i8, ptr %lsr.iv54.i, i64 %403
-  %404 = shl i64 %.38511771179.us.i, 3
-  %scevgep37 = getelementptr i8, ptr %scevgep62.i, i64 %404
+  %402 = select i1 %.444.us.1.i, i64 %6, i64 0
+  %scevgep62.i = getelementptr i8, ptr %lsr.iv54.i, i64 %402
+  %403 = shl i64 %.38511771179.us.i, 3
+  %scevgep37 = getelementptr i8, ptr %scevgep62.i, i64 %403
   %scevgep38 = getelementptr i8, ptr %scevgep37, i64 8
   store i64 %.468.us.1.i, ptr %scevgep38, align 8
   %lsr.iv.next53.i = add i64 %lsr.iv52.i, -2
   %.379.us.1.i = icmp sgt i64 %lsr.iv.next53.i, 2
-  %405 = add i64 %400, 1
+  %404 = add i64 %399, 1
   br i1 %.379.us.1.i, label %B106.us.i, label %B104.B164.endif.endif_crit_edge.us.i
 
 B104.B164.endif.endif_crit_edge.us.i:
@@ -12500,10 +12486,10 @@ B560.i:
   %.1518.i = load i64, ptr %.1517.i, align 8
   %.1572.i = getelementptr i64, ptr %14, i64 %.1496.i
   %.1573.i = load i64, ptr %.1572.i, align 8
-  %406 = select i1 %.1494.i, i64 %16, i64 0
-  %scevgep12.i = getelementptr i8, ptr %arg.worlds.0.4.4, i64 %406
-  %407 = shl i64 %.143212381240.i, 3
-  %scevgep13.i = getelementptr i8, ptr %scevgep12.i, i64 %407
+  %405 = select i1 %.1494.i, i64 %16, i64 0
+  %scevgep12.i = getelementptr i8, ptr %arg.worlds.0.4.4, i64 %405
+  %406 = shl i64 %.143212381240.i, 3
+  %scevgep13.i = getelementptr i8, ptr %scevgep12.i, i64 %406
   %.1604.i = load double, ptr %scevgep13.i, align 8
   %.1636.i = select i1 %.1494.i, i64 %arg.worlds.1.3.5.1, i64 0
   %.1637.i = add i64 %.1636.i, %.143212381240.i
@@ -12511,10 +12497,10 @@ B560.i:
   store i64 %.1518.i, ptr %.1658.i, align 8
   %.1713.i = getelementptr i64, ptr %15, i64 %.1637.i
   store i64 %.1573.i, ptr %.1713.i, align 8
-  %408 = select i1 %.1494.i, i64 %17, i64 0
-  %scevgep.i = getelementptr i8, ptr %arg.worlds.1.4.4, i64 %408
-  %409 = shl i64 %.143212381240.i, 3
-  %scevgep57 = getelementptr i8, ptr %scevgep.i, i64 %409
+  %407 = select i1 %.1494.i, i64 %17, i64 0
+  %scevgep.i = getelementptr i8, ptr %arg.worlds.1.4.4, i64 %407
+  %408 = shl i64 %.143212381240.i, 3
+  %scevgep57 = getelementptr i8, ptr %scevgep.i, i64 %408
   store double %.1604.i, ptr %scevgep57, align 8
   %lsr.iv.next.i = add i64 %lsr.iv.i, -1
   %.1426.i = icmp samesign ugt i64 %lsr.iv.next.i, 1
@@ -12522,65 +12508,65 @@ B560.i:
 
 B70.endif.i:
   %.26312021214.i = phi i64 [ %.270.i, %B70.endif.i ], [ 0, %B70.endif.i.preheader ]
-  %410 = shl i64 %.26312021214.i, 3
-  %scevgep51.i = getelementptr i8, ptr %arg.worlds.0.1.4, i64 %410
-  %scevgep44.i = getelementptr i8, ptr %arg.worlds.1.1.4, i64 %410
+  %409 = shl i64 %.26312021214.i, 3
+  %scevgep51.i = getelementptr i8, ptr %arg.worlds.0.1.4, i64 %409
+  %scevgep44.i = getelementptr i8, ptr %arg.worlds.1.1.4, i64 %409
   %.694.i = load i64, ptr %scevgep51.i, align 8
   store i64 %.694.i, ptr %scevgep44.i, align 8
-  %scevgep50.i = getelementptr i8, ptr %scevgep49.i, i64 %410
+  %scevgep50.i = getelementptr i8, ptr %scevgep49.i, i64 %409
   %.694.1.i = load i64, ptr %scevgep50.i, align 8
-  %411 = shl i64 %.26312021214.i, 3
-  %scevgep49 = getelementptr i8, ptr %scevgep42.i, i64 %411
+  %410 = shl i64 %.26312021214.i, 3
+  %scevgep49 = getelementptr i8, ptr %scevgep42.i, i64 %410
   store i64 %.694.1.i, ptr %scevgep49, align 8
-  %scevgep50 = getelementptr i8, ptr %scevgep47.i, i64 %411
+  %scevgep50 = getelementptr i8, ptr %scevgep47.i, i64 %410
   %.694.2.i = load i64, ptr %scevgep50, align 8
-  %412 = shl i64 %.26312021214.i, 3
-  %scevgep47 = getelementptr i8, ptr %scevgep40.i, i64 %412
+  %411 = shl i64 %.26312021214.i, 3
+  %scevgep47 = getelementptr i8, ptr %scevgep40.i, i64 %411
   store i64 %.694.2.i, ptr %scevgep47, align 8
-  %scevgep48 = getelementptr i8, ptr %scevgep45.i, i64 %412
+  %scevgep48 = getelementptr i8, ptr %scevgep45.i, i64 %411
   %.694.3.i = load i64, ptr %scevgep48, align 8
-  %413 = shl i64 %.26312021214.i, 3
-  %scevgep46 = getelementptr i8, ptr %scevgep38.i, i64 %413
+  %412 = shl i64 %.26312021214.i, 3
+  %scevgep46 = getelementptr i8, ptr %scevgep38.i, i64 %412
   store i64 %.694.3.i, ptr %scevgep46, align 8
+  %413 = shl i64 %.26312021214.i, 3
+  %scevgep45 = getelementptr i8, ptr %arg.worlds.0.5.4, i64 %413
   %414 = shl i64 %.26312021214.i, 3
-  %scevgep45 = getelementptr i8, ptr %arg.worlds.0.5.4, i64 %414
-  %415 = shl i64 %.26312021214.i, 3
-  %scevgep43 = getelementptr i8, ptr %arg.worlds.1.5.4, i64 %415
+  %scevgep43 = getelementptr i8, ptr %arg.worlds.1.5.4, i64 %414
   %.920.i = load double, ptr %scevgep45, align 8
   store double %.920.i, ptr %scevgep43, align 8
-  %scevgep44 = getelementptr i8, ptr %scevgep35.i, i64 %415
+  %scevgep44 = getelementptr i8, ptr %scevgep35.i, i64 %414
   %.920.1.i = load double, ptr %scevgep44, align 8
-  %416 = shl i64 %.26312021214.i, 3
-  %scevgep41 = getelementptr i8, ptr %scevgep30.i, i64 %416
+  %415 = shl i64 %.26312021214.i, 3
+  %scevgep41 = getelementptr i8, ptr %scevgep30.i, i64 %415
   store double %.920.1.i, ptr %scevgep41, align 8
-  %scevgep42 = getelementptr i8, ptr %scevgep33.i, i64 %416
+  %scevgep42 = getelementptr i8, ptr %scevgep33.i, i64 %415
   %.920.2.i = load double, ptr %scevgep42, align 8
-  %417 = shl i64 %.26312021214.i, 3
-  %scevgep = getelementptr i8, ptr %scevgep28.i, i64 %417
+  %416 = shl i64 %.26312021214.i, 3
+  %scevgep = getelementptr i8, ptr %scevgep28.i, i64 %416
   store double %.920.2.i, ptr %scevgep, align 8
   %.270.i = add nuw nsw i64 %.26312021214.i, 1
   %exitcond1247.not.i = icmp eq i64 %arg.worlds.0.0.5.0, %.270.i
   br i1 %exitcond1247.not.i, label %B346.endif.i, label %B70.endif.i
 
 B346.endif.i:
-  %418 = icmp slt i64 %arg.worlds.0.2.5.1, 1
-  br i1 %418, label %B526.endif.i, label %B412.lr.ph.i
+  %417 = icmp slt i64 %arg.worlds.0.2.5.1, 1
+  br i1 %417, label %B526.endif.i, label %B412.lr.ph.i
 
 B412.lr.ph.i:
-  %419 = icmp eq i64 %arg.worlds.0.2.5.1, 1
-  br i1 %419, label %B412.epil.preheader.i, label %B412.i.preheader
+  %418 = icmp eq i64 %arg.worlds.0.2.5.1, 1
+  br i1 %418, label %B412.epil.preheader.i, label %B412.i.preheader
 
 B412.i.preheader:
-  %420 = icmp eq i64 %62, 0
-  br i1 %420, label %B412.i.epil.preheader, label %B412.i.preheader35
+  %419 = icmp eq i64 %62, 0
+  br i1 %419, label %B412.i.epil.preheader, label %B412.i.preheader35
 
 B412.i.preheader35:
   br label %B412.i
 
 B526.endif.loopexit.unr-lcssa.i.unr-lcssa:
-  %421 = and i64 %62, 2
-  %422 = icmp eq i64 %421, 0
-  br i1 %422, label %B412.i.epil.preheader, label %B526.endif.loopexit.unr-lcssa.i
+  %420 = and i64 %62, 2
+  %421 = icmp eq i64 %420, 0
+  br i1 %421, label %B412.i.epil.preheader, label %B526.endif.loopexit.unr-lcssa.i
 
 B412.i.epil.preheader:
   %lsr.iv22.i.epil.init = phi ptr [ %scevgep21.i, %B412.i.preheader ], [ %scevgep23.i.1, %B526.endif.loopexit.unr-lcssa.i.unr-lcssa ]
@@ -12602,9 +12588,9 @@ B412.i.epil.preheader:
   br label %B526.endif.loopexit.unr-lcssa.i
 
 B526.endif.loopexit.unr-lcssa.i:
-  %423 = and i64 %arg.worlds.0.2.5.1, 1
-  %424 = icmp eq i64 %423, 0
-  br i1 %424, label %B526.endif.i, label %B412.epil.preheader.i
+  %422 = and i64 %arg.worlds.0.2.5.1, 1
+  %423 = icmp eq i64 %422, 0
+  br i1 %423, label %B526.endif.i, label %B412.epil.preheader.i
 
 B412.epil.preheader.i:
   %sunkaddr289 = mul i64 %unroll_iter.i, 8
@@ -12622,15 +12608,15 @@ B412.epil.preheader.i:
   br label %B526.endif.i
 
 B526.endif.i:
-  %425 = icmp slt i64 %.1383.i, 1
-  br i1 %425, label %B120.endif.endif.endif.else.endif, label %B560.i.preheader
+  %424 = icmp slt i64 %.1383.i, 1
+  br i1 %424, label %B120.endif.endif.endif.else.endif, label %B560.i.preheader
 
 B560.i.preheader:
   br label %B560.i
 
 B120.endif.endif.endif.else.endif:
-  %426 = icmp slt i64 %arg.out.0.5.0, 1
-  br i1 %426, label %.1057, label %.1056.endif.preheader
+  %425 = icmp slt i64 %arg.out.0.5.0, 1
+  br i1 %425, label %.1057, label %.1056.endif.preheader
 
 .1056.endif.preheader:
   tail call void @llvm.memset.p0.i64(ptr align 8 %arg.out.0.4, i8 0, i64 %4, i1 false)
@@ -12656,40 +12642,40 @@ B430.endif:
   br label %B528.endif
 
 B528.endif:
-  %427 = icmp slt i64 %arg.beliefs.0.5.1, 1
-  br i1 %427, label %B648, label %B582.preheader
+  %426 = icmp slt i64 %arg.beliefs.0.5.1, 1
+  br i1 %426, label %B648, label %B582.preheader
 
 B582.preheader:
-  %428 = icmp eq i64 %arg.beliefs.0.5.1, 1
-  br i1 %428, label %B582.epil.preheader, label %B582.preheader23
+  %427 = icmp eq i64 %arg.beliefs.0.5.1, 1
+  br i1 %427, label %B582.epil.preheader, label %B582.preheader23
 
 B582.preheader23:
-  %429 = icmp eq i64 %71, 0
-  br i1 %429, label %B582.epil.preheader26, label %B582.preheader34
+  %428 = icmp eq i64 %71, 0
+  br i1 %428, label %B582.epil.preheader26, label %B582.preheader34
 
 B582.preheader34:
   br label %B582
 
 B648.endif:
   %.2075 = phi double [ %.701.epil.i.i, %B70.epil.preheader.i.i ], [ %.701.1.i.i, %B238.loopexit.unr-lcssa.i.i ], [ %.2075.pre, %B196.i ]
-  %430 = icmp slt i64 %arg.where.2, %arg.worlds.0.0.5.1
-  %431 = icmp slt i64 %.62315831611, 0
+  %429 = icmp slt i64 %arg.where.2, %arg.worlds.0.0.5.1
+  %430 = icmp slt i64 %.62315831611, 0
   %.2014 = load double, ptr %arg.out.0.4, align 8
   %sunkaddr299 = getelementptr i8, ptr %arg.out.0.4, i64 8
   %.2044 = load double, ptr %sunkaddr299, align 8
   %.2045 = fadd double %.2014, %.2044
   %.2076 = fadd double %.2075, %.2045
-  %.2092 = select i1 %431, i64 %arg.out.1.5.0, i64 0
-  %432 = getelementptr double, ptr %arg.out.1.4, i64 %.62315831611
-  %.2106 = getelementptr double, ptr %432, i64 %.2092
+  %.2092 = select i1 %430, i64 %arg.out.1.5.0, i64 0
+  %431 = getelementptr double, ptr %arg.out.1.4, i64 %.62315831611
+  %.2106 = getelementptr double, ptr %431, i64 %.2092
   store double %.2076, ptr %.2106, align 8
-  br i1 %430, label %B816, label %B883
+  br i1 %429, label %B816, label %B883
 
 B816.endif:
   %left.2.0.lcssa.i = phi double [ 0.000000e+00, %B816 ], [ %.1050.i, %B128.endif.endif.i ]
   %.2268 = fadd double %.2076, %left.2.0.lcssa.i
   %sunkaddr389 = shl i64 %.2092, 3
-  %sunkaddr390 = getelementptr inbounds i8, ptr %432, i64 %sunkaddr389
+  %sunkaddr390 = getelementptr inbounds i8, ptr %431, i64 %sunkaddr389
   store double %.2268, ptr %sunkaddr390, align 8
   br label %B883
 }
@@ -12698,7 +12684,7 @@ define internal range(i32 0, 2) i32 @n311(ptr noalias writeonly captures(none) %
 B104.if.lr.ph:
   %.20.i.i = alloca { ptr, ptr, i64, i64, ptr, [1 x i64], [1 x i64] }, align 8
   %excinfo.1.i.i = alloca ptr, align 8
-  %.1308.fca.5.0.load.fr87 = freeze i64 %arg.given.0.5.1
+  %.1308.fca.5.0.load.fr86 = freeze i64 %arg.given.0.5.1
   %arg.base.0.fr = freeze i64 %arg.base.0
   tail call void @NRT_incref(ptr %arg.world.0.0)
   tail call void @NRT_incref(ptr %arg.world.1.0)
@@ -12858,9 +12844,9 @@ B276.1.i:
 B294.1.i:
   %12 = icmp slt i64 %7, 0
   %13 = select i1 %12, i64 %26, i64 8
-  %scevgep204 = getelementptr i8, ptr %scevgep.i, i64 %13
+  %scevgep203 = getelementptr i8, ptr %scevgep.i, i64 %13
   %14 = shl i64 %niter.i, 3
-  %scevgep71 = getelementptr i8, ptr %scevgep204, i64 %14
+  %scevgep71 = getelementptr i8, ptr %scevgep203, i64 %14
   %.850.1.i = load i64, ptr %scevgep71, align 8
   %.881.1.i = icmp slt i64 %.850.1.i, %.880.i
   br label %B344.1.i
@@ -12881,19 +12867,19 @@ B270.epil.preheader.i:
   br i1 %"$phi344.1.3.1.1.i", label %B276.epil.i, label %B396
 
 B276.epil.i:
-  %.706595597.epil.init.i36 = phi i64 [ %16, %B270.epil.preheader.i ], [ %arg.t, %B270.lr.ph.i ]
-  %.763.epil.i = icmp slt i64 %.706595597.epil.init.i36, 0
+  %.706595597.epil.init.i35 = phi i64 [ %16, %B270.epil.preheader.i ], [ %arg.t, %B270.lr.ph.i ]
+  %.763.epil.i = icmp slt i64 %.706595597.epil.init.i35, 0
   %.764.epil.i = select i1 %.763.epil.i, i64 %arg.given.8.5.0, i64 0
-  %17 = getelementptr i8, ptr %arg.given.8.4, i64 %.706595597.epil.init.i36
+  %17 = getelementptr i8, ptr %arg.given.8.4, i64 %.706595597.epil.init.i35
   %.778.epil.i = getelementptr i8, ptr %17, i64 %.764.epil.i
   %.779.epil.i = load i8, ptr %.778.epil.i, align 1
   %.782.epil.i = icmp eq i8 %.779.epil.i, 0
   br i1 %.782.epil.i, label %B294.epil.i, label %B396
 
 B294.epil.i:
-  %18 = icmp slt i64 %.706595597.epil.init.i36, 0
+  %18 = icmp slt i64 %.706595597.epil.init.i35, 0
   %.827.epil.i = select i1 %18, i64 %arg.world.3.5.1, i64 0
-  %19 = getelementptr i64, ptr %20, i64 %.706595597.epil.init.i36
+  %19 = getelementptr i64, ptr %20, i64 %.706595597.epil.init.i35
   %.849.epil.i = getelementptr i64, ptr %19, i64 %.827.epil.i
   %.850.epil.i = load i64, ptr %.849.epil.i, align 8
   %sunkaddr17.i = getelementptr i8, ptr %arg.given.6.4, i64 24
@@ -12935,17 +12921,17 @@ B346:
 
 B396:
   %count.9.0 = phi i64 [ %.1266, %B346 ], [ 4, %B206 ], [ %count.4.0.lcssa2807, %B240 ], [ %count.4.0.lcssa2807, %B158.i ], [ %count.4.0.lcssa2807, %in4..exit ], [ %count.4.0.lcssa2807, %B310 ], [ %count.4.0.lcssa2807, %B126.i ], [ %count.4.0.lcssa2807, %B270.epil.preheader.i ], [ %count.4.0.lcssa2807, %B276.epil.i ], [ %count.4.0.lcssa2807, %B294.epil.i ]
-  %.15.i.i = icmp slt i64 %.1308.fca.5.0.load.fr87, 0
+  %.15.i.i = icmp slt i64 %.1308.fca.5.0.load.fr86, 0
   br i1 %.15.i.i, label %B396.if.if, label %B0.endif.endif.i.i
 
 B0.endif.endif.i.i:
   %const = bitcast i64 1152921504606846968 to i64
   %const_mat72 = add i64 %const, 7
-  %.31.i.i = icmp samesign ugt i64 %.1308.fca.5.0.load.fr87, %const_mat72
+  %.31.i.i = icmp samesign ugt i64 %.1308.fca.5.0.load.fr86, %const_mat72
   br i1 %.31.i.i, label %B396.if.if, label %B0.endif.endif.endif.i.i
 
 B0.endif.endif.endif.i.i:
-  %.30.i.i = shl nuw nsw i64 %.1308.fca.5.0.load.fr87, 3
+  %.30.i.i = shl nuw nsw i64 %.1308.fca.5.0.load.fr86, 3
   %.7.i.i.i.i = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.30.i.i, i32 32)
   %.8.i.i.i.i = icmp eq ptr %.7.i.i.i.i, null
   br i1 %.8.i.i.i.i, label %B396.if.if, label %B0.endif.endif.i
@@ -13028,8 +13014,8 @@ B134.loopexit.unr-lcssa.i.unr-lcssa:
 
 B120.i.epil.preheader:
   %.175144146.i.epil.init = phi i64 [ 0, %B120.preheader.new.i ], [ %.182.7.i.1, %B134.loopexit.unr-lcssa.i.unr-lcssa ]
-  %sunkaddr.i49.epil = shl i64 %.175144146.i.epil.init, 3
-  %sunkaddr29.i.epil = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr.i49.epil
+  %sunkaddr.i48.epil = shl i64 %.175144146.i.epil.init, 3
+  %sunkaddr29.i.epil = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr.i48.epil
   store double 0xFFF0000000000000, ptr %sunkaddr29.i.epil, align 8
   %sunkaddr32.i.epil = getelementptr i8, ptr %sunkaddr29.i.epil, i64 8
   store double 0xFFF0000000000000, ptr %sunkaddr32.i.epil, align 8
@@ -13048,38 +13034,38 @@ B120.i.epil.preheader:
   br label %B134.loopexit.unr-lcssa.i
 
 B134.loopexit.unr-lcssa.i:
-  %lcmp.mod.not.i50 = icmp eq i64 %xtraiter.i47, 0
-  br i1 %lcmp.mod.not.i50, label %B536.lr.ph, label %B120.epil.preheader.i
+  %lcmp.mod.not.i49 = icmp eq i64 %xtraiter.i46, 0
+  br i1 %lcmp.mod.not.i49, label %B536.lr.ph, label %B120.epil.preheader.i
 
 B120.epil.preheader.i:
-  %.175144146.epil.init.i = phi i64 [ 0, %B120.preheader.i ], [ %unroll_iter.i48, %B134.loopexit.unr-lcssa.i ]
+  %.175144146.epil.init.i = phi i64 [ 0, %B120.preheader.i ], [ %unroll_iter.i47, %B134.loopexit.unr-lcssa.i ]
   %28 = shl nuw nsw i64 %.175144146.epil.init.i, 3
-  %scevgep.i51 = getelementptr i8, ptr %.6.i.i.i, i64 %28
+  %scevgep.i50 = getelementptr i8, ptr %.6.i.i.i, i64 %28
   br label %B120.epil.i
 
 B120.epil.i:
   %epil.iter.i = phi i64 [ %epil.iter.next.i, %B120.epil.i ], [ 0, %B120.epil.preheader.i ]
   %29 = shl i64 %epil.iter.i, 3
-  %scevgep169 = getelementptr i8, ptr %scevgep.i51, i64 %29
-  store double 0xFFF0000000000000, ptr %scevgep169, align 8
+  %scevgep168 = getelementptr i8, ptr %scevgep.i50, i64 %29
+  store double 0xFFF0000000000000, ptr %scevgep168, align 8
   %epil.iter.next.i = add i64 %epil.iter.i, 1
-  %epil.iter.cmp.not.i = icmp eq i64 %xtraiter.i47, %epil.iter.next.i
+  %epil.iter.cmp.not.i = icmp eq i64 %xtraiter.i46, %epil.iter.next.i
   br i1 %epil.iter.cmp.not.i, label %B536.lr.ph, label %B120.epil.i
 
 B0.endif.endif.i:
   %.5.i.i.i = getelementptr i8, ptr %.7.i.i.i.i, i64 24
   %.6.i.i.i = load ptr, ptr %.5.i.i.i, align 8
-  %.169145.not.i = icmp eq i64 %.1308.fca.5.0.load.fr87, 0
+  %.169145.not.i = icmp eq i64 %.1308.fca.5.0.load.fr86, 0
   br i1 %.169145.not.i, label %B730.endif.endif.endif, label %B120.preheader.i
 
 B120.preheader.i:
-  %xtraiter.i47 = and i64 %.1308.fca.5.0.load.fr87, 7
-  %30 = icmp samesign ult i64 %.1308.fca.5.0.load.fr87, 8
+  %xtraiter.i46 = and i64 %.1308.fca.5.0.load.fr86, 7
+  %30 = icmp samesign ult i64 %.1308.fca.5.0.load.fr86, 8
   br i1 %30, label %B120.epil.preheader.i, label %B120.preheader.new.i
 
 B120.preheader.new.i:
-  %unroll_iter.i48 = and i64 %.1308.fca.5.0.load.fr87, %const
-  %31 = add nsw i64 %.1308.fca.5.0.load.fr87, -8
+  %unroll_iter.i47 = and i64 %.1308.fca.5.0.load.fr86, %const
+  %31 = add nsw i64 %.1308.fca.5.0.load.fr86, -8
   %32 = lshr i64 %31, 3
   %33 = icmp eq i64 %32, 0
   br i1 %33, label %B120.i.epil.preheader, label %B120.preheader.new.i.new
@@ -13091,7 +13077,7 @@ B120.preheader.new.i.new:
   br label %B120.i
 
 B536:
-  %lsr.iv154 = phi ptr [ %arg.world.0.4, %B536.lr.ph ], [ %scevgep155, %B728 ]
+  %lsr.iv153 = phi ptr [ %arg.world.0.4, %B536.lr.ph ], [ %scevgep154, %B728 ]
   %.143927362739 = phi i64 [ 0, %B536.lr.ph ], [ %.1446, %B728 ]
   %.1446 = add nuw nsw i64 %.143927362739, 1
   %37 = getelementptr i64, ptr %arg.given.15.4, i64 %.143927362739
@@ -13124,34 +13110,34 @@ B354.i:
   %.849.i = icmp slt i64 %.79114191421.i, 0
   %40 = select i1 %.849.i, i64 %80, i64 0
   %41 = shl i64 %.79114191421.i, 3
-  %scevgep167 = getelementptr i8, ptr %lsr.iv154, i64 %40
-  %scevgep168 = getelementptr i8, ptr %scevgep167, i64 %41
-  %.873.i = load i64, ptr %scevgep168, align 8
+  %scevgep166 = getelementptr i8, ptr %lsr.iv153, i64 %40
+  %scevgep167 = getelementptr i8, ptr %scevgep166, i64 %41
+  %.873.i = load i64, ptr %scevgep167, align 8
   %.875.i = add nsw i64 %.873.i, %passed.2.11423.i
   %42 = add i64 %.79114191421.i, 1
   %.849.1.i = icmp slt i64 %42, 0
   %43 = select i1 %.849.1.i, i64 %80, i64 0
-  %scevgep164 = getelementptr i8, ptr %lsr.iv154, i64 %43
+  %scevgep163 = getelementptr i8, ptr %lsr.iv153, i64 %43
   %44 = shl i64 %.79114191421.i, 3
-  %scevgep37 = getelementptr i8, ptr %scevgep164, i64 %44
+  %scevgep37 = getelementptr i8, ptr %scevgep163, i64 %44
   %scevgep38 = getelementptr i8, ptr %scevgep37, i64 8
   %.873.1.i = load i64, ptr %scevgep38, align 8
   %.875.1.i = add nsw i64 %.875.i, %.873.1.i
   %45 = add i64 %42, 1
   %.849.2.i = icmp slt i64 %45, 0
   %46 = select i1 %.849.2.i, i64 %80, i64 0
-  %scevgep161 = getelementptr i8, ptr %lsr.iv154, i64 %46
+  %scevgep160 = getelementptr i8, ptr %lsr.iv153, i64 %46
   %47 = shl i64 %.79114191421.i, 3
-  %scevgep35 = getelementptr i8, ptr %scevgep161, i64 %47
+  %scevgep35 = getelementptr i8, ptr %scevgep160, i64 %47
   %scevgep36 = getelementptr i8, ptr %scevgep35, i64 16
   %.873.2.i = load i64, ptr %scevgep36, align 8
   %.875.2.i = add nsw i64 %.875.1.i, %.873.2.i
   %48 = add i64 %45, 1
   %.849.3.i = icmp slt i64 %48, 0
   %49 = select i1 %.849.3.i, i64 %80, i64 0
-  %scevgep158 = getelementptr i8, ptr %lsr.iv154, i64 %49
+  %scevgep157 = getelementptr i8, ptr %lsr.iv153, i64 %49
   %50 = shl i64 %.79114191421.i, 3
-  %scevgep33 = getelementptr i8, ptr %scevgep158, i64 %50
+  %scevgep33 = getelementptr i8, ptr %scevgep157, i64 %50
   %scevgep34 = getelementptr i8, ptr %scevgep33, i64 24
   %.873.3.i = load i64, ptr %scevgep34, align 8
   %.875.3.i = add nsw i64 %.875.2.i, %.873.3.i
@@ -13194,9 +13180,9 @@ B354.prol.i:
   %.849.prol.i = icmp slt i64 %.79114191421.prol.i, 0
   %55 = select i1 %.849.prol.i, i64 %80, i64 0
   %56 = shl i64 %.79114191421.prol.i, 3
-  %scevgep156 = getelementptr i8, ptr %lsr.iv154, i64 %55
-  %scevgep157 = getelementptr i8, ptr %scevgep156, i64 %56
-  %.873.prol.i = load i64, ptr %scevgep157, align 8
+  %scevgep155 = getelementptr i8, ptr %lsr.iv153, i64 %55
+  %scevgep156 = getelementptr i8, ptr %scevgep155, i64 %56
+  %.873.prol.i = load i64, ptr %scevgep156, align 8
   %.875.prol.i = add nsw i64 %.873.prol.i, %passed.2.11423.prol.i
   %lsr.iv.next32 = add nsw i64 %lsr.iv31, -8
   %ov.i = icmp eq i64 %lsr.iv.next32, 0
@@ -13277,12 +13263,12 @@ B798.endif.endif.i:
   br label %B618.endif
 
 B728:
-  %scevgep155 = getelementptr i8, ptr %lsr.iv154, i64 %80
-  %exitcond.not = icmp eq i64 %.1446, %.1308.fca.5.0.load.fr87
+  %scevgep154 = getelementptr i8, ptr %lsr.iv153, i64 %80
+  %exitcond.not = icmp eq i64 %.1446, %.1308.fca.5.0.load.fr86
   br i1 %exitcond.not, label %B730.endif.endif.endif, label %B536
 
 B828:
-  %exitcond2804.not = icmp eq i64 %.2308, %.1308.fca.5.0.load.fr87
+  %exitcond2804.not = icmp eq i64 %.2308, %.1308.fca.5.0.load.fr86
   br i1 %exitcond2804.not, label %B1154, label %B830.endif
 
 B902:
@@ -13298,13 +13284,13 @@ B902:
 
 B944:
   %.399.i = mul i64 %.253827512754, %arg.given.1.5.2
-  %gep110 = getelementptr i8, ptr %gep115, i64 %.399.i
-  %.404.i = load i8, ptr %gep110, align 1
+  %gep109 = getelementptr i8, ptr %gep114, i64 %.399.i
+  %.404.i = load i8, ptr %gep109, align 1
   %.407.i = icmp eq i8 %.404.i, 0
   br i1 %.407.i, label %B1114, label %B112.i
 
 B112.i:
-  %sunkaddr134 = getelementptr inbounds i8, ptr %94, i64 %sunkaddr268
+  %sunkaddr134 = getelementptr inbounds i8, ptr %94, i64 %sunkaddr267
   %.470.i = load i64, ptr %sunkaddr134, align 8
   %sunkaddr135 = getelementptr i8, ptr %arg.given.6.4, i64 8
   %.500.i = load i64, ptr %sunkaddr135, align 8
@@ -13332,7 +13318,7 @@ B270.i13:
   br i1 %.739.not.i, label %B302.i, label %B1114
 
 B302.i:
-  %sunkaddr139 = getelementptr inbounds i8, ptr %96, i64 %sunkaddr276
+  %sunkaddr139 = getelementptr inbounds i8, ptr %96, i64 %sunkaddr275
   %.819.i = load i64, ptr %sunkaddr139, align 8
   %.849.i15 = load i64, ptr %arg.given.6.4, align 8
   %.850.not.i = icmp slt i64 %.819.i, %.849.i15
@@ -13376,7 +13362,7 @@ B578.i:
   br i1 %.1336.i, label %B1114, label %B576.i
 
 B454.endif.endif.i:
-  %.1074.i = getelementptr i64, ptr %gep117, i64 %.253827512754
+  %.1074.i = getelementptr i64, ptr %gep116, i64 %.253827512754
   %.1075.i = load i64, ptr %.1074.i, align 8
   %.1079.i = add nsw i64 %.1075.i, %.602.i
   %.11.i.i18 = tail call i64 @llvm.smin.i64(i64 %arg.world.4.5.0, i64 %.1079.i)
@@ -13385,47 +13371,42 @@ B454.endif.endif.i:
   br label %B576.i
 
 B984:
-  %sunkaddr143 = getelementptr inbounds i8, ptr %122, i64 %sunkaddr282
+  %sunkaddr143 = getelementptr inbounds i8, ptr %120, i64 %sunkaddr281
   %.450.i = load i64, ptr %sunkaddr143, align 8
   %.451.i = add nsw i64 %.450.i, %.602.i
   %.453.i = icmp slt i64 %.451.i, %arg.world.0.5.1
   br i1 %.453.i, label %B1022, label %in5..exit
 
 in5..exit:
-  %sunkaddr144 = mul i64 %.2618, 8
-  %sunkaddr145 = getelementptr i8, ptr %121, i64 %sunkaddr144
-  %.529.i = load double, ptr %sunkaddr145, align 8
-  %.10.i.i23 = fcmp ogt double %.529.i, 1.500000e+00
-  %.11.i.i24 = select i1 %.10.i.i23, double 1.500000e+00, double %.529.i
-  %sunkaddr146 = getelementptr inbounds i8, ptr %120, i64 %sunkaddr286
-  %.611.i = load double, ptr %sunkaddr146, align 8
-  %sunkaddr147 = getelementptr inbounds i8, ptr %119, i64 %sunkaddr288
-  %.664.i = load double, ptr %sunkaddr147, align 8
-  %.667.i = fsub double %.611.i, %.664.i
-  %.668.i = fmul double %.11.i.i24, %.667.i
-  %sunkaddr148 = getelementptr inbounds i8, ptr %116, i64 %sunkaddr290
-  %.722.i = load i64, ptr %sunkaddr148, align 8
-  %.723.i = sitofp i64 %.722.i to double
-  %.724.i = fadd double %.668.i, %.723.i
-  %sunkaddr149 = getelementptr inbounds i8, ptr %115, i64 %sunkaddr292
-  %.778.i = load i64, ptr %sunkaddr149, align 8
-  %.781.i = sitofp i64 %.778.i to double
-  %.782.i25 = fsub double %.724.i, %.781.i
-  %sunkaddr150 = mul i64 %.816.i, 8
-  %sunkaddr151 = getelementptr i8, ptr %100, i64 %sunkaddr150
-  %.838.i = load i64, ptr %sunkaddr151, align 8
-  %sunkaddr152 = mul i64 %.816.i, 8
-  %sunkaddr153 = getelementptr i8, ptr %101, i64 %sunkaddr152
-  %.896.i = load i64, ptr %sunkaddr153, align 8
-  %.897.i = sub nsw i64 %.838.i, %.896.i
-  %.898.i = sitofp i64 %.897.i to double
-  %.899.i = fsub double %.782.i25, %.898.i
-  %.979.i = getelementptr i64, ptr %110, i64 %.253827512754
-  %.980.i = load i64, ptr %.979.i, align 8
-  %.983.i = sitofp i64 %.980.i to double
-  %.984.i = fmul double %.983.i, 2.500000e-01
-  %.985.i = fcmp ult double %.899.i, %.984.i
-  br i1 %.985.i, label %B1114, label %B1022
+  %sunkaddr144 = getelementptr inbounds i8, ptr %119, i64 %sunkaddr283
+  %.525.i = load double, ptr %sunkaddr144, align 8
+  %sunkaddr145 = getelementptr inbounds i8, ptr %118, i64 %sunkaddr285
+  %.577.i = load double, ptr %sunkaddr145, align 8
+  %.580.i = fsub double %.525.i, %.577.i
+  %.581.i = fmul double %.580.i, 1.500000e+00
+  %sunkaddr146 = getelementptr inbounds i8, ptr %116, i64 %sunkaddr287
+  %.635.i = load i64, ptr %sunkaddr146, align 8
+  %.636.i = sitofp i64 %.635.i to double
+  %.637.i = fadd double %.581.i, %.636.i
+  %sunkaddr147 = getelementptr inbounds i8, ptr %115, i64 %sunkaddr289
+  %.691.i = load i64, ptr %sunkaddr147, align 8
+  %.694.i = sitofp i64 %.691.i to double
+  %.695.i = fsub double %.637.i, %.694.i
+  %sunkaddr148 = mul i64 %.729.i, 8
+  %sunkaddr149 = getelementptr i8, ptr %100, i64 %sunkaddr148
+  %.751.i = load i64, ptr %sunkaddr149, align 8
+  %sunkaddr150 = mul i64 %.729.i, 8
+  %sunkaddr151 = getelementptr i8, ptr %101, i64 %sunkaddr150
+  %.809.i = load i64, ptr %sunkaddr151, align 8
+  %.810.i = sub nsw i64 %.751.i, %.809.i
+  %.811.i = sitofp i64 %.810.i to double
+  %.812.i = fsub double %.695.i, %.811.i
+  %.892.i = getelementptr i64, ptr %110, i64 %.253827512754
+  %.893.i = load i64, ptr %.892.i, align 8
+  %.896.i = sitofp i64 %.893.i to double
+  %.897.i = fmul double %.896.i, 2.500000e-01
+  %.898.i = fcmp ult double %.812.i, %.897.i
+  br i1 %.898.i, label %B1114, label %B1022
 
 B1022:
   %72 = icmp ne i64 %.2370, %arg.base.0.fr
@@ -13637,88 +13618,88 @@ B730.endif.endif.endif:
 B730.endif.endif.endif.endif:
   %.5.i = getelementptr i8, ptr %.7.i.i, i64 24
   %.6.i = load ptr, ptr %.5.i, align 8
-  switch i64 %.1308.fca.5.0.load.fr87, label %for.body.endif.endif.us.preheader [
+  switch i64 %.1308.fca.5.0.load.fr86, label %for.body.endif.endif.us.preheader [
     i64 0, label %for.end
     i64 1, label %for.body.endif.endif
   ]
 
 for.body.endif.endif.us.preheader:
-  %85 = add nsw i64 %.1308.fca.5.0.load.fr87, -1
-  %xtraiter129 = and i64 %.1308.fca.5.0.load.fr87, 3
+  %85 = add nsw i64 %.1308.fca.5.0.load.fr86, -1
+  %xtraiter128 = and i64 %.1308.fca.5.0.load.fr86, 3
   %86 = icmp ult i64 %85, 3
   br i1 %86, label %for.body.endif.endif.us.epil.preheader, label %for.body.endif.endif.us.preheader.new
 
 for.body.endif.endif.us.preheader.new:
   %const_mat = add i64 %const, 4
-  %unroll_iter132 = and i64 %.1308.fca.5.0.load.fr87, %const_mat
+  %unroll_iter131 = and i64 %.1308.fca.5.0.load.fr86, %const_mat
   br label %for.body.endif.endif.us
 
 for.body.endif.endif.us:
   %loop.index2745.us = phi i64 [ 0, %for.body.endif.endif.us.preheader.new ], [ %.2137.us.3, %for.body.endif.endif.us ]
+  %sunkaddr152 = mul i64 %loop.index2745.us, 8
+  %sunkaddr153 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr152
+  %.2108.us = load double, ptr %sunkaddr153, align 8
+  %.5.i58 = fneg double %.2108.us
   %sunkaddr154 = mul i64 %loop.index2745.us, 8
-  %sunkaddr155 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr154
-  %.2108.us = load double, ptr %sunkaddr155, align 8
-  %.5.i59 = fneg double %.2108.us
+  %sunkaddr155 = getelementptr i8, ptr %.6.i, i64 %sunkaddr154
+  store double %.5.i58, ptr %sunkaddr155, align 8
   %sunkaddr156 = mul i64 %loop.index2745.us, 8
-  %sunkaddr157 = getelementptr i8, ptr %.6.i, i64 %sunkaddr156
-  store double %.5.i59, ptr %sunkaddr157, align 8
-  %sunkaddr158 = mul i64 %loop.index2745.us, 8
-  %sunkaddr159 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr158
-  %sunkaddr160 = getelementptr i8, ptr %sunkaddr159, i64 8
-  %.2108.us.1 = load double, ptr %sunkaddr160, align 8
-  %.5.i59.1 = fneg double %.2108.us.1
-  %sunkaddr161 = mul i64 %loop.index2745.us, 8
-  %sunkaddr162 = getelementptr i8, ptr %.6.i, i64 %sunkaddr161
-  %sunkaddr163 = getelementptr i8, ptr %sunkaddr162, i64 8
-  store double %.5.i59.1, ptr %sunkaddr163, align 8
-  %sunkaddr164 = mul i64 %loop.index2745.us, 8
-  %sunkaddr165 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr164
-  %sunkaddr166 = getelementptr i8, ptr %sunkaddr165, i64 16
-  %.2108.us.2 = load double, ptr %sunkaddr166, align 8
-  %.5.i59.2 = fneg double %.2108.us.2
-  %sunkaddr167 = mul i64 %loop.index2745.us, 8
-  %sunkaddr168 = getelementptr i8, ptr %.6.i, i64 %sunkaddr167
-  %sunkaddr169 = getelementptr i8, ptr %sunkaddr168, i64 16
-  store double %.5.i59.2, ptr %sunkaddr169, align 8
-  %sunkaddr170 = mul i64 %loop.index2745.us, 8
-  %sunkaddr171 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr170
-  %sunkaddr172 = getelementptr i8, ptr %sunkaddr171, i64 24
-  %.2108.us.3 = load double, ptr %sunkaddr172, align 8
-  %.5.i59.3 = fneg double %.2108.us.3
-  %sunkaddr173 = mul i64 %loop.index2745.us, 8
-  %sunkaddr174 = getelementptr i8, ptr %.6.i, i64 %sunkaddr173
-  %sunkaddr175 = getelementptr i8, ptr %sunkaddr174, i64 24
-  store double %.5.i59.3, ptr %sunkaddr175, align 8
+  %sunkaddr157 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr156
+  %sunkaddr158 = getelementptr i8, ptr %sunkaddr157, i64 8
+  %.2108.us.1 = load double, ptr %sunkaddr158, align 8
+  %.5.i58.1 = fneg double %.2108.us.1
+  %sunkaddr159 = mul i64 %loop.index2745.us, 8
+  %sunkaddr160 = getelementptr i8, ptr %.6.i, i64 %sunkaddr159
+  %sunkaddr161 = getelementptr i8, ptr %sunkaddr160, i64 8
+  store double %.5.i58.1, ptr %sunkaddr161, align 8
+  %sunkaddr162 = mul i64 %loop.index2745.us, 8
+  %sunkaddr163 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr162
+  %sunkaddr164 = getelementptr i8, ptr %sunkaddr163, i64 16
+  %.2108.us.2 = load double, ptr %sunkaddr164, align 8
+  %.5.i58.2 = fneg double %.2108.us.2
+  %sunkaddr165 = mul i64 %loop.index2745.us, 8
+  %sunkaddr166 = getelementptr i8, ptr %.6.i, i64 %sunkaddr165
+  %sunkaddr167 = getelementptr i8, ptr %sunkaddr166, i64 16
+  store double %.5.i58.2, ptr %sunkaddr167, align 8
+  %sunkaddr168 = mul i64 %loop.index2745.us, 8
+  %sunkaddr169 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr168
+  %sunkaddr170 = getelementptr i8, ptr %sunkaddr169, i64 24
+  %.2108.us.3 = load double, ptr %sunkaddr170, align 8
+  %.5.i58.3 = fneg double %.2108.us.3
+  %sunkaddr171 = mul i64 %loop.index2745.us, 8
+  %sunkaddr172 = getelementptr i8, ptr %.6.i, i64 %sunkaddr171
+  %sunkaddr173 = getelementptr i8, ptr %sunkaddr172, i64 24
+  store double %.5.i58.3, ptr %sunkaddr173, align 8
   %.2137.us.3 = add nuw i64 %loop.index2745.us, 4
-  %niter133.ncmp.3 = icmp eq i64 %unroll_iter132, %.2137.us.3
-  br i1 %niter133.ncmp.3, label %for.end.loopexit.unr-lcssa, label %for.body.endif.endif.us
+  %niter132.ncmp.3 = icmp eq i64 %unroll_iter131, %.2137.us.3
+  br i1 %niter132.ncmp.3, label %for.end.loopexit.unr-lcssa, label %for.body.endif.endif.us
 
 B730.endif.endif.endif.if.if:
   store ptr @n108, ptr %excinfo, align 8
   br label %common.ret
 
 for.end.loopexit.unr-lcssa:
-  %lcmp.mod130.not = icmp eq i64 %xtraiter129, 0
-  br i1 %lcmp.mod130.not, label %for.end, label %for.body.endif.endif.us.epil.preheader
+  %lcmp.mod129.not = icmp eq i64 %xtraiter128, 0
+  br i1 %lcmp.mod129.not, label %for.end, label %for.body.endif.endif.us.epil.preheader
 
 for.body.endif.endif.us.epil.preheader:
-  %loop.index2745.us.epil.init = phi i64 [ 0, %for.body.endif.endif.us.preheader ], [ %unroll_iter132, %for.end.loopexit.unr-lcssa ]
+  %loop.index2745.us.epil.init = phi i64 [ 0, %for.body.endif.endif.us.preheader ], [ %unroll_iter131, %for.end.loopexit.unr-lcssa ]
   %87 = shl nuw nsw i64 %loop.index2745.us.epil.init, 3
   %scevgep = getelementptr i8, ptr %.6.i, i64 %87
-  %scevgep136 = getelementptr i8, ptr %.6.i.i.i, i64 %87
+  %scevgep135 = getelementptr i8, ptr %.6.i.i.i, i64 %87
   br label %for.body.endif.endif.us.epil
 
 for.body.endif.endif.us.epil:
   %epil.iter = phi i64 [ %epil.iter.next, %for.body.endif.endif.us.epil ], [ 0, %for.body.endif.endif.us.epil.preheader ]
   %88 = shl i64 %epil.iter, 3
-  %scevgep14 = getelementptr i8, ptr %scevgep136, i64 %88
+  %scevgep14 = getelementptr i8, ptr %scevgep135, i64 %88
   %.2108.us.epil = load double, ptr %scevgep14, align 8
-  %.5.i59.epil = fneg double %.2108.us.epil
+  %.5.i58.epil = fneg double %.2108.us.epil
   %89 = shl i64 %epil.iter, 3
   %scevgep13 = getelementptr i8, ptr %scevgep, i64 %89
-  store double %.5.i59.epil, ptr %scevgep13, align 8
+  store double %.5.i58.epil, ptr %scevgep13, align 8
   %epil.iter.next = add i64 %epil.iter, 1
-  %epil.iter.cmp.not = icmp eq i64 %xtraiter129, %epil.iter.next
+  %epil.iter.cmp.not = icmp eq i64 %xtraiter128, %epil.iter.next
   br i1 %epil.iter.cmp.not, label %for.end, label %for.body.endif.endif.us.epil
 
 for.end:
@@ -13728,15 +13709,15 @@ for.end:
   store ptr null, ptr %excinfo.1.i.i, align 8
   tail call void @NRT_incref(ptr nonnull %.7.i.i)
   call void @llvm.memset.p0.i64(ptr noundef nonnull align 8 dereferenceable(56) %.20.i.i, i8 0, i64 56, i1 false)
-  %.26.i.i = call i32 @n312(ptr nonnull %.20.i.i, ptr nonnull %excinfo.1.i.i, ptr nonnull %.7.i.i, ptr readnone null, i64 %.1308.fca.5.0.load.fr87, i64 8, ptr readonly %.6.i, i64 %.1308.fca.5.0.load.fr87, i64 8)
+  %.26.i.i = call i32 @n312(ptr nonnull %.20.i.i, ptr nonnull %excinfo.1.i.i, ptr nonnull %.7.i.i, ptr readnone null, i64 %.1308.fca.5.0.load.fr86, i64 8, ptr readonly %.6.i, i64 %.1308.fca.5.0.load.fr86, i64 8)
   %cond.i.i = icmp eq i32 %.26.i.i, 0
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i)
   br i1 %cond.i.i, label %for.end.endif.endif, label %for.end.if.if
 
 for.body.endif.endif:
   %.2108 = load double, ptr %.6.i.i.i, align 8
-  %.5.i60 = fneg double %.2108
-  store double %.5.i60, ptr %.6.i, align 8
+  %.5.i59 = fneg double %.2108
+  store double %.5.i59, ptr %.6.i, align 8
   br label %for.end
 
 for.end.if.if:
@@ -13747,7 +13728,7 @@ for.end.if.if:
   br label %common.ret
 
 for.end.endif.endif:
-  %90 = icmp eq i64 %.1308.fca.5.0.load.fr87, 0
+  %90 = icmp eq i64 %.1308.fca.5.0.load.fr86, 0
   %.fca.4.gep.i.i = getelementptr inbounds nuw i8, ptr %.20.i.i, i64 32
   %.36.fca.0.load.i.i = load ptr, ptr %.20.i.i, align 8
   %.36.fca.4.load.i.i = load ptr, ptr %.fca.4.gep.i.i, align 8
@@ -13760,17 +13741,17 @@ for.end.endif.endif:
 
 B830.endif.lr.ph:
   %91 = icmp slt i64 %arg.t, 0
-  %factor.op.mul = mul i64 %.1308.fca.5.0.load.fr87, %arg.given.0.5.2
+  %factor.op.mul = mul i64 %.1308.fca.5.0.load.fr86, %arg.given.0.5.2
   %.2443.reass = mul i64 %factor.op.mul, 24
   %92 = getelementptr i8, ptr %arg.given.0.4, i64 %.2443.reass
   %.idx2712 = shl i64 %arg.world.5.5.1, 4
   %invariant.gep2783 = getelementptr i8, ptr %arg.world.5.4, i64 %.idx2712
   %.2648 = sitofp i64 %arg.t to double
-  %invariant.gep112 = getelementptr i8, ptr %arg.given.1.4, i64 %arg.f
+  %invariant.gep111 = getelementptr i8, ptr %arg.given.1.4, i64 %arg.f
   %.371.i = icmp slt i64 %arg.f, 0
   %.372.i = select i1 %.371.i, i64 %arg.given.1.5.2, i64 0
   %.395.i = mul i64 %arg.given.1.5.2, %arg.given.1.5.1
-  %invariant.gep114 = getelementptr i8, ptr %invariant.gep112, i64 %.372.i
+  %invariant.gep113 = getelementptr i8, ptr %invariant.gep111, i64 %.372.i
   %93 = getelementptr i64, ptr %arg.world.2.4, i64 %arg.world.2.5.1
   %94 = getelementptr i64, ptr %93, i64 %arg.f
   %95 = getelementptr i64, ptr %arg.given.0.4, i64 %factor.op.mul
@@ -13778,29 +13759,28 @@ B830.endif.lr.ph:
   %.652.i = add i64 %.651.i, %arg.f
   %96 = getelementptr i64, ptr %arg.world.3.4, i64 %arg.t
   %.idx.i17 = shl i64 %factor.op.mul, 4
-  %invariant.gep116 = getelementptr i8, ptr %arg.given.0.4, i64 %.idx.i17
+  %invariant.gep115 = getelementptr i8, ptr %arg.given.0.4, i64 %.idx.i17
   %97 = getelementptr double, ptr %arg.given.9.4, i64 %arg.f
   %98 = shl i64 %arg.world.4.5.0, 3
   %99 = shl i64 %arg.given.9.5.0, 3
   %sunkaddr4.i = select i1 %.371.i, i64 %99, i64 0
-  %.587.i = icmp slt i64 %arg.world.0.5.1, 0
-  %.640.i = icmp slt i64 %arg.t, -1
-  %.idx.i26 = mul i64 %arg.world.1.5.1, 24
-  %100 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx.i26
+  %.501.i = icmp slt i64 %arg.world.0.5.1, 0
+  %.idx.i25 = mul i64 %arg.world.1.5.1, 24
+  %100 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx.i25
   %101 = getelementptr i64, ptr %arg.world.1.4, i64 %arg.world.1.5.1
   %factor.op.mul6 = shl i64 %arg.given.7.5.1, 3
   %factor.op.mul5.reass = mul i64 %factor.op.mul6, %.652.i
   %102 = shl i64 %arg.world.2.5.1, 3
-  %sunkaddr268 = select i1 %.371.i, i64 %102, i64 0
+  %sunkaddr267 = select i1 %.371.i, i64 %102, i64 0
   %103 = shl i64 %arg.world.3.5.1, 3
-  %sunkaddr276 = select i1 %91, i64 %103, i64 0
+  %sunkaddr275 = select i1 %91, i64 %103, i64 0
   %104 = shl i64 %arg.given.3.5.0, 3
   %105 = shl i64 %arg.given.5.5.1, 3
-  %sunkaddr286 = select i1 %.587.i, i64 %105, i64 0
-  %sunkaddr288 = select i1 %.640.i, i64 %105, i64 0
+  %sunkaddr283 = select i1 %.501.i, i64 %105, i64 0
+  %sunkaddr285 = select i1 %91, i64 %105, i64 0
   %106 = shl i64 %arg.given.17.5.1, 3
-  %sunkaddr290 = select i1 %.587.i, i64 %106, i64 0
-  %sunkaddr292 = select i1 %91, i64 %106, i64 0
+  %sunkaddr287 = select i1 %.501.i, i64 %106, i64 0
+  %sunkaddr289 = select i1 %91, i64 %106, i64 0
   br label %B830.endif
 
 B830.endif:
@@ -13811,7 +13791,7 @@ B830.endif:
   %107 = getelementptr i64, ptr %.36.fca.4.load.i.i, i64 %.230127652774
   %.2370 = load i64, ptr %107, align 8
   %.2416 = icmp slt i64 %.2370, 0
-  %.2417 = select i1 %.2416, i64 %.1308.fca.5.0.load.fr87, i64 0
+  %.2417 = select i1 %.2416, i64 %.1308.fca.5.0.load.fr86, i64 0
   %.2418 = add i64 %.2417, %.2370
   %.2447 = mul i64 %.2418, %arg.given.0.5.2
   %.2451 = getelementptr i64, ptr %92, i64 %.2447
@@ -13827,9 +13807,9 @@ B902.lr.ph:
   %.366.i = select i1 %108, i64 %arg.given.1.5.0, i64 0
   %.367.i = add i64 %.366.i, %.2370
   %.397.i = mul i64 %.395.i, %.367.i
-  %gep115 = getelementptr i8, ptr %invariant.gep114, i64 %.397.i
+  %gep114 = getelementptr i8, ptr %invariant.gep113, i64 %.397.i
   %109 = getelementptr i64, ptr %95, i64 %.2447
-  %gep117 = getelementptr i64, ptr %invariant.gep116, i64 %.2447
+  %gep116 = getelementptr i64, ptr %invariant.gep115, i64 %.2447
   %110 = getelementptr i64, ptr %arg.given.0.4, i64 %.2447
   %111 = load double, ptr %.2640, align 8
   %112 = fcmp une double %111, %.2648
@@ -13837,24 +13817,22 @@ B902.lr.ph:
 
 B902.preheader:
   %113 = icmp slt i64 %.2370, 0
-  %.815.i = select i1 %113, i64 %arg.world.1.5.1, i64 0
-  %.816.i = add i64 %.815.i, %.2370
-  %.696.i = select i1 %113, i64 %arg.given.17.5.0, i64 0
-  %.697.i = add i64 %.696.i, %.2370
-  %.717.i = mul i64 %.697.i, %arg.given.17.5.1
-  %114 = getelementptr i64, ptr %arg.given.17.4, i64 %.717.i
+  %.728.i = select i1 %113, i64 %arg.world.1.5.1, i64 0
+  %.729.i = add i64 %.728.i, %.2370
+  %.609.i = select i1 %113, i64 %arg.given.17.5.0, i64 0
+  %.610.i = add i64 %.609.i, %.2370
+  %.630.i = mul i64 %.610.i, %arg.given.17.5.1
+  %114 = getelementptr i64, ptr %arg.given.17.4, i64 %.630.i
   %115 = getelementptr i64, ptr %114, i64 %arg.t
   %116 = getelementptr i64, ptr %114, i64 %arg.world.0.5.1
-  %.585.i = select i1 %113, i64 %arg.given.5.5.0, i64 0
-  %.586.i = add i64 %.585.i, %.2370
-  %.606.i = mul i64 %.586.i, %arg.given.5.5.1
-  %117 = getelementptr double, ptr %arg.given.5.4, i64 %.606.i
+  %.499.i22 = select i1 %113, i64 %arg.given.5.5.0, i64 0
+  %.500.i23 = add i64 %.499.i22, %.2370
+  %.520.i = mul i64 %.500.i23, %arg.given.5.5.1
+  %117 = getelementptr double, ptr %arg.given.5.4, i64 %.520.i
   %118 = getelementptr double, ptr %117, i64 %arg.t
-  %119 = getelementptr i8, ptr %118, i64 8
-  %120 = getelementptr double, ptr %117, i64 %arg.world.0.5.1
-  %121 = getelementptr double, ptr %arg.world.5.4, i64 %.2370
-  %122 = getelementptr i64, ptr %arg.given.3.4, i64 %.2370
-  %sunkaddr282 = select i1 %113, i64 %104, i64 0
+  %119 = getelementptr double, ptr %117, i64 %arg.world.0.5.1
+  %120 = getelementptr i64, ptr %arg.given.3.4, i64 %.2370
+  %sunkaddr281 = select i1 %113, i64 %104, i64 0
   br label %B902
 }
 
@@ -15808,21 +15786,21 @@ B0:
   br i1 %cond, label %B0.endif, label %B0.if.if
 
 B248:
-  %lsr.iv1120 = phi i64 [ 0, %B248.lr.ph ], [ %lsr.iv.next1121, %.8470.endif ]
-  %lsr.iv1070 = phi ptr [ %scevgep1069, %B248.lr.ph ], [ %scevgep1071, %.8470.endif ]
-  %lsr.iv1065 = phi ptr [ %scevgep1064, %B248.lr.ph ], [ %scevgep1066, %.8470.endif ]
-  %lsr.iv1043 = phi i64 [ %217, %B248.lr.ph ], [ %lsr.iv.next1044, %.8470.endif ]
+  %lsr.iv1119 = phi i64 [ 0, %B248.lr.ph ], [ %lsr.iv.next1120, %.8470.endif ]
+  %lsr.iv1069 = phi ptr [ %scevgep1068, %B248.lr.ph ], [ %scevgep1070, %.8470.endif ]
+  %lsr.iv1064 = phi ptr [ %scevgep1063, %B248.lr.ph ], [ %scevgep1065, %.8470.endif ]
+  %lsr.iv1042 = phi i64 [ %217, %B248.lr.ph ], [ %lsr.iv.next1043, %.8470.endif ]
   %.1809.0 = phi i64 [ %arg.setting.0, %B248.lr.ph ], [ %.1879, %.8470.endif ]
   %.18655021 = phi i64 [ %.1822, %B248.lr.ph ], [ %.1875, %.8470.endif ]
   %row.5.05020 = phi i64 [ 0, %B248.lr.ph ], [ %row.2.1.lcssa, %.8470.endif ]
-  %lsr1254 = trunc i64 %lsr.iv1043 to i2
+  %lsr1253 = trunc i64 %lsr.iv1042 to i2
   %.1875 = add nsw i64 %.18655021, -1
   %.1879 = add i64 %.1809.0, 1
   %.1909 = icmp sgt i64 %.1809.0, %arg.setting.0
-  br i1 %.1909, label %B128.i407, label %B362
+  br i1 %.1909, label %B128.i406, label %B362
 
-B128.i407:
-  %0 = icmp ult i64 %206, %const1339
+B128.i406:
+  %0 = icmp ult i64 %206, %const1338
   br i1 %0, label %B262.endif.endif.endif, label %B262.endif.endif.if
 
 B362:
@@ -15858,8 +15836,8 @@ B566:
 
 B636:
   %sunkaddr = mul i64 %.4196, 8
-  %sunkaddr1349 = getelementptr i8, ptr %350, i64 %sunkaddr
-  %.4219 = load i64, ptr %sunkaddr1349, align 8
+  %sunkaddr1348 = getelementptr i8, ptr %350, i64 %sunkaddr
+  %.4219 = load i64, ptr %sunkaddr1348, align 8
   %.4258 = load i64, ptr %arg.given.6.4, align 8
   %.4262.not = icmp slt i64 %.4219, %.4258
   br i1 %.4262.not, label %B702, label %B1313
@@ -15885,9 +15863,9 @@ B828:
   %dreams.2.sroa.0.3 = phi ptr [ %dreams.3.sroa.0.14974, %B706 ], [ %.4486.fca.0.load, %B710.endif.endif ]
   tail call void @NRT_incref(ptr %dreams.2.sroa.0.3)
   call void @llvm.memset.p0.i64(ptr noundef nonnull align 8 dereferenceable(32) %.4595, i8 0, i64 32, i1 false)
-  %.4715 = call i32 @n309(ptr nonnull %.4595, ptr nonnull %excinfo.16, i64 %.3951.0, i64 %.1809.0, i64 %arg.setting.2, double %arg.setting.3, ptr %dreams.2.sroa.0.3, ptr %dreams.2.sroa.9.3, i64 %dreams.2.sroa.18.3, i64 %dreams.2.sroa.27.3, ptr %dreams.2.sroa.36.3, i64 %dreams.2.sroa.45.3, i64 %dreams.2.sroa.54.3, i64 %dreams.2.sroa.63.3, i64 %dreams.2.sroa.72.3, i64 %dreams.2.sroa.81.3, i64 %dreams.2.sroa.90.3, ptr %arg.world.0.0, ptr %arg.world.0.1, i64 %arg.world.0.2, i64 %arg.world.0.3, ptr %arg.world.0.4, i64 %arg.world.0.5.0, i64 %arg.world.0.5.1, i64 %arg.world.0.6.0, i64 %arg.world.0.6.1, ptr %arg.world.1.0, ptr %arg.world.1.1, i64 %arg.world.1.2, i64 %arg.world.1.3, ptr %arg.world.1.4, i64 %arg.world.1.5.0, i64 %arg.world.1.5.1, i64 %arg.world.1.6.0, i64 %arg.world.1.6.1, ptr %arg.world.2.0, ptr %arg.world.2.1, i64 %arg.world.2.2, i64 %arg.world.2.3, ptr nonnull %arg.world.2.4, i64 %arg.world.2.5.0, i64 %arg.world.2.5.1, i64 %arg.world.2.6.0, i64 %arg.world.2.6.1, ptr %arg.world.3.0, ptr %arg.world.3.1, i64 %arg.world.3.2, i64 %arg.world.3.3, ptr nonnull %arg.world.3.4, i64 %arg.world.3.5.0, i64 %arg.world.3.5.1, i64 %arg.world.3.6.0, i64 %arg.world.3.6.1, ptr %arg.world.4.0, ptr %arg.world.4.1, i64 %arg.world.4.2, i64 %arg.world.4.3, ptr %arg.world.4.4, i64 %arg.world.4.5.0, i64 %arg.world.4.6.0, ptr %arg.world.5.0, ptr %arg.world.5.1, i64 %arg.world.5.2, i64 %arg.world.5.3, ptr %arg.world.5.4, i64 %arg.world.5.5.0, i64 %arg.world.5.5.1, i64 %arg.world.5.6.0, i64 %arg.world.5.6.1, ptr nonnull %.7.i.i.i.i410, ptr null, i64 %.1245, i64 8, ptr nonnull %.3740, i64 2, i64 %.1020, i64 %.76.i.i, i64 8, ptr %arg.given.0.0, ptr %arg.given.0.1, i64 %arg.given.0.2, i64 %arg.given.0.3, ptr %arg.given.0.4, i64 %arg.given.0.5.0, i64 %arg.given.0.5.1, i64 %arg.given.0.5.2, i64 %arg.given.0.6.0, i64 %arg.given.0.6.1, i64 %arg.given.0.6.2, ptr %arg.given.1.0, ptr %arg.given.1.1, i64 %arg.given.1.2, i64 %arg.given.1.3, ptr %arg.given.1.4, i64 %arg.given.1.5.0, i64 %arg.given.1.5.1, i64 %arg.given.1.5.2, i64 %arg.given.1.6.0, i64 %arg.given.1.6.1, i64 %arg.given.1.6.2, ptr %arg.given.2.0, ptr %arg.given.2.1, i64 %arg.given.2.2, i64 %arg.given.2.3, ptr %arg.given.2.4, i64 %arg.given.2.5.0, i64 %arg.given.2.5.1, i64 %arg.given.2.6.0, i64 %arg.given.2.6.1, ptr %arg.given.3.0, ptr %arg.given.3.1, i64 %arg.given.3.2, i64 %arg.given.3.3, ptr %arg.given.3.4, i64 %arg.given.3.5.0, i64 %arg.given.3.6.0, ptr %arg.given.4.0, ptr %arg.given.4.1, i64 %arg.given.4.2, i64 %arg.given.4.3, ptr %arg.given.4.4, i64 %arg.given.4.5.0, i64 %arg.given.4.5.1, i64 %arg.given.4.6.0, i64 %arg.given.4.6.1, ptr %arg.given.5.0, ptr %arg.given.5.1, i64 %arg.given.5.2, i64 %arg.given.5.3, ptr %arg.given.5.4, i64 %arg.given.5.5.0, i64 %arg.given.5.5.1, i64 %arg.given.5.6.0, i64 %arg.given.5.6.1, ptr %arg.given.6.0, ptr %arg.given.6.1, i64 %arg.given.6.2, i64 %arg.given.6.3, ptr nonnull %arg.given.6.4, i64 %arg.given.6.5.0, i64 %arg.given.6.6.0, ptr %arg.given.7.0, ptr %arg.given.7.1, i64 %arg.given.7.2, i64 %arg.given.7.3, ptr %arg.given.7.4, i64 %arg.given.7.5.0, i64 %arg.given.7.5.1, i64 %arg.given.7.6.0, i64 %arg.given.7.6.1, ptr %arg.given.8.0, ptr %arg.given.8.1, i64 %arg.given.8.2, i64 %arg.given.8.3, ptr %arg.given.8.4, i64 %arg.given.8.5.0, i64 %arg.given.8.6.0, ptr %arg.given.9.0, ptr %arg.given.9.1, i64 %arg.given.9.2, i64 %arg.given.9.3, ptr %arg.given.9.4, i64 %arg.given.9.5.0, i64 %arg.given.9.6.0, ptr %arg.given.10.0, ptr %arg.given.10.1, i64 %arg.given.10.2, i64 %arg.given.10.3, ptr nonnull %arg.given.10.4, i64 %arg.given.10.5.0, i64 %arg.given.10.6.0, double %arg.given.11, ptr %arg.given.12.0, ptr %arg.given.12.1, i64 %arg.given.12.2, i64 %arg.given.12.3, ptr %arg.given.12.4, i64 %arg.given.12.5.0, i64 %arg.given.12.5.1, i64 %arg.given.12.5.2, i64 %arg.given.12.6.0, i64 %arg.given.12.6.1, i64 %arg.given.12.6.2, ptr %arg.given.13.0, ptr %arg.given.13.1, i64 %arg.given.13.2, i64 %arg.given.13.3, ptr %arg.given.13.4, i64 %arg.given.13.5.0, i64 %arg.given.13.6.0, ptr %arg.given.14.0, ptr %arg.given.14.1, i64 %arg.given.14.2, i64 %arg.given.14.3, ptr %arg.given.14.4, i64 %arg.given.14.5.0, i64 %arg.given.14.5.1, i64 %arg.given.14.5.2, i64 %arg.given.14.6.0, i64 %arg.given.14.6.1, i64 %arg.given.14.6.2, ptr %arg.given.15.0, ptr %arg.given.15.1, i64 %arg.given.15.2, i64 %arg.given.15.3, ptr %arg.given.15.4, i64 %arg.given.15.5.0, i64 %arg.given.15.6.0, ptr %arg.given.16.0, ptr %arg.given.16.1, i64 %arg.given.16.2, i64 %arg.given.16.3, ptr nonnull %arg.given.16.4, i64 %arg.given.16.5.0, i64 %arg.given.16.6.0, ptr %arg.given.17.0, ptr %arg.given.17.1, i64 %arg.given.17.2, i64 %arg.given.17.3, ptr %arg.given.17.4, i64 %arg.given.17.5.0, i64 %arg.given.17.5.1, i64 %arg.given.17.6.0, i64 %arg.given.17.6.1, ptr %arg.given.18.0, ptr %arg.given.18.1, i64 %arg.given.18.2, i64 %arg.given.18.3, ptr %arg.given.18.4, i64 %arg.given.18.5.0, i64 %arg.given.18.6.0, ptr %.721.fca.0.0.load, ptr %.721.fca.0.1.load, i64 %.721.fca.0.2.load, i64 %.721.fca.0.3.load, ptr %.721.fca.0.4.load, i64 %.721.fca.0.5.0.load, i64 %.721.fca.0.5.1.load, i64 %.721.fca.0.6.0.load, i64 %.721.fca.0.6.1.load, ptr %.721.fca.1.0.load, ptr %.721.fca.1.1.load, i64 %.721.fca.1.2.load, i64 %.721.fca.1.3.load, ptr %.721.fca.1.4.load, i64 %.721.fca.1.5.0.load, i64 %.721.fca.1.5.1.load, i64 %.721.fca.1.6.0.load, i64 %.721.fca.1.6.1.load, ptr %.721.fca.2.0.load, ptr %.721.fca.2.1.load, i64 %.721.fca.2.2.load, i64 %.721.fca.2.3.load, ptr %.721.fca.2.4.load, i64 %.721.fca.2.5.0.load, i64 %.721.fca.2.5.1.load, i64 %.721.fca.2.6.0.load, i64 %.721.fca.2.6.1.load, ptr %.721.fca.3.0.load, ptr %.721.fca.3.1.load, i64 %.721.fca.3.2.load, i64 %.721.fca.3.3.load, ptr %.721.fca.3.4.load, i64 %.721.fca.3.5.0.load, i64 %.721.fca.3.5.1.load, i64 %.721.fca.3.6.0.load, i64 %.721.fca.3.6.1.load, ptr %.721.fca.4.0.load, ptr %.721.fca.4.1.load, i64 %.721.fca.4.2.load, i64 %.721.fca.4.3.load, ptr %.721.fca.4.4.load, i64 %.721.fca.4.5.0.load, i64 %.721.fca.4.6.0.load, ptr %.721.fca.5.0.load, ptr %.721.fca.5.1.load, i64 %.721.fca.5.2.load, i64 %.721.fca.5.3.load, ptr %.721.fca.5.4.load, i64 %.721.fca.5.5.0.load, i64 %.721.fca.5.5.1.load, i64 %.721.fca.5.6.0.load, i64 %.721.fca.5.6.1.load)
-  %cond691 = icmp eq i32 %.4715, 0
-  br i1 %cond691, label %B828.endif, label %B828.if.if
+  %.4715 = call i32 @n309(ptr nonnull %.4595, ptr nonnull %excinfo.16, i64 %.3951.0, i64 %.1809.0, i64 %arg.setting.2, double %arg.setting.3, ptr %dreams.2.sroa.0.3, ptr %dreams.2.sroa.9.3, i64 %dreams.2.sroa.18.3, i64 %dreams.2.sroa.27.3, ptr %dreams.2.sroa.36.3, i64 %dreams.2.sroa.45.3, i64 %dreams.2.sroa.54.3, i64 %dreams.2.sroa.63.3, i64 %dreams.2.sroa.72.3, i64 %dreams.2.sroa.81.3, i64 %dreams.2.sroa.90.3, ptr %arg.world.0.0, ptr %arg.world.0.1, i64 %arg.world.0.2, i64 %arg.world.0.3, ptr %arg.world.0.4, i64 %arg.world.0.5.0, i64 %arg.world.0.5.1, i64 %arg.world.0.6.0, i64 %arg.world.0.6.1, ptr %arg.world.1.0, ptr %arg.world.1.1, i64 %arg.world.1.2, i64 %arg.world.1.3, ptr %arg.world.1.4, i64 %arg.world.1.5.0, i64 %arg.world.1.5.1, i64 %arg.world.1.6.0, i64 %arg.world.1.6.1, ptr %arg.world.2.0, ptr %arg.world.2.1, i64 %arg.world.2.2, i64 %arg.world.2.3, ptr nonnull %arg.world.2.4, i64 %arg.world.2.5.0, i64 %arg.world.2.5.1, i64 %arg.world.2.6.0, i64 %arg.world.2.6.1, ptr %arg.world.3.0, ptr %arg.world.3.1, i64 %arg.world.3.2, i64 %arg.world.3.3, ptr nonnull %arg.world.3.4, i64 %arg.world.3.5.0, i64 %arg.world.3.5.1, i64 %arg.world.3.6.0, i64 %arg.world.3.6.1, ptr %arg.world.4.0, ptr %arg.world.4.1, i64 %arg.world.4.2, i64 %arg.world.4.3, ptr %arg.world.4.4, i64 %arg.world.4.5.0, i64 %arg.world.4.6.0, ptr %arg.world.5.0, ptr %arg.world.5.1, i64 %arg.world.5.2, i64 %arg.world.5.3, ptr %arg.world.5.4, i64 %arg.world.5.5.0, i64 %arg.world.5.5.1, i64 %arg.world.5.6.0, i64 %arg.world.5.6.1, ptr nonnull %.7.i.i.i.i409, ptr null, i64 %.1245, i64 8, ptr nonnull %.3740, i64 2, i64 %.1020, i64 %.76.i.i, i64 8, ptr %arg.given.0.0, ptr %arg.given.0.1, i64 %arg.given.0.2, i64 %arg.given.0.3, ptr %arg.given.0.4, i64 %arg.given.0.5.0, i64 %arg.given.0.5.1, i64 %arg.given.0.5.2, i64 %arg.given.0.6.0, i64 %arg.given.0.6.1, i64 %arg.given.0.6.2, ptr %arg.given.1.0, ptr %arg.given.1.1, i64 %arg.given.1.2, i64 %arg.given.1.3, ptr %arg.given.1.4, i64 %arg.given.1.5.0, i64 %arg.given.1.5.1, i64 %arg.given.1.5.2, i64 %arg.given.1.6.0, i64 %arg.given.1.6.1, i64 %arg.given.1.6.2, ptr %arg.given.2.0, ptr %arg.given.2.1, i64 %arg.given.2.2, i64 %arg.given.2.3, ptr %arg.given.2.4, i64 %arg.given.2.5.0, i64 %arg.given.2.5.1, i64 %arg.given.2.6.0, i64 %arg.given.2.6.1, ptr %arg.given.3.0, ptr %arg.given.3.1, i64 %arg.given.3.2, i64 %arg.given.3.3, ptr %arg.given.3.4, i64 %arg.given.3.5.0, i64 %arg.given.3.6.0, ptr %arg.given.4.0, ptr %arg.given.4.1, i64 %arg.given.4.2, i64 %arg.given.4.3, ptr %arg.given.4.4, i64 %arg.given.4.5.0, i64 %arg.given.4.5.1, i64 %arg.given.4.6.0, i64 %arg.given.4.6.1, ptr %arg.given.5.0, ptr %arg.given.5.1, i64 %arg.given.5.2, i64 %arg.given.5.3, ptr %arg.given.5.4, i64 %arg.given.5.5.0, i64 %arg.given.5.5.1, i64 %arg.given.5.6.0, i64 %arg.given.5.6.1, ptr %arg.given.6.0, ptr %arg.given.6.1, i64 %arg.given.6.2, i64 %arg.given.6.3, ptr nonnull %arg.given.6.4, i64 %arg.given.6.5.0, i64 %arg.given.6.6.0, ptr %arg.given.7.0, ptr %arg.given.7.1, i64 %arg.given.7.2, i64 %arg.given.7.3, ptr %arg.given.7.4, i64 %arg.given.7.5.0, i64 %arg.given.7.5.1, i64 %arg.given.7.6.0, i64 %arg.given.7.6.1, ptr %arg.given.8.0, ptr %arg.given.8.1, i64 %arg.given.8.2, i64 %arg.given.8.3, ptr %arg.given.8.4, i64 %arg.given.8.5.0, i64 %arg.given.8.6.0, ptr %arg.given.9.0, ptr %arg.given.9.1, i64 %arg.given.9.2, i64 %arg.given.9.3, ptr %arg.given.9.4, i64 %arg.given.9.5.0, i64 %arg.given.9.6.0, ptr %arg.given.10.0, ptr %arg.given.10.1, i64 %arg.given.10.2, i64 %arg.given.10.3, ptr nonnull %arg.given.10.4, i64 %arg.given.10.5.0, i64 %arg.given.10.6.0, double %arg.given.11, ptr %arg.given.12.0, ptr %arg.given.12.1, i64 %arg.given.12.2, i64 %arg.given.12.3, ptr %arg.given.12.4, i64 %arg.given.12.5.0, i64 %arg.given.12.5.1, i64 %arg.given.12.5.2, i64 %arg.given.12.6.0, i64 %arg.given.12.6.1, i64 %arg.given.12.6.2, ptr %arg.given.13.0, ptr %arg.given.13.1, i64 %arg.given.13.2, i64 %arg.given.13.3, ptr %arg.given.13.4, i64 %arg.given.13.5.0, i64 %arg.given.13.6.0, ptr %arg.given.14.0, ptr %arg.given.14.1, i64 %arg.given.14.2, i64 %arg.given.14.3, ptr %arg.given.14.4, i64 %arg.given.14.5.0, i64 %arg.given.14.5.1, i64 %arg.given.14.5.2, i64 %arg.given.14.6.0, i64 %arg.given.14.6.1, i64 %arg.given.14.6.2, ptr %arg.given.15.0, ptr %arg.given.15.1, i64 %arg.given.15.2, i64 %arg.given.15.3, ptr %arg.given.15.4, i64 %arg.given.15.5.0, i64 %arg.given.15.6.0, ptr %arg.given.16.0, ptr %arg.given.16.1, i64 %arg.given.16.2, i64 %arg.given.16.3, ptr nonnull %arg.given.16.4, i64 %arg.given.16.5.0, i64 %arg.given.16.6.0, ptr %arg.given.17.0, ptr %arg.given.17.1, i64 %arg.given.17.2, i64 %arg.given.17.3, ptr %arg.given.17.4, i64 %arg.given.17.5.0, i64 %arg.given.17.5.1, i64 %arg.given.17.6.0, i64 %arg.given.17.6.1, ptr %arg.given.18.0, ptr %arg.given.18.1, i64 %arg.given.18.2, i64 %arg.given.18.3, ptr %arg.given.18.4, i64 %arg.given.18.5.0, i64 %arg.given.18.6.0, ptr %.721.fca.0.0.load, ptr %.721.fca.0.1.load, i64 %.721.fca.0.2.load, i64 %.721.fca.0.3.load, ptr %.721.fca.0.4.load, i64 %.721.fca.0.5.0.load, i64 %.721.fca.0.5.1.load, i64 %.721.fca.0.6.0.load, i64 %.721.fca.0.6.1.load, ptr %.721.fca.1.0.load, ptr %.721.fca.1.1.load, i64 %.721.fca.1.2.load, i64 %.721.fca.1.3.load, ptr %.721.fca.1.4.load, i64 %.721.fca.1.5.0.load, i64 %.721.fca.1.5.1.load, i64 %.721.fca.1.6.0.load, i64 %.721.fca.1.6.1.load, ptr %.721.fca.2.0.load, ptr %.721.fca.2.1.load, i64 %.721.fca.2.2.load, i64 %.721.fca.2.3.load, ptr %.721.fca.2.4.load, i64 %.721.fca.2.5.0.load, i64 %.721.fca.2.5.1.load, i64 %.721.fca.2.6.0.load, i64 %.721.fca.2.6.1.load, ptr %.721.fca.3.0.load, ptr %.721.fca.3.1.load, i64 %.721.fca.3.2.load, i64 %.721.fca.3.3.load, ptr %.721.fca.3.4.load, i64 %.721.fca.3.5.0.load, i64 %.721.fca.3.5.1.load, i64 %.721.fca.3.6.0.load, i64 %.721.fca.3.6.1.load, ptr %.721.fca.4.0.load, ptr %.721.fca.4.1.load, i64 %.721.fca.4.2.load, i64 %.721.fca.4.3.load, ptr %.721.fca.4.4.load, i64 %.721.fca.4.5.0.load, i64 %.721.fca.4.6.0.load, ptr %.721.fca.5.0.load, ptr %.721.fca.5.1.load, i64 %.721.fca.5.2.load, i64 %.721.fca.5.3.load, ptr %.721.fca.5.4.load, i64 %.721.fca.5.5.0.load, i64 %.721.fca.5.5.1.load, i64 %.721.fca.5.6.0.load, i64 %.721.fca.5.6.1.load)
+  %cond690 = icmp eq i32 %.4715, 0
+  br i1 %cond690, label %B828.endif, label %B828.if.if
 
 B888:
   %4 = icmp slt i64 %arg.world.0.5.0, 1
@@ -15907,8 +15885,8 @@ B74.i:
   br i1 %.402.i.i, label %B132.i.i, label %B74.endif.i
 
 B132.i.i:
-  %sunkaddr1350 = getelementptr inbounds i8, ptr %351, i64 %sunkaddr.i17
-  %.336.i.i = load i64, ptr %sunkaddr1350, align 8
+  %sunkaddr1349 = getelementptr inbounds i8, ptr %351, i64 %sunkaddr.i17
+  %.336.i.i = load i64, ptr %sunkaddr1349, align 8
   %.450.i.i = icmp slt i64 %.336.i.i, 0
   %.451.i.i = select i1 %.450.i.i, i64 %arg.given.12.5.1, i64 0
   %.452.i.i = add i64 %.451.i.i, %.336.i.i
@@ -15947,24 +15925,24 @@ B354.i.i.i:
   %13 = select i1 %.849.1.i.i.i, i64 %183, i64 8
   %scevgep11.i = getelementptr i8, ptr %lsr.iv4.i, i64 %13
   %14 = shl i64 %.79114191421.i.i.i, 3
-  %scevgep1049 = getelementptr i8, ptr %scevgep11.i, i64 %14
-  %.873.1.i.i.i = load i64, ptr %scevgep1049, align 8
+  %scevgep1048 = getelementptr i8, ptr %scevgep11.i, i64 %14
+  %.873.1.i.i.i = load i64, ptr %scevgep1048, align 8
   %.875.1.i.i.i = add nsw i64 %.875.i.i.i, %.873.1.i.i.i
   %15 = add i64 %12, 1
   %.849.2.i.i.i = icmp slt i64 %15, 0
   %16 = select i1 %.849.2.i.i.i, i64 %184, i64 16
   %scevgep9.i = getelementptr i8, ptr %lsr.iv4.i, i64 %16
   %17 = shl i64 %.79114191421.i.i.i, 3
-  %scevgep1048 = getelementptr i8, ptr %scevgep9.i, i64 %17
-  %.873.2.i.i.i = load i64, ptr %scevgep1048, align 8
+  %scevgep1047 = getelementptr i8, ptr %scevgep9.i, i64 %17
+  %.873.2.i.i.i = load i64, ptr %scevgep1047, align 8
   %.875.2.i.i.i = add nsw i64 %.875.1.i.i.i, %.873.2.i.i.i
   %18 = add i64 %15, 1
   %.849.3.i.i.i = icmp slt i64 %18, 0
   %19 = select i1 %.849.3.i.i.i, i64 %185, i64 24
   %scevgep7.i = getelementptr i8, ptr %lsr.iv4.i, i64 %19
   %20 = shl i64 %.79114191421.i.i.i, 3
-  %scevgep1047 = getelementptr i8, ptr %scevgep7.i, i64 %20
-  %.873.3.i.i.i = load i64, ptr %scevgep1047, align 8
+  %scevgep1046 = getelementptr i8, ptr %scevgep7.i, i64 %20
+  %.873.3.i.i.i = load i64, ptr %scevgep1046, align 8
   %.875.3.i.i.i = add nsw i64 %.875.2.i.i.i, %.873.3.i.i.i
   %lsr.iv.next.i.i.i = add i64 %lsr.iv.i.i.i, -4
   %.785.3.i.i.i = icmp sgt i64 %lsr.iv.next.i.i.i, 4
@@ -15995,10 +15973,10 @@ B354.lr.ph.i.i.i:
 
 B354.prol.preheader.i.i.i:
   %24 = trunc i64 %.368.i.i to i2
-  %25 = add i2 %lsr1254, %24
+  %25 = add i2 %lsr1253, %24
   %26 = trunc i64 %.560.i.i.i to i2
   %27 = sub i2 %25, %26
-  %28 = sub i64 %lsr.iv1043, %.560.i.i.i
+  %28 = sub i64 %lsr.iv1042, %.560.i.i.i
   %smax = call i64 @llvm.smax.i64(i64 %28, i64 0)
   %29 = trunc i64 %smax to i2
   %30 = sub i2 %27, %29
@@ -16007,7 +15985,7 @@ B354.prol.preheader.i.i.i:
   br label %B354.prol.i.i.i
 
 B354.prol.i.i.i:
-  %lsr.iv1045 = phi i64 [ %lsr.iv.next1046, %B354.prol.i.i.i ], [ %32, %B354.prol.preheader.i.i.i ]
+  %lsr.iv1044 = phi i64 [ %lsr.iv.next1045, %B354.prol.i.i.i ], [ %32, %B354.prol.preheader.i.i.i ]
   %passed.2.11423.prol.i.i.i = phi i64 [ %.875.prol.i.i.i, %B354.prol.i.i.i ], [ %.632.i.i.i, %B354.prol.preheader.i.i.i ]
   %.79114191421.prol.i.i.i = phi i64 [ %.798.prol.i.i.i, %B354.prol.i.i.i ], [ %.11.i.i.i.i, %B354.prol.preheader.i.i.i ]
   %.798.prol.i.i.i = add nuw i64 %.79114191421.prol.i.i.i, 1
@@ -16018,8 +15996,8 @@ B354.prol.i.i.i:
   %scevgep6.i20 = getelementptr i8, ptr %scevgep5.i, i64 %34
   %.873.prol.i.i.i = load i64, ptr %scevgep6.i20, align 8
   %.875.prol.i.i.i = add nsw i64 %.873.prol.i.i.i, %passed.2.11423.prol.i.i.i
-  %lsr.iv.next1046 = add nsw i64 %lsr.iv1045, 8
-  %ov.i.i.i = icmp eq i64 %lsr.iv.next1046, 0
+  %lsr.iv.next1045 = add nsw i64 %lsr.iv1044, 8
+  %ov.i.i.i = icmp eq i64 %lsr.iv.next1045, 0
   br i1 %ov.i.i.i, label %B354.prol.loopexit.loopexit.i.i.i, label %B354.prol.i.i.i
 
 B354.prol.loopexit.loopexit.i.i.i:
@@ -16178,11 +16156,11 @@ B984:
   br i1 %.336.i41, label %B984.B74.i97_crit_edge, label %B386.i
 
 B984.B74.i97_crit_edge:
-  %sunkaddr1351 = getelementptr i8, ptr %arg.given.6.4, i64 16
-  %.342.i.i.pre = load i64, ptr %sunkaddr1351, align 8
-  %sunkaddr1352 = mul i64 %.4196, 8
-  %sunkaddr1353 = getelementptr i8, ptr %350, i64 %sunkaddr1352
-  %.403.i.i99.pre = load i64, ptr %sunkaddr1353, align 8
+  %sunkaddr1350 = getelementptr i8, ptr %arg.given.6.4, i64 16
+  %.342.i.i.pre = load i64, ptr %sunkaddr1350, align 8
+  %sunkaddr1351 = mul i64 %.4196, 8
+  %sunkaddr1352 = getelementptr i8, ptr %350, i64 %sunkaddr1351
+  %.403.i.i99.pre = load i64, ptr %sunkaddr1352, align 8
   %.433.i.i.pre = load i64, ptr %arg.given.6.4, align 8
   %.pre = add nsw i64 %.342.i.i.pre, %.1809.0
   br label %B74.i97
@@ -16192,19 +16170,19 @@ B74.i97:
   %.433.i.i = phi i64 [ %.433.i.i.pre, %B984.B74.i97_crit_edge ], [ %.548.i23, %B232.endif.i.i.i ], [ %.548.i23, %B294.epil.i.i.i ], [ %.548.i23, %in6..exit.i ]
   %.403.i.i99 = phi i64 [ %.403.i.i99.pre, %B984.B74.i97_crit_edge ], [ %.517.i, %B232.endif.i.i.i ], [ %.517.i, %B294.epil.i.i.i ], [ %.517.i, %in6..exit.i ]
   %.342.i.i = phi i64 [ %.342.i.i.pre, %B984.B74.i97_crit_edge ], [ %.342.i.i.i, %B232.endif.i.i.i ], [ %.342.i.i.i, %B294.epil.i.i.i ], [ %.342.i.i.i, %in6..exit.i ]
-  %drawn.4.3339395 = phi i1 [ %drawn.4.3, %B984.B74.i97_crit_edge ], [ %drawn.2.14963, %B232.endif.i.i.i ], [ %drawn.2.14963, %B294.epil.i.i.i ], [ %drawn.2.14963, %in6..exit.i ]
-  %dreams.5.sroa.80.3340393 = phi i64 [ %dreams.5.sroa.80.3, %B984.B74.i97_crit_edge ], [ %dreams.3.sroa.160.14964, %B232.endif.i.i.i ], [ %dreams.3.sroa.160.14964, %B294.epil.i.i.i ], [ %dreams.3.sroa.160.14964, %in6..exit.i ]
-  %dreams.5.sroa.72.3341391 = phi i64 [ %dreams.5.sroa.72.3, %B984.B74.i97_crit_edge ], [ %dreams.3.sroa.144.14965, %B232.endif.i.i.i ], [ %dreams.3.sroa.144.14965, %B294.epil.i.i.i ], [ %dreams.3.sroa.144.14965, %in6..exit.i ]
-  %dreams.5.sroa.64.3342389 = phi i64 [ %dreams.5.sroa.64.3, %B984.B74.i97_crit_edge ], [ %dreams.3.sroa.128.14966, %B232.endif.i.i.i ], [ %dreams.3.sroa.128.14966, %B294.epil.i.i.i ], [ %dreams.3.sroa.128.14966, %in6..exit.i ]
-  %dreams.5.sroa.56.3343387 = phi i64 [ %dreams.5.sroa.56.3, %B984.B74.i97_crit_edge ], [ %dreams.3.sroa.112.14967, %B232.endif.i.i.i ], [ %dreams.3.sroa.112.14967, %B294.epil.i.i.i ], [ %dreams.3.sroa.112.14967, %in6..exit.i ]
-  %dreams.5.sroa.48.3344385 = phi i64 [ %dreams.5.sroa.48.3, %B984.B74.i97_crit_edge ], [ %dreams.3.sroa.96.14968, %B232.endif.i.i.i ], [ %dreams.3.sroa.96.14968, %B294.epil.i.i.i ], [ %dreams.3.sroa.96.14968, %in6..exit.i ]
-  %dreams.5.sroa.40.3345383 = phi i64 [ %dreams.5.sroa.40.3, %B984.B74.i97_crit_edge ], [ %dreams.3.sroa.80.14969, %B232.endif.i.i.i ], [ %dreams.3.sroa.80.14969, %B294.epil.i.i.i ], [ %dreams.3.sroa.80.14969, %in6..exit.i ]
-  %dreams.5.sroa.32.3346381 = phi ptr [ %dreams.5.sroa.32.3, %B984.B74.i97_crit_edge ], [ %dreams.3.sroa.64.14970, %B232.endif.i.i.i ], [ %dreams.3.sroa.64.14970, %B294.epil.i.i.i ], [ %dreams.3.sroa.64.14970, %in6..exit.i ]
-  %dreams.5.sroa.24.3347379 = phi i64 [ %dreams.5.sroa.24.3, %B984.B74.i97_crit_edge ], [ %dreams.3.sroa.48.14971, %B232.endif.i.i.i ], [ %dreams.3.sroa.48.14971, %B294.epil.i.i.i ], [ %dreams.3.sroa.48.14971, %in6..exit.i ]
-  %dreams.5.sroa.16.3348377 = phi i64 [ %dreams.5.sroa.16.3, %B984.B74.i97_crit_edge ], [ %dreams.3.sroa.32.14972, %B232.endif.i.i.i ], [ %dreams.3.sroa.32.14972, %B294.epil.i.i.i ], [ %dreams.3.sroa.32.14972, %in6..exit.i ]
-  %dreams.5.sroa.8.3349375 = phi ptr [ %dreams.5.sroa.8.3, %B984.B74.i97_crit_edge ], [ %dreams.3.sroa.16.14973, %B232.endif.i.i.i ], [ %dreams.3.sroa.16.14973, %B294.epil.i.i.i ], [ %dreams.3.sroa.16.14973, %in6..exit.i ]
-  %dreams.5.sroa.0.3350373 = phi ptr [ %dreams.5.sroa.0.3, %B984.B74.i97_crit_edge ], [ %dreams.3.sroa.0.14974, %B232.endif.i.i.i ], [ %dreams.3.sroa.0.14974, %B294.epil.i.i.i ], [ %dreams.3.sroa.0.14974, %in6..exit.i ]
-  %k.2.3352369 = phi i64 [ %k.2.3, %B984.B74.i97_crit_edge ], [ %size.3.1349951.i, %B232.endif.i.i.i ], [ %size.3.1349951.i, %B294.epil.i.i.i ], [ %size.3.1349951.i, %in6..exit.i ]
+  %drawn.4.3338394 = phi i1 [ %drawn.4.3, %B984.B74.i97_crit_edge ], [ %drawn.2.14963, %B232.endif.i.i.i ], [ %drawn.2.14963, %B294.epil.i.i.i ], [ %drawn.2.14963, %in6..exit.i ]
+  %dreams.5.sroa.80.3339392 = phi i64 [ %dreams.5.sroa.80.3, %B984.B74.i97_crit_edge ], [ %dreams.3.sroa.160.14964, %B232.endif.i.i.i ], [ %dreams.3.sroa.160.14964, %B294.epil.i.i.i ], [ %dreams.3.sroa.160.14964, %in6..exit.i ]
+  %dreams.5.sroa.72.3340390 = phi i64 [ %dreams.5.sroa.72.3, %B984.B74.i97_crit_edge ], [ %dreams.3.sroa.144.14965, %B232.endif.i.i.i ], [ %dreams.3.sroa.144.14965, %B294.epil.i.i.i ], [ %dreams.3.sroa.144.14965, %in6..exit.i ]
+  %dreams.5.sroa.64.3341388 = phi i64 [ %dreams.5.sroa.64.3, %B984.B74.i97_crit_edge ], [ %dreams.3.sroa.128.14966, %B232.endif.i.i.i ], [ %dreams.3.sroa.128.14966, %B294.epil.i.i.i ], [ %dreams.3.sroa.128.14966, %in6..exit.i ]
+  %dreams.5.sroa.56.3342386 = phi i64 [ %dreams.5.sroa.56.3, %B984.B74.i97_crit_edge ], [ %dreams.3.sroa.112.14967, %B232.endif.i.i.i ], [ %dreams.3.sroa.112.14967, %B294.epil.i.i.i ], [ %dreams.3.sroa.112.14967, %in6..exit.i ]
+  %dreams.5.sroa.48.3343384 = phi i64 [ %dreams.5.sroa.48.3, %B984.B74.i97_crit_edge ], [ %dreams.3.sroa.96.14968, %B232.endif.i.i.i ], [ %dreams.3.sroa.96.14968, %B294.epil.i.i.i ], [ %dreams.3.sroa.96.14968, %in6..exit.i ]
+  %dreams.5.sroa.40.3344382 = phi i64 [ %dreams.5.sroa.40.3, %B984.B74.i97_crit_edge ], [ %dreams.3.sroa.80.14969, %B232.endif.i.i.i ], [ %dreams.3.sroa.80.14969, %B294.epil.i.i.i ], [ %dreams.3.sroa.80.14969, %in6..exit.i ]
+  %dreams.5.sroa.32.3345380 = phi ptr [ %dreams.5.sroa.32.3, %B984.B74.i97_crit_edge ], [ %dreams.3.sroa.64.14970, %B232.endif.i.i.i ], [ %dreams.3.sroa.64.14970, %B294.epil.i.i.i ], [ %dreams.3.sroa.64.14970, %in6..exit.i ]
+  %dreams.5.sroa.24.3346378 = phi i64 [ %dreams.5.sroa.24.3, %B984.B74.i97_crit_edge ], [ %dreams.3.sroa.48.14971, %B232.endif.i.i.i ], [ %dreams.3.sroa.48.14971, %B294.epil.i.i.i ], [ %dreams.3.sroa.48.14971, %in6..exit.i ]
+  %dreams.5.sroa.16.3347376 = phi i64 [ %dreams.5.sroa.16.3, %B984.B74.i97_crit_edge ], [ %dreams.3.sroa.32.14972, %B232.endif.i.i.i ], [ %dreams.3.sroa.32.14972, %B294.epil.i.i.i ], [ %dreams.3.sroa.32.14972, %in6..exit.i ]
+  %dreams.5.sroa.8.3348374 = phi ptr [ %dreams.5.sroa.8.3, %B984.B74.i97_crit_edge ], [ %dreams.3.sroa.16.14973, %B232.endif.i.i.i ], [ %dreams.3.sroa.16.14973, %B294.epil.i.i.i ], [ %dreams.3.sroa.16.14973, %in6..exit.i ]
+  %dreams.5.sroa.0.3349372 = phi ptr [ %dreams.5.sroa.0.3, %B984.B74.i97_crit_edge ], [ %dreams.3.sroa.0.14974, %B232.endif.i.i.i ], [ %dreams.3.sroa.0.14974, %B294.epil.i.i.i ], [ %dreams.3.sroa.0.14974, %in6..exit.i ]
+  %k.2.3351368 = phi i64 [ %k.2.3, %B984.B74.i97_crit_edge ], [ %size.3.1349950.i, %B232.endif.i.i.i ], [ %size.3.1349950.i, %B294.epil.i.i.i ], [ %size.3.1349950.i, %in6..exit.i ]
   %.434.not.i.i = icmp slt i64 %.403.i.i99, %.433.i.i
   br i1 %.434.not.i.i, label %B126.i.i, label %B1313
 
@@ -16238,40 +16216,40 @@ B270.i.i103:
 B276.i.i:
   %.763.i.i = icmp slt i64 %54, 0
   %.764.i.i = select i1 %.763.i.i, i64 %arg.given.8.5.0, i64 0
-  %scevgep1084 = getelementptr i8, ptr %lsr.iv1065, i64 %.764.i.i
-  %scevgep1085 = getelementptr i8, ptr %scevgep1084, i64 %niter.i.i
-  %.779.i.i = load i8, ptr %scevgep1085, align 1
-  %.782.i.i109 = icmp eq i8 %.779.i.i, 0
-  br i1 %.782.i.i109, label %B344.i.i, label %B344.1.i.i
+  %scevgep1083 = getelementptr i8, ptr %lsr.iv1064, i64 %.764.i.i
+  %scevgep1084 = getelementptr i8, ptr %scevgep1083, i64 %niter.i.i
+  %.779.i.i = load i8, ptr %scevgep1084, align 1
+  %.782.i.i = icmp eq i8 %.779.i.i, 0
+  br i1 %.782.i.i, label %B344.i.i, label %B344.1.i.i
 
 B344.i.i:
   %56 = icmp slt i64 %54, 0
   %57 = select i1 %56, i64 %198, i64 0
   %58 = shl i64 %niter.i.i, 3
-  %scevgep1082 = getelementptr i8, ptr %lsr.iv1070, i64 %57
-  %scevgep1083 = getelementptr i8, ptr %scevgep1082, i64 %58
-  %.850.i.i = load i64, ptr %scevgep1083, align 8
-  %sunkaddr1354 = getelementptr i8, ptr %arg.given.6.4, i64 24
-  %.880.i.i = load i64, ptr %sunkaddr1354, align 8
+  %scevgep1081 = getelementptr i8, ptr %lsr.iv1069, i64 %57
+  %scevgep1082 = getelementptr i8, ptr %scevgep1081, i64 %58
+  %.850.i.i = load i64, ptr %scevgep1082, align 8
+  %sunkaddr1353 = getelementptr i8, ptr %arg.given.6.4, i64 24
+  %.880.i.i = load i64, ptr %sunkaddr1353, align 8
   %.881.i.i = icmp slt i64 %.850.i.i, %.880.i.i
   br i1 %.881.i.i, label %B276.1.i.i, label %B344.1.i.i
 
 B276.1.i.i:
   %.763.1.i.i = icmp slt i64 %55, 0
   %59 = select i1 %.763.1.i.i, i64 %196, i64 1
-  %scevgep1078 = getelementptr i8, ptr %lsr.iv1065, i64 %59
-  %scevgep1079 = getelementptr i8, ptr %scevgep1078, i64 %niter.i.i
-  %.779.1.i.i = load i8, ptr %scevgep1079, align 1
+  %scevgep1077 = getelementptr i8, ptr %lsr.iv1064, i64 %59
+  %scevgep1078 = getelementptr i8, ptr %scevgep1077, i64 %niter.i.i
+  %.779.1.i.i = load i8, ptr %scevgep1078, align 1
   %.782.1.i.i = icmp eq i8 %.779.1.i.i, 0
   br i1 %.782.1.i.i, label %B294.1.i.i, label %B344.1.i.i
 
 B294.1.i.i:
   %60 = icmp slt i64 %55, 0
   %61 = select i1 %60, i64 %199, i64 8
-  %scevgep1080 = getelementptr i8, ptr %lsr.iv1070, i64 %61
+  %scevgep1079 = getelementptr i8, ptr %lsr.iv1069, i64 %61
   %62 = shl i64 %niter.i.i, 3
-  %scevgep1081 = getelementptr i8, ptr %scevgep1080, i64 %62
-  %.850.1.i.i = load i64, ptr %scevgep1081, align 8
+  %scevgep1080 = getelementptr i8, ptr %scevgep1079, i64 %62
+  %.850.1.i.i = load i64, ptr %scevgep1080, align 8
   %.881.1.i.i = icmp slt i64 %.850.1.i.i, %.880.i.i
   br label %B344.1.i.i
 
@@ -16309,8 +16287,8 @@ B294.epil.i.i:
   %67 = getelementptr i64, ptr %197, i64 %.706595597.epil.init.i9.i
   %.849.epil.i.i = getelementptr i64, ptr %67, i64 %.827.epil.i.i
   %.850.epil.i.i = load i64, ptr %.849.epil.i.i, align 8
-  %sunkaddr1355 = getelementptr i8, ptr %arg.given.6.4, i64 24
-  %.880.epil.i.i = load i64, ptr %sunkaddr1355, align 8
+  %sunkaddr1354 = getelementptr i8, ptr %arg.given.6.4, i64 24
+  %.880.epil.i.i = load i64, ptr %sunkaddr1354, align 8
   %.881.epil.i.i = icmp slt i64 %.850.epil.i.i, %.880.epil.i.i
   br i1 %.881.epil.i.i, label %B114.endif.i, label %B1313
 
@@ -16323,42 +16301,42 @@ B270.lr.ph.i.i:
   br i1 %68, label %B276.epil.i.i, label %B270.lr.ph.new.i.i
 
 B270.lr.ph.new.i.i:
-  %unroll_iter.i.i = and i64 %.342.i.i, %const1340
+  %unroll_iter.i.i = and i64 %.342.i.i, %const1339
   br label %B270.i.i103
 
 in4..exit.i:
   br i1 %"$phi344.1.3.1.1.i.i", label %B114.endif.i, label %B1313
 
 B238.i:
-  %lsr.iv1088 = phi ptr [ %scevgep1087, %B238.preheader.i ], [ %scevgep1089, %B238.i ]
+  %lsr.iv1087 = phi ptr [ %scevgep1086, %B238.preheader.i ], [ %scevgep1088, %B238.i ]
   %lsr.iv.i106 = phi i64 [ %107, %B238.preheader.i ], [ %lsr.iv.next.i108, %B238.i ]
   %.75234313433.i = phi i64 [ %.75234313433.unr.i, %B238.preheader.i ], [ %73, %B238.i ]
   %.814.i = icmp slt i64 %.75234313433.i, 0
   %69 = select i1 %.814.i, i64 %198, i64 0
-  %scevgep1091 = getelementptr i8, ptr %lsr.iv1088, i64 %69
-  %.838.i = load i64, ptr %scevgep1091, align 8
+  %scevgep1090 = getelementptr i8, ptr %lsr.iv1087, i64 %69
+  %.838.i = load i64, ptr %scevgep1090, align 8
   %.839.i = add nsw i64 %.838.i, 1
-  store i64 %.839.i, ptr %scevgep1091, align 8
+  store i64 %.839.i, ptr %scevgep1090, align 8
   %70 = add i64 %.75234313433.i, 1
   %.814.1.i = icmp slt i64 %70, 0
   %71 = select i1 %.814.1.i, i64 %198, i64 0
   %72 = add i64 %71, 8
-  %scevgep1090 = getelementptr i8, ptr %lsr.iv1088, i64 %72
-  %.838.1.i = load i64, ptr %scevgep1090, align 8
+  %scevgep1089 = getelementptr i8, ptr %lsr.iv1087, i64 %72
+  %.838.1.i = load i64, ptr %scevgep1089, align 8
   %.839.1.i = add nsw i64 %.838.1.i, 1
-  store i64 %.839.1.i, ptr %scevgep1090, align 8
+  store i64 %.839.1.i, ptr %scevgep1089, align 8
   %lsr.iv.next.i108 = add i64 %lsr.iv.i106, -2
-  %scevgep1089 = getelementptr i8, ptr %lsr.iv1088, i64 16
+  %scevgep1088 = getelementptr i8, ptr %lsr.iv1087, i64 16
   %.746.1.i = icmp samesign ugt i64 %lsr.iv.next.i108, 2
   %73 = add i64 %70, 1
   br i1 %.746.1.i, label %B238.i, label %B290.i
 
 B290.i:
-  %sunkaddr1356 = mul i64 %.4196, 8
-  %sunkaddr1357 = getelementptr i8, ptr %350, i64 %sunkaddr1356
-  %.955.i = load i64, ptr %sunkaddr1357, align 8
+  %sunkaddr1355 = mul i64 %.4196, 8
+  %sunkaddr1356 = getelementptr i8, ptr %350, i64 %sunkaddr1355
+  %.955.i = load i64, ptr %sunkaddr1356, align 8
   %.956.i = add nsw i64 %.955.i, 1
-  store i64 %.956.i, ptr %sunkaddr1357, align 8
+  store i64 %.956.i, ptr %sunkaddr1356, align 8
   %.1037.i = load double, ptr %arg.part.4, align 8
   %.1042.i = fadd double %arg.given.11, %.1037.i
   br label %B1026
@@ -16383,8 +16361,8 @@ B112.i.i48:
   %78 = getelementptr i64, ptr %188, i64 %.4083
   %.469.i.i = getelementptr i64, ptr %78, i64 %.4127
   %.470.i.i49 = load i64, ptr %.469.i.i, align 8
-  %sunkaddr1358 = getelementptr i8, ptr %arg.given.6.4, i64 8
-  %.500.i.i = load i64, ptr %sunkaddr1358, align 8
+  %sunkaddr1357 = getelementptr i8, ptr %arg.given.6.4, i64 8
+  %.500.i.i = load i64, ptr %sunkaddr1357, align 8
   %.501.not.i.i50 = icmp slt i64 %.470.i.i49, %.500.i.i
   br i1 %.501.not.i.i50, label %B168.i.i51, label %B1313
 
@@ -16419,9 +16397,9 @@ B270.i3.i:
   br i1 %.739.not.i.i59, label %B302.i.i, label %B1313
 
 B302.i.i:
-  %sunkaddr1359 = mul i64 %.4196, 8
-  %sunkaddr1360 = getelementptr i8, ptr %350, i64 %sunkaddr1359
-  %.819.i.i = load i64, ptr %sunkaddr1360, align 8
+  %sunkaddr1358 = mul i64 %.4196, 8
+  %sunkaddr1359 = getelementptr i8, ptr %350, i64 %sunkaddr1358
+  %.819.i.i = load i64, ptr %sunkaddr1359, align 8
   %.849.i.i60 = load i64, ptr %arg.given.6.4, align 8
   %.850.not.i.i = icmp slt i64 %.819.i.i, %.849.i.i60
   br i1 %.850.not.i.i, label %B354.i.i61, label %B1313
@@ -16436,10 +16414,10 @@ B354.i.i61:
   br i1 %.940.not.i.i66, label %B410.i.i67, label %B1313
 
 B410.i.i67:
-  %sunkaddr1361 = mul i64 %arg.given.9.5.0, 8
-  %sunkaddr1362 = getelementptr i8, ptr %arg.given.9.4, i64 %sunkaddr1361
-  %sunkaddr1363 = getelementptr i8, ptr %sunkaddr1362, i64 -8
-  %.992.i.i68 = load double, ptr %sunkaddr1363, align 8
+  %sunkaddr1360 = mul i64 %arg.given.9.5.0, 8
+  %sunkaddr1361 = getelementptr i8, ptr %arg.given.9.4, i64 %sunkaddr1360
+  %sunkaddr1362 = getelementptr i8, ptr %sunkaddr1361, i64 -8
+  %.992.i.i68 = load double, ptr %sunkaddr1362, align 8
   %.993.i.i69 = fcmp ueq double %.992.i.i68, 0x7FF0000000000000
   br i1 %.993.i.i69, label %B430.i, label %B454.endif.endif.i.i71
 
@@ -16458,8 +16436,8 @@ B578.i.i88:
   %84 = shl i64 %.12111172.i.i80, 3
   %scevgep1.i.i92 = getelementptr i8, ptr %scevgep.i5.i, i64 %84
   %.1273.i.i93 = load double, ptr %scevgep1.i.i92, align 8
-  %sunkaddr1364 = getelementptr inbounds i8, ptr %87, i64 %sunkaddr4.i.i78
-  %.1304.i.i94 = load double, ptr %sunkaddr1364, align 8
+  %sunkaddr1363 = getelementptr inbounds i8, ptr %87, i64 %sunkaddr4.i.i78
+  %.1304.i.i94 = load double, ptr %sunkaddr1363, align 8
   %.1305.i.i95 = fadd double %.1273.i.i93, %.1304.i.i94
   %.1336.i.i96 = fcmp ogt double %.1305.i.i95, %.992.i.i68
   br i1 %.1336.i.i96, label %B1313, label %B576.i.i79
@@ -16481,9 +16459,9 @@ B430.i:
   %88 = icmp slt i64 %.602.i.i56, 0
   %89 = icmp slt i64 %.4083, 0
   %.1364.i = add nsw i64 %.819.i.i, 1
-  %sunkaddr1365 = mul i64 %.4196, 8
-  %sunkaddr1366 = getelementptr i8, ptr %350, i64 %sunkaddr1365
-  store i64 %.1364.i, ptr %sunkaddr1366, align 8
+  %sunkaddr1364 = mul i64 %.4196, 8
+  %sunkaddr1365 = getelementptr i8, ptr %350, i64 %sunkaddr1364
+  store i64 %.1364.i, ptr %sunkaddr1365, align 8
   %sunkaddr37.i = shl i64 %.884.i.i63, 3
   %sunkaddr38.i = getelementptr inbounds i8, ptr %82, i64 %sunkaddr37.i
   %.1471.i = load i64, ptr %sunkaddr38.i, align 8
@@ -16532,36 +16510,36 @@ B826.i:
   br label %B852.i
 
 B852.i:
-  %sunkaddr1367 = getelementptr i8, ptr %arg.given.9.4, i64 %195
-  %sunkaddr1368 = getelementptr i8, ptr %sunkaddr1367, i64 -8
-  %.2299.i = load double, ptr %sunkaddr1368, align 8
+  %sunkaddr1366 = getelementptr i8, ptr %arg.given.9.4, i64 %195
+  %sunkaddr1367 = getelementptr i8, ptr %sunkaddr1366, i64 -8
+  %.2299.i = load double, ptr %sunkaddr1367, align 8
   %.2300.i = fcmp ueq double %.2299.i, 0x7FF0000000000000
   br i1 %.2300.i, label %B1080.i, label %B896.endif.endif.i
 
 B1020.i:
-  %lsr.iv1060 = phi ptr [ %scevgep1059, %B1020.preheader.i ], [ %scevgep1061, %B1020.i ]
+  %lsr.iv1059 = phi ptr [ %scevgep1058, %B1020.preheader.i ], [ %scevgep1060, %B1020.i ]
   %lsr.iv25.i = phi i64 [ %112, %B1020.preheader.i ], [ %lsr.iv.next26.i, %B1020.i ]
   %.251234253427.i = phi i64 [ %.251234253427.unr.i, %B1020.preheader.i ], [ %102, %B1020.i ]
   %.2558.i = icmp slt i64 %.251234253427.i, 0
   %98 = select i1 %.2558.i, i64 %194, i64 0
-  %scevgep1063 = getelementptr i8, ptr %lsr.iv1060, i64 %98
-  %.2574.i = load double, ptr %scevgep1063, align 8
-  %sunkaddr1369 = mul i64 %.2590.i, 8
-  %sunkaddr1370 = getelementptr i8, ptr %110, i64 %sunkaddr1369
-  %.2605.i = load double, ptr %sunkaddr1370, align 8
+  %scevgep1062 = getelementptr i8, ptr %lsr.iv1059, i64 %98
+  %.2574.i = load double, ptr %scevgep1062, align 8
+  %sunkaddr1368 = mul i64 %.2590.i, 8
+  %sunkaddr1369 = getelementptr i8, ptr %110, i64 %sunkaddr1368
+  %.2605.i = load double, ptr %sunkaddr1369, align 8
   %.2606.i = fadd double %.2574.i, %.2605.i
-  store double %.2606.i, ptr %scevgep1063, align 8
+  store double %.2606.i, ptr %scevgep1062, align 8
   %99 = add i64 %.251234253427.i, 1
   %.2558.1.i = icmp slt i64 %99, 0
   %100 = select i1 %.2558.1.i, i64 %194, i64 0
   %101 = add i64 %100, 8
-  %scevgep1062 = getelementptr i8, ptr %lsr.iv1060, i64 %101
-  %.2574.1.i = load double, ptr %scevgep1062, align 8
-  %.2605.1.i = load double, ptr %sunkaddr1370, align 8
+  %scevgep1061 = getelementptr i8, ptr %lsr.iv1059, i64 %101
+  %.2574.1.i = load double, ptr %scevgep1061, align 8
+  %.2605.1.i = load double, ptr %sunkaddr1369, align 8
   %.2606.1.i = fadd double %.2574.1.i, %.2605.1.i
-  store double %.2606.1.i, ptr %scevgep1062, align 8
+  store double %.2606.1.i, ptr %scevgep1061, align 8
   %lsr.iv.next26.i = add i64 %lsr.iv25.i, -2
-  %scevgep1061 = getelementptr i8, ptr %lsr.iv1060, i64 16
+  %scevgep1060 = getelementptr i8, ptr %lsr.iv1059, i64 16
   %.2506.1.i = icmp samesign ugt i64 %lsr.iv.next26.i, 2
   %102 = add i64 %99, 1
   br i1 %.2506.1.i, label %B1020.i, label %B1080.i
@@ -16584,8 +16562,8 @@ B114.endif.i:
   store i64 %.344.i.i.pre-phi, ptr %.572.i105, align 8
   %.630.i = getelementptr i64, ptr %188, i64 %.551.i
   store i64 0, ptr %.630.i, align 8
-  %sunkaddr1371 = getelementptr i8, ptr %arg.given.6.4, i64 16
-  %.661.i = load i64, ptr %sunkaddr1371, align 8
+  %sunkaddr1370 = getelementptr i8, ptr %arg.given.6.4, i64 16
+  %.661.i = load i64, ptr %sunkaddr1370, align 8
   %.7463432.not.i = icmp slt i64 %.661.i, 1
   br i1 %.7463432.not.i, label %B290.i, label %B238.lr.ph.i
 
@@ -16596,11 +16574,11 @@ B238.lr.ph.i:
 
 B238.prol.i:
   %.755.prol.i = add nsw i64 %.661.i, -1
-  %sunkaddr1372 = mul i64 %.4196, 8
-  %sunkaddr1373 = getelementptr inbounds i8, ptr %354, i64 %sunkaddr1372
-  %.838.prol.i = load i64, ptr %sunkaddr1373, align 8
+  %sunkaddr1371 = mul i64 %.4196, 8
+  %sunkaddr1372 = getelementptr inbounds i8, ptr %354, i64 %sunkaddr1371
+  %.838.prol.i = load i64, ptr %sunkaddr1372, align 8
   %.839.prol.i = add nsw i64 %.838.prol.i, 1
-  store i64 %.839.prol.i, ptr %sunkaddr1373, align 8
+  store i64 %.839.prol.i, ptr %sunkaddr1372, align 8
   br label %B238.prol.loopexit.i
 
 B238.prol.loopexit.i:
@@ -16612,7 +16590,7 @@ B238.prol.loopexit.i:
 B238.preheader.i:
   %107 = add nuw i64 %.74534303434.unr.i, 2
   %108 = shl i64 %.75234313433.unr.i, 3
-  %scevgep1087 = getelementptr i8, ptr %scevgep1086, i64 %108
+  %scevgep1086 = getelementptr i8, ptr %scevgep1085, i64 %108
   br label %B238.i
 
 B896.endif.endif.i:
@@ -16635,14 +16613,14 @@ B1020.lr.ph.i:
 
 B1020.prol.i:
   %.2515.prol.i = add nsw i64 %.2463.i, -1
-  %sunkaddr1374 = mul i64 %.2559.prol.i, 8
-  %sunkaddr1375 = getelementptr inbounds i8, ptr %352, i64 %sunkaddr1374
-  %.2574.prol.i = load double, ptr %sunkaddr1375, align 8
+  %sunkaddr1373 = mul i64 %.2559.prol.i, 8
+  %sunkaddr1374 = getelementptr inbounds i8, ptr %352, i64 %sunkaddr1373
+  %.2574.prol.i = load double, ptr %sunkaddr1374, align 8
   %sunkaddr47.i = shl i64 %.2590.i, 3
   %sunkaddr48.i = getelementptr i8, ptr %110, i64 %sunkaddr47.i
   %.2605.prol.i = load double, ptr %sunkaddr48.i, align 8
   %.2606.prol.i = fadd double %.2574.prol.i, %.2605.prol.i
-  store double %.2606.prol.i, ptr %sunkaddr1375, align 8
+  store double %.2606.prol.i, ptr %sunkaddr1374, align 8
   br label %B1020.prol.loopexit.i
 
 B1020.prol.loopexit.i:
@@ -16654,24 +16632,24 @@ B1020.prol.loopexit.i:
 B1020.preheader.i:
   %112 = add nuw i64 %.250534243428.unr.i, 2
   %113 = shl i64 %.251234253427.unr.i, 3
-  %scevgep1059 = getelementptr i8, ptr %arg.world.4.4, i64 %113
+  %scevgep1058 = getelementptr i8, ptr %arg.world.4.4, i64 %113
   br label %B1020.i
 
 B1026:
-  %drawn.4.3339394 = phi i1 [ %drawn.4.3, %B1080.i ], [ %drawn.4.3339395, %B290.i ]
-  %dreams.5.sroa.80.3340392 = phi i64 [ %dreams.5.sroa.80.3, %B1080.i ], [ %dreams.5.sroa.80.3340393, %B290.i ]
-  %dreams.5.sroa.72.3341390 = phi i64 [ %dreams.5.sroa.72.3, %B1080.i ], [ %dreams.5.sroa.72.3341391, %B290.i ]
-  %dreams.5.sroa.64.3342388 = phi i64 [ %dreams.5.sroa.64.3, %B1080.i ], [ %dreams.5.sroa.64.3342389, %B290.i ]
-  %dreams.5.sroa.56.3343386 = phi i64 [ %dreams.5.sroa.56.3, %B1080.i ], [ %dreams.5.sroa.56.3343387, %B290.i ]
-  %dreams.5.sroa.48.3344384 = phi i64 [ %dreams.5.sroa.48.3, %B1080.i ], [ %dreams.5.sroa.48.3344385, %B290.i ]
-  %dreams.5.sroa.40.3345382 = phi i64 [ %dreams.5.sroa.40.3, %B1080.i ], [ %dreams.5.sroa.40.3345383, %B290.i ]
-  %dreams.5.sroa.32.3346380 = phi ptr [ %dreams.5.sroa.32.3, %B1080.i ], [ %dreams.5.sroa.32.3346381, %B290.i ]
-  %dreams.5.sroa.24.3347378 = phi i64 [ %dreams.5.sroa.24.3, %B1080.i ], [ %dreams.5.sroa.24.3347379, %B290.i ]
-  %dreams.5.sroa.16.3348376 = phi i64 [ %dreams.5.sroa.16.3, %B1080.i ], [ %dreams.5.sroa.16.3348377, %B290.i ]
-  %dreams.5.sroa.8.3349374 = phi ptr [ %dreams.5.sroa.8.3, %B1080.i ], [ %dreams.5.sroa.8.3349375, %B290.i ]
-  %dreams.5.sroa.0.3350372 = phi ptr [ %dreams.5.sroa.0.3, %B1080.i ], [ %dreams.5.sroa.0.3350373, %B290.i ]
-  %i.2.3351370 = phi i64 [ %i.2.3, %B1080.i ], [ -1, %B290.i ]
-  %k.2.3352368 = phi i64 [ %k.2.3, %B1080.i ], [ %k.2.3352369, %B290.i ]
+  %drawn.4.3338393 = phi i1 [ %drawn.4.3, %B1080.i ], [ %drawn.4.3338394, %B290.i ]
+  %dreams.5.sroa.80.3339391 = phi i64 [ %dreams.5.sroa.80.3, %B1080.i ], [ %dreams.5.sroa.80.3339392, %B290.i ]
+  %dreams.5.sroa.72.3340389 = phi i64 [ %dreams.5.sroa.72.3, %B1080.i ], [ %dreams.5.sroa.72.3340390, %B290.i ]
+  %dreams.5.sroa.64.3341387 = phi i64 [ %dreams.5.sroa.64.3, %B1080.i ], [ %dreams.5.sroa.64.3341388, %B290.i ]
+  %dreams.5.sroa.56.3342385 = phi i64 [ %dreams.5.sroa.56.3, %B1080.i ], [ %dreams.5.sroa.56.3342386, %B290.i ]
+  %dreams.5.sroa.48.3343383 = phi i64 [ %dreams.5.sroa.48.3, %B1080.i ], [ %dreams.5.sroa.48.3343384, %B290.i ]
+  %dreams.5.sroa.40.3344381 = phi i64 [ %dreams.5.sroa.40.3, %B1080.i ], [ %dreams.5.sroa.40.3344382, %B290.i ]
+  %dreams.5.sroa.32.3345379 = phi ptr [ %dreams.5.sroa.32.3, %B1080.i ], [ %dreams.5.sroa.32.3345380, %B290.i ]
+  %dreams.5.sroa.24.3346377 = phi i64 [ %dreams.5.sroa.24.3, %B1080.i ], [ %dreams.5.sroa.24.3346378, %B290.i ]
+  %dreams.5.sroa.16.3347375 = phi i64 [ %dreams.5.sroa.16.3, %B1080.i ], [ %dreams.5.sroa.16.3347376, %B290.i ]
+  %dreams.5.sroa.8.3348373 = phi ptr [ %dreams.5.sroa.8.3, %B1080.i ], [ %dreams.5.sroa.8.3348374, %B290.i ]
+  %dreams.5.sroa.0.3349371 = phi ptr [ %dreams.5.sroa.0.3, %B1080.i ], [ %dreams.5.sroa.0.3349372, %B290.i ]
+  %i.2.3350369 = phi i64 [ %i.2.3, %B1080.i ], [ -1, %B290.i ]
+  %k.2.3351367 = phi i64 [ %k.2.3, %B1080.i ], [ %k.2.3351368, %B290.i ]
   %.2742.sink.i = phi double [ %.2742.i, %B1080.i ], [ %.1042.i, %B290.i ]
   store double %.2742.sink.i, ptr %arg.part.4, align 8
   %.5239 = icmp slt i64 %row.2.14962, 0
@@ -16681,9 +16659,9 @@ B1026:
   %.5265 = getelementptr i64, ptr %arg.out.0.4, i64 %.5261
   store i64 %.4083, ptr %.5265, align 8
   %.5320 = getelementptr i8, ptr %.5265, i64 8
-  store i64 %i.2.3351370, ptr %.5320, align 8
+  store i64 %i.2.3350369, ptr %.5320, align 8
   %.5375 = getelementptr i8, ptr %.5265, i64 16
-  store i64 %k.2.3352368, ptr %.5375, align 8
+  store i64 %k.2.3351367, ptr %.5375, align 8
   %.5430 = getelementptr i8, ptr %.5265, i64 24
   store i64 %.1809.0, ptr %.5430, align 8
   %.5433 = add nsw i64 %row.2.14962, 1
@@ -16693,26 +16671,26 @@ B1102:
   %row.2.1.lcssa = phi i64 [ %row.5.05020, %B362.endif.endif.endif.endif ], [ %row.3.2, %B1313 ]
   %dreams.3.sroa.0.1.lcssa = phi ptr [ %.7.i.i.i.i, %B362.endif.endif.endif.endif ], [ %dreams.5.sroa.0.3.sink5451, %B1313 ]
   %114 = icmp slt i64 %arg.asked.5.0, 1
-  tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i410)
+  tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i409)
   tail call void @NRT_decref(ptr %dreams.3.sroa.0.1.lcssa)
-  br i1 %114, label %B1102.else.endif.if, label %B128.i447
+  br i1 %114, label %B1102.else.endif.if, label %B128.i446
 
 B1313:
-  %dreams.5.sroa.0.3.sink5451 = phi ptr [ %dreams.3.sroa.0.14974, %B566 ], [ %dreams.3.sroa.0.14974, %B636 ], [ %dreams.5.sroa.0.3, %B962 ], [ %dreams.5.sroa.0.3350372, %B1026 ], [ %dreams.5.sroa.0.3, %B168.i.i51 ], [ %dreams.5.sroa.0.3350373, %in4..exit.i ], [ %dreams.5.sroa.0.3, %B302.i.i ], [ %dreams.5.sroa.0.3350373, %B294.epil.i.i ], [ %dreams.5.sroa.0.3350373, %B276.epil.i.i ], [ %dreams.5.sroa.0.3350373, %B270.epil.preheader.i.i ], [ %dreams.5.sroa.0.3350373, %B158.i.i ], [ %dreams.5.sroa.0.3350373, %B126.i.i ], [ %dreams.5.sroa.0.3350373, %B74.i97 ], [ %dreams.5.sroa.0.3, %B354.i.i61 ], [ %dreams.5.sroa.0.3, %B242.i.i ], [ %dreams.5.sroa.0.3, %B270.i3.i ], [ %dreams.5.sroa.0.3, %B386.i ], [ %dreams.5.sroa.0.3, %B112.i.i48 ], [ %dreams.3.sroa.0.14974, %B1074.i ], [ %dreams.3.sroa.0.14974, %B888.endif.endif ], [ %dreams.3.sroa.0.14974, %B232.i ], [ %dreams.3.sroa.0.14974, %B276.i25 ], [ %dreams.3.sroa.0.14974, %B166.i ], [ %dreams.3.sroa.0.14974, %in6..exit.i ], [ %dreams.3.sroa.0.14974, %B294.epil.i.i.i ], [ %dreams.3.sroa.0.14974, %B226.endif.i.i ], [ %dreams.3.sroa.0.14974, %B276.epil.i.i.i ], [ %dreams.3.sroa.0.14974, %B158.i.i.i ], [ %dreams.3.sroa.0.14974, %B1074.thread.i ], [ %dreams.5.sroa.0.3, %B578.i.i88 ]
+  %dreams.5.sroa.0.3.sink5451 = phi ptr [ %dreams.3.sroa.0.14974, %B566 ], [ %dreams.3.sroa.0.14974, %B636 ], [ %dreams.5.sroa.0.3, %B962 ], [ %dreams.5.sroa.0.3349371, %B1026 ], [ %dreams.5.sroa.0.3, %B168.i.i51 ], [ %dreams.5.sroa.0.3349372, %in4..exit.i ], [ %dreams.5.sroa.0.3, %B302.i.i ], [ %dreams.5.sroa.0.3349372, %B294.epil.i.i ], [ %dreams.5.sroa.0.3349372, %B276.epil.i.i ], [ %dreams.5.sroa.0.3349372, %B270.epil.preheader.i.i ], [ %dreams.5.sroa.0.3349372, %B158.i.i ], [ %dreams.5.sroa.0.3349372, %B126.i.i ], [ %dreams.5.sroa.0.3349372, %B74.i97 ], [ %dreams.5.sroa.0.3, %B354.i.i61 ], [ %dreams.5.sroa.0.3, %B242.i.i ], [ %dreams.5.sroa.0.3, %B270.i3.i ], [ %dreams.5.sroa.0.3, %B386.i ], [ %dreams.5.sroa.0.3, %B112.i.i48 ], [ %dreams.3.sroa.0.14974, %B1074.i ], [ %dreams.3.sroa.0.14974, %B888.endif.endif ], [ %dreams.3.sroa.0.14974, %B232.i ], [ %dreams.3.sroa.0.14974, %B276.i25 ], [ %dreams.3.sroa.0.14974, %B166.i ], [ %dreams.3.sroa.0.14974, %in6..exit.i ], [ %dreams.3.sroa.0.14974, %B294.epil.i.i.i ], [ %dreams.3.sroa.0.14974, %B226.endif.i.i ], [ %dreams.3.sroa.0.14974, %B276.epil.i.i.i ], [ %dreams.3.sroa.0.14974, %B158.i.i.i ], [ %dreams.3.sroa.0.14974, %B1074.thread.i ], [ %dreams.5.sroa.0.3, %B578.i.i88 ]
   %row.3.2 = phi i64 [ %row.2.14962, %B566 ], [ %row.2.14962, %B636 ], [ %row.2.14962, %B962 ], [ %.5433, %B1026 ], [ %row.2.14962, %B168.i.i51 ], [ %row.2.14962, %in4..exit.i ], [ %row.2.14962, %B302.i.i ], [ %row.2.14962, %B294.epil.i.i ], [ %row.2.14962, %B276.epil.i.i ], [ %row.2.14962, %B270.epil.preheader.i.i ], [ %row.2.14962, %B158.i.i ], [ %row.2.14962, %B126.i.i ], [ %row.2.14962, %B74.i97 ], [ %row.2.14962, %B354.i.i61 ], [ %row.2.14962, %B242.i.i ], [ %row.2.14962, %B270.i3.i ], [ %row.2.14962, %B386.i ], [ %row.2.14962, %B112.i.i48 ], [ %row.2.14962, %B1074.i ], [ %row.2.14962, %B888.endif.endif ], [ %row.2.14962, %B232.i ], [ %row.2.14962, %B276.i25 ], [ %row.2.14962, %B166.i ], [ %row.2.14962, %in6..exit.i ], [ %row.2.14962, %B294.epil.i.i.i ], [ %row.2.14962, %B226.endif.i.i ], [ %row.2.14962, %B276.epil.i.i.i ], [ %row.2.14962, %B158.i.i.i ], [ %row.2.14962, %B1074.thread.i ], [ %row.2.14962, %B578.i.i88 ]
-  %drawn.3.2 = phi i1 [ %drawn.2.14963, %B566 ], [ %drawn.2.14963, %B636 ], [ %drawn.4.3, %B962 ], [ %drawn.4.3339394, %B1026 ], [ %drawn.4.3, %B168.i.i51 ], [ %drawn.4.3339395, %in4..exit.i ], [ %drawn.4.3, %B302.i.i ], [ %drawn.4.3339395, %B294.epil.i.i ], [ %drawn.4.3339395, %B276.epil.i.i ], [ %drawn.4.3339395, %B270.epil.preheader.i.i ], [ %drawn.4.3339395, %B158.i.i ], [ %drawn.4.3339395, %B126.i.i ], [ %drawn.4.3339395, %B74.i97 ], [ %drawn.4.3, %B354.i.i61 ], [ %drawn.4.3, %B242.i.i ], [ %drawn.4.3, %B270.i3.i ], [ %drawn.4.3, %B386.i ], [ %drawn.4.3, %B112.i.i48 ], [ %drawn.2.14963, %B1074.i ], [ %drawn.2.14963, %B888.endif.endif ], [ %drawn.2.14963, %B232.i ], [ %drawn.2.14963, %B276.i25 ], [ %drawn.2.14963, %B166.i ], [ %drawn.2.14963, %in6..exit.i ], [ %drawn.2.14963, %B294.epil.i.i.i ], [ %drawn.2.14963, %B226.endif.i.i ], [ %drawn.2.14963, %B276.epil.i.i.i ], [ %drawn.2.14963, %B158.i.i.i ], [ %drawn.2.14963, %B1074.thread.i ], [ %drawn.4.3, %B578.i.i88 ]
-  %dreams.4.sroa.80.2 = phi i64 [ %dreams.3.sroa.160.14964, %B566 ], [ %dreams.3.sroa.160.14964, %B636 ], [ %dreams.5.sroa.80.3, %B962 ], [ %dreams.5.sroa.80.3340392, %B1026 ], [ %dreams.5.sroa.80.3, %B168.i.i51 ], [ %dreams.5.sroa.80.3340393, %in4..exit.i ], [ %dreams.5.sroa.80.3, %B302.i.i ], [ %dreams.5.sroa.80.3340393, %B294.epil.i.i ], [ %dreams.5.sroa.80.3340393, %B276.epil.i.i ], [ %dreams.5.sroa.80.3340393, %B270.epil.preheader.i.i ], [ %dreams.5.sroa.80.3340393, %B158.i.i ], [ %dreams.5.sroa.80.3340393, %B126.i.i ], [ %dreams.5.sroa.80.3340393, %B74.i97 ], [ %dreams.5.sroa.80.3, %B354.i.i61 ], [ %dreams.5.sroa.80.3, %B242.i.i ], [ %dreams.5.sroa.80.3, %B270.i3.i ], [ %dreams.5.sroa.80.3, %B386.i ], [ %dreams.5.sroa.80.3, %B112.i.i48 ], [ %dreams.3.sroa.160.14964, %B1074.i ], [ %dreams.3.sroa.160.14964, %B888.endif.endif ], [ %dreams.3.sroa.160.14964, %B232.i ], [ %dreams.3.sroa.160.14964, %B276.i25 ], [ %dreams.3.sroa.160.14964, %B166.i ], [ %dreams.3.sroa.160.14964, %in6..exit.i ], [ %dreams.3.sroa.160.14964, %B294.epil.i.i.i ], [ %dreams.3.sroa.160.14964, %B226.endif.i.i ], [ %dreams.3.sroa.160.14964, %B276.epil.i.i.i ], [ %dreams.3.sroa.160.14964, %B158.i.i.i ], [ %dreams.3.sroa.160.14964, %B1074.thread.i ], [ %dreams.5.sroa.80.3, %B578.i.i88 ]
-  %dreams.4.sroa.72.2 = phi i64 [ %dreams.3.sroa.144.14965, %B566 ], [ %dreams.3.sroa.144.14965, %B636 ], [ %dreams.5.sroa.72.3, %B962 ], [ %dreams.5.sroa.72.3341390, %B1026 ], [ %dreams.5.sroa.72.3, %B168.i.i51 ], [ %dreams.5.sroa.72.3341391, %in4..exit.i ], [ %dreams.5.sroa.72.3, %B302.i.i ], [ %dreams.5.sroa.72.3341391, %B294.epil.i.i ], [ %dreams.5.sroa.72.3341391, %B276.epil.i.i ], [ %dreams.5.sroa.72.3341391, %B270.epil.preheader.i.i ], [ %dreams.5.sroa.72.3341391, %B158.i.i ], [ %dreams.5.sroa.72.3341391, %B126.i.i ], [ %dreams.5.sroa.72.3341391, %B74.i97 ], [ %dreams.5.sroa.72.3, %B354.i.i61 ], [ %dreams.5.sroa.72.3, %B242.i.i ], [ %dreams.5.sroa.72.3, %B270.i3.i ], [ %dreams.5.sroa.72.3, %B386.i ], [ %dreams.5.sroa.72.3, %B112.i.i48 ], [ %dreams.3.sroa.144.14965, %B1074.i ], [ %dreams.3.sroa.144.14965, %B888.endif.endif ], [ %dreams.3.sroa.144.14965, %B232.i ], [ %dreams.3.sroa.144.14965, %B276.i25 ], [ %dreams.3.sroa.144.14965, %B166.i ], [ %dreams.3.sroa.144.14965, %in6..exit.i ], [ %dreams.3.sroa.144.14965, %B294.epil.i.i.i ], [ %dreams.3.sroa.144.14965, %B226.endif.i.i ], [ %dreams.3.sroa.144.14965, %B276.epil.i.i.i ], [ %dreams.3.sroa.144.14965, %B158.i.i.i ], [ %dreams.3.sroa.144.14965, %B1074.thread.i ], [ %dreams.5.sroa.72.3, %B578.i.i88 ]
-  %dreams.4.sroa.64.2 = phi i64 [ %dreams.3.sroa.128.14966, %B566 ], [ %dreams.3.sroa.128.14966, %B636 ], [ %dreams.5.sroa.64.3, %B962 ], [ %dreams.5.sroa.64.3342388, %B1026 ], [ %dreams.5.sroa.64.3, %B168.i.i51 ], [ %dreams.5.sroa.64.3342389, %in4..exit.i ], [ %dreams.5.sroa.64.3, %B302.i.i ], [ %dreams.5.sroa.64.3342389, %B294.epil.i.i ], [ %dreams.5.sroa.64.3342389, %B276.epil.i.i ], [ %dreams.5.sroa.64.3342389, %B270.epil.preheader.i.i ], [ %dreams.5.sroa.64.3342389, %B158.i.i ], [ %dreams.5.sroa.64.3342389, %B126.i.i ], [ %dreams.5.sroa.64.3342389, %B74.i97 ], [ %dreams.5.sroa.64.3, %B354.i.i61 ], [ %dreams.5.sroa.64.3, %B242.i.i ], [ %dreams.5.sroa.64.3, %B270.i3.i ], [ %dreams.5.sroa.64.3, %B386.i ], [ %dreams.5.sroa.64.3, %B112.i.i48 ], [ %dreams.3.sroa.128.14966, %B1074.i ], [ %dreams.3.sroa.128.14966, %B888.endif.endif ], [ %dreams.3.sroa.128.14966, %B232.i ], [ %dreams.3.sroa.128.14966, %B276.i25 ], [ %dreams.3.sroa.128.14966, %B166.i ], [ %dreams.3.sroa.128.14966, %in6..exit.i ], [ %dreams.3.sroa.128.14966, %B294.epil.i.i.i ], [ %dreams.3.sroa.128.14966, %B226.endif.i.i ], [ %dreams.3.sroa.128.14966, %B276.epil.i.i.i ], [ %dreams.3.sroa.128.14966, %B158.i.i.i ], [ %dreams.3.sroa.128.14966, %B1074.thread.i ], [ %dreams.5.sroa.64.3, %B578.i.i88 ]
-  %dreams.4.sroa.56.2 = phi i64 [ %dreams.3.sroa.112.14967, %B566 ], [ %dreams.3.sroa.112.14967, %B636 ], [ %dreams.5.sroa.56.3, %B962 ], [ %dreams.5.sroa.56.3343386, %B1026 ], [ %dreams.5.sroa.56.3, %B168.i.i51 ], [ %dreams.5.sroa.56.3343387, %in4..exit.i ], [ %dreams.5.sroa.56.3, %B302.i.i ], [ %dreams.5.sroa.56.3343387, %B294.epil.i.i ], [ %dreams.5.sroa.56.3343387, %B276.epil.i.i ], [ %dreams.5.sroa.56.3343387, %B270.epil.preheader.i.i ], [ %dreams.5.sroa.56.3343387, %B158.i.i ], [ %dreams.5.sroa.56.3343387, %B126.i.i ], [ %dreams.5.sroa.56.3343387, %B74.i97 ], [ %dreams.5.sroa.56.3, %B354.i.i61 ], [ %dreams.5.sroa.56.3, %B242.i.i ], [ %dreams.5.sroa.56.3, %B270.i3.i ], [ %dreams.5.sroa.56.3, %B386.i ], [ %dreams.5.sroa.56.3, %B112.i.i48 ], [ %dreams.3.sroa.112.14967, %B1074.i ], [ %dreams.3.sroa.112.14967, %B888.endif.endif ], [ %dreams.3.sroa.112.14967, %B232.i ], [ %dreams.3.sroa.112.14967, %B276.i25 ], [ %dreams.3.sroa.112.14967, %B166.i ], [ %dreams.3.sroa.112.14967, %in6..exit.i ], [ %dreams.3.sroa.112.14967, %B294.epil.i.i.i ], [ %dreams.3.sroa.112.14967, %B226.endif.i.i ], [ %dreams.3.sroa.112.14967, %B276.epil.i.i.i ], [ %dreams.3.sroa.112.14967, %B158.i.i.i ], [ %dreams.3.sroa.112.14967, %B1074.thread.i ], [ %dreams.5.sroa.56.3, %B578.i.i88 ]
-  %dreams.4.sroa.48.2 = phi i64 [ %dreams.3.sroa.96.14968, %B566 ], [ %dreams.3.sroa.96.14968, %B636 ], [ %dreams.5.sroa.48.3, %B962 ], [ %dreams.5.sroa.48.3344384, %B1026 ], [ %dreams.5.sroa.48.3, %B168.i.i51 ], [ %dreams.5.sroa.48.3344385, %in4..exit.i ], [ %dreams.5.sroa.48.3, %B302.i.i ], [ %dreams.5.sroa.48.3344385, %B294.epil.i.i ], [ %dreams.5.sroa.48.3344385, %B276.epil.i.i ], [ %dreams.5.sroa.48.3344385, %B270.epil.preheader.i.i ], [ %dreams.5.sroa.48.3344385, %B158.i.i ], [ %dreams.5.sroa.48.3344385, %B126.i.i ], [ %dreams.5.sroa.48.3344385, %B74.i97 ], [ %dreams.5.sroa.48.3, %B354.i.i61 ], [ %dreams.5.sroa.48.3, %B242.i.i ], [ %dreams.5.sroa.48.3, %B270.i3.i ], [ %dreams.5.sroa.48.3, %B386.i ], [ %dreams.5.sroa.48.3, %B112.i.i48 ], [ %dreams.3.sroa.96.14968, %B1074.i ], [ %dreams.3.sroa.96.14968, %B888.endif.endif ], [ %dreams.3.sroa.96.14968, %B232.i ], [ %dreams.3.sroa.96.14968, %B276.i25 ], [ %dreams.3.sroa.96.14968, %B166.i ], [ %dreams.3.sroa.96.14968, %in6..exit.i ], [ %dreams.3.sroa.96.14968, %B294.epil.i.i.i ], [ %dreams.3.sroa.96.14968, %B226.endif.i.i ], [ %dreams.3.sroa.96.14968, %B276.epil.i.i.i ], [ %dreams.3.sroa.96.14968, %B158.i.i.i ], [ %dreams.3.sroa.96.14968, %B1074.thread.i ], [ %dreams.5.sroa.48.3, %B578.i.i88 ]
-  %dreams.4.sroa.40.2 = phi i64 [ %dreams.3.sroa.80.14969, %B566 ], [ %dreams.3.sroa.80.14969, %B636 ], [ %dreams.5.sroa.40.3, %B962 ], [ %dreams.5.sroa.40.3345382, %B1026 ], [ %dreams.5.sroa.40.3, %B168.i.i51 ], [ %dreams.5.sroa.40.3345383, %in4..exit.i ], [ %dreams.5.sroa.40.3, %B302.i.i ], [ %dreams.5.sroa.40.3345383, %B294.epil.i.i ], [ %dreams.5.sroa.40.3345383, %B276.epil.i.i ], [ %dreams.5.sroa.40.3345383, %B270.epil.preheader.i.i ], [ %dreams.5.sroa.40.3345383, %B158.i.i ], [ %dreams.5.sroa.40.3345383, %B126.i.i ], [ %dreams.5.sroa.40.3345383, %B74.i97 ], [ %dreams.5.sroa.40.3, %B354.i.i61 ], [ %dreams.5.sroa.40.3, %B242.i.i ], [ %dreams.5.sroa.40.3, %B270.i3.i ], [ %dreams.5.sroa.40.3, %B386.i ], [ %dreams.5.sroa.40.3, %B112.i.i48 ], [ %dreams.3.sroa.80.14969, %B1074.i ], [ %dreams.3.sroa.80.14969, %B888.endif.endif ], [ %dreams.3.sroa.80.14969, %B232.i ], [ %dreams.3.sroa.80.14969, %B276.i25 ], [ %dreams.3.sroa.80.14969, %B166.i ], [ %dreams.3.sroa.80.14969, %in6..exit.i ], [ %dreams.3.sroa.80.14969, %B294.epil.i.i.i ], [ %dreams.3.sroa.80.14969, %B226.endif.i.i ], [ %dreams.3.sroa.80.14969, %B276.epil.i.i.i ], [ %dreams.3.sroa.80.14969, %B158.i.i.i ], [ %dreams.3.sroa.80.14969, %B1074.thread.i ], [ %dreams.5.sroa.40.3, %B578.i.i88 ]
-  %dreams.4.sroa.32.2 = phi ptr [ %dreams.3.sroa.64.14970, %B566 ], [ %dreams.3.sroa.64.14970, %B636 ], [ %dreams.5.sroa.32.3, %B962 ], [ %dreams.5.sroa.32.3346380, %B1026 ], [ %dreams.5.sroa.32.3, %B168.i.i51 ], [ %dreams.5.sroa.32.3346381, %in4..exit.i ], [ %dreams.5.sroa.32.3, %B302.i.i ], [ %dreams.5.sroa.32.3346381, %B294.epil.i.i ], [ %dreams.5.sroa.32.3346381, %B276.epil.i.i ], [ %dreams.5.sroa.32.3346381, %B270.epil.preheader.i.i ], [ %dreams.5.sroa.32.3346381, %B158.i.i ], [ %dreams.5.sroa.32.3346381, %B126.i.i ], [ %dreams.5.sroa.32.3346381, %B74.i97 ], [ %dreams.5.sroa.32.3, %B354.i.i61 ], [ %dreams.5.sroa.32.3, %B242.i.i ], [ %dreams.5.sroa.32.3, %B270.i3.i ], [ %dreams.5.sroa.32.3, %B386.i ], [ %dreams.5.sroa.32.3, %B112.i.i48 ], [ %dreams.3.sroa.64.14970, %B1074.i ], [ %dreams.3.sroa.64.14970, %B888.endif.endif ], [ %dreams.3.sroa.64.14970, %B232.i ], [ %dreams.3.sroa.64.14970, %B276.i25 ], [ %dreams.3.sroa.64.14970, %B166.i ], [ %dreams.3.sroa.64.14970, %in6..exit.i ], [ %dreams.3.sroa.64.14970, %B294.epil.i.i.i ], [ %dreams.3.sroa.64.14970, %B226.endif.i.i ], [ %dreams.3.sroa.64.14970, %B276.epil.i.i.i ], [ %dreams.3.sroa.64.14970, %B158.i.i.i ], [ %dreams.3.sroa.64.14970, %B1074.thread.i ], [ %dreams.5.sroa.32.3, %B578.i.i88 ]
-  %dreams.4.sroa.24.2 = phi i64 [ %dreams.3.sroa.48.14971, %B566 ], [ %dreams.3.sroa.48.14971, %B636 ], [ %dreams.5.sroa.24.3, %B962 ], [ %dreams.5.sroa.24.3347378, %B1026 ], [ %dreams.5.sroa.24.3, %B168.i.i51 ], [ %dreams.5.sroa.24.3347379, %in4..exit.i ], [ %dreams.5.sroa.24.3, %B302.i.i ], [ %dreams.5.sroa.24.3347379, %B294.epil.i.i ], [ %dreams.5.sroa.24.3347379, %B276.epil.i.i ], [ %dreams.5.sroa.24.3347379, %B270.epil.preheader.i.i ], [ %dreams.5.sroa.24.3347379, %B158.i.i ], [ %dreams.5.sroa.24.3347379, %B126.i.i ], [ %dreams.5.sroa.24.3347379, %B74.i97 ], [ %dreams.5.sroa.24.3, %B354.i.i61 ], [ %dreams.5.sroa.24.3, %B242.i.i ], [ %dreams.5.sroa.24.3, %B270.i3.i ], [ %dreams.5.sroa.24.3, %B386.i ], [ %dreams.5.sroa.24.3, %B112.i.i48 ], [ %dreams.3.sroa.48.14971, %B1074.i ], [ %dreams.3.sroa.48.14971, %B888.endif.endif ], [ %dreams.3.sroa.48.14971, %B232.i ], [ %dreams.3.sroa.48.14971, %B276.i25 ], [ %dreams.3.sroa.48.14971, %B166.i ], [ %dreams.3.sroa.48.14971, %in6..exit.i ], [ %dreams.3.sroa.48.14971, %B294.epil.i.i.i ], [ %dreams.3.sroa.48.14971, %B226.endif.i.i ], [ %dreams.3.sroa.48.14971, %B276.epil.i.i.i ], [ %dreams.3.sroa.48.14971, %B158.i.i.i ], [ %dreams.3.sroa.48.14971, %B1074.thread.i ], [ %dreams.5.sroa.24.3, %B578.i.i88 ]
-  %dreams.4.sroa.16.2 = phi i64 [ %dreams.3.sroa.32.14972, %B566 ], [ %dreams.3.sroa.32.14972, %B636 ], [ %dreams.5.sroa.16.3, %B962 ], [ %dreams.5.sroa.16.3348376, %B1026 ], [ %dreams.5.sroa.16.3, %B168.i.i51 ], [ %dreams.5.sroa.16.3348377, %in4..exit.i ], [ %dreams.5.sroa.16.3, %B302.i.i ], [ %dreams.5.sroa.16.3348377, %B294.epil.i.i ], [ %dreams.5.sroa.16.3348377, %B276.epil.i.i ], [ %dreams.5.sroa.16.3348377, %B270.epil.preheader.i.i ], [ %dreams.5.sroa.16.3348377, %B158.i.i ], [ %dreams.5.sroa.16.3348377, %B126.i.i ], [ %dreams.5.sroa.16.3348377, %B74.i97 ], [ %dreams.5.sroa.16.3, %B354.i.i61 ], [ %dreams.5.sroa.16.3, %B242.i.i ], [ %dreams.5.sroa.16.3, %B270.i3.i ], [ %dreams.5.sroa.16.3, %B386.i ], [ %dreams.5.sroa.16.3, %B112.i.i48 ], [ %dreams.3.sroa.32.14972, %B1074.i ], [ %dreams.3.sroa.32.14972, %B888.endif.endif ], [ %dreams.3.sroa.32.14972, %B232.i ], [ %dreams.3.sroa.32.14972, %B276.i25 ], [ %dreams.3.sroa.32.14972, %B166.i ], [ %dreams.3.sroa.32.14972, %in6..exit.i ], [ %dreams.3.sroa.32.14972, %B294.epil.i.i.i ], [ %dreams.3.sroa.32.14972, %B226.endif.i.i ], [ %dreams.3.sroa.32.14972, %B276.epil.i.i.i ], [ %dreams.3.sroa.32.14972, %B158.i.i.i ], [ %dreams.3.sroa.32.14972, %B1074.thread.i ], [ %dreams.5.sroa.16.3, %B578.i.i88 ]
-  %dreams.4.sroa.8.2 = phi ptr [ %dreams.3.sroa.16.14973, %B566 ], [ %dreams.3.sroa.16.14973, %B636 ], [ %dreams.5.sroa.8.3, %B962 ], [ %dreams.5.sroa.8.3349374, %B1026 ], [ %dreams.5.sroa.8.3, %B168.i.i51 ], [ %dreams.5.sroa.8.3349375, %in4..exit.i ], [ %dreams.5.sroa.8.3, %B302.i.i ], [ %dreams.5.sroa.8.3349375, %B294.epil.i.i ], [ %dreams.5.sroa.8.3349375, %B276.epil.i.i ], [ %dreams.5.sroa.8.3349375, %B270.epil.preheader.i.i ], [ %dreams.5.sroa.8.3349375, %B158.i.i ], [ %dreams.5.sroa.8.3349375, %B126.i.i ], [ %dreams.5.sroa.8.3349375, %B74.i97 ], [ %dreams.5.sroa.8.3, %B354.i.i61 ], [ %dreams.5.sroa.8.3, %B242.i.i ], [ %dreams.5.sroa.8.3, %B270.i3.i ], [ %dreams.5.sroa.8.3, %B386.i ], [ %dreams.5.sroa.8.3, %B112.i.i48 ], [ %dreams.3.sroa.16.14973, %B1074.i ], [ %dreams.3.sroa.16.14973, %B888.endif.endif ], [ %dreams.3.sroa.16.14973, %B232.i ], [ %dreams.3.sroa.16.14973, %B276.i25 ], [ %dreams.3.sroa.16.14973, %B166.i ], [ %dreams.3.sroa.16.14973, %in6..exit.i ], [ %dreams.3.sroa.16.14973, %B294.epil.i.i.i ], [ %dreams.3.sroa.16.14973, %B226.endif.i.i ], [ %dreams.3.sroa.16.14973, %B276.epil.i.i.i ], [ %dreams.3.sroa.16.14973, %B158.i.i.i ], [ %dreams.3.sroa.16.14973, %B1074.thread.i ], [ %dreams.5.sroa.8.3, %B578.i.i88 ]
-  %exitcond.not713 = icmp eq i64 %arg.world.2.5.1, %.4021
-  br i1 %exitcond.not713, label %B1102, label %B566
+  %drawn.3.2 = phi i1 [ %drawn.2.14963, %B566 ], [ %drawn.2.14963, %B636 ], [ %drawn.4.3, %B962 ], [ %drawn.4.3338393, %B1026 ], [ %drawn.4.3, %B168.i.i51 ], [ %drawn.4.3338394, %in4..exit.i ], [ %drawn.4.3, %B302.i.i ], [ %drawn.4.3338394, %B294.epil.i.i ], [ %drawn.4.3338394, %B276.epil.i.i ], [ %drawn.4.3338394, %B270.epil.preheader.i.i ], [ %drawn.4.3338394, %B158.i.i ], [ %drawn.4.3338394, %B126.i.i ], [ %drawn.4.3338394, %B74.i97 ], [ %drawn.4.3, %B354.i.i61 ], [ %drawn.4.3, %B242.i.i ], [ %drawn.4.3, %B270.i3.i ], [ %drawn.4.3, %B386.i ], [ %drawn.4.3, %B112.i.i48 ], [ %drawn.2.14963, %B1074.i ], [ %drawn.2.14963, %B888.endif.endif ], [ %drawn.2.14963, %B232.i ], [ %drawn.2.14963, %B276.i25 ], [ %drawn.2.14963, %B166.i ], [ %drawn.2.14963, %in6..exit.i ], [ %drawn.2.14963, %B294.epil.i.i.i ], [ %drawn.2.14963, %B226.endif.i.i ], [ %drawn.2.14963, %B276.epil.i.i.i ], [ %drawn.2.14963, %B158.i.i.i ], [ %drawn.2.14963, %B1074.thread.i ], [ %drawn.4.3, %B578.i.i88 ]
+  %dreams.4.sroa.80.2 = phi i64 [ %dreams.3.sroa.160.14964, %B566 ], [ %dreams.3.sroa.160.14964, %B636 ], [ %dreams.5.sroa.80.3, %B962 ], [ %dreams.5.sroa.80.3339391, %B1026 ], [ %dreams.5.sroa.80.3, %B168.i.i51 ], [ %dreams.5.sroa.80.3339392, %in4..exit.i ], [ %dreams.5.sroa.80.3, %B302.i.i ], [ %dreams.5.sroa.80.3339392, %B294.epil.i.i ], [ %dreams.5.sroa.80.3339392, %B276.epil.i.i ], [ %dreams.5.sroa.80.3339392, %B270.epil.preheader.i.i ], [ %dreams.5.sroa.80.3339392, %B158.i.i ], [ %dreams.5.sroa.80.3339392, %B126.i.i ], [ %dreams.5.sroa.80.3339392, %B74.i97 ], [ %dreams.5.sroa.80.3, %B354.i.i61 ], [ %dreams.5.sroa.80.3, %B242.i.i ], [ %dreams.5.sroa.80.3, %B270.i3.i ], [ %dreams.5.sroa.80.3, %B386.i ], [ %dreams.5.sroa.80.3, %B112.i.i48 ], [ %dreams.3.sroa.160.14964, %B1074.i ], [ %dreams.3.sroa.160.14964, %B888.endif.endif ], [ %dreams.3.sroa.160.14964, %B232.i ], [ %dreams.3.sroa.160.14964, %B276.i25 ], [ %dreams.3.sroa.160.14964, %B166.i ], [ %dreams.3.sroa.160.14964, %in6..exit.i ], [ %dreams.3.sroa.160.14964, %B294.epil.i.i.i ], [ %dreams.3.sroa.160.14964, %B226.endif.i.i ], [ %dreams.3.sroa.160.14964, %B276.epil.i.i.i ], [ %dreams.3.sroa.160.14964, %B158.i.i.i ], [ %dreams.3.sroa.160.14964, %B1074.thread.i ], [ %dreams.5.sroa.80.3, %B578.i.i88 ]
+  %dreams.4.sroa.72.2 = phi i64 [ %dreams.3.sroa.144.14965, %B566 ], [ %dreams.3.sroa.144.14965, %B636 ], [ %dreams.5.sroa.72.3, %B962 ], [ %dreams.5.sroa.72.3340389, %B1026 ], [ %dreams.5.sroa.72.3, %B168.i.i51 ], [ %dreams.5.sroa.72.3340390, %in4..exit.i ], [ %dreams.5.sroa.72.3, %B302.i.i ], [ %dreams.5.sroa.72.3340390, %B294.epil.i.i ], [ %dreams.5.sroa.72.3340390, %B276.epil.i.i ], [ %dreams.5.sroa.72.3340390, %B270.epil.preheader.i.i ], [ %dreams.5.sroa.72.3340390, %B158.i.i ], [ %dreams.5.sroa.72.3340390, %B126.i.i ], [ %dreams.5.sroa.72.3340390, %B74.i97 ], [ %dreams.5.sroa.72.3, %B354.i.i61 ], [ %dreams.5.sroa.72.3, %B242.i.i ], [ %dreams.5.sroa.72.3, %B270.i3.i ], [ %dreams.5.sroa.72.3, %B386.i ], [ %dreams.5.sroa.72.3, %B112.i.i48 ], [ %dreams.3.sroa.144.14965, %B1074.i ], [ %dreams.3.sroa.144.14965, %B888.endif.endif ], [ %dreams.3.sroa.144.14965, %B232.i ], [ %dreams.3.sroa.144.14965, %B276.i25 ], [ %dreams.3.sroa.144.14965, %B166.i ], [ %dreams.3.sroa.144.14965, %in6..exit.i ], [ %dreams.3.sroa.144.14965, %B294.epil.i.i.i ], [ %dreams.3.sroa.144.14965, %B226.endif.i.i ], [ %dreams.3.sroa.144.14965, %B276.epil.i.i.i ], [ %dreams.3.sroa.144.14965, %B158.i.i.i ], [ %dreams.3.sroa.144.14965, %B1074.thread.i ], [ %dreams.5.sroa.72.3, %B578.i.i88 ]
+  %dreams.4.sroa.64.2 = phi i64 [ %dreams.3.sroa.128.14966, %B566 ], [ %dreams.3.sroa.128.14966, %B636 ], [ %dreams.5.sroa.64.3, %B962 ], [ %dreams.5.sroa.64.3341387, %B1026 ], [ %dreams.5.sroa.64.3, %B168.i.i51 ], [ %dreams.5.sroa.64.3341388, %in4..exit.i ], [ %dreams.5.sroa.64.3, %B302.i.i ], [ %dreams.5.sroa.64.3341388, %B294.epil.i.i ], [ %dreams.5.sroa.64.3341388, %B276.epil.i.i ], [ %dreams.5.sroa.64.3341388, %B270.epil.preheader.i.i ], [ %dreams.5.sroa.64.3341388, %B158.i.i ], [ %dreams.5.sroa.64.3341388, %B126.i.i ], [ %dreams.5.sroa.64.3341388, %B74.i97 ], [ %dreams.5.sroa.64.3, %B354.i.i61 ], [ %dreams.5.sroa.64.3, %B242.i.i ], [ %dreams.5.sroa.64.3, %B270.i3.i ], [ %dreams.5.sroa.64.3, %B386.i ], [ %dreams.5.sroa.64.3, %B112.i.i48 ], [ %dreams.3.sroa.128.14966, %B1074.i ], [ %dreams.3.sroa.128.14966, %B888.endif.endif ], [ %dreams.3.sroa.128.14966, %B232.i ], [ %dreams.3.sroa.128.14966, %B276.i25 ], [ %dreams.3.sroa.128.14966, %B166.i ], [ %dreams.3.sroa.128.14966, %in6..exit.i ], [ %dreams.3.sroa.128.14966, %B294.epil.i.i.i ], [ %dreams.3.sroa.128.14966, %B226.endif.i.i ], [ %dreams.3.sroa.128.14966, %B276.epil.i.i.i ], [ %dreams.3.sroa.128.14966, %B158.i.i.i ], [ %dreams.3.sroa.128.14966, %B1074.thread.i ], [ %dreams.5.sroa.64.3, %B578.i.i88 ]
+  %dreams.4.sroa.56.2 = phi i64 [ %dreams.3.sroa.112.14967, %B566 ], [ %dreams.3.sroa.112.14967, %B636 ], [ %dreams.5.sroa.56.3, %B962 ], [ %dreams.5.sroa.56.3342385, %B1026 ], [ %dreams.5.sroa.56.3, %B168.i.i51 ], [ %dreams.5.sroa.56.3342386, %in4..exit.i ], [ %dreams.5.sroa.56.3, %B302.i.i ], [ %dreams.5.sroa.56.3342386, %B294.epil.i.i ], [ %dreams.5.sroa.56.3342386, %B276.epil.i.i ], [ %dreams.5.sroa.56.3342386, %B270.epil.preheader.i.i ], [ %dreams.5.sroa.56.3342386, %B158.i.i ], [ %dreams.5.sroa.56.3342386, %B126.i.i ], [ %dreams.5.sroa.56.3342386, %B74.i97 ], [ %dreams.5.sroa.56.3, %B354.i.i61 ], [ %dreams.5.sroa.56.3, %B242.i.i ], [ %dreams.5.sroa.56.3, %B270.i3.i ], [ %dreams.5.sroa.56.3, %B386.i ], [ %dreams.5.sroa.56.3, %B112.i.i48 ], [ %dreams.3.sroa.112.14967, %B1074.i ], [ %dreams.3.sroa.112.14967, %B888.endif.endif ], [ %dreams.3.sroa.112.14967, %B232.i ], [ %dreams.3.sroa.112.14967, %B276.i25 ], [ %dreams.3.sroa.112.14967, %B166.i ], [ %dreams.3.sroa.112.14967, %in6..exit.i ], [ %dreams.3.sroa.112.14967, %B294.epil.i.i.i ], [ %dreams.3.sroa.112.14967, %B226.endif.i.i ], [ %dreams.3.sroa.112.14967, %B276.epil.i.i.i ], [ %dreams.3.sroa.112.14967, %B158.i.i.i ], [ %dreams.3.sroa.112.14967, %B1074.thread.i ], [ %dreams.5.sroa.56.3, %B578.i.i88 ]
+  %dreams.4.sroa.48.2 = phi i64 [ %dreams.3.sroa.96.14968, %B566 ], [ %dreams.3.sroa.96.14968, %B636 ], [ %dreams.5.sroa.48.3, %B962 ], [ %dreams.5.sroa.48.3343383, %B1026 ], [ %dreams.5.sroa.48.3, %B168.i.i51 ], [ %dreams.5.sroa.48.3343384, %in4..exit.i ], [ %dreams.5.sroa.48.3, %B302.i.i ], [ %dreams.5.sroa.48.3343384, %B294.epil.i.i ], [ %dreams.5.sroa.48.3343384, %B276.epil.i.i ], [ %dreams.5.sroa.48.3343384, %B270.epil.preheader.i.i ], [ %dreams.5.sroa.48.3343384, %B158.i.i ], [ %dreams.5.sroa.48.3343384, %B126.i.i ], [ %dreams.5.sroa.48.3343384, %B74.i97 ], [ %dreams.5.sroa.48.3, %B354.i.i61 ], [ %dreams.5.sroa.48.3, %B242.i.i ], [ %dreams.5.sroa.48.3, %B270.i3.i ], [ %dreams.5.sroa.48.3, %B386.i ], [ %dreams.5.sroa.48.3, %B112.i.i48 ], [ %dreams.3.sroa.96.14968, %B1074.i ], [ %dreams.3.sroa.96.14968, %B888.endif.endif ], [ %dreams.3.sroa.96.14968, %B232.i ], [ %dreams.3.sroa.96.14968, %B276.i25 ], [ %dreams.3.sroa.96.14968, %B166.i ], [ %dreams.3.sroa.96.14968, %in6..exit.i ], [ %dreams.3.sroa.96.14968, %B294.epil.i.i.i ], [ %dreams.3.sroa.96.14968, %B226.endif.i.i ], [ %dreams.3.sroa.96.14968, %B276.epil.i.i.i ], [ %dreams.3.sroa.96.14968, %B158.i.i.i ], [ %dreams.3.sroa.96.14968, %B1074.thread.i ], [ %dreams.5.sroa.48.3, %B578.i.i88 ]
+  %dreams.4.sroa.40.2 = phi i64 [ %dreams.3.sroa.80.14969, %B566 ], [ %dreams.3.sroa.80.14969, %B636 ], [ %dreams.5.sroa.40.3, %B962 ], [ %dreams.5.sroa.40.3344381, %B1026 ], [ %dreams.5.sroa.40.3, %B168.i.i51 ], [ %dreams.5.sroa.40.3344382, %in4..exit.i ], [ %dreams.5.sroa.40.3, %B302.i.i ], [ %dreams.5.sroa.40.3344382, %B294.epil.i.i ], [ %dreams.5.sroa.40.3344382, %B276.epil.i.i ], [ %dreams.5.sroa.40.3344382, %B270.epil.preheader.i.i ], [ %dreams.5.sroa.40.3344382, %B158.i.i ], [ %dreams.5.sroa.40.3344382, %B126.i.i ], [ %dreams.5.sroa.40.3344382, %B74.i97 ], [ %dreams.5.sroa.40.3, %B354.i.i61 ], [ %dreams.5.sroa.40.3, %B242.i.i ], [ %dreams.5.sroa.40.3, %B270.i3.i ], [ %dreams.5.sroa.40.3, %B386.i ], [ %dreams.5.sroa.40.3, %B112.i.i48 ], [ %dreams.3.sroa.80.14969, %B1074.i ], [ %dreams.3.sroa.80.14969, %B888.endif.endif ], [ %dreams.3.sroa.80.14969, %B232.i ], [ %dreams.3.sroa.80.14969, %B276.i25 ], [ %dreams.3.sroa.80.14969, %B166.i ], [ %dreams.3.sroa.80.14969, %in6..exit.i ], [ %dreams.3.sroa.80.14969, %B294.epil.i.i.i ], [ %dreams.3.sroa.80.14969, %B226.endif.i.i ], [ %dreams.3.sroa.80.14969, %B276.epil.i.i.i ], [ %dreams.3.sroa.80.14969, %B158.i.i.i ], [ %dreams.3.sroa.80.14969, %B1074.thread.i ], [ %dreams.5.sroa.40.3, %B578.i.i88 ]
+  %dreams.4.sroa.32.2 = phi ptr [ %dreams.3.sroa.64.14970, %B566 ], [ %dreams.3.sroa.64.14970, %B636 ], [ %dreams.5.sroa.32.3, %B962 ], [ %dreams.5.sroa.32.3345379, %B1026 ], [ %dreams.5.sroa.32.3, %B168.i.i51 ], [ %dreams.5.sroa.32.3345380, %in4..exit.i ], [ %dreams.5.sroa.32.3, %B302.i.i ], [ %dreams.5.sroa.32.3345380, %B294.epil.i.i ], [ %dreams.5.sroa.32.3345380, %B276.epil.i.i ], [ %dreams.5.sroa.32.3345380, %B270.epil.preheader.i.i ], [ %dreams.5.sroa.32.3345380, %B158.i.i ], [ %dreams.5.sroa.32.3345380, %B126.i.i ], [ %dreams.5.sroa.32.3345380, %B74.i97 ], [ %dreams.5.sroa.32.3, %B354.i.i61 ], [ %dreams.5.sroa.32.3, %B242.i.i ], [ %dreams.5.sroa.32.3, %B270.i3.i ], [ %dreams.5.sroa.32.3, %B386.i ], [ %dreams.5.sroa.32.3, %B112.i.i48 ], [ %dreams.3.sroa.64.14970, %B1074.i ], [ %dreams.3.sroa.64.14970, %B888.endif.endif ], [ %dreams.3.sroa.64.14970, %B232.i ], [ %dreams.3.sroa.64.14970, %B276.i25 ], [ %dreams.3.sroa.64.14970, %B166.i ], [ %dreams.3.sroa.64.14970, %in6..exit.i ], [ %dreams.3.sroa.64.14970, %B294.epil.i.i.i ], [ %dreams.3.sroa.64.14970, %B226.endif.i.i ], [ %dreams.3.sroa.64.14970, %B276.epil.i.i.i ], [ %dreams.3.sroa.64.14970, %B158.i.i.i ], [ %dreams.3.sroa.64.14970, %B1074.thread.i ], [ %dreams.5.sroa.32.3, %B578.i.i88 ]
+  %dreams.4.sroa.24.2 = phi i64 [ %dreams.3.sroa.48.14971, %B566 ], [ %dreams.3.sroa.48.14971, %B636 ], [ %dreams.5.sroa.24.3, %B962 ], [ %dreams.5.sroa.24.3346377, %B1026 ], [ %dreams.5.sroa.24.3, %B168.i.i51 ], [ %dreams.5.sroa.24.3346378, %in4..exit.i ], [ %dreams.5.sroa.24.3, %B302.i.i ], [ %dreams.5.sroa.24.3346378, %B294.epil.i.i ], [ %dreams.5.sroa.24.3346378, %B276.epil.i.i ], [ %dreams.5.sroa.24.3346378, %B270.epil.preheader.i.i ], [ %dreams.5.sroa.24.3346378, %B158.i.i ], [ %dreams.5.sroa.24.3346378, %B126.i.i ], [ %dreams.5.sroa.24.3346378, %B74.i97 ], [ %dreams.5.sroa.24.3, %B354.i.i61 ], [ %dreams.5.sroa.24.3, %B242.i.i ], [ %dreams.5.sroa.24.3, %B270.i3.i ], [ %dreams.5.sroa.24.3, %B386.i ], [ %dreams.5.sroa.24.3, %B112.i.i48 ], [ %dreams.3.sroa.48.14971, %B1074.i ], [ %dreams.3.sroa.48.14971, %B888.endif.endif ], [ %dreams.3.sroa.48.14971, %B232.i ], [ %dreams.3.sroa.48.14971, %B276.i25 ], [ %dreams.3.sroa.48.14971, %B166.i ], [ %dreams.3.sroa.48.14971, %in6..exit.i ], [ %dreams.3.sroa.48.14971, %B294.epil.i.i.i ], [ %dreams.3.sroa.48.14971, %B226.endif.i.i ], [ %dreams.3.sroa.48.14971, %B276.epil.i.i.i ], [ %dreams.3.sroa.48.14971, %B158.i.i.i ], [ %dreams.3.sroa.48.14971, %B1074.thread.i ], [ %dreams.5.sroa.24.3, %B578.i.i88 ]
+  %dreams.4.sroa.16.2 = phi i64 [ %dreams.3.sroa.32.14972, %B566 ], [ %dreams.3.sroa.32.14972, %B636 ], [ %dreams.5.sroa.16.3, %B962 ], [ %dreams.5.sroa.16.3347375, %B1026 ], [ %dreams.5.sroa.16.3, %B168.i.i51 ], [ %dreams.5.sroa.16.3347376, %in4..exit.i ], [ %dreams.5.sroa.16.3, %B302.i.i ], [ %dreams.5.sroa.16.3347376, %B294.epil.i.i ], [ %dreams.5.sroa.16.3347376, %B276.epil.i.i ], [ %dreams.5.sroa.16.3347376, %B270.epil.preheader.i.i ], [ %dreams.5.sroa.16.3347376, %B158.i.i ], [ %dreams.5.sroa.16.3347376, %B126.i.i ], [ %dreams.5.sroa.16.3347376, %B74.i97 ], [ %dreams.5.sroa.16.3, %B354.i.i61 ], [ %dreams.5.sroa.16.3, %B242.i.i ], [ %dreams.5.sroa.16.3, %B270.i3.i ], [ %dreams.5.sroa.16.3, %B386.i ], [ %dreams.5.sroa.16.3, %B112.i.i48 ], [ %dreams.3.sroa.32.14972, %B1074.i ], [ %dreams.3.sroa.32.14972, %B888.endif.endif ], [ %dreams.3.sroa.32.14972, %B232.i ], [ %dreams.3.sroa.32.14972, %B276.i25 ], [ %dreams.3.sroa.32.14972, %B166.i ], [ %dreams.3.sroa.32.14972, %in6..exit.i ], [ %dreams.3.sroa.32.14972, %B294.epil.i.i.i ], [ %dreams.3.sroa.32.14972, %B226.endif.i.i ], [ %dreams.3.sroa.32.14972, %B276.epil.i.i.i ], [ %dreams.3.sroa.32.14972, %B158.i.i.i ], [ %dreams.3.sroa.32.14972, %B1074.thread.i ], [ %dreams.5.sroa.16.3, %B578.i.i88 ]
+  %dreams.4.sroa.8.2 = phi ptr [ %dreams.3.sroa.16.14973, %B566 ], [ %dreams.3.sroa.16.14973, %B636 ], [ %dreams.5.sroa.8.3, %B962 ], [ %dreams.5.sroa.8.3348373, %B1026 ], [ %dreams.5.sroa.8.3, %B168.i.i51 ], [ %dreams.5.sroa.8.3348374, %in4..exit.i ], [ %dreams.5.sroa.8.3, %B302.i.i ], [ %dreams.5.sroa.8.3348374, %B294.epil.i.i ], [ %dreams.5.sroa.8.3348374, %B276.epil.i.i ], [ %dreams.5.sroa.8.3348374, %B270.epil.preheader.i.i ], [ %dreams.5.sroa.8.3348374, %B158.i.i ], [ %dreams.5.sroa.8.3348374, %B126.i.i ], [ %dreams.5.sroa.8.3348374, %B74.i97 ], [ %dreams.5.sroa.8.3, %B354.i.i61 ], [ %dreams.5.sroa.8.3, %B242.i.i ], [ %dreams.5.sroa.8.3, %B270.i3.i ], [ %dreams.5.sroa.8.3, %B386.i ], [ %dreams.5.sroa.8.3, %B112.i.i48 ], [ %dreams.3.sroa.16.14973, %B1074.i ], [ %dreams.3.sroa.16.14973, %B888.endif.endif ], [ %dreams.3.sroa.16.14973, %B232.i ], [ %dreams.3.sroa.16.14973, %B276.i25 ], [ %dreams.3.sroa.16.14973, %B166.i ], [ %dreams.3.sroa.16.14973, %in6..exit.i ], [ %dreams.3.sroa.16.14973, %B294.epil.i.i.i ], [ %dreams.3.sroa.16.14973, %B226.endif.i.i ], [ %dreams.3.sroa.16.14973, %B276.epil.i.i.i ], [ %dreams.3.sroa.16.14973, %B158.i.i.i ], [ %dreams.3.sroa.16.14973, %B1074.thread.i ], [ %dreams.5.sroa.8.3, %B578.i.i88 ]
+  %exitcond.not712 = icmp eq i64 %arg.world.2.5.1, %.4021
+  br i1 %exitcond.not712, label %B1102, label %B566
 
 B0.endif:
   tail call void @NRT_incref(ptr %arg.world.1.0)
@@ -16725,8 +16703,8 @@ B0.endif:
   br i1 %or.cond15.i, label %B0.endif.if.if, label %B0.endif.endif.endif.endif.endif.endif.i.i
 
 B0.endif.endif.endif.endif.endif.endif.i.i:
-  %const1348 = bitcast i64 -1152921504606846976 to i64
-  %const1347 = bitcast i64 -2305843009213693952 to i64
+  %const1347 = bitcast i64 -1152921504606846976 to i64
+  %const1346 = bitcast i64 -2305843009213693952 to i64
   %.69.i.i = shl nuw i64 %.1004, 1
   %115 = icmp sgt i64 %arg.setting.5, 4611686018427387902
   %.72.i.i = tail call { i64, i1 } @llvm.smul.with.overflow.i64(i64 %.69.i.i, i64 %.1020)
@@ -16735,16 +16713,16 @@ B0.endif.endif.endif.endif.endif.endif.i.i:
   %.75.i.i = or i1 %115, %.74.i.i
   %.76.i.i = shl i64 %.1020, 3
   %.77.i.i = shl i64 %.1020, 4
-  %116 = add i64 %.73.i.i, %const1348
-  %.80.i.i = icmp ult i64 %116, %const1347
+  %116 = add i64 %.73.i.i, %const1347
+  %.80.i.i = icmp ult i64 %116, %const1346
   %.81.i.i = or i1 %.75.i.i, %.80.i.i
   br i1 %.81.i.i, label %B0.endif.if.if, label %B0.endif.endif.endif.endif.endif.endif.endif.i.i
 
 B0.endif.endif.endif.endif.endif.endif.endif.i.i:
   %.79.i.i = shl nsw i64 %.73.i.i, 3
-  %.7.i.i.i.i410 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.79.i.i, i32 32)
-  %.8.i.i.i.i411 = icmp eq ptr %.7.i.i.i.i410, null
-  br i1 %.8.i.i.i.i411, label %B0.endif.if.if, label %B0.endif.endif.else.endif
+  %.7.i.i.i.i409 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.79.i.i, i32 32)
+  %.8.i.i.i.i410 = icmp eq ptr %.7.i.i.i.i409, null
+  br i1 %.8.i.i.i.i410, label %B0.endif.if.if, label %B0.endif.endif.else.endif
 
 common.ret:
   %common.ret.op = phi i32 [ 1, %B0.if.if ], [ 1, %B0.endif.if.if ], [ %.1516, %B0.endif.endif.endif.endif.endif.if.if.if ], [ %.1556, %B0.endif.endif.endif.endif.endif.endif.if.if.if ], [ 1, %B0.endif.endif.endif.endif.endif.endif.endif.if.if ], [ %.6795, %.6268.endif.endif.endif.if.if.if ], [ 1, %.7619.endif.endif.endif.endif.endif.if ], [ 1, %B262.endif.endif.if ], [ 1, %B262.endif.endif.endif.if.if ], [ 1, %.7619.endif.endif.endif.endif.endif.endif.if.if ], [ %.2458, %for.end.2.endif.endif.if.if.if ], [ 1, %for.end.2.endif.endif.endif.if.if ], [ 1, %B1312.endif.endif.endif.endif.endif.if ], [ %.3381, %for.end.4.endif.endif.if.if.if ], [ 1, %for.end.4.endif.endif.endif.if.if ], [ 1, %B362.if.if ], [ 1, %B362.endif.if ], [ 0, %.9684.endif.endif ], [ 1, %.6268.endif.endif.endif.endif.endif.if.if ], [ %.4476, %B710.endif.if.if ], [ %.4715, %B828.if.if ], [ 1, %for.end.15.endif.endif.endif.if.if ], [ %.9729, %for.end.15.endif.endif.if.if.if ], [ %.7664, %for.end.10.endif.endif.if.if.if ], [ %.6833, %.6268.endif.endif.endif.endif.if.if.if ], [ 1, %for.end.10.endif.endif.endif.if.if ], [ 1, %for.end.12.endif.endif.endif.if.if ], [ 1, %B1102.endif.endif.endif.endif.if ], [ 1, %B1102.endif.endif.endif.endif.endif.if ], [ 1, %B1102.endif.endif.endif.endif.endif.endif.if.if ], [ %.8515, %for.end.12.endif.endif.if.if.if ], [ %.6313, %for.end.6.endif.endif.if.if.if ], [ 1, %for.end.6.endif.endif.endif.if.if ], [ 1, %B1312.endif.endif.endif.endif.endif.endif.if.if ]
@@ -16761,10 +16739,10 @@ B0.endif.if.if:
   br label %common.ret
 
 B0.endif.endif.else.endif:
-  %.5.i.i.i413 = getelementptr i8, ptr %.7.i.i.i.i410, i64 24
-  %.6.i.i.i414 = load ptr, ptr %.5.i.i.i413, align 8
+  %.5.i.i.i412 = getelementptr i8, ptr %.7.i.i.i.i409, i64 24
+  %.6.i.i.i413 = load ptr, ptr %.5.i.i.i412, align 8
   %.38.i.i = mul i64 %.76.i.i, %.69.i.i
-  tail call void @llvm.memset.p0.i64(ptr align 1 %.6.i.i.i414, i8 0, i64 %.38.i.i, i1 false)
+  tail call void @llvm.memset.p0.i64(ptr align 1 %.6.i.i.i413, i8 0, i64 %.38.i.i, i1 false)
   %.1245 = shl i64 %.1020, 1
   %117 = add i64 %arg.belief.5.0, -1
   %118 = icmp ult i64 %117, 2
@@ -16776,8 +16754,8 @@ B0.endif.endif.else.endif:
 B0.endif.endif.endif.endif.endif.if:
   store ptr null, ptr %.1507, align 8
   %.1516 = call i32 @n317(ptr nonnull %.1507, ptr nonnull %excinfo.4, i64 %arg.belief.5.0, i64 %arg.belief.5.1, i64 %.1004, i64 2, i64 %.1020)
-  %cond681 = icmp eq i32 %.1516, 0
-  br i1 %cond681, label %B0.endif.endif.endif.endif.endif.endif, label %B0.endif.endif.endif.endif.endif.if.if.if
+  %cond680 = icmp eq i32 %.1516, 0
+  br i1 %cond680, label %B0.endif.endif.endif.endif.endif.endif, label %B0.endif.endif.endif.endif.endif.if.if.if
 
 B0.endif.endif.endif.endif.endif.endif:
   %.1537 = icmp ne i64 %arg.belief.5.1, %.1020
@@ -16795,12 +16773,12 @@ B0.endif.endif.endif.endif.endif.if.if.if:
 B0.endif.endif.endif.endif.endif.endif.if:
   store ptr null, ptr %.1547, align 8
   %.1556 = call i32 @n317(ptr nonnull %.1547, ptr nonnull %excinfo.5, i64 %arg.belief.5.0, i64 %arg.belief.5.1, i64 %.1004, i64 2, i64 %.1020)
-  %cond682 = icmp eq i32 %.1556, 0
-  br i1 %cond682, label %B0.endif.endif.endif.endif.endif.endif.endif, label %B0.endif.endif.endif.endif.endif.endif.if.if.if
+  %cond681 = icmp eq i32 %.1556, 0
+  br i1 %cond681, label %B0.endif.endif.endif.endif.endif.endif.endif, label %B0.endif.endif.endif.endif.endif.endif.if.if.if
 
 B0.endif.endif.endif.endif.endif.endif.endif:
   %119 = icmp eq i64 %.1004, 0
-  %const1340 = bitcast i64 9223372036854775806 to i64
+  %const1339 = bitcast i64 9223372036854775806 to i64
   %.1581 = mul i64 %arg.belief.3, %arg.belief.2
   %.1582 = ptrtoint ptr %arg.belief.4 to i64
   %.1584 = add i64 %.1581, %.1582
@@ -16819,7 +16797,7 @@ B0.endif.endif.endif.endif.endif.endif.endif:
   %.1628 = add i64 %.1627, %.1606
   %.1629 = select i1 %.1619, i64 0, i64 %.1625
   %.1630 = select i1 %.1619, i64 0, i64 %.1628
-  %.1631 = ptrtoint ptr %.6.i.i.i414 to i64
+  %.1631 = ptrtoint ptr %.6.i.i.i413 to i64
   %.1632 = add i64 %.1629, %.1631
   %.1633 = add i64 %.1630, %.1631
   %.1634 = icmp ugt i64 %.1633, %.1582
@@ -16852,36 +16830,36 @@ for.cond.1.preheader.us.preheader:
   br i1 %121, label %for.cond.1.preheader.us.epil.preheader, label %for.cond.1.preheader.us.preheader.new
 
 for.cond.1.preheader.us.preheader.new:
-  %const_mat = add i64 %const1340, -2
+  %const_mat = add i64 %const1339, -2
   %unroll_iter = and i64 %arg.belief.5.0, %const_mat
   %122 = mul i64 %arg.belief.5.1, 24
-  %scevgep1323 = getelementptr i8, ptr %arg.belief.4, i64 %122
+  %scevgep1322 = getelementptr i8, ptr %arg.belief.4, i64 %122
   %123 = shl i64 %arg.belief.5.1, 5
-  %scevgep1327 = getelementptr i8, ptr %.1646, i64 %122
+  %scevgep1326 = getelementptr i8, ptr %.1646, i64 %122
   %124 = shl i64 %arg.belief.5.1, 4
-  %scevgep1329 = getelementptr i8, ptr %arg.belief.4, i64 %124
-  %scevgep1331 = getelementptr i8, ptr %.1646, i64 %124
-  %scevgep1333 = getelementptr i8, ptr %arg.belief.4, i64 %120
-  %scevgep1335 = getelementptr i8, ptr %.1646, i64 %120
+  %scevgep1328 = getelementptr i8, ptr %arg.belief.4, i64 %124
+  %scevgep1330 = getelementptr i8, ptr %.1646, i64 %124
+  %scevgep1332 = getelementptr i8, ptr %arg.belief.4, i64 %120
+  %scevgep1334 = getelementptr i8, ptr %.1646, i64 %120
   br label %for.cond.1.preheader.us
 
 for.cond.1.preheader.us:
-  %lsr.iv1324 = phi i64 [ %lsr.iv.next1325, %for.cond.1.preheader.us ], [ 0, %for.cond.1.preheader.us.preheader.new ]
+  %lsr.iv1323 = phi i64 [ %lsr.iv.next1324, %for.cond.1.preheader.us ], [ 0, %for.cond.1.preheader.us.preheader.new ]
   %loop.index4909.us = phi i64 [ 0, %for.cond.1.preheader.us.preheader.new ], [ %.1678.us.3, %for.cond.1.preheader.us ]
-  %scevgep1338 = getelementptr i8, ptr %.1646, i64 %lsr.iv1324
-  %scevgep1337 = getelementptr i8, ptr %arg.belief.4, i64 %lsr.iv1324
-  tail call void @llvm.memcpy.p0.p0.i64(ptr align 8 %scevgep1338, ptr align 8 %scevgep1337, i64 %120, i1 false)
-  %scevgep1336 = getelementptr i8, ptr %scevgep1335, i64 %lsr.iv1324
-  %scevgep1334 = getelementptr i8, ptr %scevgep1333, i64 %lsr.iv1324
-  tail call void @llvm.memcpy.p0.p0.i64(ptr align 8 %scevgep1336, ptr align 8 %scevgep1334, i64 %120, i1 false)
-  %scevgep1332 = getelementptr i8, ptr %scevgep1331, i64 %lsr.iv1324
-  %scevgep1330 = getelementptr i8, ptr %scevgep1329, i64 %lsr.iv1324
-  tail call void @llvm.memcpy.p0.p0.i64(ptr align 8 %scevgep1332, ptr align 8 %scevgep1330, i64 %120, i1 false)
-  %scevgep1328 = getelementptr i8, ptr %scevgep1327, i64 %lsr.iv1324
-  %scevgep1326 = getelementptr i8, ptr %scevgep1323, i64 %lsr.iv1324
-  tail call void @llvm.memcpy.p0.p0.i64(ptr align 8 %scevgep1328, ptr align 8 %scevgep1326, i64 %120, i1 false)
+  %scevgep1337 = getelementptr i8, ptr %.1646, i64 %lsr.iv1323
+  %scevgep1336 = getelementptr i8, ptr %arg.belief.4, i64 %lsr.iv1323
+  tail call void @llvm.memcpy.p0.p0.i64(ptr align 8 %scevgep1337, ptr align 8 %scevgep1336, i64 %120, i1 false)
+  %scevgep1335 = getelementptr i8, ptr %scevgep1334, i64 %lsr.iv1323
+  %scevgep1333 = getelementptr i8, ptr %scevgep1332, i64 %lsr.iv1323
+  tail call void @llvm.memcpy.p0.p0.i64(ptr align 8 %scevgep1335, ptr align 8 %scevgep1333, i64 %120, i1 false)
+  %scevgep1331 = getelementptr i8, ptr %scevgep1330, i64 %lsr.iv1323
+  %scevgep1329 = getelementptr i8, ptr %scevgep1328, i64 %lsr.iv1323
+  tail call void @llvm.memcpy.p0.p0.i64(ptr align 8 %scevgep1331, ptr align 8 %scevgep1329, i64 %120, i1 false)
+  %scevgep1327 = getelementptr i8, ptr %scevgep1326, i64 %lsr.iv1323
+  %scevgep1325 = getelementptr i8, ptr %scevgep1322, i64 %lsr.iv1323
+  tail call void @llvm.memcpy.p0.p0.i64(ptr align 8 %scevgep1327, ptr align 8 %scevgep1325, i64 %120, i1 false)
   %.1678.us.3 = add nuw nsw i64 %loop.index4909.us, 4
-  %lsr.iv.next1325 = add i64 %lsr.iv1324, %123
+  %lsr.iv.next1324 = add i64 %lsr.iv1323, %123
   %niter.ncmp.3 = icmp eq i64 %unroll_iter, %.1678.us.3
   br i1 %niter.ncmp.3, label %B0.endif.endif.endif.endif.endif.endif.endif.endif.loopexit.unr-lcssa, label %for.cond.1.preheader.us
 
@@ -16896,14 +16874,14 @@ for.cond.1.preheader.us.epil.preheader:
   br label %for.cond.1.preheader.us.epil
 
 for.cond.1.preheader.us.epil:
-  %lsr.iv1321 = phi i64 [ %lsr.iv.next1322, %for.cond.1.preheader.us.epil ], [ %xtraiter, %for.cond.1.preheader.us.epil.preheader ]
-  %lsr.iv1317 = phi i64 [ %lsr.iv.next1318, %for.cond.1.preheader.us.epil ], [ %126, %for.cond.1.preheader.us.epil.preheader ]
-  %scevgep1320 = getelementptr i8, ptr %.1646, i64 %lsr.iv1317
-  %scevgep1319 = getelementptr i8, ptr %arg.belief.4, i64 %lsr.iv1317
-  tail call void @llvm.memcpy.p0.p0.i64(ptr align 8 %scevgep1320, ptr align 8 %scevgep1319, i64 %120, i1 false)
-  %lsr.iv.next1318 = add i64 %lsr.iv1317, %120
-  %lsr.iv.next1322 = add nsw i64 %lsr.iv1321, -1
-  %epil.iter.cmp.not = icmp eq i64 %lsr.iv.next1322, 0
+  %lsr.iv1320 = phi i64 [ %lsr.iv.next1321, %for.cond.1.preheader.us.epil ], [ %xtraiter, %for.cond.1.preheader.us.epil.preheader ]
+  %lsr.iv1316 = phi i64 [ %lsr.iv.next1317, %for.cond.1.preheader.us.epil ], [ %126, %for.cond.1.preheader.us.epil.preheader ]
+  %scevgep1319 = getelementptr i8, ptr %.1646, i64 %lsr.iv1316
+  %scevgep1318 = getelementptr i8, ptr %arg.belief.4, i64 %lsr.iv1316
+  tail call void @llvm.memcpy.p0.p0.i64(ptr align 8 %scevgep1319, ptr align 8 %scevgep1318, i64 %120, i1 false)
+  %lsr.iv.next1317 = add i64 %lsr.iv1316, %120
+  %lsr.iv.next1321 = add nsw i64 %lsr.iv1320, -1
+  %epil.iter.cmp.not = icmp eq i64 %lsr.iv.next1321, 0
   br i1 %epil.iter.cmp.not, label %B0.endif.endif.endif.endif.endif.endif.endif.endif, label %for.cond.1.preheader.us.epil
 
 B0.endif.endif.endif.endif.endif.endif.endif.endif:
@@ -16917,35 +16895,35 @@ B0.endif.endif.endif.endif.endif.endif.endif.endif:
   br i1 %128, label %.1390, label %.1404.preheader.lr.ph.split.us.split.us
 
 .1404.preheader.lr.ph.split.us.split.us:
-  %.not712 = icmp eq i64 %117, 0
-  %.1730.us.us.us.us.us.1 = select i1 %.not712, i64 0, i64 %arg.belief.5.1
+  %.not711 = icmp eq i64 %117, 0
+  %.1730.us.us.us.us.us.1 = select i1 %.not711, i64 0, i64 %arg.belief.5.1
   br i1 %.1636, label %.1404.preheader.us.us.us.preheader, label %.1404.preheader.us.us.preheader
 
 .1404.preheader.us.us.preheader:
   %129 = getelementptr double, ptr %arg.belief.4, i64 %.1730.us.us.us.us.us.1
-  %xtraiter737 = and i64 %.1020, 3
-  %unroll_iter741 = and i64 %.1020, -4
-  %scevgep1286 = getelementptr i8, ptr %.6.i.i.i414, i64 24
+  %xtraiter736 = and i64 %.1020, 3
+  %unroll_iter740 = and i64 %.1020, -4
+  %scevgep1285 = getelementptr i8, ptr %.6.i.i.i413, i64 24
   %130 = add i64 %.1622, 32
-  %scevgep1301 = getelementptr i8, ptr %.6.i.i.i414, i64 %130
-  %scevgep1311 = getelementptr i8, ptr %.6.i.i.i414, i64 %.76.i.i
+  %scevgep1300 = getelementptr i8, ptr %.6.i.i.i413, i64 %130
+  %scevgep1310 = getelementptr i8, ptr %.6.i.i.i413, i64 %.76.i.i
   br label %.1404.preheader.us.us
 
 .1404.preheader.us.us.us.preheader:
   %131 = getelementptr double, ptr %.1637.0, i64 %.1730.us.us.us.us.us.1
-  %xtraiter757 = and i64 %.1020, 3
-  %unroll_iter761 = and i64 %.1020, -4
-  %scevgep1255 = getelementptr i8, ptr %.6.i.i.i414, i64 24
+  %xtraiter756 = and i64 %.1020, 3
+  %unroll_iter760 = and i64 %.1020, -4
+  %scevgep1254 = getelementptr i8, ptr %.6.i.i.i413, i64 24
   %132 = add i64 %.1622, 32
-  %scevgep1270 = getelementptr i8, ptr %.6.i.i.i414, i64 %132
-  %scevgep1280 = getelementptr i8, ptr %.6.i.i.i414, i64 %.76.i.i
+  %scevgep1269 = getelementptr i8, ptr %.6.i.i.i413, i64 %132
+  %scevgep1279 = getelementptr i8, ptr %.6.i.i.i413, i64 %.76.i.i
   br label %.1404.preheader.us.us.us
 
 .1404.preheader.us.us.us:
-  %lsr.iv1281 = phi ptr [ %scevgep1280, %.1404.preheader.us.us.us.preheader ], [ %scevgep1282, %.1419..1420_crit_edge.split.us.us.us.us.us.us.1 ]
-  %lsr.iv1271 = phi ptr [ %scevgep1270, %.1404.preheader.us.us.us.preheader ], [ %scevgep1272, %.1419..1420_crit_edge.split.us.us.us.us.us.us.1 ]
-  %lsr.iv1265 = phi ptr [ %.6.i.i.i414, %.1404.preheader.us.us.us.preheader ], [ %scevgep1266, %.1419..1420_crit_edge.split.us.us.us.us.us.us.1 ]
-  %lsr.iv1256 = phi ptr [ %scevgep1255, %.1404.preheader.us.us.us.preheader ], [ %scevgep1257, %.1419..1420_crit_edge.split.us.us.us.us.us.us.1 ]
+  %lsr.iv1280 = phi ptr [ %scevgep1279, %.1404.preheader.us.us.us.preheader ], [ %scevgep1281, %.1419..1420_crit_edge.split.us.us.us.us.us.us.1 ]
+  %lsr.iv1270 = phi ptr [ %scevgep1269, %.1404.preheader.us.us.us.preheader ], [ %scevgep1271, %.1419..1420_crit_edge.split.us.us.us.us.us.us.1 ]
+  %lsr.iv1264 = phi ptr [ %.6.i.i.i413, %.1404.preheader.us.us.us.preheader ], [ %scevgep1265, %.1419..1420_crit_edge.split.us.us.us.us.us.us.1 ]
+  %lsr.iv1255 = phi ptr [ %scevgep1254, %.1404.preheader.us.us.us.preheader ], [ %scevgep1256, %.1419..1420_crit_edge.split.us.us.us.us.us.us.1 ]
   %.1385.04925.us.us.us = phi i64 [ %.1759.us.us.us, %.1419..1420_crit_edge.split.us.us.us.us.us.us.1 ], [ 0, %.1404.preheader.us.us.us.preheader ]
   %133 = icmp ult i64 %arg.mean.5.0, 3
   br i1 %133, label %.1419.endif.us.us.us.us.us.us.epil.preheader, label %.1419.endif.us.us.us.us.us.us.preheader
@@ -16956,41 +16934,41 @@ B0.endif.endif.endif.endif.endif.endif.endif.endif:
 .1419.endif.us.us.us.us.us.us:
   %.1417.04911.us.us.us.us.us.us = phi i64 [ %.1749.us.us.us.us.us.us.3, %.1419.endif.us.us.us.us.us.us ], [ 0, %.1419.endif.us.us.us.us.us.us.preheader ]
   %134 = shl i64 %.1417.04911.us.us.us.us.us.us, 3
-  %scevgep1263 = getelementptr i8, ptr %lsr.iv1256, i64 %134
-  %scevgep1264 = getelementptr i8, ptr %scevgep1263, i64 -24
+  %scevgep1262 = getelementptr i8, ptr %lsr.iv1255, i64 %134
+  %scevgep1263 = getelementptr i8, ptr %scevgep1262, i64 -24
   %.1726.us.us.us.us.us.us = tail call i64 @llvm.umin.i64(i64 %.1417.04911.us.us.us.us.us.us, i64 %.1725)
   %.1718.0.us.us.us.us.us.us = getelementptr double, ptr %.1637.0, i64 %.1726.us.us.us.us.us.us
   %.1746.us.us.us.us.us.us = load double, ptr %.1718.0.us.us.us.us.us.us, align 8
-  store double %.1746.us.us.us.us.us.us, ptr %scevgep1264, align 8
+  store double %.1746.us.us.us.us.us.us, ptr %scevgep1263, align 8
   %135 = add i64 %.1417.04911.us.us.us.us.us.us, 1
   %136 = shl i64 %.1417.04911.us.us.us.us.us.us, 3
-  %scevgep1261 = getelementptr i8, ptr %lsr.iv1256, i64 %136
-  %scevgep1262 = getelementptr i8, ptr %scevgep1261, i64 -16
-  %.1726.us.us.us.us.us.us.1765 = tail call i64 @llvm.umin.i64(i64 %135, i64 %.1725)
-  %.1718.0.us.us.us.us.us.us.1766 = getelementptr double, ptr %.1637.0, i64 %.1726.us.us.us.us.us.us.1765
-  %.1746.us.us.us.us.us.us.1767 = load double, ptr %.1718.0.us.us.us.us.us.us.1766, align 8
-  store double %.1746.us.us.us.us.us.us.1767, ptr %scevgep1262, align 8
+  %scevgep1260 = getelementptr i8, ptr %lsr.iv1255, i64 %136
+  %scevgep1261 = getelementptr i8, ptr %scevgep1260, i64 -16
+  %.1726.us.us.us.us.us.us.1764 = tail call i64 @llvm.umin.i64(i64 %135, i64 %.1725)
+  %.1718.0.us.us.us.us.us.us.1765 = getelementptr double, ptr %.1637.0, i64 %.1726.us.us.us.us.us.us.1764
+  %.1746.us.us.us.us.us.us.1766 = load double, ptr %.1718.0.us.us.us.us.us.us.1765, align 8
+  store double %.1746.us.us.us.us.us.us.1766, ptr %scevgep1261, align 8
   %137 = add i64 %.1417.04911.us.us.us.us.us.us, 2
   %138 = shl i64 %.1417.04911.us.us.us.us.us.us, 3
-  %scevgep1259 = getelementptr i8, ptr %lsr.iv1256, i64 %138
-  %scevgep1260 = getelementptr i8, ptr %scevgep1259, i64 -8
+  %scevgep1258 = getelementptr i8, ptr %lsr.iv1255, i64 %138
+  %scevgep1259 = getelementptr i8, ptr %scevgep1258, i64 -8
   %.1726.us.us.us.us.us.us.2 = tail call i64 @llvm.umin.i64(i64 %137, i64 %.1725)
   %.1718.0.us.us.us.us.us.us.2 = getelementptr double, ptr %.1637.0, i64 %.1726.us.us.us.us.us.us.2
   %.1746.us.us.us.us.us.us.2 = load double, ptr %.1718.0.us.us.us.us.us.us.2, align 8
-  store double %.1746.us.us.us.us.us.us.2, ptr %scevgep1260, align 8
+  store double %.1746.us.us.us.us.us.us.2, ptr %scevgep1259, align 8
   %139 = add i64 %.1417.04911.us.us.us.us.us.us, 3
   %140 = shl i64 %.1417.04911.us.us.us.us.us.us, 3
-  %scevgep1258 = getelementptr i8, ptr %lsr.iv1256, i64 %140
+  %scevgep1257 = getelementptr i8, ptr %lsr.iv1255, i64 %140
   %.1726.us.us.us.us.us.us.3 = tail call i64 @llvm.umin.i64(i64 %139, i64 %.1725)
   %.1718.0.us.us.us.us.us.us.3 = getelementptr double, ptr %.1637.0, i64 %.1726.us.us.us.us.us.us.3
   %.1746.us.us.us.us.us.us.3 = load double, ptr %.1718.0.us.us.us.us.us.us.3, align 8
-  store double %.1746.us.us.us.us.us.us.3, ptr %scevgep1258, align 8
+  store double %.1746.us.us.us.us.us.us.3, ptr %scevgep1257, align 8
   %.1749.us.us.us.us.us.us.3 = add nuw i64 %.1417.04911.us.us.us.us.us.us, 4
-  %niter762.ncmp.3 = icmp eq i64 %unroll_iter761, %.1749.us.us.us.us.us.us.3
-  br i1 %niter762.ncmp.3, label %.1419..1420_crit_edge.split.us.us.us.us.us.us.unr-lcssa, label %.1419.endif.us.us.us.us.us.us
+  %niter761.ncmp.3 = icmp eq i64 %unroll_iter760, %.1749.us.us.us.us.us.us.3
+  br i1 %niter761.ncmp.3, label %.1419..1420_crit_edge.split.us.us.us.us.us.us.unr-lcssa, label %.1419.endif.us.us.us.us.us.us
 
 .1419..1420_crit_edge.split.us.us.us.us.us.us.unr-lcssa:
-  %141 = icmp eq i64 %xtraiter757, 0
+  %141 = icmp eq i64 %xtraiter756, 0
   br i1 %141, label %.1419..1420_crit_edge.split.us.us.us.us.us.us, label %.1419.endif.us.us.us.us.us.us.epil.preheader
 
 .1419.endif.us.us.us.us.us.us.epil.preheader:
@@ -16998,18 +16976,18 @@ B0.endif.endif.endif.endif.endif.endif.endif.endif:
   br label %.1419.endif.us.us.us.us.us.us.epil
 
 .1419.endif.us.us.us.us.us.us.epil:
-  %lsr.iv1268 = phi i64 [ %lsr.iv.next1269, %.1419.endif.us.us.us.us.us.us.epil ], [ %xtraiter757, %.1419.endif.us.us.us.us.us.us.epil.preheader ]
+  %lsr.iv1267 = phi i64 [ %lsr.iv.next1268, %.1419.endif.us.us.us.us.us.us.epil ], [ %xtraiter756, %.1419.endif.us.us.us.us.us.us.epil.preheader ]
   %.1417.04911.us.us.us.us.us.us.epil = phi i64 [ %.1417.04911.us.us.us.us.us.us.epil.init, %.1419.endif.us.us.us.us.us.us.epil.preheader ], [ %.1749.us.us.us.us.us.us.epil, %.1419.endif.us.us.us.us.us.us.epil ]
   %142 = shl i64 %.1417.04911.us.us.us.us.us.us.epil, 3
-  %scevgep1267 = getelementptr i8, ptr %lsr.iv1265, i64 %142
+  %scevgep1266 = getelementptr i8, ptr %lsr.iv1264, i64 %142
   %.1726.us.us.us.us.us.us.epil = tail call i64 @llvm.umin.i64(i64 %.1417.04911.us.us.us.us.us.us.epil, i64 %.1725)
   %.1718.0.us.us.us.us.us.us.epil = getelementptr double, ptr %.1637.0, i64 %.1726.us.us.us.us.us.us.epil
   %.1746.us.us.us.us.us.us.epil = load double, ptr %.1718.0.us.us.us.us.us.us.epil, align 8
-  store double %.1746.us.us.us.us.us.us.epil, ptr %scevgep1267, align 8
+  store double %.1746.us.us.us.us.us.us.epil, ptr %scevgep1266, align 8
   %.1749.us.us.us.us.us.us.epil = add nuw nsw i64 %.1417.04911.us.us.us.us.us.us.epil, 1
-  %lsr.iv.next1269 = add nsw i64 %lsr.iv1268, -1
-  %epil.iter758.cmp.not = icmp eq i64 %lsr.iv.next1269, 0
-  br i1 %epil.iter758.cmp.not, label %.1419..1420_crit_edge.split.us.us.us.us.us.us, label %.1419.endif.us.us.us.us.us.us.epil
+  %lsr.iv.next1268 = add nsw i64 %lsr.iv1267, -1
+  %epil.iter757.cmp.not = icmp eq i64 %lsr.iv.next1268, 0
+  br i1 %epil.iter757.cmp.not, label %.1419..1420_crit_edge.split.us.us.us.us.us.us, label %.1419.endif.us.us.us.us.us.us.epil
 
 .1419..1420_crit_edge.split.us.us.us.us.us.us:
   %143 = icmp ult i64 %arg.mean.5.0, 3
@@ -17021,38 +16999,38 @@ B0.endif.endif.endif.endif.endif.endif.endif.endif:
 .1419.endif.us.us.us.us.us.us.1:
   %.1417.04911.us.us.us.us.us.us.1 = phi i64 [ %.1749.us.us.us.us.us.us.1.3, %.1419.endif.us.us.us.us.us.us.1 ], [ 0, %.1419.endif.us.us.us.us.us.us.1.preheader ]
   %144 = shl i64 %.1417.04911.us.us.us.us.us.us.1, 3
-  %scevgep1278 = getelementptr i8, ptr %lsr.iv1271, i64 %144
-  %scevgep1279 = getelementptr i8, ptr %scevgep1278, i64 -24
+  %scevgep1277 = getelementptr i8, ptr %lsr.iv1270, i64 %144
+  %scevgep1278 = getelementptr i8, ptr %scevgep1277, i64 -24
   %.1726.us.us.us.us.us.us.1 = tail call i64 @llvm.umin.i64(i64 %.1417.04911.us.us.us.us.us.us.1, i64 %.1725)
   %.1718.0.us.us.us.us.us.us.1 = getelementptr double, ptr %131, i64 %.1726.us.us.us.us.us.us.1
   %.1746.us.us.us.us.us.us.1 = load double, ptr %.1718.0.us.us.us.us.us.us.1, align 8
-  store double %.1746.us.us.us.us.us.us.1, ptr %scevgep1279, align 8
+  store double %.1746.us.us.us.us.us.us.1, ptr %scevgep1278, align 8
   %145 = add i64 %.1417.04911.us.us.us.us.us.us.1, 1
   %146 = shl i64 %.1417.04911.us.us.us.us.us.us.1, 3
-  %scevgep1276 = getelementptr i8, ptr %lsr.iv1271, i64 %146
-  %scevgep1277 = getelementptr i8, ptr %scevgep1276, i64 -16
+  %scevgep1275 = getelementptr i8, ptr %lsr.iv1270, i64 %146
+  %scevgep1276 = getelementptr i8, ptr %scevgep1275, i64 -16
   %.1726.us.us.us.us.us.us.1.1 = tail call i64 @llvm.umin.i64(i64 %145, i64 %.1725)
   %.1718.0.us.us.us.us.us.us.1.1 = getelementptr double, ptr %131, i64 %.1726.us.us.us.us.us.us.1.1
   %.1746.us.us.us.us.us.us.1.1 = load double, ptr %.1718.0.us.us.us.us.us.us.1.1, align 8
-  store double %.1746.us.us.us.us.us.us.1.1, ptr %scevgep1277, align 8
+  store double %.1746.us.us.us.us.us.us.1.1, ptr %scevgep1276, align 8
   %147 = add i64 %.1417.04911.us.us.us.us.us.us.1, 2
   %148 = shl i64 %.1417.04911.us.us.us.us.us.us.1, 3
-  %scevgep1274 = getelementptr i8, ptr %lsr.iv1271, i64 %148
-  %scevgep1275 = getelementptr i8, ptr %scevgep1274, i64 -8
+  %scevgep1273 = getelementptr i8, ptr %lsr.iv1270, i64 %148
+  %scevgep1274 = getelementptr i8, ptr %scevgep1273, i64 -8
   %.1726.us.us.us.us.us.us.1.2 = tail call i64 @llvm.umin.i64(i64 %147, i64 %.1725)
   %.1718.0.us.us.us.us.us.us.1.2 = getelementptr double, ptr %131, i64 %.1726.us.us.us.us.us.us.1.2
   %.1746.us.us.us.us.us.us.1.2 = load double, ptr %.1718.0.us.us.us.us.us.us.1.2, align 8
-  store double %.1746.us.us.us.us.us.us.1.2, ptr %scevgep1275, align 8
+  store double %.1746.us.us.us.us.us.us.1.2, ptr %scevgep1274, align 8
   %149 = add i64 %.1417.04911.us.us.us.us.us.us.1, 3
   %150 = shl i64 %.1417.04911.us.us.us.us.us.us.1, 3
-  %scevgep1273 = getelementptr i8, ptr %lsr.iv1271, i64 %150
+  %scevgep1272 = getelementptr i8, ptr %lsr.iv1270, i64 %150
   %.1726.us.us.us.us.us.us.1.3 = tail call i64 @llvm.umin.i64(i64 %149, i64 %.1725)
   %.1718.0.us.us.us.us.us.us.1.3 = getelementptr double, ptr %131, i64 %.1726.us.us.us.us.us.us.1.3
   %.1746.us.us.us.us.us.us.1.3 = load double, ptr %.1718.0.us.us.us.us.us.us.1.3, align 8
-  store double %.1746.us.us.us.us.us.us.1.3, ptr %scevgep1273, align 8
+  store double %.1746.us.us.us.us.us.us.1.3, ptr %scevgep1272, align 8
   %.1749.us.us.us.us.us.us.1.3 = add nuw i64 %.1417.04911.us.us.us.us.us.us.1, 4
-  %niter776.ncmp.3 = icmp eq i64 %unroll_iter761, %.1749.us.us.us.us.us.us.1.3
-  br i1 %niter776.ncmp.3, label %.1419..1420_crit_edge.split.us.us.us.us.us.us.1.unr-lcssa, label %.1419.endif.us.us.us.us.us.us.1
+  %niter775.ncmp.3 = icmp eq i64 %unroll_iter760, %.1749.us.us.us.us.us.us.1.3
+  br i1 %niter775.ncmp.3, label %.1419..1420_crit_edge.split.us.us.us.us.us.us.1.unr-lcssa, label %.1419.endif.us.us.us.us.us.us.1
 
 .1419..1420_crit_edge.split.us.us.us.us.us.us.1.unr-lcssa:
   %151 = and i64 %.1020, 3
@@ -17064,33 +17042,33 @@ B0.endif.endif.endif.endif.endif.endif.endif.endif:
   br label %.1419.endif.us.us.us.us.us.us.1.epil
 
 .1419.endif.us.us.us.us.us.us.1.epil:
-  %lsr.iv1284 = phi i64 [ %lsr.iv.next1285, %.1419.endif.us.us.us.us.us.us.1.epil ], [ %xtraiter757, %.1419.endif.us.us.us.us.us.us.1.epil.preheader ]
+  %lsr.iv1283 = phi i64 [ %lsr.iv.next1284, %.1419.endif.us.us.us.us.us.us.1.epil ], [ %xtraiter756, %.1419.endif.us.us.us.us.us.us.1.epil.preheader ]
   %.1417.04911.us.us.us.us.us.us.1.epil = phi i64 [ %.1417.04911.us.us.us.us.us.us.1.epil.init, %.1419.endif.us.us.us.us.us.us.1.epil.preheader ], [ %.1749.us.us.us.us.us.us.1.epil, %.1419.endif.us.us.us.us.us.us.1.epil ]
   %153 = shl i64 %.1417.04911.us.us.us.us.us.us.1.epil, 3
-  %scevgep1283 = getelementptr i8, ptr %lsr.iv1281, i64 %153
+  %scevgep1282 = getelementptr i8, ptr %lsr.iv1280, i64 %153
   %.1726.us.us.us.us.us.us.1.epil = tail call i64 @llvm.umin.i64(i64 %.1417.04911.us.us.us.us.us.us.1.epil, i64 %.1725)
   %.1718.0.us.us.us.us.us.us.1.epil = getelementptr double, ptr %131, i64 %.1726.us.us.us.us.us.us.1.epil
   %.1746.us.us.us.us.us.us.1.epil = load double, ptr %.1718.0.us.us.us.us.us.us.1.epil, align 8
-  store double %.1746.us.us.us.us.us.us.1.epil, ptr %scevgep1283, align 8
+  store double %.1746.us.us.us.us.us.us.1.epil, ptr %scevgep1282, align 8
   %.1749.us.us.us.us.us.us.1.epil = add nuw nsw i64 %.1417.04911.us.us.us.us.us.us.1.epil, 1
-  %lsr.iv.next1285 = add nsw i64 %lsr.iv1284, -1
-  %epil.iter772.cmp.not = icmp eq i64 %lsr.iv.next1285, 0
-  br i1 %epil.iter772.cmp.not, label %.1419..1420_crit_edge.split.us.us.us.us.us.us.1, label %.1419.endif.us.us.us.us.us.us.1.epil
+  %lsr.iv.next1284 = add nsw i64 %lsr.iv1283, -1
+  %epil.iter771.cmp.not = icmp eq i64 %lsr.iv.next1284, 0
+  br i1 %epil.iter771.cmp.not, label %.1419..1420_crit_edge.split.us.us.us.us.us.us.1, label %.1419.endif.us.us.us.us.us.us.1.epil
 
 .1419..1420_crit_edge.split.us.us.us.us.us.us.1:
   %.1759.us.us.us = add nuw nsw i64 %.1385.04925.us.us.us, 1
-  %scevgep1257 = getelementptr i8, ptr %lsr.iv1256, i64 %.77.i.i
-  %scevgep1266 = getelementptr i8, ptr %lsr.iv1265, i64 %.77.i.i
-  %scevgep1272 = getelementptr i8, ptr %lsr.iv1271, i64 %.77.i.i
-  %scevgep1282 = getelementptr i8, ptr %lsr.iv1281, i64 %.77.i.i
+  %scevgep1256 = getelementptr i8, ptr %lsr.iv1255, i64 %.77.i.i
+  %scevgep1265 = getelementptr i8, ptr %lsr.iv1264, i64 %.77.i.i
+  %scevgep1271 = getelementptr i8, ptr %lsr.iv1270, i64 %.77.i.i
+  %scevgep1281 = getelementptr i8, ptr %lsr.iv1280, i64 %.77.i.i
   %exitcond5235.not = icmp eq i64 %.1385.04925.us.us.us, %arg.setting.5
   br i1 %exitcond5235.not, label %.1390, label %.1404.preheader.us.us.us
 
 .1404.preheader.us.us:
-  %lsr.iv1312 = phi ptr [ %scevgep1311, %.1404.preheader.us.us.preheader ], [ %scevgep1313, %.1419..1420_crit_edge.split.us4922.us.us.1 ]
-  %lsr.iv1302 = phi ptr [ %scevgep1301, %.1404.preheader.us.us.preheader ], [ %scevgep1303, %.1419..1420_crit_edge.split.us4922.us.us.1 ]
-  %lsr.iv1296 = phi ptr [ %.6.i.i.i414, %.1404.preheader.us.us.preheader ], [ %scevgep1297, %.1419..1420_crit_edge.split.us4922.us.us.1 ]
-  %lsr.iv1287 = phi ptr [ %scevgep1286, %.1404.preheader.us.us.preheader ], [ %scevgep1288, %.1419..1420_crit_edge.split.us4922.us.us.1 ]
+  %lsr.iv1311 = phi ptr [ %scevgep1310, %.1404.preheader.us.us.preheader ], [ %scevgep1312, %.1419..1420_crit_edge.split.us4922.us.us.1 ]
+  %lsr.iv1301 = phi ptr [ %scevgep1300, %.1404.preheader.us.us.preheader ], [ %scevgep1302, %.1419..1420_crit_edge.split.us4922.us.us.1 ]
+  %lsr.iv1295 = phi ptr [ %.6.i.i.i413, %.1404.preheader.us.us.preheader ], [ %scevgep1296, %.1419..1420_crit_edge.split.us4922.us.us.1 ]
+  %lsr.iv1286 = phi ptr [ %scevgep1285, %.1404.preheader.us.us.preheader ], [ %scevgep1287, %.1419..1420_crit_edge.split.us4922.us.us.1 ]
   %.1385.04925.us.us = phi i64 [ %.1759.us.us, %.1419..1420_crit_edge.split.us4922.us.us.1 ], [ 0, %.1404.preheader.us.us.preheader ]
   %154 = icmp ult i64 %arg.mean.5.0, 3
   br i1 %154, label %.1419.endif.us4914.us.us.epil.preheader, label %.1419.endif.us4914.us.us.preheader
@@ -17101,41 +17079,41 @@ B0.endif.endif.endif.endif.endif.endif.endif.endif:
 .1419.endif.us4914.us.us:
   %.1417.04911.us4915.us.us = phi i64 [ %.1749.us4920.us.us.3, %.1419.endif.us4914.us.us ], [ 0, %.1419.endif.us4914.us.us.preheader ]
   %155 = shl i64 %.1417.04911.us4915.us.us, 3
-  %scevgep1294 = getelementptr i8, ptr %lsr.iv1287, i64 %155
-  %scevgep1295 = getelementptr i8, ptr %scevgep1294, i64 -24
+  %scevgep1293 = getelementptr i8, ptr %lsr.iv1286, i64 %155
+  %scevgep1294 = getelementptr i8, ptr %scevgep1293, i64 -24
   %.1726.us4917.us.us = tail call i64 @llvm.umin.i64(i64 %.1417.04911.us4915.us.us, i64 %.1725)
   %.1718.0.us4918.us.us = getelementptr double, ptr %arg.belief.4, i64 %.1726.us4917.us.us
   %.1746.us4919.us.us = load double, ptr %.1718.0.us4918.us.us, align 8
-  store double %.1746.us4919.us.us, ptr %scevgep1295, align 8
+  store double %.1746.us4919.us.us, ptr %scevgep1294, align 8
   %156 = add i64 %.1417.04911.us4915.us.us, 1
   %157 = shl i64 %.1417.04911.us4915.us.us, 3
-  %scevgep1292 = getelementptr i8, ptr %lsr.iv1287, i64 %157
-  %scevgep1293 = getelementptr i8, ptr %scevgep1292, i64 -16
-  %.1726.us4917.us.us.1745 = tail call i64 @llvm.umin.i64(i64 %156, i64 %.1725)
-  %.1718.0.us4918.us.us.1746 = getelementptr double, ptr %arg.belief.4, i64 %.1726.us4917.us.us.1745
-  %.1746.us4919.us.us.1747 = load double, ptr %.1718.0.us4918.us.us.1746, align 8
-  store double %.1746.us4919.us.us.1747, ptr %scevgep1293, align 8
+  %scevgep1291 = getelementptr i8, ptr %lsr.iv1286, i64 %157
+  %scevgep1292 = getelementptr i8, ptr %scevgep1291, i64 -16
+  %.1726.us4917.us.us.1744 = tail call i64 @llvm.umin.i64(i64 %156, i64 %.1725)
+  %.1718.0.us4918.us.us.1745 = getelementptr double, ptr %arg.belief.4, i64 %.1726.us4917.us.us.1744
+  %.1746.us4919.us.us.1746 = load double, ptr %.1718.0.us4918.us.us.1745, align 8
+  store double %.1746.us4919.us.us.1746, ptr %scevgep1292, align 8
   %158 = add i64 %.1417.04911.us4915.us.us, 2
   %159 = shl i64 %.1417.04911.us4915.us.us, 3
-  %scevgep1290 = getelementptr i8, ptr %lsr.iv1287, i64 %159
-  %scevgep1291 = getelementptr i8, ptr %scevgep1290, i64 -8
+  %scevgep1289 = getelementptr i8, ptr %lsr.iv1286, i64 %159
+  %scevgep1290 = getelementptr i8, ptr %scevgep1289, i64 -8
   %.1726.us4917.us.us.2 = tail call i64 @llvm.umin.i64(i64 %158, i64 %.1725)
   %.1718.0.us4918.us.us.2 = getelementptr double, ptr %arg.belief.4, i64 %.1726.us4917.us.us.2
   %.1746.us4919.us.us.2 = load double, ptr %.1718.0.us4918.us.us.2, align 8
-  store double %.1746.us4919.us.us.2, ptr %scevgep1291, align 8
+  store double %.1746.us4919.us.us.2, ptr %scevgep1290, align 8
   %160 = add i64 %.1417.04911.us4915.us.us, 3
   %161 = shl i64 %.1417.04911.us4915.us.us, 3
-  %scevgep1289 = getelementptr i8, ptr %lsr.iv1287, i64 %161
+  %scevgep1288 = getelementptr i8, ptr %lsr.iv1286, i64 %161
   %.1726.us4917.us.us.3 = tail call i64 @llvm.umin.i64(i64 %160, i64 %.1725)
   %.1718.0.us4918.us.us.3 = getelementptr double, ptr %arg.belief.4, i64 %.1726.us4917.us.us.3
   %.1746.us4919.us.us.3 = load double, ptr %.1718.0.us4918.us.us.3, align 8
-  store double %.1746.us4919.us.us.3, ptr %scevgep1289, align 8
+  store double %.1746.us4919.us.us.3, ptr %scevgep1288, align 8
   %.1749.us4920.us.us.3 = add nuw i64 %.1417.04911.us4915.us.us, 4
-  %niter742.ncmp.3 = icmp eq i64 %unroll_iter741, %.1749.us4920.us.us.3
-  br i1 %niter742.ncmp.3, label %.1419..1420_crit_edge.split.us4922.us.us.unr-lcssa, label %.1419.endif.us4914.us.us
+  %niter741.ncmp.3 = icmp eq i64 %unroll_iter740, %.1749.us4920.us.us.3
+  br i1 %niter741.ncmp.3, label %.1419..1420_crit_edge.split.us4922.us.us.unr-lcssa, label %.1419.endif.us4914.us.us
 
 .1419..1420_crit_edge.split.us4922.us.us.unr-lcssa:
-  %162 = icmp eq i64 %xtraiter737, 0
+  %162 = icmp eq i64 %xtraiter736, 0
   br i1 %162, label %.1419..1420_crit_edge.split.us4922.us.us, label %.1419.endif.us4914.us.us.epil.preheader
 
 .1419.endif.us4914.us.us.epil.preheader:
@@ -17143,18 +17121,18 @@ B0.endif.endif.endif.endif.endif.endif.endif.endif:
   br label %.1419.endif.us4914.us.us.epil
 
 .1419.endif.us4914.us.us.epil:
-  %lsr.iv1299 = phi i64 [ %lsr.iv.next1300, %.1419.endif.us4914.us.us.epil ], [ %xtraiter737, %.1419.endif.us4914.us.us.epil.preheader ]
+  %lsr.iv1298 = phi i64 [ %lsr.iv.next1299, %.1419.endif.us4914.us.us.epil ], [ %xtraiter736, %.1419.endif.us4914.us.us.epil.preheader ]
   %.1417.04911.us4915.us.us.epil = phi i64 [ %.1417.04911.us4915.us.us.epil.init, %.1419.endif.us4914.us.us.epil.preheader ], [ %.1749.us4920.us.us.epil, %.1419.endif.us4914.us.us.epil ]
   %163 = shl i64 %.1417.04911.us4915.us.us.epil, 3
-  %scevgep1298 = getelementptr i8, ptr %lsr.iv1296, i64 %163
+  %scevgep1297 = getelementptr i8, ptr %lsr.iv1295, i64 %163
   %.1726.us4917.us.us.epil = tail call i64 @llvm.umin.i64(i64 %.1417.04911.us4915.us.us.epil, i64 %.1725)
   %.1718.0.us4918.us.us.epil = getelementptr double, ptr %arg.belief.4, i64 %.1726.us4917.us.us.epil
   %.1746.us4919.us.us.epil = load double, ptr %.1718.0.us4918.us.us.epil, align 8
-  store double %.1746.us4919.us.us.epil, ptr %scevgep1298, align 8
+  store double %.1746.us4919.us.us.epil, ptr %scevgep1297, align 8
   %.1749.us4920.us.us.epil = add nuw nsw i64 %.1417.04911.us4915.us.us.epil, 1
-  %lsr.iv.next1300 = add nsw i64 %lsr.iv1299, -1
-  %epil.iter738.cmp.not = icmp eq i64 %lsr.iv.next1300, 0
-  br i1 %epil.iter738.cmp.not, label %.1419..1420_crit_edge.split.us4922.us.us, label %.1419.endif.us4914.us.us.epil
+  %lsr.iv.next1299 = add nsw i64 %lsr.iv1298, -1
+  %epil.iter737.cmp.not = icmp eq i64 %lsr.iv.next1299, 0
+  br i1 %epil.iter737.cmp.not, label %.1419..1420_crit_edge.split.us4922.us.us, label %.1419.endif.us4914.us.us.epil
 
 .1419..1420_crit_edge.split.us4922.us.us:
   %164 = icmp ult i64 %arg.mean.5.0, 3
@@ -17166,38 +17144,38 @@ B0.endif.endif.endif.endif.endif.endif.endif.endif:
 .1419.endif.us4914.us.us.1:
   %.1417.04911.us4915.us.us.1 = phi i64 [ %.1749.us4920.us.us.1.3, %.1419.endif.us4914.us.us.1 ], [ 0, %.1419.endif.us4914.us.us.1.preheader ]
   %165 = shl i64 %.1417.04911.us4915.us.us.1, 3
-  %scevgep1309 = getelementptr i8, ptr %lsr.iv1302, i64 %165
-  %scevgep1310 = getelementptr i8, ptr %scevgep1309, i64 -24
+  %scevgep1308 = getelementptr i8, ptr %lsr.iv1301, i64 %165
+  %scevgep1309 = getelementptr i8, ptr %scevgep1308, i64 -24
   %.1726.us4917.us.us.1 = tail call i64 @llvm.umin.i64(i64 %.1417.04911.us4915.us.us.1, i64 %.1725)
   %.1718.0.us4918.us.us.1 = getelementptr double, ptr %129, i64 %.1726.us4917.us.us.1
   %.1746.us4919.us.us.1 = load double, ptr %.1718.0.us4918.us.us.1, align 8
-  store double %.1746.us4919.us.us.1, ptr %scevgep1310, align 8
+  store double %.1746.us4919.us.us.1, ptr %scevgep1309, align 8
   %166 = add i64 %.1417.04911.us4915.us.us.1, 1
   %167 = shl i64 %.1417.04911.us4915.us.us.1, 3
-  %scevgep1307 = getelementptr i8, ptr %lsr.iv1302, i64 %167
-  %scevgep1308 = getelementptr i8, ptr %scevgep1307, i64 -16
+  %scevgep1306 = getelementptr i8, ptr %lsr.iv1301, i64 %167
+  %scevgep1307 = getelementptr i8, ptr %scevgep1306, i64 -16
   %.1726.us4917.us.us.1.1 = tail call i64 @llvm.umin.i64(i64 %166, i64 %.1725)
   %.1718.0.us4918.us.us.1.1 = getelementptr double, ptr %129, i64 %.1726.us4917.us.us.1.1
   %.1746.us4919.us.us.1.1 = load double, ptr %.1718.0.us4918.us.us.1.1, align 8
-  store double %.1746.us4919.us.us.1.1, ptr %scevgep1308, align 8
+  store double %.1746.us4919.us.us.1.1, ptr %scevgep1307, align 8
   %168 = add i64 %.1417.04911.us4915.us.us.1, 2
   %169 = shl i64 %.1417.04911.us4915.us.us.1, 3
-  %scevgep1305 = getelementptr i8, ptr %lsr.iv1302, i64 %169
-  %scevgep1306 = getelementptr i8, ptr %scevgep1305, i64 -8
+  %scevgep1304 = getelementptr i8, ptr %lsr.iv1301, i64 %169
+  %scevgep1305 = getelementptr i8, ptr %scevgep1304, i64 -8
   %.1726.us4917.us.us.1.2 = tail call i64 @llvm.umin.i64(i64 %168, i64 %.1725)
   %.1718.0.us4918.us.us.1.2 = getelementptr double, ptr %129, i64 %.1726.us4917.us.us.1.2
   %.1746.us4919.us.us.1.2 = load double, ptr %.1718.0.us4918.us.us.1.2, align 8
-  store double %.1746.us4919.us.us.1.2, ptr %scevgep1306, align 8
+  store double %.1746.us4919.us.us.1.2, ptr %scevgep1305, align 8
   %170 = add i64 %.1417.04911.us4915.us.us.1, 3
   %171 = shl i64 %.1417.04911.us4915.us.us.1, 3
-  %scevgep1304 = getelementptr i8, ptr %lsr.iv1302, i64 %171
+  %scevgep1303 = getelementptr i8, ptr %lsr.iv1301, i64 %171
   %.1726.us4917.us.us.1.3 = tail call i64 @llvm.umin.i64(i64 %170, i64 %.1725)
   %.1718.0.us4918.us.us.1.3 = getelementptr double, ptr %129, i64 %.1726.us4917.us.us.1.3
   %.1746.us4919.us.us.1.3 = load double, ptr %.1718.0.us4918.us.us.1.3, align 8
-  store double %.1746.us4919.us.us.1.3, ptr %scevgep1304, align 8
+  store double %.1746.us4919.us.us.1.3, ptr %scevgep1303, align 8
   %.1749.us4920.us.us.1.3 = add nuw i64 %.1417.04911.us4915.us.us.1, 4
-  %niter756.ncmp.3 = icmp eq i64 %unroll_iter741, %.1749.us4920.us.us.1.3
-  br i1 %niter756.ncmp.3, label %.1419..1420_crit_edge.split.us4922.us.us.1.unr-lcssa, label %.1419.endif.us4914.us.us.1
+  %niter755.ncmp.3 = icmp eq i64 %unroll_iter740, %.1749.us4920.us.us.1.3
+  br i1 %niter755.ncmp.3, label %.1419..1420_crit_edge.split.us4922.us.us.1.unr-lcssa, label %.1419.endif.us4914.us.us.1
 
 .1419..1420_crit_edge.split.us4922.us.us.1.unr-lcssa:
   %172 = and i64 %.1020, 3
@@ -17209,25 +17187,25 @@ B0.endif.endif.endif.endif.endif.endif.endif.endif:
   br label %.1419.endif.us4914.us.us.1.epil
 
 .1419.endif.us4914.us.us.1.epil:
-  %lsr.iv1315 = phi i64 [ %lsr.iv.next1316, %.1419.endif.us4914.us.us.1.epil ], [ %xtraiter737, %.1419.endif.us4914.us.us.1.epil.preheader ]
+  %lsr.iv1314 = phi i64 [ %lsr.iv.next1315, %.1419.endif.us4914.us.us.1.epil ], [ %xtraiter736, %.1419.endif.us4914.us.us.1.epil.preheader ]
   %.1417.04911.us4915.us.us.1.epil = phi i64 [ %.1417.04911.us4915.us.us.1.epil.init, %.1419.endif.us4914.us.us.1.epil.preheader ], [ %.1749.us4920.us.us.1.epil, %.1419.endif.us4914.us.us.1.epil ]
   %174 = shl i64 %.1417.04911.us4915.us.us.1.epil, 3
-  %scevgep1314 = getelementptr i8, ptr %lsr.iv1312, i64 %174
+  %scevgep1313 = getelementptr i8, ptr %lsr.iv1311, i64 %174
   %.1726.us4917.us.us.1.epil = tail call i64 @llvm.umin.i64(i64 %.1417.04911.us4915.us.us.1.epil, i64 %.1725)
   %.1718.0.us4918.us.us.1.epil = getelementptr double, ptr %129, i64 %.1726.us4917.us.us.1.epil
   %.1746.us4919.us.us.1.epil = load double, ptr %.1718.0.us4918.us.us.1.epil, align 8
-  store double %.1746.us4919.us.us.1.epil, ptr %scevgep1314, align 8
+  store double %.1746.us4919.us.us.1.epil, ptr %scevgep1313, align 8
   %.1749.us4920.us.us.1.epil = add nuw nsw i64 %.1417.04911.us4915.us.us.1.epil, 1
-  %lsr.iv.next1316 = add nsw i64 %lsr.iv1315, -1
-  %epil.iter752.cmp.not = icmp eq i64 %lsr.iv.next1316, 0
-  br i1 %epil.iter752.cmp.not, label %.1419..1420_crit_edge.split.us4922.us.us.1, label %.1419.endif.us4914.us.us.1.epil
+  %lsr.iv.next1315 = add nsw i64 %lsr.iv1314, -1
+  %epil.iter751.cmp.not = icmp eq i64 %lsr.iv.next1315, 0
+  br i1 %epil.iter751.cmp.not, label %.1419..1420_crit_edge.split.us4922.us.us.1, label %.1419.endif.us4914.us.us.1.epil
 
 .1419..1420_crit_edge.split.us4922.us.us.1:
   %.1759.us.us = add nuw nsw i64 %.1385.04925.us.us, 1
-  %scevgep1288 = getelementptr i8, ptr %lsr.iv1287, i64 %.77.i.i
-  %scevgep1297 = getelementptr i8, ptr %lsr.iv1296, i64 %.77.i.i
-  %scevgep1303 = getelementptr i8, ptr %lsr.iv1302, i64 %.77.i.i
-  %scevgep1313 = getelementptr i8, ptr %lsr.iv1312, i64 %.77.i.i
+  %scevgep1287 = getelementptr i8, ptr %lsr.iv1286, i64 %.77.i.i
+  %scevgep1296 = getelementptr i8, ptr %lsr.iv1295, i64 %.77.i.i
+  %scevgep1302 = getelementptr i8, ptr %lsr.iv1301, i64 %.77.i.i
+  %scevgep1312 = getelementptr i8, ptr %lsr.iv1311, i64 %.77.i.i
   %exitcond5232.not = icmp eq i64 %.1385.04925.us.us, %arg.setting.5
   br i1 %exitcond5232.not, label %.1390, label %.1404.preheader.us.us
 
@@ -17245,7 +17223,7 @@ B0.endif.endif.endif.endif.endif.endif.endif.if.if:
   br i1 %.18665019.not, label %B1312.else.endif, label %B248.lr.ph
 
 B248.lr.ph:
-  %const1339 = bitcast i64 2305843009213693952 to i64
+  %const1338 = bitcast i64 2305843009213693952 to i64
   %const = bitcast i64 1152921504606846976 to i64
   %factor.op.mul = shl i64 %arg.out.1.5.1, 1
   %.2258.reass = mul i64 %factor.op.mul, %arg.out.1.5.2
@@ -17259,7 +17237,7 @@ B248.lr.ph:
   %scevgep2.i = getelementptr i8, ptr %arg.given.4.4, i64 8
   %177 = shl i64 %arg.given.4.5.1, 3
   %178 = shl i64 %arg.world.0.5.1, 3
-  %unroll_iter.i = and i64 %arg.world.5.5.1, %const1340
+  %unroll_iter.i = and i64 %arg.world.5.5.1, %const1339
   %179 = getelementptr double, ptr %arg.world.5.4, i64 %arg.world.5.5.1
   %.477.i.i = mul i64 %arg.given.12.5.2, %arg.given.12.5.1
   %180 = getelementptr double, ptr %arg.given.12.4, i64 %.477.i.i
@@ -17287,19 +17265,19 @@ B248.lr.ph:
   %193 = getelementptr i8, ptr %arg.given.0.4, i64 %.idx.i4.i
   %194 = shl i64 %arg.world.4.5.0, 3
   %195 = shl i64 %arg.given.9.5.0, 3
-  %.587.i.i = icmp slt i64 %arg.world.0.5.1, 0
-  %.588.i.i = select i1 %.587.i.i, i64 %arg.given.5.5.1, i64 0
-  %.699.i.i = select i1 %.587.i.i, i64 %arg.given.17.5.1, i64 0
+  %.501.i.i = icmp slt i64 %arg.world.0.5.1, 0
+  %.502.i.i = select i1 %.501.i.i, i64 %arg.given.5.5.1, i64 0
+  %.612.i.i = select i1 %.501.i.i, i64 %arg.given.17.5.1, i64 0
   %196 = add i64 %arg.given.8.5.0, 1
   %197 = getelementptr i64, ptr %arg.world.3.4, i64 %arg.world.3.5.1
   %198 = shl i64 %arg.world.3.5.1, 3
   %199 = add i64 %198, 8
-  %.572.i111 = getelementptr double, ptr %arg.belief.4, i64 %arg.belief.5.1
+  %.572.i110 = getelementptr double, ptr %arg.belief.4, i64 %arg.belief.5.1
   %200 = shl i64 %arg.given.5.5.1, 3
   %201 = add i64 %200, 8
   %202 = shl i64 %arg.given.17.5.1, 3
   %203 = add i64 %202, 8
-  %scevgep29.i116 = getelementptr i8, ptr %arg.given.4.4, i64 16
+  %scevgep29.i115 = getelementptr i8, ptr %arg.given.4.4, i64 16
   %204 = shl i64 %arg.asked.5.1, 3
   %205 = getelementptr i8, ptr %arg.belief.4, i64 %176
   %206 = add i64 %arg.world.1.5.1, %const
@@ -17309,45 +17287,45 @@ B248.lr.ph:
   %.600.epil.i.i = or disjoint i64 %unroll_iter.i, 1
   %207 = add i64 %arg.world.1.5.1, %const
   %208 = add i64 %arg.world.1.5.1, -1
-  %xtraiter777 = and i64 %arg.world.1.5.1, 3
-  %const_mat1341 = add i64 %const1340, -2
-  %unroll_iter781 = and i64 %arg.world.1.5.1, %const_mat1341
-  %unroll_iter835 = and i64 %arg.belief.5.0, %const1340
-  %xtraiter837 = and i64 %.1020, 3
-  %unroll_iter841 = and i64 %.1020, -4
+  %xtraiter776 = and i64 %arg.world.1.5.1, 3
+  %const_mat1340 = add i64 %const1339, -2
+  %unroll_iter780 = and i64 %arg.world.1.5.1, %const_mat1340
+  %unroll_iter834 = and i64 %arg.belief.5.0, %const1339
+  %xtraiter836 = and i64 %.1020, 3
+  %unroll_iter840 = and i64 %.1020, -4
   %.8012 = shl nsw i64 %arg.world.1.5.1, 3
-  %unroll_iter871 = and i64 %arg.world.1.5.1, %const1340
+  %unroll_iter870 = and i64 %arg.world.1.5.1, %const1339
   %.8627 = add nsw i64 %arg.world.1.5.1, -1
   %209 = shl i64 %arg.out.1.5.1, 4
   %210 = shl i64 %arg.out.1.5.2, 4
   %211 = add i64 %209, 8
-  %scevgep995 = getelementptr i8, ptr %arg.world.1.4, i64 %.1972
-  %scevgep997 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx.i
+  %scevgep994 = getelementptr i8, ptr %arg.world.1.4, i64 %.1972
+  %scevgep996 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx.i
   %212 = shl i64 %arg.out.1.6.1, 1
   %213 = mul i64 %arg.out.1.6.1, 3
   %214 = shl i64 %arg.out.1.6.1, 2
   %215 = add i64 %209, 8
-  %scevgep1036 = getelementptr i8, ptr %.6.i.i.i414, i64 16
+  %scevgep1035 = getelementptr i8, ptr %.6.i.i.i413, i64 16
   %216 = shl i64 %.1245, 3
   %217 = add i64 %arg.setting.0, 1
-  %scevgep1064 = getelementptr i8, ptr %arg.given.8.4, i64 %arg.setting.0
+  %scevgep1063 = getelementptr i8, ptr %arg.given.8.4, i64 %arg.setting.0
   %218 = shl i64 %arg.setting.0, 3
   %219 = add i64 %198, %218
-  %scevgep1069 = getelementptr i8, ptr %arg.world.3.4, i64 %219
-  %scevgep1086 = getelementptr i8, ptr %arg.world.3.4, i64 %198
+  %scevgep1068 = getelementptr i8, ptr %arg.world.3.4, i64 %219
+  %scevgep1085 = getelementptr i8, ptr %arg.world.3.4, i64 %198
   %220 = shl i64 %arg.out.1.5.2, 3
   %221 = add i64 %arg.out.1.5.1, 1
   %222 = shl i64 %arg.out.1.5.2, 3
-  %scevgep1122 = getelementptr i8, ptr %arg.asked.4, i64 %218
-  %scevgep1127 = getelementptr i8, ptr %arg.given.17.4, i64 %218
-  %scevgep1132 = getelementptr i8, ptr %arg.given.17.4, i64 %218
-  %scevgep1137 = getelementptr i8, ptr %arg.given.5.4, i64 %218
-  %scevgep1142 = getelementptr i8, ptr %arg.given.5.4, i64 %218
+  %scevgep1121 = getelementptr i8, ptr %arg.asked.4, i64 %218
+  %scevgep1126 = getelementptr i8, ptr %arg.given.17.4, i64 %218
+  %scevgep1131 = getelementptr i8, ptr %arg.given.17.4, i64 %218
+  %scevgep1136 = getelementptr i8, ptr %arg.given.5.4, i64 %218
+  %scevgep1141 = getelementptr i8, ptr %arg.given.5.4, i64 %218
   %223 = shl i64 %arg.belief.5.1, 4
-  %scevgep1170 = getelementptr i8, ptr %.6.i.i.i414, i64 24
+  %scevgep1169 = getelementptr i8, ptr %.6.i.i.i413, i64 24
   %224 = shl i64 %.1245, 3
   %225 = shl i64 %.1020, 3
-  %scevgep1183 = getelementptr i8, ptr %.6.i.i.i414, i64 24
+  %scevgep1182 = getelementptr i8, ptr %.6.i.i.i413, i64 24
   %226 = shl i64 %.1245, 3
   %227 = shl i64 %.1020, 3
   %228 = shl i64 %arg.out.1.5.2, 3
@@ -17378,9 +17356,9 @@ B262.endif.endif.endif.endif:
 
 for.body.2.endif.endif.preheader:
   %238 = icmp ult i64 %208, 3
-  br i1 %238, label %for.body.2.endif.endif.epil.preheader, label %for.body.2.endif.endif.preheader924
+  br i1 %238, label %for.body.2.endif.endif.epil.preheader, label %for.body.2.endif.endif.preheader923
 
-for.body.2.endif.endif.preheader924:
+for.body.2.endif.endif.preheader923:
   br label %for.body.2.endif.endif
 
 B262.endif.endif.endif.if.if:
@@ -17388,50 +17366,50 @@ B262.endif.endif.endif.if.if:
   br label %common.ret
 
 for.body.2.endif.endif:
-  %loop.index.24942 = phi i64 [ %243, %for.body.2.endif.endif ], [ 0, %for.body.2.endif.endif.preheader924 ]
-  %.2036.04941 = phi i64 [ %spec.select4708.3, %for.body.2.endif.endif ], [ 0, %for.body.2.endif.endif.preheader924 ]
+  %loop.index.24942 = phi i64 [ %243, %for.body.2.endif.endif ], [ 0, %for.body.2.endif.endif.preheader923 ]
+  %.2036.04941 = phi i64 [ %spec.select4708.3, %for.body.2.endif.endif ], [ 0, %for.body.2.endif.endif.preheader923 ]
   %239 = icmp ugt i64 %arg.world.1.5.1, 1
   %spec.select4708 = select i1 %239, i64 %loop.index.24942, i64 %.2036.04941
   %.2049 = getelementptr i64, ptr %.870, i64 %spec.select4708
   %.2050 = load i64, ptr %.2049, align 8
-  %.5.i429 = sub i64 0, %.2050
-  %sunkaddr1376 = mul i64 %loop.index.24942, 8
-  %sunkaddr1377 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1376
-  store i64 %.5.i429, ptr %sunkaddr1377, align 8
+  %.5.i428 = sub i64 0, %.2050
+  %sunkaddr1375 = mul i64 %loop.index.24942, 8
+  %sunkaddr1376 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1375
+  store i64 %.5.i428, ptr %sunkaddr1376, align 8
   %240 = add i64 %loop.index.24942, 1
   %spec.select4708.1 = select i1 %239, i64 %240, i64 %.2036.04941
   %.2049.1 = getelementptr i64, ptr %.870, i64 %spec.select4708.1
   %.2050.1 = load i64, ptr %.2049.1, align 8
-  %.5.i429.1 = sub i64 0, %.2050.1
-  %sunkaddr1378 = mul i64 %loop.index.24942, 8
-  %sunkaddr1379 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1378
-  %sunkaddr1380 = getelementptr i8, ptr %sunkaddr1379, i64 8
-  store i64 %.5.i429.1, ptr %sunkaddr1380, align 8
+  %.5.i428.1 = sub i64 0, %.2050.1
+  %sunkaddr1377 = mul i64 %loop.index.24942, 8
+  %sunkaddr1378 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1377
+  %sunkaddr1379 = getelementptr i8, ptr %sunkaddr1378, i64 8
+  store i64 %.5.i428.1, ptr %sunkaddr1379, align 8
   %241 = add i64 %240, 1
   %spec.select4708.2 = select i1 %239, i64 %241, i64 %.2036.04941
   %.2049.2 = getelementptr i64, ptr %.870, i64 %spec.select4708.2
   %.2050.2 = load i64, ptr %.2049.2, align 8
-  %.5.i429.2 = sub i64 0, %.2050.2
-  %sunkaddr1381 = mul i64 %loop.index.24942, 8
-  %sunkaddr1382 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1381
-  %sunkaddr1383 = getelementptr i8, ptr %sunkaddr1382, i64 16
-  store i64 %.5.i429.2, ptr %sunkaddr1383, align 8
+  %.5.i428.2 = sub i64 0, %.2050.2
+  %sunkaddr1380 = mul i64 %loop.index.24942, 8
+  %sunkaddr1381 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1380
+  %sunkaddr1382 = getelementptr i8, ptr %sunkaddr1381, i64 16
+  store i64 %.5.i428.2, ptr %sunkaddr1382, align 8
   %242 = add i64 %241, 1
   %spec.select4708.3 = select i1 %239, i64 %242, i64 %.2036.04941
   %.2049.3 = getelementptr i64, ptr %.870, i64 %spec.select4708.3
   %.2050.3 = load i64, ptr %.2049.3, align 8
-  %.5.i429.3 = sub i64 0, %.2050.3
-  %sunkaddr1384 = mul i64 %loop.index.24942, 8
-  %sunkaddr1385 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1384
-  %sunkaddr1386 = getelementptr i8, ptr %sunkaddr1385, i64 24
-  store i64 %.5.i429.3, ptr %sunkaddr1386, align 8
+  %.5.i428.3 = sub i64 0, %.2050.3
+  %sunkaddr1383 = mul i64 %loop.index.24942, 8
+  %sunkaddr1384 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1383
+  %sunkaddr1385 = getelementptr i8, ptr %sunkaddr1384, i64 24
+  store i64 %.5.i428.3, ptr %sunkaddr1385, align 8
   %.2079.3 = add nuw i64 %loop.index.24942, 4
   %243 = add i64 %242, 1
-  %niter782.ncmp.3 = icmp eq i64 %243, %unroll_iter781
-  br i1 %niter782.ncmp.3, label %for.end.2.else.endif.loopexit.unr-lcssa, label %for.body.2.endif.endif
+  %niter781.ncmp.3 = icmp eq i64 %243, %unroll_iter780
+  br i1 %niter781.ncmp.3, label %for.end.2.else.endif.loopexit.unr-lcssa, label %for.body.2.endif.endif
 
 for.end.2.else.endif.loopexit.unr-lcssa:
-  %244 = icmp eq i64 %xtraiter777, 0
+  %244 = icmp eq i64 %xtraiter776, 0
   br i1 %244, label %for.end.2.else.endif, label %for.body.2.endif.endif.epil.preheader
 
 for.body.2.endif.endif.epil.preheader:
@@ -17440,21 +17418,21 @@ for.body.2.endif.endif.epil.preheader:
   br label %for.body.2.endif.endif.epil
 
 for.body.2.endif.endif.epil:
-  %lsr.iv969 = phi i64 [ %lsr.iv.next970, %for.body.2.endif.endif.epil ], [ %xtraiter777, %for.body.2.endif.endif.epil.preheader ]
+  %lsr.iv968 = phi i64 [ %lsr.iv.next969, %for.body.2.endif.endif.epil ], [ %xtraiter776, %for.body.2.endif.endif.epil.preheader ]
   %loop.index.24942.epil = phi i64 [ %.2079.epil, %for.body.2.endif.endif.epil ], [ %loop.index.24942.epil.init, %for.body.2.endif.endif.epil.preheader ]
   %.2036.04941.epil = phi i64 [ %spec.select4708.epil, %for.body.2.endif.endif.epil ], [ %.2036.04941.epil.init, %for.body.2.endif.endif.epil.preheader ]
   %245 = icmp ugt i64 %arg.world.1.5.1, 1
   %spec.select4708.epil = select i1 %245, i64 %loop.index.24942.epil, i64 %.2036.04941.epil
   %.2049.epil = getelementptr i64, ptr %.870, i64 %spec.select4708.epil
   %.2050.epil = load i64, ptr %.2049.epil, align 8
-  %.5.i429.epil = sub i64 0, %.2050.epil
+  %.5.i428.epil = sub i64 0, %.2050.epil
   %246 = shl i64 %loop.index.24942.epil, 3
-  %scevgep968 = getelementptr i8, ptr %.6.i, i64 %246
-  store i64 %.5.i429.epil, ptr %scevgep968, align 8
+  %scevgep967 = getelementptr i8, ptr %.6.i, i64 %246
+  store i64 %.5.i428.epil, ptr %scevgep967, align 8
   %.2079.epil = add nuw nsw i64 %loop.index.24942.epil, 1
-  %lsr.iv.next970 = add nsw i64 %lsr.iv969, -1
-  %epil.iter778.cmp.not = icmp eq i64 %lsr.iv.next970, 0
-  br i1 %epil.iter778.cmp.not, label %for.end.2.else.endif, label %for.body.2.endif.endif.epil
+  %lsr.iv.next969 = add nsw i64 %lsr.iv968, -1
+  %epil.iter777.cmp.not = icmp eq i64 %lsr.iv.next969, 0
+  br i1 %epil.iter777.cmp.not, label %for.end.2.else.endif, label %for.body.2.endif.endif.epil
 
 for.end.2.else.endif:
   %247 = icmp slt i64 %arg.out.1.5.1, 1
@@ -17477,9 +17455,9 @@ for.end.2.endif.else.endif.endif.endif.if:
 
 .2413.loopexit.unr-lcssa:
   %249 = and i64 %.2421, 1
-  %lcmp.mod791.not = icmp eq i64 %249, 0
+  %lcmp.mod790.not = icmp eq i64 %249, 0
   %250 = add i64 %.2312.sroa.0.3, %.2592.1
-  br i1 %lcmp.mod791.not, label %.2413, label %.2412.endif.epil.preheader
+  br i1 %lcmp.mod790.not, label %.2413, label %.2412.endif.epil.preheader
 
 .2412.endif.epil.preheader:
   %.2410.04947.epil.init = phi i64 [ 0, %.2412.endif.lr.ph ], [ %.2592.1, %.2413.loopexit.unr-lcssa ]
@@ -17498,8 +17476,8 @@ for.end.2.endif.else.endif.endif.endif.if:
 for.end.2.endif.endif.if:
   store ptr null, ptr %.2452, align 8
   %.2458 = call i32 @n318(ptr nonnull %.2452, ptr nonnull %excinfo.9, i64 %arg.world.1.5.1, i64 %.2430)
-  %cond684 = icmp eq i32 %.2458, 0
-  br i1 %cond684, label %for.end.2.endif.endif.endif, label %for.end.2.endif.endif.if.if.if
+  %cond683 = icmp eq i32 %.2458, 0
+  br i1 %cond683, label %for.end.2.endif.endif.endif, label %for.end.2.endif.endif.if.if.if
 
 for.end.2.endif.endif.endif:
   %251 = ptrtoint ptr %arg.out.1.4 to i64
@@ -17533,9 +17511,9 @@ for.cond.3.preheader:
 
 for.body.3.preheader:
   %253 = icmp ult i64 %208, 3
-  br i1 %253, label %for.body.3.epil.preheader, label %for.body.3.preheader923
+  br i1 %253, label %for.body.3.epil.preheader, label %for.body.3.preheader922
 
-for.body.3.preheader923:
+for.body.3.preheader922:
   br label %for.body.3
 
 for.end.2.endif.endif.endif.endif.loopexit.unr-lcssa:
@@ -17546,21 +17524,21 @@ for.end.2.endif.endif.endif.endif.loopexit.unr-lcssa:
 for.body.3.epil.preheader:
   %loop.index.34944.epil.init = phi i64 [ 0, %for.body.3.preheader ], [ %.2539.3, %for.end.2.endif.endif.endif.endif.loopexit.unr-lcssa ]
   %256 = shl i64 %loop.index.34944.epil.init, 3
-  %scevgep986 = getelementptr i8, ptr %.2518, i64 %256
-  %scevgep988 = getelementptr i8, ptr %.6.i, i64 %256
+  %scevgep985 = getelementptr i8, ptr %.2518, i64 %256
+  %scevgep987 = getelementptr i8, ptr %.6.i, i64 %256
   br label %for.body.3.epil
 
 for.body.3.epil:
-  %epil.iter784 = phi i64 [ %epil.iter784.next, %for.body.3.epil ], [ 0, %for.body.3.epil.preheader ]
-  %257 = shl nuw nsw i64 %epil.iter784, 3
-  %scevgep989 = getelementptr i8, ptr %scevgep988, i64 %257
-  %258 = shl nuw nsw i64 %epil.iter784, 3
-  %scevgep987 = getelementptr i8, ptr %scevgep986, i64 %258
-  %.2537.epil = load i64, ptr %scevgep989, align 8
-  store i64 %.2537.epil, ptr %scevgep987, align 8
-  %epil.iter784.next = add i64 %epil.iter784, 1
-  %epil.iter784.cmp.not = icmp eq i64 %xtraiter777, %epil.iter784.next
-  br i1 %epil.iter784.cmp.not, label %for.end.2.endif.endif.endif.endif, label %for.body.3.epil
+  %epil.iter783 = phi i64 [ %epil.iter783.next, %for.body.3.epil ], [ 0, %for.body.3.epil.preheader ]
+  %257 = shl nuw nsw i64 %epil.iter783, 3
+  %scevgep988 = getelementptr i8, ptr %scevgep987, i64 %257
+  %258 = shl nuw nsw i64 %epil.iter783, 3
+  %scevgep986 = getelementptr i8, ptr %scevgep985, i64 %258
+  %.2537.epil = load i64, ptr %scevgep988, align 8
+  store i64 %.2537.epil, ptr %scevgep986, align 8
+  %epil.iter783.next = add i64 %epil.iter783, 1
+  %epil.iter783.cmp.not = icmp eq i64 %xtraiter776, %epil.iter783.next
+  br i1 %epil.iter783.cmp.not, label %for.end.2.endif.endif.endif.endif, label %for.body.3.epil
 
 for.end.2.endif.endif.endif.endif:
   %.2509.0 = phi ptr [ %.6.i, %for.end.2.endif.endif.endif ], [ %.2518, %for.end.2.endif.endif.endif.endif.loopexit.unr-lcssa ], [ %.2518, %for.cond.3.preheader ], [ %.2518, %for.body.3.epil ]
@@ -17574,13 +17552,13 @@ for.end.2.endif.endif.endif.endif:
   br i1 %259, label %.2412.endif.epil.preheader, label %.2412.endif.lr.ph.new
 
 .2412.endif.lr.ph.new:
-  %unroll_iter793 = and i64 %.2421, -2
+  %unroll_iter792 = and i64 %.2421, -2
   %260 = shl i64 %.2312.sroa.0.3, 3
   %261 = add i64 %209, %260
   %262 = mul i64 %arg.out.1.5.2, %261
   %263 = add i64 %.2235, %.1809.0
   %264 = shl i64 %263, 3
-  %scevgep990 = getelementptr i8, ptr %arg.out.1.4, i64 %264
+  %scevgep989 = getelementptr i8, ptr %arg.out.1.4, i64 %264
   %265 = add i64 %211, %260
   %266 = mul i64 %arg.out.1.5.2, %265
   br label %.2412.endif
@@ -17590,59 +17568,59 @@ for.end.2.endif.endif.endif.if.if:
   br label %common.ret
 
 for.body.3:
-  %loop.index.34944 = phi i64 [ %.2539.3, %for.body.3 ], [ 0, %for.body.3.preheader923 ]
+  %loop.index.34944 = phi i64 [ %.2539.3, %for.body.3 ], [ 0, %for.body.3.preheader922 ]
   %267 = shl i64 %loop.index.34944, 3
-  %scevgep985 = getelementptr i8, ptr %.2518, i64 %267
-  %sunkaddr1387 = mul i64 %loop.index.34944, 8
-  %sunkaddr1388 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1387
-  %.2537 = load i64, ptr %sunkaddr1388, align 8
-  store i64 %.2537, ptr %scevgep985, align 8
+  %scevgep984 = getelementptr i8, ptr %.2518, i64 %267
+  %sunkaddr1386 = mul i64 %loop.index.34944, 8
+  %sunkaddr1387 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1386
+  %.2537 = load i64, ptr %sunkaddr1387, align 8
+  store i64 %.2537, ptr %scevgep984, align 8
   %268 = shl i64 %loop.index.34944, 3
-  %scevgep983 = getelementptr i8, ptr %.2518, i64 %268
-  %scevgep984 = getelementptr i8, ptr %scevgep983, i64 8
-  %sunkaddr1389 = mul i64 %loop.index.34944, 8
-  %sunkaddr1390 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1389
-  %sunkaddr1391 = getelementptr i8, ptr %sunkaddr1390, i64 8
-  %.2537.1 = load i64, ptr %sunkaddr1391, align 8
-  store i64 %.2537.1, ptr %scevgep984, align 8
+  %scevgep982 = getelementptr i8, ptr %.2518, i64 %268
+  %scevgep983 = getelementptr i8, ptr %scevgep982, i64 8
+  %sunkaddr1388 = mul i64 %loop.index.34944, 8
+  %sunkaddr1389 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1388
+  %sunkaddr1390 = getelementptr i8, ptr %sunkaddr1389, i64 8
+  %.2537.1 = load i64, ptr %sunkaddr1390, align 8
+  store i64 %.2537.1, ptr %scevgep983, align 8
   %269 = shl i64 %loop.index.34944, 3
-  %scevgep981 = getelementptr i8, ptr %.2518, i64 %269
-  %scevgep982 = getelementptr i8, ptr %scevgep981, i64 16
-  %sunkaddr1392 = mul i64 %loop.index.34944, 8
-  %sunkaddr1393 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1392
-  %sunkaddr1394 = getelementptr i8, ptr %sunkaddr1393, i64 16
-  %.2537.2 = load i64, ptr %sunkaddr1394, align 8
-  store i64 %.2537.2, ptr %scevgep982, align 8
+  %scevgep980 = getelementptr i8, ptr %.2518, i64 %269
+  %scevgep981 = getelementptr i8, ptr %scevgep980, i64 16
+  %sunkaddr1391 = mul i64 %loop.index.34944, 8
+  %sunkaddr1392 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1391
+  %sunkaddr1393 = getelementptr i8, ptr %sunkaddr1392, i64 16
+  %.2537.2 = load i64, ptr %sunkaddr1393, align 8
+  store i64 %.2537.2, ptr %scevgep981, align 8
   %270 = shl i64 %loop.index.34944, 3
-  %scevgep979 = getelementptr i8, ptr %.2518, i64 %270
-  %scevgep980 = getelementptr i8, ptr %scevgep979, i64 24
-  %sunkaddr1395 = mul i64 %loop.index.34944, 8
-  %sunkaddr1396 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1395
-  %sunkaddr1397 = getelementptr i8, ptr %sunkaddr1396, i64 24
-  %.2537.3 = load i64, ptr %sunkaddr1397, align 8
-  store i64 %.2537.3, ptr %scevgep980, align 8
+  %scevgep978 = getelementptr i8, ptr %.2518, i64 %270
+  %scevgep979 = getelementptr i8, ptr %scevgep978, i64 24
+  %sunkaddr1394 = mul i64 %loop.index.34944, 8
+  %sunkaddr1395 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1394
+  %sunkaddr1396 = getelementptr i8, ptr %sunkaddr1395, i64 24
+  %.2537.3 = load i64, ptr %sunkaddr1396, align 8
+  store i64 %.2537.3, ptr %scevgep979, align 8
   %.2539.3 = add nuw i64 %loop.index.34944, 4
-  %niter788.ncmp.3 = icmp eq i64 %unroll_iter781, %.2539.3
-  br i1 %niter788.ncmp.3, label %for.end.2.endif.endif.endif.endif.loopexit.unr-lcssa, label %for.body.3
+  %niter787.ncmp.3 = icmp eq i64 %unroll_iter780, %.2539.3
+  br i1 %niter787.ncmp.3, label %for.end.2.endif.endif.endif.endif.loopexit.unr-lcssa, label %for.body.3
 
 .2412.endif:
-  %lsr.iv991 = phi ptr [ %scevgep992, %.2412.endif ], [ %scevgep990, %.2412.endif.lr.ph.new ]
+  %lsr.iv990 = phi ptr [ %scevgep991, %.2412.endif ], [ %scevgep989, %.2412.endif.lr.ph.new ]
   %.2410.04947 = phi i64 [ 0, %.2412.endif.lr.ph.new ], [ %.2592.1, %.2412.endif ]
-  %scevgep993 = getelementptr i8, ptr %lsr.iv991, i64 %262
+  %scevgep992 = getelementptr i8, ptr %lsr.iv990, i64 %262
   %.2571 = tail call i64 @llvm.umin.i64(i64 %.2410.04947, i64 %.2570)
   %.2567.0 = getelementptr i64, ptr %.2509.0, i64 %.2571
   %.2585 = load i64, ptr %.2567.0, align 8
-  store i64 %.2585, ptr %scevgep993, align 8
+  store i64 %.2585, ptr %scevgep992, align 8
   %271 = add i64 %.2410.04947, 1
-  %scevgep994 = getelementptr i8, ptr %lsr.iv991, i64 %266
+  %scevgep993 = getelementptr i8, ptr %lsr.iv990, i64 %266
   %.2571.1 = tail call i64 @llvm.umin.i64(i64 %271, i64 %.2570)
   %.2567.0.1 = getelementptr i64, ptr %.2509.0, i64 %.2571.1
   %.2585.1 = load i64, ptr %.2567.0.1, align 8
-  store i64 %.2585.1, ptr %scevgep994, align 8
+  store i64 %.2585.1, ptr %scevgep993, align 8
   %.2592.1 = add i64 %.2410.04947, 2
-  %scevgep992 = getelementptr i8, ptr %lsr.iv991, i64 %210
-  %niter794.ncmp.1 = icmp eq i64 %unroll_iter793, %.2592.1
-  br i1 %niter794.ncmp.1, label %.2413.loopexit.unr-lcssa, label %.2412.endif
+  %scevgep991 = getelementptr i8, ptr %lsr.iv990, i64 %210
+  %niter793.ncmp.1 = icmp eq i64 %unroll_iter792, %.2592.1
+  br i1 %niter793.ncmp.1, label %.2413.loopexit.unr-lcssa, label %.2412.endif
 
 .2413.if:
   tail call void @NRT_Free(ptr %.2509.0)
@@ -17665,18 +17643,18 @@ B128.i:
   %.431461463.i = phi i64 [ 0, %B128.lr.ph.i ], [ %.438.i, %B478.i ]
   %.438.i = add nuw nsw i64 %.431461463.i, 1
   %274 = shl i64 %.431461463.i, 3
-  %scevgep999 = getelementptr i8, ptr %arg.world.1.4, i64 %274
-  %.520.i = load i64, ptr %scevgep999, align 8
+  %scevgep998 = getelementptr i8, ptr %arg.world.1.4, i64 %274
+  %.520.i = load i64, ptr %scevgep998, align 8
   %sunkaddr11.i = getelementptr i8, ptr %lsr.iv5.i, i64 %sunkaddr.i
   %.572.i = load i64, ptr %sunkaddr11.i, align 8
   %.573.i = add nsw i64 %.572.i, %.520.i
-  store i64 %.573.i, ptr %scevgep999, align 8
+  store i64 %.573.i, ptr %scevgep998, align 8
   %275 = shl i64 %.431461463.i, 3
   %scevgep10.i = getelementptr i8, ptr %arg.given.3.4, i64 %275
   %.656.i = load i64, ptr %scevgep10.i, align 8
   %.658.not.i = icmp slt i64 %.1809.0, %.656.i
-  %scevgep998 = getelementptr i8, ptr %scevgep997, i64 %275
-  %.907.pre.i = load i64, ptr %scevgep998, align 8
+  %scevgep997 = getelementptr i8, ptr %scevgep996, i64 %275
+  %.907.pre.i = load i64, ptr %scevgep997, align 8
   br i1 %.658.not.i, label %B276.i, label %B206.i
 
 B206.i:
@@ -17684,38 +17662,38 @@ B206.i:
   %scevgep8.i = getelementptr i8, ptr %lsr.iv5.i, i64 %276
   %.798.i = load i64, ptr %scevgep8.i, align 8
   %.799.i = add nsw i64 %.798.i, %.907.pre.i
-  %sunkaddr1398 = mul i64 %.431461463.i, 8
-  %sunkaddr1399 = getelementptr i8, ptr %scevgep997, i64 %sunkaddr1398
-  store i64 %.799.i, ptr %sunkaddr1399, align 8
+  %sunkaddr1397 = mul i64 %.431461463.i, 8
+  %sunkaddr1398 = getelementptr i8, ptr %scevgep996, i64 %sunkaddr1397
+  store i64 %.799.i, ptr %sunkaddr1398, align 8
   br label %B276.i
 
 B276.i:
   %.907.i = phi i64 [ %.799.i, %B206.i ], [ %.907.pre.i, %B128.i ]
   %277 = shl i64 %.431461463.i, 3
-  %scevgep996 = getelementptr i8, ptr %scevgep995, i64 %277
-  %.962.i = load i64, ptr %scevgep996, align 8
+  %scevgep995 = getelementptr i8, ptr %scevgep994, i64 %277
+  %.962.i = load i64, ptr %scevgep995, align 8
   %.963.i = icmp sgt i64 %.907.i, %.962.i
   br i1 %.963.i, label %B320.i, label %B478.i
 
 B320.i:
   %.1075.i = sub nsw i64 %.907.i, %.962.i
-  %sunkaddr1400 = getelementptr i8, ptr %arg.part.4, i64 40
-  %.1105.i = load double, ptr %sunkaddr1400, align 8
+  %sunkaddr1399 = getelementptr i8, ptr %arg.part.4, i64 40
+  %.1105.i = load double, ptr %sunkaddr1399, align 8
   %.1106.i = sitofp i64 %.1075.i to double
   %.1107.i = fadd double %.1105.i, %.1106.i
-  store double %.1107.i, ptr %sunkaddr1400, align 8
-  %sunkaddr1401 = getelementptr i8, ptr %arg.part.4, i64 16
-  %.1167.i = load double, ptr %sunkaddr1401, align 8
+  store double %.1107.i, ptr %sunkaddr1399, align 8
+  %sunkaddr1400 = getelementptr i8, ptr %arg.part.4, i64 16
+  %.1167.i = load double, ptr %sunkaddr1400, align 8
   %.1222.i = load double, ptr %lsr.iv3.i, align 8
   %.1224.i = fmul double %.1222.i, %.1106.i
   %.1225.i = fadd double %.1167.i, %.1224.i
-  store double %.1225.i, ptr %sunkaddr1401, align 8
-  %sunkaddr1402 = mul i64 %.431461463.i, 8
-  %sunkaddr1403 = getelementptr i8, ptr %scevgep997, i64 %sunkaddr1402
-  %.1310.i = load i64, ptr %sunkaddr1403, align 8
-  %sunkaddr1404 = mul i64 %.431461463.i, 8
-  %sunkaddr1405 = getelementptr i8, ptr %scevgep995, i64 %sunkaddr1404
-  store i64 %.1310.i, ptr %sunkaddr1405, align 8
+  store double %.1225.i, ptr %sunkaddr1400, align 8
+  %sunkaddr1401 = mul i64 %.431461463.i, 8
+  %sunkaddr1402 = getelementptr i8, ptr %scevgep996, i64 %sunkaddr1401
+  %.1310.i = load i64, ptr %sunkaddr1402, align 8
+  %sunkaddr1403 = mul i64 %.431461463.i, 8
+  %sunkaddr1404 = getelementptr i8, ptr %scevgep994, i64 %sunkaddr1403
+  store i64 %.1310.i, ptr %sunkaddr1404, align 8
   br label %B478.i
 
 B478.i:
@@ -17743,23 +17721,23 @@ B478.i:
   br i1 %.29894948, label %for.body.4.lr.ph, label %for.end.4
 
 for.body.4.lr.ph:
-  %.neg909 = add i64 %.2771.sroa.0.3, 1
-  %280 = icmp eq i64 %arg.out.1.5.1, %.neg909
+  %.neg908 = add i64 %.2771.sroa.0.3, 1
+  %280 = icmp eq i64 %arg.out.1.5.1, %.neg908
   br i1 %280, label %for.body.4.epil.preheader, label %for.body.4.lr.ph.new
 
 for.body.4.lr.ph.new:
-  %unroll_iter799 = and i64 %.2859, %const1340
+  %unroll_iter798 = and i64 %.2859, %const1339
   %281 = shl i64 %.2771.sroa.0.3, 3
   %282 = add i64 %209, %281
   %283 = mul i64 %arg.out.1.5.2, %282
   %284 = add i64 %.2235, %.1809.0
   %285 = shl i64 %284, 3
   %286 = add i64 %283, %285
-  %scevgep1000 = getelementptr i8, ptr %arg.out.1.4, i64 %286
+  %scevgep999 = getelementptr i8, ptr %arg.out.1.4, i64 %286
   br label %for.body.4
 
 for.body.4:
-  %lsr.iv1001 = phi ptr [ %scevgep1002, %for.body.4 ], [ %scevgep1000, %for.body.4.lr.ph.new ]
+  %lsr.iv1000 = phi ptr [ %scevgep1001, %for.body.4 ], [ %scevgep999, %for.body.4.lr.ph.new ]
   %loop.index.44951 = phi i64 [ 0, %for.body.4.lr.ph.new ], [ %290, %for.body.4 ]
   %.2985.04950 = phi i64 [ 0, %for.body.4.lr.ph.new ], [ %.2985.1.1, %for.body.4 ]
   %.2982.04949 = phi i64 [ 0, %for.body.4.lr.ph.new ], [ %spec.select4709.1, %for.body.4 ]
@@ -17773,7 +17751,7 @@ for.body.4:
   %.3008 = getelementptr i64, ptr %.870, i64 %.2985.1
   %.3009 = load i64, ptr %.3008, align 8
   %.3010 = add nsw i64 %.3009, %.3000
-  store i64 %.3010, ptr %lsr.iv1001, align 8
+  store i64 %.3010, ptr %lsr.iv1000, align 8
   %289 = add i64 %loop.index.44951, 1
   %spec.select4709.1 = select i1 %287, i64 %.2982.04949, i64 %289
   %.2996.1 = mul i64 %spec.select4709.1, %arg.out.1.6.1
@@ -17783,18 +17761,18 @@ for.body.4:
   %.3008.1 = getelementptr i64, ptr %.870, i64 %.2985.1.1
   %.3009.1 = load i64, ptr %.3008.1, align 8
   %.3010.1 = add nsw i64 %.3009.1, %.3000.1
-  %scevgep1003 = getelementptr i8, ptr %lsr.iv1001, i64 %arg.out.1.6.1
-  store i64 %.3010.1, ptr %scevgep1003, align 8
+  %scevgep1002 = getelementptr i8, ptr %lsr.iv1000, i64 %arg.out.1.6.1
+  store i64 %.3010.1, ptr %scevgep1002, align 8
   %.3016.1 = add nuw i64 %loop.index.44951, 2
-  %scevgep1002 = getelementptr i8, ptr %lsr.iv1001, i64 %212
+  %scevgep1001 = getelementptr i8, ptr %lsr.iv1000, i64 %212
   %290 = add i64 %289, 1
-  %niter800.ncmp.1 = icmp eq i64 %290, %unroll_iter799
-  br i1 %niter800.ncmp.1, label %for.end.4.loopexit.unr-lcssa, label %for.body.4
+  %niter799.ncmp.1 = icmp eq i64 %290, %unroll_iter798
+  br i1 %niter799.ncmp.1, label %for.end.4.loopexit.unr-lcssa, label %for.body.4
 
 for.end.4.loopexit.unr-lcssa:
   %291 = and i64 %.2859, 1
-  %lcmp.mod797.not = icmp eq i64 %291, 0
-  br i1 %lcmp.mod797.not, label %for.end.4, label %for.body.4.epil.preheader
+  %lcmp.mod796.not = icmp eq i64 %291, 0
+  br i1 %lcmp.mod796.not, label %for.end.4, label %for.body.4.epil.preheader
 
 for.body.4.epil.preheader:
   %loop.index.44951.epil.init = phi i64 [ 0, %for.body.4.lr.ph ], [ %.3016.1, %for.end.4.loopexit.unr-lcssa ]
@@ -17833,9 +17811,9 @@ for.end.4.endif.else.endif.endif.endif.if:
 
 .3336.loopexit.unr-lcssa:
   %295 = and i64 %.3344, 1
-  %lcmp.mod809.not = icmp eq i64 %295, 0
+  %lcmp.mod808.not = icmp eq i64 %295, 0
   %296 = add i64 %.3235.sroa.0.3, %.3527.1
-  br i1 %lcmp.mod809.not, label %.3336, label %.3335.endif.epil.preheader
+  br i1 %lcmp.mod808.not, label %.3336, label %.3335.endif.epil.preheader
 
 .3335.endif.epil.preheader:
   %.3333.04956.epil.init = phi i64 [ 0, %.3335.endif.lr.ph ], [ %.3527.1, %.3336.loopexit.unr-lcssa ]
@@ -17856,9 +17834,9 @@ for.end.4.endif.else.endif.endif.endif.if:
 .3335.endif.endif.epil:
   %.3501.0.epil = phi ptr [ %.3510.epil, %.3335.endif.if.epil ], [ %.3515.epil, %.3335.endif.else.epil ]
   %.3520.epil = load i64, ptr %.3501.0.epil, align 8
-  %sunkaddr1406 = mul i64 %.3496.epil, 8
-  %sunkaddr1407 = getelementptr inbounds i8, ptr %invariant.gep4957, i64 %sunkaddr1406
-  store i64 %.3520.epil, ptr %sunkaddr1407, align 8
+  %sunkaddr1405 = mul i64 %.3496.epil, 8
+  %sunkaddr1406 = getelementptr inbounds i8, ptr %invariant.gep4957, i64 %sunkaddr1405
+  store i64 %.3520.epil, ptr %sunkaddr1406, align 8
   br label %.3336
 
 .3336:
@@ -17867,8 +17845,8 @@ for.end.4.endif.else.endif.endif.endif.if:
 for.end.4.endif.endif.if:
   store ptr null, ptr %.3375, align 8
   %.3381 = call i32 @n318(ptr nonnull %.3375, ptr nonnull %excinfo.11, i64 %.2868, i64 %.3353)
-  %cond685 = icmp eq i32 %.3381, 0
-  br i1 %cond685, label %for.end.4.endif.endif.endif, label %for.end.4.endif.endif.if.if.if
+  %cond684 = icmp eq i32 %.3381, 0
+  br i1 %cond684, label %for.end.4.endif.endif.endif, label %for.end.4.endif.endif.if.if.if
 
 for.end.4.endif.endif.endif:
   %297 = ptrtoint ptr %arg.out.1.4 to i64
@@ -17904,8 +17882,8 @@ for.end.4.endif.endif.if.if.if:
 for.end.4.endif.endif.endif.if:
   %.3450 = mul i64 %.2868, %arg.out.1.3
   %.3451 = tail call ptr @NRT_Allocate(i64 %.3450)
-  %scevgep1018 = getelementptr i8, ptr %.3451, i64 24
-  %scevgep1019 = getelementptr i8, ptr %scevgep1018, i64 -24
+  %scevgep1017 = getelementptr i8, ptr %.3451, i64 24
+  %scevgep1018 = getelementptr i8, ptr %scevgep1017, i64 -24
   %.3452 = icmp eq ptr %.3451, null
   br i1 %.3452, label %for.end.4.endif.endif.endif.if.if, label %for.cond.5.preheader
 
@@ -17914,31 +17892,31 @@ for.cond.5.preheader:
   br i1 %299, label %for.body.5.preheader, label %for.end.4.endif.endif.endif.endif
 
 for.body.5.preheader:
-  %xtraiter801 = and i64 %.2859, 3
+  %xtraiter800 = and i64 %.2859, 3
   %300 = sub i64 %.2771.sroa.0.3, %arg.out.1.5.1
   %301 = icmp ugt i64 %300, -4
   br i1 %301, label %for.body.5.epil.preheader, label %for.body.5.preheader.new
 
 for.body.5.preheader.new:
-  %const_mat1342 = add i64 %const1340, -2
-  %unroll_iter805 = and i64 %.2859, %const_mat1342
+  %const_mat1341 = add i64 %const1339, -2
+  %unroll_iter804 = and i64 %.2859, %const_mat1341
   %302 = shl i64 %.2771.sroa.0.3, 3
   %303 = add i64 %209, %302
   %304 = mul i64 %arg.out.1.5.2, %303
   %305 = add i64 %.2235, %.1809.0
   %306 = shl i64 %305, 3
   %307 = add i64 %304, %306
-  %scevgep1004 = getelementptr i8, ptr %arg.out.1.4, i64 %307
+  %scevgep1003 = getelementptr i8, ptr %arg.out.1.4, i64 %307
   br label %for.body.5
 
 for.end.4.endif.endif.endif.endif.loopexit.unr-lcssa:
-  %lcmp.mod803.not = icmp eq i64 %xtraiter801, 0
-  br i1 %lcmp.mod803.not, label %for.end.4.endif.endif.endif.endif, label %for.body.5.epil.preheader
+  %lcmp.mod802.not = icmp eq i64 %xtraiter800, 0
+  br i1 %lcmp.mod802.not, label %for.end.4.endif.endif.endif.endif, label %for.body.5.epil.preheader
 
 for.body.5.epil.preheader:
   %loop.index.54953.epil.init = phi i64 [ 0, %for.body.5.preheader ], [ %.3473.3, %for.end.4.endif.endif.endif.endif.loopexit.unr-lcssa ]
   %308 = shl i64 %loop.index.54953.epil.init, 3
-  %scevgep1020 = getelementptr i8, ptr %.3451, i64 %308
+  %scevgep1019 = getelementptr i8, ptr %.3451, i64 %308
   %309 = mul i64 %arg.out.1.6.1, %loop.index.54953.epil.init
   %310 = shl i64 %.2771.sroa.0.3, 3
   %311 = add i64 %209, %310
@@ -17947,40 +17925,40 @@ for.body.5.epil.preheader:
   %314 = add i64 %.2235, %.1809.0
   %315 = shl i64 %314, 3
   %316 = add i64 %313, %315
-  %scevgep1022 = getelementptr i8, ptr %arg.out.1.4, i64 %316
+  %scevgep1021 = getelementptr i8, ptr %arg.out.1.4, i64 %316
   br label %for.body.5.epil
 
 for.body.5.epil:
-  %lsr.iv1023 = phi ptr [ %scevgep1024, %for.body.5.epil ], [ %scevgep1022, %for.body.5.epil.preheader ]
-  %epil.iter802 = phi i64 [ %epil.iter802.next, %for.body.5.epil ], [ 0, %for.body.5.epil.preheader ]
-  %317 = shl nuw nsw i64 %epil.iter802, 3
-  %scevgep1021 = getelementptr i8, ptr %scevgep1020, i64 %317
-  %.3471.epil = load i64, ptr %lsr.iv1023, align 8
-  store i64 %.3471.epil, ptr %scevgep1021, align 8
-  %epil.iter802.next = add i64 %epil.iter802, 1
-  %scevgep1024 = getelementptr i8, ptr %lsr.iv1023, i64 %arg.out.1.6.1
-  %epil.iter802.cmp.not = icmp eq i64 %xtraiter801, %epil.iter802.next
-  br i1 %epil.iter802.cmp.not, label %for.end.4.endif.endif.endif.endif, label %for.body.5.epil
+  %lsr.iv1022 = phi ptr [ %scevgep1023, %for.body.5.epil ], [ %scevgep1021, %for.body.5.epil.preheader ]
+  %epil.iter801 = phi i64 [ %epil.iter801.next, %for.body.5.epil ], [ 0, %for.body.5.epil.preheader ]
+  %317 = shl nuw nsw i64 %epil.iter801, 3
+  %scevgep1020 = getelementptr i8, ptr %scevgep1019, i64 %317
+  %.3471.epil = load i64, ptr %lsr.iv1022, align 8
+  store i64 %.3471.epil, ptr %scevgep1020, align 8
+  %epil.iter801.next = add i64 %epil.iter801, 1
+  %scevgep1023 = getelementptr i8, ptr %lsr.iv1022, i64 %arg.out.1.6.1
+  %epil.iter801.cmp.not = icmp eq i64 %xtraiter800, %epil.iter801.next
+  br i1 %epil.iter801.cmp.not, label %for.end.4.endif.endif.endif.endif, label %for.body.5.epil
 
 for.end.4.endif.endif.endif.endif:
-  %.3442.0 = phi ptr [ %.2904, %for.end.4.endif.endif.endif ], [ %scevgep1019, %for.end.4.endif.endif.endif.endif.loopexit.unr-lcssa ], [ %scevgep1019, %for.cond.5.preheader ], [ %scevgep1019, %for.body.5.epil ]
+  %.3442.0 = phi ptr [ %.2904, %for.end.4.endif.endif.endif ], [ %scevgep1018, %for.end.4.endif.endif.endif.endif.loopexit.unr-lcssa ], [ %scevgep1018, %for.cond.5.preheader ], [ %scevgep1018, %for.body.5.epil ]
   %.3487.not4954 = icmp sgt i64 %arg.out.1.5.1, %.3235.sroa.0.3
   br i1 %.3487.not4954, label %.3335.endif.lr.ph, label %.3336
 
 .3335.endif.lr.ph:
   %invariant.gep4957 = getelementptr i64, ptr %175, i64 %.2236
-  %.neg910 = add i64 %.3235.sroa.0.3, 1
-  %318 = icmp eq i64 %arg.out.1.5.1, %.neg910
+  %.neg909 = add i64 %.3235.sroa.0.3, 1
+  %318 = icmp eq i64 %arg.out.1.5.1, %.neg909
   br i1 %318, label %.3335.endif.epil.preheader, label %.3335.endif.lr.ph.new
 
 .3335.endif.lr.ph.new:
-  %unroll_iter811 = and i64 %.3344, -2
+  %unroll_iter810 = and i64 %.3344, -2
   %319 = shl i64 %.3235.sroa.0.3, 3
   %320 = add i64 %209, %319
   %321 = mul i64 %arg.out.1.5.2, %320
   %322 = add i64 %.2235, %.1809.0
   %323 = shl i64 %322, 3
-  %scevgep1025 = getelementptr i8, ptr %arg.out.1.4, i64 %323
+  %scevgep1024 = getelementptr i8, ptr %arg.out.1.4, i64 %323
   %324 = add i64 %215, %319
   %325 = mul i64 %arg.out.1.5.2, %324
   br label %.3335.endif
@@ -17990,38 +17968,38 @@ for.end.4.endif.endif.endif.if.if:
   br label %common.ret
 
 for.body.5:
-  %lsr.iv1005 = phi ptr [ %scevgep1006, %for.body.5 ], [ %scevgep1004, %for.body.5.preheader.new ]
+  %lsr.iv1004 = phi ptr [ %scevgep1005, %for.body.5 ], [ %scevgep1003, %for.body.5.preheader.new ]
   %loop.index.54953 = phi i64 [ 0, %for.body.5.preheader.new ], [ %.3473.3, %for.body.5 ]
-  %.3471 = load i64, ptr %lsr.iv1005, align 8
-  %sunkaddr1408 = mul i64 %loop.index.54953, 8
-  %sunkaddr1409 = getelementptr i8, ptr %.3451, i64 %sunkaddr1408
-  store i64 %.3471, ptr %sunkaddr1409, align 8
-  %scevgep1017 = getelementptr i8, ptr %lsr.iv1005, i64 %arg.out.1.6.1
-  %.3471.1 = load i64, ptr %scevgep1017, align 8
-  %sunkaddr1410 = mul i64 %loop.index.54953, 8
-  %sunkaddr1411 = getelementptr i8, ptr %.3451, i64 %sunkaddr1410
-  %sunkaddr1412 = getelementptr i8, ptr %sunkaddr1411, i64 8
-  store i64 %.3471.1, ptr %sunkaddr1412, align 8
-  %sunkaddr1413 = mul i64 %arg.out.1.6.1, 2
-  %sunkaddr1414 = getelementptr i8, ptr %lsr.iv1005, i64 %sunkaddr1413
-  %.3471.2 = load i64, ptr %sunkaddr1414, align 8
-  %sunkaddr1415 = mul i64 %loop.index.54953, 8
-  %sunkaddr1416 = getelementptr i8, ptr %.3451, i64 %sunkaddr1415
-  %sunkaddr1417 = getelementptr i8, ptr %sunkaddr1416, i64 16
-  store i64 %.3471.2, ptr %sunkaddr1417, align 8
-  %scevgep1007 = getelementptr i8, ptr %lsr.iv1005, i64 %213
-  %.3471.3 = load i64, ptr %scevgep1007, align 8
-  %sunkaddr1418 = mul i64 %loop.index.54953, 8
-  %sunkaddr1419 = getelementptr i8, ptr %.3451, i64 %sunkaddr1418
-  %sunkaddr1420 = getelementptr i8, ptr %sunkaddr1419, i64 24
-  store i64 %.3471.3, ptr %sunkaddr1420, align 8
+  %.3471 = load i64, ptr %lsr.iv1004, align 8
+  %sunkaddr1407 = mul i64 %loop.index.54953, 8
+  %sunkaddr1408 = getelementptr i8, ptr %.3451, i64 %sunkaddr1407
+  store i64 %.3471, ptr %sunkaddr1408, align 8
+  %scevgep1016 = getelementptr i8, ptr %lsr.iv1004, i64 %arg.out.1.6.1
+  %.3471.1 = load i64, ptr %scevgep1016, align 8
+  %sunkaddr1409 = mul i64 %loop.index.54953, 8
+  %sunkaddr1410 = getelementptr i8, ptr %.3451, i64 %sunkaddr1409
+  %sunkaddr1411 = getelementptr i8, ptr %sunkaddr1410, i64 8
+  store i64 %.3471.1, ptr %sunkaddr1411, align 8
+  %sunkaddr1412 = mul i64 %arg.out.1.6.1, 2
+  %sunkaddr1413 = getelementptr i8, ptr %lsr.iv1004, i64 %sunkaddr1412
+  %.3471.2 = load i64, ptr %sunkaddr1413, align 8
+  %sunkaddr1414 = mul i64 %loop.index.54953, 8
+  %sunkaddr1415 = getelementptr i8, ptr %.3451, i64 %sunkaddr1414
+  %sunkaddr1416 = getelementptr i8, ptr %sunkaddr1415, i64 16
+  store i64 %.3471.2, ptr %sunkaddr1416, align 8
+  %scevgep1006 = getelementptr i8, ptr %lsr.iv1004, i64 %213
+  %.3471.3 = load i64, ptr %scevgep1006, align 8
+  %sunkaddr1417 = mul i64 %loop.index.54953, 8
+  %sunkaddr1418 = getelementptr i8, ptr %.3451, i64 %sunkaddr1417
+  %sunkaddr1419 = getelementptr i8, ptr %sunkaddr1418, i64 24
+  store i64 %.3471.3, ptr %sunkaddr1419, align 8
   %.3473.3 = add nuw i64 %loop.index.54953, 4
-  %scevgep1006 = getelementptr i8, ptr %lsr.iv1005, i64 %214
-  %niter806.ncmp.3 = icmp eq i64 %unroll_iter805, %.3473.3
-  br i1 %niter806.ncmp.3, label %for.end.4.endif.endif.endif.endif.loopexit.unr-lcssa, label %for.body.5
+  %scevgep1005 = getelementptr i8, ptr %lsr.iv1004, i64 %214
+  %niter805.ncmp.3 = icmp eq i64 %unroll_iter804, %.3473.3
+  br i1 %niter805.ncmp.3, label %for.end.4.endif.endif.endif.endif.loopexit.unr-lcssa, label %for.body.5
 
 .3335.endif:
-  %lsr.iv1026 = phi ptr [ %scevgep1027, %.3335.endif.endif.1 ], [ %scevgep1025, %.3335.endif.lr.ph.new ]
+  %lsr.iv1025 = phi ptr [ %scevgep1026, %.3335.endif.endif.1 ], [ %scevgep1024, %.3335.endif.lr.ph.new ]
   %.3333.04956 = phi i64 [ 0, %.3335.endif.lr.ph.new ], [ %.3527.1, %.3335.endif.endif.1 ]
   %.3505 = tail call i64 @llvm.umin.i64(i64 %.3333.04956, i64 %.3404)
   br i1 %.3441, label %.3335.endif.if, label %.3335.endif.else
@@ -18038,8 +18016,8 @@ for.body.5:
 .3335.endif.endif:
   %.3501.0 = phi ptr [ %.3510, %.3335.endif.if ], [ %.3515, %.3335.endif.else ]
   %.3520 = load i64, ptr %.3501.0, align 8
-  %sunkaddr1421 = getelementptr i8, ptr %lsr.iv1026, i64 %321
-  store i64 %.3520, ptr %sunkaddr1421, align 8
+  %sunkaddr1420 = getelementptr i8, ptr %lsr.iv1025, i64 %321
+  store i64 %.3520, ptr %sunkaddr1420, align 8
   %326 = add i64 %.3333.04956, 1
   %.3505.1 = tail call i64 @llvm.umin.i64(i64 %326, i64 %.3404)
   br i1 %.3441, label %.3335.endif.if.1, label %.3335.endif.else.1
@@ -18056,12 +18034,12 @@ for.body.5:
 .3335.endif.endif.1:
   %.3501.0.1 = phi ptr [ %.3510.1, %.3335.endif.if.1 ], [ %.3515.1, %.3335.endif.else.1 ]
   %.3520.1 = load i64, ptr %.3501.0.1, align 8
-  %sunkaddr1422 = getelementptr i8, ptr %lsr.iv1026, i64 %325
-  store i64 %.3520.1, ptr %sunkaddr1422, align 8
+  %sunkaddr1421 = getelementptr i8, ptr %lsr.iv1025, i64 %325
+  store i64 %.3520.1, ptr %sunkaddr1421, align 8
   %.3527.1 = add i64 %.3333.04956, 2
-  %scevgep1027 = getelementptr i8, ptr %lsr.iv1026, i64 %210
-  %niter812.ncmp.1 = icmp eq i64 %unroll_iter811, %.3527.1
-  br i1 %niter812.ncmp.1, label %.3336.loopexit.unr-lcssa, label %.3335.endif
+  %scevgep1026 = getelementptr i8, ptr %lsr.iv1025, i64 %210
+  %niter811.ncmp.1 = icmp eq i64 %unroll_iter810, %.3527.1
+  br i1 %niter811.ncmp.1, label %.3336.loopexit.unr-lcssa, label %.3335.endif
 
 .3336.if:
   tail call void @NRT_Free(ptr %.3442.0)
@@ -18073,8 +18051,8 @@ for.body.5:
 
 B362.endif:
   %327 = icmp eq i64 %.1004, 0
-  %.5.i.i.i408 = getelementptr i8, ptr %.7.i.i.i.i, i64 24
-  %.6.i.i.i = load ptr, ptr %.5.i.i.i408, align 8
+  %.5.i.i.i407 = getelementptr i8, ptr %.7.i.i.i.i, i64 24
+  %.6.i.i.i = load ptr, ptr %.5.i.i.i407, align 8
   %.3644 = sub nsw i64 %.1809.0, %arg.setting.0
   br i1 %327, label %B362.endif.if, label %B362.endif.endif.thread
 
@@ -18117,8 +18095,8 @@ B362.endif.endif.thread:
   %.3713 = select i1 %.3712, i64 %.1004, i64 0
   %spec.select4713 = add i64 %.3713, %.3659.1.fr
   %341 = mul i64 %spec.select4713, %.1245
-  %.3740 = getelementptr double, ptr %.6.i.i.i414, i64 %341
-  tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i410)
+  %.3740 = getelementptr double, ptr %.6.i.i.i413, i64 %341
+  tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i409)
   %.345.i = load double, ptr %arg.given.10.4, align 8
   %.399.i = load double, ptr %.3740, align 8
   %.400.i = fadd double %.345.i, %.399.i
@@ -18136,44 +18114,44 @@ B160.lr.ph.new.i:
   %343 = getelementptr i8, ptr %.3740, i64 %.76.i.i
   %scevgep.i1 = getelementptr i8, ptr %343, i64 16
   %344 = mul i64 %216, %spec.select4713
-  %scevgep1037 = getelementptr i8, ptr %scevgep1036, i64 %344
+  %scevgep1036 = getelementptr i8, ptr %scevgep1035, i64 %344
   br label %B160.i
 
 B160.i:
   %.593236238.i = phi i64 [ 0, %B160.lr.ph.new.i ], [ %.600.1.i, %B160.i ]
-  %sunkaddr1423 = getelementptr i8, ptr %arg.given.10.4, i64 8
-  %.654.i = load double, ptr %sunkaddr1423, align 8
+  %sunkaddr1422 = getelementptr i8, ptr %arg.given.10.4, i64 8
+  %.654.i = load double, ptr %sunkaddr1422, align 8
   %sunkaddr13.i3 = shl i64 %.593236238.i, 3
-  %scevgep1039 = getelementptr i8, ptr %scevgep1037, i64 %sunkaddr13.i3
-  %scevgep1040 = getelementptr i8, ptr %scevgep1039, i64 -8
-  %.709.i = load double, ptr %scevgep1040, align 8
+  %scevgep1038 = getelementptr i8, ptr %scevgep1036, i64 %sunkaddr13.i3
+  %scevgep1039 = getelementptr i8, ptr %scevgep1038, i64 -8
+  %.709.i = load double, ptr %scevgep1039, align 8
   %.710.i = fadd double %.654.i, %.709.i
   %.712.i = fmul double %.489.i, %.710.i
   %345 = shl i64 %.593236238.i, 3
-  %scevgep1034 = getelementptr i8, ptr %scevgep.i1, i64 %345
-  %scevgep1035 = getelementptr i8, ptr %scevgep1034, i64 -8
-  %.797.i = load double, ptr %scevgep1035, align 8
+  %scevgep1033 = getelementptr i8, ptr %scevgep.i1, i64 %345
+  %scevgep1034 = getelementptr i8, ptr %scevgep1033, i64 -8
+  %.797.i = load double, ptr %scevgep1034, align 8
   %.799.i7 = fmul double %.489.i, %.797.i
   %.800.i = fadd double %.654.i, %.799.i7
   %.804.i = fdiv double %.712.i, %.800.i
-  %sunkaddr1424 = mul i64 %.593236238.i, 8
-  %sunkaddr1425 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr1424
-  store double %.804.i, ptr %sunkaddr1425, align 8
+  %sunkaddr1423 = mul i64 %.593236238.i, 8
+  %sunkaddr1424 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr1423
+  store double %.804.i, ptr %sunkaddr1424, align 8
   %.600.1.i = add nuw nsw i64 %.593236238.i, 2
-  %.654.1.i = load double, ptr %sunkaddr1423, align 8
+  %.654.1.i = load double, ptr %sunkaddr1422, align 8
   %346 = shl i64 %.593236238.i, 3
-  %scevgep1038 = getelementptr i8, ptr %scevgep1037, i64 %346
-  %.709.1.i = load double, ptr %scevgep1038, align 8
+  %scevgep1037 = getelementptr i8, ptr %scevgep1036, i64 %346
+  %.709.1.i = load double, ptr %scevgep1037, align 8
   %.710.1.i = fadd double %.654.1.i, %.709.1.i
   %.712.1.i = fmul double %.489.i, %.710.1.i
-  %.797.1.i = load double, ptr %scevgep1034, align 8
+  %.797.1.i = load double, ptr %scevgep1033, align 8
   %.799.1.i = fmul double %.489.i, %.797.1.i
   %.800.1.i = fadd double %.654.1.i, %.799.1.i
   %.804.1.i = fdiv double %.712.1.i, %.800.1.i
-  %sunkaddr1426 = mul i64 %.593236238.i, 8
-  %sunkaddr1427 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr1426
-  %sunkaddr1428 = getelementptr i8, ptr %sunkaddr1427, i64 8
-  store double %.804.1.i, ptr %sunkaddr1428, align 8
+  %sunkaddr1425 = mul i64 %.593236238.i, 8
+  %sunkaddr1426 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr1425
+  %sunkaddr1427 = getelementptr i8, ptr %sunkaddr1426, i64 8
+  store double %.804.1.i, ptr %sunkaddr1427, align 8
   %niter.ncmp.1.i = icmp eq i64 %unroll_iter.i, %.600.1.i
   br i1 %niter.ncmp.1.i, label %B276.loopexit.unr-lcssa.i, label %B160.i
 
@@ -18183,8 +18161,8 @@ B276.loopexit.unr-lcssa.i:
   br i1 %348, label %B362.endif.endif.endif.endif, label %B160.epil.preheader.i
 
 B160.epil.preheader.i:
-  %sunkaddr1429 = getelementptr i8, ptr %arg.given.10.4, i64 8
-  %.654.epil.i = load double, ptr %sunkaddr1429, align 8
+  %sunkaddr1428 = getelementptr i8, ptr %arg.given.10.4, i64 8
+  %.654.epil.i = load double, ptr %sunkaddr1428, align 8
   %.708.epil.i = getelementptr double, ptr %.3740, i64 %.600.epil.i
   %.709.epil.i = load double, ptr %.708.epil.i, align 8
   %.710.epil.i = fadd double %.654.epil.i, %.709.epil.i
@@ -18194,9 +18172,9 @@ B160.epil.preheader.i:
   %.799.epil.i = fmul double %.489.i, %.797.epil.i
   %.800.epil.i = fadd double %.654.epil.i, %.799.epil.i
   %.804.epil.i = fdiv double %.712.epil.i, %.800.epil.i
-  %sunkaddr1430 = mul i64 %unroll_iter.i, 8
-  %sunkaddr1431 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr1430
-  store double %.804.epil.i, ptr %sunkaddr1431, align 8
+  %sunkaddr1429 = mul i64 %unroll_iter.i, 8
+  %sunkaddr1430 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr1429
+  store double %.804.epil.i, ptr %sunkaddr1430, align 8
   br label %B362.endif.endif.endif.endif
 
 B362.endif.endif.endif.endif:
@@ -18217,13 +18195,11 @@ B566.lr.ph:
   %sunkaddr.i17 = select i1 %.4195, i64 %187, i64 0
   %.337.i = select i1 %.4195, i64 %arg.given.13.5.0, i64 0
   %.1230.i = sitofp i64 %.1809.0 to double
-  %.640.i.i = icmp slt i64 %.1809.0, -1
-  %.641.i.i = select i1 %.640.i.i, i64 %arg.given.5.5.1, i64 0
   %.2559.prol.i = select i1 %.4195, i64 %arg.world.4.5.0, i64 0
   %352 = getelementptr double, ptr %arg.world.4.4, i64 %.1809.0
-  %.472.i16.i = add nsw i64 %.1809.0, 12
-  %.11.i.i17.i = tail call i64 @llvm.smin.i64(i64 %arg.given.8.5.0, i64 %.472.i16.i)
-  %.550.i.i = sub i64 %.11.i.i17.i, %.1809.0
+  %.472.i15.i = add nsw i64 %.1809.0, 12
+  %.11.i.i16.i = tail call i64 @llvm.smin.i64(i64 %arg.given.8.5.0, i64 %.472.i15.i)
+  %.550.i.i = sub i64 %.11.i.i16.i, %.1809.0
   %.605.prol.i.i = add nsw i64 %.550.i.i, -1
   %.662.prol.i.i = select i1 %.4195, i64 %arg.given.8.5.0, i64 0
   %353 = getelementptr i8, ptr %arg.given.8.4, i64 %.1809.0
@@ -18232,32 +18208,32 @@ B566.lr.ph:
 
 B710.endif:
   call void @llvm.memset.p0.i64(ptr noundef nonnull align 8 dereferenceable(88) %.4402, i8 0, i64 88, i1 false)
-  %.4476 = call i32 @n304(ptr nonnull %.4402, ptr nonnull %excinfo.15, i64 %.1809.0, i64 %.13.i, i64 %arg.setting.1, ptr nonnull %.7.i.i.i.i410, ptr null, i64 %.1245, i64 8, ptr nonnull %.3740, i64 2, i64 %.1020, i64 %.76.i.i, i64 8, ptr %arg.mean.0, ptr %arg.mean.1, i64 %arg.mean.2, i64 %arg.mean.3, ptr %arg.mean.4, i64 %arg.mean.5.0, i64 %arg.mean.5.1, i64 %arg.mean.6.0, i64 %arg.mean.6.1, ptr %arg.given.0.0, ptr %arg.given.0.1, i64 %arg.given.0.2, i64 %arg.given.0.3, ptr %arg.given.0.4, i64 %arg.given.0.5.0, i64 %arg.given.0.5.1, i64 %arg.given.0.5.2, i64 %arg.given.0.6.0, i64 %arg.given.0.6.1, i64 %arg.given.0.6.2, ptr %arg.given.1.0, ptr %arg.given.1.1, i64 %arg.given.1.2, i64 %arg.given.1.3, ptr %arg.given.1.4, i64 %arg.given.1.5.0, i64 %arg.given.1.5.1, i64 %arg.given.1.5.2, i64 %arg.given.1.6.0, i64 %arg.given.1.6.1, i64 %arg.given.1.6.2, ptr %arg.given.2.0, ptr %arg.given.2.1, i64 %arg.given.2.2, i64 %arg.given.2.3, ptr %arg.given.2.4, i64 %arg.given.2.5.0, i64 %arg.given.2.5.1, i64 %arg.given.2.6.0, i64 %arg.given.2.6.1, ptr %arg.given.3.0, ptr %arg.given.3.1, i64 %arg.given.3.2, i64 %arg.given.3.3, ptr %arg.given.3.4, i64 %arg.given.3.5.0, i64 %arg.given.3.6.0, ptr %arg.given.4.0, ptr %arg.given.4.1, i64 %arg.given.4.2, i64 %arg.given.4.3, ptr %arg.given.4.4, i64 %arg.given.4.5.0, i64 %arg.given.4.5.1, i64 %arg.given.4.6.0, i64 %arg.given.4.6.1, ptr %arg.given.5.0, ptr %arg.given.5.1, i64 %arg.given.5.2, i64 %arg.given.5.3, ptr %arg.given.5.4, i64 %arg.given.5.5.0, i64 %arg.given.5.5.1, i64 %arg.given.5.6.0, i64 %arg.given.5.6.1, ptr %arg.given.6.0, ptr %arg.given.6.1, i64 %arg.given.6.2, i64 %arg.given.6.3, ptr nonnull %arg.given.6.4, i64 %arg.given.6.5.0, i64 %arg.given.6.6.0, ptr %arg.given.7.0, ptr %arg.given.7.1, i64 %arg.given.7.2, i64 %arg.given.7.3, ptr %arg.given.7.4, i64 %arg.given.7.5.0, i64 %arg.given.7.5.1, i64 %arg.given.7.6.0, i64 %arg.given.7.6.1, ptr %arg.given.8.0, ptr %arg.given.8.1, i64 %arg.given.8.2, i64 %arg.given.8.3, ptr %arg.given.8.4, i64 %arg.given.8.5.0, i64 %arg.given.8.6.0, ptr %arg.given.9.0, ptr %arg.given.9.1, i64 %arg.given.9.2, i64 %arg.given.9.3, ptr %arg.given.9.4, i64 %arg.given.9.5.0, i64 %arg.given.9.6.0, ptr %arg.given.10.0, ptr %arg.given.10.1, i64 %arg.given.10.2, i64 %arg.given.10.3, ptr nonnull %arg.given.10.4, i64 %arg.given.10.5.0, i64 %arg.given.10.6.0, double %arg.given.11, ptr %arg.given.12.0, ptr %arg.given.12.1, i64 %arg.given.12.2, i64 %arg.given.12.3, ptr %arg.given.12.4, i64 %arg.given.12.5.0, i64 %arg.given.12.5.1, i64 %arg.given.12.5.2, i64 %arg.given.12.6.0, i64 %arg.given.12.6.1, i64 %arg.given.12.6.2, ptr %arg.given.13.0, ptr %arg.given.13.1, i64 %arg.given.13.2, i64 %arg.given.13.3, ptr %arg.given.13.4, i64 %arg.given.13.5.0, i64 %arg.given.13.6.0, ptr %arg.given.14.0, ptr %arg.given.14.1, i64 %arg.given.14.2, i64 %arg.given.14.3, ptr %arg.given.14.4, i64 %arg.given.14.5.0, i64 %arg.given.14.5.1, i64 %arg.given.14.5.2, i64 %arg.given.14.6.0, i64 %arg.given.14.6.1, i64 %arg.given.14.6.2, ptr %arg.given.15.0, ptr %arg.given.15.1, i64 %arg.given.15.2, i64 %arg.given.15.3, ptr %arg.given.15.4, i64 %arg.given.15.5.0, i64 %arg.given.15.6.0, ptr %arg.given.16.0, ptr %arg.given.16.1, i64 %arg.given.16.2, i64 %arg.given.16.3, ptr nonnull %arg.given.16.4, i64 %arg.given.16.5.0, i64 %arg.given.16.6.0, ptr %arg.given.17.0, ptr %arg.given.17.1, i64 %arg.given.17.2, i64 %arg.given.17.3, ptr %arg.given.17.4, i64 %arg.given.17.5.0, i64 %arg.given.17.5.1, i64 %arg.given.17.6.0, i64 %arg.given.17.6.1, ptr %arg.given.18.0, ptr %arg.given.18.1, i64 %arg.given.18.2, i64 %arg.given.18.3, ptr %arg.given.18.4, i64 %arg.given.18.5.0, i64 %arg.given.18.6.0, i64 %.4396)
-  %cond692 = icmp eq i32 %.4476, 0
-  br i1 %cond692, label %B710.endif.endif, label %B710.endif.if.if
+  %.4476 = call i32 @n304(ptr nonnull %.4402, ptr nonnull %excinfo.15, i64 %.1809.0, i64 %.13.i, i64 %arg.setting.1, ptr nonnull %.7.i.i.i.i409, ptr null, i64 %.1245, i64 8, ptr nonnull %.3740, i64 2, i64 %.1020, i64 %.76.i.i, i64 8, ptr %arg.mean.0, ptr %arg.mean.1, i64 %arg.mean.2, i64 %arg.mean.3, ptr %arg.mean.4, i64 %arg.mean.5.0, i64 %arg.mean.5.1, i64 %arg.mean.6.0, i64 %arg.mean.6.1, ptr %arg.given.0.0, ptr %arg.given.0.1, i64 %arg.given.0.2, i64 %arg.given.0.3, ptr %arg.given.0.4, i64 %arg.given.0.5.0, i64 %arg.given.0.5.1, i64 %arg.given.0.5.2, i64 %arg.given.0.6.0, i64 %arg.given.0.6.1, i64 %arg.given.0.6.2, ptr %arg.given.1.0, ptr %arg.given.1.1, i64 %arg.given.1.2, i64 %arg.given.1.3, ptr %arg.given.1.4, i64 %arg.given.1.5.0, i64 %arg.given.1.5.1, i64 %arg.given.1.5.2, i64 %arg.given.1.6.0, i64 %arg.given.1.6.1, i64 %arg.given.1.6.2, ptr %arg.given.2.0, ptr %arg.given.2.1, i64 %arg.given.2.2, i64 %arg.given.2.3, ptr %arg.given.2.4, i64 %arg.given.2.5.0, i64 %arg.given.2.5.1, i64 %arg.given.2.6.0, i64 %arg.given.2.6.1, ptr %arg.given.3.0, ptr %arg.given.3.1, i64 %arg.given.3.2, i64 %arg.given.3.3, ptr %arg.given.3.4, i64 %arg.given.3.5.0, i64 %arg.given.3.6.0, ptr %arg.given.4.0, ptr %arg.given.4.1, i64 %arg.given.4.2, i64 %arg.given.4.3, ptr %arg.given.4.4, i64 %arg.given.4.5.0, i64 %arg.given.4.5.1, i64 %arg.given.4.6.0, i64 %arg.given.4.6.1, ptr %arg.given.5.0, ptr %arg.given.5.1, i64 %arg.given.5.2, i64 %arg.given.5.3, ptr %arg.given.5.4, i64 %arg.given.5.5.0, i64 %arg.given.5.5.1, i64 %arg.given.5.6.0, i64 %arg.given.5.6.1, ptr %arg.given.6.0, ptr %arg.given.6.1, i64 %arg.given.6.2, i64 %arg.given.6.3, ptr nonnull %arg.given.6.4, i64 %arg.given.6.5.0, i64 %arg.given.6.6.0, ptr %arg.given.7.0, ptr %arg.given.7.1, i64 %arg.given.7.2, i64 %arg.given.7.3, ptr %arg.given.7.4, i64 %arg.given.7.5.0, i64 %arg.given.7.5.1, i64 %arg.given.7.6.0, i64 %arg.given.7.6.1, ptr %arg.given.8.0, ptr %arg.given.8.1, i64 %arg.given.8.2, i64 %arg.given.8.3, ptr %arg.given.8.4, i64 %arg.given.8.5.0, i64 %arg.given.8.6.0, ptr %arg.given.9.0, ptr %arg.given.9.1, i64 %arg.given.9.2, i64 %arg.given.9.3, ptr %arg.given.9.4, i64 %arg.given.9.5.0, i64 %arg.given.9.6.0, ptr %arg.given.10.0, ptr %arg.given.10.1, i64 %arg.given.10.2, i64 %arg.given.10.3, ptr nonnull %arg.given.10.4, i64 %arg.given.10.5.0, i64 %arg.given.10.6.0, double %arg.given.11, ptr %arg.given.12.0, ptr %arg.given.12.1, i64 %arg.given.12.2, i64 %arg.given.12.3, ptr %arg.given.12.4, i64 %arg.given.12.5.0, i64 %arg.given.12.5.1, i64 %arg.given.12.5.2, i64 %arg.given.12.6.0, i64 %arg.given.12.6.1, i64 %arg.given.12.6.2, ptr %arg.given.13.0, ptr %arg.given.13.1, i64 %arg.given.13.2, i64 %arg.given.13.3, ptr %arg.given.13.4, i64 %arg.given.13.5.0, i64 %arg.given.13.6.0, ptr %arg.given.14.0, ptr %arg.given.14.1, i64 %arg.given.14.2, i64 %arg.given.14.3, ptr %arg.given.14.4, i64 %arg.given.14.5.0, i64 %arg.given.14.5.1, i64 %arg.given.14.5.2, i64 %arg.given.14.6.0, i64 %arg.given.14.6.1, i64 %arg.given.14.6.2, ptr %arg.given.15.0, ptr %arg.given.15.1, i64 %arg.given.15.2, i64 %arg.given.15.3, ptr %arg.given.15.4, i64 %arg.given.15.5.0, i64 %arg.given.15.6.0, ptr %arg.given.16.0, ptr %arg.given.16.1, i64 %arg.given.16.2, i64 %arg.given.16.3, ptr nonnull %arg.given.16.4, i64 %arg.given.16.5.0, i64 %arg.given.16.6.0, ptr %arg.given.17.0, ptr %arg.given.17.1, i64 %arg.given.17.2, i64 %arg.given.17.3, ptr %arg.given.17.4, i64 %arg.given.17.5.0, i64 %arg.given.17.5.1, i64 %arg.given.17.6.0, i64 %arg.given.17.6.1, ptr %arg.given.18.0, ptr %arg.given.18.1, i64 %arg.given.18.2, i64 %arg.given.18.3, ptr %arg.given.18.4, i64 %arg.given.18.5.0, i64 %arg.given.18.6.0, i64 %.4396)
+  %cond691 = icmp eq i32 %.4476, 0
+  br i1 %cond691, label %B710.endif.endif, label %B710.endif.if.if
 
 B710.endif.endif:
   %.4486.fca.0.load = load ptr, ptr %.4402, align 8
-  %sunkaddr1432 = getelementptr inbounds i8, ptr %.4402, i64 8
-  %.4486.fca.1.load = load ptr, ptr %sunkaddr1432, align 8
-  %sunkaddr1433 = getelementptr inbounds i8, ptr %.4402, i64 16
-  %.4486.fca.2.load = load i64, ptr %sunkaddr1433, align 8
-  %sunkaddr1434 = getelementptr inbounds i8, ptr %.4402, i64 24
-  %.4486.fca.3.load = load i64, ptr %sunkaddr1434, align 8
-  %sunkaddr1435 = getelementptr inbounds i8, ptr %.4402, i64 32
-  %.4486.fca.4.load = load ptr, ptr %sunkaddr1435, align 8
-  %sunkaddr1436 = getelementptr inbounds i8, ptr %.4402, i64 40
-  %.4486.fca.5.0.load = load i64, ptr %sunkaddr1436, align 8
-  %sunkaddr1437 = getelementptr inbounds i8, ptr %.4402, i64 48
-  %.4486.fca.5.1.load = load i64, ptr %sunkaddr1437, align 8
-  %sunkaddr1438 = getelementptr inbounds i8, ptr %.4402, i64 56
-  %.4486.fca.5.2.load = load i64, ptr %sunkaddr1438, align 8
-  %sunkaddr1439 = getelementptr inbounds i8, ptr %.4402, i64 64
-  %.4486.fca.6.0.load = load i64, ptr %sunkaddr1439, align 8
-  %sunkaddr1440 = getelementptr inbounds i8, ptr %.4402, i64 72
-  %.4486.fca.6.1.load = load i64, ptr %sunkaddr1440, align 8
-  %sunkaddr1441 = getelementptr inbounds i8, ptr %.4402, i64 80
-  %.4486.fca.6.2.load = load i64, ptr %sunkaddr1441, align 8
+  %sunkaddr1431 = getelementptr inbounds i8, ptr %.4402, i64 8
+  %.4486.fca.1.load = load ptr, ptr %sunkaddr1431, align 8
+  %sunkaddr1432 = getelementptr inbounds i8, ptr %.4402, i64 16
+  %.4486.fca.2.load = load i64, ptr %sunkaddr1432, align 8
+  %sunkaddr1433 = getelementptr inbounds i8, ptr %.4402, i64 24
+  %.4486.fca.3.load = load i64, ptr %sunkaddr1433, align 8
+  %sunkaddr1434 = getelementptr inbounds i8, ptr %.4402, i64 32
+  %.4486.fca.4.load = load ptr, ptr %sunkaddr1434, align 8
+  %sunkaddr1435 = getelementptr inbounds i8, ptr %.4402, i64 40
+  %.4486.fca.5.0.load = load i64, ptr %sunkaddr1435, align 8
+  %sunkaddr1436 = getelementptr inbounds i8, ptr %.4402, i64 48
+  %.4486.fca.5.1.load = load i64, ptr %sunkaddr1436, align 8
+  %sunkaddr1437 = getelementptr inbounds i8, ptr %.4402, i64 56
+  %.4486.fca.5.2.load = load i64, ptr %sunkaddr1437, align 8
+  %sunkaddr1438 = getelementptr inbounds i8, ptr %.4402, i64 64
+  %.4486.fca.6.0.load = load i64, ptr %sunkaddr1438, align 8
+  %sunkaddr1439 = getelementptr inbounds i8, ptr %.4402, i64 72
+  %.4486.fca.6.1.load = load i64, ptr %sunkaddr1439, align 8
+  %sunkaddr1440 = getelementptr inbounds i8, ptr %.4402, i64 80
+  %.4486.fca.6.2.load = load i64, ptr %sunkaddr1440, align 8
   tail call void @NRT_decref(ptr %dreams.3.sroa.0.14974)
   br label %B828
 
@@ -18269,8 +18245,8 @@ B710.endif.if.if:
   br label %common.ret
 
 B828.endif:
-  %sunkaddr1442 = getelementptr inbounds i8, ptr %.4595, i64 8
-  %.4725.fca.1.load = load i64, ptr %sunkaddr1442, align 8
+  %sunkaddr1441 = getelementptr inbounds i8, ptr %.4595, i64 8
+  %.4725.fca.1.load = load i64, ptr %sunkaddr1441, align 8
   %.4725.fca.0.load = load i64, ptr %.4595, align 8
   tail call void @NRT_decref(ptr %dreams.2.sroa.0.3)
   br label %B962
@@ -18284,9 +18260,9 @@ B828.if.if:
 
 B888.endif.endif:
   %calls.2.0.lcssa.i = phi i1 [ true, %B888 ], [ %51, %B126.loopexit.i ]
-  %sunkaddr1443 = mul i64 %.337.i, 8
-  %sunkaddr1444 = getelementptr i8, ptr %351, i64 %sunkaddr1443
-  %.352.i = load i64, ptr %sunkaddr1444, align 8
+  %sunkaddr1442 = mul i64 %.337.i, 8
+  %sunkaddr1443 = getelementptr i8, ptr %351, i64 %sunkaddr1442
+  %.352.i = load i64, ptr %sunkaddr1443, align 8
   %.430.i = add i64 %.4127, %.4083
   %.451.i = getelementptr i64, ptr %arg.world.2.4, i64 %.430.i
   %.452.i = load i64, ptr %.451.i, align 8
@@ -18294,9 +18270,9 @@ B888.endif.endif:
   br i1 %.454.not.i, label %B1313, label %B166.i
 
 B166.i:
-  %sunkaddr1445 = mul i64 %.4196, 8
-  %sunkaddr1446 = getelementptr i8, ptr %350, i64 %sunkaddr1445
-  %.517.i = load i64, ptr %sunkaddr1446, align 8
+  %sunkaddr1444 = mul i64 %.4196, 8
+  %sunkaddr1445 = getelementptr i8, ptr %350, i64 %sunkaddr1444
+  %.517.i = load i64, ptr %sunkaddr1445, align 8
   %.548.i23 = load i64, ptr %arg.given.6.4, align 8
   %.549.i24 = icmp slt i64 %.517.i, %.548.i23
   br i1 %.549.i24, label %B232.i, label %B1313
@@ -18313,27 +18289,27 @@ B232.i:
 
 B276.i25:
   %sunkaddr.i26 = shl i64 %.605.i, 3
-  %sunkaddr112.i = getelementptr i8, ptr %arg.given.7.4, i64 %sunkaddr.i26
-  %sunkaddr113.i = getelementptr i8, ptr %sunkaddr112.i, i64 8
-  %.679.i = load i64, ptr %sunkaddr113.i, align 8
+  %sunkaddr111.i = getelementptr i8, ptr %arg.given.7.4, i64 %sunkaddr.i26
+  %sunkaddr112.i = getelementptr i8, ptr %sunkaddr111.i, i64 8
+  %.679.i = load i64, ptr %sunkaddr112.i, align 8
   %.681.i = icmp slt i64 %.1809.0, %.679.i
   br i1 %.681.i, label %B324.i, label %B1313
 
 B324.i:
-  br i1 %calls.2.0.lcssa.i, label %B1074.thread58.i, label %B330.i
+  br i1 %calls.2.0.lcssa.i, label %B1074.thread57.i, label %B330.i
 
 B330.i:
   %356 = icmp slt i64 %arg.given.0.5.1, 1
   %.795.i = getelementptr i64, ptr %188, i64 %.430.i
   %.796.i = load i64, ptr %.795.i, align 8
-  %sunkaddr1447 = getelementptr i8, ptr %arg.given.6.4, i64 8
-  %.827.i = load i64, ptr %sunkaddr1447, align 8
+  %sunkaddr1446 = getelementptr i8, ptr %arg.given.6.4, i64 8
+  %.827.i = load i64, ptr %sunkaddr1446, align 8
   %.828.i = icmp sge i64 %.796.i, %.827.i
   %or.cond.i = select i1 %.828.i, i1 true, i1 %356
   br i1 %or.cond.i, label %B1074.thread.i, label %B452.lr.ph.i
 
 B452.i:
-  %lsr.iv94.i = phi ptr [ %arg.world.0.4, %B452.lr.ph.i ], [ %scevgep95.i, %B1048.i ]
+  %lsr.iv93.i = phi ptr [ %arg.world.0.4, %B452.lr.ph.i ], [ %scevgep94.i, %B1048.i ]
   %choice.4.13467.i = phi i64 [ -2, %B452.lr.ph.i ], [ %choice.5.1.i, %B1048.i ]
   %size.4.13466.i = phi i64 [ 0, %B452.lr.ph.i ], [ %size.5.1.i, %B1048.i ]
   %best.2.13465.i = phi double [ 0.000000e+00, %B452.lr.ph.i ], [ %best.3.1.i, %B1048.i ]
@@ -18374,9 +18350,9 @@ B572.i:
   br i1 %.1415.i, label %B664.i, label %B1048.i
 
 B664.i:
-  %.1499.i = getelementptr double, ptr %438, i64 %.96234443463.i
+  %.1499.i = getelementptr double, ptr %437, i64 %.96234443463.i
   %.1500.i = load double, ptr %.1499.i, align 8
-  %.1576.i = getelementptr double, ptr %439, i64 %.96234443463.i
+  %.1576.i = getelementptr double, ptr %438, i64 %.96234443463.i
   %.1577.i = load double, ptr %.1576.i, align 8
   %359 = getelementptr double, ptr %arg.world.5.4, i64 %.96234443463.i
   %.370.i.i33 = load double, ptr %359, align 8
@@ -18397,36 +18373,36 @@ B354.i.i:
   %.849.i.i = icmp slt i64 %.79114191421.i.i, 0
   %361 = select i1 %.849.i.i, i64 %178, i64 0
   %362 = shl i64 %.79114191421.i.i, 3
-  %scevgep107.i = getelementptr i8, ptr %lsr.iv94.i, i64 %361
-  %scevgep108.i = getelementptr i8, ptr %scevgep107.i, i64 %362
-  %.873.i.i = load i64, ptr %scevgep108.i, align 8
+  %scevgep106.i = getelementptr i8, ptr %lsr.iv93.i, i64 %361
+  %scevgep107.i = getelementptr i8, ptr %scevgep106.i, i64 %362
+  %.873.i.i = load i64, ptr %scevgep107.i, align 8
   %.875.i.i = add nsw i64 %.873.i.i, %passed.2.11423.i.i
   %363 = add i64 %.79114191421.i.i, 1
   %.849.1.i.i = icmp slt i64 %363, 0
   %364 = select i1 %.849.1.i.i, i64 %178, i64 0
-  %scevgep104.i = getelementptr i8, ptr %lsr.iv94.i, i64 %364
+  %scevgep103.i = getelementptr i8, ptr %lsr.iv93.i, i64 %364
   %365 = shl i64 %.79114191421.i.i, 3
-  %scevgep1057 = getelementptr i8, ptr %scevgep104.i, i64 %365
-  %scevgep1058 = getelementptr i8, ptr %scevgep1057, i64 8
-  %.873.1.i.i = load i64, ptr %scevgep1058, align 8
+  %scevgep1056 = getelementptr i8, ptr %scevgep103.i, i64 %365
+  %scevgep1057 = getelementptr i8, ptr %scevgep1056, i64 8
+  %.873.1.i.i = load i64, ptr %scevgep1057, align 8
   %.875.1.i.i = add nsw i64 %.875.i.i, %.873.1.i.i
   %366 = add i64 %363, 1
   %.849.2.i.i = icmp slt i64 %366, 0
   %367 = select i1 %.849.2.i.i, i64 %178, i64 0
-  %scevgep101.i = getelementptr i8, ptr %lsr.iv94.i, i64 %367
+  %scevgep100.i = getelementptr i8, ptr %lsr.iv93.i, i64 %367
   %368 = shl i64 %.79114191421.i.i, 3
-  %scevgep1055 = getelementptr i8, ptr %scevgep101.i, i64 %368
-  %scevgep1056 = getelementptr i8, ptr %scevgep1055, i64 16
-  %.873.2.i.i = load i64, ptr %scevgep1056, align 8
+  %scevgep1054 = getelementptr i8, ptr %scevgep100.i, i64 %368
+  %scevgep1055 = getelementptr i8, ptr %scevgep1054, i64 16
+  %.873.2.i.i = load i64, ptr %scevgep1055, align 8
   %.875.2.i.i = add nsw i64 %.875.1.i.i, %.873.2.i.i
   %369 = add i64 %366, 1
   %.849.3.i.i = icmp slt i64 %369, 0
   %370 = select i1 %.849.3.i.i, i64 %178, i64 0
-  %scevgep98.i = getelementptr i8, ptr %lsr.iv94.i, i64 %370
+  %scevgep97.i = getelementptr i8, ptr %lsr.iv93.i, i64 %370
   %371 = shl i64 %.79114191421.i.i, 3
-  %scevgep1053 = getelementptr i8, ptr %scevgep98.i, i64 %371
-  %scevgep1054 = getelementptr i8, ptr %scevgep1053, i64 24
-  %.873.3.i.i = load i64, ptr %scevgep1054, align 8
+  %scevgep1052 = getelementptr i8, ptr %scevgep97.i, i64 %371
+  %scevgep1053 = getelementptr i8, ptr %scevgep1052, i64 24
+  %.873.3.i.i = load i64, ptr %scevgep1053, align 8
   %.875.3.i.i = add nsw i64 %.875.2.i.i, %.873.3.i.i
   %lsr.iv.next.i.i = add i64 %lsr.iv.i.i, -4
   %.785.3.i.i = icmp sgt i64 %lsr.iv.next.i.i, 4
@@ -18457,30 +18433,30 @@ B354.lr.ph.i.i:
 
 B354.prol.i.i.preheader:
   %375 = trunc i64 %.1394.i to i2
-  %376 = add i2 %lsr1254, %375
+  %376 = add i2 %lsr1253, %375
   %377 = trunc i64 %.560.i.i to i2
   %378 = sub i2 %376, %377
-  %379 = sub i64 %lsr.iv1043, %.560.i.i
-  %smax1050 = call i64 @llvm.smax.i64(i64 %379, i64 0)
-  %380 = trunc i64 %smax1050 to i2
+  %379 = sub i64 %lsr.iv1042, %.560.i.i
+  %smax1049 = call i64 @llvm.smax.i64(i64 %379, i64 0)
+  %380 = trunc i64 %smax1049 to i2
   %381 = sub i2 %378, %380
   %382 = zext i2 %381 to i64
   br label %B354.prol.i.i
 
 B354.prol.i.i:
-  %lsr.iv1051 = phi i64 [ %382, %B354.prol.i.i.preheader ], [ %lsr.iv.next1052, %B354.prol.i.i ]
+  %lsr.iv1050 = phi i64 [ %382, %B354.prol.i.i.preheader ], [ %lsr.iv.next1051, %B354.prol.i.i ]
   %passed.2.11423.prol.i.i = phi i64 [ %.875.prol.i.i, %B354.prol.i.i ], [ %.632.i.i, %B354.prol.i.i.preheader ]
   %.79114191421.prol.i.i = phi i64 [ %.798.prol.i.i, %B354.prol.i.i ], [ %.11.i.i.i, %B354.prol.i.i.preheader ]
   %.798.prol.i.i = add nuw i64 %.79114191421.prol.i.i, 1
   %.849.prol.i.i = icmp slt i64 %.79114191421.prol.i.i, 0
   %383 = select i1 %.849.prol.i.i, i64 %178, i64 0
   %384 = shl i64 %.79114191421.prol.i.i, 3
-  %scevgep96.i = getelementptr i8, ptr %lsr.iv94.i, i64 %383
-  %scevgep97.i = getelementptr i8, ptr %scevgep96.i, i64 %384
-  %.873.prol.i.i = load i64, ptr %scevgep97.i, align 8
+  %scevgep95.i = getelementptr i8, ptr %lsr.iv93.i, i64 %383
+  %scevgep96.i = getelementptr i8, ptr %scevgep95.i, i64 %384
+  %.873.prol.i.i = load i64, ptr %scevgep96.i, align 8
   %.875.prol.i.i = add nsw i64 %.873.prol.i.i, %passed.2.11423.prol.i.i
-  %lsr.iv.next1052 = add nsw i64 %lsr.iv1051, -1
-  %ov.i.i = icmp eq i64 %lsr.iv.next1052, 0
+  %lsr.iv.next1051 = add nsw i64 %lsr.iv1050, -1
+  %ov.i.i = icmp eq i64 %lsr.iv.next1051, 0
   br i1 %ov.i.i, label %B354.prol.loopexit.loopexit.i.i, label %B354.prol.i.i
 
 B354.prol.loopexit.loopexit.i.i:
@@ -18557,7 +18533,7 @@ B798.endif.endif.i.i:
   br label %B664.endif.endif.endif.i
 
 B898.i:
-  %lsr.iv109.i = phi i64 [ %445, %B898.lr.ph.i ], [ %lsr.iv.next110.i, %B956.i ]
+  %lsr.iv108.i = phi i64 [ %444, %B898.lr.ph.i ], [ %lsr.iv.next109.i, %B956.i ]
   %pick.2.23433.i = phi i64 [ %.1161.i, %B898.lr.ph.i ], [ %pick.3.3.i, %B956.i ]
   %.212734293431.i = phi i64 [ %.1161.i, %B898.lr.ph.i ], [ %.2134.i, %B956.i ]
   %.2201.i = icmp slt i64 %.212734293431.i, 0
@@ -18584,9 +18560,9 @@ B952.i:
 
 B956.i:
   %pick.3.3.i = phi i64 [ %.212734293431.i, %B952.i ], [ %pick.2.23433.i, %B922.i ], [ %pick.2.23433.i, %B898.i ]
-  %lsr.iv.next110.i = add i64 %lsr.iv109.i, -1
+  %lsr.iv.next109.i = add i64 %lsr.iv108.i, -1
   %.2134.i = add i64 %.212734293431.i, 1
-  %.2121.i = icmp samesign ugt i64 %lsr.iv.next110.i, 1
+  %.2121.i = icmp samesign ugt i64 %lsr.iv.next109.i, 1
   br i1 %.2121.i, label %B898.i, label %B958.i
 
 B958.i:
@@ -18604,9 +18580,9 @@ B958.i:
   br i1 %.407.i.i, label %B1048.i, label %B112.i.i
 
 B112.i.i:
-  %sunkaddr1448 = mul i64 %.4127, 8
-  %sunkaddr1449 = getelementptr i8, ptr %440, i64 %sunkaddr1448
-  %.470.i.i = load i64, ptr %sunkaddr1449, align 8
+  %sunkaddr1447 = mul i64 %.4127, 8
+  %sunkaddr1448 = getelementptr i8, ptr %439, i64 %sunkaddr1447
+  %.470.i.i = load i64, ptr %sunkaddr1448, align 8
   %.501.not.i.i = icmp slt i64 %.470.i.i, %.827.i
   br i1 %.501.not.i.i, label %B168.i.i, label %B1048.i
 
@@ -18617,8 +18593,8 @@ B168.i.i:
   %.599.i.i = getelementptr i64, ptr %357, i64 %.569.i.i
   %.600.i.i = load i64, ptr %.599.i.i, align 8
   %.602.i.i = add nsw i64 %.600.i.i, %.1809.0
-  %or.cond693 = icmp slt i64 %.602.i.i, %invariant.smin
-  br i1 %or.cond693, label %B354.i3.i, label %B1048.i
+  %or.cond692 = icmp slt i64 %.602.i.i, %invariant.smin
+  br i1 %or.cond692, label %B354.i3.i, label %B1048.i
 
 B354.i3.i:
   %.883.i.i = icmp slt i64 %.602.i.i, 0
@@ -18630,9 +18606,9 @@ B354.i3.i:
   br i1 %.940.not.i.i, label %B410.i.i, label %B1048.i
 
 B410.i.i:
-  %sunkaddr1450 = getelementptr i8, ptr %arg.given.9.4, i64 %195
-  %sunkaddr1451 = getelementptr i8, ptr %sunkaddr1450, i64 -8
-  %.992.i.i = load double, ptr %sunkaddr1451, align 8
+  %sunkaddr1449 = getelementptr i8, ptr %arg.given.9.4, i64 %195
+  %sunkaddr1450 = getelementptr i8, ptr %sunkaddr1449, i64 -8
+  %.992.i.i = load double, ptr %sunkaddr1450, align 8
   %.993.i.i = fcmp ueq double %.992.i.i, 0x7FF0000000000000
   br i1 %.993.i.i, label %B998.i, label %B454.endif.endif.i.i
 
@@ -18651,8 +18627,8 @@ B578.i.i:
   %404 = shl i64 %.12111172.i.i, 3
   %scevgep1.i.i = getelementptr i8, ptr %scevgep.i6.i, i64 %404
   %.1273.i7.i = load double, ptr %scevgep1.i.i, align 8
-  %sunkaddr1452 = getelementptr inbounds i8, ptr %441, i64 %sunkaddr4.i.i
-  %.1304.i.i = load double, ptr %sunkaddr1452, align 8
+  %sunkaddr1451 = getelementptr inbounds i8, ptr %440, i64 %sunkaddr4.i.i
+  %.1304.i.i = load double, ptr %sunkaddr1451, align 8
   %.1305.i.i = fadd double %.1273.i7.i, %.1304.i.i
   %.1336.i.i = fcmp ogt double %.1305.i.i, %.992.i.i
   br i1 %.1336.i.i, label %B1048.i, label %B576.i.i
@@ -18673,31 +18649,26 @@ B998.i:
   br i1 %.453.i.i, label %B1048.i, label %in5..exit.i
 
 in5..exit.i:
-  %.10.i.i10.i = fcmp ogt double %.370.i.i33, 1.500000e+00
-  %.11.i.i11.i = select i1 %.10.i.i10.i, double 1.500000e+00, double %.370.i.i33
   %406 = getelementptr double, ptr %389, i64 %arg.world.0.5.1
-  %.610.i.i = getelementptr double, ptr %406, i64 %.588.i.i
-  %.611.i.i = load double, ptr %.610.i.i, align 8
-  %407 = getelementptr i8, ptr %391, i64 8
-  %.663.i.i = getelementptr double, ptr %407, i64 %.641.i.i
-  %.664.i.i = load double, ptr %.663.i.i, align 8
-  %.667.i.i = fsub double %.611.i.i, %.664.i.i
-  %.668.i.i = fmul double %.11.i.i11.i, %.667.i.i
-  %408 = getelementptr i64, ptr %392, i64 %arg.world.0.5.1
-  %.721.i.i = getelementptr i64, ptr %408, i64 %.699.i.i
-  %.722.i.i = load i64, ptr %.721.i.i, align 8
-  %.723.i.i = sitofp i64 %.722.i.i to double
-  %.724.i.i = fadd double %.668.i.i, %.723.i.i
-  %.782.i.i = fsub double %.724.i.i, %.1241.i.i
-  %.897.i.i = sub nsw i64 %.473.i.i, %.528.i.i
-  %.898.i.i = sitofp i64 %.897.i.i to double
-  %.899.i.i = fsub double %.782.i.i, %.898.i.i
-  %.979.i.i = getelementptr i64, ptr %.1771.i, i64 %.569.i.i
-  %.980.i.i = load i64, ptr %.979.i.i, align 8
-  %.983.i.i = sitofp i64 %.980.i.i to double
-  %.984.i.i = fmul double %.983.i.i, 2.500000e-01
-  %.985.i.i = fcmp ult double %.899.i.i, %.984.i.i
-  %cond.fr.i = freeze i1 %.985.i.i
+  %.524.i.i = getelementptr double, ptr %406, i64 %.502.i.i
+  %.525.i.i = load double, ptr %.524.i.i, align 8
+  %.580.i.i = fsub double %.525.i.i, %.1129.i.i
+  %.581.i.i = fmul double %.580.i.i, 1.500000e+00
+  %407 = getelementptr i64, ptr %392, i64 %arg.world.0.5.1
+  %.634.i.i = getelementptr i64, ptr %407, i64 %.612.i.i
+  %.635.i.i = load i64, ptr %.634.i.i, align 8
+  %.636.i.i = sitofp i64 %.635.i.i to double
+  %.637.i.i = fadd double %.581.i.i, %.636.i.i
+  %.695.i.i = fsub double %.637.i.i, %.1241.i.i
+  %.810.i.i = sub nsw i64 %.473.i.i, %.528.i.i
+  %.811.i.i = sitofp i64 %.810.i.i to double
+  %.812.i.i = fsub double %.695.i.i, %.811.i.i
+  %.892.i.i = getelementptr i64, ptr %.1771.i, i64 %.569.i.i
+  %.893.i.i = load i64, ptr %.892.i.i, align 8
+  %.896.i.i = sitofp i64 %.893.i.i to double
+  %.897.i.i = fmul double %.896.i.i, 2.500000e-01
+  %.898.i.i = fcmp ult double %.812.i.i, %.897.i.i
+  %cond.fr.i = freeze i1 %.898.i.i
   %best.2.13465..1068.i = select i1 %cond.fr.i, double %best.2.13465.i, double %.1068.i
   %size.4.13466.pick.2.2.lcssa.i = select i1 %cond.fr.i, i64 %size.4.13466.i, i64 %pick.2.2.lcssa.i
   %choice.4.13467..96234443463.i = select i1 %cond.fr.i, i64 %choice.4.13467.i, i64 %.96234443463.i
@@ -18707,7 +18678,7 @@ B1048.i:
   %best.3.1.i = phi double [ %best.2.13465.i, %B452.i ], [ %best.2.13465.i, %B354.i3.i ], [ %best.2.13465.i, %B958.i ], [ %best.2.13465.i, %B572.i ], [ %best.2.13465.i, %B532.i ], [ %best.2.13465.i, %B500.i ], [ %best.2.13465..1068.i, %in5..exit.i ], [ %.1068.i, %B998.i ], [ %best.2.13465.i, %B112.i.i ], [ %best.2.13465.i, %B168.i.i ], [ %best.2.13465.i, %B578.i.i ]
   %size.5.1.i = phi i64 [ %size.4.13466.i, %B452.i ], [ %size.4.13466.i, %B354.i3.i ], [ %size.4.13466.i, %B958.i ], [ %size.4.13466.i, %B572.i ], [ %size.4.13466.i, %B532.i ], [ %size.4.13466.i, %B500.i ], [ %size.4.13466.pick.2.2.lcssa.i, %in5..exit.i ], [ %pick.2.2.lcssa.i, %B998.i ], [ %size.4.13466.i, %B112.i.i ], [ %size.4.13466.i, %B168.i.i ], [ %size.4.13466.i, %B578.i.i ]
   %choice.5.1.i = phi i64 [ %choice.4.13467.i, %B452.i ], [ %choice.4.13467.i, %B354.i3.i ], [ %choice.4.13467.i, %B958.i ], [ %choice.4.13467.i, %B572.i ], [ %choice.4.13467.i, %B532.i ], [ %choice.4.13467.i, %B500.i ], [ %choice.4.13467..96234443463.i, %in5..exit.i ], [ %.96234443463.i, %B998.i ], [ %choice.4.13467.i, %B112.i.i ], [ %choice.4.13467.i, %B168.i.i ], [ %choice.4.13467.i, %B578.i.i ]
-  %scevgep95.i = getelementptr i8, ptr %lsr.iv94.i, i64 %178
+  %scevgep94.i = getelementptr i8, ptr %lsr.iv93.i, i64 %178
   %exitcond.not.i30 = icmp eq i64 %.969.i, %arg.given.0.5.1
   br i1 %exitcond.not.i30, label %B1052.i, label %B452.i
 
@@ -18716,31 +18687,31 @@ B1052.i:
   br i1 %.2700.i, label %B1074.i, label %B962
 
 B1074.i:
-  %sunkaddr1453 = mul i64 %.4127, 8
-  %sunkaddr1454 = getelementptr i8, ptr %440, i64 %sunkaddr1453
-  %.374.i.i = load i64, ptr %sunkaddr1454, align 8
+  %sunkaddr1452 = mul i64 %.4127, 8
+  %sunkaddr1453 = getelementptr i8, ptr %439, i64 %sunkaddr1452
+  %.374.i.i = load i64, ptr %sunkaddr1453, align 8
   %.415.not.i.i = icmp slt i64 %.374.i.i, %.827.i
   br i1 %.415.not.i.i, label %B1313, label %B158.i.i.i
 
-B1074.thread58.i:
-  %409 = getelementptr i64, ptr %188, i64 %.4083
-  %.373.i62.i = getelementptr i64, ptr %409, i64 %.4127
-  %.374.i63.i = load i64, ptr %.373.i62.i, align 8
-  %sunkaddr1455 = getelementptr i8, ptr %arg.given.6.4, i64 8
-  %.413.i65.i = load i64, ptr %sunkaddr1455, align 8
-  %.415.not.i66.i = icmp slt i64 %.374.i63.i, %.413.i65.i
-  br i1 %.415.not.i66.i, label %B100.endif.endif.i.i, label %B158.i.i.i
+B1074.thread57.i:
+  %408 = getelementptr i64, ptr %188, i64 %.4083
+  %.373.i61.i = getelementptr i64, ptr %408, i64 %.4127
+  %.374.i62.i = load i64, ptr %.373.i61.i, align 8
+  %sunkaddr1454 = getelementptr i8, ptr %arg.given.6.4, i64 8
+  %.413.i64.i = load i64, ptr %sunkaddr1454, align 8
+  %.415.not.i65.i = icmp slt i64 %.374.i62.i, %.413.i64.i
+  br i1 %.415.not.i65.i, label %B100.endif.endif.i.i, label %B158.i.i.i
 
 B1074.thread.i:
-  %410 = getelementptr i64, ptr %188, i64 %.4083
-  %.373.i45.i = getelementptr i64, ptr %410, i64 %.4127
-  %.374.i46.i = load i64, ptr %.373.i45.i, align 8
-  %.415.not.i49.i = icmp slt i64 %.374.i46.i, %.827.i
-  br i1 %.415.not.i49.i, label %B1313, label %B158.i.i.i
+  %409 = getelementptr i64, ptr %188, i64 %.4083
+  %.373.i44.i = getelementptr i64, ptr %409, i64 %.4127
+  %.374.i45.i = load i64, ptr %.373.i44.i, align 8
+  %.415.not.i48.i = icmp slt i64 %.374.i45.i, %.827.i
+  br i1 %.415.not.i48.i, label %B1313, label %B158.i.i.i
 
 B228.i.i:
-  %lsr.iv.i39 = phi ptr [ %scevgep89.i, %B228.i.preheader.i ], [ %scevgep90.i, %B278.1.i.i ]
-  %lsr.iv.i20.i = phi i64 [ %433, %B228.i.preheader.i ], [ %lsr.iv.next.i25.i, %B278.1.i.i ]
+  %lsr.iv.i39 = phi ptr [ %scevgep88.i, %B228.i.preheader.i ], [ %scevgep89.i, %B278.1.i.i ]
+  %lsr.iv.i19.i = phi i64 [ %432, %B228.i.preheader.i ], [ %lsr.iv.next.i24.i, %B278.1.i.i ]
   %wanted.3.11069.i.i = phi i1 [ %wanted.3.11069.unr.i.i, %B228.i.preheader.i ], [ %"$phi278.1.3.1.1.i.i", %B278.1.i.i ]
   %.60210651067.i.i = phi i64 [ %.60210651067.unr.i.i, %B228.i.preheader.i ], [ %.609.1.i.i, %B278.1.i.i ]
   %.609.i.i = add i64 %.60210651067.i.i, 1
@@ -18749,31 +18720,31 @@ B228.i.i:
 B278.i.i40:
   %.661.i.i = icmp slt i64 %.60210651067.i.i, 0
   %.662.i.i = select i1 %.661.i.i, i64 %arg.given.8.5.0, i64 0
-  %scevgep92.i = getelementptr i8, ptr %lsr.iv.i39, i64 %.662.i.i
-  %.677.i21.i = load i8, ptr %scevgep92.i, align 1
-  %.680.i.not.i = icmp eq i8 %.677.i21.i, 0
+  %scevgep91.i = getelementptr i8, ptr %lsr.iv.i39, i64 %.662.i.i
+  %.677.i20.i = load i8, ptr %scevgep91.i, align 1
+  %.680.i.not.i = icmp eq i8 %.677.i20.i, 0
   br i1 %.680.i.not.i, label %B234.1.i.i, label %B278.1.i.i
 
 B234.1.i.i:
   %.661.1.i.i = icmp slt i64 %.609.i.i, 0
-  %411 = select i1 %.661.1.i.i, i64 %196, i64 1
-  %scevgep91.i = getelementptr i8, ptr %lsr.iv.i39, i64 %411
-  %.677.1.i.i = load i8, ptr %scevgep91.i, align 1
+  %410 = select i1 %.661.1.i.i, i64 %196, i64 1
+  %scevgep90.i = getelementptr i8, ptr %lsr.iv.i39, i64 %410
+  %.677.1.i.i = load i8, ptr %scevgep90.i, align 1
   %.680.1.i.i = icmp ne i8 %.677.1.i.i, 0
   br label %B278.1.i.i
 
 B278.1.i.i:
   %"$phi278.1.3.1.1.i.i" = phi i1 [ true, %B278.i.i40 ], [ %.680.1.i.i, %B234.1.i.i ], [ true, %B228.i.i ]
-  %lsr.iv.next.i25.i = add i64 %lsr.iv.i20.i, -2
+  %lsr.iv.next.i24.i = add i64 %lsr.iv.i19.i, -2
   %.609.1.i.i = add i64 %.60210651067.i.i, 2
-  %scevgep90.i = getelementptr i8, ptr %lsr.iv.i39, i64 2
-  %.596.1.i.i = icmp sgt i64 %lsr.iv.next.i25.i, 2
+  %scevgep89.i = getelementptr i8, ptr %lsr.iv.i39, i64 2
+  %.596.1.i.i = icmp sgt i64 %lsr.iv.next.i24.i, 2
   br i1 %.596.1.i.i, label %B228.i.i, label %B226.endif.i.i
 
 B158.i.i.i:
-  %size.3.1349951.i = phi i64 [ 0, %B1074.thread.i ], [ 0, %B226.endif.i.i ], [ %size.5.1.i, %B1074.i ], [ 0, %B1074.thread58.i ]
-  %sunkaddr1456 = getelementptr i8, ptr %arg.given.6.4, i64 16
-  %.342.i.i.i = load i64, ptr %sunkaddr1456, align 8
+  %size.3.1349950.i = phi i64 [ 0, %B1074.thread.i ], [ 0, %B226.endif.i.i ], [ %size.5.1.i, %B1074.i ], [ 0, %B1074.thread57.i ]
+  %sunkaddr1455 = getelementptr i8, ptr %arg.given.6.4, i64 16
+  %.342.i.i.i = load i64, ptr %sunkaddr1455, align 8
   %.344.i.i.i = add nsw i64 %.342.i.i.i, %.1809.0
   %.591.i.i.i = icmp sgt i64 %.344.i.i.i, %arg.given.8.5.0
   br i1 %.591.i.i.i, label %B1313, label %B232.endif.i.i.i
@@ -18781,47 +18752,47 @@ B158.i.i.i:
 B270.i.i.i:
   %clear.2.0599.i.i.i = phi i1 [ true, %B270.lr.ph.new.i.i.i ], [ %"$phi344.1.3.1.1.i.i.i", %B344.1.i.i.i ]
   %niter.i.i.i = phi i64 [ 0, %B270.lr.ph.new.i.i.i ], [ %niter.next.1.i.i.i, %B344.1.i.i.i ]
-  %412 = add i64 %.1809.0, %niter.i.i.i
-  %413 = add i64 %412, 1
+  %411 = add i64 %.1809.0, %niter.i.i.i
+  %412 = add i64 %411, 1
   br i1 %clear.2.0599.i.i.i, label %B276.i.i.i, label %B344.1.i.i.i
 
 B276.i.i.i:
-  %.763.i.i.i = icmp slt i64 %412, 0
+  %.763.i.i.i = icmp slt i64 %411, 0
   %.764.i.i.i = select i1 %.763.i.i.i, i64 %arg.given.8.5.0, i64 0
-  %scevgep1076 = getelementptr i8, ptr %lsr.iv1065, i64 %.764.i.i.i
-  %scevgep1077 = getelementptr i8, ptr %scevgep1076, i64 %niter.i.i.i
-  %.779.i.i.i = load i8, ptr %scevgep1077, align 1
+  %scevgep1075 = getelementptr i8, ptr %lsr.iv1064, i64 %.764.i.i.i
+  %scevgep1076 = getelementptr i8, ptr %scevgep1075, i64 %niter.i.i.i
+  %.779.i.i.i = load i8, ptr %scevgep1076, align 1
   %.782.i.i.i = icmp eq i8 %.779.i.i.i, 0
   br i1 %.782.i.i.i, label %B344.i.i.i, label %B344.1.i.i.i
 
 B344.i.i.i:
-  %414 = icmp slt i64 %412, 0
-  %415 = select i1 %414, i64 %198, i64 0
-  %416 = shl i64 %niter.i.i.i, 3
-  %scevgep1074 = getelementptr i8, ptr %lsr.iv1070, i64 %415
-  %scevgep1075 = getelementptr i8, ptr %scevgep1074, i64 %416
-  %.850.i.i.i = load i64, ptr %scevgep1075, align 8
-  %sunkaddr1457 = getelementptr i8, ptr %arg.given.6.4, i64 24
-  %.880.i.i.i = load i64, ptr %sunkaddr1457, align 8
+  %413 = icmp slt i64 %411, 0
+  %414 = select i1 %413, i64 %198, i64 0
+  %415 = shl i64 %niter.i.i.i, 3
+  %scevgep1073 = getelementptr i8, ptr %lsr.iv1069, i64 %414
+  %scevgep1074 = getelementptr i8, ptr %scevgep1073, i64 %415
+  %.850.i.i.i = load i64, ptr %scevgep1074, align 8
+  %sunkaddr1456 = getelementptr i8, ptr %arg.given.6.4, i64 24
+  %.880.i.i.i = load i64, ptr %sunkaddr1456, align 8
   %.881.i.i.i = icmp slt i64 %.850.i.i.i, %.880.i.i.i
   br i1 %.881.i.i.i, label %B276.1.i.i.i, label %B344.1.i.i.i
 
 B276.1.i.i.i:
-  %.763.1.i.i.i = icmp slt i64 %413, 0
-  %417 = select i1 %.763.1.i.i.i, i64 %196, i64 1
-  %scevgep1067 = getelementptr i8, ptr %lsr.iv1065, i64 %417
-  %scevgep1068 = getelementptr i8, ptr %scevgep1067, i64 %niter.i.i.i
-  %.779.1.i.i.i = load i8, ptr %scevgep1068, align 1
+  %.763.1.i.i.i = icmp slt i64 %412, 0
+  %416 = select i1 %.763.1.i.i.i, i64 %196, i64 1
+  %scevgep1066 = getelementptr i8, ptr %lsr.iv1064, i64 %416
+  %scevgep1067 = getelementptr i8, ptr %scevgep1066, i64 %niter.i.i.i
+  %.779.1.i.i.i = load i8, ptr %scevgep1067, align 1
   %.782.1.i.i.i = icmp eq i8 %.779.1.i.i.i, 0
   br i1 %.782.1.i.i.i, label %B294.1.i.i.i, label %B344.1.i.i.i
 
 B294.1.i.i.i:
-  %418 = icmp slt i64 %413, 0
-  %419 = select i1 %418, i64 %199, i64 8
-  %scevgep1072 = getelementptr i8, ptr %lsr.iv1070, i64 %419
-  %420 = shl i64 %niter.i.i.i, 3
-  %scevgep1073 = getelementptr i8, ptr %scevgep1072, i64 %420
-  %.850.1.i.i.i = load i64, ptr %scevgep1073, align 8
+  %417 = icmp slt i64 %412, 0
+  %418 = select i1 %417, i64 %199, i64 8
+  %scevgep1071 = getelementptr i8, ptr %lsr.iv1069, i64 %418
+  %419 = shl i64 %niter.i.i.i, 3
+  %scevgep1072 = getelementptr i8, ptr %scevgep1071, i64 %419
+  %.850.1.i.i.i = load i64, ptr %scevgep1072, align 8
   %.881.1.i.i.i = icmp slt i64 %.850.1.i.i.i, %.880.i.i.i
   br label %B344.1.i.i.i
 
@@ -18832,72 +18803,72 @@ B344.1.i.i.i:
   br i1 %niter.ncmp.1.not.i.i.i, label %B348.loopexit.unr-lcssa.i.i.i, label %B270.i.i.i
 
 B348.loopexit.unr-lcssa.i.i.i:
-  %421 = and i64 %.342.i.i.i, 1
-  %lcmp.mod.not.i.i.i31 = icmp ne i64 %421, 0
+  %420 = and i64 %.342.i.i.i, 1
+  %lcmp.mod.not.i.i.i31 = icmp ne i64 %420, 0
   %brmerge.i.i.not = select i1 %lcmp.mod.not.i.i.i31, i1 %"$phi344.1.3.1.1.i.i.i", i1 false
   br i1 %brmerge.i.i.not, label %B348.loopexit.unr-lcssa.i.i.i.B276.epil.i.i.i_crit_edge, label %in6..exit.i
 
 B348.loopexit.unr-lcssa.i.i.i.B276.epil.i.i.i_crit_edge:
-  %422 = add i64 %unroll_iter.i.i.i, %.1809.0
+  %421 = add i64 %unroll_iter.i.i.i, %.1809.0
   br label %B276.epil.i.i.i
 
 B276.epil.i.i.i:
-  %.706595597.epil.init.i4.i.i = phi i64 [ %422, %B348.loopexit.unr-lcssa.i.i.i.B276.epil.i.i.i_crit_edge ], [ %.1809.0, %B270.lr.ph.i.i.i ]
+  %.706595597.epil.init.i4.i.i = phi i64 [ %421, %B348.loopexit.unr-lcssa.i.i.i.B276.epil.i.i.i_crit_edge ], [ %.1809.0, %B270.lr.ph.i.i.i ]
   %.763.epil.i.i.i = icmp slt i64 %.706595597.epil.init.i4.i.i, 0
   %.764.epil.i.i.i = select i1 %.763.epil.i.i.i, i64 %arg.given.8.5.0, i64 0
-  %423 = getelementptr i8, ptr %arg.given.8.4, i64 %.706595597.epil.init.i4.i.i
-  %.778.epil.i.i.i = getelementptr i8, ptr %423, i64 %.764.epil.i.i.i
+  %422 = getelementptr i8, ptr %arg.given.8.4, i64 %.706595597.epil.init.i4.i.i
+  %.778.epil.i.i.i = getelementptr i8, ptr %422, i64 %.764.epil.i.i.i
   %.779.epil.i.i.i = load i8, ptr %.778.epil.i.i.i, align 1
   %.782.epil.i.i.i = icmp eq i8 %.779.epil.i.i.i, 0
   br i1 %.782.epil.i.i.i, label %B294.epil.i.i.i, label %B1313
 
 B294.epil.i.i.i:
-  %424 = icmp slt i64 %.706595597.epil.init.i4.i.i, 0
-  %.827.epil.i.i.i = select i1 %424, i64 %arg.world.3.5.1, i64 0
-  %425 = getelementptr i64, ptr %197, i64 %.706595597.epil.init.i4.i.i
-  %.849.epil.i.i.i = getelementptr i64, ptr %425, i64 %.827.epil.i.i.i
+  %423 = icmp slt i64 %.706595597.epil.init.i4.i.i, 0
+  %.827.epil.i.i.i = select i1 %423, i64 %arg.world.3.5.1, i64 0
+  %424 = getelementptr i64, ptr %197, i64 %.706595597.epil.init.i4.i.i
+  %.849.epil.i.i.i = getelementptr i64, ptr %424, i64 %.827.epil.i.i.i
   %.850.epil.i.i.i = load i64, ptr %.849.epil.i.i.i, align 8
-  %sunkaddr1458 = getelementptr i8, ptr %arg.given.6.4, i64 24
-  %.880.epil.i.i.i = load i64, ptr %sunkaddr1458, align 8
+  %sunkaddr1457 = getelementptr i8, ptr %arg.given.6.4, i64 24
+  %.880.epil.i.i.i = load i64, ptr %sunkaddr1457, align 8
   %.881.epil.i.i.i = icmp slt i64 %.850.epil.i.i.i, %.880.epil.i.i.i
-  %cond.fr7585.i = freeze i1 %.881.epil.i.i.i
-  br i1 %cond.fr7585.i, label %B74.i97, label %B1313
+  %cond.fr7484.i = freeze i1 %.881.epil.i.i.i
+  br i1 %cond.fr7484.i, label %B74.i97, label %B1313
 
 B232.endif.i.i.i:
   %.700596.not.i.i.i = icmp slt i64 %.342.i.i.i, 1
   br i1 %.700596.not.i.i.i, label %B74.i97, label %B270.lr.ph.i.i.i
 
 B270.lr.ph.i.i.i:
-  %426 = icmp eq i64 %.342.i.i.i, 1
-  br i1 %426, label %B276.epil.i.i.i, label %B270.lr.ph.new.i.i.i
+  %425 = icmp eq i64 %.342.i.i.i, 1
+  br i1 %425, label %B276.epil.i.i.i, label %B270.lr.ph.new.i.i.i
 
 B270.lr.ph.new.i.i.i:
-  %unroll_iter.i.i.i = and i64 %.342.i.i.i, %const1340
+  %unroll_iter.i.i.i = and i64 %.342.i.i.i, %const1339
   br label %B270.i.i.i
 
 B100.endif.endif.i.i:
-  %427 = icmp slt i64 %.550.i.i, 1
-  %sunkaddr1459 = getelementptr i8, ptr %arg.given.6.4, i64 32
-  %.465.i.i = load i64, ptr %sunkaddr1459, align 8
-  %.467.i.i = icmp sge i64 %.374.i63.i, %.465.i.i
-  br i1 %427, label %B226.endif.i.i, label %B228.lr.ph.i.i
+  %426 = icmp slt i64 %.550.i.i, 1
+  %sunkaddr1458 = getelementptr i8, ptr %arg.given.6.4, i64 32
+  %.465.i.i = load i64, ptr %sunkaddr1458, align 8
+  %.467.i.i = icmp sge i64 %.374.i62.i, %.465.i.i
+  br i1 %426, label %B226.endif.i.i, label %B228.lr.ph.i.i
 
 B228.lr.ph.i.i:
-  %428 = and i64 %.550.i.i, 1
-  %429 = icmp eq i64 %428, 0
-  %.693.i.i = shl nsw i64 %.374.i63.i, 1
-  br i1 %429, label %B228.prol.loopexit.i.i, label %B228.prol.i.i
+  %427 = and i64 %.550.i.i, 1
+  %428 = icmp eq i64 %427, 0
+  %.693.i.i = shl nsw i64 %.374.i62.i, 1
+  br i1 %428, label %B228.prol.loopexit.i.i, label %B228.prol.i.i
 
 B228.prol.i.i:
-  %.not.i = icmp slt i64 %.374.i63.i, %.465.i.i
+  %.not.i = icmp slt i64 %.374.i62.i, %.465.i.i
   br i1 %.not.i, label %B234.prol.i.i, label %B228.prol.loopexit.i.i
 
 B234.prol.i.i:
-  %430 = icmp sge i64 %.693.i.i, %.413.i65.i
-  %sunkaddr1460 = getelementptr inbounds i8, ptr %353, i64 %.662.prol.i.i
-  %.677.prol.i.i = load i8, ptr %sunkaddr1460, align 1
+  %429 = icmp sge i64 %.693.i.i, %.413.i64.i
+  %sunkaddr1459 = getelementptr inbounds i8, ptr %353, i64 %.662.prol.i.i
+  %.677.prol.i.i = load i8, ptr %sunkaddr1459, align 1
   %.680.prol.i.i = icmp ne i8 %.677.prol.i.i, 0
-  %spec.select.prol.i.i = select i1 %.680.prol.i.i, i1 %430, i1 false
+  %spec.select.prol.i.i = select i1 %.680.prol.i.i, i1 %429, i1 false
   br label %B228.prol.loopexit.i.i
 
 B228.prol.loopexit.i.i:
@@ -18905,17 +18876,17 @@ B228.prol.loopexit.i.i:
   %.59510641068.unr.i.i = phi i64 [ %.550.i.i, %B228.lr.ph.i.i ], [ %.605.prol.i.i, %B228.prol.i.i ], [ %.605.prol.i.i, %B234.prol.i.i ]
   %.60210651067.unr.i.i = phi i64 [ %.1809.0, %B228.lr.ph.i.i ], [ %.1879, %B228.prol.i.i ], [ %.1879, %B234.prol.i.i ]
   %"$phi278.1.3.1.lcssa.unr.i.i" = phi i1 [ poison, %B228.lr.ph.i.i ], [ true, %B228.prol.i.i ], [ %spec.select.prol.i.i, %B234.prol.i.i ]
-  %431 = icmp eq i64 %arg.given.8.5.0, %.1879
-  br i1 %431, label %B226.endif.i.i, label %B228.preheader.i.i
+  %430 = icmp eq i64 %arg.given.8.5.0, %.1879
+  br i1 %430, label %B226.endif.i.i, label %B228.preheader.i.i
 
 B228.preheader.i.i:
-  %432 = icmp sge i64 %.693.i.i, %.413.i65.i
-  %.fr.i = freeze i1 %432
+  %431 = icmp sge i64 %.693.i.i, %.413.i64.i
+  %.fr.i = freeze i1 %431
   br i1 %.fr.i, label %B228.i.preheader.i, label %B226.endif.i.i
 
 B228.i.preheader.i:
-  %433 = add nuw i64 %.59510641068.unr.i.i, 2
-  %scevgep89.i = getelementptr i8, ptr %arg.given.8.4, i64 %.60210651067.unr.i.i
+  %432 = add nuw i64 %.59510641068.unr.i.i, 2
+  %scevgep88.i = getelementptr i8, ptr %arg.given.8.4, i64 %.60210651067.unr.i.i
   br label %B228.i.i
 
 B226.endif.i.i:
@@ -18923,29 +18894,29 @@ B226.endif.i.i:
   br i1 %wanted.3.1.lcssa.i.i, label %B158.i.i.i, label %B1313
 
 in6..exit.i:
-  %434 = and i64 %.342.i.i.i, 1
-  %435 = icmp eq i64 %434, 0
-  %"$phi344.1.3.1.1.i.mux.i.i" = select i1 %435, i1 %"$phi344.1.3.1.1.i.i.i", i1 false
-  %cond.fr75.i = freeze i1 %"$phi344.1.3.1.1.i.mux.i.i"
-  br i1 %cond.fr75.i, label %B74.i97, label %B1313
+  %433 = and i64 %.342.i.i.i, 1
+  %434 = icmp eq i64 %433, 0
+  %"$phi344.1.3.1.1.i.mux.i.i" = select i1 %434, i1 %"$phi344.1.3.1.1.i.i.i", i1 false
+  %cond.fr74.i = freeze i1 %"$phi344.1.3.1.1.i.mux.i.i"
+  br i1 %cond.fr74.i, label %B74.i97, label %B1313
 
 B452.lr.ph.i:
-  %436 = icmp slt i64 %.4083, 0
+  %435 = icmp slt i64 %.4083, 0
   %invariant.gep3439.i = getelementptr i8, ptr %arg.given.1.4, i64 %.4083
-  %.1129.i = select i1 %436, i64 %arg.given.14.5.2, i64 0
-  %437 = getelementptr i64, ptr %arg.given.14.4, i64 %.1129.i
-  %invariant.gep.i27 = getelementptr i64, ptr %437, i64 %.4083
+  %.1129.i = select i1 %435, i64 %arg.given.14.5.2, i64 0
+  %436 = getelementptr i64, ptr %arg.given.14.4, i64 %.1129.i
+  %invariant.gep.i27 = getelementptr i64, ptr %436, i64 %.4083
   %.1464.i = icmp slt i64 %.352.i, 0
   %.1465.i = select i1 %.1464.i, i64 %arg.given.12.5.1, i64 0
   %.1466.i = add i64 %.1465.i, %.352.i
   %.1495.i = mul i64 %.1466.i, %arg.given.12.5.2
-  %438 = getelementptr double, ptr %191, i64 %.1495.i
-  %439 = getelementptr double, ptr %192, i64 %.1495.i
-  %.2205.i = select i1 %436, i64 %arg.given.1.5.2, i64 0
+  %437 = getelementptr double, ptr %191, i64 %.1495.i
+  %438 = getelementptr double, ptr %192, i64 %.1495.i
+  %.2205.i = select i1 %435, i64 %arg.given.1.5.2, i64 0
   %invariant.gep3477.i = getelementptr i8, ptr %invariant.gep3439.i, i64 %.2205.i
-  %440 = getelementptr i64, ptr %188, i64 %.4083
-  %441 = getelementptr double, ptr %arg.given.9.4, i64 %.4083
-  %sunkaddr4.i.i = select i1 %436, i64 %195, i64 0
+  %439 = getelementptr i64, ptr %188, i64 %.4083
+  %440 = getelementptr double, ptr %arg.given.9.4, i64 %.4083
+  %sunkaddr4.i.i = select i1 %435, i64 %195, i64 0
   %invariant.smin = tail call i64 @llvm.smin.i64(i64 %arg.world.0.5.1, i64 %.679.i)
   br label %B452.i
 
@@ -18962,20 +18933,20 @@ B664.endif.endif.endif.i:
   %.1186.i.i = fadd double %.1132.i.i, %.1185.i.i
   %.1728.i.i = icmp slt i64 %end.2.0.i.i, 0
   %.1729.i.i = select i1 %.1728.i.i, i64 %arg.given.5.5.1, i64 0
-  %442 = getelementptr double, ptr %389, i64 %end.2.0.i.i
-  %.1751.i.i = getelementptr double, ptr %442, i64 %.1729.i.i
+  %441 = getelementptr double, ptr %389, i64 %end.2.0.i.i
+  %.1751.i.i = getelementptr double, ptr %441, i64 %.1729.i.i
   %.1752.i.i = load double, ptr %.1751.i.i, align 8
   %.1809.i.i = fsub double %.1752.i.i, %.1077.i.i
   %.1811.i.i = fmul double %.370.i.i33, %.1809.i.i
   %.1872.i.i = mul i64 %.96234443463.i, %arg.given.4.5.1
-  %443 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i
-  %.1876.i.i = getelementptr i8, ptr %443, i64 16
+  %442 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i
+  %.1876.i.i = getelementptr i8, ptr %442, i64 16
   %.1877.i.i = load double, ptr %.1876.i.i, align 8
   %.1878.i.i = fmul double %.1877.i.i, %.1811.i.i
   %.1886.i.i = tail call double @sqrt(double %.1878.i.i)
   %.1898.i.i = sitofp i64 %lives.2.0.i.i to double
-  %444 = fsub double %.1241.i.i, %.1186.i.i
-  %.1899.i.i = fadd double %444, %.1898.i.i
+  %443 = fsub double %.1241.i.i, %.1186.i.i
+  %.1899.i.i = fadd double %443, %.1898.i.i
   %.10.i.i.i = fcmp ogt double %.1899.i.i, 0.000000e+00
   %.11.i5.i.i = select i1 %.10.i.i.i, double %.1899.i.i, double 0.000000e+00
   %.1815.i.i = fadd double %promised.2.0.i.i, %.1811.i.i
@@ -18987,47 +18958,47 @@ B664.endif.endif.endif.i:
   %.10.i.i = fcmp ogt double %.1775.i, %.1932.i.i
   %.11.i.i = select i1 %.10.i.i, double %.1775.i, double %.1932.i.i
   %reass.sub.i = sub i64 %.1318.i, %.1161.i
-  %const_mat1346 = add i64 %const1340, 1
-  %.212134303507.i = icmp ult i64 %reass.sub.i, %const_mat1346
+  %const_mat1345 = add i64 %const1339, 1
+  %.212134303507.i = icmp ult i64 %reass.sub.i, %const_mat1345
   %.2230.i = mul i64 %.96234443463.i, %.2228.i
   br i1 %.212134303507.i, label %B898.lr.ph.i, label %B958.i
 
 B898.lr.ph.i:
   %gep3478.i = getelementptr i8, ptr %invariant.gep3477.i, i64 %.2230.i
-  %445 = add nuw i64 %reass.sub.i, 2
+  %444 = add nuw i64 %reass.sub.i, 2
   br label %B898.i
 
 B1102.else.endif.if:
-  br label %B128.i447
+  br label %B128.i446
 
-B128.i447:
+B128.i446:
   %.5547.sroa.0.3 = phi i64 [ %arg.asked.5.0, %B1102.else.endif.if ], [ 0, %B1102 ]
   %.5635 = sub i64 %arg.asked.5.0, %.5547.sroa.0.3
   %.5648 = icmp slt i64 %.1809.0, 0
   %.5649 = select i1 %.5648, i64 %arg.asked.5.1, i64 0
   %.5667 = mul i64 %.5547.sroa.0.3, %arg.asked.5.1
-  %446 = getelementptr i64, ptr %arg.asked.4, i64 %.5667
-  %447 = getelementptr i64, ptr %446, i64 %.1809.0
-  %.5671 = getelementptr i64, ptr %447, i64 %.5649
+  %445 = getelementptr i64, ptr %arg.asked.4, i64 %.5667
+  %446 = getelementptr i64, ptr %445, i64 %.1809.0
+  %.5671 = getelementptr i64, ptr %446, i64 %.5649
   tail call void @NRT_incref(ptr %arg.asked.0)
-  %.67.not.i458 = icmp eq i64 %.5635, 1
-  br i1 %.67.not.i458, label %B128.i468, label %B90.i459
+  %.67.not.i457 = icmp eq i64 %.5635, 1
+  br i1 %.67.not.i457, label %B128.i467, label %B90.i458
 
-B90.i459:
-  %448 = icmp ne i64 %arg.world.1.5.1, 1
+B90.i458:
+  %447 = icmp ne i64 %arg.world.1.5.1, 1
   %.5644 = tail call i64 @llvm.smax.i64(i64 %.5635, i64 0)
-  %.71.i460 = icmp ne i64 %arg.world.1.5.1, %.5644
-  %or.cond.i462 = and i1 %448, %.71.i460
-  br i1 %or.cond.i462, label %B1102.endif.endif.endif.endif.if, label %B150.i463
+  %.71.i459 = icmp ne i64 %arg.world.1.5.1, %.5644
+  %or.cond.i461 = and i1 %447, %.71.i459
+  br i1 %or.cond.i461, label %B1102.endif.endif.endif.endif.if, label %B150.i462
 
-B128.i468:
-  %449 = icmp eq i64 %arg.world.1.5.1, 1
-  br i1 %449, label %B1102.endif.endif.endif.endif.endif.endif, label %B150.i463
+B128.i467:
+  %448 = icmp eq i64 %arg.world.1.5.1, 1
+  br i1 %448, label %B1102.endif.endif.endif.endif.endif.endif, label %B150.i462
 
-B150.i463:
-  %dest_shape.1.1 = phi i64 [ %.5644, %B90.i459 ], [ %arg.world.1.5.1, %B128.i468 ]
-  %450 = add i64 %dest_shape.1.1, %const1348
-  %.5812 = icmp ult i64 %450, %const1347
+B150.i462:
+  %dest_shape.1.1 = phi i64 [ %.5644, %B90.i458 ], [ %arg.world.1.5.1, %B128.i467 ]
+  %449 = add i64 %dest_shape.1.1, %const1347
+  %.5812 = icmp ult i64 %449, %const1346
   br i1 %.5812, label %B1102.endif.endif.endif.endif.endif.if, label %B1102.endif.endif.endif.endif.endif.endif
 
 B1102.endif.endif.endif.endif.if:
@@ -19039,24 +19010,24 @@ B1102.endif.endif.endif.endif.endif.if:
   br label %common.ret
 
 B1102.endif.endif.endif.endif.endif.endif:
-  %dest_shape.1.1721 = phi i64 [ %dest_shape.1.1, %B150.i463 ], [ 1, %B128.i468 ]
-  %.5811 = shl nsw i64 %dest_shape.1.1721, 3
-  %.7.i.i472 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.5811, i32 32)
-  %.8.i.i473 = icmp eq ptr %.7.i.i472, null
-  br i1 %.8.i.i473, label %B1102.endif.endif.endif.endif.endif.endif.if.if, label %B1102.endif.endif.endif.endif.endif.endif.endif
+  %dest_shape.1.1720 = phi i64 [ %dest_shape.1.1, %B150.i462 ], [ 1, %B128.i467 ]
+  %.5811 = shl nsw i64 %dest_shape.1.1720, 3
+  %.7.i.i471 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.5811, i32 32)
+  %.8.i.i472 = icmp eq ptr %.7.i.i471, null
+  br i1 %.8.i.i472, label %B1102.endif.endif.endif.endif.endif.endif.if.if, label %B1102.endif.endif.endif.endif.endif.endif.endif
 
 B1102.endif.endif.endif.endif.endif.endif.endif:
-  %.5.i478 = getelementptr i8, ptr %.7.i.i472, i64 24
-  %.6.i479 = load ptr, ptr %.5.i478, align 8
-  %.58824977 = icmp sgt i64 %dest_shape.1.1721, 0
+  %.5.i477 = getelementptr i8, ptr %.7.i.i471, i64 24
+  %.6.i478 = load ptr, ptr %.5.i477, align 8
+  %.58824977 = icmp sgt i64 %dest_shape.1.1720, 0
   br i1 %.58824977, label %for.body.6.lr.ph, label %for.end.6
 
 for.body.6.lr.ph:
-  %451 = icmp eq i64 %dest_shape.1.1721, 1
-  br i1 %451, label %for.body.6.endif.endif.endif.epil.preheader, label %for.body.6.lr.ph.new
+  %450 = icmp eq i64 %dest_shape.1.1720, 1
+  br i1 %450, label %for.body.6.endif.endif.endif.epil.preheader, label %for.body.6.lr.ph.new
 
 for.body.6.lr.ph.new:
-  %unroll_iter817 = and i64 %dest_shape.1.1721, %const1340
+  %unroll_iter816 = and i64 %dest_shape.1.1720, %const1339
   br label %for.body.6.endif.endif.endif
 
 B1102.endif.endif.endif.endif.endif.endif.if.if:
@@ -19064,70 +19035,70 @@ B1102.endif.endif.endif.endif.endif.endif.if.if:
   br label %common.ret
 
 for.end.6.loopexit.unr-lcssa:
-  %452 = and i64 %dest_shape.1.1721, 1
-  %lcmp.mod815.not = icmp eq i64 %452, 0
-  br i1 %lcmp.mod815.not, label %for.end.6, label %for.body.6.endif.endif.endif.epil.preheader
+  %451 = and i64 %dest_shape.1.1720, 1
+  %lcmp.mod814.not = icmp eq i64 %451, 0
+  br i1 %lcmp.mod814.not, label %for.end.6, label %for.body.6.endif.endif.endif.epil.preheader
 
 for.body.6.endif.endif.endif.epil.preheader:
   %loop.index.64980.epil.init = phi i64 [ 0, %for.body.6.lr.ph ], [ %.5931.1, %for.end.6.loopexit.unr-lcssa ]
   %.5878.04979.epil.init = phi i64 [ 0, %for.body.6.lr.ph ], [ %.5878.1.1, %for.end.6.loopexit.unr-lcssa ]
   %.5875.04978.epil.init = phi i64 [ 0, %for.body.6.lr.ph ], [ %spec.select4710.1, %for.end.6.loopexit.unr-lcssa ]
-  %453 = icmp sgt i64 %.5635, 1
-  %454 = icmp ugt i64 %arg.world.1.5.1, 1
-  %spec.select4710.epil = select i1 %453, i64 %loop.index.64980.epil.init, i64 %.5875.04978.epil.init
+  %452 = icmp sgt i64 %.5635, 1
+  %453 = icmp ugt i64 %arg.world.1.5.1, 1
+  %spec.select4710.epil = select i1 %452, i64 %loop.index.64980.epil.init, i64 %.5875.04978.epil.init
   %.5889.epil = mul i64 %spec.select4710.epil, %arg.asked.6.0
   %.5891.epil = getelementptr i8, ptr %.5671, i64 %.5889.epil
   %.5893.epil = load i64, ptr %.5891.epil, align 8
-  %.5878.1.epil = select i1 %454, i64 %loop.index.64980.epil.init, i64 %.5878.04979.epil.init
+  %.5878.1.epil = select i1 %453, i64 %loop.index.64980.epil.init, i64 %.5878.04979.epil.init
   %.5901.epil = getelementptr i64, ptr %.870, i64 %.5878.1.epil
   %.5902.epil = load i64, ptr %.5901.epil, align 8
-  %.6.i480.epil = add nsw i64 %.5902.epil, %.5893.epil
-  %.5929.epil = getelementptr i64, ptr %.6.i479, i64 %loop.index.64980.epil.init
-  store i64 %.6.i480.epil, ptr %.5929.epil, align 8
+  %.6.i479.epil = add nsw i64 %.5902.epil, %.5893.epil
+  %.5929.epil = getelementptr i64, ptr %.6.i478, i64 %loop.index.64980.epil.init
+  store i64 %.6.i479.epil, ptr %.5929.epil, align 8
   br label %for.end.6
 
 for.end.6:
-  %455 = icmp slt i64 %.1809.0, 0
-  %456 = icmp slt i64 %arg.out.1.5.1, 1
+  %454 = icmp slt i64 %.1809.0, 0
+  %455 = icmp slt i64 %arg.out.1.5.1, 1
   tail call void @NRT_decref(ptr %arg.asked.0)
-  %.6090 = select i1 %455, i64 %arg.out.1.5.2, i64 0
+  %.6090 = select i1 %454, i64 %arg.out.1.5.2, i64 0
   %.6091 = add i64 %.6090, %.1809.0
-  br i1 %456, label %for.end.6.endif.else.endif.if, label %for.end.6.endif.else.endif.endif.endif.if
+  br i1 %455, label %for.end.6.endif.else.endif.if, label %for.end.6.endif.else.endif.endif.endif.if
 
 for.body.6.endif.endif.endif:
-  %loop.index.64980 = phi i64 [ 0, %for.body.6.lr.ph.new ], [ %460, %for.body.6.endif.endif.endif ]
+  %loop.index.64980 = phi i64 [ 0, %for.body.6.lr.ph.new ], [ %459, %for.body.6.endif.endif.endif ]
   %.5878.04979 = phi i64 [ 0, %for.body.6.lr.ph.new ], [ %.5878.1.1, %for.body.6.endif.endif.endif ]
   %.5875.04978 = phi i64 [ 0, %for.body.6.lr.ph.new ], [ %spec.select4710.1, %for.body.6.endif.endif.endif ]
-  %457 = icmp sgt i64 %.5635, 1
-  %458 = icmp ugt i64 %arg.world.1.5.1, 1
-  %spec.select4710 = select i1 %457, i64 %loop.index.64980, i64 %.5875.04978
+  %456 = icmp sgt i64 %.5635, 1
+  %457 = icmp ugt i64 %arg.world.1.5.1, 1
+  %spec.select4710 = select i1 %456, i64 %loop.index.64980, i64 %.5875.04978
   %.5889 = mul i64 %spec.select4710, %arg.asked.6.0
   %.5891 = getelementptr i8, ptr %.5671, i64 %.5889
   %.5893 = load i64, ptr %.5891, align 8
-  %.5878.1 = select i1 %458, i64 %loop.index.64980, i64 %.5878.04979
+  %.5878.1 = select i1 %457, i64 %loop.index.64980, i64 %.5878.04979
   %.5901 = getelementptr i64, ptr %.870, i64 %.5878.1
   %.5902 = load i64, ptr %.5901, align 8
-  %.6.i480 = add nsw i64 %.5902, %.5893
-  %sunkaddr1461 = mul i64 %loop.index.64980, 8
-  %sunkaddr1462 = getelementptr i8, ptr %.6.i479, i64 %sunkaddr1461
-  store i64 %.6.i480, ptr %sunkaddr1462, align 8
-  %459 = add i64 %loop.index.64980, 1
-  %spec.select4710.1 = select i1 %457, i64 %459, i64 %.5875.04978
+  %.6.i479 = add nsw i64 %.5902, %.5893
+  %sunkaddr1460 = mul i64 %loop.index.64980, 8
+  %sunkaddr1461 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1460
+  store i64 %.6.i479, ptr %sunkaddr1461, align 8
+  %458 = add i64 %loop.index.64980, 1
+  %spec.select4710.1 = select i1 %456, i64 %458, i64 %.5875.04978
   %.5889.1 = mul i64 %spec.select4710.1, %arg.asked.6.0
   %.5891.1 = getelementptr i8, ptr %.5671, i64 %.5889.1
   %.5893.1 = load i64, ptr %.5891.1, align 8
-  %.5878.1.1 = select i1 %458, i64 %459, i64 %.5878.04979
+  %.5878.1.1 = select i1 %457, i64 %458, i64 %.5878.04979
   %.5901.1 = getelementptr i64, ptr %.870, i64 %.5878.1.1
   %.5902.1 = load i64, ptr %.5901.1, align 8
-  %.6.i480.1 = add nsw i64 %.5902.1, %.5893.1
-  %sunkaddr1463 = mul i64 %loop.index.64980, 8
-  %sunkaddr1464 = getelementptr i8, ptr %.6.i479, i64 %sunkaddr1463
-  %sunkaddr1465 = getelementptr i8, ptr %sunkaddr1464, i64 8
-  store i64 %.6.i480.1, ptr %sunkaddr1465, align 8
+  %.6.i479.1 = add nsw i64 %.5902.1, %.5893.1
+  %sunkaddr1462 = mul i64 %loop.index.64980, 8
+  %sunkaddr1463 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1462
+  %sunkaddr1464 = getelementptr i8, ptr %sunkaddr1463, i64 8
+  store i64 %.6.i479.1, ptr %sunkaddr1464, align 8
   %.5931.1 = add nuw i64 %loop.index.64980, 2
-  %460 = add i64 %459, 1
-  %niter818.ncmp.1 = icmp eq i64 %460, %unroll_iter817
-  br i1 %niter818.ncmp.1, label %for.end.6.loopexit.unr-lcssa, label %for.body.6.endif.endif.endif
+  %459 = add i64 %458, 1
+  %niter817.ncmp.1 = icmp eq i64 %459, %unroll_iter816
+  br i1 %niter817.ncmp.1, label %for.end.6.loopexit.unr-lcssa, label %for.body.6.endif.endif.endif
 
 for.end.6.endif.else.endif.if:
   br label %for.end.6.endif.else.endif.endif.endif.if
@@ -19136,20 +19107,20 @@ for.end.6.endif.else.endif.endif.endif.if:
   %.6167.sroa.0.3 = phi i64 [ %arg.out.1.5.1, %for.end.6.endif.else.endif.if ], [ 0, %for.end.6 ]
   %.6276 = sub i64 %arg.out.1.5.1, %.6167.sroa.0.3
   %.6285 = tail call i64 @llvm.smax.i64(i64 %.6276, i64 0)
-  %.6300 = icmp ne i64 %dest_shape.1.1721, %.6285
-  %.6301 = icmp ne i64 %dest_shape.1.1721, 1
+  %.6300 = icmp ne i64 %dest_shape.1.1720, %.6285
+  %.6301 = icmp ne i64 %dest_shape.1.1720, 1
   %.6302.not = and i1 %.6301, %.6300
   br i1 %.6302.not, label %for.end.6.endif.endif.if, label %for.end.6.endif.endif.endif
 
 .6268.loopexit.unr-lcssa:
-  %461 = and i64 %.6276, 1
-  %lcmp.mod827.not = icmp eq i64 %461, 0
-  %462 = add i64 %.6167.sroa.0.3, %.6447.1
-  br i1 %lcmp.mod827.not, label %.6268, label %.6267.endif.epil.preheader
+  %460 = and i64 %.6276, 1
+  %lcmp.mod826.not = icmp eq i64 %460, 0
+  %461 = add i64 %.6167.sroa.0.3, %.6447.1
+  br i1 %lcmp.mod826.not, label %.6268, label %.6267.endif.epil.preheader
 
 .6267.endif.epil.preheader:
   %.6265.04987.epil.init = phi i64 [ 0, %.6267.endif.lr.ph ], [ %.6447.1, %.6268.loopexit.unr-lcssa ]
-  %.6263.04986.epil.init = phi i64 [ %.6167.sroa.0.3, %.6267.endif.lr.ph ], [ %462, %.6268.loopexit.unr-lcssa ]
+  %.6263.04986.epil.init = phi i64 [ %.6167.sroa.0.3, %.6267.endif.lr.ph ], [ %461, %.6268.loopexit.unr-lcssa ]
   %.61134716.epil = add i64 %.6263.04986.epil.init, %arg.out.1.5.1
   %.6418.epil = mul i64 %.61134716.epil, %arg.out.1.5.2
   %gep4984.epil = getelementptr i64, ptr %invariant.gep4983, i64 %.6418.epil
@@ -19164,19 +19135,19 @@ for.end.6.endif.else.endif.endif.endif.if:
 
 for.end.6.endif.endif.if:
   store ptr null, ptr %.6307, align 8
-  %.6313 = call i32 @n318(ptr nonnull %.6307, ptr nonnull %excinfo.24, i64 %dest_shape.1.1721, i64 %.6285)
-  %cond686 = icmp eq i32 %.6313, 0
-  br i1 %cond686, label %for.end.6.endif.endif.endif, label %for.end.6.endif.endif.if.if.if
+  %.6313 = call i32 @n318(ptr nonnull %.6307, ptr nonnull %excinfo.24, i64 %dest_shape.1.1720, i64 %.6285)
+  %cond685 = icmp eq i32 %.6313, 0
+  br i1 %cond685, label %for.end.6.endif.endif.endif, label %for.end.6.endif.endif.if.if.if
 
 for.end.6.endif.endif.endif:
-  %463 = ptrtoint ptr %arg.out.1.4 to i64
-  %.6339 = ptrtoint ptr %.6.i479 to i64
+  %462 = ptrtoint ptr %arg.out.1.4 to i64
+  %.6339 = ptrtoint ptr %.6.i478 to i64
   %.6341 = add i64 %.5811, %.6339
   %.6344 = icmp slt i64 %.6276, 1
   %.6356 = select i1 %.6344, i64 0, i64 %arg.out.1.6.0
   %.6357 = select i1 %.6344, i64 0, i64 %.6355
-  %.6359 = add i64 %.6356, %463
-  %.6360 = add i64 %.6357, %463
+  %.6359 = add i64 %.6356, %462
+  %.6360 = add i64 %.6357, %462
   %.6361 = icmp ugt i64 %.6360, %.6339
   %.6362 = icmp ult i64 %.6359, %.6341
   %.6363 = and i1 %.6361, %.6362
@@ -19195,63 +19166,63 @@ for.end.6.endif.endif.endif.if:
   br i1 %.6374, label %for.end.6.endif.endif.endif.if.if, label %for.cond.7.preheader
 
 for.cond.7.preheader:
-  %464 = icmp sgt i64 %dest_shape.1.1721, 0
-  br i1 %464, label %for.body.7.preheader, label %for.end.6.endif.endif.endif.endif
+  %463 = icmp sgt i64 %dest_shape.1.1720, 0
+  br i1 %463, label %for.body.7.preheader, label %for.end.6.endif.endif.endif.endif
 
 for.body.7.preheader:
-  %xtraiter819 = and i64 %dest_shape.1.1721, 3
-  %465 = icmp ult i64 %dest_shape.1.1721, 4
-  br i1 %465, label %for.body.7.epil.preheader, label %for.body.7.preheader.new
+  %xtraiter818 = and i64 %dest_shape.1.1720, 3
+  %464 = icmp ult i64 %dest_shape.1.1720, 4
+  br i1 %464, label %for.body.7.epil.preheader, label %for.body.7.preheader.new
 
 for.body.7.preheader.new:
-  %const_mat1343 = add i64 %const1340, -2
-  %unroll_iter823 = and i64 %dest_shape.1.1721, %const_mat1343
+  %const_mat1342 = add i64 %const1339, -2
+  %unroll_iter822 = and i64 %dest_shape.1.1720, %const_mat1342
   br label %for.body.7
 
 for.end.6.endif.endif.endif.endif.loopexit.unr-lcssa:
-  %lcmp.mod821.not = icmp eq i64 %xtraiter819, 0
-  br i1 %lcmp.mod821.not, label %for.end.6.endif.endif.endif.endif, label %for.body.7.epil.preheader
+  %lcmp.mod820.not = icmp eq i64 %xtraiter818, 0
+  br i1 %lcmp.mod820.not, label %for.end.6.endif.endif.endif.endif, label %for.body.7.epil.preheader
 
 for.body.7.epil.preheader:
   %loop.index.74982.epil.init = phi i64 [ 0, %for.body.7.preheader ], [ %.6394.3, %for.end.6.endif.endif.endif.endif.loopexit.unr-lcssa ]
-  %466 = shl i64 %loop.index.74982.epil.init, 3
-  %scevgep1111 = getelementptr i8, ptr %.6373, i64 %466
-  %scevgep1113 = getelementptr i8, ptr %.6.i479, i64 %466
+  %465 = shl i64 %loop.index.74982.epil.init, 3
+  %scevgep1110 = getelementptr i8, ptr %.6373, i64 %465
+  %scevgep1112 = getelementptr i8, ptr %.6.i478, i64 %465
   br label %for.body.7.epil
 
 for.body.7.epil:
-  %epil.iter820 = phi i64 [ %epil.iter820.next, %for.body.7.epil ], [ 0, %for.body.7.epil.preheader ]
-  %467 = shl nuw nsw i64 %epil.iter820, 3
-  %scevgep1114 = getelementptr i8, ptr %scevgep1113, i64 %467
-  %468 = shl nuw nsw i64 %epil.iter820, 3
-  %scevgep1112 = getelementptr i8, ptr %scevgep1111, i64 %468
-  %.6392.epil = load i64, ptr %scevgep1114, align 8
-  store i64 %.6392.epil, ptr %scevgep1112, align 8
-  %epil.iter820.next = add i64 %epil.iter820, 1
-  %epil.iter820.cmp.not = icmp eq i64 %xtraiter819, %epil.iter820.next
-  br i1 %epil.iter820.cmp.not, label %for.end.6.endif.endif.endif.endif, label %for.body.7.epil
+  %epil.iter819 = phi i64 [ %epil.iter819.next, %for.body.7.epil ], [ 0, %for.body.7.epil.preheader ]
+  %466 = shl nuw nsw i64 %epil.iter819, 3
+  %scevgep1113 = getelementptr i8, ptr %scevgep1112, i64 %466
+  %467 = shl nuw nsw i64 %epil.iter819, 3
+  %scevgep1111 = getelementptr i8, ptr %scevgep1110, i64 %467
+  %.6392.epil = load i64, ptr %scevgep1113, align 8
+  store i64 %.6392.epil, ptr %scevgep1111, align 8
+  %epil.iter819.next = add i64 %epil.iter819, 1
+  %epil.iter819.cmp.not = icmp eq i64 %xtraiter818, %epil.iter819.next
+  br i1 %epil.iter819.cmp.not, label %for.end.6.endif.endif.endif.endif, label %for.body.7.epil
 
 for.end.6.endif.endif.endif.endif:
-  %.6364.0 = phi ptr [ %.6.i479, %for.end.6.endif.endif.endif ], [ %.6373, %for.end.6.endif.endif.endif.endif.loopexit.unr-lcssa ], [ %.6373, %for.cond.7.preheader ], [ %.6373, %for.body.7.epil ]
+  %.6364.0 = phi ptr [ %.6.i478, %for.end.6.endif.endif.endif ], [ %.6373, %for.end.6.endif.endif.endif.endif.loopexit.unr-lcssa ], [ %.6373, %for.cond.7.preheader ], [ %.6373, %for.body.7.epil ]
   %invariant.gep4983 = getelementptr i64, ptr %arg.out.1.4, i64 %.6091
   %.6408.not4985 = icmp sgt i64 %arg.out.1.5.1, %.6167.sroa.0.3
   br i1 %.6408.not4985, label %.6267.endif.lr.ph, label %.6268
 
 .6267.endif.lr.ph:
-  %.6425 = add nsw i64 %dest_shape.1.1721, -1
-  %.neg911 = add i64 %.6167.sroa.0.3, 1
-  %469 = icmp eq i64 %arg.out.1.5.1, %.neg911
-  br i1 %469, label %.6267.endif.epil.preheader, label %.6267.endif.lr.ph.new
+  %.6425 = add nsw i64 %dest_shape.1.1720, -1
+  %.neg910 = add i64 %.6167.sroa.0.3, 1
+  %468 = icmp eq i64 %arg.out.1.5.1, %.neg910
+  br i1 %468, label %.6267.endif.epil.preheader, label %.6267.endif.lr.ph.new
 
 .6267.endif.lr.ph.new:
-  %unroll_iter829 = and i64 %.6276, -2
-  %470 = add i64 %221, %.6167.sroa.0.3
-  %471 = mul i64 %220, %470
-  %472 = add i64 %.6090, %.1809.0
-  %473 = shl i64 %472, 3
-  %scevgep1115 = getelementptr i8, ptr %arg.out.1.4, i64 %473
-  %474 = add i64 %arg.out.1.5.1, %.6167.sroa.0.3
-  %475 = mul i64 %222, %474
+  %unroll_iter828 = and i64 %.6276, -2
+  %469 = add i64 %221, %.6167.sroa.0.3
+  %470 = mul i64 %220, %469
+  %471 = add i64 %.6090, %.1809.0
+  %472 = shl i64 %471, 3
+  %scevgep1114 = getelementptr i8, ptr %arg.out.1.4, i64 %472
+  %473 = add i64 %arg.out.1.5.1, %.6167.sroa.0.3
+  %474 = mul i64 %222, %473
   br label %.6267.endif
 
 for.end.6.endif.endif.endif.if.if:
@@ -19260,388 +19231,388 @@ for.end.6.endif.endif.endif.if.if:
 
 for.body.7:
   %loop.index.74982 = phi i64 [ 0, %for.body.7.preheader.new ], [ %.6394.3, %for.body.7 ]
+  %475 = shl i64 %loop.index.74982, 3
+  %scevgep1109 = getelementptr i8, ptr %.6373, i64 %475
+  %sunkaddr1465 = mul i64 %loop.index.74982, 8
+  %sunkaddr1466 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1465
+  %.6392 = load i64, ptr %sunkaddr1466, align 8
+  store i64 %.6392, ptr %scevgep1109, align 8
   %476 = shl i64 %loop.index.74982, 3
-  %scevgep1110 = getelementptr i8, ptr %.6373, i64 %476
-  %sunkaddr1466 = mul i64 %loop.index.74982, 8
-  %sunkaddr1467 = getelementptr i8, ptr %.6.i479, i64 %sunkaddr1466
-  %.6392 = load i64, ptr %sunkaddr1467, align 8
-  store i64 %.6392, ptr %scevgep1110, align 8
+  %scevgep1107 = getelementptr i8, ptr %.6373, i64 %476
+  %scevgep1108 = getelementptr i8, ptr %scevgep1107, i64 8
+  %sunkaddr1467 = mul i64 %loop.index.74982, 8
+  %sunkaddr1468 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1467
+  %sunkaddr1469 = getelementptr i8, ptr %sunkaddr1468, i64 8
+  %.6392.1 = load i64, ptr %sunkaddr1469, align 8
+  store i64 %.6392.1, ptr %scevgep1108, align 8
   %477 = shl i64 %loop.index.74982, 3
-  %scevgep1108 = getelementptr i8, ptr %.6373, i64 %477
-  %scevgep1109 = getelementptr i8, ptr %scevgep1108, i64 8
-  %sunkaddr1468 = mul i64 %loop.index.74982, 8
-  %sunkaddr1469 = getelementptr i8, ptr %.6.i479, i64 %sunkaddr1468
-  %sunkaddr1470 = getelementptr i8, ptr %sunkaddr1469, i64 8
-  %.6392.1 = load i64, ptr %sunkaddr1470, align 8
-  store i64 %.6392.1, ptr %scevgep1109, align 8
+  %scevgep1105 = getelementptr i8, ptr %.6373, i64 %477
+  %scevgep1106 = getelementptr i8, ptr %scevgep1105, i64 16
+  %sunkaddr1470 = mul i64 %loop.index.74982, 8
+  %sunkaddr1471 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1470
+  %sunkaddr1472 = getelementptr i8, ptr %sunkaddr1471, i64 16
+  %.6392.2 = load i64, ptr %sunkaddr1472, align 8
+  store i64 %.6392.2, ptr %scevgep1106, align 8
   %478 = shl i64 %loop.index.74982, 3
-  %scevgep1106 = getelementptr i8, ptr %.6373, i64 %478
-  %scevgep1107 = getelementptr i8, ptr %scevgep1106, i64 16
-  %sunkaddr1471 = mul i64 %loop.index.74982, 8
-  %sunkaddr1472 = getelementptr i8, ptr %.6.i479, i64 %sunkaddr1471
-  %sunkaddr1473 = getelementptr i8, ptr %sunkaddr1472, i64 16
-  %.6392.2 = load i64, ptr %sunkaddr1473, align 8
-  store i64 %.6392.2, ptr %scevgep1107, align 8
-  %479 = shl i64 %loop.index.74982, 3
-  %scevgep1104 = getelementptr i8, ptr %.6373, i64 %479
-  %scevgep1105 = getelementptr i8, ptr %scevgep1104, i64 24
-  %sunkaddr1474 = mul i64 %loop.index.74982, 8
-  %sunkaddr1475 = getelementptr i8, ptr %.6.i479, i64 %sunkaddr1474
-  %sunkaddr1476 = getelementptr i8, ptr %sunkaddr1475, i64 24
-  %.6392.3 = load i64, ptr %sunkaddr1476, align 8
-  store i64 %.6392.3, ptr %scevgep1105, align 8
+  %scevgep1103 = getelementptr i8, ptr %.6373, i64 %478
+  %scevgep1104 = getelementptr i8, ptr %scevgep1103, i64 24
+  %sunkaddr1473 = mul i64 %loop.index.74982, 8
+  %sunkaddr1474 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1473
+  %sunkaddr1475 = getelementptr i8, ptr %sunkaddr1474, i64 24
+  %.6392.3 = load i64, ptr %sunkaddr1475, align 8
+  store i64 %.6392.3, ptr %scevgep1104, align 8
   %.6394.3 = add nuw nsw i64 %loop.index.74982, 4
-  %niter824.ncmp.3 = icmp eq i64 %unroll_iter823, %.6394.3
-  br i1 %niter824.ncmp.3, label %for.end.6.endif.endif.endif.endif.loopexit.unr-lcssa, label %for.body.7
+  %niter823.ncmp.3 = icmp eq i64 %unroll_iter822, %.6394.3
+  br i1 %niter823.ncmp.3, label %for.end.6.endif.endif.endif.endif.loopexit.unr-lcssa, label %for.body.7
 
 .6267.endif:
-  %lsr.iv1116 = phi ptr [ %scevgep1117, %.6267.endif ], [ %scevgep1115, %.6267.endif.lr.ph.new ]
+  %lsr.iv1115 = phi ptr [ %scevgep1116, %.6267.endif ], [ %scevgep1114, %.6267.endif.lr.ph.new ]
   %.6265.04987 = phi i64 [ 0, %.6267.endif.lr.ph.new ], [ %.6447.1, %.6267.endif ]
-  %scevgep1119 = getelementptr i8, ptr %lsr.iv1116, i64 %475
+  %scevgep1118 = getelementptr i8, ptr %lsr.iv1115, i64 %474
   %.6426 = tail call i64 @llvm.umin.i64(i64 %.6265.04987, i64 %.6425)
   %.6422.0 = getelementptr i64, ptr %.6364.0, i64 %.6426
   %.6440 = load i64, ptr %.6422.0, align 8
-  store i64 %.6440, ptr %scevgep1119, align 8
-  %480 = add i64 %.6265.04987, 1
-  %scevgep1118 = getelementptr i8, ptr %lsr.iv1116, i64 %471
-  %.6426.1 = tail call i64 @llvm.umin.i64(i64 %480, i64 %.6425)
+  store i64 %.6440, ptr %scevgep1118, align 8
+  %479 = add i64 %.6265.04987, 1
+  %scevgep1117 = getelementptr i8, ptr %lsr.iv1115, i64 %470
+  %.6426.1 = tail call i64 @llvm.umin.i64(i64 %479, i64 %.6425)
   %.6422.0.1 = getelementptr i64, ptr %.6364.0, i64 %.6426.1
   %.6440.1 = load i64, ptr %.6422.0.1, align 8
-  store i64 %.6440.1, ptr %scevgep1118, align 8
+  store i64 %.6440.1, ptr %scevgep1117, align 8
   %.6447.1 = add i64 %.6265.04987, 2
-  %scevgep1117 = getelementptr i8, ptr %lsr.iv1116, i64 %210
-  %niter830.ncmp.1 = icmp eq i64 %unroll_iter829, %.6447.1
-  br i1 %niter830.ncmp.1, label %.6268.loopexit.unr-lcssa, label %.6267.endif
+  %scevgep1116 = getelementptr i8, ptr %lsr.iv1115, i64 %210
+  %niter829.ncmp.1 = icmp eq i64 %unroll_iter828, %.6447.1
+  br i1 %niter829.ncmp.1, label %.6268.loopexit.unr-lcssa, label %.6267.endif
 
 .6268.if:
   tail call void @NRT_Free(ptr %.6364.0)
   br label %.6268.endif
 
 .6268.endif:
-  %481 = icmp slt i64 %arg.world.1.5.1, 1
-  tail call void @NRT_decref(ptr nonnull %.7.i.i472)
-  %sunkaddr1477 = getelementptr i8, ptr %arg.given.10.4, i64 16
-  %.379.i = load double, ptr %sunkaddr1477, align 8
+  %480 = icmp slt i64 %arg.world.1.5.1, 1
+  tail call void @NRT_decref(ptr nonnull %.7.i.i471)
+  %sunkaddr1476 = getelementptr i8, ptr %arg.given.10.4, i64 16
+  %.379.i = load double, ptr %sunkaddr1476, align 8
   %.465.i = load double, ptr %arg.belief.4, align 8
   %.467.i = fmul double %.379.i, %.465.i
   store double %.467.i, ptr %arg.belief.4, align 8
-  %.573.i112 = load double, ptr %.572.i111, align 8
-  %.575.i = fmul double %.379.i, %.573.i112
-  store double %.575.i, ptr %.572.i111, align 8
-  br i1 %481, label %B1110.i, label %B238.lr.ph.i113
+  %.573.i111 = load double, ptr %.572.i110, align 8
+  %.575.i = fmul double %.379.i, %.573.i111
+  store double %.575.i, ptr %.572.i110, align 8
+  br i1 %480, label %B1110.i, label %B238.lr.ph.i112
 
-B238.lr.ph.i113:
-  %482 = icmp slt i64 %.1809.0, 0
+B238.lr.ph.i112:
+  %481 = icmp slt i64 %.1809.0, 0
   %.1335.i = icmp slt i64 %.1809.0, -1
-  %483 = select i1 %482, i64 %200, i64 0
-  %484 = select i1 %.1335.i, i64 %201, i64 8
-  %485 = select i1 %482, i64 %202, i64 0
-  %486 = select i1 %.1335.i, i64 %203, i64 8
-  %487 = select i1 %482, i64 %204, i64 0
-  %scevgep1123 = getelementptr i8, ptr %scevgep1122, i64 %487
-  %scevgep1128 = getelementptr i8, ptr %scevgep1127, i64 %486
-  %scevgep1133 = getelementptr i8, ptr %scevgep1132, i64 %485
-  %scevgep1138 = getelementptr i8, ptr %scevgep1137, i64 %484
-  %scevgep1143 = getelementptr i8, ptr %scevgep1142, i64 %483
+  %482 = select i1 %481, i64 %200, i64 0
+  %483 = select i1 %.1335.i, i64 %201, i64 8
+  %484 = select i1 %481, i64 %202, i64 0
+  %485 = select i1 %.1335.i, i64 %203, i64 8
+  %486 = select i1 %481, i64 %204, i64 0
+  %scevgep1122 = getelementptr i8, ptr %scevgep1121, i64 %486
+  %scevgep1127 = getelementptr i8, ptr %scevgep1126, i64 %485
+  %scevgep1132 = getelementptr i8, ptr %scevgep1131, i64 %484
+  %scevgep1137 = getelementptr i8, ptr %scevgep1136, i64 %483
+  %scevgep1142 = getelementptr i8, ptr %scevgep1141, i64 %482
   br label %B238.endif.endif.endif.i
 
 B792.i:
-  %488 = shl i64 %.72917521757.i, 3
-  %scevgep1150 = getelementptr i8, ptr %arg.world.5.4, i64 %488
-  %.1795.i = load double, ptr %scevgep1150, align 8
+  %487 = shl i64 %.72917521757.i, 3
+  %scevgep1149 = getelementptr i8, ptr %arg.world.5.4, i64 %487
+  %.1795.i = load double, ptr %scevgep1149, align 8
   %.1797.i = fmul double %.1698.i, %.1795.i
-  %.10.i.i143 = fcmp ogt double %.1797.i, %.1728.i
-  %.11.i3.i = select i1 %.10.i.i143, double %.1797.i, double %.1728.i
+  %.10.i.i142 = fcmp ogt double %.1797.i, %.1728.i
+  %.11.i3.i = select i1 %.10.i.i142, double %.1797.i, double %.1728.i
   br label %B846.i
 
 B846.i:
   %seen.2.1.i = phi double [ %.1728.i, %B238.endif.endif.endif.i ], [ %.11.i3.i, %B792.i ]
-  %sunkaddr1478 = mul i64 %.72917521757.i, 8
-  %sunkaddr1479 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr1478
-  %sunkaddr1480 = getelementptr i8, ptr %sunkaddr1479, i64 8
-  %.1889.i = load double, ptr %sunkaddr1480, align 8
+  %sunkaddr1477 = mul i64 %.72917521757.i, 8
+  %sunkaddr1478 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr1477
+  %sunkaddr1479 = getelementptr i8, ptr %sunkaddr1478, i64 8
+  %.1889.i = load double, ptr %sunkaddr1479, align 8
   %.1891.i = fmul double %.379.i, %.1889.i
   %.1946.i = load double, ptr %lsr.iv30.i, align 8
   %.1951.i = fdiv double %seen.2.1.i, %.1946.i
   %.1952.i = fadd double %.1891.i, %.1951.i
-  store double %.1952.i, ptr %sunkaddr1480, align 8
-  %sunkaddr1481 = mul i64 %.72917521757.i, 8
-  %sunkaddr1482 = getelementptr i8, ptr %205, i64 %sunkaddr1481
-  %sunkaddr1483 = getelementptr i8, ptr %sunkaddr1482, i64 8
-  %.2064.i = load double, ptr %sunkaddr1483, align 8
+  store double %.1952.i, ptr %sunkaddr1479, align 8
+  %sunkaddr1480 = mul i64 %.72917521757.i, 8
+  %sunkaddr1481 = getelementptr i8, ptr %205, i64 %sunkaddr1480
+  %sunkaddr1482 = getelementptr i8, ptr %sunkaddr1481, i64 8
+  %.2064.i = load double, ptr %sunkaddr1482, align 8
   %.2066.i = fmul double %.379.i, %.2064.i
-  %.2121.i124 = load double, ptr %lsr.iv30.i, align 8
-  %.2126.i = fdiv double %.1698.i, %.2121.i124
+  %.2121.i123 = load double, ptr %lsr.iv30.i, align 8
+  %.2126.i = fdiv double %.1698.i, %.2121.i123
   %.2127.i = fadd double %.2066.i, %.2126.i
-  store double %.2127.i, ptr %sunkaddr1483, align 8
-  %.2237.i125 = load double, ptr %arg.belief.4, align 8
+  store double %.2127.i, ptr %sunkaddr1482, align 8
+  %.2237.i124 = load double, ptr %arg.belief.4, align 8
   %.2292.i = load double, ptr %lsr.iv30.i, align 8
-  %.2297.i126 = fdiv double %seen.2.1.i, %.2292.i
-  %.2300.i127 = fadd double %.2237.i125, %.2297.i126
-  store double %.2300.i127, ptr %arg.belief.4, align 8
-  %.2406.i = load double, ptr %.572.i111, align 8
-  %.2463.i128 = load double, ptr %lsr.iv30.i, align 8
-  %.2468.i = fdiv double %.1698.i, %.2463.i128
+  %.2297.i125 = fdiv double %seen.2.1.i, %.2292.i
+  %.2300.i126 = fadd double %.2237.i124, %.2297.i125
+  store double %.2300.i126, ptr %arg.belief.4, align 8
+  %.2406.i = load double, ptr %.572.i110, align 8
+  %.2463.i127 = load double, ptr %lsr.iv30.i, align 8
+  %.2468.i = fdiv double %.1698.i, %.2463.i127
   %.2471.i = fadd double %.2406.i, %.2468.i
-  store double %.2471.i, ptr %.572.i111, align 8
-  %scevgep31.i132 = getelementptr i8, ptr %lsr.iv30.i, i64 %177
-  %scevgep1125 = getelementptr i8, ptr %lsr.iv1124, i64 %204
-  %scevgep1130 = getelementptr i8, ptr %lsr.iv1129, i64 %202
-  %scevgep1135 = getelementptr i8, ptr %lsr.iv1134, i64 %202
-  %scevgep1140 = getelementptr i8, ptr %lsr.iv1139, i64 %200
-  %scevgep1145 = getelementptr i8, ptr %lsr.iv1144, i64 %200
-  %exitcond.not.i133 = icmp eq i64 %arg.world.1.5.1, %.736.i
-  br i1 %exitcond.not.i133, label %B1110.i, label %B238.endif.endif.endif.i
+  store double %.2471.i, ptr %.572.i110, align 8
+  %scevgep31.i131 = getelementptr i8, ptr %lsr.iv30.i, i64 %177
+  %scevgep1124 = getelementptr i8, ptr %lsr.iv1123, i64 %204
+  %scevgep1129 = getelementptr i8, ptr %lsr.iv1128, i64 %202
+  %scevgep1134 = getelementptr i8, ptr %lsr.iv1133, i64 %202
+  %scevgep1139 = getelementptr i8, ptr %lsr.iv1138, i64 %200
+  %scevgep1144 = getelementptr i8, ptr %lsr.iv1143, i64 %200
+  %exitcond.not.i132 = icmp eq i64 %arg.world.1.5.1, %.736.i
+  br i1 %exitcond.not.i132, label %B1110.i, label %B238.endif.endif.endif.i
 
 B1110.i:
   %.484.i.i = phi double [ %.575.i, %.6268.endif ], [ %.2471.i, %B846.i ]
-  %489 = icmp slt i64 %arg.world.5.5.1, 1
+  %488 = icmp slt i64 %arg.world.5.5.1, 1
   %.345.i.i = load double, ptr %arg.given.10.4, align 8
-  %.399.i.i134 = load double, ptr %arg.belief.4, align 8
-  %.400.i.i = fadd double %.345.i.i, %.399.i.i134
-  %.485.i.i135 = fadd double %.484.i.i, %.345.i.i
-  %.489.i.i136 = fdiv double %.400.i.i, %.485.i.i135
-  br i1 %489, label %.6268.endif.endif.endif.thread, label %B160.lr.ph.i.i
+  %.399.i.i133 = load double, ptr %arg.belief.4, align 8
+  %.400.i.i = fadd double %.345.i.i, %.399.i.i133
+  %.485.i.i134 = fadd double %.484.i.i, %.345.i.i
+  %.489.i.i135 = fdiv double %.400.i.i, %.485.i.i134
+  br i1 %488, label %.6268.endif.endif.endif.thread, label %B160.lr.ph.i.i
 
 B160.lr.ph.i.i:
-  %490 = icmp eq i64 %arg.world.5.5.1, 1
-  br i1 %490, label %B160.epil.preheader.i.i, label %B160.i.i.preheader
+  %489 = icmp eq i64 %arg.world.5.5.1, 1
+  br i1 %489, label %B160.epil.preheader.i.i, label %B160.i.i.preheader
 
 B160.i.i.preheader:
   br label %B160.i.i
 
 B160.i.i:
   %.593236238.i.i = phi i64 [ %.600.1.i.i, %B160.i.i ], [ 0, %B160.i.i.preheader ]
-  %sunkaddr1484 = getelementptr i8, ptr %arg.given.10.4, i64 8
-  %.654.i.i = load double, ptr %sunkaddr1484, align 8
-  %sunkaddr1485 = mul i64 %.593236238.i.i, 8
-  %sunkaddr1486 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr1485
-  %sunkaddr1487 = getelementptr i8, ptr %sunkaddr1486, i64 8
-  %.709.i.i = load double, ptr %sunkaddr1487, align 8
+  %sunkaddr1483 = getelementptr i8, ptr %arg.given.10.4, i64 8
+  %.654.i.i = load double, ptr %sunkaddr1483, align 8
+  %sunkaddr1484 = mul i64 %.593236238.i.i, 8
+  %sunkaddr1485 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr1484
+  %sunkaddr1486 = getelementptr i8, ptr %sunkaddr1485, i64 8
+  %.709.i.i = load double, ptr %sunkaddr1486, align 8
   %.710.i.i = fadd double %.654.i.i, %.709.i.i
-  %.712.i.i = fmul double %.489.i.i136, %.710.i.i
-  %sunkaddr1488 = mul i64 %.593236238.i.i, 8
-  %sunkaddr1489 = getelementptr i8, ptr %205, i64 %sunkaddr1488
-  %sunkaddr1490 = getelementptr i8, ptr %sunkaddr1489, i64 8
-  %.797.i.i = load double, ptr %sunkaddr1490, align 8
-  %.799.i.i = fmul double %.489.i.i136, %.797.i.i
+  %.712.i.i = fmul double %.489.i.i135, %.710.i.i
+  %sunkaddr1487 = mul i64 %.593236238.i.i, 8
+  %sunkaddr1488 = getelementptr i8, ptr %205, i64 %sunkaddr1487
+  %sunkaddr1489 = getelementptr i8, ptr %sunkaddr1488, i64 8
+  %.797.i.i = load double, ptr %sunkaddr1489, align 8
+  %.799.i.i = fmul double %.489.i.i135, %.797.i.i
   %.800.i.i = fadd double %.654.i.i, %.799.i.i
   %.804.i.i = fdiv double %.712.i.i, %.800.i.i
-  %sunkaddr1491 = mul i64 %.593236238.i.i, 8
-  %sunkaddr1492 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr1491
-  store double %.804.i.i, ptr %sunkaddr1492, align 8
+  %sunkaddr1490 = mul i64 %.593236238.i.i, 8
+  %sunkaddr1491 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr1490
+  store double %.804.i.i, ptr %sunkaddr1491, align 8
   %.600.1.i.i = add nuw nsw i64 %.593236238.i.i, 2
-  %.654.1.i.i = load double, ptr %sunkaddr1484, align 8
-  %sunkaddr1493 = mul i64 %.593236238.i.i, 8
-  %sunkaddr1494 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr1493
-  %sunkaddr1495 = getelementptr i8, ptr %sunkaddr1494, i64 16
-  %.709.1.i.i = load double, ptr %sunkaddr1495, align 8
+  %.654.1.i.i = load double, ptr %sunkaddr1483, align 8
+  %sunkaddr1492 = mul i64 %.593236238.i.i, 8
+  %sunkaddr1493 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr1492
+  %sunkaddr1494 = getelementptr i8, ptr %sunkaddr1493, i64 16
+  %.709.1.i.i = load double, ptr %sunkaddr1494, align 8
   %.710.1.i.i = fadd double %.654.1.i.i, %.709.1.i.i
-  %.712.1.i.i = fmul double %.489.i.i136, %.710.1.i.i
-  %sunkaddr1496 = mul i64 %.593236238.i.i, 8
-  %sunkaddr1497 = getelementptr i8, ptr %205, i64 %sunkaddr1496
-  %sunkaddr1498 = getelementptr i8, ptr %sunkaddr1497, i64 16
-  %.797.1.i.i = load double, ptr %sunkaddr1498, align 8
-  %.799.1.i.i = fmul double %.489.i.i136, %.797.1.i.i
+  %.712.1.i.i = fmul double %.489.i.i135, %.710.1.i.i
+  %sunkaddr1495 = mul i64 %.593236238.i.i, 8
+  %sunkaddr1496 = getelementptr i8, ptr %205, i64 %sunkaddr1495
+  %sunkaddr1497 = getelementptr i8, ptr %sunkaddr1496, i64 16
+  %.797.1.i.i = load double, ptr %sunkaddr1497, align 8
+  %.799.1.i.i = fmul double %.489.i.i135, %.797.1.i.i
   %.800.1.i.i = fadd double %.654.1.i.i, %.799.1.i.i
   %.804.1.i.i = fdiv double %.712.1.i.i, %.800.1.i.i
-  %sunkaddr1499 = mul i64 %.593236238.i.i, 8
-  %sunkaddr1500 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr1499
-  %sunkaddr1501 = getelementptr i8, ptr %sunkaddr1500, i64 8
-  store double %.804.1.i.i, ptr %sunkaddr1501, align 8
+  %sunkaddr1498 = mul i64 %.593236238.i.i, 8
+  %sunkaddr1499 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr1498
+  %sunkaddr1500 = getelementptr i8, ptr %sunkaddr1499, i64 8
+  store double %.804.1.i.i, ptr %sunkaddr1500, align 8
   %niter.ncmp.1.i.i = icmp eq i64 %unroll_iter.i, %.600.1.i.i
   br i1 %niter.ncmp.1.i.i, label %B276.loopexit.unr-lcssa.i.i, label %B160.i.i
 
 B276.loopexit.unr-lcssa.i.i:
-  %491 = and i64 %arg.world.5.5.1, 1
-  %492 = icmp eq i64 %491, 0
-  br i1 %492, label %.6268.endif.endif.endif.thread, label %B160.epil.preheader.i.i
+  %490 = and i64 %arg.world.5.5.1, 1
+  %491 = icmp eq i64 %490, 0
+  br i1 %491, label %.6268.endif.endif.endif.thread, label %B160.epil.preheader.i.i
 
 B160.epil.preheader.i.i:
-  %sunkaddr1502 = getelementptr i8, ptr %arg.given.10.4, i64 8
-  %.654.epil.i.i = load double, ptr %sunkaddr1502, align 8
-  %sunkaddr1503 = mul i64 %.600.epil.i.i, 8
-  %sunkaddr1504 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr1503
-  %.709.epil.i.i = load double, ptr %sunkaddr1504, align 8
+  %sunkaddr1501 = getelementptr i8, ptr %arg.given.10.4, i64 8
+  %.654.epil.i.i = load double, ptr %sunkaddr1501, align 8
+  %sunkaddr1502 = mul i64 %.600.epil.i.i, 8
+  %sunkaddr1503 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr1502
+  %.709.epil.i.i = load double, ptr %sunkaddr1503, align 8
   %.710.epil.i.i = fadd double %.654.epil.i.i, %.709.epil.i.i
-  %.712.epil.i.i = fmul double %.489.i.i136, %.710.epil.i.i
-  %sunkaddr1505 = mul i64 %.600.epil.i.i, 8
-  %sunkaddr1506 = getelementptr i8, ptr %.572.i111, i64 %sunkaddr1505
-  %.797.epil.i.i = load double, ptr %sunkaddr1506, align 8
-  %.799.epil.i.i = fmul double %.489.i.i136, %.797.epil.i.i
+  %.712.epil.i.i = fmul double %.489.i.i135, %.710.epil.i.i
+  %sunkaddr1504 = mul i64 %.600.epil.i.i, 8
+  %sunkaddr1505 = getelementptr i8, ptr %.572.i110, i64 %sunkaddr1504
+  %.797.epil.i.i = load double, ptr %sunkaddr1505, align 8
+  %.799.epil.i.i = fmul double %.489.i.i135, %.797.epil.i.i
   %.800.epil.i.i = fadd double %.654.epil.i.i, %.799.epil.i.i
   %.804.epil.i.i = fdiv double %.712.epil.i.i, %.800.epil.i.i
-  %sunkaddr1507 = mul i64 %unroll_iter.i, 8
-  %sunkaddr1508 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr1507
-  store double %.804.epil.i.i, ptr %sunkaddr1508, align 8
+  %sunkaddr1506 = mul i64 %unroll_iter.i, 8
+  %sunkaddr1507 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr1506
+  store double %.804.epil.i.i, ptr %sunkaddr1507, align 8
   br label %.6268.endif.endif.endif.thread
 
 B238.endif.endif.endif.i:
-  %lsr.iv1144 = phi ptr [ %scevgep1145, %B846.i ], [ %scevgep1143, %B238.lr.ph.i113 ]
-  %lsr.iv1139 = phi ptr [ %scevgep1140, %B846.i ], [ %scevgep1138, %B238.lr.ph.i113 ]
-  %lsr.iv1134 = phi ptr [ %scevgep1135, %B846.i ], [ %scevgep1133, %B238.lr.ph.i113 ]
-  %lsr.iv1129 = phi ptr [ %scevgep1130, %B846.i ], [ %scevgep1128, %B238.lr.ph.i113 ]
-  %lsr.iv1124 = phi ptr [ %scevgep1125, %B846.i ], [ %scevgep1123, %B238.lr.ph.i113 ]
-  %lsr.iv30.i = phi ptr [ %scevgep31.i132, %B846.i ], [ %scevgep29.i116, %B238.lr.ph.i113 ]
-  %.72917521757.i = phi i64 [ %.736.i, %B846.i ], [ 0, %B238.lr.ph.i113 ]
+  %lsr.iv1143 = phi ptr [ %scevgep1144, %B846.i ], [ %scevgep1142, %B238.lr.ph.i112 ]
+  %lsr.iv1138 = phi ptr [ %scevgep1139, %B846.i ], [ %scevgep1137, %B238.lr.ph.i112 ]
+  %lsr.iv1133 = phi ptr [ %scevgep1134, %B846.i ], [ %scevgep1132, %B238.lr.ph.i112 ]
+  %lsr.iv1128 = phi ptr [ %scevgep1129, %B846.i ], [ %scevgep1127, %B238.lr.ph.i112 ]
+  %lsr.iv1123 = phi ptr [ %scevgep1124, %B846.i ], [ %scevgep1122, %B238.lr.ph.i112 ]
+  %lsr.iv30.i = phi ptr [ %scevgep31.i131, %B846.i ], [ %scevgep29.i115, %B238.lr.ph.i112 ]
+  %.72917521757.i = phi i64 [ %.736.i, %B846.i ], [ 0, %B238.lr.ph.i112 ]
   %.736.i = add nuw nsw i64 %.72917521757.i, 1
-  %scevgep1126 = getelementptr i8, ptr %lsr.iv1124, i64 %lsr.iv1120
-  %.815.i118 = load i64, ptr %scevgep1126, align 8
-  %493 = shl i64 %.72917521757.i, 3
-  %scevgep33.i = getelementptr i8, ptr %arg.world.1.4, i64 %493
+  %scevgep1125 = getelementptr i8, ptr %lsr.iv1123, i64 %lsr.iv1119
+  %.815.i117 = load i64, ptr %scevgep1125, align 8
+  %492 = shl i64 %.72917521757.i, 3
+  %scevgep33.i = getelementptr i8, ptr %arg.world.1.4, i64 %492
   %.870.i = load i64, ptr %scevgep33.i, align 8
-  %scevgep34.i = getelementptr i8, ptr %.870, i64 %493
+  %scevgep34.i = getelementptr i8, ptr %.870, i64 %492
   %.925.i = load i64, ptr %scevgep34.i, align 8
   %.926.i = sub nsw i64 %.870.i, %.925.i
-  %.11.i.i119 = tail call i64 @llvm.smin.i64(i64 %.926.i, i64 %.815.i118)
-  %.1010.i = add nsw i64 %.11.i.i119, %.925.i
+  %.11.i.i118 = tail call i64 @llvm.smin.i64(i64 %.926.i, i64 %.815.i117)
+  %.1010.i = add nsw i64 %.11.i.i118, %.925.i
   store i64 %.1010.i, ptr %scevgep34.i, align 8
-  %sunkaddr1509 = getelementptr i8, ptr %arg.part.4, i64 24
-  %.1092.i = load double, ptr %sunkaddr1509, align 8
-  %.1093.i = sitofp i64 %.11.i.i119 to double
+  %sunkaddr1508 = getelementptr i8, ptr %arg.part.4, i64 24
+  %.1092.i = load double, ptr %sunkaddr1508, align 8
+  %.1093.i = sitofp i64 %.11.i.i118 to double
   %.1094.i = fadd double %.1092.i, %.1093.i
-  store double %.1094.i, ptr %sunkaddr1509, align 8
-  %sunkaddr1510 = getelementptr i8, ptr %arg.part.4, i64 32
-  %.1154.i = load double, ptr %sunkaddr1510, align 8
-  %.1155.i = sub nsw i64 %.815.i118, %.11.i.i119
-  %.1156.i120 = sitofp i64 %.1155.i to double
-  %.1157.i = fadd double %.1154.i, %.1156.i120
-  store double %.1157.i, ptr %sunkaddr1510, align 8
-  %sunkaddr1511 = getelementptr i8, ptr %arg.part.4, i64 8
-  %.1217.i = load double, ptr %sunkaddr1511, align 8
+  store double %.1094.i, ptr %sunkaddr1508, align 8
+  %sunkaddr1509 = getelementptr i8, ptr %arg.part.4, i64 32
+  %.1154.i = load double, ptr %sunkaddr1509, align 8
+  %.1155.i = sub nsw i64 %.815.i117, %.11.i.i118
+  %.1156.i119 = sitofp i64 %.1155.i to double
+  %.1157.i = fadd double %.1154.i, %.1156.i119
+  store double %.1157.i, ptr %sunkaddr1509, align 8
+  %sunkaddr1510 = getelementptr i8, ptr %arg.part.4, i64 8
+  %.1217.i = load double, ptr %sunkaddr1510, align 8
   %scevgep32.i = getelementptr i8, ptr %lsr.iv30.i, i64 -16
   %.1272.i = load double, ptr %scevgep32.i, align 8
-  %.1275.i = fmul double %.1272.i, %.1156.i120
+  %.1275.i = fmul double %.1272.i, %.1156.i119
   %.1276.i = fadd double %.1217.i, %.1275.i
-  store double %.1276.i, ptr %sunkaddr1511, align 8
-  %scevgep1131 = getelementptr i8, ptr %lsr.iv1129, i64 %lsr.iv1120
-  %.1359.i = load i64, ptr %scevgep1131, align 8
-  %scevgep1136 = getelementptr i8, ptr %lsr.iv1134, i64 %lsr.iv1120
-  %.1411.i = load i64, ptr %scevgep1136, align 8
+  store double %.1276.i, ptr %sunkaddr1510, align 8
+  %scevgep1130 = getelementptr i8, ptr %lsr.iv1128, i64 %lsr.iv1119
+  %.1359.i = load i64, ptr %scevgep1130, align 8
+  %scevgep1135 = getelementptr i8, ptr %lsr.iv1133, i64 %lsr.iv1119
+  %.1411.i = load i64, ptr %scevgep1135, align 8
   %.1412.i = sub nsw i64 %.1359.i, %.1411.i
-  %sunkaddr1512 = getelementptr i8, ptr %arg.given.10.4, i64 24
-  %.1473.i = load double, ptr %sunkaddr1512, align 8
+  %sunkaddr1511 = getelementptr i8, ptr %arg.given.10.4, i64 24
+  %.1473.i = load double, ptr %sunkaddr1511, align 8
   %.1529.i = load double, ptr %scevgep32.i, align 8
-  %.1531.i = sub nsw i64 %.1412.i, %.11.i.i119
+  %.1531.i = sub nsw i64 %.1412.i, %.11.i.i118
   %.11.i1.i = tail call i64 @llvm.smax.i64(i64 %.1531.i, i64 0)
   %.1474.i = fadd double %.1473.i, -1.000000e+00
   %.1530.i = fmul double %.1474.i, %.1529.i
   %.1560.i = uitofp nneg i64 %.11.i1.i to double
   %.1561.i = fmul double %.1530.i, %.1560.i
   %.1562.i = fadd double %.1276.i, %.1561.i
-  store double %.1562.i, ptr %sunkaddr1511, align 8
-  %scevgep1141 = getelementptr i8, ptr %lsr.iv1139, i64 %lsr.iv1120
-  %.1645.i = load double, ptr %scevgep1141, align 8
-  %scevgep1146 = getelementptr i8, ptr %lsr.iv1144, i64 %lsr.iv1120
-  %.1697.i = load double, ptr %scevgep1146, align 8
+  store double %.1562.i, ptr %sunkaddr1510, align 8
+  %scevgep1140 = getelementptr i8, ptr %lsr.iv1138, i64 %lsr.iv1119
+  %.1645.i = load double, ptr %scevgep1140, align 8
+  %scevgep1145 = getelementptr i8, ptr %lsr.iv1143, i64 %lsr.iv1119
+  %.1697.i = load double, ptr %scevgep1145, align 8
   %.1698.i = fsub double %.1645.i, %.1697.i
-  %.1699.i = sub nsw i64 %.11.i.i119, %.1412.i
+  %.1699.i = sub nsw i64 %.11.i.i118, %.1412.i
   %.11.i2.i = tail call i64 @llvm.smax.i64(i64 %.1699.i, i64 0)
   %.1728.i = uitofp nneg i64 %.11.i2.i to double
-  %.1739.i = icmp slt i64 %.926.i, %.815.i118
+  %.1739.i = icmp slt i64 %.926.i, %.815.i117
   br i1 %.1739.i, label %B792.i, label %B846.i
 
 .6268.endif.endif.endif.thread:
-  %494 = or i64 %.3644, %.1004
-  %495 = and i64 %494, -4294967296
-  %496 = icmp eq i64 %495, 0
-  br i1 %496, label %497, label %502
+  %493 = or i64 %.3644, %.1004
+  %494 = and i64 %493, -4294967296
+  %495 = icmp eq i64 %494, 0
+  br i1 %495, label %496, label %501
 
-497:
-  %498 = trunc i64 %.1004 to i32
-  %499 = trunc i64 %.3644 to i32
-  %500 = urem i32 %499, %498
-  %501 = zext i32 %500 to i64
-  br label %504
+496:
+  %497 = trunc i64 %.1004 to i32
+  %498 = trunc i64 %.3644 to i32
+  %499 = urem i32 %498, %497
+  %500 = zext i32 %499 to i64
+  br label %503
 
-502:
-  %503 = srem i64 %.3644, %.1004
-  br label %504
+501:
+  %502 = srem i64 %.3644, %.1004
+  br label %503
 
-504:
-  %505 = phi i64 [ %501, %497 ], [ %503, %502 ]
-  %506 = icmp ult i64 %117, 2
-  %.6611 = xor i64 %505, %.1004
+503:
+  %504 = phi i64 [ %500, %496 ], [ %502, %501 ]
+  %505 = icmp ult i64 %117, 2
+  %.6611 = xor i64 %504, %.1004
   %.6612 = icmp slt i64 %.6611, 0
-  %.6613 = icmp ne i64 %505, 0
+  %.6613 = icmp ne i64 %504, 0
   %.6614 = and i1 %.6613, %.6612
   %.6621 = select i1 %.6614, i64 %.1004, i64 0
-  %.6601.1 = add i64 %.6621, %505
+  %.6601.1 = add i64 %.6621, %504
   %.6601.1.fr = freeze i64 %.6601.1
   %.6655 = icmp slt i64 %.6601.1.fr, 0
   %.6656 = select i1 %.6655, i64 %.1004, i64 0
   %spec.select4714 = add i64 %.6656, %.6601.1.fr
   %.6681 = mul i64 %spec.select4714, %.1245
-  br i1 %506, label %.6268.endif.endif.endif.endif, label %.6268.endif.endif.endif.if
+  br i1 %505, label %.6268.endif.endif.endif.endif, label %.6268.endif.endif.endif.if
 
 .6757.preheader:
-  %exitcond5250.not = phi i1 [ false, %.6757.preheader.lr.ph ], [ true, %.6758 ], [ true, %.6758.thread ], [ true, %.6758.thread677 ]
-  %.6740.04995 = phi i64 [ 0, %.6757.preheader.lr.ph ], [ 1, %.6758 ], [ 1, %.6758.thread ], [ 1, %.6758.thread677 ]
-  %507 = icmp sgt i64 %arg.mean.5.0, -1
-  br i1 %507, label %.6757.endif.lr.ph, label %.6758
+  %exitcond5250.not = phi i1 [ false, %.6757.preheader.lr.ph ], [ true, %.6758 ], [ true, %.6758.thread ], [ true, %.6758.thread676 ]
+  %.6740.04995 = phi i64 [ 0, %.6757.preheader.lr.ph ], [ 1, %.6758 ], [ 1, %.6758.thread ], [ 1, %.6758.thread676 ]
+  %506 = icmp sgt i64 %arg.mean.5.0, -1
+  br i1 %506, label %.6757.endif.lr.ph, label %.6758
 
 .6757.endif.lr.ph:
   %.6955 = mul i64 %.6740.04995, %.1020
-  %508 = getelementptr double, ptr %536, i64 %.6955
+  %507 = getelementptr double, ptr %535, i64 %.6955
   %.6965 = tail call i64 @llvm.umin.i64(i64 %.6740.04995, i64 %117)
   %.6979 = mul nuw nsw i64 %.6965, %arg.belief.5.1
-  %509 = getelementptr double, ptr %arg.belief.4, i64 %.6979
-  %510 = getelementptr double, ptr %.6894.0, i64 %.6979
+  %508 = getelementptr double, ptr %arg.belief.4, i64 %.6979
+  %509 = getelementptr double, ptr %.6894.0, i64 %.6979
   br i1 %.6893, label %.6757.endif.us.preheader, label %.6757.endif.preheader
 
 .6757.endif.preheader:
-  %511 = icmp ult i64 %arg.mean.5.0, 3
-  br i1 %511, label %.6757.endif.epil.preheader, label %.6757.endif.preheader919
+  %510 = icmp ult i64 %arg.mean.5.0, 3
+  br i1 %510, label %.6757.endif.epil.preheader, label %.6757.endif.preheader918
 
-.6757.endif.preheader919:
-  %512 = mul i64 %225, %.6740.04995
-  %scevgep1172 = getelementptr i8, ptr %scevgep1171, i64 %512
+.6757.endif.preheader918:
+  %511 = mul i64 %225, %.6740.04995
+  %scevgep1171 = getelementptr i8, ptr %scevgep1170, i64 %511
   br label %.6757.endif
 
 .6757.endif.us.preheader:
-  %513 = icmp ult i64 %arg.mean.5.0, 3
-  br i1 %513, label %.6757.endif.us.epil.preheader, label %.6757.endif.us.preheader918
+  %512 = icmp ult i64 %arg.mean.5.0, 3
+  br i1 %512, label %.6757.endif.us.epil.preheader, label %.6757.endif.us.preheader917
 
-.6757.endif.us.preheader918:
-  %514 = mul i64 %227, %.6740.04995
-  %scevgep1185 = getelementptr i8, ptr %scevgep1184, i64 %514
+.6757.endif.us.preheader917:
+  %513 = mul i64 %227, %.6740.04995
+  %scevgep1184 = getelementptr i8, ptr %scevgep1183, i64 %513
   br label %.6757.endif.us
 
 .6757.endif.us:
-  %.6755.04993.us = phi i64 [ %.6990.us.3, %.6757.endif.us ], [ 0, %.6757.endif.us.preheader918 ]
-  %515 = shl i64 %.6755.04993.us, 3
-  %scevgep1191 = getelementptr i8, ptr %scevgep1185, i64 %515
-  %scevgep1192 = getelementptr i8, ptr %scevgep1191, i64 -24
+  %.6755.04993.us = phi i64 [ %.6990.us.3, %.6757.endif.us ], [ 0, %.6757.endif.us.preheader917 ]
+  %514 = shl i64 %.6755.04993.us, 3
+  %scevgep1190 = getelementptr i8, ptr %scevgep1184, i64 %514
+  %scevgep1191 = getelementptr i8, ptr %scevgep1190, i64 -24
   %.6967.us = tail call i64 @llvm.umin.i64(i64 %.6755.04993.us, i64 %.6966)
-  %.6960.0.us = getelementptr double, ptr %510, i64 %.6967.us
+  %.6960.0.us = getelementptr double, ptr %509, i64 %.6967.us
   %.6987.us = load double, ptr %.6960.0.us, align 8
-  store double %.6987.us, ptr %scevgep1192, align 8
-  %516 = add i64 %.6755.04993.us, 1
-  %517 = shl i64 %.6755.04993.us, 3
-  %scevgep1189 = getelementptr i8, ptr %scevgep1185, i64 %517
-  %scevgep1190 = getelementptr i8, ptr %scevgep1189, i64 -16
-  %.6967.us.1 = tail call i64 @llvm.umin.i64(i64 %516, i64 %.6966)
-  %.6960.0.us.1 = getelementptr double, ptr %510, i64 %.6967.us.1
+  store double %.6987.us, ptr %scevgep1191, align 8
+  %515 = add i64 %.6755.04993.us, 1
+  %516 = shl i64 %.6755.04993.us, 3
+  %scevgep1188 = getelementptr i8, ptr %scevgep1184, i64 %516
+  %scevgep1189 = getelementptr i8, ptr %scevgep1188, i64 -16
+  %.6967.us.1 = tail call i64 @llvm.umin.i64(i64 %515, i64 %.6966)
+  %.6960.0.us.1 = getelementptr double, ptr %509, i64 %.6967.us.1
   %.6987.us.1 = load double, ptr %.6960.0.us.1, align 8
-  store double %.6987.us.1, ptr %scevgep1190, align 8
-  %518 = add i64 %.6755.04993.us, 2
-  %519 = shl i64 %.6755.04993.us, 3
-  %scevgep1187 = getelementptr i8, ptr %scevgep1185, i64 %519
-  %scevgep1188 = getelementptr i8, ptr %scevgep1187, i64 -8
-  %.6967.us.2 = tail call i64 @llvm.umin.i64(i64 %518, i64 %.6966)
-  %.6960.0.us.2 = getelementptr double, ptr %510, i64 %.6967.us.2
+  store double %.6987.us.1, ptr %scevgep1189, align 8
+  %517 = add i64 %.6755.04993.us, 2
+  %518 = shl i64 %.6755.04993.us, 3
+  %scevgep1186 = getelementptr i8, ptr %scevgep1184, i64 %518
+  %scevgep1187 = getelementptr i8, ptr %scevgep1186, i64 -8
+  %.6967.us.2 = tail call i64 @llvm.umin.i64(i64 %517, i64 %.6966)
+  %.6960.0.us.2 = getelementptr double, ptr %509, i64 %.6967.us.2
   %.6987.us.2 = load double, ptr %.6960.0.us.2, align 8
-  store double %.6987.us.2, ptr %scevgep1188, align 8
-  %520 = add i64 %.6755.04993.us, 3
-  %521 = shl i64 %.6755.04993.us, 3
-  %scevgep1186 = getelementptr i8, ptr %scevgep1185, i64 %521
-  %.6967.us.3 = tail call i64 @llvm.umin.i64(i64 %520, i64 %.6966)
-  %.6960.0.us.3 = getelementptr double, ptr %510, i64 %.6967.us.3
+  store double %.6987.us.2, ptr %scevgep1187, align 8
+  %519 = add i64 %.6755.04993.us, 3
+  %520 = shl i64 %.6755.04993.us, 3
+  %scevgep1185 = getelementptr i8, ptr %scevgep1184, i64 %520
+  %.6967.us.3 = tail call i64 @llvm.umin.i64(i64 %519, i64 %.6966)
+  %.6960.0.us.3 = getelementptr double, ptr %509, i64 %.6967.us.3
   %.6987.us.3 = load double, ptr %.6960.0.us.3, align 8
-  store double %.6987.us.3, ptr %scevgep1186, align 8
+  store double %.6987.us.3, ptr %scevgep1185, align 8
   %.6990.us.3 = add nuw i64 %.6755.04993.us, 4
-  %niter848.ncmp.3 = icmp eq i64 %unroll_iter841, %.6990.us.3
-  br i1 %niter848.ncmp.3, label %.6758.thread677.unr-lcssa, label %.6757.endif.us
+  %niter847.ncmp.3 = icmp eq i64 %unroll_iter840, %.6990.us.3
+  br i1 %niter847.ncmp.3, label %.6758.thread676.unr-lcssa, label %.6757.endif.us
 
 .6743:
   br i1 %.6893, label %.6743.if, label %.6743.endif.else.endif
@@ -19649,53 +19620,53 @@ B238.endif.endif.endif.i:
 .6758:
   br i1 %exitcond5250.not, label %.6743, label %.6757.preheader
 
-.6758.thread677.unr-lcssa:
-  %522 = and i64 %.1020, 3
-  %523 = icmp eq i64 %522, 0
-  br i1 %523, label %.6758.thread677, label %.6757.endif.us.epil.preheader
+.6758.thread676.unr-lcssa:
+  %521 = and i64 %.1020, 3
+  %522 = icmp eq i64 %521, 0
+  br i1 %522, label %.6758.thread676, label %.6757.endif.us.epil.preheader
 
 .6757.endif.us.epil.preheader:
-  %.6755.04993.us.epil.init = phi i64 [ 0, %.6757.endif.us.preheader ], [ %.6990.us.3, %.6758.thread677.unr-lcssa ]
+  %.6755.04993.us.epil.init = phi i64 [ 0, %.6757.endif.us.preheader ], [ %.6990.us.3, %.6758.thread676.unr-lcssa ]
   br label %.6757.endif.us.epil
 
 .6757.endif.us.epil:
-  %lsr.iv1194 = phi i64 [ %lsr.iv.next1195, %.6757.endif.us.epil ], [ %xtraiter837, %.6757.endif.us.epil.preheader ]
+  %lsr.iv1193 = phi i64 [ %lsr.iv.next1194, %.6757.endif.us.epil ], [ %xtraiter836, %.6757.endif.us.epil.preheader ]
   %.6755.04993.us.epil = phi i64 [ %.6990.us.epil, %.6757.endif.us.epil ], [ %.6755.04993.us.epil.init, %.6757.endif.us.epil.preheader ]
-  %524 = shl i64 %.6755.04993.us.epil, 3
-  %scevgep1193 = getelementptr i8, ptr %508, i64 %524
+  %523 = shl i64 %.6755.04993.us.epil, 3
+  %scevgep1192 = getelementptr i8, ptr %507, i64 %523
   %.6967.us.epil = tail call i64 @llvm.umin.i64(i64 %.6755.04993.us.epil, i64 %.6966)
-  %.6960.0.us.epil = getelementptr double, ptr %510, i64 %.6967.us.epil
+  %.6960.0.us.epil = getelementptr double, ptr %509, i64 %.6967.us.epil
   %.6987.us.epil = load double, ptr %.6960.0.us.epil, align 8
-  store double %.6987.us.epil, ptr %scevgep1193, align 8
+  store double %.6987.us.epil, ptr %scevgep1192, align 8
   %.6990.us.epil = add nuw nsw i64 %.6755.04993.us.epil, 1
-  %lsr.iv.next1195 = add nsw i64 %lsr.iv1194, -1
-  %epil.iter844.cmp.not = icmp eq i64 %lsr.iv.next1195, 0
-  br i1 %epil.iter844.cmp.not, label %.6758.thread677, label %.6757.endif.us.epil
+  %lsr.iv.next1194 = add nsw i64 %lsr.iv1193, -1
+  %epil.iter843.cmp.not = icmp eq i64 %lsr.iv.next1194, 0
+  br i1 %epil.iter843.cmp.not, label %.6758.thread676, label %.6757.endif.us.epil
 
-.6758.thread677:
+.6758.thread676:
   br i1 %exitcond5250.not, label %.6743.if, label %.6757.preheader
 
 .6758.thread.unr-lcssa:
-  %525 = icmp eq i64 %xtraiter837, 0
-  br i1 %525, label %.6758.thread, label %.6757.endif.epil.preheader
+  %524 = icmp eq i64 %xtraiter836, 0
+  br i1 %524, label %.6758.thread, label %.6757.endif.epil.preheader
 
 .6757.endif.epil.preheader:
   %.6755.04993.epil.init = phi i64 [ 0, %.6757.endif.preheader ], [ %.6990.3, %.6758.thread.unr-lcssa ]
   br label %.6757.endif.epil
 
 .6757.endif.epil:
-  %lsr.iv1181 = phi i64 [ %lsr.iv.next1182, %.6757.endif.epil ], [ %xtraiter837, %.6757.endif.epil.preheader ]
+  %lsr.iv1180 = phi i64 [ %lsr.iv.next1181, %.6757.endif.epil ], [ %xtraiter836, %.6757.endif.epil.preheader ]
   %.6755.04993.epil = phi i64 [ %.6990.epil, %.6757.endif.epil ], [ %.6755.04993.epil.init, %.6757.endif.epil.preheader ]
-  %526 = shl i64 %.6755.04993.epil, 3
-  %scevgep1180 = getelementptr i8, ptr %508, i64 %526
+  %525 = shl i64 %.6755.04993.epil, 3
+  %scevgep1179 = getelementptr i8, ptr %507, i64 %525
   %.6967.epil = tail call i64 @llvm.umin.i64(i64 %.6755.04993.epil, i64 %.6966)
-  %.6960.0.epil = getelementptr double, ptr %509, i64 %.6967.epil
+  %.6960.0.epil = getelementptr double, ptr %508, i64 %.6967.epil
   %.6987.epil = load double, ptr %.6960.0.epil, align 8
-  store double %.6987.epil, ptr %scevgep1180, align 8
+  store double %.6987.epil, ptr %scevgep1179, align 8
   %.6990.epil = add nuw nsw i64 %.6755.04993.epil, 1
-  %lsr.iv.next1182 = add nsw i64 %lsr.iv1181, -1
-  %epil.iter838.cmp.not = icmp eq i64 %lsr.iv.next1182, 0
-  br i1 %epil.iter838.cmp.not, label %.6758.thread, label %.6757.endif.epil
+  %lsr.iv.next1181 = add nsw i64 %lsr.iv1180, -1
+  %epil.iter837.cmp.not = icmp eq i64 %lsr.iv.next1181, 0
+  br i1 %epil.iter837.cmp.not, label %.6758.thread, label %.6757.endif.epil
 
 .6758.thread:
   br i1 %exitcond5250.not, label %.6743.endif.else.endif, label %.6757.preheader
@@ -19703,8 +19674,8 @@ B238.endif.endif.endif.i:
 .6268.endif.endif.endif.if:
   store ptr null, ptr %.6787, align 8
   %.6795 = call i32 @n319(ptr nonnull %.6787, ptr nonnull %excinfo.26, i64 %arg.belief.5.0, i64 %arg.belief.5.1, i64 2, i64 %.1020)
-  %cond687 = icmp eq i32 %.6795, 0
-  br i1 %cond687, label %.6268.endif.endif.endif.endif, label %.6268.endif.endif.endif.if.if.if
+  %cond686 = icmp eq i32 %.6795, 0
+  br i1 %cond686, label %.6268.endif.endif.endif.endif, label %.6268.endif.endif.endif.if.if.if
 
 .6268.endif.endif.endif.endif:
   br i1 %.1539.not, label %.6268.endif.endif.endif.endif.if, label %.6268.endif.endif.endif.endif.endif
@@ -19719,21 +19690,21 @@ B238.endif.endif.endif.i:
 .6268.endif.endif.endif.endif.if:
   store ptr null, ptr %.6825, align 8
   %.6833 = call i32 @n319(ptr nonnull %.6825, ptr nonnull %excinfo.27, i64 %arg.belief.5.0, i64 %arg.belief.5.1, i64 2, i64 %.1020)
-  %cond688 = icmp eq i32 %.6833, 0
-  br i1 %cond688, label %.6268.endif.endif.endif.endif.endif, label %.6268.endif.endif.endif.endif.if.if.if
+  %cond687 = icmp eq i32 %.6833, 0
+  br i1 %cond687, label %.6268.endif.endif.endif.endif.endif, label %.6268.endif.endif.endif.endif.if.if.if
 
 .6268.endif.endif.endif.endif.endif:
-  %527 = ptrtoint ptr %.6.i.i.i414 to i64
-  %528 = icmp eq i64 %.1020, 0
-  %529 = ptrtoint ptr %arg.belief.4 to i64
+  %526 = ptrtoint ptr %.6.i.i.i413 to i64
+  %527 = icmp eq i64 %.1020, 0
+  %528 = ptrtoint ptr %arg.belief.4 to i64
   %.6867 = mul i64 %spec.select4714, %.77.i.i
   %.6882 = add i64 %.6867, %.1614
   %.6885 = add i64 %.6867, %.1617
-  %.6886 = select i1 %528, i64 0, i64 %.6882
-  %.6887 = select i1 %528, i64 0, i64 %.6885
-  %.6889 = add i64 %.6886, %527
-  %.6890 = add i64 %.6887, %527
-  %.6891 = icmp ugt i64 %.6890, %529
+  %.6886 = select i1 %527, i64 0, i64 %.6882
+  %.6887 = select i1 %527, i64 0, i64 %.6885
+  %.6889 = add i64 %.6886, %526
+  %.6890 = add i64 %.6887, %526
+  %.6891 = icmp ugt i64 %.6890, %528
   %.6892 = icmp ult i64 %.6889, %.1584
   %.6893 = and i1 %.6892, %.6891
   br i1 %.6893, label %.6268.endif.endif.endif.endif.endif.if, label %.6757.preheader.lr.ph
@@ -19751,41 +19722,41 @@ B238.endif.endif.endif.i:
   br i1 %.6904, label %.6268.endif.endif.endif.endif.endif.if.if, label %for.cond.8.preheader
 
 for.cond.8.preheader:
-  %530 = icmp sgt i64 %arg.belief.5.0, 0
-  br i1 %530, label %for.cond.9.preheader.preheader, label %.6757.preheader.lr.ph
+  %529 = icmp sgt i64 %arg.belief.5.0, 0
+  br i1 %529, label %for.cond.9.preheader.preheader, label %.6757.preheader.lr.ph
 
 for.cond.9.preheader.preheader:
-  %531 = icmp eq i64 %117, 0
-  br i1 %531, label %for.cond.9.preheader.epil.preheader, label %for.cond.9.preheader.preheader922
+  %530 = icmp eq i64 %117, 0
+  br i1 %530, label %for.cond.9.preheader.epil.preheader, label %for.cond.9.preheader.preheader921
 
-for.cond.9.preheader.preheader922:
-  %scevgep1163 = getelementptr i8, ptr %.6903, i64 %176
+for.cond.9.preheader.preheader921:
+  %scevgep1162 = getelementptr i8, ptr %.6903, i64 %176
   br label %for.cond.9.preheader
 
 .6757.preheader.lr.ph.loopexit.unr-lcssa:
-  %532 = and i64 %arg.belief.5.0, 1
-  %533 = icmp eq i64 %532, 0
-  br i1 %533, label %.6757.preheader.lr.ph, label %for.cond.9.preheader.epil.preheader
+  %531 = and i64 %arg.belief.5.0, 1
+  %532 = icmp eq i64 %531, 0
+  br i1 %532, label %.6757.preheader.lr.ph, label %for.cond.9.preheader.epil.preheader
 
 for.cond.9.preheader.epil.preheader:
   %loop.index.84991.epil.init = phi i64 [ 0, %for.cond.9.preheader.preheader ], [ %.6935.1, %.6757.preheader.lr.ph.loopexit.unr-lcssa ]
-  %534 = icmp sgt i64 %arg.belief.5.1, 0
-  br i1 %534, label %for.body.9.lr.ph.epil, label %.6757.preheader.lr.ph
+  %533 = icmp sgt i64 %arg.belief.5.1, 0
+  br i1 %533, label %for.body.9.lr.ph.epil, label %.6757.preheader.lr.ph
 
 for.body.9.lr.ph.epil:
-  %535 = mul i64 %loop.index.84991.epil.init, %176
-  %scevgep5246.epil = getelementptr i8, ptr %arg.belief.4, i64 %535
-  %scevgep5245.epil = getelementptr i8, ptr %.6903, i64 %535
+  %534 = mul i64 %loop.index.84991.epil.init, %176
+  %scevgep5246.epil = getelementptr i8, ptr %arg.belief.4, i64 %534
+  %scevgep5245.epil = getelementptr i8, ptr %.6903, i64 %534
   tail call void @llvm.memcpy.p0.p0.i64(ptr align 8 %scevgep5245.epil, ptr align 8 %scevgep5246.epil, i64 %176, i1 false)
   br label %.6757.preheader.lr.ph
 
 .6757.preheader.lr.ph:
   %.6894.0 = phi ptr [ %arg.belief.4, %.6268.endif.endif.endif.endif.endif ], [ %.6903, %for.cond.8.preheader ], [ %.6903, %.6757.preheader.lr.ph.loopexit.unr-lcssa ], [ %.6903, %for.body.9.lr.ph.epil ], [ %.6903, %for.cond.9.preheader.epil.preheader ]
-  %536 = getelementptr double, ptr %.6.i.i.i414, i64 %.6681
-  %537 = mul i64 %224, %spec.select4714
-  %scevgep1171 = getelementptr i8, ptr %scevgep1170, i64 %537
-  %538 = mul i64 %226, %spec.select4714
-  %scevgep1184 = getelementptr i8, ptr %scevgep1183, i64 %538
+  %535 = getelementptr double, ptr %.6.i.i.i413, i64 %.6681
+  %536 = mul i64 %224, %spec.select4714
+  %scevgep1170 = getelementptr i8, ptr %scevgep1169, i64 %536
+  %537 = mul i64 %226, %spec.select4714
+  %scevgep1183 = getelementptr i8, ptr %scevgep1182, i64 %537
   br label %.6757.preheader
 
 .6268.endif.endif.endif.endif.endif.if.if:
@@ -19793,69 +19764,69 @@ for.body.9.lr.ph.epil:
   br label %common.ret
 
 for.cond.9.preheader:
-  %lsr.iv1164 = phi i64 [ 0, %for.cond.9.preheader.preheader922 ], [ %lsr.iv.next1165, %for.end.9.1 ]
-  %loop.index.84991 = phi i64 [ %.6935.1, %for.end.9.1 ], [ 0, %for.cond.9.preheader.preheader922 ]
-  %539 = icmp sgt i64 %arg.belief.5.1, 0
-  br i1 %539, label %for.body.9.lr.ph, label %for.end.9.1
+  %lsr.iv1163 = phi i64 [ 0, %for.cond.9.preheader.preheader921 ], [ %lsr.iv.next1164, %for.end.9.1 ]
+  %loop.index.84991 = phi i64 [ %.6935.1, %for.end.9.1 ], [ 0, %for.cond.9.preheader.preheader921 ]
+  %538 = icmp sgt i64 %arg.belief.5.1, 0
+  br i1 %538, label %for.body.9.lr.ph, label %for.end.9.1
 
 for.body.9.lr.ph:
-  %scevgep1168 = getelementptr i8, ptr %arg.belief.4, i64 %lsr.iv1164
-  %scevgep1169 = getelementptr i8, ptr %.6903, i64 %lsr.iv1164
-  tail call void @llvm.memcpy.p0.p0.i64(ptr align 8 %scevgep1169, ptr align 8 %scevgep1168, i64 %176, i1 false)
-  %scevgep1167 = getelementptr i8, ptr %205, i64 %lsr.iv1164
-  %scevgep1166 = getelementptr i8, ptr %scevgep1163, i64 %lsr.iv1164
-  tail call void @llvm.memcpy.p0.p0.i64(ptr align 8 %scevgep1166, ptr align 8 %scevgep1167, i64 %176, i1 false)
+  %scevgep1167 = getelementptr i8, ptr %arg.belief.4, i64 %lsr.iv1163
+  %scevgep1168 = getelementptr i8, ptr %.6903, i64 %lsr.iv1163
+  tail call void @llvm.memcpy.p0.p0.i64(ptr align 8 %scevgep1168, ptr align 8 %scevgep1167, i64 %176, i1 false)
+  %scevgep1166 = getelementptr i8, ptr %205, i64 %lsr.iv1163
+  %scevgep1165 = getelementptr i8, ptr %scevgep1162, i64 %lsr.iv1163
+  tail call void @llvm.memcpy.p0.p0.i64(ptr align 8 %scevgep1165, ptr align 8 %scevgep1166, i64 %176, i1 false)
   br label %for.end.9.1
 
 for.end.9.1:
   %.6935.1 = add nuw i64 %loop.index.84991, 2
-  %lsr.iv.next1165 = add i64 %lsr.iv1164, %223
-  %niter836.ncmp.1 = icmp eq i64 %unroll_iter835, %.6935.1
-  br i1 %niter836.ncmp.1, label %.6757.preheader.lr.ph.loopexit.unr-lcssa, label %for.cond.9.preheader
+  %lsr.iv.next1164 = add i64 %lsr.iv1163, %223
+  %niter835.ncmp.1 = icmp eq i64 %unroll_iter834, %.6935.1
+  br i1 %niter835.ncmp.1, label %.6757.preheader.lr.ph.loopexit.unr-lcssa, label %for.cond.9.preheader
 
 .6757.endif:
-  %.6755.04993 = phi i64 [ %.6990.3, %.6757.endif ], [ 0, %.6757.endif.preheader919 ]
-  %540 = shl i64 %.6755.04993, 3
-  %scevgep1178 = getelementptr i8, ptr %scevgep1172, i64 %540
-  %scevgep1179 = getelementptr i8, ptr %scevgep1178, i64 -24
+  %.6755.04993 = phi i64 [ %.6990.3, %.6757.endif ], [ 0, %.6757.endif.preheader918 ]
+  %539 = shl i64 %.6755.04993, 3
+  %scevgep1177 = getelementptr i8, ptr %scevgep1171, i64 %539
+  %scevgep1178 = getelementptr i8, ptr %scevgep1177, i64 -24
   %.6967 = tail call i64 @llvm.umin.i64(i64 %.6755.04993, i64 %.6966)
-  %.6960.0 = getelementptr double, ptr %509, i64 %.6967
+  %.6960.0 = getelementptr double, ptr %508, i64 %.6967
   %.6987 = load double, ptr %.6960.0, align 8
-  store double %.6987, ptr %scevgep1179, align 8
-  %541 = add i64 %.6755.04993, 1
-  %542 = shl i64 %.6755.04993, 3
-  %scevgep1176 = getelementptr i8, ptr %scevgep1172, i64 %542
-  %scevgep1177 = getelementptr i8, ptr %scevgep1176, i64 -16
-  %.6967.1 = tail call i64 @llvm.umin.i64(i64 %541, i64 %.6966)
-  %.6960.0.1 = getelementptr double, ptr %509, i64 %.6967.1
+  store double %.6987, ptr %scevgep1178, align 8
+  %540 = add i64 %.6755.04993, 1
+  %541 = shl i64 %.6755.04993, 3
+  %scevgep1175 = getelementptr i8, ptr %scevgep1171, i64 %541
+  %scevgep1176 = getelementptr i8, ptr %scevgep1175, i64 -16
+  %.6967.1 = tail call i64 @llvm.umin.i64(i64 %540, i64 %.6966)
+  %.6960.0.1 = getelementptr double, ptr %508, i64 %.6967.1
   %.6987.1 = load double, ptr %.6960.0.1, align 8
-  store double %.6987.1, ptr %scevgep1177, align 8
-  %543 = add i64 %.6755.04993, 2
-  %544 = shl i64 %.6755.04993, 3
-  %scevgep1174 = getelementptr i8, ptr %scevgep1172, i64 %544
-  %scevgep1175 = getelementptr i8, ptr %scevgep1174, i64 -8
-  %.6967.2 = tail call i64 @llvm.umin.i64(i64 %543, i64 %.6966)
-  %.6960.0.2 = getelementptr double, ptr %509, i64 %.6967.2
+  store double %.6987.1, ptr %scevgep1176, align 8
+  %542 = add i64 %.6755.04993, 2
+  %543 = shl i64 %.6755.04993, 3
+  %scevgep1173 = getelementptr i8, ptr %scevgep1171, i64 %543
+  %scevgep1174 = getelementptr i8, ptr %scevgep1173, i64 -8
+  %.6967.2 = tail call i64 @llvm.umin.i64(i64 %542, i64 %.6966)
+  %.6960.0.2 = getelementptr double, ptr %508, i64 %.6967.2
   %.6987.2 = load double, ptr %.6960.0.2, align 8
-  store double %.6987.2, ptr %scevgep1175, align 8
-  %545 = add i64 %.6755.04993, 3
-  %546 = shl i64 %.6755.04993, 3
-  %scevgep1173 = getelementptr i8, ptr %scevgep1172, i64 %546
-  %.6967.3 = tail call i64 @llvm.umin.i64(i64 %545, i64 %.6966)
-  %.6960.0.3 = getelementptr double, ptr %509, i64 %.6967.3
+  store double %.6987.2, ptr %scevgep1174, align 8
+  %544 = add i64 %.6755.04993, 3
+  %545 = shl i64 %.6755.04993, 3
+  %scevgep1172 = getelementptr i8, ptr %scevgep1171, i64 %545
+  %.6967.3 = tail call i64 @llvm.umin.i64(i64 %544, i64 %.6966)
+  %.6960.0.3 = getelementptr double, ptr %508, i64 %.6967.3
   %.6987.3 = load double, ptr %.6960.0.3, align 8
-  store double %.6987.3, ptr %scevgep1173, align 8
+  store double %.6987.3, ptr %scevgep1172, align 8
   %.6990.3 = add nuw i64 %.6755.04993, 4
-  %niter842.ncmp.3 = icmp eq i64 %unroll_iter841, %.6990.3
-  br i1 %niter842.ncmp.3, label %.6758.thread.unr-lcssa, label %.6757.endif
+  %niter841.ncmp.3 = icmp eq i64 %unroll_iter840, %.6990.3
+  br i1 %niter841.ncmp.3, label %.6758.thread.unr-lcssa, label %.6757.endif
 
 .6743.if:
   tail call void @NRT_Free(ptr nonnull %.6894.0)
   br label %.6743.endif.else.endif
 
 .6743.endif.else.endif:
-  %547 = icmp slt i64 %arg.out.1.5.1, 1
-  br i1 %547, label %.6743.endif.else.endif.if, label %.6743.endif.else.endif.endif.endif.if
+  %546 = icmp slt i64 %arg.out.1.5.1, 1
+  br i1 %546, label %.6743.endif.else.endif.if, label %.6743.endif.else.endif.endif.endif.if
 
 .6743.endif.else.endif.if:
   br label %.6743.endif.else.endif.endif.endif.if
@@ -19866,75 +19837,75 @@ for.end.9.1:
   %.7151 = tail call i64 @llvm.smax.i64(i64 %.7142, i64 0)
   %.61134718 = add i64 %.7054.sroa.0.3, %arg.out.1.5.1
   %.7184 = mul i64 %.61134718, %arg.out.1.5.2
-  %548 = getelementptr i64, ptr %arg.out.1.4, i64 %.7184
-  %.7187 = getelementptr i64, ptr %548, i64 %.6091
+  %547 = getelementptr i64, ptr %arg.out.1.4, i64 %.7184
+  %.7187 = getelementptr i64, ptr %547, i64 %.6091
   tail call void @NRT_incref(ptr %arg.out.1.0)
   %.72724996 = icmp sgt i64 %.7142, 0
   br i1 %.72724996, label %for.body.10.lr.ph, label %for.end.10
 
 for.body.10.lr.ph:
-  %.neg912 = add i64 %.7054.sroa.0.3, 1
-  %549 = icmp eq i64 %arg.out.1.5.1, %.neg912
-  br i1 %549, label %for.body.10.epil.preheader, label %for.body.10.lr.ph.new
+  %.neg911 = add i64 %.7054.sroa.0.3, 1
+  %548 = icmp eq i64 %arg.out.1.5.1, %.neg911
+  br i1 %548, label %for.body.10.epil.preheader, label %for.body.10.lr.ph.new
 
 for.body.10.lr.ph.new:
-  %unroll_iter853 = and i64 %.7142, %const1340
-  %550 = mul i64 %228, %.61134718
-  %551 = add i64 %.6090, %.1809.0
-  %552 = shl i64 %551, 3
-  %553 = add i64 %550, %552
-  %scevgep1196 = getelementptr i8, ptr %arg.out.1.4, i64 %553
+  %unroll_iter852 = and i64 %.7142, %const1339
+  %549 = mul i64 %228, %.61134718
+  %550 = add i64 %.6090, %.1809.0
+  %551 = shl i64 %550, 3
+  %552 = add i64 %549, %551
+  %scevgep1195 = getelementptr i8, ptr %arg.out.1.4, i64 %552
   br label %for.body.10
 
 for.body.10:
-  %lsr.iv1197 = phi ptr [ %scevgep1198, %for.body.10 ], [ %scevgep1196, %for.body.10.lr.ph.new ]
-  %loop.index.104999 = phi i64 [ 0, %for.body.10.lr.ph.new ], [ %557, %for.body.10 ]
+  %lsr.iv1196 = phi ptr [ %scevgep1197, %for.body.10 ], [ %scevgep1195, %for.body.10.lr.ph.new ]
+  %loop.index.104999 = phi i64 [ 0, %for.body.10.lr.ph.new ], [ %556, %for.body.10 ]
   %.7268.04998 = phi i64 [ 0, %for.body.10.lr.ph.new ], [ %.7268.1.1, %for.body.10 ]
   %.7265.04997 = phi i64 [ 0, %for.body.10.lr.ph.new ], [ %spec.select4711.1, %for.body.10 ]
-  %554 = icmp eq i64 %.7142, 1
-  %555 = icmp ugt i64 %arg.world.1.5.1, 1
-  %spec.select4711 = select i1 %554, i64 %.7265.04997, i64 %loop.index.104999
+  %553 = icmp eq i64 %.7142, 1
+  %554 = icmp ugt i64 %arg.world.1.5.1, 1
+  %spec.select4711 = select i1 %553, i64 %.7265.04997, i64 %loop.index.104999
   %.7279 = mul i64 %spec.select4711, %arg.out.1.6.1
   %.7281 = getelementptr i8, ptr %.7187, i64 %.7279
   %.7283 = load i64, ptr %.7281, align 8
-  %.7268.1 = select i1 %555, i64 %loop.index.104999, i64 %.7268.04998
+  %.7268.1 = select i1 %554, i64 %loop.index.104999, i64 %.7268.04998
   %.7291 = getelementptr i64, ptr %.870, i64 %.7268.1
   %.7292 = load i64, ptr %.7291, align 8
   %.7293 = sub nsw i64 %.7283, %.7292
-  store i64 %.7293, ptr %lsr.iv1197, align 8
-  %556 = add i64 %loop.index.104999, 1
-  %spec.select4711.1 = select i1 %554, i64 %.7265.04997, i64 %556
+  store i64 %.7293, ptr %lsr.iv1196, align 8
+  %555 = add i64 %loop.index.104999, 1
+  %spec.select4711.1 = select i1 %553, i64 %.7265.04997, i64 %555
   %.7279.1 = mul i64 %spec.select4711.1, %arg.out.1.6.1
   %.7281.1 = getelementptr i8, ptr %.7187, i64 %.7279.1
   %.7283.1 = load i64, ptr %.7281.1, align 8
-  %.7268.1.1 = select i1 %555, i64 %556, i64 %.7268.04998
+  %.7268.1.1 = select i1 %554, i64 %555, i64 %.7268.04998
   %.7291.1 = getelementptr i64, ptr %.870, i64 %.7268.1.1
   %.7292.1 = load i64, ptr %.7291.1, align 8
   %.7293.1 = sub nsw i64 %.7283.1, %.7292.1
-  %scevgep1199 = getelementptr i8, ptr %lsr.iv1197, i64 %arg.out.1.6.1
-  store i64 %.7293.1, ptr %scevgep1199, align 8
+  %scevgep1198 = getelementptr i8, ptr %lsr.iv1196, i64 %arg.out.1.6.1
+  store i64 %.7293.1, ptr %scevgep1198, align 8
   %.7299.1 = add nuw i64 %loop.index.104999, 2
-  %scevgep1198 = getelementptr i8, ptr %lsr.iv1197, i64 %212
-  %557 = add i64 %556, 1
-  %niter854.ncmp.1 = icmp eq i64 %557, %unroll_iter853
-  br i1 %niter854.ncmp.1, label %for.end.10.loopexit.unr-lcssa, label %for.body.10
+  %scevgep1197 = getelementptr i8, ptr %lsr.iv1196, i64 %212
+  %556 = add i64 %555, 1
+  %niter853.ncmp.1 = icmp eq i64 %556, %unroll_iter852
+  br i1 %niter853.ncmp.1, label %for.end.10.loopexit.unr-lcssa, label %for.body.10
 
 for.end.10.loopexit.unr-lcssa:
-  %558 = and i64 %.7142, 1
-  %lcmp.mod851.not = icmp eq i64 %558, 0
-  br i1 %lcmp.mod851.not, label %for.end.10, label %for.body.10.epil.preheader
+  %557 = and i64 %.7142, 1
+  %lcmp.mod850.not = icmp eq i64 %557, 0
+  br i1 %lcmp.mod850.not, label %for.end.10, label %for.body.10.epil.preheader
 
 for.body.10.epil.preheader:
   %loop.index.104999.epil.init = phi i64 [ 0, %for.body.10.lr.ph ], [ %.7299.1, %for.end.10.loopexit.unr-lcssa ]
   %.7268.04998.epil.init = phi i64 [ 0, %for.body.10.lr.ph ], [ %.7268.1.1, %for.end.10.loopexit.unr-lcssa ]
   %.7265.04997.epil.init = phi i64 [ 0, %for.body.10.lr.ph ], [ %spec.select4711.1, %for.end.10.loopexit.unr-lcssa ]
-  %559 = icmp eq i64 %.7142, 1
-  %560 = icmp ugt i64 %arg.world.1.5.1, 1
-  %spec.select4711.epil = select i1 %559, i64 %.7265.04997.epil.init, i64 %loop.index.104999.epil.init
+  %558 = icmp eq i64 %.7142, 1
+  %559 = icmp ugt i64 %arg.world.1.5.1, 1
+  %spec.select4711.epil = select i1 %558, i64 %.7265.04997.epil.init, i64 %loop.index.104999.epil.init
   %.7279.epil = mul i64 %spec.select4711.epil, %arg.out.1.6.1
   %.7281.epil = getelementptr i8, ptr %.7187, i64 %.7279.epil
   %.7283.epil = load i64, ptr %.7281.epil, align 8
-  %.7268.1.epil = select i1 %560, i64 %loop.index.104999.epil.init, i64 %.7268.04998.epil.init
+  %.7268.1.epil = select i1 %559, i64 %loop.index.104999.epil.init, i64 %.7268.04998.epil.init
   %.7291.epil = getelementptr i64, ptr %.870, i64 %.7268.1.epil
   %.7292.epil = load i64, ptr %.7291.epil, align 8
   %.7293.epil = sub nsw i64 %.7283.epil, %.7292.epil
@@ -19944,8 +19915,8 @@ for.body.10.epil.preheader:
   br label %for.end.10
 
 for.end.10:
-  %561 = icmp slt i64 %arg.out.1.5.1, 1
-  br i1 %561, label %for.end.10.endif.else.endif.if, label %for.end.10.endif.else.endif.endif.endif.if
+  %560 = icmp slt i64 %arg.out.1.5.1, 1
+  br i1 %560, label %for.end.10.endif.else.endif.if, label %for.end.10.endif.else.endif.endif.endif.if
 
 for.end.10.endif.else.endif.if:
   br label %for.end.10.endif.else.endif.endif.endif.if
@@ -19960,14 +19931,14 @@ for.end.10.endif.else.endif.endif.endif.if:
   br i1 %.7653.not, label %for.end.10.endif.endif.if, label %for.end.10.endif.endif.endif
 
 .7619.loopexit.unr-lcssa:
-  %562 = and i64 %.7627, 1
-  %lcmp.mod863.not = icmp eq i64 %562, 0
-  %563 = add i64 %.7518.sroa.0.3, %.7810.1
-  br i1 %lcmp.mod863.not, label %.7619, label %.7618.endif.epil.preheader
+  %561 = and i64 %.7627, 1
+  %lcmp.mod862.not = icmp eq i64 %561, 0
+  %562 = add i64 %.7518.sroa.0.3, %.7810.1
+  br i1 %lcmp.mod862.not, label %.7619, label %.7618.endif.epil.preheader
 
 .7618.endif.epil.preheader:
   %.7616.05006.epil.init = phi i64 [ 0, %.7618.endif.preheader ], [ %.7810.1, %.7619.loopexit.unr-lcssa ]
-  %.7614.05005.epil.init = phi i64 [ %.7518.sroa.0.3, %.7618.endif.preheader ], [ %563, %.7619.loopexit.unr-lcssa ]
+  %.7614.05005.epil.init = phi i64 [ %.7518.sroa.0.3, %.7618.endif.preheader ], [ %562, %.7619.loopexit.unr-lcssa ]
   %.61134719.epil = add i64 %.7614.05005.epil.init, %arg.out.1.5.1
   %.7780.epil = mul i64 %.61134719.epil, %arg.out.1.5.2
   %.7788.epil = tail call i64 @llvm.umin.i64(i64 %.7616.05006.epil.init, i64 %.7687)
@@ -19985,22 +19956,22 @@ for.end.10.endif.else.endif.endif.endif.if:
 .7618.endif.endif.epil:
   %.7784.0.epil = phi ptr [ %.7793.epil, %.7618.endif.if.epil ], [ %.7798.epil, %.7618.endif.else.epil ]
   %.7803.epil = load i64, ptr %.7784.0.epil, align 8
-  %sunkaddr1513 = mul i64 %.7780.epil, 8
-  %sunkaddr1514 = getelementptr i8, ptr %invariant.gep4983, i64 %sunkaddr1513
-  store i64 %.7803.epil, ptr %sunkaddr1514, align 8
+  %sunkaddr1512 = mul i64 %.7780.epil, 8
+  %sunkaddr1513 = getelementptr i8, ptr %invariant.gep4983, i64 %sunkaddr1512
+  store i64 %.7803.epil, ptr %sunkaddr1513, align 8
   br label %.7619
 
 .7619:
-  br i1 %.7724, label %.7619.if, label %B128.i498
+  br i1 %.7724, label %.7619.if, label %B128.i497
 
 for.end.10.endif.endif.if:
   store ptr null, ptr %.7658, align 8
   %.7664 = call i32 @n318(ptr nonnull %.7658, ptr nonnull %excinfo.28, i64 %.7151, i64 %.7636)
-  %cond689 = icmp eq i32 %.7664, 0
-  br i1 %cond689, label %for.end.10.endif.endif.endif, label %for.end.10.endif.endif.if.if.if
+  %cond688 = icmp eq i32 %.7664, 0
+  br i1 %cond688, label %for.end.10.endif.endif.endif, label %for.end.10.endif.endif.if.if.if
 
 for.end.10.endif.endif.endif:
-  %564 = ptrtoint ptr %arg.out.1.4 to i64
+  %563 = ptrtoint ptr %arg.out.1.4 to i64
   %.7687 = add nsw i64 %.7151, -1
   %.7688 = mul i64 %.7687, %arg.out.1.6.1
   %.7689 = icmp sgt i64 %.7688, -1
@@ -20008,16 +19979,16 @@ for.end.10.endif.endif.endif:
   %.7694 = add i64 %.7691, %arg.out.1.3
   %.7697 = icmp slt i64 %.7142, 1
   %.7698 = select i1 %.7697, i64 0, i64 %.7694
-  %565 = select i1 %.7697, i1 true, i1 %.7689
-  %.7699 = select i1 %565, i64 0, i64 %.7688
+  %564 = select i1 %.7697, i1 true, i1 %.7689
+  %.7699 = select i1 %564, i64 0, i64 %.7688
   %.7700 = ptrtoint ptr %.7187 to i64
   %.7701 = add i64 %.7699, %.7700
   %.7702 = add i64 %.7698, %.7700
   %.7705 = icmp slt i64 %.7627, 1
   %.7717 = select i1 %.7705, i64 0, i64 %arg.out.1.6.0
   %.7718 = select i1 %.7705, i64 0, i64 %.6355
-  %.7720 = add i64 %.7717, %564
-  %.7721 = add i64 %.7718, %564
+  %.7720 = add i64 %.7717, %563
+  %.7721 = add i64 %.7718, %563
   %.7722 = icmp ult i64 %.7701, %.7721
   %.7723 = icmp ult i64 %.7720, %.7702
   %.7724 = and i1 %.7722, %.7723
@@ -20033,79 +20004,79 @@ for.end.10.endif.endif.if.if.if:
 for.end.10.endif.endif.endif.if:
   %.7733 = mul i64 %.7151, %arg.out.1.3
   %.7734 = tail call ptr @NRT_Allocate(i64 %.7733)
-  %scevgep1214 = getelementptr i8, ptr %.7734, i64 24
-  %scevgep1215 = getelementptr i8, ptr %scevgep1214, i64 -24
+  %scevgep1213 = getelementptr i8, ptr %.7734, i64 24
+  %scevgep1214 = getelementptr i8, ptr %scevgep1213, i64 -24
   %.7735 = icmp eq ptr %.7734, null
   br i1 %.7735, label %for.end.10.endif.endif.endif.if.if, label %for.cond.11.preheader
 
 for.cond.11.preheader:
-  %566 = icmp sgt i64 %.7142, 0
-  br i1 %566, label %for.body.11.preheader, label %for.end.10.endif.endif.endif.endif
+  %565 = icmp sgt i64 %.7142, 0
+  br i1 %565, label %for.body.11.preheader, label %for.end.10.endif.endif.endif.endif
 
 for.body.11.preheader:
-  %xtraiter855 = and i64 %.7142, 3
-  %567 = sub i64 %.7054.sroa.0.3, %arg.out.1.5.1
-  %568 = icmp ugt i64 %567, -4
-  br i1 %568, label %for.body.11.epil.preheader, label %for.body.11.preheader.new
+  %xtraiter854 = and i64 %.7142, 3
+  %566 = sub i64 %.7054.sroa.0.3, %arg.out.1.5.1
+  %567 = icmp ugt i64 %566, -4
+  br i1 %567, label %for.body.11.epil.preheader, label %for.body.11.preheader.new
 
 for.body.11.preheader.new:
-  %const_mat1344 = add i64 %const1340, -2
-  %unroll_iter859 = and i64 %.7142, %const_mat1344
-  %569 = mul i64 %230, %.61134718
-  %570 = add i64 %.6090, %.1809.0
-  %571 = shl i64 %570, 3
-  %572 = add i64 %569, %571
-  %scevgep1200 = getelementptr i8, ptr %arg.out.1.4, i64 %572
+  %const_mat1343 = add i64 %const1339, -2
+  %unroll_iter858 = and i64 %.7142, %const_mat1343
+  %568 = mul i64 %230, %.61134718
+  %569 = add i64 %.6090, %.1809.0
+  %570 = shl i64 %569, 3
+  %571 = add i64 %568, %570
+  %scevgep1199 = getelementptr i8, ptr %arg.out.1.4, i64 %571
   br label %for.body.11
 
 for.end.10.endif.endif.endif.endif.loopexit.unr-lcssa:
-  %lcmp.mod857.not = icmp eq i64 %xtraiter855, 0
-  br i1 %lcmp.mod857.not, label %for.end.10.endif.endif.endif.endif, label %for.body.11.epil.preheader
+  %lcmp.mod856.not = icmp eq i64 %xtraiter854, 0
+  br i1 %lcmp.mod856.not, label %for.end.10.endif.endif.endif.endif, label %for.body.11.epil.preheader
 
 for.body.11.epil.preheader:
   %loop.index.115001.epil.init = phi i64 [ 0, %for.body.11.preheader ], [ %.7756.3, %for.end.10.endif.endif.endif.endif.loopexit.unr-lcssa ]
-  %573 = shl i64 %loop.index.115001.epil.init, 3
-  %scevgep1216 = getelementptr i8, ptr %.7734, i64 %573
-  %574 = mul i64 %231, %.61134718
-  %575 = mul i64 %arg.out.1.6.1, %loop.index.115001.epil.init
-  %576 = add i64 %574, %575
-  %577 = add i64 %.6090, %.1809.0
-  %578 = shl i64 %577, 3
-  %579 = add i64 %576, %578
-  %scevgep1218 = getelementptr i8, ptr %arg.out.1.4, i64 %579
+  %572 = shl i64 %loop.index.115001.epil.init, 3
+  %scevgep1215 = getelementptr i8, ptr %.7734, i64 %572
+  %573 = mul i64 %231, %.61134718
+  %574 = mul i64 %arg.out.1.6.1, %loop.index.115001.epil.init
+  %575 = add i64 %573, %574
+  %576 = add i64 %.6090, %.1809.0
+  %577 = shl i64 %576, 3
+  %578 = add i64 %575, %577
+  %scevgep1217 = getelementptr i8, ptr %arg.out.1.4, i64 %578
   br label %for.body.11.epil
 
 for.body.11.epil:
-  %lsr.iv1219 = phi ptr [ %scevgep1220, %for.body.11.epil ], [ %scevgep1218, %for.body.11.epil.preheader ]
-  %epil.iter856 = phi i64 [ %epil.iter856.next, %for.body.11.epil ], [ 0, %for.body.11.epil.preheader ]
-  %580 = shl nuw nsw i64 %epil.iter856, 3
-  %scevgep1217 = getelementptr i8, ptr %scevgep1216, i64 %580
-  %.7754.epil = load i64, ptr %lsr.iv1219, align 8
-  store i64 %.7754.epil, ptr %scevgep1217, align 8
-  %epil.iter856.next = add i64 %epil.iter856, 1
-  %scevgep1220 = getelementptr i8, ptr %lsr.iv1219, i64 %arg.out.1.6.1
-  %epil.iter856.cmp.not = icmp eq i64 %xtraiter855, %epil.iter856.next
-  br i1 %epil.iter856.cmp.not, label %for.end.10.endif.endif.endif.endif, label %for.body.11.epil
+  %lsr.iv1218 = phi ptr [ %scevgep1219, %for.body.11.epil ], [ %scevgep1217, %for.body.11.epil.preheader ]
+  %epil.iter855 = phi i64 [ %epil.iter855.next, %for.body.11.epil ], [ 0, %for.body.11.epil.preheader ]
+  %579 = shl nuw nsw i64 %epil.iter855, 3
+  %scevgep1216 = getelementptr i8, ptr %scevgep1215, i64 %579
+  %.7754.epil = load i64, ptr %lsr.iv1218, align 8
+  store i64 %.7754.epil, ptr %scevgep1216, align 8
+  %epil.iter855.next = add i64 %epil.iter855, 1
+  %scevgep1219 = getelementptr i8, ptr %lsr.iv1218, i64 %arg.out.1.6.1
+  %epil.iter855.cmp.not = icmp eq i64 %xtraiter854, %epil.iter855.next
+  br i1 %epil.iter855.cmp.not, label %for.end.10.endif.endif.endif.endif, label %for.body.11.epil
 
 for.end.10.endif.endif.endif.endif:
-  %.7725.0 = phi ptr [ %.7187, %for.end.10.endif.endif.endif ], [ %scevgep1215, %for.end.10.endif.endif.endif.endif.loopexit.unr-lcssa ], [ %scevgep1215, %for.cond.11.preheader ], [ %scevgep1215, %for.body.11.epil ]
+  %.7725.0 = phi ptr [ %.7187, %for.end.10.endif.endif.endif ], [ %scevgep1214, %for.end.10.endif.endif.endif.endif.loopexit.unr-lcssa ], [ %scevgep1214, %for.cond.11.preheader ], [ %scevgep1214, %for.body.11.epil ]
   %.7770.not5004 = icmp sgt i64 %arg.out.1.5.1, %.7518.sroa.0.3
   br i1 %.7770.not5004, label %.7618.endif.preheader, label %.7619
 
 .7618.endif.preheader:
-  %.neg913 = add i64 %.7518.sroa.0.3, 1
-  %581 = icmp eq i64 %arg.out.1.5.1, %.neg913
-  br i1 %581, label %.7618.endif.epil.preheader, label %.7618.endif.preheader.new
+  %.neg912 = add i64 %.7518.sroa.0.3, 1
+  %580 = icmp eq i64 %arg.out.1.5.1, %.neg912
+  br i1 %580, label %.7618.endif.epil.preheader, label %.7618.endif.preheader.new
 
 .7618.endif.preheader.new:
-  %unroll_iter865 = and i64 %.7627, -2
-  %582 = add i64 %233, %.7518.sroa.0.3
-  %583 = mul i64 %232, %582
-  %584 = add i64 %.6090, %.1809.0
-  %585 = shl i64 %584, 3
-  %scevgep1221 = getelementptr i8, ptr %arg.out.1.4, i64 %585
-  %586 = add i64 %arg.out.1.5.1, %.7518.sroa.0.3
-  %587 = mul i64 %234, %586
+  %unroll_iter864 = and i64 %.7627, -2
+  %581 = add i64 %233, %.7518.sroa.0.3
+  %582 = mul i64 %232, %581
+  %583 = add i64 %.6090, %.1809.0
+  %584 = shl i64 %583, 3
+  %scevgep1220 = getelementptr i8, ptr %arg.out.1.4, i64 %584
+  %585 = add i64 %arg.out.1.5.1, %.7518.sroa.0.3
+  %586 = mul i64 %234, %585
   br label %.7618.endif
 
 for.end.10.endif.endif.endif.if.if:
@@ -20113,38 +20084,38 @@ for.end.10.endif.endif.endif.if.if:
   br label %common.ret
 
 for.body.11:
-  %lsr.iv1201 = phi ptr [ %scevgep1202, %for.body.11 ], [ %scevgep1200, %for.body.11.preheader.new ]
+  %lsr.iv1200 = phi ptr [ %scevgep1201, %for.body.11 ], [ %scevgep1199, %for.body.11.preheader.new ]
   %loop.index.115001 = phi i64 [ 0, %for.body.11.preheader.new ], [ %.7756.3, %for.body.11 ]
-  %.7754 = load i64, ptr %lsr.iv1201, align 8
-  %sunkaddr1515 = mul i64 %loop.index.115001, 8
-  %sunkaddr1516 = getelementptr i8, ptr %.7734, i64 %sunkaddr1515
-  store i64 %.7754, ptr %sunkaddr1516, align 8
-  %scevgep1213 = getelementptr i8, ptr %lsr.iv1201, i64 %arg.out.1.6.1
-  %.7754.1 = load i64, ptr %scevgep1213, align 8
-  %sunkaddr1517 = mul i64 %loop.index.115001, 8
-  %sunkaddr1518 = getelementptr i8, ptr %.7734, i64 %sunkaddr1517
-  %sunkaddr1519 = getelementptr i8, ptr %sunkaddr1518, i64 8
-  store i64 %.7754.1, ptr %sunkaddr1519, align 8
-  %sunkaddr1520 = mul i64 %arg.out.1.6.1, 2
-  %sunkaddr1521 = getelementptr i8, ptr %lsr.iv1201, i64 %sunkaddr1520
-  %.7754.2 = load i64, ptr %sunkaddr1521, align 8
-  %sunkaddr1522 = mul i64 %loop.index.115001, 8
-  %sunkaddr1523 = getelementptr i8, ptr %.7734, i64 %sunkaddr1522
-  %sunkaddr1524 = getelementptr i8, ptr %sunkaddr1523, i64 16
-  store i64 %.7754.2, ptr %sunkaddr1524, align 8
-  %scevgep1203 = getelementptr i8, ptr %lsr.iv1201, i64 %229
-  %.7754.3 = load i64, ptr %scevgep1203, align 8
-  %sunkaddr1525 = mul i64 %loop.index.115001, 8
-  %sunkaddr1526 = getelementptr i8, ptr %.7734, i64 %sunkaddr1525
-  %sunkaddr1527 = getelementptr i8, ptr %sunkaddr1526, i64 24
-  store i64 %.7754.3, ptr %sunkaddr1527, align 8
+  %.7754 = load i64, ptr %lsr.iv1200, align 8
+  %sunkaddr1514 = mul i64 %loop.index.115001, 8
+  %sunkaddr1515 = getelementptr i8, ptr %.7734, i64 %sunkaddr1514
+  store i64 %.7754, ptr %sunkaddr1515, align 8
+  %scevgep1212 = getelementptr i8, ptr %lsr.iv1200, i64 %arg.out.1.6.1
+  %.7754.1 = load i64, ptr %scevgep1212, align 8
+  %sunkaddr1516 = mul i64 %loop.index.115001, 8
+  %sunkaddr1517 = getelementptr i8, ptr %.7734, i64 %sunkaddr1516
+  %sunkaddr1518 = getelementptr i8, ptr %sunkaddr1517, i64 8
+  store i64 %.7754.1, ptr %sunkaddr1518, align 8
+  %sunkaddr1519 = mul i64 %arg.out.1.6.1, 2
+  %sunkaddr1520 = getelementptr i8, ptr %lsr.iv1200, i64 %sunkaddr1519
+  %.7754.2 = load i64, ptr %sunkaddr1520, align 8
+  %sunkaddr1521 = mul i64 %loop.index.115001, 8
+  %sunkaddr1522 = getelementptr i8, ptr %.7734, i64 %sunkaddr1521
+  %sunkaddr1523 = getelementptr i8, ptr %sunkaddr1522, i64 16
+  store i64 %.7754.2, ptr %sunkaddr1523, align 8
+  %scevgep1202 = getelementptr i8, ptr %lsr.iv1200, i64 %229
+  %.7754.3 = load i64, ptr %scevgep1202, align 8
+  %sunkaddr1524 = mul i64 %loop.index.115001, 8
+  %sunkaddr1525 = getelementptr i8, ptr %.7734, i64 %sunkaddr1524
+  %sunkaddr1526 = getelementptr i8, ptr %sunkaddr1525, i64 24
+  store i64 %.7754.3, ptr %sunkaddr1526, align 8
   %.7756.3 = add nuw i64 %loop.index.115001, 4
-  %scevgep1202 = getelementptr i8, ptr %lsr.iv1201, i64 %214
-  %niter860.ncmp.3 = icmp eq i64 %unroll_iter859, %.7756.3
-  br i1 %niter860.ncmp.3, label %for.end.10.endif.endif.endif.endif.loopexit.unr-lcssa, label %for.body.11
+  %scevgep1201 = getelementptr i8, ptr %lsr.iv1200, i64 %214
+  %niter859.ncmp.3 = icmp eq i64 %unroll_iter858, %.7756.3
+  br i1 %niter859.ncmp.3, label %for.end.10.endif.endif.endif.endif.loopexit.unr-lcssa, label %for.body.11
 
 .7618.endif:
-  %lsr.iv1222 = phi ptr [ %scevgep1223, %.7618.endif.endif.1 ], [ %scevgep1221, %.7618.endif.preheader.new ]
+  %lsr.iv1221 = phi ptr [ %scevgep1222, %.7618.endif.endif.1 ], [ %scevgep1220, %.7618.endif.preheader.new ]
   %.7616.05006 = phi i64 [ 0, %.7618.endif.preheader.new ], [ %.7810.1, %.7618.endif.endif.1 ]
   %.7788 = tail call i64 @llvm.umin.i64(i64 %.7616.05006, i64 %.7687)
   br i1 %.7724, label %.7618.endif.if, label %.7618.endif.else
@@ -20161,10 +20132,10 @@ for.body.11:
 .7618.endif.endif:
   %.7784.0 = phi ptr [ %.7793, %.7618.endif.if ], [ %.7798, %.7618.endif.else ]
   %.7803 = load i64, ptr %.7784.0, align 8
-  %sunkaddr1528 = getelementptr i8, ptr %lsr.iv1222, i64 %587
-  store i64 %.7803, ptr %sunkaddr1528, align 8
-  %588 = add i64 %.7616.05006, 1
-  %.7788.1 = tail call i64 @llvm.umin.i64(i64 %588, i64 %.7687)
+  %sunkaddr1527 = getelementptr i8, ptr %lsr.iv1221, i64 %586
+  store i64 %.7803, ptr %sunkaddr1527, align 8
+  %587 = add i64 %.7616.05006, 1
+  %.7788.1 = tail call i64 @llvm.umin.i64(i64 %587, i64 %.7687)
   br i1 %.7724, label %.7618.endif.if.1, label %.7618.endif.else.1
 
 .7618.endif.else.1:
@@ -20179,43 +20150,43 @@ for.body.11:
 .7618.endif.endif.1:
   %.7784.0.1 = phi ptr [ %.7793.1, %.7618.endif.if.1 ], [ %.7798.1, %.7618.endif.else.1 ]
   %.7803.1 = load i64, ptr %.7784.0.1, align 8
-  %sunkaddr1529 = getelementptr i8, ptr %lsr.iv1222, i64 %583
-  store i64 %.7803.1, ptr %sunkaddr1529, align 8
+  %sunkaddr1528 = getelementptr i8, ptr %lsr.iv1221, i64 %582
+  store i64 %.7803.1, ptr %sunkaddr1528, align 8
   %.7810.1 = add i64 %.7616.05006, 2
-  %scevgep1223 = getelementptr i8, ptr %lsr.iv1222, i64 %210
-  %niter866.ncmp.1 = icmp eq i64 %unroll_iter865, %.7810.1
-  br i1 %niter866.ncmp.1, label %.7619.loopexit.unr-lcssa, label %.7618.endif
+  %scevgep1222 = getelementptr i8, ptr %lsr.iv1221, i64 %210
+  %niter865.ncmp.1 = icmp eq i64 %unroll_iter864, %.7810.1
+  br i1 %niter865.ncmp.1, label %.7619.loopexit.unr-lcssa, label %.7618.endif
 
 .7619.if:
   tail call void @NRT_Free(ptr %.7725.0)
-  br label %B128.i498
+  br label %B128.i497
 
-B128.i498:
-  %589 = icmp ult i64 %207, %const1339
+B128.i497:
+  %588 = icmp ult i64 %207, %const1338
   tail call void @NRT_incref(ptr %arg.world.1.0)
   tail call void @NRT_decref(ptr %arg.out.1.0)
-  br i1 %589, label %.7619.endif.endif.endif.endif.endif.endif, label %.7619.endif.endif.endif.endif.endif.if
+  br i1 %588, label %.7619.endif.endif.endif.endif.endif.endif, label %.7619.endif.endif.endif.endif.endif.if
 
 .7619.endif.endif.endif.endif.endif.if:
   store ptr @n174, ptr %excinfo, align 8
   br label %common.ret
 
 .7619.endif.endif.endif.endif.endif.endif:
-  %.7.i.i523 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.8012, i32 32)
-  %.8.i.i524 = icmp eq ptr %.7.i.i523, null
-  br i1 %.8.i.i524, label %.7619.endif.endif.endif.endif.endif.endif.if.if, label %.7619.endif.endif.endif.endif.endif.endif.endif
+  %.7.i.i522 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.8012, i32 32)
+  %.8.i.i523 = icmp eq ptr %.7.i.i522, null
+  br i1 %.8.i.i523, label %.7619.endif.endif.endif.endif.endif.endif.if.if, label %.7619.endif.endif.endif.endif.endif.endif.endif
 
 .7619.endif.endif.endif.endif.endif.endif.endif:
-  %590 = icmp sgt i64 %arg.world.1.5.1, 0
-  %.5.i529 = getelementptr i8, ptr %.7.i.i523, i64 24
-  %.6.i530 = load ptr, ptr %.5.i529, align 8
-  br i1 %590, label %for.body.12.endif.endif.endif.preheader, label %for.end.12
+  %589 = icmp sgt i64 %arg.world.1.5.1, 0
+  %.5.i528 = getelementptr i8, ptr %.7.i.i522, i64 24
+  %.6.i529 = load ptr, ptr %.5.i528, align 8
+  br i1 %589, label %for.body.12.endif.endif.endif.preheader, label %for.end.12
 
 for.body.12.endif.endif.endif.preheader:
-  %591 = icmp eq i64 %208, 0
-  br i1 %591, label %for.body.12.endif.endif.endif.epil.preheader, label %for.body.12.endif.endif.endif.preheader921
+  %590 = icmp eq i64 %208, 0
+  br i1 %590, label %for.body.12.endif.endif.endif.epil.preheader, label %for.body.12.endif.endif.endif.preheader920
 
-for.body.12.endif.endif.endif.preheader921:
+for.body.12.endif.endif.endif.preheader920:
   br label %for.body.12.endif.endif.endif
 
 .7619.endif.endif.endif.endif.endif.endif.if.if:
@@ -20223,84 +20194,84 @@ for.body.12.endif.endif.endif.preheader921:
   br label %common.ret
 
 for.end.12.loopexit.unr-lcssa:
-  %592 = and i64 %arg.world.1.5.1, 1
-  %593 = icmp eq i64 %592, 0
-  br i1 %593, label %for.end.12, label %for.body.12.endif.endif.endif.epil.preheader
+  %591 = and i64 %arg.world.1.5.1, 1
+  %592 = icmp eq i64 %591, 0
+  br i1 %592, label %for.end.12, label %for.body.12.endif.endif.endif.epil.preheader
 
 for.body.12.endif.endif.endif.epil.preheader:
   %loop.index.125010.epil.init = phi i64 [ 0, %for.body.12.endif.endif.endif.preheader ], [ %.8131.1, %for.end.12.loopexit.unr-lcssa ]
   %.8079.05009.epil.init = phi i64 [ 0, %for.body.12.endif.endif.endif.preheader ], [ %loop.index.12..8079.0.1, %for.end.12.loopexit.unr-lcssa ]
   %.8076.05008.epil.init = phi i64 [ 0, %for.body.12.endif.endif.endif.preheader ], [ %loop.index.12..8076.0.1, %for.end.12.loopexit.unr-lcssa ]
-  %594 = icmp ugt i64 %arg.world.1.5.1, 1
-  %loop.index.12..8076.0.epil = select i1 %594, i64 %loop.index.125010.epil.init, i64 %.8076.05008.epil.init
-  %loop.index.12..8079.0.epil = select i1 %594, i64 %loop.index.125010.epil.init, i64 %.8079.05009.epil.init
+  %593 = icmp ugt i64 %arg.world.1.5.1, 1
+  %loop.index.12..8076.0.epil = select i1 %593, i64 %loop.index.125010.epil.init, i64 %.8076.05008.epil.init
+  %loop.index.12..8079.0.epil = select i1 %593, i64 %loop.index.125010.epil.init, i64 %.8079.05009.epil.init
   %.80934692.in.epil = getelementptr i64, ptr %arg.world.1.4, i64 %loop.index.12..8076.0.epil
   %.80934692.epil = load i64, ptr %.80934692.in.epil, align 8
   %.8101.epil = getelementptr i64, ptr %.870, i64 %loop.index.12..8079.0.epil
   %.8102.epil = load i64, ptr %.8101.epil, align 8
-  %.6.i531.epil = sub nsw i64 %.80934692.epil, %.8102.epil
-  %.8129.epil = getelementptr i64, ptr %.6.i530, i64 %loop.index.125010.epil.init
-  store i64 %.6.i531.epil, ptr %.8129.epil, align 8
+  %.6.i530.epil = sub nsw i64 %.80934692.epil, %.8102.epil
+  %.8129.epil = getelementptr i64, ptr %.6.i529, i64 %loop.index.125010.epil.init
+  store i64 %.6.i530.epil, ptr %.8129.epil, align 8
   br label %for.end.12
 
 for.end.12:
-  %595 = icmp slt i64 %arg.out.1.5.1, 1
+  %594 = icmp slt i64 %arg.out.1.5.1, 1
   tail call void @NRT_decref(ptr %arg.world.1.0)
-  br i1 %595, label %for.end.12.endif.else.endif.if, label %for.end.12.endif.else.endif.endif.endif.if
+  br i1 %594, label %for.end.12.endif.else.endif.if, label %for.end.12.endif.else.endif.endif.endif.if
 
 for.body.12.endif.endif.endif:
-  %loop.index.125010 = phi i64 [ %598, %for.body.12.endif.endif.endif ], [ 0, %for.body.12.endif.endif.endif.preheader921 ]
-  %.8079.05009 = phi i64 [ %loop.index.12..8079.0.1, %for.body.12.endif.endif.endif ], [ 0, %for.body.12.endif.endif.endif.preheader921 ]
-  %.8076.05008 = phi i64 [ %loop.index.12..8076.0.1, %for.body.12.endif.endif.endif ], [ 0, %for.body.12.endif.endif.endif.preheader921 ]
-  %596 = icmp ugt i64 %arg.world.1.5.1, 1
-  %loop.index.12..8076.0 = select i1 %596, i64 %loop.index.125010, i64 %.8076.05008
-  %loop.index.12..8079.0 = select i1 %596, i64 %loop.index.125010, i64 %.8079.05009
+  %loop.index.125010 = phi i64 [ %597, %for.body.12.endif.endif.endif ], [ 0, %for.body.12.endif.endif.endif.preheader920 ]
+  %.8079.05009 = phi i64 [ %loop.index.12..8079.0.1, %for.body.12.endif.endif.endif ], [ 0, %for.body.12.endif.endif.endif.preheader920 ]
+  %.8076.05008 = phi i64 [ %loop.index.12..8076.0.1, %for.body.12.endif.endif.endif ], [ 0, %for.body.12.endif.endif.endif.preheader920 ]
+  %595 = icmp ugt i64 %arg.world.1.5.1, 1
+  %loop.index.12..8076.0 = select i1 %595, i64 %loop.index.125010, i64 %.8076.05008
+  %loop.index.12..8079.0 = select i1 %595, i64 %loop.index.125010, i64 %.8079.05009
   %.80934692.in = getelementptr i64, ptr %arg.world.1.4, i64 %loop.index.12..8076.0
   %.80934692 = load i64, ptr %.80934692.in, align 8
   %.8101 = getelementptr i64, ptr %.870, i64 %loop.index.12..8079.0
   %.8102 = load i64, ptr %.8101, align 8
-  %.6.i531 = sub nsw i64 %.80934692, %.8102
-  %sunkaddr1530 = mul i64 %loop.index.125010, 8
-  %sunkaddr1531 = getelementptr i8, ptr %.6.i530, i64 %sunkaddr1530
-  store i64 %.6.i531, ptr %sunkaddr1531, align 8
-  %597 = add i64 %loop.index.125010, 1
-  %loop.index.12..8076.0.1 = select i1 %596, i64 %597, i64 %.8076.05008
-  %loop.index.12..8079.0.1 = select i1 %596, i64 %597, i64 %.8079.05009
+  %.6.i530 = sub nsw i64 %.80934692, %.8102
+  %sunkaddr1529 = mul i64 %loop.index.125010, 8
+  %sunkaddr1530 = getelementptr i8, ptr %.6.i529, i64 %sunkaddr1529
+  store i64 %.6.i530, ptr %sunkaddr1530, align 8
+  %596 = add i64 %loop.index.125010, 1
+  %loop.index.12..8076.0.1 = select i1 %595, i64 %596, i64 %.8076.05008
+  %loop.index.12..8079.0.1 = select i1 %595, i64 %596, i64 %.8079.05009
   %.80934692.in.1 = getelementptr i64, ptr %arg.world.1.4, i64 %loop.index.12..8076.0.1
   %.80934692.1 = load i64, ptr %.80934692.in.1, align 8
   %.8101.1 = getelementptr i64, ptr %.870, i64 %loop.index.12..8079.0.1
   %.8102.1 = load i64, ptr %.8101.1, align 8
-  %.6.i531.1 = sub nsw i64 %.80934692.1, %.8102.1
-  %sunkaddr1532 = mul i64 %loop.index.125010, 8
-  %sunkaddr1533 = getelementptr i8, ptr %.6.i530, i64 %sunkaddr1532
-  %sunkaddr1534 = getelementptr i8, ptr %sunkaddr1533, i64 8
-  store i64 %.6.i531.1, ptr %sunkaddr1534, align 8
+  %.6.i530.1 = sub nsw i64 %.80934692.1, %.8102.1
+  %sunkaddr1531 = mul i64 %loop.index.125010, 8
+  %sunkaddr1532 = getelementptr i8, ptr %.6.i529, i64 %sunkaddr1531
+  %sunkaddr1533 = getelementptr i8, ptr %sunkaddr1532, i64 8
+  store i64 %.6.i530.1, ptr %sunkaddr1533, align 8
   %.8131.1 = add nuw i64 %loop.index.125010, 2
-  %598 = add i64 %597, 1
-  %niter872.ncmp.1 = icmp eq i64 %598, %unroll_iter871
-  br i1 %niter872.ncmp.1, label %for.end.12.loopexit.unr-lcssa, label %for.body.12.endif.endif.endif
+  %597 = add i64 %596, 1
+  %niter871.ncmp.1 = icmp eq i64 %597, %unroll_iter870
+  br i1 %niter871.ncmp.1, label %for.end.12.loopexit.unr-lcssa, label %for.body.12.endif.endif.endif
 
 for.end.12.endif.else.endif.if:
   br label %for.end.12.endif.else.endif.endif.endif.if
 
 for.end.12.endif.else.endif.endif.endif.if:
   %.8369.sroa.0.3 = phi i64 [ %arg.out.1.5.1, %for.end.12.endif.else.endif.if ], [ 0, %for.end.12 ]
-  %599 = icmp ne i64 %arg.world.1.5.1, 1
+  %598 = icmp ne i64 %arg.world.1.5.1, 1
   %.8478 = sub i64 %arg.out.1.5.1, %.8369.sroa.0.3
   %.8487 = tail call i64 @llvm.smax.i64(i64 %.8478, i64 0)
   %.8502 = icmp ne i64 %arg.world.1.5.1, %.8487
-  %.8504.not = and i1 %599, %.8502
+  %.8504.not = and i1 %598, %.8502
   br i1 %.8504.not, label %for.end.12.endif.endif.if, label %for.end.12.endif.endif.endif
 
 .8470.loopexit.unr-lcssa:
-  %600 = and i64 %.8478, 1
-  %lcmp.mod881.not = icmp eq i64 %600, 0
-  %601 = add i64 %.8369.sroa.0.3, %.8649.1
-  br i1 %lcmp.mod881.not, label %.8470, label %.8469.endif.epil.preheader
+  %599 = and i64 %.8478, 1
+  %lcmp.mod880.not = icmp eq i64 %599, 0
+  %600 = add i64 %.8369.sroa.0.3, %.8649.1
+  br i1 %lcmp.mod880.not, label %.8470, label %.8469.endif.epil.preheader
 
 .8469.endif.epil.preheader:
   %.8467.05017.epil.init = phi i64 [ 0, %.8469.endif.lr.ph ], [ %.8649.1, %.8470.loopexit.unr-lcssa ]
-  %.8465.05016.epil.init = phi i64 [ %.8369.sroa.0.3, %.8469.endif.lr.ph ], [ %601, %.8470.loopexit.unr-lcssa ]
+  %.8465.05016.epil.init = phi i64 [ %.8369.sroa.0.3, %.8469.endif.lr.ph ], [ %600, %.8470.loopexit.unr-lcssa ]
   %.8619.epil = mul i64 %.8465.05016.epil.init, %arg.out.1.5.2
   %gep5014.epil = getelementptr i64, ptr %invariant.gep4983, i64 %.8619.epil
   %.8628.epil = tail call i64 @llvm.umin.i64(i64 %.8467.05017.epil.init, i64 %.8627)
@@ -20315,18 +20286,18 @@ for.end.12.endif.else.endif.endif.endif.if:
 for.end.12.endif.endif.if:
   store ptr null, ptr %.8509, align 8
   %.8515 = call i32 @n318(ptr nonnull %.8509, ptr nonnull %excinfo.33, i64 %arg.world.1.5.1, i64 %.8487)
-  %cond690 = icmp eq i32 %.8515, 0
-  br i1 %cond690, label %for.end.12.endif.endif.endif, label %for.end.12.endif.endif.if.if.if
+  %cond689 = icmp eq i32 %.8515, 0
+  br i1 %cond689, label %for.end.12.endif.endif.endif, label %for.end.12.endif.endif.if.if.if
 
 for.end.12.endif.endif.endif:
-  %602 = ptrtoint ptr %arg.out.1.4 to i64
-  %.8541 = ptrtoint ptr %.6.i530 to i64
+  %601 = ptrtoint ptr %arg.out.1.4 to i64
+  %.8541 = ptrtoint ptr %.6.i529 to i64
   %.8543 = add i64 %.8012, %.8541
   %.8546.inv = icmp sgt i64 %.8478, 0
   %.8559 = select i1 %.8546.inv, i64 %arg.out.1.3, i64 0
-  %.8562 = add i64 %.8559, %602
+  %.8562 = add i64 %.8559, %601
   %.8563 = icmp ugt i64 %.8562, %.8541
-  %.8564 = icmp ugt i64 %.8543, %602
+  %.8564 = icmp ugt i64 %.8543, %601
   %.8565 = and i1 %.8564, %.8563
   br i1 %.8565, label %for.end.12.endif.endif.endif.if, label %for.end.12.endif.endif.endif.endif
 
@@ -20343,57 +20314,57 @@ for.end.12.endif.endif.endif.if:
   br i1 %.8576, label %for.end.12.endif.endif.endif.if.if, label %for.cond.13.preheader
 
 for.cond.13.preheader:
-  %603 = icmp sgt i64 %arg.world.1.5.1, 0
-  br i1 %603, label %for.body.13.preheader, label %for.end.12.endif.endif.endif.endif
+  %602 = icmp sgt i64 %arg.world.1.5.1, 0
+  br i1 %602, label %for.body.13.preheader, label %for.end.12.endif.endif.endif.endif
 
 for.body.13.preheader:
-  %604 = icmp ult i64 %arg.world.1.5.1, 4
-  br i1 %604, label %for.body.13.epil.preheader, label %for.body.13.preheader920
+  %603 = icmp ult i64 %arg.world.1.5.1, 4
+  br i1 %603, label %for.body.13.epil.preheader, label %for.body.13.preheader919
 
-for.body.13.preheader920:
+for.body.13.preheader919:
   br label %for.body.13
 
 for.end.12.endif.endif.endif.endif.loopexit.unr-lcssa:
-  %605 = and i64 %arg.world.1.5.1, 3
-  %606 = icmp eq i64 %605, 0
-  br i1 %606, label %for.end.12.endif.endif.endif.endif, label %for.body.13.epil.preheader
+  %604 = and i64 %arg.world.1.5.1, 3
+  %605 = icmp eq i64 %604, 0
+  br i1 %605, label %for.end.12.endif.endif.endif.endif, label %for.body.13.epil.preheader
 
 for.body.13.epil.preheader:
   %loop.index.135012.epil.init = phi i64 [ 0, %for.body.13.preheader ], [ %.8596.3, %for.end.12.endif.endif.endif.endif.loopexit.unr-lcssa ]
-  %607 = shl i64 %loop.index.135012.epil.init, 3
-  %scevgep1245 = getelementptr i8, ptr %.8575, i64 %607
-  %scevgep1247 = getelementptr i8, ptr %.6.i530, i64 %607
+  %606 = shl i64 %loop.index.135012.epil.init, 3
+  %scevgep1244 = getelementptr i8, ptr %.8575, i64 %606
+  %scevgep1246 = getelementptr i8, ptr %.6.i529, i64 %606
   br label %for.body.13.epil
 
 for.body.13.epil:
-  %epil.iter874 = phi i64 [ %epil.iter874.next, %for.body.13.epil ], [ 0, %for.body.13.epil.preheader ]
-  %608 = shl nuw nsw i64 %epil.iter874, 3
-  %scevgep1248 = getelementptr i8, ptr %scevgep1247, i64 %608
-  %609 = shl nuw nsw i64 %epil.iter874, 3
-  %scevgep1246 = getelementptr i8, ptr %scevgep1245, i64 %609
-  %.8594.epil = load i64, ptr %scevgep1248, align 8
-  store i64 %.8594.epil, ptr %scevgep1246, align 8
-  %epil.iter874.next = add i64 %epil.iter874, 1
-  %epil.iter874.cmp.not = icmp eq i64 %xtraiter777, %epil.iter874.next
-  br i1 %epil.iter874.cmp.not, label %for.end.12.endif.endif.endif.endif, label %for.body.13.epil
+  %epil.iter873 = phi i64 [ %epil.iter873.next, %for.body.13.epil ], [ 0, %for.body.13.epil.preheader ]
+  %607 = shl nuw nsw i64 %epil.iter873, 3
+  %scevgep1247 = getelementptr i8, ptr %scevgep1246, i64 %607
+  %608 = shl nuw nsw i64 %epil.iter873, 3
+  %scevgep1245 = getelementptr i8, ptr %scevgep1244, i64 %608
+  %.8594.epil = load i64, ptr %scevgep1247, align 8
+  store i64 %.8594.epil, ptr %scevgep1245, align 8
+  %epil.iter873.next = add i64 %epil.iter873, 1
+  %epil.iter873.cmp.not = icmp eq i64 %xtraiter776, %epil.iter873.next
+  br i1 %epil.iter873.cmp.not, label %for.end.12.endif.endif.endif.endif, label %for.body.13.epil
 
 for.end.12.endif.endif.endif.endif:
-  %.8566.0 = phi ptr [ %.6.i530, %for.end.12.endif.endif.endif ], [ %.8575, %for.end.12.endif.endif.endif.endif.loopexit.unr-lcssa ], [ %.8575, %for.cond.13.preheader ], [ %.8575, %for.body.13.epil ]
+  %.8566.0 = phi ptr [ %.6.i529, %for.end.12.endif.endif.endif ], [ %.8575, %for.end.12.endif.endif.endif.endif.loopexit.unr-lcssa ], [ %.8575, %for.cond.13.preheader ], [ %.8575, %for.body.13.epil ]
   %.8610.not5015 = icmp sgt i64 %arg.out.1.5.1, %.8369.sroa.0.3
   br i1 %.8610.not5015, label %.8469.endif.lr.ph, label %.8470
 
 .8469.endif.lr.ph:
-  %.neg914 = add i64 %.8369.sroa.0.3, 1
-  %610 = icmp eq i64 %arg.out.1.5.1, %.neg914
-  br i1 %610, label %.8469.endif.epil.preheader, label %.8469.endif.lr.ph.new
+  %.neg913 = add i64 %.8369.sroa.0.3, 1
+  %609 = icmp eq i64 %arg.out.1.5.1, %.neg913
+  br i1 %609, label %.8469.endif.epil.preheader, label %.8469.endif.lr.ph.new
 
 .8469.endif.lr.ph.new:
-  %unroll_iter883 = and i64 %.8478, -2
-  %611 = mul i64 %235, %.8369.sroa.0.3
-  %612 = add i64 %.6090, %.1809.0
-  %613 = shl i64 %612, 3
-  %scevgep1249 = getelementptr i8, ptr %arg.out.1.4, i64 %613
-  %614 = mul i64 %236, %.neg914
+  %unroll_iter882 = and i64 %.8478, -2
+  %610 = mul i64 %235, %.8369.sroa.0.3
+  %611 = add i64 %.6090, %.1809.0
+  %612 = shl i64 %611, 3
+  %scevgep1248 = getelementptr i8, ptr %arg.out.1.4, i64 %612
+  %613 = mul i64 %236, %.neg913
   br label %.8469.endif
 
 for.end.12.endif.endif.endif.if.if:
@@ -20401,74 +20372,74 @@ for.end.12.endif.endif.endif.if.if:
   br label %common.ret
 
 for.body.13:
-  %loop.index.135012 = phi i64 [ %.8596.3, %for.body.13 ], [ 0, %for.body.13.preheader920 ]
+  %loop.index.135012 = phi i64 [ %.8596.3, %for.body.13 ], [ 0, %for.body.13.preheader919 ]
+  %614 = shl i64 %loop.index.135012, 3
+  %scevgep1243 = getelementptr i8, ptr %.8575, i64 %614
+  %sunkaddr1534 = mul i64 %loop.index.135012, 8
+  %sunkaddr1535 = getelementptr i8, ptr %.6.i529, i64 %sunkaddr1534
+  %.8594 = load i64, ptr %sunkaddr1535, align 8
+  store i64 %.8594, ptr %scevgep1243, align 8
   %615 = shl i64 %loop.index.135012, 3
-  %scevgep1244 = getelementptr i8, ptr %.8575, i64 %615
-  %sunkaddr1535 = mul i64 %loop.index.135012, 8
-  %sunkaddr1536 = getelementptr i8, ptr %.6.i530, i64 %sunkaddr1535
-  %.8594 = load i64, ptr %sunkaddr1536, align 8
-  store i64 %.8594, ptr %scevgep1244, align 8
+  %scevgep1241 = getelementptr i8, ptr %.8575, i64 %615
+  %scevgep1242 = getelementptr i8, ptr %scevgep1241, i64 8
+  %sunkaddr1536 = mul i64 %loop.index.135012, 8
+  %sunkaddr1537 = getelementptr i8, ptr %.6.i529, i64 %sunkaddr1536
+  %sunkaddr1538 = getelementptr i8, ptr %sunkaddr1537, i64 8
+  %.8594.1 = load i64, ptr %sunkaddr1538, align 8
+  store i64 %.8594.1, ptr %scevgep1242, align 8
   %616 = shl i64 %loop.index.135012, 3
-  %scevgep1242 = getelementptr i8, ptr %.8575, i64 %616
-  %scevgep1243 = getelementptr i8, ptr %scevgep1242, i64 8
-  %sunkaddr1537 = mul i64 %loop.index.135012, 8
-  %sunkaddr1538 = getelementptr i8, ptr %.6.i530, i64 %sunkaddr1537
-  %sunkaddr1539 = getelementptr i8, ptr %sunkaddr1538, i64 8
-  %.8594.1 = load i64, ptr %sunkaddr1539, align 8
-  store i64 %.8594.1, ptr %scevgep1243, align 8
+  %scevgep1239 = getelementptr i8, ptr %.8575, i64 %616
+  %scevgep1240 = getelementptr i8, ptr %scevgep1239, i64 16
+  %sunkaddr1539 = mul i64 %loop.index.135012, 8
+  %sunkaddr1540 = getelementptr i8, ptr %.6.i529, i64 %sunkaddr1539
+  %sunkaddr1541 = getelementptr i8, ptr %sunkaddr1540, i64 16
+  %.8594.2 = load i64, ptr %sunkaddr1541, align 8
+  store i64 %.8594.2, ptr %scevgep1240, align 8
   %617 = shl i64 %loop.index.135012, 3
-  %scevgep1240 = getelementptr i8, ptr %.8575, i64 %617
-  %scevgep1241 = getelementptr i8, ptr %scevgep1240, i64 16
-  %sunkaddr1540 = mul i64 %loop.index.135012, 8
-  %sunkaddr1541 = getelementptr i8, ptr %.6.i530, i64 %sunkaddr1540
-  %sunkaddr1542 = getelementptr i8, ptr %sunkaddr1541, i64 16
-  %.8594.2 = load i64, ptr %sunkaddr1542, align 8
-  store i64 %.8594.2, ptr %scevgep1241, align 8
-  %618 = shl i64 %loop.index.135012, 3
-  %scevgep1238 = getelementptr i8, ptr %.8575, i64 %618
-  %scevgep1239 = getelementptr i8, ptr %scevgep1238, i64 24
-  %sunkaddr1543 = mul i64 %loop.index.135012, 8
-  %sunkaddr1544 = getelementptr i8, ptr %.6.i530, i64 %sunkaddr1543
-  %sunkaddr1545 = getelementptr i8, ptr %sunkaddr1544, i64 24
-  %.8594.3 = load i64, ptr %sunkaddr1545, align 8
-  store i64 %.8594.3, ptr %scevgep1239, align 8
+  %scevgep1237 = getelementptr i8, ptr %.8575, i64 %617
+  %scevgep1238 = getelementptr i8, ptr %scevgep1237, i64 24
+  %sunkaddr1542 = mul i64 %loop.index.135012, 8
+  %sunkaddr1543 = getelementptr i8, ptr %.6.i529, i64 %sunkaddr1542
+  %sunkaddr1544 = getelementptr i8, ptr %sunkaddr1543, i64 24
+  %.8594.3 = load i64, ptr %sunkaddr1544, align 8
+  store i64 %.8594.3, ptr %scevgep1238, align 8
   %.8596.3 = add nuw nsw i64 %loop.index.135012, 4
-  %niter878.ncmp.3 = icmp eq i64 %unroll_iter781, %.8596.3
-  br i1 %niter878.ncmp.3, label %for.end.12.endif.endif.endif.endif.loopexit.unr-lcssa, label %for.body.13
+  %niter877.ncmp.3 = icmp eq i64 %unroll_iter780, %.8596.3
+  br i1 %niter877.ncmp.3, label %for.end.12.endif.endif.endif.endif.loopexit.unr-lcssa, label %for.body.13
 
 .8469.endif:
-  %lsr.iv1250 = phi ptr [ %scevgep1251, %.8469.endif ], [ %scevgep1249, %.8469.endif.lr.ph.new ]
+  %lsr.iv1249 = phi ptr [ %scevgep1250, %.8469.endif ], [ %scevgep1248, %.8469.endif.lr.ph.new ]
   %.8467.05017 = phi i64 [ 0, %.8469.endif.lr.ph.new ], [ %.8649.1, %.8469.endif ]
-  %scevgep1252 = getelementptr i8, ptr %lsr.iv1250, i64 %611
+  %scevgep1251 = getelementptr i8, ptr %lsr.iv1249, i64 %610
   %.8628 = tail call i64 @llvm.umin.i64(i64 %.8467.05017, i64 %.8627)
   %.8624.0 = getelementptr i64, ptr %.8566.0, i64 %.8628
   %.8642 = load i64, ptr %.8624.0, align 8
-  store i64 %.8642, ptr %scevgep1252, align 8
-  %619 = add i64 %.8467.05017, 1
-  %scevgep1253 = getelementptr i8, ptr %lsr.iv1250, i64 %614
-  %.8628.1 = tail call i64 @llvm.umin.i64(i64 %619, i64 %.8627)
+  store i64 %.8642, ptr %scevgep1251, align 8
+  %618 = add i64 %.8467.05017, 1
+  %scevgep1252 = getelementptr i8, ptr %lsr.iv1249, i64 %613
+  %.8628.1 = tail call i64 @llvm.umin.i64(i64 %618, i64 %.8627)
   %.8624.0.1 = getelementptr i64, ptr %.8566.0, i64 %.8628.1
   %.8642.1 = load i64, ptr %.8624.0.1, align 8
-  store i64 %.8642.1, ptr %scevgep1253, align 8
+  store i64 %.8642.1, ptr %scevgep1252, align 8
   %.8649.1 = add i64 %.8467.05017, 2
-  %scevgep1251 = getelementptr i8, ptr %lsr.iv1250, i64 %210
-  %niter884.ncmp.1 = icmp eq i64 %unroll_iter883, %.8649.1
-  br i1 %niter884.ncmp.1, label %.8470.loopexit.unr-lcssa, label %.8469.endif
+  %scevgep1250 = getelementptr i8, ptr %lsr.iv1249, i64 %210
+  %niter883.ncmp.1 = icmp eq i64 %unroll_iter882, %.8649.1
+  br i1 %niter883.ncmp.1, label %.8470.loopexit.unr-lcssa, label %.8469.endif
 
 .8470.if:
   tail call void @NRT_Free(ptr %.8566.0)
   br label %.8470.endif
 
 .8470.endif:
-  tail call void @NRT_decref(ptr nonnull %.7.i.i523)
-  %lsr.iv.next1044 = add i64 %lsr.iv1043, 1
-  %scevgep1066 = getelementptr i8, ptr %lsr.iv1065, i64 1
-  %scevgep1071 = getelementptr i8, ptr %lsr.iv1070, i64 8
-  %lsr.iv.next1121 = add i64 %lsr.iv1120, 8
+  tail call void @NRT_decref(ptr nonnull %.7.i.i522)
+  %lsr.iv.next1043 = add i64 %lsr.iv1042, 1
+  %scevgep1065 = getelementptr i8, ptr %lsr.iv1064, i64 1
+  %scevgep1070 = getelementptr i8, ptr %lsr.iv1069, i64 8
+  %lsr.iv.next1120 = add i64 %lsr.iv1119, 8
   %.1866 = icmp sgt i64 %.18655021, 1
   br i1 %.1866, label %B248, label %B1312.else.endif
 
-B128.i549:
+B128.i548:
   %.8798.sroa.0.3 = phi i64 [ %arg.out.1.5.1, %B1312.else.endif.if ], [ 0, %B1312.else.endif ]
   %.8886 = sub i64 %arg.out.1.5.1, %.8798.sroa.0.3
   %.8893 = icmp slt i64 %.8886, 1
@@ -20477,16 +20448,16 @@ B128.i549:
   %.8927 = mul i64 %.8798.sroa.0.3, %arg.out.1.5.2
   %.8923 = shl i64 %arg.out.1.5.1, 4
   %.idx = mul i64 %.8923, %arg.out.1.5.2
-  %620 = getelementptr i8, ptr %arg.out.1.4, i64 %.idx
-  %621 = getelementptr i64, ptr %620, i64 %.8927
-  %.8931 = getelementptr i64, ptr %621, i64 %.8900
+  %619 = getelementptr i8, ptr %arg.out.1.4, i64 %.idx
+  %620 = getelementptr i64, ptr %619, i64 %.8927
+  %.8931 = getelementptr i64, ptr %620, i64 %.8900
   tail call void @NRT_incref(ptr %arg.out.1.0)
   tail call void @NRT_incref(ptr %arg.world.1.0)
-  %.101.not.i550 = icmp eq i64 %arg.world.1.5.1, 1
-  br i1 %.101.not.i550, label %B1312.endif.endif.endif.endif.endif.endif, label %B150.i565
+  %.101.not.i549 = icmp eq i64 %arg.world.1.5.1, 1
+  br i1 %.101.not.i549, label %B1312.endif.endif.endif.endif.endif.endif, label %B150.i564
 
 B1312.else.endif:
-  tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i410)
+  tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i409)
   tail call void @NRT_decref(ptr %.721.fca.0.0.load)
   tail call void @NRT_decref(ptr %.721.fca.1.0.load)
   tail call void @NRT_decref(ptr %.721.fca.2.0.load)
@@ -20498,14 +20469,14 @@ B1312.else.endif:
   tail call void @NRT_decref(ptr %arg.belief.0)
   tail call void @NRT_decref(ptr %arg.asked.0)
   %.8818 = icmp slt i64 %arg.out.1.5.1, 1
-  br i1 %.8818, label %B1312.else.endif.if, label %B128.i549
+  br i1 %.8818, label %B1312.else.endif.if, label %B128.i548
 
 B1312.else.endif.if:
-  br label %B128.i549
+  br label %B128.i548
 
-B150.i565:
-  %622 = add i64 %arg.world.1.5.1, %const1348
-  %.9154 = icmp ult i64 %622, %const1347
+B150.i564:
+  %621 = add i64 %arg.world.1.5.1, %const1347
+  %.9154 = icmp ult i64 %621, %const1346
   br i1 %.9154, label %B1312.endif.endif.endif.endif.endif.if, label %B1312.endif.endif.endif.endif.endif.endif
 
 B1312.endif.endif.endif.endif.endif.if:
@@ -20513,24 +20484,24 @@ B1312.endif.endif.endif.endif.endif.if:
   br label %common.ret
 
 B1312.endif.endif.endif.endif.endif.endif:
-  %dest_shape.3.1731 = phi i64 [ %arg.world.1.5.1, %B150.i565 ], [ 1, %B128.i549 ]
-  %.9153 = shl nsw i64 %dest_shape.3.1731, 3
-  %.7.i.i574 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.9153, i32 32)
-  %.8.i.i575 = icmp eq ptr %.7.i.i574, null
-  br i1 %.8.i.i575, label %B1312.endif.endif.endif.endif.endif.endif.if.if, label %B1312.endif.endif.endif.endif.endif.endif.endif
+  %dest_shape.3.1730 = phi i64 [ %arg.world.1.5.1, %B150.i564 ], [ 1, %B128.i548 ]
+  %.9153 = shl nsw i64 %dest_shape.3.1730, 3
+  %.7.i.i573 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.9153, i32 32)
+  %.8.i.i574 = icmp eq ptr %.7.i.i573, null
+  br i1 %.8.i.i574, label %B1312.endif.endif.endif.endif.endif.endif.if.if, label %B1312.endif.endif.endif.endif.endif.endif.endif
 
 B1312.endif.endif.endif.endif.endif.endif.endif:
-  %.5.i580 = getelementptr i8, ptr %.7.i.i574, i64 24
-  %.6.i581 = load ptr, ptr %.5.i580, align 8
-  %.92245022 = icmp sgt i64 %dest_shape.3.1731, 0
+  %.5.i579 = getelementptr i8, ptr %.7.i.i573, i64 24
+  %.6.i580 = load ptr, ptr %.5.i579, align 8
+  %.92245022 = icmp sgt i64 %dest_shape.3.1730, 0
   br i1 %.92245022, label %for.body.14.lr.ph, label %for.end.14
 
 for.body.14.lr.ph:
-  %623 = icmp eq i64 %dest_shape.3.1731, 1
-  br i1 %623, label %for.body.14.endif.endif.endif.epil.preheader, label %for.body.14.lr.ph.new
+  %622 = icmp eq i64 %dest_shape.3.1730, 1
+  br i1 %622, label %for.body.14.endif.endif.endif.epil.preheader, label %for.body.14.lr.ph.new
 
 for.body.14.lr.ph.new:
-  %unroll_iter889 = and i64 %dest_shape.3.1731, %const1340
+  %unroll_iter888 = and i64 %dest_shape.3.1730, %const1339
   br label %for.body.14.endif.endif.endif
 
 B1312.endif.endif.endif.endif.endif.endif.if.if:
@@ -20538,125 +20509,125 @@ B1312.endif.endif.endif.endif.endif.endif.if.if:
   br label %common.ret
 
 for.end.14.loopexit.unr-lcssa:
-  %624 = and i64 %dest_shape.3.1731, 1
-  %lcmp.mod887.not = icmp eq i64 %624, 0
-  br i1 %lcmp.mod887.not, label %for.end.14, label %for.body.14.endif.endif.endif.epil.preheader
+  %623 = and i64 %dest_shape.3.1730, 1
+  %lcmp.mod886.not = icmp eq i64 %623, 0
+  br i1 %lcmp.mod886.not, label %for.end.14, label %for.body.14.endif.endif.endif.epil.preheader
 
 for.body.14.endif.endif.endif.epil.preheader:
   %loop.index.145025.epil.init = phi i64 [ 0, %for.body.14.lr.ph ], [ %.9272.1, %for.end.14.loopexit.unr-lcssa ]
   %.9220.05024.epil.init = phi i64 [ 0, %for.body.14.lr.ph ], [ %loop.index.14..9220.0.1, %for.end.14.loopexit.unr-lcssa ]
   %.9217.05023.epil.init = phi i64 [ 0, %for.body.14.lr.ph ], [ %loop.index.14..9217.0.1, %for.end.14.loopexit.unr-lcssa ]
-  %625 = icmp ugt i64 %arg.world.1.5.1, 1
-  %loop.index.14..9217.0.epil = select i1 %625, i64 %loop.index.145025.epil.init, i64 %.9217.05023.epil.init
-  %loop.index.14..9220.0.epil = select i1 %625, i64 %loop.index.145025.epil.init, i64 %.9220.05024.epil.init
+  %624 = icmp ugt i64 %arg.world.1.5.1, 1
+  %loop.index.14..9217.0.epil = select i1 %624, i64 %loop.index.145025.epil.init, i64 %.9217.05023.epil.init
+  %loop.index.14..9220.0.epil = select i1 %624, i64 %loop.index.145025.epil.init, i64 %.9220.05024.epil.init
   %.92344699.in.epil = getelementptr i64, ptr %arg.world.1.4, i64 %loop.index.14..9217.0.epil
   %.92344699.epil = load i64, ptr %.92344699.in.epil, align 8
   %.9242.epil = getelementptr i64, ptr %.870, i64 %loop.index.14..9220.0.epil
   %.9243.epil = load i64, ptr %.9242.epil, align 8
-  %.6.i582.epil = sub nsw i64 %.92344699.epil, %.9243.epil
-  %.9270.epil = getelementptr i64, ptr %.6.i581, i64 %loop.index.145025.epil.init
-  store i64 %.6.i582.epil, ptr %.9270.epil, align 8
+  %.6.i581.epil = sub nsw i64 %.92344699.epil, %.9243.epil
+  %.9270.epil = getelementptr i64, ptr %.6.i580, i64 %loop.index.145025.epil.init
+  store i64 %.6.i581.epil, ptr %.9270.epil, align 8
   br label %for.end.14
 
 for.end.14:
-  %626 = icmp slt i64 %.8886, 1
+  %625 = icmp slt i64 %.8886, 1
   tail call void @NRT_incref(ptr %arg.out.1.0)
   tail call void @NRT_decref(ptr %arg.world.1.0)
   tail call void @NRT_decref(ptr %arg.world.1.0)
-  br i1 %626, label %for.end.15.else.endif, label %for.body.15.lr.ph
+  br i1 %625, label %for.end.15.else.endif, label %for.body.15.lr.ph
 
 for.body.15.lr.ph:
-  %.neg915 = add i64 %.8798.sroa.0.3, 1
-  %627 = icmp eq i64 %arg.out.1.5.1, %.neg915
-  br i1 %627, label %for.body.15.epil.preheader, label %for.body.15.lr.ph.new
+  %.neg914 = add i64 %.8798.sroa.0.3, 1
+  %626 = icmp eq i64 %arg.out.1.5.1, %.neg914
+  br i1 %626, label %for.body.15.epil.preheader, label %for.body.15.lr.ph.new
 
 for.body.15.lr.ph.new:
-  %unroll_iter895 = and i64 %.8886, %const1340
-  %628 = shl i64 %arg.out.1.6.1, 1
+  %unroll_iter894 = and i64 %.8886, %const1339
+  %627 = shl i64 %arg.out.1.6.1, 1
   br label %for.body.15
 
 for.body.14.endif.endif.endif:
-  %loop.index.145025 = phi i64 [ 0, %for.body.14.lr.ph.new ], [ %631, %for.body.14.endif.endif.endif ]
+  %loop.index.145025 = phi i64 [ 0, %for.body.14.lr.ph.new ], [ %630, %for.body.14.endif.endif.endif ]
   %.9220.05024 = phi i64 [ 0, %for.body.14.lr.ph.new ], [ %loop.index.14..9220.0.1, %for.body.14.endif.endif.endif ]
   %.9217.05023 = phi i64 [ 0, %for.body.14.lr.ph.new ], [ %loop.index.14..9217.0.1, %for.body.14.endif.endif.endif ]
-  %629 = icmp ugt i64 %arg.world.1.5.1, 1
-  %loop.index.14..9217.0 = select i1 %629, i64 %loop.index.145025, i64 %.9217.05023
-  %loop.index.14..9220.0 = select i1 %629, i64 %loop.index.145025, i64 %.9220.05024
+  %628 = icmp ugt i64 %arg.world.1.5.1, 1
+  %loop.index.14..9217.0 = select i1 %628, i64 %loop.index.145025, i64 %.9217.05023
+  %loop.index.14..9220.0 = select i1 %628, i64 %loop.index.145025, i64 %.9220.05024
   %.92344699.in = getelementptr i64, ptr %arg.world.1.4, i64 %loop.index.14..9217.0
   %.92344699 = load i64, ptr %.92344699.in, align 8
   %.9242 = getelementptr i64, ptr %.870, i64 %loop.index.14..9220.0
   %.9243 = load i64, ptr %.9242, align 8
-  %.6.i582 = sub nsw i64 %.92344699, %.9243
-  %sunkaddr1546 = mul i64 %loop.index.145025, 8
-  %sunkaddr1547 = getelementptr i8, ptr %.6.i581, i64 %sunkaddr1546
-  store i64 %.6.i582, ptr %sunkaddr1547, align 8
-  %630 = add i64 %loop.index.145025, 1
-  %loop.index.14..9217.0.1 = select i1 %629, i64 %630, i64 %.9217.05023
-  %loop.index.14..9220.0.1 = select i1 %629, i64 %630, i64 %.9220.05024
+  %.6.i581 = sub nsw i64 %.92344699, %.9243
+  %sunkaddr1545 = mul i64 %loop.index.145025, 8
+  %sunkaddr1546 = getelementptr i8, ptr %.6.i580, i64 %sunkaddr1545
+  store i64 %.6.i581, ptr %sunkaddr1546, align 8
+  %629 = add i64 %loop.index.145025, 1
+  %loop.index.14..9217.0.1 = select i1 %628, i64 %629, i64 %.9217.05023
+  %loop.index.14..9220.0.1 = select i1 %628, i64 %629, i64 %.9220.05024
   %.92344699.in.1 = getelementptr i64, ptr %arg.world.1.4, i64 %loop.index.14..9217.0.1
   %.92344699.1 = load i64, ptr %.92344699.in.1, align 8
   %.9242.1 = getelementptr i64, ptr %.870, i64 %loop.index.14..9220.0.1
   %.9243.1 = load i64, ptr %.9242.1, align 8
-  %.6.i582.1 = sub nsw i64 %.92344699.1, %.9243.1
-  %sunkaddr1548 = mul i64 %loop.index.145025, 8
-  %sunkaddr1549 = getelementptr i8, ptr %.6.i581, i64 %sunkaddr1548
-  %sunkaddr1550 = getelementptr i8, ptr %sunkaddr1549, i64 8
-  store i64 %.6.i582.1, ptr %sunkaddr1550, align 8
+  %.6.i581.1 = sub nsw i64 %.92344699.1, %.9243.1
+  %sunkaddr1547 = mul i64 %loop.index.145025, 8
+  %sunkaddr1548 = getelementptr i8, ptr %.6.i580, i64 %sunkaddr1547
+  %sunkaddr1549 = getelementptr i8, ptr %sunkaddr1548, i64 8
+  store i64 %.6.i581.1, ptr %sunkaddr1549, align 8
   %.9272.1 = add nuw i64 %loop.index.145025, 2
-  %631 = add i64 %630, 1
-  %niter890.ncmp.1 = icmp eq i64 %631, %unroll_iter889
-  br i1 %niter890.ncmp.1, label %for.end.14.loopexit.unr-lcssa, label %for.body.14.endif.endif.endif
+  %630 = add i64 %629, 1
+  %niter889.ncmp.1 = icmp eq i64 %630, %unroll_iter888
+  br i1 %niter889.ncmp.1, label %for.end.14.loopexit.unr-lcssa, label %for.body.14.endif.endif.endif
 
 for.body.15:
-  %lsr.iv953 = phi ptr [ %scevgep954, %for.body.15 ], [ %.8931, %for.body.15.lr.ph.new ]
-  %loop.index.155029 = phi i64 [ 0, %for.body.15.lr.ph.new ], [ %635, %for.body.15 ]
+  %lsr.iv952 = phi ptr [ %scevgep953, %for.body.15 ], [ %.8931, %for.body.15.lr.ph.new ]
+  %loop.index.155029 = phi i64 [ 0, %for.body.15.lr.ph.new ], [ %634, %for.body.15 ]
   %.9330.05028 = phi i64 [ 0, %for.body.15.lr.ph.new ], [ %.9330.1.1, %for.body.15 ]
   %.9327.05027 = phi i64 [ 0, %for.body.15.lr.ph.new ], [ %spec.select4712.1, %for.body.15 ]
-  %632 = icmp ugt i64 %dest_shape.3.1731, 1
-  %633 = icmp eq i64 %.8886, 1
-  %spec.select4712 = select i1 %633, i64 %.9327.05027, i64 %loop.index.155029
+  %631 = icmp ugt i64 %dest_shape.3.1730, 1
+  %632 = icmp eq i64 %.8886, 1
+  %spec.select4712 = select i1 %632, i64 %.9327.05027, i64 %loop.index.155029
   %.9341 = mul i64 %spec.select4712, %arg.out.1.6.1
   %.9343 = getelementptr i8, ptr %.8931, i64 %.9341
   %.9345 = load i64, ptr %.9343, align 8
-  %.9330.1 = select i1 %632, i64 %loop.index.155029, i64 %.9330.05028
-  %.9353 = getelementptr i64, ptr %.6.i581, i64 %.9330.1
+  %.9330.1 = select i1 %631, i64 %loop.index.155029, i64 %.9330.05028
+  %.9353 = getelementptr i64, ptr %.6.i580, i64 %.9330.1
   %.9354 = load i64, ptr %.9353, align 8
   %.9355 = add nsw i64 %.9354, %.9345
-  store i64 %.9355, ptr %lsr.iv953, align 8
-  %634 = add i64 %loop.index.155029, 1
-  %spec.select4712.1 = select i1 %633, i64 %.9327.05027, i64 %634
+  store i64 %.9355, ptr %lsr.iv952, align 8
+  %633 = add i64 %loop.index.155029, 1
+  %spec.select4712.1 = select i1 %632, i64 %.9327.05027, i64 %633
   %.9341.1 = mul i64 %spec.select4712.1, %arg.out.1.6.1
   %.9343.1 = getelementptr i8, ptr %.8931, i64 %.9341.1
   %.9345.1 = load i64, ptr %.9343.1, align 8
-  %.9330.1.1 = select i1 %632, i64 %634, i64 %.9330.05028
-  %.9353.1 = getelementptr i64, ptr %.6.i581, i64 %.9330.1.1
+  %.9330.1.1 = select i1 %631, i64 %633, i64 %.9330.05028
+  %.9353.1 = getelementptr i64, ptr %.6.i580, i64 %.9330.1.1
   %.9354.1 = load i64, ptr %.9353.1, align 8
   %.9355.1 = add nsw i64 %.9354.1, %.9345.1
-  %scevgep955 = getelementptr i8, ptr %lsr.iv953, i64 %arg.out.1.6.1
-  store i64 %.9355.1, ptr %scevgep955, align 8
+  %scevgep954 = getelementptr i8, ptr %lsr.iv952, i64 %arg.out.1.6.1
+  store i64 %.9355.1, ptr %scevgep954, align 8
   %.9361.1 = add nuw i64 %loop.index.155029, 2
-  %scevgep954 = getelementptr i8, ptr %lsr.iv953, i64 %628
-  %635 = add i64 %634, 1
-  %niter896.ncmp.1 = icmp eq i64 %635, %unroll_iter895
-  br i1 %niter896.ncmp.1, label %for.end.15.else.endif.loopexit.unr-lcssa, label %for.body.15
+  %scevgep953 = getelementptr i8, ptr %lsr.iv952, i64 %627
+  %634 = add i64 %633, 1
+  %niter895.ncmp.1 = icmp eq i64 %634, %unroll_iter894
+  br i1 %niter895.ncmp.1, label %for.end.15.else.endif.loopexit.unr-lcssa, label %for.body.15
 
 for.end.15.else.endif.loopexit.unr-lcssa:
-  %636 = and i64 %.8886, 1
-  %lcmp.mod893.not = icmp eq i64 %636, 0
-  br i1 %lcmp.mod893.not, label %for.end.15.else.endif, label %for.body.15.epil.preheader
+  %635 = and i64 %.8886, 1
+  %lcmp.mod892.not = icmp eq i64 %635, 0
+  br i1 %lcmp.mod892.not, label %for.end.15.else.endif, label %for.body.15.epil.preheader
 
 for.body.15.epil.preheader:
   %loop.index.155029.epil.init = phi i64 [ 0, %for.body.15.lr.ph ], [ %.9361.1, %for.end.15.else.endif.loopexit.unr-lcssa ]
   %.9330.05028.epil.init = phi i64 [ 0, %for.body.15.lr.ph ], [ %.9330.1.1, %for.end.15.else.endif.loopexit.unr-lcssa ]
   %.9327.05027.epil.init = phi i64 [ 0, %for.body.15.lr.ph ], [ %spec.select4712.1, %for.end.15.else.endif.loopexit.unr-lcssa ]
-  %637 = icmp ugt i64 %dest_shape.3.1731, 1
-  %638 = icmp eq i64 %.8886, 1
-  %spec.select4712.epil = select i1 %638, i64 %.9327.05027.epil.init, i64 %loop.index.155029.epil.init
+  %636 = icmp ugt i64 %dest_shape.3.1730, 1
+  %637 = icmp eq i64 %.8886, 1
+  %spec.select4712.epil = select i1 %637, i64 %.9327.05027.epil.init, i64 %loop.index.155029.epil.init
   %.9341.epil = mul i64 %spec.select4712.epil, %arg.out.1.6.1
   %.9343.epil = getelementptr i8, ptr %.8931, i64 %.9341.epil
   %.9345.epil = load i64, ptr %.9343.epil, align 8
-  %.9330.1.epil = select i1 %637, i64 %loop.index.155029.epil.init, i64 %.9330.05028.epil.init
-  %.9353.epil = getelementptr i64, ptr %.6.i581, i64 %.9330.1.epil
+  %.9330.1.epil = select i1 %636, i64 %loop.index.155029.epil.init, i64 %.9330.05028.epil.init
+  %.9353.epil = getelementptr i64, ptr %.6.i580, i64 %.9330.1.epil
   %.9354.epil = load i64, ptr %.9353.epil, align 8
   %.9355.epil = add nsw i64 %.9354.epil, %.9345.epil
   %.9356.epil = mul i64 %loop.index.155029.epil.init, %arg.out.1.6.1
@@ -20665,10 +20636,10 @@ for.body.15.epil.preheader:
   br label %for.end.15.else.endif
 
 for.end.15.else.endif:
-  %639 = icmp slt i64 %arg.out.1.5.1, 1
-  tail call void @NRT_decref(ptr nonnull %.7.i.i574)
+  %638 = icmp slt i64 %arg.out.1.5.1, 1
+  tail call void @NRT_decref(ptr nonnull %.7.i.i573)
   tail call void @NRT_decref(ptr %arg.out.1.0)
-  br i1 %639, label %for.end.15.endif.else.endif.if, label %for.end.15.endif.endif
+  br i1 %638, label %for.end.15.endif.else.endif.if, label %for.end.15.endif.endif
 
 for.end.15.endif.endif:
   %.9583.sroa.0.3 = phi i64 [ %arg.out.1.5.1, %for.end.15.endif.else.endif.if ], [ 0, %for.end.15.else.endif ]
@@ -20684,14 +20655,14 @@ for.end.15.endif.else.endif.if:
   br label %for.end.15.endif.endif
 
 .9684.loopexit.unr-lcssa:
-  %640 = and i64 %.9692, 1
-  %lcmp.mod905.not = icmp eq i64 %640, 0
-  %641 = add i64 %.9583.sroa.0.3, %.9875.1
-  br i1 %lcmp.mod905.not, label %.9684, label %.9683.endif.epil.preheader
+  %639 = and i64 %.9692, 1
+  %lcmp.mod904.not = icmp eq i64 %639, 0
+  %640 = add i64 %.9583.sroa.0.3, %.9875.1
+  br i1 %lcmp.mod904.not, label %.9684, label %.9683.endif.epil.preheader
 
 .9683.endif.epil.preheader:
   %.9681.05034.epil.init = phi i64 [ 0, %.9683.endif.lr.ph ], [ %.9875.1, %.9684.loopexit.unr-lcssa ]
-  %.9679.05033.epil.init = phi i64 [ %.9583.sroa.0.3, %.9683.endif.lr.ph ], [ %641, %.9684.loopexit.unr-lcssa ]
+  %.9679.05033.epil.init = phi i64 [ %.9583.sroa.0.3, %.9683.endif.lr.ph ], [ %640, %.9684.loopexit.unr-lcssa ]
   %.9844.epil = mul i64 %.9679.05033.epil.init, %arg.out.1.5.2
   %.9853.epil = tail call i64 @llvm.umin.i64(i64 %.9681.05034.epil.init, i64 %.9752)
   br i1 %.9789, label %.9683.endif.if.epil, label %.9683.endif.else.epil
@@ -20708,9 +20679,9 @@ for.end.15.endif.else.endif.if:
 .9683.endif.endif.epil:
   %.9849.0.epil = phi ptr [ %.9858.epil, %.9683.endif.if.epil ], [ %.9863.epil, %.9683.endif.else.epil ]
   %.9868.epil = load i64, ptr %.9849.0.epil, align 8
-  %sunkaddr1551 = mul i64 %.9844.epil, 8
-  %sunkaddr1552 = getelementptr inbounds i8, ptr %invariant.gep5035, i64 %sunkaddr1551
-  store i64 %.9868.epil, ptr %sunkaddr1552, align 8
+  %sunkaddr1550 = mul i64 %.9844.epil, 8
+  %sunkaddr1551 = getelementptr inbounds i8, ptr %invariant.gep5035, i64 %sunkaddr1550
+  store i64 %.9868.epil, ptr %sunkaddr1551, align 8
   br label %.9684
 
 .9684:
@@ -20718,27 +20689,27 @@ for.end.15.endif.else.endif.if:
 
 for.end.15.endif.endif.if:
   %.9729 = call i32 @n318(ptr nonnull %.9723, ptr nonnull %excinfo.38, i64 %.8895, i64 %.9701)
-  %cond683 = icmp eq i32 %.9729, 0
-  br i1 %cond683, label %for.end.15.endif.endif.endif, label %for.end.15.endif.endif.if.if.if
+  %cond682 = icmp eq i32 %.9729, 0
+  br i1 %cond682, label %for.end.15.endif.endif.endif, label %for.end.15.endif.endif.if.if.if
 
 for.end.15.endif.endif.endif:
-  %642 = icmp slt i64 %.9692, 1
-  %643 = icmp slt i64 %.8886, 1
+  %641 = icmp slt i64 %.9692, 1
+  %642 = icmp slt i64 %.8886, 1
   %.9752 = add i64 %.8895, -1
   %.9753 = mul i64 %.9752, %arg.out.1.6.1
   %.9754 = icmp sgt i64 %.9753, -1
   %.9756 = select i1 %.9754, i64 %.9753, i64 0
   %.9759 = add i64 %.9756, %arg.out.1.3
-  %.9763 = select i1 %643, i64 0, i64 %.9759
-  %644 = select i1 %643, i1 true, i1 %.9754
-  %.9764 = select i1 %644, i64 0, i64 %.9753
+  %.9763 = select i1 %642, i64 0, i64 %.9759
+  %643 = select i1 %642, i1 true, i1 %.9754
+  %.9764 = select i1 %643, i64 0, i64 %.9753
   %.9765 = ptrtoint ptr %.8931 to i64
   %.9766 = add i64 %.9764, %.9765
   %.9767 = add i64 %.9763, %.9765
   %.9773 = shl i64 %arg.out.1.6.0, 1
   %.9781 = add i64 %.9773, %arg.out.1.3
-  %.9782 = select i1 %642, i64 0, i64 %.9773
-  %.9783 = select i1 %642, i64 0, i64 %.9781
+  %.9782 = select i1 %641, i64 0, i64 %.9773
+  %.9783 = select i1 %641, i64 0, i64 %.9781
   %.9784 = ptrtoint ptr %arg.out.1.4 to i64
   %.9785 = add i64 %.9782, %.9784
   %.9786 = add i64 %.9783, %.9784
@@ -20757,84 +20728,84 @@ for.end.15.endif.endif.if.if.if:
 for.end.15.endif.endif.endif.if:
   %.9798 = mul i64 %.8895, %arg.out.1.3
   %.9799 = tail call ptr @NRT_Allocate(i64 %.9798)
-  %scevgep951 = getelementptr i8, ptr %.9799, i64 24
-  %scevgep952 = getelementptr i8, ptr %scevgep951, i64 -24
+  %scevgep950 = getelementptr i8, ptr %.9799, i64 24
+  %scevgep951 = getelementptr i8, ptr %scevgep950, i64 -24
   %.9800 = icmp eq ptr %.9799, null
   br i1 %.9800, label %for.end.15.endif.endif.endif.if.if, label %for.cond.16.preheader
 
 for.cond.16.preheader:
-  %645 = icmp slt i64 %.8886, 1
-  br i1 %645, label %for.end.15.endif.endif.endif.endif, label %for.body.16.preheader
+  %644 = icmp slt i64 %.8886, 1
+  br i1 %644, label %for.end.15.endif.endif.endif.endif, label %for.body.16.preheader
 
 for.body.16.preheader:
-  %xtraiter897 = and i64 %.8886, 3
-  %646 = sub i64 %.8798.sroa.0.3, %arg.out.1.5.1
-  %647 = icmp ugt i64 %646, -4
-  br i1 %647, label %for.body.16.epil.preheader, label %for.body.16.preheader.new
+  %xtraiter896 = and i64 %.8886, 3
+  %645 = sub i64 %.8798.sroa.0.3, %arg.out.1.5.1
+  %646 = icmp ugt i64 %645, -4
+  br i1 %646, label %for.body.16.epil.preheader, label %for.body.16.preheader.new
 
 for.body.16.preheader.new:
-  %const_mat1345 = add i64 %const1340, -2
-  %unroll_iter901 = and i64 %.8886, %const_mat1345
-  %648 = mul i64 %arg.out.1.6.1, 3
-  %649 = shl i64 %.8798.sroa.0.3, 3
-  %650 = add i64 %.8923, %649
-  %651 = add i64 %650, 8
-  %652 = mul i64 %arg.out.1.5.2, %651
-  %scevgep936 = getelementptr i8, ptr %arg.out.1.4, i64 %652
-  %653 = shl i64 %arg.out.1.6.1, 2
+  %const_mat1344 = add i64 %const1339, -2
+  %unroll_iter900 = and i64 %.8886, %const_mat1344
+  %647 = mul i64 %arg.out.1.6.1, 3
+  %648 = shl i64 %.8798.sroa.0.3, 3
+  %649 = add i64 %.8923, %648
+  %650 = add i64 %649, 8
+  %651 = mul i64 %arg.out.1.5.2, %650
+  %scevgep935 = getelementptr i8, ptr %arg.out.1.4, i64 %651
+  %652 = shl i64 %arg.out.1.6.1, 2
   br label %for.body.16
 
 for.end.15.endif.endif.endif.endif.loopexit.unr-lcssa:
-  %lcmp.mod899.not = icmp eq i64 %xtraiter897, 0
-  br i1 %lcmp.mod899.not, label %for.end.15.endif.endif.endif.endif, label %for.body.16.epil.preheader
+  %lcmp.mod898.not = icmp eq i64 %xtraiter896, 0
+  br i1 %lcmp.mod898.not, label %for.end.15.endif.endif.endif.endif, label %for.body.16.epil.preheader
 
 for.body.16.epil.preheader:
   %loop.index.165031.epil.init = phi i64 [ 0, %for.body.16.preheader ], [ %.9821.3, %for.end.15.endif.endif.endif.endif.loopexit.unr-lcssa ]
-  %654 = shl i64 %loop.index.165031.epil.init, 3
-  %scevgep931 = getelementptr i8, ptr %.9799, i64 %654
-  %655 = mul i64 %loop.index.165031.epil.init, %arg.out.1.6.1
-  %656 = shl i64 %.8798.sroa.0.3, 3
-  %657 = add i64 %.8923, %656
-  %658 = add i64 %657, 8
-  %659 = mul i64 %arg.out.1.5.2, %658
-  %660 = add i64 %655, %659
-  %661 = add i64 %660, -8
-  %scevgep933 = getelementptr i8, ptr %arg.out.1.4, i64 %661
+  %653 = shl i64 %loop.index.165031.epil.init, 3
+  %scevgep930 = getelementptr i8, ptr %.9799, i64 %653
+  %654 = mul i64 %loop.index.165031.epil.init, %arg.out.1.6.1
+  %655 = shl i64 %.8798.sroa.0.3, 3
+  %656 = add i64 %.8923, %655
+  %657 = add i64 %656, 8
+  %658 = mul i64 %arg.out.1.5.2, %657
+  %659 = add i64 %654, %658
+  %660 = add i64 %659, -8
+  %scevgep932 = getelementptr i8, ptr %arg.out.1.4, i64 %660
   br label %for.body.16.epil
 
 for.body.16.epil:
-  %lsr.iv934 = phi ptr [ %scevgep935, %for.body.16.epil ], [ %scevgep933, %for.body.16.epil.preheader ]
-  %epil.iter898 = phi i64 [ %epil.iter898.next, %for.body.16.epil ], [ 0, %for.body.16.epil.preheader ]
-  %662 = shl nuw nsw i64 %epil.iter898, 3
-  %scevgep932 = getelementptr i8, ptr %scevgep931, i64 %662
-  %.9819.epil = load i64, ptr %lsr.iv934, align 8
-  store i64 %.9819.epil, ptr %scevgep932, align 8
-  %epil.iter898.next = add i64 %epil.iter898, 1
-  %scevgep935 = getelementptr i8, ptr %lsr.iv934, i64 %arg.out.1.6.1
-  %epil.iter898.cmp.not = icmp eq i64 %xtraiter897, %epil.iter898.next
-  br i1 %epil.iter898.cmp.not, label %for.end.15.endif.endif.endif.endif, label %for.body.16.epil
+  %lsr.iv933 = phi ptr [ %scevgep934, %for.body.16.epil ], [ %scevgep932, %for.body.16.epil.preheader ]
+  %epil.iter897 = phi i64 [ %epil.iter897.next, %for.body.16.epil ], [ 0, %for.body.16.epil.preheader ]
+  %661 = shl nuw nsw i64 %epil.iter897, 3
+  %scevgep931 = getelementptr i8, ptr %scevgep930, i64 %661
+  %.9819.epil = load i64, ptr %lsr.iv933, align 8
+  store i64 %.9819.epil, ptr %scevgep931, align 8
+  %epil.iter897.next = add i64 %epil.iter897, 1
+  %scevgep934 = getelementptr i8, ptr %lsr.iv933, i64 %arg.out.1.6.1
+  %epil.iter897.cmp.not = icmp eq i64 %xtraiter896, %epil.iter897.next
+  br i1 %epil.iter897.cmp.not, label %for.end.15.endif.endif.endif.endif, label %for.body.16.epil
 
 for.end.15.endif.endif.endif.endif:
-  %.9790.0 = phi ptr [ %.8931, %for.end.15.endif.endif.endif ], [ %scevgep952, %for.end.15.endif.endif.endif.endif.loopexit.unr-lcssa ], [ %scevgep952, %for.cond.16.preheader ], [ %scevgep952, %for.body.16.epil ]
+  %.9790.0 = phi ptr [ %.8931, %for.end.15.endif.endif.endif ], [ %scevgep951, %for.end.15.endif.endif.endif.endif.loopexit.unr-lcssa ], [ %scevgep951, %for.cond.16.preheader ], [ %scevgep951, %for.body.16.epil ]
   %.9835.not5032 = icmp sgt i64 %arg.out.1.5.1, %.9583.sroa.0.3
   br i1 %.9835.not5032, label %.9683.endif.lr.ph, label %.9684
 
 .9683.endif.lr.ph:
-  %invariant.gep5035 = getelementptr i64, ptr %620, i64 %.8900
-  %.neg916 = add i64 %.9583.sroa.0.3, 1
-  %663 = icmp eq i64 %arg.out.1.5.1, %.neg916
-  br i1 %663, label %.9683.endif.epil.preheader, label %.9683.endif.lr.ph.new
+  %invariant.gep5035 = getelementptr i64, ptr %619, i64 %.8900
+  %.neg915 = add i64 %.9583.sroa.0.3, 1
+  %662 = icmp eq i64 %arg.out.1.5.1, %.neg915
+  br i1 %662, label %.9683.endif.epil.preheader, label %.9683.endif.lr.ph.new
 
 .9683.endif.lr.ph.new:
-  %unroll_iter907 = and i64 %.9692, -2
-  %664 = shl i64 %.9583.sroa.0.3, 3
-  %665 = add i64 %.8923, %664
-  %666 = add i64 %665, 8
-  %667 = mul i64 %arg.out.1.5.2, %666
-  %scevgep926 = getelementptr i8, ptr %arg.out.1.4, i64 -8
-  %668 = shl i64 %arg.out.1.5.2, 4
-  %669 = add i64 %665, 16
-  %670 = mul i64 %arg.out.1.5.2, %669
+  %unroll_iter906 = and i64 %.9692, -2
+  %663 = shl i64 %.9583.sroa.0.3, 3
+  %664 = add i64 %.8923, %663
+  %665 = add i64 %664, 8
+  %666 = mul i64 %arg.out.1.5.2, %665
+  %scevgep925 = getelementptr i8, ptr %arg.out.1.4, i64 -8
+  %667 = shl i64 %arg.out.1.5.2, 4
+  %668 = add i64 %664, 16
+  %669 = mul i64 %arg.out.1.5.2, %668
   br label %.9683.endif
 
 for.end.15.endif.endif.endif.if.if:
@@ -20842,42 +20813,42 @@ for.end.15.endif.endif.endif.if.if:
   br label %common.ret
 
 for.body.16:
-  %lsr.iv937 = phi ptr [ %scevgep938, %for.body.16 ], [ %scevgep936, %for.body.16.preheader.new ]
+  %lsr.iv936 = phi ptr [ %scevgep937, %for.body.16 ], [ %scevgep935, %for.body.16.preheader.new ]
   %loop.index.165031 = phi i64 [ 0, %for.body.16.preheader.new ], [ %.9821.3, %for.body.16 ]
-  %scevgep950 = getelementptr i8, ptr %lsr.iv937, i64 -8
-  %.9819 = load i64, ptr %scevgep950, align 8
-  %sunkaddr1553 = mul i64 %loop.index.165031, 8
-  %sunkaddr1554 = getelementptr i8, ptr %.9799, i64 %sunkaddr1553
-  store i64 %.9819, ptr %sunkaddr1554, align 8
-  %sunkaddr1555 = getelementptr i8, ptr %lsr.iv937, i64 %arg.out.1.6.1
-  %sunkaddr1556 = getelementptr i8, ptr %sunkaddr1555, i64 -8
-  %.9819.1 = load i64, ptr %sunkaddr1556, align 8
-  %sunkaddr1557 = mul i64 %loop.index.165031, 8
-  %sunkaddr1558 = getelementptr i8, ptr %.9799, i64 %sunkaddr1557
-  %sunkaddr1559 = getelementptr i8, ptr %sunkaddr1558, i64 8
-  store i64 %.9819.1, ptr %sunkaddr1559, align 8
-  %sunkaddr1560 = mul i64 %arg.out.1.6.1, 2
-  %sunkaddr1561 = getelementptr i8, ptr %lsr.iv937, i64 %sunkaddr1560
-  %sunkaddr1562 = getelementptr i8, ptr %sunkaddr1561, i64 -8
-  %.9819.2 = load i64, ptr %sunkaddr1562, align 8
-  %sunkaddr1563 = mul i64 %loop.index.165031, 8
-  %sunkaddr1564 = getelementptr i8, ptr %.9799, i64 %sunkaddr1563
-  %sunkaddr1565 = getelementptr i8, ptr %sunkaddr1564, i64 16
-  store i64 %.9819.2, ptr %sunkaddr1565, align 8
-  %sunkaddr1566 = getelementptr i8, ptr %lsr.iv937, i64 %648
-  %sunkaddr1567 = getelementptr i8, ptr %sunkaddr1566, i64 -8
-  %.9819.3 = load i64, ptr %sunkaddr1567, align 8
-  %sunkaddr1568 = mul i64 %loop.index.165031, 8
-  %sunkaddr1569 = getelementptr i8, ptr %.9799, i64 %sunkaddr1568
-  %sunkaddr1570 = getelementptr i8, ptr %sunkaddr1569, i64 24
-  store i64 %.9819.3, ptr %sunkaddr1570, align 8
+  %scevgep949 = getelementptr i8, ptr %lsr.iv936, i64 -8
+  %.9819 = load i64, ptr %scevgep949, align 8
+  %sunkaddr1552 = mul i64 %loop.index.165031, 8
+  %sunkaddr1553 = getelementptr i8, ptr %.9799, i64 %sunkaddr1552
+  store i64 %.9819, ptr %sunkaddr1553, align 8
+  %sunkaddr1554 = getelementptr i8, ptr %lsr.iv936, i64 %arg.out.1.6.1
+  %sunkaddr1555 = getelementptr i8, ptr %sunkaddr1554, i64 -8
+  %.9819.1 = load i64, ptr %sunkaddr1555, align 8
+  %sunkaddr1556 = mul i64 %loop.index.165031, 8
+  %sunkaddr1557 = getelementptr i8, ptr %.9799, i64 %sunkaddr1556
+  %sunkaddr1558 = getelementptr i8, ptr %sunkaddr1557, i64 8
+  store i64 %.9819.1, ptr %sunkaddr1558, align 8
+  %sunkaddr1559 = mul i64 %arg.out.1.6.1, 2
+  %sunkaddr1560 = getelementptr i8, ptr %lsr.iv936, i64 %sunkaddr1559
+  %sunkaddr1561 = getelementptr i8, ptr %sunkaddr1560, i64 -8
+  %.9819.2 = load i64, ptr %sunkaddr1561, align 8
+  %sunkaddr1562 = mul i64 %loop.index.165031, 8
+  %sunkaddr1563 = getelementptr i8, ptr %.9799, i64 %sunkaddr1562
+  %sunkaddr1564 = getelementptr i8, ptr %sunkaddr1563, i64 16
+  store i64 %.9819.2, ptr %sunkaddr1564, align 8
+  %sunkaddr1565 = getelementptr i8, ptr %lsr.iv936, i64 %647
+  %sunkaddr1566 = getelementptr i8, ptr %sunkaddr1565, i64 -8
+  %.9819.3 = load i64, ptr %sunkaddr1566, align 8
+  %sunkaddr1567 = mul i64 %loop.index.165031, 8
+  %sunkaddr1568 = getelementptr i8, ptr %.9799, i64 %sunkaddr1567
+  %sunkaddr1569 = getelementptr i8, ptr %sunkaddr1568, i64 24
+  store i64 %.9819.3, ptr %sunkaddr1569, align 8
   %.9821.3 = add nuw i64 %loop.index.165031, 4
-  %scevgep938 = getelementptr i8, ptr %lsr.iv937, i64 %653
-  %niter902.ncmp.3 = icmp eq i64 %unroll_iter901, %.9821.3
-  br i1 %niter902.ncmp.3, label %for.end.15.endif.endif.endif.endif.loopexit.unr-lcssa, label %for.body.16
+  %scevgep937 = getelementptr i8, ptr %lsr.iv936, i64 %652
+  %niter901.ncmp.3 = icmp eq i64 %unroll_iter900, %.9821.3
+  br i1 %niter901.ncmp.3, label %for.end.15.endif.endif.endif.endif.loopexit.unr-lcssa, label %for.body.16
 
 .9683.endif:
-  %lsr.iv927 = phi ptr [ %scevgep928, %.9683.endif.endif.1 ], [ %scevgep926, %.9683.endif.lr.ph.new ]
+  %lsr.iv926 = phi ptr [ %scevgep927, %.9683.endif.endif.1 ], [ %scevgep925, %.9683.endif.lr.ph.new ]
   %.9681.05034 = phi i64 [ 0, %.9683.endif.lr.ph.new ], [ %.9875.1, %.9683.endif.endif.1 ]
   %.9853 = tail call i64 @llvm.umin.i64(i64 %.9681.05034, i64 %.9752)
   br i1 %.9789, label %.9683.endif.if, label %.9683.endif.else
@@ -20894,10 +20865,10 @@ for.body.16:
 .9683.endif.endif:
   %.9849.0 = phi ptr [ %.9858, %.9683.endif.if ], [ %.9863, %.9683.endif.else ]
   %.9868 = load i64, ptr %.9849.0, align 8
-  %sunkaddr1571 = getelementptr i8, ptr %lsr.iv927, i64 %667
-  store i64 %.9868, ptr %sunkaddr1571, align 8
-  %671 = add i64 %.9681.05034, 1
-  %.9853.1 = tail call i64 @llvm.umin.i64(i64 %671, i64 %.9752)
+  %sunkaddr1570 = getelementptr i8, ptr %lsr.iv926, i64 %666
+  store i64 %.9868, ptr %sunkaddr1570, align 8
+  %670 = add i64 %.9681.05034, 1
+  %.9853.1 = tail call i64 @llvm.umin.i64(i64 %670, i64 %.9752)
   br i1 %.9789, label %.9683.endif.if.1, label %.9683.endif.else.1
 
 .9683.endif.else.1:
@@ -20912,12 +20883,12 @@ for.body.16:
 .9683.endif.endif.1:
   %.9849.0.1 = phi ptr [ %.9858.1, %.9683.endif.if.1 ], [ %.9863.1, %.9683.endif.else.1 ]
   %.9868.1 = load i64, ptr %.9849.0.1, align 8
-  %sunkaddr1572 = getelementptr i8, ptr %lsr.iv927, i64 %670
-  store i64 %.9868.1, ptr %sunkaddr1572, align 8
+  %sunkaddr1571 = getelementptr i8, ptr %lsr.iv926, i64 %669
+  store i64 %.9868.1, ptr %sunkaddr1571, align 8
   %.9875.1 = add i64 %.9681.05034, 2
-  %scevgep928 = getelementptr i8, ptr %lsr.iv927, i64 %668
-  %niter908.ncmp.1 = icmp eq i64 %unroll_iter907, %.9875.1
-  br i1 %niter908.ncmp.1, label %.9684.loopexit.unr-lcssa, label %.9683.endif
+  %scevgep927 = getelementptr i8, ptr %lsr.iv926, i64 %667
+  %niter907.ncmp.1 = icmp eq i64 %unroll_iter906, %.9875.1
+  br i1 %niter907.ncmp.1, label %.9684.loopexit.unr-lcssa, label %.9683.endif
 
 .9684.if:
   tail call void @NRT_Free(ptr %.9790.0)
@@ -20934,67 +20905,67 @@ B70.lr.ph.i:
   %.642.i = getelementptr i8, ptr %arg.part.4, i64 16
   %.580.promoted.i = load double, ptr %.580.i, align 8
   %.642.promoted.i = load double, ptr %.642.i, align 8
-  %672 = icmp eq i64 %arg.world.0.5.0, 1
-  br i1 %672, label %B70.epil.preheader.i, label %B70.lr.ph.new.i
+  %671 = icmp eq i64 %arg.world.0.5.0, 1
+  br i1 %671, label %B70.epil.preheader.i, label %B70.lr.ph.new.i
 
 B70.lr.ph.new.i:
-  %unroll_iter.i144 = and i64 %arg.world.0.5.0, %const1340
-  %scevgep.i145 = getelementptr i8, ptr %arg.world.1.4, i64 8
-  %scevgep7.i146 = getelementptr i8, ptr %arg.given.4.4, i64 8
-  %673 = shl i64 %arg.given.4.5.1, 4
+  %unroll_iter.i143 = and i64 %arg.world.0.5.0, %const1339
+  %scevgep.i144 = getelementptr i8, ptr %arg.world.1.4, i64 8
+  %scevgep7.i145 = getelementptr i8, ptr %arg.given.4.4, i64 8
+  %672 = shl i64 %arg.given.4.5.1, 4
   br label %B70.i
 
 B70.i:
-  %lsr.iv = phi i64 [ %lsr.iv.next, %B70.i ], [ %unroll_iter.i144, %B70.lr.ph.new.i ]
-  %lsr.iv8.i = phi ptr [ %scevgep9.i161, %B70.i ], [ %scevgep7.i146, %B70.lr.ph.new.i ]
-  %lsr.iv.i147 = phi ptr [ %scevgep2.i160, %B70.i ], [ %scevgep.i145, %B70.lr.ph.new.i ]
+  %lsr.iv = phi i64 [ %lsr.iv.next, %B70.i ], [ %unroll_iter.i143, %B70.lr.ph.new.i ]
+  %lsr.iv8.i = phi ptr [ %scevgep9.i160, %B70.i ], [ %scevgep7.i145, %B70.lr.ph.new.i ]
+  %lsr.iv.i146 = phi ptr [ %scevgep2.i159, %B70.i ], [ %scevgep.i144, %B70.lr.ph.new.i ]
   %.643557.i = phi double [ %.701.1.i, %B70.i ], [ %.642.promoted.i, %B70.lr.ph.new.i ]
   %.581556.i = phi double [ %.583.1.i, %B70.i ], [ %.580.promoted.i, %B70.lr.ph.new.i ]
-  %scevgep3.i148 = getelementptr i8, ptr %lsr.iv.i147, i64 -8
-  %.495.i = load i64, ptr %scevgep3.i148, align 8
-  %sunkaddr1573 = mul i64 %arg.world.1.5.1, 8
-  %sunkaddr1574 = getelementptr i8, ptr %lsr.iv.i147, i64 %sunkaddr1573
-  %sunkaddr1575 = getelementptr i8, ptr %sunkaddr1574, i64 -8
-  %.550.i152 = load i64, ptr %sunkaddr1575, align 8
-  %.551.i153 = sub nsw i64 %.495.i, %.550.i152
-  %.582.i = sitofp i64 %.551.i153 to double
+  %scevgep3.i147 = getelementptr i8, ptr %lsr.iv.i146, i64 -8
+  %.495.i = load i64, ptr %scevgep3.i147, align 8
+  %sunkaddr1572 = mul i64 %arg.world.1.5.1, 8
+  %sunkaddr1573 = getelementptr i8, ptr %lsr.iv.i146, i64 %sunkaddr1572
+  %sunkaddr1574 = getelementptr i8, ptr %sunkaddr1573, i64 -8
+  %.550.i151 = load i64, ptr %sunkaddr1574, align 8
+  %.551.i152 = sub nsw i64 %.495.i, %.550.i151
+  %.582.i = sitofp i64 %.551.i152 to double
   %.583.i = fadd double %.581556.i, %.582.i
-  %sunkaddr1576 = getelementptr i8, ptr %arg.part.4, i64 40
-  store double %.583.i, ptr %sunkaddr1576, align 8
+  %sunkaddr1575 = getelementptr i8, ptr %arg.part.4, i64 40
+  store double %.583.i, ptr %sunkaddr1575, align 8
   %.698.i = load double, ptr %lsr.iv8.i, align 8
   %.700.i = fmul double %.698.i, %.582.i
   %.701.i = fadd double %.643557.i, %.700.i
-  %sunkaddr1577 = getelementptr i8, ptr %arg.part.4, i64 16
-  store double %.701.i, ptr %sunkaddr1577, align 8
-  %.495.1.i = load i64, ptr %lsr.iv.i147, align 8
-  %sunkaddr1578 = mul i64 %arg.world.1.5.1, 8
-  %sunkaddr1579 = getelementptr i8, ptr %lsr.iv.i147, i64 %sunkaddr1578
-  %.550.1.i = load i64, ptr %sunkaddr1579, align 8
+  %sunkaddr1576 = getelementptr i8, ptr %arg.part.4, i64 16
+  store double %.701.i, ptr %sunkaddr1576, align 8
+  %.495.1.i = load i64, ptr %lsr.iv.i146, align 8
+  %sunkaddr1577 = mul i64 %arg.world.1.5.1, 8
+  %sunkaddr1578 = getelementptr i8, ptr %lsr.iv.i146, i64 %sunkaddr1577
+  %.550.1.i = load i64, ptr %sunkaddr1578, align 8
   %.551.1.i = sub nsw i64 %.495.1.i, %.550.1.i
   %.582.1.i = sitofp i64 %.551.1.i to double
   %.583.1.i = fadd double %.583.i, %.582.1.i
-  store double %.583.1.i, ptr %sunkaddr1576, align 8
-  %sunkaddr1580 = mul i64 %arg.given.4.5.1, 8
-  %sunkaddr1581 = getelementptr i8, ptr %lsr.iv8.i, i64 %sunkaddr1580
-  %.698.1.i = load double, ptr %sunkaddr1581, align 8
+  store double %.583.1.i, ptr %sunkaddr1575, align 8
+  %sunkaddr1579 = mul i64 %arg.given.4.5.1, 8
+  %sunkaddr1580 = getelementptr i8, ptr %lsr.iv8.i, i64 %sunkaddr1579
+  %.698.1.i = load double, ptr %sunkaddr1580, align 8
   %.700.1.i = fmul double %.698.1.i, %.582.1.i
   %.701.1.i = fadd double %.701.i, %.700.1.i
-  store double %.701.1.i, ptr %sunkaddr1577, align 8
-  %scevgep2.i160 = getelementptr i8, ptr %lsr.iv.i147, i64 16
-  %scevgep9.i161 = getelementptr i8, ptr %lsr.iv8.i, i64 %673
+  store double %.701.1.i, ptr %sunkaddr1576, align 8
+  %scevgep2.i159 = getelementptr i8, ptr %lsr.iv.i146, i64 16
+  %scevgep9.i160 = getelementptr i8, ptr %lsr.iv8.i, i64 %672
   %lsr.iv.next = add i64 %lsr.iv, -2
-  %niter.ncmp.1.i162 = icmp eq i64 %lsr.iv.next, 0
-  br i1 %niter.ncmp.1.i162, label %B238.loopexit.unr-lcssa.i, label %B70.i
+  %niter.ncmp.1.i161 = icmp eq i64 %lsr.iv.next, 0
+  br i1 %niter.ncmp.1.i161, label %B238.loopexit.unr-lcssa.i, label %B70.i
 
 B238.loopexit.unr-lcssa.i:
-  %674 = and i64 %arg.world.0.5.0, 1
-  %lcmp.mod.not.i163 = icmp eq i64 %674, 0
-  br i1 %lcmp.mod.not.i163, label %.9684.endif.endif, label %B70.epil.preheader.i
+  %673 = and i64 %arg.world.0.5.0, 1
+  %lcmp.mod.not.i162 = icmp eq i64 %673, 0
+  br i1 %lcmp.mod.not.i162, label %.9684.endif.endif, label %B70.epil.preheader.i
 
 B70.epil.preheader.i:
   %.643557.epil.init.i = phi double [ %.642.promoted.i, %B70.lr.ph.i ], [ %.701.1.i, %B238.loopexit.unr-lcssa.i ]
   %.581556.epil.init.i = phi double [ %.580.promoted.i, %B70.lr.ph.i ], [ %.583.1.i, %B238.loopexit.unr-lcssa.i ]
-  %.409551553.epil.init.i = phi i64 [ 0, %B70.lr.ph.i ], [ %unroll_iter.i144, %B238.loopexit.unr-lcssa.i ]
+  %.409551553.epil.init.i = phi i64 [ 0, %B70.lr.ph.i ], [ %unroll_iter.i143, %B238.loopexit.unr-lcssa.i ]
   %.494.epil.i = getelementptr i64, ptr %arg.world.1.4, i64 %.409551553.epil.init.i
   %.495.epil.i = load i64, ptr %.494.epil.i, align 8
   %.549.epil.i = getelementptr i64, ptr %.870, i64 %.409551553.epil.init.i
@@ -21002,16 +20973,16 @@ B70.epil.preheader.i:
   %.551.epil.i = sub nsw i64 %.495.epil.i, %.550.epil.i
   %.582.epil.i = sitofp i64 %.551.epil.i to double
   %.583.epil.i = fadd double %.581556.epil.init.i, %.582.epil.i
-  %sunkaddr1582 = getelementptr i8, ptr %arg.part.4, i64 40
-  store double %.583.epil.i, ptr %sunkaddr1582, align 8
+  %sunkaddr1581 = getelementptr i8, ptr %arg.part.4, i64 40
+  store double %.583.epil.i, ptr %sunkaddr1581, align 8
   %.693.epil.i = mul i64 %.409551553.epil.init.i, %arg.given.4.5.1
-  %675 = getelementptr double, ptr %arg.given.4.4, i64 %.693.epil.i
-  %.697.epil.i = getelementptr i8, ptr %675, i64 8
+  %674 = getelementptr double, ptr %arg.given.4.4, i64 %.693.epil.i
+  %.697.epil.i = getelementptr i8, ptr %674, i64 8
   %.698.epil.i = load double, ptr %.697.epil.i, align 8
   %.700.epil.i = fmul double %.698.epil.i, %.582.epil.i
   %.701.epil.i = fadd double %.643557.epil.init.i, %.700.epil.i
-  %sunkaddr1583 = getelementptr i8, ptr %arg.part.4, i64 16
-  store double %.701.epil.i, ptr %sunkaddr1583, align 8
+  %sunkaddr1582 = getelementptr i8, ptr %arg.part.4, i64 16
+  store double %.701.epil.i, ptr %sunkaddr1582, align 8
   br label %.9684.endif.endif
 
 .9684.endif.endif:
@@ -26564,12 +26535,12 @@ B320.i:
   %.1228.i = fmul double %.1226.i, %.1110.i
   %.1229.i = fadd double %.1171.i, %.1228.i
   store double %.1229.i, ptr %sunkaddr91, align 8
+  %sunkaddr92 = mul i64 %.431461463.i, 8
+  %sunkaddr93 = getelementptr i8, ptr %scevgep59, i64 %sunkaddr92
+  %.1314.i = load i64, ptr %sunkaddr93, align 8
   %sunkaddr94 = mul i64 %.431461463.i, 8
-  %sunkaddr95 = getelementptr i8, ptr %scevgep59, i64 %sunkaddr94
-  %.1314.i = load i64, ptr %sunkaddr95, align 8
-  %sunkaddr96 = mul i64 %.431461463.i, 8
-  %sunkaddr97 = getelementptr i8, ptr %scevgep57, i64 %sunkaddr96
-  store i64 %.1314.i, ptr %sunkaddr97, align 8
+  %sunkaddr96 = getelementptr i8, ptr %scevgep57, i64 %sunkaddr94
+  store i64 %.1314.i, ptr %sunkaddr96, align 8
   br label %B478.i
 
 B478.i:
@@ -26618,13 +26589,13 @@ B50.preheader.i:
   %23 = getelementptr i8, ptr %arg.given.0.4, i64 %.idx.i4.i.i.i
   %24 = shl i64 %arg.world.4.5.0, 3
   %25 = shl i64 %arg.given.9.5.0, 3
-  %.587.i.i.i.i = icmp slt i64 %arg.world.0.5.1, 0
-  %.588.i.i.i.i = select i1 %.587.i.i.i.i, i64 %arg.given.5.5.1, i64 0
-  %.699.i.i.i.i = select i1 %.587.i.i.i.i, i64 %arg.given.17.5.1, i64 0
+  %.501.i.i.i.i = icmp slt i64 %arg.world.0.5.1, 0
+  %.502.i.i.i.i = select i1 %.501.i.i.i.i, i64 %arg.given.5.5.1, i64 0
+  %.612.i.i.i.i = select i1 %.501.i.i.i.i, i64 %arg.given.17.5.1, i64 0
   %26 = getelementptr i64, ptr %arg.world.3.4, i64 %arg.world.3.5.1
   %27 = shl i64 %arg.world.3.5.1, 3
   %28 = add i64 %27, 8
-  %scevgep275.i.i = getelementptr i8, ptr %arg.world.3.4, i64 %27
+  %scevgep274.i.i = getelementptr i8, ptr %arg.world.3.4, i64 %27
   %29 = add i64 %24, 8
   %30 = shl i64 %arg.given.5.5.1, 3
   %31 = shl i64 %arg.given.17.5.1, 3
@@ -26634,7 +26605,7 @@ B50.preheader.i:
   %unroll_iter.i.i.i = and i64 %arg.world.5.5.1, %const
   %scevgep.i1 = getelementptr i8, ptr %arg.world.1.4, i64 %sunkaddr13.i.i
   %.600.epil.i.i.i = shl i64 %arg.world.5.5.1, 3
-  %sunkaddr198.i = or i64 %.600.epil.i.i.i, 8
+  %sunkaddr195.i = or i64 %.600.epil.i.i.i, 8
   %34 = getelementptr i8, ptr %arg.belief.4, i64 %33
   br label %B50.i
 
@@ -26642,7 +26613,7 @@ B50.i:
   %arg.given.5.4.pn = phi ptr [ %arg.given.5.4, %B50.preheader.i ], [ %lsr.iv86.i, %B48.backedge.i ]
   %arg.given.17.4.pn = phi ptr [ %arg.given.17.4, %B50.preheader.i ], [ %lsr.iv81.i, %B48.backedge.i ]
   %lsr.iv77.i = phi ptr [ %arg.asked.4, %B50.preheader.i ], [ %scevgep78.i, %B48.backedge.i ]
-  %lsr.iv61.i = phi ptr [ %scevgep275.i.i, %B50.preheader.i ], [ %scevgep62.i, %B48.backedge.i ]
+  %lsr.iv61.i = phi ptr [ %scevgep274.i.i, %B50.preheader.i ], [ %scevgep62.i, %B48.backedge.i ]
   %lsr.iv56.i = phi ptr [ %arg.given.8.4, %B50.preheader.i ], [ %scevgep57.i, %B48.backedge.i ]
   %lsr.iv34.i = phi i64 [ 1, %B50.preheader.i ], [ %lsr.iv.next35.i, %B48.backedge.i ]
   %.44212551259.i = phi i64 [ 0, %B50.preheader.i ], [ %.449.i, %B48.backedge.i ]
@@ -26685,9 +26656,9 @@ B206.i.i:
   %scevgep8.i.i = getelementptr i8, ptr %lsr.iv5.i.i, i64 %38
   %.798.i.i = load i64, ptr %scevgep8.i.i, align 8
   %.799.i.i = add nsw i64 %.798.i.i, %.907.pre.i.i
-  %sunkaddr99 = mul i64 %.431461463.i.i, 8
-  %sunkaddr103 = getelementptr i8, ptr %12, i64 %sunkaddr99
-  store i64 %.799.i.i, ptr %sunkaddr103, align 8
+  %sunkaddr100 = mul i64 %.431461463.i.i, 8
+  %sunkaddr101 = getelementptr i8, ptr %12, i64 %sunkaddr100
+  store i64 %.799.i.i, ptr %sunkaddr101, align 8
   br label %B276.i.i
 
 B276.i.i:
@@ -26700,23 +26671,23 @@ B276.i.i:
 
 B320.i.i:
   %.1075.i.i = sub nsw i64 %.907.i.i, %.962.i.i
-  %sunkaddr104 = getelementptr i8, ptr %arg.part.4, i64 40
-  %.1105.i.i = load double, ptr %sunkaddr104, align 8
+  %sunkaddr102 = getelementptr i8, ptr %arg.part.4, i64 40
+  %.1105.i.i = load double, ptr %sunkaddr102, align 8
   %.1106.i.i = sitofp i64 %.1075.i.i to double
   %.1107.i.i = fadd double %.1105.i.i, %.1106.i.i
-  store double %.1107.i.i, ptr %sunkaddr104, align 8
-  %sunkaddr105 = getelementptr i8, ptr %arg.part.4, i64 16
-  %.1167.i.i = load double, ptr %sunkaddr105, align 8
+  store double %.1107.i.i, ptr %sunkaddr102, align 8
+  %sunkaddr103 = getelementptr i8, ptr %arg.part.4, i64 16
+  %.1167.i.i = load double, ptr %sunkaddr103, align 8
   %.1222.i.i = load double, ptr %lsr.iv3.i.i, align 8
   %.1224.i.i = fmul double %.1222.i.i, %.1106.i.i
   %.1225.i.i = fadd double %.1167.i.i, %.1224.i.i
-  store double %.1225.i.i, ptr %sunkaddr105, align 8
+  store double %.1225.i.i, ptr %sunkaddr103, align 8
+  %sunkaddr104 = mul i64 %.431461463.i.i, 8
+  %sunkaddr105 = getelementptr i8, ptr %12, i64 %sunkaddr104
+  %.1310.i.i = load i64, ptr %sunkaddr105, align 8
   %sunkaddr106 = mul i64 %.431461463.i.i, 8
-  %sunkaddr107 = getelementptr i8, ptr %12, i64 %sunkaddr106
-  %.1310.i.i = load i64, ptr %sunkaddr107, align 8
-  %sunkaddr108 = mul i64 %.431461463.i.i, 8
-  %sunkaddr109 = getelementptr i8, ptr %scevgep.i1, i64 %sunkaddr108
-  store i64 %.1310.i.i, ptr %sunkaddr109, align 8
+  %sunkaddr107 = getelementptr i8, ptr %scevgep.i1, i64 %sunkaddr106
+  store i64 %.1310.i.i, ptr %sunkaddr107, align 8
   br label %B478.i.i
 
 B478.i.i:
@@ -26743,9 +26714,9 @@ B74.i.i.i:
   br i1 %.402.i.i.i.i, label %B132.i.i.i.i, label %B74.endif.i.i.i
 
 B132.i.i.i.i:
-  %sunkaddr110 = mul i64 %.44212551259.i, 8
-  %sunkaddr111 = getelementptr i8, ptr %arg.given.13.4, i64 %sunkaddr110
-  %.336.i.i.i.i = load i64, ptr %sunkaddr111, align 8
+  %sunkaddr108 = mul i64 %.44212551259.i, 8
+  %sunkaddr109 = getelementptr i8, ptr %arg.given.13.4, i64 %sunkaddr108
+  %.336.i.i.i.i = load i64, ptr %sunkaddr109, align 8
   %.450.i.i.i.i = icmp slt i64 %.336.i.i.i.i, 0
   %.451.i.i.i.i = select i1 %.450.i.i.i.i, i64 %arg.given.12.5.1, i64 0
   %.452.i.i.i.i = add i64 %.451.i.i.i.i, %.336.i.i.i.i
@@ -27005,18 +26976,18 @@ B180.i.i:
   %.718.i.i = getelementptr i64, ptr %17, i64 %.636.i.i
   %.719.i.i = load i64, ptr %.718.i.i, align 8
   %.720.i.i = shl nsw i64 %.719.i.i, 1
-  %sunkaddr112 = getelementptr i8, ptr %arg.given.6.4, i64 8
-  %.751.i.i = load i64, ptr %sunkaddr112, align 8
+  %sunkaddr110 = getelementptr i8, ptr %arg.given.6.4, i64 8
+  %.751.i.i = load i64, ptr %sunkaddr110, align 8
   %.752.not.i.i = icmp slt i64 %.720.i.i, %.751.i.i
   br i1 %.752.not.i.i, label %B406.i.i, label %B166.i.i.i
 
 B166.i.i.i:
   %sunkaddr113 = mul i64 %.44212551259.i, 8
-  %sunkaddr116 = getelementptr i8, ptr %arg.given.13.4, i64 %sunkaddr113
-  %.352.i.i.i = load i64, ptr %sunkaddr116, align 8
-  %sunkaddr117 = mul i64 %.44212551259.i, 8
-  %sunkaddr119 = getelementptr i8, ptr %arg.world.3.4, i64 %sunkaddr117
-  %.517.i.i.i = load i64, ptr %sunkaddr119, align 8
+  %sunkaddr114 = getelementptr i8, ptr %arg.given.13.4, i64 %sunkaddr113
+  %.352.i.i.i = load i64, ptr %sunkaddr114, align 8
+  %sunkaddr116 = mul i64 %.44212551259.i, 8
+  %sunkaddr118 = getelementptr i8, ptr %arg.world.3.4, i64 %sunkaddr116
+  %.517.i.i.i = load i64, ptr %sunkaddr118, align 8
   %.548.i1.i.i = load i64, ptr %arg.given.6.4, align 8
   %.549.i.i.i = icmp slt i64 %.517.i.i.i, %.548.i1.i.i
   br i1 %.549.i.i.i, label %B232.i.i.i, label %B406.i.i
@@ -27033,27 +27004,27 @@ B232.i.i.i:
 
 B276.i.i.i:
   %sunkaddr.i2.i.i = shl i64 %.605.i.i.i, 3
-  %sunkaddr112.i.i.i = getelementptr i8, ptr %arg.given.7.4, i64 %sunkaddr.i2.i.i
-  %sunkaddr113.i.i.i = getelementptr i8, ptr %sunkaddr112.i.i.i, i64 8
-  %.679.i.i.i = load i64, ptr %sunkaddr113.i.i.i, align 8
+  %sunkaddr111.i.i.i = getelementptr i8, ptr %arg.given.7.4, i64 %sunkaddr.i2.i.i
+  %sunkaddr112.i.i.i = getelementptr i8, ptr %sunkaddr111.i.i.i, i64 8
+  %.679.i.i.i = load i64, ptr %sunkaddr112.i.i.i, align 8
   %.681.i.i.i = icmp slt i64 %.44212551259.i, %.679.i.i.i
   br i1 %.681.i.i.i, label %B324.i.i.i, label %B406.i.i
 
 B324.i.i.i:
-  br i1 %calls.2.0.lcssa.i.i.i, label %B330.i.i.i, label %B1074.thread58.i.i.i
+  br i1 %calls.2.0.lcssa.i.i.i, label %B330.i.i.i, label %B1074.thread57.i.i.i
 
 B330.i.i.i:
   %89 = icmp slt i64 %arg.given.0.5.1, 1
   %.795.i.i.i = getelementptr i64, ptr %17, i64 %.636.i.i
   %.796.i.i.i = load i64, ptr %.795.i.i.i, align 8
-  %sunkaddr121 = getelementptr i8, ptr %arg.given.6.4, i64 8
-  %.827.i.i.i = load i64, ptr %sunkaddr121, align 8
+  %sunkaddr119 = getelementptr i8, ptr %arg.given.6.4, i64 8
+  %.827.i.i.i = load i64, ptr %sunkaddr119, align 8
   %.828.i.i.i = icmp sge i64 %.796.i.i.i, %.827.i.i.i
   %or.cond.i.i.i = select i1 %.828.i.i.i, i1 true, i1 %89
   br i1 %or.cond.i.i.i, label %B1074.thread.i.i.i, label %B452.lr.ph.i.i.i
 
 B452.i.i.i:
-  %lsr.iv94.i.i.i = phi ptr [ %arg.world.0.4, %B452.lr.ph.i.i.i ], [ %scevgep95.i.i.i, %B1048.i.i.i ]
+  %lsr.iv93.i.i.i = phi ptr [ %arg.world.0.4, %B452.lr.ph.i.i.i ], [ %scevgep94.i.i.i, %B1048.i.i.i ]
   %choice.4.13467.i.i.i = phi i64 [ -2, %B452.lr.ph.i.i.i ], [ %choice.5.1.i.i.i, %B1048.i.i.i ]
   %size.4.13466.i.i.i = phi i64 [ 0, %B452.lr.ph.i.i.i ], [ %size.5.1.i.i.i, %B1048.i.i.i ]
   %best.2.13465.i.i.i = phi double [ 0.000000e+00, %B452.lr.ph.i.i.i ], [ %best.3.1.i.i.i, %B1048.i.i.i ]
@@ -27117,34 +27088,34 @@ B354.i.i.i.i:
   %.849.i.i.i.i = icmp slt i64 %.79114191421.i.i.i.i, 0
   %94 = select i1 %.849.i.i.i.i, i64 %7, i64 0
   %95 = shl i64 %.79114191421.i.i.i.i, 3
-  %scevgep107.i.i.i = getelementptr i8, ptr %lsr.iv94.i.i.i, i64 %94
-  %scevgep108.i.i.i = getelementptr i8, ptr %scevgep107.i.i.i, i64 %95
-  %.873.i.i.i.i = load i64, ptr %scevgep108.i.i.i, align 8
+  %scevgep106.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %94
+  %scevgep107.i.i.i = getelementptr i8, ptr %scevgep106.i.i.i, i64 %95
+  %.873.i.i.i.i = load i64, ptr %scevgep107.i.i.i, align 8
   %.875.i.i.i.i = add nsw i64 %.873.i.i.i.i, %passed.2.11423.i.i.i.i
   %96 = add i64 %.79114191421.i.i.i.i, 1
   %.849.1.i.i.i.i = icmp slt i64 %96, 0
   %97 = select i1 %.849.1.i.i.i.i, i64 %7, i64 0
-  %scevgep104.i.i.i = getelementptr i8, ptr %lsr.iv94.i.i.i, i64 %97
+  %scevgep103.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %97
   %98 = shl i64 %.79114191421.i.i.i.i, 3
-  %scevgep39 = getelementptr i8, ptr %scevgep104.i.i.i, i64 %98
+  %scevgep39 = getelementptr i8, ptr %scevgep103.i.i.i, i64 %98
   %scevgep42 = getelementptr i8, ptr %scevgep39, i64 8
   %.873.1.i.i.i.i = load i64, ptr %scevgep42, align 8
   %.875.1.i.i.i.i = add nsw i64 %.875.i.i.i.i, %.873.1.i.i.i.i
   %99 = add i64 %96, 1
   %.849.2.i.i.i.i = icmp slt i64 %99, 0
   %100 = select i1 %.849.2.i.i.i.i, i64 %7, i64 0
-  %scevgep101.i.i.i = getelementptr i8, ptr %lsr.iv94.i.i.i, i64 %100
+  %scevgep100.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %100
   %101 = shl i64 %.79114191421.i.i.i.i, 3
-  %scevgep30 = getelementptr i8, ptr %scevgep101.i.i.i, i64 %101
+  %scevgep30 = getelementptr i8, ptr %scevgep100.i.i.i, i64 %101
   %scevgep38 = getelementptr i8, ptr %scevgep30, i64 16
   %.873.2.i.i.i.i = load i64, ptr %scevgep38, align 8
   %.875.2.i.i.i.i = add nsw i64 %.875.1.i.i.i.i, %.873.2.i.i.i.i
   %102 = add i64 %99, 1
   %.849.3.i.i.i.i = icmp slt i64 %102, 0
   %103 = select i1 %.849.3.i.i.i.i, i64 %7, i64 0
-  %scevgep98.i.i.i = getelementptr i8, ptr %lsr.iv94.i.i.i, i64 %103
+  %scevgep97.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %103
   %104 = shl i64 %.79114191421.i.i.i.i, 3
-  %scevgep28 = getelementptr i8, ptr %scevgep98.i.i.i, i64 %104
+  %scevgep28 = getelementptr i8, ptr %scevgep97.i.i.i, i64 %104
   %scevgep29 = getelementptr i8, ptr %scevgep28, i64 24
   %.873.3.i.i.i.i = load i64, ptr %scevgep29, align 8
   %.875.3.i.i.i.i = add nsw i64 %.875.2.i.i.i.i, %.873.3.i.i.i.i
@@ -27195,9 +27166,9 @@ B354.prol.i.i.i.i:
   %.849.prol.i.i.i.i = icmp slt i64 %.79114191421.prol.i.i.i.i, 0
   %116 = select i1 %.849.prol.i.i.i.i, i64 %7, i64 0
   %117 = shl i64 %.79114191421.prol.i.i.i.i, 3
-  %scevgep96.i.i.i = getelementptr i8, ptr %lsr.iv94.i.i.i, i64 %116
-  %scevgep97.i.i.i = getelementptr i8, ptr %scevgep96.i.i.i, i64 %117
-  %.873.prol.i.i.i.i = load i64, ptr %scevgep97.i.i.i, align 8
+  %scevgep95.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %116
+  %scevgep96.i.i.i = getelementptr i8, ptr %scevgep95.i.i.i, i64 %117
+  %.873.prol.i.i.i.i = load i64, ptr %scevgep96.i.i.i, align 8
   %.875.prol.i.i.i.i = add nsw i64 %.873.prol.i.i.i.i, %passed.2.11423.prol.i.i.i.i
   %lsr.iv.next22 = add i64 %lsr.iv21, 8
   %ov.i.i.i.i = icmp eq i64 %lsr.iv.next22, 0
@@ -27275,7 +27246,7 @@ B798.endif.endif.i.i.i.i:
   br label %B664.endif.endif.endif.i.i.i
 
 B898.i.i.i:
-  %lsr.iv109.i.i.i = phi i64 [ %178, %B898.lr.ph.i.i.i ], [ %lsr.iv.next110.i.i.i, %B956.i.i.i ]
+  %lsr.iv108.i.i.i = phi i64 [ %178, %B898.lr.ph.i.i.i ], [ %lsr.iv.next109.i.i.i, %B956.i.i.i ]
   %pick.2.23433.i.i.i = phi i64 [ %.1161.i.i.i, %B898.lr.ph.i.i.i ], [ %pick.3.3.i.i.i, %B956.i.i.i ]
   %.212734293431.i.i.i = phi i64 [ %.1161.i.i.i, %B898.lr.ph.i.i.i ], [ %.2134.i.i.i, %B956.i.i.i ]
   %.2201.i.i.i = icmp slt i64 %.212734293431.i.i.i, 0
@@ -27302,9 +27273,9 @@ B952.i.i.i:
 
 B956.i.i.i:
   %pick.3.3.i.i.i = phi i64 [ %.212734293431.i.i.i, %B952.i.i.i ], [ %pick.2.23433.i.i.i, %B922.i.i.i ], [ %pick.2.23433.i.i.i, %B898.i.i.i ]
-  %lsr.iv.next110.i.i.i = add i64 %lsr.iv109.i.i.i, -1
+  %lsr.iv.next109.i.i.i = add i64 %lsr.iv108.i.i.i, -1
   %.2134.i.i.i = add i64 %.212734293431.i.i.i, 1
-  %.2121.i.i.i = icmp samesign ugt i64 %lsr.iv.next110.i.i.i, 1
+  %.2121.i.i.i = icmp samesign ugt i64 %lsr.iv.next109.i.i.i, 1
   br i1 %.2121.i.i.i, label %B898.i.i.i, label %B958.i.i.i
 
 B958.i.i.i:
@@ -27322,9 +27293,9 @@ B958.i.i.i:
   br i1 %.407.i.i.i.i, label %B1048.i.i.i, label %B112.i.i.i.i
 
 B112.i.i.i.i:
-  %sunkaddr122 = mul i64 %.635.i.i, 8
-  %sunkaddr126 = getelementptr i8, ptr %173, i64 %sunkaddr122
-  %.470.i.i.i.i = load i64, ptr %sunkaddr126, align 8
+  %sunkaddr123 = mul i64 %.635.i.i, 8
+  %sunkaddr124 = getelementptr i8, ptr %173, i64 %sunkaddr123
+  %.470.i.i.i.i = load i64, ptr %sunkaddr124, align 8
   %.501.not.i.i.i.i = icmp slt i64 %.470.i.i.i.i, %.827.i.i.i
   br i1 %.501.not.i.i.i.i, label %B168.i.i.i.i, label %B1048.i.i.i
 
@@ -27348,9 +27319,9 @@ B354.i3.i.i.i:
   br i1 %.940.not.i.i.i.i, label %B410.i.i.i.i, label %B1048.i.i.i
 
 B410.i.i.i.i:
-  %sunkaddr127 = getelementptr i8, ptr %arg.given.9.4, i64 %25
-  %sunkaddr128 = getelementptr i8, ptr %sunkaddr127, i64 -8
-  %.992.i.i.i.i = load double, ptr %sunkaddr128, align 8
+  %sunkaddr125 = getelementptr i8, ptr %arg.given.9.4, i64 %25
+  %sunkaddr126 = getelementptr i8, ptr %sunkaddr125, i64 -8
+  %.992.i.i.i.i = load double, ptr %sunkaddr126, align 8
   %.993.i.i.i.i = fcmp ueq double %.992.i.i.i.i, 0x7FF0000000000000
   br i1 %.993.i.i.i.i, label %B998.i.i.i, label %B454.endif.endif.i.i.i.i
 
@@ -27391,32 +27362,26 @@ B998.i.i.i:
   br i1 %.453.i.i.i.i, label %B1048.i.i.i, label %in5..exit.i.i.i
 
 in5..exit.i.i.i:
-  %.10.i.i10.i.i.i = fcmp ogt double %.370.i.i7.i.i, 1.500000e+00
-  %.11.i.i11.i.i.i = select i1 %.10.i.i10.i.i.i, double 1.500000e+00, double %.370.i.i7.i.i
   %139 = getelementptr double, ptr %122, i64 %arg.world.0.5.1
-  %.610.i.i.i.i = getelementptr double, ptr %139, i64 %.588.i.i.i.i
-  %.611.i.i.i.i = load double, ptr %.610.i.i.i.i, align 8
-  %sunkaddr132 = mul i64 %.44212551259.i, 8
-  %sunkaddr133 = getelementptr i8, ptr %122, i64 %sunkaddr132
-  %sunkaddr135 = getelementptr i8, ptr %sunkaddr133, i64 8
-  %.664.i.i.i.i = load double, ptr %sunkaddr135, align 8
-  %.667.i.i.i.i = fsub double %.611.i.i.i.i, %.664.i.i.i.i
-  %.668.i.i.i.i = fmul double %.11.i.i11.i.i.i, %.667.i.i.i.i
+  %.524.i.i.i.i = getelementptr double, ptr %139, i64 %.502.i.i.i.i
+  %.525.i.i.i.i = load double, ptr %.524.i.i.i.i, align 8
+  %.580.i.i.i.i = fsub double %.525.i.i.i.i, %.1129.i.i.i.i
+  %.581.i.i.i.i = fmul double %.580.i.i.i.i, 1.500000e+00
   %140 = getelementptr i64, ptr %125, i64 %arg.world.0.5.1
-  %.721.i.i.i.i = getelementptr i64, ptr %140, i64 %.699.i.i.i.i
-  %.722.i.i.i.i = load i64, ptr %.721.i.i.i.i, align 8
-  %.723.i.i.i.i = sitofp i64 %.722.i.i.i.i to double
-  %.724.i.i.i.i = fadd double %.668.i.i.i.i, %.723.i.i.i.i
-  %.782.i.i.i.i = fsub double %.724.i.i.i.i, %.1241.i.i.i.i
-  %.897.i.i.i.i = sub nsw i64 %.473.i.i.i.i, %.528.i.i.i.i
-  %.898.i.i.i.i = sitofp i64 %.897.i.i.i.i to double
-  %.899.i.i.i.i = fsub double %.782.i.i.i.i, %.898.i.i.i.i
-  %.979.i.i.i.i = getelementptr i64, ptr %.1771.i.i.i, i64 %.569.i.i.i.i
-  %.980.i.i.i.i = load i64, ptr %.979.i.i.i.i, align 8
-  %.983.i.i.i.i = sitofp i64 %.980.i.i.i.i to double
-  %.984.i.i.i.i = fmul double %.983.i.i.i.i, 2.500000e-01
-  %.985.i.i.i.i = fcmp ult double %.899.i.i.i.i, %.984.i.i.i.i
-  %cond.fr.i.i.i = freeze i1 %.985.i.i.i.i
+  %.634.i.i.i.i = getelementptr i64, ptr %140, i64 %.612.i.i.i.i
+  %.635.i.i.i.i = load i64, ptr %.634.i.i.i.i, align 8
+  %.636.i.i.i.i = sitofp i64 %.635.i.i.i.i to double
+  %.637.i.i.i.i = fadd double %.581.i.i.i.i, %.636.i.i.i.i
+  %.695.i.i.i.i = fsub double %.637.i.i.i.i, %.1241.i.i.i.i
+  %.810.i.i.i.i = sub nsw i64 %.473.i.i.i.i, %.528.i.i.i.i
+  %.811.i.i.i.i = sitofp i64 %.810.i.i.i.i to double
+  %.812.i.i.i.i = fsub double %.695.i.i.i.i, %.811.i.i.i.i
+  %.892.i.i.i.i = getelementptr i64, ptr %.1771.i.i.i, i64 %.569.i.i.i.i
+  %.893.i.i.i.i = load i64, ptr %.892.i.i.i.i, align 8
+  %.896.i.i.i.i = sitofp i64 %.893.i.i.i.i to double
+  %.897.i.i.i.i = fmul double %.896.i.i.i.i, 2.500000e-01
+  %.898.i.i.i.i = fcmp ult double %.812.i.i.i.i, %.897.i.i.i.i
+  %cond.fr.i.i.i = freeze i1 %.898.i.i.i.i
   %best.2.13465..1068.i.i.i = select i1 %cond.fr.i.i.i, double %best.2.13465.i.i.i, double %.1068.i.i.i
   %size.4.13466.pick.2.2.lcssa.i.i.i = select i1 %cond.fr.i.i.i, i64 %size.4.13466.i.i.i, i64 %pick.2.2.lcssa.i.i.i
   %choice.4.13467..96234443463.i.i.i = select i1 %cond.fr.i.i.i, i64 %choice.4.13467.i.i.i, i64 %.96234443463.i.i.i
@@ -27426,7 +27391,7 @@ B1048.i.i.i:
   %best.3.1.i.i.i = phi double [ %best.2.13465.i.i.i, %B452.i.i.i ], [ %best.2.13465.i.i.i, %B354.i3.i.i.i ], [ %best.2.13465.i.i.i, %B958.i.i.i ], [ %best.2.13465.i.i.i, %B572.i.i.i ], [ %best.2.13465.i.i.i, %B532.i.i.i ], [ %best.2.13465.i.i.i, %B500.i.i.i ], [ %best.2.13465..1068.i.i.i, %in5..exit.i.i.i ], [ %.1068.i.i.i, %B998.i.i.i ], [ %best.2.13465.i.i.i, %B112.i.i.i.i ], [ %best.2.13465.i.i.i, %B168.i.i.i.i ], [ %best.2.13465.i.i.i, %B578.i.i.i.i ]
   %size.5.1.i.i.i = phi i64 [ %size.4.13466.i.i.i, %B452.i.i.i ], [ %size.4.13466.i.i.i, %B354.i3.i.i.i ], [ %size.4.13466.i.i.i, %B958.i.i.i ], [ %size.4.13466.i.i.i, %B572.i.i.i ], [ %size.4.13466.i.i.i, %B532.i.i.i ], [ %size.4.13466.i.i.i, %B500.i.i.i ], [ %size.4.13466.pick.2.2.lcssa.i.i.i, %in5..exit.i.i.i ], [ %pick.2.2.lcssa.i.i.i, %B998.i.i.i ], [ %size.4.13466.i.i.i, %B112.i.i.i.i ], [ %size.4.13466.i.i.i, %B168.i.i.i.i ], [ %size.4.13466.i.i.i, %B578.i.i.i.i ]
   %choice.5.1.i.i.i = phi i64 [ %choice.4.13467.i.i.i, %B452.i.i.i ], [ %choice.4.13467.i.i.i, %B354.i3.i.i.i ], [ %choice.4.13467.i.i.i, %B958.i.i.i ], [ %choice.4.13467.i.i.i, %B572.i.i.i ], [ %choice.4.13467.i.i.i, %B532.i.i.i ], [ %choice.4.13467.i.i.i, %B500.i.i.i ], [ %choice.4.13467..96234443463.i.i.i, %in5..exit.i.i.i ], [ %.96234443463.i.i.i, %B998.i.i.i ], [ %choice.4.13467.i.i.i, %B112.i.i.i.i ], [ %choice.4.13467.i.i.i, %B168.i.i.i.i ], [ %choice.4.13467.i.i.i, %B578.i.i.i.i ]
-  %scevgep95.i.i.i = getelementptr i8, ptr %lsr.iv94.i.i.i, i64 %7
+  %scevgep94.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %7
   %exitcond.not.i4.i.i = icmp eq i64 %.969.i.i.i, %arg.given.0.5.1
   br i1 %exitcond.not.i4.i.i, label %B1052.i.i.i, label %B452.i.i.i
 
@@ -27435,31 +27400,31 @@ B1052.i.i.i:
   br i1 %.2700.i.i.i, label %B1074.i.i.i, label %B250.endif.i.i
 
 B1074.i.i.i:
-  %sunkaddr136 = mul i64 %.635.i.i, 8
-  %sunkaddr137 = getelementptr i8, ptr %173, i64 %sunkaddr136
-  %.374.i.i.i.i = load i64, ptr %sunkaddr137, align 8
+  %sunkaddr130 = mul i64 %.635.i.i, 8
+  %sunkaddr132 = getelementptr i8, ptr %173, i64 %sunkaddr130
+  %.374.i.i.i.i = load i64, ptr %sunkaddr132, align 8
   %.415.not.i.i.i.i = icmp slt i64 %.374.i.i.i.i, %.827.i.i.i
   br i1 %.415.not.i.i.i.i, label %B406.i.i, label %B158.i.i.i.i.i
 
-B1074.thread58.i.i.i:
+B1074.thread57.i.i.i:
   %141 = getelementptr i64, ptr %17, i64 %.599.i.i
-  %.373.i62.i.i.i = getelementptr i64, ptr %141, i64 %.635.i.i
-  %.374.i63.i.i.i = load i64, ptr %.373.i62.i.i.i, align 8
-  %sunkaddr140 = getelementptr i8, ptr %arg.given.6.4, i64 8
-  %.413.i65.i.i.i = load i64, ptr %sunkaddr140, align 8
-  %.415.not.i66.i.i.i = icmp slt i64 %.374.i63.i.i.i, %.413.i65.i.i.i
-  br i1 %.415.not.i66.i.i.i, label %B100.endif.endif.i.i.i.i, label %B158.i.i.i.i.i
+  %.373.i61.i.i.i = getelementptr i64, ptr %141, i64 %.635.i.i
+  %.374.i62.i.i.i = load i64, ptr %.373.i61.i.i.i, align 8
+  %sunkaddr133 = getelementptr i8, ptr %arg.given.6.4, i64 8
+  %.413.i64.i.i.i = load i64, ptr %sunkaddr133, align 8
+  %.415.not.i65.i.i.i = icmp slt i64 %.374.i62.i.i.i, %.413.i64.i.i.i
+  br i1 %.415.not.i65.i.i.i, label %B100.endif.endif.i.i.i.i, label %B158.i.i.i.i.i
 
 B1074.thread.i.i.i:
   %142 = getelementptr i64, ptr %17, i64 %.599.i.i
-  %.373.i45.i.i.i = getelementptr i64, ptr %142, i64 %.635.i.i
-  %.374.i46.i.i.i = load i64, ptr %.373.i45.i.i.i, align 8
-  %.415.not.i49.i.i.i = icmp slt i64 %.374.i46.i.i.i, %.827.i.i.i
-  br i1 %.415.not.i49.i.i.i, label %B406.i.i, label %B158.i.i.i.i.i
+  %.373.i44.i.i.i = getelementptr i64, ptr %142, i64 %.635.i.i
+  %.374.i45.i.i.i = load i64, ptr %.373.i44.i.i.i, align 8
+  %.415.not.i48.i.i.i = icmp slt i64 %.374.i45.i.i.i, %.827.i.i.i
+  br i1 %.415.not.i48.i.i.i, label %B406.i.i, label %B158.i.i.i.i.i
 
 B228.i.i.i.i:
-  %lsr.iv.i13.i.i = phi ptr [ %scevgep89.i.i.i, %B228.i.preheader.i.i.i ], [ %scevgep90.i.i.i, %B278.1.i.i.i.i ]
-  %lsr.iv.i20.i.i.i = phi i64 [ %166, %B228.i.preheader.i.i.i ], [ %lsr.iv.next.i25.i.i.i, %B278.1.i.i.i.i ]
+  %lsr.iv.i13.i.i = phi ptr [ %scevgep88.i.i.i, %B228.i.preheader.i.i.i ], [ %scevgep89.i.i.i, %B278.1.i.i.i.i ]
+  %lsr.iv.i19.i.i.i = phi i64 [ %166, %B228.i.preheader.i.i.i ], [ %lsr.iv.next.i24.i.i.i, %B278.1.i.i.i.i ]
   %wanted.3.11069.i.i.i.i = phi i1 [ %wanted.3.11069.unr.i.i.i.i, %B228.i.preheader.i.i.i ], [ %"$phi278.1.3.1.1.i.i.i.i", %B278.1.i.i.i.i ]
   %.60210651067.i.i.i.i = phi i64 [ %.60210651067.unr.i.i.i.i, %B228.i.preheader.i.i.i ], [ %.609.1.i.i.i.i, %B278.1.i.i.i.i ]
   %143 = add i64 %.60210651067.i.i.i.i, 1
@@ -27468,30 +27433,30 @@ B228.i.i.i.i:
 B278.i.i14.i.i:
   %.661.i.i.i.i = icmp slt i64 %.60210651067.i.i.i.i, 0
   %.662.i.i.i.i = select i1 %.661.i.i.i.i, i64 %arg.given.8.5.0, i64 0
-  %scevgep92.i.i.i = getelementptr i8, ptr %lsr.iv.i13.i.i, i64 %.662.i.i.i.i
-  %.677.i21.i.i.i = load i8, ptr %scevgep92.i.i.i, align 1
-  %.680.i.not.i.i.i = icmp eq i8 %.677.i21.i.i.i, 0
+  %scevgep91.i.i.i = getelementptr i8, ptr %lsr.iv.i13.i.i, i64 %.662.i.i.i.i
+  %.677.i20.i.i.i = load i8, ptr %scevgep91.i.i.i, align 1
+  %.680.i.not.i.i.i = icmp eq i8 %.677.i20.i.i.i, 0
   br i1 %.680.i.not.i.i.i, label %B234.1.i.i.i.i, label %B278.1.i.i.i.i
 
 B234.1.i.i.i.i:
   %.661.1.i.i.i.i = icmp slt i64 %143, 0
   %144 = select i1 %.661.1.i.i.i.i, i64 %18, i64 1
-  %scevgep91.i.i.i = getelementptr i8, ptr %lsr.iv.i13.i.i, i64 %144
-  %.677.1.i.i.i.i = load i8, ptr %scevgep91.i.i.i, align 1
+  %scevgep90.i.i.i = getelementptr i8, ptr %lsr.iv.i13.i.i, i64 %144
+  %.677.1.i.i.i.i = load i8, ptr %scevgep90.i.i.i, align 1
   %.680.1.i.i.i.i = icmp ne i8 %.677.1.i.i.i.i, 0
   br label %B278.1.i.i.i.i
 
 B278.1.i.i.i.i:
   %"$phi278.1.3.1.1.i.i.i.i" = phi i1 [ true, %B278.i.i14.i.i ], [ %.680.1.i.i.i.i, %B234.1.i.i.i.i ], [ true, %B228.i.i.i.i ]
-  %lsr.iv.next.i25.i.i.i = add i64 %lsr.iv.i20.i.i.i, -2
+  %lsr.iv.next.i24.i.i.i = add i64 %lsr.iv.i19.i.i.i, -2
   %.609.1.i.i.i.i = add nuw i64 %.60210651067.i.i.i.i, 2
-  %scevgep90.i.i.i = getelementptr i8, ptr %lsr.iv.i13.i.i, i64 2
-  %.596.1.i.i.i.i = icmp sgt i64 %lsr.iv.next.i25.i.i.i, 2
+  %scevgep89.i.i.i = getelementptr i8, ptr %lsr.iv.i13.i.i, i64 2
+  %.596.1.i.i.i.i = icmp sgt i64 %lsr.iv.next.i24.i.i.i, 2
   br i1 %.596.1.i.i.i.i, label %B228.i.i.i.i, label %B226.endif.i.i.i.i
 
 B158.i.i.i.i.i:
-  %sunkaddr141 = getelementptr i8, ptr %arg.given.6.4, i64 16
-  %.342.i.i.i.i.i = load i64, ptr %sunkaddr141, align 8
+  %sunkaddr134 = getelementptr i8, ptr %arg.given.6.4, i64 16
+  %.342.i.i.i.i.i = load i64, ptr %sunkaddr134, align 8
   %.344.i.i.i.i.i = add nsw i64 %.342.i.i.i.i.i, %.44212551259.i
   %.591.i.i.i.i.i = icmp sgt i64 %.344.i.i.i.i.i, %arg.given.8.5.0
   br i1 %.591.i.i.i.i.i, label %B406.i.i, label %B232.endif.i.i.i.i.i
@@ -27519,8 +27484,8 @@ B344.i.i.i.i.i:
   %scevgep65.i = getelementptr i8, ptr %lsr.iv61.i, i64 %148
   %scevgep66.i = getelementptr i8, ptr %scevgep65.i, i64 %149
   %.850.i.i.i.i.i = load i64, ptr %scevgep66.i, align 8
-  %sunkaddr142 = getelementptr i8, ptr %arg.given.6.4, i64 24
-  %.880.i.i.i.i.i = load i64, ptr %sunkaddr142, align 8
+  %sunkaddr137 = getelementptr i8, ptr %arg.given.6.4, i64 24
+  %.880.i.i.i.i.i = load i64, ptr %sunkaddr137, align 8
   %.881.i.i.i.i.i = icmp slt i64 %.850.i.i.i.i.i, %.880.i.i.i.i.i
   br i1 %.881.i.i.i.i.i, label %B276.1.i.i.i.i.i, label %B344.1.i.i.i.i.i
 
@@ -27575,11 +27540,11 @@ B294.epil.i.i.i.i.i:
   %158 = getelementptr i64, ptr %26, i64 %.706595597.epil.init.i4.i.i.i.i
   %.849.epil.i.i.i.i.i = getelementptr i64, ptr %158, i64 %.827.epil.i.i.i.i.i
   %.850.epil.i.i.i.i.i = load i64, ptr %.849.epil.i.i.i.i.i, align 8
-  %sunkaddr143 = getelementptr i8, ptr %arg.given.6.4, i64 24
-  %.880.epil.i.i.i.i.i = load i64, ptr %sunkaddr143, align 8
+  %sunkaddr138 = getelementptr i8, ptr %arg.given.6.4, i64 24
+  %.880.epil.i.i.i.i.i = load i64, ptr %sunkaddr138, align 8
   %.881.epil.i.i.i.i.i = icmp slt i64 %.850.epil.i.i.i.i.i, %.880.epil.i.i.i.i.i
-  %cond.fr7585.i.i.i = freeze i1 %.881.epil.i.i.i.i.i
-  br i1 %cond.fr7585.i.i.i, label %B158.i.i.i.i, label %B406.i.i
+  %cond.fr7484.i.i.i = freeze i1 %.881.epil.i.i.i.i.i
+  br i1 %cond.fr7484.i.i.i, label %B158.i.i.i.i, label %B406.i.i
 
 B232.endif.i.i.i.i.i:
   %.700596.not.i.i.i.i.i = icmp slt i64 %.342.i.i.i.i.i, 1
@@ -27595,25 +27560,25 @@ B270.lr.ph.new.i.i.i.i.i:
 
 B100.endif.endif.i.i.i.i:
   %160 = icmp slt i64 %.550.i.i.i.i, 1
-  %sunkaddr144 = getelementptr i8, ptr %arg.given.6.4, i64 32
-  %.465.i.i.i.i = load i64, ptr %sunkaddr144, align 8
-  %.467.i.i.i.i = icmp sge i64 %.374.i63.i.i.i, %.465.i.i.i.i
+  %sunkaddr139 = getelementptr i8, ptr %arg.given.6.4, i64 32
+  %.465.i.i.i.i = load i64, ptr %sunkaddr139, align 8
+  %.467.i.i.i.i = icmp sge i64 %.374.i62.i.i.i, %.465.i.i.i.i
   br i1 %160, label %B226.endif.i.i.i.i, label %B228.lr.ph.i.i.i.i
 
 B228.lr.ph.i.i.i.i:
   %161 = and i64 %.550.i.i.i.i, 1
   %162 = icmp eq i64 %161, 0
-  %.693.i.i.i.i = shl nsw i64 %.374.i63.i.i.i, 1
+  %.693.i.i.i.i = shl nsw i64 %.374.i62.i.i.i, 1
   br i1 %162, label %B228.prol.loopexit.i.i.i.i, label %B228.prol.i.i.i.i
 
 B228.prol.i.i.i.i:
-  %.not.i.i.i = icmp slt i64 %.374.i63.i.i.i, %.465.i.i.i.i
+  %.not.i.i.i = icmp slt i64 %.374.i62.i.i.i, %.465.i.i.i.i
   br i1 %.not.i.i.i, label %B234.prol.i.i.i.i, label %B228.prol.loopexit.i.i.i.i
 
 B234.prol.i.i.i.i:
-  %163 = icmp sge i64 %.693.i.i.i.i, %.413.i65.i.i.i
-  %sunkaddr145 = getelementptr i8, ptr %arg.given.8.4, i64 %.44212551259.i
-  %.677.prol.i.i.i.i = load i8, ptr %sunkaddr145, align 1
+  %163 = icmp sge i64 %.693.i.i.i.i, %.413.i64.i.i.i
+  %sunkaddr140 = getelementptr i8, ptr %arg.given.8.4, i64 %.44212551259.i
+  %.677.prol.i.i.i.i = load i8, ptr %sunkaddr140, align 1
   %.680.prol.i.i.i.i = icmp ne i8 %.677.prol.i.i.i.i, 0
   %spec.select.prol.i.i.i.i = select i1 %.680.prol.i.i.i.i, i1 %163, i1 false
   br label %B228.prol.loopexit.i.i.i.i
@@ -27627,13 +27592,13 @@ B228.prol.loopexit.i.i.i.i:
   br i1 %164, label %B226.endif.i.i.i.i, label %B228.preheader.i.i.i.i
 
 B228.preheader.i.i.i.i:
-  %165 = icmp sge i64 %.693.i.i.i.i, %.413.i65.i.i.i
+  %165 = icmp sge i64 %.693.i.i.i.i, %.413.i64.i.i.i
   %.fr.i.i.i = freeze i1 %165
   br i1 %.fr.i.i.i, label %B228.i.preheader.i.i.i, label %B226.endif.i.i.i.i
 
 B228.i.preheader.i.i.i:
   %166 = add nuw i64 %.59510641068.unr.i.i.i.i, 2
-  %scevgep89.i.i.i = getelementptr i8, ptr %arg.given.8.4, i64 %.60210651067.unr.i.i.i.i
+  %scevgep88.i.i.i = getelementptr i8, ptr %arg.given.8.4, i64 %.60210651067.unr.i.i.i.i
   br label %B228.i.i.i.i
 
 B226.endif.i.i.i.i:
@@ -27644,8 +27609,8 @@ in6..exit.i.i.i:
   %167 = and i64 %.342.i.i.i.i.i, 1
   %168 = icmp eq i64 %167, 0
   %"$phi344.1.3.1.1.i.mux.i.i.i.i" = select i1 %168, i1 %"$phi344.1.3.1.1.i.i.i.i.i", i1 false
-  %cond.fr75.i.i.i = freeze i1 %"$phi344.1.3.1.1.i.mux.i.i.i.i"
-  br i1 %cond.fr75.i.i.i, label %B158.i.i.i.i, label %B406.i.i
+  %cond.fr74.i.i.i = freeze i1 %"$phi344.1.3.1.1.i.mux.i.i.i.i"
+  br i1 %cond.fr74.i.i.i, label %B158.i.i.i.i, label %B406.i.i
 
 B452.lr.ph.i.i.i:
   %169 = icmp slt i64 %.599.i.i, 0
@@ -27720,8 +27685,8 @@ B316.i.i:
   br i1 %.336.i15.i.i, label %B316.B158.i.i_crit_edge.i.i, label %B386.i.i.i
 
 B316.B158.i.i_crit_edge.i.i:
-  %sunkaddr146 = getelementptr i8, ptr %arg.given.6.4, i64 16
-  %.342.i.i.pre.i.i = load i64, ptr %sunkaddr146, align 8
+  %sunkaddr141 = getelementptr i8, ptr %arg.given.6.4, i64 16
+  %.342.i.i.pre.i.i = load i64, ptr %sunkaddr141, align 8
   %.pre.i.i = add nsw i64 %.342.i.i.pre.i.i, %.44212551259.i
   br label %B158.i.i.i.i
 
@@ -27744,8 +27709,8 @@ B276.i.i.i.i:
   %scevgep75.i = getelementptr i8, ptr %lsr.iv56.i, i64 %.764.i.i.i.i
   %scevgep76.i = getelementptr i8, ptr %scevgep75.i, i64 %niter.i.i.i.i
   %.779.i.i.i.i = load i8, ptr %scevgep76.i, align 1
-  %.782.i.i81.i.i = icmp eq i8 %.779.i.i.i.i, 0
-  br i1 %.782.i.i81.i.i, label %B344.i.i.i.i, label %B344.1.i.i.i.i
+  %.782.i.i.i.i = icmp eq i8 %.779.i.i.i.i, 0
+  br i1 %.782.i.i.i.i, label %B344.i.i.i.i, label %B344.1.i.i.i.i
 
 B344.i.i.i.i:
   %181 = icmp slt i64 %179, 0
@@ -27754,8 +27719,8 @@ B344.i.i.i.i:
   %scevgep73.i = getelementptr i8, ptr %lsr.iv61.i, i64 %182
   %scevgep74.i = getelementptr i8, ptr %scevgep73.i, i64 %183
   %.850.i.i.i.i = load i64, ptr %scevgep74.i, align 8
-  %sunkaddr147 = getelementptr i8, ptr %arg.given.6.4, i64 24
-  %.880.i.i.i.i = load i64, ptr %sunkaddr147, align 8
+  %sunkaddr142 = getelementptr i8, ptr %arg.given.6.4, i64 24
+  %.880.i.i.i.i = load i64, ptr %sunkaddr142, align 8
   %.881.i.i.i.i = icmp slt i64 %.850.i.i.i.i, %.880.i.i.i.i
   br i1 %.881.i.i.i.i, label %B276.1.i.i.i.i, label %B344.1.i.i.i.i
 
@@ -27812,8 +27777,8 @@ B294.epil.i.i.i.i:
   %192 = getelementptr i64, ptr %26, i64 %.706595597.epil.init.i9.i.i.i
   %.849.epil.i.i.i.i = getelementptr i64, ptr %192, i64 %.827.epil.i.i.i.i
   %.850.epil.i.i.i.i = load i64, ptr %.849.epil.i.i.i.i, align 8
-  %sunkaddr148 = getelementptr i8, ptr %arg.given.6.4, i64 24
-  %.880.epil.i.i.i.i = load i64, ptr %sunkaddr148, align 8
+  %sunkaddr143 = getelementptr i8, ptr %arg.given.6.4, i64 24
+  %.880.epil.i.i.i.i = load i64, ptr %sunkaddr143, align 8
   %.881.epil.i.i.i.i = icmp slt i64 %.850.epil.i.i.i.i, %.880.epil.i.i.i.i
   br i1 %.881.epil.i.i.i.i, label %B114.endif.i.i.i, label %B406.i.i
 
@@ -27833,34 +27798,34 @@ in4..exit.i.i.i:
   br i1 %"$phi344.1.3.1.1.i.i.i.i", label %B114.endif.i.i.i, label %B406.i.i
 
 B238.i.i.i:
-  %lsr.iv277.i.i = phi ptr [ %scevgep276.i.i, %B238.preheader.i.i.i ], [ %scevgep278.i.i, %B238.i.i.i ]
+  %lsr.iv276.i.i = phi ptr [ %scevgep275.i.i, %B238.preheader.i.i.i ], [ %scevgep277.i.i, %B238.i.i.i ]
   %lsr.iv.i78.i.i = phi i64 [ %221, %B238.preheader.i.i.i ], [ %lsr.iv.next.i80.i.i, %B238.i.i.i ]
   %.75234313433.i.i.i = phi i64 [ %.75234313433.unr.i.i.i, %B238.preheader.i.i.i ], [ %197, %B238.i.i.i ]
   %.814.i.i.i = icmp slt i64 %.75234313433.i.i.i, 0
   %194 = select i1 %.814.i.i.i, i64 %27, i64 0
-  %scevgep280.i.i = getelementptr i8, ptr %lsr.iv277.i.i, i64 %194
-  %.838.i.i.i = load i64, ptr %scevgep280.i.i, align 8
+  %scevgep279.i.i = getelementptr i8, ptr %lsr.iv276.i.i, i64 %194
+  %.838.i.i.i = load i64, ptr %scevgep279.i.i, align 8
   %.839.i.i.i = add nsw i64 %.838.i.i.i, 1
-  store i64 %.839.i.i.i, ptr %scevgep280.i.i, align 8
+  store i64 %.839.i.i.i, ptr %scevgep279.i.i, align 8
   %195 = add i64 %.75234313433.i.i.i, 1
   %.814.1.i.i.i = icmp slt i64 %195, 0
   %196 = select i1 %.814.1.i.i.i, i64 %28, i64 8
-  %scevgep279.i.i = getelementptr i8, ptr %lsr.iv277.i.i, i64 %196
-  %.838.1.i.i.i = load i64, ptr %scevgep279.i.i, align 8
+  %scevgep278.i.i = getelementptr i8, ptr %lsr.iv276.i.i, i64 %196
+  %.838.1.i.i.i = load i64, ptr %scevgep278.i.i, align 8
   %.839.1.i.i.i = add nsw i64 %.838.1.i.i.i, 1
-  store i64 %.839.1.i.i.i, ptr %scevgep279.i.i, align 8
+  store i64 %.839.1.i.i.i, ptr %scevgep278.i.i, align 8
   %lsr.iv.next.i80.i.i = add i64 %lsr.iv.i78.i.i, -2
-  %scevgep278.i.i = getelementptr i8, ptr %lsr.iv277.i.i, i64 16
+  %scevgep277.i.i = getelementptr i8, ptr %lsr.iv276.i.i, i64 16
   %.746.1.i.i.i = icmp samesign ugt i64 %lsr.iv.next.i80.i.i, 2
   %197 = add i64 %195, 1
   br i1 %.746.1.i.i.i, label %B238.i.i.i, label %B358.thread.i.i
 
 B358.thread.i.i:
-  %sunkaddr149 = mul i64 %.44212551259.i, 8
-  %sunkaddr150 = getelementptr i8, ptr %arg.world.3.4, i64 %sunkaddr149
-  %.955.i.i.i = load i64, ptr %sunkaddr150, align 8
+  %sunkaddr144 = mul i64 %.44212551259.i, 8
+  %sunkaddr145 = getelementptr i8, ptr %arg.world.3.4, i64 %sunkaddr144
+  %.955.i.i.i = load i64, ptr %sunkaddr145, align 8
   %.956.i.i.i = add nsw i64 %.955.i.i.i, 1
-  store i64 %.956.i.i.i, ptr %sunkaddr150, align 8
+  store i64 %.956.i.i.i, ptr %sunkaddr145, align 8
   %.1037.i.i.i = load double, ptr %arg.part.4, align 8
   %.1042.i.i.i = fadd double %arg.given.11, %.1037.i.i.i
   store double %.1042.i.i.i, ptr %arg.part.4, align 8
@@ -27897,8 +27862,8 @@ B168.i.i25.i.i:
   %.602.i.i30.i.i = add nsw i64 %.600.i.i29.i.i, %.44212551259.i
   %.621.not.i.i31.i.i = icmp slt i64 %.602.i.i30.i.i, %arg.world.0.5.1
   %.739.not.i.i33.i.i = icmp slt i64 %.602.i.i30.i.i, %.679.i.i.i
-  %or.cond248.i.i = and i1 %.621.not.i.i31.i.i, %.739.not.i.i33.i.i
-  br i1 %or.cond248.i.i, label %B354.i.i35.i.i, label %B406.i.i
+  %or.cond247.i.i = and i1 %.621.not.i.i31.i.i, %.739.not.i.i33.i.i
+  br i1 %or.cond247.i.i, label %B354.i.i35.i.i, label %B406.i.i
 
 B354.i.i35.i.i:
   %.883.i.i36.i.i = icmp slt i64 %.602.i.i30.i.i, 0
@@ -27910,9 +27875,9 @@ B354.i.i35.i.i:
   br i1 %.940.not.i.i40.i.i, label %B410.i.i41.i.i, label %B406.i.i
 
 B410.i.i41.i.i:
-  %sunkaddr159 = getelementptr i8, ptr %arg.given.9.4, i64 %25
-  %sunkaddr160 = getelementptr i8, ptr %sunkaddr159, i64 -8
-  %.992.i.i42.i.i = load double, ptr %sunkaddr160, align 8
+  %sunkaddr146 = getelementptr i8, ptr %arg.given.9.4, i64 %25
+  %sunkaddr147 = getelementptr i8, ptr %sunkaddr146, i64 -8
+  %.992.i.i42.i.i = load double, ptr %sunkaddr147, align 8
   %.993.i.i43.i.i = fcmp ueq double %.992.i.i42.i.i, 0x7FF0000000000000
   br i1 %.993.i.i43.i.i, label %B430.i.i.i, label %B454.endif.endif.i.i45.i.i
 
@@ -27931,8 +27896,8 @@ B578.i.i61.i.i:
   %205 = shl i64 %.12111172.i.i54.i.i, 3
   %scevgep1.i.i65.i.i = getelementptr i8, ptr %scevgep.i5.i.i.i, i64 %205
   %.1273.i.i66.i.i = load double, ptr %scevgep1.i.i65.i.i, align 8
-  %sunkaddr161 = getelementptr inbounds i8, ptr %174, i64 %sunkaddr4.i.i.i.i
-  %.1304.i.i67.i.i = load double, ptr %sunkaddr161, align 8
+  %sunkaddr156 = getelementptr inbounds i8, ptr %174, i64 %sunkaddr4.i.i.i.i
+  %.1304.i.i67.i.i = load double, ptr %sunkaddr156, align 8
   %.1305.i.i68.i.i = fadd double %.1273.i.i66.i.i, %.1304.i.i67.i.i
   %.1336.i.i69.i.i = fcmp ogt double %.1305.i.i68.i.i, %.992.i.i42.i.i
   br i1 %.1336.i.i69.i.i, label %B406.i.i, label %B576.i.i53.i.i
@@ -27950,9 +27915,9 @@ B454.endif.endif.i.i45.i.i:
 B430.i.i.i:
   %207 = icmp slt i64 %.602.i.i30.i.i, 0
   %.1364.i.i.i = add nsw i64 %.517.i.i.i, 1
-  %sunkaddr162 = mul i64 %.44212551259.i, 8
-  %sunkaddr163 = getelementptr i8, ptr %arg.world.3.4, i64 %sunkaddr162
-  store i64 %.1364.i.i.i, ptr %sunkaddr163, align 8
+  %sunkaddr157 = mul i64 %.44212551259.i, 8
+  %sunkaddr158 = getelementptr i8, ptr %arg.world.3.4, i64 %sunkaddr157
+  store i64 %.1364.i.i.i, ptr %sunkaddr158, align 8
   %sunkaddr37.i.i.i = shl i64 %.884.i.i37.i.i, 3
   %sunkaddr38.i.i.i = getelementptr inbounds i8, ptr %203, i64 %sunkaddr37.i.i.i
   %.1471.i.i.i = load i64, ptr %sunkaddr38.i.i.i, align 8
@@ -27978,13 +27943,13 @@ B430.i.i.i:
   %.1962.i.i.i = getelementptr i64, ptr %212, i64 %.569.i.i27.i.i
   %.1963.i.i.i = load i64, ptr %.1962.i.i.i, align 8
   %.1965.i.i.i = add nsw i64 %.1963.i.i.i, %.602.i.i30.i.i
-  %sunkaddr318.i.i = shl i64 %.636.i.i, 3
-  %sunkaddr319.i.i = getelementptr i8, ptr %arg.world.2.4, i64 %sunkaddr318.i.i
-  store i64 %.1965.i.i.i, ptr %sunkaddr319.i.i, align 8
-  %sunkaddr321.i.i = getelementptr i8, ptr %17, i64 %sunkaddr318.i.i
-  %.2077.i.i.i = load i64, ptr %sunkaddr321.i.i, align 8
+  %sunkaddr317.i.i = shl i64 %.636.i.i, 3
+  %sunkaddr318.i.i = getelementptr i8, ptr %arg.world.2.4, i64 %sunkaddr317.i.i
+  store i64 %.1965.i.i.i, ptr %sunkaddr318.i.i, align 8
+  %sunkaddr320.i.i = getelementptr i8, ptr %17, i64 %sunkaddr317.i.i
+  %.2077.i.i.i = load i64, ptr %sunkaddr320.i.i, align 8
   %.2078.i.i.i = add nsw i64 %.2077.i.i.i, 1
-  store i64 %.2078.i.i.i, ptr %sunkaddr321.i.i, align 8
+  store i64 %.2078.i.i.i, ptr %sunkaddr320.i.i, align 8
   %.2173.i.i.i = add i64 %choice.5.1.i.i.i, %arg.given.14.5.1
   %.2203.i59.i.i = mul i64 %.2173.i.i.i, %arg.given.14.5.2
   %213 = getelementptr i64, ptr %arg.given.14.4, i64 %.2203.i59.i.i
@@ -28000,47 +27965,47 @@ B826.i.i.i:
   br label %B852.i.i.i
 
 B852.i.i.i:
-  %sunkaddr164 = getelementptr i8, ptr %arg.given.9.4, i64 %25
-  %sunkaddr165 = getelementptr i8, ptr %sunkaddr164, i64 -8
-  %.2299.i.i.i = load double, ptr %sunkaddr165, align 8
+  %sunkaddr159 = getelementptr i8, ptr %arg.given.9.4, i64 %25
+  %sunkaddr160 = getelementptr i8, ptr %sunkaddr159, i64 -8
+  %.2299.i.i.i = load double, ptr %sunkaddr160, align 8
   %.2300.i.i.i = fcmp ueq double %.2299.i.i.i, 0x7FF0000000000000
   br i1 %.2300.i.i.i, label %B370.i.i, label %B896.endif.endif.i.i.i
 
 B1020.i.i.i:
-  %lsr.iv264.i.i = phi ptr [ %scevgep263.i.i, %B1020.preheader.i.i.i ], [ %scevgep265.i.i, %B1020.i.i.i ]
+  %lsr.iv263.i.i = phi ptr [ %scevgep262.i.i, %B1020.preheader.i.i.i ], [ %scevgep264.i.i, %B1020.i.i.i ]
   %lsr.iv25.i.i.i = phi i64 [ %225, %B1020.preheader.i.i.i ], [ %lsr.iv.next26.i.i.i, %B1020.i.i.i ]
   %.251234253427.i.i.i = phi i64 [ %.251234253427.unr.i.i.i, %B1020.preheader.i.i.i ], [ %219, %B1020.i.i.i ]
   %.2558.i.i.i = icmp slt i64 %.251234253427.i.i.i, 0
   %216 = select i1 %.2558.i.i.i, i64 %24, i64 0
-  %scevgep267.i.i = getelementptr i8, ptr %lsr.iv264.i.i, i64 %216
-  %.2574.i.i.i = load double, ptr %scevgep267.i.i, align 8
-  %sunkaddr166 = mul i64 %.2590.i.i.i, 8
-  %sunkaddr167 = getelementptr i8, ptr %174, i64 %sunkaddr166
-  %.2605.i.i.i = load double, ptr %sunkaddr167, align 8
+  %scevgep266.i.i = getelementptr i8, ptr %lsr.iv263.i.i, i64 %216
+  %.2574.i.i.i = load double, ptr %scevgep266.i.i, align 8
+  %sunkaddr161 = mul i64 %.2590.i.i.i, 8
+  %sunkaddr162 = getelementptr i8, ptr %174, i64 %sunkaddr161
+  %.2605.i.i.i = load double, ptr %sunkaddr162, align 8
   %.2606.i.i.i = fadd double %.2574.i.i.i, %.2605.i.i.i
-  store double %.2606.i.i.i, ptr %scevgep267.i.i, align 8
+  store double %.2606.i.i.i, ptr %scevgep266.i.i, align 8
   %217 = add i64 %.251234253427.i.i.i, 1
   %.2558.1.i.i.i = icmp slt i64 %217, 0
   %218 = select i1 %.2558.1.i.i.i, i64 %29, i64 8
-  %scevgep266.i.i = getelementptr i8, ptr %lsr.iv264.i.i, i64 %218
-  %.2574.1.i.i.i = load double, ptr %scevgep266.i.i, align 8
-  %.2605.1.i.i.i = load double, ptr %sunkaddr167, align 8
+  %scevgep265.i.i = getelementptr i8, ptr %lsr.iv263.i.i, i64 %218
+  %.2574.1.i.i.i = load double, ptr %scevgep265.i.i, align 8
+  %.2605.1.i.i.i = load double, ptr %sunkaddr162, align 8
   %.2606.1.i.i.i = fadd double %.2574.1.i.i.i, %.2605.1.i.i.i
-  store double %.2606.1.i.i.i, ptr %scevgep266.i.i, align 8
+  store double %.2606.1.i.i.i, ptr %scevgep265.i.i, align 8
   %lsr.iv.next26.i.i.i = add i64 %lsr.iv25.i.i.i, -2
-  %scevgep265.i.i = getelementptr i8, ptr %lsr.iv264.i.i, i64 16
+  %scevgep264.i.i = getelementptr i8, ptr %lsr.iv263.i.i, i64 16
   %.2506.1.i.i.i = icmp samesign ugt i64 %lsr.iv.next26.i.i.i, 2
   %219 = add i64 %217, 1
   br i1 %.2506.1.i.i.i, label %B1020.i.i.i, label %B370.i.i
 
 B114.endif.i.i.i:
-  %sunkaddr326.i.i = shl i64 %.636.i.i, 3
-  %sunkaddr327.i.i = getelementptr i8, ptr %arg.world.2.4, i64 %sunkaddr326.i.i
-  store i64 %.344.i.i.pre-phi.i.i, ptr %sunkaddr327.i.i, align 8
+  %sunkaddr325.i.i = shl i64 %.636.i.i, 3
+  %sunkaddr326.i.i = getelementptr i8, ptr %arg.world.2.4, i64 %sunkaddr325.i.i
+  store i64 %.344.i.i.pre-phi.i.i, ptr %sunkaddr326.i.i, align 8
   %.630.i.i.i = getelementptr i64, ptr %17, i64 %.636.i.i
   store i64 0, ptr %.630.i.i.i, align 8
-  %sunkaddr168 = getelementptr i8, ptr %arg.given.6.4, i64 16
-  %.661.i.i.i = load i64, ptr %sunkaddr168, align 8
+  %sunkaddr163 = getelementptr i8, ptr %arg.given.6.4, i64 16
+  %.661.i.i.i = load i64, ptr %sunkaddr163, align 8
   %.7463432.not.i.i.i = icmp slt i64 %.661.i.i.i, 1
   br i1 %.7463432.not.i.i.i, label %B358.thread.i.i, label %B238.lr.ph.i.i.i
 
@@ -28051,11 +28016,11 @@ B238.lr.ph.i.i.i:
 
 B238.prol.i.i.i:
   %.755.prol.i.i.i = add nsw i64 %.661.i.i.i, -1
-  %sunkaddr169 = mul i64 %.44212551259.i, 8
-  %sunkaddr170 = getelementptr i8, ptr %26, i64 %sunkaddr169
-  %.838.prol.i.i.i = load i64, ptr %sunkaddr170, align 8
+  %sunkaddr164 = mul i64 %.44212551259.i, 8
+  %sunkaddr165 = getelementptr i8, ptr %26, i64 %sunkaddr164
+  %.838.prol.i.i.i = load i64, ptr %sunkaddr165, align 8
   %.839.prol.i.i.i = add nsw i64 %.838.prol.i.i.i, 1
-  store i64 %.839.prol.i.i.i, ptr %sunkaddr170, align 8
+  store i64 %.839.prol.i.i.i, ptr %sunkaddr165, align 8
   br label %B238.prol.loopexit.i.i.i
 
 B238.prol.loopexit.i.i.i:
@@ -28067,7 +28032,7 @@ B238.prol.loopexit.i.i.i:
 B238.preheader.i.i.i:
   %221 = add nuw i64 %.74534303434.unr.i.i.i, 2
   %222 = shl i64 %.75234313433.unr.i.i.i, 3
-  %scevgep276.i.i = getelementptr i8, ptr %scevgep275.i.i, i64 %222
+  %scevgep275.i.i = getelementptr i8, ptr %scevgep274.i.i, i64 %222
   br label %B238.i.i.i
 
 B896.endif.endif.i.i.i:
@@ -28089,14 +28054,14 @@ B1020.lr.ph.i.i.i:
 
 B1020.prol.i.i.i:
   %.2515.prol.i.i.i = add nsw i64 %.2463.i.i.i, -1
-  %sunkaddr171 = mul i64 %.44212551259.i, 8
-  %sunkaddr172 = getelementptr i8, ptr %arg.world.4.4, i64 %sunkaddr171
-  %.2574.prol.i.i.i = load double, ptr %sunkaddr172, align 8
+  %sunkaddr166 = mul i64 %.44212551259.i, 8
+  %sunkaddr167 = getelementptr i8, ptr %arg.world.4.4, i64 %sunkaddr166
+  %.2574.prol.i.i.i = load double, ptr %sunkaddr167, align 8
   %sunkaddr47.i.i.i = shl i64 %.2590.i.i.i, 3
   %sunkaddr48.i.i.i = getelementptr i8, ptr %174, i64 %sunkaddr47.i.i.i
   %.2605.prol.i.i.i = load double, ptr %sunkaddr48.i.i.i, align 8
   %.2606.prol.i.i.i = fadd double %.2574.prol.i.i.i, %.2605.prol.i.i.i
-  store double %.2606.prol.i.i.i, ptr %sunkaddr172, align 8
+  store double %.2606.prol.i.i.i, ptr %sunkaddr167, align 8
   br label %B1020.prol.loopexit.i.i.i
 
 B1020.prol.loopexit.i.i.i:
@@ -28108,7 +28073,7 @@ B1020.prol.loopexit.i.i.i:
 B1020.preheader.i.i.i:
   %225 = add nuw i64 %.250534243428.unr.i.i.i, 2
   %226 = shl i64 %.251234253427.unr.i.i.i, 3
-  %scevgep263.i.i = getelementptr i8, ptr %arg.world.4.4, i64 %226
+  %scevgep262.i.i = getelementptr i8, ptr %arg.world.4.4, i64 %226
   br label %B1020.i.i.i
 
 B370.i.i:
@@ -28129,13 +28094,13 @@ B370.i.i:
   br i1 %.402.i.i.i, label %B132.i.i.i, label %in8..exit.i.i
 
 B132.i.i.i:
-  %sunkaddr173 = mul i64 %.44212551259.i, 8
-  %sunkaddr174 = getelementptr i8, ptr %arg.given.13.4, i64 %sunkaddr173
-  %.336.i84.i.i = load i64, ptr %sunkaddr174, align 8
-  %.450.i.i.i = icmp slt i64 %.336.i84.i.i, 0
-  %.451.i85.i.i = select i1 %.450.i.i.i, i64 %arg.given.12.5.1, i64 0
-  %.452.i86.i.i = add i64 %.451.i85.i.i, %.336.i84.i.i
-  %.481.i.i.i = mul i64 %.452.i86.i.i, %arg.given.12.5.2
+  %sunkaddr168 = mul i64 %.44212551259.i, 8
+  %sunkaddr169 = getelementptr i8, ptr %arg.given.13.4, i64 %sunkaddr168
+  %.336.i83.i.i = load i64, ptr %sunkaddr169, align 8
+  %.450.i.i.i = icmp slt i64 %.336.i83.i.i, 0
+  %.451.i84.i.i = select i1 %.450.i.i.i, i64 %arg.given.12.5.1, i64 0
+  %.452.i85.i.i = add i64 %.451.i84.i.i, %.336.i83.i.i
+  %.481.i.i.i = mul i64 %.452.i85.i.i, %arg.given.12.5.2
   %231 = getelementptr double, ptr %arg.given.12.4, i64 %.481.i.i.i
   %.485.i.i.i = getelementptr double, ptr %231, i64 %choice.5.1.i.i.i
   %.486.i.i.i = load double, ptr %.485.i.i.i, align 8
@@ -28143,214 +28108,214 @@ B132.i.i.i:
   %.562.i.i.i = getelementptr double, ptr %232, i64 %choice.5.1.i.i.i
   %.563.i.i.i = load double, ptr %.562.i.i.i, align 8
   %233 = getelementptr double, ptr %arg.world.5.4, i64 %choice.5.1.i.i.i
-  %.370.i.i88.i.i = load double, ptr %233, align 8
-  %sunkaddr335.i.i = shl i64 %choice.5.1.i.i.i, 3
-  %sunkaddr336.i.i = getelementptr i8, ptr %10, i64 %sunkaddr335.i.i
-  %.473.i.i94.i.i = load i64, ptr %sunkaddr336.i.i, align 8
-  %.527.i.i95.i.i = getelementptr i64, ptr %11, i64 %choice.5.1.i.i.i
-  %.528.i.i96.i.i = load i64, ptr %.527.i.i95.i.i, align 8
+  %.370.i.i87.i.i = load double, ptr %233, align 8
+  %sunkaddr334.i.i = shl i64 %choice.5.1.i.i.i, 3
+  %sunkaddr335.i.i = getelementptr i8, ptr %10, i64 %sunkaddr334.i.i
+  %.473.i.i93.i.i = load i64, ptr %sunkaddr335.i.i, align 8
+  %.527.i.i94.i.i = getelementptr i64, ptr %11, i64 %choice.5.1.i.i.i
+  %.528.i.i95.i.i = load i64, ptr %.527.i.i94.i.i, align 8
   %234 = getelementptr i64, ptr %arg.given.3.4, i64 %choice.5.1.i.i.i
-  %.560.i.i97.i.i = load i64, ptr %234, align 8
-  %.562.i.i98.i.i = sub nsw i64 %.370.i.i.i, %.560.i.i97.i.i
-  %.574.i.i99.i.i = icmp sgt i64 %.562.i.i98.i.i, -1
-  br i1 %.574.i.i99.i.i, label %B242.endif.endif.i.i170.i.i, label %B444.endif.endif.endif.endif.i.i100.i.i
+  %.560.i.i96.i.i = load i64, ptr %234, align 8
+  %.562.i.i97.i.i = sub nsw i64 %.370.i.i.i, %.560.i.i96.i.i
+  %.574.i.i98.i.i = icmp sgt i64 %.562.i.i97.i.i, -1
+  br i1 %.574.i.i98.i.i, label %B242.endif.endif.i.i169.i.i, label %B444.endif.endif.endif.endif.i.i99.i.i
 
-B354.i.i201.i.i:
-  %lsr.iv.i.i202.i.i = phi i64 [ %262, %B354.preheader.i.i200.i.i ], [ %lsr.iv.next.i.i222.i.i, %B354.i.i201.i.i ]
-  %passed.2.11423.i.i203.i.i = phi i64 [ %passed.2.11423.unr.i.i196.i.i, %B354.preheader.i.i200.i.i ], [ %.875.3.i.i221.i.i, %B354.i.i201.i.i ]
-  %.79114191421.i.i204.i.i = phi i64 [ %.79114191421.unr.i.i198.i.i, %B354.preheader.i.i200.i.i ], [ %246, %B354.i.i201.i.i ]
-  %.849.i.i205.i.i = icmp slt i64 %.79114191421.i.i204.i.i, 0
-  %235 = select i1 %.849.i.i205.i.i, i64 %7, i64 0
+B354.i.i200.i.i:
+  %lsr.iv.i.i201.i.i = phi i64 [ %262, %B354.preheader.i.i199.i.i ], [ %lsr.iv.next.i.i221.i.i, %B354.i.i200.i.i ]
+  %passed.2.11423.i.i202.i.i = phi i64 [ %passed.2.11423.unr.i.i195.i.i, %B354.preheader.i.i199.i.i ], [ %.875.3.i.i220.i.i, %B354.i.i200.i.i ]
+  %.79114191421.i.i203.i.i = phi i64 [ %.79114191421.unr.i.i197.i.i, %B354.preheader.i.i199.i.i ], [ %246, %B354.i.i200.i.i ]
+  %.849.i.i204.i.i = icmp slt i64 %.79114191421.i.i203.i.i, 0
+  %235 = select i1 %.849.i.i204.i.i, i64 %7, i64 0
   %scevgep13.i.i.i.i = getelementptr i8, ptr %208, i64 %235
-  %236 = shl i64 %.79114191421.i.i204.i.i, 3
+  %236 = shl i64 %.79114191421.i.i203.i.i, 3
   %scevgep14.i.i.i.i = getelementptr i8, ptr %scevgep13.i.i.i.i, i64 %236
-  %.873.i.i206.i.i = load i64, ptr %scevgep14.i.i.i.i, align 8
-  %.875.i.i207.i.i = add nsw i64 %.873.i.i206.i.i, %passed.2.11423.i.i203.i.i
-  %237 = add i64 %.79114191421.i.i204.i.i, 1
-  %.849.1.i.i208.i.i = icmp slt i64 %237, 0
-  %238 = select i1 %.849.1.i.i208.i.i, i64 %13, i64 8
-  %scevgep7.i209.i.i = getelementptr i8, ptr %208, i64 %238
-  %239 = shl i64 %.79114191421.i.i204.i.i, 3
-  %scevgep49 = getelementptr i8, ptr %scevgep7.i209.i.i, i64 %239
-  %.873.1.i.i211.i.i = load i64, ptr %scevgep49, align 8
-  %.875.1.i.i212.i.i = add nsw i64 %.875.i.i207.i.i, %.873.1.i.i211.i.i
+  %.873.i.i205.i.i = load i64, ptr %scevgep14.i.i.i.i, align 8
+  %.875.i.i206.i.i = add nsw i64 %.873.i.i205.i.i, %passed.2.11423.i.i202.i.i
+  %237 = add i64 %.79114191421.i.i203.i.i, 1
+  %.849.1.i.i207.i.i = icmp slt i64 %237, 0
+  %238 = select i1 %.849.1.i.i207.i.i, i64 %13, i64 8
+  %scevgep7.i208.i.i = getelementptr i8, ptr %208, i64 %238
+  %239 = shl i64 %.79114191421.i.i203.i.i, 3
+  %scevgep49 = getelementptr i8, ptr %scevgep7.i208.i.i, i64 %239
+  %.873.1.i.i210.i.i = load i64, ptr %scevgep49, align 8
+  %.875.1.i.i211.i.i = add nsw i64 %.875.i.i206.i.i, %.873.1.i.i210.i.i
   %240 = add i64 %237, 1
-  %.849.2.i.i213.i.i = icmp slt i64 %240, 0
-  %241 = select i1 %.849.2.i.i213.i.i, i64 %14, i64 16
-  %scevgep5.i214.i.i = getelementptr i8, ptr %208, i64 %241
-  %242 = shl i64 %.79114191421.i.i204.i.i, 3
-  %scevgep47 = getelementptr i8, ptr %scevgep5.i214.i.i, i64 %242
-  %.873.2.i.i216.i.i = load i64, ptr %scevgep47, align 8
-  %.875.2.i.i217.i.i = add nsw i64 %.875.1.i.i212.i.i, %.873.2.i.i216.i.i
+  %.849.2.i.i212.i.i = icmp slt i64 %240, 0
+  %241 = select i1 %.849.2.i.i212.i.i, i64 %14, i64 16
+  %scevgep5.i213.i.i = getelementptr i8, ptr %208, i64 %241
+  %242 = shl i64 %.79114191421.i.i203.i.i, 3
+  %scevgep47 = getelementptr i8, ptr %scevgep5.i213.i.i, i64 %242
+  %.873.2.i.i215.i.i = load i64, ptr %scevgep47, align 8
+  %.875.2.i.i216.i.i = add nsw i64 %.875.1.i.i211.i.i, %.873.2.i.i215.i.i
   %243 = add i64 %240, 1
-  %.849.3.i.i218.i.i = icmp slt i64 %243, 0
-  %244 = select i1 %.849.3.i.i218.i.i, i64 %15, i64 24
-  %scevgep.i219.i.i = getelementptr i8, ptr %208, i64 %244
-  %245 = shl i64 %.79114191421.i.i204.i.i, 3
-  %scevgep46 = getelementptr i8, ptr %scevgep.i219.i.i, i64 %245
-  %.873.3.i.i220.i.i = load i64, ptr %scevgep46, align 8
-  %.875.3.i.i221.i.i = add nsw i64 %.875.2.i.i217.i.i, %.873.3.i.i220.i.i
-  %lsr.iv.next.i.i222.i.i = add i64 %lsr.iv.i.i202.i.i, -4
-  %.785.3.i.i223.i.i = icmp sgt i64 %lsr.iv.next.i.i222.i.i, 4
+  %.849.3.i.i217.i.i = icmp slt i64 %243, 0
+  %244 = select i1 %.849.3.i.i217.i.i, i64 %15, i64 24
+  %scevgep.i218.i.i = getelementptr i8, ptr %208, i64 %244
+  %245 = shl i64 %.79114191421.i.i203.i.i, 3
+  %scevgep46 = getelementptr i8, ptr %scevgep.i218.i.i, i64 %245
+  %.873.3.i.i219.i.i = load i64, ptr %scevgep46, align 8
+  %.875.3.i.i220.i.i = add nsw i64 %.875.2.i.i216.i.i, %.873.3.i.i219.i.i
+  %lsr.iv.next.i.i221.i.i = add i64 %lsr.iv.i.i201.i.i, -4
+  %.785.3.i.i222.i.i = icmp sgt i64 %lsr.iv.next.i.i221.i.i, 4
   %246 = add i64 %243, 1
-  br i1 %.785.3.i.i223.i.i, label %B354.i.i201.i.i, label %B384.i.i224.i.i
+  br i1 %.785.3.i.i222.i.i, label %B354.i.i200.i.i, label %B384.i.i223.i.i
 
-B384.i.i224.i.i:
-  %passed.2.1.lcssa.i.i225.i.i = phi i64 [ %.632.i.i173.i.i, %B242.endif.endif.i.i170.i.i ], [ %.875.lcssa.unr.i.i199.i.i, %B354.prol.loopexit.i.i195.i.i ], [ %.875.3.i.i221.i.i, %B354.i.i201.i.i ]
-  %spec.select.i.i226.i.i = tail call i64 @llvm.smax.i64(i64 %passed.2.1.lcssa.i.i225.i.i, i64 %.528.i.i96.i.i)
-  br label %B444.endif.endif.endif.endif.i.i100.i.i
+B384.i.i223.i.i:
+  %passed.2.1.lcssa.i.i224.i.i = phi i64 [ %.632.i.i172.i.i, %B242.endif.endif.i.i169.i.i ], [ %.875.lcssa.unr.i.i198.i.i, %B354.prol.loopexit.i.i194.i.i ], [ %.875.3.i.i220.i.i, %B354.i.i200.i.i ]
+  %spec.select.i.i225.i.i = tail call i64 @llvm.smax.i64(i64 %passed.2.1.lcssa.i.i224.i.i, i64 %.528.i.i95.i.i)
+  br label %B444.endif.endif.endif.endif.i.i99.i.i
 
-B242.endif.endif.i.i170.i.i:
-  %.631.i.i172.i.i = getelementptr i64, ptr %12, i64 %choice.5.1.i.i.i
-  %.632.i.i173.i.i = load i64, ptr %.631.i.i172.i.i, align 8
-  %.671.i.i175.i.i = sub i64 %.449.i, %.560.i.i97.i.i
-  %.11.i.i.i176.i.i = tail call i64 @llvm.smax.i64(i64 %.671.i.i175.i.i, i64 0)
-  %.703.i.i177.i.i = add nuw i64 %.562.i.i98.i.i, 1
-  %.742.i.i178.i.i = sub nsw i64 %.703.i.i177.i.i, %.11.i.i.i176.i.i
-  %.7851420.not.i.i179.i.i = icmp slt i64 %.742.i.i178.i.i, 1
-  br i1 %.7851420.not.i.i179.i.i, label %B384.i.i224.i.i, label %B354.lr.ph.i.i180.i.i
+B242.endif.endif.i.i169.i.i:
+  %.631.i.i171.i.i = getelementptr i64, ptr %12, i64 %choice.5.1.i.i.i
+  %.632.i.i172.i.i = load i64, ptr %.631.i.i171.i.i, align 8
+  %.671.i.i174.i.i = sub i64 %.449.i, %.560.i.i96.i.i
+  %.11.i.i.i175.i.i = tail call i64 @llvm.smax.i64(i64 %.671.i.i174.i.i, i64 0)
+  %.703.i.i176.i.i = add nuw i64 %.562.i.i97.i.i, 1
+  %.742.i.i177.i.i = sub nsw i64 %.703.i.i176.i.i, %.11.i.i.i175.i.i
+  %.7851420.not.i.i178.i.i = icmp slt i64 %.742.i.i177.i.i, 1
+  br i1 %.7851420.not.i.i178.i.i, label %B384.i.i223.i.i, label %B354.lr.ph.i.i179.i.i
 
-B354.lr.ph.i.i180.i.i:
-  %247 = add i64 %.560.i.i97.i.i, %.11.i.i.i176.i.i
+B354.lr.ph.i.i179.i.i:
+  %247 = add i64 %.560.i.i96.i.i, %.11.i.i.i175.i.i
   %248 = sub i64 %.370.i.i.i, %247
-  %xtraiter.i.i181.i.i = and i64 %.742.i.i178.i.i, 3
-  %lcmp.mod.not.i.i182.i.i = icmp eq i64 %xtraiter.i.i181.i.i, 0
-  br i1 %lcmp.mod.not.i.i182.i.i, label %B354.prol.loopexit.i.i195.i.i, label %B354.prol.preheader.i.i183.i.i
+  %xtraiter.i.i180.i.i = and i64 %.742.i.i177.i.i, 3
+  %lcmp.mod.not.i.i181.i.i = icmp eq i64 %xtraiter.i.i180.i.i, 0
+  br i1 %lcmp.mod.not.i.i181.i.i, label %B354.prol.loopexit.i.i194.i.i, label %B354.prol.preheader.i.i182.i.i
 
-B354.prol.preheader.i.i183.i.i:
+B354.prol.preheader.i.i182.i.i:
   %249 = trunc i64 %.368.i.i.i to i2
   %250 = add i2 %lsr75, %249
-  %251 = sub i64 %lsr.iv34.i, %.560.i.i97.i.i
+  %251 = sub i64 %lsr.iv34.i, %.560.i.i96.i.i
   %smax43 = call i64 @llvm.smax.i64(i64 %251, i64 0)
-  %252 = add i64 %.560.i.i97.i.i, %smax43
+  %252 = add i64 %.560.i.i96.i.i, %smax43
   %253 = trunc i64 %252 to i2
   %254 = sub i2 %250, %253
   %255 = zext i2 %254 to i64
   %256 = mul nsw i64 %255, -8
-  br label %B354.prol.i.i184.i.i
+  br label %B354.prol.i.i183.i.i
 
-B354.prol.i.i184.i.i:
-  %lsr.iv44 = phi i64 [ %lsr.iv.next45, %B354.prol.i.i184.i.i ], [ %256, %B354.prol.preheader.i.i183.i.i ]
-  %passed.2.11423.prol.i.i186.i.i = phi i64 [ %.875.prol.i.i191.i.i, %B354.prol.i.i184.i.i ], [ %.632.i.i173.i.i, %B354.prol.preheader.i.i183.i.i ]
-  %.79114191421.prol.i.i187.i.i = phi i64 [ %.798.prol.i.i188.i.i, %B354.prol.i.i184.i.i ], [ %.11.i.i.i176.i.i, %B354.prol.preheader.i.i183.i.i ]
-  %.798.prol.i.i188.i.i = add nuw i64 %.79114191421.prol.i.i187.i.i, 1
-  %.849.prol.i.i189.i.i = icmp slt i64 %.79114191421.prol.i.i187.i.i, 0
-  %257 = select i1 %.849.prol.i.i189.i.i, i64 %7, i64 0
+B354.prol.i.i183.i.i:
+  %lsr.iv44 = phi i64 [ %lsr.iv.next45, %B354.prol.i.i183.i.i ], [ %256, %B354.prol.preheader.i.i182.i.i ]
+  %passed.2.11423.prol.i.i185.i.i = phi i64 [ %.875.prol.i.i190.i.i, %B354.prol.i.i183.i.i ], [ %.632.i.i172.i.i, %B354.prol.preheader.i.i182.i.i ]
+  %.79114191421.prol.i.i186.i.i = phi i64 [ %.798.prol.i.i187.i.i, %B354.prol.i.i183.i.i ], [ %.11.i.i.i175.i.i, %B354.prol.preheader.i.i182.i.i ]
+  %.798.prol.i.i187.i.i = add nuw i64 %.79114191421.prol.i.i186.i.i, 1
+  %.849.prol.i.i188.i.i = icmp slt i64 %.79114191421.prol.i.i186.i.i, 0
+  %257 = select i1 %.849.prol.i.i188.i.i, i64 %7, i64 0
   %scevgep18.i.i.i.i = getelementptr i8, ptr %208, i64 %257
-  %258 = shl i64 %.79114191421.prol.i.i187.i.i, 3
+  %258 = shl i64 %.79114191421.prol.i.i186.i.i, 3
   %scevgep19.i.i.i.i = getelementptr i8, ptr %scevgep18.i.i.i.i, i64 %258
-  %.873.prol.i.i190.i.i = load i64, ptr %scevgep19.i.i.i.i, align 8
-  %.875.prol.i.i191.i.i = add nsw i64 %.873.prol.i.i190.i.i, %passed.2.11423.prol.i.i186.i.i
+  %.873.prol.i.i189.i.i = load i64, ptr %scevgep19.i.i.i.i, align 8
+  %.875.prol.i.i190.i.i = add nsw i64 %.873.prol.i.i189.i.i, %passed.2.11423.prol.i.i185.i.i
   %lsr.iv.next45 = add i64 %lsr.iv44, 8
-  %ov.i.i192.i.i = icmp eq i64 %lsr.iv.next45, 0
-  br i1 %ov.i.i192.i.i, label %B354.prol.loopexit.loopexit.i.i194.i.i, label %B354.prol.i.i184.i.i
+  %ov.i.i191.i.i = icmp eq i64 %lsr.iv.next45, 0
+  br i1 %ov.i.i191.i.i, label %B354.prol.loopexit.loopexit.i.i193.i.i, label %B354.prol.i.i183.i.i
 
-B354.prol.loopexit.loopexit.i.i194.i.i:
-  %259 = add nuw i64 %xtraiter.i.i181.i.i, %.11.i.i.i176.i.i
-  %260 = sub i64 %.703.i.i177.i.i, %259
-  br label %B354.prol.loopexit.i.i195.i.i
+B354.prol.loopexit.loopexit.i.i193.i.i:
+  %259 = add nuw i64 %xtraiter.i.i180.i.i, %.11.i.i.i175.i.i
+  %260 = sub i64 %.703.i.i176.i.i, %259
+  br label %B354.prol.loopexit.i.i194.i.i
 
-B354.prol.loopexit.i.i195.i.i:
-  %passed.2.11423.unr.i.i196.i.i = phi i64 [ %.632.i.i173.i.i, %B354.lr.ph.i.i180.i.i ], [ %.875.prol.i.i191.i.i, %B354.prol.loopexit.loopexit.i.i194.i.i ]
-  %.78414181422.unr.i.i197.i.i = phi i64 [ %.742.i.i178.i.i, %B354.lr.ph.i.i180.i.i ], [ %260, %B354.prol.loopexit.loopexit.i.i194.i.i ]
-  %.79114191421.unr.i.i198.i.i = phi i64 [ %.11.i.i.i176.i.i, %B354.lr.ph.i.i180.i.i ], [ %259, %B354.prol.loopexit.loopexit.i.i194.i.i ]
-  %.875.lcssa.unr.i.i199.i.i = phi i64 [ poison, %B354.lr.ph.i.i180.i.i ], [ %.875.prol.i.i191.i.i, %B354.prol.loopexit.loopexit.i.i194.i.i ]
+B354.prol.loopexit.i.i194.i.i:
+  %passed.2.11423.unr.i.i195.i.i = phi i64 [ %.632.i.i172.i.i, %B354.lr.ph.i.i179.i.i ], [ %.875.prol.i.i190.i.i, %B354.prol.loopexit.loopexit.i.i193.i.i ]
+  %.78414181422.unr.i.i196.i.i = phi i64 [ %.742.i.i177.i.i, %B354.lr.ph.i.i179.i.i ], [ %260, %B354.prol.loopexit.loopexit.i.i193.i.i ]
+  %.79114191421.unr.i.i197.i.i = phi i64 [ %.11.i.i.i175.i.i, %B354.lr.ph.i.i179.i.i ], [ %259, %B354.prol.loopexit.loopexit.i.i193.i.i ]
+  %.875.lcssa.unr.i.i198.i.i = phi i64 [ poison, %B354.lr.ph.i.i179.i.i ], [ %.875.prol.i.i190.i.i, %B354.prol.loopexit.loopexit.i.i193.i.i ]
   %261 = icmp ult i64 %248, 3
-  br i1 %261, label %B384.i.i224.i.i, label %B354.preheader.i.i200.i.i
+  br i1 %261, label %B384.i.i223.i.i, label %B354.preheader.i.i199.i.i
 
-B354.preheader.i.i200.i.i:
-  %262 = add i64 %.78414181422.unr.i.i197.i.i, 4
-  br label %B354.i.i201.i.i
+B354.preheader.i.i199.i.i:
+  %262 = add i64 %.78414181422.unr.i.i196.i.i, 4
+  br label %B354.i.i200.i.i
 
-B444.endif.endif.endif.endif.i.i100.i.i:
-  %passed.2.1.lcssa.pn.i.i101.i.i = phi i64 [ %.528.i.i96.i.i, %B132.i.i.i ], [ %spec.select.i.i226.i.i, %B384.i.i224.i.i ]
-  %.1053.i.i102.i.i = icmp slt i64 %.370.i.i.i, 0
-  %.1054.i.i103.i.i = select i1 %.1053.i.i102.i.i, i64 %arg.given.5.5.1, i64 0
-  %.1072.i.i104.i.i = mul i64 %choice.5.1.i.i.i, %arg.given.5.5.1
-  %263 = getelementptr double, ptr %arg.given.5.4, i64 %.1072.i.i104.i.i
+B444.endif.endif.endif.endif.i.i99.i.i:
+  %passed.2.1.lcssa.pn.i.i100.i.i = phi i64 [ %.528.i.i95.i.i, %B132.i.i.i ], [ %spec.select.i.i225.i.i, %B384.i.i223.i.i ]
+  %.1053.i.i101.i.i = icmp slt i64 %.370.i.i.i, 0
+  %.1054.i.i102.i.i = select i1 %.1053.i.i101.i.i, i64 %arg.given.5.5.1, i64 0
+  %.1072.i.i103.i.i = mul i64 %choice.5.1.i.i.i, %arg.given.5.5.1
+  %263 = getelementptr double, ptr %arg.given.5.4, i64 %.1072.i.i103.i.i
   %264 = getelementptr double, ptr %263, i64 %.370.i.i.i
-  %.1076.i.i105.i.i = getelementptr double, ptr %264, i64 %.1054.i.i103.i.i
-  %.1077.i.i106.i.i = load double, ptr %.1076.i.i105.i.i, align 8
+  %.1076.i.i104.i.i = getelementptr double, ptr %264, i64 %.1054.i.i102.i.i
+  %.1077.i.i105.i.i = load double, ptr %.1076.i.i104.i.i, align 8
   %265 = getelementptr double, ptr %263, i64 %.44212551259.i
-  %.1129.i.i109.i.i = load double, ptr %265, align 8
-  %.1161.i.i110.i.i = select i1 %.1053.i.i102.i.i, i64 %arg.given.17.5.1, i64 0
-  %.1179.i.i111.i.i = mul i64 %choice.5.1.i.i.i, %arg.given.17.5.1
-  %266 = getelementptr i64, ptr %arg.given.17.4, i64 %.1179.i.i111.i.i
+  %.1129.i.i108.i.i = load double, ptr %265, align 8
+  %.1161.i.i109.i.i = select i1 %.1053.i.i101.i.i, i64 %arg.given.17.5.1, i64 0
+  %.1179.i.i110.i.i = mul i64 %choice.5.1.i.i.i, %arg.given.17.5.1
+  %266 = getelementptr i64, ptr %arg.given.17.4, i64 %.1179.i.i110.i.i
   %267 = getelementptr i64, ptr %266, i64 %.370.i.i.i
-  %.1183.i.i112.i.i = getelementptr i64, ptr %267, i64 %.1161.i.i110.i.i
-  %.1184.i.i113.i.i = load i64, ptr %.1183.i.i112.i.i, align 8
+  %.1183.i.i111.i.i = getelementptr i64, ptr %267, i64 %.1161.i.i109.i.i
+  %.1184.i.i112.i.i = load i64, ptr %.1183.i.i111.i.i, align 8
   %268 = getelementptr i64, ptr %266, i64 %.44212551259.i
-  %.1240.i.i116.i.i = load i64, ptr %268, align 8
-  %.5.i.i.i117.i.i = fptosi double %.486.i.i.i to i64
-  %.1273.i.i118.i.i = add nsw i64 %.370.i.i.i, %.5.i.i.i117.i.i
-  %.11.i3.i.i119.i.i = tail call i64 @llvm.smin.i64(i64 %.412.i.i.i.i.i, i64 %.1273.i.i118.i.i)
+  %.1240.i.i115.i.i = load i64, ptr %268, align 8
+  %.5.i.i.i116.i.i = fptosi double %.486.i.i.i to i64
+  %.1273.i.i117.i.i = add nsw i64 %.370.i.i.i, %.5.i.i.i116.i.i
+  %.11.i3.i.i118.i.i = tail call i64 @llvm.smin.i64(i64 %.412.i.i.i.i.i, i64 %.1273.i.i117.i.i)
   %269 = getelementptr i64, ptr %arg.given.18.4, i64 %choice.5.1.i.i.i
-  %.1338.i.i120.i.i = load i64, ptr %269, align 8
-  %.1340.i.i121.i.i = add nsw i64 %.1338.i.i120.i.i, %.370.i.i.i
-  %.11.i4.i.i122.i.i = tail call i64 @llvm.smin.i64(i64 %.412.i.i.i.i.i, i64 %.1340.i.i121.i.i)
-  %.11.i2.i.i123.i.i = tail call i64 @llvm.smax.i64(i64 %.11.i4.i.i122.i.i, i64 %.370.i.i.i)
-  %.1445.i.i124.i.i = icmp slt i64 %.11.i2.i.i123.i.i, 0
-  %.1446.i.i125.i.i = select i1 %.1445.i.i124.i.i, i64 %arg.given.17.5.1, i64 0
-  %270 = getelementptr i64, ptr %266, i64 %.11.i2.i.i123.i.i
-  %.1468.i.i126.i.i = getelementptr i64, ptr %270, i64 %.1446.i.i125.i.i
-  %.1469.i.i127.i.i = load i64, ptr %.1468.i.i126.i.i, align 8
-  %.1524.i.i128.i.i = sub nsw i64 %.1469.i.i127.i.i, %.1184.i.i113.i.i
-  %.1525.i.i129.i.i = sitofp i64 %.1524.i.i128.i.i to double
-  %.1534.i.i130.i.i = icmp sgt i64 %.1524.i.i128.i.i, 0
-  br i1 %.1534.i.i130.i.i, label %B798.endif.endif.i.i161.i.i, label %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i
+  %.1338.i.i119.i.i = load i64, ptr %269, align 8
+  %.1340.i.i120.i.i = add nsw i64 %.1338.i.i119.i.i, %.370.i.i.i
+  %.11.i4.i.i121.i.i = tail call i64 @llvm.smin.i64(i64 %.412.i.i.i.i.i, i64 %.1340.i.i120.i.i)
+  %.11.i2.i.i122.i.i = tail call i64 @llvm.smax.i64(i64 %.11.i4.i.i121.i.i, i64 %.370.i.i.i)
+  %.1445.i.i123.i.i = icmp slt i64 %.11.i2.i.i122.i.i, 0
+  %.1446.i.i124.i.i = select i1 %.1445.i.i123.i.i, i64 %arg.given.17.5.1, i64 0
+  %270 = getelementptr i64, ptr %266, i64 %.11.i2.i.i122.i.i
+  %.1468.i.i125.i.i = getelementptr i64, ptr %270, i64 %.1446.i.i124.i.i
+  %.1469.i.i126.i.i = load i64, ptr %.1468.i.i125.i.i, align 8
+  %.1524.i.i127.i.i = sub nsw i64 %.1469.i.i126.i.i, %.1184.i.i112.i.i
+  %.1525.i.i128.i.i = sitofp i64 %.1524.i.i127.i.i to double
+  %.1534.i.i129.i.i = icmp sgt i64 %.1524.i.i127.i.i, 0
+  br i1 %.1534.i.i129.i.i, label %B798.endif.endif.i.i160.i.i, label %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i
 
 B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i:
   %.765.i.pre.i.i = load i64, ptr %210, align 8
-  %.pre257.i.i = sitofp i64 %.765.i.pre.i.i to double
+  %.pre256.i.i = sitofp i64 %.765.i.pre.i.i to double
   br label %B132.endif.i.i.i
 
-B798.endif.endif.i.i161.i.i:
-  %.11.i1.i.i162.i.i = tail call i64 @llvm.smax.i64(i64 %.11.i2.i.i123.i.i, i64 %.11.i3.i.i119.i.i)
-  %.10.i6.i.i163.i.i = fcmp olt double %.563.i.i.i, 1.000000e+00
-  %.11.i7.i.i164.i.i = select i1 %.10.i6.i.i163.i.i, double 1.000000e+00, double %.563.i.i.i
-  %.1677.i.i166.i.i = load i64, ptr %210, align 8
-  %.1678.i.i167.i.i = sitofp i64 %.1677.i.i166.i.i to double
-  %.1679.i.i168.i.i = fmul double %.1678.i.i167.i.i, 5.000000e-01
-  %.1681.i.i169.i.i = fadd double %.1679.i.i168.i.i, %.1525.i.i129.i.i
+B798.endif.endif.i.i160.i.i:
+  %.11.i1.i.i161.i.i = tail call i64 @llvm.smax.i64(i64 %.11.i2.i.i122.i.i, i64 %.11.i3.i.i118.i.i)
+  %.10.i6.i.i162.i.i = fcmp olt double %.563.i.i.i, 1.000000e+00
+  %.11.i7.i.i163.i.i = select i1 %.10.i6.i.i162.i.i, double 1.000000e+00, double %.563.i.i.i
+  %.1677.i.i165.i.i = load i64, ptr %210, align 8
+  %.1678.i.i166.i.i = sitofp i64 %.1677.i.i165.i.i to double
+  %.1679.i.i167.i.i = fmul double %.1678.i.i166.i.i, 5.000000e-01
+  %.1681.i.i168.i.i = fadd double %.1679.i.i167.i.i, %.1525.i.i128.i.i
   br label %B132.endif.i.i.i
 
 B278.i.i.i:
   br label %in8..exit.i.i
 
 B132.endif.i.i.i:
-  %.766.i.pre-phi.i.i = phi double [ %.1678.i.i167.i.i, %B798.endif.endif.i.i161.i.i ], [ %.pre257.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
-  %spreads.2.0.i.i132.i.i = phi double [ %.11.i7.i.i164.i.i, %B798.endif.endif.i.i161.i.i ], [ %.563.i.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
-  %end.2.0.i.i133.i.i = phi i64 [ %.11.i1.i.i162.i.i, %B798.endif.endif.i.i161.i.i ], [ %.11.i3.i.i119.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
-  %promised.2.0.i.i134.i.i = phi double [ %.1681.i.i169.i.i, %B798.endif.endif.i.i161.i.i ], [ %.1525.i.i129.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
-  %lives.2.0.i.i135.i.i = sub i64 %.473.i.i94.i.i, %passed.2.1.lcssa.pn.i.i101.i.i
-  %.1241.i.i136.i.i = sitofp i64 %.1240.i.i116.i.i to double
-  %.1130.i.i137.i.i = fsub double %.1077.i.i106.i.i, %.1129.i.i109.i.i
-  %.1132.i.i138.i.i = fmul double %.370.i.i88.i.i, %.1130.i.i137.i.i
-  %.1185.i.i139.i.i = sitofp i64 %.1184.i.i113.i.i to double
-  %.1186.i.i140.i.i = fadd double %.1132.i.i138.i.i, %.1185.i.i139.i.i
-  %.1728.i.i141.i.i = icmp slt i64 %end.2.0.i.i133.i.i, 0
-  %.1729.i.i142.i.i = select i1 %.1728.i.i141.i.i, i64 %arg.given.5.5.1, i64 0
-  %271 = getelementptr double, ptr %263, i64 %end.2.0.i.i133.i.i
-  %.1751.i.i143.i.i = getelementptr double, ptr %271, i64 %.1729.i.i142.i.i
-  %.1752.i.i144.i.i = load double, ptr %.1751.i.i143.i.i, align 8
-  %.1809.i.i145.i.i = fsub double %.1752.i.i144.i.i, %.1077.i.i106.i.i
-  %.1811.i.i146.i.i = fmul double %.370.i.i88.i.i, %.1809.i.i145.i.i
-  %.1872.i.i147.i.i = mul i64 %choice.5.1.i.i.i, %arg.given.4.5.1
-  %272 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i147.i.i
-  %.1876.i.i148.i.i = getelementptr i8, ptr %272, i64 16
-  %.1877.i.i149.i.i = load double, ptr %.1876.i.i148.i.i, align 8
-  %.1878.i.i150.i.i = fmul double %.1877.i.i149.i.i, %.1811.i.i146.i.i
-  %.1886.i.i151.i.i = tail call double @sqrt(double %.1878.i.i150.i.i)
-  %.1898.i.i152.i.i = sitofp i64 %lives.2.0.i.i135.i.i to double
-  %273 = fsub double %.1241.i.i136.i.i, %.1186.i.i140.i.i
-  %.1899.i.i153.i.i = fadd double %273, %.1898.i.i152.i.i
-  %.10.i.i.i154.i.i = fcmp ogt double %.1899.i.i153.i.i, 0.000000e+00
-  %.11.i5.i.i155.i.i = select i1 %.10.i.i.i154.i.i, double %.1899.i.i153.i.i, double 0.000000e+00
-  %.1815.i.i156.i.i = fadd double %promised.2.0.i.i134.i.i, %.1811.i.i146.i.i
-  %.1892.i.i157.i.i = fmul double %spreads.2.0.i.i132.i.i, %.1886.i.i151.i.i
-  %.1895.i.i158.i.i = fadd double %.1815.i.i156.i.i, %.1892.i.i157.i.i
-  %.1932.i.i159.i.i = fsub double %.1895.i.i158.i.i, %.11.i5.i.i155.i.i
-  %.770.i.i.i = fdiv double %.1932.i.i159.i.i, %.766.i.pre-phi.i.i
+  %.766.i.pre-phi.i.i = phi double [ %.1678.i.i166.i.i, %B798.endif.endif.i.i160.i.i ], [ %.pre256.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
+  %spreads.2.0.i.i131.i.i = phi double [ %.11.i7.i.i163.i.i, %B798.endif.endif.i.i160.i.i ], [ %.563.i.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
+  %end.2.0.i.i132.i.i = phi i64 [ %.11.i1.i.i161.i.i, %B798.endif.endif.i.i160.i.i ], [ %.11.i3.i.i118.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
+  %promised.2.0.i.i133.i.i = phi double [ %.1681.i.i168.i.i, %B798.endif.endif.i.i160.i.i ], [ %.1525.i.i128.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
+  %lives.2.0.i.i134.i.i = sub i64 %.473.i.i93.i.i, %passed.2.1.lcssa.pn.i.i100.i.i
+  %.1241.i.i135.i.i = sitofp i64 %.1240.i.i115.i.i to double
+  %.1130.i.i136.i.i = fsub double %.1077.i.i105.i.i, %.1129.i.i108.i.i
+  %.1132.i.i137.i.i = fmul double %.370.i.i87.i.i, %.1130.i.i136.i.i
+  %.1185.i.i138.i.i = sitofp i64 %.1184.i.i112.i.i to double
+  %.1186.i.i139.i.i = fadd double %.1132.i.i137.i.i, %.1185.i.i138.i.i
+  %.1728.i.i140.i.i = icmp slt i64 %end.2.0.i.i132.i.i, 0
+  %.1729.i.i141.i.i = select i1 %.1728.i.i140.i.i, i64 %arg.given.5.5.1, i64 0
+  %271 = getelementptr double, ptr %263, i64 %end.2.0.i.i132.i.i
+  %.1751.i.i142.i.i = getelementptr double, ptr %271, i64 %.1729.i.i141.i.i
+  %.1752.i.i143.i.i = load double, ptr %.1751.i.i142.i.i, align 8
+  %.1809.i.i144.i.i = fsub double %.1752.i.i143.i.i, %.1077.i.i105.i.i
+  %.1811.i.i145.i.i = fmul double %.370.i.i87.i.i, %.1809.i.i144.i.i
+  %.1872.i.i146.i.i = mul i64 %choice.5.1.i.i.i, %arg.given.4.5.1
+  %272 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i146.i.i
+  %.1876.i.i147.i.i = getelementptr i8, ptr %272, i64 16
+  %.1877.i.i148.i.i = load double, ptr %.1876.i.i147.i.i, align 8
+  %.1878.i.i149.i.i = fmul double %.1877.i.i148.i.i, %.1811.i.i145.i.i
+  %.1886.i.i150.i.i = tail call double @sqrt(double %.1878.i.i149.i.i)
+  %.1898.i.i151.i.i = sitofp i64 %lives.2.0.i.i134.i.i to double
+  %273 = fsub double %.1241.i.i135.i.i, %.1186.i.i139.i.i
+  %.1899.i.i152.i.i = fadd double %273, %.1898.i.i151.i.i
+  %.10.i.i.i153.i.i = fcmp ogt double %.1899.i.i152.i.i, 0.000000e+00
+  %.11.i5.i.i154.i.i = select i1 %.10.i.i.i153.i.i, double %.1899.i.i152.i.i, double 0.000000e+00
+  %.1815.i.i155.i.i = fadd double %promised.2.0.i.i133.i.i, %.1811.i.i145.i.i
+  %.1892.i.i156.i.i = fmul double %spreads.2.0.i.i131.i.i, %.1886.i.i150.i.i
+  %.1895.i.i157.i.i = fadd double %.1815.i.i155.i.i, %.1892.i.i156.i.i
+  %.1932.i.i158.i.i = fsub double %.1895.i.i157.i.i, %.11.i5.i.i154.i.i
+  %.770.i.i.i = fdiv double %.1932.i.i158.i.i, %.766.i.pre-phi.i.i
   %274 = getelementptr double, ptr %16, i64 %.481.i.i.i
   %.851.i.i.i = getelementptr double, ptr %274, i64 %choice.5.1.i.i.i
   %.852.i.i.i = load double, ptr %.851.i.i.i, align 8
@@ -28373,9 +28338,9 @@ B0.endif.endif.endif.i.i:
   br i1 %276, label %B132.endif.i, label %B106.lr.ph.i.i
 
 B106.lr.ph.i.i:
-  %.472.i16.i.i.i = add nuw nsw i64 %.44212551259.i, 12
-  %.11.i.i17.i.i.i = tail call i64 @llvm.smin.i64(i64 %arg.given.8.5.0, i64 %.472.i16.i.i.i)
-  %.550.i.i.i.i = sub i64 %.11.i.i17.i.i.i, %.44212551259.i
+  %.472.i15.i.i.i = add nuw nsw i64 %.44212551259.i, 12
+  %.11.i.i16.i.i.i = tail call i64 @llvm.smin.i64(i64 %arg.given.8.5.0, i64 %.472.i15.i.i.i)
+  %.550.i.i.i.i = sub i64 %.11.i.i16.i.i.i, %.44212551259.i
   %.605.prol.i.i.i.i = add nsw i64 %.550.i.i.i.i, -1
   %.1230.i.i.i = uitofp nneg i64 %.44212551259.i to double
   br label %B106.i.i
@@ -28415,34 +28380,34 @@ B70.i.i:
   %.581556.i.i = phi double [ %.583.1.i.i, %B70.i.i ], [ %.580.promoted.i.i, %B70.lr.ph.new.i.i ]
   %scevgep3.i.i = getelementptr i8, ptr %lsr.iv.i13.i, i64 -8
   %.495.i.i = load i64, ptr %scevgep3.i.i, align 8
-  %sunkaddr175 = mul i64 %arg.world.1.5.1, 8
-  %sunkaddr176 = getelementptr i8, ptr %lsr.iv.i13.i, i64 %sunkaddr175
-  %sunkaddr177 = getelementptr i8, ptr %sunkaddr176, i64 -8
-  %.550.i.i = load i64, ptr %sunkaddr177, align 8
+  %sunkaddr170 = mul i64 %arg.world.1.5.1, 8
+  %sunkaddr171 = getelementptr i8, ptr %lsr.iv.i13.i, i64 %sunkaddr170
+  %sunkaddr172 = getelementptr i8, ptr %sunkaddr171, i64 -8
+  %.550.i.i = load i64, ptr %sunkaddr172, align 8
   %.551.i.i = sub nsw i64 %.495.i.i, %.550.i.i
   %.582.i.i = sitofp i64 %.551.i.i to double
   %.583.i.i = fadd double %.581556.i.i, %.582.i.i
-  %sunkaddr178 = getelementptr i8, ptr %arg.part.4, i64 40
-  store double %.583.i.i, ptr %sunkaddr178, align 8
+  %sunkaddr173 = getelementptr i8, ptr %arg.part.4, i64 40
+  store double %.583.i.i, ptr %sunkaddr173, align 8
   %.698.i.i = load double, ptr %lsr.iv8.i.i, align 8
   %.700.i.i = fmul double %.698.i.i, %.582.i.i
   %.701.i.i = fadd double %.643557.i.i, %.700.i.i
-  %sunkaddr179 = getelementptr i8, ptr %arg.part.4, i64 16
-  store double %.701.i.i, ptr %sunkaddr179, align 8
+  %sunkaddr174 = getelementptr i8, ptr %arg.part.4, i64 16
+  store double %.701.i.i, ptr %sunkaddr174, align 8
   %.495.1.i.i = load i64, ptr %lsr.iv.i13.i, align 8
-  %sunkaddr180 = mul i64 %arg.world.1.5.1, 8
-  %sunkaddr181 = getelementptr i8, ptr %lsr.iv.i13.i, i64 %sunkaddr180
-  %.550.1.i.i = load i64, ptr %sunkaddr181, align 8
+  %sunkaddr175 = mul i64 %arg.world.1.5.1, 8
+  %sunkaddr176 = getelementptr i8, ptr %lsr.iv.i13.i, i64 %sunkaddr175
+  %.550.1.i.i = load i64, ptr %sunkaddr176, align 8
   %.551.1.i.i = sub nsw i64 %.495.1.i.i, %.550.1.i.i
   %.582.1.i.i = sitofp i64 %.551.1.i.i to double
   %.583.1.i.i = fadd double %.583.i.i, %.582.1.i.i
-  store double %.583.1.i.i, ptr %sunkaddr178, align 8
-  %sunkaddr182 = mul i64 %arg.given.4.5.1, 8
-  %sunkaddr183 = getelementptr i8, ptr %lsr.iv8.i.i, i64 %sunkaddr182
-  %.698.1.i.i = load double, ptr %sunkaddr183, align 8
+  store double %.583.1.i.i, ptr %sunkaddr173, align 8
+  %sunkaddr177 = mul i64 %arg.given.4.5.1, 8
+  %sunkaddr178 = getelementptr i8, ptr %lsr.iv8.i.i, i64 %sunkaddr177
+  %.698.1.i.i = load double, ptr %sunkaddr178, align 8
   %.700.1.i.i = fmul double %.698.1.i.i, %.582.1.i.i
   %.701.1.i.i = fadd double %.701.i.i, %.700.1.i.i
-  store double %.701.1.i.i, ptr %sunkaddr179, align 8
+  store double %.701.1.i.i, ptr %sunkaddr174, align 8
   %scevgep2.i22.i = getelementptr i8, ptr %lsr.iv.i13.i, i64 16
   %scevgep9.i23.i = getelementptr i8, ptr %lsr.iv8.i.i, i64 %280
   %lsr.iv.next7 = add i64 %lsr.iv6, -2
@@ -28467,22 +28432,22 @@ B70.epil.preheader.i.i:
   %.551.epil.i.i = sub nsw i64 %.495.epil.i.i, %.550.epil.i.i
   %.582.epil.i.i = sitofp i64 %.551.epil.i.i to double
   %.583.epil.i.i = fadd double %.581556.epil.init.i.i, %.582.epil.i.i
-  %sunkaddr184 = getelementptr i8, ptr %arg.part.4, i64 40
-  store double %.583.epil.i.i, ptr %sunkaddr184, align 8
+  %sunkaddr179 = getelementptr i8, ptr %arg.part.4, i64 40
+  store double %.583.epil.i.i, ptr %sunkaddr179, align 8
   %.693.epil.i.i = mul i64 %.409551553.epil.init.i.i, %arg.given.4.5.1
   %284 = getelementptr double, ptr %arg.given.4.4, i64 %.693.epil.i.i
   %.697.epil.i.i = getelementptr i8, ptr %284, i64 8
   %.698.epil.i.i = load double, ptr %.697.epil.i.i, align 8
   %.700.epil.i.i = fmul double %.698.epil.i.i, %.582.epil.i.i
   %.701.epil.i.i = fadd double %.643557.epil.init.i.i, %.700.epil.i.i
-  %sunkaddr185 = getelementptr i8, ptr %arg.part.4, i64 16
-  store double %.701.epil.i.i, ptr %sunkaddr185, align 8
+  %sunkaddr180 = getelementptr i8, ptr %arg.part.4, i64 16
+  store double %.701.epil.i.i, ptr %sunkaddr180, align 8
   br label %common.ret
 
 B132.endif.i:
   %285 = icmp slt i64 %arg.world.1.5.1, 1
-  %sunkaddr186 = getelementptr i8, ptr %arg.given.10.4, i64 16
-  %.379.i.i = load double, ptr %sunkaddr186, align 8
+  %sunkaddr181 = getelementptr i8, ptr %arg.given.10.4, i64 16
+  %.379.i.i = load double, ptr %sunkaddr181, align 8
   %.465.i.i = load double, ptr %arg.belief.4, align 8
   %.467.i.i = fmul double %.379.i.i, %.465.i.i
   store double %.467.i.i, ptr %arg.belief.4, align 8
@@ -28505,24 +28470,24 @@ B792.i.i:
 
 B846.i.i:
   %seen.2.1.i.i = phi double [ %.1728.i.i, %B238.endif.endif.endif.i.i ], [ %.11.i3.i.i, %B792.i.i ]
-  %sunkaddr187 = mul i64 %.72917521757.i.i, 8
-  %sunkaddr188 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr187
-  %sunkaddr189 = getelementptr i8, ptr %sunkaddr188, i64 8
-  %.1889.i.i = load double, ptr %sunkaddr189, align 8
+  %sunkaddr182 = mul i64 %.72917521757.i.i, 8
+  %sunkaddr183 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr182
+  %sunkaddr184 = getelementptr i8, ptr %sunkaddr183, i64 8
+  %.1889.i.i = load double, ptr %sunkaddr184, align 8
   %.1891.i.i = fmul double %.379.i.i, %.1889.i.i
   %.1946.i.i = load double, ptr %lsr.iv30.i.i, align 8
   %.1951.i.i = fdiv double %seen.2.1.i.i, %.1946.i.i
   %.1952.i.i = fadd double %.1891.i.i, %.1951.i.i
-  store double %.1952.i.i, ptr %sunkaddr189, align 8
-  %sunkaddr190 = mul i64 %.72917521757.i.i, 8
-  %sunkaddr191 = getelementptr i8, ptr %34, i64 %sunkaddr190
-  %sunkaddr192 = getelementptr i8, ptr %sunkaddr191, i64 8
-  %.2064.i.i = load double, ptr %sunkaddr192, align 8
+  store double %.1952.i.i, ptr %sunkaddr184, align 8
+  %sunkaddr185 = mul i64 %.72917521757.i.i, 8
+  %sunkaddr186 = getelementptr i8, ptr %34, i64 %sunkaddr185
+  %sunkaddr187 = getelementptr i8, ptr %sunkaddr186, i64 8
+  %.2064.i.i = load double, ptr %sunkaddr187, align 8
   %.2066.i.i = fmul double %.379.i.i, %.2064.i.i
   %.2121.i.i = load double, ptr %lsr.iv30.i.i, align 8
   %.2126.i.i = fdiv double %.1698.i.i, %.2121.i.i
   %.2127.i.i = fadd double %.2066.i.i, %.2126.i.i
-  store double %.2127.i.i, ptr %sunkaddr192, align 8
+  store double %.2127.i.i, ptr %sunkaddr187, align 8
   %.2237.i.i = load double, ptr %arg.belief.4, align 8
   %.2292.i.i = load double, ptr %lsr.iv30.i.i, align 8
   %.2297.i.i = fdiv double %seen.2.1.i.i, %.2292.i.i
@@ -28559,43 +28524,43 @@ B160.i.i.i.preheader:
 
 B160.i.i.i:
   %.593236238.i.i.i = phi i64 [ %.600.1.i.i.i, %B160.i.i.i ], [ 0, %B160.i.i.i.preheader ]
-  %sunkaddr193 = getelementptr i8, ptr %arg.given.10.4, i64 8
-  %.654.i.i.i = load double, ptr %sunkaddr193, align 8
-  %sunkaddr194 = mul i64 %.593236238.i.i.i, 8
-  %sunkaddr195 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr194
-  %sunkaddr196 = getelementptr i8, ptr %sunkaddr195, i64 8
-  %.709.i.i.i = load double, ptr %sunkaddr196, align 8
+  %sunkaddr188 = getelementptr i8, ptr %arg.given.10.4, i64 8
+  %.654.i.i.i = load double, ptr %sunkaddr188, align 8
+  %sunkaddr189 = mul i64 %.593236238.i.i.i, 8
+  %sunkaddr190 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr189
+  %sunkaddr191 = getelementptr i8, ptr %sunkaddr190, i64 8
+  %.709.i.i.i = load double, ptr %sunkaddr191, align 8
   %.710.i.i.i = fadd double %.654.i.i.i, %.709.i.i.i
   %.712.i.i.i = fmul double %.489.i.i.i, %.710.i.i.i
-  %sunkaddr197 = mul i64 %.593236238.i.i.i, 8
-  %sunkaddr198 = getelementptr i8, ptr %34, i64 %sunkaddr197
-  %sunkaddr199 = getelementptr i8, ptr %sunkaddr198, i64 8
-  %.797.i.i.i = load double, ptr %sunkaddr199, align 8
+  %sunkaddr192 = mul i64 %.593236238.i.i.i, 8
+  %sunkaddr193 = getelementptr i8, ptr %34, i64 %sunkaddr192
+  %sunkaddr194 = getelementptr i8, ptr %sunkaddr193, i64 8
+  %.797.i.i.i = load double, ptr %sunkaddr194, align 8
   %.799.i.i.i = fmul double %.489.i.i.i, %.797.i.i.i
   %.800.i.i.i = fadd double %.654.i.i.i, %.799.i.i.i
   %.804.i.i.i = fdiv double %.712.i.i.i, %.800.i.i.i
-  %sunkaddr200 = mul i64 %.593236238.i.i.i, 8
-  %sunkaddr201 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr200
-  store double %.804.i.i.i, ptr %sunkaddr201, align 8
+  %sunkaddr195 = mul i64 %.593236238.i.i.i, 8
+  %sunkaddr196 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr195
+  store double %.804.i.i.i, ptr %sunkaddr196, align 8
   %.600.1.i.i.i = add nuw nsw i64 %.593236238.i.i.i, 2
-  %.654.1.i.i.i = load double, ptr %sunkaddr193, align 8
-  %sunkaddr202 = mul i64 %.593236238.i.i.i, 8
-  %sunkaddr203 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr202
-  %sunkaddr204 = getelementptr i8, ptr %sunkaddr203, i64 16
-  %.709.1.i.i.i = load double, ptr %sunkaddr204, align 8
+  %.654.1.i.i.i = load double, ptr %sunkaddr188, align 8
+  %sunkaddr197 = mul i64 %.593236238.i.i.i, 8
+  %sunkaddr198 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr197
+  %sunkaddr199 = getelementptr i8, ptr %sunkaddr198, i64 16
+  %.709.1.i.i.i = load double, ptr %sunkaddr199, align 8
   %.710.1.i.i.i = fadd double %.654.1.i.i.i, %.709.1.i.i.i
   %.712.1.i.i.i = fmul double %.489.i.i.i, %.710.1.i.i.i
-  %sunkaddr205 = mul i64 %.593236238.i.i.i, 8
-  %sunkaddr206 = getelementptr i8, ptr %34, i64 %sunkaddr205
-  %sunkaddr207 = getelementptr i8, ptr %sunkaddr206, i64 16
-  %.797.1.i.i.i = load double, ptr %sunkaddr207, align 8
+  %sunkaddr200 = mul i64 %.593236238.i.i.i, 8
+  %sunkaddr201 = getelementptr i8, ptr %34, i64 %sunkaddr200
+  %sunkaddr202 = getelementptr i8, ptr %sunkaddr201, i64 16
+  %.797.1.i.i.i = load double, ptr %sunkaddr202, align 8
   %.799.1.i.i.i = fmul double %.489.i.i.i, %.797.1.i.i.i
   %.800.1.i.i.i = fadd double %.654.1.i.i.i, %.799.1.i.i.i
   %.804.1.i.i.i = fdiv double %.712.1.i.i.i, %.800.1.i.i.i
-  %sunkaddr208 = mul i64 %.593236238.i.i.i, 8
-  %sunkaddr209 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr208
-  %sunkaddr210 = getelementptr i8, ptr %sunkaddr209, i64 8
-  store double %.804.1.i.i.i, ptr %sunkaddr210, align 8
+  %sunkaddr203 = mul i64 %.593236238.i.i.i, 8
+  %sunkaddr204 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr203
+  %sunkaddr205 = getelementptr i8, ptr %sunkaddr204, i64 8
+  store double %.804.1.i.i.i, ptr %sunkaddr205, align 8
   %niter.ncmp.1.i.i.i = icmp eq i64 %unroll_iter.i.i.i, %.600.1.i.i.i
   br i1 %niter.ncmp.1.i.i.i, label %B276.loopexit.unr-lcssa.i.i.i, label %B160.i.i.i
 
@@ -28605,20 +28570,20 @@ B276.loopexit.unr-lcssa.i.i.i:
   br i1 %290, label %B48.backedge.i, label %B160.epil.preheader.i.i.i
 
 B160.epil.preheader.i.i.i:
-  %sunkaddr211 = getelementptr i8, ptr %arg.given.10.4, i64 8
-  %.654.epil.i.i.i = load double, ptr %sunkaddr211, align 8
-  %sunkaddr212 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr198.i
-  %.709.epil.i.i.i = load double, ptr %sunkaddr212, align 8
+  %sunkaddr206 = getelementptr i8, ptr %arg.given.10.4, i64 8
+  %.654.epil.i.i.i = load double, ptr %sunkaddr206, align 8
+  %sunkaddr207 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr195.i
+  %.709.epil.i.i.i = load double, ptr %sunkaddr207, align 8
   %.710.epil.i.i.i = fadd double %.654.epil.i.i.i, %.709.epil.i.i.i
   %.712.epil.i.i.i = fmul double %.489.i.i.i, %.710.epil.i.i.i
-  %sunkaddr213 = getelementptr i8, ptr %.572.i4.i, i64 %sunkaddr198.i
-  %.797.epil.i.i.i = load double, ptr %sunkaddr213, align 8
+  %sunkaddr208 = getelementptr i8, ptr %.572.i4.i, i64 %sunkaddr195.i
+  %.797.epil.i.i.i = load double, ptr %sunkaddr208, align 8
   %.799.epil.i.i.i = fmul double %.489.i.i.i, %.797.epil.i.i.i
   %.800.epil.i.i.i = fadd double %.654.epil.i.i.i, %.799.epil.i.i.i
   %.804.epil.i.i.i = fdiv double %.712.epil.i.i.i, %.800.epil.i.i.i
-  %sunkaddr214 = mul i64 %unroll_iter.i.i.i, 8
-  %sunkaddr215 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr214
-  store double %.804.epil.i.i.i, ptr %sunkaddr215, align 8
+  %sunkaddr209 = mul i64 %unroll_iter.i.i.i, 8
+  %sunkaddr210 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr209
+  store double %.804.epil.i.i.i, ptr %sunkaddr210, align 8
   br label %B48.backedge.i
 
 B238.endif.endif.endif.i.i:
@@ -28638,30 +28603,30 @@ B238.endif.endif.endif.i.i:
   %.11.i.i.i = tail call i64 @llvm.smin.i64(i64 %.926.i.i, i64 %.815.i.i)
   %.1010.i.i = add nsw i64 %.11.i.i.i, %.925.i.i
   store i64 %.1010.i.i, ptr %scevgep41, align 8
-  %sunkaddr216 = getelementptr i8, ptr %arg.part.4, i64 24
-  %.1092.i.i = load double, ptr %sunkaddr216, align 8
+  %sunkaddr211 = getelementptr i8, ptr %arg.part.4, i64 24
+  %.1092.i.i = load double, ptr %sunkaddr211, align 8
   %.1093.i.i = sitofp i64 %.11.i.i.i to double
   %.1094.i.i = fadd double %.1092.i.i, %.1093.i.i
-  store double %.1094.i.i, ptr %sunkaddr216, align 8
-  %sunkaddr217 = getelementptr i8, ptr %arg.part.4, i64 32
-  %.1154.i.i = load double, ptr %sunkaddr217, align 8
+  store double %.1094.i.i, ptr %sunkaddr211, align 8
+  %sunkaddr212 = getelementptr i8, ptr %arg.part.4, i64 32
+  %.1154.i.i = load double, ptr %sunkaddr212, align 8
   %.1155.i.i = sub nsw i64 %.815.i.i, %.11.i.i.i
   %.1156.i.i = sitofp i64 %.1155.i.i to double
   %.1157.i.i = fadd double %.1154.i.i, %.1156.i.i
-  store double %.1157.i.i, ptr %sunkaddr217, align 8
-  %sunkaddr218 = getelementptr i8, ptr %arg.part.4, i64 8
-  %.1217.i.i = load double, ptr %sunkaddr218, align 8
+  store double %.1157.i.i, ptr %sunkaddr212, align 8
+  %sunkaddr213 = getelementptr i8, ptr %arg.part.4, i64 8
+  %.1217.i.i = load double, ptr %sunkaddr213, align 8
   %scevgep32.i.i = getelementptr i8, ptr %lsr.iv30.i.i, i64 -16
   %.1272.i.i = load double, ptr %scevgep32.i.i, align 8
   %.1275.i.i = fmul double %.1272.i.i, %.1156.i.i
   %.1276.i.i = fadd double %.1217.i.i, %.1275.i.i
-  store double %.1276.i.i, ptr %sunkaddr218, align 8
+  store double %.1276.i.i, ptr %sunkaddr213, align 8
   %.1359.i.i = load i64, ptr %lsr.iv83.i, align 8
   %scevgep85.i = getelementptr i8, ptr %lsr.iv83.i, i64 -8
   %.1411.i.i = load i64, ptr %scevgep85.i, align 8
   %.1412.i.i = sub nsw i64 %.1359.i.i, %.1411.i.i
-  %sunkaddr219 = getelementptr i8, ptr %arg.given.10.4, i64 24
-  %.1473.i.i = load double, ptr %sunkaddr219, align 8
+  %sunkaddr214 = getelementptr i8, ptr %arg.given.10.4, i64 24
+  %.1473.i.i = load double, ptr %sunkaddr214, align 8
   %.1529.i.i = load double, ptr %scevgep32.i.i, align 8
   %.1531.i.i = sub nsw i64 %.1412.i.i, %.11.i.i.i
   %.11.i1.i.i = tail call i64 @llvm.smax.i64(i64 %.1531.i.i, i64 0)
@@ -28670,7 +28635,7 @@ B238.endif.endif.endif.i.i:
   %.1560.i.i = uitofp nneg i64 %.11.i1.i.i to double
   %.1561.i.i = fmul double %.1530.i.i, %.1560.i.i
   %.1562.i.i = fadd double %.1276.i.i, %.1561.i.i
-  store double %.1562.i.i, ptr %sunkaddr218, align 8
+  store double %.1562.i.i, ptr %sunkaddr213, align 8
   %.1645.i.i = load double, ptr %lsr.iv88.i, align 8
   %scevgep90.i = getelementptr i8, ptr %lsr.iv88.i, i64 -8
   %.1697.i.i = load double, ptr %scevgep90.i, align 8
@@ -32425,16 +32390,16 @@ B232:
 
 B276:
   %sunkaddr = mul i64 %.605, 8
-  %sunkaddr112 = getelementptr i8, ptr %arg.given.7.4, i64 %sunkaddr
-  %sunkaddr113 = getelementptr i8, ptr %sunkaddr112, i64 8
-  %.679 = load i64, ptr %sunkaddr113, align 8
+  %sunkaddr111 = getelementptr i8, ptr %arg.given.7.4, i64 %sunkaddr
+  %sunkaddr112 = getelementptr i8, ptr %sunkaddr111, i64 8
+  %.679 = load i64, ptr %sunkaddr112, align 8
   %.681 = icmp slt i64 %arg.t, %.679
   br i1 %.681, label %B324, label %common.ret
 
 B324:
   %4 = icmp eq i8 %arg.calls, 0
   %5 = getelementptr i64, ptr %arg.world.2.4, i64 %arg.world.2.5.1
-  br i1 %4, label %B1074.thread58, label %B330
+  br i1 %4, label %B1074.thread57, label %B330
 
 B330:
   %.795 = getelementptr i64, ptr %5, i64 %.430
@@ -32447,13 +32412,13 @@ B330:
   br i1 %or.cond, label %B1074.thread, label %B452.lr.ph
 
 B452:
-  %lsr.iv94 = phi ptr [ %arg.world.0.4, %B452.lr.ph ], [ %scevgep95, %B1048 ]
+  %lsr.iv93 = phi ptr [ %arg.world.0.4, %B452.lr.ph ], [ %scevgep94, %B1048 ]
   %choice.4.13467 = phi i64 [ -2, %B452.lr.ph ], [ %choice.5.1, %B1048 ]
   %size.4.13466 = phi i64 [ 0, %B452.lr.ph ], [ %size.5.1, %B1048 ]
   %best.2.13465 = phi double [ 0.000000e+00, %B452.lr.ph ], [ %best.3.1, %B1048 ]
   %.96234443463 = phi i64 [ 0, %B452.lr.ph ], [ %.969, %B1048 ]
   %.969 = add nuw nsw i64 %.96234443463, 1
-  %.1067 = getelementptr double, ptr %89, i64 %.96234443463
+  %.1067 = getelementptr double, ptr %88, i64 %.96234443463
   %.1068 = load double, ptr %.1067, align 8
   %.1074 = fcmp ogt double %.1068, %best.2.13465
   br i1 %.1074, label %B500, label %B1048
@@ -32466,7 +32431,7 @@ B500:
   br i1 %.1162, label %B532, label %B1048
 
 B532:
-  %.1227 = getelementptr double, ptr %91, i64 %.96234443463
+  %.1227 = getelementptr double, ptr %90, i64 %.96234443463
   %.1228 = load double, ptr %.1227, align 8
   %.1231 = fcmp une double %.1228, %.1230
   br i1 %.1231, label %B572, label %B1048
@@ -32479,7 +32444,7 @@ B572:
   %.1361 = icmp slt i64 %.1318, 0
   %.1362 = select i1 %.1361, i64 %arg.given.0.5.2, i64 0
   %.1389 = mul i64 %.96234443463, %arg.given.0.5.2
-  %6 = getelementptr i64, ptr %92, i64 %.1389
+  %6 = getelementptr i64, ptr %91, i64 %.1389
   %7 = getelementptr i64, ptr %6, i64 %.1318
   %.1393 = getelementptr i64, ptr %7, i64 %.1362
   %.1394 = load i64, ptr %.1393, align 8
@@ -32488,15 +32453,15 @@ B572:
   br i1 %.1415, label %B664, label %B1048
 
 B664:
-  %.1499 = getelementptr double, ptr %94, i64 %.96234443463
+  %.1499 = getelementptr double, ptr %93, i64 %.96234443463
   %.1500 = load double, ptr %.1499, align 8
-  %.1576 = getelementptr double, ptr %96, i64 %.96234443463
+  %.1576 = getelementptr double, ptr %95, i64 %.96234443463
   %.1577 = load double, ptr %.1576, align 8
   %8 = getelementptr double, ptr %arg.world.5.4, i64 %.96234443463
   %.370.i = load double, ptr %8, align 8
-  %.472.i = getelementptr i64, ptr %97, i64 %.96234443463
+  %.472.i = getelementptr i64, ptr %96, i64 %.96234443463
   %.473.i = load i64, ptr %.472.i, align 8
-  %.527.i = getelementptr i64, ptr %98, i64 %.96234443463
+  %.527.i = getelementptr i64, ptr %97, i64 %.96234443463
   %.528.i = load i64, ptr %.527.i, align 8
   %9 = getelementptr i64, ptr %arg.given.3.4, i64 %.96234443463
   %.560.i = load i64, ptr %9, align 8
@@ -32509,38 +32474,38 @@ B354.i:
   %passed.2.11423.i = phi i64 [ %passed.2.11423.unr.i, %B354.preheader.i ], [ %.875.3.i, %B354.i ]
   %.79114191421.i = phi i64 [ %.79114191421.unr.i, %B354.preheader.i ], [ %21, %B354.i ]
   %.849.i = icmp slt i64 %.79114191421.i, 0
-  %10 = select i1 %.849.i, i64 %100, i64 0
+  %10 = select i1 %.849.i, i64 %99, i64 0
   %11 = shl i64 %.79114191421.i, 3
-  %scevgep107 = getelementptr i8, ptr %lsr.iv94, i64 %10
-  %scevgep108 = getelementptr i8, ptr %scevgep107, i64 %11
-  %.873.i = load i64, ptr %scevgep108, align 8
+  %scevgep106 = getelementptr i8, ptr %lsr.iv93, i64 %10
+  %scevgep107 = getelementptr i8, ptr %scevgep106, i64 %11
+  %.873.i = load i64, ptr %scevgep107, align 8
   %.875.i = add nsw i64 %.873.i, %passed.2.11423.i
   %12 = add i64 %.79114191421.i, 1
   %.849.1.i = icmp slt i64 %12, 0
-  %13 = select i1 %.849.1.i, i64 %100, i64 0
-  %scevgep104 = getelementptr i8, ptr %lsr.iv94, i64 %13
+  %13 = select i1 %.849.1.i, i64 %99, i64 0
+  %scevgep103 = getelementptr i8, ptr %lsr.iv93, i64 %13
   %14 = shl i64 %.79114191421.i, 3
-  %scevgep105 = getelementptr i8, ptr %scevgep104, i64 %14
-  %scevgep106 = getelementptr i8, ptr %scevgep105, i64 8
-  %.873.1.i = load i64, ptr %scevgep106, align 8
+  %scevgep104 = getelementptr i8, ptr %scevgep103, i64 %14
+  %scevgep105 = getelementptr i8, ptr %scevgep104, i64 8
+  %.873.1.i = load i64, ptr %scevgep105, align 8
   %.875.1.i = add nsw i64 %.875.i, %.873.1.i
   %15 = add i64 %12, 1
   %.849.2.i = icmp slt i64 %15, 0
-  %16 = select i1 %.849.2.i, i64 %100, i64 0
-  %scevgep101 = getelementptr i8, ptr %lsr.iv94, i64 %16
+  %16 = select i1 %.849.2.i, i64 %99, i64 0
+  %scevgep100 = getelementptr i8, ptr %lsr.iv93, i64 %16
   %17 = shl i64 %.79114191421.i, 3
-  %scevgep102 = getelementptr i8, ptr %scevgep101, i64 %17
-  %scevgep103 = getelementptr i8, ptr %scevgep102, i64 16
-  %.873.2.i = load i64, ptr %scevgep103, align 8
+  %scevgep101 = getelementptr i8, ptr %scevgep100, i64 %17
+  %scevgep102 = getelementptr i8, ptr %scevgep101, i64 16
+  %.873.2.i = load i64, ptr %scevgep102, align 8
   %.875.2.i = add nsw i64 %.875.1.i, %.873.2.i
   %18 = add i64 %15, 1
   %.849.3.i = icmp slt i64 %18, 0
-  %19 = select i1 %.849.3.i, i64 %100, i64 0
-  %scevgep98 = getelementptr i8, ptr %lsr.iv94, i64 %19
+  %19 = select i1 %.849.3.i, i64 %99, i64 0
+  %scevgep97 = getelementptr i8, ptr %lsr.iv93, i64 %19
   %20 = shl i64 %.79114191421.i, 3
-  %scevgep99 = getelementptr i8, ptr %scevgep98, i64 %20
-  %scevgep100 = getelementptr i8, ptr %scevgep99, i64 24
-  %.873.3.i = load i64, ptr %scevgep100, align 8
+  %scevgep98 = getelementptr i8, ptr %scevgep97, i64 %20
+  %scevgep99 = getelementptr i8, ptr %scevgep98, i64 24
+  %.873.3.i = load i64, ptr %scevgep99, align 8
   %.875.3.i = add nsw i64 %.875.2.i, %.873.3.i
   %lsr.iv.next.i = add i64 %lsr.iv.i, -4
   %.785.3.i = icmp sgt i64 %lsr.iv.next.i, 4
@@ -32553,7 +32518,7 @@ B384.i:
   br label %B444.endif.endif.endif.endif.i
 
 B242.endif.endif.i:
-  %.631.i = getelementptr i64, ptr %99, i64 %.96234443463
+  %.631.i = getelementptr i64, ptr %98, i64 %.96234443463
   %.632.i = load i64, ptr %.631.i, align 8
   %.671.i = sub i64 %.670.i, %.560.i
   %.11.i.i = tail call i64 @llvm.smax.i64(i64 %.671.i, i64 0)
@@ -32574,20 +32539,20 @@ B354.prol.preheader.i:
   br label %B354.prol.i
 
 B354.prol.i:
-  %lsr.iv93 = phi i64 [ %lsr.iv.next, %B354.prol.i ], [ %24, %B354.prol.preheader.i ]
+  %lsr.iv92 = phi i64 [ %lsr.iv.next, %B354.prol.i ], [ %24, %B354.prol.preheader.i ]
   %passed.2.11423.prol.i = phi i64 [ %.632.i, %B354.prol.preheader.i ], [ %.875.prol.i, %B354.prol.i ]
   %.79114191421.prol.i = phi i64 [ %.11.i.i, %B354.prol.preheader.i ], [ %.798.prol.i, %B354.prol.i ]
   %.798.prol.i = add nuw i64 %.79114191421.prol.i, 1
   %.849.prol.i = icmp slt i64 %.79114191421.prol.i, 0
-  %25 = select i1 %.849.prol.i, i64 %100, i64 0
+  %25 = select i1 %.849.prol.i, i64 %99, i64 0
   %26 = shl i64 %.79114191421.prol.i, 3
-  %scevgep96 = getelementptr i8, ptr %lsr.iv94, i64 %25
-  %scevgep97 = getelementptr i8, ptr %scevgep96, i64 %26
-  %.873.prol.i = load i64, ptr %scevgep97, align 8
+  %scevgep95 = getelementptr i8, ptr %lsr.iv93, i64 %25
+  %scevgep96 = getelementptr i8, ptr %scevgep95, i64 %26
+  %.873.prol.i = load i64, ptr %scevgep96, align 8
   %.875.prol.i = add nsw i64 %.873.prol.i, %passed.2.11423.prol.i
-  %27 = tail call { i64, i1 } @llvm.uadd.with.overflow.i64(i64 %lsr.iv93, i64 1)
+  %27 = tail call { i64, i1 } @llvm.uadd.with.overflow.i64(i64 %lsr.iv92, i64 1)
   %ov.i = extractvalue { i64, i1 } %27, 1
-  %lsr.iv.next = add nsw i64 %lsr.iv93, 1
+  %lsr.iv.next = add nsw i64 %lsr.iv92, 1
   br i1 %ov.i, label %B354.prol.loopexit.loopexit.i, label %B354.prol.i
 
 B354.prol.loopexit.loopexit.i:
@@ -32666,7 +32631,7 @@ B798.endif.endif.i:
   br label %B664.endif.endif.endif
 
 B898:
-  %lsr.iv109 = phi i64 [ %110, %B898.lr.ph ], [ %lsr.iv.next110, %B956 ]
+  %lsr.iv108 = phi i64 [ %109, %B898.lr.ph ], [ %lsr.iv.next109, %B956 ]
   %pick.2.23433 = phi i64 [ %.1161, %B898.lr.ph ], [ %pick.3.3, %B956 ]
   %.212734293431 = phi i64 [ %.1161, %B898.lr.ph ], [ %.2134, %B956 ]
   %.2201 = icmp slt i64 %.212734293431, 0
@@ -32693,13 +32658,13 @@ B952:
 
 B956:
   %pick.3.3 = phi i64 [ %.212734293431, %B952 ], [ %pick.2.23433, %B922 ], [ %pick.2.23433, %B898 ]
-  %lsr.iv.next110 = add i64 %lsr.iv109, -1
+  %lsr.iv.next109 = add i64 %lsr.iv108, -1
   %.2134 = add i64 %.212734293431, 1
-  %.2121 = icmp samesign ugt i64 %lsr.iv.next110, 1
+  %.2121 = icmp samesign ugt i64 %lsr.iv.next109, 1
   br i1 %.2121, label %B898, label %B958
 
 B958:
-  %.397.i.pre-phi = phi i64 [ %.pre88, %B664.endif.endif.endif.B958_crit_edge ], [ %.2230, %B956 ]
+  %.397.i.pre-phi = phi i64 [ %.pre87, %B664.endif.endif.endif.B958_crit_edge ], [ %.2230, %B956 ]
   %pick.2.2.lcssa = phi i64 [ %.1161, %B664.endif.endif.endif.B958_crit_edge ], [ %pick.3.3, %B956 ]
   %.368.i = icmp slt i64 %pick.2.2.lcssa, 0
   %.369.i = select i1 %.368.i, i64 %arg.given.1.5.1, i64 0
@@ -32714,9 +32679,9 @@ B958:
   br i1 %.407.i, label %B1048, label %B112.i
 
 B112.i:
-  %sunkaddr114 = mul i64 %.429, 8
-  %sunkaddr115 = getelementptr inbounds i8, ptr %101, i64 %sunkaddr114
-  %.470.i = load i64, ptr %sunkaddr115, align 8
+  %sunkaddr113 = mul i64 %.429, 8
+  %sunkaddr114 = getelementptr inbounds i8, ptr %100, i64 %sunkaddr113
+  %.470.i = load i64, ptr %sunkaddr114, align 8
   %.501.not.i = icmp slt i64 %.470.i, %.827
   br i1 %.501.not.i, label %B168.i, label %B1048
 
@@ -32731,10 +32696,10 @@ B168.i:
   br i1 %.621.not.i, label %B270.i, label %B1048
 
 B270.i:
-  %sunkaddr116 = mul i64 %.605, 8
-  %sunkaddr117 = getelementptr i8, ptr %arg.given.7.4, i64 %sunkaddr116
-  %sunkaddr118 = getelementptr i8, ptr %sunkaddr117, i64 8
-  %.735.i = load i64, ptr %sunkaddr118, align 8
+  %sunkaddr115 = mul i64 %.605, 8
+  %sunkaddr116 = getelementptr i8, ptr %arg.given.7.4, i64 %sunkaddr115
+  %sunkaddr117 = getelementptr i8, ptr %sunkaddr116, i64 8
+  %.735.i = load i64, ptr %sunkaddr117, align 8
   %.739.not.i = icmp slt i64 %.602.i, %.735.i
   br i1 %.739.not.i, label %B354.i3, label %B1048
 
@@ -32748,10 +32713,10 @@ B354.i3:
   br i1 %.940.not.i, label %B410.i, label %B1048
 
 B410.i:
-  %sunkaddr119 = mul i64 %arg.given.9.5.0, 8
-  %sunkaddr120 = getelementptr i8, ptr %arg.given.9.4, i64 %sunkaddr119
-  %sunkaddr121 = getelementptr i8, ptr %sunkaddr120, i64 -8
-  %.992.i = load double, ptr %sunkaddr121, align 8
+  %sunkaddr118 = mul i64 %arg.given.9.5.0, 8
+  %sunkaddr119 = getelementptr i8, ptr %arg.given.9.4, i64 %sunkaddr118
+  %sunkaddr120 = getelementptr i8, ptr %sunkaddr119, i64 -8
+  %.992.i = load double, ptr %sunkaddr120, align 8
   %.993.i = fcmp ueq double %.992.i, 0x7FF0000000000000
   br i1 %.993.i, label %B998, label %B454.endif.endif.i
 
@@ -32765,19 +32730,19 @@ B578.i:
   %.1214.i = add nsw i64 %.12041171.i, -1
   %.1218.i = add i64 %.12111172.i, 1
   %.1257.i = icmp slt i64 %.12111172.i, 0
-  %48 = select i1 %.1257.i, i64 %104, i64 0
+  %48 = select i1 %.1257.i, i64 %103, i64 0
   %scevgep.i6 = getelementptr i8, ptr %arg.world.4.4, i64 %48
   %49 = shl i64 %.12111172.i, 3
   %scevgep1.i = getelementptr i8, ptr %scevgep.i6, i64 %49
   %.1273.i7 = load double, ptr %scevgep1.i, align 8
-  %sunkaddr122 = getelementptr inbounds i8, ptr %103, i64 %sunkaddr4.i
-  %.1304.i = load double, ptr %sunkaddr122, align 8
+  %sunkaddr121 = getelementptr inbounds i8, ptr %102, i64 %sunkaddr4.i
+  %.1304.i = load double, ptr %sunkaddr121, align 8
   %.1305.i = fadd double %.1273.i7, %.1304.i
   %.1336.i = fcmp ogt double %.1305.i, %.992.i
   br i1 %.1336.i, label %B1048, label %B576.i
 
 B454.endif.endif.i:
-  %50 = getelementptr i64, ptr %102, i64 %.1389
+  %50 = getelementptr i64, ptr %101, i64 %.1389
   %.1074.i = getelementptr i64, ptr %50, i64 %.569.i
   %.1075.i = load i64, ptr %.1074.i, align 8
   %.1079.i = add nsw i64 %.1075.i, %.602.i
@@ -32792,31 +32757,26 @@ B998:
   br i1 %.453.i, label %B1048, label %in5..exit
 
 in5..exit:
-  %.10.i.i10 = fcmp ogt double %.370.i, 1.500000e+00
-  %.11.i.i11 = select i1 %.10.i.i10, double 1.500000e+00, double %.370.i
   %51 = getelementptr double, ptr %34, i64 %arg.world.0.5.1
-  %.610.i = getelementptr double, ptr %51, i64 %.588.i
-  %.611.i = load double, ptr %.610.i, align 8
-  %52 = getelementptr i8, ptr %36, i64 8
-  %.663.i = getelementptr double, ptr %52, i64 %.641.i
-  %.664.i = load double, ptr %.663.i, align 8
-  %.667.i = fsub double %.611.i, %.664.i
-  %.668.i = fmul double %.11.i.i11, %.667.i
-  %53 = getelementptr i64, ptr %37, i64 %arg.world.0.5.1
-  %.721.i = getelementptr i64, ptr %53, i64 %.699.i
-  %.722.i = load i64, ptr %.721.i, align 8
-  %.723.i = sitofp i64 %.722.i to double
-  %.724.i = fadd double %.668.i, %.723.i
-  %.782.i = fsub double %.724.i, %.1241.i
-  %.897.i = sub nsw i64 %.473.i, %.528.i
-  %.898.i = sitofp i64 %.897.i to double
-  %.899.i = fsub double %.782.i, %.898.i
-  %.979.i = getelementptr i64, ptr %.1771, i64 %.569.i
-  %.980.i = load i64, ptr %.979.i, align 8
-  %.983.i = sitofp i64 %.980.i to double
-  %.984.i = fmul double %.983.i, 2.500000e-01
-  %.985.i = fcmp ult double %.899.i, %.984.i
-  %cond.fr = freeze i1 %.985.i
+  %.524.i = getelementptr double, ptr %51, i64 %.502.i
+  %.525.i = load double, ptr %.524.i, align 8
+  %.580.i = fsub double %.525.i, %.1129.i
+  %.581.i = fmul double %.580.i, 1.500000e+00
+  %52 = getelementptr i64, ptr %37, i64 %arg.world.0.5.1
+  %.634.i = getelementptr i64, ptr %52, i64 %.612.i
+  %.635.i = load i64, ptr %.634.i, align 8
+  %.636.i = sitofp i64 %.635.i to double
+  %.637.i = fadd double %.581.i, %.636.i
+  %.695.i = fsub double %.637.i, %.1241.i
+  %.810.i = sub nsw i64 %.473.i, %.528.i
+  %.811.i = sitofp i64 %.810.i to double
+  %.812.i = fsub double %.695.i, %.811.i
+  %.892.i = getelementptr i64, ptr %.1771, i64 %.569.i
+  %.893.i = load i64, ptr %.892.i, align 8
+  %.896.i = sitofp i64 %.893.i to double
+  %.897.i = fmul double %.896.i, 2.500000e-01
+  %.898.i = fcmp ult double %.812.i, %.897.i
+  %cond.fr = freeze i1 %.898.i
   %best.2.13465..1068 = select i1 %cond.fr, double %best.2.13465, double %.1068
   %size.4.13466.pick.2.2.lcssa = select i1 %cond.fr, i64 %size.4.13466, i64 %pick.2.2.lcssa
   %choice.4.13467..96234443463 = select i1 %cond.fr, i64 %choice.4.13467, i64 %.96234443463
@@ -32826,7 +32786,7 @@ B1048:
   %best.3.1 = phi double [ %best.2.13465, %B452 ], [ %best.2.13465, %B354.i3 ], [ %best.2.13465, %B958 ], [ %best.2.13465, %B572 ], [ %best.2.13465, %B532 ], [ %best.2.13465, %B500 ], [ %best.2.13465..1068, %in5..exit ], [ %.1068, %B998 ], [ %best.2.13465, %B270.i ], [ %best.2.13465, %B168.i ], [ %best.2.13465, %B112.i ], [ %best.2.13465, %B578.i ]
   %size.5.1 = phi i64 [ %size.4.13466, %B452 ], [ %size.4.13466, %B354.i3 ], [ %size.4.13466, %B958 ], [ %size.4.13466, %B572 ], [ %size.4.13466, %B532 ], [ %size.4.13466, %B500 ], [ %size.4.13466.pick.2.2.lcssa, %in5..exit ], [ %pick.2.2.lcssa, %B998 ], [ %size.4.13466, %B270.i ], [ %size.4.13466, %B168.i ], [ %size.4.13466, %B112.i ], [ %size.4.13466, %B578.i ]
   %choice.5.1 = phi i64 [ %choice.4.13467, %B452 ], [ %choice.4.13467, %B354.i3 ], [ %choice.4.13467, %B958 ], [ %choice.4.13467, %B572 ], [ %choice.4.13467, %B532 ], [ %choice.4.13467, %B500 ], [ %choice.4.13467..96234443463, %in5..exit ], [ %.96234443463, %B998 ], [ %choice.4.13467, %B270.i ], [ %choice.4.13467, %B168.i ], [ %choice.4.13467, %B112.i ], [ %choice.4.13467, %B578.i ]
-  %scevgep95 = getelementptr i8, ptr %lsr.iv94, i64 %100
+  %scevgep94 = getelementptr i8, ptr %lsr.iv93, i64 %99
   %exitcond.not = icmp eq i64 %.969, %arg.given.0.5.1
   br i1 %exitcond.not, label %B1052, label %B452
 
@@ -32835,31 +32795,31 @@ B1052:
   br i1 %.2700, label %B1074, label %common.ret
 
 B1074:
-  %sunkaddr123 = mul i64 %.429, 8
-  %sunkaddr124 = getelementptr i8, ptr %101, i64 %sunkaddr123
-  %.374.i = load i64, ptr %sunkaddr124, align 8
+  %sunkaddr122 = mul i64 %.429, 8
+  %sunkaddr123 = getelementptr i8, ptr %100, i64 %sunkaddr122
+  %.374.i = load i64, ptr %sunkaddr123, align 8
   %.415.not.i = icmp slt i64 %.374.i, %.827
   br i1 %.415.not.i, label %common.ret, label %B158.i.i
 
-B1074.thread58:
-  %54 = getelementptr i64, ptr %5, i64 %arg.f
-  %.373.i62 = getelementptr i64, ptr %54, i64 %.429
-  %.374.i63 = load i64, ptr %.373.i62, align 8
-  %.412.i1364 = getelementptr i8, ptr %arg.given.6.4, i64 8
-  %.413.i65 = load i64, ptr %.412.i1364, align 8
-  %.415.not.i66 = icmp slt i64 %.374.i63, %.413.i65
-  br i1 %.415.not.i66, label %B100.endif.endif.i, label %B158.i.i
+B1074.thread57:
+  %53 = getelementptr i64, ptr %5, i64 %arg.f
+  %.373.i61 = getelementptr i64, ptr %53, i64 %.429
+  %.374.i62 = load i64, ptr %.373.i61, align 8
+  %.412.i1263 = getelementptr i8, ptr %arg.given.6.4, i64 8
+  %.413.i64 = load i64, ptr %.412.i1263, align 8
+  %.415.not.i65 = icmp slt i64 %.374.i62, %.413.i64
+  br i1 %.415.not.i65, label %B100.endif.endif.i, label %B158.i.i
 
 B1074.thread:
-  %55 = getelementptr i64, ptr %5, i64 %arg.f
-  %.373.i45 = getelementptr i64, ptr %55, i64 %.429
-  %.374.i46 = load i64, ptr %.373.i45, align 8
-  %.415.not.i49 = icmp slt i64 %.374.i46, %.827
-  br i1 %.415.not.i49, label %common.ret, label %B158.i.i
+  %54 = getelementptr i64, ptr %5, i64 %arg.f
+  %.373.i44 = getelementptr i64, ptr %54, i64 %.429
+  %.374.i45 = load i64, ptr %.373.i44, align 8
+  %.415.not.i48 = icmp slt i64 %.374.i45, %.827
+  br i1 %.415.not.i48, label %common.ret, label %B158.i.i
 
 B228.i:
-  %lsr.iv = phi ptr [ %scevgep89, %B228.i.preheader ], [ %scevgep90, %B278.1.i ]
-  %lsr.iv.i20 = phi i64 [ %lsr.iv.next.i25, %B278.1.i ], [ %84, %B228.i.preheader ]
+  %lsr.iv = phi ptr [ %scevgep88, %B228.i.preheader ], [ %scevgep89, %B278.1.i ]
+  %lsr.iv.i19 = phi i64 [ %lsr.iv.next.i24, %B278.1.i ], [ %83, %B228.i.preheader ]
   %wanted.3.11069.i = phi i1 [ %"$phi278.1.3.1.1.i", %B278.1.i ], [ %wanted.3.11069.unr.i, %B228.i.preheader ]
   %.60210651067.i = phi i64 [ %.609.1.i, %B278.1.i ], [ %.60210651067.unr.i, %B228.i.preheader ]
   %.609.i = add i64 %.60210651067.i, 1
@@ -32868,29 +32828,29 @@ B228.i:
 B278.i:
   %.661.i = icmp slt i64 %.60210651067.i, 0
   %.662.i = select i1 %.661.i, i64 %arg.given.8.5.0, i64 0
-  %scevgep92 = getelementptr i8, ptr %lsr.iv, i64 %.662.i
-  %.677.i21 = load i8, ptr %scevgep92, align 1
-  %.680.i.not = icmp eq i8 %.677.i21, 0
+  %scevgep91 = getelementptr i8, ptr %lsr.iv, i64 %.662.i
+  %.677.i20 = load i8, ptr %scevgep91, align 1
+  %.680.i.not = icmp eq i8 %.677.i20, 0
   br i1 %.680.i.not, label %B234.1.i, label %B278.1.i
 
 B234.1.i:
   %.661.1.i = icmp slt i64 %.609.i, 0
-  %56 = select i1 %.661.1.i, i64 %83, i64 1
-  %scevgep91 = getelementptr i8, ptr %lsr.iv, i64 %56
-  %.677.1.i = load i8, ptr %scevgep91, align 1
+  %55 = select i1 %.661.1.i, i64 %82, i64 1
+  %scevgep90 = getelementptr i8, ptr %lsr.iv, i64 %55
+  %.677.1.i = load i8, ptr %scevgep90, align 1
   %.680.1.i = icmp ne i8 %.677.1.i, 0
   br label %B278.1.i
 
 B278.1.i:
   %"$phi278.1.3.1.1.i" = phi i1 [ true, %B278.i ], [ %.680.1.i, %B234.1.i ], [ true, %B228.i ]
-  %lsr.iv.next.i25 = add i64 %lsr.iv.i20, -2
+  %lsr.iv.next.i24 = add i64 %lsr.iv.i19, -2
   %.609.1.i = add i64 %.60210651067.i, 2
-  %scevgep90 = getelementptr i8, ptr %lsr.iv, i64 2
-  %.596.1.i = icmp sgt i64 %lsr.iv.next.i25, 2
+  %scevgep89 = getelementptr i8, ptr %lsr.iv, i64 2
+  %.596.1.i = icmp sgt i64 %lsr.iv.next.i24, 2
   br i1 %.596.1.i, label %B228.i, label %B226.endif.i
 
 B158.i.i:
-  %size.3.1349951 = phi i64 [ 0, %B1074.thread ], [ 0, %B226.endif.i ], [ %size.5.1, %B1074 ], [ 0, %B1074.thread58 ]
+  %size.3.1349950 = phi i64 [ 0, %B1074.thread ], [ 0, %B226.endif.i ], [ %size.5.1, %B1074 ], [ 0, %B1074.thread57 ]
   %.341.i.i = getelementptr i8, ptr %arg.given.6.4, i64 16
   %.342.i.i = load i64, ptr %.341.i.i, align 8
   %.344.i.i = add nsw i64 %.342.i.i, %arg.t
@@ -32906,12 +32866,12 @@ B158.i.i:
 B270.i.i:
   %clear.2.0599.i.i = phi i1 [ true, %B270.lr.ph.new.i.i ], [ %"$phi344.1.3.1.1.i.i", %B344.1.i.i ]
   %niter.i.i = phi i64 [ 0, %B270.lr.ph.new.i.i ], [ %niter.next.1.i.i, %B344.1.i.i ]
-  %57 = add i64 %arg.t, %niter.i.i
-  %58 = add i64 %57, 1
+  %56 = add i64 %arg.t, %niter.i.i
+  %57 = add i64 %56, 1
   br i1 %clear.2.0599.i.i, label %B276.i.i, label %B344.1.i.i
 
 B276.i.i:
-  %.763.i.i = icmp slt i64 %57, 0
+  %.763.i.i = icmp slt i64 %56, 0
   %.764.i.i = select i1 %.763.i.i, i64 %arg.given.8.5.0, i64 0
   %scevgep6.i.i = getelementptr i8, ptr %scevgep5.i.i, i64 %.764.i.i
   %scevgep7.i.i = getelementptr i8, ptr %scevgep6.i.i, i64 %niter.i.i
@@ -32920,32 +32880,32 @@ B276.i.i:
   br i1 %.782.i.i, label %B344.i.i, label %B344.1.i.i
 
 B344.i.i:
-  %59 = icmp slt i64 %57, 0
-  %60 = select i1 %59, i64 %75, i64 0
-  %scevgep3.i.i = getelementptr i8, ptr %scevgep.i.i, i64 %60
-  %61 = shl i64 %niter.i.i, 3
-  %scevgep4.i.i = getelementptr i8, ptr %scevgep3.i.i, i64 %61
+  %58 = icmp slt i64 %56, 0
+  %59 = select i1 %58, i64 %74, i64 0
+  %scevgep3.i.i = getelementptr i8, ptr %scevgep.i.i, i64 %59
+  %60 = shl i64 %niter.i.i, 3
+  %scevgep4.i.i = getelementptr i8, ptr %scevgep3.i.i, i64 %60
   %.850.i.i = load i64, ptr %scevgep4.i.i, align 8
-  %sunkaddr125 = getelementptr i8, ptr %arg.given.6.4, i64 24
-  %.880.i.i = load i64, ptr %sunkaddr125, align 8
+  %sunkaddr124 = getelementptr i8, ptr %arg.given.6.4, i64 24
+  %.880.i.i = load i64, ptr %sunkaddr124, align 8
   %.881.i.i = icmp slt i64 %.850.i.i, %.880.i.i
   br i1 %.881.i.i, label %B276.1.i.i, label %B344.1.i.i
 
 B276.1.i.i:
-  %.763.1.i.i = icmp slt i64 %58, 0
-  %62 = select i1 %.763.1.i.i, i64 %76, i64 1
-  %scevgep11.i.i = getelementptr i8, ptr %scevgep5.i.i, i64 %62
+  %.763.1.i.i = icmp slt i64 %57, 0
+  %61 = select i1 %.763.1.i.i, i64 %75, i64 1
+  %scevgep11.i.i = getelementptr i8, ptr %scevgep5.i.i, i64 %61
   %scevgep12.i.i = getelementptr i8, ptr %scevgep11.i.i, i64 %niter.i.i
   %.779.1.i.i = load i8, ptr %scevgep12.i.i, align 1
   %.782.1.i.i = icmp eq i8 %.779.1.i.i, 0
   br i1 %.782.1.i.i, label %B294.1.i.i, label %B344.1.i.i
 
 B294.1.i.i:
-  %63 = icmp slt i64 %58, 0
-  %64 = select i1 %63, i64 %77, i64 8
-  %scevgep.i15 = getelementptr i8, ptr %scevgep.i.i, i64 %64
-  %65 = shl i64 %niter.i.i, 3
-  %scevgep = getelementptr i8, ptr %scevgep.i15, i64 %65
+  %62 = icmp slt i64 %57, 0
+  %63 = select i1 %62, i64 %76, i64 8
+  %scevgep.i14 = getelementptr i8, ptr %scevgep.i.i, i64 %63
+  %64 = shl i64 %niter.i.i, 3
+  %scevgep = getelementptr i8, ptr %scevgep.i14, i64 %64
   %.850.1.i.i = load i64, ptr %scevgep, align 8
   %.881.1.i.i = icmp slt i64 %.850.1.i.i, %.880.i.i
   br label %B344.1.i.i
@@ -32957,87 +32917,87 @@ B344.1.i.i:
   br i1 %niter.ncmp.1.not.i.i, label %B348.loopexit.unr-lcssa.i.i, label %B270.i.i
 
 B348.loopexit.unr-lcssa.i.i:
-  %66 = and i64 %.342.i.i, 1
-  %lcmp.mod.not.i.i = icmp eq i64 %66, 0
-  %67 = add i64 %unroll_iter.i.i, %arg.t
+  %65 = and i64 %.342.i.i, 1
+  %lcmp.mod.not.i.i = icmp eq i64 %65, 0
+  %66 = add i64 %unroll_iter.i.i, %arg.t
   %"$phi344.1.3.1.1.i.not.i" = xor i1 %"$phi344.1.3.1.1.i.i", true
   %brmerge.i = select i1 %lcmp.mod.not.i.i, i1 true, i1 %"$phi344.1.3.1.1.i.not.i"
   br i1 %brmerge.i, label %in6..exit, label %B276.epil.i.i
 
 B276.epil.i.i:
-  %.706595597.epil.init.i4.i = phi i64 [ %67, %B348.loopexit.unr-lcssa.i.i ], [ %arg.t, %B270.lr.ph.i.i ]
+  %.706595597.epil.init.i4.i = phi i64 [ %66, %B348.loopexit.unr-lcssa.i.i ], [ %arg.t, %B270.lr.ph.i.i ]
   %.763.epil.i.i = icmp slt i64 %.706595597.epil.init.i4.i, 0
   %.764.epil.i.i = select i1 %.763.epil.i.i, i64 %arg.given.8.5.0, i64 0
-  %68 = getelementptr i8, ptr %arg.given.8.4, i64 %.706595597.epil.init.i4.i
-  %.778.epil.i.i = getelementptr i8, ptr %68, i64 %.764.epil.i.i
+  %67 = getelementptr i8, ptr %arg.given.8.4, i64 %.706595597.epil.init.i4.i
+  %.778.epil.i.i = getelementptr i8, ptr %67, i64 %.764.epil.i.i
   %.779.epil.i.i = load i8, ptr %.778.epil.i.i, align 1
   %.782.epil.i.i = icmp eq i8 %.779.epil.i.i, 0
   br i1 %.782.epil.i.i, label %B294.epil.i.i, label %common.ret
 
 B294.epil.i.i:
-  %69 = icmp slt i64 %.706595597.epil.init.i4.i, 0
-  %.827.epil.i.i = select i1 %69, i64 %arg.world.3.5.1, i64 0
-  %70 = getelementptr i64, ptr %71, i64 %.706595597.epil.init.i4.i
-  %.849.epil.i.i = getelementptr i64, ptr %70, i64 %.827.epil.i.i
+  %68 = icmp slt i64 %.706595597.epil.init.i4.i, 0
+  %.827.epil.i.i = select i1 %68, i64 %arg.world.3.5.1, i64 0
+  %69 = getelementptr i64, ptr %70, i64 %.706595597.epil.init.i4.i
+  %.849.epil.i.i = getelementptr i64, ptr %69, i64 %.827.epil.i.i
   %.850.epil.i.i = load i64, ptr %.849.epil.i.i, align 8
   %sunkaddr17.i.i = getelementptr i8, ptr %arg.given.6.4, i64 24
   %.880.epil.i.i = load i64, ptr %sunkaddr17.i.i, align 8
   %.881.epil.i.i = icmp slt i64 %.850.epil.i.i, %.880.epil.i.i
-  %cond.fr7585 = freeze i1 %.881.epil.i.i
-  br i1 %cond.fr7585, label %in6..exit.thread80, label %common.ret
+  %cond.fr7484 = freeze i1 %.881.epil.i.i
+  br i1 %cond.fr7484, label %in6..exit.thread79, label %common.ret
 
 B232.endif.i.i:
   %.700596.not.i.i = icmp slt i64 %.342.i.i, 1
-  br i1 %.700596.not.i.i, label %in6..exit.thread80, label %B270.lr.ph.i.i
+  br i1 %.700596.not.i.i, label %in6..exit.thread79, label %B270.lr.ph.i.i
 
 B270.lr.ph.i.i:
-  %71 = getelementptr i64, ptr %arg.world.3.4, i64 %arg.world.3.5.1
-  %72 = icmp eq i64 %.342.i.i, 1
-  br i1 %72, label %B276.epil.i.i, label %B270.lr.ph.new.i.i
+  %70 = getelementptr i64, ptr %arg.world.3.4, i64 %arg.world.3.5.1
+  %71 = icmp eq i64 %.342.i.i, 1
+  br i1 %71, label %B276.epil.i.i, label %B270.lr.ph.new.i.i
 
 B270.lr.ph.new.i.i:
-  %const111 = bitcast i64 9223372036854775806 to i64
-  %unroll_iter.i.i = and i64 %.342.i.i, %const111
-  %73 = add i64 %arg.world.3.5.1, %arg.t
-  %74 = shl i64 %73, 3
-  %scevgep.i.i = getelementptr i8, ptr %arg.world.3.4, i64 %74
+  %const110 = bitcast i64 9223372036854775806 to i64
+  %unroll_iter.i.i = and i64 %.342.i.i, %const110
+  %72 = add i64 %arg.world.3.5.1, %arg.t
+  %73 = shl i64 %72, 3
+  %scevgep.i.i = getelementptr i8, ptr %arg.world.3.4, i64 %73
   %scevgep5.i.i = getelementptr i8, ptr %arg.given.8.4, i64 %arg.t
-  %75 = shl i64 %arg.world.3.5.1, 3
-  %76 = add i64 %arg.given.8.5.0, 1
-  %77 = add i64 %75, 8
+  %74 = shl i64 %arg.world.3.5.1, 3
+  %75 = add i64 %arg.given.8.5.0, 1
+  %76 = add i64 %74, 8
   br label %B270.i.i
 
 B100.endif.endif.i:
   %.464.i = getelementptr i8, ptr %arg.given.6.4, i64 32
   %.465.i = load i64, ptr %.464.i, align 8
-  %.467.i = icmp sge i64 %.374.i63, %.465.i
-  %.472.i16 = add nsw i64 %arg.t, 12
-  %.11.i.i17 = tail call i64 @llvm.smin.i64(i64 %arg.given.8.5.0, i64 %.472.i16)
-  %.550.i = sub i64 %.11.i.i17, %arg.t
+  %.467.i = icmp sge i64 %.374.i62, %.465.i
+  %.472.i15 = add nsw i64 %arg.t, 12
+  %.11.i.i16 = tail call i64 @llvm.smin.i64(i64 %arg.given.8.5.0, i64 %.472.i15)
+  %.550.i = sub i64 %.11.i.i16, %arg.t
   %.5961066.not.i = icmp slt i64 %.550.i, 1
   br i1 %.5961066.not.i, label %B226.endif.i, label %B228.lr.ph.i
 
 B228.lr.ph.i:
-  %.693.i = shl nsw i64 %.374.i63, 1
+  %.693.i = shl nsw i64 %.374.i62, 1
   %.neg.i = add nsw i64 %arg.t, 1
-  %xtraiter.i18 = and i64 %.550.i, 1
-  %lcmp.mod.not.i19 = icmp eq i64 %xtraiter.i18, 0
-  br i1 %lcmp.mod.not.i19, label %B228.prol.loopexit.i, label %B228.prol.i
+  %xtraiter.i17 = and i64 %.550.i, 1
+  %lcmp.mod.not.i18 = icmp eq i64 %xtraiter.i17, 0
+  br i1 %lcmp.mod.not.i18, label %B228.prol.loopexit.i, label %B228.prol.i
 
 B228.prol.i:
-  %.not = icmp slt i64 %.374.i63, %.465.i
+  %.not = icmp slt i64 %.374.i62, %.465.i
   %.605.prol.i = add nsw i64 %.550.i, -1
   br i1 %.not, label %B234.prol.i, label %B228.prol.loopexit.i
 
 B234.prol.i:
-  %78 = icmp slt i64 %arg.t, 0
-  %79 = icmp sge i64 %.693.i, %.413.i65
-  %.662.prol.i = select i1 %78, i64 %arg.given.8.5.0, i64 0
-  %80 = getelementptr i8, ptr %arg.given.8.4, i64 %arg.t
-  %.676.prol.i = getelementptr i8, ptr %80, i64 %.662.prol.i
+  %77 = icmp slt i64 %arg.t, 0
+  %78 = icmp sge i64 %.693.i, %.413.i64
+  %.662.prol.i = select i1 %77, i64 %arg.given.8.5.0, i64 0
+  %79 = getelementptr i8, ptr %arg.given.8.4, i64 %arg.t
+  %.676.prol.i = getelementptr i8, ptr %79, i64 %.662.prol.i
   %.677.prol.i = load i8, ptr %.676.prol.i, align 1
   %.680.prol.i = icmp ne i8 %.677.prol.i, 0
-  %spec.select.prol.i = select i1 %.680.prol.i, i1 %79, i1 false
+  %spec.select.prol.i = select i1 %.680.prol.i, i1 %78, i1 false
   br label %B228.prol.loopexit.i
 
 B228.prol.loopexit.i:
@@ -33045,18 +33005,18 @@ B228.prol.loopexit.i:
   %.59510641068.unr.i = phi i64 [ %.550.i, %B228.lr.ph.i ], [ %.605.prol.i, %B228.prol.i ], [ %.605.prol.i, %B234.prol.i ]
   %.60210651067.unr.i = phi i64 [ %arg.t, %B228.lr.ph.i ], [ %.neg.i, %B228.prol.i ], [ %.neg.i, %B234.prol.i ]
   %"$phi278.1.3.1.lcssa.unr.i" = phi i1 [ poison, %B228.lr.ph.i ], [ true, %B228.prol.i ], [ %spec.select.prol.i, %B234.prol.i ]
-  %81 = icmp eq i64 %arg.given.8.5.0, %.neg.i
-  br i1 %81, label %B226.endif.i, label %B228.preheader.i
+  %80 = icmp eq i64 %arg.given.8.5.0, %.neg.i
+  br i1 %80, label %B226.endif.i, label %B228.preheader.i
 
 B228.preheader.i:
-  %82 = icmp sge i64 %.693.i, %.413.i65
-  %83 = add i64 %arg.given.8.5.0, 1
-  %.fr = freeze i1 %82
+  %81 = icmp sge i64 %.693.i, %.413.i64
+  %82 = add i64 %arg.given.8.5.0, 1
+  %.fr = freeze i1 %81
   br i1 %.fr, label %B228.i.preheader, label %B226.endif.i
 
 B228.i.preheader:
-  %84 = add nuw i64 %.59510641068.unr.i, 2
-  %scevgep89 = getelementptr i8, ptr %arg.given.8.4, i64 %.60210651067.unr.i
+  %83 = add nuw i64 %.59510641068.unr.i, 2
+  %scevgep88 = getelementptr i8, ptr %arg.given.8.4, i64 %.60210651067.unr.i
   br label %B228.i
 
 B226.endif.i:
@@ -33064,73 +33024,71 @@ B226.endif.i:
   br i1 %wanted.3.1.lcssa.i, label %B158.i.i, label %common.ret
 
 in6..exit:
-  %85 = and i64 %.342.i.i, 1
-  %86 = icmp eq i64 %85, 0
-  %"$phi344.1.3.1.1.i.mux.i" = select i1 %86, i1 %"$phi344.1.3.1.1.i.i", i1 false
-  %cond.fr75 = freeze i1 %"$phi344.1.3.1.1.i.mux.i"
-  br i1 %cond.fr75, label %in6..exit.thread80, label %common.ret
+  %84 = and i64 %.342.i.i, 1
+  %85 = icmp eq i64 %84, 0
+  %"$phi344.1.3.1.1.i.mux.i" = select i1 %85, i1 %"$phi344.1.3.1.1.i.i", i1 false
+  %cond.fr74 = freeze i1 %"$phi344.1.3.1.1.i.mux.i"
+  br i1 %cond.fr74, label %in6..exit.thread79, label %common.ret
 
-in6..exit.thread80:
+in6..exit.thread79:
   br label %common.ret
 
 common.ret:
-  %size.2.0 = phi i64 [ 0, %entry ], [ 0, %B232 ], [ %size.5.1, %B1052 ], [ 0, %B276 ], [ 0, %B166 ], [ %size.3.1349951, %in6..exit.thread80 ], [ %size.3.1349951, %in6..exit ], [ %size.3.1349951, %B294.epil.i.i ], [ 0, %B226.endif.i ], [ %size.3.1349951, %B276.epil.i.i ], [ %size.3.1349951, %B158.i.i ], [ 0, %B1074.thread ], [ %size.5.1, %B1074 ]
-  %choice.6.0 = phi i64 [ -2, %entry ], [ -2, %B232 ], [ %choice.5.1, %B1052 ], [ -2, %B276 ], [ -2, %B166 ], [ -1, %in6..exit.thread80 ], [ -2, %in6..exit ], [ -2, %B294.epil.i.i ], [ -2, %B226.endif.i ], [ -2, %B276.epil.i.i ], [ -2, %B158.i.i ], [ -2, %B1074.thread ], [ -2, %B1074 ]
+  %size.2.0 = phi i64 [ 0, %entry ], [ 0, %B232 ], [ %size.5.1, %B1052 ], [ 0, %B276 ], [ 0, %B166 ], [ %size.3.1349950, %in6..exit.thread79 ], [ %size.3.1349950, %in6..exit ], [ %size.3.1349950, %B294.epil.i.i ], [ 0, %B226.endif.i ], [ %size.3.1349950, %B276.epil.i.i ], [ %size.3.1349950, %B158.i.i ], [ 0, %B1074.thread ], [ %size.5.1, %B1074 ]
+  %choice.6.0 = phi i64 [ -2, %entry ], [ -2, %B232 ], [ %choice.5.1, %B1052 ], [ -2, %B276 ], [ -2, %B166 ], [ -1, %in6..exit.thread79 ], [ -2, %in6..exit ], [ -2, %B294.epil.i.i ], [ -2, %B226.endif.i ], [ -2, %B276.epil.i.i ], [ -2, %B158.i.i ], [ -2, %B1074.thread ], [ -2, %B1074 ]
   store i64 %choice.6.0, ptr %retptr, align 8
   %retptr.repack3407 = getelementptr inbounds nuw i8, ptr %retptr, i64 8
   store i64 %size.2.0, ptr %retptr.repack3407, align 8
   ret i32 0
 
 B452.lr.ph:
-  %87 = icmp slt i64 %arg.f, 0
-  %88 = icmp slt i64 %arg.t, 0
+  %86 = icmp slt i64 %arg.f, 0
+  %87 = icmp slt i64 %arg.t, 0
   %const = bitcast i64 9223372036854775806 to i64
   %invariant.gep3439 = getelementptr i8, ptr %arg.given.1.4, i64 %arg.f
-  %89 = getelementptr double, ptr %arg.world.5.4, i64 %arg.world.5.5.1
-  %.1129 = select i1 %87, i64 %arg.given.14.5.2, i64 0
-  %90 = getelementptr i64, ptr %arg.given.14.4, i64 %.1129
-  %invariant.gep = getelementptr i64, ptr %90, i64 %arg.f
+  %88 = getelementptr double, ptr %arg.world.5.4, i64 %arg.world.5.5.1
+  %.1129 = select i1 %86, i64 %arg.given.14.5.2, i64 0
+  %89 = getelementptr i64, ptr %arg.given.14.4, i64 %.1129
+  %invariant.gep = getelementptr i64, ptr %89, i64 %arg.f
   %.idx = shl i64 %arg.world.5.5.1, 4
-  %91 = getelementptr i8, ptr %arg.world.5.4, i64 %.idx
+  %90 = getelementptr i8, ptr %arg.world.5.4, i64 %.idx
   %.1230 = sitofp i64 %arg.t to double
   %.1385 = mul i64 %arg.given.0.5.2, %arg.given.0.5.1
-  %92 = getelementptr i64, ptr %arg.given.0.4, i64 %.1385
+  %91 = getelementptr i64, ptr %arg.given.0.4, i64 %.1385
   %.1464 = icmp slt i64 %.352, 0
   %.1465 = select i1 %.1464, i64 %arg.given.12.5.1, i64 0
   %.1466 = add i64 %.1465, %.352
   %.1491 = mul i64 %arg.given.12.5.2, %arg.given.12.5.1
   %.1495 = mul i64 %.1466, %arg.given.12.5.2
   %.idx3410 = mul i64 %.1491, 24
-  %93 = getelementptr i8, ptr %arg.given.12.4, i64 %.idx3410
-  %94 = getelementptr double, ptr %93, i64 %.1495
+  %92 = getelementptr i8, ptr %arg.given.12.4, i64 %.idx3410
+  %93 = getelementptr double, ptr %92, i64 %.1495
   %.idx3411 = shl i64 %.1491, 5
-  %95 = getelementptr i8, ptr %arg.given.12.4, i64 %.idx3411
-  %96 = getelementptr double, ptr %95, i64 %.1495
-  %.2205 = select i1 %87, i64 %arg.given.1.5.2, i64 0
+  %94 = getelementptr i8, ptr %arg.given.12.4, i64 %.idx3411
+  %95 = getelementptr double, ptr %94, i64 %.1495
+  %.2205 = select i1 %86, i64 %arg.given.1.5.2, i64 0
   %.2228 = mul i64 %arg.given.1.5.2, %arg.given.1.5.1
   %invariant.gep3477 = getelementptr i8, ptr %invariant.gep3439, i64 %.2205
   %.412.i = add nsw i64 %arg.given.5.5.1, -1
   %.idx.i = mul i64 %arg.world.1.5.1, 24
-  %97 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx.i
-  %98 = getelementptr i64, ptr %arg.world.1.4, i64 %arg.world.1.5.1
+  %96 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx.i
+  %97 = getelementptr i64, ptr %arg.world.1.4, i64 %arg.world.1.5.1
   %.idx1417.i = shl i64 %arg.world.1.5.1, 4
-  %99 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx1417.i
+  %98 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx1417.i
   %.670.i = add nsw i64 %arg.t, 1
-  %100 = shl i64 %arg.world.0.5.1, 3
-  %.1106.i = select i1 %88, i64 %arg.given.5.5.1, i64 0
-  %.1217.i = select i1 %88, i64 %arg.given.17.5.1, i64 0
-  %101 = getelementptr i64, ptr %5, i64 %arg.f
+  %99 = shl i64 %arg.world.0.5.1, 3
+  %.1106.i = select i1 %87, i64 %arg.given.5.5.1, i64 0
+  %.1217.i = select i1 %87, i64 %arg.given.17.5.1, i64 0
+  %100 = getelementptr i64, ptr %5, i64 %arg.f
   %.idx.i4 = shl i64 %.1385, 4
-  %102 = getelementptr i8, ptr %arg.given.0.4, i64 %.idx.i4
-  %103 = getelementptr double, ptr %arg.given.9.4, i64 %arg.f
-  %104 = shl i64 %arg.world.4.5.0, 3
-  %105 = shl i64 %arg.given.9.5.0, 3
-  %sunkaddr4.i = select i1 %87, i64 %105, i64 0
-  %.587.i = icmp slt i64 %arg.world.0.5.1, 0
-  %.588.i = select i1 %.587.i, i64 %arg.given.5.5.1, i64 0
-  %.640.i = icmp slt i64 %arg.t, -1
-  %.641.i = select i1 %.640.i, i64 %arg.given.5.5.1, i64 0
-  %.699.i = select i1 %.587.i, i64 %arg.given.17.5.1, i64 0
+  %101 = getelementptr i8, ptr %arg.given.0.4, i64 %.idx.i4
+  %102 = getelementptr double, ptr %arg.given.9.4, i64 %arg.f
+  %103 = shl i64 %arg.world.4.5.0, 3
+  %104 = shl i64 %arg.given.9.5.0, 3
+  %sunkaddr4.i = select i1 %86, i64 %104, i64 0
+  %.501.i = icmp slt i64 %arg.world.0.5.1, 0
+  %.502.i = select i1 %.501.i, i64 %arg.given.5.5.1, i64 0
+  %.612.i = select i1 %.501.i, i64 %arg.given.17.5.1, i64 0
   br label %B452
 
 B664.endif.endif.endif:
@@ -33146,20 +33104,20 @@ B664.endif.endif.endif:
   %.1186.i = fadd double %.1132.i, %.1185.i
   %.1728.i = icmp slt i64 %end.2.0.i, 0
   %.1729.i = select i1 %.1728.i, i64 %arg.given.5.5.1, i64 0
-  %106 = getelementptr double, ptr %34, i64 %end.2.0.i
-  %.1751.i = getelementptr double, ptr %106, i64 %.1729.i
+  %105 = getelementptr double, ptr %34, i64 %end.2.0.i
+  %.1751.i = getelementptr double, ptr %105, i64 %.1729.i
   %.1752.i = load double, ptr %.1751.i, align 8
   %.1809.i = fsub double %.1752.i, %.1077.i
   %.1811.i = fmul double %.370.i, %.1809.i
   %.1872.i = mul i64 %.96234443463, %arg.given.4.5.1
-  %107 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i
-  %.1876.i = getelementptr i8, ptr %107, i64 16
+  %106 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i
+  %.1876.i = getelementptr i8, ptr %106, i64 16
   %.1877.i = load double, ptr %.1876.i, align 8
   %.1878.i = fmul double %.1877.i, %.1811.i
   %.1886.i = tail call double @sqrt(double %.1878.i)
   %.1898.i = sitofp i64 %lives.2.0.i to double
-  %108 = fsub double %.1241.i, %.1186.i
-  %.1899.i = fadd double %108, %.1898.i
+  %107 = fsub double %.1241.i, %.1186.i
+  %.1899.i = fadd double %107, %.1898.i
   %.10.i.i = fcmp ogt double %.1899.i, 0.000000e+00
   %.11.i5.i = select i1 %.10.i.i, double %.1899.i, double 0.000000e+00
   %.1815.i = fadd double %promised.2.0.i, %.1811.i
@@ -33176,14 +33134,14 @@ B664.endif.endif.endif:
   br i1 %.212134303507, label %B898.lr.ph, label %B664.endif.endif.endif.B958_crit_edge
 
 B664.endif.endif.endif.B958_crit_edge:
-  %.pre88 = mul i64 %.96234443463, %.2228
+  %.pre87 = mul i64 %.96234443463, %.2228
   br label %B958
 
 B898.lr.ph:
   %.2230 = mul i64 %.96234443463, %.2228
   %gep3478 = getelementptr i8, ptr %invariant.gep3477, i64 %.2230
-  %109 = add i64 %.1318, 2
-  %110 = sub i64 %109, %.1161
+  %108 = add i64 %.1318, 2
+  %109 = sub i64 %108, %.1161
   br label %B898
 }
 

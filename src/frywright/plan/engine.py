@@ -27,7 +27,7 @@ from frywright.physics.kernels import inlined, njit
 FILTER, NOTHING = -1, -2
 MOST_SLOTS = 72  # longest cook or hold: six hours in slots of five minutes
 FIRST_PATHS, KEPT_CANDIDATES, TRIED_PRODUCTS = 12, 5, 4
-BUSY_LEVEL, SELLS_FRAC = 1.5, 0.25  # level up to which, and share of, late loads should sell (own choice)
+BUSY_LEVEL, SELLS_FRAC = 1.5, 0.25  # level at which, and share of, late loads should sell (own choice)
 WAITS = (0, 2, 4)  # slots for which leaving a fryer empty is tried
 NEAR_SLOTS = 12  # a filter turn is brought forward where a rush comes within so many slots (own choice)
 
@@ -236,12 +236,13 @@ def _filter_now(f, t, calls, world, given):  # type: ignore[no-untyped-def]
 
 @inlined
 def sells(i, k, t, world, given):  # type: ignore[no-untyped-def]
-    """Whether a quarter of a load should sell: asked of the last loads, which stand until the close."""
+    """Whether a quarter of a load sells if guests come half as often again: asked of the last loads, which
+    stand until the close.
+    """
     sizes, ahead, firm, close = given[0], given[5], given[17], world[0].shape[1]
     if t + sizes[1, i, k] + given[3][i] < close:
         return True
-    level = min(world[5][0, i], BUSY_LEVEL)
-    wanted = level * (ahead[i, close] - ahead[i, t + 1]) + firm[i, close] - firm[i, t]
+    wanted = BUSY_LEVEL * (ahead[i, close] - ahead[i, t]) + firm[i, close] - firm[i, t]
     return wanted - (world[1][3, i] - world[1][1, i]) >= SELLS_FRAC * sizes[0, i, k]
 
 
