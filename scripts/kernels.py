@@ -111,16 +111,20 @@ def entry(name: str, native: Any) -> str:
     return "\n".join([*lines, "ret i32 %status", "}"])
 
 
+NO_ERRORS = (
+    (r"({ ptr, i32, ptr, ptr, i32 } { ptr @[^,]+, i32) \d+", r"\1 1"),
+    (r"(%([\w.]+) = getelementptr [^\n]*, i64 8\n\s+store i32 )\d+(, ptr %\2, align 8)", r"\g<1>0\3"),
+)
+"""What else is said of an error: how long its words are, and its line, which Numba counts now so, now so."""
+
+
 def plain(text: str) -> str:
     """A text without what it says of the machine it was made on."""
     text = re.sub(r"(?m)^; .*\n| +; preds = .*$", "", text)
     text = re.sub(LEFT_OUT, "", re.sub(r", ![\w.]+ !\d+", "", text))
-    text = re.sub(
-        r'constant \[\d+ x i8\] c"[^"]*"', "constant [1 x i8] zeroinitializer", text
-    )  # words of errors
-    text = re.sub(
-        r"({ ptr, i32, ptr, ptr, i32 } { ptr @[^,]+, i32) \d+", r"\1 1", text
-    )  # and how long they are
+    text = re.sub(r'constant \[\d+ x i8\] c"[^"]*"', "constant [1 x i8] zeroinitializer", text)
+    for found, instead in NO_ERRORS:
+        text = re.sub(found, instead, text)
     return re.sub(r"(?m)^(attributes #\d+) = .*$", r"\1 = { nounwind }", text)
 
 

@@ -21834,7 +21834,7 @@ B458.endif.endif.endif.endif.endif.endif:
 B458.endif.endif.endif.endif.endif.endif.endif:
   store ptr @n202, ptr %.1451, align 8
   %.1466 = getelementptr i8, ptr %.1451, i64 8
-  store i32 406, ptr %.1466, align 8
+  store i32 0, ptr %.1466, align 8
   %.1468 = getelementptr i8, ptr %.1451, i64 16
   store ptr %.1440, ptr %.1468, align 8
   %.1470 = getelementptr i8, ptr %.1451, i64 24
@@ -22298,7 +22298,7 @@ B364.endif.endif.endif.endif.endif.endif:
 B364.endif.endif.endif.endif.endif.endif.endif:
   store ptr @n259, ptr %.540, align 8
   %.555 = getelementptr i8, ptr %.540, i64 8
-  store i32 406, ptr %.555, align 8
+  store i32 0, ptr %.555, align 8
   %.557 = getelementptr i8, ptr %.540, i64 16
   store ptr %.529, ptr %.557, align 8
   %.559 = getelementptr i8, ptr %.540, i64 24
@@ -23256,7 +23256,7 @@ B552.endif.endif.endif.endif.endif.endif:
 B552.endif.endif.endif.endif.endif.endif.endif:
   store ptr @n281, ptr %.1438, align 8
   %.1453 = getelementptr i8, ptr %.1438, i64 8
-  store i32 406, ptr %.1453, align 8
+  store i32 0, ptr %.1453, align 8
   %.1455 = getelementptr i8, ptr %.1438, i64 16
   store ptr %.1427, ptr %.1455, align 8
   %.1457 = getelementptr i8, ptr %.1438, i64 24
