@@ -19,6 +19,7 @@ from frywright.rooms.kitchen import kitchen_text, remember_kitchen, remembered_k
 
 TIMES = ("first_drop", "opens", "closes")
 MOST_HANDS, MOST_LOADS, LONGEST_CURRENCY, MOST_MONEY = 9, 200, 8, 1e4
+"""What can be typed at most: people, loads between filter turns, letters, money a piece (own choice)."""
 FILE = "kitchen.toml"
 
 
