@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 import httpx
 import pytest
+from examples.postgres import cluster
 from fastapi.testclient import TestClient
 
 GOES_ON = (302, 303, 307, 308)
@@ -27,3 +28,10 @@ def a_browser_is_sent_on() -> Iterator[None]:
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(TestClient, "request", request)
         yield
+
+
+@pytest.fixture(scope="session")
+def postgres() -> Iterator[str]:
+    """A PostgreSQL server; without one the tests that need it fail."""
+    with cluster() as server:
+        yield server

@@ -10,7 +10,7 @@ from urllib.parse import quote
 
 import psycopg
 import pytest
-from examples.postgres import cluster, new_database
+from examples.postgres import new_database
 from fastapi.testclient import TestClient
 
 from frywright import web
@@ -61,12 +61,6 @@ def client(request, tmp_path_factory):
         app.state.rates = app.state.knocks = Rates(10**9, 10**9)
         yield TestClient(app, base_url=HOST, headers={"origin": HOST}, raise_server_exceptions=False)
         store.close()
-
-
-@pytest.fixture(scope="module")
-def postgres():
-    with cluster() as server:
-        yield server
 
 
 @pytest.mark.parametrize(

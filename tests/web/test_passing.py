@@ -12,6 +12,7 @@ from pathlib import Path
 from tempfile import TemporaryDirectory
 
 import pytest
+from examples.postgres import new_database
 from fastapi.testclient import TestClient
 
 from frywright.ledger.store import Store
@@ -90,10 +91,10 @@ class Line:
 class Both:
     """A writer, and beside it one that reads and passes on."""
 
-    def __init__(self, path: Path, folder: Path) -> None:
-        self.store = Store.file(path, now)
+    def __init__(self, path: str, folder: Path) -> None:
+        self.store = Store.named(path, now)
         self.writing = Kitchens(self.store)
-        self.reading = Kitchens(Store.file(path, now))
+        self.reading = Kitchens(Store.named(path, now))
         self.line = Line(Other(self.writing, folder, passing.WRITER))
         self.app = Passing(self.reading, folder)
 
@@ -104,15 +105,19 @@ def folder():
         yield Path(found)
 
 
-@pytest.fixture
-def both(tmp_path, folder):
-    path = tmp_path / "b.db"
-    store = Store.file(path, now)
-    remember_kitchen(store, demo_text(), "demo.toml")
-    people.add_account(store, "Olive Zed", "owner", PASSWORD)
+@pytest.fixture(params=["file", pytest.param("postgres", marks=pytest.mark.slow)])
+def both(request, tmp_path, folder, monkeypatch):
+    """The two of them on one store, on both databases."""
+    monkeypatch.setenv("FRYWRIGHT_FILES", str(tmp_path / "files"))
+    on_file = request.param == "file"
+    path = str(tmp_path / "b.db") if on_file else new_database(request.getfixturevalue("postgres"), "both")
     found = Both(path, folder)
+    remember_kitchen(found.store, demo_text(), "demo.toml")
+    people.add_account(found.store, "Olive Zed", "owner", PASSWORD)
     yield found
     found.line.close()
+    for one in (found.writing, found.reading):
+        one.store.close()
 
 
 def client_of(app, **more):
