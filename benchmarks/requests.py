@@ -32,18 +32,19 @@ PAGES += ("/care/close", "/records", "/records/gaps", "/api/v1/programs")
 TIMES = 15
 
 
-async def ask(app: Kitchens, path: str, cookie: str) -> int:
-    """Bytes of an answer, packed as for a browser."""
+async def ask(app: Kitchens, path: str, cookie: str) -> tuple[int, int]:
+    """Status of an answer, and its bytes, packed as for a browser."""
     told: list[bytes] = []
+    status = 0
     kind = b"application/json" if path.endswith(".json") or path.startswith("/api") else b"text/html"
     scope = {
         "type": "http",
         "asgi": {"version": "3.0"},
         "http_version": "1.1",
         "method": "GET",
-        "path": path,
-        "raw_path": path.encode(),
-        "query_string": b"",
+        "path": path.partition("?")[0],
+        "raw_path": path.partition("?")[0].encode(),
+        "query_string": path.partition("?")[2].encode(),
         "root_path": "",
         "scheme": "http",
         "headers": [
@@ -65,19 +66,21 @@ async def ask(app: Kitchens, path: str, cookie: str) -> int:
         return {"type": "http.request", "body": b"", "more_body": False}
 
     async def send(message: MutableMapping[str, Any]) -> None:
+        nonlocal status
         if message["type"] == "http.response.start":
-            assert message["status"] == 200, (path, message["status"])
+            status = message["status"]
         told.append(message.get("body", b""))
 
     await app(scope, receive, send)
-    return sum(map(len, told))
+    return status, sum(map(len, told))
 
 
 async def costs(store: Store, cookie: str) -> dict[str, tuple[float, int]]:
     """Milliseconds of the processor of a later look at each page, the least of several; its bytes."""
     app, found = Kitchens(store), {}
     for path in (*POLLS, *PAGES):
-        size = await ask(app, path, cookie)
+        status, size = await ask(app, path, cookie)
+        assert status == 200, (path, status)
         least = float("inf")
         for _ in range(TIMES):
             begun_s = time.process_time()
