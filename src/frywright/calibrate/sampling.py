@@ -34,7 +34,13 @@ def tolerance_factor(count: int, coverage: float = 0.95, confidence: float = 0.9
         raise InputError("readings", count, "2 or more")
     for name, share in (("coverage", coverage), ("confidence", confidence)):
         if not 0.5 <= share < 1.0:
-            raise InputError(name, share, "0.5 to below 1")
+            raise InputError(
+                name,
+                share,
+                "{low_frac} to below {high_frac}",
+                unit="frac",
+                values={"low_frac": 0.5, "high_frac": 1.0},
+            )
     return float(nct.ppf(confidence, count - 1, norm.ppf(coverage) * math.sqrt(count)) / math.sqrt(count))
 
 
