@@ -3,6 +3,7 @@ PYTHON ?= python3
 VENV := .venv
 BIN := $(VENV)/bin
 STORE ?= var/demo.db
+unexport PYTHONDONTWRITEBYTECODE  # read once: every process of the tests would compile all of the program anew
 
 .PHONY: run test check types quick bench mutants validation lock clean
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from contextlib import suppress
 from pathlib import Path
@@ -21,6 +22,22 @@ from frywright.trial.kitchens import demo_kitchen
 settings.register_profile("any machine", deadline=None, suppress_health_check=[HealthCheck.too_slow])
 settings.load_profile("any machine")
 """Drawn examples are counted, not timed: a busy machine fails no property."""
+
+PARTS = {"slow", "browser"}
+
+
+def pytest_ignore_collect(collection_path: Path, config: pytest.Config) -> bool | None:
+    """A file that names no mark asked for, or whose tests all have one not asked for, is not even imported:
+    each part of the tests reads its own files only.
+    """
+    asked = config.option.markexpr
+    if collection_path.suffix != ".py" or " or " in asked or not asked:
+        return None
+    text, words = collection_path.read_text(encoding="utf-8"), set(asked.split(" and "))
+    whole = " ".join(re.findall(r"^pytestmark = .*", text, re.MULTILINE))
+    named, all_are = (set(re.findall(r"\bmark\.(\w+)", part)) for part in (text, whole))
+    unwanted = {word.removeprefix("not ") for word in words if word.startswith("not ")}
+    return True if not words & PARTS <= named or unwanted & all_are else None
 
 
 @pytest.fixture(scope="session", autouse=True)
