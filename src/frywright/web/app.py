@@ -49,14 +49,15 @@ from frywright.web.benches import Benches
 from frywright.web.door import Door
 from frywright.web.files import Marked
 from frywright.web.rates import KNOCKS_COUNT, KNOCKS_PER_S, OneByOne, Pauses, Rates, place
-from frywright.web.rights import OPEN, RIGHTS, right_for
+from frywright.web.rights import RIGHTS
+from frywright.web.routes import authorise
 from frywright.web.watch import Watch
 
 HERE = Path(__file__).parent
 SESSION_COOKIE, DEVICE_COOKIE, PASS_COOKIE = "session", "device", "pass"
 KNOCKS = ("/sign-in", "/code", "/first-owner")
 """Where strangers try to come in."""
-HEALTH, API = "/health/", "/api/"
+HEALTH = "/health/"
 STAY_ON_TLS = "max-age=31536000; includeSubDomains"
 """Told a browser that came by TLS: for a year it comes by nothing else."""
 LEAST_PACKED_BYTES, PACKING_LEVEL = 1000, 5
@@ -167,14 +168,14 @@ def make_app(store: Store, door: Door | None = None) -> FastAPI:
     """
     context = Context(store, door)
     app = FastAPI(
-        title="Frywright", docs_url=None, redoc_url=None, openapi_url=None, dependencies=[Depends(_authorise)]
+        title="Frywright", docs_url=None, redoc_url=None, openapi_url=None, dependencies=[Depends(authorise)]
     )
     app.state.context, app.state.rates = context, Rates()
     app.state.knocks, app.state.tries = Rates(KNOCKS_COUNT, KNOCKS_PER_S), Tries()
     app.state.pauses, app.state.turns, app.state.watch = Pauses(), OneByOne(), Watch()
     app.mount("/static", context.files, name="static")
     for page in _pages():
-        app.include_router(page.router(context))
+        page.router(context).join(app.router)
     app.add_middleware(Guard)
     app.add_middleware(GZipMiddleware, minimum_size=LEAST_PACKED_BYTES, compresslevel=PACKING_LEVEL)
     _tell_errors(app, context)
@@ -290,20 +291,6 @@ def _wrong(error: Mapping[str, Any]) -> dict[str, Any]:
     """What is wrong with a body, in letters that any answer can carry, and nothing that was sent."""
     place = [ascii(part).strip("'") for part in error["loc"]]
     return {"type": error["type"], "loc": place, "msg": ascii(error["msg"])[1:-1]}
-
-
-async def _authorise(request: Request) -> None:
-    """Every route states its right; whoever asks must have it."""
-    right = right_for(request.method, request.scope["route"].path)
-    if right == OPEN:
-        return
-    who = request.state.who
-    if who is None:
-        raise (UnknownError if request.url.path.startswith(API) else AccessError)("Sign in first.")
-    if right == "owner" and who.by_pin and who.role == "owner":
-        raise AccessError("Sign in with your password for this: a PIN does not open what only the owner may.")
-    if right is None or not who.may(right):
-        raise AccessError("{name} as {role} may not do this.", name=who.name, role=who.role)
 
 
 class Guard:

@@ -6,7 +6,7 @@ import json
 from collections.abc import Mapping
 from typing import Any
 
-from fastapi import APIRouter, Request, Response
+from fastapi import Request, Response
 from fastapi.responses import RedirectResponse
 
 from frywright.ledger.accounts import Accounts
@@ -24,13 +24,14 @@ from frywright.voice.tongue import translator
 from frywright.web.app import DEVICE_COOKIE, PASS_COOKIE, SESSION_COOKIE, Context
 from frywright.web.posted import Typed
 from frywright.web.rates import place
+from frywright.web.routes import Routes
 
 YEAR_S = 366 * 86400
 
 
-def router(context: Context) -> APIRouter:
+def router(context: Context) -> Routes:
     """Routes of the pages."""
-    routes = APIRouter()
+    routes = Routes()
     _add_sign_in(routes, context)
     _add_code(routes, context)
     _add_first_owner(routes, context)
@@ -54,7 +55,7 @@ def keep_cookie(
     )
 
 
-def _add_sign_in(routes: APIRouter, context: Context) -> None:
+def _add_sign_in(routes: Routes, context: Context) -> None:
     def shown(request: Request, problem: str = "", status: int = 200, typed: Any = None) -> Response:
         shared = Accounts(context.store).device(request.cookies.get(DEVICE_COOKIE, "")) is not None
         return context.render(
@@ -103,7 +104,7 @@ def _add_sign_in(routes: APIRouter, context: Context) -> None:
         return back
 
 
-def _add_code(routes: APIRouter, context: Context) -> None:
+def _add_code(routes: Routes, context: Context) -> None:
     def answer(request: Request, code: str, following: str) -> Response:
         opened = context.door.open_with(code) if context.door else ""
         if opened:
@@ -130,7 +131,7 @@ def _add_code(routes: APIRouter, context: Context) -> None:
         return answer(request, form.get("code", ""), form.get("next", "/"))
 
 
-def _add_first_owner(routes: APIRouter, context: Context) -> None:
+def _add_first_owner(routes: Routes, context: Context) -> None:
     @routes.get("/first-owner")
     def first(request: Request) -> Response:
         return context.render(
@@ -221,7 +222,7 @@ def _done(context: Context, request: Request, form: Mapping[str, str], do: Any) 
     return page
 
 
-def _add_owner(routes: APIRouter, context: Context) -> None:
+def _add_owner(routes: Routes, context: Context) -> None:
     @routes.get("/records/people")
     def page(request: Request) -> Response:
         return _owner_page(context, request)
@@ -271,7 +272,7 @@ def _add_owner(routes: APIRouter, context: Context) -> None:
     _add_partings(routes, context)
 
 
-def _add_partings(routes: APIRouter, context: Context) -> None:
+def _add_partings(routes: Routes, context: Context) -> None:
     @routes.post("/records/people/files")
     def files(request: Request, form: Typed) -> Response:
         return _done(context, request, form, lambda f, by: drop_old_files(context.store, {**f, "who": by}))
@@ -300,7 +301,7 @@ def _add_partings(routes: APIRouter, context: Context) -> None:
         )
 
 
-def _add_own(routes: APIRouter, context: Context) -> None:
+def _add_own(routes: Routes, context: Context) -> None:
     def shown(request: Request, problem: str = "", status: int = 200) -> Response:
         return context.render(
             request, "records/own.html", status, room="records", problem=problem, not_here=NOT_HERE

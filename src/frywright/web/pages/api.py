@@ -11,7 +11,7 @@ from collections.abc import Callable
 from itertools import islice
 from typing import Annotated, Any
 
-from fastapi import APIRouter, Header, Path, Query, Request
+from fastapi import Header, Path, Query, Request
 from pydantic import BaseModel, ConfigDict, Field
 
 from frywright.ledger.anchors import anchor_or_why
@@ -33,6 +33,7 @@ from frywright.rooms.records import corrective
 from frywright.rooms.records.case_rows import CaseView
 from frywright.rooms.standing import CareRow
 from frywright.web.app import Context
+from frywright.web.routes import Routes
 
 MOST = 500
 AHEAD, BEHIND = dt.timedelta(minutes=10), dt.timedelta(days=400)
@@ -140,9 +141,9 @@ class Posted(BaseModel):
     new_lines: int
 
 
-def router(context: Context) -> APIRouter:
+def router(context: Context) -> Routes:
     """Routes of the interface."""
-    routes = APIRouter(prefix="/api/v1")
+    routes = Routes(prefix="/api/v1")
     _add_reads(routes, context)
     _add_writes(routes, context)
     _add_sales(routes, context)
@@ -212,7 +213,7 @@ class ChainOut(BaseModel):
     anchor: str | None
 
 
-def _add_reads(routes: APIRouter, context: Context) -> None:
+def _add_reads(routes: Routes, context: Context) -> None:
     @routes.get("/openapi.json", include_in_schema=False)
     def described(request: Request) -> dict[str, Any]:
         return described_whole(request.app.openapi())
@@ -293,7 +294,7 @@ def _once(
     return once(context.store, what, key, body, write, here().author)
 
 
-def _add_writes(routes: APIRouter, context: Context) -> None:
+def _add_writes(routes: Routes, context: Context) -> None:
     @routes.post("/readings")
     def reading(body: ReadingIn, key: Key) -> Written:
         """Keep a probe reading; below the limit a case opens."""
@@ -349,7 +350,7 @@ def _add_writes(routes: APIRouter, context: Context) -> None:
         return Written(new=new, **answer)
 
 
-def _add_sales(routes: APIRouter, context: Context) -> None:
+def _add_sales(routes: Routes, context: Context) -> None:
     @routes.post("/sales")
     def sold(body: SalesIn, key: Key) -> Posted:
         """Keep what a till sold; today's board is told."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any, BinaryIO
 
-from fastapi import APIRouter, Request, Response
+from fastapi import Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 from starlette.datastructures import FormData
 
@@ -18,17 +18,18 @@ from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.posted import Sent, photo_of, texts_of
+from frywright.web.routes import Routes
 
 
-def router(context: Context) -> APIRouter:
+def router(context: Context) -> Routes:
     """Routes of the cards."""
-    routes = APIRouter()
+    routes = Routes()
     _add_paper(routes, context)
     _add_forms(routes, context)
     return routes
 
 
-def _add_paper(routes: APIRouter, context: Context) -> None:
+def _add_paper(routes: Routes, context: Context) -> None:
     @routes.get("/care/card/{key}.pdf")
     def paper(request: Request, key: str) -> Response:
         language, asked = context.language(request), request.query_params
@@ -56,7 +57,7 @@ def _add_paper(routes: APIRouter, context: Context) -> None:
         )
 
 
-def _add_forms(routes: APIRouter, context: Context) -> None:
+def _add_forms(routes: Routes, context: Context) -> None:
     def shown(
         request: Request, key: str, problem: str = "", status: int = 200, typed: Any = None
     ) -> Response:

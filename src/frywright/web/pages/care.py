@@ -10,7 +10,7 @@ from itertools import islice
 from typing import Any
 from urllib.parse import quote, unquote
 
-from fastapi import APIRouter, Request, Response
+from fastapi import Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.catalog import load as catalog
@@ -36,11 +36,12 @@ from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.pages.now import Due, due_views
 from frywright.web.posted import Typed
+from frywright.web.routes import Routes
 
 
-def router(context: Context) -> APIRouter:
+def router(context: Context) -> Routes:
     """Routes of the room."""
-    routes = APIRouter()
+    routes = Routes()
     _add_oil(routes, context)
     _add_machines(routes, context)
     _add_close(routes, context)
@@ -157,7 +158,7 @@ def _vat_address(vat: str) -> str:
     return f"/care?vat={quote(vat)}#vat-{quote(vat)}"
 
 
-def _add_oil(routes: APIRouter, context: Context) -> None:
+def _add_oil(routes: Routes, context: Context) -> None:
     @routes.get("/care")
     def page(request: Request) -> Response:
         return _shown(context, request)
@@ -215,7 +216,7 @@ def _add_oil(routes: APIRouter, context: Context) -> None:
         return RedirectResponse("/care", 303)
 
 
-def _add_machines(routes: APIRouter, context: Context) -> None:
+def _add_machines(routes: Routes, context: Context) -> None:
     @routes.post("/care/stop")
     def stop(request: Request, form: Typed) -> Response:
         machines.stop_use(
@@ -244,7 +245,7 @@ def _add_machines(routes: APIRouter, context: Context) -> None:
         return RedirectResponse(_vat_address(form.get("fryer", "")), 303)
 
 
-def _add_close(routes: APIRouter, context: Context) -> None:
+def _add_close(routes: Routes, context: Context) -> None:
     def shown(
         request: Request, problem: str = "", status: int = 200, typed: Any = None, who: str = ""
     ) -> Response:
@@ -286,7 +287,7 @@ def _add_close(routes: APIRouter, context: Context) -> None:
         return back
 
 
-def _add_energy(routes: APIRouter, context: Context) -> None:
+def _add_energy(routes: Routes, context: Context) -> None:
     def told(request: Request) -> tuple[power.EnergyView, str, str]:
         """The day's energy, its date, and why there is no plan of it."""
         kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))

@@ -5,7 +5,7 @@ from __future__ import annotations
 import os
 from math import ceil
 
-from fastapi import APIRouter, Request, Response
+from fastapi import Request, Response
 from fastapi.responses import RedirectResponse
 
 from frywright.model.errors import AccessError, BusyError, InputError
@@ -14,13 +14,14 @@ from frywright.web.app import SESSION_COOKIE, Context
 from frywright.web.company import ASKED_S, BACK, Company, provider_of
 from frywright.web.pages.accounts import inside, keep_cookie
 from frywright.web.rates import place
+from frywright.web.routes import Routes
 
 STATE_COOKIE = "company"
 
 
-def router(context: Context) -> APIRouter:
+def router(context: Context) -> Routes:
     """Routes there and back; without a provider they say so."""
-    routes, provider = APIRouter(), provider_of(os.environ)
+    routes, provider = Routes(), provider_of(os.environ)
     company = Company(provider) if provider else None
     context.company = company is not None
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from fastapi import APIRouter, Request, Response
+from fastapi import Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.model.errors import FrywrightError, InputError
@@ -21,6 +21,7 @@ from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.forms import CookForm
 from frywright.web.posted import Typed
+from frywright.web.routes import Routes
 from frywright.web.saving import ask_name
 from frywright.web.saving import save as save_as
 
@@ -42,9 +43,9 @@ def _life(context: Context, form: CookForm, request: Request) -> LifeShown | Non
     return life_shown(form.kitchen, program, life, translator(context.language(request)))
 
 
-def router(context: Context) -> APIRouter:
+def router(context: Context) -> Routes:
     """Routes of the room."""
-    routes = APIRouter()
+    routes = Routes()
     _add_answers(routes, context)
     _add_keeping(routes, context)
     return routes
@@ -105,7 +106,7 @@ def _page(
     )
 
 
-def _add_answers(routes: APIRouter, context: Context) -> None:
+def _add_answers(routes: Routes, context: Context) -> None:
     @routes.get("/cook")
     def page(request: Request) -> Response:
         form = CookForm(remembered_kitchen(context.store), request.query_params)
@@ -135,7 +136,7 @@ def _add_answers(routes: APIRouter, context: Context) -> None:
         )
 
 
-def _add_keeping(routes: APIRouter, context: Context) -> None:
+def _add_keeping(routes: Routes, context: Context) -> None:
     @routes.post("/cook/keep")
     def keep(request: Request, typed: Typed) -> Response:
         form = CookForm(remembered_kitchen(context.store), typed)

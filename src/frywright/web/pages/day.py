@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from dataclasses import asdict
 from typing import Any
 
-from fastapi import APIRouter, Request, Response
+from fastapi import Request, Response
 from fastapi.responses import FileResponse, JSONResponse, RedirectResponse
 
 from frywright.model import business_day
@@ -36,11 +36,12 @@ from frywright.web.benches import Benches
 from frywright.web.forms import whole_number
 from frywright.web.pages.now import due_views, gather, not_serving
 from frywright.web.posted import Told, Typed
+from frywright.web.routes import Routes
 
 
-def router(context: Context) -> APIRouter:
+def router(context: Context) -> Routes:
     """Routes of the room."""
-    routes, benches = APIRouter(), context.benches
+    routes, benches = Routes(), context.benches
     _add_plan(routes, context, benches)
     _add_practice(routes, context, benches)
     _add_drawn_plan(routes, context, benches)
@@ -63,7 +64,7 @@ def _date(values: Mapping[str, Any], benches: Benches) -> dt.date:
         raise InputError("date", repr(text), "a day such as 2026-11-27") from error
 
 
-def _add_plan(routes: APIRouter, context: Context, benches: Benches) -> None:
+def _add_plan(routes: Routes, context: Context, benches: Benches) -> None:
     @routes.get("/day")
     def page(request: Request) -> Response:
         tr = translator(context.language(request))
@@ -95,7 +96,7 @@ def _add_plan(routes: APIRouter, context: Context, benches: Benches) -> None:
         return context.render(request, "day/day.html", status, **values)
 
 
-def _add_practice(routes: APIRouter, context: Context, benches: Benches) -> None:
+def _add_practice(routes: Routes, context: Context, benches: Benches) -> None:
     @routes.get("/day/practice")
     def begin_practice(request: Request) -> Response:
         date = _date(request.query_params, benches)
@@ -103,7 +104,7 @@ def _add_practice(routes: APIRouter, context: Context, benches: Benches) -> None
         return RedirectResponse(f"/day/{_screen(request.query_params)}?practice={number}&date={date}", 303)
 
 
-def _add_drawn_plan(routes: APIRouter, context: Context, benches: Benches) -> None:
+def _add_drawn_plan(routes: Routes, context: Context, benches: Benches) -> None:
     """The plan for programs, on paper and as pictures."""
 
     @routes.get("/day/plan.json")
@@ -136,7 +137,7 @@ def _add_drawn_plan(routes: APIRouter, context: Context, benches: Benches) -> No
         )
 
 
-def _add_sales(routes: APIRouter, context: Context, benches: Benches) -> None:
+def _add_sales(routes: Routes, context: Context, benches: Benches) -> None:
     @routes.post("/day/sales/demo")
     def demo() -> Response:
         kitchen = benches.kitchen()
@@ -160,7 +161,7 @@ def _add_sales(routes: APIRouter, context: Context, benches: Benches) -> None:
         return RedirectResponse(f"/day?date={date.isoformat()}", 303)
 
 
-def _add_questions(routes: APIRouter, context: Context, benches: Benches) -> None:
+def _add_questions(routes: Routes, context: Context, benches: Benches) -> None:
     @routes.get("/day/pull")
     def pull(request: Request) -> Response:
         query, kitchen = request.query_params, benches.kitchen()
@@ -190,7 +191,7 @@ def _add_questions(routes: APIRouter, context: Context, benches: Benches) -> Non
         )
 
 
-def _add_what_if(routes: APIRouter, context: Context, benches: Benches) -> None:
+def _add_what_if(routes: Routes, context: Context, benches: Benches) -> None:
     @routes.get("/day/replay")
     def replay(request: Request) -> Response:
         query, kitchen = request.query_params, benches.kitchen()
@@ -270,7 +271,7 @@ def _board(request_values: Mapping[str, Any], benches: Benches, *, looks: bool =
     return benches.board(today, practice, looks=looks), second
 
 
-def _add_board(routes: APIRouter, context: Context, benches: Benches) -> None:
+def _add_board(routes: Routes, context: Context, benches: Benches) -> None:
     def shown(request: Request, page: str) -> Response:
         """A screen of the board, or the part of it that is drawn anew."""
         board, second = _board(request.query_params, benches)
@@ -361,13 +362,13 @@ def _lift_asked(
     )
 
 
-def _add_worker(routes: APIRouter) -> None:
+def _add_worker(routes: Routes) -> None:
     @routes.get("/day/worker.js")
     def worker() -> Response:
         return FileResponse(HERE / "static" / "worker.js", media_type="text/javascript")
 
 
-def _add_board_questions(routes: APIRouter, context: Context, benches: Benches) -> None:
+def _add_board_questions(routes: Routes, context: Context, benches: Benches) -> None:
     @routes.get("/day/board/down")
     def down(request: Request) -> Response:
         board, second = _board(request.query_params, benches)
@@ -418,7 +419,7 @@ def _add_board_questions(routes: APIRouter, context: Context, benches: Benches) 
         )
 
 
-def _add_close(routes: APIRouter, context: Context, benches: Benches) -> None:
+def _add_close(routes: Routes, context: Context, benches: Benches) -> None:
     @routes.get("/day/close")
     def close(request: Request) -> Response:
         board, second = _board(request.query_params, benches)
@@ -449,7 +450,7 @@ def _same(values: Mapping[str, Any], second: float) -> str:
     return f"practice={practice}&date={date}&now_s={second:.0f}" if practice else ""
 
 
-def _add_paper(routes: APIRouter, context: Context, benches: Benches) -> None:
+def _add_paper(routes: Routes, context: Context, benches: Benches) -> None:
     @routes.get("/day/labels.pdf")
     def labels(request: Request) -> Response:
         board, second = _board(request.query_params, benches)

@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
-from fastapi import APIRouter, Request, Response
+from fastapi import Request, Response
 from fastapi.responses import RedirectResponse
 
 from frywright.catalog.capacity import check_load
@@ -44,6 +44,7 @@ from frywright.web.jobs import Job, Jobs
 from frywright.web.pages import settings
 from frywright.web.pages.paper import add_paper, add_readback
 from frywright.web.posted import Typed
+from frywright.web.routes import Routes
 from frywright.web.saving import save as save_program
 from frywright.web.saving import save_choices
 
@@ -63,9 +64,9 @@ GOAL_NAMES = {
 OTHER_BOXES = tuple((name, name) for name in ("altitude", "stages", "load", "bird"))
 
 
-def router(context: Context) -> APIRouter:
+def router(context: Context) -> Routes:
     """Routes of the desk."""
-    routes, jobs = APIRouter(), Jobs()
+    routes, jobs = Routes(), Jobs()
 
     def kitchen() -> Any:
         return remembered_kitchen(context.store)
@@ -97,7 +98,7 @@ def router(context: Context) -> APIRouter:
     _add_jobs(routes, jobs, context, kitchen)
     add_paper(routes, context, kitchen)
     add_readback(routes, context, kitchen)
-    routes.include_router(settings.router(context))
+    settings.router(context).join(routes)
     return routes
 
 
@@ -109,7 +110,7 @@ def _begin(jobs: Jobs, title: str, kind: str, work: Callable[..., Any]) -> Respo
 
 
 def _add_transfer(
-    routes: APIRouter, jobs: Jobs, context: Context, kitchen: Callable[[], Any], refused: Refused
+    routes: Routes, jobs: Jobs, context: Context, kitchen: Callable[[], Any], refused: Refused
 ) -> None:
     @routes.post("/cook/desk/transfer")
     def transfer(request: Request, typed: Typed) -> Response:
@@ -146,9 +147,7 @@ def _add_transfer(
         )
 
 
-def _add_work(
-    routes: APIRouter, jobs: Jobs, store: Store, kitchen: Callable[[], Any], refused: Refused
-) -> None:
+def _add_work(routes: Routes, jobs: Jobs, store: Store, kitchen: Callable[[], Any], refused: Refused) -> None:
     @routes.post("/cook/desk/design")
     def design(request: Request, form: Typed) -> Response:
         place = kitchen()
@@ -266,7 +265,7 @@ def _window(
     return lambda tr: window_rows(edges, program, str(place.site.units), tr)
 
 
-def _add_jobs(routes: APIRouter, jobs: Jobs, context: Context, kitchen: Callable[[], Any]) -> None:
+def _add_jobs(routes: Routes, jobs: Jobs, context: Context, kitchen: Callable[[], Any]) -> None:
     @routes.get("/cook/desk/job/{number}")
     def job(request: Request, number: int) -> Response:
         found = jobs.get(number)

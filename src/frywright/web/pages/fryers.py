@@ -6,7 +6,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from fastapi import APIRouter, Request, Response
+from fastapi import Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.ledger.attachments import attachments_of
@@ -23,6 +23,7 @@ from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.posted import Sent, Typed, photo_of, texts_of
+from frywright.web.routes import Routes
 
 SITE_NAMES = {
     "volts": "volts between legs",
@@ -36,9 +37,9 @@ SITE_NAMES = {
 }
 
 
-def router(context: Context) -> APIRouter:
+def router(context: Context) -> Routes:
     """Routes of the page."""
-    routes = APIRouter()
+    routes = Routes()
     _add_care(routes, context)
     _add_new(routes, context)
     _add_paper(routes, context)
@@ -67,7 +68,7 @@ def _care_page(
     )
 
 
-def _add_care(routes: APIRouter, context: Context) -> None:
+def _add_care(routes: Routes, context: Context) -> None:
     @routes.get("/care/fryers")
     def page(request: Request) -> Response:
         return _care_page(context, request)
@@ -149,7 +150,7 @@ def _try(context: Context, request: Request, texts: dict[str, str], do: Any) -> 
     return RedirectResponse(f"/care/new?fryer={fryer}", 303)
 
 
-def _add_new(routes: APIRouter, context: Context) -> None:
+def _add_new(routes: Routes, context: Context) -> None:
     @routes.get("/care/new")
     def page(request: Request) -> Response:
         return _new_page(context, request, request.query_params.get("fryer", ""))
@@ -197,7 +198,7 @@ def _add_new(routes: APIRouter, context: Context) -> None:
         )
 
 
-def _add_paper(routes: APIRouter, context: Context) -> None:
+def _add_paper(routes: Routes, context: Context) -> None:
     @routes.get("/care/new/{fryer}.pdf")
     def pack(request: Request, fryer: str) -> Response:
         language = context.language(request)

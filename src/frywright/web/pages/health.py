@@ -5,12 +5,13 @@ from __future__ import annotations
 from contextlib import suppress
 from time import monotonic
 
-from fastapi import APIRouter, Request, Response
+from fastapi import Request, Response
 from fastapi.responses import JSONResponse, PlainTextResponse
 
 from frywright.ledger.accounts import Accounts
 from frywright.model.errors import NotKeptError
 from frywright.web.app import Context
+from frywright.web.routes import Routes
 
 FRESH_S = 1.0
 """Whoever asks more often whether the store is there is told what was found last (project's own rule)."""
@@ -34,9 +35,9 @@ class _Ready:
         return self._good
 
 
-def router(context: Context) -> APIRouter:
+def router(context: Context) -> Routes:
     """Routes for whoever runs the server."""
-    routes, ready = APIRouter(), _Ready(context)
+    routes, ready = Routes(), _Ready(context)
 
     @routes.get("/health/live")
     def live() -> Response:

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from time import monotonic
 from typing import Any
 
-from fastapi import APIRouter, Request, Response
+from fastapi import Request, Response
 from fastapi.responses import RedirectResponse
 
 from frywright.ledger.store import Point
@@ -24,6 +24,7 @@ from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.pages.now import gather
 from frywright.web.posted import Typed
+from frywright.web.routes import Routes
 
 LOOK_S = 2.0
 """So long one view of the page looks into kitchens that have changed; the others follow at the next view
@@ -90,9 +91,9 @@ class Lookout:
         return found
 
 
-def router(context: Context) -> APIRouter:
+def router(context: Context) -> Routes:
     """Routes of the page."""
-    routes, lookout = APIRouter(), Lookout(context)
+    routes, lookout = Routes(), Lookout(context)
 
     def shown(request: Request, status: int = 200, **more: Any) -> Response:
         tr, rows = translator(context.language(request)), list(lookout.rows())

@@ -7,7 +7,7 @@ from itertools import pairwise
 from typing import Any
 from urllib.parse import quote
 
-from fastapi import APIRouter, Request, Response
+from fastapi import Request, Response
 from fastapi.responses import RedirectResponse
 
 from frywright.model.errors import InputError
@@ -20,6 +20,7 @@ from frywright.trial.prove_again import again_line
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.posted import Typed
+from frywright.web.routes import Routes
 
 TOLD_COUNT = 20
 """Changes of a program that its page shows, the newest; each is cooked twice."""
@@ -27,9 +28,9 @@ TOLD_COUNT = 20
 Act = Callable[[Mapping[str, str], Translate], Any]
 
 
-def router(context: Context) -> APIRouter:
+def router(context: Context) -> Routes:
     """Routes of the page."""
-    routes = APIRouter()
+    routes = Routes()
 
     @routes.get("/cook/changes")
     def versions(request: Request, program: str) -> Response:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Annotated, Any
 
-from fastapi import APIRouter, Query, Request, Response
+from fastapi import Query, Request, Response
 from fastapi.responses import RedirectResponse
 from pydantic import BaseModel, ConfigDict, Field
 
@@ -19,6 +19,7 @@ from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.posted import Typed
+from frywright.web.routes import Routes
 
 OIL = "oil"
 MOST_DEVICE = 18
@@ -51,16 +52,16 @@ class LiveOut(BaseModel):
     new: int
 
 
-def router(context: Context) -> APIRouter:
+def router(context: Context) -> Routes:
     """Routes of the live probe."""
-    routes, room = APIRouter(), LiveRoom(context.store, _now_s)
+    routes, room = Routes(), LiveRoom(context.store, _now_s)
     _add_intake(routes, room)
     _add_page(routes, context, room)
     _add_acts(routes, context, room)
     return routes
 
 
-def _add_intake(routes: APIRouter, room: LiveRoom) -> None:
+def _add_intake(routes: Routes, room: LiveRoom) -> None:
     @routes.post("/api/v1/live")
     def live(request: Request, body: LiveIn) -> LiveOut:
         """Readings of probes while a load cooks. They need no key: a reading sent twice counts once."""
@@ -108,7 +109,7 @@ def _cut_set(kitchen: Kitchen, product: str) -> Any:
     return kitchen.cut_set(kitchen.product(product).cut_set)
 
 
-def _add_page(routes: APIRouter, context: Context, room: LiveRoom) -> None:
+def _add_page(routes: Routes, context: Context, room: LiveRoom) -> None:
     @routes.get("/cook/live")
     def page(request: Request, load: Number = 0) -> Response:
         values = _values(context, request, room, load)
@@ -119,7 +120,7 @@ def _add_page(routes: APIRouter, context: Context, room: LiveRoom) -> None:
         return context.render(request, "cook/live_part.html", **_values(context, request, room, load))
 
 
-def _add_acts(routes: APIRouter, context: Context, room: LiveRoom) -> None:
+def _add_acts(routes: Routes, context: Context, room: LiveRoom) -> None:
     @routes.post("/cook/live/start")
     def start(request: Request, form: Typed) -> Response:
         form = {k: v[:200] for k, v in form.items()}

@@ -11,7 +11,7 @@ from typing import Any
 from urllib.parse import quote
 from zoneinfo import ZoneInfo
 
-from fastapi import APIRouter, Request, Response
+from fastapi import Request, Response
 from fastapi.responses import RedirectResponse
 
 from frywright.ledger.store import Store
@@ -34,6 +34,7 @@ from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.posted import Typed
 from frywright.web.rights import RIGHTS
+from frywright.web.routes import Routes
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,9 +87,9 @@ FOR_ALL = Harm.CASE
 """Up to this harm everybody sees a line, whoever may act on it."""
 
 
-def router(context: Context) -> APIRouter:
+def router(context: Context) -> Routes:
     """Routes of the page, and of the gaps it leads to."""
-    routes = APIRouter()
+    routes = Routes()
 
     @routes.get("/")
     def page(request: Request) -> Response:
@@ -194,7 +195,7 @@ def _until(kitchen: Kitchen, later: list[NowLine], tr: Translate) -> str:
     return tr("All is well until {when}. Then: {what}").format(when=when, what=_text(kitchen, first, tr))
 
 
-def _add_gaps(routes: APIRouter, context: Context) -> None:
+def _add_gaps(routes: Routes, context: Context) -> None:
     def shown(request: Request, status: int = 200, **more: Any) -> Response:
         kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
         last = yesterday(kitchen)

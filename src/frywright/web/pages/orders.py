@@ -6,7 +6,7 @@ import datetime as dt
 from collections.abc import Mapping
 from typing import Any
 
-from fastapi import APIRouter, Request, Response
+from fastapi import Request, Response
 from fastapi.responses import RedirectResponse
 
 from frywright.model import business_day
@@ -19,13 +19,14 @@ from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.forms import whole_number
 from frywright.web.posted import Typed
+from frywright.web.routes import Routes
 
 ENDS = {"given": "handed over", "withdrawn": "withdrawn"}
 
 
-def router(context: Context) -> APIRouter:
+def router(context: Context) -> Routes:
     """Routes of the page of promised orders."""
-    routes = APIRouter()
+    routes = Routes()
 
     @routes.get("/day/orders")
     def page(request: Request) -> Response:

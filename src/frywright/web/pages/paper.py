@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 from typing import Any
 from urllib.parse import quote
 
-from fastapi import APIRouter, Request, Response
+from fastapi import Request, Response
 from fastapi.responses import RedirectResponse
 
 from frywright.design.controller import Keyed
@@ -33,6 +33,7 @@ from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.forms import whole_number
 from frywright.web.posted import Typed
+from frywright.web.routes import Routes
 
 PDF = "application/pdf"
 ASKED = {
@@ -43,7 +44,7 @@ ASKED = {
 """How the read-back asks for what every control has."""
 
 
-def add_paper(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -> None:
+def add_paper(routes: Routes, context: Context, kitchen: Callable[[], Any]) -> None:
     """Cards, one or all."""
 
     def one(request: Request, program: str, slot: int, who: Answerer) -> Response:
@@ -96,7 +97,7 @@ def add_paper(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -
     _add_slots(routes, context, kitchen)
 
 
-def _add_slots(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -> None:
+def _add_slots(routes: Routes, context: Context, kitchen: Callable[[], Any]) -> None:
     def asked(request: Request, program: str, wanted: int = 0, status: int = 200) -> Response:
         place = kitchen()
         found = place.program(program)
@@ -165,7 +166,7 @@ def _slot(text: str) -> int:
     return whole_number(text, "slot") or 1
 
 
-def add_readback(routes: APIRouter, context: Context, kitchen: Callable[[], Any]) -> None:
+def add_readback(routes: Routes, context: Context, kitchen: Callable[[], Any]) -> None:
     """Two people read a machine back, blind to the card."""
 
     def shown(

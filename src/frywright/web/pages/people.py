@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from fastapi import APIRouter, Request, Response
+from fastapi import Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.model.errors import FrywrightError, InputError
@@ -15,11 +15,12 @@ from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.posted import Typed
+from frywright.web.routes import Routes
 
 
-def router(context: Context) -> APIRouter:
+def router(context: Context) -> Routes:
     """Routes of the page."""
-    routes = APIRouter()
+    routes = Routes()
     _add_people(routes, context)
     _add_drills(routes, context)
     return routes
@@ -44,7 +45,7 @@ def _page(
     )
 
 
-def _add_people(routes: APIRouter, context: Context) -> None:
+def _add_people(routes: Routes, context: Context) -> None:
     @routes.get("/care/people")
     def page(request: Request) -> Response:
         return _page(context, request)
@@ -75,7 +76,7 @@ def _add_people(routes: APIRouter, context: Context) -> None:
         return Response(data, media_type="application/pdf")
 
 
-def _add_drills(routes: APIRouter, context: Context) -> None:
+def _add_drills(routes: Routes, context: Context) -> None:
     def shown(request: Request, key: str, picked: int | None) -> Response:
         kitchen, language = remembered_kitchen(context.store), context.language(request)
         drills = training.drill_views(kitchen, language, translator(language))

@@ -8,7 +8,7 @@ from dataclasses import replace
 from itertools import islice
 from typing import Any
 
-from fastapi import APIRouter, Request, Response
+from fastapi import Request, Response
 from fastapi.responses import RedirectResponse
 from starlette.datastructures import UploadFile
 
@@ -40,6 +40,7 @@ from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.jobs import Job, Jobs
 from frywright.web.posted import Sent, Typed
+from frywright.web.routes import Routes
 
 KEPT_LOGS = 4
 INLINE_BYTES = 8_000_000
@@ -86,9 +87,9 @@ class Logs:
         return self.jobs.start(kept.name, "read", work)
 
 
-def router(context: Context) -> APIRouter:
+def router(context: Context) -> Routes:
     """Routes of the room."""
-    routes, logs = APIRouter(), Logs(context)
+    routes, logs = Routes(), Logs(context)
 
     def kitchen() -> Any:
         return remembered_kitchen(context.store)
@@ -134,7 +135,7 @@ def _overview(context: Context, place: Any, **values: Any) -> dict[str, Any]:
     }
 
 
-def _add_list(routes: APIRouter, context: Context, kitchen: Any) -> None:
+def _add_list(routes: Routes, context: Context, kitchen: Any) -> None:
     @routes.get("/cook/probes")
     def probes(request: Request) -> Response:
         return context.render(request, "cook/probes.html", **_overview(context, kitchen()))
@@ -168,7 +169,7 @@ def _answered_only(form: Mapping[str, str]) -> dict[str, str]:
     return {name: text for name, text in form.items() if name.startswith("q_")}
 
 
-def _add_log(routes: APIRouter, context: Context, kitchen: Any, logs: Logs) -> None:
+def _add_log(routes: Routes, context: Context, kitchen: Any, logs: Logs) -> None:
     @routes.get("/cook/probes/{number}")
     def show_log(request: Request, number: int) -> Response:
         item, place, form = _log(context, number), kitchen(), dict(request.query_params)
@@ -302,7 +303,7 @@ def _refused(
     return context.render(request, "cook/probes.html", error.http_status, **told)
 
 
-def _add_checks(routes: APIRouter, context: Context, kitchen: Any) -> None:
+def _add_checks(routes: Routes, context: Context, kitchen: Any) -> None:
     @routes.post("/cook/probes/check")
     def check(request: Request, form: Typed) -> Response:
         place = kitchen()
@@ -323,7 +324,7 @@ def _add_checks(routes: APIRouter, context: Context, kitchen: Any) -> None:
         return context.render(request, "cook/probes.html", **_overview(context, place, check=told))
 
 
-def _add_hold(routes: APIRouter, context: Context, kitchen: Any) -> None:
+def _add_hold(routes: Routes, context: Context, kitchen: Any) -> None:
     @routes.post("/cook/probes/hold")
     def hold(request: Request, form: Typed) -> Response:
         place = kitchen()
@@ -338,7 +339,7 @@ def _add_hold(routes: APIRouter, context: Context, kitchen: Any) -> None:
         return context.render(request, "cook/probes.html", **_overview(context, place, hold=told, typed=form))
 
 
-def _add_sample(routes: APIRouter, context: Context, kitchen: Any) -> None:
+def _add_sample(routes: Routes, context: Context, kitchen: Any) -> None:
     @routes.post("/cook/probes/sample")
     def sample(request: Request, form: Typed) -> Response:
         place = kitchen()

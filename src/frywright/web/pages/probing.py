@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from typing import Any
 from urllib.parse import urlencode
 
-from fastapi import APIRouter, Request, Response
+from fastapi import Request, Response
 from fastapi.responses import RedirectResponse
 
 from frywright.model.errors import FrywrightError, InputError
@@ -17,15 +17,16 @@ from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.posted import Typed
+from frywright.web.routes import Routes
 
 KEPT_ON = ("thermometer", "who")
 """What stays in the form for the next reading."""
 BOXES = ("cut", "place", "load_kind", "load_number", "temp", "thermometer", "weight", "rest", "rest_time")
 
 
-def router(context: Context) -> APIRouter:
+def router(context: Context) -> Routes:
     """Routes of the page."""
-    routes = APIRouter()
+    routes = Routes()
 
     @routes.get("/cook/probing")
     def page(request: Request) -> Response:

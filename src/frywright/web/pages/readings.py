@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from fastapi import APIRouter, Request, Response
+from fastapi import Request, Response
 from fastapi.responses import RedirectResponse
 from starlette.datastructures import UploadFile
 
@@ -21,17 +21,18 @@ from frywright.rooms.records.reports import attach_report
 from frywright.web.app import Context
 from frywright.web.pages.records import probe_page
 from frywright.web.posted import Sent, Typed, texts_of
+from frywright.web.routes import Routes
 
 
-def router(context: Context) -> APIRouter:
+def router(context: Context) -> Routes:
     """Routes of these pages."""
-    routes = APIRouter()
+    routes = Routes()
     _add_readings(routes, context)
     _add_reports(routes, context)
     return routes
 
 
-def _add_readings(routes: APIRouter, context: Context) -> None:
+def _add_readings(routes: Routes, context: Context) -> None:
     def shown(
         request: Request, number: int, problem: FrywrightError | None = None, typed: Any = None
     ) -> Response:
@@ -78,7 +79,7 @@ def _add_readings(routes: APIRouter, context: Context) -> None:
         )
 
 
-def _add_reports(routes: APIRouter, context: Context) -> None:
+def _add_reports(routes: Routes, context: Context) -> None:
     @routes.post("/records/pack/place")
     def place(form: Typed) -> Response:
         name_place(context.store, form)

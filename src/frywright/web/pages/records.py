@@ -10,7 +10,7 @@ from itertools import islice
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from fastapi import APIRouter, Request, Response
+from fastapi import Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.ledger.facts.fact import about
@@ -33,6 +33,7 @@ from frywright.rooms.records.reports import reports_of, takes_report
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.posted import Typed
+from frywright.web.routes import Routes
 
 SHOWN, CHECKED_AT_ONCE, PACK_DAYS = 100, 20_000, 30
 
@@ -65,9 +66,9 @@ class Chain:
         self.point, self.broken, self.whole_count = Point(), "", 0
 
 
-def router(context: Context) -> APIRouter:
+def router(context: Context) -> Routes:
     """Routes of the room."""
-    routes, chain = APIRouter(), Chain(context)
+    routes, chain = Routes(), Chain(context)
     _add_entries(routes, context, chain)
     _add_cases(routes, context)
     _add_case(routes, context)
@@ -75,7 +76,7 @@ def router(context: Context) -> APIRouter:
     return routes
 
 
-def _add_entries(routes: APIRouter, context: Context, chain: Chain) -> None:
+def _add_entries(routes: Routes, context: Context, chain: Chain) -> None:
     @routes.get("/records")
     def page(request: Request) -> Response:
         chain.step()
@@ -115,7 +116,7 @@ def _add_entries(routes: APIRouter, context: Context, chain: Chain) -> None:
     _add_entry(routes, context)
 
 
-def _add_entry(routes: APIRouter, context: Context) -> None:
+def _add_entry(routes: Routes, context: Context) -> None:
     @routes.get("/records/entry/{number}")
     def entry(request: Request, number: int) -> Response:
         item = context.store.entry(number, named=True)
@@ -196,7 +197,7 @@ def probe_page(
     )
 
 
-def _add_cases(routes: APIRouter, context: Context) -> None:
+def _add_cases(routes: Routes, context: Context) -> None:
     @routes.get("/records/probing")
     def page(request: Request) -> Response:
         asked, traced = dict(request.query_params), None
@@ -231,7 +232,7 @@ def _add_cases(routes: APIRouter, context: Context) -> None:
         return RedirectResponse(f"/records/case/{case.number}", 303)
 
 
-def _add_case(routes: APIRouter, context: Context) -> None:
+def _add_case(routes: Routes, context: Context) -> None:
     def shown(
         request: Request, number: int, problem: str = "", status: int = 200, typed: Any = None
     ) -> Response:
@@ -279,7 +280,7 @@ def _moment(context: Context, text: str) -> dt.datetime:
 # ---------------------------------------------------------------- inspection pack
 
 
-def _add_pack(routes: APIRouter, context: Context) -> None:
+def _add_pack(routes: Routes, context: Context) -> None:
     def asked(request: Request) -> tuple[dt.date, dt.date]:
         today, texts = today_of(remembered_kitchen(context.store)), request.query_params
         try:

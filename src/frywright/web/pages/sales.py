@@ -5,7 +5,7 @@ from __future__ import annotations
 import datetime as dt
 from typing import Any
 
-from fastapi import APIRouter, Request, Response
+from fastapi import Request, Response
 from fastapi.responses import RedirectResponse
 from starlette.datastructures import UploadFile
 
@@ -14,11 +14,12 @@ from frywright.rooms.day import sales
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.web.app import Context
 from frywright.web.posted import Sent, Typed
+from frywright.web.routes import Routes
 
 
-def router(context: Context) -> APIRouter:
+def router(context: Context) -> Routes:
     """Routes of the page of sales."""
-    routes = APIRouter()
+    routes = Routes()
     _add_page(routes, context)
     _add_columns(routes, context)
     return routes
@@ -40,7 +41,7 @@ def _shown(
     )
 
 
-def _add_page(routes: APIRouter, context: Context) -> None:
+def _add_page(routes: Routes, context: Context) -> None:
     @routes.get("/day/sales")
     def page(request: Request) -> Response:
         return _shown(context, request)
@@ -79,7 +80,7 @@ def _add_page(routes: APIRouter, context: Context) -> None:
         return RedirectResponse("/day/sales", 303)
 
 
-def _add_columns(routes: APIRouter, context: Context) -> None:
+def _add_columns(routes: Routes, context: Context) -> None:
     def shown(
         request: Request, name: str, problem: str = "", status: int = 200, typed: Any = None
     ) -> Response:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from fastapi import APIRouter, Request, Response
+from fastapi import Request, Response
 from fastapi.responses import RedirectResponse
 
 from frywright.model.errors import InputError
@@ -24,11 +24,12 @@ from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.posted import Typed
+from frywright.web.routes import Routes
 
 
-def router(context: Context) -> APIRouter:
+def router(context: Context) -> Routes:
     """Routes of the page."""
-    routes = APIRouter()
+    routes = Routes()
 
     def shown(request: Request, fryer: Fryer, kitchen: Kitchen, status: int = 200, **more: Any) -> Response:
         tr = translator(context.language(request))

@@ -8,7 +8,7 @@ from typing import Any, BinaryIO
 from urllib.parse import quote
 from zoneinfo import available_timezones
 
-from fastapi import APIRouter, Request, Response
+from fastapi import Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.ledger.store import Store
@@ -29,13 +29,14 @@ from frywright.rooms.kitchen import (
 from frywright.voice.tongue import explain, translator
 from frywright.web.app import Context
 from frywright.web.posted import Sent, Typed, photo_of, texts_of
+from frywright.web.routes import Routes
 from frywright.web.saving import ask_name
 from frywright.web.saving import save as save_program
 
 
-def router(context: Context) -> APIRouter:
+def router(context: Context) -> Routes:
     """Routes of the set-up."""
-    routes = APIRouter()
+    routes = Routes()
     _add_kitchen(routes, context)
     _add_start(routes, context)
     _add_first(routes, context)
@@ -46,7 +47,7 @@ def router(context: Context) -> APIRouter:
     return routes
 
 
-def _add_kitchen(routes: APIRouter, context: Context) -> None:
+def _add_kitchen(routes: Routes, context: Context) -> None:
     @routes.get("/cook/kitchen")
     def show(request: Request) -> Response:
         return _kitchen_page(
@@ -101,7 +102,7 @@ def _kitchen_page(context: Context, request: Request, text: str, status: int = 2
     )
 
 
-def _add_start(routes: APIRouter, context: Context) -> None:
+def _add_start(routes: Routes, context: Context) -> None:
     @routes.get("/setup")
     def start(request: Request) -> Response:
         if has_kitchen(context.store):
@@ -115,7 +116,7 @@ def _add_start(routes: APIRouter, context: Context) -> None:
         return RedirectResponse("/", 303)
 
 
-def _add_first(routes: APIRouter, context: Context) -> None:
+def _add_first(routes: Routes, context: Context) -> None:
     @routes.get("/setup/first")
     def first(request: Request, fryer: str = "", product: str = "") -> Response:
         place = remembered_kitchen(context.store)
@@ -128,7 +129,7 @@ def _add_first(routes: APIRouter, context: Context) -> None:
         return context.render(request, "cook/setup_first.html", room="setup", kitchen=place, pairs=open_ones)
 
 
-def _add_own(routes: APIRouter, context: Context) -> None:
+def _add_own(routes: Routes, context: Context) -> None:
     @routes.get("/setup/own")
     def own(request: Request) -> Response:
         return _own_page(context, request, request.query_params)
@@ -172,7 +173,7 @@ def _own_page(
     return context.render(request, "cook/setup_own.html", status, room="setup", **values)
 
 
-def _add_day(routes: APIRouter, context: Context) -> None:
+def _add_day(routes: Routes, context: Context) -> None:
     @routes.get("/setup/day")
     def show(request: Request) -> Response:
         return _day_page(context, request, day_typed(remembered_kitchen(context.store)))
@@ -247,7 +248,7 @@ def _marks(request: Request, context: Context, setup: work.Setup, key: str) -> d
     return {box: explain(error, language, system) for box, error in work.checked(setup, key).items()}
 
 
-def _add_screens(routes: APIRouter, context: Context) -> None:
+def _add_screens(routes: Routes, context: Context) -> None:
     @routes.get("/setup/{what}/check")
     def check(request: Request, what: str) -> Response:
         return _check_page(context, request, work.setup_of(context.store, what, context.language(request)))
@@ -285,7 +286,7 @@ def _check_page(
     return context.render(request, "cook/setup_check.html", status, room="setup", **values)
 
 
-def _add_keeping(routes: APIRouter, context: Context) -> None:
+def _add_keeping(routes: Routes, context: Context) -> None:
     @routes.post("/setup/{what}/{key}")
     def keep(request: Request, sent: Sent, what: str, key: str) -> Response:
         form, photo = texts_of(sent), photo_of(sent)

@@ -6,7 +6,7 @@ from hashlib import sha256
 from tempfile import SpooledTemporaryFile
 from typing import Annotated, Any, BinaryIO, cast
 
-from fastapi import APIRouter, Path, Query, Request
+from fastapi import Path, Query, Request
 from fastapi.concurrency import run_in_threadpool
 from pydantic import BaseModel, ConfigDict, Field
 
@@ -16,6 +16,7 @@ from frywright.model.errors import RecordError
 from frywright.rooms.files import keep_file
 from frywright.rooms.fleet.office import keep_anchor, released_to, sender, took
 from frywright.web.app import Context
+from frywright.web.routes import Routes
 
 MOST_TOGETHER, IN_MEMORY_BYTES = 2_000, 1_000_000
 """Entries of one message, and how much of a file waits in memory before it waits on disk (project's own
@@ -49,9 +50,9 @@ def _out(taken: Taken) -> TakenOut:
     return TakenOut(number=taken.end.number, hash=taken.end.hash, wants=list(taken.wants))
 
 
-def router(context: Context) -> APIRouter:
+def router(context: Context) -> Routes:
     """Routes of the interface for sites."""
-    routes, store = APIRouter(prefix="/api/v1/sync"), context.store.home
+    routes, store = Routes(prefix="/api/v1/sync"), context.store.home
 
     @routes.get("")
     def where(request: Request) -> TakenOut:
