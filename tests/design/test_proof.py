@@ -8,11 +8,12 @@ import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from scipy.stats import binom
+from scipy.stats import binom, rankdata
 
 from frywright.design.proof import (
     FACTORS,
     Spread,
+    _ranks,
     all_loads,
     close_late,
     corner_points,
@@ -81,18 +82,40 @@ def test_same_seed_same_answer(plan, proof):
 
 
 def test_points_fill_their_ranges():
-    """Sobol points stay inside and fill every factor; corners hold both ends of six factors."""
+    """Points stay inside and fill every factor evenly; corners hold both ends of six factors."""
     spread = Spread()
-    points = draw(spread, 512, 3)
+    points = draw(spread, 32768, 3)
     for i, name in enumerate(FACTORS):
         low, high = getattr(spread, name)
         assert points[:, i].min() >= low
         assert points[:, i].max() <= high
-        if high > low:
-            assert np.std(points[:, i]) == pytest.approx((high - low) / np.sqrt(12), rel=0.02)
+        if high > low:  # of so many random points a spread is known to 0.25 %
+            assert np.std(points[:, i]) == pytest.approx((high - low) / np.sqrt(12), rel=0.01)
     assert len(corner_points(spread)) == 64
     with pytest.raises(InputError):
         draw(spread, 0, 1)
+
+
+def test_loads_are_drawn_without_regard_to_each_other(plan):
+    """Clopper and Pearson's bound asks for it: means of 64 loads scatter as those of any random loads (evenly
+    spread points scatter a tenth as much), and no cut's weight follows a condition or another cut's.
+    """
+    spread = Spread()
+    means = np.array([draw(spread, 64, seed).mean(axis=0) for seed in range(400)])
+    for i, name in enumerate(FACTORS):
+        low, high = getattr(spread, name)
+        if high > low:  # the variance of 400 means is known to 7 %
+            assert np.var(means[:, i]) * 64 * 12 / (high - low) ** 2 == pytest.approx(1.0, abs=0.3)
+    rows = draw(spread, 4096, 5)
+    own = np.column_stack([np.log(weights_of(plan, rows, 5)), rows[:, 1:9]])
+    apart = np.corrcoef(own.T) - np.eye(own.shape[1])
+    assert np.abs(apart).max() < 5.0 / np.sqrt(4096)  # five standard deviations
+
+
+def test_ranks_are_those_of_scipy():
+    """Equal values share the mean of their ranks, as ``scipy.stats.rankdata`` has it."""
+    values = np.random.default_rng(2).integers(0, 30, 200).astype(float)
+    assert _ranks(values) == pytest.approx(rankdata(values))
 
 
 def test_bounds_are_clopper_pearson(proof):

@@ -1,7 +1,8 @@
-"""Worst-case proof of a program: corner runs and quasi-random samples over what a store meets.
+"""Worst-case proof of a program: corner runs and random samples over what a store meets.
 
-The conditions vary together; each sample is one simulated load, and in it one piece of every cut
-with a weight of its own. Shares of pieces that meet the limit come with a Clopper-Pearson bound.
+The conditions vary together; each sample is one simulated load, drawn without regard to the others, and in
+it one piece of every cut with a weight of its own. So shares of pieces that meet the limit have an exact
+Clopper-Pearson bound (``python -m benchmarks.coverage``); evenly spread points would have none.
 """
 
 from __future__ import annotations
@@ -32,6 +33,8 @@ is left."""
 FULL_PRESSURE_SHARE = 0.9
 WEAK_HEATER_FRAC, LOW_OIL_FRAC = 0.85, 0.95
 """Heater and oil level of the load that sags the oil for the next one (estimates, as the ends of Spread)."""
+FACTORS_STREAM, WEIGHTS_STREAM = 1, 2
+"""Random numbers of one seed that have nothing to do with each other."""
 HEAVY_QUANTILE_Z = 1.6448536269514722  # 95 % point of the normal distribution
 
 
@@ -122,9 +125,9 @@ class Proof:
 
 def clopper_pearson(good: int, count: int, confidence: float) -> float:
     """Lower bound of a share of which ``good`` of ``count`` were seen (Clopper and Pearson 1934)."""
-    from scipy.stats import beta
+    from scipy.special import betaincinv
 
-    return float(beta.ppf(1.0 - confidence, good, count - good + 1)) if good else 0.0
+    return float(betaincinv(good, count - good + 1, 1.0 - confidence)) if good else 0.0
 
 
 def load_fractions(plan: FryPlan) -> tuple[float, ...]:
@@ -168,16 +171,14 @@ def oil_left_k(plan: FryPlan, cook: Cook, raw: RawHistory) -> float:
 
 
 def draw(spread: Spread, count: int, seed: int) -> Array:
-    """Scrambled Sobol points in the ranges, (count, factors); same seed, same points."""
-    from scipy.stats import qmc
-
+    """Random points in the ranges, each drawn without regard to the others, (count, factors); same seed, same
+    points.
+    """
     if count < 1:
         raise InputError("samples", count, "1 or more")
-    points = qmc.Sobol(len(FACTORS), rng=np.random.default_rng(seed)).random_base2(
-        max(1, (count - 1).bit_length())
-    )
     low, high = (np.array([getattr(spread, name)[i] for name in FACTORS]) for i in (0, 1))
-    return np.asarray(low + points[:count] * (high - low))
+    points = np.random.default_rng((seed, FACTORS_STREAM)).random((count, len(FACTORS)))
+    return np.asarray(low + points * (high - low))
 
 
 def corner_points(spread: Spread) -> Array:
@@ -338,7 +339,7 @@ def weights_of(plan: FryPlan, rows: Array, seed: int) -> Array:
 
     tracers = _tracers(plan)
     column = rows[:, FACTORS.index("weight_quantile_frac")]
-    rng = np.random.default_rng(seed)
+    rng = np.random.default_rng((seed, WEIGHTS_STREAM))
     low, high = column.min(), max(column.max(), column.min() + 1e-9)
     own = [column] + [rng.uniform(low, high, len(rows)) for _ in tracers[1:]]
     spread = [np.log(kind.cut.heavy_ratio_n) / HEAVY_QUANTILE_Z for kind in tracers]
@@ -407,11 +408,15 @@ def _share(cut: str, margins: Array, worst_k: float, confidence: float) -> CutSh
 
 def _sensitivity(points: Array, lowest: Array) -> tuple[tuple[str, float], ...]:
     """Rank correlation of each varied factor with the lowest margin, strongest first."""
-    from scipy.stats import rankdata
-
     varied = [i for i in range(points.shape[1]) if np.ptp(points[:, i]) > 0]
     if len(points) < 3 or np.ptp(lowest) == 0:
         return ()
-    y = rankdata(lowest)
-    found = [(FACTORS[i], float(np.corrcoef(rankdata(points[:, i]), y)[0, 1])) for i in varied]
+    y = _ranks(lowest)
+    found = [(FACTORS[i], float(np.corrcoef(_ranks(points[:, i]), y)[0, 1])) for i in varied]
     return tuple(sorted(found, key=lambda pair: -abs(pair[1])))
+
+
+def _ranks(values: Array) -> Array:
+    """Ranks from 1; equal values share the mean of theirs."""
+    _, place, count = np.unique(values, return_inverse=True, return_counts=True)
+    return np.asarray((np.cumsum(count) - 0.5 * (count - 1))[place])
