@@ -4,6 +4,7 @@ whose causes add up.
 
 from __future__ import annotations
 
+from copy import deepcopy
 from dataclasses import replace
 
 import numpy as np
@@ -16,7 +17,7 @@ from frywright.plan import engine
 from frywright.plan.advice import Advice, Before, advise, bank_now, last_drops, outlook, promise, world_of
 from frywright.plan.check import broken_rules
 from frywright.plan.explain import CAUSES, explain, total
-from frywright.plan.live import Happening, State, What, state_of
+from frywright.plan.live import Happening, State, What, played_on, state_of
 from frywright.plan.model import Plan
 from frywright.plan.replay import Look, Par, draw_days
 from tests.plan.test_replay import hard_day, kitchen_day
@@ -190,6 +191,39 @@ def test_a_load_too_many_and_a_lift_of_nothing_are_told():
     assert sum(t.units_n for t in state.trays) == day.items[0].loads[0].units_count
     with pytest.raises(InputError):
         state_of(day, [Happening(what=What.DROP, at_n=0, fryer=9, item=0, load=0)], 1)
+
+
+def test_two_who_play_on_from_the_same_day_do_not_meet():
+    """Everything that can happen, played on twice from the same place: both find the same, and the place
+    stays as it was.
+    """
+    day = hard_day(3, 3, 3, 3)
+    first = [
+        Happening(what=What.DROP, at_n=0, fryer=0, item=0, load=0, entry_number=1),
+        Happening(what=What.LIFT, at_n=5, fryer=0, entry_number=2),
+        Happening(what=What.DROP, at_n=6, fryer=0, item=0, load=0, entry_number=3),
+        Happening(what=What.DOWN, at_n=6, fryer=2, entry_number=4),
+        Happening(what=What.OUT, at_n=6, item=1, entry_number=5),
+    ]
+    later = [
+        Happening(what=What.SOLD, at_n=7, item=0, units_n=2.0, entry_number=6),
+        Happening(what=What.SOLD, at_n=7, item=1, units_n=9.0, entry_number=7),
+        Happening(what=What.DISCARD, at_n=7, item=0, units_n=1.0, entry_number=8),
+        Happening(what=What.LIFT, at_n=11, fryer=0, entry_number=9),
+        Happening(what=What.FILTER, at_n=12, fryer=0, entry_number=10),
+        Happening(what=What.UP, at_n=12, fryer=2, units_n=2.0, entry_number=11),
+        Happening(what=What.IN, at_n=12, item=1, entry_number=12),
+    ]
+    before = played_on(day, tuple(first))
+    kept = deepcopy(before.state)
+    one = played_on(day, (*first, *later), before).state
+    two = played_on(day, (*first, *later), before).state
+    anew = state_of(day, [*later, *first], 12)
+    none = np.zeros((0, 0))
+    for a, b in ((one, two), (one, replace(anew, now_n=one.now_n)), (kept, before.state)):
+        assert np.array_equal(a.sold_n, b.sold_n, equal_nan=True) and (a.bare == b.bare).all()
+        assert replace(a, sold_n=none, bare=none) == replace(b, sold_n=none, bare=none)
+    assert one.trays and one.thrown and one.notes and one.lifts and one.filters and one.back_n and one.drops
 
 
 def test_the_outlook_has_bands_and_keeps_the_rules():

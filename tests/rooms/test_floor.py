@@ -22,7 +22,7 @@ from frywright.plan.replay import draw_days, replay
 from frywright.rooms.clock import now, played
 from frywright.rooms.day import day, limits, plan_view, sales, views, what_if
 from frywright.rooms.day import paper as day_paper
-from frywright.rooms.day.board import Board, Tap, tap_of
+from frywright.rooms.day.board import Board, Followed, Tap, tap_of
 from frywright.rooms.day.board_view import board_view
 from frywright.rooms.day.compare import compare_down, compare_out
 from frywright.rooms.day.lifting import Answer, LiftAskedError
@@ -64,6 +64,61 @@ def board(shop, tmp_path):
     store = Store.file(tmp_path / "b.db", now)
     yield Board(store=store, kitchen=shop[1], bench=shop[2])
     store.close()
+
+
+@pytest.mark.parametrize("seed", [1, 2, 3])
+def test_a_day_followed_tap_by_tap_is_the_day_read_anew(board, seed):
+    """80 drawn taps on a board that plays on from the last look, some told late, some taken back, looked at
+    now and before: at each the state is the one of a board that has seen nothing.
+    """
+    followed, rng = replace(board, followed=Followed()), np.random.default_rng(seed)
+    at_s, last, late_count = NOON, "", 0
+    for n in range(80):
+        at_s += float(rng.integers(1, 40))
+        key, drawn = f"k{n}", rng.random()
+        if drawn < 0.1 and last:
+            tap = Tap(key=key, what=UNDO, at_s=at_s, undoes=last)
+        elif drawn < 0.2:
+            what, fryer = (
+                str(rng.choice(["drop", "filter", "down", "up"])),
+                str(rng.choice(["alder", "birch"])),
+            )
+            sizes = [
+                (bench_i, x) for bench_i, xs in enumerate(board.bench.loads) for x in xs if x.fryer == fryer
+            ]
+            i, load = sizes[rng.integers(len(sizes))]
+            told = {"product": board.bench.products[i], "pieces_count": load.pieces_count}
+            tap = Tap(key=key, what=what, at_s=at_s, fryer=fryer, **(told if what == "drop" else {}))
+        else:
+            late_count += (late := rng.random() < 0.2)
+            what = str(rng.choice(["sold", "sold", "sold", "discard", "count"]))
+            product = str(rng.choice(board.bench.products))
+            moment = at_s - (float(rng.integers(60, 900)) if late else 0.0)
+            tap = Tap(key=key, what=what, at_s=moment, product=product, pieces_count=int(rng.integers(1, 9)))
+        try:
+            followed.tell(tap)
+            last = key
+        except InputError:
+            pass  # taken back too late, or twice
+        for moment_s in (at_s + 1.0, at_s - 300.0) if n % 5 == 0 else (at_s + 1.0,):
+            one, other = followed.state(moment_s), board.state(moment_s)
+            assert np.array_equal(one.sold_n, other.sold_n, equal_nan=True) and (one.bare == other.bare).all()
+            empty = np.zeros((0, 0))
+            assert replace(one, sold_n=empty, bare=empty) == replace(other, sold_n=empty, bare=empty)
+            assert followed.taps() == board.taps() and followed.entries() == board.entries()
+    assert late_count > 3 and any(e.fact.what == UNDO for e in board.entries())
+
+
+def test_a_tap_that_was_not_kept_leaves_nothing_behind(board):
+    """The power goes while a tap is written: what was read of the day within that act is not shown after."""
+    followed = replace(board, followed=Followed())
+    tell(followed, "sold", NOON, product="tenders", pieces_count=3)
+    with pytest.raises(RuntimeError), board.store.writing():
+        tell(followed, "sold", NOON + 5, product="tenders", pieces_count=4)
+        assert np.nansum(followed.state(NOON + 10).sold_n) == 7.0
+        raise RuntimeError
+    tell(board, "sold", NOON + 6, product="tenders", pieces_count=2)  # as another process would
+    assert np.nansum(followed.state(NOON + 10).sold_n) == 5.0
 
 
 def tell(board, what, at_s, key="", **other):

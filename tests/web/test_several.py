@@ -248,3 +248,17 @@ def test_a_number_that_cannot_be_is_refused(tmp_path, monkeypatch):
     monkeypatch.setattr(serve, "possible", lambda: False)
     with pytest.raises(InputError, match="1 to 1"):
         serve.serve_pages(store, 0, False, processes=2)
+
+
+def test_what_a_server_has_loaded_is_set_aside_ever_more_seldom(monkeypatch):
+    """Sixty seconds of a server's life: what it holds leaves the search for garbage at 4, 8, 16 and 32
+    seconds, each time after a search; connections are let go every two seconds.
+    """
+    slept, done = [], []
+    monkeypatch.setattr(serve.time, "sleep", slept.append)
+    monkeypatch.setattr(serve.gc, "collect", lambda: done.append("searched"))
+    monkeypatch.setattr(serve.gc, "freeze", lambda: done.append(sum(slept)))
+    rested = []
+    serve._resting(lambda: rested.append(sum(slept)), lambda: sum(slept) < 60.0)
+    assert done == ["searched", 4.0, "searched", 8.0, "searched", 16.0, "searched", 32.0]
+    assert rested == [2.0 * n for n in range(1, 31)]

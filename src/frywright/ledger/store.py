@@ -261,6 +261,12 @@ class Store:
         """Entries of this kitchen."""
         return ENTRY.c.site == self.site
 
+    def has_unkept(self) -> bool:
+        """Whether this block has written here what is not kept yet."""
+        writer = self._open.get()
+        mine = writer.others.get(self.site) if writer is not None else None
+        return mine is not None and mine.wrote
+
     @contextmanager
     def _remembering(self) -> Iterator[sa.Connection | None]:
         """A connection to read with and the memory up to date; None inside a block that has written here:
@@ -268,8 +274,7 @@ class Store:
         """
         with self.looking() as connection:
             writer, look = self._open.get(), self._held.get()
-            mine = writer.others.get(self.site) if writer is not None else None
-            if mine is not None and mine.wrote:
+            if self.has_unkept():
                 yield None
                 return
             fresh = writer.fresh if writer is not None else look.fresh if look and not look.over else set()

@@ -9,13 +9,26 @@ from typing import Any
 _AS_THEY_ARE = frozenset({float, int, str, bool, type(None)})
 
 
+_FIELDS: dict[type, tuple[tuple[str, str], ...] | None] = {}
+
+
+def _fields(cls: type) -> tuple[tuple[str, str], ...] | None:
+    """Key and field of a dataclass, in the order of its fields; None of any other class."""
+    if cls not in _FIELDS:
+        named = tuple((f.name.removesuffix("_"), f.name) for f in fields(cls)) if is_dataclass(cls) else None
+        _FIELDS[cls] = named
+    return _FIELDS[cls]
+
+
 def plain(view: Any) -> Any:
     """Frozen dataclasses, mappings and sequences as dicts and lists, in the order of their fields.
 
     A field whose name would be a word of Python (``yield_``) loses its last underscore.
     """
-    if is_dataclass(view) and not isinstance(view, type):
-        return {f.name.removesuffix("_"): plain(getattr(view, f.name)) for f in fields(view)}
+    if type(view) in _AS_THEY_ARE:
+        return view
+    if (named := _fields(type(view))) is not None:
+        return {key: plain(getattr(view, name)) for key, name in named}
     if isinstance(view, Mapping):
         return {key: plain(value) for key, value in view.items()}
     if isinstance(view, list | tuple):

@@ -97,17 +97,21 @@ def belief_of(day: Day, state: State, t: int) -> Array:
     known = int(np.flatnonzero(told.any(axis=0)).max(initial=-1)) + 1
     prior, spreads_n = 1.0 / day.level_cv_frac**2, day.spreads_n
     sold = np.maximum(np.where(told, state.sold_n, 0.0) - day.firm_n, 0.0) if known else state.sold_n
+    each = np.stack([sold, day.mean_n])[:, :, :known].transpose(2, 0, 1) / spreads_n
+    whole = each.sum(axis=2)
+    ran_bare = np.logical_or.reduce(state.bare if state.bare.size else np.zeros_like(told), axis=0)
     for s in range(t):
         belief *= KEEP_FRAC
         if s >= known:
             continue
-        expected, seen = day.mean_n[:, s], sold[:, s]
-        if state.bare.size and state.bare[:, s].any():
-            level = (prior + belief[0, 0]) / (prior + belief[1, 0])
-            seen = np.where(state.bare[:, s], np.maximum(seen, level * expected), seen)
-        both = np.stack([seen, expected]) / spreads_n
+        both, all_n = each[s], whole[s]
+        if ran_bare[s]:
+            expected, level = day.mean_n[:, s], (prior + belief[0, 0]) / (prior + belief[1, 0])
+            lost = np.where(state.bare[:, s], np.maximum(sold[:, s], level * expected), sold[:, s])
+            both = np.stack([lost, expected]) / spreads_n
+            all_n = both.sum(axis=1)
         belief[:, 1:] += both
-        belief[:, 0] += both.sum(axis=1)
+        belief[:, 0] += all_n
     return belief
 
 

@@ -6,6 +6,7 @@ step. What does not fit (a lift without a drop, more sold than there was) is tol
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from enum import StrEnum
@@ -128,6 +129,68 @@ class State:
         """Units of a product that may be sold now."""
         return sum(tray.left_n for tray in self.trays if tray.item == item and tray.ends_n > self.now_n)
 
+    def copy(self) -> State:
+        """One that may change while this one stays."""
+        return replace(
+            self,
+            in_oil=list(self.in_oil),
+            trays=[replace(tray) for tray in self.trays],
+            thrown=list(self.thrown),
+            sold_n=self.sold_n.copy(),
+            bare=self.bare.copy(),
+            since=list(self.since),
+            filters=list(self.filters),
+            lifts=list(self.lifts),
+            down=dict(self.down),
+            back_n=dict(self.back_n),
+            out=set(self.out),
+            notes=list(self.notes),
+            drops=list(self.drops),
+        )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Played:
+    """Happenings in order of time and the state after the last of them: from there a longer day goes on."""
+
+    happened: tuple[Happening, ...]
+    state: State
+
+
+def when(fact: Happening) -> tuple[float, int]:
+    """What happenings are ordered by: their time, and of the same time their entry."""
+    return fact.at_n, fact.entry_number
+
+
+def until(ordered: Sequence[Happening], now_n: float) -> tuple[Happening, ...]:
+    """Of happenings in order of time those up to ``now_n``."""
+    return tuple(ordered[: bisect_right(ordered, now_n + 1e-9, key=lambda h: h.at_n)])
+
+
+def played_on(day: Day, happened: tuple[Happening, ...], before: Played | None = None) -> Played:
+    """The state after what happened, in order of time. A day played before is not played again as far as it
+    is the same. Nobody takes from the shelf but by a happening.
+
+    Raises
+    ------
+    InputError
+        A happening names a fryer, product or load the day does not have.
+    """
+    known = len(before.happened) if before else 0
+    same = before is not None and before.happened == happened[:known]
+    state = before.state.copy() if before and same else _morning(day)
+    for fact in happened[known if same else 0 :]:
+        _known(day, fact)
+        _apply(day, state, fact)
+    state.trays = [tray for tray in state.trays if tray.left_n > 0]
+    return Played(happened=happened, state=state)
+
+
+def _morning(day: Day) -> State:
+    """The state before anything happened."""
+    none = np.full(day.mean_n.shape, np.nan)
+    return State(now_n=0.0, since=[0] * day.fryers_count, sold_n=none, bare=np.zeros(none.shape, dtype=bool))
+
 
 def state_of(
     day: Day,
@@ -148,13 +211,11 @@ def state_of(
     InputError
         A happening names a fryer, product or load the day does not have.
     """
-    state = State(now_n=now_n, since=[0] * day.fryers_count)
-    state.sold_n = np.full(day.mean_n.shape, np.nan)
-    state.bare = np.zeros(day.mean_n.shape, dtype=bool)
-    served = 0
-    for fact in sorted(
-        (h for h in happened if h.at_n <= now_n + 1e-9), key=lambda h: (h.at_n, h.entry_number)
-    ):
+    order = until(sorted(happened, key=when), now_n)
+    if guests is None:
+        return replace(played_on(day, order).state, now_n=now_n)
+    state, served = replace(_morning(day), now_n=now_n), 0
+    for fact in order:
         _known(day, fact)
         served = _serve(day, state, guests, (served, int(fact.at_n)), told)
         _apply(day, state, fact)
@@ -163,13 +224,9 @@ def state_of(
     return state
 
 
-def _serve(
-    day: Day, state: State, guests: NDArray[np.int64] | None, slots: tuple[int, int], told: bool
-) -> int:
+def _serve(day: Day, state: State, guests: NDArray[np.int64], slots: tuple[int, int], told: bool) -> int:
     """Let guests of whole slots take what stands there; returns the slot up to which they were served."""
     low, high = slots
-    if guests is None:
-        return low
     for slot in range(low, min(high, day.slots_count)):
         for i in range(len(day.items)):
             asked = float(guests[i, slot])

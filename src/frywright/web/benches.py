@@ -33,7 +33,7 @@ from frywright.model import business_day
 from frywright.rooms.clock import now
 from frywright.rooms.cook.life import serving
 from frywright.rooms.day import day as work
-from frywright.rooms.day.board import Board
+from frywright.rooms.day.board import Board, Followed
 from frywright.rooms.day.board_rows import BoardView
 from frywright.rooms.day.board_view import board_view
 from frywright.rooms.day.orders import with_orders
@@ -93,7 +93,7 @@ class Benches:
         self._plans: dict[int, Any] = {}
         self._serving: tuple[int, frozenset[str]] = (-1, frozenset())
         self._told: dict[int, tuple[int, work.Bench, work.Bench]] = {}
-        self._taps: dict[Any, Any] = {}
+        self._followed = Followed()
         self._turn, self._seen = Lock(), dict[str, _Seen]()
 
     def kitchen(self) -> Any:
@@ -139,10 +139,8 @@ class Benches:
         if told is not None:
             self._plans.pop(id(told[2]), None)
 
-    def board(self, date: dt.date, practice: int | None = None, *, looks: bool = False) -> Board:
-        """The board of a date. A load cooked by a program that is no longer in service is on it too. Those
-        who only look at a day share what was read of it.
-        """
+    def board(self, date: dt.date, practice: int | None = None) -> Board:
+        """The board of a date. A load cooked by a program that is no longer in service is on it too."""
         serving, bench = self.serving() if practice is None else None, self.get(date)
         board = Board(
             store=self.store,
@@ -150,7 +148,7 @@ class Benches:
             bench=bench,
             practice=practice,
             serving=serving,
-            known=self._taps if looks and practice is None else {},
+            followed=self._followed if practice is None else None,
         )
         return board if board.knows_drops() else replace(board, bench=self.get(date, every=True))
 

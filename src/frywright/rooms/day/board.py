@@ -9,9 +9,11 @@ evidence.
 from __future__ import annotations
 
 import datetime as dt
+from bisect import insort
 from collections.abc import Collection, Mapping
 from dataclasses import asdict, dataclass, field, replace
-from typing import Any
+from itertools import takewhile
+from typing import Any, NamedTuple
 
 import numpy as np
 
@@ -23,7 +25,7 @@ from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.plan.advice import Advice, Outlook, expected_path, outlook
 from frywright.plan.explain import Waste, explain, total
-from frywright.plan.live import Happening, State, What, state_of
+from frywright.plan.live import Happening, Played, State, What, played_on, state_of, until, when
 from frywright.plan.model import Day
 from frywright.rooms.day.advised import advised
 from frywright.rooms.day.day import Bench
@@ -55,6 +57,27 @@ class Tap:
     """Key of the tap that this one takes back."""
 
 
+class Told(NamedTuple):
+    """Everything told of a day up to an entry, and what of it stands, oldest first."""
+
+    date: dt.date
+    up_to: int
+    entries: list[Kept[BoardTap]]
+    taps: list[Kept[BoardTap]]
+
+
+@dataclass(slots=True)
+class Followed:
+    """What was read of a day's taps and the day as it was played, so that the next look reads and plays only
+    what is new. Every value here is replaced whole, never changed: several may look at once.
+    """
+
+    told: Told | None = None
+    meant: tuple[Bench, list[Kept[BoardTap]], list[Happening]] | None = None
+    """What taps say to a bench, in order of time."""
+    played: tuple[Day, Played] | None = None
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Board:
     """A day's board over its bench; ``practice`` is the seed of a practice day or None."""
@@ -65,10 +88,8 @@ class Board:
     practice: int | None = None
     serving: Collection[str] | None = None
     """Programs in service; None where nobody asks, as on a practice day."""
-    known: dict[tuple[dt.date, int], list[Kept[BoardTap]]] = field(
-        default_factory=dict, compare=False, repr=False
-    )
-    """Taps that stand, by the day and the newest one told; shared by those who only look."""
+    followed: Followed | None = field(default=None, compare=False, repr=False)
+    """Shared by all who ask for the same board."""
 
     def serves(self, program: str) -> bool:
         """Whether the board may advise a program."""
@@ -83,23 +104,39 @@ class Board:
 
     def entries(self) -> list[Kept[BoardTap]]:
         """Everything told today, oldest first: also what was taken back, and that it was."""
+        return self._told().entries
+
+    def taps(self) -> list[Kept[BoardTap]]:
+        """Today's entries that stand, oldest first."""
+        return self._told().taps
+
+    def _told(self) -> Told:
+        date, newest = self.bench.date, self.store.newest(self.told_as.KIND)
+        followed = None if self.store.has_unkept() else self.followed
+        known = followed.told if followed else None
+        if known is None or known.date != date or known.up_to > newest:
+            entries = [e for e in self._read() if e.number <= newest]
+        elif known.up_to < newest:
+            new = takewhile(lambda e: e.number <= newest, self.store.facts(self.told_as, after=known.up_to))
+            entries = known.entries + [e for e in new if self._today(e.fact)]
+        else:
+            return known
+        found = Told(date, newest, entries, standing(entries))
+        if followed is not None:
+            followed.told = found
+        return found
+
+    def _today(self, fact: BoardTap) -> bool:
+        return fact.date == self.bench.date and fact.practice_count == self.practice
+
+    def _read(self) -> list[Kept[BoardTap]]:
         found = []
         for item in self.store.facts(self.told_as, newest_first=True):
-            if item.fact.date == self.bench.date and item.fact.practice_count == self.practice:
+            if self._today(item.fact):
                 found.append(item)
             elif item.fact.date < self.bench.date - dt.timedelta(days=2):
                 break
         return found[::-1]
-
-    def taps(self) -> list[Kept[BoardTap]]:
-        """Today's entries that stand, oldest first."""
-        key = self.bench.date, self.store.newest(self.told_as.KIND)
-        found = self.known.get(key)
-        if found is None:
-            found = standing(self.entries())
-            self.known.clear()
-            self.known[key] = found
-        return list(found)
 
     def knows_drops(self) -> bool:
         """Whether the day has a load for everything that was dropped."""
@@ -212,15 +249,22 @@ class Board:
     def state(self, now_s: float) -> State:
         """The day at a time of the business day."""
         now = (now_s - self.bench.trade.start_s) / self.bench.trade.slot_s
-        facts = [
-            self._fact(
-                tap.what, tap.at_s, tap.fryer, tap.product, (tap.pieces_count, tap.reason, item.number)
-            )
-            for item in self.taps()
-            for tap in (item.fact,)
-            if tap.what != PEOPLE
-        ]
-        return self._held(self._played(facts, now))
+        return self._held(self._played(self._happened(), now))
+
+    def _happened(self) -> list[Happening]:
+        """What the taps that stand say to the plan, in order of time."""
+        taps, followed = self.taps(), self.followed
+        before, happened = followed.meant if followed else None, list[Happening]()
+        known = 0
+        if before is not None and before[0] is self.bench and taps[: len(before[1])] == before[1]:
+            known, happened = len(before[1]), list(before[2])
+        for item in taps[known:]:
+            tap, rest = item.fact, (item.fact.pieces_count, item.fact.reason, item.number)
+            if tap.what != PEOPLE:
+                insort(happened, self._fact(tap.what, tap.at_s, tap.fryer, tap.product, rest), key=when)
+        if followed is not None:
+            followed.meant = self.bench, taps, happened
+        return happened
 
     def _held(self, state: State) -> State:
         """Fryers in stop-use are down whatever the board was told, and those whose heat is signed off for the
@@ -234,11 +278,16 @@ class Board:
         return state
 
     def _played(self, facts: list[Happening], now: float) -> State:
+        day, followed = self.bench.day, self.followed
         if self.practice is not None:
-            return state_of(self.bench.day, facts, now, guests(self.bench.day, self.practice))
-        if any(fact.what is What.SOLD for fact in facts):
-            return state_of(self.bench.day, facts, now)
-        return state_of(self.bench.day, facts, now, expected_path(self.bench.day), told=False)
+            return state_of(day, facts, now, guests(day, self.practice))
+        if not any(fact.what is What.SOLD for fact in facts):
+            return state_of(day, facts, now, expected_path(day), told=False)
+        before = followed.played if followed else None
+        played = played_on(day, until(facts, now), before[1] if before and before[0] is day else None)
+        if followed is not None:
+            followed.played = day, played
+        return replace(played.state.copy(), now_n=now)
 
     def people(self, state: State) -> int:
         """How many work the line: as told last, else as the kitchen says."""

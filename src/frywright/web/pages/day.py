@@ -248,7 +248,7 @@ def _units(kitchen: Kitchen, text: str) -> float:
     return value
 
 
-def _board(request_values: Mapping[str, Any], benches: Benches, *, looks: bool = True) -> tuple[Board, float]:
+def _board(request_values: Mapping[str, Any], benches: Benches) -> tuple[Board, float]:
     """The board asked for and its time: a practice day's clock comes from the page, a real day's from
     here.
     """
@@ -268,7 +268,7 @@ def _board(request_values: Mapping[str, Any], benches: Benches, *, looks: bool =
         except ValueError as error:
             raise InputError("now_s", repr(told), "seconds since midnight") from error
         second = min(max(second, 0.0), 2 * 86400.0)
-    return benches.board(today, practice, looks=looks), second
+    return benches.board(today, practice), second
 
 
 def _add_board(routes: Routes, context: Context, benches: Benches) -> None:
@@ -321,7 +321,7 @@ def _add_board(routes: Routes, context: Context, benches: Benches) -> None:
     @routes.post("/day/tap")
     def tap(request: Request, values: Told) -> Response:
         as_json = request.headers.get("content-type", "").startswith("application/json")
-        board, second = _board(values, benches, looks=False)
+        board, second = _board(values, benches)
         told = tap_of(values)
         if told.at_s < 0:
             told = tap_of({**dict(values), "at_s": second})
