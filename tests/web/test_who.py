@@ -8,6 +8,8 @@ import pytest
 from fastapi.testclient import TestClient
 
 from frywright.ledger.facts.care import CardSigned, CareDone
+from frywright.ledger.facts.day import BoardTap
+from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.facts.people import AccountChanged
 from frywright.ledger.facts.probing import CaseStep, Reading
 from frywright.ledger.store import Store
@@ -191,3 +193,43 @@ def test_nothing_of_a_signed_in_page_stays_in_the_browser(app, store):
     assert client.get("/records/pack").headers["cache-control"] == "no-store"
     anybody = TestClient(app, base_url=HOST)
     assert "no-store" not in anybody.get("/static/frywright.css").headers.get("cache-control", "")
+
+
+@pytest.mark.parametrize("header", ["", "Bearer x", "Basic eA==", "Bearer "])
+def test_a_header_that_names_no_device_confirms_nobody(app, store, header):
+    """Only a device's own program is asked for no second secret; whoever is signed in is, whatever header
+    comes along.
+    """
+    client = signed_in(app, store, "Cam")
+    sent = client.post("/care/card/closing/sign", data=CARD, headers={"authorization": header})
+    assert sent.status_code == 422
+    tablet = TestClient(app, base_url=HOST, headers={"origin": HOST}, follow_redirects=False)
+    tablet.cookies.set("device", people.add_device(store, "Wall", "lead", "Olive"))
+    tablet.post("/care/card/closing/sign", data=CARD, headers={"authorization": header})
+    assert list(store.facts(CardSigned)) == []
+
+
+def test_the_interface_keeps_the_name_of_whoever_is_signed_in(app, store):
+    """A browser's session writes under its own name there too, by a form or as JSON; a device says it."""
+    client = signed_in(app, store, "Cam")
+    body = {"fryer": "alder", "product": "bone_in", "temp_c": 80, "thermometer": "T1", "who": "Olive"}
+    client.post("/api/v1/readings", json=body, headers={"idempotency-key": "1"})
+    oil = {"vat": "alder", "what": "filter", "who": "Olive"}
+    client.post("/api/v1/oil", json=oil, headers={"idempotency-key": "2"})
+    tap = {
+        "key": "k1",
+        "what": "drop",
+        "fryer": "alder",
+        "product": "bone_in",
+        "pieces": "16",
+        "at_s": "43200",
+    }
+    signed_in(app, store, "Lee").post("/day/sales/demo")
+    client.post("/day/tap", json={**tap, "who": ["Olive"]})
+    client.post("/day/tap", data={**tap, "key": "k2", "fryer": "cedar", "who": "Olive"})
+    kept = [newest(store, cls).fact.who for cls in (Reading, OilDone)]
+    assert [*kept, *(e.fact.who for e in store.facts(BoardTap))] == ["Cam"] * 4
+    token = people.add_device(store, "Till", "crew", "Olive")
+    till = TestClient(app, base_url=HOST, headers={"authorization": f"Bearer {token}"})
+    till.post("/api/v1/readings", json=body, headers={"idempotency-key": "1"})
+    assert (newest(store, Reading).fact.who, newest(store, Reading).author) == ("Olive", "Till")

@@ -125,8 +125,7 @@ class Context:
 
     def who(self, request: Request) -> Who | None:
         """Who a request comes from, by its session, its shared device or its bearer token."""
-        bearer = request.headers.get("authorization", "").removeprefix("Bearer ").strip()
-        device = bearer or request.cookies.get(DEVICE_COOKIE, "")
+        device = _token(request) or request.cookies.get(DEVICE_COOKIE, "")
         found = who_is(self.store, request.cookies.get(SESSION_COOKIE, ""), device)
         if found is NOBODY_HERE and self.door and not self.door.passed(request.cookies.get(PASS_COOKIE, "")):
             return None
@@ -282,6 +281,11 @@ def _tell_errors(app: FastAPI, context: Context) -> None:
         return answer
 
 
+def _token(request: Request) -> str:
+    """The token that a device's program shows, if it shows one."""
+    return request.headers.get("authorization", "").removeprefix("Bearer ").strip()
+
+
 def _may(who: Who | None, route: str) -> bool:
     """Whether somebody has the right that a route asks for."""
     return who is not None and who.may(RIGHTS[route])
@@ -327,9 +331,10 @@ class Guard:
             if response is not None:
                 await response(scope, receive, counted)
                 return
-            who, token = request.state.who, "authorization" in request.headers
+            who: Who | None = request.state.who
             name = who.name if who else ""
-            enter(Hall(author=name, second="" if name and not token else None))
+            program = who is not None and not who.person and bool(_token(request))
+            enter(Hall(author=name, second="" if name and not program else None))
             with store.reading() as let_go:  # nor does a body that comes slowly
                 await self.app(scope, receive, counted)
 

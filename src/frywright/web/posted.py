@@ -33,6 +33,12 @@ def _sound(value: Any) -> None:
         raise InputError("body", "unsuited", "plain text and numbers")
 
 
+def doer(request: Request, typed: str) -> str:
+    """Who acts: whoever is signed in, whatever was sent; a device's program says it itself."""
+    who = request.state.who
+    return who.name if who is not None and who.person and typed.strip() else typed
+
+
 def _by_whom(request: Request, texts: dict[str, str]) -> dict[str, str]:
     """Who acts is whoever is signed in, whatever was typed; a contractor's name is typed by who may certify.
     A second person's PIN is looked at here and goes no further.
@@ -46,8 +52,8 @@ def _by_whom(request: Request, texts: dict[str, str]) -> dict[str, str]:
         raise AccessError(
             "{name} as {account} may not sign as {role}.", name=who.name, account=who.role, role=role
         )
-    if who.person and texts.get("role") != "licensed":
-        texts |= {name: who.name for name in DOERS if texts.get(name, "").strip()}
+    if texts.get("role") != "licensed":
+        texts |= {name: doer(request, texts[name]) for name in DOERS if name in texts}
     named = next((n for n in SECONDS if texts.get(n, "").strip() and shown[n]), "")
     if named:
         state, place = request.app.state, f"{who.name} {who.device_hash}"
@@ -87,10 +93,8 @@ async def _told(request: Request) -> Mapping[str, Any]:
     if not isinstance(found, dict):
         raise InputError("body", type(found).__name__, "a JSON object")
     _sound(found)
-    who = request.state.who
-    if who is not None and who.person and found.get("who"):
-        found["who"] = who.name
-    return found
+    named = {name: doer(request, str(found[name])) for name in DOERS if found.get(name)}
+    return {**found, **named}
 
 
 Typed = Annotated[dict[str, str], Depends(_typed)]

@@ -34,6 +34,7 @@ from frywright.rooms.records.case_rows import CaseView
 from frywright.rooms.standing import CareRow
 from frywright.web.app import Context
 from frywright.web.routes import Routes
+from frywright.web.posted import doer
 
 MOST = 500
 AHEAD, BEHIND = dt.timedelta(minutes=10), dt.timedelta(days=400)
@@ -296,7 +297,7 @@ def _once(
 
 def _add_writes(routes: Routes, context: Context) -> None:
     @routes.post("/readings")
-    def reading(body: ReadingIn, key: Key) -> Written:
+    def reading(request: Request, body: ReadingIn, key: Key) -> Written:
         """Keep a probe reading; below the limit a case opens."""
         told = {
             "fryer": body.fryer,
@@ -304,7 +305,7 @@ def _add_writes(routes: Routes, context: Context) -> None:
             "temp": f"{body.temp_c} C",
             "thermometer": body.thermometer,
             "pieces": str(body.pieces),
-            "who": body.who,
+            "who": doer(request, body.who),
         }
 
         def write() -> dict[str, Any]:
@@ -317,9 +318,10 @@ def _add_writes(routes: Routes, context: Context) -> None:
         return Written(new=new, **answer)
 
     @routes.post("/oil")
-    def tell_oil(body: OilIn, key: Key) -> Written:
+    def tell_oil(request: Request, body: OilIn, key: Key) -> Written:
         """Keep what was done to a vat's oil."""
         told = {**body.model_dump(exclude={"happened_at", "after"}), "after": "1" if body.after else ""}
+        told["who"] = doer(request, body.who)
 
         def write() -> dict[str, Any]:
             kept, _ = oil.tell_oil(
@@ -331,7 +333,7 @@ def _add_writes(routes: Routes, context: Context) -> None:
         return Written(new=new, **answer)
 
     @routes.post("/read-backs")
-    def read_back(body: ReadBackIn, key: Key) -> Written:
+    def read_back(request: Request, body: ReadBackIn, key: Key) -> Written:
         """Keep a read-back and compare it with the card."""
 
         def write() -> dict[str, Any]:
@@ -341,7 +343,7 @@ def _add_writes(routes: Routes, context: Context) -> None:
                 body.program,
                 body.slot,
                 body.values,
-                (body.read_by, body.checked_by),
+                (doer(request, body.read_by), body.checked_by),
                 body.settings,
             )
             return {"number": kept.number, "matches": matches}
