@@ -22,7 +22,7 @@ from frywright.model.units import show_below, to_inside
 from frywright.rooms import hall
 from frywright.rooms.cook.logs import keep_log
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
-from frywright.rooms.readings import tell_probe
+from frywright.rooms.readings import mend_reading, tell_hold, tell_probe
 from frywright.rooms.records import pack
 from frywright.rooms.records.coverage import listed
 from frywright.rooms.thermometers import record_check
@@ -59,7 +59,9 @@ def clock(monkeypatch):
 @pytest.fixture
 def store(tmp_path, clock):
     found = Store.file(tmp_path / "e.db", clock)
+    clock.at -= dt.timedelta(days=60)
     remember_kitchen(found, SECOND, "second.toml")
+    clock.at = NOON
     return found
 
 
@@ -148,6 +150,70 @@ def test_a_clock_set_back_fills_no_gap_and_is_told(store, kitchen, clock):
     assert store.verify()[0] == store.last().number
 
 
+def test_a_clock_set_back_little_by_little_is_told(store, kitchen, clock):
+    """Each step is less than a network's correction; together they are an hour."""
+    probe(store, kitchen, DAY, 12.0)
+    for _ in range(70):
+        clock.at -= dt.timedelta(seconds=56)
+        last, _ = probe(store, kitchen, DAY, 12.0)
+    [step] = set_backs(store)
+    assert step.last_number == last.number == step.number + 68
+    clock.at = NOON + dt.timedelta(hours=1)
+    probe(store, kitchen, DAY, 13.0)
+    assert set_backs(store) == (step,)
+
+
+def test_a_clock_set_back_fills_no_gap_of_checks_nor_of_hot_holding(store, kitchen, clock):
+    """Nor one of a day without any entry."""
+    drop(store, kitchen, DAY, 12.0)
+    texts = ("valid check on 1 days", "hot-holding temperature on 1 days", "No entry of any kind on 2 days")
+    days = DAY - dt.timedelta(days=2), DAY
+
+    def missing():
+        gaps = pack.pack_of(store, kitchen, *days).view.gaps
+        return [text for text in texts if any(text in gap for gap in gaps)]
+
+    assert missing() == list(texts)
+    clock.at = at(kitchen, DAY - dt.timedelta(days=1), 9.0)
+    record_check(store, kitchen, "T1", 0.0, None)
+    held = {"kept_in": "Cabinet 1", "product": "bone_in", "temp": "80 C", "thermometer": "T1"}
+    for back in range(3):
+        tell_hold(store, kitchen, held, at(kitchen, DAY - dt.timedelta(days=back), 12.2))
+    clock.at = NOON
+    assert missing() == list(texts)
+
+
+def test_what_is_entered_days_later_fills_no_gap_and_is_told(store, kitchen, clock):
+    """A tablet that was off line tells the next morning; a week later is too late, and putting it right does
+    not make it a reading in time.
+    """
+    clock.at = at(kitchen, DAY, 12.0)
+    drop(store, kitchen, DAY, 12.0)
+    clock.at = at(kitchen, DAY, 12.0) + dt.timedelta(days=1, minutes=3)
+    late, _ = probe(store, kitchen, DAY, 12.0)
+    form = {"temp": "86 C", "words": "turned round", "who": "Ana"}
+    right, _ = mend_reading(store, kitchen, late.number, form)
+    gaps = pack.pack_of(store, kitchen, DAY, DAY).view.gaps
+    assert any(f"entries {late.number}, {right.number}. They fill no gap" in gap for gap in gaps)
+    assert any("loads and no reading" in gap for gap in gaps)
+    clock.at = at(kitchen, DAY + dt.timedelta(days=2), 8.0)
+    drop(store, kitchen, DAY + dt.timedelta(days=1), 20.0)
+    probe(store, kitchen, DAY + dt.timedelta(days=1), 20.2)
+    view = pack.pack_of(store, kitchen, DAY, DAY + dt.timedelta(days=1)).view
+    assert any("no probe reading on 1 days: 2026-11-12." in gap for gap in view.gaps)
+
+
+def test_a_business_day_that_ends_late_is_whole(tmp_path, clock):
+    """Where the day rolls over at six, a reading at half past five is of the day before."""
+    store = Store.file(tmp_path / "r.db", clock)
+    remember_kitchen(store, SECOND.replace('rolls_over = "04:00"', 'rolls_over = "06:00"'), "night.toml")
+    kitchen = remembered_kitchen(store)
+    assert usual_trade(kitchen).rolls_over == "06:00"
+    low, _ = probe(store, kitchen, DAY, 29.5, "60 C")
+    probe(store, kitchen, DAY, 5.5, "61 C")
+    assert [row.number for row in pack.pack_of(store, kitchen, DAY, DAY).view.failing] == [low.number]
+
+
 def test_a_clock_that_its_network_corrects_is_none_that_was_set_back(store, kitchen, clock):
     """Half a minute is a correction; two minutes are told."""
     probe(store, kitchen, DAY, 12.0)
@@ -168,8 +234,9 @@ def test_an_honest_store_has_no_gap_of_the_chain(store, kitchen):
     assert (found.entries_count, found.head) == store.verify()
 
 
-def test_readings_are_counted_by_load_and_fryer(store, kitchen):
+def test_readings_are_counted_by_load_and_fryer(store, kitchen, clock):
     """A reading of one fryer clears no other; the longest run of loads without one has its times."""
+    clock.at = at(kitchen, DAY, 16.0)
     for n in range(6):
         drop(store, kitchen, DAY, 10.0 + n)
     for n in range(3):
@@ -187,8 +254,9 @@ def test_readings_are_counted_by_load_and_fryer(store, kitchen):
     assert not any(kitchen.fryer("alder").name in g for g in gaps)
 
 
-def test_every_day_of_a_gap_is_named(store, kitchen):
+def test_every_day_of_a_gap_is_named(store, kitchen, clock):
     """Thirty days, as spans: nothing ends in three dots."""
+    clock.at = at(kitchen, DAY - dt.timedelta(days=10), 16.0)
     for n in range(30):
         drop(store, kitchen, DAY - dt.timedelta(days=n), 12.0)
     probe(store, kitchen, DAY - dt.timedelta(days=10), 12.2)

@@ -70,7 +70,8 @@ PDF = b"%PDF-1.4 a certificate"
 def opened(path, text):
     """A store with a kitchen."""
     store = Store.file(path, now)
-    remember_kitchen(store, text, "k.toml")
+    with played(dt.datetime(2026, 11, 2, tzinfo=dt.UTC)):
+        remember_kitchen(store, text, "k.toml")
     return store, remembered_kitchen(store)
 
 
@@ -272,9 +273,10 @@ def test_a_mistyped_good_reading_that_was_below_opens_a_case(store, kitchen):
 def test_a_mistyped_reading_counts_once(store, kitchen):
     """Loads and readings: what was put right is one reading, not two."""
     load = tap(DAY, "k", at_s=11 * 3600.0, fryer="alder", product="bone_in")
-    hall.write(store, load, at(kitchen, 11))
     form = {"fryer": "alder", "product": "bone_in", "thermometer": "T1", "who": "Ana", "temp": "198"}
-    reading, _ = tell_probe(store, kitchen, form, at(kitchen, 12))
+    with played(at(kitchen, 12)):
+        hall.write(store, load, at(kitchen, 11))
+        reading, _ = tell_probe(store, kitchen, form)
     mend_reading(store, kitchen, reading.number, {"temp": "189", "words": "turned round", "who": "Ana"})
     assert view_of(store, kitchen).loads[0].readings == 1
     assert len(store.current_facts(Reading)) == 1
@@ -282,11 +284,14 @@ def test_a_mistyped_reading_counts_once(store, kitchen):
 
 def test_hot_holding_below_its_limit_opens_a_case(store, kitchen):
     """135 °F and the thermometer's 2: 136 is short of 137 and told so; 140 is kept; the day's gap closes."""
-    hall.write(store, tap(DAY, "k", fryer="alder", product="bone_in"), at(kitchen, 11))
+    with played(at(kitchen, 11)):
+        hall.write(store, tap(DAY, "k", fryer="alder", product="bone_in"))
     assert any("hot-holding" in g for g in view_of(store, kitchen).gaps)
     form = {"kept_in": "Cabinet 1", "product": "bone_in", "thermometer": "T1", "who": "Ana"}
-    _, none = tell_hold(store, kitchen, {**form, "temp": "140"}, at(kitchen, 12))
-    reading, case = tell_hold(store, kitchen, {**form, "temp": "136"}, at(kitchen, 13))
+    with played(at(kitchen, 12)):
+        _, none = tell_hold(store, kitchen, {**form, "temp": "140"})
+    with played(at(kitchen, 13)):
+        reading, case = tell_hold(store, kitchen, {**form, "temp": "136"})
     assert none is None and case.fact.what == "hold"
     found = pack_here(store, kitchen)
     view = found.view

@@ -6,7 +6,7 @@ sessions are those that entries tell of.
 from __future__ import annotations
 
 import datetime as dt
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import sqlalchemy as sa
 
@@ -39,7 +39,7 @@ WITH_FILES: tuple[type[Fact], ...] = (
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SetBack:
-    """A clock that ran backwards: the first entry recorded before the one in front of it, both times, and the
+    """A clock that ran backwards: the first entry recorded before one in front of it, both times, and the
     last entry before the clock had caught up.
     """
 
@@ -99,23 +99,23 @@ def checked(store: Store, now: dt.datetime, *, read_files: bool = True) -> Check
 
 
 def set_backs(store: Store) -> tuple[SetBack, ...]:
-    """Where recorded time runs backwards by more than a clock's own correction."""
-    mine = ENTRY.c.site == store.site
-    before = sa.func.lag(ENTRY.c.recorded_at).over(order_by=ENTRY.c.number).label("before")
-    pairs = sa.select(ENTRY.c.number, ENTRY.c.recorded_at, before).where(mine).subquery()
-    query = sa.select(pairs).where(pairs.c.recorded_at < pairs.c.before).order_by(pairs.c.number)
-    found = []
+    """Where recorded time runs backwards by more than a clock's own correction, at once or little by little:
+    each entry is compared with the latest time before it.
+    """
+    latest = sa.func.max(ENTRY.c.recorded_at).over(order_by=ENTRY.c.number, rows=(None, -1)).label("before")
+    mine = sa.select(ENTRY.c.number, ENTRY.c.recorded_at, latest).where(ENTRY.c.site == store.site).subquery()
+    query = sa.select(mine).where(mine.c.recorded_at < mine.c.before).order_by(mine.c.number)
+    found: list[SetBack] = []
     with store.looking() as connection:
         for row in connection.execute(query).all():
-            at, earlier = unstamp(row.recorded_at), unstamp(row.before)
-            if (earlier - at).total_seconds() > SET_BACK_S:
-                later = sa.select(sa.func.min(ENTRY.c.number)).where(
-                    mine, ENTRY.c.number > row.number, ENTRY.c.recorded_at >= row.before
-                )
-                end = connection.execute(later).scalar()
-                last = end - 1 if end else store.last().number
+            at, before = unstamp(row.recorded_at), unstamp(row.before)
+            if (before - at).total_seconds() <= SET_BACK_S:
+                continue
+            if found and found[-1].last_number == row.number - 1:
+                found[-1] = replace(found[-1], last_number=row.number)
+            else:
                 found.append(
-                    SetBack(number=row.number, last_number=last or 0, recorded_at=at, before_at=earlier)
+                    SetBack(number=row.number, last_number=row.number, recorded_at=at, before_at=before)
                 )
     return tuple(found)
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import datetime as dt
+from collections.abc import Callable
 from dataclasses import dataclass
 from zoneinfo import ZoneInfo
 
@@ -22,9 +23,11 @@ from frywright.rooms.clock import now
 from frywright.rooms.hall import write
 
 
-def checks_in(store: Store) -> list[ThermometerCheck]:
-    """All checks that nothing has replaced, oldest first."""
-    return [_check(item) for item in store.current_facts(ThermometerChecked)]
+def checks_in(
+    store: Store, which: Callable[[Kept[ThermometerChecked]], bool] = lambda item: True
+) -> list[ThermometerCheck]:
+    """All checks that nothing has replaced, oldest first; ``which`` of them."""
+    return [_check(item) for item in store.current_facts(ThermometerChecked) if which(item)]
 
 
 def _check(item: Kept[ThermometerChecked]) -> ThermometerCheck:

@@ -20,6 +20,16 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.tongues import Translate
 from frywright.rooms.standing import fryer_name, product_name
 
+FILLS = dt.timedelta(days=1)
+"""What is entered later than this after it happened fills no gap (project's own rule: a tablet that was off
+line tells the next morning).
+"""
+
+
+def in_time(item: Kept[Any]) -> bool:
+    """Whether an entry came soon enough to fill a gap."""
+    return item.recorded_at - item.happened_at <= FILLS
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Covered:

@@ -6,7 +6,7 @@ from __future__ import annotations
 
 import datetime as dt
 from collections import Counter
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
@@ -168,10 +168,11 @@ def drop_entries(store: Store, values: Mapping[str, Any]) -> Due:
 
 
 def dropped_between(
-    store: Store, since: dt.datetime, until: dt.datetime
+    store: Store, since: dt.datetime, until: dt.datetime, within: Callable[[dt.datetime], bool]
 ) -> tuple[tuple[Kept[EntriesDropped], int], ...]:
-    """What says that entries of a span of days were dropped, and how many each."""
-    numbers = {item.number for item in store.between(since, until, DROPPED)}
+    """What says that entries of some days were dropped, and how many each; the days lie in a span."""
+    between = store.between(since, until, DROPPED)
+    numbers = {item.number for item in between if within(item.entry.happened_at)}
     if not numbers:
         return ()
     counts = [(by, sum(n in numbers for n in by.fact.numbers)) for by in store.facts(EntriesDropped)]

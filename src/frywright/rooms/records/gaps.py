@@ -18,6 +18,7 @@ from frywright.model.errors import InputError, one_of
 from frywright.model.kitchen import Kitchen
 from frywright.rooms.clock import now
 from frywright.rooms.hall import in_turn, write
+from frywright.rooms.records.coverage import in_time
 
 LACKS = get_args(Lack)
 LEAST_WORDS, LOOKED_BACK_DAYS = 4, 14
@@ -44,7 +45,7 @@ def gaps_of(store: Store, kitchen: Kitchen, first: dt.date, last: dt.date) -> li
     until = moment_of(trade, last + dt.timedelta(days=2), 0.0)
     days: dict[str, set[dt.date]] = {lack: set() for lack in LACKS}
     for lack, cls in (("readings", Reading), ("checks", ThermometerChecked), ("close", CloseStepSigned)):
-        for item in store.facts_between(since, until, cls):
+        for item in filter(in_time, store.facts_between(since, until, cls)):
             days[lack].add(business_time(trade, item.happened_at)[0])
     dropped = {
         business_time(trade, e.happened_at)[0]

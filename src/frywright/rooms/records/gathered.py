@@ -5,6 +5,7 @@ missing, what deserves a look.
 from __future__ import annotations
 
 import datetime as dt
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any, TypeVar, cast
 
@@ -25,7 +26,7 @@ from frywright.model.tongues import Translate
 from frywright.model.units import to_people
 from frywright.rooms.clock import now
 from frywright.rooms.records.corrective import EARLIEST_YEAR, LATEST_YEAR
-from frywright.rooms.records.coverage import gaps_of, listed, unchecked_days, without_case
+from frywright.rooms.records.coverage import gaps_of, in_time, listed, unchecked_days, without_case
 from frywright.rooms.records.dropping import dropped_between
 from frywright.rooms.records.sheets import GATHERED, Sheet
 from frywright.rooms.thermometers import checks_in
@@ -37,12 +38,15 @@ F = TypeVar("F", bound=Fact)
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Gathered:
-    """Everything of a range of business days, by kind of fact, and the days that have one."""
+    """Everything of a range of business days, by kind of fact."""
 
     first: dt.date
     last: dt.date
     items: dict[type[Fact], list[Kept[Any]]]
-    days_of: dict[type[Fact], set[dt.date]]
+    days_told: frozenset[dt.date]
+    """Days of anything recorded by a clock that can be relied on."""
+    days_held: frozenset[dt.date]
+    """Days with a reading of hot holding that came in time."""
     chain: Checked
     checks: tuple[ThermometerCheck, ...]
     reported: frozenset[int]
@@ -56,7 +60,7 @@ class Gathered:
 
     def set_back(self, number: int) -> bool:
         """Whether an entry was recorded by a clock that ran backwards."""
-        return any(number in step.numbers for step in self.chain.set_back)
+        return _set_back(self.chain, number)
 
     @property
     def drops(self) -> list[Kept[BoardTap]]:
@@ -70,9 +74,17 @@ class Gathered:
 
     @property
     def sound(self) -> list[Kept[Reading]]:
-        """Readings that stand and whose time can be relied on."""
-        wrong = self.mistyped
-        return [e for e in self.of(Reading) if e.number not in wrong and not self.set_back(e.number)]
+        """Readings that stand, came in time and whose time can be relied on."""
+        readings, wrong = self.of(Reading), self.mistyped
+        known = {e.number: e for e in readings}
+        return [e for e in readings if e.number not in wrong and _fills(self.chain, _first(e, known))]
+
+    @property
+    def too_late(self) -> list[Kept[Any]]:
+        """Readings and checks of a thermometer, of a load or in hot holding, that came too late to fill a
+        gap.
+        """
+        return [e for cls in (Reading, HoldRead, ThermometerChecked) for e in self.of(cls) if not in_time(e)]
 
     @property
     def unreported(self) -> list[Kept[CareDone]]:
@@ -102,6 +114,21 @@ class Gathered:
         return [self.first + dt.timedelta(days=n) for n in range((self.last - self.first).days + 1)]
 
 
+def _set_back(chain: Checked, number: int) -> bool:
+    return any(number in step.numbers for step in chain.set_back)
+
+
+def _fills(chain: Checked, item: Kept[Any]) -> bool:
+    """Whether an entry fills a gap: it came in time, by a clock that did not run backwards."""
+    return in_time(item) and not _set_back(chain, item.number)
+
+
+def _first(item: Kept[F], known: Mapping[int, Kept[F]]) -> Kept[F]:
+    """The mistyped entry in whose place one stands, and the one before that."""
+    older = known.get(item.replaces or 0)
+    return item if older is None else _first(older, known)
+
+
 def gather(store: Store, kitchen: Kitchen, first: dt.date, last: dt.date) -> Gathered:
     """Walk the chain, then read a range of days once.
 
@@ -118,42 +145,45 @@ def gather(store: Store, kitchen: Kitchen, first: dt.date, last: dt.date) -> Gat
             "range", Phrase("{first} to {last}", {"first": first, "last": last}), "forward, up to 400 days"
         )
     trade = usual_trade(kitchen)
-    since, until = (
-        moment_of(trade, first, 0.0),
-        moment_of(trade, last + dt.timedelta(days=1), 0.0) + dt.timedelta(hours=4),
-    )
-    told = Gathered(
+    since, until = moment_of(trade, first, 0.0), moment_of(trade, last + dt.timedelta(days=2), 0.0)
+    chain = checked(store, now(), read_files=False)
+
+    def within(moment: dt.datetime) -> bool:
+        return first <= business_time(trade, moment)[0] <= last
+
+    items: dict[type[Fact], list[Kept[Any]]] = {
+        cls: [e for e in store.facts_between(since, until, cls) if within(e.happened_at)] for cls in GATHERED
+    }
+
+    def days(found: Iterable[Kept[Any]]) -> frozenset[dt.date]:
+        return frozenset(business_time(trade, e.happened_at)[0] for e in found)
+
+    return Gathered(
         first=first,
         last=last,
-        items={c: [] for c in GATHERED},
-        days_of={c: set() for c in GATHERED},
-        chain=checked(store, now(), read_files=False),
-        checks=tuple(checks_in(store)),
+        items=items,
+        days_told=days(e for some in items.values() for e in some if not _set_back(chain, e.number)),
+        days_held=days(e for e in items[HoldRead] if _fills(chain, e)),
+        chain=chain,
+        checks=tuple(checks_in(store, lambda item: _fills(chain, item))),
         reported=frozenset(e.fact.of_number for e in store.facts(ReportAttached)),
-        dropped=dropped_between(store, since, until),
+        dropped=dropped_between(store, since, until, within),
     )
-    for cls in GATHERED:
-        for item in store.facts_between(since, until, cls):
-            day = business_time(trade, item.happened_at)[0]
-            if first <= day <= last:
-                told.items[cls].append(item)
-                told.days_of[cls].add(day)
-    return told
 
 
 def gaps(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[str]:
     """What is missing, day by day, in plain words: honest gaps are part of the pack."""
-    anything, drops = set().union(*told.days_of.values()), told.drops
+    drops = told.drops
     worked = {business_time(usual_trade(kitchen), e.happened_at)[0] for e in drops}
     found = [*_chain_gaps(kitchen, told, tr), *_dropped(kitchen, told, tr)]
     for days, text in (
-        (set(told.days) - anything, "No entry of any kind on {count} days: {which}."),
+        (set(told.days) - told.days_told, "No entry of any kind on {count} days: {which}."),
         (
             unchecked_days(kitchen, drops, told.checks),
             "Loads dropped and no thermometer with a valid check on {count} days: {which}.",
         ),
         (
-            worked - told.days_of[HoldRead],
+            worked - told.days_held,
             "Loads dropped and no hot-holding temperature on {count} days: {which}.",
         ),
     ):
@@ -165,6 +195,9 @@ def gaps(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[str]:
     if unchecked:
         text = "{count} readings by a thermometer without a valid check."
         found.append(say(text, {"count": float(unchecked)}, translate=tr))
+    if told.too_late:
+        text = "Entered more than a day after they were taken: entries {which}. They fill no gap here."
+        found.append(say(text, {"which": ", ".join(str(e.number) for e in told.too_late)}, translate=tr))
     alone = without_case(told.of(Reading), [e.fact for e in told.of(CaseOpened)])
     if alone:
         text = "Readings below the limit without a corrective action: entries {which}."
