@@ -20,7 +20,7 @@ from frywright.rooms.care import upkeep
 from frywright.rooms.care.upkeep import care_rows
 from frywright.rooms.clock import now, played
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
-from frywright.rooms.readings import tell_probe
+from frywright.rooms.readings import mend_reading, tell_probe
 from frywright.rooms.records import corrective, pack, pack_paper
 from frywright.rooms.thermometers import record_check
 from frywright.trial.kitchens import demo_text
@@ -247,6 +247,34 @@ def test_a_good_reading_that_comes_later_shortens_no_list(store, kitchen):
     assert len(before) == 3
     tell_probe(store, kitchen, {**FORM, "temp": "190"}, at(kitchen, 11.99))
     assert corrective.earlier_loads(store, kitchen, case) == before
+
+
+def earlier_of(store, kitchen, hour):
+    """Earlier loads of a case that a low reading opens now, by the time they were dropped."""
+    opened = tell_probe(store, kitchen, FORM, at(kitchen, hour))[1]
+    case = corrective.case_of(store, opened.number)
+    return [load.at for load in corrective.earlier_loads(store, kitchen, case)]
+
+
+def test_a_mistyped_good_reading_clears_no_load(store, kitchen):
+    """190 was 109: the load that it seemed to clear has to be decided."""
+    drop(store, kitchen, 10.5)
+    good, _ = tell_probe(store, kitchen, {**FORM, "temp": "190"}, at(kitchen, 11))
+    mend_reading(store, kitchen, good.number, {"temp": "109", "words": "turned round", "who": "Ana Lund"})
+    assert earlier_of(store, kitchen, 12) == ["10:30"]
+
+
+def test_a_good_reading_clears_loads_of_its_own_product_that_were_out_of_the_oil(store, kitchen):
+    """One of potatoes says nothing of the bird; one while a load cooks is of the load before."""
+    drop(store, kitchen, 10.0)
+    drop(store, kitchen, 10.5, product="wedges")
+    drop(store, kitchen, 11.0)
+    tell_probe(store, kitchen, {**FORM, "product": "wedges", "temp": "190"}, at(kitchen, 11.05))
+    assert earlier_of(store, kitchen, 11.1) == ["10:00", "11:00"]
+    tell_probe(store, kitchen, {**FORM, "temp": "190"}, at(kitchen, 11.05))
+    assert earlier_of(store, kitchen, 11.1) == ["11:00"]
+    tell_probe(store, kitchen, {**FORM, "temp": "190"}, at(kitchen, 11.25))
+    assert earlier_of(store, kitchen, 12) == []
 
 
 def misreading(store, kitchen, name, by_k, moment):

@@ -65,6 +65,10 @@ a shift).
 """
 NEAR_LIFT = dt.timedelta(minutes=15)
 """A reading belongs to a load lifted this near (project's own rule)."""
+IN_OIL_FRAC = 0.5
+"""A reading in this first part of a load's program is of the load before; a drop may be tapped late, a load
+lifted early (project's own rule).
+"""
 EARLIEST_YEAR, LATEST_YEAR = 2000, 2100
 PACK_S, FIFO_FRAC = 300.0, 0.8
 """From shelf to guest, and how surely the oldest tray is taken first (project's own rules)."""
@@ -165,21 +169,27 @@ def _meets(reading: Reading, error_k: float) -> bool:
 
 
 def earlier_loads(store: Store, kitchen: Kitchen, case: Case) -> list[EarlierLoad]:
-    """Loads of the case's fryer since its last good reading before it: each must be decided."""
+    """Loads of the case's fryer before it that no good reading of their product followed: each must be
+    decided. A reading that was mistyped, or that came after the case was opened, clears none.
+    """
     found, at = case.found, case.opened.happened_at
     if not found.fryer or found.what not in ("probe", "thermometer"):
         return []
     error_k = judged_at(store, kitchen, at).site.thermometer_error_k
+    since = at - dt.timedelta(hours=EARLIER_H)
+    mistyped = {e.replaces for e in store.facts_between(since, at, Reading)}
     good = [
         e
-        for e in store.facts_between(at - dt.timedelta(hours=EARLIER_H), at, Reading)
-        if e.fact.fryer == found.fryer and _meets(e.fact, error_k) and e.number < case.opened.number
+        for e in store.facts_between(since, at, Reading)
+        if e.fact.fryer == found.fryer
+        and _meets(e.fact, error_k)
+        and e.number < case.opened.number
+        and e.number not in mistyped
     ]
-    since = good[-1].happened_at if good else at - dt.timedelta(hours=EARLIER_H)
     trade = usual_trade(kitchen)
     loads = []
     for item in standing(store.facts_between(since, at, BoardTap)):
-        if item.fact.what == "drop" and item.fact.fryer == found.fryer:
+        if item.fact.what == "drop" and item.fact.fryer == found.fryer and not _cleared(kitchen, item, good):
             _, second = business_time(trade, item.happened_at)
             load = EarlierLoad(
                 number=item.number,
@@ -189,6 +199,17 @@ def earlier_loads(store: Store, kitchen: Kitchen, case: Case) -> list[EarlierLoa
             )
             loads.append(load)
     return loads
+
+
+def _cleared(kitchen: Kitchen, load: Kept[BoardTap], good: Sequence[Kept[Reading]]) -> bool:
+    """Whether a good reading of a load's product, or of one that nobody named, came after it. One that came
+    while it was in the oil was of the load before.
+    """
+    fryer, product = load.fact.fryer, load.fact.product
+    cooked = [p for p in kitchen.programs if (p.fryer, p.product) == (fryer, product)]
+    in_oil_s = IN_OIL_FRAC * min((sum(p.durations_s()) for p in cooked), default=0.0)
+    soonest = load.happened_at + dt.timedelta(seconds=in_oil_s)
+    return any(e.happened_at > soonest and e.fact.product in (product, None, "") for e in good)
 
 
 @in_turn
