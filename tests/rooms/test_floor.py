@@ -14,7 +14,7 @@ import pytest
 from frywright.ledger.facts.day import UNDO
 from frywright.ledger.facts.probing import Reading
 from frywright.ledger.store import Store
-from frywright.model.business_day import moment_of
+from frywright.model.business_day import moment_of, usual_trade
 from frywright.model.errors import InputError
 from frywright.plan.binds import Binds, Lever
 from frywright.plan.model import Drop, Plan
@@ -60,9 +60,10 @@ def found(shop):
 
 @pytest.fixture
 def board(shop, tmp_path):
-    """A board whose record is empty."""
+    """A board whose record is empty, after its day."""
     store = Store.file(tmp_path / "b.db", now)
-    yield Board(store=store, kitchen=shop[1], bench=shop[2])
+    with played(moment_of(usual_trade(shop[1]), FRIDAY, 27 * 3600.0)):
+        yield Board(store=store, kitchen=shop[1], bench=shop[2])
     store.close()
 
 
@@ -294,6 +295,20 @@ def test_a_second_tablet_tells_nothing_new(board):
         )
     ]
     assert thrown == [True, False, True, True, True]
+
+
+def test_a_tap_of_a_time_to_come_or_with_the_key_of_another_is_refused(board):
+    """A clock may run ahead a little; a key used again for something else loses no load unseen."""
+    with played(moment_of(usual_trade(board.kitchen), FRIDAY, 12 * 3600.0)):
+        tell(board, "drop", 12 * 3600.0 + 540, key="k")
+        with pytest.raises(InputError, match="a time that has come"):
+            tell(board, "drop", 12 * 3600.0 + 660)
+    assert tell(board, "drop", 12 * 3600.0 + 540, key="k")[1] is False
+    for other in ({"what": "filter"}, {"fryer": "cedar"}):
+        told = {"what": "drop", "at_s": 13 * 3600.0, "key": "k", "fryer": "alder", **other}
+        with pytest.raises(InputError, match="no other tap of the day has"):
+            tell(board, **told)
+    assert len(board.taps()) == 1
 
 
 def test_a_mistake_is_taken_back_at_once_and_stays_on_record(board):

@@ -222,7 +222,6 @@ def test_the_interface_keeps_the_name_of_whoever_is_signed_in(app, store):
         "fryer": "alder",
         "product": "bone_in",
         "pieces": "16",
-        "at_s": "43200",
     }
     signed_in(app, store, "Lee").post("/day/sales/demo")
     client.post("/day/tap", json={**tap, "who": ["Olive"]})

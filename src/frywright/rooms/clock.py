@@ -8,6 +8,9 @@ from contextlib import AbstractContextManager, contextmanager
 from contextvars import ContextVar
 from dataclasses import dataclass, replace
 
+AHEAD = dt.timedelta(minutes=10)
+"""How far a device's clock may run ahead of this machine's (project's own rule)."""
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Hall:

@@ -27,6 +27,7 @@ from frywright.plan.advice import Advice, Outlook, expected_path, outlook
 from frywright.plan.explain import Waste, explain, total
 from frywright.plan.live import Happening, Played, State, What, played_on, state_of, until, when
 from frywright.plan.model import Day
+from frywright.rooms.clock import AHEAD, now
 from frywright.rooms.day.advised import advised
 from frywright.rooms.day.day import Bench
 from frywright.rooms.day.lifting import lifts_of
@@ -157,9 +158,10 @@ class Board:
         """
         self._check(tap)
         with self.store.writing():
-            known = next((item for item in self.entries() if item.fact.key == tap.key), None) or (
-                twin_of(self, tap)
-            )
+            same = next((item for item in self.entries() if item.fact.key == tap.key), None)
+            if same is not None and not _again(same.fact, tap):
+                raise InputError("key", repr(tap.key), "one that no other tap of the day has")
+            known = same or twin_of(self, tap)
             if known is not None:
                 return known, False
             if tap.what == UNDO:
@@ -172,8 +174,11 @@ class Board:
         """Write a tap that was checked."""
         told = {name: value for name, value in asdict(tap).items() if name != "undoes"}
         fact = self.told_as(**told, date=self.bench.date, practice_count=self.practice)
-        moment = moment_of(self.bench.trade, self.bench.date, tap.at_s)
-        return write(self.store, fact, moment, replaces=replaces)
+        return write(self.store, fact, self._moment(tap.at_s), replaces=replaces)
+
+    def _moment(self, at_s: float) -> dt.datetime:
+        """The moment of a time of this business day."""
+        return moment_of(self.bench.trade, self.bench.date, at_s)
 
     def _check(self, tap: Tap) -> None:
         if not tap.key or len(tap.key) > 80:
@@ -183,6 +188,8 @@ class Board:
             raise InputError("what", repr(tap.what), "one of: {known}", values={"known": ", ".join(known)})
         if not 0 <= tap.at_s <= 2 * 86400.0:
             raise InputError("at", tap.at_s, "a time of the business day")
+        if self.practice is None and self._moment(tap.at_s) > now() + AHEAD:
+            raise InputError("at", tap.at_s, "a time that has come")
         if not 0 <= tap.pieces_count <= 10_000:
             raise InputError("pieces", tap.pieces_count, "0 to 10,000")
         if tap.what == PEOPLE and not 1 <= tap.pieces_count <= MOST_PEOPLE:
@@ -313,6 +320,12 @@ class Board:
         """What was thrown away, by tray and by cause."""
         found = explain(self.bench.day, state, planned.plan.drops if planned else (), self.bench.mix_n)
         return found, total(found)
+
+
+def _again(told: BoardTap, tap: Tap) -> bool:
+    """Whether a tap is one that was told before and is sent again."""
+    pairs = ((told.fryer, tap.fryer), (told.product, tap.product))
+    return told.what == tap.what and all(not (a and b) or a == b for a, b in pairs)
 
 
 def tap_of(values: Mapping[str, Any]) -> Tap:

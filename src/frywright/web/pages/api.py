@@ -23,7 +23,7 @@ from frywright.model.errors import InputError
 from frywright.rooms.care import vat as oil
 from frywright.rooms.care.oil_state import vat_states
 from frywright.rooms.care.upkeep import care_rows
-from frywright.rooms.clock import here, now
+from frywright.rooms.clock import AHEAD, here, now
 from frywright.rooms.cook.desk import ProgramRow, program_rows
 from frywright.rooms.cook.readbacks import tell_readback
 from frywright.rooms.day.sales import post_sales
@@ -33,12 +33,12 @@ from frywright.rooms.records import corrective
 from frywright.rooms.records.case_rows import CaseView
 from frywright.rooms.standing import CareRow
 from frywright.web.app import Context
-from frywright.web.routes import Routes
 from frywright.web.posted import doer
+from frywright.web.routes import Routes
 
 MOST = 500
-AHEAD, BEHIND = dt.timedelta(minutes=10), dt.timedelta(days=400)
-"""How far a device's clock may run ahead, and how late a write may come (project's own rules)."""
+BEHIND = dt.timedelta(days=400)
+"""How late a write may come (project's own rule)."""
 Key = Annotated[
     str,
     Header(
