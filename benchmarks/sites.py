@@ -68,11 +68,11 @@ def send(office: Store, key: str, items: list[Recorded], luck: random.Random | N
             rows = [as_row(item) for item in items[max(after - 50, 0) : after + MESSAGE // 2]]  # overlaps
         if luck and 0.25 <= chance < 0.3:
             try:
-                take(office, key, [as_recorded(row, 1) for row in rows[5:]])  # out of order
+                take(office, key, [as_recorded(row, 1) for row in rows[5:]], now())  # out of order
             except RecordError:
                 continue
         for _ in range(2 if chance < 0.4 else 1):
-            take(office, key, [as_recorded(row, n) for n, row in enumerate(rows, 1)])
+            take(office, key, [as_recorded(row, n) for n, row in enumerate(rows, 1)], now())
 
 
 def main() -> None:

@@ -14,6 +14,7 @@ from examples.postgres import new_database
 from fastapi.testclient import TestClient
 
 from frywright.ledger.facts.probing import HoldRead
+from frywright.ledger.replica import Followed, follow_all, take
 from frywright.ledger.store import Store
 from frywright.ledger.tables import METADATA
 from frywright.model.errors import RecordError
@@ -119,6 +120,26 @@ def test_the_role_empties_no_entry_at_the_end_of_its_time(served):
         drop_entries(store, told)
     assert store.last() == before and len(list(store.facts(HoldRead))) == 1
     store.close()
+
+
+@pytest.mark.slow
+def test_a_server_that_may_empty_nothing_leaves_a_sites_drop_to_the_owner(served, tmp_path):
+    """The site's entries are taken all the same, and stay whole until the owner follows on the terminal."""
+    site = Store.file(tmp_path / "site.db", now)
+    with played(now() - dt.timedelta(days=4 * 366)):
+        hall.write(site, HoldRead(**HELD))
+    server, owner = Store.named(served, now), Store.named(served.replace("//fry_app@", "//fry@"), now)
+    take(server, "lane", list(site.entries()), now())
+    told = {"term": "loads", "years": "2", "who": "Olive", "second": "Ben Ford", "reason": "time is over"}
+    drop_entries(site, told)
+    assert take(server, "lane", list(site.entries()), now()).end == site.last()
+    assert len(list(server.at("lane").facts(HoldRead))) == 1
+    assert "may empty no entry" in str(follow_all(server, "lane", now()).left[0][1])
+    assert follow_all(owner, "lane", now()) == Followed(count=1, left=())
+    assert list(owner.at("lane").facts(HoldRead)) == []
+    assert owner.at("lane").verify() == site.verify()
+    for store in (site, server, owner):
+        store.close()
 
 
 def test_the_recipe_names_every_table():

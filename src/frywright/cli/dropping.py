@@ -45,7 +45,9 @@ def drop(
 @command(app, "drop-entries")
 def drop_entries(
     shop: Shop,
-    term: str = typer.Argument("", help="Which: loads, sales, people or care; without it all are listed."),
+    term: str = typer.Argument(
+        "", help="Which: loads, sales, people, care or anchors; without it all are listed."
+    ),
     years: int = typer.Argument(0, help="Entries older than so many years."),
     really: bool = typer.Option(False, "--really", help="Drop them; without it, only say what would go."),
     who: str = typer.Option("", help="Name."),

@@ -232,6 +232,33 @@ def anchors(shop: Shop) -> None:
 
 
 @command(app)
+def follow(shop: Shop) -> None:
+    """Empty in the copies here what two people dropped at its site (--site for one of them). A server does so
+    by itself where it may; on PostgreSQL do it as the owner of the database.
+    """
+    from frywright.rooms.fleet.office import followed
+
+    found = followed(shop.store, shop.key)
+    rows = {
+        key: {"emptied": one.count, "left": {number: str(error) for number, error in one.left}}
+        for key, one in found.items()
+    }
+    bad = any(one.left for one in found.values())
+    if shop.json({"sites": rows}):
+        raise typer.Exit(5 if bad else 0)
+    for key, one in found.items():
+        shop.say("{site}: {count} entries emptied.", site=key, count=one.count)
+        for number, error in one.left:
+            why = error.say(shop.tr)
+            shop.say(
+                "  Entry {number} was not followed; nothing of it was emptied: {why}", number=number, why=why
+            )
+    if any(one.count for one in found.values()):
+        shop.say("A server that runs shows them until it is started anew.")
+    raise typer.Exit(5 if bad else 0)
+
+
+@command(app)
 def sync(
     shop: Shop,
     office: str = typer.Argument(help="Address of the office's server, such as https://office.example."),

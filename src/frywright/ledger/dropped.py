@@ -32,6 +32,7 @@ TOGETHER = 1000
 """Entries that one entry says were dropped."""
 ENDS = "Entry {number} is empty, and no later entry says that it was dropped at the end of its time."
 OTHER = "Entry {number} says which entries were dropped, and what is left of them is not what it says."
+ALONE = "Entry {number} says which entries were dropped, and names no two people who did it."
 SOON = (
     "Entry {number} was emptied, though its time is not over or its kind stays for ever; entry {by} says that"
     " it was dropped."
@@ -117,6 +118,31 @@ def entries_in(store: Store, stretches: Iterable[tuple[int, int]]) -> Iterator[R
             if item.number > last:
                 break
             yield item
+
+
+def follow(there: Store, by: Kept[EntriesDropped], now: dt.datetime) -> int:
+    """Empty in a copy what its own record says was dropped where it is kept; how many entries were. In the
+    block that took that entry, so that nobody who remembers what he read misses it.
+
+    Raises
+    ------
+    RecordError
+        It does not fit what is here, names no two people, or something is too young by the clock here:
+        everything stays whole.
+    """
+    items = list(entries_in(there, by.fact.stretches))
+    whole = [item for item in items if item.entry.kind != DROPPED]
+    if not whole:
+        return 0
+    if not by.fact.who or not by.fact.second or by.fact.who == by.fact.second:
+        raise RecordError(ALONE, number=by.number)
+    fits(by, items)
+    for item in whole:
+        if max(item.entry.happened_at, item.recorded_at) > now - SHORTEST:
+            raise RecordError(SOON, number=item.number, by=by.number)
+    with there.home.writing() as writer, writer.connection.begin_nested():
+        empty(writer.connection, there.site, whole)
+    return len(whole)
 
 
 def empty(connection: sa.Connection, site: str, items: Iterable[Recorded]) -> None:

@@ -6,7 +6,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from frywright.ledger.facts import care, day, oil, people, probing
+from frywright.ledger.facts import care, day, fleet, oil, people, probing
 from frywright.ledger.facts.fact import Fact
 
 
@@ -73,9 +73,18 @@ TERMS = (
             day.CloseStepSigned,
         ),
     ),
+    Term(
+        key="anchors",
+        name="anchors of sites, at an office",
+        least_years=3,
+        source="three years: house choice, no source; a site's newest anchor says all that older ones said",
+        kinds=(fleet.AnchorKept,),
+    ),
 )
 MOST_YEARS = 30
 """The longest that may be asked for (project's own rule)."""
+OF_ANOTHER_RECORD = frozenset(cls.KIND for cls in (fleet.AnchorKept, fleet.ForkSeen, fleet.ReleaseArrived))
+"""Kinds whose numbers name entries of a site's record, or of the office's, and none beside them."""
 NEWEST_STAYS: dict[type[Fact], tuple[str, ...]] = {
     probing.ThermometerChecked: ("thermometer",),
     people.SkillShown: ("person", "skill"),
@@ -83,5 +92,6 @@ NEWEST_STAYS: dict[type[Fact], tuple[str, ...]] = {
     oil.MeterChecked: ("meter",),
     care.CareDone: ("fryer", "task"),
     care.CardSigned: ("fryer", "key"),
+    fleet.AnchorKept: ("key",),
 }
 """Kinds whose newest entry says how things stand, by the fields that say of what: it never goes."""

@@ -15,7 +15,7 @@ from frywright.ledger.facts.fleet import (
     ReleaseArrived,
     WaveTold,
 )
-from frywright.ledger.replica import ForkError, Taken, take
+from frywright.ledger.replica import Followed, ForkError, Taken, follow_all, take
 from frywright.ledger.store import Store
 from frywright.model.entry import Recorded
 from frywright.model.errors import AccessError, InputError, RecordError
@@ -50,12 +50,20 @@ def took(store: Store, key: str, items: Sequence[Recorded]) -> Taken:
     """
     try:
         _as_anchored(store, key, items)
-        return take(store, key, items)
+        return take(store, key, items, now())
     except ForkError as error:
         seen = ForkSeen(key=key, entry_number=error.number, hash_here=error.here, hash_sent=error.sent)
         if all(e.fact != seen for e in store.home.facts(ForkSeen)):
             write(store.home, seen)
         raise
+
+
+def followed(store: Store, key: str = "") -> dict[str, Followed]:
+    """Empty in the copies here, of one site or of all, what their own records say was dropped there. It is
+    done as the entry that says so arrives; what is left is of a server that may not, on PostgreSQL.
+    """
+    sent = [e.fact.key for e in store.home.facts(KitchenOpened) if e.fact.sent_here]
+    return {one: follow_all(store, one, now()) for one in sent if key in ("", one)}
 
 
 def _as_anchored(store: Store, key: str, items: Sequence[Recorded]) -> None:

@@ -24,7 +24,7 @@ from frywright.ledger.facts.fact import Fact, Kept, kept
 from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.facts.probing import CaseOpened, CaseStep
 from frywright.ledger.store import Store
-from frywright.ledger.terms import MOST_YEARS, NEWEST_STAYS, TERMS, Term
+from frywright.ledger.terms import MOST_YEARS, NEWEST_STAYS, OF_ANOTHER_RECORD, TERMS, Term
 from frywright.model.entry import DROPPED, Recorded
 from frywright.model.errors import InputError, one_of
 from frywright.rooms.clock import now
@@ -106,7 +106,8 @@ class _Sorting:
             if cls is not None and not self._stays(item, cls, needed, seen):
                 going.append(item)
             else:
-                needed.update(named_numbers(item.entry.payload))
+                if item.entry.kind not in OF_ANOTHER_RECORD:
+                    needed.update(named_numbers(item.entry.payload))
                 needed.add(item.entry.replaces or 0)
         return going
 
