@@ -48,6 +48,20 @@ def test_a_first_verdict_loads_no_numba_and_takes_no_steps_of_the_schema(tmp_pat
     assert loaded(RUN, *words, where=tmp_path) <= {"sqlalchemy", "pydantic", "numpy", "argon2"}
 
 
+def test_a_proof_loads_no_statistics_of_scipy(tmp_path):
+    """They took 46 MB and a third of a second; bound, quantiles and ranks need special functions only."""
+    path = tmp_path / "k.toml"
+    path.write_text(demo_text(), "utf-8")
+    told = "sys.stderr.write(str('scipy.stats' in sys.modules))"
+    program = f"import atexit, sys\natexit.register(lambda: {told})\n{RUN}"
+    words = ("cook", "prove", str(path), "--program", "bone-in alder", "--samples", "16", "--json")
+    ran = subprocess.run(
+        [sys.executable, "-c", program, *words], capture_output=True, text=True, cwd=tmp_path
+    )
+    assert '"samples_count": 16' in ran.stdout, ran.stderr
+    assert ran.stderr.endswith("False")
+
+
 def test_nothing_is_hashed_before_somebody_signs_in():
     """A fresh process: the hash of nobody's password is made when it is first asked for."""
     told = "from frywright.rooms.records import people; assert people._nobody.cache_info().currsize == 0"

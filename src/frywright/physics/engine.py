@@ -172,7 +172,7 @@ def _march_blocks(
 ) -> Iterator[tuple[Array, Numbers]]:
     """Call the march until it is over; each call fills blocks of the trace, told with their cooks."""
     over, begin = 0, 1
-    count = 2 * int(WIDE) + 16 * min(cooks, 64)
+    count = 2 * int(WIDE) + 16 * min(cooks, 256)
     while not over:
         block, owner = np.empty((count, BLOCK_STEPS, width)), np.zeros(count, dtype=np.int64)
         job.blocks, job.block_cook, job.block_count, job.blocks_used = (
@@ -191,8 +191,7 @@ def _in_order(blocks: list[tuple[Array, Numbers]], steps: Numbers) -> tuple[Arra
     block = np.concatenate([b for b, _ in blocks]) if len(blocks) > 1 else blocks[0][0]
     order = np.argsort(owner, kind="stable")
     first = np.concatenate([[0], np.cumsum(steps)])
-    padded = -(-steps // BLOCK_STEPS) * BLOCK_STEPS
-    start = np.cumsum(padded) - padded
-    row = np.arange(first[-1]) - np.repeat(first[:-1] - start, steps)
-    rows = block[order].reshape(-1, block.shape[2])
-    return rows[row], first
+    used = -(-steps // BLOCK_STEPS)
+    row = np.arange(first[-1]) - np.repeat(first[:-1], steps)
+    mine = order[np.repeat(np.cumsum(used) - used, steps) + row // BLOCK_STEPS]
+    return block.reshape(-1, block.shape[2])[mine * BLOCK_STEPS + row % BLOCK_STEPS], first

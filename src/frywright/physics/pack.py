@@ -252,9 +252,8 @@ _kept_quadratic = lru_cache(maxsize=256)(quadratic)
 def piece_rows(p: dict[str, Array], precision: Precision) -> tuple[Array, Array, Numbers]:
     """Rows of the march from columns of piece classes; the grids of their shapes, and which is whose."""
     a, n, bone = p["half_thickness_m"], p["shape_n"], p["bone_radius_m"]
-    keys, grid_of = np.unique(np.stack([n, bone / a], axis=1), axis=0, return_inverse=True)
-    grids = [grid.build(float(k[0]), float(k[1]), precision.n_core, precision.grading) for k in keys]
-    grid_of = grid_of.reshape(-1)
+    shapes, grid_of = np.unique(n + 1j * (bone / a), return_inverse=True)  # pairs, as complex numbers
+    grids = [grid.build(float(k.real), float(k.imag), precision.n_core, precision.grading) for k in shapes]
     powers = a[:, None] ** np.arange(4)
     area = np.stack([g.area for g in grids])[grid_of] / powers
     volume = np.stack([g.volume for g in grids])[grid_of] * a[:, None] / powers
