@@ -47,8 +47,14 @@ NEVER = (
     "neither cooked nor said why",
     "order broken that could be kept",
     "advice turned around within a minute",
+    "free fryer beside an empty shelf, 15 min",
 )
-"""Faults that must not happen at all; the others are counted."""
+IDLE = NEVER[-1]
+SAID = {"too_large", "dear", "hours", "hands", "power"}
+"""Reasons to wait beside an empty shelf that a crew can check: see :mod:`frywright.plan.short`."""
+"""Faults that must not happen at all; the others are counted. A spell beside an empty shelf is none where the
+board says, of that product, a reason that can be checked.
+"""
 LEFT_FRAC, IDLE_SLOTS = 0.25, 3
 KEPT_FRAC = 0.9
 """A load of which less than a quarter can be sold; short for three slots beside a free fryer; a promise that
@@ -225,7 +231,7 @@ def faults(day: Day, one: Played) -> Counter[str]:
     found["cannot be sold before the close"] += _unsold(day, one)
     found["filter turn before it is half due"] += _early_turns(day, one.plan)
     found["small load beside another of the same product"] += _split(day, one.plan)
-    found["free fryer beside an empty shelf, 15 min"] += _idle(day, one)
+    found[IDLE] += len(idle_spells(day, one))
     return +found
 
 
@@ -274,11 +280,11 @@ def _split(day: Day, plan: Plan) -> int:
     return found
 
 
-def _idle(day: Day, one: Played) -> int:
-    """Spells in which a product is missed for three slots, none of it is in the oil, and a fryer at heat that
-    takes it stands free and filtered, with hands to spare.
+def idle_spells(day: Day, one: Played) -> list[tuple[int, int]]:
+    """Spells (product, third slot) in which a product is missed for three slots, none of it is in the oil,
+    and a fryer at heat that takes it stands free and filtered, with hands to spare.
     """
-    found = 0
+    found = []
     busy, since = _busy(day, one.plan)
     hands = Counter(d.slot for d in one.plan.drops) + Counter(t for _, t in one.plan.filters)
     hands += Counter(d.slot + day.items[d.item].loads[d.load].cook_slots_count for d in one.plan.drops)
@@ -300,8 +306,28 @@ def _idle(day: Day, one: Played) -> int:
             )
             missing = one.shelf[1, i, t] > 0 and not coming[t] and hold >= small.units_count
             spell = spell + 1 if missing and free else 0
-            found += spell == IDLE_SLOTS
+            if spell == IDLE_SLOTS:
+                found.append((i, t))
     return found
+
+
+def answers(bench: Bench, one: Played, spell: tuple[int, int]) -> str:
+    """What the board, looking with all its paths, says in the slots of a spell: ``used`` where it has
+    something done in every free fryer of the product, or a load of it put in, so that the spell is one of the
+    plan's few paths only; the reason it gives for waiting, said of this product, where it gives one in every
+    slot; else nothing.
+    """
+    (item, last), day = spell, bench.day
+    kinds = set()
+    for t in range(last - IDLE_SLOTS + 1, last + 1):
+        state = state_of(day, told(day, one.plan, t - 0.1), float(t), one.asked)
+        shown = [a for a in advise(day, state, bench.par, bench.look) if a.fryer in day.items[item].fryers]
+        waits = [a.reason for a in shown if a.kind == "wait"]
+        if shown and (not waits or any(a.item == item for a in shown)):
+            return "used"
+        name = day.items[item].name
+        kinds |= {r.kind if r.values.get("product") == name else "" for r in waits}
+    return " or ".join(sorted(kinds)) if kinds and kinds <= SAID else ""
 
 
 def _busy(day: Day, plan: Plan) -> tuple[np.ndarray, np.ndarray]:
@@ -409,6 +435,19 @@ class Shop:
     changed: tuple[int, ...]
 
 
+def _judged(bench: Bench, one: Played) -> Counter[str]:
+    """Faults of a day; spells beside an empty shelf told apart by what the board says of them."""
+    found = faults(bench.day, one)
+    for spell in idle_spells(bench.day, one):
+        said = answers(bench, one, spell)
+        if said:
+            found[IDLE] -= 1
+            found[
+                f"empty shelf: {'the board uses the fryer' if said == 'used' else 'said why, ' + said}"
+            ] += 1
+    return +found
+
+
 def shop(seed: int, days: int, full: bool, folder: Path) -> Shop:
     """One kitchen and its days, half of them with promised orders."""
     kitchen, bench = bench_of(seed, folder)
@@ -422,7 +461,8 @@ def shop(seed: int, days: int, full: bool, folder: Path) -> Shop:
         played = replay(part.day, asked, part.par, look)
         assert played.shelf is not None
         for d, plan in enumerate(played.plans):
-            found += faults(part.day, Played(plan=plan, asked=asked[d], shelf=played.shelf[d]))
+            one = Played(plan=plan, asked=asked[d], shelf=played.shelf[d])
+            found += _judged(part, one)
         parts.append(played)
         good += kept(part.day, asked, played.shelf)
         if count:

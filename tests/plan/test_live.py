@@ -312,6 +312,6 @@ def test_a_fryer_that_waits_beside_an_empty_shelf_says_why():
     dear = tuple(replace(load, batch_money=500.0) for load in day.items[0].loads)
     day = replace(day, items=(replace(day.items[0], loads=dear),))
     found = advise(day, state_of(day, [], 26.0), Par(), Look(paths_count=40, horizon_slots_count=60))[0]
-    assert (found.kind, found.reason.kind) == ("wait", "short")
+    assert (found.kind, found.reason.kind) == ("wait", "too_large")
     assert found.reason.values["product"] == day.items[0].name
     assert advise(day, state_of(day, shelf_of(0), 26.0), Par(), FAST)[0].reason.kind == "wait"

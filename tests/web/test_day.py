@@ -5,6 +5,7 @@ JSON.
 from __future__ import annotations
 
 import datetime as dt
+import re
 
 import pytest
 from fastapi.testclient import TestClient
@@ -218,6 +219,28 @@ def test_an_order_is_promised_shown_on_the_line_and_handed_over(client):
     assert client.get("/day/board.json", params=line).json()["orders"] == []
     for bad in ({"number": "999999", "state": "given"}, {"number": number, "state": "eaten"}):
         assert client.post("/day/orders/end", data=bad).status_code == 422
+
+
+def test_an_order_that_cannot_be_there_is_said_before_it_is_promised(client):
+    """Nine hundred pieces at one: nothing is kept, what was typed is there, and the largest that can be is
+    offered; the same order all the same is kept when it is said twice.
+    """
+    day = (now() + dt.timedelta(days=4)).date().isoformat()
+    typed = {"date": day, "product": "tenders", "pieces": "999", "at": "13:00", "ticket": "party"}
+
+    def kept() -> list[str]:
+        return re.findall(r"<h3>13:00 · (\d+) ", client.get("/day/orders", params={"date": day}).text)
+
+    page = client.post("/day/orders", params={"lang": "en"}, data=typed)
+    assert page.status_code == 422 and "Nothing is promised yet" in page.text
+    assert 'value="999"' in page.text and 'value="party"' in page.text
+    assert kept() == []
+    most = page.text.split('name="pieces" value="')[1].split('"')[0]
+    assert 0 < int(most) < 999
+    client.post("/day/orders", data=typed | {"pieces": most})
+    assert kept() == [most]
+    client.post("/day/orders", data=typed | {"anyway": "1"})
+    assert sorted(kept()) == sorted([most, "999"])
 
 
 def test_files_and_notes(client):

@@ -17,6 +17,7 @@ from frywright.plan.live import State
 from frywright.plan.model import Day, Order, Plan
 from frywright.plan.reason import reason_of
 from frywright.plan.replay import KEEP_FRAC, Look, Par, Rule, given, plan_of
+from frywright.plan.short import load_for
 
 Array = NDArray[np.float64]
 
@@ -200,6 +201,15 @@ class Before:
         return self.advice[fryer].gain_money if fryer in self.advice else 0.0
 
 
+def _until_done(day: Day, firm: frozenset[int]) -> Day:
+    """The day with a slot more of heat in fryers whose advice stands, so that it does not turn while the
+    planned end of their heat goes by.
+    """
+    windows = [day.window(f) for f in range(day.fryers_count)]
+    more = (min(b + 1, day.slots_count) if f in firm and a < b else b for f, (a, b) in enumerate(windows))
+    return replace(day, up=tuple((a, b) for (a, _), b in zip(windows, more, strict=True)))
+
+
 def advise(
     day: Day, state: State, par: Par | Rule, look: Look | None = None, before: Before | None = None
 ) -> list[Advice]:
@@ -209,7 +219,7 @@ def advise(
     """
     before = before or Before()
     look = look or Look.for_bank(day.fryers_count)
-    today = from_now(bank_now(day, state), state)
+    today = from_now(_until_done(bank_now(day, state), before.firm), state)
     rules, (t, world, belief) = rules_now(today, state, par), world_of(today, state)
     mean, scratch, found = np.ascontiguousarray(today.mean_n), engine.fresh(rules), []
     last = min(t + look.horizon_slots_count, today.slots_count)
@@ -228,6 +238,8 @@ def advise(
             if (i, k) == was:  # the gain is over what was advised; that one's own stays
                 gain = before.gain(int(f)) or gain
                 break
+        if i == engine.NOTHING and (load := load_for(today, state, world, rules, (int(f), t))):
+            (i, k), gain = load, 0.0
         reason = reason_of(today, state, world, (int(f), t, int(i), int(k)))
         if i > engine.NOTHING and not engine.start(f, t, i, k, world, rules, np.zeros(6)):
             i = engine.NOTHING

@@ -2,20 +2,14 @@
 
 from __future__ import annotations
 
-import numpy as np
-from numpy.typing import NDArray
-
 from frywright.model.findings import Note
 from frywright.plan import engine
 from frywright.plan.live import State
 from frywright.plan.model import Day
-
-Array = NDArray[np.float64]
-WANTED_N = 0.5
-"""Pieces expected in a slot from which a product without any is called short (own choice)."""
+from frywright.plan.short import World, bare, why_not
 
 
-def reason_of(day: Day, state: State, world: tuple[Array, ...], action: tuple[int, int, int, int]) -> Note:
+def reason_of(day: Day, state: State, world: World, action: tuple[int, int, int, int]) -> Note:
     """The reason of an action (fryer, slot, product or -1 filter or -2 wait, load) before it is begun."""
     f, t, i, k = action
     if i >= 0:
@@ -45,31 +39,15 @@ def reason_of(day: Day, state: State, world: tuple[Array, ...], action: tuple[in
             values={"loads": float(state.since[f])},
         )
     if state.since[f] >= day.filter_every_count:
-        return Note(
-            kind="blocked",
-            text="Its filter turn is due after {loads} loads, but not in a rush; it rests until then.",
-            values={"loads": float(state.since[f])},
-        )
+        return _turn_waits(day, state, f, t)
     if all(
         f not in load.fryers or t + load.cook_slots_count >= day.slots_count
         for item in day.items
         for load in item.loads
     ):
         return Note(kind="closed", text="Nothing that goes into this fryer would be lifted before the close.")
-    bare = [
-        i
-        for i, item in enumerate(day.items)
-        if f in item.fryers and i not in state.out and _bare(i, t, world) and day.mean_n[i, t] >= WANTED_N
-    ]
-    if bare:
-        return Note(
-            kind="short",
-            text=(
-                "{product}: none on the shelf or in the oil. No load of it can go in here now, or none is"
-                " expected to bring more than it costs: food, hands, and a fryer that others need."
-            ),
-            values={"product": day.items[bare[0]].name},
-        )
+    if bare(day, state, world, (f, t)):
+        return why_not(day, state, world, (f, t))
     return Note(
         kind="wait",
         text=(
@@ -79,6 +57,12 @@ def reason_of(day: Day, state: State, world: tuple[Array, ...], action: tuple[in
     )
 
 
-def _bare(item: int, t: int, world: tuple[Array, ...]) -> bool:
-    """Whether none of a product stands there or is in the oil."""
-    return bool(world[1][3, item] - world[1][1, item] <= 0 and not world[0][item, t:].any())
+def _turn_waits(day: Day, state: State, f: int, t: int) -> Note:
+    """Why a filter turn that is due does not begin."""
+    ends = min(t + day.filter_slots_count, day.slots_count)
+    text = "Its filter turn is due after {loads} loads; it waits for free hands or for another filter turn."
+    if any(day.in_rush(s) for s in range(t, ends)):
+        text = "Its filter turn is due after {loads} loads, but not in a rush; it rests until then."
+    elif t + day.filter_slots_count > day.slots_count:
+        text = "Its filter turn is due after {loads} loads, and none can be done before the close."
+    return Note(kind="blocked", text=text, values={"loads": float(state.since[f])})

@@ -49,16 +49,20 @@ def with_orders(store: Store, bench: Bench) -> Bench:
     orders = tuple(
         Order(item=bench.products.index(e.fact.product), slot=slot, units_count=e.fact.pieces_count)
         for e in orders_of(store, bench.date)
-        for slot in (max(0, bench.trade.slot_of(e.fact.ready_s - READY_BEFORE_S)),)
+        for slot in (slot_of(bench, e.fact.ready_s),)
         if e.fact.product in bench.products and 0 <= slot < bench.day.slots_count
     )
     return replace(bench, day=replace(bench.day, orders=orders)) if orders != bench.day.orders else bench
 
 
-def promise_order(
-    store: Store, bench: Bench, asked: tuple[str, int, float, str], now_s: float
-) -> Kept[OrderPromised]:
-    """Keep an order: product, pieces, second of the business day at which it is ready, and what it is called.
+def slot_of(bench: Bench, ready_s: float) -> int:
+    """Slot of the day by which an order is wanted, a little before it is handed over."""
+    return max(0, bench.trade.slot_of(ready_s - READY_BEFORE_S))
+
+
+def order_of(bench: Bench, asked: tuple[str, int, float, str], now_s: float) -> OrderPromised:
+    """An order that can be written down: product, pieces, second of the business day at which it is ready,
+    and what it is called.
 
     Raises
     ------
@@ -82,7 +86,7 @@ def promise_order(
             "a time from {low}, when a load can be out, to before {close}",
             values={"low": time_of_day(60.0 * ceil(low / 60.0)), "close": time_of_day(last)},
         )
-    fact = OrderPromised(
+    return OrderPromised(
         date=bench.date,
         product=product,
         pieces_count=pieces,
@@ -90,7 +94,19 @@ def promise_order(
         ticket=ticket.strip()[:MOST_LETTERS],
         state="promised",
     )
-    return write(store, fact)
+
+
+def promise_order(
+    store: Store, bench: Bench, asked: tuple[str, int, float, str], now_s: float
+) -> Kept[OrderPromised]:
+    """Keep an order. Whether it can be kept is asked before (:func:`frywright.rooms.day.views.promise_view`).
+
+    Raises
+    ------
+    InputError
+        A product that is not sold, an amount or a time that cannot be.
+    """
+    return write(store, order_of(bench, asked, now_s))
 
 
 def end_order(store: Store, number: int, state: OrderState, now_s: float) -> Kept[OrderPromised]:

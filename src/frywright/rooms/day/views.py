@@ -14,6 +14,7 @@ from frywright.model.tongues import Translate
 from frywright.model.trade import time_of_day
 from frywright.plan.advice import promise
 from frywright.rooms.day.board import Board
+from frywright.rooms.day.orders import slot_of
 from frywright.rooms.day.sales import history_of
 
 
@@ -131,9 +132,8 @@ def promise_view(board: Board, now_s: float, product: str, at_s: float, pieces: 
         )
     state = board.state(now_s)
     state = replace(state, now_n=max(state.now_n, 0.0))
-    found = promise(
-        bench.day, state, bench.par, (bench.products.index(product), bench.trade.slot_of(at_s), pieces)
-    )
+    slot = max(slot_of(bench, at_s), int(state.now_n) + 1)
+    found = promise(bench.day, state, bench.par, (bench.products.index(product), slot, pieces))
     return PromiseView(
         feasible=found.feasible,
         chance_frac=found.chance_frac,

@@ -13,7 +13,7 @@ from frywright.model import business_day
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.trade import time_of_day_s
 from frywright.rooms.clock import now
-from frywright.rooms.day import orders
+from frywright.rooms.day import orders, views
 from frywright.rooms.day.day import Bench
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
@@ -41,6 +41,12 @@ def router(context: Context) -> Routes:
             if ready_s < bench.trade.start_s:  # after midnight
                 ready_s += 86400.0
             asked = form.get("product", ""), pieces, ready_s, form.get("ticket", "")
+            product = orders.order_of(bench, asked, second).product
+            if not form.get("anyway"):
+                board = context.benches.board(bench.date)
+                doubt = views.promise_view(board, second, product, ready_s, pieces)
+                if not doubt.feasible:
+                    return _shown(context, request, form, status=422, doubt=doubt)
             orders.promise_order(context.store, bench, asked, second)
         except FrywrightError as error:
             return _shown(context, request, form, context.explain(request, error), error.http_status)
@@ -79,7 +85,12 @@ def _bench(context: Context, typed: Mapping[str, Any]) -> tuple[Bench, float]:
 
 
 def _shown(
-    context: Context, request: Request, typed: Mapping[str, Any], problem: str = "", status: int = 200
+    context: Context,
+    request: Request,
+    typed: Mapping[str, Any],
+    problem: str = "",
+    status: int = 200,
+    doubt: views.PromiseView | None = None,
 ) -> Response:
     tr, bench = translator(context.language(request)), None
     rows: tuple[orders.OrderRow, ...] = ()
@@ -97,6 +108,7 @@ def _shown(
         bench=bench,
         rows=rows,
         problem=problem,
+        doubt=doubt,
         typed=typed,
         letters=orders.MOST_LETTERS,
     )
