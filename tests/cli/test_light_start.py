@@ -7,6 +7,7 @@ import sys
 
 import pytest
 
+from frywright.cli.main import ROOMS
 from frywright.rooms.records import people
 from frywright.trial.kitchens import demo_text
 
@@ -38,6 +39,29 @@ def test_a_start_loads_only_what_it_needs(program, words, may, tmp_path):
     SciPy.
     """
     assert loaded(program, *words, where=tmp_path) <= may
+
+
+@pytest.mark.parametrize(
+    ("words", "read"),
+    [
+        (("--help",), set()),
+        ((), set()),
+        (("cook", "--help"), {"cook", "desk"}),
+        (("records", "--help"), {"records", "dropping"}),
+    ],
+)
+def test_help_reads_in_the_commands_of_the_room_asked_for(words, read, tmp_path):
+    """Counted modules of commands; the list of rooms needs none."""
+    told = (
+        "sys.stderr.write(' '.join(m.split('.')[2] for m in sys.modules if m.startswith('frywright.cli.')))"
+    )
+    program = f"import atexit, sys\natexit.register(lambda: {told})\n{RUN}"
+    ran = subprocess.run(
+        [sys.executable, "-c", program, *words], capture_output=True, text=True, cwd=tmp_path
+    )
+    rooms = {module for modules, _ in ROOMS.values() for module in modules}
+    assert set(ran.stderr.split("\n")[-1].split()) & rooms == read
+    assert "fleet" in ran.stdout or words[:1] != ("--help",)
 
 
 def test_a_first_verdict_loads_no_numba_and_takes_no_steps_of_the_schema(tmp_path):

@@ -24,6 +24,7 @@ KNOWN = {
     "VERSION": "read through a fact's class",
     "LABELS": "read through a fact's class",
     "__annotations__": "read by the maker of commands",
+    "__getattr__": "Python asks a module by it for what is not there yet",
     "CACHE_DIR": "a setting of Numba",
     "data_layout": "a setting of LLVM",
     "block_cook": "a field of the job, read by the march",

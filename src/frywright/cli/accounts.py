@@ -6,7 +6,7 @@ import typer
 
 from frywright.cli.shop import Shop, command
 
-app = typer.Typer(help="Accounts of people and devices.", no_args_is_help=True)
+app = typer.Typer()
 SECRET = typer.Option("", help="Password; without it you are asked.", hide_input=True)
 
 

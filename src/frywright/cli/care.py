@@ -10,7 +10,7 @@ from frywright.cli.shop import Shop, command
 from frywright.cli.spoken import BARE
 from frywright.model.plain import plain
 
-app = typer.Typer(help="Care: site survey, energy of a day, procedure cards, stop-use.", no_args_is_help=True)
+app = typer.Typer()
 YES_NO = {"": None, "yes": True, "no": False}
 
 

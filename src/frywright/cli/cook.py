@@ -18,12 +18,7 @@ if TYPE_CHECKING:
     from frywright.trial.predicted import FactsShown
     from frywright.trial.proof import ProofView
 
-app = typer.Typer(help="Cook programs: simulate and judge.", no_args_is_help=True)
-
-
-@app.callback()
-def main() -> None:
-    """Cook programs: simulate and judge."""
+app = typer.Typer()
 
 
 @command(app, kitchen=True, engine=True)

@@ -11,9 +11,7 @@ import typer
 from frywright.cli.shop import Shop, command
 from frywright.model.plain import plain
 
-app = typer.Typer(
-    help="The day: sales, forecast, pull sheet, drop plan, replay, live board.", no_args_is_help=True
-)
+app = typer.Typer()
 DATE = typer.Option("", "--date", help="Business day such as 2026-11-27; without it today.")
 
 

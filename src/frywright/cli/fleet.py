@@ -12,7 +12,7 @@ from frywright.cli.shop import Shop, command
 if TYPE_CHECKING:
     from frywright.rooms.fleet.swept import SiteProof
 
-app = typer.Typer(help="Many sites: sweep, versions, compare, release in waves.", no_args_is_help=True)
+app = typer.Typer()
 STORES = typer.Argument(help="Stores of the sites: files, or postgresql:// URLs.")
 
 

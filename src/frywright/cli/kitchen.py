@@ -6,7 +6,7 @@ import typer
 
 from frywright.cli.shop import Shop, command
 
-app = typer.Typer(help="Kitchen files.", no_args_is_help=True)
+app = typer.Typer()
 
 
 @app.command()

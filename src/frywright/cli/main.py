@@ -1,52 +1,29 @@
-"""The ``frywright`` command. Everything heavy is imported inside the commands."""
+"""The ``frywright`` command. Everything heavy is imported inside the commands, and a room's commands only
+where its name was typed.
+"""
 
 from __future__ import annotations
 
 import sys
+from collections.abc import Collection
+from importlib import import_module
 
 import typer
 
-from frywright.cli import (
-    accounts,
-    care,
-    cook,
-    day,
-    desk,
-    dropping,
-    fleet,
-    fryers,
-    kitchen,
-    oil,
-    people,
-    probe,
-    records,
-)
-
-app = typer.Typer(
-    help=(
-        "Workbench for the fryers of a fried-chicken kitchen. It plans, records and checks; it never "
-        "controls a fryer, and the maker's manual, local codes and licensed technicians come first. "
-        "A value may be typed with its unit; a number alone is in the kitchen's unit."
-    ),
-    no_args_is_help=True,
-    add_completion=False,
-    pretty_exceptions_enable=False,
-)
-assert desk.app is cook.app  # the desk adds its commands to the cook group
-assert fryers.app is people.app is care.app  # fryers and people add theirs to the care group
-assert dropping.app is records.app
-app.add_typer(cook.app, name="cook")
-app.add_typer(kitchen.app, name="kitchen")
-app.add_typer(probe.app, name="probe")
-app.add_typer(day.app, name="day")
-app.add_typer(oil.app, name="oil")
-app.add_typer(care.app, name="care")
-app.add_typer(records.app, name="records")
-app.add_typer(accounts.app, name="people")
-app.add_typer(fleet.app, name="fleet")
+ROOMS = {
+    "cook": (("cook", "desk"), "Cook programs: simulate and judge."),
+    "kitchen": (("kitchen",), "Kitchen files."),
+    "probe": (("probe",), "Probe logs, calibration, sampling proof, thermometers."),
+    "day": (("day",), "The day: sales, forecast, pull sheet, drop plan, replay, live board."),
+    "oil": (("oil",), "Oil: filling, log, outlook, cost, cartons."),
+    "care": (("care", "fryers", "people"), "Care: site survey, energy of a day, procedure cards, stop-use."),
+    "records": (("records", "dropping"), "The append-only store: verify, export, import, backup, restore."),
+    "people": (("accounts",), "Accounts of people and devices."),
+    "fleet": (("fleet",), "Many sites: sweep, versions, compare, release in waves."),
+}
+"""Modules that hold a room's commands, of which each adds to the first one's, and what the room is for."""
 
 
-@app.command()
 def serve(
     store: str = typer.Option("var/frywright.db", help="File that remembers everything."),
     kitchen_file: str = typer.Option(
@@ -79,7 +56,6 @@ def serve(
         serve_pages(opened, port, open_page, host, log, processes)
 
 
-@app.command()
 def prepare() -> None:
     """Compile the engines for this machine, so that nobody waits for them later."""
     from frywright.cli.output import preparing, speaking_errors
@@ -90,6 +66,33 @@ def prepare() -> None:
         typer.echo(f"Engines ready after {warm_up():.1f} s.")
 
 
+def commands(named: Collection[str]) -> typer.Typer:
+    """All commands; rooms that are not named have none of their own yet."""
+    app = typer.Typer(
+        help=(
+            "Workbench for the fryers of a fried-chicken kitchen. It plans, records and checks; it never "
+            "controls a fryer, and the maker's manual, local codes and licensed technicians come first. "
+            "A value may be typed with its unit; a number alone is in the kitchen's unit."
+        ),
+        no_args_is_help=True,
+        add_completion=False,
+        pretty_exceptions_enable=False,
+    )
+    app.command()(serve)
+    app.command()(prepare)
+    for name, (modules, purpose) in ROOMS.items():
+        read = [import_module(f"frywright.cli.{module}").app for module in modules if name in named]
+        app.add_typer(read[0] if read else typer.Typer(), name=name, help=purpose, no_args_is_help=True)
+    return app
+
+
+def __getattr__(name: str) -> typer.Typer:
+    """``app``, with the commands of every room."""
+    if name != "app":
+        raise AttributeError(name)
+    return commands(ROOMS)
+
+
 def run() -> None:
     """Entry point: help and refusals in a person's language; a closed pipe is not an error."""
     from typer.main import get_command
@@ -97,7 +100,8 @@ def run() -> None:
     from frywright.cli.spoken import UsageError, asks_help, language_of, refusal, speak
     from frywright.voice.tongue import translator
 
-    words, command = sys.argv[1:], get_command(app)
+    words = sys.argv[1:]
+    command = get_command(commands(words))
     try:
         if asks_help(command, words):
             speak(command, translator(language_of(words)))

@@ -10,7 +10,7 @@ from frywright.cli.shop import Shop, command
 from frywright.cli.spoken import BARE
 from frywright.model.plain import plain
 
-app = typer.Typer(help="Oil: filling, log, outlook, cost, cartons.", no_args_is_help=True)
+app = typer.Typer()
 
 
 @command(app)

@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from frywright.rooms.cook.probe_view import ProbeView
     from frywright.rooms.cook.probes import Answer, ProbeAsk
 
-app = typer.Typer(help="Probe logs, calibration, sampling proof, thermometers.", no_args_is_help=True)
+app = typer.Typer()
 ANSWERS = (
     "Answer to a question of the file, key=value: date_order=dmy, unit=f, unit:CH3=c, role:CH2=core,"
     " interval=2."

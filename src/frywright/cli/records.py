@@ -17,9 +17,7 @@ if TYPE_CHECKING:
     from frywright.ledger.stamps import Stamped
     from frywright.ledger.store import Store
 
-app = typer.Typer(
-    help="The append-only store: verify, export, import, backup, restore.", no_args_is_help=True
-)
+app = typer.Typer()
 NAMED = typer.Argument("", metavar="[STORE]", help="The store; the same as --store.")
 
 
