@@ -21,9 +21,14 @@ ROOMS = {
     "people": (("accounts",), "Accounts of people and devices."),
     "fleet": (("fleet",), "Many sites: sweep, versions, compare, release in waves."),
 }
-"""Modules that hold a room's commands, of which each adds to the first one's, and what the room is for."""
+"""Modules that hold a room's commands, where each adds to the first one's, and what the room is for."""
 
 
+own = typer.Typer()
+"""Commands of no room."""
+
+
+@own.command()
 def serve(
     store: str = typer.Option("var/frywright.db", help="File that remembers everything."),
     kitchen_file: str = typer.Option(
@@ -56,6 +61,7 @@ def serve(
         serve_pages(opened, port, open_page, host, log, processes)
 
 
+@own.command()
 def prepare() -> None:
     """Compile the engines for this machine, so that nobody waits for them later."""
     from frywright.cli.output import preparing, speaking_errors
@@ -78,8 +84,7 @@ def commands(named: Collection[str]) -> typer.Typer:
         add_completion=False,
         pretty_exceptions_enable=False,
     )
-    app.command()(serve)
-    app.command()(prepare)
+    app.registered_commands += own.registered_commands
     for name, (modules, purpose) in ROOMS.items():
         read = [import_module(f"frywright.cli.{module}").app for module in modules if name in named]
         app.add_typer(read[0] if read else typer.Typer(), name=name, help=purpose, no_args_is_help=True)
