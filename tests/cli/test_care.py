@@ -12,8 +12,8 @@ from frywright.cli.main import app
 from frywright.ledger.facts.people import DrillAnswered
 from frywright.ledger.store import Store
 from frywright.rooms.clock import now
-from tests.cli.test_commands import frywright
 from tests.demo import demo_store
+from tests.terminal import frywright
 
 
 @pytest.mark.slow

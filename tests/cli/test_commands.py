@@ -11,9 +11,11 @@ import pytest
 
 from frywright.trial.kitchens import demo_text
 from tests.model.test_kitchen_files import GOOD
+from tests.terminal import frywright
 
 
-def frywright(*words: str) -> subprocess.CompletedProcess[str]:
+def by_process(*words: str) -> subprocess.CompletedProcess[str]:
+    """In a process of its own, as from a terminal."""
     program = "from frywright.cli.main import run; run()"
     return subprocess.run(
         [sys.executable, "-c", program, *words], capture_output=True, text=True, timeout=300
@@ -29,9 +31,11 @@ def demo(tmp_path):
 
 @pytest.mark.slow
 def test_simulate_in_words(demo):
-    """The demo gives a verdict, the pieces and the sums."""
-    got = frywright("cook", "simulate", demo, "--program", "bone-in alder")
+    """The demo gives a verdict, the pieces and the sums; the same run here, as the other tests do."""
+    words = ("cook", "simulate", demo, "--program", "bone-in alder")
+    got, here = by_process(*words), frywright(*words)
     assert got.returncode == 0, got.stderr
+    assert (here.returncode, here.stdout, here.stderr) == (0, got.stdout, got.stderr)
     for words in ("▲ OVER +", "○ NOT PROVEN YET", "Breast half", "Drop to lift", "5,420 ft"):
         assert words in got.stdout
 

@@ -12,8 +12,8 @@ import pytest
 
 from frywright.ledger.store import Store
 from frywright.rooms.clock import now
-from tests.cli.test_commands import frywright
 from tests.demo import demo_store, keep_demo_sales
+from tests.terminal import frywright
 
 pytestmark = pytest.mark.slow
 

@@ -6,8 +6,8 @@ import json
 
 import pytest
 
-from tests.cli.test_commands import frywright
 from tests.demo import demo_store
+from tests.terminal import frywright
 
 
 @pytest.mark.slow

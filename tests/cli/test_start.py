@@ -13,7 +13,7 @@ import pytest
 from frywright.ledger.store import Store
 from frywright.rooms.clock import now
 from frywright.rooms.kitchen import has_kitchen
-from tests.cli.test_commands import frywright
+from tests.terminal import frywright
 
 pytestmark = pytest.mark.slow
 
