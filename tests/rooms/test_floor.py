@@ -741,3 +741,65 @@ def test_labels_and_the_hand_over_say_what_stands_there(board):
     practice = words(day_paper.handover_pdf(replace(board, practice=3), NOON, "en"))
     assert "Never evidence" in practice
     assert "Nothing." in practice
+
+
+REFUSED = [
+    ("key", {"key": ""}),
+    ("key", {"key": "k" * 81}),
+    ("what", {"what": "dance"}),
+    ("at", {"at_s": -1.0}),
+    ("at", {"at_s": 172801.0}),
+    ("pieces", {"what": "sold", "pieces_count": -1}),
+    ("pieces", {"what": "sold", "pieces_count": 10_001}),
+    ("people", {"what": "people", "pieces_count": 0}),
+    ("people", {"what": "people", "pieces_count": 10}),
+    ("fryer", {"what": "filter", "fryer": "elm"}),
+    ("product", {"what": "sold", "product": "fish"}),
+    ("product", {"product": "tenders"}),
+    ("pieces", {"pieces_count": 0}),
+]
+
+
+@pytest.mark.parametrize(("field", "wrong"), REFUSED, ids=str)
+def test_a_tap_of_what_the_day_does_not_have_is_refused_at_its_field(board, field, wrong):
+    """And nothing is kept; the largest load of the fryer is the most that can be dropped."""
+    good = {
+        "key": "k",
+        "what": "drop",
+        "at_s": NOON,
+        "fryer": "alder",
+        "product": "bone_in",
+        "pieces_count": 16,
+    }
+    with pytest.raises(InputError) as caught:
+        board.tell(Tap(**{**good, **wrong}))
+    assert caught.value.field == field
+    assert board.entries() == []
+
+
+@pytest.mark.parametrize(
+    "told", [{"key": "k" * 80}, {"at_s": 172800.0}, {"what": "sold", "pieces_count": 10_000}], ids=str
+)
+def test_a_tap_at_the_end_of_what_can_be_told_is_kept(board, told):
+    good = {
+        "key": "k",
+        "what": "people",
+        "at_s": NOON,
+        "fryer": "alder",
+        "product": "bone_in",
+        "pieces_count": 9,
+    }
+    kept, new = board.tell(Tap(**{**good, **told}))
+    assert new and board.entries() == [kept]
+
+
+def test_the_largest_load_of_a_fryer_is_the_most(board):
+    """One piece more is refused, and the error names the fryer."""
+    most = max(x.pieces_count for x in board.bench.loads[0] if x.fryer == "alder")
+    product = board.bench.products[0]
+    told = {"what": "drop", "at_s": NOON, "fryer": "alder", "product": product}
+    with pytest.raises(InputError) as caught:
+        board.tell(Tap(key="a", pieces_count=most + 1, **told))
+    assert (caught.value.field, caught.value.values) == ("pieces", {"most": most})
+    assert caught.value.where == board.kitchen.fryer("alder").name
+    assert board.tell(Tap(key="b", pieces_count=most, **told))[1]
