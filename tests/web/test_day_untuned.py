@@ -155,3 +155,60 @@ def test_an_order_is_promised_on_its_page_and_handed_over(client, store):
     assert "no. 17" not in client.get("/day/orders", params={"date": date}).text
     far = (today + dt.timedelta(days=61)).isoformat()
     assert client.post("/day/orders", data={**typed, "date": far}).status_code == 422
+
+
+def test_the_plan_as_json_is_the_plan_of_its_date(client):
+    """Every drop names a fryer and a product of the day."""
+    told = client.get("/day/plan.json", params={"date": "2026-11-27"}).json()
+    assert told["ok"] and told["date"] == "2026-11-27"
+    assert told["drops"] and all(drop["fryer"] and drop["product"] for drop in told["drops"])
+
+
+def test_the_board_and_its_part_show_the_time_asked_for(client):
+    """The page holds what its part is drawn anew with."""
+    for page, part in (("/day/board", "/day/board/part"), ("/day/line", "/day/line/part")):
+        shown, piece = (client.get(path, params=NOON) for path in (page, part))
+        assert (shown.status_code, piece.status_code) == (200, 200)
+        assert 'data-now="43200.0"' in piece.text and "Alder" in piece.text
+        assert "<html" in shown.text and "<html" not in piece.text
+
+
+def test_what_a_fryer_that_is_down_costs_is_asked_of_the_board(client):
+    """For a fryer and for a product; the way back keeps the time."""
+    down = client.get("/day/board/down", params={**NOON, "fryer": "alder"})
+    assert down.status_code == 200 and "Without this fryer about " in down.text
+    assert "New plan from 12:00" in down.text and "now_s=43200" in down.text
+    out = client.get("/day/board/down", params={**NOON, "product": "wedges"})
+    assert out.status_code == 200 and "Without this product about " in out.text
+    assert client.get("/day/board/down", params={**NOON, "fryer": "elm"}).status_code == 422
+
+
+@pytest.mark.parametrize(
+    ("asked", "says"),
+    [
+        ({"pieces": "many", "at": "17:00"}, "Write pieces as a whole number."),
+        ({"pieces": "8", "at": "5 pm"}, "a time of day"),
+        ({"pieces": "8", "at": "17:00", "product": "fish"}, "fish"),
+    ],
+)
+def test_a_promise_that_cannot_be_read_is_said_beside_what_was_typed(client, asked, says):
+    page = client.get("/day/board/promise", params={**NOON, "product": "bone_in", **asked})
+    assert page.status_code == 422
+    assert says in page.text and f'value="{asked["pieces"]}"' in page.text
+
+
+def test_a_promise_is_asked_before_anything_is_typed(client):
+    assert client.get("/day/board/promise", params=NOON).status_code == 200
+
+
+def test_the_close_of_a_practice_day_is_shown(client):
+    page = client.get("/day/close", params={**PRACTICE, "now_s": "79200"})
+    assert page.status_code == 200 and "practice" in page.text
+
+
+def test_an_export_is_chosen_before_it_is_sent(client):
+    """Without a file the page says what is wanted; with an order of the date it is read as told."""
+    assert client.post("/day/sales", data={"order": ""}).status_code == 422
+    line = b"Date,Time,Item,Quantity\n03/04/2026,12:00,Wings,2\n"
+    told = client.post("/day/sales", data={"order": "dmy"}, files={"file": ("t.csv", line)})
+    assert (told.status_code, told.headers.get("location")) == (303, "/day/sales"), told.text[:500]
