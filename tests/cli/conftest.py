@@ -1,0 +1,31 @@
+"""What every test of a command looks at besides its own claim."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterator
+
+import pytest
+from click.testing import Result
+from typer.testing import CliRunner
+
+SILENT = (("fleet", "anchors"), ("day", "watch"), ("day", "items"))
+"""Commands that have nothing to say where nothing is there."""
+
+
+@pytest.fixture(scope="session", autouse=True)
+def a_command_says_what_it_did() -> Iterator[None]:
+    """One that ends well has printed something; with --json an object that says that it is well."""
+    own = CliRunner.invoke
+
+    def invoke(self: CliRunner, app, args=None, **more) -> Result:
+        got, typed = own(self, app, args, **more), tuple(args or ())
+        if got.exit_code == 0 and "--json" in typed and "live" not in typed:
+            assert json.loads(got.stdout)["ok"] is True, typed
+        elif got.exit_code == 0 and typed[:2] not in SILENT:
+            assert got.output.strip(), typed
+        return got
+
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(CliRunner, "invoke", invoke)
+        yield
