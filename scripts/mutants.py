@@ -9,8 +9,8 @@ not reach the function, can kill nothing. Then every change runs against the tes
                               [--level low] [--reached map.jsonl] [--workers 1]
 
 Where a function holds others, such as the pages of a router, a change inside one of them runs against the
-tests that reach that one. The cheapest tests run, up to ``--budget`` seconds of them a change: what survives
-may still be killed by one that did not run, so the rates err on the low side.
+tests that reach that one. The nearest tests run first, up to ``--budget`` seconds of them a change: what
+survives may still be killed by one that did not run, so the rates err on the low side.
 """
 
 from __future__ import annotations
@@ -367,21 +367,18 @@ def _test(line: dict) -> Test:
 
 
 def chosen(function: Function, tests: list[Test], budget: float) -> tuple[list[str], int]:
-    """The tests that reach the function and pass unbroken, the file that is through soonest first, as many as
-    take ``budget`` seconds, the cheapest; and how many there are.
+    """The tests that reach the function and pass unbroken, as many as take ``budget`` seconds, the nearest
+    first: those that reach the fewest functions besides it; and how many there are.
 
     Where a fixture reached it, other tests may share that fixture: then the whole file.
     """
     shared = {t.file for t in tests if function.place in t.set_up}
     good = [t for t in tests if t.passed and (function.place in t.reached or t.file in shared)]
-    good.sort(key=lambda t: t.seconds)
-    taken = [
-        t for t, so_far in zip(good, accumulate(t.seconds for t in good), strict=True) if so_far <= budget
-    ]
-    cost: dict[str, float] = {}
-    for t in taken:
-        cost[t.file] = cost.get(t.file, 0.0) + t.seconds
-    return [t.name for t in sorted(taken, key=lambda t: (cost[t.file], t.file))], len(good)
+    good.sort(key=lambda t: (len(t.reached), t.seconds))
+    so_far = accumulate(t.seconds for t in good)
+    taken = [t for n, (t, total) in enumerate(zip(good, so_far, strict=True)) if not n or total <= budget]
+    files = {t.file: n for n, t in reversed(list(enumerate(taken)))}
+    return [t.name for t in sorted(taken, key=lambda t: files[t.file])], len(good)
 
 
 def _run(broken: Mutant, tests: list[Test], asked: argparse.Namespace) -> Outcome:
@@ -483,7 +480,7 @@ def _options() -> argparse.Namespace:
     options.add_argument("--control", type=int, default=20, help="functions left as they fall")
     options.add_argument("--control-seed", type=int, default=2)
     options.add_argument("--seconds", type=float, default=300.0, help="how long one change may take")
-    options.add_argument("--budget", type=float, default=90.0, help="seconds of tests for one change")
+    options.add_argument("--budget", type=float, default=40.0, help="seconds of tests for one change")
     options.add_argument("--workers", type=int, default=WORKERS, help="changes that run side by side")
     options.add_argument("--only", default="", help="a part of the path")
     options.add_argument("--level", choices=("low", "above"), default="", help="half of the levels")

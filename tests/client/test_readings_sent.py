@@ -5,9 +5,12 @@ lost.
 from __future__ import annotations
 
 import io
+import sys
 import threading
 import urllib.error
 from collections import Counter
+from types import ModuleType, SimpleNamespace
+from typing import ClassVar
 
 import pytest
 
@@ -278,3 +281,100 @@ def test_messages_that_are_none_are_refused():
     heard.refuse(InputError("temp", "x", "a number"))
     heard.refuse(InputError("temp", "x", "a number"))
     assert heard.left_out == Counter({"temp is x; it must be a number.": 2})
+
+
+class Broker:
+    """Stands where the library of MQTT does: it keeps what it was told and hands on what it is given."""
+
+    made: ClassVar[list[Broker]] = []
+
+    def __init__(self, version, client_id, clean_session) -> None:
+        self.calls, self.kept = [("session", clean_session)], client_id
+        Broker.made.append(self)
+
+    def __getattr__(self, name):
+        return lambda *args, **named: self.calls.append((name, *args))
+
+    def named(self, name):
+        return [call[1:] for call in self.calls if call[0] == name]
+
+
+@pytest.fixture
+def broker(monkeypatch):
+    Broker.made.clear()
+    mqtt = ModuleType("paho.mqtt.client")
+    mqtt.Client, mqtt.CallbackAPIVersion = Broker, SimpleNamespace(VERSION2=2)
+    package = ModuleType("paho.mqtt")
+    package.client = mqtt
+    for name, module in (("paho", ModuleType("paho")), ("paho.mqtt", package), ("paho.mqtt.client", mqtt)):
+        monkeypatch.setitem(sys.modules, name, module)
+    monkeypatch.setenv("FRYWRIGHT_MQTT_PASSWORD", "secret")
+
+
+def listened(address):
+    """One who listened, was told to stop at once, and what reached the taker afterwards."""
+    got, stop = [], threading.Event()
+    stop.set()
+    heard, listen = open_source(address, lambda source, samples: got.append((source, samples)), stop)
+    listen()
+    return heard, Broker.made[-1], got
+
+
+@pytest.mark.usefixtures("broker")
+@pytest.mark.parametrize(
+    ("address", "host", "port", "tls"),
+    [
+        ("mqtt://box.example/kitchen/line", "box.example", 1883, False),
+        ("mqtts://box.example:9000/kitchen/line", "box.example", 9000, True),
+        ("mqtts://box.example/kitchen/line", "box.example", 8883, True),
+    ],
+)
+def test_a_broker_is_asked_at_its_port_and_over_tls_where_it_is_named(address, host, port, tls):
+    """The session is kept; listening ends with a good-bye."""
+    _, client, _ = listened(address)
+    assert client.calls[0] == ("session", False)
+    assert client.named("connect_async") == [(host, port, 20)]
+    assert bool(client.named("tls_set")) is tls
+    assert client.named("username_pw_set") == []
+    assert [call[0] for call in client.calls[-3:]] == ["loop_start", "disconnect", "loop_stop"]
+
+
+@pytest.mark.usefixtures("broker")
+def test_a_broker_is_subscribed_to_and_heard():
+    """A topic of its own or the usual one; old news and rubbish are left out by their reason."""
+    heard, client, got = listened("mqtt://kim%40x@box.example/kitchen/#")
+    assert client.named("username_pw_set") == [("kim@x", "secret")]
+    fine, bad = SimpleNamespace(is_failure=False), "not allowed"
+    client.on_connect(client, None, None, fine, None)
+    assert (heard.link, client.named("subscribe")) == ("connected", [("kitchen/#",)])
+    usual = listened("mqtt://box.example")[1]
+    usual.on_connect(usual, None, None, fine, None)
+    assert usual.named("subscribe") == [("frywright/live/#",)]
+    client.on_disconnect(client, None, None, bad, None)
+    assert heard.link == "lost: not allowed"
+
+    def message(payload, retain=False):
+        return SimpleNamespace(topic="kitchen/box", payload=payload, retain=retain)
+
+    good = b'{"channel": "K1", "temp": 60, "unit": "C"}'
+    client.on_message(client, None, message(good))
+    client.on_message(client, None, message(good, retain=True))
+    client.on_message(client, None, message(b"rubbish"))
+    assert [(source, samples[0].channel, samples[0].temp_c) for source, samples in got] == [
+        ("box", "K1", 60.0)
+    ]
+    assert (heard.samples_count, heard.left_out["retained"], sum(heard.left_out.values())) == (1, 1, 2)
+
+
+@pytest.mark.usefixtures("broker")
+def test_a_broker_that_refuses_is_not_subscribed_to():
+    heard, client, _ = listened("mqtt://box.example/x")
+
+    class Refused:
+        is_failure = True
+
+        def __str__(self) -> str:
+            return "bad password"
+
+    client.on_connect(client, None, None, Refused(), None)
+    assert (heard.link, client.named("subscribe")) == ("refused: bad password", [])

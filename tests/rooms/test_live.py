@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 
 from frywright.ledger.store import Store
@@ -9,6 +11,7 @@ from frywright.model.errors import InputError
 from frywright.rooms.clock import now
 from frywright.rooms.cook.intake import Sample
 from frywright.rooms.cook.live import LiveAsk, LiveRoom, Use
+from frywright.rooms.cook.live_view import _reads
 
 NOW = 1_800_000_000.0
 
@@ -65,3 +68,65 @@ def test_a_start_pressed_twice_is_one_load_and_another_is_another(kitchen, room)
     assert room.start(kitchen, ask(drop_s=NOW + 300.0), NOW + 301.0) is not first
     with pytest.raises(InputError, match="within the last hour"):
         room.start(kitchen, ask(), NOW + 2 * 3600.0)
+
+
+def reported(room, seconds, cores):
+    """A reading a second from the drop on: the oil and one piece."""
+    for second in range(seconds):
+        room.intake.add("box", [Sample(channel="T1", temp_c=168.0, at_s=NOW + second)], NOW + second + 0.1)
+        core = [Sample(channel="K1", temp_c=cores(second), at_s=NOW + second)]
+        room.intake.add("box", core, NOW + second + 0.1)
+
+
+def test_a_load_is_kept_once_as_a_log_of_its_channels(kitchen, room):
+    """Oil first, then its pieces by name; a row a reading; without a reading there is nothing to keep."""
+    uses = (*ask().uses, Use(channel="box/T1"))
+    load = room.start(kitchen, ask(uses=uses, drop_s=NOW), NOW + 1.0)
+    with pytest.raises(InputError) as caught:
+        room.keep(load, {})
+    assert caught.value.field == "readings"
+    reported(room, 5, lambda second: 4.0 + second)
+    text, name = room.log_of(load, {"tender": "Tender"})
+    lines = text.decode().splitlines()
+    assert lines[0].count(",") == 2 and lines[0].startswith("Time,Oil ") and "Tender " in lines[0]
+    assert re.fullmatch(r"2027-01-15 08:00:00\.\dZ,168\.00,4\.00", lines[1])
+    assert [line.split(",")[2] for line in lines[1:]] == ["4.00", "5.00", "6.00", "7.00", "8.00"]
+    assert name == "live tenders cedar 2027-01-15 0800.csv"
+    kept = room.keep(load, {"tender": "Tender"})
+    assert (kept.fact.name, kept.fact.size_bytes) == (name, len(text))
+    reported(room, 8, lambda second: 4.0 + second)
+    assert room.keep(load, {}).number == kept.number
+
+
+def test_a_load_that_waits_for_the_oil_is_told_its_drop(kitchen, room):
+    """Once: the first word counts. An hour ago is the earliest; forgotten it is no load any more."""
+    uses = (*ask().uses, Use(channel="box/T1"))
+    load = room.start(kitchen, ask(uses=uses, drop_s=None), NOW)
+    for drop_s in (NOW - 3601.0, NOW + 3600.0):
+        with pytest.raises(InputError) as caught:
+            room.drop(load.number, drop_s, NOW)
+        assert (caught.value.field, load.drop_s) == ("drop", None)
+    room.drop(load.number, NOW - 3600.0, NOW)
+    room.drop(load.number, NOW - 60.0, NOW)
+    assert load.drop_s == NOW - 3600.0
+    assert room.loads() == [load]
+    room.stop(load.number)
+    assert room.loads() == []
+    with pytest.raises(InputError):
+        room.drop(load.number, NOW, NOW)
+
+
+READS = [
+    (lambda t: 95.0, 30, True),
+    (lambda t: 60.0, 30, False),
+    (lambda t: 95.0, 1, False),
+]
+
+
+@pytest.mark.parametrize(("core", "seconds", "meets"), READS)
+def test_readings_meet_the_limit_by_themselves_or_not(kitchen, room, core, seconds, meets):
+    """One reading is none; before the drop none counts."""
+    load = room.start(kitchen, ask(drop_s=NOW), NOW + 1.0)
+    read = [(float(t), core(t)) for t in range(seconds)]
+    assert _reads(kitchen, load, read) is meets
+    assert not _reads(kitchen, load, [(t - 100.0, c) for t, c in read])
