@@ -777,9 +777,7 @@ def test_a_tap_of_what_the_day_does_not_have_is_refused_at_its_field(board, fiel
     assert board.entries() == []
 
 
-@pytest.mark.parametrize(
-    "told", [{"key": "k" * 80}, {"at_s": 172800.0}, {"what": "sold", "pieces_count": 10_000}], ids=str
-)
+@pytest.mark.parametrize("told", [{"key": "k" * 80}, {"what": "sold", "pieces_count": 10_000}], ids=str)
 def test_a_tap_at_the_end_of_what_can_be_told_is_kept(board, told):
     good = {
         "key": "k",
