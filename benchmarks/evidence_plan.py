@@ -33,7 +33,7 @@ from frywright.calibrate.plan_probing import (
     standing,
 )
 from frywright.calibrate.sampling import tolerance_factor
-from frywright.design.proof import FACTORS, HEAVY_QUANTILE_Z, question
+from frywright.design.proof import FACTORS, HEAVY_QUANTILE_Z, cores_at_lift_c
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.physics.inputs import ROUTINE
@@ -50,7 +50,6 @@ from frywright.trial.probing import (
     SIZE_SD,
     STEPS,
     Road,
-    cores_at_lift_c,
     load_rows,
     prior_of,
 )
@@ -164,8 +163,9 @@ def world(seed: int, wide: bool) -> World | None:
         return None
     plan = replace(make_plan(kitchen, as_keyed(kitchen, program)), rest_s=1.0)
     truth = true_plan(plan, rng, wide)
-    cooks = [question(truth, row, heaviest(plan, row, rng)) for row in true_rows(plan, rng, wide)]
-    cores = cores_at_lift_c(truth, cooks, ROUTINE)
+    drawn = [(row, heaviest(plan, row, rng)) for row in true_rows(plan, rng, wide)]
+    rows, weights = (np.array(found) for found in zip(*drawn, strict=True))
+    cores = cores_at_lift_c(truth, rows, weights, ROUTINE)
     cores = cores.reshape(-1, LOADS_COUNT, cores.shape[1])  # kind of load, load, cut
     cores += np.expand_dims(load_off_k(rng, cores.shape[:2], wide), 2)
     place = -np.abs(rng.normal(0.0, 2.0, len(PLACES))) if wide else rng.normal(0.0, PLACE_SD_K, len(PLACES))

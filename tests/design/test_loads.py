@@ -20,12 +20,14 @@ from frywright.design.proof import (
     Spread,
     base_pieces,
     close_late,
+    cores_at_lift_c,
     draw,
     oil_left_k,
     question,
     weights_of,
 )
 from frywright.model.errors import InputError
+from frywright.model.fryer import ClockStyle
 from frywright.physics.inputs import ROUTINE, SCAN
 from frywright.physics.lift import lift_of
 from frywright.physics.pack import pack
@@ -96,6 +98,24 @@ def test_margins_and_pressures_are_those_of_each_load_alone(kitchen, name, place
             assert left[k] == pytest.approx(oil_left_k(plan, cook, raw), abs=1e-6)
             seen += 1
     assert seen == 24
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_cores_at_the_lift_are_those_of_each_load_alone(kitchen, name):
+    """Of every heavy piece, at the earliest lift, which is before a vent that nobody described."""
+    made, rows, weights = loads_of(kitchen, name, 12)
+    fryer = made.plan.fryer
+    waits = replace(fryer, controller=replace(fryer.controller, clock=ClockStyle.WAITS))
+    plan = replace(made.plan, vent_told=False, fryer=waits)
+    found, early = cores_at_lift_c(plan, rows, weights, ROUTINE), []
+    for row, weight, cores in zip(rows, weights, found, strict=True):
+        cook = question(plan, row, weight)
+        raw = run(cook)
+        lift = lift_of(plan, cook, raw)
+        heavy = raw.core_temp_c[:, -weights.shape[1] :].T
+        assert cores == pytest.approx([np.interp(lift.earliest_s, raw.time_s, c) for c in heavy], abs=1e-6)
+        early.append(lift.earliest_s < lift.lift_s - 1.0)
+    assert any(early) == ("alder" in name)
 
 
 @pytest.mark.parametrize("name", NAMES)

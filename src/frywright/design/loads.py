@@ -207,10 +207,14 @@ def lifts(loads: Loads, part: slice, done: Marched, clock_s: Array, runs_on: NDA
 def tracer_margins(
     done: Marched, earliest_s: Array, limit: CookLimit, guard_k: float, fat_pct: Sequence[float]
 ) -> Array:
-    """Margins of the tracers, which stand last, by each load's earliest lift [K]."""
+    """Margins of the tracers by each load's earliest lift [K]."""
+    return margins_k(tracer_curves(done, earliest_s, len(fat_pct)), limit, guard_k, fat_pct)
+
+
+def tracer_curves(done: Marched, earliest_s: Array, count: int) -> Curves:
+    """Core curves of the tracers, which stand last."""
     end = len(COOK_FIELDS) + done.packed.classes
-    curves = Curves(done.trace[:, 0], done.trace[:, end - len(fat_pct) : end], done.first_row, earliest_s)
-    return margins_k(curves, limit, guard_k, fat_pct)
+    return Curves(done.trace[:, 0], done.trace[:, end - count : end], done.first_row, earliest_s)
 
 
 def highest_pressure(done: Marched) -> Array:

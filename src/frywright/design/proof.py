@@ -15,7 +15,14 @@ import numpy as np
 from numpy.typing import NDArray
 
 from frywright.catalog import load as catalog
-from frywright.design.loads import Loads, highest_pressure, late_spans, lifts, tracer_margins
+from frywright.design.loads import (
+    Loads,
+    highest_pressure,
+    late_spans,
+    lifts,
+    tracer_curves,
+    tracer_margins,
+)
 from frywright.model.errors import InputError
 from frywright.model.food import Cut
 from frywright.model.program import LidState, Program
@@ -366,6 +373,29 @@ def _uncertain(margins: Array) -> NDArray[np.int64]:
     return np.union1d(np.flatnonzero(np.abs(lowest) < NEAR_K), np.argsort(lowest)[:LOWEST_COUNT])
 
 
+def loads_of(plan: FryPlan, rows: Array, weights: Array) -> Loads:
+    """Loads of a plan under rows of conditions, with weights of its heavy pieces, (load, cut)."""
+    at = dict(zip(FACTORS, rows.T, strict=True))
+    return Loads(
+        plan=plan,
+        base=base_pieces(plan),
+        at=at,
+        weights=weights,
+        oil_start_c=np.full(len(rows), plan.oil_start_c),
+        spans=late_spans(plan, at["late_lid_s"], close_late),
+    )
+
+
+def cores_at_lift_c(plan: FryPlan, rows: Array, weights: Array, precision: Precision) -> Array:
+    """Cores of the heavy pieces at the earliest lift of each load [degC], (load, cut)."""
+    loads, cores = loads_of(plan, rows, weights), np.empty(weights.shape)
+    clock, runs_on = np.array(plan.program.clock_s), np.array(plan.runs_on)
+    for part, done in loads.march(precision):
+        earliest_s = lifts(loads, part, done, clock, runs_on).earliest_s
+        cores[part] = tracer_curves(done, earliest_s, weights.shape[1]).at(earliest_s)[1]
+    return cores
+
+
 def _run(
     plan: FryPlan,
     limit: CookLimit,
@@ -378,15 +408,7 @@ def _run(
     guard_k += CLOSE.error_k  # loads that SCAN could mistake are solved again at CLOSE
     plan = replace(plan, rest_s=0.0)  # judged at the lift: carry-over does not count
     fat = [100.0 * catalog.compositions()[k.cut.composition].fractions["fat"] for k in _tracers(plan)]
-    at = dict(zip(FACTORS, rows.T, strict=True))
-    loads = Loads(
-        plan=plan,
-        base=base_pieces(plan),
-        at=at,
-        weights=weights,
-        oil_start_c=np.full(len(rows), plan.oil_start_c),
-        spans=late_spans(plan, at["late_lid_s"], close_late),
-    )
+    loads = loads_of(plan, rows, weights)
     wanted = FULL_PRESSURE_SHARE * plan.fryer.working_gauge_pa
     margins, full = np.empty((len(rows), len(fat))), np.ones(len(rows), dtype=bool)
     clock, runs_on = np.array(plan.program.clock_s), np.array(plan.runs_on)

@@ -4,7 +4,6 @@ off in a kitchen nobody has probed.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from enum import StrEnum
 from functools import lru_cache
@@ -13,13 +12,11 @@ import numpy as np
 from numpy.typing import NDArray
 
 from frywright.calibrate.belief import PieceClass, Prior
-from frywright.design.proof import FACTORS, all_loads, load_fractions, question
+from frywright.design.proof import FACTORS, all_loads, cores_at_lift_c, load_fractions
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.physics.inputs import CLOSE, Precision
-from frywright.physics.lift import lift_of
 from frywright.physics.plan import FryPlan, PieceKind, lid_of, make_plan
-from frywright.physics.solve import Cook, run_many
 from frywright.trial.ask import hand_limit_c
 from frywright.trial.predicted import as_keyed
 
@@ -83,31 +80,21 @@ def load_rows(plan: FryPlan) -> dict[str, Array]:
     return {**rows, "back to back": after}
 
 
-def cores_at_lift_c(plan: FryPlan, cooks: Sequence[Cook], precision: Precision) -> Array:
-    """Cores of the heavy ends at the earliest lift of each cook [degC]: (cook, cut)."""
-    count = sum(kind.heavy for kind in plan.kinds)
-    found = []
-    for cook, raw in zip(cooks, run_many(list(cooks), precision), strict=True):
-        at = lift_of(plan, cook, raw).earliest_s
-        heavy = raw.core_temp_c[:, -count:]
-        found.append([np.interp(at, raw.time_s, heavy[:, j]) for j in range(count)])
-    return np.array(found)
-
-
 def felt(plan: FryPlan, precision: Precision = CLOSE) -> Felt:
     """What the engine says of the heavy end of every cut in every kind of load, and how it moves."""
     plan = replace(plan, rest_s=0.0)  # judged at the lift: carry-over does not count
     rows = load_rows(plan)
     own = np.array([kind.cut.heavy_ratio_n for kind in plan.kinds if kind.heavy])
-    cooks: list[Cook] = []
+    asked, weights = list[Array](), list[Array]()
     moves = {**{name: step for name, (step, _) in STEPS.items()}, OIL: OIL_STEP_K}
     for row in rows.values():
-        cooks += [question(plan, row, own), question(plan, row, own * (1.0 + SIZE_STEP) ** 3)]
+        asked += [row, row]
         for name, step in moves.items():
-            moved = row.copy()
-            moved[FACTORS.index(name)] += step
-            cooks.append(question(plan, moved, own))
-    cores = cores_at_lift_c(plan, cooks, precision).reshape(len(rows), 2 + len(moves), len(own))
+            asked.append(row.copy())
+            asked[-1][FACTORS.index(name)] += step
+        weights += [own, own * (1.0 + SIZE_STEP) ** 3, *[own] * len(moves)]
+    cores = cores_at_lift_c(plan, np.array(asked), np.array(weights), precision)
+    cores = cores.reshape(len(rows), 2 + len(moves), len(own))
     base = cores[:, 0]
     return Felt(
         loads=tuple(rows),
