@@ -16,6 +16,7 @@ from frywright.model.program import Program, Stage
 from frywright.physics.steam import boiling_temp_c
 from frywright.rooms import thermometers
 from frywright.rooms.clock import now
+from frywright.rooms.cook import next_probing as probing
 from frywright.rooms.cook.lift_calibration import calibrate_at_lift, weighed
 from frywright.rooms.cook.next_probing import BEFORE, DOUBTED, UNCHECKED, keep_planned, next_probing
 from frywright.rooms.cook.probing_view import probing_view, sheet_pdf
@@ -154,6 +155,18 @@ def test_a_check_moves_the_reading(tmp_path):
     (used,) = state(store).readings
     assert used.kept.number == kept.reading.number
     assert used.margin_k == pytest.approx(80.0 - 0.9 - 1.0 - 73.889, abs=0.01)
+
+
+def test_many_readings_ask_for_the_checks_once(store, monkeypatch):
+    """However many there are; each by its own thermometer still."""
+    thermometers.record_check(store, remembered_kitchen(store), "T8", 1.0, BOILS_C + 1.0)
+    for name in ("T9", "T8", "T9"):
+        read(store, "84", name)
+    asked = []
+    monkeypatch.setattr(probing, "checks_in", lambda of: asked.append(of) or thermometers.checks_in(of))
+    margins = [used.margin_k for used in state(store).readings]
+    assert asked == [store]
+    assert margins == pytest.approx([margins[0], margins[0] - 1.0, margins[0]])
 
 
 def test_what_does_not_count(store):

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from zoneinfo import ZoneInfo
 
@@ -110,28 +110,32 @@ def _utc(moment: dt.datetime) -> dt.datetime:
     return moment if moment.tzinfo else moment.astimezone(ZoneInfo("UTC"))
 
 
-def last_check(store: Store, thermometer: str, at: dt.datetime) -> ThermometerCheck | None:
+def last_check(
+    checks: Iterable[ThermometerCheck], thermometer: str, at: dt.datetime
+) -> ThermometerCheck | None:
     """The newest check of a thermometer before a moment, or within a day after it."""
     moment = _utc(at) + dt.timedelta(days=1)
-    found = [c for c in checks_in(store) if c.thermometer == thermometer.strip() and c.at <= moment]
+    found = [c for c in checks if c.thermometer == thermometer.strip() and c.at <= moment]
     return found[-1] if found else None
 
 
 def check_valid(store: Store, thermometer: str, at: dt.datetime) -> bool:
     """Whether a thermometer had a good check that was not overdue at a moment."""
-    check = last_check(store, thermometer, at)
+    check = last_check(checks_in(store), thermometer, at)
     return check is not None and check.outcome is CheckOutcome.GOOD and _utc(at) <= check.due_at
 
 
-def correction_of(store: Store, thermometer: str, at: dt.datetime) -> tuple[tuple[float, float], ...]:
+def correction_of(
+    checks: Iterable[ThermometerCheck], thermometer: str, at: dt.datetime
+) -> tuple[tuple[float, float], ...]:
     """Correction points of a thermometer from its newest check; none without a check."""
-    check = last_check(store, thermometer, at)
+    check = last_check(checks, thermometer, at)
     return check.correction if check is not None else ()
 
 
 def corrected_c(store: Store, thermometer: str, core_c: float, at: dt.datetime) -> float | None:
     """A reading with the error of its thermometer taken off [degC]; None where it was never checked."""
-    points = correction_of(store, thermometer, at)
+    points = correction_of(checks_in(store), thermometer, at)
     return round(float(corrected(core_c, points)), 3) if points else None
 
 

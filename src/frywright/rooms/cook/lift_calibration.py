@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Sequence
 
-from frywright.calibrate.thermometer import corrected
+from frywright.calibrate.thermometer import ThermometerCheck, corrected
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.probing import CalibrationKept, FittedValue, Reading
 from frywright.ledger.store import Store
@@ -17,7 +18,7 @@ from frywright.rooms.clock import now
 from frywright.rooms.cook.next_probing import Probing, next_probing, without_lift
 from frywright.rooms.hall import in_turn
 from frywright.rooms.kitchen import remember_calibration
-from frywright.rooms.thermometers import correction_of
+from frywright.rooms.thermometers import checks_in, correction_of
 from frywright.trial.at_lift import LiftFit, LiftPoint, fit_at_lift
 from frywright.trial.evidence import logged_as
 
@@ -46,7 +47,8 @@ def calibrate_at_lift(store: Store, kitchen: Kitchen, name: str, cut: str) -> Ke
     found = next_probing(store, kitchen, name)
     program, plain = found.program, without_lift(kitchen)
     used = [u.kept for u in found.readings if not u.left_out and u.kept.fact.mass_kg]
-    points = [_point(store, kept) for kept in used if kept.fact.cut == cut]
+    checks = checks_in(store)
+    points = [_point(checks, kept) for kept in used if kept.fact.cut == cut]
     if len(points) < LEAST_PIECES:
         raise InputError("weight", len(points), "of {least} pieces or more", values={"least": LEAST_PIECES})
     if plain.calibration(cut, kitchen.product(program.product).coating, lid_of(program)) is not None:
@@ -55,10 +57,10 @@ def calibrate_at_lift(store: Store, kitchen: Kitchen, name: str, cut: str) -> Ke
     return remember_calibration(store, _fact(plain, program, cut, points, made))
 
 
-def _point(store: Store, kept: Kept[Reading]) -> LiftPoint:
+def _point(checks: Sequence[ThermometerCheck], kept: Kept[Reading]) -> LiftPoint:
     """A reading as the engine is asked about it, its thermometer's correction added."""
     fact = kept.fact
-    points = correction_of(store, fact.thermometer, kept.happened_at)
+    points = correction_of(checks, fact.thermometer, kept.happened_at)
     rest = None if fact.rest_core_c is None else float(corrected(fact.rest_core_c, points))
     return LiftPoint(
         mass_kg=fact.mass_kg or 0.0,

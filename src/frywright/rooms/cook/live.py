@@ -32,7 +32,7 @@ from frywright.rooms.cook.intake import Intake, Sample
 from frywright.rooms.cook.live_journal import Journal
 from frywright.rooms.cook.logs import keep_log
 from frywright.rooms.kitchen import remembered_kitchen
-from frywright.rooms.thermometers import correction_of
+from frywright.rooms.thermometers import checks_in, correction_of
 from frywright.trial.ask import needed_limit
 from frywright.trial.evidence import reasons_for
 
@@ -250,7 +250,7 @@ class LiveRoom:
         self._check(plan, ask, pieces, oils)
         limit = needed_limit(kitchen, plan.product)
         fat = max(100.0 * catalog.compositions()[k.cut.composition].fractions["fat"] for k in plan.kinds)
-        when = dt.datetime.fromtimestamp(now_s, dt.UTC)
+        when, checks = dt.datetime.fromtimestamp(now_s, dt.UTC), checks_in(self.store)
         return LiveLoad(
             number=0,
             ask=ask,
@@ -261,9 +261,7 @@ class LiveRoom:
             ),
             began_s=now_s,
             pieces=[
-                Watched(
-                    use=u, correction=correction_of(self.store, u.thermometer, when) if u.thermometer else ()
-                )
+                Watched(use=u, correction=correction_of(checks, u.thermometer, when) if u.thermometer else ())
                 for u in pieces
             ],
             oil=oils[0] if oils else None,

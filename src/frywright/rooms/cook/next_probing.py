@@ -20,7 +20,7 @@ from frywright.model.program import Program
 from frywright.rooms.hall import in_turn, write
 from frywright.rooms.kitchen import doubted_readings, since_change
 from frywright.rooms.readings import ProbedFor, read_core, tell_probe
-from frywright.rooms.thermometers import correction_of
+from frywright.rooms.thermometers import checks_in, correction_of
 from frywright.trial.ask import hand_limit_c
 from frywright.trial.evidence import stages_mark
 from frywright.trial.predicted import program_facts
@@ -201,10 +201,10 @@ def _judged(
     limit_c = hand_limit_c(kitchen, kitchen.product(program.product))
     doubted, since = doubted_readings(store), since_change(store, program.name, program.version)
     stages, known = stages_mark(program), set(prior.classes if prior else ())
-    used = []
+    checks, used = checks_in(store), []
     for item in found:
         fact = item.fact
-        points = correction_of(store, fact.thermometer, item.happened_at)
+        points = correction_of(checks, fact.thermometer, item.happened_at)
         core_c = float(corrected(fact.core_c, points))
         margin = core_c - kitchen.site.thermometer_error_k - limit_c if limit_c is not None else 0.0
         why = ""

@@ -28,7 +28,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.physics.plan import lid_of, make_plan
 from frywright.rooms.clock import now
 from frywright.rooms.kitchen import judged_on
-from frywright.rooms.thermometers import check_valid, correction_of
+from frywright.rooms.thermometers import check_valid, checks_in, correction_of
 from frywright.trial.ask import product_limit, why_none
 from frywright.trial.evidence import logged_as
 from frywright.verdicts.evidence import Evidence, EvidenceKind
@@ -128,8 +128,9 @@ def tell(kitchen: Kitchen, log: Log, asked: ProbeAsk | None = None, store: Store
     used = asked.thermometers if asked else {}
     when = log.start_at or now().replace(tzinfo=None)
     kitchen = judged_on(store, kitchen, when.date()) if store else kitchen
+    checks = checks_in(store) if store else []
     corrections = (
-        {channel: correction_of(store, name, when) for channel, name in used.items()} if store else {}
+        {channel: correction_of(checks, name, when) for channel, name in used.items()} if store else {}
     )
     found = analyse(
         log,
