@@ -8,9 +8,9 @@ import numpy as np
 import pytest
 
 from frywright.plan import engine
-from frywright.plan.binds import _changes, binds, calls
+from frywright.plan.binds import _changes, binds, calls, compared
 from frywright.plan.model import Day, Item, LoadSize
-from frywright.plan.replay import Par, draw_days, given
+from frywright.plan.replay import Par, Rule, draw_days, given, replay_par
 from frywright.plan.tune import tuned, tuned_rule
 from frywright.rooms.day.limits import BINDING
 
@@ -56,10 +56,15 @@ def one(slots: int = 120, **changed) -> Day:
     )
 
 
+def own_rule(day: Day) -> Rule:
+    """A day's rule, tuned on days drawn for that."""
+    drawn = draw_days(day, 60, 11)
+    return tuned_rule(day, drawn, tuned(day, drawn, 1), 2)
+
+
 def found(day: Day):
     """What binds a day under its own tuned rule."""
-    drawn = draw_days(day, 60, 11)
-    return binds(day, tuned_rule(day, drawn, tuned(day, drawn)), 60)
+    return binds(day, own_rule(day), lambda changed: (changed, own_rule(changed)))
 
 
 def test_an_easy_day_is_good_and_no_lever_is_large():
@@ -113,3 +118,23 @@ def test_no_change_is_offered_that_cannot_be():
 def test_every_change_says_what_binds():
     """Whatever change would bring most, the page has a line that names what binds."""
     assert {what for what, _ in _changes(one())} == set(BINDING)
+
+
+@pytest.mark.parametrize(
+    "changed", [{"hold": 2, "units": 8}, {"fryers": 1, "mean": 3.0, "cook": 4, "units": 3}]
+)
+def test_what_the_first_change_promises_comes_on_other_days(changed):
+    """The change made, and days that were not used for the promise: served, thrown away and money come as
+    promised, each within both intervals (one and a half half widths: about three standard errors).
+    """
+    day = one(**changed)
+    told = found(day)
+    lever, other = told.levers[0], dict(_changes(day))[told.levers[0].what]
+    fresh = draw_days(day, 200, 991)
+    came = compared(
+        lever.what, replay_par(day, fresh, own_rule(day)), replay_par(other, fresh, own_rule(other))
+    )
+    for name, half in (("fill_frac", "fill_half_width_frac"), ("waste_frac", "waste_half_width_frac")):
+        wide = float(np.hypot(getattr(lever, half), getattr(came, half)))
+        assert abs(getattr(lever, name) - getattr(came, name)) <= 1.5 * wide + 1e-9
+    assert abs(lever.money - came.money) <= 1.5 * np.hypot(lever.half_width_money, came.half_width_money)

@@ -4,30 +4,35 @@ bring, each tried on the same drawn days with the rule tuned for it; and the rul
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
 
 from frywright.plan.model import Day, Item, LoadSize
-from frywright.plan.replay import PARTS, Par, Rule, draw_days, given, replay_par
-from frywright.plan.tune import tuned, tuned_rule
+from frywright.plan.replay import PARTS, Par, Replay, Rule, draw_days, given, replay_par
 
 GOOD_FILL_FRAC, GOOD_WASTE_FRAC = 0.95, 0.10
 """What a kitchen aims at: served from the shelf, and thrown away (project's own aim)."""
 LEAST_CHANGE_FRAC = 0.005
 """A change that moves neither by this share is not worth a line."""
-TUNE_SEED, JUDGE_SEED, DAYS = 31, 32, 60
+JUDGE_SEED, DAYS = 32, 200
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Lever:
-    """One change: what it is, and what it would bring (change of shares and of money a day)."""
+    """One change: what it is, and what it would bring (change of shares and of money a day), each with half
+    its 95 % interval over the same drawn days.
+    """
 
     what: str
     fill_frac: float
     waste_frac: float
     money: float
+    fill_half_width_frac: float
+    waste_half_width_frac: float
+    half_width_money: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -44,32 +49,63 @@ class Binds:
         return self.fill_frac >= GOOD_FILL_FRAC and self.waste_frac <= GOOD_WASTE_FRAC
 
 
-def binds(day: Day, rule: Rule, days: int = DAYS) -> Binds:
-    """What binds a day, tried on drawn days."""
+def binds(day: Day, rule: Rule, tune: Callable[[Day], tuple[Day, Rule]], days: int = DAYS) -> Binds:
+    """What binds a day, tried on drawn days. ``tune`` gives a changed day its fryers' hours and its rule as
+    the day was given its own, so that what is promised is what the kitchen gets once it has changed.
+    """
     judged = draw_days(day, days, JUDGE_SEED)
-    drawn = draw_days(day, days, TUNE_SEED)
     base = replay_par(day, judged, rule)
     levers = []
     for what, changed in _changes(day):
         if changed is None:
             continue
-        other = tuned(changed, drawn, 1)
-        better = _cost(changed, drawn, other) < _cost(changed, drawn, rule)
-        start: Par | Rule = other if better else rule
-        there = replay_par(changed, judged, tuned_rule(changed, drawn, start, 1))
-        fill, waste = (
-            there.price.fill_frac - base.price.fill_frac,
-            there.price.waste_frac - base.price.waste_frac,
-        )
-        money = float((there.cost_money - base.cost_money).mean())
-        if money < 0 and max(abs(fill), abs(waste)) >= LEAST_CHANGE_FRAC:
-            levers.append(Lever(what=what, fill_frac=fill, waste_frac=waste, money=money))
+        other, own = tune(changed)
+        lever = compared(what, base, replay_par(other, judged, own))
+        moves = max(abs(lever.fill_frac), abs(lever.waste_frac)) >= LEAST_CHANGE_FRAC
+        if lever.money + lever.half_width_money < 0 and moves:
+            levers.append(lever)
     levers.sort(key=lambda lever: lever.money)
     return Binds(fill_frac=base.price.fill_frac, waste_frac=base.price.waste_frac, levers=tuple(levers))
 
 
-def _cost(day: Day, days: NDArray[np.int64], rule: Par | Rule) -> float:
-    return float(replay_par(day, days, rule).cost_money.mean())
+def compared(what: str, here: Replay, there: Replay) -> Lever:
+    """What a change brings on the same days, the shares over all of them."""
+    fills, wastes = [], []
+    for played in (here, there):
+        sold, short, thrown = (played.parts_money[:, n] for n in (3, 4, 5))
+        fills.append((sold, sold + short))
+        wastes.append((thrown, sold + thrown))
+    fill, fill_half = _change(*fills)
+    waste, waste_half = _change(*wastes)
+    money = there.cost_money - here.cost_money
+    return Lever(
+        what=what,
+        fill_frac=fill,
+        waste_frac=waste,
+        money=float(money.mean()),
+        fill_half_width_frac=fill_half,
+        waste_half_width_frac=waste_half,
+        half_width_money=_half(money),
+    )
+
+
+Share = tuple[NDArray[np.float64], NDArray[np.float64]]
+
+
+def _change(here: Share, there: Share) -> tuple[float, float]:
+    """Change of a share (part and whole by day) between two replays, and half its 95 % interval: a ratio of
+    sums, its error by the day's deviations from it (the usual first-order form).
+    """
+    shares = [float(part.sum() / max(whole.sum(), 1e-9)) for part, whole in (here, there)]
+    off = [
+        (part - share * whole) / max(whole.mean(), 1e-9)
+        for (part, whole), share in zip((here, there), shares, strict=True)
+    ]
+    return shares[1] - shares[0], _half(off[1] - off[0])
+
+
+def _half(values: NDArray[np.float64]) -> float:
+    return float(1.96 * values.std(ddof=1) / np.sqrt(len(values)))
 
 
 def _changes(day: Day) -> list[tuple[str, Day | None]]:

@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Collection, Mapping
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
 from math import ceil
 
 import numpy as np
-from numpy.typing import NDArray
 
 from frywright.ledger.facts.day import DayNoted
 from frywright.ledger.facts.fact import Kept
@@ -30,7 +29,7 @@ from frywright.rooms.day.loads import LoadFact, item_of, shared_oil, unsold
 from frywright.rooms.day.sales import history_of
 from frywright.rooms.hall import write
 
-MIX_DAYS, TUNE_DAYS, TUNE_ROUNDS = 28, 60, 2
+MIX_DAYS, TUNE_DAYS, TUNE_ROUNDS, TUNE_SEED = 28, 60, 2, 17
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -200,32 +199,51 @@ def bench_for(
 
 def _tuned_bench(bench: Bench, kitchen: Kitchen) -> Bench:
     """Tune the rule on drawn days, then see when each fryer pays for its heat."""
-    days = draw_days(bench.day, TUNE_DAYS, 17)
-
-    def tune() -> Rule:
-        return tuned_rule(bench.day, days, tuned(bench.day, days, 1), TUNE_ROUNDS)
-
-    rule = kept_rule(bench.day, tune)
-    return replace(bench, par=rule, day=replace(bench.day, up=_windows(bench, kitchen, rule, days)))
+    rule = kept_rule(bench.day, lambda: _own_rule(bench.day))
+    hours = _windows(bench.day, _idle_money(bench, kitchen), rule)
+    return replace(bench, par=rule, day=replace(bench.day, up=hours))
 
 
-def _windows(
-    bench: Bench, kitchen: Kitchen, par: Par | Rule, days: NDArray[np.int64]
-) -> tuple[tuple[int, int], ...]:
-    """First slot at heat and last slot of every fryer: off where the drawn days cost no more without it than
-    its heat does, or never use it; else from the earliest drop of a drawn day to the latest lift.
+def tuned_day(bench: Bench, kitchen: Kitchen, changed: Day) -> tuple[Day, Rule]:
+    """A changed day of a bench with the rule and the fryers' hours that a kitchen so changed would have. A
+    fryer more costs as much heat as the one that takes the same.
     """
-    day, trade = bench.day, bench.trade
+    count, idle = changed.slots_count, _idle_money(bench, kitchen)
+    takes = [{n for n, i in enumerate(changed.items) if f in i.fryers} for f in range(changed.fryers_count)]
+    for f in range(len(idle), changed.fryers_count):
+        idle.append(idle[takes.index(takes[f])])
+    off = {f for f, key in enumerate(bench.fryers) if key in bench.down}
+    up = tuple((count if f in off else 0, count) for f in range(changed.fryers_count))
+    day = replace(changed, up=up)
+    rule = _own_rule(day)
+    return replace(day, up=_windows(day, idle, rule)), rule
+
+
+def _own_rule(day: Day) -> Rule:
+    """The rule of a day, tuned on days drawn for that."""
+    days = draw_days(day, TUNE_DAYS, TUNE_SEED)
+    return tuned_rule(day, days, tuned(day, days, 1), TUNE_ROUNDS)
+
+
+def _idle_money(bench: Bench, kitchen: Kitchen) -> list[float]:
+    """What a slot at heat costs each fryer that cooks nothing."""
+    trade = bench.trade
     hours = trade.slot_s / 3600.0
     held = [
         max((p.stages[0].set_c for p in kitchen.programs if p.fryer == f.key), default=0.0)
         for f in kitchen.fryers
     ]
-    idle = [
+    return [
         f.loss_w_k * max(0.0, c - kitchen.site.room_temp_c) / 1000.0 * trade.kwh_money * hours
         for f, c in zip(kitchen.fryers, held, strict=True)
     ]
-    up = list(day.up)
+
+
+def _windows(day: Day, idle: Sequence[float], par: Par | Rule) -> tuple[tuple[int, int], ...]:
+    """First slot at heat and last slot of every fryer: off where the drawn days cost no more without it than
+    its heat does, or never use it; else from the earliest drop of a drawn day to the latest lift.
+    """
+    days, up = draw_days(day, TUNE_DAYS, TUNE_SEED), list(day.up)
 
     def cost(windows: list[tuple[int, int]]) -> float:
         heat = sum(c * max(0, b - a) for c, (a, b) in zip(idle, windows, strict=True))

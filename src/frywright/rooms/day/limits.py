@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import partial
 from itertools import pairwise
 
 import numpy as np
@@ -12,9 +13,9 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.tongues import Translate
 from frywright.model.trade import money
 from frywright.plan.advice import Outlook
-from frywright.plan.binds import GOOD_FILL_FRAC, GOOD_WASTE_FRAC, Binds, binds, calls
+from frywright.plan.binds import GOOD_FILL_FRAC, GOOD_WASTE_FRAC, Binds, Lever, binds, calls
 from frywright.plan.replay import PARTS, Par
-from frywright.rooms.day.day import Bench
+from frywright.rooms.day.day import Bench, tuned_day
 
 BINDING = {
     "Hold lives half as long again": "Hold lives bind most.",
@@ -32,6 +33,7 @@ class LeverRow:
     """A change and what it brings, ready to show."""
 
     what: str
+    says: str
     fill_points: str
     waste_points: str
     money: str
@@ -62,9 +64,11 @@ class RuleView:
     rows: tuple[RuleRow, ...]
 
 
-def binds_view(bench: Bench, tr: Translate = str) -> BindsView | None:
+def binds_view(bench: Bench, kitchen: Kitchen, tr: Translate = str) -> BindsView | None:
     """What binds the day; None where its rule was not tuned."""
-    return None if isinstance(bench.par, Par) else _said(binds(bench.day, bench.par), bench, tr)
+    if isinstance(bench.par, Par):
+        return None
+    return _said(binds(bench.day, bench.par, partial(tuned_day, bench, kitchen)), bench, tr)
 
 
 def _said(found: Binds, bench: Bench, tr: Translate) -> BindsView:
@@ -86,13 +90,31 @@ def _said(found: Binds, bench: Bench, tr: Translate) -> BindsView:
     rows = tuple(
         LeverRow(
             what=tr(lever.what),
-            fill_points=f"{100 * lever.fill_frac:+.1f}",
-            waste_points=f"{100 * lever.waste_frac:+.1f}",
-            money=money(-lever.money, currency),
+            says=_in_words(found, lever, tr),
+            fill_points=f"{100 * lever.fill_frac:+.1f} ± {100 * lever.fill_half_width_frac:.1f}",
+            waste_points=f"{100 * lever.waste_frac:+.1f} ± {100 * lever.waste_half_width_frac:.1f}",
+            money=f"{money(-lever.money, currency)} ± {money(lever.half_width_money, currency)}",
         )
         for lever in found.levers
     )
     return BindsView(good=found.good, headline=first + say(text, values | aim, translate=tr), rows=rows)
+
+
+def _in_words(found: Binds, lever: Lever, tr: Translate) -> str:
+    """What a change brings, of a hundred pieces asked for and of a hundred cooked."""
+    return say(
+        (
+            "Of 100 pieces asked for, {there} are on the shelf instead of {here}; of 100 cooked, {left} are"
+            " thrown away instead of {thrown}."
+        ),
+        {
+            "here": f"{100 * found.fill_frac:.0f}",
+            "there": f"{100 * (found.fill_frac + lever.fill_frac):.0f}",
+            "thrown": f"{100 * found.waste_frac:.0f}",
+            "left": f"{100 * (found.waste_frac + lever.waste_frac):.0f}",
+        },
+        translate=tr,
+    )
 
 
 def rule_view(bench: Bench, tr: Translate = str) -> RuleView:

@@ -210,7 +210,7 @@ def _add_what_if(routes: Routes, context: Context, benches: Benches) -> None:
                 factor=number(query["factor"], "factor") if query.get("factor") else None,
                 filter_every_count=every or 0,
             )
-            binds = limits.binds_view(bench, translator(context.language(request)))
+            binds = limits.binds_view(bench, kitchen, translator(context.language(request)))
             view = what_if.what_if(context.store, kitchen, bench, asked)
         except FrywrightError as error:
             problem = context.explain(request, error)
