@@ -348,6 +348,15 @@ def test_names_that_people_cannot_tell_apart_are_refused(store):
         with pytest.raises(InputError):
             people.add_account(store, bad, "crew", PASSWORD)
     people.add_account(store, "\u041e\u043b\u044c\u0433\u0430", "crew", PASSWORD)
+    people.add_account(store, "Coca", "crew", PASSWORD)
+    people.add_account(store, "Ida", "crew", PASSWORD)
+    whole_word, small_l, fillers = "\u0421\u043e\u0441\u0430", "lda", "\u115f\u115f"
+    for bad in (whole_word, small_l, fillers, "Bo\u3164b", "Bo\ufe0fb"):
+        with pytest.raises(InputError):
+            people.add_account(store, bad, "crew", PASSWORD)
+    people.add_device(store, "Wall 1", "crew", "Jos\u00e9")
+    with pytest.raises(InputError):
+        people.add_device(store, "Wall l", "lead", "Jos\u00e9")
     people.add_account(store, "\u5c71\u7530\u3055\u304f\u3089", "crew", PASSWORD)
 
 

@@ -10,7 +10,7 @@ from fastapi.testclient import TestClient
 from frywright.ledger.facts.care import CardSigned, CareDone
 from frywright.ledger.facts.day import BoardTap
 from frywright.ledger.facts.oil import OilDone
-from frywright.ledger.facts.people import AccountChanged
+from frywright.ledger.facts.people import AccountChanged, SignInsRefused
 from frywright.ledger.facts.probing import CaseStep, Reading
 from frywright.ledger.store import Store
 from frywright.model.roles import CLAIMS, RIGHTS, SIGNERS, may_claim
@@ -106,6 +106,8 @@ def test_the_second_persons_pin_is_in_no_entry_and_cannot_be_guessed(app, store)
     assert "tried again in" in waits.text
     assert list(store.facts(CardSigned)) == []
     assert not any("8642" in str(item.entry.payload) for item in store.entries())
+    refused = newest(store, SignInsRefused)
+    assert (refused.fact.name, refused.fact.tries_count, refused.author) == ("Tess", FREE_TRIES, "Cam")
 
 
 def test_without_accounts_a_name_is_enough(tmp_path):

@@ -22,11 +22,15 @@ from frywright.model.errors import AccessError, InputError, Phrase
 from frywright.model.roles import ALL_RIGHTS, RIGHTS, SITE
 from frywright.rooms.clock import acting, here, now
 from frywright.rooms.hall import in_turn, write
-from frywright.rooms.records.tries import FREE_TRIES, Tries, folded, plain
+from frywright.rooms.records.tries import FREE_TRIES, Tries, folded, looks, plain
 
 LEAST_PASSWORD, MOST_PASSWORD, LEAST_PIN = 10, 200, 4
 ALIKE = {"LATIN", "CYRILLIC", "GREEK"}
 """Alphabets with letters that look alike."""
+UNSEEN = {*"\u034f\u115f\u1160\u17b4\u17b5\u2800\u3164\uffa0", *map(chr, range(0xFE00, 0xFE10))}
+"""Letters that leave no ink and are none of Unicode's class of those: fillers, selectors of a variant
+(Unicode's list of what may be ignored, from memory).
+"""
 LOW_PRIORITY = 10
 """How far hashing stands back behind everything else (project's own rule; ``nice`` of its thread)."""
 
@@ -87,7 +91,7 @@ def _check_name(name: str) -> None:
     """A name that people can tell from another: no unseen letters, one alphabet a word."""
     if not 2 <= len(name) <= 80:
         raise InputError("name", repr(name), "2 to 80 letters")
-    if any(unicodedata.category(c)[0] == "C" for c in name):
+    if any(unicodedata.category(c)[0] == "C" or c in UNSEEN for c in name):
         raise InputError("name", ascii(name), "without letters that cannot be seen")
     for word in name.split():
         if len(ALIKE & {unicodedata.name(c, "?").split()[0] for c in word}) > 1:
@@ -123,7 +127,7 @@ def _check_new(store: Store, name: str, role: str) -> None:
     """A name and a role that a new account may have."""
     accounts = Accounts(store)
     _check_name(name)
-    if folded(name) in {folded(a.name) for a in accounts.accounts()}:
+    if looks(name) in {looks(a.name) for a in accounts.accounts()}:
         raise InputError("name", repr(name), "one that is not taken")
     if role not in RIGHTS:
         raise InputError("role", repr(role), "one of: {known}", values={"known": ", ".join(RIGHTS)})
@@ -293,15 +297,20 @@ def sign_in(
     if account is None or not account.active or not (by_password or by_pin):
         for one in counted:
             tries.wrong(*one, moment)
-        named, count = account.name if account else "", max(tries.count(*one) for one in counted)
-        if count >= FREE_TRIES and tries.to_tell(named, moment):
-            told = SignInsRefused(name=named, device=device.name if device else "", tries_count=count)
-            write(store.home, told)
+        count = max(tries.count(*one) for one in counted)
+        _refused(store, account, device.name if device else "", count, tries)
         raise InputError(
             "sign-in", "not known", "a name and its password, or its PIN on a device of this kitchen"
         )
     tries.right(name, at)
     return begun(store, account.name, "pin" if by_pin else "password", device if by_pin else None, old)
+
+
+def _refused(store: Store, account: Account | None, device: str, count: int, tries: Tries) -> None:
+    """Put wrong tries at an account on record, once an hour."""
+    named = account.name if account else ""
+    if count >= FREE_TRIES and tries.to_tell(named, now()):
+        write(store.home, SignInsRefused(name=named, device=device, tries_count=count))
 
 
 @in_turn
@@ -357,6 +366,7 @@ def confirm(store: Store, name: str, secret: str, place: str, tries: Tries) -> s
     kept = (account.pin_hash if secret.isdigit() else account.password_hash) if account else ""
     if not fits(kept, secret) or account is None or not account.active:
         tries.wrong(name, place, moment)
+        _refused(store, account, "", tries.count(name, place), tries)
         return ""
     tries.right(name, place)
     return account.name
@@ -389,7 +399,7 @@ def add_device(store: Store, name: str, role: str, by: str) -> str:
     """
     name = plain(name)
     _check_name(name)
-    if folded(name) in {folded(d.name) for d in Accounts(store).devices() if d.active}:
+    if looks(name) in {looks(d.name) for d in Accounts(store).devices() if d.active}:
         raise InputError("name", repr(name), "one that is not taken")
     if role not in ("crew", "lead", "auditor", SITE):
         raise InputError("role", repr(role), "crew, lead or auditor: a device owns nothing")

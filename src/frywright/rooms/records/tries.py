@@ -29,6 +29,20 @@ def folded(name: str) -> str:
     return unicodedata.normalize("NFKC", plain(name)).casefold()
 
 
+LOOKS = str.maketrans(
+    "авекмнорстухіјѕһӏԁԛԝαβεηικμνορτυχil1|0",
+    "abekmhopctyxljshldqwabehlkmnoptyxllllo",
+)
+"""Letters of Cyrillic and Greek that look like Latin ones, small or large, and of Latin that look like each
+other (own list, by eye).
+"""
+
+
+def looks(name: str) -> str:
+    """What two names that look the same have in common."""
+    return folded(name).translate(LOOKS)
+
+
 class Tries:
     """Wrong tries by account and by where they come from, so that a stranger's guesses lock nobody out
     elsewhere. A name is counted as people read it; one that is empty stands for everybody on a device.
