@@ -10,6 +10,7 @@ import io
 import zipfile
 
 import pytest
+from fastapi.testclient import TestClient
 
 from frywright.ledger.store import Store
 from frywright.model.business_day import moment_of
@@ -25,6 +26,7 @@ from frywright.rooms.records import corrective, pack, pack_paper
 from frywright.rooms.thermometers import record_check
 from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import translator
+from frywright.web.app import make_app
 from tests.rooms.taps import tap
 
 DAY = dt.date(2026, 11, 20)
@@ -275,6 +277,18 @@ def test_a_good_reading_clears_loads_of_its_own_product_that_were_out_of_the_oil
     assert earlier_of(store, kitchen, 11.1) == ["11:00"]
     tell_probe(store, kitchen, {**FORM, "temp": "190"}, at(kitchen, 11.25))
     assert earlier_of(store, kitchen, 12) == []
+
+
+def test_a_case_without_a_board_says_that_earlier_loads_are_unknown(store, kitchen):
+    """On its page and in the pack; with a load on the board it says nothing of the kind."""
+    first = tell_probe(store, kitchen, FORM, at(kitchen, 12))[1].number
+    drop(store, kitchen, 12.5)
+    second = tell_probe(store, kitchen, FORM, at(kitchen, 13))[1].number
+    views = [corrective.case_view(store, kitchen, corrective.case_of(store, n)) for n in (first, second)]
+    assert "in the 8 hours before" in views[0].unknown_before
+    assert views[1].unknown_before == ""
+    page = TestClient(make_app(store), base_url="http://127.0.0.1").get(f"/records/case/{first}?lang=en").text
+    assert views[0].unknown_before in page
 
 
 def misreading(store, kitchen, name, by_k, moment):

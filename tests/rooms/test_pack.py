@@ -10,6 +10,7 @@ import zipfile
 
 import pytest
 
+from frywright.calibrate.thermometer import CheckOutcome
 from frywright.ledger.facts.columns import cell, heading
 from frywright.ledger.facts.oil import OilDone, OilRefused
 from frywright.ledger.facts.probing import CaseStep, Reading
@@ -19,6 +20,7 @@ from frywright.rooms import hall
 from frywright.rooms.clock import now
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.rooms.records import pack
+from frywright.rooms.records.corrective import CAUSES, DECISIONS, DISPOSITIONS, STEPS
 from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import translator
 from tests.house.test_house import translations
@@ -44,6 +46,23 @@ def test_every_column_is_a_field_and_has_a_name_in_every_language(sheet):
                 "mark",
             }
             assert {n for n in names if not known.get(n)} == set()
+
+
+@pytest.mark.parametrize("language", [key for key in tongues() if key != SOURCE])
+def test_a_pack_speaks_one_language(language):
+    """Outcomes of a check, names of tables and steps of a case each have a word, and reports are papers."""
+    known = translations(language)
+    words = [*map(str, CheckOutcome), *STEPS, *DISPOSITIONS, *DECISIONS, *CAUSES.values(), "holding"]
+    tables = [sheet.name for sheet in pack.SHEETS if sheet.paper]
+    assert [w for w in (*words, *tables) if not known.get(w) and not known.get(w.replace("_", " "))] == []
+    assert known["reports"].casefold() == known["Reports"].casefold()
+
+
+def test_how_late_is_said_in_a_unit_that_people_read():
+    """Minutes up to two hours, hours up to two days, then days."""
+    assert pack._how_late(40 * 60.0, str) == "40 min late"
+    assert pack._how_late(5 * 3600.0, str) == "5 h late"
+    assert pack._how_late(3 * 86400.0, str) == "3 days late"
 
 
 def test_names_drop_their_units_and_labels_win():

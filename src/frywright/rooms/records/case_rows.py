@@ -58,6 +58,13 @@ class CaseView:
     again: bool
     served_allowed: bool
     reading: int
+    unknown_before: str
+    """Says that nobody knows which loads went before, where that is so."""
+
+    @property
+    def title(self) -> str:
+        """What it is about, in a word that is translated where people see it."""
+        return "holding" if self.what == "hold" else self.what
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -201,6 +201,18 @@ def earlier_loads(store: Store, kitchen: Kitchen, case: Case) -> list[EarlierLoa
     return loads
 
 
+def unknown_before(store: Store, case: Case, tr: Translate = str) -> str:
+    """Says that nobody knows which loads went before a case, where the board has none."""
+    found, at = case.found, case.opened.happened_at
+    if not found.fryer or found.what not in ("probe", "thermometer"):
+        return ""
+    taps = standing(store.facts_between(at - dt.timedelta(hours=EARLIER_H), at, BoardTap))
+    if any(e.fact.what == "drop" and e.fact.fryer == found.fryer for e in taps):
+        return ""
+    text = "The board has no load of this fryer in the {hours} hours before. Nobody knows which loads went before."
+    return say(text, {"hours": f"{EARLIER_H:g}"}, translate=tr)
+
+
 def _cleared(kitchen: Kitchen, load: Kept[BoardTap], good: Sequence[Kept[Reading]]) -> bool:
     """Whether a good reading of a load's product, or of one that nobody named, came after it. One that came
     while it was in the oil was of the load before.
@@ -377,6 +389,7 @@ def case_view(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) -
         or found.what not in ("probe", "thermometer")
         or typed_wrong(store, case),
         reading=found.reading_number if reading else 0,
+        unknown_before=unknown_before(store, case, tr),
     )
 
 

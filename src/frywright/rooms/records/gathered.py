@@ -277,7 +277,7 @@ def notes_of(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[str]
     """Patterns that deserve a look, with their figures, in neutral words."""
     unit = "f" if kitchen.site.units == "us" else "c"
     found = []
-    for cls in (Reading, ThermometerChecked, OilDone):
+    for cls, name in ((Reading, "readings"), (ThermometerChecked, "thermometers"), (OilDone, "oil")):
         entries = [
             Told(
                 number=e.number,
@@ -289,6 +289,6 @@ def notes_of(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[str]
             for e in told.items[cls]
         ]
         found += [
-            f"{tr(cls.KIND)}: {say(n.text, n.values, str(kitchen.site.units), tr)}" for n in patterns(entries)
+            f"{tr(name)}: {say(n.text, n.values, str(kitchen.site.units), tr)}" for n in patterns(entries)
         ]
     return found

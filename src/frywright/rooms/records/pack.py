@@ -83,7 +83,7 @@ class Rows:
         if self.told.set_back(item.number):
             found.append(self.tr("clock set back"))
         elif late := self.told.late(item):
-            found.append(self.tr("{count} min late").format(count=f"{late / 60:.0f}"))
+            found.append(_how_late(late, self.tr))
         if item.number in self.mistyped:
             right = self.mistyped[item.number]
             found.append(self.tr("mistyped, see {number}").format(number=right))
@@ -113,6 +113,15 @@ class Rows:
         if name == "load" and isinstance(fact, Reading) and fact.product and fact.fryer:
             return f"{product_name(self.kitchen, fact.product)}, {fryer_name(self.kitchen, fact.fryer)}"
         return cell(fact, name, self.system, self.tr)
+
+
+def _how_late(late_s: float, tr: Translate) -> str:
+    """How late an entry came, in a unit that people read."""
+    if late_s < 2 * 3600:
+        return tr("{count} min late").format(count=f"{late_s / 60:.0f}")
+    if late_s < 2 * 86400:
+        return tr("{count} h late").format(count=f"{late_s / 3600:.0f}")
+    return tr("{count} days late").format(count=f"{late_s / 86400:.0f}")
 
 
 def tables(

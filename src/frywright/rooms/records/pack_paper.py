@@ -182,7 +182,8 @@ def _cases(view: PackView, tr: Translate) -> list[Section]:
         state = tr("closed") if case.closed else tr("open")
         about = " ".join(w for w in (case.product, case.fryer) if w)
         pieces = f" ({case.pieces})" if case.pieces else ""
-        found = [f"{tr(case.what)}: {case.found}", case.note, case.thermometer]
+        note = case.note if case.note != case.found else ""
+        found = [f"{tr(case.title)}: {case.found}", note, case.thermometer]
         words = " · ".join(dict.fromkeys(w for w in found if w))
         rows.append([str(case.number), case.at, f"{about}{pieces}", f"{words} · {state}", _two(case)])
         for step in case.steps:
@@ -192,6 +193,8 @@ def _cases(view: PackView, tr: Translate) -> list[Section]:
             if not load.decision or not case.closed:
                 words = tr(load.decision) if load.decision else tr("undecided")
                 rows.append(["", load.at, tr("earlier"), f"{load.pieces} {load.product}: {words}", ""])
+        if case.unknown_before:
+            rows.append(["", "", tr("earlier"), case.unknown_before, ""])
         if case.missing and not case.closed:
             rows.append(["", "", tr("Not before"), "; ".join(case.missing), ""])
     header = [tr(w) for w in ("case", "time", "load (pieces), step", "found, done", "by / entered by")]
