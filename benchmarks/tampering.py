@@ -11,182 +11,28 @@ from __future__ import annotations
 
 import argparse
 import datetime as dt
-import io
 import random
 import shutil
 import sqlite3
 import tempfile
 from collections import Counter
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 from argon2 import PasswordHasher
 
-from frywright.ledger.anchors import Anchor, anchored, compare
-from frywright.ledger.attachments import attachments_of
+from benchmarks.tampered import ALL, BESIDE, COLUMNS, START, Copy, Home, accused, make, reading
 from frywright.ledger.backup import backup, restore
-from frywright.ledger.checking import checked
-from frywright.ledger.facts.care import ReportAttached
-from frywright.ledger.facts.probing import CaseOpened, LogKept, Reading
+from frywright.ledger.facts.dropping import EntriesDropped, digest_of, emptied, stretches_of
+from frywright.ledger.facts.probing import Reading
 from frywright.ledger.store import Store
-from frywright.model.entry import GENESIS, row_hash, stamp
-from frywright.model.errors import FrywrightError
+from frywright.model.entry import DROPPED, GENESIS, canonical, row_hash, stamp, unstamp
 from frywright.rooms.clock import now, played
 from frywright.rooms.hall import write
 from frywright.rooms.records import people
 
-START = dt.datetime(2026, 11, 2, 15, tzinfo=dt.UTC)
-ALL = "number, kind, happened_at, recorded_at, author, payload, replaces, versions, previous_hash, hash"
-COLUMNS = ALL.split(", ")
-PASSWORD = "oak leaf river stone"
-Change = Callable[["Copy", random.Random], None]
-
-
-@dataclass
-class Home:
-    """A clean store, an older copy of it, and the anchors that were kept elsewhere."""
-
-    path: Path
-    older: Path
-    anchors: list[Anchor] = field(default_factory=list)
-    end: dt.datetime = START
-
-
-@dataclass
-class Copy:
-    """A copy that somebody tampers with."""
-
-    home: Home
-    path: Path
-
-    @property
-    def kept(self) -> int:
-        """Newest entry that an anchor elsewhere names."""
-        return self.home.anchors[-1].number
-
-    def do(self, *statements: tuple) -> None:  # type: ignore[type-arg]
-        """Statements by somebody who may do everything with the file and puts the triggers back."""
-        connection = sqlite3.connect(self.path)
-        triggers = [r[0] for r in connection.execute("SELECT sql FROM sqlite_master WHERE type = 'trigger'")]
-        with connection:
-            for what in ("update", "delete"):
-                connection.execute(f"DROP TRIGGER entry_no_{what}")
-            for statement in statements:
-                connection.execute(*statement)
-            for trigger in triggers:
-                connection.execute(trigger)
-        connection.close()
-
-    def rows(self) -> list[list]:  # type: ignore[type-arg]
-        """All entries, by number."""
-        connection = sqlite3.connect(self.path)
-        found = connection.execute(f"SELECT {ALL} FROM entry ORDER BY number").fetchall()
-        connection.close()
-        return [list(row) for row in found]
-
-    def put(self, rows: list[list]) -> None:  # type: ignore[type-arg]
-        """Write the whole chain anew with right numbers, links and hashes."""
-        previous, made = GENESIS, []
-        renumbered = {row[0]: n for n, row in enumerate(rows, 1)}
-        for n, row in enumerate(rows, 1):
-            _, kind, happened, recorded, author, payload, replaces, versions = row[:8]
-            replaces = renumbered.get(replaces)
-            link = row_hash(previous, n, (kind, author, replaces), (happened, recorded), (payload, versions))
-            made.append((n, kind, happened, recorded, author, payload, replaces, versions, previous, link))
-            previous = link
-        marks = ",".join("?" * len(COLUMNS))
-        insert = f"INSERT INTO entry (site, {ALL}) VALUES ('', {marks})"
-        self.do(("DELETE FROM entry",), *((insert, row) for row in made))
-
-
-def reading(core_c: float) -> Reading:
-    """A reading of the invented kitchen."""
-    return Reading(
-        name="x", thermometer="T1", core_c=core_c, limit_c=73.9, load="x", units_count=8.0, fryer="alder"
-    )
-
-
-def make(folder: Path, rng: random.Random) -> Home:
-    """A store of some days: readings, cases, logs and a report, accounts, devices, sign-ins; two anchors."""
-    folder.mkdir()
-    home = Home(path=folder / "s.db", older=folder / "older.db")
-    moment = START
-
-    def at() -> dt.datetime:
-        nonlocal moment
-        moment += dt.timedelta(seconds=rng.randint(20, 3000))
-        return moment
-
-    store = Store.file(home.path, now)
-    kept = attachments_of(store)
-
-    def some(count: int) -> None:
-        for _ in range(count):
-            with played(at()):
-                core = rng.uniform(65, 85)
-                item = write(store, reading(core))
-                if core < 73.9:
-                    case = CaseOpened(
-                        what="probe",
-                        reading_number=item.number,
-                        fryer="alder",
-                        product="",
-                        pieces_count=8,
-                        core_c=core,
-                        limit_c=75.0,
-                        who="",
-                        words="",
-                    )
-                    write(store, case)
-
-    def anchor() -> None:
-        home.anchors.append(anchored(store, store.last(), at()))
-
-    with played(at()):
-        people.first_owner(store, "Olive", PASSWORD, "246810")
-        people.add_account(store, "Cam", "crew", PASSWORD, "1357", "Olive")
-        token = people.add_device(store, "Wall", "lead", "Olive")
-        people.add_device(store, "Till", "crew", "Olive")
-        people.revoke_device(store, "Till", "Olive", "lost in a taxi")
-    some(rng.randint(10, 25))
-    for n in range(3):
-        with played(at()):
-            sha256, size = kept.keep(io.BytesIO(rng.randbytes(rng.randint(10, 4000))))
-            write(store, LogKept(name=f"log {n}", sha256=sha256, size_bytes=size))
-    shutil.copy(home.path, home.older)
-    some(rng.randint(5, 15))
-    anchor()
-    with played(at()):
-        sha256, size = kept.keep(io.BytesIO(rng.randbytes(500)))
-        report = ReportAttached(of_number=1, name="r.pdf", sha256=sha256, size_bytes=size, who="Olive")
-        write(store, report)
-        tries = people.Tries()
-        people.sign_in(store, "Olive", PASSWORD, "here", tries)
-        people.sign_in(store, "Cam", "1357", "here", tries, device_token=token)
-    some(rng.randint(5, 15))
-    anchor()
-    some(rng.randint(4, 8))  # newer than every anchor
-    home.end = at()
-    return home
-
-
-def accused(path: Path, anchors: list[Anchor], moment: dt.datetime) -> str:
-    """What verify and the anchors say against a store; empty where they say nothing."""
-    try:
-        store = Store.file(path, now)
-        found = checked(store, moment)
-        compare(store, anchors)
-    except FrywrightError as error:
-        return str(error)
-    if found.set_back:
-        return "clock ran backwards"
-    if found.lost:
-        return "originals lost"
-    if found.strange:
-        return f"strange: {', '.join(found.strange)}"
-    return "" if found.guarded else "no triggers"
-
+Change = Callable[[Copy, random.Random], None]
 
 # ---------------------------------------------------------------- what somebody does
 
@@ -207,19 +53,19 @@ def field_changed(copy: Copy, rng: random.Random) -> None:
     row = rng.choice(copy.rows())
     name = rng.choice(COLUMNS[1:])
     value = _altered(row[COLUMNS.index(name)], rng)
-    copy.do((f"UPDATE entry SET {name} = ? WHERE number = ?", (value, row[0])))
+    copy.do((f"UPDATE entry SET {name} = ? WHERE site = '' AND number = ?", (value, row[0])))
 
 
 def taken_out(copy: Copy, rng: random.Random) -> None:
     """An entry from within."""
-    copy.do(("DELETE FROM entry WHERE number = ?", (rng.randrange(1, len(copy.rows())),)))
+    copy.do(("DELETE FROM entry WHERE site = '' AND number = ?", (rng.randrange(1, len(copy.rows())),)))
 
 
 def swapped(copy: Copy, rng: random.Random) -> None:
     """What two entries say, changed over."""
     one, two = rng.sample([r for r in copy.rows() if r[1] == Reading.KIND], 2)
     for to, of in ((one, two), (two, one)):
-        copy.do(("UPDATE entry SET payload = ? WHERE number = ?", (of[5], to[0])))
+        copy.do(("UPDATE entry SET payload = ? WHERE site = '' AND number = ?", (of[5], to[0])))
 
 
 def forged_end(copy: Copy, rng: random.Random) -> None:
@@ -257,7 +103,7 @@ def rewritten_with(copy: Copy, rng: random.Random) -> None:
 
 def tail_cut(copy: Copy, rng: random.Random) -> None:
     """Everything after an entry before the newest anchor."""
-    copy.do(("DELETE FROM entry WHERE number > ?", (rng.randrange(1, copy.kept),)))
+    copy.do(("DELETE FROM entry WHERE site = '' AND number > ?", (rng.randrange(1, copy.kept),)))
 
 
 def tail_regrown(copy: Copy, rng: random.Random) -> None:
@@ -287,7 +133,7 @@ def time_moved(copy: Copy, rng: random.Random) -> None:
     """When an entry happened or was recorded."""
     row, name = rng.choice(copy.rows()), rng.choice(("happened_at", "recorded_at"))
     moment = stamp(START + dt.timedelta(seconds=rng.randint(0, 400_000)))
-    copy.do((f"UPDATE entry SET {name} = ? WHERE number = ?", (moment, row[0])))
+    copy.do((f"UPDATE entry SET {name} = ? WHERE site = '' AND number = ?", (moment, row[0])))
 
 
 def _originals(copy: Copy) -> list[Path]:
@@ -362,6 +208,142 @@ def triggers_gone(copy: Copy, rng: random.Random) -> None:
     connection.close()
 
 
+def _empty(copy: Copy, numbers: list[int]) -> None:
+    """Empty entries as the program does it."""
+    kinds = {row[0]: row[1] for row in copy.rows()}
+    change = (
+        "UPDATE entry SET kind = ?, author = '', payload = ?, versions = '{}' WHERE site = '' AND number = ?"
+    )
+    copy.do(*((change, (DROPPED, emptied(kinds[n]), n)) for n in numbers))
+
+
+def emptied_unsaid(copy: Copy, rng: random.Random) -> None:
+    """An entry emptied that nothing says was dropped."""
+    _empty(copy, [rng.choice([r[0] for r in copy.rows() if r[1] == Reading.KIND])])
+
+
+def emptied_young(copy: Copy, rng: random.Random) -> None:
+    """Readings of this month dropped on record, with right hashes, and emptied."""
+    rows = copy.rows()
+    some = sorted(rng.sample([r for r in rows if r[1] == Reading.KIND], 3))
+    lines = [canonical([r[0], r[1], r[2], r[3], r[6], r[9], r[8]]) for r in some]
+    said = EntriesDropped(
+        term="loads",
+        before=(unstamp(rows[-1][3]) - dt.timedelta(days=rng.choice((0, 731)))).date(),
+        stretches=stretches_of(r[0] for r in some),
+        entries_count=len(some),
+        digest=digest_of(lines),
+        who="Olive",
+        second="Cam",
+        reason="their time is over",
+    )
+    more = [-1, EntriesDropped.KIND, rows[-1][2], rows[-1][3], "Olive", canonical(said.payload()), None, "{}"]
+    copy.put([*rows, more])
+    _empty(copy, [r[0] for r in some])
+
+
+def emptied_altered(copy: Copy, rng: random.Random) -> None:
+    """What is left of a dropped entry, changed."""
+    row = rng.choice([r for r in copy.rows() if r[1] == DROPPED])
+    name = rng.choice(("happened_at", "recorded_at", "author", "payload", "versions", "hash", "replaces"))
+    value = _altered(row[COLUMNS.index(name)] or "x", rng)
+    copy.do((f"UPDATE entry SET {name} = ? WHERE site = '' AND number = ?", (value, row[0])))
+
+
+def emptied_filled(copy: Copy, rng: random.Random) -> None:
+    """A good reading put into a dropped entry."""
+    rows = copy.rows()
+    row = rng.choice([r for r in rows if r[1] == DROPPED])
+    good = next(r for r in rows if r[1] == Reading.KIND)
+    change = "UPDATE entry SET kind = ?, author = ?, payload = ?, versions = ? WHERE site = '' AND number = ?"
+    copy.do((change, (good[1], good[4], good[5], good[7], row[0])))
+
+
+def dropping_altered(copy: Copy, rng: random.Random) -> None:
+    """The entry that says what was dropped: a letter of it, or the whole of it."""
+    row = next(r for r in copy.rows() if r[1] == EntriesDropped.KIND)
+    if rng.random() < 0.3:
+        copy.do(("DELETE FROM entry WHERE site = '' AND number = ?", (row[0],)))
+    else:
+        change = "UPDATE entry SET payload = ? WHERE site = '' AND number = ?"
+        copy.do((change, (_altered(row[5], rng), row[0])))
+
+
+def anchor_altered(copy: Copy, rng: random.Random) -> None:
+    """An anchor that was kept elsewhere, changed there."""
+    n = rng.randrange(len(copy.anchors))
+    one = copy.anchors[n]
+    other: dict[str, object] = rng.choice(
+        [
+            {"number": one.number - 1},
+            {"hash": f"{rng.getrandbits(256):064x}"},
+            {"at": one.at + dt.timedelta(days=rng.choice((-3, 3)))},
+            {"name": "Somewhere else"},
+            {"kitchen": BESIDE if one.kitchen == "" else ""},
+        ]
+    )
+    copy.anchors[n] = replace(one, **other)  # type: ignore[arg-type]
+
+
+def office_anchor_altered(copy: Copy, rng: random.Random) -> None:
+    """An anchor in an office's record changed, every hash right; the office's own anchor is elsewhere."""
+    rows = copy.rows()
+    kept = [r for r in rows if r[1] == "anchor_kept" and r[0] <= copy.kept]
+    row = rng.choice(kept)
+    row[5] = _altered(row[5], rng)
+    copy.put(rows)
+
+
+def beside_rewritten(copy: Copy, rng: random.Random) -> None:
+    """The other kitchen's record written anew with another figure, every hash right."""
+    rows = copy.rows(BESIDE)
+    row = rng.choice(rows[:-1])
+    row[5] = row[5].replace('"core_c":', '"core_c":1')
+    copy.put(rows, BESIDE)
+
+
+def beside_cut(copy: Copy, rng: random.Random) -> None:
+    """The other kitchen's record cut off, or gone."""
+    last = rng.choice((0, rng.randrange(1, len(copy.rows(BESIDE)))))
+    copy.do(("DELETE FROM entry WHERE site = ? AND number > ?", (BESIDE, last)))
+
+
+def kitchens_swapped(copy: Copy, rng: random.Random) -> None:
+    """One kitchen's record under the other's key, or under a new one."""
+    new = ("UPDATE entry SET site = 'x' WHERE site = ?", (BESIDE,))
+    over = [
+        ("UPDATE entry SET site = ? WHERE site = ''", (BESIDE,)),
+        ("UPDATE entry SET site = '' WHERE site = 'x'",),
+    ]
+    copy.do(new, *(over if rng.random() < 0.5 else ()))
+
+
+def before_emptied(copy: Copy, rng: random.Random) -> None:
+    """What came before a dropped entry, written anew up to it; every hash from there on stays as it was."""
+    rows = copy.rows()
+    first = next(n for n, r in enumerate(rows) if r[1] == DROPPED)
+    rows[rng.randrange(first)][5] = '{"fryer":"birch","reason":"x","who":"Cam","words":"x"}'
+    previous, changes = GENESIS, []
+    for n, row in enumerate(rows[: first + 1]):
+        link = row_hash(previous, n + 1, (row[1], row[4], row[6]), (row[2], row[3]), (row[5], row[7]))
+        link = row[9] if n == first else link
+        values = "payload = ?, previous_hash = ?, hash = ?"
+        change = f"UPDATE entry SET {values} WHERE site = '' AND number = ?"
+        changes.append((change, (row[5], previous, link, n + 1)))
+        previous = link
+    copy.do(*changes)
+
+
+def set_back_slowly(copy: Copy, rng: random.Random) -> None:
+    """Readings with right hashes, each less than a minute before the one in front of it."""
+    rows = copy.rows()
+    good, moment = next(r for r in rows if r[1] == Reading.KIND), unstamp(rows[-1][3])
+    for _ in range(rng.randint(3, 60)):
+        moment -= dt.timedelta(seconds=rng.uniform(30, 59))
+        rows.append([-1, good[1], stamp(moment), stamp(moment), good[4], good[5], None, good[7], "", ""])
+    copy.put(rows)
+
+
 FOUND: tuple[Change, ...] = (
     field_changed,
     taken_out,
@@ -382,13 +364,27 @@ FOUND: tuple[Change, ...] = (
     account_changed,
     name_changed,
     triggers_gone,
+    emptied_unsaid,
+    emptied_young,
+    emptied_altered,
+    emptied_filled,
+    dropping_altered,
+    anchor_altered,
+    office_anchor_altered,
+    beside_rewritten,
+    beside_cut,
+    kitchens_swapped,
+    before_emptied,
+    set_back_slowly,
 )
 """What the threat model says is found."""
 
 
 def newest_cut(copy: Copy, rng: random.Random) -> None:
     """The end cut off after the newest anchor kept elsewhere."""
-    copy.do(("DELETE FROM entry WHERE number > ?", (rng.randrange(copy.kept, len(copy.rows())),)))
+    copy.do(
+        ("DELETE FROM entry WHERE site = '' AND number > ?", (rng.randrange(copy.kept, len(copy.rows())),))
+    )
 
 
 def newest_rewritten(copy: Copy, rng: random.Random) -> None:
@@ -425,11 +421,11 @@ class Drawn:
 
 def tampered(home: Home, change: Change, rng: random.Random, folder: Path) -> str:
     """What is said against a copy after somebody had a go at it."""
-    copy = Copy(home, folder / "c.db")
+    copy = Copy(home, folder / "c.db", list(home.anchors))
     shutil.copy(home.path, copy.path)
     shutil.copytree(f"{home.path}.files", f"{copy.path}.files")
     change(copy, rng)
-    found = accused(copy.path, home.anchors, home.end)
+    found = accused(copy.path, copy.anchors, home.end)
     for path in folder.iterdir():
         shutil.rmtree(path) if path.is_dir() else path.unlink()
     return found

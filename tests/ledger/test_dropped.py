@@ -28,7 +28,7 @@ from frywright.ledger.export import json_lines
 from frywright.ledger.facts.care import CareDone, ReportAttached
 from frywright.ledger.facts.cook import KitchenSet
 from frywright.ledger.facts.day import BoardTap
-from frywright.ledger.facts.dropping import EntriesDropped
+from frywright.ledger.facts.dropping import EntriesDropped, digest_of, left_over, stretches_of
 from frywright.ledger.facts.fleet import AnchorKept
 from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.facts.probing import Reading
@@ -325,9 +325,64 @@ def test_another_hash_in_place_of_a_dropped_ones_is_found(filed):
         filed.verify()
 
 
+def test_what_came_before_a_dropped_entry_cannot_be_written_anew(store):
+    """Its own hash can no longer be worked out, and every hash after it would still fit: its link is in the
+    digest. A drop from before links were in it still verifies.
+    """
+    drop_entries(store, TOLD)
+    one = store.entry(1)
+    with store.looking() as connection:
+        row = connection.execute(sa.select(ENTRY).where(ENTRY.c.number == 1)).one()
+    text = row.payload.replace("alder", "older")
+    link = row_hash(
+        one.previous_hash,
+        1,
+        (row.kind, row.author, None),
+        (row.happened_at, row.recorded_at),
+        (text, row.versions),
+    )
+    behind(
+        store,
+        ("UPDATE entry SET payload = ?, hash = ? WHERE number = 1", (text, link)),
+        ("UPDATE entry SET previous_hash = ? WHERE number = 2", (link,)),
+    )
+    with pytest.raises(RecordError, match="Entry 13 says which entries were dropped"):
+        store.verify()
+
+
+def test_a_drop_whose_digest_has_no_links_still_verifies(filed):
+    """The first that were made."""
+    items = [filed.entry(n) for n in (3, 4)]
+    forged(filed, numbers=(3, 4), digest=digest_of(left_over(i, i.entry.kind, linked=False) for i in items))
+    assert filed.verify() == (13, filed.last().hash)
+
+
+@pytest.mark.parametrize(
+    ("number", "field", "value"),
+    [
+        (3, "payload", '{"kind"'),
+        (3, "payload", "[1]"),
+        (3, "happened_at", "2026-13-02T15:00:00.000000Z"),
+        (3, "recorded_at", "x"),
+        (13, "payload", '{"stretches"'),
+        (13, "payload", '{"stretches":[[1,2,3]]}'),
+        (13, "recorded_at", "x"),
+        (12, "payload", "[1]"),
+    ],
+)
+def test_what_nobody_can_read_is_named_not_stumbled_over(filed, number, field, value):
+    """By verify, and by a page that asks for the pack."""
+    drop_entries(filed, TOLD)
+    behind(filed, (f"UPDATE entry SET {field} = ? WHERE number = ?", (value, number)))
+    with pytest.raises(RecordError):
+        filed.verify()
+    client = TestClient(make_app(filed), base_url=HOST, raise_server_exceptions=False)
+    for page in ("/records", "/records/pack.json", f"/records/entry/{number}"):
+        assert client.get(page).status_code in (200, 409), page
+
+
 def forged(store, **change):
     """A drop that one person writes into the database: the right digest, the right chain."""
-    from frywright.ledger.facts.dropping import digest_of, left_over, stretches_of
     from frywright.model.entry import Entry, canonical, stamp
 
     numbers = change.pop("numbers")

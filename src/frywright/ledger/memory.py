@@ -25,11 +25,13 @@ from frywright.ledger.facts.fact import F, Kept, kept
 from frywright.ledger.names import named_rows
 from frywright.ledger.tables import ENTRY, PERSON
 from frywright.model.entry import GENESIS, Entry, Recorded, unstamp
+from frywright.model.errors import RecordError
 
 TAIL_COUNT = 10_000
 """Newest entries of a kind that are kept; one with fewer, or asked for from its first, is kept whole."""
 MOST_KEPT = 120_000
 """Entries kept by one process, of all its kitchens together: about 150 MB (own estimate)."""
+UNREADABLE = "Entry {number} cannot be read: it was changed outside the program."
 MOST_NEW = 5000
 """More new entries than this at one look, and everything is read anew."""
 
@@ -59,19 +61,29 @@ _OF_KIND = (
 
 
 def recorded(row: Any) -> Recorded:
-    """A row as the entry it holds."""
-    entry = Entry(
-        kind=row.kind,
-        happened_at=unstamp(row.happened_at),
-        author=row.author,
-        payload=json.loads(row.payload),
-        replaces=row.replaces,
-        versions=json.loads(row.versions),
-    )
+    """A row as the entry it holds.
+
+    Raises
+    ------
+    RecordError
+        It holds none: somebody changed it.
+    """
+    try:
+        entry = Entry(
+            kind=row.kind,
+            happened_at=unstamp(row.happened_at),
+            author=row.author,
+            payload=dict(json.loads(row.payload)),
+            replaces=row.replaces,
+            versions=dict(json.loads(row.versions)),
+        )
+        recorded_at = unstamp(row.recorded_at)
+    except (ValueError, TypeError, RecursionError) as error:
+        raise RecordError(UNREADABLE, number=row.number) from error
     return Recorded(
         number=row.number,
         entry=entry,
-        recorded_at=unstamp(row.recorded_at),
+        recorded_at=recorded_at,
         previous_hash=row.previous_hash,
         hash=row.hash,
     )

@@ -46,10 +46,14 @@ def kind_before(item: Recorded) -> str:
     return str(payload.get("kind")) if bare else ""
 
 
-def left_over(item: Recorded, kind: str) -> str:
-    """All that is left of an entry of a kind, as a line."""
+def left_over(item: Recorded, kind: str, *, linked: bool = True) -> str:
+    """All that is left of an entry of a kind, as a line. Its hash can no longer be worked out, so its link to
+    the entry before is part of it: else what came before could be written anew. The first digests that were
+    made are without it.
+    """
     moments = stamp(item.entry.happened_at), stamp(item.recorded_at)
-    return canonical([item.number, kind, *moments, item.entry.replaces, item.hash])
+    link = (item.previous_hash,) if linked else ()
+    return canonical([item.number, kind, *moments, item.entry.replaces, item.hash, *link])
 
 
 def digest_of(lines: Iterable[str]) -> str:

@@ -73,6 +73,12 @@ class Fact:
             raise RecordError(
                 "An entry of kind {kind} does not fit: {cause}", kind=cls.KIND, cause=error
             ) from error
+        except (KeyError, TypeError, AttributeError) as error:
+            raise RecordError(
+                "An entry of kind {kind} does not fit: {cause}",
+                kind=cls.KIND,
+                cause=f"{type(error).__name__}: {error}",
+            ) from error
         except ValidationError as error:
             first = error.errors()[0]
             place = ".".join(str(part) for part in first["loc"]) or "payload"

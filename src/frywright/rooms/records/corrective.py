@@ -209,7 +209,10 @@ def unknown_before(store: Store, case: Case, tr: Translate = str) -> str:
     taps = standing(store.facts_between(at - dt.timedelta(hours=EARLIER_H), at, BoardTap))
     if any(e.fact.what == "drop" and e.fact.fryer == found.fryer for e in taps):
         return ""
-    text = "The board has no load of this fryer in the {hours} hours before. Nobody knows which loads went before."
+    text = (
+        "The board has no load of this fryer in the {hours} hours before."
+        " Nobody knows which loads went before."
+    )
     return say(text, {"hours": f"{EARLIER_H:g}"}, translate=tr)
 
 
