@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import datetime as dt
+import random
 import shutil
 import sqlite3
 from contextlib import contextmanager
@@ -252,3 +253,26 @@ def test_a_look_that_let_go_reads_on_with_a_connection_of_its_own(store):
         let_go()
         assert store.engine.pool.checkedout() == 0
         assert store.last().number == 1 and store.engine.pool.checkedout() == 0
+
+
+def test_a_span_of_a_kind_is_the_same_by_memory_as_by_the_database(store):
+    """Entries told out of order, some of one moment, more of them later; both ends, an empty span."""
+    luck = random.Random(3)
+    for turn in range(4):
+        for _ in range(25):
+            note(store, f"{turn}", luck.randrange(9))
+        assert list(store.facts(DayNoted))  # kept whole
+        for low, high in ((0, 9), (2, 5), (3, 3), (4, 5), (8, 20)):
+            span = [MOMENT + dt.timedelta(days=day) for day in (low, high)]
+            told = [item.number for item in store.facts_between(*span, DayNoted)]
+            assert told == [item.number for item in store.between(*span, DayNoted.KIND)]
+
+
+def test_a_span_reads_no_more_facts_than_lie_in_it(store, monkeypatch):
+    """However many there are of the kind."""
+    for day in range(60):
+        note(store, "fair", day)
+    read, own = [], memory._Kept.fact
+    monkeypatch.setattr(memory._Kept, "fact", lambda self, cls: read.append(self.number) or own(self, cls))
+    span = MOMENT + dt.timedelta(days=40), MOMENT + dt.timedelta(days=43)
+    assert len(list(store.facts_between(*span, DayNoted))) == 3 == len(read)

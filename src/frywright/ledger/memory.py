@@ -10,13 +10,13 @@ was removed or entries were dropped, everything is read anew.
 from __future__ import annotations
 
 import json
-from bisect import bisect_right
+from bisect import bisect_left, bisect_right, insort
 from collections import OrderedDict
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from itertools import islice
 from threading import Lock, RLock
-from typing import Any, Generic
+from typing import Any, Generic, TypeAlias
 
 import sqlalchemy as sa
 
@@ -92,10 +92,11 @@ def recorded(row: Any) -> Recorded:
 class _Kept(Generic[F]):
     """A row, and its fact from the first time that somebody asks for it."""
 
-    __slots__ = ("_fact", "_row", "number")
+    __slots__ = ("_fact", "_row", "happened", "number")
 
     def __init__(self, row: Any) -> None:
         self.number: int = row.number
+        self.happened: str = row.happened_at
         self._row: Any = row
         self._fact: Kept[F] | None = None
 
@@ -108,6 +109,10 @@ class _Kept(Generic[F]):
         return found
 
 
+_Moment: TypeAlias = tuple[str, int, _Kept[F]]
+"""When it happened, its number, and the fact itself."""
+
+
 @dataclass(frozen=True, slots=True)
 class Tail(Generic[F]):
     """The newest facts of a kind, oldest first, up to an entry; ``whole`` where there are no older ones."""
@@ -118,6 +123,8 @@ class Tail(Generic[F]):
     up_to: int
     asked_whole: bool = False
     """Somebody asks for its first facts: it stays whole however long it grows."""
+    by_time: list[list[_Moment[F]]] = field(default_factory=list, compare=False, repr=False)
+    """All of them by when they happened, from the first time that somebody asks for a span."""
 
     def facts(self, after: int = 0) -> Iterator[Kept[F]]:
         """Oldest first, after a number."""
@@ -128,10 +135,30 @@ class Tail(Generic[F]):
         """Newest first, before a number."""
         return (x.fact(self.cls) for x in reversed(self.items) if before is None or x.number < before)
 
+    def between(self, low: str, high: str) -> list[Kept[F]]:
+        """Those of a span of moments, in order of when they happened."""
+        if not self.by_time:
+            self.by_time[:] = [sorted((item.happened, item.number, item) for item in self.items)]
+        order = self.by_time[0]
+        begin, end = (bisect_left(order, moment, key=_moment) for moment in (low, high))
+        return [item.fact(self.cls) for _, _, item in order[begin:end]]
+
+    def with_more(self, new: tuple[_Kept[F], ...], up_to: int) -> Tail[F]:
+        """The same, with newer ones at its end."""
+        by_time = [order.copy() for order in self.by_time]
+        for order in by_time:
+            for item in new:
+                insort(order, (item.happened, item.number, item))
+        return Tail(self.cls, self.items + new, self.whole, up_to, self.asked_whole, by_time)
+
     @property
     def first(self) -> int:
         """Number of its oldest fact; facts from there on are all here."""
         return 0 if self.whole else self.items[0].number
+
+
+def _moment(told: _Moment[Any]) -> str:
+    return told[0]
 
 
 _TAILS: OrderedDict[tuple[Memory, type[Any]], Tail[Any]] = OrderedDict()
@@ -229,9 +256,9 @@ class Memory:
         """A tail with what was added since."""
         asked = {"here": self._site, "kind": old.cls.KIND, "from": old.up_to, "up_to": newest}
         rows = named_rows(connection, connection.execute(_OF_KIND, {**asked, "most": TAIL_COUNT}).all())
-        joined = (*old.items, *(_Kept[F](row) for row in reversed(rows)))
+        new = tuple(_Kept[F](row) for row in reversed(rows))
         if len(rows) == TAIL_COUNT:  # there may be some between the two
-            return Tail(old.cls, joined[-TAIL_COUNT:], False, newest)
-        if len(joined) > 2 * TAIL_COUNT and not old.asked_whole:
-            return Tail(old.cls, joined[-TAIL_COUNT:], False, newest)
-        return Tail(old.cls, joined, old.whole, newest, old.asked_whole)
+            return Tail(old.cls, new, False, newest)
+        if len(old.items) + len(new) > 2 * TAIL_COUNT and not old.asked_whole:
+            return Tail(old.cls, (*old.items, *new)[-TAIL_COUNT:], False, newest)
+        return old.with_more(new, newest)

@@ -402,8 +402,7 @@ class Store:
         if tail is None or not tail.whole:
             yield from (kept(item, cls) for item in self.between(since, until, cls.KIND))
         else:
-            found = [item for item in tail.facts() if since <= item.happened_at < until]
-            yield from sorted(found, key=lambda item: (item.happened_at, item.number))
+            yield from tail.between(stamp(since), stamp(until))
 
     def current_facts(self, cls: type[F]) -> list[Kept[F]]:
         """Facts of a class that nothing has replaced, oldest first."""

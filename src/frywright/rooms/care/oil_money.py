@@ -6,6 +6,7 @@ import datetime as dt
 from collections import Counter, defaultdict
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from itertools import takewhile
 
 from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.store import Store
@@ -304,6 +305,13 @@ def _board(store: Store, kitchen: Kitchen, since: dt.date) -> Board:
     return found
 
 
+def _events_since(store: Store, since: dt.date) -> list[OilDone]:
+    """What was done to the oil from a day on, oldest first; nothing is told before its day begins."""
+    begins = dt.datetime.combine(since, dt.time(), dt.UTC) - dt.timedelta(days=1)
+    near = takewhile(lambda e: e.recorded_at >= begins, store.facts(OilDone, newest_first=True))
+    return [e.fact for e in near if e.fact.date >= since][::-1]
+
+
 def cost_view(
     store: Store,
     kitchen: Kitchen,
@@ -327,7 +335,7 @@ def cost_view(
     """
     day = today or business_time(usual_trade(kitchen), now())[0]
     since = day - dt.timedelta(days=SPAN_DAYS - 1)
-    events = [e.fact for e in store.facts(OilDone) if e.fact.date >= since]
+    events = _events_since(store, since)
     if not events:
         raise InputError(
             "oil log",

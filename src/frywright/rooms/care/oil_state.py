@@ -5,11 +5,17 @@ when it passes the limit.
 from __future__ import annotations
 
 import datetime as dt
+from collections import Counter
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
+from itertools import takewhile
+from threading import Lock
+from weakref import WeakKeyDictionary
 
 import numpy as np
 
+from frywright.ledger.facts.day import UNDO, BoardTap
+from frywright.ledger.facts.dropping import EntriesDropped
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.oil import MeterChecked, OilDone
 from frywright.ledger.store import Store
@@ -20,7 +26,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.oil.outlook import HORIZON_DAYS, Array, Belief, Crossing, Vats, crossing, learn
 from frywright.rooms.care.oil_loads import fat_kg
 from frywright.rooms.clock import now
-from frywright.rooms.standing import oil_limit_here, taps_since
+from frywright.rooms.standing import oil_limit_here
 
 FRESH_PCT = 4.0
 """Fresh oil: common practice, no source; the kitchen's own words win. Chicken fat from the food is taken as
@@ -83,11 +89,7 @@ class _Told:
 def vat_states(store: Store, kitchen: Kitchen, today: dt.date | None = None) -> dict[str, VatState]:
     """Every vat's oil today, by fryer; the logs are read once. Entries count on the day they are told for."""
     day = today or business_time(usual_trade(kitchen), now())[0]
-    told: dict[str, list[OilDone]] = {f.key: [] for f in kitchen.fryers}
-    for item in _recent(store, set(told), day):
-        if item.fact.date <= day:
-            told.setdefault(item.fact.vat, []).append(item.fact)
-    told = {vat: _from_a_change(events, day) for vat, events in told.items()}
+    told = _told(store, tuple(f.key for f in kitchen.fryers), day)
     starts = [events[0].date for events in told.values() if events]
     shared = _Told(
         fat_kg=_fat(store, kitchen, min(starts, default=day)),
@@ -95,6 +97,25 @@ def vat_states(store: Store, kitchen: Kitchen, today: dt.date | None = None) -> 
         limit_pct=oil_limit_here(store, kitchen),
     )
     return {f.key: _state(f, told[f.key], day, shared) for f in kitchen.fryers}
+
+
+_EVENTS: WeakKeyDictionary[Store, tuple[object, dict[str, list[OilDone]]]] = WeakKeyDictionary()
+"""What was done to the oil of each vat, and of which newest entry, vats and day that is."""
+
+
+def _told(store: Store, vats: tuple[str, ...], day: dt.date) -> dict[str, list[OilDone]]:
+    """What was done to the oil of each vat that it is learned from, in order of time."""
+    last = next(iter(store.facts(OilDone, newest_first=True)), None)
+    state = last, store.newest(EntriesDropped.KIND), vats, day
+    known = _EVENTS.get(store)
+    if known is None or known[0] != state:
+        told: dict[str, list[OilDone]] = {vat: [] for vat in vats}
+        for item in _recent(store, set(vats), day):
+            if item.fact.date <= day:
+                told.setdefault(item.fact.vat, []).append(item.fact)
+        told = {vat: _from_a_change(events, day) for vat, events in told.items()}
+        known = _EVENTS[store] = state, told
+    return known[1]
 
 
 def _recent(store: Store, vats: set[str], day: dt.date) -> list[Kept[OilDone]]:
@@ -123,16 +144,64 @@ def _filled_on(events: list[OilDone], day: dt.date) -> dt.date:
     return (changes[-1] if changes else events[0].date) if events else day
 
 
+@dataclass(slots=True)
+class _Fat:
+    """Chicken fat given to each fryer's oil by the loads dropped into it, by day of the board, of the taps up
+    to one of them; what came after is added, and nothing is read twice. Beside it the loads of each.
+    """
+
+    kitchen: Kitchen
+    since: dt.date
+    dropped: int
+    last: Kept[BoardTap] | None = None
+    given_kg: dict[dt.date, dict[str, float]] = field(default_factory=dict)
+    loads_count: Counter[tuple[dt.date, str]] = field(default_factory=Counter)
+
+    def count(self, tap: BoardTap, sign: int) -> None:
+        """Count a load, or count one no more that was taken back."""
+        if tap.what != "drop" or tap.date < self.since:
+            return
+        day, key = self.given_kg.setdefault(tap.date, {}), (tap.date, tap.fryer)
+        kg = fat_kg(self.kitchen, tap.fryer, tap.product, tap.pieces_count)
+        self.loads_count[key] += sign
+        day[tap.fryer] = day.get(tap.fryer, 0.0) + sign * kg
+        if not self.loads_count[key]:
+            del day[tap.fryer]
+
+    def holds(self, store: Store, kitchen: Kitchen, since: dt.date, dropped: int) -> bool:
+        """Whether it may be added to: the same kitchen and record, and it goes back as far."""
+        same = self.kitchen is kitchen and self.since <= since and self.dropped == dropped
+        return same and (self.last is None or store.fact(self.last.number, BoardTap) == self.last)
+
+
+_FAT: WeakKeyDictionary[Store, _Fat] = WeakKeyDictionary()
+_TURN = Lock()
+
+
 def _fat(store: Store, kitchen: Kitchen, since: dt.date) -> dict[dt.date, dict[str, float]]:
     """Chicken fat given to each fryer's oil by the loads dropped into it, by day of the board."""
-    found: dict[dt.date, dict[str, float]] = {}
-    for item in taps_since(store, since):
-        tap = item.fact
-        if tap.what == "drop":
-            day = found.setdefault(tap.date, {})
-            given = fat_kg(kitchen, tap.fryer, tap.product, tap.pieces_count)
-            day[tap.fryer] = day.get(tap.fryer, 0.0) + given
-    return found
+    dropped = store.newest(EntriesDropped.KIND)
+    with _TURN:
+        known = _FAT.get(store)
+        if known is None or not known.holds(store, kitchen, since, dropped):
+            known = _FAT[store] = _Fat(kitchen=kitchen, since=since, dropped=dropped)
+        new = _taps_after(store, known)
+        for item in new:
+            if item.fact.what != UNDO:
+                known.count(item.fact, 1)
+            elif item.replaces is not None and (taken := store.fact(item.replaces, BoardTap)) is not None:
+                known.count(taken.fact, -1)
+        if new:
+            known.last = new[-1]
+        return {date: dict(day) for date, day in known.given_kg.items() if day}
+
+
+def _taps_after(store: Store, known: _Fat) -> list[Kept[BoardTap]]:
+    """Taps that were not counted yet, oldest first; a tablet that was off line tells late."""
+    if known.last is not None:
+        return list(store.facts(BoardTap, after=known.last.number))
+    early = known.since - dt.timedelta(days=2)
+    return list(takewhile(lambda e: e.fact.date >= early, store.facts(BoardTap, newest_first=True)))[::-1]
 
 
 def _state(fryer: Fryer, events: list[OilDone], day: dt.date, shared: _Told) -> VatState:

@@ -9,7 +9,9 @@ import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import lru_cache
+from itertools import takewhile
 from typing import BinaryIO
+from weakref import WeakKeyDictionary
 
 from frywright.ledger.attachments import attachments_of
 from frywright.ledger.facts.day import (
@@ -36,6 +38,10 @@ MOST_BYTES, MOST_LINES = 32 * 1024 * 1024, 500
 """Largest export, and most lines of one post (own choice)."""
 LIKELY = 0.6
 """Likeness of two names from which one is guessed from the other (own choice)."""
+LEARNT_DAYS = 730
+"""Sales of so many days before the newest are learned from: a day two years old counts 2e-5 of today's in
+the profile of its weekday (0.9 to the power of 104 weeks), and a yearly event was there twice (own choice).
+"""
 REPEAT_DAYS = 4
 """How far back a post's line is looked for, so that a line sent twice counts once (own choice)."""
 
@@ -252,8 +258,10 @@ def _tell_board(store: Store, kitchen: Kitchen, kept: Kept[SalesPosted]) -> None
                 )
 
 
-def _posted(store: Store, kitchen: Kitchen) -> list[Sales]:
-    """Every post as sales; a till's line counts once."""
+def _posted(store: Store, kitchen: Kitchen, since: dt.date) -> list[Sales]:
+    """Every post from a day on as sales; a till's line counts once."""
+    begins = dt.datetime.combine(since, dt.time(), dt.UTC)
+    posts = list(takewhile(lambda e: e.recorded_at >= begins, store.facts(SalesPosted, newest_first=True)))
     trade = trade_of(kitchen)
     lines = [
         SoldLine(
@@ -264,7 +272,7 @@ def _posted(store: Store, kitchen: Kitchen) -> list[Sales]:
             order=line.order,
             kind=line.kind,
         )
-        for item in store.facts(SalesPosted)
+        for item in reversed(posts)
         for line in item.fact.lines
     ]
     if not lines:
@@ -276,27 +284,42 @@ def _posted(store: Store, kitchen: Kitchen) -> list[Sales]:
 
 
 def all_sales(store: Store, kitchen: Kitchen) -> list[Sales]:
-    """Every kept export, read again, and what tills posted. A day that two exports hold is taken from the
-    newer one; posts count for days that no export written after that day's end holds.
+    """What is learned from: every kept export not too old, read again, and what tills posted. A day that two
+    exports hold is taken from the newer one; posts count for days that no export written after that day's end
+    holds.
     """
     trade, menu = trade_of(kitchen), menu_of(store, kitchen)
     taken: set[dt.date] = set()
     whole: set[dt.date] = set()
     found = []
-    for item in reversed(store.current_facts(SalesRead)):
+    for item in reversed(_learnt_files(store)):
         sales = _read_kept(store, item.fact, trade, menu)
         lines = tuple(line for line in sales.lines if line.date not in taken)
         days = {line.date for line in sales.lines}
         taken |= days
         whole |= {day for day in days if business_time(trade, item.recorded_at)[0] > day}
         found.append(replace(sales, lines=lines))
-    posted = _posted(store, kitchen)
+    posted = _posted(store, kitchen, _learnt_since(store))
     if posted:
         lines = tuple(line for line in posted[0].lines if line.date not in whole)
         held = {line.date for line in lines}
         found = [replace(s, lines=tuple(x for x in s.lines if x.date not in held)) for s in found]
         found.append(replace(posted[0], lines=lines))
     return [sales for sales in found[::-1] if sales.lines]
+
+
+def _learnt_since(store: Store) -> dt.date:
+    """The first day that is learned from, by the newest one of which there are sales."""
+    newest = max((item.fact.last for item in store.current_facts(SalesRead)), default=dt.date.min)
+    post = next(iter(store.facts(SalesPosted, newest_first=True)), None)
+    newest = min(max(newest, post.recorded_at.date() if post else newest), now().date())
+    return newest - dt.timedelta(days=min(LEARNT_DAYS, newest.toordinal() - 1))
+
+
+def _learnt_files(store: Store) -> list[Kept[SalesRead]]:
+    """Exports that are learned from, oldest first."""
+    since = _learnt_since(store)
+    return [item for item in store.current_facts(SalesRead) if item.fact.last >= since]
 
 
 @lru_cache(maxsize=16)
@@ -314,19 +337,24 @@ def _read_kept(store: Store, file: SalesRead, trade: Trade, menu: tuple[MenuItem
 
 def history_of(store: Store, kitchen: Kitchen) -> History:
     """Pieces sold so far; InputError when no sales were read in yet."""
-    sales = all_sales(store, kitchen)
-    if not sales:
-        raise InputError(
-            "sales",
-            "missing",
-            "read in first: on the page of the day, or with frywright day sales FILE",
-        )
-    return _pieces(tuple(sales), trade_of(kitchen), menu_of(store, kitchen))
+    trade, menu = trade_of(kitchen), menu_of(store, kitchen)
+    files = tuple((item.number, item.fact.sha256) for item in _learnt_files(store))
+    state = files, store.newest(SalesPosted.KIND), trade, menu
+    known = _HISTORIES.get(store)
+    if known is None or known[0] != state:
+        sales = all_sales(store, kitchen)
+        if not sales:
+            raise InputError(
+                "sales",
+                "missing",
+                "read in first: on the page of the day, or with frywright day sales FILE",
+            )
+        known = _HISTORIES[store] = state, pieces(sales, trade, menu)
+    return known[1]
 
 
-@lru_cache(maxsize=8)
-def _pieces(sales: tuple[Sales, ...], trade: Trade, menu: tuple[MenuItem, ...]) -> History:
-    return pieces(sales, trade, menu)
+_HISTORIES: WeakKeyDictionary[Store, tuple[object, History]] = WeakKeyDictionary()
+"""What was sold, of each kitchen, and from which files and posts that was read."""
 
 
 # ---------------------------------------------------------------- items

@@ -35,7 +35,7 @@ from frywright.web.app import Context
 from frywright.web.posted import Typed
 from frywright.web.routes import Routes
 
-SHOWN, CHECKED_AT_ONCE, PACK_DAYS = 100, 20_000, 30
+SHOWN, CHECKED_AT_ONCE, PACK_DAYS = 100, 2_000, 30
 
 
 class Chain:
