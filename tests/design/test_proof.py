@@ -10,6 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.stats import binom, rankdata
 
+from frywright.design.loads import Loads
 from frywright.design.proof import (
     FACTORS,
     Spread,
@@ -289,3 +290,42 @@ def test_a_food_without_a_rule_is_told_as_simulate_tells_it(kitchen):
     assert told.sentence == verdict.say()
     assert told.cuts == ()
     assert "%" not in told.sentence
+
+
+def test_sites_that_ask_the_same_numbers_are_marched_once(kitchen, plan, monkeypatch):
+    """Another name asks nothing new; another altitude, heater, guard or limit does and has its own answer."""
+    marched = []
+    march = Loads.march
+    monkeypatch.setattr(Loads, "march", lambda self, precision: marched.append(1) or march(self, precision))
+    monkeypatch.setattr("frywright.design.proof._kept", {})
+    first = prove(plan, LIMIT, 1.1, samples=64)
+    assert len(marched) == 2  # at the scan's setting, and those near the limit again
+    renamed = replace(plan, site=replace(plan.site, name="Elsewhere"))
+    again = prove(renamed, LIMIT, 1.1, samples=64)
+    assert len(marched) == 2
+    assert np.array_equal(again.margins_k, first.margins_k)
+    told = again.margins_k.copy()
+    first.margins_k[:] = 0.0
+    assert np.array_equal(prove(plan, LIMIT, 1.1, samples=64).margins_k, told)
+    higher = replace(plan, site=replace(plan.site, altitude_m=plan.site.altitude_m + 500.0))
+    weaker = replace(plan, fryer=replace(plan.fryer, heater_w=0.9 * plan.fryer.heater_w))
+    other = place_named("uk").cook_limit()
+    for asked in ((higher, LIMIT, 1.1), (weaker, LIMIT, 1.1), (plan, other, 1.1), (plan, LIMIT, 2.1)):
+        before = len(marched)
+        found = prove(*asked, samples=64, spread=all_loads(plan))
+        assert len(marched) > before
+        assert not np.array_equal(found.margins_k, again.margins_k)
+
+
+def test_no_more_proofs_are_kept_than_are_worth_it(plan, monkeypatch):
+    """Few, and small ones only."""
+    kept = {}
+    monkeypatch.setattr("frywright.design.proof._kept", kept)
+    monkeypatch.setattr("frywright.design.proof.MOST_KEPT", 3)
+    for seed in range(3):
+        prove(plan, LIMIT, 1.1, samples=16, seed=seed)
+        assert 1 <= len(kept) <= 3
+    kept.clear()
+    monkeypatch.setattr("frywright.design.proof.KEPT_LOADS", 50)
+    prove(plan, LIMIT, 1.1, samples=64)  # with its corners above the most; those near the limit below
+    assert len(kept) == 1

@@ -40,6 +40,9 @@ is left."""
 FULL_PRESSURE_SHARE = 0.9
 WEAK_HEATER_FRAC, LOW_OIL_FRAC = 0.85, 0.95
 """Heater and oil level of the load that sags the oil for the next one (estimates, as the ends of Spread)."""
+KEPT_LOADS, MOST_KEPT = 4096, 64
+"""Proofs of so many loads are kept, so many of them: in a sweep many sites ask the same numbers. A mark costs
+a twentieth of the march (measured)."""
 FACTORS_STREAM, WEIGHTS_STREAM = 1, 2
 """Random numbers of one seed that have nothing to do with each other."""
 HEAVY_QUANTILE_Z = 1.6448536269514722  # 95 % point of the normal distribution
@@ -396,6 +399,37 @@ def cores_at_lift_c(plan: FryPlan, rows: Array, weights: Array, precision: Preci
     return cores
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Judge:
+    """How loads are judged: all that makes margins and pressures of their curves."""
+
+    limit: CookLimit
+    guard_k: float
+    fat_pct: tuple[float, ...]
+    full_pa: float  # gauge pressure that counts as full
+    clock_s: float
+    runs_on: bool
+    vent_credit_s: float
+
+    def of(
+        self, loads: Loads, precision: Precision, progress: Callable[[float], None] | None
+    ) -> tuple[Array, NDArray[np.bool_]]:
+        """Margin of every tracer of each load [K], and whether it came to full pressure."""
+        count = len(loads.oil_start_c)
+        margins, full = np.empty((count, len(self.fat_pct))), np.empty(count, dtype=bool)
+        clock, runs_on = np.array(self.clock_s), np.array(self.runs_on)
+        for part, done in loads.march(precision):
+            lift = lifts(loads, part, done, clock, runs_on)
+            margins[part] = tracer_margins(done, lift.earliest_s, self.limit, self.guard_k, self.fat_pct)
+            full[part] = highest_pressure(done) >= self.full_pa
+            if progress:
+                progress(part.stop / count)
+        return margins, full
+
+
+_kept: dict[tuple[bytes, _Judge], tuple[Array, NDArray[np.bool_]]] = {}
+
+
 def _run(
     plan: FryPlan,
     limit: CookLimit,
@@ -405,21 +439,29 @@ def _run(
     precision: Precision,
     progress: Callable[[float], None] | None,
 ) -> tuple[Array, NDArray[np.bool_]]:
-    guard_k += CLOSE.error_k  # loads that SCAN could mistake are solved again at CLOSE
     plan = replace(plan, rest_s=0.0)  # judged at the lift: carry-over does not count
-    fat = [100.0 * catalog.compositions()[k.cut.composition].fractions["fat"] for k in _tracers(plan)]
+    judge = _Judge(
+        limit=limit,
+        guard_k=guard_k + CLOSE.error_k,  # loads that SCAN could mistake are solved again at CLOSE
+        fat_pct=tuple(
+            100.0 * catalog.compositions()[k.cut.composition].fractions["fat"] for k in _tracers(plan)
+        ),
+        full_pa=FULL_PRESSURE_SHARE * plan.fryer.working_gauge_pa if plan.program.under_pressure else -np.inf,
+        clock_s=plan.program.clock_s,
+        runs_on=plan.runs_on,
+        vent_credit_s=plan.vent_credit_s,
+    )
     loads = loads_of(plan, rows, weights)
-    wanted = FULL_PRESSURE_SHARE * plan.fryer.working_gauge_pa
-    margins, full = np.empty((len(rows), len(fat))), np.ones(len(rows), dtype=bool)
-    clock, runs_on = np.array(plan.program.clock_s), np.array(plan.runs_on)
-    for part, done in loads.march(precision):
-        lift = lifts(loads, part, done, clock, runs_on)
-        margins[part] = tracer_margins(done, lift.earliest_s, limit, guard_k, fat)
-        if plan.program.under_pressure:
-            full[part] = highest_pressure(done) >= wanted
-        if progress:
-            progress(part.stop / len(rows))
-    return margins, full
+    if len(rows) > KEPT_LOADS:
+        return judge.of(loads, precision, progress)
+    asked = loads.mark(precision), judge
+    found = _kept.get(asked)
+    if found is None:
+        found = judge.of(loads, precision, progress)
+        if len(_kept) >= MOST_KEPT:
+            _kept.clear()
+        _kept[asked] = found
+    return found[0].copy(), found[1].copy()
 
 
 def _share(cut: str, margins: Array, worst_k: float, confidence: float) -> CutShare:
