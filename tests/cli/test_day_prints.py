@@ -60,7 +60,9 @@ def test_what_an_item_takes_is_said_once(said, tmp_path):
     (tmp_path / "till").mkdir()
     assert said("day", "watch", "till", "--once") == ""
     (tmp_path / "till/x.csv").write_text("nonsense", "utf-8")
-    assert "x.csv waits: x.csv: no table was found" in said("day", "watch", "till", "--once")
+    waits = said("day", "watch", "till", "--once")
+    assert "x.csv waits: x.csv: no table was found" in waits
+    assert waits.rstrip().endswith(".") and ".." not in waits
 
 
 def test_a_forecast_and_a_pull_sheet_in_words(said):

@@ -61,7 +61,7 @@ def test_help_speaks_the_language_of_the_kitchen_and_of_the_machine(typed, tmp_p
     kitchen = spanish_kitchen(tmp_path)
     _, told = typed(f"cook prove {kitchen} --help")
     for text in (
-        "Uso: frywright cook prove",
+        "Uso: frywright cook prove [OPCIONES]",
         "Demostrar un programa en los peores casos de una tienda",
         "Opciones",
         "Argumentos",
@@ -70,8 +70,11 @@ def test_help_speaks_the_language_of_the_kitchen_and_of_the_machine(typed, tmp_p
         "Mostrar esta ayuda y salir.",
     ):
         assert text in told
+    assert "[OPTIONS]" not in told
     monkeypatch.setenv("LANG", "es_MX.UTF-8")
-    assert "Programas de cocción: simular y juzgar." in typed("--help")[1]
+    whole = typed("--help")[1]
+    assert "Uso: frywright [OPCIONES] ORDEN [ARGUMENTOS]..." in whole
+    assert "Programas de cocción: simular y juzgar." in whole
 
 
 @pytest.mark.parametrize(

@@ -300,6 +300,9 @@ def test_the_sheet_has_a_line_for_every_piece(store):
     view = probing_view(kitchen, found)
     pieces = sum(row.count for load in view.loads for row in load.rows)
     assert text.count("Tender, ") == pieces == found.expected_count
+    free = replace(found, limit_c=None, state="no rule", rows=(), later=())
+    text = paper.words(sheet_pdf(kitchen, free, "en"))
+    assert "No rule here for this food" in text and "must read over" not in text
 
 
 @pytest.mark.slow

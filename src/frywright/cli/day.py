@@ -102,7 +102,7 @@ def watch(
     while True:
         for name, problem in watched.look(settled=once):
             if problem:
-                shop.say("{name} waits: {why}.", name=name, why=shop.tr(problem))
+                shop.say("{name} waits: {why}.", name=name, why=shop.tr(problem).removesuffix("."))
             else:
                 shop.say("{name} was read in.", name=name)
         if once:

@@ -216,7 +216,9 @@ def close(
     step: str = typer.Argument("", help="Step to sign."),
     who: str = typer.Option("", help="Who did it."),
     second: str = typer.Option("", help="Second person."),
-    value: str = typer.Option("", help="Oil temperature, pH, per cent polar or how much."),
+    value: str = typer.Option(
+        "", help="Oil temperature, pH, per cent polar or how much. A bare number is in the kitchen's unit."
+    ),
 ) -> None:
     """The close of the day in its order: what each vat gets tonight, what is open, what is shut and why; or
     sign a step.

@@ -44,7 +44,10 @@ def log(
     shop: Shop,
     vat: str = typer.Argument(help="Fryer."),
     what: str = typer.Argument(help="top_up, reading, filter, discard, fill, acid or colour."),
-    amount: str = typer.Argument("", help="Such as '5 lb', '1 carton' or 17.5 (per cent polar)."),
+    amount: str = typer.Argument(
+        "",
+        help="Such as '5 lb', '1 carton' or 17.5 (per cent polar). A bare number is in the kitchen's unit.",
+    ),
     after: bool = typer.Option(False, help="The reading was after the top-up."),
     strip: bool = typer.Option(False, help="Read with a strip."),
     who: str = typer.Option("", help="Who did it."),

@@ -22,7 +22,10 @@ ANSWERS = (
     "Answer to a question of the file, key=value: date_order=dmy, unit=f, unit:CH3=c, role:CH2=core,"
     " interval=2."
 )
-PROBED = "What a channel was in, channel=cut:weight, for example 'CH2=breast_half:240g'."
+PROBED = (
+    "What a channel was in, channel=cut:weight, for example 'CH2=breast_half:240g'. A bare number is in the"
+    " kitchen's unit."
+)
 
 
 def _pairs(texts: list[str], option: str) -> dict[str, str]:

@@ -26,6 +26,8 @@ REFUSED = (
 """What the parser says, in its words, and how we say it."""
 BARE = "A bare number is in the kitchen's unit."
 """What ends the help of an option whose number may come without a unit."""
+USAGE = ("Usage:", "[OPTIONS]", "COMMAND [ARGS]...")
+"""What the parser writes in the line that says how a command is typed, besides its own names."""
 SEE = "See: {command} --help"
 PANELS = {
     "ARGUMENTS_PANEL_TITLE": "Arguments",
@@ -36,7 +38,7 @@ PANELS = {
     "REQUIRED_LONG_STRING": "[required]",
 }
 """Words around a command's help, by their name in the library that prints them."""
-OWN = ("Usage:", "Show this message and exit.", SEE, BARE, *PANELS.values(), *(text for _, text in REFUSED))
+OWN = (*USAGE, "Show this message and exit.", SEE, BARE, *PANELS.values(), *(text for _, text in REFUSED))
 """Every text of the terminal that stands in no command."""
 
 
@@ -110,7 +112,10 @@ def _speak(command: Any, translate: Translate) -> None:
     usage, help_option = command.get_usage, command.get_help_option
 
     def spoken_usage(ctx: Any) -> str:
-        return str(usage(ctx)).replace("Usage:", translate("Usage:"), 1)
+        said = str(usage(ctx))
+        for word in USAGE:
+            said = said.replace(word, translate(word), 1)
+        return said
 
     def spoken_option(ctx: Any) -> Any:
         option = help_option(ctx)

@@ -9,6 +9,8 @@ from functools import lru_cache
 from frywright.model.errors import InputError, Phrase
 
 CLOCK = re.compile(r"^([01]?\d|2[0-3]):([0-5]\d)$")
+MOST_HANDS = 9
+"""Most people on the line who can be typed (own choice)."""
 PIECES = re.compile(r"^(?P<product>[\w-]+)(?:/(?P<cut>[\w-]+))?\s+(?P<count>\d+(?:\.\d+)?)$")
 
 

@@ -12,14 +12,14 @@ from frywright.ledger.store import Store
 from frywright.model.business_day import usual_trade
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
-from frywright.model.trade import Trade, time_of_day, time_of_day_s
+from frywright.model.trade import MOST_HANDS, Trade, time_of_day, time_of_day_s
 from frywright.rooms.cook.setup_read import Asked, called
 from frywright.rooms.cook.setup_text import line
 from frywright.rooms.kitchen import kitchen_text, remember_kitchen, remembered_kitchen
 
 TIMES = ("first_drop", "opens", "closes")
-MOST_HANDS, MOST_LOADS, LONGEST_CURRENCY, MOST_MONEY = 9, 200, 8, 1e4
-"""What can be typed at most: people, loads between filter turns, letters, money a piece (own choice)."""
+MOST_LOADS, LONGEST_CURRENCY, MOST_MONEY = 200, 8, 1e4
+"""What can be typed at most: loads between filter turns, letters, money a piece (own choice)."""
 FILE = "kitchen.toml"
 
 

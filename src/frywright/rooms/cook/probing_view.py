@@ -211,9 +211,11 @@ def sheet_pdf(kitchen: Kitchen, found: Probing, language: str, translate: Transl
         "paper": PAPER[str(kitchen.site.units)],
         "language": language,
         "under": " · ".join(under),
-        "limit": say(
+        "limit": view.sentence
+        if found.limit_c is None
+        else say(
             "Every piece must read over {limit_c} with the thermometer's error of {error_k} taken off.",
-            {"limit_c": found.limit_c or 0.0, "error_k": kitchen.site.thermometer_error_k},
+            {"limit_c": found.limit_c, "error_k": kitchen.site.thermometer_error_k},
             str(kitchen.site.units),
             translate,
         ),

@@ -23,6 +23,7 @@ from frywright.ledger.store import Store
 from frywright.model.business_day import moment_of
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
+from frywright.model.trade import MOST_HANDS
 from frywright.plan.advice import Advice, Outlook, expected_path, outlook
 from frywright.plan.explain import Waste, explain, total
 from frywright.plan.live import Happening, Played, State, What, played_on, state_of, until, when
@@ -38,7 +39,6 @@ from frywright.rooms.standing import heat_off, stopped
 
 PEOPLE = "people"
 """What a tap says of the people on the line; the plan's own happenings do not know it."""
-MOST_PEOPLE = 9
 REASONS = ("expired", "close", "dropped on the floor", "burnt", "wrong product", "undercooked", "other")
 
 
@@ -192,8 +192,8 @@ class Board:
             raise InputError("at", tap.at_s, "a time that has come")
         if not 0 <= tap.pieces_count <= 10_000:
             raise InputError("pieces", tap.pieces_count, "0 to 10,000")
-        if tap.what == PEOPLE and not 1 <= tap.pieces_count <= MOST_PEOPLE:
-            raise InputError("people", tap.pieces_count, "1 to {most}", values={"most": MOST_PEOPLE})
+        if tap.what == PEOPLE and not 1 <= tap.pieces_count <= MOST_HANDS:
+            raise InputError("people", tap.pieces_count, "1 to {most}", values={"most": MOST_HANDS})
         if tap.what in (UNDO, PEOPLE):
             return
         if tap.what == What.DROP:
