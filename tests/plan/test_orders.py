@@ -34,6 +34,7 @@ def missed(day: Day, demand, played) -> np.ndarray:
     return np.maximum(order.units_count - sold, 0)
 
 
+@pytest.mark.slow
 def test_an_order_comes_on_top_and_is_met():
     """The same days with an order of 30: guests ask for as much as before, the order is there on nine days of
     ten by rule and engine, and without knowing of it it is not.

@@ -146,6 +146,7 @@ def test_a_one_fryer_toy_comes_close_to_its_dynamic_program():
     assert change.mean() < 0.0
 
 
+@pytest.mark.slow  # what searches with full knowledge is compiled first
 @pytest.mark.parametrize("seed", [1, 2, 3])
 def test_known_demand_is_solved_to_within_three_per_cent_of_what_is_proven_best(seed):
     """Three hours of one fryer: annealing meets the optimum that integer programming proves."""
@@ -160,6 +161,7 @@ def test_known_demand_is_solved_to_within_three_per_cent_of_what_is_proven_best(
     assert proven.gap_frac < 0.03
 
 
+@pytest.mark.slow
 def test_no_rule_beats_hindsight():
     """A plan that knows the day costs no more than any rule that does not."""
     day = without_filters(kitchen_day(2, 3, 72, 2, 5))

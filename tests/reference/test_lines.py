@@ -42,6 +42,7 @@ def calm(one):
     return cook, solve(cook, 16, 6)
 
 
+@pytest.mark.slow  # the reference alone takes seconds to load
 def test_vapour_density_against_iapws_95():
     """Saturation pressure within 0.03 % of CoolProp's IAPWS-95 from 20 to 121 degC."""
     props = pytest.importorskip("CoolProp.CoolProp")
