@@ -134,7 +134,7 @@ def gaps(got, known) -> tuple[float, float, float]:
     return float(found[0]), float(found[1]), float(mass)
 
 
-def drawn_gaps(cook, count: int = 256):
+def drawn_gaps(cook, count: int = 512):
     """Gaps of drawn cooks, half of them with a wet coat and drip, to the same cooks at FINE."""
     wet = replace(cook, pieces=[replace(p, **TERMS) for p in cook.pieces])
     found = []
@@ -200,7 +200,7 @@ def quality(opened, pressed) -> None:
     for name, share in (("worst", 100.0), ("99 %", 99.0)):
         found = [np.percentile(drawn_gaps(c), share, axis=0) for c in (opened, pressed)]
         told = [f"{g[0]:.3f} K, {1e6 * g[1]:.1f} µm, {g[2]:.1e}" for g in found]
-        row(f"256 drawn against `FINE`: centre, crust, mass, {name}", *told)
+        row(f"512 drawn against `FINE`: centre, crust, mass, {name}", *told)
     reports = run(opened).report, run(pressed).report
     row("steps (tried again)", *[f"{r.steps} ({r.rejected})" for r in reports])
     row("energy gap", *pair([r.energy_gap_frac for r in reports], "{:.0e}"))

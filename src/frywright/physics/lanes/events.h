@@ -4,10 +4,10 @@
 
 constexpr double SEED_M = 1e-7;
 constexpr double SEED_WATER_M = 3e-7;   // most crust that the first step of boiling on a dry surface may make
-constexpr double FILM_TOLERANCE = 1e-4, EVENT_TEMP_K = 1e-3, FLOOR_TOLERANCE = 1e-3;
+constexpr double FILM_TOLERANCE = 1e-3, EVENT_TEMP_K = 4e-3, FLOOR_TOLERANCE = 1e-3;
 constexpr double DRY_SHARE = 1e-4;      // of its water that a piece at the floor may keep or lose too much
 constexpr double MOST_TRIES = 40.0;     // then a step is kept as it is, and counted
-constexpr double AFTER_FILM = 5.0;      // longest step after the coating water is gone, in first steps
+constexpr double AFTER_FILM = 40.0;     // longest step after the coating water is gone, in first steps
 constexpr double GROWTH = 1.8, AFTER_EVENT = 4.0;
 
 // Coldest meat temperature of a piece: centre by parabola, or the meat beside the bone.
@@ -61,8 +61,9 @@ INLINE void shorter(Group &g, M &undecided, const Failure &x) {
 
 // Film used up, boiling that starts on a dry surface, front at its floor, last water: of one piece.
 INLINE void check_water(const Group &g, const Piece &c, Failure &x) {
+  M falls = (g.time == g.lid_since) & (g.time > 0.0);  // boiling falls as a lid opens: what flashes then needs no time
   V film = c.now[FREE], before = c.old[FREE];
-  M over = ~c.crusted & (film < -most(FILM_TOLERANCE * c.film, 1e-7)), dry = over & (before <= 0.0);
+  M over = ~c.crusted & ~falls & (film < -most(FILM_TOLERANCE * c.film, 1e-7)), dry = over & (before <= 0.0);
   add(x, dry & (film < -SEED_WATER_M * c.water) & (g.step > 1e-7), all(0.3), true);
   add(x, over & ~dry & (g.step > 1e-5), before / (before - film), false);
 }
@@ -89,7 +90,7 @@ INLINE M accept(Group &g, M tried) {
   V half = 0.5 * g.swing, aim = g.set_c + pick(g.heating, half, -half);
   V old = g.old[OIL_TEMP] - aim, now = g.now[OIL_TEMP] - aim;
   old = pick(g.heating, old, -old), now = pick(g.heating, now, -now);
-  M switches = (g.oil_table == 0.0) & (g.band == 0.0) & (old < -EVENT_TEMP_K) & (now > 4.0 * EVENT_TEMP_K);
+  M switches = (g.oil_table == 0.0) & (g.band == 0.0) & (old < -EVENT_TEMP_K) & (now > EVENT_TEMP_K);
   shorter(g, undecided, {switches & (g.step > 2e-3), M{}, old / (old - now)});
   old = condition(g, g.old, g.core_old), now = condition(g, g.now, coldest(g));
   M late = (g.until != UNTIL_TIME) & (g.step >= 0.05) & (old < 0.0) & (now > 0.02 * (now - old));
@@ -103,35 +104,53 @@ INLINE void switch_heater(Group &g, M where) {
   M off = oil >= g.set_c + half - EVENT_TEMP_K, on = ~off & (oil <= g.set_c - half + EVENT_TEMP_K);
   M now = (g.heating & ~off) | on, switched = where & (now ^ g.heating);
   put(g.heating, where, now);
-  g.oil_restart |= switched;
+  g.switched |= switched;
 }
 
-// Give a piece a seed of crust once its coating water is used up: every cell hands a slice outward, heat and all.
+// Cells of a level `t` after every one of them has handed a slice outward, heat and all: the front moved from `old` to `now`
+// at once. Holding shares `phi` go with them.
+INLINE void hand_outward(const Group &g, const Piece &c, V *t, V *phi, V old, V now, M where) {
+  const Count n = g.n_core;
+  V own = t[n - 1], density = enthalpy(c, n - 1, own), high = now, share_own = phi ? phi[n - 1] : own;
+  for (Count j = n - 1; j >= 0; --j) {
+    V inner = j ? t[j - 1] : own, inner_density = j ? enthalpy(c, j - 1, inner) : density;
+    V low = j ? face_volume(c, j, now) : all(0.0), slice = j ? face_volume(c, j, old) - low : all(0.0);
+    V share = slice / (high - low), gained = share * (inner_density - density);
+    if (phi) {
+      V phi_in = j ? phi[j - 1] : share_own;
+      put(phi[j], where, share_own + (phi_in - share_own) * share);
+      share_own = phi_in;
+    }
+    put(t[j], where, own + gained / (j < c.bone ? c.c_bone : meat_heat(c, own)));
+    own = inner, density = inner_density, high = low;
+  }
+}
+
+// Give a piece a seed of crust once its coating water is used up. Both known levels get it, so that the march goes on.
 INLINE void start_crust(Group &g, Piece &c, M where) {
   const Count n = g.n_core, m = g.n_crust;
   V old = c.old[GRID_VOLUME], front = c.front_temp, rest = c.old[FREE], held = c.water * c.phi_old[n - 1];
   V seed = most(-rest / held, SEED_M), s = c.radius - seed, now = volume_at(c, s), dried = old - now;
-  V t = c.t_old[n - 1], wet = enthalpy(c, n - 1, t), density = wet, high = now;
-  for (Count j = n - 1; j >= 0; --j) {
-    V t_in = j ? c.t_old[j - 1] : t, inner = j ? enthalpy(c, j - 1, t_in) : density;
-    V low = j ? face_volume(c, j, now) : all(0.0), slice = j ? face_volume(c, j, old) - low : all(0.0);
-    V share = slice / (high - low), gained = share * (inner - density);
-    V phi = c.phi_old[j], phi_in = j ? c.phi_old[j - 1] : phi;
-    put(c.phi_old[j], where, phi + (phi_in - phi) * share);
-    put(c.t_old[j], where, t + gained / (j < c.bone ? c.c_bone : meat_heat(c, t)));
-    t = t_in, density = inner, high = low;
+  V wet[] = {enthalpy(c, n - 1, c.t_old[n - 1]), enthalpy(c, n - 1, c.t_older[n - 1])}, wide = seed / (double)m;
+  hand_outward(g, c, c.t_old, c.phi_old, old, now, where);
+  hand_outward(g, c, c.t_older, nullptr, old, now, where);
+  for (Count j = 0; j < m; ++j) {
+    V inside = volume_at(c, s + (double)j * wide);
+    put(c.cv_old[j], where, inside), put(c.cv_older[j], where, inside);
+    put(c.ct_old[j], where, front), put(c.ct_older[j], where, front);
   }
-  V wide = (c.radius - s) / (double)m;
-  for (Count j = 0; j < m; ++j) put(c.cv_old[j], where, volume_at(c, s + (double)j * wide)), put(c.ct_old[j], where, front);
-  put(c.cv_old[m], where, c.face_volume);
-  put(c.old[FRONT], where, s);
-  put(c.old[FRONT_VOLUME], where, now);
-  put(c.old[GRID_VOLUME], where, now);
-  put(c.old[HELD], where, c.old[HELD] - dried * held);
-  put(c.old[FREE], where, rest + dried * held);
-  put(c.old[HEAT_OUT], where, c.old[HEAT_OUT] + dried * (wet - c.c_crust * front));
+  put(c.cv_old[m], where, c.face_volume), put(c.cv_older[m], where, c.face_volume);
+  V * levels[] = {c.old, c.older};
+  for (int i = 0; i < 2; ++i) {
+    V *level = levels[i];
+    put(level[FRONT], where, s);
+    put(level[FRONT_VOLUME], where, now);
+    put(level[GRID_VOLUME], where, now);
+    put(level[HELD], where, level[HELD] - dried * held);
+    put(level[FREE], where, level[FREE] + dried * held);
+    put(level[HEAT_OUT], where, level[HEAT_OUT] + dried * (wet[i] - c.c_crust * front));
+  }
   c.crusted |= where;
-  c.restart |= where;
 }
 
 // Share of air in the headspace once the steam given off so far has stirred and displaced it.

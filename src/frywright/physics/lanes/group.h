@@ -91,8 +91,9 @@ struct Group : CookGiven {
   V now[N_COOK_SCALAR], old[N_COOK_SCALAR], older[N_COOK_SCALAR];
   V g0, g1, g2, time, step, last_step, next_step, stage, stage_start, set_c, until, until_value, duration;
   V steps, rejected, smallest, tsat, tsat_old, lid, status, attempts, wanted, lid_since, core_old, forced, tries;
-  V oil_taken;             // heat that pieces and room took from the oil in the last try [W]
-  M running, fresh, heating, oil_restart;
+  V oil_taken, taken_old;  // heat that pieces and room took from the oil in the last try, in the last step [W]
+  V oil_slope;             // heat that the oil gains as the step begins, where the heater has just switched [W]
+  M running, fresh, heating, oil_restart, switched;
   Count cook[LANES], row[LANES], cursor[2 * LANES];
   double *block[LANES];
   double ended[LANES];     // > 0: the cook of this lane is over

@@ -31,22 +31,36 @@ static V told(Group &g, const Job &job, int which, M where) {
   return value;
 }
 
-// Length of the next try: growth, end of stage, end of the coating water.
+// Time until the heater will switch by the oil's slope now and what it was; at once where the oil is already past.
+INLINE V switches_in(const Group &g) {
+  V half = 0.5 * g.swing, to_go = g.set_c + pick(g.heating, half, -half) - g.old[OIL_TEMP];
+  V slope = (pick(g.heating, g.heater, 0.0) - g.taken_old) / oil_capacity(g, g.old[OIL_TEMP]);
+  V bend = (slope - (g.old[OIL_TEMP] - g.older[OIL_TEMP]) / g.last_step) / g.last_step;  // half the curvature, twice
+  V straight = to_go / slope, bent = to_go / (slope + pick(g.oil_restart | g.switched, 0.0, bend) * straight);
+  V time = pick(bent > 0.0, bent, straight);
+  M switches = (g.oil_table == 0.0) & (g.band == 0.0) & (g.heater > 0.0) & (straight > 0.0);
+  return pick(switches, time, 1e9);
+}
+
+// Time until the coating is dry, the front at its floor or the last water gone, at the rate of the last step.
+INLINE V water_lasts(const Group &g, const Piece &c) {
+  V to_floor = (c.old[FRONT_VOLUME] - c.floor_volume) * c.water, to_dry = c.water_start - c.old[EVAPORATED];
+  V left = pick(c.crusted, pick(c.spent == 1.0, to_dry, to_floor), c.old[FREE]);
+  V flux = c.flux - pick(c.crusted, 0.0, c.dripped / g.last_step);
+  return pick((left > 0.0) & (flux > 0.0), most(left / flux, 1e-3), 1e9);
+}
+
+// Length of the next try: growth, and what is known to happen next; two steps of one length lead there.
 INLINE void choose_step(Group &g, M fresh) {
   V early = (g.early_step + g.early_share * (g.time - g.lid_since)) * pick(g.lid == LID_VENT, VENT_SHARE, 1.0);
-  V step = least(least(g.next_step, g.max_step), early);
-  V left = g.stage_start + g.duration - g.time;
-  M ends = left <= step * 1.000001;
-  put(g.wanted, fresh & ends, most(g.wanted, step));
-  step = pick(ends, left, pick(left < 2.0 * step, 0.5 * left, step));
-  for (Count i = 0; i < g.n_class; ++i) {
-    Piece &c = g.pieces[i];
-    V to_floor = (c.old[FRONT_VOLUME] - c.floor_volume) * c.water, to_dry = c.water_start - c.old[EVAPORATED];
-    V film = pick(c.crusted, pick(c.spent == 1.0, to_dry, to_floor), c.old[FREE]);
-    V flux = c.flux - pick(c.crusted, 0.0, c.dripped / g.last_step);
-    step = pick((film > 0.0) & (flux > 0.0), least(step, most(film / flux, 1e-3)), step);
-  }
-  put(g.step, fresh, least_of_classes(step));
+  V step = least(least(g.next_step, g.max_step), early), left = switches_in(g);
+  for (Count i = 0; i < g.n_class; ++i) left = least(left, water_lasts(g, g.pieces[i]));
+  left = least_of_classes(left);
+  V ends = g.stage_start + g.duration - g.time;
+  left = pick(ends <= left * 1.05, ends, left);
+  M there = left <= step * 1.000001;
+  put(g.wanted, fresh & there, most(g.wanted, step));
+  put(g.step, fresh, pick(there, left, pick((left < 2.0 * step) & (g.attempts == 0.0), 0.5 * left, step)));
 }
 
 // Cells of the new level by extrapolation, and the known parts of their storage rates.
@@ -79,8 +93,10 @@ INLINE void predict(Group &g, M fresh) {
   V ratio = pick(g.oil_restart, 0.0, g.step / g.last_step);
   for (int r = 0; r < N_COOK_SCALAR; ++r) put(g.now[r], fresh, g.old[r] + ratio * (g.old[r] - g.older[r]));
   // After a switch the oil's past says nothing of its slope; its balance does.
-  V power = pick(g.heating, g.heater, 0.0), slope = (power - g.oil_taken) / oil_capacity(g, g.old[OIL_TEMP]);
-  put(g.now[OIL_TEMP], fresh & g.oil_restart & (g.band == 0.0), g.old[OIL_TEMP] + g.step * slope);
+  V power = pick(g.heating, g.heater, 0.0), slope = (power - g.taken_old) / oil_capacity(g, g.old[OIL_TEMP]);
+  put(g.now[OIL_TEMP], fresh & (g.switched | g.oil_restart) & (g.band == 0.0), g.old[OIL_TEMP] + g.step * slope);
+  put(g.oil_slope, fresh, power - g.taken_old);
+  g.switched &= ~g.oil_restart;
   for (Count i = 0; i < g.n_class; ++i) {
     Piece &c = g.pieces[i];
     weigh(g0, g1, g2, g.step, g.last_step, c.restart);
@@ -265,7 +281,8 @@ INLINE void finish_step(Group &g, Job &job, M kept) {
   V next = most(g.step * most(growth, 0.2), least(g.wanted, AFTER_EVENT * g.step));
   put(g.wanted, kept, 0.0);
   put(g.attempts, kept, 0.0);
-  g.oil_restart &= ~kept;
+  g.oil_restart &= ~kept, g.switched &= ~kept;
+  put(g.taken_old, kept, g.oil_taken);
   turn_pieces(g, kept, &next);
   put(g.next_step, kept, next);
   write_down(g, job, kept);
@@ -336,10 +353,10 @@ static void load(Group &g, const Job &job, int l, Count k) {
   AT(g.next_step) = AT(g.last_step) = AT(g.first_step), AT(g.smallest) = 1e9, AT(g.lid) = LID_OPEN;
   AT(g.tsat) = AT(g.tsat_old) = AT(g.atmosphere_boiling), AT(g.core_old) = AT(g.coldest_start);
   V * set_4[] = {&g.time, &g.stage, &g.steps, &g.rejected, &g.status, &g.attempts, &g.wanted, &g.lid_since, &g.forced,
-               &g.tries, &g.oil_taken};
+               &g.tries, &g.oil_taken, &g.taken_old, &g.oil_slope};
   for (V *x : set_4)
     AT(*x) = 0.0;
-  set_lane(g.heating, l, false), set_lane(g.oil_restart, l, true), set_lane(g.fresh, l, true);
+  set_lane(g.heating, l, false), set_lane(g.switched, l, false), set_lane(g.oil_restart, l, true), set_lane(g.fresh, l, true);
   set_lane(g.running, l, true);
 #undef AT
 }

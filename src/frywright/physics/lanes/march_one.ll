@@ -1,9 +1,9 @@
-; Made by scripts/lanes.py from sources of sha256 2b7a2d1c8a13c02c42b49640e11f2cf211e83ac4354f9371aba8ea3fe2cec461.
+; Made by scripts/lanes.py from sources of sha256 69ce26ae16fd7a35379d8efc9e6fb515de9795eacdbd9ef44af629a8ad650b5d.
 %struct.Piece = type <{ %struct.PieceGiven, [12 x <8 x double>], [12 x <8 x double>], [12 x <8 x double>], <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x i64>, <8 x i64>, <8 x i64>, i64, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, [56 x i8] }>
 %struct.PieceGiven = type { <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double> }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind willreturn memory(argmem: read)
-define range(i64 15936, 15873) i64 @work_space_one(ptr nocapture noundef readonly %0) local_unnamed_addr #0 {
+define range(i64 16128, 16065) i64 @work_space_one(ptr nocapture noundef readonly %0) local_unnamed_addr #0 {
   %2 = getelementptr inbounds nuw i8, ptr %0, i64 16
   %3 = load i64, ptr %2, align 8, !tbaa !4
   %4 = mul i64 %3, 18
@@ -15,7 +15,7 @@ define range(i64 15936, 15873) i64 @work_space_one(ptr nocapture noundef readonl
   %10 = load i64, ptr %9, align 8, !tbaa !14
   %11 = add i64 %8, %10
   %12 = shl i64 %11, 6
-  %13 = add i64 %12, 15936
+  %13 = add i64 %12, 16128
   ret i64 %13
 }
 
@@ -66,10 +66,10 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   store <8 x double> %31, ptr %32, align 64, !tbaa !26
   %33 = getelementptr inbounds nuw i8, ptr %1, i64 2344
   store i64 0, ptr %33, align 8, !tbaa !27
-  %34 = getelementptr inbounds nuw i8, ptr %1, i64 6016
-  %35 = getelementptr inbounds nuw i8, ptr %1, i64 5960
+  %34 = getelementptr inbounds nuw i8, ptr %1, i64 6208
+  %35 = getelementptr inbounds nuw i8, ptr %1, i64 6152
   store ptr %34, ptr %35, align 8, !tbaa !28
-  %36 = getelementptr inbounds nuw i8, ptr %1, i64 13824
+  %36 = getelementptr inbounds nuw i8, ptr %1, i64 14016
   %37 = getelementptr inbounds nuw i8, ptr %0, i64 152
   %38 = add nsw i64 %20, 1
   %39 = getelementptr inbounds <8 x double>, ptr %36, i64 %20
@@ -88,22 +88,22 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %52 = getelementptr inbounds <8 x double>, ptr %51, i64 %20
   %53 = load ptr, ptr %37, align 8, !tbaa !29
   %54 = load i64, ptr %53, align 8, !tbaa !30
-  %55 = getelementptr inbounds nuw i8, ptr %1, i64 13568
+  %55 = getelementptr inbounds nuw i8, ptr %1, i64 13760
   store i64 %54, ptr %55, align 64, !tbaa !31
-  %56 = getelementptr inbounds nuw i8, ptr %1, i64 13576
-  %57 = getelementptr inbounds nuw i8, ptr %1, i64 13584
-  %58 = getelementptr inbounds nuw i8, ptr %1, i64 13592
-  %59 = getelementptr inbounds nuw i8, ptr %1, i64 13600
-  %60 = getelementptr inbounds nuw i8, ptr %1, i64 13608
-  %61 = getelementptr inbounds nuw i8, ptr %1, i64 13616
-  %62 = getelementptr inbounds nuw i8, ptr %1, i64 13624
-  %63 = getelementptr inbounds nuw i8, ptr %1, i64 13632
-  %64 = getelementptr inbounds nuw i8, ptr %1, i64 13640
-  %65 = getelementptr inbounds nuw i8, ptr %1, i64 13648
-  %66 = getelementptr inbounds nuw i8, ptr %1, i64 13656
-  %67 = getelementptr inbounds nuw i8, ptr %1, i64 13664
-  %68 = getelementptr inbounds nuw i8, ptr %1, i64 13672
-  %69 = getelementptr inbounds nuw i8, ptr %1, i64 13680
+  %56 = getelementptr inbounds nuw i8, ptr %1, i64 13768
+  %57 = getelementptr inbounds nuw i8, ptr %1, i64 13776
+  %58 = getelementptr inbounds nuw i8, ptr %1, i64 13784
+  %59 = getelementptr inbounds nuw i8, ptr %1, i64 13792
+  %60 = getelementptr inbounds nuw i8, ptr %1, i64 13800
+  %61 = getelementptr inbounds nuw i8, ptr %1, i64 13808
+  %62 = getelementptr inbounds nuw i8, ptr %1, i64 13816
+  %63 = getelementptr inbounds nuw i8, ptr %1, i64 13824
+  %64 = getelementptr inbounds nuw i8, ptr %1, i64 13832
+  %65 = getelementptr inbounds nuw i8, ptr %1, i64 13840
+  %66 = getelementptr inbounds nuw i8, ptr %1, i64 13848
+  %67 = getelementptr inbounds nuw i8, ptr %1, i64 13856
+  %68 = getelementptr inbounds nuw i8, ptr %1, i64 13864
+  %69 = getelementptr inbounds nuw i8, ptr %1, i64 13872
   store ptr %36, ptr %56, align 8, !tbaa !34
   store ptr %39, ptr %57, align 8, !tbaa !34
   store ptr %40, ptr %58, align 8, !tbaa !34
@@ -118,21 +118,21 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   store ptr %49, ptr %67, align 8, !tbaa !34
   store ptr %50, ptr %68, align 8, !tbaa !34
   store ptr %51, ptr %69, align 8, !tbaa !34
-  %70 = getelementptr inbounds nuw i8, ptr %1, i64 13688
+  %70 = getelementptr inbounds nuw i8, ptr %1, i64 13880
   store ptr %52, ptr %70, align 8, !tbaa !35
   %71 = icmp eq i64 %54, 0
   %72 = select i1 %71, i64 0, i64 2
   %73 = shl i64 %38, %72
   %74 = getelementptr inbounds <8 x double>, ptr %52, i64 %73
-  %75 = getelementptr inbounds nuw i8, ptr %1, i64 13696
-  %76 = getelementptr inbounds nuw i8, ptr %1, i64 13704
-  %77 = getelementptr inbounds nuw i8, ptr %1, i64 13712
-  %78 = getelementptr inbounds nuw i8, ptr %1, i64 13720
-  %79 = getelementptr inbounds nuw i8, ptr %1, i64 13728
-  %80 = getelementptr inbounds nuw i8, ptr %1, i64 13736
-  %81 = getelementptr inbounds nuw i8, ptr %1, i64 13744
-  %82 = getelementptr inbounds nuw i8, ptr %1, i64 13752
-  %83 = getelementptr inbounds nuw i8, ptr %1, i64 13760
+  %75 = getelementptr inbounds nuw i8, ptr %1, i64 13888
+  %76 = getelementptr inbounds nuw i8, ptr %1, i64 13896
+  %77 = getelementptr inbounds nuw i8, ptr %1, i64 13904
+  %78 = getelementptr inbounds nuw i8, ptr %1, i64 13912
+  %79 = getelementptr inbounds nuw i8, ptr %1, i64 13920
+  %80 = getelementptr inbounds nuw i8, ptr %1, i64 13928
+  %81 = getelementptr inbounds nuw i8, ptr %1, i64 13936
+  %82 = getelementptr inbounds nuw i8, ptr %1, i64 13944
+  %83 = getelementptr inbounds nuw i8, ptr %1, i64 13952
   store ptr %74, ptr %75, align 8, !tbaa !34
   %84 = getelementptr <8 x double>, ptr %74, i64 %23
   %85 = getelementptr i8, ptr %84, i64 64
@@ -160,40 +160,40 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   store ptr %99, ptr %83, align 8, !tbaa !34
   %100 = getelementptr <8 x double>, ptr %99, i64 %23
   %101 = getelementptr i8, ptr %100, i64 64
-  %102 = getelementptr inbounds nuw i8, ptr %1, i64 5952
+  %102 = getelementptr inbounds nuw i8, ptr %1, i64 6144
   store ptr %101, ptr %102, align 64, !tbaa !36
   %103 = load i64, ptr %0, align 8, !tbaa !37
   %104 = icmp sgt i64 %103, 0
   br i1 %104, label %105, label %106
 
 105:                                              ; preds = %14
-  tail call fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #6
+  tail call fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #6
   br label %109
 
 106:                                              ; preds = %14
-  %107 = getelementptr inbounds nuw i8, ptr %1, i64 5376
-  %108 = getelementptr inbounds nuw i8, ptr %1, i64 5312
-  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0, i64 noundef 0) #6
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #6
+  %107 = getelementptr inbounds nuw i8, ptr %1, i64 5504
+  %108 = getelementptr inbounds nuw i8, ptr %1, i64 5440
+  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0, i64 noundef 0) #6
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #6
   store i64 0, ptr %108, align 8, !tbaa !30
   store i64 0, ptr %107, align 8, !tbaa !30
   br label %109
 
 109:                                              ; preds = %106, %105, %3
-  %110 = getelementptr inbounds nuw i8, ptr %1, i64 5312
+  %110 = getelementptr inbounds nuw i8, ptr %1, i64 5440
   %111 = getelementptr inbounds nuw i8, ptr %0, i64 176
   %112 = getelementptr inbounds nuw i8, ptr %0, i64 184
   %113 = load i64, ptr %111, align 8, !tbaa !38
   %114 = load i64, ptr %112, align 8, !tbaa !39
   %115 = sub nsw i64 %113, %114
   %116 = icmp slt i64 %115, 16
-  br i1 %116, label %4878, label %117
+  br i1 %116, label %5119, label %117
 
 117:                                              ; preds = %109
-  %118 = getelementptr inbounds nuw i8, ptr %1, i64 5888
+  %118 = getelementptr inbounds nuw i8, ptr %1, i64 6080
   %119 = getelementptr inbounds nuw i8, ptr %1, i64 2320
   %120 = getelementptr inbounds nuw i8, ptr %1, i64 2328
-  %121 = getelementptr inbounds nuw i8, ptr %1, i64 5568
+  %121 = getelementptr inbounds nuw i8, ptr %1, i64 5760
   %122 = getelementptr inbounds nuw i8, ptr %0, i64 208
   %123 = getelementptr inbounds nuw i8, ptr %1, i64 4416
   %124 = getelementptr inbounds nuw i8, ptr %1, i64 4480
@@ -201,11 +201,11 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %126 = getelementptr inbounds nuw i8, ptr %1, i64 4800
   %127 = getelementptr inbounds nuw i8, ptr %1, i64 5120
   %128 = getelementptr inbounds nuw i8, ptr %1, i64 2304
-  %129 = getelementptr inbounds nuw i8, ptr %1, i64 5960
+  %129 = getelementptr inbounds nuw i8, ptr %1, i64 6152
   %130 = getelementptr inbounds nuw i8, ptr %0, i64 192
   %131 = getelementptr inbounds nuw i8, ptr %0, i64 200
   %132 = getelementptr inbounds nuw i8, ptr %1, i64 2344
-  %133 = getelementptr inbounds nuw i8, ptr %1, i64 5376
+  %133 = getelementptr inbounds nuw i8, ptr %1, i64 5504
   %134 = getelementptr inbounds nuw i8, ptr %1, i64 1920
   %135 = getelementptr inbounds nuw i8, ptr %1, i64 1984
   %136 = getelementptr inbounds nuw i8, ptr %1, i64 3776
@@ -213,432 +213,432 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %138 = getelementptr inbounds nuw i8, ptr %1, i64 4736
   %139 = getelementptr inbounds nuw i8, ptr %1, i64 3968
   %140 = getelementptr inbounds nuw i8, ptr %1, i64 1664
-  %141 = getelementptr inbounds nuw i8, ptr %1, i64 4096
-  %142 = getelementptr inbounds nuw i8, ptr %1, i64 4352
-  %143 = getelementptr inbounds nuw i8, ptr %1, i64 4928
-  %144 = getelementptr inbounds nuw i8, ptr %1, i64 2312
-  %145 = getelementptr inbounds nuw i8, ptr %1, i64 3904
-  %146 = getelementptr inbounds nuw i8, ptr %1, i64 3840
-  %147 = getelementptr inbounds nuw i8, ptr %1, i64 5504
-  %148 = getelementptr inbounds nuw i8, ptr %1, i64 3584
-  %149 = getelementptr inbounds nuw i8, ptr %1, i64 3648
-  %150 = getelementptr inbounds nuw i8, ptr %1, i64 3712
-  %151 = getelementptr inbounds nuw i8, ptr %1, i64 2432
-  %152 = getelementptr inbounds nuw i8, ptr %1, i64 2816
-  %153 = getelementptr inbounds nuw i8, ptr %1, i64 3200
-  %154 = getelementptr inbounds nuw i8, ptr %1, i64 5440
-  %155 = getelementptr inbounds nuw i8, ptr %1, i64 256
-  %156 = getelementptr inbounds nuw i8, ptr %1, i64 5248
-  %157 = getelementptr inbounds nuw i8, ptr %1, i64 64
-  %158 = getelementptr inbounds nuw i8, ptr %1, i64 128
-  %159 = getelementptr inbounds nuw i8, ptr %1, i64 192
-  %160 = getelementptr inbounds nuw i8, ptr %1, i64 384
-  %161 = getelementptr inbounds nuw i8, ptr %1, i64 1536
-  %162 = getelementptr inbounds nuw i8, ptr %0, i64 136
-  %163 = getelementptr inbounds nuw i8, ptr %1, i64 5696
-  %164 = getelementptr inbounds nuw i8, ptr %0, i64 144
-  %165 = getelementptr inbounds nuw i8, ptr %0, i64 128
-  %166 = getelementptr inbounds nuw i8, ptr %1, i64 5184
-  %167 = getelementptr inbounds nuw i8, ptr %1, i64 1472
-  %168 = getelementptr inbounds nuw i8, ptr %1, i64 1408
-  %169 = getelementptr inbounds nuw i8, ptr %1, i64 2112
-  %170 = getelementptr inbounds nuw i8, ptr %1, i64 1600
-  %171 = getelementptr inbounds nuw i8, ptr %1, i64 1792
-  %172 = getelementptr inbounds nuw i8, ptr %1, i64 2048
-  %173 = getelementptr inbounds nuw i8, ptr %1, i64 576
-  %174 = getelementptr inbounds nuw i8, ptr %1, i64 2496
-  %175 = getelementptr inbounds nuw i8, ptr %1, i64 3008
-  %176 = getelementptr inbounds nuw i8, ptr %1, i64 3392
-  %177 = getelementptr inbounds nuw i8, ptr %1, i64 1216
-  %178 = getelementptr inbounds nuw i8, ptr %1, i64 512
-  %179 = getelementptr inbounds nuw i8, ptr %1, i64 1152
-  %180 = getelementptr inbounds nuw i8, ptr %1, i64 2560
-  %181 = getelementptr inbounds nuw i8, ptr %1, i64 2624
-  %182 = getelementptr inbounds nuw i8, ptr %1, i64 2880
-  %183 = getelementptr inbounds nuw i8, ptr %1, i64 3264
-  %184 = getelementptr inbounds nuw i8, ptr %1, i64 640
-  %185 = getelementptr inbounds nuw i8, ptr %1, i64 704
-  %186 = getelementptr inbounds nuw i8, ptr %1, i64 768
-  %187 = getelementptr inbounds nuw i8, ptr %1, i64 896
-  %188 = getelementptr inbounds nuw i8, ptr %1, i64 960
-  %189 = getelementptr inbounds nuw i8, ptr %1, i64 832
-  %190 = getelementptr inbounds nuw i8, ptr %1, i64 1024
-  %191 = getelementptr inbounds nuw i8, ptr %1, i64 1088
-  %192 = getelementptr inbounds nuw i8, ptr %1, i64 2944
-  %193 = getelementptr inbounds nuw i8, ptr %1, i64 3328
-  %194 = getelementptr inbounds nuw i8, ptr %1, i64 4608
-  %195 = getelementptr inbounds nuw i8, ptr %1, i64 448
-  %196 = getelementptr inbounds nuw i8, ptr %1, i64 4160
-  %197 = getelementptr inbounds nuw i8, ptr %1, i64 3072
-  %198 = getelementptr inbounds nuw i8, ptr %1, i64 3456
-  %199 = getelementptr inbounds nuw i8, ptr %1, i64 3136
-  %200 = getelementptr inbounds nuw i8, ptr %1, i64 3520
-  %201 = getelementptr inbounds nuw i8, ptr %1, i64 2688
-  %202 = getelementptr inbounds nuw i8, ptr %1, i64 2752
-  %203 = getelementptr inbounds nuw i8, ptr %1, i64 2368
-  %204 = getelementptr inbounds nuw i8, ptr %1, i64 2336
-  %205 = getelementptr inbounds nuw i8, ptr %1, i64 4864
-  %206 = getelementptr inbounds nuw i8, ptr %1, i64 4672
-  %207 = getelementptr inbounds nuw i8, ptr %1, i64 1728
-  %208 = getelementptr inbounds nuw i8, ptr %1, i64 320
-  %209 = getelementptr inbounds nuw i8, ptr %1, i64 5056
-  %210 = getelementptr inbounds nuw i8, ptr %1, i64 4224
-  %211 = getelementptr inbounds nuw i8, ptr %1, i64 4288
-  %212 = getelementptr inbounds nuw i8, ptr %1, i64 1856
-  %213 = getelementptr inbounds nuw i8, ptr %1, i64 5952
-  %214 = getelementptr inbounds nuw i8, ptr %1, i64 4032
-  %215 = getelementptr inbounds nuw i8, ptr %0, i64 40
-  %216 = getelementptr inbounds nuw i8, ptr %1, i64 5632
-  %217 = getelementptr inbounds nuw i8, ptr %0, i64 56
-  %218 = getelementptr inbounds nuw i8, ptr %0, i64 168
-  %219 = getelementptr inbounds nuw i8, ptr %0, i64 160
-  %220 = getelementptr inbounds nuw i8, ptr %0, i64 48
-  %221 = getelementptr inbounds nuw i8, ptr %1, i64 5824
-  %222 = getelementptr inbounds nuw i8, ptr %1, i64 2176
-  %223 = getelementptr inbounds nuw i8, ptr %1, i64 5320
-  %224 = getelementptr inbounds nuw i8, ptr %1, i64 5384
-  %225 = getelementptr inbounds nuw i8, ptr %1, i64 5328
-  %226 = getelementptr inbounds nuw i8, ptr %1, i64 5392
-  %227 = getelementptr inbounds nuw i8, ptr %1, i64 5336
-  %228 = getelementptr inbounds nuw i8, ptr %1, i64 5400
-  %229 = getelementptr inbounds nuw i8, ptr %1, i64 5344
-  %230 = getelementptr inbounds nuw i8, ptr %1, i64 5408
-  %231 = getelementptr inbounds nuw i8, ptr %1, i64 5352
-  %232 = getelementptr inbounds nuw i8, ptr %1, i64 5416
-  %233 = getelementptr inbounds nuw i8, ptr %1, i64 5360
-  %234 = getelementptr inbounds nuw i8, ptr %1, i64 5424
-  %235 = getelementptr inbounds nuw i8, ptr %1, i64 5368
-  %236 = getelementptr inbounds nuw i8, ptr %1, i64 5432
-  %237 = getelementptr inbounds nuw i8, ptr %1, i64 2496
-  %238 = getelementptr inbounds nuw i8, ptr %1, i64 2880
-  %239 = getelementptr inbounds nuw i8, ptr %1, i64 3264
-  %240 = getelementptr inbounds nuw i8, ptr %1, i64 2560
-  %241 = getelementptr inbounds nuw i8, ptr %1, i64 2944
-  %242 = getelementptr inbounds nuw i8, ptr %1, i64 3328
-  %243 = getelementptr inbounds nuw i8, ptr %1, i64 2624
-  %244 = getelementptr inbounds nuw i8, ptr %1, i64 3008
-  %245 = getelementptr inbounds nuw i8, ptr %1, i64 3392
-  %246 = getelementptr inbounds nuw i8, ptr %1, i64 2688
-  %247 = getelementptr inbounds nuw i8, ptr %1, i64 3072
-  %248 = getelementptr inbounds nuw i8, ptr %1, i64 3456
-  %249 = getelementptr inbounds nuw i8, ptr %1, i64 2752
-  %250 = getelementptr inbounds nuw i8, ptr %1, i64 3136
-  %251 = getelementptr inbounds nuw i8, ptr %1, i64 3520
-  %252 = getelementptr inbounds nuw i8, ptr %1, i64 3264
-  %253 = getelementptr inbounds nuw i8, ptr %1, i64 2880
-  %254 = getelementptr inbounds nuw i8, ptr %1, i64 3328
-  %255 = getelementptr inbounds nuw i8, ptr %1, i64 2944
-  %256 = getelementptr inbounds nuw i8, ptr %1, i64 2560
-  %257 = getelementptr inbounds nuw i8, ptr %1, i64 3392
-  %258 = getelementptr inbounds nuw i8, ptr %1, i64 3008
-  %259 = getelementptr inbounds nuw i8, ptr %1, i64 2624
-  %260 = getelementptr inbounds nuw i8, ptr %1, i64 3456
-  %261 = getelementptr inbounds nuw i8, ptr %1, i64 3072
-  %262 = getelementptr inbounds nuw i8, ptr %1, i64 2688
-  %263 = getelementptr inbounds nuw i8, ptr %1, i64 3520
-  %264 = getelementptr inbounds nuw i8, ptr %1, i64 3136
-  %265 = getelementptr inbounds nuw i8, ptr %1, i64 2752
-  %266 = getelementptr inbounds nuw i8, ptr %1, i64 5896
-  %267 = getelementptr inbounds nuw i8, ptr %1, i64 5904
-  %268 = getelementptr inbounds nuw i8, ptr %1, i64 5912
-  %269 = getelementptr inbounds nuw i8, ptr %1, i64 5920
-  %270 = getelementptr inbounds nuw i8, ptr %1, i64 5928
-  %271 = getelementptr inbounds nuw i8, ptr %1, i64 5936
-  %272 = getelementptr inbounds nuw i8, ptr %1, i64 5944
-  br label %273
+  %141 = getelementptr inbounds nuw i8, ptr %1, i64 320
+  %142 = getelementptr inbounds nuw i8, ptr %1, i64 4160
+  %143 = getelementptr inbounds nuw i8, ptr %1, i64 5568
+  %144 = getelementptr inbounds nuw i8, ptr %1, i64 2816
+  %145 = getelementptr inbounds nuw i8, ptr %1, i64 256
+  %146 = getelementptr inbounds nuw i8, ptr %1, i64 5312
+  %147 = getelementptr inbounds nuw i8, ptr %1, i64 64
+  %148 = getelementptr inbounds nuw i8, ptr %1, i64 128
+  %149 = getelementptr inbounds nuw i8, ptr %1, i64 192
+  %150 = getelementptr inbounds nuw i8, ptr %1, i64 3200
+  %151 = getelementptr inbounds nuw i8, ptr %1, i64 3904
+  %152 = getelementptr inbounds nuw i8, ptr %1, i64 5632
+  %153 = getelementptr inbounds nuw i8, ptr %1, i64 5696
+  %154 = getelementptr inbounds nuw i8, ptr %1, i64 1536
+  %155 = getelementptr inbounds nuw i8, ptr %1, i64 384
+  %156 = getelementptr inbounds nuw i8, ptr %1, i64 2312
+  %157 = getelementptr inbounds nuw i8, ptr %1, i64 4096
+  %158 = getelementptr inbounds nuw i8, ptr %1, i64 4352
+  %159 = getelementptr inbounds nuw i8, ptr %1, i64 4928
+  %160 = getelementptr inbounds nuw i8, ptr %1, i64 3840
+  %161 = getelementptr inbounds nuw i8, ptr %1, i64 4864
+  %162 = getelementptr inbounds nuw i8, ptr %1, i64 3584
+  %163 = getelementptr inbounds nuw i8, ptr %1, i64 3648
+  %164 = getelementptr inbounds nuw i8, ptr %1, i64 3712
+  %165 = getelementptr inbounds nuw i8, ptr %1, i64 2432
+  %166 = getelementptr inbounds nuw i8, ptr %1, i64 5376
+  %167 = getelementptr inbounds nuw i8, ptr %0, i64 136
+  %168 = getelementptr inbounds nuw i8, ptr %1, i64 5888
+  %169 = getelementptr inbounds nuw i8, ptr %0, i64 144
+  %170 = getelementptr inbounds nuw i8, ptr %0, i64 128
+  %171 = getelementptr inbounds nuw i8, ptr %1, i64 5184
+  %172 = getelementptr inbounds nuw i8, ptr %1, i64 1472
+  %173 = getelementptr inbounds nuw i8, ptr %1, i64 1408
+  %174 = getelementptr inbounds nuw i8, ptr %1, i64 2112
+  %175 = getelementptr inbounds nuw i8, ptr %1, i64 1600
+  %176 = getelementptr inbounds nuw i8, ptr %1, i64 1792
+  %177 = getelementptr inbounds nuw i8, ptr %1, i64 2048
+  %178 = getelementptr inbounds nuw i8, ptr %1, i64 576
+  %179 = getelementptr inbounds nuw i8, ptr %1, i64 2496
+  %180 = getelementptr inbounds nuw i8, ptr %1, i64 3008
+  %181 = getelementptr inbounds nuw i8, ptr %1, i64 3392
+  %182 = getelementptr inbounds nuw i8, ptr %1, i64 1216
+  %183 = getelementptr inbounds nuw i8, ptr %1, i64 512
+  %184 = getelementptr inbounds nuw i8, ptr %1, i64 1152
+  %185 = getelementptr inbounds nuw i8, ptr %1, i64 2560
+  %186 = getelementptr inbounds nuw i8, ptr %1, i64 2624
+  %187 = getelementptr inbounds nuw i8, ptr %1, i64 2880
+  %188 = getelementptr inbounds nuw i8, ptr %1, i64 3264
+  %189 = getelementptr inbounds nuw i8, ptr %1, i64 640
+  %190 = getelementptr inbounds nuw i8, ptr %1, i64 704
+  %191 = getelementptr inbounds nuw i8, ptr %1, i64 768
+  %192 = getelementptr inbounds nuw i8, ptr %1, i64 896
+  %193 = getelementptr inbounds nuw i8, ptr %1, i64 960
+  %194 = getelementptr inbounds nuw i8, ptr %1, i64 832
+  %195 = getelementptr inbounds nuw i8, ptr %1, i64 1024
+  %196 = getelementptr inbounds nuw i8, ptr %1, i64 1088
+  %197 = getelementptr inbounds nuw i8, ptr %1, i64 2944
+  %198 = getelementptr inbounds nuw i8, ptr %1, i64 3328
+  %199 = getelementptr inbounds nuw i8, ptr %1, i64 4608
+  %200 = getelementptr inbounds nuw i8, ptr %1, i64 448
+  %201 = getelementptr inbounds nuw i8, ptr %1, i64 5248
+  %202 = getelementptr inbounds nuw i8, ptr %1, i64 3072
+  %203 = getelementptr inbounds nuw i8, ptr %1, i64 3456
+  %204 = getelementptr inbounds nuw i8, ptr %1, i64 3136
+  %205 = getelementptr inbounds nuw i8, ptr %1, i64 3520
+  %206 = getelementptr inbounds nuw i8, ptr %1, i64 2688
+  %207 = getelementptr inbounds nuw i8, ptr %1, i64 2752
+  %208 = getelementptr inbounds nuw i8, ptr %1, i64 2368
+  %209 = getelementptr inbounds nuw i8, ptr %1, i64 2336
+  %210 = getelementptr inbounds nuw i8, ptr %1, i64 4672
+  %211 = getelementptr inbounds nuw i8, ptr %1, i64 1728
+  %212 = getelementptr inbounds nuw i8, ptr %1, i64 5056
+  %213 = getelementptr inbounds nuw i8, ptr %1, i64 4224
+  %214 = getelementptr inbounds nuw i8, ptr %1, i64 4288
+  %215 = getelementptr inbounds nuw i8, ptr %1, i64 1856
+  %216 = getelementptr inbounds nuw i8, ptr %1, i64 6144
+  %217 = getelementptr inbounds nuw i8, ptr %1, i64 4032
+  %218 = getelementptr inbounds nuw i8, ptr %0, i64 40
+  %219 = getelementptr inbounds nuw i8, ptr %1, i64 5824
+  %220 = getelementptr inbounds nuw i8, ptr %0, i64 56
+  %221 = getelementptr inbounds nuw i8, ptr %0, i64 168
+  %222 = getelementptr inbounds nuw i8, ptr %0, i64 160
+  %223 = getelementptr inbounds nuw i8, ptr %0, i64 48
+  %224 = getelementptr inbounds nuw i8, ptr %1, i64 6016
+  %225 = getelementptr inbounds nuw i8, ptr %1, i64 2176
+  %226 = getelementptr inbounds nuw i8, ptr %1, i64 5448
+  %227 = getelementptr inbounds nuw i8, ptr %1, i64 5512
+  %228 = getelementptr inbounds nuw i8, ptr %1, i64 5456
+  %229 = getelementptr inbounds nuw i8, ptr %1, i64 5520
+  %230 = getelementptr inbounds nuw i8, ptr %1, i64 5464
+  %231 = getelementptr inbounds nuw i8, ptr %1, i64 5528
+  %232 = getelementptr inbounds nuw i8, ptr %1, i64 5472
+  %233 = getelementptr inbounds nuw i8, ptr %1, i64 5536
+  %234 = getelementptr inbounds nuw i8, ptr %1, i64 5480
+  %235 = getelementptr inbounds nuw i8, ptr %1, i64 5544
+  %236 = getelementptr inbounds nuw i8, ptr %1, i64 5488
+  %237 = getelementptr inbounds nuw i8, ptr %1, i64 5552
+  %238 = getelementptr inbounds nuw i8, ptr %1, i64 5496
+  %239 = getelementptr inbounds nuw i8, ptr %1, i64 5560
+  %240 = getelementptr inbounds nuw i8, ptr %1, i64 2496
+  %241 = getelementptr inbounds nuw i8, ptr %1, i64 2880
+  %242 = getelementptr inbounds nuw i8, ptr %1, i64 3264
+  %243 = getelementptr inbounds nuw i8, ptr %1, i64 2560
+  %244 = getelementptr inbounds nuw i8, ptr %1, i64 2944
+  %245 = getelementptr inbounds nuw i8, ptr %1, i64 3328
+  %246 = getelementptr inbounds nuw i8, ptr %1, i64 2624
+  %247 = getelementptr inbounds nuw i8, ptr %1, i64 3008
+  %248 = getelementptr inbounds nuw i8, ptr %1, i64 3392
+  %249 = getelementptr inbounds nuw i8, ptr %1, i64 2688
+  %250 = getelementptr inbounds nuw i8, ptr %1, i64 3072
+  %251 = getelementptr inbounds nuw i8, ptr %1, i64 3456
+  %252 = getelementptr inbounds nuw i8, ptr %1, i64 2752
+  %253 = getelementptr inbounds nuw i8, ptr %1, i64 3136
+  %254 = getelementptr inbounds nuw i8, ptr %1, i64 3520
+  %255 = getelementptr inbounds nuw i8, ptr %1, i64 3264
+  %256 = getelementptr inbounds nuw i8, ptr %1, i64 2880
+  %257 = getelementptr inbounds nuw i8, ptr %1, i64 3328
+  %258 = getelementptr inbounds nuw i8, ptr %1, i64 2944
+  %259 = getelementptr inbounds nuw i8, ptr %1, i64 2560
+  %260 = getelementptr inbounds nuw i8, ptr %1, i64 3392
+  %261 = getelementptr inbounds nuw i8, ptr %1, i64 3008
+  %262 = getelementptr inbounds nuw i8, ptr %1, i64 2624
+  %263 = getelementptr inbounds nuw i8, ptr %1, i64 3456
+  %264 = getelementptr inbounds nuw i8, ptr %1, i64 3072
+  %265 = getelementptr inbounds nuw i8, ptr %1, i64 2688
+  %266 = getelementptr inbounds nuw i8, ptr %1, i64 3520
+  %267 = getelementptr inbounds nuw i8, ptr %1, i64 3136
+  %268 = getelementptr inbounds nuw i8, ptr %1, i64 2752
+  %269 = getelementptr inbounds nuw i8, ptr %1, i64 6088
+  %270 = getelementptr inbounds nuw i8, ptr %1, i64 6096
+  %271 = getelementptr inbounds nuw i8, ptr %1, i64 6104
+  %272 = getelementptr inbounds nuw i8, ptr %1, i64 6112
+  %273 = getelementptr inbounds nuw i8, ptr %1, i64 6120
+  %274 = getelementptr inbounds nuw i8, ptr %1, i64 6128
+  %275 = getelementptr inbounds nuw i8, ptr %1, i64 6136
+  br label %276
 
-273:                                              ; preds = %117, %512
-  %274 = load i64, ptr %110, align 8, !tbaa !30
-  %275 = icmp eq i64 %274, 0
-  br i1 %275, label %517, label %276
-
-276:                                              ; preds = %273
-  %277 = load double, ptr %118, align 8, !tbaa !40
-  %278 = fcmp oeq double %277, 0.000000e+00
-  br i1 %278, label %517, label %279
+276:                                              ; preds = %117, %515
+  %277 = load i64, ptr %110, align 8, !tbaa !30
+  %278 = icmp eq i64 %277, 0
+  br i1 %278, label %520, label %279
 
 279:                                              ; preds = %276
-  %280 = load i64, ptr %119, align 16, !tbaa !21
-  %281 = load i64, ptr %120, align 8, !tbaa !22
-  %282 = load i64, ptr %121, align 8, !tbaa !30
-  %283 = load ptr, ptr %122, align 8, !tbaa !41
-  %284 = mul nsw i64 %282, 40
-  %285 = getelementptr inbounds i8, ptr %283, i64 %284
-  %286 = load double, ptr %123, align 8, !tbaa !40
-  store double %286, ptr %285, align 8, !tbaa !40
-  %287 = load double, ptr %124, align 8, !tbaa !40
-  %288 = getelementptr inbounds nuw i8, ptr %285, i64 8
-  store double %287, ptr %288, align 8, !tbaa !40
-  %289 = load double, ptr %125, align 8, !tbaa !40
-  %290 = getelementptr inbounds nuw i8, ptr %285, i64 16
-  store double %289, ptr %290, align 8, !tbaa !40
-  %291 = load double, ptr %126, align 8, !tbaa !40
-  %292 = getelementptr inbounds nuw i8, ptr %285, i64 24
-  store double %291, ptr %292, align 8, !tbaa !40
-  %293 = load double, ptr %127, align 8, !tbaa !40
-  %294 = getelementptr inbounds nuw i8, ptr %285, i64 32
-  store double %293, ptr %294, align 8, !tbaa !40
-  %295 = load i64, ptr %128, align 64, !tbaa !16
-  %296 = icmp sgt i64 %295, 0
-  br i1 %296, label %297, label %501
+  %280 = load double, ptr %118, align 8, !tbaa !40
+  %281 = fcmp oeq double %280, 0.000000e+00
+  br i1 %281, label %520, label %282
 
-297:                                              ; preds = %279
-  %298 = load ptr, ptr %129, align 8, !tbaa !28
-  %299 = getelementptr inbounds nuw i8, ptr %298, i64 1536
-  %300 = getelementptr inbounds nuw i8, ptr %298, i64 4352
-  %301 = load ptr, ptr %130, align 8, !tbaa !42
-  %302 = mul nsw i64 %295, %282
-  %303 = mul i64 %280, 3
-  %304 = load ptr, ptr %131, align 8, !tbaa !43
-  %305 = icmp sgt i64 %280, 0
-  %306 = getelementptr inbounds nuw i8, ptr %298, i64 7568
-  %307 = getelementptr inbounds nuw i8, ptr %298, i64 7600
-  %308 = getelementptr inbounds nuw i8, ptr %298, i64 7656
-  %309 = getelementptr inbounds nuw i8, ptr %298, i64 7552
-  %310 = getelementptr inbounds nuw i8, ptr %298, i64 4416
-  %311 = getelementptr inbounds nuw i8, ptr %298, i64 384
-  %312 = getelementptr inbounds nuw i8, ptr %298, i64 448
-  %313 = getelementptr inbounds nuw i8, ptr %298, i64 512
-  %314 = getelementptr inbounds nuw i8, ptr %298, i64 640
-  %315 = shl i64 %280, 4
-  %316 = icmp sgt i64 %281, 0
-  %317 = getelementptr inbounds nuw i8, ptr %298, i64 7736
-  %318 = getelementptr inbounds nuw i8, ptr %298, i64 768
-  %319 = getelementptr inbounds nuw i8, ptr %298, i64 7688
-  %320 = getelementptr inbounds nuw i8, ptr %298, i64 960
-  %321 = getelementptr inbounds nuw i8, ptr %298, i64 1408
-  %322 = getelementptr inbounds nuw i8, ptr %298, i64 4096
-  %323 = getelementptr inbounds nuw i8, ptr %298, i64 4160
-  %324 = getelementptr inbounds nuw i8, ptr %298, i64 4032
-  %325 = getelementptr inbounds nuw i8, ptr %298, i64 3840
-  %326 = getelementptr inbounds nuw i8, ptr %298, i64 3904
-  %327 = getelementptr inbounds nuw i8, ptr %298, i64 3776
-  %328 = and i64 %281, 1
-  %329 = icmp eq i64 %281, 1
-  %330 = and i64 %281, 9223372036854775806
-  %331 = icmp eq i64 %328, 0
-  br label %332
+282:                                              ; preds = %279
+  %283 = load i64, ptr %119, align 16, !tbaa !21
+  %284 = load i64, ptr %120, align 8, !tbaa !22
+  %285 = load i64, ptr %121, align 8, !tbaa !30
+  %286 = load ptr, ptr %122, align 8, !tbaa !41
+  %287 = mul nsw i64 %285, 40
+  %288 = getelementptr inbounds i8, ptr %286, i64 %287
+  %289 = load double, ptr %123, align 8, !tbaa !40
+  store double %289, ptr %288, align 8, !tbaa !40
+  %290 = load double, ptr %124, align 8, !tbaa !40
+  %291 = getelementptr inbounds nuw i8, ptr %288, i64 8
+  store double %290, ptr %291, align 8, !tbaa !40
+  %292 = load double, ptr %125, align 8, !tbaa !40
+  %293 = getelementptr inbounds nuw i8, ptr %288, i64 16
+  store double %292, ptr %293, align 8, !tbaa !40
+  %294 = load double, ptr %126, align 8, !tbaa !40
+  %295 = getelementptr inbounds nuw i8, ptr %288, i64 24
+  store double %294, ptr %295, align 8, !tbaa !40
+  %296 = load double, ptr %127, align 8, !tbaa !40
+  %297 = getelementptr inbounds nuw i8, ptr %288, i64 32
+  store double %296, ptr %297, align 8, !tbaa !40
+  %298 = load i64, ptr %128, align 64, !tbaa !16
+  %299 = icmp sgt i64 %298, 0
+  br i1 %299, label %300, label %504
 
-332:                                              ; preds = %421, %297
-  %333 = phi i64 [ 0, %297 ], [ %476, %421 ]
-  %334 = shl i64 %333, 32
-  %335 = ashr exact i64 %334, 32
-  %336 = getelementptr inbounds double, ptr %299, i64 %335
-  %337 = load double, ptr %336, align 8, !tbaa !40
-  %338 = getelementptr inbounds double, ptr %300, i64 %335
-  %339 = load double, ptr %338, align 8, !tbaa !40
-  %340 = add nsw i64 %333, %302
-  %341 = mul i64 %303, %340
-  %342 = getelementptr inbounds double, ptr %301, i64 %341
-  %343 = mul nsw i64 %340, 40
-  %344 = getelementptr inbounds i8, ptr %304, i64 %343
-  br i1 %305, label %345, label %355
+300:                                              ; preds = %282
+  %301 = load ptr, ptr %129, align 8, !tbaa !28
+  %302 = getelementptr inbounds nuw i8, ptr %301, i64 1536
+  %303 = getelementptr inbounds nuw i8, ptr %301, i64 4352
+  %304 = load ptr, ptr %130, align 8, !tbaa !42
+  %305 = mul nsw i64 %298, %285
+  %306 = mul i64 %283, 3
+  %307 = load ptr, ptr %131, align 8, !tbaa !43
+  %308 = icmp sgt i64 %283, 0
+  %309 = getelementptr inbounds nuw i8, ptr %301, i64 7568
+  %310 = getelementptr inbounds nuw i8, ptr %301, i64 7600
+  %311 = getelementptr inbounds nuw i8, ptr %301, i64 7656
+  %312 = getelementptr inbounds nuw i8, ptr %301, i64 7552
+  %313 = getelementptr inbounds nuw i8, ptr %301, i64 4416
+  %314 = getelementptr inbounds nuw i8, ptr %301, i64 384
+  %315 = getelementptr inbounds nuw i8, ptr %301, i64 448
+  %316 = getelementptr inbounds nuw i8, ptr %301, i64 512
+  %317 = getelementptr inbounds nuw i8, ptr %301, i64 640
+  %318 = shl i64 %283, 4
+  %319 = icmp sgt i64 %284, 0
+  %320 = getelementptr inbounds nuw i8, ptr %301, i64 7736
+  %321 = getelementptr inbounds nuw i8, ptr %301, i64 768
+  %322 = getelementptr inbounds nuw i8, ptr %301, i64 7688
+  %323 = getelementptr inbounds nuw i8, ptr %301, i64 960
+  %324 = getelementptr inbounds nuw i8, ptr %301, i64 1408
+  %325 = getelementptr inbounds nuw i8, ptr %301, i64 4096
+  %326 = getelementptr inbounds nuw i8, ptr %301, i64 4160
+  %327 = getelementptr inbounds nuw i8, ptr %301, i64 4032
+  %328 = getelementptr inbounds nuw i8, ptr %301, i64 3840
+  %329 = getelementptr inbounds nuw i8, ptr %301, i64 3904
+  %330 = getelementptr inbounds nuw i8, ptr %301, i64 3776
+  %331 = and i64 %284, 1
+  %332 = icmp eq i64 %284, 1
+  %333 = and i64 %284, 9223372036854775806
+  %334 = icmp eq i64 %331, 0
+  br label %335
 
-345:                                              ; preds = %332
-  %346 = load ptr, ptr %306, align 16, !tbaa !44
-  %347 = load ptr, ptr %307, align 16, !tbaa !45
-  %348 = getelementptr double, ptr %347, i64 %335
-  %349 = getelementptr double, ptr %342, i64 %280
-  %350 = load ptr, ptr %308, align 8, !tbaa !46
-  %351 = load i64, ptr %309, align 64, !tbaa !31
-  %352 = getelementptr inbounds double, ptr %10, i64 %335
-  %353 = getelementptr i8, ptr %342, i64 %315
-  %354 = getelementptr inbounds double, ptr %11, i64 %335
-  br label %365
+335:                                              ; preds = %424, %300
+  %336 = phi i64 [ 0, %300 ], [ %479, %424 ]
+  %337 = shl i64 %336, 32
+  %338 = ashr exact i64 %337, 32
+  %339 = getelementptr inbounds double, ptr %302, i64 %338
+  %340 = load double, ptr %339, align 8, !tbaa !40
+  %341 = getelementptr inbounds double, ptr %303, i64 %338
+  %342 = load double, ptr %341, align 8, !tbaa !40
+  %343 = add nsw i64 %336, %305
+  %344 = mul i64 %306, %343
+  %345 = getelementptr inbounds double, ptr %304, i64 %344
+  %346 = mul nsw i64 %343, 40
+  %347 = getelementptr inbounds i8, ptr %307, i64 %346
+  br i1 %308, label %348, label %358
 
-355:                                              ; preds = %396, %332
-  %356 = phi double [ %339, %332 ], [ %404, %396 ]
-  br i1 %316, label %357, label %421
+348:                                              ; preds = %335
+  %349 = load ptr, ptr %309, align 16, !tbaa !44
+  %350 = load ptr, ptr %310, align 16, !tbaa !45
+  %351 = getelementptr double, ptr %350, i64 %338
+  %352 = getelementptr double, ptr %345, i64 %283
+  %353 = load ptr, ptr %311, align 8, !tbaa !46
+  %354 = load i64, ptr %312, align 64, !tbaa !31
+  %355 = getelementptr inbounds double, ptr %10, i64 %338
+  %356 = getelementptr i8, ptr %345, i64 %318
+  %357 = getelementptr inbounds double, ptr %11, i64 %338
+  br label %368
 
-357:                                              ; preds = %355
-  %358 = load ptr, ptr %317, align 8, !tbaa !47
-  %359 = getelementptr double, ptr %358, i64 %335
-  %360 = getelementptr inbounds double, ptr %318, i64 %335
-  %361 = load double, ptr %360, align 8, !tbaa !40
-  %362 = load ptr, ptr %319, align 8, !tbaa !48
-  %363 = getelementptr double, ptr %362, i64 %335
-  %364 = load double, ptr %359, align 8, !tbaa !40
-  br i1 %329, label %407, label %478
+358:                                              ; preds = %399, %335
+  %359 = phi double [ %342, %335 ], [ %407, %399 ]
+  br i1 %319, label %360, label %424
 
-365:                                              ; preds = %396, %345
-  %366 = phi double [ %339, %345 ], [ %404, %396 ]
-  %367 = phi i64 [ 0, %345 ], [ %405, %396 ]
-  %368 = getelementptr inbounds nuw <8 x double>, ptr %346, i64 %367
-  %369 = getelementptr inbounds double, ptr %368, i64 %335
-  %370 = load double, ptr %369, align 8, !tbaa !40
-  %371 = getelementptr inbounds nuw double, ptr %342, i64 %367
-  store double %370, ptr %371, align 8, !tbaa !40
-  %372 = getelementptr <8 x double>, ptr %348, i64 %367
+360:                                              ; preds = %358
+  %361 = load ptr, ptr %320, align 8, !tbaa !47
+  %362 = getelementptr double, ptr %361, i64 %338
+  %363 = getelementptr inbounds double, ptr %321, i64 %338
+  %364 = load double, ptr %363, align 8, !tbaa !40
+  %365 = load ptr, ptr %322, align 8, !tbaa !48
+  %366 = getelementptr double, ptr %365, i64 %338
+  %367 = load double, ptr %362, align 8, !tbaa !40
+  br i1 %332, label %410, label %481
+
+368:                                              ; preds = %399, %348
+  %369 = phi double [ %342, %348 ], [ %407, %399 ]
+  %370 = phi i64 [ 0, %348 ], [ %408, %399 ]
+  %371 = getelementptr inbounds nuw <8 x double>, ptr %349, i64 %370
+  %372 = getelementptr inbounds double, ptr %371, i64 %338
   %373 = load double, ptr %372, align 8, !tbaa !40
-  %374 = getelementptr double, ptr %349, i64 %367
+  %374 = getelementptr inbounds nuw double, ptr %345, i64 %370
   store double %373, ptr %374, align 8, !tbaa !40
+  %375 = getelementptr <8 x double>, ptr %351, i64 %370
+  %376 = load double, ptr %375, align 8, !tbaa !40
+  %377 = getelementptr double, ptr %352, i64 %370
+  store double %376, ptr %377, align 8, !tbaa !40
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %10) #7
-  %375 = getelementptr inbounds nuw <8 x double>, ptr %350, i64 %367
-  %376 = load <8 x double>, ptr %375, align 64, !tbaa !26
-  %377 = icmp slt i64 %367, %351
-  br i1 %377, label %378, label %383
+  %378 = getelementptr inbounds nuw <8 x double>, ptr %353, i64 %370
+  %379 = load <8 x double>, ptr %378, align 64, !tbaa !26
+  %380 = icmp slt i64 %370, %354
+  br i1 %380, label %381, label %386
 
-378:                                              ; preds = %365
-  %379 = load <8 x double>, ptr %299, align 64, !tbaa !26
+381:                                              ; preds = %368
+  %382 = load <8 x double>, ptr %302, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %11) #7
-  %380 = load <8 x double>, ptr %368, align 64, !tbaa !26
-  %381 = load <8 x double>, ptr %314, align 64, !tbaa !26
-  %382 = fmul <8 x double> %380, %381
-  br label %396
+  %383 = load <8 x double>, ptr %371, align 64, !tbaa !26
+  %384 = load <8 x double>, ptr %317, align 64, !tbaa !26
+  %385 = fmul <8 x double> %383, %384
+  br label %399
 
-383:                                              ; preds = %365
-  %384 = load <8 x double>, ptr %310, align 64, !tbaa !26
-  %385 = load <8 x double>, ptr %299, align 64, !tbaa !26
-  %386 = fsub <8 x double> %384, %385
+386:                                              ; preds = %368
+  %387 = load <8 x double>, ptr %313, align 64, !tbaa !26
+  %388 = load <8 x double>, ptr %302, align 64, !tbaa !26
+  %389 = fsub <8 x double> %387, %388
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %11) #7
-  %387 = load <8 x double>, ptr %368, align 64, !tbaa !26
-  %388 = load <8 x double>, ptr %311, align 64, !tbaa !26
-  %389 = load <8 x double>, ptr %312, align 64, !tbaa !26
-  %390 = load <8 x double>, ptr %313, align 64, !tbaa !26
-  %391 = fmul <8 x double> %387, %390
-  %392 = fmul <8 x double> %391, splat (double 0x3FD5555555555555)
-  %393 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %389, <8 x double> splat (double 5.000000e-01), <8 x double> %392)
-  %394 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %387, <8 x double> %393, <8 x double> %388)
-  %395 = fmul <8 x double> %387, %394
-  br label %396
+  %390 = load <8 x double>, ptr %371, align 64, !tbaa !26
+  %391 = load <8 x double>, ptr %314, align 64, !tbaa !26
+  %392 = load <8 x double>, ptr %315, align 64, !tbaa !26
+  %393 = load <8 x double>, ptr %316, align 64, !tbaa !26
+  %394 = fmul <8 x double> %390, %393
+  %395 = fmul <8 x double> %394, splat (double 0x3FD5555555555555)
+  %396 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %392, <8 x double> splat (double 5.000000e-01), <8 x double> %395)
+  %397 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %390, <8 x double> %396, <8 x double> %391)
+  %398 = fmul <8 x double> %390, %397
+  br label %399
 
-396:                                              ; preds = %383, %378
-  %397 = phi <8 x double> [ %379, %378 ], [ %386, %383 ]
-  %398 = phi <8 x double> [ %382, %378 ], [ %395, %383 ]
-  %399 = fmul <8 x double> %376, %397
-  store <8 x double> %399, ptr %10, align 64, !tbaa !26
-  %400 = fmul <8 x double> %399, %398
-  store <8 x double> %400, ptr %11, align 64, !tbaa !26
-  %401 = load double, ptr %352, align 8, !tbaa !40
-  %402 = getelementptr double, ptr %353, i64 %367
-  store double %401, ptr %402, align 8, !tbaa !40
-  %403 = load double, ptr %354, align 8, !tbaa !40
-  %404 = fadd double %366, %403
+399:                                              ; preds = %386, %381
+  %400 = phi <8 x double> [ %382, %381 ], [ %389, %386 ]
+  %401 = phi <8 x double> [ %385, %381 ], [ %398, %386 ]
+  %402 = fmul <8 x double> %379, %400
+  store <8 x double> %402, ptr %10, align 64, !tbaa !26
+  %403 = fmul <8 x double> %402, %401
+  store <8 x double> %403, ptr %11, align 64, !tbaa !26
+  %404 = load double, ptr %355, align 8, !tbaa !40
+  %405 = getelementptr double, ptr %356, i64 %370
+  store double %404, ptr %405, align 8, !tbaa !40
+  %406 = load double, ptr %357, align 8, !tbaa !40
+  %407 = fadd double %369, %406
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %11) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %10) #7
-  %405 = add nuw nsw i64 %367, 1
-  %406 = icmp eq i64 %405, %280
-  br i1 %406, label %355, label %365, !llvm.loop !49
+  %408 = add nuw nsw i64 %370, 1
+  %409 = icmp eq i64 %408, %283
+  br i1 %409, label %358, label %368, !llvm.loop !49
 
-407:                                              ; preds = %478, %357
-  %408 = phi double [ poison, %357 ], [ %498, %478 ]
-  %409 = phi double [ %364, %357 ], [ %493, %478 ]
-  %410 = phi double [ %356, %357 ], [ %498, %478 ]
-  %411 = phi i64 [ 0, %357 ], [ %491, %478 ]
-  br i1 %331, label %421, label %412
+410:                                              ; preds = %481, %360
+  %411 = phi double [ poison, %360 ], [ %501, %481 ]
+  %412 = phi double [ %367, %360 ], [ %496, %481 ]
+  %413 = phi double [ %359, %360 ], [ %501, %481 ]
+  %414 = phi i64 [ 0, %360 ], [ %494, %481 ]
+  br i1 %334, label %424, label %415
 
-412:                                              ; preds = %407
-  %413 = getelementptr <8 x double>, ptr %359, i64 %411
-  %414 = getelementptr i8, ptr %413, i64 64
-  %415 = load double, ptr %414, align 8, !tbaa !40
-  %416 = fsub double %415, %409
-  %417 = fmul double %361, %416
-  %418 = getelementptr <8 x double>, ptr %363, i64 %411
-  %419 = load double, ptr %418, align 8, !tbaa !40
-  %420 = tail call double @llvm.fmuladd.f64(double %417, double %419, double %410)
-  br label %421
+415:                                              ; preds = %410
+  %416 = getelementptr <8 x double>, ptr %362, i64 %414
+  %417 = getelementptr i8, ptr %416, i64 64
+  %418 = load double, ptr %417, align 8, !tbaa !40
+  %419 = fsub double %418, %412
+  %420 = fmul double %364, %419
+  %421 = getelementptr <8 x double>, ptr %366, i64 %414
+  %422 = load double, ptr %421, align 8, !tbaa !40
+  %423 = tail call double @llvm.fmuladd.f64(double %420, double %422, double %413)
+  br label %424
 
-421:                                              ; preds = %412, %407, %355
-  %422 = phi double [ %356, %355 ], [ %408, %407 ], [ %420, %412 ]
-  %423 = getelementptr inbounds double, ptr %320, i64 %335
-  %424 = load double, ptr %423, align 8, !tbaa !40
-  %425 = getelementptr inbounds double, ptr %311, i64 %335
-  %426 = load double, ptr %425, align 8, !tbaa !40
-  %427 = getelementptr inbounds double, ptr %312, i64 %335
-  %428 = load double, ptr %427, align 8, !tbaa !40
-  %429 = getelementptr inbounds double, ptr %313, i64 %335
-  %430 = load double, ptr %429, align 8, !tbaa !40
-  %431 = fmul double %424, %430
-  %432 = fdiv double %431, 3.000000e+00
-  %433 = tail call double @llvm.fmuladd.f64(double %428, double 5.000000e-01, double %432)
-  %434 = tail call double @llvm.fmuladd.f64(double %424, double %433, double %426)
-  %435 = fmul double %424, %434
-  %436 = getelementptr inbounds double, ptr %321, i64 %335
-  %437 = load double, ptr %436, align 8, !tbaa !40
-  %438 = fsub double %437, %337
-  %439 = getelementptr inbounds double, ptr %314, i64 %335
+424:                                              ; preds = %415, %410, %358
+  %425 = phi double [ %359, %358 ], [ %411, %410 ], [ %423, %415 ]
+  %426 = getelementptr inbounds double, ptr %323, i64 %338
+  %427 = load double, ptr %426, align 8, !tbaa !40
+  %428 = getelementptr inbounds double, ptr %314, i64 %338
+  %429 = load double, ptr %428, align 8, !tbaa !40
+  %430 = getelementptr inbounds double, ptr %315, i64 %338
+  %431 = load double, ptr %430, align 8, !tbaa !40
+  %432 = getelementptr inbounds double, ptr %316, i64 %338
+  %433 = load double, ptr %432, align 8, !tbaa !40
+  %434 = fmul double %427, %433
+  %435 = fdiv double %434, 3.000000e+00
+  %436 = tail call double @llvm.fmuladd.f64(double %431, double 5.000000e-01, double %435)
+  %437 = tail call double @llvm.fmuladd.f64(double %427, double %436, double %429)
+  %438 = fmul double %427, %437
+  %439 = getelementptr inbounds double, ptr %324, i64 %338
   %440 = load double, ptr %439, align 8, !tbaa !40
-  %441 = fmul double %337, %440
-  %442 = fmul double %424, %441
-  %443 = tail call double @llvm.fmuladd.f64(double %438, double %435, double %442)
-  %444 = getelementptr inbounds double, ptr %322, i64 %335
-  %445 = load double, ptr %444, align 8, !tbaa !40
-  %446 = getelementptr inbounds double, ptr %323, i64 %335
-  %447 = load double, ptr %446, align 8, !tbaa !40
-  %448 = fsub double %445, %447
-  %449 = fsub double %422, %443
-  %450 = fsub double %448, %449
-  %451 = fcmp ogt double %445, 0.000000e+00
-  %452 = fneg double %445
-  %453 = select i1 %451, double %445, double %452
-  %454 = fcmp ogt double %447, 0.000000e+00
-  %455 = fneg double %447
-  %456 = select i1 %454, double %447, double %455
-  %457 = fadd double %453, %456
-  %458 = fcmp ogt double %450, 0.000000e+00
-  %459 = fneg double %450
-  %460 = select i1 %458, double %450, double %459
-  %461 = fcmp ogt double %457, 1.000000e+00
-  %462 = select i1 %461, double %457, double 1.000000e+00
-  %463 = fdiv double %460, %462
-  store double %463, ptr %344, align 8, !tbaa !40
-  %464 = getelementptr inbounds double, ptr %324, i64 %335
-  %465 = load double, ptr %464, align 8, !tbaa !40
-  %466 = getelementptr inbounds nuw i8, ptr %344, i64 8
-  store double %465, ptr %466, align 8, !tbaa !40
-  %467 = getelementptr inbounds double, ptr %325, i64 %335
+  %441 = fsub double %440, %340
+  %442 = getelementptr inbounds double, ptr %317, i64 %338
+  %443 = load double, ptr %442, align 8, !tbaa !40
+  %444 = fmul double %340, %443
+  %445 = fmul double %427, %444
+  %446 = tail call double @llvm.fmuladd.f64(double %441, double %438, double %445)
+  %447 = getelementptr inbounds double, ptr %325, i64 %338
+  %448 = load double, ptr %447, align 8, !tbaa !40
+  %449 = getelementptr inbounds double, ptr %326, i64 %338
+  %450 = load double, ptr %449, align 8, !tbaa !40
+  %451 = fsub double %448, %450
+  %452 = fsub double %425, %446
+  %453 = fsub double %451, %452
+  %454 = fcmp ogt double %448, 0.000000e+00
+  %455 = fneg double %448
+  %456 = select i1 %454, double %448, double %455
+  %457 = fcmp ogt double %450, 0.000000e+00
+  %458 = fneg double %450
+  %459 = select i1 %457, double %450, double %458
+  %460 = fadd double %456, %459
+  %461 = fcmp ogt double %453, 0.000000e+00
+  %462 = fneg double %453
+  %463 = select i1 %461, double %453, double %462
+  %464 = fcmp ogt double %460, 1.000000e+00
+  %465 = select i1 %464, double %460, double 1.000000e+00
+  %466 = fdiv double %463, %465
+  store double %466, ptr %347, align 8, !tbaa !40
+  %467 = getelementptr inbounds double, ptr %327, i64 %338
   %468 = load double, ptr %467, align 8, !tbaa !40
-  %469 = getelementptr inbounds nuw i8, ptr %344, i64 16
+  %469 = getelementptr inbounds nuw i8, ptr %347, i64 8
   store double %468, ptr %469, align 8, !tbaa !40
-  %470 = getelementptr inbounds double, ptr %326, i64 %335
+  %470 = getelementptr inbounds double, ptr %328, i64 %338
   %471 = load double, ptr %470, align 8, !tbaa !40
-  %472 = getelementptr inbounds nuw i8, ptr %344, i64 24
+  %472 = getelementptr inbounds nuw i8, ptr %347, i64 16
   store double %471, ptr %472, align 8, !tbaa !40
-  %473 = getelementptr inbounds double, ptr %327, i64 %335
+  %473 = getelementptr inbounds double, ptr %329, i64 %338
   %474 = load double, ptr %473, align 8, !tbaa !40
-  %475 = getelementptr inbounds nuw i8, ptr %344, i64 32
+  %475 = getelementptr inbounds nuw i8, ptr %347, i64 24
   store double %474, ptr %475, align 8, !tbaa !40
-  %476 = add nuw nsw i64 %333, 1
-  %477 = icmp eq i64 %476, %295
-  br i1 %477, label %501, label %332, !llvm.loop !51
+  %476 = getelementptr inbounds double, ptr %330, i64 %338
+  %477 = load double, ptr %476, align 8, !tbaa !40
+  %478 = getelementptr inbounds nuw i8, ptr %347, i64 32
+  store double %477, ptr %478, align 8, !tbaa !40
+  %479 = add nuw nsw i64 %336, 1
+  %480 = icmp eq i64 %479, %298
+  br i1 %480, label %504, label %335, !llvm.loop !51
 
-478:                                              ; preds = %357, %478
-  %479 = phi double [ %493, %478 ], [ %364, %357 ]
-  %480 = phi double [ %498, %478 ], [ %356, %357 ]
-  %481 = phi i64 [ %491, %478 ], [ 0, %357 ]
-  %482 = phi i64 [ %499, %478 ], [ 0, %357 ]
-  %483 = or disjoint i64 %481, 1
-  %484 = getelementptr <8 x double>, ptr %359, i64 %483
-  %485 = load double, ptr %484, align 8, !tbaa !40
-  %486 = fsub double %485, %479
-  %487 = fmul double %361, %486
-  %488 = getelementptr <8 x double>, ptr %363, i64 %481
-  %489 = load double, ptr %488, align 8, !tbaa !40
-  %490 = tail call double @llvm.fmuladd.f64(double %487, double %489, double %480)
-  %491 = add nuw nsw i64 %481, 2
-  %492 = getelementptr <8 x double>, ptr %359, i64 %491
-  %493 = load double, ptr %492, align 8, !tbaa !40
-  %494 = fsub double %493, %485
-  %495 = fmul double %361, %494
-  %496 = getelementptr <8 x double>, ptr %363, i64 %483
-  %497 = load double, ptr %496, align 8, !tbaa !40
-  %498 = tail call double @llvm.fmuladd.f64(double %495, double %497, double %490)
-  %499 = add i64 %482, 2
-  %500 = icmp eq i64 %499, %330
-  br i1 %500, label %407, label %478, !llvm.loop !52
+481:                                              ; preds = %360, %481
+  %482 = phi double [ %496, %481 ], [ %367, %360 ]
+  %483 = phi double [ %501, %481 ], [ %359, %360 ]
+  %484 = phi i64 [ %494, %481 ], [ 0, %360 ]
+  %485 = phi i64 [ %502, %481 ], [ 0, %360 ]
+  %486 = or disjoint i64 %484, 1
+  %487 = getelementptr <8 x double>, ptr %362, i64 %486
+  %488 = load double, ptr %487, align 8, !tbaa !40
+  %489 = fsub double %488, %482
+  %490 = fmul double %364, %489
+  %491 = getelementptr <8 x double>, ptr %366, i64 %484
+  %492 = load double, ptr %491, align 8, !tbaa !40
+  %493 = tail call double @llvm.fmuladd.f64(double %490, double %492, double %483)
+  %494 = add nuw nsw i64 %484, 2
+  %495 = getelementptr <8 x double>, ptr %362, i64 %494
+  %496 = load double, ptr %495, align 8, !tbaa !40
+  %497 = fsub double %496, %488
+  %498 = fmul double %364, %497
+  %499 = getelementptr <8 x double>, ptr %366, i64 %486
+  %500 = load double, ptr %499, align 8, !tbaa !40
+  %501 = tail call double @llvm.fmuladd.f64(double %498, double %500, double %493)
+  %502 = add i64 %485, 2
+  %503 = icmp eq i64 %502, %333
+  br i1 %503, label %410, label %481, !llvm.loop !52
 
-501:                                              ; preds = %421, %279
-  %502 = load i64, ptr %132, align 8, !tbaa !27
-  %503 = load i64, ptr %0, align 8, !tbaa !37
-  %504 = icmp slt i64 %502, %503
-  br i1 %504, label %506, label %505
+504:                                              ; preds = %424, %282
+  %505 = load i64, ptr %132, align 8, !tbaa !27
+  %506 = load i64, ptr %0, align 8, !tbaa !37
+  %507 = icmp slt i64 %505, %506
+  br i1 %507, label %509, label %508
 
-505:                                              ; preds = %501
+508:                                              ; preds = %504
   store i64 0, ptr %110, align 8, !tbaa !30
   store i64 0, ptr %133, align 8, !tbaa !30
-  store i64 0, ptr %223, align 8, !tbaa !30
-  store i64 0, ptr %224, align 8, !tbaa !30
-  store i64 0, ptr %225, align 8, !tbaa !30
   store i64 0, ptr %226, align 8, !tbaa !30
   store i64 0, ptr %227, align 8, !tbaa !30
   store i64 0, ptr %228, align 8, !tbaa !30
@@ -650,5345 +650,5631 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   store i64 0, ptr %234, align 8, !tbaa !30
   store i64 0, ptr %235, align 8, !tbaa !30
   store i64 0, ptr %236, align 8, !tbaa !30
-  br label %517
+  store i64 0, ptr %237, align 8, !tbaa !30
+  store i64 0, ptr %238, align 8, !tbaa !30
+  store i64 0, ptr %239, align 8, !tbaa !30
+  br label %520
 
-506:                                              ; preds = %501
-  tail call fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #6
-  %507 = load i64, ptr %110, align 8, !tbaa !30
-  %508 = icmp eq i64 %507, 0
-  br i1 %508, label %517, label %509
+509:                                              ; preds = %504
+  tail call fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #6
+  %510 = load i64, ptr %110, align 8, !tbaa !30
+  %511 = icmp eq i64 %510, 0
+  br i1 %511, label %520, label %512
 
-509:                                              ; preds = %506
-  %510 = load double, ptr %118, align 8, !tbaa !40
-  %511 = fcmp oeq double %510, 0.000000e+00
-  br i1 %511, label %517, label %512
+512:                                              ; preds = %509
+  %513 = load double, ptr %118, align 8, !tbaa !40
+  %514 = fcmp oeq double %513, 0.000000e+00
+  br i1 %514, label %520, label %515
 
-512:                                              ; preds = %4835, %4877, %4874, %3267, %3552, %509
-  %513 = load i64, ptr %111, align 8, !tbaa !38
-  %514 = load i64, ptr %112, align 8, !tbaa !39
-  %515 = sub nsw i64 %513, %514
-  %516 = icmp slt i64 %515, 16
-  br i1 %516, label %4878, label %273, !llvm.loop !53
+515:                                              ; preds = %5076, %5118, %5115, %3330, %3621, %512
+  %516 = load i64, ptr %111, align 8, !tbaa !38
+  %517 = load i64, ptr %112, align 8, !tbaa !39
+  %518 = sub nsw i64 %516, %517
+  %519 = icmp slt i64 %518, 16
+  br i1 %519, label %5119, label %276, !llvm.loop !53
 
-517:                                              ; preds = %505, %506, %276, %273, %509
-  %518 = load <8 x i64>, ptr %110, align 64, !tbaa !26
-  %519 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %518)
-  %520 = icmp eq i64 %519, 0
-  br i1 %520, label %4878, label %521
+520:                                              ; preds = %508, %509, %279, %276, %512
+  %521 = load <8 x i64>, ptr %110, align 64, !tbaa !26
+  %522 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %521)
+  %523 = icmp eq i64 %522, 0
+  br i1 %523, label %5119, label %524
 
-521:                                              ; preds = %517
-  %522 = load <8 x i64>, ptr %133, align 64, !tbaa !26
-  %523 = and <8 x i64> %522, %518
-  %524 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %523)
-  %525 = icmp eq i64 %524, 0
-  %526 = load i64, ptr %144, align 8, !tbaa !20
-  br i1 %525, label %1103, label %527
+524:                                              ; preds = %520
+  %525 = load <8 x i64>, ptr %133, align 64, !tbaa !26
+  %526 = and <8 x i64> %525, %521
+  %527 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %526)
+  %528 = icmp eq i64 %527, 0
+  %529 = load i64, ptr %156, align 8, !tbaa !20
+  br i1 %528, label %1154, label %530
 
-527:                                              ; preds = %521
-  %528 = load <8 x double>, ptr %134, align 64, !tbaa !26
-  %529 = load <8 x double>, ptr %135, align 64, !tbaa !26
-  %530 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  %531 = load <8 x double>, ptr %137, align 64, !tbaa !26
-  %532 = fsub <8 x double> %530, %531
-  %533 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %529, <8 x double> %532, <8 x double> %528)
-  %534 = load <8 x double>, ptr %138, align 64, !tbaa !26
-  %535 = fcmp une <8 x double> %534, splat (double 2.000000e+00)
-  %536 = select <8 x i1> %535, <8 x double> splat (double 1.000000e+00), <8 x double> splat (double 5.000000e-01)
-  %537 = fmul <8 x double> %533, %536
-  %538 = load <8 x double>, ptr %139, align 64, !tbaa !26
-  %539 = load <8 x double>, ptr %140, align 64, !tbaa !26
-  %540 = fcmp olt <8 x double> %538, %539
-  %541 = select <8 x i1> %540, <8 x double> %538, <8 x double> %539
-  %542 = fcmp olt <8 x double> %541, %537
-  %543 = select <8 x i1> %542, <8 x double> %541, <8 x double> %537
-  %544 = load <8 x double>, ptr %141, align 64, !tbaa !26
-  %545 = load <8 x double>, ptr %142, align 64, !tbaa !26
-  %546 = fadd <8 x double> %544, %545
-  %547 = fsub <8 x double> %546, %530
-  %548 = fmul <8 x double> %543, splat (double 0x3FF000010C6F7A0B)
-  %549 = fcmp ole <8 x double> %547, %548
-  %550 = load <8 x double>, ptr %143, align 64, !tbaa !26
-  %551 = fcmp ogt <8 x double> %550, %543
-  %552 = select <8 x i1> %551, <8 x double> %550, <8 x double> %543
-  %553 = icmp ne <8 x i64> %523, zeroinitializer
-  %554 = select <8 x i1> %549, <8 x i1> %553, <8 x i1> zeroinitializer
-  %555 = select <8 x i1> %554, <8 x double> %552, <8 x double> %550
-  store <8 x double> %555, ptr %143, align 64, !tbaa !26
-  %556 = fmul <8 x double> %543, splat (double 2.000000e+00)
-  %557 = fcmp uge <8 x double> %547, %556
-  %558 = fmul <8 x double> %547, splat (double 5.000000e-01)
-  %559 = select <8 x i1> %557, <8 x double> %543, <8 x double> %558
-  %560 = select <8 x i1> %549, <8 x double> %547, <8 x double> %559
-  %561 = icmp sgt i64 %526, 0
-  %562 = load <8 x double>, ptr %145, align 64, !tbaa !26
-  br i1 %561, label %563, label %610
+530:                                              ; preds = %524
+  %531 = load <8 x double>, ptr %134, align 64, !tbaa !26
+  %532 = load <8 x double>, ptr %135, align 64, !tbaa !26
+  %533 = load <8 x double>, ptr %136, align 64, !tbaa !26
+  %534 = load <8 x double>, ptr %137, align 64, !tbaa !26
+  %535 = fsub <8 x double> %533, %534
+  %536 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %532, <8 x double> %535, <8 x double> %531)
+  %537 = load <8 x double>, ptr %138, align 64, !tbaa !26
+  %538 = fcmp une <8 x double> %537, splat (double 2.000000e+00)
+  %539 = select <8 x i1> %538, <8 x double> splat (double 1.000000e+00), <8 x double> splat (double 5.000000e-01)
+  %540 = fmul <8 x double> %536, %539
+  %541 = load <8 x double>, ptr %139, align 64, !tbaa !26
+  %542 = load <8 x double>, ptr %140, align 64, !tbaa !26
+  %543 = fcmp olt <8 x double> %541, %542
+  %544 = select <8 x i1> %543, <8 x double> %541, <8 x double> %542
+  %545 = fcmp olt <8 x double> %544, %540
+  %546 = select <8 x i1> %545, <8 x double> %544, <8 x double> %540
+  %547 = load <8 x double>, ptr %141, align 64, !tbaa !26
+  %548 = fmul <8 x double> %547, splat (double 5.000000e-01)
+  %549 = load <8 x double>, ptr %142, align 64, !tbaa !26
+  %550 = load <8 x i64>, ptr %143, align 64, !tbaa !26
+  %551 = fneg <8 x double> %548
+  %552 = icmp eq <8 x i64> %550, zeroinitializer
+  %553 = select <8 x i1> %552, <8 x double> %551, <8 x double> %548
+  %554 = fadd <8 x double> %549, %553
+  %555 = load <8 x double>, ptr %144, align 64, !tbaa !26
+  %556 = fsub <8 x double> %554, %555
+  %557 = load <8 x double>, ptr %145, align 64, !tbaa !26
+  %558 = select <8 x i1> %552, <8 x double> zeroinitializer, <8 x double> %557
+  %559 = load <8 x double>, ptr %146, align 64, !tbaa !26
+  %560 = fsub <8 x double> %558, %559
+  %561 = load <8 x double>, ptr %1, align 64, !tbaa !26
+  %562 = load <8 x double>, ptr %147, align 64, !tbaa !26
+  %563 = load <8 x double>, ptr %148, align 64, !tbaa !26
+  %564 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %563, <8 x double> %555, <8 x double> %562)
+  %565 = load <8 x double>, ptr %149, align 64, !tbaa !26
+  %566 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %561, <8 x double> %564, <8 x double> %565)
+  %567 = fdiv <8 x double> %560, %566
+  %568 = load <8 x double>, ptr %150, align 64, !tbaa !26
+  %569 = fsub <8 x double> %555, %568
+  %570 = load <8 x double>, ptr %151, align 64, !tbaa !26
+  %571 = fdiv <8 x double> %569, %570
+  %572 = fsub <8 x double> %567, %571
+  %573 = fdiv <8 x double> %572, %570
+  %574 = fdiv <8 x double> %556, %567
+  %575 = load <8 x i64>, ptr %152, align 64, !tbaa !26
+  %576 = load <8 x i64>, ptr %153, align 64, !tbaa !26
+  %577 = or <8 x i64> %576, %575
+  %578 = icmp eq <8 x i64> %577, zeroinitializer
+  %579 = select <8 x i1> %578, <8 x double> %573, <8 x double> zeroinitializer
+  %580 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %579, <8 x double> %574, <8 x double> %567)
+  %581 = fdiv <8 x double> %556, %580
+  %582 = fcmp ule <8 x double> %581, zeroinitializer
+  %583 = select <8 x i1> %582, <8 x double> %574, <8 x double> %581
+  %584 = load <8 x double>, ptr %154, align 64, !tbaa !26
+  %585 = fcmp une <8 x double> %584, zeroinitializer
+  %586 = load <8 x double>, ptr %155, align 64, !tbaa !26
+  %587 = fcmp une <8 x double> %586, zeroinitializer
+  %588 = fcmp ule <8 x double> %557, zeroinitializer
+  %589 = or <8 x i1> %588, %585
+  %590 = fcmp ule <8 x double> %574, zeroinitializer
+  %591 = or <8 x i1> %590, %589
+  %592 = or <8 x i1> %587, %591
+  %593 = select <8 x i1> %592, <8 x double> splat (double 1.000000e+09), <8 x double> %583
+  %594 = icmp sgt i64 %529, 0
+  br i1 %594, label %595, label %642
 
-563:                                              ; preds = %527
-  %564 = load ptr, ptr %129, align 8, !tbaa !28
-  br label %565
+595:                                              ; preds = %530
+  %596 = load ptr, ptr %129, align 8, !tbaa !28
+  br label %597
 
-565:                                              ; preds = %563, %565
-  %566 = phi <8 x double> [ %560, %563 ], [ %607, %565 ]
-  %567 = phi i64 [ 0, %563 ], [ %608, %565 ]
-  %568 = getelementptr inbounds nuw %struct.Piece, ptr %564, i64 %567
-  %569 = getelementptr inbounds nuw i8, ptr %568, i64 3776
-  %570 = load <8 x double>, ptr %569, align 64, !tbaa !26
-  %571 = getelementptr inbounds nuw i8, ptr %568, i64 1472
-  %572 = load <8 x double>, ptr %571, align 64, !tbaa !26
-  %573 = fsub <8 x double> %570, %572
-  %574 = getelementptr inbounds nuw i8, ptr %568, i64 832
-  %575 = load <8 x double>, ptr %574, align 64, !tbaa !26
-  %576 = fmul <8 x double> %573, %575
-  %577 = getelementptr inbounds nuw i8, ptr %568, i64 1600
-  %578 = load <8 x double>, ptr %577, align 64, !tbaa !26
-  %579 = getelementptr inbounds nuw i8, ptr %568, i64 4032
-  %580 = load <8 x double>, ptr %579, align 64, !tbaa !26
-  %581 = fsub <8 x double> %578, %580
-  %582 = getelementptr inbounds nuw i8, ptr %568, i64 7360
-  %583 = load <8 x i64>, ptr %582, align 64, !tbaa !26
-  %584 = getelementptr inbounds nuw i8, ptr %568, i64 7296
-  %585 = load <8 x double>, ptr %584, align 64, !tbaa !26
-  %586 = fcmp une <8 x double> %585, splat (double 1.000000e+00)
-  %587 = select <8 x i1> %586, <8 x double> %576, <8 x double> %581
-  %588 = getelementptr inbounds nuw i8, ptr %568, i64 3840
-  %589 = load <8 x double>, ptr %588, align 64, !tbaa !26
-  %590 = icmp eq <8 x i64> %583, zeroinitializer
-  %591 = select <8 x i1> %590, <8 x double> %589, <8 x double> %587
-  %592 = getelementptr inbounds nuw i8, ptr %568, i64 5632
-  %593 = load <8 x double>, ptr %592, align 64, !tbaa !26
-  %594 = getelementptr inbounds nuw i8, ptr %568, i64 7168
-  %595 = load <8 x double>, ptr %594, align 64, !tbaa !26
-  %596 = fdiv <8 x double> %595, %562
-  %597 = select <8 x i1> %590, <8 x double> %596, <8 x double> zeroinitializer
-  %598 = fsub <8 x double> %593, %597
-  %599 = fcmp ule <8 x double> %591, zeroinitializer
-  %600 = fcmp ule <8 x double> %598, zeroinitializer
-  %601 = or <8 x i1> %599, %600
-  %602 = fdiv <8 x double> %591, %598
-  %603 = fcmp ogt <8 x double> %602, splat (double 1.000000e-03)
-  %604 = select <8 x i1> %603, <8 x double> %602, <8 x double> splat (double 1.000000e-03)
-  %605 = fcmp olt <8 x double> %566, %604
-  %606 = select <8 x i1> %601, <8 x i1> splat (i1 true), <8 x i1> %605
-  %607 = select <8 x i1> %606, <8 x double> %566, <8 x double> %604
-  %608 = add nuw nsw i64 %567, 1
-  %609 = icmp eq i64 %608, %526
-  br i1 %609, label %610, label %565, !llvm.loop !54
+597:                                              ; preds = %595, %597
+  %598 = phi <8 x double> [ %593, %595 ], [ %639, %597 ]
+  %599 = phi i64 [ 0, %595 ], [ %640, %597 ]
+  %600 = getelementptr inbounds nuw %struct.Piece, ptr %596, i64 %599
+  %601 = getelementptr inbounds nuw i8, ptr %600, i64 3776
+  %602 = load <8 x double>, ptr %601, align 64, !tbaa !26
+  %603 = getelementptr inbounds nuw i8, ptr %600, i64 1472
+  %604 = load <8 x double>, ptr %603, align 64, !tbaa !26
+  %605 = fsub <8 x double> %602, %604
+  %606 = getelementptr inbounds nuw i8, ptr %600, i64 832
+  %607 = load <8 x double>, ptr %606, align 64, !tbaa !26
+  %608 = fmul <8 x double> %605, %607
+  %609 = getelementptr inbounds nuw i8, ptr %600, i64 1600
+  %610 = load <8 x double>, ptr %609, align 64, !tbaa !26
+  %611 = getelementptr inbounds nuw i8, ptr %600, i64 4032
+  %612 = load <8 x double>, ptr %611, align 64, !tbaa !26
+  %613 = fsub <8 x double> %610, %612
+  %614 = getelementptr inbounds nuw i8, ptr %600, i64 7360
+  %615 = load <8 x i64>, ptr %614, align 64, !tbaa !26
+  %616 = getelementptr inbounds nuw i8, ptr %600, i64 7296
+  %617 = load <8 x double>, ptr %616, align 64, !tbaa !26
+  %618 = fcmp une <8 x double> %617, splat (double 1.000000e+00)
+  %619 = select <8 x i1> %618, <8 x double> %608, <8 x double> %613
+  %620 = getelementptr inbounds nuw i8, ptr %600, i64 3840
+  %621 = load <8 x double>, ptr %620, align 64, !tbaa !26
+  %622 = icmp eq <8 x i64> %615, zeroinitializer
+  %623 = select <8 x i1> %622, <8 x double> %621, <8 x double> %619
+  %624 = getelementptr inbounds nuw i8, ptr %600, i64 5632
+  %625 = load <8 x double>, ptr %624, align 64, !tbaa !26
+  %626 = getelementptr inbounds nuw i8, ptr %600, i64 7168
+  %627 = load <8 x double>, ptr %626, align 64, !tbaa !26
+  %628 = fdiv <8 x double> %627, %570
+  %629 = select <8 x i1> %622, <8 x double> %628, <8 x double> zeroinitializer
+  %630 = fsub <8 x double> %625, %629
+  %631 = fcmp ule <8 x double> %623, zeroinitializer
+  %632 = fcmp ule <8 x double> %630, zeroinitializer
+  %633 = or <8 x i1> %631, %632
+  %634 = fdiv <8 x double> %623, %630
+  %635 = fcmp ogt <8 x double> %634, splat (double 1.000000e-03)
+  %636 = select <8 x i1> %635, <8 x double> %634, <8 x double> splat (double 1.000000e-03)
+  %637 = select <8 x i1> %633, <8 x double> splat (double 1.000000e+09), <8 x double> %636
+  %638 = fcmp olt <8 x double> %598, %637
+  %639 = select <8 x i1> %638, <8 x double> %598, <8 x double> %637
+  %640 = add nuw nsw i64 %599, 1
+  %641 = icmp eq i64 %640, %529
+  br i1 %641, label %642, label %597, !llvm.loop !54
 
-610:                                              ; preds = %565, %527
-  %611 = phi <8 x double> [ %560, %527 ], [ %607, %565 ]
-  %612 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %611)
-  %613 = insertelement <8 x double> poison, double %612, i64 0
-  %614 = shufflevector <8 x double> %613, <8 x double> poison, <8 x i32> zeroinitializer
-  %615 = load <8 x double>, ptr %146, align 64, !tbaa !26
-  %616 = icmp eq <8 x i64> %523, zeroinitializer
-  %617 = select <8 x i1> %616, <8 x double> %615, <8 x double> %614
-  store <8 x double> %617, ptr %146, align 64, !tbaa !26
-  %618 = load <8 x i64>, ptr %147, align 64, !tbaa !26
-  %619 = fdiv <8 x double> %617, %562
-  %620 = fdiv <8 x double> splat (double 1.000000e+00), %617
-  %621 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %619, <8 x double> splat (double 2.000000e+00), <8 x double> splat (double 1.000000e+00))
-  %622 = fadd <8 x double> %619, splat (double 1.000000e+00)
-  %623 = fdiv <8 x double> %621, %622
-  %624 = fmul <8 x double> %620, %623
-  %625 = icmp eq <8 x i64> %618, zeroinitializer
-  %626 = select <8 x i1> %625, <8 x double> %624, <8 x double> %620
-  %627 = fneg <8 x double> %620
-  %628 = fneg <8 x double> %622
-  %629 = fmul <8 x double> %620, %628
-  %630 = select <8 x i1> %625, <8 x double> %629, <8 x double> %627
-  %631 = fmul <8 x double> %619, %619
-  %632 = fdiv <8 x double> %631, %622
-  %633 = fmul <8 x double> %620, %632
-  %634 = select <8 x i1> %625, <8 x double> %633, <8 x double> zeroinitializer
-  %635 = load <8 x double>, ptr %148, align 64, !tbaa !26
-  %636 = select <8 x i1> %616, <8 x double> %635, <8 x double> %626
-  store <8 x double> %636, ptr %148, align 64, !tbaa !26
-  %637 = load <8 x double>, ptr %149, align 64, !tbaa !26
-  %638 = select <8 x i1> %616, <8 x double> %637, <8 x double> %630
-  store <8 x double> %638, ptr %149, align 64, !tbaa !26
-  %639 = load <8 x double>, ptr %150, align 64, !tbaa !26
-  %640 = select <8 x i1> %616, <8 x double> %639, <8 x double> %634
-  store <8 x double> %640, ptr %150, align 64, !tbaa !26
-  %641 = select <8 x i1> %625, <8 x double> %619, <8 x double> zeroinitializer
-  %642 = load <8 x double>, ptr %152, align 64, !tbaa !26
-  %643 = load <8 x double>, ptr %153, align 64, !tbaa !26
-  %644 = fsub <8 x double> %642, %643
-  %645 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %641, <8 x double> %644, <8 x double> %642)
-  %646 = load <8 x double>, ptr %151, align 64, !tbaa !26
-  %647 = select <8 x i1> %616, <8 x double> %646, <8 x double> %645
-  %648 = load <8 x double>, ptr %238, align 64, !tbaa !26
-  %649 = load <8 x double>, ptr %239, align 64, !tbaa !26
-  %650 = fsub <8 x double> %648, %649
-  %651 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %641, <8 x double> %650, <8 x double> %648)
-  %652 = load <8 x double>, ptr %237, align 64, !tbaa !26
-  %653 = select <8 x i1> %616, <8 x double> %652, <8 x double> %651
-  store <8 x double> %653, ptr %237, align 64, !tbaa !26
-  %654 = load <8 x double>, ptr %241, align 64, !tbaa !26
-  %655 = load <8 x double>, ptr %242, align 64, !tbaa !26
-  %656 = fsub <8 x double> %654, %655
-  %657 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %641, <8 x double> %656, <8 x double> %654)
-  %658 = load <8 x double>, ptr %240, align 64, !tbaa !26
-  %659 = select <8 x i1> %616, <8 x double> %658, <8 x double> %657
-  store <8 x double> %659, ptr %240, align 64, !tbaa !26
-  %660 = load <8 x double>, ptr %244, align 64, !tbaa !26
-  %661 = load <8 x double>, ptr %245, align 64, !tbaa !26
-  %662 = fsub <8 x double> %660, %661
-  %663 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %641, <8 x double> %662, <8 x double> %660)
-  %664 = load <8 x double>, ptr %243, align 64, !tbaa !26
-  %665 = select <8 x i1> %616, <8 x double> %664, <8 x double> %663
-  store <8 x double> %665, ptr %243, align 64, !tbaa !26
-  %666 = load <8 x double>, ptr %247, align 64, !tbaa !26
-  %667 = load <8 x double>, ptr %248, align 64, !tbaa !26
-  %668 = fsub <8 x double> %666, %667
-  %669 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %641, <8 x double> %668, <8 x double> %666)
-  %670 = load <8 x double>, ptr %246, align 64, !tbaa !26
-  %671 = select <8 x i1> %616, <8 x double> %670, <8 x double> %669
-  store <8 x double> %671, ptr %246, align 64, !tbaa !26
-  %672 = load <8 x double>, ptr %250, align 64, !tbaa !26
-  %673 = load <8 x double>, ptr %251, align 64, !tbaa !26
-  %674 = fsub <8 x double> %672, %673
-  %675 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %641, <8 x double> %674, <8 x double> %672)
-  %676 = load <8 x double>, ptr %249, align 64, !tbaa !26
-  %677 = select <8 x i1> %616, <8 x double> %676, <8 x double> %675
-  store <8 x double> %677, ptr %249, align 64, !tbaa !26
-  %678 = load <8 x i64>, ptr %154, align 64, !tbaa !26
-  %679 = load <8 x double>, ptr %155, align 64, !tbaa !26
-  %680 = icmp eq <8 x i64> %678, zeroinitializer
-  %681 = select <8 x i1> %680, <8 x double> zeroinitializer, <8 x double> %679
-  %682 = load <8 x double>, ptr %156, align 64, !tbaa !26
-  %683 = fsub <8 x double> %681, %682
-  %684 = load <8 x double>, ptr %1, align 64, !tbaa !26
-  %685 = load <8 x double>, ptr %157, align 64, !tbaa !26
-  %686 = load <8 x double>, ptr %158, align 64, !tbaa !26
-  %687 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %686, <8 x double> %642, <8 x double> %685)
-  %688 = load <8 x double>, ptr %159, align 64, !tbaa !26
-  %689 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %684, <8 x double> %687, <8 x double> %688)
-  %690 = fdiv <8 x double> %683, %689
-  %691 = and <8 x i64> %618, %523
-  %692 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %693 = fcmp une <8 x double> %692, zeroinitializer
-  %694 = load <8 x double>, ptr %146, align 64, !tbaa !26
-  %695 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %694, <8 x double> %690, <8 x double> %642)
-  %696 = icmp eq <8 x i64> %691, zeroinitializer
-  %697 = select <8 x i1> %693, <8 x i1> splat (i1 true), <8 x i1> %696
-  %698 = select <8 x i1> %697, <8 x double> %647, <8 x double> %695
-  store <8 x double> %698, ptr %151, align 64, !tbaa !26
-  %699 = load i64, ptr %144, align 8, !tbaa !20
-  %700 = icmp sgt i64 %699, 0
-  br i1 %700, label %701, label %1013
+642:                                              ; preds = %597, %530
+  %643 = phi <8 x double> [ %593, %530 ], [ %639, %597 ]
+  %644 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %643)
+  %645 = insertelement <8 x double> poison, double %644, i64 0
+  %646 = shufflevector <8 x double> %645, <8 x double> poison, <8 x i32> zeroinitializer
+  %647 = load <8 x double>, ptr %157, align 64, !tbaa !26
+  %648 = load <8 x double>, ptr %158, align 64, !tbaa !26
+  %649 = fadd <8 x double> %647, %648
+  %650 = fsub <8 x double> %649, %533
+  %651 = fmul <8 x double> %646, splat (double 1.050000e+00)
+  %652 = fcmp ugt <8 x double> %650, %651
+  %653 = select <8 x i1> %652, <8 x double> %646, <8 x double> %650
+  %654 = fmul <8 x double> %546, splat (double 0x3FF000010C6F7A0B)
+  %655 = fcmp ole <8 x double> %653, %654
+  %656 = load <8 x double>, ptr %159, align 64, !tbaa !26
+  %657 = fcmp ogt <8 x double> %656, %546
+  %658 = select <8 x i1> %657, <8 x double> %656, <8 x double> %546
+  %659 = icmp ne <8 x i64> %526, zeroinitializer
+  %660 = select <8 x i1> %655, <8 x i1> %659, <8 x i1> zeroinitializer
+  %661 = select <8 x i1> %660, <8 x double> %658, <8 x double> %656
+  store <8 x double> %661, ptr %159, align 64, !tbaa !26
+  %662 = fmul <8 x double> %546, splat (double 2.000000e+00)
+  %663 = fcmp uge <8 x double> %653, %662
+  %664 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %665 = fcmp une <8 x double> %664, zeroinitializer
+  %666 = or <8 x i1> %665, %663
+  %667 = fmul <8 x double> %653, splat (double 5.000000e-01)
+  %668 = select <8 x i1> %666, <8 x double> %546, <8 x double> %667
+  %669 = select <8 x i1> %655, <8 x double> %653, <8 x double> %668
+  %670 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %671 = icmp eq <8 x i64> %526, zeroinitializer
+  %672 = select <8 x i1> %671, <8 x double> %670, <8 x double> %669
+  store <8 x double> %672, ptr %160, align 64, !tbaa !26
+  %673 = fdiv <8 x double> %672, %570
+  %674 = fdiv <8 x double> splat (double 1.000000e+00), %672
+  %675 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %673, <8 x double> splat (double 2.000000e+00), <8 x double> splat (double 1.000000e+00))
+  %676 = fadd <8 x double> %673, splat (double 1.000000e+00)
+  %677 = fdiv <8 x double> %675, %676
+  %678 = fmul <8 x double> %674, %677
+  %679 = icmp eq <8 x i64> %575, zeroinitializer
+  %680 = select <8 x i1> %679, <8 x double> %678, <8 x double> %674
+  %681 = fneg <8 x double> %674
+  %682 = fneg <8 x double> %676
+  %683 = fmul <8 x double> %674, %682
+  %684 = select <8 x i1> %679, <8 x double> %683, <8 x double> %681
+  %685 = fmul <8 x double> %673, %673
+  %686 = fdiv <8 x double> %685, %676
+  %687 = fmul <8 x double> %674, %686
+  %688 = select <8 x i1> %679, <8 x double> %687, <8 x double> zeroinitializer
+  %689 = load <8 x double>, ptr %162, align 64, !tbaa !26
+  %690 = select <8 x i1> %671, <8 x double> %689, <8 x double> %680
+  store <8 x double> %690, ptr %162, align 64, !tbaa !26
+  %691 = load <8 x double>, ptr %163, align 64, !tbaa !26
+  %692 = select <8 x i1> %671, <8 x double> %691, <8 x double> %684
+  store <8 x double> %692, ptr %163, align 64, !tbaa !26
+  %693 = load <8 x double>, ptr %164, align 64, !tbaa !26
+  %694 = select <8 x i1> %671, <8 x double> %693, <8 x double> %688
+  store <8 x double> %694, ptr %164, align 64, !tbaa !26
+  %695 = select <8 x i1> %679, <8 x double> %673, <8 x double> zeroinitializer
+  %696 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %695, <8 x double> %569, <8 x double> %555)
+  %697 = load <8 x double>, ptr %165, align 64, !tbaa !26
+  %698 = select <8 x i1> %671, <8 x double> %697, <8 x double> %696
+  %699 = load <8 x double>, ptr %241, align 64, !tbaa !26
+  %700 = load <8 x double>, ptr %242, align 64, !tbaa !26
+  %701 = fsub <8 x double> %699, %700
+  %702 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %695, <8 x double> %701, <8 x double> %699)
+  %703 = load <8 x double>, ptr %240, align 64, !tbaa !26
+  %704 = select <8 x i1> %671, <8 x double> %703, <8 x double> %702
+  store <8 x double> %704, ptr %240, align 64, !tbaa !26
+  %705 = load <8 x double>, ptr %244, align 64, !tbaa !26
+  %706 = load <8 x double>, ptr %245, align 64, !tbaa !26
+  %707 = fsub <8 x double> %705, %706
+  %708 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %695, <8 x double> %707, <8 x double> %705)
+  %709 = load <8 x double>, ptr %243, align 64, !tbaa !26
+  %710 = select <8 x i1> %671, <8 x double> %709, <8 x double> %708
+  store <8 x double> %710, ptr %243, align 64, !tbaa !26
+  %711 = load <8 x double>, ptr %247, align 64, !tbaa !26
+  %712 = load <8 x double>, ptr %248, align 64, !tbaa !26
+  %713 = fsub <8 x double> %711, %712
+  %714 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %695, <8 x double> %713, <8 x double> %711)
+  %715 = load <8 x double>, ptr %246, align 64, !tbaa !26
+  %716 = select <8 x i1> %671, <8 x double> %715, <8 x double> %714
+  store <8 x double> %716, ptr %246, align 64, !tbaa !26
+  %717 = load <8 x double>, ptr %250, align 64, !tbaa !26
+  %718 = load <8 x double>, ptr %251, align 64, !tbaa !26
+  %719 = fsub <8 x double> %717, %718
+  %720 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %695, <8 x double> %719, <8 x double> %717)
+  %721 = load <8 x double>, ptr %249, align 64, !tbaa !26
+  %722 = select <8 x i1> %671, <8 x double> %721, <8 x double> %720
+  store <8 x double> %722, ptr %249, align 64, !tbaa !26
+  %723 = load <8 x double>, ptr %253, align 64, !tbaa !26
+  %724 = load <8 x double>, ptr %254, align 64, !tbaa !26
+  %725 = fsub <8 x double> %723, %724
+  %726 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %695, <8 x double> %725, <8 x double> %723)
+  %727 = load <8 x double>, ptr %252, align 64, !tbaa !26
+  %728 = select <8 x i1> %671, <8 x double> %727, <8 x double> %726
+  store <8 x double> %728, ptr %252, align 64, !tbaa !26
+  %729 = load <8 x i64>, ptr %143, align 64, !tbaa !26
+  %730 = icmp eq <8 x i64> %729, zeroinitializer
+  %731 = select <8 x i1> %730, <8 x double> zeroinitializer, <8 x double> %557
+  %732 = load <8 x double>, ptr %146, align 64, !tbaa !26
+  %733 = fsub <8 x double> %731, %732
+  %734 = load <8 x double>, ptr %144, align 64, !tbaa !26
+  %735 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %563, <8 x double> %734, <8 x double> %562)
+  %736 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %561, <8 x double> %735, <8 x double> %565)
+  %737 = fdiv <8 x double> %733, %736
+  %738 = load <8 x i64>, ptr %153, align 64, !tbaa !26
+  %739 = load <8 x i64>, ptr %152, align 64, !tbaa !26
+  %740 = or <8 x i64> %739, %738
+  %741 = and <8 x i64> %740, %526
+  %742 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %672, <8 x double> %737, <8 x double> %734)
+  %743 = icmp eq <8 x i64> %741, zeroinitializer
+  %744 = select <8 x i1> %587, <8 x i1> splat (i1 true), <8 x i1> %743
+  %745 = select <8 x i1> %744, <8 x double> %698, <8 x double> %742
+  store <8 x double> %745, ptr %165, align 64, !tbaa !26
+  %746 = load <8 x double>, ptr %166, align 64, !tbaa !26
+  %747 = select <8 x i1> %671, <8 x double> %746, <8 x double> %733
+  store <8 x double> %747, ptr %166, align 64, !tbaa !26
+  %748 = xor <8 x i64> %739, splat (i64 -1)
+  %749 = and <8 x i64> %738, %748
+  store <8 x i64> %749, ptr %153, align 64, !tbaa !26
+  %750 = load i64, ptr %156, align 8, !tbaa !20
+  %751 = icmp sgt i64 %750, 0
+  br i1 %751, label %752, label %1064
 
-701:                                              ; preds = %610, %996
-  %702 = phi i64 [ %997, %996 ], [ 0, %610 ]
-  %703 = load ptr, ptr %129, align 8, !tbaa !28
-  %704 = getelementptr inbounds nuw %struct.Piece, ptr %703, i64 %702
-  %705 = load <8 x double>, ptr %146, align 64, !tbaa !26
-  %706 = load <8 x double>, ptr %145, align 64, !tbaa !26
-  %707 = getelementptr inbounds nuw i8, ptr %704, i64 7424
-  %708 = load <8 x i64>, ptr %707, align 64, !tbaa !26
-  %709 = fdiv <8 x double> %705, %706
-  %710 = fdiv <8 x double> splat (double 1.000000e+00), %705
-  %711 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %709, <8 x double> splat (double 2.000000e+00), <8 x double> splat (double 1.000000e+00))
-  %712 = fadd <8 x double> %709, splat (double 1.000000e+00)
-  %713 = fdiv <8 x double> %711, %712
-  %714 = fmul <8 x double> %710, %713
-  %715 = icmp eq <8 x i64> %708, zeroinitializer
-  %716 = select <8 x i1> %715, <8 x double> %714, <8 x double> %710
-  %717 = fneg <8 x double> %710
-  %718 = fneg <8 x double> %712
-  %719 = fmul <8 x double> %710, %718
-  %720 = select <8 x i1> %715, <8 x double> %719, <8 x double> %717
-  %721 = fmul <8 x double> %709, %709
-  %722 = fdiv <8 x double> %721, %712
-  %723 = fmul <8 x double> %710, %722
-  %724 = select <8 x i1> %715, <8 x double> %723, <8 x double> zeroinitializer
-  %725 = getelementptr inbounds nuw i8, ptr %704, i64 5248
-  %726 = load <8 x double>, ptr %725, align 64, !tbaa !26
-  %727 = select <8 x i1> %616, <8 x double> %726, <8 x double> %716
-  store <8 x double> %727, ptr %725, align 64, !tbaa !26
-  %728 = getelementptr inbounds nuw i8, ptr %704, i64 5312
-  %729 = load <8 x double>, ptr %728, align 64, !tbaa !26
-  %730 = select <8 x i1> %616, <8 x double> %729, <8 x double> %720
-  store <8 x double> %730, ptr %728, align 64, !tbaa !26
-  %731 = getelementptr inbounds nuw i8, ptr %704, i64 5376
-  %732 = load <8 x double>, ptr %731, align 64, !tbaa !26
-  %733 = select <8 x i1> %616, <8 x double> %732, <8 x double> %724
-  store <8 x double> %733, ptr %731, align 64, !tbaa !26
-  %734 = load <8 x double>, ptr %146, align 64, !tbaa !26
-  %735 = load <8 x double>, ptr %145, align 64, !tbaa !26
-  %736 = fdiv <8 x double> %734, %735
-  %737 = select <8 x i1> %715, <8 x double> %736, <8 x double> zeroinitializer
-  %738 = getelementptr inbounds nuw i8, ptr %704, i64 2944
-  %739 = getelementptr inbounds nuw i8, ptr %704, i64 3712
-  %740 = getelementptr inbounds nuw i8, ptr %704, i64 4480
-  br label %1000
+752:                                              ; preds = %642, %1047
+  %753 = phi i64 [ %1048, %1047 ], [ 0, %642 ]
+  %754 = load ptr, ptr %129, align 8, !tbaa !28
+  %755 = getelementptr inbounds nuw %struct.Piece, ptr %754, i64 %753
+  %756 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %757 = load <8 x double>, ptr %151, align 64, !tbaa !26
+  %758 = getelementptr inbounds nuw i8, ptr %755, i64 7424
+  %759 = load <8 x i64>, ptr %758, align 64, !tbaa !26
+  %760 = fdiv <8 x double> %756, %757
+  %761 = fdiv <8 x double> splat (double 1.000000e+00), %756
+  %762 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %760, <8 x double> splat (double 2.000000e+00), <8 x double> splat (double 1.000000e+00))
+  %763 = fadd <8 x double> %760, splat (double 1.000000e+00)
+  %764 = fdiv <8 x double> %762, %763
+  %765 = fmul <8 x double> %761, %764
+  %766 = icmp eq <8 x i64> %759, zeroinitializer
+  %767 = select <8 x i1> %766, <8 x double> %765, <8 x double> %761
+  %768 = fneg <8 x double> %761
+  %769 = fneg <8 x double> %763
+  %770 = fmul <8 x double> %761, %769
+  %771 = select <8 x i1> %766, <8 x double> %770, <8 x double> %768
+  %772 = fmul <8 x double> %760, %760
+  %773 = fdiv <8 x double> %772, %763
+  %774 = fmul <8 x double> %761, %773
+  %775 = select <8 x i1> %766, <8 x double> %774, <8 x double> zeroinitializer
+  %776 = getelementptr inbounds nuw i8, ptr %755, i64 5248
+  %777 = load <8 x double>, ptr %776, align 64, !tbaa !26
+  %778 = select <8 x i1> %671, <8 x double> %777, <8 x double> %767
+  store <8 x double> %778, ptr %776, align 64, !tbaa !26
+  %779 = getelementptr inbounds nuw i8, ptr %755, i64 5312
+  %780 = load <8 x double>, ptr %779, align 64, !tbaa !26
+  %781 = select <8 x i1> %671, <8 x double> %780, <8 x double> %771
+  store <8 x double> %781, ptr %779, align 64, !tbaa !26
+  %782 = getelementptr inbounds nuw i8, ptr %755, i64 5376
+  %783 = load <8 x double>, ptr %782, align 64, !tbaa !26
+  %784 = select <8 x i1> %671, <8 x double> %783, <8 x double> %775
+  store <8 x double> %784, ptr %782, align 64, !tbaa !26
+  %785 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %786 = load <8 x double>, ptr %151, align 64, !tbaa !26
+  %787 = fdiv <8 x double> %785, %786
+  %788 = select <8 x i1> %766, <8 x double> %787, <8 x double> zeroinitializer
+  %789 = getelementptr inbounds nuw i8, ptr %755, i64 2944
+  %790 = getelementptr inbounds nuw i8, ptr %755, i64 3712
+  %791 = getelementptr inbounds nuw i8, ptr %755, i64 4480
+  br label %1051
 
-741:                                              ; preds = %1000
-  %742 = load <8 x double>, ptr %738, align 64, !tbaa !26
-  %743 = load <8 x double>, ptr %739, align 64, !tbaa !26
-  %744 = fcmp olt <8 x double> %742, %743
-  %745 = select <8 x i1> %744, <8 x double> %742, <8 x double> %743
-  %746 = load <8 x double>, ptr %704, align 64, !tbaa !26
-  %747 = fmul <8 x double> %746, splat (double 3.000000e-01)
-  %748 = fcmp ogt <8 x double> %745, %747
-  %749 = select <8 x i1> %748, <8 x double> %745, <8 x double> %747
-  %750 = select <8 x i1> %616, <8 x double> %742, <8 x double> %749
-  store <8 x double> %750, ptr %738, align 64, !tbaa !26
-  %751 = getelementptr inbounds nuw i8, ptr %704, i64 5632
-  %752 = getelementptr inbounds nuw i8, ptr %704, i64 3456
-  %753 = load <8 x double>, ptr %752, align 64, !tbaa !26
-  %754 = fcmp ogt <8 x double> %753, zeroinitializer
-  %755 = select <8 x i1> %754, <8 x double> %753, <8 x double> zeroinitializer
-  %756 = load <8 x double>, ptr %751, align 64, !tbaa !26
-  %757 = select <8 x i1> %616, <8 x double> %756, <8 x double> %755
-  store <8 x double> %757, ptr %751, align 64, !tbaa !26
-  %758 = getelementptr inbounds nuw i8, ptr %704, i64 384
-  %759 = load <8 x double>, ptr %758, align 64, !tbaa !26
-  %760 = getelementptr inbounds nuw i8, ptr %704, i64 448
-  %761 = load <8 x double>, ptr %760, align 64, !tbaa !26
-  %762 = getelementptr inbounds nuw i8, ptr %704, i64 512
-  %763 = load <8 x double>, ptr %762, align 64, !tbaa !26
-  %764 = getelementptr inbounds nuw i8, ptr %704, i64 640
-  %765 = load <8 x double>, ptr %764, align 64, !tbaa !26
-  %766 = getelementptr inbounds nuw i8, ptr %704, i64 768
-  %767 = load <8 x double>, ptr %766, align 64, !tbaa !26
-  %768 = getelementptr inbounds nuw i8, ptr %704, i64 832
-  %769 = getelementptr inbounds nuw i8, ptr %704, i64 1536
-  %770 = load <8 x double>, ptr %769, align 64, !tbaa !26
-  %771 = getelementptr inbounds nuw i8, ptr %704, i64 4416
-  %772 = load <8 x double>, ptr %771, align 64, !tbaa !26
-  %773 = fsub <8 x double> %772, %770
-  %774 = getelementptr inbounds nuw i8, ptr %704, i64 5184
-  %775 = load <8 x double>, ptr %774, align 64, !tbaa !26
-  %776 = fsub <8 x double> %775, %770
-  %777 = load <8 x double>, ptr %728, align 64, !tbaa !26
-  %778 = load <8 x double>, ptr %731, align 64, !tbaa !26
-  %779 = fmul <8 x double> %773, %777
-  %780 = fmul <8 x double> %776, %778
-  %781 = fmul <8 x double> %770, %777
-  %782 = fmul <8 x double> %765, %781
-  %783 = fmul <8 x double> %770, %778
-  %784 = fmul <8 x double> %765, %783
-  %785 = getelementptr inbounds nuw i8, ptr %704, i64 7568
-  %786 = load ptr, ptr %785, align 16, !tbaa !44
-  %787 = getelementptr inbounds nuw i8, ptr %704, i64 7576
-  %788 = load ptr, ptr %787, align 8, !tbaa !55
-  %789 = getelementptr inbounds nuw i8, ptr %704, i64 7656
-  %790 = load ptr, ptr %789, align 8, !tbaa !46
-  %791 = getelementptr inbounds nuw i8, ptr %704, i64 7560
-  %792 = load ptr, ptr %791, align 8, !tbaa !56
-  %793 = getelementptr inbounds nuw i8, ptr %704, i64 7584
-  %794 = load ptr, ptr %793, align 32, !tbaa !57
-  %795 = load i64, ptr %119, align 16, !tbaa !21
-  %796 = icmp sgt i64 %795, 0
-  br i1 %796, label %797, label %799
-
-797:                                              ; preds = %741
-  %798 = getelementptr inbounds nuw i8, ptr %704, i64 7552
-  br label %812
-
-799:                                              ; preds = %843, %741
-  %800 = fmul <8 x double> %767, %777
-  %801 = fmul <8 x double> %767, %778
-  %802 = getelementptr inbounds nuw i8, ptr %704, i64 7736
-  %803 = load ptr, ptr %802, align 8, !tbaa !47
-  %804 = getelementptr inbounds nuw i8, ptr %704, i64 7744
-  %805 = load ptr, ptr %804, align 64, !tbaa !58
-  %806 = load i64, ptr %120, align 8, !tbaa !22
-  %807 = icmp sgt i64 %806, 0
-  br i1 %807, label %808, label %877
-
-808:                                              ; preds = %799
-  %809 = getelementptr inbounds nuw i8, ptr %704, i64 7688
-  %810 = getelementptr inbounds nuw i8, ptr %704, i64 7696
-  %811 = getelementptr inbounds nuw i8, ptr %704, i64 7704
-  br label %850
-
-812:                                              ; preds = %797, %843
-  %813 = phi i64 [ 0, %797 ], [ %847, %843 ]
-  %814 = getelementptr inbounds nuw <8 x double>, ptr %786, i64 %813
-  %815 = load <8 x double>, ptr %814, align 64, !tbaa !26
-  %816 = getelementptr inbounds nuw <8 x double>, ptr %788, i64 %813
-  %817 = load <8 x double>, ptr %816, align 64, !tbaa !26
-  %818 = fsub <8 x double> %815, %817
-  %819 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %737, <8 x double> %818, <8 x double> %815)
-  %820 = getelementptr inbounds nuw <8 x double>, ptr %792, i64 %813
+792:                                              ; preds = %1051
+  %793 = load <8 x double>, ptr %789, align 64, !tbaa !26
+  %794 = load <8 x double>, ptr %790, align 64, !tbaa !26
+  %795 = fcmp olt <8 x double> %793, %794
+  %796 = select <8 x i1> %795, <8 x double> %793, <8 x double> %794
+  %797 = load <8 x double>, ptr %755, align 64, !tbaa !26
+  %798 = fmul <8 x double> %797, splat (double 3.000000e-01)
+  %799 = fcmp ogt <8 x double> %796, %798
+  %800 = select <8 x i1> %799, <8 x double> %796, <8 x double> %798
+  %801 = select <8 x i1> %671, <8 x double> %793, <8 x double> %800
+  store <8 x double> %801, ptr %789, align 64, !tbaa !26
+  %802 = getelementptr inbounds nuw i8, ptr %755, i64 5632
+  %803 = getelementptr inbounds nuw i8, ptr %755, i64 3456
+  %804 = load <8 x double>, ptr %803, align 64, !tbaa !26
+  %805 = fcmp ogt <8 x double> %804, zeroinitializer
+  %806 = select <8 x i1> %805, <8 x double> %804, <8 x double> zeroinitializer
+  %807 = load <8 x double>, ptr %802, align 64, !tbaa !26
+  %808 = select <8 x i1> %671, <8 x double> %807, <8 x double> %806
+  store <8 x double> %808, ptr %802, align 64, !tbaa !26
+  %809 = getelementptr inbounds nuw i8, ptr %755, i64 384
+  %810 = load <8 x double>, ptr %809, align 64, !tbaa !26
+  %811 = getelementptr inbounds nuw i8, ptr %755, i64 448
+  %812 = load <8 x double>, ptr %811, align 64, !tbaa !26
+  %813 = getelementptr inbounds nuw i8, ptr %755, i64 512
+  %814 = load <8 x double>, ptr %813, align 64, !tbaa !26
+  %815 = getelementptr inbounds nuw i8, ptr %755, i64 640
+  %816 = load <8 x double>, ptr %815, align 64, !tbaa !26
+  %817 = getelementptr inbounds nuw i8, ptr %755, i64 768
+  %818 = load <8 x double>, ptr %817, align 64, !tbaa !26
+  %819 = getelementptr inbounds nuw i8, ptr %755, i64 832
+  %820 = getelementptr inbounds nuw i8, ptr %755, i64 1536
   %821 = load <8 x double>, ptr %820, align 64, !tbaa !26
-  %822 = select <8 x i1> %616, <8 x double> %821, <8 x double> %819
-  store <8 x double> %822, ptr %820, align 64, !tbaa !26
-  %823 = load i64, ptr %798, align 64, !tbaa !31
-  %824 = icmp slt i64 %813, %823
-  %825 = getelementptr inbounds nuw <8 x double>, ptr %790, i64 %813
+  %822 = getelementptr inbounds nuw i8, ptr %755, i64 4416
+  %823 = load <8 x double>, ptr %822, align 64, !tbaa !26
+  %824 = fsub <8 x double> %823, %821
+  %825 = getelementptr inbounds nuw i8, ptr %755, i64 5184
   %826 = load <8 x double>, ptr %825, align 64, !tbaa !26
-  br i1 %824, label %827, label %830
+  %827 = fsub <8 x double> %826, %821
+  %828 = load <8 x double>, ptr %779, align 64, !tbaa !26
+  %829 = load <8 x double>, ptr %782, align 64, !tbaa !26
+  %830 = fmul <8 x double> %824, %828
+  %831 = fmul <8 x double> %827, %829
+  %832 = fmul <8 x double> %821, %828
+  %833 = fmul <8 x double> %816, %832
+  %834 = fmul <8 x double> %821, %829
+  %835 = fmul <8 x double> %816, %834
+  %836 = getelementptr inbounds nuw i8, ptr %755, i64 7568
+  %837 = load ptr, ptr %836, align 16, !tbaa !44
+  %838 = getelementptr inbounds nuw i8, ptr %755, i64 7576
+  %839 = load ptr, ptr %838, align 8, !tbaa !55
+  %840 = getelementptr inbounds nuw i8, ptr %755, i64 7656
+  %841 = load ptr, ptr %840, align 8, !tbaa !46
+  %842 = getelementptr inbounds nuw i8, ptr %755, i64 7560
+  %843 = load ptr, ptr %842, align 8, !tbaa !56
+  %844 = getelementptr inbounds nuw i8, ptr %755, i64 7584
+  %845 = load ptr, ptr %844, align 32, !tbaa !57
+  %846 = load i64, ptr %119, align 16, !tbaa !21
+  %847 = icmp sgt i64 %846, 0
+  br i1 %847, label %848, label %850
 
-827:                                              ; preds = %812
-  %828 = fmul <8 x double> %784, %817
-  %829 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %782, <8 x double> %815, <8 x double> %828)
-  br label %843
+848:                                              ; preds = %792
+  %849 = getelementptr inbounds nuw i8, ptr %755, i64 7552
+  br label %863
 
-830:                                              ; preds = %812
-  %831 = fmul <8 x double> %763, %815
-  %832 = fmul <8 x double> %831, splat (double 0x3FD5555555555555)
-  %833 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %761, <8 x double> splat (double 5.000000e-01), <8 x double> %832)
-  %834 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %815, <8 x double> %833, <8 x double> %759)
-  %835 = fmul <8 x double> %815, %834
-  %836 = fmul <8 x double> %763, %817
-  %837 = fmul <8 x double> %836, splat (double 0x3FD5555555555555)
-  %838 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %761, <8 x double> splat (double 5.000000e-01), <8 x double> %837)
-  %839 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %817, <8 x double> %838, <8 x double> %759)
-  %840 = fmul <8 x double> %817, %839
-  %841 = fmul <8 x double> %780, %840
-  %842 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %779, <8 x double> %835, <8 x double> %841)
-  br label %843
+850:                                              ; preds = %894, %792
+  %851 = fmul <8 x double> %818, %828
+  %852 = fmul <8 x double> %818, %829
+  %853 = getelementptr inbounds nuw i8, ptr %755, i64 7736
+  %854 = load ptr, ptr %853, align 8, !tbaa !47
+  %855 = getelementptr inbounds nuw i8, ptr %755, i64 7744
+  %856 = load ptr, ptr %855, align 64, !tbaa !58
+  %857 = load i64, ptr %120, align 8, !tbaa !22
+  %858 = icmp sgt i64 %857, 0
+  br i1 %858, label %859, label %928
 
-843:                                              ; preds = %830, %827
-  %844 = phi <8 x double> [ %842, %830 ], [ %829, %827 ]
-  %845 = fmul <8 x double> %844, %826
-  %846 = getelementptr inbounds nuw <8 x double>, ptr %794, i64 %813
-  store <8 x double> %845, ptr %846, align 64, !tbaa !26
-  %847 = add nuw nsw i64 %813, 1
-  %848 = load i64, ptr %119, align 16, !tbaa !21
-  %849 = icmp slt i64 %847, %848
-  br i1 %849, label %812, label %799, !llvm.loop !59
+859:                                              ; preds = %850
+  %860 = getelementptr inbounds nuw i8, ptr %755, i64 7688
+  %861 = getelementptr inbounds nuw i8, ptr %755, i64 7696
+  %862 = getelementptr inbounds nuw i8, ptr %755, i64 7704
+  br label %901
 
-850:                                              ; preds = %808, %850
-  %851 = phi i64 [ 0, %808 ], [ %852, %850 ]
-  %852 = add nuw nsw i64 %851, 1
-  %853 = getelementptr inbounds nuw <8 x double>, ptr %803, i64 %852
-  %854 = load <8 x double>, ptr %853, align 64, !tbaa !26
-  %855 = getelementptr inbounds nuw <8 x double>, ptr %803, i64 %851
-  %856 = load <8 x double>, ptr %855, align 64, !tbaa !26
-  %857 = fsub <8 x double> %854, %856
-  %858 = load ptr, ptr %809, align 8, !tbaa !48
-  %859 = getelementptr inbounds nuw <8 x double>, ptr %858, i64 %851
-  %860 = load <8 x double>, ptr %859, align 64, !tbaa !26
-  %861 = fmul <8 x double> %857, %860
-  %862 = getelementptr inbounds nuw <8 x double>, ptr %805, i64 %852
-  %863 = load <8 x double>, ptr %862, align 64, !tbaa !26
-  %864 = getelementptr inbounds nuw <8 x double>, ptr %805, i64 %851
-  %865 = load <8 x double>, ptr %864, align 64, !tbaa !26
-  %866 = fsub <8 x double> %863, %865
-  %867 = load ptr, ptr %810, align 16, !tbaa !60
-  %868 = getelementptr inbounds nuw <8 x double>, ptr %867, i64 %851
-  %869 = load <8 x double>, ptr %868, align 64, !tbaa !26
-  %870 = fmul <8 x double> %866, %869
-  %871 = fmul <8 x double> %801, %870
-  %872 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %800, <8 x double> %861, <8 x double> %871)
-  %873 = load ptr, ptr %811, align 8, !tbaa !61
-  %874 = getelementptr inbounds nuw <8 x double>, ptr %873, i64 %851
-  store <8 x double> %872, ptr %874, align 64, !tbaa !26
-  %875 = load i64, ptr %120, align 8, !tbaa !22
-  %876 = icmp slt i64 %852, %875
-  br i1 %876, label %850, label %877, !llvm.loop !62
+863:                                              ; preds = %848, %894
+  %864 = phi i64 [ 0, %848 ], [ %898, %894 ]
+  %865 = getelementptr inbounds nuw <8 x double>, ptr %837, i64 %864
+  %866 = load <8 x double>, ptr %865, align 64, !tbaa !26
+  %867 = getelementptr inbounds nuw <8 x double>, ptr %839, i64 %864
+  %868 = load <8 x double>, ptr %867, align 64, !tbaa !26
+  %869 = fsub <8 x double> %866, %868
+  %870 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %788, <8 x double> %869, <8 x double> %866)
+  %871 = getelementptr inbounds nuw <8 x double>, ptr %843, i64 %864
+  %872 = load <8 x double>, ptr %871, align 64, !tbaa !26
+  %873 = select <8 x i1> %671, <8 x double> %872, <8 x double> %870
+  store <8 x double> %873, ptr %871, align 64, !tbaa !26
+  %874 = load i64, ptr %849, align 64, !tbaa !31
+  %875 = icmp slt i64 %864, %874
+  %876 = getelementptr inbounds nuw <8 x double>, ptr %841, i64 %864
+  %877 = load <8 x double>, ptr %876, align 64, !tbaa !26
+  br i1 %875, label %878, label %881
 
-877:                                              ; preds = %850, %799
-  %878 = getelementptr inbounds nuw i8, ptr %704, i64 1664
-  %879 = load <8 x double>, ptr %878, align 64, !tbaa !26
-  %880 = fcmp ogt <8 x double> %879, zeroinitializer
-  %881 = bitcast <8 x i1> %880 to i8
-  %882 = icmp eq i8 %881, 0
-  br i1 %882, label %883, label %887
+878:                                              ; preds = %863
+  %879 = fmul <8 x double> %835, %868
+  %880 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %833, <8 x double> %866, <8 x double> %879)
+  br label %894
 
-883:                                              ; preds = %877
-  %884 = getelementptr inbounds nuw i8, ptr %704, i64 7168
-  %885 = load <8 x double>, ptr %884, align 64, !tbaa !26
-  %886 = select <8 x i1> %616, <8 x double> %885, <8 x double> zeroinitializer
-  store <8 x double> %886, ptr %884, align 64, !tbaa !26
-  br label %996
+881:                                              ; preds = %863
+  %882 = fmul <8 x double> %814, %866
+  %883 = fmul <8 x double> %882, splat (double 0x3FD5555555555555)
+  %884 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %812, <8 x double> splat (double 5.000000e-01), <8 x double> %883)
+  %885 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %866, <8 x double> %884, <8 x double> %810)
+  %886 = fmul <8 x double> %866, %885
+  %887 = fmul <8 x double> %814, %868
+  %888 = fmul <8 x double> %887, splat (double 0x3FD5555555555555)
+  %889 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %812, <8 x double> splat (double 5.000000e-01), <8 x double> %888)
+  %890 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %868, <8 x double> %889, <8 x double> %810)
+  %891 = fmul <8 x double> %868, %890
+  %892 = fmul <8 x double> %831, %891
+  %893 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %830, <8 x double> %886, <8 x double> %892)
+  br label %894
 
-887:                                              ; preds = %877
-  %888 = load <8 x double>, ptr %769, align 64, !tbaa !26
-  %889 = getelementptr inbounds nuw i8, ptr %704, i64 1728
-  %890 = load <8 x double>, ptr %889, align 64, !tbaa !26
-  %891 = getelementptr inbounds nuw i8, ptr %704, i64 1856
-  %892 = load <8 x double>, ptr %891, align 64, !tbaa !26
-  %893 = load <8 x double>, ptr %146, align 64, !tbaa !26
-  %894 = fneg <8 x double> %893
-  %895 = fdiv <8 x double> %894, %890
-  %896 = fcmp ogt <8 x double> %895, splat (double -7.000000e+02)
-  %897 = select <8 x i1> %896, <8 x double> %895, <8 x double> splat (double -7.000000e+02)
-  %898 = fcmp olt <8 x double> %897, splat (double 7.000000e+02)
-  %899 = select <8 x i1> %898, <8 x double> %897, <8 x double> splat (double 7.000000e+02)
-  %900 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %899, <8 x double> splat (double 0x3FF71547652B82FE), <8 x double> splat (double 0x4338000000000000))
-  %901 = fadd <8 x double> %900, splat (double 0xC338000000000000)
-  %902 = fneg <8 x double> %901
-  %903 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %902, <8 x double> splat (double 0x3FE62E42FEFA39EF), <8 x double> %899)
-  %904 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %902, <8 x double> splat (double 0x3C7ABC9E3B39803F), <8 x double> %903)
-  %905 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %904, <8 x double> splat (double 0x3DE6124613A86D09), <8 x double> splat (double 0x3E21EED8EFF8D898))
-  %906 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %905, <8 x double> %904, <8 x double> splat (double 0x3E5AE64567F544E4))
-  %907 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %906, <8 x double> %904, <8 x double> splat (double 0x3E927E4FB7789F5C))
-  %908 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %907, <8 x double> %904, <8 x double> splat (double 0x3EC71DE3A556C734))
-  %909 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %908, <8 x double> %904, <8 x double> splat (double 0x3EFA01A01A01A01A))
-  %910 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %909, <8 x double> %904, <8 x double> splat (double 0x3F2A01A01A01A01A))
-  %911 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %910, <8 x double> %904, <8 x double> splat (double 0x3F56C16C16C16C17))
-  %912 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %911, <8 x double> %904, <8 x double> splat (double 0x3F81111111111111))
-  %913 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %912, <8 x double> %904, <8 x double> splat (double 0x3FA5555555555555))
-  %914 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %913, <8 x double> %904, <8 x double> splat (double 0x3FC5555555555555))
-  %915 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %914, <8 x double> %904, <8 x double> splat (double 5.000000e-01))
-  %916 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %915, <8 x double> %904, <8 x double> splat (double 1.000000e+00))
-  %917 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %916, <8 x double> %904, <8 x double> splat (double 1.000000e+00))
-  %918 = bitcast <8 x double> %900 to <8 x i64>
-  %919 = shl <8 x i64> %918, splat (i64 52)
-  %920 = bitcast <8 x double> %917 to <8 x i64>
-  %921 = add <8 x i64> %919, %920
-  %922 = bitcast <8 x i64> %921 to <8 x double>
-  %923 = fsub <8 x double> splat (double 1.000000e+00), %922
-  %924 = load <8 x double>, ptr %771, align 64, !tbaa !26
-  %925 = fsub <8 x double> %924, %888
-  %926 = load ptr, ptr %791, align 8, !tbaa !56
-  %927 = load ptr, ptr %785, align 16, !tbaa !44
-  %928 = getelementptr inbounds nuw i8, ptr %704, i64 7600
-  %929 = load ptr, ptr %928, align 16, !tbaa !45
-  %930 = load ptr, ptr %789, align 8, !tbaa !46
-  %931 = getelementptr inbounds nuw i8, ptr %704, i64 7592
-  %932 = load ptr, ptr %931, align 8, !tbaa !63
-  %933 = getelementptr inbounds nuw i8, ptr %704, i64 7552
-  %934 = load i64, ptr %933, align 64, !tbaa !31
-  %935 = load i64, ptr %119, align 16, !tbaa !21
-  %936 = icmp slt i64 %934, %935
-  br i1 %936, label %937, label %941
+894:                                              ; preds = %881, %878
+  %895 = phi <8 x double> [ %893, %881 ], [ %880, %878 ]
+  %896 = fmul <8 x double> %895, %877
+  %897 = getelementptr inbounds nuw <8 x double>, ptr %845, i64 %864
+  store <8 x double> %896, ptr %897, align 64, !tbaa !26
+  %898 = add nuw nsw i64 %864, 1
+  %899 = load i64, ptr %119, align 16, !tbaa !21
+  %900 = icmp slt i64 %898, %899
+  br i1 %900, label %863, label %850, !llvm.loop !59
 
-937:                                              ; preds = %887
-  %938 = getelementptr inbounds nuw i8, ptr %704, i64 1792
-  %939 = load <8 x double>, ptr %938, align 64, !tbaa !26
-  %940 = fneg <8 x double> %939
-  br label %953
+901:                                              ; preds = %859, %901
+  %902 = phi i64 [ 0, %859 ], [ %903, %901 ]
+  %903 = add nuw nsw i64 %902, 1
+  %904 = getelementptr inbounds nuw <8 x double>, ptr %854, i64 %903
+  %905 = load <8 x double>, ptr %904, align 64, !tbaa !26
+  %906 = getelementptr inbounds nuw <8 x double>, ptr %854, i64 %902
+  %907 = load <8 x double>, ptr %906, align 64, !tbaa !26
+  %908 = fsub <8 x double> %905, %907
+  %909 = load ptr, ptr %860, align 8, !tbaa !48
+  %910 = getelementptr inbounds nuw <8 x double>, ptr %909, i64 %902
+  %911 = load <8 x double>, ptr %910, align 64, !tbaa !26
+  %912 = fmul <8 x double> %908, %911
+  %913 = getelementptr inbounds nuw <8 x double>, ptr %856, i64 %903
+  %914 = load <8 x double>, ptr %913, align 64, !tbaa !26
+  %915 = getelementptr inbounds nuw <8 x double>, ptr %856, i64 %902
+  %916 = load <8 x double>, ptr %915, align 64, !tbaa !26
+  %917 = fsub <8 x double> %914, %916
+  %918 = load ptr, ptr %861, align 16, !tbaa !60
+  %919 = getelementptr inbounds nuw <8 x double>, ptr %918, i64 %902
+  %920 = load <8 x double>, ptr %919, align 64, !tbaa !26
+  %921 = fmul <8 x double> %917, %920
+  %922 = fmul <8 x double> %852, %921
+  %923 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %851, <8 x double> %912, <8 x double> %922)
+  %924 = load ptr, ptr %862, align 8, !tbaa !61
+  %925 = getelementptr inbounds nuw <8 x double>, ptr %924, i64 %902
+  store <8 x double> %923, ptr %925, align 64, !tbaa !26
+  %926 = load i64, ptr %120, align 8, !tbaa !22
+  %927 = icmp slt i64 %903, %926
+  br i1 %927, label %901, label %928, !llvm.loop !62
 
-941:                                              ; preds = %953, %887
-  %942 = phi <8 x double> [ zeroinitializer, %887 ], [ %984, %953 ]
-  %943 = phi <8 x double> [ zeroinitializer, %887 ], [ %992, %953 ]
-  %944 = getelementptr inbounds nuw i8, ptr %704, i64 3776
-  %945 = load <8 x double>, ptr %944, align 64, !tbaa !26
-  %946 = fsub <8 x double> %945, %924
-  %947 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %942, <8 x double> %946, <8 x double> %943)
-  %948 = getelementptr inbounds nuw i8, ptr %704, i64 7168
-  %949 = load <8 x double>, ptr %768, align 64, !tbaa !26
-  %950 = fmul <8 x double> %949, %947
-  %951 = load <8 x double>, ptr %948, align 64, !tbaa !26
-  %952 = select <8 x i1> %616, <8 x double> %951, <8 x double> %950
-  store <8 x double> %952, ptr %948, align 64, !tbaa !26
-  br label %996
+928:                                              ; preds = %901, %850
+  %929 = getelementptr inbounds nuw i8, ptr %755, i64 1664
+  %930 = load <8 x double>, ptr %929, align 64, !tbaa !26
+  %931 = fcmp ogt <8 x double> %930, zeroinitializer
+  %932 = bitcast <8 x i1> %931 to i8
+  %933 = icmp eq i8 %932, 0
+  br i1 %933, label %934, label %938
 
-953:                                              ; preds = %937, %953
-  %954 = phi <8 x double> [ zeroinitializer, %937 ], [ %992, %953 ]
-  %955 = phi i64 [ %934, %937 ], [ %993, %953 ]
-  %956 = getelementptr inbounds <8 x double>, ptr %927, i64 %955
-  %957 = load <8 x double>, ptr %956, align 64, !tbaa !26
-  %958 = getelementptr inbounds <8 x double>, ptr %926, i64 %955
-  %959 = load <8 x double>, ptr %958, align 64, !tbaa !26
-  %960 = fadd <8 x double> %957, %959
-  %961 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %960, <8 x double> splat (double 5.000000e-01), <8 x double> %940)
-  %962 = fmul <8 x double> %892, %961
-  %963 = fcmp ogt <8 x double> %962, splat (double -5.000000e+00)
-  %964 = select <8 x i1> %963, <8 x double> %962, <8 x double> splat (double -5.000000e+00)
-  %965 = fcmp olt <8 x double> %964, splat (double 5.000000e+00)
-  %966 = select <8 x i1> %965, <8 x double> %964, <8 x double> splat (double 5.000000e+00)
-  %967 = fmul <8 x double> %966, %966
-  %968 = fadd <8 x double> %967, splat (double 3.780000e+02)
-  %969 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %967, <8 x double> %968, <8 x double> splat (double 1.732500e+04))
-  %970 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %967, <8 x double> %969, <8 x double> splat (double 1.351350e+05))
-  %971 = fmul <8 x double> %966, %970
-  %972 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %967, <8 x double> splat (double 2.800000e+01), <8 x double> splat (double 3.150000e+03))
-  %973 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %967, <8 x double> %972, <8 x double> splat (double 6.237000e+04))
-  %974 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %967, <8 x double> %973, <8 x double> splat (double 1.351350e+05))
-  %975 = fdiv <8 x double> %971, %974
-  %976 = fadd <8 x double> %975, splat (double 1.000000e+00)
-  %977 = fmul <8 x double> %879, %976
-  %978 = getelementptr inbounds <8 x double>, ptr %929, i64 %955
-  %979 = load <8 x double>, ptr %978, align 64, !tbaa !26
-  %980 = fadd <8 x double> %979, splat (double -1.000000e+00)
-  %981 = fadd <8 x double> %980, %977
-  %982 = fcmp ogt <8 x double> %981, zeroinitializer
-  %983 = select <8 x i1> %982, <8 x double> %981, <8 x double> zeroinitializer
-  %984 = fmul <8 x double> %923, %983
-  %985 = fsub <8 x double> %979, %984
-  %986 = getelementptr inbounds <8 x double>, ptr %932, i64 %955
-  %987 = load <8 x double>, ptr %986, align 64, !tbaa !26
-  %988 = select <8 x i1> %616, <8 x double> %987, <8 x double> %985
-  store <8 x double> %988, ptr %986, align 64, !tbaa !26
-  %989 = getelementptr inbounds <8 x double>, ptr %930, i64 %955
+934:                                              ; preds = %928
+  %935 = getelementptr inbounds nuw i8, ptr %755, i64 7168
+  %936 = load <8 x double>, ptr %935, align 64, !tbaa !26
+  %937 = select <8 x i1> %671, <8 x double> %936, <8 x double> zeroinitializer
+  store <8 x double> %937, ptr %935, align 64, !tbaa !26
+  br label %1047
+
+938:                                              ; preds = %928
+  %939 = load <8 x double>, ptr %820, align 64, !tbaa !26
+  %940 = getelementptr inbounds nuw i8, ptr %755, i64 1728
+  %941 = load <8 x double>, ptr %940, align 64, !tbaa !26
+  %942 = getelementptr inbounds nuw i8, ptr %755, i64 1856
+  %943 = load <8 x double>, ptr %942, align 64, !tbaa !26
+  %944 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %945 = fneg <8 x double> %944
+  %946 = fdiv <8 x double> %945, %941
+  %947 = fcmp ogt <8 x double> %946, splat (double -7.000000e+02)
+  %948 = select <8 x i1> %947, <8 x double> %946, <8 x double> splat (double -7.000000e+02)
+  %949 = fcmp olt <8 x double> %948, splat (double 7.000000e+02)
+  %950 = select <8 x i1> %949, <8 x double> %948, <8 x double> splat (double 7.000000e+02)
+  %951 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %950, <8 x double> splat (double 0x3FF71547652B82FE), <8 x double> splat (double 0x4338000000000000))
+  %952 = fadd <8 x double> %951, splat (double 0xC338000000000000)
+  %953 = fneg <8 x double> %952
+  %954 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %953, <8 x double> splat (double 0x3FE62E42FEFA39EF), <8 x double> %950)
+  %955 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %953, <8 x double> splat (double 0x3C7ABC9E3B39803F), <8 x double> %954)
+  %956 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %955, <8 x double> splat (double 0x3DE6124613A86D09), <8 x double> splat (double 0x3E21EED8EFF8D898))
+  %957 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %956, <8 x double> %955, <8 x double> splat (double 0x3E5AE64567F544E4))
+  %958 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %957, <8 x double> %955, <8 x double> splat (double 0x3E927E4FB7789F5C))
+  %959 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %958, <8 x double> %955, <8 x double> splat (double 0x3EC71DE3A556C734))
+  %960 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %959, <8 x double> %955, <8 x double> splat (double 0x3EFA01A01A01A01A))
+  %961 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %960, <8 x double> %955, <8 x double> splat (double 0x3F2A01A01A01A01A))
+  %962 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %961, <8 x double> %955, <8 x double> splat (double 0x3F56C16C16C16C17))
+  %963 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %962, <8 x double> %955, <8 x double> splat (double 0x3F81111111111111))
+  %964 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %963, <8 x double> %955, <8 x double> splat (double 0x3FA5555555555555))
+  %965 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %964, <8 x double> %955, <8 x double> splat (double 0x3FC5555555555555))
+  %966 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %965, <8 x double> %955, <8 x double> splat (double 5.000000e-01))
+  %967 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %966, <8 x double> %955, <8 x double> splat (double 1.000000e+00))
+  %968 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %967, <8 x double> %955, <8 x double> splat (double 1.000000e+00))
+  %969 = bitcast <8 x double> %951 to <8 x i64>
+  %970 = shl <8 x i64> %969, splat (i64 52)
+  %971 = bitcast <8 x double> %968 to <8 x i64>
+  %972 = add <8 x i64> %970, %971
+  %973 = bitcast <8 x i64> %972 to <8 x double>
+  %974 = fsub <8 x double> splat (double 1.000000e+00), %973
+  %975 = load <8 x double>, ptr %822, align 64, !tbaa !26
+  %976 = fsub <8 x double> %975, %939
+  %977 = load ptr, ptr %842, align 8, !tbaa !56
+  %978 = load ptr, ptr %836, align 16, !tbaa !44
+  %979 = getelementptr inbounds nuw i8, ptr %755, i64 7600
+  %980 = load ptr, ptr %979, align 16, !tbaa !45
+  %981 = load ptr, ptr %840, align 8, !tbaa !46
+  %982 = getelementptr inbounds nuw i8, ptr %755, i64 7592
+  %983 = load ptr, ptr %982, align 8, !tbaa !63
+  %984 = getelementptr inbounds nuw i8, ptr %755, i64 7552
+  %985 = load i64, ptr %984, align 64, !tbaa !31
+  %986 = load i64, ptr %119, align 16, !tbaa !21
+  %987 = icmp slt i64 %985, %986
+  br i1 %987, label %988, label %992
+
+988:                                              ; preds = %938
+  %989 = getelementptr inbounds nuw i8, ptr %755, i64 1792
   %990 = load <8 x double>, ptr %989, align 64, !tbaa !26
-  %991 = fmul <8 x double> %925, %990
-  %992 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %984, <8 x double> %991, <8 x double> %954)
-  %993 = add nsw i64 %955, 1
-  %994 = load i64, ptr %119, align 16, !tbaa !21
-  %995 = icmp slt i64 %993, %994
-  br i1 %995, label %953, label %941, !llvm.loop !64
+  %991 = fneg <8 x double> %990
+  br label %1004
 
-996:                                              ; preds = %883, %941
-  %997 = add nuw nsw i64 %702, 1
-  %998 = load i64, ptr %144, align 8, !tbaa !20
-  %999 = icmp slt i64 %997, %998
-  br i1 %999, label %701, label %1013, !llvm.loop !65
+992:                                              ; preds = %1004, %938
+  %993 = phi <8 x double> [ zeroinitializer, %938 ], [ %1035, %1004 ]
+  %994 = phi <8 x double> [ zeroinitializer, %938 ], [ %1043, %1004 ]
+  %995 = getelementptr inbounds nuw i8, ptr %755, i64 3776
+  %996 = load <8 x double>, ptr %995, align 64, !tbaa !26
+  %997 = fsub <8 x double> %996, %975
+  %998 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %993, <8 x double> %997, <8 x double> %994)
+  %999 = getelementptr inbounds nuw i8, ptr %755, i64 7168
+  %1000 = load <8 x double>, ptr %819, align 64, !tbaa !26
+  %1001 = fmul <8 x double> %1000, %998
+  %1002 = load <8 x double>, ptr %999, align 64, !tbaa !26
+  %1003 = select <8 x i1> %671, <8 x double> %1002, <8 x double> %1001
+  store <8 x double> %1003, ptr %999, align 64, !tbaa !26
+  br label %1047
 
-1000:                                             ; preds = %701, %1000
-  %1001 = phi i64 [ 0, %701 ], [ %1011, %1000 ]
-  %1002 = getelementptr inbounds nuw [12 x <8 x double>], ptr %738, i64 0, i64 %1001
-  %1003 = getelementptr inbounds nuw [12 x <8 x double>], ptr %739, i64 0, i64 %1001
-  %1004 = load <8 x double>, ptr %1003, align 64, !tbaa !26
-  %1005 = getelementptr inbounds nuw [12 x <8 x double>], ptr %740, i64 0, i64 %1001
-  %1006 = load <8 x double>, ptr %1005, align 64, !tbaa !26
-  %1007 = fsub <8 x double> %1004, %1006
-  %1008 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %737, <8 x double> %1007, <8 x double> %1004)
-  %1009 = load <8 x double>, ptr %1002, align 64, !tbaa !26
-  %1010 = select <8 x i1> %616, <8 x double> %1009, <8 x double> %1008
-  store <8 x double> %1010, ptr %1002, align 64, !tbaa !26
-  %1011 = add nuw nsw i64 %1001, 1
-  %1012 = icmp eq i64 %1011, 11
-  br i1 %1012, label %741, label %1000, !llvm.loop !66
+1004:                                             ; preds = %988, %1004
+  %1005 = phi <8 x double> [ zeroinitializer, %988 ], [ %1043, %1004 ]
+  %1006 = phi i64 [ %985, %988 ], [ %1044, %1004 ]
+  %1007 = getelementptr inbounds <8 x double>, ptr %978, i64 %1006
+  %1008 = load <8 x double>, ptr %1007, align 64, !tbaa !26
+  %1009 = getelementptr inbounds <8 x double>, ptr %977, i64 %1006
+  %1010 = load <8 x double>, ptr %1009, align 64, !tbaa !26
+  %1011 = fadd <8 x double> %1008, %1010
+  %1012 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1011, <8 x double> splat (double 5.000000e-01), <8 x double> %991)
+  %1013 = fmul <8 x double> %943, %1012
+  %1014 = fcmp ogt <8 x double> %1013, splat (double -5.000000e+00)
+  %1015 = select <8 x i1> %1014, <8 x double> %1013, <8 x double> splat (double -5.000000e+00)
+  %1016 = fcmp olt <8 x double> %1015, splat (double 5.000000e+00)
+  %1017 = select <8 x i1> %1016, <8 x double> %1015, <8 x double> splat (double 5.000000e+00)
+  %1018 = fmul <8 x double> %1017, %1017
+  %1019 = fadd <8 x double> %1018, splat (double 3.780000e+02)
+  %1020 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1018, <8 x double> %1019, <8 x double> splat (double 1.732500e+04))
+  %1021 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1018, <8 x double> %1020, <8 x double> splat (double 1.351350e+05))
+  %1022 = fmul <8 x double> %1017, %1021
+  %1023 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1018, <8 x double> splat (double 2.800000e+01), <8 x double> splat (double 3.150000e+03))
+  %1024 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1018, <8 x double> %1023, <8 x double> splat (double 6.237000e+04))
+  %1025 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1018, <8 x double> %1024, <8 x double> splat (double 1.351350e+05))
+  %1026 = fdiv <8 x double> %1022, %1025
+  %1027 = fadd <8 x double> %1026, splat (double 1.000000e+00)
+  %1028 = fmul <8 x double> %930, %1027
+  %1029 = getelementptr inbounds <8 x double>, ptr %980, i64 %1006
+  %1030 = load <8 x double>, ptr %1029, align 64, !tbaa !26
+  %1031 = fadd <8 x double> %1030, splat (double -1.000000e+00)
+  %1032 = fadd <8 x double> %1031, %1028
+  %1033 = fcmp ogt <8 x double> %1032, zeroinitializer
+  %1034 = select <8 x i1> %1033, <8 x double> %1032, <8 x double> zeroinitializer
+  %1035 = fmul <8 x double> %974, %1034
+  %1036 = fsub <8 x double> %1030, %1035
+  %1037 = getelementptr inbounds <8 x double>, ptr %983, i64 %1006
+  %1038 = load <8 x double>, ptr %1037, align 64, !tbaa !26
+  %1039 = select <8 x i1> %671, <8 x double> %1038, <8 x double> %1036
+  store <8 x double> %1039, ptr %1037, align 64, !tbaa !26
+  %1040 = getelementptr inbounds <8 x double>, ptr %981, i64 %1006
+  %1041 = load <8 x double>, ptr %1040, align 64, !tbaa !26
+  %1042 = fmul <8 x double> %976, %1041
+  %1043 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1035, <8 x double> %1042, <8 x double> %1005)
+  %1044 = add nsw i64 %1006, 1
+  %1045 = load i64, ptr %119, align 16, !tbaa !21
+  %1046 = icmp slt i64 %1044, %1045
+  br i1 %1046, label %1004, label %992, !llvm.loop !64
 
-1013:                                             ; preds = %996, %610
-  %1014 = phi i64 [ %699, %610 ], [ %998, %996 ]
-  %1015 = load <8 x double>, ptr %161, align 64, !tbaa !26
-  %1016 = fcmp ogt <8 x double> %1015, zeroinitializer
-  %1017 = select <8 x i1> %1016, <8 x i64> %523, <8 x i64> zeroinitializer
-  %1018 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1017)
-  %1019 = icmp eq i64 %1018, 0
-  br i1 %1019, label %1103, label %1020
+1047:                                             ; preds = %934, %992
+  %1048 = add nuw nsw i64 %753, 1
+  %1049 = load i64, ptr %156, align 8, !tbaa !20
+  %1050 = icmp slt i64 %1048, %1049
+  br i1 %1050, label %752, label %1064, !llvm.loop !65
 
-1020:                                             ; preds = %1013
+1051:                                             ; preds = %752, %1051
+  %1052 = phi i64 [ 0, %752 ], [ %1062, %1051 ]
+  %1053 = getelementptr inbounds nuw [12 x <8 x double>], ptr %789, i64 0, i64 %1052
+  %1054 = getelementptr inbounds nuw [12 x <8 x double>], ptr %790, i64 0, i64 %1052
+  %1055 = load <8 x double>, ptr %1054, align 64, !tbaa !26
+  %1056 = getelementptr inbounds nuw [12 x <8 x double>], ptr %791, i64 0, i64 %1052
+  %1057 = load <8 x double>, ptr %1056, align 64, !tbaa !26
+  %1058 = fsub <8 x double> %1055, %1057
+  %1059 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %788, <8 x double> %1058, <8 x double> %1055)
+  %1060 = load <8 x double>, ptr %1053, align 64, !tbaa !26
+  %1061 = select <8 x i1> %671, <8 x double> %1060, <8 x double> %1059
+  store <8 x double> %1061, ptr %1053, align 64, !tbaa !26
+  %1062 = add nuw nsw i64 %1052, 1
+  %1063 = icmp eq i64 %1062, 11
+  br i1 %1063, label %792, label %1051, !llvm.loop !66
+
+1064:                                             ; preds = %1047, %642
+  %1065 = phi i64 [ %750, %642 ], [ %1049, %1047 ]
+  %1066 = load <8 x double>, ptr %154, align 64, !tbaa !26
+  %1067 = fcmp ogt <8 x double> %1066, zeroinitializer
+  %1068 = select <8 x i1> %1067, <8 x i64> %526, <8 x i64> zeroinitializer
+  %1069 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1068)
+  %1070 = icmp eq i64 %1069, 0
+  br i1 %1070, label %1154, label %1071
+
+1071:                                             ; preds = %1064
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %7)
-  store <8 x i64> %1017, ptr %7, align 64, !tbaa !26
+  store <8 x i64> %1068, ptr %7, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %8) #7
   store <8 x double> zeroinitializer, ptr %8, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %9) #7
-  %1021 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  %1022 = load <8 x double>, ptr %146, align 64, !tbaa !26
-  %1023 = fadd <8 x double> %1021, %1022
-  store <8 x double> %1023, ptr %9, align 64, !tbaa !26
-  %1024 = load ptr, ptr %162, align 8
-  %1025 = load ptr, ptr %164, align 8
-  %1026 = load ptr, ptr %165, align 8
-  br label %1027
+  %1072 = load <8 x double>, ptr %136, align 64, !tbaa !26
+  %1073 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %1074 = fadd <8 x double> %1072, %1073
+  store <8 x double> %1074, ptr %9, align 64, !tbaa !26
+  %1075 = load ptr, ptr %167, align 8
+  %1076 = load ptr, ptr %169, align 8
+  %1077 = load ptr, ptr %170, align 8
+  br label %1078
 
-1027:                                             ; preds = %1095, %1020
-  %1028 = phi i64 [ 0, %1020 ], [ %1096, %1095 ]
-  %1029 = getelementptr inbounds nuw i64, ptr %7, i64 %1028
-  %1030 = load i64, ptr %1029, align 8, !tbaa !30
-  %1031 = icmp eq i64 %1030, 0
-  br i1 %1031, label %1095, label %1032
+1078:                                             ; preds = %1146, %1071
+  %1079 = phi i64 [ 0, %1071 ], [ %1147, %1146 ]
+  %1080 = getelementptr inbounds nuw i64, ptr %7, i64 %1079
+  %1081 = load i64, ptr %1080, align 8, !tbaa !30
+  %1082 = icmp eq i64 %1081, 0
+  br i1 %1082, label %1146, label %1083
 
-1032:                                             ; preds = %1027
-  %1033 = getelementptr inbounds nuw [8 x i64], ptr %121, i64 0, i64 %1028
-  %1034 = load i64, ptr %1033, align 8, !tbaa !30
-  %1035 = shl nsw i64 %1034, 1
-  %1036 = getelementptr inbounds i64, ptr %1024, i64 %1035
-  %1037 = load i64, ptr %1036, align 8, !tbaa !30
-  %1038 = shl nuw nsw i64 %1028, 1
-  %1039 = getelementptr inbounds nuw [16 x i64], ptr %163, i64 0, i64 %1038
-  %1040 = getelementptr inbounds i64, ptr %1026, i64 %1035
-  %1041 = load i64, ptr %1040, align 8, !tbaa !30
-  %1042 = shl nsw i64 %1041, 4
-  %1043 = getelementptr inbounds i8, ptr %1025, i64 %1042
-  %1044 = getelementptr inbounds nuw double, ptr %9, i64 %1028
-  %1045 = load double, ptr %1044, align 8, !tbaa !40
-  %1046 = load i64, ptr %1039, align 8, !tbaa !30
-  %1047 = getelementptr i8, ptr %1043, i64 -16
-  %1048 = icmp sgt i64 %1046, 0
-  br i1 %1048, label %1049, label %1058
+1083:                                             ; preds = %1078
+  %1084 = getelementptr inbounds nuw [8 x i64], ptr %121, i64 0, i64 %1079
+  %1085 = load i64, ptr %1084, align 8, !tbaa !30
+  %1086 = shl nsw i64 %1085, 1
+  %1087 = getelementptr inbounds i64, ptr %1075, i64 %1086
+  %1088 = load i64, ptr %1087, align 8, !tbaa !30
+  %1089 = shl nuw nsw i64 %1079, 1
+  %1090 = getelementptr inbounds nuw [16 x i64], ptr %168, i64 0, i64 %1089
+  %1091 = getelementptr inbounds i64, ptr %1077, i64 %1086
+  %1092 = load i64, ptr %1091, align 8, !tbaa !30
+  %1093 = shl nsw i64 %1092, 4
+  %1094 = getelementptr inbounds i8, ptr %1076, i64 %1093
+  %1095 = getelementptr inbounds nuw double, ptr %9, i64 %1079
+  %1096 = load double, ptr %1095, align 8, !tbaa !40
+  %1097 = load i64, ptr %1090, align 8, !tbaa !30
+  %1098 = getelementptr i8, ptr %1094, i64 -16
+  %1099 = icmp sgt i64 %1097, 0
+  br i1 %1099, label %1100, label %1109
 
-1049:                                             ; preds = %1032, %1055
-  %1050 = phi i64 [ %1056, %1055 ], [ %1046, %1032 ]
-  %1051 = shl i64 %1050, 4
-  %1052 = getelementptr i8, ptr %1047, i64 %1051
-  %1053 = load double, ptr %1052, align 8, !tbaa !40
-  %1054 = fcmp ugt double %1045, %1053
-  br i1 %1054, label %1058, label %1055
+1100:                                             ; preds = %1083, %1106
+  %1101 = phi i64 [ %1107, %1106 ], [ %1097, %1083 ]
+  %1102 = shl i64 %1101, 4
+  %1103 = getelementptr i8, ptr %1098, i64 %1102
+  %1104 = load double, ptr %1103, align 8, !tbaa !40
+  %1105 = fcmp ugt double %1096, %1104
+  br i1 %1105, label %1109, label %1106
 
-1055:                                             ; preds = %1049
-  %1056 = add nsw i64 %1050, -1
-  store i64 %1056, ptr %1039, align 8, !tbaa !30
-  %1057 = icmp sgt i64 %1050, 1
-  br i1 %1057, label %1049, label %1058, !llvm.loop !67
+1106:                                             ; preds = %1100
+  %1107 = add nsw i64 %1101, -1
+  store i64 %1107, ptr %1090, align 8, !tbaa !30
+  %1108 = icmp sgt i64 %1101, 1
+  br i1 %1108, label %1100, label %1109, !llvm.loop !67
 
-1058:                                             ; preds = %1055, %1049, %1032
-  %1059 = phi i64 [ %1046, %1032 ], [ 0, %1055 ], [ %1050, %1049 ]
-  %1060 = icmp slt i64 %1059, %1037
-  br i1 %1060, label %1061, label %1070
+1109:                                             ; preds = %1106, %1100, %1083
+  %1110 = phi i64 [ %1097, %1083 ], [ 0, %1106 ], [ %1101, %1100 ]
+  %1111 = icmp slt i64 %1110, %1088
+  br i1 %1111, label %1112, label %1121
 
-1061:                                             ; preds = %1058, %1067
-  %1062 = phi i64 [ %1068, %1067 ], [ %1059, %1058 ]
-  %1063 = shl nsw i64 %1062, 4
-  %1064 = getelementptr inbounds i8, ptr %1043, i64 %1063
-  %1065 = load double, ptr %1064, align 8, !tbaa !40
-  %1066 = fcmp ule double %1045, %1065
-  br i1 %1066, label %1075, label %1067
+1112:                                             ; preds = %1109, %1118
+  %1113 = phi i64 [ %1119, %1118 ], [ %1110, %1109 ]
+  %1114 = shl nsw i64 %1113, 4
+  %1115 = getelementptr inbounds i8, ptr %1094, i64 %1114
+  %1116 = load double, ptr %1115, align 8, !tbaa !40
+  %1117 = fcmp ule double %1096, %1116
+  br i1 %1117, label %1126, label %1118
 
-1067:                                             ; preds = %1061
-  %1068 = add i64 %1062, 1
-  store i64 %1068, ptr %1039, align 8, !tbaa !30
-  %1069 = icmp eq i64 %1068, %1037
-  br i1 %1069, label %1070, label %1061, !llvm.loop !68
+1118:                                             ; preds = %1112
+  %1119 = add i64 %1113, 1
+  store i64 %1119, ptr %1090, align 8, !tbaa !30
+  %1120 = icmp eq i64 %1119, %1088
+  br i1 %1120, label %1121, label %1112, !llvm.loop !68
 
-1070:                                             ; preds = %1067, %1058
-  %1071 = shl i64 %1037, 4
-  %1072 = getelementptr i8, ptr %1043, i64 %1071
-  %1073 = getelementptr i8, ptr %1072, i64 -8
-  %1074 = load double, ptr %1073, align 8, !tbaa !40
-  br label %1092
+1121:                                             ; preds = %1118, %1109
+  %1122 = shl i64 %1088, 4
+  %1123 = getelementptr i8, ptr %1094, i64 %1122
+  %1124 = getelementptr i8, ptr %1123, i64 -8
+  %1125 = load double, ptr %1124, align 8, !tbaa !40
+  br label %1143
 
-1075:                                             ; preds = %1061
-  %1076 = shl nsw i64 %1062, 1
-  %1077 = or disjoint i64 %1076, 1
-  %1078 = getelementptr inbounds double, ptr %1043, i64 %1077
-  %1079 = load double, ptr %1078, align 8, !tbaa !40
-  %1080 = icmp sgt i64 %1062, 0
-  br i1 %1080, label %1081, label %1092
+1126:                                             ; preds = %1112
+  %1127 = shl nsw i64 %1113, 1
+  %1128 = or disjoint i64 %1127, 1
+  %1129 = getelementptr inbounds double, ptr %1094, i64 %1128
+  %1130 = load double, ptr %1129, align 8, !tbaa !40
+  %1131 = icmp sgt i64 %1113, 0
+  br i1 %1131, label %1132, label %1143
 
-1081:                                             ; preds = %1075
-  %1082 = getelementptr inbounds nuw i8, ptr %1043, i64 %1063
-  %1083 = getelementptr i8, ptr %1082, i64 -8
-  %1084 = load double, ptr %1083, align 8, !tbaa !40
-  %1085 = getelementptr i8, ptr %1082, i64 -16
-  %1086 = load double, ptr %1085, align 8, !tbaa !40
-  %1087 = fsub double %1045, %1086
-  %1088 = fsub double %1065, %1086
-  %1089 = fdiv double %1087, %1088
-  %1090 = fsub double %1079, %1084
-  %1091 = tail call double @llvm.fmuladd.f64(double %1089, double %1090, double %1084)
-  br label %1092
+1132:                                             ; preds = %1126
+  %1133 = getelementptr inbounds nuw i8, ptr %1094, i64 %1114
+  %1134 = getelementptr i8, ptr %1133, i64 -8
+  %1135 = load double, ptr %1134, align 8, !tbaa !40
+  %1136 = getelementptr i8, ptr %1133, i64 -16
+  %1137 = load double, ptr %1136, align 8, !tbaa !40
+  %1138 = fsub double %1096, %1137
+  %1139 = fsub double %1116, %1137
+  %1140 = fdiv double %1138, %1139
+  %1141 = fsub double %1130, %1135
+  %1142 = tail call double @llvm.fmuladd.f64(double %1140, double %1141, double %1135)
+  br label %1143
 
-1092:                                             ; preds = %1081, %1075, %1070
-  %1093 = phi double [ %1091, %1081 ], [ %1079, %1075 ], [ %1074, %1070 ]
-  %1094 = getelementptr inbounds nuw double, ptr %8, i64 %1028
-  store double %1093, ptr %1094, align 8, !tbaa !40
-  br label %1095
+1143:                                             ; preds = %1132, %1126, %1121
+  %1144 = phi double [ %1142, %1132 ], [ %1130, %1126 ], [ %1125, %1121 ]
+  %1145 = getelementptr inbounds nuw double, ptr %8, i64 %1079
+  store double %1144, ptr %1145, align 8, !tbaa !40
+  br label %1146
 
-1095:                                             ; preds = %1092, %1027
-  %1096 = add nuw nsw i64 %1028, 1
-  %1097 = icmp eq i64 %1096, 8
-  br i1 %1097, label %1098, label %1027, !llvm.loop !69
+1146:                                             ; preds = %1143, %1078
+  %1147 = add nuw nsw i64 %1079, 1
+  %1148 = icmp eq i64 %1147, 8
+  br i1 %1148, label %1149, label %1078, !llvm.loop !69
 
-1098:                                             ; preds = %1095
-  %1099 = load <8 x double>, ptr %8, align 64, !tbaa !26
+1149:                                             ; preds = %1146
+  %1150 = load <8 x double>, ptr %8, align 64, !tbaa !26
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %9) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %8) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %7)
-  %1100 = load <8 x double>, ptr %151, align 64, !tbaa !26
-  %1101 = icmp eq <8 x i64> %1017, zeroinitializer
-  %1102 = select <8 x i1> %1101, <8 x double> %1100, <8 x double> %1099
-  store <8 x double> %1102, ptr %151, align 64, !tbaa !26
-  br label %1103
+  %1151 = load <8 x double>, ptr %165, align 64, !tbaa !26
+  %1152 = icmp eq <8 x i64> %1068, zeroinitializer
+  %1153 = select <8 x i1> %1152, <8 x double> %1151, <8 x double> %1150
+  store <8 x double> %1153, ptr %165, align 64, !tbaa !26
+  br label %1154
 
-1103:                                             ; preds = %1013, %1098, %521
-  %1104 = phi i64 [ %1014, %1013 ], [ %1014, %1098 ], [ %526, %521 ]
-  %1105 = load <8 x double>, ptr %166, align 64, !tbaa !26
-  %1106 = icmp eq <8 x i64> %523, zeroinitializer
-  %1107 = select <8 x i1> %1106, <8 x double> %1105, <8 x double> zeroinitializer
-  store <8 x double> %1107, ptr %166, align 64, !tbaa !26
-  %1108 = icmp sgt i64 %1104, 0
-  br i1 %1108, label %1114, label %1109
+1154:                                             ; preds = %1064, %1149, %524
+  %1155 = phi i64 [ %1065, %1064 ], [ %1065, %1149 ], [ %529, %524 ]
+  %1156 = load <8 x double>, ptr %171, align 64, !tbaa !26
+  %1157 = icmp eq <8 x i64> %526, zeroinitializer
+  %1158 = select <8 x i1> %1157, <8 x double> %1156, <8 x double> zeroinitializer
+  store <8 x double> %1158, ptr %171, align 64, !tbaa !26
+  %1159 = icmp sgt i64 %1155, 0
+  br i1 %1159, label %1165, label %1160
 
-1109:                                             ; preds = %1103
-  %1110 = load <8 x double>, ptr %170, align 64, !tbaa !26
-  br label %1821
+1160:                                             ; preds = %1154
+  %1161 = load <8 x double>, ptr %175, align 64, !tbaa !26
+  br label %1872
 
-1111:                                             ; preds = %1813
-  %1112 = load <8 x double>, ptr %170, align 64, !tbaa !26
-  %1113 = icmp sgt i64 %1817, 0
-  br i1 %1113, label %1827, label %1821
+1162:                                             ; preds = %1864
+  %1163 = load <8 x double>, ptr %175, align 64, !tbaa !26
+  %1164 = icmp sgt i64 %1868, 0
+  br i1 %1164, label %1878, label %1872
 
-1114:                                             ; preds = %1103, %1813
-  %1115 = phi i64 [ %1816, %1813 ], [ 0, %1103 ]
-  %1116 = load ptr, ptr %129, align 8, !tbaa !28
-  %1117 = getelementptr inbounds nuw %struct.Piece, ptr %1116, i64 %1115
-  %1118 = load <8 x double>, ptr %151, align 64, !tbaa !26
-  %1119 = getelementptr inbounds nuw i8, ptr %1117, i64 6400
-  %1120 = load <8 x double>, ptr %1119, align 64, !tbaa !26
-  %1121 = fsub <8 x double> %1118, %1120
-  %1122 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1121)
-  %1123 = getelementptr inbounds nuw i8, ptr %1117, i64 2176
-  %1124 = load <8 x double>, ptr %1123, align 64, !tbaa !26
-  %1125 = fcmp ogt <8 x double> %1124, splat (double 1.000000e-09)
-  %1126 = select <8 x i1> %1125, <8 x double> %1124, <8 x double> splat (double 1.000000e-09)
-  %1127 = fdiv <8 x double> %1122, %1126
-  %1128 = getelementptr inbounds nuw i8, ptr %1117, i64 1024
-  %1129 = load <8 x double>, ptr %1128, align 64, !tbaa !26
-  %1130 = fcmp ule <8 x double> %1124, zeroinitializer
-  %1131 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1127)
-  %1132 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1131)
-  %1133 = select <8 x i1> %1130, <8 x double> splat (double 1.000000e+00), <8 x double> %1132
-  %1134 = fmul <8 x double> %1129, %1133
-  %1135 = getelementptr inbounds nuw i8, ptr %1117, i64 1088
-  %1136 = load <8 x double>, ptr %1135, align 64, !tbaa !26
-  %1137 = getelementptr inbounds nuw i8, ptr %1117, i64 5632
-  %1138 = load <8 x double>, ptr %1137, align 64, !tbaa !26
-  %1139 = getelementptr inbounds nuw i8, ptr %1117, i64 5696
-  %1140 = load <8 x double>, ptr %1139, align 64, !tbaa !26
-  %1141 = fadd <8 x double> %1138, %1140
-  %1142 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1136, <8 x double> %1141, <8 x double> %1134)
-  %1143 = getelementptr inbounds nuw i8, ptr %1117, i64 1152
-  %1144 = load <8 x double>, ptr %1143, align 64, !tbaa !26
-  %1145 = fcmp olt <8 x double> %1142, %1144
-  %1146 = select <8 x i1> %1145, <8 x double> %1142, <8 x double> %1144
-  %1147 = getelementptr inbounds nuw i8, ptr %1117, i64 5312
-  %1148 = load <8 x double>, ptr %1147, align 64, !tbaa !26
-  %1149 = getelementptr inbounds nuw i8, ptr %1117, i64 3968
-  %1150 = load <8 x double>, ptr %1149, align 64, !tbaa !26
-  %1151 = getelementptr inbounds nuw i8, ptr %1117, i64 5376
-  %1152 = load <8 x double>, ptr %1151, align 64, !tbaa !26
-  %1153 = getelementptr inbounds nuw i8, ptr %1117, i64 4736
-  %1154 = load <8 x double>, ptr %1153, align 64, !tbaa !26
-  %1155 = fmul <8 x double> %1152, %1154
-  %1156 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1148, <8 x double> %1150, <8 x double> %1155)
-  %1157 = getelementptr inbounds nuw i8, ptr %1117, i64 1216
-  %1158 = load <8 x double>, ptr %1157, align 64, !tbaa !26
-  %1159 = fneg <8 x double> %1158
-  %1160 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1159, <8 x double> %1156, <8 x double> %1146)
-  %1161 = getelementptr inbounds nuw i8, ptr %1117, i64 5248
-  %1162 = load <8 x double>, ptr %1161, align 64, !tbaa !26
-  %1163 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1158, <8 x double> %1162, <8 x double> splat (double 1.000000e+00))
-  %1164 = fdiv <8 x double> %1160, %1163
-  %1165 = getelementptr inbounds nuw i8, ptr %1117, i64 7488
-  %1166 = load <8 x i64>, ptr %1165, align 64, !tbaa !26
-  %1167 = load <8 x double>, ptr %167, align 64, !tbaa !26
-  %1168 = icmp eq <8 x i64> %1166, zeroinitializer
-  %1169 = select <8 x i1> %1168, <8 x double> %1118, <8 x double> %1167
-  %1170 = getelementptr inbounds nuw i8, ptr %1117, i64 5504
-  store <8 x double> %1169, ptr %1170, align 64, !tbaa !26
-  %1171 = load <8 x double>, ptr %168, align 64, !tbaa !26
-  %1172 = select <8 x i1> %1168, <8 x double> %1164, <8 x double> %1171
-  %1173 = getelementptr inbounds nuw i8, ptr %1117, i64 3200
-  store <8 x double> %1172, ptr %1173, align 64, !tbaa !26
-  %1174 = getelementptr inbounds nuw i8, ptr %1117, i64 896
+1165:                                             ; preds = %1154, %1864
+  %1166 = phi i64 [ %1867, %1864 ], [ 0, %1154 ]
+  %1167 = load ptr, ptr %129, align 8, !tbaa !28
+  %1168 = getelementptr inbounds nuw %struct.Piece, ptr %1167, i64 %1166
+  %1169 = load <8 x double>, ptr %165, align 64, !tbaa !26
+  %1170 = getelementptr inbounds nuw i8, ptr %1168, i64 6400
+  %1171 = load <8 x double>, ptr %1170, align 64, !tbaa !26
+  %1172 = fsub <8 x double> %1169, %1171
+  %1173 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1172)
+  %1174 = getelementptr inbounds nuw i8, ptr %1168, i64 2176
   %1175 = load <8 x double>, ptr %1174, align 64, !tbaa !26
-  %1176 = fcmp ule <8 x double> %1175, zeroinitializer
-  %1177 = getelementptr inbounds nuw i8, ptr %1117, i64 2944
-  %1178 = getelementptr inbounds nuw i8, ptr %1117, i64 3072
-  %1179 = load <8 x double>, ptr %1178, align 64, !tbaa !26
-  %1180 = fcmp ogt <8 x double> %1175, splat (double 1.000000e-30)
-  %1181 = select <8 x i1> %1180, <8 x double> %1175, <8 x double> splat (double 1.000000e-30)
-  %1182 = fdiv <8 x double> %1179, %1181
-  %1183 = fcmp ogt <8 x double> %1182, zeroinitializer
-  %1184 = select <8 x i1> %1183, <8 x double> %1182, <8 x double> zeroinitializer
-  %1185 = fcmp olt <8 x double> %1184, splat (double 1.000000e+00)
-  %1186 = select <8 x i1> %1185, <8 x double> %1184, <8 x double> splat (double 1.000000e+00)
-  %1187 = select <8 x i1> %1176, <8 x double> zeroinitializer, <8 x double> %1186
-  %1188 = getelementptr inbounds nuw i8, ptr %1117, i64 2112
+  %1176 = fcmp ogt <8 x double> %1175, splat (double 1.000000e-09)
+  %1177 = select <8 x i1> %1176, <8 x double> %1175, <8 x double> splat (double 1.000000e-09)
+  %1178 = fdiv <8 x double> %1173, %1177
+  %1179 = getelementptr inbounds nuw i8, ptr %1168, i64 1024
+  %1180 = load <8 x double>, ptr %1179, align 64, !tbaa !26
+  %1181 = fcmp ule <8 x double> %1175, zeroinitializer
+  %1182 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1178)
+  %1183 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1182)
+  %1184 = select <8 x i1> %1181, <8 x double> splat (double 1.000000e+00), <8 x double> %1183
+  %1185 = fmul <8 x double> %1180, %1184
+  %1186 = getelementptr inbounds nuw i8, ptr %1168, i64 1088
+  %1187 = load <8 x double>, ptr %1186, align 64, !tbaa !26
+  %1188 = getelementptr inbounds nuw i8, ptr %1168, i64 5632
   %1189 = load <8 x double>, ptr %1188, align 64, !tbaa !26
-  %1190 = fmul <8 x double> %1187, splat (double 4.180000e+03)
-  %1191 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1190, <8 x double> %1175, <8 x double> %1189)
-  %1192 = getelementptr inbounds nuw i8, ptr %1117, i64 4288
-  %1193 = load <8 x double>, ptr %1192, align 64, !tbaa !26
-  %1194 = getelementptr inbounds nuw i8, ptr %1117, i64 5056
+  %1190 = getelementptr inbounds nuw i8, ptr %1168, i64 5696
+  %1191 = load <8 x double>, ptr %1190, align 64, !tbaa !26
+  %1192 = fadd <8 x double> %1189, %1191
+  %1193 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1187, <8 x double> %1192, <8 x double> %1185)
+  %1194 = getelementptr inbounds nuw i8, ptr %1168, i64 1152
   %1195 = load <8 x double>, ptr %1194, align 64, !tbaa !26
-  %1196 = fmul <8 x double> %1152, %1195
-  %1197 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1148, <8 x double> %1193, <8 x double> %1196)
-  %1198 = getelementptr inbounds nuw i8, ptr %1117, i64 7360
-  %1199 = load <8 x i64>, ptr %1198, align 64, !tbaa !26
-  %1200 = fcmp ule <8 x double> %1189, zeroinitializer
-  %1201 = getelementptr inbounds nuw i8, ptr %1117, i64 6912
-  store <8 x double> %1187, ptr %1201, align 64, !tbaa !26
-  %1202 = fmul <8 x double> %1162, %1191
-  %1203 = icmp eq <8 x i64> %1199, splat (i64 -1)
-  %1204 = select <8 x i1> %1200, <8 x i1> splat (i1 true), <8 x i1> %1203
-  %1205 = select <8 x i1> %1204, <8 x double> zeroinitializer, <8 x double> %1202
-  %1206 = getelementptr inbounds nuw i8, ptr %1117, i64 6976
-  store <8 x double> %1205, ptr %1206, align 64, !tbaa !26
-  %1207 = fmul <8 x double> %1197, %1191
-  %1208 = select <8 x i1> %1204, <8 x double> zeroinitializer, <8 x double> %1207
-  %1209 = getelementptr inbounds nuw i8, ptr %1117, i64 7040
-  store <8 x double> %1208, ptr %1209, align 64, !tbaa !26
-  %1210 = load <8 x double>, ptr %1117, align 64, !tbaa !26
-  %1211 = load <8 x double>, ptr %1177, align 64, !tbaa !26
-  %1212 = fsub <8 x double> %1210, %1211
-  %1213 = fsub <8 x double> splat (double 1.000000e+00), %1187
-  %1214 = getelementptr inbounds nuw i8, ptr %1117, i64 1920
-  %1215 = load <8 x double>, ptr %1214, align 64, !tbaa !26
-  %1216 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1213, <8 x double> %1215, <8 x double> %1212)
-  %1217 = load <8 x double>, ptr %169, align 64, !tbaa !26
-  %1218 = fdiv <8 x double> splat (double 1.000000e+00), %1217
-  %1219 = getelementptr inbounds nuw i8, ptr %1117, i64 2240
-  %1220 = load <8 x double>, ptr %1219, align 64, !tbaa !26
-  %1221 = fcmp ogt <8 x double> %1220, splat (double 1.000000e-30)
-  %1222 = select <8 x i1> %1221, <8 x double> %1220, <8 x double> splat (double 1.000000e-30)
-  %1223 = fdiv <8 x double> %1216, %1222
-  %1224 = fadd <8 x double> %1218, %1223
-  %1225 = getelementptr inbounds nuw i8, ptr %1117, i64 7104
-  store <8 x double> %1224, ptr %1225, align 64, !tbaa !26
-  %1226 = getelementptr inbounds nuw i8, ptr %1117, i64 6784
-  store <8 x double> %1138, ptr %1226, align 64, !tbaa !26
-  %1227 = getelementptr inbounds nuw i8, ptr %1117, i64 2560
-  %1228 = load <8 x double>, ptr %1227, align 64, !tbaa !26
-  %1229 = getelementptr inbounds nuw i8, ptr %1117, i64 2624
+  %1196 = fcmp olt <8 x double> %1193, %1195
+  %1197 = select <8 x i1> %1196, <8 x double> %1193, <8 x double> %1195
+  %1198 = getelementptr inbounds nuw i8, ptr %1168, i64 5312
+  %1199 = load <8 x double>, ptr %1198, align 64, !tbaa !26
+  %1200 = getelementptr inbounds nuw i8, ptr %1168, i64 3968
+  %1201 = load <8 x double>, ptr %1200, align 64, !tbaa !26
+  %1202 = getelementptr inbounds nuw i8, ptr %1168, i64 5376
+  %1203 = load <8 x double>, ptr %1202, align 64, !tbaa !26
+  %1204 = getelementptr inbounds nuw i8, ptr %1168, i64 4736
+  %1205 = load <8 x double>, ptr %1204, align 64, !tbaa !26
+  %1206 = fmul <8 x double> %1203, %1205
+  %1207 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1199, <8 x double> %1201, <8 x double> %1206)
+  %1208 = getelementptr inbounds nuw i8, ptr %1168, i64 1216
+  %1209 = load <8 x double>, ptr %1208, align 64, !tbaa !26
+  %1210 = fneg <8 x double> %1209
+  %1211 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1210, <8 x double> %1207, <8 x double> %1197)
+  %1212 = getelementptr inbounds nuw i8, ptr %1168, i64 5248
+  %1213 = load <8 x double>, ptr %1212, align 64, !tbaa !26
+  %1214 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1209, <8 x double> %1213, <8 x double> splat (double 1.000000e+00))
+  %1215 = fdiv <8 x double> %1211, %1214
+  %1216 = getelementptr inbounds nuw i8, ptr %1168, i64 7488
+  %1217 = load <8 x i64>, ptr %1216, align 64, !tbaa !26
+  %1218 = load <8 x double>, ptr %172, align 64, !tbaa !26
+  %1219 = icmp eq <8 x i64> %1217, zeroinitializer
+  %1220 = select <8 x i1> %1219, <8 x double> %1169, <8 x double> %1218
+  %1221 = getelementptr inbounds nuw i8, ptr %1168, i64 5504
+  store <8 x double> %1220, ptr %1221, align 64, !tbaa !26
+  %1222 = load <8 x double>, ptr %173, align 64, !tbaa !26
+  %1223 = select <8 x i1> %1219, <8 x double> %1215, <8 x double> %1222
+  %1224 = getelementptr inbounds nuw i8, ptr %1168, i64 3200
+  store <8 x double> %1223, ptr %1224, align 64, !tbaa !26
+  %1225 = getelementptr inbounds nuw i8, ptr %1168, i64 896
+  %1226 = load <8 x double>, ptr %1225, align 64, !tbaa !26
+  %1227 = fcmp ule <8 x double> %1226, zeroinitializer
+  %1228 = getelementptr inbounds nuw i8, ptr %1168, i64 2944
+  %1229 = getelementptr inbounds nuw i8, ptr %1168, i64 3072
   %1230 = load <8 x double>, ptr %1229, align 64, !tbaa !26
-  %1231 = getelementptr inbounds nuw i8, ptr %1117, i64 2688
-  %1232 = load <8 x double>, ptr %1231, align 64, !tbaa !26
-  %1233 = getelementptr inbounds nuw i8, ptr %1117, i64 2752
-  %1234 = load <8 x double>, ptr %1233, align 64, !tbaa !26
-  %1235 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1211, <8 x double> %1234, <8 x double> %1232)
-  %1236 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1211, <8 x double> %1235, <8 x double> %1230)
-  %1237 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1211, <8 x double> %1236, <8 x double> %1228)
-  %1238 = getelementptr inbounds nuw i8, ptr %1117, i64 3648
-  store <8 x double> %1237, ptr %1238, align 64, !tbaa !26
-  %1239 = getelementptr inbounds nuw i8, ptr %1117, i64 4416
+  %1231 = fcmp ogt <8 x double> %1226, splat (double 1.000000e-30)
+  %1232 = select <8 x i1> %1231, <8 x double> %1226, <8 x double> splat (double 1.000000e-30)
+  %1233 = fdiv <8 x double> %1230, %1232
+  %1234 = fcmp ogt <8 x double> %1233, zeroinitializer
+  %1235 = select <8 x i1> %1234, <8 x double> %1233, <8 x double> zeroinitializer
+  %1236 = fcmp olt <8 x double> %1235, splat (double 1.000000e+00)
+  %1237 = select <8 x i1> %1236, <8 x double> %1235, <8 x double> splat (double 1.000000e+00)
+  %1238 = select <8 x i1> %1227, <8 x double> zeroinitializer, <8 x double> %1237
+  %1239 = getelementptr inbounds nuw i8, ptr %1168, i64 2112
   %1240 = load <8 x double>, ptr %1239, align 64, !tbaa !26
-  %1241 = fmul <8 x double> %1148, %1240
-  %1242 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1162, <8 x double> %1237, <8 x double> %1241)
-  %1243 = getelementptr inbounds nuw i8, ptr %1117, i64 5184
+  %1241 = fmul <8 x double> %1238, splat (double 4.180000e+03)
+  %1242 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1241, <8 x double> %1226, <8 x double> %1240)
+  %1243 = getelementptr inbounds nuw i8, ptr %1168, i64 4288
   %1244 = load <8 x double>, ptr %1243, align 64, !tbaa !26
-  %1245 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1152, <8 x double> %1244, <8 x double> %1242)
-  %1246 = fmul <8 x double> %1245, splat (double 5.000000e-01)
-  %1247 = getelementptr inbounds nuw i8, ptr %1117, i64 6720
-  store <8 x double> %1246, ptr %1247, align 64, !tbaa !26
-  %1248 = getelementptr inbounds nuw i8, ptr %1117, i64 2304
-  %1249 = load <8 x double>, ptr %1248, align 64, !tbaa !26
-  %1250 = getelementptr inbounds nuw i8, ptr %1117, i64 2368
-  %1251 = load <8 x double>, ptr %1250, align 64, !tbaa !26
-  %1252 = getelementptr inbounds nuw i8, ptr %1117, i64 2432
-  %1253 = load <8 x double>, ptr %1252, align 64, !tbaa !26
-  %1254 = getelementptr inbounds nuw i8, ptr %1117, i64 2496
-  %1255 = load <8 x double>, ptr %1254, align 64, !tbaa !26
-  %1256 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1211, <8 x double> %1255, <8 x double> %1253)
-  %1257 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1211, <8 x double> %1256, <8 x double> %1251)
-  %1258 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1211, <8 x double> %1257, <8 x double> %1249)
-  %1259 = getelementptr inbounds nuw i8, ptr %1117, i64 6656
-  store <8 x double> %1258, ptr %1259, align 64, !tbaa !26
-  %1260 = getelementptr inbounds nuw i8, ptr %1117, i64 7552
-  %1261 = load i64, ptr %1260, align 64, !tbaa !31
-  %1262 = icmp eq i64 %1261, 0
-  br i1 %1262, label %1263, label %1275
-
-1263:                                             ; preds = %1114
-  %1264 = fdiv <8 x double> %1258, %1211
-  %1265 = load i64, ptr %119, align 16, !tbaa !21
-  %1266 = getelementptr inbounds nuw i8, ptr %1117, i64 7672
-  %1267 = load ptr, ptr %1266, align 8, !tbaa !35
-  %1268 = getelementptr inbounds <8 x double>, ptr %1267, i64 %1265
-  %1269 = load <8 x double>, ptr %1268, align 64, !tbaa !26
-  %1270 = fmul <8 x double> %1264, %1269
-  %1271 = getelementptr inbounds nuw i8, ptr %1117, i64 64
-  %1272 = load <8 x double>, ptr %1271, align 64, !tbaa !26
-  %1273 = fsub <8 x double> %1211, %1272
-  %1274 = fdiv <8 x double> splat (double 1.000000e+00), %1273
-  br label %1298
-
-1275:                                             ; preds = %1114
-  %1276 = getelementptr inbounds nuw i8, ptr %1117, i64 64
-  %1277 = load <8 x double>, ptr %1276, align 64, !tbaa !26
-  %1278 = fsub <8 x double> %1211, %1277
-  %1279 = fdiv <8 x double> splat (double 1.000000e+00), %1278
-  %1280 = load i64, ptr %119, align 16, !tbaa !21
-  %1281 = getelementptr inbounds nuw i8, ptr %1117, i64 7672
-  %1282 = load ptr, ptr %1281, align 8, !tbaa !35
-  %1283 = shl nsw i64 %1280, 8
-  %1284 = getelementptr inbounds i8, ptr %1282, i64 %1283
+  %1245 = getelementptr inbounds nuw i8, ptr %1168, i64 5056
+  %1246 = load <8 x double>, ptr %1245, align 64, !tbaa !26
+  %1247 = fmul <8 x double> %1203, %1246
+  %1248 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1199, <8 x double> %1244, <8 x double> %1247)
+  %1249 = getelementptr inbounds nuw i8, ptr %1168, i64 7360
+  %1250 = load <8 x i64>, ptr %1249, align 64, !tbaa !26
+  %1251 = fcmp ule <8 x double> %1240, zeroinitializer
+  %1252 = getelementptr inbounds nuw i8, ptr %1168, i64 6912
+  store <8 x double> %1238, ptr %1252, align 64, !tbaa !26
+  %1253 = fmul <8 x double> %1213, %1242
+  %1254 = icmp eq <8 x i64> %1250, splat (i64 -1)
+  %1255 = select <8 x i1> %1251, <8 x i1> splat (i1 true), <8 x i1> %1254
+  %1256 = select <8 x i1> %1255, <8 x double> zeroinitializer, <8 x double> %1253
+  %1257 = getelementptr inbounds nuw i8, ptr %1168, i64 6976
+  store <8 x double> %1256, ptr %1257, align 64, !tbaa !26
+  %1258 = fmul <8 x double> %1248, %1242
+  %1259 = select <8 x i1> %1255, <8 x double> zeroinitializer, <8 x double> %1258
+  %1260 = getelementptr inbounds nuw i8, ptr %1168, i64 7040
+  store <8 x double> %1259, ptr %1260, align 64, !tbaa !26
+  %1261 = load <8 x double>, ptr %1168, align 64, !tbaa !26
+  %1262 = load <8 x double>, ptr %1228, align 64, !tbaa !26
+  %1263 = fsub <8 x double> %1261, %1262
+  %1264 = fsub <8 x double> splat (double 1.000000e+00), %1238
+  %1265 = getelementptr inbounds nuw i8, ptr %1168, i64 1920
+  %1266 = load <8 x double>, ptr %1265, align 64, !tbaa !26
+  %1267 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1264, <8 x double> %1266, <8 x double> %1263)
+  %1268 = load <8 x double>, ptr %174, align 64, !tbaa !26
+  %1269 = fdiv <8 x double> splat (double 1.000000e+00), %1268
+  %1270 = getelementptr inbounds nuw i8, ptr %1168, i64 2240
+  %1271 = load <8 x double>, ptr %1270, align 64, !tbaa !26
+  %1272 = fcmp ogt <8 x double> %1271, splat (double 1.000000e-30)
+  %1273 = select <8 x i1> %1272, <8 x double> %1271, <8 x double> splat (double 1.000000e-30)
+  %1274 = fdiv <8 x double> %1267, %1273
+  %1275 = fadd <8 x double> %1269, %1274
+  %1276 = getelementptr inbounds nuw i8, ptr %1168, i64 7104
+  store <8 x double> %1275, ptr %1276, align 64, !tbaa !26
+  %1277 = getelementptr inbounds nuw i8, ptr %1168, i64 6784
+  store <8 x double> %1189, ptr %1277, align 64, !tbaa !26
+  %1278 = getelementptr inbounds nuw i8, ptr %1168, i64 2560
+  %1279 = load <8 x double>, ptr %1278, align 64, !tbaa !26
+  %1280 = getelementptr inbounds nuw i8, ptr %1168, i64 2624
+  %1281 = load <8 x double>, ptr %1280, align 64, !tbaa !26
+  %1282 = getelementptr inbounds nuw i8, ptr %1168, i64 2688
+  %1283 = load <8 x double>, ptr %1282, align 64, !tbaa !26
+  %1284 = getelementptr inbounds nuw i8, ptr %1168, i64 2752
   %1285 = load <8 x double>, ptr %1284, align 64, !tbaa !26
-  %1286 = getelementptr inbounds nuw i8, ptr %1284, i64 64
-  %1287 = load <8 x double>, ptr %1286, align 64, !tbaa !26
-  %1288 = getelementptr inbounds nuw i8, ptr %1284, i64 128
-  %1289 = load <8 x double>, ptr %1288, align 64, !tbaa !26
-  %1290 = getelementptr inbounds nuw i8, ptr %1284, i64 192
+  %1286 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1262, <8 x double> %1285, <8 x double> %1283)
+  %1287 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1262, <8 x double> %1286, <8 x double> %1281)
+  %1288 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1262, <8 x double> %1287, <8 x double> %1279)
+  %1289 = getelementptr inbounds nuw i8, ptr %1168, i64 3648
+  store <8 x double> %1288, ptr %1289, align 64, !tbaa !26
+  %1290 = getelementptr inbounds nuw i8, ptr %1168, i64 4416
   %1291 = load <8 x double>, ptr %1290, align 64, !tbaa !26
-  %1292 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1211, <8 x double> %1291, <8 x double> %1289)
-  %1293 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1211, <8 x double> %1292, <8 x double> %1287)
-  %1294 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1211, <8 x double> %1293, <8 x double> %1285)
-  %1295 = icmp sgt i64 %1280, %1261
-  %1296 = fmul <8 x double> %1279, %1294
-  %1297 = select i1 %1295, <8 x double> %1296, <8 x double> %1294
-  br label %1298
-
-1298:                                             ; preds = %1263, %1275
-  %1299 = phi <8 x double> [ %1274, %1263 ], [ %1279, %1275 ]
-  %1300 = phi <8 x double> [ %1273, %1263 ], [ %1278, %1275 ]
-  %1301 = phi <8 x double> [ %1270, %1263 ], [ %1297, %1275 ]
-  %1302 = getelementptr inbounds nuw i8, ptr %1117, i64 5568
-  %1303 = load <8 x double>, ptr %1302, align 64, !tbaa !26
-  %1304 = fcmp ogt <8 x double> %1212, splat (double 0x3D719799812DEA11)
-  %1305 = select <8 x i1> %1304, <8 x double> %1212, <8 x double> splat (double 0x3D719799812DEA11)
-  %1306 = getelementptr inbounds nuw i8, ptr %1117, i64 6528
-  store <8 x double> %1299, ptr %1306, align 64, !tbaa !26
-  %1307 = getelementptr inbounds nuw i8, ptr %1117, i64 704
-  %1308 = load <8 x double>, ptr %1307, align 64, !tbaa !26
-  %1309 = fdiv <8 x double> %1308, %1305
-  %1310 = getelementptr inbounds nuw i8, ptr %1117, i64 6592
+  %1292 = fmul <8 x double> %1199, %1291
+  %1293 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1213, <8 x double> %1288, <8 x double> %1292)
+  %1294 = getelementptr inbounds nuw i8, ptr %1168, i64 5184
+  %1295 = load <8 x double>, ptr %1294, align 64, !tbaa !26
+  %1296 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1203, <8 x double> %1295, <8 x double> %1293)
+  %1297 = fmul <8 x double> %1296, splat (double 5.000000e-01)
+  %1298 = getelementptr inbounds nuw i8, ptr %1168, i64 6720
+  store <8 x double> %1297, ptr %1298, align 64, !tbaa !26
+  %1299 = getelementptr inbounds nuw i8, ptr %1168, i64 2304
+  %1300 = load <8 x double>, ptr %1299, align 64, !tbaa !26
+  %1301 = getelementptr inbounds nuw i8, ptr %1168, i64 2368
+  %1302 = load <8 x double>, ptr %1301, align 64, !tbaa !26
+  %1303 = getelementptr inbounds nuw i8, ptr %1168, i64 2432
+  %1304 = load <8 x double>, ptr %1303, align 64, !tbaa !26
+  %1305 = getelementptr inbounds nuw i8, ptr %1168, i64 2496
+  %1306 = load <8 x double>, ptr %1305, align 64, !tbaa !26
+  %1307 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1262, <8 x double> %1306, <8 x double> %1304)
+  %1308 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1262, <8 x double> %1307, <8 x double> %1302)
+  %1309 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1262, <8 x double> %1308, <8 x double> %1300)
+  %1310 = getelementptr inbounds nuw i8, ptr %1168, i64 6656
   store <8 x double> %1309, ptr %1310, align 64, !tbaa !26
-  %1311 = getelementptr inbounds nuw i8, ptr %1117, i64 7560
-  %1312 = load ptr, ptr %1311, align 8, !tbaa !56
-  %1313 = load i64, ptr %119, align 16, !tbaa !21
-  %1314 = getelementptr <8 x double>, ptr %1312, i64 %1313
-  %1315 = getelementptr i8, ptr %1314, i64 -64
-  %1316 = load <8 x double>, ptr %1315, align 64, !tbaa !26
-  %1317 = fadd <8 x double> %1303, %1316
-  %1318 = fmul <8 x double> %1317, splat (double 5.000000e-01)
-  %1319 = getelementptr inbounds nuw i8, ptr %1117, i64 192
+  %1311 = getelementptr inbounds nuw i8, ptr %1168, i64 7552
+  %1312 = load i64, ptr %1311, align 64, !tbaa !31
+  %1313 = icmp eq i64 %1312, 0
+  br i1 %1313, label %1314, label %1326
+
+1314:                                             ; preds = %1165
+  %1315 = fdiv <8 x double> %1309, %1262
+  %1316 = load i64, ptr %119, align 16, !tbaa !21
+  %1317 = getelementptr inbounds nuw i8, ptr %1168, i64 7672
+  %1318 = load ptr, ptr %1317, align 8, !tbaa !35
+  %1319 = getelementptr inbounds <8 x double>, ptr %1318, i64 %1316
   %1320 = load <8 x double>, ptr %1319, align 64, !tbaa !26
-  %1321 = getelementptr inbounds nuw i8, ptr %1117, i64 256
-  %1322 = load <8 x double>, ptr %1321, align 64, !tbaa !26
-  %1323 = getelementptr inbounds nuw i8, ptr %1117, i64 320
-  %1324 = load <8 x double>, ptr %1323, align 64, !tbaa !26
-  %1325 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1318, <8 x double> %1324, <8 x double> %1322)
-  %1326 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1318, <8 x double> %1325, <8 x double> %1320)
-  %1327 = fmul <8 x double> %1301, %1326
-  %1328 = fmul <8 x double> %1187, %1327
-  %1329 = getelementptr inbounds nuw i8, ptr %1117, i64 2048
-  %1330 = load <8 x double>, ptr %1329, align 64, !tbaa !26
-  %1331 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1328, <8 x double> %1330, <8 x double> splat (double 1.000000e+00))
-  %1332 = fdiv <8 x double> splat (double 1.000000e+00), %1331
-  %1333 = icmp eq <8 x i64> %1199, zeroinitializer
-  %1334 = select <8 x i1> %1333, <8 x double> %1332, <8 x double> splat (double 1.000000e+00)
-  %1335 = getelementptr inbounds nuw i8, ptr %1117, i64 6848
-  store <8 x double> %1334, ptr %1335, align 64, !tbaa !26
-  %1336 = fmul <8 x double> %1327, %1334
-  %1337 = getelementptr inbounds nuw i8, ptr %1117, i64 6016
-  store <8 x double> %1336, ptr %1337, align 64, !tbaa !26
-  %1338 = fmul <8 x double> %1246, splat (double 2.000000e+00)
-  %1339 = getelementptr inbounds nuw i8, ptr %1117, i64 384
+  %1321 = fmul <8 x double> %1315, %1320
+  %1322 = getelementptr inbounds nuw i8, ptr %1168, i64 64
+  %1323 = load <8 x double>, ptr %1322, align 64, !tbaa !26
+  %1324 = fsub <8 x double> %1262, %1323
+  %1325 = fdiv <8 x double> splat (double 1.000000e+00), %1324
+  br label %1349
+
+1326:                                             ; preds = %1165
+  %1327 = getelementptr inbounds nuw i8, ptr %1168, i64 64
+  %1328 = load <8 x double>, ptr %1327, align 64, !tbaa !26
+  %1329 = fsub <8 x double> %1262, %1328
+  %1330 = fdiv <8 x double> splat (double 1.000000e+00), %1329
+  %1331 = load i64, ptr %119, align 16, !tbaa !21
+  %1332 = getelementptr inbounds nuw i8, ptr %1168, i64 7672
+  %1333 = load ptr, ptr %1332, align 8, !tbaa !35
+  %1334 = shl nsw i64 %1331, 8
+  %1335 = getelementptr inbounds i8, ptr %1333, i64 %1334
+  %1336 = load <8 x double>, ptr %1335, align 64, !tbaa !26
+  %1337 = getelementptr inbounds nuw i8, ptr %1335, i64 64
+  %1338 = load <8 x double>, ptr %1337, align 64, !tbaa !26
+  %1339 = getelementptr inbounds nuw i8, ptr %1335, i64 128
   %1340 = load <8 x double>, ptr %1339, align 64, !tbaa !26
-  %1341 = getelementptr inbounds nuw i8, ptr %1117, i64 448
+  %1341 = getelementptr inbounds nuw i8, ptr %1335, i64 192
   %1342 = load <8 x double>, ptr %1341, align 64, !tbaa !26
-  %1343 = getelementptr inbounds nuw i8, ptr %1117, i64 512
-  %1344 = load <8 x double>, ptr %1343, align 64, !tbaa !26
-  %1345 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1303, <8 x double> %1344, <8 x double> %1342)
-  %1346 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1303, <8 x double> %1345, <8 x double> %1340)
-  %1347 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1338, <8 x double> %1346, <8 x double> %1336)
-  %1348 = getelementptr inbounds nuw i8, ptr %1117, i64 6144
-  store <8 x double> %1347, ptr %1348, align 64, !tbaa !26
-  %1349 = fmul <8 x double> %1172, %1213
-  %1350 = getelementptr inbounds nuw i8, ptr %1117, i64 1984
-  %1351 = load <8 x double>, ptr %1350, align 64, !tbaa !26
-  %1352 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1349, <8 x double> %1351, <8 x double> splat (double 1.000000e+00))
-  %1353 = fdiv <8 x double> %1172, %1352
-  %1354 = load i64, ptr %120, align 8, !tbaa !22
-  %1355 = sitofp i64 %1354 to double
-  %1356 = fmul double %1355, 2.000000e+00
-  %1357 = insertelement <8 x double> poison, double %1356, i64 0
-  %1358 = shufflevector <8 x double> %1357, <8 x double> poison, <8 x i32> zeroinitializer
-  %1359 = fmul <8 x double> %1309, %1358
-  %1360 = fadd <8 x double> %1353, %1359
-  %1361 = fdiv <8 x double> %1353, %1360
-  %1362 = fmul <8 x double> %1258, %1359
-  %1363 = select <8 x i1> %1333, <8 x double> %1353, <8 x double> %1362
-  %1364 = getelementptr inbounds nuw i8, ptr %1117, i64 6080
-  store <8 x double> %1363, ptr %1364, align 64, !tbaa !26
-  %1365 = fmul <8 x double> %1359, %1361
-  %1366 = select <8 x i1> %1333, <8 x double> %1353, <8 x double> %1365
-  %1367 = getelementptr inbounds nuw i8, ptr %1117, i64 6208
-  store <8 x double> %1366, ptr %1367, align 64, !tbaa !26
-  %1368 = select <8 x i1> %1333, <8 x double> splat (double 1.000000e+00), <8 x double> %1361
-  %1369 = getelementptr inbounds nuw i8, ptr %1117, i64 6272
-  store <8 x double> %1368, ptr %1369, align 64, !tbaa !26
-  br i1 %1262, label %1531, label %1370
+  %1343 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1262, <8 x double> %1342, <8 x double> %1340)
+  %1344 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1262, <8 x double> %1343, <8 x double> %1338)
+  %1345 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1262, <8 x double> %1344, <8 x double> %1336)
+  %1346 = icmp sgt i64 %1331, %1312
+  %1347 = fmul <8 x double> %1330, %1345
+  %1348 = select i1 %1346, <8 x double> %1347, <8 x double> %1345
+  br label %1349
 
-1370:                                             ; preds = %1298
-  %1371 = getelementptr inbounds nuw i8, ptr %1117, i64 576
-  %1372 = load <8 x double>, ptr %1371, align 64, !tbaa !26
-  %1373 = getelementptr inbounds nuw i8, ptr %1117, i64 640
-  %1374 = load <8 x double>, ptr %1373, align 64, !tbaa !26
-  %1375 = getelementptr inbounds nuw i8, ptr %1117, i64 1536
-  %1376 = load <8 x double>, ptr %1375, align 64, !tbaa !26
-  %1377 = load i64, ptr %119, align 16, !tbaa !21
-  %1378 = fsub <8 x double> %1237, %1376
-  %1379 = fmul <8 x double> %1342, splat (double 5.000000e-01)
-  %1380 = fmul <8 x double> %1344, splat (double 0x3FE5555555555555)
-  %1381 = getelementptr inbounds nuw i8, ptr %1117, i64 7648
-  %1382 = load ptr, ptr %1381, align 32, !tbaa !70
-  %1383 = getelementptr inbounds nuw i8, ptr %1117, i64 7656
-  %1384 = load ptr, ptr %1383, align 8, !tbaa !46
-  %1385 = getelementptr inbounds nuw i8, ptr %1117, i64 7584
-  %1386 = load ptr, ptr %1385, align 32, !tbaa !57
-  %1387 = getelementptr inbounds nuw i8, ptr %1117, i64 7624
-  %1388 = load ptr, ptr %1387, align 8, !tbaa !71
-  %1389 = getelementptr inbounds nuw i8, ptr %1117, i64 7632
-  %1390 = load ptr, ptr %1389, align 16, !tbaa !72
-  %1391 = getelementptr inbounds nuw i8, ptr %1117, i64 7640
-  %1392 = load ptr, ptr %1391, align 8, !tbaa !73
-  %1393 = getelementptr inbounds nuw i8, ptr %1117, i64 7608
-  %1394 = load ptr, ptr %1393, align 8, !tbaa !74
-  %1395 = getelementptr inbounds nuw i8, ptr %1117, i64 7616
-  %1396 = load ptr, ptr %1395, align 64, !tbaa !75
-  %1397 = icmp sgt i64 %1377, 0
-  br i1 %1397, label %1398, label %1644
+1349:                                             ; preds = %1314, %1326
+  %1350 = phi <8 x double> [ %1325, %1314 ], [ %1330, %1326 ]
+  %1351 = phi <8 x double> [ %1324, %1314 ], [ %1329, %1326 ]
+  %1352 = phi <8 x double> [ %1321, %1314 ], [ %1348, %1326 ]
+  %1353 = getelementptr inbounds nuw i8, ptr %1168, i64 5568
+  %1354 = load <8 x double>, ptr %1353, align 64, !tbaa !26
+  %1355 = fcmp ogt <8 x double> %1263, splat (double 0x3D719799812DEA11)
+  %1356 = select <8 x i1> %1355, <8 x double> %1263, <8 x double> splat (double 0x3D719799812DEA11)
+  %1357 = getelementptr inbounds nuw i8, ptr %1168, i64 6528
+  store <8 x double> %1350, ptr %1357, align 64, !tbaa !26
+  %1358 = getelementptr inbounds nuw i8, ptr %1168, i64 704
+  %1359 = load <8 x double>, ptr %1358, align 64, !tbaa !26
+  %1360 = fdiv <8 x double> %1359, %1356
+  %1361 = getelementptr inbounds nuw i8, ptr %1168, i64 6592
+  store <8 x double> %1360, ptr %1361, align 64, !tbaa !26
+  %1362 = getelementptr inbounds nuw i8, ptr %1168, i64 7560
+  %1363 = load ptr, ptr %1362, align 8, !tbaa !56
+  %1364 = load i64, ptr %119, align 16, !tbaa !21
+  %1365 = getelementptr <8 x double>, ptr %1363, i64 %1364
+  %1366 = getelementptr i8, ptr %1365, i64 -64
+  %1367 = load <8 x double>, ptr %1366, align 64, !tbaa !26
+  %1368 = fadd <8 x double> %1354, %1367
+  %1369 = fmul <8 x double> %1368, splat (double 5.000000e-01)
+  %1370 = getelementptr inbounds nuw i8, ptr %1168, i64 192
+  %1371 = load <8 x double>, ptr %1370, align 64, !tbaa !26
+  %1372 = getelementptr inbounds nuw i8, ptr %1168, i64 256
+  %1373 = load <8 x double>, ptr %1372, align 64, !tbaa !26
+  %1374 = getelementptr inbounds nuw i8, ptr %1168, i64 320
+  %1375 = load <8 x double>, ptr %1374, align 64, !tbaa !26
+  %1376 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1369, <8 x double> %1375, <8 x double> %1373)
+  %1377 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1369, <8 x double> %1376, <8 x double> %1371)
+  %1378 = fmul <8 x double> %1352, %1377
+  %1379 = fmul <8 x double> %1238, %1378
+  %1380 = getelementptr inbounds nuw i8, ptr %1168, i64 2048
+  %1381 = load <8 x double>, ptr %1380, align 64, !tbaa !26
+  %1382 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1379, <8 x double> %1381, <8 x double> splat (double 1.000000e+00))
+  %1383 = fdiv <8 x double> splat (double 1.000000e+00), %1382
+  %1384 = icmp eq <8 x i64> %1250, zeroinitializer
+  %1385 = select <8 x i1> %1384, <8 x double> %1383, <8 x double> splat (double 1.000000e+00)
+  %1386 = getelementptr inbounds nuw i8, ptr %1168, i64 6848
+  store <8 x double> %1385, ptr %1386, align 64, !tbaa !26
+  %1387 = fmul <8 x double> %1378, %1385
+  %1388 = getelementptr inbounds nuw i8, ptr %1168, i64 6016
+  store <8 x double> %1387, ptr %1388, align 64, !tbaa !26
+  %1389 = fmul <8 x double> %1297, splat (double 2.000000e+00)
+  %1390 = getelementptr inbounds nuw i8, ptr %1168, i64 384
+  %1391 = load <8 x double>, ptr %1390, align 64, !tbaa !26
+  %1392 = getelementptr inbounds nuw i8, ptr %1168, i64 448
+  %1393 = load <8 x double>, ptr %1392, align 64, !tbaa !26
+  %1394 = getelementptr inbounds nuw i8, ptr %1168, i64 512
+  %1395 = load <8 x double>, ptr %1394, align 64, !tbaa !26
+  %1396 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1354, <8 x double> %1395, <8 x double> %1393)
+  %1397 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1354, <8 x double> %1396, <8 x double> %1391)
+  %1398 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1389, <8 x double> %1397, <8 x double> %1387)
+  %1399 = getelementptr inbounds nuw i8, ptr %1168, i64 6144
+  store <8 x double> %1398, ptr %1399, align 64, !tbaa !26
+  %1400 = fmul <8 x double> %1223, %1264
+  %1401 = getelementptr inbounds nuw i8, ptr %1168, i64 1984
+  %1402 = load <8 x double>, ptr %1401, align 64, !tbaa !26
+  %1403 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1400, <8 x double> %1402, <8 x double> splat (double 1.000000e+00))
+  %1404 = fdiv <8 x double> %1223, %1403
+  %1405 = load i64, ptr %120, align 8, !tbaa !22
+  %1406 = sitofp i64 %1405 to double
+  %1407 = fmul double %1406, 2.000000e+00
+  %1408 = insertelement <8 x double> poison, double %1407, i64 0
+  %1409 = shufflevector <8 x double> %1408, <8 x double> poison, <8 x i32> zeroinitializer
+  %1410 = fmul <8 x double> %1360, %1409
+  %1411 = fadd <8 x double> %1404, %1410
+  %1412 = fdiv <8 x double> %1404, %1411
+  %1413 = fmul <8 x double> %1309, %1410
+  %1414 = select <8 x i1> %1384, <8 x double> %1404, <8 x double> %1413
+  %1415 = getelementptr inbounds nuw i8, ptr %1168, i64 6080
+  store <8 x double> %1414, ptr %1415, align 64, !tbaa !26
+  %1416 = fmul <8 x double> %1410, %1412
+  %1417 = select <8 x i1> %1384, <8 x double> %1404, <8 x double> %1416
+  %1418 = getelementptr inbounds nuw i8, ptr %1168, i64 6208
+  store <8 x double> %1417, ptr %1418, align 64, !tbaa !26
+  %1419 = select <8 x i1> %1384, <8 x double> splat (double 1.000000e+00), <8 x double> %1412
+  %1420 = getelementptr inbounds nuw i8, ptr %1168, i64 6272
+  store <8 x double> %1419, ptr %1420, align 64, !tbaa !26
+  br i1 %1313, label %1582, label %1421
 
-1398:                                             ; preds = %1370
-  %1399 = load <8 x double>, ptr %1312, align 64, !tbaa !26
-  %1400 = getelementptr inbounds nuw i8, ptr %1117, i64 2880
-  %1401 = load <8 x double>, ptr %1400, align 64, !tbaa !26
-  %1402 = getelementptr inbounds nuw i8, ptr %1117, i64 2816
-  %1403 = load <8 x double>, ptr %1402, align 64, !tbaa !26
-  %1404 = fmul <8 x double> %1246, splat (double -2.000000e+00)
-  %1405 = fmul <8 x double> %1404, %1303
-  %1406 = fmul <8 x double> %1303, %1405
-  %1407 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1303, <8 x double> %1380, <8 x double> %1379)
-  %1408 = fmul <8 x double> %1406, %1407
-  %1409 = getelementptr inbounds nuw i8, ptr %1117, i64 7672
-  %1410 = fmul <8 x double> %1300, %1401
-  %1411 = fdiv <8 x double> %1403, %1372
-  br label %1412
+1421:                                             ; preds = %1349
+  %1422 = getelementptr inbounds nuw i8, ptr %1168, i64 576
+  %1423 = load <8 x double>, ptr %1422, align 64, !tbaa !26
+  %1424 = getelementptr inbounds nuw i8, ptr %1168, i64 640
+  %1425 = load <8 x double>, ptr %1424, align 64, !tbaa !26
+  %1426 = getelementptr inbounds nuw i8, ptr %1168, i64 1536
+  %1427 = load <8 x double>, ptr %1426, align 64, !tbaa !26
+  %1428 = load i64, ptr %119, align 16, !tbaa !21
+  %1429 = fsub <8 x double> %1288, %1427
+  %1430 = fmul <8 x double> %1393, splat (double 5.000000e-01)
+  %1431 = fmul <8 x double> %1395, splat (double 0x3FE5555555555555)
+  %1432 = getelementptr inbounds nuw i8, ptr %1168, i64 7648
+  %1433 = load ptr, ptr %1432, align 32, !tbaa !70
+  %1434 = getelementptr inbounds nuw i8, ptr %1168, i64 7656
+  %1435 = load ptr, ptr %1434, align 8, !tbaa !46
+  %1436 = getelementptr inbounds nuw i8, ptr %1168, i64 7584
+  %1437 = load ptr, ptr %1436, align 32, !tbaa !57
+  %1438 = getelementptr inbounds nuw i8, ptr %1168, i64 7624
+  %1439 = load ptr, ptr %1438, align 8, !tbaa !71
+  %1440 = getelementptr inbounds nuw i8, ptr %1168, i64 7632
+  %1441 = load ptr, ptr %1440, align 16, !tbaa !72
+  %1442 = getelementptr inbounds nuw i8, ptr %1168, i64 7640
+  %1443 = load ptr, ptr %1442, align 8, !tbaa !73
+  %1444 = getelementptr inbounds nuw i8, ptr %1168, i64 7608
+  %1445 = load ptr, ptr %1444, align 8, !tbaa !74
+  %1446 = getelementptr inbounds nuw i8, ptr %1168, i64 7616
+  %1447 = load ptr, ptr %1446, align 64, !tbaa !75
+  %1448 = icmp sgt i64 %1428, 0
+  br i1 %1448, label %1449, label %1695
 
-1412:                                             ; preds = %1398, %1496
-  %1413 = phi <8 x double> [ %1399, %1398 ], [ %1500, %1496 ]
-  %1414 = phi <8 x double> [ zeroinitializer, %1398 ], [ %1497, %1496 ]
-  %1415 = phi <8 x double> [ zeroinitializer, %1398 ], [ %1498, %1496 ]
-  %1416 = phi <8 x double> [ zeroinitializer, %1398 ], [ %1499, %1496 ]
-  %1417 = phi <8 x double> [ zeroinitializer, %1398 ], [ %1526, %1496 ]
-  %1418 = phi <8 x double> [ zeroinitializer, %1398 ], [ %1528, %1496 ]
-  %1419 = phi <8 x double> [ %1374, %1398 ], [ %1501, %1496 ]
-  %1420 = phi i64 [ 0, %1398 ], [ %1422, %1496 ]
-  %1421 = phi <8 x double> [ zeroinitializer, %1398 ], [ %1502, %1496 ]
-  %1422 = add nuw nsw i64 %1420, 1
-  %1423 = icmp slt i64 %1422, %1377
-  br i1 %1423, label %1424, label %1493
-
-1424:                                             ; preds = %1412
-  %1425 = getelementptr inbounds nuw <8 x double>, ptr %1312, i64 %1422
-  %1426 = load <8 x double>, ptr %1425, align 64, !tbaa !26
-  %1427 = icmp slt i64 %1422, %1261
-  br i1 %1427, label %1435, label %1428
-
-1428:                                             ; preds = %1424
-  %1429 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1426, <8 x double> %1344, <8 x double> %1342)
-  %1430 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1426, <8 x double> %1429, <8 x double> %1340)
-  %1431 = fneg <8 x double> %1426
-  %1432 = fmul <8 x double> %1426, %1431
-  %1433 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1426, <8 x double> %1380, <8 x double> %1379)
-  %1434 = fmul <8 x double> %1432, %1433
-  br label %1435
-
-1435:                                             ; preds = %1424, %1428
-  %1436 = phi <8 x double> [ %1430, %1428 ], [ %1374, %1424 ]
-  %1437 = phi <8 x double> [ %1434, %1428 ], [ zeroinitializer, %1424 ]
-  %1438 = load i64, ptr %1260, align 64, !tbaa !31
-  %1439 = icmp eq i64 %1438, 0
-  %1440 = load ptr, ptr %1409, align 8, !tbaa !35
-  br i1 %1439, label %1441, label %1445
-
-1441:                                             ; preds = %1435
-  %1442 = getelementptr inbounds nuw <8 x double>, ptr %1440, i64 %1422
-  %1443 = load <8 x double>, ptr %1442, align 64, !tbaa !26
-  %1444 = fmul <8 x double> %1299, %1443
-  br label %1461
-
-1445:                                             ; preds = %1435
-  %1446 = shl nsw i64 %1422, 8
-  %1447 = getelementptr inbounds nuw i8, ptr %1440, i64 %1446
-  %1448 = load <8 x double>, ptr %1447, align 64, !tbaa !26
-  %1449 = getelementptr inbounds nuw i8, ptr %1447, i64 64
-  %1450 = load <8 x double>, ptr %1449, align 64, !tbaa !26
-  %1451 = getelementptr inbounds nuw i8, ptr %1447, i64 128
+1449:                                             ; preds = %1421
+  %1450 = load <8 x double>, ptr %1363, align 64, !tbaa !26
+  %1451 = getelementptr inbounds nuw i8, ptr %1168, i64 2880
   %1452 = load <8 x double>, ptr %1451, align 64, !tbaa !26
-  %1453 = getelementptr inbounds nuw i8, ptr %1447, i64 192
+  %1453 = getelementptr inbounds nuw i8, ptr %1168, i64 2816
   %1454 = load <8 x double>, ptr %1453, align 64, !tbaa !26
-  %1455 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1211, <8 x double> %1454, <8 x double> %1452)
-  %1456 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1211, <8 x double> %1455, <8 x double> %1450)
-  %1457 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1211, <8 x double> %1456, <8 x double> %1448)
-  %1458 = icmp slt i64 %1420, %1438
-  %1459 = fmul <8 x double> %1299, %1457
-  %1460 = select i1 %1458, <8 x double> %1457, <8 x double> %1459
-  br label %1461
+  %1455 = fmul <8 x double> %1297, splat (double -2.000000e+00)
+  %1456 = fmul <8 x double> %1455, %1354
+  %1457 = fmul <8 x double> %1354, %1456
+  %1458 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1354, <8 x double> %1431, <8 x double> %1430)
+  %1459 = fmul <8 x double> %1457, %1458
+  %1460 = getelementptr inbounds nuw i8, ptr %1168, i64 7672
+  %1461 = fmul <8 x double> %1351, %1452
+  %1462 = fdiv <8 x double> %1454, %1423
+  br label %1463
 
-1461:                                             ; preds = %1445, %1441
-  %1462 = phi <8 x double> [ %1444, %1441 ], [ %1460, %1445 ]
-  %1463 = icmp slt i64 %1420, %1438
-  br i1 %1463, label %1470, label %1464
+1463:                                             ; preds = %1449, %1547
+  %1464 = phi <8 x double> [ %1450, %1449 ], [ %1551, %1547 ]
+  %1465 = phi <8 x double> [ zeroinitializer, %1449 ], [ %1548, %1547 ]
+  %1466 = phi <8 x double> [ zeroinitializer, %1449 ], [ %1549, %1547 ]
+  %1467 = phi <8 x double> [ zeroinitializer, %1449 ], [ %1550, %1547 ]
+  %1468 = phi <8 x double> [ zeroinitializer, %1449 ], [ %1577, %1547 ]
+  %1469 = phi <8 x double> [ zeroinitializer, %1449 ], [ %1579, %1547 ]
+  %1470 = phi <8 x double> [ %1425, %1449 ], [ %1552, %1547 ]
+  %1471 = phi i64 [ 0, %1449 ], [ %1473, %1547 ]
+  %1472 = phi <8 x double> [ zeroinitializer, %1449 ], [ %1553, %1547 ]
+  %1473 = add nuw nsw i64 %1471, 1
+  %1474 = icmp slt i64 %1473, %1428
+  br i1 %1474, label %1475, label %1544
 
-1464:                                             ; preds = %1461
-  %1465 = fadd <8 x double> %1413, %1426
-  %1466 = fmul <8 x double> %1465, splat (double 5.000000e-01)
-  %1467 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1466, <8 x double> %1324, <8 x double> %1322)
-  %1468 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1466, <8 x double> %1467, <8 x double> %1320)
-  %1469 = fmul <8 x double> %1468, %1462
-  br label %1480
+1475:                                             ; preds = %1463
+  %1476 = getelementptr inbounds nuw <8 x double>, ptr %1363, i64 %1473
+  %1477 = load <8 x double>, ptr %1476, align 64, !tbaa !26
+  %1478 = icmp slt i64 %1473, %1312
+  br i1 %1478, label %1486, label %1479
 
-1470:                                             ; preds = %1461
-  %1471 = icmp slt i64 %1422, %1438
-  br i1 %1471, label %1472, label %1474
-
-1472:                                             ; preds = %1470
-  %1473 = fmul <8 x double> %1372, %1462
-  br label %1480
-
-1474:                                             ; preds = %1470
-  %1475 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1426, <8 x double> %1324, <8 x double> %1322)
-  %1476 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1426, <8 x double> %1475, <8 x double> %1320)
-  %1477 = fdiv <8 x double> %1410, %1476
-  %1478 = fadd <8 x double> %1411, %1477
-  %1479 = fdiv <8 x double> %1462, %1478
-  br label %1480
-
-1480:                                             ; preds = %1464, %1472, %1474
-  %1481 = phi <8 x double> [ %1469, %1464 ], [ %1473, %1472 ], [ %1479, %1474 ]
-  br i1 %1427, label %1486, label %1482
-
-1482:                                             ; preds = %1480
-  %1483 = getelementptr inbounds nuw <8 x double>, ptr %1382, i64 %1422
-  %1484 = load <8 x double>, ptr %1483, align 64, !tbaa !26
-  %1485 = fmul <8 x double> %1246, %1484
+1479:                                             ; preds = %1475
+  %1480 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1477, <8 x double> %1395, <8 x double> %1393)
+  %1481 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1477, <8 x double> %1480, <8 x double> %1391)
+  %1482 = fneg <8 x double> %1477
+  %1483 = fmul <8 x double> %1477, %1482
+  %1484 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1477, <8 x double> %1431, <8 x double> %1430)
+  %1485 = fmul <8 x double> %1483, %1484
   br label %1486
 
-1486:                                             ; preds = %1480, %1482
-  %1487 = phi <8 x double> [ %1485, %1482 ], [ zeroinitializer, %1480 ]
-  %1488 = fneg <8 x double> %1487
-  %1489 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1488, <8 x double> %1419, <8 x double> %1481)
-  %1490 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1487, <8 x double> %1436, <8 x double> %1481)
-  %1491 = fadd <8 x double> %1421, %1437
-  %1492 = fmul <8 x double> %1491, %1487
-  br label %1496
+1486:                                             ; preds = %1475, %1479
+  %1487 = phi <8 x double> [ %1481, %1479 ], [ %1425, %1475 ]
+  %1488 = phi <8 x double> [ %1485, %1479 ], [ zeroinitializer, %1475 ]
+  %1489 = load i64, ptr %1311, align 64, !tbaa !31
+  %1490 = icmp eq i64 %1489, 0
+  %1491 = load ptr, ptr %1460, align 8, !tbaa !35
+  br i1 %1490, label %1492, label %1496
 
-1493:                                             ; preds = %1412
-  %1494 = load <8 x double>, ptr %1337, align 64, !tbaa !26
-  %1495 = load <8 x double>, ptr %1348, align 64, !tbaa !26
-  br label %1496
+1492:                                             ; preds = %1486
+  %1493 = getelementptr inbounds nuw <8 x double>, ptr %1491, i64 %1473
+  %1494 = load <8 x double>, ptr %1493, align 64, !tbaa !26
+  %1495 = fmul <8 x double> %1350, %1494
+  br label %1512
 
-1496:                                             ; preds = %1493, %1486
-  %1497 = phi <8 x double> [ %1489, %1486 ], [ %1494, %1493 ]
-  %1498 = phi <8 x double> [ %1490, %1486 ], [ %1495, %1493 ]
-  %1499 = phi <8 x double> [ %1492, %1486 ], [ %1408, %1493 ]
-  %1500 = phi <8 x double> [ %1426, %1486 ], [ %1413, %1493 ]
-  %1501 = phi <8 x double> [ %1436, %1486 ], [ %1419, %1493 ]
-  %1502 = phi <8 x double> [ %1437, %1486 ], [ %1421, %1493 ]
-  %1503 = getelementptr inbounds nuw <8 x double>, ptr %1384, i64 %1420
-  %1504 = load <8 x double>, ptr %1503, align 64, !tbaa !26
-  %1505 = icmp slt i64 %1420, %1261
-  %1506 = select i1 %1505, <8 x double> %1376, <8 x double> %1378
-  %1507 = fmul <8 x double> %1162, %1506
-  %1508 = fmul <8 x double> %1507, %1504
-  %1509 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1508, <8 x double> %1419, <8 x double> %1497)
-  %1510 = fadd <8 x double> %1415, %1509
-  %1511 = fsub <8 x double> %1499, %1416
-  %1512 = fneg <8 x double> %1508
-  %1513 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1512, <8 x double> %1421, <8 x double> %1511)
-  %1514 = getelementptr inbounds nuw <8 x double>, ptr %1386, i64 %1420
-  %1515 = load <8 x double>, ptr %1514, align 64, !tbaa !26
-  %1516 = fsub <8 x double> %1513, %1515
-  %1517 = fneg <8 x double> %1414
-  %1518 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1517, <8 x double> %1418, <8 x double> %1510)
-  %1519 = fdiv <8 x double> splat (double 1.000000e+00), %1518
-  %1520 = getelementptr inbounds nuw <8 x double>, ptr %1388, i64 %1420
-  store <8 x double> %1516, ptr %1520, align 64, !tbaa !26
-  %1521 = getelementptr inbounds nuw <8 x double>, ptr %1390, i64 %1420
-  store <8 x double> %1414, ptr %1521, align 64, !tbaa !26
-  %1522 = fadd <8 x double> %1414, %1498
-  %1523 = fsub <8 x double> %1522, %1510
-  %1524 = getelementptr inbounds nuw <8 x double>, ptr %1392, i64 %1420
-  store <8 x double> %1523, ptr %1524, align 64, !tbaa !26
-  %1525 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1414, <8 x double> %1417, <8 x double> %1516)
-  %1526 = fmul <8 x double> %1525, %1519
-  %1527 = getelementptr inbounds nuw <8 x double>, ptr %1394, i64 %1420
-  store <8 x double> %1526, ptr %1527, align 64, !tbaa !26
-  %1528 = fmul <8 x double> %1498, %1519
-  %1529 = getelementptr inbounds nuw <8 x double>, ptr %1396, i64 %1420
-  store <8 x double> %1528, ptr %1529, align 64, !tbaa !26
-  %1530 = icmp eq i64 %1422, %1377
-  br i1 %1530, label %1644, label %1412, !llvm.loop !76
+1496:                                             ; preds = %1486
+  %1497 = shl nsw i64 %1473, 8
+  %1498 = getelementptr inbounds nuw i8, ptr %1491, i64 %1497
+  %1499 = load <8 x double>, ptr %1498, align 64, !tbaa !26
+  %1500 = getelementptr inbounds nuw i8, ptr %1498, i64 64
+  %1501 = load <8 x double>, ptr %1500, align 64, !tbaa !26
+  %1502 = getelementptr inbounds nuw i8, ptr %1498, i64 128
+  %1503 = load <8 x double>, ptr %1502, align 64, !tbaa !26
+  %1504 = getelementptr inbounds nuw i8, ptr %1498, i64 192
+  %1505 = load <8 x double>, ptr %1504, align 64, !tbaa !26
+  %1506 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1262, <8 x double> %1505, <8 x double> %1503)
+  %1507 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1262, <8 x double> %1506, <8 x double> %1501)
+  %1508 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1262, <8 x double> %1507, <8 x double> %1499)
+  %1509 = icmp slt i64 %1471, %1489
+  %1510 = fmul <8 x double> %1350, %1508
+  %1511 = select i1 %1509, <8 x double> %1508, <8 x double> %1510
+  br label %1512
 
-1531:                                             ; preds = %1298
-  %1532 = getelementptr inbounds nuw i8, ptr %1117, i64 1536
-  %1533 = load <8 x double>, ptr %1532, align 64, !tbaa !26
-  %1534 = load i64, ptr %119, align 16, !tbaa !21
-  %1535 = fdiv <8 x double> %1258, %1211
-  %1536 = fsub <8 x double> %1237, %1533
-  %1537 = fmul <8 x double> %1162, %1536
-  %1538 = fmul <8 x double> %1342, splat (double 5.000000e-01)
-  %1539 = fmul <8 x double> %1344, splat (double 0x3FE5555555555555)
-  %1540 = getelementptr inbounds nuw i8, ptr %1117, i64 7648
-  %1541 = load ptr, ptr %1540, align 32, !tbaa !70
-  %1542 = getelementptr inbounds nuw i8, ptr %1117, i64 7656
-  %1543 = load ptr, ptr %1542, align 8, !tbaa !46
-  %1544 = getelementptr inbounds nuw i8, ptr %1117, i64 7584
-  %1545 = load ptr, ptr %1544, align 32, !tbaa !57
-  %1546 = getelementptr inbounds nuw i8, ptr %1117, i64 7624
-  %1547 = load ptr, ptr %1546, align 8, !tbaa !71
-  %1548 = getelementptr inbounds nuw i8, ptr %1117, i64 7632
-  %1549 = load ptr, ptr %1548, align 16, !tbaa !72
-  %1550 = getelementptr inbounds nuw i8, ptr %1117, i64 7640
-  %1551 = load ptr, ptr %1550, align 8, !tbaa !73
-  %1552 = getelementptr inbounds nuw i8, ptr %1117, i64 7608
-  %1553 = load ptr, ptr %1552, align 8, !tbaa !74
-  %1554 = getelementptr inbounds nuw i8, ptr %1117, i64 7616
-  %1555 = load ptr, ptr %1554, align 64, !tbaa !75
-  %1556 = icmp sgt i64 %1534, 0
-  br i1 %1556, label %1557, label %1644
+1512:                                             ; preds = %1496, %1492
+  %1513 = phi <8 x double> [ %1495, %1492 ], [ %1511, %1496 ]
+  %1514 = icmp slt i64 %1471, %1489
+  br i1 %1514, label %1521, label %1515
 
-1557:                                             ; preds = %1531
-  %1558 = load <8 x double>, ptr %1312, align 64, !tbaa !26
-  %1559 = fneg <8 x double> %1558
-  %1560 = fmul <8 x double> %1558, %1559
-  %1561 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1558, <8 x double> %1539, <8 x double> %1538)
-  %1562 = fmul <8 x double> %1560, %1561
-  %1563 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1558, <8 x double> %1344, <8 x double> %1342)
-  %1564 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1558, <8 x double> %1563, <8 x double> %1340)
-  %1565 = fmul <8 x double> %1246, splat (double -2.000000e+00)
-  %1566 = fmul <8 x double> %1565, %1303
-  %1567 = fmul <8 x double> %1303, %1566
-  %1568 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1303, <8 x double> %1539, <8 x double> %1538)
-  %1569 = fmul <8 x double> %1567, %1568
-  %1570 = getelementptr inbounds nuw i8, ptr %1117, i64 7672
-  br label %1571
+1515:                                             ; preds = %1512
+  %1516 = fadd <8 x double> %1464, %1477
+  %1517 = fmul <8 x double> %1516, splat (double 5.000000e-01)
+  %1518 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1517, <8 x double> %1375, <8 x double> %1373)
+  %1519 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1517, <8 x double> %1518, <8 x double> %1371)
+  %1520 = fmul <8 x double> %1519, %1513
+  br label %1531
 
-1571:                                             ; preds = %1557, %1612
-  %1572 = phi <8 x double> [ %1558, %1557 ], [ %1616, %1612 ]
-  %1573 = phi <8 x double> [ zeroinitializer, %1557 ], [ %1613, %1612 ]
-  %1574 = phi <8 x double> [ zeroinitializer, %1557 ], [ %1614, %1612 ]
-  %1575 = phi <8 x double> [ zeroinitializer, %1557 ], [ %1615, %1612 ]
-  %1576 = phi <8 x double> [ zeroinitializer, %1557 ], [ %1639, %1612 ]
-  %1577 = phi <8 x double> [ zeroinitializer, %1557 ], [ %1641, %1612 ]
-  %1578 = phi <8 x double> [ %1564, %1557 ], [ %1617, %1612 ]
-  %1579 = phi i64 [ 0, %1557 ], [ %1581, %1612 ]
-  %1580 = phi <8 x double> [ %1562, %1557 ], [ %1618, %1612 ]
-  %1581 = add nuw nsw i64 %1579, 1
-  %1582 = icmp slt i64 %1581, %1534
-  br i1 %1582, label %1583, label %1609
+1521:                                             ; preds = %1512
+  %1522 = icmp slt i64 %1473, %1489
+  br i1 %1522, label %1523, label %1525
 
-1583:                                             ; preds = %1571
-  %1584 = getelementptr inbounds nuw <8 x double>, ptr %1312, i64 %1581
-  %1585 = load <8 x double>, ptr %1584, align 64, !tbaa !26
-  %1586 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1585, <8 x double> %1344, <8 x double> %1342)
-  %1587 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1585, <8 x double> %1586, <8 x double> %1340)
-  %1588 = fneg <8 x double> %1585
-  %1589 = fmul <8 x double> %1585, %1588
-  %1590 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1585, <8 x double> %1539, <8 x double> %1538)
-  %1591 = fmul <8 x double> %1589, %1590
-  %1592 = fadd <8 x double> %1572, %1585
-  %1593 = fmul <8 x double> %1592, splat (double 5.000000e-01)
-  %1594 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1593, <8 x double> %1324, <8 x double> %1322)
-  %1595 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1593, <8 x double> %1594, <8 x double> %1320)
-  %1596 = load ptr, ptr %1570, align 8, !tbaa !35
-  %1597 = getelementptr inbounds nuw <8 x double>, ptr %1596, i64 %1581
-  %1598 = load <8 x double>, ptr %1597, align 64, !tbaa !26
-  %1599 = fmul <8 x double> %1535, %1598
-  %1600 = fmul <8 x double> %1599, %1595
-  %1601 = getelementptr inbounds nuw <8 x double>, ptr %1541, i64 %1581
-  %1602 = load <8 x double>, ptr %1601, align 64, !tbaa !26
-  %1603 = fmul <8 x double> %1246, %1602
-  %1604 = fneg <8 x double> %1603
-  %1605 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1604, <8 x double> %1578, <8 x double> %1600)
-  %1606 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1603, <8 x double> %1587, <8 x double> %1600)
-  %1607 = fadd <8 x double> %1580, %1591
-  %1608 = fmul <8 x double> %1607, %1603
-  br label %1612
+1523:                                             ; preds = %1521
+  %1524 = fmul <8 x double> %1423, %1513
+  br label %1531
 
-1609:                                             ; preds = %1571
-  %1610 = load <8 x double>, ptr %1337, align 64, !tbaa !26
-  %1611 = load <8 x double>, ptr %1348, align 64, !tbaa !26
-  br label %1612
+1525:                                             ; preds = %1521
+  %1526 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1477, <8 x double> %1375, <8 x double> %1373)
+  %1527 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1477, <8 x double> %1526, <8 x double> %1371)
+  %1528 = fdiv <8 x double> %1461, %1527
+  %1529 = fadd <8 x double> %1462, %1528
+  %1530 = fdiv <8 x double> %1513, %1529
+  br label %1531
 
-1612:                                             ; preds = %1609, %1583
-  %1613 = phi <8 x double> [ %1605, %1583 ], [ %1610, %1609 ]
-  %1614 = phi <8 x double> [ %1606, %1583 ], [ %1611, %1609 ]
-  %1615 = phi <8 x double> [ %1608, %1583 ], [ %1569, %1609 ]
-  %1616 = phi <8 x double> [ %1585, %1583 ], [ %1572, %1609 ]
-  %1617 = phi <8 x double> [ %1587, %1583 ], [ %1578, %1609 ]
-  %1618 = phi <8 x double> [ %1591, %1583 ], [ %1580, %1609 ]
-  %1619 = getelementptr inbounds nuw <8 x double>, ptr %1543, i64 %1579
-  %1620 = load <8 x double>, ptr %1619, align 64, !tbaa !26
-  %1621 = fmul <8 x double> %1537, %1620
-  %1622 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1621, <8 x double> %1578, <8 x double> %1613)
-  %1623 = fadd <8 x double> %1574, %1622
-  %1624 = fsub <8 x double> %1615, %1575
-  %1625 = fneg <8 x double> %1621
-  %1626 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1625, <8 x double> %1580, <8 x double> %1624)
-  %1627 = getelementptr inbounds nuw <8 x double>, ptr %1545, i64 %1579
-  %1628 = load <8 x double>, ptr %1627, align 64, !tbaa !26
-  %1629 = fsub <8 x double> %1626, %1628
-  %1630 = fneg <8 x double> %1573
-  %1631 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1630, <8 x double> %1577, <8 x double> %1623)
-  %1632 = fdiv <8 x double> splat (double 1.000000e+00), %1631
-  %1633 = getelementptr inbounds nuw <8 x double>, ptr %1547, i64 %1579
-  store <8 x double> %1629, ptr %1633, align 64, !tbaa !26
-  %1634 = getelementptr inbounds nuw <8 x double>, ptr %1549, i64 %1579
-  store <8 x double> %1573, ptr %1634, align 64, !tbaa !26
-  %1635 = fadd <8 x double> %1573, %1614
-  %1636 = fsub <8 x double> %1635, %1623
-  %1637 = getelementptr inbounds nuw <8 x double>, ptr %1551, i64 %1579
-  store <8 x double> %1636, ptr %1637, align 64, !tbaa !26
-  %1638 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1573, <8 x double> %1576, <8 x double> %1629)
-  %1639 = fmul <8 x double> %1638, %1632
-  %1640 = getelementptr inbounds nuw <8 x double>, ptr %1553, i64 %1579
-  store <8 x double> %1639, ptr %1640, align 64, !tbaa !26
-  %1641 = fmul <8 x double> %1614, %1632
-  %1642 = getelementptr inbounds nuw <8 x double>, ptr %1555, i64 %1579
-  store <8 x double> %1641, ptr %1642, align 64, !tbaa !26
-  %1643 = icmp eq i64 %1581, %1534
-  br i1 %1643, label %1644, label %1571, !llvm.loop !77
+1531:                                             ; preds = %1515, %1523, %1525
+  %1532 = phi <8 x double> [ %1520, %1515 ], [ %1524, %1523 ], [ %1530, %1525 ]
+  br i1 %1478, label %1537, label %1533
 
-1644:                                             ; preds = %1496, %1612, %1370, %1531
-  %1645 = getelementptr inbounds nuw i8, ptr %1117, i64 7608
-  %1646 = load ptr, ptr %1645, align 8, !tbaa !74
-  %1647 = load i64, ptr %119, align 16, !tbaa !21
-  %1648 = add nsw i64 %1647, -1
-  %1649 = getelementptr inbounds <8 x double>, ptr %1646, i64 %1648
-  %1650 = load <8 x double>, ptr %1649, align 64, !tbaa !26
-  %1651 = getelementptr inbounds nuw i8, ptr %1117, i64 7616
-  %1652 = load ptr, ptr %1651, align 64, !tbaa !75
-  %1653 = getelementptr inbounds <8 x double>, ptr %1652, i64 %1648
-  %1654 = load <8 x double>, ptr %1653, align 64, !tbaa !26
-  %1655 = load <8 x double>, ptr %1337, align 64, !tbaa !26
-  %1656 = fmul <8 x double> %1650, %1655
-  %1657 = fsub <8 x double> splat (double 1.000000e+00), %1654
-  %1658 = fmul <8 x double> %1655, %1657
-  %1659 = load <8 x double>, ptr %1364, align 64, !tbaa !26
-  %1660 = load <8 x double>, ptr %1170, align 64, !tbaa !26
-  %1661 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1659, <8 x double> %1660, <8 x double> %1656)
-  %1662 = load <8 x double>, ptr %1209, align 64, !tbaa !26
-  %1663 = fsub <8 x double> %1661, %1662
-  %1664 = fadd <8 x double> %1658, %1659
-  %1665 = load <8 x double>, ptr %1206, align 64, !tbaa !26
-  %1666 = fadd <8 x double> %1664, %1665
-  %1667 = load <8 x i64>, ptr %1198, align 64, !tbaa !26
-  %1668 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1667)
-  %1669 = icmp eq i64 %1668, 0
-  %1670 = load i64, ptr %120, align 8, !tbaa !22
-  br i1 %1669, label %1671, label %1686
+1533:                                             ; preds = %1531
+  %1534 = getelementptr inbounds nuw <8 x double>, ptr %1433, i64 %1473
+  %1535 = load <8 x double>, ptr %1534, align 64, !tbaa !26
+  %1536 = fmul <8 x double> %1297, %1535
+  br label %1537
 
-1671:                                             ; preds = %1644
-  %1672 = icmp slt i64 %1670, 0
-  br i1 %1672, label %1677, label %1673
+1537:                                             ; preds = %1531, %1533
+  %1538 = phi <8 x double> [ %1536, %1533 ], [ zeroinitializer, %1531 ]
+  %1539 = fneg <8 x double> %1538
+  %1540 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1539, <8 x double> %1470, <8 x double> %1532)
+  %1541 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1538, <8 x double> %1487, <8 x double> %1532)
+  %1542 = fadd <8 x double> %1472, %1488
+  %1543 = fmul <8 x double> %1542, %1538
+  br label %1547
 
-1673:                                             ; preds = %1671
-  %1674 = getelementptr inbounds nuw i8, ptr %1117, i64 1408
-  %1675 = getelementptr inbounds nuw i8, ptr %1117, i64 7728
-  %1676 = load <8 x double>, ptr %1674, align 64, !tbaa !26
-  br label %1679
+1544:                                             ; preds = %1463
+  %1545 = load <8 x double>, ptr %1388, align 64, !tbaa !26
+  %1546 = load <8 x double>, ptr %1399, align 64, !tbaa !26
+  br label %1547
 
-1677:                                             ; preds = %1679, %1671
-  %1678 = getelementptr inbounds nuw i8, ptr %1117, i64 5824
-  store <8 x double> %1663, ptr %1678, align 64, !tbaa !26
-  br label %1813
+1547:                                             ; preds = %1544, %1537
+  %1548 = phi <8 x double> [ %1540, %1537 ], [ %1545, %1544 ]
+  %1549 = phi <8 x double> [ %1541, %1537 ], [ %1546, %1544 ]
+  %1550 = phi <8 x double> [ %1543, %1537 ], [ %1459, %1544 ]
+  %1551 = phi <8 x double> [ %1477, %1537 ], [ %1464, %1544 ]
+  %1552 = phi <8 x double> [ %1487, %1537 ], [ %1470, %1544 ]
+  %1553 = phi <8 x double> [ %1488, %1537 ], [ %1472, %1544 ]
+  %1554 = getelementptr inbounds nuw <8 x double>, ptr %1435, i64 %1471
+  %1555 = load <8 x double>, ptr %1554, align 64, !tbaa !26
+  %1556 = icmp slt i64 %1471, %1312
+  %1557 = select i1 %1556, <8 x double> %1427, <8 x double> %1429
+  %1558 = fmul <8 x double> %1213, %1557
+  %1559 = fmul <8 x double> %1558, %1555
+  %1560 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1559, <8 x double> %1470, <8 x double> %1548)
+  %1561 = fadd <8 x double> %1466, %1560
+  %1562 = fsub <8 x double> %1550, %1467
+  %1563 = fneg <8 x double> %1559
+  %1564 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1563, <8 x double> %1472, <8 x double> %1562)
+  %1565 = getelementptr inbounds nuw <8 x double>, ptr %1437, i64 %1471
+  %1566 = load <8 x double>, ptr %1565, align 64, !tbaa !26
+  %1567 = fsub <8 x double> %1564, %1566
+  %1568 = fneg <8 x double> %1465
+  %1569 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1568, <8 x double> %1469, <8 x double> %1561)
+  %1570 = fdiv <8 x double> splat (double 1.000000e+00), %1569
+  %1571 = getelementptr inbounds nuw <8 x double>, ptr %1439, i64 %1471
+  store <8 x double> %1567, ptr %1571, align 64, !tbaa !26
+  %1572 = getelementptr inbounds nuw <8 x double>, ptr %1441, i64 %1471
+  store <8 x double> %1465, ptr %1572, align 64, !tbaa !26
+  %1573 = fadd <8 x double> %1465, %1549
+  %1574 = fsub <8 x double> %1573, %1561
+  %1575 = getelementptr inbounds nuw <8 x double>, ptr %1443, i64 %1471
+  store <8 x double> %1574, ptr %1575, align 64, !tbaa !26
+  %1576 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1465, <8 x double> %1468, <8 x double> %1567)
+  %1577 = fmul <8 x double> %1576, %1570
+  %1578 = getelementptr inbounds nuw <8 x double>, ptr %1445, i64 %1471
+  store <8 x double> %1577, ptr %1578, align 64, !tbaa !26
+  %1579 = fmul <8 x double> %1549, %1570
+  %1580 = getelementptr inbounds nuw <8 x double>, ptr %1447, i64 %1471
+  store <8 x double> %1579, ptr %1580, align 64, !tbaa !26
+  %1581 = icmp eq i64 %1473, %1428
+  br i1 %1581, label %1695, label %1463, !llvm.loop !76
 
-1679:                                             ; preds = %1673, %1679
-  %1680 = phi i64 [ 0, %1673 ], [ %1683, %1679 ]
-  %1681 = load ptr, ptr %1675, align 16, !tbaa !78
-  %1682 = getelementptr inbounds nuw <8 x double>, ptr %1681, i64 %1680
-  store <8 x double> %1676, ptr %1682, align 64, !tbaa !26
-  %1683 = add nuw nsw i64 %1680, 1
-  %1684 = load i64, ptr %120, align 8, !tbaa !22
-  %1685 = icmp slt i64 %1680, %1684
-  br i1 %1685, label %1679, label %1677, !llvm.loop !79
+1582:                                             ; preds = %1349
+  %1583 = getelementptr inbounds nuw i8, ptr %1168, i64 1536
+  %1584 = load <8 x double>, ptr %1583, align 64, !tbaa !26
+  %1585 = load i64, ptr %119, align 16, !tbaa !21
+  %1586 = fdiv <8 x double> %1309, %1262
+  %1587 = fsub <8 x double> %1288, %1584
+  %1588 = fmul <8 x double> %1213, %1587
+  %1589 = fmul <8 x double> %1393, splat (double 5.000000e-01)
+  %1590 = fmul <8 x double> %1395, splat (double 0x3FE5555555555555)
+  %1591 = getelementptr inbounds nuw i8, ptr %1168, i64 7648
+  %1592 = load ptr, ptr %1591, align 32, !tbaa !70
+  %1593 = getelementptr inbounds nuw i8, ptr %1168, i64 7656
+  %1594 = load ptr, ptr %1593, align 8, !tbaa !46
+  %1595 = getelementptr inbounds nuw i8, ptr %1168, i64 7584
+  %1596 = load ptr, ptr %1595, align 32, !tbaa !57
+  %1597 = getelementptr inbounds nuw i8, ptr %1168, i64 7624
+  %1598 = load ptr, ptr %1597, align 8, !tbaa !71
+  %1599 = getelementptr inbounds nuw i8, ptr %1168, i64 7632
+  %1600 = load ptr, ptr %1599, align 16, !tbaa !72
+  %1601 = getelementptr inbounds nuw i8, ptr %1168, i64 7640
+  %1602 = load ptr, ptr %1601, align 8, !tbaa !73
+  %1603 = getelementptr inbounds nuw i8, ptr %1168, i64 7608
+  %1604 = load ptr, ptr %1603, align 8, !tbaa !74
+  %1605 = getelementptr inbounds nuw i8, ptr %1168, i64 7616
+  %1606 = load ptr, ptr %1605, align 64, !tbaa !75
+  %1607 = icmp sgt i64 %1585, 0
+  br i1 %1607, label %1608, label %1695
 
-1686:                                             ; preds = %1644
-  %1687 = load <8 x double>, ptr %1177, align 64, !tbaa !26
-  %1688 = load <8 x double>, ptr %1226, align 64, !tbaa !26
-  %1689 = getelementptr inbounds nuw i8, ptr %1117, i64 1280
-  %1690 = load <8 x double>, ptr %1689, align 64, !tbaa !26
-  %1691 = fmul <8 x double> %1688, %1690
-  %1692 = load <8 x double>, ptr %1117, align 64, !tbaa !26
-  %1693 = fsub <8 x double> %1692, %1687
-  %1694 = sitofp i64 %1670 to double
-  %1695 = insertelement <8 x double> poison, double %1694, i64 0
-  %1696 = shufflevector <8 x double> %1695, <8 x double> poison, <8 x i32> zeroinitializer
-  %1697 = fdiv <8 x double> %1693, %1696
-  %1698 = load <8 x double>, ptr %1367, align 64, !tbaa !26
-  %1699 = load <8 x double>, ptr %1369, align 64, !tbaa !26
-  %1700 = getelementptr inbounds nuw i8, ptr %1117, i64 1408
+1608:                                             ; preds = %1582
+  %1609 = load <8 x double>, ptr %1363, align 64, !tbaa !26
+  %1610 = fneg <8 x double> %1609
+  %1611 = fmul <8 x double> %1609, %1610
+  %1612 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1609, <8 x double> %1590, <8 x double> %1589)
+  %1613 = fmul <8 x double> %1611, %1612
+  %1614 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1609, <8 x double> %1395, <8 x double> %1393)
+  %1615 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1609, <8 x double> %1614, <8 x double> %1391)
+  %1616 = fmul <8 x double> %1297, splat (double -2.000000e+00)
+  %1617 = fmul <8 x double> %1616, %1354
+  %1618 = fmul <8 x double> %1354, %1617
+  %1619 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1354, <8 x double> %1590, <8 x double> %1589)
+  %1620 = fmul <8 x double> %1618, %1619
+  %1621 = getelementptr inbounds nuw i8, ptr %1168, i64 7672
+  br label %1622
+
+1622:                                             ; preds = %1608, %1663
+  %1623 = phi <8 x double> [ %1609, %1608 ], [ %1667, %1663 ]
+  %1624 = phi <8 x double> [ zeroinitializer, %1608 ], [ %1664, %1663 ]
+  %1625 = phi <8 x double> [ zeroinitializer, %1608 ], [ %1665, %1663 ]
+  %1626 = phi <8 x double> [ zeroinitializer, %1608 ], [ %1666, %1663 ]
+  %1627 = phi <8 x double> [ zeroinitializer, %1608 ], [ %1690, %1663 ]
+  %1628 = phi <8 x double> [ zeroinitializer, %1608 ], [ %1692, %1663 ]
+  %1629 = phi <8 x double> [ %1615, %1608 ], [ %1668, %1663 ]
+  %1630 = phi i64 [ 0, %1608 ], [ %1632, %1663 ]
+  %1631 = phi <8 x double> [ %1613, %1608 ], [ %1669, %1663 ]
+  %1632 = add nuw nsw i64 %1630, 1
+  %1633 = icmp slt i64 %1632, %1585
+  br i1 %1633, label %1634, label %1660
+
+1634:                                             ; preds = %1622
+  %1635 = getelementptr inbounds nuw <8 x double>, ptr %1363, i64 %1632
+  %1636 = load <8 x double>, ptr %1635, align 64, !tbaa !26
+  %1637 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1636, <8 x double> %1395, <8 x double> %1393)
+  %1638 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1636, <8 x double> %1637, <8 x double> %1391)
+  %1639 = fneg <8 x double> %1636
+  %1640 = fmul <8 x double> %1636, %1639
+  %1641 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1636, <8 x double> %1590, <8 x double> %1589)
+  %1642 = fmul <8 x double> %1640, %1641
+  %1643 = fadd <8 x double> %1623, %1636
+  %1644 = fmul <8 x double> %1643, splat (double 5.000000e-01)
+  %1645 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1644, <8 x double> %1375, <8 x double> %1373)
+  %1646 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1644, <8 x double> %1645, <8 x double> %1371)
+  %1647 = load ptr, ptr %1621, align 8, !tbaa !35
+  %1648 = getelementptr inbounds nuw <8 x double>, ptr %1647, i64 %1632
+  %1649 = load <8 x double>, ptr %1648, align 64, !tbaa !26
+  %1650 = fmul <8 x double> %1586, %1649
+  %1651 = fmul <8 x double> %1650, %1646
+  %1652 = getelementptr inbounds nuw <8 x double>, ptr %1592, i64 %1632
+  %1653 = load <8 x double>, ptr %1652, align 64, !tbaa !26
+  %1654 = fmul <8 x double> %1297, %1653
+  %1655 = fneg <8 x double> %1654
+  %1656 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1655, <8 x double> %1629, <8 x double> %1651)
+  %1657 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1654, <8 x double> %1638, <8 x double> %1651)
+  %1658 = fadd <8 x double> %1631, %1642
+  %1659 = fmul <8 x double> %1658, %1654
+  br label %1663
+
+1660:                                             ; preds = %1622
+  %1661 = load <8 x double>, ptr %1388, align 64, !tbaa !26
+  %1662 = load <8 x double>, ptr %1399, align 64, !tbaa !26
+  br label %1663
+
+1663:                                             ; preds = %1660, %1634
+  %1664 = phi <8 x double> [ %1656, %1634 ], [ %1661, %1660 ]
+  %1665 = phi <8 x double> [ %1657, %1634 ], [ %1662, %1660 ]
+  %1666 = phi <8 x double> [ %1659, %1634 ], [ %1620, %1660 ]
+  %1667 = phi <8 x double> [ %1636, %1634 ], [ %1623, %1660 ]
+  %1668 = phi <8 x double> [ %1638, %1634 ], [ %1629, %1660 ]
+  %1669 = phi <8 x double> [ %1642, %1634 ], [ %1631, %1660 ]
+  %1670 = getelementptr inbounds nuw <8 x double>, ptr %1594, i64 %1630
+  %1671 = load <8 x double>, ptr %1670, align 64, !tbaa !26
+  %1672 = fmul <8 x double> %1588, %1671
+  %1673 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1672, <8 x double> %1629, <8 x double> %1664)
+  %1674 = fadd <8 x double> %1625, %1673
+  %1675 = fsub <8 x double> %1666, %1626
+  %1676 = fneg <8 x double> %1672
+  %1677 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1676, <8 x double> %1631, <8 x double> %1675)
+  %1678 = getelementptr inbounds nuw <8 x double>, ptr %1596, i64 %1630
+  %1679 = load <8 x double>, ptr %1678, align 64, !tbaa !26
+  %1680 = fsub <8 x double> %1677, %1679
+  %1681 = fneg <8 x double> %1624
+  %1682 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1681, <8 x double> %1628, <8 x double> %1674)
+  %1683 = fdiv <8 x double> splat (double 1.000000e+00), %1682
+  %1684 = getelementptr inbounds nuw <8 x double>, ptr %1598, i64 %1630
+  store <8 x double> %1680, ptr %1684, align 64, !tbaa !26
+  %1685 = getelementptr inbounds nuw <8 x double>, ptr %1600, i64 %1630
+  store <8 x double> %1624, ptr %1685, align 64, !tbaa !26
+  %1686 = fadd <8 x double> %1624, %1665
+  %1687 = fsub <8 x double> %1686, %1674
+  %1688 = getelementptr inbounds nuw <8 x double>, ptr %1602, i64 %1630
+  store <8 x double> %1687, ptr %1688, align 64, !tbaa !26
+  %1689 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1624, <8 x double> %1627, <8 x double> %1680)
+  %1690 = fmul <8 x double> %1689, %1683
+  %1691 = getelementptr inbounds nuw <8 x double>, ptr %1604, i64 %1630
+  store <8 x double> %1690, ptr %1691, align 64, !tbaa !26
+  %1692 = fmul <8 x double> %1665, %1683
+  %1693 = getelementptr inbounds nuw <8 x double>, ptr %1606, i64 %1630
+  store <8 x double> %1692, ptr %1693, align 64, !tbaa !26
+  %1694 = icmp eq i64 %1632, %1585
+  br i1 %1694, label %1695, label %1622, !llvm.loop !77
+
+1695:                                             ; preds = %1547, %1663, %1421, %1582
+  %1696 = getelementptr inbounds nuw i8, ptr %1168, i64 7608
+  %1697 = load ptr, ptr %1696, align 8, !tbaa !74
+  %1698 = load i64, ptr %119, align 16, !tbaa !21
+  %1699 = add nsw i64 %1698, -1
+  %1700 = getelementptr inbounds <8 x double>, ptr %1697, i64 %1699
   %1701 = load <8 x double>, ptr %1700, align 64, !tbaa !26
-  %1702 = getelementptr inbounds nuw i8, ptr %1117, i64 7728
-  %1703 = load ptr, ptr %1702, align 16, !tbaa !78
-  %1704 = getelementptr inbounds <8 x double>, ptr %1703, i64 %1670
-  store <8 x double> %1701, ptr %1704, align 64, !tbaa !26
-  %1705 = icmp sgt i64 %1670, 0
-  br i1 %1705, label %1706, label %1797
+  %1702 = getelementptr inbounds nuw i8, ptr %1168, i64 7616
+  %1703 = load ptr, ptr %1702, align 64, !tbaa !75
+  %1704 = getelementptr inbounds <8 x double>, ptr %1703, i64 %1699
+  %1705 = load <8 x double>, ptr %1704, align 64, !tbaa !26
+  %1706 = load <8 x double>, ptr %1388, align 64, !tbaa !26
+  %1707 = fmul <8 x double> %1701, %1706
+  %1708 = fsub <8 x double> splat (double 1.000000e+00), %1705
+  %1709 = fmul <8 x double> %1706, %1708
+  %1710 = load <8 x double>, ptr %1415, align 64, !tbaa !26
+  %1711 = load <8 x double>, ptr %1221, align 64, !tbaa !26
+  %1712 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1710, <8 x double> %1711, <8 x double> %1707)
+  %1713 = load <8 x double>, ptr %1260, align 64, !tbaa !26
+  %1714 = fsub <8 x double> %1712, %1713
+  %1715 = fadd <8 x double> %1709, %1710
+  %1716 = load <8 x double>, ptr %1257, align 64, !tbaa !26
+  %1717 = fadd <8 x double> %1715, %1716
+  %1718 = load <8 x i64>, ptr %1249, align 64, !tbaa !26
+  %1719 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1718)
+  %1720 = icmp eq i64 %1719, 0
+  %1721 = load i64, ptr %120, align 8, !tbaa !22
+  br i1 %1720, label %1722, label %1737
 
-1706:                                             ; preds = %1686
-  %1707 = fneg <8 x double> %1691
-  %1708 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1707, <8 x double> %1699, <8 x double> %1698)
-  %1709 = fsub <8 x double> splat (double 1.000000e+00), %1699
-  %1710 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1691, <8 x double> %1709, <8 x double> %1698)
-  %1711 = getelementptr inbounds nuw i8, ptr %1117, i64 7736
-  %1712 = getelementptr inbounds nuw i8, ptr %1117, i64 7744
-  %1713 = getelementptr inbounds nuw i8, ptr %1117, i64 768
-  %1714 = fmul <8 x double> %1691, splat (double -5.000000e-01)
-  %1715 = getelementptr inbounds nuw i8, ptr %1117, i64 7704
-  %1716 = getelementptr inbounds nuw i8, ptr %1117, i64 7712
-  %1717 = getelementptr inbounds nuw i8, ptr %1117, i64 7720
-  br label %1718
+1722:                                             ; preds = %1695
+  %1723 = icmp slt i64 %1721, 0
+  br i1 %1723, label %1728, label %1724
 
-1718:                                             ; preds = %1706, %1772
-  %1719 = phi <8 x double> [ %1710, %1706 ], [ %1774, %1772 ]
-  %1720 = phi <8 x double> [ %1708, %1706 ], [ %1775, %1772 ]
-  %1721 = phi <8 x double> [ %1660, %1706 ], [ %1790, %1772 ]
-  %1722 = phi <8 x double> [ zeroinitializer, %1706 ], [ %1793, %1772 ]
-  %1723 = phi <8 x double> [ %1701, %1706 ], [ %1736, %1772 ]
-  %1724 = phi i64 [ %1670, %1706 ], [ %1725, %1772 ]
-  %1725 = add nsw i64 %1724, -1
-  %1726 = uitofp nneg i64 %1725 to double
-  %1727 = insertelement <8 x double> poison, double %1726, i64 0
-  %1728 = shufflevector <8 x double> %1727, <8 x double> poison, <8 x i32> zeroinitializer
-  %1729 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1728, <8 x double> %1697, <8 x double> %1687)
-  %1730 = load <8 x double>, ptr %1227, align 64, !tbaa !26
-  %1731 = load <8 x double>, ptr %1229, align 64, !tbaa !26
-  %1732 = load <8 x double>, ptr %1231, align 64, !tbaa !26
-  %1733 = load <8 x double>, ptr %1233, align 64, !tbaa !26
-  %1734 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1729, <8 x double> %1733, <8 x double> %1732)
-  %1735 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1729, <8 x double> %1734, <8 x double> %1731)
-  %1736 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1729, <8 x double> %1735, <8 x double> %1730)
-  %1737 = load <8 x double>, ptr %1161, align 64, !tbaa !26
-  %1738 = load <8 x double>, ptr %1147, align 64, !tbaa !26
-  %1739 = load ptr, ptr %1711, align 8, !tbaa !47
-  %1740 = getelementptr inbounds nuw <8 x double>, ptr %1739, i64 %1725
+1724:                                             ; preds = %1722
+  %1725 = getelementptr inbounds nuw i8, ptr %1168, i64 1408
+  %1726 = getelementptr inbounds nuw i8, ptr %1168, i64 7728
+  %1727 = load <8 x double>, ptr %1725, align 64, !tbaa !26
+  br label %1730
+
+1728:                                             ; preds = %1730, %1722
+  %1729 = getelementptr inbounds nuw i8, ptr %1168, i64 5824
+  store <8 x double> %1714, ptr %1729, align 64, !tbaa !26
+  br label %1864
+
+1730:                                             ; preds = %1724, %1730
+  %1731 = phi i64 [ 0, %1724 ], [ %1734, %1730 ]
+  %1732 = load ptr, ptr %1726, align 16, !tbaa !78
+  %1733 = getelementptr inbounds nuw <8 x double>, ptr %1732, i64 %1731
+  store <8 x double> %1727, ptr %1733, align 64, !tbaa !26
+  %1734 = add nuw nsw i64 %1731, 1
+  %1735 = load i64, ptr %120, align 8, !tbaa !22
+  %1736 = icmp slt i64 %1731, %1735
+  br i1 %1736, label %1730, label %1728, !llvm.loop !79
+
+1737:                                             ; preds = %1695
+  %1738 = load <8 x double>, ptr %1228, align 64, !tbaa !26
+  %1739 = load <8 x double>, ptr %1277, align 64, !tbaa !26
+  %1740 = getelementptr inbounds nuw i8, ptr %1168, i64 1280
   %1741 = load <8 x double>, ptr %1740, align 64, !tbaa !26
-  %1742 = fmul <8 x double> %1738, %1741
-  %1743 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1737, <8 x double> %1736, <8 x double> %1742)
-  %1744 = load <8 x double>, ptr %1151, align 64, !tbaa !26
-  %1745 = load ptr, ptr %1712, align 64, !tbaa !58
-  %1746 = getelementptr inbounds nuw <8 x double>, ptr %1745, i64 %1725
-  %1747 = load <8 x double>, ptr %1746, align 64, !tbaa !26
-  %1748 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1744, <8 x double> %1747, <8 x double> %1743)
-  %1749 = fmul <8 x double> %1748, splat (double 5.000000e-01)
-  %1750 = icmp eq i64 %1724, 1
-  br i1 %1750, label %1766, label %1751
+  %1742 = fmul <8 x double> %1739, %1741
+  %1743 = load <8 x double>, ptr %1168, align 64, !tbaa !26
+  %1744 = fsub <8 x double> %1743, %1738
+  %1745 = sitofp i64 %1721 to double
+  %1746 = insertelement <8 x double> poison, double %1745, i64 0
+  %1747 = shufflevector <8 x double> %1746, <8 x double> poison, <8 x i32> zeroinitializer
+  %1748 = fdiv <8 x double> %1744, %1747
+  %1749 = load <8 x double>, ptr %1418, align 64, !tbaa !26
+  %1750 = load <8 x double>, ptr %1420, align 64, !tbaa !26
+  %1751 = getelementptr inbounds nuw i8, ptr %1168, i64 1408
+  %1752 = load <8 x double>, ptr %1751, align 64, !tbaa !26
+  %1753 = getelementptr inbounds nuw i8, ptr %1168, i64 7728
+  %1754 = load ptr, ptr %1753, align 16, !tbaa !78
+  %1755 = getelementptr inbounds <8 x double>, ptr %1754, i64 %1721
+  store <8 x double> %1752, ptr %1755, align 64, !tbaa !26
+  %1756 = icmp sgt i64 %1721, 0
+  br i1 %1756, label %1757, label %1848
 
-1751:                                             ; preds = %1718
-  %1752 = load <8 x double>, ptr %1713, align 64, !tbaa !26
-  %1753 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1749, <8 x double> %1752, <8 x double> %1714)
-  %1754 = load <8 x double>, ptr %1310, align 64, !tbaa !26
-  %1755 = fmul <8 x double> %1696, %1754
-  %1756 = load <8 x double>, ptr %1248, align 64, !tbaa !26
-  %1757 = load <8 x double>, ptr %1250, align 64, !tbaa !26
-  %1758 = load <8 x double>, ptr %1252, align 64, !tbaa !26
-  %1759 = load <8 x double>, ptr %1254, align 64, !tbaa !26
-  %1760 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1729, <8 x double> %1759, <8 x double> %1758)
-  %1761 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1729, <8 x double> %1760, <8 x double> %1757)
-  %1762 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1729, <8 x double> %1761, <8 x double> %1756)
-  %1763 = fmul <8 x double> %1755, %1762
-  %1764 = fsub <8 x double> %1763, %1753
-  %1765 = fadd <8 x double> %1753, %1763
-  br label %1772
+1757:                                             ; preds = %1737
+  %1758 = fneg <8 x double> %1742
+  %1759 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1758, <8 x double> %1750, <8 x double> %1749)
+  %1760 = fsub <8 x double> splat (double 1.000000e+00), %1750
+  %1761 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1742, <8 x double> %1760, <8 x double> %1749)
+  %1762 = getelementptr inbounds nuw i8, ptr %1168, i64 7736
+  %1763 = getelementptr inbounds nuw i8, ptr %1168, i64 7744
+  %1764 = getelementptr inbounds nuw i8, ptr %1168, i64 768
+  %1765 = fmul <8 x double> %1742, splat (double -5.000000e-01)
+  %1766 = getelementptr inbounds nuw i8, ptr %1168, i64 7704
+  %1767 = getelementptr inbounds nuw i8, ptr %1168, i64 7712
+  %1768 = getelementptr inbounds nuw i8, ptr %1168, i64 7720
+  br label %1769
 
-1766:                                             ; preds = %1718
-  %1767 = load <8 x double>, ptr %1364, align 64, !tbaa !26
-  %1768 = load <8 x double>, ptr %1713, align 64, !tbaa !26
-  %1769 = fmul <8 x double> %1749, splat (double -2.000000e+00)
-  %1770 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1769, <8 x double> %1768, <8 x double> %1767)
-  %1771 = fadd <8 x double> %1691, %1770
-  br label %1772
+1769:                                             ; preds = %1757, %1823
+  %1770 = phi <8 x double> [ %1761, %1757 ], [ %1825, %1823 ]
+  %1771 = phi <8 x double> [ %1759, %1757 ], [ %1826, %1823 ]
+  %1772 = phi <8 x double> [ %1711, %1757 ], [ %1841, %1823 ]
+  %1773 = phi <8 x double> [ zeroinitializer, %1757 ], [ %1844, %1823 ]
+  %1774 = phi <8 x double> [ %1752, %1757 ], [ %1787, %1823 ]
+  %1775 = phi i64 [ %1721, %1757 ], [ %1776, %1823 ]
+  %1776 = add nsw i64 %1775, -1
+  %1777 = uitofp nneg i64 %1776 to double
+  %1778 = insertelement <8 x double> poison, double %1777, i64 0
+  %1779 = shufflevector <8 x double> %1778, <8 x double> poison, <8 x i32> zeroinitializer
+  %1780 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1779, <8 x double> %1748, <8 x double> %1738)
+  %1781 = load <8 x double>, ptr %1278, align 64, !tbaa !26
+  %1782 = load <8 x double>, ptr %1280, align 64, !tbaa !26
+  %1783 = load <8 x double>, ptr %1282, align 64, !tbaa !26
+  %1784 = load <8 x double>, ptr %1284, align 64, !tbaa !26
+  %1785 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1780, <8 x double> %1784, <8 x double> %1783)
+  %1786 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1780, <8 x double> %1785, <8 x double> %1782)
+  %1787 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1780, <8 x double> %1786, <8 x double> %1781)
+  %1788 = load <8 x double>, ptr %1212, align 64, !tbaa !26
+  %1789 = load <8 x double>, ptr %1198, align 64, !tbaa !26
+  %1790 = load ptr, ptr %1762, align 8, !tbaa !47
+  %1791 = getelementptr inbounds nuw <8 x double>, ptr %1790, i64 %1776
+  %1792 = load <8 x double>, ptr %1791, align 64, !tbaa !26
+  %1793 = fmul <8 x double> %1789, %1792
+  %1794 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1788, <8 x double> %1787, <8 x double> %1793)
+  %1795 = load <8 x double>, ptr %1202, align 64, !tbaa !26
+  %1796 = load ptr, ptr %1763, align 64, !tbaa !58
+  %1797 = getelementptr inbounds nuw <8 x double>, ptr %1796, i64 %1776
+  %1798 = load <8 x double>, ptr %1797, align 64, !tbaa !26
+  %1799 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1795, <8 x double> %1798, <8 x double> %1794)
+  %1800 = fmul <8 x double> %1799, splat (double 5.000000e-01)
+  %1801 = icmp eq i64 %1775, 1
+  br i1 %1801, label %1817, label %1802
 
-1772:                                             ; preds = %1766, %1751
-  %1773 = phi <8 x double> [ %1752, %1751 ], [ %1768, %1766 ]
-  %1774 = phi <8 x double> [ %1764, %1751 ], [ %1771, %1766 ]
-  %1775 = phi <8 x double> [ %1765, %1751 ], [ %1767, %1766 ]
-  %1776 = fsub <8 x double> %1723, %1736
-  %1777 = fmul <8 x double> %1737, %1776
-  %1778 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1777, <8 x double> %1773, <8 x double> %1719)
-  %1779 = fadd <8 x double> %1775, %1778
-  %1780 = fneg <8 x double> %1720
-  %1781 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1780, <8 x double> %1722, <8 x double> %1779)
-  %1782 = fdiv <8 x double> splat (double 1.000000e+00), %1781
-  %1783 = load ptr, ptr %1702, align 16, !tbaa !78
-  %1784 = getelementptr inbounds nuw <8 x double>, ptr %1783, i64 %1725
-  store <8 x double> %1736, ptr %1784, align 64, !tbaa !26
-  %1785 = load ptr, ptr %1715, align 8, !tbaa !61
-  %1786 = getelementptr inbounds nuw <8 x double>, ptr %1785, i64 %1725
-  %1787 = load <8 x double>, ptr %1786, align 64, !tbaa !26
-  %1788 = fneg <8 x double> %1787
-  %1789 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1720, <8 x double> %1721, <8 x double> %1788)
-  %1790 = fmul <8 x double> %1782, %1789
-  %1791 = load ptr, ptr %1716, align 32, !tbaa !80
-  %1792 = getelementptr inbounds nuw <8 x double>, ptr %1791, i64 %1725
-  store <8 x double> %1790, ptr %1792, align 64, !tbaa !26
-  %1793 = fmul <8 x double> %1774, %1782
-  %1794 = load ptr, ptr %1717, align 8, !tbaa !81
-  %1795 = getelementptr inbounds nuw <8 x double>, ptr %1794, i64 %1725
-  store <8 x double> %1793, ptr %1795, align 64, !tbaa !26
-  %1796 = icmp samesign ugt i64 %1724, 1
-  br i1 %1796, label %1718, label %1797, !llvm.loop !82
+1802:                                             ; preds = %1769
+  %1803 = load <8 x double>, ptr %1764, align 64, !tbaa !26
+  %1804 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1800, <8 x double> %1803, <8 x double> %1765)
+  %1805 = load <8 x double>, ptr %1361, align 64, !tbaa !26
+  %1806 = fmul <8 x double> %1747, %1805
+  %1807 = load <8 x double>, ptr %1299, align 64, !tbaa !26
+  %1808 = load <8 x double>, ptr %1301, align 64, !tbaa !26
+  %1809 = load <8 x double>, ptr %1303, align 64, !tbaa !26
+  %1810 = load <8 x double>, ptr %1305, align 64, !tbaa !26
+  %1811 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1780, <8 x double> %1810, <8 x double> %1809)
+  %1812 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1780, <8 x double> %1811, <8 x double> %1808)
+  %1813 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1780, <8 x double> %1812, <8 x double> %1807)
+  %1814 = fmul <8 x double> %1806, %1813
+  %1815 = fsub <8 x double> %1814, %1804
+  %1816 = fadd <8 x double> %1804, %1814
+  br label %1823
 
-1797:                                             ; preds = %1772, %1686
-  %1798 = load <8 x i64>, ptr %1198, align 64, !tbaa !26
-  %1799 = load <8 x double>, ptr %1364, align 64, !tbaa !26
-  %1800 = getelementptr inbounds nuw i8, ptr %1117, i64 7712
-  %1801 = load ptr, ptr %1800, align 32, !tbaa !80
-  %1802 = load <8 x double>, ptr %1801, align 64, !tbaa !26
-  %1803 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1799, <8 x double> %1802, <8 x double> %1656)
-  %1804 = icmp eq <8 x i64> %1798, zeroinitializer
-  %1805 = select <8 x i1> %1804, <8 x double> %1663, <8 x double> %1803
-  %1806 = getelementptr inbounds nuw i8, ptr %1117, i64 5824
-  store <8 x double> %1805, ptr %1806, align 64, !tbaa !26
-  %1807 = getelementptr inbounds nuw i8, ptr %1117, i64 7720
-  %1808 = load ptr, ptr %1807, align 8, !tbaa !81
-  %1809 = load <8 x double>, ptr %1808, align 64, !tbaa !26
-  %1810 = fsub <8 x double> splat (double 1.000000e+00), %1809
-  %1811 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1799, <8 x double> %1810, <8 x double> %1658)
-  %1812 = select <8 x i1> %1804, <8 x double> %1666, <8 x double> %1811
-  br label %1813
+1817:                                             ; preds = %1769
+  %1818 = load <8 x double>, ptr %1415, align 64, !tbaa !26
+  %1819 = load <8 x double>, ptr %1764, align 64, !tbaa !26
+  %1820 = fmul <8 x double> %1800, splat (double -2.000000e+00)
+  %1821 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1820, <8 x double> %1819, <8 x double> %1818)
+  %1822 = fadd <8 x double> %1742, %1821
+  br label %1823
 
-1813:                                             ; preds = %1677, %1797
-  %1814 = phi <8 x double> [ %1666, %1677 ], [ %1812, %1797 ]
-  %1815 = getelementptr inbounds nuw i8, ptr %1117, i64 5888
-  store <8 x double> %1814, ptr %1815, align 64, !tbaa !26
-  %1816 = add nuw nsw i64 %1115, 1
-  %1817 = load i64, ptr %144, align 8, !tbaa !20
-  %1818 = icmp slt i64 %1816, %1817
-  br i1 %1818, label %1114, label %1111, !llvm.loop !83
+1823:                                             ; preds = %1817, %1802
+  %1824 = phi <8 x double> [ %1803, %1802 ], [ %1819, %1817 ]
+  %1825 = phi <8 x double> [ %1815, %1802 ], [ %1822, %1817 ]
+  %1826 = phi <8 x double> [ %1816, %1802 ], [ %1818, %1817 ]
+  %1827 = fsub <8 x double> %1774, %1787
+  %1828 = fmul <8 x double> %1788, %1827
+  %1829 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1828, <8 x double> %1824, <8 x double> %1770)
+  %1830 = fadd <8 x double> %1826, %1829
+  %1831 = fneg <8 x double> %1771
+  %1832 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1831, <8 x double> %1773, <8 x double> %1830)
+  %1833 = fdiv <8 x double> splat (double 1.000000e+00), %1832
+  %1834 = load ptr, ptr %1753, align 16, !tbaa !78
+  %1835 = getelementptr inbounds nuw <8 x double>, ptr %1834, i64 %1776
+  store <8 x double> %1787, ptr %1835, align 64, !tbaa !26
+  %1836 = load ptr, ptr %1766, align 8, !tbaa !61
+  %1837 = getelementptr inbounds nuw <8 x double>, ptr %1836, i64 %1776
+  %1838 = load <8 x double>, ptr %1837, align 64, !tbaa !26
+  %1839 = fneg <8 x double> %1838
+  %1840 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1771, <8 x double> %1772, <8 x double> %1839)
+  %1841 = fmul <8 x double> %1833, %1840
+  %1842 = load ptr, ptr %1767, align 32, !tbaa !80
+  %1843 = getelementptr inbounds nuw <8 x double>, ptr %1842, i64 %1776
+  store <8 x double> %1841, ptr %1843, align 64, !tbaa !26
+  %1844 = fmul <8 x double> %1825, %1833
+  %1845 = load ptr, ptr %1768, align 8, !tbaa !81
+  %1846 = getelementptr inbounds nuw <8 x double>, ptr %1845, i64 %1776
+  store <8 x double> %1844, ptr %1846, align 64, !tbaa !26
+  %1847 = icmp samesign ugt i64 %1775, 1
+  br i1 %1847, label %1769, label %1848, !llvm.loop !82
 
-1819:                                             ; preds = %1922
-  %1820 = icmp sgt i64 %1923, 0
-  br label %1821
-
-1821:                                             ; preds = %1819, %1109, %1111
-  %1822 = phi <8 x double> [ %1112, %1111 ], [ %1110, %1109 ], [ %1112, %1819 ]
-  %1823 = phi i1 [ false, %1111 ], [ false, %1109 ], [ %1820, %1819 ]
-  %1824 = fcmp ogt <8 x double> %1822, zeroinitializer
-  %1825 = bitcast <8 x i1> %1824 to i8
-  %1826 = icmp eq i8 %1825, 0
-  br i1 %1826, label %2009, label %1926
-
-1827:                                             ; preds = %1111, %1922
-  %1828 = phi i64 [ %1923, %1922 ], [ %1817, %1111 ]
-  %1829 = phi i64 [ %1924, %1922 ], [ 0, %1111 ]
-  %1830 = load ptr, ptr %129, align 8, !tbaa !28
-  %1831 = getelementptr inbounds nuw %struct.Piece, ptr %1830, i64 %1829
-  %1832 = getelementptr inbounds nuw i8, ptr %1831, i64 7488
-  %1833 = load <8 x i64>, ptr %1832, align 64, !tbaa !26
-  %1834 = getelementptr inbounds nuw i8, ptr %1831, i64 2240
-  %1835 = load <8 x double>, ptr %1834, align 64, !tbaa !26
-  %1836 = fcmp ogt <8 x double> %1835, zeroinitializer
-  %1837 = select <8 x i1> %1836, <8 x i64> %1833, <8 x i64> zeroinitializer
-  %1838 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1837)
-  %1839 = icmp eq i64 %1838, 0
-  br i1 %1839, label %1922, label %1840
-
-1840:                                             ; preds = %1827
-  %1841 = load <8 x double>, ptr %171, align 64, !tbaa !26
-  %1842 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1841, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %1843 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1841, <8 x double> %1842, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %1844 = load <8 x double>, ptr %172, align 64, !tbaa !26
-  %1845 = getelementptr inbounds nuw i8, ptr %1831, i64 5824
-  %1846 = load <8 x double>, ptr %1845, align 64, !tbaa !26
-  %1847 = getelementptr inbounds nuw i8, ptr %1831, i64 5888
-  %1848 = load <8 x double>, ptr %1847, align 64, !tbaa !26
-  %1849 = fdiv <8 x double> %1846, %1848
-  %1850 = fcmp olt <8 x double> %1849, %1841
-  %1851 = select <8 x i1> %1850, <8 x double> %1849, <8 x double> %1841
-  %1852 = getelementptr inbounds nuw i8, ptr %1831, i64 3520
+1848:                                             ; preds = %1823, %1737
+  %1849 = load <8 x i64>, ptr %1249, align 64, !tbaa !26
+  %1850 = load <8 x double>, ptr %1415, align 64, !tbaa !26
+  %1851 = getelementptr inbounds nuw i8, ptr %1168, i64 7712
+  %1852 = load ptr, ptr %1851, align 32, !tbaa !80
   %1853 = load <8 x double>, ptr %1852, align 64, !tbaa !26
-  %1854 = fcmp olt <8 x double> %1853, %1851
-  %1855 = select <8 x i1> %1854, <8 x double> %1853, <8 x double> %1851
-  %1856 = fneg <8 x double> %1848
-  %1857 = getelementptr inbounds nuw i8, ptr %1831, i64 7104
-  %1858 = load <8 x double>, ptr %1857, align 64, !tbaa !26
-  br label %1862
+  %1854 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1850, <8 x double> %1853, <8 x double> %1707)
+  %1855 = icmp eq <8 x i64> %1849, zeroinitializer
+  %1856 = select <8 x i1> %1855, <8 x double> %1714, <8 x double> %1854
+  %1857 = getelementptr inbounds nuw i8, ptr %1168, i64 5824
+  store <8 x double> %1856, ptr %1857, align 64, !tbaa !26
+  %1858 = getelementptr inbounds nuw i8, ptr %1168, i64 7720
+  %1859 = load ptr, ptr %1858, align 8, !tbaa !81
+  %1860 = load <8 x double>, ptr %1859, align 64, !tbaa !26
+  %1861 = fsub <8 x double> splat (double 1.000000e+00), %1860
+  %1862 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1850, <8 x double> %1861, <8 x double> %1709)
+  %1863 = select <8 x i1> %1855, <8 x double> %1717, <8 x double> %1862
+  br label %1864
 
-1859:                                             ; preds = %1862
-  %1860 = getelementptr inbounds nuw i8, ptr %1831, i64 5952
-  store <8 x double> %1913, ptr %1860, align 64, !tbaa !26
-  %1861 = load i64, ptr %144, align 8, !tbaa !20
-  br label %1922
+1864:                                             ; preds = %1728, %1848
+  %1865 = phi <8 x double> [ %1717, %1728 ], [ %1863, %1848 ]
+  %1866 = getelementptr inbounds nuw i8, ptr %1168, i64 5888
+  store <8 x double> %1865, ptr %1866, align 64, !tbaa !26
+  %1867 = add nuw nsw i64 %1166, 1
+  %1868 = load i64, ptr %156, align 8, !tbaa !20
+  %1869 = icmp slt i64 %1867, %1868
+  br i1 %1869, label %1165, label %1162, !llvm.loop !83
 
-1862:                                             ; preds = %1840, %1862
-  %1863 = phi <8 x i64> [ %1837, %1840 ], [ %1916, %1862 ]
-  %1864 = phi i32 [ 0, %1840 ], [ %1917, %1862 ]
-  %1865 = phi <8 x double> [ %1855, %1840 ], [ %1913, %1862 ]
-  %1866 = fadd <8 x double> %1865, splat (double 2.731500e+02)
-  %1867 = fcmp ogt <8 x double> %1865, zeroinitializer
-  %1868 = select <8 x i1> %1867, <8 x double> %1865, <8 x double> zeroinitializer
-  %1869 = fadd <8 x double> %1868, splat (double 2.731500e+02)
-  %1870 = fadd <8 x double> %1869, splat (double 0xC08451671D164BD4)
-  %1871 = fdiv <8 x double> splat (double 0x3FCE88FD35E8A60E), %1870
-  %1872 = fsub <8 x double> %1869, %1871
-  %1873 = fadd <8 x double> %1872, splat (double 0x40923C3565924845)
-  %1874 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1872, <8 x double> %1873, <8 x double> splat (double 0xC12619EA558539E6))
-  %1875 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1872, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> splat (double 0x40C77A698FD9BCCA))
-  %1876 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1872, <8 x double> %1875, <8 x double> splat (double 0xC148A99584203885))
-  %1877 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1872, <8 x double> splat (double 0x402DD4891DBECC6B), <8 x double> splat (double 0xC0B2D7440748F0B3))
-  %1878 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1872, <8 x double> %1877, <8 x double> splat (double 0x4118B9E59F2691E5))
-  %1879 = fmul <8 x double> %1878, splat (double 2.000000e+00)
-  %1880 = fmul <8 x double> %1874, splat (double 4.000000e+00)
-  %1881 = fneg <8 x double> %1878
-  %1882 = fmul <8 x double> %1880, %1881
-  %1883 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1876, <8 x double> %1876, <8 x double> %1882)
-  %1884 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1883)
-  %1885 = fsub <8 x double> %1884, %1876
-  %1886 = fdiv <8 x double> %1879, %1885
-  %1887 = fmul <8 x double> %1886, %1886
-  %1888 = fmul <8 x double> %1887, splat (double 1.000000e+06)
-  %1889 = fmul <8 x double> %1887, %1888
-  %1890 = fmul <8 x double> %1866, splat (double 4.615260e+02)
-  %1891 = fdiv <8 x double> %1889, %1890
-  %1892 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1856, <8 x double> %1865, <8 x double> %1846)
-  %1893 = fsub <8 x double> %1891, %1844
-  %1894 = fcmp ogt <8 x double> %1893, zeroinitializer
-  %1895 = select <8 x i1> %1894, <8 x double> %1893, <8 x double> zeroinitializer
-  %1896 = fmul <8 x double> %1843, %1895
-  %1897 = fdiv <8 x double> %1896, %1858
-  %1898 = fsub <8 x double> %1892, %1897
-  %1899 = fmul <8 x double> %1843, %1891
-  %1900 = fdiv <8 x double> %1843, %1890
-  %1901 = fadd <8 x double> %1900, splat (double -1.000000e+00)
-  %1902 = fmul <8 x double> %1901, %1899
-  %1903 = fdiv <8 x double> %1902, %1866
-  %1904 = fdiv <8 x double> %1903, %1858
-  %1905 = fcmp ule <8 x double> %1891, %1844
-  %1906 = select <8 x i1> %1905, <8 x double> zeroinitializer, <8 x double> %1904
-  %1907 = fsub <8 x double> %1856, %1906
-  %1908 = fdiv <8 x double> %1898, %1907
-  %1909 = fsub <8 x double> %1865, %1908
-  %1910 = fcmp olt <8 x double> %1909, %1851
-  %1911 = select <8 x i1> %1910, <8 x double> %1909, <8 x double> %1851
-  %1912 = icmp eq <8 x i64> %1863, zeroinitializer
-  %1913 = select <8 x i1> %1912, <8 x double> %1865, <8 x double> %1911
-  %1914 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1908)
-  %1915 = fcmp oge <8 x double> %1914, splat (double 1.000000e-05)
-  %1916 = select <8 x i1> %1915, <8 x i64> %1863, <8 x i64> zeroinitializer
-  %1917 = add nuw nsw i32 %1864, 1
-  %1918 = icmp samesign ult i32 %1864, 7
-  %1919 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1916)
-  %1920 = icmp ne i64 %1919, 0
-  %1921 = select i1 %1918, i1 %1920, i1 false
-  br i1 %1921, label %1862, label %1859, !llvm.loop !84
+1870:                                             ; preds = %1973
+  %1871 = icmp sgt i64 %1974, 0
+  br label %1872
 
-1922:                                             ; preds = %1827, %1859
-  %1923 = phi i64 [ %1828, %1827 ], [ %1861, %1859 ]
-  %1924 = add nuw nsw i64 %1829, 1
-  %1925 = icmp slt i64 %1924, %1923
-  br i1 %1925, label %1827, label %1819, !llvm.loop !85
+1872:                                             ; preds = %1870, %1160, %1162
+  %1873 = phi <8 x double> [ %1163, %1162 ], [ %1161, %1160 ], [ %1163, %1870 ]
+  %1874 = phi i1 [ false, %1162 ], [ false, %1160 ], [ %1871, %1870 ]
+  %1875 = fcmp ogt <8 x double> %1873, zeroinitializer
+  %1876 = bitcast <8 x i1> %1875 to i8
+  %1877 = icmp eq i8 %1876, 0
+  br i1 %1877, label %2060, label %1977
 
-1926:                                             ; preds = %1821
-  %1927 = sext <8 x i1> %1824 to <8 x i64>
+1878:                                             ; preds = %1162, %1973
+  %1879 = phi i64 [ %1974, %1973 ], [ %1868, %1162 ]
+  %1880 = phi i64 [ %1975, %1973 ], [ 0, %1162 ]
+  %1881 = load ptr, ptr %129, align 8, !tbaa !28
+  %1882 = getelementptr inbounds nuw %struct.Piece, ptr %1881, i64 %1880
+  %1883 = getelementptr inbounds nuw i8, ptr %1882, i64 7488
+  %1884 = load <8 x i64>, ptr %1883, align 64, !tbaa !26
+  %1885 = getelementptr inbounds nuw i8, ptr %1882, i64 2240
+  %1886 = load <8 x double>, ptr %1885, align 64, !tbaa !26
+  %1887 = fcmp ogt <8 x double> %1886, zeroinitializer
+  %1888 = select <8 x i1> %1887, <8 x i64> %1884, <8 x i64> zeroinitializer
+  %1889 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1888)
+  %1890 = icmp eq i64 %1889, 0
+  br i1 %1890, label %1973, label %1891
+
+1891:                                             ; preds = %1878
+  %1892 = load <8 x double>, ptr %176, align 64, !tbaa !26
+  %1893 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1892, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %1894 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1892, <8 x double> %1893, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %1895 = load <8 x double>, ptr %177, align 64, !tbaa !26
+  %1896 = getelementptr inbounds nuw i8, ptr %1882, i64 5824
+  %1897 = load <8 x double>, ptr %1896, align 64, !tbaa !26
+  %1898 = getelementptr inbounds nuw i8, ptr %1882, i64 5888
+  %1899 = load <8 x double>, ptr %1898, align 64, !tbaa !26
+  %1900 = fdiv <8 x double> %1897, %1899
+  %1901 = fcmp olt <8 x double> %1900, %1892
+  %1902 = select <8 x i1> %1901, <8 x double> %1900, <8 x double> %1892
+  %1903 = getelementptr inbounds nuw i8, ptr %1882, i64 3520
+  %1904 = load <8 x double>, ptr %1903, align 64, !tbaa !26
+  %1905 = fcmp olt <8 x double> %1904, %1902
+  %1906 = select <8 x i1> %1905, <8 x double> %1904, <8 x double> %1902
+  %1907 = fneg <8 x double> %1899
+  %1908 = getelementptr inbounds nuw i8, ptr %1882, i64 7104
+  %1909 = load <8 x double>, ptr %1908, align 64, !tbaa !26
+  br label %1913
+
+1910:                                             ; preds = %1913
+  %1911 = getelementptr inbounds nuw i8, ptr %1882, i64 5952
+  store <8 x double> %1964, ptr %1911, align 64, !tbaa !26
+  %1912 = load i64, ptr %156, align 8, !tbaa !20
+  br label %1973
+
+1913:                                             ; preds = %1891, %1913
+  %1914 = phi <8 x i64> [ %1888, %1891 ], [ %1967, %1913 ]
+  %1915 = phi i32 [ 0, %1891 ], [ %1968, %1913 ]
+  %1916 = phi <8 x double> [ %1906, %1891 ], [ %1964, %1913 ]
+  %1917 = fadd <8 x double> %1916, splat (double 2.731500e+02)
+  %1918 = fcmp ogt <8 x double> %1916, zeroinitializer
+  %1919 = select <8 x i1> %1918, <8 x double> %1916, <8 x double> zeroinitializer
+  %1920 = fadd <8 x double> %1919, splat (double 2.731500e+02)
+  %1921 = fadd <8 x double> %1920, splat (double 0xC08451671D164BD4)
+  %1922 = fdiv <8 x double> splat (double 0x3FCE88FD35E8A60E), %1921
+  %1923 = fsub <8 x double> %1920, %1922
+  %1924 = fadd <8 x double> %1923, splat (double 0x40923C3565924845)
+  %1925 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1923, <8 x double> %1924, <8 x double> splat (double 0xC12619EA558539E6))
+  %1926 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1923, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> splat (double 0x40C77A698FD9BCCA))
+  %1927 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1923, <8 x double> %1926, <8 x double> splat (double 0xC148A99584203885))
+  %1928 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1923, <8 x double> splat (double 0x402DD4891DBECC6B), <8 x double> splat (double 0xC0B2D7440748F0B3))
+  %1929 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1923, <8 x double> %1928, <8 x double> splat (double 0x4118B9E59F2691E5))
+  %1930 = fmul <8 x double> %1929, splat (double 2.000000e+00)
+  %1931 = fmul <8 x double> %1925, splat (double 4.000000e+00)
+  %1932 = fneg <8 x double> %1929
+  %1933 = fmul <8 x double> %1931, %1932
+  %1934 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1927, <8 x double> %1927, <8 x double> %1933)
+  %1935 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1934)
+  %1936 = fsub <8 x double> %1935, %1927
+  %1937 = fdiv <8 x double> %1930, %1936
+  %1938 = fmul <8 x double> %1937, %1937
+  %1939 = fmul <8 x double> %1938, splat (double 1.000000e+06)
+  %1940 = fmul <8 x double> %1938, %1939
+  %1941 = fmul <8 x double> %1917, splat (double 4.615260e+02)
+  %1942 = fdiv <8 x double> %1940, %1941
+  %1943 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1907, <8 x double> %1916, <8 x double> %1897)
+  %1944 = fsub <8 x double> %1942, %1895
+  %1945 = fcmp ogt <8 x double> %1944, zeroinitializer
+  %1946 = select <8 x i1> %1945, <8 x double> %1944, <8 x double> zeroinitializer
+  %1947 = fmul <8 x double> %1894, %1946
+  %1948 = fdiv <8 x double> %1947, %1909
+  %1949 = fsub <8 x double> %1943, %1948
+  %1950 = fmul <8 x double> %1894, %1942
+  %1951 = fdiv <8 x double> %1894, %1941
+  %1952 = fadd <8 x double> %1951, splat (double -1.000000e+00)
+  %1953 = fmul <8 x double> %1952, %1950
+  %1954 = fdiv <8 x double> %1953, %1917
+  %1955 = fdiv <8 x double> %1954, %1909
+  %1956 = fcmp ule <8 x double> %1942, %1895
+  %1957 = select <8 x i1> %1956, <8 x double> zeroinitializer, <8 x double> %1955
+  %1958 = fsub <8 x double> %1907, %1957
+  %1959 = fdiv <8 x double> %1949, %1958
+  %1960 = fsub <8 x double> %1916, %1959
+  %1961 = fcmp olt <8 x double> %1960, %1902
+  %1962 = select <8 x i1> %1961, <8 x double> %1960, <8 x double> %1902
+  %1963 = icmp eq <8 x i64> %1914, zeroinitializer
+  %1964 = select <8 x i1> %1963, <8 x double> %1916, <8 x double> %1962
+  %1965 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1959)
+  %1966 = fcmp oge <8 x double> %1965, splat (double 1.000000e-05)
+  %1967 = select <8 x i1> %1966, <8 x i64> %1914, <8 x i64> zeroinitializer
+  %1968 = add nuw nsw i32 %1915, 1
+  %1969 = icmp samesign ult i32 %1915, 7
+  %1970 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1967)
+  %1971 = icmp ne i64 %1970, 0
+  %1972 = select i1 %1969, i1 %1971, i1 false
+  br i1 %1972, label %1913, label %1910, !llvm.loop !84
+
+1973:                                             ; preds = %1878, %1910
+  %1974 = phi i64 [ %1879, %1878 ], [ %1912, %1910 ]
+  %1975 = add nuw nsw i64 %1880, 1
+  %1976 = icmp slt i64 %1975, %1974
+  br i1 %1976, label %1878, label %1870, !llvm.loop !85
+
+1977:                                             ; preds = %1872
+  %1978 = sext <8 x i1> %1875 to <8 x i64>
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %4)
-  store <8 x i64> %1927, ptr %4, align 64, !tbaa !26
+  store <8 x i64> %1978, ptr %4, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %5) #7
   store <8 x double> zeroinitializer, ptr %5, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %6) #7
-  %1928 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  %1929 = load <8 x double>, ptr %146, align 64, !tbaa !26
-  %1930 = fadd <8 x double> %1928, %1929
-  store <8 x double> %1930, ptr %6, align 64, !tbaa !26
-  %1931 = load ptr, ptr %162, align 8
-  %1932 = load ptr, ptr %164, align 8
-  %1933 = load ptr, ptr %165, align 8
-  br label %1934
+  %1979 = load <8 x double>, ptr %136, align 64, !tbaa !26
+  %1980 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %1981 = fadd <8 x double> %1979, %1980
+  store <8 x double> %1981, ptr %6, align 64, !tbaa !26
+  %1982 = load ptr, ptr %167, align 8
+  %1983 = load ptr, ptr %169, align 8
+  %1984 = load ptr, ptr %170, align 8
+  br label %1985
 
-1934:                                             ; preds = %2004, %1926
-  %1935 = phi i64 [ 0, %1926 ], [ %2005, %2004 ]
-  %1936 = getelementptr inbounds nuw i64, ptr %4, i64 %1935
-  %1937 = load i64, ptr %1936, align 8, !tbaa !30
-  %1938 = icmp eq i64 %1937, 0
-  br i1 %1938, label %2004, label %1939
+1985:                                             ; preds = %2055, %1977
+  %1986 = phi i64 [ 0, %1977 ], [ %2056, %2055 ]
+  %1987 = getelementptr inbounds nuw i64, ptr %4, i64 %1986
+  %1988 = load i64, ptr %1987, align 8, !tbaa !30
+  %1989 = icmp eq i64 %1988, 0
+  br i1 %1989, label %2055, label %1990
 
-1939:                                             ; preds = %1934
-  %1940 = getelementptr inbounds nuw [8 x i64], ptr %121, i64 0, i64 %1935
-  %1941 = load i64, ptr %1940, align 8, !tbaa !30
-  %1942 = shl nsw i64 %1941, 1
-  %1943 = or disjoint i64 %1942, 1
-  %1944 = getelementptr inbounds i64, ptr %1931, i64 %1943
-  %1945 = load i64, ptr %1944, align 8, !tbaa !30
-  %1946 = shl nuw nsw i64 %1935, 1
-  %1947 = or disjoint i64 %1946, 1
-  %1948 = getelementptr inbounds nuw [16 x i64], ptr %163, i64 0, i64 %1947
-  %1949 = getelementptr inbounds i64, ptr %1933, i64 %1943
-  %1950 = load i64, ptr %1949, align 8, !tbaa !30
-  %1951 = shl nsw i64 %1950, 4
-  %1952 = getelementptr inbounds i8, ptr %1932, i64 %1951
-  %1953 = getelementptr inbounds nuw double, ptr %6, i64 %1935
-  %1954 = load double, ptr %1953, align 8, !tbaa !40
-  %1955 = load i64, ptr %1948, align 8, !tbaa !30
-  %1956 = getelementptr i8, ptr %1952, i64 -16
-  %1957 = icmp sgt i64 %1955, 0
-  br i1 %1957, label %1958, label %1967
+1990:                                             ; preds = %1985
+  %1991 = getelementptr inbounds nuw [8 x i64], ptr %121, i64 0, i64 %1986
+  %1992 = load i64, ptr %1991, align 8, !tbaa !30
+  %1993 = shl nsw i64 %1992, 1
+  %1994 = or disjoint i64 %1993, 1
+  %1995 = getelementptr inbounds i64, ptr %1982, i64 %1994
+  %1996 = load i64, ptr %1995, align 8, !tbaa !30
+  %1997 = shl nuw nsw i64 %1986, 1
+  %1998 = or disjoint i64 %1997, 1
+  %1999 = getelementptr inbounds nuw [16 x i64], ptr %168, i64 0, i64 %1998
+  %2000 = getelementptr inbounds i64, ptr %1984, i64 %1994
+  %2001 = load i64, ptr %2000, align 8, !tbaa !30
+  %2002 = shl nsw i64 %2001, 4
+  %2003 = getelementptr inbounds i8, ptr %1983, i64 %2002
+  %2004 = getelementptr inbounds nuw double, ptr %6, i64 %1986
+  %2005 = load double, ptr %2004, align 8, !tbaa !40
+  %2006 = load i64, ptr %1999, align 8, !tbaa !30
+  %2007 = getelementptr i8, ptr %2003, i64 -16
+  %2008 = icmp sgt i64 %2006, 0
+  br i1 %2008, label %2009, label %2018
 
-1958:                                             ; preds = %1939, %1964
-  %1959 = phi i64 [ %1965, %1964 ], [ %1955, %1939 ]
-  %1960 = shl i64 %1959, 4
-  %1961 = getelementptr i8, ptr %1956, i64 %1960
-  %1962 = load double, ptr %1961, align 8, !tbaa !40
-  %1963 = fcmp ugt double %1954, %1962
-  br i1 %1963, label %1967, label %1964
+2009:                                             ; preds = %1990, %2015
+  %2010 = phi i64 [ %2016, %2015 ], [ %2006, %1990 ]
+  %2011 = shl i64 %2010, 4
+  %2012 = getelementptr i8, ptr %2007, i64 %2011
+  %2013 = load double, ptr %2012, align 8, !tbaa !40
+  %2014 = fcmp ugt double %2005, %2013
+  br i1 %2014, label %2018, label %2015
 
-1964:                                             ; preds = %1958
-  %1965 = add nsw i64 %1959, -1
-  store i64 %1965, ptr %1948, align 8, !tbaa !30
-  %1966 = icmp sgt i64 %1959, 1
-  br i1 %1966, label %1958, label %1967, !llvm.loop !67
+2015:                                             ; preds = %2009
+  %2016 = add nsw i64 %2010, -1
+  store i64 %2016, ptr %1999, align 8, !tbaa !30
+  %2017 = icmp sgt i64 %2010, 1
+  br i1 %2017, label %2009, label %2018, !llvm.loop !67
 
-1967:                                             ; preds = %1964, %1958, %1939
-  %1968 = phi i64 [ %1955, %1939 ], [ 0, %1964 ], [ %1959, %1958 ]
-  %1969 = icmp slt i64 %1968, %1945
-  br i1 %1969, label %1970, label %1979
+2018:                                             ; preds = %2015, %2009, %1990
+  %2019 = phi i64 [ %2006, %1990 ], [ 0, %2015 ], [ %2010, %2009 ]
+  %2020 = icmp slt i64 %2019, %1996
+  br i1 %2020, label %2021, label %2030
 
-1970:                                             ; preds = %1967, %1976
-  %1971 = phi i64 [ %1977, %1976 ], [ %1968, %1967 ]
-  %1972 = shl nsw i64 %1971, 4
-  %1973 = getelementptr inbounds i8, ptr %1952, i64 %1972
-  %1974 = load double, ptr %1973, align 8, !tbaa !40
-  %1975 = fcmp ule double %1954, %1974
-  br i1 %1975, label %1984, label %1976
+2021:                                             ; preds = %2018, %2027
+  %2022 = phi i64 [ %2028, %2027 ], [ %2019, %2018 ]
+  %2023 = shl nsw i64 %2022, 4
+  %2024 = getelementptr inbounds i8, ptr %2003, i64 %2023
+  %2025 = load double, ptr %2024, align 8, !tbaa !40
+  %2026 = fcmp ule double %2005, %2025
+  br i1 %2026, label %2035, label %2027
 
-1976:                                             ; preds = %1970
-  %1977 = add i64 %1971, 1
-  store i64 %1977, ptr %1948, align 8, !tbaa !30
-  %1978 = icmp eq i64 %1977, %1945
-  br i1 %1978, label %1979, label %1970, !llvm.loop !68
+2027:                                             ; preds = %2021
+  %2028 = add i64 %2022, 1
+  store i64 %2028, ptr %1999, align 8, !tbaa !30
+  %2029 = icmp eq i64 %2028, %1996
+  br i1 %2029, label %2030, label %2021, !llvm.loop !68
 
-1979:                                             ; preds = %1976, %1967
-  %1980 = shl i64 %1945, 4
-  %1981 = getelementptr i8, ptr %1952, i64 %1980
-  %1982 = getelementptr i8, ptr %1981, i64 -8
-  %1983 = load double, ptr %1982, align 8, !tbaa !40
-  br label %2001
+2030:                                             ; preds = %2027, %2018
+  %2031 = shl i64 %1996, 4
+  %2032 = getelementptr i8, ptr %2003, i64 %2031
+  %2033 = getelementptr i8, ptr %2032, i64 -8
+  %2034 = load double, ptr %2033, align 8, !tbaa !40
+  br label %2052
 
-1984:                                             ; preds = %1970
-  %1985 = shl nsw i64 %1971, 1
-  %1986 = or disjoint i64 %1985, 1
-  %1987 = getelementptr inbounds double, ptr %1952, i64 %1986
-  %1988 = load double, ptr %1987, align 8, !tbaa !40
-  %1989 = icmp sgt i64 %1971, 0
-  br i1 %1989, label %1990, label %2001
+2035:                                             ; preds = %2021
+  %2036 = shl nsw i64 %2022, 1
+  %2037 = or disjoint i64 %2036, 1
+  %2038 = getelementptr inbounds double, ptr %2003, i64 %2037
+  %2039 = load double, ptr %2038, align 8, !tbaa !40
+  %2040 = icmp sgt i64 %2022, 0
+  br i1 %2040, label %2041, label %2052
 
-1990:                                             ; preds = %1984
-  %1991 = getelementptr inbounds nuw i8, ptr %1952, i64 %1972
-  %1992 = getelementptr i8, ptr %1991, i64 -8
-  %1993 = load double, ptr %1992, align 8, !tbaa !40
-  %1994 = getelementptr i8, ptr %1991, i64 -16
-  %1995 = load double, ptr %1994, align 8, !tbaa !40
-  %1996 = fsub double %1954, %1995
-  %1997 = fsub double %1974, %1995
-  %1998 = fdiv double %1996, %1997
-  %1999 = fsub double %1988, %1993
-  %2000 = tail call double @llvm.fmuladd.f64(double %1998, double %1999, double %1993)
-  br label %2001
+2041:                                             ; preds = %2035
+  %2042 = getelementptr inbounds nuw i8, ptr %2003, i64 %2023
+  %2043 = getelementptr i8, ptr %2042, i64 -8
+  %2044 = load double, ptr %2043, align 8, !tbaa !40
+  %2045 = getelementptr i8, ptr %2042, i64 -16
+  %2046 = load double, ptr %2045, align 8, !tbaa !40
+  %2047 = fsub double %2005, %2046
+  %2048 = fsub double %2025, %2046
+  %2049 = fdiv double %2047, %2048
+  %2050 = fsub double %2039, %2044
+  %2051 = tail call double @llvm.fmuladd.f64(double %2049, double %2050, double %2044)
+  br label %2052
 
-2001:                                             ; preds = %1990, %1984, %1979
-  %2002 = phi double [ %2000, %1990 ], [ %1988, %1984 ], [ %1983, %1979 ]
-  %2003 = getelementptr inbounds nuw double, ptr %5, i64 %1935
-  store double %2002, ptr %2003, align 8, !tbaa !40
-  br label %2004
+2052:                                             ; preds = %2041, %2035, %2030
+  %2053 = phi double [ %2051, %2041 ], [ %2039, %2035 ], [ %2034, %2030 ]
+  %2054 = getelementptr inbounds nuw double, ptr %5, i64 %1986
+  store double %2053, ptr %2054, align 8, !tbaa !40
+  br label %2055
 
-2004:                                             ; preds = %2001, %1934
-  %2005 = add nuw nsw i64 %1935, 1
-  %2006 = icmp eq i64 %2005, 8
-  br i1 %2006, label %2007, label %1934, !llvm.loop !69
+2055:                                             ; preds = %2052, %1985
+  %2056 = add nuw nsw i64 %1986, 1
+  %2057 = icmp eq i64 %2056, 8
+  br i1 %2057, label %2058, label %1985, !llvm.loop !69
 
-2007:                                             ; preds = %2004
-  %2008 = load <8 x double>, ptr %5, align 64, !tbaa !26
+2058:                                             ; preds = %2055
+  %2059 = load <8 x double>, ptr %5, align 64, !tbaa !26
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %6) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %5) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %4)
-  br label %2009
+  br label %2060
 
-2009:                                             ; preds = %1821, %2007
-  %2010 = phi <8 x double> [ %2008, %2007 ], [ zeroinitializer, %1821 ]
-  %2011 = load <8 x double>, ptr %170, align 64, !tbaa !26
-  %2012 = fcmp ogt <8 x double> %2011, zeroinitializer
-  %2013 = sext <8 x i1> %2012 to <8 x i64>
-  %2014 = xor <8 x i64> %2013, splat (i64 -1)
-  %2015 = load <8 x double>, ptr %138, align 64, !tbaa !26
-  %2016 = fcmp oeq <8 x double> %2015, splat (double 1.000000e+00)
-  %2017 = fcmp oeq <8 x double> %2015, splat (double 2.000000e+00)
-  %2018 = or <8 x i1> %2016, %2017
-  %2019 = select <8 x i1> %2018, <8 x i64> %2014, <8 x i64> zeroinitializer
-  %2020 = xor <8 x i64> %2019, %2013
-  %2021 = load <8 x double>, ptr %171, align 64, !tbaa !26
-  %2022 = load <8 x double>, ptr %173, align 64, !tbaa !26
-  %2023 = load <8 x double>, ptr %174, align 64, !tbaa !26
-  %2024 = icmp eq <8 x i64> %2020, splat (i64 -1)
-  %2025 = select <8 x i1> %2024, <8 x double> %2023, <8 x double> %2022
-  %2026 = bitcast <8 x i1> %2012 to i8
-  %2027 = icmp eq i8 %2026, 0
-  br i1 %2027, label %2059, label %2028
+2060:                                             ; preds = %1872, %2058
+  %2061 = phi <8 x double> [ %2059, %2058 ], [ zeroinitializer, %1872 ]
+  %2062 = load <8 x double>, ptr %175, align 64, !tbaa !26
+  %2063 = fcmp ogt <8 x double> %2062, zeroinitializer
+  %2064 = sext <8 x i1> %2063 to <8 x i64>
+  %2065 = xor <8 x i64> %2064, splat (i64 -1)
+  %2066 = load <8 x double>, ptr %138, align 64, !tbaa !26
+  %2067 = fcmp oeq <8 x double> %2066, splat (double 1.000000e+00)
+  %2068 = fcmp oeq <8 x double> %2066, splat (double 2.000000e+00)
+  %2069 = or <8 x i1> %2067, %2068
+  %2070 = select <8 x i1> %2069, <8 x i64> %2065, <8 x i64> zeroinitializer
+  %2071 = xor <8 x i64> %2070, %2064
+  %2072 = load <8 x double>, ptr %176, align 64, !tbaa !26
+  %2073 = load <8 x double>, ptr %178, align 64, !tbaa !26
+  %2074 = load <8 x double>, ptr %179, align 64, !tbaa !26
+  %2075 = icmp eq <8 x i64> %2071, splat (i64 -1)
+  %2076 = select <8 x i1> %2075, <8 x double> %2074, <8 x double> %2073
+  %2077 = bitcast <8 x i1> %2063 to i8
+  %2078 = icmp eq i8 %2077, 0
+  br i1 %2078, label %2110, label %2079
 
-2028:                                             ; preds = %2009
-  %2029 = select <8 x i1> %2012, <8 x double> %2010, <8 x double> %2025
-  %2030 = fmul <8 x double> %2029, splat (double 0x3EB0C6F7A0B5ED8D)
-  %2031 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2030)
-  %2032 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2031)
-  %2033 = fmul <8 x double> %2032, %2032
-  %2034 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2032, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2033)
-  %2035 = fadd <8 x double> %2034, splat (double 0x402DD4891DBECC6B)
-  %2036 = fmul <8 x double> %2032, splat (double 0x40C77A698FD9BCCA)
-  %2037 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2033, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2036)
-  %2038 = fadd <8 x double> %2037, splat (double 0xC0B2D7440748F0B3)
-  %2039 = fmul <8 x double> %2032, splat (double 0xC148A99584203885)
-  %2040 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2033, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2039)
-  %2041 = fadd <8 x double> %2040, splat (double 0x4118B9E59F2691E5)
-  %2042 = fmul <8 x double> %2041, splat (double 2.000000e+00)
-  %2043 = fneg <8 x double> %2038
-  %2044 = fmul <8 x double> %2035, splat (double 4.000000e+00)
-  %2045 = fneg <8 x double> %2041
-  %2046 = fmul <8 x double> %2044, %2045
-  %2047 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2038, <8 x double> %2038, <8 x double> %2046)
-  %2048 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2047)
-  %2049 = fsub <8 x double> %2043, %2048
-  %2050 = fdiv <8 x double> %2042, %2049
-  %2051 = fadd <8 x double> %2050, splat (double 0x408451671D164BD4)
-  %2052 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2050, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
-  %2053 = fmul <8 x double> %2052, splat (double -4.000000e+00)
-  %2054 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2051, <8 x double> %2051, <8 x double> %2053)
-  %2055 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2054)
-  %2056 = fsub <8 x double> %2051, %2055
-  %2057 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2056, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
-  %2058 = select <8 x i1> %2012, <8 x double> %2057, <8 x double> %2021
-  br label %2059
+2079:                                             ; preds = %2060
+  %2080 = select <8 x i1> %2063, <8 x double> %2061, <8 x double> %2076
+  %2081 = fmul <8 x double> %2080, splat (double 0x3EB0C6F7A0B5ED8D)
+  %2082 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2081)
+  %2083 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2082)
+  %2084 = fmul <8 x double> %2083, %2083
+  %2085 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2083, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2084)
+  %2086 = fadd <8 x double> %2085, splat (double 0x402DD4891DBECC6B)
+  %2087 = fmul <8 x double> %2083, splat (double 0x40C77A698FD9BCCA)
+  %2088 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2084, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2087)
+  %2089 = fadd <8 x double> %2088, splat (double 0xC0B2D7440748F0B3)
+  %2090 = fmul <8 x double> %2083, splat (double 0xC148A99584203885)
+  %2091 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2084, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2090)
+  %2092 = fadd <8 x double> %2091, splat (double 0x4118B9E59F2691E5)
+  %2093 = fmul <8 x double> %2092, splat (double 2.000000e+00)
+  %2094 = fneg <8 x double> %2089
+  %2095 = fmul <8 x double> %2086, splat (double 4.000000e+00)
+  %2096 = fneg <8 x double> %2092
+  %2097 = fmul <8 x double> %2095, %2096
+  %2098 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2089, <8 x double> %2089, <8 x double> %2097)
+  %2099 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2098)
+  %2100 = fsub <8 x double> %2094, %2099
+  %2101 = fdiv <8 x double> %2093, %2100
+  %2102 = fadd <8 x double> %2101, splat (double 0x408451671D164BD4)
+  %2103 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2101, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2104 = fmul <8 x double> %2103, splat (double -4.000000e+00)
+  %2105 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2102, <8 x double> %2102, <8 x double> %2104)
+  %2106 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2105)
+  %2107 = fsub <8 x double> %2102, %2106
+  %2108 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2107, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
+  %2109 = select <8 x i1> %2063, <8 x double> %2108, <8 x double> %2072
+  br label %2110
 
-2059:                                             ; preds = %2028, %2009
-  %2060 = phi <8 x double> [ %2029, %2028 ], [ %2025, %2009 ]
-  %2061 = phi <8 x double> [ %2058, %2028 ], [ %2021, %2009 ]
-  %2062 = load <8 x double>, ptr %149, align 64, !tbaa !26
-  %2063 = load <8 x double>, ptr %175, align 64, !tbaa !26
-  %2064 = load <8 x double>, ptr %150, align 64, !tbaa !26
-  %2065 = load <8 x double>, ptr %176, align 64, !tbaa !26
-  %2066 = fmul <8 x double> %2064, %2065
-  %2067 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2062, <8 x double> %2063, <8 x double> %2066)
-  %2068 = load <8 x double>, ptr %177, align 64, !tbaa !26
-  %2069 = load <8 x double>, ptr %178, align 64, !tbaa !26
-  %2070 = load <8 x double>, ptr %179, align 64, !tbaa !26
-  %2071 = fneg <8 x double> %2067
-  %2072 = fmul <8 x double> %2070, %2071
-  %2073 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2068, <8 x double> %2069, <8 x double> %2072)
-  %2074 = load <8 x double>, ptr %148, align 64, !tbaa !26
-  %2075 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2070, <8 x double> %2074, <8 x double> %2068)
-  %2076 = fdiv <8 x double> %2073, %2075
-  %2077 = load <8 x double>, ptr %180, align 64, !tbaa !26
-  %2078 = select <8 x i1> %2024, <8 x double> %2077, <8 x double> %2022
-  store <8 x double> %2078, ptr %180, align 64, !tbaa !26
-  %2079 = load <8 x double>, ptr %181, align 64, !tbaa !26
-  %2080 = select <8 x i1> %2024, <8 x double> %2079, <8 x double> %2076
-  store <8 x double> %2080, ptr %181, align 64, !tbaa !26
-  store <8 x double> %2060, ptr %174, align 64, !tbaa !26
-  %2081 = load <8 x i64>, ptr %110, align 64, !tbaa !26
-  %2082 = and <8 x i64> %2081, %2019
-  %2083 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2082)
-  %2084 = icmp eq i64 %2083, 0
-  br i1 %2084, label %2585, label %2085
+2110:                                             ; preds = %2079, %2060
+  %2111 = phi <8 x double> [ %2080, %2079 ], [ %2076, %2060 ]
+  %2112 = phi <8 x double> [ %2109, %2079 ], [ %2072, %2060 ]
+  %2113 = load <8 x double>, ptr %163, align 64, !tbaa !26
+  %2114 = load <8 x double>, ptr %180, align 64, !tbaa !26
+  %2115 = load <8 x double>, ptr %164, align 64, !tbaa !26
+  %2116 = load <8 x double>, ptr %181, align 64, !tbaa !26
+  %2117 = fmul <8 x double> %2115, %2116
+  %2118 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2113, <8 x double> %2114, <8 x double> %2117)
+  %2119 = load <8 x double>, ptr %182, align 64, !tbaa !26
+  %2120 = load <8 x double>, ptr %183, align 64, !tbaa !26
+  %2121 = load <8 x double>, ptr %184, align 64, !tbaa !26
+  %2122 = fneg <8 x double> %2118
+  %2123 = fmul <8 x double> %2121, %2122
+  %2124 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2119, <8 x double> %2120, <8 x double> %2123)
+  %2125 = load <8 x double>, ptr %162, align 64, !tbaa !26
+  %2126 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2121, <8 x double> %2125, <8 x double> %2119)
+  %2127 = fdiv <8 x double> %2124, %2126
+  %2128 = load <8 x double>, ptr %185, align 64, !tbaa !26
+  %2129 = select <8 x i1> %2075, <8 x double> %2128, <8 x double> %2073
+  store <8 x double> %2129, ptr %185, align 64, !tbaa !26
+  %2130 = load <8 x double>, ptr %186, align 64, !tbaa !26
+  %2131 = select <8 x i1> %2075, <8 x double> %2130, <8 x double> %2127
+  store <8 x double> %2131, ptr %186, align 64, !tbaa !26
+  store <8 x double> %2111, ptr %179, align 64, !tbaa !26
+  %2132 = load <8 x i64>, ptr %110, align 64, !tbaa !26
+  %2133 = and <8 x i64> %2132, %2070
+  %2134 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2133)
+  %2135 = icmp eq i64 %2134, 0
+  br i1 %2135, label %2636, label %2136
 
-2085:                                             ; preds = %2059
-  %2086 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %2087 = load <8 x double>, ptr %183, align 64, !tbaa !26
-  %2088 = fmul <8 x double> %2064, %2087
-  %2089 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2062, <8 x double> %2086, <8 x double> %2088)
-  %2090 = load <8 x double>, ptr %184, align 64, !tbaa !26
-  %2091 = load <8 x double>, ptr %185, align 64, !tbaa !26
-  %2092 = fdiv <8 x double> %2090, %2091
-  %2093 = fmul <8 x double> %2022, splat (double 3.000000e-01)
-  %2094 = load <8 x double>, ptr %186, align 64, !tbaa !26
-  %2095 = fadd <8 x double> %2022, %2094
-  %2096 = fadd <8 x double> %2095, splat (double 2.000000e+05)
-  %2097 = fmul <8 x double> %2091, splat (double 2.870530e+02)
-  %2098 = fdiv <8 x double> %2022, %2097
-  %2099 = fcmp ogt <8 x double> %2060, %2093
-  %2100 = select <8 x i1> %2099, <8 x double> %2060, <8 x double> %2093
-  %2101 = fcmp olt <8 x double> %2100, %2096
-  %2102 = select <8 x i1> %2101, <8 x double> %2100, <8 x double> %2096
-  %2103 = icmp eq <8 x i64> %2019, zeroinitializer
-  %2104 = select <8 x i1> %2103, <8 x double> %2060, <8 x double> %2102
-  %2105 = fdiv <8 x double> %2078, splat (double 2.870530e+02)
-  %2106 = fmul <8 x double> %2098, splat (double 2.000000e+00)
-  %2107 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2106)
-  br label %2108
+2136:                                             ; preds = %2110
+  %2137 = load <8 x double>, ptr %187, align 64, !tbaa !26
+  %2138 = load <8 x double>, ptr %188, align 64, !tbaa !26
+  %2139 = fmul <8 x double> %2115, %2138
+  %2140 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2113, <8 x double> %2137, <8 x double> %2139)
+  %2141 = load <8 x double>, ptr %189, align 64, !tbaa !26
+  %2142 = load <8 x double>, ptr %190, align 64, !tbaa !26
+  %2143 = fdiv <8 x double> %2141, %2142
+  %2144 = fmul <8 x double> %2073, splat (double 3.000000e-01)
+  %2145 = load <8 x double>, ptr %191, align 64, !tbaa !26
+  %2146 = fadd <8 x double> %2073, %2145
+  %2147 = fadd <8 x double> %2146, splat (double 2.000000e+05)
+  %2148 = fmul <8 x double> %2142, splat (double 2.870530e+02)
+  %2149 = fdiv <8 x double> %2073, %2148
+  %2150 = fcmp ogt <8 x double> %2111, %2144
+  %2151 = select <8 x i1> %2150, <8 x double> %2111, <8 x double> %2144
+  %2152 = fcmp olt <8 x double> %2151, %2147
+  %2153 = select <8 x i1> %2152, <8 x double> %2151, <8 x double> %2147
+  %2154 = icmp eq <8 x i64> %2070, zeroinitializer
+  %2155 = select <8 x i1> %2154, <8 x double> %2111, <8 x double> %2153
+  %2156 = fdiv <8 x double> %2129, splat (double 2.870530e+02)
+  %2157 = fmul <8 x double> %2149, splat (double 2.000000e+00)
+  %2158 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2157)
+  br label %2159
 
-2108:                                             ; preds = %2151, %2085
-  %2109 = phi <8 x double> [ %2061, %2085 ], [ %2143, %2151 ]
-  %2110 = phi <8 x double> [ %2093, %2085 ], [ %2342, %2151 ]
-  %2111 = phi <8 x double> [ %2096, %2085 ], [ %2339, %2151 ]
-  %2112 = phi <8 x i64> [ %2082, %2085 ], [ %2354, %2151 ]
-  %2113 = phi i32 [ 0, %2085 ], [ %2359, %2151 ]
-  %2114 = phi <8 x double> [ %2104, %2085 ], [ %2356, %2151 ]
-  %2115 = fmul <8 x double> %2114, splat (double 0x3EB0C6F7A0B5ED8D)
-  %2116 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2115)
-  %2117 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2116)
-  %2118 = fmul <8 x double> %2117, %2117
-  %2119 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2117, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2118)
-  %2120 = fadd <8 x double> %2119, splat (double 0x402DD4891DBECC6B)
-  %2121 = fmul <8 x double> %2117, splat (double 0x40C77A698FD9BCCA)
-  %2122 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2118, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2121)
-  %2123 = fadd <8 x double> %2122, splat (double 0xC0B2D7440748F0B3)
-  %2124 = fmul <8 x double> %2117, splat (double 0xC148A99584203885)
-  %2125 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2118, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2124)
-  %2126 = fadd <8 x double> %2125, splat (double 0x4118B9E59F2691E5)
-  %2127 = fmul <8 x double> %2126, splat (double 2.000000e+00)
-  %2128 = fneg <8 x double> %2123
-  %2129 = fmul <8 x double> %2120, splat (double 4.000000e+00)
-  %2130 = fneg <8 x double> %2126
-  %2131 = fmul <8 x double> %2129, %2130
-  %2132 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2123, <8 x double> %2123, <8 x double> %2131)
-  %2133 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2132)
-  %2134 = fsub <8 x double> %2128, %2133
-  %2135 = fdiv <8 x double> %2127, %2134
-  %2136 = fadd <8 x double> %2135, splat (double 0x408451671D164BD4)
-  %2137 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2135, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
-  %2138 = fmul <8 x double> %2137, splat (double -4.000000e+00)
-  %2139 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2136, <8 x double> %2136, <8 x double> %2138)
-  %2140 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2139)
-  %2141 = fsub <8 x double> %2136, %2140
-  %2142 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2141, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
-  %2143 = select <8 x i1> %2103, <8 x double> %2109, <8 x double> %2142
-  %2144 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2143, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %2145 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2143, <8 x double> %2144, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %2146 = load i64, ptr %144, align 8, !tbaa !20, !noalias !86
-  %2147 = icmp sgt i64 %2146, 0
-  br i1 %2147, label %2148, label %2151
+2159:                                             ; preds = %2202, %2136
+  %2160 = phi <8 x double> [ %2112, %2136 ], [ %2194, %2202 ]
+  %2161 = phi <8 x double> [ %2144, %2136 ], [ %2393, %2202 ]
+  %2162 = phi <8 x double> [ %2147, %2136 ], [ %2390, %2202 ]
+  %2163 = phi <8 x i64> [ %2133, %2136 ], [ %2405, %2202 ]
+  %2164 = phi i32 [ 0, %2136 ], [ %2410, %2202 ]
+  %2165 = phi <8 x double> [ %2155, %2136 ], [ %2407, %2202 ]
+  %2166 = fmul <8 x double> %2165, splat (double 0x3EB0C6F7A0B5ED8D)
+  %2167 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2166)
+  %2168 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2167)
+  %2169 = fmul <8 x double> %2168, %2168
+  %2170 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2168, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2169)
+  %2171 = fadd <8 x double> %2170, splat (double 0x402DD4891DBECC6B)
+  %2172 = fmul <8 x double> %2168, splat (double 0x40C77A698FD9BCCA)
+  %2173 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2169, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2172)
+  %2174 = fadd <8 x double> %2173, splat (double 0xC0B2D7440748F0B3)
+  %2175 = fmul <8 x double> %2168, splat (double 0xC148A99584203885)
+  %2176 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2169, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2175)
+  %2177 = fadd <8 x double> %2176, splat (double 0x4118B9E59F2691E5)
+  %2178 = fmul <8 x double> %2177, splat (double 2.000000e+00)
+  %2179 = fneg <8 x double> %2174
+  %2180 = fmul <8 x double> %2171, splat (double 4.000000e+00)
+  %2181 = fneg <8 x double> %2177
+  %2182 = fmul <8 x double> %2180, %2181
+  %2183 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2174, <8 x double> %2174, <8 x double> %2182)
+  %2184 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2183)
+  %2185 = fsub <8 x double> %2179, %2184
+  %2186 = fdiv <8 x double> %2178, %2185
+  %2187 = fadd <8 x double> %2186, splat (double 0x408451671D164BD4)
+  %2188 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2186, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2189 = fmul <8 x double> %2188, splat (double -4.000000e+00)
+  %2190 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2187, <8 x double> %2187, <8 x double> %2189)
+  %2191 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2190)
+  %2192 = fsub <8 x double> %2187, %2191
+  %2193 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2192, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
+  %2194 = select <8 x i1> %2154, <8 x double> %2160, <8 x double> %2193
+  %2195 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2194, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %2196 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2194, <8 x double> %2195, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %2197 = load i64, ptr %156, align 8, !tbaa !20, !noalias !86
+  %2198 = icmp sgt i64 %2197, 0
+  br i1 %2198, label %2199, label %2202
 
-2148:                                             ; preds = %2108
-  %2149 = fdiv <8 x double> splat (double 1.000000e+00), %2145
-  %2150 = fadd <8 x double> %2143, splat (double 1.000000e-09)
-  br label %2362
+2199:                                             ; preds = %2159
+  %2200 = fdiv <8 x double> splat (double 1.000000e+00), %2196
+  %2201 = fadd <8 x double> %2194, splat (double 1.000000e-09)
+  br label %2413
 
-2151:                                             ; preds = %2472, %2108
-  %2152 = phi <8 x double> [ zeroinitializer, %2108 ], [ %2543, %2472 ]
-  %2153 = phi <8 x double> [ zeroinitializer, %2108 ], [ %2544, %2472 ]
-  %2154 = extractelement <8 x double> %2152, i64 0
-  %2155 = extractelement <8 x double> %2152, i64 1
-  %2156 = fadd double %2154, %2155
-  %2157 = extractelement <8 x double> %2152, i64 2
-  %2158 = fadd double %2156, %2157
-  %2159 = extractelement <8 x double> %2152, i64 3
-  %2160 = fadd double %2158, %2159
-  %2161 = extractelement <8 x double> %2152, i64 4
-  %2162 = fadd double %2160, %2161
-  %2163 = extractelement <8 x double> %2152, i64 5
-  %2164 = fadd double %2162, %2163
-  %2165 = extractelement <8 x double> %2152, i64 6
-  %2166 = fadd double %2164, %2165
-  %2167 = extractelement <8 x double> %2152, i64 7
-  %2168 = fadd double %2166, %2167
-  %2169 = insertelement <8 x double> poison, double %2168, i64 0
-  %2170 = extractelement <8 x double> %2153, i64 0
-  %2171 = extractelement <8 x double> %2153, i64 1
-  %2172 = fadd double %2170, %2171
-  %2173 = extractelement <8 x double> %2153, i64 2
-  %2174 = fadd double %2172, %2173
-  %2175 = extractelement <8 x double> %2153, i64 3
-  %2176 = fadd double %2174, %2175
-  %2177 = extractelement <8 x double> %2153, i64 4
-  %2178 = fadd double %2176, %2177
-  %2179 = extractelement <8 x double> %2153, i64 5
-  %2180 = fadd double %2178, %2179
-  %2181 = extractelement <8 x double> %2153, i64 6
-  %2182 = fadd double %2180, %2181
-  %2183 = extractelement <8 x double> %2153, i64 7
-  %2184 = fadd double %2182, %2183
-  %2185 = shufflevector <8 x double> %2169, <8 x double> poison, <8 x i32> zeroinitializer
-  %2186 = insertelement <8 x double> poison, double %2184, i64 0
-  %2187 = shufflevector <8 x double> %2186, <8 x double> poison, <8 x i32> zeroinitializer
-  %2188 = fsub <8 x double> %2114, %2078
-  %2189 = fcmp ogt <8 x double> %2188, zeroinitializer
-  %2190 = select <8 x i1> %2189, <8 x double> %2188, <8 x double> zeroinitializer
-  %2191 = fadd <8 x double> %2143, splat (double 2.731500e+02)
-  %2192 = fdiv <8 x double> %2190, splat (double 4.615260e+02)
-  %2193 = fadd <8 x double> %2105, %2192
-  %2194 = load <8 x double>, ptr %185, align 64, !tbaa !26
-  %2195 = fdiv <8 x double> %2193, %2194
-  %2196 = fmul <8 x double> %2194, %2195
-  %2197 = fdiv <8 x double> %2114, %2196
-  %2198 = load <8 x double>, ptr %173, align 64, !tbaa !26, !noalias !89
-  %2199 = fsub <8 x double> %2114, %2198
-  %2200 = load <8 x double>, ptr %186, align 64, !tbaa !26, !noalias !89
-  %2201 = fsub <8 x double> %2199, %2200
-  %2202 = load <8 x double>, ptr %187, align 64, !tbaa !26, !noalias !89
-  %2203 = load <8 x double>, ptr %138, align 64, !tbaa !26, !noalias !89
-  %2204 = fcmp une <8 x double> %2203, splat (double 2.000000e+00)
-  %2205 = load <8 x double>, ptr %188, align 64, !tbaa !26, !noalias !89
-  %2206 = select <8 x i1> %2204, <8 x double> zeroinitializer, <8 x double> %2205
-  %2207 = fadd <8 x double> %2202, %2206
-  %2208 = fcmp ule <8 x double> %2199, zeroinitializer
-  %2209 = fcmp ule <8 x double> %2207, zeroinitializer
-  %2210 = or <8 x i1> %2208, %2209
-  %2211 = fmul <8 x double> %2195, splat (double 2.000000e+00)
-  %2212 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2211)
-  %2213 = fmul <8 x double> %2212, %2207
-  %2214 = fadd <8 x double> %2199, splat (double 2.000000e+02)
-  %2215 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2214)
-  %2216 = select <8 x i1> %2208, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2215
-  %2217 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2199, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
-  %2218 = fmul <8 x double> %2217, %2213
-  %2219 = fmul <8 x double> %2216, %2216
-  %2220 = fmul <8 x double> %2216, %2219
-  %2221 = fdiv <8 x double> %2218, %2220
-  %2222 = fmul <8 x double> %2199, %2213
-  %2223 = fdiv <8 x double> %2222, %2216
-  %2224 = select <8 x i1> %2210, <8 x double> zeroinitializer, <8 x double> %2223
-  %2225 = select <8 x i1> %2210, <8 x double> zeroinitializer, <8 x double> %2221
-  %2226 = fcmp ule <8 x double> %2201, zeroinitializer
-  %2227 = load <8 x double>, ptr %189, align 64, !tbaa !26, !noalias !89
-  %2228 = fmul <8 x double> %2201, %2227
-  %2229 = select <8 x i1> %2226, <8 x double> zeroinitializer, <8 x double> %2228
-  %2230 = fadd <8 x double> %2229, %2224
-  %2231 = select <8 x i1> %2226, <8 x double> zeroinitializer, <8 x double> %2227
-  %2232 = fadd <8 x double> %2231, %2225
-  %2233 = load <8 x double>, ptr %190, align 64, !tbaa !26
-  %2234 = fsub <8 x double> %2198, %2114
-  %2235 = fcmp ule <8 x double> %2234, zeroinitializer
-  %2236 = fcmp ule <8 x double> %2233, zeroinitializer
-  %2237 = or <8 x i1> %2235, %2236
-  %2238 = fmul <8 x double> %2107, %2233
-  %2239 = fadd <8 x double> %2234, splat (double 2.000000e+02)
-  %2240 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2239)
-  %2241 = select <8 x i1> %2235, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2240
-  %2242 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2234, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
-  %2243 = fmul <8 x double> %2242, %2238
-  %2244 = fmul <8 x double> %2241, %2241
-  %2245 = fmul <8 x double> %2241, %2244
-  %2246 = fdiv <8 x double> %2243, %2245
-  %2247 = fmul <8 x double> %2234, %2238
-  %2248 = fdiv <8 x double> %2247, %2241
-  %2249 = load <8 x double>, ptr %149, align 64, !tbaa !26, !noalias !92
-  %2250 = load <8 x double>, ptr %175, align 64, !tbaa !26, !noalias !92
-  %2251 = load <8 x double>, ptr %150, align 64, !tbaa !26, !noalias !92
-  %2252 = load <8 x double>, ptr %176, align 64, !tbaa !26, !noalias !92
-  %2253 = fmul <8 x double> %2251, %2252
-  %2254 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2249, <8 x double> %2250, <8 x double> %2253)
-  %2255 = load <8 x double>, ptr %179, align 64, !tbaa !26, !noalias !92
-  %2256 = load <8 x double>, ptr %148, align 64, !tbaa !26, !noalias !92
-  %2257 = load <8 x double>, ptr %177, align 64, !tbaa !26, !noalias !92
-  %2258 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2255, <8 x double> %2256, <8 x double> %2257)
-  %2259 = load <8 x double>, ptr %178, align 64, !tbaa !26, !noalias !92
-  %2260 = fneg <8 x double> %2254
-  %2261 = fmul <8 x double> %2255, %2260
-  %2262 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2257, <8 x double> %2259, <8 x double> %2261)
-  %2263 = fdiv <8 x double> %2262, %2258
-  %2264 = fcmp ogt <8 x double> %2190, splat (double 2.000000e+03)
-  %2265 = select <8 x i1> %2264, <8 x double> %2190, <8 x double> splat (double 2.000000e+03)
-  %2266 = fmul <8 x double> %2265, splat (double 0x3EB0C6F7A0B5ED8D)
-  %2267 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2266)
-  %2268 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2267)
-  %2269 = fmul <8 x double> %2268, %2268
-  %2270 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2268, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2269)
-  %2271 = fadd <8 x double> %2270, splat (double 0x402DD4891DBECC6B)
-  %2272 = fmul <8 x double> %2268, splat (double 0x40C77A698FD9BCCA)
-  %2273 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2269, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2272)
-  %2274 = fadd <8 x double> %2273, splat (double 0xC0B2D7440748F0B3)
-  %2275 = fmul <8 x double> %2268, splat (double 0xC148A99584203885)
-  %2276 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2269, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2275)
-  %2277 = fadd <8 x double> %2276, splat (double 0x4118B9E59F2691E5)
-  %2278 = fmul <8 x double> %2277, splat (double 2.000000e+00)
-  %2279 = fneg <8 x double> %2274
-  %2280 = fmul <8 x double> %2271, splat (double 4.000000e+00)
-  %2281 = fneg <8 x double> %2277
-  %2282 = fmul <8 x double> %2280, %2281
-  %2283 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2274, <8 x double> %2274, <8 x double> %2282)
-  %2284 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2283)
-  %2285 = fsub <8 x double> %2279, %2284
-  %2286 = fdiv <8 x double> %2278, %2285
-  %2287 = fadd <8 x double> %2286, splat (double 0x408451671D164BD4)
-  %2288 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2286, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
-  %2289 = fmul <8 x double> %2288, splat (double -4.000000e+00)
-  %2290 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2287, <8 x double> %2287, <8 x double> %2289)
-  %2291 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2290)
-  %2292 = fsub <8 x double> %2287, %2291
-  %2293 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2292, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
-  %2294 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2293, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %2295 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2293, <8 x double> %2294, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %2296 = fadd <8 x double> %2293, splat (double 2.731500e+02)
-  %2297 = fcmp ule <8 x double> %2293, %2263
-  %2298 = load <8 x double>, ptr %191, align 64, !tbaa !26, !noalias !92
-  %2299 = fmul <8 x double> %2258, %2298
-  %2300 = fadd <8 x double> %2258, %2298
-  %2301 = fdiv <8 x double> %2299, %2300
-  %2302 = fdiv <8 x double> %2301, %2295
-  %2303 = fmul <8 x double> %2296, splat (double 4.615260e+02)
-  %2304 = fmul <8 x double> %2265, %2295
-  %2305 = fmul <8 x double> %2293, %2298
-  %2306 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2263, <8 x double> %2258, <8 x double> %2305)
-  %2307 = fdiv <8 x double> %2306, %2300
-  %2308 = select <8 x i1> %2297, <8 x double> %2263, <8 x double> %2307
-  store <8 x double> %2308, ptr %181, align 64, !tbaa !26, !noalias !92
-  %2309 = fsub <8 x double> %2293, %2263
-  %2310 = fmul <8 x double> %2309, %2302
-  %2311 = select <8 x i1> %2297, <8 x double> zeroinitializer, <8 x double> %2310
-  %2312 = fmul <8 x double> %2191, splat (double 4.615260e+02)
-  %2313 = fmul <8 x double> %2191, %2312
-  %2314 = fmul <8 x double> %2114, %2145
-  %2315 = fdiv <8 x double> %2313, %2314
-  %2316 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2256, <8 x double> %2114, <8 x double> %2089)
-  %2317 = fsub <8 x double> %2185, %2311
-  %2318 = fmul <8 x double> %2317, splat (double -4.615260e+02)
-  %2319 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2092, <8 x double> %2316, <8 x double> %2318)
-  %2320 = fmul <8 x double> %2248, splat (double -2.870530e+02)
-  %2321 = select <8 x i1> %2237, <8 x double> splat (double -0.000000e+00), <8 x double> %2320
-  %2322 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2197, <8 x double> %2230, <8 x double> %2321)
-  %2323 = fadd <8 x double> %2322, %2319
-  %2324 = fneg <8 x double> %2296
-  %2325 = fmul <8 x double> %2303, %2324
-  %2326 = fdiv <8 x double> %2325, %2304
-  %2327 = fmul <8 x double> %2326, %2302
-  %2328 = select <8 x i1> %2297, <8 x double> splat (double -0.000000e+00), <8 x double> %2327
-  %2329 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2187, <8 x double> %2315, <8 x double> %2328)
-  %2330 = fmul <8 x double> %2329, splat (double -4.615260e+02)
-  %2331 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2092, <8 x double> %2256, <8 x double> %2330)
-  %2332 = fmul <8 x double> %2246, splat (double 2.870530e+02)
-  %2333 = select <8 x i1> %2237, <8 x double> zeroinitializer, <8 x double> %2332
-  %2334 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2197, <8 x double> %2232, <8 x double> %2333)
-  %2335 = fadd <8 x double> %2334, %2331
-  %2336 = fcmp ule <8 x double> %2323, zeroinitializer
-  %2337 = fcmp olt <8 x double> %2111, %2114
-  %2338 = select <8 x i1> %2336, <8 x i1> splat (i1 true), <8 x i1> %2337
-  %2339 = select <8 x i1> %2338, <8 x double> %2111, <8 x double> %2114
-  %2340 = fcmp ogt <8 x double> %2110, %2114
-  %2341 = select <8 x i1> %2340, <8 x double> %2110, <8 x double> %2114
-  %2342 = select <8 x i1> %2336, <8 x double> %2341, <8 x double> %2110
-  %2343 = fdiv <8 x double> %2323, %2335
-  %2344 = fsub <8 x double> %2114, %2343
-  %2345 = fcmp uge <8 x double> %2342, %2344
-  %2346 = fcmp uge <8 x double> %2344, %2339
-  %2347 = or <8 x i1> %2345, %2346
-  %2348 = fadd <8 x double> %2342, %2339
-  %2349 = fmul <8 x double> %2348, splat (double 5.000000e-01)
-  %2350 = select <8 x i1> %2347, <8 x double> %2349, <8 x double> %2344
-  %2351 = fsub <8 x double> %2350, %2114
-  %2352 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %2351)
-  %2353 = fcmp oge <8 x double> %2352, splat (double 2.000000e-01)
-  %2354 = select <8 x i1> %2353, <8 x i64> %2112, <8 x i64> zeroinitializer
-  %2355 = icmp eq <8 x i64> %2354, zeroinitializer
-  %2356 = select <8 x i1> %2355, <8 x double> %2114, <8 x double> %2350
-  %2357 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2354)
-  %2358 = icmp ne i64 %2357, 0
-  %2359 = add nuw nsw i32 %2113, 1
-  %2360 = icmp samesign ult i32 %2113, 59
-  %2361 = select i1 %2358, i1 %2360, i1 false
-  br i1 %2361, label %2108, label %2548, !llvm.loop !95
+2202:                                             ; preds = %2523, %2159
+  %2203 = phi <8 x double> [ zeroinitializer, %2159 ], [ %2594, %2523 ]
+  %2204 = phi <8 x double> [ zeroinitializer, %2159 ], [ %2595, %2523 ]
+  %2205 = extractelement <8 x double> %2203, i64 0
+  %2206 = extractelement <8 x double> %2203, i64 1
+  %2207 = fadd double %2205, %2206
+  %2208 = extractelement <8 x double> %2203, i64 2
+  %2209 = fadd double %2207, %2208
+  %2210 = extractelement <8 x double> %2203, i64 3
+  %2211 = fadd double %2209, %2210
+  %2212 = extractelement <8 x double> %2203, i64 4
+  %2213 = fadd double %2211, %2212
+  %2214 = extractelement <8 x double> %2203, i64 5
+  %2215 = fadd double %2213, %2214
+  %2216 = extractelement <8 x double> %2203, i64 6
+  %2217 = fadd double %2215, %2216
+  %2218 = extractelement <8 x double> %2203, i64 7
+  %2219 = fadd double %2217, %2218
+  %2220 = insertelement <8 x double> poison, double %2219, i64 0
+  %2221 = extractelement <8 x double> %2204, i64 0
+  %2222 = extractelement <8 x double> %2204, i64 1
+  %2223 = fadd double %2221, %2222
+  %2224 = extractelement <8 x double> %2204, i64 2
+  %2225 = fadd double %2223, %2224
+  %2226 = extractelement <8 x double> %2204, i64 3
+  %2227 = fadd double %2225, %2226
+  %2228 = extractelement <8 x double> %2204, i64 4
+  %2229 = fadd double %2227, %2228
+  %2230 = extractelement <8 x double> %2204, i64 5
+  %2231 = fadd double %2229, %2230
+  %2232 = extractelement <8 x double> %2204, i64 6
+  %2233 = fadd double %2231, %2232
+  %2234 = extractelement <8 x double> %2204, i64 7
+  %2235 = fadd double %2233, %2234
+  %2236 = shufflevector <8 x double> %2220, <8 x double> poison, <8 x i32> zeroinitializer
+  %2237 = insertelement <8 x double> poison, double %2235, i64 0
+  %2238 = shufflevector <8 x double> %2237, <8 x double> poison, <8 x i32> zeroinitializer
+  %2239 = fsub <8 x double> %2165, %2129
+  %2240 = fcmp ogt <8 x double> %2239, zeroinitializer
+  %2241 = select <8 x i1> %2240, <8 x double> %2239, <8 x double> zeroinitializer
+  %2242 = fadd <8 x double> %2194, splat (double 2.731500e+02)
+  %2243 = fdiv <8 x double> %2241, splat (double 4.615260e+02)
+  %2244 = fadd <8 x double> %2156, %2243
+  %2245 = load <8 x double>, ptr %190, align 64, !tbaa !26
+  %2246 = fdiv <8 x double> %2244, %2245
+  %2247 = fmul <8 x double> %2245, %2246
+  %2248 = fdiv <8 x double> %2165, %2247
+  %2249 = load <8 x double>, ptr %178, align 64, !tbaa !26, !noalias !89
+  %2250 = fsub <8 x double> %2165, %2249
+  %2251 = load <8 x double>, ptr %191, align 64, !tbaa !26, !noalias !89
+  %2252 = fsub <8 x double> %2250, %2251
+  %2253 = load <8 x double>, ptr %192, align 64, !tbaa !26, !noalias !89
+  %2254 = load <8 x double>, ptr %138, align 64, !tbaa !26, !noalias !89
+  %2255 = fcmp une <8 x double> %2254, splat (double 2.000000e+00)
+  %2256 = load <8 x double>, ptr %193, align 64, !tbaa !26, !noalias !89
+  %2257 = select <8 x i1> %2255, <8 x double> zeroinitializer, <8 x double> %2256
+  %2258 = fadd <8 x double> %2253, %2257
+  %2259 = fcmp ule <8 x double> %2250, zeroinitializer
+  %2260 = fcmp ule <8 x double> %2258, zeroinitializer
+  %2261 = or <8 x i1> %2259, %2260
+  %2262 = fmul <8 x double> %2246, splat (double 2.000000e+00)
+  %2263 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2262)
+  %2264 = fmul <8 x double> %2263, %2258
+  %2265 = fadd <8 x double> %2250, splat (double 2.000000e+02)
+  %2266 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2265)
+  %2267 = select <8 x i1> %2259, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2266
+  %2268 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2250, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
+  %2269 = fmul <8 x double> %2268, %2264
+  %2270 = fmul <8 x double> %2267, %2267
+  %2271 = fmul <8 x double> %2267, %2270
+  %2272 = fdiv <8 x double> %2269, %2271
+  %2273 = fmul <8 x double> %2250, %2264
+  %2274 = fdiv <8 x double> %2273, %2267
+  %2275 = select <8 x i1> %2261, <8 x double> zeroinitializer, <8 x double> %2274
+  %2276 = select <8 x i1> %2261, <8 x double> zeroinitializer, <8 x double> %2272
+  %2277 = fcmp ule <8 x double> %2252, zeroinitializer
+  %2278 = load <8 x double>, ptr %194, align 64, !tbaa !26, !noalias !89
+  %2279 = fmul <8 x double> %2252, %2278
+  %2280 = select <8 x i1> %2277, <8 x double> zeroinitializer, <8 x double> %2279
+  %2281 = fadd <8 x double> %2280, %2275
+  %2282 = select <8 x i1> %2277, <8 x double> zeroinitializer, <8 x double> %2278
+  %2283 = fadd <8 x double> %2282, %2276
+  %2284 = load <8 x double>, ptr %195, align 64, !tbaa !26
+  %2285 = fsub <8 x double> %2249, %2165
+  %2286 = fcmp ule <8 x double> %2285, zeroinitializer
+  %2287 = fcmp ule <8 x double> %2284, zeroinitializer
+  %2288 = or <8 x i1> %2286, %2287
+  %2289 = fmul <8 x double> %2158, %2284
+  %2290 = fadd <8 x double> %2285, splat (double 2.000000e+02)
+  %2291 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2290)
+  %2292 = select <8 x i1> %2286, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2291
+  %2293 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2285, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
+  %2294 = fmul <8 x double> %2293, %2289
+  %2295 = fmul <8 x double> %2292, %2292
+  %2296 = fmul <8 x double> %2292, %2295
+  %2297 = fdiv <8 x double> %2294, %2296
+  %2298 = fmul <8 x double> %2285, %2289
+  %2299 = fdiv <8 x double> %2298, %2292
+  %2300 = load <8 x double>, ptr %163, align 64, !tbaa !26, !noalias !92
+  %2301 = load <8 x double>, ptr %180, align 64, !tbaa !26, !noalias !92
+  %2302 = load <8 x double>, ptr %164, align 64, !tbaa !26, !noalias !92
+  %2303 = load <8 x double>, ptr %181, align 64, !tbaa !26, !noalias !92
+  %2304 = fmul <8 x double> %2302, %2303
+  %2305 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2300, <8 x double> %2301, <8 x double> %2304)
+  %2306 = load <8 x double>, ptr %184, align 64, !tbaa !26, !noalias !92
+  %2307 = load <8 x double>, ptr %162, align 64, !tbaa !26, !noalias !92
+  %2308 = load <8 x double>, ptr %182, align 64, !tbaa !26, !noalias !92
+  %2309 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2306, <8 x double> %2307, <8 x double> %2308)
+  %2310 = load <8 x double>, ptr %183, align 64, !tbaa !26, !noalias !92
+  %2311 = fneg <8 x double> %2305
+  %2312 = fmul <8 x double> %2306, %2311
+  %2313 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2308, <8 x double> %2310, <8 x double> %2312)
+  %2314 = fdiv <8 x double> %2313, %2309
+  %2315 = fcmp ogt <8 x double> %2241, splat (double 2.000000e+03)
+  %2316 = select <8 x i1> %2315, <8 x double> %2241, <8 x double> splat (double 2.000000e+03)
+  %2317 = fmul <8 x double> %2316, splat (double 0x3EB0C6F7A0B5ED8D)
+  %2318 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2317)
+  %2319 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2318)
+  %2320 = fmul <8 x double> %2319, %2319
+  %2321 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2319, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2320)
+  %2322 = fadd <8 x double> %2321, splat (double 0x402DD4891DBECC6B)
+  %2323 = fmul <8 x double> %2319, splat (double 0x40C77A698FD9BCCA)
+  %2324 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2320, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2323)
+  %2325 = fadd <8 x double> %2324, splat (double 0xC0B2D7440748F0B3)
+  %2326 = fmul <8 x double> %2319, splat (double 0xC148A99584203885)
+  %2327 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2320, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2326)
+  %2328 = fadd <8 x double> %2327, splat (double 0x4118B9E59F2691E5)
+  %2329 = fmul <8 x double> %2328, splat (double 2.000000e+00)
+  %2330 = fneg <8 x double> %2325
+  %2331 = fmul <8 x double> %2322, splat (double 4.000000e+00)
+  %2332 = fneg <8 x double> %2328
+  %2333 = fmul <8 x double> %2331, %2332
+  %2334 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2325, <8 x double> %2325, <8 x double> %2333)
+  %2335 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2334)
+  %2336 = fsub <8 x double> %2330, %2335
+  %2337 = fdiv <8 x double> %2329, %2336
+  %2338 = fadd <8 x double> %2337, splat (double 0x408451671D164BD4)
+  %2339 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2337, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2340 = fmul <8 x double> %2339, splat (double -4.000000e+00)
+  %2341 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2338, <8 x double> %2338, <8 x double> %2340)
+  %2342 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2341)
+  %2343 = fsub <8 x double> %2338, %2342
+  %2344 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2343, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
+  %2345 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2344, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %2346 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2344, <8 x double> %2345, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %2347 = fadd <8 x double> %2344, splat (double 2.731500e+02)
+  %2348 = fcmp ule <8 x double> %2344, %2314
+  %2349 = load <8 x double>, ptr %196, align 64, !tbaa !26, !noalias !92
+  %2350 = fmul <8 x double> %2309, %2349
+  %2351 = fadd <8 x double> %2309, %2349
+  %2352 = fdiv <8 x double> %2350, %2351
+  %2353 = fdiv <8 x double> %2352, %2346
+  %2354 = fmul <8 x double> %2347, splat (double 4.615260e+02)
+  %2355 = fmul <8 x double> %2316, %2346
+  %2356 = fmul <8 x double> %2344, %2349
+  %2357 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2314, <8 x double> %2309, <8 x double> %2356)
+  %2358 = fdiv <8 x double> %2357, %2351
+  %2359 = select <8 x i1> %2348, <8 x double> %2314, <8 x double> %2358
+  store <8 x double> %2359, ptr %186, align 64, !tbaa !26, !noalias !92
+  %2360 = fsub <8 x double> %2344, %2314
+  %2361 = fmul <8 x double> %2360, %2353
+  %2362 = select <8 x i1> %2348, <8 x double> zeroinitializer, <8 x double> %2361
+  %2363 = fmul <8 x double> %2242, splat (double 4.615260e+02)
+  %2364 = fmul <8 x double> %2242, %2363
+  %2365 = fmul <8 x double> %2165, %2196
+  %2366 = fdiv <8 x double> %2364, %2365
+  %2367 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2307, <8 x double> %2165, <8 x double> %2140)
+  %2368 = fsub <8 x double> %2236, %2362
+  %2369 = fmul <8 x double> %2368, splat (double -4.615260e+02)
+  %2370 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2143, <8 x double> %2367, <8 x double> %2369)
+  %2371 = fmul <8 x double> %2299, splat (double -2.870530e+02)
+  %2372 = select <8 x i1> %2288, <8 x double> splat (double -0.000000e+00), <8 x double> %2371
+  %2373 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2248, <8 x double> %2281, <8 x double> %2372)
+  %2374 = fadd <8 x double> %2373, %2370
+  %2375 = fneg <8 x double> %2347
+  %2376 = fmul <8 x double> %2354, %2375
+  %2377 = fdiv <8 x double> %2376, %2355
+  %2378 = fmul <8 x double> %2377, %2353
+  %2379 = select <8 x i1> %2348, <8 x double> splat (double -0.000000e+00), <8 x double> %2378
+  %2380 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2238, <8 x double> %2366, <8 x double> %2379)
+  %2381 = fmul <8 x double> %2380, splat (double -4.615260e+02)
+  %2382 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2143, <8 x double> %2307, <8 x double> %2381)
+  %2383 = fmul <8 x double> %2297, splat (double 2.870530e+02)
+  %2384 = select <8 x i1> %2288, <8 x double> zeroinitializer, <8 x double> %2383
+  %2385 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2248, <8 x double> %2283, <8 x double> %2384)
+  %2386 = fadd <8 x double> %2385, %2382
+  %2387 = fcmp ule <8 x double> %2374, zeroinitializer
+  %2388 = fcmp olt <8 x double> %2162, %2165
+  %2389 = select <8 x i1> %2387, <8 x i1> splat (i1 true), <8 x i1> %2388
+  %2390 = select <8 x i1> %2389, <8 x double> %2162, <8 x double> %2165
+  %2391 = fcmp ogt <8 x double> %2161, %2165
+  %2392 = select <8 x i1> %2391, <8 x double> %2161, <8 x double> %2165
+  %2393 = select <8 x i1> %2387, <8 x double> %2392, <8 x double> %2161
+  %2394 = fdiv <8 x double> %2374, %2386
+  %2395 = fsub <8 x double> %2165, %2394
+  %2396 = fcmp uge <8 x double> %2393, %2395
+  %2397 = fcmp uge <8 x double> %2395, %2390
+  %2398 = or <8 x i1> %2396, %2397
+  %2399 = fadd <8 x double> %2393, %2390
+  %2400 = fmul <8 x double> %2399, splat (double 5.000000e-01)
+  %2401 = select <8 x i1> %2398, <8 x double> %2400, <8 x double> %2395
+  %2402 = fsub <8 x double> %2401, %2165
+  %2403 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %2402)
+  %2404 = fcmp oge <8 x double> %2403, splat (double 2.000000e-01)
+  %2405 = select <8 x i1> %2404, <8 x i64> %2163, <8 x i64> zeroinitializer
+  %2406 = icmp eq <8 x i64> %2405, zeroinitializer
+  %2407 = select <8 x i1> %2406, <8 x double> %2165, <8 x double> %2401
+  %2408 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2405)
+  %2409 = icmp ne i64 %2408, 0
+  %2410 = add nuw nsw i32 %2164, 1
+  %2411 = icmp samesign ult i32 %2164, 59
+  %2412 = select i1 %2409, i1 %2411, i1 false
+  br i1 %2412, label %2159, label %2599, !llvm.loop !95
 
-2362:                                             ; preds = %2148, %2472
-  %2363 = phi <8 x double> [ zeroinitializer, %2148 ], [ %2544, %2472 ]
-  %2364 = phi <8 x double> [ zeroinitializer, %2148 ], [ %2543, %2472 ]
-  %2365 = phi i64 [ 0, %2148 ], [ %2545, %2472 ]
-  %2366 = load ptr, ptr %129, align 8, !tbaa !28, !noalias !86
-  %2367 = getelementptr inbounds nuw %struct.Piece, ptr %2366, i64 %2365
-  %2368 = getelementptr inbounds nuw i8, ptr %2367, i64 5824
-  %2369 = load <8 x double>, ptr %2368, align 64, !tbaa !26, !noalias !86
-  %2370 = getelementptr inbounds nuw i8, ptr %2367, i64 5888
-  %2371 = load <8 x double>, ptr %2370, align 64, !tbaa !26, !noalias !86
-  %2372 = getelementptr inbounds nuw i8, ptr %2367, i64 7296
-  %2373 = load <8 x double>, ptr %2372, align 64, !tbaa !26, !noalias !86
-  %2374 = fcmp ule <8 x double> %2373, splat (double 1.000000e+00)
-  %2375 = fmul <8 x double> %2143, %2371
-  %2376 = fcmp ogt <8 x double> %2369, %2375
-  %2377 = and <8 x i1> %2374, %2376
-  %2378 = fneg <8 x double> %2371
-  %2379 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2378, <8 x double> %2143, <8 x double> %2369)
-  %2380 = fmul <8 x double> %2149, %2379
-  %2381 = select <8 x i1> %2377, <8 x double> %2380, <8 x double> zeroinitializer
-  %2382 = fmul <8 x double> %2149, %2378
-  %2383 = fdiv <8 x double> %2369, %2371
-  %2384 = select <8 x i1> %2377, <8 x double> %2143, <8 x double> %2383
-  %2385 = getelementptr inbounds nuw i8, ptr %2367, i64 7488
-  %2386 = load <8 x i64>, ptr %2385, align 64, !tbaa !26, !noalias !86
-  %2387 = getelementptr inbounds nuw i8, ptr %2367, i64 2240
-  %2388 = load <8 x double>, ptr %2387, align 64, !tbaa !26, !noalias !86
-  %2389 = fcmp ule <8 x double> %2388, zeroinitializer
-  %2390 = xor <8 x i1> %2374, splat (i1 true)
-  %2391 = select <8 x i1> %2390, <8 x i1> splat (i1 true), <8 x i1> %2389
-  %2392 = getelementptr inbounds nuw i8, ptr %2367, i64 5952
-  %2393 = load <8 x double>, ptr %2392, align 64, !tbaa !26, !noalias !86
-  %2394 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2378, <8 x double> %2393, <8 x double> %2369)
-  %2395 = fcmp ogt <8 x double> %2394, zeroinitializer
-  %2396 = select <8 x i1> %2395, <8 x double> %2394, <8 x double> zeroinitializer
-  %2397 = fmul <8 x double> %2149, %2396
-  %2398 = icmp eq <8 x i64> %2386, zeroinitializer
-  %2399 = select <8 x i1> %2391, <8 x i1> splat (i1 true), <8 x i1> %2398
-  %2400 = select <8 x i1> %2399, <8 x double> %2381, <8 x double> %2397
-  %2401 = select <8 x i1> %2399, <8 x double> %2384, <8 x double> %2393
-  %2402 = select <8 x i1> %2399, <8 x i1> %2377, <8 x i1> zeroinitializer
-  %2403 = select <8 x i1> %2402, <8 x double> %2382, <8 x double> zeroinitializer
-  %2404 = load i64, ptr %119, align 16, !tbaa !21, !noalias !96
-  %2405 = sitofp i64 %2404 to double
-  %2406 = insertelement <8 x double> poison, double %2405, i64 0
-  %2407 = shufflevector <8 x double> %2406, <8 x double> poison, <8 x i32> zeroinitializer
-  %2408 = icmp sgt i64 %2404, 0
-  br i1 %2408, label %2409, label %2472
+2413:                                             ; preds = %2199, %2523
+  %2414 = phi <8 x double> [ zeroinitializer, %2199 ], [ %2595, %2523 ]
+  %2415 = phi <8 x double> [ zeroinitializer, %2199 ], [ %2594, %2523 ]
+  %2416 = phi i64 [ 0, %2199 ], [ %2596, %2523 ]
+  %2417 = load ptr, ptr %129, align 8, !tbaa !28, !noalias !86
+  %2418 = getelementptr inbounds nuw %struct.Piece, ptr %2417, i64 %2416
+  %2419 = getelementptr inbounds nuw i8, ptr %2418, i64 5824
+  %2420 = load <8 x double>, ptr %2419, align 64, !tbaa !26, !noalias !86
+  %2421 = getelementptr inbounds nuw i8, ptr %2418, i64 5888
+  %2422 = load <8 x double>, ptr %2421, align 64, !tbaa !26, !noalias !86
+  %2423 = getelementptr inbounds nuw i8, ptr %2418, i64 7296
+  %2424 = load <8 x double>, ptr %2423, align 64, !tbaa !26, !noalias !86
+  %2425 = fcmp ule <8 x double> %2424, splat (double 1.000000e+00)
+  %2426 = fmul <8 x double> %2194, %2422
+  %2427 = fcmp ogt <8 x double> %2420, %2426
+  %2428 = and <8 x i1> %2425, %2427
+  %2429 = fneg <8 x double> %2422
+  %2430 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2429, <8 x double> %2194, <8 x double> %2420)
+  %2431 = fmul <8 x double> %2200, %2430
+  %2432 = select <8 x i1> %2428, <8 x double> %2431, <8 x double> zeroinitializer
+  %2433 = fmul <8 x double> %2200, %2429
+  %2434 = fdiv <8 x double> %2420, %2422
+  %2435 = select <8 x i1> %2428, <8 x double> %2194, <8 x double> %2434
+  %2436 = getelementptr inbounds nuw i8, ptr %2418, i64 7488
+  %2437 = load <8 x i64>, ptr %2436, align 64, !tbaa !26, !noalias !86
+  %2438 = getelementptr inbounds nuw i8, ptr %2418, i64 2240
+  %2439 = load <8 x double>, ptr %2438, align 64, !tbaa !26, !noalias !86
+  %2440 = fcmp ule <8 x double> %2439, zeroinitializer
+  %2441 = xor <8 x i1> %2425, splat (i1 true)
+  %2442 = select <8 x i1> %2441, <8 x i1> splat (i1 true), <8 x i1> %2440
+  %2443 = getelementptr inbounds nuw i8, ptr %2418, i64 5952
+  %2444 = load <8 x double>, ptr %2443, align 64, !tbaa !26, !noalias !86
+  %2445 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2429, <8 x double> %2444, <8 x double> %2420)
+  %2446 = fcmp ogt <8 x double> %2445, zeroinitializer
+  %2447 = select <8 x i1> %2446, <8 x double> %2445, <8 x double> zeroinitializer
+  %2448 = fmul <8 x double> %2200, %2447
+  %2449 = icmp eq <8 x i64> %2437, zeroinitializer
+  %2450 = select <8 x i1> %2442, <8 x i1> splat (i1 true), <8 x i1> %2449
+  %2451 = select <8 x i1> %2450, <8 x double> %2432, <8 x double> %2448
+  %2452 = select <8 x i1> %2450, <8 x double> %2435, <8 x double> %2444
+  %2453 = select <8 x i1> %2450, <8 x i1> %2428, <8 x i1> zeroinitializer
+  %2454 = select <8 x i1> %2453, <8 x double> %2433, <8 x double> zeroinitializer
+  %2455 = load i64, ptr %119, align 16, !tbaa !21, !noalias !96
+  %2456 = sitofp i64 %2455 to double
+  %2457 = insertelement <8 x double> poison, double %2456, i64 0
+  %2458 = shufflevector <8 x double> %2457, <8 x double> poison, <8 x i32> zeroinitializer
+  %2459 = icmp sgt i64 %2455, 0
+  br i1 %2459, label %2460, label %2523
 
-2409:                                             ; preds = %2362
-  %2410 = getelementptr inbounds nuw i8, ptr %2367, i64 7608
-  %2411 = load ptr, ptr %2410, align 8, !tbaa !74, !noalias !96
-  %2412 = getelementptr inbounds nuw i8, ptr %2367, i64 7616
-  %2413 = load ptr, ptr %2412, align 64, !tbaa !75, !noalias !96
-  %2414 = getelementptr inbounds nuw i8, ptr %2367, i64 7552
-  %2415 = load i64, ptr %2414, align 64, !tbaa !31, !noalias !96
-  %2416 = getelementptr inbounds nuw i8, ptr %2367, i64 7632
-  %2417 = getelementptr inbounds nuw i8, ptr %2367, i64 7624
-  %2418 = getelementptr inbounds nuw i8, ptr %2367, i64 7640
-  br label %2419
+2460:                                             ; preds = %2413
+  %2461 = getelementptr inbounds nuw i8, ptr %2418, i64 7608
+  %2462 = load ptr, ptr %2461, align 8, !tbaa !74, !noalias !96
+  %2463 = getelementptr inbounds nuw i8, ptr %2418, i64 7616
+  %2464 = load ptr, ptr %2463, align 64, !tbaa !75, !noalias !96
+  %2465 = getelementptr inbounds nuw i8, ptr %2418, i64 7552
+  %2466 = load i64, ptr %2465, align 64, !tbaa !31, !noalias !96
+  %2467 = getelementptr inbounds nuw i8, ptr %2418, i64 7632
+  %2468 = getelementptr inbounds nuw i8, ptr %2418, i64 7624
+  %2469 = getelementptr inbounds nuw i8, ptr %2418, i64 7640
+  br label %2470
 
-2419:                                             ; preds = %2409, %2454
-  %2420 = phi <8 x i64> [ splat (i64 -1), %2409 ], [ %2434, %2454 ]
-  %2421 = phi i64 [ %2404, %2409 ], [ %2425, %2454 ]
-  %2422 = phi <8 x double> [ %2407, %2409 ], [ %2470, %2454 ]
-  %2423 = phi <8 x double> [ zeroinitializer, %2409 ], [ %2466, %2454 ]
-  %2424 = phi <8 x double> [ zeroinitializer, %2409 ], [ %2464, %2454 ]
-  %2425 = add nsw i64 %2421, -1
-  %2426 = getelementptr inbounds nuw <8 x double>, ptr %2411, i64 %2425
-  %2427 = load <8 x double>, ptr %2426, align 64, !tbaa !26, !noalias !96
-  %2428 = getelementptr inbounds nuw <8 x double>, ptr %2413, i64 %2425
-  %2429 = load <8 x double>, ptr %2428, align 64, !tbaa !26, !noalias !96
-  %2430 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2429, <8 x double> %2143, <8 x double> %2427)
-  %2431 = fcmp ogt <8 x double> %2430, %2150
-  %2432 = select <8 x i1> %2431, <8 x i64> %2420, <8 x i64> zeroinitializer
-  %2433 = icmp sgt i64 %2421, %2415
-  %2434 = select i1 %2433, <8 x i64> %2432, <8 x i64> zeroinitializer
-  %2435 = icmp slt i64 %2421, %2404
-  br i1 %2435, label %2436, label %2449
+2470:                                             ; preds = %2460, %2505
+  %2471 = phi <8 x i64> [ splat (i64 -1), %2460 ], [ %2485, %2505 ]
+  %2472 = phi i64 [ %2455, %2460 ], [ %2476, %2505 ]
+  %2473 = phi <8 x double> [ %2458, %2460 ], [ %2521, %2505 ]
+  %2474 = phi <8 x double> [ zeroinitializer, %2460 ], [ %2517, %2505 ]
+  %2475 = phi <8 x double> [ zeroinitializer, %2460 ], [ %2515, %2505 ]
+  %2476 = add nsw i64 %2472, -1
+  %2477 = getelementptr inbounds nuw <8 x double>, ptr %2462, i64 %2476
+  %2478 = load <8 x double>, ptr %2477, align 64, !tbaa !26, !noalias !96
+  %2479 = getelementptr inbounds nuw <8 x double>, ptr %2464, i64 %2476
+  %2480 = load <8 x double>, ptr %2479, align 64, !tbaa !26, !noalias !96
+  %2481 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2480, <8 x double> %2194, <8 x double> %2478)
+  %2482 = fcmp ogt <8 x double> %2481, %2201
+  %2483 = select <8 x i1> %2482, <8 x i64> %2471, <8 x i64> zeroinitializer
+  %2484 = icmp sgt i64 %2472, %2466
+  %2485 = select i1 %2484, <8 x i64> %2483, <8 x i64> zeroinitializer
+  %2486 = icmp slt i64 %2472, %2455
+  br i1 %2486, label %2487, label %2500
 
-2436:                                             ; preds = %2419
-  %2437 = load ptr, ptr %2416, align 16, !tbaa !72, !noalias !96
-  %2438 = getelementptr inbounds nuw <8 x double>, ptr %2437, i64 %2421
-  %2439 = load <8 x double>, ptr %2438, align 64, !tbaa !26, !noalias !96
-  %2440 = fsub <8 x double> %2430, %2143
-  %2441 = fmul <8 x double> %2440, %2439
-  %2442 = icmp eq <8 x i64> %2434, %2420
-  %2443 = select <8 x i1> %2442, <8 x double> zeroinitializer, <8 x double> %2441
-  %2444 = fadd <8 x double> %2424, %2443
-  %2445 = fadd <8 x double> %2429, splat (double -1.000000e+00)
-  %2446 = fmul <8 x double> %2445, %2439
-  %2447 = select <8 x i1> %2442, <8 x double> zeroinitializer, <8 x double> %2446
-  %2448 = fadd <8 x double> %2423, %2447
-  br label %2449
+2487:                                             ; preds = %2470
+  %2488 = load ptr, ptr %2467, align 16, !tbaa !72, !noalias !96
+  %2489 = getelementptr inbounds nuw <8 x double>, ptr %2488, i64 %2472
+  %2490 = load <8 x double>, ptr %2489, align 64, !tbaa !26, !noalias !96
+  %2491 = fsub <8 x double> %2481, %2194
+  %2492 = fmul <8 x double> %2491, %2490
+  %2493 = icmp eq <8 x i64> %2485, %2471
+  %2494 = select <8 x i1> %2493, <8 x double> zeroinitializer, <8 x double> %2492
+  %2495 = fadd <8 x double> %2475, %2494
+  %2496 = fadd <8 x double> %2480, splat (double -1.000000e+00)
+  %2497 = fmul <8 x double> %2496, %2490
+  %2498 = select <8 x i1> %2493, <8 x double> zeroinitializer, <8 x double> %2497
+  %2499 = fadd <8 x double> %2474, %2498
+  br label %2500
 
-2449:                                             ; preds = %2436, %2419
-  %2450 = phi <8 x double> [ %2444, %2436 ], [ %2424, %2419 ]
-  %2451 = phi <8 x double> [ %2448, %2436 ], [ %2423, %2419 ]
-  %2452 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2434)
-  %2453 = icmp eq i64 %2452, 0
-  br i1 %2453, label %2472, label %2454
+2500:                                             ; preds = %2487, %2470
+  %2501 = phi <8 x double> [ %2495, %2487 ], [ %2475, %2470 ]
+  %2502 = phi <8 x double> [ %2499, %2487 ], [ %2474, %2470 ]
+  %2503 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2485)
+  %2504 = icmp eq i64 %2503, 0
+  br i1 %2504, label %2523, label %2505
 
-2454:                                             ; preds = %2449
-  %2455 = load ptr, ptr %2417, align 8, !tbaa !71, !noalias !96
-  %2456 = getelementptr inbounds nuw <8 x double>, ptr %2455, i64 %2425
-  %2457 = load <8 x double>, ptr %2456, align 64, !tbaa !26, !noalias !96
-  %2458 = load ptr, ptr %2418, align 8, !tbaa !73, !noalias !96
-  %2459 = getelementptr inbounds nuw <8 x double>, ptr %2458, i64 %2425
-  %2460 = load <8 x double>, ptr %2459, align 64, !tbaa !26, !noalias !96
-  %2461 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2460, <8 x double> %2143, <8 x double> %2457)
-  %2462 = icmp eq <8 x i64> %2434, zeroinitializer
-  %2463 = select <8 x i1> %2462, <8 x double> zeroinitializer, <8 x double> %2461
-  %2464 = fadd <8 x double> %2450, %2463
-  %2465 = select <8 x i1> %2462, <8 x double> zeroinitializer, <8 x double> %2460
-  %2466 = fadd <8 x double> %2451, %2465
-  %2467 = uitofp nneg i64 %2425 to double
-  %2468 = insertelement <8 x double> poison, double %2467, i64 0
-  %2469 = shufflevector <8 x double> %2468, <8 x double> poison, <8 x i32> zeroinitializer
-  %2470 = select <8 x i1> %2462, <8 x double> %2422, <8 x double> %2469
-  %2471 = icmp samesign ugt i64 %2421, 1
-  br i1 %2471, label %2419, label %2472, !llvm.loop !99
+2505:                                             ; preds = %2500
+  %2506 = load ptr, ptr %2468, align 8, !tbaa !71, !noalias !96
+  %2507 = getelementptr inbounds nuw <8 x double>, ptr %2506, i64 %2476
+  %2508 = load <8 x double>, ptr %2507, align 64, !tbaa !26, !noalias !96
+  %2509 = load ptr, ptr %2469, align 8, !tbaa !73, !noalias !96
+  %2510 = getelementptr inbounds nuw <8 x double>, ptr %2509, i64 %2476
+  %2511 = load <8 x double>, ptr %2510, align 64, !tbaa !26, !noalias !96
+  %2512 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2511, <8 x double> %2194, <8 x double> %2508)
+  %2513 = icmp eq <8 x i64> %2485, zeroinitializer
+  %2514 = select <8 x i1> %2513, <8 x double> zeroinitializer, <8 x double> %2512
+  %2515 = fadd <8 x double> %2501, %2514
+  %2516 = select <8 x i1> %2513, <8 x double> zeroinitializer, <8 x double> %2511
+  %2517 = fadd <8 x double> %2502, %2516
+  %2518 = uitofp nneg i64 %2476 to double
+  %2519 = insertelement <8 x double> poison, double %2518, i64 0
+  %2520 = shufflevector <8 x double> %2519, <8 x double> poison, <8 x i32> zeroinitializer
+  %2521 = select <8 x i1> %2513, <8 x double> %2473, <8 x double> %2520
+  %2522 = icmp samesign ugt i64 %2472, 1
+  br i1 %2522, label %2470, label %2523, !llvm.loop !99
 
-2472:                                             ; preds = %2454, %2449, %2362
-  %2473 = phi <8 x double> [ %2407, %2362 ], [ %2422, %2449 ], [ %2470, %2454 ]
-  %2474 = phi <8 x double> [ zeroinitializer, %2362 ], [ %2450, %2449 ], [ %2464, %2454 ]
-  %2475 = phi <8 x double> [ zeroinitializer, %2362 ], [ %2451, %2449 ], [ %2466, %2454 ]
-  %2476 = getelementptr inbounds nuw i8, ptr %2367, i64 6080
-  %2477 = load <8 x double>, ptr %2476, align 64, !tbaa !26, !noalias !86
-  %2478 = getelementptr inbounds nuw i8, ptr %2367, i64 5504
-  %2479 = load <8 x double>, ptr %2478, align 64, !tbaa !26, !noalias !86
-  %2480 = getelementptr inbounds nuw i8, ptr %2367, i64 7040
-  %2481 = load <8 x double>, ptr %2480, align 64, !tbaa !26, !noalias !86
-  %2482 = fneg <8 x double> %2481
-  %2483 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2477, <8 x double> %2479, <8 x double> %2482)
-  %2484 = getelementptr inbounds nuw i8, ptr %2367, i64 6976
-  %2485 = load <8 x double>, ptr %2484, align 64, !tbaa !26, !noalias !86
-  %2486 = fadd <8 x double> %2477, %2485
-  %2487 = getelementptr inbounds nuw i8, ptr %2367, i64 7360
-  %2488 = load <8 x i64>, ptr %2487, align 64, !tbaa !26, !noalias !86
-  %2489 = getelementptr inbounds nuw i8, ptr %2367, i64 7712
-  %2490 = load ptr, ptr %2489, align 32, !tbaa !80, !noalias !86
-  %2491 = load <8 x double>, ptr %2490, align 64, !tbaa !26, !noalias !86
-  %2492 = fmul <8 x double> %2477, %2491
-  %2493 = icmp eq <8 x i64> %2488, zeroinitializer
-  %2494 = select <8 x i1> %2493, <8 x double> %2483, <8 x double> %2492
-  %2495 = getelementptr inbounds nuw i8, ptr %2367, i64 7720
-  %2496 = load ptr, ptr %2495, align 8, !tbaa !81, !noalias !86
-  %2497 = load <8 x double>, ptr %2496, align 64, !tbaa !26, !noalias !86
-  %2498 = fsub <8 x double> splat (double 1.000000e+00), %2497
-  %2499 = fmul <8 x double> %2477, %2498
-  %2500 = select <8 x i1> %2493, <8 x double> %2486, <8 x double> %2499
-  %2501 = fneg <8 x double> %2500
-  %2502 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2501, <8 x double> %2143, <8 x double> %2494)
-  %2503 = fcmp olt <8 x double> %2473, %2407
-  %2504 = and <8 x i1> %2374, %2503
-  %2505 = fcmp ogt <8 x double> %2474, zeroinitializer
-  %2506 = fcmp oge <8 x double> %2502, zeroinitializer
-  %2507 = and <8 x i1> %2505, %2506
-  %2508 = and <8 x i1> %2504, %2507
-  %2509 = sext <8 x i1> %2508 to <8 x i64>
-  %2510 = xor <8 x i64> %2509, splat (i64 -1)
-  %2511 = fadd <8 x double> %2474, %2502
-  %2512 = fcmp ogt <8 x double> %2511, zeroinitializer
-  %2513 = select <8 x i1> %2512, <8 x i1> %2504, <8 x i1> zeroinitializer
-  %2514 = select <8 x i1> %2513, <8 x i64> %2510, <8 x i64> zeroinitializer
-  %2515 = or <8 x i64> %2514, %2509
-  %2516 = fmul <8 x double> %2149, %2502
-  %2517 = select <8 x i1> %2508, <8 x double> %2516, <8 x double> zeroinitializer
-  %2518 = icmp eq <8 x i64> %2515, zeroinitializer
-  %2519 = select <8 x i1> %2518, <8 x double> %2400, <8 x double> %2517
-  %2520 = select <8 x i1> %2518, <8 x double> %2401, <8 x double> %2143
-  %2521 = fsub <8 x double> %2475, %2500
-  %2522 = fmul <8 x double> %2149, %2521
-  %2523 = select <8 x i1> %2518, <8 x double> %2403, <8 x double> %2522
-  %2524 = getelementptr inbounds nuw i8, ptr %2367, i64 5632
-  store <8 x double> %2519, ptr %2524, align 64, !tbaa !26, !noalias !86
-  %2525 = getelementptr inbounds nuw i8, ptr %2367, i64 5568
-  store <8 x double> %2520, ptr %2525, align 64, !tbaa !26, !noalias !86
-  %2526 = fmul <8 x double> %2149, %2474
-  %2527 = fmul <8 x double> %2149, %2511
-  %2528 = icmp eq <8 x i64> %2514, zeroinitializer
-  %2529 = select <8 x i1> %2528, <8 x double> zeroinitializer, <8 x double> %2527
-  %2530 = select <8 x i1> %2508, <8 x double> %2526, <8 x double> %2529
-  %2531 = getelementptr inbounds nuw i8, ptr %2367, i64 5696
-  store <8 x double> %2530, ptr %2531, align 64, !tbaa !26, !noalias !86
-  %2532 = load i64, ptr %119, align 16, !tbaa !21, !noalias !86
-  %2533 = sitofp i64 %2532 to double
-  %2534 = insertelement <8 x double> poison, double %2533, i64 0
-  %2535 = shufflevector <8 x double> %2534, <8 x double> poison, <8 x i32> zeroinitializer
-  %2536 = select <8 x i1> %2518, <8 x double> %2535, <8 x double> %2473
-  %2537 = getelementptr inbounds nuw i8, ptr %2367, i64 5760
-  store <8 x double> %2536, ptr %2537, align 64, !tbaa !26, !noalias !86
-  %2538 = getelementptr inbounds nuw i8, ptr %2367, i64 128
-  %2539 = load <8 x double>, ptr %2538, align 64, !tbaa !26, !noalias !86
-  %2540 = fadd <8 x double> %2519, %2530
-  %2541 = fmul <8 x double> %2539, %2540
-  %2542 = fmul <8 x double> %2539, %2523
-  %2543 = fadd <8 x double> %2364, %2541
-  %2544 = fadd <8 x double> %2363, %2542
-  %2545 = add nuw nsw i64 %2365, 1
-  %2546 = load i64, ptr %144, align 8, !tbaa !20, !noalias !86
-  %2547 = icmp slt i64 %2545, %2546
-  br i1 %2547, label %2362, label %2151, !llvm.loop !100
+2523:                                             ; preds = %2505, %2500, %2413
+  %2524 = phi <8 x double> [ %2458, %2413 ], [ %2473, %2500 ], [ %2521, %2505 ]
+  %2525 = phi <8 x double> [ zeroinitializer, %2413 ], [ %2501, %2500 ], [ %2515, %2505 ]
+  %2526 = phi <8 x double> [ zeroinitializer, %2413 ], [ %2502, %2500 ], [ %2517, %2505 ]
+  %2527 = getelementptr inbounds nuw i8, ptr %2418, i64 6080
+  %2528 = load <8 x double>, ptr %2527, align 64, !tbaa !26, !noalias !86
+  %2529 = getelementptr inbounds nuw i8, ptr %2418, i64 5504
+  %2530 = load <8 x double>, ptr %2529, align 64, !tbaa !26, !noalias !86
+  %2531 = getelementptr inbounds nuw i8, ptr %2418, i64 7040
+  %2532 = load <8 x double>, ptr %2531, align 64, !tbaa !26, !noalias !86
+  %2533 = fneg <8 x double> %2532
+  %2534 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2528, <8 x double> %2530, <8 x double> %2533)
+  %2535 = getelementptr inbounds nuw i8, ptr %2418, i64 6976
+  %2536 = load <8 x double>, ptr %2535, align 64, !tbaa !26, !noalias !86
+  %2537 = fadd <8 x double> %2528, %2536
+  %2538 = getelementptr inbounds nuw i8, ptr %2418, i64 7360
+  %2539 = load <8 x i64>, ptr %2538, align 64, !tbaa !26, !noalias !86
+  %2540 = getelementptr inbounds nuw i8, ptr %2418, i64 7712
+  %2541 = load ptr, ptr %2540, align 32, !tbaa !80, !noalias !86
+  %2542 = load <8 x double>, ptr %2541, align 64, !tbaa !26, !noalias !86
+  %2543 = fmul <8 x double> %2528, %2542
+  %2544 = icmp eq <8 x i64> %2539, zeroinitializer
+  %2545 = select <8 x i1> %2544, <8 x double> %2534, <8 x double> %2543
+  %2546 = getelementptr inbounds nuw i8, ptr %2418, i64 7720
+  %2547 = load ptr, ptr %2546, align 8, !tbaa !81, !noalias !86
+  %2548 = load <8 x double>, ptr %2547, align 64, !tbaa !26, !noalias !86
+  %2549 = fsub <8 x double> splat (double 1.000000e+00), %2548
+  %2550 = fmul <8 x double> %2528, %2549
+  %2551 = select <8 x i1> %2544, <8 x double> %2537, <8 x double> %2550
+  %2552 = fneg <8 x double> %2551
+  %2553 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2552, <8 x double> %2194, <8 x double> %2545)
+  %2554 = fcmp olt <8 x double> %2524, %2458
+  %2555 = and <8 x i1> %2425, %2554
+  %2556 = fcmp ogt <8 x double> %2525, zeroinitializer
+  %2557 = fcmp oge <8 x double> %2553, zeroinitializer
+  %2558 = and <8 x i1> %2556, %2557
+  %2559 = and <8 x i1> %2555, %2558
+  %2560 = sext <8 x i1> %2559 to <8 x i64>
+  %2561 = xor <8 x i64> %2560, splat (i64 -1)
+  %2562 = fadd <8 x double> %2525, %2553
+  %2563 = fcmp ogt <8 x double> %2562, zeroinitializer
+  %2564 = select <8 x i1> %2563, <8 x i1> %2555, <8 x i1> zeroinitializer
+  %2565 = select <8 x i1> %2564, <8 x i64> %2561, <8 x i64> zeroinitializer
+  %2566 = or <8 x i64> %2565, %2560
+  %2567 = fmul <8 x double> %2200, %2553
+  %2568 = select <8 x i1> %2559, <8 x double> %2567, <8 x double> zeroinitializer
+  %2569 = icmp eq <8 x i64> %2566, zeroinitializer
+  %2570 = select <8 x i1> %2569, <8 x double> %2451, <8 x double> %2568
+  %2571 = select <8 x i1> %2569, <8 x double> %2452, <8 x double> %2194
+  %2572 = fsub <8 x double> %2526, %2551
+  %2573 = fmul <8 x double> %2200, %2572
+  %2574 = select <8 x i1> %2569, <8 x double> %2454, <8 x double> %2573
+  %2575 = getelementptr inbounds nuw i8, ptr %2418, i64 5632
+  store <8 x double> %2570, ptr %2575, align 64, !tbaa !26, !noalias !86
+  %2576 = getelementptr inbounds nuw i8, ptr %2418, i64 5568
+  store <8 x double> %2571, ptr %2576, align 64, !tbaa !26, !noalias !86
+  %2577 = fmul <8 x double> %2200, %2525
+  %2578 = fmul <8 x double> %2200, %2562
+  %2579 = icmp eq <8 x i64> %2565, zeroinitializer
+  %2580 = select <8 x i1> %2579, <8 x double> zeroinitializer, <8 x double> %2578
+  %2581 = select <8 x i1> %2559, <8 x double> %2577, <8 x double> %2580
+  %2582 = getelementptr inbounds nuw i8, ptr %2418, i64 5696
+  store <8 x double> %2581, ptr %2582, align 64, !tbaa !26, !noalias !86
+  %2583 = load i64, ptr %119, align 16, !tbaa !21, !noalias !86
+  %2584 = sitofp i64 %2583 to double
+  %2585 = insertelement <8 x double> poison, double %2584, i64 0
+  %2586 = shufflevector <8 x double> %2585, <8 x double> poison, <8 x i32> zeroinitializer
+  %2587 = select <8 x i1> %2569, <8 x double> %2586, <8 x double> %2524
+  %2588 = getelementptr inbounds nuw i8, ptr %2418, i64 5760
+  store <8 x double> %2587, ptr %2588, align 64, !tbaa !26, !noalias !86
+  %2589 = getelementptr inbounds nuw i8, ptr %2418, i64 128
+  %2590 = load <8 x double>, ptr %2589, align 64, !tbaa !26, !noalias !86
+  %2591 = fadd <8 x double> %2570, %2581
+  %2592 = fmul <8 x double> %2590, %2591
+  %2593 = fmul <8 x double> %2590, %2574
+  %2594 = fadd <8 x double> %2415, %2592
+  %2595 = fadd <8 x double> %2414, %2593
+  %2596 = add nuw nsw i64 %2416, 1
+  %2597 = load i64, ptr %156, align 8, !tbaa !20, !noalias !86
+  %2598 = icmp slt i64 %2596, %2597
+  br i1 %2598, label %2413, label %2202, !llvm.loop !100
 
-2548:                                             ; preds = %2151
-  %2549 = load <8 x double>, ptr %149, align 64, !tbaa !26
-  %2550 = load <8 x double>, ptr %192, align 64, !tbaa !26
-  %2551 = load <8 x double>, ptr %150, align 64, !tbaa !26
-  %2552 = load <8 x double>, ptr %193, align 64, !tbaa !26
-  %2553 = fmul <8 x double> %2551, %2552
-  %2554 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2549, <8 x double> %2550, <8 x double> %2553)
-  %2555 = load <8 x double>, ptr %190, align 64, !tbaa !26
-  %2556 = load <8 x double>, ptr %173, align 64, !tbaa !26
-  %2557 = fsub <8 x double> %2556, %2356
-  %2558 = fcmp ule <8 x double> %2557, zeroinitializer
-  %2559 = fcmp ule <8 x double> %2555, zeroinitializer
-  %2560 = or <8 x i1> %2559, %2558
-  %2561 = fmul <8 x double> %2107, %2555
-  %2562 = fadd <8 x double> %2557, splat (double 2.000000e+02)
-  %2563 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2562)
-  %2564 = select <8 x i1> %2558, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2563
-  %2565 = fmul <8 x double> %2561, %2557
-  %2566 = fdiv <8 x double> %2565, %2564
-  %2567 = fmul <8 x double> %2566, splat (double 2.870530e+02)
-  %2568 = select <8 x i1> %2560, <8 x double> zeroinitializer, <8 x double> %2567
-  %2569 = fdiv <8 x double> %2568, %2092
-  %2570 = fsub <8 x double> %2569, %2554
-  %2571 = load <8 x double>, ptr %148, align 64, !tbaa !26
-  %2572 = load <8 x double>, ptr %184, align 64, !tbaa !26
-  %2573 = fmul <8 x double> %2195, %2572
-  %2574 = fdiv <8 x double> %2230, %2573
-  %2575 = fadd <8 x double> %2571, %2574
-  %2576 = fdiv <8 x double> %2570, %2575
-  %2577 = fcmp ogt <8 x double> %2576, zeroinitializer
-  %2578 = select <8 x i1> %2577, <8 x double> %2576, <8 x double> zeroinitializer
-  %2579 = fcmp olt <8 x double> %2578, %2356
-  %2580 = select <8 x i1> %2579, <8 x double> %2578, <8 x double> %2356
-  %2581 = load <8 x double>, ptr %180, align 64, !tbaa !26
-  %2582 = select <8 x i1> %2103, <8 x double> %2581, <8 x double> %2580
-  store <8 x double> %2582, ptr %180, align 64, !tbaa !26
-  %2583 = select <8 x i1> %2103, <8 x double> %2080, <8 x double> %2308
-  store <8 x double> %2583, ptr %181, align 64, !tbaa !26
-  store <8 x double> %2356, ptr %174, align 64, !tbaa !26
-  store <8 x double> %2143, ptr %194, align 64, !tbaa !26
-  %2584 = load i64, ptr %144, align 8, !tbaa !20
-  br label %2753
+2599:                                             ; preds = %2202
+  %2600 = load <8 x double>, ptr %163, align 64, !tbaa !26
+  %2601 = load <8 x double>, ptr %197, align 64, !tbaa !26
+  %2602 = load <8 x double>, ptr %164, align 64, !tbaa !26
+  %2603 = load <8 x double>, ptr %198, align 64, !tbaa !26
+  %2604 = fmul <8 x double> %2602, %2603
+  %2605 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2600, <8 x double> %2601, <8 x double> %2604)
+  %2606 = load <8 x double>, ptr %195, align 64, !tbaa !26
+  %2607 = load <8 x double>, ptr %178, align 64, !tbaa !26
+  %2608 = fsub <8 x double> %2607, %2407
+  %2609 = fcmp ule <8 x double> %2608, zeroinitializer
+  %2610 = fcmp ule <8 x double> %2606, zeroinitializer
+  %2611 = or <8 x i1> %2610, %2609
+  %2612 = fmul <8 x double> %2158, %2606
+  %2613 = fadd <8 x double> %2608, splat (double 2.000000e+02)
+  %2614 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2613)
+  %2615 = select <8 x i1> %2609, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2614
+  %2616 = fmul <8 x double> %2612, %2608
+  %2617 = fdiv <8 x double> %2616, %2615
+  %2618 = fmul <8 x double> %2617, splat (double 2.870530e+02)
+  %2619 = select <8 x i1> %2611, <8 x double> zeroinitializer, <8 x double> %2618
+  %2620 = fdiv <8 x double> %2619, %2143
+  %2621 = fsub <8 x double> %2620, %2605
+  %2622 = load <8 x double>, ptr %162, align 64, !tbaa !26
+  %2623 = load <8 x double>, ptr %189, align 64, !tbaa !26
+  %2624 = fmul <8 x double> %2246, %2623
+  %2625 = fdiv <8 x double> %2281, %2624
+  %2626 = fadd <8 x double> %2622, %2625
+  %2627 = fdiv <8 x double> %2621, %2626
+  %2628 = fcmp ogt <8 x double> %2627, zeroinitializer
+  %2629 = select <8 x i1> %2628, <8 x double> %2627, <8 x double> zeroinitializer
+  %2630 = fcmp olt <8 x double> %2629, %2407
+  %2631 = select <8 x i1> %2630, <8 x double> %2629, <8 x double> %2407
+  %2632 = load <8 x double>, ptr %185, align 64, !tbaa !26
+  %2633 = select <8 x i1> %2154, <8 x double> %2632, <8 x double> %2631
+  store <8 x double> %2633, ptr %185, align 64, !tbaa !26
+  %2634 = select <8 x i1> %2154, <8 x double> %2131, <8 x double> %2359
+  store <8 x double> %2634, ptr %186, align 64, !tbaa !26
+  store <8 x double> %2407, ptr %179, align 64, !tbaa !26
+  store <8 x double> %2194, ptr %199, align 64, !tbaa !26
+  %2635 = load i64, ptr %156, align 8, !tbaa !20
+  br label %2804
 
-2585:                                             ; preds = %2059
-  store <8 x double> %2061, ptr %194, align 64, !tbaa !26
-  br i1 %1823, label %2586, label %2756
+2636:                                             ; preds = %2110
+  store <8 x double> %2112, ptr %199, align 64, !tbaa !26
+  br i1 %1874, label %2637, label %2807
 
-2586:                                             ; preds = %2585
-  %2587 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2061, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %2588 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2061, <8 x double> %2587, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %2589 = fdiv <8 x double> splat (double 1.000000e+00), %2588
-  %2590 = fadd <8 x double> %2061, splat (double 1.000000e-09)
-  br label %2591
+2637:                                             ; preds = %2636
+  %2638 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2112, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %2639 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2112, <8 x double> %2638, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %2640 = fdiv <8 x double> splat (double 1.000000e+00), %2639
+  %2641 = fadd <8 x double> %2112, splat (double 1.000000e-09)
+  br label %2642
 
-2591:                                             ; preds = %2586, %2688
-  %2592 = phi i64 [ 0, %2586 ], [ %2750, %2688 ]
-  %2593 = load ptr, ptr %129, align 8, !tbaa !28, !noalias !101
-  %2594 = getelementptr inbounds nuw %struct.Piece, ptr %2593, i64 %2592
-  %2595 = getelementptr inbounds nuw i8, ptr %2594, i64 5824
-  %2596 = load <8 x double>, ptr %2595, align 64, !tbaa !26, !noalias !101
-  %2597 = getelementptr inbounds nuw i8, ptr %2594, i64 5888
-  %2598 = load <8 x double>, ptr %2597, align 64, !tbaa !26, !noalias !101
-  %2599 = getelementptr inbounds nuw i8, ptr %2594, i64 7296
-  %2600 = load <8 x double>, ptr %2599, align 64, !tbaa !26, !noalias !101
-  %2601 = fcmp ule <8 x double> %2600, splat (double 1.000000e+00)
-  %2602 = fmul <8 x double> %2061, %2598
-  %2603 = fcmp ogt <8 x double> %2596, %2602
-  %2604 = and <8 x i1> %2601, %2603
-  %2605 = fneg <8 x double> %2598
-  %2606 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2605, <8 x double> %2061, <8 x double> %2596)
-  %2607 = fmul <8 x double> %2589, %2606
-  %2608 = select <8 x i1> %2604, <8 x double> %2607, <8 x double> zeroinitializer
-  %2609 = fdiv <8 x double> %2596, %2598
-  %2610 = select <8 x i1> %2604, <8 x double> %2061, <8 x double> %2609
-  %2611 = getelementptr inbounds nuw i8, ptr %2594, i64 7488
-  %2612 = load <8 x i64>, ptr %2611, align 64, !tbaa !26, !noalias !101
-  %2613 = getelementptr inbounds nuw i8, ptr %2594, i64 2240
-  %2614 = load <8 x double>, ptr %2613, align 64, !tbaa !26, !noalias !101
-  %2615 = fcmp ule <8 x double> %2614, zeroinitializer
-  %2616 = xor <8 x i1> %2601, splat (i1 true)
-  %2617 = select <8 x i1> %2616, <8 x i1> splat (i1 true), <8 x i1> %2615
-  %2618 = getelementptr inbounds nuw i8, ptr %2594, i64 5952
-  %2619 = load <8 x double>, ptr %2618, align 64, !tbaa !26, !noalias !101
-  %2620 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2605, <8 x double> %2619, <8 x double> %2596)
-  %2621 = fcmp ogt <8 x double> %2620, zeroinitializer
-  %2622 = select <8 x i1> %2621, <8 x double> %2620, <8 x double> zeroinitializer
-  %2623 = fmul <8 x double> %2589, %2622
-  %2624 = icmp eq <8 x i64> %2612, zeroinitializer
-  %2625 = select <8 x i1> %2617, <8 x i1> splat (i1 true), <8 x i1> %2624
-  %2626 = select <8 x i1> %2625, <8 x double> %2608, <8 x double> %2623
-  %2627 = select <8 x i1> %2625, <8 x double> %2610, <8 x double> %2619
-  %2628 = load i64, ptr %119, align 16, !tbaa !21, !noalias !104
-  %2629 = sitofp i64 %2628 to double
-  %2630 = insertelement <8 x double> poison, double %2629, i64 0
-  %2631 = shufflevector <8 x double> %2630, <8 x double> poison, <8 x i32> zeroinitializer
-  %2632 = icmp sgt i64 %2628, 0
-  br i1 %2632, label %2633, label %2688
+2642:                                             ; preds = %2637, %2739
+  %2643 = phi i64 [ 0, %2637 ], [ %2801, %2739 ]
+  %2644 = load ptr, ptr %129, align 8, !tbaa !28, !noalias !101
+  %2645 = getelementptr inbounds nuw %struct.Piece, ptr %2644, i64 %2643
+  %2646 = getelementptr inbounds nuw i8, ptr %2645, i64 5824
+  %2647 = load <8 x double>, ptr %2646, align 64, !tbaa !26, !noalias !101
+  %2648 = getelementptr inbounds nuw i8, ptr %2645, i64 5888
+  %2649 = load <8 x double>, ptr %2648, align 64, !tbaa !26, !noalias !101
+  %2650 = getelementptr inbounds nuw i8, ptr %2645, i64 7296
+  %2651 = load <8 x double>, ptr %2650, align 64, !tbaa !26, !noalias !101
+  %2652 = fcmp ule <8 x double> %2651, splat (double 1.000000e+00)
+  %2653 = fmul <8 x double> %2112, %2649
+  %2654 = fcmp ogt <8 x double> %2647, %2653
+  %2655 = and <8 x i1> %2652, %2654
+  %2656 = fneg <8 x double> %2649
+  %2657 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2656, <8 x double> %2112, <8 x double> %2647)
+  %2658 = fmul <8 x double> %2640, %2657
+  %2659 = select <8 x i1> %2655, <8 x double> %2658, <8 x double> zeroinitializer
+  %2660 = fdiv <8 x double> %2647, %2649
+  %2661 = select <8 x i1> %2655, <8 x double> %2112, <8 x double> %2660
+  %2662 = getelementptr inbounds nuw i8, ptr %2645, i64 7488
+  %2663 = load <8 x i64>, ptr %2662, align 64, !tbaa !26, !noalias !101
+  %2664 = getelementptr inbounds nuw i8, ptr %2645, i64 2240
+  %2665 = load <8 x double>, ptr %2664, align 64, !tbaa !26, !noalias !101
+  %2666 = fcmp ule <8 x double> %2665, zeroinitializer
+  %2667 = xor <8 x i1> %2652, splat (i1 true)
+  %2668 = select <8 x i1> %2667, <8 x i1> splat (i1 true), <8 x i1> %2666
+  %2669 = getelementptr inbounds nuw i8, ptr %2645, i64 5952
+  %2670 = load <8 x double>, ptr %2669, align 64, !tbaa !26, !noalias !101
+  %2671 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2656, <8 x double> %2670, <8 x double> %2647)
+  %2672 = fcmp ogt <8 x double> %2671, zeroinitializer
+  %2673 = select <8 x i1> %2672, <8 x double> %2671, <8 x double> zeroinitializer
+  %2674 = fmul <8 x double> %2640, %2673
+  %2675 = icmp eq <8 x i64> %2663, zeroinitializer
+  %2676 = select <8 x i1> %2668, <8 x i1> splat (i1 true), <8 x i1> %2675
+  %2677 = select <8 x i1> %2676, <8 x double> %2659, <8 x double> %2674
+  %2678 = select <8 x i1> %2676, <8 x double> %2661, <8 x double> %2670
+  %2679 = load i64, ptr %119, align 16, !tbaa !21, !noalias !104
+  %2680 = sitofp i64 %2679 to double
+  %2681 = insertelement <8 x double> poison, double %2680, i64 0
+  %2682 = shufflevector <8 x double> %2681, <8 x double> poison, <8 x i32> zeroinitializer
+  %2683 = icmp sgt i64 %2679, 0
+  br i1 %2683, label %2684, label %2739
 
-2633:                                             ; preds = %2591
-  %2634 = getelementptr inbounds nuw i8, ptr %2594, i64 7608
-  %2635 = load ptr, ptr %2634, align 8, !tbaa !74, !noalias !104
-  %2636 = getelementptr inbounds nuw i8, ptr %2594, i64 7616
-  %2637 = load ptr, ptr %2636, align 64, !tbaa !75, !noalias !104
-  %2638 = getelementptr inbounds nuw i8, ptr %2594, i64 7552
-  %2639 = load i64, ptr %2638, align 64, !tbaa !31, !noalias !104
-  %2640 = getelementptr inbounds nuw i8, ptr %2594, i64 7632
-  %2641 = getelementptr inbounds nuw i8, ptr %2594, i64 7624
-  %2642 = getelementptr inbounds nuw i8, ptr %2594, i64 7640
-  br label %2643
+2684:                                             ; preds = %2642
+  %2685 = getelementptr inbounds nuw i8, ptr %2645, i64 7608
+  %2686 = load ptr, ptr %2685, align 8, !tbaa !74, !noalias !104
+  %2687 = getelementptr inbounds nuw i8, ptr %2645, i64 7616
+  %2688 = load ptr, ptr %2687, align 64, !tbaa !75, !noalias !104
+  %2689 = getelementptr inbounds nuw i8, ptr %2645, i64 7552
+  %2690 = load i64, ptr %2689, align 64, !tbaa !31, !noalias !104
+  %2691 = getelementptr inbounds nuw i8, ptr %2645, i64 7632
+  %2692 = getelementptr inbounds nuw i8, ptr %2645, i64 7624
+  %2693 = getelementptr inbounds nuw i8, ptr %2645, i64 7640
+  br label %2694
 
-2643:                                             ; preds = %2633, %2672
-  %2644 = phi <8 x i64> [ splat (i64 -1), %2633 ], [ %2657, %2672 ]
-  %2645 = phi i64 [ %2628, %2633 ], [ %2648, %2672 ]
-  %2646 = phi <8 x double> [ %2631, %2633 ], [ %2686, %2672 ]
-  %2647 = phi <8 x double> [ zeroinitializer, %2633 ], [ %2682, %2672 ]
-  %2648 = add nsw i64 %2645, -1
-  %2649 = getelementptr inbounds nuw <8 x double>, ptr %2635, i64 %2648
-  %2650 = load <8 x double>, ptr %2649, align 64, !tbaa !26, !noalias !104
-  %2651 = getelementptr inbounds nuw <8 x double>, ptr %2637, i64 %2648
-  %2652 = load <8 x double>, ptr %2651, align 64, !tbaa !26, !noalias !104
-  %2653 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2652, <8 x double> %2061, <8 x double> %2650)
-  %2654 = fcmp ogt <8 x double> %2653, %2590
-  %2655 = select <8 x i1> %2654, <8 x i64> %2644, <8 x i64> zeroinitializer
-  %2656 = icmp sgt i64 %2645, %2639
-  %2657 = select i1 %2656, <8 x i64> %2655, <8 x i64> zeroinitializer
-  %2658 = icmp slt i64 %2645, %2628
-  br i1 %2658, label %2659, label %2668
+2694:                                             ; preds = %2684, %2723
+  %2695 = phi <8 x i64> [ splat (i64 -1), %2684 ], [ %2708, %2723 ]
+  %2696 = phi i64 [ %2679, %2684 ], [ %2699, %2723 ]
+  %2697 = phi <8 x double> [ %2682, %2684 ], [ %2737, %2723 ]
+  %2698 = phi <8 x double> [ zeroinitializer, %2684 ], [ %2733, %2723 ]
+  %2699 = add nsw i64 %2696, -1
+  %2700 = getelementptr inbounds nuw <8 x double>, ptr %2686, i64 %2699
+  %2701 = load <8 x double>, ptr %2700, align 64, !tbaa !26, !noalias !104
+  %2702 = getelementptr inbounds nuw <8 x double>, ptr %2688, i64 %2699
+  %2703 = load <8 x double>, ptr %2702, align 64, !tbaa !26, !noalias !104
+  %2704 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2703, <8 x double> %2112, <8 x double> %2701)
+  %2705 = fcmp ogt <8 x double> %2704, %2641
+  %2706 = select <8 x i1> %2705, <8 x i64> %2695, <8 x i64> zeroinitializer
+  %2707 = icmp sgt i64 %2696, %2690
+  %2708 = select i1 %2707, <8 x i64> %2706, <8 x i64> zeroinitializer
+  %2709 = icmp slt i64 %2696, %2679
+  br i1 %2709, label %2710, label %2719
 
-2659:                                             ; preds = %2643
-  %2660 = load ptr, ptr %2640, align 16, !tbaa !72, !noalias !104
-  %2661 = getelementptr inbounds nuw <8 x double>, ptr %2660, i64 %2645
-  %2662 = load <8 x double>, ptr %2661, align 64, !tbaa !26, !noalias !104
-  %2663 = fsub <8 x double> %2653, %2061
-  %2664 = fmul <8 x double> %2663, %2662
-  %2665 = icmp eq <8 x i64> %2657, %2644
-  %2666 = select <8 x i1> %2665, <8 x double> zeroinitializer, <8 x double> %2664
-  %2667 = fadd <8 x double> %2647, %2666
-  br label %2668
+2710:                                             ; preds = %2694
+  %2711 = load ptr, ptr %2691, align 16, !tbaa !72, !noalias !104
+  %2712 = getelementptr inbounds nuw <8 x double>, ptr %2711, i64 %2696
+  %2713 = load <8 x double>, ptr %2712, align 64, !tbaa !26, !noalias !104
+  %2714 = fsub <8 x double> %2704, %2112
+  %2715 = fmul <8 x double> %2714, %2713
+  %2716 = icmp eq <8 x i64> %2708, %2695
+  %2717 = select <8 x i1> %2716, <8 x double> zeroinitializer, <8 x double> %2715
+  %2718 = fadd <8 x double> %2698, %2717
+  br label %2719
 
-2668:                                             ; preds = %2659, %2643
-  %2669 = phi <8 x double> [ %2667, %2659 ], [ %2647, %2643 ]
-  %2670 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2657)
-  %2671 = icmp eq i64 %2670, 0
-  br i1 %2671, label %2688, label %2672
+2719:                                             ; preds = %2710, %2694
+  %2720 = phi <8 x double> [ %2718, %2710 ], [ %2698, %2694 ]
+  %2721 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2708)
+  %2722 = icmp eq i64 %2721, 0
+  br i1 %2722, label %2739, label %2723
 
-2672:                                             ; preds = %2668
-  %2673 = load ptr, ptr %2641, align 8, !tbaa !71, !noalias !104
-  %2674 = getelementptr inbounds nuw <8 x double>, ptr %2673, i64 %2648
-  %2675 = load <8 x double>, ptr %2674, align 64, !tbaa !26, !noalias !104
-  %2676 = load ptr, ptr %2642, align 8, !tbaa !73, !noalias !104
-  %2677 = getelementptr inbounds nuw <8 x double>, ptr %2676, i64 %2648
-  %2678 = load <8 x double>, ptr %2677, align 64, !tbaa !26, !noalias !104
-  %2679 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2678, <8 x double> %2061, <8 x double> %2675)
-  %2680 = icmp eq <8 x i64> %2657, zeroinitializer
-  %2681 = select <8 x i1> %2680, <8 x double> zeroinitializer, <8 x double> %2679
-  %2682 = fadd <8 x double> %2669, %2681
-  %2683 = uitofp nneg i64 %2648 to double
-  %2684 = insertelement <8 x double> poison, double %2683, i64 0
-  %2685 = shufflevector <8 x double> %2684, <8 x double> poison, <8 x i32> zeroinitializer
-  %2686 = select <8 x i1> %2680, <8 x double> %2646, <8 x double> %2685
-  %2687 = icmp samesign ugt i64 %2645, 1
-  br i1 %2687, label %2643, label %2688, !llvm.loop !99
+2723:                                             ; preds = %2719
+  %2724 = load ptr, ptr %2692, align 8, !tbaa !71, !noalias !104
+  %2725 = getelementptr inbounds nuw <8 x double>, ptr %2724, i64 %2699
+  %2726 = load <8 x double>, ptr %2725, align 64, !tbaa !26, !noalias !104
+  %2727 = load ptr, ptr %2693, align 8, !tbaa !73, !noalias !104
+  %2728 = getelementptr inbounds nuw <8 x double>, ptr %2727, i64 %2699
+  %2729 = load <8 x double>, ptr %2728, align 64, !tbaa !26, !noalias !104
+  %2730 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2729, <8 x double> %2112, <8 x double> %2726)
+  %2731 = icmp eq <8 x i64> %2708, zeroinitializer
+  %2732 = select <8 x i1> %2731, <8 x double> zeroinitializer, <8 x double> %2730
+  %2733 = fadd <8 x double> %2720, %2732
+  %2734 = uitofp nneg i64 %2699 to double
+  %2735 = insertelement <8 x double> poison, double %2734, i64 0
+  %2736 = shufflevector <8 x double> %2735, <8 x double> poison, <8 x i32> zeroinitializer
+  %2737 = select <8 x i1> %2731, <8 x double> %2697, <8 x double> %2736
+  %2738 = icmp samesign ugt i64 %2696, 1
+  br i1 %2738, label %2694, label %2739, !llvm.loop !99
 
-2688:                                             ; preds = %2672, %2668, %2591
-  %2689 = phi <8 x double> [ %2631, %2591 ], [ %2646, %2668 ], [ %2686, %2672 ]
-  %2690 = phi <8 x double> [ zeroinitializer, %2591 ], [ %2669, %2668 ], [ %2682, %2672 ]
-  %2691 = getelementptr inbounds nuw i8, ptr %2594, i64 6080
-  %2692 = load <8 x double>, ptr %2691, align 64, !tbaa !26, !noalias !101
-  %2693 = getelementptr inbounds nuw i8, ptr %2594, i64 5504
-  %2694 = load <8 x double>, ptr %2693, align 64, !tbaa !26, !noalias !101
-  %2695 = getelementptr inbounds nuw i8, ptr %2594, i64 7040
-  %2696 = load <8 x double>, ptr %2695, align 64, !tbaa !26, !noalias !101
-  %2697 = fneg <8 x double> %2696
-  %2698 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2692, <8 x double> %2694, <8 x double> %2697)
-  %2699 = getelementptr inbounds nuw i8, ptr %2594, i64 6976
-  %2700 = load <8 x double>, ptr %2699, align 64, !tbaa !26, !noalias !101
-  %2701 = fadd <8 x double> %2692, %2700
-  %2702 = getelementptr inbounds nuw i8, ptr %2594, i64 7360
-  %2703 = load <8 x i64>, ptr %2702, align 64, !tbaa !26, !noalias !101
-  %2704 = getelementptr inbounds nuw i8, ptr %2594, i64 7712
-  %2705 = load ptr, ptr %2704, align 32, !tbaa !80, !noalias !101
-  %2706 = load <8 x double>, ptr %2705, align 64, !tbaa !26, !noalias !101
-  %2707 = fmul <8 x double> %2692, %2706
-  %2708 = icmp eq <8 x i64> %2703, zeroinitializer
-  %2709 = select <8 x i1> %2708, <8 x double> %2698, <8 x double> %2707
-  %2710 = getelementptr inbounds nuw i8, ptr %2594, i64 7720
-  %2711 = load ptr, ptr %2710, align 8, !tbaa !81, !noalias !101
-  %2712 = load <8 x double>, ptr %2711, align 64, !tbaa !26, !noalias !101
-  %2713 = fsub <8 x double> splat (double 1.000000e+00), %2712
-  %2714 = fmul <8 x double> %2692, %2713
-  %2715 = select <8 x i1> %2708, <8 x double> %2701, <8 x double> %2714
-  %2716 = fneg <8 x double> %2715
-  %2717 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2716, <8 x double> %2061, <8 x double> %2709)
-  %2718 = fcmp olt <8 x double> %2689, %2631
-  %2719 = and <8 x i1> %2601, %2718
-  %2720 = fcmp ogt <8 x double> %2690, zeroinitializer
-  %2721 = fcmp oge <8 x double> %2717, zeroinitializer
-  %2722 = and <8 x i1> %2720, %2721
-  %2723 = and <8 x i1> %2719, %2722
-  %2724 = sext <8 x i1> %2723 to <8 x i64>
-  %2725 = xor <8 x i64> %2724, splat (i64 -1)
-  %2726 = fadd <8 x double> %2690, %2717
-  %2727 = fcmp ogt <8 x double> %2726, zeroinitializer
-  %2728 = select <8 x i1> %2727, <8 x i1> %2719, <8 x i1> zeroinitializer
-  %2729 = select <8 x i1> %2728, <8 x i64> %2725, <8 x i64> zeroinitializer
-  %2730 = or <8 x i64> %2729, %2724
-  %2731 = fmul <8 x double> %2589, %2717
-  %2732 = select <8 x i1> %2723, <8 x double> %2731, <8 x double> zeroinitializer
-  %2733 = icmp eq <8 x i64> %2730, zeroinitializer
-  %2734 = select <8 x i1> %2733, <8 x double> %2626, <8 x double> %2732
-  %2735 = select <8 x i1> %2733, <8 x double> %2627, <8 x double> %2061
-  %2736 = getelementptr inbounds nuw i8, ptr %2594, i64 5632
-  store <8 x double> %2734, ptr %2736, align 64, !tbaa !26, !noalias !101
-  %2737 = getelementptr inbounds nuw i8, ptr %2594, i64 5568
-  store <8 x double> %2735, ptr %2737, align 64, !tbaa !26, !noalias !101
-  %2738 = fmul <8 x double> %2589, %2690
-  %2739 = fmul <8 x double> %2589, %2726
-  %2740 = icmp eq <8 x i64> %2729, zeroinitializer
-  %2741 = select <8 x i1> %2740, <8 x double> zeroinitializer, <8 x double> %2739
-  %2742 = select <8 x i1> %2723, <8 x double> %2738, <8 x double> %2741
-  %2743 = getelementptr inbounds nuw i8, ptr %2594, i64 5696
-  store <8 x double> %2742, ptr %2743, align 64, !tbaa !26, !noalias !101
-  %2744 = load i64, ptr %119, align 16, !tbaa !21, !noalias !101
-  %2745 = sitofp i64 %2744 to double
-  %2746 = insertelement <8 x double> poison, double %2745, i64 0
-  %2747 = shufflevector <8 x double> %2746, <8 x double> poison, <8 x i32> zeroinitializer
-  %2748 = select <8 x i1> %2733, <8 x double> %2747, <8 x double> %2689
-  %2749 = getelementptr inbounds nuw i8, ptr %2594, i64 5760
-  store <8 x double> %2748, ptr %2749, align 64, !tbaa !26, !noalias !101
-  %2750 = add nuw nsw i64 %2592, 1
-  %2751 = load i64, ptr %144, align 8, !tbaa !20, !noalias !101
-  %2752 = icmp slt i64 %2750, %2751
-  br i1 %2752, label %2591, label %2753, !llvm.loop !100
+2739:                                             ; preds = %2723, %2719, %2642
+  %2740 = phi <8 x double> [ %2682, %2642 ], [ %2697, %2719 ], [ %2737, %2723 ]
+  %2741 = phi <8 x double> [ zeroinitializer, %2642 ], [ %2720, %2719 ], [ %2733, %2723 ]
+  %2742 = getelementptr inbounds nuw i8, ptr %2645, i64 6080
+  %2743 = load <8 x double>, ptr %2742, align 64, !tbaa !26, !noalias !101
+  %2744 = getelementptr inbounds nuw i8, ptr %2645, i64 5504
+  %2745 = load <8 x double>, ptr %2744, align 64, !tbaa !26, !noalias !101
+  %2746 = getelementptr inbounds nuw i8, ptr %2645, i64 7040
+  %2747 = load <8 x double>, ptr %2746, align 64, !tbaa !26, !noalias !101
+  %2748 = fneg <8 x double> %2747
+  %2749 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2743, <8 x double> %2745, <8 x double> %2748)
+  %2750 = getelementptr inbounds nuw i8, ptr %2645, i64 6976
+  %2751 = load <8 x double>, ptr %2750, align 64, !tbaa !26, !noalias !101
+  %2752 = fadd <8 x double> %2743, %2751
+  %2753 = getelementptr inbounds nuw i8, ptr %2645, i64 7360
+  %2754 = load <8 x i64>, ptr %2753, align 64, !tbaa !26, !noalias !101
+  %2755 = getelementptr inbounds nuw i8, ptr %2645, i64 7712
+  %2756 = load ptr, ptr %2755, align 32, !tbaa !80, !noalias !101
+  %2757 = load <8 x double>, ptr %2756, align 64, !tbaa !26, !noalias !101
+  %2758 = fmul <8 x double> %2743, %2757
+  %2759 = icmp eq <8 x i64> %2754, zeroinitializer
+  %2760 = select <8 x i1> %2759, <8 x double> %2749, <8 x double> %2758
+  %2761 = getelementptr inbounds nuw i8, ptr %2645, i64 7720
+  %2762 = load ptr, ptr %2761, align 8, !tbaa !81, !noalias !101
+  %2763 = load <8 x double>, ptr %2762, align 64, !tbaa !26, !noalias !101
+  %2764 = fsub <8 x double> splat (double 1.000000e+00), %2763
+  %2765 = fmul <8 x double> %2743, %2764
+  %2766 = select <8 x i1> %2759, <8 x double> %2752, <8 x double> %2765
+  %2767 = fneg <8 x double> %2766
+  %2768 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2767, <8 x double> %2112, <8 x double> %2760)
+  %2769 = fcmp olt <8 x double> %2740, %2682
+  %2770 = and <8 x i1> %2652, %2769
+  %2771 = fcmp ogt <8 x double> %2741, zeroinitializer
+  %2772 = fcmp oge <8 x double> %2768, zeroinitializer
+  %2773 = and <8 x i1> %2771, %2772
+  %2774 = and <8 x i1> %2770, %2773
+  %2775 = sext <8 x i1> %2774 to <8 x i64>
+  %2776 = xor <8 x i64> %2775, splat (i64 -1)
+  %2777 = fadd <8 x double> %2741, %2768
+  %2778 = fcmp ogt <8 x double> %2777, zeroinitializer
+  %2779 = select <8 x i1> %2778, <8 x i1> %2770, <8 x i1> zeroinitializer
+  %2780 = select <8 x i1> %2779, <8 x i64> %2776, <8 x i64> zeroinitializer
+  %2781 = or <8 x i64> %2780, %2775
+  %2782 = fmul <8 x double> %2640, %2768
+  %2783 = select <8 x i1> %2774, <8 x double> %2782, <8 x double> zeroinitializer
+  %2784 = icmp eq <8 x i64> %2781, zeroinitializer
+  %2785 = select <8 x i1> %2784, <8 x double> %2677, <8 x double> %2783
+  %2786 = select <8 x i1> %2784, <8 x double> %2678, <8 x double> %2112
+  %2787 = getelementptr inbounds nuw i8, ptr %2645, i64 5632
+  store <8 x double> %2785, ptr %2787, align 64, !tbaa !26, !noalias !101
+  %2788 = getelementptr inbounds nuw i8, ptr %2645, i64 5568
+  store <8 x double> %2786, ptr %2788, align 64, !tbaa !26, !noalias !101
+  %2789 = fmul <8 x double> %2640, %2741
+  %2790 = fmul <8 x double> %2640, %2777
+  %2791 = icmp eq <8 x i64> %2780, zeroinitializer
+  %2792 = select <8 x i1> %2791, <8 x double> zeroinitializer, <8 x double> %2790
+  %2793 = select <8 x i1> %2774, <8 x double> %2789, <8 x double> %2792
+  %2794 = getelementptr inbounds nuw i8, ptr %2645, i64 5696
+  store <8 x double> %2793, ptr %2794, align 64, !tbaa !26, !noalias !101
+  %2795 = load i64, ptr %119, align 16, !tbaa !21, !noalias !101
+  %2796 = sitofp i64 %2795 to double
+  %2797 = insertelement <8 x double> poison, double %2796, i64 0
+  %2798 = shufflevector <8 x double> %2797, <8 x double> poison, <8 x i32> zeroinitializer
+  %2799 = select <8 x i1> %2784, <8 x double> %2798, <8 x double> %2740
+  %2800 = getelementptr inbounds nuw i8, ptr %2645, i64 5760
+  store <8 x double> %2799, ptr %2800, align 64, !tbaa !26, !noalias !101
+  %2801 = add nuw nsw i64 %2643, 1
+  %2802 = load i64, ptr %156, align 8, !tbaa !20, !noalias !101
+  %2803 = icmp slt i64 %2801, %2802
+  br i1 %2803, label %2642, label %2804, !llvm.loop !100
 
-2753:                                             ; preds = %2688, %2548
-  %2754 = phi i64 [ %2584, %2548 ], [ %2751, %2688 ]
-  %2755 = icmp sgt i64 %2754, 0
-  br i1 %2755, label %2906, label %2756
+2804:                                             ; preds = %2739, %2599
+  %2805 = phi i64 [ %2635, %2599 ], [ %2802, %2739 ]
+  %2806 = icmp sgt i64 %2805, 0
+  br i1 %2806, label %2969, label %2807
 
-2756:                                             ; preds = %2753, %2585
-  %2757 = load <8 x double>, ptr %151, align 64, !tbaa !26
-  br label %2763
+2807:                                             ; preds = %2804, %2636
+  %2808 = load <8 x double>, ptr %165, align 64, !tbaa !26
+  br label %2814
 
-2758:                                             ; preds = %2978
-  %2759 = load <8 x double>, ptr %151, align 64, !tbaa !26
-  %2760 = icmp sgt i64 %3002, 0
-  br i1 %2760, label %2761, label %2763
+2809:                                             ; preds = %3041
+  %2810 = load <8 x double>, ptr %165, align 64, !tbaa !26
+  %2811 = icmp sgt i64 %3065, 0
+  br i1 %2811, label %2812, label %2814
 
-2761:                                             ; preds = %2758
-  %2762 = load ptr, ptr %129, align 8, !tbaa !28
-  br label %2884
+2812:                                             ; preds = %2809
+  %2813 = load ptr, ptr %129, align 8, !tbaa !28
+  br label %2947
 
-2763:                                             ; preds = %2884, %2756, %2758
-  %2764 = phi <8 x double> [ %2759, %2758 ], [ %2757, %2756 ], [ %2759, %2884 ]
-  %2765 = phi <8 x double> [ zeroinitializer, %2758 ], [ zeroinitializer, %2756 ], [ %2903, %2884 ]
-  %2766 = phi <8 x double> [ zeroinitializer, %2758 ], [ zeroinitializer, %2756 ], [ %2898, %2884 ]
-  %2767 = extractelement <8 x double> %2766, i64 0
-  %2768 = extractelement <8 x double> %2766, i64 1
-  %2769 = fadd double %2767, %2768
-  %2770 = extractelement <8 x double> %2766, i64 2
-  %2771 = fadd double %2769, %2770
-  %2772 = extractelement <8 x double> %2766, i64 3
-  %2773 = fadd double %2771, %2772
-  %2774 = extractelement <8 x double> %2766, i64 4
-  %2775 = fadd double %2773, %2774
-  %2776 = extractelement <8 x double> %2766, i64 5
-  %2777 = fadd double %2775, %2776
-  %2778 = extractelement <8 x double> %2766, i64 6
-  %2779 = fadd double %2777, %2778
-  %2780 = extractelement <8 x double> %2766, i64 7
-  %2781 = fadd double %2779, %2780
-  %2782 = insertelement <8 x double> poison, double %2781, i64 0
-  %2783 = load <8 x double>, ptr %195, align 64, !tbaa !26
-  %2784 = load <8 x double>, ptr %178, align 64, !tbaa !26
-  %2785 = fsub <8 x double> %2764, %2784
-  %2786 = extractelement <8 x double> %2765, i64 0
-  %2787 = extractelement <8 x double> %2765, i64 1
-  %2788 = fadd double %2786, %2787
-  %2789 = extractelement <8 x double> %2765, i64 2
-  %2790 = fadd double %2788, %2789
-  %2791 = extractelement <8 x double> %2765, i64 3
-  %2792 = fadd double %2790, %2791
-  %2793 = extractelement <8 x double> %2765, i64 4
-  %2794 = fadd double %2792, %2793
-  %2795 = extractelement <8 x double> %2765, i64 5
-  %2796 = fadd double %2794, %2795
-  %2797 = extractelement <8 x double> %2765, i64 6
-  %2798 = fadd double %2796, %2797
-  %2799 = extractelement <8 x double> %2765, i64 7
-  %2800 = fadd double %2798, %2799
-  %2801 = shufflevector <8 x double> %2782, <8 x double> poison, <8 x i32> zeroinitializer
-  %2802 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2783, <8 x double> %2785, <8 x double> %2801)
-  %2803 = insertelement <8 x double> poison, double %2800, i64 0
-  %2804 = shufflevector <8 x double> %2803, <8 x double> poison, <8 x i32> zeroinitializer
-  %2805 = fadd <8 x double> %2783, %2804
-  store <8 x double> %2802, ptr %156, align 64, !tbaa !26
-  %2806 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %2807 = fcmp ule <8 x double> %2806, zeroinitializer
-  %2808 = load <8 x double>, ptr %196, align 64, !tbaa !26
-  %2809 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2806, <8 x double> splat (double 5.000000e-01), <8 x double> %2808)
-  %2810 = fsub <8 x double> %2809, %2764
-  %2811 = fcmp ogt <8 x double> %2806, splat (double 1.000000e-30)
-  %2812 = select <8 x i1> %2811, <8 x double> %2806, <8 x double> splat (double 1.000000e-30)
-  %2813 = fdiv <8 x double> %2810, %2812
-  %2814 = fcmp ogt <8 x double> %2813, zeroinitializer
-  %2815 = select <8 x i1> %2814, <8 x double> %2813, <8 x double> zeroinitializer
-  %2816 = fcmp olt <8 x double> %2815, splat (double 1.000000e+00)
-  %2817 = select <8 x i1> %2816, <8 x double> %2815, <8 x double> splat (double 1.000000e+00)
-  %2818 = load <8 x double>, ptr %155, align 64, !tbaa !26
-  %2819 = load <8 x i64>, ptr %154, align 64, !tbaa !26
-  %2820 = icmp eq <8 x i64> %2819, zeroinitializer
-  %2821 = select <8 x i1> %2820, <8 x double> zeroinitializer, <8 x double> splat (double 1.000000e+00)
-  %2822 = select <8 x i1> %2807, <8 x double> %2821, <8 x double> %2817
-  %2823 = fmul <8 x double> %2818, %2822
-  %2824 = fcmp ule <8 x double> %2823, zeroinitializer
-  %2825 = fcmp uge <8 x double> %2823, %2818
-  %2826 = or <8 x i1> %2824, %2825
-  %2827 = or <8 x i1> %2807, %2826
-  %2828 = fdiv <8 x double> %2818, %2812
-  %2829 = select <8 x i1> %2827, <8 x double> zeroinitializer, <8 x double> %2828
-  %2830 = fadd <8 x double> %2805, %2829
-  %2831 = load <8 x double>, ptr %148, align 64, !tbaa !26
-  %2832 = load <8 x double>, ptr %1, align 64, !tbaa !26
-  %2833 = fmul <8 x double> %2764, %2832
-  %2834 = load <8 x double>, ptr %157, align 64, !tbaa !26
-  %2835 = load <8 x double>, ptr %158, align 64, !tbaa !26
-  %2836 = fmul <8 x double> %2835, splat (double 5.000000e-01)
-  %2837 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2836, <8 x double> %2764, <8 x double> %2834)
-  %2838 = load <8 x double>, ptr %159, align 64, !tbaa !26
-  %2839 = fmul <8 x double> %2764, %2838
-  %2840 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2833, <8 x double> %2837, <8 x double> %2839)
-  %2841 = load <8 x double>, ptr %149, align 64, !tbaa !26
-  %2842 = load <8 x double>, ptr %152, align 64, !tbaa !26
-  %2843 = fmul <8 x double> %2832, %2842
-  %2844 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2836, <8 x double> %2842, <8 x double> %2834)
-  %2845 = fmul <8 x double> %2838, %2842
-  %2846 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2843, <8 x double> %2844, <8 x double> %2845)
-  %2847 = fmul <8 x double> %2841, %2846
-  %2848 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2831, <8 x double> %2840, <8 x double> %2847)
-  %2849 = load <8 x double>, ptr %150, align 64, !tbaa !26
-  %2850 = load <8 x double>, ptr %153, align 64, !tbaa !26
-  %2851 = fmul <8 x double> %2832, %2850
-  %2852 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2836, <8 x double> %2850, <8 x double> %2834)
-  %2853 = fmul <8 x double> %2838, %2850
-  %2854 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2851, <8 x double> %2852, <8 x double> %2853)
-  %2855 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2849, <8 x double> %2854, <8 x double> %2848)
-  %2856 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2835, <8 x double> %2764, <8 x double> %2834)
-  %2857 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2832, <8 x double> %2856, <8 x double> %2838)
-  %2858 = load <8 x double>, ptr %161, align 64, !tbaa !26
-  %2859 = fcmp une <8 x double> %2858, zeroinitializer
-  %2860 = fadd <8 x double> %2802, %2855
-  %2861 = fsub <8 x double> %2860, %2823
-  %2862 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2831, <8 x double> %2857, <8 x double> %2830)
-  %2863 = fdiv <8 x double> %2861, %2862
-  %2864 = fsub <8 x double> %2764, %2863
-  %2865 = select <8 x i1> %2859, <8 x double> %2764, <8 x double> %2864
-  store <8 x double> %2865, ptr %151, align 64, !tbaa !26
-  %2866 = load <8 x double>, ptr %197, align 64, !tbaa !26
-  %2867 = fneg <8 x double> %2841
-  %2868 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2867, <8 x double> %2866, <8 x double> %2823)
-  %2869 = load <8 x double>, ptr %198, align 64, !tbaa !26
-  %2870 = fneg <8 x double> %2849
-  %2871 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2870, <8 x double> %2869, <8 x double> %2868)
-  %2872 = fdiv <8 x double> %2871, %2831
-  %2873 = load <8 x double>, ptr %199, align 64, !tbaa !26
-  %2874 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2867, <8 x double> %2873, <8 x double> %2802)
-  %2875 = load <8 x double>, ptr %200, align 64, !tbaa !26
-  %2876 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2870, <8 x double> %2875, <8 x double> %2874)
-  %2877 = fdiv <8 x double> %2876, %2831
-  %2878 = load <8 x double>, ptr %201, align 64, !tbaa !26
-  %2879 = select <8 x i1> %2859, <8 x double> %2878, <8 x double> %2872
-  store <8 x double> %2879, ptr %201, align 64, !tbaa !26
-  %2880 = load <8 x double>, ptr %202, align 64, !tbaa !26
-  %2881 = select <8 x i1> %2859, <8 x double> %2880, <8 x double> %2877
-  store <8 x double> %2881, ptr %202, align 64, !tbaa !26
-  %2882 = load i64, ptr %144, align 8, !tbaa !20
-  %2883 = icmp sgt i64 %2882, 0
-  br i1 %2883, label %3004, label %3267
+2814:                                             ; preds = %2947, %2807, %2809
+  %2815 = phi <8 x double> [ %2810, %2809 ], [ %2808, %2807 ], [ %2810, %2947 ]
+  %2816 = phi <8 x double> [ zeroinitializer, %2809 ], [ zeroinitializer, %2807 ], [ %2966, %2947 ]
+  %2817 = phi <8 x double> [ zeroinitializer, %2809 ], [ zeroinitializer, %2807 ], [ %2961, %2947 ]
+  %2818 = extractelement <8 x double> %2817, i64 0
+  %2819 = extractelement <8 x double> %2817, i64 1
+  %2820 = fadd double %2818, %2819
+  %2821 = extractelement <8 x double> %2817, i64 2
+  %2822 = fadd double %2820, %2821
+  %2823 = extractelement <8 x double> %2817, i64 3
+  %2824 = fadd double %2822, %2823
+  %2825 = extractelement <8 x double> %2817, i64 4
+  %2826 = fadd double %2824, %2825
+  %2827 = extractelement <8 x double> %2817, i64 5
+  %2828 = fadd double %2826, %2827
+  %2829 = extractelement <8 x double> %2817, i64 6
+  %2830 = fadd double %2828, %2829
+  %2831 = extractelement <8 x double> %2817, i64 7
+  %2832 = fadd double %2830, %2831
+  %2833 = insertelement <8 x double> poison, double %2832, i64 0
+  %2834 = load <8 x double>, ptr %200, align 64, !tbaa !26
+  %2835 = load <8 x double>, ptr %183, align 64, !tbaa !26
+  %2836 = fsub <8 x double> %2815, %2835
+  %2837 = extractelement <8 x double> %2816, i64 0
+  %2838 = extractelement <8 x double> %2816, i64 1
+  %2839 = fadd double %2837, %2838
+  %2840 = extractelement <8 x double> %2816, i64 2
+  %2841 = fadd double %2839, %2840
+  %2842 = extractelement <8 x double> %2816, i64 3
+  %2843 = fadd double %2841, %2842
+  %2844 = extractelement <8 x double> %2816, i64 4
+  %2845 = fadd double %2843, %2844
+  %2846 = extractelement <8 x double> %2816, i64 5
+  %2847 = fadd double %2845, %2846
+  %2848 = extractelement <8 x double> %2816, i64 6
+  %2849 = fadd double %2847, %2848
+  %2850 = extractelement <8 x double> %2816, i64 7
+  %2851 = fadd double %2849, %2850
+  %2852 = shufflevector <8 x double> %2833, <8 x double> poison, <8 x i32> zeroinitializer
+  %2853 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2834, <8 x double> %2836, <8 x double> %2852)
+  %2854 = insertelement <8 x double> poison, double %2851, i64 0
+  %2855 = shufflevector <8 x double> %2854, <8 x double> poison, <8 x i32> zeroinitializer
+  %2856 = fadd <8 x double> %2834, %2855
+  store <8 x double> %2853, ptr %201, align 64, !tbaa !26
+  %2857 = load <8 x double>, ptr %155, align 64, !tbaa !26
+  %2858 = fcmp ule <8 x double> %2857, zeroinitializer
+  %2859 = load <8 x double>, ptr %142, align 64, !tbaa !26
+  %2860 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2857, <8 x double> splat (double 5.000000e-01), <8 x double> %2859)
+  %2861 = fsub <8 x double> %2860, %2815
+  %2862 = fcmp ogt <8 x double> %2857, splat (double 1.000000e-30)
+  %2863 = select <8 x i1> %2862, <8 x double> %2857, <8 x double> splat (double 1.000000e-30)
+  %2864 = fdiv <8 x double> %2861, %2863
+  %2865 = fcmp ogt <8 x double> %2864, zeroinitializer
+  %2866 = select <8 x i1> %2865, <8 x double> %2864, <8 x double> zeroinitializer
+  %2867 = fcmp olt <8 x double> %2866, splat (double 1.000000e+00)
+  %2868 = select <8 x i1> %2867, <8 x double> %2866, <8 x double> splat (double 1.000000e+00)
+  %2869 = load <8 x double>, ptr %145, align 64, !tbaa !26
+  %2870 = load <8 x i64>, ptr %143, align 64, !tbaa !26
+  %2871 = icmp eq <8 x i64> %2870, zeroinitializer
+  %2872 = select <8 x i1> %2871, <8 x double> zeroinitializer, <8 x double> splat (double 1.000000e+00)
+  %2873 = select <8 x i1> %2858, <8 x double> %2872, <8 x double> %2868
+  %2874 = fmul <8 x double> %2869, %2873
+  %2875 = fcmp ule <8 x double> %2874, zeroinitializer
+  %2876 = fcmp uge <8 x double> %2874, %2869
+  %2877 = or <8 x i1> %2875, %2876
+  %2878 = or <8 x i1> %2858, %2877
+  %2879 = fdiv <8 x double> %2869, %2863
+  %2880 = select <8 x i1> %2878, <8 x double> zeroinitializer, <8 x double> %2879
+  %2881 = fadd <8 x double> %2856, %2880
+  %2882 = load <8 x i64>, ptr %153, align 64, !tbaa !26
+  %2883 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %2884 = fdiv <8 x double> splat (double 2.000000e+00), %2883
+  %2885 = load <8 x double>, ptr %162, align 64, !tbaa !26
+  %2886 = icmp eq <8 x i64> %2882, zeroinitializer
+  %2887 = select <8 x i1> %2886, <8 x double> %2885, <8 x double> %2884
+  %2888 = load <8 x double>, ptr %144, align 64, !tbaa !26
+  %2889 = load <8 x double>, ptr %1, align 64, !tbaa !26
+  %2890 = fmul <8 x double> %2888, %2889
+  %2891 = load <8 x double>, ptr %147, align 64, !tbaa !26
+  %2892 = load <8 x double>, ptr %148, align 64, !tbaa !26
+  %2893 = fmul <8 x double> %2892, splat (double 5.000000e-01)
+  %2894 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2893, <8 x double> %2888, <8 x double> %2891)
+  %2895 = load <8 x double>, ptr %149, align 64, !tbaa !26
+  %2896 = fmul <8 x double> %2888, %2895
+  %2897 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2890, <8 x double> %2894, <8 x double> %2896)
+  %2898 = load <8 x double>, ptr %163, align 64, !tbaa !26
+  %2899 = load <8 x double>, ptr %164, align 64, !tbaa !26
+  %2900 = load <8 x double>, ptr %150, align 64, !tbaa !26
+  %2901 = fmul <8 x double> %2889, %2900
+  %2902 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2893, <8 x double> %2900, <8 x double> %2891)
+  %2903 = fmul <8 x double> %2895, %2900
+  %2904 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2901, <8 x double> %2902, <8 x double> %2903)
+  %2905 = fmul <8 x double> %2899, %2904
+  %2906 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2898, <8 x double> %2897, <8 x double> %2905)
+  %2907 = fmul <8 x double> %2815, %2889
+  %2908 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2893, <8 x double> %2815, <8 x double> %2891)
+  %2909 = fmul <8 x double> %2815, %2895
+  %2910 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2907, <8 x double> %2908, <8 x double> %2909)
+  %2911 = fneg <8 x double> %2887
+  %2912 = load <8 x double>, ptr %166, align 64, !tbaa !26
+  %2913 = fneg <8 x double> %2912
+  %2914 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2911, <8 x double> %2897, <8 x double> %2913)
+  %2915 = select <8 x i1> %2886, <8 x double> %2906, <8 x double> %2914
+  %2916 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2887, <8 x double> %2910, <8 x double> %2915)
+  %2917 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2892, <8 x double> %2815, <8 x double> %2891)
+  %2918 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2889, <8 x double> %2917, <8 x double> %2895)
+  %2919 = load <8 x double>, ptr %154, align 64, !tbaa !26
+  %2920 = fcmp une <8 x double> %2919, zeroinitializer
+  %2921 = fadd <8 x double> %2853, %2916
+  %2922 = fsub <8 x double> %2921, %2874
+  %2923 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2887, <8 x double> %2918, <8 x double> %2881)
+  %2924 = fdiv <8 x double> %2922, %2923
+  %2925 = fsub <8 x double> %2815, %2924
+  %2926 = select <8 x i1> %2920, <8 x double> %2815, <8 x double> %2925
+  store <8 x double> %2926, ptr %165, align 64, !tbaa !26
+  %2927 = load <8 x double>, ptr %202, align 64, !tbaa !26
+  %2928 = fneg <8 x double> %2898
+  %2929 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2928, <8 x double> %2927, <8 x double> %2874)
+  %2930 = load <8 x double>, ptr %203, align 64, !tbaa !26
+  %2931 = fneg <8 x double> %2899
+  %2932 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2931, <8 x double> %2930, <8 x double> %2929)
+  %2933 = fdiv <8 x double> %2932, %2885
+  %2934 = load <8 x double>, ptr %204, align 64, !tbaa !26
+  %2935 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2928, <8 x double> %2934, <8 x double> %2853)
+  %2936 = load <8 x double>, ptr %205, align 64, !tbaa !26
+  %2937 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2931, <8 x double> %2936, <8 x double> %2935)
+  %2938 = fdiv <8 x double> %2937, %2885
+  %2939 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2874, <8 x double> %2883, <8 x double> %2927)
+  %2940 = select <8 x i1> %2886, <8 x double> %2933, <8 x double> %2939
+  %2941 = load <8 x double>, ptr %206, align 64, !tbaa !26
+  %2942 = select <8 x i1> %2920, <8 x double> %2941, <8 x double> %2940
+  store <8 x double> %2942, ptr %206, align 64, !tbaa !26
+  %2943 = load <8 x double>, ptr %207, align 64, !tbaa !26
+  %2944 = select <8 x i1> %2920, <8 x double> %2943, <8 x double> %2938
+  store <8 x double> %2944, ptr %207, align 64, !tbaa !26
+  %2945 = load i64, ptr %156, align 8, !tbaa !20
+  %2946 = icmp sgt i64 %2945, 0
+  br i1 %2946, label %3067, label %3330
 
-2884:                                             ; preds = %2761, %2884
-  %2885 = phi <8 x double> [ zeroinitializer, %2761 ], [ %2898, %2884 ]
-  %2886 = phi <8 x double> [ zeroinitializer, %2761 ], [ %2903, %2884 ]
-  %2887 = phi i64 [ 0, %2761 ], [ %2904, %2884 ]
-  %2888 = getelementptr inbounds nuw %struct.Piece, ptr %2762, i64 %2887
-  %2889 = getelementptr inbounds nuw i8, ptr %2888, i64 7488
-  %2890 = load <8 x i64>, ptr %2889, align 64, !tbaa !26
-  %2891 = getelementptr inbounds nuw i8, ptr %2888, i64 128
-  %2892 = load <8 x double>, ptr %2891, align 64, !tbaa !26
-  %2893 = getelementptr inbounds nuw i8, ptr %2888, i64 6336
-  %2894 = load <8 x double>, ptr %2893, align 64, !tbaa !26
-  %2895 = fmul <8 x double> %2892, %2894
-  %2896 = icmp eq <8 x i64> %2890, zeroinitializer
-  %2897 = select <8 x i1> %2896, <8 x double> %2895, <8 x double> zeroinitializer
-  %2898 = fadd <8 x double> %2885, %2897
-  %2899 = getelementptr inbounds nuw i8, ptr %2888, i64 6208
-  %2900 = load <8 x double>, ptr %2899, align 64, !tbaa !26
-  %2901 = fmul <8 x double> %2892, %2900
-  %2902 = select <8 x i1> %2896, <8 x double> %2901, <8 x double> zeroinitializer
-  %2903 = fadd <8 x double> %2886, %2902
-  %2904 = add nuw nsw i64 %2887, 1
-  %2905 = icmp eq i64 %2904, %3002
-  br i1 %2905, label %2763, label %2884, !llvm.loop !107
+2947:                                             ; preds = %2812, %2947
+  %2948 = phi <8 x double> [ zeroinitializer, %2812 ], [ %2961, %2947 ]
+  %2949 = phi <8 x double> [ zeroinitializer, %2812 ], [ %2966, %2947 ]
+  %2950 = phi i64 [ 0, %2812 ], [ %2967, %2947 ]
+  %2951 = getelementptr inbounds nuw %struct.Piece, ptr %2813, i64 %2950
+  %2952 = getelementptr inbounds nuw i8, ptr %2951, i64 7488
+  %2953 = load <8 x i64>, ptr %2952, align 64, !tbaa !26
+  %2954 = getelementptr inbounds nuw i8, ptr %2951, i64 128
+  %2955 = load <8 x double>, ptr %2954, align 64, !tbaa !26
+  %2956 = getelementptr inbounds nuw i8, ptr %2951, i64 6336
+  %2957 = load <8 x double>, ptr %2956, align 64, !tbaa !26
+  %2958 = fmul <8 x double> %2955, %2957
+  %2959 = icmp eq <8 x i64> %2953, zeroinitializer
+  %2960 = select <8 x i1> %2959, <8 x double> %2958, <8 x double> zeroinitializer
+  %2961 = fadd <8 x double> %2948, %2960
+  %2962 = getelementptr inbounds nuw i8, ptr %2951, i64 6208
+  %2963 = load <8 x double>, ptr %2962, align 64, !tbaa !26
+  %2964 = fmul <8 x double> %2955, %2963
+  %2965 = select <8 x i1> %2959, <8 x double> %2964, <8 x double> zeroinitializer
+  %2966 = fadd <8 x double> %2949, %2965
+  %2967 = add nuw nsw i64 %2950, 1
+  %2968 = icmp eq i64 %2967, %3065
+  br i1 %2968, label %2814, label %2947, !llvm.loop !107
 
-2906:                                             ; preds = %2753, %2978
-  %2907 = phi i64 [ %3001, %2978 ], [ 0, %2753 ]
-  %2908 = load ptr, ptr %129, align 8, !tbaa !28
-  %2909 = getelementptr inbounds nuw %struct.Piece, ptr %2908, i64 %2907
-  %2910 = getelementptr inbounds nuw i8, ptr %2909, i64 5568
-  %2911 = load <8 x double>, ptr %2910, align 64, !tbaa !26
-  %2912 = getelementptr inbounds nuw i8, ptr %2909, i64 5760
-  %2913 = load <8 x double>, ptr %2912, align 64, !tbaa !26
-  %2914 = getelementptr inbounds nuw i8, ptr %2909, i64 7608
-  %2915 = load ptr, ptr %2914, align 8, !tbaa !74
-  %2916 = getelementptr inbounds nuw i8, ptr %2909, i64 7616
-  %2917 = load ptr, ptr %2916, align 64, !tbaa !75
-  %2918 = getelementptr inbounds nuw i8, ptr %2909, i64 7560
-  %2919 = load ptr, ptr %2918, align 8, !tbaa !56
-  %2920 = load i64, ptr %119, align 16, !tbaa !21
-  %2921 = icmp sgt i64 %2920, 0
-  br i1 %2921, label %2937, label %2922
+2969:                                             ; preds = %2804, %3041
+  %2970 = phi i64 [ %3064, %3041 ], [ 0, %2804 ]
+  %2971 = load ptr, ptr %129, align 8, !tbaa !28
+  %2972 = getelementptr inbounds nuw %struct.Piece, ptr %2971, i64 %2970
+  %2973 = getelementptr inbounds nuw i8, ptr %2972, i64 5568
+  %2974 = load <8 x double>, ptr %2973, align 64, !tbaa !26
+  %2975 = getelementptr inbounds nuw i8, ptr %2972, i64 5760
+  %2976 = load <8 x double>, ptr %2975, align 64, !tbaa !26
+  %2977 = getelementptr inbounds nuw i8, ptr %2972, i64 7608
+  %2978 = load ptr, ptr %2977, align 8, !tbaa !74
+  %2979 = getelementptr inbounds nuw i8, ptr %2972, i64 7616
+  %2980 = load ptr, ptr %2979, align 64, !tbaa !75
+  %2981 = getelementptr inbounds nuw i8, ptr %2972, i64 7560
+  %2982 = load ptr, ptr %2981, align 8, !tbaa !56
+  %2983 = load i64, ptr %119, align 16, !tbaa !21
+  %2984 = icmp sgt i64 %2983, 0
+  br i1 %2984, label %3000, label %2985
 
-2922:                                             ; preds = %2937, %2906
-  %2923 = getelementptr inbounds nuw i8, ptr %2909, i64 7360
-  %2924 = load <8 x i64>, ptr %2923, align 64, !tbaa !26
-  %2925 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2924)
-  %2926 = icmp eq i64 %2925, 0
-  %2927 = load i64, ptr %120, align 8, !tbaa !22
-  %2928 = icmp sgt i64 %2927, 0
-  br i1 %2926, label %2934, label %2929
+2985:                                             ; preds = %3000, %2969
+  %2986 = getelementptr inbounds nuw i8, ptr %2972, i64 7360
+  %2987 = load <8 x i64>, ptr %2986, align 64, !tbaa !26
+  %2988 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2987)
+  %2989 = icmp eq i64 %2988, 0
+  %2990 = load i64, ptr %120, align 8, !tbaa !22
+  %2991 = icmp sgt i64 %2990, 0
+  br i1 %2989, label %2997, label %2992
 
-2929:                                             ; preds = %2922
-  br i1 %2928, label %2930, label %2978
+2992:                                             ; preds = %2985
+  br i1 %2991, label %2993, label %3041
 
-2930:                                             ; preds = %2929
-  %2931 = getelementptr inbounds nuw i8, ptr %2909, i64 7712
-  %2932 = getelementptr inbounds nuw i8, ptr %2909, i64 7720
-  %2933 = getelementptr inbounds nuw i8, ptr %2909, i64 7680
-  br label %2953
+2993:                                             ; preds = %2992
+  %2994 = getelementptr inbounds nuw i8, ptr %2972, i64 7712
+  %2995 = getelementptr inbounds nuw i8, ptr %2972, i64 7720
+  %2996 = getelementptr inbounds nuw i8, ptr %2972, i64 7680
+  br label %3016
 
-2934:                                             ; preds = %2922
-  br i1 %2928, label %2935, label %2978
+2997:                                             ; preds = %2985
+  br i1 %2991, label %2998, label %3041
 
-2935:                                             ; preds = %2934
-  %2936 = getelementptr inbounds nuw i8, ptr %2909, i64 7680
-  br label %2971
+2998:                                             ; preds = %2997
+  %2999 = getelementptr inbounds nuw i8, ptr %2972, i64 7680
+  br label %3034
 
-2937:                                             ; preds = %2906, %2937
-  %2938 = phi <8 x double> [ %2950, %2937 ], [ %2911, %2906 ]
-  %2939 = phi i64 [ %2940, %2937 ], [ %2920, %2906 ]
-  %2940 = add nsw i64 %2939, -1
-  %2941 = uitofp nneg i64 %2940 to double
-  %2942 = insertelement <8 x double> poison, double %2941, i64 0
-  %2943 = shufflevector <8 x double> %2942, <8 x double> poison, <8 x i32> zeroinitializer
-  %2944 = fcmp ugt <8 x double> %2913, %2943
-  %2945 = getelementptr inbounds nuw <8 x double>, ptr %2915, i64 %2940
-  %2946 = load <8 x double>, ptr %2945, align 64, !tbaa !26
-  %2947 = getelementptr inbounds nuw <8 x double>, ptr %2917, i64 %2940
-  %2948 = load <8 x double>, ptr %2947, align 64, !tbaa !26
-  %2949 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2948, <8 x double> %2938, <8 x double> %2946)
-  %2950 = select <8 x i1> %2944, <8 x double> %2949, <8 x double> %2911
-  %2951 = getelementptr inbounds nuw <8 x double>, ptr %2919, i64 %2940
-  store <8 x double> %2950, ptr %2951, align 64, !tbaa !26
-  %2952 = icmp samesign ugt i64 %2939, 1
-  br i1 %2952, label %2937, label %2922, !llvm.loop !108
+3000:                                             ; preds = %2969, %3000
+  %3001 = phi <8 x double> [ %3013, %3000 ], [ %2974, %2969 ]
+  %3002 = phi i64 [ %3003, %3000 ], [ %2983, %2969 ]
+  %3003 = add nsw i64 %3002, -1
+  %3004 = uitofp nneg i64 %3003 to double
+  %3005 = insertelement <8 x double> poison, double %3004, i64 0
+  %3006 = shufflevector <8 x double> %3005, <8 x double> poison, <8 x i32> zeroinitializer
+  %3007 = fcmp ugt <8 x double> %2976, %3006
+  %3008 = getelementptr inbounds nuw <8 x double>, ptr %2978, i64 %3003
+  %3009 = load <8 x double>, ptr %3008, align 64, !tbaa !26
+  %3010 = getelementptr inbounds nuw <8 x double>, ptr %2980, i64 %3003
+  %3011 = load <8 x double>, ptr %3010, align 64, !tbaa !26
+  %3012 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3011, <8 x double> %3001, <8 x double> %3009)
+  %3013 = select <8 x i1> %3007, <8 x double> %3012, <8 x double> %2974
+  %3014 = getelementptr inbounds nuw <8 x double>, ptr %2982, i64 %3003
+  store <8 x double> %3013, ptr %3014, align 64, !tbaa !26
+  %3015 = icmp samesign ugt i64 %3002, 1
+  br i1 %3015, label %3000, label %2985, !llvm.loop !108
 
-2953:                                             ; preds = %2930, %2953
-  %2954 = phi i64 [ 0, %2930 ], [ %2968, %2953 ]
-  %2955 = phi <8 x double> [ %2911, %2930 ], [ %2965, %2953 ]
-  %2956 = load <8 x i64>, ptr %2923, align 64, !tbaa !26
-  %2957 = load ptr, ptr %2931, align 32, !tbaa !80
-  %2958 = getelementptr inbounds nuw <8 x double>, ptr %2957, i64 %2954
-  %2959 = load <8 x double>, ptr %2958, align 64, !tbaa !26
-  %2960 = load ptr, ptr %2932, align 8, !tbaa !81
-  %2961 = getelementptr inbounds nuw <8 x double>, ptr %2960, i64 %2954
-  %2962 = load <8 x double>, ptr %2961, align 64, !tbaa !26
-  %2963 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2962, <8 x double> %2955, <8 x double> %2959)
-  %2964 = icmp eq <8 x i64> %2956, zeroinitializer
-  %2965 = select <8 x i1> %2964, <8 x double> %2911, <8 x double> %2963
-  %2966 = load ptr, ptr %2933, align 64, !tbaa !109
-  %2967 = getelementptr inbounds nuw <8 x double>, ptr %2966, i64 %2954
-  store <8 x double> %2965, ptr %2967, align 64, !tbaa !26
-  %2968 = add nuw nsw i64 %2954, 1
-  %2969 = load i64, ptr %120, align 8, !tbaa !22
-  %2970 = icmp slt i64 %2968, %2969
-  br i1 %2970, label %2953, label %2978, !llvm.loop !110
-
-2971:                                             ; preds = %2935, %2971
-  %2972 = phi i64 [ 0, %2935 ], [ %2975, %2971 ]
-  %2973 = load ptr, ptr %2936, align 64, !tbaa !109
-  %2974 = getelementptr inbounds nuw <8 x double>, ptr %2973, i64 %2972
-  store <8 x double> %2911, ptr %2974, align 64, !tbaa !26
-  %2975 = add nuw nsw i64 %2972, 1
-  %2976 = load i64, ptr %120, align 8, !tbaa !22
-  %2977 = icmp slt i64 %2975, %2976
-  br i1 %2977, label %2971, label %2978, !llvm.loop !111
-
-2978:                                             ; preds = %2953, %2971, %2929, %2934
-  %2979 = phi <8 x double> [ %2911, %2934 ], [ %2911, %2929 ], [ %2911, %2971 ], [ %2965, %2953 ]
-  %2980 = load <8 x i64>, ptr %2923, align 64, !tbaa !26
-  %2981 = getelementptr inbounds nuw i8, ptr %2909, i64 6272
-  %2982 = load <8 x double>, ptr %2981, align 64, !tbaa !26
-  %2983 = icmp eq <8 x i64> %2980, zeroinitializer
-  %2984 = select <8 x i1> %2983, <8 x double> zeroinitializer, <8 x double> %2982
-  %2985 = fsub <8 x double> splat (double 1.000000e+00), %2984
-  %2986 = getelementptr inbounds nuw i8, ptr %2909, i64 5504
-  %2987 = load <8 x double>, ptr %2986, align 64, !tbaa !26
-  %2988 = fmul <8 x double> %2984, %2987
-  %2989 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2985, <8 x double> %2979, <8 x double> %2988)
-  %2990 = getelementptr inbounds nuw i8, ptr %2909, i64 6464
-  store <8 x double> %2989, ptr %2990, align 64, !tbaa !26
-  %2991 = getelementptr inbounds nuw i8, ptr %2909, i64 6208
-  %2992 = load <8 x double>, ptr %2991, align 64, !tbaa !26
-  %2993 = fsub <8 x double> %2987, %2979
-  %2994 = fmul <8 x double> %2993, %2992
-  %2995 = getelementptr inbounds nuw i8, ptr %2909, i64 6336
-  store <8 x double> %2994, ptr %2995, align 64, !tbaa !26
-  %2996 = getelementptr inbounds nuw i8, ptr %2909, i64 3200
-  %2997 = load <8 x double>, ptr %2996, align 64, !tbaa !26
-  %2998 = fdiv <8 x double> %2994, %2997
-  %2999 = fsub <8 x double> %2987, %2998
-  %3000 = getelementptr inbounds nuw i8, ptr %2909, i64 6400
-  store <8 x double> %2999, ptr %3000, align 64, !tbaa !26
-  %3001 = add nuw nsw i64 %2907, 1
-  %3002 = load i64, ptr %144, align 8, !tbaa !20
-  %3003 = icmp slt i64 %3001, %3002
-  br i1 %3003, label %2906, label %2758, !llvm.loop !112
-
-3004:                                             ; preds = %2763, %3222
-  %3005 = phi i64 [ %3264, %3222 ], [ 0, %2763 ]
-  %3006 = phi <8 x double> [ %3263, %3222 ], [ zeroinitializer, %2763 ]
-  %3007 = load ptr, ptr %129, align 8, !tbaa !28
-  %3008 = getelementptr inbounds nuw %struct.Piece, ptr %3007, i64 %3005
-  %3009 = getelementptr inbounds nuw i8, ptr %3008, i64 5632
-  %3010 = load <8 x double>, ptr %3009, align 64, !tbaa !26
-  %3011 = getelementptr inbounds nuw i8, ptr %3008, i64 5696
-  %3012 = load <8 x double>, ptr %3011, align 64, !tbaa !26
-  %3013 = fadd <8 x double> %3010, %3012
-  %3014 = getelementptr inbounds nuw i8, ptr %3008, i64 5568
-  %3015 = load <8 x double>, ptr %3014, align 64, !tbaa !26
-  %3016 = load <8 x double>, ptr %194, align 64, !tbaa !26
-  %3017 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3016, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %3018 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3016, <8 x double> %3017, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %3019 = getelementptr inbounds nuw i8, ptr %3008, i64 5312
-  %3020 = load <8 x double>, ptr %3019, align 64, !tbaa !26
-  %3021 = getelementptr inbounds nuw i8, ptr %3008, i64 4032
+3016:                                             ; preds = %2993, %3016
+  %3017 = phi i64 [ 0, %2993 ], [ %3031, %3016 ]
+  %3018 = phi <8 x double> [ %2974, %2993 ], [ %3028, %3016 ]
+  %3019 = load <8 x i64>, ptr %2986, align 64, !tbaa !26
+  %3020 = load ptr, ptr %2994, align 32, !tbaa !80
+  %3021 = getelementptr inbounds nuw <8 x double>, ptr %3020, i64 %3017
   %3022 = load <8 x double>, ptr %3021, align 64, !tbaa !26
-  %3023 = fneg <8 x double> %3020
-  %3024 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3023, <8 x double> %3022, <8 x double> %3013)
-  %3025 = getelementptr inbounds nuw i8, ptr %3008, i64 5376
-  %3026 = load <8 x double>, ptr %3025, align 64, !tbaa !26
-  %3027 = getelementptr inbounds nuw i8, ptr %3008, i64 4800
-  %3028 = load <8 x double>, ptr %3027, align 64, !tbaa !26
-  %3029 = fneg <8 x double> %3026
-  %3030 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3029, <8 x double> %3028, <8 x double> %3024)
-  %3031 = getelementptr inbounds nuw i8, ptr %3008, i64 5248
-  %3032 = load <8 x double>, ptr %3031, align 64, !tbaa !26
-  %3033 = fdiv <8 x double> %3030, %3032
-  %3034 = getelementptr inbounds nuw i8, ptr %3008, i64 1600
-  %3035 = load <8 x double>, ptr %3034, align 64, !tbaa !26
-  %3036 = fsub <8 x double> %3035, %3033
-  %3037 = getelementptr inbounds nuw i8, ptr %3008, i64 3904
-  %3038 = load <8 x double>, ptr %3037, align 64, !tbaa !26
-  %3039 = getelementptr inbounds nuw i8, ptr %3008, i64 7168
-  %3040 = load <8 x double>, ptr %3039, align 64, !tbaa !26
-  %3041 = fsub <8 x double> %3038, %3040
-  %3042 = getelementptr inbounds nuw i8, ptr %3008, i64 6784
-  %3043 = load <8 x double>, ptr %3042, align 64, !tbaa !26
-  %3044 = getelementptr inbounds nuw i8, ptr %3008, i64 1280
+  %3023 = load ptr, ptr %2995, align 8, !tbaa !81
+  %3024 = getelementptr inbounds nuw <8 x double>, ptr %3023, i64 %3017
+  %3025 = load <8 x double>, ptr %3024, align 64, !tbaa !26
+  %3026 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3025, <8 x double> %3018, <8 x double> %3022)
+  %3027 = icmp eq <8 x i64> %3019, zeroinitializer
+  %3028 = select <8 x i1> %3027, <8 x double> %2974, <8 x double> %3026
+  %3029 = load ptr, ptr %2996, align 64, !tbaa !109
+  %3030 = getelementptr inbounds nuw <8 x double>, ptr %3029, i64 %3017
+  store <8 x double> %3028, ptr %3030, align 64, !tbaa !26
+  %3031 = add nuw nsw i64 %3017, 1
+  %3032 = load i64, ptr %120, align 8, !tbaa !22
+  %3033 = icmp slt i64 %3031, %3032
+  br i1 %3033, label %3016, label %3041, !llvm.loop !110
+
+3034:                                             ; preds = %2998, %3034
+  %3035 = phi i64 [ 0, %2998 ], [ %3038, %3034 ]
+  %3036 = load ptr, ptr %2999, align 64, !tbaa !109
+  %3037 = getelementptr inbounds nuw <8 x double>, ptr %3036, i64 %3035
+  store <8 x double> %2974, ptr %3037, align 64, !tbaa !26
+  %3038 = add nuw nsw i64 %3035, 1
+  %3039 = load i64, ptr %120, align 8, !tbaa !22
+  %3040 = icmp slt i64 %3038, %3039
+  br i1 %3040, label %3034, label %3041, !llvm.loop !111
+
+3041:                                             ; preds = %3016, %3034, %2992, %2997
+  %3042 = phi <8 x double> [ %2974, %2997 ], [ %2974, %2992 ], [ %2974, %3034 ], [ %3028, %3016 ]
+  %3043 = load <8 x i64>, ptr %2986, align 64, !tbaa !26
+  %3044 = getelementptr inbounds nuw i8, ptr %2972, i64 6272
   %3045 = load <8 x double>, ptr %3044, align 64, !tbaa !26
-  %3046 = fmul <8 x double> %3043, %3045
-  %3047 = getelementptr inbounds nuw i8, ptr %3008, i64 6464
-  %3048 = load <8 x double>, ptr %3047, align 64, !tbaa !26
-  %3049 = fsub <8 x double> %3048, %3015
-  %3050 = fmul <8 x double> %3046, %3049
-  %3051 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3018, <8 x double> %3013, <8 x double> %3050)
-  %3052 = fsub <8 x double> %3036, %3041
-  %3053 = getelementptr inbounds nuw i8, ptr %3008, i64 2944
-  %3054 = getelementptr inbounds nuw i8, ptr %3008, i64 3072
+  %3046 = icmp eq <8 x i64> %3043, zeroinitializer
+  %3047 = select <8 x i1> %3046, <8 x double> zeroinitializer, <8 x double> %3045
+  %3048 = fsub <8 x double> splat (double 1.000000e+00), %3047
+  %3049 = getelementptr inbounds nuw i8, ptr %2972, i64 5504
+  %3050 = load <8 x double>, ptr %3049, align 64, !tbaa !26
+  %3051 = fmul <8 x double> %3047, %3050
+  %3052 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3048, <8 x double> %3042, <8 x double> %3051)
+  %3053 = getelementptr inbounds nuw i8, ptr %2972, i64 6464
+  store <8 x double> %3052, ptr %3053, align 64, !tbaa !26
+  %3054 = getelementptr inbounds nuw i8, ptr %2972, i64 6208
   %3055 = load <8 x double>, ptr %3054, align 64, !tbaa !26
-  %3056 = fsub <8 x double> %3052, %3055
-  %3057 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3056)
-  %3058 = getelementptr inbounds nuw i8, ptr %3008, i64 832
-  %3059 = load <8 x double>, ptr %3058, align 64, !tbaa !26
-  %3060 = fdiv <8 x double> %3057, %3059
-  %3061 = getelementptr inbounds nuw i8, ptr %3008, i64 7360
-  %3062 = load <8 x i64>, ptr %3061, align 64, !tbaa !26
-  %3063 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3062)
-  %3064 = icmp eq i64 %3063, 0
-  br i1 %3064, label %3222, label %3065
+  %3056 = fsub <8 x double> %3050, %3042
+  %3057 = fmul <8 x double> %3056, %3055
+  %3058 = getelementptr inbounds nuw i8, ptr %2972, i64 6336
+  store <8 x double> %3057, ptr %3058, align 64, !tbaa !26
+  %3059 = getelementptr inbounds nuw i8, ptr %2972, i64 3200
+  %3060 = load <8 x double>, ptr %3059, align 64, !tbaa !26
+  %3061 = fdiv <8 x double> %3057, %3060
+  %3062 = fsub <8 x double> %3050, %3061
+  %3063 = getelementptr inbounds nuw i8, ptr %2972, i64 6400
+  store <8 x double> %3062, ptr %3063, align 64, !tbaa !26
+  %3064 = add nuw nsw i64 %2970, 1
+  %3065 = load i64, ptr %156, align 8, !tbaa !20
+  %3066 = icmp slt i64 %3064, %3065
+  br i1 %3066, label %2969, label %2809, !llvm.loop !112
 
-3065:                                             ; preds = %3004
-  %3066 = getelementptr inbounds nuw i8, ptr %3008, i64 3776
-  %3067 = load <8 x double>, ptr %3066, align 64, !tbaa !26
-  %3068 = fcmp ogt <8 x double> %3041, %3036
-  %3069 = getelementptr inbounds nuw i8, ptr %3008, i64 7296
-  %3070 = load <8 x double>, ptr %3069, align 64, !tbaa !26
-  %3071 = fcmp oeq <8 x double> %3070, zeroinitializer
-  %3072 = select <8 x i1> %3071, <8 x i1> %3068, <8 x i1> zeroinitializer
-  %3073 = select <8 x i1> %3072, <8 x i64> %3062, <8 x i64> zeroinitializer
-  %3074 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3073)
-  %3075 = icmp eq i64 %3074, 0
-  br i1 %3075, label %3146, label %3076
+3067:                                             ; preds = %2814, %3285
+  %3068 = phi i64 [ %3327, %3285 ], [ 0, %2814 ]
+  %3069 = phi <8 x double> [ %3326, %3285 ], [ zeroinitializer, %2814 ]
+  %3070 = load ptr, ptr %129, align 8, !tbaa !28
+  %3071 = getelementptr inbounds nuw %struct.Piece, ptr %3070, i64 %3068
+  %3072 = getelementptr inbounds nuw i8, ptr %3071, i64 5632
+  %3073 = load <8 x double>, ptr %3072, align 64, !tbaa !26
+  %3074 = getelementptr inbounds nuw i8, ptr %3071, i64 5696
+  %3075 = load <8 x double>, ptr %3074, align 64, !tbaa !26
+  %3076 = fadd <8 x double> %3073, %3075
+  %3077 = getelementptr inbounds nuw i8, ptr %3071, i64 5568
+  %3078 = load <8 x double>, ptr %3077, align 64, !tbaa !26
+  %3079 = load <8 x double>, ptr %199, align 64, !tbaa !26
+  %3080 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3079, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %3081 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3079, <8 x double> %3080, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %3082 = getelementptr inbounds nuw i8, ptr %3071, i64 5312
+  %3083 = load <8 x double>, ptr %3082, align 64, !tbaa !26
+  %3084 = getelementptr inbounds nuw i8, ptr %3071, i64 4032
+  %3085 = load <8 x double>, ptr %3084, align 64, !tbaa !26
+  %3086 = fneg <8 x double> %3083
+  %3087 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3086, <8 x double> %3085, <8 x double> %3076)
+  %3088 = getelementptr inbounds nuw i8, ptr %3071, i64 5376
+  %3089 = load <8 x double>, ptr %3088, align 64, !tbaa !26
+  %3090 = getelementptr inbounds nuw i8, ptr %3071, i64 4800
+  %3091 = load <8 x double>, ptr %3090, align 64, !tbaa !26
+  %3092 = fneg <8 x double> %3089
+  %3093 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3092, <8 x double> %3091, <8 x double> %3087)
+  %3094 = getelementptr inbounds nuw i8, ptr %3071, i64 5248
+  %3095 = load <8 x double>, ptr %3094, align 64, !tbaa !26
+  %3096 = fdiv <8 x double> %3093, %3095
+  %3097 = getelementptr inbounds nuw i8, ptr %3071, i64 1600
+  %3098 = load <8 x double>, ptr %3097, align 64, !tbaa !26
+  %3099 = fsub <8 x double> %3098, %3096
+  %3100 = getelementptr inbounds nuw i8, ptr %3071, i64 3904
+  %3101 = load <8 x double>, ptr %3100, align 64, !tbaa !26
+  %3102 = getelementptr inbounds nuw i8, ptr %3071, i64 7168
+  %3103 = load <8 x double>, ptr %3102, align 64, !tbaa !26
+  %3104 = fsub <8 x double> %3101, %3103
+  %3105 = getelementptr inbounds nuw i8, ptr %3071, i64 6784
+  %3106 = load <8 x double>, ptr %3105, align 64, !tbaa !26
+  %3107 = getelementptr inbounds nuw i8, ptr %3071, i64 1280
+  %3108 = load <8 x double>, ptr %3107, align 64, !tbaa !26
+  %3109 = fmul <8 x double> %3106, %3108
+  %3110 = getelementptr inbounds nuw i8, ptr %3071, i64 6464
+  %3111 = load <8 x double>, ptr %3110, align 64, !tbaa !26
+  %3112 = fsub <8 x double> %3111, %3078
+  %3113 = fmul <8 x double> %3109, %3112
+  %3114 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3081, <8 x double> %3076, <8 x double> %3113)
+  %3115 = fsub <8 x double> %3099, %3104
+  %3116 = getelementptr inbounds nuw i8, ptr %3071, i64 2944
+  %3117 = getelementptr inbounds nuw i8, ptr %3071, i64 3072
+  %3118 = load <8 x double>, ptr %3117, align 64, !tbaa !26
+  %3119 = fsub <8 x double> %3115, %3118
+  %3120 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3119)
+  %3121 = getelementptr inbounds nuw i8, ptr %3071, i64 832
+  %3122 = load <8 x double>, ptr %3121, align 64, !tbaa !26
+  %3123 = fdiv <8 x double> %3120, %3122
+  %3124 = getelementptr inbounds nuw i8, ptr %3071, i64 7360
+  %3125 = load <8 x i64>, ptr %3124, align 64, !tbaa !26
+  %3126 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3125)
+  %3127 = icmp eq i64 %3126, 0
+  br i1 %3127, label %3285, label %3128
 
-3076:                                             ; preds = %3065
-  %3077 = fsub <8 x double> %3041, %3036
-  %3078 = fdiv <8 x double> %3077, %3059
-  %3079 = getelementptr inbounds nuw i8, ptr %3008, i64 7592
-  %3080 = load ptr, ptr %3079, align 8, !tbaa !63
-  %3081 = load i64, ptr %119, align 16, !tbaa !21
-  %3082 = add nsw i64 %3081, -1
-  %3083 = getelementptr inbounds <8 x double>, ptr %3080, i64 %3082
-  %3084 = load <8 x double>, ptr %3083, align 64, !tbaa !26
-  %3085 = icmp sgt i64 %3081, 1
-  br i1 %3085, label %3086, label %3138
+3128:                                             ; preds = %3067
+  %3129 = getelementptr inbounds nuw i8, ptr %3071, i64 3776
+  %3130 = load <8 x double>, ptr %3129, align 64, !tbaa !26
+  %3131 = fcmp ogt <8 x double> %3104, %3099
+  %3132 = getelementptr inbounds nuw i8, ptr %3071, i64 7296
+  %3133 = load <8 x double>, ptr %3132, align 64, !tbaa !26
+  %3134 = fcmp oeq <8 x double> %3133, zeroinitializer
+  %3135 = select <8 x i1> %3134, <8 x i1> %3131, <8 x i1> zeroinitializer
+  %3136 = select <8 x i1> %3135, <8 x i64> %3125, <8 x i64> zeroinitializer
+  %3137 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3136)
+  %3138 = icmp eq i64 %3137, 0
+  br i1 %3138, label %3209, label %3139
 
-3086:                                             ; preds = %3076
-  %3087 = getelementptr inbounds nuw i8, ptr %3008, i64 7552
-  %3088 = load i64, ptr %3087, align 64, !tbaa !31
-  %3089 = getelementptr inbounds nuw i8, ptr %3008, i64 4416
-  %3090 = getelementptr inbounds nuw i8, ptr %3008, i64 1536
-  %3091 = getelementptr inbounds nuw i8, ptr %3008, i64 7648
-  br label %3092
+3139:                                             ; preds = %3128
+  %3140 = fsub <8 x double> %3104, %3099
+  %3141 = fdiv <8 x double> %3140, %3122
+  %3142 = getelementptr inbounds nuw i8, ptr %3071, i64 7592
+  %3143 = load ptr, ptr %3142, align 8, !tbaa !63
+  %3144 = load i64, ptr %119, align 16, !tbaa !21
+  %3145 = add nsw i64 %3144, -1
+  %3146 = getelementptr inbounds <8 x double>, ptr %3143, i64 %3145
+  %3147 = load <8 x double>, ptr %3146, align 64, !tbaa !26
+  %3148 = icmp sgt i64 %3144, 1
+  br i1 %3148, label %3149, label %3201
 
-3092:                                             ; preds = %3086, %3135
-  %3093 = phi <8 x double> [ %3067, %3086 ], [ %3130, %3135 ]
-  %3094 = phi i64 [ %3082, %3086 ], [ %3136, %3135 ]
-  %3095 = phi <8 x double> [ %3084, %3086 ], [ %3118, %3135 ]
-  %3096 = phi <8 x i64> [ %3073, %3086 ], [ %3122, %3135 ]
-  %3097 = phi <8 x double> [ %3078, %3086 ], [ %3129, %3135 ]
-  %3098 = icmp slt i64 %3094, %3088
-  br i1 %3098, label %3099, label %3105
+3149:                                             ; preds = %3139
+  %3150 = getelementptr inbounds nuw i8, ptr %3071, i64 7552
+  %3151 = load i64, ptr %3150, align 64, !tbaa !31
+  %3152 = getelementptr inbounds nuw i8, ptr %3071, i64 4416
+  %3153 = getelementptr inbounds nuw i8, ptr %3071, i64 1536
+  %3154 = getelementptr inbounds nuw i8, ptr %3071, i64 7648
+  br label %3155
 
-3099:                                             ; preds = %3092
-  %3100 = load ptr, ptr %3091, align 32, !tbaa !70
-  %3101 = getelementptr inbounds nuw <8 x double>, ptr %3100, i64 %3094
-  %3102 = load <8 x double>, ptr %3101, align 64, !tbaa !26
-  %3103 = load <8 x double>, ptr %3090, align 64, !tbaa !26
-  %3104 = fmul <8 x double> %3102, %3103
-  br label %3113
+3155:                                             ; preds = %3149, %3198
+  %3156 = phi <8 x double> [ %3130, %3149 ], [ %3193, %3198 ]
+  %3157 = phi i64 [ %3145, %3149 ], [ %3199, %3198 ]
+  %3158 = phi <8 x double> [ %3147, %3149 ], [ %3181, %3198 ]
+  %3159 = phi <8 x i64> [ %3136, %3149 ], [ %3185, %3198 ]
+  %3160 = phi <8 x double> [ %3141, %3149 ], [ %3192, %3198 ]
+  %3161 = icmp slt i64 %3157, %3151
+  br i1 %3161, label %3162, label %3168
 
-3105:                                             ; preds = %3092
-  %3106 = load <8 x double>, ptr %3089, align 64, !tbaa !26
-  %3107 = load <8 x double>, ptr %3090, align 64, !tbaa !26
-  %3108 = load ptr, ptr %3091, align 32, !tbaa !70
-  %3109 = getelementptr inbounds nuw <8 x double>, ptr %3108, i64 %3094
-  %3110 = load <8 x double>, ptr %3109, align 64, !tbaa !26
-  %3111 = fsub <8 x double> %3106, %3107
-  %3112 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3110, <8 x double> %3111, <8 x double> %3107)
-  br label %3113
+3162:                                             ; preds = %3155
+  %3163 = load ptr, ptr %3154, align 32, !tbaa !70
+  %3164 = getelementptr inbounds nuw <8 x double>, ptr %3163, i64 %3157
+  %3165 = load <8 x double>, ptr %3164, align 64, !tbaa !26
+  %3166 = load <8 x double>, ptr %3153, align 64, !tbaa !26
+  %3167 = fmul <8 x double> %3165, %3166
+  br label %3176
 
-3113:                                             ; preds = %3099, %3105
-  %3114 = phi <8 x double> [ %3104, %3099 ], [ %3112, %3105 ]
-  %3115 = getelementptr inbounds nuw <8 x double>, ptr %3080, i64 %3094
-  %3116 = load <8 x double>, ptr %3115, align 64, !tbaa !26
-  %3117 = icmp eq <8 x i64> %3096, zeroinitializer
-  %3118 = select <8 x i1> %3117, <8 x double> %3095, <8 x double> %3116
-  %3119 = fsub <8 x double> %3093, %3114
-  %3120 = fmul <8 x double> %3119, %3118
-  %3121 = fcmp olt <8 x double> %3120, %3097
-  %3122 = select <8 x i1> %3121, <8 x i64> %3096, <8 x i64> zeroinitializer
-  %3123 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3122)
-  %3124 = icmp eq i64 %3123, 0
-  br i1 %3124, label %3138, label %3125
+3168:                                             ; preds = %3155
+  %3169 = load <8 x double>, ptr %3152, align 64, !tbaa !26
+  %3170 = load <8 x double>, ptr %3153, align 64, !tbaa !26
+  %3171 = load ptr, ptr %3154, align 32, !tbaa !70
+  %3172 = getelementptr inbounds nuw <8 x double>, ptr %3171, i64 %3157
+  %3173 = load <8 x double>, ptr %3172, align 64, !tbaa !26
+  %3174 = fsub <8 x double> %3169, %3170
+  %3175 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3173, <8 x double> %3174, <8 x double> %3170)
+  br label %3176
 
-3125:                                             ; preds = %3113
-  %3126 = fneg <8 x double> %3118
-  %3127 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3126, <8 x double> %3119, <8 x double> %3097)
-  %3128 = icmp eq <8 x i64> %3122, zeroinitializer
-  %3129 = select <8 x i1> %3128, <8 x double> %3097, <8 x double> %3127
-  %3130 = select <8 x i1> %3128, <8 x double> %3093, <8 x double> %3114
-  %3131 = icmp eq i64 %3094, 1
-  br i1 %3131, label %3132, label %3135
+3176:                                             ; preds = %3162, %3168
+  %3177 = phi <8 x double> [ %3167, %3162 ], [ %3175, %3168 ]
+  %3178 = getelementptr inbounds nuw <8 x double>, ptr %3143, i64 %3157
+  %3179 = load <8 x double>, ptr %3178, align 64, !tbaa !26
+  %3180 = icmp eq <8 x i64> %3159, zeroinitializer
+  %3181 = select <8 x i1> %3180, <8 x double> %3158, <8 x double> %3179
+  %3182 = fsub <8 x double> %3156, %3177
+  %3183 = fmul <8 x double> %3182, %3181
+  %3184 = fcmp olt <8 x double> %3183, %3160
+  %3185 = select <8 x i1> %3184, <8 x i64> %3159, <8 x i64> zeroinitializer
+  %3186 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3185)
+  %3187 = icmp eq i64 %3186, 0
+  br i1 %3187, label %3201, label %3188
 
-3132:                                             ; preds = %3125
-  %3133 = load <8 x double>, ptr %3080, align 64, !tbaa !26
-  %3134 = select <8 x i1> %3128, <8 x double> %3118, <8 x double> %3133
-  br label %3138
+3188:                                             ; preds = %3176
+  %3189 = fneg <8 x double> %3181
+  %3190 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3189, <8 x double> %3182, <8 x double> %3160)
+  %3191 = icmp eq <8 x i64> %3185, zeroinitializer
+  %3192 = select <8 x i1> %3191, <8 x double> %3160, <8 x double> %3190
+  %3193 = select <8 x i1> %3191, <8 x double> %3156, <8 x double> %3177
+  %3194 = icmp eq i64 %3157, 1
+  br i1 %3194, label %3195, label %3198
 
-3135:                                             ; preds = %3125
-  %3136 = add nsw i64 %3094, -1
-  %3137 = icmp sgt i64 %3094, 1
-  br i1 %3137, label %3092, label %3138, !llvm.loop !113
+3195:                                             ; preds = %3188
+  %3196 = load <8 x double>, ptr %3143, align 64, !tbaa !26
+  %3197 = select <8 x i1> %3191, <8 x double> %3181, <8 x double> %3196
+  br label %3201
 
-3138:                                             ; preds = %3135, %3113, %3132, %3076
-  %3139 = phi <8 x double> [ %3078, %3076 ], [ %3129, %3132 ], [ %3097, %3113 ], [ %3129, %3135 ]
-  %3140 = phi <8 x double> [ %3067, %3076 ], [ %3130, %3132 ], [ %3093, %3113 ], [ %3130, %3135 ]
-  %3141 = phi <8 x double> [ %3084, %3076 ], [ %3134, %3132 ], [ %3118, %3113 ], [ %3118, %3135 ]
-  %3142 = fdiv <8 x double> %3139, %3141
-  %3143 = fsub <8 x double> %3140, %3142
-  %3144 = icmp eq <8 x i64> %3073, zeroinitializer
-  %3145 = select <8 x i1> %3144, <8 x double> %3067, <8 x double> %3143
-  br label %3146
+3198:                                             ; preds = %3188
+  %3199 = add nsw i64 %3157, -1
+  %3200 = icmp sgt i64 %3157, 1
+  br i1 %3200, label %3155, label %3201, !llvm.loop !113
 
-3146:                                             ; preds = %3138, %3065
-  %3147 = phi <8 x double> [ %3145, %3138 ], [ %3067, %3065 ]
-  %3148 = load <8 x double>, ptr %3053, align 64, !tbaa !26
-  %3149 = getelementptr inbounds nuw i8, ptr %3008, i64 2560
-  %3150 = load <8 x double>, ptr %3149, align 64, !tbaa !26
-  %3151 = getelementptr inbounds nuw i8, ptr %3008, i64 2624
-  %3152 = load <8 x double>, ptr %3151, align 64, !tbaa !26
-  %3153 = getelementptr inbounds nuw i8, ptr %3008, i64 2688
-  %3154 = load <8 x double>, ptr %3153, align 64, !tbaa !26
-  %3155 = getelementptr inbounds nuw i8, ptr %3008, i64 2752
-  %3156 = load <8 x double>, ptr %3155, align 64, !tbaa !26
-  %3157 = load <8 x double>, ptr %3008, align 64, !tbaa !26
-  %3158 = fmul <8 x double> %3157, splat (double 1.000000e-09)
-  br label %3159
+3201:                                             ; preds = %3198, %3176, %3195, %3139
+  %3202 = phi <8 x double> [ %3141, %3139 ], [ %3192, %3195 ], [ %3160, %3176 ], [ %3192, %3198 ]
+  %3203 = phi <8 x double> [ %3130, %3139 ], [ %3193, %3195 ], [ %3156, %3176 ], [ %3193, %3198 ]
+  %3204 = phi <8 x double> [ %3147, %3139 ], [ %3197, %3195 ], [ %3181, %3176 ], [ %3181, %3198 ]
+  %3205 = fdiv <8 x double> %3202, %3204
+  %3206 = fsub <8 x double> %3203, %3205
+  %3207 = icmp eq <8 x i64> %3136, zeroinitializer
+  %3208 = select <8 x i1> %3207, <8 x double> %3130, <8 x double> %3206
+  br label %3209
 
-3159:                                             ; preds = %3146, %3159
-  %3160 = phi <8 x i64> [ splat (i64 -1), %3146 ], [ %3177, %3159 ]
-  %3161 = phi i32 [ 0, %3146 ], [ %3178, %3159 ]
-  %3162 = phi <8 x double> [ %3148, %3146 ], [ %3174, %3159 ]
-  %3163 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3162, <8 x double> %3156, <8 x double> %3154)
-  %3164 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3162, <8 x double> %3163, <8 x double> %3152)
-  %3165 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3162, <8 x double> %3164, <8 x double> %3150)
-  %3166 = fsub <8 x double> %3165, %3147
-  %3167 = fmul <8 x double> %3162, splat (double 3.000000e+00)
-  %3168 = fmul <8 x double> %3167, %3156
-  %3169 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3154, <8 x double> splat (double 2.000000e+00), <8 x double> %3168)
-  %3170 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3162, <8 x double> %3169, <8 x double> %3152)
-  %3171 = fdiv <8 x double> %3166, %3170
-  %3172 = fsub <8 x double> %3162, %3171
-  %3173 = icmp eq <8 x i64> %3160, zeroinitializer
-  %3174 = select <8 x i1> %3173, <8 x double> %3162, <8 x double> %3172
-  %3175 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3171)
-  %3176 = fcmp oge <8 x double> %3175, %3158
-  %3177 = select <8 x i1> %3176, <8 x i64> %3160, <8 x i64> zeroinitializer
-  %3178 = add nuw nsw i32 %3161, 1
-  %3179 = icmp samesign ult i32 %3161, 3
-  %3180 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3177)
-  %3181 = icmp ne i64 %3180, 0
-  %3182 = select i1 %3179, i1 %3181, i1 false
-  br i1 %3182, label %3159, label %3183, !llvm.loop !114
-
-3183:                                             ; preds = %3159
-  %3184 = fmul <8 x double> %3157, splat (double 2.800000e-01)
-  %3185 = fcmp ogt <8 x double> %3174, %3184
-  %3186 = select <8 x i1> %3185, <8 x double> %3174, <8 x double> %3184
-  %3187 = fcmp olt <8 x double> %3186, %3157
-  %3188 = select <8 x i1> %3187, <8 x double> %3186, <8 x double> %3157
-  %3189 = fcmp olt <8 x double> %3041, %3036
-  %3190 = icmp eq <8 x i64> %3062, zeroinitializer
-  %3191 = select <8 x i1> %3190, <8 x i1> splat (i1 true), <8 x i1> %3189
-  %3192 = select <8 x i1> %3191, <8 x double> %3041, <8 x double> %3036
-  %3193 = fsub <8 x double> %3188, %3148
-  %3194 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3193)
-  %3195 = select <8 x i1> %3190, <8 x double> %3060, <8 x double> %3194
-  %3196 = select <8 x i1> %3190, <8 x double> %3148, <8 x double> %3188
-  store <8 x double> %3196, ptr %3053, align 64, !tbaa !26
-  %3197 = getelementptr inbounds nuw i8, ptr %3008, i64 3008
-  %3198 = load <8 x double>, ptr %3197, align 64, !tbaa !26
-  %3199 = select <8 x i1> %3190, <8 x double> %3198, <8 x double> %3147
-  store <8 x double> %3199, ptr %3197, align 64, !tbaa !26
-  %3200 = getelementptr inbounds nuw i8, ptr %3008, i64 6720
-  %3201 = load <8 x double>, ptr %3200, align 64, !tbaa !26
-  %3202 = fmul <8 x double> %3201, splat (double 2.000000e+00)
-  %3203 = getelementptr inbounds nuw i8, ptr %3008, i64 384
-  %3204 = load <8 x double>, ptr %3203, align 64, !tbaa !26
-  %3205 = getelementptr inbounds nuw i8, ptr %3008, i64 448
-  %3206 = load <8 x double>, ptr %3205, align 64, !tbaa !26
-  %3207 = getelementptr inbounds nuw i8, ptr %3008, i64 512
-  %3208 = load <8 x double>, ptr %3207, align 64, !tbaa !26
-  %3209 = fmul <8 x double> %3015, %3208
-  %3210 = fmul <8 x double> %3209, splat (double 0x3FD5555555555555)
-  %3211 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3206, <8 x double> splat (double 5.000000e-01), <8 x double> %3210)
-  %3212 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3015, <8 x double> %3211, <8 x double> %3204)
-  %3213 = fmul <8 x double> %3015, %3212
-  %3214 = getelementptr inbounds nuw i8, ptr %3008, i64 768
+3209:                                             ; preds = %3201, %3128
+  %3210 = phi <8 x double> [ %3208, %3201 ], [ %3130, %3128 ]
+  %3211 = load <8 x double>, ptr %3116, align 64, !tbaa !26
+  %3212 = getelementptr inbounds nuw i8, ptr %3071, i64 2560
+  %3213 = load <8 x double>, ptr %3212, align 64, !tbaa !26
+  %3214 = getelementptr inbounds nuw i8, ptr %3071, i64 2624
   %3215 = load <8 x double>, ptr %3214, align 64, !tbaa !26
-  %3216 = fneg <8 x double> %3215
-  %3217 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3216, <8 x double> %3015, <8 x double> %3213)
-  %3218 = fmul <8 x double> %3202, %3217
-  %3219 = fsub <8 x double> %3051, %3218
-  %3220 = select <8 x i1> %3190, <8 x double> %3051, <8 x double> %3219
-  %3221 = fsub <8 x double> %3036, %3192
+  %3216 = getelementptr inbounds nuw i8, ptr %3071, i64 2688
+  %3217 = load <8 x double>, ptr %3216, align 64, !tbaa !26
+  %3218 = getelementptr inbounds nuw i8, ptr %3071, i64 2752
+  %3219 = load <8 x double>, ptr %3218, align 64, !tbaa !26
+  %3220 = load <8 x double>, ptr %3071, align 64, !tbaa !26
+  %3221 = fmul <8 x double> %3220, splat (double 1.000000e-09)
   br label %3222
 
-3222:                                             ; preds = %3004, %3183
-  %3223 = phi <8 x double> [ %3052, %3004 ], [ %3221, %3183 ]
-  %3224 = phi <8 x double> [ %3060, %3004 ], [ %3195, %3183 ]
-  %3225 = phi <8 x double> [ %3041, %3004 ], [ %3192, %3183 ]
-  %3226 = phi <8 x double> [ %3051, %3004 ], [ %3220, %3183 ]
-  store <8 x double> %3223, ptr %3054, align 64, !tbaa !26
-  %3227 = getelementptr inbounds nuw i8, ptr %3008, i64 3136
-  store <8 x double> %3225, ptr %3227, align 64, !tbaa !26
-  %3228 = getelementptr inbounds nuw i8, ptr %3008, i64 3264
-  store <8 x double> %3033, ptr %3228, align 64, !tbaa !26
-  %3229 = getelementptr inbounds nuw i8, ptr %3008, i64 3456
-  store <8 x double> %3010, ptr %3229, align 64, !tbaa !26
-  %3230 = getelementptr inbounds nuw i8, ptr %3008, i64 3520
-  store <8 x double> %3015, ptr %3230, align 64, !tbaa !26
-  %3231 = getelementptr inbounds nuw i8, ptr %3008, i64 6976
-  %3232 = load <8 x double>, ptr %3231, align 64, !tbaa !26
-  %3233 = getelementptr inbounds nuw i8, ptr %3008, i64 7040
-  %3234 = load <8 x double>, ptr %3233, align 64, !tbaa !26
-  %3235 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3232, <8 x double> %3015, <8 x double> %3234)
-  %3236 = getelementptr inbounds nuw i8, ptr %3008, i64 6336
-  %3237 = load <8 x double>, ptr %3236, align 64, !tbaa !26
-  %3238 = getelementptr inbounds nuw i8, ptr %3008, i64 4096
-  %3239 = load <8 x double>, ptr %3238, align 64, !tbaa !26
-  %3240 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3023, <8 x double> %3239, <8 x double> %3237)
-  %3241 = getelementptr inbounds nuw i8, ptr %3008, i64 4864
-  %3242 = load <8 x double>, ptr %3241, align 64, !tbaa !26
-  %3243 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3029, <8 x double> %3242, <8 x double> %3240)
-  %3244 = fdiv <8 x double> %3243, %3032
-  %3245 = getelementptr inbounds nuw i8, ptr %3008, i64 3328
-  store <8 x double> %3244, ptr %3245, align 64, !tbaa !26
-  %3246 = getelementptr inbounds nuw i8, ptr %3008, i64 4160
-  %3247 = load <8 x double>, ptr %3246, align 64, !tbaa !26
-  %3248 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3023, <8 x double> %3247, <8 x double> %3226)
-  %3249 = getelementptr inbounds nuw i8, ptr %3008, i64 4928
-  %3250 = load <8 x double>, ptr %3249, align 64, !tbaa !26
-  %3251 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3029, <8 x double> %3250, <8 x double> %3248)
-  %3252 = fdiv <8 x double> %3251, %3032
-  %3253 = getelementptr inbounds nuw i8, ptr %3008, i64 3392
-  store <8 x double> %3252, ptr %3253, align 64, !tbaa !26
-  %3254 = getelementptr inbounds nuw i8, ptr %3008, i64 4352
-  %3255 = load <8 x double>, ptr %3254, align 64, !tbaa !26
-  %3256 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3023, <8 x double> %3255, <8 x double> %3235)
-  %3257 = getelementptr inbounds nuw i8, ptr %3008, i64 5120
-  %3258 = load <8 x double>, ptr %3257, align 64, !tbaa !26
-  %3259 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3029, <8 x double> %3258, <8 x double> %3256)
-  %3260 = fdiv <8 x double> %3259, %3032
-  %3261 = getelementptr inbounds nuw i8, ptr %3008, i64 3584
-  store <8 x double> %3260, ptr %3261, align 64, !tbaa !26
-  %3262 = fcmp ogt <8 x double> %3006, %3224
-  %3263 = select <8 x i1> %3262, <8 x double> %3006, <8 x double> %3224
-  %3264 = add nuw nsw i64 %3005, 1
-  %3265 = load i64, ptr %144, align 8, !tbaa !20
-  %3266 = icmp slt i64 %3264, %3265
-  br i1 %3266, label %3004, label %3267, !llvm.loop !115
+3222:                                             ; preds = %3209, %3222
+  %3223 = phi <8 x i64> [ splat (i64 -1), %3209 ], [ %3240, %3222 ]
+  %3224 = phi i32 [ 0, %3209 ], [ %3241, %3222 ]
+  %3225 = phi <8 x double> [ %3211, %3209 ], [ %3237, %3222 ]
+  %3226 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3225, <8 x double> %3219, <8 x double> %3217)
+  %3227 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3225, <8 x double> %3226, <8 x double> %3215)
+  %3228 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3225, <8 x double> %3227, <8 x double> %3213)
+  %3229 = fsub <8 x double> %3228, %3210
+  %3230 = fmul <8 x double> %3225, splat (double 3.000000e+00)
+  %3231 = fmul <8 x double> %3230, %3219
+  %3232 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3217, <8 x double> splat (double 2.000000e+00), <8 x double> %3231)
+  %3233 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3225, <8 x double> %3232, <8 x double> %3215)
+  %3234 = fdiv <8 x double> %3229, %3233
+  %3235 = fsub <8 x double> %3225, %3234
+  %3236 = icmp eq <8 x i64> %3223, zeroinitializer
+  %3237 = select <8 x i1> %3236, <8 x double> %3225, <8 x double> %3235
+  %3238 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3234)
+  %3239 = fcmp oge <8 x double> %3238, %3221
+  %3240 = select <8 x i1> %3239, <8 x i64> %3223, <8 x i64> zeroinitializer
+  %3241 = add nuw nsw i32 %3224, 1
+  %3242 = icmp samesign ult i32 %3224, 3
+  %3243 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3240)
+  %3244 = icmp ne i64 %3243, 0
+  %3245 = select i1 %3242, i1 %3244, i1 false
+  br i1 %3245, label %3222, label %3246, !llvm.loop !114
 
-3267:                                             ; preds = %3222, %2763
-  %3268 = phi i64 [ %2882, %2763 ], [ %3265, %3222 ]
-  %3269 = phi <8 x double> [ zeroinitializer, %2763 ], [ %3263, %3222 ]
-  %3270 = tail call double @llvm.vector.reduce.fmax.v8f64(<8 x double> %3269)
-  %3271 = insertelement <8 x double> poison, double %3270, i64 0
-  %3272 = shufflevector <8 x double> %3271, <8 x double> poison, <8 x i32> zeroinitializer
-  %3273 = load <8 x double>, ptr %166, align 64, !tbaa !26
-  %3274 = fadd <8 x double> %3273, splat (double 1.000000e+00)
-  store <8 x double> %3274, ptr %166, align 64, !tbaa !26
-  %3275 = load <8 x i64>, ptr %110, align 64, !tbaa !26
-  %3276 = load <8 x double>, ptr %203, align 64, !tbaa !26
-  %3277 = fcmp olt <8 x double> %3272, %3276
-  %3278 = load i64, ptr %204, align 32, !tbaa !24
-  %3279 = sitofp i64 %3278 to double
-  %3280 = insertelement <8 x double> poison, double %3279, i64 0
-  %3281 = shufflevector <8 x double> %3280, <8 x double> poison, <8 x i32> zeroinitializer
-  %3282 = fcmp oge <8 x double> %3274, %3281
-  %3283 = or <8 x i1> %3277, %3282
-  %3284 = select <8 x i1> %3283, <8 x i64> %3275, <8 x i64> zeroinitializer
-  store <8 x i64> %3284, ptr %133, align 64, !tbaa !26
-  %3285 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3284)
-  %3286 = icmp eq i64 %3285, 0
-  br i1 %3286, label %512, label %3287, !llvm.loop !53
+3246:                                             ; preds = %3222
+  %3247 = fmul <8 x double> %3220, splat (double 2.800000e-01)
+  %3248 = fcmp ogt <8 x double> %3237, %3247
+  %3249 = select <8 x i1> %3248, <8 x double> %3237, <8 x double> %3247
+  %3250 = fcmp olt <8 x double> %3249, %3220
+  %3251 = select <8 x i1> %3250, <8 x double> %3249, <8 x double> %3220
+  %3252 = fcmp olt <8 x double> %3104, %3099
+  %3253 = icmp eq <8 x i64> %3125, zeroinitializer
+  %3254 = select <8 x i1> %3253, <8 x i1> splat (i1 true), <8 x i1> %3252
+  %3255 = select <8 x i1> %3254, <8 x double> %3104, <8 x double> %3099
+  %3256 = fsub <8 x double> %3251, %3211
+  %3257 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3256)
+  %3258 = select <8 x i1> %3253, <8 x double> %3123, <8 x double> %3257
+  %3259 = select <8 x i1> %3253, <8 x double> %3211, <8 x double> %3251
+  store <8 x double> %3259, ptr %3116, align 64, !tbaa !26
+  %3260 = getelementptr inbounds nuw i8, ptr %3071, i64 3008
+  %3261 = load <8 x double>, ptr %3260, align 64, !tbaa !26
+  %3262 = select <8 x i1> %3253, <8 x double> %3261, <8 x double> %3210
+  store <8 x double> %3262, ptr %3260, align 64, !tbaa !26
+  %3263 = getelementptr inbounds nuw i8, ptr %3071, i64 6720
+  %3264 = load <8 x double>, ptr %3263, align 64, !tbaa !26
+  %3265 = fmul <8 x double> %3264, splat (double 2.000000e+00)
+  %3266 = getelementptr inbounds nuw i8, ptr %3071, i64 384
+  %3267 = load <8 x double>, ptr %3266, align 64, !tbaa !26
+  %3268 = getelementptr inbounds nuw i8, ptr %3071, i64 448
+  %3269 = load <8 x double>, ptr %3268, align 64, !tbaa !26
+  %3270 = getelementptr inbounds nuw i8, ptr %3071, i64 512
+  %3271 = load <8 x double>, ptr %3270, align 64, !tbaa !26
+  %3272 = fmul <8 x double> %3078, %3271
+  %3273 = fmul <8 x double> %3272, splat (double 0x3FD5555555555555)
+  %3274 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3269, <8 x double> splat (double 5.000000e-01), <8 x double> %3273)
+  %3275 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3078, <8 x double> %3274, <8 x double> %3267)
+  %3276 = fmul <8 x double> %3078, %3275
+  %3277 = getelementptr inbounds nuw i8, ptr %3071, i64 768
+  %3278 = load <8 x double>, ptr %3277, align 64, !tbaa !26
+  %3279 = fneg <8 x double> %3278
+  %3280 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3279, <8 x double> %3078, <8 x double> %3276)
+  %3281 = fmul <8 x double> %3265, %3280
+  %3282 = fsub <8 x double> %3114, %3281
+  %3283 = select <8 x i1> %3253, <8 x double> %3114, <8 x double> %3282
+  %3284 = fsub <8 x double> %3099, %3255
+  br label %3285
 
-3287:                                             ; preds = %3267
-  %3288 = icmp sgt i64 %3268, 0
-  br i1 %3288, label %3289, label %3291
+3285:                                             ; preds = %3067, %3246
+  %3286 = phi <8 x double> [ %3115, %3067 ], [ %3284, %3246 ]
+  %3287 = phi <8 x double> [ %3123, %3067 ], [ %3258, %3246 ]
+  %3288 = phi <8 x double> [ %3104, %3067 ], [ %3255, %3246 ]
+  %3289 = phi <8 x double> [ %3114, %3067 ], [ %3283, %3246 ]
+  store <8 x double> %3286, ptr %3117, align 64, !tbaa !26
+  %3290 = getelementptr inbounds nuw i8, ptr %3071, i64 3136
+  store <8 x double> %3288, ptr %3290, align 64, !tbaa !26
+  %3291 = getelementptr inbounds nuw i8, ptr %3071, i64 3264
+  store <8 x double> %3096, ptr %3291, align 64, !tbaa !26
+  %3292 = getelementptr inbounds nuw i8, ptr %3071, i64 3456
+  store <8 x double> %3073, ptr %3292, align 64, !tbaa !26
+  %3293 = getelementptr inbounds nuw i8, ptr %3071, i64 3520
+  store <8 x double> %3078, ptr %3293, align 64, !tbaa !26
+  %3294 = getelementptr inbounds nuw i8, ptr %3071, i64 6976
+  %3295 = load <8 x double>, ptr %3294, align 64, !tbaa !26
+  %3296 = getelementptr inbounds nuw i8, ptr %3071, i64 7040
+  %3297 = load <8 x double>, ptr %3296, align 64, !tbaa !26
+  %3298 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3295, <8 x double> %3078, <8 x double> %3297)
+  %3299 = getelementptr inbounds nuw i8, ptr %3071, i64 6336
+  %3300 = load <8 x double>, ptr %3299, align 64, !tbaa !26
+  %3301 = getelementptr inbounds nuw i8, ptr %3071, i64 4096
+  %3302 = load <8 x double>, ptr %3301, align 64, !tbaa !26
+  %3303 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3086, <8 x double> %3302, <8 x double> %3300)
+  %3304 = getelementptr inbounds nuw i8, ptr %3071, i64 4864
+  %3305 = load <8 x double>, ptr %3304, align 64, !tbaa !26
+  %3306 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3092, <8 x double> %3305, <8 x double> %3303)
+  %3307 = fdiv <8 x double> %3306, %3095
+  %3308 = getelementptr inbounds nuw i8, ptr %3071, i64 3328
+  store <8 x double> %3307, ptr %3308, align 64, !tbaa !26
+  %3309 = getelementptr inbounds nuw i8, ptr %3071, i64 4160
+  %3310 = load <8 x double>, ptr %3309, align 64, !tbaa !26
+  %3311 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3086, <8 x double> %3310, <8 x double> %3289)
+  %3312 = getelementptr inbounds nuw i8, ptr %3071, i64 4928
+  %3313 = load <8 x double>, ptr %3312, align 64, !tbaa !26
+  %3314 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3092, <8 x double> %3313, <8 x double> %3311)
+  %3315 = fdiv <8 x double> %3314, %3095
+  %3316 = getelementptr inbounds nuw i8, ptr %3071, i64 3392
+  store <8 x double> %3315, ptr %3316, align 64, !tbaa !26
+  %3317 = getelementptr inbounds nuw i8, ptr %3071, i64 4352
+  %3318 = load <8 x double>, ptr %3317, align 64, !tbaa !26
+  %3319 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3086, <8 x double> %3318, <8 x double> %3298)
+  %3320 = getelementptr inbounds nuw i8, ptr %3071, i64 5120
+  %3321 = load <8 x double>, ptr %3320, align 64, !tbaa !26
+  %3322 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3092, <8 x double> %3321, <8 x double> %3319)
+  %3323 = fdiv <8 x double> %3322, %3095
+  %3324 = getelementptr inbounds nuw i8, ptr %3071, i64 3584
+  store <8 x double> %3323, ptr %3324, align 64, !tbaa !26
+  %3325 = fcmp ogt <8 x double> %3069, %3287
+  %3326 = select <8 x i1> %3325, <8 x double> %3069, <8 x double> %3287
+  %3327 = add nuw nsw i64 %3068, 1
+  %3328 = load i64, ptr %156, align 8, !tbaa !20
+  %3329 = icmp slt i64 %3327, %3328
+  br i1 %3329, label %3067, label %3330, !llvm.loop !115
 
-3289:                                             ; preds = %3287
-  %3290 = icmp eq <8 x i64> %3284, zeroinitializer
-  br label %3599
+3330:                                             ; preds = %3285, %2814
+  %3331 = phi i64 [ %2945, %2814 ], [ %3328, %3285 ]
+  %3332 = phi <8 x double> [ zeroinitializer, %2814 ], [ %3326, %3285 ]
+  %3333 = tail call double @llvm.vector.reduce.fmax.v8f64(<8 x double> %3332)
+  %3334 = insertelement <8 x double> poison, double %3333, i64 0
+  %3335 = shufflevector <8 x double> %3334, <8 x double> poison, <8 x i32> zeroinitializer
+  %3336 = load <8 x double>, ptr %171, align 64, !tbaa !26
+  %3337 = fadd <8 x double> %3336, splat (double 1.000000e+00)
+  store <8 x double> %3337, ptr %171, align 64, !tbaa !26
+  %3338 = load <8 x i64>, ptr %110, align 64, !tbaa !26
+  %3339 = load <8 x double>, ptr %208, align 64, !tbaa !26
+  %3340 = fcmp olt <8 x double> %3335, %3339
+  %3341 = load i64, ptr %209, align 32, !tbaa !24
+  %3342 = sitofp i64 %3341 to double
+  %3343 = insertelement <8 x double> poison, double %3342, i64 0
+  %3344 = shufflevector <8 x double> %3343, <8 x double> poison, <8 x i32> zeroinitializer
+  %3345 = fcmp oge <8 x double> %3337, %3344
+  %3346 = or <8 x i1> %3340, %3345
+  %3347 = select <8 x i1> %3346, <8 x i64> %3338, <8 x i64> zeroinitializer
+  store <8 x i64> %3347, ptr %133, align 64, !tbaa !26
+  %3348 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3347)
+  %3349 = icmp eq i64 %3348, 0
+  br i1 %3349, label %515, label %3350, !llvm.loop !53
 
-3291:                                             ; preds = %3647, %3287
-  %3292 = phi i64 [ %3268, %3287 ], [ %3653, %3647 ]
-  %3293 = load <8 x double>, ptr %205, align 64, !tbaa !26
-  %3294 = fadd <8 x double> %3293, splat (double 1.000000e+00)
-  %3295 = icmp eq <8 x i64> %3284, zeroinitializer
-  %3296 = select <8 x i1> %3295, <8 x double> %3293, <8 x double> %3294
-  store <8 x double> %3296, ptr %205, align 64, !tbaa !26
-  %3297 = fcmp ogt <8 x double> %3296, splat (double 4.000000e+01)
-  %3298 = select <8 x i1> %3297, <8 x i64> %3284, <8 x i64> zeroinitializer
-  %3299 = xor <8 x i64> %3298, %3284
-  %3300 = load <8 x double>, ptr %127, align 64, !tbaa !26
-  %3301 = fadd <8 x double> %3300, splat (double 1.000000e+00)
-  %3302 = icmp eq <8 x i64> %3298, zeroinitializer
-  %3303 = select <8 x i1> %3302, <8 x double> %3300, <8 x double> %3301
-  store <8 x double> %3303, ptr %127, align 64, !tbaa !26
-  %3304 = load <8 x double>, ptr %194, align 64, !tbaa !26
-  %3305 = load <8 x double>, ptr %206, align 64, !tbaa !26
-  %3306 = fsub <8 x double> %3304, %3305
-  %3307 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3306)
-  %3308 = load <8 x double>, ptr %207, align 64, !tbaa !26
-  %3309 = fmul <8 x double> %3308, splat (double 1.500000e+00)
-  %3310 = fcmp ogt <8 x double> %3307, %3309
-  %3311 = load <8 x double>, ptr %146, align 64, !tbaa !26
-  %3312 = fcmp ogt <8 x double> %3311, splat (double 2.000000e-03)
-  %3313 = load <8 x double>, ptr %170, align 64, !tbaa !26
-  %3314 = fcmp oeq <8 x double> %3313, zeroinitializer
-  %3315 = and <8 x i1> %3310, %3314
-  %3316 = and <8 x i1> %3312, %3315
-  %3317 = fdiv <8 x double> %3308, %3307
-  %3318 = select <8 x i1> %3316, <8 x i64> %3299, <8 x i64> zeroinitializer
-  %3319 = load <8 x double>, ptr %143, align 64, !tbaa !26
-  %3320 = fcmp ogt <8 x double> %3319, %3311
-  %3321 = select <8 x i1> %3320, <8 x double> %3319, <8 x double> %3311
-  %3322 = select <8 x i1> %3316, <8 x double> zeroinitializer, <8 x double> %3321
-  %3323 = icmp eq <8 x i64> %3318, zeroinitializer
-  %3324 = select <8 x i1> %3323, <8 x double> %3319, <8 x double> %3322
-  store <8 x double> %3324, ptr %143, align 64, !tbaa !26
-  %3325 = fcmp ogt <8 x double> %3317, splat (double 5.000000e-02)
-  %3326 = select <8 x i1> %3325, <8 x double> %3317, <8 x double> splat (double 5.000000e-02)
-  %3327 = fcmp olt <8 x double> %3326, splat (double 0x3FEE666666666666)
-  %3328 = select <8 x i1> %3327, <8 x double> %3326, <8 x double> splat (double 0x3FEE666666666666)
-  %3329 = fmul <8 x double> %3311, %3328
-  %3330 = fcmp ogt <8 x double> %3329, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3331 = select <8 x i1> %3330, <8 x double> %3329, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3332 = load <8 x double>, ptr %139, align 64, !tbaa !26
-  %3333 = select <8 x i1> %3323, <8 x double> %3332, <8 x double> %3331
-  store <8 x double> %3333, ptr %139, align 64, !tbaa !26
-  %3334 = load <8 x double>, ptr %124, align 64, !tbaa !26
-  %3335 = fadd <8 x double> %3334, splat (double 1.000000e+00)
-  %3336 = select <8 x i1> %3323, <8 x double> %3334, <8 x double> %3335
-  store <8 x double> %3336, ptr %124, align 64, !tbaa !26
-  %3337 = xor <8 x i64> %3318, %3299
-  %3338 = icmp sgt i64 %3292, 0
-  br i1 %3338, label %3339, label %3429
+3350:                                             ; preds = %3330
+  %3351 = icmp sgt i64 %3331, 0
+  br i1 %3351, label %3352, label %3354
 
-3339:                                             ; preds = %3291
-  %3340 = load ptr, ptr %129, align 8, !tbaa !28
-  %3341 = fcmp ogt <8 x double> %3311, splat (double 0x3E7AD7F29ABCAF48)
-  %3342 = fcmp ogt <8 x double> %3311, splat (double 1.000000e-05)
-  %3343 = fcmp ogt <8 x double> %3311, splat (double 1.000000e-04)
-  br label %3344
+3352:                                             ; preds = %3350
+  %3353 = icmp eq <8 x i64> %3347, zeroinitializer
+  br label %3668
 
-3344:                                             ; preds = %3339, %3344
-  %3345 = phi i64 [ 0, %3339 ], [ %3427, %3344 ]
-  %3346 = phi <8 x double> [ splat (double 1.000000e+00), %3339 ], [ %3426, %3344 ]
-  %3347 = phi <8 x i64> [ zeroinitializer, %3339 ], [ %3374, %3344 ]
-  %3348 = phi <8 x i64> [ zeroinitializer, %3339 ], [ %3423, %3344 ]
-  %3349 = getelementptr inbounds nuw %struct.Piece, ptr %3340, i64 %3345
-  %3350 = getelementptr inbounds nuw i8, ptr %3349, i64 3072
-  %3351 = load <8 x double>, ptr %3350, align 64, !tbaa !26
-  %3352 = getelementptr inbounds nuw i8, ptr %3349, i64 3840
-  %3353 = load <8 x double>, ptr %3352, align 64, !tbaa !26
-  %3354 = getelementptr inbounds nuw i8, ptr %3349, i64 7360
-  %3355 = load <8 x i64>, ptr %3354, align 64, !tbaa !26
-  %3356 = xor <8 x i64> %3355, splat (i64 -1)
-  %3357 = getelementptr inbounds nuw i8, ptr %3349, i64 896
-  %3358 = load <8 x double>, ptr %3357, align 64, !tbaa !26
-  %3359 = fmul <8 x double> %3358, splat (double 1.000000e-04)
-  %3360 = fcmp ogt <8 x double> %3359, splat (double 0x3E7AD7F29ABCAF48)
-  %3361 = fneg <8 x double> %3359
-  %3362 = select <8 x i1> %3360, <8 x double> %3361, <8 x double> splat (double 0xBE7AD7F29ABCAF48)
-  %3363 = fcmp olt <8 x double> %3351, %3362
-  %3364 = select <8 x i1> %3363, <8 x i64> %3356, <8 x i64> zeroinitializer
-  %3365 = fcmp ole <8 x double> %3353, zeroinitializer
-  %3366 = select <8 x i1> %3365, <8 x i64> %3364, <8 x i64> zeroinitializer
-  %3367 = getelementptr inbounds nuw i8, ptr %3349, i64 832
-  %3368 = load <8 x double>, ptr %3367, align 64, !tbaa !26
-  %3369 = fmul <8 x double> %3368, splat (double -3.000000e-07)
-  %3370 = fcmp olt <8 x double> %3351, %3369
-  %3371 = select <8 x i1> %3341, <8 x i1> %3370, <8 x i1> zeroinitializer
-  %3372 = select <8 x i1> %3371, <8 x i64> %3366, <8 x i64> zeroinitializer
-  %3373 = or <8 x i64> %3372, %3348
-  %3374 = or <8 x i64> %3372, %3347
-  %3375 = fcmp olt <8 x double> %3346, splat (double 3.000000e-01)
-  %3376 = icmp eq <8 x i64> %3372, zeroinitializer
-  %3377 = select <8 x i1> %3376, <8 x i1> splat (i1 true), <8 x i1> %3375
-  %3378 = select <8 x i1> %3377, <8 x double> %3346, <8 x double> splat (double 3.000000e-01)
-  %3379 = xor <8 x i64> %3366, splat (i64 -1)
-  %3380 = and <8 x i64> %3364, %3379
-  %3381 = select <8 x i1> %3342, <8 x i64> %3380, <8 x i64> zeroinitializer
-  %3382 = fsub <8 x double> %3353, %3351
-  %3383 = fdiv <8 x double> %3353, %3382
-  %3384 = or <8 x i64> %3373, %3381
-  %3385 = fcmp olt <8 x double> %3378, %3383
+3354:                                             ; preds = %3716, %3350
+  %3355 = phi i64 [ %3331, %3350 ], [ %3722, %3716 ]
+  %3356 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %3357 = fadd <8 x double> %3356, splat (double 1.000000e+00)
+  %3358 = icmp eq <8 x i64> %3347, zeroinitializer
+  %3359 = select <8 x i1> %3358, <8 x double> %3356, <8 x double> %3357
+  store <8 x double> %3359, ptr %161, align 64, !tbaa !26
+  %3360 = fcmp ogt <8 x double> %3359, splat (double 4.000000e+01)
+  %3361 = select <8 x i1> %3360, <8 x i64> %3347, <8 x i64> zeroinitializer
+  %3362 = xor <8 x i64> %3361, %3347
+  %3363 = load <8 x double>, ptr %127, align 64, !tbaa !26
+  %3364 = fadd <8 x double> %3363, splat (double 1.000000e+00)
+  %3365 = icmp eq <8 x i64> %3361, zeroinitializer
+  %3366 = select <8 x i1> %3365, <8 x double> %3363, <8 x double> %3364
+  store <8 x double> %3366, ptr %127, align 64, !tbaa !26
+  %3367 = load <8 x double>, ptr %199, align 64, !tbaa !26
+  %3368 = load <8 x double>, ptr %210, align 64, !tbaa !26
+  %3369 = fsub <8 x double> %3367, %3368
+  %3370 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3369)
+  %3371 = load <8 x double>, ptr %211, align 64, !tbaa !26
+  %3372 = fmul <8 x double> %3371, splat (double 1.500000e+00)
+  %3373 = fcmp ogt <8 x double> %3370, %3372
+  %3374 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %3375 = fcmp ogt <8 x double> %3374, splat (double 2.000000e-03)
+  %3376 = load <8 x double>, ptr %175, align 64, !tbaa !26
+  %3377 = fcmp oeq <8 x double> %3376, zeroinitializer
+  %3378 = and <8 x i1> %3373, %3377
+  %3379 = and <8 x i1> %3375, %3378
+  %3380 = fdiv <8 x double> %3371, %3370
+  %3381 = select <8 x i1> %3379, <8 x i64> %3362, <8 x i64> zeroinitializer
+  %3382 = load <8 x double>, ptr %159, align 64, !tbaa !26
+  %3383 = fcmp ogt <8 x double> %3382, %3374
+  %3384 = select <8 x i1> %3383, <8 x double> %3382, <8 x double> %3374
+  %3385 = select <8 x i1> %3379, <8 x double> zeroinitializer, <8 x double> %3384
   %3386 = icmp eq <8 x i64> %3381, zeroinitializer
-  %3387 = select <8 x i1> %3386, <8 x i1> splat (i1 true), <8 x i1> %3385
-  %3388 = select <8 x i1> %3387, <8 x double> %3378, <8 x double> %3383
-  %3389 = getelementptr inbounds nuw i8, ptr %3349, i64 3776
-  %3390 = load <8 x double>, ptr %3389, align 64, !tbaa !26
-  %3391 = getelementptr inbounds nuw i8, ptr %3349, i64 3008
-  %3392 = load <8 x double>, ptr %3391, align 64, !tbaa !26
-  %3393 = getelementptr inbounds nuw i8, ptr %3349, i64 7296
-  %3394 = load <8 x double>, ptr %3393, align 64, !tbaa !26
-  %3395 = fcmp oeq <8 x double> %3394, zeroinitializer
-  %3396 = getelementptr inbounds nuw i8, ptr %3349, i64 1472
-  %3397 = load <8 x double>, ptr %3396, align 64, !tbaa !26
-  %3398 = fmul <8 x double> %3397, splat (double 0x3FEFF7CED916872B)
-  %3399 = fcmp olt <8 x double> %3392, %3398
-  %3400 = and <8 x i1> %3395, %3399
-  %3401 = and <8 x i1> %3343, %3400
-  %3402 = fsub <8 x double> %3390, %3397
-  %3403 = fsub <8 x double> %3390, %3392
-  %3404 = fdiv <8 x double> %3402, %3403
-  %3405 = fcmp uge <8 x double> %3388, %3404
-  %3406 = select <8 x i1> %3401, <8 x i1> %3405, <8 x i1> zeroinitializer
-  %3407 = select <8 x i1> %3406, <8 x double> %3404, <8 x double> %3388
-  %3408 = fcmp oeq <8 x double> %3394, splat (double 1.000000e+00)
-  %3409 = getelementptr inbounds nuw i8, ptr %3349, i64 3264
-  %3410 = load <8 x double>, ptr %3409, align 64, !tbaa !26
-  %3411 = getelementptr inbounds nuw i8, ptr %3349, i64 1600
-  %3412 = load <8 x double>, ptr %3411, align 64, !tbaa !26
-  %3413 = fmul <8 x double> %3412, splat (double 1.000100e+00)
-  %3414 = fcmp ogt <8 x double> %3410, %3413
-  %3415 = and <8 x i1> %3408, %3414
-  %3416 = and <8 x i1> %3343, %3415
-  %3417 = getelementptr inbounds nuw i8, ptr %3349, i64 4032
-  %3418 = load <8 x double>, ptr %3417, align 64, !tbaa !26
-  %3419 = fsub <8 x double> %3412, %3418
-  %3420 = fsub <8 x double> %3410, %3418
-  %3421 = fdiv <8 x double> %3419, %3420
-  %3422 = select <8 x i1> %3415, <8 x i1> %3343, <8 x i1> %3401
-  %3423 = select <8 x i1> %3422, <8 x i64> splat (i64 -1), <8 x i64> %3384
-  %3424 = fcmp uge <8 x double> %3407, %3421
-  %3425 = select <8 x i1> %3416, <8 x i1> %3424, <8 x i1> zeroinitializer
-  %3426 = select <8 x i1> %3425, <8 x double> %3421, <8 x double> %3407
-  %3427 = add nuw nsw i64 %3345, 1
-  %3428 = icmp eq i64 %3427, %3292
-  br i1 %3428, label %3429, label %3344, !llvm.loop !116
+  %3387 = select <8 x i1> %3386, <8 x double> %3382, <8 x double> %3385
+  store <8 x double> %3387, ptr %159, align 64, !tbaa !26
+  %3388 = fcmp ogt <8 x double> %3380, splat (double 5.000000e-02)
+  %3389 = select <8 x i1> %3388, <8 x double> %3380, <8 x double> splat (double 5.000000e-02)
+  %3390 = fcmp olt <8 x double> %3389, splat (double 0x3FEE666666666666)
+  %3391 = select <8 x i1> %3390, <8 x double> %3389, <8 x double> splat (double 0x3FEE666666666666)
+  %3392 = fmul <8 x double> %3374, %3391
+  %3393 = fcmp ogt <8 x double> %3392, splat (double 0x3EB0C6F7A0B5ED8D)
+  %3394 = select <8 x i1> %3393, <8 x double> %3392, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %3395 = load <8 x double>, ptr %139, align 64, !tbaa !26
+  %3396 = select <8 x i1> %3386, <8 x double> %3395, <8 x double> %3394
+  store <8 x double> %3396, ptr %139, align 64, !tbaa !26
+  %3397 = load <8 x double>, ptr %124, align 64, !tbaa !26
+  %3398 = fadd <8 x double> %3397, splat (double 1.000000e+00)
+  %3399 = select <8 x i1> %3386, <8 x double> %3397, <8 x double> %3398
+  store <8 x double> %3399, ptr %124, align 64, !tbaa !26
+  %3400 = xor <8 x i64> %3381, %3362
+  %3401 = icmp sgt i64 %3355, 0
+  br i1 %3401, label %3402, label %3498
 
-3429:                                             ; preds = %3344, %3291
-  %3430 = phi <8 x i64> [ zeroinitializer, %3291 ], [ %3423, %3344 ]
-  %3431 = phi <8 x i64> [ zeroinitializer, %3291 ], [ %3374, %3344 ]
-  %3432 = phi <8 x double> [ splat (double 1.000000e+00), %3291 ], [ %3426, %3344 ]
-  %3433 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3430)
-  %3434 = icmp eq i64 %3433, 0
-  %3435 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3431)
-  %3436 = icmp eq i64 %3435, 0
-  %3437 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %3432)
-  %3438 = insertelement <8 x double> poison, double %3437, i64 0
-  %3439 = shufflevector <8 x double> %3438, <8 x double> poison, <8 x i32> zeroinitializer
-  %3440 = select i1 %3434, <8 x i64> zeroinitializer, <8 x i64> %3337
-  %3441 = fcmp ogt <8 x double> %3324, %3311
-  %3442 = select <8 x i1> %3441, <8 x double> %3324, <8 x double> %3311
-  %3443 = select i1 %3436, <8 x i1> splat (i1 true), <8 x i1> zeroinitializer
-  %3444 = select <8 x i1> %3443, <8 x double> %3442, <8 x double> zeroinitializer
-  %3445 = icmp eq <8 x i64> %3440, zeroinitializer
-  %3446 = select <8 x i1> %3445, <8 x double> %3324, <8 x double> %3444
-  %3447 = fcmp ogt <8 x double> %3439, splat (double 5.000000e-02)
-  %3448 = select <8 x i1> %3447, <8 x double> %3439, <8 x double> splat (double 5.000000e-02)
-  %3449 = fcmp olt <8 x double> %3448, splat (double 0x3FEE666666666666)
-  %3450 = select <8 x i1> %3449, <8 x double> %3448, <8 x double> splat (double 0x3FEE666666666666)
-  %3451 = fmul <8 x double> %3311, %3450
-  %3452 = fcmp ogt <8 x double> %3451, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3453 = select <8 x i1> %3452, <8 x double> %3451, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3454 = select <8 x i1> %3445, <8 x double> %3333, <8 x double> %3453
-  %3455 = fadd <8 x double> %3336, splat (double 1.000000e+00)
-  %3456 = select <8 x i1> %3445, <8 x double> %3336, <8 x double> %3455
-  %3457 = xor <8 x i64> %3440, %3337
-  %3458 = load <8 x double>, ptr %208, align 64, !tbaa !26
-  %3459 = fmul <8 x double> %3458, splat (double 5.000000e-01)
-  %3460 = load <8 x double>, ptr %196, align 64, !tbaa !26
-  %3461 = load <8 x i64>, ptr %154, align 64, !tbaa !26
-  %3462 = fneg <8 x double> %3459
-  %3463 = icmp eq <8 x i64> %3461, zeroinitializer
-  %3464 = select <8 x i1> %3463, <8 x double> %3462, <8 x double> %3459
-  %3465 = fadd <8 x double> %3460, %3464
-  %3466 = load <8 x double>, ptr %152, align 64, !tbaa !26
-  %3467 = fsub <8 x double> %3466, %3465
-  %3468 = load <8 x double>, ptr %151, align 64, !tbaa !26
-  %3469 = fsub <8 x double> %3468, %3465
-  %3470 = fneg <8 x double> %3467
-  %3471 = select <8 x i1> %3463, <8 x double> %3470, <8 x double> %3467
-  %3472 = fneg <8 x double> %3469
-  %3473 = select <8 x i1> %3463, <8 x double> %3472, <8 x double> %3469
-  %3474 = load <8 x double>, ptr %161, align 64, !tbaa !26
-  %3475 = fcmp oeq <8 x double> %3474, zeroinitializer
-  %3476 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %3477 = fcmp oeq <8 x double> %3476, zeroinitializer
-  %3478 = and <8 x i1> %3475, %3477
-  %3479 = fcmp olt <8 x double> %3471, splat (double -1.000000e-03)
-  %3480 = and <8 x i1> %3478, %3479
-  %3481 = fcmp ogt <8 x double> %3473, splat (double 4.000000e-03)
-  %3482 = and <8 x i1> %3481, %3480
-  %3483 = and <8 x i1> %3312, %3482
-  %3484 = fsub <8 x double> %3471, %3473
-  %3485 = fdiv <8 x double> %3471, %3484
-  %3486 = select <8 x i1> %3483, <8 x i64> %3457, <8 x i64> zeroinitializer
-  %3487 = fcmp ogt <8 x double> %3446, %3311
-  %3488 = icmp eq <8 x i64> %3486, zeroinitializer
-  %3489 = select <8 x i1> %3488, <8 x i1> splat (i1 true), <8 x i1> %3487
-  %3490 = select <8 x i1> %3489, <8 x double> %3446, <8 x double> %3311
-  store <8 x double> %3490, ptr %143, align 64, !tbaa !26
-  %3491 = fcmp ogt <8 x double> %3485, splat (double 5.000000e-02)
-  %3492 = select <8 x i1> %3491, <8 x double> %3485, <8 x double> splat (double 5.000000e-02)
-  %3493 = fcmp olt <8 x double> %3492, splat (double 0x3FEE666666666666)
-  %3494 = select <8 x i1> %3493, <8 x double> %3492, <8 x double> splat (double 0x3FEE666666666666)
-  %3495 = fmul <8 x double> %3311, %3494
-  %3496 = fcmp ogt <8 x double> %3495, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3497 = select <8 x i1> %3496, <8 x double> %3495, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3498 = select <8 x i1> %3488, <8 x double> %3454, <8 x double> %3497
-  store <8 x double> %3498, ptr %139, align 64, !tbaa !26
-  %3499 = fadd <8 x double> %3456, splat (double 1.000000e+00)
-  %3500 = select <8 x i1> %3488, <8 x double> %3456, <8 x double> %3499
-  store <8 x double> %3500, ptr %124, align 64, !tbaa !26
-  %3501 = xor <8 x i64> %3486, %3457
-  %3502 = load <8 x double>, ptr %209, align 64, !tbaa !26
-  %3503 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %3504 = load <8 x double>, ptr %173, align 64, !tbaa !26
-  %3505 = fsub <8 x double> %3503, %3504
-  %3506 = load <8 x double>, ptr %210, align 64, !tbaa !26
-  %3507 = fcmp une <8 x double> %3506, splat (double 1.000000e+00)
-  %3508 = load <8 x double>, ptr %211, align 64, !tbaa !26
-  %3509 = fsub <8 x double> %3466, %3508
-  %3510 = select <8 x i1> %3507, <8 x double> splat (double -1.000000e+00), <8 x double> %3509
-  %3511 = fcmp une <8 x double> %3506, splat (double 2.000000e+00)
-  %3512 = fsub <8 x double> %3502, %3508
-  %3513 = select <8 x i1> %3511, <8 x double> %3510, <8 x double> %3512
-  %3514 = fcmp une <8 x double> %3506, splat (double 3.000000e+00)
-  %3515 = fsub <8 x double> %3505, %3508
-  %3516 = select <8 x i1> %3514, <8 x double> %3513, <8 x double> %3515
-  %3517 = fcmp une <8 x double> %3506, splat (double 4.000000e+00)
-  %3518 = fsub <8 x double> %3508, %3505
-  %3519 = select <8 x i1> %3517, <8 x double> %3516, <8 x double> %3518
-  br i1 %3338, label %3520, label %3552
+3402:                                             ; preds = %3354
+  %3403 = load ptr, ptr %129, align 8, !tbaa !28
+  %3404 = load <8 x double>, ptr %136, align 64, !tbaa !26
+  %3405 = load <8 x double>, ptr %137, align 64, !tbaa !26
+  %3406 = fcmp une <8 x double> %3404, %3405
+  %3407 = fcmp ule <8 x double> %3404, zeroinitializer
+  %3408 = or <8 x i1> %3407, %3406
+  %3409 = fcmp ogt <8 x double> %3374, splat (double 0x3E7AD7F29ABCAF48)
+  %3410 = fcmp ogt <8 x double> %3374, splat (double 1.000000e-05)
+  %3411 = fcmp ogt <8 x double> %3374, splat (double 1.000000e-04)
+  br label %3412
 
-3520:                                             ; preds = %3429
-  %3521 = load ptr, ptr %129, align 8, !tbaa !28
-  %3522 = and i64 %3292, 1
-  %3523 = icmp eq i64 %3292, 1
-  br i1 %3523, label %3542, label %3524
+3412:                                             ; preds = %3402, %3412
+  %3413 = phi i64 [ 0, %3402 ], [ %3496, %3412 ]
+  %3414 = phi <8 x double> [ splat (double 1.000000e+00), %3402 ], [ %3495, %3412 ]
+  %3415 = phi <8 x i64> [ zeroinitializer, %3402 ], [ %3443, %3412 ]
+  %3416 = phi <8 x i64> [ zeroinitializer, %3402 ], [ %3492, %3412 ]
+  %3417 = getelementptr inbounds nuw %struct.Piece, ptr %3403, i64 %3413
+  %3418 = getelementptr inbounds nuw i8, ptr %3417, i64 3072
+  %3419 = load <8 x double>, ptr %3418, align 64, !tbaa !26
+  %3420 = getelementptr inbounds nuw i8, ptr %3417, i64 3840
+  %3421 = load <8 x double>, ptr %3420, align 64, !tbaa !26
+  %3422 = getelementptr inbounds nuw i8, ptr %3417, i64 7360
+  %3423 = load <8 x i64>, ptr %3422, align 64, !tbaa !26
+  %3424 = xor <8 x i64> %3423, splat (i64 -1)
+  %3425 = getelementptr inbounds nuw i8, ptr %3417, i64 896
+  %3426 = load <8 x double>, ptr %3425, align 64, !tbaa !26
+  %3427 = fmul <8 x double> %3426, splat (double 1.000000e-03)
+  %3428 = fcmp ogt <8 x double> %3427, splat (double 0x3E7AD7F29ABCAF48)
+  %3429 = fneg <8 x double> %3427
+  %3430 = select <8 x i1> %3428, <8 x double> %3429, <8 x double> splat (double 0xBE7AD7F29ABCAF48)
+  %3431 = fcmp olt <8 x double> %3419, %3430
+  %3432 = select <8 x i1> %3431, <8 x i1> %3408, <8 x i1> zeroinitializer
+  %3433 = select <8 x i1> %3432, <8 x i64> %3424, <8 x i64> zeroinitializer
+  %3434 = fcmp ole <8 x double> %3421, zeroinitializer
+  %3435 = select <8 x i1> %3434, <8 x i64> %3433, <8 x i64> zeroinitializer
+  %3436 = getelementptr inbounds nuw i8, ptr %3417, i64 832
+  %3437 = load <8 x double>, ptr %3436, align 64, !tbaa !26
+  %3438 = fmul <8 x double> %3437, splat (double -3.000000e-07)
+  %3439 = fcmp olt <8 x double> %3419, %3438
+  %3440 = select <8 x i1> %3409, <8 x i1> %3439, <8 x i1> zeroinitializer
+  %3441 = select <8 x i1> %3440, <8 x i64> %3435, <8 x i64> zeroinitializer
+  %3442 = or <8 x i64> %3441, %3416
+  %3443 = or <8 x i64> %3441, %3415
+  %3444 = fcmp olt <8 x double> %3414, splat (double 3.000000e-01)
+  %3445 = icmp eq <8 x i64> %3441, zeroinitializer
+  %3446 = select <8 x i1> %3445, <8 x i1> splat (i1 true), <8 x i1> %3444
+  %3447 = select <8 x i1> %3446, <8 x double> %3414, <8 x double> splat (double 3.000000e-01)
+  %3448 = xor <8 x i64> %3435, splat (i64 -1)
+  %3449 = and <8 x i64> %3433, %3448
+  %3450 = select <8 x i1> %3410, <8 x i64> %3449, <8 x i64> zeroinitializer
+  %3451 = fsub <8 x double> %3421, %3419
+  %3452 = fdiv <8 x double> %3421, %3451
+  %3453 = or <8 x i64> %3442, %3450
+  %3454 = fcmp olt <8 x double> %3447, %3452
+  %3455 = icmp eq <8 x i64> %3450, zeroinitializer
+  %3456 = select <8 x i1> %3455, <8 x i1> splat (i1 true), <8 x i1> %3454
+  %3457 = select <8 x i1> %3456, <8 x double> %3447, <8 x double> %3452
+  %3458 = getelementptr inbounds nuw i8, ptr %3417, i64 3776
+  %3459 = load <8 x double>, ptr %3458, align 64, !tbaa !26
+  %3460 = getelementptr inbounds nuw i8, ptr %3417, i64 3008
+  %3461 = load <8 x double>, ptr %3460, align 64, !tbaa !26
+  %3462 = getelementptr inbounds nuw i8, ptr %3417, i64 7296
+  %3463 = load <8 x double>, ptr %3462, align 64, !tbaa !26
+  %3464 = fcmp oeq <8 x double> %3463, zeroinitializer
+  %3465 = getelementptr inbounds nuw i8, ptr %3417, i64 1472
+  %3466 = load <8 x double>, ptr %3465, align 64, !tbaa !26
+  %3467 = fmul <8 x double> %3466, splat (double 0x3FEFF7CED916872B)
+  %3468 = fcmp olt <8 x double> %3461, %3467
+  %3469 = and <8 x i1> %3464, %3468
+  %3470 = and <8 x i1> %3411, %3469
+  %3471 = fsub <8 x double> %3459, %3466
+  %3472 = fsub <8 x double> %3459, %3461
+  %3473 = fdiv <8 x double> %3471, %3472
+  %3474 = fcmp uge <8 x double> %3457, %3473
+  %3475 = select <8 x i1> %3470, <8 x i1> %3474, <8 x i1> zeroinitializer
+  %3476 = select <8 x i1> %3475, <8 x double> %3473, <8 x double> %3457
+  %3477 = fcmp oeq <8 x double> %3463, splat (double 1.000000e+00)
+  %3478 = getelementptr inbounds nuw i8, ptr %3417, i64 3264
+  %3479 = load <8 x double>, ptr %3478, align 64, !tbaa !26
+  %3480 = getelementptr inbounds nuw i8, ptr %3417, i64 1600
+  %3481 = load <8 x double>, ptr %3480, align 64, !tbaa !26
+  %3482 = fmul <8 x double> %3481, splat (double 1.000100e+00)
+  %3483 = fcmp ogt <8 x double> %3479, %3482
+  %3484 = and <8 x i1> %3477, %3483
+  %3485 = and <8 x i1> %3411, %3484
+  %3486 = getelementptr inbounds nuw i8, ptr %3417, i64 4032
+  %3487 = load <8 x double>, ptr %3486, align 64, !tbaa !26
+  %3488 = fsub <8 x double> %3481, %3487
+  %3489 = fsub <8 x double> %3479, %3487
+  %3490 = fdiv <8 x double> %3488, %3489
+  %3491 = select <8 x i1> %3484, <8 x i1> %3411, <8 x i1> %3470
+  %3492 = select <8 x i1> %3491, <8 x i64> splat (i64 -1), <8 x i64> %3453
+  %3493 = fcmp uge <8 x double> %3476, %3490
+  %3494 = select <8 x i1> %3485, <8 x i1> %3493, <8 x i1> zeroinitializer
+  %3495 = select <8 x i1> %3494, <8 x double> %3490, <8 x double> %3476
+  %3496 = add nuw nsw i64 %3413, 1
+  %3497 = icmp eq i64 %3496, %3355
+  br i1 %3497, label %3498, label %3412, !llvm.loop !116
 
-3524:                                             ; preds = %3520
-  %3525 = and i64 %3292, 9223372036854775806
-  br label %3526
+3498:                                             ; preds = %3412, %3354
+  %3499 = phi <8 x i64> [ zeroinitializer, %3354 ], [ %3492, %3412 ]
+  %3500 = phi <8 x i64> [ zeroinitializer, %3354 ], [ %3443, %3412 ]
+  %3501 = phi <8 x double> [ splat (double 1.000000e+00), %3354 ], [ %3495, %3412 ]
+  %3502 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3499)
+  %3503 = icmp eq i64 %3502, 0
+  %3504 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3500)
+  %3505 = icmp eq i64 %3504, 0
+  %3506 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %3501)
+  %3507 = insertelement <8 x double> poison, double %3506, i64 0
+  %3508 = shufflevector <8 x double> %3507, <8 x double> poison, <8 x i32> zeroinitializer
+  %3509 = select i1 %3503, <8 x i64> zeroinitializer, <8 x i64> %3400
+  %3510 = fcmp ogt <8 x double> %3387, %3374
+  %3511 = select <8 x i1> %3510, <8 x double> %3387, <8 x double> %3374
+  %3512 = select i1 %3505, <8 x i1> splat (i1 true), <8 x i1> zeroinitializer
+  %3513 = select <8 x i1> %3512, <8 x double> %3511, <8 x double> zeroinitializer
+  %3514 = icmp eq <8 x i64> %3509, zeroinitializer
+  %3515 = select <8 x i1> %3514, <8 x double> %3387, <8 x double> %3513
+  %3516 = fcmp ogt <8 x double> %3508, splat (double 5.000000e-02)
+  %3517 = select <8 x i1> %3516, <8 x double> %3508, <8 x double> splat (double 5.000000e-02)
+  %3518 = fcmp olt <8 x double> %3517, splat (double 0x3FEE666666666666)
+  %3519 = select <8 x i1> %3518, <8 x double> %3517, <8 x double> splat (double 0x3FEE666666666666)
+  %3520 = fmul <8 x double> %3374, %3519
+  %3521 = fcmp ogt <8 x double> %3520, splat (double 0x3EB0C6F7A0B5ED8D)
+  %3522 = select <8 x i1> %3521, <8 x double> %3520, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %3523 = select <8 x i1> %3514, <8 x double> %3396, <8 x double> %3522
+  %3524 = fadd <8 x double> %3399, splat (double 1.000000e+00)
+  %3525 = select <8 x i1> %3514, <8 x double> %3399, <8 x double> %3524
+  %3526 = xor <8 x i64> %3509, %3400
+  %3527 = load <8 x double>, ptr %141, align 64, !tbaa !26
+  %3528 = fmul <8 x double> %3527, splat (double 5.000000e-01)
+  %3529 = load <8 x double>, ptr %142, align 64, !tbaa !26
+  %3530 = load <8 x i64>, ptr %143, align 64, !tbaa !26
+  %3531 = fneg <8 x double> %3528
+  %3532 = icmp eq <8 x i64> %3530, zeroinitializer
+  %3533 = select <8 x i1> %3532, <8 x double> %3531, <8 x double> %3528
+  %3534 = fadd <8 x double> %3529, %3533
+  %3535 = load <8 x double>, ptr %144, align 64, !tbaa !26
+  %3536 = fsub <8 x double> %3535, %3534
+  %3537 = load <8 x double>, ptr %165, align 64, !tbaa !26
+  %3538 = fsub <8 x double> %3537, %3534
+  %3539 = fneg <8 x double> %3536
+  %3540 = select <8 x i1> %3532, <8 x double> %3539, <8 x double> %3536
+  %3541 = fneg <8 x double> %3538
+  %3542 = select <8 x i1> %3532, <8 x double> %3541, <8 x double> %3538
+  %3543 = load <8 x double>, ptr %154, align 64, !tbaa !26
+  %3544 = fcmp oeq <8 x double> %3543, zeroinitializer
+  %3545 = load <8 x double>, ptr %155, align 64, !tbaa !26
+  %3546 = fcmp oeq <8 x double> %3545, zeroinitializer
+  %3547 = and <8 x i1> %3544, %3546
+  %3548 = fcmp olt <8 x double> %3540, splat (double -4.000000e-03)
+  %3549 = and <8 x i1> %3547, %3548
+  %3550 = fcmp ogt <8 x double> %3542, splat (double 4.000000e-03)
+  %3551 = and <8 x i1> %3550, %3549
+  %3552 = and <8 x i1> %3375, %3551
+  %3553 = fsub <8 x double> %3540, %3542
+  %3554 = fdiv <8 x double> %3540, %3553
+  %3555 = select <8 x i1> %3552, <8 x i64> %3526, <8 x i64> zeroinitializer
+  %3556 = fcmp ogt <8 x double> %3515, %3374
+  %3557 = icmp eq <8 x i64> %3555, zeroinitializer
+  %3558 = select <8 x i1> %3557, <8 x i1> splat (i1 true), <8 x i1> %3556
+  %3559 = select <8 x i1> %3558, <8 x double> %3515, <8 x double> %3374
+  store <8 x double> %3559, ptr %159, align 64, !tbaa !26
+  %3560 = fcmp ogt <8 x double> %3554, splat (double 5.000000e-02)
+  %3561 = select <8 x i1> %3560, <8 x double> %3554, <8 x double> splat (double 5.000000e-02)
+  %3562 = fcmp olt <8 x double> %3561, splat (double 0x3FEE666666666666)
+  %3563 = select <8 x i1> %3562, <8 x double> %3561, <8 x double> splat (double 0x3FEE666666666666)
+  %3564 = fmul <8 x double> %3374, %3563
+  %3565 = fcmp ogt <8 x double> %3564, splat (double 0x3EB0C6F7A0B5ED8D)
+  %3566 = select <8 x i1> %3565, <8 x double> %3564, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %3567 = select <8 x i1> %3557, <8 x double> %3523, <8 x double> %3566
+  store <8 x double> %3567, ptr %139, align 64, !tbaa !26
+  %3568 = fadd <8 x double> %3525, splat (double 1.000000e+00)
+  %3569 = select <8 x i1> %3557, <8 x double> %3525, <8 x double> %3568
+  store <8 x double> %3569, ptr %124, align 64, !tbaa !26
+  %3570 = xor <8 x i64> %3555, %3526
+  %3571 = load <8 x double>, ptr %212, align 64, !tbaa !26
+  %3572 = load <8 x double>, ptr %187, align 64, !tbaa !26
+  %3573 = load <8 x double>, ptr %178, align 64, !tbaa !26
+  %3574 = fsub <8 x double> %3572, %3573
+  %3575 = load <8 x double>, ptr %213, align 64, !tbaa !26
+  %3576 = fcmp une <8 x double> %3575, splat (double 1.000000e+00)
+  %3577 = load <8 x double>, ptr %214, align 64, !tbaa !26
+  %3578 = fsub <8 x double> %3535, %3577
+  %3579 = select <8 x i1> %3576, <8 x double> splat (double -1.000000e+00), <8 x double> %3578
+  %3580 = fcmp une <8 x double> %3575, splat (double 2.000000e+00)
+  %3581 = fsub <8 x double> %3571, %3577
+  %3582 = select <8 x i1> %3580, <8 x double> %3579, <8 x double> %3581
+  %3583 = fcmp une <8 x double> %3575, splat (double 3.000000e+00)
+  %3584 = fsub <8 x double> %3574, %3577
+  %3585 = select <8 x i1> %3583, <8 x double> %3582, <8 x double> %3584
+  %3586 = fcmp une <8 x double> %3575, splat (double 4.000000e+00)
+  %3587 = fsub <8 x double> %3577, %3574
+  %3588 = select <8 x i1> %3586, <8 x double> %3585, <8 x double> %3587
+  br i1 %3401, label %3589, label %3621
 
-3526:                                             ; preds = %3526, %3524
-  %3527 = phi i64 [ 0, %3524 ], [ %3539, %3526 ]
-  %3528 = phi <8 x double> [ splat (double 1.000000e+09), %3524 ], [ %3538, %3526 ]
-  %3529 = phi i64 [ 0, %3524 ], [ %3540, %3526 ]
-  %3530 = getelementptr inbounds nuw %struct.Piece, ptr %3521, i64 %3527, i32 35
-  %3531 = load <8 x double>, ptr %3530, align 64, !tbaa !26
-  %3532 = fcmp olt <8 x double> %3528, %3531
-  %3533 = select <8 x i1> %3532, <8 x double> %3528, <8 x double> %3531
-  %3534 = or disjoint i64 %3527, 1
-  %3535 = getelementptr inbounds nuw %struct.Piece, ptr %3521, i64 %3534, i32 35
-  %3536 = load <8 x double>, ptr %3535, align 64, !tbaa !26
-  %3537 = fcmp olt <8 x double> %3533, %3536
-  %3538 = select <8 x i1> %3537, <8 x double> %3533, <8 x double> %3536
-  %3539 = add nuw nsw i64 %3527, 2
-  %3540 = add i64 %3529, 2
-  %3541 = icmp eq i64 %3540, %3525
-  br i1 %3541, label %3542, label %3526, !llvm.loop !117
+3589:                                             ; preds = %3498
+  %3590 = load ptr, ptr %129, align 8, !tbaa !28
+  %3591 = and i64 %3355, 1
+  %3592 = icmp eq i64 %3355, 1
+  br i1 %3592, label %3611, label %3593
 
-3542:                                             ; preds = %3526, %3520
-  %3543 = phi <8 x double> [ poison, %3520 ], [ %3538, %3526 ]
-  %3544 = phi i64 [ 0, %3520 ], [ %3539, %3526 ]
-  %3545 = phi <8 x double> [ splat (double 1.000000e+09), %3520 ], [ %3538, %3526 ]
-  %3546 = icmp eq i64 %3522, 0
-  br i1 %3546, label %3552, label %3547
+3593:                                             ; preds = %3589
+  %3594 = and i64 %3355, 9223372036854775806
+  br label %3595
 
-3547:                                             ; preds = %3542
-  %3548 = getelementptr inbounds nuw %struct.Piece, ptr %3521, i64 %3544, i32 35
-  %3549 = load <8 x double>, ptr %3548, align 64, !tbaa !26
-  %3550 = fcmp olt <8 x double> %3545, %3549
-  %3551 = select <8 x i1> %3550, <8 x double> %3545, <8 x double> %3549
-  br label %3552
-
-3552:                                             ; preds = %3547, %3542, %3429
-  %3553 = phi <8 x double> [ splat (double 1.000000e+09), %3429 ], [ %3543, %3542 ], [ %3551, %3547 ]
-  %3554 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %3553)
-  %3555 = insertelement <8 x double> poison, double %3554, i64 0
-  %3556 = shufflevector <8 x double> %3555, <8 x double> poison, <8 x i32> zeroinitializer
-  %3557 = load <8 x double>, ptr %174, align 64, !tbaa !26
-  %3558 = fsub <8 x double> %3557, %3504
-  %3559 = fsub <8 x double> %3468, %3508
-  %3560 = select <8 x i1> %3507, <8 x double> splat (double -1.000000e+00), <8 x double> %3559
-  %3561 = fsub <8 x double> %3556, %3508
-  %3562 = select <8 x i1> %3511, <8 x double> %3560, <8 x double> %3561
-  %3563 = fsub <8 x double> %3558, %3508
-  %3564 = select <8 x i1> %3514, <8 x double> %3562, <8 x double> %3563
-  %3565 = fsub <8 x double> %3508, %3558
-  %3566 = select <8 x i1> %3517, <8 x double> %3564, <8 x double> %3565
-  %3567 = fcmp une <8 x double> %3506, zeroinitializer
-  %3568 = fcmp oge <8 x double> %3311, splat (double 5.000000e-02)
-  %3569 = and <8 x i1> %3568, %3567
-  %3570 = fcmp olt <8 x double> %3519, zeroinitializer
-  %3571 = and <8 x i1> %3569, %3570
-  %3572 = fsub <8 x double> %3566, %3519
-  %3573 = fmul <8 x double> %3572, splat (double 2.000000e-02)
-  %3574 = fcmp ogt <8 x double> %3566, %3573
-  %3575 = and <8 x i1> %3571, %3574
-  %3576 = fsub <8 x double> %3519, %3566
-  %3577 = fdiv <8 x double> %3519, %3576
-  %3578 = fcmp olt <8 x double> %3577, splat (double 0x3FEE666666666666)
-  %3579 = and <8 x i1> %3578, %3575
-  %3580 = select <8 x i1> %3579, <8 x i64> %3501, <8 x i64> zeroinitializer
-  %3581 = fcmp ogt <8 x double> %3490, %3311
-  %3582 = icmp eq <8 x i64> %3580, zeroinitializer
-  %3583 = select <8 x i1> %3582, <8 x i1> splat (i1 true), <8 x i1> %3581
-  %3584 = select <8 x i1> %3583, <8 x double> %3490, <8 x double> %3311
-  store <8 x double> %3584, ptr %143, align 64, !tbaa !26
-  %3585 = fcmp ogt <8 x double> %3577, splat (double 5.000000e-02)
-  %3586 = select <8 x i1> %3585, <8 x double> %3577, <8 x double> splat (double 5.000000e-02)
-  %3587 = fcmp olt <8 x double> %3586, splat (double 0x3FEE666666666666)
-  %3588 = select <8 x i1> %3587, <8 x double> %3586, <8 x double> splat (double 0x3FEE666666666666)
-  %3589 = fmul <8 x double> %3311, %3588
-  %3590 = fcmp ogt <8 x double> %3589, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3591 = select <8 x i1> %3590, <8 x double> %3589, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3592 = select <8 x i1> %3582, <8 x double> %3498, <8 x double> %3591
-  store <8 x double> %3592, ptr %139, align 64, !tbaa !26
-  %3593 = fadd <8 x double> %3500, splat (double 1.000000e+00)
-  %3594 = select <8 x i1> %3582, <8 x double> %3500, <8 x double> %3593
-  store <8 x double> %3594, ptr %124, align 64, !tbaa !26
-  %3595 = xor <8 x i64> %3580, %3501
-  %3596 = or <8 x i64> %3595, %3298
-  %3597 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3596)
-  %3598 = icmp eq i64 %3597, 0
-  br i1 %3598, label %512, label %3655
-
-3599:                                             ; preds = %3289, %3647
-  %3600 = phi i64 [ 0, %3289 ], [ %3652, %3647 ]
-  %3601 = load ptr, ptr %129, align 8, !tbaa !28
-  %3602 = getelementptr inbounds nuw %struct.Piece, ptr %3601, i64 %3600
-  %3603 = getelementptr inbounds nuw i8, ptr %3602, i64 7560
-  %3604 = load ptr, ptr %3603, align 8, !tbaa !56
+3595:                                             ; preds = %3595, %3593
+  %3596 = phi i64 [ 0, %3593 ], [ %3608, %3595 ]
+  %3597 = phi <8 x double> [ splat (double 1.000000e+09), %3593 ], [ %3607, %3595 ]
+  %3598 = phi i64 [ 0, %3593 ], [ %3609, %3595 ]
+  %3599 = getelementptr inbounds nuw %struct.Piece, ptr %3590, i64 %3596, i32 35
+  %3600 = load <8 x double>, ptr %3599, align 64, !tbaa !26
+  %3601 = fcmp olt <8 x double> %3597, %3600
+  %3602 = select <8 x i1> %3601, <8 x double> %3597, <8 x double> %3600
+  %3603 = or disjoint i64 %3596, 1
+  %3604 = getelementptr inbounds nuw %struct.Piece, ptr %3590, i64 %3603, i32 35
   %3605 = load <8 x double>, ptr %3604, align 64, !tbaa !26
-  %3606 = getelementptr inbounds nuw i8, ptr %3602, i64 1344
-  %3607 = load <8 x double>, ptr %3606, align 64, !tbaa !26
-  %3608 = getelementptr inbounds nuw i8, ptr %3604, i64 64
-  %3609 = load <8 x double>, ptr %3608, align 64, !tbaa !26
-  %3610 = fsub <8 x double> %3609, %3605
-  %3611 = fneg <8 x double> %3607
-  %3612 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3611, <8 x double> %3610, <8 x double> %3605)
-  %3613 = getelementptr inbounds nuw i8, ptr %3602, i64 7552
-  %3614 = load i64, ptr %3613, align 64, !tbaa !31
-  %3615 = icmp eq i64 %3614, 0
-  br i1 %3615, label %3647, label %3616
+  %3606 = fcmp olt <8 x double> %3602, %3605
+  %3607 = select <8 x i1> %3606, <8 x double> %3602, <8 x double> %3605
+  %3608 = add nuw nsw i64 %3596, 2
+  %3609 = add i64 %3598, 2
+  %3610 = icmp eq i64 %3609, %3594
+  br i1 %3610, label %3611, label %3595, !llvm.loop !117
 
-3616:                                             ; preds = %3599
-  %3617 = getelementptr <8 x double>, ptr %3604, i64 %3614
-  %3618 = getelementptr i8, ptr %3617, i64 -64
-  %3619 = load <8 x double>, ptr %3618, align 64, !tbaa !26
-  %3620 = load <8 x double>, ptr %3617, align 64, !tbaa !26
-  %3621 = getelementptr inbounds nuw i8, ptr %3602, i64 2880
-  %3622 = load <8 x double>, ptr %3621, align 64, !tbaa !26
-  %3623 = getelementptr inbounds nuw i8, ptr %3602, i64 2944
-  %3624 = load <8 x double>, ptr %3623, align 64, !tbaa !26
-  %3625 = getelementptr inbounds nuw i8, ptr %3602, i64 64
-  %3626 = load <8 x double>, ptr %3625, align 64, !tbaa !26
-  %3627 = fsub <8 x double> %3624, %3626
-  %3628 = fmul <8 x double> %3622, %3627
-  %3629 = getelementptr inbounds nuw i8, ptr %3602, i64 576
-  %3630 = load <8 x double>, ptr %3629, align 64, !tbaa !26
-  %3631 = getelementptr inbounds nuw i8, ptr %3602, i64 2816
-  %3632 = load <8 x double>, ptr %3631, align 64, !tbaa !26
-  %3633 = fdiv <8 x double> %3630, %3632
-  %3634 = getelementptr inbounds nuw i8, ptr %3602, i64 192
-  %3635 = load <8 x double>, ptr %3634, align 64, !tbaa !26
-  %3636 = getelementptr inbounds nuw i8, ptr %3602, i64 256
-  %3637 = load <8 x double>, ptr %3636, align 64, !tbaa !26
-  %3638 = getelementptr inbounds nuw i8, ptr %3602, i64 320
-  %3639 = load <8 x double>, ptr %3638, align 64, !tbaa !26
-  %3640 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3620, <8 x double> %3639, <8 x double> %3637)
-  %3641 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3620, <8 x double> %3640, <8 x double> %3635)
-  %3642 = fdiv <8 x double> %3641, %3628
-  %3643 = fmul <8 x double> %3620, %3642
-  %3644 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3633, <8 x double> %3619, <8 x double> %3643)
-  %3645 = fadd <8 x double> %3633, %3642
-  %3646 = fdiv <8 x double> %3644, %3645
-  br label %3647
+3611:                                             ; preds = %3595, %3589
+  %3612 = phi <8 x double> [ poison, %3589 ], [ %3607, %3595 ]
+  %3613 = phi i64 [ 0, %3589 ], [ %3608, %3595 ]
+  %3614 = phi <8 x double> [ splat (double 1.000000e+09), %3589 ], [ %3607, %3595 ]
+  %3615 = icmp eq i64 %3591, 0
+  br i1 %3615, label %3621, label %3616
 
-3647:                                             ; preds = %3599, %3616
-  %3648 = phi <8 x double> [ %3646, %3616 ], [ %3612, %3599 ]
-  %3649 = getelementptr inbounds nuw i8, ptr %3602, i64 7232
-  %3650 = load <8 x double>, ptr %3649, align 64, !tbaa !26
-  %3651 = select <8 x i1> %3290, <8 x double> %3650, <8 x double> %3648
-  store <8 x double> %3651, ptr %3649, align 64, !tbaa !26
-  %3652 = add nuw nsw i64 %3600, 1
-  %3653 = load i64, ptr %144, align 8, !tbaa !20
-  %3654 = icmp slt i64 %3652, %3653
-  br i1 %3654, label %3599, label %3291, !llvm.loop !118
+3616:                                             ; preds = %3611
+  %3617 = getelementptr inbounds nuw %struct.Piece, ptr %3590, i64 %3613, i32 35
+  %3618 = load <8 x double>, ptr %3617, align 64, !tbaa !26
+  %3619 = fcmp olt <8 x double> %3614, %3618
+  %3620 = select <8 x i1> %3619, <8 x double> %3614, <8 x double> %3618
+  br label %3621
 
-3655:                                             ; preds = %3552
-  %3656 = icmp eq <8 x i64> %3596, zeroinitializer
-  %3657 = select <8 x i1> %3656, <8 x double> %3305, <8 x double> %3304
-  store <8 x double> %3657, ptr %206, align 64, !tbaa !26
-  %3658 = load <8 x double>, ptr %153, align 64, !tbaa !26
-  %3659 = select <8 x i1> %3656, <8 x double> %3658, <8 x double> %3466
-  store <8 x double> %3659, ptr %153, align 64, !tbaa !26
-  %3660 = select <8 x i1> %3656, <8 x double> %3466, <8 x double> %3468
-  store <8 x double> %3660, ptr %152, align 64, !tbaa !26
-  %3661 = load <8 x double>, ptr %252, align 64, !tbaa !26
-  %3662 = select <8 x i1> %3656, <8 x double> %3661, <8 x double> %3503
-  store <8 x double> %3662, ptr %252, align 64, !tbaa !26
-  %3663 = select <8 x i1> %3656, <8 x double> %3503, <8 x double> %3557
-  store <8 x double> %3663, ptr %253, align 64, !tbaa !26
-  %3664 = load <8 x double>, ptr %255, align 64, !tbaa !26
-  %3665 = load <8 x double>, ptr %254, align 64, !tbaa !26
-  %3666 = select <8 x i1> %3656, <8 x double> %3665, <8 x double> %3664
-  store <8 x double> %3666, ptr %254, align 64, !tbaa !26
-  %3667 = load <8 x double>, ptr %256, align 64, !tbaa !26
-  %3668 = select <8 x i1> %3656, <8 x double> %3664, <8 x double> %3667
-  store <8 x double> %3668, ptr %255, align 64, !tbaa !26
-  %3669 = load <8 x double>, ptr %258, align 64, !tbaa !26
-  %3670 = load <8 x double>, ptr %257, align 64, !tbaa !26
-  %3671 = select <8 x i1> %3656, <8 x double> %3670, <8 x double> %3669
-  store <8 x double> %3671, ptr %257, align 64, !tbaa !26
-  %3672 = load <8 x double>, ptr %259, align 64, !tbaa !26
-  %3673 = select <8 x i1> %3656, <8 x double> %3669, <8 x double> %3672
-  store <8 x double> %3673, ptr %258, align 64, !tbaa !26
-  %3674 = load <8 x double>, ptr %261, align 64, !tbaa !26
-  %3675 = load <8 x double>, ptr %260, align 64, !tbaa !26
-  %3676 = select <8 x i1> %3656, <8 x double> %3675, <8 x double> %3674
-  store <8 x double> %3676, ptr %260, align 64, !tbaa !26
-  %3677 = load <8 x double>, ptr %262, align 64, !tbaa !26
-  %3678 = select <8 x i1> %3656, <8 x double> %3674, <8 x double> %3677
-  store <8 x double> %3678, ptr %261, align 64, !tbaa !26
-  %3679 = load <8 x double>, ptr %264, align 64, !tbaa !26
-  %3680 = load <8 x double>, ptr %263, align 64, !tbaa !26
-  %3681 = select <8 x i1> %3656, <8 x double> %3680, <8 x double> %3679
-  store <8 x double> %3681, ptr %263, align 64, !tbaa !26
-  %3682 = load <8 x double>, ptr %265, align 64, !tbaa !26
-  %3683 = select <8 x i1> %3656, <8 x double> %3679, <8 x double> %3682
-  store <8 x double> %3683, ptr %264, align 64, !tbaa !26
-  %3684 = xor <8 x i64> %3596, splat (i64 -1)
-  br i1 %3338, label %3685, label %4056
+3621:                                             ; preds = %3616, %3611, %3498
+  %3622 = phi <8 x double> [ splat (double 1.000000e+09), %3498 ], [ %3612, %3611 ], [ %3620, %3616 ]
+  %3623 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %3622)
+  %3624 = insertelement <8 x double> poison, double %3623, i64 0
+  %3625 = shufflevector <8 x double> %3624, <8 x double> poison, <8 x i32> zeroinitializer
+  %3626 = load <8 x double>, ptr %179, align 64, !tbaa !26
+  %3627 = fsub <8 x double> %3626, %3573
+  %3628 = fsub <8 x double> %3537, %3577
+  %3629 = select <8 x i1> %3576, <8 x double> splat (double -1.000000e+00), <8 x double> %3628
+  %3630 = fsub <8 x double> %3625, %3577
+  %3631 = select <8 x i1> %3580, <8 x double> %3629, <8 x double> %3630
+  %3632 = fsub <8 x double> %3627, %3577
+  %3633 = select <8 x i1> %3583, <8 x double> %3631, <8 x double> %3632
+  %3634 = fsub <8 x double> %3577, %3627
+  %3635 = select <8 x i1> %3586, <8 x double> %3633, <8 x double> %3634
+  %3636 = fcmp une <8 x double> %3575, zeroinitializer
+  %3637 = fcmp oge <8 x double> %3374, splat (double 5.000000e-02)
+  %3638 = and <8 x i1> %3637, %3636
+  %3639 = fcmp olt <8 x double> %3588, zeroinitializer
+  %3640 = and <8 x i1> %3638, %3639
+  %3641 = fsub <8 x double> %3635, %3588
+  %3642 = fmul <8 x double> %3641, splat (double 2.000000e-02)
+  %3643 = fcmp ogt <8 x double> %3635, %3642
+  %3644 = and <8 x i1> %3640, %3643
+  %3645 = fsub <8 x double> %3588, %3635
+  %3646 = fdiv <8 x double> %3588, %3645
+  %3647 = fcmp olt <8 x double> %3646, splat (double 0x3FEE666666666666)
+  %3648 = and <8 x i1> %3647, %3644
+  %3649 = select <8 x i1> %3648, <8 x i64> %3570, <8 x i64> zeroinitializer
+  %3650 = fcmp ogt <8 x double> %3559, %3374
+  %3651 = icmp eq <8 x i64> %3649, zeroinitializer
+  %3652 = select <8 x i1> %3651, <8 x i1> splat (i1 true), <8 x i1> %3650
+  %3653 = select <8 x i1> %3652, <8 x double> %3559, <8 x double> %3374
+  store <8 x double> %3653, ptr %159, align 64, !tbaa !26
+  %3654 = fcmp ogt <8 x double> %3646, splat (double 5.000000e-02)
+  %3655 = select <8 x i1> %3654, <8 x double> %3646, <8 x double> splat (double 5.000000e-02)
+  %3656 = fcmp olt <8 x double> %3655, splat (double 0x3FEE666666666666)
+  %3657 = select <8 x i1> %3656, <8 x double> %3655, <8 x double> splat (double 0x3FEE666666666666)
+  %3658 = fmul <8 x double> %3374, %3657
+  %3659 = fcmp ogt <8 x double> %3658, splat (double 0x3EB0C6F7A0B5ED8D)
+  %3660 = select <8 x i1> %3659, <8 x double> %3658, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %3661 = select <8 x i1> %3651, <8 x double> %3567, <8 x double> %3660
+  store <8 x double> %3661, ptr %139, align 64, !tbaa !26
+  %3662 = fadd <8 x double> %3569, splat (double 1.000000e+00)
+  %3663 = select <8 x i1> %3651, <8 x double> %3569, <8 x double> %3662
+  store <8 x double> %3663, ptr %124, align 64, !tbaa !26
+  %3664 = xor <8 x i64> %3649, %3570
+  %3665 = or <8 x i64> %3664, %3361
+  %3666 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3665)
+  %3667 = icmp eq i64 %3666, 0
+  br i1 %3667, label %515, label %3724
 
-3685:                                             ; preds = %3655, %4021
-  %3686 = phi i64 [ %4033, %4021 ], [ 0, %3655 ]
-  %3687 = load ptr, ptr %129, align 8, !tbaa !28
-  %3688 = getelementptr inbounds nuw %struct.Piece, ptr %3687, i64 %3686
-  %3689 = getelementptr inbounds nuw i8, ptr %3688, i64 1664
-  %3690 = load <8 x double>, ptr %3689, align 64, !tbaa !26
-  %3691 = fcmp ogt <8 x double> %3690, zeroinitializer
-  %3692 = bitcast <8 x i1> %3691 to i8
-  %3693 = icmp eq i8 %3692, 0
-  %3694 = load i64, ptr %119, align 16, !tbaa !21
-  br i1 %3693, label %3952, label %3695
+3668:                                             ; preds = %3352, %3716
+  %3669 = phi i64 [ 0, %3352 ], [ %3721, %3716 ]
+  %3670 = load ptr, ptr %129, align 8, !tbaa !28
+  %3671 = getelementptr inbounds nuw %struct.Piece, ptr %3670, i64 %3669
+  %3672 = getelementptr inbounds nuw i8, ptr %3671, i64 7560
+  %3673 = load ptr, ptr %3672, align 8, !tbaa !56
+  %3674 = load <8 x double>, ptr %3673, align 64, !tbaa !26
+  %3675 = getelementptr inbounds nuw i8, ptr %3671, i64 1344
+  %3676 = load <8 x double>, ptr %3675, align 64, !tbaa !26
+  %3677 = getelementptr inbounds nuw i8, ptr %3673, i64 64
+  %3678 = load <8 x double>, ptr %3677, align 64, !tbaa !26
+  %3679 = fsub <8 x double> %3678, %3674
+  %3680 = fneg <8 x double> %3676
+  %3681 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3680, <8 x double> %3679, <8 x double> %3674)
+  %3682 = getelementptr inbounds nuw i8, ptr %3671, i64 7552
+  %3683 = load i64, ptr %3682, align 64, !tbaa !31
+  %3684 = icmp eq i64 %3683, 0
+  br i1 %3684, label %3716, label %3685
 
-3695:                                             ; preds = %3685
-  %3696 = add i64 %3694, -1
-  %3697 = getelementptr inbounds nuw i8, ptr %3688, i64 4416
-  %3698 = load <8 x double>, ptr %3697, align 64, !tbaa !26
-  %3699 = getelementptr inbounds nuw i8, ptr %3688, i64 3648
-  %3700 = load <8 x double>, ptr %3699, align 64, !tbaa !26
-  %3701 = getelementptr inbounds nuw i8, ptr %3688, i64 7552
-  %3702 = load i64, ptr %3701, align 64, !tbaa !31
-  %3703 = icmp sgt i64 %3694, %3702
-  br i1 %3703, label %3712, label %3704
-
-3704:                                             ; preds = %3695
-  %3705 = getelementptr inbounds nuw i8, ptr %3688, i64 7648
-  %3706 = load ptr, ptr %3705, align 32, !tbaa !70
-  %3707 = getelementptr inbounds <8 x double>, ptr %3706, i64 %3696
+3685:                                             ; preds = %3668
+  %3686 = getelementptr <8 x double>, ptr %3673, i64 %3683
+  %3687 = getelementptr i8, ptr %3686, i64 -64
+  %3688 = load <8 x double>, ptr %3687, align 64, !tbaa !26
+  %3689 = load <8 x double>, ptr %3686, align 64, !tbaa !26
+  %3690 = getelementptr inbounds nuw i8, ptr %3671, i64 2880
+  %3691 = load <8 x double>, ptr %3690, align 64, !tbaa !26
+  %3692 = getelementptr inbounds nuw i8, ptr %3671, i64 2944
+  %3693 = load <8 x double>, ptr %3692, align 64, !tbaa !26
+  %3694 = getelementptr inbounds nuw i8, ptr %3671, i64 64
+  %3695 = load <8 x double>, ptr %3694, align 64, !tbaa !26
+  %3696 = fsub <8 x double> %3693, %3695
+  %3697 = fmul <8 x double> %3691, %3696
+  %3698 = getelementptr inbounds nuw i8, ptr %3671, i64 576
+  %3699 = load <8 x double>, ptr %3698, align 64, !tbaa !26
+  %3700 = getelementptr inbounds nuw i8, ptr %3671, i64 2816
+  %3701 = load <8 x double>, ptr %3700, align 64, !tbaa !26
+  %3702 = fdiv <8 x double> %3699, %3701
+  %3703 = getelementptr inbounds nuw i8, ptr %3671, i64 192
+  %3704 = load <8 x double>, ptr %3703, align 64, !tbaa !26
+  %3705 = getelementptr inbounds nuw i8, ptr %3671, i64 256
+  %3706 = load <8 x double>, ptr %3705, align 64, !tbaa !26
+  %3707 = getelementptr inbounds nuw i8, ptr %3671, i64 320
   %3708 = load <8 x double>, ptr %3707, align 64, !tbaa !26
-  %3709 = getelementptr inbounds nuw i8, ptr %3688, i64 1536
-  %3710 = load <8 x double>, ptr %3709, align 64, !tbaa !26
-  %3711 = fmul <8 x double> %3708, %3710
-  br label %3721
+  %3709 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3689, <8 x double> %3708, <8 x double> %3706)
+  %3710 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3689, <8 x double> %3709, <8 x double> %3704)
+  %3711 = fdiv <8 x double> %3710, %3697
+  %3712 = fmul <8 x double> %3689, %3711
+  %3713 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3702, <8 x double> %3688, <8 x double> %3712)
+  %3714 = fadd <8 x double> %3702, %3711
+  %3715 = fdiv <8 x double> %3713, %3714
+  br label %3716
 
-3712:                                             ; preds = %3695
-  %3713 = getelementptr inbounds nuw i8, ptr %3688, i64 1536
-  %3714 = load <8 x double>, ptr %3713, align 64, !tbaa !26
-  %3715 = getelementptr inbounds nuw i8, ptr %3688, i64 7648
-  %3716 = load ptr, ptr %3715, align 32, !tbaa !70
-  %3717 = getelementptr inbounds <8 x double>, ptr %3716, i64 %3696
-  %3718 = load <8 x double>, ptr %3717, align 64, !tbaa !26
-  %3719 = fsub <8 x double> %3698, %3714
-  %3720 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3718, <8 x double> %3719, <8 x double> %3714)
-  br label %3721
+3716:                                             ; preds = %3668, %3685
+  %3717 = phi <8 x double> [ %3715, %3685 ], [ %3681, %3668 ]
+  %3718 = getelementptr inbounds nuw i8, ptr %3671, i64 7232
+  %3719 = load <8 x double>, ptr %3718, align 64, !tbaa !26
+  %3720 = select <8 x i1> %3353, <8 x double> %3719, <8 x double> %3717
+  store <8 x double> %3720, ptr %3718, align 64, !tbaa !26
+  %3721 = add nuw nsw i64 %3669, 1
+  %3722 = load i64, ptr %156, align 8, !tbaa !20
+  %3723 = icmp slt i64 %3721, %3722
+  br i1 %3723, label %3668, label %3354, !llvm.loop !118
 
-3721:                                             ; preds = %3712, %3704
-  %3722 = phi <8 x double> [ %3710, %3704 ], [ %3714, %3712 ]
-  %3723 = phi <8 x double> [ %3711, %3704 ], [ %3720, %3712 ]
-  %3724 = getelementptr inbounds nuw i8, ptr %3688, i64 3008
-  %3725 = load <8 x double>, ptr %3724, align 64, !tbaa !26
-  %3726 = fcmp ole <8 x double> %3723, %3725
-  %3727 = getelementptr inbounds nuw i8, ptr %3688, i64 7296
-  %3728 = load <8 x double>, ptr %3727, align 64, !tbaa !26
-  %3729 = fcmp oeq <8 x double> %3728, zeroinitializer
-  %3730 = select <8 x i1> %3729, <8 x i1> %3726, <8 x i1> zeroinitializer
-  %3731 = select <8 x i1> %3730, <8 x i64> %3596, <8 x i64> zeroinitializer
-  call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %12) #7
-  %3732 = xor <8 x i64> %3731, %3596
-  store <8 x i64> %3732, ptr %12, align 64, !tbaa !26
-  %3733 = fsub <8 x double> %3698, %3700
-  %3734 = getelementptr inbounds nuw i8, ptr %3688, i64 1536
-  %3735 = fsub <8 x double> %3700, %3722
-  %3736 = fdiv <8 x double> %3733, %3735
-  %3737 = getelementptr inbounds nuw i8, ptr %3688, i64 7592
-  %3738 = load ptr, ptr %3737, align 8, !tbaa !63
-  %3739 = getelementptr inbounds <8 x double>, ptr %3738, i64 %3702
-  %3740 = load <8 x double>, ptr %3739, align 64, !tbaa !26
-  %3741 = getelementptr inbounds nuw i8, ptr %3688, i64 7600
-  %3742 = load ptr, ptr %3741, align 16, !tbaa !45
-  %3743 = getelementptr inbounds <8 x double>, ptr %3742, i64 %3702
-  %3744 = load <8 x double>, ptr %3743, align 64, !tbaa !26
-  %3745 = icmp eq <8 x i64> %3731, zeroinitializer
-  %3746 = select <8 x i1> %3745, <8 x double> %3744, <8 x double> %3740
-  store <8 x double> %3746, ptr %3743, align 64, !tbaa !26
-  %3747 = load i64, ptr %3701, align 64, !tbaa !31
-  %3748 = add nsw i64 %3747, 1
-  %3749 = icmp slt i64 %3748, %3696
-  br i1 %3749, label %3750, label %3754
+3724:                                             ; preds = %3621
+  %3725 = icmp eq <8 x i64> %3665, zeroinitializer
+  %3726 = select <8 x i1> %3725, <8 x double> %3368, <8 x double> %3367
+  store <8 x double> %3726, ptr %210, align 64, !tbaa !26
+  %3727 = load <8 x double>, ptr %150, align 64, !tbaa !26
+  %3728 = select <8 x i1> %3725, <8 x double> %3727, <8 x double> %3535
+  store <8 x double> %3728, ptr %150, align 64, !tbaa !26
+  %3729 = select <8 x i1> %3725, <8 x double> %3535, <8 x double> %3537
+  store <8 x double> %3729, ptr %144, align 64, !tbaa !26
+  %3730 = load <8 x double>, ptr %255, align 64, !tbaa !26
+  %3731 = select <8 x i1> %3725, <8 x double> %3730, <8 x double> %3572
+  store <8 x double> %3731, ptr %255, align 64, !tbaa !26
+  %3732 = select <8 x i1> %3725, <8 x double> %3572, <8 x double> %3626
+  store <8 x double> %3732, ptr %256, align 64, !tbaa !26
+  %3733 = load <8 x double>, ptr %258, align 64, !tbaa !26
+  %3734 = load <8 x double>, ptr %257, align 64, !tbaa !26
+  %3735 = select <8 x i1> %3725, <8 x double> %3734, <8 x double> %3733
+  store <8 x double> %3735, ptr %257, align 64, !tbaa !26
+  %3736 = load <8 x double>, ptr %259, align 64, !tbaa !26
+  %3737 = select <8 x i1> %3725, <8 x double> %3733, <8 x double> %3736
+  store <8 x double> %3737, ptr %258, align 64, !tbaa !26
+  %3738 = load <8 x double>, ptr %261, align 64, !tbaa !26
+  %3739 = load <8 x double>, ptr %260, align 64, !tbaa !26
+  %3740 = select <8 x i1> %3725, <8 x double> %3739, <8 x double> %3738
+  store <8 x double> %3740, ptr %260, align 64, !tbaa !26
+  %3741 = load <8 x double>, ptr %262, align 64, !tbaa !26
+  %3742 = select <8 x i1> %3725, <8 x double> %3738, <8 x double> %3741
+  store <8 x double> %3742, ptr %261, align 64, !tbaa !26
+  %3743 = load <8 x double>, ptr %264, align 64, !tbaa !26
+  %3744 = load <8 x double>, ptr %263, align 64, !tbaa !26
+  %3745 = select <8 x i1> %3725, <8 x double> %3744, <8 x double> %3743
+  store <8 x double> %3745, ptr %263, align 64, !tbaa !26
+  %3746 = load <8 x double>, ptr %265, align 64, !tbaa !26
+  %3747 = select <8 x i1> %3725, <8 x double> %3743, <8 x double> %3746
+  store <8 x double> %3747, ptr %264, align 64, !tbaa !26
+  %3748 = load <8 x double>, ptr %267, align 64, !tbaa !26
+  %3749 = load <8 x double>, ptr %266, align 64, !tbaa !26
+  %3750 = select <8 x i1> %3725, <8 x double> %3749, <8 x double> %3748
+  store <8 x double> %3750, ptr %266, align 64, !tbaa !26
+  %3751 = load <8 x double>, ptr %268, align 64, !tbaa !26
+  %3752 = select <8 x i1> %3725, <8 x double> %3748, <8 x double> %3751
+  store <8 x double> %3752, ptr %267, align 64, !tbaa !26
+  %3753 = xor <8 x i64> %3665, splat (i64 -1)
+  br i1 %3401, label %3754, label %4125
 
-3750:                                             ; preds = %3721
-  %3751 = getelementptr inbounds nuw i8, ptr %3688, i64 7664
-  br label %3794
+3754:                                             ; preds = %3724, %4090
+  %3755 = phi i64 [ %4102, %4090 ], [ 0, %3724 ]
+  %3756 = load ptr, ptr %129, align 8, !tbaa !28
+  %3757 = getelementptr inbounds nuw %struct.Piece, ptr %3756, i64 %3755
+  %3758 = getelementptr inbounds nuw i8, ptr %3757, i64 1664
+  %3759 = load <8 x double>, ptr %3758, align 64, !tbaa !26
+  %3760 = fcmp ogt <8 x double> %3759, zeroinitializer
+  %3761 = bitcast <8 x i1> %3760 to i8
+  %3762 = icmp eq i8 %3761, 0
+  %3763 = load i64, ptr %119, align 16, !tbaa !21
+  br i1 %3762, label %4021, label %3764
 
-3752:                                             ; preds = %3794
-  %3753 = load i64, ptr %3701, align 64, !tbaa !31
-  br label %3754
+3764:                                             ; preds = %3754
+  %3765 = add i64 %3763, -1
+  %3766 = getelementptr inbounds nuw i8, ptr %3757, i64 4416
+  %3767 = load <8 x double>, ptr %3766, align 64, !tbaa !26
+  %3768 = getelementptr inbounds nuw i8, ptr %3757, i64 3648
+  %3769 = load <8 x double>, ptr %3768, align 64, !tbaa !26
+  %3770 = getelementptr inbounds nuw i8, ptr %3757, i64 7552
+  %3771 = load i64, ptr %3770, align 64, !tbaa !31
+  %3772 = icmp sgt i64 %3763, %3771
+  br i1 %3772, label %3781, label %3773
 
-3754:                                             ; preds = %3752, %3721
-  %3755 = phi i64 [ %3747, %3721 ], [ %3753, %3752 ]
-  %3756 = phi <8 x double> [ %3740, %3721 ], [ %3799, %3752 ]
-  %3757 = icmp sgt i64 %3694, %3755
-  br i1 %3757, label %3765, label %3758
-
-3758:                                             ; preds = %3754
-  %3759 = getelementptr inbounds nuw i8, ptr %3688, i64 7648
-  %3760 = load ptr, ptr %3759, align 32, !tbaa !70
-  %3761 = getelementptr inbounds <8 x double>, ptr %3760, i64 %3696
-  %3762 = load <8 x double>, ptr %3761, align 64, !tbaa !26
-  %3763 = load <8 x double>, ptr %3734, align 64, !tbaa !26
-  %3764 = fmul <8 x double> %3762, %3763
-  br label %3773
-
-3765:                                             ; preds = %3754
-  %3766 = load <8 x double>, ptr %3734, align 64, !tbaa !26
-  %3767 = getelementptr inbounds nuw i8, ptr %3688, i64 7648
-  %3768 = load ptr, ptr %3767, align 32, !tbaa !70
-  %3769 = getelementptr inbounds <8 x double>, ptr %3768, i64 %3696
-  %3770 = load <8 x double>, ptr %3769, align 64, !tbaa !26
-  %3771 = fsub <8 x double> %3700, %3766
-  %3772 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3770, <8 x double> %3771, <8 x double> %3766)
-  br label %3773
-
-3773:                                             ; preds = %3765, %3758
-  %3774 = phi <8 x double> [ %3764, %3758 ], [ %3772, %3765 ]
-  %3775 = load ptr, ptr %3737, align 8, !tbaa !63
-  %3776 = getelementptr inbounds <8 x double>, ptr %3775, i64 %3696
+3773:                                             ; preds = %3764
+  %3774 = getelementptr inbounds nuw i8, ptr %3757, i64 7648
+  %3775 = load ptr, ptr %3774, align 32, !tbaa !70
+  %3776 = getelementptr inbounds <8 x double>, ptr %3775, i64 %3765
   %3777 = load <8 x double>, ptr %3776, align 64, !tbaa !26
-  %3778 = load ptr, ptr %3741, align 16, !tbaa !45
-  %3779 = getelementptr inbounds <8 x double>, ptr %3778, i64 %3696
-  %3780 = fsub <8 x double> %3756, %3777
-  %3781 = fsub <8 x double> %3723, %3774
-  %3782 = load <8 x double>, ptr %3724, align 64, !tbaa !26
-  %3783 = fsub <8 x double> %3782, %3774
-  %3784 = fdiv <8 x double> %3781, %3783
-  %3785 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3780, <8 x double> %3784, <8 x double> %3777)
-  %3786 = load <8 x double>, ptr %3779, align 64, !tbaa !26
-  %3787 = select <8 x i1> %3745, <8 x double> %3786, <8 x double> %3785
-  store <8 x double> %3787, ptr %3779, align 64, !tbaa !26
-  %3788 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3732)
-  %3789 = icmp eq i64 %3788, 0
-  br i1 %3789, label %3950, label %3790
+  %3778 = getelementptr inbounds nuw i8, ptr %3757, i64 1536
+  %3779 = load <8 x double>, ptr %3778, align 64, !tbaa !26
+  %3780 = fmul <8 x double> %3777, %3779
+  br label %3790
 
-3790:                                             ; preds = %3773
-  %3791 = getelementptr inbounds nuw i8, ptr %3688, i64 7648
-  %3792 = getelementptr inbounds nuw i8, ptr %3688, i64 3136
-  %3793 = getelementptr inbounds nuw i8, ptr %3688, i64 832
-  br label %3812
+3781:                                             ; preds = %3764
+  %3782 = getelementptr inbounds nuw i8, ptr %3757, i64 1536
+  %3783 = load <8 x double>, ptr %3782, align 64, !tbaa !26
+  %3784 = getelementptr inbounds nuw i8, ptr %3757, i64 7648
+  %3785 = load ptr, ptr %3784, align 32, !tbaa !70
+  %3786 = getelementptr inbounds <8 x double>, ptr %3785, i64 %3765
+  %3787 = load <8 x double>, ptr %3786, align 64, !tbaa !26
+  %3788 = fsub <8 x double> %3767, %3783
+  %3789 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3787, <8 x double> %3788, <8 x double> %3783)
+  br label %3790
 
-3794:                                             ; preds = %3750, %3794
-  %3795 = phi i64 [ %3748, %3750 ], [ %3810, %3794 ]
-  %3796 = phi <8 x double> [ %3740, %3750 ], [ %3799, %3794 ]
-  %3797 = load ptr, ptr %3737, align 8, !tbaa !63
-  %3798 = getelementptr inbounds <8 x double>, ptr %3797, i64 %3795
-  %3799 = load <8 x double>, ptr %3798, align 64, !tbaa !26
-  %3800 = load ptr, ptr %3741, align 16, !tbaa !45
-  %3801 = getelementptr inbounds <8 x double>, ptr %3800, i64 %3795
-  %3802 = fsub <8 x double> %3796, %3799
-  %3803 = load ptr, ptr %3751, align 16, !tbaa !119
-  %3804 = getelementptr inbounds <8 x double>, ptr %3803, i64 %3795
-  %3805 = load <8 x double>, ptr %3804, align 64, !tbaa !26
-  %3806 = fmul <8 x double> %3736, %3805
-  %3807 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3802, <8 x double> %3806, <8 x double> %3799)
-  %3808 = load <8 x double>, ptr %3801, align 64, !tbaa !26
-  %3809 = select <8 x i1> %3745, <8 x double> %3808, <8 x double> %3807
-  store <8 x double> %3809, ptr %3801, align 64, !tbaa !26
-  %3810 = add nsw i64 %3795, 1
-  %3811 = icmp eq i64 %3810, %3696
-  br i1 %3811, label %3752, label %3794, !llvm.loop !120
+3790:                                             ; preds = %3781, %3773
+  %3791 = phi <8 x double> [ %3779, %3773 ], [ %3783, %3781 ]
+  %3792 = phi <8 x double> [ %3780, %3773 ], [ %3789, %3781 ]
+  %3793 = getelementptr inbounds nuw i8, ptr %3757, i64 3008
+  %3794 = load <8 x double>, ptr %3793, align 64, !tbaa !26
+  %3795 = fcmp ole <8 x double> %3792, %3794
+  %3796 = getelementptr inbounds nuw i8, ptr %3757, i64 7296
+  %3797 = load <8 x double>, ptr %3796, align 64, !tbaa !26
+  %3798 = fcmp oeq <8 x double> %3797, zeroinitializer
+  %3799 = select <8 x i1> %3798, <8 x i1> %3795, <8 x i1> zeroinitializer
+  %3800 = select <8 x i1> %3799, <8 x i64> %3665, <8 x i64> zeroinitializer
+  call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %12) #7
+  %3801 = xor <8 x i64> %3800, %3665
+  store <8 x i64> %3801, ptr %12, align 64, !tbaa !26
+  %3802 = fsub <8 x double> %3767, %3769
+  %3803 = getelementptr inbounds nuw i8, ptr %3757, i64 1536
+  %3804 = fsub <8 x double> %3769, %3791
+  %3805 = fdiv <8 x double> %3802, %3804
+  %3806 = getelementptr inbounds nuw i8, ptr %3757, i64 7592
+  %3807 = load ptr, ptr %3806, align 8, !tbaa !63
+  %3808 = getelementptr inbounds <8 x double>, ptr %3807, i64 %3771
+  %3809 = load <8 x double>, ptr %3808, align 64, !tbaa !26
+  %3810 = getelementptr inbounds nuw i8, ptr %3757, i64 7600
+  %3811 = load ptr, ptr %3810, align 16, !tbaa !45
+  %3812 = getelementptr inbounds <8 x double>, ptr %3811, i64 %3771
+  %3813 = load <8 x double>, ptr %3812, align 64, !tbaa !26
+  %3814 = icmp eq <8 x i64> %3800, zeroinitializer
+  %3815 = select <8 x i1> %3814, <8 x double> %3813, <8 x double> %3809
+  store <8 x double> %3815, ptr %3812, align 64, !tbaa !26
+  %3816 = load i64, ptr %3770, align 64, !tbaa !31
+  %3817 = add nsw i64 %3816, 1
+  %3818 = icmp slt i64 %3817, %3765
+  br i1 %3818, label %3819, label %3823
 
-3812:                                             ; preds = %3790, %3947
-  %3813 = phi i64 [ 0, %3790 ], [ %3948, %3947 ]
-  %3814 = getelementptr inbounds nuw i64, ptr %12, i64 %3813
-  %3815 = load i64, ptr %3814, align 8, !tbaa !30
-  %3816 = icmp eq i64 %3815, 0
-  br i1 %3816, label %3947, label %3817
+3819:                                             ; preds = %3790
+  %3820 = getelementptr inbounds nuw i8, ptr %3757, i64 7664
+  br label %3863
 
-3817:                                             ; preds = %3812
-  %3818 = load i64, ptr %119, align 16, !tbaa !21
-  %3819 = load i64, ptr %3701, align 64, !tbaa !31
-  %3820 = getelementptr inbounds nuw double, ptr %3734, i64 %3813
-  %3821 = load double, ptr %3820, align 8, !tbaa !40
-  %3822 = getelementptr inbounds nuw double, ptr %3724, i64 %3813
-  %3823 = load double, ptr %3822, align 8, !tbaa !40
-  %3824 = add nsw i64 %3818, -1
-  %3825 = icmp sgt i64 %3818, %3819
-  br i1 %3825, label %3826, label %3947
+3821:                                             ; preds = %3863
+  %3822 = load i64, ptr %3770, align 64, !tbaa !31
+  br label %3823
 
-3826:                                             ; preds = %3817
-  %3827 = getelementptr inbounds nuw double, ptr %3699, i64 %3813
-  %3828 = load double, ptr %3827, align 8, !tbaa !40
-  %3829 = getelementptr inbounds nuw double, ptr %3697, i64 %3813
-  %3830 = load double, ptr %3829, align 8, !tbaa !40
-  %3831 = load ptr, ptr %3791, align 32
-  %3832 = getelementptr i8, ptr %3831, i64 64
-  %3833 = getelementptr double, ptr %3832, i64 %3813
-  %3834 = fsub double %3828, %3821
-  %3835 = getelementptr double, ptr %3831, i64 %3813
-  %3836 = fsub double %3830, %3821
-  %3837 = load ptr, ptr %3737, align 8, !tbaa !63
-  %3838 = getelementptr double, ptr %3837, i64 %3813
-  %3839 = load ptr, ptr %3741, align 16, !tbaa !45
-  %3840 = getelementptr double, ptr %3839, i64 %3813
-  %3841 = getelementptr <8 x double>, ptr %3835, i64 %3824
-  br label %3869
+3823:                                             ; preds = %3821, %3790
+  %3824 = phi i64 [ %3816, %3790 ], [ %3822, %3821 ]
+  %3825 = phi <8 x double> [ %3809, %3790 ], [ %3868, %3821 ]
+  %3826 = icmp sgt i64 %3763, %3824
+  br i1 %3826, label %3834, label %3827
 
-3842:                                             ; preds = %3915
-  %3843 = getelementptr inbounds nuw double, ptr %3727, i64 %3813
-  %3844 = load double, ptr %3843, align 8, !tbaa !40
-  %3845 = fcmp ogt double %3844, 0.000000e+00
-  %3846 = fcmp ogt double %3926, 0.000000e+00
-  %3847 = select i1 %3845, i1 %3846, i1 false
-  br i1 %3847, label %3848, label %3947
+3827:                                             ; preds = %3823
+  %3828 = getelementptr inbounds nuw i8, ptr %3757, i64 7648
+  %3829 = load ptr, ptr %3828, align 32, !tbaa !70
+  %3830 = getelementptr inbounds <8 x double>, ptr %3829, i64 %3765
+  %3831 = load <8 x double>, ptr %3830, align 64, !tbaa !26
+  %3832 = load <8 x double>, ptr %3803, align 64, !tbaa !26
+  %3833 = fmul <8 x double> %3831, %3832
+  br label %3842
 
-3848:                                             ; preds = %3842
-  %3849 = getelementptr inbounds nuw double, ptr %3792, i64 %3813
-  %3850 = getelementptr inbounds nuw double, ptr %3793, i64 %3813
-  %3851 = sub i64 %3818, %3819
-  %3852 = add i64 %3819, 1
-  %3853 = and i64 %3851, 1
-  %3854 = icmp eq i64 %3853, 0
-  br i1 %3854, label %3864, label %3855
+3834:                                             ; preds = %3823
+  %3835 = load <8 x double>, ptr %3803, align 64, !tbaa !26
+  %3836 = getelementptr inbounds nuw i8, ptr %3757, i64 7648
+  %3837 = load ptr, ptr %3836, align 32, !tbaa !70
+  %3838 = getelementptr inbounds <8 x double>, ptr %3837, i64 %3765
+  %3839 = load <8 x double>, ptr %3838, align 64, !tbaa !26
+  %3840 = fsub <8 x double> %3769, %3835
+  %3841 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3839, <8 x double> %3840, <8 x double> %3835)
+  br label %3842
 
-3855:                                             ; preds = %3848
-  %3856 = load double, ptr %3849, align 8, !tbaa !40
-  %3857 = load double, ptr %3850, align 8, !tbaa !40
-  %3858 = fmul double %3926, %3857
-  %3859 = fdiv double %3856, %3858
-  %3860 = getelementptr <8 x double>, ptr %3840, i64 %3819
-  %3861 = load double, ptr %3860, align 8, !tbaa !40
-  %3862 = fmul double %3861, %3859
-  store double %3862, ptr %3860, align 8, !tbaa !40
-  %3863 = add nsw i64 %3819, 1
-  br label %3864
+3842:                                             ; preds = %3834, %3827
+  %3843 = phi <8 x double> [ %3833, %3827 ], [ %3841, %3834 ]
+  %3844 = load ptr, ptr %3806, align 8, !tbaa !63
+  %3845 = getelementptr inbounds <8 x double>, ptr %3844, i64 %3765
+  %3846 = load <8 x double>, ptr %3845, align 64, !tbaa !26
+  %3847 = load ptr, ptr %3810, align 16, !tbaa !45
+  %3848 = getelementptr inbounds <8 x double>, ptr %3847, i64 %3765
+  %3849 = fsub <8 x double> %3825, %3846
+  %3850 = fsub <8 x double> %3792, %3843
+  %3851 = load <8 x double>, ptr %3793, align 64, !tbaa !26
+  %3852 = fsub <8 x double> %3851, %3843
+  %3853 = fdiv <8 x double> %3850, %3852
+  %3854 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3849, <8 x double> %3853, <8 x double> %3846)
+  %3855 = load <8 x double>, ptr %3848, align 64, !tbaa !26
+  %3856 = select <8 x i1> %3814, <8 x double> %3855, <8 x double> %3854
+  store <8 x double> %3856, ptr %3848, align 64, !tbaa !26
+  %3857 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3801)
+  %3858 = icmp eq i64 %3857, 0
+  br i1 %3858, label %4019, label %3859
 
-3864:                                             ; preds = %3855, %3848
-  %3865 = phi i64 [ %3819, %3848 ], [ %3863, %3855 ]
-  %3866 = icmp eq i64 %3818, %3852
-  br i1 %3866, label %3947, label %3867
+3859:                                             ; preds = %3842
+  %3860 = getelementptr inbounds nuw i8, ptr %3757, i64 7648
+  %3861 = getelementptr inbounds nuw i8, ptr %3757, i64 3136
+  %3862 = getelementptr inbounds nuw i8, ptr %3757, i64 832
+  br label %3881
 
-3867:                                             ; preds = %3864
-  %3868 = getelementptr i8, ptr %3840, i64 64
-  br label %3929
+3863:                                             ; preds = %3819, %3863
+  %3864 = phi i64 [ %3817, %3819 ], [ %3879, %3863 ]
+  %3865 = phi <8 x double> [ %3809, %3819 ], [ %3868, %3863 ]
+  %3866 = load ptr, ptr %3806, align 8, !tbaa !63
+  %3867 = getelementptr inbounds <8 x double>, ptr %3866, i64 %3864
+  %3868 = load <8 x double>, ptr %3867, align 64, !tbaa !26
+  %3869 = load ptr, ptr %3810, align 16, !tbaa !45
+  %3870 = getelementptr inbounds <8 x double>, ptr %3869, i64 %3864
+  %3871 = fsub <8 x double> %3865, %3868
+  %3872 = load ptr, ptr %3820, align 16, !tbaa !119
+  %3873 = getelementptr inbounds <8 x double>, ptr %3872, i64 %3864
+  %3874 = load <8 x double>, ptr %3873, align 64, !tbaa !26
+  %3875 = fmul <8 x double> %3805, %3874
+  %3876 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3871, <8 x double> %3875, <8 x double> %3868)
+  %3877 = load <8 x double>, ptr %3870, align 64, !tbaa !26
+  %3878 = select <8 x i1> %3814, <8 x double> %3877, <8 x double> %3876
+  store <8 x double> %3878, ptr %3870, align 64, !tbaa !26
+  %3879 = add nsw i64 %3864, 1
+  %3880 = icmp eq i64 %3879, %3765
+  br i1 %3880, label %3821, label %3863, !llvm.loop !120
 
-3869:                                             ; preds = %3915, %3826
-  %3870 = phi double [ 0.000000e+00, %3826 ], [ %3926, %3915 ]
-  %3871 = phi i64 [ %3824, %3826 ], [ %3927, %3915 ]
-  %3872 = icmp eq i64 %3871, %3824
-  br i1 %3872, label %3873, label %3876
+3881:                                             ; preds = %3859, %4016
+  %3882 = phi i64 [ 0, %3859 ], [ %4017, %4016 ]
+  %3883 = getelementptr inbounds nuw i64, ptr %12, i64 %3882
+  %3884 = load i64, ptr %3883, align 8, !tbaa !30
+  %3885 = icmp eq i64 %3884, 0
+  br i1 %3885, label %4016, label %3886
 
-3873:                                             ; preds = %3869
-  %3874 = load double, ptr %3841, align 8, !tbaa !40
-  %3875 = tail call noundef double @llvm.fmuladd.f64(double %3874, double %3834, double %3821)
-  br label %3887
+3886:                                             ; preds = %3881
+  %3887 = load i64, ptr %119, align 16, !tbaa !21
+  %3888 = load i64, ptr %3770, align 64, !tbaa !31
+  %3889 = getelementptr inbounds nuw double, ptr %3803, i64 %3882
+  %3890 = load double, ptr %3889, align 8, !tbaa !40
+  %3891 = getelementptr inbounds nuw double, ptr %3793, i64 %3882
+  %3892 = load double, ptr %3891, align 8, !tbaa !40
+  %3893 = add nsw i64 %3887, -1
+  %3894 = icmp sgt i64 %3887, %3888
+  br i1 %3894, label %3895, label %4016
 
-3876:                                             ; preds = %3869
-  %3877 = getelementptr <8 x double>, ptr %3833, i64 %3871
-  %3878 = load double, ptr %3877, align 8, !tbaa !40
-  %3879 = tail call noundef double @llvm.fmuladd.f64(double %3878, double %3834, double %3821)
-  %3880 = getelementptr <8 x double>, ptr %3835, i64 %3871
-  %3881 = load double, ptr %3880, align 8, !tbaa !40
-  %3882 = tail call noundef double @llvm.fmuladd.f64(double %3881, double %3834, double %3821)
-  %3883 = tail call noundef double @llvm.fmuladd.f64(double %3878, double %3836, double %3821)
-  %3884 = fcmp ult double %3883, %3879
-  br i1 %3884, label %3885, label %3887
+3895:                                             ; preds = %3886
+  %3896 = getelementptr inbounds nuw double, ptr %3768, i64 %3882
+  %3897 = load double, ptr %3896, align 8, !tbaa !40
+  %3898 = getelementptr inbounds nuw double, ptr %3766, i64 %3882
+  %3899 = load double, ptr %3898, align 8, !tbaa !40
+  %3900 = load ptr, ptr %3860, align 32
+  %3901 = getelementptr i8, ptr %3900, i64 64
+  %3902 = getelementptr double, ptr %3901, i64 %3882
+  %3903 = fsub double %3897, %3890
+  %3904 = getelementptr double, ptr %3900, i64 %3882
+  %3905 = fsub double %3899, %3890
+  %3906 = load ptr, ptr %3806, align 8, !tbaa !63
+  %3907 = getelementptr double, ptr %3906, i64 %3882
+  %3908 = load ptr, ptr %3810, align 16, !tbaa !45
+  %3909 = getelementptr double, ptr %3908, i64 %3882
+  %3910 = getelementptr <8 x double>, ptr %3904, i64 %3893
+  br label %3938
 
-3885:                                             ; preds = %3876
-  %3886 = add nsw i64 %3871, 1
-  br label %3887
+3911:                                             ; preds = %3984
+  %3912 = getelementptr inbounds nuw double, ptr %3796, i64 %3882
+  %3913 = load double, ptr %3912, align 8, !tbaa !40
+  %3914 = fcmp ogt double %3913, 0.000000e+00
+  %3915 = fcmp ogt double %3995, 0.000000e+00
+  %3916 = select i1 %3914, i1 %3915, i1 false
+  br i1 %3916, label %3917, label %4016
 
-3887:                                             ; preds = %3885, %3876, %3873
-  %3888 = phi double [ %3882, %3885 ], [ %3882, %3876 ], [ %3875, %3873 ]
-  %3889 = phi double [ %3879, %3885 ], [ %3879, %3876 ], [ %3823, %3873 ]
-  %3890 = phi i64 [ %3886, %3885 ], [ %3871, %3876 ], [ %3824, %3873 ]
-  %3891 = icmp sgt i64 %3890, %3819
-  br i1 %3891, label %3892, label %3915
+3917:                                             ; preds = %3911
+  %3918 = getelementptr inbounds nuw double, ptr %3861, i64 %3882
+  %3919 = getelementptr inbounds nuw double, ptr %3862, i64 %3882
+  %3920 = sub i64 %3887, %3888
+  %3921 = add i64 %3888, 1
+  %3922 = and i64 %3920, 1
+  %3923 = icmp eq i64 %3922, 0
+  br i1 %3923, label %3933, label %3924
 
-3892:                                             ; preds = %3887
-  %3893 = load ptr, ptr %3737, align 8
-  %3894 = getelementptr double, ptr %3893, i64 %3813
-  br label %3895
+3924:                                             ; preds = %3917
+  %3925 = load double, ptr %3918, align 8, !tbaa !40
+  %3926 = load double, ptr %3919, align 8, !tbaa !40
+  %3927 = fmul double %3995, %3926
+  %3928 = fdiv double %3925, %3927
+  %3929 = getelementptr <8 x double>, ptr %3909, i64 %3888
+  %3930 = load double, ptr %3929, align 8, !tbaa !40
+  %3931 = fmul double %3930, %3928
+  store double %3931, ptr %3929, align 8, !tbaa !40
+  %3932 = add nsw i64 %3888, 1
+  br label %3933
 
-3895:                                             ; preds = %3910, %3892
-  %3896 = phi i64 [ %3890, %3892 ], [ %3913, %3910 ]
-  %3897 = phi double [ 0.000000e+00, %3892 ], [ %3912, %3910 ]
-  %3898 = phi double [ %3889, %3892 ], [ %3911, %3910 ]
-  %3899 = getelementptr <8 x double>, ptr %3835, i64 %3896
-  %3900 = load double, ptr %3899, align 8, !tbaa !40
-  %3901 = tail call noundef double @llvm.fmuladd.f64(double %3900, double %3836, double %3821)
-  %3902 = fcmp ogt double %3901, %3888
-  br i1 %3902, label %3903, label %3915
+3933:                                             ; preds = %3924, %3917
+  %3934 = phi i64 [ %3888, %3917 ], [ %3932, %3924 ]
+  %3935 = icmp eq i64 %3887, %3921
+  br i1 %3935, label %4016, label %3936
 
-3903:                                             ; preds = %3895
-  %3904 = fcmp ogt double %3898, %3901
-  br i1 %3904, label %3905, label %3910
+3936:                                             ; preds = %3933
+  %3937 = getelementptr i8, ptr %3909, i64 64
+  br label %3998
 
-3905:                                             ; preds = %3903
-  %3906 = getelementptr <8 x double>, ptr %3894, i64 %3896
-  %3907 = load double, ptr %3906, align 8, !tbaa !40
-  %3908 = fsub double %3898, %3901
-  %3909 = tail call double @llvm.fmuladd.f64(double %3907, double %3908, double %3897)
-  br label %3910
+3938:                                             ; preds = %3984, %3895
+  %3939 = phi double [ 0.000000e+00, %3895 ], [ %3995, %3984 ]
+  %3940 = phi i64 [ %3893, %3895 ], [ %3996, %3984 ]
+  %3941 = icmp eq i64 %3940, %3893
+  br i1 %3941, label %3942, label %3945
 
-3910:                                             ; preds = %3905, %3903
-  %3911 = phi double [ %3901, %3905 ], [ %3898, %3903 ]
-  %3912 = phi double [ %3909, %3905 ], [ %3897, %3903 ]
-  %3913 = add nsw i64 %3896, -1
-  %3914 = icmp sgt i64 %3913, %3819
-  br i1 %3914, label %3895, label %3915, !llvm.loop !121
+3942:                                             ; preds = %3938
+  %3943 = load double, ptr %3910, align 8, !tbaa !40
+  %3944 = tail call noundef double @llvm.fmuladd.f64(double %3943, double %3903, double %3890)
+  br label %3956
 
-3915:                                             ; preds = %3910, %3895, %3887
-  %3916 = phi double [ %3889, %3887 ], [ %3898, %3895 ], [ %3911, %3910 ]
-  %3917 = phi double [ 0.000000e+00, %3887 ], [ %3897, %3895 ], [ %3912, %3910 ]
-  %3918 = phi i64 [ %3890, %3887 ], [ %3896, %3895 ], [ %3819, %3910 ]
-  %3919 = getelementptr <8 x double>, ptr %3838, i64 %3918
-  %3920 = load double, ptr %3919, align 8, !tbaa !40
-  %3921 = fsub double %3916, %3888
-  %3922 = tail call double @llvm.fmuladd.f64(double %3920, double %3921, double %3917)
-  %3923 = fsub double %3889, %3888
-  %3924 = fdiv double %3922, %3923
-  %3925 = getelementptr <8 x double>, ptr %3840, i64 %3871
-  store double %3924, ptr %3925, align 8, !tbaa !40
-  %3926 = fadd double %3870, %3922
-  %3927 = add nsw i64 %3871, -1
-  %3928 = icmp sgt i64 %3871, %3819
-  br i1 %3928, label %3869, label %3842, !llvm.loop !122
+3945:                                             ; preds = %3938
+  %3946 = getelementptr <8 x double>, ptr %3902, i64 %3940
+  %3947 = load double, ptr %3946, align 8, !tbaa !40
+  %3948 = tail call noundef double @llvm.fmuladd.f64(double %3947, double %3903, double %3890)
+  %3949 = getelementptr <8 x double>, ptr %3904, i64 %3940
+  %3950 = load double, ptr %3949, align 8, !tbaa !40
+  %3951 = tail call noundef double @llvm.fmuladd.f64(double %3950, double %3903, double %3890)
+  %3952 = tail call noundef double @llvm.fmuladd.f64(double %3947, double %3905, double %3890)
+  %3953 = fcmp ult double %3952, %3948
+  br i1 %3953, label %3954, label %3956
 
-3929:                                             ; preds = %3929, %3867
-  %3930 = phi i64 [ %3865, %3867 ], [ %3945, %3929 ]
-  %3931 = load double, ptr %3849, align 8, !tbaa !40
-  %3932 = load double, ptr %3850, align 8, !tbaa !40
-  %3933 = fmul double %3926, %3932
-  %3934 = fdiv double %3931, %3933
-  %3935 = getelementptr <8 x double>, ptr %3840, i64 %3930
-  %3936 = load double, ptr %3935, align 8, !tbaa !40
-  %3937 = fmul double %3936, %3934
-  store double %3937, ptr %3935, align 8, !tbaa !40
-  %3938 = load double, ptr %3849, align 8, !tbaa !40
-  %3939 = load double, ptr %3850, align 8, !tbaa !40
-  %3940 = fmul double %3926, %3939
-  %3941 = fdiv double %3938, %3940
-  %3942 = getelementptr <8 x double>, ptr %3868, i64 %3930
-  %3943 = load double, ptr %3942, align 8, !tbaa !40
-  %3944 = fmul double %3943, %3941
-  store double %3944, ptr %3942, align 8, !tbaa !40
-  %3945 = add nsw i64 %3930, 2
-  %3946 = icmp eq i64 %3945, %3818
-  br i1 %3946, label %3947, label %3929, !llvm.loop !123
+3954:                                             ; preds = %3945
+  %3955 = add nsw i64 %3940, 1
+  br label %3956
 
-3947:                                             ; preds = %3864, %3929, %3842, %3817, %3812
-  %3948 = add nuw nsw i64 %3813, 1
-  %3949 = icmp eq i64 %3948, 8
-  br i1 %3949, label %3950, label %3812, !llvm.loop !124
+3956:                                             ; preds = %3954, %3945, %3942
+  %3957 = phi double [ %3951, %3954 ], [ %3951, %3945 ], [ %3944, %3942 ]
+  %3958 = phi double [ %3948, %3954 ], [ %3948, %3945 ], [ %3892, %3942 ]
+  %3959 = phi i64 [ %3955, %3954 ], [ %3940, %3945 ], [ %3893, %3942 ]
+  %3960 = icmp sgt i64 %3959, %3888
+  br i1 %3960, label %3961, label %3984
 
-3950:                                             ; preds = %3947, %3773
+3961:                                             ; preds = %3956
+  %3962 = load ptr, ptr %3806, align 8
+  %3963 = getelementptr double, ptr %3962, i64 %3882
+  br label %3964
+
+3964:                                             ; preds = %3979, %3961
+  %3965 = phi i64 [ %3959, %3961 ], [ %3982, %3979 ]
+  %3966 = phi double [ 0.000000e+00, %3961 ], [ %3981, %3979 ]
+  %3967 = phi double [ %3958, %3961 ], [ %3980, %3979 ]
+  %3968 = getelementptr <8 x double>, ptr %3904, i64 %3965
+  %3969 = load double, ptr %3968, align 8, !tbaa !40
+  %3970 = tail call noundef double @llvm.fmuladd.f64(double %3969, double %3905, double %3890)
+  %3971 = fcmp ogt double %3970, %3957
+  br i1 %3971, label %3972, label %3984
+
+3972:                                             ; preds = %3964
+  %3973 = fcmp ogt double %3967, %3970
+  br i1 %3973, label %3974, label %3979
+
+3974:                                             ; preds = %3972
+  %3975 = getelementptr <8 x double>, ptr %3963, i64 %3965
+  %3976 = load double, ptr %3975, align 8, !tbaa !40
+  %3977 = fsub double %3967, %3970
+  %3978 = tail call double @llvm.fmuladd.f64(double %3976, double %3977, double %3966)
+  br label %3979
+
+3979:                                             ; preds = %3974, %3972
+  %3980 = phi double [ %3970, %3974 ], [ %3967, %3972 ]
+  %3981 = phi double [ %3978, %3974 ], [ %3966, %3972 ]
+  %3982 = add nsw i64 %3965, -1
+  %3983 = icmp sgt i64 %3982, %3888
+  br i1 %3983, label %3964, label %3984, !llvm.loop !121
+
+3984:                                             ; preds = %3979, %3964, %3956
+  %3985 = phi double [ %3958, %3956 ], [ %3967, %3964 ], [ %3980, %3979 ]
+  %3986 = phi double [ 0.000000e+00, %3956 ], [ %3966, %3964 ], [ %3981, %3979 ]
+  %3987 = phi i64 [ %3959, %3956 ], [ %3965, %3964 ], [ %3888, %3979 ]
+  %3988 = getelementptr <8 x double>, ptr %3907, i64 %3987
+  %3989 = load double, ptr %3988, align 8, !tbaa !40
+  %3990 = fsub double %3985, %3957
+  %3991 = tail call double @llvm.fmuladd.f64(double %3989, double %3990, double %3986)
+  %3992 = fsub double %3958, %3957
+  %3993 = fdiv double %3991, %3992
+  %3994 = getelementptr <8 x double>, ptr %3909, i64 %3940
+  store double %3993, ptr %3994, align 8, !tbaa !40
+  %3995 = fadd double %3939, %3991
+  %3996 = add nsw i64 %3940, -1
+  %3997 = icmp sgt i64 %3940, %3888
+  br i1 %3997, label %3938, label %3911, !llvm.loop !122
+
+3998:                                             ; preds = %3998, %3936
+  %3999 = phi i64 [ %3934, %3936 ], [ %4014, %3998 ]
+  %4000 = load double, ptr %3918, align 8, !tbaa !40
+  %4001 = load double, ptr %3919, align 8, !tbaa !40
+  %4002 = fmul double %3995, %4001
+  %4003 = fdiv double %4000, %4002
+  %4004 = getelementptr <8 x double>, ptr %3909, i64 %3999
+  %4005 = load double, ptr %4004, align 8, !tbaa !40
+  %4006 = fmul double %4005, %4003
+  store double %4006, ptr %4004, align 8, !tbaa !40
+  %4007 = load double, ptr %3918, align 8, !tbaa !40
+  %4008 = load double, ptr %3919, align 8, !tbaa !40
+  %4009 = fmul double %3995, %4008
+  %4010 = fdiv double %4007, %4009
+  %4011 = getelementptr <8 x double>, ptr %3937, i64 %3999
+  %4012 = load double, ptr %4011, align 8, !tbaa !40
+  %4013 = fmul double %4012, %4010
+  store double %4013, ptr %4011, align 8, !tbaa !40
+  %4014 = add nsw i64 %3999, 2
+  %4015 = icmp eq i64 %4014, %3887
+  br i1 %4015, label %4016, label %3998, !llvm.loop !123
+
+4016:                                             ; preds = %3933, %3998, %3911, %3886, %3881
+  %4017 = add nuw nsw i64 %3882, 1
+  %4018 = icmp eq i64 %4017, 8
+  br i1 %4018, label %4019, label %3881, !llvm.loop !124
+
+4019:                                             ; preds = %4016, %3842
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %12) #7
-  %3951 = load i64, ptr %119, align 16, !tbaa !21
-  br label %3952
+  %4020 = load i64, ptr %119, align 16, !tbaa !21
+  br label %4021
 
-3952:                                             ; preds = %3685, %3950
-  %3953 = phi i64 [ %3694, %3685 ], [ %3951, %3950 ]
-  %3954 = getelementptr inbounds nuw i8, ptr %3688, i64 7560
-  %3955 = load ptr, ptr %3954, align 8, !tbaa !56
-  %3956 = getelementptr inbounds nuw i8, ptr %3688, i64 7568
-  %3957 = load ptr, ptr %3956, align 16, !tbaa !44
-  %3958 = getelementptr inbounds nuw i8, ptr %3688, i64 7576
-  %3959 = load ptr, ptr %3958, align 8, !tbaa !55
-  %3960 = icmp sgt i64 %3953, 0
-  br i1 %3960, label %3971, label %3961
+4021:                                             ; preds = %3754, %4019
+  %4022 = phi i64 [ %3763, %3754 ], [ %4020, %4019 ]
+  %4023 = getelementptr inbounds nuw i8, ptr %3757, i64 7560
+  %4024 = load ptr, ptr %4023, align 8, !tbaa !56
+  %4025 = getelementptr inbounds nuw i8, ptr %3757, i64 7568
+  %4026 = load ptr, ptr %4025, align 16, !tbaa !44
+  %4027 = getelementptr inbounds nuw i8, ptr %3757, i64 7576
+  %4028 = load ptr, ptr %4027, align 8, !tbaa !55
+  %4029 = icmp sgt i64 %4022, 0
+  br i1 %4029, label %4040, label %4030
 
-3961:                                             ; preds = %3971, %3952
-  %3962 = load i64, ptr %120, align 8, !tbaa !22
-  %3963 = icmp sgt i64 %3962, 0
-  br i1 %3963, label %3964, label %3984
+4030:                                             ; preds = %4040, %4021
+  %4031 = load i64, ptr %120, align 8, !tbaa !22
+  %4032 = icmp sgt i64 %4031, 0
+  br i1 %4032, label %4033, label %4053
 
-3964:                                             ; preds = %3961
-  %3965 = getelementptr inbounds nuw i8, ptr %3688, i64 7744
-  %3966 = getelementptr inbounds nuw i8, ptr %3688, i64 7736
-  %3967 = getelementptr inbounds nuw i8, ptr %3688, i64 7728
-  %3968 = getelementptr inbounds nuw i8, ptr %3688, i64 7696
-  %3969 = getelementptr inbounds nuw i8, ptr %3688, i64 7688
-  %3970 = getelementptr inbounds nuw i8, ptr %3688, i64 7680
-  br label %3988
+4033:                                             ; preds = %4030
+  %4034 = getelementptr inbounds nuw i8, ptr %3757, i64 7744
+  %4035 = getelementptr inbounds nuw i8, ptr %3757, i64 7736
+  %4036 = getelementptr inbounds nuw i8, ptr %3757, i64 7728
+  %4037 = getelementptr inbounds nuw i8, ptr %3757, i64 7696
+  %4038 = getelementptr inbounds nuw i8, ptr %3757, i64 7688
+  %4039 = getelementptr inbounds nuw i8, ptr %3757, i64 7680
+  br label %4057
 
-3971:                                             ; preds = %3952, %3971
-  %3972 = phi i64 [ %3981, %3971 ], [ 0, %3952 ]
-  %3973 = getelementptr inbounds nuw <8 x double>, ptr %3957, i64 %3972
-  %3974 = load <8 x double>, ptr %3973, align 64, !tbaa !26
-  %3975 = getelementptr inbounds nuw <8 x double>, ptr %3959, i64 %3972
-  %3976 = load <8 x double>, ptr %3975, align 64, !tbaa !26
-  %3977 = select <8 x i1> %3656, <8 x double> %3976, <8 x double> %3974
-  store <8 x double> %3977, ptr %3975, align 64, !tbaa !26
-  %3978 = getelementptr inbounds nuw <8 x double>, ptr %3955, i64 %3972
-  %3979 = load <8 x double>, ptr %3978, align 64, !tbaa !26
-  %3980 = select <8 x i1> %3656, <8 x double> %3974, <8 x double> %3979
-  store <8 x double> %3980, ptr %3973, align 64, !tbaa !26
-  %3981 = add nuw nsw i64 %3972, 1
-  %3982 = load i64, ptr %119, align 16, !tbaa !21
-  %3983 = icmp slt i64 %3981, %3982
-  br i1 %3983, label %3971, label %3961, !llvm.loop !125
+4040:                                             ; preds = %4021, %4040
+  %4041 = phi i64 [ %4050, %4040 ], [ 0, %4021 ]
+  %4042 = getelementptr inbounds nuw <8 x double>, ptr %4026, i64 %4041
+  %4043 = load <8 x double>, ptr %4042, align 64, !tbaa !26
+  %4044 = getelementptr inbounds nuw <8 x double>, ptr %4028, i64 %4041
+  %4045 = load <8 x double>, ptr %4044, align 64, !tbaa !26
+  %4046 = select <8 x i1> %3725, <8 x double> %4045, <8 x double> %4043
+  store <8 x double> %4046, ptr %4044, align 64, !tbaa !26
+  %4047 = getelementptr inbounds nuw <8 x double>, ptr %4024, i64 %4041
+  %4048 = load <8 x double>, ptr %4047, align 64, !tbaa !26
+  %4049 = select <8 x i1> %3725, <8 x double> %4043, <8 x double> %4048
+  store <8 x double> %4049, ptr %4042, align 64, !tbaa !26
+  %4050 = add nuw nsw i64 %4041, 1
+  %4051 = load i64, ptr %119, align 16, !tbaa !21
+  %4052 = icmp slt i64 %4050, %4051
+  br i1 %4052, label %4040, label %4030, !llvm.loop !125
 
-3984:                                             ; preds = %3988, %3961
-  %3985 = getelementptr inbounds nuw i8, ptr %3688, i64 4480
-  %3986 = getelementptr inbounds nuw i8, ptr %3688, i64 3712
-  %3987 = getelementptr inbounds nuw i8, ptr %3688, i64 2944
-  br label %4036
+4053:                                             ; preds = %4057, %4030
+  %4054 = getelementptr inbounds nuw i8, ptr %3757, i64 4480
+  %4055 = getelementptr inbounds nuw i8, ptr %3757, i64 3712
+  %4056 = getelementptr inbounds nuw i8, ptr %3757, i64 2944
+  br label %4105
 
-3988:                                             ; preds = %3964, %3988
-  %3989 = phi i64 [ 0, %3964 ], [ %4018, %3988 ]
-  %3990 = load ptr, ptr %3965, align 64, !tbaa !58
-  %3991 = getelementptr inbounds nuw <8 x double>, ptr %3990, i64 %3989
-  %3992 = load ptr, ptr %3966, align 8, !tbaa !47
-  %3993 = getelementptr inbounds nuw <8 x double>, ptr %3992, i64 %3989
-  %3994 = load <8 x double>, ptr %3993, align 64, !tbaa !26
-  %3995 = load <8 x double>, ptr %3991, align 64, !tbaa !26
-  %3996 = select <8 x i1> %3656, <8 x double> %3995, <8 x double> %3994
-  store <8 x double> %3996, ptr %3991, align 64, !tbaa !26
-  %3997 = load ptr, ptr %3966, align 8, !tbaa !47
-  %3998 = getelementptr inbounds nuw <8 x double>, ptr %3997, i64 %3989
-  %3999 = load ptr, ptr %3967, align 16, !tbaa !78
-  %4000 = getelementptr inbounds nuw <8 x double>, ptr %3999, i64 %3989
-  %4001 = load <8 x double>, ptr %4000, align 64, !tbaa !26
-  %4002 = load <8 x double>, ptr %3998, align 64, !tbaa !26
-  %4003 = select <8 x i1> %3656, <8 x double> %4002, <8 x double> %4001
-  store <8 x double> %4003, ptr %3998, align 64, !tbaa !26
-  %4004 = load ptr, ptr %3968, align 16, !tbaa !60
-  %4005 = getelementptr inbounds nuw <8 x double>, ptr %4004, i64 %3989
-  %4006 = load ptr, ptr %3969, align 8, !tbaa !48
-  %4007 = getelementptr inbounds nuw <8 x double>, ptr %4006, i64 %3989
-  %4008 = load <8 x double>, ptr %4007, align 64, !tbaa !26
-  %4009 = load <8 x double>, ptr %4005, align 64, !tbaa !26
-  %4010 = select <8 x i1> %3656, <8 x double> %4009, <8 x double> %4008
-  store <8 x double> %4010, ptr %4005, align 64, !tbaa !26
-  %4011 = load ptr, ptr %3969, align 8, !tbaa !48
-  %4012 = getelementptr inbounds nuw <8 x double>, ptr %4011, i64 %3989
-  %4013 = load ptr, ptr %3970, align 64, !tbaa !109
-  %4014 = getelementptr inbounds nuw <8 x double>, ptr %4013, i64 %3989
-  %4015 = load <8 x double>, ptr %4014, align 64, !tbaa !26
-  %4016 = load <8 x double>, ptr %4012, align 64, !tbaa !26
-  %4017 = select <8 x i1> %3656, <8 x double> %4016, <8 x double> %4015
-  store <8 x double> %4017, ptr %4012, align 64, !tbaa !26
-  %4018 = add nuw nsw i64 %3989, 1
-  %4019 = load i64, ptr %120, align 8, !tbaa !22
-  %4020 = icmp slt i64 %4018, %4019
-  br i1 %4020, label %3988, label %3984, !llvm.loop !126
+4057:                                             ; preds = %4033, %4057
+  %4058 = phi i64 [ 0, %4033 ], [ %4087, %4057 ]
+  %4059 = load ptr, ptr %4034, align 64, !tbaa !58
+  %4060 = getelementptr inbounds nuw <8 x double>, ptr %4059, i64 %4058
+  %4061 = load ptr, ptr %4035, align 8, !tbaa !47
+  %4062 = getelementptr inbounds nuw <8 x double>, ptr %4061, i64 %4058
+  %4063 = load <8 x double>, ptr %4062, align 64, !tbaa !26
+  %4064 = load <8 x double>, ptr %4060, align 64, !tbaa !26
+  %4065 = select <8 x i1> %3725, <8 x double> %4064, <8 x double> %4063
+  store <8 x double> %4065, ptr %4060, align 64, !tbaa !26
+  %4066 = load ptr, ptr %4035, align 8, !tbaa !47
+  %4067 = getelementptr inbounds nuw <8 x double>, ptr %4066, i64 %4058
+  %4068 = load ptr, ptr %4036, align 16, !tbaa !78
+  %4069 = getelementptr inbounds nuw <8 x double>, ptr %4068, i64 %4058
+  %4070 = load <8 x double>, ptr %4069, align 64, !tbaa !26
+  %4071 = load <8 x double>, ptr %4067, align 64, !tbaa !26
+  %4072 = select <8 x i1> %3725, <8 x double> %4071, <8 x double> %4070
+  store <8 x double> %4072, ptr %4067, align 64, !tbaa !26
+  %4073 = load ptr, ptr %4037, align 16, !tbaa !60
+  %4074 = getelementptr inbounds nuw <8 x double>, ptr %4073, i64 %4058
+  %4075 = load ptr, ptr %4038, align 8, !tbaa !48
+  %4076 = getelementptr inbounds nuw <8 x double>, ptr %4075, i64 %4058
+  %4077 = load <8 x double>, ptr %4076, align 64, !tbaa !26
+  %4078 = load <8 x double>, ptr %4074, align 64, !tbaa !26
+  %4079 = select <8 x i1> %3725, <8 x double> %4078, <8 x double> %4077
+  store <8 x double> %4079, ptr %4074, align 64, !tbaa !26
+  %4080 = load ptr, ptr %4038, align 8, !tbaa !48
+  %4081 = getelementptr inbounds nuw <8 x double>, ptr %4080, i64 %4058
+  %4082 = load ptr, ptr %4039, align 64, !tbaa !109
+  %4083 = getelementptr inbounds nuw <8 x double>, ptr %4082, i64 %4058
+  %4084 = load <8 x double>, ptr %4083, align 64, !tbaa !26
+  %4085 = load <8 x double>, ptr %4081, align 64, !tbaa !26
+  %4086 = select <8 x i1> %3725, <8 x double> %4085, <8 x double> %4084
+  store <8 x double> %4086, ptr %4081, align 64, !tbaa !26
+  %4087 = add nuw nsw i64 %4058, 1
+  %4088 = load i64, ptr %120, align 8, !tbaa !22
+  %4089 = icmp slt i64 %4087, %4088
+  br i1 %4089, label %4057, label %4053, !llvm.loop !126
 
-4021:                                             ; preds = %4036
-  %4022 = getelementptr inbounds nuw i8, ptr %3688, i64 7424
-  %4023 = getelementptr inbounds nuw i8, ptr %3688, i64 5696
-  %4024 = load <8 x double>, ptr %4023, align 64, !tbaa !26
-  %4025 = fcmp ogt <8 x double> %4024, zeroinitializer
-  %4026 = load <8 x double>, ptr %138, align 64, !tbaa !26
-  %4027 = fcmp une <8 x double> %4026, splat (double 2.000000e+00)
-  %4028 = and <8 x i1> %4025, %4027
-  %4029 = select <8 x i1> %4028, <8 x i64> %3596, <8 x i64> zeroinitializer
-  %4030 = load <8 x i64>, ptr %4022, align 64, !tbaa !26
-  %4031 = and <8 x i64> %4030, %3684
-  %4032 = or <8 x i64> %4029, %4031
-  store <8 x i64> %4032, ptr %4022, align 64, !tbaa !26
-  %4033 = add nuw nsw i64 %3686, 1
-  %4034 = load i64, ptr %144, align 8, !tbaa !20
-  %4035 = icmp slt i64 %4033, %4034
-  br i1 %4035, label %3685, label %4048, !llvm.loop !127
+4090:                                             ; preds = %4105
+  %4091 = getelementptr inbounds nuw i8, ptr %3757, i64 7424
+  %4092 = getelementptr inbounds nuw i8, ptr %3757, i64 5696
+  %4093 = load <8 x double>, ptr %4092, align 64, !tbaa !26
+  %4094 = fcmp ogt <8 x double> %4093, zeroinitializer
+  %4095 = load <8 x double>, ptr %138, align 64, !tbaa !26
+  %4096 = fcmp une <8 x double> %4095, splat (double 2.000000e+00)
+  %4097 = and <8 x i1> %4094, %4096
+  %4098 = select <8 x i1> %4097, <8 x i64> %3665, <8 x i64> zeroinitializer
+  %4099 = load <8 x i64>, ptr %4091, align 64, !tbaa !26
+  %4100 = and <8 x i64> %4099, %3753
+  %4101 = or <8 x i64> %4098, %4100
+  store <8 x i64> %4101, ptr %4091, align 64, !tbaa !26
+  %4102 = add nuw nsw i64 %3755, 1
+  %4103 = load i64, ptr %156, align 8, !tbaa !20
+  %4104 = icmp slt i64 %4102, %4103
+  br i1 %4104, label %3754, label %4117, !llvm.loop !127
 
-4036:                                             ; preds = %3984, %4036
-  %4037 = phi i64 [ 0, %3984 ], [ %4046, %4036 ]
-  %4038 = getelementptr inbounds nuw [12 x <8 x double>], ptr %3985, i64 0, i64 %4037
-  %4039 = getelementptr inbounds nuw [12 x <8 x double>], ptr %3986, i64 0, i64 %4037
-  %4040 = load <8 x double>, ptr %4039, align 64, !tbaa !26
-  %4041 = load <8 x double>, ptr %4038, align 64, !tbaa !26
-  %4042 = select <8 x i1> %3656, <8 x double> %4041, <8 x double> %4040
-  store <8 x double> %4042, ptr %4038, align 64, !tbaa !26
-  %4043 = getelementptr inbounds nuw [12 x <8 x double>], ptr %3987, i64 0, i64 %4037
-  %4044 = load <8 x double>, ptr %4043, align 64, !tbaa !26
-  %4045 = select <8 x i1> %3656, <8 x double> %4040, <8 x double> %4044
-  store <8 x double> %4045, ptr %4039, align 64, !tbaa !26
-  %4046 = add nuw nsw i64 %4037, 1
-  %4047 = icmp eq i64 %4046, 12
-  br i1 %4047, label %4021, label %4036, !llvm.loop !128
+4105:                                             ; preds = %4053, %4105
+  %4106 = phi i64 [ 0, %4053 ], [ %4115, %4105 ]
+  %4107 = getelementptr inbounds nuw [12 x <8 x double>], ptr %4054, i64 0, i64 %4106
+  %4108 = getelementptr inbounds nuw [12 x <8 x double>], ptr %4055, i64 0, i64 %4106
+  %4109 = load <8 x double>, ptr %4108, align 64, !tbaa !26
+  %4110 = load <8 x double>, ptr %4107, align 64, !tbaa !26
+  %4111 = select <8 x i1> %3725, <8 x double> %4110, <8 x double> %4109
+  store <8 x double> %4111, ptr %4107, align 64, !tbaa !26
+  %4112 = getelementptr inbounds nuw [12 x <8 x double>], ptr %4056, i64 0, i64 %4106
+  %4113 = load <8 x double>, ptr %4112, align 64, !tbaa !26
+  %4114 = select <8 x i1> %3725, <8 x double> %4109, <8 x double> %4113
+  store <8 x double> %4114, ptr %4108, align 64, !tbaa !26
+  %4115 = add nuw nsw i64 %4106, 1
+  %4116 = icmp eq i64 %4115, 12
+  br i1 %4116, label %4090, label %4105, !llvm.loop !128
 
-4048:                                             ; preds = %4021
-  %4049 = load <8 x double>, ptr %146, align 64, !tbaa !26
-  %4050 = load <8 x double>, ptr %170, align 64, !tbaa !26
-  %4051 = load <8 x double>, ptr %207, align 64, !tbaa !26
-  %4052 = load <8 x double>, ptr %143, align 64, !tbaa !26
-  %4053 = load <8 x double>, ptr %205, align 64, !tbaa !26
-  %4054 = fdiv <8 x double> %4051, %3307
-  %4055 = icmp sgt i64 %4034, 0
-  br label %4056
+4117:                                             ; preds = %4090
+  %4118 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %4119 = load <8 x double>, ptr %175, align 64, !tbaa !26
+  %4120 = load <8 x double>, ptr %211, align 64, !tbaa !26
+  %4121 = load <8 x double>, ptr %159, align 64, !tbaa !26
+  %4122 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %4123 = fdiv <8 x double> %4120, %3370
+  %4124 = icmp sgt i64 %4103, 0
+  br label %4125
 
-4056:                                             ; preds = %3655, %4048
-  %4057 = phi <8 x double> [ %4054, %4048 ], [ %3317, %3655 ]
-  %4058 = phi i1 [ %4055, %4048 ], [ false, %3655 ]
-  %4059 = phi <8 x double> [ %4053, %4048 ], [ %3296, %3655 ]
-  %4060 = phi <8 x double> [ %4052, %4048 ], [ %3584, %3655 ]
-  %4061 = phi <8 x double> [ %4050, %4048 ], [ %3313, %3655 ]
-  %4062 = phi <8 x double> [ %4049, %4048 ], [ %3311, %3655 ]
-  %4063 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  %4064 = fadd <8 x double> %4063, %4062
-  %4065 = select <8 x i1> %3656, <8 x double> %4063, <8 x double> %4064
-  store <8 x double> %4065, ptr %136, align 64, !tbaa !26
-  %4066 = load <8 x double>, ptr %145, align 64, !tbaa !26
-  %4067 = select <8 x i1> %3656, <8 x double> %4066, <8 x double> %4062
-  store <8 x double> %4067, ptr %145, align 64, !tbaa !26
-  %4068 = load <8 x double>, ptr %123, align 64, !tbaa !26
-  %4069 = fadd <8 x double> %4068, splat (double 1.000000e+00)
-  %4070 = select <8 x i1> %3656, <8 x double> %4068, <8 x double> %4069
-  store <8 x double> %4070, ptr %123, align 64, !tbaa !26
-  %4071 = load <8 x double>, ptr %125, align 64, !tbaa !26
-  %4072 = fcmp olt <8 x double> %4071, %4062
-  %4073 = select <8 x i1> %3656, <8 x i1> splat (i1 true), <8 x i1> %4072
-  %4074 = select <8 x i1> %4073, <8 x double> %4071, <8 x double> %4062
-  store <8 x double> %4074, ptr %125, align 64, !tbaa !26
-  %4075 = fcmp une <8 x double> %4061, zeroinitializer
-  %4076 = fcmp ueq <8 x double> %3306, zeroinitializer
-  %4077 = or <8 x i1> %4076, %4075
-  %4078 = fcmp olt <8 x double> %4057, splat (double 1.800000e+00)
-  %4079 = select <8 x i1> %4078, <8 x double> %4057, <8 x double> splat (double 1.800000e+00)
-  %4080 = select <8 x i1> %4077, <8 x double> splat (double 1.800000e+00), <8 x double> %4079
-  %4081 = fcmp ogt <8 x double> %4080, splat (double 2.000000e-01)
-  %4082 = select <8 x i1> %4081, <8 x double> %4080, <8 x double> splat (double 2.000000e-01)
-  %4083 = fmul <8 x double> %4062, %4082
-  %4084 = fmul <8 x double> %4062, splat (double 4.000000e+00)
-  %4085 = fcmp olt <8 x double> %4060, %4084
-  %4086 = select <8 x i1> %4085, <8 x double> %4060, <8 x double> %4084
-  %4087 = fcmp ogt <8 x double> %4083, %4086
-  %4088 = select <8 x i1> %4087, <8 x double> %4083, <8 x double> %4086
-  %4089 = select <8 x i1> %3656, <8 x double> %4060, <8 x double> zeroinitializer
-  store <8 x double> %4089, ptr %143, align 64, !tbaa !26
-  %4090 = select <8 x i1> %3656, <8 x double> %4059, <8 x double> zeroinitializer
-  store <8 x double> %4090, ptr %205, align 64, !tbaa !26
-  %4091 = load <8 x i64>, ptr %147, align 64, !tbaa !26
-  %4092 = and <8 x i64> %4091, %3684
-  store <8 x i64> %4092, ptr %147, align 64, !tbaa !26
-  br i1 %4058, label %4093, label %4390
+4125:                                             ; preds = %3724, %4117
+  %4126 = phi <8 x double> [ %4123, %4117 ], [ %3380, %3724 ]
+  %4127 = phi i1 [ %4124, %4117 ], [ false, %3724 ]
+  %4128 = phi <8 x double> [ %4122, %4117 ], [ %3359, %3724 ]
+  %4129 = phi <8 x double> [ %4121, %4117 ], [ %3653, %3724 ]
+  %4130 = phi <8 x double> [ %4119, %4117 ], [ %3376, %3724 ]
+  %4131 = phi <8 x double> [ %4118, %4117 ], [ %3374, %3724 ]
+  %4132 = load <8 x double>, ptr %136, align 64, !tbaa !26
+  %4133 = fadd <8 x double> %4132, %4131
+  %4134 = select <8 x i1> %3725, <8 x double> %4132, <8 x double> %4133
+  store <8 x double> %4134, ptr %136, align 64, !tbaa !26
+  %4135 = load <8 x double>, ptr %151, align 64, !tbaa !26
+  %4136 = select <8 x i1> %3725, <8 x double> %4135, <8 x double> %4131
+  store <8 x double> %4136, ptr %151, align 64, !tbaa !26
+  %4137 = load <8 x double>, ptr %123, align 64, !tbaa !26
+  %4138 = fadd <8 x double> %4137, splat (double 1.000000e+00)
+  %4139 = select <8 x i1> %3725, <8 x double> %4137, <8 x double> %4138
+  store <8 x double> %4139, ptr %123, align 64, !tbaa !26
+  %4140 = load <8 x double>, ptr %125, align 64, !tbaa !26
+  %4141 = fcmp olt <8 x double> %4140, %4131
+  %4142 = select <8 x i1> %3725, <8 x i1> splat (i1 true), <8 x i1> %4141
+  %4143 = select <8 x i1> %4142, <8 x double> %4140, <8 x double> %4131
+  store <8 x double> %4143, ptr %125, align 64, !tbaa !26
+  %4144 = fcmp une <8 x double> %4130, zeroinitializer
+  %4145 = fcmp ueq <8 x double> %3369, zeroinitializer
+  %4146 = or <8 x i1> %4145, %4144
+  %4147 = fcmp olt <8 x double> %4126, splat (double 1.800000e+00)
+  %4148 = select <8 x i1> %4147, <8 x double> %4126, <8 x double> splat (double 1.800000e+00)
+  %4149 = select <8 x i1> %4146, <8 x double> splat (double 1.800000e+00), <8 x double> %4148
+  %4150 = fcmp ogt <8 x double> %4149, splat (double 2.000000e-01)
+  %4151 = select <8 x i1> %4150, <8 x double> %4149, <8 x double> splat (double 2.000000e-01)
+  %4152 = fmul <8 x double> %4131, %4151
+  %4153 = fmul <8 x double> %4131, splat (double 4.000000e+00)
+  %4154 = fcmp olt <8 x double> %4129, %4153
+  %4155 = select <8 x i1> %4154, <8 x double> %4129, <8 x double> %4153
+  %4156 = fcmp ogt <8 x double> %4152, %4155
+  %4157 = select <8 x i1> %4156, <8 x double> %4152, <8 x double> %4155
+  %4158 = select <8 x i1> %3725, <8 x double> %4129, <8 x double> zeroinitializer
+  store <8 x double> %4158, ptr %159, align 64, !tbaa !26
+  %4159 = select <8 x i1> %3725, <8 x double> %4128, <8 x double> zeroinitializer
+  store <8 x double> %4159, ptr %161, align 64, !tbaa !26
+  %4160 = load <8 x i64>, ptr %152, align 64, !tbaa !26
+  %4161 = and <8 x i64> %4160, %3753
+  store <8 x i64> %4161, ptr %152, align 64, !tbaa !26
+  %4162 = load <8 x i64>, ptr %153, align 64, !tbaa !26
+  %4163 = and <8 x i64> %4162, %3753
+  store <8 x i64> %4163, ptr %153, align 64, !tbaa !26
+  %4164 = load <8 x double>, ptr %201, align 64, !tbaa !26
+  %4165 = load <8 x double>, ptr %146, align 64, !tbaa !26
+  %4166 = select <8 x i1> %3725, <8 x double> %4165, <8 x double> %4164
+  store <8 x double> %4166, ptr %146, align 64, !tbaa !26
+  br i1 %4127, label %4167, label %4631
 
-4093:                                             ; preds = %4056, %4383
-  %4094 = phi i64 [ %4385, %4383 ], [ 0, %4056 ]
-  %4095 = phi <8 x double> [ %4384, %4383 ], [ %4088, %4056 ]
-  %4096 = load ptr, ptr %129, align 8, !tbaa !28
-  %4097 = getelementptr inbounds nuw %struct.Piece, ptr %4096, i64 %4094
-  %4098 = getelementptr inbounds nuw i8, ptr %4097, i64 3776
-  %4099 = load <8 x double>, ptr %4098, align 64, !tbaa !26
-  %4100 = getelementptr inbounds nuw i8, ptr %4097, i64 1472
-  %4101 = load <8 x double>, ptr %4100, align 64, !tbaa !26
-  %4102 = fmul <8 x double> %4101, splat (double 1.001000e+00)
-  %4103 = fcmp ole <8 x double> %4099, %4102
-  %4104 = getelementptr inbounds nuw i8, ptr %4097, i64 1600
-  %4105 = load <8 x double>, ptr %4104, align 64, !tbaa !26
-  %4106 = getelementptr inbounds nuw i8, ptr %4097, i64 4032
-  %4107 = load <8 x double>, ptr %4106, align 64, !tbaa !26
-  %4108 = fsub <8 x double> %4105, %4107
-  %4109 = fmul <8 x double> %4105, splat (double 1.000000e-04)
-  %4110 = fcmp ole <8 x double> %4108, %4109
-  %4111 = getelementptr inbounds nuw i8, ptr %4097, i64 7360
-  %4112 = load <8 x i64>, ptr %4111, align 64, !tbaa !26
-  %4113 = and <8 x i64> %4112, %3596
-  %4114 = getelementptr inbounds nuw i8, ptr %4097, i64 7296
-  %4115 = load <8 x double>, ptr %4114, align 64, !tbaa !26
-  %4116 = fcmp oeq <8 x double> %4115, zeroinitializer
-  %4117 = and <8 x i1> %4103, %4116
-  %4118 = fcmp oeq <8 x double> %4115, splat (double 1.000000e+00)
-  %4119 = and <8 x i1> %4110, %4118
-  %4120 = or <8 x i1> %4117, %4119
-  %4121 = select <8 x i1> %4120, <8 x i64> %4113, <8 x i64> zeroinitializer
-  %4122 = fadd <8 x double> %4115, splat (double 1.000000e+00)
-  %4123 = icmp eq <8 x i64> %4121, zeroinitializer
-  %4124 = select <8 x i1> %4123, <8 x double> %4115, <8 x double> %4122
-  store <8 x double> %4124, ptr %4114, align 64, !tbaa !26
-  %4125 = getelementptr inbounds nuw i8, ptr %4097, i64 7424
-  %4126 = load <8 x i64>, ptr %4125, align 64, !tbaa !26
-  %4127 = or <8 x i64> %4121, %4126
-  store <8 x i64> %4127, ptr %4125, align 64, !tbaa !26
-  %4128 = getelementptr inbounds nuw i8, ptr %4097, i64 896
-  %4129 = load <8 x double>, ptr %4128, align 64, !tbaa !26
-  %4130 = getelementptr inbounds nuw i8, ptr %4097, i64 5632
-  %4131 = load <8 x double>, ptr %4130, align 64, !tbaa !26
-  %4132 = getelementptr inbounds nuw i8, ptr %4097, i64 5696
-  %4133 = load <8 x double>, ptr %4132, align 64, !tbaa !26
-  %4134 = fadd <8 x double> %4131, %4133
-  %4135 = fcmp ogt <8 x double> %4134, zeroinitializer
-  %4136 = xor <8 x i64> %4112, splat (i64 -1)
-  %4137 = and <8 x i64> %3596, %4136
-  %4138 = fcmp une <8 x double> %4129, zeroinitializer
-  %4139 = or <8 x i1> %4138, %4135
-  %4140 = getelementptr inbounds nuw i8, ptr %4097, i64 3840
-  %4141 = load <8 x double>, ptr %4140, align 64, !tbaa !26
-  %4142 = fmul <8 x double> %4129, splat (double 1.000000e-04)
-  %4143 = fcmp ogt <8 x double> %4142, splat (double 0x3E7AD7F29ABCAF48)
-  %4144 = select <8 x i1> %4143, <8 x double> %4142, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
-  %4145 = fcmp ole <8 x double> %4141, %4144
-  %4146 = select <8 x i1> %4145, <8 x i1> %4139, <8 x i1> zeroinitializer
-  %4147 = select <8 x i1> %4146, <8 x i64> %4137, <8 x i64> zeroinitializer
-  %4148 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4147)
-  %4149 = icmp eq i64 %4148, 0
-  br i1 %4149, label %4383, label %4150
+4167:                                             ; preds = %4125, %4624
+  %4168 = phi i64 [ %4626, %4624 ], [ 0, %4125 ]
+  %4169 = phi <8 x double> [ %4625, %4624 ], [ %4157, %4125 ]
+  %4170 = load ptr, ptr %129, align 8, !tbaa !28
+  %4171 = getelementptr inbounds nuw %struct.Piece, ptr %4170, i64 %4168
+  %4172 = getelementptr inbounds nuw i8, ptr %4171, i64 3776
+  %4173 = load <8 x double>, ptr %4172, align 64, !tbaa !26
+  %4174 = getelementptr inbounds nuw i8, ptr %4171, i64 1472
+  %4175 = load <8 x double>, ptr %4174, align 64, !tbaa !26
+  %4176 = fmul <8 x double> %4175, splat (double 1.001000e+00)
+  %4177 = fcmp ole <8 x double> %4173, %4176
+  %4178 = getelementptr inbounds nuw i8, ptr %4171, i64 1600
+  %4179 = load <8 x double>, ptr %4178, align 64, !tbaa !26
+  %4180 = getelementptr inbounds nuw i8, ptr %4171, i64 4032
+  %4181 = load <8 x double>, ptr %4180, align 64, !tbaa !26
+  %4182 = fsub <8 x double> %4179, %4181
+  %4183 = fmul <8 x double> %4179, splat (double 1.000000e-04)
+  %4184 = fcmp ole <8 x double> %4182, %4183
+  %4185 = getelementptr inbounds nuw i8, ptr %4171, i64 7360
+  %4186 = load <8 x i64>, ptr %4185, align 64, !tbaa !26
+  %4187 = and <8 x i64> %4186, %3665
+  %4188 = getelementptr inbounds nuw i8, ptr %4171, i64 7296
+  %4189 = load <8 x double>, ptr %4188, align 64, !tbaa !26
+  %4190 = fcmp oeq <8 x double> %4189, zeroinitializer
+  %4191 = and <8 x i1> %4177, %4190
+  %4192 = fcmp oeq <8 x double> %4189, splat (double 1.000000e+00)
+  %4193 = and <8 x i1> %4184, %4192
+  %4194 = or <8 x i1> %4191, %4193
+  %4195 = select <8 x i1> %4194, <8 x i64> %4187, <8 x i64> zeroinitializer
+  %4196 = fadd <8 x double> %4189, splat (double 1.000000e+00)
+  %4197 = icmp eq <8 x i64> %4195, zeroinitializer
+  %4198 = select <8 x i1> %4197, <8 x double> %4189, <8 x double> %4196
+  store <8 x double> %4198, ptr %4188, align 64, !tbaa !26
+  %4199 = getelementptr inbounds nuw i8, ptr %4171, i64 7424
+  %4200 = load <8 x i64>, ptr %4199, align 64, !tbaa !26
+  %4201 = or <8 x i64> %4195, %4200
+  store <8 x i64> %4201, ptr %4199, align 64, !tbaa !26
+  %4202 = getelementptr inbounds nuw i8, ptr %4171, i64 896
+  %4203 = load <8 x double>, ptr %4202, align 64, !tbaa !26
+  %4204 = getelementptr inbounds nuw i8, ptr %4171, i64 5632
+  %4205 = load <8 x double>, ptr %4204, align 64, !tbaa !26
+  %4206 = getelementptr inbounds nuw i8, ptr %4171, i64 5696
+  %4207 = load <8 x double>, ptr %4206, align 64, !tbaa !26
+  %4208 = fadd <8 x double> %4205, %4207
+  %4209 = fcmp ogt <8 x double> %4208, zeroinitializer
+  %4210 = xor <8 x i64> %4186, splat (i64 -1)
+  %4211 = and <8 x i64> %3665, %4210
+  %4212 = fcmp une <8 x double> %4203, zeroinitializer
+  %4213 = or <8 x i1> %4212, %4209
+  %4214 = getelementptr inbounds nuw i8, ptr %4171, i64 3840
+  %4215 = load <8 x double>, ptr %4214, align 64, !tbaa !26
+  %4216 = fmul <8 x double> %4203, splat (double 1.000000e-03)
+  %4217 = fcmp ogt <8 x double> %4216, splat (double 0x3E7AD7F29ABCAF48)
+  %4218 = select <8 x i1> %4217, <8 x double> %4216, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
+  %4219 = fcmp ole <8 x double> %4215, %4218
+  %4220 = select <8 x i1> %4219, <8 x i1> %4213, <8 x i1> zeroinitializer
+  %4221 = select <8 x i1> %4220, <8 x i64> %4211, <8 x i64> zeroinitializer
+  %4222 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4221)
+  %4223 = icmp eq i64 %4222, 0
+  br i1 %4223, label %4624, label %4224
 
-4150:                                             ; preds = %4093
-  %4151 = load i64, ptr %119, align 16, !tbaa !21
-  %4152 = load i64, ptr %120, align 8, !tbaa !22
-  %4153 = getelementptr inbounds nuw i8, ptr %4097, i64 4416
-  %4154 = load <8 x double>, ptr %4153, align 64, !tbaa !26
-  %4155 = getelementptr inbounds nuw i8, ptr %4097, i64 5568
-  %4156 = load <8 x double>, ptr %4155, align 64, !tbaa !26
-  %4157 = getelementptr inbounds nuw i8, ptr %4097, i64 832
-  %4158 = load <8 x double>, ptr %4157, align 64, !tbaa !26
-  %4159 = getelementptr inbounds nuw i8, ptr %4097, i64 7600
-  %4160 = load ptr, ptr %4159, align 16, !tbaa !45
-  %4161 = add nsw i64 %4151, -1
-  %4162 = getelementptr inbounds <8 x double>, ptr %4160, i64 %4161
-  %4163 = load <8 x double>, ptr %4162, align 64, !tbaa !26
-  %4164 = fmul <8 x double> %4158, %4163
-  %4165 = fneg <8 x double> %4141
-  %4166 = fdiv <8 x double> %4165, %4164
-  %4167 = fcmp ogt <8 x double> %4166, splat (double 0x3E7AD7F29ABCAF48)
-  %4168 = select <8 x i1> %4167, <8 x double> %4166, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
-  %4169 = load <8 x double>, ptr %4097, align 64, !tbaa !26
-  %4170 = fsub <8 x double> %4169, %4168
-  %4171 = getelementptr inbounds nuw i8, ptr %4097, i64 2560
-  %4172 = load <8 x double>, ptr %4171, align 64, !tbaa !26
-  %4173 = getelementptr inbounds nuw i8, ptr %4097, i64 2624
-  %4174 = load <8 x double>, ptr %4173, align 64, !tbaa !26
-  %4175 = getelementptr inbounds nuw i8, ptr %4097, i64 2688
-  %4176 = load <8 x double>, ptr %4175, align 64, !tbaa !26
-  %4177 = getelementptr inbounds nuw i8, ptr %4097, i64 2752
-  %4178 = load <8 x double>, ptr %4177, align 64, !tbaa !26
-  %4179 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4170, <8 x double> %4178, <8 x double> %4176)
-  %4180 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4170, <8 x double> %4179, <8 x double> %4174)
-  %4181 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4170, <8 x double> %4180, <8 x double> %4172)
-  %4182 = getelementptr inbounds nuw i8, ptr %4097, i64 7568
-  %4183 = load ptr, ptr %4182, align 16, !tbaa !44
-  %4184 = getelementptr inbounds <8 x double>, ptr %4183, i64 %4161
-  %4185 = load <8 x double>, ptr %4184, align 64, !tbaa !26
-  %4186 = getelementptr inbounds nuw i8, ptr %4097, i64 7552
-  %4187 = load i64, ptr %4186, align 64, !tbaa !31
-  %4188 = icmp sgt i64 %4151, %4187
-  br i1 %4188, label %4192, label %4189
+4224:                                             ; preds = %4167
+  %4225 = load i64, ptr %119, align 16, !tbaa !21
+  %4226 = load i64, ptr %120, align 8, !tbaa !22
+  %4227 = getelementptr inbounds nuw i8, ptr %4171, i64 3712
+  %4228 = getelementptr inbounds nuw i8, ptr %4171, i64 4416
+  %4229 = load <8 x double>, ptr %4228, align 64, !tbaa !26
+  %4230 = getelementptr inbounds nuw i8, ptr %4171, i64 5568
+  %4231 = load <8 x double>, ptr %4230, align 64, !tbaa !26
+  %4232 = getelementptr inbounds nuw i8, ptr %4171, i64 832
+  %4233 = load <8 x double>, ptr %4232, align 64, !tbaa !26
+  %4234 = getelementptr inbounds nuw i8, ptr %4171, i64 7600
+  %4235 = load ptr, ptr %4234, align 16, !tbaa !45
+  %4236 = add nsw i64 %4225, -1
+  %4237 = getelementptr inbounds <8 x double>, ptr %4235, i64 %4236
+  %4238 = load <8 x double>, ptr %4237, align 64, !tbaa !26
+  %4239 = fmul <8 x double> %4233, %4238
+  %4240 = fneg <8 x double> %4215
+  %4241 = fdiv <8 x double> %4240, %4239
+  %4242 = fcmp ogt <8 x double> %4241, splat (double 0x3E7AD7F29ABCAF48)
+  %4243 = select <8 x i1> %4242, <8 x double> %4241, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
+  %4244 = load <8 x double>, ptr %4171, align 64, !tbaa !26
+  %4245 = fsub <8 x double> %4244, %4243
+  %4246 = getelementptr inbounds nuw i8, ptr %4171, i64 2560
+  %4247 = load <8 x double>, ptr %4246, align 64, !tbaa !26
+  %4248 = getelementptr inbounds nuw i8, ptr %4171, i64 2624
+  %4249 = load <8 x double>, ptr %4248, align 64, !tbaa !26
+  %4250 = getelementptr inbounds nuw i8, ptr %4171, i64 2688
+  %4251 = load <8 x double>, ptr %4250, align 64, !tbaa !26
+  %4252 = getelementptr inbounds nuw i8, ptr %4171, i64 2752
+  %4253 = load <8 x double>, ptr %4252, align 64, !tbaa !26
+  %4254 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4245, <8 x double> %4253, <8 x double> %4251)
+  %4255 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4245, <8 x double> %4254, <8 x double> %4249)
+  %4256 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4245, <8 x double> %4255, <8 x double> %4247)
+  %4257 = fsub <8 x double> %4229, %4256
+  %4258 = getelementptr inbounds nuw i8, ptr %4171, i64 7568
+  %4259 = load ptr, ptr %4258, align 16, !tbaa !44
+  %4260 = getelementptr inbounds <8 x double>, ptr %4259, i64 %4236
+  %4261 = load <8 x double>, ptr %4260, align 64, !tbaa !26
+  %4262 = getelementptr inbounds nuw i8, ptr %4171, i64 7552
+  %4263 = load i64, ptr %4262, align 64, !tbaa !31
+  %4264 = icmp sgt i64 %4225, %4263
+  br i1 %4264, label %4273, label %4265
 
-4189:                                             ; preds = %4150
-  %4190 = getelementptr inbounds nuw i8, ptr %4097, i64 640
-  %4191 = load <8 x double>, ptr %4190, align 64, !tbaa !26
-  br label %4203
-
-4192:                                             ; preds = %4150
-  %4193 = getelementptr inbounds nuw i8, ptr %4097, i64 384
-  %4194 = load <8 x double>, ptr %4193, align 64, !tbaa !26
-  %4195 = getelementptr inbounds nuw i8, ptr %4097, i64 448
-  %4196 = load <8 x double>, ptr %4195, align 64, !tbaa !26
-  %4197 = getelementptr inbounds nuw i8, ptr %4097, i64 512
-  %4198 = load <8 x double>, ptr %4197, align 64, !tbaa !26
-  %4199 = fmul <8 x double> %4185, %4198
-  %4200 = fmul <8 x double> %4199, splat (double 0x3FD5555555555555)
-  %4201 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4196, <8 x double> splat (double 5.000000e-01), <8 x double> %4200)
-  %4202 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4185, <8 x double> %4201, <8 x double> %4194)
-  br label %4203
-
-4203:                                             ; preds = %4192, %4189
-  %4204 = phi <8 x double> [ %4191, %4189 ], [ %4202, %4192 ]
-  %4205 = fmul <8 x double> %4185, %4204
-  %4206 = icmp sgt i64 %4151, 0
-  br i1 %4206, label %4207, label %4217
-
-4207:                                             ; preds = %4203
-  %4208 = getelementptr inbounds nuw i8, ptr %4097, i64 640
-  %4209 = getelementptr inbounds nuw i8, ptr %4097, i64 384
-  %4210 = getelementptr inbounds nuw i8, ptr %4097, i64 448
-  %4211 = getelementptr inbounds nuw i8, ptr %4097, i64 512
-  %4212 = getelementptr inbounds nuw i8, ptr %4097, i64 1536
-  %4213 = getelementptr inbounds nuw i8, ptr %4097, i64 7648
-  %4214 = icmp eq <8 x i64> %4147, zeroinitializer
-  br label %4229
-
-4215:                                             ; preds = %4308
-  %4216 = load <8 x double>, ptr %4097, align 64, !tbaa !26
-  br label %4217
-
-4217:                                             ; preds = %4215, %4203
-  %4218 = phi <8 x double> [ %4216, %4215 ], [ %4169, %4203 ]
-  %4219 = fsub <8 x double> %4218, %4170
-  %4220 = sitofp i64 %4152 to double
-  %4221 = insertelement <8 x double> poison, double %4220, i64 0
-  %4222 = shufflevector <8 x double> %4221, <8 x double> poison, <8 x i32> zeroinitializer
-  %4223 = fdiv <8 x double> %4219, %4222
-  %4224 = icmp sgt i64 %4152, 0
-  br i1 %4224, label %4225, label %4339
-
-4225:                                             ; preds = %4217
-  %4226 = getelementptr inbounds nuw i8, ptr %4097, i64 7736
-  %4227 = icmp eq <8 x i64> %4147, zeroinitializer
-  %4228 = getelementptr inbounds nuw i8, ptr %4097, i64 7688
-  br label %4316
-
-4229:                                             ; preds = %4207, %4308
-  %4230 = phi <8 x double> [ %4185, %4207 ], [ %4278, %4308 ]
-  %4231 = phi <8 x double> [ %4205, %4207 ], [ %4279, %4308 ]
-  %4232 = phi <8 x double> [ %4181, %4207 ], [ %4277, %4308 ]
-  %4233 = phi i64 [ %4161, %4207 ], [ %4314, %4308 ]
-  %4234 = icmp eq i64 %4233, 0
-  br i1 %4234, label %4276, label %4235
-
-4235:                                             ; preds = %4229
-  %4236 = load ptr, ptr %4182, align 16, !tbaa !44
-  %4237 = getelementptr <8 x double>, ptr %4236, i64 %4233
-  %4238 = getelementptr i8, ptr %4237, i64 -64
-  %4239 = load <8 x double>, ptr %4238, align 64, !tbaa !26
-  %4240 = load i64, ptr %4186, align 64, !tbaa !31
-  %4241 = icmp sgt i64 %4233, %4240
-  br i1 %4241, label %4244, label %4242
-
-4242:                                             ; preds = %4235
-  %4243 = load <8 x double>, ptr %4208, align 64, !tbaa !26
-  br label %4252
-
-4244:                                             ; preds = %4235
-  %4245 = load <8 x double>, ptr %4209, align 64, !tbaa !26
-  %4246 = load <8 x double>, ptr %4210, align 64, !tbaa !26
-  %4247 = load <8 x double>, ptr %4211, align 64, !tbaa !26
-  %4248 = fmul <8 x double> %4239, %4247
-  %4249 = fmul <8 x double> %4248, splat (double 0x3FD5555555555555)
-  %4250 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4246, <8 x double> splat (double 5.000000e-01), <8 x double> %4249)
-  %4251 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4239, <8 x double> %4250, <8 x double> %4245)
-  br label %4252
-
-4252:                                             ; preds = %4242, %4244
-  %4253 = phi <8 x double> [ %4251, %4244 ], [ %4243, %4242 ]
-  %4254 = fmul <8 x double> %4239, %4253
-  %4255 = icmp slt i64 %4233, %4240
-  br i1 %4255, label %4256, label %4263
-
-4256:                                             ; preds = %4252
-  %4257 = load ptr, ptr %4213, align 32, !tbaa !70
-  %4258 = getelementptr inbounds nuw <8 x double>, ptr %4257, i64 %4233
-  %4259 = load <8 x double>, ptr %4258, align 64, !tbaa !26
-  %4260 = load <8 x double>, ptr %4212, align 64, !tbaa !26
-  %4261 = fmul <8 x double> %4259, %4260
-  %4262 = fmul <8 x double> %4259, %4260
-  br label %4272
-
-4263:                                             ; preds = %4252
-  %4264 = load <8 x double>, ptr %4212, align 64, !tbaa !26
-  %4265 = load ptr, ptr %4213, align 32, !tbaa !70
-  %4266 = getelementptr inbounds nuw <8 x double>, ptr %4265, i64 %4233
+4265:                                             ; preds = %4224
+  %4266 = getelementptr inbounds nuw i8, ptr %4171, i64 640
   %4267 = load <8 x double>, ptr %4266, align 64, !tbaa !26
-  %4268 = fsub <8 x double> %4181, %4264
-  %4269 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4267, <8 x double> %4268, <8 x double> %4264)
-  %4270 = fsub <8 x double> %4154, %4264
-  %4271 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4267, <8 x double> %4270, <8 x double> %4264)
-  br label %4272
+  %4268 = getelementptr inbounds nuw i8, ptr %4171, i64 7576
+  %4269 = load ptr, ptr %4268, align 8, !tbaa !55
+  %4270 = getelementptr inbounds <8 x double>, ptr %4269, i64 %4236
+  %4271 = load <8 x double>, ptr %4270, align 64, !tbaa !26
+  %4272 = fmul <8 x double> %4271, %4267
+  br label %4293
 
-4272:                                             ; preds = %4263, %4256
-  %4273 = phi <8 x double> [ %4261, %4256 ], [ %4269, %4263 ]
-  %4274 = phi <8 x double> [ %4262, %4256 ], [ %4271, %4263 ]
-  %4275 = fsub <8 x double> %4274, %4273
-  br label %4276
-
-4276:                                             ; preds = %4229, %4272
-  %4277 = phi <8 x double> [ %4273, %4272 ], [ zeroinitializer, %4229 ]
-  %4278 = phi <8 x double> [ %4239, %4272 ], [ %4230, %4229 ]
-  %4279 = phi <8 x double> [ %4254, %4272 ], [ %4231, %4229 ]
-  %4280 = phi <8 x double> [ %4275, %4272 ], [ zeroinitializer, %4229 ]
-  %4281 = fsub <8 x double> %4232, %4277
-  %4282 = fdiv <8 x double> %4280, %4281
-  %4283 = fsub <8 x double> %4279, %4231
-  %4284 = fmul <8 x double> %4283, %4282
-  %4285 = load ptr, ptr %4159, align 16, !tbaa !45
-  %4286 = getelementptr inbounds nuw <8 x double>, ptr %4285, i64 %4233
+4273:                                             ; preds = %4224
+  %4274 = getelementptr inbounds nuw i8, ptr %4171, i64 384
+  %4275 = load <8 x double>, ptr %4274, align 64, !tbaa !26
+  %4276 = getelementptr inbounds nuw i8, ptr %4171, i64 448
+  %4277 = load <8 x double>, ptr %4276, align 64, !tbaa !26
+  %4278 = getelementptr inbounds nuw i8, ptr %4171, i64 512
+  %4279 = load <8 x double>, ptr %4278, align 64, !tbaa !26
+  %4280 = fmul <8 x double> %4261, %4279
+  %4281 = fmul <8 x double> %4280, splat (double 0x3FD5555555555555)
+  %4282 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4277, <8 x double> splat (double 5.000000e-01), <8 x double> %4281)
+  %4283 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4261, <8 x double> %4282, <8 x double> %4275)
+  %4284 = getelementptr inbounds nuw i8, ptr %4171, i64 7576
+  %4285 = load ptr, ptr %4284, align 8, !tbaa !55
+  %4286 = getelementptr inbounds <8 x double>, ptr %4285, i64 %4236
   %4287 = load <8 x double>, ptr %4286, align 64, !tbaa !26
-  br i1 %4234, label %4291, label %4288
+  %4288 = fmul <8 x double> %4287, %4279
+  %4289 = fmul <8 x double> %4288, splat (double 0x3FD5555555555555)
+  %4290 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4277, <8 x double> splat (double 5.000000e-01), <8 x double> %4289)
+  %4291 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4287, <8 x double> %4290, <8 x double> %4275)
+  %4292 = fmul <8 x double> %4287, %4291
+  br label %4293
 
-4288:                                             ; preds = %4276
-  %4289 = getelementptr i8, ptr %4286, i64 -64
-  %4290 = load <8 x double>, ptr %4289, align 64, !tbaa !26
-  br label %4291
+4293:                                             ; preds = %4273, %4265
+  %4294 = phi ptr [ %4285, %4273 ], [ %4269, %4265 ]
+  %4295 = phi <8 x double> [ %4283, %4273 ], [ %4267, %4265 ]
+  %4296 = phi <8 x double> [ %4292, %4273 ], [ %4272, %4265 ]
+  %4297 = phi ptr [ %4284, %4273 ], [ %4268, %4265 ]
+  %4298 = sitofp i64 %4226 to double
+  %4299 = insertelement <8 x double> poison, double %4298, i64 0
+  %4300 = shufflevector <8 x double> %4299, <8 x double> poison, <8 x i32> zeroinitializer
+  %4301 = fmul <8 x double> %4261, %4295
+  %4302 = fdiv <8 x double> %4243, %4300
+  %4303 = getelementptr i8, ptr %4259, i64 -64
+  %4304 = getelementptr i8, ptr %4235, i64 -64
+  %4305 = icmp sgt i64 %4225, 0
+  br i1 %4305, label %4306, label %4407
 
-4291:                                             ; preds = %4288, %4276
-  %4292 = phi <8 x double> [ %4290, %4288 ], [ %4287, %4276 ]
-  %4293 = fsub <8 x double> %4292, %4287
-  %4294 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4293, <8 x double> %4282, <8 x double> %4287)
-  %4295 = select <8 x i1> %4214, <8 x double> %4287, <8 x double> %4294
-  store <8 x double> %4295, ptr %4286, align 64, !tbaa !26
-  %4296 = load ptr, ptr %4182, align 16, !tbaa !44
-  %4297 = getelementptr inbounds nuw <8 x double>, ptr %4296, i64 %4233
-  %4298 = load i64, ptr %4186, align 64, !tbaa !31
-  %4299 = icmp slt i64 %4233, %4298
-  br i1 %4299, label %4300, label %4302
+4306:                                             ; preds = %4293
+  %4307 = fmul <8 x double> %4261, %4295
+  %4308 = getelementptr inbounds nuw i8, ptr %4171, i64 640
+  %4309 = getelementptr inbounds nuw i8, ptr %4171, i64 384
+  %4310 = getelementptr inbounds nuw i8, ptr %4171, i64 448
+  %4311 = getelementptr inbounds nuw i8, ptr %4171, i64 512
+  %4312 = getelementptr inbounds nuw i8, ptr %4171, i64 1536
+  %4313 = getelementptr inbounds nuw i8, ptr %4171, i64 7648
+  %4314 = icmp eq <8 x i64> %4221, zeroinitializer
+  br label %4315
 
-4300:                                             ; preds = %4291
-  %4301 = load <8 x double>, ptr %4208, align 64, !tbaa !26
-  br label %4308
+4315:                                             ; preds = %4306, %4394
+  %4316 = phi <8 x double> [ %4261, %4306 ], [ %4375, %4394 ]
+  %4317 = phi <8 x double> [ %4307, %4306 ], [ %4374, %4394 ]
+  %4318 = phi <8 x double> [ %4256, %4306 ], [ %4376, %4394 ]
+  %4319 = phi <8 x double> [ %4238, %4306 ], [ %4377, %4394 ]
+  %4320 = phi i64 [ %4236, %4306 ], [ %4400, %4394 ]
+  %4321 = icmp eq i64 %4320, 0
+  br i1 %4321, label %4322, label %4326
 
-4302:                                             ; preds = %4291
-  %4303 = load <8 x double>, ptr %4209, align 64, !tbaa !26
-  %4304 = load <8 x double>, ptr %4210, align 64, !tbaa !26
-  %4305 = load <8 x double>, ptr %4211, align 64, !tbaa !26
-  %4306 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4230, <8 x double> %4305, <8 x double> %4304)
-  %4307 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4230, <8 x double> %4306, <8 x double> %4303)
-  br label %4308
+4322:                                             ; preds = %4315
+  %4323 = fdiv <8 x double> zeroinitializer, %4318
+  %4324 = fsub <8 x double> %4317, %4317
+  %4325 = fmul <8 x double> %4323, %4324
+  br label %4371
 
-4308:                                             ; preds = %4302, %4300
-  %4309 = phi <8 x double> [ %4301, %4300 ], [ %4307, %4302 ]
-  %4310 = fdiv <8 x double> %4284, %4309
-  %4311 = fadd <8 x double> %4230, %4310
-  %4312 = load <8 x double>, ptr %4297, align 64, !tbaa !26
-  %4313 = select <8 x i1> %4214, <8 x double> %4312, <8 x double> %4311
-  store <8 x double> %4313, ptr %4297, align 64, !tbaa !26
-  %4314 = add nsw i64 %4233, -1
-  %4315 = icmp sgt i64 %4233, 0
-  br i1 %4315, label %4229, label %4215, !llvm.loop !129
+4326:                                             ; preds = %4315
+  %4327 = getelementptr <8 x double>, ptr %4303, i64 %4320
+  %4328 = load <8 x double>, ptr %4327, align 64, !tbaa !26
+  %4329 = load i64, ptr %4262, align 64, !tbaa !31
+  %4330 = icmp sgt i64 %4320, %4329
+  br i1 %4330, label %4333, label %4331
 
-4316:                                             ; preds = %4225, %4316
-  %4317 = phi i64 [ 0, %4225 ], [ %4337, %4316 ]
-  %4318 = load ptr, ptr %4226, align 8, !tbaa !47
-  %4319 = getelementptr inbounds nuw <8 x double>, ptr %4318, i64 %4317
-  %4320 = uitofp nneg i64 %4317 to double
-  %4321 = insertelement <8 x double> poison, double %4320, i64 0
-  %4322 = shufflevector <8 x double> %4321, <8 x double> poison, <8 x i32> zeroinitializer
-  %4323 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4322, <8 x double> %4223, <8 x double> %4170)
-  %4324 = load <8 x double>, ptr %4171, align 64, !tbaa !26
-  %4325 = load <8 x double>, ptr %4173, align 64, !tbaa !26
-  %4326 = load <8 x double>, ptr %4175, align 64, !tbaa !26
-  %4327 = load <8 x double>, ptr %4177, align 64, !tbaa !26
-  %4328 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4323, <8 x double> %4327, <8 x double> %4326)
-  %4329 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4323, <8 x double> %4328, <8 x double> %4325)
-  %4330 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4323, <8 x double> %4329, <8 x double> %4324)
-  %4331 = load <8 x double>, ptr %4319, align 64, !tbaa !26
-  %4332 = select <8 x i1> %4227, <8 x double> %4331, <8 x double> %4330
-  store <8 x double> %4332, ptr %4319, align 64, !tbaa !26
-  %4333 = load ptr, ptr %4228, align 8, !tbaa !48
-  %4334 = getelementptr inbounds nuw <8 x double>, ptr %4333, i64 %4317
-  %4335 = load <8 x double>, ptr %4334, align 64, !tbaa !26
-  %4336 = select <8 x i1> %4227, <8 x double> %4335, <8 x double> %4156
-  store <8 x double> %4336, ptr %4334, align 64, !tbaa !26
-  %4337 = add nuw nsw i64 %4317, 1
-  %4338 = icmp eq i64 %4337, %4152
-  br i1 %4338, label %4339, label %4316, !llvm.loop !130
+4331:                                             ; preds = %4326
+  %4332 = load <8 x double>, ptr %4308, align 64, !tbaa !26
+  br label %4341
 
-4339:                                             ; preds = %4316, %4217
-  %4340 = fsub <8 x double> %4154, %4181
-  %4341 = getelementptr inbounds nuw i8, ptr %4097, i64 3712
-  %4342 = getelementptr inbounds nuw i8, ptr %4097, i64 7736
-  %4343 = load ptr, ptr %4342, align 8, !tbaa !47
-  %4344 = getelementptr inbounds <8 x double>, ptr %4343, i64 %4152
-  %4345 = getelementptr inbounds nuw i8, ptr %4097, i64 1408
-  %4346 = load <8 x double>, ptr %4345, align 64, !tbaa !26
-  %4347 = load <8 x double>, ptr %4344, align 64, !tbaa !26
-  %4348 = icmp eq <8 x i64> %4147, zeroinitializer
-  %4349 = select <8 x i1> %4348, <8 x double> %4347, <8 x double> %4346
-  store <8 x double> %4349, ptr %4344, align 64, !tbaa !26
-  %4350 = load <8 x double>, ptr %4341, align 64, !tbaa !26
-  %4351 = select <8 x i1> %4348, <8 x double> %4350, <8 x double> %4170
-  store <8 x double> %4351, ptr %4341, align 64, !tbaa !26
-  %4352 = load <8 x double>, ptr %4098, align 64, !tbaa !26
-  %4353 = select <8 x i1> %4348, <8 x double> %4352, <8 x double> %4181
-  store <8 x double> %4353, ptr %4098, align 64, !tbaa !26
-  %4354 = load <8 x double>, ptr %4153, align 64, !tbaa !26
-  %4355 = select <8 x i1> %4348, <8 x double> %4354, <8 x double> %4181
-  store <8 x double> %4355, ptr %4153, align 64, !tbaa !26
-  %4356 = getelementptr inbounds nuw i8, ptr %4097, i64 3904
-  %4357 = load <8 x double>, ptr %4356, align 64, !tbaa !26
-  %4358 = fneg <8 x double> %4340
-  %4359 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4358, <8 x double> %4164, <8 x double> %4357)
-  %4360 = select <8 x i1> %4348, <8 x double> %4357, <8 x double> %4359
-  store <8 x double> %4360, ptr %4356, align 64, !tbaa !26
-  %4361 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4340, <8 x double> %4164, <8 x double> %4141)
-  %4362 = load <8 x double>, ptr %4140, align 64, !tbaa !26
-  %4363 = select <8 x i1> %4348, <8 x double> %4362, <8 x double> %4361
-  store <8 x double> %4363, ptr %4140, align 64, !tbaa !26
-  %4364 = getelementptr inbounds nuw i8, ptr %4097, i64 4160
-  %4365 = load <8 x double>, ptr %4364, align 64, !tbaa !26
-  %4366 = getelementptr inbounds nuw i8, ptr %4097, i64 768
-  %4367 = load <8 x double>, ptr %4366, align 64, !tbaa !26
-  %4368 = fneg <8 x double> %4367
-  %4369 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4368, <8 x double> %4156, <8 x double> %4205)
-  %4370 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4340, <8 x double> %4369, <8 x double> %4365)
-  %4371 = select <8 x i1> %4348, <8 x double> %4365, <8 x double> %4370
-  store <8 x double> %4371, ptr %4364, align 64, !tbaa !26
-  %4372 = load <8 x i64>, ptr %4111, align 64, !tbaa !26
-  %4373 = or <8 x i64> %4372, %4147
-  store <8 x i64> %4373, ptr %4111, align 64, !tbaa !26
-  %4374 = load <8 x i64>, ptr %4125, align 64, !tbaa !26
-  %4375 = or <8 x i64> %4374, %4147
-  store <8 x i64> %4375, ptr %4125, align 64, !tbaa !26
-  %4376 = load <8 x double>, ptr %212, align 64, !tbaa !26
-  %4377 = fmul <8 x double> %4376, splat (double 5.000000e+00)
-  %4378 = fcmp olt <8 x double> %4095, %4377
-  %4379 = select <8 x i1> %4378, <8 x double> %4095, <8 x double> %4377
-  %4380 = icmp ne <8 x i64> %4147, zeroinitializer
-  %4381 = select <8 x i1> %4138, <8 x i1> %4380, <8 x i1> zeroinitializer
-  %4382 = select <8 x i1> %4381, <8 x double> %4379, <8 x double> %4095
-  br label %4383
+4333:                                             ; preds = %4326
+  %4334 = load <8 x double>, ptr %4309, align 64, !tbaa !26
+  %4335 = load <8 x double>, ptr %4310, align 64, !tbaa !26
+  %4336 = load <8 x double>, ptr %4311, align 64, !tbaa !26
+  %4337 = fmul <8 x double> %4328, %4336
+  %4338 = fmul <8 x double> %4337, splat (double 0x3FD5555555555555)
+  %4339 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4335, <8 x double> splat (double 5.000000e-01), <8 x double> %4338)
+  %4340 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4328, <8 x double> %4339, <8 x double> %4334)
+  br label %4341
 
-4383:                                             ; preds = %4339, %4093
-  %4384 = phi <8 x double> [ %4382, %4339 ], [ %4095, %4093 ]
-  %4385 = add nuw nsw i64 %4094, 1
-  %4386 = load i64, ptr %144, align 8, !tbaa !20
-  %4387 = icmp slt i64 %4385, %4386
-  br i1 %4387, label %4093, label %4388, !llvm.loop !131
+4341:                                             ; preds = %4331, %4333
+  %4342 = phi <8 x double> [ %4340, %4333 ], [ %4332, %4331 ]
+  %4343 = fmul <8 x double> %4328, %4342
+  %4344 = icmp slt i64 %4320, %4329
+  br i1 %4344, label %4345, label %4352
 
-4388:                                             ; preds = %4383
-  %4389 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  br label %4390
+4345:                                             ; preds = %4341
+  %4346 = load ptr, ptr %4313, align 32, !tbaa !70
+  %4347 = getelementptr inbounds nuw <8 x double>, ptr %4346, i64 %4320
+  %4348 = load <8 x double>, ptr %4347, align 64, !tbaa !26
+  %4349 = load <8 x double>, ptr %4312, align 64, !tbaa !26
+  %4350 = fmul <8 x double> %4348, %4349
+  %4351 = fmul <8 x double> %4348, %4349
+  br label %4361
 
-4390:                                             ; preds = %4388, %4056
-  %4391 = phi <8 x double> [ %4065, %4056 ], [ %4389, %4388 ]
-  %4392 = phi <8 x double> [ %4088, %4056 ], [ %4384, %4388 ]
-  %4393 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %4392)
-  %4394 = insertelement <8 x double> poison, double %4393, i64 0
-  %4395 = shufflevector <8 x double> %4394, <8 x double> poison, <8 x i32> zeroinitializer
-  %4396 = load <8 x double>, ptr %139, align 64, !tbaa !26
-  %4397 = select <8 x i1> %3656, <8 x double> %4396, <8 x double> %4395
-  store <8 x double> %4397, ptr %139, align 64, !tbaa !26
-  %4398 = load ptr, ptr %213, align 64, !tbaa !36
-  %4399 = getelementptr inbounds nuw i8, ptr %4398, i64 64
-  store <8 x double> %4391, ptr %4398, align 64, !tbaa !26
-  %4400 = load <8 x double>, ptr %214, align 64, !tbaa !26
-  %4401 = getelementptr inbounds nuw i8, ptr %4398, i64 128
-  store <8 x double> %4400, ptr %4399, align 64, !tbaa !26
-  %4402 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %4403 = getelementptr inbounds nuw i8, ptr %4398, i64 192
-  store <8 x double> %4402, ptr %4401, align 64, !tbaa !26
-  %4404 = load <8 x double>, ptr %152, align 64, !tbaa !26
-  %4405 = getelementptr inbounds nuw i8, ptr %4398, i64 256
-  store <8 x double> %4404, ptr %4403, align 64, !tbaa !26
-  %4406 = load i64, ptr %144, align 8, !tbaa !20
-  %4407 = icmp sgt i64 %4406, 0
-  br i1 %4407, label %4412, label %4408
+4352:                                             ; preds = %4341
+  %4353 = load <8 x double>, ptr %4312, align 64, !tbaa !26
+  %4354 = load ptr, ptr %4313, align 32, !tbaa !70
+  %4355 = getelementptr inbounds nuw <8 x double>, ptr %4354, i64 %4320
+  %4356 = load <8 x double>, ptr %4355, align 64, !tbaa !26
+  %4357 = fsub <8 x double> %4256, %4353
+  %4358 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4356, <8 x double> %4357, <8 x double> %4353)
+  %4359 = fsub <8 x double> %4229, %4353
+  %4360 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4356, <8 x double> %4359, <8 x double> %4353)
+  br label %4361
 
-4408:                                             ; preds = %4412, %4390
-  %4409 = phi ptr [ %4405, %4390 ], [ %4418, %4412 ]
-  %4410 = load i64, ptr %215, align 8, !tbaa !132
-  %4411 = icmp eq i64 %4410, 0
-  br i1 %4411, label %4547, label %4422
+4361:                                             ; preds = %4352, %4345
+  %4362 = phi <8 x double> [ %4350, %4345 ], [ %4358, %4352 ]
+  %4363 = phi <8 x double> [ %4351, %4345 ], [ %4360, %4352 ]
+  %4364 = fsub <8 x double> %4363, %4362
+  %4365 = fsub <8 x double> %4318, %4362
+  %4366 = fdiv <8 x double> %4364, %4365
+  %4367 = fsub <8 x double> %4343, %4317
+  %4368 = fmul <8 x double> %4367, %4366
+  %4369 = getelementptr <8 x double>, ptr %4304, i64 %4320
+  %4370 = load <8 x double>, ptr %4369, align 64, !tbaa !26
+  br label %4371
 
-4412:                                             ; preds = %4390, %4412
-  %4413 = phi ptr [ %4418, %4412 ], [ %4405, %4390 ]
-  %4414 = phi i64 [ %4419, %4412 ], [ 0, %4390 ]
-  %4415 = load ptr, ptr %129, align 8, !tbaa !28
-  %4416 = getelementptr inbounds nuw %struct.Piece, ptr %4415, i64 %4414, i32 35
+4371:                                             ; preds = %4361, %4322
+  %4372 = phi <8 x double> [ %4368, %4361 ], [ %4325, %4322 ]
+  %4373 = phi <8 x double> [ %4366, %4361 ], [ %4323, %4322 ]
+  %4374 = phi <8 x double> [ %4343, %4361 ], [ %4317, %4322 ]
+  %4375 = phi <8 x double> [ %4328, %4361 ], [ %4316, %4322 ]
+  %4376 = phi <8 x double> [ %4362, %4361 ], [ zeroinitializer, %4322 ]
+  %4377 = phi <8 x double> [ %4370, %4361 ], [ %4319, %4322 ]
+  %4378 = getelementptr inbounds nuw <8 x double>, ptr %4235, i64 %4320
+  %4379 = fsub <8 x double> %4377, %4319
+  %4380 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4379, <8 x double> %4373, <8 x double> %4319)
+  %4381 = load <8 x double>, ptr %4378, align 64, !tbaa !26
+  %4382 = select <8 x i1> %4314, <8 x double> %4381, <8 x double> %4380
+  store <8 x double> %4382, ptr %4378, align 64, !tbaa !26
+  %4383 = getelementptr inbounds nuw <8 x double>, ptr %4259, i64 %4320
+  %4384 = load i64, ptr %4262, align 64, !tbaa !31
+  %4385 = icmp slt i64 %4320, %4384
+  br i1 %4385, label %4386, label %4388
+
+4386:                                             ; preds = %4371
+  %4387 = load <8 x double>, ptr %4308, align 64, !tbaa !26
+  br label %4394
+
+4388:                                             ; preds = %4371
+  %4389 = load <8 x double>, ptr %4309, align 64, !tbaa !26
+  %4390 = load <8 x double>, ptr %4310, align 64, !tbaa !26
+  %4391 = load <8 x double>, ptr %4311, align 64, !tbaa !26
+  %4392 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4316, <8 x double> %4391, <8 x double> %4390)
+  %4393 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4316, <8 x double> %4392, <8 x double> %4389)
+  br label %4394
+
+4394:                                             ; preds = %4388, %4386
+  %4395 = phi <8 x double> [ %4387, %4386 ], [ %4393, %4388 ]
+  %4396 = fdiv <8 x double> %4372, %4395
+  %4397 = fadd <8 x double> %4316, %4396
+  %4398 = load <8 x double>, ptr %4383, align 64, !tbaa !26
+  %4399 = select <8 x i1> %4314, <8 x double> %4398, <8 x double> %4397
+  store <8 x double> %4399, ptr %4383, align 64, !tbaa !26
+  %4400 = add nsw i64 %4320, -1
+  %4401 = icmp sgt i64 %4320, 0
+  br i1 %4401, label %4315, label %4402, !llvm.loop !129
+
+4402:                                             ; preds = %4394
+  %4403 = load ptr, ptr %4297, align 8, !tbaa !55
+  %4404 = load i64, ptr %119, align 16, !tbaa !21
+  %4405 = load i64, ptr %4262, align 64, !tbaa !31
+  %4406 = add nsw i64 %4404, -1
+  br label %4407
+
+4407:                                             ; preds = %4402, %4293
+  %4408 = phi i64 [ %4406, %4402 ], [ %4236, %4293 ]
+  %4409 = phi i64 [ %4405, %4402 ], [ %4263, %4293 ]
+  %4410 = phi i64 [ %4404, %4402 ], [ %4225, %4293 ]
+  %4411 = phi ptr [ %4403, %4402 ], [ %4294, %4293 ]
+  %4412 = getelementptr inbounds <8 x double>, ptr %4411, i64 %4408
+  %4413 = load <8 x double>, ptr %4412, align 64, !tbaa !26
+  %4414 = icmp sgt i64 %4410, %4409
+  br i1 %4414, label %4418, label %4415
+
+4415:                                             ; preds = %4407
+  %4416 = getelementptr inbounds nuw i8, ptr %4171, i64 640
   %4417 = load <8 x double>, ptr %4416, align 64, !tbaa !26
-  %4418 = getelementptr inbounds nuw i8, ptr %4413, i64 64
-  store <8 x double> %4417, ptr %4413, align 64, !tbaa !26
-  %4419 = add nuw nsw i64 %4414, 1
-  %4420 = load i64, ptr %144, align 8, !tbaa !20
-  %4421 = icmp slt i64 %4419, %4420
-  br i1 %4421, label %4412, label %4408, !llvm.loop !133
+  br label %4429
 
-4422:                                             ; preds = %4408
-  %4423 = load <8 x double>, ptr %197, align 64, !tbaa !26
-  %4424 = getelementptr inbounds nuw i8, ptr %4409, i64 64
-  store <8 x double> %4423, ptr %4409, align 64, !tbaa !26
-  %4425 = load <8 x double>, ptr %175, align 64, !tbaa !26
-  %4426 = getelementptr inbounds nuw i8, ptr %4409, i64 128
-  store <8 x double> %4425, ptr %4424, align 64, !tbaa !26
-  %4427 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %4428 = load <8 x double>, ptr %192, align 64, !tbaa !26
-  %4429 = fsub <8 x double> %4427, %4428
-  %4430 = fcmp ogt <8 x double> %4429, zeroinitializer
-  %4431 = select <8 x i1> %4430, <8 x double> %4429, <8 x double> zeroinitializer
-  store <8 x double> %4431, ptr %4426, align 64, !tbaa !26
-  %4432 = load i64, ptr %144, align 8, !tbaa !20
-  %4433 = icmp sgt i64 %4432, 0
-  br i1 %4433, label %4434, label %4547
+4418:                                             ; preds = %4407
+  %4419 = getelementptr inbounds nuw i8, ptr %4171, i64 384
+  %4420 = load <8 x double>, ptr %4419, align 64, !tbaa !26
+  %4421 = getelementptr inbounds nuw i8, ptr %4171, i64 448
+  %4422 = load <8 x double>, ptr %4421, align 64, !tbaa !26
+  %4423 = getelementptr inbounds nuw i8, ptr %4171, i64 512
+  %4424 = load <8 x double>, ptr %4423, align 64, !tbaa !26
+  %4425 = fmul <8 x double> %4413, %4424
+  %4426 = fmul <8 x double> %4425, splat (double 0x3FD5555555555555)
+  %4427 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4422, <8 x double> splat (double 5.000000e-01), <8 x double> %4426)
+  %4428 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4413, <8 x double> %4427, <8 x double> %4420)
+  br label %4429
 
-4434:                                             ; preds = %4422
-  %4435 = getelementptr inbounds nuw i8, ptr %4409, i64 192
-  br label %4436
+4429:                                             ; preds = %4418, %4415
+  %4430 = phi <8 x double> [ %4417, %4415 ], [ %4428, %4418 ]
+  %4431 = getelementptr i8, ptr %4411, i64 -64
+  %4432 = icmp sgt i64 %4410, 0
+  br i1 %4432, label %4433, label %4442
 
-4436:                                             ; preds = %4434, %4436
-  %4437 = phi ptr [ %4543, %4436 ], [ %4435, %4434 ]
-  %4438 = phi i64 [ %4544, %4436 ], [ 0, %4434 ]
-  %4439 = load ptr, ptr %129, align 8, !tbaa !28
-  %4440 = getelementptr inbounds nuw %struct.Piece, ptr %4439, i64 %4438
-  %4441 = getelementptr inbounds nuw i8, ptr %4440, i64 7568
-  %4442 = load ptr, ptr %4441, align 16, !tbaa !44
-  %4443 = load i64, ptr %119, align 16, !tbaa !21
-  %4444 = getelementptr <8 x double>, ptr %4442, i64 %4443
-  %4445 = getelementptr i8, ptr %4444, i64 -64
-  %4446 = load <8 x double>, ptr %4445, align 64, !tbaa !26
-  %4447 = getelementptr inbounds nuw i8, ptr %4440, i64 6848
-  %4448 = load <8 x double>, ptr %4447, align 64, !tbaa !26
-  %4449 = getelementptr inbounds nuw i8, ptr %4440, i64 5568
-  %4450 = load <8 x double>, ptr %4449, align 64, !tbaa !26
-  %4451 = fsub <8 x double> %4450, %4446
-  %4452 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4448, <8 x double> %4451, <8 x double> %4446)
-  %4453 = getelementptr inbounds nuw i8, ptr %4437, i64 64
-  store <8 x double> %4452, ptr %4437, align 64, !tbaa !26
-  %4454 = getelementptr inbounds nuw i8, ptr %4440, i64 6400
-  %4455 = load <8 x double>, ptr %4454, align 64, !tbaa !26
-  %4456 = getelementptr inbounds nuw i8, ptr %4437, i64 128
-  store <8 x double> %4455, ptr %4453, align 64, !tbaa !26
-  %4457 = load <8 x double>, ptr %4440, align 64, !tbaa !26
-  %4458 = getelementptr inbounds nuw i8, ptr %4440, i64 3712
+4433:                                             ; preds = %4429
+  %4434 = fmul <8 x double> %4413, %4430
+  %4435 = getelementptr inbounds nuw i8, ptr %4171, i64 640
+  %4436 = getelementptr inbounds nuw i8, ptr %4171, i64 384
+  %4437 = getelementptr inbounds nuw i8, ptr %4171, i64 448
+  %4438 = getelementptr inbounds nuw i8, ptr %4171, i64 512
+  %4439 = getelementptr inbounds nuw i8, ptr %4171, i64 1536
+  %4440 = getelementptr inbounds nuw i8, ptr %4171, i64 7648
+  %4441 = icmp eq <8 x i64> %4221, zeroinitializer
+  br label %4450
+
+4442:                                             ; preds = %4514, %4429
+  %4443 = icmp sgt i64 %4226, 0
+  br i1 %4443, label %4444, label %4522
+
+4444:                                             ; preds = %4442
+  %4445 = getelementptr inbounds nuw i8, ptr %4171, i64 7736
+  %4446 = icmp eq <8 x i64> %4221, zeroinitializer
+  %4447 = getelementptr inbounds nuw i8, ptr %4171, i64 7744
+  %4448 = getelementptr inbounds nuw i8, ptr %4171, i64 7688
+  %4449 = getelementptr inbounds nuw i8, ptr %4171, i64 7696
+  br label %4593
+
+4450:                                             ; preds = %4433, %4514
+  %4451 = phi <8 x double> [ %4413, %4433 ], [ %4497, %4514 ]
+  %4452 = phi <8 x double> [ %4434, %4433 ], [ %4498, %4514 ]
+  %4453 = phi <8 x double> [ %4256, %4433 ], [ %4496, %4514 ]
+  %4454 = phi i64 [ %4408, %4433 ], [ %4520, %4514 ]
+  %4455 = icmp eq i64 %4454, 0
+  %4456 = load i64, ptr %4262, align 64, !tbaa !31
+  br i1 %4455, label %4495, label %4457
+
+4457:                                             ; preds = %4450
+  %4458 = getelementptr <8 x double>, ptr %4431, i64 %4454
   %4459 = load <8 x double>, ptr %4458, align 64, !tbaa !26
-  %4460 = fsub <8 x double> %4457, %4459
-  %4461 = getelementptr inbounds nuw i8, ptr %4437, i64 192
-  store <8 x double> %4460, ptr %4456, align 64, !tbaa !26
-  %4462 = getelementptr inbounds nuw i8, ptr %4440, i64 4032
-  %4463 = load <8 x double>, ptr %4462, align 64, !tbaa !26
-  %4464 = getelementptr inbounds nuw i8, ptr %4437, i64 256
-  store <8 x double> %4463, ptr %4461, align 64, !tbaa !26
-  %4465 = getelementptr inbounds nuw i8, ptr %4440, i64 3968
-  %4466 = load <8 x double>, ptr %4465, align 64, !tbaa !26
-  %4467 = getelementptr inbounds nuw i8, ptr %4437, i64 320
-  store <8 x double> %4466, ptr %4464, align 64, !tbaa !26
-  %4468 = getelementptr inbounds nuw i8, ptr %4440, i64 3840
-  %4469 = load <8 x double>, ptr %4468, align 64, !tbaa !26
-  %4470 = getelementptr inbounds nuw i8, ptr %4437, i64 384
-  store <8 x double> %4469, ptr %4467, align 64, !tbaa !26
-  %4471 = getelementptr inbounds nuw i8, ptr %4440, i64 4096
-  %4472 = load <8 x double>, ptr %4471, align 64, !tbaa !26
-  %4473 = getelementptr inbounds nuw i8, ptr %4437, i64 448
-  store <8 x double> %4472, ptr %4470, align 64, !tbaa !26
-  %4474 = getelementptr inbounds nuw i8, ptr %4440, i64 7688
-  %4475 = load i64, ptr %120, align 8, !tbaa !22
-  %4476 = sitofp i64 %4475 to double
-  %4477 = tail call double @llvm.fmuladd.f64(double %4476, double 7.500000e-01, double -5.000000e-01)
-  %4478 = fcmp ogt double %4477, 0.000000e+00
-  %4479 = select i1 %4478, double %4477, double 0.000000e+00
-  %4480 = fptosi double %4479 to i64
-  %4481 = add nsw i64 %4475, -2
-  %4482 = tail call i64 @llvm.smin.i64(i64 %4481, i64 %4480)
-  %4483 = sitofp i64 %4482 to double
-  %4484 = fsub double %4477, %4483
-  %4485 = fsub double 1.000000e+00, %4484
-  %4486 = insertelement <8 x double> poison, double %4485, i64 0
-  %4487 = shufflevector <8 x double> %4486, <8 x double> poison, <8 x i32> zeroinitializer
-  %4488 = load ptr, ptr %4474, align 8, !tbaa !48
-  %4489 = getelementptr inbounds <8 x double>, ptr %4488, i64 %4482
-  %4490 = load <8 x double>, ptr %4489, align 64, !tbaa !26
-  %4491 = insertelement <8 x double> poison, double %4484, i64 0
-  %4492 = shufflevector <8 x double> %4491, <8 x double> poison, <8 x i32> zeroinitializer
-  %4493 = getelementptr i8, ptr %4489, i64 64
-  %4494 = load <8 x double>, ptr %4493, align 64, !tbaa !26
-  %4495 = fmul <8 x double> %4494, %4492
-  %4496 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4487, <8 x double> %4490, <8 x double> %4495)
-  store <8 x double> %4496, ptr %4473, align 64, !tbaa !26
-  %4497 = load i64, ptr %120, align 8, !tbaa !22
-  %4498 = sitofp i64 %4497 to double
-  %4499 = tail call double @llvm.fmuladd.f64(double %4498, double 5.000000e-01, double -5.000000e-01)
-  %4500 = fcmp ogt double %4499, 0.000000e+00
-  %4501 = select i1 %4500, double %4499, double 0.000000e+00
-  %4502 = fptosi double %4501 to i64
-  %4503 = add nsw i64 %4497, -2
-  %4504 = tail call i64 @llvm.smin.i64(i64 %4503, i64 %4502)
-  %4505 = sitofp i64 %4504 to double
-  %4506 = fsub double %4499, %4505
-  %4507 = fsub double 1.000000e+00, %4506
-  %4508 = insertelement <8 x double> poison, double %4507, i64 0
-  %4509 = shufflevector <8 x double> %4508, <8 x double> poison, <8 x i32> zeroinitializer
-  %4510 = load ptr, ptr %4474, align 8, !tbaa !48
-  %4511 = getelementptr inbounds <8 x double>, ptr %4510, i64 %4504
-  %4512 = load <8 x double>, ptr %4511, align 64, !tbaa !26
-  %4513 = insertelement <8 x double> poison, double %4506, i64 0
-  %4514 = shufflevector <8 x double> %4513, <8 x double> poison, <8 x i32> zeroinitializer
-  %4515 = getelementptr i8, ptr %4511, i64 64
-  %4516 = load <8 x double>, ptr %4515, align 64, !tbaa !26
-  %4517 = fmul <8 x double> %4516, %4514
-  %4518 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4509, <8 x double> %4512, <8 x double> %4517)
-  %4519 = getelementptr inbounds nuw i8, ptr %4437, i64 512
-  store <8 x double> %4518, ptr %4519, align 64, !tbaa !26
-  %4520 = load i64, ptr %120, align 8, !tbaa !22
-  %4521 = sitofp i64 %4520 to double
-  %4522 = tail call double @llvm.fmuladd.f64(double %4521, double 2.500000e-01, double -5.000000e-01)
-  %4523 = fcmp ogt double %4522, 0.000000e+00
-  %4524 = select i1 %4523, double %4522, double 0.000000e+00
-  %4525 = fptosi double %4524 to i64
-  %4526 = add nsw i64 %4520, -2
-  %4527 = tail call i64 @llvm.smin.i64(i64 %4526, i64 %4525)
-  %4528 = sitofp i64 %4527 to double
-  %4529 = fsub double %4522, %4528
-  %4530 = fsub double 1.000000e+00, %4529
-  %4531 = insertelement <8 x double> poison, double %4530, i64 0
-  %4532 = shufflevector <8 x double> %4531, <8 x double> poison, <8 x i32> zeroinitializer
-  %4533 = load ptr, ptr %4474, align 8, !tbaa !48
-  %4534 = getelementptr inbounds <8 x double>, ptr %4533, i64 %4527
-  %4535 = load <8 x double>, ptr %4534, align 64, !tbaa !26
-  %4536 = insertelement <8 x double> poison, double %4529, i64 0
-  %4537 = shufflevector <8 x double> %4536, <8 x double> poison, <8 x i32> zeroinitializer
-  %4538 = getelementptr i8, ptr %4534, i64 64
-  %4539 = load <8 x double>, ptr %4538, align 64, !tbaa !26
-  %4540 = fmul <8 x double> %4539, %4537
-  %4541 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4532, <8 x double> %4535, <8 x double> %4540)
-  %4542 = getelementptr inbounds nuw i8, ptr %4437, i64 576
-  store <8 x double> %4541, ptr %4542, align 64, !tbaa !26
-  %4543 = getelementptr inbounds nuw i8, ptr %4437, i64 640
-  %4544 = add nuw nsw i64 %4438, 1
-  %4545 = load i64, ptr %144, align 8, !tbaa !20
-  %4546 = icmp slt i64 %4544, %4545
-  br i1 %4546, label %4436, label %4547, !llvm.loop !134
+  %4460 = icmp sgt i64 %4454, %4456
+  br i1 %4460, label %4463, label %4461
 
-4547:                                             ; preds = %4436, %4422, %4408
-  %4548 = getelementptr inbounds nuw i8, ptr %4409, i64 192
-  %4549 = extractelement <8 x i64> %3596, i64 0
-  %4550 = icmp eq i64 %4549, 0
-  br i1 %4550, label %4690, label %4551
+4461:                                             ; preds = %4457
+  %4462 = load <8 x double>, ptr %4435, align 64, !tbaa !26
+  br label %4471
 
-4551:                                             ; preds = %4547
-  %4552 = load i64, ptr %216, align 8, !tbaa !30
-  %4553 = load i64, ptr %217, align 8, !tbaa !135
-  %4554 = icmp eq i64 %4552, %4553
-  br i1 %4554, label %4557, label %4555
+4463:                                             ; preds = %4457
+  %4464 = load <8 x double>, ptr %4436, align 64, !tbaa !26
+  %4465 = load <8 x double>, ptr %4437, align 64, !tbaa !26
+  %4466 = load <8 x double>, ptr %4438, align 64, !tbaa !26
+  %4467 = fmul <8 x double> %4459, %4466
+  %4468 = fmul <8 x double> %4467, splat (double 0x3FD5555555555555)
+  %4469 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4465, <8 x double> splat (double 5.000000e-01), <8 x double> %4468)
+  %4470 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4459, <8 x double> %4469, <8 x double> %4464)
+  br label %4471
 
-4555:                                             ; preds = %4551
-  %4556 = load ptr, ptr %221, align 8, !tbaa !136
-  br label %4570
+4471:                                             ; preds = %4461, %4463
+  %4472 = phi <8 x double> [ %4470, %4463 ], [ %4462, %4461 ]
+  %4473 = fmul <8 x double> %4459, %4472
+  %4474 = icmp slt i64 %4454, %4456
+  br i1 %4474, label %4475, label %4482
 
-4557:                                             ; preds = %4551
-  %4558 = load i64, ptr %121, align 8, !tbaa !30
-  %4559 = load ptr, ptr %218, align 8, !tbaa !137
-  %4560 = load i64, ptr %112, align 8, !tbaa !39
-  %4561 = getelementptr inbounds i64, ptr %4559, i64 %4560
-  store i64 %4558, ptr %4561, align 8, !tbaa !30
-  %4562 = load ptr, ptr %219, align 8, !tbaa !138
-  %4563 = load i64, ptr %112, align 8, !tbaa !39
-  %4564 = add nsw i64 %4563, 1
-  store i64 %4564, ptr %112, align 8, !tbaa !39
-  %4565 = load i64, ptr %217, align 8, !tbaa !135
-  %4566 = mul nsw i64 %4565, %4563
-  %4567 = load i64, ptr %220, align 8, !tbaa !14
-  %4568 = mul nsw i64 %4566, %4567
-  %4569 = getelementptr inbounds double, ptr %4562, i64 %4568
-  store ptr %4569, ptr %221, align 8, !tbaa !136
-  br label %4570
+4475:                                             ; preds = %4471
+  %4476 = load ptr, ptr %4440, align 32, !tbaa !70
+  %4477 = getelementptr inbounds nuw <8 x double>, ptr %4476, i64 %4454
+  %4478 = load <8 x double>, ptr %4477, align 64, !tbaa !26
+  %4479 = load <8 x double>, ptr %4439, align 64, !tbaa !26
+  %4480 = fmul <8 x double> %4478, %4479
+  %4481 = fmul <8 x double> %4478, %4479
+  br label %4491
 
-4570:                                             ; preds = %4555, %4557
-  %4571 = phi i64 [ %4552, %4555 ], [ 0, %4557 ]
-  %4572 = phi ptr [ %4556, %4555 ], [ %4569, %4557 ]
-  %4573 = add nsw i64 %4571, 1
-  store i64 %4573, ptr %216, align 8, !tbaa !30
-  %4574 = load i64, ptr %220, align 8, !tbaa !14
-  %4575 = mul nsw i64 %4574, %4571
-  %4576 = getelementptr inbounds double, ptr %4572, i64 %4575
-  %4577 = load ptr, ptr %213, align 64, !tbaa !36
-  %4578 = icmp ult ptr %4577, %4405
-  br i1 %4578, label %4637, label %4579
+4482:                                             ; preds = %4471
+  %4483 = load <8 x double>, ptr %4439, align 64, !tbaa !26
+  %4484 = load ptr, ptr %4440, align 32, !tbaa !70
+  %4485 = getelementptr inbounds nuw <8 x double>, ptr %4484, i64 %4454
+  %4486 = load <8 x double>, ptr %4485, align 64, !tbaa !26
+  %4487 = fsub <8 x double> %4256, %4483
+  %4488 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4486, <8 x double> %4487, <8 x double> %4483)
+  %4489 = fsub <8 x double> %4229, %4483
+  %4490 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4486, <8 x double> %4489, <8 x double> %4483)
+  br label %4491
 
-4579:                                             ; preds = %4637, %4570
-  %4580 = phi ptr [ %4576, %4570 ], [ %4641, %4637 ]
-  %4581 = load i64, ptr %128, align 64, !tbaa !16
-  %4582 = icmp sgt i64 %4581, 0
-  br i1 %4582, label %4583, label %4625
+4491:                                             ; preds = %4482, %4475
+  %4492 = phi <8 x double> [ %4480, %4475 ], [ %4488, %4482 ]
+  %4493 = phi <8 x double> [ %4481, %4475 ], [ %4490, %4482 ]
+  %4494 = fsub <8 x double> %4493, %4492
+  br label %4495
 
-4583:                                             ; preds = %4579
-  %4584 = and i64 %4581, 3
-  %4585 = icmp ult i64 %4581, 4
-  br i1 %4585, label %4610, label %4586
+4495:                                             ; preds = %4450, %4491
+  %4496 = phi <8 x double> [ %4492, %4491 ], [ zeroinitializer, %4450 ]
+  %4497 = phi <8 x double> [ %4459, %4491 ], [ %4451, %4450 ]
+  %4498 = phi <8 x double> [ %4473, %4491 ], [ %4452, %4450 ]
+  %4499 = phi <8 x double> [ %4494, %4491 ], [ zeroinitializer, %4450 ]
+  %4500 = fsub <8 x double> %4453, %4496
+  %4501 = fdiv <8 x double> %4499, %4500
+  %4502 = fsub <8 x double> %4498, %4452
+  %4503 = fmul <8 x double> %4502, %4501
+  %4504 = getelementptr inbounds nuw <8 x double>, ptr %4411, i64 %4454
+  %4505 = icmp slt i64 %4454, %4456
+  br i1 %4505, label %4506, label %4508
 
-4586:                                             ; preds = %4583
-  %4587 = and i64 %4581, 9223372036854775804
-  br label %4588
+4506:                                             ; preds = %4495
+  %4507 = load <8 x double>, ptr %4435, align 64, !tbaa !26
+  br label %4514
 
-4588:                                             ; preds = %4588, %4586
-  %4589 = phi i64 [ 0, %4586 ], [ %4607, %4588 ]
-  %4590 = phi ptr [ %4580, %4586 ], [ %4604, %4588 ]
-  %4591 = phi i64 [ 0, %4586 ], [ %4608, %4588 ]
-  %4592 = getelementptr i8, ptr %4590, i64 8
-  %4593 = load <8 x double>, ptr %4405, align 64, !tbaa !26
-  %4594 = extractelement <8 x double> %4593, i64 %4589
-  store double %4594, ptr %4590, align 8, !tbaa !40
-  %4595 = or disjoint i64 %4589, 1
-  %4596 = getelementptr i8, ptr %4590, i64 16
-  %4597 = load <8 x double>, ptr %4405, align 64, !tbaa !26
-  %4598 = extractelement <8 x double> %4597, i64 %4595
-  store double %4598, ptr %4592, align 8, !tbaa !40
-  %4599 = or disjoint i64 %4589, 2
-  %4600 = getelementptr i8, ptr %4590, i64 24
-  %4601 = load <8 x double>, ptr %4405, align 64, !tbaa !26
-  %4602 = extractelement <8 x double> %4601, i64 %4599
-  store double %4602, ptr %4596, align 8, !tbaa !40
-  %4603 = or disjoint i64 %4589, 3
-  %4604 = getelementptr i8, ptr %4590, i64 32
-  %4605 = load <8 x double>, ptr %4405, align 64, !tbaa !26
-  %4606 = extractelement <8 x double> %4605, i64 %4603
-  store double %4606, ptr %4600, align 8, !tbaa !40
-  %4607 = add nuw nsw i64 %4589, 4
-  %4608 = add i64 %4591, 4
-  %4609 = icmp eq i64 %4608, %4587
-  br i1 %4609, label %4610, label %4588, !llvm.loop !139
+4508:                                             ; preds = %4495
+  %4509 = load <8 x double>, ptr %4436, align 64, !tbaa !26
+  %4510 = load <8 x double>, ptr %4437, align 64, !tbaa !26
+  %4511 = load <8 x double>, ptr %4438, align 64, !tbaa !26
+  %4512 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4451, <8 x double> %4511, <8 x double> %4510)
+  %4513 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4451, <8 x double> %4512, <8 x double> %4509)
+  br label %4514
 
-4610:                                             ; preds = %4588, %4583
-  %4611 = phi ptr [ poison, %4583 ], [ %4604, %4588 ]
-  %4612 = phi i64 [ 0, %4583 ], [ %4607, %4588 ]
-  %4613 = phi ptr [ %4580, %4583 ], [ %4604, %4588 ]
-  %4614 = icmp eq i64 %4584, 0
-  br i1 %4614, label %4625, label %4615
+4514:                                             ; preds = %4508, %4506
+  %4515 = phi <8 x double> [ %4507, %4506 ], [ %4513, %4508 ]
+  %4516 = fdiv <8 x double> %4503, %4515
+  %4517 = fadd <8 x double> %4451, %4516
+  %4518 = load <8 x double>, ptr %4504, align 64, !tbaa !26
+  %4519 = select <8 x i1> %4441, <8 x double> %4518, <8 x double> %4517
+  store <8 x double> %4519, ptr %4504, align 64, !tbaa !26
+  %4520 = add nsw i64 %4454, -1
+  %4521 = icmp sgt i64 %4454, 0
+  br i1 %4521, label %4450, label %4442, !llvm.loop !129
 
-4615:                                             ; preds = %4610, %4615
-  %4616 = phi i64 [ %4622, %4615 ], [ %4612, %4610 ]
-  %4617 = phi ptr [ %4619, %4615 ], [ %4613, %4610 ]
-  %4618 = phi i64 [ %4623, %4615 ], [ 0, %4610 ]
-  %4619 = getelementptr i8, ptr %4617, i64 8
-  %4620 = load <8 x double>, ptr %4405, align 64, !tbaa !26
-  %4621 = extractelement <8 x double> %4620, i64 %4616
-  store double %4621, ptr %4617, align 8, !tbaa !40
-  %4622 = add nuw nsw i64 %4616, 1
-  %4623 = add i64 %4618, 1
-  %4624 = icmp eq i64 %4623, %4584
-  br i1 %4624, label %4625, label %4615, !llvm.loop !140
+4522:                                             ; preds = %4593, %4442
+  %4523 = getelementptr inbounds nuw i8, ptr %4171, i64 7736
+  %4524 = load ptr, ptr %4523, align 8, !tbaa !47
+  %4525 = getelementptr inbounds <8 x double>, ptr %4524, i64 %4226
+  %4526 = getelementptr inbounds nuw i8, ptr %4171, i64 1408
+  %4527 = load <8 x double>, ptr %4526, align 64, !tbaa !26
+  %4528 = load <8 x double>, ptr %4525, align 64, !tbaa !26
+  %4529 = icmp eq <8 x i64> %4221, zeroinitializer
+  %4530 = select <8 x i1> %4529, <8 x double> %4528, <8 x double> %4527
+  store <8 x double> %4530, ptr %4525, align 64, !tbaa !26
+  %4531 = getelementptr inbounds nuw i8, ptr %4171, i64 7744
+  %4532 = load ptr, ptr %4531, align 64, !tbaa !58
+  %4533 = getelementptr inbounds <8 x double>, ptr %4532, i64 %4226
+  %4534 = load <8 x double>, ptr %4526, align 64, !tbaa !26
+  %4535 = load <8 x double>, ptr %4533, align 64, !tbaa !26
+  %4536 = select <8 x i1> %4529, <8 x double> %4535, <8 x double> %4534
+  store <8 x double> %4536, ptr %4533, align 64, !tbaa !26
+  %4537 = getelementptr inbounds nuw i8, ptr %4171, i64 4480
+  %4538 = fneg <8 x double> %4257
+  %4539 = getelementptr inbounds nuw i8, ptr %4171, i64 768
+  %4540 = load <8 x double>, ptr %4227, align 64, !tbaa !26
+  %4541 = select <8 x i1> %4529, <8 x double> %4540, <8 x double> %4245
+  store <8 x double> %4541, ptr %4227, align 64, !tbaa !26
+  %4542 = getelementptr inbounds nuw i8, ptr %4171, i64 3776
+  %4543 = load <8 x double>, ptr %4542, align 64, !tbaa !26
+  %4544 = select <8 x i1> %4529, <8 x double> %4543, <8 x double> %4256
+  store <8 x double> %4544, ptr %4542, align 64, !tbaa !26
+  %4545 = getelementptr inbounds nuw i8, ptr %4171, i64 4416
+  %4546 = load <8 x double>, ptr %4545, align 64, !tbaa !26
+  %4547 = select <8 x i1> %4529, <8 x double> %4546, <8 x double> %4256
+  store <8 x double> %4547, ptr %4545, align 64, !tbaa !26
+  %4548 = getelementptr inbounds nuw i8, ptr %4171, i64 3904
+  %4549 = load <8 x double>, ptr %4548, align 64, !tbaa !26
+  %4550 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4538, <8 x double> %4239, <8 x double> %4549)
+  %4551 = select <8 x i1> %4529, <8 x double> %4549, <8 x double> %4550
+  store <8 x double> %4551, ptr %4548, align 64, !tbaa !26
+  %4552 = getelementptr inbounds nuw i8, ptr %4171, i64 3840
+  %4553 = load <8 x double>, ptr %4552, align 64, !tbaa !26
+  %4554 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4257, <8 x double> %4239, <8 x double> %4553)
+  %4555 = select <8 x i1> %4529, <8 x double> %4553, <8 x double> %4554
+  store <8 x double> %4555, ptr %4552, align 64, !tbaa !26
+  %4556 = getelementptr inbounds nuw i8, ptr %4171, i64 4160
+  %4557 = load <8 x double>, ptr %4556, align 64, !tbaa !26
+  %4558 = load <8 x double>, ptr %4539, align 64, !tbaa !26
+  %4559 = fneg <8 x double> %4558
+  %4560 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4559, <8 x double> %4231, <8 x double> %4301)
+  %4561 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4257, <8 x double> %4560, <8 x double> %4557)
+  %4562 = select <8 x i1> %4529, <8 x double> %4557, <8 x double> %4561
+  store <8 x double> %4562, ptr %4556, align 64, !tbaa !26
+  %4563 = load <8 x double>, ptr %4537, align 64, !tbaa !26
+  %4564 = select <8 x i1> %4529, <8 x double> %4563, <8 x double> %4245
+  store <8 x double> %4564, ptr %4537, align 64, !tbaa !26
+  %4565 = getelementptr inbounds nuw i8, ptr %4171, i64 4544
+  %4566 = load <8 x double>, ptr %4565, align 64, !tbaa !26
+  %4567 = select <8 x i1> %4529, <8 x double> %4566, <8 x double> %4256
+  store <8 x double> %4567, ptr %4565, align 64, !tbaa !26
+  %4568 = getelementptr inbounds nuw i8, ptr %4171, i64 5184
+  %4569 = load <8 x double>, ptr %4568, align 64, !tbaa !26
+  %4570 = select <8 x i1> %4529, <8 x double> %4569, <8 x double> %4256
+  store <8 x double> %4570, ptr %4568, align 64, !tbaa !26
+  %4571 = getelementptr inbounds nuw i8, ptr %4171, i64 4672
+  %4572 = load <8 x double>, ptr %4571, align 64, !tbaa !26
+  %4573 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4538, <8 x double> %4239, <8 x double> %4572)
+  %4574 = select <8 x i1> %4529, <8 x double> %4572, <8 x double> %4573
+  store <8 x double> %4574, ptr %4571, align 64, !tbaa !26
+  %4575 = getelementptr inbounds nuw i8, ptr %4171, i64 4608
+  %4576 = load <8 x double>, ptr %4575, align 64, !tbaa !26
+  %4577 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4257, <8 x double> %4239, <8 x double> %4576)
+  %4578 = select <8 x i1> %4529, <8 x double> %4576, <8 x double> %4577
+  store <8 x double> %4578, ptr %4575, align 64, !tbaa !26
+  %4579 = getelementptr inbounds nuw i8, ptr %4171, i64 4928
+  %4580 = load <8 x double>, ptr %4579, align 64, !tbaa !26
+  %4581 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4559, <8 x double> %4231, <8 x double> %4296)
+  %4582 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4257, <8 x double> %4581, <8 x double> %4580)
+  %4583 = select <8 x i1> %4529, <8 x double> %4580, <8 x double> %4582
+  store <8 x double> %4583, ptr %4579, align 64, !tbaa !26
+  %4584 = load <8 x i64>, ptr %4185, align 64, !tbaa !26
+  %4585 = or <8 x i64> %4584, %4221
+  store <8 x i64> %4585, ptr %4185, align 64, !tbaa !26
+  %4586 = load <8 x double>, ptr %215, align 64, !tbaa !26
+  %4587 = fmul <8 x double> %4586, splat (double 4.000000e+01)
+  %4588 = fcmp olt <8 x double> %4169, %4587
+  %4589 = select <8 x i1> %4588, <8 x double> %4169, <8 x double> %4587
+  %4590 = icmp ne <8 x i64> %4221, zeroinitializer
+  %4591 = select <8 x i1> %4212, <8 x i1> %4590, <8 x i1> zeroinitializer
+  %4592 = select <8 x i1> %4591, <8 x double> %4589, <8 x double> %4169
+  br label %4624
 
-4625:                                             ; preds = %4610, %4615, %4579
-  %4626 = phi ptr [ %4580, %4579 ], [ %4611, %4610 ], [ %4619, %4615 ]
-  %4627 = load i64, ptr %215, align 8, !tbaa !132
-  %4628 = icmp eq i64 %4627, 0
-  br i1 %4628, label %4690, label %4629
+4593:                                             ; preds = %4444, %4593
+  %4594 = phi i64 [ 0, %4444 ], [ %4622, %4593 ]
+  %4595 = uitofp nneg i64 %4594 to double
+  %4596 = insertelement <8 x double> poison, double %4595, i64 0
+  %4597 = shufflevector <8 x double> %4596, <8 x double> poison, <8 x i32> zeroinitializer
+  %4598 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4597, <8 x double> %4302, <8 x double> %4245)
+  %4599 = load <8 x double>, ptr %4246, align 64, !tbaa !26
+  %4600 = load <8 x double>, ptr %4248, align 64, !tbaa !26
+  %4601 = load <8 x double>, ptr %4250, align 64, !tbaa !26
+  %4602 = load <8 x double>, ptr %4252, align 64, !tbaa !26
+  %4603 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4598, <8 x double> %4602, <8 x double> %4601)
+  %4604 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4598, <8 x double> %4603, <8 x double> %4600)
+  %4605 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4598, <8 x double> %4604, <8 x double> %4599)
+  %4606 = load ptr, ptr %4445, align 8, !tbaa !47
+  %4607 = getelementptr inbounds nuw <8 x double>, ptr %4606, i64 %4594
+  %4608 = load <8 x double>, ptr %4607, align 64, !tbaa !26
+  %4609 = select <8 x i1> %4446, <8 x double> %4608, <8 x double> %4605
+  store <8 x double> %4609, ptr %4607, align 64, !tbaa !26
+  %4610 = load ptr, ptr %4447, align 64, !tbaa !58
+  %4611 = getelementptr inbounds nuw <8 x double>, ptr %4610, i64 %4594
+  %4612 = load <8 x double>, ptr %4611, align 64, !tbaa !26
+  %4613 = select <8 x i1> %4446, <8 x double> %4612, <8 x double> %4605
+  store <8 x double> %4613, ptr %4611, align 64, !tbaa !26
+  %4614 = load ptr, ptr %4448, align 8, !tbaa !48
+  %4615 = getelementptr inbounds nuw <8 x double>, ptr %4614, i64 %4594
+  %4616 = load <8 x double>, ptr %4615, align 64, !tbaa !26
+  %4617 = select <8 x i1> %4446, <8 x double> %4616, <8 x double> %4231
+  store <8 x double> %4617, ptr %4615, align 64, !tbaa !26
+  %4618 = load ptr, ptr %4449, align 16, !tbaa !60
+  %4619 = getelementptr inbounds nuw <8 x double>, ptr %4618, i64 %4594
+  %4620 = load <8 x double>, ptr %4619, align 64, !tbaa !26
+  %4621 = select <8 x i1> %4446, <8 x double> %4620, <8 x double> %4231
+  store <8 x double> %4621, ptr %4619, align 64, !tbaa !26
+  %4622 = add nuw nsw i64 %4594, 1
+  %4623 = icmp eq i64 %4622, %4226
+  br i1 %4623, label %4522, label %4593, !llvm.loop !130
 
-4629:                                             ; preds = %4625
-  %4630 = load double, ptr %4409, align 8, !tbaa !40
-  %4631 = getelementptr inbounds nuw i8, ptr %4626, i64 8
-  store double %4630, ptr %4626, align 8, !tbaa !40
-  %4632 = getelementptr inbounds nuw i8, ptr %4409, i64 64
-  %4633 = load double, ptr %4632, align 8, !tbaa !40
-  %4634 = getelementptr inbounds nuw i8, ptr %4626, i64 16
-  store double %4633, ptr %4631, align 8, !tbaa !40
-  %4635 = getelementptr inbounds nuw i8, ptr %4409, i64 128
-  %4636 = load double, ptr %4635, align 8, !tbaa !40
-  store double %4636, ptr %4634, align 8, !tbaa !40
-  br i1 %4582, label %4644, label %4690
+4624:                                             ; preds = %4522, %4167
+  %4625 = phi <8 x double> [ %4592, %4522 ], [ %4169, %4167 ]
+  %4626 = add nuw nsw i64 %4168, 1
+  %4627 = load i64, ptr %156, align 8, !tbaa !20
+  %4628 = icmp slt i64 %4626, %4627
+  br i1 %4628, label %4167, label %4629, !llvm.loop !131
 
-4637:                                             ; preds = %4570, %4637
-  %4638 = phi ptr [ %4642, %4637 ], [ %4577, %4570 ]
-  %4639 = phi ptr [ %4641, %4637 ], [ %4576, %4570 ]
-  %4640 = load double, ptr %4638, align 8, !tbaa !40
-  %4641 = getelementptr inbounds nuw i8, ptr %4639, i64 8
-  store double %4640, ptr %4639, align 8, !tbaa !40
-  %4642 = getelementptr inbounds nuw i8, ptr %4638, i64 64
-  %4643 = icmp ult ptr %4642, %4405
-  br i1 %4643, label %4637, label %4579, !llvm.loop !142
+4629:                                             ; preds = %4624
+  %4630 = load <8 x double>, ptr %136, align 64, !tbaa !26
+  br label %4631
 
-4644:                                             ; preds = %4629
-  %4645 = getelementptr inbounds nuw i8, ptr %4626, i64 24
-  %4646 = getelementptr inbounds nuw i8, ptr %4409, i64 256
-  %4647 = getelementptr inbounds nuw i8, ptr %4409, i64 320
-  %4648 = getelementptr inbounds nuw i8, ptr %4409, i64 384
-  %4649 = getelementptr inbounds nuw i8, ptr %4409, i64 448
-  %4650 = getelementptr inbounds nuw i8, ptr %4409, i64 512
-  %4651 = getelementptr inbounds nuw i8, ptr %4409, i64 576
-  %4652 = getelementptr inbounds nuw i8, ptr %4409, i64 640
-  %4653 = getelementptr inbounds nuw i8, ptr %4409, i64 704
-  %4654 = getelementptr inbounds nuw i8, ptr %4409, i64 768
-  br label %4655
+4631:                                             ; preds = %4629, %4125
+  %4632 = phi <8 x double> [ %4134, %4125 ], [ %4630, %4629 ]
+  %4633 = phi <8 x double> [ %4157, %4125 ], [ %4625, %4629 ]
+  %4634 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %4633)
+  %4635 = insertelement <8 x double> poison, double %4634, i64 0
+  %4636 = shufflevector <8 x double> %4635, <8 x double> poison, <8 x i32> zeroinitializer
+  %4637 = load <8 x double>, ptr %139, align 64, !tbaa !26
+  %4638 = select <8 x i1> %3725, <8 x double> %4637, <8 x double> %4636
+  store <8 x double> %4638, ptr %139, align 64, !tbaa !26
+  %4639 = load ptr, ptr %216, align 64, !tbaa !36
+  %4640 = getelementptr inbounds nuw i8, ptr %4639, i64 64
+  store <8 x double> %4632, ptr %4639, align 64, !tbaa !26
+  %4641 = load <8 x double>, ptr %217, align 64, !tbaa !26
+  %4642 = getelementptr inbounds nuw i8, ptr %4639, i64 128
+  store <8 x double> %4641, ptr %4640, align 64, !tbaa !26
+  %4643 = load <8 x double>, ptr %187, align 64, !tbaa !26
+  %4644 = getelementptr inbounds nuw i8, ptr %4639, i64 192
+  store <8 x double> %4643, ptr %4642, align 64, !tbaa !26
+  %4645 = load <8 x double>, ptr %144, align 64, !tbaa !26
+  %4646 = getelementptr inbounds nuw i8, ptr %4639, i64 256
+  store <8 x double> %4645, ptr %4644, align 64, !tbaa !26
+  %4647 = load i64, ptr %156, align 8, !tbaa !20
+  %4648 = icmp sgt i64 %4647, 0
+  br i1 %4648, label %4653, label %4649
 
-4655:                                             ; preds = %4644, %4655
-  %4656 = phi i64 [ %4688, %4655 ], [ 0, %4644 ]
-  %4657 = phi ptr [ %4687, %4655 ], [ %4645, %4644 ]
-  %4658 = load <8 x double>, ptr %4548, align 64, !tbaa !26
-  %4659 = extractelement <8 x double> %4658, i64 %4656
-  %4660 = getelementptr inbounds nuw i8, ptr %4657, i64 8
-  store double %4659, ptr %4657, align 8, !tbaa !40
-  %4661 = load <8 x double>, ptr %4646, align 64, !tbaa !26
-  %4662 = extractelement <8 x double> %4661, i64 %4656
-  %4663 = getelementptr inbounds nuw i8, ptr %4657, i64 16
-  store double %4662, ptr %4660, align 8, !tbaa !40
-  %4664 = load <8 x double>, ptr %4647, align 64, !tbaa !26
-  %4665 = extractelement <8 x double> %4664, i64 %4656
-  %4666 = getelementptr inbounds nuw i8, ptr %4657, i64 24
-  store double %4665, ptr %4663, align 8, !tbaa !40
-  %4667 = load <8 x double>, ptr %4648, align 64, !tbaa !26
-  %4668 = extractelement <8 x double> %4667, i64 %4656
-  %4669 = getelementptr inbounds nuw i8, ptr %4657, i64 32
-  store double %4668, ptr %4666, align 8, !tbaa !40
-  %4670 = load <8 x double>, ptr %4649, align 64, !tbaa !26
-  %4671 = extractelement <8 x double> %4670, i64 %4656
-  %4672 = getelementptr inbounds nuw i8, ptr %4657, i64 40
-  store double %4671, ptr %4669, align 8, !tbaa !40
-  %4673 = load <8 x double>, ptr %4650, align 64, !tbaa !26
-  %4674 = extractelement <8 x double> %4673, i64 %4656
-  %4675 = getelementptr inbounds nuw i8, ptr %4657, i64 48
-  store double %4674, ptr %4672, align 8, !tbaa !40
-  %4676 = load <8 x double>, ptr %4651, align 64, !tbaa !26
-  %4677 = extractelement <8 x double> %4676, i64 %4656
-  %4678 = getelementptr inbounds nuw i8, ptr %4657, i64 56
-  store double %4677, ptr %4675, align 8, !tbaa !40
-  %4679 = load <8 x double>, ptr %4652, align 64, !tbaa !26
-  %4680 = extractelement <8 x double> %4679, i64 %4656
-  %4681 = getelementptr inbounds nuw i8, ptr %4657, i64 64
-  store double %4680, ptr %4678, align 8, !tbaa !40
-  %4682 = load <8 x double>, ptr %4653, align 64, !tbaa !26
-  %4683 = extractelement <8 x double> %4682, i64 %4656
-  %4684 = getelementptr inbounds nuw i8, ptr %4657, i64 72
-  store double %4683, ptr %4681, align 8, !tbaa !40
-  %4685 = load <8 x double>, ptr %4654, align 64, !tbaa !26
-  %4686 = extractelement <8 x double> %4685, i64 %4656
-  %4687 = getelementptr inbounds nuw i8, ptr %4657, i64 80
-  store double %4686, ptr %4684, align 8, !tbaa !40
-  %4688 = add nuw nsw i64 %4656, 1
-  %4689 = icmp eq i64 %4688, %4581
-  br i1 %4689, label %4690, label %4655, !llvm.loop !139
+4649:                                             ; preds = %4653, %4631
+  %4650 = phi ptr [ %4646, %4631 ], [ %4659, %4653 ]
+  %4651 = load i64, ptr %218, align 8, !tbaa !132
+  %4652 = icmp eq i64 %4651, 0
+  br i1 %4652, label %4788, label %4663
 
-4690:                                             ; preds = %4655, %4629, %4625, %4547
-  %4691 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  %4692 = load <8 x double>, ptr %141, align 64, !tbaa !26
-  %4693 = fsub <8 x double> %4691, %4692
-  %4694 = load <8 x double>, ptr %142, align 64, !tbaa !26
-  %4695 = fadd <8 x double> %4694, splat (double -1.000000e-09)
-  %4696 = fcmp oge <8 x double> %4693, %4695
-  %4697 = select <8 x i1> %4696, <8 x i64> %3596, <8 x i64> zeroinitializer
-  %4698 = load i64, ptr %144, align 8, !tbaa !20
-  %4699 = icmp sgt i64 %4698, 0
-  br i1 %4699, label %4700, label %4732
+4653:                                             ; preds = %4631, %4653
+  %4654 = phi ptr [ %4659, %4653 ], [ %4646, %4631 ]
+  %4655 = phi i64 [ %4660, %4653 ], [ 0, %4631 ]
+  %4656 = load ptr, ptr %129, align 8, !tbaa !28
+  %4657 = getelementptr inbounds nuw %struct.Piece, ptr %4656, i64 %4655, i32 35
+  %4658 = load <8 x double>, ptr %4657, align 64, !tbaa !26
+  %4659 = getelementptr inbounds nuw i8, ptr %4654, i64 64
+  store <8 x double> %4658, ptr %4654, align 64, !tbaa !26
+  %4660 = add nuw nsw i64 %4655, 1
+  %4661 = load i64, ptr %156, align 8, !tbaa !20
+  %4662 = icmp slt i64 %4660, %4661
+  br i1 %4662, label %4653, label %4649, !llvm.loop !133
 
-4700:                                             ; preds = %4690
-  %4701 = load ptr, ptr %129, align 8, !tbaa !28
-  %4702 = and i64 %4698, 1
-  %4703 = icmp eq i64 %4698, 1
-  br i1 %4703, label %4722, label %4704
+4663:                                             ; preds = %4649
+  %4664 = load <8 x double>, ptr %202, align 64, !tbaa !26
+  %4665 = getelementptr inbounds nuw i8, ptr %4650, i64 64
+  store <8 x double> %4664, ptr %4650, align 64, !tbaa !26
+  %4666 = load <8 x double>, ptr %180, align 64, !tbaa !26
+  %4667 = getelementptr inbounds nuw i8, ptr %4650, i64 128
+  store <8 x double> %4666, ptr %4665, align 64, !tbaa !26
+  %4668 = load <8 x double>, ptr %187, align 64, !tbaa !26
+  %4669 = load <8 x double>, ptr %197, align 64, !tbaa !26
+  %4670 = fsub <8 x double> %4668, %4669
+  %4671 = fcmp ogt <8 x double> %4670, zeroinitializer
+  %4672 = select <8 x i1> %4671, <8 x double> %4670, <8 x double> zeroinitializer
+  store <8 x double> %4672, ptr %4667, align 64, !tbaa !26
+  %4673 = load i64, ptr %156, align 8, !tbaa !20
+  %4674 = icmp sgt i64 %4673, 0
+  br i1 %4674, label %4675, label %4788
 
-4704:                                             ; preds = %4700
-  %4705 = and i64 %4698, 9223372036854775806
-  br label %4706
+4675:                                             ; preds = %4663
+  %4676 = getelementptr inbounds nuw i8, ptr %4650, i64 192
+  br label %4677
 
-4706:                                             ; preds = %4706, %4704
-  %4707 = phi i64 [ 0, %4704 ], [ %4719, %4706 ]
-  %4708 = phi <8 x double> [ splat (double 1.000000e+09), %4704 ], [ %4718, %4706 ]
-  %4709 = phi i64 [ 0, %4704 ], [ %4720, %4706 ]
-  %4710 = getelementptr inbounds nuw %struct.Piece, ptr %4701, i64 %4707, i32 35
-  %4711 = load <8 x double>, ptr %4710, align 64, !tbaa !26
-  %4712 = fcmp olt <8 x double> %4708, %4711
-  %4713 = select <8 x i1> %4712, <8 x double> %4708, <8 x double> %4711
-  %4714 = or disjoint i64 %4707, 1
-  %4715 = getelementptr inbounds nuw %struct.Piece, ptr %4701, i64 %4714, i32 35
-  %4716 = load <8 x double>, ptr %4715, align 64, !tbaa !26
-  %4717 = fcmp olt <8 x double> %4713, %4716
-  %4718 = select <8 x i1> %4717, <8 x double> %4713, <8 x double> %4716
-  %4719 = add nuw nsw i64 %4707, 2
-  %4720 = add i64 %4709, 2
-  %4721 = icmp eq i64 %4720, %4705
-  br i1 %4721, label %4722, label %4706, !llvm.loop !117
+4677:                                             ; preds = %4675, %4677
+  %4678 = phi ptr [ %4784, %4677 ], [ %4676, %4675 ]
+  %4679 = phi i64 [ %4785, %4677 ], [ 0, %4675 ]
+  %4680 = load ptr, ptr %129, align 8, !tbaa !28
+  %4681 = getelementptr inbounds nuw %struct.Piece, ptr %4680, i64 %4679
+  %4682 = getelementptr inbounds nuw i8, ptr %4681, i64 7568
+  %4683 = load ptr, ptr %4682, align 16, !tbaa !44
+  %4684 = load i64, ptr %119, align 16, !tbaa !21
+  %4685 = getelementptr <8 x double>, ptr %4683, i64 %4684
+  %4686 = getelementptr i8, ptr %4685, i64 -64
+  %4687 = load <8 x double>, ptr %4686, align 64, !tbaa !26
+  %4688 = getelementptr inbounds nuw i8, ptr %4681, i64 6848
+  %4689 = load <8 x double>, ptr %4688, align 64, !tbaa !26
+  %4690 = getelementptr inbounds nuw i8, ptr %4681, i64 5568
+  %4691 = load <8 x double>, ptr %4690, align 64, !tbaa !26
+  %4692 = fsub <8 x double> %4691, %4687
+  %4693 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4689, <8 x double> %4692, <8 x double> %4687)
+  %4694 = getelementptr inbounds nuw i8, ptr %4678, i64 64
+  store <8 x double> %4693, ptr %4678, align 64, !tbaa !26
+  %4695 = getelementptr inbounds nuw i8, ptr %4681, i64 6400
+  %4696 = load <8 x double>, ptr %4695, align 64, !tbaa !26
+  %4697 = getelementptr inbounds nuw i8, ptr %4678, i64 128
+  store <8 x double> %4696, ptr %4694, align 64, !tbaa !26
+  %4698 = load <8 x double>, ptr %4681, align 64, !tbaa !26
+  %4699 = getelementptr inbounds nuw i8, ptr %4681, i64 3712
+  %4700 = load <8 x double>, ptr %4699, align 64, !tbaa !26
+  %4701 = fsub <8 x double> %4698, %4700
+  %4702 = getelementptr inbounds nuw i8, ptr %4678, i64 192
+  store <8 x double> %4701, ptr %4697, align 64, !tbaa !26
+  %4703 = getelementptr inbounds nuw i8, ptr %4681, i64 4032
+  %4704 = load <8 x double>, ptr %4703, align 64, !tbaa !26
+  %4705 = getelementptr inbounds nuw i8, ptr %4678, i64 256
+  store <8 x double> %4704, ptr %4702, align 64, !tbaa !26
+  %4706 = getelementptr inbounds nuw i8, ptr %4681, i64 3968
+  %4707 = load <8 x double>, ptr %4706, align 64, !tbaa !26
+  %4708 = getelementptr inbounds nuw i8, ptr %4678, i64 320
+  store <8 x double> %4707, ptr %4705, align 64, !tbaa !26
+  %4709 = getelementptr inbounds nuw i8, ptr %4681, i64 3840
+  %4710 = load <8 x double>, ptr %4709, align 64, !tbaa !26
+  %4711 = getelementptr inbounds nuw i8, ptr %4678, i64 384
+  store <8 x double> %4710, ptr %4708, align 64, !tbaa !26
+  %4712 = getelementptr inbounds nuw i8, ptr %4681, i64 4096
+  %4713 = load <8 x double>, ptr %4712, align 64, !tbaa !26
+  %4714 = getelementptr inbounds nuw i8, ptr %4678, i64 448
+  store <8 x double> %4713, ptr %4711, align 64, !tbaa !26
+  %4715 = getelementptr inbounds nuw i8, ptr %4681, i64 7688
+  %4716 = load i64, ptr %120, align 8, !tbaa !22
+  %4717 = sitofp i64 %4716 to double
+  %4718 = tail call double @llvm.fmuladd.f64(double %4717, double 7.500000e-01, double -5.000000e-01)
+  %4719 = fcmp ogt double %4718, 0.000000e+00
+  %4720 = select i1 %4719, double %4718, double 0.000000e+00
+  %4721 = fptosi double %4720 to i64
+  %4722 = add nsw i64 %4716, -2
+  %4723 = tail call i64 @llvm.smin.i64(i64 %4722, i64 %4721)
+  %4724 = sitofp i64 %4723 to double
+  %4725 = fsub double %4718, %4724
+  %4726 = fsub double 1.000000e+00, %4725
+  %4727 = insertelement <8 x double> poison, double %4726, i64 0
+  %4728 = shufflevector <8 x double> %4727, <8 x double> poison, <8 x i32> zeroinitializer
+  %4729 = load ptr, ptr %4715, align 8, !tbaa !48
+  %4730 = getelementptr inbounds <8 x double>, ptr %4729, i64 %4723
+  %4731 = load <8 x double>, ptr %4730, align 64, !tbaa !26
+  %4732 = insertelement <8 x double> poison, double %4725, i64 0
+  %4733 = shufflevector <8 x double> %4732, <8 x double> poison, <8 x i32> zeroinitializer
+  %4734 = getelementptr i8, ptr %4730, i64 64
+  %4735 = load <8 x double>, ptr %4734, align 64, !tbaa !26
+  %4736 = fmul <8 x double> %4735, %4733
+  %4737 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4728, <8 x double> %4731, <8 x double> %4736)
+  store <8 x double> %4737, ptr %4714, align 64, !tbaa !26
+  %4738 = load i64, ptr %120, align 8, !tbaa !22
+  %4739 = sitofp i64 %4738 to double
+  %4740 = tail call double @llvm.fmuladd.f64(double %4739, double 5.000000e-01, double -5.000000e-01)
+  %4741 = fcmp ogt double %4740, 0.000000e+00
+  %4742 = select i1 %4741, double %4740, double 0.000000e+00
+  %4743 = fptosi double %4742 to i64
+  %4744 = add nsw i64 %4738, -2
+  %4745 = tail call i64 @llvm.smin.i64(i64 %4744, i64 %4743)
+  %4746 = sitofp i64 %4745 to double
+  %4747 = fsub double %4740, %4746
+  %4748 = fsub double 1.000000e+00, %4747
+  %4749 = insertelement <8 x double> poison, double %4748, i64 0
+  %4750 = shufflevector <8 x double> %4749, <8 x double> poison, <8 x i32> zeroinitializer
+  %4751 = load ptr, ptr %4715, align 8, !tbaa !48
+  %4752 = getelementptr inbounds <8 x double>, ptr %4751, i64 %4745
+  %4753 = load <8 x double>, ptr %4752, align 64, !tbaa !26
+  %4754 = insertelement <8 x double> poison, double %4747, i64 0
+  %4755 = shufflevector <8 x double> %4754, <8 x double> poison, <8 x i32> zeroinitializer
+  %4756 = getelementptr i8, ptr %4752, i64 64
+  %4757 = load <8 x double>, ptr %4756, align 64, !tbaa !26
+  %4758 = fmul <8 x double> %4757, %4755
+  %4759 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4750, <8 x double> %4753, <8 x double> %4758)
+  %4760 = getelementptr inbounds nuw i8, ptr %4678, i64 512
+  store <8 x double> %4759, ptr %4760, align 64, !tbaa !26
+  %4761 = load i64, ptr %120, align 8, !tbaa !22
+  %4762 = sitofp i64 %4761 to double
+  %4763 = tail call double @llvm.fmuladd.f64(double %4762, double 2.500000e-01, double -5.000000e-01)
+  %4764 = fcmp ogt double %4763, 0.000000e+00
+  %4765 = select i1 %4764, double %4763, double 0.000000e+00
+  %4766 = fptosi double %4765 to i64
+  %4767 = add nsw i64 %4761, -2
+  %4768 = tail call i64 @llvm.smin.i64(i64 %4767, i64 %4766)
+  %4769 = sitofp i64 %4768 to double
+  %4770 = fsub double %4763, %4769
+  %4771 = fsub double 1.000000e+00, %4770
+  %4772 = insertelement <8 x double> poison, double %4771, i64 0
+  %4773 = shufflevector <8 x double> %4772, <8 x double> poison, <8 x i32> zeroinitializer
+  %4774 = load ptr, ptr %4715, align 8, !tbaa !48
+  %4775 = getelementptr inbounds <8 x double>, ptr %4774, i64 %4768
+  %4776 = load <8 x double>, ptr %4775, align 64, !tbaa !26
+  %4777 = insertelement <8 x double> poison, double %4770, i64 0
+  %4778 = shufflevector <8 x double> %4777, <8 x double> poison, <8 x i32> zeroinitializer
+  %4779 = getelementptr i8, ptr %4775, i64 64
+  %4780 = load <8 x double>, ptr %4779, align 64, !tbaa !26
+  %4781 = fmul <8 x double> %4780, %4778
+  %4782 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4773, <8 x double> %4776, <8 x double> %4781)
+  %4783 = getelementptr inbounds nuw i8, ptr %4678, i64 576
+  store <8 x double> %4782, ptr %4783, align 64, !tbaa !26
+  %4784 = getelementptr inbounds nuw i8, ptr %4678, i64 640
+  %4785 = add nuw nsw i64 %4679, 1
+  %4786 = load i64, ptr %156, align 8, !tbaa !20
+  %4787 = icmp slt i64 %4785, %4786
+  br i1 %4787, label %4677, label %4788, !llvm.loop !134
 
-4722:                                             ; preds = %4706, %4700
-  %4723 = phi <8 x double> [ poison, %4700 ], [ %4718, %4706 ]
-  %4724 = phi i64 [ 0, %4700 ], [ %4719, %4706 ]
-  %4725 = phi <8 x double> [ splat (double 1.000000e+09), %4700 ], [ %4718, %4706 ]
-  %4726 = icmp eq i64 %4702, 0
-  br i1 %4726, label %4732, label %4727
+4788:                                             ; preds = %4677, %4663, %4649
+  %4789 = getelementptr inbounds nuw i8, ptr %4650, i64 192
+  %4790 = extractelement <8 x i64> %3665, i64 0
+  %4791 = icmp eq i64 %4790, 0
+  br i1 %4791, label %4931, label %4792
 
-4727:                                             ; preds = %4722
-  %4728 = getelementptr inbounds nuw %struct.Piece, ptr %4701, i64 %4724, i32 35
-  %4729 = load <8 x double>, ptr %4728, align 64, !tbaa !26
-  %4730 = fcmp olt <8 x double> %4725, %4729
-  %4731 = select <8 x i1> %4730, <8 x double> %4725, <8 x double> %4729
-  br label %4732
+4792:                                             ; preds = %4788
+  %4793 = load i64, ptr %219, align 8, !tbaa !30
+  %4794 = load i64, ptr %220, align 8, !tbaa !135
+  %4795 = icmp eq i64 %4793, %4794
+  br i1 %4795, label %4798, label %4796
 
-4732:                                             ; preds = %4727, %4722, %4690
-  %4733 = phi <8 x double> [ splat (double 1.000000e+09), %4690 ], [ %4723, %4722 ], [ %4731, %4727 ]
-  %4734 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %4733)
-  %4735 = insertelement <8 x double> poison, double %4734, i64 0
-  %4736 = shufflevector <8 x double> %4735, <8 x double> poison, <8 x i32> zeroinitializer
-  %4737 = load <8 x double>, ptr %209, align 64, !tbaa !26
-  %4738 = select <8 x i1> %3656, <8 x double> %4737, <8 x double> %4736
-  store <8 x double> %4738, ptr %209, align 64, !tbaa !26
-  %4739 = load <8 x double>, ptr %210, align 64, !tbaa !26
-  %4740 = fcmp une <8 x double> %4739, zeroinitializer
-  %4741 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %4742 = load <8 x double>, ptr %173, align 64, !tbaa !26
-  %4743 = fsub <8 x double> %4741, %4742
-  %4744 = fcmp une <8 x double> %4739, splat (double 1.000000e+00)
-  %4745 = load <8 x double>, ptr %152, align 64, !tbaa !26
-  %4746 = load <8 x double>, ptr %211, align 64, !tbaa !26
-  %4747 = fsub <8 x double> %4745, %4746
-  %4748 = select <8 x i1> %4744, <8 x double> splat (double -1.000000e+00), <8 x double> %4747
-  %4749 = fcmp une <8 x double> %4739, splat (double 2.000000e+00)
-  %4750 = fsub <8 x double> %4738, %4746
-  %4751 = select <8 x i1> %4749, <8 x double> %4748, <8 x double> %4750
-  %4752 = fcmp une <8 x double> %4739, splat (double 3.000000e+00)
-  %4753 = fsub <8 x double> %4743, %4746
-  %4754 = select <8 x i1> %4752, <8 x double> %4751, <8 x double> %4753
-  %4755 = fcmp une <8 x double> %4739, splat (double 4.000000e+00)
-  %4756 = fsub <8 x double> %4746, %4743
-  %4757 = select <8 x i1> %4755, <8 x double> %4754, <8 x double> %4756
-  %4758 = fcmp oge <8 x double> %4757, splat (double 0xBEB0C6F7A0B5ED8D)
-  %4759 = select <8 x i1> %4758, <8 x i1> %4740, <8 x i1> zeroinitializer
-  %4760 = select <8 x i1> %4759, <8 x i64> %3596, <8 x i64> zeroinitializer
-  %4761 = xor <8 x i64> %4760, splat (i64 -1)
-  %4762 = and <8 x i64> %4697, %4761
-  %4763 = load <8 x double>, ptr %126, align 64, !tbaa !26
-  %4764 = icmp ne <8 x i64> %4762, zeroinitializer
-  %4765 = select <8 x i1> %4740, <8 x i1> %4764, <8 x i1> zeroinitializer
-  %4766 = select <8 x i1> %4765, <8 x double> splat (double 2.000000e+00), <8 x double> %4763
-  store <8 x double> %4766, ptr %126, align 64, !tbaa !26
-  %4767 = or <8 x i64> %4760, %4697
-  %4768 = load <8 x double>, ptr %214, align 64, !tbaa !26
-  %4769 = fadd <8 x double> %4768, splat (double 1.000000e+00)
-  %4770 = icmp eq <8 x i64> %4767, zeroinitializer
-  %4771 = select <8 x i1> %4770, <8 x double> %4768, <8 x double> %4769
-  store <8 x double> %4771, ptr %214, align 64, !tbaa !26
-  %4772 = xor <8 x i64> %4767, %3596
-  %4773 = load <8 x double>, ptr %161, align 64, !tbaa !26
-  %4774 = fcmp oeq <8 x double> %4773, zeroinitializer
-  %4775 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %4776 = fcmp oeq <8 x double> %4775, zeroinitializer
-  %4777 = select <8 x i1> %4776, <8 x i1> %4774, <8 x i1> zeroinitializer
-  %4778 = select <8 x i1> %4777, <8 x i64> %4772, <8 x i64> zeroinitializer
-  %4779 = load <8 x double>, ptr %208, align 64, !tbaa !26
-  %4780 = fmul <8 x double> %4779, splat (double 5.000000e-01)
-  %4781 = load <8 x double>, ptr %196, align 64, !tbaa !26
-  %4782 = fadd <8 x double> %4781, %4780
-  %4783 = fadd <8 x double> %4782, splat (double -1.000000e-03)
-  %4784 = fcmp ult <8 x double> %4745, %4783
-  %4785 = fsub <8 x double> %4781, %4780
-  %4786 = fadd <8 x double> %4785, splat (double 1.000000e-03)
-  %4787 = fcmp ole <8 x double> %4745, %4786
-  %4788 = load <8 x i64>, ptr %154, align 64, !tbaa !26
-  %4789 = select <8 x i1> %4787, <8 x i64> splat (i64 -1), <8 x i64> %4788
-  %4790 = select <8 x i1> %4784, <8 x i64> %4789, <8 x i64> zeroinitializer
-  %4791 = xor <8 x i64> %4790, %4788
-  %4792 = and <8 x i64> %4791, %4778
-  %4793 = and <8 x i64> %4790, %4778
-  %4794 = xor <8 x i64> %4778, splat (i64 -1)
-  %4795 = and <8 x i64> %4788, %4794
-  %4796 = or <8 x i64> %4793, %4795
-  store <8 x i64> %4796, ptr %154, align 64, !tbaa !26
-  %4797 = load <8 x i64>, ptr %147, align 64, !tbaa !26
-  %4798 = or <8 x i64> %4792, %4797
-  store <8 x i64> %4798, ptr %147, align 64, !tbaa !26
-  %4799 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4767)
-  %4800 = icmp eq i64 %4799, 0
-  br i1 %4800, label %4835, label %4801
+4796:                                             ; preds = %4792
+  %4797 = load ptr, ptr %224, align 8, !tbaa !136
+  br label %4811
 
-4801:                                             ; preds = %4732
-  %4802 = extractelement <8 x i64> %4767, i64 0
-  %4803 = icmp eq i64 %4802, 0
-  br i1 %4803, label %4805, label %4804
+4798:                                             ; preds = %4792
+  %4799 = load i64, ptr %121, align 8, !tbaa !30
+  %4800 = load ptr, ptr %221, align 8, !tbaa !137
+  %4801 = load i64, ptr %112, align 8, !tbaa !39
+  %4802 = getelementptr inbounds i64, ptr %4800, i64 %4801
+  store i64 %4799, ptr %4802, align 8, !tbaa !30
+  %4803 = load ptr, ptr %222, align 8, !tbaa !138
+  %4804 = load i64, ptr %112, align 8, !tbaa !39
+  %4805 = add nsw i64 %4804, 1
+  store i64 %4805, ptr %112, align 8, !tbaa !39
+  %4806 = load i64, ptr %220, align 8, !tbaa !135
+  %4807 = mul nsw i64 %4806, %4804
+  %4808 = load i64, ptr %223, align 8, !tbaa !14
+  %4809 = mul nsw i64 %4807, %4808
+  %4810 = getelementptr inbounds double, ptr %4803, i64 %4809
+  store ptr %4810, ptr %224, align 8, !tbaa !136
+  br label %4811
 
-4804:                                             ; preds = %4801
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #6
-  br label %4805
+4811:                                             ; preds = %4796, %4798
+  %4812 = phi i64 [ %4793, %4796 ], [ 0, %4798 ]
+  %4813 = phi ptr [ %4797, %4796 ], [ %4810, %4798 ]
+  %4814 = add nsw i64 %4812, 1
+  store i64 %4814, ptr %219, align 8, !tbaa !30
+  %4815 = load i64, ptr %223, align 8, !tbaa !14
+  %4816 = mul nsw i64 %4815, %4812
+  %4817 = getelementptr inbounds double, ptr %4813, i64 %4816
+  %4818 = load ptr, ptr %216, align 64, !tbaa !36
+  %4819 = icmp ult ptr %4818, %4646
+  br i1 %4819, label %4878, label %4820
 
-4805:                                             ; preds = %4804, %4801
-  %4806 = extractelement <8 x i64> %4767, i64 1
-  %4807 = icmp eq i64 %4806, 0
-  br i1 %4807, label %4809, label %4808
+4820:                                             ; preds = %4878, %4811
+  %4821 = phi ptr [ %4817, %4811 ], [ %4882, %4878 ]
+  %4822 = load i64, ptr %128, align 64, !tbaa !16
+  %4823 = icmp sgt i64 %4822, 0
+  br i1 %4823, label %4824, label %4866
 
-4808:                                             ; preds = %4805
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1) #6
-  br label %4809
+4824:                                             ; preds = %4820
+  %4825 = and i64 %4822, 3
+  %4826 = icmp ult i64 %4822, 4
+  br i1 %4826, label %4851, label %4827
 
-4809:                                             ; preds = %4808, %4805
-  %4810 = extractelement <8 x i64> %4767, i64 2
-  %4811 = icmp eq i64 %4810, 0
-  br i1 %4811, label %4813, label %4812
-
-4812:                                             ; preds = %4809
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 2) #6
-  br label %4813
-
-4813:                                             ; preds = %4812, %4809
-  %4814 = extractelement <8 x i64> %4767, i64 3
-  %4815 = icmp eq i64 %4814, 0
-  br i1 %4815, label %4817, label %4816
-
-4816:                                             ; preds = %4813
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 3) #6
-  br label %4817
-
-4817:                                             ; preds = %4816, %4813
-  %4818 = extractelement <8 x i64> %4767, i64 4
-  %4819 = icmp eq i64 %4818, 0
-  br i1 %4819, label %4821, label %4820
-
-4820:                                             ; preds = %4817
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 4) #6
-  br label %4821
-
-4821:                                             ; preds = %4820, %4817
-  %4822 = extractelement <8 x i64> %4767, i64 5
-  %4823 = icmp eq i64 %4822, 0
-  br i1 %4823, label %4825, label %4824
-
-4824:                                             ; preds = %4821
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 5) #6
-  br label %4825
-
-4825:                                             ; preds = %4824, %4821
-  %4826 = extractelement <8 x i64> %4767, i64 6
-  %4827 = icmp eq i64 %4826, 0
-  br i1 %4827, label %4829, label %4828
-
-4828:                                             ; preds = %4825
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 6) #6
+4827:                                             ; preds = %4824
+  %4828 = and i64 %4822, 9223372036854775804
   br label %4829
 
-4829:                                             ; preds = %4828, %4825
-  %4830 = extractelement <8 x i64> %4767, i64 7
-  %4831 = icmp eq i64 %4830, 0
-  br i1 %4831, label %4833, label %4832
+4829:                                             ; preds = %4829, %4827
+  %4830 = phi i64 [ 0, %4827 ], [ %4848, %4829 ]
+  %4831 = phi ptr [ %4821, %4827 ], [ %4845, %4829 ]
+  %4832 = phi i64 [ 0, %4827 ], [ %4849, %4829 ]
+  %4833 = getelementptr i8, ptr %4831, i64 8
+  %4834 = load <8 x double>, ptr %4646, align 64, !tbaa !26
+  %4835 = extractelement <8 x double> %4834, i64 %4830
+  store double %4835, ptr %4831, align 8, !tbaa !40
+  %4836 = or disjoint i64 %4830, 1
+  %4837 = getelementptr i8, ptr %4831, i64 16
+  %4838 = load <8 x double>, ptr %4646, align 64, !tbaa !26
+  %4839 = extractelement <8 x double> %4838, i64 %4836
+  store double %4839, ptr %4833, align 8, !tbaa !40
+  %4840 = or disjoint i64 %4830, 2
+  %4841 = getelementptr i8, ptr %4831, i64 24
+  %4842 = load <8 x double>, ptr %4646, align 64, !tbaa !26
+  %4843 = extractelement <8 x double> %4842, i64 %4840
+  store double %4843, ptr %4837, align 8, !tbaa !40
+  %4844 = or disjoint i64 %4830, 3
+  %4845 = getelementptr i8, ptr %4831, i64 32
+  %4846 = load <8 x double>, ptr %4646, align 64, !tbaa !26
+  %4847 = extractelement <8 x double> %4846, i64 %4844
+  store double %4847, ptr %4841, align 8, !tbaa !40
+  %4848 = add nuw nsw i64 %4830, 4
+  %4849 = add i64 %4832, 4
+  %4850 = icmp eq i64 %4849, %4828
+  br i1 %4850, label %4851, label %4829, !llvm.loop !139
 
-4832:                                             ; preds = %4829
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 7) #6
-  br label %4833
+4851:                                             ; preds = %4829, %4824
+  %4852 = phi ptr [ poison, %4824 ], [ %4845, %4829 ]
+  %4853 = phi i64 [ 0, %4824 ], [ %4848, %4829 ]
+  %4854 = phi ptr [ %4821, %4824 ], [ %4845, %4829 ]
+  %4855 = icmp eq i64 %4825, 0
+  br i1 %4855, label %4866, label %4856
 
-4833:                                             ; preds = %4832, %4829
-  %4834 = load <8 x double>, ptr %126, align 64, !tbaa !26
-  br label %4835
+4856:                                             ; preds = %4851, %4856
+  %4857 = phi i64 [ %4863, %4856 ], [ %4853, %4851 ]
+  %4858 = phi ptr [ %4860, %4856 ], [ %4854, %4851 ]
+  %4859 = phi i64 [ %4864, %4856 ], [ 0, %4851 ]
+  %4860 = getelementptr i8, ptr %4858, i64 8
+  %4861 = load <8 x double>, ptr %4646, align 64, !tbaa !26
+  %4862 = extractelement <8 x double> %4861, i64 %4857
+  store double %4862, ptr %4858, align 8, !tbaa !40
+  %4863 = add nuw nsw i64 %4857, 1
+  %4864 = add i64 %4859, 1
+  %4865 = icmp eq i64 %4864, %4825
+  br i1 %4865, label %4866, label %4856, !llvm.loop !140
 
-4835:                                             ; preds = %4833, %4732
-  %4836 = phi <8 x double> [ %4834, %4833 ], [ %4766, %4732 ]
-  %4837 = load <8 x double>, ptr %123, align 64, !tbaa !26
-  %4838 = load <8 x double>, ptr %222, align 64, !tbaa !26
-  %4839 = fadd <8 x double> %4838, splat (double -1.000000e+00)
-  %4840 = fcmp oge <8 x double> %4837, %4839
-  %4841 = select <8 x i1> %4840, <8 x i64> %3596, <8 x i64> zeroinitializer
-  %4842 = icmp eq <8 x i64> %4841, zeroinitializer
-  %4843 = select <8 x i1> %4842, <8 x double> %4836, <8 x double> splat (double 1.000000e+00)
-  store <8 x double> %4843, ptr %126, align 64, !tbaa !26
-  %4844 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4841)
-  %4845 = icmp eq i64 %4844, 0
-  br i1 %4845, label %512, label %4846
+4866:                                             ; preds = %4851, %4856, %4820
+  %4867 = phi ptr [ %4821, %4820 ], [ %4852, %4851 ], [ %4860, %4856 ]
+  %4868 = load i64, ptr %218, align 8, !tbaa !132
+  %4869 = icmp eq i64 %4868, 0
+  br i1 %4869, label %4931, label %4870
 
-4846:                                             ; preds = %4835
-  %4847 = extractelement <8 x i64> %4841, i64 0
-  %4848 = icmp eq i64 %4847, 0
-  br i1 %4848, label %4850, label %4849
+4870:                                             ; preds = %4866
+  %4871 = load double, ptr %4650, align 8, !tbaa !40
+  %4872 = getelementptr inbounds nuw i8, ptr %4867, i64 8
+  store double %4871, ptr %4867, align 8, !tbaa !40
+  %4873 = getelementptr inbounds nuw i8, ptr %4650, i64 64
+  %4874 = load double, ptr %4873, align 8, !tbaa !40
+  %4875 = getelementptr inbounds nuw i8, ptr %4867, i64 16
+  store double %4874, ptr %4872, align 8, !tbaa !40
+  %4876 = getelementptr inbounds nuw i8, ptr %4650, i64 128
+  %4877 = load double, ptr %4876, align 8, !tbaa !40
+  store double %4877, ptr %4875, align 8, !tbaa !40
+  br i1 %4823, label %4885, label %4931
 
-4849:                                             ; preds = %4846
+4878:                                             ; preds = %4811, %4878
+  %4879 = phi ptr [ %4883, %4878 ], [ %4818, %4811 ]
+  %4880 = phi ptr [ %4882, %4878 ], [ %4817, %4811 ]
+  %4881 = load double, ptr %4879, align 8, !tbaa !40
+  %4882 = getelementptr inbounds nuw i8, ptr %4880, i64 8
+  store double %4881, ptr %4880, align 8, !tbaa !40
+  %4883 = getelementptr inbounds nuw i8, ptr %4879, i64 64
+  %4884 = icmp ult ptr %4883, %4646
+  br i1 %4884, label %4878, label %4820, !llvm.loop !142
+
+4885:                                             ; preds = %4870
+  %4886 = getelementptr inbounds nuw i8, ptr %4867, i64 24
+  %4887 = getelementptr inbounds nuw i8, ptr %4650, i64 256
+  %4888 = getelementptr inbounds nuw i8, ptr %4650, i64 320
+  %4889 = getelementptr inbounds nuw i8, ptr %4650, i64 384
+  %4890 = getelementptr inbounds nuw i8, ptr %4650, i64 448
+  %4891 = getelementptr inbounds nuw i8, ptr %4650, i64 512
+  %4892 = getelementptr inbounds nuw i8, ptr %4650, i64 576
+  %4893 = getelementptr inbounds nuw i8, ptr %4650, i64 640
+  %4894 = getelementptr inbounds nuw i8, ptr %4650, i64 704
+  %4895 = getelementptr inbounds nuw i8, ptr %4650, i64 768
+  br label %4896
+
+4896:                                             ; preds = %4885, %4896
+  %4897 = phi i64 [ %4929, %4896 ], [ 0, %4885 ]
+  %4898 = phi ptr [ %4928, %4896 ], [ %4886, %4885 ]
+  %4899 = load <8 x double>, ptr %4789, align 64, !tbaa !26
+  %4900 = extractelement <8 x double> %4899, i64 %4897
+  %4901 = getelementptr inbounds nuw i8, ptr %4898, i64 8
+  store double %4900, ptr %4898, align 8, !tbaa !40
+  %4902 = load <8 x double>, ptr %4887, align 64, !tbaa !26
+  %4903 = extractelement <8 x double> %4902, i64 %4897
+  %4904 = getelementptr inbounds nuw i8, ptr %4898, i64 16
+  store double %4903, ptr %4901, align 8, !tbaa !40
+  %4905 = load <8 x double>, ptr %4888, align 64, !tbaa !26
+  %4906 = extractelement <8 x double> %4905, i64 %4897
+  %4907 = getelementptr inbounds nuw i8, ptr %4898, i64 24
+  store double %4906, ptr %4904, align 8, !tbaa !40
+  %4908 = load <8 x double>, ptr %4889, align 64, !tbaa !26
+  %4909 = extractelement <8 x double> %4908, i64 %4897
+  %4910 = getelementptr inbounds nuw i8, ptr %4898, i64 32
+  store double %4909, ptr %4907, align 8, !tbaa !40
+  %4911 = load <8 x double>, ptr %4890, align 64, !tbaa !26
+  %4912 = extractelement <8 x double> %4911, i64 %4897
+  %4913 = getelementptr inbounds nuw i8, ptr %4898, i64 40
+  store double %4912, ptr %4910, align 8, !tbaa !40
+  %4914 = load <8 x double>, ptr %4891, align 64, !tbaa !26
+  %4915 = extractelement <8 x double> %4914, i64 %4897
+  %4916 = getelementptr inbounds nuw i8, ptr %4898, i64 48
+  store double %4915, ptr %4913, align 8, !tbaa !40
+  %4917 = load <8 x double>, ptr %4892, align 64, !tbaa !26
+  %4918 = extractelement <8 x double> %4917, i64 %4897
+  %4919 = getelementptr inbounds nuw i8, ptr %4898, i64 56
+  store double %4918, ptr %4916, align 8, !tbaa !40
+  %4920 = load <8 x double>, ptr %4893, align 64, !tbaa !26
+  %4921 = extractelement <8 x double> %4920, i64 %4897
+  %4922 = getelementptr inbounds nuw i8, ptr %4898, i64 64
+  store double %4921, ptr %4919, align 8, !tbaa !40
+  %4923 = load <8 x double>, ptr %4894, align 64, !tbaa !26
+  %4924 = extractelement <8 x double> %4923, i64 %4897
+  %4925 = getelementptr inbounds nuw i8, ptr %4898, i64 72
+  store double %4924, ptr %4922, align 8, !tbaa !40
+  %4926 = load <8 x double>, ptr %4895, align 64, !tbaa !26
+  %4927 = extractelement <8 x double> %4926, i64 %4897
+  %4928 = getelementptr inbounds nuw i8, ptr %4898, i64 80
+  store double %4927, ptr %4925, align 8, !tbaa !40
+  %4929 = add nuw nsw i64 %4897, 1
+  %4930 = icmp eq i64 %4929, %4822
+  br i1 %4930, label %4931, label %4896, !llvm.loop !139
+
+4931:                                             ; preds = %4896, %4870, %4866, %4788
+  %4932 = load <8 x double>, ptr %136, align 64, !tbaa !26
+  %4933 = load <8 x double>, ptr %157, align 64, !tbaa !26
+  %4934 = fsub <8 x double> %4932, %4933
+  %4935 = load <8 x double>, ptr %158, align 64, !tbaa !26
+  %4936 = fadd <8 x double> %4935, splat (double -1.000000e-09)
+  %4937 = fcmp oge <8 x double> %4934, %4936
+  %4938 = select <8 x i1> %4937, <8 x i64> %3665, <8 x i64> zeroinitializer
+  %4939 = load i64, ptr %156, align 8, !tbaa !20
+  %4940 = icmp sgt i64 %4939, 0
+  br i1 %4940, label %4941, label %4973
+
+4941:                                             ; preds = %4931
+  %4942 = load ptr, ptr %129, align 8, !tbaa !28
+  %4943 = and i64 %4939, 1
+  %4944 = icmp eq i64 %4939, 1
+  br i1 %4944, label %4963, label %4945
+
+4945:                                             ; preds = %4941
+  %4946 = and i64 %4939, 9223372036854775806
+  br label %4947
+
+4947:                                             ; preds = %4947, %4945
+  %4948 = phi i64 [ 0, %4945 ], [ %4960, %4947 ]
+  %4949 = phi <8 x double> [ splat (double 1.000000e+09), %4945 ], [ %4959, %4947 ]
+  %4950 = phi i64 [ 0, %4945 ], [ %4961, %4947 ]
+  %4951 = getelementptr inbounds nuw %struct.Piece, ptr %4942, i64 %4948, i32 35
+  %4952 = load <8 x double>, ptr %4951, align 64, !tbaa !26
+  %4953 = fcmp olt <8 x double> %4949, %4952
+  %4954 = select <8 x i1> %4953, <8 x double> %4949, <8 x double> %4952
+  %4955 = or disjoint i64 %4948, 1
+  %4956 = getelementptr inbounds nuw %struct.Piece, ptr %4942, i64 %4955, i32 35
+  %4957 = load <8 x double>, ptr %4956, align 64, !tbaa !26
+  %4958 = fcmp olt <8 x double> %4954, %4957
+  %4959 = select <8 x i1> %4958, <8 x double> %4954, <8 x double> %4957
+  %4960 = add nuw nsw i64 %4948, 2
+  %4961 = add i64 %4950, 2
+  %4962 = icmp eq i64 %4961, %4946
+  br i1 %4962, label %4963, label %4947, !llvm.loop !117
+
+4963:                                             ; preds = %4947, %4941
+  %4964 = phi <8 x double> [ poison, %4941 ], [ %4959, %4947 ]
+  %4965 = phi i64 [ 0, %4941 ], [ %4960, %4947 ]
+  %4966 = phi <8 x double> [ splat (double 1.000000e+09), %4941 ], [ %4959, %4947 ]
+  %4967 = icmp eq i64 %4943, 0
+  br i1 %4967, label %4973, label %4968
+
+4968:                                             ; preds = %4963
+  %4969 = getelementptr inbounds nuw %struct.Piece, ptr %4942, i64 %4965, i32 35
+  %4970 = load <8 x double>, ptr %4969, align 64, !tbaa !26
+  %4971 = fcmp olt <8 x double> %4966, %4970
+  %4972 = select <8 x i1> %4971, <8 x double> %4966, <8 x double> %4970
+  br label %4973
+
+4973:                                             ; preds = %4968, %4963, %4931
+  %4974 = phi <8 x double> [ splat (double 1.000000e+09), %4931 ], [ %4964, %4963 ], [ %4972, %4968 ]
+  %4975 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %4974)
+  %4976 = insertelement <8 x double> poison, double %4975, i64 0
+  %4977 = shufflevector <8 x double> %4976, <8 x double> poison, <8 x i32> zeroinitializer
+  %4978 = load <8 x double>, ptr %212, align 64, !tbaa !26
+  %4979 = select <8 x i1> %3725, <8 x double> %4978, <8 x double> %4977
+  store <8 x double> %4979, ptr %212, align 64, !tbaa !26
+  %4980 = load <8 x double>, ptr %213, align 64, !tbaa !26
+  %4981 = fcmp une <8 x double> %4980, zeroinitializer
+  %4982 = load <8 x double>, ptr %187, align 64, !tbaa !26
+  %4983 = load <8 x double>, ptr %178, align 64, !tbaa !26
+  %4984 = fsub <8 x double> %4982, %4983
+  %4985 = fcmp une <8 x double> %4980, splat (double 1.000000e+00)
+  %4986 = load <8 x double>, ptr %144, align 64, !tbaa !26
+  %4987 = load <8 x double>, ptr %214, align 64, !tbaa !26
+  %4988 = fsub <8 x double> %4986, %4987
+  %4989 = select <8 x i1> %4985, <8 x double> splat (double -1.000000e+00), <8 x double> %4988
+  %4990 = fcmp une <8 x double> %4980, splat (double 2.000000e+00)
+  %4991 = fsub <8 x double> %4979, %4987
+  %4992 = select <8 x i1> %4990, <8 x double> %4989, <8 x double> %4991
+  %4993 = fcmp une <8 x double> %4980, splat (double 3.000000e+00)
+  %4994 = fsub <8 x double> %4984, %4987
+  %4995 = select <8 x i1> %4993, <8 x double> %4992, <8 x double> %4994
+  %4996 = fcmp une <8 x double> %4980, splat (double 4.000000e+00)
+  %4997 = fsub <8 x double> %4987, %4984
+  %4998 = select <8 x i1> %4996, <8 x double> %4995, <8 x double> %4997
+  %4999 = fcmp oge <8 x double> %4998, splat (double 0xBEB0C6F7A0B5ED8D)
+  %5000 = select <8 x i1> %4999, <8 x i1> %4981, <8 x i1> zeroinitializer
+  %5001 = select <8 x i1> %5000, <8 x i64> %3665, <8 x i64> zeroinitializer
+  %5002 = xor <8 x i64> %5001, splat (i64 -1)
+  %5003 = and <8 x i64> %4938, %5002
+  %5004 = load <8 x double>, ptr %126, align 64, !tbaa !26
+  %5005 = icmp ne <8 x i64> %5003, zeroinitializer
+  %5006 = select <8 x i1> %4981, <8 x i1> %5005, <8 x i1> zeroinitializer
+  %5007 = select <8 x i1> %5006, <8 x double> splat (double 2.000000e+00), <8 x double> %5004
+  store <8 x double> %5007, ptr %126, align 64, !tbaa !26
+  %5008 = or <8 x i64> %5001, %4938
+  %5009 = load <8 x double>, ptr %217, align 64, !tbaa !26
+  %5010 = fadd <8 x double> %5009, splat (double 1.000000e+00)
+  %5011 = icmp eq <8 x i64> %5008, zeroinitializer
+  %5012 = select <8 x i1> %5011, <8 x double> %5009, <8 x double> %5010
+  store <8 x double> %5012, ptr %217, align 64, !tbaa !26
+  %5013 = xor <8 x i64> %5008, %3665
+  %5014 = load <8 x double>, ptr %154, align 64, !tbaa !26
+  %5015 = fcmp oeq <8 x double> %5014, zeroinitializer
+  %5016 = load <8 x double>, ptr %155, align 64, !tbaa !26
+  %5017 = fcmp oeq <8 x double> %5016, zeroinitializer
+  %5018 = select <8 x i1> %5017, <8 x i1> %5015, <8 x i1> zeroinitializer
+  %5019 = select <8 x i1> %5018, <8 x i64> %5013, <8 x i64> zeroinitializer
+  %5020 = load <8 x double>, ptr %141, align 64, !tbaa !26
+  %5021 = fmul <8 x double> %5020, splat (double 5.000000e-01)
+  %5022 = load <8 x double>, ptr %142, align 64, !tbaa !26
+  %5023 = fadd <8 x double> %5022, %5021
+  %5024 = fadd <8 x double> %5023, splat (double -4.000000e-03)
+  %5025 = fcmp ult <8 x double> %4986, %5024
+  %5026 = fsub <8 x double> %5022, %5021
+  %5027 = fadd <8 x double> %5026, splat (double 4.000000e-03)
+  %5028 = fcmp ole <8 x double> %4986, %5027
+  %5029 = load <8 x i64>, ptr %143, align 64, !tbaa !26
+  %5030 = select <8 x i1> %5028, <8 x i64> splat (i64 -1), <8 x i64> %5029
+  %5031 = select <8 x i1> %5025, <8 x i64> %5030, <8 x i64> zeroinitializer
+  %5032 = xor <8 x i64> %5031, %5029
+  %5033 = and <8 x i64> %5032, %5019
+  %5034 = and <8 x i64> %5031, %5019
+  %5035 = xor <8 x i64> %5019, splat (i64 -1)
+  %5036 = and <8 x i64> %5029, %5035
+  %5037 = or <8 x i64> %5034, %5036
+  store <8 x i64> %5037, ptr %143, align 64, !tbaa !26
+  %5038 = load <8 x i64>, ptr %153, align 64, !tbaa !26
+  %5039 = or <8 x i64> %5033, %5038
+  store <8 x i64> %5039, ptr %153, align 64, !tbaa !26
+  %5040 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %5008)
+  %5041 = icmp eq i64 %5040, 0
+  br i1 %5041, label %5076, label %5042
+
+5042:                                             ; preds = %4973
+  %5043 = extractelement <8 x i64> %5008, i64 0
+  %5044 = icmp eq i64 %5043, 0
+  br i1 %5044, label %5046, label %5045
+
+5045:                                             ; preds = %5042
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #6
+  br label %5046
+
+5046:                                             ; preds = %5045, %5042
+  %5047 = extractelement <8 x i64> %5008, i64 1
+  %5048 = icmp eq i64 %5047, 0
+  br i1 %5048, label %5050, label %5049
+
+5049:                                             ; preds = %5046
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1) #6
+  br label %5050
+
+5050:                                             ; preds = %5049, %5046
+  %5051 = extractelement <8 x i64> %5008, i64 2
+  %5052 = icmp eq i64 %5051, 0
+  br i1 %5052, label %5054, label %5053
+
+5053:                                             ; preds = %5050
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 2) #6
+  br label %5054
+
+5054:                                             ; preds = %5053, %5050
+  %5055 = extractelement <8 x i64> %5008, i64 3
+  %5056 = icmp eq i64 %5055, 0
+  br i1 %5056, label %5058, label %5057
+
+5057:                                             ; preds = %5054
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 3) #6
+  br label %5058
+
+5058:                                             ; preds = %5057, %5054
+  %5059 = extractelement <8 x i64> %5008, i64 4
+  %5060 = icmp eq i64 %5059, 0
+  br i1 %5060, label %5062, label %5061
+
+5061:                                             ; preds = %5058
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 4) #6
+  br label %5062
+
+5062:                                             ; preds = %5061, %5058
+  %5063 = extractelement <8 x i64> %5008, i64 5
+  %5064 = icmp eq i64 %5063, 0
+  br i1 %5064, label %5066, label %5065
+
+5065:                                             ; preds = %5062
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 5) #6
+  br label %5066
+
+5066:                                             ; preds = %5065, %5062
+  %5067 = extractelement <8 x i64> %5008, i64 6
+  %5068 = icmp eq i64 %5067, 0
+  br i1 %5068, label %5070, label %5069
+
+5069:                                             ; preds = %5066
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 6) #6
+  br label %5070
+
+5070:                                             ; preds = %5069, %5066
+  %5071 = extractelement <8 x i64> %5008, i64 7
+  %5072 = icmp eq i64 %5071, 0
+  br i1 %5072, label %5074, label %5073
+
+5073:                                             ; preds = %5070
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 7) #6
+  br label %5074
+
+5074:                                             ; preds = %5073, %5070
+  %5075 = load <8 x double>, ptr %126, align 64, !tbaa !26
+  br label %5076
+
+5076:                                             ; preds = %5074, %4973
+  %5077 = phi <8 x double> [ %5075, %5074 ], [ %5007, %4973 ]
+  %5078 = load <8 x double>, ptr %123, align 64, !tbaa !26
+  %5079 = load <8 x double>, ptr %225, align 64, !tbaa !26
+  %5080 = fadd <8 x double> %5079, splat (double -1.000000e+00)
+  %5081 = fcmp oge <8 x double> %5078, %5080
+  %5082 = select <8 x i1> %5081, <8 x i64> %3665, <8 x i64> zeroinitializer
+  %5083 = icmp eq <8 x i64> %5082, zeroinitializer
+  %5084 = select <8 x i1> %5083, <8 x double> %5077, <8 x double> splat (double 1.000000e+00)
+  store <8 x double> %5084, ptr %126, align 64, !tbaa !26
+  %5085 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %5082)
+  %5086 = icmp eq i64 %5085, 0
+  br i1 %5086, label %515, label %5087
+
+5087:                                             ; preds = %5076
+  %5088 = extractelement <8 x i64> %5082, i64 0
+  %5089 = icmp eq i64 %5088, 0
+  br i1 %5089, label %5091, label %5090
+
+5090:                                             ; preds = %5087
   store double 1.000000e+00, ptr %118, align 8, !tbaa !40
-  br label %4850
+  br label %5091
 
-4850:                                             ; preds = %4849, %4846
-  %4851 = extractelement <8 x i64> %4841, i64 1
-  %4852 = icmp eq i64 %4851, 0
-  br i1 %4852, label %4854, label %4853
+5091:                                             ; preds = %5090, %5087
+  %5092 = extractelement <8 x i64> %5082, i64 1
+  %5093 = icmp eq i64 %5092, 0
+  br i1 %5093, label %5095, label %5094
 
-4853:                                             ; preds = %4850
-  store double 1.000000e+00, ptr %266, align 8, !tbaa !40
-  br label %4854
-
-4854:                                             ; preds = %4853, %4850
-  %4855 = extractelement <8 x i64> %4841, i64 2
-  %4856 = icmp eq i64 %4855, 0
-  br i1 %4856, label %4858, label %4857
-
-4857:                                             ; preds = %4854
-  store double 1.000000e+00, ptr %267, align 8, !tbaa !40
-  br label %4858
-
-4858:                                             ; preds = %4857, %4854
-  %4859 = extractelement <8 x i64> %4841, i64 3
-  %4860 = icmp eq i64 %4859, 0
-  br i1 %4860, label %4862, label %4861
-
-4861:                                             ; preds = %4858
-  store double 1.000000e+00, ptr %268, align 8, !tbaa !40
-  br label %4862
-
-4862:                                             ; preds = %4861, %4858
-  %4863 = extractelement <8 x i64> %4841, i64 4
-  %4864 = icmp eq i64 %4863, 0
-  br i1 %4864, label %4866, label %4865
-
-4865:                                             ; preds = %4862
+5094:                                             ; preds = %5091
   store double 1.000000e+00, ptr %269, align 8, !tbaa !40
-  br label %4866
+  br label %5095
 
-4866:                                             ; preds = %4865, %4862
-  %4867 = extractelement <8 x i64> %4841, i64 5
-  %4868 = icmp eq i64 %4867, 0
-  br i1 %4868, label %4870, label %4869
+5095:                                             ; preds = %5094, %5091
+  %5096 = extractelement <8 x i64> %5082, i64 2
+  %5097 = icmp eq i64 %5096, 0
+  br i1 %5097, label %5099, label %5098
 
-4869:                                             ; preds = %4866
+5098:                                             ; preds = %5095
   store double 1.000000e+00, ptr %270, align 8, !tbaa !40
-  br label %4870
+  br label %5099
 
-4870:                                             ; preds = %4869, %4866
-  %4871 = extractelement <8 x i64> %4841, i64 6
-  %4872 = icmp eq i64 %4871, 0
-  br i1 %4872, label %4874, label %4873
+5099:                                             ; preds = %5098, %5095
+  %5100 = extractelement <8 x i64> %5082, i64 3
+  %5101 = icmp eq i64 %5100, 0
+  br i1 %5101, label %5103, label %5102
 
-4873:                                             ; preds = %4870
+5102:                                             ; preds = %5099
   store double 1.000000e+00, ptr %271, align 8, !tbaa !40
-  br label %4874
+  br label %5103
 
-4874:                                             ; preds = %4873, %4870
-  %4875 = extractelement <8 x i64> %4841, i64 7
-  %4876 = icmp eq i64 %4875, 0
-  br i1 %4876, label %512, label %4877
+5103:                                             ; preds = %5102, %5099
+  %5104 = extractelement <8 x i64> %5082, i64 4
+  %5105 = icmp eq i64 %5104, 0
+  br i1 %5105, label %5107, label %5106
 
-4877:                                             ; preds = %4874
+5106:                                             ; preds = %5103
   store double 1.000000e+00, ptr %272, align 8, !tbaa !40
-  br label %512
+  br label %5107
 
-4878:                                             ; preds = %512, %517, %109
-  %4879 = phi i64 [ 0, %109 ], [ 1, %517 ], [ 0, %512 ]
-  ret i64 %4879
+5107:                                             ; preds = %5106, %5103
+  %5108 = extractelement <8 x i64> %5082, i64 5
+  %5109 = icmp eq i64 %5108, 0
+  br i1 %5109, label %5111, label %5110
+
+5110:                                             ; preds = %5107
+  store double 1.000000e+00, ptr %273, align 8, !tbaa !40
+  br label %5111
+
+5111:                                             ; preds = %5110, %5107
+  %5112 = extractelement <8 x i64> %5082, i64 6
+  %5113 = icmp eq i64 %5112, 0
+  br i1 %5113, label %5115, label %5114
+
+5114:                                             ; preds = %5111
+  store double 1.000000e+00, ptr %274, align 8, !tbaa !40
+  br label %5115
+
+5115:                                             ; preds = %5114, %5111
+  %5116 = extractelement <8 x i64> %5082, i64 7
+  %5117 = icmp eq i64 %5116, 0
+  br i1 %5117, label %515, label %5118
+
+5118:                                             ; preds = %5115
+  store double 1.000000e+00, ptr %275, align 8, !tbaa !40
+  br label %515
+
+5119:                                             ; preds = %515, %520, %109
+  %5120 = phi i64 [ 0, %109 ], [ 1, %520 ], [ 0, %515 ]
+  ret i64 %5120
 }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(readwrite, inaccessiblemem: none)
-define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %0, ptr nocapture noundef nonnull align 8 dereferenceable(216) %1, i32 noundef range(i32 0, 8) %2) unnamed_addr #2 {
+define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %0, ptr nocapture noundef nonnull align 8 dereferenceable(216) %1, i32 noundef range(i32 0, 8) %2) unnamed_addr #2 {
   %4 = alloca <8 x i64>, align 64
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %4) #7
   store <8 x i64> zeroinitializer, ptr %4, align 64, !tbaa !26
   %5 = getelementptr inbounds nuw i8, ptr %0, i64 2344
   %6 = zext nneg i32 %2 to i64
   %7 = load i64, ptr %5, align 8, !tbaa !27
-  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(5968) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %2, i64 noundef %7) #6
+  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6160) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %2, i64 noundef %7) #6
   %8 = getelementptr inbounds nuw i64, ptr %4, i64 %6
   store i64 -1, ptr %8, align 8, !tbaa !30
   %9 = add nuw nsw i64 %6, 1
   %10 = load i64, ptr %5, align 8, !tbaa !27
   %11 = trunc nuw nsw i64 %9 to i32
-  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(5968) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %11, i64 noundef %10) #6
+  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6160) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %11, i64 noundef %10) #6
   %12 = getelementptr inbounds nuw i64, ptr %4, i64 %9
   store i64 -1, ptr %12, align 8, !tbaa !30
   %13 = add nuw nsw i64 %6, 2
   %14 = load i64, ptr %5, align 8, !tbaa !27
   %15 = trunc nuw nsw i64 %13 to i32
-  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(5968) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %15, i64 noundef %14) #6
+  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6160) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %15, i64 noundef %14) #6
   %16 = getelementptr inbounds nuw i64, ptr %4, i64 %13
   store i64 -1, ptr %16, align 8, !tbaa !30
   %17 = add nuw nsw i64 %6, 3
   %18 = load i64, ptr %5, align 8, !tbaa !27
   %19 = trunc nuw nsw i64 %17 to i32
-  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(5968) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %19, i64 noundef %18) #6
+  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6160) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %19, i64 noundef %18) #6
   %20 = getelementptr inbounds nuw i64, ptr %4, i64 %17
   store i64 -1, ptr %20, align 8, !tbaa !30
   %21 = add nuw nsw i64 %6, 4
   %22 = load i64, ptr %5, align 8, !tbaa !27
   %23 = trunc nuw nsw i64 %21 to i32
-  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(5968) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %23, i64 noundef %22) #6
+  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6160) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %23, i64 noundef %22) #6
   %24 = getelementptr inbounds nuw i64, ptr %4, i64 %21
   store i64 -1, ptr %24, align 8, !tbaa !30
   %25 = add nuw nsw i64 %6, 5
   %26 = load i64, ptr %5, align 8, !tbaa !27
   %27 = trunc nuw nsw i64 %25 to i32
-  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(5968) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %27, i64 noundef %26) #6
+  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6160) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %27, i64 noundef %26) #6
   %28 = getelementptr inbounds nuw i64, ptr %4, i64 %25
   store i64 -1, ptr %28, align 8, !tbaa !30
   %29 = add nuw nsw i64 %6, 6
   %30 = load i64, ptr %5, align 8, !tbaa !27
   %31 = trunc nuw nsw i64 %29 to i32
-  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(5968) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %31, i64 noundef %30) #6
+  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6160) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %31, i64 noundef %30) #6
   %32 = getelementptr inbounds nuw i64, ptr %4, i64 %29
   store i64 -1, ptr %32, align 8, !tbaa !30
   %33 = add nuw nsw i64 %6, 7
   %34 = load i64, ptr %5, align 8, !tbaa !27
   %35 = trunc nuw nsw i64 %33 to i32
-  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(5968) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %35, i64 noundef %34) #6
+  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6160) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %35, i64 noundef %34) #6
   %36 = getelementptr inbounds nuw i64, ptr %4, i64 %33
   store i64 -1, ptr %36, align 8, !tbaa !30
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %2) #6
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %2) #6
   %37 = add nuw nsw i32 %2, 1
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %37) #6
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %37) #6
   %38 = add nuw nsw i32 %2, 2
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %38) #6
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %38) #6
   %39 = add nuw nsw i32 %2, 3
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %39) #6
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %39) #6
   %40 = add nuw nsw i32 %2, 4
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %40) #6
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %40) #6
   %41 = add nuw nsw i32 %2, 5
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %41) #6
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %41) #6
   %42 = add nuw nsw i32 %2, 6
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %42) #6
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %42) #6
   %43 = add nuw nsw i32 %2, 7
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(5968) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %43) #6
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %43) #6
   %44 = getelementptr inbounds nuw i8, ptr %0, i64 2344
   %45 = load i64, ptr %44, align 8, !tbaa !27
   %46 = add nsw i64 %45, 1
   store i64 %46, ptr %44, align 8, !tbaa !27
   %47 = load <8 x i64>, ptr %4, align 64, !tbaa !26
-  %48 = getelementptr inbounds nuw i8, ptr %0, i64 5952
+  %48 = getelementptr inbounds nuw i8, ptr %0, i64 6144
   %49 = load ptr, ptr %48, align 64, !tbaa !36
   %50 = getelementptr inbounds nuw i8, ptr %0, i64 3776
   %51 = load <8 x double>, ptr %50, align 64, !tbaa !26
@@ -6012,7 +6298,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   br i1 %64, label %65, label %67
 
 65:                                               ; preds = %3
-  %66 = getelementptr inbounds nuw i8, ptr %0, i64 5960
+  %66 = getelementptr inbounds nuw i8, ptr %0, i64 6152
   br label %72
 
 67:                                               ; preds = %72, %3
@@ -6057,7 +6343,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
 
 97:                                               ; preds = %82
   %98 = getelementptr inbounds nuw i8, ptr %68, i64 192
-  %99 = getelementptr inbounds nuw i8, ptr %0, i64 5960
+  %99 = getelementptr inbounds nuw i8, ptr %0, i64 6152
   %100 = getelementptr inbounds nuw i8, ptr %0, i64 2320
   %101 = getelementptr inbounds nuw i8, ptr %0, i64 2328
   br label %102
@@ -6187,13 +6473,13 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
 
 213:                                              ; preds = %102, %82, %67
   %214 = getelementptr inbounds nuw i8, ptr %1, i64 56
-  %215 = getelementptr inbounds nuw i8, ptr %0, i64 5568
+  %215 = getelementptr inbounds nuw i8, ptr %0, i64 5760
   %216 = getelementptr inbounds nuw i8, ptr %1, i64 168
   %217 = load ptr, ptr %216, align 8
   %218 = getelementptr inbounds nuw i8, ptr %1, i64 184
   %219 = getelementptr inbounds nuw i8, ptr %1, i64 160
   %220 = getelementptr inbounds nuw i8, ptr %1, i64 48
-  %221 = getelementptr inbounds nuw i8, ptr %0, i64 5824
+  %221 = getelementptr inbounds nuw i8, ptr %0, i64 6016
   %222 = load ptr, ptr %48, align 64
   %223 = icmp ult ptr %222, %61
   %224 = getelementptr inbounds nuw i8, ptr %0, i64 2304
@@ -6203,7 +6489,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   br i1 %227, label %365, label %228
 
 228:                                              ; preds = %213
-  %229 = getelementptr inbounds nuw i8, ptr %0, i64 5632
+  %229 = getelementptr inbounds nuw i8, ptr %0, i64 5824
   %230 = load i64, ptr %229, align 64, !tbaa !30
   %231 = load i64, ptr %214, align 8, !tbaa !135
   %232 = icmp eq i64 %230, %231
@@ -6398,17 +6684,17 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
 }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(readwrite, inaccessiblemem: none)
-define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(5968) %0, ptr nocapture noundef nonnull readonly align 8 dereferenceable(216) %1, i32 noundef range(i32 -2147483648, 15) %2, i64 noundef %3) unnamed_addr #3 {
-  %5 = getelementptr inbounds nuw i8, ptr %0, i64 5568
+define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6160) %0, ptr nocapture noundef nonnull readonly align 8 dereferenceable(216) %1, i32 noundef range(i32 -2147483648, 15) %2, i64 noundef %3) unnamed_addr #3 {
+  %5 = getelementptr inbounds nuw i8, ptr %0, i64 5760
   %6 = sext i32 %2 to i64
   %7 = getelementptr inbounds [8 x i64], ptr %5, i64 0, i64 %6
   store i64 %3, ptr %7, align 8, !tbaa !30
   %8 = getelementptr inbounds nuw i8, ptr %1, i64 56
   %9 = load i64, ptr %8, align 8, !tbaa !135
-  %10 = getelementptr inbounds nuw i8, ptr %0, i64 5632
+  %10 = getelementptr inbounds nuw i8, ptr %0, i64 5824
   %11 = getelementptr inbounds [8 x i64], ptr %10, i64 0, i64 %6
   store i64 %9, ptr %11, align 8, !tbaa !30
-  %12 = getelementptr inbounds nuw i8, ptr %0, i64 5696
+  %12 = getelementptr inbounds nuw i8, ptr %0, i64 5888
   %13 = shl nsw i32 %2, 1
   %14 = or disjoint i32 %13, 1
   %15 = sext i32 %14 to i64
@@ -6417,7 +6703,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %17 = sext i32 %13 to i64
   %18 = getelementptr inbounds [16 x i64], ptr %12, i64 0, i64 %17
   store i64 0, ptr %18, align 16, !tbaa !30
-  %19 = getelementptr inbounds nuw i8, ptr %0, i64 5888
+  %19 = getelementptr inbounds nuw i8, ptr %0, i64 6080
   %20 = getelementptr inbounds [8 x double], ptr %19, i64 0, i64 %6
   store double 0.000000e+00, ptr %20, align 8, !tbaa !40
   %21 = getelementptr inbounds nuw i8, ptr %1, i64 80
@@ -6434,7 +6720,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   br i1 %29, label %30, label %61
 
 30:                                               ; preds = %26
-  %31 = getelementptr inbounds nuw i8, ptr %0, i64 5960
+  %31 = getelementptr inbounds nuw i8, ptr %0, i64 6152
   %32 = load ptr, ptr %31, align 8, !tbaa !28
   %33 = getelementptr inbounds nuw i8, ptr %0, i64 2304
   %34 = getelementptr inbounds nuw i8, ptr %0, i64 2320
@@ -6445,7 +6731,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %39 = load ptr, ptr %38, align 8, !tbaa !146
   %40 = getelementptr inbounds nuw i8, ptr %1, i64 104
   %41 = load ptr, ptr %40, align 8, !tbaa !147
-  br label %154
+  br label %160
 
 42:                                               ; preds = %42, %4
   %43 = phi i64 [ 0, %4 ], [ %59, %42 ]
@@ -6472,7 +6758,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %60 = icmp eq i64 %59, 36
   br i1 %60, label %26, label %42, !llvm.loop !148
 
-61:                                               ; preds = %539, %26
+61:                                               ; preds = %545, %26
   %62 = getelementptr inbounds nuw i8, ptr %0, i64 2432
   %63 = getelementptr inbounds nuw i8, ptr %0, i64 2816
   %64 = getelementptr inbounds nuw i8, ptr %0, i64 3200
@@ -6571,620 +6857,629 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %132 = getelementptr inbounds nuw i8, ptr %0, i64 5120
   %133 = getelementptr inbounds nuw i8, ptr %0, i64 5184
   %134 = getelementptr inbounds nuw i8, ptr %0, i64 5248
-  %135 = getelementptr inbounds double, ptr %124, i64 %6
-  store double 0.000000e+00, ptr %135, align 8, !tbaa !40
-  %136 = getelementptr inbounds double, ptr %125, i64 %6
-  store double 0.000000e+00, ptr %136, align 8, !tbaa !40
-  %137 = getelementptr inbounds double, ptr %126, i64 %6
+  %135 = getelementptr inbounds nuw i8, ptr %0, i64 5312
+  %136 = getelementptr inbounds nuw i8, ptr %0, i64 5376
+  %137 = getelementptr inbounds double, ptr %124, i64 %6
   store double 0.000000e+00, ptr %137, align 8, !tbaa !40
-  %138 = getelementptr inbounds double, ptr %127, i64 %6
+  %138 = getelementptr inbounds double, ptr %125, i64 %6
   store double 0.000000e+00, ptr %138, align 8, !tbaa !40
-  %139 = getelementptr inbounds double, ptr %128, i64 %6
+  %139 = getelementptr inbounds double, ptr %126, i64 %6
   store double 0.000000e+00, ptr %139, align 8, !tbaa !40
-  %140 = getelementptr inbounds double, ptr %129, i64 %6
+  %140 = getelementptr inbounds double, ptr %127, i64 %6
   store double 0.000000e+00, ptr %140, align 8, !tbaa !40
-  %141 = getelementptr inbounds double, ptr %130, i64 %6
+  %141 = getelementptr inbounds double, ptr %128, i64 %6
   store double 0.000000e+00, ptr %141, align 8, !tbaa !40
-  %142 = getelementptr inbounds double, ptr %131, i64 %6
+  %142 = getelementptr inbounds double, ptr %129, i64 %6
   store double 0.000000e+00, ptr %142, align 8, !tbaa !40
-  %143 = getelementptr inbounds double, ptr %132, i64 %6
+  %143 = getelementptr inbounds double, ptr %130, i64 %6
   store double 0.000000e+00, ptr %143, align 8, !tbaa !40
-  %144 = getelementptr inbounds double, ptr %133, i64 %6
+  %144 = getelementptr inbounds double, ptr %131, i64 %6
   store double 0.000000e+00, ptr %144, align 8, !tbaa !40
-  %145 = getelementptr inbounds double, ptr %134, i64 %6
+  %145 = getelementptr inbounds double, ptr %132, i64 %6
   store double 0.000000e+00, ptr %145, align 8, !tbaa !40
-  %146 = getelementptr inbounds nuw i8, ptr %0, i64 5440
-  %147 = getelementptr inbounds i64, ptr %146, i64 %6
-  store i64 0, ptr %147, align 8, !tbaa !30
-  %148 = getelementptr inbounds nuw i8, ptr %0, i64 5504
-  %149 = getelementptr inbounds i64, ptr %148, i64 %6
-  store i64 -1, ptr %149, align 8, !tbaa !30
-  %150 = getelementptr inbounds nuw i8, ptr %0, i64 5376
+  %146 = getelementptr inbounds double, ptr %133, i64 %6
+  store double 0.000000e+00, ptr %146, align 8, !tbaa !40
+  %147 = getelementptr inbounds double, ptr %134, i64 %6
+  store double 0.000000e+00, ptr %147, align 8, !tbaa !40
+  %148 = getelementptr inbounds double, ptr %135, i64 %6
+  store double 0.000000e+00, ptr %148, align 8, !tbaa !40
+  %149 = getelementptr inbounds double, ptr %136, i64 %6
+  store double 0.000000e+00, ptr %149, align 8, !tbaa !40
+  %150 = getelementptr inbounds nuw i8, ptr %0, i64 5568
   %151 = getelementptr inbounds i64, ptr %150, i64 %6
-  store i64 -1, ptr %151, align 8, !tbaa !30
-  %152 = getelementptr inbounds nuw i8, ptr %0, i64 5312
+  store i64 0, ptr %151, align 8, !tbaa !30
+  %152 = getelementptr inbounds nuw i8, ptr %0, i64 5696
   %153 = getelementptr inbounds i64, ptr %152, i64 %6
-  store i64 -1, ptr %153, align 8, !tbaa !30
+  store i64 0, ptr %153, align 8, !tbaa !30
+  %154 = getelementptr inbounds nuw i8, ptr %0, i64 5632
+  %155 = getelementptr inbounds i64, ptr %154, i64 %6
+  store i64 -1, ptr %155, align 8, !tbaa !30
+  %156 = getelementptr inbounds nuw i8, ptr %0, i64 5504
+  %157 = getelementptr inbounds i64, ptr %156, i64 %6
+  store i64 -1, ptr %157, align 8, !tbaa !30
+  %158 = getelementptr inbounds nuw i8, ptr %0, i64 5440
+  %159 = getelementptr inbounds i64, ptr %158, i64 %6
+  store i64 -1, ptr %159, align 8, !tbaa !30
   ret void
 
-154:                                              ; preds = %30, %539
-  %155 = phi i64 [ 0, %30 ], [ %540, %539 ]
-  %156 = getelementptr inbounds nuw %struct.Piece, ptr %32, i64 %155
-  %157 = load i64, ptr %33, align 64, !tbaa !16
-  %158 = icmp sgt i64 %157, %6
-  %159 = load i64, ptr %34, align 16, !tbaa !21
-  %160 = load i64, ptr %35, align 8, !tbaa !22
-  %161 = mul nsw i64 %157, %3
-  %162 = select i1 %158, i64 %6, i64 0
-  %163 = add nsw i64 %162, %161
-  %164 = getelementptr inbounds nuw i8, ptr %156, i64 7552
-  %165 = load i64, ptr %164, align 64, !tbaa !31
-  %166 = mul i64 %163, 368
-  %167 = getelementptr i8, ptr %37, i64 %166
-  %168 = getelementptr double, ptr %156, i64 %6
-  br label %171
+160:                                              ; preds = %30, %545
+  %161 = phi i64 [ 0, %30 ], [ %546, %545 ]
+  %162 = getelementptr inbounds nuw %struct.Piece, ptr %32, i64 %161
+  %163 = load i64, ptr %33, align 64, !tbaa !16
+  %164 = icmp sgt i64 %163, %6
+  %165 = load i64, ptr %34, align 16, !tbaa !21
+  %166 = load i64, ptr %35, align 8, !tbaa !22
+  %167 = mul nsw i64 %163, %3
+  %168 = select i1 %164, i64 %6, i64 0
+  %169 = add nsw i64 %168, %167
+  %170 = getelementptr inbounds nuw i8, ptr %162, i64 7552
+  %171 = load i64, ptr %170, align 64, !tbaa !31
+  %172 = mul i64 %169, 368
+  %173 = getelementptr i8, ptr %37, i64 %172
+  %174 = getelementptr double, ptr %162, i64 %6
+  br label %177
 
-169:                                              ; preds = %171
-  %170 = icmp eq i64 %165, 0
-  br i1 %158, label %185, label %182
+175:                                              ; preds = %177
+  %176 = icmp eq i64 %171, 0
+  br i1 %164, label %191, label %188
 
-171:                                              ; preds = %171, %154
-  %172 = phi i64 [ 0, %154 ], [ %180, %171 ]
-  %173 = getelementptr double, ptr %167, i64 %172
-  %174 = load double, ptr %173, align 8, !tbaa !40
-  %175 = getelementptr <8 x double>, ptr %168, i64 %172
-  store double %174, ptr %175, align 8, !tbaa !40
-  %176 = or disjoint i64 %172, 1
-  %177 = getelementptr double, ptr %167, i64 %176
-  %178 = load double, ptr %177, align 8, !tbaa !40
-  %179 = getelementptr <8 x double>, ptr %168, i64 %176
-  store double %178, ptr %179, align 8, !tbaa !40
-  %180 = add nuw nsw i64 %172, 2
-  %181 = icmp eq i64 %180, 46
-  br i1 %181, label %169, label %171, !llvm.loop !149
+177:                                              ; preds = %177, %160
+  %178 = phi i64 [ 0, %160 ], [ %186, %177 ]
+  %179 = getelementptr double, ptr %173, i64 %178
+  %180 = load double, ptr %179, align 8, !tbaa !40
+  %181 = getelementptr <8 x double>, ptr %174, i64 %178
+  store double %180, ptr %181, align 8, !tbaa !40
+  %182 = or disjoint i64 %178, 1
+  %183 = getelementptr double, ptr %173, i64 %182
+  %184 = load double, ptr %183, align 8, !tbaa !40
+  %185 = getelementptr <8 x double>, ptr %174, i64 %182
+  store double %184, ptr %185, align 8, !tbaa !40
+  %186 = add nuw nsw i64 %178, 2
+  %187 = icmp eq i64 %186, 46
+  br i1 %187, label %175, label %177, !llvm.loop !149
 
-182:                                              ; preds = %169
-  %183 = getelementptr inbounds nuw i8, ptr %156, i64 128
-  %184 = getelementptr inbounds double, ptr %183, i64 %6
-  store double 0.000000e+00, ptr %184, align 8, !tbaa !40
-  br label %185
+188:                                              ; preds = %175
+  %189 = getelementptr inbounds nuw i8, ptr %162, i64 128
+  %190 = getelementptr inbounds double, ptr %189, i64 %6
+  store double 0.000000e+00, ptr %190, align 8, !tbaa !40
+  br label %191
 
-185:                                              ; preds = %182, %169
-  %186 = getelementptr inbounds i64, ptr %41, i64 %163
-  %187 = load i64, ptr %186, align 8, !tbaa !30
-  %188 = mul nsw i64 %159, 3
-  %189 = add nsw i64 %159, 1
-  %190 = select i1 %170, i64 0, i64 2
-  %191 = shl i64 %189, %190
-  %192 = add nsw i64 %191, %188
-  %193 = mul nsw i64 %187, %192
-  %194 = getelementptr inbounds double, ptr %39, i64 %193
-  %195 = icmp sgt i64 %159, 0
-  br i1 %195, label %196, label %226
+191:                                              ; preds = %188, %175
+  %192 = getelementptr inbounds i64, ptr %41, i64 %169
+  %193 = load i64, ptr %192, align 8, !tbaa !30
+  %194 = mul nsw i64 %165, 3
+  %195 = add nsw i64 %165, 1
+  %196 = select i1 %176, i64 0, i64 2
+  %197 = shl i64 %195, %196
+  %198 = add nsw i64 %197, %194
+  %199 = mul nsw i64 %193, %198
+  %200 = getelementptr inbounds double, ptr %39, i64 %199
+  %201 = icmp sgt i64 %165, 0
+  br i1 %201, label %202, label %232
 
-196:                                              ; preds = %185
-  %197 = getelementptr inbounds nuw i8, ptr %156, i64 7648
-  %198 = load ptr, ptr %197, align 32, !tbaa !70
-  %199 = getelementptr double, ptr %198, i64 %6
-  %200 = getelementptr double, ptr %194, i64 %159
-  %201 = getelementptr inbounds nuw i8, ptr %156, i64 7656
-  %202 = load ptr, ptr %201, align 8, !tbaa !46
-  %203 = getelementptr double, ptr %202, i64 %6
-  %204 = shl i64 %159, 4
-  %205 = getelementptr i8, ptr %194, i64 %204
-  %206 = getelementptr inbounds nuw i8, ptr %156, i64 7664
-  %207 = load ptr, ptr %206, align 16, !tbaa !119
-  %208 = getelementptr double, ptr %207, i64 %6
-  %209 = and i64 %159, 1
-  %210 = icmp eq i64 %159, 1
-  br i1 %210, label %213, label %211
+202:                                              ; preds = %191
+  %203 = getelementptr inbounds nuw i8, ptr %162, i64 7648
+  %204 = load ptr, ptr %203, align 32, !tbaa !70
+  %205 = getelementptr double, ptr %204, i64 %6
+  %206 = getelementptr double, ptr %200, i64 %165
+  %207 = getelementptr inbounds nuw i8, ptr %162, i64 7656
+  %208 = load ptr, ptr %207, align 8, !tbaa !46
+  %209 = getelementptr double, ptr %208, i64 %6
+  %210 = shl i64 %165, 4
+  %211 = getelementptr i8, ptr %200, i64 %210
+  %212 = getelementptr inbounds nuw i8, ptr %162, i64 7664
+  %213 = load ptr, ptr %212, align 16, !tbaa !119
+  %214 = getelementptr double, ptr %213, i64 %6
+  %215 = and i64 %165, 1
+  %216 = icmp eq i64 %165, 1
+  br i1 %216, label %219, label %217
 
-211:                                              ; preds = %196
-  %212 = and i64 %159, 9223372036854775806
-  br label %241
+217:                                              ; preds = %202
+  %218 = and i64 %165, 9223372036854775806
+  br label %247
 
-213:                                              ; preds = %241, %196
-  %214 = phi i64 [ 0, %196 ], [ %263, %241 ]
-  %215 = icmp eq i64 %209, 0
-  br i1 %215, label %226, label %216
+219:                                              ; preds = %247, %202
+  %220 = phi i64 [ 0, %202 ], [ %269, %247 ]
+  %221 = icmp eq i64 %215, 0
+  br i1 %221, label %232, label %222
 
-216:                                              ; preds = %213
-  %217 = getelementptr inbounds nuw double, ptr %194, i64 %214
-  %218 = load double, ptr %217, align 8, !tbaa !40
-  %219 = getelementptr <8 x double>, ptr %199, i64 %214
-  store double %218, ptr %219, align 8, !tbaa !40
-  %220 = getelementptr double, ptr %200, i64 %214
-  %221 = load double, ptr %220, align 8, !tbaa !40
-  %222 = getelementptr <8 x double>, ptr %203, i64 %214
-  store double %221, ptr %222, align 8, !tbaa !40
-  %223 = getelementptr double, ptr %205, i64 %214
+222:                                              ; preds = %219
+  %223 = getelementptr inbounds nuw double, ptr %200, i64 %220
   %224 = load double, ptr %223, align 8, !tbaa !40
-  %225 = getelementptr <8 x double>, ptr %208, i64 %214
+  %225 = getelementptr <8 x double>, ptr %205, i64 %220
   store double %224, ptr %225, align 8, !tbaa !40
-  br label %226
+  %226 = getelementptr double, ptr %206, i64 %220
+  %227 = load double, ptr %226, align 8, !tbaa !40
+  %228 = getelementptr <8 x double>, ptr %209, i64 %220
+  store double %227, ptr %228, align 8, !tbaa !40
+  %229 = getelementptr double, ptr %211, i64 %220
+  %230 = load double, ptr %229, align 8, !tbaa !40
+  %231 = getelementptr <8 x double>, ptr %214, i64 %220
+  store double %230, ptr %231, align 8, !tbaa !40
+  br label %232
 
-226:                                              ; preds = %216, %213, %185
-  %227 = getelementptr inbounds nuw i8, ptr %156, i64 960
-  %228 = getelementptr inbounds double, ptr %227, i64 %6
-  %229 = load double, ptr %228, align 8, !tbaa !40
-  %230 = load double, ptr %168, align 8, !tbaa !40
-  %231 = icmp sgt i64 %191, 0
-  br i1 %231, label %232, label %278
+232:                                              ; preds = %222, %219, %191
+  %233 = getelementptr inbounds nuw i8, ptr %162, i64 960
+  %234 = getelementptr inbounds double, ptr %233, i64 %6
+  %235 = load double, ptr %234, align 8, !tbaa !40
+  %236 = load double, ptr %174, align 8, !tbaa !40
+  %237 = icmp sgt i64 %197, 0
+  br i1 %237, label %238, label %284
 
-232:                                              ; preds = %226
-  %233 = getelementptr double, ptr %194, i64 %188
-  %234 = getelementptr inbounds nuw i8, ptr %156, i64 7672
-  %235 = load ptr, ptr %234, align 8, !tbaa !35
-  %236 = getelementptr double, ptr %235, i64 %6
-  %237 = and i64 %191, 3
-  %238 = icmp ult i64 %191, 4
-  br i1 %238, label %266, label %239
+238:                                              ; preds = %232
+  %239 = getelementptr double, ptr %200, i64 %194
+  %240 = getelementptr inbounds nuw i8, ptr %162, i64 7672
+  %241 = load ptr, ptr %240, align 8, !tbaa !35
+  %242 = getelementptr double, ptr %241, i64 %6
+  %243 = and i64 %197, 3
+  %244 = icmp ult i64 %197, 4
+  br i1 %244, label %272, label %245
 
-239:                                              ; preds = %232
-  %240 = and i64 %191, 9223372036854775804
-  br label %287
+245:                                              ; preds = %238
+  %246 = and i64 %197, 9223372036854775804
+  br label %293
 
-241:                                              ; preds = %241, %211
-  %242 = phi i64 [ 0, %211 ], [ %263, %241 ]
-  %243 = phi i64 [ 0, %211 ], [ %264, %241 ]
-  %244 = getelementptr inbounds nuw double, ptr %194, i64 %242
-  %245 = load double, ptr %244, align 8, !tbaa !40
-  %246 = getelementptr <8 x double>, ptr %199, i64 %242
-  store double %245, ptr %246, align 8, !tbaa !40
-  %247 = getelementptr double, ptr %200, i64 %242
-  %248 = load double, ptr %247, align 8, !tbaa !40
-  %249 = getelementptr <8 x double>, ptr %203, i64 %242
-  store double %248, ptr %249, align 8, !tbaa !40
-  %250 = getelementptr double, ptr %205, i64 %242
+247:                                              ; preds = %247, %217
+  %248 = phi i64 [ 0, %217 ], [ %269, %247 ]
+  %249 = phi i64 [ 0, %217 ], [ %270, %247 ]
+  %250 = getelementptr inbounds nuw double, ptr %200, i64 %248
   %251 = load double, ptr %250, align 8, !tbaa !40
-  %252 = getelementptr <8 x double>, ptr %208, i64 %242
+  %252 = getelementptr <8 x double>, ptr %205, i64 %248
   store double %251, ptr %252, align 8, !tbaa !40
-  %253 = or disjoint i64 %242, 1
-  %254 = getelementptr inbounds nuw double, ptr %194, i64 %253
-  %255 = load double, ptr %254, align 8, !tbaa !40
-  %256 = getelementptr <8 x double>, ptr %199, i64 %253
-  store double %255, ptr %256, align 8, !tbaa !40
-  %257 = getelementptr double, ptr %200, i64 %253
-  %258 = load double, ptr %257, align 8, !tbaa !40
-  %259 = getelementptr <8 x double>, ptr %203, i64 %253
-  store double %258, ptr %259, align 8, !tbaa !40
-  %260 = getelementptr double, ptr %205, i64 %253
+  %253 = getelementptr double, ptr %206, i64 %248
+  %254 = load double, ptr %253, align 8, !tbaa !40
+  %255 = getelementptr <8 x double>, ptr %209, i64 %248
+  store double %254, ptr %255, align 8, !tbaa !40
+  %256 = getelementptr double, ptr %211, i64 %248
+  %257 = load double, ptr %256, align 8, !tbaa !40
+  %258 = getelementptr <8 x double>, ptr %214, i64 %248
+  store double %257, ptr %258, align 8, !tbaa !40
+  %259 = or disjoint i64 %248, 1
+  %260 = getelementptr inbounds nuw double, ptr %200, i64 %259
   %261 = load double, ptr %260, align 8, !tbaa !40
-  %262 = getelementptr <8 x double>, ptr %208, i64 %253
+  %262 = getelementptr <8 x double>, ptr %205, i64 %259
   store double %261, ptr %262, align 8, !tbaa !40
-  %263 = add nuw nsw i64 %242, 2
-  %264 = add i64 %243, 2
-  %265 = icmp eq i64 %264, %212
-  br i1 %265, label %213, label %241, !llvm.loop !150
+  %263 = getelementptr double, ptr %206, i64 %259
+  %264 = load double, ptr %263, align 8, !tbaa !40
+  %265 = getelementptr <8 x double>, ptr %209, i64 %259
+  store double %264, ptr %265, align 8, !tbaa !40
+  %266 = getelementptr double, ptr %211, i64 %259
+  %267 = load double, ptr %266, align 8, !tbaa !40
+  %268 = getelementptr <8 x double>, ptr %214, i64 %259
+  store double %267, ptr %268, align 8, !tbaa !40
+  %269 = add nuw nsw i64 %248, 2
+  %270 = add i64 %249, 2
+  %271 = icmp eq i64 %270, %218
+  br i1 %271, label %219, label %247, !llvm.loop !150
 
-266:                                              ; preds = %287, %232
-  %267 = phi i64 [ 0, %232 ], [ %305, %287 ]
-  %268 = icmp eq i64 %237, 0
-  br i1 %268, label %278, label %269
+272:                                              ; preds = %293, %238
+  %273 = phi i64 [ 0, %238 ], [ %311, %293 ]
+  %274 = icmp eq i64 %243, 0
+  br i1 %274, label %284, label %275
 
-269:                                              ; preds = %266, %269
-  %270 = phi i64 [ %275, %269 ], [ %267, %266 ]
-  %271 = phi i64 [ %276, %269 ], [ 0, %266 ]
-  %272 = getelementptr double, ptr %233, i64 %270
-  %273 = load double, ptr %272, align 8, !tbaa !40
-  %274 = getelementptr <8 x double>, ptr %236, i64 %270
-  store double %273, ptr %274, align 8, !tbaa !40
-  %275 = add nuw nsw i64 %270, 1
-  %276 = add i64 %271, 1
-  %277 = icmp eq i64 %276, %237
-  br i1 %277, label %278, label %269, !llvm.loop !151
+275:                                              ; preds = %272, %275
+  %276 = phi i64 [ %281, %275 ], [ %273, %272 ]
+  %277 = phi i64 [ %282, %275 ], [ 0, %272 ]
+  %278 = getelementptr double, ptr %239, i64 %276
+  %279 = load double, ptr %278, align 8, !tbaa !40
+  %280 = getelementptr <8 x double>, ptr %242, i64 %276
+  store double %279, ptr %280, align 8, !tbaa !40
+  %281 = add nuw nsw i64 %276, 1
+  %282 = add i64 %277, 1
+  %283 = icmp eq i64 %282, %243
+  br i1 %283, label %284, label %275, !llvm.loop !151
 
-278:                                              ; preds = %266, %269, %226
-  %279 = icmp ne i64 %165, 0
-  %280 = icmp sgt i64 %159, -1
-  %281 = select i1 %279, i1 %280, i1 false
-  br i1 %281, label %282, label %308
+284:                                              ; preds = %272, %275, %232
+  %285 = icmp ne i64 %171, 0
+  %286 = icmp sgt i64 %165, -1
+  %287 = select i1 %285, i1 %286, i1 false
+  br i1 %287, label %288, label %314
 
-282:                                              ; preds = %278
-  %283 = fdiv double 1.000000e+00, %230
-  %284 = getelementptr inbounds nuw i8, ptr %156, i64 7672
-  %285 = load ptr, ptr %284, align 8, !tbaa !35
-  %286 = getelementptr double, ptr %285, i64 %6
-  br label %427
+288:                                              ; preds = %284
+  %289 = fdiv double 1.000000e+00, %236
+  %290 = getelementptr inbounds nuw i8, ptr %162, i64 7672
+  %291 = load ptr, ptr %290, align 8, !tbaa !35
+  %292 = getelementptr double, ptr %291, i64 %6
+  br label %433
 
-287:                                              ; preds = %287, %239
-  %288 = phi i64 [ 0, %239 ], [ %305, %287 ]
-  %289 = phi i64 [ 0, %239 ], [ %306, %287 ]
-  %290 = getelementptr double, ptr %233, i64 %288
-  %291 = load double, ptr %290, align 8, !tbaa !40
-  %292 = getelementptr <8 x double>, ptr %236, i64 %288
-  store double %291, ptr %292, align 8, !tbaa !40
-  %293 = or disjoint i64 %288, 1
-  %294 = getelementptr double, ptr %233, i64 %293
-  %295 = load double, ptr %294, align 8, !tbaa !40
-  %296 = getelementptr <8 x double>, ptr %236, i64 %293
-  store double %295, ptr %296, align 8, !tbaa !40
-  %297 = or disjoint i64 %288, 2
-  %298 = getelementptr double, ptr %233, i64 %297
-  %299 = load double, ptr %298, align 8, !tbaa !40
-  %300 = getelementptr <8 x double>, ptr %236, i64 %297
-  store double %299, ptr %300, align 8, !tbaa !40
-  %301 = or disjoint i64 %288, 3
-  %302 = getelementptr double, ptr %233, i64 %301
-  %303 = load double, ptr %302, align 8, !tbaa !40
-  %304 = getelementptr <8 x double>, ptr %236, i64 %301
-  store double %303, ptr %304, align 8, !tbaa !40
-  %305 = add nuw nsw i64 %288, 4
-  %306 = add i64 %289, 4
-  %307 = icmp eq i64 %306, %240
-  br i1 %307, label %266, label %287, !llvm.loop !152
+293:                                              ; preds = %293, %245
+  %294 = phi i64 [ 0, %245 ], [ %311, %293 ]
+  %295 = phi i64 [ 0, %245 ], [ %312, %293 ]
+  %296 = getelementptr double, ptr %239, i64 %294
+  %297 = load double, ptr %296, align 8, !tbaa !40
+  %298 = getelementptr <8 x double>, ptr %242, i64 %294
+  store double %297, ptr %298, align 8, !tbaa !40
+  %299 = or disjoint i64 %294, 1
+  %300 = getelementptr double, ptr %239, i64 %299
+  %301 = load double, ptr %300, align 8, !tbaa !40
+  %302 = getelementptr <8 x double>, ptr %242, i64 %299
+  store double %301, ptr %302, align 8, !tbaa !40
+  %303 = or disjoint i64 %294, 2
+  %304 = getelementptr double, ptr %239, i64 %303
+  %305 = load double, ptr %304, align 8, !tbaa !40
+  %306 = getelementptr <8 x double>, ptr %242, i64 %303
+  store double %305, ptr %306, align 8, !tbaa !40
+  %307 = or disjoint i64 %294, 3
+  %308 = getelementptr double, ptr %239, i64 %307
+  %309 = load double, ptr %308, align 8, !tbaa !40
+  %310 = getelementptr <8 x double>, ptr %242, i64 %307
+  store double %309, ptr %310, align 8, !tbaa !40
+  %311 = add nuw nsw i64 %294, 4
+  %312 = add i64 %295, 4
+  %313 = icmp eq i64 %312, %246
+  br i1 %313, label %272, label %293, !llvm.loop !152
 
-308:                                              ; preds = %427, %278
-  %309 = getelementptr inbounds nuw i8, ptr %156, i64 2560
-  %310 = getelementptr inbounds double, ptr %309, i64 %6
-  %311 = load double, ptr %310, align 8, !tbaa !40
-  %312 = getelementptr inbounds nuw i8, ptr %156, i64 2624
-  %313 = getelementptr inbounds double, ptr %312, i64 %6
-  %314 = load double, ptr %313, align 8, !tbaa !40
-  %315 = getelementptr inbounds nuw i8, ptr %156, i64 2688
+314:                                              ; preds = %433, %284
+  %315 = getelementptr inbounds nuw i8, ptr %162, i64 2560
   %316 = getelementptr inbounds double, ptr %315, i64 %6
   %317 = load double, ptr %316, align 8, !tbaa !40
-  %318 = getelementptr inbounds nuw i8, ptr %156, i64 2752
+  %318 = getelementptr inbounds nuw i8, ptr %162, i64 2624
   %319 = getelementptr inbounds double, ptr %318, i64 %6
   %320 = load double, ptr %319, align 8, !tbaa !40
-  %321 = tail call double @llvm.fmuladd.f64(double %230, double %320, double %317)
-  %322 = tail call double @llvm.fmuladd.f64(double %230, double %321, double %314)
-  %323 = tail call double @llvm.fmuladd.f64(double %230, double %322, double %311)
-  %324 = getelementptr inbounds nuw i8, ptr %156, i64 832
+  %321 = getelementptr inbounds nuw i8, ptr %162, i64 2688
+  %322 = getelementptr inbounds double, ptr %321, i64 %6
+  %323 = load double, ptr %322, align 8, !tbaa !40
+  %324 = getelementptr inbounds nuw i8, ptr %162, i64 2752
   %325 = getelementptr inbounds double, ptr %324, i64 %6
   %326 = load double, ptr %325, align 8, !tbaa !40
-  %327 = getelementptr inbounds nuw i8, ptr %156, i64 1408
-  %328 = getelementptr inbounds double, ptr %327, i64 %6
-  %329 = load double, ptr %328, align 8, !tbaa !40
-  %330 = getelementptr inbounds nuw i8, ptr %156, i64 1536
+  %327 = tail call double @llvm.fmuladd.f64(double %236, double %326, double %323)
+  %328 = tail call double @llvm.fmuladd.f64(double %236, double %327, double %320)
+  %329 = tail call double @llvm.fmuladd.f64(double %236, double %328, double %317)
+  %330 = getelementptr inbounds nuw i8, ptr %162, i64 832
   %331 = getelementptr inbounds double, ptr %330, i64 %6
   %332 = load double, ptr %331, align 8, !tbaa !40
-  %333 = fsub double %329, %332
-  %334 = fmul double %326, %333
-  %335 = getelementptr inbounds nuw i8, ptr %156, i64 2944
-  %336 = getelementptr inbounds nuw i8, ptr %156, i64 3712
-  %337 = getelementptr inbounds nuw i8, ptr %156, i64 4480
-  %338 = getelementptr inbounds nuw i8, ptr %156, i64 896
-  %339 = getelementptr inbounds double, ptr %338, i64 %6
-  %340 = getelementptr inbounds nuw i8, ptr %156, i64 1024
-  %341 = getelementptr inbounds double, ptr %340, i64 %6
-  %342 = getelementptr double, ptr %335, i64 %6
-  %343 = getelementptr i8, ptr %342, i64 320
-  store double 0.000000e+00, ptr %343, align 8, !tbaa !40
-  %344 = getelementptr i8, ptr %342, i64 384
-  store double 0.000000e+00, ptr %344, align 8, !tbaa !40
-  %345 = getelementptr i8, ptr %342, i64 448
-  store double 0.000000e+00, ptr %345, align 8, !tbaa !40
-  %346 = getelementptr i8, ptr %342, i64 512
-  store double 0.000000e+00, ptr %346, align 8, !tbaa !40
-  %347 = getelementptr i8, ptr %342, i64 640
-  store double 0.000000e+00, ptr %347, align 8, !tbaa !40
-  store double %230, ptr %342, align 8, !tbaa !40
-  %348 = getelementptr inbounds nuw i8, ptr %156, i64 3008
-  %349 = getelementptr inbounds double, ptr %348, i64 %6
-  store double %329, ptr %349, align 8, !tbaa !40
-  %350 = load double, ptr %339, align 8, !tbaa !40
-  %351 = getelementptr inbounds nuw i8, ptr %156, i64 3072
-  %352 = getelementptr inbounds double, ptr %351, i64 %6
-  store double %350, ptr %352, align 8, !tbaa !40
-  %353 = getelementptr inbounds nuw i8, ptr %156, i64 3136
-  %354 = getelementptr inbounds double, ptr %353, i64 %6
-  store double %334, ptr %354, align 8, !tbaa !40
-  %355 = getelementptr inbounds nuw i8, ptr %156, i64 3520
-  %356 = getelementptr inbounds double, ptr %355, i64 %6
-  store double %229, ptr %356, align 8, !tbaa !40
-  %357 = load double, ptr %341, align 8, !tbaa !40
-  %358 = getelementptr inbounds nuw i8, ptr %156, i64 3200
-  %359 = getelementptr inbounds double, ptr %358, i64 %6
-  store double %357, ptr %359, align 8, !tbaa !40
-  %360 = getelementptr inbounds nuw i8, ptr %156, i64 3648
-  %361 = getelementptr inbounds double, ptr %360, i64 %6
-  store double %323, ptr %361, align 8, !tbaa !40
-  %362 = getelementptr double, ptr %336, i64 %6
-  %363 = getelementptr i8, ptr %362, i64 320
-  store double 0.000000e+00, ptr %363, align 8, !tbaa !40
-  %364 = getelementptr i8, ptr %362, i64 384
-  store double 0.000000e+00, ptr %364, align 8, !tbaa !40
-  %365 = getelementptr i8, ptr %362, i64 448
-  store double 0.000000e+00, ptr %365, align 8, !tbaa !40
-  %366 = getelementptr i8, ptr %362, i64 512
-  store double 0.000000e+00, ptr %366, align 8, !tbaa !40
-  %367 = getelementptr i8, ptr %362, i64 640
-  store double 0.000000e+00, ptr %367, align 8, !tbaa !40
-  store double %230, ptr %362, align 8, !tbaa !40
-  %368 = getelementptr inbounds nuw i8, ptr %156, i64 3776
-  %369 = getelementptr inbounds double, ptr %368, i64 %6
-  store double %329, ptr %369, align 8, !tbaa !40
-  %370 = getelementptr inbounds nuw i8, ptr %156, i64 3840
-  %371 = getelementptr inbounds double, ptr %370, i64 %6
-  store double %350, ptr %371, align 8, !tbaa !40
-  %372 = getelementptr inbounds nuw i8, ptr %156, i64 3904
-  %373 = getelementptr inbounds double, ptr %372, i64 %6
-  store double %334, ptr %373, align 8, !tbaa !40
-  %374 = getelementptr inbounds nuw i8, ptr %156, i64 4288
+  %333 = getelementptr inbounds nuw i8, ptr %162, i64 1408
+  %334 = getelementptr inbounds double, ptr %333, i64 %6
+  %335 = load double, ptr %334, align 8, !tbaa !40
+  %336 = getelementptr inbounds nuw i8, ptr %162, i64 1536
+  %337 = getelementptr inbounds double, ptr %336, i64 %6
+  %338 = load double, ptr %337, align 8, !tbaa !40
+  %339 = fsub double %335, %338
+  %340 = fmul double %332, %339
+  %341 = getelementptr inbounds nuw i8, ptr %162, i64 2944
+  %342 = getelementptr inbounds nuw i8, ptr %162, i64 3712
+  %343 = getelementptr inbounds nuw i8, ptr %162, i64 4480
+  %344 = getelementptr inbounds nuw i8, ptr %162, i64 896
+  %345 = getelementptr inbounds double, ptr %344, i64 %6
+  %346 = getelementptr inbounds nuw i8, ptr %162, i64 1024
+  %347 = getelementptr inbounds double, ptr %346, i64 %6
+  %348 = getelementptr double, ptr %341, i64 %6
+  %349 = getelementptr i8, ptr %348, i64 320
+  store double 0.000000e+00, ptr %349, align 8, !tbaa !40
+  %350 = getelementptr i8, ptr %348, i64 384
+  store double 0.000000e+00, ptr %350, align 8, !tbaa !40
+  %351 = getelementptr i8, ptr %348, i64 448
+  store double 0.000000e+00, ptr %351, align 8, !tbaa !40
+  %352 = getelementptr i8, ptr %348, i64 512
+  store double 0.000000e+00, ptr %352, align 8, !tbaa !40
+  %353 = getelementptr i8, ptr %348, i64 640
+  store double 0.000000e+00, ptr %353, align 8, !tbaa !40
+  store double %236, ptr %348, align 8, !tbaa !40
+  %354 = getelementptr inbounds nuw i8, ptr %162, i64 3008
+  %355 = getelementptr inbounds double, ptr %354, i64 %6
+  store double %335, ptr %355, align 8, !tbaa !40
+  %356 = load double, ptr %345, align 8, !tbaa !40
+  %357 = getelementptr inbounds nuw i8, ptr %162, i64 3072
+  %358 = getelementptr inbounds double, ptr %357, i64 %6
+  store double %356, ptr %358, align 8, !tbaa !40
+  %359 = getelementptr inbounds nuw i8, ptr %162, i64 3136
+  %360 = getelementptr inbounds double, ptr %359, i64 %6
+  store double %340, ptr %360, align 8, !tbaa !40
+  %361 = getelementptr inbounds nuw i8, ptr %162, i64 3520
+  %362 = getelementptr inbounds double, ptr %361, i64 %6
+  store double %235, ptr %362, align 8, !tbaa !40
+  %363 = load double, ptr %347, align 8, !tbaa !40
+  %364 = getelementptr inbounds nuw i8, ptr %162, i64 3200
+  %365 = getelementptr inbounds double, ptr %364, i64 %6
+  store double %363, ptr %365, align 8, !tbaa !40
+  %366 = getelementptr inbounds nuw i8, ptr %162, i64 3648
+  %367 = getelementptr inbounds double, ptr %366, i64 %6
+  store double %329, ptr %367, align 8, !tbaa !40
+  %368 = getelementptr double, ptr %342, i64 %6
+  %369 = getelementptr i8, ptr %368, i64 320
+  store double 0.000000e+00, ptr %369, align 8, !tbaa !40
+  %370 = getelementptr i8, ptr %368, i64 384
+  store double 0.000000e+00, ptr %370, align 8, !tbaa !40
+  %371 = getelementptr i8, ptr %368, i64 448
+  store double 0.000000e+00, ptr %371, align 8, !tbaa !40
+  %372 = getelementptr i8, ptr %368, i64 512
+  store double 0.000000e+00, ptr %372, align 8, !tbaa !40
+  %373 = getelementptr i8, ptr %368, i64 640
+  store double 0.000000e+00, ptr %373, align 8, !tbaa !40
+  store double %236, ptr %368, align 8, !tbaa !40
+  %374 = getelementptr inbounds nuw i8, ptr %162, i64 3776
   %375 = getelementptr inbounds double, ptr %374, i64 %6
-  store double %229, ptr %375, align 8, !tbaa !40
-  %376 = getelementptr inbounds nuw i8, ptr %156, i64 3968
+  store double %335, ptr %375, align 8, !tbaa !40
+  %376 = getelementptr inbounds nuw i8, ptr %162, i64 3840
   %377 = getelementptr inbounds double, ptr %376, i64 %6
-  store double %357, ptr %377, align 8, !tbaa !40
-  %378 = getelementptr inbounds nuw i8, ptr %156, i64 4416
+  store double %356, ptr %377, align 8, !tbaa !40
+  %378 = getelementptr inbounds nuw i8, ptr %162, i64 3904
   %379 = getelementptr inbounds double, ptr %378, i64 %6
-  store double %323, ptr %379, align 8, !tbaa !40
-  %380 = getelementptr double, ptr %337, i64 %6
-  %381 = getelementptr i8, ptr %380, i64 320
-  store double 0.000000e+00, ptr %381, align 8, !tbaa !40
-  %382 = getelementptr i8, ptr %380, i64 384
-  store double 0.000000e+00, ptr %382, align 8, !tbaa !40
-  %383 = getelementptr i8, ptr %380, i64 448
-  store double 0.000000e+00, ptr %383, align 8, !tbaa !40
-  %384 = getelementptr i8, ptr %380, i64 512
-  store double 0.000000e+00, ptr %384, align 8, !tbaa !40
-  %385 = getelementptr i8, ptr %380, i64 640
-  store double 0.000000e+00, ptr %385, align 8, !tbaa !40
-  store double %230, ptr %380, align 8, !tbaa !40
-  %386 = load double, ptr %328, align 8, !tbaa !40
-  %387 = getelementptr inbounds nuw i8, ptr %156, i64 4544
-  %388 = getelementptr inbounds double, ptr %387, i64 %6
-  store double %386, ptr %388, align 8, !tbaa !40
-  %389 = getelementptr inbounds nuw i8, ptr %156, i64 4608
-  %390 = getelementptr inbounds double, ptr %389, i64 %6
-  store double %350, ptr %390, align 8, !tbaa !40
-  %391 = getelementptr inbounds nuw i8, ptr %156, i64 4672
-  %392 = getelementptr inbounds double, ptr %391, i64 %6
-  store double %334, ptr %392, align 8, !tbaa !40
-  %393 = getelementptr inbounds nuw i8, ptr %156, i64 5056
+  store double %340, ptr %379, align 8, !tbaa !40
+  %380 = getelementptr inbounds nuw i8, ptr %162, i64 4288
+  %381 = getelementptr inbounds double, ptr %380, i64 %6
+  store double %235, ptr %381, align 8, !tbaa !40
+  %382 = getelementptr inbounds nuw i8, ptr %162, i64 3968
+  %383 = getelementptr inbounds double, ptr %382, i64 %6
+  store double %363, ptr %383, align 8, !tbaa !40
+  %384 = getelementptr inbounds nuw i8, ptr %162, i64 4416
+  %385 = getelementptr inbounds double, ptr %384, i64 %6
+  store double %329, ptr %385, align 8, !tbaa !40
+  %386 = getelementptr double, ptr %343, i64 %6
+  %387 = getelementptr i8, ptr %386, i64 320
+  store double 0.000000e+00, ptr %387, align 8, !tbaa !40
+  %388 = getelementptr i8, ptr %386, i64 384
+  store double 0.000000e+00, ptr %388, align 8, !tbaa !40
+  %389 = getelementptr i8, ptr %386, i64 448
+  store double 0.000000e+00, ptr %389, align 8, !tbaa !40
+  %390 = getelementptr i8, ptr %386, i64 512
+  store double 0.000000e+00, ptr %390, align 8, !tbaa !40
+  %391 = getelementptr i8, ptr %386, i64 640
+  store double 0.000000e+00, ptr %391, align 8, !tbaa !40
+  store double %236, ptr %386, align 8, !tbaa !40
+  %392 = load double, ptr %334, align 8, !tbaa !40
+  %393 = getelementptr inbounds nuw i8, ptr %162, i64 4544
   %394 = getelementptr inbounds double, ptr %393, i64 %6
-  store double %229, ptr %394, align 8, !tbaa !40
-  %395 = getelementptr inbounds nuw i8, ptr %156, i64 4736
+  store double %392, ptr %394, align 8, !tbaa !40
+  %395 = getelementptr inbounds nuw i8, ptr %162, i64 4608
   %396 = getelementptr inbounds double, ptr %395, i64 %6
-  store double %357, ptr %396, align 8, !tbaa !40
-  %397 = getelementptr inbounds nuw i8, ptr %156, i64 5184
+  store double %356, ptr %396, align 8, !tbaa !40
+  %397 = getelementptr inbounds nuw i8, ptr %162, i64 4672
   %398 = getelementptr inbounds double, ptr %397, i64 %6
-  store double %323, ptr %398, align 8, !tbaa !40
-  %399 = load double, ptr %339, align 8, !tbaa !40
-  %400 = fadd double %334, %399
-  %401 = getelementptr inbounds nuw i8, ptr %156, i64 1600
+  store double %340, ptr %398, align 8, !tbaa !40
+  %399 = getelementptr inbounds nuw i8, ptr %162, i64 5056
+  %400 = getelementptr inbounds double, ptr %399, i64 %6
+  store double %235, ptr %400, align 8, !tbaa !40
+  %401 = getelementptr inbounds nuw i8, ptr %162, i64 4736
   %402 = getelementptr inbounds double, ptr %401, i64 %6
-  store double %400, ptr %402, align 8, !tbaa !40
-  %403 = getelementptr inbounds nuw i8, ptr %156, i64 5568
-  %404 = getelementptr inbounds nuw i8, ptr %156, i64 6400
-  %405 = getelementptr inbounds nuw i8, ptr %156, i64 6464
-  %406 = getelementptr inbounds nuw i8, ptr %156, i64 7232
-  %407 = getelementptr inbounds double, ptr %403, i64 %6
-  store double %229, ptr %407, align 8, !tbaa !40
-  %408 = getelementptr inbounds double, ptr %404, i64 %6
-  store double %229, ptr %408, align 8, !tbaa !40
-  %409 = getelementptr inbounds double, ptr %405, i64 %6
-  store double %229, ptr %409, align 8, !tbaa !40
-  %410 = getelementptr inbounds double, ptr %406, i64 %6
-  store double %229, ptr %410, align 8, !tbaa !40
-  %411 = getelementptr inbounds nuw i8, ptr %156, i64 5632
-  %412 = getelementptr inbounds nuw i8, ptr %156, i64 5696
-  %413 = getelementptr inbounds nuw i8, ptr %156, i64 7296
-  %414 = getelementptr inbounds nuw i8, ptr %156, i64 7168
-  %415 = getelementptr inbounds nuw i8, ptr %156, i64 6848
-  %416 = getelementptr inbounds double, ptr %411, i64 %6
-  store double 0.000000e+00, ptr %416, align 8, !tbaa !40
-  %417 = getelementptr inbounds double, ptr %412, i64 %6
-  store double 0.000000e+00, ptr %417, align 8, !tbaa !40
-  %418 = getelementptr inbounds double, ptr %413, i64 %6
-  store double 0.000000e+00, ptr %418, align 8, !tbaa !40
-  %419 = getelementptr inbounds double, ptr %414, i64 %6
-  store double 0.000000e+00, ptr %419, align 8, !tbaa !40
-  %420 = getelementptr inbounds double, ptr %415, i64 %6
-  store double 0.000000e+00, ptr %420, align 8, !tbaa !40
-  %421 = getelementptr inbounds nuw i8, ptr %156, i64 7360
-  %422 = getelementptr inbounds i64, ptr %421, i64 %6
-  store i64 0, ptr %422, align 8, !tbaa !30
-  %423 = getelementptr inbounds nuw i8, ptr %156, i64 7424
-  %424 = getelementptr inbounds i64, ptr %423, i64 %6
-  store i64 -1, ptr %424, align 8, !tbaa !30
-  %425 = getelementptr inbounds nuw i8, ptr %156, i64 7488
-  %426 = getelementptr inbounds i64, ptr %425, i64 %6
-  store i64 0, ptr %426, align 8, !tbaa !30
-  br i1 %195, label %449, label %465
+  store double %363, ptr %402, align 8, !tbaa !40
+  %403 = getelementptr inbounds nuw i8, ptr %162, i64 5184
+  %404 = getelementptr inbounds double, ptr %403, i64 %6
+  store double %329, ptr %404, align 8, !tbaa !40
+  %405 = load double, ptr %345, align 8, !tbaa !40
+  %406 = fadd double %340, %405
+  %407 = getelementptr inbounds nuw i8, ptr %162, i64 1600
+  %408 = getelementptr inbounds double, ptr %407, i64 %6
+  store double %406, ptr %408, align 8, !tbaa !40
+  %409 = getelementptr inbounds nuw i8, ptr %162, i64 5568
+  %410 = getelementptr inbounds nuw i8, ptr %162, i64 6400
+  %411 = getelementptr inbounds nuw i8, ptr %162, i64 6464
+  %412 = getelementptr inbounds nuw i8, ptr %162, i64 7232
+  %413 = getelementptr inbounds double, ptr %409, i64 %6
+  store double %235, ptr %413, align 8, !tbaa !40
+  %414 = getelementptr inbounds double, ptr %410, i64 %6
+  store double %235, ptr %414, align 8, !tbaa !40
+  %415 = getelementptr inbounds double, ptr %411, i64 %6
+  store double %235, ptr %415, align 8, !tbaa !40
+  %416 = getelementptr inbounds double, ptr %412, i64 %6
+  store double %235, ptr %416, align 8, !tbaa !40
+  %417 = getelementptr inbounds nuw i8, ptr %162, i64 5632
+  %418 = getelementptr inbounds nuw i8, ptr %162, i64 5696
+  %419 = getelementptr inbounds nuw i8, ptr %162, i64 7296
+  %420 = getelementptr inbounds nuw i8, ptr %162, i64 7168
+  %421 = getelementptr inbounds nuw i8, ptr %162, i64 6848
+  %422 = getelementptr inbounds double, ptr %417, i64 %6
+  store double 0.000000e+00, ptr %422, align 8, !tbaa !40
+  %423 = getelementptr inbounds double, ptr %418, i64 %6
+  store double 0.000000e+00, ptr %423, align 8, !tbaa !40
+  %424 = getelementptr inbounds double, ptr %419, i64 %6
+  store double 0.000000e+00, ptr %424, align 8, !tbaa !40
+  %425 = getelementptr inbounds double, ptr %420, i64 %6
+  store double 0.000000e+00, ptr %425, align 8, !tbaa !40
+  %426 = getelementptr inbounds double, ptr %421, i64 %6
+  store double 0.000000e+00, ptr %426, align 8, !tbaa !40
+  %427 = getelementptr inbounds nuw i8, ptr %162, i64 7360
+  %428 = getelementptr inbounds i64, ptr %427, i64 %6
+  store i64 0, ptr %428, align 8, !tbaa !30
+  %429 = getelementptr inbounds nuw i8, ptr %162, i64 7424
+  %430 = getelementptr inbounds i64, ptr %429, i64 %6
+  store i64 -1, ptr %430, align 8, !tbaa !30
+  %431 = getelementptr inbounds nuw i8, ptr %162, i64 7488
+  %432 = getelementptr inbounds i64, ptr %431, i64 %6
+  store i64 0, ptr %432, align 8, !tbaa !30
+  br i1 %201, label %455, label %471
 
-427:                                              ; preds = %282, %427
-  %428 = phi i64 [ 0, %282 ], [ %447, %427 ]
-  %429 = icmp slt i64 %428, %165
-  %430 = select i1 %429, double %283, double 1.000000e+00
-  %431 = shl i64 %428, 8
-  %432 = getelementptr i8, ptr %286, i64 %431
-  %433 = load double, ptr %432, align 8, !tbaa !40
-  %434 = fmul double %430, %433
-  store double %434, ptr %432, align 8, !tbaa !40
-  %435 = fdiv double %430, %230
-  %436 = getelementptr i8, ptr %432, i64 64
-  %437 = load double, ptr %436, align 8, !tbaa !40
-  %438 = fmul double %435, %437
-  store double %438, ptr %436, align 8, !tbaa !40
-  %439 = fdiv double %435, %230
-  %440 = getelementptr i8, ptr %432, i64 128
-  %441 = load double, ptr %440, align 8, !tbaa !40
-  %442 = fmul double %439, %441
-  store double %442, ptr %440, align 8, !tbaa !40
-  %443 = fdiv double %439, %230
-  %444 = getelementptr i8, ptr %432, i64 192
-  %445 = load double, ptr %444, align 8, !tbaa !40
-  %446 = fmul double %443, %445
-  store double %446, ptr %444, align 8, !tbaa !40
-  %447 = add nuw nsw i64 %428, 1
-  %448 = icmp slt i64 %428, %159
-  br i1 %448, label %427, label %308, !llvm.loop !153
+433:                                              ; preds = %288, %433
+  %434 = phi i64 [ 0, %288 ], [ %453, %433 ]
+  %435 = icmp slt i64 %434, %171
+  %436 = select i1 %435, double %289, double 1.000000e+00
+  %437 = shl i64 %434, 8
+  %438 = getelementptr i8, ptr %292, i64 %437
+  %439 = load double, ptr %438, align 8, !tbaa !40
+  %440 = fmul double %436, %439
+  store double %440, ptr %438, align 8, !tbaa !40
+  %441 = fdiv double %436, %236
+  %442 = getelementptr i8, ptr %438, i64 64
+  %443 = load double, ptr %442, align 8, !tbaa !40
+  %444 = fmul double %441, %443
+  store double %444, ptr %442, align 8, !tbaa !40
+  %445 = fdiv double %441, %236
+  %446 = getelementptr i8, ptr %438, i64 128
+  %447 = load double, ptr %446, align 8, !tbaa !40
+  %448 = fmul double %445, %447
+  store double %448, ptr %446, align 8, !tbaa !40
+  %449 = fdiv double %445, %236
+  %450 = getelementptr i8, ptr %438, i64 192
+  %451 = load double, ptr %450, align 8, !tbaa !40
+  %452 = fmul double %449, %451
+  store double %452, ptr %450, align 8, !tbaa !40
+  %453 = add nuw nsw i64 %434, 1
+  %454 = icmp slt i64 %434, %165
+  br i1 %454, label %433, label %314, !llvm.loop !153
 
-449:                                              ; preds = %308
-  %450 = getelementptr inbounds nuw i8, ptr %156, i64 7576
-  %451 = load ptr, ptr %450, align 8, !tbaa !55
-  %452 = getelementptr double, ptr %451, i64 %6
-  %453 = getelementptr inbounds nuw i8, ptr %156, i64 7568
-  %454 = load ptr, ptr %453, align 16, !tbaa !44
-  %455 = getelementptr double, ptr %454, i64 %6
-  %456 = getelementptr inbounds nuw i8, ptr %156, i64 7560
-  %457 = load ptr, ptr %456, align 8, !tbaa !56
+455:                                              ; preds = %314
+  %456 = getelementptr inbounds nuw i8, ptr %162, i64 7576
+  %457 = load ptr, ptr %456, align 8, !tbaa !55
   %458 = getelementptr double, ptr %457, i64 %6
-  %459 = getelementptr inbounds nuw i8, ptr %156, i64 7600
-  %460 = load ptr, ptr %459, align 16, !tbaa !45
+  %459 = getelementptr inbounds nuw i8, ptr %162, i64 7568
+  %460 = load ptr, ptr %459, align 16, !tbaa !44
   %461 = getelementptr double, ptr %460, i64 %6
-  %462 = getelementptr inbounds nuw i8, ptr %156, i64 7592
-  %463 = load ptr, ptr %462, align 8, !tbaa !63
+  %462 = getelementptr inbounds nuw i8, ptr %162, i64 7560
+  %463 = load ptr, ptr %462, align 8, !tbaa !56
   %464 = getelementptr double, ptr %463, i64 %6
-  br label %478
-
-465:                                              ; preds = %478, %308
-  %466 = icmp slt i64 %160, 0
-  br i1 %466, label %539, label %467
-
-467:                                              ; preds = %465
-  %468 = getelementptr inbounds nuw i8, ptr %156, i64 7744
-  %469 = load ptr, ptr %468, align 64, !tbaa !58
+  %465 = getelementptr inbounds nuw i8, ptr %162, i64 7600
+  %466 = load ptr, ptr %465, align 16, !tbaa !45
+  %467 = getelementptr double, ptr %466, i64 %6
+  %468 = getelementptr inbounds nuw i8, ptr %162, i64 7592
+  %469 = load ptr, ptr %468, align 8, !tbaa !63
   %470 = getelementptr double, ptr %469, i64 %6
-  %471 = getelementptr inbounds nuw i8, ptr %156, i64 7736
-  %472 = load ptr, ptr %471, align 8, !tbaa !47
-  %473 = getelementptr double, ptr %472, i64 %6
-  %474 = icmp eq i64 %160, 0
-  br i1 %474, label %487, label %475
+  br label %484
 
-475:                                              ; preds = %467
-  %476 = add nuw i64 %160, 1
-  %477 = and i64 %476, -2
-  br label %512
+471:                                              ; preds = %484, %314
+  %472 = icmp slt i64 %166, 0
+  br i1 %472, label %545, label %473
 
-478:                                              ; preds = %449, %478
-  %479 = phi i64 [ 0, %449 ], [ %485, %478 ]
-  %480 = getelementptr <8 x double>, ptr %452, i64 %479
-  store double %229, ptr %480, align 8, !tbaa !40
-  %481 = getelementptr <8 x double>, ptr %455, i64 %479
-  store double %229, ptr %481, align 8, !tbaa !40
-  %482 = getelementptr <8 x double>, ptr %458, i64 %479
-  store double %229, ptr %482, align 8, !tbaa !40
-  %483 = getelementptr <8 x double>, ptr %461, i64 %479
-  store double 1.000000e+00, ptr %483, align 8, !tbaa !40
-  %484 = getelementptr <8 x double>, ptr %464, i64 %479
-  store double 1.000000e+00, ptr %484, align 8, !tbaa !40
-  %485 = add nuw nsw i64 %479, 1
-  %486 = icmp eq i64 %485, %159
-  br i1 %486, label %465, label %478, !llvm.loop !154
+473:                                              ; preds = %471
+  %474 = getelementptr inbounds nuw i8, ptr %162, i64 7744
+  %475 = load ptr, ptr %474, align 64, !tbaa !58
+  %476 = getelementptr double, ptr %475, i64 %6
+  %477 = getelementptr inbounds nuw i8, ptr %162, i64 7736
+  %478 = load ptr, ptr %477, align 8, !tbaa !47
+  %479 = getelementptr double, ptr %478, i64 %6
+  %480 = icmp eq i64 %166, 0
+  br i1 %480, label %493, label %481
 
-487:                                              ; preds = %526, %467
-  %488 = phi i64 [ 0, %467 ], [ %530, %526 ]
-  %489 = and i64 %160, 1
-  %490 = icmp eq i64 %489, 0
-  br i1 %490, label %491, label %499
-
-491:                                              ; preds = %487
-  %492 = icmp slt i64 %488, %160
-  br i1 %492, label %495, label %493
-
-493:                                              ; preds = %491
-  %494 = load double, ptr %328, align 8, !tbaa !40
-  br label %495
-
-495:                                              ; preds = %493, %491
-  %496 = phi double [ %494, %493 ], [ %323, %491 ]
-  %497 = getelementptr <8 x double>, ptr %470, i64 %488
-  store double %496, ptr %497, align 8, !tbaa !40
-  %498 = getelementptr <8 x double>, ptr %473, i64 %488
-  store double %496, ptr %498, align 8, !tbaa !40
-  br label %499
-
-499:                                              ; preds = %487, %495
-  %500 = icmp eq i64 %160, 0
-  br i1 %500, label %539, label %501
-
-501:                                              ; preds = %499
-  %502 = getelementptr inbounds nuw i8, ptr %156, i64 7696
-  %503 = load ptr, ptr %502, align 16, !tbaa !60
-  %504 = getelementptr double, ptr %503, i64 %6
-  %505 = getelementptr inbounds nuw i8, ptr %156, i64 7688
-  %506 = load ptr, ptr %505, align 8, !tbaa !48
-  %507 = getelementptr double, ptr %506, i64 %6
-  %508 = and i64 %160, 1
-  %509 = icmp eq i64 %160, 1
-  br i1 %509, label %533, label %510
-
-510:                                              ; preds = %501
-  %511 = and i64 %160, 9223372036854775806
-  br label %543
-
-512:                                              ; preds = %526, %475
-  %513 = phi i64 [ 0, %475 ], [ %530, %526 ]
-  %514 = phi i64 [ 0, %475 ], [ %531, %526 ]
-  %515 = icmp slt i64 %513, %160
-  br i1 %515, label %518, label %516
-
-516:                                              ; preds = %512
-  %517 = load double, ptr %328, align 8, !tbaa !40
+481:                                              ; preds = %473
+  %482 = add nuw i64 %166, 1
+  %483 = and i64 %482, -2
   br label %518
 
-518:                                              ; preds = %512, %516
-  %519 = phi double [ %517, %516 ], [ %323, %512 ]
-  %520 = getelementptr <8 x double>, ptr %470, i64 %513
-  store double %519, ptr %520, align 8, !tbaa !40
-  %521 = getelementptr <8 x double>, ptr %473, i64 %513
-  store double %519, ptr %521, align 8, !tbaa !40
-  %522 = or disjoint i64 %513, 1
-  %523 = icmp slt i64 %522, %160
-  br i1 %523, label %526, label %524
+484:                                              ; preds = %455, %484
+  %485 = phi i64 [ 0, %455 ], [ %491, %484 ]
+  %486 = getelementptr <8 x double>, ptr %458, i64 %485
+  store double %235, ptr %486, align 8, !tbaa !40
+  %487 = getelementptr <8 x double>, ptr %461, i64 %485
+  store double %235, ptr %487, align 8, !tbaa !40
+  %488 = getelementptr <8 x double>, ptr %464, i64 %485
+  store double %235, ptr %488, align 8, !tbaa !40
+  %489 = getelementptr <8 x double>, ptr %467, i64 %485
+  store double 1.000000e+00, ptr %489, align 8, !tbaa !40
+  %490 = getelementptr <8 x double>, ptr %470, i64 %485
+  store double 1.000000e+00, ptr %490, align 8, !tbaa !40
+  %491 = add nuw nsw i64 %485, 1
+  %492 = icmp eq i64 %491, %165
+  br i1 %492, label %471, label %484, !llvm.loop !154
 
-524:                                              ; preds = %518
-  %525 = load double, ptr %328, align 8, !tbaa !40
-  br label %526
+493:                                              ; preds = %532, %473
+  %494 = phi i64 [ 0, %473 ], [ %536, %532 ]
+  %495 = and i64 %166, 1
+  %496 = icmp eq i64 %495, 0
+  br i1 %496, label %497, label %505
 
-526:                                              ; preds = %524, %518
-  %527 = phi double [ %525, %524 ], [ %323, %518 ]
-  %528 = getelementptr <8 x double>, ptr %470, i64 %522
-  store double %527, ptr %528, align 8, !tbaa !40
-  %529 = getelementptr <8 x double>, ptr %473, i64 %522
-  store double %527, ptr %529, align 8, !tbaa !40
-  %530 = add nuw i64 %513, 2
-  %531 = add i64 %514, 2
-  %532 = icmp eq i64 %531, %477
-  br i1 %532, label %487, label %512, !llvm.loop !155
+497:                                              ; preds = %493
+  %498 = icmp slt i64 %494, %166
+  br i1 %498, label %501, label %499
 
-533:                                              ; preds = %543, %501
-  %534 = phi i64 [ 0, %501 ], [ %551, %543 ]
-  %535 = icmp eq i64 %508, 0
-  br i1 %535, label %539, label %536
+499:                                              ; preds = %497
+  %500 = load double, ptr %334, align 8, !tbaa !40
+  br label %501
 
-536:                                              ; preds = %533
-  %537 = getelementptr <8 x double>, ptr %504, i64 %534
-  store double %229, ptr %537, align 8, !tbaa !40
-  %538 = getelementptr <8 x double>, ptr %507, i64 %534
-  store double %229, ptr %538, align 8, !tbaa !40
-  br label %539
+501:                                              ; preds = %499, %497
+  %502 = phi double [ %500, %499 ], [ %329, %497 ]
+  %503 = getelementptr <8 x double>, ptr %476, i64 %494
+  store double %502, ptr %503, align 8, !tbaa !40
+  %504 = getelementptr <8 x double>, ptr %479, i64 %494
+  store double %502, ptr %504, align 8, !tbaa !40
+  br label %505
 
-539:                                              ; preds = %536, %533, %465, %499
-  %540 = add nuw nsw i64 %155, 1
-  %541 = load i64, ptr %27, align 8, !tbaa !20
-  %542 = icmp slt i64 %540, %541
-  br i1 %542, label %154, label %61, !llvm.loop !156
+505:                                              ; preds = %493, %501
+  %506 = icmp eq i64 %166, 0
+  br i1 %506, label %545, label %507
 
-543:                                              ; preds = %543, %510
-  %544 = phi i64 [ 0, %510 ], [ %551, %543 ]
-  %545 = phi i64 [ 0, %510 ], [ %552, %543 ]
-  %546 = getelementptr <8 x double>, ptr %504, i64 %544
-  store double %229, ptr %546, align 8, !tbaa !40
-  %547 = getelementptr <8 x double>, ptr %507, i64 %544
-  store double %229, ptr %547, align 8, !tbaa !40
-  %548 = or disjoint i64 %544, 1
-  %549 = getelementptr <8 x double>, ptr %504, i64 %548
-  store double %229, ptr %549, align 8, !tbaa !40
-  %550 = getelementptr <8 x double>, ptr %507, i64 %548
-  store double %229, ptr %550, align 8, !tbaa !40
-  %551 = add nuw nsw i64 %544, 2
-  %552 = add i64 %545, 2
-  %553 = icmp eq i64 %552, %511
-  br i1 %553, label %533, label %543, !llvm.loop !157
+507:                                              ; preds = %505
+  %508 = getelementptr inbounds nuw i8, ptr %162, i64 7696
+  %509 = load ptr, ptr %508, align 16, !tbaa !60
+  %510 = getelementptr double, ptr %509, i64 %6
+  %511 = getelementptr inbounds nuw i8, ptr %162, i64 7688
+  %512 = load ptr, ptr %511, align 8, !tbaa !48
+  %513 = getelementptr double, ptr %512, i64 %6
+  %514 = and i64 %166, 1
+  %515 = icmp eq i64 %166, 1
+  br i1 %515, label %539, label %516
+
+516:                                              ; preds = %507
+  %517 = and i64 %166, 9223372036854775806
+  br label %549
+
+518:                                              ; preds = %532, %481
+  %519 = phi i64 [ 0, %481 ], [ %536, %532 ]
+  %520 = phi i64 [ 0, %481 ], [ %537, %532 ]
+  %521 = icmp slt i64 %519, %166
+  br i1 %521, label %524, label %522
+
+522:                                              ; preds = %518
+  %523 = load double, ptr %334, align 8, !tbaa !40
+  br label %524
+
+524:                                              ; preds = %518, %522
+  %525 = phi double [ %523, %522 ], [ %329, %518 ]
+  %526 = getelementptr <8 x double>, ptr %476, i64 %519
+  store double %525, ptr %526, align 8, !tbaa !40
+  %527 = getelementptr <8 x double>, ptr %479, i64 %519
+  store double %525, ptr %527, align 8, !tbaa !40
+  %528 = or disjoint i64 %519, 1
+  %529 = icmp slt i64 %528, %166
+  br i1 %529, label %532, label %530
+
+530:                                              ; preds = %524
+  %531 = load double, ptr %334, align 8, !tbaa !40
+  br label %532
+
+532:                                              ; preds = %530, %524
+  %533 = phi double [ %531, %530 ], [ %329, %524 ]
+  %534 = getelementptr <8 x double>, ptr %476, i64 %528
+  store double %533, ptr %534, align 8, !tbaa !40
+  %535 = getelementptr <8 x double>, ptr %479, i64 %528
+  store double %533, ptr %535, align 8, !tbaa !40
+  %536 = add nuw i64 %519, 2
+  %537 = add i64 %520, 2
+  %538 = icmp eq i64 %537, %483
+  br i1 %538, label %493, label %518, !llvm.loop !155
+
+539:                                              ; preds = %549, %507
+  %540 = phi i64 [ 0, %507 ], [ %557, %549 ]
+  %541 = icmp eq i64 %514, 0
+  br i1 %541, label %545, label %542
+
+542:                                              ; preds = %539
+  %543 = getelementptr <8 x double>, ptr %510, i64 %540
+  store double %235, ptr %543, align 8, !tbaa !40
+  %544 = getelementptr <8 x double>, ptr %513, i64 %540
+  store double %235, ptr %544, align 8, !tbaa !40
+  br label %545
+
+545:                                              ; preds = %542, %539, %471, %505
+  %546 = add nuw nsw i64 %161, 1
+  %547 = load i64, ptr %27, align 8, !tbaa !20
+  %548 = icmp slt i64 %546, %547
+  br i1 %548, label %160, label %61, !llvm.loop !156
+
+549:                                              ; preds = %549, %516
+  %550 = phi i64 [ 0, %516 ], [ %557, %549 ]
+  %551 = phi i64 [ 0, %516 ], [ %558, %549 ]
+  %552 = getelementptr <8 x double>, ptr %510, i64 %550
+  store double %235, ptr %552, align 8, !tbaa !40
+  %553 = getelementptr <8 x double>, ptr %513, i64 %550
+  store double %235, ptr %553, align 8, !tbaa !40
+  %554 = or disjoint i64 %550, 1
+  %555 = getelementptr <8 x double>, ptr %510, i64 %554
+  store double %235, ptr %555, align 8, !tbaa !40
+  %556 = getelementptr <8 x double>, ptr %513, i64 %554
+  store double %235, ptr %556, align 8, !tbaa !40
+  %557 = add nuw nsw i64 %550, 2
+  %558 = add i64 %551, 2
+  %559 = icmp eq i64 %558, %517
+  br i1 %559, label %539, label %549, !llvm.loop !157
 }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(readwrite, inaccessiblemem: none)
-define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture noundef nonnull align 64 dereferenceable(5968) %0, ptr nocapture noundef nonnull readonly align 8 dereferenceable(216) %1, i32 noundef range(i32 -2147483648, 15) %2) unnamed_addr #2 {
+define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture noundef nonnull align 64 dereferenceable(6160) %0, ptr nocapture noundef nonnull readonly align 8 dereferenceable(216) %1, i32 noundef range(i32 -2147483648, 15) %2) unnamed_addr #2 {
   %4 = alloca <8 x i64>, align 64
   %5 = getelementptr inbounds nuw i8, ptr %1, i64 88
   %6 = load ptr, ptr %5, align 8, !tbaa !158
   %7 = getelementptr inbounds nuw i8, ptr %1, i64 112
   %8 = load ptr, ptr %7, align 8, !tbaa !159
-  %9 = getelementptr inbounds nuw i8, ptr %0, i64 5568
+  %9 = getelementptr inbounds nuw i8, ptr %0, i64 5760
   %10 = sext i32 %2 to i64
   %11 = getelementptr inbounds [8 x i64], ptr %9, i64 0, i64 %10
   %12 = load i64, ptr %11, align 8, !tbaa !30
@@ -7272,7 +7567,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %75 = getelementptr inbounds nuw i8, ptr %0, i64 4096
   %76 = getelementptr inbounds double, ptr %75, i64 %10
   store double %74, ptr %76, align 8, !tbaa !40
-  %77 = getelementptr inbounds nuw i8, ptr %0, i64 5888
+  %77 = getelementptr inbounds nuw i8, ptr %0, i64 6080
   %78 = getelementptr inbounds [8 x double], ptr %77, i64 0, i64 %10
   store double 1.000000e+00, ptr %78, align 8, !tbaa !40
   br label %284
@@ -7319,7 +7614,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   br i1 %109, label %110, label %152
 
 110:                                              ; preds = %106
-  %111 = getelementptr inbounds nuw i8, ptr %0, i64 5960
+  %111 = getelementptr inbounds nuw i8, ptr %0, i64 6152
   %112 = load ptr, ptr %111, align 8, !tbaa !28
   %113 = and i64 %108, 1
   %114 = icmp eq i64 %108, 1
@@ -7453,7 +7748,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %225 = getelementptr inbounds nuw i8, ptr %0, i64 3968
   %226 = getelementptr inbounds double, ptr %225, i64 %10
   store double %224, ptr %226, align 8, !tbaa !40
-  %227 = getelementptr inbounds nuw i8, ptr %0, i64 5504
+  %227 = getelementptr inbounds nuw i8, ptr %0, i64 5632
   %228 = getelementptr inbounds i64, ptr %227, i64 %10
   store i64 -1, ptr %228, align 8, !tbaa !30
   %229 = fcmp oeq double %99, 0.000000e+00
@@ -7481,7 +7776,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   br i1 %243, label %244, label %256
 
 244:                                              ; preds = %240
-  %245 = getelementptr inbounds nuw i8, ptr %0, i64 5960
+  %245 = getelementptr inbounds nuw i8, ptr %0, i64 6152
   %246 = load ptr, ptr %245, align 8, !tbaa !28
   %247 = getelementptr i64, ptr %246, i64 %10
   %248 = sext i1 %230 to i64
@@ -7511,12 +7806,12 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %263 = fmul <8 x double> %262, splat (double 5.000000e-01)
   %264 = load <8 x double>, ptr %89, align 64, !tbaa !26
   %265 = fadd <8 x double> %264, %263
-  %266 = fadd <8 x double> %265, splat (double -1.000000e-03)
+  %266 = fadd <8 x double> %265, splat (double -4.000000e-03)
   %267 = fcmp ult <8 x double> %260, %266
   %268 = fsub <8 x double> %264, %263
-  %269 = fadd <8 x double> %268, splat (double 1.000000e-03)
+  %269 = fadd <8 x double> %268, splat (double 4.000000e-03)
   %270 = fcmp ole <8 x double> %260, %269
-  %271 = getelementptr inbounds nuw i8, ptr %0, i64 5440
+  %271 = getelementptr inbounds nuw i8, ptr %0, i64 5568
   %272 = load <8 x i64>, ptr %271, align 64, !tbaa !26
   %273 = select <8 x i1> %270, <8 x i64> splat (i64 -1), <8 x i64> %272
   %274 = select <8 x i1> %267, <8 x i64> %273, <8 x i64> zeroinitializer
@@ -7527,7 +7822,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %279 = and <8 x i64> %272, %278
   %280 = or <8 x i64> %277, %279
   store <8 x i64> %280, ptr %271, align 64, !tbaa !26
-  %281 = getelementptr inbounds nuw i8, ptr %0, i64 5504
+  %281 = getelementptr inbounds nuw i8, ptr %0, i64 5696
   %282 = load <8 x i64>, ptr %281, align 64, !tbaa !26
   %283 = or <8 x i64> %276, %282
   store <8 x i64> %283, ptr %281, align 64, !tbaa !26
@@ -7584,7 +7879,7 @@ attributes #7 = { nounwind }
 !14 = !{!5, !6, i64 48}
 !15 = !{!5, !6, i64 8}
 !16 = !{!17, !6, i64 2304}
-!17 = !{!"_ZTS5Group", !18, i64 0, !6, i64 2304, !6, i64 2312, !6, i64 2320, !6, i64 2328, !6, i64 2336, !6, i64 2344, !7, i64 2368, !7, i64 2432, !7, i64 2816, !7, i64 3200, !7, i64 3584, !7, i64 3648, !7, i64 3712, !7, i64 3776, !7, i64 3840, !7, i64 3904, !7, i64 3968, !7, i64 4032, !7, i64 4096, !7, i64 4160, !7, i64 4224, !7, i64 4288, !7, i64 4352, !7, i64 4416, !7, i64 4480, !7, i64 4544, !7, i64 4608, !7, i64 4672, !7, i64 4736, !7, i64 4800, !7, i64 4864, !7, i64 4928, !7, i64 4992, !7, i64 5056, !7, i64 5120, !7, i64 5184, !7, i64 5248, !7, i64 5312, !7, i64 5376, !7, i64 5440, !7, i64 5504, !7, i64 5568, !7, i64 5632, !7, i64 5696, !7, i64 5824, !7, i64 5888, !11, i64 5952, !19, i64 5960}
+!17 = !{!"_ZTS5Group", !18, i64 0, !6, i64 2304, !6, i64 2312, !6, i64 2320, !6, i64 2328, !6, i64 2336, !6, i64 2344, !7, i64 2368, !7, i64 2432, !7, i64 2816, !7, i64 3200, !7, i64 3584, !7, i64 3648, !7, i64 3712, !7, i64 3776, !7, i64 3840, !7, i64 3904, !7, i64 3968, !7, i64 4032, !7, i64 4096, !7, i64 4160, !7, i64 4224, !7, i64 4288, !7, i64 4352, !7, i64 4416, !7, i64 4480, !7, i64 4544, !7, i64 4608, !7, i64 4672, !7, i64 4736, !7, i64 4800, !7, i64 4864, !7, i64 4928, !7, i64 4992, !7, i64 5056, !7, i64 5120, !7, i64 5184, !7, i64 5248, !7, i64 5312, !7, i64 5376, !7, i64 5440, !7, i64 5504, !7, i64 5568, !7, i64 5632, !7, i64 5696, !7, i64 5760, !7, i64 5824, !7, i64 5888, !7, i64 6016, !7, i64 6080, !11, i64 6144, !19, i64 6152}
 !18 = !{!"_ZTS9CookGiven", !7, i64 0, !7, i64 64, !7, i64 128, !7, i64 192, !7, i64 256, !7, i64 320, !7, i64 384, !7, i64 448, !7, i64 512, !7, i64 576, !7, i64 640, !7, i64 704, !7, i64 768, !7, i64 832, !7, i64 896, !7, i64 960, !7, i64 1024, !7, i64 1088, !7, i64 1152, !7, i64 1216, !7, i64 1280, !7, i64 1344, !7, i64 1408, !7, i64 1472, !7, i64 1536, !7, i64 1600, !7, i64 1664, !7, i64 1728, !7, i64 1792, !7, i64 1856, !7, i64 1920, !7, i64 1984, !7, i64 2048, !7, i64 2112, !7, i64 2176, !7, i64 2240}
 !19 = !{!"p1 _ZTS5Piece", !11, i64 0}
 !20 = !{!17, !6, i64 2312}
@@ -7595,7 +7890,7 @@ attributes #7 = { nounwind }
 !25 = !{!5, !9, i64 64}
 !26 = !{!7, !7, i64 0}
 !27 = !{!17, !6, i64 2344}
-!28 = !{!17, !19, i64 5960}
+!28 = !{!17, !19, i64 6152}
 !29 = !{!5, !12, i64 152}
 !30 = !{!6, !6, i64 0}
 !31 = !{!32, !6, i64 7552}
@@ -7603,7 +7898,7 @@ attributes #7 = { nounwind }
 !33 = !{!"_ZTS10PieceGiven", !7, i64 0, !7, i64 64, !7, i64 128, !7, i64 192, !7, i64 256, !7, i64 320, !7, i64 384, !7, i64 448, !7, i64 512, !7, i64 576, !7, i64 640, !7, i64 704, !7, i64 768, !7, i64 832, !7, i64 896, !7, i64 960, !7, i64 1024, !7, i64 1088, !7, i64 1152, !7, i64 1216, !7, i64 1280, !7, i64 1344, !7, i64 1408, !7, i64 1472, !7, i64 1536, !7, i64 1600, !7, i64 1664, !7, i64 1728, !7, i64 1792, !7, i64 1856, !7, i64 1920, !7, i64 1984, !7, i64 2048, !7, i64 2112, !7, i64 2176, !7, i64 2240, !7, i64 2304, !7, i64 2368, !7, i64 2432, !7, i64 2496, !7, i64 2560, !7, i64 2624, !7, i64 2688, !7, i64 2752, !7, i64 2816, !7, i64 2880}
 !34 = !{!11, !11, i64 0}
 !35 = !{!32, !11, i64 7672}
-!36 = !{!17, !11, i64 5952}
+!36 = !{!17, !11, i64 6144}
 !37 = !{!5, !6, i64 0}
 !38 = !{!5, !6, i64 176}
 !39 = !{!5, !6, i64 184}

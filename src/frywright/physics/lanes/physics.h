@@ -398,14 +398,16 @@ INLINE void solve_oil(Group &g) {
   V share = between((g.set_c + 0.5 * g.band - oil) / most(g.band, 1e-30), all(0.0), all(1.0));
   V power = g.heater * pick(banded, share, pick(g.heating, 1.0, 0.0));
   slope += pick(banded & (power > 0.0) & (power < g.heater), g.heater / most(g.band, 1e-30), 0.0);
-  V heat = g.g0 * oil_enthalpy(g, oil) + g.g1 * oil_enthalpy(g, g.old[OIL_TEMP]);
-  heat += g.g2 * oil_enthalpy(g, g.older[OIL_TEMP]);
+  // The first step after a switch takes the mean of the slopes at its ends: nothing of before the switch counts.
+  V rate = pick(g.switched, 2.0 / g.step, g.g0), then = oil_enthalpy(g, g.old[OIL_TEMP]);
+  V past = g.g1 * then + g.g2 * oil_enthalpy(g, g.older[OIL_TEMP]);
+  V heat = rate * oil_enthalpy(g, oil) + pick(g.switched, -rate * then - g.oil_slope, past);
   V capacity = oil_capacity(g, oil);
   M free = g.oil_table == 0.0;
-  put(g.now[OIL_TEMP], free, oil - (heat + taken - power) / (g.g0 * capacity + slope));
+  put(g.now[OIL_TEMP], free, oil - (heat + taken - power) / (rate * capacity + slope));
   V made = (power - g.g1 * g.old[HEATER_HEAT] - g.g2 * g.older[HEATER_HEAT]) / g.g0;
   V gone = (taken - g.g1 * g.old[ROOM_HEAT] - g.g2 * g.older[ROOM_HEAT]) / g.g0;
-  put(g.now[HEATER_HEAT], free, made);
+  put(g.now[HEATER_HEAT], free, pick(g.switched, g.old[HEATER_HEAT] + power * g.step, made));
   put(g.now[ROOM_HEAT], free, gone);
 }
 
