@@ -36,6 +36,7 @@ from frywright.rooms.cook.probe_view import fit_view
 from frywright.rooms.cook.probes import Calibrated
 from frywright.trial.at_lift import LiftFit, LiftPoint
 from frywright.trial.proof import prove_program
+from tests.calibrations import calibration
 from tests.demo import demo_store, remember_demo
 
 
@@ -255,26 +256,6 @@ def test_a_machine_is_read_back_at_the_terminal(shop, program):
 
 
 FITTED = Fitted(name="half_thickness_m", value=0.016, sd=0.0002, low=0.0156, high=0.0164, before=0.0155)
-
-
-def calibration(**changes):
-    values = {
-        "cut": "breast_half",
-        "coating": "dredge",
-        "lid": "open",
-        "half_thickness_m": 0.016,
-        "shape_n": 0.5,
-        "reference_mass_kg": 0.244,
-        "pieces_count": 3,
-        "mass_low_kg": 0.22,
-        "mass_high_kg": 0.26,
-        "oil_low_c": 150.0,
-        "oil_high_c": 165.0,
-        "start_low_c": 3.0,
-        "start_high_c": 4.0,
-        "error_k": 2.0,
-    }
-    return Calibration(**{**values, **changes})
 
 
 def made(**changes):

@@ -1,30 +1,20 @@
-"""Room Probes and its commands: file in, events, verdict and calibration out; thermometers; what is
-refused.
-"""
+"""Room Probes: file in, events, verdict and calibration out; thermometers; what is refused."""
 
 from __future__ import annotations
 
 import io
-import json
-import threading
-from types import SimpleNamespace
 
 import pytest
 from fastapi.testclient import TestClient
-from typer.testing import CliRunner
 
 from frywright.calibrate.readings import read_log
-from frywright.cli.main import app
 from frywright.ledger.attachments import Attachments
 from frywright.ledger.facts.probing import CalibrationKept
 from frywright.ledger.store import Store
-from frywright.model.calibration import Calibration
-from frywright.model.errors import DataError, InputError, RecordError
+from frywright.model.errors import InputError, RecordError
 from frywright.model.food import Food
 from frywright.rooms import hall
 from frywright.rooms.clock import now
-from frywright.rooms.cook import logs as logs_kept
-from frywright.rooms.cook.logs import keep_log
 from frywright.rooms.cook.probe_view import probe_view
 from frywright.rooms.cook.probes import ProbeAsk, calibrate, keep_calibration, tell
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
@@ -33,8 +23,7 @@ from frywright.trial.kitchens import demo_log, demo_text
 from frywright.verdicts.place import place_named
 from frywright.voice.tongue import translator
 from frywright.web.app import make_app
-from frywright.web.jobs import Job
-from frywright.web.pages import probes
+from tests.calibrations import calibration
 
 HOST = "http://127.0.0.1"
 CHANNELS = ("Breast 1 (°F)", "Breast 2 (°F)", "Breast 3 (°F)")
@@ -212,30 +201,14 @@ def test_fewer_than_three_pieces_are_no_evidence():
     """Two probed pieces calibrate, but stay scouting; so do a heavier piece, hotter oil and a warmer
     start.
     """
-    values = {
-        "cut": "breast_half",
-        "coating": "dredge",
-        "lid": "open",
-        "half_thickness_m": 0.016,
-        "shape_n": 0.5,
-        "reference_mass_kg": 0.244,
-        "pieces_count": 3,
-        "mass_low_kg": 0.22,
-        "mass_high_kg": 0.26,
-        "oil_low_c": 150.0,
-        "oil_high_c": 165.0,
-        "start_low_c": 3.0,
-        "start_high_c": 4.0,
-        "error_k": 2.0,
-    }
     inside = ((150.0, 165.0), 4.0)
-    assert Calibration(**values).outside(0.25, *inside) == ()
-    assert len(Calibration(**{**values, "pieces_count": 2}).outside(0.25, *inside)) == 1
-    assert Calibration(**values).outside(0.30, *inside)
-    assert Calibration(**values).outside(0.25, (150.0, 180.0), 4.0)
-    assert Calibration(**values).outside(0.25, (150.0, 165.0), 9.0)
+    assert calibration().outside(0.25, *inside) == ()
+    assert len(calibration(pieces_count=2).outside(0.25, *inside)) == 1
+    assert calibration().outside(0.30, *inside)
+    assert calibration().outside(0.25, (150.0, 180.0), 4.0)
+    assert calibration().outside(0.25, (150.0, 165.0), 9.0)
     with pytest.raises(InputError, match="open or pressure"):
-        Calibration(**{**values, "lid": "ajar"})
+        calibration(lid="ajar")
 
 
 @pytest.mark.slow
@@ -494,199 +467,3 @@ def test_originals_are_kept_byte_for_byte(tmp_path):
         kept.open(name)
     with pytest.raises(RecordError, match="not the name"):
         kept.open("../../etc/passwd")
-
-
-@pytest.fixture
-def files(tmp_path):
-    (tmp_path / "kitchen.toml").write_text(demo_text(), "utf-8")
-    (tmp_path / "log.csv").write_bytes(demo_log())
-    return tmp_path
-
-
-def run(*words, code=0):
-    result = CliRunner().invoke(app, [str(w) for w in words])
-    assert result.exit_code == code, result.output
-    return result.stdout
-
-
-def test_read_by_command(files):
-    """Events, verdicts and a report by command; JSON carries inside units."""
-    told = json.loads(
-        run("probe", "read", files / "kitchen.toml", files / "log.csv", "--json", "--report", files / "r.pdf")
-    )
-    assert told["loads"][0]["drop_s"] == pytest.approx(1655.0, abs=3.0)
-    assert [v["outcome"] for v in told["verdicts"]] == ["unknown"] * 3
-    assert (files / "r.pdf").read_bytes().startswith(b"%PDF")
-    assert "reads 5.0 °F high" in run("probe", "read", files / "kitchen.toml", files / "log.csv")
-
-
-@pytest.mark.slow
-def test_calibrate_by_command_makes_a_kitchen_file(files):
-    """The table printed goes into the kitchen file, and the kitchen reads it."""
-    probed = [
-        w
-        for c, m in zip(CHANNELS, ("203g", "220g", "240g"), strict=True)
-        for w in ("--probed", f"{c}=breast_half:{m}")
-    ]
-    text = run(
-        "probe", "calibrate", files / "kitchen.toml", files / "log.csv", "--program", "bone-in alder", *probed
-    )
-    table = text[text.index("[[calibration]]") :]
-    (files / "kitchen.toml").write_text(demo_text() + "\n" + table, "utf-8")
-    told = json.loads(run("cook", "simulate", files / "kitchen.toml", "--program", "bone-in alder", "--json"))
-    outcomes = {v["piece"]: v["outcome"] for v in told["verdicts"]}
-    assert "meets" in outcomes.values()
-
-
-def test_sample_check_and_hold_by_command(files):
-    """Sampling, a failed check and a hold study by command."""
-    told = json.loads(
-        run(
-            "probe",
-            "sample",
-            files / "kitchen.toml",
-            "178F 176F,181F,179 177 180 175 183",
-            "--program",
-            "bone-in alder",
-            "--checked",
-            "--json",
-        )
-    )
-    assert (told["outcome"], told["program"], told["version"]) == ("passes", "bone-in alder", 3)
-    check = (
-        "probe",
-        "check",
-        files / "kitchen.toml",
-        "--store",
-        files / "s.db",
-        "--thermometer",
-        "P1",
-        "--json",
-    )
-    assert json.loads(run(*check, "--ice", "32F"))["outcome"] == "good"
-    assert json.loads(run(*check, "--ice", "40F"))["outcome"] == "failed"
-    (files / "hold.csv").write_text(
-        "repeat;minute;core_f;crust\n"
-        + "".join(f"r{i};{m};150;{9 - m // 30}\n" for i in range(5) for m in (15, 30, 60, 90))
-    )
-    assert (
-        json.loads(run("probe", "hold", files / "kitchen.toml", files / "hold.csv", "--json"))["life_s"]
-        == 3600.0
-    )
-
-
-def test_lid_kettle_and_heat_up_by_command(files):
-    """Without probed pieces the lid and the heater come out: 12 psi, 10 kW and 6 W/K made the demo log. A
-    heat-up a third slower than the first day's hints at low voltage."""
-    told = json.loads(
-        run(
-            "probe",
-            "calibrate",
-            files / "kitchen.toml",
-            files / "log.csv",
-            "--program",
-            "bone-in alder",
-            "--json",
-        )
-    )
-    assert told["parameters"][0]["value"] == pytest.approx(82737.0, abs=500.0)
-    assert told["kettle"]["heater_w"] == pytest.approx(10000.0, rel=0.03)
-    assert told["kettle"]["loss_w_k"] == pytest.approx(6.0, rel=0.05)
-    for name, rate in (("first.csv", 0.2), ("now.csv", 0.15)):
-        (files / name).write_text(
-            "s;Oil °C\n" + "".join(f"{t};{20 + rate * t:.1f}\n" for t in range(0, 1100, 2)), "utf-8"
-        )
-    told = json.loads(
-        run(
-            "probe",
-            "heat-up",
-            files / "kitchen.toml",
-            files / "now.csv",
-            files / "first.csv",
-            "--fryer",
-            "alder",
-            "--json",
-        )
-    )
-    assert told["ratio"] == pytest.approx(4 / 3, rel=0.01)
-    assert "208 V" in told["hint"]
-
-
-def kept_log(store, text):
-    """A log of oil readings without a unit, kept beside the store."""
-    return keep_log(store, io.BytesIO(text), "oil.csv")
-
-
-@pytest.fixture
-def logs(store):
-    return probes.Logs(SimpleNamespace(store=store))
-
-
-PLAIN = b"s;Oil\n" + b"".join(b"%d;150.0\n" % t for t in range(0, 4000, 2))
-
-
-def test_a_small_log_is_read_at_once_and_a_large_one_in_the_background(store, logs, monkeypatch):
-    """Both with the answers given: 150 said to be °F is 65.6 °C. The large one hands back a job whose work
-    goes on after the answer, with its progress, and is then the log.
-    """
-    item, told = kept_log(store, PLAIN), {"unit": "f"}
-    small = logs.get(item, told)
-    assert small.channels[0].values[0] == pytest.approx(65.56, abs=0.01)
-    assert logs.get(item, {}).channels[0].values[0] == 150.0
-
-    go, shares = threading.Event(), []
-
-    def reading(stream, name, answers, progress, size_bytes):
-        assert go.wait(60)
-        return read_log(stream, name, answers, lambda s: (shares.append(s), progress(s)), size_bytes)
-
-    monkeypatch.setattr(logs_kept, "read_log", reading)
-    monkeypatch.setattr(probes, "INLINE_BYTES", len(PLAIN) - 1)
-    large = probes.Logs(logs.context)
-    job = large.get(item, told)
-    assert isinstance(job, Job)
-    assert not job.done
-    assert large.get(item, told) is job
-    go.set()
-    while not job.done:
-        threading.Event().wait(0.01)
-    assert job.error is None
-    assert shares and max(shares) == pytest.approx(1.0)
-    found = large.get(item, told)
-    assert found.channels[0].values[0] == pytest.approx(65.56, abs=0.01)
-    assert large.get(item, told) is found
-
-
-def test_a_page_waits_while_a_large_log_is_read(client, store, monkeypatch):
-    """How far it is, and the page comes again by itself; read through, it shows the log."""
-    item, go = kept_log(store, PLAIN), threading.Event()
-
-    def reading(stream, name, answers, progress, size_bytes):
-        progress(0.25)
-        assert go.wait(60)
-        return read_log(stream, name, answers, progress, size_bytes)
-
-    monkeypatch.setattr(logs_kept, "read_log", reading)
-    monkeypatch.setattr(probes, "INLINE_BYTES", len(PLAIN) - 1)
-    address = f"/cook/probes/{item.number}"
-    waits = client.get(address)
-    assert waits.status_code == 200
-    assert 'http-equiv="refresh"' in waits.text and "oil.csv" in waits.text
-    while " 25 %" not in waits.text:
-        waits = client.get(address)
-    go.set()
-    while 'http-equiv="refresh"' in waits.text:
-        waits = client.get(address)
-    assert waits.status_code == 200 and "oil.csv" in waits.text
-
-
-def test_a_large_log_that_is_none_is_said_on_every_try(store, logs, monkeypatch):
-    """The background reading ends in the reader's own words, and the next try reads again."""
-    monkeypatch.setattr(probes, "INLINE_BYTES", 0)
-    item = kept_log(store, b"only words\nand no reading\n")
-    for _ in range(2):
-        job = logs.get(item, {})
-        while not job.done:
-            threading.Event().wait(0.01)
-        with pytest.raises(DataError):
-            logs.get(item, {})
