@@ -20,13 +20,13 @@ test: $(VENV)/.dev check  ## everything, installing what the tests need
 	$(BIN)/python -m pytest -q -n 2 --dist worksteal -m "slow and not browser"
 	$(BIN)/python -m pytest -q -n 2 --dist loadfile --no-loadscope-reorder -m browser
 
-check: $(VENV)/.dev  ## lint, types, contracts, quick tests; types and tests at the same time
+check: $(VENV)/.dev  ## lint, types, contracts, quick tests; contracts and types beside the tests
 	$(BIN)/ruff format --check src tests benchmarks scripts examples
 	$(BIN)/ruff check src tests benchmarks scripts examples
-	$(BIN)/lint-imports
 	$(MAKE) --no-print-directory -j 2 types quick
 
 types: $(VENV)/.dev
+	$(BIN)/lint-imports
 	$(BIN)/mypy
 
 quick: $(VENV)/.dev
