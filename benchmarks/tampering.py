@@ -43,6 +43,8 @@ def _altered(value: object, rng: random.Random) -> object:
     if isinstance(value, int):
         return value + rng.choice((-1, 1))
     text = str(value)
+    if not text:
+        return "x"
     place = rng.randrange(len(text))
     other = rng.choice([c for c in "0123456789abcdefxyz" if c != text[place]])
     return text[:place] + other + text[place + 1 :]
