@@ -6,6 +6,7 @@ from __future__ import annotations
 
 import datetime as dt
 import io
+import os
 import sqlite3
 import zipfile
 
@@ -318,7 +319,7 @@ def test_the_table_of_readings_rounds_nothing_up(tmp_path, clock):
     assert rows[0][header.index("entered by")] == hall.AUTHOR
 
 
-@pytest.mark.parametrize("harm", ["deleted", "changed", "folder"])
+@pytest.mark.parametrize("harm", ["deleted", "changed", "folder", "a folder of its name", "a pipe"])
 def test_an_original_that_is_gone_or_changed_is_told_everywhere(store, tmp_path, harm):
     """By verify, by backup, which keeps nothing then, and a missing one by the pack."""
     kept = keep_log(store, io.BytesIO(b"time,oil\n0,170\n"), "log.csv")
@@ -326,6 +327,12 @@ def test_an_original_that_is_gone_or_changed_is_told_everywhere(store, tmp_path,
     file = store.files / kept.fact.sha256
     if harm == "deleted":
         file.unlink()
+    elif harm == "a folder of its name":
+        file.unlink()
+        file.mkdir()
+    elif harm == "a pipe":
+        file.unlink()
+        os.mkfifo(file)
     elif harm == "changed":
         file.write_bytes(b"time,oil\n0,190\n")
     else:
@@ -394,7 +401,7 @@ def test_a_text_that_looks_like_a_hash_accuses_nobody(store):
     assert checked(store, NOON).lost == {}
 
 
-@pytest.mark.parametrize("zone", ["America/Phenix", "/etc/passwd", "../UTC", ""])
+@pytest.mark.parametrize("zone", ["America/Phenix", "/etc/passwd", "../UTC", "", "America", "x" * 400])
 def test_a_zone_that_is_none_is_refused_before_it_is_kept(tmp_path, clock, zone):
     """With the kitchen's other pages still readable; a good one is kept."""
     store = Store.file(tmp_path / "z.db", clock)

@@ -56,7 +56,7 @@ class Attachments:
         if len(name) != 64 or not all(c in "0123456789abcdef" for c in name):
             raise RecordError("{name} is not the name of a kept file.", name=repr(name))
         path = self.folder / name
-        if not path.exists():
+        if not path.is_file():  # nor a folder or a pipe, whoever put it there
             raise RecordError(
                 "The kept file {name}… is not in {folder}: it was dropped at the end of its time, or is"
                 " lost.",
@@ -64,12 +64,19 @@ class Attachments:
                 folder=self.folder,
             )
         digest = hashlib.sha256()
-        with path.open("rb") as stream:
+        try:
+            stream = path.open("rb")
             while block := stream.read(BLOCK_BYTES):
                 digest.update(block)
+        except OSError as error:
+            raise RecordError(
+                "The kept file {name}… cannot be read: {cause}", name=name[:12], cause=error
+            ) from error
         if digest.hexdigest() != name:
+            stream.close()
             raise RecordError("The kept file {name}… was changed outside the program.", name=name[:12])
-        return path.open("rb")
+        stream.seek(0)
+        return stream
 
 
 def sync_folder(folder: Path) -> None:

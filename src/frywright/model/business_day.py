@@ -31,7 +31,7 @@ def business_time(trade: Trade, moment: dt.datetime) -> tuple[dt.date, float]:
     """Business day of a moment, and seconds since that day's midnight in the store's zone."""
     try:
         local = moment.astimezone(ZoneInfo(trade.zone))
-    except (ZoneInfoNotFoundError, ValueError) as error:
+    except (ZoneInfoNotFoundError, ValueError, OSError) as error:
         raise InputError(
             "zone", repr(trade.zone), "a time zone such as America/Denver", where="day"
         ) from error
