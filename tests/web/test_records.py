@@ -18,6 +18,7 @@ from frywright.rooms.clock import now
 from frywright.rooms.kitchen import remember_kitchen
 from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
+from frywright.web.pages import records
 
 HOST = "http://127.0.0.1"
 PROBE = {
@@ -104,6 +105,21 @@ def test_a_tamper_by_hand_is_found_and_located(client, store, tmp_path):
     raw.close()
     client.post("/records/check")
     assert "The chain breaks at entry 3" in client.get("/records").text
+    assert "La cadena se rompe en la" in client.get("/records", params={"lang": "es"}).text
+
+
+def test_an_end_cut_off_between_two_looks_is_not_called_unbroken(client, store, tmp_path, monkeypatch):
+    """The page walks on from where it was, which is gone: it begins anew."""
+    monkeypatch.setattr(records, "CHECKED_AT_ONCE", 4)
+    monkeypatch.setattr("frywright.ledger.store.READ_BLOCK", 4)
+    for n in range(5):
+        hall.write(store, LogKept(name=f"n{n}", sha256="0" * 64, size_bytes=1))
+    assert "Chain checked up to entry 4 of 6" in client.get("/records", params={"lang": "en"}).text
+    with sqlite3.connect(tmp_path / "r.db") as raw:
+        raw.execute("DROP TRIGGER entry_no_delete")
+        raw.execute("DELETE FROM entry WHERE number > 2")
+    raw.close()
+    assert "Chain unbroken over 2 entries" in client.get("/records").text
 
 
 def test_trace_and_pack_refuse_nonsense_in_words(client):

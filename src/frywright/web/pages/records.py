@@ -44,17 +44,20 @@ class Chain:
     """
 
     def __init__(self, context: Context) -> None:
-        self.context, self.point, self.broken = context, Point(), ""
+        self.context, self.point = context, Point()
+        self.broken: RecordError | None = None
         self.whole_count, self.whole_at, self.whole_hash = 0, "", ""
 
     def step(self) -> None:
         """Walk on, a bounded piece at a time."""
         if self.broken:
             return
+        if self.point.number > self.context.store.last().number:
+            self.restart()  # somebody cut the end off meanwhile
         try:
             self.point = self.context.store.verify_piece(self.point, CHECKED_AT_ONCE)
         except RecordError as error:
-            self.broken = str(error)
+            self.broken = error
             return
         if self.point.number >= self.context.store.last().number:
             self.whole_count, self.whole_hash = self.point.number, self.point.hash
@@ -63,7 +66,7 @@ class Chain:
 
     def restart(self) -> None:
         """Begin from the first entry."""
-        self.point, self.broken, self.whole_count = Point(), "", 0
+        self.point, self.broken, self.whole_count = Point(), None, 0
 
 
 def router(context: Context) -> Routes:
@@ -100,7 +103,7 @@ def _add_entries(routes: Routes, context: Context, chain: Chain) -> None:
             whole=chain.whole_count,
             whole_at=chain.whole_at,
             whole_hash=chain.whole_hash,
-            broken=chain.broken,
+            broken=context.explain(request, chain.broken) if chain.broken else "",
             end=end,
             kind=kind,
             new=asked.get("new", ""),
