@@ -369,3 +369,17 @@ def test_the_plate_step_wants_its_photo_and_a_year_that_was(store, kitchen):
     for year in ("1890", "2031", "old"):
         with pytest.raises(InputError, match="1950 to"):
             nameplate.keep_plate(store, kitchen, {**PLATE, "serial": "A-2", "year": year})
+
+
+def test_readings_of_the_first_load_meet_fail_or_are_too_few(store, kitchen):
+    """Enough readings well above the limit meet it (the thermometer was compared at the calibration), one
+    below fails it, two that barely pass leave it open.
+    """
+    steps = [s.key for s in steps_for(kitchen.fryer("alder"))]
+    begun(store, kitchen, *steps[: steps.index("proof")])
+    many = "186 187 188 186 187 188 187 186 188 187"
+    sign(store, kitchen, "proof", full=many, half="169 188", back_to_back="186 166")
+    outcomes = {t.name: str(t.outcome) for t in new.commissioning_view(store, kitchen, "alder").tests}
+    assert outcomes["full load"] == "meets"
+    assert outcomes["half load"] == "unknown"
+    assert outcomes["back to back"] == "fails"

@@ -20,7 +20,7 @@ from frywright.plan.binds import Binds, Lever
 from frywright.plan.model import Drop, Plan
 from frywright.plan.replay import draw_days, replay
 from frywright.rooms.clock import now, played
-from frywright.rooms.day import day, limits, plan_view, sales, views, what_if
+from frywright.rooms.day import day, limits, plan_view, sales, twice, views, what_if
 from frywright.rooms.day import paper as day_paper
 from frywright.rooms.day.board import Board, Followed, Tap, tap_of
 from frywright.rooms.day.board_view import board_view
@@ -801,3 +801,13 @@ def test_the_largest_load_of_a_fryer_is_the_most(board):
     assert (caught.value.field, caught.value.values) == ("pieces", {"most": most})
     assert caught.value.where == board.kitchen.fryer("alder").name
     assert board.tell(Tap(key="b", pieces_count=most, **told))[1]
+
+
+def test_a_tap_is_taken_back_by_the_clock_of_its_day(board, monkeypatch):
+    """However late it came in: five seconds of the day after the tap it is taken back, a minute after not."""
+    tell(board, "drop", NOON, key="oops")
+    monkeypatch.setattr(twice, "now", lambda: now() + dt.timedelta(hours=1))
+    with pytest.raises(InputError, match="too late"):
+        tell(board, UNDO, NOON + 60, key="late", undoes="oops")
+    back, new = tell(board, UNDO, NOON + 5, key="u", undoes="oops")
+    assert new and back.fact.what == UNDO

@@ -27,6 +27,8 @@ from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.rooms.premises import name_place
 from frywright.rooms.readings import mend_reading, tell_hold, tell_probe
 from frywright.rooms.records import corrective, pack, pack_paper, reports
+from frywright.rooms.records.gathered import gather
+from frywright.rooms.records.sheets import SHEETS
 from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import translator
 from tests.paper import pages as count_of
@@ -409,3 +411,17 @@ def test_a_case_outside_the_probe_still_opens_once(store, kitchen):
     view = found.view
     assert [r.case for r in view.failing] == [case.number] * 2
     assert not any("without a corrective action" in g for g in view.gaps)
+
+
+def test_of_many_readings_the_lowest_are_printed_and_of_equal_ones_the_newest(store, kitchen, monkeypatch):
+    """In the order in which they were taken."""
+    monkeypatch.setattr(pack_paper, "MOST_ROWS", 3)
+    form = {"fryer": "alder", "product": "bone_in", "thermometer": "T1", "pieces": "16", "who": "Ana Lund"}
+    for temp in ("190", "185", "195", "190", "190"):
+        tell_probe(store, kitchen, {**form, "temp": temp}, at(kitchen, 12))
+    told = gather(store, kitchen, DAY, DAY)
+    sheet = next(s for s in SHEETS if s.fact is Reading)
+    every = told.of(Reading)
+    monkeypatch.setattr(type(told), "matters", lambda *_: False)
+    chosen = pack_paper._chosen(told, sheet, every)
+    assert [every.index(item) for item in chosen] == [1, 3, 4]
