@@ -9,6 +9,7 @@ import numpy as np
 import pytest
 
 from frywright.calibrate.analyse import analyse, shift_between
+from frywright.calibrate.channels import guess_role
 from frywright.calibrate.cycles import Advice, Control, advise, control_mean, offset_note
 from frywright.calibrate.events import Load
 from frywright.calibrate.gauge import pressed_in
@@ -259,3 +260,24 @@ def test_core_curves_are_judged_without_an_oil_channel():
     lines = ["s;Core °C", *(f"{i};{39 + 0.2 * i:.1f}" for i in range(800))]
     wrong = analyse(read_log(io.BytesIO("\n".join(lines).encode()), "log"))
     assert "scale" in {n.kind for n in wrong.notes}
+
+
+ROLES = [
+    ([111.0] * 6, "oil"),
+    ([20.0] * 2 + [170.0] * 3, "oil"),
+    ([20.0] * 3 + [170.0] * 2, "other"),
+    ([4.0] * 3 + [80.0] * 3, "core"),
+    ([44.0] * 3 + [56.0] * 3, "core"),
+    ([46.0] * 3 + [80.0] * 3, "other"),
+    ([4.0] * 6, "other"),
+    ([4.0] * 3 + [126.0] * 2, "other"),
+    ([float("nan")] * 4, "other"),
+]
+
+
+@pytest.mark.parametrize(("values", "role"), ROLES, ids=str)
+def test_a_channel_without_a_name_is_known_by_what_it_reads(values, role):
+    """Hot for half of the time is oil; cold at first and warm later a core; the rest is neither."""
+    assert str(guess_role("CH1", "c", np.array(values))[0]) == role
+    assert str(guess_role("Vat", "c", np.array(values))[0]) == "oil"
+    assert str(guess_role("CH1", "psi", np.array(values))[0]) == "gauge"

@@ -445,3 +445,15 @@ def test_gaps_are_never_bridged():
     core[:40] = np.linspace(4, 80, 40)
     time, temp = unbridged(curve(core))
     assert longest_above_s(time, temp, 79.0) == pytest.approx(169.0, abs=2.0)
+
+
+def test_the_question_ends_where_the_last_probe_does():
+    """A probe that reads on after the lift is asked to its end, one that does not to a second after it."""
+    trial, _ = trial_of(1)
+    (probed,) = trial.probes
+    for last in (trial.lift_s + 90.0, trial.lift_s - 30.0):
+        curve = replace(probed.curve, time_s=np.array([0.0, 10.0, last]), core_c=np.array([4.0, 5.0, 70.0]))
+        told = replace(trial, probes=(replace(probed, curve=curve),))
+        spans = engine_question(trial.plan, told, []).spans
+        asked = sum(span.duration_s for span in spans)
+        assert asked == pytest.approx(max(last, trial.lift_s + 1.0), abs=1e-6)

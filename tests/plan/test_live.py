@@ -14,7 +14,17 @@ from hypothesis import strategies as st
 
 from frywright.model.errors import InputError
 from frywright.plan import engine
-from frywright.plan.advice import Advice, Before, advise, bank_now, last_drops, outlook, promise, world_of
+from frywright.plan.advice import (
+    Advice,
+    Before,
+    _until_done,
+    advise,
+    bank_now,
+    last_drops,
+    outlook,
+    promise,
+    world_of,
+)
 from frywright.plan.check import broken_rules
 from frywright.plan.explain import CAUSES, explain, total
 from frywright.plan.live import Happening, State, What, played_on, state_of
@@ -315,3 +325,12 @@ def test_a_fryer_that_waits_beside_an_empty_shelf_says_why():
     assert (found.kind, found.reason.kind) == ("wait", "too_large")
     assert found.reason.values["product"] == day.items[0].name
     assert advise(day, state_of(day, shelf_of(0), 26.0), Par(), FAST)[0].reason.kind == "wait"
+
+
+def test_heat_goes_on_a_slot_where_advice_stands():
+    """In a fryer whose advice is firm and that has heat yet; never past the close, nowhere else."""
+    day = replace(kitchen_day(3), up=((0, 10), (4, 4), (0, 10)))
+    assert _until_done(day, frozenset({0, 1})).up == ((0, 11), (4, 4), (0, 10))
+    end = day.slots_count
+    late = replace(day, up=((0, end), (0, end - 1), (2, 3)))
+    assert _until_done(late, frozenset({0, 1, 2})).up == ((0, end), (0, end), (2, 4))

@@ -140,3 +140,19 @@ def test_the_inspected_establishment_is_judged_by_the_table():
         verdict = judge(curve(66.7, hold_s=hold, fat_pct=3.0), limit, Evidence(kind=EvidenceKind.PROBE))
         assert verdict.outcome is outcome
         assert (verdict.margin_s > 0) == (outcome is Outcome.MEETS)
+
+
+@pytest.mark.parametrize("over_k", [-3.0, -0.5, 0.5, 3.0])
+def test_the_margin_of_a_log_reduction_is_the_shift_that_just_makes_it(over_k):
+    """At a steady temperature 7 log take 7 D: a core held for the time that 64 degC needs has as many kelvin
+    to spare as it is above 64 (D 4.2 s at 70 degC, z 5.34 K: Murphy 2004).
+    """
+    limit = edition_on("log7_salmonella", dt.date(2026, 1, 1))
+    seconds = 7.0 * 4.2 * 10 ** ((70.0 - 64.0) / 5.34)
+    core = 64.0 + over_k
+    steady = CoreCurve(piece="x", time_s=[0.0, seconds], core_c=[core, core], lift_s=seconds)
+    verdict = judge(steady, limit, Evidence(kind=EvidenceKind.PROBE))
+    assert verdict.margin_k == pytest.approx(over_k, abs=1e-3)
+    assert verdict.values["margin_k"] == pytest.approx(abs(over_k), abs=1e-3)
+    reached = min(7.0 * 10 ** (over_k / 5.34), 12.0)  # more is shown as more than twelve
+    assert verdict.values["reached"] == pytest.approx(reached, abs=0.06)
