@@ -5,6 +5,8 @@ from __future__ import annotations
 import pytest
 
 from frywright.design.search import Candidate, Goals, binding
+from frywright.design.shape import lids_of
+from frywright.model.program import LidState
 from frywright.physics.plan import MOST_VENT_S
 
 GOALS = Goals(
@@ -59,3 +61,11 @@ def missed(kitchen, **changes):
 def test_a_goal_is_missed_beyond_its_edge_and_not_at_it(kitchen, changes, goal):
     """A twentieth of a kelvin of the margin is the search's own rounding; the first goal missed is named."""
     assert missed(kitchen, **changes) == goal
+
+
+@pytest.mark.parametrize(("stages", "lids"), [(1, "p"), (2, "pp"), (3, "opo"), (5, "opppo")])
+def test_lids_of_a_design_open_first_and_last_where_there_are_three_stages(kitchen, stages, lids):
+    """Two stages or one stay shut on a pressure fryer; an open one has no lid to shut."""
+    shut = [{"o": LidState.OPEN, "p": LidState.PRESSURE}[lid] for lid in lids]
+    assert lids_of(kitchen.fryer("alder"), stages) == shut
+    assert lids_of(kitchen.fryer("cedar"), stages) == [LidState.OPEN] * stages
