@@ -74,6 +74,13 @@ NO_DIFFERENCE: dict[str, str] = {
     "frywright/design/proof.py draw: Sub exchanged, `count - 1` → `count + 1`": (
         "More points are drawn than asked for; Sobol points keep their order, and the first ones are taken."
     ),
+    "frywright/model/errors.py Phrase.say: and, or exchanged,"
+    " `isinstance(value, str) and value` → `isinstance(value, str) or value`": (
+        "An empty text or a number is handed to the translator as well, which gives both back as they are."
+    ),
+    "frywright/web/rates.py Pauses.pause: gives None back, `return False` → `return None`": (
+        "The one who asks only asks whether it is true."
+    ),
     "frywright/cli/shop.py command.mark: gives None back, `return function` → `return None`": (
         "A command is called through the program's table of commands; nobody calls it by its name."
     ),

@@ -16,7 +16,7 @@ from frywright.model.errors import (
     SolveError,
 )
 from frywright.trial.kitchens import demo_text
-from frywright.voice.tongue import explain
+from frywright.voice.tongue import explain, translator
 
 
 def test_every_class_of_error_speaks_both_languages():
@@ -70,3 +70,11 @@ def test_problems_of_a_kitchen_file_keep_line_and_caret(language):
     assert said[1] == '    altitude_ft = "high"' and said[2] == "    ^"
     must = {"en": "  It must be a number without quotes.", "es": "  Debe ser un número sin comillas."}
     assert said[3] == must[language]
+
+
+def test_a_value_that_is_empty_stays_empty_in_every_language():
+    """The empty text stands for the head of a catalog of translations, which nobody is to read."""
+    for language in ("en", "es"):
+        told = Phrase("{what} is {value}", {"what": "", "value": 3}).say(translator(language))
+        assert "\n" not in told and "Content-Type" not in told
+        assert told.strip().endswith("3")
