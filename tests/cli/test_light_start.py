@@ -8,6 +8,9 @@ import sys
 import pytest
 
 from frywright.cli.main import ROOMS
+from frywright.cli.shop import Shop
+from frywright.model.errors import FrywrightError
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records import people
 from frywright.trial.kitchens import demo_text
 
@@ -69,7 +72,33 @@ def test_a_first_verdict_loads_no_numba_and_takes_no_steps_of_the_schema(tmp_pat
     path = tmp_path / "k.toml"
     path.write_text(demo_text(), "utf-8")
     words = ("cook", "simulate", str(path), "--program", "bone-in alder")
-    assert loaded(RUN, *words, where=tmp_path) <= {"sqlalchemy", "pydantic", "numpy", "argon2"}
+    assert loaded(RUN, *words, where=tmp_path) <= {"pydantic", "numpy"}
+
+
+def test_a_kitchen_file_read_without_a_store_is_the_kitchen_a_store_gives(tmp_path):
+    """All of it, and its site; two versions of a program, a zone that is none and a key go a store's way."""
+    path = tmp_path / "k.toml"
+    path.write_text(demo_text(), "utf-8")
+    shop = Shop(kitchen=str(path))
+    with shop.held:
+        assert shop.kitchen == remembered_kitchen(shop.store)
+        assert shop.site == remembered_kitchen(shop.store).site
+    first = demo_text().index("[[program]]")
+    later = demo_text().find("[[program]]", first + 1)
+    again = demo_text()[first:later].replace("version = 3", "version = 7")
+    path.write_text(demo_text() + again, "utf-8")
+    shop = Shop(kitchen=str(path))
+    with shop.held:
+        assert shop.kitchen == remembered_kitchen(shop.store)
+        assert 7 in [p.version for p in shop.kitchen.programs]
+    path.write_text(demo_text().replace('zone = "Etc', 'zone = "Nowhere'), "utf-8")
+    shop = Shop(kitchen=str(path))
+    with shop.held, pytest.raises(FrywrightError, match="zone"):
+        assert shop.kitchen
+    path.write_text(demo_text(), "utf-8")
+    shop = Shop(kitchen=str(path), site="elsewhere")
+    with shop.held, pytest.raises(FrywrightError, match="elsewhere"):
+        assert shop.kitchen
 
 
 def test_a_proof_loads_no_statistics_of_scipy(tmp_path):

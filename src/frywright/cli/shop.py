@@ -75,9 +75,28 @@ class Shop:
         NoKitchenError
             The store holds none yet: nothing is invented for it.
         """
+        if self._alone is not None:
+            return self._alone
         from frywright.rooms.kitchen import remembered_kitchen
 
         return remembered_kitchen(self._home)
+
+    @cached_property
+    def _alone(self) -> Kitchen | None:
+        """The kitchen of a file, for which no store need be opened; None where a store's is asked for, or the
+        file holds several versions of a program, which a store puts in order.
+        """
+        named = self._kitchen or self.where
+        if self.key or is_store(named):
+            return None
+        from frywright.catalog.kitchen import parse_kitchen
+        from frywright.model.business_day import business_time, usual_trade
+        from frywright.rooms.clock import now
+        from frywright.trial.kitchens import read_text
+
+        made = parse_kitchen(read_text(Path(named)), named)
+        business_time(usual_trade(made), now())  # a zone that is none is refused, as a store refuses it
+        return made if len({p.name for p in made.programs}) == len(made.programs) else None
 
     @cached_property
     def _home(self) -> Store:
@@ -102,12 +121,15 @@ class Shop:
     @property
     def site(self) -> Site | None:
         """The site of a kitchen that is there to be read: errors are told in its language and units."""
-        from frywright.rooms.kitchen import has_kitchen
-
         named = self._kitchen or self.where
         try:
-            known = "kitchen" in self.__dict__ or "://" in named or Path(named).exists()
-            return self.kitchen.site if known and has_kitchen(self._home) else None
+            if not ("kitchen" in self.__dict__ or "://" in named or Path(named).exists()):
+                return None
+            if self._alone is None:
+                from frywright.rooms.kitchen import has_kitchen
+
+                return self.kitchen.site if has_kitchen(self._home) else None
+            return self._alone.site
         except FrywrightError:
             return None
 
