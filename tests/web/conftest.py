@@ -22,7 +22,8 @@ def well_answered(answer: httpx.Response) -> None:
     """
     assert "location" not in answer.headers or answer.status_code in GOES_ON, answer
     assert answer.status_code in (*DONE, *REFUSED), answer
-    if answer.headers.get("content-type", "").startswith("application/json"):
+    kind = answer.headers.get("content-type", "").partition(";")[0]
+    if kind == "application/json":
         told = answer.json()
         assert told is not None, answer
         if isinstance(told, dict) and "ok" in told:
