@@ -1,4 +1,4 @@
-; Kernels of source sha256 eb4f2bd5d15fc275d752c43b34d066d2b464434b2fe32f887d60829bdec2ac11
+; Kernels of source sha256 c21e2d3cbaeefa9fe1f86c85cecc8510a8eac17db5b13e1d1b20f21be333a0e5
 ; Signatures {"fresh": [[{"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}], {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}], "imagine": [["q", "q", "q", ["<f8", 2], ["<f8", 2], {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}, "q"], ["<i8", 3]], "rollout": [[{"of": ["q", "q", "q", "d"]}, ["<i8", 3], {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}, ["<f8", 2], {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}, {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}], {"of": ["q", "q", "d", "d"]}], "play": [[["<i8", 2], ["<f8", 2], {"of": ["q", "q", "q", "d", "q", "q"]}, {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}, ["<f8", 2], {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}, {"of": [["<i8", 2], ["<i8", 3]]}, ["<f8", 1]], "0"], "play_rule": [[["<i8", 3], {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}, ["<f8", 2]], "0"], "believe": [[["<f8", 2], {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}, {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}], "0"], "start": [["q", "q", "q", "q", {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}, {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}, ["<f8", 1]], "b"], "needs": [["q", {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}, {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}], "b"], "may_filter": [["q", "q", {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}, {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}], "b"], "may_drop": [["q", "q", "q", "q", {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}, {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}], "b"], "rule_action": [["q", "q", "b", {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}, {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}], {"of": ["q", "q"]}]}
 @n0 = internal unnamed_addr global ptr null, align 8
 @n1 = internal constant [1 x i8] zeroinitializer
@@ -4393,8 +4393,8 @@ B0.endif:
   %or.cond15.i = select i1 %or.cond.i, i1 true, i1 %.54.i.i
   br i1 %or.cond15.i, label %B0.endif.if.if, label %B0.endif.endif.endif.endif.endif.endif.i.i
 
-B314:
-  %lsr.iv = phi i64 [ %2, %B314.preheader512 ], [ %lsr.iv.next, %in0..exit.thread ]
+B304:
+  %lsr.iv = phi i64 [ %2, %B304.preheader512 ], [ %lsr.iv.next, %in0..exit.thread ]
   call void @llvm.lifetime.start.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.start.p0(ptr nonnull %excinfo.1.i.i132)
   store ptr null, ptr %excinfo.1.i.i132, align 8
@@ -4406,8 +4406,8 @@ in0..exit.thread:
   call void @llvm.lifetime.end.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i.i132)
   %lsr.iv.next = add i64 %lsr.iv, -1
-  %.755 = icmp sgt i64 %lsr.iv.next, 2
-  br i1 %.755, label %B314, label %B984
+  %.749 = icmp sgt i64 %lsr.iv.next, 2
+  br i1 %.749, label %B304, label %B980
 
 in0..exit:
   %.18.i = icmp sgt i32 %.10.i, 0
@@ -4415,13 +4415,13 @@ in0..exit:
   %.19.i = select i1 %.18.i, ptr %.11.i, ptr undef
   call void @llvm.lifetime.end.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i.i132)
-  br label %B314.if.if
+  br label %B304.if.if
 
 common.ret:
-  %common.ret.op = phi i32 [ 0, %B984 ], [ %.10.i68, %in0..exit76 ], [ 1, %B0.endif.if.if ], [ 1, %B0.endif.endif.if ], [ %.us-phi1344, %B314.if.if ], [ %.10.i.i133.lcssa.sink, %B436.if.if ], [ 1, %B436.endif.if ], [ %.us-phi1153239, %B878.if.if ]
+  %common.ret.op = phi i32 [ 0, %B980 ], [ %.10.i68, %in0..exit76 ], [ 1, %B0.endif.if.if ], [ 1, %B0.endif.endif.if ], [ %.us-phi1344, %B304.if.if ], [ %.10.i.i133.lcssa.sink, %B426.if.if ], [ 1, %B426.endif.if ], [ %.us-phi1153239, %B874.if.if ]
   ret i32 %common.ret.op
 
-B984:
+B980:
   store ptr %.7.i.i.i.i, ptr %retptr, align 8
   %retptr.repack1112 = getelementptr inbounds nuw i8, ptr %retptr, i64 8
   store ptr null, ptr %retptr.repack1112, align 8
@@ -4513,19 +4513,19 @@ B0.endif.endif.if:
 
 B0.endif.endif.endif.endif:
   %.662 = fdiv double 1.000000e+00, %.654
-  %.671 = fmul double %.569, %.662
-  %.7551297.not = icmp eq i64 %arg.count, 0
-  br i1 %.7551297.not, label %B984, label %B314.lr.ph
+  %.7491297.not = icmp eq i64 %arg.count, 0
+  br i1 %.7491297.not, label %B980, label %B304.lr.ph
 
-B314.lr.ph:
-  %.9201176.not = icmp eq i64 %arg.mean.5.0.fr, 0
-  %.1280 = sub i64 %arg.t1, %arg.t0
-  %.1280.fr = freeze i64 %.1280
-  %..1280 = tail call i64 @llvm.smax.i64(i64 %.1280.fr, i64 0)
-  %.1565 = mul i64 %arg.mean.5.1, %arg.mean.5.0.fr
-  br i1 %.9201176.not, label %B314.preheader, label %B314.lr.ph.split.us
+B304.lr.ph:
+  %.9141176.not = icmp eq i64 %arg.mean.5.0.fr, 0
+  %.1168 = fmul double %.569, %.662
+  %.1276 = sub i64 %arg.t1, %arg.t0
+  %.1276.fr = freeze i64 %.1276
+  %..1276 = tail call i64 @llvm.smax.i64(i64 %.1276.fr, i64 0)
+  %.1561 = mul i64 %arg.mean.5.1, %arg.mean.5.0.fr
+  br i1 %.9141176.not, label %B304.preheader, label %B304.lr.ph.split.us
 
-B314.preheader:
+B304.preheader:
   call void @llvm.lifetime.start.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.start.p0(ptr nonnull %excinfo.1.i.i132)
   store ptr null, ptr %excinfo.1.i.i132, align 8
@@ -4536,12 +4536,12 @@ B314.preheader:
 in0..exit48.thread:
   call void @llvm.lifetime.end.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i.i132)
-  %.755.peel.not = icmp eq i64 %arg.count, 1
-  br i1 %.755.peel.not, label %B984, label %B314.preheader512
+  %.749.peel.not = icmp eq i64 %arg.count, 1
+  br i1 %.749.peel.not, label %B980, label %B304.preheader512
 
-B314.preheader512:
+B304.preheader512:
   %2 = add i64 %arg.count, 1
-  br label %B314
+  br label %B304
 
 in0..exit48:
   %.18.i43 = icmp sgt i32 %.10.i40, 0
@@ -4549,32 +4549,32 @@ in0..exit48:
   %.19.i45 = select i1 %.18.i43, ptr %.11.i44, ptr undef
   call void @llvm.lifetime.end.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i.i132)
-  br label %B314.if.if
+  br label %B304.if.if
 
-B314.lr.ph.split.us:
-  %.13231145 = icmp sgt i64 %.1280.fr, 0
-  br i1 %.13231145, label %B314.us.us.preheader, label %B314.us.preheader
+B304.lr.ph.split.us:
+  %.13191145 = icmp sgt i64 %.1276.fr, 0
+  br i1 %.13191145, label %B304.us.us.preheader, label %B304.us.preheader
 
-B314.us.us.preheader:
-  br label %B314.us.us
+B304.us.us.preheader:
+  br label %B304.us.us
 
-B314.us.preheader:
+B304.us.preheader:
   %exitcond.peel.not = icmp eq i64 %arg.mean.5.0.fr, 1
-  br i1 %exitcond.peel.not, label %B314.us.us287.preheader, label %B314.us.preheader518
+  br i1 %exitcond.peel.not, label %B304.us.us287.preheader, label %B304.us.preheader518
 
-B314.us.preheader518:
+B304.us.preheader518:
   %3 = add i64 %arg.mean.5.0.fr, -1
   %4 = shl i64 %arg.belief.5.1, 3
   %5 = add i64 %4, 16
   %scevgep = getelementptr i8, ptr %arg.belief.4, i64 %5
-  br label %B314.us
+  br label %B304.us
 
-B314.us.us287.preheader:
+B304.us.us287.preheader:
   %6 = add i64 %arg.count, 1
-  br label %B314.us.us287
+  br label %B304.us.us287
 
-B314.us.us287:
-  %lsr.iv525 = phi i64 [ %6, %B314.us.us287.preheader ], [ %lsr.iv.next526, %B436.endif.endif.endif.us1332.peel.us ]
+B304.us.us287:
+  %lsr.iv525 = phi i64 [ %6, %B304.us.us287.preheader ], [ %lsr.iv.next526, %B426.endif.endif.endif.us1332.peel.us ]
   call void @llvm.lifetime.start.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.start.p0(ptr nonnull %excinfo.1.i.i132)
   store ptr null, ptr %excinfo.1.i.i132, align 8
@@ -4586,14 +4586,14 @@ in0..exit119.thread.us:
   call void @llvm.lifetime.end.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i.i132)
   %sunkaddr = getelementptr i8, ptr %arg.given.10.4, i64 8
-  %.1060.us1316.peel.us = load double, ptr %sunkaddr, align 8
+  %.1054.us1316.peel.us = load double, ptr %sunkaddr, align 8
   %sunkaddr532 = getelementptr i8, ptr %arg.belief.4, i64 8
-  %.1116.us1322.peel.us = load double, ptr %sunkaddr532, align 8
-  %.1117.us1323.peel.us = fadd double %.1060.us1316.peel.us, %.1116.us1322.peel.us
+  %.1110.us1322.peel.us = load double, ptr %sunkaddr532, align 8
+  %.1111.us1323.peel.us = fadd double %.1054.us1316.peel.us, %.1110.us1322.peel.us
   call void @llvm.lifetime.start.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.start.p0(ptr nonnull %excinfo.1.i.i132)
   store ptr null, ptr %excinfo.1.i.i132, align 8
-  %.10.i.i122.us = call i32 @n306(ptr nonnull %.6.i.i131, ptr nonnull %excinfo.1.i.i132, double %.1117.us1323.peel.us, double 1.000000e+00)
+  %.10.i.i122.us = call i32 @n306(ptr nonnull %.6.i.i131, ptr nonnull %excinfo.1.i.i132, double %.1111.us1323.peel.us, double 1.000000e+00)
   %cond.i.i123.us = icmp eq i32 %.10.i.i122.us, 0
   br i1 %cond.i.i123.us, label %in1..exit130.thread.us, label %in1..exit130
 
@@ -4601,22 +4601,22 @@ in1..exit130.thread.us:
   call void @llvm.lifetime.end.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i.i132)
   %sunkaddr533 = getelementptr i8, ptr %arg.given.10.4, i64 8
-  %.1171.us1326.peel.us = load double, ptr %sunkaddr533, align 8
+  %.1165.us1326.peel.us = load double, ptr %sunkaddr533, align 8
   %sunkaddr534 = getelementptr i8, ptr %.652, i64 8
-  %.1227.us1328.peel.us = load double, ptr %sunkaddr534, align 8
-  %.1229.us1329.peel.us = fmul double %.671, %.1227.us1328.peel.us
-  %.1230.us1330.peel.us = fadd double %.1171.us1326.peel.us, %.1229.us1329.peel.us
-  %.1231.us1331.peel.us = fcmp oeq double %.1230.us1330.peel.us, 0.000000e+00
-  br i1 %.1231.us1331.peel.us, label %B436.endif.if, label %B436.endif.endif.endif.us1332.peel.us
+  %.1224.us1328.peel.us = load double, ptr %sunkaddr534, align 8
+  %.1225.us1329.peel.us = fmul double %.1168, %.1224.us1328.peel.us
+  %.1226.us1330.peel.us = fadd double %.1165.us1326.peel.us, %.1225.us1329.peel.us
+  %.1227.us1331.peel.us = fcmp oeq double %.1226.us1330.peel.us, 0.000000e+00
+  br i1 %.1227.us1331.peel.us, label %B426.endif.if, label %B426.endif.endif.endif.us1332.peel.us
 
-B436.endif.endif.endif.us1332.peel.us:
+B426.endif.endif.endif.us1332.peel.us:
   %lsr.iv.next526 = add i64 %lsr.iv525, -1
-  %.755.us.us = icmp sgt i64 %lsr.iv.next526, 1
-  br i1 %.755.us.us, label %B314.us.us287, label %B984
+  %.749.us.us = icmp sgt i64 %lsr.iv.next526, 1
+  br i1 %.749.us.us, label %B304.us.us287, label %B980
 
-B314.us.us:
-  %.76112591302.us.us = phi i64 [ %.768.us.us, %B434.B312.loopexit_crit_edge.split.us.us.us ], [ 0, %B314.us.us.preheader ]
-  %.768.us.us = add nuw nsw i64 %.76112591302.us.us, 1
+B304.us.us:
+  %.75512591302.us.us = phi i64 [ %.762.us.us, %B424.B302.loopexit_crit_edge.split.us.us.us ], [ 0, %B304.us.us.preheader ]
+  %.762.us.us = add nuw nsw i64 %.75512591302.us.us, 1
   call void @llvm.lifetime.start.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.start.p0(ptr nonnull %excinfo.1.i.i132)
   store ptr null, ptr %excinfo.1.i.i132, align 8
@@ -4629,9 +4629,9 @@ in0..exit59.thread:
   %.20.i58 = load double, ptr %.6.i.i131, align 8
   call void @llvm.lifetime.end.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i.i132)
-  %.1567.us.us = mul i64 %.1565, %.76112591302.us.us
-  %7 = getelementptr i64, ptr %.6.i.i.i, i64 %.1567.us.us
-  br label %B436.us.us.us
+  %.1563.us.us = mul i64 %.1561, %.75512591302.us.us
+  %7 = getelementptr i64, ptr %.6.i.i.i, i64 %.1563.us.us
+  br label %B426.us.us.us
 
 in0..exit59:
   %.18.i54 = icmp sgt i32 %.10.i51, 0
@@ -4639,27 +4639,27 @@ in0..exit59:
   %.19.i56 = select i1 %.18.i54, ptr %.11.i55, ptr undef
   call void @llvm.lifetime.end.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i.i132)
-  br label %B314.if.if
+  br label %B304.if.if
 
-B436.us.us.us:
-  %.92611611179.us.us.us = phi i64 [ 0, %in0..exit59.thread ], [ %.933.us.us.us, %B662.B434.loopexit_crit_edge.us.us.us ]
-  %.933.us.us.us = add nuw nsw i64 %.92611611179.us.us.us, 1
-  %.1016.us.us.us = mul i64 %.92611611179.us.us.us, %arg.given.4.5.1
-  %8 = getelementptr double, ptr %arg.given.4.4, i64 %.1016.us.us.us
-  %.1020.us.us.us = getelementptr i8, ptr %8, i64 16
-  %.1021.us.us.us = load double, ptr %.1020.us.us.us, align 8
-  %.1021.us.us.us.fr = freeze double %.1021.us.us.us
-  %.1027.us.us.us = fadd double %.1021.us.us.us.fr, -1.000000e+00
+B426.us.us.us:
+  %.92011611179.us.us.us = phi i64 [ 0, %in0..exit59.thread ], [ %.927.us.us.us, %B658.B424.loopexit_crit_edge.us.us.us ]
+  %.927.us.us.us = add nuw nsw i64 %.92011611179.us.us.us, 1
+  %.1010.us.us.us = mul i64 %.92011611179.us.us.us, %arg.given.4.5.1
+  %8 = getelementptr double, ptr %arg.given.4.4, i64 %.1010.us.us.us
+  %.1014.us.us.us = getelementptr i8, ptr %8, i64 16
+  %.1015.us.us.us = load double, ptr %.1014.us.us.us, align 8
+  %.1015.us.us.us.fr = freeze double %.1015.us.us.us
+  %.1021.us.us.us = fadd double %.1015.us.us.us.fr, -1.000000e+00
   %sunkaddr535 = getelementptr i8, ptr %arg.given.10.4, i64 8
-  %.1060.us.us.us = load double, ptr %sunkaddr535, align 8
-  %.1115.us.us.us = getelementptr double, ptr %arg.belief.4, i64 %.933.us.us.us
-  %.1116.us.us.us = load double, ptr %.1115.us.us.us, align 8
-  %.1117.us.us.us = fadd double %.1060.us.us.us, %.1116.us.us.us
+  %.1054.us.us.us = load double, ptr %sunkaddr535, align 8
+  %.1109.us.us.us = getelementptr double, ptr %arg.belief.4, i64 %.927.us.us.us
+  %.1110.us.us.us = load double, ptr %.1109.us.us.us, align 8
+  %.1111.us.us.us = fadd double %.1054.us.us.us, %.1110.us.us.us
   call void @llvm.lifetime.start.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.start.p0(ptr nonnull %excinfo.1.i.i132)
   store ptr null, ptr %excinfo.1.i.i132, align 8
   store double 0.000000e+00, ptr %.6.i.i131, align 8
-  %.10.i.i = call i32 @n306(ptr nonnull %.6.i.i131, ptr nonnull %excinfo.1.i.i132, double %.1117.us.us.us, double 1.000000e+00)
+  %.10.i.i = call i32 @n306(ptr nonnull %.6.i.i131, ptr nonnull %excinfo.1.i.i132, double %.1111.us.us.us, double 1.000000e+00)
   %cond.i.i = icmp eq i32 %.10.i.i, 0
   br i1 %cond.i.i, label %in1..exit.thread, label %in1..exit
 
@@ -4668,72 +4668,72 @@ in1..exit.thread:
   call void @llvm.lifetime.end.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i.i132)
   %sunkaddr536 = getelementptr i8, ptr %arg.given.10.4, i64 8
-  %.1171.us.us.us = load double, ptr %sunkaddr536, align 8
-  %.1226.us.us.us = getelementptr double, ptr %.652, i64 %.933.us.us.us
-  %.1227.us.us.us = load double, ptr %.1226.us.us.us, align 8
-  %.1229.us.us.us = fmul double %.671, %.1227.us.us.us
-  %.1230.us.us.us = fadd double %.1171.us.us.us, %.1229.us.us.us
-  %.1231.us.us.us = fcmp oeq double %.1230.us.us.us, 0.000000e+00
-  br i1 %.1231.us.us.us, label %B436.endif.if, label %B436.endif.endif.endif.us.us.us
+  %.1165.us.us.us = load double, ptr %sunkaddr536, align 8
+  %.1223.us.us.us = getelementptr double, ptr %.652, i64 %.927.us.us.us
+  %.1224.us.us.us = load double, ptr %.1223.us.us.us, align 8
+  %.1225.us.us.us = fmul double %.1168, %.1224.us.us.us
+  %.1226.us.us.us = fadd double %.1165.us.us.us, %.1225.us.us.us
+  %.1227.us.us.us = fcmp oeq double %.1226.us.us.us, 0.000000e+00
+  br i1 %.1227.us.us.us, label %B426.endif.if, label %B426.endif.endif.endif.us.us.us
 
 in1..exit:
   %.11.i.i = load ptr, ptr %excinfo.1.i.i132, align 8
   call void @llvm.lifetime.end.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i.i132)
-  br label %B436.if.if
+  br label %B426.if.if
 
-B436.endif.endif.endif.us.us.us:
-  %.1238.us.us.us = fdiv double %.20.i.i, %.1230.us.us.us
-  %.1419.us.us.us = mul i64 %.92611611179.us.us.us, %arg.given.17.5.1
-  %9 = getelementptr i64, ptr %arg.given.17.4, i64 %.1419.us.us.us
-  %.1569.us.us.us = mul i64 %.92611611179.us.us.us, %arg.mean.5.1
-  %10 = getelementptr i64, ptr %7, i64 %.1569.us.us.us
-  %.1580.us.us.us = fmul double %.20.i58, %.1238.us.us.us
-  %11 = getelementptr double, ptr %arg.mean.4, i64 %.1569.us.us.us
-  %.1654.us.us.us = fcmp ogt double %.1027.us.us.us, 0x3EB0C6F7A0B5ED8D
-  br i1 %.1654.us.us.us, label %B664.us.us.us.us.preheader, label %B664.us1185.us.us.preheader
+B426.endif.endif.endif.us.us.us:
+  %.1234.us.us.us = fdiv double %.20.i.i, %.1226.us.us.us
+  %.1415.us.us.us = mul i64 %.92011611179.us.us.us, %arg.given.17.5.1
+  %9 = getelementptr i64, ptr %arg.given.17.4, i64 %.1415.us.us.us
+  %.1565.us.us.us = mul i64 %.92011611179.us.us.us, %arg.mean.5.1
+  %10 = getelementptr i64, ptr %7, i64 %.1565.us.us.us
+  %.1576.us.us.us = fmul double %.20.i58, %.1234.us.us.us
+  %11 = getelementptr double, ptr %arg.mean.4, i64 %.1565.us.us.us
+  %.1650.us.us.us = fcmp ogt double %.1021.us.us.us, 0x3EB0C6F7A0B5ED8D
+  br i1 %.1650.us.us.us, label %B660.us.us.us.us.preheader, label %B660.us1185.us.us.preheader
 
-B664.us1185.us.us.preheader:
-  br label %B664.us1185.us.us
+B660.us1185.us.us.preheader:
+  br label %B660.us1185.us.us
 
-B664.us.us.us.us.preheader:
-  br label %B664.us.us.us.us
+B660.us.us.us.us.preheader:
+  br label %B660.us.us.us.us
 
-B664.us1185.us.us:
-  %.132211411147.us1186.us.us = phi i64 [ %.1332.us1188.us.us, %B985.us1212.us.us ], [ %..1280, %B664.us1185.us.us.preheader ]
-  %.132911431146.us1187.us.us = phi i64 [ %.1336.us1189.us.us, %B985.us1212.us.us ], [ %arg.t0, %B664.us1185.us.us.preheader ]
-  %.1332.us1188.us.us = add nsw i64 %.132211411147.us1186.us.us, -1
-  %.1336.us1189.us.us = add i64 %.132911431146.us1187.us.us, 1
-  %.1400.us1190.us.us = icmp slt i64 %.132911431146.us1187.us.us, -1
-  %.1401.us1191.us.us = select i1 %.1400.us1190.us.us, i64 %arg.given.17.5.1, i64 0
-  %12 = getelementptr i64, ptr %9, i64 %.132911431146.us1187.us.us
+B660.us1185.us.us:
+  %.131811411147.us1186.us.us = phi i64 [ %.1328.us1188.us.us, %B981.us1212.us.us ], [ %..1276, %B660.us1185.us.us.preheader ]
+  %.132511431146.us1187.us.us = phi i64 [ %.1332.us1189.us.us, %B981.us1212.us.us ], [ %arg.t0, %B660.us1185.us.us.preheader ]
+  %.1328.us1188.us.us = add nsw i64 %.131811411147.us1186.us.us, -1
+  %.1332.us1189.us.us = add i64 %.132511431146.us1187.us.us, 1
+  %.1396.us1190.us.us = icmp slt i64 %.132511431146.us1187.us.us, -1
+  %.1397.us1191.us.us = select i1 %.1396.us1190.us.us, i64 %arg.given.17.5.1, i64 0
+  %12 = getelementptr i64, ptr %9, i64 %.132511431146.us1187.us.us
   %13 = getelementptr i8, ptr %12, i64 8
-  %.1423.us1192.us.us = getelementptr i64, ptr %13, i64 %.1401.us1191.us.us
-  %.1424.us1193.us.us = load i64, ptr %.1423.us1192.us.us, align 8
-  %.1467.us1194.us.us = icmp slt i64 %.132911431146.us1187.us.us, 0
-  %.1468.us1195.us.us = select i1 %.1467.us1194.us.us, i64 %arg.given.17.5.1, i64 0
-  %.1490.us1196.us.us = getelementptr i64, ptr %12, i64 %.1468.us1195.us.us
-  %.1491.us1197.us.us = load i64, ptr %.1490.us1196.us.us, align 8
-  %.1499.us1198.us.us = sub nsw i64 %.1424.us1193.us.us, %.1491.us1197.us.us
-  %.1542.us1199.us.us = select i1 %.1467.us1194.us.us, i64 %arg.mean.5.1, i64 0
-  %14 = getelementptr i64, ptr %10, i64 %.132911431146.us1187.us.us
-  %.1573.us1200.us.us = getelementptr i64, ptr %14, i64 %.1542.us1199.us.us
-  store i64 %.1499.us1198.us.us, ptr %.1573.us1200.us.us, align 8
-  %15 = getelementptr double, ptr %11, i64 %.132911431146.us1187.us.us
-  %.1633.us1202.us.us = getelementptr double, ptr %15, i64 %.1542.us1199.us.us
-  %.1634.us1203.us.us = load double, ptr %.1633.us1202.us.us, align 8
-  %.1637.us1204.us.us = fmul double %.1580.us.us.us, %.1634.us1203.us.us
-  %.1642.us1205.us.us = fcmp ugt double %.1637.us1204.us.us, 0.000000e+00
-  br i1 %.1642.us1205.us.us, label %B796.us1206.us.us, label %B985.us1212.us.us
+  %.1419.us1192.us.us = getelementptr i64, ptr %13, i64 %.1397.us1191.us.us
+  %.1420.us1193.us.us = load i64, ptr %.1419.us1192.us.us, align 8
+  %.1463.us1194.us.us = icmp slt i64 %.132511431146.us1187.us.us, 0
+  %.1464.us1195.us.us = select i1 %.1463.us1194.us.us, i64 %arg.given.17.5.1, i64 0
+  %.1486.us1196.us.us = getelementptr i64, ptr %12, i64 %.1464.us1195.us.us
+  %.1487.us1197.us.us = load i64, ptr %.1486.us1196.us.us, align 8
+  %.1495.us1198.us.us = sub nsw i64 %.1420.us1193.us.us, %.1487.us1197.us.us
+  %.1538.us1199.us.us = select i1 %.1463.us1194.us.us, i64 %arg.mean.5.1, i64 0
+  %14 = getelementptr i64, ptr %10, i64 %.132511431146.us1187.us.us
+  %.1569.us1200.us.us = getelementptr i64, ptr %14, i64 %.1538.us1199.us.us
+  store i64 %.1495.us1198.us.us, ptr %.1569.us1200.us.us, align 8
+  %15 = getelementptr double, ptr %11, i64 %.132511431146.us1187.us.us
+  %.1629.us1202.us.us = getelementptr double, ptr %15, i64 %.1538.us1199.us.us
+  %.1630.us1203.us.us = load double, ptr %.1629.us1202.us.us, align 8
+  %.1633.us1204.us.us = fmul double %.1576.us.us.us, %.1630.us1203.us.us
+  %.1638.us1205.us.us = fcmp ugt double %.1633.us1204.us.us, 0.000000e+00
+  br i1 %.1638.us1205.us.us, label %B792.us1206.us.us, label %B981.us1212.us.us
 
-B796.us1206.us.us:
-  %.7.i = fcmp ult double %.1637.us1204.us.us, 1.000000e+01
+B792.us1206.us.us:
+  %.7.i = fcmp ult double %.1633.us1204.us.us, 1.000000e+01
   br i1 %.7.i, label %B64.i.i, label %B0.if.i
 
 B64.i.i:
   call void @llvm.lifetime.start.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.start.p0(ptr nonnull %excinfo.1.i.i132)
-  %.27.i.i = fneg double %.1637.us1204.us.us
+  %.27.i.i = fneg double %.1633.us1204.us.us
   %.30.i.i = tail call double @llvm.exp.f64(double %.27.i.i)
   br label %B98.i.i
 
@@ -4759,86 +4759,86 @@ B98.endif.i.i:
 in3..exit.thread.i:
   call void @llvm.lifetime.end.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i.i132)
-  br label %B878.endif.us1209.us.us
+  br label %B874.endif.us1209.us.us
 
 B0.if.i:
-  %.9.i = tail call i64 @numba_poisson_ptrs(ptr %.6.i, double %.1637.us1204.us.us)
-  br label %B878.endif.us1209.us.us
+  %.9.i = tail call i64 @numba_poisson_ptrs(ptr %.6.i, double %.1633.us1204.us.us)
+  br label %B874.endif.us1209.us.us
 
 in2..exit:
   call void @llvm.lifetime.end.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i.i132)
-  br label %B878.if.if
+  br label %B874.if.if
 
-B878.endif.us1209.us.us:
-  %.1776.0183 = phi i64 [ %.9.i, %B0.if.i ], [ %X.2.0.i.i, %in3..exit.thread.i ]
-  %.1802.us1211.us.us = add nsw i64 %.1776.0183, %.1499.us1198.us.us
-  %sunkaddr537 = mul i64 %.1542.us1199.us.us, 8
+B874.endif.us1209.us.us:
+  %.1772.0183 = phi i64 [ %.9.i, %B0.if.i ], [ %X.2.0.i.i, %in3..exit.thread.i ]
+  %.1798.us1211.us.us = add nsw i64 %.1772.0183, %.1495.us1198.us.us
+  %sunkaddr537 = mul i64 %.1538.us1199.us.us, 8
   %sunkaddr538 = getelementptr inbounds i8, ptr %14, i64 %sunkaddr537
-  store i64 %.1802.us1211.us.us, ptr %sunkaddr538, align 8
-  br label %B985.us1212.us.us
+  store i64 %.1798.us1211.us.us, ptr %sunkaddr538, align 8
+  br label %B981.us1212.us.us
 
-B985.us1212.us.us:
-  %.1323.us1213.us.us = icmp sgt i64 %.132211411147.us1186.us.us, 1
-  br i1 %.1323.us1213.us.us, label %B664.us1185.us.us, label %B662.B434.loopexit_crit_edge.us.us.us
+B981.us1212.us.us:
+  %.1319.us1213.us.us = icmp sgt i64 %.131811411147.us1186.us.us, 1
+  br i1 %.1319.us1213.us.us, label %B660.us1185.us.us, label %B658.B424.loopexit_crit_edge.us.us.us
 
-B662.B434.loopexit_crit_edge.us.us.us:
-  %exitcond1623.not = icmp eq i64 %arg.mean.5.0.fr, %.933.us.us.us
-  br i1 %exitcond1623.not, label %B434.B312.loopexit_crit_edge.split.us.us.us, label %B436.us.us.us
+B658.B424.loopexit_crit_edge.us.us.us:
+  %exitcond1623.not = icmp eq i64 %arg.mean.5.0.fr, %.927.us.us.us
+  br i1 %exitcond1623.not, label %B424.B302.loopexit_crit_edge.split.us.us.us, label %B426.us.us.us
 
-B664.us.us.us.us:
-  %.132211411147.us.us.us.us = phi i64 [ %.1332.us.us.us.us, %B985.us.us.us.us ], [ %..1280, %B664.us.us.us.us.preheader ]
-  %.132911431146.us.us.us.us = phi i64 [ %.1336.us.us.us.us, %B985.us.us.us.us ], [ %arg.t0, %B664.us.us.us.us.preheader ]
-  %.1332.us.us.us.us = add nsw i64 %.132211411147.us.us.us.us, -1
-  %.1336.us.us.us.us = add i64 %.132911431146.us.us.us.us, 1
-  %.1400.us.us.us.us = icmp slt i64 %.132911431146.us.us.us.us, -1
-  %.1401.us.us.us.us = select i1 %.1400.us.us.us.us, i64 %arg.given.17.5.1, i64 0
-  %16 = getelementptr i64, ptr %9, i64 %.132911431146.us.us.us.us
+B660.us.us.us.us:
+  %.131811411147.us.us.us.us = phi i64 [ %.1328.us.us.us.us, %B981.us.us.us.us ], [ %..1276, %B660.us.us.us.us.preheader ]
+  %.132511431146.us.us.us.us = phi i64 [ %.1332.us.us.us.us, %B981.us.us.us.us ], [ %arg.t0, %B660.us.us.us.us.preheader ]
+  %.1328.us.us.us.us = add nsw i64 %.131811411147.us.us.us.us, -1
+  %.1332.us.us.us.us = add i64 %.132511431146.us.us.us.us, 1
+  %.1396.us.us.us.us = icmp slt i64 %.132511431146.us.us.us.us, -1
+  %.1397.us.us.us.us = select i1 %.1396.us.us.us.us, i64 %arg.given.17.5.1, i64 0
+  %16 = getelementptr i64, ptr %9, i64 %.132511431146.us.us.us.us
   %17 = getelementptr i8, ptr %16, i64 8
-  %.1423.us.us.us.us = getelementptr i64, ptr %17, i64 %.1401.us.us.us.us
-  %.1424.us.us.us.us = load i64, ptr %.1423.us.us.us.us, align 8
-  %.1467.us.us.us.us = icmp slt i64 %.132911431146.us.us.us.us, 0
-  %.1468.us.us.us.us = select i1 %.1467.us.us.us.us, i64 %arg.given.17.5.1, i64 0
-  %.1490.us.us.us.us = getelementptr i64, ptr %16, i64 %.1468.us.us.us.us
-  %.1491.us.us.us.us = load i64, ptr %.1490.us.us.us.us, align 8
-  %.1499.us.us.us.us = sub nsw i64 %.1424.us.us.us.us, %.1491.us.us.us.us
-  %.1542.us.us.us.us = select i1 %.1467.us.us.us.us, i64 %arg.mean.5.1, i64 0
-  %18 = getelementptr i64, ptr %10, i64 %.132911431146.us.us.us.us
-  %.1573.us.us.us.us = getelementptr i64, ptr %18, i64 %.1542.us.us.us.us
-  store i64 %.1499.us.us.us.us, ptr %.1573.us.us.us.us, align 8
-  %19 = getelementptr double, ptr %11, i64 %.132911431146.us.us.us.us
-  %.1633.us.us.us.us = getelementptr double, ptr %19, i64 %.1542.us.us.us.us
-  %.1634.us.us.us.us = load double, ptr %.1633.us.us.us.us, align 8
-  %.1637.us.us.us.us = fmul double %.1580.us.us.us, %.1634.us.us.us.us
-  %.1642.us.us.us.us = fcmp ugt double %.1637.us.us.us.us, 0.000000e+00
-  br i1 %.1642.us.us.us.us, label %B796.us.us.us.us, label %B985.us.us.us.us
+  %.1419.us.us.us.us = getelementptr i64, ptr %17, i64 %.1397.us.us.us.us
+  %.1420.us.us.us.us = load i64, ptr %.1419.us.us.us.us, align 8
+  %.1463.us.us.us.us = icmp slt i64 %.132511431146.us.us.us.us, 0
+  %.1464.us.us.us.us = select i1 %.1463.us.us.us.us, i64 %arg.given.17.5.1, i64 0
+  %.1486.us.us.us.us = getelementptr i64, ptr %16, i64 %.1464.us.us.us.us
+  %.1487.us.us.us.us = load i64, ptr %.1486.us.us.us.us, align 8
+  %.1495.us.us.us.us = sub nsw i64 %.1420.us.us.us.us, %.1487.us.us.us.us
+  %.1538.us.us.us.us = select i1 %.1463.us.us.us.us, i64 %arg.mean.5.1, i64 0
+  %18 = getelementptr i64, ptr %10, i64 %.132511431146.us.us.us.us
+  %.1569.us.us.us.us = getelementptr i64, ptr %18, i64 %.1538.us.us.us.us
+  store i64 %.1495.us.us.us.us, ptr %.1569.us.us.us.us, align 8
+  %19 = getelementptr double, ptr %11, i64 %.132511431146.us.us.us.us
+  %.1629.us.us.us.us = getelementptr double, ptr %19, i64 %.1538.us.us.us.us
+  %.1630.us.us.us.us = load double, ptr %.1629.us.us.us.us, align 8
+  %.1633.us.us.us.us = fmul double %.1576.us.us.us, %.1630.us.us.us.us
+  %.1638.us.us.us.us = fcmp ugt double %.1633.us.us.us.us, 0.000000e+00
+  br i1 %.1638.us.us.us.us, label %B792.us.us.us.us, label %B981.us.us.us.us
 
-B796.us.us.us.us:
-  %.1665.us.us.us.us = fdiv double %.1637.us.us.us.us, %.1027.us.us.us
+B792.us.us.us.us:
+  %.1661.us.us.us.us = fdiv double %.1633.us.us.us.us, %.1021.us.us.us
   call void @llvm.lifetime.start.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.start.p0(ptr nonnull %excinfo.1.i.i132)
   store ptr null, ptr %excinfo.1.i.i132, align 8
   store double 0.000000e+00, ptr %.6.i.i131, align 8
-  %.10.i68 = call i32 @n305(ptr nonnull %.6.i.i131, ptr nonnull %excinfo.1.i.i132, double %.1665.us.us.us.us, double %.1027.us.us.us)
+  %.10.i68 = call i32 @n305(ptr nonnull %.6.i.i131, ptr nonnull %excinfo.1.i.i132, double %.1661.us.us.us.us, double %.1021.us.us.us)
   %cond.i69 = icmp eq i32 %.10.i68, 0
-  br i1 %cond.i69, label %B878.us.us.us.us, label %in0..exit76
+  br i1 %cond.i69, label %B874.us.us.us.us, label %in0..exit76
 
 in0..exit76:
   %.11.i72 = load ptr, ptr %excinfo.1.i.i132, align 8
   call void @llvm.lifetime.end.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i.i132)
-  %.1681 = icmp sgt i32 %.10.i68, 0
-  %.1682 = select i1 %.1681, ptr %.11.i72, ptr undef
-  store ptr %.1682, ptr %excinfo, align 8
+  %.1677 = icmp sgt i32 %.10.i68, 0
+  %.1678 = select i1 %.1677, ptr %.11.i72, ptr undef
+  store ptr %.1678, ptr %excinfo, align 8
   br label %common.ret
 
-B878.us.us.us.us:
+B874.us.us.us.us:
   %.20.i75 = load double, ptr %.6.i.i131, align 8
   call void @llvm.lifetime.end.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i.i132)
-  %sunkaddr539 = mul i64 %.1542.us.us.us.us, 8
+  %sunkaddr539 = mul i64 %.1538.us.us.us.us, 8
   %sunkaddr540 = getelementptr inbounds i8, ptr %18, i64 %sunkaddr539
-  %.1774.us.us.us.us = load i64, ptr %sunkaddr540, align 8
+  %.1770.us.us.us.us = load i64, ptr %sunkaddr540, align 8
   %.7.i80 = fcmp ult double %.20.i75, 1.000000e+01
   br i1 %.7.i80, label %bbcont.i86, label %B0.if.i81
 
@@ -4846,12 +4846,12 @@ bbcont.i86:
   call void @llvm.lifetime.start.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.start.p0(ptr nonnull %excinfo.1.i.i132)
   %.8.i.i87 = fcmp olt double %.20.i75, 0.000000e+00
-  br i1 %.8.i.i87, label %B878.if.if.thread, label %B48.i.i88
+  br i1 %.8.i.i87, label %B874.if.if.thread, label %B48.i.i88
 
-B878.if.if.thread:
+B874.if.if.thread:
   call void @llvm.lifetime.end.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i.i132)
-  br label %B878.if.if
+  br label %B874.if.if
 
 B48.i.i88:
   %.20.i.i89 = fcmp oeq double %.20.i75, 0.000000e+00
@@ -4885,36 +4885,36 @@ in3..exit.thread.i101:
   %.13.0.ph.i102 = phi i64 [ 0, %B48.i.i88 ], [ %X.2.0.i.i94, %B98.endif.i.i97 ]
   call void @llvm.lifetime.end.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i.i132)
-  br label %B878.endif.us.us.us.us
+  br label %B874.endif.us.us.us.us
 
 B0.if.i81:
   %.9.i82 = tail call i64 @numba_poisson_ptrs(ptr %.6.i, double %.20.i75)
-  br label %B878.endif.us.us.us.us
+  br label %B874.endif.us.us.us.us
 
 in2..exit108:
   call void @llvm.lifetime.end.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i.i132)
-  br label %B878.if.if
+  br label %B874.if.if
 
-B878.endif.us.us.us.us:
-  %.1776.1222 = phi i64 [ %.9.i82, %B0.if.i81 ], [ %.13.0.ph.i102, %in3..exit.thread.i101 ]
-  %.1802.us.us.us.us = add nsw i64 %.1776.1222, %.1774.us.us.us.us
-  %sunkaddr541 = mul i64 %.1542.us.us.us.us, 8
+B874.endif.us.us.us.us:
+  %.1772.1222 = phi i64 [ %.9.i82, %B0.if.i81 ], [ %.13.0.ph.i102, %in3..exit.thread.i101 ]
+  %.1798.us.us.us.us = add nsw i64 %.1772.1222, %.1770.us.us.us.us
+  %sunkaddr541 = mul i64 %.1538.us.us.us.us, 8
   %sunkaddr542 = getelementptr i8, ptr %18, i64 %sunkaddr541
-  store i64 %.1802.us.us.us.us, ptr %sunkaddr542, align 8
-  br label %B985.us.us.us.us
+  store i64 %.1798.us.us.us.us, ptr %sunkaddr542, align 8
+  br label %B981.us.us.us.us
 
-B985.us.us.us.us:
-  %.1323.us.us.us.us = icmp sgt i64 %.132211411147.us.us.us.us, 1
-  br i1 %.1323.us.us.us.us, label %B664.us.us.us.us, label %B662.B434.loopexit_crit_edge.us.us.us
+B981.us.us.us.us:
+  %.1319.us.us.us.us = icmp sgt i64 %.131811411147.us.us.us.us, 1
+  br i1 %.1319.us.us.us.us, label %B660.us.us.us.us, label %B658.B424.loopexit_crit_edge.us.us.us
 
-B434.B312.loopexit_crit_edge.split.us.us.us:
-  %exitcond1624.not = icmp eq i64 %arg.count, %.768.us.us
-  br i1 %exitcond1624.not, label %B984, label %B314.us.us
+B424.B302.loopexit_crit_edge.split.us.us.us:
+  %exitcond1624.not = icmp eq i64 %arg.count, %.762.us.us
+  br i1 %exitcond1624.not, label %B980, label %B304.us.us
 
-B314.us:
-  %.75412511303.us = phi i64 [ %.764.us, %B434.B312.loopexit_crit_edge.split.us1334.loopexit ], [ %arg.count, %B314.us.preheader518 ]
-  %.764.us = add nsw i64 %.75412511303.us, -1
+B304.us:
+  %.74812511303.us = phi i64 [ %.758.us, %B424.B302.loopexit_crit_edge.split.us1334.loopexit ], [ %arg.count, %B304.us.preheader518 ]
+  %.758.us = add nsw i64 %.74812511303.us, -1
   call void @llvm.lifetime.start.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.start.p0(ptr nonnull %excinfo.1.i.i132)
   store ptr null, ptr %excinfo.1.i.i132, align 8
@@ -4926,60 +4926,60 @@ in0..exit119.thread:
   call void @llvm.lifetime.end.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i.i132)
   %sunkaddr543 = getelementptr i8, ptr %arg.given.10.4, i64 8
-  %.1060.us1316.peel = load double, ptr %sunkaddr543, align 8
+  %.1054.us1316.peel = load double, ptr %sunkaddr543, align 8
   %sunkaddr544 = getelementptr i8, ptr %arg.belief.4, i64 8
-  %.1116.us1322.peel = load double, ptr %sunkaddr544, align 8
-  %.1117.us1323.peel = fadd double %.1060.us1316.peel, %.1116.us1322.peel
+  %.1110.us1322.peel = load double, ptr %sunkaddr544, align 8
+  %.1111.us1323.peel = fadd double %.1054.us1316.peel, %.1110.us1322.peel
   call void @llvm.lifetime.start.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.start.p0(ptr nonnull %excinfo.1.i.i132)
   store ptr null, ptr %excinfo.1.i.i132, align 8
-  %.10.i.i122 = call i32 @n306(ptr nonnull %.6.i.i131, ptr nonnull %excinfo.1.i.i132, double %.1117.us1323.peel, double 1.000000e+00)
+  %.10.i.i122 = call i32 @n306(ptr nonnull %.6.i.i131, ptr nonnull %excinfo.1.i.i132, double %.1111.us1323.peel, double 1.000000e+00)
   %cond.i.i123 = icmp eq i32 %.10.i.i122, 0
   br i1 %cond.i.i123, label %in1..exit130.thread, label %in1..exit130
 
 in0..exit119:
-  %.us-phi = phi i32 [ %.10.i111.us, %B314.us.us287 ], [ %.10.i111, %B314.us ]
+  %.us-phi = phi i32 [ %.10.i111.us, %B304.us.us287 ], [ %.10.i111, %B304.us ]
   %.18.i114 = icmp sgt i32 %.us-phi, 0
   %.11.i115 = load ptr, ptr %excinfo.1.i.i132, align 8
   %.19.i116 = select i1 %.18.i114, ptr %.11.i115, ptr undef
   call void @llvm.lifetime.end.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i.i132)
-  br label %B314.if.if
+  br label %B304.if.if
 
 in1..exit130.thread:
   call void @llvm.lifetime.end.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i.i132)
   %sunkaddr545 = getelementptr i8, ptr %arg.given.10.4, i64 8
-  %.1171.us1326.peel = load double, ptr %sunkaddr545, align 8
+  %.1165.us1326.peel = load double, ptr %sunkaddr545, align 8
   %sunkaddr546 = getelementptr i8, ptr %.652, i64 8
-  %.1227.us1328.peel = load double, ptr %sunkaddr546, align 8
-  %.1229.us1329.peel = fmul double %.671, %.1227.us1328.peel
-  %.1230.us1330.peel = fadd double %.1171.us1326.peel, %.1229.us1329.peel
-  %.1231.us1331.peel = fcmp oeq double %.1230.us1330.peel, 0.000000e+00
-  br i1 %.1231.us1331.peel, label %B436.endif.if, label %B436.us1309.preheader
+  %.1224.us1328.peel = load double, ptr %sunkaddr546, align 8
+  %.1225.us1329.peel = fmul double %.1168, %.1224.us1328.peel
+  %.1226.us1330.peel = fadd double %.1165.us1326.peel, %.1225.us1329.peel
+  %.1227.us1331.peel = fcmp oeq double %.1226.us1330.peel, 0.000000e+00
+  br i1 %.1227.us1331.peel, label %B426.endif.if, label %B426.us1309.preheader
 
-B436.us1309.preheader:
-  br label %B436.us1309
+B426.us1309.preheader:
+  br label %B426.us1309
 
 in1..exit130:
   %.us-phi288 = phi i32 [ %.10.i.i122.us, %in0..exit119.thread.us ], [ %.10.i.i122, %in0..exit119.thread ]
   %.11.i.i125 = load ptr, ptr %excinfo.1.i.i132, align 8
   call void @llvm.lifetime.end.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i.i132)
-  br label %B436.if.if
+  br label %B426.if.if
 
-B436.us1309:
-  %lsr.iv527 = phi i64 [ 0, %B436.us1309.preheader ], [ %lsr.iv.next528, %B436.endif.endif.endif.us1332 ]
-  %.1060.us1316 = phi double [ %.1171.us1326, %B436.endif.endif.endif.us1332 ], [ %.1171.us1326.peel, %B436.us1309.preheader ]
+B426.us1309:
+  %lsr.iv527 = phi i64 [ 0, %B426.us1309.preheader ], [ %lsr.iv.next528, %B426.endif.endif.endif.us1332 ]
+  %.1054.us1316 = phi double [ %.1165.us1326, %B426.endif.endif.endif.us1332 ], [ %.1165.us1326.peel, %B426.us1309.preheader ]
   %sunkaddr547 = mul i64 %lsr.iv527, 8
   %sunkaddr548 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr547
   %sunkaddr549 = getelementptr i8, ptr %sunkaddr548, i64 16
-  %.1116.us1322 = load double, ptr %sunkaddr549, align 8
-  %.1117.us1323 = fadd double %.1060.us1316, %.1116.us1322
+  %.1110.us1322 = load double, ptr %sunkaddr549, align 8
+  %.1111.us1323 = fadd double %.1054.us1316, %.1110.us1322
   call void @llvm.lifetime.start.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.start.p0(ptr nonnull %excinfo.1.i.i132)
   store ptr null, ptr %excinfo.1.i.i132, align 8
-  %.10.i.i133 = call i32 @n306(ptr nonnull %.6.i.i131, ptr nonnull %excinfo.1.i.i132, double %.1117.us1323, double 1.000000e+00)
+  %.10.i.i133 = call i32 @n306(ptr nonnull %.6.i.i131, ptr nonnull %excinfo.1.i.i132, double %.1111.us1323, double 1.000000e+00)
   %cond.i.i134 = icmp eq i32 %.10.i.i133, 0
   br i1 %cond.i.i134, label %in1..exit141.thread, label %in1..exit141
 
@@ -4987,53 +4987,53 @@ in1..exit141.thread:
   call void @llvm.lifetime.end.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i.i132)
   %sunkaddr550 = getelementptr i8, ptr %arg.given.10.4, i64 8
-  %.1171.us1326 = load double, ptr %sunkaddr550, align 8
+  %.1165.us1326 = load double, ptr %sunkaddr550, align 8
   %20 = shl i64 %lsr.iv527, 3
   %scevgep529 = getelementptr i8, ptr %scevgep, i64 %20
-  %.1227.us1328 = load double, ptr %scevgep529, align 8
-  %.1229.us1329 = fmul double %.671, %.1227.us1328
-  %.1230.us1330 = fadd double %.1171.us1326, %.1229.us1329
-  %.1231.us1331 = fcmp oeq double %.1230.us1330, 0.000000e+00
-  br i1 %.1231.us1331, label %B436.endif.if, label %B436.endif.endif.endif.us1332
+  %.1224.us1328 = load double, ptr %scevgep529, align 8
+  %.1225.us1329 = fmul double %.1168, %.1224.us1328
+  %.1226.us1330 = fadd double %.1165.us1326, %.1225.us1329
+  %.1227.us1331 = fcmp oeq double %.1226.us1330, 0.000000e+00
+  br i1 %.1227.us1331, label %B426.endif.if, label %B426.endif.endif.endif.us1332
 
 in1..exit141:
   %.11.i.i136 = load ptr, ptr %excinfo.1.i.i132, align 8
   call void @llvm.lifetime.end.p0(ptr nonnull %.6.i.i131)
   call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i.i132)
-  br label %B436.if.if
+  br label %B426.if.if
 
-B436.endif.endif.endif.us1332:
+B426.endif.endif.endif.us1332:
   %lsr.iv.next528 = add nuw nsw i64 %lsr.iv527, 1
   %exitcond.not = icmp eq i64 %3, %lsr.iv.next528
-  br i1 %exitcond.not, label %B434.B312.loopexit_crit_edge.split.us1334.loopexit, label %B436.us1309
+  br i1 %exitcond.not, label %B424.B302.loopexit_crit_edge.split.us1334.loopexit, label %B426.us1309
 
-B434.B312.loopexit_crit_edge.split.us1334.loopexit:
-  %.755.us = icmp sgt i64 %.75412511303.us, 1
-  br i1 %.755.us, label %B314.us, label %B984
+B424.B302.loopexit_crit_edge.split.us1334.loopexit:
+  %.749.us = icmp sgt i64 %.74812511303.us, 1
+  br i1 %.749.us, label %B304.us, label %B980
 
-B314.if.if:
+B304.if.if:
   %excinfo.3.3 = phi ptr [ %.19.i56, %in0..exit59 ], [ %.19.i116, %in0..exit119 ], [ %.19.i45, %in0..exit48 ], [ %.19.i, %in0..exit ]
   %.us-phi1344 = phi i32 [ %.10.i51, %in0..exit59 ], [ %.us-phi, %in0..exit119 ], [ %.10.i40, %in0..exit48 ], [ %.10.i, %in0..exit ]
-  %.810 = icmp sgt i32 %.us-phi1344, 0
-  %.811 = select i1 %.810, ptr %excinfo.3.3, ptr undef
-  store ptr %.811, ptr %excinfo, align 8
+  %.804 = icmp sgt i32 %.us-phi1344, 0
+  %.805 = select i1 %.804, ptr %excinfo.3.3, ptr undef
+  store ptr %.805, ptr %excinfo, align 8
   br label %common.ret
 
-B436.if.if:
+B426.if.if:
   %.10.i.i133.lcssa.sink = phi i32 [ %.10.i.i133, %in1..exit141 ], [ %.us-phi288, %in1..exit130 ], [ %.10.i.i, %in1..exit ]
   %.11.i.i136.sink = phi ptr [ %.11.i.i136, %in1..exit141 ], [ %.11.i.i125, %in1..exit130 ], [ %.11.i.i, %in1..exit ]
-  %.1130 = icmp sgt i32 %.10.i.i133.lcssa.sink, 0
-  %.1131 = select i1 %.1130, ptr %.11.i.i136.sink, ptr undef
-  store ptr %.1131, ptr %excinfo, align 8
+  %.1124 = icmp sgt i32 %.10.i.i133.lcssa.sink, 0
+  %.1125 = select i1 %.1124, ptr %.11.i.i136.sink, ptr undef
+  store ptr %.1125, ptr %excinfo, align 8
   br label %common.ret
 
-B436.endif.if:
+B426.endif.if:
   store ptr @n51, ptr %excinfo, align 8
   br label %common.ret
 
-B878.if.if:
-  %.us-phi1153239 = phi i32 [ 1, %B878.if.if.thread ], [ %.45.i.i96, %in2..exit108 ], [ %.45.i.i, %in2..exit ]
-  %21 = phi ptr [ @n75, %B878.if.if.thread ], [ null, %in2..exit108 ], [ null, %in2..exit ]
+B874.if.if:
+  %.us-phi1153239 = phi i32 [ 1, %B874.if.if.thread ], [ %.45.i.i96, %in2..exit108 ], [ %.45.i.i, %in2..exit ]
+  %21 = phi ptr [ @n75, %B874.if.if.thread ], [ null, %in2..exit108 ], [ null, %in2..exit ]
   store ptr %21, ptr %excinfo, align 8
   br label %common.ret
 }
@@ -6035,8 +6035,8 @@ define i32 @call_imagine(ptr %given, ptr %answer) {
 define internal range(i32 -1, -2) i32 @n309(ptr noalias writeonly captures(none) %retptr, ptr noalias writeonly captures(none) %excinfo, i64 %arg.where.0, i64 %arg.where.1, i64 %arg.where.2, double %arg.where.3, ptr %arg.dreams.0, ptr readnone captures(none) %arg.dreams.1, i64 %arg.dreams.2, i64 %arg.dreams.3, ptr readonly captures(none) %arg.dreams.4, i64 %arg.dreams.5.0, i64 %arg.dreams.5.1, i64 %arg.dreams.5.2, i64 %arg.dreams.6.0, i64 %arg.dreams.6.1, i64 %arg.dreams.6.2, ptr %arg.world.0.0, ptr readnone captures(none) %arg.world.0.1, i64 %arg.world.0.2, i64 %arg.world.0.3, ptr readonly captures(none) %arg.world.0.4, i64 %arg.world.0.5.0, i64 %arg.world.0.5.1, i64 %arg.world.0.6.0, i64 %arg.world.0.6.1, ptr %arg.world.1.0, ptr readnone captures(none) %arg.world.1.1, i64 %arg.world.1.2, i64 %arg.world.1.3, ptr readonly captures(none) %arg.world.1.4, i64 %arg.world.1.5.0, i64 %arg.world.1.5.1, i64 %arg.world.1.6.0, i64 %arg.world.1.6.1, ptr %arg.world.2.0, ptr readnone captures(none) %arg.world.2.1, i64 %arg.world.2.2, i64 %arg.world.2.3, ptr readonly captures(none) %arg.world.2.4, i64 %arg.world.2.5.0, i64 %arg.world.2.5.1, i64 %arg.world.2.6.0, i64 %arg.world.2.6.1, ptr %arg.world.3.0, ptr readnone captures(none) %arg.world.3.1, i64 %arg.world.3.2, i64 %arg.world.3.3, ptr readonly captures(none) %arg.world.3.4, i64 %arg.world.3.5.0, i64 %arg.world.3.5.1, i64 %arg.world.3.6.0, i64 %arg.world.3.6.1, ptr %arg.world.4.0, ptr readnone captures(none) %arg.world.4.1, i64 %arg.world.4.2, i64 %arg.world.4.3, ptr readonly captures(none) %arg.world.4.4, i64 %arg.world.4.5.0, i64 %arg.world.4.6.0, ptr %arg.world.5.0, ptr readnone captures(none) %arg.world.5.1, i64 %arg.world.5.2, i64 %arg.world.5.3, ptr captures(none) %arg.world.5.4, i64 %arg.world.5.5.0, i64 %arg.world.5.5.1, i64 %arg.world.5.6.0, i64 %arg.world.5.6.1, ptr %arg.belief.0, ptr readnone captures(none) %arg.belief.1, i64 %arg.belief.2, i64 %arg.belief.3, ptr readonly captures(none) %arg.belief.4, i64 %arg.belief.5.0, i64 %arg.belief.5.1, i64 %arg.belief.6.0, i64 %arg.belief.6.1, ptr %arg.given.0.0, ptr readnone captures(none) %arg.given.0.1, i64 %arg.given.0.2, i64 %arg.given.0.3, ptr readonly captures(none) %arg.given.0.4, i64 %arg.given.0.5.0, i64 %arg.given.0.5.1, i64 %arg.given.0.5.2, i64 %arg.given.0.6.0, i64 %arg.given.0.6.1, i64 %arg.given.0.6.2, ptr %arg.given.1.0, ptr readnone captures(none) %arg.given.1.1, i64 %arg.given.1.2, i64 %arg.given.1.3, ptr readonly captures(none) %arg.given.1.4, i64 %arg.given.1.5.0, i64 %arg.given.1.5.1, i64 %arg.given.1.5.2, i64 %arg.given.1.6.0, i64 %arg.given.1.6.1, i64 %arg.given.1.6.2, ptr %arg.given.2.0, ptr readnone captures(none) %arg.given.2.1, i64 %arg.given.2.2, i64 %arg.given.2.3, ptr readonly captures(none) %arg.given.2.4, i64 %arg.given.2.5.0, i64 %arg.given.2.5.1, i64 %arg.given.2.6.0, i64 %arg.given.2.6.1, ptr %arg.given.3.0, ptr readnone captures(none) %arg.given.3.1, i64 %arg.given.3.2, i64 %arg.given.3.3, ptr readonly captures(none) %arg.given.3.4, i64 %arg.given.3.5.0, i64 %arg.given.3.6.0, ptr %arg.given.4.0, ptr readnone captures(none) %arg.given.4.1, i64 %arg.given.4.2, i64 %arg.given.4.3, ptr readonly captures(none) %arg.given.4.4, i64 %arg.given.4.5.0, i64 %arg.given.4.5.1, i64 %arg.given.4.6.0, i64 %arg.given.4.6.1, ptr %arg.given.5.0, ptr readnone captures(none) %arg.given.5.1, i64 %arg.given.5.2, i64 %arg.given.5.3, ptr readonly captures(none) %arg.given.5.4, i64 %arg.given.5.5.0, i64 %arg.given.5.5.1, i64 %arg.given.5.6.0, i64 %arg.given.5.6.1, ptr %arg.given.6.0, ptr readnone captures(none) %arg.given.6.1, i64 %arg.given.6.2, i64 %arg.given.6.3, ptr readonly captures(none) %arg.given.6.4, i64 %arg.given.6.5.0, i64 %arg.given.6.6.0, ptr %arg.given.7.0, ptr readnone captures(none) %arg.given.7.1, i64 %arg.given.7.2, i64 %arg.given.7.3, ptr readonly captures(none) %arg.given.7.4, i64 %arg.given.7.5.0, i64 %arg.given.7.5.1, i64 %arg.given.7.6.0, i64 %arg.given.7.6.1, ptr %arg.given.8.0, ptr readnone captures(none) %arg.given.8.1, i64 %arg.given.8.2, i64 %arg.given.8.3, ptr readonly captures(none) %arg.given.8.4, i64 %arg.given.8.5.0, i64 %arg.given.8.6.0, ptr %arg.given.9.0, ptr readnone captures(none) %arg.given.9.1, i64 %arg.given.9.2, i64 %arg.given.9.3, ptr readonly captures(none) %arg.given.9.4, i64 %arg.given.9.5.0, i64 %arg.given.9.6.0, ptr %arg.given.10.0, ptr readnone captures(none) %arg.given.10.1, i64 %arg.given.10.2, i64 %arg.given.10.3, ptr readonly captures(none) %arg.given.10.4, i64 %arg.given.10.5.0, i64 %arg.given.10.6.0, double %arg.given.11, ptr %arg.given.12.0, ptr readnone captures(none) %arg.given.12.1, i64 %arg.given.12.2, i64 %arg.given.12.3, ptr readonly captures(none) %arg.given.12.4, i64 %arg.given.12.5.0, i64 %arg.given.12.5.1, i64 %arg.given.12.5.2, i64 %arg.given.12.6.0, i64 %arg.given.12.6.1, i64 %arg.given.12.6.2, ptr %arg.given.13.0, ptr readnone captures(none) %arg.given.13.1, i64 %arg.given.13.2, i64 %arg.given.13.3, ptr readonly captures(none) %arg.given.13.4, i64 %arg.given.13.5.0, i64 %arg.given.13.6.0, ptr %arg.given.14.0, ptr readnone captures(none) %arg.given.14.1, i64 %arg.given.14.2, i64 %arg.given.14.3, ptr readonly captures(none) %arg.given.14.4, i64 %arg.given.14.5.0, i64 %arg.given.14.5.1, i64 %arg.given.14.5.2, i64 %arg.given.14.6.0, i64 %arg.given.14.6.1, i64 %arg.given.14.6.2, ptr %arg.given.15.0, ptr readnone captures(none) %arg.given.15.1, i64 %arg.given.15.2, i64 %arg.given.15.3, ptr readonly captures(none) %arg.given.15.4, i64 %arg.given.15.5.0, i64 %arg.given.15.6.0, ptr %arg.given.16.0, ptr readnone captures(none) %arg.given.16.1, i64 %arg.given.16.2, i64 %arg.given.16.3, ptr readonly captures(none) %arg.given.16.4, i64 %arg.given.16.5.0, i64 %arg.given.16.6.0, ptr %arg.given.17.0, ptr readnone captures(none) %arg.given.17.1, i64 %arg.given.17.2, i64 %arg.given.17.3, ptr readonly captures(none) %arg.given.17.4, i64 %arg.given.17.5.0, i64 %arg.given.17.5.1, i64 %arg.given.17.6.0, i64 %arg.given.17.6.1, ptr %arg.given.18.0, ptr readnone captures(none) %arg.given.18.1, i64 %arg.given.18.2, i64 %arg.given.18.3, ptr readonly captures(none) %arg.given.18.4, i64 %arg.given.18.5.0, i64 %arg.given.18.6.0, ptr %arg.scratch.0.0, ptr readnone captures(none) %arg.scratch.0.1, i64 %arg.scratch.0.2, i64 %arg.scratch.0.3, ptr captures(none) %arg.scratch.0.4, i64 %arg.scratch.0.5.0, i64 %arg.scratch.0.5.1, i64 %arg.scratch.0.6.0, i64 %arg.scratch.0.6.1, ptr %arg.scratch.1.0, ptr readnone captures(none) %arg.scratch.1.1, i64 %arg.scratch.1.2, i64 %arg.scratch.1.3, ptr captures(none) %arg.scratch.1.4, i64 %arg.scratch.1.5.0, i64 %arg.scratch.1.5.1, i64 %arg.scratch.1.6.0, i64 %arg.scratch.1.6.1, ptr %arg.scratch.2.0, ptr readnone captures(none) %arg.scratch.2.1, i64 %arg.scratch.2.2, i64 %arg.scratch.2.3, ptr captures(none) %arg.scratch.2.4, i64 %arg.scratch.2.5.0, i64 %arg.scratch.2.5.1, i64 %arg.scratch.2.6.0, i64 %arg.scratch.2.6.1, ptr %arg.scratch.3.0, ptr readnone captures(none) %arg.scratch.3.1, i64 %arg.scratch.3.2, i64 %arg.scratch.3.3, ptr captures(none) %arg.scratch.3.4, i64 %arg.scratch.3.5.0, i64 %arg.scratch.3.5.1, i64 %arg.scratch.3.6.0, i64 %arg.scratch.3.6.1, ptr %arg.scratch.4.0, ptr readnone captures(none) %arg.scratch.4.1, i64 %arg.scratch.4.2, i64 %arg.scratch.4.3, ptr captures(none) %arg.scratch.4.4, i64 %arg.scratch.4.5.0, i64 %arg.scratch.4.6.0, ptr %arg.scratch.5.0, ptr readnone captures(none) %arg.scratch.5.1, i64 %arg.scratch.5.2, i64 %arg.scratch.5.3, ptr captures(none) %arg.scratch.5.4, i64 %arg.scratch.5.5.0, i64 %arg.scratch.5.5.1, i64 %arg.scratch.5.6.0, i64 %arg.scratch.5.6.1) {
 B0:
   %.20.i.i = alloca { ptr, ptr, i64, i64, ptr, [1 x i64], [1 x i64] }, align 8
-  %.22.i517 = alloca double, align 8
-  %excinfo.1.i518 = alloca ptr, align 8
+  %.22.i521 = alloca double, align 8
+  %excinfo.1.i522 = alloca ptr, align 8
   %.22.i = alloca double, align 8
   %excinfo.1.i = alloca ptr, align 8
   %excinfo.1.i.i = alloca ptr, align 8
@@ -6045,10 +6045,10 @@ B0:
   store i64 0, ptr %.1633, align 8
   %excinfo.7 = alloca ptr, align 8
   store ptr null, ptr %excinfo.7, align 8
-  %.2597 = alloca ptr, align 8
-  store ptr null, ptr %.2597, align 8
-  %excinfo.15 = alloca ptr, align 8
-  store ptr null, ptr %excinfo.15, align 8
+  %.2694 = alloca ptr, align 8
+  store ptr null, ptr %.2694, align 8
+  %excinfo.16 = alloca ptr, align 8
+  store ptr null, ptr %excinfo.16, align 8
   tail call void @NRT_incref(ptr %arg.dreams.0)
   tail call void @NRT_incref(ptr %arg.world.0.0)
   tail call void @NRT_incref(ptr %arg.world.1.0)
@@ -6101,8 +6101,8 @@ B160.lr.ph.i:
   br i1 %1, label %B160.epil.preheader.i, label %B160.lr.ph.new.i
 
 B160.lr.ph.new.i:
-  %const1205 = bitcast i64 9223372036854775806 to i64
-  %unroll_iter.i = and i64 %arg.world.5.5.1, %const1205
+  %const1214 = bitcast i64 9223372036854775806 to i64
+  %unroll_iter.i = and i64 %arg.world.5.5.1, %const1214
   %2 = shl i64 %arg.belief.5.1, 3
   %3 = getelementptr i8, ptr %arg.belief.4, i64 %2
   %scevgep.i = getelementptr i8, ptr %3, i64 16
@@ -6112,38 +6112,38 @@ B160.i:
   %.593236238.i = phi i64 [ 0, %B160.lr.ph.new.i ], [ %.600.1.i, %B160.i ]
   %sunkaddr = getelementptr i8, ptr %arg.given.10.4, i64 8
   %.654.i = load double, ptr %sunkaddr, align 8
-  %sunkaddr1214 = mul i64 %.593236238.i, 8
-  %sunkaddr1215 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr1214
-  %sunkaddr1216 = getelementptr i8, ptr %sunkaddr1215, i64 8
-  %.709.i = load double, ptr %sunkaddr1216, align 8
+  %sunkaddr1223 = mul i64 %.593236238.i, 8
+  %sunkaddr1224 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr1223
+  %sunkaddr1225 = getelementptr i8, ptr %sunkaddr1224, i64 8
+  %.709.i = load double, ptr %sunkaddr1225, align 8
   %.710.i = fadd double %.654.i, %.709.i
   %.712.i = fmul double %.489.i, %.710.i
   %4 = shl i64 %.593236238.i, 3
-  %scevgep1192 = getelementptr i8, ptr %scevgep.i, i64 %4
-  %scevgep1193 = getelementptr i8, ptr %scevgep1192, i64 -8
-  %.797.i = load double, ptr %scevgep1193, align 8
+  %scevgep1201 = getelementptr i8, ptr %scevgep.i, i64 %4
+  %scevgep1202 = getelementptr i8, ptr %scevgep1201, i64 -8
+  %.797.i = load double, ptr %scevgep1202, align 8
   %.799.i = fmul double %.489.i, %.797.i
   %.800.i = fadd double %.654.i, %.799.i
   %.804.i = fdiv double %.712.i, %.800.i
-  %sunkaddr1217 = mul i64 %.593236238.i, 8
-  %sunkaddr1218 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr1217
-  store double %.804.i, ptr %sunkaddr1218, align 8
+  %sunkaddr1226 = mul i64 %.593236238.i, 8
+  %sunkaddr1227 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr1226
+  store double %.804.i, ptr %sunkaddr1227, align 8
   %.600.1.i = add nuw nsw i64 %.593236238.i, 2
   %.654.1.i = load double, ptr %sunkaddr, align 8
-  %sunkaddr1219 = mul i64 %.593236238.i, 8
-  %sunkaddr1220 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr1219
-  %sunkaddr1221 = getelementptr i8, ptr %sunkaddr1220, i64 16
-  %.709.1.i = load double, ptr %sunkaddr1221, align 8
+  %sunkaddr1228 = mul i64 %.593236238.i, 8
+  %sunkaddr1229 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr1228
+  %sunkaddr1230 = getelementptr i8, ptr %sunkaddr1229, i64 16
+  %.709.1.i = load double, ptr %sunkaddr1230, align 8
   %.710.1.i = fadd double %.654.1.i, %.709.1.i
   %.712.1.i = fmul double %.489.i, %.710.1.i
-  %.797.1.i = load double, ptr %scevgep1192, align 8
+  %.797.1.i = load double, ptr %scevgep1201, align 8
   %.799.1.i = fmul double %.489.i, %.797.1.i
   %.800.1.i = fadd double %.654.1.i, %.799.1.i
   %.804.1.i = fdiv double %.712.1.i, %.800.1.i
-  %sunkaddr1222 = mul i64 %.593236238.i, 8
-  %sunkaddr1223 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr1222
-  %sunkaddr1224 = getelementptr i8, ptr %sunkaddr1223, i64 8
-  store double %.804.1.i, ptr %sunkaddr1224, align 8
+  %sunkaddr1231 = mul i64 %.593236238.i, 8
+  %sunkaddr1232 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr1231
+  %sunkaddr1233 = getelementptr i8, ptr %sunkaddr1232, i64 8
+  store double %.804.1.i, ptr %sunkaddr1233, align 8
   %niter.ncmp.1.i = icmp eq i64 %unroll_iter.i, %.600.1.i
   br i1 %niter.ncmp.1.i, label %B276.loopexit.unr-lcssa.i, label %B160.i
 
@@ -6171,8 +6171,8 @@ B160.epil.preheader.i:
   br label %B0.endif
 
 B238:
-  %.idx3166 = shl i64 %arg.world.5.5.1, 4
-  %7 = getelementptr i8, ptr %arg.world.5.4, i64 %.idx3166
+  %.idx3156 = shl i64 %arg.world.5.5.1, 4
+  %7 = getelementptr i8, ptr %arg.world.5.4, i64 %.idx3156
   %.1181 = getelementptr double, ptr %7, i64 %.1029
   %.1182 = load double, ptr %.1181, align 8
   %.1189 = sitofp i64 %arg.where.1 to double
@@ -6279,8 +6279,8 @@ B578.i:
   %23 = shl i64 %.12111172.i, 3
   %scevgep1.i = getelementptr i8, ptr %scevgep.i27, i64 %23
   %.1273.i = load double, ptr %scevgep1.i, align 8
-  %sunkaddr1225 = getelementptr inbounds i8, ptr %27, i64 %sunkaddr4.i
-  %.1304.i = load double, ptr %sunkaddr1225, align 8
+  %sunkaddr1234 = getelementptr inbounds i8, ptr %27, i64 %sunkaddr4.i
+  %.1304.i = load double, ptr %sunkaddr1234, align 8
   %.1305.i = fadd double %.1273.i, %.1304.i
   %.1336.i = fcmp ogt double %.1305.i, %.992.i
   br i1 %.1336.i, label %B388, label %B576.i
@@ -6362,8 +6362,8 @@ B344.i:
   %37 = shl i64 %niter.i, 3
   %scevgep4.i53 = getelementptr i8, ptr %scevgep3.i52, i64 %37
   %.850.i = load i64, ptr %scevgep4.i53, align 8
-  %sunkaddr1226 = getelementptr i8, ptr %arg.given.6.4, i64 24
-  %.880.i = load i64, ptr %sunkaddr1226, align 8
+  %sunkaddr1235 = getelementptr i8, ptr %arg.given.6.4, i64 24
+  %.880.i = load i64, ptr %sunkaddr1235, align 8
   %.881.i = icmp slt i64 %.850.i, %.880.i
   br i1 %.881.i, label %B276.1.i, label %B344.1.i
 
@@ -6380,10 +6380,10 @@ B294.1.i:
   %39 = icmp slt i64 %34, 0
   %40 = select i1 %39, i64 %52, i64 0
   %41 = add i64 %40, 8
-  %scevgep1172 = getelementptr i8, ptr %scevgep.i37, i64 %41
+  %scevgep1181 = getelementptr i8, ptr %scevgep.i37, i64 %41
   %42 = shl i64 %niter.i, 3
-  %scevgep1173 = getelementptr i8, ptr %scevgep1172, i64 %42
-  %.850.1.i = load i64, ptr %scevgep1173, align 8
+  %scevgep1182 = getelementptr i8, ptr %scevgep1181, i64 %42
+  %.850.1.i = load i64, ptr %scevgep1182, align 8
   %.881.1.i = icmp slt i64 %.850.1.i, %.880.i
   br label %B344.1.i
 
@@ -6403,19 +6403,19 @@ B270.epil.preheader.i:
   br i1 %"$phi344.1.3.1.1.i", label %B276.epil.i, label %B388
 
 B276.epil.i:
-  %.706595597.epil.init.i220 = phi i64 [ %44, %B270.epil.preheader.i ], [ %arg.where.1, %B270.lr.ph.i ]
-  %.763.epil.i = icmp slt i64 %.706595597.epil.init.i220, 0
+  %.706595597.epil.init.i224 = phi i64 [ %44, %B270.epil.preheader.i ], [ %arg.where.1, %B270.lr.ph.i ]
+  %.763.epil.i = icmp slt i64 %.706595597.epil.init.i224, 0
   %.764.epil.i = select i1 %.763.epil.i, i64 %arg.given.8.5.0, i64 0
-  %45 = getelementptr i8, ptr %arg.given.8.4, i64 %.706595597.epil.init.i220
+  %45 = getelementptr i8, ptr %arg.given.8.4, i64 %.706595597.epil.init.i224
   %.778.epil.i = getelementptr i8, ptr %45, i64 %.764.epil.i
   %.779.epil.i = load i8, ptr %.778.epil.i, align 1
   %.782.epil.i = icmp eq i8 %.779.epil.i, 0
   br i1 %.782.epil.i, label %B294.epil.i, label %B388
 
 B294.epil.i:
-  %46 = icmp slt i64 %.706595597.epil.init.i220, 0
+  %46 = icmp slt i64 %.706595597.epil.init.i224, 0
   %.827.epil.i = select i1 %46, i64 %arg.world.3.5.1, i64 0
-  %47 = getelementptr i64, ptr %48, i64 %.706595597.epil.init.i220
+  %47 = getelementptr i64, ptr %48, i64 %.706595597.epil.init.i224
   %.849.epil.i = getelementptr i64, ptr %47, i64 %.827.epil.i
   %.850.epil.i = load i64, ptr %.849.epil.i, align 8
   %sunkaddr17.i41 = getelementptr i8, ptr %arg.given.6.4, i64 24
@@ -6433,8 +6433,8 @@ B270.lr.ph.i:
   br i1 %49, label %B276.epil.i, label %B270.lr.ph.new.i
 
 B270.lr.ph.new.i:
-  %const1209 = bitcast i64 9223372036854775806 to i64
-  %unroll_iter.i36 = and i64 %.342.i, %const1209
+  %const1218 = bitcast i64 9223372036854775806 to i64
+  %unroll_iter.i36 = and i64 %.342.i, %const1218
   %50 = add i64 %arg.world.3.5.1, %arg.where.1
   %51 = shl i64 %50, 3
   %scevgep.i37 = getelementptr i8, ptr %arg.world.3.4, i64 %51
@@ -6446,26 +6446,26 @@ B270.lr.ph.new.i:
 in4..exit:
   %"$phi344.1.3.1.lcssa.i" = phi i1 [ %"$phi344.1.3.1.1.i", %B348.loopexit.unr-lcssa.i ], [ %.881.epil.i, %B294.epil.i ]
   %"$phi344.1.3.1.lcssa.i.fr" = freeze i1 %"$phi344.1.3.1.lcssa.i"
-  %spec.select254 = select i1 %"$phi344.1.3.1.lcssa.i.fr", i64 %.1095, i64 %size.2.0.i
-  %spec.select255 = select i1 %"$phi344.1.3.1.lcssa.i.fr", i64 -1, i64 %choice.6.0.i
+  %spec.select258 = select i1 %"$phi344.1.3.1.lcssa.i.fr", i64 %.1095, i64 %size.2.0.i
+  %spec.select259 = select i1 %"$phi344.1.3.1.lcssa.i.fr", i64 -1, i64 %choice.6.0.i
   br label %B388
 
 B388:
-  %base.2.sroa.10.1 = phi i64 [ %size.2.0.i, %B302.i ], [ %size.2.0.i, %B168.i ], [ %size.2.0.i, %B322 ], [ %size.2.0.i, %B238 ], [ %size.2.0.i, %B158.i ], [ %.1095, %B410.i ], [ %size.2.0.i, %B270.epil.preheader.i ], [ %size.2.0.i, %B354.i ], [ %size.2.0.i, %B242.i ], [ %size.2.0.i, %B270.i ], [ %size.2.0.i, %B278 ], [ %size.2.0.i, %B112.i ], [ %.1095, %B232.endif.i ], [ %size.2.0.i, %B276.epil.i ], [ %spec.select254, %in4..exit ], [ %size.2.0.i, %B344 ], [ %size.2.0.i, %B126.i ], [ %.1095, %B576.i ], [ %size.2.0.i, %B578.i ]
-  %base.2.sroa.0.1 = phi i64 [ %choice.6.0.i, %B302.i ], [ %choice.6.0.i, %B168.i ], [ %choice.6.0.i, %B322 ], [ %choice.6.0.i, %B238 ], [ %choice.6.0.i, %B158.i ], [ %.1029, %B410.i ], [ %choice.6.0.i, %B270.epil.preheader.i ], [ %choice.6.0.i, %B354.i ], [ %choice.6.0.i, %B242.i ], [ %choice.6.0.i, %B270.i ], [ %choice.6.0.i, %B278 ], [ %choice.6.0.i, %B112.i ], [ -1, %B232.endif.i ], [ %choice.6.0.i, %B276.epil.i ], [ %spec.select255, %in4..exit ], [ %choice.6.0.i, %B344 ], [ %choice.6.0.i, %B126.i ], [ %.1029, %B576.i ], [ %choice.6.0.i, %B578.i ]
+  %base.2.sroa.10.1 = phi i64 [ %size.2.0.i, %B302.i ], [ %size.2.0.i, %B168.i ], [ %size.2.0.i, %B322 ], [ %size.2.0.i, %B238 ], [ %size.2.0.i, %B158.i ], [ %.1095, %B410.i ], [ %size.2.0.i, %B270.epil.preheader.i ], [ %size.2.0.i, %B354.i ], [ %size.2.0.i, %B242.i ], [ %size.2.0.i, %B270.i ], [ %size.2.0.i, %B278 ], [ %size.2.0.i, %B112.i ], [ %.1095, %B232.endif.i ], [ %size.2.0.i, %B276.epil.i ], [ %spec.select258, %in4..exit ], [ %size.2.0.i, %B344 ], [ %size.2.0.i, %B126.i ], [ %.1095, %B576.i ], [ %size.2.0.i, %B578.i ]
+  %base.2.sroa.0.1 = phi i64 [ %choice.6.0.i, %B302.i ], [ %choice.6.0.i, %B168.i ], [ %choice.6.0.i, %B322 ], [ %choice.6.0.i, %B238 ], [ %choice.6.0.i, %B158.i ], [ %.1029, %B410.i ], [ %choice.6.0.i, %B270.epil.preheader.i ], [ %choice.6.0.i, %B354.i ], [ %choice.6.0.i, %B242.i ], [ %choice.6.0.i, %B270.i ], [ %choice.6.0.i, %B278 ], [ %choice.6.0.i, %B112.i ], [ -1, %B232.endif.i ], [ %choice.6.0.i, %B276.epil.i ], [ %spec.select259, %in4..exit ], [ %choice.6.0.i, %B344 ], [ %choice.6.0.i, %B126.i ], [ %.1029, %B576.i ], [ %choice.6.0.i, %B578.i ]
   %.1569 = mul nsw i64 %arg.given.1.5.1, %arg.given.1.5.0
   %.1570 = add nsw i64 %.1569, 5
   %.29.i = icmp slt i64 %.1569, -5
   br i1 %.29.i, label %B388.if.if, label %B0.endif.endif.endif.i
 
 B0.endif.endif.endif.i:
-  %const1213 = bitcast i64 -1152921504606846976 to i64
-  %const1212 = bitcast i64 -2305843009213693952 to i64
-  %const1203 = bitcast i64 4611686018427387898 to i64
+  %const1222 = bitcast i64 -1152921504606846976 to i64
+  %const1221 = bitcast i64 -2305843009213693952 to i64
+  %const1212 = bitcast i64 4611686018427387898 to i64
   %.51.i = shl nuw i64 %.1570, 1
-  %54 = icmp sgt i64 %.1569, %const1203
-  %55 = add i64 %.51.i, %const1213
-  %.57.i = icmp ult i64 %55, %const1212
+  %54 = icmp sgt i64 %.1569, %const1212
+  %55 = add i64 %.51.i, %const1222
+  %.57.i = icmp ult i64 %55, %const1221
   %.58.i = or i1 %54, %.57.i
   br i1 %.58.i, label %B388.if.if, label %B0.endif.endif.endif.endif.endif.i
 
@@ -6475,21 +6475,21 @@ B0.endif.endif.endif.endif.endif.i:
   %.8.i.i.i = icmp eq ptr %.7.i.i.i, null
   br i1 %.8.i.i.i, label %B388.if.if, label %B388.endif
 
-B1022:
-  %lsr.iv948 = phi ptr [ %.6.i.i.i, %B1022.lr.ph ], [ %scevgep949, %B1252 ]
-  %.222133363349 = phi i64 [ 0, %B1022.lr.ph ], [ %.2228, %B1252 ]
-  %.2228 = add nuw nsw i64 %.222133363349, 1
-  %56 = getelementptr i8, ptr %.6.i.i.i336766, i64 %.222133363349
-  %.2286 = load i8, ptr %56, align 1
-  %.2289 = icmp eq i8 %.2286, 0
-  br i1 %.2289, label %B1252, label %B1040
+B1090:
+  %lsr.iv957 = phi ptr [ %.6.i.i.i, %B1090.lr.ph ], [ %scevgep958, %B1320 ]
+  %.231833263339 = phi i64 [ 0, %B1090.lr.ph ], [ %.2325, %B1320 ]
+  %.2325 = add nuw nsw i64 %.231833263339, 1
+  %56 = getelementptr i8, ptr %.6.i.i.i340771, i64 %.231833263339
+  %.2383 = load i8, ptr %56, align 1
+  %.2386 = icmp eq i8 %.2383, 0
+  br i1 %.2386, label %B1320, label %B1108
 
-B1040:
-  %.2350.idx = shl i64 %.222133363349, 4
-  %.2350 = getelementptr i8, ptr %.6.i.i, i64 %.2350.idx
-  %.2351 = load i64, ptr %.2350, align 8
-  %.2405 = getelementptr i8, ptr %.2350, i64 8
-  %.2406 = load i64, ptr %.2405, align 8
+B1108:
+  %.2447.idx = shl i64 %.231833263339, 4
+  %.2447 = getelementptr i8, ptr %.6.i.i, i64 %.2447.idx
+  %.2448 = load i64, ptr %.2447, align 8
+  %.2502 = getelementptr i8, ptr %.2447, i64 8
+  %.2503 = load i64, ptr %.2502, align 8
   tail call void @NRT_incref(ptr %arg.world.0.0)
   tail call void @NRT_incref(ptr %arg.world.1.0)
   tail call void @NRT_incref(ptr %arg.world.2.0)
@@ -6503,120 +6503,98 @@ B1040:
   tail call void @NRT_incref(ptr %arg.scratch.4.0)
   tail call void @NRT_incref(ptr %arg.scratch.5.0)
   tail call void @NRT_incref(ptr %arg.belief.0)
-  tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i301)
-  %.2547 = mul i64 %.222133363349, %.1859.fca.5.1.load.fr
-  %.2549 = getelementptr double, ptr %.6.i.i.i, i64 %.2547
+  tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i305)
+  %.2644 = mul i64 %.231833263339, %.1859.fca.5.1.load.fr
+  %.2646 = getelementptr double, ptr %.6.i.i.i, i64 %.2644
   tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i)
-  tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i286)
-  store ptr null, ptr %.2597, align 8
-  %.2738 = call i32 @n310(ptr nonnull %.2597, ptr nonnull %excinfo.15, i64 %arg.where.0, i64 %arg.where.1, i64 %.13.i282, i64 %low.2.0, i64 %high.2.0, i64 %.2351, i64 %.2406, ptr %arg.dreams.0, ptr %arg.dreams.1, i64 %arg.dreams.2, i64 %arg.dreams.3, ptr %arg.dreams.4, i64 %.1859.fca.5.1.load.fr, i64 %arg.dreams.5.1, i64 %arg.dreams.5.2, i64 %arg.dreams.6.0, i64 %arg.dreams.6.1, i64 %arg.dreams.6.2, ptr %arg.world.0.0, ptr %arg.world.0.1, i64 %arg.world.0.2, i64 %arg.world.0.3, ptr %arg.world.0.4, i64 %arg.world.0.5.0, i64 %arg.world.0.5.1, i64 %arg.world.0.6.0, i64 %arg.world.0.6.1, ptr %arg.world.1.0, ptr %arg.world.1.1, i64 %arg.world.1.2, i64 %arg.world.1.3, ptr %arg.world.1.4, i64 %arg.world.1.5.0, i64 %arg.world.1.5.1, i64 %arg.world.1.6.0, i64 %arg.world.1.6.1, ptr %arg.world.2.0, ptr %arg.world.2.1, i64 %arg.world.2.2, i64 %arg.world.2.3, ptr %arg.world.2.4, i64 %arg.world.2.5.0, i64 %arg.world.2.5.1, i64 %arg.world.2.6.0, i64 %arg.world.2.6.1, ptr %arg.world.3.0, ptr %arg.world.3.1, i64 %arg.world.3.2, i64 %arg.world.3.3, ptr %arg.world.3.4, i64 %arg.world.3.5.0, i64 %arg.world.3.5.1, i64 %arg.world.3.6.0, i64 %arg.world.3.6.1, ptr %arg.world.4.0, ptr %arg.world.4.1, i64 %arg.world.4.2, i64 %arg.world.4.3, ptr %arg.world.4.4, i64 %arg.world.4.5.0, i64 %arg.world.4.6.0, ptr %arg.world.5.0, ptr %arg.world.5.1, i64 %arg.world.5.2, i64 %arg.world.5.3, ptr %arg.world.5.4, i64 %arg.world.5.5.0, i64 %arg.world.5.5.1, i64 %arg.world.5.6.0, i64 %arg.world.5.6.1, ptr %arg.scratch.0.0, ptr %arg.scratch.0.1, i64 %arg.scratch.0.2, i64 %arg.scratch.0.3, ptr %arg.scratch.0.4, i64 %arg.scratch.0.5.0, i64 %arg.scratch.0.5.1, i64 %arg.scratch.0.6.0, i64 %arg.scratch.0.6.1, ptr %arg.scratch.1.0, ptr %arg.scratch.1.1, i64 %arg.scratch.1.2, i64 %arg.scratch.1.3, ptr %arg.scratch.1.4, i64 %arg.scratch.1.5.0, i64 %arg.scratch.1.5.1, i64 %arg.scratch.1.6.0, i64 %arg.scratch.1.6.1, ptr %arg.scratch.2.0, ptr %arg.scratch.2.1, i64 %arg.scratch.2.2, i64 %arg.scratch.2.3, ptr %arg.scratch.2.4, i64 %arg.scratch.2.5.0, i64 %arg.scratch.2.5.1, i64 %arg.scratch.2.6.0, i64 %arg.scratch.2.6.1, ptr %arg.scratch.3.0, ptr %arg.scratch.3.1, i64 %arg.scratch.3.2, i64 %arg.scratch.3.3, ptr %arg.scratch.3.4, i64 %arg.scratch.3.5.0, i64 %arg.scratch.3.5.1, i64 %arg.scratch.3.6.0, i64 %arg.scratch.3.6.1, ptr %arg.scratch.4.0, ptr %arg.scratch.4.1, i64 %arg.scratch.4.2, i64 %arg.scratch.4.3, ptr %arg.scratch.4.4, i64 %arg.scratch.4.5.0, i64 %arg.scratch.4.6.0, ptr %arg.scratch.5.0, ptr %arg.scratch.5.1, i64 %arg.scratch.5.2, i64 %arg.scratch.5.3, ptr %arg.scratch.5.4, i64 %arg.scratch.5.5.0, i64 %arg.scratch.5.5.1, i64 %arg.scratch.5.6.0, i64 %arg.scratch.5.6.1, ptr %arg.belief.0, ptr %arg.belief.1, i64 %arg.belief.2, i64 %arg.belief.3, ptr nonnull %arg.belief.4, i64 %arg.belief.5.0, i64 %arg.belief.5.1, i64 %arg.belief.6.0, i64 %arg.belief.6.1, ptr nonnull %.7.i.i.i.i301, ptr null, i64 %.44.i.i, i64 8, ptr %.6.i.i.i305, i64 %arg.belief.5.0, i64 %arg.belief.5.1, i64 %.47.i.i, i64 8, ptr %arg.given.0.0, ptr %arg.given.0.1, i64 %arg.given.0.2, i64 %arg.given.0.3, ptr %arg.given.0.4, i64 %arg.given.0.5.0, i64 %arg.given.0.5.1, i64 %arg.given.0.5.2, i64 %arg.given.0.6.0, i64 %arg.given.0.6.1, i64 %arg.given.0.6.2, ptr %arg.given.1.0, ptr %arg.given.1.1, i64 %arg.given.1.2, i64 %arg.given.1.3, ptr %arg.given.1.4, i64 %arg.given.1.5.0, i64 %arg.given.1.5.1, i64 %arg.given.1.5.2, i64 %arg.given.1.6.0, i64 %arg.given.1.6.1, i64 %arg.given.1.6.2, ptr %arg.given.2.0, ptr %arg.given.2.1, i64 %arg.given.2.2, i64 %arg.given.2.3, ptr %arg.given.2.4, i64 %arg.given.2.5.0, i64 %arg.given.2.5.1, i64 %arg.given.2.6.0, i64 %arg.given.2.6.1, ptr %arg.given.3.0, ptr %arg.given.3.1, i64 %arg.given.3.2, i64 %arg.given.3.3, ptr %arg.given.3.4, i64 %arg.given.3.5.0, i64 %arg.given.3.6.0, ptr %arg.given.4.0, ptr %arg.given.4.1, i64 %arg.given.4.2, i64 %arg.given.4.3, ptr %arg.given.4.4, i64 %arg.given.4.5.0, i64 %arg.given.4.5.1, i64 %arg.given.4.6.0, i64 %arg.given.4.6.1, ptr %arg.given.5.0, ptr %arg.given.5.1, i64 %arg.given.5.2, i64 %arg.given.5.3, ptr %arg.given.5.4, i64 %arg.given.5.5.0, i64 %arg.given.5.5.1, i64 %arg.given.5.6.0, i64 %arg.given.5.6.1, ptr %arg.given.6.0, ptr %arg.given.6.1, i64 %arg.given.6.2, i64 %arg.given.6.3, ptr %arg.given.6.4, i64 %arg.given.6.5.0, i64 %arg.given.6.6.0, ptr %arg.given.7.0, ptr %arg.given.7.1, i64 %arg.given.7.2, i64 %arg.given.7.3, ptr %arg.given.7.4, i64 %arg.given.7.5.0, i64 %arg.given.7.5.1, i64 %arg.given.7.6.0, i64 %arg.given.7.6.1, ptr %arg.given.8.0, ptr %arg.given.8.1, i64 %arg.given.8.2, i64 %arg.given.8.3, ptr %arg.given.8.4, i64 %arg.given.8.5.0, i64 %arg.given.8.6.0, ptr %arg.given.9.0, ptr %arg.given.9.1, i64 %arg.given.9.2, i64 %arg.given.9.3, ptr %arg.given.9.4, i64 %arg.given.9.5.0, i64 %arg.given.9.6.0, ptr %arg.given.10.0, ptr %arg.given.10.1, i64 %arg.given.10.2, i64 %arg.given.10.3, ptr nonnull %arg.given.10.4, i64 %arg.given.10.5.0, i64 %arg.given.10.6.0, double %arg.given.11, ptr %arg.given.12.0, ptr %arg.given.12.1, i64 %arg.given.12.2, i64 %arg.given.12.3, ptr %arg.given.12.4, i64 %arg.given.12.5.0, i64 %arg.given.12.5.1, i64 %arg.given.12.5.2, i64 %arg.given.12.6.0, i64 %arg.given.12.6.1, i64 %arg.given.12.6.2, ptr %arg.given.13.0, ptr %arg.given.13.1, i64 %arg.given.13.2, i64 %arg.given.13.3, ptr %arg.given.13.4, i64 %arg.given.13.5.0, i64 %arg.given.13.6.0, ptr %arg.given.14.0, ptr %arg.given.14.1, i64 %arg.given.14.2, i64 %arg.given.14.3, ptr %arg.given.14.4, i64 %arg.given.14.5.0, i64 %arg.given.14.5.1, i64 %arg.given.14.5.2, i64 %arg.given.14.6.0, i64 %arg.given.14.6.1, i64 %arg.given.14.6.2, ptr %arg.given.15.0, ptr %arg.given.15.1, i64 %arg.given.15.2, i64 %arg.given.15.3, ptr %arg.given.15.4, i64 %arg.given.15.5.0, i64 %arg.given.15.6.0, ptr %arg.given.16.0, ptr %arg.given.16.1, i64 %arg.given.16.2, i64 %arg.given.16.3, ptr %arg.given.16.4, i64 %arg.given.16.5.0, i64 %arg.given.16.6.0, ptr %arg.given.17.0, ptr %arg.given.17.1, i64 %arg.given.17.2, i64 %arg.given.17.3, ptr %arg.given.17.4, i64 %arg.given.17.5.0, i64 %arg.given.17.5.1, i64 %arg.given.17.6.0, i64 %arg.given.17.6.1, ptr %arg.given.18.0, ptr %arg.given.18.1, i64 %arg.given.18.2, i64 %arg.given.18.3, ptr %arg.given.18.4, i64 %arg.given.18.5.0, i64 %arg.given.18.6.0, ptr nonnull %.7.i.i.i.i286, ptr null, i64 6, i64 8, ptr nonnull %.6.i.i.i290, i64 6, i64 8, ptr nonnull %.7.i.i.i.i, ptr null, i64 %.1859.fca.5.1.load.fr, i64 8, ptr %.2549, i64 %.1859.fca.5.1.load.fr, i64 8)
-  %cond = icmp eq i32 %.2738, 0
-  br i1 %cond, label %B1040.endif.else, label %B1040.if.if
+  tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i290)
+  store ptr null, ptr %.2694, align 8
+  %.2835 = call i32 @n310(ptr nonnull %.2694, ptr nonnull %excinfo.16, i64 %arg.where.0, i64 %arg.where.1, i64 %.13.i286, i64 %low.2.0, i64 %high.2.0, i64 %.2448, i64 %.2503, ptr %arg.dreams.0, ptr %arg.dreams.1, i64 %arg.dreams.2, i64 %arg.dreams.3, ptr %arg.dreams.4, i64 %.1859.fca.5.1.load.fr, i64 %arg.dreams.5.1, i64 %arg.dreams.5.2, i64 %arg.dreams.6.0, i64 %arg.dreams.6.1, i64 %arg.dreams.6.2, ptr %arg.world.0.0, ptr %arg.world.0.1, i64 %arg.world.0.2, i64 %arg.world.0.3, ptr %arg.world.0.4, i64 %arg.world.0.5.0, i64 %arg.world.0.5.1, i64 %arg.world.0.6.0, i64 %arg.world.0.6.1, ptr %arg.world.1.0, ptr %arg.world.1.1, i64 %arg.world.1.2, i64 %arg.world.1.3, ptr %arg.world.1.4, i64 %arg.world.1.5.0, i64 %arg.world.1.5.1, i64 %arg.world.1.6.0, i64 %arg.world.1.6.1, ptr %arg.world.2.0, ptr %arg.world.2.1, i64 %arg.world.2.2, i64 %arg.world.2.3, ptr %arg.world.2.4, i64 %arg.world.2.5.0, i64 %arg.world.2.5.1, i64 %arg.world.2.6.0, i64 %arg.world.2.6.1, ptr %arg.world.3.0, ptr %arg.world.3.1, i64 %arg.world.3.2, i64 %arg.world.3.3, ptr %arg.world.3.4, i64 %arg.world.3.5.0, i64 %arg.world.3.5.1, i64 %arg.world.3.6.0, i64 %arg.world.3.6.1, ptr %arg.world.4.0, ptr %arg.world.4.1, i64 %arg.world.4.2, i64 %arg.world.4.3, ptr %arg.world.4.4, i64 %arg.world.4.5.0, i64 %arg.world.4.6.0, ptr %arg.world.5.0, ptr %arg.world.5.1, i64 %arg.world.5.2, i64 %arg.world.5.3, ptr %arg.world.5.4, i64 %arg.world.5.5.0, i64 %arg.world.5.5.1, i64 %arg.world.5.6.0, i64 %arg.world.5.6.1, ptr %arg.scratch.0.0, ptr %arg.scratch.0.1, i64 %arg.scratch.0.2, i64 %arg.scratch.0.3, ptr %arg.scratch.0.4, i64 %arg.scratch.0.5.0, i64 %arg.scratch.0.5.1, i64 %arg.scratch.0.6.0, i64 %arg.scratch.0.6.1, ptr %arg.scratch.1.0, ptr %arg.scratch.1.1, i64 %arg.scratch.1.2, i64 %arg.scratch.1.3, ptr %arg.scratch.1.4, i64 %arg.scratch.1.5.0, i64 %arg.scratch.1.5.1, i64 %arg.scratch.1.6.0, i64 %arg.scratch.1.6.1, ptr %arg.scratch.2.0, ptr %arg.scratch.2.1, i64 %arg.scratch.2.2, i64 %arg.scratch.2.3, ptr %arg.scratch.2.4, i64 %arg.scratch.2.5.0, i64 %arg.scratch.2.5.1, i64 %arg.scratch.2.6.0, i64 %arg.scratch.2.6.1, ptr %arg.scratch.3.0, ptr %arg.scratch.3.1, i64 %arg.scratch.3.2, i64 %arg.scratch.3.3, ptr %arg.scratch.3.4, i64 %arg.scratch.3.5.0, i64 %arg.scratch.3.5.1, i64 %arg.scratch.3.6.0, i64 %arg.scratch.3.6.1, ptr %arg.scratch.4.0, ptr %arg.scratch.4.1, i64 %arg.scratch.4.2, i64 %arg.scratch.4.3, ptr %arg.scratch.4.4, i64 %arg.scratch.4.5.0, i64 %arg.scratch.4.6.0, ptr %arg.scratch.5.0, ptr %arg.scratch.5.1, i64 %arg.scratch.5.2, i64 %arg.scratch.5.3, ptr %arg.scratch.5.4, i64 %arg.scratch.5.5.0, i64 %arg.scratch.5.5.1, i64 %arg.scratch.5.6.0, i64 %arg.scratch.5.6.1, ptr %arg.belief.0, ptr %arg.belief.1, i64 %arg.belief.2, i64 %arg.belief.3, ptr nonnull %arg.belief.4, i64 %arg.belief.5.0, i64 %arg.belief.5.1, i64 %arg.belief.6.0, i64 %arg.belief.6.1, ptr nonnull %.7.i.i.i.i305, ptr null, i64 %.44.i.i, i64 8, ptr %.6.i.i.i309, i64 %arg.belief.5.0, i64 %arg.belief.5.1, i64 %.47.i.i, i64 8, ptr %arg.given.0.0, ptr %arg.given.0.1, i64 %arg.given.0.2, i64 %arg.given.0.3, ptr %arg.given.0.4, i64 %arg.given.0.5.0, i64 %arg.given.0.5.1, i64 %arg.given.0.5.2, i64 %arg.given.0.6.0, i64 %arg.given.0.6.1, i64 %arg.given.0.6.2, ptr %arg.given.1.0, ptr %arg.given.1.1, i64 %arg.given.1.2, i64 %arg.given.1.3, ptr %arg.given.1.4, i64 %arg.given.1.5.0, i64 %arg.given.1.5.1, i64 %arg.given.1.5.2, i64 %arg.given.1.6.0, i64 %arg.given.1.6.1, i64 %arg.given.1.6.2, ptr %arg.given.2.0, ptr %arg.given.2.1, i64 %arg.given.2.2, i64 %arg.given.2.3, ptr %arg.given.2.4, i64 %arg.given.2.5.0, i64 %arg.given.2.5.1, i64 %arg.given.2.6.0, i64 %arg.given.2.6.1, ptr %arg.given.3.0, ptr %arg.given.3.1, i64 %arg.given.3.2, i64 %arg.given.3.3, ptr %arg.given.3.4, i64 %arg.given.3.5.0, i64 %arg.given.3.6.0, ptr %arg.given.4.0, ptr %arg.given.4.1, i64 %arg.given.4.2, i64 %arg.given.4.3, ptr %arg.given.4.4, i64 %arg.given.4.5.0, i64 %arg.given.4.5.1, i64 %arg.given.4.6.0, i64 %arg.given.4.6.1, ptr %arg.given.5.0, ptr %arg.given.5.1, i64 %arg.given.5.2, i64 %arg.given.5.3, ptr %arg.given.5.4, i64 %arg.given.5.5.0, i64 %arg.given.5.5.1, i64 %arg.given.5.6.0, i64 %arg.given.5.6.1, ptr %arg.given.6.0, ptr %arg.given.6.1, i64 %arg.given.6.2, i64 %arg.given.6.3, ptr %arg.given.6.4, i64 %arg.given.6.5.0, i64 %arg.given.6.6.0, ptr %arg.given.7.0, ptr %arg.given.7.1, i64 %arg.given.7.2, i64 %arg.given.7.3, ptr %arg.given.7.4, i64 %arg.given.7.5.0, i64 %arg.given.7.5.1, i64 %arg.given.7.6.0, i64 %arg.given.7.6.1, ptr %arg.given.8.0, ptr %arg.given.8.1, i64 %arg.given.8.2, i64 %arg.given.8.3, ptr %arg.given.8.4, i64 %arg.given.8.5.0, i64 %arg.given.8.6.0, ptr %arg.given.9.0, ptr %arg.given.9.1, i64 %arg.given.9.2, i64 %arg.given.9.3, ptr %arg.given.9.4, i64 %arg.given.9.5.0, i64 %arg.given.9.6.0, ptr %arg.given.10.0, ptr %arg.given.10.1, i64 %arg.given.10.2, i64 %arg.given.10.3, ptr nonnull %arg.given.10.4, i64 %arg.given.10.5.0, i64 %arg.given.10.6.0, double %arg.given.11, ptr %arg.given.12.0, ptr %arg.given.12.1, i64 %arg.given.12.2, i64 %arg.given.12.3, ptr %arg.given.12.4, i64 %arg.given.12.5.0, i64 %arg.given.12.5.1, i64 %arg.given.12.5.2, i64 %arg.given.12.6.0, i64 %arg.given.12.6.1, i64 %arg.given.12.6.2, ptr %arg.given.13.0, ptr %arg.given.13.1, i64 %arg.given.13.2, i64 %arg.given.13.3, ptr %arg.given.13.4, i64 %arg.given.13.5.0, i64 %arg.given.13.6.0, ptr %arg.given.14.0, ptr %arg.given.14.1, i64 %arg.given.14.2, i64 %arg.given.14.3, ptr %arg.given.14.4, i64 %arg.given.14.5.0, i64 %arg.given.14.5.1, i64 %arg.given.14.5.2, i64 %arg.given.14.6.0, i64 %arg.given.14.6.1, i64 %arg.given.14.6.2, ptr %arg.given.15.0, ptr %arg.given.15.1, i64 %arg.given.15.2, i64 %arg.given.15.3, ptr %arg.given.15.4, i64 %arg.given.15.5.0, i64 %arg.given.15.6.0, ptr %arg.given.16.0, ptr %arg.given.16.1, i64 %arg.given.16.2, i64 %arg.given.16.3, ptr %arg.given.16.4, i64 %arg.given.16.5.0, i64 %arg.given.16.6.0, ptr %arg.given.17.0, ptr %arg.given.17.1, i64 %arg.given.17.2, i64 %arg.given.17.3, ptr %arg.given.17.4, i64 %arg.given.17.5.0, i64 %arg.given.17.5.1, i64 %arg.given.17.6.0, i64 %arg.given.17.6.1, ptr %arg.given.18.0, ptr %arg.given.18.1, i64 %arg.given.18.2, i64 %arg.given.18.3, ptr %arg.given.18.4, i64 %arg.given.18.5.0, i64 %arg.given.18.6.0, ptr nonnull %.7.i.i.i.i290, ptr null, i64 6, i64 8, ptr nonnull %.6.i.i.i294, i64 6, i64 8, ptr nonnull %.7.i.i.i.i, ptr null, i64 %.1859.fca.5.1.load.fr, i64 8, ptr %.2646, i64 %.1859.fca.5.1.load.fr, i64 8)
+  %cond = icmp eq i32 %.2835, 0
+  br i1 %cond, label %B1108.endif.else, label %B1108.if.if
 
-B1252:
-  %scevgep949 = getelementptr i8, ptr %lsr.iv948, i64 %233
-  %exitcond3773.not = icmp eq i64 %.2019.fca.5.0.load.fr641, %.2228
-  br i1 %exitcond3773.not, label %B1282.endif.endif.endif, label %B1022
+B1320:
+  %scevgep958 = getelementptr i8, ptr %lsr.iv957, i64 %230
+  %exitcond3766.not = icmp eq i64 %.2019.fca.5.0.load.fr645, %.2325
+  br i1 %exitcond3766.not, label %B1340.endif.endif.endif, label %B1090
 
-B1520:
-  %.4659 = icmp eq i64 %.3927, 0
-  br i1 %.4659, label %B1572, label %B1532
+B1574:
+  %.4718 = icmp samesign ult i64 %.396133773389, %spec.select
+  br i1 %.4718, label %B1586, label %B1616
 
-B1532:
-  %.4665 = icmp samesign ult i64 %.386233873399, %spec.select
-  br i1 %.4665, label %B1544, label %B1572
+B1586:
+  %.4751 = getelementptr double, ptr %.6.i.i.i325, i64 %.4026
+  %.4752 = load double, ptr %.4751, align 8
+  %.4754 = fadd double %.4709, %.4752
+  %.4757 = fcmp ogt double %.4754, 0.000000e+00
+  br i1 %.4757, label %B1660, label %B1616
 
-B1544:
-  %57 = getelementptr double, ptr %.6.i.i.i321, i64 %.3927
-  %.4700 = getelementptr double, ptr %57, i64 %.4165
-  %.4701 = load double, ptr %.4700, align 8
-  %.4703 = fadd double %.4610, %.4701
-  %.4706 = fcmp ogt double %.4703, 0.000000e+00
-  %58 = zext i1 %.4706 to i8
-  br label %B1572
+B1616:
+  %.4791 = getelementptr i8, ptr %.6.i.i.i340771, i64 %.4026
+  store i8 0, ptr %.4791, align 1
+  %.4823 = getelementptr double, ptr %.6.i.i.i325, i64 %.4026
+  store double 0xFFF0000000000000, ptr %.4823, align 8
+  br label %B1660
 
-B1572:
-  %"$phi1572.1.4.2" = phi i8 [ 1, %B1520 ], [ %58, %B1544 ], [ 0, %B1532 ], [ 0, %for.end.3.endif ]
-  %sunkaddr1227 = getelementptr inbounds i8, ptr %369, i64 %.4165
-  store i8 %"$phi1572.1.4.2", ptr %sunkaddr1227, align 1
-  %exitcond3779.not = icmp eq i64 %.2019.fca.5.0.load.fr641, %.3869
-  br i1 %exitcond3779.not, label %B1582, label %B1358.else
+B1660:
+  %exitcond3772.not = icmp eq i64 %.2019.fca.5.0.load.fr645, %.3968
+  br i1 %exitcond3772.not, label %B1662, label %B1416.else
 
-B1582:
-  %excinfo.29.0 = phi ptr [ %excinfo.29.1, %for.end.1.endif.endif ], [ %excinfo.29.3, %B1572 ]
+B1662:
+  %excinfo.30.0 = phi ptr [ %excinfo.30.1, %for.end.1.endif.endif ], [ %excinfo.30.3, %B1660 ]
   tail call void @NRT_decref(ptr %.36.fca.0.load.i.i)
-  %.4764 = mul nsw i64 %high.2.0, 3
-  %spec.select707 = tail call i64 @llvm.smin.i64(i64 %.4764, i64 %.1859.fca.5.1.load.fr)
-  %.4826 = icmp slt i64 %high.2.0, %.1859.fca.5.1.load.fr
-  br i1 %.4826, label %B990.endif, label %B1660.endif
+  %.4847 = mul nsw i64 %high.2.0, 3
+  %spec.select710 = tail call i64 @llvm.smin.i64(i64 %.4847, i64 %.1859.fca.5.1.load.fr)
+  %.4909 = icmp slt i64 %high.2.0, %.1859.fca.5.1.load.fr
+  br i1 %.4909, label %B1058.endif, label %B1740.endif
 
-B1706:
-  %lsr.iv924 = phi ptr [ %scevgep923, %B1706.lr.ph ], [ %scevgep925, %B1908 ]
-  %lsr.iv = phi i64 [ %371, %B1706.lr.ph ], [ %lsr.iv.next, %B1908 ]
-  %excinfo.35.0 = phi ptr [ null, %B1706.lr.ph ], [ %excinfo.35.1, %B1908 ]
-  %error.2.03526 = phi double [ 0.000000e+00, %B1706.lr.ph ], [ %error.3.1, %B1908 ]
-  %most.2.03525 = phi double [ 0.000000e+00, %B1706.lr.ph ], [ %most.3.1, %B1908 ]
-  %best.2.03524 = phi i64 [ 0, %B1706.lr.ph ], [ %best.3.1, %B1908 ]
-  %.511635113522 = phi i64 [ 1, %B1706.lr.ph ], [ %.5123, %B1908 ]
-  %.5123 = add nuw nsw i64 %.511635113522, 1
-  %59 = getelementptr i8, ptr %.6.i.i.i336766, i64 %.511635113522
-  %.5193 = load i8, ptr %59, align 1
-  %.5196 = icmp eq i8 %.5193, 0
-  br i1 %.5196, label %B1908, label %B128.i278
-
-B128.i278:
-  %60 = icmp ult i64 %370, 2305843009213693952
+B128.i282:
+  %lsr.iv933 = phi ptr [ %scevgep934, %for.end.5.endif ], [ %scevgep932, %B1786.lr.ph ]
+  %lsr.iv = phi i64 [ %lsr.iv.next, %for.end.5.endif ], [ %367, %B1786.lr.ph ]
+  %excinfo.36.0 = phi ptr [ null, %B1786.lr.ph ], [ %excinfo.36.1, %for.end.5.endif ]
+  %error.2.03516 = phi double [ 0.000000e+00, %B1786.lr.ph ], [ %error.3.1, %for.end.5.endif ]
+  %gained.2.03515 = phi double [ 0.000000e+00, %B1786.lr.ph ], [ %gained.3.1, %for.end.5.endif ]
+  %best.2.03514 = phi i64 [ 0, %B1786.lr.ph ], [ %best.3.1, %for.end.5.endif ]
+  %.520835013512 = phi i64 [ 1, %B1786.lr.ph ], [ %.5215, %for.end.5.endif ]
+  %57 = icmp ult i64 %366, 2305843009213693952
+  %.5215 = add nuw nsw i64 %.520835013512, 1
   tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i)
-  %.5326 = mul i64 %.511635113522, %.1859.fca.5.1.load.fr
+  %.5368 = mul i64 %.520835013512, %.1859.fca.5.1.load.fr
   tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i)
-  br i1 %60, label %B1724.endif.endif.endif.endif.endif, label %B1724.endif.endif.endif.endif.if
+  br i1 %57, label %B1786.endif.endif.endif.endif.endif, label %B1786.endif.endif.endif.endif.if
 
-B1872:
-  br label %B1908
-
-B1908:
-  %excinfo.35.1 = phi ptr [ %excinfo.35.0, %B1706 ], [ %excinfo.35.2, %B1872 ], [ %excinfo.35.2, %for.end.5.endif ]
-  %best.3.1 = phi i64 [ %best.2.03524, %B1706 ], [ %.511635113522, %B1872 ], [ %best.2.03524, %for.end.5.endif ]
-  %most.3.1 = phi double [ %most.2.03525, %B1706 ], [ %.5688, %B1872 ], [ %most.2.03525, %for.end.5.endif ]
-  %error.3.1 = phi double [ %error.2.03526, %B1706 ], [ %.5650, %B1872 ], [ %error.2.03526, %for.end.5.endif ]
-  %lsr.iv.next = add i64 %lsr.iv, %371
-  %scevgep925 = getelementptr i8, ptr %lsr.iv924, i64 %371
-  %exitcond3782.not = icmp eq i64 %.5123, %.2019.fca.5.0.load.fr641
-  br i1 %exitcond3782.not, label %B1910, label %B1706
-
-B1910:
-  %best.2.0.lcssa = phi i64 [ 0, %B1660.endif ], [ %best.3.1, %B1908 ]
-  %error.2.0.lcssa = phi double [ 0.000000e+00, %B1660.endif ], [ %error.3.1, %B1908 ]
+B1974:
+  %best.2.0.lcssa = phi i64 [ 0, %B1740.endif ], [ %best.3.1, %for.end.5.endif ]
+  %error.2.0.lcssa = phi double [ 0.000000e+00, %B1740.endif ], [ %error.3.1, %for.end.5.endif ]
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i)
-  tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i332761765)
-  %.5837.idx = shl i64 %best.2.0.lcssa, 4
-  %.5837 = getelementptr i8, ptr %.6.i.i, i64 %.5837.idx
-  %.5838 = load i64, ptr %.5837, align 8
-  %.5892 = getelementptr i8, ptr %.5837, i64 8
-  %.5893 = load i64, ptr %.5892, align 8
+  %.5874.idx = shl i64 %best.2.0.lcssa, 4
+  %.5874 = getelementptr i8, ptr %.6.i.i, i64 %.5874.idx
+  %.5875 = load i64, ptr %.5874, align 8
+  %.5929 = getelementptr i8, ptr %.5874, i64 8
+  %.5930 = load i64, ptr %.5929, align 8
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i)
-  %.5902.not = icmp eq i64 %best.2.0.lcssa, 0
-  br i1 %.5902.not, label %B1968, label %B1950
+  %.5939.not = icmp eq i64 %best.2.0.lcssa, 0
+  br i1 %.5939.not, label %B2032, label %B2014
 
-B1950:
-  %61 = getelementptr double, ptr %.6.i.i.i321, i64 %best.2.0.lcssa
-  %.5940 = load double, ptr %61, align 8
-  br label %B1968
+B2014:
+  %58 = getelementptr double, ptr %.6.i.i.i325, i64 %best.2.0.lcssa
+  %.5977 = load double, ptr %58, align 8
+  br label %B2032
 
 common.ret:
-  %common.ret.op = phi i32 [ 0, %B1968 ], [ 1, %for.end.5.if ], [ 1, %for.end.4.if.if ], [ 1, %for.end.1.if.if ], [ 1, %B1724.endif.endif.endif.endif.endif.if.if ], [ 1, %B1724.endif.endif.endif.endif.if ], [ 1, %B388.if.if ], [ 1, %B388.endif.if.if ], [ 1, %for.end.3.if ], [ 1, %B388.endif.endif.endif.if.if ], [ 1, %B388.endif.endif.endif.endif.if.if ], [ 1, %B388.endif.endif.endif.endif.endif.if.if ], [ 1, %B388.endif.endif.endif.endif.endif.endif.if.if ], [ 1, %B388.endif.endif.endif.endif.endif.endif.endif.if.if ], [ 1, %B1358.endif.endif.endif.endif.endif.endif.endif.if.if ], [ %.2738, %B1040.if.if ], [ 1, %for.end.2.if.if ], [ 1, %B1358.endif.endif.endif.endif.endif.if ], [ 1, %B1282.endif.endif.endif.if.if ], [ 1, %B1040.endif.endif.endif.endif.endif.endif.if ], [ 1, %B1040.endif.endif.endif.endif.endif.endif.endif.if ], [ 1, %B1040.endif.endif.endif.e...if.if ], [ 1, %B1358.endif.endif.endif.endif.endif.endif.if ]
+  %common.ret.op = phi i32 [ 0, %B2032 ], [ 1, %for.end.5.if ], [ 1, %for.end.4.if.if ], [ 1, %B1416.endif.endif.endif.endif.endif.endif.endif.if.if ], [ 1, %B1786.endif.endif.endif.endif.endif.if.if ], [ 1, %B1786.endif.endif.endif.endif.if ], [ 1, %B388.if.if ], [ 1, %B388.endif.if.if ], [ 1, %B1108.endif.endif.endif.e...if.if ], [ 1, %B388.endif.endif.endif.if.if ], [ 1, %B388.endif.endif.endif.endif.if.if ], [ 1, %B388.endif.endif.endif.endif.endif.if.if ], [ 1, %B388.endif.endif.endif.endif.endif.endif.if.if ], [ 1, %B388.endif.endif.endif.endif.endif.endif.endif.if.if ], [ 1, %for.end.1.if.if ], [ 1, %B1340.endif.endif.endif.if.if ], [ 1, %for.end.3.if ], [ %.2835, %B1108.if.if ], [ 1, %B1416.endif.endif.endif.endif.endif.endif.if ], [ 1, %B1416.endif.endif.endif.endif.endif.if ], [ 1, %for.end.2.if.if ], [ 1, %B1108.endif.endif.endif.endif.endif.endif.if ], [ 1, %B1108.endif.endif.endif.endif.endif.endif.endif.if ]
   ret i32 %common.ret.op
 
-B1968:
-  %"$phi1968.2.2.0" = phi double [ %.5940, %B1950 ], [ 0.000000e+00, %B1910 ]
-  tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i317)
-  store i64 %.5838, ptr %retptr, align 8
-  %retptr.repack3169 = getelementptr inbounds nuw i8, ptr %retptr, i64 8
-  store i64 %.5893, ptr %retptr.repack3169, align 8
-  %retptr.repack3171 = getelementptr inbounds nuw i8, ptr %retptr, i64 16
-  store double %"$phi1968.2.2.0", ptr %retptr.repack3171, align 8
-  %retptr.repack3173 = getelementptr inbounds nuw i8, ptr %retptr, i64 24
-  store double %error.2.0.lcssa, ptr %retptr.repack3173, align 8
+B2032:
+  %"$phi2032.2.2.0" = phi double [ %.5977, %B2014 ], [ 0.000000e+00, %B1974 ]
+  tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i321)
+  store i64 %.5875, ptr %retptr, align 8
+  %retptr.repack3159 = getelementptr inbounds nuw i8, ptr %retptr, i64 8
+  store i64 %.5930, ptr %retptr.repack3159, align 8
+  %retptr.repack3161 = getelementptr inbounds nuw i8, ptr %retptr, i64 16
+  store double %"$phi2032.2.2.0", ptr %retptr.repack3161, align 8
+  %retptr.repack3163 = getelementptr inbounds nuw i8, ptr %retptr, i64 24
+  store double %error.2.0.lcssa, ptr %retptr.repack3163, align 8
   br label %common.ret
 
 B0.endif:
@@ -6624,103 +6602,103 @@ B0.endif:
   br i1 %.398423.not.i, label %B0.endif.endif.endif, label %B74.preheader.i
 
 B74.preheader.i:
-  %62 = getelementptr double, ptr %arg.world.5.4, i64 %arg.world.5.5.1
-  %63 = getelementptr i64, ptr %arg.given.13.4, i64 %arg.where.1
+  %59 = getelementptr double, ptr %arg.world.5.4, i64 %arg.world.5.5.1
+  %60 = getelementptr i64, ptr %arg.given.13.4, i64 %arg.where.1
   %.320.i.i = icmp slt i64 %arg.where.1, 0
   %.477.i.i = mul i64 %arg.given.12.5.2, %arg.given.12.5.1
-  %64 = getelementptr double, ptr %arg.given.12.4, i64 %.477.i.i
+  %61 = getelementptr double, ptr %arg.given.12.4, i64 %.477.i.i
   %.412.i.i.i = add nsw i64 %arg.given.5.5.1, -1
   %.idx.i.i.i = mul i64 %arg.world.1.5.1, 24
-  %65 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx.i.i.i
-  %66 = getelementptr i64, ptr %arg.world.1.4, i64 %arg.world.1.5.1
+  %62 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx.i.i.i
+  %63 = getelementptr i64, ptr %arg.world.1.4, i64 %arg.world.1.5.1
   %.idx1417.i.i.i = shl i64 %arg.world.1.5.1, 4
-  %67 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx1417.i.i.i
+  %64 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx1417.i.i.i
   %.670.i.i.i = add i64 %arg.where.1, 1
-  %68 = shl i64 %arg.world.0.5.1, 3
-  %69 = add i64 %68, 8
-  %70 = add i64 %68, 16
-  %71 = add i64 %68, 24
+  %65 = shl i64 %arg.world.0.5.1, 3
+  %66 = add i64 %65, 8
+  %67 = add i64 %65, 16
+  %68 = add i64 %65, 24
   %.1106.i.i.i = select i1 %.320.i.i, i64 %arg.given.5.5.1, i64 0
   %.1217.i.i.i = select i1 %.320.i.i, i64 %arg.given.17.5.1, i64 0
   %.idx.i.i = shl i64 %.477.i.i, 4
-  %72 = getelementptr i8, ptr %arg.given.12.4, i64 %.idx.i.i
-  %73 = shl i64 %arg.given.13.5.0, 3
-  %sunkaddr.i2 = select i1 %.320.i.i, i64 %73, i64 0
+  %69 = getelementptr i8, ptr %arg.given.12.4, i64 %.idx.i.i
+  %70 = shl i64 %arg.given.13.5.0, 3
+  %sunkaddr.i2 = select i1 %.320.i.i, i64 %70, i64 0
   br label %B74.i
 
 B74.i:
   %lsr.iv4.i = phi ptr [ %arg.world.0.4, %B74.preheader.i ], [ %scevgep.i1, %B74.endif.i ]
   %calls.2.0426.i = phi i1 [ false, %B74.preheader.i ], [ %"$phi122.1.2.1.i", %B74.endif.i ]
   %.404422424.i = phi i64 [ 0, %B74.preheader.i ], [ %.411.i, %B74.endif.i ]
-  %74 = getelementptr i64, ptr %arg.given.15.4, i64 %.404422424.i
-  %.368.i.i = load i64, ptr %74, align 8
+  %71 = getelementptr i64, ptr %arg.given.15.4, i64 %.404422424.i
+  %.368.i.i = load i64, ptr %71, align 8
   %.370.i.i = add nsw i64 %.368.i.i, %arg.where.1
   %.402.i.i = icmp slt i64 %.370.i.i, %arg.world.0.5.1
   br i1 %.402.i.i, label %B132.i.i, label %B74.endif.i
 
 B132.i.i:
-  %sunkaddr1228 = getelementptr inbounds i8, ptr %63, i64 %sunkaddr.i2
-  %.336.i.i = load i64, ptr %sunkaddr1228, align 8
+  %sunkaddr1236 = getelementptr inbounds i8, ptr %60, i64 %sunkaddr.i2
+  %.336.i.i = load i64, ptr %sunkaddr1236, align 8
   %.450.i.i = icmp slt i64 %.336.i.i, 0
   %.451.i.i = select i1 %.450.i.i, i64 %arg.given.12.5.1, i64 0
   %.452.i.i = add i64 %.451.i.i, %.336.i.i
   %.481.i.i = mul i64 %.452.i.i, %arg.given.12.5.2
-  %75 = getelementptr double, ptr %arg.given.12.4, i64 %.481.i.i
-  %.485.i.i = getelementptr double, ptr %75, i64 %.404422424.i
+  %72 = getelementptr double, ptr %arg.given.12.4, i64 %.481.i.i
+  %.485.i.i = getelementptr double, ptr %72, i64 %.404422424.i
   %.486.i.i = load double, ptr %.485.i.i, align 8
-  %76 = getelementptr double, ptr %64, i64 %.481.i.i
-  %.562.i.i = getelementptr double, ptr %76, i64 %.404422424.i
+  %73 = getelementptr double, ptr %61, i64 %.481.i.i
+  %.562.i.i = getelementptr double, ptr %73, i64 %.404422424.i
   %.563.i.i = load double, ptr %.562.i.i, align 8
-  %77 = getelementptr double, ptr %arg.world.5.4, i64 %.404422424.i
-  %.370.i.i.i = load double, ptr %77, align 8
-  %.472.i.i.i = getelementptr i64, ptr %65, i64 %.404422424.i
+  %74 = getelementptr double, ptr %arg.world.5.4, i64 %.404422424.i
+  %.370.i.i.i = load double, ptr %74, align 8
+  %.472.i.i.i = getelementptr i64, ptr %62, i64 %.404422424.i
   %.473.i.i.i = load i64, ptr %.472.i.i.i, align 8
-  %.527.i.i.i = getelementptr i64, ptr %66, i64 %.404422424.i
+  %.527.i.i.i = getelementptr i64, ptr %63, i64 %.404422424.i
   %.528.i.i.i = load i64, ptr %.527.i.i.i, align 8
-  %78 = getelementptr i64, ptr %arg.given.3.4, i64 %.404422424.i
-  %.560.i.i.i = load i64, ptr %78, align 8
+  %75 = getelementptr i64, ptr %arg.given.3.4, i64 %.404422424.i
+  %.560.i.i.i = load i64, ptr %75, align 8
   %.562.i.i.i = sub nsw i64 %.370.i.i, %.560.i.i.i
   %.574.i.i.i = icmp sgt i64 %.562.i.i.i, -1
   br i1 %.574.i.i.i, label %B242.endif.endif.i.i.i, label %B444.endif.endif.endif.endif.i.i.i
 
 B354.i.i.i:
-  %lsr.iv.i.i.i = phi i64 [ %99, %B354.preheader.i.i.i ], [ %lsr.iv.next.i.i.i, %B354.i.i.i ]
+  %lsr.iv.i.i.i = phi i64 [ %96, %B354.preheader.i.i.i ], [ %lsr.iv.next.i.i.i, %B354.i.i.i ]
   %passed.2.11423.i.i.i = phi i64 [ %passed.2.11423.unr.i.i.i, %B354.preheader.i.i.i ], [ %.875.3.i.i.i, %B354.i.i.i ]
-  %.79114191421.i.i.i = phi i64 [ %.79114191421.unr.i.i.i, %B354.preheader.i.i.i ], [ %90, %B354.i.i.i ]
+  %.79114191421.i.i.i = phi i64 [ %.79114191421.unr.i.i.i, %B354.preheader.i.i.i ], [ %87, %B354.i.i.i ]
   %.849.i.i.i = icmp slt i64 %.79114191421.i.i.i, 0
-  %79 = select i1 %.849.i.i.i, i64 %68, i64 0
-  %80 = shl i64 %.79114191421.i.i.i, 3
-  %scevgep13.i = getelementptr i8, ptr %lsr.iv4.i, i64 %79
-  %scevgep14.i = getelementptr i8, ptr %scevgep13.i, i64 %80
+  %76 = select i1 %.849.i.i.i, i64 %65, i64 0
+  %77 = shl i64 %.79114191421.i.i.i, 3
+  %scevgep13.i = getelementptr i8, ptr %lsr.iv4.i, i64 %76
+  %scevgep14.i = getelementptr i8, ptr %scevgep13.i, i64 %77
   %.873.i.i.i = load i64, ptr %scevgep14.i, align 8
   %.875.i.i.i = add nsw i64 %.873.i.i.i, %passed.2.11423.i.i.i
-  %81 = add i64 %.79114191421.i.i.i, 1
-  %.849.1.i.i.i = icmp slt i64 %81, 0
-  %82 = select i1 %.849.1.i.i.i, i64 %69, i64 8
-  %scevgep11.i = getelementptr i8, ptr %lsr.iv4.i, i64 %82
-  %83 = shl i64 %.79114191421.i.i.i, 3
-  %scevgep1187 = getelementptr i8, ptr %scevgep11.i, i64 %83
-  %.873.1.i.i.i = load i64, ptr %scevgep1187, align 8
+  %78 = add i64 %.79114191421.i.i.i, 1
+  %.849.1.i.i.i = icmp slt i64 %78, 0
+  %79 = select i1 %.849.1.i.i.i, i64 %66, i64 8
+  %scevgep11.i = getelementptr i8, ptr %lsr.iv4.i, i64 %79
+  %80 = shl i64 %.79114191421.i.i.i, 3
+  %scevgep1196 = getelementptr i8, ptr %scevgep11.i, i64 %80
+  %.873.1.i.i.i = load i64, ptr %scevgep1196, align 8
   %.875.1.i.i.i = add nsw i64 %.875.i.i.i, %.873.1.i.i.i
-  %84 = add i64 %81, 1
-  %.849.2.i.i.i = icmp slt i64 %84, 0
-  %85 = select i1 %.849.2.i.i.i, i64 %70, i64 16
-  %scevgep9.i = getelementptr i8, ptr %lsr.iv4.i, i64 %85
-  %86 = shl i64 %.79114191421.i.i.i, 3
-  %scevgep1186 = getelementptr i8, ptr %scevgep9.i, i64 %86
-  %.873.2.i.i.i = load i64, ptr %scevgep1186, align 8
+  %81 = add i64 %78, 1
+  %.849.2.i.i.i = icmp slt i64 %81, 0
+  %82 = select i1 %.849.2.i.i.i, i64 %67, i64 16
+  %scevgep9.i = getelementptr i8, ptr %lsr.iv4.i, i64 %82
+  %83 = shl i64 %.79114191421.i.i.i, 3
+  %scevgep1195 = getelementptr i8, ptr %scevgep9.i, i64 %83
+  %.873.2.i.i.i = load i64, ptr %scevgep1195, align 8
   %.875.2.i.i.i = add nsw i64 %.875.1.i.i.i, %.873.2.i.i.i
-  %87 = add i64 %84, 1
-  %.849.3.i.i.i = icmp slt i64 %87, 0
-  %88 = select i1 %.849.3.i.i.i, i64 %71, i64 24
-  %scevgep7.i = getelementptr i8, ptr %lsr.iv4.i, i64 %88
-  %89 = shl i64 %.79114191421.i.i.i, 3
-  %scevgep1185 = getelementptr i8, ptr %scevgep7.i, i64 %89
-  %.873.3.i.i.i = load i64, ptr %scevgep1185, align 8
+  %84 = add i64 %81, 1
+  %.849.3.i.i.i = icmp slt i64 %84, 0
+  %85 = select i1 %.849.3.i.i.i, i64 %68, i64 24
+  %scevgep7.i = getelementptr i8, ptr %lsr.iv4.i, i64 %85
+  %86 = shl i64 %.79114191421.i.i.i, 3
+  %scevgep1194 = getelementptr i8, ptr %scevgep7.i, i64 %86
+  %.873.3.i.i.i = load i64, ptr %scevgep1194, align 8
   %.875.3.i.i.i = add nsw i64 %.875.2.i.i.i, %.873.3.i.i.i
   %lsr.iv.next.i.i.i = add i64 %lsr.iv.i.i.i, -4
   %.785.3.i.i.i = icmp sgt i64 %lsr.iv.next.i.i.i, 4
-  %90 = add i64 %87, 1
+  %87 = add i64 %84, 1
   br i1 %.785.3.i.i.i, label %B354.i.i.i, label %B384.i.i.i
 
 B384.i.i.i:
@@ -6729,7 +6707,7 @@ B384.i.i.i:
   br label %B444.endif.endif.endif.endif.i.i.i
 
 B242.endif.endif.i.i.i:
-  %.631.i.i.i = getelementptr i64, ptr %67, i64 %.404422424.i
+  %.631.i.i.i = getelementptr i64, ptr %64, i64 %.404422424.i
   %.632.i.i.i = load i64, ptr %.631.i.i.i, align 8
   %.671.i.i.i = sub i64 %.670.i.i.i, %.560.i.i.i
   %.11.i.i.i.i = tail call i64 @llvm.smax.i64(i64 %.671.i.i.i, i64 0)
@@ -6739,47 +6717,47 @@ B242.endif.endif.i.i.i:
   br i1 %.7851420.not.i.i.i, label %B384.i.i.i, label %B354.lr.ph.i.i.i
 
 B354.lr.ph.i.i.i:
-  %91 = add i64 %.560.i.i.i, %.11.i.i.i.i
-  %92 = sub i64 %.370.i.i, %91
+  %88 = add i64 %.560.i.i.i, %.11.i.i.i.i
+  %89 = sub i64 %.370.i.i, %88
   %xtraiter.i.i.i = and i64 %.742.i.i.i, 3
   %lcmp.mod.not.i.i.i = icmp eq i64 %xtraiter.i.i.i, 0
   br i1 %lcmp.mod.not.i.i.i, label %B354.prol.loopexit.i.i.i, label %B354.prol.preheader.i.i.i
 
 B354.prol.preheader.i.i.i:
-  %93 = mul nsw i64 %xtraiter.i.i.i, -8
+  %90 = mul nsw i64 %xtraiter.i.i.i, -8
   br label %B354.prol.i.i.i
 
 B354.prol.i.i.i:
-  %lsr.iv1183 = phi i64 [ %lsr.iv.next1184, %B354.prol.i.i.i ], [ %93, %B354.prol.preheader.i.i.i ]
+  %lsr.iv1192 = phi i64 [ %lsr.iv.next1193, %B354.prol.i.i.i ], [ %90, %B354.prol.preheader.i.i.i ]
   %passed.2.11423.prol.i.i.i = phi i64 [ %.875.prol.i.i.i, %B354.prol.i.i.i ], [ %.632.i.i.i, %B354.prol.preheader.i.i.i ]
   %.79114191421.prol.i.i.i = phi i64 [ %.798.prol.i.i.i, %B354.prol.i.i.i ], [ %.11.i.i.i.i, %B354.prol.preheader.i.i.i ]
   %.798.prol.i.i.i = add nuw i64 %.79114191421.prol.i.i.i, 1
   %.849.prol.i.i.i = icmp slt i64 %.79114191421.prol.i.i.i, 0
-  %94 = select i1 %.849.prol.i.i.i, i64 %68, i64 0
-  %95 = shl i64 %.79114191421.prol.i.i.i, 3
-  %scevgep5.i = getelementptr i8, ptr %lsr.iv4.i, i64 %94
-  %scevgep6.i = getelementptr i8, ptr %scevgep5.i, i64 %95
+  %91 = select i1 %.849.prol.i.i.i, i64 %65, i64 0
+  %92 = shl i64 %.79114191421.prol.i.i.i, 3
+  %scevgep5.i = getelementptr i8, ptr %lsr.iv4.i, i64 %91
+  %scevgep6.i = getelementptr i8, ptr %scevgep5.i, i64 %92
   %.873.prol.i.i.i = load i64, ptr %scevgep6.i, align 8
   %.875.prol.i.i.i = add nsw i64 %.873.prol.i.i.i, %passed.2.11423.prol.i.i.i
-  %lsr.iv.next1184 = add nsw i64 %lsr.iv1183, 8
-  %ov.i.i.i = icmp eq i64 %lsr.iv.next1184, 0
+  %lsr.iv.next1193 = add nsw i64 %lsr.iv1192, 8
+  %ov.i.i.i = icmp eq i64 %lsr.iv.next1193, 0
   br i1 %ov.i.i.i, label %B354.prol.loopexit.loopexit.i.i.i, label %B354.prol.i.i.i
 
 B354.prol.loopexit.loopexit.i.i.i:
-  %96 = add nuw i64 %xtraiter.i.i.i, %.11.i.i.i.i
-  %97 = sub i64 %.703.i.i.i, %96
+  %93 = add nuw i64 %xtraiter.i.i.i, %.11.i.i.i.i
+  %94 = sub i64 %.703.i.i.i, %93
   br label %B354.prol.loopexit.i.i.i
 
 B354.prol.loopexit.i.i.i:
   %passed.2.11423.unr.i.i.i = phi i64 [ %.632.i.i.i, %B354.lr.ph.i.i.i ], [ %.875.prol.i.i.i, %B354.prol.loopexit.loopexit.i.i.i ]
-  %.78414181422.unr.i.i.i = phi i64 [ %.742.i.i.i, %B354.lr.ph.i.i.i ], [ %97, %B354.prol.loopexit.loopexit.i.i.i ]
-  %.79114191421.unr.i.i.i = phi i64 [ %.11.i.i.i.i, %B354.lr.ph.i.i.i ], [ %96, %B354.prol.loopexit.loopexit.i.i.i ]
+  %.78414181422.unr.i.i.i = phi i64 [ %.742.i.i.i, %B354.lr.ph.i.i.i ], [ %94, %B354.prol.loopexit.loopexit.i.i.i ]
+  %.79114191421.unr.i.i.i = phi i64 [ %.11.i.i.i.i, %B354.lr.ph.i.i.i ], [ %93, %B354.prol.loopexit.loopexit.i.i.i ]
   %.875.lcssa.unr.i.i.i = phi i64 [ poison, %B354.lr.ph.i.i.i ], [ %.875.prol.i.i.i, %B354.prol.loopexit.loopexit.i.i.i ]
-  %98 = icmp ult i64 %92, 3
-  br i1 %98, label %B384.i.i.i, label %B354.preheader.i.i.i
+  %95 = icmp ult i64 %89, 3
+  br i1 %95, label %B384.i.i.i, label %B354.preheader.i.i.i
 
 B354.preheader.i.i.i:
-  %99 = add i64 %.78414181422.unr.i.i.i, 4
+  %96 = add i64 %.78414181422.unr.i.i.i, 4
   br label %B354.i.i.i
 
 B444.endif.endif.endif.endif.i.i.i:
@@ -6787,34 +6765,34 @@ B444.endif.endif.endif.endif.i.i.i:
   %.1053.i.i.i = icmp slt i64 %.370.i.i, 0
   %.1054.i.i.i = select i1 %.1053.i.i.i, i64 %arg.given.5.5.1, i64 0
   %.1072.i.i.i = mul i64 %.404422424.i, %arg.given.5.5.1
-  %100 = getelementptr double, ptr %arg.given.5.4, i64 %.1072.i.i.i
-  %101 = getelementptr double, ptr %100, i64 %.370.i.i
-  %.1076.i.i.i = getelementptr double, ptr %101, i64 %.1054.i.i.i
+  %97 = getelementptr double, ptr %arg.given.5.4, i64 %.1072.i.i.i
+  %98 = getelementptr double, ptr %97, i64 %.370.i.i
+  %.1076.i.i.i = getelementptr double, ptr %98, i64 %.1054.i.i.i
   %.1077.i.i.i = load double, ptr %.1076.i.i.i, align 8
-  %102 = getelementptr double, ptr %100, i64 %arg.where.1
-  %.1128.i.i.i = getelementptr double, ptr %102, i64 %.1106.i.i.i
+  %99 = getelementptr double, ptr %97, i64 %arg.where.1
+  %.1128.i.i.i = getelementptr double, ptr %99, i64 %.1106.i.i.i
   %.1129.i.i.i = load double, ptr %.1128.i.i.i, align 8
   %.1161.i.i.i = select i1 %.1053.i.i.i, i64 %arg.given.17.5.1, i64 0
   %.1179.i.i.i = mul i64 %.404422424.i, %arg.given.17.5.1
-  %103 = getelementptr i64, ptr %arg.given.17.4, i64 %.1179.i.i.i
-  %104 = getelementptr i64, ptr %103, i64 %.370.i.i
-  %.1183.i.i.i = getelementptr i64, ptr %104, i64 %.1161.i.i.i
+  %100 = getelementptr i64, ptr %arg.given.17.4, i64 %.1179.i.i.i
+  %101 = getelementptr i64, ptr %100, i64 %.370.i.i
+  %.1183.i.i.i = getelementptr i64, ptr %101, i64 %.1161.i.i.i
   %.1184.i.i.i = load i64, ptr %.1183.i.i.i, align 8
-  %105 = getelementptr i64, ptr %103, i64 %arg.where.1
-  %.1239.i.i.i = getelementptr i64, ptr %105, i64 %.1217.i.i.i
+  %102 = getelementptr i64, ptr %100, i64 %arg.where.1
+  %.1239.i.i.i = getelementptr i64, ptr %102, i64 %.1217.i.i.i
   %.1240.i.i.i = load i64, ptr %.1239.i.i.i, align 8
   %.5.i.i.i.i = fptosi double %.486.i.i to i64
   %.1273.i.i.i = add nsw i64 %.370.i.i, %.5.i.i.i.i
   %.11.i3.i.i.i = tail call i64 @llvm.smin.i64(i64 %.412.i.i.i, i64 %.1273.i.i.i)
-  %106 = getelementptr i64, ptr %arg.given.18.4, i64 %.404422424.i
-  %.1338.i.i.i = load i64, ptr %106, align 8
+  %103 = getelementptr i64, ptr %arg.given.18.4, i64 %.404422424.i
+  %.1338.i.i.i = load i64, ptr %103, align 8
   %.1340.i.i.i = add nsw i64 %.1338.i.i.i, %.370.i.i
   %.11.i4.i.i.i = tail call i64 @llvm.smin.i64(i64 %.412.i.i.i, i64 %.1340.i.i.i)
   %.11.i2.i.i.i = tail call i64 @llvm.smax.i64(i64 %.11.i4.i.i.i, i64 %.370.i.i)
   %.1445.i.i.i = icmp slt i64 %.11.i2.i.i.i, 0
   %.1446.i.i.i = select i1 %.1445.i.i.i, i64 %arg.given.17.5.1, i64 0
-  %107 = getelementptr i64, ptr %103, i64 %.11.i2.i.i.i
-  %.1468.i.i.i = getelementptr i64, ptr %107, i64 %.1446.i.i.i
+  %104 = getelementptr i64, ptr %100, i64 %.11.i2.i.i.i
+  %.1468.i.i.i = getelementptr i64, ptr %104, i64 %.1446.i.i.i
   %.1469.i.i.i = load i64, ptr %.1468.i.i.i, align 8
   %.1524.i.i.i = sub nsw i64 %.1469.i.i.i, %.1184.i.i.i
   %.1525.i.i.i = sitofp i64 %.1524.i.i.i to double
@@ -6856,20 +6834,20 @@ B132.endif.i.i:
   %.1186.i.i.i = fadd double %.1132.i.i.i, %.1185.i.i.i
   %.1728.i.i.i = icmp slt i64 %end.2.0.i.i.i, 0
   %.1729.i.i.i = select i1 %.1728.i.i.i, i64 %arg.given.5.5.1, i64 0
-  %108 = getelementptr double, ptr %100, i64 %end.2.0.i.i.i
-  %.1751.i.i.i = getelementptr double, ptr %108, i64 %.1729.i.i.i
+  %105 = getelementptr double, ptr %97, i64 %end.2.0.i.i.i
+  %.1751.i.i.i = getelementptr double, ptr %105, i64 %.1729.i.i.i
   %.1752.i.i.i = load double, ptr %.1751.i.i.i, align 8
   %.1809.i.i.i = fsub double %.1752.i.i.i, %.1077.i.i.i
   %.1811.i.i.i = fmul double %.370.i.i.i, %.1809.i.i.i
   %.1872.i.i.i = mul i64 %.404422424.i, %arg.given.4.5.1
-  %109 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i.i
-  %.1876.i.i.i = getelementptr i8, ptr %109, i64 16
+  %106 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i.i
+  %.1876.i.i.i = getelementptr i8, ptr %106, i64 16
   %.1877.i.i.i = load double, ptr %.1876.i.i.i, align 8
   %.1878.i.i.i = fmul double %.1877.i.i.i, %.1811.i.i.i
   %.1886.i.i.i = tail call double @sqrt(double %.1878.i.i.i)
   %.1898.i.i.i = sitofp i64 %lives.2.0.i.i.i to double
-  %110 = fsub double %.1241.i.i.i, %.1186.i.i.i
-  %.1899.i.i.i = fadd double %110, %.1898.i.i.i
+  %107 = fsub double %.1241.i.i.i, %.1186.i.i.i
+  %.1899.i.i.i = fadd double %107, %.1898.i.i.i
   %.10.i.i.i.i = fcmp ogt double %.1899.i.i.i, 0.000000e+00
   %.11.i5.i.i.i = select i1 %.10.i.i.i.i, double %.1899.i.i.i, double 0.000000e+00
   %.1815.i.i.i = fadd double %promised.2.0.i.i.i, %.1811.i.i.i
@@ -6877,33 +6855,33 @@ B132.endif.i.i:
   %.1895.i.i.i = fadd double %.1815.i.i.i, %.1892.i.i.i
   %.1932.i.i.i = fsub double %.1895.i.i.i, %.11.i5.i.i.i
   %.770.i.i = fdiv double %.1932.i.i.i, %.766.i.pre-phi.i
-  %111 = getelementptr double, ptr %72, i64 %.481.i.i
-  %.851.i.i = getelementptr double, ptr %111, i64 %.404422424.i
+  %108 = getelementptr double, ptr %69, i64 %.481.i.i
+  %.851.i.i = getelementptr double, ptr %108, i64 %.404422424.i
   %.852.i.i = load double, ptr %.851.i.i, align 8
   %.856.i.i = fcmp ult double %.770.i.i, %.852.i.i
   br i1 %.856.i.i, label %B74.endif.i, label %B278.i.i
 
 B126.loopexit.i:
-  %112 = xor i1 %"$phi122.1.2.1.i", true
+  %109 = xor i1 %"$phi122.1.2.1.i", true
   br label %B0.endif.endif.endif
 
 B74.endif.i:
   %need.2.0.i.i = phi double [ 0.000000e+00, %B132.endif.i.i ], [ %.770.i.i, %B278.i.i ], [ 0.000000e+00, %B74.i ]
-  %113 = getelementptr double, ptr %62, i64 %.404422424.i
-  store double %need.2.0.i.i, ptr %113, align 8
+  %110 = getelementptr double, ptr %59, i64 %.404422424.i
+  store double %need.2.0.i.i, ptr %110, align 8
   %.411.i = add nuw nsw i64 %.404422424.i, 1
   %.548.i = fcmp ogt double %need.2.0.i.i, 0.000000e+00
   %"$phi122.1.2.1.i" = select i1 %.548.i, i1 true, i1 %calls.2.0426.i
-  %scevgep.i1 = getelementptr i8, ptr %lsr.iv4.i, i64 %68
+  %scevgep.i1 = getelementptr i8, ptr %lsr.iv4.i, i64 %65
   %exitcond.not.i = icmp eq i64 %arg.world.0.5.0, %.411.i
   br i1 %exitcond.not.i, label %B126.loopexit.i, label %B74.i
 
 B0.endif.endif.endif:
-  %calls.2.0.lcssa.i = phi i1 [ true, %B0.endif ], [ %112, %B126.loopexit.i ]
+  %calls.2.0.lcssa.i = phi i1 [ true, %B0.endif ], [ %109, %B126.loopexit.i ]
   %.336.i = icmp slt i64 %arg.where.1, 0
   %.337.i = select i1 %.336.i, i64 %arg.given.13.5.0, i64 0
-  %114 = getelementptr i64, ptr %arg.given.13.4, i64 %arg.where.1
-  %.351.i = getelementptr i64, ptr %114, i64 %.337.i
+  %111 = getelementptr i64, ptr %arg.given.13.4, i64 %arg.where.1
+  %.351.i = getelementptr i64, ptr %111, i64 %.337.i
   %.352.i = load i64, ptr %.351.i, align 8
   %.428.i = icmp slt i64 %.593, 0
   %.429.i = select i1 %.428.i, i64 %arg.world.2.5.1, i64 0
@@ -6914,18 +6892,18 @@ B0.endif.endif.endif:
   br i1 %.454.not.i, label %B0.endif.endif.endif.endif, label %B166.i
 
 B166.i:
-  %115 = icmp slt i64 %arg.where.1, 0
-  %.494.i = select i1 %115, i64 %arg.world.3.5.1, i64 0
-  %116 = getelementptr i64, ptr %arg.world.3.4, i64 %arg.where.1
-  %.516.i = getelementptr i64, ptr %116, i64 %.494.i
+  %112 = icmp slt i64 %arg.where.1, 0
+  %.494.i = select i1 %112, i64 %arg.world.3.5.1, i64 0
+  %113 = getelementptr i64, ptr %arg.world.3.4, i64 %arg.where.1
+  %.516.i = getelementptr i64, ptr %113, i64 %.494.i
   %.517.i = load i64, ptr %.516.i, align 8
   %.548.i4 = load i64, ptr %arg.given.6.4, align 8
   %.549.i = icmp slt i64 %.517.i, %.548.i4
   br i1 %.549.i, label %B232.i, label %B0.endif.endif.endif.endif
 
 B232.i:
-  %117 = icmp slt i64 %.593, 0
-  %.584.i = select i1 %117, i64 %arg.given.7.5.0, i64 0
+  %114 = icmp slt i64 %.593, 0
+  %.584.i = select i1 %114, i64 %arg.given.7.5.0, i64 0
   %.585.i = add i64 %.584.i, %.593
   %.605.i = mul i64 %.585.i, %arg.given.7.5.1
   %.609.i = getelementptr i64, ptr %arg.given.7.4, i64 %.605.i
@@ -6942,11 +6920,11 @@ B276.i:
   br i1 %.681.i, label %B324.i, label %B0.endif.endif.endif.endif
 
 B324.i:
-  %118 = getelementptr i64, ptr %arg.world.2.4, i64 %arg.world.2.5.1
+  %115 = getelementptr i64, ptr %arg.world.2.4, i64 %arg.world.2.5.1
   br i1 %calls.2.0.lcssa.i, label %B1074.thread57.i, label %B330.i
 
 B330.i:
-  %.795.i = getelementptr i64, ptr %118, i64 %.430.i
+  %.795.i = getelementptr i64, ptr %115, i64 %.430.i
   %.796.i = load i64, ptr %.795.i, align 8
   %.826.i = getelementptr i8, ptr %arg.given.6.4, i64 8
   %.827.i = load i64, ptr %.826.i, align 8
@@ -6962,7 +6940,7 @@ B452.i:
   %best.2.13465.i = phi double [ 0.000000e+00, %B452.lr.ph.i ], [ %best.3.1.i, %B1048.i ]
   %.96234443463.i = phi i64 [ 0, %B452.lr.ph.i ], [ %.969.i, %B1048.i ]
   %.969.i = add nuw nsw i64 %.96234443463.i, 1
-  %.1067.i = getelementptr double, ptr %198, i64 %.96234443463.i
+  %.1067.i = getelementptr double, ptr %195, i64 %.96234443463.i
   %.1068.i = load double, ptr %.1067.i, align 8
   %.1074.i = fcmp ogt double %.1068.i, %best.2.13465.i
   br i1 %.1074.i, label %B500.i, label %B1048.i
@@ -6975,7 +6953,7 @@ B500.i:
   br i1 %.1162.i, label %B532.i, label %B1048.i
 
 B532.i:
-  %.1227.i = getelementptr double, ptr %200, i64 %.96234443463.i
+  %.1227.i = getelementptr double, ptr %197, i64 %.96234443463.i
   %.1228.i = load double, ptr %.1227.i, align 8
   %.1231.i = fcmp une double %.1228.i, %.1230.i
   br i1 %.1231.i, label %B572.i, label %B1048.i
@@ -6988,72 +6966,72 @@ B572.i:
   %.1361.i = icmp slt i64 %.1318.i, 0
   %.1362.i = select i1 %.1361.i, i64 %arg.given.0.5.2, i64 0
   %.1389.i = mul i64 %.96234443463.i, %arg.given.0.5.2
-  %119 = getelementptr i64, ptr %201, i64 %.1389.i
-  %120 = getelementptr i64, ptr %119, i64 %.1318.i
-  %.1393.i = getelementptr i64, ptr %120, i64 %.1362.i
+  %116 = getelementptr i64, ptr %198, i64 %.1389.i
+  %117 = getelementptr i64, ptr %116, i64 %.1318.i
+  %.1393.i = getelementptr i64, ptr %117, i64 %.1362.i
   %.1394.i = load i64, ptr %.1393.i, align 8
   %.1396.i = add nsw i64 %.1394.i, %arg.where.1
   %.1415.i = icmp slt i64 %.1396.i, %arg.world.0.5.1
   br i1 %.1415.i, label %B664.i, label %B1048.i
 
 B664.i:
-  %.1499.i = getelementptr double, ptr %203, i64 %.96234443463.i
+  %.1499.i = getelementptr double, ptr %200, i64 %.96234443463.i
   %.1500.i = load double, ptr %.1499.i, align 8
-  %.1576.i = getelementptr double, ptr %205, i64 %.96234443463.i
+  %.1576.i = getelementptr double, ptr %202, i64 %.96234443463.i
   %.1577.i = load double, ptr %.1576.i, align 8
-  %121 = getelementptr double, ptr %arg.world.5.4, i64 %.96234443463.i
-  %.370.i.i10 = load double, ptr %121, align 8
-  %.472.i.i = getelementptr i64, ptr %206, i64 %.96234443463.i
+  %118 = getelementptr double, ptr %arg.world.5.4, i64 %.96234443463.i
+  %.370.i.i10 = load double, ptr %118, align 8
+  %.472.i.i = getelementptr i64, ptr %203, i64 %.96234443463.i
   %.473.i.i = load i64, ptr %.472.i.i, align 8
-  %.527.i.i = getelementptr i64, ptr %207, i64 %.96234443463.i
+  %.527.i.i = getelementptr i64, ptr %204, i64 %.96234443463.i
   %.528.i.i = load i64, ptr %.527.i.i, align 8
-  %122 = getelementptr i64, ptr %arg.given.3.4, i64 %.96234443463.i
-  %.560.i.i = load i64, ptr %122, align 8
+  %119 = getelementptr i64, ptr %arg.given.3.4, i64 %.96234443463.i
+  %.560.i.i = load i64, ptr %119, align 8
   %.562.i.i11 = sub nsw i64 %.1396.i, %.560.i.i
   %.574.i.i = icmp sgt i64 %.562.i.i11, -1
   br i1 %.574.i.i, label %B242.endif.endif.i.i, label %B444.endif.endif.endif.endif.i.i
 
 B354.i.i:
-  %lsr.iv.i.i = phi i64 [ %143, %B354.preheader.i.i ], [ %lsr.iv.next.i.i, %B354.i.i ]
+  %lsr.iv.i.i = phi i64 [ %140, %B354.preheader.i.i ], [ %lsr.iv.next.i.i, %B354.i.i ]
   %passed.2.11423.i.i = phi i64 [ %passed.2.11423.unr.i.i, %B354.preheader.i.i ], [ %.875.3.i.i, %B354.i.i ]
-  %.79114191421.i.i = phi i64 [ %.79114191421.unr.i.i, %B354.preheader.i.i ], [ %134, %B354.i.i ]
+  %.79114191421.i.i = phi i64 [ %.79114191421.unr.i.i, %B354.preheader.i.i ], [ %131, %B354.i.i ]
   %.849.i.i = icmp slt i64 %.79114191421.i.i, 0
-  %123 = select i1 %.849.i.i, i64 %209, i64 0
-  %124 = shl i64 %.79114191421.i.i, 3
-  %scevgep106.i = getelementptr i8, ptr %lsr.iv93.i, i64 %123
-  %scevgep107.i = getelementptr i8, ptr %scevgep106.i, i64 %124
+  %120 = select i1 %.849.i.i, i64 %206, i64 0
+  %121 = shl i64 %.79114191421.i.i, 3
+  %scevgep106.i = getelementptr i8, ptr %lsr.iv93.i, i64 %120
+  %scevgep107.i = getelementptr i8, ptr %scevgep106.i, i64 %121
   %.873.i.i = load i64, ptr %scevgep107.i, align 8
   %.875.i.i = add nsw i64 %.873.i.i, %passed.2.11423.i.i
-  %125 = add i64 %.79114191421.i.i, 1
-  %.849.1.i.i = icmp slt i64 %125, 0
-  %126 = select i1 %.849.1.i.i, i64 %209, i64 0
-  %scevgep103.i = getelementptr i8, ptr %lsr.iv93.i, i64 %126
-  %127 = shl i64 %.79114191421.i.i, 3
-  %scevgep1181 = getelementptr i8, ptr %scevgep103.i, i64 %127
-  %scevgep1182 = getelementptr i8, ptr %scevgep1181, i64 8
-  %.873.1.i.i = load i64, ptr %scevgep1182, align 8
+  %122 = add i64 %.79114191421.i.i, 1
+  %.849.1.i.i = icmp slt i64 %122, 0
+  %123 = select i1 %.849.1.i.i, i64 %206, i64 0
+  %scevgep103.i = getelementptr i8, ptr %lsr.iv93.i, i64 %123
+  %124 = shl i64 %.79114191421.i.i, 3
+  %scevgep1190 = getelementptr i8, ptr %scevgep103.i, i64 %124
+  %scevgep1191 = getelementptr i8, ptr %scevgep1190, i64 8
+  %.873.1.i.i = load i64, ptr %scevgep1191, align 8
   %.875.1.i.i = add nsw i64 %.875.i.i, %.873.1.i.i
-  %128 = add i64 %125, 1
-  %.849.2.i.i = icmp slt i64 %128, 0
-  %129 = select i1 %.849.2.i.i, i64 %209, i64 0
-  %scevgep100.i = getelementptr i8, ptr %lsr.iv93.i, i64 %129
-  %130 = shl i64 %.79114191421.i.i, 3
-  %scevgep1179 = getelementptr i8, ptr %scevgep100.i, i64 %130
-  %scevgep1180 = getelementptr i8, ptr %scevgep1179, i64 16
-  %.873.2.i.i = load i64, ptr %scevgep1180, align 8
+  %125 = add i64 %122, 1
+  %.849.2.i.i = icmp slt i64 %125, 0
+  %126 = select i1 %.849.2.i.i, i64 %206, i64 0
+  %scevgep100.i = getelementptr i8, ptr %lsr.iv93.i, i64 %126
+  %127 = shl i64 %.79114191421.i.i, 3
+  %scevgep1188 = getelementptr i8, ptr %scevgep100.i, i64 %127
+  %scevgep1189 = getelementptr i8, ptr %scevgep1188, i64 16
+  %.873.2.i.i = load i64, ptr %scevgep1189, align 8
   %.875.2.i.i = add nsw i64 %.875.1.i.i, %.873.2.i.i
-  %131 = add i64 %128, 1
-  %.849.3.i.i = icmp slt i64 %131, 0
-  %132 = select i1 %.849.3.i.i, i64 %209, i64 0
-  %scevgep97.i = getelementptr i8, ptr %lsr.iv93.i, i64 %132
-  %133 = shl i64 %.79114191421.i.i, 3
-  %scevgep1177 = getelementptr i8, ptr %scevgep97.i, i64 %133
-  %scevgep1178 = getelementptr i8, ptr %scevgep1177, i64 24
-  %.873.3.i.i = load i64, ptr %scevgep1178, align 8
+  %128 = add i64 %125, 1
+  %.849.3.i.i = icmp slt i64 %128, 0
+  %129 = select i1 %.849.3.i.i, i64 %206, i64 0
+  %scevgep97.i = getelementptr i8, ptr %lsr.iv93.i, i64 %129
+  %130 = shl i64 %.79114191421.i.i, 3
+  %scevgep1186 = getelementptr i8, ptr %scevgep97.i, i64 %130
+  %scevgep1187 = getelementptr i8, ptr %scevgep1186, i64 24
+  %.873.3.i.i = load i64, ptr %scevgep1187, align 8
   %.875.3.i.i = add nsw i64 %.875.2.i.i, %.873.3.i.i
   %lsr.iv.next.i.i = add i64 %lsr.iv.i.i, -4
   %.785.3.i.i = icmp sgt i64 %lsr.iv.next.i.i, 4
-  %134 = add i64 %131, 1
+  %131 = add i64 %128, 1
   br i1 %.785.3.i.i, label %B354.i.i, label %B384.i.i
 
 B384.i.i:
@@ -7062,7 +7040,7 @@ B384.i.i:
   br label %B444.endif.endif.endif.endif.i.i
 
 B242.endif.endif.i.i:
-  %.631.i.i = getelementptr i64, ptr %208, i64 %.96234443463.i
+  %.631.i.i = getelementptr i64, ptr %205, i64 %.96234443463.i
   %.632.i.i = load i64, ptr %.631.i.i, align 8
   %.671.i.i = sub i64 %.670.i.i, %.560.i.i
   %.11.i.i.i = tail call i64 @llvm.smax.i64(i64 %.671.i.i, i64 0)
@@ -7072,47 +7050,47 @@ B242.endif.endif.i.i:
   br i1 %.7851420.not.i.i, label %B384.i.i, label %B354.lr.ph.i.i
 
 B354.lr.ph.i.i:
-  %135 = add i64 %.560.i.i, %.11.i.i.i
-  %136 = sub i64 %.1396.i, %135
+  %132 = add i64 %.560.i.i, %.11.i.i.i
+  %133 = sub i64 %.1396.i, %132
   %xtraiter.i.i = and i64 %.742.i.i, 3
   %lcmp.mod.not.i.i = icmp eq i64 %xtraiter.i.i, 0
   br i1 %lcmp.mod.not.i.i, label %B354.prol.loopexit.i.i, label %B354.prol.i.i.preheader
 
 B354.prol.i.i.preheader:
-  %137 = shl nuw nsw i64 %xtraiter.i.i, 3
+  %134 = shl nuw nsw i64 %xtraiter.i.i, 3
   br label %B354.prol.i.i
 
 B354.prol.i.i:
-  %lsr.iv1175 = phi i64 [ %137, %B354.prol.i.i.preheader ], [ %lsr.iv.next1176, %B354.prol.i.i ]
+  %lsr.iv1184 = phi i64 [ %134, %B354.prol.i.i.preheader ], [ %lsr.iv.next1185, %B354.prol.i.i ]
   %passed.2.11423.prol.i.i = phi i64 [ %.875.prol.i.i, %B354.prol.i.i ], [ %.632.i.i, %B354.prol.i.i.preheader ]
   %.79114191421.prol.i.i = phi i64 [ %.798.prol.i.i, %B354.prol.i.i ], [ %.11.i.i.i, %B354.prol.i.i.preheader ]
   %.798.prol.i.i = add nuw i64 %.79114191421.prol.i.i, 1
   %.849.prol.i.i = icmp slt i64 %.79114191421.prol.i.i, 0
-  %138 = select i1 %.849.prol.i.i, i64 %209, i64 0
-  %139 = shl i64 %.79114191421.prol.i.i, 3
-  %scevgep95.i = getelementptr i8, ptr %lsr.iv93.i, i64 %138
-  %scevgep96.i = getelementptr i8, ptr %scevgep95.i, i64 %139
+  %135 = select i1 %.849.prol.i.i, i64 %206, i64 0
+  %136 = shl i64 %.79114191421.prol.i.i, 3
+  %scevgep95.i = getelementptr i8, ptr %lsr.iv93.i, i64 %135
+  %scevgep96.i = getelementptr i8, ptr %scevgep95.i, i64 %136
   %.873.prol.i.i = load i64, ptr %scevgep96.i, align 8
   %.875.prol.i.i = add nsw i64 %.873.prol.i.i, %passed.2.11423.prol.i.i
-  %lsr.iv.next1176 = add nsw i64 %lsr.iv1175, -8
-  %ov.i.i = icmp eq i64 %lsr.iv.next1176, 0
+  %lsr.iv.next1185 = add nsw i64 %lsr.iv1184, -8
+  %ov.i.i = icmp eq i64 %lsr.iv.next1185, 0
   br i1 %ov.i.i, label %B354.prol.loopexit.loopexit.i.i, label %B354.prol.i.i
 
 B354.prol.loopexit.loopexit.i.i:
-  %140 = add nuw i64 %xtraiter.i.i, %.11.i.i.i
-  %141 = sub i64 %.703.i.i, %140
+  %137 = add nuw i64 %xtraiter.i.i, %.11.i.i.i
+  %138 = sub i64 %.703.i.i, %137
   br label %B354.prol.loopexit.i.i
 
 B354.prol.loopexit.i.i:
   %passed.2.11423.unr.i.i = phi i64 [ %.632.i.i, %B354.lr.ph.i.i ], [ %.875.prol.i.i, %B354.prol.loopexit.loopexit.i.i ]
-  %.78414181422.unr.i.i = phi i64 [ %.742.i.i, %B354.lr.ph.i.i ], [ %141, %B354.prol.loopexit.loopexit.i.i ]
-  %.79114191421.unr.i.i = phi i64 [ %.11.i.i.i, %B354.lr.ph.i.i ], [ %140, %B354.prol.loopexit.loopexit.i.i ]
+  %.78414181422.unr.i.i = phi i64 [ %.742.i.i, %B354.lr.ph.i.i ], [ %138, %B354.prol.loopexit.loopexit.i.i ]
+  %.79114191421.unr.i.i = phi i64 [ %.11.i.i.i, %B354.lr.ph.i.i ], [ %137, %B354.prol.loopexit.loopexit.i.i ]
   %.875.lcssa.unr.i.i = phi i64 [ poison, %B354.lr.ph.i.i ], [ %.875.prol.i.i, %B354.prol.loopexit.loopexit.i.i ]
-  %142 = icmp ult i64 %136, 3
-  br i1 %142, label %B384.i.i, label %B354.preheader.i.i
+  %139 = icmp ult i64 %133, 3
+  br i1 %139, label %B384.i.i, label %B354.preheader.i.i
 
 B354.preheader.i.i:
-  %143 = add i64 %.78414181422.unr.i.i, 4
+  %140 = add i64 %.78414181422.unr.i.i, 4
   br label %B354.i.i
 
 B444.endif.endif.endif.endif.i.i:
@@ -7120,34 +7098,34 @@ B444.endif.endif.endif.endif.i.i:
   %.1053.i.i = icmp slt i64 %.1396.i, 0
   %.1054.i.i = select i1 %.1053.i.i, i64 %arg.given.5.5.1, i64 0
   %.1072.i.i = mul i64 %.96234443463.i, %arg.given.5.5.1
-  %144 = getelementptr double, ptr %arg.given.5.4, i64 %.1072.i.i
-  %145 = getelementptr double, ptr %144, i64 %.1396.i
-  %.1076.i.i = getelementptr double, ptr %145, i64 %.1054.i.i
+  %141 = getelementptr double, ptr %arg.given.5.4, i64 %.1072.i.i
+  %142 = getelementptr double, ptr %141, i64 %.1396.i
+  %.1076.i.i = getelementptr double, ptr %142, i64 %.1054.i.i
   %.1077.i.i = load double, ptr %.1076.i.i, align 8
-  %146 = getelementptr double, ptr %144, i64 %arg.where.1
-  %.1128.i.i = getelementptr double, ptr %146, i64 %.1106.i.i
+  %143 = getelementptr double, ptr %141, i64 %arg.where.1
+  %.1128.i.i = getelementptr double, ptr %143, i64 %.1106.i.i
   %.1129.i.i = load double, ptr %.1128.i.i, align 8
   %.1161.i.i = select i1 %.1053.i.i, i64 %arg.given.17.5.1, i64 0
   %.1179.i.i = mul i64 %.96234443463.i, %arg.given.17.5.1
-  %147 = getelementptr i64, ptr %arg.given.17.4, i64 %.1179.i.i
-  %148 = getelementptr i64, ptr %147, i64 %.1396.i
-  %.1183.i.i = getelementptr i64, ptr %148, i64 %.1161.i.i
+  %144 = getelementptr i64, ptr %arg.given.17.4, i64 %.1179.i.i
+  %145 = getelementptr i64, ptr %144, i64 %.1396.i
+  %.1183.i.i = getelementptr i64, ptr %145, i64 %.1161.i.i
   %.1184.i.i = load i64, ptr %.1183.i.i, align 8
-  %149 = getelementptr i64, ptr %147, i64 %arg.where.1
-  %.1239.i.i = getelementptr i64, ptr %149, i64 %.1217.i.i
+  %146 = getelementptr i64, ptr %144, i64 %arg.where.1
+  %.1239.i.i = getelementptr i64, ptr %146, i64 %.1217.i.i
   %.1240.i.i = load i64, ptr %.1239.i.i, align 8
   %.5.i.i.i = fptosi double %.1500.i to i64
   %.1273.i.i = add nsw i64 %.1396.i, %.5.i.i.i
   %.11.i3.i.i = tail call i64 @llvm.smin.i64(i64 %.412.i.i, i64 %.1273.i.i)
-  %150 = getelementptr i64, ptr %arg.given.18.4, i64 %.96234443463.i
-  %.1338.i.i = load i64, ptr %150, align 8
+  %147 = getelementptr i64, ptr %arg.given.18.4, i64 %.96234443463.i
+  %.1338.i.i = load i64, ptr %147, align 8
   %.1340.i.i = add nsw i64 %.1338.i.i, %.1396.i
   %.11.i4.i.i = tail call i64 @llvm.smin.i64(i64 %.412.i.i, i64 %.1340.i.i)
   %.11.i2.i.i = tail call i64 @llvm.smax.i64(i64 %.11.i4.i.i, i64 %.1396.i)
   %.1445.i.i = icmp slt i64 %.11.i2.i.i, 0
   %.1446.i.i = select i1 %.1445.i.i, i64 %arg.given.17.5.1, i64 0
-  %151 = getelementptr i64, ptr %147, i64 %.11.i2.i.i
-  %.1468.i.i = getelementptr i64, ptr %151, i64 %.1446.i.i
+  %148 = getelementptr i64, ptr %144, i64 %.11.i2.i.i
+  %.1468.i.i = getelementptr i64, ptr %148, i64 %.1446.i.i
   %.1469.i.i = load i64, ptr %.1468.i.i, align 8
   %.1524.i.i = sub nsw i64 %.1469.i.i, %.1184.i.i
   %.1525.i.i = sitofp i64 %.1524.i.i to double
@@ -7172,7 +7150,7 @@ B798.endif.endif.i.i:
   br label %B664.endif.endif.endif.i
 
 B898.i:
-  %lsr.iv108.i = phi i64 [ %218, %B898.lr.ph.i ], [ %lsr.iv.next109.i, %B956.i ]
+  %lsr.iv108.i = phi i64 [ %215, %B898.lr.ph.i ], [ %lsr.iv.next109.i, %B956.i ]
   %pick.2.23433.i = phi i64 [ %.1161.i, %B898.lr.ph.i ], [ %pick.3.3.i, %B956.i ]
   %.212734293431.i = phi i64 [ %.1161.i, %B898.lr.ph.i ], [ %.2134.i, %B956.i ]
   %.2201.i = icmp slt i64 %.212734293431.i, 0
@@ -7187,8 +7165,8 @@ B898.i:
 B922.i:
   %.2296.i = icmp slt i64 %pick.2.23433.i, 0
   %.2297.i = select i1 %.2296.i, i64 %arg.given.0.5.2, i64 0
-  %152 = getelementptr i64, ptr %.1771.i, i64 %pick.2.23433.i
-  %.2328.i = getelementptr i64, ptr %152, i64 %.2297.i
+  %149 = getelementptr i64, ptr %.1771.i, i64 %pick.2.23433.i
+  %.2328.i = getelementptr i64, ptr %149, i64 %.2297.i
   %.2329.i = load i64, ptr %.2328.i, align 8
   %.2331.i = sitofp i64 %.2329.i to double
   %.2332.i = fcmp ogt double %.11.i.i, %.2331.i
@@ -7210,26 +7188,26 @@ B958.i:
   %.369.i.i = select i1 %.368.i.i13, i64 %arg.given.1.5.1, i64 0
   %.370.i1.i = add i64 %.369.i.i, %pick.2.2.lcssa.i
   %.399.i.i = mul i64 %.370.i1.i, %arg.given.1.5.2
-  %153 = getelementptr i8, ptr %arg.given.1.4, i64 %.2230.i
-  %154 = getelementptr i8, ptr %153, i64 %.399.i.i
-  %155 = getelementptr i8, ptr %154, i64 %.593
-  %.403.i.i = getelementptr i8, ptr %155, i64 %.2205.i
+  %150 = getelementptr i8, ptr %arg.given.1.4, i64 %.2230.i
+  %151 = getelementptr i8, ptr %150, i64 %.399.i.i
+  %152 = getelementptr i8, ptr %151, i64 %.593
+  %.403.i.i = getelementptr i8, ptr %152, i64 %.2205.i
   %.404.i.i = load i8, ptr %.403.i.i, align 1
   %.407.i.i = icmp eq i8 %.404.i.i, 0
   br i1 %.407.i.i, label %B1048.i, label %B112.i.i
 
 B112.i.i:
-  %sunkaddr1229 = mul i64 %.429.i, 8
-  %sunkaddr1230 = getelementptr i8, ptr %210, i64 %sunkaddr1229
-  %.470.i.i = load i64, ptr %sunkaddr1230, align 8
+  %sunkaddr1237 = mul i64 %.429.i, 8
+  %sunkaddr1238 = getelementptr i8, ptr %207, i64 %sunkaddr1237
+  %.470.i.i = load i64, ptr %sunkaddr1238, align 8
   %.501.not.i.i = icmp slt i64 %.470.i.i, %.827.i
   br i1 %.501.not.i.i, label %B168.i.i, label %B1048.i
 
 B168.i.i:
-  %156 = icmp slt i64 %pick.2.2.lcssa.i, 0
-  %.568.i.i = select i1 %156, i64 %arg.given.0.5.2, i64 0
+  %153 = icmp slt i64 %pick.2.2.lcssa.i, 0
+  %.568.i.i = select i1 %153, i64 %arg.given.0.5.2, i64 0
   %.569.i.i = add i64 %.568.i.i, %pick.2.2.lcssa.i
-  %.599.i.i = getelementptr i64, ptr %119, i64 %.569.i.i
+  %.599.i.i = getelementptr i64, ptr %116, i64 %.569.i.i
   %.600.i.i = load i64, ptr %.599.i.i, align 8
   %.602.i.i = add nsw i64 %.600.i.i, %arg.where.1
   %or.cond = icmp slt i64 %.602.i.i, %invariant.smin
@@ -7238,16 +7216,16 @@ B168.i.i:
 B354.i3.i:
   %.883.i.i = icmp slt i64 %.602.i.i, 0
   %.884.i.i = select i1 %.883.i.i, i64 %arg.world.3.5.1, i64 0
-  %157 = getelementptr i64, ptr %arg.world.3.4, i64 %.602.i.i
-  %.906.i.i = getelementptr i64, ptr %157, i64 %.884.i.i
+  %154 = getelementptr i64, ptr %arg.world.3.4, i64 %.602.i.i
+  %.906.i.i = getelementptr i64, ptr %154, i64 %.884.i.i
   %.907.i.i = load i64, ptr %.906.i.i, align 8
   %.940.not.i.i = icmp slt i64 %.907.i.i, %.548.i4
   br i1 %.940.not.i.i, label %B410.i.i, label %B1048.i
 
 B410.i.i:
-  %sunkaddr1231 = getelementptr i8, ptr %arg.given.9.4, i64 %214
-  %sunkaddr1232 = getelementptr i8, ptr %sunkaddr1231, i64 -8
-  %.992.i.i = load double, ptr %sunkaddr1232, align 8
+  %sunkaddr1239 = getelementptr i8, ptr %arg.given.9.4, i64 %211
+  %sunkaddr1240 = getelementptr i8, ptr %sunkaddr1239, i64 -8
+  %.992.i.i = load double, ptr %sunkaddr1240, align 8
   %.993.i.i = fcmp ueq double %.992.i.i, 0x7FF0000000000000
   br i1 %.993.i.i, label %B998.i, label %B454.endif.endif.i.i
 
@@ -7261,20 +7239,20 @@ B578.i.i:
   %.1214.i.i = add nsw i64 %.12041171.i.i, -1
   %.1218.i.i = add i64 %.12111172.i.i, 1
   %.1257.i.i = icmp slt i64 %.12111172.i.i, 0
-  %158 = select i1 %.1257.i.i, i64 %213, i64 0
-  %scevgep.i6.i = getelementptr i8, ptr %arg.world.4.4, i64 %158
-  %159 = shl i64 %.12111172.i.i, 3
-  %scevgep1.i.i = getelementptr i8, ptr %scevgep.i6.i, i64 %159
+  %155 = select i1 %.1257.i.i, i64 %210, i64 0
+  %scevgep.i6.i = getelementptr i8, ptr %arg.world.4.4, i64 %155
+  %156 = shl i64 %.12111172.i.i, 3
+  %scevgep1.i.i = getelementptr i8, ptr %scevgep.i6.i, i64 %156
   %.1273.i7.i = load double, ptr %scevgep1.i.i, align 8
-  %sunkaddr1233 = getelementptr inbounds i8, ptr %212, i64 %sunkaddr4.i.i
-  %.1304.i.i = load double, ptr %sunkaddr1233, align 8
+  %sunkaddr1241 = getelementptr inbounds i8, ptr %209, i64 %sunkaddr4.i.i
+  %.1304.i.i = load double, ptr %sunkaddr1241, align 8
   %.1305.i.i = fadd double %.1273.i7.i, %.1304.i.i
   %.1336.i.i = fcmp ogt double %.1305.i.i, %.992.i.i
   br i1 %.1336.i.i, label %B1048.i, label %B576.i.i
 
 B454.endif.endif.i.i:
-  %160 = getelementptr i64, ptr %211, i64 %.1389.i
-  %.1074.i.i = getelementptr i64, ptr %160, i64 %.569.i.i
+  %157 = getelementptr i64, ptr %208, i64 %.1389.i
+  %.1074.i.i = getelementptr i64, ptr %157, i64 %.569.i.i
   %.1075.i.i = load i64, ptr %.1074.i.i, align 8
   %.1079.i.i = add nsw i64 %.1075.i.i, %.602.i.i
   %.11.i.i5.i = tail call i64 @llvm.smin.i64(i64 %arg.world.4.5.0, i64 %.1079.i.i)
@@ -7288,13 +7266,13 @@ B998.i:
   br i1 %.453.i.i, label %B1048.i, label %in5..exit.i
 
 in5..exit.i:
-  %161 = getelementptr double, ptr %144, i64 %arg.world.0.5.1
-  %.524.i.i = getelementptr double, ptr %161, i64 %.502.i.i
+  %158 = getelementptr double, ptr %141, i64 %arg.world.0.5.1
+  %.524.i.i = getelementptr double, ptr %158, i64 %.502.i.i
   %.525.i.i = load double, ptr %.524.i.i, align 8
   %.580.i.i = fsub double %.525.i.i, %.1129.i.i
   %.581.i.i = fmul double %.580.i.i, 1.500000e+00
-  %162 = getelementptr i64, ptr %147, i64 %arg.world.0.5.1
-  %.634.i.i = getelementptr i64, ptr %162, i64 %.612.i.i
+  %159 = getelementptr i64, ptr %144, i64 %arg.world.0.5.1
+  %.634.i.i = getelementptr i64, ptr %159, i64 %.612.i.i
   %.635.i.i = load i64, ptr %.634.i.i, align 8
   %.636.i.i = sitofp i64 %.635.i.i to double
   %.637.i.i = fadd double %.581.i.i, %.636.i.i
@@ -7317,7 +7295,7 @@ B1048.i:
   %best.3.1.i = phi double [ %best.2.13465.i, %B452.i ], [ %best.2.13465.i, %B354.i3.i ], [ %best.2.13465.i, %B958.i ], [ %best.2.13465.i, %B572.i ], [ %best.2.13465.i, %B532.i ], [ %best.2.13465.i, %B500.i ], [ %best.2.13465..1068.i, %in5..exit.i ], [ %.1068.i, %B998.i ], [ %best.2.13465.i, %B112.i.i ], [ %best.2.13465.i, %B168.i.i ], [ %best.2.13465.i, %B578.i.i ]
   %size.5.1.i = phi i64 [ %size.4.13466.i, %B452.i ], [ %size.4.13466.i, %B354.i3.i ], [ %size.4.13466.i, %B958.i ], [ %size.4.13466.i, %B572.i ], [ %size.4.13466.i, %B532.i ], [ %size.4.13466.i, %B500.i ], [ %size.4.13466.pick.2.2.lcssa.i, %in5..exit.i ], [ %pick.2.2.lcssa.i, %B998.i ], [ %size.4.13466.i, %B112.i.i ], [ %size.4.13466.i, %B168.i.i ], [ %size.4.13466.i, %B578.i.i ]
   %choice.5.1.i = phi i64 [ %choice.4.13467.i, %B452.i ], [ %choice.4.13467.i, %B354.i3.i ], [ %choice.4.13467.i, %B958.i ], [ %choice.4.13467.i, %B572.i ], [ %choice.4.13467.i, %B532.i ], [ %choice.4.13467.i, %B500.i ], [ %choice.4.13467..96234443463.i, %in5..exit.i ], [ %.96234443463.i, %B998.i ], [ %choice.4.13467.i, %B112.i.i ], [ %choice.4.13467.i, %B168.i.i ], [ %choice.4.13467.i, %B578.i.i ]
-  %scevgep94.i = getelementptr i8, ptr %lsr.iv93.i, i64 %209
+  %scevgep94.i = getelementptr i8, ptr %lsr.iv93.i, i64 %206
   %exitcond.not.i7 = icmp eq i64 %.969.i, %arg.given.0.5.1
   br i1 %exitcond.not.i7, label %B1052.i, label %B452.i
 
@@ -7326,15 +7304,15 @@ B1052.i:
   br i1 %.2700.i, label %B1074.i, label %B0.endif.endif.endif.endif
 
 B1074.i:
-  %sunkaddr1234 = mul i64 %.429.i, 8
-  %sunkaddr1235 = getelementptr i8, ptr %210, i64 %sunkaddr1234
-  %.374.i.i = load i64, ptr %sunkaddr1235, align 8
+  %sunkaddr1242 = mul i64 %.429.i, 8
+  %sunkaddr1243 = getelementptr i8, ptr %207, i64 %sunkaddr1242
+  %.374.i.i = load i64, ptr %sunkaddr1243, align 8
   %.415.not.i.i = icmp slt i64 %.374.i.i, %.827.i
   br i1 %.415.not.i.i, label %B0.endif.endif.endif.endif, label %B158.i.i.i
 
 B1074.thread57.i:
-  %163 = getelementptr i64, ptr %118, i64 %.593
-  %.373.i61.i = getelementptr i64, ptr %163, i64 %.429.i
+  %160 = getelementptr i64, ptr %115, i64 %.593
+  %.373.i61.i = getelementptr i64, ptr %160, i64 %.429.i
   %.374.i62.i = load i64, ptr %.373.i61.i, align 8
   %.412.i1263.i = getelementptr i8, ptr %arg.given.6.4, i64 8
   %.413.i64.i = load i64, ptr %.412.i1263.i, align 8
@@ -7342,15 +7320,15 @@ B1074.thread57.i:
   br i1 %.415.not.i65.i, label %B100.endif.endif.i.i, label %B158.i.i.i
 
 B1074.thread.i:
-  %164 = getelementptr i64, ptr %118, i64 %.593
-  %.373.i44.i = getelementptr i64, ptr %164, i64 %.429.i
+  %161 = getelementptr i64, ptr %115, i64 %.593
+  %.373.i44.i = getelementptr i64, ptr %161, i64 %.429.i
   %.374.i45.i = load i64, ptr %.373.i44.i, align 8
   %.415.not.i48.i = icmp slt i64 %.374.i45.i, %.827.i
   br i1 %.415.not.i48.i, label %B0.endif.endif.endif.endif, label %B158.i.i.i
 
 B228.i.i:
   %lsr.iv.i16 = phi ptr [ %scevgep88.i, %B228.i.preheader.i ], [ %scevgep89.i, %B278.1.i.i ]
-  %lsr.iv.i19.i = phi i64 [ %193, %B228.i.preheader.i ], [ %lsr.iv.next.i24.i, %B278.1.i.i ]
+  %lsr.iv.i19.i = phi i64 [ %190, %B228.i.preheader.i ], [ %lsr.iv.next.i24.i, %B278.1.i.i ]
   %wanted.3.11069.i.i = phi i1 [ %wanted.3.11069.unr.i.i, %B228.i.preheader.i ], [ %"$phi278.1.3.1.1.i.i", %B278.1.i.i ]
   %.60210651067.i.i = phi i64 [ %.60210651067.unr.i.i, %B228.i.preheader.i ], [ %.609.1.i.i, %B278.1.i.i ]
   %.609.i.i = add i64 %.60210651067.i.i, 1
@@ -7366,8 +7344,8 @@ B278.i.i17:
 
 B234.1.i.i:
   %.661.1.i.i = icmp slt i64 %.609.i.i, 0
-  %165 = select i1 %.661.1.i.i, i64 %192, i64 1
-  %scevgep90.i = getelementptr i8, ptr %lsr.iv.i16, i64 %165
+  %162 = select i1 %.661.1.i.i, i64 %189, i64 1
+  %scevgep90.i = getelementptr i8, ptr %lsr.iv.i16, i64 %162
   %.677.1.i.i = load i8, ptr %scevgep90.i, align 1
   %.680.1.i.i = icmp ne i8 %.677.1.i.i, 0
   br label %B278.1.i.i
@@ -7391,12 +7369,12 @@ B158.i.i.i:
 B270.i.i.i:
   %clear.2.0599.i.i.i = phi i1 [ true, %B270.lr.ph.new.i.i.i ], [ %"$phi344.1.3.1.1.i.i.i", %B344.1.i.i.i ]
   %niter.i.i.i = phi i64 [ 0, %B270.lr.ph.new.i.i.i ], [ %niter.next.1.i.i.i, %B344.1.i.i.i ]
-  %166 = add i64 %arg.where.1, %niter.i.i.i
-  %167 = add i64 %166, 1
+  %163 = add i64 %arg.where.1, %niter.i.i.i
+  %164 = add i64 %163, 1
   br i1 %clear.2.0599.i.i.i, label %B276.i.i.i, label %B344.1.i.i.i
 
 B276.i.i.i:
-  %.763.i.i.i = icmp slt i64 %166, 0
+  %.763.i.i.i = icmp slt i64 %163, 0
   %.764.i.i.i = select i1 %.763.i.i.i, i64 %arg.given.8.5.0, i64 0
   %scevgep6.i.i.i = getelementptr i8, ptr %scevgep5.i.i.i, i64 %.764.i.i.i
   %scevgep7.i.i.i = getelementptr i8, ptr %scevgep6.i.i.i, i64 %niter.i.i.i
@@ -7405,33 +7383,33 @@ B276.i.i.i:
   br i1 %.782.i.i.i, label %B344.i.i.i, label %B344.1.i.i.i
 
 B344.i.i.i:
-  %168 = icmp slt i64 %166, 0
-  %169 = select i1 %168, i64 %184, i64 0
-  %scevgep3.i.i.i = getelementptr i8, ptr %scevgep.i.i.i, i64 %169
-  %170 = shl i64 %niter.i.i.i, 3
-  %scevgep4.i.i.i = getelementptr i8, ptr %scevgep3.i.i.i, i64 %170
+  %165 = icmp slt i64 %163, 0
+  %166 = select i1 %165, i64 %181, i64 0
+  %scevgep3.i.i.i = getelementptr i8, ptr %scevgep.i.i.i, i64 %166
+  %167 = shl i64 %niter.i.i.i, 3
+  %scevgep4.i.i.i = getelementptr i8, ptr %scevgep3.i.i.i, i64 %167
   %.850.i.i.i = load i64, ptr %scevgep4.i.i.i, align 8
-  %sunkaddr1236 = getelementptr i8, ptr %arg.given.6.4, i64 24
-  %.880.i.i.i = load i64, ptr %sunkaddr1236, align 8
+  %sunkaddr1244 = getelementptr i8, ptr %arg.given.6.4, i64 24
+  %.880.i.i.i = load i64, ptr %sunkaddr1244, align 8
   %.881.i.i.i = icmp slt i64 %.850.i.i.i, %.880.i.i.i
   br i1 %.881.i.i.i, label %B276.1.i.i.i, label %B344.1.i.i.i
 
 B276.1.i.i.i:
-  %.763.1.i.i.i = icmp slt i64 %167, 0
-  %171 = select i1 %.763.1.i.i.i, i64 %185, i64 1
-  %scevgep11.i.i.i = getelementptr i8, ptr %scevgep5.i.i.i, i64 %171
+  %.763.1.i.i.i = icmp slt i64 %164, 0
+  %168 = select i1 %.763.1.i.i.i, i64 %182, i64 1
+  %scevgep11.i.i.i = getelementptr i8, ptr %scevgep5.i.i.i, i64 %168
   %scevgep12.i.i.i = getelementptr i8, ptr %scevgep11.i.i.i, i64 %niter.i.i.i
   %.779.1.i.i.i = load i8, ptr %scevgep12.i.i.i, align 1
   %.782.1.i.i.i = icmp eq i8 %.779.1.i.i.i, 0
   br i1 %.782.1.i.i.i, label %B294.1.i.i.i, label %B344.1.i.i.i
 
 B294.1.i.i.i:
-  %172 = icmp slt i64 %167, 0
-  %173 = select i1 %172, i64 %186, i64 8
-  %scevgep.i14.i = getelementptr i8, ptr %scevgep.i.i.i, i64 %173
-  %174 = shl i64 %niter.i.i.i, 3
-  %scevgep1174 = getelementptr i8, ptr %scevgep.i14.i, i64 %174
-  %.850.1.i.i.i = load i64, ptr %scevgep1174, align 8
+  %169 = icmp slt i64 %164, 0
+  %170 = select i1 %169, i64 %183, i64 8
+  %scevgep.i14.i = getelementptr i8, ptr %scevgep.i.i.i, i64 %170
+  %171 = shl i64 %niter.i.i.i, 3
+  %scevgep1183 = getelementptr i8, ptr %scevgep.i14.i, i64 %171
+  %.850.1.i.i.i = load i64, ptr %scevgep1183, align 8
   %.881.1.i.i.i = icmp slt i64 %.850.1.i.i.i, %.880.i.i.i
   br label %B344.1.i.i.i
 
@@ -7442,27 +7420,27 @@ B344.1.i.i.i:
   br i1 %niter.ncmp.1.not.i.i.i, label %B348.loopexit.unr-lcssa.i.i.i, label %B270.i.i.i
 
 B348.loopexit.unr-lcssa.i.i.i:
-  %175 = and i64 %.342.i.i.i, 1
-  %lcmp.mod.not.i.i.i8 = icmp ne i64 %175, 0
-  %176 = add i64 %unroll_iter.i.i.i, %arg.where.1
+  %172 = and i64 %.342.i.i.i, 1
+  %lcmp.mod.not.i.i.i8 = icmp ne i64 %172, 0
+  %173 = add i64 %unroll_iter.i.i.i, %arg.where.1
   %brmerge.i.i.not = select i1 %lcmp.mod.not.i.i.i8, i1 %"$phi344.1.3.1.1.i.i.i", i1 false
   br i1 %brmerge.i.i.not, label %B276.epil.i.i.i, label %in6..exit.i
 
 B276.epil.i.i.i:
-  %.706595597.epil.init.i4.i.i = phi i64 [ %176, %B348.loopexit.unr-lcssa.i.i.i ], [ %arg.where.1, %B270.lr.ph.i.i.i ]
+  %.706595597.epil.init.i4.i.i = phi i64 [ %173, %B348.loopexit.unr-lcssa.i.i.i ], [ %arg.where.1, %B270.lr.ph.i.i.i ]
   %.763.epil.i.i.i = icmp slt i64 %.706595597.epil.init.i4.i.i, 0
   %.764.epil.i.i.i = select i1 %.763.epil.i.i.i, i64 %arg.given.8.5.0, i64 0
-  %177 = getelementptr i8, ptr %arg.given.8.4, i64 %.706595597.epil.init.i4.i.i
-  %.778.epil.i.i.i = getelementptr i8, ptr %177, i64 %.764.epil.i.i.i
+  %174 = getelementptr i8, ptr %arg.given.8.4, i64 %.706595597.epil.init.i4.i.i
+  %.778.epil.i.i.i = getelementptr i8, ptr %174, i64 %.764.epil.i.i.i
   %.779.epil.i.i.i = load i8, ptr %.778.epil.i.i.i, align 1
   %.782.epil.i.i.i = icmp eq i8 %.779.epil.i.i.i, 0
   br i1 %.782.epil.i.i.i, label %B294.epil.i.i.i, label %B0.endif.endif.endif.endif
 
 B294.epil.i.i.i:
-  %178 = icmp slt i64 %.706595597.epil.init.i4.i.i, 0
-  %.827.epil.i.i.i = select i1 %178, i64 %arg.world.3.5.1, i64 0
-  %179 = getelementptr i64, ptr %180, i64 %.706595597.epil.init.i4.i.i
-  %.849.epil.i.i.i = getelementptr i64, ptr %179, i64 %.827.epil.i.i.i
+  %175 = icmp slt i64 %.706595597.epil.init.i4.i.i, 0
+  %.827.epil.i.i.i = select i1 %175, i64 %arg.world.3.5.1, i64 0
+  %176 = getelementptr i64, ptr %177, i64 %.706595597.epil.init.i4.i.i
+  %.849.epil.i.i.i = getelementptr i64, ptr %176, i64 %.827.epil.i.i.i
   %.850.epil.i.i.i = load i64, ptr %.849.epil.i.i.i, align 8
   %sunkaddr17.i.i.i = getelementptr i8, ptr %arg.given.6.4, i64 24
   %.880.epil.i.i.i = load i64, ptr %sunkaddr17.i.i.i, align 8
@@ -7475,20 +7453,20 @@ B232.endif.i.i.i:
   br i1 %.700596.not.i.i.i, label %in6..exit.thread79.i, label %B270.lr.ph.i.i.i
 
 B270.lr.ph.i.i.i:
-  %180 = getelementptr i64, ptr %arg.world.3.4, i64 %arg.world.3.5.1
-  %181 = icmp eq i64 %.342.i.i.i, 1
-  br i1 %181, label %B276.epil.i.i.i, label %B270.lr.ph.new.i.i.i
+  %177 = getelementptr i64, ptr %arg.world.3.4, i64 %arg.world.3.5.1
+  %178 = icmp eq i64 %.342.i.i.i, 1
+  br i1 %178, label %B276.epil.i.i.i, label %B270.lr.ph.new.i.i.i
 
 B270.lr.ph.new.i.i.i:
-  %const1208 = bitcast i64 9223372036854775806 to i64
-  %unroll_iter.i.i.i = and i64 %.342.i.i.i, %const1208
-  %182 = add i64 %arg.world.3.5.1, %arg.where.1
-  %183 = shl i64 %182, 3
-  %scevgep.i.i.i = getelementptr i8, ptr %arg.world.3.4, i64 %183
+  %const1217 = bitcast i64 9223372036854775806 to i64
+  %unroll_iter.i.i.i = and i64 %.342.i.i.i, %const1217
+  %179 = add i64 %arg.world.3.5.1, %arg.where.1
+  %180 = shl i64 %179, 3
+  %scevgep.i.i.i = getelementptr i8, ptr %arg.world.3.4, i64 %180
   %scevgep5.i.i.i = getelementptr i8, ptr %arg.given.8.4, i64 %arg.where.1
-  %184 = shl i64 %arg.world.3.5.1, 3
-  %185 = add i64 %arg.given.8.5.0, 1
-  %186 = add i64 %184, 8
+  %181 = shl i64 %arg.world.3.5.1, 3
+  %182 = add i64 %arg.given.8.5.0, 1
+  %183 = add i64 %181, 8
   br label %B270.i.i.i
 
 B100.endif.endif.i.i:
@@ -7514,14 +7492,14 @@ B228.prol.i.i:
   br i1 %.not.i, label %B234.prol.i.i, label %B228.prol.loopexit.i.i
 
 B234.prol.i.i:
-  %187 = icmp slt i64 %arg.where.1, 0
-  %188 = icmp sge i64 %.693.i.i, %.413.i64.i
-  %.662.prol.i.i = select i1 %187, i64 %arg.given.8.5.0, i64 0
-  %189 = getelementptr i8, ptr %arg.given.8.4, i64 %arg.where.1
-  %.676.prol.i.i = getelementptr i8, ptr %189, i64 %.662.prol.i.i
+  %184 = icmp slt i64 %arg.where.1, 0
+  %185 = icmp sge i64 %.693.i.i, %.413.i64.i
+  %.662.prol.i.i = select i1 %184, i64 %arg.given.8.5.0, i64 0
+  %186 = getelementptr i8, ptr %arg.given.8.4, i64 %arg.where.1
+  %.676.prol.i.i = getelementptr i8, ptr %186, i64 %.662.prol.i.i
   %.677.prol.i.i = load i8, ptr %.676.prol.i.i, align 1
   %.680.prol.i.i = icmp ne i8 %.677.prol.i.i, 0
-  %spec.select.prol.i.i = select i1 %.680.prol.i.i, i1 %188, i1 false
+  %spec.select.prol.i.i = select i1 %.680.prol.i.i, i1 %185, i1 false
   br label %B228.prol.loopexit.i.i
 
 B228.prol.loopexit.i.i:
@@ -7529,17 +7507,17 @@ B228.prol.loopexit.i.i:
   %.59510641068.unr.i.i = phi i64 [ %.550.i.i, %B228.lr.ph.i.i ], [ %.605.prol.i.i, %B228.prol.i.i ], [ %.605.prol.i.i, %B234.prol.i.i ]
   %.60210651067.unr.i.i = phi i64 [ %arg.where.1, %B228.lr.ph.i.i ], [ %.neg.i.i, %B228.prol.i.i ], [ %.neg.i.i, %B234.prol.i.i ]
   %"$phi278.1.3.1.lcssa.unr.i.i" = phi i1 [ poison, %B228.lr.ph.i.i ], [ true, %B228.prol.i.i ], [ %spec.select.prol.i.i, %B234.prol.i.i ]
-  %190 = icmp eq i64 %arg.given.8.5.0, %.neg.i.i
-  br i1 %190, label %B226.endif.i.i, label %B228.preheader.i.i
+  %187 = icmp eq i64 %arg.given.8.5.0, %.neg.i.i
+  br i1 %187, label %B226.endif.i.i, label %B228.preheader.i.i
 
 B228.preheader.i.i:
-  %191 = icmp sge i64 %.693.i.i, %.413.i64.i
-  %192 = add i64 %arg.given.8.5.0, 1
-  %.fr.i = freeze i1 %191
+  %188 = icmp sge i64 %.693.i.i, %.413.i64.i
+  %189 = add i64 %arg.given.8.5.0, 1
+  %.fr.i = freeze i1 %188
   br i1 %.fr.i, label %B228.i.preheader.i, label %B226.endif.i.i
 
 B228.i.preheader.i:
-  %193 = add nuw i64 %.59510641068.unr.i.i, 2
+  %190 = add nuw i64 %.59510641068.unr.i.i, 2
   %scevgep88.i = getelementptr i8, ptr %arg.given.8.4, i64 %.60210651067.unr.i.i
   br label %B228.i.i
 
@@ -7548,9 +7526,9 @@ B226.endif.i.i:
   br i1 %wanted.3.1.lcssa.i.i, label %B158.i.i.i, label %B0.endif.endif.endif.endif
 
 in6..exit.i:
-  %194 = and i64 %.342.i.i.i, 1
-  %195 = icmp eq i64 %194, 0
-  %"$phi344.1.3.1.1.i.mux.i.i" = select i1 %195, i1 %"$phi344.1.3.1.1.i.i.i", i1 false
+  %191 = and i64 %.342.i.i.i, 1
+  %192 = icmp eq i64 %191, 0
+  %"$phi344.1.3.1.1.i.mux.i.i" = select i1 %192, i1 %"$phi344.1.3.1.1.i.i.i", i1 false
   %cond.fr74.i = freeze i1 %"$phi344.1.3.1.1.i.mux.i.i"
   br i1 %cond.fr74.i, label %in6..exit.thread79.i, label %B0.endif.endif.endif.endif
 
@@ -7558,50 +7536,50 @@ in6..exit.thread79.i:
   br label %B0.endif.endif.endif.endif
 
 B452.lr.ph.i:
-  %196 = icmp slt i64 %.593, 0
-  %197 = icmp slt i64 %arg.where.1, 0
-  %const1206 = bitcast i64 9223372036854775806 to i64
+  %193 = icmp slt i64 %.593, 0
+  %194 = icmp slt i64 %arg.where.1, 0
+  %const1215 = bitcast i64 9223372036854775806 to i64
   %invariant.gep3439.i = getelementptr i8, ptr %arg.given.1.4, i64 %.593
-  %198 = getelementptr double, ptr %arg.world.5.4, i64 %arg.world.5.5.1
-  %.1129.i = select i1 %196, i64 %arg.given.14.5.2, i64 0
-  %199 = getelementptr i64, ptr %arg.given.14.4, i64 %.1129.i
-  %invariant.gep.i = getelementptr i64, ptr %199, i64 %.593
+  %195 = getelementptr double, ptr %arg.world.5.4, i64 %arg.world.5.5.1
+  %.1129.i = select i1 %193, i64 %arg.given.14.5.2, i64 0
+  %196 = getelementptr i64, ptr %arg.given.14.4, i64 %.1129.i
+  %invariant.gep.i = getelementptr i64, ptr %196, i64 %.593
   %.idx.i = shl i64 %arg.world.5.5.1, 4
-  %200 = getelementptr i8, ptr %arg.world.5.4, i64 %.idx.i
+  %197 = getelementptr i8, ptr %arg.world.5.4, i64 %.idx.i
   %.1230.i = sitofp i64 %arg.where.1 to double
   %.1385.i = mul i64 %arg.given.0.5.2, %arg.given.0.5.1
-  %201 = getelementptr i64, ptr %arg.given.0.4, i64 %.1385.i
+  %198 = getelementptr i64, ptr %arg.given.0.4, i64 %.1385.i
   %.1464.i = icmp slt i64 %.352.i, 0
   %.1465.i = select i1 %.1464.i, i64 %arg.given.12.5.1, i64 0
   %.1466.i = add i64 %.1465.i, %.352.i
   %.1491.i = mul i64 %arg.given.12.5.2, %arg.given.12.5.1
   %.1495.i = mul i64 %.1466.i, %arg.given.12.5.2
   %.idx3410.i = mul i64 %.1491.i, 24
-  %202 = getelementptr i8, ptr %arg.given.12.4, i64 %.idx3410.i
-  %203 = getelementptr double, ptr %202, i64 %.1495.i
+  %199 = getelementptr i8, ptr %arg.given.12.4, i64 %.idx3410.i
+  %200 = getelementptr double, ptr %199, i64 %.1495.i
   %.idx3411.i = shl i64 %.1491.i, 5
-  %204 = getelementptr i8, ptr %arg.given.12.4, i64 %.idx3411.i
-  %205 = getelementptr double, ptr %204, i64 %.1495.i
-  %.2205.i = select i1 %196, i64 %arg.given.1.5.2, i64 0
+  %201 = getelementptr i8, ptr %arg.given.12.4, i64 %.idx3411.i
+  %202 = getelementptr double, ptr %201, i64 %.1495.i
+  %.2205.i = select i1 %193, i64 %arg.given.1.5.2, i64 0
   %.2228.i = mul i64 %arg.given.1.5.2, %arg.given.1.5.1
   %invariant.gep3477.i = getelementptr i8, ptr %invariant.gep3439.i, i64 %.2205.i
   %.412.i.i = add nsw i64 %arg.given.5.5.1, -1
   %.idx.i.i6 = mul i64 %arg.world.1.5.1, 24
-  %206 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx.i.i6
-  %207 = getelementptr i64, ptr %arg.world.1.4, i64 %arg.world.1.5.1
+  %203 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx.i.i6
+  %204 = getelementptr i64, ptr %arg.world.1.4, i64 %arg.world.1.5.1
   %.idx1417.i.i = shl i64 %arg.world.1.5.1, 4
-  %208 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx1417.i.i
+  %205 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx1417.i.i
   %.670.i.i = add nsw i64 %arg.where.1, 1
-  %209 = shl i64 %arg.world.0.5.1, 3
-  %.1106.i.i = select i1 %197, i64 %arg.given.5.5.1, i64 0
-  %.1217.i.i = select i1 %197, i64 %arg.given.17.5.1, i64 0
-  %210 = getelementptr i64, ptr %118, i64 %.593
+  %206 = shl i64 %arg.world.0.5.1, 3
+  %.1106.i.i = select i1 %194, i64 %arg.given.5.5.1, i64 0
+  %.1217.i.i = select i1 %194, i64 %arg.given.17.5.1, i64 0
+  %207 = getelementptr i64, ptr %115, i64 %.593
   %.idx.i4.i = shl i64 %.1385.i, 4
-  %211 = getelementptr i8, ptr %arg.given.0.4, i64 %.idx.i4.i
-  %212 = getelementptr double, ptr %arg.given.9.4, i64 %.593
-  %213 = shl i64 %arg.world.4.5.0, 3
-  %214 = shl i64 %arg.given.9.5.0, 3
-  %sunkaddr4.i.i = select i1 %196, i64 %214, i64 0
+  %208 = getelementptr i8, ptr %arg.given.0.4, i64 %.idx.i4.i
+  %209 = getelementptr double, ptr %arg.given.9.4, i64 %.593
+  %210 = shl i64 %arg.world.4.5.0, 3
+  %211 = shl i64 %arg.given.9.5.0, 3
+  %sunkaddr4.i.i = select i1 %193, i64 %211, i64 0
   %.501.i.i = icmp slt i64 %arg.world.0.5.1, 0
   %.502.i.i = select i1 %.501.i.i, i64 %arg.given.5.5.1, i64 0
   %.612.i.i = select i1 %.501.i.i, i64 %arg.given.17.5.1, i64 0
@@ -7621,20 +7599,20 @@ B664.endif.endif.endif.i:
   %.1186.i.i = fadd double %.1132.i.i, %.1185.i.i
   %.1728.i.i = icmp slt i64 %end.2.0.i.i, 0
   %.1729.i.i = select i1 %.1728.i.i, i64 %arg.given.5.5.1, i64 0
-  %215 = getelementptr double, ptr %144, i64 %end.2.0.i.i
-  %.1751.i.i = getelementptr double, ptr %215, i64 %.1729.i.i
+  %212 = getelementptr double, ptr %141, i64 %end.2.0.i.i
+  %.1751.i.i = getelementptr double, ptr %212, i64 %.1729.i.i
   %.1752.i.i = load double, ptr %.1751.i.i, align 8
   %.1809.i.i = fsub double %.1752.i.i, %.1077.i.i
   %.1811.i.i = fmul double %.370.i.i10, %.1809.i.i
   %.1872.i.i = mul i64 %.96234443463.i, %arg.given.4.5.1
-  %216 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i
-  %.1876.i.i = getelementptr i8, ptr %216, i64 16
+  %213 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i
+  %.1876.i.i = getelementptr i8, ptr %213, i64 16
   %.1877.i.i = load double, ptr %.1876.i.i, align 8
   %.1878.i.i = fmul double %.1877.i.i, %.1811.i.i
   %.1886.i.i = tail call double @sqrt(double %.1878.i.i)
   %.1898.i.i = sitofp i64 %lives.2.0.i.i to double
-  %217 = fsub double %.1241.i.i, %.1186.i.i
-  %.1899.i.i = fadd double %217, %.1898.i.i
+  %214 = fsub double %.1241.i.i, %.1186.i.i
+  %.1899.i.i = fadd double %214, %.1898.i.i
   %.10.i.i.i = fcmp ogt double %.1899.i.i, 0.000000e+00
   %.11.i5.i.i = select i1 %.10.i.i.i, double %.1899.i.i, double 0.000000e+00
   %.1815.i.i = fadd double %promised.2.0.i.i, %.1811.i.i
@@ -7646,26 +7624,26 @@ B664.endif.endif.endif.i:
   %.10.i.i = fcmp ogt double %.1775.i, %.1932.i.i
   %.11.i.i = select i1 %.10.i.i, double %.1775.i, double %.1932.i.i
   %reass.sub.i = sub i64 %.1318.i, %.1161.i
-  %const_mat1207 = add i64 %const1206, 1
-  %.212134303507.i = icmp ult i64 %reass.sub.i, %const_mat1207
+  %const_mat1216 = add i64 %const1215, 1
+  %.212134303507.i = icmp ult i64 %reass.sub.i, %const_mat1216
   %.2230.i = mul i64 %.96234443463.i, %.2228.i
   br i1 %.212134303507.i, label %B898.lr.ph.i, label %B958.i
 
 B898.lr.ph.i:
   %gep3478.i = getelementptr i8, ptr %invariant.gep3477.i, i64 %.2230.i
-  %218 = add nuw i64 %reass.sub.i, 2
+  %215 = add nuw i64 %reass.sub.i, 2
   br label %B898.i
 
 B0.endif.endif.endif.endif:
   %size.2.0.i = phi i64 [ 0, %B0.endif.endif.endif ], [ 0, %B232.i ], [ %size.5.1.i, %B1052.i ], [ 0, %B276.i ], [ 0, %B166.i ], [ %size.3.1349950.i, %in6..exit.thread79.i ], [ %size.3.1349950.i, %in6..exit.i ], [ %size.3.1349950.i, %B294.epil.i.i.i ], [ 0, %B226.endif.i.i ], [ %size.3.1349950.i, %B276.epil.i.i.i ], [ %size.3.1349950.i, %B158.i.i.i ], [ 0, %B1074.thread.i ], [ %size.5.1.i, %B1074.i ]
   %choice.6.0.i = phi i64 [ -2, %B0.endif.endif.endif ], [ -2, %B232.i ], [ %choice.5.1.i, %B1052.i ], [ -2, %B276.i ], [ -2, %B166.i ], [ -1, %in6..exit.thread79.i ], [ -2, %in6..exit.i ], [ -2, %B294.epil.i.i.i ], [ -2, %B226.endif.i.i ], [ -2, %B276.epil.i.i.i ], [ -2, %B158.i.i.i ], [ -2, %B1074.thread.i ], [ -2, %B1074.i ]
   %.idx = shl i64 %arg.world.2.5.1, 4
-  %219 = getelementptr i8, ptr %arg.world.2.4, i64 %.idx
-  %.1028 = getelementptr i64, ptr %219, i64 %.430.i
+  %216 = getelementptr i8, ptr %arg.world.2.4, i64 %.idx
+  %.1028 = getelementptr i64, ptr %216, i64 %.430.i
   %.1029 = load i64, ptr %.1028, align 8
-  %.idx3165 = mul i64 %arg.world.2.5.1, 24
-  %220 = getelementptr i8, ptr %arg.world.2.4, i64 %.idx3165
-  %.1094 = getelementptr i64, ptr %220, i64 %.430.i
+  %.idx3155 = mul i64 %arg.world.2.5.1, 24
+  %217 = getelementptr i8, ptr %arg.world.2.4, i64 %.idx3155
+  %.1094 = getelementptr i64, ptr %217, i64 %.430.i
   %.1095 = load i64, ptr %.1094, align 8
   %.1117 = icmp sgt i64 %.1029, -1
   br i1 %.1117, label %B238, label %B322
@@ -7676,9 +7654,9 @@ B388.endif:
   store i64 0, ptr %.1633, align 8
   %.1727 = call i32 @n311(ptr nonnull %.1633, ptr nonnull %excinfo.7, i64 %.593, i64 %arg.where.1, ptr %arg.world.0.0, ptr %arg.world.0.1, i64 %arg.world.0.2, i64 %arg.world.0.3, ptr %arg.world.0.4, i64 %arg.world.0.5.0, i64 %arg.world.0.5.1, i64 %arg.world.0.6.0, i64 %arg.world.0.6.1, ptr %arg.world.1.0, ptr %arg.world.1.1, i64 %arg.world.1.2, i64 %arg.world.1.3, ptr %arg.world.1.4, i64 %arg.world.1.5.0, i64 %arg.world.1.5.1, i64 %arg.world.1.6.0, i64 %arg.world.1.6.1, ptr %arg.world.2.0, ptr %arg.world.2.1, i64 %arg.world.2.2, i64 %arg.world.2.3, ptr nonnull %arg.world.2.4, i64 %arg.world.2.5.0, i64 %arg.world.2.5.1, i64 %arg.world.2.6.0, i64 %arg.world.2.6.1, ptr %arg.world.3.0, ptr %arg.world.3.1, i64 %arg.world.3.2, i64 %arg.world.3.3, ptr %arg.world.3.4, i64 %arg.world.3.5.0, i64 %arg.world.3.5.1, i64 %arg.world.3.6.0, i64 %arg.world.3.6.1, ptr %arg.world.4.0, ptr %arg.world.4.1, i64 %arg.world.4.2, i64 %arg.world.4.3, ptr %arg.world.4.4, i64 %arg.world.4.5.0, i64 %arg.world.4.6.0, ptr %arg.world.5.0, ptr %arg.world.5.1, i64 %arg.world.5.2, i64 %arg.world.5.3, ptr %arg.world.5.4, i64 %arg.world.5.5.0, i64 %arg.world.5.5.1, i64 %arg.world.5.6.0, i64 %arg.world.5.6.1, i64 %base.2.sroa.0.1, i64 %base.2.sroa.10.1, ptr %arg.given.0.0, ptr %arg.given.0.1, i64 %arg.given.0.2, i64 %arg.given.0.3, ptr %arg.given.0.4, i64 %arg.given.0.5.0, i64 %arg.given.0.5.1, i64 %arg.given.0.5.2, i64 %arg.given.0.6.0, i64 %arg.given.0.6.1, i64 %arg.given.0.6.2, ptr %arg.given.1.0, ptr %arg.given.1.1, i64 %arg.given.1.2, i64 %arg.given.1.3, ptr %arg.given.1.4, i64 %arg.given.1.5.0, i64 %arg.given.1.5.1, i64 %arg.given.1.5.2, i64 %arg.given.1.6.0, i64 %arg.given.1.6.1, i64 %arg.given.1.6.2, ptr %arg.given.2.0, ptr %arg.given.2.1, i64 %arg.given.2.2, i64 %arg.given.2.3, ptr %arg.given.2.4, i64 %arg.given.2.5.0, i64 %arg.given.2.5.1, i64 %arg.given.2.6.0, i64 %arg.given.2.6.1, ptr %arg.given.3.0, ptr %arg.given.3.1, i64 %arg.given.3.2, i64 %arg.given.3.3, ptr %arg.given.3.4, i64 %arg.given.3.5.0, i64 %arg.given.3.6.0, ptr %arg.given.4.0, ptr %arg.given.4.1, i64 %arg.given.4.2, i64 %arg.given.4.3, ptr %arg.given.4.4, i64 %arg.given.4.5.0, i64 %arg.given.4.5.1, i64 %arg.given.4.6.0, i64 %arg.given.4.6.1, ptr %arg.given.5.0, ptr %arg.given.5.1, i64 %arg.given.5.2, i64 %arg.given.5.3, ptr %arg.given.5.4, i64 %arg.given.5.5.0, i64 %arg.given.5.5.1, i64 %arg.given.5.6.0, i64 %arg.given.5.6.1, ptr %arg.given.6.0, ptr %arg.given.6.1, i64 %arg.given.6.2, i64 %arg.given.6.3, ptr %arg.given.6.4, i64 %arg.given.6.5.0, i64 %arg.given.6.6.0, ptr %arg.given.7.0, ptr %arg.given.7.1, i64 %arg.given.7.2, i64 %arg.given.7.3, ptr %arg.given.7.4, i64 %arg.given.7.5.0, i64 %arg.given.7.5.1, i64 %arg.given.7.6.0, i64 %arg.given.7.6.1, ptr %arg.given.8.0, ptr %arg.given.8.1, i64 %arg.given.8.2, i64 %arg.given.8.3, ptr %arg.given.8.4, i64 %arg.given.8.5.0, i64 %arg.given.8.6.0, ptr %arg.given.9.0, ptr %arg.given.9.1, i64 %arg.given.9.2, i64 %arg.given.9.3, ptr %arg.given.9.4, i64 %arg.given.9.5.0, i64 %arg.given.9.6.0, ptr %arg.given.10.0, ptr %arg.given.10.1, i64 %arg.given.10.2, i64 %arg.given.10.3, ptr nonnull %arg.given.10.4, i64 %arg.given.10.5.0, i64 %arg.given.10.6.0, double %arg.given.11, ptr %arg.given.12.0, ptr %arg.given.12.1, i64 %arg.given.12.2, i64 %arg.given.12.3, ptr %arg.given.12.4, i64 %arg.given.12.5.0, i64 %arg.given.12.5.1, i64 %arg.given.12.5.2, i64 %arg.given.12.6.0, i64 %arg.given.12.6.1, i64 %arg.given.12.6.2, ptr %arg.given.13.0, ptr %arg.given.13.1, i64 %arg.given.13.2, i64 %arg.given.13.3, ptr %arg.given.13.4, i64 %arg.given.13.5.0, i64 %arg.given.13.6.0, ptr %arg.given.14.0, ptr %arg.given.14.1, i64 %arg.given.14.2, i64 %arg.given.14.3, ptr %arg.given.14.4, i64 %arg.given.14.5.0, i64 %arg.given.14.5.1, i64 %arg.given.14.5.2, i64 %arg.given.14.6.0, i64 %arg.given.14.6.1, i64 %arg.given.14.6.2, ptr %arg.given.15.0, ptr %arg.given.15.1, i64 %arg.given.15.2, i64 %arg.given.15.3, ptr %arg.given.15.4, i64 %arg.given.15.5.0, i64 %arg.given.15.6.0, ptr %arg.given.16.0, ptr %arg.given.16.1, i64 %arg.given.16.2, i64 %arg.given.16.3, ptr nonnull %arg.given.16.4, i64 %arg.given.16.5.0, i64 %arg.given.16.6.0, ptr %arg.given.17.0, ptr %arg.given.17.1, i64 %arg.given.17.2, i64 %arg.given.17.3, ptr %arg.given.17.4, i64 %arg.given.17.5.0, i64 %arg.given.17.5.1, i64 %arg.given.17.6.0, i64 %arg.given.17.6.1, ptr %arg.given.18.0, ptr %arg.given.18.1, i64 %arg.given.18.2, i64 %arg.given.18.3, ptr %arg.given.18.4, i64 %arg.given.18.5.0, i64 %arg.given.18.6.0, ptr nonnull %.7.i.i.i, ptr null, i64 %.51.i, i64 8, ptr %.6.i.i, i64 %.1570, i64 2, i64 16, i64 8)
   %.1737 = load i64, ptr %.1633, align 8
-  %.2019.fca.5.0.load.fr641 = freeze i64 %.1737
-  %cond240 = icmp eq i32 %.1727, 0
-  br i1 %cond240, label %B388.endif.endif.endif, label %B388.endif.if.if
+  %.2019.fca.5.0.load.fr645 = freeze i64 %.1737
+  %cond244 = icmp eq i32 %.1727, 0
+  br i1 %cond244, label %B388.endif.endif.endif, label %B388.endif.if.if
 
 B388.if.if:
   %excinfo.6.0.ph = phi ptr [ @n93, %B0.endif.endif.endif.endif.endif.i ], [ @n90, %B0.endif.endif.endif.i ], [ @n87, %B388 ]
@@ -7692,17 +7670,17 @@ B388.endif.if.if:
 
 B388.endif.endif.endif:
   %.1774 = add nsw i64 %arg.where.2, %arg.where.1
-  %.13.i282 = tail call i64 @llvm.smin.i64(i64 %arg.world.0.5.1, i64 %.1774)
-  %221 = or i64 %.2019.fca.5.0.load.fr641, %.1859.fca.5.1.load.fr
-  %or.cond.i283.not = icmp sgt i64 %221, -1
-  br i1 %or.cond.i283.not, label %B0.endif.endif.endif.endif.i.i, label %B388.endif.endif.endif.if.if
+  %.13.i286 = tail call i64 @llvm.smin.i64(i64 %arg.world.0.5.1, i64 %.1774)
+  %218 = or i64 %.2019.fca.5.0.load.fr645, %.1859.fca.5.1.load.fr
+  %or.cond.i287.not = icmp sgt i64 %218, -1
+  br i1 %or.cond.i287.not, label %B0.endif.endif.endif.endif.i.i, label %B388.endif.endif.endif.if.if
 
 B0.endif.endif.endif.endif.i.i:
-  %.50.i.i = tail call { i64, i1 } @llvm.smul.with.overflow.i64(i64 %.2019.fca.5.0.load.fr641, i64 %.1859.fca.5.1.load.fr)
+  %.50.i.i = tail call { i64, i1 } @llvm.smul.with.overflow.i64(i64 %.2019.fca.5.0.load.fr645, i64 %.1859.fca.5.1.load.fr)
   %.51.i.i = extractvalue { i64, i1 } %.50.i.i, 0
   %.52.i.i = extractvalue { i64, i1 } %.50.i.i, 1
-  %222 = add i64 %.51.i.i, %const1213
-  %.57.i.i = icmp ult i64 %222, %const1212
+  %219 = add i64 %.51.i.i, %const1222
+  %.57.i.i = icmp ult i64 %219, %const1221
   %.58.i.i = or i1 %.52.i.i, %.57.i.i
   br i1 %.58.i.i, label %B388.endif.endif.endif.if.if, label %B0.endif.endif.endif.endif.endif.i.i
 
@@ -7713,12 +7691,12 @@ B0.endif.endif.endif.endif.endif.i.i:
   br i1 %.8.i.i.i.i, label %B388.endif.endif.endif.if.if, label %B388.endif.endif.endif.endif
 
 B388.endif.endif.endif.endif:
-  %.5.i.i.i284 = getelementptr i8, ptr %.7.i.i.i.i, i64 24
-  %.6.i.i.i = load ptr, ptr %.5.i.i.i284, align 8
+  %.5.i.i.i288 = getelementptr i8, ptr %.7.i.i.i.i, i64 24
+  %.6.i.i.i = load ptr, ptr %.5.i.i.i288, align 8
   tail call void @llvm.memset.p0.i64(ptr align 1 %.6.i.i.i, i8 0, i64 %.56.i.i, i1 false)
-  %.7.i.i.i.i286 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 48, i32 32)
-  %.8.i.i.i.i287 = icmp eq ptr %.7.i.i.i.i286, null
-  br i1 %.8.i.i.i.i287, label %B388.endif.endif.endif.endif.if.if, label %B388.endif.endif.endif.endif.endif
+  %.7.i.i.i.i290 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 48, i32 32)
+  %.8.i.i.i.i291 = icmp eq ptr %.7.i.i.i.i290, null
+  br i1 %.8.i.i.i.i291, label %B388.endif.endif.endif.endif.if.if, label %B388.endif.endif.endif.endif.endif
 
 B388.endif.endif.endif.if.if:
   %excinfo.9.0.ph = phi ptr [ @n138, %B388.endif.endif.endif ], [ @n141, %B0.endif.endif.endif.endif.i.i ], [ @n144, %B0.endif.endif.endif.endif.endif.i.i ]
@@ -7726,25 +7704,25 @@ B388.endif.endif.endif.if.if:
   br label %common.ret
 
 B388.endif.endif.endif.endif.endif:
-  %.5.i.i.i289 = getelementptr i8, ptr %.7.i.i.i.i286, i64 24
-  %.6.i.i.i290 = load ptr, ptr %.5.i.i.i289, align 8
-  tail call void @llvm.memset.p0.i64(ptr noundef nonnull align 1 dereferenceable(48) %.6.i.i.i290, i8 0, i64 48, i1 false)
+  %.5.i.i.i293 = getelementptr i8, ptr %.7.i.i.i.i290, i64 24
+  %.6.i.i.i294 = load ptr, ptr %.5.i.i.i293, align 8
+  tail call void @llvm.memset.p0.i64(ptr noundef nonnull align 1 dereferenceable(48) %.6.i.i.i294, i8 0, i64 48, i1 false)
   tail call void @NRT_incref(ptr %arg.belief.0)
   tail call void @NRT_incref(ptr %arg.belief.0)
   %.43.i.i = tail call { i64, i1 } @llvm.smul.with.overflow.i64(i64 %arg.belief.5.0, i64 %arg.belief.5.1)
   %.44.i.i = extractvalue { i64, i1 } %.43.i.i, 0
   %.45.i.i = extractvalue { i64, i1 } %.43.i.i, 1
   %.47.i.i = shl i64 %arg.belief.5.1, 3
-  %223 = add i64 %.44.i.i, %const1213
-  %.50.i.i299 = icmp ult i64 %223, %const1212
-  %.51.i.i300 = or i1 %.45.i.i, %.50.i.i299
-  br i1 %.51.i.i300, label %B388.endif.endif.endif.endif.endif.if.if, label %B0.endif.i.i
+  %220 = add i64 %.44.i.i, %const1222
+  %.50.i.i303 = icmp ult i64 %220, %const1221
+  %.51.i.i304 = or i1 %.45.i.i, %.50.i.i303
+  br i1 %.51.i.i304, label %B388.endif.endif.endif.endif.endif.if.if, label %B0.endif.i.i
 
 B0.endif.i.i:
   %.49.i.i = shl nsw i64 %.44.i.i, 3
-  %.7.i.i.i.i301 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.49.i.i, i32 32)
-  %.8.i.i.i.i302 = icmp eq ptr %.7.i.i.i.i301, null
-  br i1 %.8.i.i.i.i302, label %B388.endif.endif.endif.endif.endif.if.if, label %B0.endif.endif.i.i
+  %.7.i.i.i.i305 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.49.i.i, i32 32)
+  %.8.i.i.i.i306 = icmp eq ptr %.7.i.i.i.i305, null
+  br i1 %.8.i.i.i.i306, label %B388.endif.endif.endif.endif.endif.if.if, label %B0.endif.endif.i.i
 
 B388.endif.endif.endif.endif.if.if:
   store ptr @n147, ptr %excinfo, align 8
@@ -7752,101 +7730,101 @@ B388.endif.endif.endif.endif.if.if:
 
 B0.endif.endif.i.i:
   %const = bitcast i64 1152921504606846972 to i64
-  %.5.i.i.i304 = getelementptr i8, ptr %.7.i.i.i.i301, i64 24
-  %.6.i.i.i305 = load ptr, ptr %.5.i.i.i304, align 8
-  tail call void @llvm.memset.p0.i64(ptr align 1 %.6.i.i.i305, i8 0, i64 %.49.i.i, i1 false)
+  %.5.i.i.i308 = getelementptr i8, ptr %.7.i.i.i.i305, i64 24
+  %.6.i.i.i309 = load ptr, ptr %.5.i.i.i308, align 8
+  tail call void @llvm.memset.p0.i64(ptr align 1 %.6.i.i.i309, i8 0, i64 %.49.i.i, i1 false)
   tail call void @NRT_decref(ptr %arg.belief.0)
   tail call void @NRT_decref(ptr %arg.belief.0)
-  %const_mat1199 = add i64 %const, 3
-  %.31.i.i = icmp samesign ugt i64 %.2019.fca.5.0.load.fr641, %const_mat1199
+  %const_mat1208 = add i64 %const, 3
+  %.31.i.i = icmp samesign ugt i64 %.2019.fca.5.0.load.fr645, %const_mat1208
   br i1 %.31.i.i, label %B388.endif.endif.endif.endif.endif.endif.if.if, label %B0.endif.endif.endif.i.i
 
 B0.endif.endif.endif.i.i:
-  %.30.i.i = shl nuw nsw i64 %.2019.fca.5.0.load.fr641, 3
-  %.7.i.i.i.i317 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.30.i.i, i32 32)
-  %.8.i.i.i.i318 = icmp eq ptr %.7.i.i.i.i317, null
-  br i1 %.8.i.i.i.i318, label %B388.endif.endif.endif.endif.endif.endif.if.if, label %B0.endif.endif.i319
+  %.30.i.i = shl nuw nsw i64 %.2019.fca.5.0.load.fr645, 3
+  %.7.i.i.i.i321 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.30.i.i, i32 32)
+  %.8.i.i.i.i322 = icmp eq ptr %.7.i.i.i.i321, null
+  br i1 %.8.i.i.i.i322, label %B388.endif.endif.endif.endif.endif.endif.if.if, label %B0.endif.endif.i323
 
 B120.i:
-  %lsr.iv1170 = phi i64 [ %lsr.iv.next1171, %B120.i ], [ %unroll_iter, %B120.preheader.new.i.new ]
+  %lsr.iv1179 = phi i64 [ %lsr.iv.next1180, %B120.i ], [ %unroll_iter, %B120.preheader.new.i.new ]
   %.175144146.i = phi i64 [ 0, %B120.preheader.new.i.new ], [ %.182.7.i.1, %B120.i ]
-  %sunkaddr1237 = mul i64 %.175144146.i, 8
-  %sunkaddr1238 = getelementptr i8, ptr %.6.i.i.i321, i64 %sunkaddr1237
-  store double 0xFFF0000000000000, ptr %sunkaddr1238, align 8
-  %sunkaddr1239 = mul i64 %.175144146.i, 8
-  %sunkaddr1240 = getelementptr i8, ptr %.6.i.i.i321, i64 %sunkaddr1239
-  %sunkaddr1241 = getelementptr i8, ptr %sunkaddr1240, i64 8
-  store double 0xFFF0000000000000, ptr %sunkaddr1241, align 8
-  %sunkaddr1242 = mul i64 %.175144146.i, 8
-  %sunkaddr1243 = getelementptr i8, ptr %.6.i.i.i321, i64 %sunkaddr1242
-  %sunkaddr1244 = getelementptr i8, ptr %sunkaddr1243, i64 16
-  store double 0xFFF0000000000000, ptr %sunkaddr1244, align 8
   %sunkaddr1245 = mul i64 %.175144146.i, 8
-  %sunkaddr1246 = getelementptr i8, ptr %.6.i.i.i321, i64 %sunkaddr1245
-  %sunkaddr1247 = getelementptr i8, ptr %sunkaddr1246, i64 24
-  store double 0xFFF0000000000000, ptr %sunkaddr1247, align 8
-  %sunkaddr1248 = mul i64 %.175144146.i, 8
-  %sunkaddr1249 = getelementptr i8, ptr %.6.i.i.i321, i64 %sunkaddr1248
-  %sunkaddr1250 = getelementptr i8, ptr %sunkaddr1249, i64 32
-  store double 0xFFF0000000000000, ptr %sunkaddr1250, align 8
-  %sunkaddr1251 = mul i64 %.175144146.i, 8
-  %sunkaddr1252 = getelementptr i8, ptr %.6.i.i.i321, i64 %sunkaddr1251
-  %sunkaddr1253 = getelementptr i8, ptr %sunkaddr1252, i64 40
-  store double 0xFFF0000000000000, ptr %sunkaddr1253, align 8
-  %sunkaddr1254 = mul i64 %.175144146.i, 8
-  %sunkaddr1255 = getelementptr i8, ptr %.6.i.i.i321, i64 %sunkaddr1254
-  %sunkaddr1256 = getelementptr i8, ptr %sunkaddr1255, i64 48
-  store double 0xFFF0000000000000, ptr %sunkaddr1256, align 8
-  %sunkaddr1257 = mul i64 %.175144146.i, 8
-  %sunkaddr1258 = getelementptr i8, ptr %.6.i.i.i321, i64 %sunkaddr1257
-  %sunkaddr1259 = getelementptr i8, ptr %sunkaddr1258, i64 56
-  store double 0xFFF0000000000000, ptr %sunkaddr1259, align 8
-  %sunkaddr1260 = mul i64 %.175144146.i, 8
-  %sunkaddr1261 = getelementptr i8, ptr %.6.i.i.i321, i64 %sunkaddr1260
-  %sunkaddr1262 = getelementptr i8, ptr %sunkaddr1261, i64 64
-  store double 0xFFF0000000000000, ptr %sunkaddr1262, align 8
-  %sunkaddr1263 = mul i64 %.175144146.i, 8
-  %sunkaddr1264 = getelementptr i8, ptr %.6.i.i.i321, i64 %sunkaddr1263
-  %sunkaddr1265 = getelementptr i8, ptr %sunkaddr1264, i64 72
-  store double 0xFFF0000000000000, ptr %sunkaddr1265, align 8
-  %sunkaddr1266 = mul i64 %.175144146.i, 8
-  %sunkaddr1267 = getelementptr i8, ptr %.6.i.i.i321, i64 %sunkaddr1266
-  %sunkaddr1268 = getelementptr i8, ptr %sunkaddr1267, i64 80
-  store double 0xFFF0000000000000, ptr %sunkaddr1268, align 8
-  %sunkaddr1269 = mul i64 %.175144146.i, 8
-  %sunkaddr1270 = getelementptr i8, ptr %.6.i.i.i321, i64 %sunkaddr1269
-  %sunkaddr1271 = getelementptr i8, ptr %sunkaddr1270, i64 88
-  store double 0xFFF0000000000000, ptr %sunkaddr1271, align 8
-  %sunkaddr1272 = mul i64 %.175144146.i, 8
-  %sunkaddr1273 = getelementptr i8, ptr %.6.i.i.i321, i64 %sunkaddr1272
-  %sunkaddr1274 = getelementptr i8, ptr %sunkaddr1273, i64 96
-  store double 0xFFF0000000000000, ptr %sunkaddr1274, align 8
-  %sunkaddr1275 = mul i64 %.175144146.i, 8
-  %sunkaddr1276 = getelementptr i8, ptr %.6.i.i.i321, i64 %sunkaddr1275
-  %sunkaddr1277 = getelementptr i8, ptr %sunkaddr1276, i64 104
-  store double 0xFFF0000000000000, ptr %sunkaddr1277, align 8
-  %sunkaddr1278 = mul i64 %.175144146.i, 8
-  %sunkaddr1279 = getelementptr i8, ptr %.6.i.i.i321, i64 %sunkaddr1278
-  %sunkaddr1280 = getelementptr i8, ptr %sunkaddr1279, i64 112
-  store double 0xFFF0000000000000, ptr %sunkaddr1280, align 8
+  %sunkaddr1246 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1245
+  store double 0xFFF0000000000000, ptr %sunkaddr1246, align 8
+  %sunkaddr1247 = mul i64 %.175144146.i, 8
+  %sunkaddr1248 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1247
+  %sunkaddr1249 = getelementptr i8, ptr %sunkaddr1248, i64 8
+  store double 0xFFF0000000000000, ptr %sunkaddr1249, align 8
+  %sunkaddr1250 = mul i64 %.175144146.i, 8
+  %sunkaddr1251 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1250
+  %sunkaddr1252 = getelementptr i8, ptr %sunkaddr1251, i64 16
+  store double 0xFFF0000000000000, ptr %sunkaddr1252, align 8
+  %sunkaddr1253 = mul i64 %.175144146.i, 8
+  %sunkaddr1254 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1253
+  %sunkaddr1255 = getelementptr i8, ptr %sunkaddr1254, i64 24
+  store double 0xFFF0000000000000, ptr %sunkaddr1255, align 8
+  %sunkaddr1256 = mul i64 %.175144146.i, 8
+  %sunkaddr1257 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1256
+  %sunkaddr1258 = getelementptr i8, ptr %sunkaddr1257, i64 32
+  store double 0xFFF0000000000000, ptr %sunkaddr1258, align 8
+  %sunkaddr1259 = mul i64 %.175144146.i, 8
+  %sunkaddr1260 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1259
+  %sunkaddr1261 = getelementptr i8, ptr %sunkaddr1260, i64 40
+  store double 0xFFF0000000000000, ptr %sunkaddr1261, align 8
+  %sunkaddr1262 = mul i64 %.175144146.i, 8
+  %sunkaddr1263 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1262
+  %sunkaddr1264 = getelementptr i8, ptr %sunkaddr1263, i64 48
+  store double 0xFFF0000000000000, ptr %sunkaddr1264, align 8
+  %sunkaddr1265 = mul i64 %.175144146.i, 8
+  %sunkaddr1266 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1265
+  %sunkaddr1267 = getelementptr i8, ptr %sunkaddr1266, i64 56
+  store double 0xFFF0000000000000, ptr %sunkaddr1267, align 8
+  %sunkaddr1268 = mul i64 %.175144146.i, 8
+  %sunkaddr1269 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1268
+  %sunkaddr1270 = getelementptr i8, ptr %sunkaddr1269, i64 64
+  store double 0xFFF0000000000000, ptr %sunkaddr1270, align 8
+  %sunkaddr1271 = mul i64 %.175144146.i, 8
+  %sunkaddr1272 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1271
+  %sunkaddr1273 = getelementptr i8, ptr %sunkaddr1272, i64 72
+  store double 0xFFF0000000000000, ptr %sunkaddr1273, align 8
+  %sunkaddr1274 = mul i64 %.175144146.i, 8
+  %sunkaddr1275 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1274
+  %sunkaddr1276 = getelementptr i8, ptr %sunkaddr1275, i64 80
+  store double 0xFFF0000000000000, ptr %sunkaddr1276, align 8
+  %sunkaddr1277 = mul i64 %.175144146.i, 8
+  %sunkaddr1278 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1277
+  %sunkaddr1279 = getelementptr i8, ptr %sunkaddr1278, i64 88
+  store double 0xFFF0000000000000, ptr %sunkaddr1279, align 8
+  %sunkaddr1280 = mul i64 %.175144146.i, 8
+  %sunkaddr1281 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1280
+  %sunkaddr1282 = getelementptr i8, ptr %sunkaddr1281, i64 96
+  store double 0xFFF0000000000000, ptr %sunkaddr1282, align 8
+  %sunkaddr1283 = mul i64 %.175144146.i, 8
+  %sunkaddr1284 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1283
+  %sunkaddr1285 = getelementptr i8, ptr %sunkaddr1284, i64 104
+  store double 0xFFF0000000000000, ptr %sunkaddr1285, align 8
+  %sunkaddr1286 = mul i64 %.175144146.i, 8
+  %sunkaddr1287 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1286
+  %sunkaddr1288 = getelementptr i8, ptr %sunkaddr1287, i64 112
+  store double 0xFFF0000000000000, ptr %sunkaddr1288, align 8
   %.182.7.i.1 = add nuw i64 %.175144146.i, 16
-  %sunkaddr1281 = mul i64 %.175144146.i, 8
-  %sunkaddr1282 = getelementptr i8, ptr %.6.i.i.i321, i64 %sunkaddr1281
-  %sunkaddr1283 = getelementptr i8, ptr %sunkaddr1282, i64 120
-  store double 0xFFF0000000000000, ptr %sunkaddr1283, align 8
-  %lsr.iv.next1171 = add i64 %lsr.iv1170, -2
-  %niter.ncmp.1 = icmp eq i64 %lsr.iv.next1171, 0
+  %sunkaddr1289 = mul i64 %.175144146.i, 8
+  %sunkaddr1290 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1289
+  %sunkaddr1291 = getelementptr i8, ptr %sunkaddr1290, i64 120
+  store double 0xFFF0000000000000, ptr %sunkaddr1291, align 8
+  %lsr.iv.next1180 = add i64 %lsr.iv1179, -2
+  %niter.ncmp.1 = icmp eq i64 %lsr.iv.next1180, 0
   br i1 %niter.ncmp.1, label %B134.loopexit.unr-lcssa.i.unr-lcssa, label %B120.i
 
 B134.loopexit.unr-lcssa.i.unr-lcssa:
-  %224 = and i64 %230, 1
-  %lcmp.mod.not = icmp eq i64 %224, 0
+  %221 = and i64 %227, 1
+  %lcmp.mod.not = icmp eq i64 %221, 0
   br i1 %lcmp.mod.not, label %B134.loopexit.unr-lcssa.i, label %B120.i.epil.preheader
 
 B120.i.epil.preheader:
   %.175144146.i.epil.init = phi i64 [ 0, %B120.preheader.new.i ], [ %.182.7.i.1, %B134.loopexit.unr-lcssa.i.unr-lcssa ]
-  %sunkaddr.i323.epil = shl i64 %.175144146.i.epil.init, 3
-  %sunkaddr29.i.epil = getelementptr i8, ptr %.6.i.i.i321, i64 %sunkaddr.i323.epil
+  %sunkaddr.i327.epil = shl i64 %.175144146.i.epil.init, 3
+  %sunkaddr29.i.epil = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr.i327.epil
   store double 0xFFF0000000000000, ptr %sunkaddr29.i.epil, align 8
   %sunkaddr32.i.epil = getelementptr i8, ptr %sunkaddr29.i.epil, i64 8
   store double 0xFFF0000000000000, ptr %sunkaddr32.i.epil, align 8
@@ -7865,47 +7843,47 @@ B120.i.epil.preheader:
   br label %B134.loopexit.unr-lcssa.i
 
 B134.loopexit.unr-lcssa.i:
-  %lcmp.mod.not.i324 = icmp eq i64 %xtraiter.i, 0
-  br i1 %lcmp.mod.not.i324, label %B0.endif.endif.endif.i.i331, label %B120.epil.preheader.i
+  %lcmp.mod.not.i328 = icmp eq i64 %xtraiter.i, 0
+  br i1 %lcmp.mod.not.i328, label %B0.endif.endif.endif.i.i335, label %B120.epil.preheader.i
 
 B120.epil.preheader.i:
-  %.175144146.epil.init.i = phi i64 [ 0, %B120.preheader.i ], [ %unroll_iter.i322, %B134.loopexit.unr-lcssa.i ]
-  %225 = shl nuw nsw i64 %.175144146.epil.init.i, 3
-  %scevgep.i325 = getelementptr i8, ptr %.6.i.i.i321, i64 %225
+  %.175144146.epil.init.i = phi i64 [ 0, %B120.preheader.i ], [ %unroll_iter.i326, %B134.loopexit.unr-lcssa.i ]
+  %222 = shl nuw nsw i64 %.175144146.epil.init.i, 3
+  %scevgep.i329 = getelementptr i8, ptr %.6.i.i.i325, i64 %222
   br label %B120.epil.i
 
 B120.epil.i:
   %epil.iter.i = phi i64 [ %epil.iter.next.i, %B120.epil.i ], [ 0, %B120.epil.preheader.i ]
-  %226 = shl i64 %epil.iter.i, 3
-  %scevgep1137 = getelementptr i8, ptr %scevgep.i325, i64 %226
-  store double 0xFFF0000000000000, ptr %scevgep1137, align 8
+  %223 = shl i64 %epil.iter.i, 3
+  %scevgep1146 = getelementptr i8, ptr %scevgep.i329, i64 %223
+  store double 0xFFF0000000000000, ptr %scevgep1146, align 8
   %epil.iter.next.i = add i64 %epil.iter.i, 1
   %epil.iter.cmp.not.i = icmp eq i64 %xtraiter.i, %epil.iter.next.i
-  br i1 %epil.iter.cmp.not.i, label %B0.endif.endif.endif.i.i331, label %B120.epil.i
+  br i1 %epil.iter.cmp.not.i, label %B0.endif.endif.endif.i.i335, label %B120.epil.i
 
-B0.endif.endif.i319:
-  %.5.i.i.i320 = getelementptr i8, ptr %.7.i.i.i.i317, i64 24
-  %.6.i.i.i321 = load ptr, ptr %.5.i.i.i320, align 8
-  %.169145.not.i = icmp eq i64 %.2019.fca.5.0.load.fr641, 0
-  br i1 %.169145.not.i, label %B0.endif.endif.endif.i.i331.thread, label %B120.preheader.i
+B0.endif.endif.i323:
+  %.5.i.i.i324 = getelementptr i8, ptr %.7.i.i.i.i321, i64 24
+  %.6.i.i.i325 = load ptr, ptr %.5.i.i.i324, align 8
+  %.169145.not.i = icmp eq i64 %.2019.fca.5.0.load.fr645, 0
+  br i1 %.169145.not.i, label %B0.endif.endif.endif.i.i335.thread, label %B120.preheader.i
 
 B120.preheader.i:
-  %xtraiter.i = and i64 %.2019.fca.5.0.load.fr641, 7
-  %227 = icmp samesign ult i64 %.2019.fca.5.0.load.fr641, 8
-  br i1 %227, label %B120.epil.preheader.i, label %B120.preheader.new.i
+  %xtraiter.i = and i64 %.2019.fca.5.0.load.fr645, 7
+  %224 = icmp samesign ult i64 %.2019.fca.5.0.load.fr645, 8
+  br i1 %224, label %B120.epil.preheader.i, label %B120.preheader.new.i
 
 B120.preheader.new.i:
   %const_mat = add i64 %const, -4
-  %unroll_iter.i322 = and i64 %.2019.fca.5.0.load.fr641, %const_mat
-  %228 = add nsw i64 %.2019.fca.5.0.load.fr641, -8
-  %229 = lshr i64 %228, 3
-  %230 = add nuw nsw i64 %229, 1
-  %231 = icmp eq i64 %229, 0
-  br i1 %231, label %B120.i.epil.preheader, label %B120.preheader.new.i.new
+  %unroll_iter.i326 = and i64 %.2019.fca.5.0.load.fr645, %const_mat
+  %225 = add nsw i64 %.2019.fca.5.0.load.fr645, -8
+  %226 = lshr i64 %225, 3
+  %227 = add nuw nsw i64 %226, 1
+  %228 = icmp eq i64 %226, 0
+  br i1 %228, label %B120.i.epil.preheader, label %B120.preheader.new.i.new
 
 B120.preheader.new.i.new:
-  %const_mat1204 = add i64 %const1203, 4
-  %unroll_iter = and i64 %230, %const_mat1204
+  %const_mat1213 = add i64 %const1212, 4
+  %unroll_iter = and i64 %227, %const_mat1213
   br label %B120.i
 
 B388.endif.endif.endif.endif.endif.if.if:
@@ -7913,25 +7891,25 @@ B388.endif.endif.endif.endif.endif.if.if:
   store ptr %excinfo.11.0.ph, ptr %excinfo, align 8
   br label %common.ret
 
-B0.endif.endif.endif.i.i331:
-  %.7.i.i.i.i332 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.2019.fca.5.0.load.fr641, i32 32)
-  %.8.i.i.i.i333 = icmp eq ptr %.7.i.i.i.i332, null
-  br i1 %.8.i.i.i.i333, label %B388.endif.endif.endif.endif.endif.endif.endif.if.if, label %B120.preheader.i337
+B0.endif.endif.endif.i.i335:
+  %.7.i.i.i.i336 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.2019.fca.5.0.load.fr645, i32 32)
+  %.8.i.i.i.i337 = icmp eq ptr %.7.i.i.i.i336, null
+  br i1 %.8.i.i.i.i337, label %B388.endif.endif.endif.endif.endif.endif.endif.if.if, label %B120.preheader.i341
 
-B0.endif.endif.endif.i.i331.thread:
-  %.7.i.i.i.i332759 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.2019.fca.5.0.load.fr641, i32 32)
-  %.8.i.i.i.i333760 = icmp eq ptr %.7.i.i.i.i332759, null
-  br i1 %.8.i.i.i.i333760, label %B388.endif.endif.endif.endif.endif.endif.endif.if.if, label %B0.endif.endif.i334.thread
+B0.endif.endif.endif.i.i335.thread:
+  %.7.i.i.i.i336764 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.2019.fca.5.0.load.fr645, i32 32)
+  %.8.i.i.i.i337765 = icmp eq ptr %.7.i.i.i.i336764, null
+  br i1 %.8.i.i.i.i337765, label %B388.endif.endif.endif.endif.endif.endif.endif.if.if, label %B0.endif.endif.i338.thread
 
-B0.endif.endif.i334.thread:
-  %.5.i.i.i335763 = getelementptr i8, ptr %.7.i.i.i.i332759, i64 24
-  %.6.i.i.i336764 = load ptr, ptr %.5.i.i.i335763, align 8
+B0.endif.endif.i338.thread:
+  %.5.i.i.i339768 = getelementptr i8, ptr %.7.i.i.i.i336764, i64 24
+  %.6.i.i.i340769 = load ptr, ptr %.5.i.i.i339768, align 8
   br label %B388.endif.endif.endif.en...endif
 
-B120.preheader.i337:
-  %.5.i.i.i335 = getelementptr i8, ptr %.7.i.i.i.i332, i64 24
-  %.6.i.i.i336 = load ptr, ptr %.5.i.i.i335, align 8
-  tail call void @llvm.memset.p0.i64(ptr align 1 %.6.i.i.i336, i8 1, i64 %.2019.fca.5.0.load.fr641, i1 false)
+B120.preheader.i341:
+  %.5.i.i.i339 = getelementptr i8, ptr %.7.i.i.i.i336, i64 24
+  %.6.i.i.i340 = load ptr, ptr %.5.i.i.i339, align 8
+  tail call void @llvm.memset.p0.i64(ptr align 1 %.6.i.i.i340, i8 1, i64 %.2019.fca.5.0.load.fr645, i1 false)
   br label %B388.endif.endif.endif.en...endif
 
 B388.endif.endif.endif.endif.endif.endif.if.if:
@@ -7944,51 +7922,55 @@ B388.endif.endif.endif.endif.endif.endif.endif.if.if:
   br label %common.ret
 
 B388.endif.endif.endif.en...endif:
-  %.6.i.i.i336766 = phi ptr [ %.6.i.i.i336764, %B0.endif.endif.i334.thread ], [ %.6.i.i.i336, %B120.preheader.i337 ]
-  %.7.i.i.i.i332761765 = phi ptr [ %.7.i.i.i.i332759, %B0.endif.endif.i334.thread ], [ %.7.i.i.i.i332, %B120.preheader.i337 ]
-  %.2130.not = icmp eq i64 %.1859.fca.5.1.load.fr, 0
-  br i1 %.2130.not, label %B1660.endif, label %B990.endif.preheader
+  %.6.i.i.i340771 = phi ptr [ %.6.i.i.i340769, %B0.endif.endif.i338.thread ], [ %.6.i.i.i340, %B120.preheader.i341 ]
+  %.7.i.i.i.i336766770 = phi ptr [ %.7.i.i.i.i336764, %B0.endif.endif.i338.thread ], [ %.7.i.i.i.i336, %B120.preheader.i341 ]
+  %.2125 = icmp ult i64 %.1859.fca.5.1.load.fr, 129
+  %.2180 = select i1 %.2125, i64 6, i64 8
+  %.2227.not = icmp eq i64 %.1859.fca.5.1.load.fr, 0
+  br i1 %.2227.not, label %B1740.endif, label %B1058.endif.preheader
 
-B990.endif.preheader:
-  %232 = tail call i64 @llvm.umin.i64(i64 %.1859.fca.5.1.load.fr, i64 12)
-  %xtraiter848 = and i64 %.2019.fca.5.0.load.fr641, 3
-  %unroll_iter852 = and i64 %.2019.fca.5.0.load.fr641, %const
-  %233 = shl i64 %.1859.fca.5.1.load.fr, 3
-  %scevgep962 = getelementptr i8, ptr %.6.i.i.i, i64 24
-  %scevgep983 = getelementptr i8, ptr %.6.i.i.i, i64 24
-  %scevgep1063 = getelementptr i8, ptr %.6.i.i.i, i64 24
-  %234 = shl i64 %.1859.fca.5.1.load.fr, 3
-  %235 = shl i64 %.1859.fca.5.1.load.fr, 3
-  %scevgep1084 = getelementptr i8, ptr %.6.i.i.i, i64 24
-  %scevgep1105 = getelementptr i8, ptr %.6.i.i.i, i64 24
+B1058.endif.preheader:
+  %229 = icmp ult i64 %.1859.fca.5.1.load.fr, 129
+  %.2179 = select i1 %229, i64 12, i64 24
+  %.13.i352 = tail call i64 @llvm.smin.i64(i64 %.2179, i64 %.1859.fca.5.1.load.fr)
+  %xtraiter856 = and i64 %.2019.fca.5.0.load.fr645, 3
+  %unroll_iter860 = and i64 %.2019.fca.5.0.load.fr645, %const
+  %230 = shl i64 %.1859.fca.5.1.load.fr, 3
+  %scevgep971 = getelementptr i8, ptr %.6.i.i.i, i64 24
+  %scevgep992 = getelementptr i8, ptr %.6.i.i.i, i64 24
+  %scevgep1072 = getelementptr i8, ptr %.6.i.i.i, i64 24
+  %231 = shl i64 %.1859.fca.5.1.load.fr, 3
+  %232 = shl i64 %.1859.fca.5.1.load.fr, 3
+  %scevgep1093 = getelementptr i8, ptr %.6.i.i.i, i64 24
   %scevgep1114 = getelementptr i8, ptr %.6.i.i.i, i64 24
-  %236 = shl i64 %.1859.fca.5.1.load.fr, 3
-  %237 = shl i64 %.1859.fca.5.1.load.fr, 3
-  br label %B990.endif
+  %scevgep1123 = getelementptr i8, ptr %.6.i.i.i, i64 24
+  %233 = shl i64 %.1859.fca.5.1.load.fr, 3
+  %234 = shl i64 %.1859.fca.5.1.load.fr, 3
+  br label %B1058.endif
 
-B990.endif:
-  %excinfo.29.1 = phi ptr [ null, %B990.endif.preheader ], [ %excinfo.29.0, %B1582 ]
-  %high.2.0 = phi i64 [ %232, %B990.endif.preheader ], [ %spec.select707, %B1582 ]
-  %low.2.0 = phi i64 [ 0, %B990.endif.preheader ], [ %high.2.0, %B1582 ]
-  %238 = icmp eq i64 %.2019.fca.5.0.load.fr641, 0
-  br i1 %238, label %B1282.endif.endif.endif, label %B1022.lr.ph
+B1058.endif:
+  %excinfo.30.1 = phi ptr [ null, %B1058.endif.preheader ], [ %excinfo.30.0, %B1662 ]
+  %high.2.0 = phi i64 [ %.13.i352, %B1058.endif.preheader ], [ %spec.select710, %B1662 ]
+  %low.2.0 = phi i64 [ 0, %B1058.endif.preheader ], [ %high.2.0, %B1662 ]
+  %235 = icmp eq i64 %.2019.fca.5.0.load.fr645, 0
+  br i1 %235, label %B1340.endif.endif.endif, label %B1090.lr.ph
 
-B1022.lr.ph:
-  %.2913 = icmp slt i64 %high.2.0, 0
-  %.2914 = select i1 %.2913, i64 %.1859.fca.5.1.load.fr, i64 0
-  %.2915 = add i64 %.2914, %high.2.0
-  br label %B1022
+B1090.lr.ph:
+  %.3010 = icmp slt i64 %high.2.0, 0
+  %.3011 = select i1 %.3010, i64 %.1859.fca.5.1.load.fr, i64 0
+  %.3012 = add i64 %.3011, %high.2.0
+  br label %B1090
 
-B1040.if.if:
+B1108.if.if:
   store ptr null, ptr %excinfo, align 8
   br label %common.ret
 
-B1040.endif.else:
-  %239 = icmp slt i64 %.1859.fca.5.1.load.fr, 1
-  tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i286)
+B1108.endif.else:
+  %236 = icmp slt i64 %.1859.fca.5.1.load.fr, 1
+  tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i290)
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i)
   tail call void @NRT_decref(ptr %arg.belief.0)
-  tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i301)
+  tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i305)
   tail call void @NRT_decref(ptr %arg.world.0.0)
   tail call void @NRT_decref(ptr %arg.world.1.0)
   tail call void @NRT_decref(ptr %arg.world.2.0)
@@ -8001,1201 +7983,1201 @@ B1040.endif.else:
   tail call void @NRT_decref(ptr %arg.scratch.3.0)
   tail call void @NRT_decref(ptr %arg.scratch.4.0)
   tail call void @NRT_decref(ptr %arg.scratch.5.0)
-  br i1 %239, label %B1040.endif.else.endif.if, label %B1040.endif.else.endif.endif
+  br i1 %236, label %B1108.endif.else.endif.if, label %B1108.endif.else.endif.endif
 
-B1040.endif.else.endif.if:
-  br label %B1040.endif.else.endif.endif
+B1108.endif.else.endif.if:
+  br label %B1108.endif.else.endif.endif
 
-B1040.endif.else.endif.endif:
-  %.2886.sroa.0.3 = phi i64 [ %.1859.fca.5.1.load.fr, %B1040.endif.else.endif.if ], [ 0, %B1040.endif.else ]
-  %240 = icmp slt i64 %.2915, 0
-  br i1 %240, label %B1040.endif.else.endif.endif.if, label %B1040.endif.else.endif.endif.endif
+B1108.endif.else.endif.endif:
+  %.2983.sroa.0.3 = phi i64 [ %.1859.fca.5.1.load.fr, %B1108.endif.else.endif.if ], [ 0, %B1108.endif.else ]
+  %237 = icmp slt i64 %.3012, 0
+  br i1 %237, label %B1108.endif.else.endif.endif.if, label %B1108.endif.else.endif.endif.endif
 
-B1040.endif.else.endif.endif.if:
-  br label %B1040.endif.else.endif.endif.endif
+B1108.endif.else.endif.endif.if:
+  br label %B1108.endif.else.endif.endif.endif
 
-B1040.endif.else.endif.endif.endif:
-  %.2886.sroa.13.1 = phi i64 [ 0, %B1040.endif.else.endif.endif.if ], [ %.2915, %B1040.endif.else.endif.endif ]
-  %241 = icmp slt i64 %.2915, %.1859.fca.5.1.load.fr
-  br i1 %241, label %B1040.endif.endif.else, label %B1040.endif.else.endif.endif.endif.if
+B1108.endif.else.endif.endif.endif:
+  %.2983.sroa.13.1 = phi i64 [ 0, %B1108.endif.else.endif.endif.if ], [ %.3012, %B1108.endif.else.endif.endif ]
+  %238 = icmp slt i64 %.3012, %.1859.fca.5.1.load.fr
+  br i1 %238, label %B1108.endif.endif.else, label %B1108.endif.else.endif.endif.endif.if
 
-B1040.endif.else.endif.endif.endif.if:
-  br label %B1040.endif.endif.else
+B1108.endif.else.endif.endif.endif.if:
+  br label %B1108.endif.endif.else
 
-B1040.endif.endif.else:
-  %.2886.sroa.13.0 = phi i64 [ %.2886.sroa.13.1, %B1040.endif.else.endif.endif.endif ], [ %.1859.fca.5.1.load.fr, %B1040.endif.else.endif.endif.endif.if ]
-  %242 = icmp slt i64 %.1859.fca.5.1.load.fr, 1
-  %.2886.sroa.13.0.fr = freeze i64 %.2886.sroa.13.0
-  %.2974 = sub i64 %.2886.sroa.13.0.fr, %.2886.sroa.0.3
-  %.2983 = tail call i64 @llvm.smax.i64(i64 %.2974, i64 0)
+B1108.endif.endif.else:
+  %.2983.sroa.13.0 = phi i64 [ %.2983.sroa.13.1, %B1108.endif.else.endif.endif.endif ], [ %.1859.fca.5.1.load.fr, %B1108.endif.else.endif.endif.endif.if ]
+  %239 = icmp slt i64 %.1859.fca.5.1.load.fr, 1
+  %.2983.sroa.13.0.fr = freeze i64 %.2983.sroa.13.0
+  %.3071 = sub i64 %.2983.sroa.13.0.fr, %.2983.sroa.0.3
+  %.3080 = tail call i64 @llvm.smax.i64(i64 %.3071, i64 0)
   tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i)
-  br i1 %242, label %B1040.endif.endif.else.endif.if, label %B1040.endif.endif.else.endif.endif
+  br i1 %239, label %B1108.endif.endif.else.endif.if, label %B1108.endif.endif.else.endif.endif
 
-B128.i366:
-  %.3079.sroa.13.0 = phi i64 [ %.3079.sroa.13.1, %B1040.endif.endif.else.endif.endif.endif ], [ %.1859.fca.5.1.load.fr, %B1040.endif.endif.else.endif.endif.endif.if ]
-  %.3079.sroa.13.0.fr = freeze i64 %.3079.sroa.13.0
-  %.3167 = sub i64 %.3079.sroa.13.0.fr, %.3079.sroa.0.3
-  %.3176 = tail call i64 @llvm.smax.i64(i64 %.3167, i64 0)
+B128.i370:
+  %.3176.sroa.13.0 = phi i64 [ %.3176.sroa.13.1, %B1108.endif.endif.else.endif.endif.endif ], [ %.1859.fca.5.1.load.fr, %B1108.endif.endif.else.endif.endif.endif.if ]
+  %.3176.sroa.13.0.fr = freeze i64 %.3176.sroa.13.0
+  %.3264 = sub i64 %.3176.sroa.13.0.fr, %.3176.sroa.0.3
+  %.3273 = tail call i64 @llvm.smax.i64(i64 %.3264, i64 0)
   tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i)
-  %.67.not.i377 = icmp eq i64 %.2974, 1
-  br i1 %.67.not.i377, label %B128.i387, label %B90.i378
+  %.67.not.i381 = icmp eq i64 %.3071, 1
+  br i1 %.67.not.i381, label %B128.i391, label %B90.i382
 
-B1040.endif.endif.else.endif.if:
-  br label %B1040.endif.endif.else.endif.endif
+B1108.endif.endif.else.endif.if:
+  br label %B1108.endif.endif.else.endif.endif
 
-B1040.endif.endif.else.endif.endif:
-  %.3079.sroa.0.3 = phi i64 [ %.1859.fca.5.1.load.fr, %B1040.endif.endif.else.endif.if ], [ 0, %B1040.endif.endif.else ]
-  %243 = icmp slt i64 %.2915, 0
-  br i1 %243, label %B1040.endif.endif.else.endif.endif.if, label %B1040.endif.endif.else.endif.endif.endif
+B1108.endif.endif.else.endif.endif:
+  %.3176.sroa.0.3 = phi i64 [ %.1859.fca.5.1.load.fr, %B1108.endif.endif.else.endif.if ], [ 0, %B1108.endif.endif.else ]
+  %240 = icmp slt i64 %.3012, 0
+  br i1 %240, label %B1108.endif.endif.else.endif.endif.if, label %B1108.endif.endif.else.endif.endif.endif
 
-B1040.endif.endif.else.endif.endif.if:
-  br label %B1040.endif.endif.else.endif.endif.endif
+B1108.endif.endif.else.endif.endif.if:
+  br label %B1108.endif.endif.else.endif.endif.endif
 
-B1040.endif.endif.else.endif.endif.endif:
-  %.3079.sroa.13.1 = phi i64 [ 0, %B1040.endif.endif.else.endif.endif.if ], [ %.2915, %B1040.endif.endif.else.endif.endif ]
-  %244 = icmp slt i64 %.2915, %.1859.fca.5.1.load.fr
-  br i1 %244, label %B128.i366, label %B1040.endif.endif.else.endif.endif.endif.if
+B1108.endif.endif.else.endif.endif.endif:
+  %.3176.sroa.13.1 = phi i64 [ 0, %B1108.endif.endif.else.endif.endif.if ], [ %.3012, %B1108.endif.endif.else.endif.endif ]
+  %241 = icmp slt i64 %.3012, %.1859.fca.5.1.load.fr
+  br i1 %241, label %B128.i370, label %B1108.endif.endif.else.endif.endif.endif.if
 
-B1040.endif.endif.else.endif.endif.endif.if:
-  br label %B128.i366
+B1108.endif.endif.else.endif.endif.endif.if:
+  br label %B128.i370
 
-B90.i378:
-  %.71.i379 = icmp ne i64 %.3176, %.2983
-  %.76.i380 = icmp ne i64 %.3167, 1
-  %or.cond.i381 = and i1 %.76.i380, %.71.i379
-  br i1 %or.cond.i381, label %B1040.endif.endif.endif.endif.endif.endif.if, label %B150.i382
+B90.i382:
+  %.71.i383 = icmp ne i64 %.3273, %.3080
+  %.76.i384 = icmp ne i64 %.3264, 1
+  %or.cond.i385 = and i1 %.76.i384, %.71.i383
+  br i1 %or.cond.i385, label %B1108.endif.endif.endif.endif.endif.endif.if, label %B150.i386
 
-B128.i387:
-  %.101.not.i388 = icmp eq i64 %.3167, 1
-  br i1 %.101.not.i388, label %B1040.endif.endif.endif.endif.endif.endif.endif.endif, label %B150.i382
+B128.i391:
+  %.101.not.i392 = icmp eq i64 %.3264, 1
+  br i1 %.101.not.i392, label %B1108.endif.endif.endif.endif.endif.endif.endif.endif, label %B150.i386
 
-B150.i382:
-  %dest_shape.1751 = phi i64 [ %.2983, %B90.i378 ], [ %.3176, %B128.i387 ]
-  %const_mat1200 = add i64 %const, 3
-  %245 = icmp samesign ugt i64 %dest_shape.1751, %const_mat1200
-  br i1 %245, label %B1040.endif.endif.endif.endif.endif.endif.endif.if, label %B1040.endif.endif.endif.endif.endif.endif.endif.endif
+B150.i386:
+  %dest_shape.1756 = phi i64 [ %.3080, %B90.i382 ], [ %.3273, %B128.i391 ]
+  %const_mat1209 = add i64 %const, 3
+  %242 = icmp samesign ugt i64 %dest_shape.1756, %const_mat1209
+  br i1 %242, label %B1108.endif.endif.endif.endif.endif.endif.endif.if, label %B1108.endif.endif.endif.endif.endif.endif.endif.endif
 
-B1040.endif.endif.endif.endif.endif.endif.if:
+B1108.endif.endif.endif.endif.endif.endif.if:
   store ptr @n78, ptr %excinfo, align 8
   br label %common.ret
 
-B1040.endif.endif.endif.endif.endif.endif.endif.if:
+B1108.endif.endif.endif.endif.endif.endif.endif.if:
   store ptr @n81, ptr %excinfo, align 8
   br label %common.ret
 
-B1040.endif.endif.endif.endif.endif.endif.endif.endif:
-  %dest_shape.1751770 = phi i64 [ %dest_shape.1751, %B150.i382 ], [ 1, %B128.i387 ]
-  %.3339 = shl nuw nsw i64 %dest_shape.1751770, 3
-  %.7.i.i = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.3339, i32 32)
+B1108.endif.endif.endif.endif.endif.endif.endif.endif:
+  %dest_shape.1756775 = phi i64 [ %dest_shape.1756, %B150.i386 ], [ 1, %B128.i391 ]
+  %.3436 = shl nuw nsw i64 %dest_shape.1756775, 3
+  %.7.i.i = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.3436, i32 32)
   %.8.i.i = icmp eq ptr %.7.i.i, null
-  br i1 %.8.i.i, label %B1040.endif.endif.endif.e...if.if, label %B1040.endif.endif.endif.e...endif
+  br i1 %.8.i.i, label %B1108.endif.endif.endif.e...if.if, label %B1108.endif.endif.endif.e...endif
 
-B1040.endif.endif.endif.e...endif:
+B1108.endif.endif.endif.e...endif:
   %.5.i = getelementptr i8, ptr %.7.i.i, i64 24
   %.6.i = load ptr, ptr %.5.i, align 8
-  %.34103303.not = icmp eq i64 %dest_shape.1751770, 0
-  br i1 %.34103303.not, label %for.end.endif, label %for.body.lr.ph
+  %.35073293.not = icmp eq i64 %dest_shape.1756775, 0
+  br i1 %.35073293.not, label %for.end.endif, label %for.body.lr.ph
 
 for.body.lr.ph:
-  %.3412 = icmp sgt i64 %.2974, 1
-  br i1 %.3412, label %for.body.lr.ph.split.us, label %for.body.lr.ph.split
+  %.3509 = icmp sgt i64 %.3071, 1
+  br i1 %.3509, label %for.body.lr.ph.split.us, label %for.body.lr.ph.split
 
 for.body.lr.ph.split.us:
-  %246 = icmp sgt i64 %.3167, 1
-  br i1 %246, label %for.body.endif.endif.endif.us.us.preheader, label %for.body.endif.endif.endif.us.preheader
+  %243 = icmp sgt i64 %.3264, 1
+  br i1 %243, label %for.body.endif.endif.endif.us.us.preheader, label %for.body.endif.endif.endif.us.preheader
 
 for.body.endif.endif.endif.us.preheader:
-  %xtraiter836 = and i64 %dest_shape.1751770, 3
-  %247 = icmp samesign ult i64 %dest_shape.1751770, 4
-  br i1 %247, label %for.body.endif.endif.endif.us.epil.preheader, label %for.body.endif.endif.endif.us.preheader.new
+  %xtraiter844 = and i64 %dest_shape.1756775, 3
+  %244 = icmp samesign ult i64 %dest_shape.1756775, 4
+  br i1 %244, label %for.body.endif.endif.endif.us.epil.preheader, label %for.body.endif.endif.endif.us.preheader.new
 
 for.body.endif.endif.endif.us.preheader.new:
-  %unroll_iter840 = and i64 %dest_shape.1751770, %const
-  %248 = shl i64 %.2886.sroa.0.3, 3
-  %scevgep963 = getelementptr i8, ptr %scevgep962, i64 %248
+  %unroll_iter848 = and i64 %dest_shape.1756775, %const
+  %245 = shl i64 %.2983.sroa.0.3, 3
+  %scevgep972 = getelementptr i8, ptr %scevgep971, i64 %245
   br label %for.body.endif.endif.endif.us
 
 for.body.endif.endif.endif.us.us.preheader:
-  %xtraiter842 = and i64 %dest_shape.1751770, 3
-  %249 = icmp samesign ult i64 %dest_shape.1751770, 4
-  br i1 %249, label %for.body.endif.endif.endif.us.us.epil.preheader, label %for.body.endif.endif.endif.us.us.preheader.new
+  %xtraiter850 = and i64 %dest_shape.1756775, 3
+  %246 = icmp samesign ult i64 %dest_shape.1756775, 4
+  br i1 %246, label %for.body.endif.endif.endif.us.us.epil.preheader, label %for.body.endif.endif.endif.us.us.preheader.new
 
 for.body.endif.endif.endif.us.us.preheader.new:
-  %unroll_iter846 = and i64 %dest_shape.1751770, %const
-  %250 = shl i64 %.2886.sroa.0.3, 3
-  %scevgep984 = getelementptr i8, ptr %scevgep983, i64 %250
-  %251 = shl i64 %.3079.sroa.0.3, 3
-  %scevgep1000 = getelementptr i8, ptr %lsr.iv948, i64 %251
+  %unroll_iter854 = and i64 %dest_shape.1756775, %const
+  %247 = shl i64 %.2983.sroa.0.3, 3
+  %scevgep993 = getelementptr i8, ptr %scevgep992, i64 %247
+  %248 = shl i64 %.3176.sroa.0.3, 3
+  %scevgep1009 = getelementptr i8, ptr %lsr.iv957, i64 %248
   br label %for.body.endif.endif.endif.us.us
 
 for.body.endif.endif.endif.us.us:
-  %loop.index3306.us.us = phi i64 [ 0, %for.body.endif.endif.endif.us.us.preheader.new ], [ %.3458.us.us.3, %for.body.endif.endif.endif.us.us ]
-  %252 = shl nuw nsw i64 %loop.index3306.us.us, 3
-  %scevgep990 = getelementptr i8, ptr %scevgep984, i64 %252
-  %scevgep991 = getelementptr i8, ptr %scevgep990, i64 -24
-  %.3420.us.us = load double, ptr %scevgep991, align 8
-  %253 = shl nuw nsw i64 %loop.index3306.us.us, 3
-  %scevgep1001 = getelementptr i8, ptr %scevgep1000, i64 %253
-  %.3429.us.us = load double, ptr %scevgep1001, align 8
-  %.6.i393 = fsub double %.3420.us.us, %.3429.us.us
-  %sunkaddr1284 = mul i64 %loop.index3306.us.us, 8
-  %sunkaddr1285 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1284
-  store double %.6.i393, ptr %sunkaddr1285, align 8
-  %254 = shl nuw nsw i64 %loop.index3306.us.us, 3
-  %scevgep988 = getelementptr i8, ptr %scevgep984, i64 %254
-  %scevgep989 = getelementptr i8, ptr %scevgep988, i64 -16
-  %.3420.us.us.1 = load double, ptr %scevgep989, align 8
-  %255 = shl nuw nsw i64 %loop.index3306.us.us, 3
-  %scevgep1006 = getelementptr i8, ptr %scevgep1000, i64 %255
-  %scevgep1007 = getelementptr i8, ptr %scevgep1006, i64 8
-  %.3429.us.us.1 = load double, ptr %scevgep1007, align 8
-  %.6.i393.1 = fsub double %.3420.us.us.1, %.3429.us.us.1
-  %sunkaddr1286 = mul i64 %loop.index3306.us.us, 8
-  %sunkaddr1287 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1286
-  %sunkaddr1288 = getelementptr i8, ptr %sunkaddr1287, i64 8
-  store double %.6.i393.1, ptr %sunkaddr1288, align 8
-  %256 = shl nuw nsw i64 %loop.index3306.us.us, 3
-  %scevgep986 = getelementptr i8, ptr %scevgep984, i64 %256
-  %scevgep987 = getelementptr i8, ptr %scevgep986, i64 -8
-  %.3420.us.us.2 = load double, ptr %scevgep987, align 8
-  %257 = shl nuw nsw i64 %loop.index3306.us.us, 3
-  %scevgep1004 = getelementptr i8, ptr %scevgep1000, i64 %257
-  %scevgep1005 = getelementptr i8, ptr %scevgep1004, i64 16
-  %.3429.us.us.2 = load double, ptr %scevgep1005, align 8
-  %.6.i393.2 = fsub double %.3420.us.us.2, %.3429.us.us.2
-  %sunkaddr1289 = mul i64 %loop.index3306.us.us, 8
-  %sunkaddr1290 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1289
-  %sunkaddr1291 = getelementptr i8, ptr %sunkaddr1290, i64 16
-  store double %.6.i393.2, ptr %sunkaddr1291, align 8
-  %258 = shl nuw nsw i64 %loop.index3306.us.us, 3
-  %scevgep985 = getelementptr i8, ptr %scevgep984, i64 %258
-  %.3420.us.us.3 = load double, ptr %scevgep985, align 8
-  %259 = shl nuw nsw i64 %loop.index3306.us.us, 3
-  %scevgep1002 = getelementptr i8, ptr %scevgep1000, i64 %259
-  %scevgep1003 = getelementptr i8, ptr %scevgep1002, i64 24
-  %.3429.us.us.3 = load double, ptr %scevgep1003, align 8
-  %.6.i393.3 = fsub double %.3420.us.us.3, %.3429.us.us.3
-  %sunkaddr1292 = mul i64 %loop.index3306.us.us, 8
+  %loop.index3296.us.us = phi i64 [ 0, %for.body.endif.endif.endif.us.us.preheader.new ], [ %.3555.us.us.3, %for.body.endif.endif.endif.us.us ]
+  %249 = shl nuw nsw i64 %loop.index3296.us.us, 3
+  %scevgep999 = getelementptr i8, ptr %scevgep993, i64 %249
+  %scevgep1000 = getelementptr i8, ptr %scevgep999, i64 -24
+  %.3517.us.us = load double, ptr %scevgep1000, align 8
+  %250 = shl nuw nsw i64 %loop.index3296.us.us, 3
+  %scevgep1010 = getelementptr i8, ptr %scevgep1009, i64 %250
+  %.3526.us.us = load double, ptr %scevgep1010, align 8
+  %.6.i397 = fsub double %.3517.us.us, %.3526.us.us
+  %sunkaddr1292 = mul i64 %loop.index3296.us.us, 8
   %sunkaddr1293 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1292
-  %sunkaddr1294 = getelementptr i8, ptr %sunkaddr1293, i64 24
-  store double %.6.i393.3, ptr %sunkaddr1294, align 8
-  %.3458.us.us.3 = add nuw nsw i64 %loop.index3306.us.us, 4
-  %niter847.ncmp.3 = icmp eq i64 %unroll_iter846, %.3458.us.us.3
-  br i1 %niter847.ncmp.3, label %B76.endif.preheader.i.loopexit.unr-lcssa, label %for.body.endif.endif.endif.us.us
+  store double %.6.i397, ptr %sunkaddr1293, align 8
+  %251 = shl nuw nsw i64 %loop.index3296.us.us, 3
+  %scevgep997 = getelementptr i8, ptr %scevgep993, i64 %251
+  %scevgep998 = getelementptr i8, ptr %scevgep997, i64 -16
+  %.3517.us.us.1 = load double, ptr %scevgep998, align 8
+  %252 = shl nuw nsw i64 %loop.index3296.us.us, 3
+  %scevgep1015 = getelementptr i8, ptr %scevgep1009, i64 %252
+  %scevgep1016 = getelementptr i8, ptr %scevgep1015, i64 8
+  %.3526.us.us.1 = load double, ptr %scevgep1016, align 8
+  %.6.i397.1 = fsub double %.3517.us.us.1, %.3526.us.us.1
+  %sunkaddr1294 = mul i64 %loop.index3296.us.us, 8
+  %sunkaddr1295 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1294
+  %sunkaddr1296 = getelementptr i8, ptr %sunkaddr1295, i64 8
+  store double %.6.i397.1, ptr %sunkaddr1296, align 8
+  %253 = shl nuw nsw i64 %loop.index3296.us.us, 3
+  %scevgep995 = getelementptr i8, ptr %scevgep993, i64 %253
+  %scevgep996 = getelementptr i8, ptr %scevgep995, i64 -8
+  %.3517.us.us.2 = load double, ptr %scevgep996, align 8
+  %254 = shl nuw nsw i64 %loop.index3296.us.us, 3
+  %scevgep1013 = getelementptr i8, ptr %scevgep1009, i64 %254
+  %scevgep1014 = getelementptr i8, ptr %scevgep1013, i64 16
+  %.3526.us.us.2 = load double, ptr %scevgep1014, align 8
+  %.6.i397.2 = fsub double %.3517.us.us.2, %.3526.us.us.2
+  %sunkaddr1297 = mul i64 %loop.index3296.us.us, 8
+  %sunkaddr1298 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1297
+  %sunkaddr1299 = getelementptr i8, ptr %sunkaddr1298, i64 16
+  store double %.6.i397.2, ptr %sunkaddr1299, align 8
+  %255 = shl nuw nsw i64 %loop.index3296.us.us, 3
+  %scevgep994 = getelementptr i8, ptr %scevgep993, i64 %255
+  %.3517.us.us.3 = load double, ptr %scevgep994, align 8
+  %256 = shl nuw nsw i64 %loop.index3296.us.us, 3
+  %scevgep1011 = getelementptr i8, ptr %scevgep1009, i64 %256
+  %scevgep1012 = getelementptr i8, ptr %scevgep1011, i64 24
+  %.3526.us.us.3 = load double, ptr %scevgep1012, align 8
+  %.6.i397.3 = fsub double %.3517.us.us.3, %.3526.us.us.3
+  %sunkaddr1300 = mul i64 %loop.index3296.us.us, 8
+  %sunkaddr1301 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1300
+  %sunkaddr1302 = getelementptr i8, ptr %sunkaddr1301, i64 24
+  store double %.6.i397.3, ptr %sunkaddr1302, align 8
+  %.3555.us.us.3 = add nuw nsw i64 %loop.index3296.us.us, 4
+  %niter855.ncmp.3 = icmp eq i64 %unroll_iter854, %.3555.us.us.3
+  br i1 %niter855.ncmp.3, label %B76.endif.preheader.i.loopexit.unr-lcssa, label %for.body.endif.endif.endif.us.us
 
 for.body.endif.endif.endif.us:
-  %loop.index3306.us = phi i64 [ 0, %for.body.endif.endif.endif.us.preheader.new ], [ %.3458.us.3, %for.body.endif.endif.endif.us ]
-  %260 = shl nuw nsw i64 %loop.index3306.us, 3
-  %scevgep969 = getelementptr i8, ptr %scevgep963, i64 %260
-  %scevgep970 = getelementptr i8, ptr %scevgep969, i64 -24
-  %.3420.us = load double, ptr %scevgep970, align 8
-  %sunkaddr1295 = mul i64 %.3079.sroa.0.3, 8
-  %sunkaddr1296 = getelementptr i8, ptr %.2549, i64 %sunkaddr1295
-  %.3429.us = load double, ptr %sunkaddr1296, align 8
-  %.6.i394 = fsub double %.3420.us, %.3429.us
-  %sunkaddr1297 = mul i64 %loop.index3306.us, 8
-  %sunkaddr1298 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1297
-  store double %.6.i394, ptr %sunkaddr1298, align 8
-  %261 = shl nuw nsw i64 %loop.index3306.us, 3
-  %scevgep967 = getelementptr i8, ptr %scevgep963, i64 %261
-  %scevgep968 = getelementptr i8, ptr %scevgep967, i64 -16
-  %.3420.us.1 = load double, ptr %scevgep968, align 8
-  %.3429.us.1 = load double, ptr %sunkaddr1296, align 8
-  %.6.i394.1 = fsub double %.3420.us.1, %.3429.us.1
-  %sunkaddr1299 = mul i64 %loop.index3306.us, 8
-  %sunkaddr1300 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1299
-  %sunkaddr1301 = getelementptr i8, ptr %sunkaddr1300, i64 8
-  store double %.6.i394.1, ptr %sunkaddr1301, align 8
-  %262 = shl nuw nsw i64 %loop.index3306.us, 3
-  %scevgep965 = getelementptr i8, ptr %scevgep963, i64 %262
-  %scevgep966 = getelementptr i8, ptr %scevgep965, i64 -8
-  %.3420.us.2 = load double, ptr %scevgep966, align 8
-  %.3429.us.2 = load double, ptr %sunkaddr1296, align 8
-  %.6.i394.2 = fsub double %.3420.us.2, %.3429.us.2
-  %sunkaddr1302 = mul i64 %loop.index3306.us, 8
-  %sunkaddr1303 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1302
-  %sunkaddr1304 = getelementptr i8, ptr %sunkaddr1303, i64 16
-  store double %.6.i394.2, ptr %sunkaddr1304, align 8
-  %263 = shl nuw nsw i64 %loop.index3306.us, 3
-  %scevgep964 = getelementptr i8, ptr %scevgep963, i64 %263
-  %.3420.us.3 = load double, ptr %scevgep964, align 8
-  %.3429.us.3 = load double, ptr %sunkaddr1296, align 8
-  %.6.i394.3 = fsub double %.3420.us.3, %.3429.us.3
-  %sunkaddr1305 = mul i64 %loop.index3306.us, 8
+  %loop.index3296.us = phi i64 [ 0, %for.body.endif.endif.endif.us.preheader.new ], [ %.3555.us.3, %for.body.endif.endif.endif.us ]
+  %257 = shl nuw nsw i64 %loop.index3296.us, 3
+  %scevgep978 = getelementptr i8, ptr %scevgep972, i64 %257
+  %scevgep979 = getelementptr i8, ptr %scevgep978, i64 -24
+  %.3517.us = load double, ptr %scevgep979, align 8
+  %sunkaddr1303 = mul i64 %.3176.sroa.0.3, 8
+  %sunkaddr1304 = getelementptr i8, ptr %.2646, i64 %sunkaddr1303
+  %.3526.us = load double, ptr %sunkaddr1304, align 8
+  %.6.i398 = fsub double %.3517.us, %.3526.us
+  %sunkaddr1305 = mul i64 %loop.index3296.us, 8
   %sunkaddr1306 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1305
-  %sunkaddr1307 = getelementptr i8, ptr %sunkaddr1306, i64 24
-  store double %.6.i394.3, ptr %sunkaddr1307, align 8
-  %.3458.us.3 = add nuw nsw i64 %loop.index3306.us, 4
-  %niter841.ncmp.3 = icmp eq i64 %unroll_iter840, %.3458.us.3
-  br i1 %niter841.ncmp.3, label %B76.endif.preheader.i.loopexit816.unr-lcssa, label %for.body.endif.endif.endif.us
+  store double %.6.i398, ptr %sunkaddr1306, align 8
+  %258 = shl nuw nsw i64 %loop.index3296.us, 3
+  %scevgep976 = getelementptr i8, ptr %scevgep972, i64 %258
+  %scevgep977 = getelementptr i8, ptr %scevgep976, i64 -16
+  %.3517.us.1 = load double, ptr %scevgep977, align 8
+  %.3526.us.1 = load double, ptr %sunkaddr1304, align 8
+  %.6.i398.1 = fsub double %.3517.us.1, %.3526.us.1
+  %sunkaddr1307 = mul i64 %loop.index3296.us, 8
+  %sunkaddr1308 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1307
+  %sunkaddr1309 = getelementptr i8, ptr %sunkaddr1308, i64 8
+  store double %.6.i398.1, ptr %sunkaddr1309, align 8
+  %259 = shl nuw nsw i64 %loop.index3296.us, 3
+  %scevgep974 = getelementptr i8, ptr %scevgep972, i64 %259
+  %scevgep975 = getelementptr i8, ptr %scevgep974, i64 -8
+  %.3517.us.2 = load double, ptr %scevgep975, align 8
+  %.3526.us.2 = load double, ptr %sunkaddr1304, align 8
+  %.6.i398.2 = fsub double %.3517.us.2, %.3526.us.2
+  %sunkaddr1310 = mul i64 %loop.index3296.us, 8
+  %sunkaddr1311 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1310
+  %sunkaddr1312 = getelementptr i8, ptr %sunkaddr1311, i64 16
+  store double %.6.i398.2, ptr %sunkaddr1312, align 8
+  %260 = shl nuw nsw i64 %loop.index3296.us, 3
+  %scevgep973 = getelementptr i8, ptr %scevgep972, i64 %260
+  %.3517.us.3 = load double, ptr %scevgep973, align 8
+  %.3526.us.3 = load double, ptr %sunkaddr1304, align 8
+  %.6.i398.3 = fsub double %.3517.us.3, %.3526.us.3
+  %sunkaddr1313 = mul i64 %loop.index3296.us, 8
+  %sunkaddr1314 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1313
+  %sunkaddr1315 = getelementptr i8, ptr %sunkaddr1314, i64 24
+  store double %.6.i398.3, ptr %sunkaddr1315, align 8
+  %.3555.us.3 = add nuw nsw i64 %loop.index3296.us, 4
+  %niter849.ncmp.3 = icmp eq i64 %unroll_iter848, %.3555.us.3
+  br i1 %niter849.ncmp.3, label %B76.endif.preheader.i.loopexit824.unr-lcssa, label %for.body.endif.endif.endif.us
 
 for.body.lr.ph.split:
-  %264 = icmp sgt i64 %.3167, 1
-  br i1 %264, label %for.body.endif.endif.endif.us3311.preheader, label %for.body.endif.endif.endif.preheader
+  %261 = icmp sgt i64 %.3264, 1
+  br i1 %261, label %for.body.endif.endif.endif.us3301.preheader, label %for.body.endif.endif.endif.preheader
 
 for.body.endif.endif.endif.preheader:
-  %xtraiter825 = and i64 %dest_shape.1751770, 3
-  %265 = icmp samesign ult i64 %dest_shape.1751770, 4
-  br i1 %265, label %for.body.endif.endif.endif.epil.preheader, label %for.body.endif.endif.endif.preheader.new
+  %xtraiter833 = and i64 %dest_shape.1756775, 3
+  %262 = icmp samesign ult i64 %dest_shape.1756775, 4
+  br i1 %262, label %for.body.endif.endif.endif.epil.preheader, label %for.body.endif.endif.endif.preheader.new
 
 for.body.endif.endif.endif.preheader.new:
-  %unroll_iter828 = and i64 %dest_shape.1751770, %const
+  %unroll_iter836 = and i64 %dest_shape.1756775, %const
   br label %for.body.endif.endif.endif
 
-for.body.endif.endif.endif.us3311.preheader:
-  %xtraiter830 = and i64 %dest_shape.1751770, 3
-  %266 = icmp samesign ult i64 %dest_shape.1751770, 4
-  br i1 %266, label %for.body.endif.endif.endif.us3311.epil.preheader, label %for.body.endif.endif.endif.us3311.preheader.new
+for.body.endif.endif.endif.us3301.preheader:
+  %xtraiter838 = and i64 %dest_shape.1756775, 3
+  %263 = icmp samesign ult i64 %dest_shape.1756775, 4
+  br i1 %263, label %for.body.endif.endif.endif.us3301.epil.preheader, label %for.body.endif.endif.endif.us3301.preheader.new
 
-for.body.endif.endif.endif.us3311.preheader.new:
-  %unroll_iter834 = and i64 %dest_shape.1751770, %const
-  %267 = shl i64 %.3079.sroa.0.3, 3
-  %scevgep950 = getelementptr i8, ptr %lsr.iv948, i64 %267
-  br label %for.body.endif.endif.endif.us3311
+for.body.endif.endif.endif.us3301.preheader.new:
+  %unroll_iter842 = and i64 %dest_shape.1756775, %const
+  %264 = shl i64 %.3176.sroa.0.3, 3
+  %scevgep959 = getelementptr i8, ptr %lsr.iv957, i64 %264
+  br label %for.body.endif.endif.endif.us3301
 
-for.body.endif.endif.endif.us3311:
-  %loop.index3306.us3308 = phi i64 [ 0, %for.body.endif.endif.endif.us3311.preheader.new ], [ %.3458.us3314.3, %for.body.endif.endif.endif.us3311 ]
-  %sunkaddr1308 = mul i64 %.2886.sroa.0.3, 8
-  %sunkaddr1309 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1308
-  %.3420.us3310 = load double, ptr %sunkaddr1309, align 8
-  %268 = shl nuw nsw i64 %loop.index3306.us3308, 3
-  %scevgep951 = getelementptr i8, ptr %scevgep950, i64 %268
-  %.3429.us3318 = load double, ptr %scevgep951, align 8
-  %.6.i395 = fsub double %.3420.us3310, %.3429.us3318
-  %sunkaddr1310 = mul i64 %loop.index3306.us3308, 8
-  %sunkaddr1311 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1310
-  store double %.6.i395, ptr %sunkaddr1311, align 8
-  %.3420.us3310.1 = load double, ptr %sunkaddr1309, align 8
-  %269 = shl nuw nsw i64 %loop.index3306.us3308, 3
-  %scevgep956 = getelementptr i8, ptr %scevgep950, i64 %269
-  %scevgep957 = getelementptr i8, ptr %scevgep956, i64 8
-  %.3429.us3318.1 = load double, ptr %scevgep957, align 8
-  %.6.i395.1 = fsub double %.3420.us3310.1, %.3429.us3318.1
-  %sunkaddr1312 = mul i64 %loop.index3306.us3308, 8
-  %sunkaddr1313 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1312
-  %sunkaddr1314 = getelementptr i8, ptr %sunkaddr1313, i64 8
-  store double %.6.i395.1, ptr %sunkaddr1314, align 8
-  %.3420.us3310.2 = load double, ptr %sunkaddr1309, align 8
-  %270 = shl nuw nsw i64 %loop.index3306.us3308, 3
-  %scevgep954 = getelementptr i8, ptr %scevgep950, i64 %270
-  %scevgep955 = getelementptr i8, ptr %scevgep954, i64 16
-  %.3429.us3318.2 = load double, ptr %scevgep955, align 8
-  %.6.i395.2 = fsub double %.3420.us3310.2, %.3429.us3318.2
-  %sunkaddr1315 = mul i64 %loop.index3306.us3308, 8
-  %sunkaddr1316 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1315
-  %sunkaddr1317 = getelementptr i8, ptr %sunkaddr1316, i64 16
-  store double %.6.i395.2, ptr %sunkaddr1317, align 8
-  %.3420.us3310.3 = load double, ptr %sunkaddr1309, align 8
-  %271 = shl nuw nsw i64 %loop.index3306.us3308, 3
-  %scevgep952 = getelementptr i8, ptr %scevgep950, i64 %271
-  %scevgep953 = getelementptr i8, ptr %scevgep952, i64 24
-  %.3429.us3318.3 = load double, ptr %scevgep953, align 8
-  %.6.i395.3 = fsub double %.3420.us3310.3, %.3429.us3318.3
-  %sunkaddr1318 = mul i64 %loop.index3306.us3308, 8
+for.body.endif.endif.endif.us3301:
+  %loop.index3296.us3298 = phi i64 [ 0, %for.body.endif.endif.endif.us3301.preheader.new ], [ %.3555.us3304.3, %for.body.endif.endif.endif.us3301 ]
+  %sunkaddr1316 = mul i64 %.2983.sroa.0.3, 8
+  %sunkaddr1317 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1316
+  %.3517.us3300 = load double, ptr %sunkaddr1317, align 8
+  %265 = shl nuw nsw i64 %loop.index3296.us3298, 3
+  %scevgep960 = getelementptr i8, ptr %scevgep959, i64 %265
+  %.3526.us3308 = load double, ptr %scevgep960, align 8
+  %.6.i399 = fsub double %.3517.us3300, %.3526.us3308
+  %sunkaddr1318 = mul i64 %loop.index3296.us3298, 8
   %sunkaddr1319 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1318
-  %sunkaddr1320 = getelementptr i8, ptr %sunkaddr1319, i64 24
-  store double %.6.i395.3, ptr %sunkaddr1320, align 8
-  %.3458.us3314.3 = add nuw nsw i64 %loop.index3306.us3308, 4
-  %niter835.ncmp.3 = icmp eq i64 %unroll_iter834, %.3458.us3314.3
-  br i1 %niter835.ncmp.3, label %B76.endif.preheader.i.loopexit817.unr-lcssa, label %for.body.endif.endif.endif.us3311
+  store double %.6.i399, ptr %sunkaddr1319, align 8
+  %.3517.us3300.1 = load double, ptr %sunkaddr1317, align 8
+  %266 = shl nuw nsw i64 %loop.index3296.us3298, 3
+  %scevgep965 = getelementptr i8, ptr %scevgep959, i64 %266
+  %scevgep966 = getelementptr i8, ptr %scevgep965, i64 8
+  %.3526.us3308.1 = load double, ptr %scevgep966, align 8
+  %.6.i399.1 = fsub double %.3517.us3300.1, %.3526.us3308.1
+  %sunkaddr1320 = mul i64 %loop.index3296.us3298, 8
+  %sunkaddr1321 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1320
+  %sunkaddr1322 = getelementptr i8, ptr %sunkaddr1321, i64 8
+  store double %.6.i399.1, ptr %sunkaddr1322, align 8
+  %.3517.us3300.2 = load double, ptr %sunkaddr1317, align 8
+  %267 = shl nuw nsw i64 %loop.index3296.us3298, 3
+  %scevgep963 = getelementptr i8, ptr %scevgep959, i64 %267
+  %scevgep964 = getelementptr i8, ptr %scevgep963, i64 16
+  %.3526.us3308.2 = load double, ptr %scevgep964, align 8
+  %.6.i399.2 = fsub double %.3517.us3300.2, %.3526.us3308.2
+  %sunkaddr1323 = mul i64 %loop.index3296.us3298, 8
+  %sunkaddr1324 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1323
+  %sunkaddr1325 = getelementptr i8, ptr %sunkaddr1324, i64 16
+  store double %.6.i399.2, ptr %sunkaddr1325, align 8
+  %.3517.us3300.3 = load double, ptr %sunkaddr1317, align 8
+  %268 = shl nuw nsw i64 %loop.index3296.us3298, 3
+  %scevgep961 = getelementptr i8, ptr %scevgep959, i64 %268
+  %scevgep962 = getelementptr i8, ptr %scevgep961, i64 24
+  %.3526.us3308.3 = load double, ptr %scevgep962, align 8
+  %.6.i399.3 = fsub double %.3517.us3300.3, %.3526.us3308.3
+  %sunkaddr1326 = mul i64 %loop.index3296.us3298, 8
+  %sunkaddr1327 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1326
+  %sunkaddr1328 = getelementptr i8, ptr %sunkaddr1327, i64 24
+  store double %.6.i399.3, ptr %sunkaddr1328, align 8
+  %.3555.us3304.3 = add nuw nsw i64 %loop.index3296.us3298, 4
+  %niter843.ncmp.3 = icmp eq i64 %unroll_iter842, %.3555.us3304.3
+  br i1 %niter843.ncmp.3, label %B76.endif.preheader.i.loopexit825.unr-lcssa, label %for.body.endif.endif.endif.us3301
 
-B1040.endif.endif.endif.e...if.if:
+B1108.endif.endif.endif.e...if.if:
   store ptr @n165, ptr %excinfo, align 8
   br label %common.ret
 
 B76.endif.preheader.i.loopexit.unr-lcssa:
-  %lcmp.mod844.not = icmp eq i64 %xtraiter842, 0
-  br i1 %lcmp.mod844.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.us.us.epil.preheader
+  %lcmp.mod852.not = icmp eq i64 %xtraiter850, 0
+  br i1 %lcmp.mod852.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.us.us.epil.preheader
 
 for.body.endif.endif.endif.us.us.epil.preheader:
-  %loop.index3306.us.us.epil.init = phi i64 [ 0, %for.body.endif.endif.endif.us.us.preheader ], [ %.3458.us.us.3, %B76.endif.preheader.i.loopexit.unr-lcssa ]
-  %272 = shl nuw nsw i64 %loop.index3306.us.us.epil.init, 3
-  %scevgep1008 = getelementptr i8, ptr %.6.i, i64 %272
-  %273 = shl i64 %.3079.sroa.0.3, 3
-  %274 = add i64 %272, %273
-  %scevgep1010 = getelementptr i8, ptr %lsr.iv948, i64 %274
-  %275 = shl i64 %.2886.sroa.0.3, 3
-  %276 = add i64 %272, %275
-  %scevgep1012 = getelementptr i8, ptr %.6.i.i.i, i64 %276
+  %loop.index3296.us.us.epil.init = phi i64 [ 0, %for.body.endif.endif.endif.us.us.preheader ], [ %.3555.us.us.3, %B76.endif.preheader.i.loopexit.unr-lcssa ]
+  %269 = shl nuw nsw i64 %loop.index3296.us.us.epil.init, 3
+  %scevgep1017 = getelementptr i8, ptr %.6.i, i64 %269
+  %270 = shl i64 %.3176.sroa.0.3, 3
+  %271 = add i64 %269, %270
+  %scevgep1019 = getelementptr i8, ptr %lsr.iv957, i64 %271
+  %272 = shl i64 %.2983.sroa.0.3, 3
+  %273 = add i64 %269, %272
+  %scevgep1021 = getelementptr i8, ptr %.6.i.i.i, i64 %273
   br label %for.body.endif.endif.endif.us.us.epil
 
 for.body.endif.endif.endif.us.us.epil:
-  %epil.iter843 = phi i64 [ %epil.iter843.next, %for.body.endif.endif.endif.us.us.epil ], [ 0, %for.body.endif.endif.endif.us.us.epil.preheader ]
-  %277 = shl nuw nsw i64 %epil.iter843, 3
-  %scevgep1013 = getelementptr i8, ptr %scevgep1012, i64 %277
-  %.3420.us.us.epil = load double, ptr %scevgep1013, align 8
-  %278 = shl nuw nsw i64 %epil.iter843, 3
-  %scevgep1011 = getelementptr i8, ptr %scevgep1010, i64 %278
-  %.3429.us.us.epil = load double, ptr %scevgep1011, align 8
-  %.6.i393.epil = fsub double %.3420.us.us.epil, %.3429.us.us.epil
-  %279 = shl nuw nsw i64 %epil.iter843, 3
-  %scevgep1009 = getelementptr i8, ptr %scevgep1008, i64 %279
-  store double %.6.i393.epil, ptr %scevgep1009, align 8
-  %epil.iter843.next = add i64 %epil.iter843, 1
-  %epil.iter843.cmp.not = icmp eq i64 %xtraiter842, %epil.iter843.next
-  br i1 %epil.iter843.cmp.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.us.us.epil
+  %epil.iter851 = phi i64 [ %epil.iter851.next, %for.body.endif.endif.endif.us.us.epil ], [ 0, %for.body.endif.endif.endif.us.us.epil.preheader ]
+  %274 = shl nuw nsw i64 %epil.iter851, 3
+  %scevgep1022 = getelementptr i8, ptr %scevgep1021, i64 %274
+  %.3517.us.us.epil = load double, ptr %scevgep1022, align 8
+  %275 = shl nuw nsw i64 %epil.iter851, 3
+  %scevgep1020 = getelementptr i8, ptr %scevgep1019, i64 %275
+  %.3526.us.us.epil = load double, ptr %scevgep1020, align 8
+  %.6.i397.epil = fsub double %.3517.us.us.epil, %.3526.us.us.epil
+  %276 = shl nuw nsw i64 %epil.iter851, 3
+  %scevgep1018 = getelementptr i8, ptr %scevgep1017, i64 %276
+  store double %.6.i397.epil, ptr %scevgep1018, align 8
+  %epil.iter851.next = add i64 %epil.iter851, 1
+  %epil.iter851.cmp.not = icmp eq i64 %xtraiter850, %epil.iter851.next
+  br i1 %epil.iter851.cmp.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.us.us.epil
 
-B76.endif.preheader.i.loopexit816.unr-lcssa:
-  %lcmp.mod838.not = icmp eq i64 %xtraiter836, 0
-  br i1 %lcmp.mod838.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.us.epil.preheader
+B76.endif.preheader.i.loopexit824.unr-lcssa:
+  %lcmp.mod846.not = icmp eq i64 %xtraiter844, 0
+  br i1 %lcmp.mod846.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.us.epil.preheader
 
 for.body.endif.endif.endif.us.epil.preheader:
-  %loop.index3306.us.epil.init = phi i64 [ 0, %for.body.endif.endif.endif.us.preheader ], [ %.3458.us.3, %B76.endif.preheader.i.loopexit816.unr-lcssa ]
-  %280 = shl nuw nsw i64 %loop.index3306.us.epil.init, 3
-  %scevgep979 = getelementptr i8, ptr %.6.i, i64 %280
-  %281 = shl i64 %.2886.sroa.0.3, 3
-  %282 = add i64 %280, %281
-  %scevgep981 = getelementptr i8, ptr %.6.i.i.i, i64 %282
+  %loop.index3296.us.epil.init = phi i64 [ 0, %for.body.endif.endif.endif.us.preheader ], [ %.3555.us.3, %B76.endif.preheader.i.loopexit824.unr-lcssa ]
+  %277 = shl nuw nsw i64 %loop.index3296.us.epil.init, 3
+  %scevgep988 = getelementptr i8, ptr %.6.i, i64 %277
+  %278 = shl i64 %.2983.sroa.0.3, 3
+  %279 = add i64 %277, %278
+  %scevgep990 = getelementptr i8, ptr %.6.i.i.i, i64 %279
   br label %for.body.endif.endif.endif.us.epil
 
 for.body.endif.endif.endif.us.epil:
-  %epil.iter837 = phi i64 [ %epil.iter837.next, %for.body.endif.endif.endif.us.epil ], [ 0, %for.body.endif.endif.endif.us.epil.preheader ]
-  %283 = shl nuw nsw i64 %epil.iter837, 3
-  %scevgep982 = getelementptr i8, ptr %scevgep981, i64 %283
-  %.3420.us.epil = load double, ptr %scevgep982, align 8
-  %sunkaddr1321 = mul i64 %.3079.sroa.0.3, 8
-  %sunkaddr1322 = getelementptr i8, ptr %.2549, i64 %sunkaddr1321
-  %.3429.us.epil = load double, ptr %sunkaddr1322, align 8
-  %.6.i394.epil = fsub double %.3420.us.epil, %.3429.us.epil
-  %284 = shl nuw nsw i64 %epil.iter837, 3
-  %scevgep980 = getelementptr i8, ptr %scevgep979, i64 %284
-  store double %.6.i394.epil, ptr %scevgep980, align 8
-  %epil.iter837.next = add i64 %epil.iter837, 1
-  %epil.iter837.cmp.not = icmp eq i64 %xtraiter836, %epil.iter837.next
-  br i1 %epil.iter837.cmp.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.us.epil
+  %epil.iter845 = phi i64 [ %epil.iter845.next, %for.body.endif.endif.endif.us.epil ], [ 0, %for.body.endif.endif.endif.us.epil.preheader ]
+  %280 = shl nuw nsw i64 %epil.iter845, 3
+  %scevgep991 = getelementptr i8, ptr %scevgep990, i64 %280
+  %.3517.us.epil = load double, ptr %scevgep991, align 8
+  %sunkaddr1329 = mul i64 %.3176.sroa.0.3, 8
+  %sunkaddr1330 = getelementptr i8, ptr %.2646, i64 %sunkaddr1329
+  %.3526.us.epil = load double, ptr %sunkaddr1330, align 8
+  %.6.i398.epil = fsub double %.3517.us.epil, %.3526.us.epil
+  %281 = shl nuw nsw i64 %epil.iter845, 3
+  %scevgep989 = getelementptr i8, ptr %scevgep988, i64 %281
+  store double %.6.i398.epil, ptr %scevgep989, align 8
+  %epil.iter845.next = add i64 %epil.iter845, 1
+  %epil.iter845.cmp.not = icmp eq i64 %xtraiter844, %epil.iter845.next
+  br i1 %epil.iter845.cmp.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.us.epil
 
-B76.endif.preheader.i.loopexit817.unr-lcssa:
-  %lcmp.mod832.not = icmp eq i64 %xtraiter830, 0
-  br i1 %lcmp.mod832.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.us3311.epil.preheader
+B76.endif.preheader.i.loopexit825.unr-lcssa:
+  %lcmp.mod840.not = icmp eq i64 %xtraiter838, 0
+  br i1 %lcmp.mod840.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.us3301.epil.preheader
 
-for.body.endif.endif.endif.us3311.epil.preheader:
-  %loop.index3306.us3308.epil.init = phi i64 [ 0, %for.body.endif.endif.endif.us3311.preheader ], [ %.3458.us3314.3, %B76.endif.preheader.i.loopexit817.unr-lcssa ]
-  %285 = shl nuw nsw i64 %loop.index3306.us3308.epil.init, 3
-  %scevgep958 = getelementptr i8, ptr %.6.i, i64 %285
-  %286 = shl i64 %.3079.sroa.0.3, 3
-  %287 = add i64 %285, %286
-  %scevgep960 = getelementptr i8, ptr %lsr.iv948, i64 %287
-  br label %for.body.endif.endif.endif.us3311.epil
+for.body.endif.endif.endif.us3301.epil.preheader:
+  %loop.index3296.us3298.epil.init = phi i64 [ 0, %for.body.endif.endif.endif.us3301.preheader ], [ %.3555.us3304.3, %B76.endif.preheader.i.loopexit825.unr-lcssa ]
+  %282 = shl nuw nsw i64 %loop.index3296.us3298.epil.init, 3
+  %scevgep967 = getelementptr i8, ptr %.6.i, i64 %282
+  %283 = shl i64 %.3176.sroa.0.3, 3
+  %284 = add i64 %282, %283
+  %scevgep969 = getelementptr i8, ptr %lsr.iv957, i64 %284
+  br label %for.body.endif.endif.endif.us3301.epil
 
-for.body.endif.endif.endif.us3311.epil:
-  %epil.iter831 = phi i64 [ %epil.iter831.next, %for.body.endif.endif.endif.us3311.epil ], [ 0, %for.body.endif.endif.endif.us3311.epil.preheader ]
-  %sunkaddr1323 = mul i64 %.2886.sroa.0.3, 8
-  %sunkaddr1324 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1323
-  %.3420.us3310.epil = load double, ptr %sunkaddr1324, align 8
-  %288 = shl nuw nsw i64 %epil.iter831, 3
-  %scevgep961 = getelementptr i8, ptr %scevgep960, i64 %288
-  %.3429.us3318.epil = load double, ptr %scevgep961, align 8
-  %.6.i395.epil = fsub double %.3420.us3310.epil, %.3429.us3318.epil
-  %289 = shl nuw nsw i64 %epil.iter831, 3
-  %scevgep959 = getelementptr i8, ptr %scevgep958, i64 %289
-  store double %.6.i395.epil, ptr %scevgep959, align 8
-  %epil.iter831.next = add i64 %epil.iter831, 1
-  %epil.iter831.cmp.not = icmp eq i64 %xtraiter830, %epil.iter831.next
-  br i1 %epil.iter831.cmp.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.us3311.epil
+for.body.endif.endif.endif.us3301.epil:
+  %epil.iter839 = phi i64 [ %epil.iter839.next, %for.body.endif.endif.endif.us3301.epil ], [ 0, %for.body.endif.endif.endif.us3301.epil.preheader ]
+  %sunkaddr1331 = mul i64 %.2983.sroa.0.3, 8
+  %sunkaddr1332 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1331
+  %.3517.us3300.epil = load double, ptr %sunkaddr1332, align 8
+  %285 = shl nuw nsw i64 %epil.iter839, 3
+  %scevgep970 = getelementptr i8, ptr %scevgep969, i64 %285
+  %.3526.us3308.epil = load double, ptr %scevgep970, align 8
+  %.6.i399.epil = fsub double %.3517.us3300.epil, %.3526.us3308.epil
+  %286 = shl nuw nsw i64 %epil.iter839, 3
+  %scevgep968 = getelementptr i8, ptr %scevgep967, i64 %286
+  store double %.6.i399.epil, ptr %scevgep968, align 8
+  %epil.iter839.next = add i64 %epil.iter839, 1
+  %epil.iter839.cmp.not = icmp eq i64 %xtraiter838, %epil.iter839.next
+  br i1 %epil.iter839.cmp.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.us3301.epil
 
-B76.endif.preheader.i.loopexit818.unr-lcssa:
-  %lcmp.mod826.not = icmp eq i64 %xtraiter825, 0
-  br i1 %lcmp.mod826.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.epil.preheader
+B76.endif.preheader.i.loopexit826.unr-lcssa:
+  %lcmp.mod834.not = icmp eq i64 %xtraiter833, 0
+  br i1 %lcmp.mod834.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.epil.preheader
 
 for.body.endif.endif.endif.epil.preheader:
-  %loop.index3306.epil.init = phi i64 [ 0, %for.body.endif.endif.endif.preheader ], [ %.3458.3, %B76.endif.preheader.i.loopexit818.unr-lcssa ]
-  %290 = shl nuw nsw i64 %loop.index3306.epil.init, 3
-  %scevgep938 = getelementptr i8, ptr %.6.i, i64 %290
+  %loop.index3296.epil.init = phi i64 [ 0, %for.body.endif.endif.endif.preheader ], [ %.3555.3, %B76.endif.preheader.i.loopexit826.unr-lcssa ]
+  %287 = shl nuw nsw i64 %loop.index3296.epil.init, 3
+  %scevgep947 = getelementptr i8, ptr %.6.i, i64 %287
   br label %for.body.endif.endif.endif.epil
 
 for.body.endif.endif.endif.epil:
   %epil.iter = phi i64 [ %epil.iter.next, %for.body.endif.endif.endif.epil ], [ 0, %for.body.endif.endif.endif.epil.preheader ]
-  %sunkaddr1325 = mul i64 %.2886.sroa.0.3, 8
-  %sunkaddr1326 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1325
-  %.3420.epil = load double, ptr %sunkaddr1326, align 8
-  %sunkaddr1327 = mul i64 %.3079.sroa.0.3, 8
-  %sunkaddr1328 = getelementptr i8, ptr %.2549, i64 %sunkaddr1327
-  %.3429.epil = load double, ptr %sunkaddr1328, align 8
-  %.6.i396.epil = fsub double %.3420.epil, %.3429.epil
-  %291 = shl nuw nsw i64 %epil.iter, 3
-  %scevgep939 = getelementptr i8, ptr %scevgep938, i64 %291
-  store double %.6.i396.epil, ptr %scevgep939, align 8
+  %sunkaddr1333 = mul i64 %.2983.sroa.0.3, 8
+  %sunkaddr1334 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1333
+  %.3517.epil = load double, ptr %sunkaddr1334, align 8
+  %sunkaddr1335 = mul i64 %.3176.sroa.0.3, 8
+  %sunkaddr1336 = getelementptr i8, ptr %.2646, i64 %sunkaddr1335
+  %.3526.epil = load double, ptr %sunkaddr1336, align 8
+  %.6.i400.epil = fsub double %.3517.epil, %.3526.epil
+  %288 = shl nuw nsw i64 %epil.iter, 3
+  %scevgep948 = getelementptr i8, ptr %scevgep947, i64 %288
+  store double %.6.i400.epil, ptr %scevgep948, align 8
   %epil.iter.next = add i64 %epil.iter, 1
-  %epil.iter.cmp.not = icmp eq i64 %xtraiter825, %epil.iter.next
+  %epil.iter.cmp.not = icmp eq i64 %xtraiter833, %epil.iter.next
   br i1 %epil.iter.cmp.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.epil
 
 B76.endif.preheader.i:
-  %xtraiter.i397 = and i64 %dest_shape.1751770, 7
-  %292 = icmp samesign ult i64 %dest_shape.1751770, 8
-  br i1 %292, label %B76.endif.epil.preheader.i, label %B76.endif.preheader.new.i
+  %xtraiter.i401 = and i64 %dest_shape.1756775, 7
+  %289 = icmp samesign ult i64 %dest_shape.1756775, 8
+  br i1 %289, label %B76.endif.epil.preheader.i, label %B76.endif.preheader.new.i
 
 B76.endif.preheader.new.i:
-  %const_mat1198 = add i64 %const, -4
-  %unroll_iter.i398 = and i64 %dest_shape.1751770, %const_mat1198
-  %293 = lshr i64 %dest_shape.1751770, 3
-  %294 = shl nuw nsw i64 %293, 6
+  %const_mat1207 = add i64 %const, -4
+  %unroll_iter.i402 = and i64 %dest_shape.1756775, %const_mat1207
+  %290 = lshr i64 %dest_shape.1756775, 3
+  %291 = shl nuw nsw i64 %290, 6
   br label %B76.endif.i
 
 B128.critedge.unr-lcssa.i:
-  %lcmp.mod.not.i408 = icmp eq i64 %xtraiter.i397, 0
-  br i1 %lcmp.mod.not.i408, label %B128.critedge.i, label %B76.endif.epil.preheader.i
+  %lcmp.mod.not.i412 = icmp eq i64 %xtraiter.i401, 0
+  br i1 %lcmp.mod.not.i412, label %B128.critedge.i, label %B76.endif.epil.preheader.i
 
 B76.endif.epil.preheader.i:
   %c.2.0163.epil.init.i = phi double [ 0.000000e+00, %B76.endif.preheader.i ], [ %.255.7.i, %B128.critedge.unr-lcssa.i ]
-  %.198159162.epil.init.i = phi i64 [ 0, %B76.endif.preheader.i ], [ %unroll_iter.i398, %B128.critedge.unr-lcssa.i ]
-  %295 = shl nuw nsw i64 %.198159162.epil.init.i, 3
-  %scevgep.i409 = getelementptr i8, ptr %.6.i, i64 %295
+  %.198159162.epil.init.i = phi i64 [ 0, %B76.endif.preheader.i ], [ %unroll_iter.i402, %B128.critedge.unr-lcssa.i ]
+  %292 = shl nuw nsw i64 %.198159162.epil.init.i, 3
+  %scevgep.i413 = getelementptr i8, ptr %.6.i, i64 %292
   br label %B76.endif.epil.i
 
 B76.endif.epil.i:
   %c.2.0163.epil.i = phi double [ %.255.epil.i, %B76.endif.epil.i ], [ %c.2.0163.epil.init.i, %B76.endif.epil.preheader.i ]
-  %epil.iter.i410 = phi i64 [ %epil.iter.next.i412, %B76.endif.epil.i ], [ 0, %B76.endif.epil.preheader.i ]
-  %296 = shl i64 %epil.iter.i410, 3
-  %scevgep1032 = getelementptr i8, ptr %scevgep.i409, i64 %296
-  %.252.epil.i = load double, ptr %scevgep1032, align 8
+  %epil.iter.i414 = phi i64 [ %epil.iter.next.i416, %B76.endif.epil.i ], [ 0, %B76.endif.epil.preheader.i ]
+  %293 = shl i64 %epil.iter.i414, 3
+  %scevgep1041 = getelementptr i8, ptr %scevgep.i413, i64 %293
+  %.252.epil.i = load double, ptr %scevgep1041, align 8
   %.255.epil.i = fadd double %c.2.0163.epil.i, %.252.epil.i
-  %epil.iter.next.i412 = add i64 %epil.iter.i410, 1
-  %epil.iter.cmp.not.i413 = icmp eq i64 %xtraiter.i397, %epil.iter.next.i412
-  br i1 %epil.iter.cmp.not.i413, label %B128.critedge.i, label %B76.endif.epil.i
+  %epil.iter.next.i416 = add i64 %epil.iter.i414, 1
+  %epil.iter.cmp.not.i417 = icmp eq i64 %xtraiter.i401, %epil.iter.next.i416
+  br i1 %epil.iter.cmp.not.i417, label %B128.critedge.i, label %B76.endif.epil.i
 
 B128.critedge.i:
   %.255.lcssa.i = phi double [ %.255.7.i, %B128.critedge.unr-lcssa.i ], [ %.255.epil.i, %B76.endif.epil.i ]
-  %.282.i = uitofp nneg i64 %dest_shape.1751770 to double
+  %.282.i = uitofp nneg i64 %dest_shape.1756775 to double
   %.290.i = fdiv double %.255.lcssa.i, %.282.i
   br label %for.end.endif
 
 B76.endif.i:
-  %lsr.iv1014 = phi i64 [ %lsr.iv.next1015, %B76.endif.i ], [ 0, %B76.endif.preheader.new.i ]
+  %lsr.iv1023 = phi i64 [ %lsr.iv.next1024, %B76.endif.i ], [ 0, %B76.endif.preheader.new.i ]
   %c.2.0163.i = phi double [ 0.000000e+00, %B76.endif.preheader.new.i ], [ %.255.7.i, %B76.endif.i ]
-  %sunkaddr1329 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1014
-  %.252.i = load double, ptr %sunkaddr1329, align 8
+  %sunkaddr1337 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1023
+  %.252.i = load double, ptr %sunkaddr1337, align 8
   %.255.i = fadd double %c.2.0163.i, %.252.i
-  %sunkaddr1330 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1014
-  %sunkaddr1331 = getelementptr i8, ptr %sunkaddr1330, i64 8
-  %.252.1.i = load double, ptr %sunkaddr1331, align 8
+  %sunkaddr1338 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1023
+  %sunkaddr1339 = getelementptr i8, ptr %sunkaddr1338, i64 8
+  %.252.1.i = load double, ptr %sunkaddr1339, align 8
   %.255.1.i = fadd double %.255.i, %.252.1.i
-  %sunkaddr1332 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1014
-  %sunkaddr1333 = getelementptr i8, ptr %sunkaddr1332, i64 16
-  %.252.2.i = load double, ptr %sunkaddr1333, align 8
+  %sunkaddr1340 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1023
+  %sunkaddr1341 = getelementptr i8, ptr %sunkaddr1340, i64 16
+  %.252.2.i = load double, ptr %sunkaddr1341, align 8
   %.255.2.i = fadd double %.255.1.i, %.252.2.i
-  %sunkaddr1334 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1014
-  %sunkaddr1335 = getelementptr i8, ptr %sunkaddr1334, i64 24
-  %.252.3.i = load double, ptr %sunkaddr1335, align 8
+  %sunkaddr1342 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1023
+  %sunkaddr1343 = getelementptr i8, ptr %sunkaddr1342, i64 24
+  %.252.3.i = load double, ptr %sunkaddr1343, align 8
   %.255.3.i = fadd double %.255.2.i, %.252.3.i
-  %sunkaddr1336 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1014
-  %sunkaddr1337 = getelementptr i8, ptr %sunkaddr1336, i64 32
-  %.252.4.i = load double, ptr %sunkaddr1337, align 8
+  %sunkaddr1344 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1023
+  %sunkaddr1345 = getelementptr i8, ptr %sunkaddr1344, i64 32
+  %.252.4.i = load double, ptr %sunkaddr1345, align 8
   %.255.4.i = fadd double %.255.3.i, %.252.4.i
-  %sunkaddr1338 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1014
-  %sunkaddr1339 = getelementptr i8, ptr %sunkaddr1338, i64 40
-  %.252.5.i = load double, ptr %sunkaddr1339, align 8
+  %sunkaddr1346 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1023
+  %sunkaddr1347 = getelementptr i8, ptr %sunkaddr1346, i64 40
+  %.252.5.i = load double, ptr %sunkaddr1347, align 8
   %.255.5.i = fadd double %.255.4.i, %.252.5.i
-  %sunkaddr1340 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1014
-  %sunkaddr1341 = getelementptr i8, ptr %sunkaddr1340, i64 48
-  %.252.6.i = load double, ptr %sunkaddr1341, align 8
+  %sunkaddr1348 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1023
+  %sunkaddr1349 = getelementptr i8, ptr %sunkaddr1348, i64 48
+  %.252.6.i = load double, ptr %sunkaddr1349, align 8
   %.255.6.i = fadd double %.255.5.i, %.252.6.i
-  %sunkaddr1342 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1014
-  %sunkaddr1343 = getelementptr i8, ptr %sunkaddr1342, i64 56
-  %.252.7.i = load double, ptr %sunkaddr1343, align 8
+  %sunkaddr1350 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1023
+  %sunkaddr1351 = getelementptr i8, ptr %sunkaddr1350, i64 56
+  %.252.7.i = load double, ptr %sunkaddr1351, align 8
   %.255.7.i = fadd double %.255.6.i, %.252.7.i
-  %lsr.iv.next1015 = add nuw nsw i64 %lsr.iv1014, 64
-  %niter.ncmp.7.i407 = icmp eq i64 %294, %lsr.iv.next1015
-  br i1 %niter.ncmp.7.i407, label %B128.critedge.unr-lcssa.i, label %B76.endif.i
+  %lsr.iv.next1024 = add nuw nsw i64 %lsr.iv1023, 64
+  %niter.ncmp.7.i411 = icmp eq i64 %291, %lsr.iv.next1024
+  br i1 %niter.ncmp.7.i411, label %B128.critedge.unr-lcssa.i, label %B76.endif.i
 
 for.body.endif.endif.endif:
-  %loop.index3306 = phi i64 [ 0, %for.body.endif.endif.endif.preheader.new ], [ %.3458.3, %for.body.endif.endif.endif ]
-  %sunkaddr1344 = mul i64 %.2886.sroa.0.3, 8
-  %sunkaddr1345 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1344
-  %.3420 = load double, ptr %sunkaddr1345, align 8
-  %sunkaddr1346 = mul i64 %.3079.sroa.0.3, 8
-  %sunkaddr1347 = getelementptr i8, ptr %.2549, i64 %sunkaddr1346
-  %.3429 = load double, ptr %sunkaddr1347, align 8
-  %.6.i396 = fsub double %.3420, %.3429
-  %sunkaddr1348 = mul i64 %loop.index3306, 8
-  %sunkaddr1349 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1348
-  store double %.6.i396, ptr %sunkaddr1349, align 8
-  %.3420.1 = load double, ptr %sunkaddr1345, align 8
-  %.3429.1 = load double, ptr %sunkaddr1347, align 8
-  %.6.i396.1 = fsub double %.3420.1, %.3429.1
-  %sunkaddr1350 = mul i64 %loop.index3306, 8
-  %sunkaddr1351 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1350
-  %sunkaddr1352 = getelementptr i8, ptr %sunkaddr1351, i64 8
-  store double %.6.i396.1, ptr %sunkaddr1352, align 8
-  %.3420.2 = load double, ptr %sunkaddr1345, align 8
-  %.3429.2 = load double, ptr %sunkaddr1347, align 8
-  %.6.i396.2 = fsub double %.3420.2, %.3429.2
-  %sunkaddr1353 = mul i64 %loop.index3306, 8
-  %sunkaddr1354 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1353
-  %sunkaddr1355 = getelementptr i8, ptr %sunkaddr1354, i64 16
-  store double %.6.i396.2, ptr %sunkaddr1355, align 8
-  %.3420.3 = load double, ptr %sunkaddr1345, align 8
-  %.3429.3 = load double, ptr %sunkaddr1347, align 8
-  %.6.i396.3 = fsub double %.3420.3, %.3429.3
-  %sunkaddr1356 = mul i64 %loop.index3306, 8
+  %loop.index3296 = phi i64 [ 0, %for.body.endif.endif.endif.preheader.new ], [ %.3555.3, %for.body.endif.endif.endif ]
+  %sunkaddr1352 = mul i64 %.2983.sroa.0.3, 8
+  %sunkaddr1353 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1352
+  %.3517 = load double, ptr %sunkaddr1353, align 8
+  %sunkaddr1354 = mul i64 %.3176.sroa.0.3, 8
+  %sunkaddr1355 = getelementptr i8, ptr %.2646, i64 %sunkaddr1354
+  %.3526 = load double, ptr %sunkaddr1355, align 8
+  %.6.i400 = fsub double %.3517, %.3526
+  %sunkaddr1356 = mul i64 %loop.index3296, 8
   %sunkaddr1357 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1356
-  %sunkaddr1358 = getelementptr i8, ptr %sunkaddr1357, i64 24
-  store double %.6.i396.3, ptr %sunkaddr1358, align 8
-  %.3458.3 = add nuw nsw i64 %loop.index3306, 4
-  %niter829.ncmp.3 = icmp eq i64 %unroll_iter828, %.3458.3
-  br i1 %niter829.ncmp.3, label %B76.endif.preheader.i.loopexit818.unr-lcssa, label %for.body.endif.endif.endif
+  store double %.6.i400, ptr %sunkaddr1357, align 8
+  %.3517.1 = load double, ptr %sunkaddr1353, align 8
+  %.3526.1 = load double, ptr %sunkaddr1355, align 8
+  %.6.i400.1 = fsub double %.3517.1, %.3526.1
+  %sunkaddr1358 = mul i64 %loop.index3296, 8
+  %sunkaddr1359 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1358
+  %sunkaddr1360 = getelementptr i8, ptr %sunkaddr1359, i64 8
+  store double %.6.i400.1, ptr %sunkaddr1360, align 8
+  %.3517.2 = load double, ptr %sunkaddr1353, align 8
+  %.3526.2 = load double, ptr %sunkaddr1355, align 8
+  %.6.i400.2 = fsub double %.3517.2, %.3526.2
+  %sunkaddr1361 = mul i64 %loop.index3296, 8
+  %sunkaddr1362 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1361
+  %sunkaddr1363 = getelementptr i8, ptr %sunkaddr1362, i64 16
+  store double %.6.i400.2, ptr %sunkaddr1363, align 8
+  %.3517.3 = load double, ptr %sunkaddr1353, align 8
+  %.3526.3 = load double, ptr %sunkaddr1355, align 8
+  %.6.i400.3 = fsub double %.3517.3, %.3526.3
+  %sunkaddr1364 = mul i64 %loop.index3296, 8
+  %sunkaddr1365 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1364
+  %sunkaddr1366 = getelementptr i8, ptr %sunkaddr1365, i64 24
+  store double %.6.i400.3, ptr %sunkaddr1366, align 8
+  %.3555.3 = add nuw nsw i64 %loop.index3296, 4
+  %niter837.ncmp.3 = icmp eq i64 %unroll_iter836, %.3555.3
+  br i1 %niter837.ncmp.3, label %B76.endif.preheader.i.loopexit826.unr-lcssa, label %for.body.endif.endif.endif
 
 for.end.endif:
-  %storemerge.i = phi double [ %.290.i, %B128.critedge.i ], [ 0x7FF8000000000000, %B1040.endif.endif.endif.e...endif ]
+  %storemerge.i = phi double [ %.290.i, %B128.critedge.i ], [ 0x7FF8000000000000, %B1108.endif.endif.endif.e...endif ]
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i)
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i)
   tail call void @NRT_decref(ptr nonnull %.7.i.i)
-  %297 = getelementptr double, ptr %.6.i.i.i321, i64 %.222133363349
-  store double %storemerge.i, ptr %297, align 8
-  br label %B1252
+  %294 = getelementptr double, ptr %.6.i.i.i325, i64 %.231833263339
+  store double %storemerge.i, ptr %294, align 8
+  br label %B1320
 
-B1282.endif.endif.endif:
-  %dest_shape.1.0 = phi i64 [ 0, %B990.endif ], [ %.2019.fca.5.0.load.fr641, %B1252 ]
-  %.3543 = icmp eq i64 %low.2.0, 0
-  %spec.select = select i1 %.3543, i64 5, i64 2
-  %.3621 = shl nuw nsw i64 %dest_shape.1.0, 3
-  %.7.i.i414 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.3621, i32 32)
-  %.8.i.i415 = icmp eq ptr %.7.i.i414, null
-  br i1 %.8.i.i415, label %B1282.endif.endif.endif.if.if, label %B1282.endif.endif.endif.endif
+B1340.endif.endif.endif:
+  %dest_shape.1.0 = phi i64 [ 0, %B1058.endif ], [ %.2019.fca.5.0.load.fr645, %B1320 ]
+  %.3640 = icmp eq i64 %low.2.0, 0
+  %spec.select = select i1 %.3640, i64 %.2180, i64 3
+  %.3720 = shl nuw nsw i64 %dest_shape.1.0, 3
+  %.7.i.i418 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.3720, i32 32)
+  %.8.i.i419 = icmp eq ptr %.7.i.i418, null
+  br i1 %.8.i.i419, label %B1340.endif.endif.endif.if.if, label %B1340.endif.endif.endif.endif
 
-B1282.endif.endif.endif.endif:
-  %.5.i420 = getelementptr i8, ptr %.7.i.i414, i64 24
-  %.6.i421 = load ptr, ptr %.5.i420, align 8
-  %.36893352 = icmp sgt i64 %dest_shape.1.0, 0
-  br i1 %.36893352, label %for.body.1.lr.ph, label %for.end.1
+B1340.endif.endif.endif.endif:
+  %.5.i424 = getelementptr i8, ptr %.7.i.i418, i64 24
+  %.6.i425 = load ptr, ptr %.5.i424, align 8
+  %.37883342 = icmp sgt i64 %dest_shape.1.0, 0
+  br i1 %.37883342, label %for.body.1.lr.ph, label %for.end.1
 
 for.body.1.lr.ph:
-  %298 = icmp ugt i64 %.2019.fca.5.0.load.fr641, 1
-  br i1 %298, label %for.body.1.endif.endif.us.preheader, label %for.body.1.endif.endif
+  %295 = icmp ugt i64 %.2019.fca.5.0.load.fr645, 1
+  br i1 %295, label %for.body.1.endif.endif.us.preheader, label %for.body.1.endif.endif
 
 for.body.1.endif.endif.us.preheader:
-  %299 = icmp ult i64 %.2019.fca.5.0.load.fr641, 4
-  br i1 %299, label %for.body.1.endif.endif.us.epil.preheader, label %for.body.1.endif.endif.us.preheader897
+  %296 = icmp ult i64 %.2019.fca.5.0.load.fr645, 4
+  br i1 %296, label %for.body.1.endif.endif.us.epil.preheader, label %for.body.1.endif.endif.us.preheader906
 
-for.body.1.endif.endif.us.preheader897:
+for.body.1.endif.endif.us.preheader906:
   br label %for.body.1.endif.endif.us
 
 for.body.1.endif.endif.us:
-  %loop.index.13354.us = phi i64 [ %.3728.us.3, %for.body.1.endif.endif.us ], [ 0, %for.body.1.endif.endif.us.preheader897 ]
-  %sunkaddr1359 = mul i64 %loop.index.13354.us, 8
-  %sunkaddr1360 = getelementptr i8, ptr %.6.i.i.i321, i64 %sunkaddr1359
-  %.3699.us = load double, ptr %sunkaddr1360, align 8
-  %.5.i422 = fneg double %.3699.us
-  %sunkaddr1361 = mul i64 %loop.index.13354.us, 8
-  %sunkaddr1362 = getelementptr i8, ptr %.6.i421, i64 %sunkaddr1361
-  store double %.5.i422, ptr %sunkaddr1362, align 8
-  %sunkaddr1363 = mul i64 %loop.index.13354.us, 8
-  %sunkaddr1364 = getelementptr i8, ptr %.6.i.i.i321, i64 %sunkaddr1363
-  %sunkaddr1365 = getelementptr i8, ptr %sunkaddr1364, i64 8
-  %.3699.us.1 = load double, ptr %sunkaddr1365, align 8
-  %.5.i422.1 = fneg double %.3699.us.1
-  %sunkaddr1366 = mul i64 %loop.index.13354.us, 8
-  %sunkaddr1367 = getelementptr i8, ptr %.6.i421, i64 %sunkaddr1366
-  %sunkaddr1368 = getelementptr i8, ptr %sunkaddr1367, i64 8
-  store double %.5.i422.1, ptr %sunkaddr1368, align 8
-  %sunkaddr1369 = mul i64 %loop.index.13354.us, 8
-  %sunkaddr1370 = getelementptr i8, ptr %.6.i.i.i321, i64 %sunkaddr1369
-  %sunkaddr1371 = getelementptr i8, ptr %sunkaddr1370, i64 16
-  %.3699.us.2 = load double, ptr %sunkaddr1371, align 8
-  %.5.i422.2 = fneg double %.3699.us.2
-  %sunkaddr1372 = mul i64 %loop.index.13354.us, 8
-  %sunkaddr1373 = getelementptr i8, ptr %.6.i421, i64 %sunkaddr1372
-  %sunkaddr1374 = getelementptr i8, ptr %sunkaddr1373, i64 16
-  store double %.5.i422.2, ptr %sunkaddr1374, align 8
-  %sunkaddr1375 = mul i64 %loop.index.13354.us, 8
-  %sunkaddr1376 = getelementptr i8, ptr %.6.i.i.i321, i64 %sunkaddr1375
-  %sunkaddr1377 = getelementptr i8, ptr %sunkaddr1376, i64 24
-  %.3699.us.3 = load double, ptr %sunkaddr1377, align 8
-  %.5.i422.3 = fneg double %.3699.us.3
-  %sunkaddr1378 = mul i64 %loop.index.13354.us, 8
-  %sunkaddr1379 = getelementptr i8, ptr %.6.i421, i64 %sunkaddr1378
-  %sunkaddr1380 = getelementptr i8, ptr %sunkaddr1379, i64 24
-  store double %.5.i422.3, ptr %sunkaddr1380, align 8
-  %.3728.us.3 = add nuw i64 %loop.index.13354.us, 4
-  %niter853.ncmp.3 = icmp eq i64 %unroll_iter852, %.3728.us.3
-  br i1 %niter853.ncmp.3, label %for.end.1.loopexit.unr-lcssa, label %for.body.1.endif.endif.us
+  %loop.index.13344.us = phi i64 [ %.3827.us.3, %for.body.1.endif.endif.us ], [ 0, %for.body.1.endif.endif.us.preheader906 ]
+  %sunkaddr1367 = mul i64 %loop.index.13344.us, 8
+  %sunkaddr1368 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1367
+  %.3798.us = load double, ptr %sunkaddr1368, align 8
+  %.5.i426 = fneg double %.3798.us
+  %sunkaddr1369 = mul i64 %loop.index.13344.us, 8
+  %sunkaddr1370 = getelementptr i8, ptr %.6.i425, i64 %sunkaddr1369
+  store double %.5.i426, ptr %sunkaddr1370, align 8
+  %sunkaddr1371 = mul i64 %loop.index.13344.us, 8
+  %sunkaddr1372 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1371
+  %sunkaddr1373 = getelementptr i8, ptr %sunkaddr1372, i64 8
+  %.3798.us.1 = load double, ptr %sunkaddr1373, align 8
+  %.5.i426.1 = fneg double %.3798.us.1
+  %sunkaddr1374 = mul i64 %loop.index.13344.us, 8
+  %sunkaddr1375 = getelementptr i8, ptr %.6.i425, i64 %sunkaddr1374
+  %sunkaddr1376 = getelementptr i8, ptr %sunkaddr1375, i64 8
+  store double %.5.i426.1, ptr %sunkaddr1376, align 8
+  %sunkaddr1377 = mul i64 %loop.index.13344.us, 8
+  %sunkaddr1378 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1377
+  %sunkaddr1379 = getelementptr i8, ptr %sunkaddr1378, i64 16
+  %.3798.us.2 = load double, ptr %sunkaddr1379, align 8
+  %.5.i426.2 = fneg double %.3798.us.2
+  %sunkaddr1380 = mul i64 %loop.index.13344.us, 8
+  %sunkaddr1381 = getelementptr i8, ptr %.6.i425, i64 %sunkaddr1380
+  %sunkaddr1382 = getelementptr i8, ptr %sunkaddr1381, i64 16
+  store double %.5.i426.2, ptr %sunkaddr1382, align 8
+  %sunkaddr1383 = mul i64 %loop.index.13344.us, 8
+  %sunkaddr1384 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1383
+  %sunkaddr1385 = getelementptr i8, ptr %sunkaddr1384, i64 24
+  %.3798.us.3 = load double, ptr %sunkaddr1385, align 8
+  %.5.i426.3 = fneg double %.3798.us.3
+  %sunkaddr1386 = mul i64 %loop.index.13344.us, 8
+  %sunkaddr1387 = getelementptr i8, ptr %.6.i425, i64 %sunkaddr1386
+  %sunkaddr1388 = getelementptr i8, ptr %sunkaddr1387, i64 24
+  store double %.5.i426.3, ptr %sunkaddr1388, align 8
+  %.3827.us.3 = add nuw i64 %loop.index.13344.us, 4
+  %niter861.ncmp.3 = icmp eq i64 %unroll_iter860, %.3827.us.3
+  br i1 %niter861.ncmp.3, label %for.end.1.loopexit.unr-lcssa, label %for.body.1.endif.endif.us
 
-B1282.endif.endif.endif.if.if:
+B1340.endif.endif.endif.if.if:
   store ptr @n165, ptr %excinfo, align 8
   br label %common.ret
 
 for.end.1.loopexit.unr-lcssa:
-  %300 = icmp eq i64 %xtraiter848, 0
-  br i1 %300, label %for.end.1, label %for.body.1.endif.endif.us.epil.preheader
+  %297 = icmp eq i64 %xtraiter856, 0
+  br i1 %297, label %for.end.1, label %for.body.1.endif.endif.us.epil.preheader
 
 for.body.1.endif.endif.us.epil.preheader:
-  %loop.index.13354.us.epil.init = phi i64 [ 0, %for.body.1.endif.endif.us.preheader ], [ %.3728.us.3, %for.end.1.loopexit.unr-lcssa ]
-  %301 = shl i64 %loop.index.13354.us.epil.init, 3
-  %scevgep1049 = getelementptr i8, ptr %.6.i421, i64 %301
-  %scevgep1051 = getelementptr i8, ptr %.6.i.i.i321, i64 %301
+  %loop.index.13344.us.epil.init = phi i64 [ 0, %for.body.1.endif.endif.us.preheader ], [ %.3827.us.3, %for.end.1.loopexit.unr-lcssa ]
+  %298 = shl i64 %loop.index.13344.us.epil.init, 3
+  %scevgep1058 = getelementptr i8, ptr %.6.i425, i64 %298
+  %scevgep1060 = getelementptr i8, ptr %.6.i.i.i325, i64 %298
   br label %for.body.1.endif.endif.us.epil
 
 for.body.1.endif.endif.us.epil:
-  %epil.iter849 = phi i64 [ %epil.iter849.next, %for.body.1.endif.endif.us.epil ], [ 0, %for.body.1.endif.endif.us.epil.preheader ]
-  %302 = shl nuw nsw i64 %epil.iter849, 3
-  %scevgep1052 = getelementptr i8, ptr %scevgep1051, i64 %302
-  %.3699.us.epil = load double, ptr %scevgep1052, align 8
-  %.5.i422.epil = fneg double %.3699.us.epil
-  %303 = shl nuw nsw i64 %epil.iter849, 3
-  %scevgep1050 = getelementptr i8, ptr %scevgep1049, i64 %303
-  store double %.5.i422.epil, ptr %scevgep1050, align 8
-  %epil.iter849.next = add i64 %epil.iter849, 1
-  %epil.iter849.cmp.not = icmp eq i64 %xtraiter848, %epil.iter849.next
-  br i1 %epil.iter849.cmp.not, label %for.end.1, label %for.body.1.endif.endif.us.epil
+  %epil.iter857 = phi i64 [ %epil.iter857.next, %for.body.1.endif.endif.us.epil ], [ 0, %for.body.1.endif.endif.us.epil.preheader ]
+  %299 = shl nuw nsw i64 %epil.iter857, 3
+  %scevgep1061 = getelementptr i8, ptr %scevgep1060, i64 %299
+  %.3798.us.epil = load double, ptr %scevgep1061, align 8
+  %.5.i426.epil = fneg double %.3798.us.epil
+  %300 = shl nuw nsw i64 %epil.iter857, 3
+  %scevgep1059 = getelementptr i8, ptr %scevgep1058, i64 %300
+  store double %.5.i426.epil, ptr %scevgep1059, align 8
+  %epil.iter857.next = add i64 %epil.iter857, 1
+  %epil.iter857.cmp.not = icmp eq i64 %xtraiter856, %epil.iter857.next
+  br i1 %epil.iter857.cmp.not, label %for.end.1, label %for.body.1.endif.endif.us.epil
 
 for.end.1:
-  tail call void @NRT_incref(ptr nonnull %.7.i.i414)
+  tail call void @NRT_incref(ptr nonnull %.7.i.i418)
   call void @llvm.lifetime.start.p0(ptr nonnull %.20.i.i)
-  call void @llvm.lifetime.start.p0(ptr nonnull %excinfo.1.i518)
-  store ptr null, ptr %excinfo.1.i518, align 8
-  tail call void @NRT_incref(ptr nonnull %.7.i.i414)
+  call void @llvm.lifetime.start.p0(ptr nonnull %excinfo.1.i522)
+  store ptr null, ptr %excinfo.1.i522, align 8
+  tail call void @NRT_incref(ptr nonnull %.7.i.i418)
   call void @llvm.memset.p0.i64(ptr noundef nonnull align 8 dereferenceable(56) %.20.i.i, i8 0, i64 56, i1 false)
-  %.26.i.i = call i32 @n312(ptr nonnull %.20.i.i, ptr nonnull %excinfo.1.i518, ptr nonnull %.7.i.i414, ptr readnone null, i64 %dest_shape.1.0, i64 8, ptr readonly %.6.i421, i64 %dest_shape.1.0, i64 8)
+  %.26.i.i = call i32 @n312(ptr nonnull %.20.i.i, ptr nonnull %excinfo.1.i522, ptr nonnull %.7.i.i418, ptr readnone null, i64 %dest_shape.1.0, i64 8, ptr readonly %.6.i425, i64 %dest_shape.1.0, i64 8)
   %cond.i.i = icmp eq i32 %.26.i.i, 0
   br i1 %cond.i.i, label %for.end.1.endif.endif, label %for.end.1.if.if
 
 for.body.1.endif.endif:
-  %.3699 = load double, ptr %.6.i.i.i321, align 8
-  %.5.i423 = fneg double %.3699
-  store double %.5.i423, ptr %.6.i421, align 8
+  %.3798 = load double, ptr %.6.i.i.i325, align 8
+  %.5.i427 = fneg double %.3798
+  store double %.5.i427, ptr %.6.i425, align 8
   br label %for.end.1
 
 for.end.1.if.if:
-  %.27.i.i = load ptr, ptr %excinfo.1.i518, align 8
+  %.27.i.i = load ptr, ptr %excinfo.1.i522, align 8
   call void @llvm.lifetime.end.p0(ptr nonnull %.20.i.i)
-  call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i518)
+  call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i522)
   store ptr %.27.i.i, ptr %excinfo, align 8
   br label %common.ret
 
 for.end.1.endif.endif:
-  %304 = icmp eq i64 %.2019.fca.5.0.load.fr641, 0
+  %301 = icmp eq i64 %.2019.fca.5.0.load.fr645, 0
   %.36.fca.0.load.i.i = load ptr, ptr %.20.i.i, align 8
-  %sunkaddr1381 = getelementptr inbounds i8, ptr %.20.i.i, i64 32
-  %.36.fca.4.load.i.i = load ptr, ptr %sunkaddr1381, align 8
-  tail call void @NRT_decref(ptr nonnull %.7.i.i414)
+  %sunkaddr1389 = getelementptr inbounds i8, ptr %.20.i.i, i64 32
+  %.36.fca.4.load.i.i = load ptr, ptr %sunkaddr1389, align 8
+  tail call void @NRT_decref(ptr nonnull %.7.i.i418)
   call void @llvm.lifetime.end.p0(ptr nonnull %.20.i.i)
-  call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i518)
-  tail call void @NRT_decref(ptr nonnull %.7.i.i414)
-  tail call void @NRT_decref(ptr nonnull %.7.i.i414)
-  br i1 %304, label %B1582, label %B1358.else.lr.ph
+  call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i522)
+  tail call void @NRT_decref(ptr nonnull %.7.i.i418)
+  tail call void @NRT_decref(ptr nonnull %.7.i.i418)
+  br i1 %301, label %B1662, label %B1416.else.lr.ph
 
-B1358.else.lr.ph:
-  %.4001 = icmp slt i64 %high.2.0, 0
-  %.4002 = select i1 %.4001, i64 %.1859.fca.5.1.load.fr, i64 0
-  %.4003 = add i64 %.4002, %high.2.0
-  %.4597 = sitofp i64 %high.2.0 to double
-  br label %B1358.else
+B1416.else.lr.ph:
+  %.4100 = icmp slt i64 %high.2.0, 0
+  %.4101 = select i1 %.4100, i64 %.1859.fca.5.1.load.fr, i64 0
+  %.4102 = add i64 %.4101, %high.2.0
+  %.4696 = sitofp i64 %high.2.0 to double
+  br label %B1416.else
 
-B1358.else:
-  %excinfo.29.2 = phi ptr [ %excinfo.29.1, %B1358.else.lr.ph ], [ %excinfo.29.3, %B1572 ]
-  %.386233873399 = phi i64 [ 0, %B1358.else.lr.ph ], [ %.3869, %B1572 ]
-  %305 = icmp slt i64 %.1859.fca.5.1.load.fr, 1
-  %.3869 = add nuw nsw i64 %.386233873399, 1
-  %306 = getelementptr i64, ptr %.36.fca.4.load.i.i, i64 %.386233873399
-  %.3927 = load i64, ptr %306, align 8
-  br i1 %305, label %B1358.else.endif.if, label %B1358.else.endif.endif
+B1416.else:
+  %excinfo.30.2 = phi ptr [ %excinfo.30.1, %B1416.else.lr.ph ], [ %excinfo.30.3, %B1660 ]
+  %.396133773389 = phi i64 [ 0, %B1416.else.lr.ph ], [ %.3968, %B1660 ]
+  %302 = icmp slt i64 %.1859.fca.5.1.load.fr, 1
+  %.3968 = add nuw nsw i64 %.396133773389, 1
+  %303 = getelementptr i64, ptr %.36.fca.4.load.i.i, i64 %.396133773389
+  %.4026 = load i64, ptr %303, align 8
+  br i1 %302, label %B1416.else.endif.if, label %B1416.else.endif.endif
 
-B1358.else.endif.if:
-  br label %B1358.else.endif.endif
+B1416.else.endif.if:
+  br label %B1416.else.endif.endif
 
-B1358.else.endif.endif:
-  %.3974.sroa.0.3 = phi i64 [ %.1859.fca.5.1.load.fr, %B1358.else.endif.if ], [ 0, %B1358.else ]
-  %307 = icmp slt i64 %.4003, 0
-  br i1 %307, label %B1358.else.endif.endif.if, label %B1358.else.endif.endif.endif
+B1416.else.endif.endif:
+  %.4073.sroa.0.3 = phi i64 [ %.1859.fca.5.1.load.fr, %B1416.else.endif.if ], [ 0, %B1416.else ]
+  %304 = icmp slt i64 %.4102, 0
+  br i1 %304, label %B1416.else.endif.endif.if, label %B1416.else.endif.endif.endif
 
-B1358.else.endif.endif.if:
-  br label %B1358.else.endif.endif.endif
+B1416.else.endif.endif.if:
+  br label %B1416.else.endif.endif.endif
 
-B1358.else.endif.endif.endif:
-  %.3974.sroa.13.1 = phi i64 [ 0, %B1358.else.endif.endif.if ], [ %.4003, %B1358.else.endif.endif ]
-  %308 = icmp slt i64 %.4003, %.1859.fca.5.1.load.fr
-  br i1 %308, label %B1358.endif.else, label %B1358.else.endif.endif.endif.if
+B1416.else.endif.endif.endif:
+  %.4073.sroa.13.1 = phi i64 [ 0, %B1416.else.endif.endif.if ], [ %.4102, %B1416.else.endif.endif ]
+  %305 = icmp slt i64 %.4102, %.1859.fca.5.1.load.fr
+  br i1 %305, label %B1416.endif.else, label %B1416.else.endif.endif.endif.if
 
-B1358.else.endif.endif.endif.if:
-  br label %B1358.endif.else
+B1416.else.endif.endif.endif.if:
+  br label %B1416.endif.else
 
-B1358.endif.else:
-  %.3974.sroa.13.0 = phi i64 [ %.3974.sroa.13.1, %B1358.else.endif.endif.endif ], [ %.1859.fca.5.1.load.fr, %B1358.else.endif.endif.endif.if ]
-  %309 = icmp slt i64 %.1859.fca.5.1.load.fr, 1
-  %.3974.sroa.13.0.fr = freeze i64 %.3974.sroa.13.0
-  %.4062 = sub i64 %.3974.sroa.13.0.fr, %.3974.sroa.0.3
-  %.4071 = tail call i64 @llvm.smax.i64(i64 %.4062, i64 0)
+B1416.endif.else:
+  %.4073.sroa.13.0 = phi i64 [ %.4073.sroa.13.1, %B1416.else.endif.endif.endif ], [ %.1859.fca.5.1.load.fr, %B1416.else.endif.endif.endif.if ]
+  %306 = icmp slt i64 %.1859.fca.5.1.load.fr, 1
+  %.4073.sroa.13.0.fr = freeze i64 %.4073.sroa.13.0
+  %.4161 = sub i64 %.4073.sroa.13.0.fr, %.4073.sroa.0.3
+  %.4170 = tail call i64 @llvm.smax.i64(i64 %.4161, i64 0)
   tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i)
-  %.4164 = icmp slt i64 %.3927, 0
-  %.4165 = select i1 %.4164, i64 %.2019.fca.5.0.load.fr641, i64 0
-  %.4166 = add i64 %.4165, %.3927
-  br i1 %309, label %B1358.endif.else.endif.if, label %B1358.endif.else.endif.endif
+  %.4263 = icmp slt i64 %.4026, 0
+  %.4264 = select i1 %.4263, i64 %.2019.fca.5.0.load.fr645, i64 0
+  %.4265 = add i64 %.4264, %.4026
+  br i1 %306, label %B1416.endif.else.endif.if, label %B1416.endif.else.endif.endif
 
-B128.i446:
-  %.4167.sroa.13.0 = phi i64 [ %.4167.sroa.13.1, %B1358.endif.else.endif.endif.endif ], [ %.1859.fca.5.1.load.fr, %B1358.endif.else.endif.endif.endif.if ]
-  %.4167.sroa.13.0.fr = freeze i64 %.4167.sroa.13.0
-  %.4255 = sub i64 %.4167.sroa.13.0.fr, %.4167.sroa.0.3
-  %.4264 = tail call i64 @llvm.smax.i64(i64 %.4255, i64 0)
-  %.4284 = mul i64 %.4166, %.1859.fca.5.1.load.fr
-  %310 = getelementptr double, ptr %.6.i.i.i, i64 %.4284
+B128.i450:
+  %.4266.sroa.13.0 = phi i64 [ %.4266.sroa.13.1, %B1416.endif.else.endif.endif.endif ], [ %.1859.fca.5.1.load.fr, %B1416.endif.else.endif.endif.endif.if ]
+  %.4266.sroa.13.0.fr = freeze i64 %.4266.sroa.13.0
+  %.4354 = sub i64 %.4266.sroa.13.0.fr, %.4266.sroa.0.3
+  %.4363 = tail call i64 @llvm.smax.i64(i64 %.4354, i64 0)
+  %.4383 = mul i64 %.4265, %.1859.fca.5.1.load.fr
+  %307 = getelementptr double, ptr %.6.i.i.i, i64 %.4383
   tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i)
-  %.67.not.i457 = icmp eq i64 %.4062, 1
-  br i1 %.67.not.i457, label %B128.i467, label %B90.i458
+  %.67.not.i461 = icmp eq i64 %.4161, 1
+  br i1 %.67.not.i461, label %B128.i471, label %B90.i462
 
-B1358.endif.else.endif.if:
-  br label %B1358.endif.else.endif.endif
+B1416.endif.else.endif.if:
+  br label %B1416.endif.else.endif.endif
 
-B1358.endif.else.endif.endif:
-  %.4167.sroa.0.3 = phi i64 [ %.1859.fca.5.1.load.fr, %B1358.endif.else.endif.if ], [ 0, %B1358.endif.else ]
-  %311 = icmp slt i64 %.4003, 0
-  br i1 %311, label %B1358.endif.else.endif.endif.if, label %B1358.endif.else.endif.endif.endif
+B1416.endif.else.endif.endif:
+  %.4266.sroa.0.3 = phi i64 [ %.1859.fca.5.1.load.fr, %B1416.endif.else.endif.if ], [ 0, %B1416.endif.else ]
+  %308 = icmp slt i64 %.4102, 0
+  br i1 %308, label %B1416.endif.else.endif.endif.if, label %B1416.endif.else.endif.endif.endif
 
-B1358.endif.else.endif.endif.if:
-  br label %B1358.endif.else.endif.endif.endif
+B1416.endif.else.endif.endif.if:
+  br label %B1416.endif.else.endif.endif.endif
 
-B1358.endif.else.endif.endif.endif:
-  %.4167.sroa.13.1 = phi i64 [ 0, %B1358.endif.else.endif.endif.if ], [ %.4003, %B1358.endif.else.endif.endif ]
-  %312 = icmp slt i64 %.4003, %.1859.fca.5.1.load.fr
-  br i1 %312, label %B128.i446, label %B1358.endif.else.endif.endif.endif.if
+B1416.endif.else.endif.endif.endif:
+  %.4266.sroa.13.1 = phi i64 [ 0, %B1416.endif.else.endif.endif.if ], [ %.4102, %B1416.endif.else.endif.endif ]
+  %309 = icmp slt i64 %.4102, %.1859.fca.5.1.load.fr
+  br i1 %309, label %B128.i450, label %B1416.endif.else.endif.endif.endif.if
 
-B1358.endif.else.endif.endif.endif.if:
-  br label %B128.i446
+B1416.endif.else.endif.endif.endif.if:
+  br label %B128.i450
 
-B90.i458:
-  %.71.i459 = icmp ne i64 %.4264, %.4071
-  %.76.i460 = icmp ne i64 %.4255, 1
-  %or.cond.i461 = and i1 %.76.i460, %.71.i459
-  br i1 %or.cond.i461, label %B1358.endif.endif.endif.endif.endif.if, label %B150.i462
+B90.i462:
+  %.71.i463 = icmp ne i64 %.4363, %.4170
+  %.76.i464 = icmp ne i64 %.4354, 1
+  %or.cond.i465 = and i1 %.76.i464, %.71.i463
+  br i1 %or.cond.i465, label %B1416.endif.endif.endif.endif.endif.if, label %B150.i466
 
-B128.i467:
-  %.101.not.i468 = icmp eq i64 %.4255, 1
-  br i1 %.101.not.i468, label %B1358.endif.endif.endif.endif.endif.endif.endif, label %B150.i462
+B128.i471:
+  %.101.not.i472 = icmp eq i64 %.4354, 1
+  br i1 %.101.not.i472, label %B1416.endif.endif.endif.endif.endif.endif.endif, label %B150.i466
 
-B150.i462:
-  %dest_shape.2.1 = phi i64 [ %.4071, %B90.i458 ], [ %.4264, %B128.i467 ]
-  %const_mat1201 = add i64 %const, 3
-  %313 = icmp samesign ugt i64 %dest_shape.2.1, %const_mat1201
-  br i1 %313, label %B1358.endif.endif.endif.endif.endif.endif.if, label %B1358.endif.endif.endif.endif.endif.endif.endif
+B150.i466:
+  %dest_shape.2.1 = phi i64 [ %.4170, %B90.i462 ], [ %.4363, %B128.i471 ]
+  %const_mat1210 = add i64 %const, 3
+  %310 = icmp samesign ugt i64 %dest_shape.2.1, %const_mat1210
+  br i1 %310, label %B1416.endif.endif.endif.endif.endif.endif.if, label %B1416.endif.endif.endif.endif.endif.endif.endif
 
-B1358.endif.endif.endif.endif.endif.if:
+B1416.endif.endif.endif.endif.endif.if:
   store ptr @n78, ptr %excinfo, align 8
   br label %common.ret
 
-B1358.endif.endif.endif.endif.endif.endif.if:
+B1416.endif.endif.endif.endif.endif.endif.if:
   store ptr @n81, ptr %excinfo, align 8
   br label %common.ret
 
-B1358.endif.endif.endif.endif.endif.endif.endif:
-  %dest_shape.2.1774 = phi i64 [ %dest_shape.2.1, %B150.i462 ], [ 1, %B128.i467 ]
-  %.4427 = shl nuw nsw i64 %dest_shape.2.1774, 3
-  %.7.i.i471 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.4427, i32 32)
-  %.8.i.i472 = icmp eq ptr %.7.i.i471, null
-  br i1 %.8.i.i472, label %B1358.endif.endif.endif.endif.endif.endif.endif.if.if, label %B1358.endif.endif.endif.endif.endif.endif.endif.endif
+B1416.endif.endif.endif.endif.endif.endif.endif:
+  %dest_shape.2.1779 = phi i64 [ %dest_shape.2.1, %B150.i466 ], [ 1, %B128.i471 ]
+  %.4526 = shl nuw nsw i64 %dest_shape.2.1779, 3
+  %.7.i.i475 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.4526, i32 32)
+  %.8.i.i476 = icmp eq ptr %.7.i.i475, null
+  br i1 %.8.i.i476, label %B1416.endif.endif.endif.endif.endif.endif.endif.if.if, label %B1416.endif.endif.endif.endif.endif.endif.endif.endif
 
-B1358.endif.endif.endif.endif.endif.endif.endif.endif:
-  %.5.i477 = getelementptr i8, ptr %.7.i.i471, i64 24
-  %.6.i478 = load ptr, ptr %.5.i477, align 8
-  %.44983356.not = icmp eq i64 %dest_shape.2.1774, 0
-  br i1 %.44983356.not, label %for.end.2, label %for.body.2.lr.ph
+B1416.endif.endif.endif.endif.endif.endif.endif.endif:
+  %.5.i481 = getelementptr i8, ptr %.7.i.i475, i64 24
+  %.6.i482 = load ptr, ptr %.5.i481, align 8
+  %.45973346.not = icmp eq i64 %dest_shape.2.1779, 0
+  br i1 %.45973346.not, label %for.end.2, label %for.body.2.lr.ph
 
 for.body.2.lr.ph:
-  %.4500 = icmp sgt i64 %.4062, 1
-  br i1 %.4500, label %for.body.2.endif.endif.endif.us.preheader, label %for.body.2.lr.ph.split
+  %.4599 = icmp sgt i64 %.4161, 1
+  br i1 %.4599, label %for.body.2.endif.endif.endif.us.preheader, label %for.body.2.lr.ph.split
 
 for.body.2.endif.endif.endif.us.preheader:
-  %314 = icmp sgt i64 %.4255, 1
-  br i1 %314, label %for.body.2.endif.endif.endif.us.us.preheader, label %for.body.2.endif.endif.endif.us.preheader812
+  %311 = icmp sgt i64 %.4354, 1
+  br i1 %311, label %for.body.2.endif.endif.endif.us.us.preheader, label %for.body.2.endif.endif.endif.us.preheader820
 
-for.body.2.endif.endif.endif.us.preheader812:
-  %xtraiter866 = and i64 %dest_shape.2.1774, 3
-  %315 = icmp samesign ult i64 %dest_shape.2.1774, 4
-  br i1 %315, label %for.body.2.endif.endif.endif.us.epil.preheader, label %for.body.2.endif.endif.endif.us.preheader812.new
+for.body.2.endif.endif.endif.us.preheader820:
+  %xtraiter874 = and i64 %dest_shape.2.1779, 3
+  %312 = icmp samesign ult i64 %dest_shape.2.1779, 4
+  br i1 %312, label %for.body.2.endif.endif.endif.us.epil.preheader, label %for.body.2.endif.endif.endif.us.preheader820.new
 
-for.body.2.endif.endif.endif.us.preheader812.new:
-  %unroll_iter870 = and i64 %dest_shape.2.1774, %const
-  %316 = shl i64 %.3974.sroa.0.3, 3
-  %scevgep1085 = getelementptr i8, ptr %scevgep1084, i64 %316
+for.body.2.endif.endif.endif.us.preheader820.new:
+  %unroll_iter878 = and i64 %dest_shape.2.1779, %const
+  %313 = shl i64 %.4073.sroa.0.3, 3
+  %scevgep1094 = getelementptr i8, ptr %scevgep1093, i64 %313
   br label %for.body.2.endif.endif.endif.us
 
 for.body.2.endif.endif.endif.us.us.preheader:
-  %xtraiter872 = and i64 %dest_shape.2.1774, 3
-  %317 = icmp samesign ult i64 %dest_shape.2.1774, 4
-  br i1 %317, label %for.body.2.endif.endif.endif.us.us.epil.preheader, label %for.body.2.endif.endif.endif.us.us.preheader.new
+  %xtraiter880 = and i64 %dest_shape.2.1779, 3
+  %314 = icmp samesign ult i64 %dest_shape.2.1779, 4
+  br i1 %314, label %for.body.2.endif.endif.endif.us.us.epil.preheader, label %for.body.2.endif.endif.endif.us.us.preheader.new
 
 for.body.2.endif.endif.endif.us.us.preheader.new:
-  %unroll_iter876 = and i64 %dest_shape.2.1774, %const
-  %318 = shl i64 %.3974.sroa.0.3, 3
-  %scevgep1106 = getelementptr i8, ptr %scevgep1105, i64 %318
-  %319 = mul i64 %236, %.4166
-  %320 = shl i64 %.4167.sroa.0.3, 3
-  %321 = add i64 %319, %320
-  %scevgep1115 = getelementptr i8, ptr %scevgep1114, i64 %321
+  %unroll_iter884 = and i64 %dest_shape.2.1779, %const
+  %315 = shl i64 %.4073.sroa.0.3, 3
+  %scevgep1115 = getelementptr i8, ptr %scevgep1114, i64 %315
+  %316 = mul i64 %233, %.4265
+  %317 = shl i64 %.4266.sroa.0.3, 3
+  %318 = add i64 %316, %317
+  %scevgep1124 = getelementptr i8, ptr %scevgep1123, i64 %318
   br label %for.body.2.endif.endif.endif.us.us
 
 for.body.2.endif.endif.endif.us.us:
-  %loop.index.23359.us.us = phi i64 [ 0, %for.body.2.endif.endif.endif.us.us.preheader.new ], [ %.4546.us.us.3, %for.body.2.endif.endif.endif.us.us ]
-  %322 = shl nuw nsw i64 %loop.index.23359.us.us, 3
-  %scevgep1112 = getelementptr i8, ptr %scevgep1106, i64 %322
-  %scevgep1113 = getelementptr i8, ptr %scevgep1112, i64 -24
-  %.4508.us.us = load double, ptr %scevgep1113, align 8
-  %323 = shl nuw nsw i64 %loop.index.23359.us.us, 3
-  %scevgep1121 = getelementptr i8, ptr %scevgep1115, i64 %323
+  %loop.index.23349.us.us = phi i64 [ 0, %for.body.2.endif.endif.endif.us.us.preheader.new ], [ %.4645.us.us.3, %for.body.2.endif.endif.endif.us.us ]
+  %319 = shl nuw nsw i64 %loop.index.23349.us.us, 3
+  %scevgep1121 = getelementptr i8, ptr %scevgep1115, i64 %319
   %scevgep1122 = getelementptr i8, ptr %scevgep1121, i64 -24
-  %.4517.us.us = load double, ptr %scevgep1122, align 8
-  %.6.i479.us = fsub double %.4508.us.us, %.4517.us.us
-  %sunkaddr1382 = mul i64 %loop.index.23359.us.us, 8
-  %sunkaddr1383 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1382
-  store double %.6.i479.us, ptr %sunkaddr1383, align 8
-  %324 = shl nuw nsw i64 %loop.index.23359.us.us, 3
-  %scevgep1110 = getelementptr i8, ptr %scevgep1106, i64 %324
-  %scevgep1111 = getelementptr i8, ptr %scevgep1110, i64 -16
-  %.4508.us.us.1 = load double, ptr %scevgep1111, align 8
-  %325 = shl nuw nsw i64 %loop.index.23359.us.us, 3
-  %scevgep1119 = getelementptr i8, ptr %scevgep1115, i64 %325
+  %.4607.us.us = load double, ptr %scevgep1122, align 8
+  %320 = shl nuw nsw i64 %loop.index.23349.us.us, 3
+  %scevgep1130 = getelementptr i8, ptr %scevgep1124, i64 %320
+  %scevgep1131 = getelementptr i8, ptr %scevgep1130, i64 -24
+  %.4616.us.us = load double, ptr %scevgep1131, align 8
+  %.6.i483.us = fsub double %.4607.us.us, %.4616.us.us
+  %sunkaddr1390 = mul i64 %loop.index.23349.us.us, 8
+  %sunkaddr1391 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1390
+  store double %.6.i483.us, ptr %sunkaddr1391, align 8
+  %321 = shl nuw nsw i64 %loop.index.23349.us.us, 3
+  %scevgep1119 = getelementptr i8, ptr %scevgep1115, i64 %321
   %scevgep1120 = getelementptr i8, ptr %scevgep1119, i64 -16
-  %.4517.us.us.1 = load double, ptr %scevgep1120, align 8
-  %.6.i479.us.1 = fsub double %.4508.us.us.1, %.4517.us.us.1
-  %sunkaddr1384 = mul i64 %loop.index.23359.us.us, 8
-  %sunkaddr1385 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1384
-  %sunkaddr1386 = getelementptr i8, ptr %sunkaddr1385, i64 8
-  store double %.6.i479.us.1, ptr %sunkaddr1386, align 8
-  %326 = shl nuw nsw i64 %loop.index.23359.us.us, 3
-  %scevgep1108 = getelementptr i8, ptr %scevgep1106, i64 %326
-  %scevgep1109 = getelementptr i8, ptr %scevgep1108, i64 -8
-  %.4508.us.us.2 = load double, ptr %scevgep1109, align 8
-  %327 = shl nuw nsw i64 %loop.index.23359.us.us, 3
-  %scevgep1117 = getelementptr i8, ptr %scevgep1115, i64 %327
+  %.4607.us.us.1 = load double, ptr %scevgep1120, align 8
+  %322 = shl nuw nsw i64 %loop.index.23349.us.us, 3
+  %scevgep1128 = getelementptr i8, ptr %scevgep1124, i64 %322
+  %scevgep1129 = getelementptr i8, ptr %scevgep1128, i64 -16
+  %.4616.us.us.1 = load double, ptr %scevgep1129, align 8
+  %.6.i483.us.1 = fsub double %.4607.us.us.1, %.4616.us.us.1
+  %sunkaddr1392 = mul i64 %loop.index.23349.us.us, 8
+  %sunkaddr1393 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1392
+  %sunkaddr1394 = getelementptr i8, ptr %sunkaddr1393, i64 8
+  store double %.6.i483.us.1, ptr %sunkaddr1394, align 8
+  %323 = shl nuw nsw i64 %loop.index.23349.us.us, 3
+  %scevgep1117 = getelementptr i8, ptr %scevgep1115, i64 %323
   %scevgep1118 = getelementptr i8, ptr %scevgep1117, i64 -8
-  %.4517.us.us.2 = load double, ptr %scevgep1118, align 8
-  %.6.i479.us.2 = fsub double %.4508.us.us.2, %.4517.us.us.2
-  %sunkaddr1387 = mul i64 %loop.index.23359.us.us, 8
-  %sunkaddr1388 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1387
-  %sunkaddr1389 = getelementptr i8, ptr %sunkaddr1388, i64 16
-  store double %.6.i479.us.2, ptr %sunkaddr1389, align 8
-  %328 = shl nuw nsw i64 %loop.index.23359.us.us, 3
-  %scevgep1107 = getelementptr i8, ptr %scevgep1106, i64 %328
-  %.4508.us.us.3 = load double, ptr %scevgep1107, align 8
-  %329 = shl nuw nsw i64 %loop.index.23359.us.us, 3
-  %scevgep1116 = getelementptr i8, ptr %scevgep1115, i64 %329
-  %.4517.us.us.3 = load double, ptr %scevgep1116, align 8
-  %.6.i479.us.3 = fsub double %.4508.us.us.3, %.4517.us.us.3
-  %sunkaddr1390 = mul i64 %loop.index.23359.us.us, 8
-  %sunkaddr1391 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1390
-  %sunkaddr1392 = getelementptr i8, ptr %sunkaddr1391, i64 24
-  store double %.6.i479.us.3, ptr %sunkaddr1392, align 8
-  %.4546.us.us.3 = add nuw nsw i64 %loop.index.23359.us.us, 4
-  %niter877.ncmp.3 = icmp eq i64 %unroll_iter876, %.4546.us.us.3
-  br i1 %niter877.ncmp.3, label %for.end.2.loopexit.unr-lcssa, label %for.body.2.endif.endif.endif.us.us
+  %.4607.us.us.2 = load double, ptr %scevgep1118, align 8
+  %324 = shl nuw nsw i64 %loop.index.23349.us.us, 3
+  %scevgep1126 = getelementptr i8, ptr %scevgep1124, i64 %324
+  %scevgep1127 = getelementptr i8, ptr %scevgep1126, i64 -8
+  %.4616.us.us.2 = load double, ptr %scevgep1127, align 8
+  %.6.i483.us.2 = fsub double %.4607.us.us.2, %.4616.us.us.2
+  %sunkaddr1395 = mul i64 %loop.index.23349.us.us, 8
+  %sunkaddr1396 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1395
+  %sunkaddr1397 = getelementptr i8, ptr %sunkaddr1396, i64 16
+  store double %.6.i483.us.2, ptr %sunkaddr1397, align 8
+  %325 = shl nuw nsw i64 %loop.index.23349.us.us, 3
+  %scevgep1116 = getelementptr i8, ptr %scevgep1115, i64 %325
+  %.4607.us.us.3 = load double, ptr %scevgep1116, align 8
+  %326 = shl nuw nsw i64 %loop.index.23349.us.us, 3
+  %scevgep1125 = getelementptr i8, ptr %scevgep1124, i64 %326
+  %.4616.us.us.3 = load double, ptr %scevgep1125, align 8
+  %.6.i483.us.3 = fsub double %.4607.us.us.3, %.4616.us.us.3
+  %sunkaddr1398 = mul i64 %loop.index.23349.us.us, 8
+  %sunkaddr1399 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1398
+  %sunkaddr1400 = getelementptr i8, ptr %sunkaddr1399, i64 24
+  store double %.6.i483.us.3, ptr %sunkaddr1400, align 8
+  %.4645.us.us.3 = add nuw nsw i64 %loop.index.23349.us.us, 4
+  %niter885.ncmp.3 = icmp eq i64 %unroll_iter884, %.4645.us.us.3
+  br i1 %niter885.ncmp.3, label %for.end.2.loopexit.unr-lcssa, label %for.body.2.endif.endif.endif.us.us
 
 for.body.2.endif.endif.endif.us:
-  %loop.index.23359.us = phi i64 [ 0, %for.body.2.endif.endif.endif.us.preheader812.new ], [ %.4546.us.3, %for.body.2.endif.endif.endif.us ]
-  %330 = shl nuw nsw i64 %loop.index.23359.us, 3
-  %scevgep1091 = getelementptr i8, ptr %scevgep1085, i64 %330
-  %scevgep1092 = getelementptr i8, ptr %scevgep1091, i64 -24
-  %.4508.us = load double, ptr %scevgep1092, align 8
-  %sunkaddr1393 = mul i64 %.4167.sroa.0.3, 8
-  %sunkaddr1394 = getelementptr inbounds i8, ptr %310, i64 %sunkaddr1393
-  %.4517.us = load double, ptr %sunkaddr1394, align 8
-  %.6.i479 = fsub double %.4508.us, %.4517.us
-  %sunkaddr1395 = mul i64 %loop.index.23359.us, 8
-  %sunkaddr1396 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1395
-  store double %.6.i479, ptr %sunkaddr1396, align 8
-  %331 = shl nuw nsw i64 %loop.index.23359.us, 3
-  %scevgep1089 = getelementptr i8, ptr %scevgep1085, i64 %331
-  %scevgep1090 = getelementptr i8, ptr %scevgep1089, i64 -16
-  %.4508.us.1 = load double, ptr %scevgep1090, align 8
-  %.4517.us.1 = load double, ptr %sunkaddr1394, align 8
-  %.6.i479.1 = fsub double %.4508.us.1, %.4517.us.1
-  %sunkaddr1397 = mul i64 %loop.index.23359.us, 8
-  %sunkaddr1398 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1397
-  %sunkaddr1399 = getelementptr i8, ptr %sunkaddr1398, i64 8
-  store double %.6.i479.1, ptr %sunkaddr1399, align 8
-  %332 = shl nuw nsw i64 %loop.index.23359.us, 3
-  %scevgep1087 = getelementptr i8, ptr %scevgep1085, i64 %332
-  %scevgep1088 = getelementptr i8, ptr %scevgep1087, i64 -8
-  %.4508.us.2 = load double, ptr %scevgep1088, align 8
-  %.4517.us.2 = load double, ptr %sunkaddr1394, align 8
-  %.6.i479.2 = fsub double %.4508.us.2, %.4517.us.2
-  %sunkaddr1400 = mul i64 %loop.index.23359.us, 8
-  %sunkaddr1401 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1400
-  %sunkaddr1402 = getelementptr i8, ptr %sunkaddr1401, i64 16
-  store double %.6.i479.2, ptr %sunkaddr1402, align 8
-  %333 = shl nuw nsw i64 %loop.index.23359.us, 3
-  %scevgep1086 = getelementptr i8, ptr %scevgep1085, i64 %333
-  %.4508.us.3 = load double, ptr %scevgep1086, align 8
-  %.4517.us.3 = load double, ptr %sunkaddr1394, align 8
-  %.6.i479.3 = fsub double %.4508.us.3, %.4517.us.3
-  %sunkaddr1403 = mul i64 %loop.index.23359.us, 8
-  %sunkaddr1404 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1403
-  %sunkaddr1405 = getelementptr i8, ptr %sunkaddr1404, i64 24
-  store double %.6.i479.3, ptr %sunkaddr1405, align 8
-  %.4546.us.3 = add nuw nsw i64 %loop.index.23359.us, 4
-  %niter871.ncmp.3 = icmp eq i64 %unroll_iter870, %.4546.us.3
-  br i1 %niter871.ncmp.3, label %for.end.2.loopexit813.unr-lcssa, label %for.body.2.endif.endif.endif.us
+  %loop.index.23349.us = phi i64 [ 0, %for.body.2.endif.endif.endif.us.preheader820.new ], [ %.4645.us.3, %for.body.2.endif.endif.endif.us ]
+  %327 = shl nuw nsw i64 %loop.index.23349.us, 3
+  %scevgep1100 = getelementptr i8, ptr %scevgep1094, i64 %327
+  %scevgep1101 = getelementptr i8, ptr %scevgep1100, i64 -24
+  %.4607.us = load double, ptr %scevgep1101, align 8
+  %sunkaddr1401 = mul i64 %.4266.sroa.0.3, 8
+  %sunkaddr1402 = getelementptr inbounds i8, ptr %307, i64 %sunkaddr1401
+  %.4616.us = load double, ptr %sunkaddr1402, align 8
+  %.6.i483 = fsub double %.4607.us, %.4616.us
+  %sunkaddr1403 = mul i64 %loop.index.23349.us, 8
+  %sunkaddr1404 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1403
+  store double %.6.i483, ptr %sunkaddr1404, align 8
+  %328 = shl nuw nsw i64 %loop.index.23349.us, 3
+  %scevgep1098 = getelementptr i8, ptr %scevgep1094, i64 %328
+  %scevgep1099 = getelementptr i8, ptr %scevgep1098, i64 -16
+  %.4607.us.1 = load double, ptr %scevgep1099, align 8
+  %.4616.us.1 = load double, ptr %sunkaddr1402, align 8
+  %.6.i483.1 = fsub double %.4607.us.1, %.4616.us.1
+  %sunkaddr1405 = mul i64 %loop.index.23349.us, 8
+  %sunkaddr1406 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1405
+  %sunkaddr1407 = getelementptr i8, ptr %sunkaddr1406, i64 8
+  store double %.6.i483.1, ptr %sunkaddr1407, align 8
+  %329 = shl nuw nsw i64 %loop.index.23349.us, 3
+  %scevgep1096 = getelementptr i8, ptr %scevgep1094, i64 %329
+  %scevgep1097 = getelementptr i8, ptr %scevgep1096, i64 -8
+  %.4607.us.2 = load double, ptr %scevgep1097, align 8
+  %.4616.us.2 = load double, ptr %sunkaddr1402, align 8
+  %.6.i483.2 = fsub double %.4607.us.2, %.4616.us.2
+  %sunkaddr1408 = mul i64 %loop.index.23349.us, 8
+  %sunkaddr1409 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1408
+  %sunkaddr1410 = getelementptr i8, ptr %sunkaddr1409, i64 16
+  store double %.6.i483.2, ptr %sunkaddr1410, align 8
+  %330 = shl nuw nsw i64 %loop.index.23349.us, 3
+  %scevgep1095 = getelementptr i8, ptr %scevgep1094, i64 %330
+  %.4607.us.3 = load double, ptr %scevgep1095, align 8
+  %.4616.us.3 = load double, ptr %sunkaddr1402, align 8
+  %.6.i483.3 = fsub double %.4607.us.3, %.4616.us.3
+  %sunkaddr1411 = mul i64 %loop.index.23349.us, 8
+  %sunkaddr1412 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1411
+  %sunkaddr1413 = getelementptr i8, ptr %sunkaddr1412, i64 24
+  store double %.6.i483.3, ptr %sunkaddr1413, align 8
+  %.4645.us.3 = add nuw nsw i64 %loop.index.23349.us, 4
+  %niter879.ncmp.3 = icmp eq i64 %unroll_iter878, %.4645.us.3
+  br i1 %niter879.ncmp.3, label %for.end.2.loopexit821.unr-lcssa, label %for.body.2.endif.endif.endif.us
 
 for.body.2.lr.ph.split:
-  %334 = icmp sgt i64 %.4255, 1
-  br i1 %334, label %for.body.2.endif.endif.endif.us3365.preheader, label %for.body.2.endif.endif.endif.preheader
+  %331 = icmp sgt i64 %.4354, 1
+  br i1 %331, label %for.body.2.endif.endif.endif.us3355.preheader, label %for.body.2.endif.endif.endif.preheader
 
 for.body.2.endif.endif.endif.preheader:
-  %xtraiter854 = and i64 %dest_shape.2.1774, 3
-  %335 = icmp samesign ult i64 %dest_shape.2.1774, 4
-  br i1 %335, label %for.body.2.endif.endif.endif.epil.preheader, label %for.body.2.endif.endif.endif.preheader.new
+  %xtraiter862 = and i64 %dest_shape.2.1779, 3
+  %332 = icmp samesign ult i64 %dest_shape.2.1779, 4
+  br i1 %332, label %for.body.2.endif.endif.endif.epil.preheader, label %for.body.2.endif.endif.endif.preheader.new
 
 for.body.2.endif.endif.endif.preheader.new:
-  %unroll_iter858 = and i64 %dest_shape.2.1774, %const
+  %unroll_iter866 = and i64 %dest_shape.2.1779, %const
   br label %for.body.2.endif.endif.endif
 
-for.body.2.endif.endif.endif.us3365.preheader:
-  %xtraiter860 = and i64 %dest_shape.2.1774, 3
-  %336 = icmp samesign ult i64 %dest_shape.2.1774, 4
-  br i1 %336, label %for.body.2.endif.endif.endif.us3365.epil.preheader, label %for.body.2.endif.endif.endif.us3365.preheader.new
+for.body.2.endif.endif.endif.us3355.preheader:
+  %xtraiter868 = and i64 %dest_shape.2.1779, 3
+  %333 = icmp samesign ult i64 %dest_shape.2.1779, 4
+  br i1 %333, label %for.body.2.endif.endif.endif.us3355.epil.preheader, label %for.body.2.endif.endif.endif.us3355.preheader.new
 
-for.body.2.endif.endif.endif.us3365.preheader.new:
-  %unroll_iter864 = and i64 %dest_shape.2.1774, %const
-  %337 = mul i64 %234, %.4166
-  %338 = shl i64 %.4167.sroa.0.3, 3
-  %339 = add i64 %337, %338
-  %scevgep1064 = getelementptr i8, ptr %scevgep1063, i64 %339
-  br label %for.body.2.endif.endif.endif.us3365
+for.body.2.endif.endif.endif.us3355.preheader.new:
+  %unroll_iter872 = and i64 %dest_shape.2.1779, %const
+  %334 = mul i64 %231, %.4265
+  %335 = shl i64 %.4266.sroa.0.3, 3
+  %336 = add i64 %334, %335
+  %scevgep1073 = getelementptr i8, ptr %scevgep1072, i64 %336
+  br label %for.body.2.endif.endif.endif.us3355
 
-for.body.2.endif.endif.endif.us3365:
-  %loop.index.23359.us3362 = phi i64 [ 0, %for.body.2.endif.endif.endif.us3365.preheader.new ], [ %.4546.us3368.3, %for.body.2.endif.endif.endif.us3365 ]
-  %sunkaddr1406 = mul i64 %.3974.sroa.0.3, 8
-  %sunkaddr1407 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1406
-  %.4508.us3364 = load double, ptr %sunkaddr1407, align 8
-  %340 = shl nuw nsw i64 %loop.index.23359.us3362, 3
-  %scevgep1070 = getelementptr i8, ptr %scevgep1064, i64 %340
-  %scevgep1071 = getelementptr i8, ptr %scevgep1070, i64 -24
-  %.4517.us3372 = load double, ptr %scevgep1071, align 8
-  %.6.i480 = fsub double %.4508.us3364, %.4517.us3372
-  %sunkaddr1408 = mul i64 %loop.index.23359.us3362, 8
-  %sunkaddr1409 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1408
-  store double %.6.i480, ptr %sunkaddr1409, align 8
-  %.4508.us3364.1 = load double, ptr %sunkaddr1407, align 8
-  %341 = shl nuw nsw i64 %loop.index.23359.us3362, 3
-  %scevgep1068 = getelementptr i8, ptr %scevgep1064, i64 %341
-  %scevgep1069 = getelementptr i8, ptr %scevgep1068, i64 -16
-  %.4517.us3372.1 = load double, ptr %scevgep1069, align 8
-  %.6.i480.1 = fsub double %.4508.us3364.1, %.4517.us3372.1
-  %sunkaddr1410 = mul i64 %loop.index.23359.us3362, 8
-  %sunkaddr1411 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1410
-  %sunkaddr1412 = getelementptr i8, ptr %sunkaddr1411, i64 8
-  store double %.6.i480.1, ptr %sunkaddr1412, align 8
-  %.4508.us3364.2 = load double, ptr %sunkaddr1407, align 8
-  %342 = shl nuw nsw i64 %loop.index.23359.us3362, 3
-  %scevgep1066 = getelementptr i8, ptr %scevgep1064, i64 %342
-  %scevgep1067 = getelementptr i8, ptr %scevgep1066, i64 -8
-  %.4517.us3372.2 = load double, ptr %scevgep1067, align 8
-  %.6.i480.2 = fsub double %.4508.us3364.2, %.4517.us3372.2
-  %sunkaddr1413 = mul i64 %loop.index.23359.us3362, 8
-  %sunkaddr1414 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1413
-  %sunkaddr1415 = getelementptr i8, ptr %sunkaddr1414, i64 16
-  store double %.6.i480.2, ptr %sunkaddr1415, align 8
-  %.4508.us3364.3 = load double, ptr %sunkaddr1407, align 8
-  %343 = shl nuw nsw i64 %loop.index.23359.us3362, 3
-  %scevgep1065 = getelementptr i8, ptr %scevgep1064, i64 %343
-  %.4517.us3372.3 = load double, ptr %scevgep1065, align 8
-  %.6.i480.3 = fsub double %.4508.us3364.3, %.4517.us3372.3
-  %sunkaddr1416 = mul i64 %loop.index.23359.us3362, 8
-  %sunkaddr1417 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1416
-  %sunkaddr1418 = getelementptr i8, ptr %sunkaddr1417, i64 24
-  store double %.6.i480.3, ptr %sunkaddr1418, align 8
-  %.4546.us3368.3 = add nuw nsw i64 %loop.index.23359.us3362, 4
-  %niter865.ncmp.3 = icmp eq i64 %unroll_iter864, %.4546.us3368.3
-  br i1 %niter865.ncmp.3, label %for.end.2.loopexit814.unr-lcssa, label %for.body.2.endif.endif.endif.us3365
+for.body.2.endif.endif.endif.us3355:
+  %loop.index.23349.us3352 = phi i64 [ 0, %for.body.2.endif.endif.endif.us3355.preheader.new ], [ %.4645.us3358.3, %for.body.2.endif.endif.endif.us3355 ]
+  %sunkaddr1414 = mul i64 %.4073.sroa.0.3, 8
+  %sunkaddr1415 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1414
+  %.4607.us3354 = load double, ptr %sunkaddr1415, align 8
+  %337 = shl nuw nsw i64 %loop.index.23349.us3352, 3
+  %scevgep1079 = getelementptr i8, ptr %scevgep1073, i64 %337
+  %scevgep1080 = getelementptr i8, ptr %scevgep1079, i64 -24
+  %.4616.us3362 = load double, ptr %scevgep1080, align 8
+  %.6.i484 = fsub double %.4607.us3354, %.4616.us3362
+  %sunkaddr1416 = mul i64 %loop.index.23349.us3352, 8
+  %sunkaddr1417 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1416
+  store double %.6.i484, ptr %sunkaddr1417, align 8
+  %.4607.us3354.1 = load double, ptr %sunkaddr1415, align 8
+  %338 = shl nuw nsw i64 %loop.index.23349.us3352, 3
+  %scevgep1077 = getelementptr i8, ptr %scevgep1073, i64 %338
+  %scevgep1078 = getelementptr i8, ptr %scevgep1077, i64 -16
+  %.4616.us3362.1 = load double, ptr %scevgep1078, align 8
+  %.6.i484.1 = fsub double %.4607.us3354.1, %.4616.us3362.1
+  %sunkaddr1418 = mul i64 %loop.index.23349.us3352, 8
+  %sunkaddr1419 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1418
+  %sunkaddr1420 = getelementptr i8, ptr %sunkaddr1419, i64 8
+  store double %.6.i484.1, ptr %sunkaddr1420, align 8
+  %.4607.us3354.2 = load double, ptr %sunkaddr1415, align 8
+  %339 = shl nuw nsw i64 %loop.index.23349.us3352, 3
+  %scevgep1075 = getelementptr i8, ptr %scevgep1073, i64 %339
+  %scevgep1076 = getelementptr i8, ptr %scevgep1075, i64 -8
+  %.4616.us3362.2 = load double, ptr %scevgep1076, align 8
+  %.6.i484.2 = fsub double %.4607.us3354.2, %.4616.us3362.2
+  %sunkaddr1421 = mul i64 %loop.index.23349.us3352, 8
+  %sunkaddr1422 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1421
+  %sunkaddr1423 = getelementptr i8, ptr %sunkaddr1422, i64 16
+  store double %.6.i484.2, ptr %sunkaddr1423, align 8
+  %.4607.us3354.3 = load double, ptr %sunkaddr1415, align 8
+  %340 = shl nuw nsw i64 %loop.index.23349.us3352, 3
+  %scevgep1074 = getelementptr i8, ptr %scevgep1073, i64 %340
+  %.4616.us3362.3 = load double, ptr %scevgep1074, align 8
+  %.6.i484.3 = fsub double %.4607.us3354.3, %.4616.us3362.3
+  %sunkaddr1424 = mul i64 %loop.index.23349.us3352, 8
+  %sunkaddr1425 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1424
+  %sunkaddr1426 = getelementptr i8, ptr %sunkaddr1425, i64 24
+  store double %.6.i484.3, ptr %sunkaddr1426, align 8
+  %.4645.us3358.3 = add nuw nsw i64 %loop.index.23349.us3352, 4
+  %niter873.ncmp.3 = icmp eq i64 %unroll_iter872, %.4645.us3358.3
+  br i1 %niter873.ncmp.3, label %for.end.2.loopexit822.unr-lcssa, label %for.body.2.endif.endif.endif.us3355
 
-B1358.endif.endif.endif.endif.endif.endif.endif.if.if:
+B1416.endif.endif.endif.endif.endif.endif.endif.if.if:
   store ptr @n165, ptr %excinfo, align 8
   br label %common.ret
 
 for.end.2.loopexit.unr-lcssa:
-  %lcmp.mod874.not = icmp eq i64 %xtraiter872, 0
-  br i1 %lcmp.mod874.not, label %for.end.2, label %for.body.2.endif.endif.endif.us.us.epil.preheader
+  %lcmp.mod882.not = icmp eq i64 %xtraiter880, 0
+  br i1 %lcmp.mod882.not, label %for.end.2, label %for.body.2.endif.endif.endif.us.us.epil.preheader
 
 for.body.2.endif.endif.endif.us.us.epil.preheader:
-  %loop.index.23359.us.us.epil.init = phi i64 [ 0, %for.body.2.endif.endif.endif.us.us.preheader ], [ %.4546.us.us.3, %for.end.2.loopexit.unr-lcssa ]
-  %344 = shl nuw nsw i64 %loop.index.23359.us.us.epil.init, 3
-  %scevgep1131 = getelementptr i8, ptr %.6.i478, i64 %344
-  %345 = mul i64 %237, %.4166
-  %346 = add i64 %345, %344
-  %347 = shl i64 %.4167.sroa.0.3, 3
-  %348 = add i64 %346, %347
-  %scevgep1133 = getelementptr i8, ptr %.6.i.i.i, i64 %348
-  %349 = shl i64 %.3974.sroa.0.3, 3
-  %350 = add i64 %344, %349
-  %scevgep1135 = getelementptr i8, ptr %.6.i.i.i, i64 %350
+  %loop.index.23349.us.us.epil.init = phi i64 [ 0, %for.body.2.endif.endif.endif.us.us.preheader ], [ %.4645.us.us.3, %for.end.2.loopexit.unr-lcssa ]
+  %341 = shl nuw nsw i64 %loop.index.23349.us.us.epil.init, 3
+  %scevgep1140 = getelementptr i8, ptr %.6.i482, i64 %341
+  %342 = mul i64 %234, %.4265
+  %343 = add i64 %342, %341
+  %344 = shl i64 %.4266.sroa.0.3, 3
+  %345 = add i64 %343, %344
+  %scevgep1142 = getelementptr i8, ptr %.6.i.i.i, i64 %345
+  %346 = shl i64 %.4073.sroa.0.3, 3
+  %347 = add i64 %341, %346
+  %scevgep1144 = getelementptr i8, ptr %.6.i.i.i, i64 %347
   br label %for.body.2.endif.endif.endif.us.us.epil
 
 for.body.2.endif.endif.endif.us.us.epil:
-  %epil.iter873 = phi i64 [ %epil.iter873.next, %for.body.2.endif.endif.endif.us.us.epil ], [ 0, %for.body.2.endif.endif.endif.us.us.epil.preheader ]
-  %351 = shl nuw nsw i64 %epil.iter873, 3
-  %scevgep1136 = getelementptr i8, ptr %scevgep1135, i64 %351
-  %.4508.us.us.epil = load double, ptr %scevgep1136, align 8
-  %352 = shl nuw nsw i64 %epil.iter873, 3
-  %scevgep1134 = getelementptr i8, ptr %scevgep1133, i64 %352
-  %.4517.us.us.epil = load double, ptr %scevgep1134, align 8
-  %.6.i479.us.epil = fsub double %.4508.us.us.epil, %.4517.us.us.epil
-  %353 = shl nuw nsw i64 %epil.iter873, 3
-  %scevgep1132 = getelementptr i8, ptr %scevgep1131, i64 %353
-  store double %.6.i479.us.epil, ptr %scevgep1132, align 8
-  %epil.iter873.next = add i64 %epil.iter873, 1
-  %epil.iter873.cmp.not = icmp eq i64 %xtraiter872, %epil.iter873.next
-  br i1 %epil.iter873.cmp.not, label %for.end.2, label %for.body.2.endif.endif.endif.us.us.epil
+  %epil.iter881 = phi i64 [ %epil.iter881.next, %for.body.2.endif.endif.endif.us.us.epil ], [ 0, %for.body.2.endif.endif.endif.us.us.epil.preheader ]
+  %348 = shl nuw nsw i64 %epil.iter881, 3
+  %scevgep1145 = getelementptr i8, ptr %scevgep1144, i64 %348
+  %.4607.us.us.epil = load double, ptr %scevgep1145, align 8
+  %349 = shl nuw nsw i64 %epil.iter881, 3
+  %scevgep1143 = getelementptr i8, ptr %scevgep1142, i64 %349
+  %.4616.us.us.epil = load double, ptr %scevgep1143, align 8
+  %.6.i483.us.epil = fsub double %.4607.us.us.epil, %.4616.us.us.epil
+  %350 = shl nuw nsw i64 %epil.iter881, 3
+  %scevgep1141 = getelementptr i8, ptr %scevgep1140, i64 %350
+  store double %.6.i483.us.epil, ptr %scevgep1141, align 8
+  %epil.iter881.next = add i64 %epil.iter881, 1
+  %epil.iter881.cmp.not = icmp eq i64 %xtraiter880, %epil.iter881.next
+  br i1 %epil.iter881.cmp.not, label %for.end.2, label %for.body.2.endif.endif.endif.us.us.epil
 
-for.end.2.loopexit813.unr-lcssa:
-  %lcmp.mod868.not = icmp eq i64 %xtraiter866, 0
-  br i1 %lcmp.mod868.not, label %for.end.2, label %for.body.2.endif.endif.endif.us.epil.preheader
+for.end.2.loopexit821.unr-lcssa:
+  %lcmp.mod876.not = icmp eq i64 %xtraiter874, 0
+  br i1 %lcmp.mod876.not, label %for.end.2, label %for.body.2.endif.endif.endif.us.epil.preheader
 
 for.body.2.endif.endif.endif.us.epil.preheader:
-  %loop.index.23359.us.epil.init = phi i64 [ 0, %for.body.2.endif.endif.endif.us.preheader812 ], [ %.4546.us.3, %for.end.2.loopexit813.unr-lcssa ]
-  %354 = shl nuw nsw i64 %loop.index.23359.us.epil.init, 3
-  %scevgep1101 = getelementptr i8, ptr %.6.i478, i64 %354
-  %355 = shl i64 %.3974.sroa.0.3, 3
-  %356 = add i64 %354, %355
-  %scevgep1103 = getelementptr i8, ptr %.6.i.i.i, i64 %356
+  %loop.index.23349.us.epil.init = phi i64 [ 0, %for.body.2.endif.endif.endif.us.preheader820 ], [ %.4645.us.3, %for.end.2.loopexit821.unr-lcssa ]
+  %351 = shl nuw nsw i64 %loop.index.23349.us.epil.init, 3
+  %scevgep1110 = getelementptr i8, ptr %.6.i482, i64 %351
+  %352 = shl i64 %.4073.sroa.0.3, 3
+  %353 = add i64 %351, %352
+  %scevgep1112 = getelementptr i8, ptr %.6.i.i.i, i64 %353
   br label %for.body.2.endif.endif.endif.us.epil
 
 for.body.2.endif.endif.endif.us.epil:
-  %epil.iter867 = phi i64 [ %epil.iter867.next, %for.body.2.endif.endif.endif.us.epil ], [ 0, %for.body.2.endif.endif.endif.us.epil.preheader ]
-  %357 = shl nuw nsw i64 %epil.iter867, 3
-  %scevgep1104 = getelementptr i8, ptr %scevgep1103, i64 %357
-  %.4508.us.epil = load double, ptr %scevgep1104, align 8
-  %sunkaddr1419 = mul i64 %.4167.sroa.0.3, 8
-  %sunkaddr1420 = getelementptr i8, ptr %310, i64 %sunkaddr1419
-  %.4517.us.epil = load double, ptr %sunkaddr1420, align 8
-  %.6.i479.epil = fsub double %.4508.us.epil, %.4517.us.epil
-  %358 = shl nuw nsw i64 %epil.iter867, 3
-  %scevgep1102 = getelementptr i8, ptr %scevgep1101, i64 %358
-  store double %.6.i479.epil, ptr %scevgep1102, align 8
-  %epil.iter867.next = add i64 %epil.iter867, 1
-  %epil.iter867.cmp.not = icmp eq i64 %xtraiter866, %epil.iter867.next
-  br i1 %epil.iter867.cmp.not, label %for.end.2, label %for.body.2.endif.endif.endif.us.epil
+  %epil.iter875 = phi i64 [ %epil.iter875.next, %for.body.2.endif.endif.endif.us.epil ], [ 0, %for.body.2.endif.endif.endif.us.epil.preheader ]
+  %354 = shl nuw nsw i64 %epil.iter875, 3
+  %scevgep1113 = getelementptr i8, ptr %scevgep1112, i64 %354
+  %.4607.us.epil = load double, ptr %scevgep1113, align 8
+  %sunkaddr1427 = mul i64 %.4266.sroa.0.3, 8
+  %sunkaddr1428 = getelementptr i8, ptr %307, i64 %sunkaddr1427
+  %.4616.us.epil = load double, ptr %sunkaddr1428, align 8
+  %.6.i483.epil = fsub double %.4607.us.epil, %.4616.us.epil
+  %355 = shl nuw nsw i64 %epil.iter875, 3
+  %scevgep1111 = getelementptr i8, ptr %scevgep1110, i64 %355
+  store double %.6.i483.epil, ptr %scevgep1111, align 8
+  %epil.iter875.next = add i64 %epil.iter875, 1
+  %epil.iter875.cmp.not = icmp eq i64 %xtraiter874, %epil.iter875.next
+  br i1 %epil.iter875.cmp.not, label %for.end.2, label %for.body.2.endif.endif.endif.us.epil
 
-for.end.2.loopexit814.unr-lcssa:
-  %lcmp.mod862.not = icmp eq i64 %xtraiter860, 0
-  br i1 %lcmp.mod862.not, label %for.end.2, label %for.body.2.endif.endif.endif.us3365.epil.preheader
+for.end.2.loopexit822.unr-lcssa:
+  %lcmp.mod870.not = icmp eq i64 %xtraiter868, 0
+  br i1 %lcmp.mod870.not, label %for.end.2, label %for.body.2.endif.endif.endif.us3355.epil.preheader
 
-for.body.2.endif.endif.endif.us3365.epil.preheader:
-  %loop.index.23359.us3362.epil.init = phi i64 [ 0, %for.body.2.endif.endif.endif.us3365.preheader ], [ %.4546.us3368.3, %for.end.2.loopexit814.unr-lcssa ]
-  %359 = shl nuw nsw i64 %loop.index.23359.us3362.epil.init, 3
-  %scevgep1080 = getelementptr i8, ptr %.6.i478, i64 %359
-  %360 = mul i64 %235, %.4166
-  %361 = add i64 %360, %359
-  %362 = shl i64 %.4167.sroa.0.3, 3
-  %363 = add i64 %361, %362
-  %scevgep1082 = getelementptr i8, ptr %.6.i.i.i, i64 %363
-  br label %for.body.2.endif.endif.endif.us3365.epil
+for.body.2.endif.endif.endif.us3355.epil.preheader:
+  %loop.index.23349.us3352.epil.init = phi i64 [ 0, %for.body.2.endif.endif.endif.us3355.preheader ], [ %.4645.us3358.3, %for.end.2.loopexit822.unr-lcssa ]
+  %356 = shl nuw nsw i64 %loop.index.23349.us3352.epil.init, 3
+  %scevgep1089 = getelementptr i8, ptr %.6.i482, i64 %356
+  %357 = mul i64 %232, %.4265
+  %358 = add i64 %357, %356
+  %359 = shl i64 %.4266.sroa.0.3, 3
+  %360 = add i64 %358, %359
+  %scevgep1091 = getelementptr i8, ptr %.6.i.i.i, i64 %360
+  br label %for.body.2.endif.endif.endif.us3355.epil
 
-for.body.2.endif.endif.endif.us3365.epil:
-  %epil.iter861 = phi i64 [ %epil.iter861.next, %for.body.2.endif.endif.endif.us3365.epil ], [ 0, %for.body.2.endif.endif.endif.us3365.epil.preheader ]
-  %sunkaddr1421 = mul i64 %.3974.sroa.0.3, 8
-  %sunkaddr1422 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1421
-  %.4508.us3364.epil = load double, ptr %sunkaddr1422, align 8
-  %364 = shl nuw nsw i64 %epil.iter861, 3
-  %scevgep1083 = getelementptr i8, ptr %scevgep1082, i64 %364
-  %.4517.us3372.epil = load double, ptr %scevgep1083, align 8
-  %.6.i480.epil = fsub double %.4508.us3364.epil, %.4517.us3372.epil
-  %365 = shl nuw nsw i64 %epil.iter861, 3
-  %scevgep1081 = getelementptr i8, ptr %scevgep1080, i64 %365
-  store double %.6.i480.epil, ptr %scevgep1081, align 8
-  %epil.iter861.next = add i64 %epil.iter861, 1
-  %epil.iter861.cmp.not = icmp eq i64 %xtraiter860, %epil.iter861.next
-  br i1 %epil.iter861.cmp.not, label %for.end.2, label %for.body.2.endif.endif.endif.us3365.epil
+for.body.2.endif.endif.endif.us3355.epil:
+  %epil.iter869 = phi i64 [ %epil.iter869.next, %for.body.2.endif.endif.endif.us3355.epil ], [ 0, %for.body.2.endif.endif.endif.us3355.epil.preheader ]
+  %sunkaddr1429 = mul i64 %.4073.sroa.0.3, 8
+  %sunkaddr1430 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1429
+  %.4607.us3354.epil = load double, ptr %sunkaddr1430, align 8
+  %361 = shl nuw nsw i64 %epil.iter869, 3
+  %scevgep1092 = getelementptr i8, ptr %scevgep1091, i64 %361
+  %.4616.us3362.epil = load double, ptr %scevgep1092, align 8
+  %.6.i484.epil = fsub double %.4607.us3354.epil, %.4616.us3362.epil
+  %362 = shl nuw nsw i64 %epil.iter869, 3
+  %scevgep1090 = getelementptr i8, ptr %scevgep1089, i64 %362
+  store double %.6.i484.epil, ptr %scevgep1090, align 8
+  %epil.iter869.next = add i64 %epil.iter869, 1
+  %epil.iter869.cmp.not = icmp eq i64 %xtraiter868, %epil.iter869.next
+  br i1 %epil.iter869.cmp.not, label %for.end.2, label %for.body.2.endif.endif.endif.us3355.epil
 
-for.end.2.loopexit815.unr-lcssa:
-  %lcmp.mod856.not = icmp eq i64 %xtraiter854, 0
-  br i1 %lcmp.mod856.not, label %for.end.2, label %for.body.2.endif.endif.endif.epil.preheader
+for.end.2.loopexit823.unr-lcssa:
+  %lcmp.mod864.not = icmp eq i64 %xtraiter862, 0
+  br i1 %lcmp.mod864.not, label %for.end.2, label %for.body.2.endif.endif.endif.epil.preheader
 
 for.body.2.endif.endif.endif.epil.preheader:
-  %loop.index.23359.epil.init = phi i64 [ 0, %for.body.2.endif.endif.endif.preheader ], [ %.4546.3, %for.end.2.loopexit815.unr-lcssa ]
-  %366 = shl nuw nsw i64 %loop.index.23359.epil.init, 3
-  %scevgep1061 = getelementptr i8, ptr %.6.i478, i64 %366
+  %loop.index.23349.epil.init = phi i64 [ 0, %for.body.2.endif.endif.endif.preheader ], [ %.4645.3, %for.end.2.loopexit823.unr-lcssa ]
+  %363 = shl nuw nsw i64 %loop.index.23349.epil.init, 3
+  %scevgep1070 = getelementptr i8, ptr %.6.i482, i64 %363
   br label %for.body.2.endif.endif.endif.epil
 
 for.body.2.endif.endif.endif.epil:
-  %epil.iter855 = phi i64 [ %epil.iter855.next, %for.body.2.endif.endif.endif.epil ], [ 0, %for.body.2.endif.endif.endif.epil.preheader ]
-  %sunkaddr1423 = mul i64 %.3974.sroa.0.3, 8
-  %sunkaddr1424 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1423
-  %.4508.epil = load double, ptr %sunkaddr1424, align 8
-  %sunkaddr1425 = mul i64 %.4167.sroa.0.3, 8
-  %sunkaddr1426 = getelementptr i8, ptr %310, i64 %sunkaddr1425
-  %.4517.epil = load double, ptr %sunkaddr1426, align 8
-  %.6.i481.epil = fsub double %.4508.epil, %.4517.epil
-  %367 = shl nuw nsw i64 %epil.iter855, 3
-  %scevgep1062 = getelementptr i8, ptr %scevgep1061, i64 %367
-  store double %.6.i481.epil, ptr %scevgep1062, align 8
-  %epil.iter855.next = add i64 %epil.iter855, 1
-  %epil.iter855.cmp.not = icmp eq i64 %xtraiter854, %epil.iter855.next
-  br i1 %epil.iter855.cmp.not, label %for.end.2, label %for.body.2.endif.endif.endif.epil
+  %epil.iter863 = phi i64 [ %epil.iter863.next, %for.body.2.endif.endif.endif.epil ], [ 0, %for.body.2.endif.endif.endif.epil.preheader ]
+  %sunkaddr1431 = mul i64 %.4073.sroa.0.3, 8
+  %sunkaddr1432 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1431
+  %.4607.epil = load double, ptr %sunkaddr1432, align 8
+  %sunkaddr1433 = mul i64 %.4266.sroa.0.3, 8
+  %sunkaddr1434 = getelementptr i8, ptr %307, i64 %sunkaddr1433
+  %.4616.epil = load double, ptr %sunkaddr1434, align 8
+  %.6.i485.epil = fsub double %.4607.epil, %.4616.epil
+  %364 = shl nuw nsw i64 %epil.iter863, 3
+  %scevgep1071 = getelementptr i8, ptr %scevgep1070, i64 %364
+  store double %.6.i485.epil, ptr %scevgep1071, align 8
+  %epil.iter863.next = add i64 %epil.iter863, 1
+  %epil.iter863.cmp.not = icmp eq i64 %xtraiter862, %epil.iter863.next
+  br i1 %epil.iter863.cmp.not, label %for.end.2, label %for.body.2.endif.endif.endif.epil
 
 for.end.2:
   call void @llvm.lifetime.start.p0(ptr nonnull %.20.i.i)
-  call void @llvm.lifetime.start.p0(ptr nonnull %excinfo.1.i518)
-  store ptr null, ptr %excinfo.1.i518, align 8
-  tail call void @NRT_incref(ptr nonnull %.7.i.i471)
+  call void @llvm.lifetime.start.p0(ptr nonnull %excinfo.1.i522)
+  store ptr null, ptr %excinfo.1.i522, align 8
+  tail call void @NRT_incref(ptr nonnull %.7.i.i475)
   store double 0.000000e+00, ptr %.20.i.i, align 8
-  %.28.i = call i32 @n313(ptr nonnull %.20.i.i, ptr nonnull %excinfo.1.i518, ptr nonnull %.7.i.i471, ptr null, i64 %dest_shape.2.1774, i64 8, ptr readonly %.6.i478, i64 %dest_shape.2.1774, i64 8)
+  %.28.i = call i32 @n313(ptr nonnull %.20.i.i, ptr nonnull %excinfo.1.i522, ptr nonnull %.7.i.i475, ptr null, i64 %dest_shape.2.1779, i64 8, ptr readonly %.6.i482, i64 %dest_shape.2.1779, i64 8)
   %cond.i = icmp eq i32 %.28.i, 0
-  br i1 %cond.i, label %B0.endif.i485, label %B0.if.if.i482
+  br i1 %cond.i, label %B0.endif.i489, label %B0.if.if.i486
 
-B0.endif.i485:
+B0.endif.i489:
   %.38.i = load double, ptr %.20.i.i, align 8
-  tail call void @NRT_decref(ptr nonnull %.7.i.i471)
+  tail call void @NRT_decref(ptr nonnull %.7.i.i475)
   %sqrt.i = tail call double @llvm.sqrt.f64(double %.38.i)
   %abs.i = tail call double @llvm.fabs.f64(double %sqrt.i)
   %isinf.i = fcmp oeq double %.38.i, 0xFFF0000000000000
   %.53.i = select i1 %isinf.i, double 0x7FF0000000000000, double %abs.i
   br label %in7..exit
 
-B0.if.if.i482:
-  %.29.i483 = load ptr, ptr %excinfo.1.i518, align 8
+B0.if.if.i486:
+  %.29.i487 = load ptr, ptr %excinfo.1.i522, align 8
   br label %in7..exit
 
 in7..exit:
-  %.4560.0 = phi double [ %.53.i, %B0.endif.i485 ], [ 0.000000e+00, %B0.if.if.i482 ]
-  %excinfo.29.3 = phi ptr [ %excinfo.29.2, %B0.endif.i485 ], [ %.29.i483, %B0.if.if.i482 ]
-  %368 = icmp eq i32 %.28.i, 0
+  %.4659.0 = phi double [ %.53.i, %B0.endif.i489 ], [ 0.000000e+00, %B0.if.if.i486 ]
+  %excinfo.30.3 = phi ptr [ %excinfo.30.2, %B0.endif.i489 ], [ %.29.i487, %B0.if.if.i486 ]
+  %365 = icmp eq i32 %.28.i, 0
   call void @llvm.lifetime.end.p0(ptr nonnull %.20.i.i)
-  call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i518)
+  call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i522)
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i)
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i)
-  br i1 %368, label %for.end.2.endif, label %for.end.2.if.if
+  br i1 %365, label %for.end.2.endif, label %for.end.2.if.if
 
 for.body.2.endif.endif.endif:
-  %loop.index.23359 = phi i64 [ 0, %for.body.2.endif.endif.endif.preheader.new ], [ %.4546.3, %for.body.2.endif.endif.endif ]
-  %sunkaddr1427 = mul i64 %.3974.sroa.0.3, 8
-  %sunkaddr1428 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1427
-  %.4508 = load double, ptr %sunkaddr1428, align 8
-  %sunkaddr1429 = mul i64 %.4167.sroa.0.3, 8
-  %sunkaddr1430 = getelementptr i8, ptr %310, i64 %sunkaddr1429
-  %.4517 = load double, ptr %sunkaddr1430, align 8
-  %.6.i481 = fsub double %.4508, %.4517
-  %sunkaddr1431 = mul i64 %loop.index.23359, 8
-  %sunkaddr1432 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1431
-  store double %.6.i481, ptr %sunkaddr1432, align 8
-  %.4508.1 = load double, ptr %sunkaddr1428, align 8
-  %.4517.1 = load double, ptr %sunkaddr1430, align 8
-  %.6.i481.1 = fsub double %.4508.1, %.4517.1
-  %sunkaddr1433 = mul i64 %loop.index.23359, 8
-  %sunkaddr1434 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1433
-  %sunkaddr1435 = getelementptr i8, ptr %sunkaddr1434, i64 8
-  store double %.6.i481.1, ptr %sunkaddr1435, align 8
-  %.4508.2 = load double, ptr %sunkaddr1428, align 8
-  %.4517.2 = load double, ptr %sunkaddr1430, align 8
-  %.6.i481.2 = fsub double %.4508.2, %.4517.2
-  %sunkaddr1436 = mul i64 %loop.index.23359, 8
-  %sunkaddr1437 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1436
-  %sunkaddr1438 = getelementptr i8, ptr %sunkaddr1437, i64 16
-  store double %.6.i481.2, ptr %sunkaddr1438, align 8
-  %.4508.3 = load double, ptr %sunkaddr1428, align 8
-  %.4517.3 = load double, ptr %sunkaddr1430, align 8
-  %.6.i481.3 = fsub double %.4508.3, %.4517.3
-  %sunkaddr1439 = mul i64 %loop.index.23359, 8
-  %sunkaddr1440 = getelementptr i8, ptr %.6.i478, i64 %sunkaddr1439
-  %sunkaddr1441 = getelementptr i8, ptr %sunkaddr1440, i64 24
-  store double %.6.i481.3, ptr %sunkaddr1441, align 8
-  %.4546.3 = add nuw nsw i64 %loop.index.23359, 4
-  %niter859.ncmp.3 = icmp eq i64 %unroll_iter858, %.4546.3
-  br i1 %niter859.ncmp.3, label %for.end.2.loopexit815.unr-lcssa, label %for.body.2.endif.endif.endif
+  %loop.index.23349 = phi i64 [ 0, %for.body.2.endif.endif.endif.preheader.new ], [ %.4645.3, %for.body.2.endif.endif.endif ]
+  %sunkaddr1435 = mul i64 %.4073.sroa.0.3, 8
+  %sunkaddr1436 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1435
+  %.4607 = load double, ptr %sunkaddr1436, align 8
+  %sunkaddr1437 = mul i64 %.4266.sroa.0.3, 8
+  %sunkaddr1438 = getelementptr i8, ptr %307, i64 %sunkaddr1437
+  %.4616 = load double, ptr %sunkaddr1438, align 8
+  %.6.i485 = fsub double %.4607, %.4616
+  %sunkaddr1439 = mul i64 %loop.index.23349, 8
+  %sunkaddr1440 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1439
+  store double %.6.i485, ptr %sunkaddr1440, align 8
+  %.4607.1 = load double, ptr %sunkaddr1436, align 8
+  %.4616.1 = load double, ptr %sunkaddr1438, align 8
+  %.6.i485.1 = fsub double %.4607.1, %.4616.1
+  %sunkaddr1441 = mul i64 %loop.index.23349, 8
+  %sunkaddr1442 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1441
+  %sunkaddr1443 = getelementptr i8, ptr %sunkaddr1442, i64 8
+  store double %.6.i485.1, ptr %sunkaddr1443, align 8
+  %.4607.2 = load double, ptr %sunkaddr1436, align 8
+  %.4616.2 = load double, ptr %sunkaddr1438, align 8
+  %.6.i485.2 = fsub double %.4607.2, %.4616.2
+  %sunkaddr1444 = mul i64 %loop.index.23349, 8
+  %sunkaddr1445 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1444
+  %sunkaddr1446 = getelementptr i8, ptr %sunkaddr1445, i64 16
+  store double %.6.i485.2, ptr %sunkaddr1446, align 8
+  %.4607.3 = load double, ptr %sunkaddr1436, align 8
+  %.4616.3 = load double, ptr %sunkaddr1438, align 8
+  %.6.i485.3 = fsub double %.4607.3, %.4616.3
+  %sunkaddr1447 = mul i64 %loop.index.23349, 8
+  %sunkaddr1448 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1447
+  %sunkaddr1449 = getelementptr i8, ptr %sunkaddr1448, i64 24
+  store double %.6.i485.3, ptr %sunkaddr1449, align 8
+  %.4645.3 = add nuw nsw i64 %loop.index.23349, 4
+  %niter867.ncmp.3 = icmp eq i64 %unroll_iter866, %.4645.3
+  br i1 %niter867.ncmp.3, label %for.end.2.loopexit823.unr-lcssa, label %for.body.2.endif.endif.endif
 
 for.end.2.endif:
-  tail call void @NRT_decref(ptr nonnull %.7.i.i471)
-  %.4598 = tail call double @sqrt(double %.4597)
-  %.4603 = fcmp oeq double %.4598, 0.000000e+00
-  br i1 %.4603, label %for.end.3.if, label %for.end.3.endif
+  tail call void @NRT_decref(ptr nonnull %.7.i.i475)
+  %.4697 = tail call double @sqrt(double %.4696)
+  %.4702 = fcmp oeq double %.4697, 0.000000e+00
+  br i1 %.4702, label %for.end.3.if, label %for.end.3.endif
 
 for.end.2.if.if:
-  store ptr %excinfo.29.3, ptr %excinfo, align 8
+  store ptr %excinfo.30.3, ptr %excinfo, align 8
   br label %common.ret
 
 for.end.3.if:
@@ -9203,14 +9185,11 @@ for.end.3.if:
   br label %common.ret
 
 for.end.3.endif:
-  %.4610 = fdiv double %.4560.0, %.4598
-  %369 = getelementptr i8, ptr %.6.i.i.i336766, i64 %.3927
-  %.4643 = getelementptr i8, ptr %369, i64 %.4165
-  %.4644 = load i8, ptr %.4643, align 1
-  %.4647 = icmp eq i8 %.4644, 0
-  br i1 %.4647, label %B1572, label %B1520
+  %.4709 = fdiv double %.4659.0, %.4697
+  %.4714 = icmp sgt i64 %.4026, 0
+  br i1 %.4714, label %B1574, label %B1660
 
-B1660.endif:
+B1740.endif:
   tail call void @NRT_decref(ptr %arg.world.0.0)
   tail call void @NRT_decref(ptr %arg.world.1.0)
   tail call void @NRT_decref(ptr %arg.world.2.0)
@@ -9223,8 +9202,8 @@ B1660.endif:
   tail call void @NRT_decref(ptr %arg.scratch.3.0)
   tail call void @NRT_decref(ptr %arg.scratch.4.0)
   tail call void @NRT_decref(ptr %arg.scratch.5.0)
-  tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i286)
-  tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i301)
+  tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i290)
+  tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i305)
   tail call void @NRT_decref(ptr %arg.given.0.0)
   tail call void @NRT_decref(ptr %arg.given.1.0)
   tail call void @NRT_decref(ptr %arg.given.2.0)
@@ -9245,183 +9224,184 @@ B1660.endif:
   tail call void @NRT_decref(ptr %arg.given.18.0)
   tail call void @NRT_decref(ptr %arg.dreams.0)
   tail call void @NRT_decref(ptr %arg.belief.0)
-  %.51103521.not = icmp slt i64 %.2019.fca.5.0.load.fr641, 2
-  br i1 %.51103521.not, label %B1910, label %B1706.lr.ph
+  tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i336766770)
+  %.52023511.not = icmp slt i64 %.2019.fca.5.0.load.fr645, 2
+  br i1 %.52023511.not, label %B1974, label %B1786.lr.ph
 
-B1706.lr.ph:
-  %const1210 = bitcast i64 9223372036854775806 to i64
-  %.5637 = sitofp i64 %.1859.fca.5.1.load.fr to double
-  %const_mat1202 = add i64 %const, 4
-  %370 = add i64 %.1859.fca.5.1.load.fr, %const_mat1202
-  %.5467 = shl nsw i64 %.1859.fca.5.1.load.fr, 3
-  %xtraiter878 = and i64 %.1859.fca.5.1.load.fr, 3
-  %const_mat1211 = add i64 %const1210, -2
-  %unroll_iter882 = and i64 %.1859.fca.5.1.load.fr, %const_mat1211
+B1786.lr.ph:
+  %const1219 = bitcast i64 9223372036854775806 to i64
+  %.5679 = sitofp i64 %.1859.fca.5.1.load.fr to double
+  %const_mat1211 = add i64 %const, 4
+  %366 = add i64 %.1859.fca.5.1.load.fr, %const_mat1211
+  %.5509 = shl nsw i64 %.1859.fca.5.1.load.fr, 3
+  %xtraiter886 = and i64 %.1859.fca.5.1.load.fr, 3
+  %const_mat1220 = add i64 %const1219, -2
+  %unroll_iter890 = and i64 %.1859.fca.5.1.load.fr, %const_mat1220
   %scevgep = getelementptr i8, ptr %.6.i.i.i, i64 24
-  %371 = shl i64 %.1859.fca.5.1.load.fr, 3
-  %scevgep923 = getelementptr i8, ptr %.6.i.i.i, i64 %371
-  br label %B1706
+  %367 = shl i64 %.1859.fca.5.1.load.fr, 3
+  %scevgep932 = getelementptr i8, ptr %.6.i.i.i, i64 %367
+  br label %B128.i282
 
-B1724.endif.endif.endif.endif.if:
+B1786.endif.endif.endif.endif.if:
   store ptr @n81, ptr %excinfo, align 8
   br label %common.ret
 
-B1724.endif.endif.endif.endif.endif:
-  %.7.i.i507 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.5467, i32 32)
-  %.8.i.i508 = icmp eq ptr %.7.i.i507, null
-  br i1 %.8.i.i508, label %B1724.endif.endif.endif.endif.endif.if.if, label %B1724.endif.endif.endif.endif.endif.endif
+B1786.endif.endif.endif.endif.endif:
+  %.7.i.i511 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.5509, i32 32)
+  %.8.i.i512 = icmp eq ptr %.7.i.i511, null
+  br i1 %.8.i.i512, label %B1786.endif.endif.endif.endif.endif.if.if, label %B1786.endif.endif.endif.endif.endif.endif
 
-B1724.endif.endif.endif.endif.endif.endif:
-  %372 = icmp sgt i64 %.1859.fca.5.1.load.fr, 0
-  %.5.i513 = getelementptr i8, ptr %.7.i.i507, i64 24
-  %.6.i514 = load ptr, ptr %.5.i513, align 8
-  br i1 %372, label %for.body.4.lr.ph, label %for.end.4
+B1786.endif.endif.endif.endif.endif.endif:
+  %368 = icmp sgt i64 %.1859.fca.5.1.load.fr, 0
+  %.5.i517 = getelementptr i8, ptr %.7.i.i511, i64 24
+  %.6.i518 = load ptr, ptr %.5.i517, align 8
+  br i1 %368, label %for.body.4.lr.ph, label %for.end.4
 
 for.body.4.lr.ph:
-  %373 = icmp ugt i64 %.1859.fca.5.1.load.fr, 1
-  br i1 %373, label %for.body.4.endif.endif.endif.us.preheader, label %for.body.4.endif.endif.endif
+  %369 = icmp ugt i64 %.1859.fca.5.1.load.fr, 1
+  br i1 %369, label %for.body.4.endif.endif.endif.us.preheader, label %for.body.4.endif.endif.endif
 
 for.body.4.endif.endif.endif.us.preheader:
-  %374 = icmp ult i64 %.1859.fca.5.1.load.fr, 4
-  br i1 %374, label %for.body.4.endif.endif.endif.us.epil.preheader, label %for.body.4.endif.endif.endif.us.preheader890
+  %370 = icmp ult i64 %.1859.fca.5.1.load.fr, 4
+  br i1 %370, label %for.body.4.endif.endif.endif.us.epil.preheader, label %for.body.4.endif.endif.endif.us.preheader899
 
-for.body.4.endif.endif.endif.us.preheader890:
-  %scevgep905 = getelementptr i8, ptr %scevgep, i64 %lsr.iv
+for.body.4.endif.endif.endif.us.preheader899:
+  %scevgep914 = getelementptr i8, ptr %scevgep, i64 %lsr.iv
   br label %for.body.4.endif.endif.endif.us
 
 for.body.4.endif.endif.endif.us:
-  %loop.index.43499.us = phi i64 [ %.5586.us.3, %for.body.4.endif.endif.endif.us ], [ 0, %for.body.4.endif.endif.endif.us.preheader890 ]
-  %375 = shl i64 %loop.index.43499.us, 3
-  %scevgep903 = getelementptr i8, ptr %scevgep, i64 %375
-  %scevgep904 = getelementptr i8, ptr %scevgep903, i64 -24
-  %.55483148.us = load double, ptr %scevgep904, align 8
-  %scevgep911 = getelementptr i8, ptr %scevgep905, i64 %375
-  %scevgep912 = getelementptr i8, ptr %scevgep911, i64 -24
-  %.5557.us = load double, ptr %scevgep912, align 8
-  %.6.i515 = fsub double %.55483148.us, %.5557.us
-  %sunkaddr1442 = mul i64 %loop.index.43499.us, 8
-  %sunkaddr1443 = getelementptr i8, ptr %.6.i514, i64 %sunkaddr1442
-  store double %.6.i515, ptr %sunkaddr1443, align 8
-  %376 = shl i64 %loop.index.43499.us, 3
-  %scevgep901 = getelementptr i8, ptr %scevgep, i64 %376
-  %scevgep902 = getelementptr i8, ptr %scevgep901, i64 -16
-  %.55483148.us.1 = load double, ptr %scevgep902, align 8
-  %scevgep909 = getelementptr i8, ptr %scevgep905, i64 %376
-  %scevgep910 = getelementptr i8, ptr %scevgep909, i64 -16
-  %.5557.us.1 = load double, ptr %scevgep910, align 8
-  %.6.i515.1 = fsub double %.55483148.us.1, %.5557.us.1
-  %sunkaddr1444 = mul i64 %loop.index.43499.us, 8
-  %sunkaddr1445 = getelementptr i8, ptr %.6.i514, i64 %sunkaddr1444
-  %sunkaddr1446 = getelementptr i8, ptr %sunkaddr1445, i64 8
-  store double %.6.i515.1, ptr %sunkaddr1446, align 8
-  %377 = shl i64 %loop.index.43499.us, 3
-  %scevgep899 = getelementptr i8, ptr %scevgep, i64 %377
-  %scevgep900 = getelementptr i8, ptr %scevgep899, i64 -8
-  %.55483148.us.2 = load double, ptr %scevgep900, align 8
-  %scevgep907 = getelementptr i8, ptr %scevgep905, i64 %377
-  %scevgep908 = getelementptr i8, ptr %scevgep907, i64 -8
-  %.5557.us.2 = load double, ptr %scevgep908, align 8
-  %.6.i515.2 = fsub double %.55483148.us.2, %.5557.us.2
-  %sunkaddr1447 = mul i64 %loop.index.43499.us, 8
-  %sunkaddr1448 = getelementptr i8, ptr %.6.i514, i64 %sunkaddr1447
-  %sunkaddr1449 = getelementptr i8, ptr %sunkaddr1448, i64 16
-  store double %.6.i515.2, ptr %sunkaddr1449, align 8
-  %378 = shl i64 %loop.index.43499.us, 3
-  %scevgep898 = getelementptr i8, ptr %scevgep, i64 %378
-  %.55483148.us.3 = load double, ptr %scevgep898, align 8
-  %scevgep906 = getelementptr i8, ptr %scevgep905, i64 %378
-  %.5557.us.3 = load double, ptr %scevgep906, align 8
-  %.6.i515.3 = fsub double %.55483148.us.3, %.5557.us.3
-  %sunkaddr1450 = mul i64 %loop.index.43499.us, 8
-  %sunkaddr1451 = getelementptr i8, ptr %.6.i514, i64 %sunkaddr1450
-  %sunkaddr1452 = getelementptr i8, ptr %sunkaddr1451, i64 24
-  store double %.6.i515.3, ptr %sunkaddr1452, align 8
-  %.5586.us.3 = add nuw nsw i64 %loop.index.43499.us, 4
-  %niter883.ncmp.3 = icmp eq i64 %unroll_iter882, %.5586.us.3
-  br i1 %niter883.ncmp.3, label %for.end.4.loopexit.unr-lcssa, label %for.body.4.endif.endif.endif.us
+  %loop.index.43489.us = phi i64 [ %.5628.us.3, %for.body.4.endif.endif.endif.us ], [ 0, %for.body.4.endif.endif.endif.us.preheader899 ]
+  %371 = shl i64 %loop.index.43489.us, 3
+  %scevgep912 = getelementptr i8, ptr %scevgep, i64 %371
+  %scevgep913 = getelementptr i8, ptr %scevgep912, i64 -24
+  %.55903138.us = load double, ptr %scevgep913, align 8
+  %scevgep920 = getelementptr i8, ptr %scevgep914, i64 %371
+  %scevgep921 = getelementptr i8, ptr %scevgep920, i64 -24
+  %.5599.us = load double, ptr %scevgep921, align 8
+  %.6.i519 = fsub double %.55903138.us, %.5599.us
+  %sunkaddr1450 = mul i64 %loop.index.43489.us, 8
+  %sunkaddr1451 = getelementptr i8, ptr %.6.i518, i64 %sunkaddr1450
+  store double %.6.i519, ptr %sunkaddr1451, align 8
+  %372 = shl i64 %loop.index.43489.us, 3
+  %scevgep910 = getelementptr i8, ptr %scevgep, i64 %372
+  %scevgep911 = getelementptr i8, ptr %scevgep910, i64 -16
+  %.55903138.us.1 = load double, ptr %scevgep911, align 8
+  %scevgep918 = getelementptr i8, ptr %scevgep914, i64 %372
+  %scevgep919 = getelementptr i8, ptr %scevgep918, i64 -16
+  %.5599.us.1 = load double, ptr %scevgep919, align 8
+  %.6.i519.1 = fsub double %.55903138.us.1, %.5599.us.1
+  %sunkaddr1452 = mul i64 %loop.index.43489.us, 8
+  %sunkaddr1453 = getelementptr i8, ptr %.6.i518, i64 %sunkaddr1452
+  %sunkaddr1454 = getelementptr i8, ptr %sunkaddr1453, i64 8
+  store double %.6.i519.1, ptr %sunkaddr1454, align 8
+  %373 = shl i64 %loop.index.43489.us, 3
+  %scevgep908 = getelementptr i8, ptr %scevgep, i64 %373
+  %scevgep909 = getelementptr i8, ptr %scevgep908, i64 -8
+  %.55903138.us.2 = load double, ptr %scevgep909, align 8
+  %scevgep916 = getelementptr i8, ptr %scevgep914, i64 %373
+  %scevgep917 = getelementptr i8, ptr %scevgep916, i64 -8
+  %.5599.us.2 = load double, ptr %scevgep917, align 8
+  %.6.i519.2 = fsub double %.55903138.us.2, %.5599.us.2
+  %sunkaddr1455 = mul i64 %loop.index.43489.us, 8
+  %sunkaddr1456 = getelementptr i8, ptr %.6.i518, i64 %sunkaddr1455
+  %sunkaddr1457 = getelementptr i8, ptr %sunkaddr1456, i64 16
+  store double %.6.i519.2, ptr %sunkaddr1457, align 8
+  %374 = shl i64 %loop.index.43489.us, 3
+  %scevgep907 = getelementptr i8, ptr %scevgep, i64 %374
+  %.55903138.us.3 = load double, ptr %scevgep907, align 8
+  %scevgep915 = getelementptr i8, ptr %scevgep914, i64 %374
+  %.5599.us.3 = load double, ptr %scevgep915, align 8
+  %.6.i519.3 = fsub double %.55903138.us.3, %.5599.us.3
+  %sunkaddr1458 = mul i64 %loop.index.43489.us, 8
+  %sunkaddr1459 = getelementptr i8, ptr %.6.i518, i64 %sunkaddr1458
+  %sunkaddr1460 = getelementptr i8, ptr %sunkaddr1459, i64 24
+  store double %.6.i519.3, ptr %sunkaddr1460, align 8
+  %.5628.us.3 = add nuw nsw i64 %loop.index.43489.us, 4
+  %niter891.ncmp.3 = icmp eq i64 %unroll_iter890, %.5628.us.3
+  br i1 %niter891.ncmp.3, label %for.end.4.loopexit.unr-lcssa, label %for.body.4.endif.endif.endif.us
 
-B1724.endif.endif.endif.endif.endif.if.if:
+B1786.endif.endif.endif.endif.endif.if.if:
   store ptr @n165, ptr %excinfo, align 8
   br label %common.ret
 
 for.end.4.loopexit.unr-lcssa:
-  %379 = icmp eq i64 %xtraiter878, 0
-  br i1 %379, label %for.end.4, label %for.body.4.endif.endif.endif.us.epil.preheader
+  %375 = icmp eq i64 %xtraiter886, 0
+  br i1 %375, label %for.end.4, label %for.body.4.endif.endif.endif.us.epil.preheader
 
 for.body.4.endif.endif.endif.us.epil.preheader:
-  %loop.index.43499.us.epil.init = phi i64 [ 0, %for.body.4.endif.endif.endif.us.preheader ], [ %.5586.us.3, %for.end.4.loopexit.unr-lcssa ]
-  %380 = shl i64 %loop.index.43499.us.epil.init, 3
-  %scevgep921 = getelementptr i8, ptr %.6.i514, i64 %380
-  %scevgep926 = getelementptr i8, ptr %lsr.iv924, i64 %380
-  %scevgep928 = getelementptr i8, ptr %.6.i.i.i, i64 %380
+  %loop.index.43489.us.epil.init = phi i64 [ 0, %for.body.4.endif.endif.endif.us.preheader ], [ %.5628.us.3, %for.end.4.loopexit.unr-lcssa ]
+  %376 = shl i64 %loop.index.43489.us.epil.init, 3
+  %scevgep930 = getelementptr i8, ptr %.6.i518, i64 %376
+  %scevgep935 = getelementptr i8, ptr %lsr.iv933, i64 %376
+  %scevgep937 = getelementptr i8, ptr %.6.i.i.i, i64 %376
   br label %for.body.4.endif.endif.endif.us.epil
 
 for.body.4.endif.endif.endif.us.epil:
-  %epil.iter879 = phi i64 [ %epil.iter879.next, %for.body.4.endif.endif.endif.us.epil ], [ 0, %for.body.4.endif.endif.endif.us.epil.preheader ]
-  %381 = shl nuw nsw i64 %epil.iter879, 3
-  %scevgep929 = getelementptr i8, ptr %scevgep928, i64 %381
-  %.55483148.us.epil = load double, ptr %scevgep929, align 8
-  %382 = shl nuw nsw i64 %epil.iter879, 3
-  %scevgep927 = getelementptr i8, ptr %scevgep926, i64 %382
-  %.5557.us.epil = load double, ptr %scevgep927, align 8
-  %.6.i515.epil = fsub double %.55483148.us.epil, %.5557.us.epil
-  %383 = shl nuw nsw i64 %epil.iter879, 3
-  %scevgep922 = getelementptr i8, ptr %scevgep921, i64 %383
-  store double %.6.i515.epil, ptr %scevgep922, align 8
-  %epil.iter879.next = add i64 %epil.iter879, 1
-  %epil.iter879.cmp.not = icmp eq i64 %xtraiter878, %epil.iter879.next
-  br i1 %epil.iter879.cmp.not, label %for.end.4, label %for.body.4.endif.endif.endif.us.epil
+  %epil.iter887 = phi i64 [ %epil.iter887.next, %for.body.4.endif.endif.endif.us.epil ], [ 0, %for.body.4.endif.endif.endif.us.epil.preheader ]
+  %377 = shl nuw nsw i64 %epil.iter887, 3
+  %scevgep938 = getelementptr i8, ptr %scevgep937, i64 %377
+  %.55903138.us.epil = load double, ptr %scevgep938, align 8
+  %378 = shl nuw nsw i64 %epil.iter887, 3
+  %scevgep936 = getelementptr i8, ptr %scevgep935, i64 %378
+  %.5599.us.epil = load double, ptr %scevgep936, align 8
+  %.6.i519.epil = fsub double %.55903138.us.epil, %.5599.us.epil
+  %379 = shl nuw nsw i64 %epil.iter887, 3
+  %scevgep931 = getelementptr i8, ptr %scevgep930, i64 %379
+  store double %.6.i519.epil, ptr %scevgep931, align 8
+  %epil.iter887.next = add i64 %epil.iter887, 1
+  %epil.iter887.cmp.not = icmp eq i64 %xtraiter886, %epil.iter887.next
+  br i1 %epil.iter887.cmp.not, label %for.end.4, label %for.body.4.endif.endif.endif.us.epil
 
 for.end.4:
   call void @llvm.lifetime.start.p0(ptr nonnull %.20.i.i)
-  call void @llvm.lifetime.start.p0(ptr nonnull %excinfo.1.i518)
-  store ptr null, ptr %excinfo.1.i518, align 8
-  tail call void @NRT_incref(ptr nonnull %.7.i.i507)
+  call void @llvm.lifetime.start.p0(ptr nonnull %excinfo.1.i522)
+  store ptr null, ptr %excinfo.1.i522, align 8
+  tail call void @NRT_incref(ptr nonnull %.7.i.i511)
   store double 0.000000e+00, ptr %.20.i.i, align 8
-  %.28.i519 = call i32 @n313(ptr nonnull %.20.i.i, ptr nonnull %excinfo.1.i518, ptr nonnull %.7.i.i507, ptr null, i64 %.1859.fca.5.1.load.fr, i64 8, ptr readonly %.6.i514, i64 %.1859.fca.5.1.load.fr, i64 8)
-  %cond.i520 = icmp eq i32 %.28.i519, 0
-  br i1 %cond.i520, label %B0.endif.i524, label %B0.if.if.i521
+  %.28.i523 = call i32 @n313(ptr nonnull %.20.i.i, ptr nonnull %excinfo.1.i522, ptr nonnull %.7.i.i511, ptr null, i64 %.1859.fca.5.1.load.fr, i64 8, ptr readonly %.6.i518, i64 %.1859.fca.5.1.load.fr, i64 8)
+  %cond.i524 = icmp eq i32 %.28.i523, 0
+  br i1 %cond.i524, label %B0.endif.i528, label %B0.if.if.i525
 
-B0.endif.i524:
-  %.38.i525 = load double, ptr %.20.i.i, align 8
-  tail call void @NRT_decref(ptr nonnull %.7.i.i507)
-  %sqrt.i526 = tail call double @llvm.sqrt.f64(double %.38.i525)
-  %abs.i527 = tail call double @llvm.fabs.f64(double %sqrt.i526)
-  %isinf.i528 = fcmp oeq double %.38.i525, 0xFFF0000000000000
-  %.53.i529 = select i1 %isinf.i528, double 0x7FF0000000000000, double %abs.i527
-  br label %in7..exit530
+B0.endif.i528:
+  %.38.i529 = load double, ptr %.20.i.i, align 8
+  tail call void @NRT_decref(ptr nonnull %.7.i.i511)
+  %sqrt.i530 = tail call double @llvm.sqrt.f64(double %.38.i529)
+  %abs.i531 = tail call double @llvm.fabs.f64(double %sqrt.i530)
+  %isinf.i532 = fcmp oeq double %.38.i529, 0xFFF0000000000000
+  %.53.i533 = select i1 %isinf.i532, double 0x7FF0000000000000, double %abs.i531
+  br label %in7..exit534
 
-B0.if.if.i521:
-  %.29.i522 = load ptr, ptr %excinfo.1.i518, align 8
-  br label %in7..exit530
+B0.if.if.i525:
+  %.29.i526 = load ptr, ptr %excinfo.1.i522, align 8
+  br label %in7..exit534
 
-in7..exit530:
-  %.5600.0 = phi double [ %.53.i529, %B0.endif.i524 ], [ 0.000000e+00, %B0.if.if.i521 ]
-  %excinfo.35.2 = phi ptr [ %excinfo.35.0, %B0.endif.i524 ], [ %.29.i522, %B0.if.if.i521 ]
-  %384 = icmp eq i32 %.28.i519, 0
+in7..exit534:
+  %.5642.0 = phi double [ %.53.i533, %B0.endif.i528 ], [ 0.000000e+00, %B0.if.if.i525 ]
+  %excinfo.36.1 = phi ptr [ %excinfo.36.0, %B0.endif.i528 ], [ %.29.i526, %B0.if.if.i525 ]
+  %380 = icmp eq i32 %.28.i523, 0
   call void @llvm.lifetime.end.p0(ptr nonnull %.20.i.i)
-  call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i518)
+  call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i522)
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i)
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i)
-  br i1 %384, label %for.end.4.endif, label %for.end.4.if.if
+  br i1 %380, label %for.end.4.endif, label %for.end.4.if.if
 
 for.body.4.endif.endif.endif:
-  %.55483148 = load double, ptr %.6.i.i.i, align 8
-  %sunkaddr1453 = mul i64 %.5326, 8
-  %sunkaddr1454 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1453
-  %.5557 = load double, ptr %sunkaddr1454, align 8
-  %.6.i516 = fsub double %.55483148, %.5557
-  store double %.6.i516, ptr %.6.i514, align 8
+  %.55903138 = load double, ptr %.6.i.i.i, align 8
+  %sunkaddr1461 = mul i64 %.5368, 8
+  %sunkaddr1462 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1461
+  %.5599 = load double, ptr %sunkaddr1462, align 8
+  %.6.i520 = fsub double %.55903138, %.5599
+  store double %.6.i520, ptr %.6.i518, align 8
   br label %for.end.4
 
 for.end.4.endif:
-  tail call void @NRT_decref(ptr nonnull %.7.i.i507)
-  %.5638 = tail call double @sqrt(double %.5637)
-  %.5643 = fcmp oeq double %.5638, 0.000000e+00
-  br i1 %.5643, label %for.end.5.if, label %for.end.5.endif
+  tail call void @NRT_decref(ptr nonnull %.7.i.i511)
+  %.5680 = tail call double @sqrt(double %.5679)
+  %.5685 = fcmp oeq double %.5680, 0.000000e+00
+  br i1 %.5685, label %for.end.5.if, label %for.end.5.endif
 
 for.end.4.if.if:
-  store ptr %excinfo.35.2, ptr %excinfo, align 8
+  store ptr %excinfo.36.1, ptr %excinfo, align 8
   br label %common.ret
 
 for.end.5.if:
@@ -9429,13 +9409,19 @@ for.end.5.if:
   br label %common.ret
 
 for.end.5.endif:
-  %.5650 = fdiv double %.5600.0, %.5638
-  %385 = getelementptr double, ptr %.6.i.i.i321, i64 %.511635113522
-  %.5684 = load double, ptr %385, align 8
-  %.5687 = fmul double %arg.where.3, %.5650
-  %.5688 = fsub double %.5684, %.5687
-  %.5690 = fcmp ogt double %.5688, %most.2.03525
-  br i1 %.5690, label %B1872, label %B1908
+  %.5692 = fdiv double %.5642.0, %.5680
+  %381 = getelementptr double, ptr %.6.i.i.i325, i64 %.520835013512
+  %.5726 = load double, ptr %381, align 8
+  %.5729 = fmul double %arg.where.3, %.5692
+  %.5730 = fsub double %.5726, %.5729
+  %.5732 = fcmp ogt double %.5730, %gained.2.03515
+  %best.3.1 = select i1 %.5732, i64 %.520835013512, i64 %best.2.03514
+  %gained.3.1 = select i1 %.5732, double %.5730, double %gained.2.03515
+  %error.3.1 = select i1 %.5732, double %.5692, double %error.2.03516
+  %lsr.iv.next = add i64 %lsr.iv, %367
+  %scevgep934 = getelementptr i8, ptr %lsr.iv933, i64 %367
+  %exitcond3775.not = icmp eq i64 %.5215, %.2019.fca.5.0.load.fr645
+  br i1 %exitcond3775.not, label %B1974, label %B128.i282
 }
 
 declare i64 @llvm.smin.i64(i64, i64) #2
@@ -9465,12 +9451,12 @@ B120.lr.ph:
   %4 = shl i64 %arg.out.0.5.0, 3
   %5 = tail call i64 @llvm.smax.i64(i64 %arg.where.1, i64 72)
   %.11.i = add nsw i64 %5, -72
-  %.11.i77 = tail call i64 @llvm.smin.i64(i64 %arg.worlds.0.0.5.1, i64 %.690)
-  %.1383.i = sub i64 %.11.i77, %.11.i
-  %invariant.gep86 = getelementptr i64, ptr %arg.worlds.1.1.4, i64 %arg.action.0
-  %invariant.gep88 = getelementptr i64, ptr %arg.given.14.4, i64 %.531
-  %invariant.gep90 = getelementptr double, ptr %arg.worlds.1.5.4, i64 %arg.action.0
-  %invariant.gep92 = getelementptr double, ptr %arg.given.2.4, i64 %arg.action.1
+  %.11.i76 = tail call i64 @llvm.smin.i64(i64 %arg.worlds.0.0.5.1, i64 %.690)
+  %.1383.i = sub i64 %.11.i76, %.11.i
+  %invariant.gep85 = getelementptr i64, ptr %arg.worlds.1.1.4, i64 %arg.action.0
+  %invariant.gep87 = getelementptr i64, ptr %arg.given.14.4, i64 %.531
+  %invariant.gep89 = getelementptr double, ptr %arg.worlds.1.5.4, i64 %arg.action.0
+  %invariant.gep91 = getelementptr double, ptr %arg.given.2.4, i64 %arg.action.1
   %..336.i = tail call i64 @llvm.smax.i64(i64 %.1383.i, i64 0)
   %gep1183.2.idx.i = shl i64 %arg.worlds.0.1.5.1, 4
   %gep1186.2.idx.i = shl i64 %arg.worlds.1.1.5.1, 4
@@ -9483,7 +9469,7 @@ B120.lr.ph:
   %6 = shl i64 %arg.worlds.1.0.5.1, 3
   %7 = shl i64 %arg.worlds.0.0.5.1, 3
   %invariant.gep = getelementptr i64, ptr %arg.worlds.0.0.4, i64 %.11.i
-  %invariant.gep84 = getelementptr i64, ptr %arg.worlds.1.0.4, i64 %.11.i
+  %invariant.gep83 = getelementptr i64, ptr %arg.worlds.1.0.4, i64 %.11.i
   %scevgep28.i = getelementptr i8, ptr %arg.worlds.1.5.4, i64 %gep1196.2.idx.i
   %8 = shl i64 %arg.worlds.1.5.5.1, 3
   %scevgep30.i = getelementptr i8, ptr %arg.worlds.1.5.4, i64 %8
@@ -9507,7 +9493,7 @@ B120.lr.ph:
   %sunkaddr70.i = shl i64 %arg.worlds.1.2.5.1, 3
   %14 = getelementptr i64, ptr %arg.worlds.0.3.4, i64 %arg.worlds.0.3.5.1
   %15 = getelementptr i64, ptr %arg.worlds.1.3.4, i64 %arg.worlds.1.3.5.1
-  %reass.sub = sub i64 %.11.i77, %5
+  %reass.sub = sub i64 %.11.i76, %5
   %.reass = add i64 %reass.sub, 73
   %16 = shl i64 %arg.worlds.0.4.5.0, 3
   %17 = shl i64 %arg.worlds.1.4.5.0, 3
@@ -9559,19 +9545,19 @@ B120.lr.ph:
   %.1571.i = mul i64 %.1551.i, %arg.worlds.1.0.5.1
   %35 = getelementptr i64, ptr %arg.worlds.1.0.4, i64 %.1571.i
   %36 = getelementptr i64, ptr %arg.given.0.4, i64 %.595.i.i
-  %gep87 = getelementptr i8, ptr %invariant.gep86, i64 %gep1186.3.idx.i
+  %gep86 = getelementptr i8, ptr %invariant.gep85, i64 %gep1186.3.idx.i
   %.2172.i = select i1 %.365.i.i, i64 %arg.given.14.5.1, i64 0
   %.2173.i = add i64 %arg.given.14.5.1, %arg.action.0
   %.21983421.i = add i64 %.2173.i, %.2172.i
   %.2203.i = mul i64 %.21983421.i, %arg.given.14.5.2
-  %gep89 = getelementptr i64, ptr %invariant.gep88, i64 %.2203.i
-  %gep91 = getelementptr i8, ptr %invariant.gep90, i64 %gep1196.2.idx.i
+  %gep88 = getelementptr i64, ptr %invariant.gep87, i64 %.2203.i
+  %gep90 = getelementptr i8, ptr %invariant.gep89, i64 %gep1196.2.idx.i
   %.2267.i = sitofp i64 %arg.where.1 to double
   %37 = getelementptr double, ptr %arg.worlds.1.4.4, i64 %arg.where.1
   %.2715.i = select i1 %.365.i.i, i64 %arg.given.2.5.0, i64 0
   %.2716.i = add i64 %.2715.i, %arg.action.0
   %.2736.i = mul i64 %.2716.i, %arg.given.2.5.1
-  %gep93 = getelementptr double, ptr %invariant.gep92, i64 %.2736.i
+  %gep92 = getelementptr double, ptr %invariant.gep91, i64 %.2736.i
   %.394.i = sub i64 %arg.where.2, %arg.where.1
   %scevgep2.i.i = getelementptr i8, ptr %arg.given.4.4, i64 8
   %38 = shl i64 %arg.given.4.5.1, 3
@@ -9593,7 +9579,7 @@ B120.lr.ph:
   %.501.i.i.i.i = icmp slt i64 %arg.worlds.1.0.5.1, 0
   %.502.i.i.i.i = select i1 %.501.i.i.i.i, i64 %arg.given.5.5.1, i64 0
   %.612.i.i.i.i = select i1 %.501.i.i.i.i, i64 %arg.given.17.5.1, i64 0
-  %scevgep274.i.i = getelementptr i8, ptr %arg.worlds.1.3.4, i64 %21
+  %scevgep296.i.i = getelementptr i8, ptr %arg.worlds.1.3.4, i64 %21
   %49 = add i64 %17, 8
   %50 = shl i64 %arg.given.5.5.1, 3
   %51 = add i64 %50, 8
@@ -9604,16 +9590,16 @@ B120.lr.ph:
   %55 = shl i64 %arg.beliefs.1.5.1, 3
   %unroll_iter.i.i.i = and i64 %arg.worlds.1.5.5.1, %const
   %56 = shl i64 %arg.where.1, 3
-  %scevgep67.i17 = getelementptr i8, ptr %scevgep274.i.i, i64 %56
-  %invariant.gep94 = getelementptr i8, ptr %arg.dreams.4, i64 %56
-  %scevgep91.i = getelementptr i8, ptr %arg.given.17.4, i64 %56
-  %scevgep101.i = getelementptr i8, ptr %arg.given.5.4, i64 %56
+  %scevgep66.i17 = getelementptr i8, ptr %scevgep296.i.i, i64 %56
+  %invariant.gep93 = getelementptr i8, ptr %arg.dreams.4, i64 %56
+  %scevgep90.i = getelementptr i8, ptr %arg.given.17.4, i64 %56
+  %scevgep100.i = getelementptr i8, ptr %arg.given.5.4, i64 %56
   %57 = icmp slt i64 %arg.worlds.1.0.5.0, 1
-  %sunkaddr207.i = or i64 %8, 8
+  %sunkaddr206.i = or i64 %8, 8
   %.896.i = icmp ne i64 %arg.where.2, %arg.worlds.1.0.5.1
-  %or.cond.i = select i1 %.896.i, i1 true, i1 %57
-  %unroll_iter.i.i23 = and i64 %arg.worlds.1.0.5.0, %const
-  %scevgep.i13.i = getelementptr i8, ptr %arg.worlds.1.1.4, i64 8
+  %or.cond30.i = select i1 %.896.i, i1 true, i1 %57
+  %unroll_iter.i.i32 = and i64 %arg.worlds.1.0.5.0, %const
+  %scevgep.i14.i = getelementptr i8, ptr %arg.worlds.1.1.4, i64 8
   %58 = shl i64 %arg.given.4.5.1, 4
   %.777.i = icmp slt i64 %arg.where.2, 0
   %59 = select i1 %.777.i, i64 %52, i64 0
@@ -9622,60 +9608,60 @@ B120.lr.ph:
   %62 = add nsw i64 %unroll_iter.i, -2
   %63 = lshr i64 %62, 1
   %64 = add nuw i64 %63, 1
-  %unroll_iter105 = and i64 %arg.beliefs.0.5.1, %const
-  %scevgep124 = getelementptr i8, ptr %arg.worlds.1.2.4, i64 %sunkaddr70.i
-  %scevgep130 = getelementptr i8, ptr %arg.worlds.0.2.4, i64 %sunkaddr.i
-  %scevgep153 = getelementptr i8, ptr %arg.beliefs.0.4, i64 8
-  %scevgep160 = getelementptr i8, ptr %arg.beliefs.1.4, i64 8
+  %unroll_iter104 = and i64 %arg.beliefs.0.5.1, %const
+  %scevgep123 = getelementptr i8, ptr %arg.worlds.1.2.4, i64 %sunkaddr70.i
+  %scevgep129 = getelementptr i8, ptr %arg.worlds.0.2.4, i64 %sunkaddr.i
+  %scevgep152 = getelementptr i8, ptr %arg.beliefs.0.4, i64 8
+  %scevgep159 = getelementptr i8, ptr %arg.beliefs.1.4, i64 8
   %65 = getelementptr i8, ptr %arg.beliefs.1.4, i64 %55
   %66 = lshr i64 %arg.worlds.1.0.5.0, 1
   %67 = and i64 %66, 4611686018427387903
-  %factor.op.mul = mul i64 %unroll_iter.i.i23, %arg.given.4.5.1
+  %factor.op.mul = mul i64 %unroll_iter.i.i32, %arg.given.4.5.1
   %68 = shl i64 %arg.worlds.1.3.5.1, 3
-  %sunkaddr225 = select i1 %.379.i.i, i64 %68, i64 0
-  %sunkaddr259 = select i1 %.365.i.i, i64 %10, i64 0
+  %sunkaddr224 = select i1 %.379.i.i, i64 %68, i64 0
+  %sunkaddr258 = select i1 %.365.i.i, i64 %10, i64 0
   %69 = shl i64 %arg.given.14.5.2, 3
-  %sunkaddr267 = select i1 %.1138, i64 %69, i64 0
-  %sunkaddr269 = select i1 %.365.i.i, i64 %8, i64 0
-  %sunkaddr285 = select i1 %.379.i.i, i64 %17, i64 0
+  %sunkaddr266 = select i1 %.1138, i64 %69, i64 0
+  %sunkaddr268 = select i1 %.365.i.i, i64 %8, i64 0
+  %sunkaddr284 = select i1 %.379.i.i, i64 %17, i64 0
   %70 = shl i64 %arg.given.2.5.1, 3
-  %sunkaddr274 = select i1 %.368.i.i, i64 %70, i64 0
-  %sunkaddr288 = shl i64 %arg.beliefs.0.5.1, 3
-  %71 = add nsw i64 %unroll_iter105, -2
+  %sunkaddr273 = select i1 %.368.i.i, i64 %70, i64 0
+  %sunkaddr287 = shl i64 %arg.beliefs.0.5.1, 3
+  %71 = add nsw i64 %unroll_iter104, -2
   %72 = lshr i64 %71, 1
   %73 = add nuw i64 %72, 1
   %unroll_iter30 = and i64 %73, -2
   %74 = lshr i64 %64, 1
   %75 = mul nsw i64 %74, -2
   %scevgep59 = getelementptr i8, ptr %arg.beliefs.1.4, i64 %55
-  %scevgep67 = getelementptr i8, ptr %arg.beliefs.0.4, i64 %sunkaddr288
+  %scevgep67 = getelementptr i8, ptr %arg.beliefs.0.4, i64 %sunkaddr287
   %76 = shl nuw nsw i64 %67, 1
   %77 = add i64 %61, %60
   %78 = add i64 %59, %60
   br label %B120.endif.endif
 
 B74.i:
-  %sunkaddr133 = getelementptr i8, ptr %arg.given.6.4, i64 16
-  %.342.i.i = load i64, ptr %sunkaddr133, align 8
+  %sunkaddr136 = getelementptr i8, ptr %arg.given.6.4, i64 16
+  %.342.i.i = load i64, ptr %sunkaddr136, align 8
   %.344.i.i = add nsw i64 %.342.i.i, %arg.where.1
-  %sunkaddr134 = getelementptr inbounds i8, ptr %18, i64 %sunkaddr225
-  %.403.i.i = load i64, ptr %sunkaddr134, align 8
+  %sunkaddr137 = getelementptr inbounds i8, ptr %18, i64 %sunkaddr224
+  %.403.i.i = load i64, ptr %sunkaddr137, align 8
   %.433.i.i = load i64, ptr %arg.given.6.4, align 8
   %.434.not.i.i = icmp slt i64 %.403.i.i, %.433.i.i
   br i1 %.434.not.i.i, label %B126.i.i, label %B496
 
 B126.i.i:
-  %sunkaddr135 = mul i64 %.485.i.i, 8
-  %sunkaddr136 = getelementptr i8, ptr %arg.given.7.4, i64 %sunkaddr135
-  %.490.i.i = load i64, ptr %sunkaddr136, align 8
+  %sunkaddr138 = mul i64 %.485.i.i, 8
+  %sunkaddr139 = getelementptr i8, ptr %arg.given.7.4, i64 %sunkaddr138
+  %.490.i.i = load i64, ptr %sunkaddr139, align 8
   %.492.not.i.i = icmp sgt i64 %.490.i.i, %arg.where.1
   br i1 %.492.not.i.i, label %B496, label %B158.i.i
 
 B158.i.i:
-  %sunkaddr137 = mul i64 %.485.i.i, 8
-  %sunkaddr138 = getelementptr i8, ptr %arg.given.7.4, i64 %sunkaddr137
-  %sunkaddr139 = getelementptr i8, ptr %sunkaddr138, i64 8
-  %.554.i.i = load i64, ptr %sunkaddr139, align 8
+  %sunkaddr140 = mul i64 %.485.i.i, 8
+  %sunkaddr141 = getelementptr i8, ptr %arg.given.7.4, i64 %sunkaddr140
+  %sunkaddr142 = getelementptr i8, ptr %sunkaddr141, i64 8
+  %.554.i.i = load i64, ptr %sunkaddr142, align 8
   %.558.i.i = icmp sge i64 %arg.where.1, %.554.i.i
   %.591.i.i = icmp sgt i64 %.344.i.i, %arg.given.8.5.0
   %or.cond.i.i = select i1 %.558.i.i, i1 true, i1 %.591.i.i
@@ -9704,8 +9690,8 @@ B344.i.i:
   %83 = shl i64 %niter.i.i, 3
   %scevgep4.i.i = getelementptr i8, ptr %scevgep3.i.i, i64 %83
   %.850.i.i = load i64, ptr %scevgep4.i.i, align 8
-  %sunkaddr140 = getelementptr i8, ptr %arg.given.6.4, i64 24
-  %.880.i.i = load i64, ptr %sunkaddr140, align 8
+  %sunkaddr143 = getelementptr i8, ptr %arg.given.6.4, i64 24
+  %.880.i.i = load i64, ptr %sunkaddr143, align 8
   %.881.i.i = icmp slt i64 %.850.i.i, %.880.i.i
   br i1 %.881.i.i, label %B276.1.i.i, label %B344.1.i.i
 
@@ -9759,8 +9745,8 @@ B294.epil.i.i:
   %92 = getelementptr i64, ptr %15, i64 %.706595597.epil.init.i9.i
   %.849.epil.i.i = getelementptr i64, ptr %92, i64 %.827.epil.i.i
   %.850.epil.i.i = load i64, ptr %.849.epil.i.i, align 8
-  %sunkaddr141 = getelementptr i8, ptr %arg.given.6.4, i64 24
-  %.880.epil.i.i = load i64, ptr %sunkaddr141, align 8
+  %sunkaddr144 = getelementptr i8, ptr %arg.given.6.4, i64 24
+  %.880.epil.i.i = load i64, ptr %sunkaddr144, align 8
   %.881.epil.i.i = icmp slt i64 %.850.epil.i.i, %.880.epil.i.i
   br i1 %.881.epil.i.i, label %B114.endif.i, label %B496
 
@@ -9780,78 +9766,78 @@ in4..exit.i:
   br i1 %"$phi344.1.3.1.1.i.i", label %B114.endif.i, label %B496
 
 B238.i:
-  %lsr.iv144 = phi ptr [ %scevgep143, %B238.preheader.i ], [ %scevgep145, %B238.i ]
+  %lsr.iv143 = phi ptr [ %scevgep142, %B238.preheader.i ], [ %scevgep144, %B238.i ]
   %lsr.iv.i6 = phi i64 [ %108, %B238.preheader.i ], [ %lsr.iv.next.i9, %B238.i ]
   %.75234313433.i = phi i64 [ %.75234313433.unr.i, %B238.preheader.i ], [ %97, %B238.i ]
   %.814.i = icmp slt i64 %.75234313433.i, 0
   %94 = select i1 %.814.i, i64 %21, i64 0
-  %scevgep147 = getelementptr i8, ptr %lsr.iv144, i64 %94
-  %.838.i = load i64, ptr %scevgep147, align 8
+  %scevgep146 = getelementptr i8, ptr %lsr.iv143, i64 %94
+  %.838.i = load i64, ptr %scevgep146, align 8
   %.839.i = add nsw i64 %.838.i, 1
-  store i64 %.839.i, ptr %scevgep147, align 8
+  store i64 %.839.i, ptr %scevgep146, align 8
   %95 = add i64 %.75234313433.i, 1
   %.814.1.i = icmp slt i64 %95, 0
   %96 = select i1 %.814.1.i, i64 %23, i64 8
-  %scevgep146 = getelementptr i8, ptr %lsr.iv144, i64 %96
-  %.838.1.i = load i64, ptr %scevgep146, align 8
+  %scevgep145 = getelementptr i8, ptr %lsr.iv143, i64 %96
+  %.838.1.i = load i64, ptr %scevgep145, align 8
   %.839.1.i = add nsw i64 %.838.1.i, 1
-  store i64 %.839.1.i, ptr %scevgep146, align 8
+  store i64 %.839.1.i, ptr %scevgep145, align 8
   %lsr.iv.next.i9 = add i64 %lsr.iv.i6, -2
-  %scevgep145 = getelementptr i8, ptr %lsr.iv144, i64 16
+  %scevgep144 = getelementptr i8, ptr %lsr.iv143, i64 16
   %.746.1.i = icmp samesign ugt i64 %lsr.iv.next.i9, 2
   %97 = add i64 %95, 1
   br i1 %.746.1.i, label %B238.i, label %B290.i
 
 B290.i:
-  %sunkaddr142 = getelementptr i8, ptr %18, i64 %sunkaddr225
-  %.955.i = load i64, ptr %sunkaddr142, align 8
+  %sunkaddr145 = getelementptr i8, ptr %18, i64 %sunkaddr224
+  %.955.i = load i64, ptr %sunkaddr145, align 8
   %.956.i = add nsw i64 %.955.i, 1
-  store i64 %.956.i, ptr %sunkaddr142, align 8
+  store i64 %.956.i, ptr %sunkaddr145, align 8
   %.1037.i = load double, ptr %arg.out.0.4, align 8
   %.1042.i = fadd double %arg.given.11, %.1037.i
   br label %B430.endif
 
 B386.i:
-  %sunkaddr143 = getelementptr inbounds i8, ptr %27, i64 %.372.i.i
-  %.404.i.i = load i8, ptr %sunkaddr143, align 1
+  %sunkaddr146 = getelementptr inbounds i8, ptr %27, i64 %.372.i.i
+  %.404.i.i = load i8, ptr %sunkaddr146, align 1
   %.407.i.i = icmp eq i8 %.404.i.i, 0
   br i1 %.407.i.i, label %B496, label %B112.i.i
 
 B112.i.i:
-  %sunkaddr144 = mul i64 %.1139, 8
-  %sunkaddr145 = getelementptr i8, ptr %28, i64 %sunkaddr144
-  %.470.i.i = load i64, ptr %sunkaddr145, align 8
-  %sunkaddr146 = getelementptr i8, ptr %arg.given.6.4, i64 8
-  %.500.i.i = load i64, ptr %sunkaddr146, align 8
+  %sunkaddr147 = mul i64 %.1139, 8
+  %sunkaddr148 = getelementptr i8, ptr %28, i64 %sunkaddr147
+  %.470.i.i = load i64, ptr %sunkaddr148, align 8
+  %sunkaddr149 = getelementptr i8, ptr %arg.given.6.4, i64 8
+  %.500.i.i = load i64, ptr %sunkaddr149, align 8
   %.501.not.i.i = icmp slt i64 %.470.i.i, %.500.i.i
   br i1 %.501.not.i.i, label %B168.i.i, label %B496
 
 B168.i.i:
-  %sunkaddr147 = mul i64 %.569.i.i, 8
-  %sunkaddr148 = getelementptr i8, ptr %30, i64 %sunkaddr147
-  %.600.i.i = load i64, ptr %sunkaddr148, align 8
+  %sunkaddr150 = mul i64 %.569.i.i, 8
+  %sunkaddr151 = getelementptr i8, ptr %30, i64 %sunkaddr150
+  %.600.i.i = load i64, ptr %sunkaddr151, align 8
   %.602.i.i = add nsw i64 %.600.i.i, %arg.where.1
   %.621.not.i.i = icmp slt i64 %.602.i.i, %arg.worlds.1.0.5.1
   br i1 %.621.not.i.i, label %B242.i.i, label %B496
 
 B242.i.i:
-  %sunkaddr149 = mul i64 %.485.i.i, 8
-  %sunkaddr150 = getelementptr i8, ptr %arg.given.7.4, i64 %sunkaddr149
-  %.677.i.i = load i64, ptr %sunkaddr150, align 8
+  %sunkaddr152 = mul i64 %.485.i.i, 8
+  %sunkaddr153 = getelementptr i8, ptr %arg.given.7.4, i64 %sunkaddr152
+  %.677.i.i = load i64, ptr %sunkaddr153, align 8
   %.679.i.i = icmp slt i64 %arg.where.1, %.677.i.i
   br i1 %.679.i.i, label %B496, label %B270.i3.i
 
 B270.i3.i:
-  %sunkaddr151 = mul i64 %.485.i.i, 8
-  %sunkaddr152 = getelementptr i8, ptr %arg.given.7.4, i64 %sunkaddr151
-  %sunkaddr153 = getelementptr i8, ptr %sunkaddr152, i64 8
-  %.735.i.i = load i64, ptr %sunkaddr153, align 8
+  %sunkaddr154 = mul i64 %.485.i.i, 8
+  %sunkaddr155 = getelementptr i8, ptr %arg.given.7.4, i64 %sunkaddr154
+  %sunkaddr156 = getelementptr i8, ptr %sunkaddr155, i64 8
+  %.735.i.i = load i64, ptr %sunkaddr156, align 8
   %.739.not.i.i = icmp slt i64 %.602.i.i, %.735.i.i
   br i1 %.739.not.i.i, label %B302.i.i, label %B496
 
 B302.i.i:
-  %sunkaddr154 = getelementptr i8, ptr %18, i64 %sunkaddr225
-  %.819.i.i = load i64, ptr %sunkaddr154, align 8
+  %sunkaddr157 = getelementptr i8, ptr %18, i64 %sunkaddr224
+  %.819.i.i = load i64, ptr %sunkaddr157, align 8
   %.849.i.i = load i64, ptr %arg.given.6.4, align 8
   %.850.not.i.i = icmp slt i64 %.819.i.i, %.849.i.i
   br i1 %.850.not.i.i, label %B354.i.i, label %B496
@@ -9866,9 +9852,9 @@ B354.i.i:
   br i1 %.940.not.i.i, label %B410.i.i, label %B496
 
 B410.i.i:
-  %sunkaddr155 = getelementptr i8, ptr %arg.given.9.4, i64 %34
-  %sunkaddr156 = getelementptr i8, ptr %sunkaddr155, i64 -8
-  %.992.i.i = load double, ptr %sunkaddr156, align 8
+  %sunkaddr158 = getelementptr i8, ptr %arg.given.9.4, i64 %34
+  %sunkaddr159 = getelementptr i8, ptr %sunkaddr158, i64 -8
+  %.992.i.i = load double, ptr %sunkaddr159, align 8
   %.993.i.i = fcmp ueq double %.992.i.i, 0x7FF0000000000000
   br i1 %.993.i.i, label %B430.i, label %B454.endif.endif.i.i
 
@@ -9887,16 +9873,16 @@ B578.i.i:
   %100 = shl i64 %.12111172.i.i, 3
   %scevgep1.i.i = getelementptr i8, ptr %scevgep.i5.i, i64 %100
   %.1273.i.i = load double, ptr %scevgep1.i.i, align 8
-  %sunkaddr157 = getelementptr inbounds i8, ptr %33, i64 %sunkaddr4.i.i
-  %.1304.i.i = load double, ptr %sunkaddr157, align 8
+  %sunkaddr160 = getelementptr inbounds i8, ptr %33, i64 %sunkaddr4.i.i
+  %.1304.i.i = load double, ptr %sunkaddr160, align 8
   %.1305.i.i = fadd double %.1273.i.i, %.1304.i.i
   %.1336.i.i = fcmp ogt double %.1305.i.i, %.992.i.i
   br i1 %.1336.i.i, label %B496, label %B576.i.i
 
 B454.endif.endif.i.i:
-  %sunkaddr158 = mul i64 %.569.i.i, 8
-  %sunkaddr159 = getelementptr i8, ptr %32, i64 %sunkaddr158
-  %.1075.i.i = load i64, ptr %sunkaddr159, align 8
+  %sunkaddr161 = mul i64 %.569.i.i, 8
+  %sunkaddr162 = getelementptr i8, ptr %32, i64 %sunkaddr161
+  %.1075.i.i = load i64, ptr %sunkaddr162, align 8
   %.1079.i.i = add nsw i64 %.1075.i.i, %.602.i.i
   %.11.i.i.i = tail call i64 @llvm.smin.i64(i64 %arg.worlds.1.4.5.0, i64 %.1079.i.i)
   %.1162.i.i = sub i64 %.11.i.i.i, %arg.where.1
@@ -9906,8 +9892,8 @@ B454.endif.endif.i.i:
 B430.i:
   %101 = icmp slt i64 %.602.i.i, 0
   %.1364.i = add nsw i64 %.819.i.i, 1
-  %sunkaddr160 = getelementptr i8, ptr %18, i64 %sunkaddr225
-  store i64 %.1364.i, ptr %sunkaddr160, align 8
+  %sunkaddr163 = getelementptr i8, ptr %18, i64 %sunkaddr224
+  store i64 %.1364.i, ptr %sunkaddr163, align 8
   %sunkaddr37.i = shl i64 %.884.i.i, 3
   %sunkaddr38.i = getelementptr inbounds i8, ptr %98, i64 %sunkaddr37.i
   %.1471.i = load i64, ptr %sunkaddr38.i, align 8
@@ -9917,87 +9903,87 @@ B430.i:
   %102 = getelementptr i64, ptr %35, i64 %.602.i.i
   %.1575.i = getelementptr i64, ptr %102, i64 %.1553.i
   %.1576.i = load i64, ptr %.1575.i, align 8
-  %sunkaddr161 = mul i64 %.569.i.i, 8
-  %sunkaddr162 = getelementptr i8, ptr %36, i64 %sunkaddr161
-  %.1653.i = load i64, ptr %sunkaddr162, align 8
+  %sunkaddr164 = mul i64 %.569.i.i, 8
+  %sunkaddr165 = getelementptr i8, ptr %36, i64 %sunkaddr164
+  %.1653.i = load i64, ptr %sunkaddr165, align 8
   %.1654.i = add nsw i64 %.1653.i, %.1576.i
   store i64 %.1654.i, ptr %.1575.i, align 8
-  %sunkaddr163 = getelementptr inbounds i8, ptr %gep87, i64 %sunkaddr259
-  %.1757.i = load i64, ptr %sunkaddr163, align 8
-  %.1834.i = load i64, ptr %sunkaddr162, align 8
+  %sunkaddr166 = getelementptr inbounds i8, ptr %gep86, i64 %sunkaddr258
+  %.1757.i = load i64, ptr %sunkaddr166, align 8
+  %.1834.i = load i64, ptr %sunkaddr165, align 8
   %.1835.i = add nsw i64 %.1834.i, %.1757.i
-  store i64 %.1835.i, ptr %sunkaddr163, align 8
-  %sunkaddr164 = mul i64 %.569.i.i, 8
-  %sunkaddr165 = getelementptr i8, ptr %32, i64 %sunkaddr164
-  %.1963.i = load i64, ptr %sunkaddr165, align 8
+  store i64 %.1835.i, ptr %sunkaddr166, align 8
+  %sunkaddr167 = mul i64 %.569.i.i, 8
+  %sunkaddr168 = getelementptr i8, ptr %32, i64 %sunkaddr167
+  %.1963.i = load i64, ptr %sunkaddr168, align 8
   %.1965.i = add nsw i64 %.1963.i, %.602.i.i
-  %sunkaddr166 = mul i64 %.551.i, 8
-  %sunkaddr167 = getelementptr i8, ptr %arg.worlds.1.2.4, i64 %sunkaddr166
-  store i64 %.1965.i, ptr %sunkaddr167, align 8
-  %sunkaddr168 = mul i64 %.551.i, 8
-  %sunkaddr169 = getelementptr i8, ptr %13, i64 %sunkaddr168
-  %.2077.i = load i64, ptr %sunkaddr169, align 8
+  %sunkaddr169 = mul i64 %.551.i, 8
+  %sunkaddr170 = getelementptr i8, ptr %arg.worlds.1.2.4, i64 %sunkaddr169
+  store i64 %.1965.i, ptr %sunkaddr170, align 8
+  %sunkaddr171 = mul i64 %.551.i, 8
+  %sunkaddr172 = getelementptr i8, ptr %13, i64 %sunkaddr171
+  %.2077.i = load i64, ptr %sunkaddr172, align 8
   %.2078.i = add nsw i64 %.2077.i, 1
-  store i64 %.2078.i, ptr %sunkaddr169, align 8
-  %sunkaddr170 = getelementptr inbounds i8, ptr %gep89, i64 %sunkaddr267
-  %.2207.i = load i64, ptr %sunkaddr170, align 8
+  store i64 %.2078.i, ptr %sunkaddr172, align 8
+  %sunkaddr173 = getelementptr inbounds i8, ptr %gep88, i64 %sunkaddr266
+  %.2207.i = load i64, ptr %sunkaddr173, align 8
   %.2209.i = icmp slt i64 %arg.action.1, %.2207.i
   br i1 %.2209.i, label %B826.i, label %B852.i
 
 B826.i:
-  %sunkaddr171 = getelementptr inbounds i8, ptr %gep91, i64 %sunkaddr269
-  store double %.2267.i, ptr %sunkaddr171, align 8
+  %sunkaddr174 = getelementptr inbounds i8, ptr %gep90, i64 %sunkaddr268
+  store double %.2267.i, ptr %sunkaddr174, align 8
   br label %B852.i
 
 B852.i:
-  %sunkaddr172 = getelementptr i8, ptr %arg.given.9.4, i64 %34
-  %sunkaddr173 = getelementptr i8, ptr %sunkaddr172, i64 -8
-  %.2299.i = load double, ptr %sunkaddr173, align 8
+  %sunkaddr175 = getelementptr i8, ptr %arg.given.9.4, i64 %34
+  %sunkaddr176 = getelementptr i8, ptr %sunkaddr175, i64 -8
+  %.2299.i = load double, ptr %sunkaddr176, align 8
   %.2300.i = fcmp ueq double %.2299.i, 0x7FF0000000000000
   br i1 %.2300.i, label %B1080.i, label %B896.endif.endif.i
 
 B1020.i:
-  %lsr.iv149 = phi ptr [ %scevgep148, %B1020.preheader.i ], [ %scevgep150, %B1020.i ]
+  %lsr.iv148 = phi ptr [ %scevgep147, %B1020.preheader.i ], [ %scevgep149, %B1020.i ]
   %lsr.iv25.i = phi i64 [ %111, %B1020.preheader.i ], [ %lsr.iv.next26.i, %B1020.i ]
   %.251234253427.i = phi i64 [ %.251234253427.unr.i, %B1020.preheader.i ], [ %106, %B1020.i ]
   %.2558.i = icmp slt i64 %.251234253427.i, 0
   %103 = select i1 %.2558.i, i64 %17, i64 0
-  %scevgep152 = getelementptr i8, ptr %lsr.iv149, i64 %103
-  %.2574.i = load double, ptr %scevgep152, align 8
-  %sunkaddr174 = getelementptr i8, ptr %33, i64 %sunkaddr4.i.i
-  %.2605.i = load double, ptr %sunkaddr174, align 8
+  %scevgep151 = getelementptr i8, ptr %lsr.iv148, i64 %103
+  %.2574.i = load double, ptr %scevgep151, align 8
+  %sunkaddr177 = getelementptr i8, ptr %33, i64 %sunkaddr4.i.i
+  %.2605.i = load double, ptr %sunkaddr177, align 8
   %.2606.i = fadd double %.2574.i, %.2605.i
-  store double %.2606.i, ptr %scevgep152, align 8
+  store double %.2606.i, ptr %scevgep151, align 8
   %104 = add i64 %.251234253427.i, 1
   %.2558.1.i = icmp slt i64 %104, 0
   %105 = select i1 %.2558.1.i, i64 %49, i64 8
-  %scevgep151 = getelementptr i8, ptr %lsr.iv149, i64 %105
-  %.2574.1.i = load double, ptr %scevgep151, align 8
-  %.2605.1.i = load double, ptr %sunkaddr174, align 8
+  %scevgep150 = getelementptr i8, ptr %lsr.iv148, i64 %105
+  %.2574.1.i = load double, ptr %scevgep150, align 8
+  %.2605.1.i = load double, ptr %sunkaddr177, align 8
   %.2606.1.i = fadd double %.2574.1.i, %.2605.1.i
-  store double %.2606.1.i, ptr %scevgep151, align 8
+  store double %.2606.1.i, ptr %scevgep150, align 8
   %lsr.iv.next26.i = add i64 %lsr.iv25.i, -2
-  %scevgep150 = getelementptr i8, ptr %lsr.iv149, i64 16
+  %scevgep149 = getelementptr i8, ptr %lsr.iv148, i64 16
   %.2506.1.i = icmp samesign ugt i64 %lsr.iv.next26.i, 2
   %106 = add i64 %104, 1
   br i1 %.2506.1.i, label %B1020.i, label %B1080.i
 
 B1080.i:
   %.2682.i = load double, ptr %arg.out.0.4, align 8
-  %sunkaddr175 = getelementptr inbounds i8, ptr %gep93, i64 %sunkaddr274
-  %.2741.i = load double, ptr %sunkaddr175, align 8
+  %sunkaddr178 = getelementptr inbounds i8, ptr %gep92, i64 %sunkaddr273
+  %.2741.i = load double, ptr %sunkaddr178, align 8
   %.2742.i = fadd double %.2682.i, %.2741.i
   br label %B430.endif
 
 B114.endif.i:
-  %sunkaddr176 = mul i64 %.551.i, 8
-  %sunkaddr177 = getelementptr i8, ptr %arg.worlds.1.2.4, i64 %sunkaddr176
-  store i64 %.344.i.i, ptr %sunkaddr177, align 8
-  %sunkaddr178 = mul i64 %.551.i, 8
-  %sunkaddr179 = getelementptr i8, ptr %13, i64 %sunkaddr178
-  store i64 0, ptr %sunkaddr179, align 8
-  %sunkaddr180 = getelementptr i8, ptr %arg.given.6.4, i64 16
-  %.661.i = load i64, ptr %sunkaddr180, align 8
+  %sunkaddr179 = mul i64 %.551.i, 8
+  %sunkaddr180 = getelementptr i8, ptr %arg.worlds.1.2.4, i64 %sunkaddr179
+  store i64 %.344.i.i, ptr %sunkaddr180, align 8
+  %sunkaddr181 = mul i64 %.551.i, 8
+  %sunkaddr182 = getelementptr i8, ptr %13, i64 %sunkaddr181
+  store i64 0, ptr %sunkaddr182, align 8
+  %sunkaddr183 = getelementptr i8, ptr %arg.given.6.4, i64 16
+  %.661.i = load i64, ptr %sunkaddr183, align 8
   %.7463432.not.i = icmp slt i64 %.661.i, 1
   br i1 %.7463432.not.i, label %B290.i, label %B238.lr.ph.i
 
@@ -10008,10 +9994,10 @@ B238.lr.ph.i:
 
 B238.prol.i:
   %.755.prol.i = add nsw i64 %.661.i, -1
-  %sunkaddr181 = getelementptr inbounds i8, ptr %24, i64 %sunkaddr225
-  %.838.prol.i = load i64, ptr %sunkaddr181, align 8
+  %sunkaddr184 = getelementptr inbounds i8, ptr %24, i64 %sunkaddr224
+  %.838.prol.i = load i64, ptr %sunkaddr184, align 8
   %.839.prol.i = add nsw i64 %.838.prol.i, 1
-  store i64 %.839.prol.i, ptr %sunkaddr181, align 8
+  store i64 %.839.prol.i, ptr %sunkaddr184, align 8
   br label %B238.prol.loopexit.i
 
 B238.prol.loopexit.i:
@@ -10023,13 +10009,13 @@ B238.prol.loopexit.i:
 B238.preheader.i:
   %108 = add nuw i64 %.74534303434.unr.i, 2
   %109 = shl i64 %.75234313433.unr.i, 3
-  %scevgep143 = getelementptr i8, ptr %scevgep274.i.i, i64 %109
+  %scevgep142 = getelementptr i8, ptr %scevgep296.i.i, i64 %109
   br label %B238.i
 
 B896.endif.endif.i:
-  %sunkaddr182 = mul i64 %.569.i.i, 8
-  %sunkaddr183 = getelementptr i8, ptr %32, i64 %sunkaddr182
-  %.2378.i = load i64, ptr %sunkaddr183, align 8
+  %sunkaddr185 = mul i64 %.569.i.i, 8
+  %sunkaddr186 = getelementptr i8, ptr %32, i64 %sunkaddr185
+  %.2378.i = load i64, ptr %sunkaddr186, align 8
   %.2382.i = add nsw i64 %.2378.i, %.602.i.i
   %.11.i.i = tail call i64 @llvm.smin.i64(i64 %arg.worlds.1.4.5.0, i64 %.2382.i)
   %.2463.i = sub i64 %.11.i.i, %arg.where.1
@@ -10043,12 +10029,12 @@ B1020.lr.ph.i:
 
 B1020.prol.i:
   %.2515.prol.i = add nsw i64 %.2463.i, -1
-  %sunkaddr184 = getelementptr inbounds i8, ptr %37, i64 %sunkaddr285
-  %.2574.prol.i = load double, ptr %sunkaddr184, align 8
-  %sunkaddr185 = getelementptr i8, ptr %33, i64 %sunkaddr4.i.i
-  %.2605.prol.i = load double, ptr %sunkaddr185, align 8
+  %sunkaddr187 = getelementptr inbounds i8, ptr %37, i64 %sunkaddr284
+  %.2574.prol.i = load double, ptr %sunkaddr187, align 8
+  %sunkaddr188 = getelementptr i8, ptr %33, i64 %sunkaddr4.i.i
+  %.2605.prol.i = load double, ptr %sunkaddr188, align 8
   %.2606.prol.i = fadd double %.2574.prol.i, %.2605.prol.i
-  store double %.2606.prol.i, ptr %sunkaddr184, align 8
+  store double %.2606.prol.i, ptr %sunkaddr187, align 8
   br label %B1020.prol.loopexit.i
 
 B1020.prol.loopexit.i:
@@ -10060,7 +10046,7 @@ B1020.prol.loopexit.i:
 B1020.preheader.i:
   %111 = add nuw i64 %.250534243428.unr.i, 2
   %112 = shl i64 %.251234253427.unr.i, 3
-  %scevgep148 = getelementptr i8, ptr %arg.worlds.1.4.4, i64 %112
+  %scevgep147 = getelementptr i8, ptr %arg.worlds.1.4.4, i64 %112
   br label %B1020.i
 
 B496:
@@ -10074,42 +10060,42 @@ B496:
 B582:
   %lsr.iv73 = phi i64 [ %unroll_iter30, %B582.preheader34 ], [ %lsr.iv.next74, %B582 ]
   %lsr.iv60 = phi i64 [ 24, %B582.preheader34 ], [ %lsr.iv.next61, %B582 ]
-  %lsr.iv161 = phi ptr [ %scevgep162.1, %B582 ], [ %scevgep160, %B582.preheader34 ]
-  %lsr.iv154 = phi ptr [ %scevgep155.1, %B582 ], [ %scevgep153, %B582.preheader34 ]
-  %scevgep156 = getelementptr i8, ptr %lsr.iv154, i64 -8
-  %.1599 = load double, ptr %scevgep156, align 8
+  %lsr.iv160 = phi ptr [ %scevgep161.1, %B582 ], [ %scevgep159, %B582.preheader34 ]
+  %lsr.iv153 = phi ptr [ %scevgep154.1, %B582 ], [ %scevgep152, %B582.preheader34 ]
+  %scevgep155 = getelementptr i8, ptr %lsr.iv153, i64 -8
+  %.1599 = load double, ptr %scevgep155, align 8
   %scevgep70 = getelementptr i8, ptr %scevgep67, i64 %lsr.iv60
   %scevgep71 = getelementptr i8, ptr %scevgep70, i64 -16
   %scevgep72 = getelementptr i8, ptr %scevgep70, i64 -24
   %.1653 = load double, ptr %scevgep72, align 8
-  %scevgep163 = getelementptr i8, ptr %lsr.iv161, i64 -8
-  store double %.1599, ptr %scevgep163, align 8
+  %scevgep162 = getelementptr i8, ptr %lsr.iv160, i64 -8
+  store double %.1599, ptr %scevgep162, align 8
   %scevgep64 = getelementptr i8, ptr %scevgep59, i64 %lsr.iv60
   %scevgep65 = getelementptr i8, ptr %scevgep64, i64 -16
   %scevgep66 = getelementptr i8, ptr %scevgep64, i64 -24
   store double %.1653, ptr %scevgep66, align 8
-  %.1599.1 = load double, ptr %lsr.iv154, align 8
+  %.1599.1 = load double, ptr %lsr.iv153, align 8
   %.1653.1 = load double, ptr %scevgep71, align 8
-  store double %.1599.1, ptr %lsr.iv161, align 8
+  store double %.1599.1, ptr %lsr.iv160, align 8
   store double %.1653.1, ptr %scevgep65, align 8
-  %scevgep156.1 = getelementptr i8, ptr %lsr.iv154, i64 8
-  %.1599.131 = load double, ptr %scevgep156.1, align 8
+  %scevgep155.1 = getelementptr i8, ptr %lsr.iv153, i64 8
+  %.1599.131 = load double, ptr %scevgep155.1, align 8
   %scevgep68 = getelementptr i8, ptr %scevgep67, i64 %lsr.iv60
   %scevgep69 = getelementptr i8, ptr %scevgep68, i64 -8
   %.1653.132 = load double, ptr %scevgep69, align 8
-  %scevgep163.1 = getelementptr i8, ptr %lsr.iv161, i64 8
-  store double %.1599.131, ptr %scevgep163.1, align 8
+  %scevgep162.1 = getelementptr i8, ptr %lsr.iv160, i64 8
+  store double %.1599.131, ptr %scevgep162.1, align 8
   %scevgep62 = getelementptr i8, ptr %scevgep59, i64 %lsr.iv60
   %scevgep63 = getelementptr i8, ptr %scevgep62, i64 -8
   store double %.1653.132, ptr %scevgep63, align 8
-  %scevgep75 = getelementptr i8, ptr %lsr.iv154, i64 16
+  %scevgep75 = getelementptr i8, ptr %lsr.iv153, i64 16
   %.1599.1.1 = load double, ptr %scevgep75, align 8
   %.1653.1.1 = load double, ptr %scevgep68, align 8
-  %scevgep76 = getelementptr i8, ptr %lsr.iv161, i64 16
+  %scevgep76 = getelementptr i8, ptr %lsr.iv160, i64 16
   store double %.1599.1.1, ptr %scevgep76, align 8
   store double %.1653.1.1, ptr %scevgep62, align 8
-  %scevgep155.1 = getelementptr i8, ptr %lsr.iv154, i64 32
-  %scevgep162.1 = getelementptr i8, ptr %lsr.iv161, i64 32
+  %scevgep154.1 = getelementptr i8, ptr %lsr.iv153, i64 32
+  %scevgep161.1 = getelementptr i8, ptr %lsr.iv160, i64 32
   %lsr.iv.next61 = add i64 %lsr.iv60, 32
   %lsr.iv.next74 = add i64 %lsr.iv73, -2
   %niter.ncmp.133 = icmp eq i64 %lsr.iv.next74, 0
@@ -10121,22 +10107,22 @@ B648.loopexit.unr-lcssa.unr-lcssa:
   br i1 %115, label %B648.loopexit.unr-lcssa, label %B582.epil.preheader26
 
 B582.epil.preheader26:
-  %lsr.iv161.epil.init = phi ptr [ %scevgep160, %B582.preheader23 ], [ %scevgep162.1, %B648.loopexit.unr-lcssa.unr-lcssa ]
-  %lsr.iv154.epil.init = phi ptr [ %scevgep153, %B582.preheader23 ], [ %scevgep155.1, %B648.loopexit.unr-lcssa.unr-lcssa ]
-  %scevgep156.epil = getelementptr i8, ptr %lsr.iv154.epil.init, i64 -8
-  %.1599.epil27 = load double, ptr %scevgep156.epil, align 8
-  %sunkaddr289.epil = getelementptr i8, ptr %lsr.iv154.epil.init, i64 %sunkaddr288
-  %sunkaddr290.epil = getelementptr i8, ptr %sunkaddr289.epil, i64 -8
-  %.1653.epil28 = load double, ptr %sunkaddr290.epil, align 8
-  %scevgep163.epil = getelementptr i8, ptr %lsr.iv161.epil.init, i64 -8
-  store double %.1599.epil27, ptr %scevgep163.epil, align 8
-  %sunkaddr292.epil = getelementptr i8, ptr %lsr.iv161.epil.init, i64 %55
-  %sunkaddr293.epil = getelementptr i8, ptr %sunkaddr292.epil, i64 -8
-  store double %.1653.epil28, ptr %sunkaddr293.epil, align 8
-  %.1599.1.epil = load double, ptr %lsr.iv154.epil.init, align 8
-  %.1653.1.epil = load double, ptr %sunkaddr289.epil, align 8
-  store double %.1599.1.epil, ptr %lsr.iv161.epil.init, align 8
-  store double %.1653.1.epil, ptr %sunkaddr292.epil, align 8
+  %lsr.iv160.epil.init = phi ptr [ %scevgep159, %B582.preheader23 ], [ %scevgep161.1, %B648.loopexit.unr-lcssa.unr-lcssa ]
+  %lsr.iv153.epil.init = phi ptr [ %scevgep152, %B582.preheader23 ], [ %scevgep154.1, %B648.loopexit.unr-lcssa.unr-lcssa ]
+  %scevgep155.epil = getelementptr i8, ptr %lsr.iv153.epil.init, i64 -8
+  %.1599.epil27 = load double, ptr %scevgep155.epil, align 8
+  %sunkaddr288.epil = getelementptr i8, ptr %lsr.iv153.epil.init, i64 %sunkaddr287
+  %sunkaddr289.epil = getelementptr i8, ptr %sunkaddr288.epil, i64 -8
+  %.1653.epil28 = load double, ptr %sunkaddr289.epil, align 8
+  %scevgep162.epil = getelementptr i8, ptr %lsr.iv160.epil.init, i64 -8
+  store double %.1599.epil27, ptr %scevgep162.epil, align 8
+  %sunkaddr291.epil = getelementptr i8, ptr %lsr.iv160.epil.init, i64 %55
+  %sunkaddr292.epil = getelementptr i8, ptr %sunkaddr291.epil, i64 -8
+  store double %.1653.epil28, ptr %sunkaddr292.epil, align 8
+  %.1599.1.epil = load double, ptr %lsr.iv153.epil.init, align 8
+  %.1653.1.epil = load double, ptr %sunkaddr288.epil, align 8
+  store double %.1599.1.epil, ptr %lsr.iv160.epil.init, align 8
+  store double %.1653.1.epil, ptr %sunkaddr291.epil, align 8
   br label %B648.loopexit.unr-lcssa
 
 B648.loopexit.unr-lcssa:
@@ -10145,18 +10131,18 @@ B648.loopexit.unr-lcssa:
   br i1 %117, label %B648, label %B582.epil.preheader
 
 B582.epil.preheader:
-  %sunkaddr186 = mul i64 %unroll_iter105, 8
-  %sunkaddr187 = getelementptr i8, ptr %arg.beliefs.0.4, i64 %sunkaddr186
-  %.1599.epil = load double, ptr %sunkaddr187, align 8
-  %sunkaddr188 = mul i64 %unroll_iter105, 8
-  %sunkaddr189 = getelementptr inbounds i8, ptr %2, i64 %sunkaddr188
-  %.1653.epil = load double, ptr %sunkaddr189, align 8
-  %sunkaddr190 = mul i64 %unroll_iter105, 8
-  %sunkaddr191 = getelementptr i8, ptr %arg.beliefs.1.4, i64 %sunkaddr190
-  store double %.1599.epil, ptr %sunkaddr191, align 8
-  %sunkaddr192 = mul i64 %unroll_iter105, 8
-  %sunkaddr193 = getelementptr i8, ptr %3, i64 %sunkaddr192
-  store double %.1653.epil, ptr %sunkaddr193, align 8
+  %sunkaddr189 = mul i64 %unroll_iter104, 8
+  %sunkaddr190 = getelementptr i8, ptr %arg.beliefs.0.4, i64 %sunkaddr189
+  %.1599.epil = load double, ptr %sunkaddr190, align 8
+  %sunkaddr191 = mul i64 %unroll_iter104, 8
+  %sunkaddr192 = getelementptr inbounds i8, ptr %2, i64 %sunkaddr191
+  %.1653.epil = load double, ptr %sunkaddr192, align 8
+  %sunkaddr193 = mul i64 %unroll_iter104, 8
+  %sunkaddr194 = getelementptr i8, ptr %arg.beliefs.1.4, i64 %sunkaddr193
+  store double %.1599.epil, ptr %sunkaddr194, align 8
+  %sunkaddr195 = mul i64 %unroll_iter104, 8
+  %sunkaddr196 = getelementptr i8, ptr %3, i64 %sunkaddr195
+  store double %.1653.epil, ptr %sunkaddr196, align 8
   br label %B648
 
 B648:
@@ -10168,184 +10154,225 @@ B50.preheader.i:
   %.1800 = select i1 %119, i64 %arg.dreams.5.0, i64 0
   %.1801 = add i64 %.1800, %.62315831611
   %.1825 = mul i64 %.1823, %.1801
-  %gep95 = getelementptr i64, ptr %invariant.gep94, i64 %.1825
+  %gep94 = getelementptr i64, ptr %invariant.gep93, i64 %.1825
   br label %B50.i
 
 B50.i:
-  %lsr.iv172 = phi i64 [ %lsr.iv.next173, %B48.backedge.i ], [ %.759.prol.i, %B50.preheader.i ]
-  %lsr.iv84.i = phi i64 [ %lsr.iv.next85.i, %B48.backedge.i ], [ 0, %B50.preheader.i ]
-  %lsr.iv68.i = phi ptr [ %scevgep69.i, %B48.backedge.i ], [ %scevgep67.i17, %B50.preheader.i ]
-  %lsr.iv63.i = phi ptr [ %scevgep64.i22, %B48.backedge.i ], [ %scevgep5.i.i, %B50.preheader.i ]
-  %lsr.iv40.i.in = phi i64 [ %lsr.iv40.i, %B48.backedge.i ], [ %arg.where.1, %B50.preheader.i ]
+  %lsr.iv171 = phi i64 [ %lsr.iv.next172, %B48.backedge.i ], [ %.759.prol.i, %B50.preheader.i ]
+  %lsr.iv83.i = phi i64 [ %lsr.iv.next84.i, %B48.backedge.i ], [ 0, %B50.preheader.i ]
+  %lsr.iv67.i = phi ptr [ %scevgep68.i, %B48.backedge.i ], [ %scevgep66.i17, %B50.preheader.i ]
+  %lsr.iv62.i = phi ptr [ %scevgep63.i31, %B48.backedge.i ], [ %scevgep5.i.i, %B50.preheader.i ]
+  %lsr.iv39.i.in = phi i64 [ %lsr.iv39.i, %B48.backedge.i ], [ %arg.where.1, %B50.preheader.i ]
   %.43812401248.i = phi i64 [ %.448.i, %B48.backedge.i ], [ %.394.i, %B50.preheader.i ]
-  %lsr119 = trunc i64 %lsr.iv172 to i2
-  %lsr.iv40.i = add i64 %lsr.iv40.i.in, 1
-  %.448.i = add nsw i64 %.43812401248.i, -1
-  %.482.i = icmp sgt i64 %lsr.iv40.i.in, %arg.where.1
-  br i1 %.482.i, label %B64.i, label %B100.i
-
-B64.i:
   %120 = icmp slt i64 %arg.worlds.1.0.5.0, 1
-  br i1 %120, label %B0.endif.endif.endif.i.i, label %B128.lr.ph.i.i
+  %lsr119 = trunc i64 %lsr.iv171 to i2
+  %lsr.iv39.i = add i64 %lsr.iv39.i.in, 1
+  %.448.i = add nsw i64 %.43812401248.i, -1
+  %.482.i = icmp sle i64 %lsr.iv39.i.in, %arg.where.1
+  %or.cond.i = select i1 %.482.i, i1 true, i1 %120
+  br i1 %or.cond.i, label %B100.i, label %B128.lr.ph.i.i
 
 B128.lr.ph.i.i:
-  %invariant.gep.i.i = getelementptr i64, ptr %arg.worlds.1.0.4, i64 %lsr.iv40.i.in
-  %.548.i.i = icmp slt i64 %lsr.iv40.i.in, 0
-  %sunkaddr.i.i41 = select i1 %.548.i.i, i64 %6, i64 0
+  %invariant.gep.i.i = getelementptr i64, ptr %arg.worlds.1.0.4, i64 %lsr.iv39.i.in
+  %.548.i.i = icmp slt i64 %lsr.iv39.i.in, 0
+  %sunkaddr.i.i18 = select i1 %.548.i.i, i64 %6, i64 0
   br label %B128.i.i
 
 B128.i.i:
-  %lsr.iv5.i.i = phi ptr [ %invariant.gep.i.i, %B128.lr.ph.i.i ], [ %scevgep6.i.i49, %B478.i.i ]
-  %lsr.iv3.i.i = phi ptr [ %scevgep2.i.i, %B128.lr.ph.i.i ], [ %scevgep4.i.i48, %B478.i.i ]
+  %lsr.iv5.i.i = phi ptr [ %invariant.gep.i.i, %B128.lr.ph.i.i ], [ %scevgep6.i.i26, %B478.i.i ]
+  %lsr.iv3.i.i = phi ptr [ %scevgep2.i.i, %B128.lr.ph.i.i ], [ %scevgep4.i.i25, %B478.i.i ]
   %.431461463.i.i = phi i64 [ 0, %B128.lr.ph.i.i ], [ %.438.i.i, %B478.i.i ]
   %.438.i.i = add nuw nsw i64 %.431461463.i.i, 1
   %121 = shl i64 %.431461463.i.i, 3
-  %scevgep37.i42 = getelementptr i8, ptr %arg.worlds.1.1.4, i64 %121
-  %.520.i.i = load i64, ptr %scevgep37.i42, align 8
-  %sunkaddr11.i.i = getelementptr i8, ptr %lsr.iv5.i.i, i64 %sunkaddr.i.i41
+  %scevgep36.i19 = getelementptr i8, ptr %arg.worlds.1.1.4, i64 %121
+  %.520.i.i = load i64, ptr %scevgep36.i19, align 8
+  %sunkaddr11.i.i = getelementptr i8, ptr %lsr.iv5.i.i, i64 %sunkaddr.i.i18
   %.572.i.i = load i64, ptr %sunkaddr11.i.i, align 8
   %.573.i.i = add nsw i64 %.572.i.i, %.520.i.i
-  store i64 %.573.i.i, ptr %scevgep37.i42, align 8
+  store i64 %.573.i.i, ptr %scevgep36.i19, align 8
   %122 = shl i64 %.431461463.i.i, 3
   %scevgep78 = getelementptr i8, ptr %arg.given.3.4, i64 %122
   %.656.i.i = load i64, ptr %scevgep78, align 8
-  %.658.not.i.i = icmp slt i64 %lsr.iv40.i.in, %.656.i.i
+  %.658.not.i.i = icmp slt i64 %lsr.iv39.i.in, %.656.i.i
   %scevgep79 = getelementptr i8, ptr %scevgep40.i, i64 %122
   %.907.pre.i.i = load i64, ptr %scevgep79, align 8
-  br i1 %.658.not.i.i, label %B276.i.i45, label %B206.i.i
+  br i1 %.658.not.i.i, label %B276.i.i22, label %B206.i.i
 
 B206.i.i:
   %123 = mul i64 %.656.i.i, -8
   %scevgep8.i.i = getelementptr i8, ptr %lsr.iv5.i.i, i64 %123
   %.798.i.i = load i64, ptr %scevgep8.i.i, align 8
   %.799.i.i = add nsw i64 %.798.i.i, %.907.pre.i.i
-  %sunkaddr194 = mul i64 %.431461463.i.i, 8
-  %sunkaddr195 = getelementptr i8, ptr %scevgep40.i, i64 %sunkaddr194
-  store i64 %.799.i.i, ptr %sunkaddr195, align 8
-  br label %B276.i.i45
+  %sunkaddr197 = mul i64 %.431461463.i.i, 8
+  %sunkaddr198 = getelementptr i8, ptr %scevgep40.i, i64 %sunkaddr197
+  store i64 %.799.i.i, ptr %sunkaddr198, align 8
+  br label %B276.i.i22
 
-B276.i.i45:
-  %.907.i.i46 = phi i64 [ %.799.i.i, %B206.i.i ], [ %.907.pre.i.i, %B128.i.i ]
+B276.i.i22:
+  %.907.i.i23 = phi i64 [ %.799.i.i, %B206.i.i ], [ %.907.pre.i.i, %B128.i.i ]
   %124 = shl i64 %.431461463.i.i, 3
   %scevgep77 = getelementptr i8, ptr %scevgep42.i, i64 %124
   %.962.i.i = load i64, ptr %scevgep77, align 8
-  %.963.i.i = icmp sgt i64 %.907.i.i46, %.962.i.i
+  %.963.i.i = icmp sgt i64 %.907.i.i23, %.962.i.i
   br i1 %.963.i.i, label %B320.i.i, label %B478.i.i
 
 B320.i.i:
-  %.1075.i.i50 = sub nsw i64 %.907.i.i46, %.962.i.i
-  %sunkaddr196 = getelementptr i8, ptr %arg.out.0.4, i64 40
-  %.1105.i.i = load double, ptr %sunkaddr196, align 8
-  %.1106.i.i = sitofp i64 %.1075.i.i50 to double
+  %.1075.i.i49 = sub nsw i64 %.907.i.i23, %.962.i.i
+  %sunkaddr199 = getelementptr i8, ptr %arg.out.0.4, i64 40
+  %.1105.i.i = load double, ptr %sunkaddr199, align 8
+  %.1106.i.i = sitofp i64 %.1075.i.i49 to double
   %.1107.i.i = fadd double %.1105.i.i, %.1106.i.i
-  store double %.1107.i.i, ptr %sunkaddr196, align 8
-  %sunkaddr197 = getelementptr i8, ptr %arg.out.0.4, i64 16
-  %.1167.i.i = load double, ptr %sunkaddr197, align 8
+  store double %.1107.i.i, ptr %sunkaddr199, align 8
+  %sunkaddr200 = getelementptr i8, ptr %arg.out.0.4, i64 16
+  %.1167.i.i = load double, ptr %sunkaddr200, align 8
   %.1222.i.i = load double, ptr %lsr.iv3.i.i, align 8
   %.1224.i.i = fmul double %.1222.i.i, %.1106.i.i
   %.1225.i.i = fadd double %.1167.i.i, %.1224.i.i
-  store double %.1225.i.i, ptr %sunkaddr197, align 8
-  %sunkaddr198 = mul i64 %.431461463.i.i, 8
-  %sunkaddr199 = getelementptr i8, ptr %scevgep40.i, i64 %sunkaddr198
-  %.1310.i.i = load i64, ptr %sunkaddr199, align 8
-  %sunkaddr200 = mul i64 %.431461463.i.i, 8
-  %sunkaddr201 = getelementptr i8, ptr %scevgep42.i, i64 %sunkaddr200
-  store i64 %.1310.i.i, ptr %sunkaddr201, align 8
+  store double %.1225.i.i, ptr %sunkaddr200, align 8
+  %sunkaddr201 = mul i64 %.431461463.i.i, 8
+  %sunkaddr202 = getelementptr i8, ptr %scevgep40.i, i64 %sunkaddr201
+  %.1310.i.i = load i64, ptr %sunkaddr202, align 8
+  %sunkaddr203 = mul i64 %.431461463.i.i, 8
+  %sunkaddr204 = getelementptr i8, ptr %scevgep42.i, i64 %sunkaddr203
+  store i64 %.1310.i.i, ptr %sunkaddr204, align 8
   br label %B478.i.i
 
 B478.i.i:
-  %scevgep4.i.i48 = getelementptr i8, ptr %lsr.iv3.i.i, i64 %38
-  %scevgep6.i.i49 = getelementptr i8, ptr %lsr.iv5.i.i, i64 %6
+  %scevgep4.i.i25 = getelementptr i8, ptr %lsr.iv3.i.i, i64 %38
+  %scevgep6.i.i26 = getelementptr i8, ptr %lsr.iv5.i.i, i64 %6
   %exitcond.not.i.i = icmp eq i64 %arg.worlds.1.0.5.0, %.438.i.i
   br i1 %exitcond.not.i.i, label %B100.i, label %B128.i.i
 
 B100.i:
-  %125 = icmp slt i64 %arg.worlds.1.0.5.0, 1
-  %.603.i = icmp eq i64 %lsr.iv40.i.in, %arg.where.1
+  %.603.i = icmp eq i64 %lsr.iv39.i.in, %arg.where.1
   %spec.select.i = select i1 %.603.i, i64 %.1769, i64 0
-  br i1 %125, label %B0.endif.endif.endif.i.i, label %B74.preheader.i.i.i
+  %.372.i.i27 = sub i64 %arg.worlds.1.2.5.1, %spec.select.i
+  %.4171255.not.i.i = icmp slt i64 %.372.i.i27, 1
+  br i1 %.4171255.not.i.i, label %B132.endif.i, label %B82.lr.ph.i.i
 
-B74.preheader.i.i.i:
-  %126 = getelementptr i64, ptr %arg.given.13.4, i64 %lsr.iv40.i.in
-  %.320.i.i.i.i = icmp slt i64 %lsr.iv40.i.in, 0
+B82.lr.ph.i.i:
+  %125 = getelementptr i64, ptr %arg.given.13.4, i64 %lsr.iv39.i.in
+  %.320.i.i.i.i = icmp slt i64 %lsr.iv39.i.in, 0
   %.1106.i.i.i.i.i = select i1 %.320.i.i.i.i, i64 %arg.given.5.5.1, i64 0
   %.1217.i.i.i.i.i = select i1 %.320.i.i.i.i, i64 %arg.given.17.5.1, i64 0
   %sunkaddr.i.i.i = select i1 %.320.i.i.i.i, i64 %46, i64 0
+  %126 = getelementptr i64, ptr %arg.worlds.1.3.4, i64 %lsr.iv39.i.in
+  %.472.i15.i.i.i = add nsw i64 %lsr.iv39.i.in, 12
+  %.11.i.i16.i.i.i = tail call i64 @llvm.smin.i64(i64 %arg.given.8.5.0, i64 %.472.i15.i.i.i)
+  %.550.i.i.i.i = sub i64 %.11.i.i16.i.i.i, %lsr.iv39.i.in
+  %.605.prol.i.i.i.i = add nsw i64 %.550.i.i.i.i, -1
+  %.662.prol.i.i.i.i = select i1 %.320.i.i.i.i, i64 %arg.given.8.5.0, i64 0
+  %127 = getelementptr i8, ptr %arg.given.8.4, i64 %lsr.iv39.i.in
+  %.1230.i.i.i = sitofp i64 %lsr.iv39.i.in to double
+  %128 = getelementptr double, ptr %arg.worlds.1.4.4, i64 %lsr.iv39.i.in
+  %129 = getelementptr i64, ptr %15, i64 %lsr.iv39.i.in
+  %sunkaddr309.i.i = select i1 %.320.i.i.i.i, i64 %21, i64 0
+  %sunkaddr349.i.i = select i1 %.320.i.i.i.i, i64 %17, i64 0
+  br label %B82.i.i
+
+B82.i.i:
+  %known.2.01259.i.i = phi i1 [ false, %B82.lr.ph.i.i ], [ %known.3.1234.i.i, %B464.i.i ]
+  %calls.3.01258.i.i = phi i1 [ false, %B82.lr.ph.i.i ], [ %calls.2.1232.i.i, %B464.i.i ]
+  %.41612471257.i.i = phi i64 [ %.372.i.i27, %B82.lr.ph.i.i ], [ %.426.i.i, %B464.i.i ]
+  %.42312511256.i.i = phi i64 [ %spec.select.i, %B82.lr.ph.i.i ], [ %.430.i.i, %B464.i.i ]
+  %.426.i.i = add nsw i64 %.41612471257.i.i, -1
+  %.430.i.i = add i64 %.42312511256.i.i, 1
+  %.477.i.i = icmp slt i64 %.42312511256.i.i, 0
+  %.478.i.i = select i1 %.477.i.i, i64 %arg.given.16.5.0, i64 0
+  %130 = getelementptr i64, ptr %arg.given.16.4, i64 %.42312511256.i.i
+  %.492.i.i = getelementptr i64, ptr %130, i64 %.478.i.i
+  %.493.i.i = load i64, ptr %.492.i.i, align 8
+  %.528.i.i = icmp slt i64 %.493.i.i, 0
+  %.529.i.i = select i1 %.528.i.i, i64 %arg.worlds.1.2.5.1, i64 0
+  %.530.i.i = add i64 %.529.i.i, %.493.i.i
+  %.551.i.i = getelementptr i64, ptr %arg.worlds.1.2.4, i64 %.530.i.i
+  %.552.i.i = load i64, ptr %.551.i.i, align 8
+  %.554.not1241.i.i = icmp sgt i64 %.552.i.i, %lsr.iv39.i.in
+  %brmerge.i.i = select i1 %.554.not1241.i.i, i1 true, i1 %known.2.01259.i.i
+  %not..554.not1241.i.i = xor i1 %.554.not1241.i.i, true
+  %known.2.0.mux.i.i = select i1 %not..554.not1241.i.i, i1 true, i1 %known.2.01259.i.i
+  br i1 %brmerge.i.i, label %B194.i.i, label %B156.i.i
+
+B156.i.i:
+  %131 = icmp slt i64 %arg.worlds.1.0.5.0, 1
+  br i1 %131, label %B238.i.i, label %B74.i.i.i.preheader
+
+B74.i.i.i.preheader:
   br label %B74.i.i.i
 
 B74.i.i.i:
-  %lsr.iv4.i.i.i = phi ptr [ %arg.worlds.1.0.4, %B74.preheader.i.i.i ], [ %scevgep.i.i.i, %B74.endif.i.i.i ]
-  %calls.2.0426.i.i.i = phi i1 [ false, %B74.preheader.i.i.i ], [ %"$phi122.1.2.1.i.i.i", %B74.endif.i.i.i ]
-  %.404422424.i.i.i = phi i64 [ 0, %B74.preheader.i.i.i ], [ %.411.i.i.i, %B74.endif.i.i.i ]
-  %127 = getelementptr i64, ptr %arg.given.15.4, i64 %.404422424.i.i.i
-  %.368.i.i.i.i = load i64, ptr %127, align 8
-  %.370.i.i.i.i = add nsw i64 %.368.i.i.i.i, %lsr.iv40.i.in
+  %lsr.iv4.i.i.i = phi ptr [ %scevgep.i.i.i, %B74.endif.i.i.i ], [ %arg.worlds.1.0.4, %B74.i.i.i.preheader ]
+  %calls.2.0426.i.i.i = phi i1 [ %"$phi122.1.2.1.i.i.i", %B74.endif.i.i.i ], [ false, %B74.i.i.i.preheader ]
+  %.404422424.i.i.i = phi i64 [ %.411.i.i.i, %B74.endif.i.i.i ], [ 0, %B74.i.i.i.preheader ]
+  %132 = getelementptr i64, ptr %arg.given.15.4, i64 %.404422424.i.i.i
+  %.368.i.i.i.i = load i64, ptr %132, align 8
+  %.370.i.i.i.i = add nsw i64 %.368.i.i.i.i, %lsr.iv39.i.in
   %.402.i.i.i.i = icmp slt i64 %.370.i.i.i.i, %arg.worlds.1.0.5.1
   br i1 %.402.i.i.i.i, label %B132.i.i.i.i, label %B74.endif.i.i.i
 
 B132.i.i.i.i:
-  %sunkaddr202 = getelementptr inbounds i8, ptr %126, i64 %sunkaddr.i.i.i
-  %.336.i.i.i.i = load i64, ptr %sunkaddr202, align 8
+  %sunkaddr205 = getelementptr inbounds i8, ptr %125, i64 %sunkaddr.i.i.i
+  %.336.i.i.i.i = load i64, ptr %sunkaddr205, align 8
   %.450.i.i.i.i = icmp slt i64 %.336.i.i.i.i, 0
   %.451.i.i.i.i = select i1 %.450.i.i.i.i, i64 %arg.given.12.5.1, i64 0
   %.452.i.i.i.i = add i64 %.451.i.i.i.i, %.336.i.i.i.i
   %.481.i.i.i.i = mul i64 %.452.i.i.i.i, %arg.given.12.5.2
-  %128 = getelementptr double, ptr %arg.given.12.4, i64 %.481.i.i.i.i
-  %.485.i.i.i.i = getelementptr double, ptr %128, i64 %.404422424.i.i.i
+  %133 = getelementptr double, ptr %arg.given.12.4, i64 %.481.i.i.i.i
+  %.485.i.i.i.i = getelementptr double, ptr %133, i64 %.404422424.i.i.i
   %.486.i.i.i.i = load double, ptr %.485.i.i.i.i, align 8
-  %129 = getelementptr double, ptr %40, i64 %.481.i.i.i.i
-  %.562.i.i.i.i = getelementptr double, ptr %129, i64 %.404422424.i.i.i
+  %134 = getelementptr double, ptr %40, i64 %.481.i.i.i.i
+  %.562.i.i.i.i = getelementptr double, ptr %134, i64 %.404422424.i.i.i
   %.563.i.i.i.i = load double, ptr %.562.i.i.i.i, align 8
-  %130 = getelementptr double, ptr %arg.worlds.1.5.4, i64 %.404422424.i.i.i
-  %.370.i.i.i.i.i = load double, ptr %130, align 8
+  %135 = getelementptr double, ptr %arg.worlds.1.5.4, i64 %.404422424.i.i.i
+  %.370.i.i.i.i.i = load double, ptr %135, align 8
   %.472.i.i.i.i.i = getelementptr i64, ptr %scevgep38.i, i64 %.404422424.i.i.i
   %.473.i.i.i.i.i = load i64, ptr %.472.i.i.i.i.i, align 8
   %.527.i.i.i.i.i = getelementptr i64, ptr %41, i64 %.404422424.i.i.i
   %.528.i.i.i.i.i = load i64, ptr %.527.i.i.i.i.i, align 8
-  %131 = getelementptr i64, ptr %arg.given.3.4, i64 %.404422424.i.i.i
-  %.560.i.i.i.i.i = load i64, ptr %131, align 8
+  %136 = getelementptr i64, ptr %arg.given.3.4, i64 %.404422424.i.i.i
+  %.560.i.i.i.i.i = load i64, ptr %136, align 8
   %.562.i.i.i.i.i = sub nsw i64 %.370.i.i.i.i, %.560.i.i.i.i.i
   %.574.i.i.i.i.i = icmp sgt i64 %.562.i.i.i.i.i, -1
   br i1 %.574.i.i.i.i.i, label %B242.endif.endif.i.i.i.i.i, label %B444.endif.endif.endif.endif.i.i.i.i.i
 
 B354.i.i.i.i.i:
-  %lsr.iv.i.i.i.i.i = phi i64 [ %159, %B354.preheader.i.i.i.i.i ], [ %lsr.iv.next.i.i.i.i.i, %B354.i.i.i.i.i ]
+  %lsr.iv.i.i.i.i.i = phi i64 [ %164, %B354.preheader.i.i.i.i.i ], [ %lsr.iv.next.i.i.i.i.i, %B354.i.i.i.i.i ]
   %passed.2.11423.i.i.i.i.i = phi i64 [ %passed.2.11423.unr.i.i.i.i.i, %B354.preheader.i.i.i.i.i ], [ %.875.3.i.i.i.i.i, %B354.i.i.i.i.i ]
-  %.79114191421.i.i.i.i.i = phi i64 [ %.79114191421.unr.i.i.i.i.i, %B354.preheader.i.i.i.i.i ], [ %143, %B354.i.i.i.i.i ]
+  %.79114191421.i.i.i.i.i = phi i64 [ %.79114191421.unr.i.i.i.i.i, %B354.preheader.i.i.i.i.i ], [ %148, %B354.i.i.i.i.i ]
   %.849.i.i.i.i.i = icmp slt i64 %.79114191421.i.i.i.i.i, 0
-  %132 = select i1 %.849.i.i.i.i.i, i64 %6, i64 0
-  %133 = shl i64 %.79114191421.i.i.i.i.i, 3
-  %scevgep13.i.i.i = getelementptr i8, ptr %lsr.iv4.i.i.i, i64 %132
-  %scevgep14.i.i.i = getelementptr i8, ptr %scevgep13.i.i.i, i64 %133
+  %137 = select i1 %.849.i.i.i.i.i, i64 %6, i64 0
+  %138 = shl i64 %.79114191421.i.i.i.i.i, 3
+  %scevgep13.i.i.i = getelementptr i8, ptr %lsr.iv4.i.i.i, i64 %137
+  %scevgep14.i.i.i = getelementptr i8, ptr %scevgep13.i.i.i, i64 %138
   %.873.i.i.i.i.i = load i64, ptr %scevgep14.i.i.i, align 8
   %.875.i.i.i.i.i = add nsw i64 %.873.i.i.i.i.i, %passed.2.11423.i.i.i.i.i
-  %134 = add i64 %.79114191421.i.i.i.i.i, 1
-  %.849.1.i.i.i.i.i = icmp slt i64 %134, 0
-  %135 = select i1 %.849.1.i.i.i.i.i, i64 %42, i64 8
-  %scevgep11.i.i.i = getelementptr i8, ptr %lsr.iv4.i.i.i, i64 %135
-  %136 = shl i64 %.79114191421.i.i.i.i.i, 3
-  %scevgep87 = getelementptr i8, ptr %scevgep11.i.i.i, i64 %136
+  %139 = add i64 %.79114191421.i.i.i.i.i, 1
+  %.849.1.i.i.i.i.i = icmp slt i64 %139, 0
+  %140 = select i1 %.849.1.i.i.i.i.i, i64 %42, i64 8
+  %scevgep11.i.i.i = getelementptr i8, ptr %lsr.iv4.i.i.i, i64 %140
+  %141 = shl i64 %.79114191421.i.i.i.i.i, 3
+  %scevgep87 = getelementptr i8, ptr %scevgep11.i.i.i, i64 %141
   %.873.1.i.i.i.i.i = load i64, ptr %scevgep87, align 8
   %.875.1.i.i.i.i.i = add nsw i64 %.875.i.i.i.i.i, %.873.1.i.i.i.i.i
-  %137 = add i64 %134, 1
-  %.849.2.i.i.i.i.i = icmp slt i64 %137, 0
-  %138 = select i1 %.849.2.i.i.i.i.i, i64 %43, i64 16
-  %scevgep9.i.i.i = getelementptr i8, ptr %lsr.iv4.i.i.i, i64 %138
-  %139 = shl i64 %.79114191421.i.i.i.i.i, 3
-  %scevgep86 = getelementptr i8, ptr %scevgep9.i.i.i, i64 %139
+  %142 = add i64 %139, 1
+  %.849.2.i.i.i.i.i = icmp slt i64 %142, 0
+  %143 = select i1 %.849.2.i.i.i.i.i, i64 %43, i64 16
+  %scevgep9.i.i.i = getelementptr i8, ptr %lsr.iv4.i.i.i, i64 %143
+  %144 = shl i64 %.79114191421.i.i.i.i.i, 3
+  %scevgep86 = getelementptr i8, ptr %scevgep9.i.i.i, i64 %144
   %.873.2.i.i.i.i.i = load i64, ptr %scevgep86, align 8
   %.875.2.i.i.i.i.i = add nsw i64 %.875.1.i.i.i.i.i, %.873.2.i.i.i.i.i
-  %140 = add i64 %137, 1
-  %.849.3.i.i.i.i.i = icmp slt i64 %140, 0
-  %141 = select i1 %.849.3.i.i.i.i.i, i64 %44, i64 24
-  %scevgep7.i.i.i = getelementptr i8, ptr %lsr.iv4.i.i.i, i64 %141
-  %142 = shl i64 %.79114191421.i.i.i.i.i, 3
-  %scevgep85 = getelementptr i8, ptr %scevgep7.i.i.i, i64 %142
+  %145 = add i64 %142, 1
+  %.849.3.i.i.i.i.i = icmp slt i64 %145, 0
+  %146 = select i1 %.849.3.i.i.i.i.i, i64 %44, i64 24
+  %scevgep7.i.i.i = getelementptr i8, ptr %lsr.iv4.i.i.i, i64 %146
+  %147 = shl i64 %.79114191421.i.i.i.i.i, 3
+  %scevgep85 = getelementptr i8, ptr %scevgep7.i.i.i, i64 %147
   %.873.3.i.i.i.i.i = load i64, ptr %scevgep85, align 8
   %.875.3.i.i.i.i.i = add nsw i64 %.875.2.i.i.i.i.i, %.873.3.i.i.i.i.i
   %lsr.iv.next.i.i.i.i.i = add i64 %lsr.iv.i.i.i.i.i, -4
   %.785.3.i.i.i.i.i = icmp sgt i64 %lsr.iv.next.i.i.i.i.i, 4
-  %143 = add i64 %140, 1
+  %148 = add i64 %145, 1
   br i1 %.785.3.i.i.i.i.i, label %B354.i.i.i.i.i, label %B384.i.i.i.i.i
 
 B384.i.i.i.i.i:
@@ -10356,7 +10383,7 @@ B384.i.i.i.i.i:
 B242.endif.endif.i.i.i.i.i:
   %.631.i.i.i.i.i = getelementptr i64, ptr %scevgep40.i, i64 %.404422424.i.i.i
   %.632.i.i.i.i.i = load i64, ptr %.631.i.i.i.i.i, align 8
-  %.671.i.i.i.i.i = sub i64 %lsr.iv40.i, %.560.i.i.i.i.i
+  %.671.i.i.i.i.i = sub i64 %lsr.iv39.i, %.560.i.i.i.i.i
   %.11.i.i.i.i.i.i = tail call i64 @llvm.smax.i64(i64 %.671.i.i.i.i.i, i64 0)
   %.703.i.i.i.i.i = add nuw i64 %.562.i.i.i.i.i, 1
   %.742.i.i.i.i.i = sub nsw i64 %.703.i.i.i.i.i, %.11.i.i.i.i.i.i
@@ -10364,34 +10391,34 @@ B242.endif.endif.i.i.i.i.i:
   br i1 %.7851420.not.i.i.i.i.i, label %B384.i.i.i.i.i, label %B354.lr.ph.i.i.i.i.i
 
 B354.lr.ph.i.i.i.i.i:
-  %144 = add i64 %.560.i.i.i.i.i, %.11.i.i.i.i.i.i
-  %145 = sub i64 %.370.i.i.i.i, %144
+  %149 = add i64 %.560.i.i.i.i.i, %.11.i.i.i.i.i.i
+  %150 = sub i64 %.370.i.i.i.i, %149
   %xtraiter.i.i.i.i.i = and i64 %.742.i.i.i.i.i, 3
   %lcmp.mod.not.i.i.i.i.i = icmp eq i64 %xtraiter.i.i.i.i.i, 0
   br i1 %lcmp.mod.not.i.i.i.i.i, label %B354.prol.loopexit.i.i.i.i.i, label %B354.prol.preheader.i.i.i.i.i
 
 B354.prol.preheader.i.i.i.i.i:
-  %146 = trunc i64 %.368.i.i.i.i to i2
-  %147 = add i2 %lsr119, %146
-  %148 = sub i64 %lsr.iv172, %.560.i.i.i.i.i
-  %smax82 = call i64 @llvm.smax.i64(i64 %148, i64 0)
-  %149 = add i64 %.560.i.i.i.i.i, %smax82
-  %150 = trunc i64 %149 to i2
-  %151 = sub i2 %147, %150
-  %152 = zext i2 %151 to i64
-  %153 = shl nuw nsw i64 %152, 3
+  %151 = trunc i64 %.368.i.i.i.i to i2
+  %152 = add i2 %lsr119, %151
+  %153 = sub i64 %lsr.iv171, %.560.i.i.i.i.i
+  %smax82 = call i64 @llvm.smax.i64(i64 %153, i64 0)
+  %154 = add i64 %.560.i.i.i.i.i, %smax82
+  %155 = trunc i64 %154 to i2
+  %156 = sub i2 %152, %155
+  %157 = zext i2 %156 to i64
+  %158 = shl nuw nsw i64 %157, 3
   br label %B354.prol.i.i.i.i.i
 
 B354.prol.i.i.i.i.i:
-  %lsr.iv83 = phi i64 [ %lsr.iv.next84, %B354.prol.i.i.i.i.i ], [ %153, %B354.prol.preheader.i.i.i.i.i ]
+  %lsr.iv83 = phi i64 [ %lsr.iv.next84, %B354.prol.i.i.i.i.i ], [ %158, %B354.prol.preheader.i.i.i.i.i ]
   %passed.2.11423.prol.i.i.i.i.i = phi i64 [ %.875.prol.i.i.i.i.i, %B354.prol.i.i.i.i.i ], [ %.632.i.i.i.i.i, %B354.prol.preheader.i.i.i.i.i ]
   %.79114191421.prol.i.i.i.i.i = phi i64 [ %.798.prol.i.i.i.i.i, %B354.prol.i.i.i.i.i ], [ %.11.i.i.i.i.i.i, %B354.prol.preheader.i.i.i.i.i ]
   %.798.prol.i.i.i.i.i = add nuw i64 %.79114191421.prol.i.i.i.i.i, 1
   %.849.prol.i.i.i.i.i = icmp slt i64 %.79114191421.prol.i.i.i.i.i, 0
-  %154 = select i1 %.849.prol.i.i.i.i.i, i64 %6, i64 0
-  %155 = shl i64 %.79114191421.prol.i.i.i.i.i, 3
-  %scevgep5.i.i.i = getelementptr i8, ptr %lsr.iv4.i.i.i, i64 %154
-  %scevgep6.i.i.i = getelementptr i8, ptr %scevgep5.i.i.i, i64 %155
+  %159 = select i1 %.849.prol.i.i.i.i.i, i64 %6, i64 0
+  %160 = shl i64 %.79114191421.prol.i.i.i.i.i, 3
+  %scevgep5.i.i.i = getelementptr i8, ptr %lsr.iv4.i.i.i, i64 %159
+  %scevgep6.i.i.i = getelementptr i8, ptr %scevgep5.i.i.i, i64 %160
   %.873.prol.i.i.i.i.i = load i64, ptr %scevgep6.i.i.i, align 8
   %.875.prol.i.i.i.i.i = add nsw i64 %.873.prol.i.i.i.i.i, %passed.2.11423.prol.i.i.i.i.i
   %lsr.iv.next84 = add i64 %lsr.iv83, -8
@@ -10399,20 +10426,20 @@ B354.prol.i.i.i.i.i:
   br i1 %ov.i.i.i.i.i, label %B354.prol.loopexit.loopexit.i.i.i.i.i, label %B354.prol.i.i.i.i.i
 
 B354.prol.loopexit.loopexit.i.i.i.i.i:
-  %156 = add nuw i64 %xtraiter.i.i.i.i.i, %.11.i.i.i.i.i.i
-  %157 = sub i64 %.703.i.i.i.i.i, %156
+  %161 = add nuw i64 %xtraiter.i.i.i.i.i, %.11.i.i.i.i.i.i
+  %162 = sub i64 %.703.i.i.i.i.i, %161
   br label %B354.prol.loopexit.i.i.i.i.i
 
 B354.prol.loopexit.i.i.i.i.i:
   %passed.2.11423.unr.i.i.i.i.i = phi i64 [ %.632.i.i.i.i.i, %B354.lr.ph.i.i.i.i.i ], [ %.875.prol.i.i.i.i.i, %B354.prol.loopexit.loopexit.i.i.i.i.i ]
-  %.78414181422.unr.i.i.i.i.i = phi i64 [ %.742.i.i.i.i.i, %B354.lr.ph.i.i.i.i.i ], [ %157, %B354.prol.loopexit.loopexit.i.i.i.i.i ]
-  %.79114191421.unr.i.i.i.i.i = phi i64 [ %.11.i.i.i.i.i.i, %B354.lr.ph.i.i.i.i.i ], [ %156, %B354.prol.loopexit.loopexit.i.i.i.i.i ]
+  %.78414181422.unr.i.i.i.i.i = phi i64 [ %.742.i.i.i.i.i, %B354.lr.ph.i.i.i.i.i ], [ %162, %B354.prol.loopexit.loopexit.i.i.i.i.i ]
+  %.79114191421.unr.i.i.i.i.i = phi i64 [ %.11.i.i.i.i.i.i, %B354.lr.ph.i.i.i.i.i ], [ %161, %B354.prol.loopexit.loopexit.i.i.i.i.i ]
   %.875.lcssa.unr.i.i.i.i.i = phi i64 [ poison, %B354.lr.ph.i.i.i.i.i ], [ %.875.prol.i.i.i.i.i, %B354.prol.loopexit.loopexit.i.i.i.i.i ]
-  %158 = icmp ult i64 %145, 3
-  br i1 %158, label %B384.i.i.i.i.i, label %B354.preheader.i.i.i.i.i
+  %163 = icmp ult i64 %150, 3
+  br i1 %163, label %B384.i.i.i.i.i, label %B354.preheader.i.i.i.i.i
 
 B354.preheader.i.i.i.i.i:
-  %159 = add i64 %.78414181422.unr.i.i.i.i.i, 4
+  %164 = add i64 %.78414181422.unr.i.i.i.i.i, 4
   br label %B354.i.i.i.i.i
 
 B444.endif.endif.endif.endif.i.i.i.i.i:
@@ -10420,34 +10447,34 @@ B444.endif.endif.endif.endif.i.i.i.i.i:
   %.1053.i.i.i.i.i = icmp slt i64 %.370.i.i.i.i, 0
   %.1054.i.i.i.i.i = select i1 %.1053.i.i.i.i.i, i64 %arg.given.5.5.1, i64 0
   %.1072.i.i.i.i.i = mul i64 %.404422424.i.i.i, %arg.given.5.5.1
-  %160 = getelementptr double, ptr %arg.given.5.4, i64 %.1072.i.i.i.i.i
-  %161 = getelementptr double, ptr %160, i64 %.370.i.i.i.i
-  %.1076.i.i.i.i.i = getelementptr double, ptr %161, i64 %.1054.i.i.i.i.i
+  %165 = getelementptr double, ptr %arg.given.5.4, i64 %.1072.i.i.i.i.i
+  %166 = getelementptr double, ptr %165, i64 %.370.i.i.i.i
+  %.1076.i.i.i.i.i = getelementptr double, ptr %166, i64 %.1054.i.i.i.i.i
   %.1077.i.i.i.i.i = load double, ptr %.1076.i.i.i.i.i, align 8
-  %162 = getelementptr double, ptr %160, i64 %lsr.iv40.i.in
-  %.1128.i.i.i.i.i = getelementptr double, ptr %162, i64 %.1106.i.i.i.i.i
+  %167 = getelementptr double, ptr %165, i64 %lsr.iv39.i.in
+  %.1128.i.i.i.i.i = getelementptr double, ptr %167, i64 %.1106.i.i.i.i.i
   %.1129.i.i.i.i.i = load double, ptr %.1128.i.i.i.i.i, align 8
   %.1161.i.i.i.i.i = select i1 %.1053.i.i.i.i.i, i64 %arg.given.17.5.1, i64 0
   %.1179.i.i.i.i.i = mul i64 %.404422424.i.i.i, %arg.given.17.5.1
-  %163 = getelementptr i64, ptr %arg.given.17.4, i64 %.1179.i.i.i.i.i
-  %164 = getelementptr i64, ptr %163, i64 %.370.i.i.i.i
-  %.1183.i.i.i.i.i = getelementptr i64, ptr %164, i64 %.1161.i.i.i.i.i
+  %168 = getelementptr i64, ptr %arg.given.17.4, i64 %.1179.i.i.i.i.i
+  %169 = getelementptr i64, ptr %168, i64 %.370.i.i.i.i
+  %.1183.i.i.i.i.i = getelementptr i64, ptr %169, i64 %.1161.i.i.i.i.i
   %.1184.i.i.i.i.i = load i64, ptr %.1183.i.i.i.i.i, align 8
-  %165 = getelementptr i64, ptr %163, i64 %lsr.iv40.i.in
-  %.1239.i.i.i.i.i = getelementptr i64, ptr %165, i64 %.1217.i.i.i.i.i
+  %170 = getelementptr i64, ptr %168, i64 %lsr.iv39.i.in
+  %.1239.i.i.i.i.i = getelementptr i64, ptr %170, i64 %.1217.i.i.i.i.i
   %.1240.i.i.i.i.i = load i64, ptr %.1239.i.i.i.i.i, align 8
   %.5.i.i.i.i.i.i = fptosi double %.486.i.i.i.i to i64
   %.1273.i.i.i.i.i = add nsw i64 %.370.i.i.i.i, %.5.i.i.i.i.i.i
   %.11.i3.i.i.i.i.i = tail call i64 @llvm.smin.i64(i64 %.412.i.i.i.i.i, i64 %.1273.i.i.i.i.i)
-  %166 = getelementptr i64, ptr %arg.given.18.4, i64 %.404422424.i.i.i
-  %.1338.i.i.i.i.i = load i64, ptr %166, align 8
+  %171 = getelementptr i64, ptr %arg.given.18.4, i64 %.404422424.i.i.i
+  %.1338.i.i.i.i.i = load i64, ptr %171, align 8
   %.1340.i.i.i.i.i = add nsw i64 %.1338.i.i.i.i.i, %.370.i.i.i.i
   %.11.i4.i.i.i.i.i = tail call i64 @llvm.smin.i64(i64 %.412.i.i.i.i.i, i64 %.1340.i.i.i.i.i)
   %.11.i2.i.i.i.i.i = tail call i64 @llvm.smax.i64(i64 %.11.i4.i.i.i.i.i, i64 %.370.i.i.i.i)
   %.1445.i.i.i.i.i = icmp slt i64 %.11.i2.i.i.i.i.i, 0
   %.1446.i.i.i.i.i = select i1 %.1445.i.i.i.i.i, i64 %arg.given.17.5.1, i64 0
-  %167 = getelementptr i64, ptr %163, i64 %.11.i2.i.i.i.i.i
-  %.1468.i.i.i.i.i = getelementptr i64, ptr %167, i64 %.1446.i.i.i.i.i
+  %172 = getelementptr i64, ptr %168, i64 %.11.i2.i.i.i.i.i
+  %.1468.i.i.i.i.i = getelementptr i64, ptr %172, i64 %.1446.i.i.i.i.i
   %.1469.i.i.i.i.i = load i64, ptr %.1468.i.i.i.i.i, align 8
   %.1524.i.i.i.i.i = sub nsw i64 %.1469.i.i.i.i.i, %.1184.i.i.i.i.i
   %.1525.i.i.i.i.i = sitofp i64 %.1524.i.i.i.i.i to double
@@ -10489,20 +10516,20 @@ B132.endif.i.i.i.i:
   %.1186.i.i.i.i.i = fadd double %.1132.i.i.i.i.i, %.1185.i.i.i.i.i
   %.1728.i.i.i.i.i = icmp slt i64 %end.2.0.i.i.i.i.i, 0
   %.1729.i.i.i.i.i = select i1 %.1728.i.i.i.i.i, i64 %arg.given.5.5.1, i64 0
-  %168 = getelementptr double, ptr %160, i64 %end.2.0.i.i.i.i.i
-  %.1751.i.i.i.i.i = getelementptr double, ptr %168, i64 %.1729.i.i.i.i.i
+  %173 = getelementptr double, ptr %165, i64 %end.2.0.i.i.i.i.i
+  %.1751.i.i.i.i.i = getelementptr double, ptr %173, i64 %.1729.i.i.i.i.i
   %.1752.i.i.i.i.i = load double, ptr %.1751.i.i.i.i.i, align 8
   %.1809.i.i.i.i.i = fsub double %.1752.i.i.i.i.i, %.1077.i.i.i.i.i
   %.1811.i.i.i.i.i = fmul double %.370.i.i.i.i.i, %.1809.i.i.i.i.i
   %.1872.i.i.i.i.i = mul i64 %.404422424.i.i.i, %arg.given.4.5.1
-  %169 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i.i.i.i
-  %.1876.i.i.i.i.i = getelementptr i8, ptr %169, i64 16
+  %174 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i.i.i.i
+  %.1876.i.i.i.i.i = getelementptr i8, ptr %174, i64 16
   %.1877.i.i.i.i.i = load double, ptr %.1876.i.i.i.i.i, align 8
   %.1878.i.i.i.i.i = fmul double %.1877.i.i.i.i.i, %.1811.i.i.i.i.i
   %.1886.i.i.i.i.i = tail call double @sqrt(double %.1878.i.i.i.i.i)
   %.1898.i.i.i.i.i = sitofp i64 %lives.2.0.i.i.i.i.i to double
-  %170 = fsub double %.1241.i.i.i.i.i, %.1186.i.i.i.i.i
-  %.1899.i.i.i.i.i = fadd double %170, %.1898.i.i.i.i.i
+  %175 = fsub double %.1241.i.i.i.i.i, %.1186.i.i.i.i.i
+  %.1899.i.i.i.i.i = fadd double %175, %.1898.i.i.i.i.i
   %.10.i.i.i.i.i.i = fcmp ogt double %.1899.i.i.i.i.i, 0.000000e+00
   %.11.i5.i.i.i.i.i = select i1 %.10.i.i.i.i.i.i, double %.1899.i.i.i.i.i, double 0.000000e+00
   %.1815.i.i.i.i.i = fadd double %promised.2.0.i.i.i.i.i, %.1811.i.i.i.i.i
@@ -10510,91 +10537,89 @@ B132.endif.i.i.i.i:
   %.1895.i.i.i.i.i = fadd double %.1815.i.i.i.i.i, %.1892.i.i.i.i.i
   %.1932.i.i.i.i.i = fsub double %.1895.i.i.i.i.i, %.11.i5.i.i.i.i.i
   %.770.i.i.i.i = fdiv double %.1932.i.i.i.i.i, %.766.i.pre-phi.i.i.i
-  %171 = getelementptr double, ptr %45, i64 %.481.i.i.i.i
-  %.851.i.i.i.i = getelementptr double, ptr %171, i64 %.404422424.i.i.i
+  %176 = getelementptr double, ptr %45, i64 %.481.i.i.i.i
+  %.851.i.i.i.i = getelementptr double, ptr %176, i64 %.404422424.i.i.i
   %.852.i.i.i.i = load double, ptr %.851.i.i.i.i, align 8
   %.856.i.i.i.i = fcmp ult double %.770.i.i.i.i, %.852.i.i.i.i
   br i1 %.856.i.i.i.i, label %B74.endif.i.i.i, label %B278.i.i.i.i
 
 B74.endif.i.i.i:
   %need.2.0.i.i.i.i = phi double [ 0.000000e+00, %B132.endif.i.i.i.i ], [ %.770.i.i.i.i, %B278.i.i.i.i ], [ 0.000000e+00, %B74.i.i.i ]
-  %172 = getelementptr double, ptr %39, i64 %.404422424.i.i.i
-  store double %need.2.0.i.i.i.i, ptr %172, align 8
+  %177 = getelementptr double, ptr %39, i64 %.404422424.i.i.i
+  store double %need.2.0.i.i.i.i, ptr %177, align 8
   %.411.i.i.i = add nuw nsw i64 %.404422424.i.i.i, 1
   %.548.i.i.i = fcmp ogt double %need.2.0.i.i.i.i, 0.000000e+00
   %"$phi122.1.2.1.i.i.i" = select i1 %.548.i.i.i, i1 true, i1 %calls.2.0426.i.i.i
   %scevgep.i.i.i = getelementptr i8, ptr %lsr.iv4.i.i.i, i64 %6
   %exitcond.not.i.i.i = icmp eq i64 %arg.worlds.1.0.5.0, %.411.i.i.i
-  br i1 %exitcond.not.i.i.i, label %B0.endif.endif.endif.i.i, label %B74.i.i.i
+  br i1 %exitcond.not.i.i.i, label %B194.loopexit.i.i, label %B74.i.i.i
 
-B106.i.i:
-  %.53011951203.i.i = phi i64 [ %.488.i.i, %B106.lr.ph.i.i ], [ %.540.i.i, %B406.i.i ]
-  %.53711981202.i.i = phi i64 [ %spec.select31.i, %B106.lr.ph.i.i ], [ %.544.i.i, %B406.i.i ]
-  %.540.i.i = add nsw i64 %.53011951203.i.i, -1
-  %.544.i.i = add i64 %.53711981202.i.i, 1
-  %.583.i.i = icmp slt i64 %.53711981202.i.i, 0
-  %.584.i.i = select i1 %.583.i.i, i64 %arg.given.16.5.0, i64 0
-  %173 = getelementptr i64, ptr %arg.given.16.4, i64 %.53711981202.i.i
-  %.598.i.i = getelementptr i64, ptr %173, i64 %.584.i.i
-  %.599.i.i18 = load i64, ptr %.598.i.i, align 8
-  %.634.i.i = icmp slt i64 %.599.i.i18, 0
-  %.635.i.i = select i1 %.634.i.i, i64 %arg.worlds.1.2.5.1, i64 0
-  %.636.i.i = add i64 %.635.i.i, %.599.i.i18
-  %.657.i.i = getelementptr i64, ptr %arg.worlds.1.2.4, i64 %.636.i.i
-  %.658.i.i = load i64, ptr %.657.i.i, align 8
-  %.660.not.i.i = icmp sgt i64 %.658.i.i, %lsr.iv40.i.in
-  br i1 %.660.not.i.i, label %B406.i.i, label %B176.i.i
+B194.loopexit.i.i:
+  %sunkaddr304.i.i = shl i64 %.530.i.i, 3
+  %sunkaddr305.i.i = getelementptr i8, ptr %arg.worlds.1.2.4, i64 %sunkaddr304.i.i
+  %.753.pre.i.i = load i64, ptr %sunkaddr305.i.i, align 8
+  br label %B194.i.i
 
-B176.i.i:
-  br i1 %calls.2.0.lcssa.i.i.i, label %B166.i.i.i, label %B180.i.i
+B194.i.i:
+  %.753.i.i = phi i64 [ %.552.i.i, %B82.i.i ], [ %.753.pre.i.i, %B194.loopexit.i.i ]
+  %calls.2.1.i.i = phi i1 [ %calls.3.01258.i.i, %B82.i.i ], [ %"$phi122.1.2.1.i.i.i", %B194.loopexit.i.i ]
+  %known.3.1.i.i = phi i1 [ %known.2.0.mux.i.i, %B82.i.i ], [ true, %B194.loopexit.i.i ]
+  %.755.not.i.i = icmp sgt i64 %.753.i.i, %lsr.iv39.i.in
+  br i1 %.755.not.i.i, label %B464.i.i, label %B234.i.i
 
-B180.i.i:
-  %.718.i.i = getelementptr i64, ptr %13, i64 %.636.i.i
-  %.719.i.i = load i64, ptr %.718.i.i, align 8
-  %.720.i.i = shl nsw i64 %.719.i.i, 1
-  %sunkaddr203 = getelementptr i8, ptr %arg.given.6.4, i64 8
-  %.751.i.i = load i64, ptr %sunkaddr203, align 8
-  %.752.not.i.i = icmp slt i64 %.720.i.i, %.751.i.i
-  br i1 %.752.not.i.i, label %B406.i.i, label %B166.i.i.i
+B234.i.i:
+  br i1 %calls.2.1.i.i, label %B166.i.i.i, label %B238.i.i
+
+B238.i.i:
+  %known.3.1233237.i.i = phi i1 [ %known.3.1.i.i, %B234.i.i ], [ true, %B156.i.i ]
+  %.813.i.i = getelementptr i64, ptr %13, i64 %.530.i.i
+  %.814.i.i = load i64, ptr %.813.i.i, align 8
+  %.815.i.i = shl nsw i64 %.814.i.i, 1
+  %sunkaddr206 = getelementptr i8, ptr %arg.given.6.4, i64 8
+  %.846.i.i = load i64, ptr %sunkaddr206, align 8
+  %.847.not.i.i = icmp slt i64 %.815.i.i, %.846.i.i
+  br i1 %.847.not.i.i, label %B464.i.i, label %B166.i.i.i
 
 B166.i.i.i:
-  %sunkaddr204 = getelementptr inbounds i8, ptr %361, i64 %sunkaddr288.i.i
-  %.352.i.i.i = load i64, ptr %sunkaddr204, align 8
-  %sunkaddr205 = getelementptr inbounds i8, ptr %362, i64 %sunkaddr290.i.i
-  %.517.i.i.i = load i64, ptr %sunkaddr205, align 8
+  %calls.2.1231240.i.i = phi i1 [ false, %B238.i.i ], [ true, %B234.i.i ]
+  %known.3.1233238.i.i = phi i1 [ %known.3.1233237.i.i, %B238.i.i ], [ %known.3.1.i.i, %B234.i.i ]
+  %sunkaddr207 = getelementptr i8, ptr %125, i64 %sunkaddr.i.i.i
+  %.352.i.i.i = load i64, ptr %sunkaddr207, align 8
+  %sunkaddr208 = getelementptr inbounds i8, ptr %126, i64 %sunkaddr309.i.i
+  %.517.i.i.i = load i64, ptr %sunkaddr208, align 8
   %.548.i1.i.i = load i64, ptr %arg.given.6.4, align 8
   %.549.i.i.i = icmp slt i64 %.517.i.i.i, %.548.i1.i.i
-  br i1 %.549.i.i.i, label %B232.i.i.i, label %B406.i.i
+  br i1 %.549.i.i.i, label %B232.i.i.i, label %B464.i.i
 
 B232.i.i.i:
-  %174 = icmp slt i64 %.599.i.i18, 0
-  %.584.i.i.i = select i1 %174, i64 %arg.given.7.5.0, i64 0
-  %.585.i.i.i = add i64 %.584.i.i.i, %.599.i.i18
+  %178 = icmp slt i64 %.493.i.i, 0
+  %.584.i.i.i = select i1 %178, i64 %arg.given.7.5.0, i64 0
+  %.585.i.i.i = add i64 %.584.i.i.i, %.493.i.i
   %.605.i.i.i = mul i64 %.585.i.i.i, %arg.given.7.5.1
   %.609.i.i.i = getelementptr i64, ptr %arg.given.7.4, i64 %.605.i.i.i
   %.610.i.i.i = load i64, ptr %.609.i.i.i, align 8
-  %.612.not.i.i.i = icmp sgt i64 %.610.i.i.i, %lsr.iv40.i.in
-  br i1 %.612.not.i.i.i, label %B406.i.i, label %B276.i.i.i
+  %.612.not.i.i.i = icmp sgt i64 %.610.i.i.i, %lsr.iv39.i.in
+  br i1 %.612.not.i.i.i, label %B464.i.i, label %B276.i.i.i
 
 B276.i.i.i:
   %sunkaddr.i2.i.i = shl i64 %.605.i.i.i, 3
   %sunkaddr111.i.i.i = getelementptr i8, ptr %arg.given.7.4, i64 %sunkaddr.i2.i.i
   %sunkaddr112.i.i.i = getelementptr i8, ptr %sunkaddr111.i.i.i, i64 8
   %.679.i.i.i = load i64, ptr %sunkaddr112.i.i.i, align 8
-  %.681.i.i.i = icmp slt i64 %lsr.iv40.i.in, %.679.i.i.i
-  br i1 %.681.i.i.i, label %B324.i.i.i, label %B406.i.i
+  %.681.i.i.i = icmp slt i64 %lsr.iv39.i.in, %.679.i.i.i
+  br i1 %.681.i.i.i, label %B324.i.i.i, label %B464.i.i
 
 B324.i.i.i:
-  br i1 %calls.2.0.lcssa.i.i.i, label %B330.i.i.i, label %B1074.thread57.i.i.i
+  br i1 %calls.2.1231240.i.i, label %B330.i.i.i, label %B1074.thread57.i.i.i
 
 B330.i.i.i:
-  %175 = icmp slt i64 %arg.given.0.5.1, 1
-  %.795.i.i.i = getelementptr i64, ptr %13, i64 %.636.i.i
+  %179 = icmp slt i64 %arg.given.0.5.1, 1
+  %.795.i.i.i = getelementptr i64, ptr %13, i64 %.530.i.i
   %.796.i.i.i = load i64, ptr %.795.i.i.i, align 8
-  %sunkaddr206 = getelementptr i8, ptr %arg.given.6.4, i64 8
-  %.827.i.i.i = load i64, ptr %sunkaddr206, align 8
+  %sunkaddr209 = getelementptr i8, ptr %arg.given.6.4, i64 8
+  %.827.i.i.i = load i64, ptr %sunkaddr209, align 8
   %.828.i.i.i = icmp sge i64 %.796.i.i.i, %.827.i.i.i
-  %or.cond.i.i.i = select i1 %.828.i.i.i, i1 true, i1 %175
+  %or.cond.i.i.i = select i1 %.828.i.i.i, i1 true, i1 %179
   br i1 %or.cond.i.i.i, label %B1074.thread.i.i.i, label %B452.lr.ph.i.i.i
 
 B452.i.i.i:
@@ -10630,72 +10655,72 @@ B572.i.i.i:
   %.1361.i.i.i = icmp slt i64 %.1318.i.i.i, 0
   %.1362.i.i.i = select i1 %.1361.i.i.i, i64 %arg.given.0.5.2, i64 0
   %.1389.i.i.i = mul i64 %.96234443463.i.i.i, %arg.given.0.5.2
-  %176 = getelementptr i64, ptr %29, i64 %.1389.i.i.i
-  %177 = getelementptr i64, ptr %176, i64 %.1318.i.i.i
-  %.1393.i.i.i = getelementptr i64, ptr %177, i64 %.1362.i.i.i
+  %180 = getelementptr i64, ptr %29, i64 %.1389.i.i.i
+  %181 = getelementptr i64, ptr %180, i64 %.1318.i.i.i
+  %.1393.i.i.i = getelementptr i64, ptr %181, i64 %.1362.i.i.i
   %.1394.i.i.i = load i64, ptr %.1393.i.i.i, align 8
-  %.1396.i.i.i = add nsw i64 %.1394.i.i.i, %lsr.iv40.i.in
+  %.1396.i.i.i = add nsw i64 %.1394.i.i.i, %lsr.iv39.i.in
   %.1415.i.i.i = icmp slt i64 %.1396.i.i.i, %arg.worlds.1.0.5.1
   br i1 %.1415.i.i.i, label %B664.i.i.i, label %B1048.i.i.i
 
 B664.i.i.i:
-  %.1499.i.i.i = getelementptr double, ptr %256, i64 %.96234443463.i.i.i
+  %.1499.i.i.i = getelementptr double, ptr %260, i64 %.96234443463.i.i.i
   %.1500.i.i.i = load double, ptr %.1499.i.i.i, align 8
-  %.1576.i.i.i = getelementptr double, ptr %257, i64 %.96234443463.i.i.i
+  %.1576.i.i.i = getelementptr double, ptr %261, i64 %.96234443463.i.i.i
   %.1577.i.i.i = load double, ptr %.1576.i.i.i, align 8
-  %178 = getelementptr double, ptr %arg.worlds.1.5.4, i64 %.96234443463.i.i.i
-  %.370.i.i7.i.i = load double, ptr %178, align 8
+  %182 = getelementptr double, ptr %arg.worlds.1.5.4, i64 %.96234443463.i.i.i
+  %.370.i.i7.i.i = load double, ptr %182, align 8
   %.472.i.i.i.i = getelementptr i64, ptr %scevgep38.i, i64 %.96234443463.i.i.i
   %.473.i.i.i.i = load i64, ptr %.472.i.i.i.i, align 8
   %.527.i.i.i.i = getelementptr i64, ptr %41, i64 %.96234443463.i.i.i
   %.528.i.i.i.i = load i64, ptr %.527.i.i.i.i, align 8
-  %179 = getelementptr i64, ptr %arg.given.3.4, i64 %.96234443463.i.i.i
-  %.560.i.i.i.i = load i64, ptr %179, align 8
+  %183 = getelementptr i64, ptr %arg.given.3.4, i64 %.96234443463.i.i.i
+  %.560.i.i.i.i = load i64, ptr %183, align 8
   %.562.i.i8.i.i = sub nsw i64 %.1396.i.i.i, %.560.i.i.i.i
   %.574.i.i.i.i = icmp sgt i64 %.562.i.i8.i.i, -1
   br i1 %.574.i.i.i.i, label %B242.endif.endif.i.i.i.i, label %B444.endif.endif.endif.endif.i.i.i.i
 
 B354.i.i.i.i:
-  %lsr.iv.i.i.i.i = phi i64 [ %207, %B354.preheader.i.i.i.i ], [ %lsr.iv.next.i.i.i.i, %B354.i.i.i.i ]
+  %lsr.iv.i.i.i.i = phi i64 [ %211, %B354.preheader.i.i.i.i ], [ %lsr.iv.next.i.i.i.i, %B354.i.i.i.i ]
   %passed.2.11423.i.i.i.i = phi i64 [ %passed.2.11423.unr.i.i.i.i, %B354.preheader.i.i.i.i ], [ %.875.3.i.i.i.i, %B354.i.i.i.i ]
-  %.79114191421.i.i.i.i = phi i64 [ %.79114191421.unr.i.i.i.i, %B354.preheader.i.i.i.i ], [ %191, %B354.i.i.i.i ]
+  %.79114191421.i.i.i.i = phi i64 [ %.79114191421.unr.i.i.i.i, %B354.preheader.i.i.i.i ], [ %195, %B354.i.i.i.i ]
   %.849.i.i.i.i = icmp slt i64 %.79114191421.i.i.i.i, 0
-  %180 = select i1 %.849.i.i.i.i, i64 %6, i64 0
-  %181 = shl i64 %.79114191421.i.i.i.i, 3
-  %scevgep106.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %180
-  %scevgep107.i.i.i = getelementptr i8, ptr %scevgep106.i.i.i, i64 %181
+  %184 = select i1 %.849.i.i.i.i, i64 %6, i64 0
+  %185 = shl i64 %.79114191421.i.i.i.i, 3
+  %scevgep106.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %184
+  %scevgep107.i.i.i = getelementptr i8, ptr %scevgep106.i.i.i, i64 %185
   %.873.i.i.i.i = load i64, ptr %scevgep107.i.i.i, align 8
   %.875.i.i.i.i = add nsw i64 %.873.i.i.i.i, %passed.2.11423.i.i.i.i
-  %182 = add i64 %.79114191421.i.i.i.i, 1
-  %.849.1.i.i.i.i = icmp slt i64 %182, 0
-  %183 = select i1 %.849.1.i.i.i.i, i64 %6, i64 0
-  %scevgep103.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %183
-  %184 = shl i64 %.79114191421.i.i.i.i, 3
-  %scevgep94 = getelementptr i8, ptr %scevgep103.i.i.i, i64 %184
+  %186 = add i64 %.79114191421.i.i.i.i, 1
+  %.849.1.i.i.i.i = icmp slt i64 %186, 0
+  %187 = select i1 %.849.1.i.i.i.i, i64 %6, i64 0
+  %scevgep103.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %187
+  %188 = shl i64 %.79114191421.i.i.i.i, 3
+  %scevgep94 = getelementptr i8, ptr %scevgep103.i.i.i, i64 %188
   %scevgep95 = getelementptr i8, ptr %scevgep94, i64 8
   %.873.1.i.i.i.i = load i64, ptr %scevgep95, align 8
   %.875.1.i.i.i.i = add nsw i64 %.875.i.i.i.i, %.873.1.i.i.i.i
-  %185 = add i64 %182, 1
-  %.849.2.i.i.i.i = icmp slt i64 %185, 0
-  %186 = select i1 %.849.2.i.i.i.i, i64 %6, i64 0
-  %scevgep100.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %186
-  %187 = shl i64 %.79114191421.i.i.i.i, 3
-  %scevgep92 = getelementptr i8, ptr %scevgep100.i.i.i, i64 %187
+  %189 = add i64 %186, 1
+  %.849.2.i.i.i.i = icmp slt i64 %189, 0
+  %190 = select i1 %.849.2.i.i.i.i, i64 %6, i64 0
+  %scevgep100.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %190
+  %191 = shl i64 %.79114191421.i.i.i.i, 3
+  %scevgep92 = getelementptr i8, ptr %scevgep100.i.i.i, i64 %191
   %scevgep93 = getelementptr i8, ptr %scevgep92, i64 16
   %.873.2.i.i.i.i = load i64, ptr %scevgep93, align 8
   %.875.2.i.i.i.i = add nsw i64 %.875.1.i.i.i.i, %.873.2.i.i.i.i
-  %188 = add i64 %185, 1
-  %.849.3.i.i.i.i = icmp slt i64 %188, 0
-  %189 = select i1 %.849.3.i.i.i.i, i64 %6, i64 0
-  %scevgep97.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %189
-  %190 = shl i64 %.79114191421.i.i.i.i, 3
-  %scevgep90 = getelementptr i8, ptr %scevgep97.i.i.i, i64 %190
+  %192 = add i64 %189, 1
+  %.849.3.i.i.i.i = icmp slt i64 %192, 0
+  %193 = select i1 %.849.3.i.i.i.i, i64 %6, i64 0
+  %scevgep97.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %193
+  %194 = shl i64 %.79114191421.i.i.i.i, 3
+  %scevgep90 = getelementptr i8, ptr %scevgep97.i.i.i, i64 %194
   %scevgep91 = getelementptr i8, ptr %scevgep90, i64 24
   %.873.3.i.i.i.i = load i64, ptr %scevgep91, align 8
   %.875.3.i.i.i.i = add nsw i64 %.875.2.i.i.i.i, %.873.3.i.i.i.i
   %lsr.iv.next.i.i.i.i = add i64 %lsr.iv.i.i.i.i, -4
   %.785.3.i.i.i.i = icmp sgt i64 %lsr.iv.next.i.i.i.i, 4
-  %191 = add i64 %188, 1
+  %195 = add i64 %192, 1
   br i1 %.785.3.i.i.i.i, label %B354.i.i.i.i, label %B384.i.i.i.i
 
 B384.i.i.i.i:
@@ -10706,7 +10731,7 @@ B384.i.i.i.i:
 B242.endif.endif.i.i.i.i:
   %.631.i.i.i.i = getelementptr i64, ptr %scevgep40.i, i64 %.96234443463.i.i.i
   %.632.i.i.i.i = load i64, ptr %.631.i.i.i.i, align 8
-  %.671.i.i.i.i = sub i64 %lsr.iv40.i, %.560.i.i.i.i
+  %.671.i.i.i.i = sub i64 %lsr.iv39.i, %.560.i.i.i.i
   %.11.i.i.i.i.i = tail call i64 @llvm.smax.i64(i64 %.671.i.i.i.i, i64 0)
   %.703.i.i.i.i = add nuw i64 %.562.i.i8.i.i, 1
   %.742.i.i.i.i = sub nsw i64 %.703.i.i.i.i, %.11.i.i.i.i.i
@@ -10714,34 +10739,34 @@ B242.endif.endif.i.i.i.i:
   br i1 %.7851420.not.i.i.i.i, label %B384.i.i.i.i, label %B354.lr.ph.i.i.i.i
 
 B354.lr.ph.i.i.i.i:
-  %192 = add i64 %.560.i.i.i.i, %.11.i.i.i.i.i
-  %193 = sub i64 %.1396.i.i.i, %192
+  %196 = add i64 %.560.i.i.i.i, %.11.i.i.i.i.i
+  %197 = sub i64 %.1396.i.i.i, %196
   %xtraiter.i.i.i.i = and i64 %.742.i.i.i.i, 3
   %lcmp.mod.not.i.i.i.i = icmp eq i64 %xtraiter.i.i.i.i, 0
   br i1 %lcmp.mod.not.i.i.i.i, label %B354.prol.loopexit.i.i.i.i, label %B354.prol.i.i.preheader.i.i
 
 B354.prol.i.i.preheader.i.i:
-  %194 = trunc i64 %.1394.i.i.i to i2
-  %195 = add i2 %lsr119, %194
-  %196 = sub i64 %lsr.iv172, %.560.i.i.i.i
-  %smax = call i64 @llvm.smax.i64(i64 %196, i64 0)
-  %197 = add i64 %.560.i.i.i.i, %smax
-  %198 = trunc i64 %197 to i2
-  %199 = sub i2 %195, %198
-  %200 = zext i2 %199 to i64
-  %201 = mul nsw i64 %200, -8
+  %198 = trunc i64 %.1394.i.i.i to i2
+  %199 = add i2 %lsr119, %198
+  %200 = sub i64 %lsr.iv171, %.560.i.i.i.i
+  %smax = call i64 @llvm.smax.i64(i64 %200, i64 0)
+  %201 = add i64 %.560.i.i.i.i, %smax
+  %202 = trunc i64 %201 to i2
+  %203 = sub i2 %199, %202
+  %204 = zext i2 %203 to i64
+  %205 = mul nsw i64 %204, -8
   br label %B354.prol.i.i.i.i
 
 B354.prol.i.i.i.i:
-  %lsr.iv88 = phi i64 [ %lsr.iv.next89, %B354.prol.i.i.i.i ], [ %201, %B354.prol.i.i.preheader.i.i ]
+  %lsr.iv88 = phi i64 [ %lsr.iv.next89, %B354.prol.i.i.i.i ], [ %205, %B354.prol.i.i.preheader.i.i ]
   %passed.2.11423.prol.i.i.i.i = phi i64 [ %.875.prol.i.i.i.i, %B354.prol.i.i.i.i ], [ %.632.i.i.i.i, %B354.prol.i.i.preheader.i.i ]
   %.79114191421.prol.i.i.i.i = phi i64 [ %.798.prol.i.i.i.i, %B354.prol.i.i.i.i ], [ %.11.i.i.i.i.i, %B354.prol.i.i.preheader.i.i ]
   %.798.prol.i.i.i.i = add nuw i64 %.79114191421.prol.i.i.i.i, 1
   %.849.prol.i.i.i.i = icmp slt i64 %.79114191421.prol.i.i.i.i, 0
-  %202 = select i1 %.849.prol.i.i.i.i, i64 %6, i64 0
-  %203 = shl i64 %.79114191421.prol.i.i.i.i, 3
-  %scevgep95.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %202
-  %scevgep96.i.i.i = getelementptr i8, ptr %scevgep95.i.i.i, i64 %203
+  %206 = select i1 %.849.prol.i.i.i.i, i64 %6, i64 0
+  %207 = shl i64 %.79114191421.prol.i.i.i.i, 3
+  %scevgep95.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %206
+  %scevgep96.i.i.i = getelementptr i8, ptr %scevgep95.i.i.i, i64 %207
   %.873.prol.i.i.i.i = load i64, ptr %scevgep96.i.i.i, align 8
   %.875.prol.i.i.i.i = add nsw i64 %.873.prol.i.i.i.i, %passed.2.11423.prol.i.i.i.i
   %lsr.iv.next89 = add i64 %lsr.iv88, 8
@@ -10749,20 +10774,20 @@ B354.prol.i.i.i.i:
   br i1 %ov.i.i.i.i, label %B354.prol.loopexit.loopexit.i.i.i.i, label %B354.prol.i.i.i.i
 
 B354.prol.loopexit.loopexit.i.i.i.i:
-  %204 = add nuw i64 %xtraiter.i.i.i.i, %.11.i.i.i.i.i
-  %205 = sub i64 %.703.i.i.i.i, %204
+  %208 = add nuw i64 %xtraiter.i.i.i.i, %.11.i.i.i.i.i
+  %209 = sub i64 %.703.i.i.i.i, %208
   br label %B354.prol.loopexit.i.i.i.i
 
 B354.prol.loopexit.i.i.i.i:
   %passed.2.11423.unr.i.i.i.i = phi i64 [ %.632.i.i.i.i, %B354.lr.ph.i.i.i.i ], [ %.875.prol.i.i.i.i, %B354.prol.loopexit.loopexit.i.i.i.i ]
-  %.78414181422.unr.i.i.i.i = phi i64 [ %.742.i.i.i.i, %B354.lr.ph.i.i.i.i ], [ %205, %B354.prol.loopexit.loopexit.i.i.i.i ]
-  %.79114191421.unr.i.i.i.i = phi i64 [ %.11.i.i.i.i.i, %B354.lr.ph.i.i.i.i ], [ %204, %B354.prol.loopexit.loopexit.i.i.i.i ]
+  %.78414181422.unr.i.i.i.i = phi i64 [ %.742.i.i.i.i, %B354.lr.ph.i.i.i.i ], [ %209, %B354.prol.loopexit.loopexit.i.i.i.i ]
+  %.79114191421.unr.i.i.i.i = phi i64 [ %.11.i.i.i.i.i, %B354.lr.ph.i.i.i.i ], [ %208, %B354.prol.loopexit.loopexit.i.i.i.i ]
   %.875.lcssa.unr.i.i.i.i = phi i64 [ poison, %B354.lr.ph.i.i.i.i ], [ %.875.prol.i.i.i.i, %B354.prol.loopexit.loopexit.i.i.i.i ]
-  %206 = icmp ult i64 %193, 3
-  br i1 %206, label %B384.i.i.i.i, label %B354.preheader.i.i.i.i
+  %210 = icmp ult i64 %197, 3
+  br i1 %210, label %B384.i.i.i.i, label %B354.preheader.i.i.i.i
 
 B354.preheader.i.i.i.i:
-  %207 = add i64 %.78414181422.unr.i.i.i.i, 4
+  %211 = add i64 %.78414181422.unr.i.i.i.i, 4
   br label %B354.i.i.i.i
 
 B444.endif.endif.endif.endif.i.i.i.i:
@@ -10770,34 +10795,34 @@ B444.endif.endif.endif.endif.i.i.i.i:
   %.1053.i.i.i.i = icmp slt i64 %.1396.i.i.i, 0
   %.1054.i.i.i.i = select i1 %.1053.i.i.i.i, i64 %arg.given.5.5.1, i64 0
   %.1072.i.i.i.i = mul i64 %.96234443463.i.i.i, %arg.given.5.5.1
-  %208 = getelementptr double, ptr %arg.given.5.4, i64 %.1072.i.i.i.i
-  %209 = getelementptr double, ptr %208, i64 %.1396.i.i.i
-  %.1076.i.i.i.i = getelementptr double, ptr %209, i64 %.1054.i.i.i.i
+  %212 = getelementptr double, ptr %arg.given.5.4, i64 %.1072.i.i.i.i
+  %213 = getelementptr double, ptr %212, i64 %.1396.i.i.i
+  %.1076.i.i.i.i = getelementptr double, ptr %213, i64 %.1054.i.i.i.i
   %.1077.i.i.i.i = load double, ptr %.1076.i.i.i.i, align 8
-  %210 = getelementptr double, ptr %208, i64 %lsr.iv40.i.in
-  %.1128.i.i.i.i = getelementptr double, ptr %210, i64 %.1106.i.i.i.i
+  %214 = getelementptr double, ptr %212, i64 %lsr.iv39.i.in
+  %.1128.i.i.i.i = getelementptr double, ptr %214, i64 %.1106.i.i.i.i.i
   %.1129.i.i.i.i = load double, ptr %.1128.i.i.i.i, align 8
   %.1161.i.i.i.i = select i1 %.1053.i.i.i.i, i64 %arg.given.17.5.1, i64 0
   %.1179.i.i.i.i = mul i64 %.96234443463.i.i.i, %arg.given.17.5.1
-  %211 = getelementptr i64, ptr %arg.given.17.4, i64 %.1179.i.i.i.i
-  %212 = getelementptr i64, ptr %211, i64 %.1396.i.i.i
-  %.1183.i.i.i.i = getelementptr i64, ptr %212, i64 %.1161.i.i.i.i
+  %215 = getelementptr i64, ptr %arg.given.17.4, i64 %.1179.i.i.i.i
+  %216 = getelementptr i64, ptr %215, i64 %.1396.i.i.i
+  %.1183.i.i.i.i = getelementptr i64, ptr %216, i64 %.1161.i.i.i.i
   %.1184.i.i.i.i = load i64, ptr %.1183.i.i.i.i, align 8
-  %213 = getelementptr i64, ptr %211, i64 %lsr.iv40.i.in
-  %.1239.i.i.i.i = getelementptr i64, ptr %213, i64 %.1217.i.i.i.i
+  %217 = getelementptr i64, ptr %215, i64 %lsr.iv39.i.in
+  %.1239.i.i.i.i = getelementptr i64, ptr %217, i64 %.1217.i.i.i.i.i
   %.1240.i.i.i.i = load i64, ptr %.1239.i.i.i.i, align 8
   %.5.i.i.i.i.i = fptosi double %.1500.i.i.i to i64
   %.1273.i.i.i.i = add nsw i64 %.1396.i.i.i, %.5.i.i.i.i.i
   %.11.i3.i.i.i.i = tail call i64 @llvm.smin.i64(i64 %.412.i.i.i.i.i, i64 %.1273.i.i.i.i)
-  %214 = getelementptr i64, ptr %arg.given.18.4, i64 %.96234443463.i.i.i
-  %.1338.i.i.i.i = load i64, ptr %214, align 8
+  %218 = getelementptr i64, ptr %arg.given.18.4, i64 %.96234443463.i.i.i
+  %.1338.i.i.i.i = load i64, ptr %218, align 8
   %.1340.i.i.i.i = add nsw i64 %.1338.i.i.i.i, %.1396.i.i.i
   %.11.i4.i.i.i.i = tail call i64 @llvm.smin.i64(i64 %.412.i.i.i.i.i, i64 %.1340.i.i.i.i)
   %.11.i2.i.i.i.i = tail call i64 @llvm.smax.i64(i64 %.11.i4.i.i.i.i, i64 %.1396.i.i.i)
   %.1445.i.i.i.i = icmp slt i64 %.11.i2.i.i.i.i, 0
   %.1446.i.i.i.i = select i1 %.1445.i.i.i.i, i64 %arg.given.17.5.1, i64 0
-  %215 = getelementptr i64, ptr %211, i64 %.11.i2.i.i.i.i
-  %.1468.i.i.i.i = getelementptr i64, ptr %215, i64 %.1446.i.i.i.i
+  %219 = getelementptr i64, ptr %215, i64 %.11.i2.i.i.i.i
+  %.1468.i.i.i.i = getelementptr i64, ptr %219, i64 %.1446.i.i.i.i
   %.1469.i.i.i.i = load i64, ptr %.1468.i.i.i.i, align 8
   %.1524.i.i.i.i = sub nsw i64 %.1469.i.i.i.i, %.1184.i.i.i.i
   %.1525.i.i.i.i = sitofp i64 %.1524.i.i.i.i to double
@@ -10822,7 +10847,7 @@ B798.endif.endif.i.i.i.i:
   br label %B664.endif.endif.endif.i.i.i
 
 B898.i.i.i:
-  %lsr.iv108.i.i.i = phi i64 [ %263, %B898.lr.ph.i.i.i ], [ %lsr.iv.next109.i.i.i, %B956.i.i.i ]
+  %lsr.iv108.i.i.i = phi i64 [ %267, %B898.lr.ph.i.i.i ], [ %lsr.iv.next109.i.i.i, %B956.i.i.i ]
   %pick.2.23433.i.i.i = phi i64 [ %.1161.i.i.i, %B898.lr.ph.i.i.i ], [ %pick.3.3.i.i.i, %B956.i.i.i ]
   %.212734293431.i.i.i = phi i64 [ %.1161.i.i.i, %B898.lr.ph.i.i.i ], [ %.2134.i.i.i, %B956.i.i.i ]
   %.2201.i.i.i = icmp slt i64 %.212734293431.i.i.i, 0
@@ -10837,8 +10862,8 @@ B898.i.i.i:
 B922.i.i.i:
   %.2296.i.i.i = icmp slt i64 %pick.2.23433.i.i.i, 0
   %.2297.i.i.i = select i1 %.2296.i.i.i, i64 %arg.given.0.5.2, i64 0
-  %216 = getelementptr i64, ptr %.1771.i.i.i, i64 %pick.2.23433.i.i.i
-  %.2328.i.i.i = getelementptr i64, ptr %216, i64 %.2297.i.i.i
+  %220 = getelementptr i64, ptr %.1771.i.i.i, i64 %pick.2.23433.i.i.i
+  %.2328.i.i.i = getelementptr i64, ptr %220, i64 %.2297.i.i.i
   %.2329.i.i.i = load i64, ptr %.2328.i.i.i, align 8
   %.2331.i.i.i = sitofp i64 %.2329.i.i.i to double
   %.2332.i.i.i = fcmp ogt double %.11.i.i.i.i, %.2331.i.i.i
@@ -10860,49 +10885,49 @@ B958.i.i.i:
   %.369.i.i.i.i = select i1 %.368.i.i10.i.i, i64 %arg.given.1.5.1, i64 0
   %.370.i1.i.i.i = add i64 %.369.i.i.i.i, %pick.2.2.lcssa.i.i.i
   %.399.i.i.i.i = mul i64 %.370.i1.i.i.i, %arg.given.1.5.2
-  %217 = getelementptr i8, ptr %arg.given.1.4, i64 %.2230.i.i.i
-  %218 = getelementptr i8, ptr %217, i64 %.399.i.i.i.i
-  %219 = getelementptr i8, ptr %218, i64 %.599.i.i18
-  %.403.i.i.i.i = getelementptr i8, ptr %219, i64 %.2205.i.i.i
+  %221 = getelementptr i8, ptr %arg.given.1.4, i64 %.2230.i.i.i
+  %222 = getelementptr i8, ptr %221, i64 %.399.i.i.i.i
+  %223 = getelementptr i8, ptr %222, i64 %.493.i.i
+  %.403.i.i.i.i = getelementptr i8, ptr %223, i64 %.2205.i.i.i
   %.404.i.i.i.i = load i8, ptr %.403.i.i.i.i, align 1
   %.407.i.i.i.i = icmp eq i8 %.404.i.i.i.i, 0
   br i1 %.407.i.i.i.i, label %B1048.i.i.i, label %B112.i.i.i.i
 
 B112.i.i.i.i:
-  %sunkaddr207 = mul i64 %.635.i.i, 8
-  %sunkaddr208 = getelementptr i8, ptr %258, i64 %sunkaddr207
-  %.470.i.i.i.i = load i64, ptr %sunkaddr208, align 8
+  %sunkaddr210 = mul i64 %.529.i.i, 8
+  %sunkaddr211 = getelementptr i8, ptr %262, i64 %sunkaddr210
+  %.470.i.i.i.i = load i64, ptr %sunkaddr211, align 8
   %.501.not.i.i.i.i = icmp slt i64 %.470.i.i.i.i, %.827.i.i.i
   br i1 %.501.not.i.i.i.i, label %B168.i.i.i.i, label %B1048.i.i.i
 
 B168.i.i.i.i:
-  %220 = icmp slt i64 %pick.2.2.lcssa.i.i.i, 0
-  %.568.i.i.i.i = select i1 %220, i64 %arg.given.0.5.2, i64 0
+  %224 = icmp slt i64 %pick.2.2.lcssa.i.i.i, 0
+  %.568.i.i.i.i = select i1 %224, i64 %arg.given.0.5.2, i64 0
   %.569.i.i.i.i = add i64 %.568.i.i.i.i, %pick.2.2.lcssa.i.i.i
-  %.599.i.i.i.i = getelementptr i64, ptr %176, i64 %.569.i.i.i.i
+  %.599.i.i.i.i = getelementptr i64, ptr %180, i64 %.569.i.i.i.i
   %.600.i.i.i.i = load i64, ptr %.599.i.i.i.i, align 8
-  %.602.i.i.i.i = add nsw i64 %.600.i.i.i.i, %lsr.iv40.i.in
-  %or.cond.i.i34 = icmp slt i64 %.602.i.i.i.i, %invariant.smin.i.i
-  br i1 %or.cond.i.i34, label %B354.i3.i.i.i, label %B1048.i.i.i
+  %.602.i.i.i.i = add nsw i64 %.600.i.i.i.i, %lsr.iv39.i.in
+  %or.cond.i.i42 = icmp slt i64 %.602.i.i.i.i, %invariant.smin.i.i
+  br i1 %or.cond.i.i42, label %B354.i3.i.i.i, label %B1048.i.i.i
 
 B354.i3.i.i.i:
   %.883.i.i.i.i = icmp slt i64 %.602.i.i.i.i, 0
   %.884.i.i.i.i = select i1 %.883.i.i.i.i, i64 %arg.worlds.1.3.5.1, i64 0
-  %221 = getelementptr i64, ptr %arg.worlds.1.3.4, i64 %.602.i.i.i.i
-  %.906.i.i.i.i = getelementptr i64, ptr %221, i64 %.884.i.i.i.i
+  %225 = getelementptr i64, ptr %arg.worlds.1.3.4, i64 %.602.i.i.i.i
+  %.906.i.i.i.i = getelementptr i64, ptr %225, i64 %.884.i.i.i.i
   %.907.i.i.i.i = load i64, ptr %.906.i.i.i.i, align 8
   %.940.not.i.i.i.i = icmp slt i64 %.907.i.i.i.i, %.548.i1.i.i
   br i1 %.940.not.i.i.i.i, label %B410.i.i.i.i, label %B1048.i.i.i
 
 B410.i.i.i.i:
-  %sunkaddr209 = getelementptr i8, ptr %arg.given.9.4, i64 %34
-  %sunkaddr210 = getelementptr i8, ptr %sunkaddr209, i64 -8
-  %.992.i.i.i.i = load double, ptr %sunkaddr210, align 8
+  %sunkaddr212 = getelementptr i8, ptr %arg.given.9.4, i64 %34
+  %sunkaddr213 = getelementptr i8, ptr %sunkaddr212, i64 -8
+  %.992.i.i.i.i = load double, ptr %sunkaddr213, align 8
   %.993.i.i.i.i = fcmp ueq double %.992.i.i.i.i, 0x7FF0000000000000
   br i1 %.993.i.i.i.i, label %B998.i.i.i, label %B454.endif.endif.i.i.i.i
 
 B576.i.i.i.i:
-  %.12111172.i.i.i.i = phi i64 [ %.1218.i.i.i.i, %B578.i.i.i.i ], [ %lsr.iv40.i.in, %B454.endif.endif.i.i.i.i ]
+  %.12111172.i.i.i.i = phi i64 [ %.1218.i.i.i.i, %B578.i.i.i.i ], [ %lsr.iv39.i.in, %B454.endif.endif.i.i.i.i ]
   %.12041171.i.i.i.i = phi i64 [ %.1214.i.i.i.i, %B578.i.i.i.i ], [ %..1162.i.i.i.i, %B454.endif.endif.i.i.i.i ]
   %.1205.i.i.i.i = icmp sgt i64 %.12041171.i.i.i.i, 0
   br i1 %.1205.i.i.i.i, label %B578.i.i.i.i, label %B998.i.i.i
@@ -10911,24 +10936,24 @@ B578.i.i.i.i:
   %.1214.i.i.i.i = add nsw i64 %.12041171.i.i.i.i, -1
   %.1218.i.i.i.i = add i64 %.12111172.i.i.i.i, 1
   %.1257.i.i.i.i = icmp slt i64 %.12111172.i.i.i.i, 0
-  %222 = select i1 %.1257.i.i.i.i, i64 %17, i64 0
-  %scevgep.i6.i.i.i = getelementptr i8, ptr %arg.worlds.1.4.4, i64 %222
-  %223 = shl i64 %.12111172.i.i.i.i, 3
-  %scevgep1.i.i.i.i = getelementptr i8, ptr %scevgep.i6.i.i.i, i64 %223
+  %226 = select i1 %.1257.i.i.i.i, i64 %17, i64 0
+  %scevgep.i6.i.i.i = getelementptr i8, ptr %arg.worlds.1.4.4, i64 %226
+  %227 = shl i64 %.12111172.i.i.i.i, 3
+  %scevgep1.i.i.i.i = getelementptr i8, ptr %scevgep.i6.i.i.i, i64 %227
   %.1273.i7.i.i.i = load double, ptr %scevgep1.i.i.i.i, align 8
-  %sunkaddr211 = getelementptr inbounds i8, ptr %259, i64 %sunkaddr4.i.i.i.i
-  %.1304.i.i.i.i = load double, ptr %sunkaddr211, align 8
+  %sunkaddr214 = getelementptr inbounds i8, ptr %263, i64 %sunkaddr4.i.i.i.i
+  %.1304.i.i.i.i = load double, ptr %sunkaddr214, align 8
   %.1305.i.i.i.i = fadd double %.1273.i7.i.i.i, %.1304.i.i.i.i
   %.1336.i.i.i.i = fcmp ogt double %.1305.i.i.i.i, %.992.i.i.i.i
   br i1 %.1336.i.i.i.i, label %B1048.i.i.i, label %B576.i.i.i.i
 
 B454.endif.endif.i.i.i.i:
-  %224 = getelementptr i64, ptr %31, i64 %.1389.i.i.i
-  %.1074.i.i.i.i = getelementptr i64, ptr %224, i64 %.569.i.i.i.i
+  %228 = getelementptr i64, ptr %31, i64 %.1389.i.i.i
+  %.1074.i.i.i.i = getelementptr i64, ptr %228, i64 %.569.i.i.i.i
   %.1075.i.i.i.i = load i64, ptr %.1074.i.i.i.i, align 8
   %.1079.i.i.i.i = add nsw i64 %.1075.i.i.i.i, %.602.i.i.i.i
   %.11.i.i5.i.i.i = tail call i64 @llvm.smin.i64(i64 %arg.worlds.1.4.5.0, i64 %.1079.i.i.i.i)
-  %.1162.i.i.i.i = sub i64 %.11.i.i5.i.i.i, %lsr.iv40.i.in
+  %.1162.i.i.i.i = sub i64 %.11.i.i5.i.i.i, %lsr.iv39.i.in
   %..1162.i.i.i.i = tail call i64 @llvm.smax.i64(i64 %.1162.i.i.i.i, i64 0)
   br label %B576.i.i.i.i
 
@@ -10938,13 +10963,13 @@ B998.i.i.i:
   br i1 %.453.i.i.i.i, label %B1048.i.i.i, label %in5..exit.i.i.i
 
 in5..exit.i.i.i:
-  %225 = getelementptr double, ptr %208, i64 %arg.worlds.1.0.5.1
-  %.524.i.i.i.i = getelementptr double, ptr %225, i64 %.502.i.i.i.i
+  %229 = getelementptr double, ptr %212, i64 %arg.worlds.1.0.5.1
+  %.524.i.i.i.i = getelementptr double, ptr %229, i64 %.502.i.i.i.i
   %.525.i.i.i.i = load double, ptr %.524.i.i.i.i, align 8
   %.580.i.i.i.i = fsub double %.525.i.i.i.i, %.1129.i.i.i.i
   %.581.i.i.i.i = fmul double %.580.i.i.i.i, 1.500000e+00
-  %226 = getelementptr i64, ptr %211, i64 %arg.worlds.1.0.5.1
-  %.634.i.i.i.i = getelementptr i64, ptr %226, i64 %.612.i.i.i.i
+  %230 = getelementptr i64, ptr %215, i64 %arg.worlds.1.0.5.1
+  %.634.i.i.i.i = getelementptr i64, ptr %230, i64 %.612.i.i.i.i
   %.635.i.i.i.i = load i64, ptr %.634.i.i.i.i, align 8
   %.636.i.i.i.i = sitofp i64 %.635.i.i.i.i to double
   %.637.i.i.i.i = fadd double %.581.i.i.i.i, %.636.i.i.i.i
@@ -10973,34 +10998,34 @@ B1048.i.i.i:
 
 B1052.i.i.i:
   %.2700.i.i.i = icmp eq i64 %choice.5.1.i.i.i, -2
-  br i1 %.2700.i.i.i, label %B1074.i.i.i, label %B250.endif.i.i
+  br i1 %.2700.i.i.i, label %B1074.i.i.i, label %B308.endif.i.i
 
 B1074.i.i.i:
-  %sunkaddr212 = mul i64 %.635.i.i, 8
-  %sunkaddr213 = getelementptr i8, ptr %258, i64 %sunkaddr212
-  %.374.i.i.i.i = load i64, ptr %sunkaddr213, align 8
+  %sunkaddr215 = mul i64 %.529.i.i, 8
+  %sunkaddr216 = getelementptr i8, ptr %262, i64 %sunkaddr215
+  %.374.i.i.i.i = load i64, ptr %sunkaddr216, align 8
   %.415.not.i.i.i.i = icmp slt i64 %.374.i.i.i.i, %.827.i.i.i
-  br i1 %.415.not.i.i.i.i, label %B406.i.i, label %B158.i.i.i.i.i
+  br i1 %.415.not.i.i.i.i, label %B464.i.i, label %B158.i.i.i.i.i
 
 B1074.thread57.i.i.i:
-  %227 = getelementptr i64, ptr %13, i64 %.599.i.i18
-  %.373.i61.i.i.i = getelementptr i64, ptr %227, i64 %.635.i.i
+  %231 = getelementptr i64, ptr %13, i64 %.493.i.i
+  %.373.i61.i.i.i = getelementptr i64, ptr %231, i64 %.529.i.i
   %.374.i62.i.i.i = load i64, ptr %.373.i61.i.i.i, align 8
-  %sunkaddr214 = getelementptr i8, ptr %arg.given.6.4, i64 8
-  %.413.i64.i.i.i = load i64, ptr %sunkaddr214, align 8
+  %sunkaddr217 = getelementptr i8, ptr %arg.given.6.4, i64 8
+  %.413.i64.i.i.i = load i64, ptr %sunkaddr217, align 8
   %.415.not.i65.i.i.i = icmp slt i64 %.374.i62.i.i.i, %.413.i64.i.i.i
   br i1 %.415.not.i65.i.i.i, label %B100.endif.endif.i.i.i.i, label %B158.i.i.i.i.i
 
 B1074.thread.i.i.i:
-  %228 = getelementptr i64, ptr %13, i64 %.599.i.i18
-  %.373.i44.i.i.i = getelementptr i64, ptr %228, i64 %.635.i.i
+  %232 = getelementptr i64, ptr %13, i64 %.493.i.i
+  %.373.i44.i.i.i = getelementptr i64, ptr %232, i64 %.529.i.i
   %.374.i45.i.i.i = load i64, ptr %.373.i44.i.i.i, align 8
   %.415.not.i48.i.i.i = icmp slt i64 %.374.i45.i.i.i, %.827.i.i.i
-  br i1 %.415.not.i48.i.i.i, label %B406.i.i, label %B158.i.i.i.i.i
+  br i1 %.415.not.i48.i.i.i, label %B464.i.i, label %B158.i.i.i.i.i
 
 B228.i.i.i.i:
   %lsr.iv.i13.i.i = phi ptr [ %scevgep88.i.i.i, %B228.i.preheader.i.i.i ], [ %scevgep89.i.i.i, %B278.1.i.i.i.i ]
-  %lsr.iv.i19.i.i.i = phi i64 [ %251, %B228.i.preheader.i.i.i ], [ %lsr.iv.next.i24.i.i.i, %B278.1.i.i.i.i ]
+  %lsr.iv.i19.i.i.i = phi i64 [ %255, %B228.i.preheader.i.i.i ], [ %lsr.iv.next.i24.i.i.i, %B278.1.i.i.i.i ]
   %wanted.3.11069.i.i.i.i = phi i1 [ %wanted.3.11069.unr.i.i.i.i, %B228.i.preheader.i.i.i ], [ %"$phi278.1.3.1.1.i.i.i.i", %B278.1.i.i.i.i ]
   %.60210651067.i.i.i.i = phi i64 [ %.60210651067.unr.i.i.i.i, %B228.i.preheader.i.i.i ], [ %.609.1.i.i.i.i, %B278.1.i.i.i.i ]
   %.609.i.i.i.i = add i64 %.60210651067.i.i.i.i, 1
@@ -11016,8 +11041,8 @@ B278.i.i14.i.i:
 
 B234.1.i.i.i.i:
   %.661.1.i.i.i.i = icmp slt i64 %.609.i.i.i.i, 0
-  %229 = select i1 %.661.1.i.i.i.i, i64 %22, i64 1
-  %scevgep90.i.i.i = getelementptr i8, ptr %lsr.iv.i13.i.i, i64 %229
+  %233 = select i1 %.661.1.i.i.i.i, i64 %22, i64 1
+  %scevgep90.i.i.i = getelementptr i8, ptr %lsr.iv.i13.i.i, i64 %233
   %.677.1.i.i.i.i = load i8, ptr %scevgep90.i.i.i, align 1
   %.680.1.i.i.i.i = icmp ne i8 %.677.1.i.i.i.i, 0
   br label %B278.1.i.i.i.i
@@ -11031,55 +11056,55 @@ B278.1.i.i.i.i:
   br i1 %.596.1.i.i.i.i, label %B228.i.i.i.i, label %B226.endif.i.i.i.i
 
 B158.i.i.i.i.i:
-  %sunkaddr215 = getelementptr i8, ptr %arg.given.6.4, i64 16
-  %.342.i.i.i.i.i = load i64, ptr %sunkaddr215, align 8
-  %.344.i.i.i.i.i = add nsw i64 %.342.i.i.i.i.i, %lsr.iv40.i.in
+  %sunkaddr218 = getelementptr i8, ptr %arg.given.6.4, i64 16
+  %.342.i.i.i.i.i = load i64, ptr %sunkaddr218, align 8
+  %.344.i.i.i.i.i = add nsw i64 %.342.i.i.i.i.i, %lsr.iv39.i.in
   %.591.i.i.i.i.i = icmp sgt i64 %.344.i.i.i.i.i, %arg.given.8.5.0
-  br i1 %.591.i.i.i.i.i, label %B406.i.i, label %B232.endif.i.i.i.i.i
+  br i1 %.591.i.i.i.i.i, label %B464.i.i, label %B232.endif.i.i.i.i.i
 
 B270.i.i.i.i.i:
   %clear.2.0599.i.i.i.i.i = phi i1 [ true, %B270.lr.ph.new.i.i.i.i.i ], [ %"$phi344.1.3.1.1.i.i.i.i.i", %B344.1.i.i.i.i.i ]
   %niter.i.i.i.i.i = phi i64 [ 0, %B270.lr.ph.new.i.i.i.i.i ], [ %niter.next.1.i.i.i.i.i, %B344.1.i.i.i.i.i ]
-  %230 = add i64 %lsr.iv40.i.in, %niter.i.i.i.i.i
-  %231 = add i64 %230, 1
+  %234 = add i64 %lsr.iv39.i.in, %niter.i.i.i.i.i
+  %235 = add i64 %234, 1
   br i1 %clear.2.0599.i.i.i.i.i, label %B276.i.i.i.i.i, label %B344.1.i.i.i.i.i
 
 B276.i.i.i.i.i:
-  %.763.i.i.i.i.i = icmp slt i64 %230, 0
+  %.763.i.i.i.i.i = icmp slt i64 %234, 0
   %.764.i.i.i.i.i = select i1 %.763.i.i.i.i.i, i64 %arg.given.8.5.0, i64 0
-  %scevgep74.i = getelementptr i8, ptr %lsr.iv63.i, i64 %.764.i.i.i.i.i
-  %scevgep75.i = getelementptr i8, ptr %scevgep74.i, i64 %niter.i.i.i.i.i
-  %.779.i.i.i.i.i = load i8, ptr %scevgep75.i, align 1
+  %scevgep73.i = getelementptr i8, ptr %lsr.iv62.i, i64 %.764.i.i.i.i.i
+  %scevgep74.i = getelementptr i8, ptr %scevgep73.i, i64 %niter.i.i.i.i.i
+  %.779.i.i.i.i.i = load i8, ptr %scevgep74.i, align 1
   %.782.i.i.i.i.i = icmp eq i8 %.779.i.i.i.i.i, 0
   br i1 %.782.i.i.i.i.i, label %B344.i.i.i.i.i, label %B344.1.i.i.i.i.i
 
 B344.i.i.i.i.i:
-  %232 = icmp slt i64 %230, 0
-  %233 = select i1 %232, i64 %21, i64 0
-  %234 = shl i64 %niter.i.i.i.i.i, 3
-  %scevgep72.i = getelementptr i8, ptr %lsr.iv68.i, i64 %233
-  %scevgep73.i = getelementptr i8, ptr %scevgep72.i, i64 %234
-  %.850.i.i.i.i.i = load i64, ptr %scevgep73.i, align 8
-  %sunkaddr216 = getelementptr i8, ptr %arg.given.6.4, i64 24
-  %.880.i.i.i.i.i = load i64, ptr %sunkaddr216, align 8
+  %236 = icmp slt i64 %234, 0
+  %237 = select i1 %236, i64 %21, i64 0
+  %238 = shl i64 %niter.i.i.i.i.i, 3
+  %scevgep71.i = getelementptr i8, ptr %lsr.iv67.i, i64 %237
+  %scevgep72.i = getelementptr i8, ptr %scevgep71.i, i64 %238
+  %.850.i.i.i.i.i = load i64, ptr %scevgep72.i, align 8
+  %sunkaddr219 = getelementptr i8, ptr %arg.given.6.4, i64 24
+  %.880.i.i.i.i.i = load i64, ptr %sunkaddr219, align 8
   %.881.i.i.i.i.i = icmp slt i64 %.850.i.i.i.i.i, %.880.i.i.i.i.i
   br i1 %.881.i.i.i.i.i, label %B276.1.i.i.i.i.i, label %B344.1.i.i.i.i.i
 
 B276.1.i.i.i.i.i:
-  %.763.1.i.i.i.i.i = icmp slt i64 %231, 0
-  %235 = select i1 %.763.1.i.i.i.i.i, i64 %22, i64 1
-  %scevgep65.i29 = getelementptr i8, ptr %lsr.iv63.i, i64 %235
-  %scevgep66.i30 = getelementptr i8, ptr %scevgep65.i29, i64 %niter.i.i.i.i.i
-  %.779.1.i.i.i.i.i = load i8, ptr %scevgep66.i30, align 1
+  %.763.1.i.i.i.i.i = icmp slt i64 %235, 0
+  %239 = select i1 %.763.1.i.i.i.i.i, i64 %22, i64 1
+  %scevgep64.i38 = getelementptr i8, ptr %lsr.iv62.i, i64 %239
+  %scevgep65.i39 = getelementptr i8, ptr %scevgep64.i38, i64 %niter.i.i.i.i.i
+  %.779.1.i.i.i.i.i = load i8, ptr %scevgep65.i39, align 1
   %.782.1.i.i.i.i.i = icmp eq i8 %.779.1.i.i.i.i.i, 0
   br i1 %.782.1.i.i.i.i.i, label %B294.1.i.i.i.i.i, label %B344.1.i.i.i.i.i
 
 B294.1.i.i.i.i.i:
-  %236 = icmp slt i64 %231, 0
-  %237 = select i1 %236, i64 %23, i64 8
-  %scevgep70.i = getelementptr i8, ptr %lsr.iv68.i, i64 %237
-  %238 = shl i64 %niter.i.i.i.i.i, 3
-  %scevgep102 = getelementptr i8, ptr %scevgep70.i, i64 %238
+  %240 = icmp slt i64 %235, 0
+  %241 = select i1 %240, i64 %23, i64 8
+  %scevgep69.i = getelementptr i8, ptr %lsr.iv67.i, i64 %241
+  %242 = shl i64 %niter.i.i.i.i.i, 3
+  %scevgep102 = getelementptr i8, ptr %scevgep69.i, i64 %242
   %.850.1.i.i.i.i.i = load i64, ptr %scevgep102, align 8
   %.881.1.i.i.i.i.i = icmp slt i64 %.850.1.i.i.i.i.i, %.880.i.i.i.i.i
   br label %B344.1.i.i.i.i.i
@@ -11091,120 +11116,120 @@ B344.1.i.i.i.i.i:
   br i1 %niter.ncmp.1.not.i.i.i.i.i, label %B348.loopexit.unr-lcssa.i.i.i.i.i, label %B270.i.i.i.i.i
 
 B348.loopexit.unr-lcssa.i.i.i.i.i:
-  %239 = and i64 %.342.i.i.i.i.i, 1
-  %lcmp.mod.not.i.i.i5.i.i = icmp ne i64 %239, 0
+  %243 = and i64 %.342.i.i.i.i.i, 1
+  %lcmp.mod.not.i.i.i5.i.i = icmp ne i64 %243, 0
   %brmerge.i.i.not.i.i = select i1 %lcmp.mod.not.i.i.i5.i.i, i1 %"$phi344.1.3.1.1.i.i.i.i.i", i1 false
   br i1 %brmerge.i.i.not.i.i, label %B348.loopexit.unr-lcssa.i.i.i.B276.epil.i.i.i_crit_edge.i.i, label %in6..exit.i.i.i
 
 B348.loopexit.unr-lcssa.i.i.i.B276.epil.i.i.i_crit_edge.i.i:
-  %240 = add i64 %unroll_iter.i.i.i.i.i, %lsr.iv40.i.in
+  %244 = add i64 %unroll_iter.i.i.i.i.i, %lsr.iv39.i.in
   br label %B276.epil.i.i.i.i.i
 
 B276.epil.i.i.i.i.i:
-  %.706595597.epil.init.i4.i.i.i.i = phi i64 [ %240, %B348.loopexit.unr-lcssa.i.i.i.B276.epil.i.i.i_crit_edge.i.i ], [ %lsr.iv40.i.in, %B270.lr.ph.i.i.i.i.i ]
+  %.706595597.epil.init.i4.i.i.i.i = phi i64 [ %244, %B348.loopexit.unr-lcssa.i.i.i.B276.epil.i.i.i_crit_edge.i.i ], [ %lsr.iv39.i.in, %B270.lr.ph.i.i.i.i.i ]
   %.763.epil.i.i.i.i.i = icmp slt i64 %.706595597.epil.init.i4.i.i.i.i, 0
   %.764.epil.i.i.i.i.i = select i1 %.763.epil.i.i.i.i.i, i64 %arg.given.8.5.0, i64 0
-  %241 = getelementptr i8, ptr %arg.given.8.4, i64 %.706595597.epil.init.i4.i.i.i.i
-  %.778.epil.i.i.i.i.i = getelementptr i8, ptr %241, i64 %.764.epil.i.i.i.i.i
+  %245 = getelementptr i8, ptr %arg.given.8.4, i64 %.706595597.epil.init.i4.i.i.i.i
+  %.778.epil.i.i.i.i.i = getelementptr i8, ptr %245, i64 %.764.epil.i.i.i.i.i
   %.779.epil.i.i.i.i.i = load i8, ptr %.778.epil.i.i.i.i.i, align 1
   %.782.epil.i.i.i.i.i = icmp eq i8 %.779.epil.i.i.i.i.i, 0
-  br i1 %.782.epil.i.i.i.i.i, label %B294.epil.i.i.i.i.i, label %B406.i.i
+  br i1 %.782.epil.i.i.i.i.i, label %B294.epil.i.i.i.i.i, label %B464.i.i
 
 B294.epil.i.i.i.i.i:
-  %242 = icmp slt i64 %.706595597.epil.init.i4.i.i.i.i, 0
-  %.827.epil.i.i.i.i.i = select i1 %242, i64 %arg.worlds.1.3.5.1, i64 0
-  %243 = getelementptr i64, ptr %15, i64 %.706595597.epil.init.i4.i.i.i.i
-  %.849.epil.i.i.i.i.i = getelementptr i64, ptr %243, i64 %.827.epil.i.i.i.i.i
+  %246 = icmp slt i64 %.706595597.epil.init.i4.i.i.i.i, 0
+  %.827.epil.i.i.i.i.i = select i1 %246, i64 %arg.worlds.1.3.5.1, i64 0
+  %247 = getelementptr i64, ptr %15, i64 %.706595597.epil.init.i4.i.i.i.i
+  %.849.epil.i.i.i.i.i = getelementptr i64, ptr %247, i64 %.827.epil.i.i.i.i.i
   %.850.epil.i.i.i.i.i = load i64, ptr %.849.epil.i.i.i.i.i, align 8
-  %sunkaddr217 = getelementptr i8, ptr %arg.given.6.4, i64 24
-  %.880.epil.i.i.i.i.i = load i64, ptr %sunkaddr217, align 8
+  %sunkaddr220 = getelementptr i8, ptr %arg.given.6.4, i64 24
+  %.880.epil.i.i.i.i.i = load i64, ptr %sunkaddr220, align 8
   %.881.epil.i.i.i.i.i = icmp slt i64 %.850.epil.i.i.i.i.i, %.880.epil.i.i.i.i.i
   %cond.fr7484.i.i.i = freeze i1 %.881.epil.i.i.i.i.i
-  br i1 %cond.fr7484.i.i.i, label %B158.i.i.i.i, label %B406.i.i
+  br i1 %cond.fr7484.i.i.i, label %B158.i.i.i.i, label %B464.i.i
 
 B232.endif.i.i.i.i.i:
   %.700596.not.i.i.i.i.i = icmp slt i64 %.342.i.i.i.i.i, 1
   br i1 %.700596.not.i.i.i.i.i, label %B158.i.i.i.i, label %B270.lr.ph.i.i.i.i.i
 
 B270.lr.ph.i.i.i.i.i:
-  %244 = icmp eq i64 %.342.i.i.i.i.i, 1
-  br i1 %244, label %B276.epil.i.i.i.i.i, label %B270.lr.ph.new.i.i.i.i.i
+  %248 = icmp eq i64 %.342.i.i.i.i.i, 1
+  br i1 %248, label %B276.epil.i.i.i.i.i, label %B270.lr.ph.new.i.i.i.i.i
 
 B270.lr.ph.new.i.i.i.i.i:
   %unroll_iter.i.i.i.i.i = and i64 %.342.i.i.i.i.i, %const
   br label %B270.i.i.i.i.i
 
 B100.endif.endif.i.i.i.i:
-  %245 = icmp slt i64 %.550.i.i.i.i, 1
-  %sunkaddr218 = getelementptr i8, ptr %arg.given.6.4, i64 32
-  %.465.i.i.i.i = load i64, ptr %sunkaddr218, align 8
+  %249 = icmp slt i64 %.550.i.i.i.i, 1
+  %sunkaddr221 = getelementptr i8, ptr %arg.given.6.4, i64 32
+  %.465.i.i.i.i = load i64, ptr %sunkaddr221, align 8
   %.467.i.i.i.i = icmp sge i64 %.374.i62.i.i.i, %.465.i.i.i.i
-  br i1 %245, label %B226.endif.i.i.i.i, label %B228.lr.ph.i.i.i.i
+  br i1 %249, label %B226.endif.i.i.i.i, label %B228.lr.ph.i.i.i.i
 
 B228.lr.ph.i.i.i.i:
-  %246 = and i64 %.550.i.i.i.i, 1
-  %247 = icmp eq i64 %246, 0
+  %250 = and i64 %.550.i.i.i.i, 1
+  %251 = icmp eq i64 %250, 0
   %.693.i.i.i.i = shl nsw i64 %.374.i62.i.i.i, 1
-  br i1 %247, label %B228.prol.loopexit.i.i.i.i, label %B228.prol.i.i.i.i
+  br i1 %251, label %B228.prol.loopexit.i.i.i.i, label %B228.prol.i.i.i.i
 
 B228.prol.i.i.i.i:
   %.not.i.i.i = icmp slt i64 %.374.i62.i.i.i, %.465.i.i.i.i
   br i1 %.not.i.i.i, label %B234.prol.i.i.i.i, label %B228.prol.loopexit.i.i.i.i
 
 B234.prol.i.i.i.i:
-  %248 = icmp sge i64 %.693.i.i.i.i, %.413.i64.i.i.i
-  %sunkaddr219 = getelementptr inbounds i8, ptr %363, i64 %.662.prol.i.i.i.i
-  %.677.prol.i.i.i.i = load i8, ptr %sunkaddr219, align 1
+  %252 = icmp sge i64 %.693.i.i.i.i, %.413.i64.i.i.i
+  %sunkaddr222 = getelementptr inbounds i8, ptr %127, i64 %.662.prol.i.i.i.i
+  %.677.prol.i.i.i.i = load i8, ptr %sunkaddr222, align 1
   %.680.prol.i.i.i.i = icmp ne i8 %.677.prol.i.i.i.i, 0
-  %spec.select.prol.i.i.i.i = select i1 %.680.prol.i.i.i.i, i1 %248, i1 false
+  %spec.select.prol.i.i.i.i = select i1 %.680.prol.i.i.i.i, i1 %252, i1 false
   br label %B228.prol.loopexit.i.i.i.i
 
 B228.prol.loopexit.i.i.i.i:
   %wanted.3.11069.unr.i.i.i.i = phi i1 [ %.467.i.i.i.i, %B228.lr.ph.i.i.i.i ], [ true, %B228.prol.i.i.i.i ], [ %spec.select.prol.i.i.i.i, %B234.prol.i.i.i.i ]
   %.59510641068.unr.i.i.i.i = phi i64 [ %.550.i.i.i.i, %B228.lr.ph.i.i.i.i ], [ %.605.prol.i.i.i.i, %B228.prol.i.i.i.i ], [ %.605.prol.i.i.i.i, %B234.prol.i.i.i.i ]
-  %.60210651067.unr.i.i.i.i = phi i64 [ %lsr.iv40.i.in, %B228.lr.ph.i.i.i.i ], [ %lsr.iv40.i, %B228.prol.i.i.i.i ], [ %lsr.iv40.i, %B234.prol.i.i.i.i ]
+  %.60210651067.unr.i.i.i.i = phi i64 [ %lsr.iv39.i.in, %B228.lr.ph.i.i.i.i ], [ %lsr.iv39.i, %B228.prol.i.i.i.i ], [ %lsr.iv39.i, %B234.prol.i.i.i.i ]
   %"$phi278.1.3.1.lcssa.unr.i.i.i.i" = phi i1 [ poison, %B228.lr.ph.i.i.i.i ], [ true, %B228.prol.i.i.i.i ], [ %spec.select.prol.i.i.i.i, %B234.prol.i.i.i.i ]
-  %249 = icmp eq i64 %arg.given.8.5.0, %lsr.iv40.i
-  br i1 %249, label %B226.endif.i.i.i.i, label %B228.preheader.i.i.i.i
+  %253 = icmp eq i64 %arg.given.8.5.0, %lsr.iv39.i
+  br i1 %253, label %B226.endif.i.i.i.i, label %B228.preheader.i.i.i.i
 
 B228.preheader.i.i.i.i:
-  %250 = icmp sge i64 %.693.i.i.i.i, %.413.i64.i.i.i
-  %.fr.i.i.i = freeze i1 %250
+  %254 = icmp sge i64 %.693.i.i.i.i, %.413.i64.i.i.i
+  %.fr.i.i.i = freeze i1 %254
   br i1 %.fr.i.i.i, label %B228.i.preheader.i.i.i, label %B226.endif.i.i.i.i
 
 B228.i.preheader.i.i.i:
-  %251 = add nuw i64 %.59510641068.unr.i.i.i.i, 2
+  %255 = add nuw i64 %.59510641068.unr.i.i.i.i, 2
   %scevgep88.i.i.i = getelementptr i8, ptr %arg.given.8.4, i64 %.60210651067.unr.i.i.i.i
   br label %B228.i.i.i.i
 
 B226.endif.i.i.i.i:
   %wanted.3.1.lcssa.i.i.i.i = phi i1 [ %.467.i.i.i.i, %B100.endif.endif.i.i.i.i ], [ %"$phi278.1.3.1.lcssa.unr.i.i.i.i", %B228.prol.loopexit.i.i.i.i ], [ %wanted.3.11069.unr.i.i.i.i, %B228.preheader.i.i.i.i ], [ %"$phi278.1.3.1.1.i.i.i.i", %B278.1.i.i.i.i ]
-  br i1 %wanted.3.1.lcssa.i.i.i.i, label %B158.i.i.i.i.i, label %B406.i.i
+  br i1 %wanted.3.1.lcssa.i.i.i.i, label %B158.i.i.i.i.i, label %B464.i.i
 
 in6..exit.i.i.i:
-  %252 = and i64 %.342.i.i.i.i.i, 1
-  %253 = icmp eq i64 %252, 0
-  %"$phi344.1.3.1.1.i.mux.i.i.i.i" = select i1 %253, i1 %"$phi344.1.3.1.1.i.i.i.i.i", i1 false
+  %256 = and i64 %.342.i.i.i.i.i, 1
+  %257 = icmp eq i64 %256, 0
+  %"$phi344.1.3.1.1.i.mux.i.i.i.i" = select i1 %257, i1 %"$phi344.1.3.1.1.i.i.i.i.i", i1 false
   %cond.fr74.i.i.i = freeze i1 %"$phi344.1.3.1.1.i.mux.i.i.i.i"
-  br i1 %cond.fr74.i.i.i, label %B158.i.i.i.i, label %B406.i.i
+  br i1 %cond.fr74.i.i.i, label %B158.i.i.i.i, label %B464.i.i
 
 B452.lr.ph.i.i.i:
-  %254 = icmp slt i64 %.599.i.i18, 0
-  %invariant.gep3439.i.i.i = getelementptr i8, ptr %arg.given.1.4, i64 %.599.i.i18
-  %.1129.i.i.i = select i1 %254, i64 %arg.given.14.5.2, i64 0
-  %255 = getelementptr i64, ptr %arg.given.14.4, i64 %.1129.i.i.i
-  %invariant.gep.i.i.i = getelementptr i64, ptr %255, i64 %.599.i.i18
+  %258 = icmp slt i64 %.493.i.i, 0
+  %invariant.gep3439.i.i.i = getelementptr i8, ptr %arg.given.1.4, i64 %.493.i.i
+  %.1129.i.i.i = select i1 %258, i64 %arg.given.14.5.2, i64 0
+  %259 = getelementptr i64, ptr %arg.given.14.4, i64 %.1129.i.i.i
+  %invariant.gep.i.i.i = getelementptr i64, ptr %259, i64 %.493.i.i
   %.1464.i.i.i = icmp slt i64 %.352.i.i.i, 0
   %.1465.i.i.i = select i1 %.1464.i.i.i, i64 %arg.given.12.5.1, i64 0
   %.1466.i.i.i = add i64 %.1465.i.i.i, %.352.i.i.i
   %.1495.i.i.i = mul i64 %.1466.i.i.i, %arg.given.12.5.2
-  %256 = getelementptr double, ptr %47, i64 %.1495.i.i.i
-  %257 = getelementptr double, ptr %48, i64 %.1495.i.i.i
-  %.2205.i.i.i = select i1 %254, i64 %arg.given.1.5.2, i64 0
+  %260 = getelementptr double, ptr %47, i64 %.1495.i.i.i
+  %261 = getelementptr double, ptr %48, i64 %.1495.i.i.i
+  %.2205.i.i.i = select i1 %258, i64 %arg.given.1.5.2, i64 0
   %invariant.gep3477.i.i.i = getelementptr i8, ptr %invariant.gep3439.i.i.i, i64 %.2205.i.i.i
-  %258 = getelementptr i64, ptr %13, i64 %.599.i.i18
-  %259 = getelementptr double, ptr %arg.given.9.4, i64 %.599.i.i18
-  %sunkaddr4.i.i.i.i = select i1 %254, i64 %34, i64 0
+  %262 = getelementptr i64, ptr %13, i64 %.493.i.i
+  %263 = getelementptr double, ptr %arg.given.9.4, i64 %.493.i.i
+  %sunkaddr4.i.i.i.i = select i1 %258, i64 %34, i64 0
   %invariant.smin.i.i = tail call i64 @llvm.smin.i64(i64 %arg.worlds.1.0.5.1, i64 %.679.i.i.i)
   br label %B452.i.i.i
 
@@ -11221,20 +11246,20 @@ B664.endif.endif.endif.i.i.i:
   %.1186.i.i.i.i = fadd double %.1132.i.i.i.i, %.1185.i.i.i.i
   %.1728.i.i.i.i = icmp slt i64 %end.2.0.i.i.i.i, 0
   %.1729.i.i.i.i = select i1 %.1728.i.i.i.i, i64 %arg.given.5.5.1, i64 0
-  %260 = getelementptr double, ptr %208, i64 %end.2.0.i.i.i.i
-  %.1751.i.i.i.i = getelementptr double, ptr %260, i64 %.1729.i.i.i.i
+  %264 = getelementptr double, ptr %212, i64 %end.2.0.i.i.i.i
+  %.1751.i.i.i.i = getelementptr double, ptr %264, i64 %.1729.i.i.i.i
   %.1752.i.i.i.i = load double, ptr %.1751.i.i.i.i, align 8
   %.1809.i.i.i.i = fsub double %.1752.i.i.i.i, %.1077.i.i.i.i
   %.1811.i.i.i.i = fmul double %.370.i.i7.i.i, %.1809.i.i.i.i
   %.1872.i.i.i.i = mul i64 %.96234443463.i.i.i, %arg.given.4.5.1
-  %261 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i.i.i
-  %.1876.i.i.i.i = getelementptr i8, ptr %261, i64 16
+  %265 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i.i.i
+  %.1876.i.i.i.i = getelementptr i8, ptr %265, i64 16
   %.1877.i.i.i.i = load double, ptr %.1876.i.i.i.i, align 8
   %.1878.i.i.i.i = fmul double %.1877.i.i.i.i, %.1811.i.i.i.i
   %.1886.i.i.i.i = tail call double @sqrt(double %.1878.i.i.i.i)
   %.1898.i.i.i.i = sitofp i64 %lives.2.0.i.i.i.i to double
-  %262 = fsub double %.1241.i.i.i.i, %.1186.i.i.i.i
-  %.1899.i.i.i.i = fadd double %262, %.1898.i.i.i.i
+  %266 = fsub double %.1241.i.i.i.i, %.1186.i.i.i.i
+  %.1899.i.i.i.i = fadd double %266, %.1898.i.i.i.i
   %.10.i.i.i.i.i = fcmp ogt double %.1899.i.i.i.i, 0.000000e+00
   %.11.i5.i.i.i.i = select i1 %.10.i.i.i.i.i, double %.1899.i.i.i.i, double 0.000000e+00
   %.1815.i.i.i.i = fadd double %promised.2.0.i.i.i.i, %.1811.i.i.i.i
@@ -11253,68 +11278,68 @@ B664.endif.endif.endif.i.i.i:
 
 B898.lr.ph.i.i.i:
   %gep3478.i.i.i = getelementptr i8, ptr %invariant.gep3477.i.i.i, i64 %.2230.i.i.i
-  %263 = add nuw i64 %reass.sub.i.i.i, 2
+  %267 = add nuw i64 %reass.sub.i.i.i, 2
   br label %B898.i.i.i
 
-B316.i.i:
+B374.i.i:
   %.336.i15.i.i = icmp eq i64 %choice.5.1.i.i.i, -1
-  br i1 %.336.i15.i.i, label %B316.B158.i.i_crit_edge.i.i, label %B386.i.i.i
+  br i1 %.336.i15.i.i, label %B374.B158.i.i_crit_edge.i.i, label %B386.i.i.i
 
-B316.B158.i.i_crit_edge.i.i:
-  %sunkaddr220 = getelementptr i8, ptr %arg.given.6.4, i64 16
-  %.342.i.i.pre.i.i = load i64, ptr %sunkaddr220, align 8
-  %.pre.i.i = add nsw i64 %.342.i.i.pre.i.i, %lsr.iv40.i.in
+B374.B158.i.i_crit_edge.i.i:
+  %sunkaddr223 = getelementptr i8, ptr %arg.given.6.4, i64 16
+  %.342.i.i.pre.i.i = load i64, ptr %sunkaddr223, align 8
+  %.pre.i.i = add nsw i64 %.342.i.i.pre.i.i, %lsr.iv39.i.in
   br label %B158.i.i.i.i
 
 B158.i.i.i.i:
-  %.344.i.i.pre-phi.i.i = phi i64 [ %.pre.i.i, %B316.B158.i.i_crit_edge.i.i ], [ %.344.i.i.i.i.i, %B294.epil.i.i.i.i.i ], [ %.344.i.i.i.i.i, %B232.endif.i.i.i.i.i ], [ %.344.i.i.i.i.i, %in6..exit.i.i.i ]
-  %.342.i.i.i.i = phi i64 [ %.342.i.i.pre.i.i, %B316.B158.i.i_crit_edge.i.i ], [ %.342.i.i.i.i.i, %B294.epil.i.i.i.i.i ], [ %.342.i.i.i.i.i, %B232.endif.i.i.i.i.i ], [ %.342.i.i.i.i.i, %in6..exit.i.i.i ]
+  %.344.i.i.pre-phi.i.i = phi i64 [ %.pre.i.i, %B374.B158.i.i_crit_edge.i.i ], [ %.344.i.i.i.i.i, %B294.epil.i.i.i.i.i ], [ %.344.i.i.i.i.i, %B232.endif.i.i.i.i.i ], [ %.344.i.i.i.i.i, %in6..exit.i.i.i ]
+  %.342.i.i.i.i = phi i64 [ %.342.i.i.pre.i.i, %B374.B158.i.i_crit_edge.i.i ], [ %.342.i.i.i.i.i, %B294.epil.i.i.i.i.i ], [ %.342.i.i.i.i.i, %B232.endif.i.i.i.i.i ], [ %.342.i.i.i.i.i, %in6..exit.i.i.i ]
   %.591.i.i.i.i = icmp sgt i64 %.344.i.i.pre-phi.i.i, %arg.given.8.5.0
-  br i1 %.591.i.i.i.i, label %B406.i.i, label %B232.endif.i.i.i.i
+  br i1 %.591.i.i.i.i, label %B464.i.i, label %B232.endif.i.i.i.i
 
 B270.i.i76.i.i:
   %clear.2.0599.i.i.i.i = phi i1 [ true, %B270.lr.ph.new.i.i.i.i ], [ %"$phi344.1.3.1.1.i.i.i.i", %B344.1.i.i.i.i ]
   %niter.i.i.i.i = phi i64 [ 0, %B270.lr.ph.new.i.i.i.i ], [ %niter.next.1.i.i.i.i, %B344.1.i.i.i.i ]
-  %264 = add i64 %lsr.iv40.i.in, %niter.i.i.i.i
-  %265 = add i64 %264, 1
+  %268 = add i64 %lsr.iv39.i.in, %niter.i.i.i.i
+  %269 = add i64 %268, 1
   br i1 %clear.2.0599.i.i.i.i, label %B276.i.i.i.i, label %B344.1.i.i.i.i
 
 B276.i.i.i.i:
-  %.763.i.i.i.i = icmp slt i64 %264, 0
+  %.763.i.i.i.i = icmp slt i64 %268, 0
   %.764.i.i.i.i = select i1 %.763.i.i.i.i, i64 %arg.given.8.5.0, i64 0
-  %scevgep82.i = getelementptr i8, ptr %lsr.iv63.i, i64 %.764.i.i.i.i
-  %scevgep83.i = getelementptr i8, ptr %scevgep82.i, i64 %niter.i.i.i.i
-  %.779.i.i.i.i = load i8, ptr %scevgep83.i, align 1
+  %scevgep81.i = getelementptr i8, ptr %lsr.iv62.i, i64 %.764.i.i.i.i
+  %scevgep82.i = getelementptr i8, ptr %scevgep81.i, i64 %niter.i.i.i.i
+  %.779.i.i.i.i = load i8, ptr %scevgep82.i, align 1
   %.782.i.i.i.i = icmp eq i8 %.779.i.i.i.i, 0
   br i1 %.782.i.i.i.i, label %B344.i.i.i.i, label %B344.1.i.i.i.i
 
 B344.i.i.i.i:
-  %266 = icmp slt i64 %264, 0
-  %267 = select i1 %266, i64 %21, i64 0
-  %268 = shl i64 %niter.i.i.i.i, 3
-  %scevgep80.i = getelementptr i8, ptr %lsr.iv68.i, i64 %267
-  %scevgep81.i = getelementptr i8, ptr %scevgep80.i, i64 %268
-  %.850.i.i.i.i = load i64, ptr %scevgep81.i, align 8
-  %sunkaddr221 = getelementptr i8, ptr %arg.given.6.4, i64 24
-  %.880.i.i.i.i = load i64, ptr %sunkaddr221, align 8
+  %270 = icmp slt i64 %268, 0
+  %271 = select i1 %270, i64 %21, i64 0
+  %272 = shl i64 %niter.i.i.i.i, 3
+  %scevgep79.i = getelementptr i8, ptr %lsr.iv67.i, i64 %271
+  %scevgep80.i = getelementptr i8, ptr %scevgep79.i, i64 %272
+  %.850.i.i.i.i = load i64, ptr %scevgep80.i, align 8
+  %sunkaddr225 = getelementptr i8, ptr %arg.given.6.4, i64 24
+  %.880.i.i.i.i = load i64, ptr %sunkaddr225, align 8
   %.881.i.i.i.i = icmp slt i64 %.850.i.i.i.i, %.880.i.i.i.i
   br i1 %.881.i.i.i.i, label %B276.1.i.i.i.i, label %B344.1.i.i.i.i
 
 B276.1.i.i.i.i:
-  %.763.1.i.i.i.i = icmp slt i64 %265, 0
-  %269 = select i1 %.763.1.i.i.i.i, i64 %22, i64 1
-  %scevgep76.i = getelementptr i8, ptr %lsr.iv63.i, i64 %269
-  %scevgep77.i = getelementptr i8, ptr %scevgep76.i, i64 %niter.i.i.i.i
-  %.779.1.i.i.i.i = load i8, ptr %scevgep77.i, align 1
+  %.763.1.i.i.i.i = icmp slt i64 %269, 0
+  %273 = select i1 %.763.1.i.i.i.i, i64 %22, i64 1
+  %scevgep75.i = getelementptr i8, ptr %lsr.iv62.i, i64 %273
+  %scevgep76.i = getelementptr i8, ptr %scevgep75.i, i64 %niter.i.i.i.i
+  %.779.1.i.i.i.i = load i8, ptr %scevgep76.i, align 1
   %.782.1.i.i.i.i = icmp eq i8 %.779.1.i.i.i.i, 0
   br i1 %.782.1.i.i.i.i, label %B294.1.i.i.i.i, label %B344.1.i.i.i.i
 
 B294.1.i.i.i.i:
-  %270 = icmp slt i64 %265, 0
-  %271 = select i1 %270, i64 %23, i64 8
-  %scevgep78.i = getelementptr i8, ptr %lsr.iv68.i, i64 %271
-  %272 = shl i64 %niter.i.i.i.i, 3
-  %scevgep103 = getelementptr i8, ptr %scevgep78.i, i64 %272
+  %274 = icmp slt i64 %269, 0
+  %275 = select i1 %274, i64 %23, i64 8
+  %scevgep77.i = getelementptr i8, ptr %lsr.iv67.i, i64 %275
+  %276 = shl i64 %niter.i.i.i.i, 3
+  %scevgep103 = getelementptr i8, ptr %scevgep77.i, i64 %276
   %.850.1.i.i.i.i = load i64, ptr %scevgep103, align 8
   %.881.1.i.i.i.i = icmp slt i64 %.850.1.i.i.i.i, %.880.i.i.i.i
   br label %B344.1.i.i.i.i
@@ -11326,85 +11351,85 @@ B344.1.i.i.i.i:
   br i1 %niter.ncmp.1.not.i.i.i.i, label %B348.loopexit.unr-lcssa.i.i.i.i, label %B270.i.i76.i.i
 
 B348.loopexit.unr-lcssa.i.i.i.i:
-  %273 = and i64 %.342.i.i.i.i, 1
-  %lcmp.mod.not.i.i77.i.i = icmp eq i64 %273, 0
+  %277 = and i64 %.342.i.i.i.i, 1
+  %lcmp.mod.not.i.i77.i.i = icmp eq i64 %277, 0
   br i1 %lcmp.mod.not.i.i77.i.i, label %in4..exit.i.i.i, label %B270.epil.preheader.i.i.i.i
 
 B270.epil.preheader.i.i.i.i:
-  br i1 %"$phi344.1.3.1.1.i.i.i.i", label %B270.epil.preheader.i.i.B276.epil.i.i_crit_edge.i.i, label %B406.i.i
+  br i1 %"$phi344.1.3.1.1.i.i.i.i", label %B270.epil.preheader.i.i.B276.epil.i.i_crit_edge.i.i, label %B464.i.i
 
 B270.epil.preheader.i.i.B276.epil.i.i_crit_edge.i.i:
-  %274 = add i64 %unroll_iter.i.i.i.i, %lsr.iv40.i.in
+  %278 = add i64 %unroll_iter.i.i.i.i, %lsr.iv39.i.in
   br label %B276.epil.i.i.i.i
 
 B276.epil.i.i.i.i:
-  %.706595597.epil.init.i9.i.i.i = phi i64 [ %274, %B270.epil.preheader.i.i.B276.epil.i.i_crit_edge.i.i ], [ %lsr.iv40.i.in, %B270.lr.ph.i.i.i.i ]
+  %.706595597.epil.init.i9.i.i.i = phi i64 [ %278, %B270.epil.preheader.i.i.B276.epil.i.i_crit_edge.i.i ], [ %lsr.iv39.i.in, %B270.lr.ph.i.i.i.i ]
   %.763.epil.i.i.i.i = icmp slt i64 %.706595597.epil.init.i9.i.i.i, 0
   %.764.epil.i.i.i.i = select i1 %.763.epil.i.i.i.i, i64 %arg.given.8.5.0, i64 0
-  %275 = getelementptr i8, ptr %arg.given.8.4, i64 %.706595597.epil.init.i9.i.i.i
-  %.778.epil.i.i.i.i = getelementptr i8, ptr %275, i64 %.764.epil.i.i.i.i
+  %279 = getelementptr i8, ptr %arg.given.8.4, i64 %.706595597.epil.init.i9.i.i.i
+  %.778.epil.i.i.i.i = getelementptr i8, ptr %279, i64 %.764.epil.i.i.i.i
   %.779.epil.i.i.i.i = load i8, ptr %.778.epil.i.i.i.i, align 1
   %.782.epil.i.i.i.i = icmp eq i8 %.779.epil.i.i.i.i, 0
-  br i1 %.782.epil.i.i.i.i, label %B294.epil.i.i.i.i, label %B406.i.i
+  br i1 %.782.epil.i.i.i.i, label %B294.epil.i.i.i.i, label %B464.i.i
 
 B294.epil.i.i.i.i:
-  %276 = icmp slt i64 %.706595597.epil.init.i9.i.i.i, 0
-  %.827.epil.i.i.i.i = select i1 %276, i64 %arg.worlds.1.3.5.1, i64 0
-  %277 = getelementptr i64, ptr %15, i64 %.706595597.epil.init.i9.i.i.i
-  %.849.epil.i.i.i.i = getelementptr i64, ptr %277, i64 %.827.epil.i.i.i.i
+  %280 = icmp slt i64 %.706595597.epil.init.i9.i.i.i, 0
+  %.827.epil.i.i.i.i = select i1 %280, i64 %arg.worlds.1.3.5.1, i64 0
+  %281 = getelementptr i64, ptr %15, i64 %.706595597.epil.init.i9.i.i.i
+  %.849.epil.i.i.i.i = getelementptr i64, ptr %281, i64 %.827.epil.i.i.i.i
   %.850.epil.i.i.i.i = load i64, ptr %.849.epil.i.i.i.i, align 8
-  %sunkaddr222 = getelementptr i8, ptr %arg.given.6.4, i64 24
-  %.880.epil.i.i.i.i = load i64, ptr %sunkaddr222, align 8
+  %sunkaddr226 = getelementptr i8, ptr %arg.given.6.4, i64 24
+  %.880.epil.i.i.i.i = load i64, ptr %sunkaddr226, align 8
   %.881.epil.i.i.i.i = icmp slt i64 %.850.epil.i.i.i.i, %.880.epil.i.i.i.i
-  br i1 %.881.epil.i.i.i.i, label %B114.endif.i.i.i, label %B406.i.i
+  br i1 %.881.epil.i.i.i.i, label %B114.endif.i.i.i, label %B464.i.i
 
 B232.endif.i.i.i.i:
   %.700596.not.i.i.i.i = icmp slt i64 %.342.i.i.i.i, 1
   br i1 %.700596.not.i.i.i.i, label %B114.endif.i.i.i, label %B270.lr.ph.i.i.i.i
 
 B270.lr.ph.i.i.i.i:
-  %278 = icmp eq i64 %.342.i.i.i.i, 1
-  br i1 %278, label %B276.epil.i.i.i.i, label %B270.lr.ph.new.i.i.i.i
+  %282 = icmp eq i64 %.342.i.i.i.i, 1
+  br i1 %282, label %B276.epil.i.i.i.i, label %B270.lr.ph.new.i.i.i.i
 
 B270.lr.ph.new.i.i.i.i:
   %unroll_iter.i.i.i.i = and i64 %.342.i.i.i.i, %const
   br label %B270.i.i76.i.i
 
 in4..exit.i.i.i:
-  br i1 %"$phi344.1.3.1.1.i.i.i.i", label %B114.endif.i.i.i, label %B406.i.i
+  br i1 %"$phi344.1.3.1.1.i.i.i.i", label %B114.endif.i.i.i, label %B464.i.i
 
 B238.i.i.i:
-  %lsr.iv276.i.i = phi ptr [ %scevgep275.i.i, %B238.preheader.i.i.i ], [ %scevgep277.i.i, %B238.i.i.i ]
-  %lsr.iv.i78.i.i = phi i64 [ %306, %B238.preheader.i.i.i ], [ %lsr.iv.next.i80.i.i, %B238.i.i.i ]
-  %.75234313433.i.i.i = phi i64 [ %.75234313433.unr.i.i.i, %B238.preheader.i.i.i ], [ %282, %B238.i.i.i ]
+  %lsr.iv298.i.i = phi ptr [ %scevgep297.i.i, %B238.preheader.i.i.i ], [ %scevgep299.i.i, %B238.i.i.i ]
+  %lsr.iv.i78.i.i = phi i64 [ %310, %B238.preheader.i.i.i ], [ %lsr.iv.next.i80.i.i, %B238.i.i.i ]
+  %.75234313433.i.i.i = phi i64 [ %.75234313433.unr.i.i.i, %B238.preheader.i.i.i ], [ %286, %B238.i.i.i ]
   %.814.i.i.i = icmp slt i64 %.75234313433.i.i.i, 0
-  %279 = select i1 %.814.i.i.i, i64 %21, i64 0
-  %scevgep279.i.i = getelementptr i8, ptr %lsr.iv276.i.i, i64 %279
-  %.838.i.i.i = load i64, ptr %scevgep279.i.i, align 8
+  %283 = select i1 %.814.i.i.i, i64 %21, i64 0
+  %scevgep301.i.i = getelementptr i8, ptr %lsr.iv298.i.i, i64 %283
+  %.838.i.i.i = load i64, ptr %scevgep301.i.i, align 8
   %.839.i.i.i = add nsw i64 %.838.i.i.i, 1
-  store i64 %.839.i.i.i, ptr %scevgep279.i.i, align 8
-  %280 = add i64 %.75234313433.i.i.i, 1
-  %.814.1.i.i.i = icmp slt i64 %280, 0
-  %281 = select i1 %.814.1.i.i.i, i64 %23, i64 8
-  %scevgep278.i.i = getelementptr i8, ptr %lsr.iv276.i.i, i64 %281
-  %.838.1.i.i.i = load i64, ptr %scevgep278.i.i, align 8
+  store i64 %.839.i.i.i, ptr %scevgep301.i.i, align 8
+  %284 = add i64 %.75234313433.i.i.i, 1
+  %.814.1.i.i.i = icmp slt i64 %284, 0
+  %285 = select i1 %.814.1.i.i.i, i64 %23, i64 8
+  %scevgep300.i.i = getelementptr i8, ptr %lsr.iv298.i.i, i64 %285
+  %.838.1.i.i.i = load i64, ptr %scevgep300.i.i, align 8
   %.839.1.i.i.i = add nsw i64 %.838.1.i.i.i, 1
-  store i64 %.839.1.i.i.i, ptr %scevgep278.i.i, align 8
+  store i64 %.839.1.i.i.i, ptr %scevgep300.i.i, align 8
   %lsr.iv.next.i80.i.i = add i64 %lsr.iv.i78.i.i, -2
-  %scevgep277.i.i = getelementptr i8, ptr %lsr.iv276.i.i, i64 16
+  %scevgep299.i.i = getelementptr i8, ptr %lsr.iv298.i.i, i64 16
   %.746.1.i.i.i = icmp samesign ugt i64 %lsr.iv.next.i80.i.i, 2
-  %282 = add i64 %280, 1
-  br i1 %.746.1.i.i.i, label %B238.i.i.i, label %B358.thread.i.i
+  %286 = add i64 %284, 1
+  br i1 %.746.1.i.i.i, label %B238.i.i.i, label %B416.thread.i.i
 
-B358.thread.i.i:
-  %sunkaddr223 = getelementptr inbounds i8, ptr %362, i64 %sunkaddr290.i.i
-  %.955.i.i.i = load i64, ptr %sunkaddr223, align 8
+B416.thread.i.i:
+  %sunkaddr227 = getelementptr inbounds i8, ptr %126, i64 %sunkaddr309.i.i
+  %.955.i.i.i = load i64, ptr %sunkaddr227, align 8
   %.956.i.i.i = add nsw i64 %.955.i.i.i, 1
-  store i64 %.956.i.i.i, ptr %sunkaddr223, align 8
+  store i64 %.956.i.i.i, ptr %sunkaddr227, align 8
   %.1037.i.i.i = load double, ptr %arg.out.0.4, align 8
   %.1042.i.i.i = fadd double %arg.given.11, %.1037.i.i.i
   store double %.1042.i.i.i, ptr %arg.out.0.4, align 8
-  br label %B406.i.i
+  br label %B464.i.i
 
 B386.i.i.i:
   %.368.i.i16.i.i = icmp slt i64 %size.5.1.i.i.i, 0
@@ -11412,52 +11437,52 @@ B386.i.i.i:
   %.370.i.i18.i.i = add i64 %.369.i.i17.i.i, %size.5.1.i.i.i
   %.397.i.i.i.i = mul i64 %choice.5.1.i.i.i, %.395.i.i
   %.399.i.i19.i.i = mul i64 %.370.i.i18.i.i, %arg.given.1.5.2
-  %283 = getelementptr i8, ptr %arg.given.1.4, i64 %.397.i.i.i.i
-  %284 = getelementptr i8, ptr %283, i64 %.399.i.i19.i.i
-  %285 = getelementptr i8, ptr %284, i64 %.599.i.i18
-  %.403.i1.i.i.i = getelementptr i8, ptr %285, i64 %.2205.i.i.i
+  %287 = getelementptr i8, ptr %arg.given.1.4, i64 %.397.i.i.i.i
+  %288 = getelementptr i8, ptr %287, i64 %.399.i.i19.i.i
+  %289 = getelementptr i8, ptr %288, i64 %.493.i.i
+  %.403.i1.i.i.i = getelementptr i8, ptr %289, i64 %.2205.i.i.i
   %.404.i.i20.i.i = load i8, ptr %.403.i1.i.i.i, align 1
   %.407.i.i21.i.i = icmp eq i8 %.404.i.i20.i.i, 0
-  br i1 %.407.i.i21.i.i, label %B406.i.i, label %B112.i.i22.i.i
+  br i1 %.407.i.i21.i.i, label %B464.i.i, label %B112.i.i22.i.i
 
 B112.i.i22.i.i:
-  %.469.i.i.i.i = getelementptr i64, ptr %258, i64 %.635.i.i
+  %.469.i.i.i.i = getelementptr i64, ptr %262, i64 %.529.i.i
   %.470.i.i23.i.i = load i64, ptr %.469.i.i.i.i, align 8
   %.501.not.i.i24.i.i = icmp slt i64 %.470.i.i23.i.i, %.827.i.i.i
-  br i1 %.501.not.i.i24.i.i, label %B168.i.i25.i.i, label %B406.i.i
+  br i1 %.501.not.i.i24.i.i, label %B168.i.i25.i.i, label %B464.i.i
 
 B168.i.i25.i.i:
-  %286 = icmp slt i64 %size.5.1.i.i.i, 0
-  %.568.i.i26.i.i = select i1 %286, i64 %arg.given.0.5.2, i64 0
+  %290 = icmp slt i64 %size.5.1.i.i.i, 0
+  %.568.i.i26.i.i = select i1 %290, i64 %arg.given.0.5.2, i64 0
   %.569.i.i27.i.i = add i64 %.568.i.i26.i.i, %size.5.1.i.i.i
   %.595.i.i.i.i = mul i64 %choice.5.1.i.i.i, %arg.given.0.5.2
-  %287 = getelementptr i64, ptr %29, i64 %.595.i.i.i.i
-  %.599.i.i28.i.i = getelementptr i64, ptr %287, i64 %.569.i.i27.i.i
+  %291 = getelementptr i64, ptr %29, i64 %.595.i.i.i.i
+  %.599.i.i28.i.i = getelementptr i64, ptr %291, i64 %.569.i.i27.i.i
   %.600.i.i29.i.i = load i64, ptr %.599.i.i28.i.i, align 8
-  %.602.i.i30.i.i = add nsw i64 %.600.i.i29.i.i, %lsr.iv40.i.in
+  %.602.i.i30.i.i = add nsw i64 %.600.i.i29.i.i, %lsr.iv39.i.in
   %.621.not.i.i31.i.i = icmp slt i64 %.602.i.i30.i.i, %arg.worlds.1.0.5.1
   %.739.not.i.i33.i.i = icmp slt i64 %.602.i.i30.i.i, %.679.i.i.i
-  %or.cond247.i.i = and i1 %.621.not.i.i31.i.i, %.739.not.i.i33.i.i
-  br i1 %or.cond247.i.i, label %B354.i.i35.i.i, label %B406.i.i
+  %or.cond261.i.i = and i1 %.621.not.i.i31.i.i, %.739.not.i.i33.i.i
+  br i1 %or.cond261.i.i, label %B354.i.i35.i.i, label %B464.i.i
 
 B354.i.i35.i.i:
   %.883.i.i36.i.i = icmp slt i64 %.602.i.i30.i.i, 0
   %.884.i.i37.i.i = select i1 %.883.i.i36.i.i, i64 %arg.worlds.1.3.5.1, i64 0
-  %288 = getelementptr i64, ptr %arg.worlds.1.3.4, i64 %.602.i.i30.i.i
-  %.906.i.i38.i.i = getelementptr i64, ptr %288, i64 %.884.i.i37.i.i
+  %292 = getelementptr i64, ptr %arg.worlds.1.3.4, i64 %.602.i.i30.i.i
+  %.906.i.i38.i.i = getelementptr i64, ptr %292, i64 %.884.i.i37.i.i
   %.907.i.i39.i.i = load i64, ptr %.906.i.i38.i.i, align 8
   %.940.not.i.i40.i.i = icmp slt i64 %.907.i.i39.i.i, %.548.i1.i.i
-  br i1 %.940.not.i.i40.i.i, label %B410.i.i41.i.i, label %B406.i.i
+  br i1 %.940.not.i.i40.i.i, label %B410.i.i41.i.i, label %B464.i.i
 
 B410.i.i41.i.i:
-  %sunkaddr224 = getelementptr i8, ptr %arg.given.9.4, i64 %34
-  %sunkaddr226 = getelementptr i8, ptr %sunkaddr224, i64 -8
-  %.992.i.i42.i.i = load double, ptr %sunkaddr226, align 8
+  %sunkaddr228 = getelementptr i8, ptr %arg.given.9.4, i64 %34
+  %sunkaddr229 = getelementptr i8, ptr %sunkaddr228, i64 -8
+  %.992.i.i42.i.i = load double, ptr %sunkaddr229, align 8
   %.993.i.i43.i.i = fcmp ueq double %.992.i.i42.i.i, 0x7FF0000000000000
   br i1 %.993.i.i43.i.i, label %B430.i.i.i, label %B454.endif.endif.i.i45.i.i
 
 B576.i.i53.i.i:
-  %.12111172.i.i54.i.i = phi i64 [ %.1218.i.i63.i.i, %B578.i.i61.i.i ], [ %lsr.iv40.i.in, %B454.endif.endif.i.i45.i.i ]
+  %.12111172.i.i54.i.i = phi i64 [ %.1218.i.i63.i.i, %B578.i.i61.i.i ], [ %lsr.iv39.i.in, %B454.endif.endif.i.i45.i.i ]
   %.12041171.i.i55.i.i = phi i64 [ %.1214.i.i62.i.i, %B578.i.i61.i.i ], [ %..1162.i.i51.i.i, %B454.endif.endif.i.i45.i.i ]
   %.1205.i.i56.i.i = icmp sgt i64 %.12041171.i.i55.i.i, 0
   br i1 %.1205.i.i56.i.i, label %B578.i.i61.i.i, label %B430.i.i.i
@@ -11466,122 +11491,122 @@ B578.i.i61.i.i:
   %.1214.i.i62.i.i = add nsw i64 %.12041171.i.i55.i.i, -1
   %.1218.i.i63.i.i = add i64 %.12111172.i.i54.i.i, 1
   %.1257.i.i64.i.i = icmp slt i64 %.12111172.i.i54.i.i, 0
-  %289 = select i1 %.1257.i.i64.i.i, i64 %17, i64 0
-  %scevgep.i5.i.i.i = getelementptr i8, ptr %arg.worlds.1.4.4, i64 %289
-  %290 = shl i64 %.12111172.i.i54.i.i, 3
-  %scevgep1.i.i65.i.i = getelementptr i8, ptr %scevgep.i5.i.i.i, i64 %290
+  %293 = select i1 %.1257.i.i64.i.i, i64 %17, i64 0
+  %scevgep.i5.i.i.i = getelementptr i8, ptr %arg.worlds.1.4.4, i64 %293
+  %294 = shl i64 %.12111172.i.i54.i.i, 3
+  %scevgep1.i.i65.i.i = getelementptr i8, ptr %scevgep.i5.i.i.i, i64 %294
   %.1273.i.i66.i.i = load double, ptr %scevgep1.i.i65.i.i, align 8
-  %sunkaddr227 = getelementptr inbounds i8, ptr %259, i64 %sunkaddr4.i.i.i.i
-  %.1304.i.i67.i.i = load double, ptr %sunkaddr227, align 8
+  %sunkaddr230 = getelementptr inbounds i8, ptr %263, i64 %sunkaddr4.i.i.i.i
+  %.1304.i.i67.i.i = load double, ptr %sunkaddr230, align 8
   %.1305.i.i68.i.i = fadd double %.1273.i.i66.i.i, %.1304.i.i67.i.i
   %.1336.i.i69.i.i = fcmp ogt double %.1305.i.i68.i.i, %.992.i.i42.i.i
-  br i1 %.1336.i.i69.i.i, label %B406.i.i, label %B576.i.i53.i.i
+  br i1 %.1336.i.i69.i.i, label %B464.i.i, label %B576.i.i53.i.i
 
 B454.endif.endif.i.i45.i.i:
-  %291 = getelementptr i64, ptr %31, i64 %.595.i.i.i.i
-  %.1074.i.i46.i.i = getelementptr i64, ptr %291, i64 %.569.i.i27.i.i
+  %295 = getelementptr i64, ptr %31, i64 %.595.i.i.i.i
+  %.1074.i.i46.i.i = getelementptr i64, ptr %295, i64 %.569.i.i27.i.i
   %.1075.i.i47.i.i = load i64, ptr %.1074.i.i46.i.i, align 8
   %.1079.i.i48.i.i = add nsw i64 %.1075.i.i47.i.i, %.602.i.i30.i.i
   %.11.i.i.i49.i.i = tail call i64 @llvm.smin.i64(i64 %arg.worlds.1.4.5.0, i64 %.1079.i.i48.i.i)
-  %.1162.i.i50.i.i = sub i64 %.11.i.i.i49.i.i, %lsr.iv40.i.in
+  %.1162.i.i50.i.i = sub i64 %.11.i.i.i49.i.i, %lsr.iv39.i.in
   %..1162.i.i51.i.i = tail call i64 @llvm.smax.i64(i64 %.1162.i.i50.i.i, i64 0)
   br label %B576.i.i53.i.i
 
 B430.i.i.i:
-  %292 = icmp slt i64 %.602.i.i30.i.i, 0
+  %296 = icmp slt i64 %.602.i.i30.i.i, 0
   %.1364.i.i.i = add nsw i64 %.517.i.i.i, 1
-  %sunkaddr228 = getelementptr inbounds i8, ptr %362, i64 %sunkaddr290.i.i
-  store i64 %.1364.i.i.i, ptr %sunkaddr228, align 8
+  %sunkaddr231 = getelementptr inbounds i8, ptr %126, i64 %sunkaddr309.i.i
+  store i64 %.1364.i.i.i, ptr %sunkaddr231, align 8
   %sunkaddr37.i.i.i = shl i64 %.884.i.i37.i.i, 3
-  %sunkaddr38.i.i.i = getelementptr inbounds i8, ptr %288, i64 %sunkaddr37.i.i.i
+  %sunkaddr38.i.i.i = getelementptr inbounds i8, ptr %292, i64 %sunkaddr37.i.i.i
   %.1471.i.i.i = load i64, ptr %sunkaddr38.i.i.i, align 8
   %.1472.i.i.i = add nsw i64 %.1471.i.i.i, 1
   store i64 %.1472.i.i.i, ptr %sunkaddr38.i.i.i, align 8
-  %.1553.i.i.i = select i1 %292, i64 %arg.worlds.1.0.5.1, i64 0
+  %.1553.i.i.i = select i1 %296, i64 %arg.worlds.1.0.5.1, i64 0
   %.1571.i.i.i = mul i64 %choice.5.1.i.i.i, %arg.worlds.1.0.5.1
-  %293 = getelementptr i64, ptr %arg.worlds.1.0.4, i64 %.1571.i.i.i
-  %294 = getelementptr i64, ptr %293, i64 %.602.i.i30.i.i
-  %.1575.i.i.i = getelementptr i64, ptr %294, i64 %.1553.i.i.i
+  %297 = getelementptr i64, ptr %arg.worlds.1.0.4, i64 %.1571.i.i.i
+  %298 = getelementptr i64, ptr %297, i64 %.602.i.i30.i.i
+  %.1575.i.i.i = getelementptr i64, ptr %298, i64 %.1553.i.i.i
   %.1576.i57.i.i = load i64, ptr %.1575.i.i.i, align 8
-  %295 = getelementptr i64, ptr %arg.given.0.4, i64 %.595.i.i.i.i
-  %.1652.i.i.i = getelementptr i64, ptr %295, i64 %.569.i.i27.i.i
+  %299 = getelementptr i64, ptr %arg.given.0.4, i64 %.595.i.i.i.i
+  %.1652.i.i.i = getelementptr i64, ptr %299, i64 %.569.i.i27.i.i
   %.1653.i.i.i = load i64, ptr %.1652.i.i.i, align 8
   %.1654.i.i.i = add nsw i64 %.1653.i.i.i, %.1576.i57.i.i
   store i64 %.1654.i.i.i, ptr %.1575.i.i.i, align 8
-  %296 = getelementptr i64, ptr %scevgep38.i, i64 %choice.5.1.i.i.i
-  %.1757.i.i.i = load i64, ptr %296, align 8
+  %300 = getelementptr i64, ptr %scevgep38.i, i64 %choice.5.1.i.i.i
+  %.1757.i.i.i = load i64, ptr %300, align 8
   %.1834.i.i.i = load i64, ptr %.1652.i.i.i, align 8
   %.1835.i.i.i = add nsw i64 %.1834.i.i.i, %.1757.i.i.i
-  store i64 %.1835.i.i.i, ptr %296, align 8
-  %297 = getelementptr i64, ptr %31, i64 %.595.i.i.i.i
-  %.1962.i.i.i = getelementptr i64, ptr %297, i64 %.569.i.i27.i.i
+  store i64 %.1835.i.i.i, ptr %300, align 8
+  %301 = getelementptr i64, ptr %31, i64 %.595.i.i.i.i
+  %.1962.i.i.i = getelementptr i64, ptr %301, i64 %.569.i.i27.i.i
   %.1963.i.i.i = load i64, ptr %.1962.i.i.i, align 8
   %.1965.i.i.i = add nsw i64 %.1963.i.i.i, %.602.i.i30.i.i
-  %sunkaddr317.i.i = shl i64 %.636.i.i, 3
-  %sunkaddr318.i.i = getelementptr i8, ptr %arg.worlds.1.2.4, i64 %sunkaddr317.i.i
-  store i64 %.1965.i.i.i, ptr %sunkaddr318.i.i, align 8
-  %sunkaddr320.i.i = getelementptr i8, ptr %13, i64 %sunkaddr317.i.i
-  %.2077.i.i.i = load i64, ptr %sunkaddr320.i.i, align 8
+  %sunkaddr336.i.i = shl i64 %.530.i.i, 3
+  %sunkaddr337.i.i = getelementptr i8, ptr %arg.worlds.1.2.4, i64 %sunkaddr336.i.i
+  store i64 %.1965.i.i.i, ptr %sunkaddr337.i.i, align 8
+  %sunkaddr339.i.i = getelementptr i8, ptr %13, i64 %sunkaddr336.i.i
+  %.2077.i.i.i = load i64, ptr %sunkaddr339.i.i, align 8
   %.2078.i.i.i = add nsw i64 %.2077.i.i.i, 1
-  store i64 %.2078.i.i.i, ptr %sunkaddr320.i.i, align 8
+  store i64 %.2078.i.i.i, ptr %sunkaddr339.i.i, align 8
   %.2173.i.i.i = add i64 %choice.5.1.i.i.i, %arg.given.14.5.1
   %.2203.i59.i.i = mul i64 %.2173.i.i.i, %arg.given.14.5.2
-  %298 = getelementptr i64, ptr %arg.given.14.4, i64 %.2203.i59.i.i
-  %299 = getelementptr i64, ptr %298, i64 %.599.i.i18
-  %.2206.i.i.i = getelementptr i64, ptr %299, i64 %.1129.i.i.i
+  %302 = getelementptr i64, ptr %arg.given.14.4, i64 %.2203.i59.i.i
+  %303 = getelementptr i64, ptr %302, i64 %.493.i.i
+  %.2206.i.i.i = getelementptr i64, ptr %303, i64 %.1129.i.i.i
   %.2207.i.i.i = load i64, ptr %.2206.i.i.i, align 8
   %.2209.i.i.i = icmp slt i64 %size.5.1.i.i.i, %.2207.i.i.i
   br i1 %.2209.i.i.i, label %B826.i.i.i, label %B852.i.i.i
 
 B826.i.i.i:
-  %300 = getelementptr double, ptr %scevgep28.i, i64 %choice.5.1.i.i.i
-  store double %.1230.i.i.i, ptr %300, align 8
+  %304 = getelementptr double, ptr %scevgep28.i, i64 %choice.5.1.i.i.i
+  store double %.1230.i.i.i, ptr %304, align 8
   br label %B852.i.i.i
 
 B852.i.i.i:
-  %sunkaddr229 = getelementptr i8, ptr %arg.given.9.4, i64 %34
-  %sunkaddr230 = getelementptr i8, ptr %sunkaddr229, i64 -8
-  %.2299.i.i.i = load double, ptr %sunkaddr230, align 8
+  %sunkaddr232 = getelementptr i8, ptr %arg.given.9.4, i64 %34
+  %sunkaddr233 = getelementptr i8, ptr %sunkaddr232, i64 -8
+  %.2299.i.i.i = load double, ptr %sunkaddr233, align 8
   %.2300.i.i.i = fcmp ueq double %.2299.i.i.i, 0x7FF0000000000000
-  br i1 %.2300.i.i.i, label %B370.i.i, label %B896.endif.endif.i.i.i
+  br i1 %.2300.i.i.i, label %B428.i.i, label %B896.endif.endif.i.i.i
 
 B1020.i.i.i:
-  %lsr.iv263.i.i = phi ptr [ %scevgep262.i.i, %B1020.preheader.i.i.i ], [ %scevgep264.i.i, %B1020.i.i.i ]
-  %lsr.iv25.i.i.i = phi i64 [ %310, %B1020.preheader.i.i.i ], [ %lsr.iv.next26.i.i.i, %B1020.i.i.i ]
-  %.251234253427.i.i.i = phi i64 [ %.251234253427.unr.i.i.i, %B1020.preheader.i.i.i ], [ %304, %B1020.i.i.i ]
+  %lsr.iv285.i.i = phi ptr [ %scevgep284.i.i, %B1020.preheader.i.i.i ], [ %scevgep286.i.i, %B1020.i.i.i ]
+  %lsr.iv25.i.i.i = phi i64 [ %314, %B1020.preheader.i.i.i ], [ %lsr.iv.next26.i.i.i, %B1020.i.i.i ]
+  %.251234253427.i.i.i = phi i64 [ %.251234253427.unr.i.i.i, %B1020.preheader.i.i.i ], [ %308, %B1020.i.i.i ]
   %.2558.i.i.i = icmp slt i64 %.251234253427.i.i.i, 0
-  %301 = select i1 %.2558.i.i.i, i64 %17, i64 0
-  %scevgep266.i.i = getelementptr i8, ptr %lsr.iv263.i.i, i64 %301
-  %.2574.i.i.i = load double, ptr %scevgep266.i.i, align 8
-  %sunkaddr231 = mul i64 %.2590.i.i.i, 8
-  %sunkaddr232 = getelementptr i8, ptr %259, i64 %sunkaddr231
-  %.2605.i.i.i = load double, ptr %sunkaddr232, align 8
+  %305 = select i1 %.2558.i.i.i, i64 %17, i64 0
+  %scevgep288.i.i = getelementptr i8, ptr %lsr.iv285.i.i, i64 %305
+  %.2574.i.i.i = load double, ptr %scevgep288.i.i, align 8
+  %sunkaddr234 = mul i64 %.2590.i.i.i, 8
+  %sunkaddr235 = getelementptr i8, ptr %263, i64 %sunkaddr234
+  %.2605.i.i.i = load double, ptr %sunkaddr235, align 8
   %.2606.i.i.i = fadd double %.2574.i.i.i, %.2605.i.i.i
-  store double %.2606.i.i.i, ptr %scevgep266.i.i, align 8
-  %302 = add i64 %.251234253427.i.i.i, 1
-  %.2558.1.i.i.i = icmp slt i64 %302, 0
-  %303 = select i1 %.2558.1.i.i.i, i64 %49, i64 8
-  %scevgep265.i.i = getelementptr i8, ptr %lsr.iv263.i.i, i64 %303
-  %.2574.1.i.i.i = load double, ptr %scevgep265.i.i, align 8
-  %.2605.1.i.i.i = load double, ptr %sunkaddr232, align 8
+  store double %.2606.i.i.i, ptr %scevgep288.i.i, align 8
+  %306 = add i64 %.251234253427.i.i.i, 1
+  %.2558.1.i.i.i = icmp slt i64 %306, 0
+  %307 = select i1 %.2558.1.i.i.i, i64 %49, i64 8
+  %scevgep287.i.i = getelementptr i8, ptr %lsr.iv285.i.i, i64 %307
+  %.2574.1.i.i.i = load double, ptr %scevgep287.i.i, align 8
+  %.2605.1.i.i.i = load double, ptr %sunkaddr235, align 8
   %.2606.1.i.i.i = fadd double %.2574.1.i.i.i, %.2605.1.i.i.i
-  store double %.2606.1.i.i.i, ptr %scevgep265.i.i, align 8
+  store double %.2606.1.i.i.i, ptr %scevgep287.i.i, align 8
   %lsr.iv.next26.i.i.i = add i64 %lsr.iv25.i.i.i, -2
-  %scevgep264.i.i = getelementptr i8, ptr %lsr.iv263.i.i, i64 16
+  %scevgep286.i.i = getelementptr i8, ptr %lsr.iv285.i.i, i64 16
   %.2506.1.i.i.i = icmp samesign ugt i64 %lsr.iv.next26.i.i.i, 2
-  %304 = add i64 %302, 1
-  br i1 %.2506.1.i.i.i, label %B1020.i.i.i, label %B370.i.i
+  %308 = add i64 %306, 1
+  br i1 %.2506.1.i.i.i, label %B1020.i.i.i, label %B428.i.i
 
 B114.endif.i.i.i:
-  %sunkaddr325.i.i = shl i64 %.636.i.i, 3
-  %sunkaddr326.i.i = getelementptr i8, ptr %arg.worlds.1.2.4, i64 %sunkaddr325.i.i
-  store i64 %.344.i.i.pre-phi.i.i, ptr %sunkaddr326.i.i, align 8
-  %.630.i.i.i = getelementptr i64, ptr %13, i64 %.636.i.i
+  %sunkaddr344.i.i = shl i64 %.530.i.i, 3
+  %sunkaddr345.i.i = getelementptr i8, ptr %arg.worlds.1.2.4, i64 %sunkaddr344.i.i
+  store i64 %.344.i.i.pre-phi.i.i, ptr %sunkaddr345.i.i, align 8
+  %.630.i.i.i = getelementptr i64, ptr %13, i64 %.530.i.i
   store i64 0, ptr %.630.i.i.i, align 8
-  %sunkaddr233 = getelementptr i8, ptr %arg.given.6.4, i64 16
-  %.661.i.i.i = load i64, ptr %sunkaddr233, align 8
+  %sunkaddr236 = getelementptr i8, ptr %arg.given.6.4, i64 16
+  %.661.i.i.i = load i64, ptr %sunkaddr236, align 8
   %.7463432.not.i.i.i = icmp slt i64 %.661.i.i.i, 1
-  br i1 %.7463432.not.i.i.i, label %B358.thread.i.i, label %B238.lr.ph.i.i.i
+  br i1 %.7463432.not.i.i.i, label %B416.thread.i.i, label %B238.lr.ph.i.i.i
 
 B238.lr.ph.i.i.i:
   %xtraiter17.i.i.i = and i64 %.661.i.i.i, 1
@@ -11590,7 +11615,7 @@ B238.lr.ph.i.i.i:
 
 B238.prol.i.i.i:
   %.755.prol.i.i.i = add nsw i64 %.661.i.i.i, -1
-  %sunkaddr = getelementptr inbounds i8, ptr %365, i64 %sunkaddr290.i.i
+  %sunkaddr = getelementptr inbounds i8, ptr %129, i64 %sunkaddr309.i.i
   %.838.prol.i.i.i = load i64, ptr %sunkaddr, align 8
   %.839.prol.i.i.i = add nsw i64 %.838.prol.i.i.i, 1
   store i64 %.839.prol.i.i.i, ptr %sunkaddr, align 8
@@ -11598,137 +11623,137 @@ B238.prol.i.i.i:
 
 B238.prol.loopexit.i.i.i:
   %.74534303434.unr.i.i.i = phi i64 [ %.661.i.i.i, %B238.lr.ph.i.i.i ], [ %.755.prol.i.i.i, %B238.prol.i.i.i ]
-  %.75234313433.unr.i.i.i = phi i64 [ %lsr.iv40.i.in, %B238.lr.ph.i.i.i ], [ %lsr.iv40.i, %B238.prol.i.i.i ]
-  %305 = icmp eq i64 %.661.i.i.i, 1
-  br i1 %305, label %B358.thread.i.i, label %B238.preheader.i.i.i
+  %.75234313433.unr.i.i.i = phi i64 [ %lsr.iv39.i.in, %B238.lr.ph.i.i.i ], [ %lsr.iv39.i, %B238.prol.i.i.i ]
+  %309 = icmp eq i64 %.661.i.i.i, 1
+  br i1 %309, label %B416.thread.i.i, label %B238.preheader.i.i.i
 
 B238.preheader.i.i.i:
-  %306 = add nuw i64 %.74534303434.unr.i.i.i, 2
-  %307 = shl i64 %.75234313433.unr.i.i.i, 3
-  %scevgep275.i.i = getelementptr i8, ptr %scevgep274.i.i, i64 %307
+  %310 = add nuw i64 %.74534303434.unr.i.i.i, 2
+  %311 = shl i64 %.75234313433.unr.i.i.i, 3
+  %scevgep297.i.i = getelementptr i8, ptr %scevgep296.i.i, i64 %311
   br label %B238.i.i.i
 
 B896.endif.endif.i.i.i:
   %sunkaddr45.i.i.i = shl i64 %.569.i.i27.i.i, 3
-  %sunkaddr46.i.i.i = getelementptr inbounds i8, ptr %297, i64 %sunkaddr45.i.i.i
+  %sunkaddr46.i.i.i = getelementptr inbounds i8, ptr %301, i64 %sunkaddr45.i.i.i
   %.2378.i.i.i = load i64, ptr %sunkaddr46.i.i.i, align 8
   %.2382.i.i.i = add nsw i64 %.2378.i.i.i, %.602.i.i30.i.i
   %.11.i.i60.i.i = tail call i64 @llvm.smin.i64(i64 %arg.worlds.1.4.5.0, i64 %.2382.i.i.i)
-  %.2463.i.i.i = sub i64 %.11.i.i60.i.i, %lsr.iv40.i.in
+  %.2463.i.i.i = sub i64 %.11.i.i60.i.i, %lsr.iv39.i.in
   %.25063426.not.i.i.i = icmp slt i64 %.2463.i.i.i, 1
-  br i1 %.25063426.not.i.i.i, label %B370.i.i, label %B1020.lr.ph.i.i.i
+  br i1 %.25063426.not.i.i.i, label %B428.i.i, label %B1020.lr.ph.i.i.i
 
 B1020.lr.ph.i.i.i:
-  %308 = icmp slt i64 %.599.i.i18, 0
-  %.2590.i.i.i = select i1 %308, i64 %arg.given.9.5.0, i64 0
+  %312 = icmp slt i64 %.493.i.i, 0
+  %.2590.i.i.i = select i1 %312, i64 %arg.given.9.5.0, i64 0
   %xtraiter.i.i.i = and i64 %.2463.i.i.i, 1
   %lcmp.mod.not.i.i.i = icmp eq i64 %xtraiter.i.i.i, 0
   br i1 %lcmp.mod.not.i.i.i, label %B1020.prol.loopexit.i.i.i, label %B1020.prol.i.i.i
 
 B1020.prol.i.i.i:
   %.2515.prol.i.i.i = add nsw i64 %.2463.i.i.i, -1
-  %sunkaddr234 = getelementptr inbounds i8, ptr %364, i64 %sunkaddr330.i.i
-  %.2574.prol.i.i.i = load double, ptr %sunkaddr234, align 8
+  %sunkaddr237 = getelementptr inbounds i8, ptr %128, i64 %sunkaddr349.i.i
+  %.2574.prol.i.i.i = load double, ptr %sunkaddr237, align 8
   %sunkaddr47.i.i.i = shl i64 %.2590.i.i.i, 3
-  %sunkaddr48.i.i.i = getelementptr i8, ptr %259, i64 %sunkaddr47.i.i.i
+  %sunkaddr48.i.i.i = getelementptr i8, ptr %263, i64 %sunkaddr47.i.i.i
   %.2605.prol.i.i.i = load double, ptr %sunkaddr48.i.i.i, align 8
   %.2606.prol.i.i.i = fadd double %.2574.prol.i.i.i, %.2605.prol.i.i.i
-  store double %.2606.prol.i.i.i, ptr %sunkaddr234, align 8
+  store double %.2606.prol.i.i.i, ptr %sunkaddr237, align 8
   br label %B1020.prol.loopexit.i.i.i
 
 B1020.prol.loopexit.i.i.i:
   %.250534243428.unr.i.i.i = phi i64 [ %.2463.i.i.i, %B1020.lr.ph.i.i.i ], [ %.2515.prol.i.i.i, %B1020.prol.i.i.i ]
-  %.251234253427.unr.i.i.i = phi i64 [ %lsr.iv40.i.in, %B1020.lr.ph.i.i.i ], [ %lsr.iv40.i, %B1020.prol.i.i.i ]
-  %309 = icmp eq i64 %.11.i.i60.i.i, %lsr.iv40.i
-  br i1 %309, label %B370.i.i, label %B1020.preheader.i.i.i
+  %.251234253427.unr.i.i.i = phi i64 [ %lsr.iv39.i.in, %B1020.lr.ph.i.i.i ], [ %lsr.iv39.i, %B1020.prol.i.i.i ]
+  %313 = icmp eq i64 %.11.i.i60.i.i, %lsr.iv39.i
+  br i1 %313, label %B428.i.i, label %B1020.preheader.i.i.i
 
 B1020.preheader.i.i.i:
-  %310 = add nuw i64 %.250534243428.unr.i.i.i, 2
-  %311 = shl i64 %.251234253427.unr.i.i.i, 3
-  %scevgep262.i.i = getelementptr i8, ptr %arg.worlds.1.4.4, i64 %311
+  %314 = add nuw i64 %.250534243428.unr.i.i.i, 2
+  %315 = shl i64 %.251234253427.unr.i.i.i, 3
+  %scevgep284.i.i = getelementptr i8, ptr %arg.worlds.1.4.4, i64 %315
   br label %B1020.i.i.i
 
-B370.i.i:
-  %312 = icmp slt i64 %size.5.1.i.i.i, 0
+B428.i.i:
+  %316 = icmp slt i64 %size.5.1.i.i.i, 0
   %.2682.i.i.i = load double, ptr %arg.out.0.4, align 8
-  %.2718.i.i.i = select i1 %312, i64 %arg.given.2.5.1, i64 0
+  %.2718.i.i.i = select i1 %316, i64 %arg.given.2.5.1, i64 0
   %.2736.i.i.i = mul i64 %choice.5.1.i.i.i, %arg.given.2.5.1
-  %313 = getelementptr double, ptr %arg.given.2.4, i64 %.2736.i.i.i
-  %314 = getelementptr double, ptr %313, i64 %size.5.1.i.i.i
-  %.2740.i.i.i = getelementptr double, ptr %314, i64 %.2718.i.i.i
+  %317 = getelementptr double, ptr %arg.given.2.4, i64 %.2736.i.i.i
+  %318 = getelementptr double, ptr %317, i64 %size.5.1.i.i.i
+  %.2740.i.i.i = getelementptr double, ptr %318, i64 %.2718.i.i.i
   %.2741.i.i.i = load double, ptr %.2740.i.i.i, align 8
   %.2742.i.i.i = fadd double %.2682.i.i.i, %.2741.i.i.i
   store double %.2742.i.i.i, ptr %arg.out.0.4, align 8
-  %315 = getelementptr i64, ptr %arg.given.15.4, i64 %choice.5.1.i.i.i
-  %.368.i.i.i = load i64, ptr %315, align 8
-  %.370.i.i.i = add nsw i64 %.368.i.i.i, %lsr.iv40.i.in
+  %319 = getelementptr i64, ptr %arg.given.15.4, i64 %choice.5.1.i.i.i
+  %.368.i.i.i = load i64, ptr %319, align 8
+  %.370.i.i.i = add nsw i64 %.368.i.i.i, %lsr.iv39.i.in
   %.402.i.i.i = icmp slt i64 %.370.i.i.i, %arg.worlds.1.0.5.1
   br i1 %.402.i.i.i, label %B132.i.i.i, label %in8..exit.i.i
 
 B132.i.i.i:
-  %sunkaddr235 = getelementptr inbounds i8, ptr %361, i64 %sunkaddr288.i.i
-  %.336.i83.i.i = load i64, ptr %sunkaddr235, align 8
+  %sunkaddr238 = getelementptr i8, ptr %125, i64 %sunkaddr.i.i.i
+  %.336.i83.i.i = load i64, ptr %sunkaddr238, align 8
   %.450.i.i.i = icmp slt i64 %.336.i83.i.i, 0
   %.451.i84.i.i = select i1 %.450.i.i.i, i64 %arg.given.12.5.1, i64 0
   %.452.i85.i.i = add i64 %.451.i84.i.i, %.336.i83.i.i
   %.481.i.i.i = mul i64 %.452.i85.i.i, %arg.given.12.5.2
-  %316 = getelementptr double, ptr %arg.given.12.4, i64 %.481.i.i.i
-  %.485.i.i.i = getelementptr double, ptr %316, i64 %choice.5.1.i.i.i
+  %320 = getelementptr double, ptr %arg.given.12.4, i64 %.481.i.i.i
+  %.485.i.i.i = getelementptr double, ptr %320, i64 %choice.5.1.i.i.i
   %.486.i.i.i = load double, ptr %.485.i.i.i, align 8
-  %317 = getelementptr double, ptr %40, i64 %.481.i.i.i
-  %.562.i.i.i = getelementptr double, ptr %317, i64 %choice.5.1.i.i.i
+  %321 = getelementptr double, ptr %40, i64 %.481.i.i.i
+  %.562.i.i.i = getelementptr double, ptr %321, i64 %choice.5.1.i.i.i
   %.563.i.i.i = load double, ptr %.562.i.i.i, align 8
-  %318 = getelementptr double, ptr %arg.worlds.1.5.4, i64 %choice.5.1.i.i.i
-  %.370.i.i87.i.i = load double, ptr %318, align 8
-  %sunkaddr334.i.i = shl i64 %choice.5.1.i.i.i, 3
-  %sunkaddr335.i.i = getelementptr i8, ptr %scevgep38.i, i64 %sunkaddr334.i.i
-  %.473.i.i93.i.i = load i64, ptr %sunkaddr335.i.i, align 8
+  %322 = getelementptr double, ptr %arg.worlds.1.5.4, i64 %choice.5.1.i.i.i
+  %.370.i.i87.i.i = load double, ptr %322, align 8
+  %sunkaddr353.i.i = shl i64 %choice.5.1.i.i.i, 3
+  %sunkaddr354.i.i = getelementptr i8, ptr %scevgep38.i, i64 %sunkaddr353.i.i
+  %.473.i.i93.i.i = load i64, ptr %sunkaddr354.i.i, align 8
   %.527.i.i94.i.i = getelementptr i64, ptr %41, i64 %choice.5.1.i.i.i
   %.528.i.i95.i.i = load i64, ptr %.527.i.i94.i.i, align 8
-  %319 = getelementptr i64, ptr %arg.given.3.4, i64 %choice.5.1.i.i.i
-  %.560.i.i96.i.i = load i64, ptr %319, align 8
+  %323 = getelementptr i64, ptr %arg.given.3.4, i64 %choice.5.1.i.i.i
+  %.560.i.i96.i.i = load i64, ptr %323, align 8
   %.562.i.i97.i.i = sub nsw i64 %.370.i.i.i, %.560.i.i96.i.i
   %.574.i.i98.i.i = icmp sgt i64 %.562.i.i97.i.i, -1
   br i1 %.574.i.i98.i.i, label %B242.endif.endif.i.i169.i.i, label %B444.endif.endif.endif.endif.i.i99.i.i
 
 B354.i.i200.i.i:
-  %lsr.iv.i.i201.i.i = phi i64 [ %347, %B354.preheader.i.i199.i.i ], [ %lsr.iv.next.i.i221.i.i, %B354.i.i200.i.i ]
+  %lsr.iv.i.i201.i.i = phi i64 [ %351, %B354.preheader.i.i199.i.i ], [ %lsr.iv.next.i.i221.i.i, %B354.i.i200.i.i ]
   %passed.2.11423.i.i202.i.i = phi i64 [ %passed.2.11423.unr.i.i195.i.i, %B354.preheader.i.i199.i.i ], [ %.875.3.i.i220.i.i, %B354.i.i200.i.i ]
-  %.79114191421.i.i203.i.i = phi i64 [ %.79114191421.unr.i.i197.i.i, %B354.preheader.i.i199.i.i ], [ %331, %B354.i.i200.i.i ]
+  %.79114191421.i.i203.i.i = phi i64 [ %.79114191421.unr.i.i197.i.i, %B354.preheader.i.i199.i.i ], [ %335, %B354.i.i200.i.i ]
   %.849.i.i204.i.i = icmp slt i64 %.79114191421.i.i203.i.i, 0
-  %320 = select i1 %.849.i.i204.i.i, i64 %6, i64 0
-  %scevgep13.i.i.i.i = getelementptr i8, ptr %293, i64 %320
-  %321 = shl i64 %.79114191421.i.i203.i.i, 3
-  %scevgep14.i.i.i.i = getelementptr i8, ptr %scevgep13.i.i.i.i, i64 %321
+  %324 = select i1 %.849.i.i204.i.i, i64 %6, i64 0
+  %scevgep13.i.i.i.i = getelementptr i8, ptr %297, i64 %324
+  %325 = shl i64 %.79114191421.i.i203.i.i, 3
+  %scevgep14.i.i.i.i = getelementptr i8, ptr %scevgep13.i.i.i.i, i64 %325
   %.873.i.i205.i.i = load i64, ptr %scevgep14.i.i.i.i, align 8
   %.875.i.i206.i.i = add nsw i64 %.873.i.i205.i.i, %passed.2.11423.i.i202.i.i
-  %322 = add i64 %.79114191421.i.i203.i.i, 1
-  %.849.1.i.i207.i.i = icmp slt i64 %322, 0
-  %323 = select i1 %.849.1.i.i207.i.i, i64 %42, i64 8
-  %scevgep7.i208.i.i = getelementptr i8, ptr %293, i64 %323
-  %324 = shl i64 %.79114191421.i.i203.i.i, 3
-  %scevgep101 = getelementptr i8, ptr %scevgep7.i208.i.i, i64 %324
+  %326 = add i64 %.79114191421.i.i203.i.i, 1
+  %.849.1.i.i207.i.i = icmp slt i64 %326, 0
+  %327 = select i1 %.849.1.i.i207.i.i, i64 %42, i64 8
+  %scevgep7.i208.i.i = getelementptr i8, ptr %297, i64 %327
+  %328 = shl i64 %.79114191421.i.i203.i.i, 3
+  %scevgep101 = getelementptr i8, ptr %scevgep7.i208.i.i, i64 %328
   %.873.1.i.i210.i.i = load i64, ptr %scevgep101, align 8
   %.875.1.i.i211.i.i = add nsw i64 %.875.i.i206.i.i, %.873.1.i.i210.i.i
-  %325 = add i64 %322, 1
-  %.849.2.i.i212.i.i = icmp slt i64 %325, 0
-  %326 = select i1 %.849.2.i.i212.i.i, i64 %43, i64 16
-  %scevgep5.i213.i.i = getelementptr i8, ptr %293, i64 %326
-  %327 = shl i64 %.79114191421.i.i203.i.i, 3
-  %scevgep100 = getelementptr i8, ptr %scevgep5.i213.i.i, i64 %327
+  %329 = add i64 %326, 1
+  %.849.2.i.i212.i.i = icmp slt i64 %329, 0
+  %330 = select i1 %.849.2.i.i212.i.i, i64 %43, i64 16
+  %scevgep5.i213.i.i = getelementptr i8, ptr %297, i64 %330
+  %331 = shl i64 %.79114191421.i.i203.i.i, 3
+  %scevgep100 = getelementptr i8, ptr %scevgep5.i213.i.i, i64 %331
   %.873.2.i.i215.i.i = load i64, ptr %scevgep100, align 8
   %.875.2.i.i216.i.i = add nsw i64 %.875.1.i.i211.i.i, %.873.2.i.i215.i.i
-  %328 = add i64 %325, 1
-  %.849.3.i.i217.i.i = icmp slt i64 %328, 0
-  %329 = select i1 %.849.3.i.i217.i.i, i64 %44, i64 24
-  %scevgep.i218.i.i = getelementptr i8, ptr %293, i64 %329
-  %330 = shl i64 %.79114191421.i.i203.i.i, 3
-  %scevgep99 = getelementptr i8, ptr %scevgep.i218.i.i, i64 %330
+  %332 = add i64 %329, 1
+  %.849.3.i.i217.i.i = icmp slt i64 %332, 0
+  %333 = select i1 %.849.3.i.i217.i.i, i64 %44, i64 24
+  %scevgep.i218.i.i = getelementptr i8, ptr %297, i64 %333
+  %334 = shl i64 %.79114191421.i.i203.i.i, 3
+  %scevgep99 = getelementptr i8, ptr %scevgep.i218.i.i, i64 %334
   %.873.3.i.i219.i.i = load i64, ptr %scevgep99, align 8
   %.875.3.i.i220.i.i = add nsw i64 %.875.2.i.i216.i.i, %.873.3.i.i219.i.i
   %lsr.iv.next.i.i221.i.i = add i64 %lsr.iv.i.i201.i.i, -4
   %.785.3.i.i222.i.i = icmp sgt i64 %lsr.iv.next.i.i221.i.i, 4
-  %331 = add i64 %328, 1
+  %335 = add i64 %332, 1
   br i1 %.785.3.i.i222.i.i, label %B354.i.i200.i.i, label %B384.i.i223.i.i
 
 B384.i.i223.i.i:
@@ -11739,7 +11764,7 @@ B384.i.i223.i.i:
 B242.endif.endif.i.i169.i.i:
   %.631.i.i171.i.i = getelementptr i64, ptr %scevgep40.i, i64 %choice.5.1.i.i.i
   %.632.i.i172.i.i = load i64, ptr %.631.i.i171.i.i, align 8
-  %.671.i.i174.i.i = sub i64 %lsr.iv40.i, %.560.i.i96.i.i
+  %.671.i.i174.i.i = sub i64 %lsr.iv39.i, %.560.i.i96.i.i
   %.11.i.i.i175.i.i = tail call i64 @llvm.smax.i64(i64 %.671.i.i174.i.i, i64 0)
   %.703.i.i176.i.i = add nuw i64 %.562.i.i97.i.i, 1
   %.742.i.i177.i.i = sub nsw i64 %.703.i.i176.i.i, %.11.i.i.i175.i.i
@@ -11747,34 +11772,34 @@ B242.endif.endif.i.i169.i.i:
   br i1 %.7851420.not.i.i178.i.i, label %B384.i.i223.i.i, label %B354.lr.ph.i.i179.i.i
 
 B354.lr.ph.i.i179.i.i:
-  %332 = add i64 %.560.i.i96.i.i, %.11.i.i.i175.i.i
-  %333 = sub i64 %.370.i.i.i, %332
+  %336 = add i64 %.560.i.i96.i.i, %.11.i.i.i175.i.i
+  %337 = sub i64 %.370.i.i.i, %336
   %xtraiter.i.i180.i.i = and i64 %.742.i.i177.i.i, 3
   %lcmp.mod.not.i.i181.i.i = icmp eq i64 %xtraiter.i.i180.i.i, 0
   br i1 %lcmp.mod.not.i.i181.i.i, label %B354.prol.loopexit.i.i194.i.i, label %B354.prol.preheader.i.i182.i.i
 
 B354.prol.preheader.i.i182.i.i:
-  %334 = trunc i64 %.368.i.i.i to i2
-  %335 = add i2 %lsr119, %334
-  %336 = sub i64 %lsr.iv172, %.560.i.i96.i.i
-  %smax96 = call i64 @llvm.smax.i64(i64 %336, i64 0)
-  %337 = add i64 %.560.i.i96.i.i, %smax96
-  %338 = trunc i64 %337 to i2
-  %339 = sub i2 %335, %338
-  %340 = zext i2 %339 to i64
-  %341 = mul nsw i64 %340, -8
+  %338 = trunc i64 %.368.i.i.i to i2
+  %339 = add i2 %lsr119, %338
+  %340 = sub i64 %lsr.iv171, %.560.i.i96.i.i
+  %smax96 = call i64 @llvm.smax.i64(i64 %340, i64 0)
+  %341 = add i64 %.560.i.i96.i.i, %smax96
+  %342 = trunc i64 %341 to i2
+  %343 = sub i2 %339, %342
+  %344 = zext i2 %343 to i64
+  %345 = mul nsw i64 %344, -8
   br label %B354.prol.i.i183.i.i
 
 B354.prol.i.i183.i.i:
-  %lsr.iv97 = phi i64 [ %lsr.iv.next98, %B354.prol.i.i183.i.i ], [ %341, %B354.prol.preheader.i.i182.i.i ]
+  %lsr.iv97 = phi i64 [ %lsr.iv.next98, %B354.prol.i.i183.i.i ], [ %345, %B354.prol.preheader.i.i182.i.i ]
   %passed.2.11423.prol.i.i185.i.i = phi i64 [ %.875.prol.i.i190.i.i, %B354.prol.i.i183.i.i ], [ %.632.i.i172.i.i, %B354.prol.preheader.i.i182.i.i ]
   %.79114191421.prol.i.i186.i.i = phi i64 [ %.798.prol.i.i187.i.i, %B354.prol.i.i183.i.i ], [ %.11.i.i.i175.i.i, %B354.prol.preheader.i.i182.i.i ]
   %.798.prol.i.i187.i.i = add nuw i64 %.79114191421.prol.i.i186.i.i, 1
   %.849.prol.i.i188.i.i = icmp slt i64 %.79114191421.prol.i.i186.i.i, 0
-  %342 = select i1 %.849.prol.i.i188.i.i, i64 %6, i64 0
-  %scevgep18.i.i.i.i = getelementptr i8, ptr %293, i64 %342
-  %343 = shl i64 %.79114191421.prol.i.i186.i.i, 3
-  %scevgep19.i.i.i.i = getelementptr i8, ptr %scevgep18.i.i.i.i, i64 %343
+  %346 = select i1 %.849.prol.i.i188.i.i, i64 %6, i64 0
+  %scevgep18.i.i.i.i = getelementptr i8, ptr %297, i64 %346
+  %347 = shl i64 %.79114191421.prol.i.i186.i.i, 3
+  %scevgep19.i.i.i.i = getelementptr i8, ptr %scevgep18.i.i.i.i, i64 %347
   %.873.prol.i.i189.i.i = load i64, ptr %scevgep19.i.i.i.i, align 8
   %.875.prol.i.i190.i.i = add nsw i64 %.873.prol.i.i189.i.i, %passed.2.11423.prol.i.i185.i.i
   %lsr.iv.next98 = add i64 %lsr.iv97, 8
@@ -11782,20 +11807,20 @@ B354.prol.i.i183.i.i:
   br i1 %ov.i.i191.i.i, label %B354.prol.loopexit.loopexit.i.i193.i.i, label %B354.prol.i.i183.i.i
 
 B354.prol.loopexit.loopexit.i.i193.i.i:
-  %344 = add nuw i64 %xtraiter.i.i180.i.i, %.11.i.i.i175.i.i
-  %345 = sub i64 %.703.i.i176.i.i, %344
+  %348 = add nuw i64 %xtraiter.i.i180.i.i, %.11.i.i.i175.i.i
+  %349 = sub i64 %.703.i.i176.i.i, %348
   br label %B354.prol.loopexit.i.i194.i.i
 
 B354.prol.loopexit.i.i194.i.i:
   %passed.2.11423.unr.i.i195.i.i = phi i64 [ %.632.i.i172.i.i, %B354.lr.ph.i.i179.i.i ], [ %.875.prol.i.i190.i.i, %B354.prol.loopexit.loopexit.i.i193.i.i ]
-  %.78414181422.unr.i.i196.i.i = phi i64 [ %.742.i.i177.i.i, %B354.lr.ph.i.i179.i.i ], [ %345, %B354.prol.loopexit.loopexit.i.i193.i.i ]
-  %.79114191421.unr.i.i197.i.i = phi i64 [ %.11.i.i.i175.i.i, %B354.lr.ph.i.i179.i.i ], [ %344, %B354.prol.loopexit.loopexit.i.i193.i.i ]
+  %.78414181422.unr.i.i196.i.i = phi i64 [ %.742.i.i177.i.i, %B354.lr.ph.i.i179.i.i ], [ %349, %B354.prol.loopexit.loopexit.i.i193.i.i ]
+  %.79114191421.unr.i.i197.i.i = phi i64 [ %.11.i.i.i175.i.i, %B354.lr.ph.i.i179.i.i ], [ %348, %B354.prol.loopexit.loopexit.i.i193.i.i ]
   %.875.lcssa.unr.i.i198.i.i = phi i64 [ poison, %B354.lr.ph.i.i179.i.i ], [ %.875.prol.i.i190.i.i, %B354.prol.loopexit.loopexit.i.i193.i.i ]
-  %346 = icmp ult i64 %333, 3
-  br i1 %346, label %B384.i.i223.i.i, label %B354.preheader.i.i199.i.i
+  %350 = icmp ult i64 %337, 3
+  br i1 %350, label %B384.i.i223.i.i, label %B354.preheader.i.i199.i.i
 
 B354.preheader.i.i199.i.i:
-  %347 = add i64 %.78414181422.unr.i.i196.i.i, 4
+  %351 = add i64 %.78414181422.unr.i.i196.i.i, 4
   br label %B354.i.i200.i.i
 
 B444.endif.endif.endif.endif.i.i99.i.i:
@@ -11803,34 +11828,34 @@ B444.endif.endif.endif.endif.i.i99.i.i:
   %.1053.i.i101.i.i = icmp slt i64 %.370.i.i.i, 0
   %.1054.i.i102.i.i = select i1 %.1053.i.i101.i.i, i64 %arg.given.5.5.1, i64 0
   %.1072.i.i103.i.i = mul i64 %choice.5.1.i.i.i, %arg.given.5.5.1
-  %348 = getelementptr double, ptr %arg.given.5.4, i64 %.1072.i.i103.i.i
-  %349 = getelementptr double, ptr %348, i64 %.370.i.i.i
-  %.1076.i.i104.i.i = getelementptr double, ptr %349, i64 %.1054.i.i102.i.i
+  %352 = getelementptr double, ptr %arg.given.5.4, i64 %.1072.i.i103.i.i
+  %353 = getelementptr double, ptr %352, i64 %.370.i.i.i
+  %.1076.i.i104.i.i = getelementptr double, ptr %353, i64 %.1054.i.i102.i.i
   %.1077.i.i105.i.i = load double, ptr %.1076.i.i104.i.i, align 8
-  %350 = getelementptr double, ptr %348, i64 %lsr.iv40.i.in
-  %.1128.i.i107.i.i = getelementptr double, ptr %350, i64 %.1106.i.i.i.i
+  %354 = getelementptr double, ptr %352, i64 %lsr.iv39.i.in
+  %.1128.i.i107.i.i = getelementptr double, ptr %354, i64 %.1106.i.i.i.i.i
   %.1129.i.i108.i.i = load double, ptr %.1128.i.i107.i.i, align 8
   %.1161.i.i109.i.i = select i1 %.1053.i.i101.i.i, i64 %arg.given.17.5.1, i64 0
   %.1179.i.i110.i.i = mul i64 %choice.5.1.i.i.i, %arg.given.17.5.1
-  %351 = getelementptr i64, ptr %arg.given.17.4, i64 %.1179.i.i110.i.i
-  %352 = getelementptr i64, ptr %351, i64 %.370.i.i.i
-  %.1183.i.i111.i.i = getelementptr i64, ptr %352, i64 %.1161.i.i109.i.i
+  %355 = getelementptr i64, ptr %arg.given.17.4, i64 %.1179.i.i110.i.i
+  %356 = getelementptr i64, ptr %355, i64 %.370.i.i.i
+  %.1183.i.i111.i.i = getelementptr i64, ptr %356, i64 %.1161.i.i109.i.i
   %.1184.i.i112.i.i = load i64, ptr %.1183.i.i111.i.i, align 8
-  %353 = getelementptr i64, ptr %351, i64 %lsr.iv40.i.in
-  %.1239.i.i114.i.i = getelementptr i64, ptr %353, i64 %.1217.i.i.i.i
+  %357 = getelementptr i64, ptr %355, i64 %lsr.iv39.i.in
+  %.1239.i.i114.i.i = getelementptr i64, ptr %357, i64 %.1217.i.i.i.i.i
   %.1240.i.i115.i.i = load i64, ptr %.1239.i.i114.i.i, align 8
   %.5.i.i.i116.i.i = fptosi double %.486.i.i.i to i64
   %.1273.i.i117.i.i = add nsw i64 %.370.i.i.i, %.5.i.i.i116.i.i
   %.11.i3.i.i118.i.i = tail call i64 @llvm.smin.i64(i64 %.412.i.i.i.i.i, i64 %.1273.i.i117.i.i)
-  %354 = getelementptr i64, ptr %arg.given.18.4, i64 %choice.5.1.i.i.i
-  %.1338.i.i119.i.i = load i64, ptr %354, align 8
+  %358 = getelementptr i64, ptr %arg.given.18.4, i64 %choice.5.1.i.i.i
+  %.1338.i.i119.i.i = load i64, ptr %358, align 8
   %.1340.i.i120.i.i = add nsw i64 %.1338.i.i119.i.i, %.370.i.i.i
   %.11.i4.i.i121.i.i = tail call i64 @llvm.smin.i64(i64 %.412.i.i.i.i.i, i64 %.1340.i.i120.i.i)
   %.11.i2.i.i122.i.i = tail call i64 @llvm.smax.i64(i64 %.11.i4.i.i121.i.i, i64 %.370.i.i.i)
   %.1445.i.i123.i.i = icmp slt i64 %.11.i2.i.i122.i.i, 0
   %.1446.i.i124.i.i = select i1 %.1445.i.i123.i.i, i64 %arg.given.17.5.1, i64 0
-  %355 = getelementptr i64, ptr %351, i64 %.11.i2.i.i122.i.i
-  %.1468.i.i125.i.i = getelementptr i64, ptr %355, i64 %.1446.i.i124.i.i
+  %359 = getelementptr i64, ptr %355, i64 %.11.i2.i.i122.i.i
+  %.1468.i.i125.i.i = getelementptr i64, ptr %359, i64 %.1446.i.i124.i.i
   %.1469.i.i126.i.i = load i64, ptr %.1468.i.i125.i.i, align 8
   %.1524.i.i127.i.i = sub nsw i64 %.1469.i.i126.i.i, %.1184.i.i112.i.i
   %.1525.i.i128.i.i = sitofp i64 %.1524.i.i127.i.i to double
@@ -11838,15 +11863,15 @@ B444.endif.endif.endif.endif.i.i99.i.i:
   br i1 %.1534.i.i129.i.i, label %B798.endif.endif.i.i160.i.i, label %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i
 
 B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i:
-  %.765.i.pre.i.i = load i64, ptr %295, align 8
-  %.pre256.i.i = sitofp i64 %.765.i.pre.i.i to double
+  %.765.i.pre.i.i = load i64, ptr %299, align 8
+  %.pre273.i.i = sitofp i64 %.765.i.pre.i.i to double
   br label %B132.endif.i.i.i
 
 B798.endif.endif.i.i160.i.i:
   %.11.i1.i.i161.i.i = tail call i64 @llvm.smax.i64(i64 %.11.i2.i.i122.i.i, i64 %.11.i3.i.i118.i.i)
   %.10.i6.i.i162.i.i = fcmp olt double %.563.i.i.i, 1.000000e+00
   %.11.i7.i.i163.i.i = select i1 %.10.i6.i.i162.i.i, double 1.000000e+00, double %.563.i.i.i
-  %.1677.i.i165.i.i = load i64, ptr %295, align 8
+  %.1677.i.i165.i.i = load i64, ptr %299, align 8
   %.1678.i.i166.i.i = sitofp i64 %.1677.i.i165.i.i to double
   %.1679.i.i167.i.i = fmul double %.1678.i.i166.i.i, 5.000000e-01
   %.1681.i.i168.i.i = fadd double %.1679.i.i167.i.i, %.1525.i.i128.i.i
@@ -11856,7 +11881,7 @@ B278.i.i.i:
   br label %in8..exit.i.i
 
 B132.endif.i.i.i:
-  %.766.i.pre-phi.i.i = phi double [ %.1678.i.i166.i.i, %B798.endif.endif.i.i160.i.i ], [ %.pre256.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
+  %.766.i.pre-phi.i.i = phi double [ %.1678.i.i166.i.i, %B798.endif.endif.i.i160.i.i ], [ %.pre273.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
   %spreads.2.0.i.i131.i.i = phi double [ %.11.i7.i.i163.i.i, %B798.endif.endif.i.i160.i.i ], [ %.563.i.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
   %end.2.0.i.i132.i.i = phi i64 [ %.11.i1.i.i161.i.i, %B798.endif.endif.i.i160.i.i ], [ %.11.i3.i.i118.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
   %promised.2.0.i.i133.i.i = phi double [ %.1681.i.i168.i.i, %B798.endif.endif.i.i160.i.i ], [ %.1525.i.i128.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
@@ -11868,20 +11893,20 @@ B132.endif.i.i.i:
   %.1186.i.i139.i.i = fadd double %.1132.i.i137.i.i, %.1185.i.i138.i.i
   %.1728.i.i140.i.i = icmp slt i64 %end.2.0.i.i132.i.i, 0
   %.1729.i.i141.i.i = select i1 %.1728.i.i140.i.i, i64 %arg.given.5.5.1, i64 0
-  %356 = getelementptr double, ptr %348, i64 %end.2.0.i.i132.i.i
-  %.1751.i.i142.i.i = getelementptr double, ptr %356, i64 %.1729.i.i141.i.i
+  %360 = getelementptr double, ptr %352, i64 %end.2.0.i.i132.i.i
+  %.1751.i.i142.i.i = getelementptr double, ptr %360, i64 %.1729.i.i141.i.i
   %.1752.i.i143.i.i = load double, ptr %.1751.i.i142.i.i, align 8
   %.1809.i.i144.i.i = fsub double %.1752.i.i143.i.i, %.1077.i.i105.i.i
   %.1811.i.i145.i.i = fmul double %.370.i.i87.i.i, %.1809.i.i144.i.i
   %.1872.i.i146.i.i = mul i64 %choice.5.1.i.i.i, %arg.given.4.5.1
-  %357 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i146.i.i
-  %.1876.i.i147.i.i = getelementptr i8, ptr %357, i64 16
+  %361 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i146.i.i
+  %.1876.i.i147.i.i = getelementptr i8, ptr %361, i64 16
   %.1877.i.i148.i.i = load double, ptr %.1876.i.i147.i.i, align 8
   %.1878.i.i149.i.i = fmul double %.1877.i.i148.i.i, %.1811.i.i145.i.i
   %.1886.i.i150.i.i = tail call double @sqrt(double %.1878.i.i149.i.i)
   %.1898.i.i151.i.i = sitofp i64 %lives.2.0.i.i134.i.i to double
-  %358 = fsub double %.1241.i.i135.i.i, %.1186.i.i139.i.i
-  %.1899.i.i152.i.i = fadd double %358, %.1898.i.i151.i.i
+  %362 = fsub double %.1241.i.i135.i.i, %.1186.i.i139.i.i
+  %.1899.i.i152.i.i = fadd double %362, %.1898.i.i151.i.i
   %.10.i.i.i153.i.i = fcmp ogt double %.1899.i.i152.i.i, 0.000000e+00
   %.11.i5.i.i154.i.i = select i1 %.10.i.i.i153.i.i, double %.1899.i.i152.i.i, double 0.000000e+00
   %.1815.i.i155.i.i = fadd double %promised.2.0.i.i133.i.i, %.1811.i.i145.i.i
@@ -11889,164 +11914,139 @@ B132.endif.i.i.i:
   %.1895.i.i157.i.i = fadd double %.1815.i.i155.i.i, %.1892.i.i156.i.i
   %.1932.i.i158.i.i = fsub double %.1895.i.i157.i.i, %.11.i5.i.i154.i.i
   %.770.i.i.i = fdiv double %.1932.i.i158.i.i, %.766.i.pre-phi.i.i
-  %359 = getelementptr double, ptr %45, i64 %.481.i.i.i
-  %.851.i.i.i = getelementptr double, ptr %359, i64 %choice.5.1.i.i.i
+  %363 = getelementptr double, ptr %45, i64 %.481.i.i.i
+  %.851.i.i.i = getelementptr double, ptr %363, i64 %choice.5.1.i.i.i
   %.852.i.i.i = load double, ptr %.851.i.i.i, align 8
   %.856.i.i.i = fcmp ult double %.770.i.i.i, %.852.i.i.i
   br i1 %.856.i.i.i, label %in8..exit.i.i, label %B278.i.i.i
 
 in8..exit.i.i:
-  %need.2.0.i.i.i = phi double [ 0.000000e+00, %B132.endif.i.i.i ], [ %.770.i.i.i, %B278.i.i.i ], [ 0.000000e+00, %B370.i.i ]
-  %360 = getelementptr double, ptr %39, i64 %choice.5.1.i.i.i
-  store double %need.2.0.i.i.i, ptr %360, align 8
-  br label %B406.i.i
+  %need.2.0.i.i.i = phi double [ 0.000000e+00, %B132.endif.i.i.i ], [ %.770.i.i.i, %B278.i.i.i ], [ 0.000000e+00, %B428.i.i ]
+  %364 = getelementptr double, ptr %39, i64 %choice.5.1.i.i.i
+  store double %need.2.0.i.i.i, ptr %364, align 8
+  br label %B464.i.i
 
-B406.i.i:
-  %.531.i.i = icmp samesign ugt i64 %.53011951203.i.i, 1
-  br i1 %.531.i.i, label %B106.i.i, label %B132.endif.i
+B464.i.i:
+  %known.3.1234.i.i = phi i1 [ %known.3.1233238.i.i, %B1074.thread.i.i.i ], [ %known.3.1.i.i, %B194.i.i ], [ %known.3.1233237.i.i, %B238.i.i ], [ %known.3.1233238.i.i, %in6..exit.i.i.i ], [ %known.3.1233238.i.i, %in8..exit.i.i ], [ %known.3.1233238.i.i, %B308.endif.i.i ], [ %known.3.1233238.i.i, %B1074.i.i.i ], [ %known.3.1233238.i.i, %B168.i.i25.i.i ], [ %known.3.1233238.i.i, %in4..exit.i.i.i ], [ %known.3.1233238.i.i, %B294.epil.i.i.i.i.i ], [ %known.3.1233238.i.i, %B294.epil.i.i.i.i ], [ %known.3.1233238.i.i, %B276.epil.i.i.i.i ], [ %known.3.1233238.i.i, %B270.epil.preheader.i.i.i.i ], [ %known.3.1233238.i.i, %B158.i.i.i.i ], [ %known.3.1233238.i.i, %B276.epil.i.i.i.i.i ], [ %known.3.1233238.i.i, %B158.i.i.i.i.i ], [ %known.3.1233238.i.i, %B354.i.i35.i.i ], [ %known.3.1233238.i.i, %B226.endif.i.i.i.i ], [ %known.3.1233238.i.i, %B416.thread.i.i ], [ %known.3.1233238.i.i, %B386.i.i.i ], [ %known.3.1233238.i.i, %B112.i.i22.i.i ], [ %known.3.1233238.i.i, %B166.i.i.i ], [ %known.3.1233238.i.i, %B232.i.i.i ], [ %known.3.1233238.i.i, %B276.i.i.i ], [ %known.3.1233238.i.i, %B578.i.i61.i.i ]
+  %calls.2.1232.i.i = phi i1 [ true, %B1074.thread.i.i.i ], [ %calls.2.1.i.i, %B194.i.i ], [ false, %B238.i.i ], [ %calls.2.1231240.i.i, %in6..exit.i.i.i ], [ true, %in8..exit.i.i ], [ true, %B308.endif.i.i ], [ true, %B1074.i.i.i ], [ true, %B168.i.i25.i.i ], [ %calls.2.1231240.i.i, %in4..exit.i.i.i ], [ %calls.2.1231240.i.i, %B294.epil.i.i.i.i.i ], [ %calls.2.1231240.i.i, %B294.epil.i.i.i.i ], [ %calls.2.1231240.i.i, %B276.epil.i.i.i.i ], [ %calls.2.1231240.i.i, %B270.epil.preheader.i.i.i.i ], [ %calls.2.1231240.i.i, %B158.i.i.i.i ], [ %calls.2.1231240.i.i, %B276.epil.i.i.i.i.i ], [ %calls.2.1231240.i.i, %B158.i.i.i.i.i ], [ true, %B354.i.i35.i.i ], [ false, %B226.endif.i.i.i.i ], [ %calls.2.1231240.i.i, %B416.thread.i.i ], [ true, %B386.i.i.i ], [ true, %B112.i.i22.i.i ], [ %calls.2.1231240.i.i, %B166.i.i.i ], [ %calls.2.1231240.i.i, %B232.i.i.i ], [ %calls.2.1231240.i.i, %B276.i.i.i ], [ true, %B578.i.i61.i.i ]
+  %.417.i.i = icmp samesign ugt i64 %.41612471257.i.i, 1
+  br i1 %.417.i.i, label %B82.i.i, label %B132.endif.i
 
-B0.endif.endif.endif.i.i:
-  %spec.select31.i = phi i64 [ %spec.select.i, %B100.i ], [ 0, %B64.i ], [ %spec.select.i, %B74.endif.i.i.i ]
-  %calls.2.0.lcssa.i.i.i = phi i1 [ false, %B100.i ], [ false, %B64.i ], [ %"$phi122.1.2.1.i.i.i", %B74.endif.i.i.i ]
-  %.488.i.i = sub i64 %arg.worlds.1.2.5.1, %spec.select31.i
-  %.5311201.not.i.i = icmp slt i64 %.488.i.i, 1
-  br i1 %.5311201.not.i.i, label %B132.endif.i, label %B106.lr.ph.i.i
-
-B106.lr.ph.i.i:
-  %.336.i.i.i = icmp slt i64 %lsr.iv40.i.in, 0
-  %361 = getelementptr i64, ptr %arg.given.13.4, i64 %lsr.iv40.i.in
-  %362 = getelementptr i64, ptr %arg.worlds.1.3.4, i64 %lsr.iv40.i.in
-  %.472.i15.i.i.i = add nsw i64 %lsr.iv40.i.in, 12
-  %.11.i.i16.i.i.i = tail call i64 @llvm.smin.i64(i64 %arg.given.8.5.0, i64 %.472.i15.i.i.i)
-  %.550.i.i.i.i = sub i64 %.11.i.i16.i.i.i, %lsr.iv40.i.in
-  %.605.prol.i.i.i.i = add nsw i64 %.550.i.i.i.i, -1
-  %.662.prol.i.i.i.i = select i1 %.336.i.i.i, i64 %arg.given.8.5.0, i64 0
-  %363 = getelementptr i8, ptr %arg.given.8.4, i64 %lsr.iv40.i.in
-  %.1230.i.i.i = sitofp i64 %lsr.iv40.i.in to double
-  %.1106.i.i.i.i = select i1 %.336.i.i.i, i64 %arg.given.5.5.1, i64 0
-  %.1217.i.i.i.i = select i1 %.336.i.i.i, i64 %arg.given.17.5.1, i64 0
-  %364 = getelementptr double, ptr %arg.worlds.1.4.4, i64 %lsr.iv40.i.in
-  %365 = getelementptr i64, ptr %15, i64 %lsr.iv40.i.in
-  %sunkaddr288.i.i = select i1 %.336.i.i.i, i64 %46, i64 0
-  %sunkaddr290.i.i = select i1 %.336.i.i.i, i64 %21, i64 0
-  %sunkaddr330.i.i = select i1 %.336.i.i.i, i64 %17, i64 0
-  br label %B106.i.i
-
-B250.endif.i.i:
-  %.878.i.i = icmp sgt i64 %choice.5.1.i.i.i, -2
-  br i1 %.878.i.i, label %B316.i.i, label %B406.i.i
+B308.endif.i.i:
+  %.973.i.i = icmp sgt i64 %choice.5.1.i.i.i, -2
+  br i1 %.973.i.i, label %B374.i.i, label %B464.i.i
 
 B196.i:
-  %sunkaddr236 = getelementptr i8, ptr %arg.out.0.4, i64 16
-  %.2075.pre = load double, ptr %sunkaddr236, align 8
-  br i1 %or.cond.i, label %B648.endif, label %B70.lr.ph.i.i
+  %sunkaddr239 = getelementptr i8, ptr %arg.out.0.4, i64 16
+  %.2075.pre = load double, ptr %sunkaddr239, align 8
+  br i1 %or.cond30.i, label %B648.endif, label %B70.lr.ph.i.i
 
 B70.lr.ph.i.i:
-  %366 = icmp eq i64 %arg.worlds.1.0.5.0, 1
-  %sunkaddr237 = getelementptr i8, ptr %arg.out.0.4, i64 40
-  %.580.promoted.i.i = load double, ptr %sunkaddr237, align 8
-  br i1 %366, label %B70.epil.preheader.i.i, label %B70.i.i.preheader
+  %365 = icmp eq i64 %arg.worlds.1.0.5.0, 1
+  %sunkaddr240 = getelementptr i8, ptr %arg.out.0.4, i64 40
+  %.580.promoted.i.i = load double, ptr %sunkaddr240, align 8
+  br i1 %365, label %B70.epil.preheader.i.i, label %B70.i.i.preheader
 
 B70.i.i.preheader:
   br label %B70.i.i
 
 B70.i.i:
   %lsr.iv120 = phi i64 [ %76, %B70.i.i.preheader ], [ %lsr.iv.next121, %B70.i.i ]
-  %lsr.iv8.i.i = phi ptr [ %scevgep9.i26.i, %B70.i.i ], [ %scevgep2.i.i, %B70.i.i.preheader ]
-  %lsr.iv.i14.i = phi ptr [ %scevgep2.i25.i, %B70.i.i ], [ %scevgep.i13.i, %B70.i.i.preheader ]
+  %lsr.iv8.i.i = phi ptr [ %scevgep9.i27.i, %B70.i.i ], [ %scevgep2.i.i, %B70.i.i.preheader ]
+  %lsr.iv.i15.i = phi ptr [ %scevgep2.i26.i, %B70.i.i ], [ %scevgep.i14.i, %B70.i.i.preheader ]
   %.643557.i.i = phi double [ %.701.1.i.i, %B70.i.i ], [ %.2075.pre, %B70.i.i.preheader ]
   %.581556.i.i = phi double [ %.583.1.i.i, %B70.i.i ], [ %.580.promoted.i.i, %B70.i.i.preheader ]
-  %scevgep3.i.i26 = getelementptr i8, ptr %lsr.iv.i14.i, i64 -8
-  %.495.i.i = load i64, ptr %scevgep3.i.i26, align 8
-  %sunkaddr171.i = getelementptr i8, ptr %lsr.iv.i14.i, i64 %10
-  %sunkaddr172.i = getelementptr i8, ptr %sunkaddr171.i, i64 -8
-  %.550.i.i = load i64, ptr %sunkaddr172.i, align 8
-  %.551.i.i = sub nsw i64 %.495.i.i, %.550.i.i
-  %.582.i.i = sitofp i64 %.551.i.i to double
-  %.583.i18.i = fadd double %.581556.i.i, %.582.i.i
-  %sunkaddr238 = getelementptr i8, ptr %arg.out.0.4, i64 40
-  store double %.583.i18.i, ptr %sunkaddr238, align 8
+  %scevgep3.i.i35 = getelementptr i8, ptr %lsr.iv.i15.i, i64 -8
+  %.495.i.i = load i64, ptr %scevgep3.i.i35, align 8
+  %sunkaddr170.i = getelementptr i8, ptr %lsr.iv.i15.i, i64 %10
+  %sunkaddr171.i = getelementptr i8, ptr %sunkaddr170.i, i64 -8
+  %.550.i.i = load i64, ptr %sunkaddr171.i, align 8
+  %.551.i19.i = sub nsw i64 %.495.i.i, %.550.i.i
+  %.582.i.i = sitofp i64 %.551.i19.i to double
+  %.583.i.i = fadd double %.581556.i.i, %.582.i.i
+  %sunkaddr241 = getelementptr i8, ptr %arg.out.0.4, i64 40
+  store double %.583.i.i, ptr %sunkaddr241, align 8
   %.698.i.i = load double, ptr %lsr.iv8.i.i, align 8
   %.700.i.i = fmul double %.698.i.i, %.582.i.i
   %.701.i.i = fadd double %.643557.i.i, %.700.i.i
-  %sunkaddr239 = getelementptr i8, ptr %arg.out.0.4, i64 16
-  store double %.701.i.i, ptr %sunkaddr239, align 8
-  %.495.1.i.i = load i64, ptr %lsr.iv.i14.i, align 8
-  %.550.1.i.i = load i64, ptr %sunkaddr171.i, align 8
+  %sunkaddr242 = getelementptr i8, ptr %arg.out.0.4, i64 16
+  store double %.701.i.i, ptr %sunkaddr242, align 8
+  %.495.1.i.i = load i64, ptr %lsr.iv.i15.i, align 8
+  %.550.1.i.i = load i64, ptr %sunkaddr170.i, align 8
   %.551.1.i.i = sub nsw i64 %.495.1.i.i, %.550.1.i.i
   %.582.1.i.i = sitofp i64 %.551.1.i.i to double
-  %.583.1.i.i = fadd double %.583.i18.i, %.582.1.i.i
-  store double %.583.1.i.i, ptr %sunkaddr238, align 8
-  %sunkaddr178.i = getelementptr i8, ptr %lsr.iv8.i.i, i64 %38
-  %.698.1.i.i = load double, ptr %sunkaddr178.i, align 8
+  %.583.1.i.i = fadd double %.583.i.i, %.582.1.i.i
+  store double %.583.1.i.i, ptr %sunkaddr241, align 8
+  %sunkaddr177.i = getelementptr i8, ptr %lsr.iv8.i.i, i64 %38
+  %.698.1.i.i = load double, ptr %sunkaddr177.i, align 8
   %.700.1.i.i = fmul double %.698.1.i.i, %.582.1.i.i
   %.701.1.i.i = fadd double %.701.i.i, %.700.1.i.i
-  store double %.701.1.i.i, ptr %sunkaddr239, align 8
-  %scevgep2.i25.i = getelementptr i8, ptr %lsr.iv.i14.i, i64 16
-  %scevgep9.i26.i = getelementptr i8, ptr %lsr.iv8.i.i, i64 %58
+  store double %.701.1.i.i, ptr %sunkaddr242, align 8
+  %scevgep2.i26.i = getelementptr i8, ptr %lsr.iv.i15.i, i64 16
+  %scevgep9.i27.i = getelementptr i8, ptr %lsr.iv8.i.i, i64 %58
   %lsr.iv.next121 = add i64 %lsr.iv120, -2
   %niter.ncmp.1.i.i = icmp eq i64 %lsr.iv.next121, 0
   br i1 %niter.ncmp.1.i.i, label %B238.loopexit.unr-lcssa.i.i, label %B70.i.i
 
 B238.loopexit.unr-lcssa.i.i:
-  %367 = and i64 %arg.worlds.1.0.5.0, 1
-  %368 = icmp eq i64 %367, 0
-  br i1 %368, label %B648.endif, label %B70.epil.preheader.i.i
+  %366 = and i64 %arg.worlds.1.0.5.0, 1
+  %367 = icmp eq i64 %366, 0
+  br i1 %367, label %B648.endif, label %B70.epil.preheader.i.i
 
 B70.epil.preheader.i.i:
   %.643557.epil.init.i.i = phi double [ %.2075.pre, %B70.lr.ph.i.i ], [ %.701.1.i.i, %B238.loopexit.unr-lcssa.i.i ]
   %.581556.epil.init.i.i = phi double [ %.580.promoted.i.i, %B70.lr.ph.i.i ], [ %.583.1.i.i, %B238.loopexit.unr-lcssa.i.i ]
-  %sunkaddr240 = mul i64 %unroll_iter.i.i23, 8
-  %sunkaddr241 = getelementptr i8, ptr %arg.worlds.1.1.4, i64 %sunkaddr240
-  %.495.epil.i.i = load i64, ptr %sunkaddr241, align 8
-  %sunkaddr242 = mul i64 %unroll_iter.i.i23, 8
-  %sunkaddr243 = getelementptr i8, ptr %41, i64 %sunkaddr242
-  %.550.epil.i.i = load i64, ptr %sunkaddr243, align 8
+  %sunkaddr243 = mul i64 %unroll_iter.i.i32, 8
+  %sunkaddr244 = getelementptr i8, ptr %arg.worlds.1.1.4, i64 %sunkaddr243
+  %.495.epil.i.i = load i64, ptr %sunkaddr244, align 8
+  %sunkaddr245 = mul i64 %unroll_iter.i.i32, 8
+  %sunkaddr246 = getelementptr i8, ptr %41, i64 %sunkaddr245
+  %.550.epil.i.i = load i64, ptr %sunkaddr246, align 8
   %.551.epil.i.i = sub nsw i64 %.495.epil.i.i, %.550.epil.i.i
   %.582.epil.i.i = sitofp i64 %.551.epil.i.i to double
   %.583.epil.i.i = fadd double %.581556.epil.init.i.i, %.582.epil.i.i
-  %sunkaddr244 = getelementptr i8, ptr %arg.out.0.4, i64 40
-  store double %.583.epil.i.i, ptr %sunkaddr244, align 8
-  %sunkaddr245 = mul i64 %factor.op.mul, 8
-  %sunkaddr246 = getelementptr i8, ptr %arg.given.4.4, i64 %sunkaddr245
-  %sunkaddr247 = getelementptr i8, ptr %sunkaddr246, i64 8
-  %.698.epil.i.i = load double, ptr %sunkaddr247, align 8
+  %sunkaddr247 = getelementptr i8, ptr %arg.out.0.4, i64 40
+  store double %.583.epil.i.i, ptr %sunkaddr247, align 8
+  %sunkaddr248 = mul i64 %factor.op.mul, 8
+  %sunkaddr249 = getelementptr i8, ptr %arg.given.4.4, i64 %sunkaddr248
+  %sunkaddr250 = getelementptr i8, ptr %sunkaddr249, i64 8
+  %.698.epil.i.i = load double, ptr %sunkaddr250, align 8
   %.700.epil.i.i = fmul double %.698.epil.i.i, %.582.epil.i.i
   %.701.epil.i.i = fadd double %.643557.epil.init.i.i, %.700.epil.i.i
-  %sunkaddr248 = getelementptr i8, ptr %arg.out.0.4, i64 16
-  store double %.701.epil.i.i, ptr %sunkaddr248, align 8
+  %sunkaddr251 = getelementptr i8, ptr %arg.out.0.4, i64 16
+  store double %.701.epil.i.i, ptr %sunkaddr251, align 8
   br label %B648.endif
 
 B132.endif.i:
-  %369 = icmp slt i64 %arg.worlds.1.1.5.1, 1
-  %sunkaddr249 = getelementptr i8, ptr %arg.given.10.4, i64 16
-  %.379.i.i19 = load double, ptr %sunkaddr249, align 8
-  %.465.i.i20 = load double, ptr %arg.beliefs.1.4, align 8
-  %.467.i.i = fmul double %.379.i.i19, %.465.i.i20
+  %368 = icmp slt i64 %arg.worlds.1.1.5.1, 1
+  %sunkaddr252 = getelementptr i8, ptr %arg.given.10.4, i64 16
+  %.379.i.i28 = load double, ptr %sunkaddr252, align 8
+  %.465.i.i29 = load double, ptr %arg.beliefs.1.4, align 8
+  %.467.i.i = fmul double %.379.i.i28, %.465.i.i29
   store double %.467.i.i, ptr %arg.beliefs.1.4, align 8
   %.573.i5.i = load double, ptr %3, align 8
-  %.575.i.i = fmul double %.379.i.i19, %.573.i5.i
+  %.575.i.i = fmul double %.379.i.i28, %.573.i5.i
   store double %.575.i.i, ptr %3, align 8
-  br i1 %369, label %B1110.i.i, label %B238.lr.ph.i.i
+  br i1 %368, label %B1110.i.i, label %B238.lr.ph.i.i
 
 B238.lr.ph.i.i:
-  %.791.i.i = icmp slt i64 %lsr.iv40.i.in, 0
-  %.1335.i.i = icmp slt i64 %lsr.iv40.i.in, -1
-  %370 = select i1 %.791.i.i, i64 %50, i64 0
-  %371 = select i1 %.1335.i.i, i64 %51, i64 8
-  %372 = select i1 %.791.i.i, i64 %52, i64 0
-  %373 = select i1 %.1335.i.i, i64 %53, i64 8
-  %374 = select i1 %.791.i.i, i64 %54, i64 0
-  %scevgep87.i = getelementptr i8, ptr %gep95, i64 %374
-  %scevgep92.i = getelementptr i8, ptr %scevgep91.i, i64 %373
-  %scevgep97.i = getelementptr i8, ptr %scevgep91.i, i64 %372
-  %scevgep102.i = getelementptr i8, ptr %scevgep101.i, i64 %371
-  %scevgep107.i = getelementptr i8, ptr %scevgep101.i, i64 %370
+  %.791.i.i = icmp slt i64 %lsr.iv39.i.in, 0
+  %.1335.i.i = icmp slt i64 %lsr.iv39.i.in, -1
+  %369 = select i1 %.791.i.i, i64 %50, i64 0
+  %370 = select i1 %.1335.i.i, i64 %51, i64 8
+  %371 = select i1 %.791.i.i, i64 %52, i64 0
+  %372 = select i1 %.1335.i.i, i64 %53, i64 8
+  %373 = select i1 %.791.i.i, i64 %54, i64 0
+  %scevgep86.i = getelementptr i8, ptr %gep94, i64 %373
+  %scevgep91.i = getelementptr i8, ptr %scevgep90.i, i64 %372
+  %scevgep96.i = getelementptr i8, ptr %scevgep90.i, i64 %371
+  %scevgep101.i = getelementptr i8, ptr %scevgep100.i, i64 %370
+  %scevgep106.i = getelementptr i8, ptr %scevgep100.i, i64 %369
   br label %B238.endif.endif.endif.i.i
 
 B792.i.i:
-  %375 = shl i64 %.72917521757.i.i, 3
-  %scevgep106 = getelementptr i8, ptr %arg.worlds.1.5.4, i64 %375
+  %374 = shl i64 %.72917521757.i.i, 3
+  %scevgep106 = getelementptr i8, ptr %arg.worlds.1.5.4, i64 %374
   %.1795.i.i = load double, ptr %scevgep106, align 8
   %.1797.i.i = fmul double %.1698.i.i, %.1795.i.i
   %.10.i.i.i = fcmp ogt double %.1797.i.i, %.1728.i.i
@@ -12055,24 +12055,24 @@ B792.i.i:
 
 B846.i.i:
   %seen.2.1.i.i = phi double [ %.1728.i.i, %B238.endif.endif.endif.i.i ], [ %.11.i3.i.i, %B792.i.i ]
-  %sunkaddr250 = mul i64 %.72917521757.i.i, 8
-  %sunkaddr251 = getelementptr i8, ptr %arg.beliefs.1.4, i64 %sunkaddr250
-  %sunkaddr252 = getelementptr i8, ptr %sunkaddr251, i64 8
-  %.1889.i.i = load double, ptr %sunkaddr252, align 8
-  %.1891.i.i = fmul double %.379.i.i19, %.1889.i.i
+  %sunkaddr253 = mul i64 %.72917521757.i.i, 8
+  %sunkaddr254 = getelementptr i8, ptr %arg.beliefs.1.4, i64 %sunkaddr253
+  %sunkaddr255 = getelementptr i8, ptr %sunkaddr254, i64 8
+  %.1889.i.i = load double, ptr %sunkaddr255, align 8
+  %.1891.i.i = fmul double %.379.i.i28, %.1889.i.i
   %.1946.i.i = load double, ptr %lsr.iv30.i.i, align 8
   %.1951.i.i = fdiv double %seen.2.1.i.i, %.1946.i.i
   %.1952.i.i = fadd double %.1891.i.i, %.1951.i.i
-  store double %.1952.i.i, ptr %sunkaddr252, align 8
-  %sunkaddr253 = mul i64 %.72917521757.i.i, 8
-  %sunkaddr254 = getelementptr i8, ptr %65, i64 %sunkaddr253
-  %sunkaddr255 = getelementptr i8, ptr %sunkaddr254, i64 8
-  %.2064.i.i = load double, ptr %sunkaddr255, align 8
-  %.2066.i.i = fmul double %.379.i.i19, %.2064.i.i
+  store double %.1952.i.i, ptr %sunkaddr255, align 8
+  %sunkaddr256 = mul i64 %.72917521757.i.i, 8
+  %sunkaddr257 = getelementptr i8, ptr %65, i64 %sunkaddr256
+  %sunkaddr259 = getelementptr i8, ptr %sunkaddr257, i64 8
+  %.2064.i.i = load double, ptr %sunkaddr259, align 8
+  %.2066.i.i = fmul double %.379.i.i28, %.2064.i.i
   %.2121.i.i = load double, ptr %lsr.iv30.i.i, align 8
   %.2126.i.i = fdiv double %.1698.i.i, %.2121.i.i
   %.2127.i.i = fadd double %.2066.i.i, %.2126.i.i
-  store double %.2127.i.i, ptr %sunkaddr255, align 8
+  store double %.2127.i.i, ptr %sunkaddr259, align 8
   %.2237.i.i = load double, ptr %arg.beliefs.1.4, align 8
   %.2292.i.i = load double, ptr %lsr.iv30.i.i, align 8
   %.2297.i.i = fdiv double %seen.2.1.i.i, %.2292.i.i
@@ -12084,171 +12084,171 @@ B846.i.i:
   %.2471.i.i = fadd double %.2406.i.i, %.2468.i.i
   store double %.2471.i.i, ptr %3, align 8
   %scevgep31.i.i = getelementptr i8, ptr %lsr.iv30.i.i, i64 %38
-  %scevgep89.i = getelementptr i8, ptr %lsr.iv88.i, i64 %54
-  %scevgep94.i = getelementptr i8, ptr %lsr.iv93.i, i64 %52
-  %scevgep99.i = getelementptr i8, ptr %lsr.iv98.i, i64 %52
-  %scevgep104.i = getelementptr i8, ptr %lsr.iv103.i, i64 %50
-  %scevgep109.i = getelementptr i8, ptr %lsr.iv108.i, i64 %50
-  %exitcond.not.i8.i = icmp eq i64 %arg.worlds.1.1.5.1, %.736.i.i
-  br i1 %exitcond.not.i8.i, label %B1110.i.i, label %B238.endif.endif.endif.i.i
+  %scevgep88.i = getelementptr i8, ptr %lsr.iv87.i, i64 %54
+  %scevgep93.i = getelementptr i8, ptr %lsr.iv92.i, i64 %52
+  %scevgep98.i = getelementptr i8, ptr %lsr.iv97.i, i64 %52
+  %scevgep103.i = getelementptr i8, ptr %lsr.iv102.i, i64 %50
+  %scevgep108.i = getelementptr i8, ptr %lsr.iv107.i, i64 %50
+  %exitcond.not.i9.i = icmp eq i64 %arg.worlds.1.1.5.1, %.736.i.i
+  br i1 %exitcond.not.i9.i, label %B1110.i.i, label %B238.endif.endif.endif.i.i
 
 B1110.i.i:
   %.484.i.i.i = phi double [ %.575.i.i, %B132.endif.i ], [ %.2471.i.i, %B846.i.i ]
-  %376 = icmp slt i64 %arg.worlds.1.5.5.1, 1
+  %375 = icmp slt i64 %arg.worlds.1.5.5.1, 1
   %.345.i.i.i = load double, ptr %arg.given.10.4, align 8
   %.399.i.i.i = load double, ptr %arg.beliefs.1.4, align 8
   %.400.i.i.i = fadd double %.345.i.i.i, %.399.i.i.i
-  %.485.i.i9.i = fadd double %.484.i.i.i, %.345.i.i.i
-  %.489.i.i.i = fdiv double %.400.i.i.i, %.485.i.i9.i
-  br i1 %376, label %B48.backedge.i, label %B160.lr.ph.i.i.i
+  %.485.i.i10.i = fadd double %.484.i.i.i, %.345.i.i.i
+  %.489.i.i.i = fdiv double %.400.i.i.i, %.485.i.i10.i
+  br i1 %375, label %B48.backedge.i, label %B160.lr.ph.i.i.i
 
 B160.lr.ph.i.i.i:
-  %377 = icmp eq i64 %arg.worlds.1.5.5.1, 1
-  br i1 %377, label %B160.epil.preheader.i.i.i, label %B160.i.i.i.preheader
+  %376 = icmp eq i64 %arg.worlds.1.5.5.1, 1
+  br i1 %376, label %B160.epil.preheader.i.i.i, label %B160.i.i.i.preheader
 
 B160.i.i.i.preheader:
   br label %B160.i.i.i
 
 B160.i.i.i:
   %.593236238.i.i.i = phi i64 [ %.600.1.i.i.i, %B160.i.i.i ], [ 0, %B160.i.i.i.preheader ]
-  %sunkaddr256 = getelementptr i8, ptr %arg.given.10.4, i64 8
-  %.654.i.i.i = load double, ptr %sunkaddr256, align 8
-  %sunkaddr257 = mul i64 %.593236238.i.i.i, 8
-  %sunkaddr258 = getelementptr i8, ptr %arg.beliefs.1.4, i64 %sunkaddr257
-  %sunkaddr260 = getelementptr i8, ptr %sunkaddr258, i64 8
-  %.709.i.i.i = load double, ptr %sunkaddr260, align 8
+  %sunkaddr260 = getelementptr i8, ptr %arg.given.10.4, i64 8
+  %.654.i.i.i = load double, ptr %sunkaddr260, align 8
+  %sunkaddr261 = mul i64 %.593236238.i.i.i, 8
+  %sunkaddr262 = getelementptr i8, ptr %arg.beliefs.1.4, i64 %sunkaddr261
+  %sunkaddr263 = getelementptr i8, ptr %sunkaddr262, i64 8
+  %.709.i.i.i = load double, ptr %sunkaddr263, align 8
   %.710.i.i.i = fadd double %.654.i.i.i, %.709.i.i.i
   %.712.i.i.i = fmul double %.489.i.i.i, %.710.i.i.i
-  %sunkaddr261 = mul i64 %.593236238.i.i.i, 8
-  %sunkaddr262 = getelementptr i8, ptr %65, i64 %sunkaddr261
-  %sunkaddr263 = getelementptr i8, ptr %sunkaddr262, i64 8
-  %.797.i.i.i = load double, ptr %sunkaddr263, align 8
+  %sunkaddr264 = mul i64 %.593236238.i.i.i, 8
+  %sunkaddr265 = getelementptr i8, ptr %65, i64 %sunkaddr264
+  %sunkaddr267 = getelementptr i8, ptr %sunkaddr265, i64 8
+  %.797.i.i.i = load double, ptr %sunkaddr267, align 8
   %.799.i.i.i = fmul double %.489.i.i.i, %.797.i.i.i
   %.800.i.i.i = fadd double %.654.i.i.i, %.799.i.i.i
   %.804.i.i.i = fdiv double %.712.i.i.i, %.800.i.i.i
-  %sunkaddr264 = mul i64 %.593236238.i.i.i, 8
-  %sunkaddr265 = getelementptr i8, ptr %arg.worlds.1.5.4, i64 %sunkaddr264
-  store double %.804.i.i.i, ptr %sunkaddr265, align 8
+  %sunkaddr269 = mul i64 %.593236238.i.i.i, 8
+  %sunkaddr270 = getelementptr i8, ptr %arg.worlds.1.5.4, i64 %sunkaddr269
+  store double %.804.i.i.i, ptr %sunkaddr270, align 8
   %.600.1.i.i.i = add nuw nsw i64 %.593236238.i.i.i, 2
-  %.654.1.i.i.i = load double, ptr %sunkaddr256, align 8
-  %sunkaddr266 = mul i64 %.593236238.i.i.i, 8
-  %sunkaddr268 = getelementptr i8, ptr %arg.beliefs.1.4, i64 %sunkaddr266
-  %sunkaddr270 = getelementptr i8, ptr %sunkaddr268, i64 16
-  %.709.1.i.i.i = load double, ptr %sunkaddr270, align 8
+  %.654.1.i.i.i = load double, ptr %sunkaddr260, align 8
+  %sunkaddr271 = mul i64 %.593236238.i.i.i, 8
+  %sunkaddr272 = getelementptr i8, ptr %arg.beliefs.1.4, i64 %sunkaddr271
+  %sunkaddr274 = getelementptr i8, ptr %sunkaddr272, i64 16
+  %.709.1.i.i.i = load double, ptr %sunkaddr274, align 8
   %.710.1.i.i.i = fadd double %.654.1.i.i.i, %.709.1.i.i.i
   %.712.1.i.i.i = fmul double %.489.i.i.i, %.710.1.i.i.i
-  %sunkaddr271 = mul i64 %.593236238.i.i.i, 8
-  %sunkaddr272 = getelementptr i8, ptr %65, i64 %sunkaddr271
-  %sunkaddr273 = getelementptr i8, ptr %sunkaddr272, i64 16
-  %.797.1.i.i.i = load double, ptr %sunkaddr273, align 8
+  %sunkaddr275 = mul i64 %.593236238.i.i.i, 8
+  %sunkaddr276 = getelementptr i8, ptr %65, i64 %sunkaddr275
+  %sunkaddr277 = getelementptr i8, ptr %sunkaddr276, i64 16
+  %.797.1.i.i.i = load double, ptr %sunkaddr277, align 8
   %.799.1.i.i.i = fmul double %.489.i.i.i, %.797.1.i.i.i
   %.800.1.i.i.i = fadd double %.654.1.i.i.i, %.799.1.i.i.i
   %.804.1.i.i.i = fdiv double %.712.1.i.i.i, %.800.1.i.i.i
-  %sunkaddr275 = mul i64 %.593236238.i.i.i, 8
-  %sunkaddr276 = getelementptr i8, ptr %arg.worlds.1.5.4, i64 %sunkaddr275
-  %sunkaddr277 = getelementptr i8, ptr %sunkaddr276, i64 8
-  store double %.804.1.i.i.i, ptr %sunkaddr277, align 8
+  %sunkaddr278 = mul i64 %.593236238.i.i.i, 8
+  %sunkaddr279 = getelementptr i8, ptr %arg.worlds.1.5.4, i64 %sunkaddr278
+  %sunkaddr280 = getelementptr i8, ptr %sunkaddr279, i64 8
+  store double %.804.1.i.i.i, ptr %sunkaddr280, align 8
   %niter.ncmp.1.i.i.i = icmp eq i64 %unroll_iter.i.i.i, %.600.1.i.i.i
   br i1 %niter.ncmp.1.i.i.i, label %B276.loopexit.unr-lcssa.i.i.i, label %B160.i.i.i
 
 B276.loopexit.unr-lcssa.i.i.i:
-  %378 = and i64 %arg.worlds.1.5.5.1, 1
-  %379 = icmp eq i64 %378, 0
-  br i1 %379, label %B48.backedge.i, label %B160.epil.preheader.i.i.i
+  %377 = and i64 %arg.worlds.1.5.5.1, 1
+  %378 = icmp eq i64 %377, 0
+  br i1 %378, label %B48.backedge.i, label %B160.epil.preheader.i.i.i
 
 B160.epil.preheader.i.i.i:
-  %sunkaddr278 = getelementptr i8, ptr %arg.given.10.4, i64 8
-  %.654.epil.i.i.i = load double, ptr %sunkaddr278, align 8
-  %sunkaddr279 = getelementptr i8, ptr %arg.beliefs.1.4, i64 %sunkaddr207.i
-  %.709.epil.i.i.i = load double, ptr %sunkaddr279, align 8
+  %sunkaddr281 = getelementptr i8, ptr %arg.given.10.4, i64 8
+  %.654.epil.i.i.i = load double, ptr %sunkaddr281, align 8
+  %sunkaddr282 = getelementptr i8, ptr %arg.beliefs.1.4, i64 %sunkaddr206.i
+  %.709.epil.i.i.i = load double, ptr %sunkaddr282, align 8
   %.710.epil.i.i.i = fadd double %.654.epil.i.i.i, %.709.epil.i.i.i
   %.712.epil.i.i.i = fmul double %.489.i.i.i, %.710.epil.i.i.i
-  %sunkaddr280 = getelementptr i8, ptr %3, i64 %sunkaddr207.i
-  %.797.epil.i.i.i = load double, ptr %sunkaddr280, align 8
+  %sunkaddr283 = getelementptr i8, ptr %3, i64 %sunkaddr206.i
+  %.797.epil.i.i.i = load double, ptr %sunkaddr283, align 8
   %.799.epil.i.i.i = fmul double %.489.i.i.i, %.797.epil.i.i.i
   %.800.epil.i.i.i = fadd double %.654.epil.i.i.i, %.799.epil.i.i.i
   %.804.epil.i.i.i = fdiv double %.712.epil.i.i.i, %.800.epil.i.i.i
-  %sunkaddr281 = mul i64 %unroll_iter.i.i.i, 8
-  %sunkaddr282 = getelementptr i8, ptr %arg.worlds.1.5.4, i64 %sunkaddr281
-  store double %.804.epil.i.i.i, ptr %sunkaddr282, align 8
+  %sunkaddr285 = mul i64 %unroll_iter.i.i.i, 8
+  %sunkaddr286 = getelementptr i8, ptr %arg.worlds.1.5.4, i64 %sunkaddr285
+  store double %.804.epil.i.i.i, ptr %sunkaddr286, align 8
   br label %B48.backedge.i
 
 B238.endif.endif.endif.i.i:
-  %lsr.iv108.i = phi ptr [ %scevgep109.i, %B846.i.i ], [ %scevgep107.i, %B238.lr.ph.i.i ]
-  %lsr.iv103.i = phi ptr [ %scevgep104.i, %B846.i.i ], [ %scevgep102.i, %B238.lr.ph.i.i ]
-  %lsr.iv98.i = phi ptr [ %scevgep99.i, %B846.i.i ], [ %scevgep97.i, %B238.lr.ph.i.i ]
-  %lsr.iv93.i = phi ptr [ %scevgep94.i, %B846.i.i ], [ %scevgep92.i, %B238.lr.ph.i.i ]
-  %lsr.iv88.i = phi ptr [ %scevgep89.i, %B846.i.i ], [ %scevgep87.i, %B238.lr.ph.i.i ]
+  %lsr.iv107.i = phi ptr [ %scevgep108.i, %B846.i.i ], [ %scevgep106.i, %B238.lr.ph.i.i ]
+  %lsr.iv102.i = phi ptr [ %scevgep103.i, %B846.i.i ], [ %scevgep101.i, %B238.lr.ph.i.i ]
+  %lsr.iv97.i = phi ptr [ %scevgep98.i, %B846.i.i ], [ %scevgep96.i, %B238.lr.ph.i.i ]
+  %lsr.iv92.i = phi ptr [ %scevgep93.i, %B846.i.i ], [ %scevgep91.i, %B238.lr.ph.i.i ]
+  %lsr.iv87.i = phi ptr [ %scevgep88.i, %B846.i.i ], [ %scevgep86.i, %B238.lr.ph.i.i ]
   %lsr.iv30.i.i = phi ptr [ %scevgep31.i.i, %B846.i.i ], [ %scevgep29.i.i, %B238.lr.ph.i.i ]
   %.72917521757.i.i = phi i64 [ %.736.i.i, %B846.i.i ], [ 0, %B238.lr.ph.i.i ]
   %.736.i.i = add nuw nsw i64 %.72917521757.i.i, 1
-  %scevgep90.i = getelementptr i8, ptr %lsr.iv88.i, i64 %lsr.iv84.i
-  %.815.i.i = load i64, ptr %scevgep90.i, align 8
-  %380 = shl i64 %.72917521757.i.i, 3
-  %scevgep33.i.i = getelementptr i8, ptr %arg.worlds.1.1.4, i64 %380
+  %scevgep89.i = getelementptr i8, ptr %lsr.iv87.i, i64 %lsr.iv83.i
+  %.815.i7.i = load i64, ptr %scevgep89.i, align 8
+  %379 = shl i64 %.72917521757.i.i, 3
+  %scevgep33.i.i = getelementptr i8, ptr %arg.worlds.1.1.4, i64 %379
   %.870.i.i = load i64, ptr %scevgep33.i.i, align 8
-  %scevgep200 = getelementptr i8, ptr %scevgep42.i, i64 %380
-  %.925.i.i = load i64, ptr %scevgep200, align 8
+  %scevgep199 = getelementptr i8, ptr %scevgep42.i, i64 %379
+  %.925.i.i = load i64, ptr %scevgep199, align 8
   %.926.i.i = sub nsw i64 %.870.i.i, %.925.i.i
-  %.11.i.i.i21 = tail call i64 @llvm.smin.i64(i64 %.926.i.i, i64 %.815.i.i)
-  %.1010.i.i = add nsw i64 %.11.i.i.i21, %.925.i.i
-  store i64 %.1010.i.i, ptr %scevgep200, align 8
-  %sunkaddr283 = getelementptr i8, ptr %arg.out.0.4, i64 24
-  %.1092.i.i = load double, ptr %sunkaddr283, align 8
-  %.1093.i.i = sitofp i64 %.11.i.i.i21 to double
+  %.11.i.i.i30 = tail call i64 @llvm.smin.i64(i64 %.926.i.i, i64 %.815.i7.i)
+  %.1010.i.i = add nsw i64 %.11.i.i.i30, %.925.i.i
+  store i64 %.1010.i.i, ptr %scevgep199, align 8
+  %sunkaddr288 = getelementptr i8, ptr %arg.out.0.4, i64 24
+  %.1092.i.i = load double, ptr %sunkaddr288, align 8
+  %.1093.i.i = sitofp i64 %.11.i.i.i30 to double
   %.1094.i.i = fadd double %.1092.i.i, %.1093.i.i
-  store double %.1094.i.i, ptr %sunkaddr283, align 8
-  %sunkaddr284 = getelementptr i8, ptr %arg.out.0.4, i64 32
-  %.1154.i.i = load double, ptr %sunkaddr284, align 8
-  %.1155.i.i = sub nsw i64 %.815.i.i, %.11.i.i.i21
+  store double %.1094.i.i, ptr %sunkaddr288, align 8
+  %sunkaddr289 = getelementptr i8, ptr %arg.out.0.4, i64 32
+  %.1154.i.i = load double, ptr %sunkaddr289, align 8
+  %.1155.i.i = sub nsw i64 %.815.i7.i, %.11.i.i.i30
   %.1156.i.i = sitofp i64 %.1155.i.i to double
   %.1157.i.i = fadd double %.1154.i.i, %.1156.i.i
-  store double %.1157.i.i, ptr %sunkaddr284, align 8
-  %sunkaddr286 = getelementptr i8, ptr %arg.out.0.4, i64 8
-  %.1217.i.i = load double, ptr %sunkaddr286, align 8
+  store double %.1157.i.i, ptr %sunkaddr289, align 8
+  %sunkaddr290 = getelementptr i8, ptr %arg.out.0.4, i64 8
+  %.1217.i.i = load double, ptr %sunkaddr290, align 8
   %scevgep32.i.i = getelementptr i8, ptr %lsr.iv30.i.i, i64 -16
   %.1272.i.i = load double, ptr %scevgep32.i.i, align 8
   %.1275.i.i = fmul double %.1272.i.i, %.1156.i.i
   %.1276.i.i = fadd double %.1217.i.i, %.1275.i.i
-  store double %.1276.i.i, ptr %sunkaddr286, align 8
-  %scevgep95.i = getelementptr i8, ptr %lsr.iv93.i, i64 %lsr.iv84.i
-  %.1359.i.i = load i64, ptr %scevgep95.i, align 8
-  %scevgep100.i = getelementptr i8, ptr %lsr.iv98.i, i64 %lsr.iv84.i
-  %.1411.i.i = load i64, ptr %scevgep100.i, align 8
+  store double %.1276.i.i, ptr %sunkaddr290, align 8
+  %scevgep94.i = getelementptr i8, ptr %lsr.iv92.i, i64 %lsr.iv83.i
+  %.1359.i.i = load i64, ptr %scevgep94.i, align 8
+  %scevgep99.i = getelementptr i8, ptr %lsr.iv97.i, i64 %lsr.iv83.i
+  %.1411.i.i = load i64, ptr %scevgep99.i, align 8
   %.1412.i.i = sub nsw i64 %.1359.i.i, %.1411.i.i
-  %sunkaddr287 = getelementptr i8, ptr %arg.given.10.4, i64 24
-  %.1473.i.i = load double, ptr %sunkaddr287, align 8
+  %sunkaddr291 = getelementptr i8, ptr %arg.given.10.4, i64 24
+  %.1473.i.i = load double, ptr %sunkaddr291, align 8
   %.1529.i.i = load double, ptr %scevgep32.i.i, align 8
-  %.1531.i.i = sub nsw i64 %.1412.i.i, %.11.i.i.i21
+  %.1531.i.i = sub nsw i64 %.1412.i.i, %.11.i.i.i30
   %.11.i1.i.i = tail call i64 @llvm.smax.i64(i64 %.1531.i.i, i64 0)
   %.1474.i.i = fadd double %.1473.i.i, -1.000000e+00
   %.1530.i.i = fmul double %.1474.i.i, %.1529.i.i
   %.1560.i.i = uitofp nneg i64 %.11.i1.i.i to double
   %.1561.i.i = fmul double %.1530.i.i, %.1560.i.i
   %.1562.i.i = fadd double %.1276.i.i, %.1561.i.i
-  store double %.1562.i.i, ptr %sunkaddr286, align 8
-  %scevgep105.i = getelementptr i8, ptr %lsr.iv103.i, i64 %lsr.iv84.i
-  %.1645.i.i = load double, ptr %scevgep105.i, align 8
-  %scevgep110.i = getelementptr i8, ptr %lsr.iv108.i, i64 %lsr.iv84.i
-  %.1697.i.i = load double, ptr %scevgep110.i, align 8
+  store double %.1562.i.i, ptr %sunkaddr290, align 8
+  %scevgep104.i = getelementptr i8, ptr %lsr.iv102.i, i64 %lsr.iv83.i
+  %.1645.i.i = load double, ptr %scevgep104.i, align 8
+  %scevgep109.i = getelementptr i8, ptr %lsr.iv107.i, i64 %lsr.iv83.i
+  %.1697.i.i = load double, ptr %scevgep109.i, align 8
   %.1698.i.i = fsub double %.1645.i.i, %.1697.i.i
-  %.1699.i.i = sub nsw i64 %.11.i.i.i21, %.1412.i.i
+  %.1699.i.i = sub nsw i64 %.11.i.i.i30, %.1412.i.i
   %.11.i2.i.i = tail call i64 @llvm.smax.i64(i64 %.1699.i.i, i64 0)
   %.1728.i.i = uitofp nneg i64 %.11.i2.i.i to double
-  %.1739.i.i = icmp slt i64 %.926.i.i, %.815.i.i
+  %.1739.i.i = icmp slt i64 %.926.i.i, %.815.i7.i
   br i1 %.1739.i.i, label %B792.i.i, label %B846.i.i
 
 B48.backedge.i:
-  %scevgep64.i22 = getelementptr i8, ptr %lsr.iv63.i, i64 1
-  %scevgep69.i = getelementptr i8, ptr %lsr.iv68.i, i64 8
-  %lsr.iv.next85.i = add i64 %lsr.iv84.i, 8
-  %lsr.iv.next173 = add i64 %lsr.iv172, 1
+  %scevgep63.i31 = getelementptr i8, ptr %lsr.iv62.i, i64 1
+  %scevgep68.i = getelementptr i8, ptr %lsr.iv67.i, i64 8
+  %lsr.iv.next84.i = add i64 %lsr.iv83.i, 8
+  %lsr.iv.next172 = add i64 %lsr.iv171, 1
   %.439.i = icmp samesign ugt i64 %.43812401248.i, 1
   br i1 %.439.i, label %B50.i, label %B196.i
 
 B816:
-  %381 = icmp slt i64 %arg.worlds.1.0.5.0, 1
-  br i1 %381, label %B816.endif, label %B128.endif.endif.i.preheader
+  %380 = icmp slt i64 %arg.worlds.1.0.5.0, 1
+  br i1 %380, label %B816.endif, label %B128.endif.endif.i.preheader
 
 B128.endif.endif.i.preheader:
   br label %B128.endif.endif.i
@@ -12256,39 +12256,39 @@ B128.endif.endif.i.preheader:
 B128.endif.endif.i:
   %lsr.iv8.i = phi ptr [ %scevgep9.i, %B128.endif.endif.i ], [ %arg.given.5.4, %B128.endif.endif.i.preheader ]
   %lsr.iv4.i = phi ptr [ %scevgep5.i, %B128.endif.endif.i ], [ %arg.given.17.4, %B128.endif.endif.i.preheader ]
-  %lsr.iv.i53 = phi ptr [ %scevgep2.i, %B128.endif.endif.i ], [ %scevgep2.i.i, %B128.endif.endif.i.preheader ]
+  %lsr.iv.i52 = phi ptr [ %scevgep2.i, %B128.endif.endif.i ], [ %scevgep2.i.i, %B128.endif.endif.i.preheader ]
   %left.2.01047.i = phi double [ %.1050.i, %B128.endif.endif.i ], [ 0.000000e+00, %B128.endif.endif.i.preheader ]
   %.42710421045.i = phi i64 [ %.434.i, %B128.endif.endif.i ], [ 0, %B128.endif.endif.i.preheader ]
   %.434.i = add nuw nsw i64 %.42710421045.i, 1
-  %382 = shl i64 %.42710421045.i, 3
-  %scevgep12.i54 = getelementptr i8, ptr %scevgep38.i, i64 %382
-  %.513.i = load i64, ptr %scevgep12.i54, align 8
-  %scevgep224 = getelementptr i8, ptr %scevgep42.i, i64 %382
-  %.568.i = load i64, ptr %scevgep224, align 8
+  %381 = shl i64 %.42710421045.i, 3
+  %scevgep12.i53 = getelementptr i8, ptr %scevgep38.i, i64 %381
+  %.513.i = load i64, ptr %scevgep12.i53, align 8
+  %scevgep223 = getelementptr i8, ptr %scevgep42.i, i64 %381
+  %.568.i = load i64, ptr %scevgep223, align 8
   %.569.i = sub nsw i64 %.513.i, %.568.i
   %.570.i = sitofp i64 %.569.i to double
+  %382 = shl i64 %.42710421045.i, 3
+  %scevgep135 = getelementptr i8, ptr %arg.given.3.4, i64 %382
+  %.601.i = load i64, ptr %scevgep135, align 8
+  %.603.i55 = add nsw i64 %.601.i, %arg.where.2
+  %.11.i.i56 = tail call i64 @llvm.smin.i64(i64 %arg.worlds.1.0.5.1, i64 %.603.i55)
   %383 = shl i64 %.42710421045.i, 3
-  %scevgep132 = getelementptr i8, ptr %arg.given.3.4, i64 %383
-  %.601.i = load i64, ptr %scevgep132, align 8
-  %.603.i56 = add nsw i64 %.601.i, %arg.where.2
-  %.11.i.i57 = tail call i64 @llvm.smin.i64(i64 %arg.worlds.1.0.5.1, i64 %.603.i56)
-  %384 = shl i64 %.42710421045.i, 3
-  %scevgep131 = getelementptr i8, ptr %arg.worlds.1.5.4, i64 %384
+  %scevgep131 = getelementptr i8, ptr %arg.worlds.1.5.4, i64 %383
   %.700.i = load double, ptr %scevgep131, align 8
-  %.726.i = icmp slt i64 %.11.i.i57, 0
-  %385 = select i1 %.726.i, i64 %50, i64 0
-  %386 = shl i64 %.11.i.i57, 3
-  %387 = add i64 %385, %386
-  %scevgep123 = getelementptr i8, ptr %lsr.iv8.i, i64 %387
-  %.750.i = load double, ptr %scevgep123, align 8
+  %.726.i = icmp slt i64 %.11.i.i56, 0
+  %384 = select i1 %.726.i, i64 %50, i64 0
+  %385 = shl i64 %.11.i.i56, 3
+  %386 = add i64 %384, %385
+  %scevgep124 = getelementptr i8, ptr %lsr.iv8.i, i64 %386
+  %.750.i = load double, ptr %scevgep124, align 8
   %scevgep122 = getelementptr i8, ptr %lsr.iv8.i, i64 %77
   %.801.i = load double, ptr %scevgep122, align 8
   %.802.i = fsub double %.750.i, %.801.i
   %.803.i = fmul double %.700.i, %.802.i
-  %388 = select i1 %.726.i, i64 %52, i64 0
-  %389 = add i64 %388, %386
-  %scevgep126 = getelementptr i8, ptr %lsr.iv4.i, i64 %389
-  %.853.i = load i64, ptr %scevgep126, align 8
+  %387 = select i1 %.726.i, i64 %52, i64 0
+  %388 = add i64 %387, %385
+  %scevgep130 = getelementptr i8, ptr %lsr.iv4.i, i64 %388
+  %.853.i = load i64, ptr %scevgep130, align 8
   %.854.i = sitofp i64 %.853.i to double
   %.855.i = fadd double %.803.i, %.854.i
   %scevgep125 = getelementptr i8, ptr %lsr.iv4.i, i64 %78
@@ -12297,19 +12297,19 @@ B128.endif.endif.i:
   %.908.i = fsub double %.855.i, %.907.i
   %.10.i.i = fcmp olt double %.908.i, %.570.i
   %.11.i1.i = select i1 %.10.i.i, double %.908.i, double %.570.i
-  %scevgep3.i = getelementptr i8, ptr %lsr.iv.i53, i64 -8
-  %.990.i = load double, ptr %lsr.iv.i53, align 8
+  %scevgep3.i = getelementptr i8, ptr %lsr.iv.i52, i64 -8
+  %.990.i = load double, ptr %lsr.iv.i52, align 8
   %.991.i = fsub double %.570.i, %.11.i1.i
   %.992.i = fmul double %.990.i, %.991.i
   %.1046.i = load double, ptr %scevgep3.i, align 8
   %.1047.i = fmul double %.1046.i, %.11.i1.i
   %.1048.i = fsub double %.992.i, %.1047.i
   %.1050.i = fadd double %left.2.01047.i, %.1048.i
-  %scevgep2.i = getelementptr i8, ptr %lsr.iv.i53, i64 %38
+  %scevgep2.i = getelementptr i8, ptr %lsr.iv.i52, i64 %38
   %scevgep5.i = getelementptr i8, ptr %lsr.iv4.i, i64 %52
   %scevgep9.i = getelementptr i8, ptr %lsr.iv8.i, i64 %50
-  %exitcond.not.i60 = icmp eq i64 %arg.worlds.1.0.5.0, %.434.i
-  br i1 %exitcond.not.i60, label %B816.endif, label %B128.endif.endif.i
+  %exitcond.not.i59 = icmp eq i64 %arg.worlds.1.0.5.0, %.434.i
+  br i1 %exitcond.not.i59, label %B816.endif, label %B128.endif.endif.i
 
 common.ret:
   store ptr null, ptr %retptr, align 8
@@ -12322,14 +12322,14 @@ B883:
 B120.endif.endif:
   %.61615761612 = phi i64 [ %.571, %B120.lr.ph ], [ %.626, %B883 ]
   %.62315831611 = phi i64 [ %arg.where.3, %B120.lr.ph ], [ %.630, %B883 ]
-  %390 = icmp slt i64 %arg.worlds.0.0.5.0, 1
+  %389 = icmp slt i64 %arg.worlds.0.0.5.0, 1
   %.626 = add nsw i64 %.61615761612, -1
   %.630 = add i64 %.62315831611, 1
-  br i1 %390, label %B346.endif.i, label %B70.endif.lr.ph.i
+  br i1 %389, label %B346.endif.i, label %B70.endif.lr.ph.i
 
 B70.endif.lr.ph.i:
-  %391 = icmp slt i64 %.1383.i, 1
-  br i1 %391, label %B70.endif.i.preheader, label %B70.endif.us.i.preheader
+  %390 = icmp slt i64 %.1383.i, 1
+  br i1 %390, label %B70.endif.i.preheader, label %B70.endif.us.i.preheader
 
 B70.endif.us.i.preheader:
   br label %B70.endif.us.i
@@ -12341,59 +12341,59 @@ B70.endif.us.i:
   %lsr.iv58.i = phi ptr [ %scevgep59.i, %B104.B164.endif.endif_crit_edge.us.i ], [ %arg.worlds.0.0.4, %B70.endif.us.i.preheader ]
   %lsr.iv54.i = phi ptr [ %scevgep55.i, %B104.B164.endif.endif_crit_edge.us.i ], [ %arg.worlds.1.0.4, %B70.endif.us.i.preheader ]
   %.26312021214.us.i = phi i64 [ %.270.us.i, %B104.B164.endif.endif_crit_edge.us.i ], [ 0, %B70.endif.us.i.preheader ]
-  %392 = and i64 %..336.i, 1
-  %393 = icmp eq i64 %392, 0
-  br i1 %393, label %B106.us.prol.loopexit.i, label %B106.us.prol.i
+  %391 = and i64 %..336.i, 1
+  %392 = icmp eq i64 %391, 0
+  br i1 %392, label %B106.us.prol.loopexit.i, label %B106.us.prol.i
 
 B106.us.prol.i:
   %.515.us.i = mul i64 %.26312021214.us.i, %arg.worlds.1.0.5.1
   %.463.us.i = mul i64 %.26312021214.us.i, %arg.worlds.0.0.5.1
   %gep = getelementptr i64, ptr %invariant.gep, i64 %.463.us.i
   %.468.us.prol.i = load i64, ptr %gep, align 8
-  %gep85 = getelementptr i64, ptr %invariant.gep84, i64 %.515.us.i
-  store i64 %.468.us.prol.i, ptr %gep85, align 8
+  %gep84 = getelementptr i64, ptr %invariant.gep83, i64 %.515.us.i
+  store i64 %.468.us.prol.i, ptr %gep84, align 8
   br label %B106.us.prol.loopexit.i
 
 B106.us.prol.loopexit.i:
   %.37811761180.us.unr.i = phi i64 [ %..336.i, %B70.endif.us.i ], [ %.388.us.prol.i, %B106.us.prol.i ]
   %.38511771179.us.unr.i = phi i64 [ %.11.i, %B70.endif.us.i ], [ %.392.us.prol.i, %B106.us.prol.i ]
-  %394 = icmp eq i64 %.1383.i, 1
-  br i1 %394, label %B104.B164.endif.endif_crit_edge.us.i, label %B106.us.preheader.i
+  %393 = icmp eq i64 %.1383.i, 1
+  br i1 %393, label %B104.B164.endif.endif_crit_edge.us.i, label %B106.us.preheader.i
 
 B106.us.preheader.i:
-  %395 = add i64 %.37811761180.us.unr.i, 2
+  %394 = add i64 %.37811761180.us.unr.i, 2
   br label %B106.us.i
 
 B106.us.i:
-  %lsr.iv52.i = phi i64 [ %395, %B106.us.preheader.i ], [ %lsr.iv.next53.i, %B106.us.i ]
-  %.38511771179.us.i = phi i64 [ %.38511771179.us.unr.i, %B106.us.preheader.i ], [ %404, %B106.us.i ]
+  %lsr.iv52.i = phi i64 [ %394, %B106.us.preheader.i ], [ %lsr.iv.next53.i, %B106.us.i ]
+  %.38511771179.us.i = phi i64 [ %.38511771179.us.unr.i, %B106.us.preheader.i ], [ %403, %B106.us.i ]
   %.444.us.i = icmp slt i64 %.38511771179.us.i, 0
-  %396 = select i1 %.444.us.i, i64 %7, i64 0
-  %scevgep60.i = getelementptr i8, ptr %lsr.iv58.i, i64 %396
-  %397 = shl i64 %.38511771179.us.i, 3
-  %scevgep61.i = getelementptr i8, ptr %scevgep60.i, i64 %397
+  %395 = select i1 %.444.us.i, i64 %7, i64 0
+  %scevgep60.i = getelementptr i8, ptr %lsr.iv58.i, i64 %395
+  %396 = shl i64 %.38511771179.us.i, 3
+  %scevgep61.i = getelementptr i8, ptr %scevgep60.i, i64 %396
   %.468.us.i = load i64, ptr %scevgep61.i, align 8
-  %398 = select i1 %.444.us.i, i64 %6, i64 0
-  %scevgep56.i = getelementptr i8, ptr %lsr.iv54.i, i64 %398
-  %scevgep57.i = getelementptr i8, ptr %scevgep56.i, i64 %397
+  %397 = select i1 %.444.us.i, i64 %6, i64 0
+  %scevgep56.i = getelementptr i8, ptr %lsr.iv54.i, i64 %397
+  %scevgep57.i = getelementptr i8, ptr %scevgep56.i, i64 %396
   store i64 %.468.us.i, ptr %scevgep57.i, align 8
-  %399 = add i64 %.38511771179.us.i, 1
-  %.444.us.1.i = icmp slt i64 %399, 0
-  %400 = select i1 %.444.us.1.i, i64 %7, i64 0
-  %scevgep65.i = getelementptr i8, ptr %lsr.iv58.i, i64 %400
-  %401 = shl i64 %.38511771179.us.i, 3
-  %scevgep39 = getelementptr i8, ptr %scevgep65.i, i64 %401
+  %398 = add i64 %.38511771179.us.i, 1
+  %.444.us.1.i = icmp slt i64 %398, 0
+  %399 = select i1 %.444.us.1.i, i64 %7, i64 0
+  %scevgep65.i = getelementptr i8, ptr %lsr.iv58.i, i64 %399
+  %400 = shl i64 %.38511771179.us.i, 3
+  %scevgep39 = getelementptr i8, ptr %scevgep65.i, i64 %400
   %scevgep40 = getelementptr i8, ptr %scevgep39, i64 8
   %.468.us.1.i = load i64, ptr %scevgep40, align 8
-  %402 = select i1 %.444.us.1.i, i64 %6, i64 0
-  %scevgep62.i = getelementptr i8, ptr %lsr.iv54.i, i64 %402
-  %403 = shl i64 %.38511771179.us.i, 3
-  %scevgep37 = getelementptr i8, ptr %scevgep62.i, i64 %403
+  %401 = select i1 %.444.us.1.i, i64 %6, i64 0
+  %scevgep62.i = getelementptr i8, ptr %lsr.iv54.i, i64 %401
+  %402 = shl i64 %.38511771179.us.i, 3
+  %scevgep37 = getelementptr i8, ptr %scevgep62.i, i64 %402
   %scevgep38 = getelementptr i8, ptr %scevgep37, i64 8
   store i64 %.468.us.1.i, ptr %scevgep38, align 8
   %lsr.iv.next53.i = add i64 %lsr.iv52.i, -2
   %.379.us.1.i = icmp sgt i64 %lsr.iv.next53.i, 2
-  %404 = add i64 %399, 1
+  %403 = add i64 %398, 1
   br i1 %.379.us.1.i, label %B106.us.i, label %B104.B164.endif.endif_crit_edge.us.i
 
 B104.B164.endif.endif_crit_edge.us.i:
@@ -12438,36 +12438,36 @@ B412.i:
   %lsr.iv15.i = phi ptr [ %scevgep16.i.1, %B412.i ], [ %scevgep14.i, %B412.i.preheader35 ]
   %scevgep17.i = getelementptr i8, ptr %lsr.iv15.i, i64 -8
   %.1170.i = load i64, ptr %scevgep17.i, align 8
-  %scevgep133 = getelementptr i8, ptr %scevgep130, i64 %lsr.iv
-  %scevgep134 = getelementptr i8, ptr %scevgep133, i64 -16
-  %scevgep135 = getelementptr i8, ptr %scevgep133, i64 -24
-  %.1225.i = load i64, ptr %scevgep135, align 8
+  %scevgep132 = getelementptr i8, ptr %scevgep129, i64 %lsr.iv
+  %scevgep133 = getelementptr i8, ptr %scevgep132, i64 -16
+  %scevgep134 = getelementptr i8, ptr %scevgep132, i64 -24
+  %.1225.i = load i64, ptr %scevgep134, align 8
   %scevgep24.i = getelementptr i8, ptr %lsr.iv22.i, i64 -8
   store i64 %.1170.i, ptr %scevgep24.i, align 8
-  %scevgep127 = getelementptr i8, ptr %scevgep124, i64 %lsr.iv
-  %scevgep128 = getelementptr i8, ptr %scevgep127, i64 -16
-  %scevgep129 = getelementptr i8, ptr %scevgep127, i64 -24
-  store i64 %.1225.i, ptr %scevgep129, align 8
+  %scevgep126 = getelementptr i8, ptr %scevgep123, i64 %lsr.iv
+  %scevgep127 = getelementptr i8, ptr %scevgep126, i64 -16
+  %scevgep128 = getelementptr i8, ptr %scevgep126, i64 -24
+  store i64 %.1225.i, ptr %scevgep128, align 8
   %.1170.1.i = load i64, ptr %lsr.iv15.i, align 8
-  %.1225.1.i = load i64, ptr %scevgep134, align 8
+  %.1225.1.i = load i64, ptr %scevgep133, align 8
   store i64 %.1170.1.i, ptr %lsr.iv22.i, align 8
-  store i64 %.1225.1.i, ptr %scevgep128, align 8
+  store i64 %.1225.1.i, ptr %scevgep127, align 8
   %scevgep17.i.1 = getelementptr i8, ptr %lsr.iv15.i, i64 8
   %.1170.i.1 = load i64, ptr %scevgep17.i.1, align 8
-  %scevgep55 = getelementptr i8, ptr %scevgep130, i64 %lsr.iv
+  %scevgep55 = getelementptr i8, ptr %scevgep129, i64 %lsr.iv
   %scevgep56 = getelementptr i8, ptr %scevgep55, i64 -8
   %.1225.i.1 = load i64, ptr %scevgep56, align 8
   %scevgep24.i.1 = getelementptr i8, ptr %lsr.iv22.i, i64 8
   store i64 %.1170.i.1, ptr %scevgep24.i.1, align 8
-  %scevgep53 = getelementptr i8, ptr %scevgep124, i64 %lsr.iv
+  %scevgep53 = getelementptr i8, ptr %scevgep123, i64 %lsr.iv
   %scevgep54 = getelementptr i8, ptr %scevgep53, i64 -8
   store i64 %.1225.i.1, ptr %scevgep54, align 8
-  %scevgep138 = getelementptr i8, ptr %lsr.iv15.i, i64 16
-  %.1170.1.i.1 = load i64, ptr %scevgep138, align 8
-  %.1225.1.i.1 = load i64, ptr %scevgep133, align 8
-  %scevgep139 = getelementptr i8, ptr %lsr.iv22.i, i64 16
-  store i64 %.1170.1.i.1, ptr %scevgep139, align 8
-  store i64 %.1225.1.i.1, ptr %scevgep127, align 8
+  %scevgep137 = getelementptr i8, ptr %lsr.iv15.i, i64 16
+  %.1170.1.i.1 = load i64, ptr %scevgep137, align 8
+  %.1225.1.i.1 = load i64, ptr %scevgep132, align 8
+  %scevgep138 = getelementptr i8, ptr %lsr.iv22.i, i64 16
+  store i64 %.1170.1.i.1, ptr %scevgep138, align 8
+  store i64 %.1225.1.i.1, ptr %scevgep126, align 8
   %scevgep16.i.1 = getelementptr i8, ptr %lsr.iv15.i, i64 32
   %scevgep23.i.1 = getelementptr i8, ptr %lsr.iv22.i, i64 32
   %lsr.iv.next = add i64 %lsr.iv, 32
@@ -12486,10 +12486,10 @@ B560.i:
   %.1518.i = load i64, ptr %.1517.i, align 8
   %.1572.i = getelementptr i64, ptr %14, i64 %.1496.i
   %.1573.i = load i64, ptr %.1572.i, align 8
-  %405 = select i1 %.1494.i, i64 %16, i64 0
-  %scevgep12.i = getelementptr i8, ptr %arg.worlds.0.4.4, i64 %405
-  %406 = shl i64 %.143212381240.i, 3
-  %scevgep13.i = getelementptr i8, ptr %scevgep12.i, i64 %406
+  %404 = select i1 %.1494.i, i64 %16, i64 0
+  %scevgep12.i = getelementptr i8, ptr %arg.worlds.0.4.4, i64 %404
+  %405 = shl i64 %.143212381240.i, 3
+  %scevgep13.i = getelementptr i8, ptr %scevgep12.i, i64 %405
   %.1604.i = load double, ptr %scevgep13.i, align 8
   %.1636.i = select i1 %.1494.i, i64 %arg.worlds.1.3.5.1, i64 0
   %.1637.i = add i64 %.1636.i, %.143212381240.i
@@ -12497,10 +12497,10 @@ B560.i:
   store i64 %.1518.i, ptr %.1658.i, align 8
   %.1713.i = getelementptr i64, ptr %15, i64 %.1637.i
   store i64 %.1573.i, ptr %.1713.i, align 8
-  %407 = select i1 %.1494.i, i64 %17, i64 0
-  %scevgep.i = getelementptr i8, ptr %arg.worlds.1.4.4, i64 %407
-  %408 = shl i64 %.143212381240.i, 3
-  %scevgep57 = getelementptr i8, ptr %scevgep.i, i64 %408
+  %406 = select i1 %.1494.i, i64 %17, i64 0
+  %scevgep.i = getelementptr i8, ptr %arg.worlds.1.4.4, i64 %406
+  %407 = shl i64 %.143212381240.i, 3
+  %scevgep57 = getelementptr i8, ptr %scevgep.i, i64 %407
   store double %.1604.i, ptr %scevgep57, align 8
   %lsr.iv.next.i = add i64 %lsr.iv.i, -1
   %.1426.i = icmp samesign ugt i64 %lsr.iv.next.i, 1
@@ -12508,65 +12508,65 @@ B560.i:
 
 B70.endif.i:
   %.26312021214.i = phi i64 [ %.270.i, %B70.endif.i ], [ 0, %B70.endif.i.preheader ]
-  %409 = shl i64 %.26312021214.i, 3
-  %scevgep51.i = getelementptr i8, ptr %arg.worlds.0.1.4, i64 %409
-  %scevgep44.i = getelementptr i8, ptr %arg.worlds.1.1.4, i64 %409
+  %408 = shl i64 %.26312021214.i, 3
+  %scevgep51.i = getelementptr i8, ptr %arg.worlds.0.1.4, i64 %408
+  %scevgep44.i = getelementptr i8, ptr %arg.worlds.1.1.4, i64 %408
   %.694.i = load i64, ptr %scevgep51.i, align 8
   store i64 %.694.i, ptr %scevgep44.i, align 8
-  %scevgep50.i = getelementptr i8, ptr %scevgep49.i, i64 %409
+  %scevgep50.i = getelementptr i8, ptr %scevgep49.i, i64 %408
   %.694.1.i = load i64, ptr %scevgep50.i, align 8
-  %410 = shl i64 %.26312021214.i, 3
-  %scevgep49 = getelementptr i8, ptr %scevgep42.i, i64 %410
+  %409 = shl i64 %.26312021214.i, 3
+  %scevgep49 = getelementptr i8, ptr %scevgep42.i, i64 %409
   store i64 %.694.1.i, ptr %scevgep49, align 8
-  %scevgep50 = getelementptr i8, ptr %scevgep47.i, i64 %410
+  %scevgep50 = getelementptr i8, ptr %scevgep47.i, i64 %409
   %.694.2.i = load i64, ptr %scevgep50, align 8
-  %411 = shl i64 %.26312021214.i, 3
-  %scevgep47 = getelementptr i8, ptr %scevgep40.i, i64 %411
+  %410 = shl i64 %.26312021214.i, 3
+  %scevgep47 = getelementptr i8, ptr %scevgep40.i, i64 %410
   store i64 %.694.2.i, ptr %scevgep47, align 8
-  %scevgep48 = getelementptr i8, ptr %scevgep45.i, i64 %411
+  %scevgep48 = getelementptr i8, ptr %scevgep45.i, i64 %410
   %.694.3.i = load i64, ptr %scevgep48, align 8
-  %412 = shl i64 %.26312021214.i, 3
-  %scevgep46 = getelementptr i8, ptr %scevgep38.i, i64 %412
+  %411 = shl i64 %.26312021214.i, 3
+  %scevgep46 = getelementptr i8, ptr %scevgep38.i, i64 %411
   store i64 %.694.3.i, ptr %scevgep46, align 8
+  %412 = shl i64 %.26312021214.i, 3
+  %scevgep45 = getelementptr i8, ptr %arg.worlds.0.5.4, i64 %412
   %413 = shl i64 %.26312021214.i, 3
-  %scevgep45 = getelementptr i8, ptr %arg.worlds.0.5.4, i64 %413
-  %414 = shl i64 %.26312021214.i, 3
-  %scevgep43 = getelementptr i8, ptr %arg.worlds.1.5.4, i64 %414
+  %scevgep43 = getelementptr i8, ptr %arg.worlds.1.5.4, i64 %413
   %.920.i = load double, ptr %scevgep45, align 8
   store double %.920.i, ptr %scevgep43, align 8
-  %scevgep44 = getelementptr i8, ptr %scevgep35.i, i64 %414
+  %scevgep44 = getelementptr i8, ptr %scevgep35.i, i64 %413
   %.920.1.i = load double, ptr %scevgep44, align 8
-  %415 = shl i64 %.26312021214.i, 3
-  %scevgep41 = getelementptr i8, ptr %scevgep30.i, i64 %415
+  %414 = shl i64 %.26312021214.i, 3
+  %scevgep41 = getelementptr i8, ptr %scevgep30.i, i64 %414
   store double %.920.1.i, ptr %scevgep41, align 8
-  %scevgep42 = getelementptr i8, ptr %scevgep33.i, i64 %415
+  %scevgep42 = getelementptr i8, ptr %scevgep33.i, i64 %414
   %.920.2.i = load double, ptr %scevgep42, align 8
-  %416 = shl i64 %.26312021214.i, 3
-  %scevgep = getelementptr i8, ptr %scevgep28.i, i64 %416
+  %415 = shl i64 %.26312021214.i, 3
+  %scevgep = getelementptr i8, ptr %scevgep28.i, i64 %415
   store double %.920.2.i, ptr %scevgep, align 8
   %.270.i = add nuw nsw i64 %.26312021214.i, 1
   %exitcond1247.not.i = icmp eq i64 %arg.worlds.0.0.5.0, %.270.i
   br i1 %exitcond1247.not.i, label %B346.endif.i, label %B70.endif.i
 
 B346.endif.i:
-  %417 = icmp slt i64 %arg.worlds.0.2.5.1, 1
-  br i1 %417, label %B526.endif.i, label %B412.lr.ph.i
+  %416 = icmp slt i64 %arg.worlds.0.2.5.1, 1
+  br i1 %416, label %B526.endif.i, label %B412.lr.ph.i
 
 B412.lr.ph.i:
-  %418 = icmp eq i64 %arg.worlds.0.2.5.1, 1
-  br i1 %418, label %B412.epil.preheader.i, label %B412.i.preheader
+  %417 = icmp eq i64 %arg.worlds.0.2.5.1, 1
+  br i1 %417, label %B412.epil.preheader.i, label %B412.i.preheader
 
 B412.i.preheader:
-  %419 = icmp eq i64 %62, 0
-  br i1 %419, label %B412.i.epil.preheader, label %B412.i.preheader35
+  %418 = icmp eq i64 %62, 0
+  br i1 %418, label %B412.i.epil.preheader, label %B412.i.preheader35
 
 B412.i.preheader35:
   br label %B412.i
 
 B526.endif.loopexit.unr-lcssa.i.unr-lcssa:
-  %420 = and i64 %62, 2
-  %421 = icmp eq i64 %420, 0
-  br i1 %421, label %B412.i.epil.preheader, label %B526.endif.loopexit.unr-lcssa.i
+  %419 = and i64 %62, 2
+  %420 = icmp eq i64 %419, 0
+  br i1 %420, label %B412.i.epil.preheader, label %B526.endif.loopexit.unr-lcssa.i
 
 B412.i.epil.preheader:
   %lsr.iv22.i.epil.init = phi ptr [ %scevgep21.i, %B412.i.preheader ], [ %scevgep23.i.1, %B526.endif.loopexit.unr-lcssa.i.unr-lcssa ]
@@ -12588,35 +12588,35 @@ B412.i.epil.preheader:
   br label %B526.endif.loopexit.unr-lcssa.i
 
 B526.endif.loopexit.unr-lcssa.i:
-  %422 = and i64 %arg.worlds.0.2.5.1, 1
-  %423 = icmp eq i64 %422, 0
-  br i1 %423, label %B526.endif.i, label %B412.epil.preheader.i
+  %421 = and i64 %arg.worlds.0.2.5.1, 1
+  %422 = icmp eq i64 %421, 0
+  br i1 %422, label %B526.endif.i, label %B412.epil.preheader.i
 
 B412.epil.preheader.i:
-  %sunkaddr289 = mul i64 %unroll_iter.i, 8
-  %sunkaddr290 = getelementptr i8, ptr %arg.worlds.0.2.4, i64 %sunkaddr289
-  %.1170.epil.i = load i64, ptr %sunkaddr290, align 8
-  %sunkaddr291 = mul i64 %unroll_iter.i, 8
-  %sunkaddr292 = getelementptr i8, ptr %12, i64 %sunkaddr291
-  %.1225.epil.i = load i64, ptr %sunkaddr292, align 8
-  %sunkaddr293 = mul i64 %unroll_iter.i, 8
-  %sunkaddr294 = getelementptr i8, ptr %arg.worlds.1.2.4, i64 %sunkaddr293
-  store i64 %.1170.epil.i, ptr %sunkaddr294, align 8
-  %sunkaddr295 = mul i64 %unroll_iter.i, 8
-  %sunkaddr296 = getelementptr i8, ptr %13, i64 %sunkaddr295
-  store i64 %.1225.epil.i, ptr %sunkaddr296, align 8
+  %sunkaddr292 = mul i64 %unroll_iter.i, 8
+  %sunkaddr293 = getelementptr i8, ptr %arg.worlds.0.2.4, i64 %sunkaddr292
+  %.1170.epil.i = load i64, ptr %sunkaddr293, align 8
+  %sunkaddr294 = mul i64 %unroll_iter.i, 8
+  %sunkaddr295 = getelementptr i8, ptr %12, i64 %sunkaddr294
+  %.1225.epil.i = load i64, ptr %sunkaddr295, align 8
+  %sunkaddr296 = mul i64 %unroll_iter.i, 8
+  %sunkaddr297 = getelementptr i8, ptr %arg.worlds.1.2.4, i64 %sunkaddr296
+  store i64 %.1170.epil.i, ptr %sunkaddr297, align 8
+  %sunkaddr298 = mul i64 %unroll_iter.i, 8
+  %sunkaddr299 = getelementptr i8, ptr %13, i64 %sunkaddr298
+  store i64 %.1225.epil.i, ptr %sunkaddr299, align 8
   br label %B526.endif.i
 
 B526.endif.i:
-  %424 = icmp slt i64 %.1383.i, 1
-  br i1 %424, label %B120.endif.endif.endif.else.endif, label %B560.i.preheader
+  %423 = icmp slt i64 %.1383.i, 1
+  br i1 %423, label %B120.endif.endif.endif.else.endif, label %B560.i.preheader
 
 B560.i.preheader:
   br label %B560.i
 
 B120.endif.endif.endif.else.endif:
-  %425 = icmp slt i64 %arg.out.0.5.0, 1
-  br i1 %425, label %.1057, label %.1056.endif.preheader
+  %424 = icmp slt i64 %arg.out.0.5.0, 1
+  br i1 %424, label %.1057, label %.1056.endif.preheader
 
 .1056.endif.preheader:
   tail call void @llvm.memset.p0.i64(ptr align 8 %arg.out.0.4, i8 0, i64 %4, i1 false)
@@ -12629,11 +12629,11 @@ B120.endif.endif.endif.else.endif:
   ]
 
 B328.endif:
-  %sunkaddr297 = mul i64 %.1139, 8
-  %sunkaddr298 = getelementptr i8, ptr %1, i64 %sunkaddr297
-  %.1162 = load i64, ptr %sunkaddr298, align 8
-  %.11.i76 = tail call i64 @llvm.smax.i64(i64 %.1166, i64 %.1162)
-  store i64 %.11.i76, ptr %sunkaddr298, align 8
+  %sunkaddr300 = mul i64 %.1139, 8
+  %sunkaddr301 = getelementptr i8, ptr %1, i64 %sunkaddr300
+  %.1162 = load i64, ptr %sunkaddr301, align 8
+  %.11.i75 = tail call i64 @llvm.smax.i64(i64 %.1166, i64 %.1162)
+  store i64 %.11.i75, ptr %sunkaddr301, align 8
   br label %B528.endif
 
 B430.endif:
@@ -12642,41 +12642,41 @@ B430.endif:
   br label %B528.endif
 
 B528.endif:
-  %426 = icmp slt i64 %arg.beliefs.0.5.1, 1
-  br i1 %426, label %B648, label %B582.preheader
+  %425 = icmp slt i64 %arg.beliefs.0.5.1, 1
+  br i1 %425, label %B648, label %B582.preheader
 
 B582.preheader:
-  %427 = icmp eq i64 %arg.beliefs.0.5.1, 1
-  br i1 %427, label %B582.epil.preheader, label %B582.preheader23
+  %426 = icmp eq i64 %arg.beliefs.0.5.1, 1
+  br i1 %426, label %B582.epil.preheader, label %B582.preheader23
 
 B582.preheader23:
-  %428 = icmp eq i64 %71, 0
-  br i1 %428, label %B582.epil.preheader26, label %B582.preheader34
+  %427 = icmp eq i64 %71, 0
+  br i1 %427, label %B582.epil.preheader26, label %B582.preheader34
 
 B582.preheader34:
   br label %B582
 
 B648.endif:
   %.2075 = phi double [ %.701.epil.i.i, %B70.epil.preheader.i.i ], [ %.701.1.i.i, %B238.loopexit.unr-lcssa.i.i ], [ %.2075.pre, %B196.i ]
-  %429 = icmp slt i64 %arg.where.2, %arg.worlds.0.0.5.1
-  %430 = icmp slt i64 %.62315831611, 0
+  %428 = icmp slt i64 %arg.where.2, %arg.worlds.0.0.5.1
+  %429 = icmp slt i64 %.62315831611, 0
   %.2014 = load double, ptr %arg.out.0.4, align 8
-  %sunkaddr299 = getelementptr i8, ptr %arg.out.0.4, i64 8
-  %.2044 = load double, ptr %sunkaddr299, align 8
+  %sunkaddr302 = getelementptr i8, ptr %arg.out.0.4, i64 8
+  %.2044 = load double, ptr %sunkaddr302, align 8
   %.2045 = fadd double %.2014, %.2044
   %.2076 = fadd double %.2075, %.2045
-  %.2092 = select i1 %430, i64 %arg.out.1.5.0, i64 0
-  %431 = getelementptr double, ptr %arg.out.1.4, i64 %.62315831611
-  %.2106 = getelementptr double, ptr %431, i64 %.2092
+  %.2092 = select i1 %429, i64 %arg.out.1.5.0, i64 0
+  %430 = getelementptr double, ptr %arg.out.1.4, i64 %.62315831611
+  %.2106 = getelementptr double, ptr %430, i64 %.2092
   store double %.2076, ptr %.2106, align 8
-  br i1 %429, label %B816, label %B883
+  br i1 %428, label %B816, label %B883
 
 B816.endif:
   %left.2.0.lcssa.i = phi double [ 0.000000e+00, %B816 ], [ %.1050.i, %B128.endif.endif.i ]
   %.2268 = fadd double %.2076, %left.2.0.lcssa.i
-  %sunkaddr389 = shl i64 %.2092, 3
-  %sunkaddr390 = getelementptr inbounds i8, ptr %431, i64 %sunkaddr389
-  store double %.2268, ptr %sunkaddr390, align 8
+  %sunkaddr388 = shl i64 %.2092, 3
+  %sunkaddr389 = getelementptr inbounds i8, ptr %430, i64 %sunkaddr388
+  store double %.2268, ptr %sunkaddr389, align 8
   br label %B883
 }
 
@@ -12758,7 +12758,7 @@ B206:
   br i1 %.918.not, label %B396, label %B240
 
 B240:
-  %count.4.0.lcssa2807 = phi i64 [ 3, %B206.thread ], [ 4, %B206 ]
+  %count.4.0.lcssa2769 = phi i64 [ 3, %B206.thread ], [ 4, %B206 ]
   %.959 = icmp slt i64 %arg.f, 0
   %.960 = select i1 %.959, i64 %arg.world.2.5.1, i64 0
   %1 = getelementptr i64, ptr %arg.world.2.4, i64 %arg.world.2.5.1
@@ -12844,9 +12844,9 @@ B276.1.i:
 B294.1.i:
   %12 = icmp slt i64 %7, 0
   %13 = select i1 %12, i64 %26, i64 8
-  %scevgep203 = getelementptr i8, ptr %scevgep.i, i64 %13
+  %scevgep207 = getelementptr i8, ptr %scevgep.i, i64 %13
   %14 = shl i64 %niter.i, 3
-  %scevgep71 = getelementptr i8, ptr %scevgep203, i64 %14
+  %scevgep71 = getelementptr i8, ptr %scevgep207, i64 %14
   %.850.1.i = load i64, ptr %scevgep71, align 8
   %.881.1.i = icmp slt i64 %.850.1.i, %.880.i
   br label %B344.1.i
@@ -12911,16 +12911,16 @@ in4..exit:
   br i1 %"$phi344.1.3.1.1.i", label %B346, label %B396
 
 B346:
-  %.1204 = mul i64 %count.4.0.lcssa2807, %arg.out.5.1
+  %.1204 = mul i64 %count.4.0.lcssa2769, %arg.out.5.1
   %.1208 = getelementptr i64, ptr %arg.out.4, i64 %.1204
   store i64 -1, ptr %.1208, align 8
   %.1263 = getelementptr i8, ptr %.1208, i64 8
   store i64 0, ptr %.1263, align 8
-  %.1266 = add nuw nsw i64 %count.4.0.lcssa2807, 1
+  %.1266 = add nuw nsw i64 %count.4.0.lcssa2769, 1
   br label %B396
 
 B396:
-  %count.9.0 = phi i64 [ %.1266, %B346 ], [ 4, %B206 ], [ %count.4.0.lcssa2807, %B240 ], [ %count.4.0.lcssa2807, %B158.i ], [ %count.4.0.lcssa2807, %in4..exit ], [ %count.4.0.lcssa2807, %B310 ], [ %count.4.0.lcssa2807, %B126.i ], [ %count.4.0.lcssa2807, %B270.epil.preheader.i ], [ %count.4.0.lcssa2807, %B276.epil.i ], [ %count.4.0.lcssa2807, %B294.epil.i ]
+  %count.8.0 = phi i64 [ %.1266, %B346 ], [ 4, %B206 ], [ %count.4.0.lcssa2769, %B240 ], [ %count.4.0.lcssa2769, %B158.i ], [ %count.4.0.lcssa2769, %in4..exit ], [ %count.4.0.lcssa2769, %B310 ], [ %count.4.0.lcssa2769, %B126.i ], [ %count.4.0.lcssa2769, %B270.epil.preheader.i ], [ %count.4.0.lcssa2769, %B276.epil.i ], [ %count.4.0.lcssa2769, %B294.epil.i ]
   %.15.i.i = icmp slt i64 %.1308.fca.5.0.load.fr86, 0
   br i1 %.15.i.i, label %B396.if.if, label %B0.endif.endif.i.i
 
@@ -13046,8 +13046,8 @@ B120.epil.preheader.i:
 B120.epil.i:
   %epil.iter.i = phi i64 [ %epil.iter.next.i, %B120.epil.i ], [ 0, %B120.epil.preheader.i ]
   %29 = shl i64 %epil.iter.i, 3
-  %scevgep168 = getelementptr i8, ptr %scevgep.i50, i64 %29
-  store double 0xFFF0000000000000, ptr %scevgep168, align 8
+  %scevgep172 = getelementptr i8, ptr %scevgep.i50, i64 %29
+  store double 0xFFF0000000000000, ptr %scevgep172, align 8
   %epil.iter.next.i = add i64 %epil.iter.i, 1
   %epil.iter.cmp.not.i = icmp eq i64 %xtraiter.i46, %epil.iter.next.i
   br i1 %epil.iter.cmp.not.i, label %B536.lr.ph, label %B120.epil.i
@@ -13077,27 +13077,27 @@ B120.preheader.new.i.new:
   br label %B120.i
 
 B536:
-  %lsr.iv153 = phi ptr [ %arg.world.0.4, %B536.lr.ph ], [ %scevgep154, %B728 ]
-  %.143927362739 = phi i64 [ 0, %B536.lr.ph ], [ %.1446, %B728 ]
-  %.1446 = add nuw nsw i64 %.143927362739, 1
-  %37 = getelementptr i64, ptr %arg.given.15.4, i64 %.143927362739
+  %lsr.iv157 = phi ptr [ %arg.world.0.4, %B536.lr.ph ], [ %scevgep158, %B728 ]
+  %.143927032706 = phi i64 [ 0, %B536.lr.ph ], [ %.1446, %B728 ]
+  %.1446 = add nuw nsw i64 %.143927032706, 1
+  %37 = getelementptr i64, ptr %arg.given.15.4, i64 %.143927032706
   %.1508 = load i64, ptr %37, align 8
   %.1513 = add nsw i64 %.1508, %arg.t
   %.1544 = icmp slt i64 %.1513, %arg.world.0.5.1
   br i1 %.1544, label %B618, label %B728
 
 B618:
-  %.1622 = getelementptr double, ptr %75, i64 %.143927362739
+  %.1622 = getelementptr double, ptr %75, i64 %.143927032706
   %.1623 = load double, ptr %.1622, align 8
-  %.1699 = getelementptr double, ptr %76, i64 %.143927362739
+  %.1699 = getelementptr double, ptr %76, i64 %.143927032706
   %.1700 = load double, ptr %.1699, align 8
-  %38 = getelementptr double, ptr %arg.world.5.4, i64 %.143927362739
+  %38 = getelementptr double, ptr %arg.world.5.4, i64 %.143927032706
   %.370.i = load double, ptr %38, align 8
-  %.472.i = getelementptr i64, ptr %77, i64 %.143927362739
+  %.472.i = getelementptr i64, ptr %77, i64 %.143927032706
   %.473.i = load i64, ptr %.472.i, align 8
-  %.527.i = getelementptr i64, ptr %78, i64 %.143927362739
+  %.527.i = getelementptr i64, ptr %78, i64 %.143927032706
   %.528.i = load i64, ptr %.527.i, align 8
-  %39 = getelementptr i64, ptr %arg.given.3.4, i64 %.143927362739
+  %39 = getelementptr i64, ptr %arg.given.3.4, i64 %.143927032706
   %.560.i = load i64, ptr %39, align 8
   %.562.i = sub nsw i64 %.1513, %.560.i
   %.574.i = icmp sgt i64 %.562.i, -1
@@ -13110,34 +13110,34 @@ B354.i:
   %.849.i = icmp slt i64 %.79114191421.i, 0
   %40 = select i1 %.849.i, i64 %80, i64 0
   %41 = shl i64 %.79114191421.i, 3
-  %scevgep166 = getelementptr i8, ptr %lsr.iv153, i64 %40
-  %scevgep167 = getelementptr i8, ptr %scevgep166, i64 %41
-  %.873.i = load i64, ptr %scevgep167, align 8
+  %scevgep170 = getelementptr i8, ptr %lsr.iv157, i64 %40
+  %scevgep171 = getelementptr i8, ptr %scevgep170, i64 %41
+  %.873.i = load i64, ptr %scevgep171, align 8
   %.875.i = add nsw i64 %.873.i, %passed.2.11423.i
   %42 = add i64 %.79114191421.i, 1
   %.849.1.i = icmp slt i64 %42, 0
   %43 = select i1 %.849.1.i, i64 %80, i64 0
-  %scevgep163 = getelementptr i8, ptr %lsr.iv153, i64 %43
+  %scevgep167 = getelementptr i8, ptr %lsr.iv157, i64 %43
   %44 = shl i64 %.79114191421.i, 3
-  %scevgep37 = getelementptr i8, ptr %scevgep163, i64 %44
+  %scevgep37 = getelementptr i8, ptr %scevgep167, i64 %44
   %scevgep38 = getelementptr i8, ptr %scevgep37, i64 8
   %.873.1.i = load i64, ptr %scevgep38, align 8
   %.875.1.i = add nsw i64 %.875.i, %.873.1.i
   %45 = add i64 %42, 1
   %.849.2.i = icmp slt i64 %45, 0
   %46 = select i1 %.849.2.i, i64 %80, i64 0
-  %scevgep160 = getelementptr i8, ptr %lsr.iv153, i64 %46
+  %scevgep164 = getelementptr i8, ptr %lsr.iv157, i64 %46
   %47 = shl i64 %.79114191421.i, 3
-  %scevgep35 = getelementptr i8, ptr %scevgep160, i64 %47
+  %scevgep35 = getelementptr i8, ptr %scevgep164, i64 %47
   %scevgep36 = getelementptr i8, ptr %scevgep35, i64 16
   %.873.2.i = load i64, ptr %scevgep36, align 8
   %.875.2.i = add nsw i64 %.875.1.i, %.873.2.i
   %48 = add i64 %45, 1
   %.849.3.i = icmp slt i64 %48, 0
   %49 = select i1 %.849.3.i, i64 %80, i64 0
-  %scevgep157 = getelementptr i8, ptr %lsr.iv153, i64 %49
+  %scevgep161 = getelementptr i8, ptr %lsr.iv157, i64 %49
   %50 = shl i64 %.79114191421.i, 3
-  %scevgep33 = getelementptr i8, ptr %scevgep157, i64 %50
+  %scevgep33 = getelementptr i8, ptr %scevgep161, i64 %50
   %scevgep34 = getelementptr i8, ptr %scevgep33, i64 24
   %.873.3.i = load i64, ptr %scevgep34, align 8
   %.875.3.i = add nsw i64 %.875.2.i, %.873.3.i
@@ -13152,7 +13152,7 @@ B384.i:
   br label %B444.endif.endif.endif.endif.i
 
 B242.endif.endif.i:
-  %.631.i = getelementptr i64, ptr %79, i64 %.143927362739
+  %.631.i = getelementptr i64, ptr %79, i64 %.143927032706
   %.632.i = load i64, ptr %.631.i, align 8
   %.671.i = sub i64 %.670.i, %.560.i
   %.11.i.i = tail call i64 @llvm.smax.i64(i64 %.671.i, i64 0)
@@ -13180,9 +13180,9 @@ B354.prol.i:
   %.849.prol.i = icmp slt i64 %.79114191421.prol.i, 0
   %55 = select i1 %.849.prol.i, i64 %80, i64 0
   %56 = shl i64 %.79114191421.prol.i, 3
-  %scevgep155 = getelementptr i8, ptr %lsr.iv153, i64 %55
-  %scevgep156 = getelementptr i8, ptr %scevgep155, i64 %56
-  %.873.prol.i = load i64, ptr %scevgep156, align 8
+  %scevgep159 = getelementptr i8, ptr %lsr.iv157, i64 %55
+  %scevgep160 = getelementptr i8, ptr %scevgep159, i64 %56
+  %.873.prol.i = load i64, ptr %scevgep160, align 8
   %.875.prol.i = add nsw i64 %.873.prol.i, %passed.2.11423.prol.i
   %lsr.iv.next32 = add nsw i64 %lsr.iv31, -8
   %ov.i = icmp eq i64 %lsr.iv.next32, 0
@@ -13209,7 +13209,7 @@ B444.endif.endif.endif.endif.i:
   %passed.2.1.lcssa.pn.i = phi i64 [ %.528.i, %B618 ], [ %spec.select.i, %B384.i ]
   %.1053.i = icmp slt i64 %.1513, 0
   %.1054.i = select i1 %.1053.i, i64 %arg.given.5.5.1, i64 0
-  %.1072.i = mul i64 %.143927362739, %arg.given.5.5.1
+  %.1072.i = mul i64 %.143927032706, %arg.given.5.5.1
   %61 = getelementptr double, ptr %arg.given.5.4, i64 %.1072.i
   %62 = getelementptr double, ptr %61, i64 %.1513
   %.1076.i = getelementptr double, ptr %62, i64 %.1054.i
@@ -13218,7 +13218,7 @@ B444.endif.endif.endif.endif.i:
   %.1128.i = getelementptr double, ptr %63, i64 %.1106.i
   %.1129.i = load double, ptr %.1128.i, align 8
   %.1161.i = select i1 %.1053.i, i64 %arg.given.17.5.1, i64 0
-  %.1179.i = mul i64 %.143927362739, %arg.given.17.5.1
+  %.1179.i = mul i64 %.143927032706, %arg.given.17.5.1
   %64 = getelementptr i64, ptr %arg.given.17.4, i64 %.1179.i
   %65 = getelementptr i64, ptr %64, i64 %.1513
   %.1183.i = getelementptr i64, ptr %65, i64 %.1161.i
@@ -13229,7 +13229,7 @@ B444.endif.endif.endif.endif.i:
   %.5.i.i = fptosi double %.1623 to i64
   %.1273.i = add nsw i64 %.1513, %.5.i.i
   %.11.i3.i = tail call i64 @llvm.smin.i64(i64 %.412.i, i64 %.1273.i)
-  %67 = getelementptr i64, ptr %arg.given.18.4, i64 %.143927362739
+  %67 = getelementptr i64, ptr %arg.given.18.4, i64 %.143927032706
   %.1338.i = load i64, ptr %67, align 8
   %.1340.i = add nsw i64 %.1338.i, %.1513
   %.11.i4.i = tail call i64 @llvm.smin.i64(i64 %.412.i, i64 %.1340.i)
@@ -13245,7 +13245,7 @@ B444.endif.endif.endif.endif.i:
   br i1 %.1534.i, label %B798.endif.endif.i, label %B444.endif.endif.endif.endif.i.B618.endif_crit_edge
 
 B444.endif.endif.endif.endif.i.B618.endif_crit_edge:
-  %.pre = mul i64 %.143927362739, %arg.given.0.5.2
+  %.pre = mul i64 %.143927032706, %arg.given.0.5.2
   %.1898.phi.trans.insert = getelementptr i64, ptr %arg.given.0.4, i64 %.pre
   %.1899.pre = load i64, ptr %.1898.phi.trans.insert, align 8
   br label %B618.endif
@@ -13254,7 +13254,7 @@ B798.endif.endif.i:
   %.11.i1.i = tail call i64 @llvm.smax.i64(i64 %.11.i2.i, i64 %.11.i3.i)
   %.10.i6.i = fcmp olt double %.1700, 1.000000e+00
   %.11.i7.i = select i1 %.10.i6.i, double 1.000000e+00, double %.1700
-  %.1672.i = mul i64 %.143927362739, %arg.given.0.5.2
+  %.1672.i = mul i64 %.143927032706, %arg.given.0.5.2
   %.1676.i = getelementptr i64, ptr %arg.given.0.4, i64 %.1672.i
   %.1677.i = load i64, ptr %.1676.i, align 8
   %.1678.i = sitofp i64 %.1677.i to double
@@ -13263,66 +13263,66 @@ B798.endif.endif.i:
   br label %B618.endif
 
 B728:
-  %scevgep154 = getelementptr i8, ptr %lsr.iv153, i64 %80
+  %scevgep158 = getelementptr i8, ptr %lsr.iv157, i64 %80
   %exitcond.not = icmp eq i64 %.1446, %.1308.fca.5.0.load.fr86
   br i1 %exitcond.not, label %B730.endif.endif.endif, label %B536
 
-B828:
-  %exitcond2804.not = icmp eq i64 %.2308, %.1308.fca.5.0.load.fr86
-  br i1 %exitcond2804.not, label %B1154, label %B830.endif
+B776:
+  %exitcond2766.not = icmp eq i64 %.2264, %.36.fca.5.0.load.i.i
+  br i1 %exitcond2766.not, label %B1086, label %B778.endif
 
-B902:
-  %fits.2.12757 = phi i1 [ %fits.3.2, %B1114 ], [ false, %B902.preheader ]
-  %count.6.12756 = phi i64 [ %count.7.2, %B1114 ], [ %count.8.02776, %B902.preheader ]
-  %.253827512754 = phi i64 [ %.2545, %B1114 ], [ 0, %B902.preheader ]
-  %.2545 = add nuw nsw i64 %.253827512754, 1
-  %sunkaddr132 = mul i64 %.2618, 8
-  %sunkaddr133 = getelementptr i8, ptr %gep2784, i64 %sunkaddr132
-  %.2641 = load double, ptr %sunkaddr133, align 8
-  %.2649 = fcmp une double %.2641, %.2648
-  br i1 %.2649, label %B944, label %B1114
+B834:
+  %fits.2.12724 = phi i1 [ %fits.3.2, %B1046 ], [ false, %B834.preheader ]
+  %count.6.12723 = phi i64 [ %count.9.2, %B1046 ], [ %count.7.02739, %B834.preheader ]
+  %.246427182721 = phi i64 [ %.2471, %B1046 ], [ 0, %B834.preheader ]
+  %.2471 = add nuw nsw i64 %.246427182721, 1
+  %sunkaddr132 = mul i64 %.2544, 8
+  %sunkaddr133 = getelementptr i8, ptr %gep2746, i64 %sunkaddr132
+  %.2567 = load double, ptr %sunkaddr133, align 8
+  %.2575 = fcmp une double %.2567, %.2574
+  br i1 %.2575, label %B876, label %B1046
 
-B944:
-  %.399.i = mul i64 %.253827512754, %arg.given.1.5.2
-  %gep109 = getelementptr i8, ptr %gep114, i64 %.399.i
-  %.404.i = load i8, ptr %gep109, align 1
+B876:
+  %.399.i = mul i64 %.246427182721, %arg.given.1.5.2
+  %gep113 = getelementptr i8, ptr %gep118, i64 %.399.i
+  %.404.i = load i8, ptr %gep113, align 1
   %.407.i = icmp eq i8 %.404.i, 0
-  br i1 %.407.i, label %B1114, label %B112.i
+  br i1 %.407.i, label %B1046, label %B112.i
 
 B112.i:
-  %sunkaddr134 = getelementptr inbounds i8, ptr %94, i64 %sunkaddr267
+  %sunkaddr134 = getelementptr inbounds i8, ptr %93, i64 %sunkaddr271
   %.470.i = load i64, ptr %sunkaddr134, align 8
   %sunkaddr135 = getelementptr i8, ptr %arg.given.6.4, i64 8
   %.500.i = load i64, ptr %sunkaddr135, align 8
   %.501.not.i = icmp slt i64 %.470.i, %.500.i
-  br i1 %.501.not.i, label %B168.i, label %B1114
+  br i1 %.501.not.i, label %B168.i, label %B1046
 
 B168.i:
-  %.599.i = getelementptr i64, ptr %109, i64 %.253827512754
+  %.599.i = getelementptr i64, ptr %107, i64 %.246427182721
   %.600.i = load i64, ptr %.599.i, align 8
   %.602.i = add nsw i64 %.600.i, %arg.t
   %.621.not.i = icmp slt i64 %.602.i, %arg.world.0.5.1
-  br i1 %.621.not.i, label %B242.i, label %B1114
+  br i1 %.621.not.i, label %B242.i, label %B1046
 
 B242.i:
   %sunkaddr136 = getelementptr i8, ptr %arg.given.7.4, i64 %factor.op.mul5.reass
   %.677.i = load i64, ptr %sunkaddr136, align 8
   %.679.i = icmp slt i64 %arg.t, %.677.i
-  br i1 %.679.i, label %B1114, label %B270.i13
+  br i1 %.679.i, label %B1046, label %B270.i13
 
 B270.i13:
   %sunkaddr137 = getelementptr i8, ptr %arg.given.7.4, i64 %factor.op.mul5.reass
   %sunkaddr138 = getelementptr i8, ptr %sunkaddr137, i64 8
   %.735.i = load i64, ptr %sunkaddr138, align 8
   %.739.not.i = icmp slt i64 %.602.i, %.735.i
-  br i1 %.739.not.i, label %B302.i, label %B1114
+  br i1 %.739.not.i, label %B302.i, label %B1046
 
 B302.i:
-  %sunkaddr139 = getelementptr inbounds i8, ptr %96, i64 %sunkaddr275
+  %sunkaddr139 = getelementptr inbounds i8, ptr %95, i64 %sunkaddr279
   %.819.i = load i64, ptr %sunkaddr139, align 8
   %.849.i15 = load i64, ptr %arg.given.6.4, align 8
   %.850.not.i = icmp slt i64 %.819.i, %.849.i15
-  br i1 %.850.not.i, label %B354.i16, label %B1114
+  br i1 %.850.not.i, label %B354.i16, label %B1046
 
 B354.i16:
   %.883.i = icmp slt i64 %.602.i, 0
@@ -13331,38 +13331,38 @@ B354.i16:
   %.906.i = getelementptr i64, ptr %69, i64 %.884.i
   %.907.i = load i64, ptr %.906.i, align 8
   %.940.not.i = icmp slt i64 %.907.i, %.849.i15
-  br i1 %.940.not.i, label %B410.i, label %B1114
+  br i1 %.940.not.i, label %B410.i, label %B1046
 
 B410.i:
-  %sunkaddr140 = getelementptr i8, ptr %arg.given.9.4, i64 %99
+  %sunkaddr140 = getelementptr i8, ptr %arg.given.9.4, i64 %98
   %sunkaddr141 = getelementptr i8, ptr %sunkaddr140, i64 -8
   %.992.i = load double, ptr %sunkaddr141, align 8
   %.993.i = fcmp ueq double %.992.i, 0x7FF0000000000000
-  br i1 %.993.i, label %B984, label %B454.endif.endif.i
+  br i1 %.993.i, label %B916, label %B454.endif.endif.i
 
 B576.i:
   %.12111172.i = phi i64 [ %.1218.i, %B578.i ], [ %arg.t, %B454.endif.endif.i ]
   %.12041171.i = phi i64 [ %.1214.i, %B578.i ], [ %..1162.i, %B454.endif.endif.i ]
   %.1205.i = icmp sgt i64 %.12041171.i, 0
-  br i1 %.1205.i, label %B578.i, label %B984
+  br i1 %.1205.i, label %B578.i, label %B916
 
 B578.i:
   %.1214.i = add nsw i64 %.12041171.i, -1
   %.1218.i = add i64 %.12111172.i, 1
   %.1257.i = icmp slt i64 %.12111172.i, 0
-  %70 = select i1 %.1257.i, i64 %98, i64 0
+  %70 = select i1 %.1257.i, i64 %97, i64 0
   %scevgep.i19 = getelementptr i8, ptr %arg.world.4.4, i64 %70
   %71 = shl i64 %.12111172.i, 3
   %scevgep1.i = getelementptr i8, ptr %scevgep.i19, i64 %71
   %.1273.i20 = load double, ptr %scevgep1.i, align 8
-  %sunkaddr142 = getelementptr inbounds i8, ptr %97, i64 %sunkaddr4.i
+  %sunkaddr142 = getelementptr inbounds i8, ptr %96, i64 %sunkaddr4.i
   %.1304.i = load double, ptr %sunkaddr142, align 8
   %.1305.i = fadd double %.1273.i20, %.1304.i
   %.1336.i = fcmp ogt double %.1305.i, %.992.i
-  br i1 %.1336.i, label %B1114, label %B576.i
+  br i1 %.1336.i, label %B1046, label %B576.i
 
 B454.endif.endif.i:
-  %.1074.i = getelementptr i64, ptr %gep116, i64 %.253827512754
+  %.1074.i = getelementptr i64, ptr %gep120, i64 %.246427182721
   %.1075.i = load i64, ptr %.1074.i, align 8
   %.1079.i = add nsw i64 %.1075.i, %.602.i
   %.11.i.i18 = tail call i64 @llvm.smin.i64(i64 %arg.world.4.5.0, i64 %.1079.i)
@@ -13370,80 +13370,80 @@ B454.endif.endif.i:
   %..1162.i = tail call i64 @llvm.smax.i64(i64 %.1162.i, i64 0)
   br label %B576.i
 
-B984:
-  %sunkaddr143 = getelementptr inbounds i8, ptr %120, i64 %sunkaddr281
+B916:
+  %sunkaddr143 = getelementptr inbounds i8, ptr %118, i64 %sunkaddr285
   %.450.i = load i64, ptr %sunkaddr143, align 8
   %.451.i = add nsw i64 %.450.i, %.602.i
   %.453.i = icmp slt i64 %.451.i, %arg.world.0.5.1
-  br i1 %.453.i, label %B1022, label %in5..exit
+  br i1 %.453.i, label %B954, label %in5..exit
 
 in5..exit:
-  %sunkaddr144 = getelementptr inbounds i8, ptr %119, i64 %sunkaddr283
+  %sunkaddr144 = getelementptr inbounds i8, ptr %117, i64 %sunkaddr287
   %.525.i = load double, ptr %sunkaddr144, align 8
-  %sunkaddr145 = getelementptr inbounds i8, ptr %118, i64 %sunkaddr285
+  %sunkaddr145 = getelementptr inbounds i8, ptr %116, i64 %sunkaddr289
   %.577.i = load double, ptr %sunkaddr145, align 8
   %.580.i = fsub double %.525.i, %.577.i
   %.581.i = fmul double %.580.i, 1.500000e+00
-  %sunkaddr146 = getelementptr inbounds i8, ptr %116, i64 %sunkaddr287
+  %sunkaddr146 = getelementptr inbounds i8, ptr %114, i64 %sunkaddr291
   %.635.i = load i64, ptr %sunkaddr146, align 8
   %.636.i = sitofp i64 %.635.i to double
   %.637.i = fadd double %.581.i, %.636.i
-  %sunkaddr147 = getelementptr inbounds i8, ptr %115, i64 %sunkaddr289
+  %sunkaddr147 = getelementptr inbounds i8, ptr %113, i64 %sunkaddr293
   %.691.i = load i64, ptr %sunkaddr147, align 8
   %.694.i = sitofp i64 %.691.i to double
   %.695.i = fsub double %.637.i, %.694.i
   %sunkaddr148 = mul i64 %.729.i, 8
-  %sunkaddr149 = getelementptr i8, ptr %100, i64 %sunkaddr148
+  %sunkaddr149 = getelementptr i8, ptr %99, i64 %sunkaddr148
   %.751.i = load i64, ptr %sunkaddr149, align 8
   %sunkaddr150 = mul i64 %.729.i, 8
-  %sunkaddr151 = getelementptr i8, ptr %101, i64 %sunkaddr150
+  %sunkaddr151 = getelementptr i8, ptr %100, i64 %sunkaddr150
   %.809.i = load i64, ptr %sunkaddr151, align 8
   %.810.i = sub nsw i64 %.751.i, %.809.i
   %.811.i = sitofp i64 %.810.i to double
   %.812.i = fsub double %.695.i, %.811.i
-  %.892.i = getelementptr i64, ptr %110, i64 %.253827512754
+  %.892.i = getelementptr i64, ptr %108, i64 %.246427182721
   %.893.i = load i64, ptr %.892.i, align 8
   %.896.i = sitofp i64 %.893.i to double
   %.897.i = fmul double %.896.i, 2.500000e-01
   %.898.i = fcmp ult double %.812.i, %.897.i
-  br i1 %.898.i, label %B1114, label %B1022
+  br i1 %.898.i, label %B1046, label %B954
 
-B1022:
-  %72 = icmp ne i64 %.2370, %arg.base.0.fr
-  %.2935 = icmp ne i64 %.253827512754, %arg.base.1
-  %or.cond2709 = select i1 %72, i1 true, i1 %.2935
-  br i1 %or.cond2709, label %B1074, label %B1114
+B954:
+  %72 = icmp ne i64 %.2261, %arg.base.0.fr
+  %.2861 = icmp ne i64 %.246427182721, %arg.base.1
+  %or.cond2678 = select i1 %72, i1 true, i1 %.2861
+  br i1 %or.cond2678, label %B1006, label %B1046
 
-B1074:
-  %.2970 = icmp slt i64 %count.6.12756, 0
-  %.2971 = select i1 %.2970, i64 %arg.out.5.0, i64 0
-  %.2972 = add i64 %.2971, %count.6.12756
-  %.2992 = mul i64 %.2972, %arg.out.5.1
-  %.2996 = getelementptr i64, ptr %arg.out.4, i64 %.2992
-  store i64 %.2370, ptr %.2996, align 8
-  %.3052 = getelementptr i8, ptr %.2996, i64 8
-  store i64 %.253827512754, ptr %.3052, align 8
-  %.3057 = add nsw i64 %count.6.12756, 1
-  br label %B1114
+B1006:
+  %.2896 = icmp slt i64 %count.6.12723, 0
+  %.2897 = select i1 %.2896, i64 %arg.out.5.0, i64 0
+  %.2898 = add i64 %.2897, %count.6.12723
+  %.2918 = mul i64 %.2898, %arg.out.5.1
+  %.2922 = getelementptr i64, ptr %arg.out.4, i64 %.2918
+  store i64 %.2261, ptr %.2922, align 8
+  %.2978 = getelementptr i8, ptr %.2922, i64 8
+  store i64 %.246427182721, ptr %.2978, align 8
+  %.2983 = add nsw i64 %count.6.12723, 1
+  br label %B1046
 
-B1114:
-  %count.7.2 = phi i64 [ %.3057, %B1074 ], [ %count.6.12756, %B1022 ], [ %count.6.12756, %in5..exit ], [ %count.6.12756, %B902 ], [ %count.6.12756, %B354.i16 ], [ %count.6.12756, %B302.i ], [ %count.6.12756, %B168.i ], [ %count.6.12756, %B112.i ], [ %count.6.12756, %B944 ], [ %count.6.12756, %B270.i13 ], [ %count.6.12756, %B242.i ], [ %count.6.12756, %B578.i ]
-  %fits.3.2 = phi i1 [ true, %B1074 ], [ true, %B1022 ], [ %fits.2.12757, %in5..exit ], [ %fits.2.12757, %B902 ], [ %fits.2.12757, %B354.i16 ], [ %fits.2.12757, %B302.i ], [ %fits.2.12757, %B168.i ], [ %fits.2.12757, %B112.i ], [ %fits.2.12757, %B944 ], [ %fits.2.12757, %B270.i13 ], [ %fits.2.12757, %B242.i ], [ %fits.2.12757, %B578.i ]
-  %exitcond2803.not = icmp eq i64 %.2452, %.2545
-  br i1 %exitcond2803.not, label %B1116.loopexit.loopexit, label %B902
+B1046:
+  %count.9.2 = phi i64 [ %.2983, %B1006 ], [ %count.6.12723, %B954 ], [ %count.6.12723, %in5..exit ], [ %count.6.12723, %B834 ], [ %count.6.12723, %B354.i16 ], [ %count.6.12723, %B302.i ], [ %count.6.12723, %B168.i ], [ %count.6.12723, %B112.i ], [ %count.6.12723, %B876 ], [ %count.6.12723, %B270.i13 ], [ %count.6.12723, %B242.i ], [ %count.6.12723, %B578.i ]
+  %fits.3.2 = phi i1 [ true, %B1006 ], [ true, %B954 ], [ %fits.2.12724, %in5..exit ], [ %fits.2.12724, %B834 ], [ %fits.2.12724, %B354.i16 ], [ %fits.2.12724, %B302.i ], [ %fits.2.12724, %B168.i ], [ %fits.2.12724, %B112.i ], [ %fits.2.12724, %B876 ], [ %fits.2.12724, %B270.i13 ], [ %fits.2.12724, %B242.i ], [ %fits.2.12724, %B578.i ]
+  %exitcond2765.not = icmp eq i64 %.2378, %.2471
+  br i1 %exitcond2765.not, label %B1048.loopexit.loopexit, label %B834
 
-B1116.loopexit.loopexit:
+B1048.loopexit.loopexit:
   %73 = zext i1 %fits.3.2 to i64
-  br label %B1116
+  br label %B1048
 
-B1116:
-  %count.6.1.lcssa = phi i64 [ %count.8.02776, %B830.endif ], [ %count.7.2, %B1116.loopexit.loopexit ], [ %count.8.02776, %B902.lr.ph ]
-  %fits.2.1.lcssa = phi i64 [ 0, %B830.endif ], [ %73, %B1116.loopexit.loopexit ], [ 0, %B902.lr.ph ]
-  %.3088 = add nuw nsw i64 %fits.2.1.lcssa, %tried.2.02777
-  %.3097 = icmp samesign ugt i64 %.3088, 3
-  br i1 %.3097, label %B1148, label %B828
+B1048:
+  %count.6.1.lcssa = phi i64 [ %count.7.02739, %B778.endif ], [ %count.9.2, %B1048.loopexit.loopexit ], [ %count.7.02739, %B834.lr.ph ]
+  %fits.2.1.lcssa = phi i64 [ 0, %B778.endif ], [ %73, %B1048.loopexit.loopexit ], [ 0, %B834.lr.ph ]
+  %.3014 = add nuw nsw i64 %fits.2.1.lcssa, %tried.2.02740
+  %.3023 = icmp samesign ugt i64 %.3014, 3
+  br i1 %.3023, label %B1080, label %B776
 
-B1148:
+B1080:
   tail call void @NRT_decref(ptr %arg.world.0.0)
   tail call void @NRT_decref(ptr %arg.world.1.0)
   tail call void @NRT_decref(ptr %arg.world.2.0)
@@ -13451,7 +13451,6 @@ B1148:
   tail call void @NRT_decref(ptr %arg.world.4.0)
   tail call void @NRT_decref(ptr %arg.world.5.0)
   tail call void @NRT_decref(ptr %arg.given.0.0)
-  tail call void @NRT_decref(ptr %.36.fca.0.load.i.i)
   tail call void @NRT_decref(ptr %arg.out.0)
   tail call void @NRT_decref(ptr %arg.given.0.0)
   tail call void @NRT_decref(ptr %arg.given.1.0)
@@ -13471,40 +13470,41 @@ B1148:
   tail call void @NRT_decref(ptr %arg.given.16.0)
   tail call void @NRT_decref(ptr %arg.given.17.0)
   tail call void @NRT_decref(ptr %arg.given.18.0)
-  br label %B1154
+  tail call void @NRT_decref(ptr %.36.fca.0.load.i.i)
+  br label %B1086
 
 common.ret:
-  %common.ret.op = phi i32 [ 0, %B1154 ], [ 1, %B730.endif.endif.endif.if.if ], [ 1, %B618.endif.if ], [ 1, %B396.if.if ], [ 1, %for.end.if.if ]
+  %common.ret.op = phi i32 [ 0, %B1086 ], [ 1, %B730.endif.endif.endif.if.if ], [ 1, %B618.endif.if ], [ 1, %B396.if.if ], [ 1, %for.end.if.if ]
   ret i32 %common.ret.op
 
-B1154:
-  %world.sroa.559.0 = phi ptr [ null, %B1148 ], [ %arg.world.5.0, %for.end.endif.endif ], [ %arg.world.5.0, %B828 ]
-  %world.sroa.468.0 = phi ptr [ null, %B1148 ], [ %arg.world.4.0, %for.end.endif.endif ], [ %arg.world.4.0, %B828 ]
-  %world.sroa.351.0 = phi ptr [ null, %B1148 ], [ %arg.world.3.0, %for.end.endif.endif ], [ %arg.world.3.0, %B828 ]
-  %world.sroa.234.0 = phi ptr [ null, %B1148 ], [ %arg.world.2.0, %for.end.endif.endif ], [ %arg.world.2.0, %B828 ]
-  %world.sroa.117.0 = phi ptr [ null, %B1148 ], [ %arg.world.1.0, %for.end.endif.endif ], [ %arg.world.1.0, %B828 ]
-  %world.sroa.0.0 = phi ptr [ null, %B1148 ], [ %arg.world.0.0, %for.end.endif.endif ], [ %arg.world.0.0, %B828 ]
-  %given.sroa.2190.0 = phi ptr [ null, %B1148 ], [ %arg.given.18.0, %for.end.endif.endif ], [ %arg.given.18.0, %B828 ]
-  %given.sroa.2055.0 = phi ptr [ null, %B1148 ], [ %arg.given.17.0, %for.end.endif.endif ], [ %arg.given.17.0, %B828 ]
-  %given.sroa.1950.0 = phi ptr [ null, %B1148 ], [ %arg.given.16.0, %for.end.endif.endif ], [ %arg.given.16.0, %B828 ]
-  %given.sroa.1845.0 = phi ptr [ null, %B1148 ], [ %arg.given.15.0, %for.end.endif.endif ], [ %arg.given.15.0, %B828 ]
-  %given.sroa.1680.0 = phi ptr [ null, %B1148 ], [ %arg.given.14.0, %for.end.endif.endif ], [ %arg.given.14.0, %B828 ]
-  %given.sroa.1575.0 = phi ptr [ null, %B1148 ], [ %arg.given.13.0, %for.end.endif.endif ], [ %arg.given.13.0, %B828 ]
-  %given.sroa.1410.0 = phi ptr [ null, %B1148 ], [ %arg.given.12.0, %for.end.endif.endif ], [ %arg.given.12.0, %B828 ]
-  %given.sroa.1290.0 = phi ptr [ null, %B1148 ], [ %arg.given.10.0, %for.end.endif.endif ], [ %arg.given.10.0, %B828 ]
-  %given.sroa.1185.0 = phi ptr [ null, %B1148 ], [ %arg.given.9.0, %for.end.endif.endif ], [ %arg.given.9.0, %B828 ]
-  %given.sroa.1080.0 = phi ptr [ null, %B1148 ], [ %arg.given.8.0, %for.end.endif.endif ], [ %arg.given.8.0, %B828 ]
-  %given.sroa.945.0 = phi ptr [ null, %B1148 ], [ %arg.given.7.0, %for.end.endif.endif ], [ %arg.given.7.0, %B828 ]
-  %given.sroa.840.0 = phi ptr [ null, %B1148 ], [ %arg.given.6.0, %for.end.endif.endif ], [ %arg.given.6.0, %B828 ]
-  %given.sroa.705.0 = phi ptr [ null, %B1148 ], [ %arg.given.5.0, %for.end.endif.endif ], [ %arg.given.5.0, %B828 ]
-  %given.sroa.570.0 = phi ptr [ null, %B1148 ], [ %arg.given.4.0, %for.end.endif.endif ], [ %arg.given.4.0, %B828 ]
-  %given.sroa.465.0 = phi ptr [ null, %B1148 ], [ %arg.given.3.0, %for.end.endif.endif ], [ %arg.given.3.0, %B828 ]
-  %given.sroa.330.0 = phi ptr [ null, %B1148 ], [ %arg.given.2.0, %for.end.endif.endif ], [ %arg.given.2.0, %B828 ]
-  %given.sroa.165.0 = phi ptr [ null, %B1148 ], [ %arg.given.1.0, %for.end.endif.endif ], [ %arg.given.1.0, %B828 ]
-  %out.sroa.0.0 = phi ptr [ null, %B1148 ], [ %arg.out.0, %for.end.endif.endif ], [ %arg.out.0, %B828 ]
-  %sizes.sroa.0.0 = phi ptr [ null, %B1148 ], [ %arg.given.0.0, %for.end.endif.endif ], [ %arg.given.0.0, %B828 ]
-  %ranked.sroa.0.0 = phi ptr [ null, %B1148 ], [ %.36.fca.0.load.i.i, %for.end.endif.endif ], [ %.36.fca.0.load.i.i, %B828 ]
-  %count.10.1 = phi i64 [ %count.6.1.lcssa, %B1148 ], [ %count.9.0, %for.end.endif.endif ], [ %count.6.1.lcssa, %B828 ]
+B1086:
+  %world.sroa.559.0 = phi ptr [ null, %B1080 ], [ %arg.world.5.0, %for.end.endif ], [ %arg.world.5.0, %B776 ]
+  %world.sroa.468.0 = phi ptr [ null, %B1080 ], [ %arg.world.4.0, %for.end.endif ], [ %arg.world.4.0, %B776 ]
+  %world.sroa.351.0 = phi ptr [ null, %B1080 ], [ %arg.world.3.0, %for.end.endif ], [ %arg.world.3.0, %B776 ]
+  %world.sroa.234.0 = phi ptr [ null, %B1080 ], [ %arg.world.2.0, %for.end.endif ], [ %arg.world.2.0, %B776 ]
+  %world.sroa.117.0 = phi ptr [ null, %B1080 ], [ %arg.world.1.0, %for.end.endif ], [ %arg.world.1.0, %B776 ]
+  %world.sroa.0.0 = phi ptr [ null, %B1080 ], [ %arg.world.0.0, %for.end.endif ], [ %arg.world.0.0, %B776 ]
+  %given.sroa.2190.0 = phi ptr [ null, %B1080 ], [ %arg.given.18.0, %for.end.endif ], [ %arg.given.18.0, %B776 ]
+  %given.sroa.2055.0 = phi ptr [ null, %B1080 ], [ %arg.given.17.0, %for.end.endif ], [ %arg.given.17.0, %B776 ]
+  %given.sroa.1950.0 = phi ptr [ null, %B1080 ], [ %arg.given.16.0, %for.end.endif ], [ %arg.given.16.0, %B776 ]
+  %given.sroa.1845.0 = phi ptr [ null, %B1080 ], [ %arg.given.15.0, %for.end.endif ], [ %arg.given.15.0, %B776 ]
+  %given.sroa.1680.0 = phi ptr [ null, %B1080 ], [ %arg.given.14.0, %for.end.endif ], [ %arg.given.14.0, %B776 ]
+  %given.sroa.1575.0 = phi ptr [ null, %B1080 ], [ %arg.given.13.0, %for.end.endif ], [ %arg.given.13.0, %B776 ]
+  %given.sroa.1410.0 = phi ptr [ null, %B1080 ], [ %arg.given.12.0, %for.end.endif ], [ %arg.given.12.0, %B776 ]
+  %given.sroa.1290.0 = phi ptr [ null, %B1080 ], [ %arg.given.10.0, %for.end.endif ], [ %arg.given.10.0, %B776 ]
+  %given.sroa.1185.0 = phi ptr [ null, %B1080 ], [ %arg.given.9.0, %for.end.endif ], [ %arg.given.9.0, %B776 ]
+  %given.sroa.1080.0 = phi ptr [ null, %B1080 ], [ %arg.given.8.0, %for.end.endif ], [ %arg.given.8.0, %B776 ]
+  %given.sroa.945.0 = phi ptr [ null, %B1080 ], [ %arg.given.7.0, %for.end.endif ], [ %arg.given.7.0, %B776 ]
+  %given.sroa.840.0 = phi ptr [ null, %B1080 ], [ %arg.given.6.0, %for.end.endif ], [ %arg.given.6.0, %B776 ]
+  %given.sroa.705.0 = phi ptr [ null, %B1080 ], [ %arg.given.5.0, %for.end.endif ], [ %arg.given.5.0, %B776 ]
+  %given.sroa.570.0 = phi ptr [ null, %B1080 ], [ %arg.given.4.0, %for.end.endif ], [ %arg.given.4.0, %B776 ]
+  %given.sroa.465.0 = phi ptr [ null, %B1080 ], [ %arg.given.3.0, %for.end.endif ], [ %arg.given.3.0, %B776 ]
+  %given.sroa.330.0 = phi ptr [ null, %B1080 ], [ %arg.given.2.0, %for.end.endif ], [ %arg.given.2.0, %B776 ]
+  %given.sroa.165.0 = phi ptr [ null, %B1080 ], [ %arg.given.1.0, %for.end.endif ], [ %arg.given.1.0, %B776 ]
+  %out.sroa.0.0 = phi ptr [ null, %B1080 ], [ %arg.out.0, %for.end.endif ], [ %arg.out.0, %B776 ]
+  %sizes.sroa.0.0 = phi ptr [ null, %B1080 ], [ %arg.given.0.0, %for.end.endif ], [ %arg.given.0.0, %B776 ]
+  %"$phi776.0.sroa.8.0" = phi ptr [ null, %B1080 ], [ %.36.fca.0.load.i.i, %for.end.endif ], [ %.36.fca.0.load.i.i, %B776 ]
+  %count.10.1 = phi i64 [ %count.6.1.lcssa, %B1080 ], [ %count.8.0, %for.end.endif ], [ %count.6.1.lcssa, %B776 ]
   tail call void @NRT_decref(ptr %world.sroa.0.0)
   tail call void @NRT_decref(ptr %world.sroa.117.0)
   tail call void @NRT_decref(ptr %world.sroa.234.0)
@@ -13512,7 +13512,6 @@ B1154:
   tail call void @NRT_decref(ptr %world.sroa.468.0)
   tail call void @NRT_decref(ptr %world.sroa.559.0)
   tail call void @NRT_decref(ptr %sizes.sroa.0.0)
-  tail call void @NRT_decref(ptr %ranked.sroa.0.0)
   tail call void @NRT_decref(ptr %out.sroa.0.0)
   tail call void @NRT_decref(ptr %sizes.sroa.0.0)
   tail call void @NRT_decref(ptr %given.sroa.165.0)
@@ -13532,6 +13531,7 @@ B1154:
   tail call void @NRT_decref(ptr %given.sroa.1950.0)
   tail call void @NRT_decref(ptr %given.sroa.2055.0)
   tail call void @NRT_decref(ptr %given.sroa.2190.0)
+  tail call void @NRT_decref(ptr %"$phi776.0.sroa.8.0")
   store i64 %count.10.1, ptr %retptr, align 8
   br label %common.ret
 
@@ -13547,8 +13547,8 @@ B536.lr.ph:
   %.1589 = add i64 %.1588, %.491
   %.1618 = mul i64 %.1589, %arg.given.12.5.2
   %75 = getelementptr double, ptr %arg.given.12.4, i64 %.1618
-  %.16142713 = add i64 %.1589, %arg.given.12.5.1
-  %.1696 = mul i64 %.16142713, %arg.given.12.5.2
+  %.16142681 = add i64 %.1589, %arg.given.12.5.1
+  %.1696 = mul i64 %.16142681, %arg.given.12.5.2
   %76 = getelementptr double, ptr %arg.given.12.4, i64 %.1696
   %.412.i = add nsw i64 %arg.given.5.5.1, -1
   %.idx.i = mul i64 %arg.world.1.5.1, 24
@@ -13583,7 +13583,7 @@ B618.endif.endif:
   %.1809.i = fsub double %.1752.i, %.1077.i
   %.1811.i = fmul double %.370.i, %.1809.i
   %.1815.i = fadd double %promised.2.0.i, %.1811.i
-  %.1872.i = mul i64 %.143927362739, %arg.given.4.5.1
+  %.1872.i = mul i64 %.143927032706, %arg.given.4.5.1
   %82 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i
   %.1876.i = getelementptr i8, ptr %82, i64 16
   %.1877.i = load double, ptr %.1876.i, align 8
@@ -13605,7 +13605,7 @@ B618.endif.endif:
   %.1932.i = fsub double %.1895.i, %.11.i5.i
   %.1900 = sitofp i64 %.1899 to double
   %.1908 = fdiv double %.1932.i, %.1900
-  %84 = getelementptr double, ptr %.6.i.i.i, i64 %.143927362739
+  %84 = getelementptr double, ptr %.6.i.i.i, i64 %.143927032706
   store double %.1908, ptr %84, align 8
   br label %B728
 
@@ -13625,81 +13625,81 @@ B730.endif.endif.endif.endif:
 
 for.body.endif.endif.us.preheader:
   %85 = add nsw i64 %.1308.fca.5.0.load.fr86, -1
-  %xtraiter128 = and i64 %.1308.fca.5.0.load.fr86, 3
+  %xtraiter132 = and i64 %.1308.fca.5.0.load.fr86, 3
   %86 = icmp ult i64 %85, 3
   br i1 %86, label %for.body.endif.endif.us.epil.preheader, label %for.body.endif.endif.us.preheader.new
 
 for.body.endif.endif.us.preheader.new:
   %const_mat = add i64 %const, 4
-  %unroll_iter131 = and i64 %.1308.fca.5.0.load.fr86, %const_mat
+  %unroll_iter135 = and i64 %.1308.fca.5.0.load.fr86, %const_mat
   br label %for.body.endif.endif.us
 
 for.body.endif.endif.us:
-  %loop.index2745.us = phi i64 [ 0, %for.body.endif.endif.us.preheader.new ], [ %.2137.us.3, %for.body.endif.endif.us ]
-  %sunkaddr152 = mul i64 %loop.index2745.us, 8
+  %loop.index2712.us = phi i64 [ 0, %for.body.endif.endif.us.preheader.new ], [ %.2140.us.3, %for.body.endif.endif.us ]
+  %sunkaddr152 = mul i64 %loop.index2712.us, 8
   %sunkaddr153 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr152
-  %.2108.us = load double, ptr %sunkaddr153, align 8
-  %.5.i58 = fneg double %.2108.us
-  %sunkaddr154 = mul i64 %loop.index2745.us, 8
+  %.2111.us = load double, ptr %sunkaddr153, align 8
+  %.5.i58 = fneg double %.2111.us
+  %sunkaddr154 = mul i64 %loop.index2712.us, 8
   %sunkaddr155 = getelementptr i8, ptr %.6.i, i64 %sunkaddr154
   store double %.5.i58, ptr %sunkaddr155, align 8
-  %sunkaddr156 = mul i64 %loop.index2745.us, 8
+  %sunkaddr156 = mul i64 %loop.index2712.us, 8
   %sunkaddr157 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr156
   %sunkaddr158 = getelementptr i8, ptr %sunkaddr157, i64 8
-  %.2108.us.1 = load double, ptr %sunkaddr158, align 8
-  %.5.i58.1 = fneg double %.2108.us.1
-  %sunkaddr159 = mul i64 %loop.index2745.us, 8
+  %.2111.us.1 = load double, ptr %sunkaddr158, align 8
+  %.5.i58.1 = fneg double %.2111.us.1
+  %sunkaddr159 = mul i64 %loop.index2712.us, 8
   %sunkaddr160 = getelementptr i8, ptr %.6.i, i64 %sunkaddr159
   %sunkaddr161 = getelementptr i8, ptr %sunkaddr160, i64 8
   store double %.5.i58.1, ptr %sunkaddr161, align 8
-  %sunkaddr162 = mul i64 %loop.index2745.us, 8
+  %sunkaddr162 = mul i64 %loop.index2712.us, 8
   %sunkaddr163 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr162
   %sunkaddr164 = getelementptr i8, ptr %sunkaddr163, i64 16
-  %.2108.us.2 = load double, ptr %sunkaddr164, align 8
-  %.5.i58.2 = fneg double %.2108.us.2
-  %sunkaddr165 = mul i64 %loop.index2745.us, 8
+  %.2111.us.2 = load double, ptr %sunkaddr164, align 8
+  %.5.i58.2 = fneg double %.2111.us.2
+  %sunkaddr165 = mul i64 %loop.index2712.us, 8
   %sunkaddr166 = getelementptr i8, ptr %.6.i, i64 %sunkaddr165
   %sunkaddr167 = getelementptr i8, ptr %sunkaddr166, i64 16
   store double %.5.i58.2, ptr %sunkaddr167, align 8
-  %sunkaddr168 = mul i64 %loop.index2745.us, 8
+  %sunkaddr168 = mul i64 %loop.index2712.us, 8
   %sunkaddr169 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr168
   %sunkaddr170 = getelementptr i8, ptr %sunkaddr169, i64 24
-  %.2108.us.3 = load double, ptr %sunkaddr170, align 8
-  %.5.i58.3 = fneg double %.2108.us.3
-  %sunkaddr171 = mul i64 %loop.index2745.us, 8
+  %.2111.us.3 = load double, ptr %sunkaddr170, align 8
+  %.5.i58.3 = fneg double %.2111.us.3
+  %sunkaddr171 = mul i64 %loop.index2712.us, 8
   %sunkaddr172 = getelementptr i8, ptr %.6.i, i64 %sunkaddr171
   %sunkaddr173 = getelementptr i8, ptr %sunkaddr172, i64 24
   store double %.5.i58.3, ptr %sunkaddr173, align 8
-  %.2137.us.3 = add nuw i64 %loop.index2745.us, 4
-  %niter132.ncmp.3 = icmp eq i64 %unroll_iter131, %.2137.us.3
-  br i1 %niter132.ncmp.3, label %for.end.loopexit.unr-lcssa, label %for.body.endif.endif.us
+  %.2140.us.3 = add nuw i64 %loop.index2712.us, 4
+  %niter136.ncmp.3 = icmp eq i64 %unroll_iter135, %.2140.us.3
+  br i1 %niter136.ncmp.3, label %for.end.loopexit.unr-lcssa, label %for.body.endif.endif.us
 
 B730.endif.endif.endif.if.if:
   store ptr @n108, ptr %excinfo, align 8
   br label %common.ret
 
 for.end.loopexit.unr-lcssa:
-  %lcmp.mod129.not = icmp eq i64 %xtraiter128, 0
-  br i1 %lcmp.mod129.not, label %for.end, label %for.body.endif.endif.us.epil.preheader
+  %lcmp.mod133.not = icmp eq i64 %xtraiter132, 0
+  br i1 %lcmp.mod133.not, label %for.end, label %for.body.endif.endif.us.epil.preheader
 
 for.body.endif.endif.us.epil.preheader:
-  %loop.index2745.us.epil.init = phi i64 [ 0, %for.body.endif.endif.us.preheader ], [ %unroll_iter131, %for.end.loopexit.unr-lcssa ]
-  %87 = shl nuw nsw i64 %loop.index2745.us.epil.init, 3
+  %loop.index2712.us.epil.init = phi i64 [ 0, %for.body.endif.endif.us.preheader ], [ %unroll_iter135, %for.end.loopexit.unr-lcssa ]
+  %87 = shl nuw nsw i64 %loop.index2712.us.epil.init, 3
   %scevgep = getelementptr i8, ptr %.6.i, i64 %87
-  %scevgep135 = getelementptr i8, ptr %.6.i.i.i, i64 %87
+  %scevgep139 = getelementptr i8, ptr %.6.i.i.i, i64 %87
   br label %for.body.endif.endif.us.epil
 
 for.body.endif.endif.us.epil:
   %epil.iter = phi i64 [ %epil.iter.next, %for.body.endif.endif.us.epil ], [ 0, %for.body.endif.endif.us.epil.preheader ]
   %88 = shl i64 %epil.iter, 3
-  %scevgep14 = getelementptr i8, ptr %scevgep135, i64 %88
-  %.2108.us.epil = load double, ptr %scevgep14, align 8
-  %.5.i58.epil = fneg double %.2108.us.epil
+  %scevgep14 = getelementptr i8, ptr %scevgep139, i64 %88
+  %.2111.us.epil = load double, ptr %scevgep14, align 8
+  %.5.i58.epil = fneg double %.2111.us.epil
   %89 = shl i64 %epil.iter, 3
   %scevgep13 = getelementptr i8, ptr %scevgep, i64 %89
   store double %.5.i58.epil, ptr %scevgep13, align 8
   %epil.iter.next = add i64 %epil.iter, 1
-  %epil.iter.cmp.not = icmp eq i64 %xtraiter128, %epil.iter.next
+  %epil.iter.cmp.not = icmp eq i64 %xtraiter132, %epil.iter.next
   br i1 %epil.iter.cmp.not, label %for.end, label %for.body.endif.endif.us.epil
 
 for.end:
@@ -13712,13 +13712,73 @@ for.end:
   %.26.i.i = call i32 @n312(ptr nonnull %.20.i.i, ptr nonnull %excinfo.1.i.i, ptr nonnull %.7.i.i, ptr readnone null, i64 %.1308.fca.5.0.load.fr86, i64 8, ptr readonly %.6.i, i64 %.1308.fca.5.0.load.fr86, i64 8)
   %cond.i.i = icmp eq i32 %.26.i.i, 0
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i)
-  br i1 %cond.i.i, label %for.end.endif.endif, label %for.end.if.if
+  br i1 %cond.i.i, label %for.end.endif, label %for.end.if.if
 
 for.body.endif.endif:
-  %.2108 = load double, ptr %.6.i.i.i, align 8
-  %.5.i59 = fneg double %.2108
+  %.2111 = load double, ptr %.6.i.i.i, align 8
+  %.5.i59 = fneg double %.2111
   store double %.5.i59, ptr %.6.i, align 8
   br label %for.end
+
+for.end.endif:
+  %.fca.6.0.gep.i.i = getelementptr inbounds nuw i8, ptr %.20.i.i, i64 48
+  %.fca.5.0.gep.i.i = getelementptr inbounds nuw i8, ptr %.20.i.i, i64 40
+  %.fca.4.gep.i.i = getelementptr inbounds nuw i8, ptr %.20.i.i, i64 32
+  %.36.fca.0.load.i.i = load ptr, ptr %.20.i.i, align 8
+  %.36.fca.4.load.i.i = load ptr, ptr %.fca.4.gep.i.i, align 8
+  %.36.fca.5.0.load.i.i = load i64, ptr %.fca.5.0.gep.i.i, align 8
+  %.36.fca.6.0.load.i.i = load i64, ptr %.fca.6.0.gep.i.i, align 8
+  tail call void @NRT_decref(ptr nonnull %.7.i.i)
+  call void @llvm.lifetime.end.p0(ptr nonnull %.20.i.i)
+  call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i.i)
+  tail call void @NRT_decref(ptr nonnull %.7.i.i)
+  %.22432737 = icmp sgt i64 %.36.fca.5.0.load.i.i, 0
+  tail call void @NRT_decref(ptr nonnull %.7.i.i)
+  br i1 %.22432737, label %B778.endif.lr.ph, label %B1086
+
+B778.endif.lr.ph:
+  %90 = icmp slt i64 %arg.t, 0
+  %factor.op.mul = mul i64 %.1308.fca.5.0.load.fr86, %arg.given.0.5.2
+  %.2369.reass = mul i64 %factor.op.mul, 24
+  %91 = getelementptr i8, ptr %arg.given.0.4, i64 %.2369.reass
+  %.idx2680 = shl i64 %arg.world.5.5.1, 4
+  %invariant.gep2745 = getelementptr i8, ptr %arg.world.5.4, i64 %.idx2680
+  %.2574 = sitofp i64 %arg.t to double
+  %invariant.gep115 = getelementptr i8, ptr %arg.given.1.4, i64 %arg.f
+  %.371.i = icmp slt i64 %arg.f, 0
+  %.372.i = select i1 %.371.i, i64 %arg.given.1.5.2, i64 0
+  %.395.i = mul i64 %arg.given.1.5.2, %arg.given.1.5.1
+  %invariant.gep117 = getelementptr i8, ptr %invariant.gep115, i64 %.372.i
+  %92 = getelementptr i64, ptr %arg.world.2.4, i64 %arg.world.2.5.1
+  %93 = getelementptr i64, ptr %92, i64 %arg.f
+  %94 = getelementptr i64, ptr %arg.given.0.4, i64 %factor.op.mul
+  %.651.i = select i1 %.371.i, i64 %arg.given.7.5.0, i64 0
+  %.652.i = add i64 %.651.i, %arg.f
+  %95 = getelementptr i64, ptr %arg.world.3.4, i64 %arg.t
+  %.idx.i17 = shl i64 %factor.op.mul, 4
+  %invariant.gep119 = getelementptr i8, ptr %arg.given.0.4, i64 %.idx.i17
+  %96 = getelementptr double, ptr %arg.given.9.4, i64 %arg.f
+  %97 = shl i64 %arg.world.4.5.0, 3
+  %98 = shl i64 %arg.given.9.5.0, 3
+  %sunkaddr4.i = select i1 %.371.i, i64 %98, i64 0
+  %.501.i = icmp slt i64 %arg.world.0.5.1, 0
+  %.idx.i25 = mul i64 %arg.world.1.5.1, 24
+  %99 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx.i25
+  %100 = getelementptr i64, ptr %arg.world.1.4, i64 %arg.world.1.5.1
+  %factor.op.mul6 = shl i64 %arg.given.7.5.1, 3
+  %factor.op.mul5.reass = mul i64 %factor.op.mul6, %.652.i
+  %101 = shl i64 %arg.world.2.5.1, 3
+  %sunkaddr271 = select i1 %.371.i, i64 %101, i64 0
+  %102 = shl i64 %arg.world.3.5.1, 3
+  %sunkaddr279 = select i1 %90, i64 %102, i64 0
+  %103 = shl i64 %arg.given.3.5.0, 3
+  %104 = shl i64 %arg.given.5.5.1, 3
+  %sunkaddr287 = select i1 %.501.i, i64 %104, i64 0
+  %sunkaddr289 = select i1 %90, i64 %104, i64 0
+  %105 = shl i64 %arg.given.17.5.1, 3
+  %sunkaddr291 = select i1 %.501.i, i64 %105, i64 0
+  %sunkaddr293 = select i1 %90, i64 %105, i64 0
+  br label %B778.endif
 
 for.end.if.if:
   %.27.i.i = load ptr, ptr %excinfo.1.i.i, align 8
@@ -13727,113 +13787,58 @@ for.end.if.if:
   store ptr %.27.i.i, ptr %excinfo, align 8
   br label %common.ret
 
-for.end.endif.endif:
-  %90 = icmp eq i64 %.1308.fca.5.0.load.fr86, 0
-  %.fca.4.gep.i.i = getelementptr inbounds nuw i8, ptr %.20.i.i, i64 32
-  %.36.fca.0.load.i.i = load ptr, ptr %.20.i.i, align 8
-  %.36.fca.4.load.i.i = load ptr, ptr %.fca.4.gep.i.i, align 8
-  tail call void @NRT_decref(ptr nonnull %.7.i.i)
-  call void @llvm.lifetime.end.p0(ptr nonnull %.20.i.i)
-  call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i.i)
-  tail call void @NRT_decref(ptr nonnull %.7.i.i)
-  tail call void @NRT_decref(ptr nonnull %.7.i.i)
-  br i1 %90, label %B1154, label %B830.endif.lr.ph
+B778.endif:
+  %tried.2.02740 = phi i64 [ 0, %B778.endif.lr.ph ], [ %.3014, %B776 ]
+  %count.7.02739 = phi i64 [ %count.8.0, %B778.endif.lr.ph ], [ %count.6.1.lcssa, %B776 ]
+  %.224227292738 = phi i64 [ 0, %B778.endif.lr.ph ], [ %.2264, %B776 ]
+  %.2255 = mul i64 %.224227292738, %.36.fca.6.0.load.i.i
+  %.2259 = getelementptr i8, ptr %.36.fca.4.load.i.i, i64 %.2255
+  %.2261 = load i64, ptr %.2259, align 8
+  %.2264 = add nuw nsw i64 %.224227292738, 1
+  %.2342 = icmp slt i64 %.2261, 0
+  %.2343 = select i1 %.2342, i64 %.1308.fca.5.0.load.fr86, i64 0
+  %.2344 = add i64 %.2343, %.2261
+  %.2373 = mul i64 %.2344, %arg.given.0.5.2
+  %.2377 = getelementptr i64, ptr %91, i64 %.2373
+  %.2378 = load i64, ptr %.2377, align 8
+  %.24582720.not = icmp slt i64 %.2378, 1
+  br i1 %.24582720.not, label %B1048, label %B834.lr.ph
 
-B830.endif.lr.ph:
-  %91 = icmp slt i64 %arg.t, 0
-  %factor.op.mul = mul i64 %.1308.fca.5.0.load.fr86, %arg.given.0.5.2
-  %.2443.reass = mul i64 %factor.op.mul, 24
-  %92 = getelementptr i8, ptr %arg.given.0.4, i64 %.2443.reass
-  %.idx2712 = shl i64 %arg.world.5.5.1, 4
-  %invariant.gep2783 = getelementptr i8, ptr %arg.world.5.4, i64 %.idx2712
-  %.2648 = sitofp i64 %arg.t to double
-  %invariant.gep111 = getelementptr i8, ptr %arg.given.1.4, i64 %arg.f
-  %.371.i = icmp slt i64 %arg.f, 0
-  %.372.i = select i1 %.371.i, i64 %arg.given.1.5.2, i64 0
-  %.395.i = mul i64 %arg.given.1.5.2, %arg.given.1.5.1
-  %invariant.gep113 = getelementptr i8, ptr %invariant.gep111, i64 %.372.i
-  %93 = getelementptr i64, ptr %arg.world.2.4, i64 %arg.world.2.5.1
-  %94 = getelementptr i64, ptr %93, i64 %arg.f
-  %95 = getelementptr i64, ptr %arg.given.0.4, i64 %factor.op.mul
-  %.651.i = select i1 %.371.i, i64 %arg.given.7.5.0, i64 0
-  %.652.i = add i64 %.651.i, %arg.f
-  %96 = getelementptr i64, ptr %arg.world.3.4, i64 %arg.t
-  %.idx.i17 = shl i64 %factor.op.mul, 4
-  %invariant.gep115 = getelementptr i8, ptr %arg.given.0.4, i64 %.idx.i17
-  %97 = getelementptr double, ptr %arg.given.9.4, i64 %arg.f
-  %98 = shl i64 %arg.world.4.5.0, 3
-  %99 = shl i64 %arg.given.9.5.0, 3
-  %sunkaddr4.i = select i1 %.371.i, i64 %99, i64 0
-  %.501.i = icmp slt i64 %arg.world.0.5.1, 0
-  %.idx.i25 = mul i64 %arg.world.1.5.1, 24
-  %100 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx.i25
-  %101 = getelementptr i64, ptr %arg.world.1.4, i64 %arg.world.1.5.1
-  %factor.op.mul6 = shl i64 %arg.given.7.5.1, 3
-  %factor.op.mul5.reass = mul i64 %factor.op.mul6, %.652.i
-  %102 = shl i64 %arg.world.2.5.1, 3
-  %sunkaddr267 = select i1 %.371.i, i64 %102, i64 0
-  %103 = shl i64 %arg.world.3.5.1, 3
-  %sunkaddr275 = select i1 %91, i64 %103, i64 0
-  %104 = shl i64 %arg.given.3.5.0, 3
-  %105 = shl i64 %arg.given.5.5.1, 3
-  %sunkaddr283 = select i1 %.501.i, i64 %105, i64 0
-  %sunkaddr285 = select i1 %91, i64 %105, i64 0
-  %106 = shl i64 %arg.given.17.5.1, 3
-  %sunkaddr287 = select i1 %.501.i, i64 %106, i64 0
-  %sunkaddr289 = select i1 %91, i64 %106, i64 0
-  br label %B830.endif
-
-B830.endif:
-  %tried.2.02777 = phi i64 [ 0, %B830.endif.lr.ph ], [ %.3088, %B828 ]
-  %count.8.02776 = phi i64 [ %count.9.0, %B830.endif.lr.ph ], [ %count.6.1.lcssa, %B828 ]
-  %.230127652774 = phi i64 [ 0, %B830.endif.lr.ph ], [ %.2308, %B828 ]
-  %.2308 = add nuw nsw i64 %.230127652774, 1
-  %107 = getelementptr i64, ptr %.36.fca.4.load.i.i, i64 %.230127652774
-  %.2370 = load i64, ptr %107, align 8
-  %.2416 = icmp slt i64 %.2370, 0
-  %.2417 = select i1 %.2416, i64 %.1308.fca.5.0.load.fr86, i64 0
-  %.2418 = add i64 %.2417, %.2370
-  %.2447 = mul i64 %.2418, %arg.given.0.5.2
-  %.2451 = getelementptr i64, ptr %92, i64 %.2447
-  %.2452 = load i64, ptr %.2451, align 8
-  %.25322753.not = icmp slt i64 %.2452, 1
-  br i1 %.25322753.not, label %B1116, label %B902.lr.ph
-
-B902.lr.ph:
-  %108 = icmp slt i64 %.2370, 0
-  %.2618 = select i1 %108, i64 %arg.world.5.5.1, i64 0
-  %gep2784 = getelementptr double, ptr %invariant.gep2783, i64 %.2370
-  %.2640 = getelementptr double, ptr %gep2784, i64 %.2618
-  %.366.i = select i1 %108, i64 %arg.given.1.5.0, i64 0
-  %.367.i = add i64 %.366.i, %.2370
+B834.lr.ph:
+  %106 = icmp slt i64 %.2261, 0
+  %.2544 = select i1 %106, i64 %arg.world.5.5.1, i64 0
+  %gep2746 = getelementptr double, ptr %invariant.gep2745, i64 %.2261
+  %.2566 = getelementptr double, ptr %gep2746, i64 %.2544
+  %.366.i = select i1 %106, i64 %arg.given.1.5.0, i64 0
+  %.367.i = add i64 %.366.i, %.2261
   %.397.i = mul i64 %.395.i, %.367.i
-  %gep114 = getelementptr i8, ptr %invariant.gep113, i64 %.397.i
-  %109 = getelementptr i64, ptr %95, i64 %.2447
-  %gep116 = getelementptr i64, ptr %invariant.gep115, i64 %.2447
-  %110 = getelementptr i64, ptr %arg.given.0.4, i64 %.2447
-  %111 = load double, ptr %.2640, align 8
-  %112 = fcmp une double %111, %.2648
-  br i1 %112, label %B902.preheader, label %B1116
+  %gep118 = getelementptr i8, ptr %invariant.gep117, i64 %.397.i
+  %107 = getelementptr i64, ptr %94, i64 %.2373
+  %gep120 = getelementptr i64, ptr %invariant.gep119, i64 %.2373
+  %108 = getelementptr i64, ptr %arg.given.0.4, i64 %.2373
+  %109 = load double, ptr %.2566, align 8
+  %110 = fcmp une double %109, %.2574
+  br i1 %110, label %B834.preheader, label %B1048
 
-B902.preheader:
-  %113 = icmp slt i64 %.2370, 0
-  %.728.i = select i1 %113, i64 %arg.world.1.5.1, i64 0
-  %.729.i = add i64 %.728.i, %.2370
-  %.609.i = select i1 %113, i64 %arg.given.17.5.0, i64 0
-  %.610.i = add i64 %.609.i, %.2370
+B834.preheader:
+  %111 = icmp slt i64 %.2261, 0
+  %.728.i = select i1 %111, i64 %arg.world.1.5.1, i64 0
+  %.729.i = add i64 %.728.i, %.2261
+  %.609.i = select i1 %111, i64 %arg.given.17.5.0, i64 0
+  %.610.i = add i64 %.609.i, %.2261
   %.630.i = mul i64 %.610.i, %arg.given.17.5.1
-  %114 = getelementptr i64, ptr %arg.given.17.4, i64 %.630.i
-  %115 = getelementptr i64, ptr %114, i64 %arg.t
-  %116 = getelementptr i64, ptr %114, i64 %arg.world.0.5.1
-  %.499.i22 = select i1 %113, i64 %arg.given.5.5.0, i64 0
-  %.500.i23 = add i64 %.499.i22, %.2370
+  %112 = getelementptr i64, ptr %arg.given.17.4, i64 %.630.i
+  %113 = getelementptr i64, ptr %112, i64 %arg.t
+  %114 = getelementptr i64, ptr %112, i64 %arg.world.0.5.1
+  %.499.i22 = select i1 %111, i64 %arg.given.5.5.0, i64 0
+  %.500.i23 = add i64 %.499.i22, %.2261
   %.520.i = mul i64 %.500.i23, %arg.given.5.5.1
-  %117 = getelementptr double, ptr %arg.given.5.4, i64 %.520.i
-  %118 = getelementptr double, ptr %117, i64 %arg.t
-  %119 = getelementptr double, ptr %117, i64 %arg.world.0.5.1
-  %120 = getelementptr i64, ptr %arg.given.3.4, i64 %.2370
-  %sunkaddr281 = select i1 %113, i64 %104, i64 0
-  br label %B902
+  %115 = getelementptr double, ptr %arg.given.5.4, i64 %.520.i
+  %116 = getelementptr double, ptr %115, i64 %arg.t
+  %117 = getelementptr double, ptr %115, i64 %arg.world.0.5.1
+  %118 = getelementptr i64, ptr %arg.given.3.4, i64 %.2261
+  %sunkaddr285 = select i1 %111, i64 %103, i64 0
+  br label %B834
 }
 
 define internal range(i32 0, 2) i32 @n312(ptr noalias writeonly captures(none) %retptr, ptr noalias writeonly captures(none) %excinfo, ptr %arg.A.0, ptr readnone captures(none) %arg.A.1, i64 %arg.A.2, i64 %arg.A.3, ptr readonly captures(none) %arg.A.4, i64 %arg.A.5.0, i64 %arg.A.6.0) local_unnamed_addr {
@@ -26510,8 +26515,8 @@ B206.i:
   %.802.i = load i64, ptr %scevgep4.i, align 8
   %.803.i = add nsw i64 %.802.i, %.718.i
   %sunkaddr = mul i64 %.431461463.i, 8
-  %sunkaddr83 = getelementptr i8, ptr %scevgep59, i64 %sunkaddr
-  store i64 %.803.i, ptr %sunkaddr83, align 8
+  %sunkaddr81 = getelementptr i8, ptr %scevgep59, i64 %sunkaddr
+  store i64 %.803.i, ptr %sunkaddr81, align 8
   br label %B276.i
 
 B276.i:
@@ -26524,23 +26529,23 @@ B276.i:
 
 B320.i:
   %.1079.i = sub nsw i64 %.911.i, %.966.i
-  %sunkaddr85 = getelementptr i8, ptr %arg.part.4, i64 40
-  %.1109.i = load double, ptr %sunkaddr85, align 8
+  %sunkaddr82 = getelementptr i8, ptr %arg.part.4, i64 40
+  %.1109.i = load double, ptr %sunkaddr82, align 8
   %.1110.i = sitofp i64 %.1079.i to double
   %.1111.i = fadd double %.1109.i, %.1110.i
-  store double %.1111.i, ptr %sunkaddr85, align 8
-  %sunkaddr91 = getelementptr i8, ptr %arg.part.4, i64 16
-  %.1171.i = load double, ptr %sunkaddr91, align 8
+  store double %.1111.i, ptr %sunkaddr82, align 8
+  %sunkaddr83 = getelementptr i8, ptr %arg.part.4, i64 16
+  %.1171.i = load double, ptr %sunkaddr83, align 8
   %.1226.i = load double, ptr %lsr.iv.i, align 8
   %.1228.i = fmul double %.1226.i, %.1110.i
   %.1229.i = fadd double %.1171.i, %.1228.i
-  store double %.1229.i, ptr %sunkaddr91, align 8
+  store double %.1229.i, ptr %sunkaddr83, align 8
+  %sunkaddr85 = mul i64 %.431461463.i, 8
+  %sunkaddr91 = getelementptr i8, ptr %scevgep59, i64 %sunkaddr85
+  %.1314.i = load i64, ptr %sunkaddr91, align 8
   %sunkaddr92 = mul i64 %.431461463.i, 8
-  %sunkaddr93 = getelementptr i8, ptr %scevgep59, i64 %sunkaddr92
-  %.1314.i = load i64, ptr %sunkaddr93, align 8
-  %sunkaddr94 = mul i64 %.431461463.i, 8
-  %sunkaddr96 = getelementptr i8, ptr %scevgep57, i64 %sunkaddr94
-  store i64 %.1314.i, ptr %sunkaddr96, align 8
+  %sunkaddr93 = getelementptr i8, ptr %scevgep57, i64 %sunkaddr92
+  store i64 %.1314.i, ptr %sunkaddr93, align 8
   br label %B478.i
 
 B478.i:
@@ -26561,20 +26566,20 @@ B50.preheader.i:
   %6 = shl i64 %arg.given.4.5.1, 3
   %7 = shl i64 %arg.world.0.5.1, 3
   %sunkaddr13.i.i = shl i64 %arg.world.1.5.1, 3
-  %8 = getelementptr double, ptr %arg.world.5.4, i64 %arg.world.5.5.1
+  %8 = getelementptr i64, ptr %arg.world.2.4, i64 %arg.world.2.5.1
+  %9 = getelementptr double, ptr %arg.world.5.4, i64 %arg.world.5.5.1
   %.477.i.i.i.i = mul i64 %arg.given.12.5.2, %arg.given.12.5.1
-  %9 = getelementptr double, ptr %arg.given.12.4, i64 %.477.i.i.i.i
+  %10 = getelementptr double, ptr %arg.given.12.4, i64 %.477.i.i.i.i
   %.412.i.i.i.i.i = add nsw i64 %arg.given.5.5.1, -1
   %.idx.i.i.i.i.i = mul i64 %arg.world.1.5.1, 24
-  %10 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx.i.i.i.i.i
-  %11 = getelementptr i64, ptr %arg.world.1.4, i64 %arg.world.1.5.1
-  %12 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx.i.i
-  %13 = add i64 %7, 8
-  %14 = add i64 %7, 16
-  %15 = add i64 %7, 24
+  %11 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx.i.i.i.i.i
+  %12 = getelementptr i64, ptr %arg.world.1.4, i64 %arg.world.1.5.1
+  %13 = getelementptr i8, ptr %arg.world.1.4, i64 %.idx.i.i
+  %14 = add i64 %7, 8
+  %15 = add i64 %7, 16
+  %16 = add i64 %7, 24
   %.idx.i.i.i.i = shl i64 %.477.i.i.i.i, 4
-  %16 = getelementptr i8, ptr %arg.given.12.4, i64 %.idx.i.i.i.i
-  %17 = getelementptr i64, ptr %arg.world.2.4, i64 %arg.world.2.5.1
+  %17 = getelementptr i8, ptr %arg.given.12.4, i64 %.idx.i.i.i.i
   %18 = add i64 %arg.given.8.5.0, 1
   %.idx.i.i.i = shl i64 %arg.world.5.5.1, 4
   %19 = getelementptr i8, ptr %arg.world.5.4, i64 %.idx.i.i.i
@@ -26595,7 +26600,7 @@ B50.preheader.i:
   %26 = getelementptr i64, ptr %arg.world.3.4, i64 %arg.world.3.5.1
   %27 = shl i64 %arg.world.3.5.1, 3
   %28 = add i64 %27, 8
-  %scevgep274.i.i = getelementptr i8, ptr %arg.world.3.4, i64 %27
+  %scevgep296.i.i = getelementptr i8, ptr %arg.world.3.4, i64 %27
   %29 = add i64 %24, 8
   %30 = shl i64 %arg.given.5.5.1, 3
   %31 = shl i64 %arg.given.17.5.1, 3
@@ -26605,28 +26610,26 @@ B50.preheader.i:
   %unroll_iter.i.i.i = and i64 %arg.world.5.5.1, %const
   %scevgep.i1 = getelementptr i8, ptr %arg.world.1.4, i64 %sunkaddr13.i.i
   %.600.epil.i.i.i = shl i64 %arg.world.5.5.1, 3
-  %sunkaddr195.i = or i64 %.600.epil.i.i.i, 8
+  %sunkaddr198.i = or i64 %.600.epil.i.i.i, 8
   %34 = getelementptr i8, ptr %arg.belief.4, i64 %33
   br label %B50.i
 
 B50.i:
-  %arg.given.5.4.pn = phi ptr [ %arg.given.5.4, %B50.preheader.i ], [ %lsr.iv86.i, %B48.backedge.i ]
-  %arg.given.17.4.pn = phi ptr [ %arg.given.17.4, %B50.preheader.i ], [ %lsr.iv81.i, %B48.backedge.i ]
-  %lsr.iv77.i = phi ptr [ %arg.asked.4, %B50.preheader.i ], [ %scevgep78.i, %B48.backedge.i ]
-  %lsr.iv61.i = phi ptr [ %scevgep274.i.i, %B50.preheader.i ], [ %scevgep62.i, %B48.backedge.i ]
-  %lsr.iv56.i = phi ptr [ %arg.given.8.4, %B50.preheader.i ], [ %scevgep57.i, %B48.backedge.i ]
-  %lsr.iv34.i = phi i64 [ 1, %B50.preheader.i ], [ %lsr.iv.next35.i, %B48.backedge.i ]
+  %arg.given.5.4.pn = phi ptr [ %arg.given.5.4, %B50.preheader.i ], [ %lsr.iv89.i, %B48.backedge.i ]
+  %arg.given.17.4.pn = phi ptr [ %arg.given.17.4, %B50.preheader.i ], [ %lsr.iv84.i, %B48.backedge.i ]
+  %lsr.iv80.i = phi ptr [ %arg.asked.4, %B50.preheader.i ], [ %scevgep81.i, %B48.backedge.i ]
+  %lsr.iv64.i = phi ptr [ %scevgep296.i.i, %B50.preheader.i ], [ %scevgep65.i, %B48.backedge.i ]
+  %lsr.iv59.i = phi ptr [ %arg.given.8.4, %B50.preheader.i ], [ %scevgep60.i, %B48.backedge.i ]
+  %lsr.iv37.i = phi i64 [ 1, %B50.preheader.i ], [ %lsr.iv.next38.i, %B48.backedge.i ]
   %.44212551259.i = phi i64 [ 0, %B50.preheader.i ], [ %.449.i, %B48.backedge.i ]
-  %lsr75 = trunc i64 %lsr.iv34.i to i2
-  %lsr.iv81.i = getelementptr i8, ptr %arg.given.17.4.pn, i64 8
-  %lsr.iv86.i = getelementptr i8, ptr %arg.given.5.4.pn, i64 8
+  %35 = icmp slt i64 %arg.world.0.5.0, 1
+  %lsr75 = trunc i64 %lsr.iv37.i to i2
+  %lsr.iv84.i = getelementptr i8, ptr %arg.given.17.4.pn, i64 8
+  %lsr.iv89.i = getelementptr i8, ptr %arg.given.5.4.pn, i64 8
   %.449.i = add nuw nsw i64 %.44212551259.i, 1
   %.479.not.i = icmp eq i64 %.44212551259.i, 0
-  br i1 %.479.not.i, label %B132.i, label %B64.i
-
-B64.i:
-  %35 = icmp slt i64 %arg.world.0.5.0, 1
-  br i1 %35, label %B0.endif.endif.endif.i.i, label %B128.lr.ph.i.i
+  %or.cond.i = or i1 %35, %.479.not.i
+  br i1 %or.cond.i, label %B132.i, label %B128.lr.ph.i.i
 
 B128.lr.ph.i.i:
   %invariant.gep.i.i = getelementptr i64, ptr %arg.world.0.4, i64 %.44212551259.i
@@ -26638,16 +26641,16 @@ B128.i.i:
   %.431461463.i.i = phi i64 [ 0, %B128.lr.ph.i.i ], [ %.438.i.i, %B478.i.i ]
   %.438.i.i = add nuw nsw i64 %.431461463.i.i, 1
   %36 = shl i64 %.431461463.i.i, 3
-  %scevgep31.i = getelementptr i8, ptr %arg.world.1.4, i64 %36
-  %.520.i.i = load i64, ptr %scevgep31.i, align 8
+  %scevgep34.i = getelementptr i8, ptr %arg.world.1.4, i64 %36
+  %.520.i.i = load i64, ptr %scevgep34.i, align 8
   %.572.i.i = load i64, ptr %lsr.iv5.i.i, align 8
   %.573.i.i = add nsw i64 %.572.i.i, %.520.i.i
-  store i64 %.573.i.i, ptr %scevgep31.i, align 8
+  store i64 %.573.i.i, ptr %scevgep34.i, align 8
   %37 = shl i64 %.431461463.i.i, 3
   %scevgep9 = getelementptr i8, ptr %arg.given.3.4, i64 %37
   %.656.i.i = load i64, ptr %scevgep9, align 8
   %.658.not.i.i = icmp slt i64 %.44212551259.i, %.656.i.i
-  %scevgep12 = getelementptr i8, ptr %12, i64 %37
+  %scevgep12 = getelementptr i8, ptr %13, i64 %37
   %.907.pre.i.i = load i64, ptr %scevgep12, align 8
   br i1 %.658.not.i.i, label %B276.i.i, label %B206.i.i
 
@@ -26656,9 +26659,9 @@ B206.i.i:
   %scevgep8.i.i = getelementptr i8, ptr %lsr.iv5.i.i, i64 %38
   %.798.i.i = load i64, ptr %scevgep8.i.i, align 8
   %.799.i.i = add nsw i64 %.798.i.i, %.907.pre.i.i
-  %sunkaddr100 = mul i64 %.431461463.i.i, 8
-  %sunkaddr101 = getelementptr i8, ptr %12, i64 %sunkaddr100
-  store i64 %.799.i.i, ptr %sunkaddr101, align 8
+  %sunkaddr94 = mul i64 %.431461463.i.i, 8
+  %sunkaddr96 = getelementptr i8, ptr %13, i64 %sunkaddr94
+  store i64 %.799.i.i, ptr %sunkaddr96, align 8
   br label %B276.i.i
 
 B276.i.i:
@@ -26671,23 +26674,23 @@ B276.i.i:
 
 B320.i.i:
   %.1075.i.i = sub nsw i64 %.907.i.i, %.962.i.i
-  %sunkaddr102 = getelementptr i8, ptr %arg.part.4, i64 40
-  %.1105.i.i = load double, ptr %sunkaddr102, align 8
+  %sunkaddr100 = getelementptr i8, ptr %arg.part.4, i64 40
+  %.1105.i.i = load double, ptr %sunkaddr100, align 8
   %.1106.i.i = sitofp i64 %.1075.i.i to double
   %.1107.i.i = fadd double %.1105.i.i, %.1106.i.i
-  store double %.1107.i.i, ptr %sunkaddr102, align 8
-  %sunkaddr103 = getelementptr i8, ptr %arg.part.4, i64 16
-  %.1167.i.i = load double, ptr %sunkaddr103, align 8
+  store double %.1107.i.i, ptr %sunkaddr100, align 8
+  %sunkaddr101 = getelementptr i8, ptr %arg.part.4, i64 16
+  %.1167.i.i = load double, ptr %sunkaddr101, align 8
   %.1222.i.i = load double, ptr %lsr.iv3.i.i, align 8
   %.1224.i.i = fmul double %.1222.i.i, %.1106.i.i
   %.1225.i.i = fadd double %.1167.i.i, %.1224.i.i
-  store double %.1225.i.i, ptr %sunkaddr103, align 8
+  store double %.1225.i.i, ptr %sunkaddr101, align 8
+  %sunkaddr102 = mul i64 %.431461463.i.i, 8
+  %sunkaddr103 = getelementptr i8, ptr %13, i64 %sunkaddr102
+  %.1310.i.i = load i64, ptr %sunkaddr103, align 8
   %sunkaddr104 = mul i64 %.431461463.i.i, 8
-  %sunkaddr105 = getelementptr i8, ptr %12, i64 %sunkaddr104
-  %.1310.i.i = load i64, ptr %sunkaddr105, align 8
-  %sunkaddr106 = mul i64 %.431461463.i.i, 8
-  %sunkaddr107 = getelementptr i8, ptr %scevgep.i1, i64 %sunkaddr106
-  store i64 %.1310.i.i, ptr %sunkaddr107, align 8
+  %sunkaddr105 = getelementptr i8, ptr %scevgep.i1, i64 %sunkaddr104
+  store i64 %.1310.i.i, ptr %sunkaddr105, align 8
   br label %B478.i.i
 
 B478.i.i:
@@ -26697,8 +26700,38 @@ B478.i.i:
   br i1 %exitcond.not.i.i, label %B132.i, label %B128.i.i
 
 B132.i:
-  %40 = icmp slt i64 %arg.world.0.5.0, 1
-  br i1 %40, label %B0.endif.endif.endif.i.i, label %B74.i.i.i.preheader
+  %40 = icmp slt i64 %arg.world.2.5.1, 1
+  br i1 %40, label %B132.endif.i, label %B82.lr.ph.i.i
+
+B82.lr.ph.i.i:
+  %.472.i15.i.i.i = add nuw nsw i64 %.44212551259.i, 12
+  %.11.i.i16.i.i.i = tail call i64 @llvm.smin.i64(i64 %arg.given.8.5.0, i64 %.472.i15.i.i.i)
+  %.550.i.i.i.i = sub i64 %.11.i.i16.i.i.i, %.44212551259.i
+  %.605.prol.i.i.i.i = add nsw i64 %.550.i.i.i.i, -1
+  %.1230.i.i.i = uitofp nneg i64 %.44212551259.i to double
+  br label %B82.i.i
+
+B82.i.i:
+  %known.2.01259.i.i = phi i1 [ false, %B82.lr.ph.i.i ], [ %known.3.1234.i.i, %B464.i.i ]
+  %calls.3.01258.i.i = phi i1 [ false, %B82.lr.ph.i.i ], [ %calls.2.1232.i.i, %B464.i.i ]
+  %.42312511256.i.i = phi i64 [ 0, %B82.lr.ph.i.i ], [ %.430.i.i, %B464.i.i ]
+  %.430.i.i = add nuw nsw i64 %.42312511256.i.i, 1
+  %41 = getelementptr i64, ptr %arg.given.16.4, i64 %.42312511256.i.i
+  %.493.i.i = load i64, ptr %41, align 8
+  %.528.i.i = icmp slt i64 %.493.i.i, 0
+  %.529.i.i = select i1 %.528.i.i, i64 %arg.world.2.5.1, i64 0
+  %.530.i.i = add i64 %.529.i.i, %.493.i.i
+  %.551.i.i = getelementptr i64, ptr %arg.world.2.4, i64 %.530.i.i
+  %.552.i.i = load i64, ptr %.551.i.i, align 8
+  %.554.not1241.i.i = icmp sgt i64 %.552.i.i, %.44212551259.i
+  %brmerge.i.i = select i1 %.554.not1241.i.i, i1 true, i1 %known.2.01259.i.i
+  %not..554.not1241.i.i = xor i1 %.554.not1241.i.i, true
+  %known.2.0.mux.i.i = select i1 %not..554.not1241.i.i, i1 true, i1 %known.2.01259.i.i
+  br i1 %brmerge.i.i, label %B194.i.i, label %B156.i.i
+
+B156.i.i:
+  %42 = icmp slt i64 %arg.world.0.5.0, 1
+  br i1 %42, label %B238.i.i, label %B74.i.i.i.preheader
 
 B74.i.i.i.preheader:
   br label %B74.i.i.i
@@ -26707,76 +26740,76 @@ B74.i.i.i:
   %lsr.iv4.i.i.i = phi ptr [ %scevgep.i.i.i, %B74.endif.i.i.i ], [ %arg.world.0.4, %B74.i.i.i.preheader ]
   %calls.2.0426.i.i.i = phi i1 [ %"$phi122.1.2.1.i.i.i", %B74.endif.i.i.i ], [ false, %B74.i.i.i.preheader ]
   %.404422424.i.i.i = phi i64 [ %.411.i.i.i, %B74.endif.i.i.i ], [ 0, %B74.i.i.i.preheader ]
-  %41 = getelementptr i64, ptr %arg.given.15.4, i64 %.404422424.i.i.i
-  %.368.i.i.i.i = load i64, ptr %41, align 8
+  %43 = getelementptr i64, ptr %arg.given.15.4, i64 %.404422424.i.i.i
+  %.368.i.i.i.i = load i64, ptr %43, align 8
   %.370.i.i.i.i = add nsw i64 %.368.i.i.i.i, %.44212551259.i
   %.402.i.i.i.i = icmp slt i64 %.370.i.i.i.i, %arg.world.0.5.1
   br i1 %.402.i.i.i.i, label %B132.i.i.i.i, label %B74.endif.i.i.i
 
 B132.i.i.i.i:
-  %sunkaddr108 = mul i64 %.44212551259.i, 8
-  %sunkaddr109 = getelementptr i8, ptr %arg.given.13.4, i64 %sunkaddr108
-  %.336.i.i.i.i = load i64, ptr %sunkaddr109, align 8
+  %sunkaddr106 = mul i64 %.44212551259.i, 8
+  %sunkaddr107 = getelementptr i8, ptr %arg.given.13.4, i64 %sunkaddr106
+  %.336.i.i.i.i = load i64, ptr %sunkaddr107, align 8
   %.450.i.i.i.i = icmp slt i64 %.336.i.i.i.i, 0
   %.451.i.i.i.i = select i1 %.450.i.i.i.i, i64 %arg.given.12.5.1, i64 0
   %.452.i.i.i.i = add i64 %.451.i.i.i.i, %.336.i.i.i.i
   %.481.i.i.i.i = mul i64 %.452.i.i.i.i, %arg.given.12.5.2
-  %42 = getelementptr double, ptr %arg.given.12.4, i64 %.481.i.i.i.i
-  %.485.i.i.i.i = getelementptr double, ptr %42, i64 %.404422424.i.i.i
+  %44 = getelementptr double, ptr %arg.given.12.4, i64 %.481.i.i.i.i
+  %.485.i.i.i.i = getelementptr double, ptr %44, i64 %.404422424.i.i.i
   %.486.i.i.i.i = load double, ptr %.485.i.i.i.i, align 8
-  %43 = getelementptr double, ptr %9, i64 %.481.i.i.i.i
-  %.562.i.i.i.i = getelementptr double, ptr %43, i64 %.404422424.i.i.i
+  %45 = getelementptr double, ptr %10, i64 %.481.i.i.i.i
+  %.562.i.i.i.i = getelementptr double, ptr %45, i64 %.404422424.i.i.i
   %.563.i.i.i.i = load double, ptr %.562.i.i.i.i, align 8
-  %44 = getelementptr double, ptr %arg.world.5.4, i64 %.404422424.i.i.i
-  %.370.i.i.i.i.i = load double, ptr %44, align 8
-  %.472.i.i.i.i.i = getelementptr i64, ptr %10, i64 %.404422424.i.i.i
+  %46 = getelementptr double, ptr %arg.world.5.4, i64 %.404422424.i.i.i
+  %.370.i.i.i.i.i = load double, ptr %46, align 8
+  %.472.i.i.i.i.i = getelementptr i64, ptr %11, i64 %.404422424.i.i.i
   %.473.i.i.i.i.i = load i64, ptr %.472.i.i.i.i.i, align 8
-  %.527.i.i.i.i.i = getelementptr i64, ptr %11, i64 %.404422424.i.i.i
+  %.527.i.i.i.i.i = getelementptr i64, ptr %12, i64 %.404422424.i.i.i
   %.528.i.i.i.i.i = load i64, ptr %.527.i.i.i.i.i, align 8
-  %45 = getelementptr i64, ptr %arg.given.3.4, i64 %.404422424.i.i.i
-  %.560.i.i.i.i.i = load i64, ptr %45, align 8
+  %47 = getelementptr i64, ptr %arg.given.3.4, i64 %.404422424.i.i.i
+  %.560.i.i.i.i.i = load i64, ptr %47, align 8
   %.562.i.i.i.i.i = sub nsw i64 %.370.i.i.i.i, %.560.i.i.i.i.i
   %.574.i.i.i.i.i = icmp sgt i64 %.562.i.i.i.i.i, -1
   br i1 %.574.i.i.i.i.i, label %B242.endif.endif.i.i.i.i.i, label %B444.endif.endif.endif.endif.i.i.i.i.i
 
 B354.i.i.i.i.i:
-  %lsr.iv.i.i.i.i.i = phi i64 [ %73, %B354.preheader.i.i.i.i.i ], [ %lsr.iv.next.i.i.i.i.i, %B354.i.i.i.i.i ]
+  %lsr.iv.i.i.i.i.i = phi i64 [ %75, %B354.preheader.i.i.i.i.i ], [ %lsr.iv.next.i.i.i.i.i, %B354.i.i.i.i.i ]
   %passed.2.11423.i.i.i.i.i = phi i64 [ %passed.2.11423.unr.i.i.i.i.i, %B354.preheader.i.i.i.i.i ], [ %.875.3.i.i.i.i.i, %B354.i.i.i.i.i ]
-  %.79114191421.i.i.i.i.i = phi i64 [ %.79114191421.unr.i.i.i.i.i, %B354.preheader.i.i.i.i.i ], [ %57, %B354.i.i.i.i.i ]
+  %.79114191421.i.i.i.i.i = phi i64 [ %.79114191421.unr.i.i.i.i.i, %B354.preheader.i.i.i.i.i ], [ %59, %B354.i.i.i.i.i ]
   %.849.i.i.i.i.i = icmp slt i64 %.79114191421.i.i.i.i.i, 0
-  %46 = select i1 %.849.i.i.i.i.i, i64 %7, i64 0
-  %47 = shl i64 %.79114191421.i.i.i.i.i, 3
-  %scevgep13.i.i.i = getelementptr i8, ptr %lsr.iv4.i.i.i, i64 %46
-  %scevgep14.i.i.i = getelementptr i8, ptr %scevgep13.i.i.i, i64 %47
+  %48 = select i1 %.849.i.i.i.i.i, i64 %7, i64 0
+  %49 = shl i64 %.79114191421.i.i.i.i.i, 3
+  %scevgep13.i.i.i = getelementptr i8, ptr %lsr.iv4.i.i.i, i64 %48
+  %scevgep14.i.i.i = getelementptr i8, ptr %scevgep13.i.i.i, i64 %49
   %.873.i.i.i.i.i = load i64, ptr %scevgep14.i.i.i, align 8
   %.875.i.i.i.i.i = add nsw i64 %.873.i.i.i.i.i, %passed.2.11423.i.i.i.i.i
-  %48 = add i64 %.79114191421.i.i.i.i.i, 1
-  %.849.1.i.i.i.i.i = icmp slt i64 %48, 0
-  %49 = select i1 %.849.1.i.i.i.i.i, i64 %13, i64 8
-  %scevgep11.i.i.i = getelementptr i8, ptr %lsr.iv4.i.i.i, i64 %49
-  %50 = shl i64 %.79114191421.i.i.i.i.i, 3
-  %scevgep20 = getelementptr i8, ptr %scevgep11.i.i.i, i64 %50
+  %50 = add i64 %.79114191421.i.i.i.i.i, 1
+  %.849.1.i.i.i.i.i = icmp slt i64 %50, 0
+  %51 = select i1 %.849.1.i.i.i.i.i, i64 %14, i64 8
+  %scevgep11.i.i.i = getelementptr i8, ptr %lsr.iv4.i.i.i, i64 %51
+  %52 = shl i64 %.79114191421.i.i.i.i.i, 3
+  %scevgep20 = getelementptr i8, ptr %scevgep11.i.i.i, i64 %52
   %.873.1.i.i.i.i.i = load i64, ptr %scevgep20, align 8
   %.875.1.i.i.i.i.i = add nsw i64 %.875.i.i.i.i.i, %.873.1.i.i.i.i.i
-  %51 = add i64 %48, 1
-  %.849.2.i.i.i.i.i = icmp slt i64 %51, 0
-  %52 = select i1 %.849.2.i.i.i.i.i, i64 %14, i64 16
-  %scevgep9.i.i.i = getelementptr i8, ptr %lsr.iv4.i.i.i, i64 %52
-  %53 = shl i64 %.79114191421.i.i.i.i.i, 3
-  %scevgep19 = getelementptr i8, ptr %scevgep9.i.i.i, i64 %53
+  %53 = add i64 %50, 1
+  %.849.2.i.i.i.i.i = icmp slt i64 %53, 0
+  %54 = select i1 %.849.2.i.i.i.i.i, i64 %15, i64 16
+  %scevgep9.i.i.i = getelementptr i8, ptr %lsr.iv4.i.i.i, i64 %54
+  %55 = shl i64 %.79114191421.i.i.i.i.i, 3
+  %scevgep19 = getelementptr i8, ptr %scevgep9.i.i.i, i64 %55
   %.873.2.i.i.i.i.i = load i64, ptr %scevgep19, align 8
   %.875.2.i.i.i.i.i = add nsw i64 %.875.1.i.i.i.i.i, %.873.2.i.i.i.i.i
-  %54 = add i64 %51, 1
-  %.849.3.i.i.i.i.i = icmp slt i64 %54, 0
-  %55 = select i1 %.849.3.i.i.i.i.i, i64 %15, i64 24
-  %scevgep7.i.i.i = getelementptr i8, ptr %lsr.iv4.i.i.i, i64 %55
-  %56 = shl i64 %.79114191421.i.i.i.i.i, 3
-  %scevgep = getelementptr i8, ptr %scevgep7.i.i.i, i64 %56
+  %56 = add i64 %53, 1
+  %.849.3.i.i.i.i.i = icmp slt i64 %56, 0
+  %57 = select i1 %.849.3.i.i.i.i.i, i64 %16, i64 24
+  %scevgep7.i.i.i = getelementptr i8, ptr %lsr.iv4.i.i.i, i64 %57
+  %58 = shl i64 %.79114191421.i.i.i.i.i, 3
+  %scevgep = getelementptr i8, ptr %scevgep7.i.i.i, i64 %58
   %.873.3.i.i.i.i.i = load i64, ptr %scevgep, align 8
   %.875.3.i.i.i.i.i = add nsw i64 %.875.2.i.i.i.i.i, %.873.3.i.i.i.i.i
   %lsr.iv.next.i.i.i.i.i = add i64 %lsr.iv.i.i.i.i.i, -4
   %.785.3.i.i.i.i.i = icmp sgt i64 %lsr.iv.next.i.i.i.i.i, 4
-  %57 = add i64 %54, 1
+  %59 = add i64 %56, 1
   br i1 %.785.3.i.i.i.i.i, label %B354.i.i.i.i.i, label %B384.i.i.i.i.i
 
 B384.i.i.i.i.i:
@@ -26785,7 +26818,7 @@ B384.i.i.i.i.i:
   br label %B444.endif.endif.endif.endif.i.i.i.i.i
 
 B242.endif.endif.i.i.i.i.i:
-  %.631.i.i.i.i.i = getelementptr i64, ptr %12, i64 %.404422424.i.i.i
+  %.631.i.i.i.i.i = getelementptr i64, ptr %13, i64 %.404422424.i.i.i
   %.632.i.i.i.i.i = load i64, ptr %.631.i.i.i.i.i, align 8
   %.671.i.i.i.i.i = sub i64 %.449.i, %.560.i.i.i.i.i
   %.11.i.i.i.i.i.i = tail call i64 @llvm.smax.i64(i64 %.671.i.i.i.i.i, i64 0)
@@ -26795,34 +26828,34 @@ B242.endif.endif.i.i.i.i.i:
   br i1 %.7851420.not.i.i.i.i.i, label %B384.i.i.i.i.i, label %B354.lr.ph.i.i.i.i.i
 
 B354.lr.ph.i.i.i.i.i:
-  %58 = add i64 %.560.i.i.i.i.i, %.11.i.i.i.i.i.i
-  %59 = sub i64 %.370.i.i.i.i, %58
+  %60 = add i64 %.560.i.i.i.i.i, %.11.i.i.i.i.i.i
+  %61 = sub i64 %.370.i.i.i.i, %60
   %xtraiter.i.i.i.i.i = and i64 %.742.i.i.i.i.i, 3
   %lcmp.mod.not.i.i.i.i.i = icmp eq i64 %xtraiter.i.i.i.i.i, 0
   br i1 %lcmp.mod.not.i.i.i.i.i, label %B354.prol.loopexit.i.i.i.i.i, label %B354.prol.preheader.i.i.i.i.i
 
 B354.prol.preheader.i.i.i.i.i:
-  %60 = trunc i64 %.368.i.i.i.i to i2
-  %61 = add i2 %lsr75, %60
-  %62 = sub i64 %lsr.iv34.i, %.560.i.i.i.i.i
-  %smax13 = call i64 @llvm.smax.i64(i64 %62, i64 0)
-  %63 = add i64 %.560.i.i.i.i.i, %smax13
-  %64 = trunc i64 %63 to i2
-  %65 = sub i2 %61, %64
-  %66 = zext i2 %65 to i64
-  %67 = shl nuw nsw i64 %66, 3
+  %62 = trunc i64 %.368.i.i.i.i to i2
+  %63 = add i2 %lsr75, %62
+  %64 = sub i64 %lsr.iv37.i, %.560.i.i.i.i.i
+  %smax13 = call i64 @llvm.smax.i64(i64 %64, i64 0)
+  %65 = add i64 %.560.i.i.i.i.i, %smax13
+  %66 = trunc i64 %65 to i2
+  %67 = sub i2 %63, %66
+  %68 = zext i2 %67 to i64
+  %69 = shl nuw nsw i64 %68, 3
   br label %B354.prol.i.i.i.i.i
 
 B354.prol.i.i.i.i.i:
-  %lsr.iv15 = phi i64 [ %lsr.iv.next16, %B354.prol.i.i.i.i.i ], [ %67, %B354.prol.preheader.i.i.i.i.i ]
+  %lsr.iv15 = phi i64 [ %lsr.iv.next16, %B354.prol.i.i.i.i.i ], [ %69, %B354.prol.preheader.i.i.i.i.i ]
   %passed.2.11423.prol.i.i.i.i.i = phi i64 [ %.875.prol.i.i.i.i.i, %B354.prol.i.i.i.i.i ], [ %.632.i.i.i.i.i, %B354.prol.preheader.i.i.i.i.i ]
   %.79114191421.prol.i.i.i.i.i = phi i64 [ %.798.prol.i.i.i.i.i, %B354.prol.i.i.i.i.i ], [ %.11.i.i.i.i.i.i, %B354.prol.preheader.i.i.i.i.i ]
   %.798.prol.i.i.i.i.i = add nuw i64 %.79114191421.prol.i.i.i.i.i, 1
   %.849.prol.i.i.i.i.i = icmp slt i64 %.79114191421.prol.i.i.i.i.i, 0
-  %68 = select i1 %.849.prol.i.i.i.i.i, i64 %7, i64 0
-  %69 = shl i64 %.79114191421.prol.i.i.i.i.i, 3
-  %scevgep5.i.i.i = getelementptr i8, ptr %lsr.iv4.i.i.i, i64 %68
-  %scevgep6.i.i.i = getelementptr i8, ptr %scevgep5.i.i.i, i64 %69
+  %70 = select i1 %.849.prol.i.i.i.i.i, i64 %7, i64 0
+  %71 = shl i64 %.79114191421.prol.i.i.i.i.i, 3
+  %scevgep5.i.i.i = getelementptr i8, ptr %lsr.iv4.i.i.i, i64 %70
+  %scevgep6.i.i.i = getelementptr i8, ptr %scevgep5.i.i.i, i64 %71
   %.873.prol.i.i.i.i.i = load i64, ptr %scevgep6.i.i.i, align 8
   %.875.prol.i.i.i.i.i = add nsw i64 %.873.prol.i.i.i.i.i, %passed.2.11423.prol.i.i.i.i.i
   %lsr.iv.next16 = add i64 %lsr.iv15, -8
@@ -26830,20 +26863,20 @@ B354.prol.i.i.i.i.i:
   br i1 %ov.i.i.i.i.i, label %B354.prol.loopexit.loopexit.i.i.i.i.i, label %B354.prol.i.i.i.i.i
 
 B354.prol.loopexit.loopexit.i.i.i.i.i:
-  %70 = add nuw i64 %xtraiter.i.i.i.i.i, %.11.i.i.i.i.i.i
-  %71 = sub i64 %.703.i.i.i.i.i, %70
+  %72 = add nuw i64 %xtraiter.i.i.i.i.i, %.11.i.i.i.i.i.i
+  %73 = sub i64 %.703.i.i.i.i.i, %72
   br label %B354.prol.loopexit.i.i.i.i.i
 
 B354.prol.loopexit.i.i.i.i.i:
   %passed.2.11423.unr.i.i.i.i.i = phi i64 [ %.632.i.i.i.i.i, %B354.lr.ph.i.i.i.i.i ], [ %.875.prol.i.i.i.i.i, %B354.prol.loopexit.loopexit.i.i.i.i.i ]
-  %.78414181422.unr.i.i.i.i.i = phi i64 [ %.742.i.i.i.i.i, %B354.lr.ph.i.i.i.i.i ], [ %71, %B354.prol.loopexit.loopexit.i.i.i.i.i ]
-  %.79114191421.unr.i.i.i.i.i = phi i64 [ %.11.i.i.i.i.i.i, %B354.lr.ph.i.i.i.i.i ], [ %70, %B354.prol.loopexit.loopexit.i.i.i.i.i ]
+  %.78414181422.unr.i.i.i.i.i = phi i64 [ %.742.i.i.i.i.i, %B354.lr.ph.i.i.i.i.i ], [ %73, %B354.prol.loopexit.loopexit.i.i.i.i.i ]
+  %.79114191421.unr.i.i.i.i.i = phi i64 [ %.11.i.i.i.i.i.i, %B354.lr.ph.i.i.i.i.i ], [ %72, %B354.prol.loopexit.loopexit.i.i.i.i.i ]
   %.875.lcssa.unr.i.i.i.i.i = phi i64 [ poison, %B354.lr.ph.i.i.i.i.i ], [ %.875.prol.i.i.i.i.i, %B354.prol.loopexit.loopexit.i.i.i.i.i ]
-  %72 = icmp ult i64 %59, 3
-  br i1 %72, label %B384.i.i.i.i.i, label %B354.preheader.i.i.i.i.i
+  %74 = icmp ult i64 %61, 3
+  br i1 %74, label %B384.i.i.i.i.i, label %B354.preheader.i.i.i.i.i
 
 B354.preheader.i.i.i.i.i:
-  %73 = add i64 %.78414181422.unr.i.i.i.i.i, 4
+  %75 = add i64 %.78414181422.unr.i.i.i.i.i, 4
   br label %B354.i.i.i.i.i
 
 B444.endif.endif.endif.endif.i.i.i.i.i:
@@ -26851,32 +26884,32 @@ B444.endif.endif.endif.endif.i.i.i.i.i:
   %.1053.i.i.i.i.i = icmp slt i64 %.370.i.i.i.i, 0
   %.1054.i.i.i.i.i = select i1 %.1053.i.i.i.i.i, i64 %arg.given.5.5.1, i64 0
   %.1072.i.i.i.i.i = mul i64 %.404422424.i.i.i, %arg.given.5.5.1
-  %74 = getelementptr double, ptr %arg.given.5.4, i64 %.1072.i.i.i.i.i
-  %75 = getelementptr double, ptr %74, i64 %.370.i.i.i.i
-  %.1076.i.i.i.i.i = getelementptr double, ptr %75, i64 %.1054.i.i.i.i.i
+  %76 = getelementptr double, ptr %arg.given.5.4, i64 %.1072.i.i.i.i.i
+  %77 = getelementptr double, ptr %76, i64 %.370.i.i.i.i
+  %.1076.i.i.i.i.i = getelementptr double, ptr %77, i64 %.1054.i.i.i.i.i
   %.1077.i.i.i.i.i = load double, ptr %.1076.i.i.i.i.i, align 8
-  %76 = getelementptr double, ptr %74, i64 %.44212551259.i
-  %.1129.i.i.i.i.i = load double, ptr %76, align 8
+  %78 = getelementptr double, ptr %76, i64 %.44212551259.i
+  %.1129.i.i.i.i.i = load double, ptr %78, align 8
   %.1161.i.i.i.i.i = select i1 %.1053.i.i.i.i.i, i64 %arg.given.17.5.1, i64 0
   %.1179.i.i.i.i.i = mul i64 %.404422424.i.i.i, %arg.given.17.5.1
-  %77 = getelementptr i64, ptr %arg.given.17.4, i64 %.1179.i.i.i.i.i
-  %78 = getelementptr i64, ptr %77, i64 %.370.i.i.i.i
-  %.1183.i.i.i.i.i = getelementptr i64, ptr %78, i64 %.1161.i.i.i.i.i
+  %79 = getelementptr i64, ptr %arg.given.17.4, i64 %.1179.i.i.i.i.i
+  %80 = getelementptr i64, ptr %79, i64 %.370.i.i.i.i
+  %.1183.i.i.i.i.i = getelementptr i64, ptr %80, i64 %.1161.i.i.i.i.i
   %.1184.i.i.i.i.i = load i64, ptr %.1183.i.i.i.i.i, align 8
-  %79 = getelementptr i64, ptr %77, i64 %.44212551259.i
-  %.1240.i.i.i.i.i = load i64, ptr %79, align 8
+  %81 = getelementptr i64, ptr %79, i64 %.44212551259.i
+  %.1240.i.i.i.i.i = load i64, ptr %81, align 8
   %.5.i.i.i.i.i.i = fptosi double %.486.i.i.i.i to i64
   %.1273.i.i.i.i.i = add nsw i64 %.370.i.i.i.i, %.5.i.i.i.i.i.i
   %.11.i3.i.i.i.i.i = tail call i64 @llvm.smin.i64(i64 %.412.i.i.i.i.i, i64 %.1273.i.i.i.i.i)
-  %80 = getelementptr i64, ptr %arg.given.18.4, i64 %.404422424.i.i.i
-  %.1338.i.i.i.i.i = load i64, ptr %80, align 8
+  %82 = getelementptr i64, ptr %arg.given.18.4, i64 %.404422424.i.i.i
+  %.1338.i.i.i.i.i = load i64, ptr %82, align 8
   %.1340.i.i.i.i.i = add nsw i64 %.1338.i.i.i.i.i, %.370.i.i.i.i
   %.11.i4.i.i.i.i.i = tail call i64 @llvm.smin.i64(i64 %.412.i.i.i.i.i, i64 %.1340.i.i.i.i.i)
   %.11.i2.i.i.i.i.i = tail call i64 @llvm.smax.i64(i64 %.11.i4.i.i.i.i.i, i64 %.370.i.i.i.i)
   %.1445.i.i.i.i.i = icmp slt i64 %.11.i2.i.i.i.i.i, 0
   %.1446.i.i.i.i.i = select i1 %.1445.i.i.i.i.i, i64 %arg.given.17.5.1, i64 0
-  %81 = getelementptr i64, ptr %77, i64 %.11.i2.i.i.i.i.i
-  %.1468.i.i.i.i.i = getelementptr i64, ptr %81, i64 %.1446.i.i.i.i.i
+  %83 = getelementptr i64, ptr %79, i64 %.11.i2.i.i.i.i.i
+  %.1468.i.i.i.i.i = getelementptr i64, ptr %83, i64 %.1446.i.i.i.i.i
   %.1469.i.i.i.i.i = load i64, ptr %.1468.i.i.i.i.i, align 8
   %.1524.i.i.i.i.i = sub nsw i64 %.1469.i.i.i.i.i, %.1184.i.i.i.i.i
   %.1525.i.i.i.i.i = sitofp i64 %.1524.i.i.i.i.i to double
@@ -26918,20 +26951,20 @@ B132.endif.i.i.i.i:
   %.1186.i.i.i.i.i = fadd double %.1132.i.i.i.i.i, %.1185.i.i.i.i.i
   %.1728.i.i.i.i.i = icmp slt i64 %end.2.0.i.i.i.i.i, 0
   %.1729.i.i.i.i.i = select i1 %.1728.i.i.i.i.i, i64 %arg.given.5.5.1, i64 0
-  %82 = getelementptr double, ptr %74, i64 %end.2.0.i.i.i.i.i
-  %.1751.i.i.i.i.i = getelementptr double, ptr %82, i64 %.1729.i.i.i.i.i
+  %84 = getelementptr double, ptr %76, i64 %end.2.0.i.i.i.i.i
+  %.1751.i.i.i.i.i = getelementptr double, ptr %84, i64 %.1729.i.i.i.i.i
   %.1752.i.i.i.i.i = load double, ptr %.1751.i.i.i.i.i, align 8
   %.1809.i.i.i.i.i = fsub double %.1752.i.i.i.i.i, %.1077.i.i.i.i.i
   %.1811.i.i.i.i.i = fmul double %.370.i.i.i.i.i, %.1809.i.i.i.i.i
   %.1872.i.i.i.i.i = mul i64 %.404422424.i.i.i, %arg.given.4.5.1
-  %83 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i.i.i.i
-  %.1876.i.i.i.i.i = getelementptr i8, ptr %83, i64 16
+  %85 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i.i.i.i
+  %.1876.i.i.i.i.i = getelementptr i8, ptr %85, i64 16
   %.1877.i.i.i.i.i = load double, ptr %.1876.i.i.i.i.i, align 8
   %.1878.i.i.i.i.i = fmul double %.1877.i.i.i.i.i, %.1811.i.i.i.i.i
   %.1886.i.i.i.i.i = tail call double @sqrt(double %.1878.i.i.i.i.i)
   %.1898.i.i.i.i.i = sitofp i64 %lives.2.0.i.i.i.i.i to double
-  %84 = fsub double %.1241.i.i.i.i.i, %.1186.i.i.i.i.i
-  %.1899.i.i.i.i.i = fadd double %84, %.1898.i.i.i.i.i
+  %86 = fsub double %.1241.i.i.i.i.i, %.1186.i.i.i.i.i
+  %.1899.i.i.i.i.i = fadd double %86, %.1898.i.i.i.i.i
   %.10.i.i.i.i.i.i = fcmp ogt double %.1899.i.i.i.i.i, 0.000000e+00
   %.11.i5.i.i.i.i.i = select i1 %.10.i.i.i.i.i.i, double %.1899.i.i.i.i.i, double 0.000000e+00
   %.1815.i.i.i.i.i = fadd double %promised.2.0.i.i.i.i.i, %.1811.i.i.i.i.i
@@ -26939,68 +26972,71 @@ B132.endif.i.i.i.i:
   %.1895.i.i.i.i.i = fadd double %.1815.i.i.i.i.i, %.1892.i.i.i.i.i
   %.1932.i.i.i.i.i = fsub double %.1895.i.i.i.i.i, %.11.i5.i.i.i.i.i
   %.770.i.i.i.i = fdiv double %.1932.i.i.i.i.i, %.766.i.pre-phi.i.i.i
-  %85 = getelementptr double, ptr %16, i64 %.481.i.i.i.i
-  %.851.i.i.i.i = getelementptr double, ptr %85, i64 %.404422424.i.i.i
+  %87 = getelementptr double, ptr %17, i64 %.481.i.i.i.i
+  %.851.i.i.i.i = getelementptr double, ptr %87, i64 %.404422424.i.i.i
   %.852.i.i.i.i = load double, ptr %.851.i.i.i.i, align 8
   %.856.i.i.i.i = fcmp ult double %.770.i.i.i.i, %.852.i.i.i.i
   br i1 %.856.i.i.i.i, label %B74.endif.i.i.i, label %B278.i.i.i.i
 
 B74.endif.i.i.i:
   %need.2.0.i.i.i.i = phi double [ 0.000000e+00, %B132.endif.i.i.i.i ], [ %.770.i.i.i.i, %B278.i.i.i.i ], [ 0.000000e+00, %B74.i.i.i ]
-  %86 = getelementptr double, ptr %8, i64 %.404422424.i.i.i
-  store double %need.2.0.i.i.i.i, ptr %86, align 8
+  %88 = getelementptr double, ptr %9, i64 %.404422424.i.i.i
+  store double %need.2.0.i.i.i.i, ptr %88, align 8
   %.411.i.i.i = add nuw nsw i64 %.404422424.i.i.i, 1
   %.548.i.i.i = fcmp ogt double %need.2.0.i.i.i.i, 0.000000e+00
   %"$phi122.1.2.1.i.i.i" = select i1 %.548.i.i.i, i1 true, i1 %calls.2.0426.i.i.i
   %scevgep.i.i.i = getelementptr i8, ptr %lsr.iv4.i.i.i, i64 %7
   %exitcond.not.i.i.i = icmp eq i64 %arg.world.0.5.0, %.411.i.i.i
-  br i1 %exitcond.not.i.i.i, label %B0.endif.endif.endif.i.i, label %B74.i.i.i
+  br i1 %exitcond.not.i.i.i, label %B194.loopexit.i.i, label %B74.i.i.i
 
-B106.i.i:
-  %.53711981202.i.i = phi i64 [ 0, %B106.lr.ph.i.i ], [ %.544.i.i, %B406.i.i ]
-  %.544.i.i = add nuw nsw i64 %.53711981202.i.i, 1
-  %87 = getelementptr i64, ptr %arg.given.16.4, i64 %.53711981202.i.i
-  %.599.i.i = load i64, ptr %87, align 8
-  %.634.i.i = icmp slt i64 %.599.i.i, 0
-  %.635.i.i = select i1 %.634.i.i, i64 %arg.world.2.5.1, i64 0
-  %.636.i.i = add i64 %.635.i.i, %.599.i.i
-  %.657.i.i = getelementptr i64, ptr %arg.world.2.4, i64 %.636.i.i
-  %.658.i.i = load i64, ptr %.657.i.i, align 8
-  %.660.not.i.i = icmp sgt i64 %.658.i.i, %.44212551259.i
-  br i1 %.660.not.i.i, label %B406.i.i, label %B176.i.i
+B194.loopexit.i.i:
+  %sunkaddr304.i.i = shl i64 %.530.i.i, 3
+  %sunkaddr305.i.i = getelementptr i8, ptr %arg.world.2.4, i64 %sunkaddr304.i.i
+  %.753.pre.i.i = load i64, ptr %sunkaddr305.i.i, align 8
+  br label %B194.i.i
 
-B176.i.i:
-  br i1 %calls.2.0.lcssa.i.i.i, label %B166.i.i.i, label %B180.i.i
+B194.i.i:
+  %.753.i.i = phi i64 [ %.552.i.i, %B82.i.i ], [ %.753.pre.i.i, %B194.loopexit.i.i ]
+  %calls.2.1.i.i = phi i1 [ %calls.3.01258.i.i, %B82.i.i ], [ %"$phi122.1.2.1.i.i.i", %B194.loopexit.i.i ]
+  %known.3.1.i.i = phi i1 [ %known.2.0.mux.i.i, %B82.i.i ], [ true, %B194.loopexit.i.i ]
+  %.755.not.i.i = icmp sgt i64 %.753.i.i, %.44212551259.i
+  br i1 %.755.not.i.i, label %B464.i.i, label %B234.i.i
 
-B180.i.i:
-  %.718.i.i = getelementptr i64, ptr %17, i64 %.636.i.i
-  %.719.i.i = load i64, ptr %.718.i.i, align 8
-  %.720.i.i = shl nsw i64 %.719.i.i, 1
-  %sunkaddr110 = getelementptr i8, ptr %arg.given.6.4, i64 8
-  %.751.i.i = load i64, ptr %sunkaddr110, align 8
-  %.752.not.i.i = icmp slt i64 %.720.i.i, %.751.i.i
-  br i1 %.752.not.i.i, label %B406.i.i, label %B166.i.i.i
+B234.i.i:
+  br i1 %calls.2.1.i.i, label %B166.i.i.i, label %B238.i.i
+
+B238.i.i:
+  %known.3.1233237.i.i = phi i1 [ %known.3.1.i.i, %B234.i.i ], [ true, %B156.i.i ]
+  %.813.i.i = getelementptr i64, ptr %8, i64 %.530.i.i
+  %.814.i.i = load i64, ptr %.813.i.i, align 8
+  %.815.i.i = shl nsw i64 %.814.i.i, 1
+  %sunkaddr108 = getelementptr i8, ptr %arg.given.6.4, i64 8
+  %.846.i.i = load i64, ptr %sunkaddr108, align 8
+  %.847.not.i.i = icmp slt i64 %.815.i.i, %.846.i.i
+  br i1 %.847.not.i.i, label %B464.i.i, label %B166.i.i.i
 
 B166.i.i.i:
+  %calls.2.1231240.i.i = phi i1 [ false, %B238.i.i ], [ true, %B234.i.i ]
+  %known.3.1233238.i.i = phi i1 [ %known.3.1233237.i.i, %B238.i.i ], [ %known.3.1.i.i, %B234.i.i ]
+  %sunkaddr109 = mul i64 %.44212551259.i, 8
+  %sunkaddr110 = getelementptr i8, ptr %arg.given.13.4, i64 %sunkaddr109
+  %.352.i.i.i = load i64, ptr %sunkaddr110, align 8
   %sunkaddr113 = mul i64 %.44212551259.i, 8
-  %sunkaddr114 = getelementptr i8, ptr %arg.given.13.4, i64 %sunkaddr113
-  %.352.i.i.i = load i64, ptr %sunkaddr114, align 8
-  %sunkaddr116 = mul i64 %.44212551259.i, 8
-  %sunkaddr118 = getelementptr i8, ptr %arg.world.3.4, i64 %sunkaddr116
-  %.517.i.i.i = load i64, ptr %sunkaddr118, align 8
+  %sunkaddr114 = getelementptr i8, ptr %arg.world.3.4, i64 %sunkaddr113
+  %.517.i.i.i = load i64, ptr %sunkaddr114, align 8
   %.548.i1.i.i = load i64, ptr %arg.given.6.4, align 8
   %.549.i.i.i = icmp slt i64 %.517.i.i.i, %.548.i1.i.i
-  br i1 %.549.i.i.i, label %B232.i.i.i, label %B406.i.i
+  br i1 %.549.i.i.i, label %B232.i.i.i, label %B464.i.i
 
 B232.i.i.i:
-  %88 = icmp slt i64 %.599.i.i, 0
-  %.584.i.i.i = select i1 %88, i64 %arg.given.7.5.0, i64 0
-  %.585.i.i.i = add i64 %.584.i.i.i, %.599.i.i
+  %89 = icmp slt i64 %.493.i.i, 0
+  %.584.i.i.i = select i1 %89, i64 %arg.given.7.5.0, i64 0
+  %.585.i.i.i = add i64 %.584.i.i.i, %.493.i.i
   %.605.i.i.i = mul i64 %.585.i.i.i, %arg.given.7.5.1
   %.609.i.i.i = getelementptr i64, ptr %arg.given.7.4, i64 %.605.i.i.i
   %.610.i.i.i = load i64, ptr %.609.i.i.i, align 8
   %.612.not.i.i.i = icmp sgt i64 %.610.i.i.i, %.44212551259.i
-  br i1 %.612.not.i.i.i, label %B406.i.i, label %B276.i.i.i
+  br i1 %.612.not.i.i.i, label %B464.i.i, label %B276.i.i.i
 
 B276.i.i.i:
   %sunkaddr.i2.i.i = shl i64 %.605.i.i.i, 3
@@ -27008,19 +27044,19 @@ B276.i.i.i:
   %sunkaddr112.i.i.i = getelementptr i8, ptr %sunkaddr111.i.i.i, i64 8
   %.679.i.i.i = load i64, ptr %sunkaddr112.i.i.i, align 8
   %.681.i.i.i = icmp slt i64 %.44212551259.i, %.679.i.i.i
-  br i1 %.681.i.i.i, label %B324.i.i.i, label %B406.i.i
+  br i1 %.681.i.i.i, label %B324.i.i.i, label %B464.i.i
 
 B324.i.i.i:
-  br i1 %calls.2.0.lcssa.i.i.i, label %B330.i.i.i, label %B1074.thread57.i.i.i
+  br i1 %calls.2.1231240.i.i, label %B330.i.i.i, label %B1074.thread57.i.i.i
 
 B330.i.i.i:
-  %89 = icmp slt i64 %arg.given.0.5.1, 1
-  %.795.i.i.i = getelementptr i64, ptr %17, i64 %.636.i.i
+  %90 = icmp slt i64 %arg.given.0.5.1, 1
+  %.795.i.i.i = getelementptr i64, ptr %8, i64 %.530.i.i
   %.796.i.i.i = load i64, ptr %.795.i.i.i, align 8
-  %sunkaddr119 = getelementptr i8, ptr %arg.given.6.4, i64 8
-  %.827.i.i.i = load i64, ptr %sunkaddr119, align 8
+  %sunkaddr116 = getelementptr i8, ptr %arg.given.6.4, i64 8
+  %.827.i.i.i = load i64, ptr %sunkaddr116, align 8
   %.828.i.i.i = icmp sge i64 %.796.i.i.i, %.827.i.i.i
-  %or.cond.i.i.i = select i1 %.828.i.i.i, i1 true, i1 %89
+  %or.cond.i.i.i = select i1 %.828.i.i.i, i1 true, i1 %90
   br i1 %or.cond.i.i.i, label %B1074.thread.i.i.i, label %B452.lr.ph.i.i.i
 
 B452.i.i.i:
@@ -27030,7 +27066,7 @@ B452.i.i.i:
   %best.2.13465.i.i.i = phi double [ 0.000000e+00, %B452.lr.ph.i.i.i ], [ %best.3.1.i.i.i, %B1048.i.i.i ]
   %.96234443463.i.i.i = phi i64 [ 0, %B452.lr.ph.i.i.i ], [ %.969.i.i.i, %B1048.i.i.i ]
   %.969.i.i.i = add nuw nsw i64 %.96234443463.i.i.i, 1
-  %.1067.i.i.i = getelementptr double, ptr %8, i64 %.96234443463.i.i.i
+  %.1067.i.i.i = getelementptr double, ptr %9, i64 %.96234443463.i.i.i
   %.1068.i.i.i = load double, ptr %.1067.i.i.i, align 8
   %.1074.i.i.i = fcmp ogt double %.1068.i.i.i, %best.2.13465.i.i.i
   br i1 %.1074.i.i.i, label %B500.i.i.i, label %B1048.i.i.i
@@ -27056,72 +27092,72 @@ B572.i.i.i:
   %.1361.i.i.i = icmp slt i64 %.1318.i.i.i, 0
   %.1362.i.i.i = select i1 %.1361.i.i.i, i64 %arg.given.0.5.2, i64 0
   %.1389.i.i.i = mul i64 %.96234443463.i.i.i, %arg.given.0.5.2
-  %90 = getelementptr i64, ptr %20, i64 %.1389.i.i.i
-  %91 = getelementptr i64, ptr %90, i64 %.1318.i.i.i
-  %.1393.i.i.i = getelementptr i64, ptr %91, i64 %.1362.i.i.i
+  %91 = getelementptr i64, ptr %20, i64 %.1389.i.i.i
+  %92 = getelementptr i64, ptr %91, i64 %.1318.i.i.i
+  %.1393.i.i.i = getelementptr i64, ptr %92, i64 %.1362.i.i.i
   %.1394.i.i.i = load i64, ptr %.1393.i.i.i, align 8
   %.1396.i.i.i = add nsw i64 %.1394.i.i.i, %.44212551259.i
   %.1415.i.i.i = icmp slt i64 %.1396.i.i.i, %arg.world.0.5.1
   br i1 %.1415.i.i.i, label %B664.i.i.i, label %B1048.i.i.i
 
 B664.i.i.i:
-  %.1499.i.i.i = getelementptr double, ptr %171, i64 %.96234443463.i.i.i
+  %.1499.i.i.i = getelementptr double, ptr %172, i64 %.96234443463.i.i.i
   %.1500.i.i.i = load double, ptr %.1499.i.i.i, align 8
-  %.1576.i.i.i = getelementptr double, ptr %172, i64 %.96234443463.i.i.i
+  %.1576.i.i.i = getelementptr double, ptr %173, i64 %.96234443463.i.i.i
   %.1577.i.i.i = load double, ptr %.1576.i.i.i, align 8
-  %92 = getelementptr double, ptr %arg.world.5.4, i64 %.96234443463.i.i.i
-  %.370.i.i7.i.i = load double, ptr %92, align 8
-  %.472.i.i.i.i = getelementptr i64, ptr %10, i64 %.96234443463.i.i.i
+  %93 = getelementptr double, ptr %arg.world.5.4, i64 %.96234443463.i.i.i
+  %.370.i.i7.i.i = load double, ptr %93, align 8
+  %.472.i.i.i.i = getelementptr i64, ptr %11, i64 %.96234443463.i.i.i
   %.473.i.i.i.i = load i64, ptr %.472.i.i.i.i, align 8
-  %.527.i.i.i.i = getelementptr i64, ptr %11, i64 %.96234443463.i.i.i
+  %.527.i.i.i.i = getelementptr i64, ptr %12, i64 %.96234443463.i.i.i
   %.528.i.i.i.i = load i64, ptr %.527.i.i.i.i, align 8
-  %93 = getelementptr i64, ptr %arg.given.3.4, i64 %.96234443463.i.i.i
-  %.560.i.i.i.i = load i64, ptr %93, align 8
+  %94 = getelementptr i64, ptr %arg.given.3.4, i64 %.96234443463.i.i.i
+  %.560.i.i.i.i = load i64, ptr %94, align 8
   %.562.i.i8.i.i = sub nsw i64 %.1396.i.i.i, %.560.i.i.i.i
   %.574.i.i.i.i = icmp sgt i64 %.562.i.i8.i.i, -1
   br i1 %.574.i.i.i.i, label %B242.endif.endif.i.i.i.i, label %B444.endif.endif.endif.endif.i.i.i.i
 
 B354.i.i.i.i:
-  %lsr.iv.i.i.i.i = phi i64 [ %121, %B354.preheader.i.i.i.i ], [ %lsr.iv.next.i.i.i.i, %B354.i.i.i.i ]
+  %lsr.iv.i.i.i.i = phi i64 [ %122, %B354.preheader.i.i.i.i ], [ %lsr.iv.next.i.i.i.i, %B354.i.i.i.i ]
   %passed.2.11423.i.i.i.i = phi i64 [ %passed.2.11423.unr.i.i.i.i, %B354.preheader.i.i.i.i ], [ %.875.3.i.i.i.i, %B354.i.i.i.i ]
-  %.79114191421.i.i.i.i = phi i64 [ %.79114191421.unr.i.i.i.i, %B354.preheader.i.i.i.i ], [ %105, %B354.i.i.i.i ]
+  %.79114191421.i.i.i.i = phi i64 [ %.79114191421.unr.i.i.i.i, %B354.preheader.i.i.i.i ], [ %106, %B354.i.i.i.i ]
   %.849.i.i.i.i = icmp slt i64 %.79114191421.i.i.i.i, 0
-  %94 = select i1 %.849.i.i.i.i, i64 %7, i64 0
-  %95 = shl i64 %.79114191421.i.i.i.i, 3
-  %scevgep106.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %94
-  %scevgep107.i.i.i = getelementptr i8, ptr %scevgep106.i.i.i, i64 %95
+  %95 = select i1 %.849.i.i.i.i, i64 %7, i64 0
+  %96 = shl i64 %.79114191421.i.i.i.i, 3
+  %scevgep106.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %95
+  %scevgep107.i.i.i = getelementptr i8, ptr %scevgep106.i.i.i, i64 %96
   %.873.i.i.i.i = load i64, ptr %scevgep107.i.i.i, align 8
   %.875.i.i.i.i = add nsw i64 %.873.i.i.i.i, %passed.2.11423.i.i.i.i
-  %96 = add i64 %.79114191421.i.i.i.i, 1
-  %.849.1.i.i.i.i = icmp slt i64 %96, 0
-  %97 = select i1 %.849.1.i.i.i.i, i64 %7, i64 0
-  %scevgep103.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %97
-  %98 = shl i64 %.79114191421.i.i.i.i, 3
-  %scevgep39 = getelementptr i8, ptr %scevgep103.i.i.i, i64 %98
+  %97 = add i64 %.79114191421.i.i.i.i, 1
+  %.849.1.i.i.i.i = icmp slt i64 %97, 0
+  %98 = select i1 %.849.1.i.i.i.i, i64 %7, i64 0
+  %scevgep103.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %98
+  %99 = shl i64 %.79114191421.i.i.i.i, 3
+  %scevgep39 = getelementptr i8, ptr %scevgep103.i.i.i, i64 %99
   %scevgep42 = getelementptr i8, ptr %scevgep39, i64 8
   %.873.1.i.i.i.i = load i64, ptr %scevgep42, align 8
   %.875.1.i.i.i.i = add nsw i64 %.875.i.i.i.i, %.873.1.i.i.i.i
-  %99 = add i64 %96, 1
-  %.849.2.i.i.i.i = icmp slt i64 %99, 0
-  %100 = select i1 %.849.2.i.i.i.i, i64 %7, i64 0
-  %scevgep100.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %100
-  %101 = shl i64 %.79114191421.i.i.i.i, 3
-  %scevgep30 = getelementptr i8, ptr %scevgep100.i.i.i, i64 %101
+  %100 = add i64 %97, 1
+  %.849.2.i.i.i.i = icmp slt i64 %100, 0
+  %101 = select i1 %.849.2.i.i.i.i, i64 %7, i64 0
+  %scevgep100.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %101
+  %102 = shl i64 %.79114191421.i.i.i.i, 3
+  %scevgep30 = getelementptr i8, ptr %scevgep100.i.i.i, i64 %102
   %scevgep38 = getelementptr i8, ptr %scevgep30, i64 16
   %.873.2.i.i.i.i = load i64, ptr %scevgep38, align 8
   %.875.2.i.i.i.i = add nsw i64 %.875.1.i.i.i.i, %.873.2.i.i.i.i
-  %102 = add i64 %99, 1
-  %.849.3.i.i.i.i = icmp slt i64 %102, 0
-  %103 = select i1 %.849.3.i.i.i.i, i64 %7, i64 0
-  %scevgep97.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %103
-  %104 = shl i64 %.79114191421.i.i.i.i, 3
-  %scevgep28 = getelementptr i8, ptr %scevgep97.i.i.i, i64 %104
+  %103 = add i64 %100, 1
+  %.849.3.i.i.i.i = icmp slt i64 %103, 0
+  %104 = select i1 %.849.3.i.i.i.i, i64 %7, i64 0
+  %scevgep97.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %104
+  %105 = shl i64 %.79114191421.i.i.i.i, 3
+  %scevgep28 = getelementptr i8, ptr %scevgep97.i.i.i, i64 %105
   %scevgep29 = getelementptr i8, ptr %scevgep28, i64 24
   %.873.3.i.i.i.i = load i64, ptr %scevgep29, align 8
   %.875.3.i.i.i.i = add nsw i64 %.875.2.i.i.i.i, %.873.3.i.i.i.i
   %lsr.iv.next.i.i.i.i = add i64 %lsr.iv.i.i.i.i, -4
   %.785.3.i.i.i.i = icmp sgt i64 %lsr.iv.next.i.i.i.i, 4
-  %105 = add i64 %102, 1
+  %106 = add i64 %103, 1
   br i1 %.785.3.i.i.i.i, label %B354.i.i.i.i, label %B384.i.i.i.i
 
 B384.i.i.i.i:
@@ -27130,7 +27166,7 @@ B384.i.i.i.i:
   br label %B444.endif.endif.endif.endif.i.i.i.i
 
 B242.endif.endif.i.i.i.i:
-  %.631.i.i.i.i = getelementptr i64, ptr %12, i64 %.96234443463.i.i.i
+  %.631.i.i.i.i = getelementptr i64, ptr %13, i64 %.96234443463.i.i.i
   %.632.i.i.i.i = load i64, ptr %.631.i.i.i.i, align 8
   %.671.i.i.i.i = sub i64 %.449.i, %.560.i.i.i.i
   %.11.i.i.i.i.i = tail call i64 @llvm.smax.i64(i64 %.671.i.i.i.i, i64 0)
@@ -27140,34 +27176,34 @@ B242.endif.endif.i.i.i.i:
   br i1 %.7851420.not.i.i.i.i, label %B384.i.i.i.i, label %B354.lr.ph.i.i.i.i
 
 B354.lr.ph.i.i.i.i:
-  %106 = add i64 %.560.i.i.i.i, %.11.i.i.i.i.i
-  %107 = sub i64 %.1396.i.i.i, %106
+  %107 = add i64 %.560.i.i.i.i, %.11.i.i.i.i.i
+  %108 = sub i64 %.1396.i.i.i, %107
   %xtraiter.i.i.i.i = and i64 %.742.i.i.i.i, 3
   %lcmp.mod.not.i.i.i.i = icmp eq i64 %xtraiter.i.i.i.i, 0
   br i1 %lcmp.mod.not.i.i.i.i, label %B354.prol.loopexit.i.i.i.i, label %B354.prol.i.i.preheader.i.i
 
 B354.prol.i.i.preheader.i.i:
-  %108 = trunc i64 %.1394.i.i.i to i2
-  %109 = add i2 %lsr75, %108
-  %110 = sub i64 %lsr.iv34.i, %.560.i.i.i.i
-  %smax = call i64 @llvm.smax.i64(i64 %110, i64 0)
-  %111 = add i64 %.560.i.i.i.i, %smax
-  %112 = trunc i64 %111 to i2
-  %113 = sub i2 %109, %112
-  %114 = zext i2 %113 to i64
-  %115 = mul nsw i64 %114, -8
+  %109 = trunc i64 %.1394.i.i.i to i2
+  %110 = add i2 %lsr75, %109
+  %111 = sub i64 %lsr.iv37.i, %.560.i.i.i.i
+  %smax = call i64 @llvm.smax.i64(i64 %111, i64 0)
+  %112 = add i64 %.560.i.i.i.i, %smax
+  %113 = trunc i64 %112 to i2
+  %114 = sub i2 %110, %113
+  %115 = zext i2 %114 to i64
+  %116 = mul nsw i64 %115, -8
   br label %B354.prol.i.i.i.i
 
 B354.prol.i.i.i.i:
-  %lsr.iv21 = phi i64 [ %lsr.iv.next22, %B354.prol.i.i.i.i ], [ %115, %B354.prol.i.i.preheader.i.i ]
+  %lsr.iv21 = phi i64 [ %lsr.iv.next22, %B354.prol.i.i.i.i ], [ %116, %B354.prol.i.i.preheader.i.i ]
   %passed.2.11423.prol.i.i.i.i = phi i64 [ %.875.prol.i.i.i.i, %B354.prol.i.i.i.i ], [ %.632.i.i.i.i, %B354.prol.i.i.preheader.i.i ]
   %.79114191421.prol.i.i.i.i = phi i64 [ %.798.prol.i.i.i.i, %B354.prol.i.i.i.i ], [ %.11.i.i.i.i.i, %B354.prol.i.i.preheader.i.i ]
   %.798.prol.i.i.i.i = add nuw i64 %.79114191421.prol.i.i.i.i, 1
   %.849.prol.i.i.i.i = icmp slt i64 %.79114191421.prol.i.i.i.i, 0
-  %116 = select i1 %.849.prol.i.i.i.i, i64 %7, i64 0
-  %117 = shl i64 %.79114191421.prol.i.i.i.i, 3
-  %scevgep95.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %116
-  %scevgep96.i.i.i = getelementptr i8, ptr %scevgep95.i.i.i, i64 %117
+  %117 = select i1 %.849.prol.i.i.i.i, i64 %7, i64 0
+  %118 = shl i64 %.79114191421.prol.i.i.i.i, 3
+  %scevgep95.i.i.i = getelementptr i8, ptr %lsr.iv93.i.i.i, i64 %117
+  %scevgep96.i.i.i = getelementptr i8, ptr %scevgep95.i.i.i, i64 %118
   %.873.prol.i.i.i.i = load i64, ptr %scevgep96.i.i.i, align 8
   %.875.prol.i.i.i.i = add nsw i64 %.873.prol.i.i.i.i, %passed.2.11423.prol.i.i.i.i
   %lsr.iv.next22 = add i64 %lsr.iv21, 8
@@ -27175,20 +27211,20 @@ B354.prol.i.i.i.i:
   br i1 %ov.i.i.i.i, label %B354.prol.loopexit.loopexit.i.i.i.i, label %B354.prol.i.i.i.i
 
 B354.prol.loopexit.loopexit.i.i.i.i:
-  %118 = add nuw i64 %xtraiter.i.i.i.i, %.11.i.i.i.i.i
-  %119 = sub i64 %.703.i.i.i.i, %118
+  %119 = add nuw i64 %xtraiter.i.i.i.i, %.11.i.i.i.i.i
+  %120 = sub i64 %.703.i.i.i.i, %119
   br label %B354.prol.loopexit.i.i.i.i
 
 B354.prol.loopexit.i.i.i.i:
   %passed.2.11423.unr.i.i.i.i = phi i64 [ %.632.i.i.i.i, %B354.lr.ph.i.i.i.i ], [ %.875.prol.i.i.i.i, %B354.prol.loopexit.loopexit.i.i.i.i ]
-  %.78414181422.unr.i.i.i.i = phi i64 [ %.742.i.i.i.i, %B354.lr.ph.i.i.i.i ], [ %119, %B354.prol.loopexit.loopexit.i.i.i.i ]
-  %.79114191421.unr.i.i.i.i = phi i64 [ %.11.i.i.i.i.i, %B354.lr.ph.i.i.i.i ], [ %118, %B354.prol.loopexit.loopexit.i.i.i.i ]
+  %.78414181422.unr.i.i.i.i = phi i64 [ %.742.i.i.i.i, %B354.lr.ph.i.i.i.i ], [ %120, %B354.prol.loopexit.loopexit.i.i.i.i ]
+  %.79114191421.unr.i.i.i.i = phi i64 [ %.11.i.i.i.i.i, %B354.lr.ph.i.i.i.i ], [ %119, %B354.prol.loopexit.loopexit.i.i.i.i ]
   %.875.lcssa.unr.i.i.i.i = phi i64 [ poison, %B354.lr.ph.i.i.i.i ], [ %.875.prol.i.i.i.i, %B354.prol.loopexit.loopexit.i.i.i.i ]
-  %120 = icmp ult i64 %107, 3
-  br i1 %120, label %B384.i.i.i.i, label %B354.preheader.i.i.i.i
+  %121 = icmp ult i64 %108, 3
+  br i1 %121, label %B384.i.i.i.i, label %B354.preheader.i.i.i.i
 
 B354.preheader.i.i.i.i:
-  %121 = add i64 %.78414181422.unr.i.i.i.i, 4
+  %122 = add i64 %.78414181422.unr.i.i.i.i, 4
   br label %B354.i.i.i.i
 
 B444.endif.endif.endif.endif.i.i.i.i:
@@ -27196,32 +27232,32 @@ B444.endif.endif.endif.endif.i.i.i.i:
   %.1053.i.i.i.i = icmp slt i64 %.1396.i.i.i, 0
   %.1054.i.i.i.i = select i1 %.1053.i.i.i.i, i64 %arg.given.5.5.1, i64 0
   %.1072.i.i.i.i = mul i64 %.96234443463.i.i.i, %arg.given.5.5.1
-  %122 = getelementptr double, ptr %arg.given.5.4, i64 %.1072.i.i.i.i
-  %123 = getelementptr double, ptr %122, i64 %.1396.i.i.i
-  %.1076.i.i.i.i = getelementptr double, ptr %123, i64 %.1054.i.i.i.i
+  %123 = getelementptr double, ptr %arg.given.5.4, i64 %.1072.i.i.i.i
+  %124 = getelementptr double, ptr %123, i64 %.1396.i.i.i
+  %.1076.i.i.i.i = getelementptr double, ptr %124, i64 %.1054.i.i.i.i
   %.1077.i.i.i.i = load double, ptr %.1076.i.i.i.i, align 8
-  %124 = getelementptr double, ptr %122, i64 %.44212551259.i
-  %.1129.i.i.i.i = load double, ptr %124, align 8
+  %125 = getelementptr double, ptr %123, i64 %.44212551259.i
+  %.1129.i.i.i.i = load double, ptr %125, align 8
   %.1161.i.i.i.i = select i1 %.1053.i.i.i.i, i64 %arg.given.17.5.1, i64 0
   %.1179.i.i.i.i = mul i64 %.96234443463.i.i.i, %arg.given.17.5.1
-  %125 = getelementptr i64, ptr %arg.given.17.4, i64 %.1179.i.i.i.i
-  %126 = getelementptr i64, ptr %125, i64 %.1396.i.i.i
-  %.1183.i.i.i.i = getelementptr i64, ptr %126, i64 %.1161.i.i.i.i
+  %126 = getelementptr i64, ptr %arg.given.17.4, i64 %.1179.i.i.i.i
+  %127 = getelementptr i64, ptr %126, i64 %.1396.i.i.i
+  %.1183.i.i.i.i = getelementptr i64, ptr %127, i64 %.1161.i.i.i.i
   %.1184.i.i.i.i = load i64, ptr %.1183.i.i.i.i, align 8
-  %127 = getelementptr i64, ptr %125, i64 %.44212551259.i
-  %.1240.i.i.i.i = load i64, ptr %127, align 8
+  %128 = getelementptr i64, ptr %126, i64 %.44212551259.i
+  %.1240.i.i.i.i = load i64, ptr %128, align 8
   %.5.i.i.i.i.i = fptosi double %.1500.i.i.i to i64
   %.1273.i.i.i.i = add nsw i64 %.1396.i.i.i, %.5.i.i.i.i.i
   %.11.i3.i.i.i.i = tail call i64 @llvm.smin.i64(i64 %.412.i.i.i.i.i, i64 %.1273.i.i.i.i)
-  %128 = getelementptr i64, ptr %arg.given.18.4, i64 %.96234443463.i.i.i
-  %.1338.i.i.i.i = load i64, ptr %128, align 8
+  %129 = getelementptr i64, ptr %arg.given.18.4, i64 %.96234443463.i.i.i
+  %.1338.i.i.i.i = load i64, ptr %129, align 8
   %.1340.i.i.i.i = add nsw i64 %.1338.i.i.i.i, %.1396.i.i.i
   %.11.i4.i.i.i.i = tail call i64 @llvm.smin.i64(i64 %.412.i.i.i.i.i, i64 %.1340.i.i.i.i)
   %.11.i2.i.i.i.i = tail call i64 @llvm.smax.i64(i64 %.11.i4.i.i.i.i, i64 %.1396.i.i.i)
   %.1445.i.i.i.i = icmp slt i64 %.11.i2.i.i.i.i, 0
   %.1446.i.i.i.i = select i1 %.1445.i.i.i.i, i64 %arg.given.17.5.1, i64 0
-  %129 = getelementptr i64, ptr %125, i64 %.11.i2.i.i.i.i
-  %.1468.i.i.i.i = getelementptr i64, ptr %129, i64 %.1446.i.i.i.i
+  %130 = getelementptr i64, ptr %126, i64 %.11.i2.i.i.i.i
+  %.1468.i.i.i.i = getelementptr i64, ptr %130, i64 %.1446.i.i.i.i
   %.1469.i.i.i.i = load i64, ptr %.1468.i.i.i.i, align 8
   %.1524.i.i.i.i = sub nsw i64 %.1469.i.i.i.i, %.1184.i.i.i.i
   %.1525.i.i.i.i = sitofp i64 %.1524.i.i.i.i to double
@@ -27246,7 +27282,7 @@ B798.endif.endif.i.i.i.i:
   br label %B664.endif.endif.endif.i.i.i
 
 B898.i.i.i:
-  %lsr.iv108.i.i.i = phi i64 [ %178, %B898.lr.ph.i.i.i ], [ %lsr.iv.next109.i.i.i, %B956.i.i.i ]
+  %lsr.iv108.i.i.i = phi i64 [ %179, %B898.lr.ph.i.i.i ], [ %lsr.iv.next109.i.i.i, %B956.i.i.i ]
   %pick.2.23433.i.i.i = phi i64 [ %.1161.i.i.i, %B898.lr.ph.i.i.i ], [ %pick.3.3.i.i.i, %B956.i.i.i ]
   %.212734293431.i.i.i = phi i64 [ %.1161.i.i.i, %B898.lr.ph.i.i.i ], [ %.2134.i.i.i, %B956.i.i.i ]
   %.2201.i.i.i = icmp slt i64 %.212734293431.i.i.i, 0
@@ -27261,8 +27297,8 @@ B898.i.i.i:
 B922.i.i.i:
   %.2296.i.i.i = icmp slt i64 %pick.2.23433.i.i.i, 0
   %.2297.i.i.i = select i1 %.2296.i.i.i, i64 %arg.given.0.5.2, i64 0
-  %130 = getelementptr i64, ptr %.1771.i.i.i, i64 %pick.2.23433.i.i.i
-  %.2328.i.i.i = getelementptr i64, ptr %130, i64 %.2297.i.i.i
+  %131 = getelementptr i64, ptr %.1771.i.i.i, i64 %pick.2.23433.i.i.i
+  %.2328.i.i.i = getelementptr i64, ptr %131, i64 %.2297.i.i.i
   %.2329.i.i.i = load i64, ptr %.2328.i.i.i, align 8
   %.2331.i.i.i = sitofp i64 %.2329.i.i.i to double
   %.2332.i.i.i = fcmp ogt double %.11.i.i.i.i, %.2331.i.i.i
@@ -27284,26 +27320,26 @@ B958.i.i.i:
   %.369.i.i.i.i = select i1 %.368.i.i10.i.i, i64 %arg.given.1.5.1, i64 0
   %.370.i1.i.i.i = add i64 %.369.i.i.i.i, %pick.2.2.lcssa.i.i.i
   %.399.i.i.i.i = mul i64 %.370.i1.i.i.i, %arg.given.1.5.2
-  %131 = getelementptr i8, ptr %arg.given.1.4, i64 %.2230.i.i.i
-  %132 = getelementptr i8, ptr %131, i64 %.399.i.i.i.i
-  %133 = getelementptr i8, ptr %132, i64 %.599.i.i
-  %.403.i.i.i.i = getelementptr i8, ptr %133, i64 %.2205.i.i.i
+  %132 = getelementptr i8, ptr %arg.given.1.4, i64 %.2230.i.i.i
+  %133 = getelementptr i8, ptr %132, i64 %.399.i.i.i.i
+  %134 = getelementptr i8, ptr %133, i64 %.493.i.i
+  %.403.i.i.i.i = getelementptr i8, ptr %134, i64 %.2205.i.i.i
   %.404.i.i.i.i = load i8, ptr %.403.i.i.i.i, align 1
   %.407.i.i.i.i = icmp eq i8 %.404.i.i.i.i, 0
   br i1 %.407.i.i.i.i, label %B1048.i.i.i, label %B112.i.i.i.i
 
 B112.i.i.i.i:
-  %sunkaddr123 = mul i64 %.635.i.i, 8
-  %sunkaddr124 = getelementptr i8, ptr %173, i64 %sunkaddr123
-  %.470.i.i.i.i = load i64, ptr %sunkaddr124, align 8
+  %sunkaddr118 = mul i64 %.529.i.i, 8
+  %sunkaddr119 = getelementptr i8, ptr %174, i64 %sunkaddr118
+  %.470.i.i.i.i = load i64, ptr %sunkaddr119, align 8
   %.501.not.i.i.i.i = icmp slt i64 %.470.i.i.i.i, %.827.i.i.i
   br i1 %.501.not.i.i.i.i, label %B168.i.i.i.i, label %B1048.i.i.i
 
 B168.i.i.i.i:
-  %134 = icmp slt i64 %pick.2.2.lcssa.i.i.i, 0
-  %.568.i.i.i.i = select i1 %134, i64 %arg.given.0.5.2, i64 0
+  %135 = icmp slt i64 %pick.2.2.lcssa.i.i.i, 0
+  %.568.i.i.i.i = select i1 %135, i64 %arg.given.0.5.2, i64 0
   %.569.i.i.i.i = add i64 %.568.i.i.i.i, %pick.2.2.lcssa.i.i.i
-  %.599.i.i.i.i = getelementptr i64, ptr %90, i64 %.569.i.i.i.i
+  %.599.i.i.i.i = getelementptr i64, ptr %91, i64 %.569.i.i.i.i
   %.600.i.i.i.i = load i64, ptr %.599.i.i.i.i, align 8
   %.602.i.i.i.i = add nsw i64 %.600.i.i.i.i, %.44212551259.i
   %or.cond.i.i = icmp slt i64 %.602.i.i.i.i, %invariant.smin.i.i
@@ -27312,16 +27348,16 @@ B168.i.i.i.i:
 B354.i3.i.i.i:
   %.883.i.i.i.i = icmp slt i64 %.602.i.i.i.i, 0
   %.884.i.i.i.i = select i1 %.883.i.i.i.i, i64 %arg.world.3.5.1, i64 0
-  %135 = getelementptr i64, ptr %arg.world.3.4, i64 %.602.i.i.i.i
-  %.906.i.i.i.i = getelementptr i64, ptr %135, i64 %.884.i.i.i.i
+  %136 = getelementptr i64, ptr %arg.world.3.4, i64 %.602.i.i.i.i
+  %.906.i.i.i.i = getelementptr i64, ptr %136, i64 %.884.i.i.i.i
   %.907.i.i.i.i = load i64, ptr %.906.i.i.i.i, align 8
   %.940.not.i.i.i.i = icmp slt i64 %.907.i.i.i.i, %.548.i1.i.i
   br i1 %.940.not.i.i.i.i, label %B410.i.i.i.i, label %B1048.i.i.i
 
 B410.i.i.i.i:
-  %sunkaddr125 = getelementptr i8, ptr %arg.given.9.4, i64 %25
-  %sunkaddr126 = getelementptr i8, ptr %sunkaddr125, i64 -8
-  %.992.i.i.i.i = load double, ptr %sunkaddr126, align 8
+  %sunkaddr123 = getelementptr i8, ptr %arg.given.9.4, i64 %25
+  %sunkaddr124 = getelementptr i8, ptr %sunkaddr123, i64 -8
+  %.992.i.i.i.i = load double, ptr %sunkaddr124, align 8
   %.993.i.i.i.i = fcmp ueq double %.992.i.i.i.i, 0x7FF0000000000000
   br i1 %.993.i.i.i.i, label %B998.i.i.i, label %B454.endif.endif.i.i.i.i
 
@@ -27335,20 +27371,20 @@ B578.i.i.i.i:
   %.1214.i.i.i.i = add nsw i64 %.12041171.i.i.i.i, -1
   %.1218.i.i.i.i = add nuw i64 %.12111172.i.i.i.i, 1
   %.1257.i.i.i.i = icmp slt i64 %.12111172.i.i.i.i, 0
-  %136 = select i1 %.1257.i.i.i.i, i64 %24, i64 0
-  %scevgep.i6.i.i.i = getelementptr i8, ptr %arg.world.4.4, i64 %136
-  %137 = shl i64 %.12111172.i.i.i.i, 3
-  %scevgep1.i.i.i.i = getelementptr i8, ptr %scevgep.i6.i.i.i, i64 %137
+  %137 = select i1 %.1257.i.i.i.i, i64 %24, i64 0
+  %scevgep.i6.i.i.i = getelementptr i8, ptr %arg.world.4.4, i64 %137
+  %138 = shl i64 %.12111172.i.i.i.i, 3
+  %scevgep1.i.i.i.i = getelementptr i8, ptr %scevgep.i6.i.i.i, i64 %138
   %.1273.i7.i.i.i = load double, ptr %scevgep1.i.i.i.i, align 8
-  %sunkaddr129 = getelementptr inbounds i8, ptr %174, i64 %sunkaddr4.i.i.i.i
-  %.1304.i.i.i.i = load double, ptr %sunkaddr129, align 8
+  %sunkaddr125 = getelementptr inbounds i8, ptr %175, i64 %sunkaddr4.i.i.i.i
+  %.1304.i.i.i.i = load double, ptr %sunkaddr125, align 8
   %.1305.i.i.i.i = fadd double %.1273.i7.i.i.i, %.1304.i.i.i.i
   %.1336.i.i.i.i = fcmp ogt double %.1305.i.i.i.i, %.992.i.i.i.i
   br i1 %.1336.i.i.i.i, label %B1048.i.i.i, label %B576.i.i.i.i
 
 B454.endif.endif.i.i.i.i:
-  %138 = getelementptr i64, ptr %23, i64 %.1389.i.i.i
-  %.1074.i.i.i.i = getelementptr i64, ptr %138, i64 %.569.i.i.i.i
+  %139 = getelementptr i64, ptr %23, i64 %.1389.i.i.i
+  %.1074.i.i.i.i = getelementptr i64, ptr %139, i64 %.569.i.i.i.i
   %.1075.i.i.i.i = load i64, ptr %.1074.i.i.i.i, align 8
   %.1079.i.i.i.i = add nsw i64 %.1075.i.i.i.i, %.602.i.i.i.i
   %.11.i.i5.i.i.i = tail call i64 @llvm.smin.i64(i64 %arg.world.4.5.0, i64 %.1079.i.i.i.i)
@@ -27362,13 +27398,13 @@ B998.i.i.i:
   br i1 %.453.i.i.i.i, label %B1048.i.i.i, label %in5..exit.i.i.i
 
 in5..exit.i.i.i:
-  %139 = getelementptr double, ptr %122, i64 %arg.world.0.5.1
-  %.524.i.i.i.i = getelementptr double, ptr %139, i64 %.502.i.i.i.i
+  %140 = getelementptr double, ptr %123, i64 %arg.world.0.5.1
+  %.524.i.i.i.i = getelementptr double, ptr %140, i64 %.502.i.i.i.i
   %.525.i.i.i.i = load double, ptr %.524.i.i.i.i, align 8
   %.580.i.i.i.i = fsub double %.525.i.i.i.i, %.1129.i.i.i.i
   %.581.i.i.i.i = fmul double %.580.i.i.i.i, 1.500000e+00
-  %140 = getelementptr i64, ptr %125, i64 %arg.world.0.5.1
-  %.634.i.i.i.i = getelementptr i64, ptr %140, i64 %.612.i.i.i.i
+  %141 = getelementptr i64, ptr %126, i64 %arg.world.0.5.1
+  %.634.i.i.i.i = getelementptr i64, ptr %141, i64 %.612.i.i.i.i
   %.635.i.i.i.i = load i64, ptr %.634.i.i.i.i, align 8
   %.636.i.i.i.i = sitofp i64 %.635.i.i.i.i to double
   %.637.i.i.i.i = fadd double %.581.i.i.i.i, %.636.i.i.i.i
@@ -27397,37 +27433,37 @@ B1048.i.i.i:
 
 B1052.i.i.i:
   %.2700.i.i.i = icmp eq i64 %choice.5.1.i.i.i, -2
-  br i1 %.2700.i.i.i, label %B1074.i.i.i, label %B250.endif.i.i
+  br i1 %.2700.i.i.i, label %B1074.i.i.i, label %B308.endif.i.i
 
 B1074.i.i.i:
-  %sunkaddr130 = mul i64 %.635.i.i, 8
-  %sunkaddr132 = getelementptr i8, ptr %173, i64 %sunkaddr130
-  %.374.i.i.i.i = load i64, ptr %sunkaddr132, align 8
+  %sunkaddr126 = mul i64 %.529.i.i, 8
+  %sunkaddr129 = getelementptr i8, ptr %174, i64 %sunkaddr126
+  %.374.i.i.i.i = load i64, ptr %sunkaddr129, align 8
   %.415.not.i.i.i.i = icmp slt i64 %.374.i.i.i.i, %.827.i.i.i
-  br i1 %.415.not.i.i.i.i, label %B406.i.i, label %B158.i.i.i.i.i
+  br i1 %.415.not.i.i.i.i, label %B464.i.i, label %B158.i.i.i.i.i
 
 B1074.thread57.i.i.i:
-  %141 = getelementptr i64, ptr %17, i64 %.599.i.i
-  %.373.i61.i.i.i = getelementptr i64, ptr %141, i64 %.635.i.i
+  %142 = getelementptr i64, ptr %8, i64 %.493.i.i
+  %.373.i61.i.i.i = getelementptr i64, ptr %142, i64 %.529.i.i
   %.374.i62.i.i.i = load i64, ptr %.373.i61.i.i.i, align 8
-  %sunkaddr133 = getelementptr i8, ptr %arg.given.6.4, i64 8
-  %.413.i64.i.i.i = load i64, ptr %sunkaddr133, align 8
+  %sunkaddr130 = getelementptr i8, ptr %arg.given.6.4, i64 8
+  %.413.i64.i.i.i = load i64, ptr %sunkaddr130, align 8
   %.415.not.i65.i.i.i = icmp slt i64 %.374.i62.i.i.i, %.413.i64.i.i.i
   br i1 %.415.not.i65.i.i.i, label %B100.endif.endif.i.i.i.i, label %B158.i.i.i.i.i
 
 B1074.thread.i.i.i:
-  %142 = getelementptr i64, ptr %17, i64 %.599.i.i
-  %.373.i44.i.i.i = getelementptr i64, ptr %142, i64 %.635.i.i
+  %143 = getelementptr i64, ptr %8, i64 %.493.i.i
+  %.373.i44.i.i.i = getelementptr i64, ptr %143, i64 %.529.i.i
   %.374.i45.i.i.i = load i64, ptr %.373.i44.i.i.i, align 8
   %.415.not.i48.i.i.i = icmp slt i64 %.374.i45.i.i.i, %.827.i.i.i
-  br i1 %.415.not.i48.i.i.i, label %B406.i.i, label %B158.i.i.i.i.i
+  br i1 %.415.not.i48.i.i.i, label %B464.i.i, label %B158.i.i.i.i.i
 
 B228.i.i.i.i:
   %lsr.iv.i13.i.i = phi ptr [ %scevgep88.i.i.i, %B228.i.preheader.i.i.i ], [ %scevgep89.i.i.i, %B278.1.i.i.i.i ]
-  %lsr.iv.i19.i.i.i = phi i64 [ %166, %B228.i.preheader.i.i.i ], [ %lsr.iv.next.i24.i.i.i, %B278.1.i.i.i.i ]
+  %lsr.iv.i19.i.i.i = phi i64 [ %167, %B228.i.preheader.i.i.i ], [ %lsr.iv.next.i24.i.i.i, %B278.1.i.i.i.i ]
   %wanted.3.11069.i.i.i.i = phi i1 [ %wanted.3.11069.unr.i.i.i.i, %B228.i.preheader.i.i.i ], [ %"$phi278.1.3.1.1.i.i.i.i", %B278.1.i.i.i.i ]
   %.60210651067.i.i.i.i = phi i64 [ %.60210651067.unr.i.i.i.i, %B228.i.preheader.i.i.i ], [ %.609.1.i.i.i.i, %B278.1.i.i.i.i ]
-  %143 = add i64 %.60210651067.i.i.i.i, 1
+  %144 = add i64 %.60210651067.i.i.i.i, 1
   br i1 %wanted.3.11069.i.i.i.i, label %B278.1.i.i.i.i, label %B278.i.i14.i.i
 
 B278.i.i14.i.i:
@@ -27439,9 +27475,9 @@ B278.i.i14.i.i:
   br i1 %.680.i.not.i.i.i, label %B234.1.i.i.i.i, label %B278.1.i.i.i.i
 
 B234.1.i.i.i.i:
-  %.661.1.i.i.i.i = icmp slt i64 %143, 0
-  %144 = select i1 %.661.1.i.i.i.i, i64 %18, i64 1
-  %scevgep90.i.i.i = getelementptr i8, ptr %lsr.iv.i13.i.i, i64 %144
+  %.661.1.i.i.i.i = icmp slt i64 %144, 0
+  %145 = select i1 %.661.1.i.i.i.i, i64 %18, i64 1
+  %scevgep90.i.i.i = getelementptr i8, ptr %lsr.iv.i13.i.i, i64 %145
   %.677.1.i.i.i.i = load i8, ptr %scevgep90.i.i.i, align 1
   %.680.1.i.i.i.i = icmp ne i8 %.677.1.i.i.i.i, 0
   br label %B278.1.i.i.i.i
@@ -27455,55 +27491,55 @@ B278.1.i.i.i.i:
   br i1 %.596.1.i.i.i.i, label %B228.i.i.i.i, label %B226.endif.i.i.i.i
 
 B158.i.i.i.i.i:
-  %sunkaddr134 = getelementptr i8, ptr %arg.given.6.4, i64 16
-  %.342.i.i.i.i.i = load i64, ptr %sunkaddr134, align 8
+  %sunkaddr132 = getelementptr i8, ptr %arg.given.6.4, i64 16
+  %.342.i.i.i.i.i = load i64, ptr %sunkaddr132, align 8
   %.344.i.i.i.i.i = add nsw i64 %.342.i.i.i.i.i, %.44212551259.i
   %.591.i.i.i.i.i = icmp sgt i64 %.344.i.i.i.i.i, %arg.given.8.5.0
-  br i1 %.591.i.i.i.i.i, label %B406.i.i, label %B232.endif.i.i.i.i.i
+  br i1 %.591.i.i.i.i.i, label %B464.i.i, label %B232.endif.i.i.i.i.i
 
 B270.i.i.i.i.i:
   %clear.2.0599.i.i.i.i.i = phi i1 [ true, %B270.lr.ph.new.i.i.i.i.i ], [ %"$phi344.1.3.1.1.i.i.i.i.i", %B344.1.i.i.i.i.i ]
   %niter.i.i.i.i.i = phi i64 [ 0, %B270.lr.ph.new.i.i.i.i.i ], [ %niter.next.1.i.i.i.i.i, %B344.1.i.i.i.i.i ]
-  %145 = add i64 %.44212551259.i, %niter.i.i.i.i.i
-  %146 = add i64 %145, 1
+  %146 = add i64 %.44212551259.i, %niter.i.i.i.i.i
+  %147 = add i64 %146, 1
   br i1 %clear.2.0599.i.i.i.i.i, label %B276.i.i.i.i.i, label %B344.1.i.i.i.i.i
 
 B276.i.i.i.i.i:
-  %.763.i.i.i.i.i = icmp slt i64 %145, 0
+  %.763.i.i.i.i.i = icmp slt i64 %146, 0
   %.764.i.i.i.i.i = select i1 %.763.i.i.i.i.i, i64 %arg.given.8.5.0, i64 0
-  %scevgep67.i = getelementptr i8, ptr %lsr.iv56.i, i64 %.764.i.i.i.i.i
-  %scevgep68.i = getelementptr i8, ptr %scevgep67.i, i64 %niter.i.i.i.i.i
-  %.779.i.i.i.i.i = load i8, ptr %scevgep68.i, align 1
+  %scevgep70.i = getelementptr i8, ptr %lsr.iv59.i, i64 %.764.i.i.i.i.i
+  %scevgep71.i = getelementptr i8, ptr %scevgep70.i, i64 %niter.i.i.i.i.i
+  %.779.i.i.i.i.i = load i8, ptr %scevgep71.i, align 1
   %.782.i.i.i.i.i = icmp eq i8 %.779.i.i.i.i.i, 0
   br i1 %.782.i.i.i.i.i, label %B344.i.i.i.i.i, label %B344.1.i.i.i.i.i
 
 B344.i.i.i.i.i:
-  %147 = icmp slt i64 %145, 0
-  %148 = select i1 %147, i64 %27, i64 0
-  %149 = shl i64 %niter.i.i.i.i.i, 3
-  %scevgep65.i = getelementptr i8, ptr %lsr.iv61.i, i64 %148
-  %scevgep66.i = getelementptr i8, ptr %scevgep65.i, i64 %149
-  %.850.i.i.i.i.i = load i64, ptr %scevgep66.i, align 8
-  %sunkaddr137 = getelementptr i8, ptr %arg.given.6.4, i64 24
-  %.880.i.i.i.i.i = load i64, ptr %sunkaddr137, align 8
+  %148 = icmp slt i64 %146, 0
+  %149 = select i1 %148, i64 %27, i64 0
+  %150 = shl i64 %niter.i.i.i.i.i, 3
+  %scevgep68.i = getelementptr i8, ptr %lsr.iv64.i, i64 %149
+  %scevgep69.i = getelementptr i8, ptr %scevgep68.i, i64 %150
+  %.850.i.i.i.i.i = load i64, ptr %scevgep69.i, align 8
+  %sunkaddr133 = getelementptr i8, ptr %arg.given.6.4, i64 24
+  %.880.i.i.i.i.i = load i64, ptr %sunkaddr133, align 8
   %.881.i.i.i.i.i = icmp slt i64 %.850.i.i.i.i.i, %.880.i.i.i.i.i
   br i1 %.881.i.i.i.i.i, label %B276.1.i.i.i.i.i, label %B344.1.i.i.i.i.i
 
 B276.1.i.i.i.i.i:
-  %.763.1.i.i.i.i.i = icmp slt i64 %146, 0
-  %150 = select i1 %.763.1.i.i.i.i.i, i64 %18, i64 1
-  %scevgep58.i = getelementptr i8, ptr %lsr.iv56.i, i64 %150
-  %scevgep59.i = getelementptr i8, ptr %scevgep58.i, i64 %niter.i.i.i.i.i
-  %.779.1.i.i.i.i.i = load i8, ptr %scevgep59.i, align 1
+  %.763.1.i.i.i.i.i = icmp slt i64 %147, 0
+  %151 = select i1 %.763.1.i.i.i.i.i, i64 %18, i64 1
+  %scevgep61.i = getelementptr i8, ptr %lsr.iv59.i, i64 %151
+  %scevgep62.i = getelementptr i8, ptr %scevgep61.i, i64 %niter.i.i.i.i.i
+  %.779.1.i.i.i.i.i = load i8, ptr %scevgep62.i, align 1
   %.782.1.i.i.i.i.i = icmp eq i8 %.779.1.i.i.i.i.i, 0
   br i1 %.782.1.i.i.i.i.i, label %B294.1.i.i.i.i.i, label %B344.1.i.i.i.i.i
 
 B294.1.i.i.i.i.i:
-  %151 = icmp slt i64 %146, 0
-  %152 = select i1 %151, i64 %28, i64 8
-  %scevgep63.i = getelementptr i8, ptr %lsr.iv61.i, i64 %152
-  %153 = shl i64 %niter.i.i.i.i.i, 3
-  %scevgep52 = getelementptr i8, ptr %scevgep63.i, i64 %153
+  %152 = icmp slt i64 %147, 0
+  %153 = select i1 %152, i64 %28, i64 8
+  %scevgep66.i = getelementptr i8, ptr %lsr.iv64.i, i64 %153
+  %154 = shl i64 %niter.i.i.i.i.i, 3
+  %scevgep52 = getelementptr i8, ptr %scevgep66.i, i64 %154
   %.850.1.i.i.i.i.i = load i64, ptr %scevgep52, align 8
   %.881.1.i.i.i.i.i = icmp slt i64 %.850.1.i.i.i.i.i, %.880.i.i.i.i.i
   br label %B344.1.i.i.i.i.i
@@ -27515,72 +27551,72 @@ B344.1.i.i.i.i.i:
   br i1 %niter.ncmp.1.not.i.i.i.i.i, label %B348.loopexit.unr-lcssa.i.i.i.i.i, label %B270.i.i.i.i.i
 
 B348.loopexit.unr-lcssa.i.i.i.i.i:
-  %154 = and i64 %.342.i.i.i.i.i, 1
-  %lcmp.mod.not.i.i.i5.i.i = icmp ne i64 %154, 0
+  %155 = and i64 %.342.i.i.i.i.i, 1
+  %lcmp.mod.not.i.i.i5.i.i = icmp ne i64 %155, 0
   %brmerge.i.i.not.i.i = select i1 %lcmp.mod.not.i.i.i5.i.i, i1 %"$phi344.1.3.1.1.i.i.i.i.i", i1 false
   br i1 %brmerge.i.i.not.i.i, label %B348.loopexit.unr-lcssa.i.i.i.B276.epil.i.i.i_crit_edge.i.i, label %in6..exit.i.i.i
 
 B348.loopexit.unr-lcssa.i.i.i.B276.epil.i.i.i_crit_edge.i.i:
-  %155 = add nuw i64 %unroll_iter.i.i.i.i.i, %.44212551259.i
+  %156 = add nuw i64 %unroll_iter.i.i.i.i.i, %.44212551259.i
   br label %B276.epil.i.i.i.i.i
 
 B276.epil.i.i.i.i.i:
-  %.706595597.epil.init.i4.i.i.i.i = phi i64 [ %155, %B348.loopexit.unr-lcssa.i.i.i.B276.epil.i.i.i_crit_edge.i.i ], [ %.44212551259.i, %B270.lr.ph.i.i.i.i.i ]
+  %.706595597.epil.init.i4.i.i.i.i = phi i64 [ %156, %B348.loopexit.unr-lcssa.i.i.i.B276.epil.i.i.i_crit_edge.i.i ], [ %.44212551259.i, %B270.lr.ph.i.i.i.i.i ]
   %.763.epil.i.i.i.i.i = icmp slt i64 %.706595597.epil.init.i4.i.i.i.i, 0
   %.764.epil.i.i.i.i.i = select i1 %.763.epil.i.i.i.i.i, i64 %arg.given.8.5.0, i64 0
-  %156 = getelementptr i8, ptr %arg.given.8.4, i64 %.706595597.epil.init.i4.i.i.i.i
-  %.778.epil.i.i.i.i.i = getelementptr i8, ptr %156, i64 %.764.epil.i.i.i.i.i
+  %157 = getelementptr i8, ptr %arg.given.8.4, i64 %.706595597.epil.init.i4.i.i.i.i
+  %.778.epil.i.i.i.i.i = getelementptr i8, ptr %157, i64 %.764.epil.i.i.i.i.i
   %.779.epil.i.i.i.i.i = load i8, ptr %.778.epil.i.i.i.i.i, align 1
   %.782.epil.i.i.i.i.i = icmp eq i8 %.779.epil.i.i.i.i.i, 0
-  br i1 %.782.epil.i.i.i.i.i, label %B294.epil.i.i.i.i.i, label %B406.i.i
+  br i1 %.782.epil.i.i.i.i.i, label %B294.epil.i.i.i.i.i, label %B464.i.i
 
 B294.epil.i.i.i.i.i:
-  %157 = icmp slt i64 %.706595597.epil.init.i4.i.i.i.i, 0
-  %.827.epil.i.i.i.i.i = select i1 %157, i64 %arg.world.3.5.1, i64 0
-  %158 = getelementptr i64, ptr %26, i64 %.706595597.epil.init.i4.i.i.i.i
-  %.849.epil.i.i.i.i.i = getelementptr i64, ptr %158, i64 %.827.epil.i.i.i.i.i
+  %158 = icmp slt i64 %.706595597.epil.init.i4.i.i.i.i, 0
+  %.827.epil.i.i.i.i.i = select i1 %158, i64 %arg.world.3.5.1, i64 0
+  %159 = getelementptr i64, ptr %26, i64 %.706595597.epil.init.i4.i.i.i.i
+  %.849.epil.i.i.i.i.i = getelementptr i64, ptr %159, i64 %.827.epil.i.i.i.i.i
   %.850.epil.i.i.i.i.i = load i64, ptr %.849.epil.i.i.i.i.i, align 8
-  %sunkaddr138 = getelementptr i8, ptr %arg.given.6.4, i64 24
-  %.880.epil.i.i.i.i.i = load i64, ptr %sunkaddr138, align 8
+  %sunkaddr134 = getelementptr i8, ptr %arg.given.6.4, i64 24
+  %.880.epil.i.i.i.i.i = load i64, ptr %sunkaddr134, align 8
   %.881.epil.i.i.i.i.i = icmp slt i64 %.850.epil.i.i.i.i.i, %.880.epil.i.i.i.i.i
   %cond.fr7484.i.i.i = freeze i1 %.881.epil.i.i.i.i.i
-  br i1 %cond.fr7484.i.i.i, label %B158.i.i.i.i, label %B406.i.i
+  br i1 %cond.fr7484.i.i.i, label %B158.i.i.i.i, label %B464.i.i
 
 B232.endif.i.i.i.i.i:
   %.700596.not.i.i.i.i.i = icmp slt i64 %.342.i.i.i.i.i, 1
   br i1 %.700596.not.i.i.i.i.i, label %B158.i.i.i.i, label %B270.lr.ph.i.i.i.i.i
 
 B270.lr.ph.i.i.i.i.i:
-  %159 = icmp eq i64 %.342.i.i.i.i.i, 1
-  br i1 %159, label %B276.epil.i.i.i.i.i, label %B270.lr.ph.new.i.i.i.i.i
+  %160 = icmp eq i64 %.342.i.i.i.i.i, 1
+  br i1 %160, label %B276.epil.i.i.i.i.i, label %B270.lr.ph.new.i.i.i.i.i
 
 B270.lr.ph.new.i.i.i.i.i:
   %unroll_iter.i.i.i.i.i = and i64 %.342.i.i.i.i.i, %const
   br label %B270.i.i.i.i.i
 
 B100.endif.endif.i.i.i.i:
-  %160 = icmp slt i64 %.550.i.i.i.i, 1
-  %sunkaddr139 = getelementptr i8, ptr %arg.given.6.4, i64 32
-  %.465.i.i.i.i = load i64, ptr %sunkaddr139, align 8
+  %161 = icmp slt i64 %.550.i.i.i.i, 1
+  %sunkaddr137 = getelementptr i8, ptr %arg.given.6.4, i64 32
+  %.465.i.i.i.i = load i64, ptr %sunkaddr137, align 8
   %.467.i.i.i.i = icmp sge i64 %.374.i62.i.i.i, %.465.i.i.i.i
-  br i1 %160, label %B226.endif.i.i.i.i, label %B228.lr.ph.i.i.i.i
+  br i1 %161, label %B226.endif.i.i.i.i, label %B228.lr.ph.i.i.i.i
 
 B228.lr.ph.i.i.i.i:
-  %161 = and i64 %.550.i.i.i.i, 1
-  %162 = icmp eq i64 %161, 0
+  %162 = and i64 %.550.i.i.i.i, 1
+  %163 = icmp eq i64 %162, 0
   %.693.i.i.i.i = shl nsw i64 %.374.i62.i.i.i, 1
-  br i1 %162, label %B228.prol.loopexit.i.i.i.i, label %B228.prol.i.i.i.i
+  br i1 %163, label %B228.prol.loopexit.i.i.i.i, label %B228.prol.i.i.i.i
 
 B228.prol.i.i.i.i:
   %.not.i.i.i = icmp slt i64 %.374.i62.i.i.i, %.465.i.i.i.i
   br i1 %.not.i.i.i, label %B234.prol.i.i.i.i, label %B228.prol.loopexit.i.i.i.i
 
 B234.prol.i.i.i.i:
-  %163 = icmp sge i64 %.693.i.i.i.i, %.413.i64.i.i.i
-  %sunkaddr140 = getelementptr i8, ptr %arg.given.8.4, i64 %.44212551259.i
-  %.677.prol.i.i.i.i = load i8, ptr %sunkaddr140, align 1
+  %164 = icmp sge i64 %.693.i.i.i.i, %.413.i64.i.i.i
+  %sunkaddr138 = getelementptr i8, ptr %arg.given.8.4, i64 %.44212551259.i
+  %.677.prol.i.i.i.i = load i8, ptr %sunkaddr138, align 1
   %.680.prol.i.i.i.i = icmp ne i8 %.677.prol.i.i.i.i, 0
-  %spec.select.prol.i.i.i.i = select i1 %.680.prol.i.i.i.i, i1 %163, i1 false
+  %spec.select.prol.i.i.i.i = select i1 %.680.prol.i.i.i.i, i1 %164, i1 false
   br label %B228.prol.loopexit.i.i.i.i
 
 B228.prol.loopexit.i.i.i.i:
@@ -27588,47 +27624,47 @@ B228.prol.loopexit.i.i.i.i:
   %.59510641068.unr.i.i.i.i = phi i64 [ %.550.i.i.i.i, %B228.lr.ph.i.i.i.i ], [ %.605.prol.i.i.i.i, %B228.prol.i.i.i.i ], [ %.605.prol.i.i.i.i, %B234.prol.i.i.i.i ]
   %.60210651067.unr.i.i.i.i = phi i64 [ %.44212551259.i, %B228.lr.ph.i.i.i.i ], [ %.449.i, %B228.prol.i.i.i.i ], [ %.449.i, %B234.prol.i.i.i.i ]
   %"$phi278.1.3.1.lcssa.unr.i.i.i.i" = phi i1 [ poison, %B228.lr.ph.i.i.i.i ], [ true, %B228.prol.i.i.i.i ], [ %spec.select.prol.i.i.i.i, %B234.prol.i.i.i.i ]
-  %164 = icmp eq i64 %arg.given.8.5.0, %.449.i
-  br i1 %164, label %B226.endif.i.i.i.i, label %B228.preheader.i.i.i.i
+  %165 = icmp eq i64 %arg.given.8.5.0, %.449.i
+  br i1 %165, label %B226.endif.i.i.i.i, label %B228.preheader.i.i.i.i
 
 B228.preheader.i.i.i.i:
-  %165 = icmp sge i64 %.693.i.i.i.i, %.413.i64.i.i.i
-  %.fr.i.i.i = freeze i1 %165
+  %166 = icmp sge i64 %.693.i.i.i.i, %.413.i64.i.i.i
+  %.fr.i.i.i = freeze i1 %166
   br i1 %.fr.i.i.i, label %B228.i.preheader.i.i.i, label %B226.endif.i.i.i.i
 
 B228.i.preheader.i.i.i:
-  %166 = add nuw i64 %.59510641068.unr.i.i.i.i, 2
+  %167 = add nuw i64 %.59510641068.unr.i.i.i.i, 2
   %scevgep88.i.i.i = getelementptr i8, ptr %arg.given.8.4, i64 %.60210651067.unr.i.i.i.i
   br label %B228.i.i.i.i
 
 B226.endif.i.i.i.i:
   %wanted.3.1.lcssa.i.i.i.i = phi i1 [ %.467.i.i.i.i, %B100.endif.endif.i.i.i.i ], [ %"$phi278.1.3.1.lcssa.unr.i.i.i.i", %B228.prol.loopexit.i.i.i.i ], [ %wanted.3.11069.unr.i.i.i.i, %B228.preheader.i.i.i.i ], [ %"$phi278.1.3.1.1.i.i.i.i", %B278.1.i.i.i.i ]
-  br i1 %wanted.3.1.lcssa.i.i.i.i, label %B158.i.i.i.i.i, label %B406.i.i
+  br i1 %wanted.3.1.lcssa.i.i.i.i, label %B158.i.i.i.i.i, label %B464.i.i
 
 in6..exit.i.i.i:
-  %167 = and i64 %.342.i.i.i.i.i, 1
-  %168 = icmp eq i64 %167, 0
-  %"$phi344.1.3.1.1.i.mux.i.i.i.i" = select i1 %168, i1 %"$phi344.1.3.1.1.i.i.i.i.i", i1 false
+  %168 = and i64 %.342.i.i.i.i.i, 1
+  %169 = icmp eq i64 %168, 0
+  %"$phi344.1.3.1.1.i.mux.i.i.i.i" = select i1 %169, i1 %"$phi344.1.3.1.1.i.i.i.i.i", i1 false
   %cond.fr74.i.i.i = freeze i1 %"$phi344.1.3.1.1.i.mux.i.i.i.i"
-  br i1 %cond.fr74.i.i.i, label %B158.i.i.i.i, label %B406.i.i
+  br i1 %cond.fr74.i.i.i, label %B158.i.i.i.i, label %B464.i.i
 
 B452.lr.ph.i.i.i:
-  %169 = icmp slt i64 %.599.i.i, 0
-  %invariant.gep3439.i.i.i = getelementptr i8, ptr %arg.given.1.4, i64 %.599.i.i
-  %.1129.i.i.i = select i1 %169, i64 %arg.given.14.5.2, i64 0
-  %170 = getelementptr i64, ptr %arg.given.14.4, i64 %.1129.i.i.i
-  %invariant.gep.i.i.i = getelementptr i64, ptr %170, i64 %.599.i.i
+  %170 = icmp slt i64 %.493.i.i, 0
+  %invariant.gep3439.i.i.i = getelementptr i8, ptr %arg.given.1.4, i64 %.493.i.i
+  %.1129.i.i.i = select i1 %170, i64 %arg.given.14.5.2, i64 0
+  %171 = getelementptr i64, ptr %arg.given.14.4, i64 %.1129.i.i.i
+  %invariant.gep.i.i.i = getelementptr i64, ptr %171, i64 %.493.i.i
   %.1464.i.i.i = icmp slt i64 %.352.i.i.i, 0
   %.1465.i.i.i = select i1 %.1464.i.i.i, i64 %arg.given.12.5.1, i64 0
   %.1466.i.i.i = add i64 %.1465.i.i.i, %.352.i.i.i
   %.1495.i.i.i = mul i64 %.1466.i.i.i, %arg.given.12.5.2
-  %171 = getelementptr double, ptr %21, i64 %.1495.i.i.i
-  %172 = getelementptr double, ptr %22, i64 %.1495.i.i.i
-  %.2205.i.i.i = select i1 %169, i64 %arg.given.1.5.2, i64 0
+  %172 = getelementptr double, ptr %21, i64 %.1495.i.i.i
+  %173 = getelementptr double, ptr %22, i64 %.1495.i.i.i
+  %.2205.i.i.i = select i1 %170, i64 %arg.given.1.5.2, i64 0
   %invariant.gep3477.i.i.i = getelementptr i8, ptr %invariant.gep3439.i.i.i, i64 %.2205.i.i.i
-  %173 = getelementptr i64, ptr %17, i64 %.599.i.i
-  %174 = getelementptr double, ptr %arg.given.9.4, i64 %.599.i.i
-  %sunkaddr4.i.i.i.i = select i1 %169, i64 %25, i64 0
+  %174 = getelementptr i64, ptr %8, i64 %.493.i.i
+  %175 = getelementptr double, ptr %arg.given.9.4, i64 %.493.i.i
+  %sunkaddr4.i.i.i.i = select i1 %170, i64 %25, i64 0
   %invariant.smin.i.i = tail call i64 @llvm.smin.i64(i64 %arg.world.0.5.1, i64 %.679.i.i.i)
   br label %B452.i.i.i
 
@@ -27645,20 +27681,20 @@ B664.endif.endif.endif.i.i.i:
   %.1186.i.i.i.i = fadd double %.1132.i.i.i.i, %.1185.i.i.i.i
   %.1728.i.i.i.i = icmp slt i64 %end.2.0.i.i.i.i, 0
   %.1729.i.i.i.i = select i1 %.1728.i.i.i.i, i64 %arg.given.5.5.1, i64 0
-  %175 = getelementptr double, ptr %122, i64 %end.2.0.i.i.i.i
-  %.1751.i.i.i.i = getelementptr double, ptr %175, i64 %.1729.i.i.i.i
+  %176 = getelementptr double, ptr %123, i64 %end.2.0.i.i.i.i
+  %.1751.i.i.i.i = getelementptr double, ptr %176, i64 %.1729.i.i.i.i
   %.1752.i.i.i.i = load double, ptr %.1751.i.i.i.i, align 8
   %.1809.i.i.i.i = fsub double %.1752.i.i.i.i, %.1077.i.i.i.i
   %.1811.i.i.i.i = fmul double %.370.i.i7.i.i, %.1809.i.i.i.i
   %.1872.i.i.i.i = mul i64 %.96234443463.i.i.i, %arg.given.4.5.1
-  %176 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i.i.i
-  %.1876.i.i.i.i = getelementptr i8, ptr %176, i64 16
+  %177 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i.i.i
+  %.1876.i.i.i.i = getelementptr i8, ptr %177, i64 16
   %.1877.i.i.i.i = load double, ptr %.1876.i.i.i.i, align 8
   %.1878.i.i.i.i = fmul double %.1877.i.i.i.i, %.1811.i.i.i.i
   %.1886.i.i.i.i = tail call double @sqrt(double %.1878.i.i.i.i)
   %.1898.i.i.i.i = sitofp i64 %lives.2.0.i.i.i.i to double
-  %177 = fsub double %.1241.i.i.i.i, %.1186.i.i.i.i
-  %.1899.i.i.i.i = fadd double %177, %.1898.i.i.i.i
+  %178 = fsub double %.1241.i.i.i.i, %.1186.i.i.i.i
+  %.1899.i.i.i.i = fadd double %178, %.1898.i.i.i.i
   %.10.i.i.i.i.i = fcmp ogt double %.1899.i.i.i.i, 0.000000e+00
   %.11.i5.i.i.i.i = select i1 %.10.i.i.i.i.i, double %.1899.i.i.i.i, double 0.000000e+00
   %.1815.i.i.i.i = fadd double %promised.2.0.i.i.i.i, %.1811.i.i.i.i
@@ -27677,68 +27713,68 @@ B664.endif.endif.endif.i.i.i:
 
 B898.lr.ph.i.i.i:
   %gep3478.i.i.i = getelementptr i8, ptr %invariant.gep3477.i.i.i, i64 %.2230.i.i.i
-  %178 = add nuw i64 %reass.sub.i.i.i, 2
+  %179 = add nuw i64 %reass.sub.i.i.i, 2
   br label %B898.i.i.i
 
-B316.i.i:
+B374.i.i:
   %.336.i15.i.i = icmp eq i64 %choice.5.1.i.i.i, -1
-  br i1 %.336.i15.i.i, label %B316.B158.i.i_crit_edge.i.i, label %B386.i.i.i
+  br i1 %.336.i15.i.i, label %B374.B158.i.i_crit_edge.i.i, label %B386.i.i.i
 
-B316.B158.i.i_crit_edge.i.i:
-  %sunkaddr141 = getelementptr i8, ptr %arg.given.6.4, i64 16
-  %.342.i.i.pre.i.i = load i64, ptr %sunkaddr141, align 8
+B374.B158.i.i_crit_edge.i.i:
+  %sunkaddr139 = getelementptr i8, ptr %arg.given.6.4, i64 16
+  %.342.i.i.pre.i.i = load i64, ptr %sunkaddr139, align 8
   %.pre.i.i = add nsw i64 %.342.i.i.pre.i.i, %.44212551259.i
   br label %B158.i.i.i.i
 
 B158.i.i.i.i:
-  %.344.i.i.pre-phi.i.i = phi i64 [ %.pre.i.i, %B316.B158.i.i_crit_edge.i.i ], [ %.344.i.i.i.i.i, %B294.epil.i.i.i.i.i ], [ %.344.i.i.i.i.i, %B232.endif.i.i.i.i.i ], [ %.344.i.i.i.i.i, %in6..exit.i.i.i ]
-  %.342.i.i.i.i = phi i64 [ %.342.i.i.pre.i.i, %B316.B158.i.i_crit_edge.i.i ], [ %.342.i.i.i.i.i, %B294.epil.i.i.i.i.i ], [ %.342.i.i.i.i.i, %B232.endif.i.i.i.i.i ], [ %.342.i.i.i.i.i, %in6..exit.i.i.i ]
+  %.344.i.i.pre-phi.i.i = phi i64 [ %.pre.i.i, %B374.B158.i.i_crit_edge.i.i ], [ %.344.i.i.i.i.i, %B294.epil.i.i.i.i.i ], [ %.344.i.i.i.i.i, %B232.endif.i.i.i.i.i ], [ %.344.i.i.i.i.i, %in6..exit.i.i.i ]
+  %.342.i.i.i.i = phi i64 [ %.342.i.i.pre.i.i, %B374.B158.i.i_crit_edge.i.i ], [ %.342.i.i.i.i.i, %B294.epil.i.i.i.i.i ], [ %.342.i.i.i.i.i, %B232.endif.i.i.i.i.i ], [ %.342.i.i.i.i.i, %in6..exit.i.i.i ]
   %.591.i.i.i.i = icmp sgt i64 %.344.i.i.pre-phi.i.i, %arg.given.8.5.0
-  br i1 %.591.i.i.i.i, label %B406.i.i, label %B232.endif.i.i.i.i
+  br i1 %.591.i.i.i.i, label %B464.i.i, label %B232.endif.i.i.i.i
 
 B270.i.i76.i.i:
   %clear.2.0599.i.i.i.i = phi i1 [ true, %B270.lr.ph.new.i.i.i.i ], [ %"$phi344.1.3.1.1.i.i.i.i", %B344.1.i.i.i.i ]
   %niter.i.i.i.i = phi i64 [ 0, %B270.lr.ph.new.i.i.i.i ], [ %niter.next.1.i.i.i.i, %B344.1.i.i.i.i ]
-  %179 = add i64 %.44212551259.i, %niter.i.i.i.i
-  %180 = add i64 %179, 1
+  %180 = add i64 %.44212551259.i, %niter.i.i.i.i
+  %181 = add i64 %180, 1
   br i1 %clear.2.0599.i.i.i.i, label %B276.i.i.i.i, label %B344.1.i.i.i.i
 
 B276.i.i.i.i:
-  %.763.i.i.i.i = icmp slt i64 %179, 0
+  %.763.i.i.i.i = icmp slt i64 %180, 0
   %.764.i.i.i.i = select i1 %.763.i.i.i.i, i64 %arg.given.8.5.0, i64 0
-  %scevgep75.i = getelementptr i8, ptr %lsr.iv56.i, i64 %.764.i.i.i.i
-  %scevgep76.i = getelementptr i8, ptr %scevgep75.i, i64 %niter.i.i.i.i
-  %.779.i.i.i.i = load i8, ptr %scevgep76.i, align 1
+  %scevgep78.i = getelementptr i8, ptr %lsr.iv59.i, i64 %.764.i.i.i.i
+  %scevgep79.i = getelementptr i8, ptr %scevgep78.i, i64 %niter.i.i.i.i
+  %.779.i.i.i.i = load i8, ptr %scevgep79.i, align 1
   %.782.i.i.i.i = icmp eq i8 %.779.i.i.i.i, 0
   br i1 %.782.i.i.i.i, label %B344.i.i.i.i, label %B344.1.i.i.i.i
 
 B344.i.i.i.i:
-  %181 = icmp slt i64 %179, 0
-  %182 = select i1 %181, i64 %27, i64 0
-  %183 = shl i64 %niter.i.i.i.i, 3
-  %scevgep73.i = getelementptr i8, ptr %lsr.iv61.i, i64 %182
-  %scevgep74.i = getelementptr i8, ptr %scevgep73.i, i64 %183
-  %.850.i.i.i.i = load i64, ptr %scevgep74.i, align 8
-  %sunkaddr142 = getelementptr i8, ptr %arg.given.6.4, i64 24
-  %.880.i.i.i.i = load i64, ptr %sunkaddr142, align 8
+  %182 = icmp slt i64 %180, 0
+  %183 = select i1 %182, i64 %27, i64 0
+  %184 = shl i64 %niter.i.i.i.i, 3
+  %scevgep76.i = getelementptr i8, ptr %lsr.iv64.i, i64 %183
+  %scevgep77.i = getelementptr i8, ptr %scevgep76.i, i64 %184
+  %.850.i.i.i.i = load i64, ptr %scevgep77.i, align 8
+  %sunkaddr140 = getelementptr i8, ptr %arg.given.6.4, i64 24
+  %.880.i.i.i.i = load i64, ptr %sunkaddr140, align 8
   %.881.i.i.i.i = icmp slt i64 %.850.i.i.i.i, %.880.i.i.i.i
   br i1 %.881.i.i.i.i, label %B276.1.i.i.i.i, label %B344.1.i.i.i.i
 
 B276.1.i.i.i.i:
-  %.763.1.i.i.i.i = icmp slt i64 %180, 0
-  %184 = select i1 %.763.1.i.i.i.i, i64 %18, i64 1
-  %scevgep69.i = getelementptr i8, ptr %lsr.iv56.i, i64 %184
-  %scevgep70.i = getelementptr i8, ptr %scevgep69.i, i64 %niter.i.i.i.i
-  %.779.1.i.i.i.i = load i8, ptr %scevgep70.i, align 1
+  %.763.1.i.i.i.i = icmp slt i64 %181, 0
+  %185 = select i1 %.763.1.i.i.i.i, i64 %18, i64 1
+  %scevgep72.i = getelementptr i8, ptr %lsr.iv59.i, i64 %185
+  %scevgep73.i = getelementptr i8, ptr %scevgep72.i, i64 %niter.i.i.i.i
+  %.779.1.i.i.i.i = load i8, ptr %scevgep73.i, align 1
   %.782.1.i.i.i.i = icmp eq i8 %.779.1.i.i.i.i, 0
   br i1 %.782.1.i.i.i.i, label %B294.1.i.i.i.i, label %B344.1.i.i.i.i
 
 B294.1.i.i.i.i:
-  %185 = icmp slt i64 %180, 0
-  %186 = select i1 %185, i64 %28, i64 8
-  %scevgep71.i = getelementptr i8, ptr %lsr.iv61.i, i64 %186
-  %187 = shl i64 %niter.i.i.i.i, 3
-  %scevgep53 = getelementptr i8, ptr %scevgep71.i, i64 %187
+  %186 = icmp slt i64 %181, 0
+  %187 = select i1 %186, i64 %28, i64 8
+  %scevgep74.i = getelementptr i8, ptr %lsr.iv64.i, i64 %187
+  %188 = shl i64 %niter.i.i.i.i, 3
+  %scevgep53 = getelementptr i8, ptr %scevgep74.i, i64 %188
   %.850.1.i.i.i.i = load i64, ptr %scevgep53, align 8
   %.881.1.i.i.i.i = icmp slt i64 %.850.1.i.i.i.i, %.880.i.i.i.i
   br label %B344.1.i.i.i.i
@@ -27750,86 +27786,86 @@ B344.1.i.i.i.i:
   br i1 %niter.ncmp.1.not.i.i.i.i, label %B348.loopexit.unr-lcssa.i.i.i.i, label %B270.i.i76.i.i
 
 B348.loopexit.unr-lcssa.i.i.i.i:
-  %188 = and i64 %.342.i.i.i.i, 1
-  %lcmp.mod.not.i.i77.i.i = icmp eq i64 %188, 0
+  %189 = and i64 %.342.i.i.i.i, 1
+  %lcmp.mod.not.i.i77.i.i = icmp eq i64 %189, 0
   br i1 %lcmp.mod.not.i.i77.i.i, label %in4..exit.i.i.i, label %B270.epil.preheader.i.i.i.i
 
 B270.epil.preheader.i.i.i.i:
-  br i1 %"$phi344.1.3.1.1.i.i.i.i", label %B270.epil.preheader.i.i.B276.epil.i.i_crit_edge.i.i, label %B406.i.i
+  br i1 %"$phi344.1.3.1.1.i.i.i.i", label %B270.epil.preheader.i.i.B276.epil.i.i_crit_edge.i.i, label %B464.i.i
 
 B270.epil.preheader.i.i.B276.epil.i.i_crit_edge.i.i:
-  %189 = add nuw i64 %unroll_iter.i.i.i.i, %.44212551259.i
+  %190 = add nuw i64 %unroll_iter.i.i.i.i, %.44212551259.i
   br label %B276.epil.i.i.i.i
 
 B276.epil.i.i.i.i:
-  %.706595597.epil.init.i9.i.i.i = phi i64 [ %189, %B270.epil.preheader.i.i.B276.epil.i.i_crit_edge.i.i ], [ %.44212551259.i, %B270.lr.ph.i.i.i.i ]
+  %.706595597.epil.init.i9.i.i.i = phi i64 [ %190, %B270.epil.preheader.i.i.B276.epil.i.i_crit_edge.i.i ], [ %.44212551259.i, %B270.lr.ph.i.i.i.i ]
   %.763.epil.i.i.i.i = icmp slt i64 %.706595597.epil.init.i9.i.i.i, 0
   %.764.epil.i.i.i.i = select i1 %.763.epil.i.i.i.i, i64 %arg.given.8.5.0, i64 0
-  %190 = getelementptr i8, ptr %arg.given.8.4, i64 %.706595597.epil.init.i9.i.i.i
-  %.778.epil.i.i.i.i = getelementptr i8, ptr %190, i64 %.764.epil.i.i.i.i
+  %191 = getelementptr i8, ptr %arg.given.8.4, i64 %.706595597.epil.init.i9.i.i.i
+  %.778.epil.i.i.i.i = getelementptr i8, ptr %191, i64 %.764.epil.i.i.i.i
   %.779.epil.i.i.i.i = load i8, ptr %.778.epil.i.i.i.i, align 1
   %.782.epil.i.i.i.i = icmp eq i8 %.779.epil.i.i.i.i, 0
-  br i1 %.782.epil.i.i.i.i, label %B294.epil.i.i.i.i, label %B406.i.i
+  br i1 %.782.epil.i.i.i.i, label %B294.epil.i.i.i.i, label %B464.i.i
 
 B294.epil.i.i.i.i:
-  %191 = icmp slt i64 %.706595597.epil.init.i9.i.i.i, 0
-  %.827.epil.i.i.i.i = select i1 %191, i64 %arg.world.3.5.1, i64 0
-  %192 = getelementptr i64, ptr %26, i64 %.706595597.epil.init.i9.i.i.i
-  %.849.epil.i.i.i.i = getelementptr i64, ptr %192, i64 %.827.epil.i.i.i.i
+  %192 = icmp slt i64 %.706595597.epil.init.i9.i.i.i, 0
+  %.827.epil.i.i.i.i = select i1 %192, i64 %arg.world.3.5.1, i64 0
+  %193 = getelementptr i64, ptr %26, i64 %.706595597.epil.init.i9.i.i.i
+  %.849.epil.i.i.i.i = getelementptr i64, ptr %193, i64 %.827.epil.i.i.i.i
   %.850.epil.i.i.i.i = load i64, ptr %.849.epil.i.i.i.i, align 8
-  %sunkaddr143 = getelementptr i8, ptr %arg.given.6.4, i64 24
-  %.880.epil.i.i.i.i = load i64, ptr %sunkaddr143, align 8
+  %sunkaddr141 = getelementptr i8, ptr %arg.given.6.4, i64 24
+  %.880.epil.i.i.i.i = load i64, ptr %sunkaddr141, align 8
   %.881.epil.i.i.i.i = icmp slt i64 %.850.epil.i.i.i.i, %.880.epil.i.i.i.i
-  br i1 %.881.epil.i.i.i.i, label %B114.endif.i.i.i, label %B406.i.i
+  br i1 %.881.epil.i.i.i.i, label %B114.endif.i.i.i, label %B464.i.i
 
 B232.endif.i.i.i.i:
   %.700596.not.i.i.i.i = icmp slt i64 %.342.i.i.i.i, 1
   br i1 %.700596.not.i.i.i.i, label %B114.endif.i.i.i, label %B270.lr.ph.i.i.i.i
 
 B270.lr.ph.i.i.i.i:
-  %193 = icmp eq i64 %.342.i.i.i.i, 1
-  br i1 %193, label %B276.epil.i.i.i.i, label %B270.lr.ph.new.i.i.i.i
+  %194 = icmp eq i64 %.342.i.i.i.i, 1
+  br i1 %194, label %B276.epil.i.i.i.i, label %B270.lr.ph.new.i.i.i.i
 
 B270.lr.ph.new.i.i.i.i:
   %unroll_iter.i.i.i.i = and i64 %.342.i.i.i.i, %const
   br label %B270.i.i76.i.i
 
 in4..exit.i.i.i:
-  br i1 %"$phi344.1.3.1.1.i.i.i.i", label %B114.endif.i.i.i, label %B406.i.i
+  br i1 %"$phi344.1.3.1.1.i.i.i.i", label %B114.endif.i.i.i, label %B464.i.i
 
 B238.i.i.i:
-  %lsr.iv276.i.i = phi ptr [ %scevgep275.i.i, %B238.preheader.i.i.i ], [ %scevgep277.i.i, %B238.i.i.i ]
-  %lsr.iv.i78.i.i = phi i64 [ %221, %B238.preheader.i.i.i ], [ %lsr.iv.next.i80.i.i, %B238.i.i.i ]
-  %.75234313433.i.i.i = phi i64 [ %.75234313433.unr.i.i.i, %B238.preheader.i.i.i ], [ %197, %B238.i.i.i ]
+  %lsr.iv298.i.i = phi ptr [ %scevgep297.i.i, %B238.preheader.i.i.i ], [ %scevgep299.i.i, %B238.i.i.i ]
+  %lsr.iv.i78.i.i = phi i64 [ %222, %B238.preheader.i.i.i ], [ %lsr.iv.next.i80.i.i, %B238.i.i.i ]
+  %.75234313433.i.i.i = phi i64 [ %.75234313433.unr.i.i.i, %B238.preheader.i.i.i ], [ %198, %B238.i.i.i ]
   %.814.i.i.i = icmp slt i64 %.75234313433.i.i.i, 0
-  %194 = select i1 %.814.i.i.i, i64 %27, i64 0
-  %scevgep279.i.i = getelementptr i8, ptr %lsr.iv276.i.i, i64 %194
-  %.838.i.i.i = load i64, ptr %scevgep279.i.i, align 8
+  %195 = select i1 %.814.i.i.i, i64 %27, i64 0
+  %scevgep301.i.i = getelementptr i8, ptr %lsr.iv298.i.i, i64 %195
+  %.838.i.i.i = load i64, ptr %scevgep301.i.i, align 8
   %.839.i.i.i = add nsw i64 %.838.i.i.i, 1
-  store i64 %.839.i.i.i, ptr %scevgep279.i.i, align 8
-  %195 = add i64 %.75234313433.i.i.i, 1
-  %.814.1.i.i.i = icmp slt i64 %195, 0
-  %196 = select i1 %.814.1.i.i.i, i64 %28, i64 8
-  %scevgep278.i.i = getelementptr i8, ptr %lsr.iv276.i.i, i64 %196
-  %.838.1.i.i.i = load i64, ptr %scevgep278.i.i, align 8
+  store i64 %.839.i.i.i, ptr %scevgep301.i.i, align 8
+  %196 = add i64 %.75234313433.i.i.i, 1
+  %.814.1.i.i.i = icmp slt i64 %196, 0
+  %197 = select i1 %.814.1.i.i.i, i64 %28, i64 8
+  %scevgep300.i.i = getelementptr i8, ptr %lsr.iv298.i.i, i64 %197
+  %.838.1.i.i.i = load i64, ptr %scevgep300.i.i, align 8
   %.839.1.i.i.i = add nsw i64 %.838.1.i.i.i, 1
-  store i64 %.839.1.i.i.i, ptr %scevgep278.i.i, align 8
+  store i64 %.839.1.i.i.i, ptr %scevgep300.i.i, align 8
   %lsr.iv.next.i80.i.i = add i64 %lsr.iv.i78.i.i, -2
-  %scevgep277.i.i = getelementptr i8, ptr %lsr.iv276.i.i, i64 16
+  %scevgep299.i.i = getelementptr i8, ptr %lsr.iv298.i.i, i64 16
   %.746.1.i.i.i = icmp samesign ugt i64 %lsr.iv.next.i80.i.i, 2
-  %197 = add i64 %195, 1
-  br i1 %.746.1.i.i.i, label %B238.i.i.i, label %B358.thread.i.i
+  %198 = add i64 %196, 1
+  br i1 %.746.1.i.i.i, label %B238.i.i.i, label %B416.thread.i.i
 
-B358.thread.i.i:
-  %sunkaddr144 = mul i64 %.44212551259.i, 8
-  %sunkaddr145 = getelementptr i8, ptr %arg.world.3.4, i64 %sunkaddr144
-  %.955.i.i.i = load i64, ptr %sunkaddr145, align 8
+B416.thread.i.i:
+  %sunkaddr142 = mul i64 %.44212551259.i, 8
+  %sunkaddr143 = getelementptr i8, ptr %arg.world.3.4, i64 %sunkaddr142
+  %.955.i.i.i = load i64, ptr %sunkaddr143, align 8
   %.956.i.i.i = add nsw i64 %.955.i.i.i, 1
-  store i64 %.956.i.i.i, ptr %sunkaddr145, align 8
+  store i64 %.956.i.i.i, ptr %sunkaddr143, align 8
   %.1037.i.i.i = load double, ptr %arg.part.4, align 8
   %.1042.i.i.i = fadd double %arg.given.11, %.1037.i.i.i
   store double %.1042.i.i.i, ptr %arg.part.4, align 8
-  br label %B406.i.i
+  br label %B464.i.i
 
 B386.i.i.i:
   %.368.i.i16.i.i = icmp slt i64 %size.5.1.i.i.i, 0
@@ -27837,47 +27873,47 @@ B386.i.i.i:
   %.370.i.i18.i.i = add i64 %.369.i.i17.i.i, %size.5.1.i.i.i
   %.397.i.i.i.i = mul i64 %choice.5.1.i.i.i, %.2228.i.i.i
   %.399.i.i19.i.i = mul i64 %.370.i.i18.i.i, %arg.given.1.5.2
-  %198 = getelementptr i8, ptr %arg.given.1.4, i64 %.397.i.i.i.i
-  %199 = getelementptr i8, ptr %198, i64 %.399.i.i19.i.i
-  %200 = getelementptr i8, ptr %199, i64 %.599.i.i
-  %.403.i1.i.i.i = getelementptr i8, ptr %200, i64 %.2205.i.i.i
+  %199 = getelementptr i8, ptr %arg.given.1.4, i64 %.397.i.i.i.i
+  %200 = getelementptr i8, ptr %199, i64 %.399.i.i19.i.i
+  %201 = getelementptr i8, ptr %200, i64 %.493.i.i
+  %.403.i1.i.i.i = getelementptr i8, ptr %201, i64 %.2205.i.i.i
   %.404.i.i20.i.i = load i8, ptr %.403.i1.i.i.i, align 1
   %.407.i.i21.i.i = icmp eq i8 %.404.i.i20.i.i, 0
-  br i1 %.407.i.i21.i.i, label %B406.i.i, label %B112.i.i22.i.i
+  br i1 %.407.i.i21.i.i, label %B464.i.i, label %B112.i.i22.i.i
 
 B112.i.i22.i.i:
-  %.469.i.i.i.i = getelementptr i64, ptr %173, i64 %.635.i.i
+  %.469.i.i.i.i = getelementptr i64, ptr %174, i64 %.529.i.i
   %.470.i.i23.i.i = load i64, ptr %.469.i.i.i.i, align 8
   %.501.not.i.i24.i.i = icmp slt i64 %.470.i.i23.i.i, %.827.i.i.i
-  br i1 %.501.not.i.i24.i.i, label %B168.i.i25.i.i, label %B406.i.i
+  br i1 %.501.not.i.i24.i.i, label %B168.i.i25.i.i, label %B464.i.i
 
 B168.i.i25.i.i:
-  %201 = icmp slt i64 %size.5.1.i.i.i, 0
-  %.568.i.i26.i.i = select i1 %201, i64 %arg.given.0.5.2, i64 0
+  %202 = icmp slt i64 %size.5.1.i.i.i, 0
+  %.568.i.i26.i.i = select i1 %202, i64 %arg.given.0.5.2, i64 0
   %.569.i.i27.i.i = add i64 %.568.i.i26.i.i, %size.5.1.i.i.i
   %.595.i.i.i.i = mul i64 %choice.5.1.i.i.i, %arg.given.0.5.2
-  %202 = getelementptr i64, ptr %20, i64 %.595.i.i.i.i
-  %.599.i.i28.i.i = getelementptr i64, ptr %202, i64 %.569.i.i27.i.i
+  %203 = getelementptr i64, ptr %20, i64 %.595.i.i.i.i
+  %.599.i.i28.i.i = getelementptr i64, ptr %203, i64 %.569.i.i27.i.i
   %.600.i.i29.i.i = load i64, ptr %.599.i.i28.i.i, align 8
   %.602.i.i30.i.i = add nsw i64 %.600.i.i29.i.i, %.44212551259.i
   %.621.not.i.i31.i.i = icmp slt i64 %.602.i.i30.i.i, %arg.world.0.5.1
   %.739.not.i.i33.i.i = icmp slt i64 %.602.i.i30.i.i, %.679.i.i.i
-  %or.cond247.i.i = and i1 %.621.not.i.i31.i.i, %.739.not.i.i33.i.i
-  br i1 %or.cond247.i.i, label %B354.i.i35.i.i, label %B406.i.i
+  %or.cond261.i.i = and i1 %.621.not.i.i31.i.i, %.739.not.i.i33.i.i
+  br i1 %or.cond261.i.i, label %B354.i.i35.i.i, label %B464.i.i
 
 B354.i.i35.i.i:
   %.883.i.i36.i.i = icmp slt i64 %.602.i.i30.i.i, 0
   %.884.i.i37.i.i = select i1 %.883.i.i36.i.i, i64 %arg.world.3.5.1, i64 0
-  %203 = getelementptr i64, ptr %arg.world.3.4, i64 %.602.i.i30.i.i
-  %.906.i.i38.i.i = getelementptr i64, ptr %203, i64 %.884.i.i37.i.i
+  %204 = getelementptr i64, ptr %arg.world.3.4, i64 %.602.i.i30.i.i
+  %.906.i.i38.i.i = getelementptr i64, ptr %204, i64 %.884.i.i37.i.i
   %.907.i.i39.i.i = load i64, ptr %.906.i.i38.i.i, align 8
   %.940.not.i.i40.i.i = icmp slt i64 %.907.i.i39.i.i, %.548.i1.i.i
-  br i1 %.940.not.i.i40.i.i, label %B410.i.i41.i.i, label %B406.i.i
+  br i1 %.940.not.i.i40.i.i, label %B410.i.i41.i.i, label %B464.i.i
 
 B410.i.i41.i.i:
-  %sunkaddr146 = getelementptr i8, ptr %arg.given.9.4, i64 %25
-  %sunkaddr147 = getelementptr i8, ptr %sunkaddr146, i64 -8
-  %.992.i.i42.i.i = load double, ptr %sunkaddr147, align 8
+  %sunkaddr144 = getelementptr i8, ptr %arg.given.9.4, i64 %25
+  %sunkaddr145 = getelementptr i8, ptr %sunkaddr144, i64 -8
+  %.992.i.i42.i.i = load double, ptr %sunkaddr145, align 8
   %.993.i.i43.i.i = fcmp ueq double %.992.i.i42.i.i, 0x7FF0000000000000
   br i1 %.993.i.i43.i.i, label %B430.i.i.i, label %B454.endif.endif.i.i45.i.i
 
@@ -27891,20 +27927,20 @@ B578.i.i61.i.i:
   %.1214.i.i62.i.i = add nsw i64 %.12041171.i.i55.i.i, -1
   %.1218.i.i63.i.i = add nuw i64 %.12111172.i.i54.i.i, 1
   %.1257.i.i64.i.i = icmp slt i64 %.12111172.i.i54.i.i, 0
-  %204 = select i1 %.1257.i.i64.i.i, i64 %24, i64 0
-  %scevgep.i5.i.i.i = getelementptr i8, ptr %arg.world.4.4, i64 %204
-  %205 = shl i64 %.12111172.i.i54.i.i, 3
-  %scevgep1.i.i65.i.i = getelementptr i8, ptr %scevgep.i5.i.i.i, i64 %205
+  %205 = select i1 %.1257.i.i64.i.i, i64 %24, i64 0
+  %scevgep.i5.i.i.i = getelementptr i8, ptr %arg.world.4.4, i64 %205
+  %206 = shl i64 %.12111172.i.i54.i.i, 3
+  %scevgep1.i.i65.i.i = getelementptr i8, ptr %scevgep.i5.i.i.i, i64 %206
   %.1273.i.i66.i.i = load double, ptr %scevgep1.i.i65.i.i, align 8
-  %sunkaddr156 = getelementptr inbounds i8, ptr %174, i64 %sunkaddr4.i.i.i.i
-  %.1304.i.i67.i.i = load double, ptr %sunkaddr156, align 8
+  %sunkaddr146 = getelementptr inbounds i8, ptr %175, i64 %sunkaddr4.i.i.i.i
+  %.1304.i.i67.i.i = load double, ptr %sunkaddr146, align 8
   %.1305.i.i68.i.i = fadd double %.1273.i.i66.i.i, %.1304.i.i67.i.i
   %.1336.i.i69.i.i = fcmp ogt double %.1305.i.i68.i.i, %.992.i.i42.i.i
-  br i1 %.1336.i.i69.i.i, label %B406.i.i, label %B576.i.i53.i.i
+  br i1 %.1336.i.i69.i.i, label %B464.i.i, label %B576.i.i53.i.i
 
 B454.endif.endif.i.i45.i.i:
-  %206 = getelementptr i64, ptr %23, i64 %.595.i.i.i.i
-  %.1074.i.i46.i.i = getelementptr i64, ptr %206, i64 %.569.i.i27.i.i
+  %207 = getelementptr i64, ptr %23, i64 %.595.i.i.i.i
+  %.1074.i.i46.i.i = getelementptr i64, ptr %207, i64 %.569.i.i27.i.i
   %.1075.i.i47.i.i = load i64, ptr %.1074.i.i46.i.i, align 8
   %.1079.i.i48.i.i = add nsw i64 %.1075.i.i47.i.i, %.602.i.i30.i.i
   %.11.i.i.i49.i.i = tail call i64 @llvm.smin.i64(i64 %arg.world.4.5.0, i64 %.1079.i.i48.i.i)
@@ -27913,101 +27949,101 @@ B454.endif.endif.i.i45.i.i:
   br label %B576.i.i53.i.i
 
 B430.i.i.i:
-  %207 = icmp slt i64 %.602.i.i30.i.i, 0
+  %208 = icmp slt i64 %.602.i.i30.i.i, 0
   %.1364.i.i.i = add nsw i64 %.517.i.i.i, 1
-  %sunkaddr157 = mul i64 %.44212551259.i, 8
-  %sunkaddr158 = getelementptr i8, ptr %arg.world.3.4, i64 %sunkaddr157
-  store i64 %.1364.i.i.i, ptr %sunkaddr158, align 8
+  %sunkaddr147 = mul i64 %.44212551259.i, 8
+  %sunkaddr156 = getelementptr i8, ptr %arg.world.3.4, i64 %sunkaddr147
+  store i64 %.1364.i.i.i, ptr %sunkaddr156, align 8
   %sunkaddr37.i.i.i = shl i64 %.884.i.i37.i.i, 3
-  %sunkaddr38.i.i.i = getelementptr inbounds i8, ptr %203, i64 %sunkaddr37.i.i.i
+  %sunkaddr38.i.i.i = getelementptr inbounds i8, ptr %204, i64 %sunkaddr37.i.i.i
   %.1471.i.i.i = load i64, ptr %sunkaddr38.i.i.i, align 8
   %.1472.i.i.i = add nsw i64 %.1471.i.i.i, 1
   store i64 %.1472.i.i.i, ptr %sunkaddr38.i.i.i, align 8
-  %.1553.i.i.i = select i1 %207, i64 %arg.world.0.5.1, i64 0
+  %.1553.i.i.i = select i1 %208, i64 %arg.world.0.5.1, i64 0
   %.1571.i.i.i = mul i64 %choice.5.1.i.i.i, %arg.world.0.5.1
-  %208 = getelementptr i64, ptr %arg.world.0.4, i64 %.1571.i.i.i
-  %209 = getelementptr i64, ptr %208, i64 %.602.i.i30.i.i
-  %.1575.i.i.i = getelementptr i64, ptr %209, i64 %.1553.i.i.i
+  %209 = getelementptr i64, ptr %arg.world.0.4, i64 %.1571.i.i.i
+  %210 = getelementptr i64, ptr %209, i64 %.602.i.i30.i.i
+  %.1575.i.i.i = getelementptr i64, ptr %210, i64 %.1553.i.i.i
   %.1576.i57.i.i = load i64, ptr %.1575.i.i.i, align 8
-  %210 = getelementptr i64, ptr %arg.given.0.4, i64 %.595.i.i.i.i
-  %.1652.i.i.i = getelementptr i64, ptr %210, i64 %.569.i.i27.i.i
+  %211 = getelementptr i64, ptr %arg.given.0.4, i64 %.595.i.i.i.i
+  %.1652.i.i.i = getelementptr i64, ptr %211, i64 %.569.i.i27.i.i
   %.1653.i.i.i = load i64, ptr %.1652.i.i.i, align 8
   %.1654.i.i.i = add nsw i64 %.1653.i.i.i, %.1576.i57.i.i
   store i64 %.1654.i.i.i, ptr %.1575.i.i.i, align 8
-  %211 = getelementptr i64, ptr %10, i64 %choice.5.1.i.i.i
-  %.1757.i.i.i = load i64, ptr %211, align 8
+  %212 = getelementptr i64, ptr %11, i64 %choice.5.1.i.i.i
+  %.1757.i.i.i = load i64, ptr %212, align 8
   %.1834.i.i.i = load i64, ptr %.1652.i.i.i, align 8
   %.1835.i.i.i = add nsw i64 %.1834.i.i.i, %.1757.i.i.i
-  store i64 %.1835.i.i.i, ptr %211, align 8
-  %212 = getelementptr i64, ptr %23, i64 %.595.i.i.i.i
-  %.1962.i.i.i = getelementptr i64, ptr %212, i64 %.569.i.i27.i.i
+  store i64 %.1835.i.i.i, ptr %212, align 8
+  %213 = getelementptr i64, ptr %23, i64 %.595.i.i.i.i
+  %.1962.i.i.i = getelementptr i64, ptr %213, i64 %.569.i.i27.i.i
   %.1963.i.i.i = load i64, ptr %.1962.i.i.i, align 8
   %.1965.i.i.i = add nsw i64 %.1963.i.i.i, %.602.i.i30.i.i
-  %sunkaddr317.i.i = shl i64 %.636.i.i, 3
-  %sunkaddr318.i.i = getelementptr i8, ptr %arg.world.2.4, i64 %sunkaddr317.i.i
-  store i64 %.1965.i.i.i, ptr %sunkaddr318.i.i, align 8
-  %sunkaddr320.i.i = getelementptr i8, ptr %17, i64 %sunkaddr317.i.i
-  %.2077.i.i.i = load i64, ptr %sunkaddr320.i.i, align 8
+  %sunkaddr336.i.i = shl i64 %.530.i.i, 3
+  %sunkaddr337.i.i = getelementptr i8, ptr %arg.world.2.4, i64 %sunkaddr336.i.i
+  store i64 %.1965.i.i.i, ptr %sunkaddr337.i.i, align 8
+  %sunkaddr339.i.i = getelementptr i8, ptr %8, i64 %sunkaddr336.i.i
+  %.2077.i.i.i = load i64, ptr %sunkaddr339.i.i, align 8
   %.2078.i.i.i = add nsw i64 %.2077.i.i.i, 1
-  store i64 %.2078.i.i.i, ptr %sunkaddr320.i.i, align 8
+  store i64 %.2078.i.i.i, ptr %sunkaddr339.i.i, align 8
   %.2173.i.i.i = add i64 %choice.5.1.i.i.i, %arg.given.14.5.1
   %.2203.i59.i.i = mul i64 %.2173.i.i.i, %arg.given.14.5.2
-  %213 = getelementptr i64, ptr %arg.given.14.4, i64 %.2203.i59.i.i
-  %214 = getelementptr i64, ptr %213, i64 %.599.i.i
-  %.2206.i.i.i = getelementptr i64, ptr %214, i64 %.1129.i.i.i
+  %214 = getelementptr i64, ptr %arg.given.14.4, i64 %.2203.i59.i.i
+  %215 = getelementptr i64, ptr %214, i64 %.493.i.i
+  %.2206.i.i.i = getelementptr i64, ptr %215, i64 %.1129.i.i.i
   %.2207.i.i.i = load i64, ptr %.2206.i.i.i, align 8
   %.2209.i.i.i = icmp slt i64 %size.5.1.i.i.i, %.2207.i.i.i
   br i1 %.2209.i.i.i, label %B826.i.i.i, label %B852.i.i.i
 
 B826.i.i.i:
-  %215 = getelementptr double, ptr %19, i64 %choice.5.1.i.i.i
-  store double %.1230.i.i.i, ptr %215, align 8
+  %216 = getelementptr double, ptr %19, i64 %choice.5.1.i.i.i
+  store double %.1230.i.i.i, ptr %216, align 8
   br label %B852.i.i.i
 
 B852.i.i.i:
-  %sunkaddr159 = getelementptr i8, ptr %arg.given.9.4, i64 %25
-  %sunkaddr160 = getelementptr i8, ptr %sunkaddr159, i64 -8
-  %.2299.i.i.i = load double, ptr %sunkaddr160, align 8
+  %sunkaddr157 = getelementptr i8, ptr %arg.given.9.4, i64 %25
+  %sunkaddr158 = getelementptr i8, ptr %sunkaddr157, i64 -8
+  %.2299.i.i.i = load double, ptr %sunkaddr158, align 8
   %.2300.i.i.i = fcmp ueq double %.2299.i.i.i, 0x7FF0000000000000
-  br i1 %.2300.i.i.i, label %B370.i.i, label %B896.endif.endif.i.i.i
+  br i1 %.2300.i.i.i, label %B428.i.i, label %B896.endif.endif.i.i.i
 
 B1020.i.i.i:
-  %lsr.iv263.i.i = phi ptr [ %scevgep262.i.i, %B1020.preheader.i.i.i ], [ %scevgep264.i.i, %B1020.i.i.i ]
-  %lsr.iv25.i.i.i = phi i64 [ %225, %B1020.preheader.i.i.i ], [ %lsr.iv.next26.i.i.i, %B1020.i.i.i ]
-  %.251234253427.i.i.i = phi i64 [ %.251234253427.unr.i.i.i, %B1020.preheader.i.i.i ], [ %219, %B1020.i.i.i ]
+  %lsr.iv285.i.i = phi ptr [ %scevgep284.i.i, %B1020.preheader.i.i.i ], [ %scevgep286.i.i, %B1020.i.i.i ]
+  %lsr.iv25.i.i.i = phi i64 [ %226, %B1020.preheader.i.i.i ], [ %lsr.iv.next26.i.i.i, %B1020.i.i.i ]
+  %.251234253427.i.i.i = phi i64 [ %.251234253427.unr.i.i.i, %B1020.preheader.i.i.i ], [ %220, %B1020.i.i.i ]
   %.2558.i.i.i = icmp slt i64 %.251234253427.i.i.i, 0
-  %216 = select i1 %.2558.i.i.i, i64 %24, i64 0
-  %scevgep266.i.i = getelementptr i8, ptr %lsr.iv263.i.i, i64 %216
-  %.2574.i.i.i = load double, ptr %scevgep266.i.i, align 8
-  %sunkaddr161 = mul i64 %.2590.i.i.i, 8
-  %sunkaddr162 = getelementptr i8, ptr %174, i64 %sunkaddr161
-  %.2605.i.i.i = load double, ptr %sunkaddr162, align 8
+  %217 = select i1 %.2558.i.i.i, i64 %24, i64 0
+  %scevgep288.i.i = getelementptr i8, ptr %lsr.iv285.i.i, i64 %217
+  %.2574.i.i.i = load double, ptr %scevgep288.i.i, align 8
+  %sunkaddr159 = mul i64 %.2590.i.i.i, 8
+  %sunkaddr160 = getelementptr i8, ptr %175, i64 %sunkaddr159
+  %.2605.i.i.i = load double, ptr %sunkaddr160, align 8
   %.2606.i.i.i = fadd double %.2574.i.i.i, %.2605.i.i.i
-  store double %.2606.i.i.i, ptr %scevgep266.i.i, align 8
-  %217 = add i64 %.251234253427.i.i.i, 1
-  %.2558.1.i.i.i = icmp slt i64 %217, 0
-  %218 = select i1 %.2558.1.i.i.i, i64 %29, i64 8
-  %scevgep265.i.i = getelementptr i8, ptr %lsr.iv263.i.i, i64 %218
-  %.2574.1.i.i.i = load double, ptr %scevgep265.i.i, align 8
-  %.2605.1.i.i.i = load double, ptr %sunkaddr162, align 8
+  store double %.2606.i.i.i, ptr %scevgep288.i.i, align 8
+  %218 = add i64 %.251234253427.i.i.i, 1
+  %.2558.1.i.i.i = icmp slt i64 %218, 0
+  %219 = select i1 %.2558.1.i.i.i, i64 %29, i64 8
+  %scevgep287.i.i = getelementptr i8, ptr %lsr.iv285.i.i, i64 %219
+  %.2574.1.i.i.i = load double, ptr %scevgep287.i.i, align 8
+  %.2605.1.i.i.i = load double, ptr %sunkaddr160, align 8
   %.2606.1.i.i.i = fadd double %.2574.1.i.i.i, %.2605.1.i.i.i
-  store double %.2606.1.i.i.i, ptr %scevgep265.i.i, align 8
+  store double %.2606.1.i.i.i, ptr %scevgep287.i.i, align 8
   %lsr.iv.next26.i.i.i = add i64 %lsr.iv25.i.i.i, -2
-  %scevgep264.i.i = getelementptr i8, ptr %lsr.iv263.i.i, i64 16
+  %scevgep286.i.i = getelementptr i8, ptr %lsr.iv285.i.i, i64 16
   %.2506.1.i.i.i = icmp samesign ugt i64 %lsr.iv.next26.i.i.i, 2
-  %219 = add i64 %217, 1
-  br i1 %.2506.1.i.i.i, label %B1020.i.i.i, label %B370.i.i
+  %220 = add i64 %218, 1
+  br i1 %.2506.1.i.i.i, label %B1020.i.i.i, label %B428.i.i
 
 B114.endif.i.i.i:
-  %sunkaddr325.i.i = shl i64 %.636.i.i, 3
-  %sunkaddr326.i.i = getelementptr i8, ptr %arg.world.2.4, i64 %sunkaddr325.i.i
-  store i64 %.344.i.i.pre-phi.i.i, ptr %sunkaddr326.i.i, align 8
-  %.630.i.i.i = getelementptr i64, ptr %17, i64 %.636.i.i
+  %sunkaddr344.i.i = shl i64 %.530.i.i, 3
+  %sunkaddr345.i.i = getelementptr i8, ptr %arg.world.2.4, i64 %sunkaddr344.i.i
+  store i64 %.344.i.i.pre-phi.i.i, ptr %sunkaddr345.i.i, align 8
+  %.630.i.i.i = getelementptr i64, ptr %8, i64 %.530.i.i
   store i64 0, ptr %.630.i.i.i, align 8
-  %sunkaddr163 = getelementptr i8, ptr %arg.given.6.4, i64 16
-  %.661.i.i.i = load i64, ptr %sunkaddr163, align 8
+  %sunkaddr161 = getelementptr i8, ptr %arg.given.6.4, i64 16
+  %.661.i.i.i = load i64, ptr %sunkaddr161, align 8
   %.7463432.not.i.i.i = icmp slt i64 %.661.i.i.i, 1
-  br i1 %.7463432.not.i.i.i, label %B358.thread.i.i, label %B238.lr.ph.i.i.i
+  br i1 %.7463432.not.i.i.i, label %B416.thread.i.i, label %B238.lr.ph.i.i.i
 
 B238.lr.ph.i.i.i:
   %xtraiter17.i.i.i = and i64 %.661.i.i.i, 1
@@ -28016,148 +28052,148 @@ B238.lr.ph.i.i.i:
 
 B238.prol.i.i.i:
   %.755.prol.i.i.i = add nsw i64 %.661.i.i.i, -1
-  %sunkaddr164 = mul i64 %.44212551259.i, 8
-  %sunkaddr165 = getelementptr i8, ptr %26, i64 %sunkaddr164
-  %.838.prol.i.i.i = load i64, ptr %sunkaddr165, align 8
+  %sunkaddr162 = mul i64 %.44212551259.i, 8
+  %sunkaddr163 = getelementptr i8, ptr %26, i64 %sunkaddr162
+  %.838.prol.i.i.i = load i64, ptr %sunkaddr163, align 8
   %.839.prol.i.i.i = add nsw i64 %.838.prol.i.i.i, 1
-  store i64 %.839.prol.i.i.i, ptr %sunkaddr165, align 8
+  store i64 %.839.prol.i.i.i, ptr %sunkaddr163, align 8
   br label %B238.prol.loopexit.i.i.i
 
 B238.prol.loopexit.i.i.i:
   %.74534303434.unr.i.i.i = phi i64 [ %.661.i.i.i, %B238.lr.ph.i.i.i ], [ %.755.prol.i.i.i, %B238.prol.i.i.i ]
   %.75234313433.unr.i.i.i = phi i64 [ %.44212551259.i, %B238.lr.ph.i.i.i ], [ %.449.i, %B238.prol.i.i.i ]
-  %220 = icmp eq i64 %.661.i.i.i, 1
-  br i1 %220, label %B358.thread.i.i, label %B238.preheader.i.i.i
+  %221 = icmp eq i64 %.661.i.i.i, 1
+  br i1 %221, label %B416.thread.i.i, label %B238.preheader.i.i.i
 
 B238.preheader.i.i.i:
-  %221 = add nuw i64 %.74534303434.unr.i.i.i, 2
-  %222 = shl i64 %.75234313433.unr.i.i.i, 3
-  %scevgep275.i.i = getelementptr i8, ptr %scevgep274.i.i, i64 %222
+  %222 = add nuw i64 %.74534303434.unr.i.i.i, 2
+  %223 = shl i64 %.75234313433.unr.i.i.i, 3
+  %scevgep297.i.i = getelementptr i8, ptr %scevgep296.i.i, i64 %223
   br label %B238.i.i.i
 
 B896.endif.endif.i.i.i:
   %sunkaddr45.i.i.i = shl i64 %.569.i.i27.i.i, 3
-  %sunkaddr46.i.i.i = getelementptr inbounds i8, ptr %212, i64 %sunkaddr45.i.i.i
+  %sunkaddr46.i.i.i = getelementptr inbounds i8, ptr %213, i64 %sunkaddr45.i.i.i
   %.2378.i.i.i = load i64, ptr %sunkaddr46.i.i.i, align 8
   %.2382.i.i.i = add nsw i64 %.2378.i.i.i, %.602.i.i30.i.i
   %.11.i.i60.i.i = tail call i64 @llvm.smin.i64(i64 %arg.world.4.5.0, i64 %.2382.i.i.i)
   %.2463.i.i.i = sub i64 %.11.i.i60.i.i, %.44212551259.i
   %.25063426.not.i.i.i = icmp slt i64 %.2463.i.i.i, 1
-  br i1 %.25063426.not.i.i.i, label %B370.i.i, label %B1020.lr.ph.i.i.i
+  br i1 %.25063426.not.i.i.i, label %B428.i.i, label %B1020.lr.ph.i.i.i
 
 B1020.lr.ph.i.i.i:
-  %223 = icmp slt i64 %.599.i.i, 0
-  %.2590.i.i.i = select i1 %223, i64 %arg.given.9.5.0, i64 0
+  %224 = icmp slt i64 %.493.i.i, 0
+  %.2590.i.i.i = select i1 %224, i64 %arg.given.9.5.0, i64 0
   %xtraiter.i.i.i = and i64 %.2463.i.i.i, 1
   %lcmp.mod.not.i.i.i = icmp eq i64 %xtraiter.i.i.i, 0
   br i1 %lcmp.mod.not.i.i.i, label %B1020.prol.loopexit.i.i.i, label %B1020.prol.i.i.i
 
 B1020.prol.i.i.i:
   %.2515.prol.i.i.i = add nsw i64 %.2463.i.i.i, -1
-  %sunkaddr166 = mul i64 %.44212551259.i, 8
-  %sunkaddr167 = getelementptr i8, ptr %arg.world.4.4, i64 %sunkaddr166
-  %.2574.prol.i.i.i = load double, ptr %sunkaddr167, align 8
+  %sunkaddr164 = mul i64 %.44212551259.i, 8
+  %sunkaddr165 = getelementptr i8, ptr %arg.world.4.4, i64 %sunkaddr164
+  %.2574.prol.i.i.i = load double, ptr %sunkaddr165, align 8
   %sunkaddr47.i.i.i = shl i64 %.2590.i.i.i, 3
-  %sunkaddr48.i.i.i = getelementptr i8, ptr %174, i64 %sunkaddr47.i.i.i
+  %sunkaddr48.i.i.i = getelementptr i8, ptr %175, i64 %sunkaddr47.i.i.i
   %.2605.prol.i.i.i = load double, ptr %sunkaddr48.i.i.i, align 8
   %.2606.prol.i.i.i = fadd double %.2574.prol.i.i.i, %.2605.prol.i.i.i
-  store double %.2606.prol.i.i.i, ptr %sunkaddr167, align 8
+  store double %.2606.prol.i.i.i, ptr %sunkaddr165, align 8
   br label %B1020.prol.loopexit.i.i.i
 
 B1020.prol.loopexit.i.i.i:
   %.250534243428.unr.i.i.i = phi i64 [ %.2463.i.i.i, %B1020.lr.ph.i.i.i ], [ %.2515.prol.i.i.i, %B1020.prol.i.i.i ]
   %.251234253427.unr.i.i.i = phi i64 [ %.44212551259.i, %B1020.lr.ph.i.i.i ], [ %.449.i, %B1020.prol.i.i.i ]
-  %224 = icmp eq i64 %.11.i.i60.i.i, %.449.i
-  br i1 %224, label %B370.i.i, label %B1020.preheader.i.i.i
+  %225 = icmp eq i64 %.11.i.i60.i.i, %.449.i
+  br i1 %225, label %B428.i.i, label %B1020.preheader.i.i.i
 
 B1020.preheader.i.i.i:
-  %225 = add nuw i64 %.250534243428.unr.i.i.i, 2
-  %226 = shl i64 %.251234253427.unr.i.i.i, 3
-  %scevgep262.i.i = getelementptr i8, ptr %arg.world.4.4, i64 %226
+  %226 = add nuw i64 %.250534243428.unr.i.i.i, 2
+  %227 = shl i64 %.251234253427.unr.i.i.i, 3
+  %scevgep284.i.i = getelementptr i8, ptr %arg.world.4.4, i64 %227
   br label %B1020.i.i.i
 
-B370.i.i:
-  %227 = icmp slt i64 %size.5.1.i.i.i, 0
+B428.i.i:
+  %228 = icmp slt i64 %size.5.1.i.i.i, 0
   %.2682.i.i.i = load double, ptr %arg.part.4, align 8
-  %.2718.i.i.i = select i1 %227, i64 %arg.given.2.5.1, i64 0
+  %.2718.i.i.i = select i1 %228, i64 %arg.given.2.5.1, i64 0
   %.2736.i.i.i = mul i64 %choice.5.1.i.i.i, %arg.given.2.5.1
-  %228 = getelementptr double, ptr %arg.given.2.4, i64 %.2736.i.i.i
-  %229 = getelementptr double, ptr %228, i64 %size.5.1.i.i.i
-  %.2740.i.i.i = getelementptr double, ptr %229, i64 %.2718.i.i.i
+  %229 = getelementptr double, ptr %arg.given.2.4, i64 %.2736.i.i.i
+  %230 = getelementptr double, ptr %229, i64 %size.5.1.i.i.i
+  %.2740.i.i.i = getelementptr double, ptr %230, i64 %.2718.i.i.i
   %.2741.i.i.i = load double, ptr %.2740.i.i.i, align 8
   %.2742.i.i.i = fadd double %.2682.i.i.i, %.2741.i.i.i
   store double %.2742.i.i.i, ptr %arg.part.4, align 8
-  %230 = getelementptr i64, ptr %arg.given.15.4, i64 %choice.5.1.i.i.i
-  %.368.i.i.i = load i64, ptr %230, align 8
+  %231 = getelementptr i64, ptr %arg.given.15.4, i64 %choice.5.1.i.i.i
+  %.368.i.i.i = load i64, ptr %231, align 8
   %.370.i.i.i = add nsw i64 %.368.i.i.i, %.44212551259.i
   %.402.i.i.i = icmp slt i64 %.370.i.i.i, %arg.world.0.5.1
   br i1 %.402.i.i.i, label %B132.i.i.i, label %in8..exit.i.i
 
 B132.i.i.i:
-  %sunkaddr168 = mul i64 %.44212551259.i, 8
-  %sunkaddr169 = getelementptr i8, ptr %arg.given.13.4, i64 %sunkaddr168
-  %.336.i83.i.i = load i64, ptr %sunkaddr169, align 8
+  %sunkaddr166 = mul i64 %.44212551259.i, 8
+  %sunkaddr167 = getelementptr i8, ptr %arg.given.13.4, i64 %sunkaddr166
+  %.336.i83.i.i = load i64, ptr %sunkaddr167, align 8
   %.450.i.i.i = icmp slt i64 %.336.i83.i.i, 0
   %.451.i84.i.i = select i1 %.450.i.i.i, i64 %arg.given.12.5.1, i64 0
   %.452.i85.i.i = add i64 %.451.i84.i.i, %.336.i83.i.i
   %.481.i.i.i = mul i64 %.452.i85.i.i, %arg.given.12.5.2
-  %231 = getelementptr double, ptr %arg.given.12.4, i64 %.481.i.i.i
-  %.485.i.i.i = getelementptr double, ptr %231, i64 %choice.5.1.i.i.i
+  %232 = getelementptr double, ptr %arg.given.12.4, i64 %.481.i.i.i
+  %.485.i.i.i = getelementptr double, ptr %232, i64 %choice.5.1.i.i.i
   %.486.i.i.i = load double, ptr %.485.i.i.i, align 8
-  %232 = getelementptr double, ptr %9, i64 %.481.i.i.i
-  %.562.i.i.i = getelementptr double, ptr %232, i64 %choice.5.1.i.i.i
+  %233 = getelementptr double, ptr %10, i64 %.481.i.i.i
+  %.562.i.i.i = getelementptr double, ptr %233, i64 %choice.5.1.i.i.i
   %.563.i.i.i = load double, ptr %.562.i.i.i, align 8
-  %233 = getelementptr double, ptr %arg.world.5.4, i64 %choice.5.1.i.i.i
-  %.370.i.i87.i.i = load double, ptr %233, align 8
-  %sunkaddr334.i.i = shl i64 %choice.5.1.i.i.i, 3
-  %sunkaddr335.i.i = getelementptr i8, ptr %10, i64 %sunkaddr334.i.i
-  %.473.i.i93.i.i = load i64, ptr %sunkaddr335.i.i, align 8
-  %.527.i.i94.i.i = getelementptr i64, ptr %11, i64 %choice.5.1.i.i.i
+  %234 = getelementptr double, ptr %arg.world.5.4, i64 %choice.5.1.i.i.i
+  %.370.i.i87.i.i = load double, ptr %234, align 8
+  %sunkaddr353.i.i = shl i64 %choice.5.1.i.i.i, 3
+  %sunkaddr354.i.i = getelementptr i8, ptr %11, i64 %sunkaddr353.i.i
+  %.473.i.i93.i.i = load i64, ptr %sunkaddr354.i.i, align 8
+  %.527.i.i94.i.i = getelementptr i64, ptr %12, i64 %choice.5.1.i.i.i
   %.528.i.i95.i.i = load i64, ptr %.527.i.i94.i.i, align 8
-  %234 = getelementptr i64, ptr %arg.given.3.4, i64 %choice.5.1.i.i.i
-  %.560.i.i96.i.i = load i64, ptr %234, align 8
+  %235 = getelementptr i64, ptr %arg.given.3.4, i64 %choice.5.1.i.i.i
+  %.560.i.i96.i.i = load i64, ptr %235, align 8
   %.562.i.i97.i.i = sub nsw i64 %.370.i.i.i, %.560.i.i96.i.i
   %.574.i.i98.i.i = icmp sgt i64 %.562.i.i97.i.i, -1
   br i1 %.574.i.i98.i.i, label %B242.endif.endif.i.i169.i.i, label %B444.endif.endif.endif.endif.i.i99.i.i
 
 B354.i.i200.i.i:
-  %lsr.iv.i.i201.i.i = phi i64 [ %262, %B354.preheader.i.i199.i.i ], [ %lsr.iv.next.i.i221.i.i, %B354.i.i200.i.i ]
+  %lsr.iv.i.i201.i.i = phi i64 [ %263, %B354.preheader.i.i199.i.i ], [ %lsr.iv.next.i.i221.i.i, %B354.i.i200.i.i ]
   %passed.2.11423.i.i202.i.i = phi i64 [ %passed.2.11423.unr.i.i195.i.i, %B354.preheader.i.i199.i.i ], [ %.875.3.i.i220.i.i, %B354.i.i200.i.i ]
-  %.79114191421.i.i203.i.i = phi i64 [ %.79114191421.unr.i.i197.i.i, %B354.preheader.i.i199.i.i ], [ %246, %B354.i.i200.i.i ]
+  %.79114191421.i.i203.i.i = phi i64 [ %.79114191421.unr.i.i197.i.i, %B354.preheader.i.i199.i.i ], [ %247, %B354.i.i200.i.i ]
   %.849.i.i204.i.i = icmp slt i64 %.79114191421.i.i203.i.i, 0
-  %235 = select i1 %.849.i.i204.i.i, i64 %7, i64 0
-  %scevgep13.i.i.i.i = getelementptr i8, ptr %208, i64 %235
-  %236 = shl i64 %.79114191421.i.i203.i.i, 3
-  %scevgep14.i.i.i.i = getelementptr i8, ptr %scevgep13.i.i.i.i, i64 %236
+  %236 = select i1 %.849.i.i204.i.i, i64 %7, i64 0
+  %scevgep13.i.i.i.i = getelementptr i8, ptr %209, i64 %236
+  %237 = shl i64 %.79114191421.i.i203.i.i, 3
+  %scevgep14.i.i.i.i = getelementptr i8, ptr %scevgep13.i.i.i.i, i64 %237
   %.873.i.i205.i.i = load i64, ptr %scevgep14.i.i.i.i, align 8
   %.875.i.i206.i.i = add nsw i64 %.873.i.i205.i.i, %passed.2.11423.i.i202.i.i
-  %237 = add i64 %.79114191421.i.i203.i.i, 1
-  %.849.1.i.i207.i.i = icmp slt i64 %237, 0
-  %238 = select i1 %.849.1.i.i207.i.i, i64 %13, i64 8
-  %scevgep7.i208.i.i = getelementptr i8, ptr %208, i64 %238
-  %239 = shl i64 %.79114191421.i.i203.i.i, 3
-  %scevgep49 = getelementptr i8, ptr %scevgep7.i208.i.i, i64 %239
+  %238 = add i64 %.79114191421.i.i203.i.i, 1
+  %.849.1.i.i207.i.i = icmp slt i64 %238, 0
+  %239 = select i1 %.849.1.i.i207.i.i, i64 %14, i64 8
+  %scevgep7.i208.i.i = getelementptr i8, ptr %209, i64 %239
+  %240 = shl i64 %.79114191421.i.i203.i.i, 3
+  %scevgep49 = getelementptr i8, ptr %scevgep7.i208.i.i, i64 %240
   %.873.1.i.i210.i.i = load i64, ptr %scevgep49, align 8
   %.875.1.i.i211.i.i = add nsw i64 %.875.i.i206.i.i, %.873.1.i.i210.i.i
-  %240 = add i64 %237, 1
-  %.849.2.i.i212.i.i = icmp slt i64 %240, 0
-  %241 = select i1 %.849.2.i.i212.i.i, i64 %14, i64 16
-  %scevgep5.i213.i.i = getelementptr i8, ptr %208, i64 %241
-  %242 = shl i64 %.79114191421.i.i203.i.i, 3
-  %scevgep47 = getelementptr i8, ptr %scevgep5.i213.i.i, i64 %242
+  %241 = add i64 %238, 1
+  %.849.2.i.i212.i.i = icmp slt i64 %241, 0
+  %242 = select i1 %.849.2.i.i212.i.i, i64 %15, i64 16
+  %scevgep5.i213.i.i = getelementptr i8, ptr %209, i64 %242
+  %243 = shl i64 %.79114191421.i.i203.i.i, 3
+  %scevgep47 = getelementptr i8, ptr %scevgep5.i213.i.i, i64 %243
   %.873.2.i.i215.i.i = load i64, ptr %scevgep47, align 8
   %.875.2.i.i216.i.i = add nsw i64 %.875.1.i.i211.i.i, %.873.2.i.i215.i.i
-  %243 = add i64 %240, 1
-  %.849.3.i.i217.i.i = icmp slt i64 %243, 0
-  %244 = select i1 %.849.3.i.i217.i.i, i64 %15, i64 24
-  %scevgep.i218.i.i = getelementptr i8, ptr %208, i64 %244
-  %245 = shl i64 %.79114191421.i.i203.i.i, 3
-  %scevgep46 = getelementptr i8, ptr %scevgep.i218.i.i, i64 %245
+  %244 = add i64 %241, 1
+  %.849.3.i.i217.i.i = icmp slt i64 %244, 0
+  %245 = select i1 %.849.3.i.i217.i.i, i64 %16, i64 24
+  %scevgep.i218.i.i = getelementptr i8, ptr %209, i64 %245
+  %246 = shl i64 %.79114191421.i.i203.i.i, 3
+  %scevgep46 = getelementptr i8, ptr %scevgep.i218.i.i, i64 %246
   %.873.3.i.i219.i.i = load i64, ptr %scevgep46, align 8
   %.875.3.i.i220.i.i = add nsw i64 %.875.2.i.i216.i.i, %.873.3.i.i219.i.i
   %lsr.iv.next.i.i221.i.i = add i64 %lsr.iv.i.i201.i.i, -4
   %.785.3.i.i222.i.i = icmp sgt i64 %lsr.iv.next.i.i221.i.i, 4
-  %246 = add i64 %243, 1
+  %247 = add i64 %244, 1
   br i1 %.785.3.i.i222.i.i, label %B354.i.i200.i.i, label %B384.i.i223.i.i
 
 B384.i.i223.i.i:
@@ -28166,7 +28202,7 @@ B384.i.i223.i.i:
   br label %B444.endif.endif.endif.endif.i.i99.i.i
 
 B242.endif.endif.i.i169.i.i:
-  %.631.i.i171.i.i = getelementptr i64, ptr %12, i64 %choice.5.1.i.i.i
+  %.631.i.i171.i.i = getelementptr i64, ptr %13, i64 %choice.5.1.i.i.i
   %.632.i.i172.i.i = load i64, ptr %.631.i.i171.i.i, align 8
   %.671.i.i174.i.i = sub i64 %.449.i, %.560.i.i96.i.i
   %.11.i.i.i175.i.i = tail call i64 @llvm.smax.i64(i64 %.671.i.i174.i.i, i64 0)
@@ -28176,34 +28212,34 @@ B242.endif.endif.i.i169.i.i:
   br i1 %.7851420.not.i.i178.i.i, label %B384.i.i223.i.i, label %B354.lr.ph.i.i179.i.i
 
 B354.lr.ph.i.i179.i.i:
-  %247 = add i64 %.560.i.i96.i.i, %.11.i.i.i175.i.i
-  %248 = sub i64 %.370.i.i.i, %247
+  %248 = add i64 %.560.i.i96.i.i, %.11.i.i.i175.i.i
+  %249 = sub i64 %.370.i.i.i, %248
   %xtraiter.i.i180.i.i = and i64 %.742.i.i177.i.i, 3
   %lcmp.mod.not.i.i181.i.i = icmp eq i64 %xtraiter.i.i180.i.i, 0
   br i1 %lcmp.mod.not.i.i181.i.i, label %B354.prol.loopexit.i.i194.i.i, label %B354.prol.preheader.i.i182.i.i
 
 B354.prol.preheader.i.i182.i.i:
-  %249 = trunc i64 %.368.i.i.i to i2
-  %250 = add i2 %lsr75, %249
-  %251 = sub i64 %lsr.iv34.i, %.560.i.i96.i.i
-  %smax43 = call i64 @llvm.smax.i64(i64 %251, i64 0)
-  %252 = add i64 %.560.i.i96.i.i, %smax43
-  %253 = trunc i64 %252 to i2
-  %254 = sub i2 %250, %253
-  %255 = zext i2 %254 to i64
-  %256 = mul nsw i64 %255, -8
+  %250 = trunc i64 %.368.i.i.i to i2
+  %251 = add i2 %lsr75, %250
+  %252 = sub i64 %lsr.iv37.i, %.560.i.i96.i.i
+  %smax43 = call i64 @llvm.smax.i64(i64 %252, i64 0)
+  %253 = add i64 %.560.i.i96.i.i, %smax43
+  %254 = trunc i64 %253 to i2
+  %255 = sub i2 %251, %254
+  %256 = zext i2 %255 to i64
+  %257 = mul nsw i64 %256, -8
   br label %B354.prol.i.i183.i.i
 
 B354.prol.i.i183.i.i:
-  %lsr.iv44 = phi i64 [ %lsr.iv.next45, %B354.prol.i.i183.i.i ], [ %256, %B354.prol.preheader.i.i182.i.i ]
+  %lsr.iv44 = phi i64 [ %lsr.iv.next45, %B354.prol.i.i183.i.i ], [ %257, %B354.prol.preheader.i.i182.i.i ]
   %passed.2.11423.prol.i.i185.i.i = phi i64 [ %.875.prol.i.i190.i.i, %B354.prol.i.i183.i.i ], [ %.632.i.i172.i.i, %B354.prol.preheader.i.i182.i.i ]
   %.79114191421.prol.i.i186.i.i = phi i64 [ %.798.prol.i.i187.i.i, %B354.prol.i.i183.i.i ], [ %.11.i.i.i175.i.i, %B354.prol.preheader.i.i182.i.i ]
   %.798.prol.i.i187.i.i = add nuw i64 %.79114191421.prol.i.i186.i.i, 1
   %.849.prol.i.i188.i.i = icmp slt i64 %.79114191421.prol.i.i186.i.i, 0
-  %257 = select i1 %.849.prol.i.i188.i.i, i64 %7, i64 0
-  %scevgep18.i.i.i.i = getelementptr i8, ptr %208, i64 %257
-  %258 = shl i64 %.79114191421.prol.i.i186.i.i, 3
-  %scevgep19.i.i.i.i = getelementptr i8, ptr %scevgep18.i.i.i.i, i64 %258
+  %258 = select i1 %.849.prol.i.i188.i.i, i64 %7, i64 0
+  %scevgep18.i.i.i.i = getelementptr i8, ptr %209, i64 %258
+  %259 = shl i64 %.79114191421.prol.i.i186.i.i, 3
+  %scevgep19.i.i.i.i = getelementptr i8, ptr %scevgep18.i.i.i.i, i64 %259
   %.873.prol.i.i189.i.i = load i64, ptr %scevgep19.i.i.i.i, align 8
   %.875.prol.i.i190.i.i = add nsw i64 %.873.prol.i.i189.i.i, %passed.2.11423.prol.i.i185.i.i
   %lsr.iv.next45 = add i64 %lsr.iv44, 8
@@ -28211,20 +28247,20 @@ B354.prol.i.i183.i.i:
   br i1 %ov.i.i191.i.i, label %B354.prol.loopexit.loopexit.i.i193.i.i, label %B354.prol.i.i183.i.i
 
 B354.prol.loopexit.loopexit.i.i193.i.i:
-  %259 = add nuw i64 %xtraiter.i.i180.i.i, %.11.i.i.i175.i.i
-  %260 = sub i64 %.703.i.i176.i.i, %259
+  %260 = add nuw i64 %xtraiter.i.i180.i.i, %.11.i.i.i175.i.i
+  %261 = sub i64 %.703.i.i176.i.i, %260
   br label %B354.prol.loopexit.i.i194.i.i
 
 B354.prol.loopexit.i.i194.i.i:
   %passed.2.11423.unr.i.i195.i.i = phi i64 [ %.632.i.i172.i.i, %B354.lr.ph.i.i179.i.i ], [ %.875.prol.i.i190.i.i, %B354.prol.loopexit.loopexit.i.i193.i.i ]
-  %.78414181422.unr.i.i196.i.i = phi i64 [ %.742.i.i177.i.i, %B354.lr.ph.i.i179.i.i ], [ %260, %B354.prol.loopexit.loopexit.i.i193.i.i ]
-  %.79114191421.unr.i.i197.i.i = phi i64 [ %.11.i.i.i175.i.i, %B354.lr.ph.i.i179.i.i ], [ %259, %B354.prol.loopexit.loopexit.i.i193.i.i ]
+  %.78414181422.unr.i.i196.i.i = phi i64 [ %.742.i.i177.i.i, %B354.lr.ph.i.i179.i.i ], [ %261, %B354.prol.loopexit.loopexit.i.i193.i.i ]
+  %.79114191421.unr.i.i197.i.i = phi i64 [ %.11.i.i.i175.i.i, %B354.lr.ph.i.i179.i.i ], [ %260, %B354.prol.loopexit.loopexit.i.i193.i.i ]
   %.875.lcssa.unr.i.i198.i.i = phi i64 [ poison, %B354.lr.ph.i.i179.i.i ], [ %.875.prol.i.i190.i.i, %B354.prol.loopexit.loopexit.i.i193.i.i ]
-  %261 = icmp ult i64 %248, 3
-  br i1 %261, label %B384.i.i223.i.i, label %B354.preheader.i.i199.i.i
+  %262 = icmp ult i64 %249, 3
+  br i1 %262, label %B384.i.i223.i.i, label %B354.preheader.i.i199.i.i
 
 B354.preheader.i.i199.i.i:
-  %262 = add i64 %.78414181422.unr.i.i196.i.i, 4
+  %263 = add i64 %.78414181422.unr.i.i196.i.i, 4
   br label %B354.i.i200.i.i
 
 B444.endif.endif.endif.endif.i.i99.i.i:
@@ -28232,32 +28268,32 @@ B444.endif.endif.endif.endif.i.i99.i.i:
   %.1053.i.i101.i.i = icmp slt i64 %.370.i.i.i, 0
   %.1054.i.i102.i.i = select i1 %.1053.i.i101.i.i, i64 %arg.given.5.5.1, i64 0
   %.1072.i.i103.i.i = mul i64 %choice.5.1.i.i.i, %arg.given.5.5.1
-  %263 = getelementptr double, ptr %arg.given.5.4, i64 %.1072.i.i103.i.i
-  %264 = getelementptr double, ptr %263, i64 %.370.i.i.i
-  %.1076.i.i104.i.i = getelementptr double, ptr %264, i64 %.1054.i.i102.i.i
+  %264 = getelementptr double, ptr %arg.given.5.4, i64 %.1072.i.i103.i.i
+  %265 = getelementptr double, ptr %264, i64 %.370.i.i.i
+  %.1076.i.i104.i.i = getelementptr double, ptr %265, i64 %.1054.i.i102.i.i
   %.1077.i.i105.i.i = load double, ptr %.1076.i.i104.i.i, align 8
-  %265 = getelementptr double, ptr %263, i64 %.44212551259.i
-  %.1129.i.i108.i.i = load double, ptr %265, align 8
+  %266 = getelementptr double, ptr %264, i64 %.44212551259.i
+  %.1129.i.i108.i.i = load double, ptr %266, align 8
   %.1161.i.i109.i.i = select i1 %.1053.i.i101.i.i, i64 %arg.given.17.5.1, i64 0
   %.1179.i.i110.i.i = mul i64 %choice.5.1.i.i.i, %arg.given.17.5.1
-  %266 = getelementptr i64, ptr %arg.given.17.4, i64 %.1179.i.i110.i.i
-  %267 = getelementptr i64, ptr %266, i64 %.370.i.i.i
-  %.1183.i.i111.i.i = getelementptr i64, ptr %267, i64 %.1161.i.i109.i.i
+  %267 = getelementptr i64, ptr %arg.given.17.4, i64 %.1179.i.i110.i.i
+  %268 = getelementptr i64, ptr %267, i64 %.370.i.i.i
+  %.1183.i.i111.i.i = getelementptr i64, ptr %268, i64 %.1161.i.i109.i.i
   %.1184.i.i112.i.i = load i64, ptr %.1183.i.i111.i.i, align 8
-  %268 = getelementptr i64, ptr %266, i64 %.44212551259.i
-  %.1240.i.i115.i.i = load i64, ptr %268, align 8
+  %269 = getelementptr i64, ptr %267, i64 %.44212551259.i
+  %.1240.i.i115.i.i = load i64, ptr %269, align 8
   %.5.i.i.i116.i.i = fptosi double %.486.i.i.i to i64
   %.1273.i.i117.i.i = add nsw i64 %.370.i.i.i, %.5.i.i.i116.i.i
   %.11.i3.i.i118.i.i = tail call i64 @llvm.smin.i64(i64 %.412.i.i.i.i.i, i64 %.1273.i.i117.i.i)
-  %269 = getelementptr i64, ptr %arg.given.18.4, i64 %choice.5.1.i.i.i
-  %.1338.i.i119.i.i = load i64, ptr %269, align 8
+  %270 = getelementptr i64, ptr %arg.given.18.4, i64 %choice.5.1.i.i.i
+  %.1338.i.i119.i.i = load i64, ptr %270, align 8
   %.1340.i.i120.i.i = add nsw i64 %.1338.i.i119.i.i, %.370.i.i.i
   %.11.i4.i.i121.i.i = tail call i64 @llvm.smin.i64(i64 %.412.i.i.i.i.i, i64 %.1340.i.i120.i.i)
   %.11.i2.i.i122.i.i = tail call i64 @llvm.smax.i64(i64 %.11.i4.i.i121.i.i, i64 %.370.i.i.i)
   %.1445.i.i123.i.i = icmp slt i64 %.11.i2.i.i122.i.i, 0
   %.1446.i.i124.i.i = select i1 %.1445.i.i123.i.i, i64 %arg.given.17.5.1, i64 0
-  %270 = getelementptr i64, ptr %266, i64 %.11.i2.i.i122.i.i
-  %.1468.i.i125.i.i = getelementptr i64, ptr %270, i64 %.1446.i.i124.i.i
+  %271 = getelementptr i64, ptr %267, i64 %.11.i2.i.i122.i.i
+  %.1468.i.i125.i.i = getelementptr i64, ptr %271, i64 %.1446.i.i124.i.i
   %.1469.i.i126.i.i = load i64, ptr %.1468.i.i125.i.i, align 8
   %.1524.i.i127.i.i = sub nsw i64 %.1469.i.i126.i.i, %.1184.i.i112.i.i
   %.1525.i.i128.i.i = sitofp i64 %.1524.i.i127.i.i to double
@@ -28265,15 +28301,15 @@ B444.endif.endif.endif.endif.i.i99.i.i:
   br i1 %.1534.i.i129.i.i, label %B798.endif.endif.i.i160.i.i, label %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i
 
 B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i:
-  %.765.i.pre.i.i = load i64, ptr %210, align 8
-  %.pre256.i.i = sitofp i64 %.765.i.pre.i.i to double
+  %.765.i.pre.i.i = load i64, ptr %211, align 8
+  %.pre273.i.i = sitofp i64 %.765.i.pre.i.i to double
   br label %B132.endif.i.i.i
 
 B798.endif.endif.i.i160.i.i:
   %.11.i1.i.i161.i.i = tail call i64 @llvm.smax.i64(i64 %.11.i2.i.i122.i.i, i64 %.11.i3.i.i118.i.i)
   %.10.i6.i.i162.i.i = fcmp olt double %.563.i.i.i, 1.000000e+00
   %.11.i7.i.i163.i.i = select i1 %.10.i6.i.i162.i.i, double 1.000000e+00, double %.563.i.i.i
-  %.1677.i.i165.i.i = load i64, ptr %210, align 8
+  %.1677.i.i165.i.i = load i64, ptr %211, align 8
   %.1678.i.i166.i.i = sitofp i64 %.1677.i.i165.i.i to double
   %.1679.i.i167.i.i = fmul double %.1678.i.i166.i.i, 5.000000e-01
   %.1681.i.i168.i.i = fadd double %.1679.i.i167.i.i, %.1525.i.i128.i.i
@@ -28283,7 +28319,7 @@ B278.i.i.i:
   br label %in8..exit.i.i
 
 B132.endif.i.i.i:
-  %.766.i.pre-phi.i.i = phi double [ %.1678.i.i166.i.i, %B798.endif.endif.i.i160.i.i ], [ %.pre256.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
+  %.766.i.pre-phi.i.i = phi double [ %.1678.i.i166.i.i, %B798.endif.endif.i.i160.i.i ], [ %.pre273.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
   %spreads.2.0.i.i131.i.i = phi double [ %.11.i7.i.i163.i.i, %B798.endif.endif.i.i160.i.i ], [ %.563.i.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
   %end.2.0.i.i132.i.i = phi i64 [ %.11.i1.i.i161.i.i, %B798.endif.endif.i.i160.i.i ], [ %.11.i3.i.i118.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
   %promised.2.0.i.i133.i.i = phi double [ %.1681.i.i168.i.i, %B798.endif.endif.i.i160.i.i ], [ %.1525.i.i128.i.i, %B444.endif.endif.endif.endif.i.B132.endif_crit_edge.i.i.i ]
@@ -28295,20 +28331,20 @@ B132.endif.i.i.i:
   %.1186.i.i139.i.i = fadd double %.1132.i.i137.i.i, %.1185.i.i138.i.i
   %.1728.i.i140.i.i = icmp slt i64 %end.2.0.i.i132.i.i, 0
   %.1729.i.i141.i.i = select i1 %.1728.i.i140.i.i, i64 %arg.given.5.5.1, i64 0
-  %271 = getelementptr double, ptr %263, i64 %end.2.0.i.i132.i.i
-  %.1751.i.i142.i.i = getelementptr double, ptr %271, i64 %.1729.i.i141.i.i
+  %272 = getelementptr double, ptr %264, i64 %end.2.0.i.i132.i.i
+  %.1751.i.i142.i.i = getelementptr double, ptr %272, i64 %.1729.i.i141.i.i
   %.1752.i.i143.i.i = load double, ptr %.1751.i.i142.i.i, align 8
   %.1809.i.i144.i.i = fsub double %.1752.i.i143.i.i, %.1077.i.i105.i.i
   %.1811.i.i145.i.i = fmul double %.370.i.i87.i.i, %.1809.i.i144.i.i
   %.1872.i.i146.i.i = mul i64 %choice.5.1.i.i.i, %arg.given.4.5.1
-  %272 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i146.i.i
-  %.1876.i.i147.i.i = getelementptr i8, ptr %272, i64 16
+  %273 = getelementptr double, ptr %arg.given.4.4, i64 %.1872.i.i146.i.i
+  %.1876.i.i147.i.i = getelementptr i8, ptr %273, i64 16
   %.1877.i.i148.i.i = load double, ptr %.1876.i.i147.i.i, align 8
   %.1878.i.i149.i.i = fmul double %.1877.i.i148.i.i, %.1811.i.i145.i.i
   %.1886.i.i150.i.i = tail call double @sqrt(double %.1878.i.i149.i.i)
   %.1898.i.i151.i.i = sitofp i64 %lives.2.0.i.i134.i.i to double
-  %273 = fsub double %.1241.i.i135.i.i, %.1186.i.i139.i.i
-  %.1899.i.i152.i.i = fadd double %273, %.1898.i.i151.i.i
+  %274 = fsub double %.1241.i.i135.i.i, %.1186.i.i139.i.i
+  %.1899.i.i152.i.i = fadd double %274, %.1898.i.i151.i.i
   %.10.i.i.i153.i.i = fcmp ogt double %.1899.i.i152.i.i, 0.000000e+00
   %.11.i5.i.i154.i.i = select i1 %.10.i.i.i153.i.i, double %.1899.i.i152.i.i, double 0.000000e+00
   %.1815.i.i155.i.i = fadd double %promised.2.0.i.i133.i.i, %.1811.i.i145.i.i
@@ -28316,44 +28352,33 @@ B132.endif.i.i.i:
   %.1895.i.i157.i.i = fadd double %.1815.i.i155.i.i, %.1892.i.i156.i.i
   %.1932.i.i158.i.i = fsub double %.1895.i.i157.i.i, %.11.i5.i.i154.i.i
   %.770.i.i.i = fdiv double %.1932.i.i158.i.i, %.766.i.pre-phi.i.i
-  %274 = getelementptr double, ptr %16, i64 %.481.i.i.i
-  %.851.i.i.i = getelementptr double, ptr %274, i64 %choice.5.1.i.i.i
+  %275 = getelementptr double, ptr %17, i64 %.481.i.i.i
+  %.851.i.i.i = getelementptr double, ptr %275, i64 %choice.5.1.i.i.i
   %.852.i.i.i = load double, ptr %.851.i.i.i, align 8
   %.856.i.i.i = fcmp ult double %.770.i.i.i, %.852.i.i.i
   br i1 %.856.i.i.i, label %in8..exit.i.i, label %B278.i.i.i
 
 in8..exit.i.i:
-  %need.2.0.i.i.i = phi double [ 0.000000e+00, %B132.endif.i.i.i ], [ %.770.i.i.i, %B278.i.i.i ], [ 0.000000e+00, %B370.i.i ]
-  %275 = getelementptr double, ptr %8, i64 %choice.5.1.i.i.i
-  store double %need.2.0.i.i.i, ptr %275, align 8
-  br label %B406.i.i
+  %need.2.0.i.i.i = phi double [ 0.000000e+00, %B132.endif.i.i.i ], [ %.770.i.i.i, %B278.i.i.i ], [ 0.000000e+00, %B428.i.i ]
+  %276 = getelementptr double, ptr %9, i64 %choice.5.1.i.i.i
+  store double %need.2.0.i.i.i, ptr %276, align 8
+  br label %B464.i.i
 
-B406.i.i:
-  %exitcond.not.i1.i = icmp eq i64 %.544.i.i, %arg.world.2.5.1
-  br i1 %exitcond.not.i1.i, label %B132.endif.i, label %B106.i.i
+B464.i.i:
+  %known.3.1234.i.i = phi i1 [ %known.3.1233238.i.i, %B1074.thread.i.i.i ], [ %known.3.1.i.i, %B194.i.i ], [ %known.3.1233237.i.i, %B238.i.i ], [ %known.3.1233238.i.i, %in6..exit.i.i.i ], [ %known.3.1233238.i.i, %in8..exit.i.i ], [ %known.3.1233238.i.i, %B308.endif.i.i ], [ %known.3.1233238.i.i, %B1074.i.i.i ], [ %known.3.1233238.i.i, %B168.i.i25.i.i ], [ %known.3.1233238.i.i, %in4..exit.i.i.i ], [ %known.3.1233238.i.i, %B294.epil.i.i.i.i.i ], [ %known.3.1233238.i.i, %B294.epil.i.i.i.i ], [ %known.3.1233238.i.i, %B276.epil.i.i.i.i ], [ %known.3.1233238.i.i, %B270.epil.preheader.i.i.i.i ], [ %known.3.1233238.i.i, %B158.i.i.i.i ], [ %known.3.1233238.i.i, %B276.epil.i.i.i.i.i ], [ %known.3.1233238.i.i, %B158.i.i.i.i.i ], [ %known.3.1233238.i.i, %B354.i.i35.i.i ], [ %known.3.1233238.i.i, %B226.endif.i.i.i.i ], [ %known.3.1233238.i.i, %B416.thread.i.i ], [ %known.3.1233238.i.i, %B386.i.i.i ], [ %known.3.1233238.i.i, %B112.i.i22.i.i ], [ %known.3.1233238.i.i, %B166.i.i.i ], [ %known.3.1233238.i.i, %B232.i.i.i ], [ %known.3.1233238.i.i, %B276.i.i.i ], [ %known.3.1233238.i.i, %B578.i.i61.i.i ]
+  %calls.2.1232.i.i = phi i1 [ true, %B1074.thread.i.i.i ], [ %calls.2.1.i.i, %B194.i.i ], [ false, %B238.i.i ], [ %calls.2.1231240.i.i, %in6..exit.i.i.i ], [ true, %in8..exit.i.i ], [ true, %B308.endif.i.i ], [ true, %B1074.i.i.i ], [ true, %B168.i.i25.i.i ], [ %calls.2.1231240.i.i, %in4..exit.i.i.i ], [ %calls.2.1231240.i.i, %B294.epil.i.i.i.i.i ], [ %calls.2.1231240.i.i, %B294.epil.i.i.i.i ], [ %calls.2.1231240.i.i, %B276.epil.i.i.i.i ], [ %calls.2.1231240.i.i, %B270.epil.preheader.i.i.i.i ], [ %calls.2.1231240.i.i, %B158.i.i.i.i ], [ %calls.2.1231240.i.i, %B276.epil.i.i.i.i.i ], [ %calls.2.1231240.i.i, %B158.i.i.i.i.i ], [ true, %B354.i.i35.i.i ], [ false, %B226.endif.i.i.i.i ], [ %calls.2.1231240.i.i, %B416.thread.i.i ], [ true, %B386.i.i.i ], [ true, %B112.i.i22.i.i ], [ %calls.2.1231240.i.i, %B166.i.i.i ], [ %calls.2.1231240.i.i, %B232.i.i.i ], [ %calls.2.1231240.i.i, %B276.i.i.i ], [ true, %B578.i.i61.i.i ]
+  %exitcond.not.i1.i = icmp eq i64 %.430.i.i, %arg.world.2.5.1
+  br i1 %exitcond.not.i1.i, label %B132.endif.i, label %B82.i.i
 
-B0.endif.endif.endif.i.i:
-  %calls.2.0.lcssa.i.i.i = phi i1 [ false, %B132.i ], [ false, %B64.i ], [ %"$phi122.1.2.1.i.i.i", %B74.endif.i.i.i ]
-  %276 = icmp slt i64 %arg.world.2.5.1, 1
-  br i1 %276, label %B132.endif.i, label %B106.lr.ph.i.i
-
-B106.lr.ph.i.i:
-  %.472.i15.i.i.i = add nuw nsw i64 %.44212551259.i, 12
-  %.11.i.i16.i.i.i = tail call i64 @llvm.smin.i64(i64 %arg.given.8.5.0, i64 %.472.i15.i.i.i)
-  %.550.i.i.i.i = sub i64 %.11.i.i16.i.i.i, %.44212551259.i
-  %.605.prol.i.i.i.i = add nsw i64 %.550.i.i.i.i, -1
-  %.1230.i.i.i = uitofp nneg i64 %.44212551259.i to double
-  br label %B106.i.i
-
-B250.endif.i.i:
-  %.878.i.i = icmp sgt i64 %choice.5.1.i.i.i, -2
-  br i1 %.878.i.i, label %B316.i.i, label %B406.i.i
+B308.endif.i.i:
+  %.973.i.i = icmp sgt i64 %choice.5.1.i.i.i, -2
+  br i1 %.973.i.i, label %B374.i.i, label %B464.i.i
 
 B196.i:
   %277 = icmp slt i64 %arg.world.0.5.0, 1
   %.893.i = icmp ne i64 %arg.asked.5.1, %arg.world.0.5.1
-  %or.cond.i = or i1 %277, %.893.i
-  br i1 %or.cond.i, label %common.ret, label %B70.lr.ph.i.i
+  %or.cond28.i = or i1 %277, %.893.i
+  br i1 %or.cond28.i, label %common.ret, label %B70.lr.ph.i.i
 
 B70.lr.ph.i.i:
   %278 = getelementptr i64, ptr %arg.world.1.4, i64 %arg.world.1.5.1
@@ -28365,7 +28390,7 @@ B70.lr.ph.i.i:
   br i1 %279, label %B70.epil.preheader.i.i, label %B70.lr.ph.new.i.i
 
 B70.lr.ph.new.i.i:
-  %scevgep.i12.i = getelementptr i8, ptr %arg.world.1.4, i64 8
+  %scevgep.i13.i = getelementptr i8, ptr %arg.world.1.4, i64 8
   %scevgep7.i.i = getelementptr i8, ptr %arg.given.4.4, i64 8
   %280 = shl i64 %arg.given.4.5.1, 4
   %281 = lshr i64 %arg.world.0.5.0, 1
@@ -28374,42 +28399,42 @@ B70.lr.ph.new.i.i:
 
 B70.i.i:
   %lsr.iv6 = phi i64 [ %lsr.iv.next7, %B70.i.i ], [ %282, %B70.lr.ph.new.i.i ]
-  %lsr.iv8.i.i = phi ptr [ %scevgep9.i23.i, %B70.i.i ], [ %scevgep7.i.i, %B70.lr.ph.new.i.i ]
-  %lsr.iv.i13.i = phi ptr [ %scevgep2.i22.i, %B70.i.i ], [ %scevgep.i12.i, %B70.lr.ph.new.i.i ]
+  %lsr.iv8.i.i = phi ptr [ %scevgep9.i25.i, %B70.i.i ], [ %scevgep7.i.i, %B70.lr.ph.new.i.i ]
+  %lsr.iv.i14.i = phi ptr [ %scevgep2.i24.i, %B70.i.i ], [ %scevgep.i13.i, %B70.lr.ph.new.i.i ]
   %.643557.i.i = phi double [ %.701.1.i.i, %B70.i.i ], [ %.642.promoted.i.i, %B70.lr.ph.new.i.i ]
   %.581556.i.i = phi double [ %.583.1.i.i, %B70.i.i ], [ %.580.promoted.i.i, %B70.lr.ph.new.i.i ]
-  %scevgep3.i.i = getelementptr i8, ptr %lsr.iv.i13.i, i64 -8
+  %scevgep3.i.i = getelementptr i8, ptr %lsr.iv.i14.i, i64 -8
   %.495.i.i = load i64, ptr %scevgep3.i.i, align 8
-  %sunkaddr170 = mul i64 %arg.world.1.5.1, 8
-  %sunkaddr171 = getelementptr i8, ptr %lsr.iv.i13.i, i64 %sunkaddr170
-  %sunkaddr172 = getelementptr i8, ptr %sunkaddr171, i64 -8
-  %.550.i.i = load i64, ptr %sunkaddr172, align 8
-  %.551.i.i = sub nsw i64 %.495.i.i, %.550.i.i
-  %.582.i.i = sitofp i64 %.551.i.i to double
+  %sunkaddr168 = mul i64 %arg.world.1.5.1, 8
+  %sunkaddr169 = getelementptr i8, ptr %lsr.iv.i14.i, i64 %sunkaddr168
+  %sunkaddr170 = getelementptr i8, ptr %sunkaddr169, i64 -8
+  %.550.i.i = load i64, ptr %sunkaddr170, align 8
+  %.551.i17.i = sub nsw i64 %.495.i.i, %.550.i.i
+  %.582.i.i = sitofp i64 %.551.i17.i to double
   %.583.i.i = fadd double %.581556.i.i, %.582.i.i
-  %sunkaddr173 = getelementptr i8, ptr %arg.part.4, i64 40
-  store double %.583.i.i, ptr %sunkaddr173, align 8
+  %sunkaddr171 = getelementptr i8, ptr %arg.part.4, i64 40
+  store double %.583.i.i, ptr %sunkaddr171, align 8
   %.698.i.i = load double, ptr %lsr.iv8.i.i, align 8
   %.700.i.i = fmul double %.698.i.i, %.582.i.i
   %.701.i.i = fadd double %.643557.i.i, %.700.i.i
-  %sunkaddr174 = getelementptr i8, ptr %arg.part.4, i64 16
-  store double %.701.i.i, ptr %sunkaddr174, align 8
-  %.495.1.i.i = load i64, ptr %lsr.iv.i13.i, align 8
-  %sunkaddr175 = mul i64 %arg.world.1.5.1, 8
-  %sunkaddr176 = getelementptr i8, ptr %lsr.iv.i13.i, i64 %sunkaddr175
-  %.550.1.i.i = load i64, ptr %sunkaddr176, align 8
+  %sunkaddr172 = getelementptr i8, ptr %arg.part.4, i64 16
+  store double %.701.i.i, ptr %sunkaddr172, align 8
+  %.495.1.i.i = load i64, ptr %lsr.iv.i14.i, align 8
+  %sunkaddr173 = mul i64 %arg.world.1.5.1, 8
+  %sunkaddr174 = getelementptr i8, ptr %lsr.iv.i14.i, i64 %sunkaddr173
+  %.550.1.i.i = load i64, ptr %sunkaddr174, align 8
   %.551.1.i.i = sub nsw i64 %.495.1.i.i, %.550.1.i.i
   %.582.1.i.i = sitofp i64 %.551.1.i.i to double
   %.583.1.i.i = fadd double %.583.i.i, %.582.1.i.i
-  store double %.583.1.i.i, ptr %sunkaddr173, align 8
-  %sunkaddr177 = mul i64 %arg.given.4.5.1, 8
-  %sunkaddr178 = getelementptr i8, ptr %lsr.iv8.i.i, i64 %sunkaddr177
-  %.698.1.i.i = load double, ptr %sunkaddr178, align 8
+  store double %.583.1.i.i, ptr %sunkaddr171, align 8
+  %sunkaddr175 = mul i64 %arg.given.4.5.1, 8
+  %sunkaddr176 = getelementptr i8, ptr %lsr.iv8.i.i, i64 %sunkaddr175
+  %.698.1.i.i = load double, ptr %sunkaddr176, align 8
   %.700.1.i.i = fmul double %.698.1.i.i, %.582.1.i.i
   %.701.1.i.i = fadd double %.701.i.i, %.700.1.i.i
-  store double %.701.1.i.i, ptr %sunkaddr174, align 8
-  %scevgep2.i22.i = getelementptr i8, ptr %lsr.iv.i13.i, i64 16
-  %scevgep9.i23.i = getelementptr i8, ptr %lsr.iv8.i.i, i64 %280
+  store double %.701.1.i.i, ptr %sunkaddr172, align 8
+  %scevgep2.i24.i = getelementptr i8, ptr %lsr.iv.i14.i, i64 16
+  %scevgep9.i25.i = getelementptr i8, ptr %lsr.iv8.i.i, i64 %280
   %lsr.iv.next7 = add i64 %lsr.iv6, -2
   %niter.ncmp.1.i.i = icmp eq i64 %lsr.iv.next7, 0
   br i1 %niter.ncmp.1.i.i, label %B238.loopexit.unr-lcssa.i.i, label %B70.i.i
@@ -28432,22 +28457,22 @@ B70.epil.preheader.i.i:
   %.551.epil.i.i = sub nsw i64 %.495.epil.i.i, %.550.epil.i.i
   %.582.epil.i.i = sitofp i64 %.551.epil.i.i to double
   %.583.epil.i.i = fadd double %.581556.epil.init.i.i, %.582.epil.i.i
-  %sunkaddr179 = getelementptr i8, ptr %arg.part.4, i64 40
-  store double %.583.epil.i.i, ptr %sunkaddr179, align 8
+  %sunkaddr177 = getelementptr i8, ptr %arg.part.4, i64 40
+  store double %.583.epil.i.i, ptr %sunkaddr177, align 8
   %.693.epil.i.i = mul i64 %.409551553.epil.init.i.i, %arg.given.4.5.1
   %284 = getelementptr double, ptr %arg.given.4.4, i64 %.693.epil.i.i
   %.697.epil.i.i = getelementptr i8, ptr %284, i64 8
   %.698.epil.i.i = load double, ptr %.697.epil.i.i, align 8
   %.700.epil.i.i = fmul double %.698.epil.i.i, %.582.epil.i.i
   %.701.epil.i.i = fadd double %.643557.epil.init.i.i, %.700.epil.i.i
-  %sunkaddr180 = getelementptr i8, ptr %arg.part.4, i64 16
-  store double %.701.epil.i.i, ptr %sunkaddr180, align 8
+  %sunkaddr178 = getelementptr i8, ptr %arg.part.4, i64 16
+  store double %.701.epil.i.i, ptr %sunkaddr178, align 8
   br label %common.ret
 
 B132.endif.i:
   %285 = icmp slt i64 %arg.world.1.5.1, 1
-  %sunkaddr181 = getelementptr i8, ptr %arg.given.10.4, i64 16
-  %.379.i.i = load double, ptr %sunkaddr181, align 8
+  %sunkaddr179 = getelementptr i8, ptr %arg.given.10.4, i64 16
+  %.379.i.i = load double, ptr %sunkaddr179, align 8
   %.465.i.i = load double, ptr %arg.belief.4, align 8
   %.467.i.i = fmul double %.379.i.i, %.465.i.i
   store double %.467.i.i, ptr %arg.belief.4, align 8
@@ -28470,24 +28495,24 @@ B792.i.i:
 
 B846.i.i:
   %seen.2.1.i.i = phi double [ %.1728.i.i, %B238.endif.endif.endif.i.i ], [ %.11.i3.i.i, %B792.i.i ]
-  %sunkaddr182 = mul i64 %.72917521757.i.i, 8
-  %sunkaddr183 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr182
-  %sunkaddr184 = getelementptr i8, ptr %sunkaddr183, i64 8
-  %.1889.i.i = load double, ptr %sunkaddr184, align 8
+  %sunkaddr180 = mul i64 %.72917521757.i.i, 8
+  %sunkaddr181 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr180
+  %sunkaddr182 = getelementptr i8, ptr %sunkaddr181, i64 8
+  %.1889.i.i = load double, ptr %sunkaddr182, align 8
   %.1891.i.i = fmul double %.379.i.i, %.1889.i.i
   %.1946.i.i = load double, ptr %lsr.iv30.i.i, align 8
   %.1951.i.i = fdiv double %seen.2.1.i.i, %.1946.i.i
   %.1952.i.i = fadd double %.1891.i.i, %.1951.i.i
-  store double %.1952.i.i, ptr %sunkaddr184, align 8
-  %sunkaddr185 = mul i64 %.72917521757.i.i, 8
-  %sunkaddr186 = getelementptr i8, ptr %34, i64 %sunkaddr185
-  %sunkaddr187 = getelementptr i8, ptr %sunkaddr186, i64 8
-  %.2064.i.i = load double, ptr %sunkaddr187, align 8
+  store double %.1952.i.i, ptr %sunkaddr182, align 8
+  %sunkaddr183 = mul i64 %.72917521757.i.i, 8
+  %sunkaddr184 = getelementptr i8, ptr %34, i64 %sunkaddr183
+  %sunkaddr185 = getelementptr i8, ptr %sunkaddr184, i64 8
+  %.2064.i.i = load double, ptr %sunkaddr185, align 8
   %.2066.i.i = fmul double %.379.i.i, %.2064.i.i
   %.2121.i.i = load double, ptr %lsr.iv30.i.i, align 8
   %.2126.i.i = fdiv double %.1698.i.i, %.2121.i.i
   %.2127.i.i = fadd double %.2066.i.i, %.2126.i.i
-  store double %.2127.i.i, ptr %sunkaddr187, align 8
+  store double %.2127.i.i, ptr %sunkaddr185, align 8
   %.2237.i.i = load double, ptr %arg.belief.4, align 8
   %.2292.i.i = load double, ptr %lsr.iv30.i.i, align 8
   %.2297.i.i = fdiv double %seen.2.1.i.i, %.2292.i.i
@@ -28499,11 +28524,11 @@ B846.i.i:
   %.2471.i.i = fadd double %.2406.i.i, %.2468.i.i
   store double %.2471.i.i, ptr %.572.i4.i, align 8
   %scevgep31.i.i = getelementptr i8, ptr %lsr.iv30.i.i, i64 %6
-  %scevgep80.i = getelementptr i8, ptr %lsr.iv79.i, i64 %32
-  %scevgep84.i = getelementptr i8, ptr %lsr.iv83.i, i64 %31
-  %scevgep89.i = getelementptr i8, ptr %lsr.iv88.i, i64 %30
-  %exitcond.not.i7.i = icmp eq i64 %arg.world.1.5.1, %.736.i.i
-  br i1 %exitcond.not.i7.i, label %B1110.i.i, label %B238.endif.endif.endif.i.i
+  %scevgep83.i = getelementptr i8, ptr %lsr.iv82.i, i64 %32
+  %scevgep87.i = getelementptr i8, ptr %lsr.iv86.i, i64 %31
+  %scevgep92.i = getelementptr i8, ptr %lsr.iv91.i, i64 %30
+  %exitcond.not.i8.i = icmp eq i64 %arg.world.1.5.1, %.736.i.i
+  br i1 %exitcond.not.i8.i, label %B1110.i.i, label %B238.endif.endif.endif.i.i
 
 B1110.i.i:
   %.484.i.i.i = phi double [ %.575.i.i, %B132.endif.i ], [ %.2471.i.i, %B846.i.i ]
@@ -28511,8 +28536,8 @@ B1110.i.i:
   %.345.i.i.i = load double, ptr %arg.given.10.4, align 8
   %.399.i.i.i = load double, ptr %arg.belief.4, align 8
   %.400.i.i.i = fadd double %.345.i.i.i, %.399.i.i.i
-  %.485.i.i8.i = fadd double %.484.i.i.i, %.345.i.i.i
-  %.489.i.i.i = fdiv double %.400.i.i.i, %.485.i.i8.i
+  %.485.i.i9.i = fadd double %.484.i.i.i, %.345.i.i.i
+  %.489.i.i.i = fdiv double %.400.i.i.i, %.485.i.i9.i
   br i1 %287, label %B48.backedge.i, label %B160.lr.ph.i.i.i
 
 B160.lr.ph.i.i.i:
@@ -28524,43 +28549,43 @@ B160.i.i.i.preheader:
 
 B160.i.i.i:
   %.593236238.i.i.i = phi i64 [ %.600.1.i.i.i, %B160.i.i.i ], [ 0, %B160.i.i.i.preheader ]
-  %sunkaddr188 = getelementptr i8, ptr %arg.given.10.4, i64 8
-  %.654.i.i.i = load double, ptr %sunkaddr188, align 8
-  %sunkaddr189 = mul i64 %.593236238.i.i.i, 8
-  %sunkaddr190 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr189
-  %sunkaddr191 = getelementptr i8, ptr %sunkaddr190, i64 8
-  %.709.i.i.i = load double, ptr %sunkaddr191, align 8
+  %sunkaddr186 = getelementptr i8, ptr %arg.given.10.4, i64 8
+  %.654.i.i.i = load double, ptr %sunkaddr186, align 8
+  %sunkaddr187 = mul i64 %.593236238.i.i.i, 8
+  %sunkaddr188 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr187
+  %sunkaddr189 = getelementptr i8, ptr %sunkaddr188, i64 8
+  %.709.i.i.i = load double, ptr %sunkaddr189, align 8
   %.710.i.i.i = fadd double %.654.i.i.i, %.709.i.i.i
   %.712.i.i.i = fmul double %.489.i.i.i, %.710.i.i.i
-  %sunkaddr192 = mul i64 %.593236238.i.i.i, 8
-  %sunkaddr193 = getelementptr i8, ptr %34, i64 %sunkaddr192
-  %sunkaddr194 = getelementptr i8, ptr %sunkaddr193, i64 8
-  %.797.i.i.i = load double, ptr %sunkaddr194, align 8
+  %sunkaddr190 = mul i64 %.593236238.i.i.i, 8
+  %sunkaddr191 = getelementptr i8, ptr %34, i64 %sunkaddr190
+  %sunkaddr192 = getelementptr i8, ptr %sunkaddr191, i64 8
+  %.797.i.i.i = load double, ptr %sunkaddr192, align 8
   %.799.i.i.i = fmul double %.489.i.i.i, %.797.i.i.i
   %.800.i.i.i = fadd double %.654.i.i.i, %.799.i.i.i
   %.804.i.i.i = fdiv double %.712.i.i.i, %.800.i.i.i
-  %sunkaddr195 = mul i64 %.593236238.i.i.i, 8
-  %sunkaddr196 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr195
-  store double %.804.i.i.i, ptr %sunkaddr196, align 8
+  %sunkaddr193 = mul i64 %.593236238.i.i.i, 8
+  %sunkaddr194 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr193
+  store double %.804.i.i.i, ptr %sunkaddr194, align 8
   %.600.1.i.i.i = add nuw nsw i64 %.593236238.i.i.i, 2
-  %.654.1.i.i.i = load double, ptr %sunkaddr188, align 8
-  %sunkaddr197 = mul i64 %.593236238.i.i.i, 8
-  %sunkaddr198 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr197
-  %sunkaddr199 = getelementptr i8, ptr %sunkaddr198, i64 16
-  %.709.1.i.i.i = load double, ptr %sunkaddr199, align 8
+  %.654.1.i.i.i = load double, ptr %sunkaddr186, align 8
+  %sunkaddr195 = mul i64 %.593236238.i.i.i, 8
+  %sunkaddr196 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr195
+  %sunkaddr197 = getelementptr i8, ptr %sunkaddr196, i64 16
+  %.709.1.i.i.i = load double, ptr %sunkaddr197, align 8
   %.710.1.i.i.i = fadd double %.654.1.i.i.i, %.709.1.i.i.i
   %.712.1.i.i.i = fmul double %.489.i.i.i, %.710.1.i.i.i
-  %sunkaddr200 = mul i64 %.593236238.i.i.i, 8
-  %sunkaddr201 = getelementptr i8, ptr %34, i64 %sunkaddr200
-  %sunkaddr202 = getelementptr i8, ptr %sunkaddr201, i64 16
-  %.797.1.i.i.i = load double, ptr %sunkaddr202, align 8
+  %sunkaddr198 = mul i64 %.593236238.i.i.i, 8
+  %sunkaddr199 = getelementptr i8, ptr %34, i64 %sunkaddr198
+  %sunkaddr200 = getelementptr i8, ptr %sunkaddr199, i64 16
+  %.797.1.i.i.i = load double, ptr %sunkaddr200, align 8
   %.799.1.i.i.i = fmul double %.489.i.i.i, %.797.1.i.i.i
   %.800.1.i.i.i = fadd double %.654.1.i.i.i, %.799.1.i.i.i
   %.804.1.i.i.i = fdiv double %.712.1.i.i.i, %.800.1.i.i.i
-  %sunkaddr203 = mul i64 %.593236238.i.i.i, 8
-  %sunkaddr204 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr203
-  %sunkaddr205 = getelementptr i8, ptr %sunkaddr204, i64 8
-  store double %.804.1.i.i.i, ptr %sunkaddr205, align 8
+  %sunkaddr201 = mul i64 %.593236238.i.i.i, 8
+  %sunkaddr202 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr201
+  %sunkaddr203 = getelementptr i8, ptr %sunkaddr202, i64 8
+  store double %.804.1.i.i.i, ptr %sunkaddr203, align 8
   %niter.ncmp.1.i.i.i = icmp eq i64 %unroll_iter.i.i.i, %.600.1.i.i.i
   br i1 %niter.ncmp.1.i.i.i, label %B276.loopexit.unr-lcssa.i.i.i, label %B160.i.i.i
 
@@ -28570,63 +28595,63 @@ B276.loopexit.unr-lcssa.i.i.i:
   br i1 %290, label %B48.backedge.i, label %B160.epil.preheader.i.i.i
 
 B160.epil.preheader.i.i.i:
-  %sunkaddr206 = getelementptr i8, ptr %arg.given.10.4, i64 8
-  %.654.epil.i.i.i = load double, ptr %sunkaddr206, align 8
-  %sunkaddr207 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr195.i
-  %.709.epil.i.i.i = load double, ptr %sunkaddr207, align 8
+  %sunkaddr204 = getelementptr i8, ptr %arg.given.10.4, i64 8
+  %.654.epil.i.i.i = load double, ptr %sunkaddr204, align 8
+  %sunkaddr205 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr198.i
+  %.709.epil.i.i.i = load double, ptr %sunkaddr205, align 8
   %.710.epil.i.i.i = fadd double %.654.epil.i.i.i, %.709.epil.i.i.i
   %.712.epil.i.i.i = fmul double %.489.i.i.i, %.710.epil.i.i.i
-  %sunkaddr208 = getelementptr i8, ptr %.572.i4.i, i64 %sunkaddr195.i
-  %.797.epil.i.i.i = load double, ptr %sunkaddr208, align 8
+  %sunkaddr206 = getelementptr i8, ptr %.572.i4.i, i64 %sunkaddr198.i
+  %.797.epil.i.i.i = load double, ptr %sunkaddr206, align 8
   %.799.epil.i.i.i = fmul double %.489.i.i.i, %.797.epil.i.i.i
   %.800.epil.i.i.i = fadd double %.654.epil.i.i.i, %.799.epil.i.i.i
   %.804.epil.i.i.i = fdiv double %.712.epil.i.i.i, %.800.epil.i.i.i
-  %sunkaddr209 = mul i64 %unroll_iter.i.i.i, 8
-  %sunkaddr210 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr209
-  store double %.804.epil.i.i.i, ptr %sunkaddr210, align 8
+  %sunkaddr207 = mul i64 %unroll_iter.i.i.i, 8
+  %sunkaddr208 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr207
+  store double %.804.epil.i.i.i, ptr %sunkaddr208, align 8
   br label %B48.backedge.i
 
 B238.endif.endif.endif.i.i:
-  %lsr.iv88.i = phi ptr [ %scevgep89.i, %B846.i.i ], [ %lsr.iv86.i, %B238.endif.endif.endif.i.i.preheader ]
-  %lsr.iv83.i = phi ptr [ %scevgep84.i, %B846.i.i ], [ %lsr.iv81.i, %B238.endif.endif.endif.i.i.preheader ]
-  %lsr.iv79.i = phi ptr [ %scevgep80.i, %B846.i.i ], [ %lsr.iv77.i, %B238.endif.endif.endif.i.i.preheader ]
+  %lsr.iv91.i = phi ptr [ %scevgep92.i, %B846.i.i ], [ %lsr.iv89.i, %B238.endif.endif.endif.i.i.preheader ]
+  %lsr.iv86.i = phi ptr [ %scevgep87.i, %B846.i.i ], [ %lsr.iv84.i, %B238.endif.endif.endif.i.i.preheader ]
+  %lsr.iv82.i = phi ptr [ %scevgep83.i, %B846.i.i ], [ %lsr.iv80.i, %B238.endif.endif.endif.i.i.preheader ]
   %lsr.iv30.i.i = phi ptr [ %scevgep31.i.i, %B846.i.i ], [ %scevgep29.i.i, %B238.endif.endif.endif.i.i.preheader ]
   %.72917521757.i.i = phi i64 [ %.736.i.i, %B846.i.i ], [ 0, %B238.endif.endif.endif.i.i.preheader ]
   %.736.i.i = add nuw nsw i64 %.72917521757.i.i, 1
-  %.815.i.i = load i64, ptr %lsr.iv79.i, align 8
+  %.815.i7.i = load i64, ptr %lsr.iv82.i, align 8
   %291 = shl i64 %.72917521757.i.i, 3
   %scevgep33.i.i = getelementptr i8, ptr %arg.world.1.4, i64 %291
   %.870.i.i = load i64, ptr %scevgep33.i.i, align 8
   %scevgep41 = getelementptr i8, ptr %scevgep.i1, i64 %291
   %.925.i.i = load i64, ptr %scevgep41, align 8
   %.926.i.i = sub nsw i64 %.870.i.i, %.925.i.i
-  %.11.i.i.i = tail call i64 @llvm.smin.i64(i64 %.926.i.i, i64 %.815.i.i)
+  %.11.i.i.i = tail call i64 @llvm.smin.i64(i64 %.926.i.i, i64 %.815.i7.i)
   %.1010.i.i = add nsw i64 %.11.i.i.i, %.925.i.i
   store i64 %.1010.i.i, ptr %scevgep41, align 8
-  %sunkaddr211 = getelementptr i8, ptr %arg.part.4, i64 24
-  %.1092.i.i = load double, ptr %sunkaddr211, align 8
+  %sunkaddr209 = getelementptr i8, ptr %arg.part.4, i64 24
+  %.1092.i.i = load double, ptr %sunkaddr209, align 8
   %.1093.i.i = sitofp i64 %.11.i.i.i to double
   %.1094.i.i = fadd double %.1092.i.i, %.1093.i.i
-  store double %.1094.i.i, ptr %sunkaddr211, align 8
-  %sunkaddr212 = getelementptr i8, ptr %arg.part.4, i64 32
-  %.1154.i.i = load double, ptr %sunkaddr212, align 8
-  %.1155.i.i = sub nsw i64 %.815.i.i, %.11.i.i.i
+  store double %.1094.i.i, ptr %sunkaddr209, align 8
+  %sunkaddr210 = getelementptr i8, ptr %arg.part.4, i64 32
+  %.1154.i.i = load double, ptr %sunkaddr210, align 8
+  %.1155.i.i = sub nsw i64 %.815.i7.i, %.11.i.i.i
   %.1156.i.i = sitofp i64 %.1155.i.i to double
   %.1157.i.i = fadd double %.1154.i.i, %.1156.i.i
-  store double %.1157.i.i, ptr %sunkaddr212, align 8
-  %sunkaddr213 = getelementptr i8, ptr %arg.part.4, i64 8
-  %.1217.i.i = load double, ptr %sunkaddr213, align 8
+  store double %.1157.i.i, ptr %sunkaddr210, align 8
+  %sunkaddr211 = getelementptr i8, ptr %arg.part.4, i64 8
+  %.1217.i.i = load double, ptr %sunkaddr211, align 8
   %scevgep32.i.i = getelementptr i8, ptr %lsr.iv30.i.i, i64 -16
   %.1272.i.i = load double, ptr %scevgep32.i.i, align 8
   %.1275.i.i = fmul double %.1272.i.i, %.1156.i.i
   %.1276.i.i = fadd double %.1217.i.i, %.1275.i.i
-  store double %.1276.i.i, ptr %sunkaddr213, align 8
-  %.1359.i.i = load i64, ptr %lsr.iv83.i, align 8
-  %scevgep85.i = getelementptr i8, ptr %lsr.iv83.i, i64 -8
-  %.1411.i.i = load i64, ptr %scevgep85.i, align 8
+  store double %.1276.i.i, ptr %sunkaddr211, align 8
+  %.1359.i.i = load i64, ptr %lsr.iv86.i, align 8
+  %scevgep88.i = getelementptr i8, ptr %lsr.iv86.i, i64 -8
+  %.1411.i.i = load i64, ptr %scevgep88.i, align 8
   %.1412.i.i = sub nsw i64 %.1359.i.i, %.1411.i.i
-  %sunkaddr214 = getelementptr i8, ptr %arg.given.10.4, i64 24
-  %.1473.i.i = load double, ptr %sunkaddr214, align 8
+  %sunkaddr212 = getelementptr i8, ptr %arg.given.10.4, i64 24
+  %.1473.i.i = load double, ptr %sunkaddr212, align 8
   %.1529.i.i = load double, ptr %scevgep32.i.i, align 8
   %.1531.i.i = sub nsw i64 %.1412.i.i, %.11.i.i.i
   %.11.i1.i.i = tail call i64 @llvm.smax.i64(i64 %.1531.i.i, i64 0)
@@ -28635,22 +28660,22 @@ B238.endif.endif.endif.i.i:
   %.1560.i.i = uitofp nneg i64 %.11.i1.i.i to double
   %.1561.i.i = fmul double %.1530.i.i, %.1560.i.i
   %.1562.i.i = fadd double %.1276.i.i, %.1561.i.i
-  store double %.1562.i.i, ptr %sunkaddr213, align 8
-  %.1645.i.i = load double, ptr %lsr.iv88.i, align 8
-  %scevgep90.i = getelementptr i8, ptr %lsr.iv88.i, i64 -8
-  %.1697.i.i = load double, ptr %scevgep90.i, align 8
+  store double %.1562.i.i, ptr %sunkaddr211, align 8
+  %.1645.i.i = load double, ptr %lsr.iv91.i, align 8
+  %scevgep93.i = getelementptr i8, ptr %lsr.iv91.i, i64 -8
+  %.1697.i.i = load double, ptr %scevgep93.i, align 8
   %.1698.i.i = fsub double %.1645.i.i, %.1697.i.i
   %.1699.i.i = sub nsw i64 %.11.i.i.i, %.1412.i.i
   %.11.i2.i.i = tail call i64 @llvm.smax.i64(i64 %.1699.i.i, i64 0)
   %.1728.i.i = uitofp nneg i64 %.11.i2.i.i to double
-  %.1739.i.i = icmp slt i64 %.926.i.i, %.815.i.i
+  %.1739.i.i = icmp slt i64 %.926.i.i, %.815.i7.i
   br i1 %.1739.i.i, label %B792.i.i, label %B846.i.i
 
 B48.backedge.i:
-  %lsr.iv.next35.i = add nuw i64 %lsr.iv34.i, 1
-  %scevgep57.i = getelementptr i8, ptr %lsr.iv56.i, i64 1
-  %scevgep62.i = getelementptr i8, ptr %lsr.iv61.i, i64 8
-  %scevgep78.i = getelementptr i8, ptr %lsr.iv77.i, i64 8
+  %lsr.iv.next38.i = add nuw i64 %lsr.iv37.i, 1
+  %scevgep60.i = getelementptr i8, ptr %lsr.iv59.i, i64 1
+  %scevgep65.i = getelementptr i8, ptr %lsr.iv64.i, i64 8
+  %scevgep81.i = getelementptr i8, ptr %lsr.iv80.i, i64 8
   %exitcond.not.i3 = icmp eq i64 %arg.asked.5.1, %.449.i
   br i1 %exitcond.not.i3, label %B196.i, label %B50.i
 

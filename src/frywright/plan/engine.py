@@ -1,7 +1,6 @@
 """Kernels of the day: what a slot does to shelf and fryers, the rule, and looks ahead over it.
 
-All of it lives in one file because compiled code is kept by file. Arrays, with i items, k loads, f fryers, t
-slots, q parts of the day:
+Arrays, with i items, k loads, f fryers, t slots, q parts of the day:
 
 * given: sizes (4, i, k: units, cook, recovery, allowed count), may (i, k, f), cost (i, k), holds (i), money
   (i, 3: short, waste, spread), ahead (i, t+1: running sum of the mean), bank (hands, filter every, filter
@@ -26,7 +25,8 @@ from frywright.physics.kernels import inlined, njit
 
 FILTER, NOTHING = -1, -2
 MOST_SLOTS = 72  # longest cook or hold: six hours in slots of five minutes
-FIRST_PATHS, KEPT_CANDIDATES, TRIED_PRODUCTS = 12, 5, 4
+TRIED_PRODUCTS, FEW_PATHS = 4, 128
+RACES = ((12, 6, 3), (24, 8, 3))  # few paths, many: those that all actions meet, actions kept then, later
 BUSY_LEVEL, SELLS_FRAC = 1.5, 0.25  # level at which, and share of, late loads should sell (own choice)
 WAITS = (0, 2, 4)  # slots for which leaving a fryer empty is tried
 NEAR_SLOTS = 12  # a filter turn is brought forward where a rush comes within so many slots (own choice)
@@ -276,9 +276,11 @@ def rule_action(f, t, calls, world, given):  # type: ignore[no-untyped-def]
 @inlined
 def _rest_of_slot(t, n0, world, given, part):  # type: ignore[no-untyped-def]
     """The rule for every fryer from the ``n0``-th asked on."""
-    calls = needs(t, world, given)
+    calls, known = False, False
     for n in range(n0, world[2].shape[1]):
         f = given[16][n]
+        if world[2][0, f] <= t and not known:
+            calls, known = needs(t, world, given), True
         if world[2][0, f] <= t and (calls or 2 * world[2][1, f] >= given[6][1]):
             i, k = rule_action(f, t, calls, world, given)
             if i > NOTHING and start(f, t, i, k, world, given, part) and i >= 0:
@@ -314,12 +316,11 @@ def imagine(t0, t1, count, belief, mean, given, seed):  # type: ignore[no-untype
     np.random.seed(seed)
     paths = np.zeros((count, mean.shape[0], mean.shape[1]), dtype=np.int64)
     shape, scale = prior[0] + belief[0, 0], 1.0 / (prior[0] + belief[1, 0])
-    usual = shape * scale
     for n in range(count):
         level = np.random.gamma(shape, scale)
         for i in range(mean.shape[0]):
             wide = given[4][i, 2] - 1.0
-            own = np.random.gamma(prior[1] + belief[0, i + 1]) / (prior[1] + usual * belief[1, i + 1])
+            own = np.random.gamma(prior[1] + belief[0, i + 1]) / (prior[1] + shape * scale * belief[1, i + 1])
             for t in range(t0, t1):
                 paths[n, i, t] = given[17][i, t + 1] - given[17][i, t]
                 expected = level * own * mean[i, t]
@@ -383,10 +384,8 @@ def _candidates(f, t, world, base, given, out):  # type: ignore[no-untyped-def]
         lift = t + given[15][i]
         if lift < world[0].shape[1]:
             need[i] = _lack(i, t, lift, (rule[0, q, i], rule[1, q, i]), world, given) / sizes[0, i, 0]
-    ranked = np.argsort(-need)
     tried = 0
-    for n in range(sizes.shape[1]):
-        i = ranked[n]
+    for i in np.argsort(-need):
         fits = False
         for k in range(sizes[3, i, 0]):  # no second load beside one that could have been larger
             if world[5][2, i] != t and may_drop(f, t, i, k, world, given) and sells(i, k, t, world, given):
@@ -419,26 +418,27 @@ def rollout(where, dreams, world, belief, given, scratch):  # type: ignore[no-un
     paths, t1 = len(dreams), min(t + horizon, world[0].shape[1])
     cost, part, known = np.zeros((count, paths)), np.zeros(6), np.zeros_like(belief)
     gain, alive = np.full(count, -np.inf), np.ones(count, dtype=np.bool_)
-    low, high = 0, min(paths, FIRST_PATHS)
+    first, most, least = RACES[int(paths > FEW_PATHS)]
+    low, high = 0, min(paths, first)
     while low < paths:
         for c in range(count):
             if alive[c]:
                 action, look = (actions[c, 0], actions[c, 1]), (n, t, t1, low, high)
                 _try(look, action, dreams, (world, scratch), (belief, known), given, (part, cost[c]))
                 gain[c] = (cost[0, :high] - cost[c, :high]).mean()
-        keep = KEPT_CANDIDATES if low == 0 else 2
+        keep = most if low == 0 else least
         ranked = np.argsort(-gain)
         for r in range(count):
             c = ranked[r]
             noise = (cost[0, :high] - cost[c, :high]).std() / np.sqrt(high)
-            alive[c] = alive[c] and (c == 0 or (r < keep and gain[c] + noise > 0.0))
+            if c > 0 and not (r < keep and gain[c] + noise > 0.0):
+                alive[c], gain[c] = False, -np.inf  # what is out takes no place later
         low, high = high, (min(paths, 3 * high) if 3 * high < paths else paths)
-    best, most, error = 0, 0.0, 0.0
+    best, gained, error = 0, 0.0, 0.0
     for c in range(1, count):
-        if alive[c]:
-            noise = (cost[0] - cost[c]).std() / np.sqrt(paths)
-            if gain[c] - z * noise > most:
-                best, most, error = c, gain[c] - z * noise, noise
+        noise = (cost[0] - cost[c]).std() / np.sqrt(paths)
+        if gain[c] - z * noise > gained:
+            best, gained, error = c, gain[c] - z * noise, noise
     return actions[best, 0], actions[best, 1], gain[best] if best else 0.0, error
 
 

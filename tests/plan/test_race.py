@@ -1,0 +1,94 @@
+"""The race of actions over imagined days, its source run as plain Python on costs that are written down."""
+
+from __future__ import annotations
+
+import importlib.util
+
+import numpy as np
+import pytest
+
+from frywright.physics import kernels
+from frywright.plan import engine
+from frywright.plan.replay import Look
+
+
+@pytest.fixture
+def plain(monkeypatch):
+    """The engine's source without a compiler."""
+    monkeypatch.setattr(kernels, "njit", lambda **_: lambda function: function)
+    monkeypatch.setattr(kernels, "inlined", lambda function: function)
+    spec = importlib.util.spec_from_file_location("plain_engine", engine.__file__)
+    module = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(module)
+    return module
+
+
+def race(plain, cost, z=0.5):
+    """The load that wins; action n of the kitchen's one product costs ``cost[n]`` on the imagined days, and
+    how many days each met.
+    """
+    count, paths = cost.shape
+    met = np.zeros(count, dtype=int)
+
+    def candidates(f, t, world, base, given, out):
+        out[:count] = [(0, n) for n in range(count)]
+        return count
+
+    def tried(where, action, dreams, worlds, beliefs, given, out):
+        low, high = where[3:]
+        out[1][low:high] = cost[action[1], low:high]
+        met[action[1]] += high - low
+
+    for name, stand_in in (
+        ("believe", lambda *_: None),
+        ("needs", lambda *_: True),
+        ("rule_action", lambda *_: (0, 0)),
+        ("_candidates", candidates),
+        ("_try", tried),
+    ):
+        setattr(plain, name, stand_in)
+    given = [None] * 19
+    given[1], given[16] = np.ones((1, count, 1), dtype=bool), np.array([0])
+    world = plain.fresh(
+        (np.zeros((4, 1, count), dtype=int), *[None] * 4, np.zeros((1, 139)), 0, np.array([[0, 138]]))
+    )
+    found = plain.rollout((0, 5, 300, z), np.zeros((paths, 1, 1)), world, np.zeros((2, 2)), given, world)
+    return found, met
+
+
+@pytest.mark.parametrize("paths", [100, 200])
+def test_what_is_dropped_takes_no_place_of_what_is_left(plain, paths):
+    """Three loads look well on the first days and are dropped for three that look better; on the other days
+    two of those cost more than the rule. The third is the best there is and is chosen.
+    """
+    few = 36 if paths <= plain.FEW_PATHS else 72
+    rng = np.random.default_rng(1)
+    cost = 50.0 + rng.normal(0.0, 0.05, size=(7, paths))
+    cost[1:, :few] -= np.array([1.2, 1.1, 1.0, 0.9, 0.8, 0.7])[:, None]
+    cost[1:3, few:] += 3.0
+    (i, k, gain, error), met = race(plain, cost)
+    assert (i, k) == (0, 3)
+    assert gain == pytest.approx((cost[0] - cost[3]).mean())
+    assert error == pytest.approx((cost[0] - cost[3]).std() / np.sqrt(paths))
+    assert list(met) == [paths, paths, paths, paths, few, few, few]
+
+
+def test_the_rule_stays_where_no_action_is_cheaper_beyond_doubt(plain):
+    """A gain of half its error is not enough at a doubt of one, and is at none."""
+    cost = np.full((2, 100), 50.0)
+    cost[1] -= np.where(np.arange(100) % 2, 1.0, -1.0) + 0.05
+    assert race(plain, cost, 1.0)[0][:2] == (0, 0)
+    assert race(plain, cost, 0.0)[0][:2] == (0, 1)
+
+
+def test_a_forbidden_action_never_wins(plain):
+    """An action that a rule of the kitchen forbids costs without end."""
+    cost = np.full((3, 100), 50.0)
+    cost[1], cost[2] = np.inf, 49.0
+    with np.errstate(invalid="ignore"):
+        assert race(plain, cost)[0][:2] == (0, 2)
+
+
+def test_a_small_bank_meets_more_days_and_keeps_more_actions():
+    """One fryer looks at the most imagined days: enough for the wider race."""
+    assert Look.for_bank(1).paths_count > engine.FEW_PATHS >= Look.for_bank(2).paths_count
