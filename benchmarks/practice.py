@@ -315,7 +315,7 @@ def answers(bench: Bench, one: Played, spell: tuple[int, int]) -> str:
     """What the board, looking with all its paths, says in the slots of a spell: ``used`` where it has
     something done in every free fryer of the product, or a load of it put in, so that the spell is one of the
     plan's few paths only; the reason it gives for waiting, said of this product, where it gives one in every
-    slot; else nothing.
+    slot that begins with an empty shelf; else nothing.
     """
     (item, last), day = spell, bench.day
     kinds = set()
@@ -325,6 +325,8 @@ def answers(bench: Bench, one: Played, spell: tuple[int, int]) -> str:
         waits = [a.reason for a in shown if a.kind == "wait"]
         if shown and (not waits or any(a.item == item for a in shown)):
             return "used"
+        if state.shelf(item) > 0:  # when the board was asked the shelf was not empty yet
+            continue
         name = day.items[item].name
         kinds |= {r.kind if r.values.get("product") == name else "" for r in waits}
     return " or ".join(sorted(kinds)) if kinds and kinds <= SAID else ""
