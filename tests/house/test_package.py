@@ -80,6 +80,7 @@ def test_it_is_installed_updated_rolled_back_and_removed(packages, root):
     dpkg(root, "-i", packages / "0.1.0.deb")
     kept = Path(named["FRYWRIGHT_BACKUPS"]) / "before-0.1.0.zip"
     assert kept.stat().st_size > 1000
+    assert kept.stat().st_mode & 0o077 == 0 == kept.parent.stat().st_mode & 0o077
     assert "FRYWRIGHT_PORT=0" in conf.read_text()
     assert "unbroken" in run(command, "records", "verify", "--store", store, **named)
     serves(root, named)
