@@ -22,7 +22,7 @@ from benchmarks.requests import ask
 from frywright.ledger.accounts import Accounts
 from frywright.ledger.attachments import attachments_of
 from frywright.ledger.store import Store
-from frywright.model.entry import canonical, row_hash, stamp
+from frywright.model.entry import Recorded, canonical, row_hash, stamp
 from frywright.rooms.clock import now
 from frywright.rooms.demo import play_demo
 from frywright.rooms.records import people
@@ -31,7 +31,7 @@ from frywright.web.kitchens import Kitchens
 from frywright.web.rights import RIGHTS
 
 SPAN = dt.timedelta(days=14)
-ONCE = ("kitchen", "program", "person", "slot", "in_service", "retired", "prove_again")
+ONCE = ("kitchen", "program", "person", "slot", "in_service", "retired", "prove_again", "program_probed")
 """Kinds that stand once, before the first fortnight."""
 DAY = re.compile(r"\b(20\d\d-\d\d-\d\d)\b")
 SOLD_ON = re.compile(rb"^(\d\d/\d\d/20\d\d)", re.MULTILINE)
@@ -46,8 +46,8 @@ def long_store(demo: Store, path: Path, count: int) -> Store:
     """A store of about so many entries, made of the demo's: in bulk, chained as the store chains them."""
     target = Store.file(path, now)
     rows = list(demo.entries())
-    once = [item for item in rows if item.entry.kind in ONCE]
-    rest = [item for item in rows if item.entry.kind not in ONCE]
+    once = [item for item in rows if _stands_once(item)]
+    rest = [item for item in rows if not _stands_once(item)]
     spans = max(1, (count - len(once)) // len(rest))
     raw = sqlite3.connect(path)
     raw.execute("PRAGMA synchronous=OFF")
@@ -62,7 +62,7 @@ def long_store(demo: Store, path: Path, count: int) -> Store:
             for item in some:
                 number += 1
                 names[item.number] = number
-                if item.entry.kind in ONCE:
+                if _stands_once(item):
                     base[item.number] = number
                 back = (n - 1) * SPAN
                 entry, at = item.entry, (item.entry.happened_at - back, item.recorded_at - back)
@@ -83,6 +83,11 @@ def long_store(demo: Store, path: Path, count: int) -> Store:
     raw.close()
     target.verify()
     return target
+
+
+def _stands_once(item: Recorded) -> bool:
+    """Kitchen, programs, people, and the probing that decided a program: it is not probed anew for years."""
+    return item.entry.kind in ONCE or item.entry.payload.get("program") is not None
 
 
 def _moved(text: str, back: dt.timedelta, names: dict[int, int]) -> str:
