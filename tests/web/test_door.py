@@ -357,6 +357,10 @@ def test_names_that_people_cannot_tell_apart_are_refused(store):
     people.add_device(store, "Wall 1", "crew", "Jos\u00e9")
     with pytest.raises(InputError):
         people.add_device(store, "Wall l", "lead", "Jos\u00e9")
+    with pytest.raises(InputError):  # its entries would bear a person's name
+        people.add_device(store, "Ida", "lead", "Jos\u00e9")
+    with pytest.raises(InputError):
+        people.add_account(store, "wall 1", "crew", PASSWORD)
     people.add_account(store, "\u5c71\u7530\u3055\u304f\u3089", "crew", PASSWORD)
 
 

@@ -127,12 +127,19 @@ def _check_new(store: Store, name: str, role: str) -> None:
     """A name and a role that a new account may have."""
     accounts = Accounts(store)
     _check_name(name)
-    if looks(name) in {looks(a.name) for a in accounts.accounts()}:
+    if _taken(accounts, name):
         raise InputError("name", repr(name), "one that is not taken")
     if role not in RIGHTS:
         raise InputError("role", repr(role), "one of: {known}", values={"known": ", ".join(RIGHTS)})
     if not accounts.any() and role != "owner":
         raise InputError("role", repr(role), "owner: the first account owns the kitchen")
+
+
+def _taken(accounts: Accounts, name: str) -> bool:
+    """Whether an account or a device that is let in looks as if it had a name: entries bear either."""
+    people = [account.name for account in accounts.accounts()]
+    devices = [device.name for device in accounts.devices() if device.active]
+    return looks(name) in {looks(one) for one in (*people, *devices)}
 
 
 def _hashes(password: str, pin: str) -> tuple[str, str]:
@@ -399,7 +406,7 @@ def add_device(store: Store, name: str, role: str, by: str) -> str:
     """
     name = plain(name)
     _check_name(name)
-    if looks(name) in {looks(d.name) for d in Accounts(store).devices() if d.active}:
+    if _taken(Accounts(store), name):
         raise InputError("name", repr(name), "one that is not taken")
     if role not in ("crew", "lead", "auditor", SITE):
         raise InputError("role", repr(role), "crew, lead or auditor: a device owns nothing")
