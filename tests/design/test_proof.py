@@ -8,11 +8,12 @@ import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from scipy.stats import binom, rankdata
+from scipy.stats import binom, norm, rankdata
 
 from frywright.design.loads import Loads
 from frywright.design.proof import (
     FACTORS,
+    HEAVY_QUANTILE_Z,
     Spread,
     _ranks,
     all_loads,
@@ -111,6 +112,15 @@ def test_loads_are_drawn_without_regard_to_each_other(plan):
     own = np.column_stack([np.log(weights_of(plan, rows, 5)), rows[:, 1:9]])
     apart = np.corrcoef(own.T) - np.eye(own.shape[1])
     assert np.abs(apart).max() < 5.0 / np.sqrt(4096)  # five standard deviations
+    rows = np.vstack([corner_points(spread), rows])  # so that weights are drawn between the ends
+    heavy = next(kind for kind in plan.kinds if kind.heavy and kind.cut is not plan.kinds[0].cut)
+    at = [kind for kind in plan.kinds if kind.heavy].index(heavy)
+    low, high = spread.weight_quantile_frac
+    part = np.log(weights_of(plan, rows, 5)[:, at]) * HEAVY_QUANTILE_Z / np.log(heavy.cut.heavy_ratio_n)
+    drawn = (norm.cdf(part) - low) / (high - low)
+    ends = np.array([getattr(spread, name) for name in FACTORS[:9]]).T
+    used = (rows[64:, :9] - ends[0]) / (ends[1] - ends[0])
+    assert not set(np.round(drawn, 12)) & set(np.round(used.ravel(), 12))  # no number twice
 
 
 def test_ranks_are_those_of_scipy():
