@@ -315,13 +315,14 @@ def answers(bench: Bench, one: Played, spell: tuple[int, int]) -> str:
     """What the board, looking with all its paths, says in the slots of a spell: ``used`` where it has
     something done in every free fryer of the product, or a load of it put in, so that the spell is one of the
     plan's few paths only; the reason it gives for waiting, said of this product, where it gives one in every
-    slot that begins with an empty shelf; else nothing.
+    slot that begins with an empty shelf; else nothing. A fryer whose filter turn is due is not free.
     """
     (item, last), day = spell, bench.day
     kinds = set()
     for t in range(last - IDLE_SLOTS + 1, last + 1):
         state = state_of(day, told(day, one.plan, t - 0.1), float(t), one.asked)
-        shown = [a for a in advise(day, state, bench.par, bench.look) if a.fryer in day.items[item].fryers]
+        shown = [a for a in advise(day, state, bench.par, bench.look) if a.reason.kind != "blocked"]
+        shown = [a for a in shown if a.fryer in day.items[item].fryers]
         waits = [a.reason for a in shown if a.kind == "wait"]
         if shown and (not waits or any(a.item == item for a in shown)):
             return "used"

@@ -13,6 +13,7 @@ from frywright.plan.advice import Before, advise
 from frywright.plan.live import Happening, What, state_of
 from frywright.plan.model import Day, Item, LoadSize, Order, Plan
 from frywright.plan.replay import Look, Rule, draw_days, replay
+from frywright.rooms.day import advised as board
 
 NEVER_CALLS = Rule(table_n=tuple(((v,) * 2,) * 4 for v in (0.0, 0.0, 99.0, 0.0, 0.0)))
 """A rule that finds every shelf full."""
@@ -152,3 +153,39 @@ def test_a_spell_is_told_apart_by_what_the_board_says(mean, said):
     assert practice.answers(bench, one, (1, 30)) in ("", "used")  # type: ignore[arg-type]
     full = replay(day, asked, NEVER_CALLS)
     assert full.plans[0].drops == ()
+
+
+def test_every_event_makes_the_board_decide_anew_and_time_alone_does_not(monkeypatch):
+    """A load lifted, a shelf emptied by a sale in the slot that runs, a fryer down and back, no raw pieces, a
+    filter turn, people: each asks the engine again in the same slot; three minutes of nothing do not. A new
+    order is a new bench.
+    """
+    asked: list[float] = []
+
+    def counted(day, state, par, look, before):
+        asked.append(state.now_n)
+        return advise(day, state, par, look, before)
+
+    monkeypatch.setattr(board, "advise", counted)
+    day = day_of()
+    bench = SimpleNamespace(day=day, par=NEVER_CALLS, look=LOOK)
+    happened = [Happening(what=What.DROP, at_n=18.0, fryer=0, item=0, load=0)]
+    events = [
+        Happening(what=What.LIFT, at_n=20.1, fryer=0),
+        Happening(what=What.SOLD, at_n=20.2, item=0, units_n=4.0),
+        Happening(what=What.DOWN, at_n=20.3, fryer=1),
+        Happening(what=What.UP, at_n=20.4, fryer=1),
+        Happening(what=What.OUT, at_n=20.5, item=0),
+        Happening(what=What.FILTER, at_n=20.6, fryer=0),
+    ]
+    board.advised(bench, state_of(day, happened, 20.0), day)
+    for count, event in enumerate(events, start=2):
+        happened.append(event)
+        for later in (0.0, 0.05):
+            board.advised(bench, state_of(day, happened, event.at_n + later), day)
+        assert len(asked) == count, event.what
+    board.advised(bench, state_of(day, happened, 20.95), day)
+    assert len(asked) == 7
+    board.advised(bench, state_of(day, happened, 20.95), replace(day, hands_count=1))
+    board.advised(SimpleNamespace(day=day, par=NEVER_CALLS, look=LOOK), state_of(day, happened, 20.95), day)
+    assert len(asked) == 9

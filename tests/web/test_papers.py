@@ -44,7 +44,7 @@ HOT_OIL = (
     " at a time."
 )
 PLAN_FOOT = (
-    "Written before the day began. The live board decides anew every few minutes; where they differ,"
+    "Written before the day began. The live board decides anew at every tap and sale; where they differ,"
     " follow the board."
 )
 FREE = "Fish, shellfish and gluten proteins stay in oil: claim nothing free of what the vat carries."

@@ -102,7 +102,7 @@ def plan_pdf(
                 " one oil move at a time."
             ),
             "foot": tr(
-                "Written before the day began. The live board decides anew every few minutes; where they"
+                "Written before the day began. The live board decides anew at every tap and sale; where they"
                 " differ, follow the board."
             ),
         },
