@@ -11,6 +11,7 @@ from frywright.model.errors import InputError
 from frywright.rooms.clock import now
 from frywright.rooms.cook.intake import Sample
 from frywright.rooms.cook.live import LiveAsk, LiveRoom, Use
+from frywright.rooms.cook.live_journal import Journal
 from frywright.rooms.cook.live_view import _reads
 
 NOW = 1_800_000_000.0
@@ -130,3 +131,16 @@ def test_readings_meet_the_limit_by_themselves_or_not(kitchen, room, core, secon
     read = [(float(t), core(t)) for t in range(seconds)]
     assert _reads(kitchen, load, read) is meets
     assert not _reads(kitchen, load, [(t - 100.0, c) for t, c in read])
+
+
+def test_acts_of_a_load_are_on_the_disk_and_readings_wait_for_nobody(tmp_path, monkeypatch):
+    """A load begun, dropped or stopped is forced to the disk at once; readings are not, once a second."""
+    forced: list[int] = []
+    monkeypatch.setattr("frywright.rooms.cook.live_journal.os.fsync", forced.append)
+    journal = Journal(Store.file(tmp_path / "j.db", now))
+    forced.clear()
+    for count, what in enumerate(("start", "drop", "stop"), start=1):
+        journal.write({"what": what, "number": 1})
+        journal.write({"what": "readings", "source": "a", "got_s": 1.0, "samples": []})
+        assert len(forced) == count
+    assert [row["what"] for row in journal.rows()][::2] == ["start", "drop", "stop"]

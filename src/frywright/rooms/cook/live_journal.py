@@ -1,6 +1,8 @@
 """What a load under way needs to go on when its server was stopped: readings and acts, as they came in.
 
-The file is no record. It is bounded, holds the last hours only, and what is kept of a load is its log.
+The file is no record. It is bounded, holds the last hours only, and what is kept of a load is its log. An act
+(a load begun, dropped, stopped) is on the disk before it is answered, so that a power cut loses no load; of
+readings it loses what the system had not written yet, seconds as a rule, and the load goes on with the gap.
 """
 
 from __future__ import annotations
@@ -75,5 +77,7 @@ class Journal:
             end = os.lseek(file, 0, os.SEEK_END)
             cut = end > 0 and os.pread(file, 1, end - 1) != b"\n"
             os.write(file, (b"\n" if cut else b"") + text)
+            if any(row.get("what") != "readings" for row in rows):
+                os.fsync(file)
         finally:
             os.close(file)
