@@ -381,6 +381,17 @@ def test_what_nobody_can_read_is_named_not_stumbled_over(filed, number, field, v
         assert client.get(page).status_code in (200, 409), page
 
 
+@pytest.mark.parametrize(("letter", "other"), [("T", "x"), (".", ",")])
+def test_the_moment_of_a_dropped_entry_is_written_as_it_was(filed, letter, other):
+    """The same moment in other letters is no moment of ours."""
+    drop_entries(filed, TOLD)
+    behind(
+        filed, ("UPDATE entry SET happened_at = replace(happened_at, ?, ?) WHERE number = 3", (letter, other))
+    )
+    with pytest.raises(RecordError, match="Entry 3 cannot be read"):
+        filed.verify()
+
+
 def forged(store, **change):
     """A drop that one person writes into the database: the right digest, the right chain."""
     from frywright.model.entry import Entry, canonical, stamp

@@ -65,6 +65,16 @@ def test_the_same_key_writes_once(client, shop):
     assert store.verify()[0] == before + 3
 
 
+@pytest.mark.parametrize("moment", ["2099-01-01T00:00:00Z", "2000-01-01T00:00:00Z", "2026-11-25T18:40:00"])
+def test_a_reading_of_a_time_that_cannot_be_is_refused(shop, moment):
+    """To come, long past, or without its zone."""
+    _, app, till = shop
+    client = TestClient(
+        app, base_url=HOST, headers={"authorization": f"Bearer {till}", "idempotency-key": "t"}
+    )
+    assert client.post("/api/v1/readings", json={**READING, "happened_at": moment}).status_code == 422
+
+
 def test_two_devices_that_number_alike_are_no_repeats_of_each_other(shop):
     """Wall and Till both send load-1: each is kept, each once; a key answered before keys had senders still
     counts.

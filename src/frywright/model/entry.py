@@ -52,7 +52,7 @@ def stamp(moment: dt.datetime) -> str:
 
 def unstamp(text: str) -> dt.datetime:
     """The moment of a text by :func:`stamp`; ValueError for anything else."""
-    if len(text) != 27 or text[-1] != "Z":
+    if len(text) != 27 or (text[10], text[19], text[26]) != ("T", ".", "Z"):
         raise ValueError(f"{text!r} is no moment of ours")
     return dt.datetime.fromisoformat(text)
 
