@@ -117,9 +117,11 @@ def test_worst_cases_of_a_proof_are_solved_close(kitchen):
 
 
 def test_a_load_near_the_limit_is_solved_again_wherever_it_stands(kitchen, monkeypatch):
-    """The lowest of all and those near the limit; with no room for the lowest, those near it."""
-    margins_k = np.array([[0.4, 3.0], [-0.4, 2.0], [9.0, 9.5], [-7.0, 2.0]])
+    """The lowest corner, the lowest sample and those near the limit; with no room for the lowest, those near
+    it.
+    """
+    margins_k = np.array([[0.4, 3.0], [-0.4, 2.0], [9.0, 9.5], [-7.0, 2.0], [8.0, 8.0], [6.0, 8.0]])
     monkeypatch.setattr(proofs, "LOWEST_COUNT", 1)
-    assert proofs._uncertain(margins_k).tolist() == [0, 1, 3]
+    assert proofs._uncertain(margins_k, 4).tolist() == [0, 1, 3, 5]
     monkeypatch.setattr(proofs, "LOWEST_COUNT", 0)
-    assert proofs._uncertain(margins_k).tolist() == [0, 1]
+    assert proofs._uncertain(margins_k, 4).tolist() == [0, 1]

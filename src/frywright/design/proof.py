@@ -34,7 +34,7 @@ from frywright.verdicts.limits import CookLimit
 
 Array = NDArray[np.float64]
 NEAR_K, LOWEST_COUNT = 1.0, 16
-"""Loads this near to the limit, and so many of the lowest of all, are solved again at ``CLOSE``: three times
+"""Loads this near to the limit, and so many of the lowest corners and samples, are solved again at ``CLOSE``: three times
 what ``SCAN`` may be off (``Precision.error_k``), so that no load whose side of the limit it could mistake
 is left."""
 FULL_PRESSURE_SHARE = 0.9
@@ -305,7 +305,7 @@ def prove(
     rows = np.vstack([corners, points])
     weights = weights_of(plan, rows, seed)
     margins, full = _run(plan, limit, guard_k, rows, weights, SCAN, progress)
-    again = _uncertain(margins)
+    again = _uncertain(margins, len(corners))
     margins[again], full[again] = _run(plan, limit, guard_k, rows[again], weights[again], CLOSE, None)
     edge, m = len(corners), margins[len(corners) :]
     lowest = m.min(axis=1)
@@ -370,10 +370,13 @@ def weight_at(cut: Cut, quantile_frac: float) -> float:
     return float(np.exp(np.log(cut.heavy_ratio_n) / HEAVY_QUANTILE_Z * ndtri(quantile_frac)))
 
 
-def _uncertain(margins: Array) -> NDArray[np.int64]:
-    """Rows near the limit, and the lowest of all."""
+def _uncertain(margins: Array, corners_count: int) -> NDArray[np.int64]:
+    """Rows near the limit, and the lowest of the corners, which come first, and of the samples."""
     lowest = margins.min(axis=1)
-    return np.union1d(np.flatnonzero(np.abs(lowest) < NEAR_K), np.argsort(lowest)[:LOWEST_COUNT])
+    near = np.flatnonzero(np.abs(lowest) < NEAR_K)
+    corners = np.argsort(lowest[:corners_count])[:LOWEST_COUNT]
+    samples = corners_count + np.argsort(lowest[corners_count:])[:LOWEST_COUNT]
+    return np.unique(np.concatenate([near, corners, samples]))
 
 
 def loads_of(plan: FryPlan, rows: Array, weights: Array) -> Loads:
