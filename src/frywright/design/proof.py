@@ -34,9 +34,10 @@ from frywright.verdicts.limits import CookLimit
 
 Array = NDArray[np.float64]
 NEAR_K, LOWEST_COUNT = 1.0, 16
-"""Loads this near to the limit, and so many of the lowest corners and samples, are solved again at ``CLOSE``: three times
-what ``SCAN`` may be off (``Precision.error_k``), so that no load whose side of the limit it could mistake
-is left."""
+"""Loads this near to the limit, and so many of the lowest corners and samples, are solved again at ``CLOSE``:
+three times what ``SCAN`` may be off (``Precision.error_k``), so that no load whose side of the limit it could
+mistake is left.
+"""
 FULL_PRESSURE_SHARE = 0.9
 WEAK_HEATER_FRAC, LOW_OIL_FRAC = 0.85, 0.95
 """Heater and oil level of the load that sags the oil for the next one (estimates, as the ends of Spread)."""
