@@ -107,7 +107,7 @@ SHAPES = {
     pack.FailingRow: "number at load pieces read corrected limit level thermometer checked who author mark"
     " case",
     case_rows.CaseView: "number what fryer product pieces found at thermometer steps who author note closed"
-    " missing earlier recooked again served_allowed reading",
+    " missing earlier recooked again served_allowed reading unknown_before",
     case_rows.StepRow: "at step words who detail note author",
     case_rows.EarlierRow: "number at product pieces decision",
     case_rows.Trace: "product bought loads gaps",
