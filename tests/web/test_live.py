@@ -98,12 +98,12 @@ def test_a_probe_or_a_line_that_falls_silent_is_loud(fryer):
     fryer.report(80, silent=("K1",))
     told = words(fryer.part())
     assert "✖ No readings · last reading 20 s ago" in told or "✖ No readings · last reading 0:20 ago" in told
-    assert "✔ box: reports" in told
+    assert "✔ box: sends readings" in told
     fryer.second += 30
     assert "✖ box: no connection, last reading 30 s ago" in words(fryer.part())
     fryer.report(fryer.second + 30)
     told = words(fryer.part())
-    assert "✔ box: reports" in told and "the gap is not bridged" in told
+    assert "✔ box: sends readings" in told and "the gap is not bridged" in told
 
 
 @pytest.mark.slow
