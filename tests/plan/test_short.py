@@ -100,6 +100,16 @@ def test_a_fryer_that_waits_beside_an_empty_shelf_says_what_forbids_it(day, kind
         assert advice.reason.values["product"] == "a"
 
 
+def test_nothing_is_forced_beside_a_shelf_with_some_on_it():
+    """Four lifted and one sold: three stand there, and the rule and the look are left alone."""
+    happened = [
+        Happening(what=What.DROP, at_n=17.0, fryer=0, item=0, load=0),
+        Happening(what=What.LIFT, at_n=19.0, fryer=0),
+        Happening(what=What.SOLD, at_n=19.5, item=0, units_n=1.0),
+    ]
+    assert {a.reason.kind for a in shown(day_of(), happened)} == {"wait"}
+
+
 def test_too_large_is_said_with_its_numbers():
     """Four pieces in the smallest load, three wanted: never the same number twice."""
     note = shown(day_of(mean=0.65))[0].reason

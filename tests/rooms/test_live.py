@@ -141,6 +141,7 @@ def test_acts_of_a_load_are_on_the_disk_and_readings_wait_for_nobody(tmp_path, m
     forced.clear()
     for count, what in enumerate(("start", "drop", "stop"), start=1):
         journal.write({"what": what, "number": 1})
+        assert len(forced) == count
         journal.write({"what": "readings", "source": "a", "got_s": 1.0, "samples": []})
         assert len(forced) == count
     assert [row["what"] for row in journal.rows()][::2] == ["start", "drop", "stop"]
