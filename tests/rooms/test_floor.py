@@ -521,11 +521,12 @@ def test_a_product_no_load_pays_for_and_a_cold_fryer_are_said(shop):
     assert len(limits.unplanned(quiet, kitchen, planned)) == 1
 
 
-def test_a_fryer_is_at_heat_only_while_the_drawn_days_use_it(shop):
+def test_a_fryer_is_at_heat_only_while_the_drawn_days_use_it(shop, monkeypatch):
     """Hours begin with its first drop; one that no load may go into stays off all day."""
     _, kitchen, bench = shop
-    days = draw_days(bench.day, 4, 17)
-    hours = day._windows(bench, kitchen, bench.par, days)
+    monkeypatch.setattr(day, "TUNE_DAYS", 4)
+    days, idle_money = draw_days(bench.day, 4, day.TUNE_SEED), day._idle_money(bench, kitchen)
+    hours = day._windows(bench.day, idle_money, bench.par)
     end = bench.day.slots_count
     assert len(hours) == 4
     assert all((a, b) == (end, end) or 0 <= a < b <= end for a, b in hours)
@@ -535,28 +536,39 @@ def test_a_fryer_is_at_heat_only_while_the_drawn_days_use_it(shop):
     items = tuple(
         replace(item, loads=tuple(x for x in item.loads if x.fryers != (1,))) for item in bench.day.items
     )
-    idle = day._windows(replace(bench, day=replace(bench.day, items=items)), kitchen, bench.par, days)
+    idle = day._windows(replace(bench.day, items=items), idle_money, bench.par)
     assert idle[1] == (end, end)
 
 
-def test_heat_that_costs_more_than_it_serves_is_left_off(shop):
-    """With heat at a hundred a kilowatt-hour some fryer is not worth it; at nothing all that serve stay."""
+def test_heat_that_costs_more_than_it_serves_is_left_off(shop, monkeypatch):
+    """With heat at a hundred a kilowatt-hour some fryer is not worth it."""
     _, kitchen, bench = shop
-    days = draw_days(bench.day, 4, 17)
+    monkeypatch.setattr(day, "TUNE_DAYS", 4)
     dear = replace(bench, trade=replace(bench.trade, kwh_money=100.0))
     end = bench.day.slots_count
-    assert (end, end) in day._windows(dear, kitchen, bench.par, days)
+    assert (end, end) in day._windows(bench.day, day._idle_money(dear, kitchen), bench.par)
 
 
 def test_what_binds_a_day_is_said_with_its_best_change_first(shop):
     """A day that is good names no change; one that is not names what binds, in points and money saved."""
     bench = shop[2]
-    hands = Lever(what="One more person at the fryers", fill_frac=0.021, waste_frac=-0.013, money=-12.5)
+    hands = Lever(
+        what="One more person at the fryers",
+        fill_frac=0.021,
+        waste_frac=-0.013,
+        money=-12.5,
+        fill_half_width_frac=0.004,
+        waste_half_width_frac=0.006,
+        half_width_money=3.25,
+    )
     bad = limits._said(Binds(fill_frac=0.91, waste_frac=0.08, levers=(hands,)), bench, str)
     assert not bad.good
     assert bad.headline.startswith("Hands bind most. By the rule 91.0 % is served from the shelf and 8.0 %")
     (row,) = bad.rows
-    assert (row.fill_points, row.waste_points, row.money) == ("+2.1", "-1.3", "$12.50")
+    assert (row.fill_points, row.waste_points, row.money) == ("+2.1 ± 0.4", "-1.3 ± 0.6", "$12.50 ± $3.25")
+    assert row.says.startswith(
+        "Of 100 pieces asked for, 93 are on the shelf instead of 91; of 100 cooked, 7 are"
+    )
     none = limits._said(Binds(fill_frac=0.91, waste_frac=0.08, levers=()), bench, str)
     assert none.headline.startswith("No change tried alone would help. ")
     good = limits._said(Binds(fill_frac=0.999, waste_frac=0.001, levers=(hands,)), bench, str)
