@@ -13,7 +13,7 @@ from frywright.catalog.kitchen import parse_kitchen
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import BTU, LB
 from frywright.physics.fry import FryHistory, simulate
-from frywright.physics.inputs import CLOSE
+from frywright.physics.inputs import CLOSE, FINE
 from frywright.physics.plan import FryPlan, PieceKind, make_plan, piece_class, question, solids_kg_m2
 from frywright.physics.solve import RawHistory, run
 from frywright.trial.kitchens import demo_text
@@ -96,9 +96,9 @@ def bench(seconds: float) -> Kitchen:
 
 @cache
 def cook(program: str, seconds: float = 1500.0, altitude_m: float = 0.0) -> FryHistory:
-    """One full load."""
+    """One full load, solved fine: the engine's own error decides no row that lies at the end of its band."""
     kitchen = bench(seconds)
-    return simulate(make_plan(kitchen, kitchen.program(program), altitude_m=altitude_m), CLOSE)
+    return simulate(make_plan(kitchen, kitchen.program(program), altitude_m=altitude_m), FINE)
 
 
 def piece(history: FryHistory, cut: str):
