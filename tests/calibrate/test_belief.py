@@ -4,6 +4,7 @@ against tables.
 
 from __future__ import annotations
 
+import tracemalloc
 from dataclasses import replace
 
 import numpy as np
@@ -75,6 +76,42 @@ def test_the_belief_is_that_of_brute_force():
     assert found.chance_frac == pytest.approx(float(weights @ (low >= 0.0)), abs=0.03)
     assert found.mean_k == pytest.approx(weights @ margins, abs=0.15)
     assert found.low_k == pytest.approx(float(weights @ low), abs=0.3)
+
+
+def test_the_belief_is_that_of_all_readings_together():
+    """Sixty readings of twenty loads, at each pair of spreads that is still likely: the weights by SciPy's
+    density of all of them together, means and covariances by conditioning on all of them at once.
+    """
+    asked, rng = prior(), np.random.default_rng(8)
+    seen = tuple(
+        Seen(number=int(rng.integers(len(CLASSES))), load=int(rng.integers(1, 21)), margin_k=float(k))
+        for k in rng.normal(7.0, 3.0, 60)
+    )
+    found = believe(asked, seen)
+    at, load = np.array([one.number for one in seen]), np.array([one.load for one in seen])
+    left_k, cross = np.array([one.margin_k for one in seen]) - asked.mean_k[at], asked.covariance_k2[:, at]
+    logs = []
+    for n, (sigma, tau) in enumerate(zip(found.sigma_k, found.tau_k, strict=True)):
+        gram = cross[at] + tau**2 * (load[:, None] == load) + sigma**2 * np.eye(60)
+        gains = cross @ np.linalg.inv(gram)
+        assert found.means_k[n] == pytest.approx(asked.mean_k + gains @ left_k, abs=1e-9)
+        assert found.covariances_k2[n] == pytest.approx(asked.covariance_k2 - gains @ cross.T, abs=1e-9)
+        spread = np.log([sigma / asked.sigma_k, tau / asked.tau_k]) / [SIGMA_LOG_SD, TAU_LOG_SD]
+        logs.append(multivariate_normal(np.zeros(60), gram).logpdf(left_k) - 0.5 * spread @ spread)
+    weights = np.exp(logs - np.max(logs))
+    assert len(weights) > 2
+    assert found.weights == pytest.approx(weights / weights.sum(), abs=1e-9)
+
+
+def test_thousands_of_readings_take_no_more_room():
+    """Four thousand readings of one program, as years of them leave: a few MB, and still one belief."""
+    seen = tuple(Seen(number=n % len(CLASSES), load=1 + n // 3, margin_k=5.0 + n % 3) for n in range(4000))
+    tracemalloc.start()
+    found = believe(prior(), seen)
+    peak_bytes = tracemalloc.get_traced_memory()[1]
+    tracemalloc.stop()
+    assert peak_bytes < 20e6
+    assert found.mean_k == pytest.approx(np.full(len(CLASSES), 6.0), abs=0.1)
 
 
 def test_without_readings_the_belief_is_the_prior():

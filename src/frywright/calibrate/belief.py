@@ -121,35 +121,49 @@ def believe(prior: Prior, seen: Sequence[Seen]) -> Belief:
     logs = (-0.5 * (log_n[0] ** 2 + log_n[1] ** 2)).ravel()
     sigma = np.repeat(prior.sigma_k * SIGMA_N, len(TAU_N))
     tau = np.tile(prior.tau_k * TAU_N, len(SIGMA_N))
-    at = np.array([s.number for s in seen], dtype=int)
-    loads = np.array([s.load for s in seen])
-    cross = prior.covariance_k2[:, at]
-    same = (loads[:, None] == loads[None, :]).astype(float)
-    left = np.array([s.margin_k for s in seen]) - prior.mean_k[at]
-    count, classes = len(seen), len(prior.classes)
-    noise = tau[:, None, None] ** 2 * same + sigma[:, None, None] ** 2 * np.eye(count)
-    gram = cross[at] + noise
-    if count:
-        solved = np.linalg.solve(gram, np.broadcast_to(left[:, None], (len(sigma), count, 1)))[..., 0]
-        logs = logs - 0.5 * np.linalg.slogdet(gram)[1] - 0.5 * solved @ left
+    precision, pull, misfit = _summed(prior, seen, sigma, tau)
+    gain = np.eye(len(prior.classes)) + prior.covariance_k2 @ precision
+    shift = np.linalg.solve(gain, (pull @ prior.covariance_k2)[..., None])[..., 0]
+    logs = logs - 0.5 * (misfit + np.linalg.slogdet(gain)[1] - np.einsum("ni,ni->n", pull, shift))
     weights = np.exp(logs - logs.max())
     weights /= weights.sum()
     keep = weights > LEAST_WEIGHT
-    if not count:
-        means = np.broadcast_to(prior.mean_k, (int(keep.sum()), classes))
-        spread = np.broadcast_to(prior.covariance_k2, (len(means), classes, classes))
-    else:
-        means = prior.mean_k + solved[keep] @ cross.T
-        gains = np.linalg.solve(gram[keep], np.broadcast_to(cross.T, (len(means), count, classes)))
-        spread = prior.covariance_k2 - cross @ gains
+    spread = np.linalg.solve(gain[keep], np.broadcast_to(prior.covariance_k2, gain[keep].shape))
     return Belief(
         prior=prior,
         weights=weights[keep] / weights[keep].sum(),
-        means_k=means,
-        covariances_k2=spread,
+        means_k=prior.mean_k + shift[keep],
+        covariances_k2=0.5 * (spread + spread.swapaxes(1, 2)),
         sigma_k=sigma[keep],
         tau_k=tau[keep],
     )
+
+
+def _summed(prior: Prior, seen: Sequence[Seen], sigma: Array, tau: Array) -> tuple[Array, Array, Array]:
+    """What readings say of the classes' means, summed load by load, so that it costs no more the more there
+    are: their precision (node, class, class), what they pull to (node, class), and by how much they disagree
+    with the prior's means and are spread (node), as twice a log likelihood.
+
+    Readings of a load share its ``tau``: their covariance is ``sigma**2 * eye + tau**2``, its inverse
+    ``(eye - w) / sigma**2`` with ``w = tau**2 / (sigma**2 + count * tau**2)``.
+    """
+    loads = {load: n for n, load in enumerate(dict.fromkeys(one.load for one in seen))}
+    counts, sums = np.zeros((2, len(loads), len(prior.classes)))
+    squares = 0.0
+    for one in seen:
+        left_k, at = one.margin_k - prior.mean_k[one.number], (loads[one.load], one.number)
+        counts[at] += 1.0
+        sums[at] += left_k
+        squares += left_k**2
+    of_load, sum_k = counts.sum(axis=1), sums.sum(axis=1)
+    part = tau[:, None] ** 2 / (sigma[:, None] ** 2 + of_load * tau[:, None] ** 2)
+    pairs = (counts[:, :, None] * counts[:, None, :]).reshape(len(loads), len(prior.classes) ** 2)
+    shared = (part @ pairs).reshape(len(sigma), len(prior.classes), len(prior.classes))
+    own_2 = sigma**2
+    precision = (np.diag(counts.sum(axis=0)) - shared) / own_2[:, None, None]
+    pull = (sums.sum(axis=0) - (part * sum_k) @ counts) / own_2[:, None]
+    spread = len(seen) * np.log(own_2) + np.log1p(of_load * tau[:, None] ** 2 / own_2[:, None]).sum(axis=1)
+    return precision, pull, (squares - part @ sum_k**2) / own_2 + spread
 
 
 def gain_k2(belief: Belief, load: Sequence[int] = ()) -> Array:
