@@ -59,7 +59,9 @@ def count_without_failure(coverage: float = 0.95, confidence: float = 0.95) -> i
 def count_needed(
     mean: float, sd: float, limit: float, coverage: float = 0.95, confidence: float = 0.95
 ) -> int | None:
-    """Readings needed for the bound to reach the limit if mean and spread stay as they are; None if never."""
+    """Readings needed for the bound to reach the limit if mean and spread stay as they are; None where
+    ``MOST_PIECES`` would not do.
+    """
     from scipy.stats import norm
 
     if mean - float(norm.ppf(coverage)) * sd <= limit:
