@@ -5,6 +5,10 @@ BIN := $(VENV)/bin
 STORE ?= var/demo.db
 unexport PYTHONDONTWRITEBYTECODE  # read once: every process of the tests would compile all of the program anew
 
+# Where memory is plenty, tests keep their stores there: each waits for the disk at every entry, and there are thousands.
+ROOMY := $(shell df -Pk /dev/shm 2>/dev/null | awk 'NR == 2 && $$4 > 4000000 {print "/dev/shm"}')
+export PYTEST_DEBUG_TEMPROOT := $(ROOMY)
+
 .PHONY: run test check types quick bench mutants validation lock clean
 
 run: $(VENV)/.runtime  ## play the invented demo into a new store, serve on loopback, open the page, print its address

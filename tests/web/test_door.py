@@ -204,6 +204,7 @@ def test_a_pin_never_opens_what_only_the_owner_may(store):
     assert client.get("/records/people").status_code == 200
 
 
+@pytest.mark.slow
 def test_sign_ins_of_strangers_are_counted_by_their_address_whatever_they_send(store):
     """Fresh names and cookies make no fresh client: after the burst they are told to wait."""
     people.add_account(store, "Olive", "owner", PASSWORD)

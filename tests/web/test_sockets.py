@@ -105,6 +105,7 @@ def test_a_header_that_never_comes_ends_the_connection(quick, said):
         assert 0.2 < ended_after_s(knock(port, said)) < 3.0
 
 
+@pytest.mark.slow
 def test_a_header_that_drips_ends_the_connection_on_its_second_question_too(quick):
     """A byte now and then buys no time; the wait begins with the question's first byte."""
     with serving(stub) as port, closing(knock(port, ASK)) as line:
@@ -127,6 +128,7 @@ def test_a_connection_answers_again_and_again(quick):
             time.sleep(0.12)
 
 
+@pytest.mark.slow
 def test_a_body_that_drips_ends_and_one_that_flows_is_taken(quick, monkeypatch):
     """Too slow for its length; steady for longer than the grace."""
     head = b"POST / HTTP/1.1\r\nHost: x\r\nContent-Length: %d\r\n\r\n"
