@@ -44,6 +44,12 @@ pytestmark = pytest.mark.slow
 FRIDAY = dt.date(2026, 11, 27)
 
 
+@pytest.fixture(autouse=True)
+def any_hour(monkeypatch):
+    """The board takes taps of the whole day, whatever the hour at which the tests run."""
+    monkeypatch.setattr("frywright.rooms.day.board.AHEAD", dt.timedelta(days=3))
+
+
 @pytest.fixture(scope="module")
 def store(tmp_path_factory):
     found = Store.file(tmp_path_factory.mktemp("day") / "d.db", now)

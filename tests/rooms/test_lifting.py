@@ -33,6 +33,12 @@ FRIDAY = dt.date(2026, 11, 27)
 NOON = 12 * 3600.0
 
 
+@pytest.fixture(autouse=True)
+def any_hour(monkeypatch):
+    """The board takes taps of the whole day, whatever the hour at which the tests run."""
+    monkeypatch.setattr("frywright.rooms.day.board.AHEAD", dt.timedelta(days=3))
+
+
 @pytest.fixture(scope="module")
 def bench_and_kitchen(tmp_path_factory):
     store = Store.file(tmp_path_factory.mktemp("lift") / "d.db", now)

@@ -28,6 +28,12 @@ from frywright.voice.tongue import translator
 from tests.paper import pages
 
 
+@pytest.fixture(autouse=True)
+def any_hour(monkeypatch):
+    """The board takes taps of the whole day, whatever the hour at which the tests run."""
+    monkeypatch.setattr("frywright.rooms.day.board.AHEAD", dt.timedelta(days=3))
+
+
 @pytest.fixture
 def store(tmp_path):
     found = Store.file(tmp_path / "m.db", now)

@@ -25,6 +25,12 @@ FRIDAY = "2026-11-27"
 NOON = dt.datetime(2026, 11, 27, 19, 0, tzinfo=dt.UTC)  # 12:00 there
 
 
+@pytest.fixture(autouse=True)
+def any_hour(monkeypatch):
+    """The board takes taps of the whole day, whatever the hour at which the tests run."""
+    monkeypatch.setattr("frywright.rooms.day.board.AHEAD", dt.timedelta(days=3))
+
+
 @pytest.fixture(scope="module")
 def store(tmp_path_factory):
     found = Store.file(tmp_path_factory.mktemp("service") / "s.db", now)

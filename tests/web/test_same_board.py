@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import datetime as dt
 import uuid
 
 import pytest
@@ -18,6 +19,12 @@ from frywright.web.app import make_app
 
 pytestmark = pytest.mark.slow
 HOST = "http://127.0.0.1"
+
+
+@pytest.fixture(autouse=True)
+def any_hour(monkeypatch):
+    """The board takes taps of the whole day, whatever the hour at which the tests run."""
+    monkeypatch.setattr("frywright.rooms.day.board.AHEAD", dt.timedelta(days=3))
 
 
 @pytest.fixture(scope="module")
@@ -44,7 +51,7 @@ def drawn(monkeypatch):
 
 
 def look(benches, second, language="en"):
-    return benches.look(benches.board(benches.today(), looks=True), second, language)
+    return benches.look(benches.board(benches.today()), second, language)
 
 
 def sold(second, pieces=4):
@@ -79,15 +86,15 @@ def test_what_happens_is_seen_at_once(benches, drawn):
 def test_a_tap_that_was_not_kept_is_on_no_board(benches):
     """Neither on one that looked inside the same block, nor when another tap has its number."""
     store, today = benches.store, benches.today()
-    count = len(benches.board(today, looks=True).taps())
+    count = len(benches.board(today).taps())
     with pytest.raises(RuntimeError), store.writing():
         board = benches.board(today)
         board.tell(sold(51000.0, 7))
         assert len(board.taps()) == count + 1
         raise RuntimeError
-    assert len(benches.board(today, looks=True).taps()) == count
+    assert len(benches.board(today).taps()) == count
     benches.board(today).tell(sold(51000.0, 9))
-    found = benches.board(today, looks=True).taps()
+    found = benches.board(today).taps()
     assert [x.fact.pieces_count for x in found[count:]] == [9]
 
 
