@@ -99,7 +99,7 @@ def test_size_and_interval_of_three_hundred_logs():
         rows = list(pool.map(fitted, SEEDS))
     errors, inside = np.array(rows, dtype=float).T
     assert np.sort(np.abs(errors))[-2] <= 0.02
-    assert -0.02 <= errors.min() and errors.max() <= 0.025
+    assert errors.min() >= -0.02 and errors.max() <= 0.025
     assert 0.93 <= inside.mean() <= 0.97
 
 
