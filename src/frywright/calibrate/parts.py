@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 from frywright.calibrate.heat import noise_of
 from frywright.calibrate.trial import THIN_S, Headspace, Probed, Trial, thin
 from frywright.physics.fry import pieces_of
-from frywright.physics.plan import FryPlan
+from frywright.physics.plan import FryPlan, piece_class
 from frywright.physics.solve import RawHistory
 from frywright.physics.yields import Yields
 
@@ -123,6 +123,7 @@ def _mean_of(
     usual = tuple(k for k in plan.kinds if not k.heavy)
     first = raw.core_temp_c.shape[1] - len(usual)
     lift = float(raw.time_s[np.flatnonzero(raw.span < raw.span.max())[-1]])
-    pieces = pieces_of(replace(plan, kinds=usual), raw, first, lift, lift)
+    asked = [piece_class(plan, kind) for kind in usual]
+    pieces = pieces_of(replace(plan, kinds=usual), asked, raw, first, (lift, lift))
     mass = np.array([k.class_mass_kg if not cuts or k.cut.key in cuts else 0.0 for k in usual])
     return float(mass / mass.sum() @ np.array([share(p.yields) for p in pieces]))

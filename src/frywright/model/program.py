@@ -40,6 +40,15 @@ class StageEnd(StrEnum):
 
 
 TIMED = (StageEnd.DURATION, StageEnd.ELAPSED, StageEnd.LEFT)
+ENDS = (
+    ("duration_s", StageEnd.DURATION),
+    ("until_elapsed_s", StageEnd.ELAPSED),
+    ("until_left_s", StageEnd.LEFT),
+    ("until_oil_c", StageEnd.OIL_ABOVE),
+    ("until_core_c", StageEnd.CORE_ABOVE),
+    ("until_gauge_pa", StageEnd.GAUGE_ABOVE),
+)
+"""Fields of a stage of which one is given, and the end it stands for."""
 
 
 LOWEST_M, HIGHEST_M = -500.0, 5000.0
@@ -88,13 +97,14 @@ class Stage:
                 unit="c",
                 values={"low_c": 60.0, "high_c": CEILING_C},
             )
-        given = [value for value in self._ends().values() if value is not None]
-        if len(given) != 1:
+        count = sum(getattr(self, name) is not None for name, _ in ENDS)
+        if count != 1:
+            known = ", ".join(name.rsplit("_", 1)[0] for name, _ in ENDS)
             raise InputError(
                 "stage end",
-                Phrase("{count} ends given", {"count": len(given)}),
+                Phrase("{count} ends given", {"count": count}),
                 "exactly one of: {known}",
-                values={"known": ", ".join(self._ends())},
+                values={"known": known},
             )
         if self.end not in TIMED and not self.at_most_s:
             raise InputError("at_most", "missing", "given for a stage that waits for a condition")
@@ -109,26 +119,16 @@ class Stage:
                     values={"low_s": 0.0, "high_s": 7200.0},
                 )
 
-    def _ends(self) -> dict[str, float | None]:
-        return {
-            "duration": self.duration_s,
-            "until_elapsed": self.until_elapsed_s,
-            "until_left": self.until_left_s,
-            "until_oil": self.until_oil_c,
-            "until_core": self.until_core_c,
-            "until_gauge": self.until_gauge_pa,
-        }
-
     @property
     def end(self) -> StageEnd:
         """Which kind of end this stage has."""
-        kinds = dict(zip(self._ends(), StageEnd, strict=True))
-        return next(kinds[name] for name, value in self._ends().items() if value is not None)
+        return next(kind for name, kind in ENDS if getattr(self, name) is not None)
 
     @property
     def end_value(self) -> float:
         """The value of that end."""
-        return next(v for v in self._ends().values() if v is not None)
+        value: float = next(v for name, _ in ENDS if (v := getattr(self, name)) is not None)
+        return value
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

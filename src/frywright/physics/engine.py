@@ -108,7 +108,7 @@ def _engine(version: str) -> _Engine:
 
 
 def _address(array: NDArray[np.generic]) -> int:
-    return int(array.ctypes.data)
+    return int(array.__array_interface__["data"][0])
 
 
 def _version(packed: Packed) -> str:

@@ -11,9 +11,9 @@ from numpy.typing import NDArray
 from frywright.catalog import load as catalog
 from frywright.model.findings import Note
 from frywright.model.fryer import FryerKind
-from frywright.physics.inputs import ROUTINE, Precision
+from frywright.physics.inputs import ROUTINE, PieceClass, Precision
 from frywright.physics.lift import Lift, lift_of
-from frywright.physics.plan import MOST_VENT_S, FryPlan, PieceKind, piece_class, question, solids_kg_m2
+from frywright.physics.plan import MOST_VENT_S, FryPlan, PieceKind, question, solids_kg_m2
 from frywright.physics.solve import Cook, RawHistory, SolveReport, run_many
 from frywright.physics.yields import Yields, yields_of
 
@@ -110,7 +110,7 @@ def simulate_many(plans: Sequence[FryPlan], precision: Precision = ROUTINE) -> l
 def _history(plan: FryPlan, raw: RawHistory, cook: Cook) -> FryHistory:
     times = lift_of(plan, cook, raw)
     lift = times.lift_s
-    pieces = pieces_of(plan, raw, 0, lift, times.earliest_s)
+    pieces = pieces_of(plan, cook.pieces, raw, 0, (lift, times.earliest_s))
     gauge = raw.pressure_pa - plan.site.atmosphere_pa
     full = gauge >= FULL_PRESSURE_SHARE * plan.fryer.working_gauge_pa
     low = int(np.argmin(np.where(raw.time_s <= lift, raw.oil_temp_c, np.inf)))
@@ -148,19 +148,29 @@ def _history(plan: FryPlan, raw: RawHistory, cook: Cook) -> FryHistory:
 
 
 def pieces_of(
-    plan: FryPlan, raw: RawHistory, first: int, lift_s: float, earliest_s: float
+    plan: FryPlan, asked: Sequence[PieceClass], raw: RawHistory, first: int, lift_s: tuple[float, float]
 ) -> tuple[PieceHistory, ...]:
-    """Piece histories of a plan's kinds when they stand from lane ``first`` on in a raw history."""
+    """Piece histories of a plan's kinds, asked as these classes, when they stand from lane ``first`` on in a
+    raw history; ``lift_s`` is the lift and the earliest one.
+    """
+    surface = np.ascontiguousarray(raw.surface_temp_c[:, first:].T)
+    colours = browning(raw.time_s, surface).tolist()
     return tuple(
-        _piece(plan, raw, first + i, kind, (lift_s, earliest_s)) for i, kind in enumerate(plan.kinds)
+        _piece(plan, raw, first + i, kind, piece, lift_s, colours[i])
+        for i, (kind, piece) in enumerate(zip(plan.kinds, asked, strict=True))
     )
 
 
 def _piece(
-    plan: FryPlan, raw: RawHistory, i: int, kind: PieceKind, lift_s: tuple[float, float]
+    plan: FryPlan,
+    raw: RawHistory,
+    i: int,
+    kind: PieceKind,
+    piece: PieceClass,
+    lift_s: tuple[float, float],
+    browning_n: float,
 ) -> PieceHistory:
-    cut, piece = kind.cut, piece_class(plan, kind)
-    area = piece.area_m2 / kind.class_mass_kg
+    cut, area = kind.cut, piece.area_m2 / kind.class_mass_kg
     at_lift = np.searchsorted(raw.time_s, lift_s[0], side="right") - 1
     found = yields_of(
         cut,
@@ -183,20 +193,20 @@ def _piece(
         core_at_lift_c=float(np.interp(lift_s[1], raw.time_s, raw.core_temp_c[:, i])),
         core_peak_c=float(raw.core_temp_c[:, i].max()),
         crust_at_lift_m=float(crust[at_lift]),
-        browning_n=browning(raw.time_s, raw.surface_temp_c[:, i]),
+        browning_n=browning_n,
         yields=found,
     )
 
 
-def browning(time_s: NDArray[np.float64], surface_c: NDArray[np.float64]) -> float:
-    """Colour difference dE of the outer surface (first order, Arrhenius; Zanoni 1995); a surface past low_c
-    is dry.
+def browning(time_s: NDArray[np.float64], surface_c: NDArray[np.float64]) -> NDArray[np.float64]:
+    """Colour difference dE of outer surfaces, (piece, time) (first order, Arrhenius; Zanoni 1995); a surface
+    past low_c is dry.
     """
     t = catalog.table("kinetics/browning.toml")
     rate = t["rate_per_s"] * np.exp(-t["activation_j_mol"] / (GAS_J_MOLK * (surface_c + 273.15)))
     rate = np.where(surface_c >= t["low_c"], rate, 0.0)
-    progress = float(np.sum(0.5 * (rate[1:] + rate[:-1]) * np.diff(time_s)))
-    return float(t["end_n"] * (1.0 - np.exp(-progress)))
+    progress = np.sum(0.5 * (rate[..., 1:] + rate[..., :-1]) * np.diff(time_s), axis=-1)
+    return np.asarray(t["end_n"] * (1.0 - np.exp(-progress)))
 
 
 def vent_finding(plan: FryPlan, vent_s: float) -> Note | None:
@@ -232,7 +242,7 @@ def _notes(plan, raw, full_s, times: Lift, pieces) -> tuple[Note, ...]:  # type:
         *_forced_notes(raw),
         *_load_notes(plan),
         *_smoke_notes(plan),
-        *_crust_notes(plan, pieces),
+        *_crust_notes(pieces),
         estimates,
     )
 
@@ -330,10 +340,10 @@ def _smoke_notes(plan: FryPlan) -> list[Note]:
     return found
 
 
-def _crust_notes(plan: FryPlan, pieces: Sequence[PieceHistory]) -> list[Note]:
+def _crust_notes(pieces: Sequence[PieceHistory]) -> list[Note]:
     """A crust deeper than the model is good for."""
     found = []
-    depth = {p.kind.cut.title: p.crust_at_lift_m / piece_class(plan, p.kind).half_thickness_m for p in pieces}
+    depth = {p.kind.cut.title: p.crust_at_lift_m / p.kind.half_thickness_m for p in pieces}
     driest = max(depth, key=lambda title: depth[title])
     if depth[driest] > DRY_SHARE:
         found.append(

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, fields
 from enum import IntEnum
+from functools import lru_cache
 
 import numpy as np
 
@@ -85,7 +86,7 @@ class PieceClass:
             ("conductivity_w_mk", ranges.CONDUCTIVITY),
             ("heat_capacity_j_kgk", ranges.HEAT_CAPACITY),
         ):
-            ranges.check_curve(name, quadratic(getattr(self, name), name), bounds, self.name)
+            ranges.check_curve(name, polynomial(getattr(self, name), name), bounds, self.name)
         if not 0 <= self.bone_radius_m < 0.8 * self.half_thickness_m:
             raise InputError(
                 "bone_radius_m", self.bone_radius_m, "0 to 0.8 of half_thickness_m", where=self.name
@@ -246,6 +247,14 @@ FINE = Precision(
 )
 
 
+def polynomial(curve: Curve, name: str) -> tuple[float, float, float]:
+    """:func:`quadratic`, kept for curves that cannot change."""
+    try:
+        return _kept_quadratic(curve, name)
+    except TypeError:  # a list or an array can change
+        return quadratic(curve, name)
+
+
 def quadratic(curve: Curve, name: str) -> tuple[float, float, float]:
     """Coefficients c0 + c1 T + c2 T^2 of a property curve over temperature [degC]."""
     if isinstance(curve, int | float):
@@ -282,3 +291,6 @@ def quadratic(curve: Curve, name: str) -> tuple[float, float, float]:
     c = np.zeros(3)
     c[: degree + 1] = fit
     return float(c[0]), float(c[1]), float(c[2])
+
+
+_kept_quadratic = lru_cache(maxsize=256)(quadratic)

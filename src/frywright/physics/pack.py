@@ -2,17 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Hashable, Iterable, Sequence
 from dataclasses import dataclass
-from functools import lru_cache
 from operator import attrgetter
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
 
 from frywright.model.errors import InputError
 from frywright.physics import grid, ranges
-from frywright.physics.inputs import Cook, Curve, PieceClass, Precision, Span, quadratic
+from frywright.physics.inputs import Cook, PieceClass, Precision, Span, polynomial
 from frywright.physics.steam import boiling_temp_c
 
 Array = NDArray[np.float64]
@@ -237,26 +237,19 @@ def piece_columns(pieces: Sequence[PieceClass]) -> dict[str, Array]:
     named = attrgetter(*_PIECE)
     table = np.array([named(p) for p in pieces], dtype=float)
     found = dict(zip(_PIECE, table.T, strict=True))
-    found["conductivity"] = np.array([_quadratic(p.conductivity_w_mk, "conductivity_w_mk") for p in pieces])
-    found["heat"] = np.array([_quadratic(p.heat_capacity_j_kgk, "heat_capacity_j_kgk") for p in pieces])
+    found["conductivity"] = np.array([polynomial(p.conductivity_w_mk, "conductivity_w_mk") for p in pieces])
+    found["heat"] = np.array([polynomial(p.heat_capacity_j_kgk, "heat_capacity_j_kgk") for p in pieces])
     return found
-
-
-def _quadratic(curve: Curve, name: str) -> tuple[float, float, float]:
-    return _kept_quadratic(curve, name) if isinstance(curve, tuple | float) else quadratic(curve, name)
-
-
-_kept_quadratic = lru_cache(maxsize=256)(quadratic)
 
 
 def piece_rows(p: dict[str, Array], precision: Precision) -> tuple[Array, Array, Numbers]:
     """Rows of the march from columns of piece classes; the grids of their shapes, and which is whose."""
     a, n, bone = p["half_thickness_m"], p["shape_n"], p["bone_radius_m"]
-    shapes, grid_of = np.unique(n + 1j * (bone / a), return_inverse=True)  # pairs, as complex numbers
-    grids = [grid.build(float(k.real), float(k.imag), precision.n_core, precision.grading) for k in shapes]
+    shapes, grid_of = _unlike(zip(n.tolist(), (bone / a).tolist(), strict=True))
+    grids = [grid.build(*shape, precision.n_core, precision.grading) for shape in shapes]
     powers = a[:, None] ** np.arange(4)
-    area = np.stack([g.area for g in grids])[grid_of] / powers
-    volume = np.stack([g.volume for g in grids])[grid_of] * a[:, None] / powers
+    area = np.array([g.area for g in grids])[grid_of] / powers
+    volume = np.array([g.volume for g in grids])[grid_of] * a[:, None] / powers
     face, bone_volume = a / (n + 1), bone ** (n + 1) / ((n + 1) * a**n)
     floor = np.maximum(grid.LOWEST_FRONT * a, grid.FLOOR_PAST_BONE * bone)
     cells = np.where(bone > 0.0, grid.bone_cells(1.0, precision.n_core), 1)
@@ -304,7 +297,22 @@ def piece_rows(p: dict[str, Array], precision: Precision) -> tuple[Array, Array,
     flat = np.zeros((len(grids), width))
     for number, g in enumerate(grids):
         flat[number, : len(g.flat)] = g.flat
-    return np.stack(columns, axis=1), flat, grid_of
+    return _side_by_side(columns), flat, grid_of
+
+
+def _unlike(values: Iterable[Hashable]) -> tuple[list[Any], Numbers]:
+    """The unlike ones among values, in the order they first came, and which of them each is."""
+    found: dict[Hashable, int] = {}
+    which = [found.setdefault(value, len(found)) for value in values]
+    return list(found), np.array(which)
+
+
+def _side_by_side(columns: Sequence[Array]) -> Array:
+    """Columns as one array of rows."""
+    found = np.empty((len(columns[0]), len(columns)))
+    for number, column in enumerate(columns):
+        found[:, number] = column
+    return found
 
 
 def vat_columns(cooks: Sequence[Cook]) -> dict[str, Array]:
@@ -318,8 +326,8 @@ def vat_columns(cooks: Sequence[Cook]) -> dict[str, Array]:
 def cook_rows(v: dict[str, Array], precision: Precision) -> Array:
     """Rows of the march from columns of vats; what depends on spans and curves is filled in by the caller."""
     air, zero = v["atmosphere_pa"], np.zeros_like(v["atmosphere_pa"])
-    places, which = np.unique(air, return_inverse=True)
-    boiling = np.array([boiling_temp_c(float(x)) for x in places])[which]
+    places, which = _unlike(air.tolist())
+    boiling = np.array([boiling_temp_c(place) for place in places])[which]
     alike = {
         "oil_mass": v["oil_mass_kg"],
         "oil_cp0": v["cp0"],
@@ -354,7 +362,7 @@ def cook_rows(v: dict[str, Array], precision: Precision) -> Array:
         "air_vapour": v["air_vapour_kg_m3"],
         "air_transfer": v["air_transfer_m_s"],
     }
-    return np.stack([alike.get(name, zero) for name in COOK_ROW], axis=1)
+    return _side_by_side([alike.get(name, zero) for name in COOK_ROW])
 
 
 def _tables(cooks: Sequence[Cook]) -> tuple[Array, Numbers, Numbers]:

@@ -50,6 +50,16 @@ class PieceKind:
     piece_mass_kg: float
     class_mass_kg: float
 
+    @property
+    def scale(self) -> float:
+        """Lengths of the piece over those of its cut: they grow with mass to the power 1/3."""
+        return float((self.piece_mass_kg / self.cut.reference_mass_kg) ** (1.0 / 3.0))
+
+    @property
+    def half_thickness_m(self) -> float:
+        """Half thickness of the piece [m]."""
+        return self.cut.half_thickness_m * self.scale
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FryPlan:
@@ -212,11 +222,10 @@ def piece_class(plan: FryPlan, kind: PieceKind) -> PieceClass:
     )
     surface, coat = catalog.table("kinetics/surface.toml"), catalog.table("kinetics/coat.toml")
     solids = solids_kg_m2(coating)
-    scale = (kind.piece_mass_kg / cut.reference_mass_kg) ** (1.0 / 3.0)
     return PieceClass(
         name=cut.key,
         mass_kg=kind.class_mass_kg,
-        half_thickness_m=cut.half_thickness_m * scale,
+        half_thickness_m=kind.half_thickness_m,
         shape_n=cut.shape_n,
         start_temp_c=plan.product.start_temp_c,
         density_kg_m3=food.density_kg_m3,
@@ -234,7 +243,7 @@ def piece_class(plan: FryPlan, kind: PieceKind) -> PieceClass:
         lag_h_s=surface["lag_s"],
         vapour_cp_j_kgk=surface["vapour_cp_j_kgk"],
         vapour_diffusivity_m2_s=surface["vapour_diffusivity_m2_s"],
-        bone_radius_m=cut.bone_radius_m * scale,
+        bone_radius_m=cut.bone_radius_m * kind.scale,
         coat_thickness_m=solids / coat["solids_density_kg_m3"],
         coat_conductivity_w_mk=coating.crust_conductivity_w_mk,
         coat_wet_conductivity_w_mk=coat["wet_conductivity_w_mk"],

@@ -132,9 +132,11 @@ def refuse(name: str, value: Any, bounds: tuple[float, float, str], where: str =
 def check(thing: Any, ranges: Ranges, names: Iterable[str], where: str = "") -> None:
     """Refuse a dataclass with a field out of its range; None is left to those fields that allow it."""
     for name in names:
-        value = getattr(thing, name)
+        value, bounds = getattr(thing, name), ranges[name]
+        if value.__class__ is float and bounds[0] <= value <= bounds[1]:
+            continue  # nearly every value there is
         if value is not None:
-            refuse(name, value, ranges[name], where)
+            refuse(name, value, bounds, where)
 
 
 def check_curve(name: str, c: tuple[float, ...], bounds: tuple[float, float, str], where: str = "") -> None:
