@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import datetime as dt
 import re
 from collections.abc import Iterator
 from contextlib import suppress
@@ -10,14 +11,18 @@ from shutil import copyfile
 
 import pytest
 from argon2 import PasswordHasher
+from examples.postgres import cluster
 from hypothesis import HealthCheck, settings
 
 from frywright.ledger import database
+from frywright.ledger.store import Store
 from frywright.model.kitchen import Kitchen
 from frywright.physics.inputs import Lid, PieceClass, Span, Until, Vat
 from frywright.physics.solve import Cook
+from frywright.rooms.clock import now
 from frywright.rooms.records import people
 from frywright.trial.kitchens import demo_kitchen
+from tests.demo import remember_demo
 
 settings.register_profile("any machine", deadline=None, suppress_health_check=[HealthCheck.too_slow])
 settings.load_profile("any machine")
@@ -70,6 +75,28 @@ def new_files(tmp_path_factory: pytest.TempPathFactory) -> Iterator[None]:
 @pytest.fixture(scope="session")
 def kitchen() -> Kitchen:
     return demo_kitchen()
+
+
+@pytest.fixture
+def store(tmp_path: Path) -> Iterator[Store]:
+    """The demo kitchen in a new file."""
+    found = Store.file(tmp_path / "demo.db", now)
+    remember_demo(found)
+    yield found
+    found.close()
+
+
+@pytest.fixture(scope="session")
+def postgres() -> Iterator[str]:
+    """A PostgreSQL server; without one the tests that need it fail."""
+    with cluster() as server:
+        yield server
+
+
+@pytest.fixture
+def any_hour(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The board takes taps of the whole day, whatever the hour at which the tests run."""
+    monkeypatch.setattr("frywright.rooms.day.board.AHEAD", dt.timedelta(days=3))
 
 
 def piece(

@@ -36,3 +36,11 @@ def demo_store(path: Path) -> str:
     remember_demo(store)
     store.close()
     return str(path)
+
+
+def sold_store(path: Path) -> Store:
+    """A new store with it and those sales."""
+    store = Store.file(path, now)
+    remember_demo(store)
+    keep_demo_sales(store)
+    return store

@@ -4,10 +4,13 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterator
+from pathlib import Path
 
 import pytest
 from click.testing import Result
 from typer.testing import CliRunner
+
+from tests.demo import demo_store
 
 SILENT = (("fleet", "anchors"), ("day", "watch"), ("day", "items"))
 """Commands that have nothing to say where nothing is there."""
@@ -29,3 +32,10 @@ def a_command_says_what_it_did() -> Iterator[None]:
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(CliRunner, "invoke", invoke)
         yield
+
+
+@pytest.fixture
+def place(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> str:
+    """A store with the demo's kitchen, in a folder of its own."""
+    monkeypatch.chdir(tmp_path)
+    return demo_store(tmp_path / "s.db")

@@ -26,13 +26,6 @@ SECRET = "oak leaf river stone"
 
 
 @pytest.fixture
-def place(tmp_path, monkeypatch):
-    """A store with the demo's kitchen, in a folder of its own."""
-    monkeypatch.chdir(tmp_path)
-    return demo_store(tmp_path / "s.db")
-
-
-@pytest.fixture
 def said(place):
     """Runs a command on the store: its code, and what it printed on one line."""
 

@@ -1,4 +1,4 @@
-"""Rules of the house: units in names, sizes, docs, sources, words, translations."""
+"""Rules of the house: units in names, sizes, docs, sources."""
 
 from __future__ import annotations
 
@@ -11,23 +11,17 @@ import pkgutil
 import re
 import tomllib
 import typing
-from functools import cache
 from pathlib import Path
 
 import pytest
-from typer.main import get_command
 
-import frywright
 from frywright.catalog import check, load
-from frywright.cli.main import app
-from frywright.cli.spoken import OWN, help_texts
-from frywright.model.tongues import SOURCE, tongues
 from frywright.model.units import COUNTS, LB, suffix_of
 from frywright.trial.kitchens import demo_kitchen
+from tests.house.source import FILES, ROOT, functions, tree_of
 
-ROOT = Path(frywright.__file__).parent
-FILES = sorted(p for p in ROOT.rglob("*.py"))
 LONGEST_MODULE, LONGEST_FUNCTION, MOST_PARAMETERS = 500, 60, 8
+
 PURE_NUMBERS = {
     "sensitivity",
     "value",
@@ -75,25 +69,6 @@ def modules():
             yield importlib.import_module(info.name)
 
 
-@cache
-def tree_of(path: Path) -> ast.Module:
-    """A module's source as a tree, read once."""
-    return ast.parse(path.read_text("utf-8"))
-
-
-@cache
-def nodes_of(path: Path) -> tuple[ast.AST, ...]:
-    """Everything in it, in the order of a walk."""
-    return tuple(ast.walk(tree_of(path)))
-
-
-def functions():
-    for path in FILES:
-        for node in nodes_of(path):
-            if isinstance(node, ast.FunctionDef | ast.AsyncFunctionDef):
-                yield path.relative_to(ROOT), node
-
-
 def test_every_number_of_a_dataclass_names_its_unit():
     """Float fields end in a unit of the closed list, or in a count."""
     wrong = []
@@ -114,6 +89,13 @@ def test_every_number_of_a_dataclass_names_its_unit():
 def test_modules_stay_short(path):
     """No module passes 500 lines."""
     assert len(path.read_text("utf-8").splitlines()) <= LONGEST_MODULE
+
+
+def test_modules_of_tests_stay_short():
+    """As short as those they test."""
+    counts = {p: len(p.read_text("utf-8").splitlines()) for p in (REPO / "tests").rglob("*.py")}
+    assert len(counts) > 200
+    assert {str(p.relative_to(REPO)): n for p, n in counts.items() if n > LONGEST_MODULE} == {}
 
 
 def test_functions_stay_short_and_narrow():
@@ -185,7 +167,9 @@ def test_catalog_checks_can_fail(monkeypatch):
 
 
 PRACTICE = Path(__file__).parents[1] / "reference" / "practice" / "check_values.toml"
+
 REPO = ROOT.parents[1]
+
 SHOWN = [
     path
     for folder in ("src", "docs", "benchmarks", "examples", "scripts")
@@ -237,141 +221,6 @@ def test_no_promise_of_safety():
         assert not promise.search(path.read_text("utf-8")), path
 
 
-def told_sentences(tree: ast.Module) -> set[str]:
-    """Whole sentences in a module that are neither docstrings nor parts of an error."""
-    skipped: set[int] = set()
-    for node in ast.walk(tree):
-        if isinstance(node, ast.Expr) and isinstance(node.value, ast.Constant):
-            skipped.add(id(node.value))
-        if isinstance(node, ast.Call) and getattr(node.func, "id", "") in ("Problem", "InputError"):
-            skipped |= {id(inner) for inner in ast.walk(node)}
-    return {
-        node.value
-        for node in ast.walk(tree)
-        if isinstance(node, ast.Constant)
-        and isinstance(node.value, str)
-        and id(node) not in skipped
-        and re.fullmatch(r"[A-Z{][^\n]* [^\n]*[.?]", node.value)
-    }
-
-
-def translations(language):
-    """What a language's file says for each text."""
-    from babel.messages.pofile import read_po
-
-    with (ROOT / f"voice/locales/{language}/frywright.po").open("rb") as file:
-        return {m.id: m.string for m in read_po(file, locale=language) if m.id}
-
-
-SAID = ("title", "why", "act", "text", "hazard", "question", "lines", "parts", "tools", "gear")
-
-
-def texts_of(table):
-    """What a table of the catalog says to people: texts, and of a choice its answer and its reason."""
-    for key, value in table.items():
-        if key == "choices":
-            yield from (text for choice in value for text in choice[:2])
-        elif isinstance(value, list):
-            yield from (x for x in value if key in SAID and isinstance(x, str))
-            for inner in value:
-                yield from texts_of(inner) if isinstance(inner, dict) else ()
-        elif key in SAID:
-            yield value
-
-
-def said_by(node) -> set[str]:
-    """Texts the terminal says: one, or one of two."""
-    parts = [node.body, node.orelse] if isinstance(node, ast.IfExp) else [node]
-    return {n.value for n in parts if isinstance(n, ast.Constant)}
-
-
-def setup_words() -> set[str]:
-    """Titles that the set-up offers, and the words of its answers."""
-    from frywright.rooms.cook import setup_read, setup_view
-
-    offered = [text for rows in setup_view.offered(str).values() for _, text in rows]
-    tables = (
-        setup_view.ORIGIN,
-        setup_view.ESTIMATE_WORDS,
-        setup_view.MEASURE,
-        setup_view.WHAT,
-        setup_read.NAMES,
-    )
-    return {
-        *offered,
-        *(text for table in (*tables, setup_view.CLOCKS, setup_view.UNITS) for text in table.values()),
-    }
-
-
-def source_strings() -> set[str]:
-    """Everything shown to people that must have a translation."""
-    found: set[str] = set()
-    for page in ROOT.rglob("*.html"):
-        found |= {
-            m[1] or m[2]
-            for m in re.finditer(r'\b_\(\s*(?:"([^"]+)"|\'([^\']+)\')\s*\)', page.read_text("utf-8"))
-        }
-    for path in FILES:
-        for node in nodes_of(path):
-            if isinstance(node, ast.keyword) and node.arg in ("text", "sentence", "lead", "why"):
-                found |= {
-                    n.value
-                    for n in ast.walk(node.value)
-                    if isinstance(n, ast.Constant) and isinstance(n.value, str)
-                }
-            if isinstance(node, ast.Call) and getattr(node.func, "id", "") in ("translate", "tr"):
-                found |= {a.value for a in node.args if isinstance(a, ast.Constant)}
-            if isinstance(node, ast.Call) and ast.unparse(node.func) in ("shop.say", "shop.tr"):
-                found |= said_by(node.args[0])
-    for path in (ROOT / "calibrate").glob("*.py"):
-        if path.name != "table.py":  # its refusals are data errors, which stay in English
-            found |= told_sentences(tree_of(path))
-    found |= {cut.title for cut in load.cuts().values()} | setup_words()
-    for folder in ("care", "procedures"):
-        for path in load.files(folder):
-            found |= set(texts_of(load.table(path)))
-    found |= {rule["text"] for rule in load.table("standards/age_rules.toml")["rule"]}
-    found |= {*help_texts(get_command(app)), *OWN}
-    limits = load.table("standards/oil_limits.toml")["limit"]
-    found |= {row[key] for row in limits for key in ("title", "status")}
-    return {s for s in found if re.search(r"[a-z]{2}", s)}
-
-
-LANGUAGES = [key for key in tongues() if key != SOURCE]
-
-
-@pytest.mark.parametrize("language", LANGUAGES)
-def test_every_language_is_whole(language):
-    """Every string shown to people has a translation with the same placeholders."""
-    known = translations(language)
-    missing = sorted(s for s in source_strings() if not known.get(s))
-    assert missing == []
-    for text, said in known.items():
-        assert set(re.findall(r"{(\w+)}", text)) == set(re.findall(r"{(\w+)}", said)), text
-
-
-@pytest.mark.parametrize("language", LANGUAGES)
-def test_shown_strings_are_translated_as_well_when_built_at_run_time(kitchen, language):
-    """Whatever the view translates for the demo's programs is in the language's file."""
-    from frywright.rooms.cook.view import cook_view
-    from frywright.trial.ask import CookRequest, ask
-
-    known = translations(language)
-    asked: set[str] = set()
-
-    def note(text: str) -> str:
-        asked.add(text)
-        return text
-
-    for program in kitchen.programs:
-        for count in (None, 1.0):
-            cook_view(ask(kitchen, CookRequest(program=program, units_count=count)), "us", note)
-    missing = {
-        s for s in asked if s not in known and not s.endswith("(heavy end)") and re.search(r"[a-z]{2}", s)
-    }
-    assert missing == set()
-
-
 @pytest.mark.parametrize("name", ["requirements.lock", "requirements-dev.lock"])
 def test_every_locked_package_is_pinned_and_hashed(name):
     """One exact version and at least one SHA-256 each; no address of a registry, no path, no package without
@@ -384,147 +233,6 @@ def test_every_locked_package_is_pinned_and_hashed(name):
         assert re.fullmatch(r"[A-Za-z0-9._\[\],-]+==[A-Za-z0-9.+!-]+", head), head
         assert "--hash=sha256:" in block, head
     assert not re.search(r"https?://|file:|/home|/opt|@ ", text)
-
-
-READS_PAYLOADS: set[str] = set()
-"""What still takes an entry's payload apart: may only shrink. An entry shown or sent whole is not meant."""
-
-
-def test_a_payload_is_taken_apart_only_in_the_facts_of_the_ledger():
-    """A fact is what everything above the ledger reads and writes; templates too."""
-    apart = re.compile(r"\bpayload(\)?\[|\.)")
-    found = {
-        str(path.relative_to(ROOT))
-        for path in (*FILES, *ROOT.rglob("*.html"))
-        if "ledger/facts" not in path.as_posix() and apart.search(path.read_text("utf-8"))
-    }
-    assert found == READS_PAYLOADS
-
-
-LOOSE = re.compile(r"dict\[str, Any\]")
-TYPED = (
-    "rooms/cook/",
-    "rooms/day/",
-    "rooms/fleet/",
-    "rooms/care/oil_money.py",
-    "rooms/care/oil_moves.py",
-    "rooms/care/training.py",
-    "rooms/care/upkeep.py",
-    "rooms/records/case_rows.py",
-    "rooms/records/corrective.py",
-    "rooms/records/pack.py",
-    "rooms/records/pack_paper.py",
-    "rooms/readings.py",
-    "rooms/standing.py",
-    "rooms/thermometers.py",
-    "paper/",
-    "trial/",
-    "calibrate/",
-    "design/",
-    "verdicts/",
-)
-
-
-def test_no_room_hands_out_a_dict_of_anything():
-    """What is asked and shown crosses a module's border as a frozen dataclass whose fields have names, types
-    and units; here no function takes or gives a dict of anything.
-    """
-    found = [
-        f"{path}:{node.name}"
-        for path, node in functions()
-        if str(path).startswith(TYPED)
-        for part in (*(a.annotation for a in (*node.args.args, *node.args.kwonlyargs)), node.returns)
-        if part is not None and LOOSE.search(ast.unparse(part))
-    ]
-    assert found == []
-
-
-LOOSE_AT_THE_BORDER = {
-    "catalog/load.py:table": "a TOML table of the catalog: its keys are the file's",
-    "model/codec.py:load": "a TOML file as it was written",
-    "model/codec.py:write": "what becomes a TOML file",
-    "ledger/facts/fact.py:payload": "a payload, below the facts",
-    "ledger/facts/people.py:as_shown": "a payload of any kind, for who may read all of it",
-    "ledger/once.py:once": "a JSON body at the wire, kept to answer its repeat",
-    "client/http.py:entries": "JSON at the wire",
-    "client/http.py:write": "JSON at the wire",
-    "client/http.py:send": "JSON at the wire",
-    "web/saving.py:save_choices": "names that a template reads, joined to those of its page",
-    "web/pages/kitchens.py:rows": "names that a template reads",
-    "rooms/records/privacy.py:own_data": "lines of JSON for the person they are about",
-}
-"""What may cross a module's border without names and types, and why."""
-
-
-LOOSE_INSIDE = {
-    "names that a template reads": (
-        "web/saving.py web/pages/day.py web/pages/now.py web/pages/desk.py web/pages/probes.py"
-        " web/pages/live.py web/pages/setup.py web/pages/kitchens.py web/pages/probing.py"
-        " web/pages/releases.py web/pages/records.py"
-    ),
-    "JSON at the wire or in a file": (
-        "web/app.py web/watch.py web/company.py web/pages/sync.py web/pages/api.py ledger/once.py"
-        " ledger/backup.py ledger/writer.py client/http.py client/replicate.py client/forward.py cli/day.py"
-        " cli/records.py rooms/records/privacy.py"
-    ),
-    "a TOML table, its keys the file's": ("catalog/kitchen.py catalog/load.py model/codec.py rooms/demo.py"),
-    "a payload, below the facts": "ledger/facts/fact.py ledger/facts/people.py",
-    "fields of a fact, passed on to it by name": (
-        "rooms/care/nameplate.py rooms/care/commissioning.py rooms/care/vat.py"
-    ),
-    "values of a message, by the names in its template": "model/errors.py",
-    "options of a compiler, passed on to it by name": "physics/kernels.py",
-    "a picture's specification, as its renderer reads it": "paper/chart.py",
-}
-"""Where a dict of anything still stands inside a module, and why it is none of ours to name."""
-
-
-def test_a_dict_of_anything_has_a_reason():
-    """No other module holds one, and every module of the list still does."""
-    there = {f"{path.relative_to(ROOT)}" for path in FILES if LOOSE.search(path.read_text("utf-8"))}
-    listed = [path for paths in LOOSE_INSIDE.values() for path in paths.split()]
-    assert len(listed) == len(set(listed))
-    assert there == set(listed)
-
-
-def public(tree: ast.Module):
-    """Functions of a module and methods of its classes that others may name."""
-    for node in tree.body:
-        for one in node.body if isinstance(node, ast.ClassDef) else [node]:
-            if isinstance(one, ast.FunctionDef | ast.AsyncFunctionDef) and not one.name.startswith("_"):
-                yield one
-
-
-def test_nothing_loose_crosses_a_border():
-    """A public function that another module names takes and gives no dict of anything, but for a short list
-    with a reason each; the list holds nothing that is no longer so.
-    """
-    texts = {path.relative_to(ROOT): path.read_text("utf-8") for path in FILES}
-    found = set()
-    for path, text in texts.items():
-        for node in public(ast.parse(text)):
-            parts = (*(a.annotation for a in (*node.args.args, *node.args.kwonlyargs)), node.returns)
-            loose = any(part is not None and LOOSE.search(ast.unparse(part)) for part in parts)
-            named = re.compile(rf"\b{node.name}\b")
-            if loose and any(named.search(other) for where, other in texts.items() if where != path):
-                found.add(f"{path}:{node.name}")
-    assert found == set(LOOSE_AT_THE_BORDER)
-
-
-def test_a_helper_type_is_named_once():
-    """A type that stands for a function or a pair has one name in one module; the others import it, and
-    write it out nowhere.
-    """
-    written = re.compile(r"(?:Callable|Mapping|Sequence|dict|list|tuple)\[.+\]")
-    homes: dict[str, list[str]] = {}
-    for path in FILES:
-        for node in ast.parse(path.read_text("utf-8")).body:
-            text = ast.unparse(node.value) if isinstance(node, ast.Assign) else ""
-            if written.fullmatch(text):
-                homes.setdefault(text, []).append(f"{path.relative_to(ROOT)}")
-    assert {text: where for text, where in homes.items() if len(where) > 1} == {}
-    said = re.compile(r"\b(?:tr|translate): Callable\[\[str\], str\]")
-    assert [str(path) for path in FILES if said.search(path.read_text("utf-8"))] == []
 
 
 def test_every_template_is_there_and_shown():

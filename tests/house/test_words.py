@@ -12,7 +12,8 @@ import pytest
 from frywright.model import errors
 from frywright.model.errors import FrywrightError, spoken
 from frywright.physics import ranges
-from tests.house.test_house import FILES, LANGUAGES, ROOT, nodes_of, translations
+from tests.house.source import FILES, ROOT, nodes_of
+from tests.house.words import LANGUAGES, translations
 
 TEMPLATES: dict[str, tuple[int | str, ...]] = {
     "InputError": (2, "allowed"),

@@ -11,7 +11,8 @@ import pytest
 from frywright.physics.inputs import Lid, Span
 from frywright.physics.solve import Cook
 from tests.conftest import four_classes, pressure_cook, vat
-from tests.reference.lines import R_STEAM, saturated_vapour_kg_m3, solve
+from tests.reference.line_system import R_STEAM, saturated_vapour_kg_m3
+from tests.reference.lines import solve
 
 NEW = {
     "drip_frac": 0.30,

@@ -10,25 +10,15 @@ import pytest
 
 from frywright.catalog import load as catalog
 from frywright.ledger.facts.oil import OilDone, OilRefused
-from frywright.ledger.store import Store
 from frywright.model.business_day import moment_of
 from frywright.model.errors import InputError
 from frywright.rooms.care import close, machines, upkeep, vat, waits
-from frywright.rooms.clock import now
 from frywright.rooms.hall import write
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
-from frywright.trial.kitchens import demo_text
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from tests.rooms.taps import tap
 
 DAY = dt.date(2026, 11, 25)
-
-
-@pytest.fixture
-def store(tmp_path):
-    found = Store.file(tmp_path / "c.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
-    return found
 
 
 @pytest.fixture

@@ -15,7 +15,6 @@ from frywright.care.gates import steps_for
 from frywright.catalog.edit import with_measured
 from frywright.ledger.attachments import attachments_of
 from frywright.ledger.facts.care import PlateTyped, StepSigned
-from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.rooms import photos
 from frywright.rooms.care import commissioning as new
@@ -23,7 +22,7 @@ from frywright.rooms.care import nameplate, upkeep
 from frywright.rooms.care.handover import emergency_pdf, handover_pack
 from frywright.rooms.care.vent_time import take_vent, vent_offer
 from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import translator
 from tests.model.test_kitchen_files import GOOD
@@ -86,13 +85,6 @@ def png(width=40, height=30):
         + chunk(b"IDAT", zlib.compress(rows))
         + chunk(b"IEND", b"")
     )
-
-
-@pytest.fixture
-def store(tmp_path):
-    found = Store.file(tmp_path / "n.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
-    return found
 
 
 @pytest.fixture

@@ -12,7 +12,6 @@ import zipfile
 import pytest
 from fastapi.testclient import TestClient
 
-from frywright.ledger.store import Store
 from frywright.model.business_day import moment_of
 from frywright.model.errors import InputError
 from frywright.physics.steam import boiling_temp_c
@@ -20,11 +19,10 @@ from frywright.rooms import hall
 from frywright.rooms.care import upkeep
 from frywright.rooms.care.upkeep import care_rows
 from frywright.rooms.clock import now, played
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.readings import mend_reading, tell_probe
 from frywright.rooms.records import corrective, pack, pack_paper
 from frywright.rooms.thermometers import record_check
-from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import translator
 from frywright.web.app import make_app
 from tests.rooms.taps import tap
@@ -38,13 +36,6 @@ FORM = {
     "pieces": "32",
     "who": "Ana Lund",
 }
-
-
-@pytest.fixture
-def store(tmp_path):
-    found = Store.file(tmp_path / "c.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
-    return found
 
 
 @pytest.fixture

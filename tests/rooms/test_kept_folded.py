@@ -20,17 +20,10 @@ from frywright.rooms.day.practice import demo_sales
 from frywright.rooms.day.sales import LEARNT_DAYS, all_sales, history_of, keep_sales
 from frywright.rooms.hall import write
 from frywright.rooms.kitchen import remembered_kitchen
-from tests.demo import FRIDAY, remember_demo
+from tests.demo import FRIDAY
 from tests.rooms.taps import tap
 
 FRYERS = (("alder", "bone_in"), ("birch", "bone_in"), ("cedar", "tenders"), ("dogwood", "wedges"))
-
-
-@pytest.fixture
-def store(tmp_path):
-    found = Store.file(tmp_path / "k.db", now)
-    remember_demo(found)
-    return found
 
 
 def fat_read_whole(store, kitchen, since):

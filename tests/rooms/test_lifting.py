@@ -5,7 +5,6 @@ pressed on two tablets is one.
 from __future__ import annotations
 
 import datetime as dt
-import io
 import itertools
 
 import pytest
@@ -17,36 +16,23 @@ from frywright.model.business_day import moment_of
 from frywright.model.errors import InputError
 from frywright.rooms.clock import now
 from frywright.rooms.day import day, twice
-from frywright.rooms.day import sales as day_sales
 from frywright.rooms.day.board import Board, Tap
 from frywright.rooms.day.board_view import board_view
 from frywright.rooms.day.compare import compare_out
 from frywright.rooms.day.lifting import Answer, LiftAskedError
-from frywright.rooms.day.practice import demo_sales
 from frywright.rooms.hall import write
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.standing import taps_since
-from frywright.trial.kitchens import demo_text
+from tests.demo import FRIDAY, sold_store
 
-pytestmark = pytest.mark.slow
-FRIDAY = dt.date(2026, 11, 27)
+pytestmark = [pytest.mark.slow, pytest.mark.usefixtures("any_hour")]
 NOON = 12 * 3600.0
-
-
-@pytest.fixture(autouse=True)
-def any_hour(monkeypatch):
-    """The board takes taps of the whole day, whatever the hour at which the tests run."""
-    monkeypatch.setattr("frywright.rooms.day.board.AHEAD", dt.timedelta(days=3))
 
 
 @pytest.fixture(scope="module")
 def bench_and_kitchen(tmp_path_factory):
-    store = Store.file(tmp_path_factory.mktemp("lift") / "d.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = sold_store(tmp_path_factory.mktemp("lift") / "d.db")
     kitchen = remembered_kitchen(store)
-    day_sales.keep_sales(
-        store, kitchen, io.BytesIO(demo_sales(kitchen, FRIDAY - dt.timedelta(days=1))), "s.csv"
-    )
     return day.bench_for(store, kitchen, FRIDAY), kitchen
 
 

@@ -12,33 +12,19 @@ import pytest
 
 from frywright.catalog import load as catalog
 from frywright.ledger.facts.care import Reopened, StopUse
-from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.rooms.care import machines, procedures
-from frywright.rooms.clock import now
 from frywright.rooms.day import day
 from frywright.rooms.day import sales as day_sales
 from frywright.rooms.day.board import Board, Tap
 from frywright.rooms.day.board_view import board_view
 from frywright.rooms.day.practice import demo_sales
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.standing import stopped
-from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import translator
 from tests.paper import pages
 
-
-@pytest.fixture(autouse=True)
-def any_hour(monkeypatch):
-    """The board takes taps of the whole day, whatever the hour at which the tests run."""
-    monkeypatch.setattr("frywright.rooms.day.board.AHEAD", dt.timedelta(days=3))
-
-
-@pytest.fixture
-def store(tmp_path):
-    found = Store.file(tmp_path / "m.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
-    return found
+pytestmark = pytest.mark.usefixtures("any_hour")
 
 
 @pytest.fixture

@@ -20,8 +20,8 @@ from frywright.rooms.day.board_view import board_view
 from frywright.rooms.day.practice import demo_sales
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.trial.kitchens import demo_text
+from tests.demo import FRIDAY
 
-FRIDAY = dt.date(2026, 11, 27)
 NOON_S, ONE_S = 12 * 3600.0, 13 * 3600.0
 
 

@@ -23,7 +23,7 @@ from frywright.rooms.records import pack
 from frywright.rooms.records.corrective import CAUSES, DECISIONS, DISPOSITIONS, STEPS
 from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import translator
-from tests.house.test_house import translations
+from tests.house.words import translations
 from tests.rooms.taps import tap
 
 READING = Reading(

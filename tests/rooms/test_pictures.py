@@ -17,7 +17,7 @@ from frywright.rooms.care import vat
 from frywright.rooms.care.oil_picture import AHEAD_DAYS, BACK_DAYS, oil_picture
 from frywright.rooms.cook.hold_picture import hold_picture
 from frywright.voice.tongue import translator
-from tests.rooms.test_vat import TODAY, kitchen, store, tell, week  # noqa: F401
+from tests.rooms.test_vat import TODAY, kitchen, tell, week  # noqa: F401
 
 NS = "{http://www.w3.org/2000/svg}"
 

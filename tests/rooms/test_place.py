@@ -68,13 +68,6 @@ SEVEN_M = to_inside(7200.0, "ft")
 
 
 @pytest.fixture
-def store(tmp_path):
-    store = Store.file(tmp_path / "p.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
-    return store
-
-
-@pytest.fixture
 def own(tmp_path):
     store = Store.file(tmp_path / "own.db", now)
     remember_kitchen(store, OWN, "own.toml")

@@ -2,39 +2,27 @@
 
 from __future__ import annotations
 
-import datetime as dt
-import io
 from dataclasses import replace
 
 import numpy as np
 import pytest
 
-from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.trade import time_of_day_s
 from frywright.physics.fry import simulate
 from frywright.physics.plan import make_plan, piece_class
 from frywright.plan.advice import Outlook
 from frywright.plan.model import Drop, Plan
-from frywright.rooms.clock import now
 from frywright.rooms.day import day, loads, power
-from frywright.rooms.day import sales as day_sales
-from frywright.rooms.day.practice import demo_sales
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
-from frywright.trial.kitchens import demo_text
-
-FRIDAY = dt.date(2026, 11, 27)
+from frywright.rooms.kitchen import remembered_kitchen
+from tests.demo import FRIDAY, sold_store
 
 
 @pytest.fixture(scope="module")
 def shop(tmp_path_factory):
     """The demo with eight weeks of invented sales, and an untuned bench of its Friday."""
-    store = Store.file(tmp_path_factory.mktemp("p") / "p.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = sold_store(tmp_path_factory.mktemp("p") / "p.db")
     kitchen = remembered_kitchen(store)
-    day_sales.keep_sales(
-        store, kitchen, io.BytesIO(demo_sales(kitchen, FRIDAY - dt.timedelta(days=1))), "s.csv"
-    )
     return kitchen, day.bench_for(store, kitchen, FRIDAY, tune=False)
 
 

@@ -28,10 +28,9 @@ from frywright.model.errors import InputError, RecordError
 from frywright.rooms.care import training
 from frywright.rooms.care.upkeep import today_of
 from frywright.rooms.clock import Hall, acting, now
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import pack, people, privacy
-from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
 from tests.ledger.test_facts import FACTS
 
@@ -39,13 +38,6 @@ HOST = "http://127.0.0.1"
 PASSWORD = "oak leaf river stone"
 BORN = (now().date() - dt.timedelta(days=5400)).isoformat()
 """A birthday of somebody who is fourteen, whenever the tests run: the law's limit is at sixteen."""
-
-
-@pytest.fixture
-def store(tmp_path):
-    found = Store.file(tmp_path / "p.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
-    return found
 
 
 def kept(store, **values):

@@ -7,22 +7,12 @@ import io
 import pytest
 
 from frywright.ledger.facts.care import CardWritten
-from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.rooms.care import procedures
-from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
-from frywright.trial.kitchens import demo_text
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from tests import paper
 from tests.rooms.test_commissioning import png
-
-
-@pytest.fixture
-def store(tmp_path):
-    found = Store.file(tmp_path / "p.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
-    return found
 
 
 @pytest.fixture
@@ -110,7 +100,7 @@ def test_sign_off_takes_two_and_carries_its_evidence(store, kitchen):
 def test_a_lost_picture_leaves_its_slot_empty(store, kitchen, tmp_path):
     """The file deleted beside the store: the card still prints."""
     edit(store, photo=io.BytesIO(png()), picture_step="1")
-    for file in (tmp_path / "p.db.files").iterdir():
+    for file in (tmp_path / "demo.db.files").iterdir():
         file.unlink()
     assert procedures.procedure_pdf(store, kitchen, "closing", "en").startswith(b"%PDF")
 

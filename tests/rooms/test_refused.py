@@ -11,7 +11,6 @@ from dataclasses import replace
 import pytest
 
 from frywright.ledger.accounts import Accounts
-from frywright.ledger.store import Store
 from frywright.model.business_day import moment_of
 from frywright.model.errors import AccessError, InputError
 from frywright.rooms.care import vat
@@ -29,7 +28,6 @@ from frywright.rooms.hall import write
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.readings import mend_reading, tell_probe
 from frywright.rooms.records import company, corrective, gaps, people, reports
-from tests.demo import remember_demo
 from tests.rooms.taps import tap
 
 DAY = dt.date(2026, 11, 20)
@@ -42,14 +40,6 @@ FORM = {
     "pieces": "32",
     "who": "Ana Lund",
 }
-
-
-@pytest.fixture
-def store(tmp_path):
-    found = Store.file(tmp_path / "r.db", now)
-    remember_demo(found)
-    yield found
-    found.close()
 
 
 @pytest.fixture

@@ -11,25 +11,16 @@ import os
 import pytest
 
 from frywright.ledger.facts.day import BoardTap, ItemMapped, PostedLine, SalesPosted, SalesRead
-from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, moment_of
 from frywright.model.errors import InputError
 from frywright.rooms.clock import now
 from frywright.rooms.day import sales
 from frywright.rooms.day.folder import Watched
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
-from frywright.trial.kitchens import demo_text
+from frywright.rooms.kitchen import remembered_kitchen
 
 DAY = dt.date(2026, 11, 24)
 ODD = "Was|Wann|Wieviel\n" + "".join(f"Strips 3|24.11.2026 1{n}:05|2\n" for n in range(2, 8))
 MATRIX = "Item,11:00,12:00,13:00,14:00\nStrips 3,2,4,6,1\nMystery box,1,1,1,1\n"
-
-
-@pytest.fixture
-def store(tmp_path):
-    found = Store.file(tmp_path / "s.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
-    return found
 
 
 @pytest.fixture

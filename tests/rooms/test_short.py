@@ -61,13 +61,6 @@ def with_raw(kitchen, raw):
 
 
 @pytest.fixture
-def store(tmp_path):
-    store = Store.file(tmp_path / "s.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
-    return store
-
-
-@pytest.fixture
 def client(store):
     return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
 

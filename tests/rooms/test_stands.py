@@ -13,7 +13,6 @@ from frywright.catalog.kitchen import parse_kitchen
 from frywright.cli.main import app
 from frywright.design.window import _changed, _Walk
 from frywright.ledger.facts.cook import ProgramProved
-from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, usual_trade
 from frywright.model.care import Emergency
 from frywright.rooms.clock import now
@@ -23,16 +22,7 @@ from frywright.rooms.cook.live_view import _long
 from frywright.rooms.hall import write
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.trial.kitchens import demo_text
-from tests.demo import remember_demo
 from tests.model.test_kitchen_files import GOOD
-
-
-@pytest.fixture
-def store(tmp_path):
-    found = Store.file(tmp_path / "s.db", now)
-    remember_demo(found)
-    yield found
-    found.close()
 
 
 def test_a_program_whose_newest_proof_failed_is_known_as_failed(store):

@@ -8,22 +8,12 @@ import datetime as dt
 
 import pytest
 
-from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.rooms.care import training
 from frywright.rooms.care.upkeep import today_of
-from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
-from frywright.trial.kitchens import demo_text
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from tests.paper import pages
-
-
-@pytest.fixture
-def store(tmp_path):
-    found = Store.file(tmp_path / "t.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
-    return found
 
 
 @pytest.fixture

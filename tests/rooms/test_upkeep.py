@@ -7,25 +7,15 @@ import datetime as dt
 import pytest
 
 from frywright.ledger.facts.care import CareDone, FirstDayTimed
-from frywright.ledger.store import Store
 from frywright.model.business_day import moment_of
 from frywright.model.errors import InputError
 from frywright.rooms import hall
 from frywright.rooms.care import upkeep, vat
-from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
-from frywright.trial.kitchens import demo_text
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from tests.rooms.taps import tap
 
 TODAY = dt.date(2026, 11, 25)
-
-
-@pytest.fixture
-def store(tmp_path):
-    found = Store.file(tmp_path / "u.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
-    return found
 
 
 @pytest.fixture

@@ -18,20 +18,12 @@ from frywright.rooms import hall
 from frywright.rooms.care import meter, oil_money, oil_moves, oil_state, vat
 from frywright.rooms.clock import now
 from frywright.rooms.hall import write
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.standing import oil_limit_here
-from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import translator
 from tests.rooms.taps import tap
 
 TODAY = dt.date(2026, 11, 25)
-
-
-@pytest.fixture
-def store(tmp_path):
-    found = Store.file(tmp_path / "v.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
-    return found
 
 
 @pytest.fixture

@@ -6,8 +6,12 @@ from collections.abc import Iterator
 
 import httpx
 import pytest
-from examples.postgres import cluster
 from fastapi.testclient import TestClient
+
+from frywright.ledger.store import Store
+from frywright.web.app import make_app
+
+HOST = "http://127.0.0.1"
 
 GOES_ON = (302, 303, 307, 308)
 DONE = (200, 206, 304, *GOES_ON)
@@ -46,8 +50,7 @@ def a_browser_is_sent_on() -> Iterator[None]:
         yield
 
 
-@pytest.fixture(scope="session")
-def postgres() -> Iterator[str]:
-    """A PostgreSQL server; without one the tests that need it fail."""
-    with cluster() as server:
-        yield server
+@pytest.fixture
+def client(store: Store) -> TestClient:
+    """A browser on this machine at its pages."""
+    return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})

@@ -5,32 +5,15 @@ kept.
 from __future__ import annotations
 
 import pytest
-from fastapi.testclient import TestClient
 
 from frywright.ledger.facts.oil import MeterChecked, OilDone, OilRefused
-from frywright.ledger.store import Store
-from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.standing import oil_limit_here
-from frywright.trial.kitchens import demo_text
-from frywright.web.app import make_app
 
 HOST = "http://127.0.0.1"
 
 
 KEPT = "kept in the records as refused"
-
-
-@pytest.fixture
-def store(tmp_path):
-    found = Store.file(tmp_path / "c.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
-    return found
-
-
-@pytest.fixture
-def client(store):
-    return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
 
 
 def test_the_room_in_both_languages(client):

@@ -8,35 +8,23 @@ import re
 import pytest
 from fastapi.testclient import TestClient
 
-from frywright.ledger.store import Store
-from frywright.rooms.clock import now
 from frywright.rooms.cook import life
 from frywright.rooms.day.loads import load_facts
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
-from frywright.trial.kitchens import demo_text
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.web.app import make_app
 from frywright.web.benches import Benches
 from frywright.web.pages import day as page
-from tests.demo import keep_demo_sales
+from tests.demo import sold_store
 
-pytestmark = pytest.mark.slow
+pytestmark = [pytest.mark.slow, pytest.mark.usefixtures("any_hour")]
 HOST = "http://127.0.0.1"
 FRIDAY = "2026-11-27"
 NOON = dt.datetime(2026, 11, 27, 19, 0, tzinfo=dt.UTC)  # 12:00 there
 
 
-@pytest.fixture(autouse=True)
-def any_hour(monkeypatch):
-    """The board takes taps of the whole day, whatever the hour at which the tests run."""
-    monkeypatch.setattr("frywright.rooms.day.board.AHEAD", dt.timedelta(days=3))
-
-
 @pytest.fixture(scope="module")
 def store(tmp_path_factory):
-    found = Store.file(tmp_path_factory.mktemp("service") / "s.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
-    keep_demo_sales(found)
-    return found
+    return sold_store(tmp_path_factory.mktemp("service") / "s.db")
 
 
 def client_of(store):

@@ -10,10 +10,7 @@ import sqlalchemy as sa
 from fastapi.testclient import TestClient
 
 from frywright.ledger.accounts import Accounts
-from frywright.ledger.store import Store
 from frywright.model.errors import BusyError, InputError
-from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen
 from frywright.rooms.records import people
 from frywright.rooms.records.tries import (
     FIRST_WAIT_S,
@@ -22,7 +19,6 @@ from frywright.rooms.records.tries import (
     FREE_TRIES,
     LONGEST_WAIT_S,
 )
-from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
 from frywright.web.door import Door
 from frywright.web.rates import KNOCKS_COUNT, KNOCKS_PER_S, OneByOne, Rates
@@ -31,13 +27,6 @@ HOST = "http://127.0.0.1"
 PASSWORD = "oak leaf river stone"
 LOCAL = {"host": "127.0.0.1", "origin": HOST}
 PAGE = {"accept": "text/html"}
-
-
-@pytest.fixture
-def store(tmp_path):
-    found = Store.file(tmp_path / "d.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
-    return found
 
 
 def client_of(app, **cookies):

@@ -5,29 +5,12 @@ print.
 from __future__ import annotations
 
 import pytest
-from fastapi.testclient import TestClient
 
 from frywright.ledger.facts.care import CareDone
-from frywright.ledger.store import Store
-from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
-from frywright.trial.kitchens import demo_text
-from frywright.web.app import make_app
+from frywright.rooms.kitchen import remembered_kitchen
 from tests.rooms.test_commissioning import PLATE, SITE, begun, png
 
 HOST = "http://127.0.0.1"
-
-
-@pytest.fixture
-def store(tmp_path):
-    found = Store.file(tmp_path / "f.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
-    return found
-
-
-@pytest.fixture
-def client(store):
-    return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
 
 
 def test_a_task_is_ticked_off_and_stands_in_the_calendar(client, store):

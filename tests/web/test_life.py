@@ -75,11 +75,6 @@ def store(tmp_path):
     return found
 
 
-@pytest.fixture
-def client(store):
-    return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
-
-
 def next_step(store, name=NAME):
     found = lives(store, remembered_kitchen(store))[name]
     return found.next.step if found.next else None

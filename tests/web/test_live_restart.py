@@ -15,18 +15,10 @@ from frywright.rooms.clock import now
 from frywright.rooms.cook import live_journal
 from frywright.rooms.cook.intake import Sample
 from frywright.rooms.cook.live import FORGET_S, LiveAsk, LiveRoom, Use
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
-from frywright.trial.kitchens import demo_text
+from frywright.rooms.kitchen import remembered_kitchen
 from tests.own_server import OwnServer
 
 NOW = 1_800_000_000.0
-
-
-@pytest.fixture
-def store(tmp_path):
-    found = Store.file(tmp_path / "live.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
-    return found
 
 
 def room_at(store, second=0.0):
@@ -131,7 +123,7 @@ def test_a_disk_that_takes_no_more_stops_no_reading_and_is_said(store, monkeypat
 def test_a_killed_server_goes_on_and_keeps_one_curve(store, tmp_path):
     """SIGKILL in the middle of a load; the page says that it went on; the log kept has both parts."""
     store.close()
-    server = OwnServer(tmp_path / "live.db")
+    server = OwnServer(tmp_path / "demo.db")
     address = server.address
     client = httpx.Client(base_url=address, headers={"origin": address}, timeout=60, follow_redirects=True)
 
@@ -159,7 +151,7 @@ def test_a_killed_server_goes_on_and_keeps_one_curve(store, tmp_path):
     finally:
         client.close()
         server.kill()
-    again = Store.file(tmp_path / "live.db", now)
+    again = Store.file(tmp_path / "demo.db", now)
     (kept,) = again.facts(LogKept)
     with (again.files / kept.fact.sha256).open() as file:
         text = file.read()

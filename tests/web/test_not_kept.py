@@ -16,9 +16,6 @@ from frywright.ledger.facts.day import DayNoted
 from frywright.ledger.store import Store
 from frywright.model.errors import NotKeptError
 from frywright.rooms import hall
-from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen
-from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
 
 HOST = "http://127.0.0.1"
@@ -30,13 +27,6 @@ READING = {
     "pieces": "8",
     "who": "Ana",
 }
-
-
-@pytest.fixture
-def store(tmp_path):
-    found = Store.file(tmp_path / "n.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
-    return found
 
 
 def client_of(store):

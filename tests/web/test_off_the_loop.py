@@ -12,23 +12,14 @@ import pytest
 from fastapi.testclient import TestClient
 
 from frywright.ledger.accounts import Accounts
-from frywright.ledger.store import Store
 from frywright.model.errors import AccessError, InputError
 from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import corrective, people
-from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
 
 HOST = "http://127.0.0.1"
-
-
-@pytest.fixture
-def store(tmp_path):
-    found = Store.file(tmp_path / "t.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
-    return found
 
 
 def test_no_route_runs_on_the_loop_that_answers_everybody(store):

@@ -7,33 +7,15 @@ import threading
 from types import SimpleNamespace
 
 import pytest
-from fastapi.testclient import TestClient
 
 from frywright.calibrate.readings import read_log
-from frywright.ledger.store import Store
 from frywright.model.errors import DataError
-from frywright.rooms.clock import now
 from frywright.rooms.cook import logs as logs_kept
 from frywright.rooms.cook.logs import keep_log
-from frywright.rooms.kitchen import remember_kitchen
-from frywright.trial.kitchens import demo_text
-from frywright.web.app import make_app
 from frywright.web.jobs import Job
 from frywright.web.pages import probes
 
 HOST = "http://127.0.0.1"
-
-
-@pytest.fixture
-def store(tmp_path):
-    store = Store.file(tmp_path / "w.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
-    return store
-
-
-@pytest.fixture
-def client(store):
-    return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
 
 
 def kept_log(store, text):

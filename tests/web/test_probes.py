@@ -19,7 +19,7 @@ from frywright.rooms.cook.probe_view import probe_view
 from frywright.rooms.cook.probes import ProbeAsk, calibrate, keep_calibration, tell
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.trial.ask import CookRequest, ask
-from frywright.trial.kitchens import demo_log, demo_text
+from frywright.trial.kitchens import demo_log
 from frywright.verdicts.place import place_named
 from frywright.voice.tongue import translator
 from frywright.web.app import make_app
@@ -116,18 +116,6 @@ fryer = "uno"
 set_c = 175
 duration = "9:00"
 """
-
-
-@pytest.fixture
-def store(tmp_path):
-    store = Store.file(tmp_path / "w.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
-    return store
-
-
-@pytest.fixture
-def client(store):
-    return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
 
 
 @pytest.fixture(scope="module")

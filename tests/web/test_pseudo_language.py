@@ -28,10 +28,10 @@ from frywright.web.app import make_app
 from frywright.web.rights import RIGHTS
 from tests import paper
 from tests.demo import keep_demo_sales
-from tests.house.test_house import source_strings
 from tests.house.test_words import error_texts
+from tests.house.words import source_strings
 from tests.pseudo import KEY, pseudo, write_language
-from tests.rooms.test_setup import US
+from tests.rooms.setup.answers import US
 from tests.web.test_probes import FISH_AND_WEDGES
 
 pytestmark = pytest.mark.slow
@@ -219,7 +219,7 @@ def home(tmp_path_factory):
     place = tmp_path_factory.mktemp("languages") / "locales"
     shutil.copytree(Path(frywright.__file__).parent / "voice/locales", place)
     texts = source_strings() | {text for _, text in error_texts() if text}
-    from tests.house.test_house import translations
+    from tests.house.words import translations
 
     write_language(place, sorted(texts | set(translations("es"))))
     with pytest.MonkeyPatch.context() as patch:

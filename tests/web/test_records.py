@@ -7,17 +7,9 @@ from __future__ import annotations
 import datetime as dt
 import sqlite3
 
-import pytest
-from fastapi.testclient import TestClient
-
 from frywright.ledger.facts.day import DayNoted
 from frywright.ledger.facts.probing import LogKept
-from frywright.ledger.store import Store
 from frywright.rooms import hall
-from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen
-from frywright.trial.kitchens import demo_text
-from frywright.web.app import make_app
 from frywright.web.pages import records
 
 HOST = "http://127.0.0.1"
@@ -29,18 +21,6 @@ PROBE = {
     "pieces": "32",
     "who": "Ana Lund",
 }
-
-
-@pytest.fixture
-def store(tmp_path):
-    found = Store.file(tmp_path / "r.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
-    return found
-
-
-@pytest.fixture
-def client(store):
-    return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
 
 
 def test_a_case_from_probe_to_close(client):
@@ -99,7 +79,7 @@ def test_a_tamper_by_hand_is_found_and_located(client, store, tmp_path):
     page = client.get("/records", params={"lang": "en"}).text
     assert "Chain unbroken over 6 entries" in page
     assert store.last().hash in page
-    with sqlite3.connect(tmp_path / "r.db") as raw:
+    with sqlite3.connect(tmp_path / "demo.db") as raw:
         raw.execute("DROP TRIGGER entry_no_update")
         raw.execute("UPDATE entry SET payload=replace(payload, 'n1', 'n7') WHERE number=3")
     raw.close()
@@ -115,7 +95,7 @@ def test_an_end_cut_off_between_two_looks_is_not_called_unbroken(client, store, 
     for n in range(5):
         hall.write(store, LogKept(name=f"n{n}", sha256="0" * 64, size_bytes=1))
     assert "Chain checked up to entry 4 of 6" in client.get("/records", params={"lang": "en"}).text
-    with sqlite3.connect(tmp_path / "r.db") as raw:
+    with sqlite3.connect(tmp_path / "demo.db") as raw:
         raw.execute("DROP TRIGGER entry_no_delete")
         raw.execute("DELETE FROM entry WHERE number > 2")
     raw.close()

@@ -5,29 +5,12 @@ from __future__ import annotations
 import re
 
 import pytest
-from fastapi.testclient import TestClient
 
 from frywright.ledger.facts.day import BoardTap, ItemMapped, SalesPosted, SalesRead
-from frywright.ledger.store import Store
 from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen
-from frywright.trial.kitchens import demo_text
-from frywright.web.app import make_app
 
 HOST = "http://127.0.0.1"
 MATRIX = b"Item,11:00,12:00,13:00,14:00\n<b>Strips</b> 3,2,4,6,1\nMystery box,1,1,1,1\n"
-
-
-@pytest.fixture
-def store(tmp_path):
-    found = Store.file(tmp_path / "s.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
-    return found
-
-
-@pytest.fixture
-def client(store):
-    return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
 
 
 def test_a_file_waits_is_picked_and_its_items_are_mapped(client, store):

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import datetime as dt
 import uuid
 
 import pytest
@@ -17,14 +16,8 @@ from frywright.trial.kitchens import demo_text
 from frywright.web import benches as kept
 from frywright.web.app import make_app
 
-pytestmark = pytest.mark.slow
+pytestmark = [pytest.mark.slow, pytest.mark.usefixtures("any_hour")]
 HOST = "http://127.0.0.1"
-
-
-@pytest.fixture(autouse=True)
-def any_hour(monkeypatch):
-    """The board takes taps of the whole day, whatever the hour at which the tests run."""
-    monkeypatch.setattr("frywright.rooms.day.board.AHEAD", dt.timedelta(days=3))
 
 
 @pytest.fixture(scope="module")

@@ -31,13 +31,6 @@ def client_of(store):
 
 
 @pytest.fixture
-def store(tmp_path):
-    store = Store.file(tmp_path / "w.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
-    return store
-
-
-@pytest.fixture
 def client(store):
     return client_of(store)
 

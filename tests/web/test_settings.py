@@ -8,21 +8,12 @@ import re
 import pytest
 from fastapi.testclient import TestClient
 
-from frywright.ledger.store import Store
-from frywright.rooms.clock import now
 from frywright.rooms.kitchen import kitchen_text, remember_kitchen, remembered_kitchen
 from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
 from frywright.web.rights import right_for
 
 HOST = "http://127.0.0.1"
-
-
-@pytest.fixture
-def store(tmp_path):
-    found = Store.file(tmp_path / "p.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
-    return found
 
 
 @pytest.fixture

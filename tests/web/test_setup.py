@@ -16,7 +16,7 @@ from frywright.rooms.cook import plate_photo
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.web.app import make_app
 from tests.demo import remember_demo
-from tests.rooms.test_setup import DAY, METRIC, US, told
+from tests.rooms.setup.answers import DAY, METRIC, US, told
 
 HOST = "http://127.0.0.1"
 

@@ -7,26 +7,15 @@ from fastapi.testclient import TestClient
 
 from frywright.ledger.accounts import Accounts
 from frywright.ledger.facts.people import AccountChanged
-from frywright.ledger.store import Store
 from frywright.rooms.care.training import drill_views
-from frywright.rooms.clock import now
 from frywright.rooms.fleet.kitchens import kitchens_of
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records import people
 from frywright.web.app import make_app
-from tests.demo import remember_demo
 from tests.paper import words
 
 HOST = "http://127.0.0.1"
 SECRET = "oak leaf river stone"
-
-
-@pytest.fixture
-def store(tmp_path):
-    found = Store.file(tmp_path / "w.db", now)
-    remember_demo(found)
-    yield found
-    found.close()
 
 
 @pytest.fixture

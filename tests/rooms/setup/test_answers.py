@@ -1,6 +1,4 @@
-"""The set-up: answers in people's units become the kitchen their file describes; drafts lose and overwrite
-nothing.
-"""
+"""Answers become the kitchen they say; what is wrong stays in its box; tabs never overwrite."""
 
 from __future__ import annotations
 
@@ -14,7 +12,6 @@ from hypothesis import strategies as st
 
 from frywright.catalog.kitchen import parse_kitchen
 from frywright.ledger.drafts import read_draft
-from frywright.ledger.facts.care import PlateTyped
 from frywright.ledger.facts.people import PlaceNamed
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError, NoKitchenError
@@ -23,83 +20,11 @@ from frywright.model.kitchen import altitude_at_m, key_of, pressure_at_pa
 from frywright.model.units import LB, PSI
 from frywright.rooms.clock import now
 from frywright.rooms.cook import setup, setup_text
-from frywright.rooms.cook.own_day import day_typed, keep_day
 from frywright.rooms.cook.setup_read import altitude_of_boiling_m, heavy_ratio
 from frywright.rooms.kitchen import kitchen_text, remembered_kitchen
 from frywright.rooms.premises import place_named
 from tests.demo import remember_demo
-
-US = {
-    "place": {"name": "Ford End", "jurisdiction": "us_food_code_2022", "language": "en", "units": "us"},
-    "altitude": {"altitude": "1,150"},
-    "kind": {"kind": "pressure"},
-    "plate": {
-        "name": "Left",
-        "fuel": "electric",
-        "power": "10",
-        "oil_mass": "45",
-        "oil": "canola",
-        "birds": "3",
-    },
-    "lid": {"working_gauge": "11", "relief_gauge": "14.5", "vent": "0:21"},
-    "control": {
-        "shows": "f",
-        "stages": "3",
-        "temp_step": "5",
-        "time_step": "10",
-        "clock": "waits",
-        "lid": "tied",
-        "slots": "8",
-    },
-    "food": {"cut_set": "chicken_8"},
-    "birds": {"name": "Bone-in", "mean": "2.4", "coating": "dredge", "start_temp": "38"},
-}
-METRIC = {
-    "place": {"name": "Peña Alta", "jurisdiction": "germany", "language": "es", "units": "metric"},
-    "altitude": {"boiled": "94,2"},
-    "kind": {"kind": "open"},
-    "plate": {
-        "name": "Nº 1",
-        "fuel": "gas",
-        "power": "16",
-        "oil_mass": "18,5",
-        "oil": "sunflower_ho",
-        "weight": "3",
-    },
-    "control": {
-        "shows": "c",
-        "stages": "1",
-        "temp_step": "2",
-        "time_step": "15",
-        "clock": "elapsed",
-        "lid": "hand",
-    },
-    "food": {"cut_set": "tenders"},
-    "birds": {
-        "name": "Tiras",
-        "ten": "44 47 51 40 46 43 49 45 48 42",
-        "coating": "batter",
-        "start_temp": "4",
-        "house_core": "75",
-    },
-}
-
-
-@pytest.fixture
-def store(tmp_path):
-    return Store.file(tmp_path / "s.db", now)
-
-
-def told(store, what, answers):
-    for key, typed in answers.items():
-        here = setup.setup_of(store, what)
-        here = setup.answer(store, what, key, typed, setup.Seen(revision=here.revision))
-        assert here.screen(key).done, (key, {b: str(e) for b, e in setup.checked(here, key).items()})
-    return here
-
-
-def kept(store, what, answers):
-    return setup.keep(store, what, told(store, what, answers).revision)
+from tests.rooms.setup.answers import METRIC, US, kept, told
 
 
 def test_answers_become_the_kitchen_they_say(store):
@@ -330,27 +255,6 @@ def test_a_product_may_wait(store):
     assert setup.setup_of(store, "product").next == "birds"
 
 
-def test_the_plate_goes_on_record(store):
-    """With a serial number Care has the plate, at the power printed and not what reaches the oil."""
-    gas = {**US["plate"], "fuel": "gas", "power": "50,000", "serial": "K-77"}
-    kept(store, "kitchen", {**US, "plate": gas})
-    plate = store.current_facts(PlateTyped)[0].fact
-    assert plate.serial == "K-77"
-    assert plate.power_w == pytest.approx(50_000 * 1055.05585262 / 3600, rel=1e-6)
-    assert remembered_kitchen(store).fryers[0].heater_w == pytest.approx(0.4 * plate.power_w, rel=1e-5)
-
-
-def test_the_demo_says_nothing_of_estimates():
-    """The marks are a kitchen's own; a file that names another value is refused with the list."""
-    from frywright.model.errors import DataError
-    from frywright.trial.kitchens import demo_text
-
-    text = demo_text().replace('kind = "pressure"', 'kind = "pressure"\nestimates = ["weather"]', 1)
-    with pytest.raises(DataError, match="vent, head_volume"):
-        parse_kitchen(text)
-    assert all(not f.estimates for f in parse_kitchen(demo_text()).fryers)
-
-
 def test_a_first_program_is_called_as_people_say_it(store):
     """By the names that were typed where the keys are made of them; the demo keeps its short keys."""
     from frywright.model.program import Program, Stage
@@ -365,183 +269,3 @@ def test_a_first_program_is_called_as_people_say_it(store):
     assert key_of("Nº  1 (left)") == "n_1_left"
     demo = Program(name="x", product="bone_in", fryer="dogwood", stages=stages)
     assert new_name(demo_kitchen(), demo) == "bone-in dogwood"
-
-
-@pytest.mark.parametrize(
-    ("name", "typed", "field", "value"),
-    [
-        ("vent", {"vent": "0:24"}, "vent_s", 24.0),
-        ("swing", {"swing": "9"}, "swing_k", 5.0),
-        ("heater", {"heater": "9.2"}, "heater_w", 9200.0),
-        ("relief_gauge", {"relief_gauge": "15"}, "relief_gauge_pa", 15 * PSI),
-        ("head_volume", {"gap": "5", "width": "12", "length": "16"}, "head_volume_m3", 960 * 0.0254**3),
-    ],
-)
-def test_a_measured_value_is_an_estimate_no_longer(store, name, typed, field, value):
-    """It takes the place of the estimate; the other marks and every other line stay."""
-    from frywright.rooms.cook.measured import keep_measured
-
-    kept(store, "kitchen", {**US, "lid": {"working_gauge": "11"}})
-    before = kitchen_text(store).splitlines()
-    with pytest.raises(InputError):
-        keep_measured(store, "left", name, {}, "with a watch")
-    keep_measured(store, "left", name, typed, "with a watch")
-    fryer = remembered_kitchen(store).fryer("left")
-    assert getattr(fryer, field) == pytest.approx(value, rel=1e-5)
-    assert name not in fryer.estimates
-    assert len(fryer.estimates) == 4
-    after = kitchen_text(store).splitlines()
-    assert len(after) == len(before)
-    assert sum(a != b for a, b in zip(before, after, strict=True)) == 2
-
-
-def test_a_list_of_estimates_over_lines_is_read_as_well():
-    """A file may be written by hand; a fryer that is not there is said."""
-    from frywright.catalog.edit import with_measured
-
-    text = '[[fryer]]\nkey = "a"\nestimates = [\n  "vent",\n  "swing",\n]\nswing_f = 9\n'
-    found = tomllib.loads(with_measured(text, "a", "swing", "swing_k = 4"))["fryer"][0]
-    assert found == {"key": "a", "estimates": ["vent"], "swing_k": 4}
-    with pytest.raises(InputError, match="one of: a"):
-        with_measured(text, "b", "swing", "swing_k = 4")
-
-
-@pytest.mark.slow
-def test_what_is_taken_for_an_estimate_cooks_no_more_than_what_is_usual(store):
-    """By the engine: a longer vent, less swing, less room or more heat never lowers the lowest margin by more
-    than a twentieth of a kelvin, which is a step of the solver.
-    """
-    from frywright.model.program import LidState, Program, Stage
-    from frywright.rooms.cook.setup_read import usual
-    from frywright.trial.prove_again import lowest_margin_k
-
-    gas = {**US["plate"], "fuel": "gas", "power": "60,000"}
-    made = kept(store, "kitchen", {**US, "plate": gas, "lid": {"working_gauge": "11"}})
-    kitchen = remembered_kitchen(store)
-    fryer, lids = kitchen.fryers[0], (LidState.OPEN, LidState.PRESSURE, LidState.OPEN)
-    stages = tuple(
-        Stage(set_c=c, lid=lid, duration_s=s)
-        for c, lid, s in zip((172, 168, 176), lids, (20, 590, 60), strict=True)
-    )
-    full = Program(name="x", product=made.product, fryer=made.fryer, stages=stages)
-
-    def margin_k(**changes):
-        return lowest_margin_k(replace(kitchen, fryers=(replace(fryer, **changes),)), full)
-
-    taken = margin_k()
-    power = fryer.heater_w / usual("gas_share_frac")["taken"]
-    for changes in (
-        {"vent_s": usual("vent_s")["high"]},
-        {"swing_k": usual("swing_k")["low"]},
-        {"head_volume_m3": 1e-3 * usual("head_l_kg")["low"] * fryer.oil_mass_kg},
-        {"heater_w": power * usual("gas_share_frac")["high"]},
-    ):
-        assert margin_k(**changes) > taken - 0.05, changes
-
-
-@pytest.mark.parametrize(("key", "answers"), [("plate", US["plate"]), ("lid", US["lid"])])
-def test_figures_off_a_photo_count_once_they_are_compared(store, key, answers):
-    """Without the tick the screen is not done; with it, it is."""
-    told(store, "kitchen", US)
-    seen = setup.Seen(revision=setup.setup_of(store, "kitchen").revision)
-    here = setup.answer(store, "kitchen", key, {**answers, "from_photo": "1"}, seen)
-    assert not here.screen(key).done
-    assert "ticked once you compared" in setup.checked(here, key)["seen"].say(str, "us")
-    seen = setup.Seen(revision=here.revision)
-    assert (
-        setup.answer(store, "kitchen", key, {**answers, "from_photo": "1", "seen": "1"}, seen)
-        .screen(key)
-        .done
-    )
-
-
-DAY = {
-    "zone": "Europe/Madrid",
-    "first_drop": "11:30",
-    "opens": "12:00",
-    "closes": "23:30",
-    "rush": "13:00 – 15:30, 20:30-22:00",
-    "hands": "2",
-    "filter_every": "10",
-    "currency": "€",
-}
-
-
-def test_the_day_is_described_without_a_file(store):
-    """What is typed is the kitchen's day; typed anew it changes, and nothing else does."""
-    made = kept(store, "kitchen", METRIC)
-    before = kitchen_text(store)
-    money = {f"margin_{made.product}": "1,5", f"cost_{made.product}": "0,40"}
-    done, wrong = keep_day(store, {**DAY, **money})
-    assert done is not None and not wrong
-    kitchen = remembered_kitchen(store)
-    trade, (sell,) = kitchen.trade, kitchen.sells
-    assert (trade.zone, trade.opens, trade.closes, trade.first_drop) == (
-        "Europe/Madrid",
-        "12:00",
-        "23:30",
-        "11:30",
-    )
-    assert trade.rush == ("13:00-15:30", "20:30-22:00")
-    assert (trade.hands_count, trade.filter_every_count, trade.currency) == (2, 10, "€")
-    assert (sell.product, sell.margin_money, sell.cost_money) == (made.product, 1.5, 0.4)
-    assert kitchen_text(store).startswith(before.rstrip("\n"))
-    again = day_typed(kitchen)
-    assert {name: again[name] for name in money} == {**money, f"cost_{made.product}": "0,4"}
-    changed, wrong = keep_day(store, {**again, "hands": "3"})
-    assert changed is not None and not wrong
-    assert remembered_kitchen(store).trade.hands_count == 3
-    assert remembered_kitchen(store).sells == (sell,)
-    assert kitchen_text(store).count("[day]") == kitchen_text(store).count("[[sell]]") == 1
-
-
-@pytest.mark.parametrize(
-    ("box", "typed", "marked"),
-    [
-        ("zone", "Mars/North", "zone"),
-        ("opens", "25:00", "opens"),
-        ("first_drop", "12:30", "first_drop"),
-        ("rush", "12-13", "rush"),
-        ("hands", "2,5", "hands"),
-        ("filter_every", "0", "filter_every"),
-        ("currency", "pesos de aquí", "currency"),
-        ("margin_{p}", "-1", "margin_{p}"),
-        ("cost_{p}", "", "cost_{p}"),
-        ("cost_{p}", "1e9", "cost_{p}"),
-    ],
-)
-def test_a_day_that_cannot_be_is_marked_in_its_box_and_not_kept(store, box, typed, marked):
-    """The file stays as it was."""
-    product = kept(store, "kitchen", METRIC).product
-    before = kitchen_text(store)
-    asked = {**DAY, f"margin_{product}": "1,5", f"cost_{product}": "0,4", box.format(p=product): typed}
-    made, wrong = keep_day(store, asked)
-    assert made is None
-    assert list(wrong) == [marked.format(p=product)]
-    assert kitchen_text(store) == before
-
-
-def test_a_day_without_any_product_sold_is_refused(store):
-    """There would be nothing to plan."""
-    product = kept(store, "kitchen", METRIC).product
-    made, wrong = keep_day(store, DAY)
-    assert made is None and list(wrong) == [f"margin_{product}"]
-
-
-def test_a_product_is_taken_off_sale_and_every_other_line_stays(store):
-    """Also where lists of the day stand on several lines, with notes beside them."""
-    remember_demo(store)
-    text = kitchen_text(store).replace(
-        'rush = ["11:30-13:15", "17:00-20:00"]', 'rush = [\n  "11:30-13:15", # lunch\n  "17:00-20:00",\n]'
-    )
-    setup.remember_kitchen(store, text, "demo.toml")
-    typed = day_typed(remembered_kitchen(store))
-    typed |= {"margin_tenders": "", "cost_tenders": "", "rush": "11:30-13:00"}
-    menu = [m for m in remembered_kitchen(store).menu if "tenders" in {p.product for p in m.parts}]
-    made, wrong = keep_day(store, typed)
-    assert made is not None and not wrong
-    kitchen = remembered_kitchen(store)
-    assert [s.product for s in kitchen.sells] == ["bone_in", "wedges"]
-    assert kitchen.trade.rush == ("11:30-13:00",)
-    assert kitchen.trade.cap_w == 35e3 and kitchen.trade.handling_money == 0.25
-    assert [m for m in kitchen.menu if "tenders" in {p.product for p in m.parts}] == menu
