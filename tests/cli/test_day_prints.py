@@ -61,8 +61,12 @@ def test_what_an_item_takes_is_said_once(said, tmp_path):
     assert said("day", "watch", "till", "--once") == ""
     (tmp_path / "till/x.csv").write_text("nonsense", "utf-8")
     waits = said("day", "watch", "till", "--once")
-    assert "x.csv waits: x.csv: no table was found" in waits
+    assert waits.startswith("x.csv waits: no table was found")
     assert waits.rstrip().endswith(".") and ".." not in waits
+    assert said("day", "watch", "till", "--once", "--language", "es") == (
+        "x.csv espera: no se encontró ninguna tabla en el archivo"
+        " Exporte las ventas por artículo con fecha, hora y cantidad en CSV."
+    )
 
 
 def test_a_forecast_and_a_pull_sheet_in_words(said):

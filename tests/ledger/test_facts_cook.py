@@ -135,6 +135,7 @@ WRITTEN = [
             "ready_s": 46800.0,
             "ticket": "17",
             "state": "promised",
+            "chance_frac": 0.12,
         },
     ),
     (

@@ -110,6 +110,48 @@ def test_nothing_is_forced_beside_a_shelf_with_some_on_it():
     assert {a.reason.kind for a in shown(day_of(), happened)} == {"wait"}
 
 
+SOME_LEFT = [
+    Happening(what=What.DROP, at_n=17.0, fryer=0, item=0, load=0),
+    Happening(what=What.LIFT, at_n=19.0, fryer=0),
+    Happening(what=What.COUNT, at_n=19.5, item=0, units_n=3.0),
+]
+"""Four lifted, three counted since; nothing is known of what was sold."""
+
+
+def test_a_wait_says_what_there_is_and_what_is_asked_for_until_a_load_is_out():
+    """Of the product that lacks most; no word that the shelf covers what it does not: eight go in beside an
+    empty shelf and four are asked for before more would be out; three stand there, and four are.
+    """
+    first, second = shown(day_of())
+    assert second.reason.values == {"product": "a", "shelf": 0.0, "oil": 8.0, "wanted": 4}
+    assert first.reason.values["oil"] == 0.0
+    busy = shown(day_of(), SOME_LEFT)[0].reason
+    assert (busy.values["shelf"], busy.values["oil"], busy.values["wanted"]) == (3.0, 0.0, 4)
+    other = [replace(one, fryer=1, item=1) for one in SOME_LEFT]
+    for means, lacking in (((1.0, 2.0), "a"), ((2.0, 1.0), "b")):  # a load of the other goes in
+        both = replace(day_of(), mean_n=np.array(means)[:, None] * np.ones((1, 60)))
+        assert shown(both, SOME_LEFT + other)[1].reason.values["product"] == lacking
+    for note in (first.reason, second.reason, busy):
+        assert "covers" not in note.text
+
+
+@pytest.mark.parametrize(
+    ("day", "more", "kind"),
+    [
+        (day_of(hands=1), [Happening(what=What.FILTER, at_n=T, fryer=0)], "hands"),
+        (replace(day_of(), power_w=(9e3, 9e3), cap_w=5e3), [], "power"),
+        (replace(day_of(), up=((0, 22), (0, 22))), [], "hours"),
+        (day_of(), [Happening(what=What.OUT, at_n=T, item=n) for n in (0, 1)], "none"),
+    ],
+    ids=lambda x: x if isinstance(x, str) else "",
+)
+def test_a_wait_that_a_rule_forces_is_not_called_cheaper(day, more, kind):
+    """With food on the shelf: hands, power, hours or raw pieces are what the fryer waits for."""
+    for advice in shown(day, SOME_LEFT + more):
+        assert (advice.kind, advice.reason.kind) == ("wait", kind)
+        assert "costs less" not in advice.reason.text
+
+
 def test_too_large_is_said_with_its_numbers():
     """Four pieces in the smallest load, three wanted: never the same number twice."""
     note = shown(day_of(mean=0.65))[0].reason

@@ -71,6 +71,30 @@ def test_an_order_is_in_the_day_and_on_the_board_until_it_is_handed_over(shop):
     assert len(store.current_facts(OrderPromised)) == 2
 
 
+def test_an_order_that_will_hardly_be_there_says_so_until_it_is_cooked(shop):
+    """Promised all the same, it is marked with its chance until all of it is on the shelf; one that had to be
+    in the oil by now is late; a likely one has no mark.
+    """
+    store, kitchen, bench = shop
+    product = bench.products[1]
+    low = orders.promise_order(store, bench, (product, 12, ONE_S, "9"), NOON_S, 0.12)
+    orders.promise_order(store, bench, (product, 12, ONE_S + 600, ""), NOON_S)
+    board = Board(store=store, kitchen=kitchen, bench=orders.with_orders(store, bench), practice=3)
+    said = "Promised all the same: all of it is there in only 12 % of the days imagined."
+    assert [row.warning for row in orders.order_rows(store, bench)] == [said, ""]
+    assert [row.warning for row in board_view(board, NOON_S).orders] == [said, ""]
+    late = f"Late: it had to be in the oil by {board_view(board, NOON_S).orders[0].in_by}."
+    assert [row.warning for row in board_view(board, ONE_S - 60).orders] == [late, ""]
+    load = next(x for x in bench.loads[1] if x.pieces_count >= 12)
+    drop = {"fryer": load.fryer, "product": product, "pieces_count": load.pieces_count}
+    board.tell(Tap(key="a", what="drop", at_s=ONE_S - 120, **drop))
+    assert board_view(board, ONE_S - 60).orders[0].warning == said
+    lift_s = ONE_S - 120 + load.lift_s
+    board.tell(Tap(key="b", what="lift", at_s=lift_s, fryer=load.fryer))
+    assert board_view(board, lift_s + 1).orders[0].warning == ""
+    assert orders.end_order(store, low.number, "handed over", ONE_S).fact.chance_frac == 0.12
+
+
 @pytest.mark.parametrize(
     ("asked", "field"),
     [

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import datetime as dt
+from types import SimpleNamespace
 
 import pytest
 from fastapi.testclient import TestClient
@@ -10,7 +11,7 @@ from fastapi.testclient import TestClient
 from frywright.ledger.facts.day import OrderPromised, PracticeTap
 from frywright.ledger.store import Store
 from frywright.rooms.clock import now
-from frywright.rooms.day import day
+from frywright.rooms.day import day, orders
 from frywright.web.app import make_app
 from tests.demo import keep_demo_sales, remember_demo
 from tests.paper import words
@@ -89,6 +90,18 @@ def test_a_change_that_cannot_be_read_is_said_beside_what_was_typed(client):
         assert f'value="{next(iter(typed.values()))}"' in page.text
 
 
+def test_nothing_is_said_of_a_change_before_one_is_typed(client):
+    """Neither on the bare page nor where the form is sent as it came; a change typed has its price."""
+    asked = {"date": "2026-11-27", "hold_bone_in": "", "filter_every": "", "factor": ""}
+    for typed in ({}, asked):
+        page = client.get("/day/replay", params=typed)
+        assert (page.status_code, "The change costs" in page.text) == (200, False)
+    for typed in ({"filter_every": "4"}, {"off_cedar": "1"}):
+        assert "The change costs" in client.get("/day/replay", params={**asked, **typed}).text
+    longer = client.get("/day/replay", params={**asked, "hold_bone_in": "240"}).text
+    assert "The change saves" in longer and "−" not in longer.split("The change saves")[1].split("a day")[0]
+
+
 def test_a_load_dropped_and_lifted_too_early_is_asked_about(client, store):
     """The page asks and offers answers; a script gets them with its refusal; answered, it goes on."""
     dropped = tap(client, 43200)
@@ -153,8 +166,36 @@ def test_an_order_is_promised_on_its_page_and_handed_over(client, store):
     assert (ended.status_code, ended.headers["location"]) == (303, f"/day/orders?date={date}")
     assert store.current_facts(OrderPromised)[0].fact.state == "handed over"
     assert "no. 17" not in client.get("/day/orders", params={"date": date}).text
+    many = {**typed, "pieces": "4000", "ticket": "no. 18"}
+    asked = client.post("/day/orders", data=many)
+    assert (asked.status_code, "Promise 4000 pieces all the same" in asked.text) == (422, True)
+    assert "no. 18" not in client.get("/day/orders", params={"date": date}).text
+    assert client.post("/day/orders", data={**many, "anyway": "1"}).status_code == 303
+    assert "Promised all the same: " in client.get("/day/orders", params={"date": date}).text
+    kept = store.current_facts(OrderPromised)[-1].fact
+    assert kept.ticket == "no. 18" and 0.0 <= kept.chance_frac < 0.9
+    assert fact.chance_frac is None
     far = (today + dt.timedelta(days=61)).isoformat()
     assert client.post("/day/orders", data={**typed, "date": far}).status_code == 422
+
+
+def test_an_order_of_a_long_record_is_handed_over(client, monkeypatch):
+    """After a thousand entries an order's number has four digits and more; letters are no number."""
+    asked = []
+    fact = OrderPromised(
+        date=dt.date(2026, 11, 27), product="", pieces_count=1, ready_s=0.0, ticket="", state="handed over"
+    )
+
+    def ended(store, number, state, now_s):
+        asked.append((number, state))
+        return SimpleNamespace(fact=fact)
+
+    monkeypatch.setattr(orders, "end_order", ended)
+    for number in ("1204", "98765432"):
+        told = client.post("/day/orders/end", data={"number": number, "state": "given"})
+        assert told.status_code == 303
+    assert asked == [(1204, "handed over"), (98765432, "handed over")]
+    assert client.post("/day/orders/end", data={"number": "x", "state": "given"}).status_code == 422
 
 
 def test_the_plan_as_json_is_the_plan_of_its_date(client):

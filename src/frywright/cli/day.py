@@ -98,11 +98,11 @@ def watch(
     from frywright.rooms.day.folder import Watched
 
     opened, kitchen = shop.both
-    watched = Watched(opened, kitchen, folder)
+    watched = Watched(opened, kitchen, folder, shop.tr)
     while True:
         for name, problem in watched.look(settled=once):
             if problem:
-                shop.say("{name} waits: {why}.", name=name, why=shop.tr(problem).removesuffix("."))
+                shop.say("{name} waits: {why}.", name=name, why=problem.removesuffix("."))
             else:
                 shop.say("{name} was read in.", name=name)
         if once:
@@ -313,8 +313,10 @@ def replay(
             )
     if isinstance(view, ChangeView):
         shop.say(
-            "The change costs {money} a day (± {half_width}, 95 %).",
-            money=f"{view.change.money:.2f}",
+            "The change saves {money} a day (± {half_width}, 95 %)."
+            if view.change.money < 0
+            else "The change costs {money} a day (± {half_width}, 95 %).",
+            money=f"{abs(view.change.money):.2f}",
             half_width=f"{view.change.half_width_money:.2f}",
         )
 

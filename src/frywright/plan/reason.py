@@ -6,7 +6,14 @@ from frywright.model.findings import Note
 from frywright.plan import engine
 from frywright.plan.live import State
 from frywright.plan.model import Day
-from frywright.plan.short import World, bare, why_not
+from frywright.plan.short import WANTED_N, World, bare, expected, forbids, why_not
+
+FORBIDS = {
+    "hours": "This fryer would be off heat before a load is out.",
+    "hands": "Nobody is free now, or when a load from here would be lifted.",
+    "power": "One more fryer heating would take more power than the kitchen has.",
+}
+"""What is said of a fryer into which no load may go."""
 
 
 def reason_of(day: Day, state: State, world: World, action: tuple[int, int, int, int]) -> Note:
@@ -20,13 +27,13 @@ def reason_of(day: Day, state: State, world: World, action: tuple[int, int, int,
         return Note(
             kind="drop",
             text=(
-                "{shelf} on the shelf, {oil} in the oil; about {wanted} will be asked for before this load's"
-                " hold life ends."
+                "{shelf} on the shelf, {oil} in the oil or going in; about {wanted} will be asked for before"
+                " this load's hold life ends."
             ),
             values={
                 "shelf": state.shelf(i),
                 "oil": oil,
-                "wanted": round(float(world[5][0, i] * day.mean_n[i, t:until].sum())),
+                "wanted": round(expected(day, world, i, (t, until))),
             },
         )
     if i == engine.FILTER:
@@ -48,12 +55,39 @@ def reason_of(day: Day, state: State, world: World, action: tuple[int, int, int,
         return Note(kind="closed", text="Nothing that goes into this fryer would be lifted before the close.")
     if bare(day, state, world, (f, t)):
         return why_not(day, state, world, (f, t))
+    return _waits(day, state, world, (f, t))
+
+
+def _waits(day: Day, state: State, world: World, where: tuple[int, int]) -> Note:
+    """Why a fryer (``where`` is fryer, slot) waits: what forbids every load of it; or else what there is of
+    the product asked for that lacks most, and what is asked for before a load of it would be out.
+    """
+    f, t = where
+    loads = [(i, load) for i, item in enumerate(day.items) if i not in state.out for load in item.loads]
+    own = [(i, load) for i, load in loads if f in load.fryers]
+    if not own:
+        return Note(kind="none", text="No raw pieces are left of anything that goes into this fryer.")
+    held = [forbids(day, world, where, load) for _, load in own]
+    if all(held):
+        return Note(kind=held[0], text=FORBIDS[held[0]])
+    lacks = []
+    for i, load in own:
+        asked = expected(day, world, i, (t, min(t + load.cook_slots_count, day.slots_count)))
+        there = float(world[1][3, i] - world[1][1, i])
+        lacks.append((asked >= WANTED_N, asked - there, i, asked))
+    *_, i, asked = max(lacks)
     return Note(
         kind="wait",
         text=(
-            "What is on the shelf and in the oil covers what will be asked for; waiting costs less than a"
-            " load now."
+            "{product}: {shelf} on the shelf, {oil} in the oil or going in; about {wanted} will be asked for"
+            " before a load from here would be out. To wait costs less than a load now."
         ),
+        values={
+            "product": day.items[i].name,
+            "shelf": state.shelf(i),
+            "oil": float(world[1][3, i] - world[1][0, i]),
+            "wanted": round(asked),
+        },
     )
 
 

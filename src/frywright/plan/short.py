@@ -16,11 +16,17 @@ from numpy.typing import NDArray
 from frywright.model.findings import Note
 from frywright.plan import engine
 from frywright.plan.live import State
-from frywright.plan.model import Day
+from frywright.plan.model import Day, LoadSize
 
 Array = NDArray[np.float64]
 WANTED_N = 0.5
 """Pieces expected in a slot from which a product without any is called short (own choice)."""
+NONE_LEFT = {
+    "hours": "{product}: none left, but this fryer would be off heat before a load is out.",
+    "hands": "{product}: none left, but nobody is free now, or when this load would be lifted.",
+    "power": "{product}: none left, but one more fryer heating would take more power than the kitchen has.",
+}
+"""What is said where a rule of the kitchen forbids the load."""
 World = tuple[Array, ...]
 
 
@@ -48,7 +54,13 @@ def wanted(day: Day, world: World, where: tuple[int, int], load: int) -> float:
     i, t = where
     lift = t + day.items[i].loads[load].cook_slots_count
     end = min(lift + day.items[i].hold_slots_count, day.slots_count)
-    return float(world[5][0, i] * day.mean_n[i, lift:end].sum() + day.firm_n[i, lift:end].sum())
+    return expected(day, world, i, (lift, end))
+
+
+def expected(day: Day, world: World, item: int, slots: tuple[int, int]) -> float:
+    """Pieces of a product that are expected to be asked for in slots, with what is promised."""
+    first, end = slots
+    return float(world[5][0, item] * day.mean_n[item, first:end].sum() + day.firm_n[item, first:end].sum())
 
 
 def load_for(
@@ -82,7 +94,6 @@ def why_not(day: Day, state: State, world: World, where: tuple[int, int]) -> Not
     item = day.items[i]
     k = next(n for n, load in enumerate(item.loads) if f in load.fryers)
     load, asked = item.loads[k], wanted(day, world, (i, t), k)
-    lift = t + load.cook_slots_count
     values: dict[str, float | str] = {"product": item.name}
     if load.units_count > asked:
         return Note(
@@ -94,16 +105,21 @@ def why_not(day: Day, state: State, world: World, where: tuple[int, int]) -> Not
             values=values | {"pieces": float(load.units_count), "wanted": float(int(asked))},
         )
     if load.units_count * item.short_money <= load.batch_money:
-        text = "{product}: none left, but a load costs more in oil, energy and work than it sells for."
+        text = "{product}: none left, but a load costs more in oil, energy and work than it brings."
         return Note(kind="dear", text=text, values=values)
-    if lift >= day.window(f)[1]:
-        text = "{product}: none left, but this fryer would be off heat before a load is out."
-        return Note(kind="hours", text=text, values=values)
+    kind = forbids(day, world, where, load) or "power"
+    return Note(kind=kind, text=NONE_LEFT[kind], values=values)
+
+
+def forbids(day: Day, world: World, where: tuple[int, int], load: LoadSize) -> str:
+    """What forbids a load in a filtered fryer (``where`` is fryer, slot): hours, hands or power; empty where
+    nothing does.
+    """
+    f, t = where
+    lift = t + load.cook_slots_count
+    if lift >= min(day.window(f)[1], day.slots_count):
+        return "hours"
     if max(world[3][0, t], world[3][0, lift]) >= day.hands_count:
-        text = "{product}: none left, but nobody is free now, or when this load would be lifted."
-        return Note(kind="hands", text=text, values=values)
-    return Note(
-        kind="power",
-        text="{product}: none left, but one more fryer heating would take more power than the kitchen has.",
-        values=values,
-    )
+        return "hands"
+    heats = world[4][t : lift + load.recovery_slots_count]
+    return "power" if day.power_w and (heats + day.power_w[f] > day.cap_w).any() else ""

@@ -43,17 +43,19 @@ STAGE_PLACE = re.compile(r"stage (\d+)$")
 COUNT_WORDS = ("heads", "head", "pieces", "piece", "packs", "pack", "cabezas", "cabeza", "piezas", "pieza")
 
 
-def whole_number(text: str, name: str) -> int | None:
-    """A small count as typed, None for an empty box.
+def whole_number(text: str, name: str, digits: int = 3) -> int | None:
+    """A count as typed, None for an empty box.
 
     Raises
     ------
     InputError
-        Anything but up to three digits.
+        Anything but up to so many digits.
     """
     text = text.strip()
-    if text and not (text.isascii() and text.isdigit() and len(text) < 4):
-        raise InputError(name, repr(text), "a small whole number")
+    if text and not (text.isascii() and text.isdigit() and len(text) <= digits):
+        raise InputError(
+            name, repr(text), "a whole number of up to {digits} digits", values={"digits": digits}
+        )
     return int(text) if text else None
 
 

@@ -12,7 +12,7 @@ from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.plan.binds import Binds, Lever
 from frywright.plan.model import Drop, Plan
-from frywright.plan.replay import draw_days, replay
+from frywright.plan.replay import Rule, draw_days, replay
 from frywright.rooms.clock import now
 from frywright.rooms.day import day, limits, plan_view, what_if
 from frywright.rooms.day import paper as day_paper
@@ -167,6 +167,32 @@ def test_what_binds_a_day_is_said_with_its_best_change_first(shop):
     good = limits._said(Binds(fill_frac=0.999, waste_frac=0.001, levers=(hands,)), bench, str)
     assert (good.good, good.headline.startswith("By the rule 99.9 %")) == (True, True)
     assert "as good as a kitchen aims at" in good.headline
+
+
+def test_what_binds_is_worked_out_once_for_a_bench(shop, monkeypatch):
+    """Asked again, in another language too, it is what was found; another bench is tried for itself, and of
+    many only the last few are kept.
+    """
+    _, kitchen, bench = shop
+    tried = []
+
+    def found(day, rule, tune):
+        tried.append(day)
+        return Binds(fill_frac=0.5 + 0.01 * len(tried), waste_frac=0.08, levers=())
+
+    monkeypatch.setattr(limits, "binds", found)
+    monkeypatch.setattr(limits, "_KEPT", type(limits._KEPT)())
+    rule = Rule(table_n=())
+    benches = [replace(bench, par=rule) for _ in range(limits.KEPT_COUNT + 1)]
+    first = limits.binds_view(benches[0], kitchen)
+    assert limits.binds_view(benches[0], kitchen) == first
+    assert limits.binds_view(benches[0], kitchen, lambda text: "·") != first
+    assert len(tried) == 1
+    for n, other in enumerate(benches[1:], start=2):
+        assert f"{50 + n}.0 %" in limits.binds_view(other, kitchen).headline
+    assert len(limits._KEPT) == limits.KEPT_COUNT
+    limits.binds_view(benches[0], kitchen)
+    assert len(tried) == len(benches) + 1
 
 
 def test_a_plan_by_hand_is_read_row_by_row(shop):

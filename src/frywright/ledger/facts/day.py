@@ -129,10 +129,13 @@ class DayNoted(Fact):
 @dataclass(frozen=True, slots=True, kw_only=True)
 class OrderPromised(Fact):
     """Pieces promised to a customer for a time of the business day; ``ticket`` is what the order is called,
-    no name of a person.
+    no name of a person. ``chance_frac`` is that of all of it being there, where it was found too low and the
+    order was promised all the same; version 1 did not keep it.
     """
 
     KIND: ClassVar[str] = "order_promised"
+    VERSION: ClassVar[int] = 2
+    LABELS: ClassVar[Mapping[str, str]] = {"chance_frac": "promised all the same at a chance of"}
     WORDS: ClassVar[frozenset[str]] = frozenset({"state"})
     date: dt.date
     product: str
@@ -140,6 +143,7 @@ class OrderPromised(Fact):
     ready_s: float
     ticket: str
     state: OrderState
+    chance_frac: float | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

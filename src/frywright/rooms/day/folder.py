@@ -9,6 +9,7 @@ from pathlib import Path
 from frywright.ledger.store import Store
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.kitchen import Kitchen
+from frywright.model.tongues import Translate
 from frywright.rooms.day.sales import take_file
 
 KINDS = (".csv", ".txt", ".tsv", ".xlsx")
@@ -18,10 +19,10 @@ Mark = tuple[int, float]
 class Watched:
     """A watched folder and what was seen of its files. Nothing in it is moved, changed or deleted."""
 
-    def __init__(self, store: Store, kitchen: Kitchen, folder: Path) -> None:
+    def __init__(self, store: Store, kitchen: Kitchen, folder: Path, translate: Translate = str) -> None:
         if not folder.is_dir():
             raise InputError("folder", str(folder), "a folder that exists")
-        self.store, self.kitchen, self.folder = store, kitchen, folder
+        self.store, self.kitchen, self.folder, self.translate = store, kitchen, folder, translate
         self._seen: dict[str, Mark] = {}
         self._done: dict[str, Mark] = {}
 
@@ -45,10 +46,10 @@ class Watched:
             with path.open("rb") as stream:
                 _, problem = take_file(self.store, self.kitchen, stream, path.name)
         except FrywrightError as error:
-            return str(error)
+            return error.say(self.translate).removeprefix(f"{path.name}: ")
         except OSError as error:
             return str(error.strerror or error)
-        return problem.problems[0].what if problem and problem.problems else ""
+        return self.translate(problem.problems[0].what) if problem and problem.problems else ""
 
     @staticmethod
     def rest(seconds: float) -> None:

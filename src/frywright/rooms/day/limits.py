@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from collections import OrderedDict
 from dataclasses import dataclass
 from functools import partial
 from itertools import pairwise
+from threading import Lock
 
 import numpy as np
 
@@ -14,7 +16,7 @@ from frywright.model.tongues import Translate
 from frywright.model.trade import money
 from frywright.plan.advice import Outlook
 from frywright.plan.binds import GOOD_FILL_FRAC, GOOD_WASTE_FRAC, Binds, Lever, binds, calls
-from frywright.plan.replay import PARTS, Par
+from frywright.plan.replay import PARTS, Par, Rule
 from frywright.rooms.day.day import Bench, tuned_day
 
 BINDING = {
@@ -26,6 +28,10 @@ BINDING = {
     "Guests who come evenly, not in groups": "Guests in groups bind most.",
 }
 """What binds where a change would bring most."""
+KEPT_COUNT = 8
+_KEPT: OrderedDict[int, tuple[Bench, Binds]] = OrderedDict()
+"""What was worked out lately, each beside its bench, so that no other takes its place in memory."""
+_TURN = Lock()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -68,7 +74,19 @@ def binds_view(bench: Bench, kitchen: Kitchen, tr: Translate = str) -> BindsView
     """What binds the day; None where its rule was not tuned."""
     if isinstance(bench.par, Par):
         return None
-    return _said(binds(bench.day, bench.par, partial(tuned_day, bench, kitchen)), bench, tr)
+    return _said(_found(bench, bench.par, kitchen), bench, tr)
+
+
+def _found(bench: Bench, rule: Rule, kitchen: Kitchen) -> Binds:
+    """What binds a bench, tried once: it takes seconds, and two who ask at once wait for the same."""
+    with _TURN:
+        if id(bench) not in _KEPT:
+            found = binds(bench.day, rule, partial(tuned_day, bench, kitchen))
+            _KEPT[id(bench)] = bench, found
+            if len(_KEPT) > KEPT_COUNT:
+                _KEPT.popitem(last=False)
+        _KEPT.move_to_end(id(bench))
+        return _KEPT[id(bench)][1]
 
 
 def _said(found: Binds, bench: Bench, tr: Translate) -> BindsView:

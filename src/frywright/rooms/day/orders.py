@@ -10,6 +10,7 @@ from frywright.ledger.facts.day import OrderPromised, OrderState
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
+from frywright.model.findings import say
 from frywright.model.tongues import Translate
 from frywright.model.trade import time_of_day
 from frywright.plan.live import State
@@ -25,7 +26,9 @@ MOST_LETTERS = 40
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class OrderRow:
-    """A promised order as it is shown: what, when, and how far it is (shelf, oil or cook)."""
+    """A promised order as it is shown: what, when, and how far it is (shelf, oil or cook). ``warning`` says
+    that it will hardly be there in time, or is late; empty where all of it is cooked.
+    """
 
     number: int
     ticket: str
@@ -36,6 +39,7 @@ class OrderRow:
     in_by: str
     stands: str
     text: str
+    warning: str = ""
 
 
 def orders_of(store: Store, date: dt.date) -> list[Kept[OrderPromised]]:
@@ -97,16 +101,21 @@ def order_of(bench: Bench, asked: tuple[str, int, float, str], now_s: float) -> 
 
 
 def promise_order(
-    store: Store, bench: Bench, asked: tuple[str, int, float, str], now_s: float
+    store: Store,
+    bench: Bench,
+    asked: tuple[str, int, float, str],
+    now_s: float,
+    chance_frac: float | None = None,
 ) -> Kept[OrderPromised]:
-    """Keep an order. Whether it can be kept is asked before (:func:`frywright.rooms.day.views.promise_view`).
+    """Keep an order. Whether it can be kept is asked before (:func:`frywright.rooms.day.views.promise_view`);
+    ``chance_frac`` where it hardly can.
 
     Raises
     ------
     InputError
         A product that is not sold, an amount or a time that cannot be.
     """
-    return write(store, order_of(bench, asked, now_s))
+    return write(store, replace(order_of(bench, asked, now_s), chance_frac=chance_frac))
 
 
 def end_order(store: Store, number: int, state: OrderState, now_s: float) -> Kept[OrderPromised]:
@@ -160,8 +169,20 @@ def order_rows(
             stands=stands,
             text=tr(words[stands]),
         )
-        rows.append(row)
+        now_s = None if state is None else bench.trade.start_s + state.now_n * bench.trade.slot_s
+        late = now_s is not None and now_s > fact.ready_s - longest
+        rows.append(replace(row, warning=_warning(fact, row, late, tr)))
     return tuple(rows)
+
+
+def _warning(fact: OrderPromised, row: OrderRow, late: bool, tr: Translate) -> str:
+    """What is wrong with an order that is not all cooked."""
+    if row.stands == "cook" and late:
+        return say("Late: it had to be in the oil by {at}.", {"at": row.in_by}, translate=tr)
+    if row.stands != "shelf" and fact.chance_frac is not None:
+        text = "Promised all the same: all of it is there in only {chance} % of the days imagined."
+        return say(text, {"chance": round(100 * fact.chance_frac)}, translate=tr)
+    return ""
 
 
 def _stands(left: list[float], pieces: int) -> str:

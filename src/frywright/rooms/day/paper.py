@@ -115,9 +115,13 @@ def _promised(rows: Sequence[OrderRow], tr: Translate) -> Section:
         tr("Promised orders"),
         [tr("ready at"), tr("ticket"), tr("product"), tr("pieces"), tr("in the oil by"), tr("now")],
         [2, 3, 4, 2, 2, 4],
-        [[x.at, x.ticket or "–", x.name, str(x.pieces), x.in_by, x.text] for x in rows],
+        [[x.at, x.ticket or "–", x.name, str(x.pieces), x.in_by, _stands(x)] for x in rows],
         tr("Nothing."),
     )
+
+
+def _stands(row: OrderRow) -> str:
+    return f"{row.text}. {row.warning}" if row.warning else row.text
 
 
 def handover_pdf(

@@ -211,7 +211,8 @@ def _add_what_if(routes: Routes, context: Context, benches: Benches) -> None:
                 filter_every_count=every or 0,
             )
             binds = limits.binds_view(bench, kitchen, translator(context.language(request)))
-            view = what_if.what_if(context.store, kitchen, bench, asked)
+            if asked != what_if.Changed():
+                view = what_if.what_if(context.store, kitchen, bench, asked)
         except FrywrightError as error:
             problem = context.explain(request, error)
         return context.render(

@@ -12,6 +12,7 @@ from fastapi.responses import RedirectResponse
 from frywright.model import business_day
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.trade import time_of_day_s
+from frywright.model.units import LONGEST_COUNT
 from frywright.rooms.clock import now
 from frywright.rooms.day import orders, views
 from frywright.rooms.day.day import Bench
@@ -36,18 +37,18 @@ def router(context: Context) -> Routes:
     def promise(request: Request, form: Typed) -> Response:
         try:
             bench, second = _bench(context, form)
-            pieces = whole_number(form.get("pieces", ""), "pieces") or 0
+            pieces = whole_number(form.get("pieces", ""), "pieces", LONGEST_COUNT) or 0
             ready_s = time_of_day_s(form.get("at", ""), "ready at")
             if ready_s < bench.trade.start_s:  # after midnight
                 ready_s += 86400.0
             asked = form.get("product", ""), pieces, ready_s, form.get("ticket", "")
             product = orders.order_of(bench, asked, second).product
-            if not form.get("anyway"):
-                board = context.benches.board(bench.date)
-                doubt = views.promise_view(board, second, product, ready_s, pieces)
-                if not doubt.feasible:
-                    return _shown(context, request, form, status=422, doubt=doubt)
-            orders.promise_order(context.store, bench, asked, second)
+            board = context.benches.board(bench.date)
+            found = views.promise_view(board, second, product, ready_s, pieces)
+            if not found.feasible and not form.get("anyway"):
+                return _shown(context, request, form, status=422, doubt=found)
+            low = None if found.feasible else found.chance_frac
+            orders.promise_order(context.store, bench, asked, second, low)
         except FrywrightError as error:
             return _shown(context, request, form, context.explain(request, error), error.http_status)
         return RedirectResponse(f"/day/orders?date={bench.date.isoformat()}", 303)
@@ -57,7 +58,7 @@ def router(context: Context) -> Routes:
         state = ENDS.get(form.get("state", ""))
         if state is None:
             raise InputError("state", repr(form.get("state", "")), "given or withdrawn")
-        number = whole_number(form.get("number", ""), "order") or 0
+        number = whole_number(form.get("number", ""), "order", LONGEST_COUNT) or 0
         kept = orders.end_order(context.store, number, state, _now(context)[1])  # type: ignore[arg-type]
         back = (
             "/day/line" if form.get("screen") == "line" else f"/day/orders?date={kept.fact.date.isoformat()}"
