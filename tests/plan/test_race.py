@@ -92,3 +92,9 @@ def test_a_forbidden_action_never_wins(plain):
 def test_a_small_bank_meets_more_days_and_keeps_more_actions():
     """One fryer looks at the most imagined days: enough for the wider race."""
     assert Look.for_bank(1).paths_count > engine.FEW_PATHS >= Look.for_bank(2).paths_count
+
+
+def test_a_bank_of_five_and_more_looks_as_one_of_four():
+    """More paths with less doubt saved more on drawn moments, and cost more on whole days."""
+    assert Look.for_bank(5) == Look.for_bank(8) == Look.for_bank(4)
+    assert Look.for_bank(8).z_n > Look.for_bank(1).z_n

@@ -91,7 +91,7 @@ class Look:
         In a large bank the noise of a long look hides the gain of one drop. Paths and doubt were chosen on
         moments of days of their own (``docs/theory/day.md``).
         """
-        looks = ((512, 300, 0.5), (128, 300, Z), (48, 72, Z), (40, 36, Z), (56, 36, 0.5))
+        looks = ((512, 300, 0.5), (128, 300, Z), (48, 72, Z), (40, 36, Z))
         paths, horizon, z = looks[min(fryers, len(looks)) - 1]
         return cls(paths_count=paths, horizon_slots_count=horizon, z_n=z)
 
