@@ -42,6 +42,7 @@ LONGEST_FIRST = (
     "probes",
     "care_fits",
     "cook_room",
+    "follow",
     "probing",
     "records",
 )

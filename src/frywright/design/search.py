@@ -35,6 +35,7 @@ from frywright.verdicts.limits import CookLimit
 Array = NDArray[np.float64]
 Asked = TypeVar("Asked")
 Told = TypeVar("Told")
+Number = TypeVar("Number", float, Array)
 WORST = {
     "weight_quantile_frac": 0.98,
     "start_temp_k": -2.0,
@@ -148,6 +149,20 @@ class Candidate:
     core_c: float  # coldest usual piece at the lift
     crust_m: float  # mean of the usual pieces
     cost_n: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Figures:
+    """The figures of many programs that their cost is made of, each as an array."""
+
+    margin_k: Array
+    time_s: Array
+    vent_s: Array
+    loss_frac: Array
+    light_loss_frac: Array
+    colour_n: Array
+    core_c: Array
+    crust_m: Array
 
 
 def in_two(work: Callable[[Sequence[Asked]], list[Told]], items: Sequence[Asked]) -> list[Told]:
@@ -344,26 +359,13 @@ class Sizer:
         return self.judge([program], self.by_load([program])[0].min(axis=2))[0]
 
     def _candidate(self, program: Program, loads_k: Array, history: FryHistory) -> Candidate:
-        goals, margin = self.goals, float(loads_k.min())
         usual = [p for p in history.pieces if not p.kind.heavy]
         light = max(p.yields.moisture_loss_frac for p in history.pieces if p.kind.heavy)
         colour = float(np.mean([p.browning_n for p in usual]))
         core, crust = min(p.core_at_lift_c for p in usual), float(np.mean([p.crust_at_lift_m for p in usual]))
-        off = off_colour(colour, goals)
-        cost = goals.time_weight_n * history.lift_s / 600.0
-        cost += goals.loss_weight_n * (history.moisture_loss_frac + LIGHT_WEIGHT_N * light) / 0.15
-        cost += goals.colour_weight_n * (0.2 * off + 30.0 * max(0.0, off - 0.98))
-        cost += 10.0 * max(0.0, goals.margin_k - margin) + 20.0 * max(
-            0.0, history.moisture_loss_frac - goals.most_loss_frac
-        )
-        cost += 0.02 * max(0.0, history.lift_s - goals.longest_s) + 0.02 * max(
-            0.0, history.vent_s - MOST_VENT_S
-        )
-        cost += 0.5 * max(0.0, goals.core_low_c - core, core - goals.core_high_c)
-        cost += 5e3 * max(0.0, goals.crust_low_m - crust, crust - goals.crust_high_m)
-        return Candidate(
+        found = Candidate(
             program=program,
-            margin_k=margin,
+            margin_k=float(loads_k.min()),
             loads_k=tuple(map(float, loads_k)),
             time_s=history.lift_s,
             vent_s=history.vent_s,
@@ -373,11 +375,29 @@ class Sizer:
             yield_frac=history.yield_frac,
             core_c=core,
             crust_m=crust,
-            cost_n=float(cost),
+            cost_n=0.0,
         )
+        return replace(found, cost_n=float(cost(found, self.goals)))
 
 
-def off_colour(colour_n: float, goals: Goals) -> float:
+def cost(c: Candidate | Figures, goals: Goals) -> Array:
+    """What a program costs against the goals: its time, moisture and colour, and far more for every goal it
+    misses (own weights).
+    """
+    off = off_colour(np.asarray(c.colour_n), goals)
+    found = goals.time_weight_n * c.time_s / 600.0
+    found += goals.loss_weight_n * (c.loss_frac + LIGHT_WEIGHT_N * c.light_loss_frac) / 0.15
+    found += goals.colour_weight_n * (0.2 * off + 30.0 * np.maximum(0.0, off - 0.98))
+    short_k, over_frac = goals.margin_k - c.margin_k, c.loss_frac - goals.most_loss_frac
+    found += 10.0 * np.maximum(0.0, short_k) + 20.0 * np.maximum(0.0, over_frac)
+    late_s, vent_s = c.time_s - goals.longest_s, c.vent_s - MOST_VENT_S
+    found += 0.02 * np.maximum(0.0, late_s) + 0.02 * np.maximum(0.0, vent_s)
+    found += 0.5 * np.maximum(0.0, np.maximum(goals.core_low_c - c.core_c, c.core_c - goals.core_high_c))
+    found += 5e3 * np.maximum(0.0, np.maximum(goals.crust_low_m - c.crust_m, c.crust_m - goals.crust_high_m))
+    return np.asarray(found)
+
+
+def off_colour(colour_n: Number, goals: Goals) -> Number:
     """Distance of a colour from the middle of the band wanted, in halves of the band."""
     middle, half = (
         0.5 * (goals.colour_low_n + goals.colour_high_n),

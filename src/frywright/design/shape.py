@@ -32,7 +32,7 @@ def build(base: Program, fryer: Fryer, x: Array, main_s: float, hottest_c: float
     """
     n, controller = len(x) // 2, fryer.controller
     lids = lids_of(fryer, n)
-    low, high = max(COOLEST_C, controller.lowest_c), _hottest(hottest_c, controller)
+    low, high = max(COOLEST_C, controller.lowest_c), hottest(hottest_c, controller)
     sets = low + x[:n] * max(high - low, 0.0)
     inner = [i for i, lid in enumerate(lids) if lid is LidState.PRESSURE] or list(range(n))
     if len(inner) == n and n > 1:
@@ -50,12 +50,20 @@ def build(base: Program, fryer: Fryer, x: Array, main_s: float, hottest_c: float
     return merged(rounded(replace(base, stages=tuple(stages), total_s=None), controller))
 
 
-def _hottest(hottest_c: float, controller: Controller) -> float:
+def hottest(hottest_c: float, controller: Controller) -> float:
     """Hottest set point the controller can hold that is not above the one allowed."""
     unit = str(controller.shows)
     step = controller.temp_step_k * (9 / 5 if unit == "f" else 1.0)
     most = min(hottest_c, controller.highest_c)
-    return to_inside(np.floor(to_people(most, unit) / step + 1e-6) * step, unit)
+    return to_inside(float(np.floor(to_people(most, unit) / step + 1e-6)) * step, unit)
+
+
+def cooled(program: Program, hottest_c: float, controller: Controller) -> Program:
+    """The program with no set point above the one allowed."""
+    most = hottest(hottest_c, controller)
+    return merged(
+        replace(program, stages=tuple(replace(s, set_c=min(s.set_c, most)) for s in program.stages))
+    )
 
 
 def merged(program: Program) -> Program:
@@ -70,12 +78,14 @@ def merged(program: Program) -> Program:
     return replace(program, stages=tuple(kept))
 
 
+def main_stage(program: Program) -> int:
+    """Place of the main stage: the longest, under pressure where there is one."""
+    closed = [i for i, s in enumerate(program.stages) if s.lid is LidState.PRESSURE]
+    return max(closed or range(len(program.stages)), key=lambda i: program.stages[i].duration_s or 0.0)
+
+
 def longer(program: Program, by_s: float) -> Program:
-    """The program with its main stage (the longest, under pressure where there is one) longer by ``by_s``."""
-    closed = [i for i, s in enumerate(program.stages) if s.lid is LidState.PRESSURE] or range(
-        len(program.stages)
-    )
-    main = max(closed, key=lambda i: program.stages[i].duration_s or 0.0)
-    stages = list(program.stages)
+    """The program with its main stage longer by ``by_s``."""
+    main, stages = main_stage(program), list(program.stages)
     stages[main] = replace(stages[main], duration_s=(stages[main].duration_s or 0.0) + by_s)
     return replace(program, stages=tuple(stages))

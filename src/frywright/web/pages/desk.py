@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
+from functools import partial
 from typing import Any
 
 from fastapi import Request, Response
@@ -32,6 +33,7 @@ from frywright.rooms.cook.desk import (
     window_of,
     window_rows,
 )
+from frywright.rooms.cook.follow import follower_of
 from frywright.rooms.cook.programs import record_proof, unanswered
 from frywright.rooms.kitchen import kitchen_number, remembered_kitchen
 from frywright.trial.naming import away_words
@@ -42,6 +44,7 @@ from frywright.web.app import Context
 from frywright.web.forms import whole_number
 from frywright.web.jobs import Job, Jobs
 from frywright.web.pages import settings
+from frywright.web.pages.follow import Followed, add_follow
 from frywright.web.pages.paper import add_paper, add_readback
 from frywright.web.posted import Typed
 from frywright.web.routes import Routes
@@ -95,6 +98,7 @@ def router(context: Context) -> Routes:
 
     _add_work(routes, jobs, context.store, kitchen, refused)
     _add_transfer(routes, jobs, context, kitchen, refused)
+    _add_follow(routes, jobs, context, kitchen)
     _add_jobs(routes, jobs, context, kitchen)
     add_paper(routes, context, kitchen)
     add_readback(routes, context, kitchen)
@@ -148,8 +152,7 @@ def _add_transfer(
 
 
 def _add_work(routes: Routes, jobs: Jobs, store: Store, kitchen: Callable[[], Any], refused: Refused) -> None:
-    @routes.post("/cook/desk/design")
-    def design(request: Request, form: Typed) -> Response:
+    def asked(request: Request, form: dict[str, str], work: Callable[..., Any], kind: str) -> Response:
         place = kitchen()
         product, fryer = place.product(form.get("product", "")), place.fryer(form.get("fryer", ""))
         try:
@@ -157,8 +160,16 @@ def _add_work(routes: Routes, jobs: Jobs, store: Store, kitchen: Callable[[], An
             Effort(stages=stages).stage_count(fryer)
         except InputError as error:
             return refused(request, form, error)
-        work = _designing(place, product.key, fryer.key, goals, stages)
-        return _begin(jobs, f"{product.name} · {fryer.name}", "design", work)
+        begun = work(place, product.key, fryer.key, goals, stages)
+        return _begin(jobs, f"{product.name} · {fryer.name}", kind, begun)
+
+    @routes.post("/cook/desk/design")
+    def design(request: Request, form: Typed) -> Response:
+        return asked(request, form, _designing, "design")
+
+    @routes.post("/cook/desk/follow")
+    def follow(request: Request, form: Typed) -> Response:
+        return asked(request, form, partial(_following, kitchen_number(store)), "follow")
 
     @routes.post("/cook/desk/job/{number}/row/{row}")
     def take(number: int, row: int) -> Response:
@@ -176,9 +187,24 @@ def _add_work(routes: Routes, jobs: Jobs, store: Store, kitchen: Callable[[], An
         return _begin(jobs, program.name, "proof", work)
 
 
+def _add_follow(routes: Routes, jobs: Jobs, context: Context, kitchen: Callable[[], Any]) -> None:
+    def prove(title: str, row: Candidate, goals: Goals) -> Response:
+        return _begin(jobs, title, "row", _taking(kitchen(), row, goals))
+
+    def search(found: Followed, goals: Goals) -> Response:
+        place, base = kitchen(), found.follower.sizer.base
+        work = _designing(place, base.product, base.fryer, goals, found.stages)
+        title = f"{place.product(base.product).name} · {place.fryer(base.fryer).name}"
+        return _begin(jobs, title, "design", work)
+
+    add_follow(routes, jobs, context, prove, search)
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class DeskWork:
-    """What a job of the desk brings: how it is told, and a program that can be saved, where it made one."""
+    """What a job of the desk brings: how it is told, and a program that can be saved, where it made one; or
+    what can be followed.
+    """
 
     tell: Callable[[Translate], Any]
     made: Program | None = None
@@ -186,6 +212,18 @@ class DeskWork:
     facts: Facts | None = None
     rows: Sequence[Candidate] = ()
     goals: Goals | None = None
+    followed: Followed | None = None
+
+
+def _following(
+    number: int, place: Kitchen, product: str, fryer: str, goals: Goals, stages: int | None
+) -> Callable[..., Any]:
+    def work(progress: Callable[[float], None]) -> DeskWork:
+        found = follower_of(place, product, fryer, goals, Effort(stages=stages, progress=progress))
+        followed = Followed(follower=found, goals=goals, stages=stages, kitchen_number=number)
+        return DeskWork(tell=lambda tr: None, followed=followed)
+
+    return work
 
 
 def _designing(
@@ -276,6 +314,8 @@ def _add_jobs(routes: Routes, jobs: Jobs, context: Context, kitchen: Callable[[]
         found = replace(
             found, done=found.done
         )  # as it stands now, done read first: it may end while the page is made
+        if found.done and found.result and found.result.followed:
+            return RedirectResponse(f"/cook/desk/follow/{number}", 303)
         told = context.explain(request, found.error) if found.error else ""
         tr = translator(context.language(request))
         result = found.result.tell(tr) if found.result else None

@@ -1,6 +1,7 @@
 // Room Cook: asks again on every edit and swaps the answer; without scripts the form still works.
 import { AT } from "./at.js";
 import { Curves } from "./curves.js";
+import { mark, tag, twoFacts } from "./facts.js";
 
 const form = document.getElementById("ask");
 const answer = document.getElementById("answer");
@@ -26,31 +27,6 @@ function query() {
     if (value !== "" || /^s\d+_(set|value)$/.test(key)) values.append(key, value); // an emptied set point is told, not dropped
   }
   return values;
-}
-
-function tag(name, className, textContent) {
-  return Object.assign(document.createElement(name), { className, textContent });
-}
-
-function marked(className, sign, word) {
-  const span = tag("span", className, ""), shape = tag("span", "", sign);
-  shape.setAttribute("aria-hidden", "true");
-  span.append(shape, ` ${word}`);
-  return span;
-}
-
-function mark(fact) {
-  const sign = fact.short ? "▼" : fact.state === "over" ? "▲" : "◇";
-  return marked(`mark ${fact.state}${fact.short ? " short" : ""}`, sign, fact.word);
-}
-
-function twoFacts(facts) {
-  const predicted = tag("p", "fact predicted", ""), proof = tag("p", `fact proof ${facts.proven ? "proven" : "unproven"}`, "");
-  predicted.append(mark(facts), " ");
-  if (facts.amount) predicted.append(tag("strong", "amount", facts.amount), " ");
-  predicted.append(tag("span", "said", facts.predicted));
-  proof.append(marked("mark", facts.proven ? "●" : "○", facts.proven_word), " ", tag("span", "said", facts.evidence));
-  return [predicted, proof];
 }
 
 function row(cells, swatches = []) {

@@ -2,15 +2,13 @@
 const NS = "http://www.w3.org/2000/svg";
 const DASHES = ["", "7 4", "2 3", "10 3 2 3", "5 5", "12 3"];
 const LEFT = 44, RIGHT = 10;
-const PANELS = [
-  { key: "temperature", top: 26, height: 300 },
-  { key: "pressure", top: 424, height: 70 },
-  { key: "crust", top: 532, height: 70 },
-  { key: "loss", top: 640, height: 70 },
-];
-const STRIP = { top: 336, height: 48 };
-const LAST = PANELS.at(-1), BOTTOM = LAST.top + LAST.height;
-const H = BOTTOM + 42;
+// Where everything stands from the top: all four panels, or the temperatures alone.
+const WHOLE = {
+  panels: [{ top: 26, height: 300 }, { top: 424, height: 70 }, { top: 532, height: 70 }, { top: 640, height: 70 }],
+  strip: { top: 336, height: 48 },
+  bottom: 710,
+};
+const SHORT = { panels: [{ top: 26, height: 150 }], strip: { top: 186, height: 48 }, bottom: 234 };
 
 function make(name, attributes = {}, text = "") {
   const node = document.createElementNS(NS, name);
@@ -35,8 +33,9 @@ function at(times, values, t) {
 }
 
 export class Curves {
-  constructor(figure) {
+  constructor(figure, short = false) {
     this.figure = figure;
+    this.at = short ? SHORT : WHOLE;
     this.words = JSON.parse(figure.dataset.words);
     this.showSurface = false;
     this.showUsual = false;
@@ -69,12 +68,12 @@ export class Curves {
   }
 
   scale(panel, low, high) {
-    const { top, height } = PANELS[panel];
+    const { top, height } = this.at.panels[panel];
     return (v) => top + height - ((v - low) / (high - low || 1)) * height;
   }
 
   axes(panel, low, high, title, count) {
-    const scale = this.scale(panel, low, high), { top, height } = PANELS[panel];
+    const scale = this.scale(panel, low, high), { top, height } = this.at.panels[panel];
     for (const v of ticks(low, high, count)) {
       this.svg.append(make("path", { class: "axis", d: `M${LEFT} ${scale(v)}H${this.width - RIGHT}` }));
       this.svg.append(make("text", { x: LEFT - 8, y: scale(v) + 4, "text-anchor": "end" }, String(v)));
@@ -87,7 +86,7 @@ export class Curves {
   draw(view) {
     this.view = view;
     this.width = Math.max(320, this.figure.clientWidth);
-    this.svg.setAttribute("viewBox", `0 0 ${this.width} ${H}`);
+    this.svg.setAttribute("viewBox", `0 0 ${this.width} ${this.at.bottom + 42}`);
     const c = view.curves, times = c.time_s;
     this.span = times[times.length - 1];
     this.svg.replaceChildren(make("title", {}, view.headline.sentence));
@@ -114,16 +113,7 @@ export class Curves {
       }
       rows.push([p.name, `core ${kind}`, dash, ""]);
     }
-    const top = Math.max(1, ...c.gauge) * 1.08;
-    const gauge = this.axes(1, 0, top, `${this.words.gauge} (${c.pressure_unit})`, 3);
-    this.svg.append(make("path", { class: "gauge", d: `${this.path(times, c.gauge, gauge)}L${this.x(this.span)} ${gauge(0)}L${LEFT} ${gauge(0)}Z` }));
-    for (const [panel, field, title] of [[2, "crust_mm", `${this.words.crust} (mm)`], [3, "loss_pct", `${this.words.loss} (%)`]]) {
-      const scale = this.axes(panel, 0, Math.max(0.5, ...pieces.flatMap((p) => p[field])), title, 3);
-      for (const p of pieces) {
-        const dash = DASHES[cuts.indexOf(p.cut) % DASHES.length];
-        this.svg.append(make("path", { class: `core ${p.heavy ? "heavy" : "usual"}`, d: this.path(times, p[field], scale), "stroke-dasharray": dash }));
-      }
-    }
+    if (this.at === WHOLE) this.below(view, pieces, cuts);
     this.strip(view);
     this.moments(view);
     this.legend.replaceChildren(...rows.map(([name, kind, dash]) => {
@@ -135,6 +125,21 @@ export class Curves {
     this.cursor = make("path", { class: "cursor", d: "" });
     this.svg.append(this.cursor);
     this.say(view.marks.at(-1).time_s);
+  }
+
+  // The panels below the temperatures.
+  below(view, pieces, cuts) {
+    const c = view.curves, times = c.time_s;
+    const top = Math.max(1, ...c.gauge) * 1.08;
+    const gauge = this.axes(1, 0, top, `${this.words.gauge} (${c.pressure_unit})`, 3);
+    this.svg.append(make("path", { class: "gauge", d: `${this.path(times, c.gauge, gauge)}L${this.x(this.span)} ${gauge(0)}L${LEFT} ${gauge(0)}Z` }));
+    for (const [panel, field, title] of [[2, "crust_mm", `${this.words.crust} (mm)`], [3, "loss_pct", `${this.words.loss} (%)`]]) {
+      const scale = this.axes(panel, 0, Math.max(0.5, ...pieces.flatMap((p) => p[field])), title, 3);
+      for (const p of pieces) {
+        const dash = DASHES[cuts.indexOf(p.cut) % DASHES.length];
+        this.svg.append(make("path", { class: `core ${p.heavy ? "heavy" : "usual"}`, d: this.path(times, p[field], scale), "stroke-dasharray": dash }));
+      }
+    }
   }
 
   // What the thermostat is set to, stage by stage.
@@ -156,25 +161,25 @@ export class Curves {
       const x = this.x(s.start_s), width = this.x(s.end_s) - x, middle = x + width / 2;
       const block = make("g", { class: `stage-block ${s.lid}` });
       block.append(make("title", {}, [s.number, s.words, s.left].filter(Boolean).join(" · ")));
-      block.append(make("rect", { x, y: STRIP.top, width: Math.max(width, 1), height: STRIP.height }));
+      block.append(make("rect", { x, y: this.at.strip.top, width: Math.max(width, 1), height: this.at.strip.height }));
       const roomy = s.number && width > 8 * Math.max(s.words.length, s.left.length);
       const rows = roomy ? [`${s.number} · ${s.words}`, s.left] : [s.number, ""];
-      rows.forEach((text, i) => block.append(make("text", { x: middle, y: STRIP.top + 20 + 18 * i, "text-anchor": "middle" }, text)));
+      rows.forEach((text, i) => block.append(make("text", { x: middle, y: this.at.strip.top + 20 + 18 * i, "text-anchor": "middle" }, text)));
       this.svg.append(block);
     }
   }
 
   moments(view) {
-    const bottom = BOTTOM;
+    const { bottom } = this.at;
     for (const v of ticks(0, this.span / 60, this.width < 600 ? 5 : 8)) {
       this.svg.append(make("text", { x: this.x(v * 60), y: bottom + 18, "text-anchor": "middle" }, String(v)));
     }
     this.svg.append(make("text", { x: (LEFT + this.width) / 2, y: bottom + 36, "text-anchor": "middle" }, this.words.minutes));
     for (const m of view.marks) {
       const x = this.x(m.time_s);
-      this.svg.append(make("path", { class: "moment", d: `M${x} ${PANELS[0].top}V${bottom}` }));
+      this.svg.append(make("path", { class: "moment", d: `M${x} ${this.at.panels[0].top}V${bottom}` }));
       const side = m === view.marks.at(-1) && this.width - x > 30 ? 13 : -4; // the lift stands right of its line where there is room
-      this.svg.append(make("text", { "text-anchor": "end", transform: `translate(${x + side} ${PANELS[0].top + 2}) rotate(-90)` }, m.text));
+      this.svg.append(make("text", { "text-anchor": "end", transform: `translate(${x + side} ${this.at.panels[0].top + 2}) rotate(-90)` }, m.text));
     }
   }
 
@@ -186,7 +191,7 @@ export class Curves {
 
   say(t) {
     const c = this.view.curves, times = c.time_s;
-    this.cursor.setAttribute("d", `M${this.x(t)} ${PANELS[0].top}V${BOTTOM}`);
+    this.cursor.setAttribute("d", `M${this.x(t)} ${this.at.panels[0].top}V${this.at.bottom}`);
     const clock = `${Math.floor(t / 60)}:${String(Math.round(t % 60)).padStart(2, "0")}`;
     const stage = this.view.strip.find((s) => s.number && t < s.end_s);
     const under = stage ? ` · ${this.words.stage} ${stage.number}: ${stage.words}` : "";
