@@ -14,7 +14,7 @@ from itertools import accumulate
 from frywright.design.check_figure import check_figure
 from frywright.model.errors import InputError
 from frywright.model.fryer import Controller, TempUnit, UnusedStage
-from frywright.model.program import TIMED, Program, Stage
+from frywright.model.program import TIMED, LidState, Program, Stage
 from frywright.model.units import clock, to_inside, to_people
 
 BLANK = "–"
@@ -65,17 +65,29 @@ def rounded(program: Program, controller: Controller) -> Program:
         raise InputError(
             "stage end", "a condition", "a time; give the stage its own proven time", where=program.name
         )
+    told = [(s.set_c, s.lid, t) for s, t in zip(plain.stages, plain.durations_s(), strict=True)]
+    return replace(plain, stages=tuple(on_steps(told, controller, program.name)))
+
+
+def on_steps(told: Sequence[tuple[float, LidState, float]], controller: Controller, name: str) -> list[Stage]:
+    """Stages told as set point, lid and length, on the controller's steps.
+
+    Raises
+    ------
+    InputError
+        A value outside what the controller takes.
+    """
     step = controller.time_step_s
-    ends = [round(end / step) * step for end in accumulate(plain.durations_s())]
+    ends = [round(end / step) * step for end in accumulate(length for _, _, length in told)]
     stages = []
-    for stage, start, end in zip(plain.stages, [0.0, *ends], ends, strict=False):
-        set_c = _round_temp(stage.set_c, controller)
+    for (wanted_c, lid, _), start, end in zip(told, [0.0, *ends], ends, strict=False):
+        set_c = _round_temp(wanted_c, controller)
         if not controller.lowest_c - 1e-6 <= set_c <= controller.highest_c + 1e-6:
             raise InputError(
                 "set point",
                 set_c,
                 "{low_c} to {high_c} on this controller",
-                where=program.name,
+                where=name,
                 unit="c",
                 values={"low_c": controller.lowest_c, "high_c": controller.highest_c},
             )
@@ -84,11 +96,11 @@ def rounded(program: Program, controller: Controller) -> Program:
                 "time",
                 clock(end),
                 "at most {most} on this controller",
-                where=program.name,
+                where=name,
                 values={"most": clock(controller.longest_s)},
             )
-        stages.append(Stage(set_c=set_c, lid=stage.lid, duration_s=end - start))
-    return replace(plain, stages=tuple(stages))
+        stages.append(Stage(set_c=set_c, lid=lid, duration_s=end - start))
+    return stages
 
 
 def _round_temp(set_c: float, controller: Controller) -> float:

@@ -18,7 +18,7 @@ from frywright.model.kitchen import pressure_at_pa
 from frywright.model.program import LidState, Program
 from frywright.physics import ranges
 from frywright.physics.engine import COOK_FIELDS, Marched, march
-from frywright.physics.inputs import Cook, Lid, PieceClass, Precision, Span
+from frywright.physics.inputs import Lid, PieceClass, Precision, Span
 from frywright.physics.lift import Lifts, lifts_of
 from frywright.physics.pack import (
     COOK_ROW,
@@ -57,6 +57,13 @@ class Spans:
         first, count = self.first[part], self.count[part]
         start = int(first[0])
         return Spans(self.rows[start : int(first[-1] + count[-1])], first - start, count, self.vent[part])
+
+    def at(self, which: Numbers) -> Spans:
+        """Those of loads picked out, each as often as it is asked for."""
+        count = self.count[which]
+        first = np.cumsum(count) - count
+        rows = np.repeat(self.first[which] - first, count) + np.arange(count.sum())
+        return Spans(self.rows[rows], first, count, self.vent[which])
 
 
 def spans_of(told: Sequence[Sequence[Span]]) -> Spans:
@@ -118,7 +125,6 @@ class Loads:
         cook[:, COOK_ROW.index("coldest_start")] = cold
         rows = told.rows.copy()
         rows[:, 1] -= np.repeat(self.at["offset_k"][part], told.count)
-        question = Cook(vat=vat(self.plan), pieces=self.base, spans=spans(self.plan))
         none = np.zeros(2 * count, dtype=np.int64)
         return Packed(
             piece=row,
@@ -131,7 +137,7 @@ class Loads:
             table=np.zeros((1, 2)),
             table_start=none,
             table_count=none,
-            bone=np.array(structure(question, precision)),
+            bone=np.array(structure(self.base, precision)),
             precision=precision,
         )
 
@@ -150,8 +156,7 @@ class Loads:
         at = {name: column[part, None] for name, column in self.at.items()}
         one = piece_columns(self.base)
         found = {
-            name: np.tile(v, (count, *[1] * (v.ndim - 1))) if v.ndim > 1 else np.tile(v, count)
-            for name, v in one.items()
+            name: np.broadcast_to(v, (count, *v.shape)).reshape(-1, *v.shape[1:]) for name, v in one.items()
         }
         thick = np.tile(one["half_thickness_m"], (count, 1))
         for tracer, i in enumerate(i for i, kind in enumerate(self.plan.kinds) if kind.heavy):
@@ -171,8 +176,8 @@ class Loads:
 
     def _vats(self, part: slice, count: int) -> dict[str, Array]:
         at = {name: column[part] for name, column in self.at.items()}
-        one = vat_columns([Cook(vat=vat(self.plan), pieces=self.base, spans=spans(self.plan))])
-        found = {name: np.tile(v, count) for name, v in one.items()}
+        one = vat_columns([vat(self.plan)])
+        found = {name: np.repeat(v, count) for name, v in one.items()}
         start = self.oil_start_c[part] + at["oil_start_k"]
         found["oil_mass_kg"] = found["oil_mass_kg"] * at["oil_level_frac"]
         found["heater_w"] = found["heater_w"] * at["heater_frac"]

@@ -20,21 +20,20 @@ import numpy as np
 from numpy.typing import NDArray
 
 from frywright.catalog import load as catalog
-from frywright.design.loads import Loads, lifts, oils_left_k, spans_of, tracer_margins
+from frywright.design.loads import Loads, Spans, lifts, oils_left_k, spans_of, tracer_margins
 from frywright.design.proof import FACTORS, base_pieces, close_late, load_fractions
 from frywright.design.shape import COOLEST_C, EDGE_STAGE_S, build, longer
 from frywright.model.errors import Amount, InputError
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
-from frywright.physics.fry import FryHistory, simulate_many
+from frywright.physics.fry import FryHistory, histories
 from frywright.physics.inputs import SCAN
-from frywright.physics.plan import MOST_VENT_S, FryPlan, lid_of, make_plan, spans
+from frywright.physics.plan import MOST_VENT_S, FryPlan, lid_of, make_plan, spans, vat
+from frywright.physics.solve import Cook
 from frywright.verdicts.limits import CookLimit
 
 Array = NDArray[np.float64]
-Asked = TypeVar("Asked")
-Told = TypeVar("Told")
 Number = TypeVar("Number", float, Array)
 WORST = {
     "weight_quantile_frac": 0.98,
@@ -165,11 +164,25 @@ class Figures:
     crust_m: Array
 
 
-def in_two(work: Callable[[Sequence[Asked]], list[Told]], items: Sequence[Asked]) -> list[Told]:
-    """``work`` over both halves of ``items`` at once; the kernels run side by side."""
-    half = (len(items) + 1) // 2
-    with ThreadPoolExecutor(2) as pool:
-        return list(chain.from_iterable(pool.map(work, (items[:half], items[half:]))))
+@dataclass(frozen=True, slots=True)
+class _Asked:
+    """Programs of one product as the march reads them, their lids closed as late as the worst corner says."""
+
+    spans: Spans
+    oil_start_c: Array
+    clock_s: Array
+    drain_s: Array
+    runs_on: NDArray[np.bool_]
+
+    def at(self, which: NDArray[np.int64]) -> _Asked:
+        """Programs picked out, each as often as it is asked for."""
+        return _Asked(
+            self.spans.at(which),
+            self.oil_start_c[which],
+            self.clock_s[which],
+            self.drain_s[which],
+            self.runs_on[which],
+        )
 
 
 class Sizer:
@@ -183,6 +196,7 @@ class Sizer:
         self.longest_s = max(SHORTEST_S, min(LONGEST_S, most))
         self.plan = make_plan(kitchen, base)
         self.pieces = base_pieces(self.plan)
+        self.light = _light_ends(self.plan)
         tracers = [k for k in self.plan.kinds if k.heavy]
         self.weights = np.array([k.cut.heavy_ratio_n**1.25 for k in tracers])
         self.titles = [k.cut.title for k in tracers]
@@ -211,11 +225,13 @@ class Sizer:
         The load before is full; where it leaves the oil lower than the worst corner says, all loads start
         there.
         """
-        left = self._at(programs, self._rows(np.full(len(programs), len(self.fractions) - 1), None))[1]
+        asked = self._asked(programs)
+        left = self._at(asked, self._rows(np.full(len(programs), len(self.fractions) - 1), None))[1]
         oil = np.minimum(WORST["oil_start_k"], left)
         count = len(self.fractions)
         load = np.repeat(np.arange(count), len(programs))
-        found = self._at([*programs] * count, self._rows(load, np.tile(oil, count)))[0]
+        again = asked.at(np.tile(np.arange(len(programs)), count))
+        found = self._at(again, self._rows(load, np.tile(oil, count)))[0]
         return found.reshape(count, len(programs), -1).swapaxes(0, 1), oil
 
     def _rows(self, load: NDArray[np.int64], oil_k: Array | None) -> Array:
@@ -225,30 +241,33 @@ class Sizer:
             rows[:, OIL] = oil_k
         return np.asarray(rows)
 
-    def _at(self, programs: Sequence[Program], rows: Array) -> tuple[Array, Array]:
-        """Margin of every cut of each program under its own row, and the oil the next load would start on."""
-        plans = [replace(self.plan_of(p), rest_s=0.0) for p in programs]  # judged by the earliest lift
-        at = dict(zip(FACTORS, rows.T, strict=True))
-        told = [
-            spans(replace(plan, program=close_late(plan.program, late)))
-            for plan, late in zip(plans, at["late_lid_s"], strict=True)
-        ]
-        loads = Loads(
-            plan=plans[0],
-            base=self.pieces,
-            at=at,
-            weights=np.tile(self.weights, (len(plans), 1)),
-            oil_start_c=np.array([plan.oil_start_c for plan in plans]),
-            spans=spans_of(told),
+    def _asked(self, programs: Sequence[Program]) -> _Asked:
+        late_s = WORST["late_lid_s"]
+        plans = [replace(self.plan, program=close_late(p, late_s), rest_s=0.0) for p in programs]
+        return _Asked(
+            spans_of([spans(plan) for plan in plans]),
+            np.array([p.stages[0].set_c for p in programs]),
+            np.array([p.clock_s for p in programs]),
+            np.array([p.drain_s for p in programs]),
+            np.array([plan.runs_on for plan in plans]),
         )
-        clock, drain = np.array([[p.clock_s, p.drain_s] for p in programs]).T
-        runs_on = np.array([plan.runs_on for plan in plans])
-        margins, left = np.empty((len(plans), len(self.fat))), np.empty(len(plans))
+
+    def _at(self, asked: _Asked, rows: Array) -> tuple[Array, Array]:
+        """Margin of every cut of each program under its own row, and the oil the next load would start on."""
+        loads = Loads(
+            plan=replace(self.plan, rest_s=0.0),  # judged by the earliest lift
+            base=self.pieces,
+            at=dict(zip(FACTORS, rows.T, strict=True)),
+            weights=np.tile(self.weights, (len(rows), 1)),
+            oil_start_c=asked.oil_start_c,
+            spans=asked.spans,
+        )
+        margins, left = np.empty((len(rows), len(self.fat))), np.empty(len(rows))
         for part, done in loads.march(SCAN):
-            lift = lifts(loads, part, done, clock[part], runs_on[part])
+            lift = lifts(loads, part, done, asked.clock_s[part], asked.runs_on[part])
             guard_k = self.guard_k + SCAN.error_k
             margins[part] = tracer_margins(done, lift.earliest_s, self.limit, guard_k, self.fat)
-            left[part] = oils_left_k(done, lift.lift_s, drain[part])
+            left[part] = oils_left_k(done, lift.lift_s, asked.drain_s[part])
         return margins, left
 
     def weakest_cut(self, program: Program) -> str:
@@ -285,7 +304,7 @@ class Sizer:
         low, high = np.full(len(points), SHORTEST_S), np.full(len(points), self.longest_s)
         slope, last = np.full(len(points), 2.0 * USUAL_SLOPE_K_S), None
         for _ in range(passes):
-            gap = self._at(self.build_all(points, length), rows)[0].min(axis=1) - goal
+            gap = self._at(self._asked(self.build_all(points, length)), rows)[0].min(axis=1) - goal
             low, high = np.where(gap < 0, length, low), np.where(gap >= 0, np.minimum(high, length), high)
             if last is not None:
                 moved = length - last[0]
@@ -350,9 +369,16 @@ class Sizer:
 
     def judge(self, programs: Sequence[Program], loads_k: Array) -> list[Candidate]:
         """Candidates with their margins by load, and the usual load's time, loss, colour and cost."""
-        plans = [_light_ends(self.plan_of(p)) for p in programs]
-        told = in_two(simulate_many, plans)
-        return [self._candidate(p, m, h) for p, m, h in zip(programs, loads_k, told, strict=True)]
+        plans = [replace(self.light, program=p, oil_start_c=p.stages[0].set_c) for p in programs]
+        pieces = base_pieces(self.light)
+
+        def told(some: Sequence[FryPlan]) -> list[FryHistory]:
+            return histories(some, [Cook(vat=vat(p), pieces=pieces, spans=spans(p)) for p in some])
+
+        half = (len(plans) + 1) // 2
+        with ThreadPoolExecutor(2) as pool:  # the march runs side by side
+            found = chain.from_iterable(pool.map(told, (plans[:half], plans[half:])))
+        return [self._candidate(p, m, h) for p, m, h in zip(programs, loads_k, found, strict=True)]
 
     def judged(self, program: Program) -> Candidate:
         """One program as a candidate."""

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 import numpy as np
 from numpy.typing import NDArray
 
-from frywright.design.controller import rounded
+from frywright.design.controller import on_steps
 from frywright.model.fryer import Controller, Fryer, FryerKind
 from frywright.model.program import LidState, Program, Stage
 from frywright.model.units import to_inside, to_people
@@ -38,16 +39,13 @@ def build(base: Program, fryer: Fryer, x: Array, main_s: float, hottest_c: float
     if len(inner) == n and n > 1:
         shares = x[n : 2 * n] + 0.15
     else:
-        shares = np.where(np.isin(np.arange(n), inner), x[n : 2 * n] + 0.15, 0.0)
-    main_s, stages = max(main_s, controller.time_step_s), []
-    for i in range(n):
-        length = (
-            main_s * shares[i] / shares.sum()
-            if i in inner
-            else EDGE_STAGE_S[0] + x[n + i] * (EDGE_STAGE_S[1] - EDGE_STAGE_S[0])
-        )
-        stages.append(Stage(set_c=float(sets[i]), lid=lids[i], duration_s=float(length)))
-    return merged(rounded(replace(base, stages=tuple(stages), total_s=None), controller))
+        shares = np.where([i in inner for i in range(n)], x[n : 2 * n] + 0.15, 0.0)
+    main_s, whole = max(main_s, controller.time_step_s), shares.sum()
+    edges = EDGE_STAGE_S[0] + x[n:] * (EDGE_STAGE_S[1] - EDGE_STAGE_S[0])
+    lengths = [main_s * shares[i] / whole if i in inner else edges[i] for i in range(n)]
+    told = zip(sets.tolist(), lids, map(float, lengths), strict=True)
+    stages = on_steps(list(told), controller, base.name)
+    return replace(base, stages=_merged(stages), total_s=None)
 
 
 def hottest(hottest_c: float, controller: Controller) -> float:
@@ -68,14 +66,18 @@ def cooled(program: Program, hottest_c: float, controller: Controller) -> Progra
 
 def merged(program: Program) -> Program:
     """The program without stages of no time, and with neighbours of one set point and lid as one stage."""
+    return replace(program, stages=_merged(program.stages))
+
+
+def _merged(stages: Sequence[Stage]) -> tuple[Stage, ...]:
     kept: list[Stage] = []
-    for stage in program.stages:
+    for stage in stages:
         length = stage.duration_s or 0.0
         if kept and (kept[-1].lid, kept[-1].set_c) == (stage.lid, stage.set_c):
             kept[-1] = replace(stage, duration_s=(kept[-1].duration_s or 0.0) + length)
         elif length > 0.0:
             kept.append(stage)
-    return replace(program, stages=tuple(kept))
+    return tuple(kept)
 
 
 def main_stage(program: Program) -> int:

@@ -179,32 +179,39 @@ class Program:
         """
         clock, durations = 0.0, []
         for number, stage in enumerate(self.stages, start=1):
-            where = f"{self.name}, stage {number}"
-            if stage.end is StageEnd.DURATION:
-                length = stage.end_value
-            elif stage.end is StageEnd.ELAPSED:
-                length = stage.end_value - clock
-            elif stage.end is StageEnd.LEFT:
-                if self.total_s is None:
-                    raise InputError("total", "missing", "given when a stage ends by time left", where=where)
-                length = self.total_s - stage.end_value - clock
+            if stage.duration_s is not None:
+                length = stage.duration_s
             else:
-                length = stage.at_most_s or 0.0
-            if length < 0:
-                raise InputError(
-                    "stage end",
-                    Phrase("{length_s} before its start", {"length_s": float(-length)}),
-                    "after its start",
-                    where=where,
-                )
+                length = self._length_s(stage, clock, f"{self.name}, stage {number}")
             durations.append(length)
             clock += length
         if clock <= 0:
             raise InputError("stage", "no time at all", "longer than 0 s in total", where=self.name)
         return tuple(durations)
 
+    def _length_s(self, stage: Stage, clock: float, where: str) -> float:
+        """Longest duration of a stage without one of its own, from where the clock stands [s]."""
+        if stage.end is StageEnd.ELAPSED:
+            length = stage.end_value - clock
+        elif stage.end is StageEnd.LEFT:
+            if self.total_s is None:
+                raise InputError("total", "missing", "given when a stage ends by time left", where=where)
+            length = self.total_s - stage.end_value - clock
+        else:
+            length = stage.at_most_s or 0.0
+        if length < 0:
+            raise InputError(
+                "stage end",
+                Phrase("{length_s} before its start", {"length_s": float(-length)}),
+                "after its start",
+                where=where,
+            )
+        return length
+
     def timed(self) -> Program:
         """The same program with elapsed and time-left ends written as durations."""
+        if self.total_s is None and all(stage.duration_s is not None for stage in self.stages):
+            return self
         plain = [
             (
                 replace(stage, duration_s=length, until_elapsed_s=None, until_left_s=None)

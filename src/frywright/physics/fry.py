@@ -102,7 +102,13 @@ def simulate(plan: FryPlan, precision: Precision = ROUTINE) -> FryHistory:
 
 def simulate_many(plans: Sequence[FryPlan], precision: Precision = ROUTINE) -> list[FryHistory]:
     """Simulate many plans; the engine interleaves them."""
-    cooks = [question(plan) for plan in plans]
+    return histories(plans, [question(plan) for plan in plans], precision)
+
+
+def histories(
+    plans: Sequence[FryPlan], cooks: Sequence[Cook], precision: Precision = ROUTINE
+) -> list[FryHistory]:
+    """Histories of plans whose questions are given, by callers that ask for what they share once."""
     raws = run_many(cooks, precision)
     return [_history(p, r, c) for p, r, c in zip(plans, raws, cooks, strict=True)]
 

@@ -13,6 +13,7 @@ from enum import IntEnum
 from functools import lru_cache
 
 import numpy as np
+from numpy.typing import NDArray
 
 from frywright.model.errors import InputError, Phrase
 from frywright.physics import ranges
@@ -157,8 +158,8 @@ class Span:
 class Prescribed:
     """Curves that replace the kettle or the headspace: rows of (time s, value)."""
 
-    oil_temp_c: Sequence[tuple[float, float]] | None = None
-    pressure_pa: Sequence[tuple[float, float]] | None = None
+    oil_temp_c: Sequence[tuple[float, float]] | NDArray[np.float64] | None = None
+    pressure_pa: Sequence[tuple[float, float]] | NDArray[np.float64] | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -12,7 +12,7 @@ from numpy.typing import NDArray
 
 from frywright.model.errors import InputError
 from frywright.physics import grid, ranges
-from frywright.physics.inputs import Cook, PieceClass, Precision, Span, polynomial
+from frywright.physics.inputs import Cook, PieceClass, Precision, Span, Vat, polynomial
 from frywright.physics.steam import boiling_temp_c
 
 Array = NDArray[np.float64]
@@ -188,9 +188,9 @@ class Packed:
         return len(self.bone)
 
 
-def structure(cook: Cook, precision: Precision) -> tuple[int, ...]:
+def structure(pieces: Sequence[PieceClass], precision: Precision) -> tuple[int, ...]:
     """Cells inside the bone of each piece class: cooks alike in this march together."""
-    return tuple(grid.bone_cells(p.bone_radius_m, precision.n_core) for p in cook.pieces)
+    return tuple(grid.bone_cells(p.bone_radius_m, precision.n_core) for p in pieces)
 
 
 def pack(cooks: Sequence[Cook], precision: Precision, most_steps: Sequence[int]) -> Packed:
@@ -198,7 +198,7 @@ def pack(cooks: Sequence[Cook], precision: Precision, most_steps: Sequence[int])
     pieces = [piece for cook in cooks for piece in cook.pieces]
     row, shapes, grid_of = piece_rows(piece_columns(pieces), precision)
     table, start, count = _tables(cooks)
-    cook = cook_rows(vat_columns(cooks), precision)
+    cook = cook_rows(vat_columns([c.vat for c in cooks]), precision)
     told = count.reshape(-1, 2) > 0
     n_class = len(cooks[0].pieces)
     cook[:, COOK_ROW.index("oil_table")], cook[:, COOK_ROW.index("pressure_table")] = told.T
@@ -221,7 +221,7 @@ def pack(cooks: Sequence[Cook], precision: Precision, most_steps: Sequence[int])
         table=table,
         table_start=start,
         table_count=count,
-        bone=np.array(structure(cooks[0], precision)),
+        bone=np.array(structure(cooks[0].pieces, precision)),
         precision=precision,
     )
 
@@ -315,11 +315,11 @@ def _side_by_side(columns: Sequence[Array]) -> Array:
     return found
 
 
-def vat_columns(cooks: Sequence[Cook]) -> dict[str, Array]:
+def vat_columns(vats: Sequence[Vat]) -> dict[str, Array]:
     """Fields of vats as columns."""
     named = attrgetter(*_VAT)
-    found = dict(zip(_VAT, np.array([named(c.vat) for c in cooks], dtype=float).T, strict=True))
-    found["cp0"], found["cp1"] = np.array([c.vat.oil_cp_j_kgk for c in cooks], dtype=float).T
+    found = dict(zip(_VAT, np.array([named(v) for v in vats], dtype=float).T, strict=True))
+    found["cp0"], found["cp1"] = np.array([v.oil_cp_j_kgk for v in vats], dtype=float).T
     return found
 
 
@@ -366,20 +366,29 @@ def cook_rows(v: dict[str, Array], precision: Precision) -> Array:
 
 
 def _tables(cooks: Sequence[Cook]) -> tuple[Array, Numbers, Numbers]:
-    """Prescribed curves of all cooks one after another: points, first point and length of each."""
-    found, start, count, at = [np.zeros((1, 2))], [], [], 1
+    """Prescribed curves of all cooks one after another: points, first point and length of each. A curve that
+    several cooks were given stands there once.
+    """
+    found, at = [np.zeros((1, 2))], 1
+    known: dict[tuple[str, int], tuple[int, int]] = {}
+    places = []
     for cook in cooks:
         for name, bounds in CURVES:
             curve = getattr(cook.prescribed, name)
-            points = np.zeros((0, 2)) if curve is None else _points(curve, name, bounds)
-            found.append(points)
-            start.append(at)
-            count.append(len(points))
-            at += len(points)
-    return np.concatenate(found), np.array(start), np.array(count)
+            place = known.get((name, id(curve)))
+            if place is None:
+                points = np.zeros((0, 2)) if curve is None else _points(curve, name, bounds)
+                place = known[name, id(curve)] = at, len(points)
+                found.append(points)
+                at += len(points)
+            places.append(place)
+    start, count = np.array(places).T
+    return np.concatenate(found), start, count
 
 
-def _points(curve: Sequence[tuple[float, float]], name: str, bounds: tuple[float, float, str]) -> Array:
+def _points(
+    curve: Sequence[tuple[float, float]] | Array, name: str, bounds: tuple[float, float, str]
+) -> Array:
     points = np.asarray(curve, dtype=float)
     if points.ndim != 2 or points.shape[1] != 2 or not np.all(np.isfinite(points)):
         raise InputError("prescribed", "curve", "rows of (time, value)")

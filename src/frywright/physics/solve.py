@@ -97,7 +97,7 @@ def run_many(cooks: Sequence[Cook], precision: Precision = ROUTINE) -> list[RawH
     """Solve many cooks; each answer is the same, to the bit, as alone."""
     alike: dict[tuple[int, ...], list[int]] = {}
     for number, cook in enumerate(cooks):
-        alike.setdefault(structure(cook, precision), []).append(number)
+        alike.setdefault(structure(cook.pieces, precision), []).append(number)
     found: dict[int, RawHistory] = {}
     for numbers in alike.values():
         for first in range(0, len(numbers), TOGETHER):

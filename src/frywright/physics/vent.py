@@ -18,8 +18,8 @@ def stretch_of(raw: RawHistory, cook: Cook, lid: Lid) -> tuple[float, float] | N
     """Start and end [s] of the time a cook spent under a state of the lid, or None; a step carries the span
     it lies in.
     """
-    wanted = [number for number, span in enumerate(cook.spans) if span.lid is lid]
-    inside = np.flatnonzero(np.isin(raw.span, wanted))
+    wanted = np.array([*(span.lid is lid for span in cook.spans), False])
+    inside = np.flatnonzero(wanted[raw.span])
     if not len(inside):
         return None
     return float(raw.time_s[max(inside[0] - 1, 0)]), float(raw.time_s[inside[-1]])
