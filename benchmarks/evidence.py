@@ -10,13 +10,17 @@ import io
 import resource
 import sys
 from concurrent.futures import ProcessPoolExecutor
-from time import perf_counter
+from dataclasses import replace
+from time import perf_counter, process_time
 
 import numpy as np
 from tests.calibrate.synthetic import make, write
 
 from frywright.calibrate.analyse import analyse
+from frywright.calibrate.fit import fit
 from frywright.calibrate.readings import read_log
+from frywright.rooms.cook.probes import GEOMETRY, ProbeAsk, calibrate, tell, trials_of
+from frywright.trial.kitchens import demo_kitchen, demo_log
 
 
 def long_log(hours: float, channels: int = 8) -> bytes:
@@ -54,6 +58,30 @@ def timed(text: bytes, name: str) -> None:
     )
 
 
+def calibrations() -> None:
+    """The demo's log with three probed pieces, and one of its curves: processor time, the least of five."""
+    kitchen, channels = demo_kitchen(), ("Breast 1 (°F)", "Breast 2 (°F)", "Breast 3 (°F)")
+    asked = ProbeAsk(
+        program="bone-in alder",
+        cuts=dict.fromkeys(channels, "breast_half"),
+        masses_kg=dict(zip(channels, (0.203, 0.22, 0.24), strict=True)),
+        thermometers={},
+    )
+    answer = tell(kitchen, read_log(io.BytesIO(demo_log()), "demo"), asked)
+    trial = trials_of(kitchen, answer, asked, "breast_half")[0]
+    one = replace(trial, probes=trial.probes[:1])
+    for name, action in (
+        ("one log with three probed pieces", lambda: calibrate(kitchen, answer, asked, "breast_half")),
+        ("one core curve, size and shape", lambda: fit([one], GEOMETRY, sensor_sd_k=0.25)),
+    ):
+        taken = []
+        for _ in range(5):
+            start = process_time()
+            action()
+            taken.append(process_time() - start)
+        sys.stdout.write(f"{name}: {min(taken):.2f} s of the processor\n")
+
+
 def events_of(question: tuple[int, bool]) -> list[float]:
     """Errors of every drop and lift of one synthetic log [s]; 999 for one not found."""
     seed, hard = question
@@ -75,6 +103,7 @@ def main() -> None:
         head, body = day.split(b"\n", 1)
         days = [body.replace(b"2026-03-02", f"2026-03-{2 + d:02d}".encode()) for d in range(17)]
         timed(head + b"\n" + b"".join(days), "17 such days")
+    calibrations()
     with ProcessPoolExecutor(2) as pool:
         for hard in (False, True):
             errors = np.concatenate(list(pool.map(events_of, [(s, hard) for s in range(100)])))

@@ -19,7 +19,7 @@ import numpy as np
 
 from frywright.calibrate.ahead import HEAVY_N, LAG_LN, LAG_S, LATE_SD_S, PLACE_SD, Ahead, Goal, goal_of
 from frywright.calibrate.family import CALIBRATED, SCOUTING, UNWEIGHED_LN, Spread, course_of, family_of
-from frywright.calibrate.placement import NODES, profile
+from frywright.calibrate.placement import NODES, profiles
 from frywright.calibrate.trial import FITTING
 from frywright.catalog.kitchen import parse_kitchen
 from frywright.model.kitchen import Kitchen
@@ -134,7 +134,7 @@ def readings(truth: Truth, goal: Goal, rng: np.random.Generator):  # type: ignor
         (s + hold for c, hold in goal.rows if (s := first_above_s(time, core, c + goal.guard_k)) is not None),
         default=None,
     )
-    inside = profile(truth.piece, raw, 0, time)
+    inside = profiles([truth.piece], [raw], time)[0]
     first = truth.piece.bone_radius_m / truth.piece.half_thickness_m
     node = (first + truth.place_frac * (1.0 - first)) * (NODES - 1)
     at = np.stack(

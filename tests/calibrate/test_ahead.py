@@ -183,12 +183,12 @@ def test_a_misplaced_tip_reads_what_conduction_between_centre_and_front_says(fam
     0.24 of the way out, within 0.6 K, a third of the step between its nodes there.
     """
     from frywright.calibrate import family as f
-    from frywright.calibrate.placement import NODES, profile
+    from frywright.calibrate.placement import NODES, profiles
 
     kind = f._kind(course.plan, "tender", None)
     raw = f.run(f._cook(course, family.piece, kind.cut, family.spread, np.zeros(5)), f.CLOSE)
     time = np.arange(40.0, 200.0, 10.0)
-    inside = profile(family.piece, raw, 0, time)
+    inside = profiles([family.piece], [raw], time)[0]
     node = 0.24 * (NODES - 1)
     hotter = np.array([np.interp(node, np.arange(NODES), row) - row[0] for row in inside])
     ahead = Ahead(

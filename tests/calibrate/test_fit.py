@@ -17,7 +17,7 @@ from frywright.calibrate.fit import fit
 from frywright.calibrate.gauge import Pressed
 from frywright.calibrate.parameters import Fitted
 from frywright.calibrate.parts import parts_of, usual_loss, usual_weight_lost
-from frywright.calibrate.placement import NODES, placement, profile
+from frywright.calibrate.placement import NODES, placement, profiles
 from frywright.calibrate.readings import read_log
 from frywright.calibrate.trial import (
     FITTING,
@@ -391,7 +391,7 @@ def test_a_misplaced_probe_is_named(place):
     piece = replace(base, half_thickness_m=truth.half_thickness_m[1], shape_n=truth.shape_n)
     raw = run(engine_question(trial.plan, trial, [piece], headspace_of(trial)), FITTING)
     time = np.arange(0.0, trial.lift_s, 2.0)
-    curves = profile(piece, raw, 0, time)
+    curves = profiles([piece], [raw], time)[0]
     assert np.max(np.abs(curves[:, 0] - np.interp(time, raw.time_s, raw.core_temp_c[:, 0]))) < 0.4
     read = curves[:, round(place * (NODES - 1))] + 0.05 * np.random.default_rng(1).normal(size=len(time))
     curve = replace(trial.probes[0].curve, time_s=time, core_c=read, start_c=4.0)

@@ -13,6 +13,7 @@ from frywright.design.loads import (
     late_spans,
     lifts,
     oils_left_k,
+    spans_of,
     tracer_margins,
 )
 from frywright.design.proof import (
@@ -26,12 +27,13 @@ from frywright.design.proof import (
     question,
     weights_of,
 )
+from frywright.design.search import Goals, Sizer
 from frywright.model.errors import InputError
 from frywright.model.fryer import ClockStyle
 from frywright.physics.inputs import ROUTINE, SCAN
 from frywright.physics.lift import lift_of
 from frywright.physics.pack import pack
-from frywright.physics.plan import make_plan
+from frywright.physics.plan import make_plan, spans
 from frywright.physics.solve import most_steps, run
 from frywright.verdicts.limits import CookLimit
 from frywright.verdicts.margin import Curves, margin_k, margins_k
@@ -177,3 +179,26 @@ def test_loads_out_of_range_are_refused(kitchen):
     made, _, weights = loads_of(kitchen, NAMES[0], 8)
     with pytest.raises(InputError, match="half thickness"):
         replace(made, weights=weights * 1e6).packed(slice(0, 8), ROUTINE)
+
+
+def test_spans_picked_out_are_those_of_each(kitchen):
+    """In another order and one of them twice: rows, counts and vents as if told anew."""
+    told = [spans(make_plan(kitchen, kitchen.program(name))) for name in NAMES]
+    which = np.array([2, 0, 2, 1])
+    found, known = spans_of(told).at(which), spans_of([told[i] for i in which])
+    for part in ("rows", "first", "count", "vent"):
+        assert np.array_equal(getattr(found, part), getattr(known, part)), part
+
+
+def test_programs_sized_together_are_sized_as_each_alone(kitchen):
+    """Unlike stages, drain times and first set points in one batch: margins by load and oil, to the bit."""
+    old = kitchen.program("bone-in alder").timed()
+    short = replace(old, stages=old.stages[1:], drain_s=0.0)
+    hot = replace(old, stages=(replace(old.stages[0], set_c=178.0), *old.stages[1:]), drain_s=200.0)
+    sizer = Sizer(kitchen, old, place_named("us_food_code_2022").cook_limit(), Goals())
+    by, oil = sizer.by_load([old, short, hot])
+    for k, program in enumerate((old, short, hot)):
+        alone = sizer.by_load([program])
+        assert np.array_equal(by[k], alone[0][0])
+        assert oil[k] == alone[1][0]
+    assert len(np.unique(by.min(axis=(1, 2)))) == 3

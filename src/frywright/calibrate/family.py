@@ -61,8 +61,8 @@ class Course:
     """The load's oil and pressure over the program without its vent, and longer; shared by its pieces."""
 
     plan: FryPlan
-    oil_c: list[tuple[float, float]]
-    pressure_pa: list[tuple[float, float]]
+    oil_c: Array  # (reading, time and value)
+    pressure_pa: Array
     spans: tuple[Span, ...]
     lift_s: float  # the earliest lift of the program as keyed; no vent counts
     vent_s: tuple[float, float] | None  # a vent inside the course, with readings that say little
@@ -126,7 +126,7 @@ def course_of(plan: FryPlan) -> Course:
     return Course(
         plan=plan,
         oil_c=calm(time, raw.oil_temp_c[keep]),
-        pressure_pa=list(zip(time.tolist(), raw.pressure_pa[keep].tolist(), strict=True)),
+        pressure_pa=np.column_stack([time, raw.pressure_pa[keep]]),
         spans=tuple(_as_solved(raw, spans)),
         lift_s=lift,
         vent_s=(float(raw.time_s[inside[0] - 1]), float(raw.time_s[inside[-1]])) if len(inside) else None,
@@ -221,7 +221,7 @@ def _cook(course: Course, base: PieceClass, cut: Cut, spread: Spread, row: Array
         film_kg_m2=base.film_kg_m2 * float(np.exp(spread.film_ln * row[3])),
         bone_radius_m=min(base.bone_radius_m * half / base.half_thickness_m, BONE_SHARE * half),
     )
-    oil = [(t, c + spread.oil_k * float(row[4])) for t, c in course.oil_c]
+    oil = course.oil_c + np.array([0.0, spread.oil_k * float(row[4])])
     told = Prescribed(oil_temp_c=oil, pressure_pa=course.pressure_pa)
     return Cook(vat=vat(course.plan), pieces=[piece], spans=course.spans, prescribed=told)
 

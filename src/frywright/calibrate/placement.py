@@ -7,15 +7,16 @@ front's temperature and depth taken from the engine.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
 
-from frywright.calibrate.trial import FITTING, Trial, engine_question, headspace_of, tracer
+from frywright.calibrate.trial import FITTING, Probed, Trial, calm, engine_question, headspace_of, tracer
 from frywright.model.findings import Note
 from frywright.physics.inputs import PieceClass, quadratic
-from frywright.physics.solve import RawHistory, run
+from frywright.physics.solve import RawHistory, run_many
 
 Array = NDArray[np.float64]
 NODES = 48
@@ -46,41 +47,49 @@ class Placement:
         return self.note.kind == "off_centre"
 
 
-def profile(piece: PieceClass, raw: RawHistory, lane: int, time_s: Array) -> Array:
-    """Temperatures (time, node) on even nodes from the centre to the surface [degC]."""
-    a, n = piece.half_thickness_m, piece.shape_n
-    r = np.linspace(0.0, a, NODES)
-    faces = 0.5 * (r[1:] + r[:-1])
-    volume = np.diff(np.r_[0.0, faces, a] ** (n + 1)) / (n + 1)
+def profiles(pieces: Sequence[PieceClass], raws: Sequence[RawHistory], time_s: Array) -> Array:
+    """Temperatures (piece, time, node) on even nodes from the centre to the surface [degC]; each piece is the
+    first lane of its run.
+
+    Pieces of one shape and food, which differ in size, are solved side by side.
+    """
+    piece, n = pieces[0], pieces[0].shape_n
+    r = np.stack([np.linspace(0.0, p.half_thickness_m, NODES) for p in pieces])
+    half, faces = r[:, -1:], 0.5 * (r[:, 1:] + r[:, :-1])
+    edges = np.concatenate([np.zeros_like(half), faces, half], axis=1)
+    volume, area, apart = np.diff(edges ** (n + 1)) / (n + 1), faces**n, np.diff(r)
     k0, k1, k2 = quadratic(piece.conductivity_w_mk, "conductivity_w_mk")
     c0, c1, c2 = quadratic(piece.heat_capacity_j_kgk, "heat_capacity_j_kgk")
-    bone = r < piece.bone_radius_m
-    temp = np.full(NODES, piece.start_temp_c)
+    bone = r < np.array([[p.bone_radius_m] for p in pieces])
     grid = np.arange(0.0, time_s[-1] + STEP_S, STEP_S)
-    front_c = np.interp(grid, raw.time_s, raw.front_temp_c[:, lane])
-    front_m = a - np.interp(grid, raw.time_s, raw.crust_m[:, lane])
-    out = np.empty((len(grid), NODES))
-    out[0] = temp
+    front_c = np.array([np.interp(grid, raw.time_s, raw.front_temp_c[:, 0]) for raw in raws])
+    front_m = half - np.array([np.interp(grid, raw.time_s, raw.crust_m[:, 0]) for raw in raws])
+    out = np.empty((len(grid), *r.shape))
+    out[0] = temp = np.full(r.shape, piece.start_temp_c)
     for i in range(1, len(grid)):
         conduct = np.where(bone, piece.bone_conductivity_w_mk, k0 + temp * (k1 + k2 * temp))
         heat = np.where(bone, piece.bone_heat_j_m3k, piece.density_kg_m3 * (c0 + temp * (c1 + c2 * temp)))
-        flow = STEP_S * 0.5 * (conduct[1:] + conduct[:-1]) * faces**n / np.diff(r)
-        store = heat * volume
-        temp = _implicit(temp, flow, store, r >= front_m[i] - 0.5 * a / NODES, front_c[i])
-        out[i] = temp
-    return np.stack([np.interp(time_s, grid, out[:, j]) for j in range(NODES)], axis=1)
+        flow = STEP_S * 0.5 * (conduct[:, 1:] + conduct[:, :-1]) * area / apart
+        outside = r >= front_m[:, i, None] - 0.5 * half / NODES
+        temp = out[i] = _implicit(temp, flow, heat * volume, outside, front_c[:, i])
+    return np.array(
+        [[np.interp(time_s, grid, node) for node in one.T] for one in out.swapaxes(0, 1)]
+    ).swapaxes(1, 2)
 
 
-def _implicit(temp: Array, flow: Array, store: Array, outside: NDArray[np.bool_], front_c: float) -> Array:
-    from scipy.linalg import solve_banded
+def _implicit(temp: Array, flow: Array, store: Array, outside: NDArray[np.bool_], front_c: Array) -> Array:
+    """One implicit step of all pieces, as one system of equations whose blocks touch nowhere."""
+    from scipy.linalg.lapack import dgtsv
 
-    lower, upper = np.r_[-flow, 0.0], np.r_[0.0, -flow]
-    middle = store + np.r_[flow, 0.0] + np.r_[0.0, flow]
-    right = store * temp
-    middle[outside], right[outside] = 1.0, front_c
-    upper[1:][outside[:-1]] = 0.0
-    lower[:-1][outside[1:]] = 0.0
-    return np.asarray(solve_banded((1, 1), np.stack([upper, middle, lower]), right))
+    none = np.zeros((len(temp), 1))
+    lower, upper = np.hstack([-flow, none]), np.hstack([none, -flow])
+    middle = store + np.hstack([flow, none]) + np.hstack([none, flow])
+    right = np.where(outside, front_c[:, None], store * temp)
+    middle[outside] = 1.0
+    upper[:, 1:][outside[:, :-1]] = 0.0
+    lower[:, :-1][outside[:, 1:]] = 0.0
+    found = dgtsv(lower.ravel()[:-1], middle.ravel(), upper.ravel()[1:], right.ravel())[3]
+    return np.asarray(found).reshape(temp.shape)
 
 
 def placement(trial: Trial, centre_rms_k: float, n: int = 0) -> Placement:
@@ -96,11 +105,7 @@ def placement(trial: Trial, centre_rms_k: float, n: int = 0) -> Placement:
     read = np.interp(time, probed.curve.time_s, probed.curve.core_c)
     rms = np.empty((len(SIZES), len(PLACES)))
     lifts = np.empty((len(SIZES), len(PLACES)))
-    head = headspace_of(trial)
-    base = tracer(trial.plan, probed, probed.curve.start_c)
-    for i, size in enumerate(SIZES):
-        piece = replace(base, half_thickness_m=base.half_thickness_m * size, bone_radius_m=0.0)
-        curves = profile(piece, run(engine_question(trial.plan, trial, [piece], head), FITTING), 0, time)
+    for i, curves in enumerate(_by_size(trial, probed, time)):
         for j, place in enumerate(PLACES):
             at = curves[:, round(place * (NODES - 1))]
             rms[i, j] = np.sqrt(np.mean((at - read) ** 2))
@@ -140,6 +145,18 @@ def placement(trial: Trial, centre_rms_k: float, n: int = 0) -> Placement:
         best_rms_k=least[best],
         colder_k=colder,
         note=note,
+    )
+
+
+def _by_size(trial: Trial, probed: Probed, time: Array) -> Array:
+    """Temperatures (size, time, node) inside the probed piece, were it of each of the sizes."""
+    head, oil = headspace_of(trial), None if trial.oil is None else calm(*trial.oil)
+    base = tracer(trial.plan, probed, probed.curve.start_c)
+    pieces = [
+        replace(base, half_thickness_m=base.half_thickness_m * size, bone_radius_m=0.0) for size in SIZES
+    ]
+    return profiles(
+        pieces, run_many([engine_question(trial.plan, trial, [p], head, oil) for p in pieces], FITTING), time
     )
 
 

@@ -35,12 +35,11 @@ class Problem:
         self.trials = [replace(t, probes=()) if self.lid else _in_the_oil(t) for t in trials]
         self.cuts = {p.cut for t in self.trials for p in t.probes}
         self.heads = [None if self.lid else headspace_of(t) for t in self.trials]
+        self.first = [sum(len(t.probes) for t in self.trials[:i]) for i in range(len(self.trials))]
         self.parts = [
             part
             for i, trial in enumerate(self.trials)
-            for part in parts_of(
-                i, trial, self.heads[i], self.cuts, sum(len(t.probes) for t in self.trials[:i])
-            )
+            for part in parts_of(i, trial, self.heads[i], self.cuts, self.first[i])
         ]
         self.probes = sum(len(t.probes) for t in self.trials)
         self.nuisances = 2 * self.probes + len(self.trials)
@@ -54,7 +53,7 @@ class Problem:
         self.bounds = (np.r_[low, np.full(self.nuisances, -6.0)], np.r_[high, np.full(self.nuisances, 6.0)])
         self.runs_count = 0
         self._oils = [None if t.oil is None else calm(*t.oil) for t in self.trials]
-        self._known: dict[bytes, Histories] = {}
+        self._known: dict[tuple[int, bytes], tuple[RawHistory, FryPlan]] = {}
 
     def _now(self, name: str) -> float:
         plan, place = self.trials[0].plan, PARAMETERS[name].place
@@ -89,38 +88,40 @@ class Problem:
     def histories(self, x: Array) -> Histories:
         """Engine runs of all trials; a probe's offset is taken off its start temperature.
 
-        Drifts and moments of the drop change no run, so the last ones are kept.
+        Drifts and moments of the drop change no run. Whoever asks for a point asks for its Jacobian next, so
+        the runs beside it are solved with it, and all replace what was known.
         """
-        asked = self._asked(x)
-        if asked.tobytes() not in self._known:
-            self._solve([x])
-        return self._known[asked.tobytes()]
+        wanted = [(i, self._asked(i, x)) for i in range(len(self.trials))]
+        if any((i, asked.tobytes()) not in self._known for i, asked in wanted):
+            self._solve(
+                [x, *(point for k in range(len(self.free) + self.probes) for point in self._beside(x, k))]
+            )
+        return [self._known[i, asked.tobytes()] for i, asked in wanted]
 
-    def _asked(self, x: Array) -> Array:
-        return x[: len(self.free) + self.probes]
+    def _asked(self, i: int, x: Array) -> Array:
+        """What of a point changes the run of trial ``i``: parameters, and the offsets of its own probes."""
+        first = len(self.free) + self.first[i]
+        return np.concatenate([x[: len(self.free)], x[first : first + len(self.trials[i].probes)]])
 
     def _solve(self, points: Sequence[Array]) -> None:
-        """Runs of all trials at some points, solved together; they replace what was known."""
-        asked = [self._asked(x) for x in points]
-        told = [question for one in asked for question in self._questions(one)]
+        """Runs of all trials at some points, solved together."""
+        asked = {
+            (i, a.tobytes()): a for x in points for i in range(len(self.trials)) for a in [self._asked(i, x)]
+        }
+        told = [self._question(i, a) for (i, _), a in asked.items()]
         raws = run_many([cook for cook, _ in told], FITTING)
-        pairs = [(raw, plan) for raw, (_, plan) in zip(raws, told, strict=True)]
-        size = len(self.trials)
-        self._known = {one.tobytes(): pairs[i * size : (i + 1) * size] for i, one in enumerate(asked)}
+        pairs = zip(raws, (plan for _, plan in told), strict=True)
+        self._known = dict(zip(asked, pairs, strict=True))
         self.runs_count += len(told)
 
-    def _questions(self, asked: Array) -> list[tuple[Cook, FryPlan]]:
-        count, probe = len(self.free), 0
-        out = []
-        for i, trial in enumerate(self.trials):
-            plan = self.changed(trial, asked[:count] * self.scale)
-            pieces = []
-            for probed in trial.probes:
-                shift = self.sensor_sd_k * asked[count + probe]
-                pieces.append(tracer(plan, probed, probed.curve.start_c - shift))
-                probe += 1
-            out.append((engine_question(plan, trial, pieces, self.heads[i], self._oils[i]), plan))
-        return out
+    def _question(self, i: int, asked: Array) -> tuple[Cook, FryPlan]:
+        trial, count = self.trials[i], len(self.free)
+        plan = self.changed(trial, asked[:count] * self.scale)
+        pieces = [
+            tracer(plan, probed, probed.curve.start_c - self.sensor_sd_k * offset)
+            for probed, offset in zip(trial.probes, asked[count:], strict=True)
+        ]
+        return engine_question(plan, trial, pieces, self.heads[i], self._oils[i]), plan
 
     def residuals(self, x: Array) -> Array:
         """Weighted residuals, priors of the nuisances last."""
@@ -139,25 +140,19 @@ class Problem:
         return np.concatenate([*out, x[count:]])
 
     def jacobian(self, x: Array) -> Array:
-        """Central differences with steps wide enough that the engine's own step control does not show.
+        """Central differences with steps wide enough that the engine's own step control does not show."""
+        self.histories(x)
+        columns = []
+        for k in range(len(x)):
+            up, down = self._beside(x, k)
+            columns.append((self.residuals(up) - self.residuals(down)) / (up[k] - down[k]))
+        return np.stack(columns, axis=1)
 
-        Columns that change no run come first, while the run at ``x`` is still known.
-        """
-        runs = len(self.free) + self.probes
-        steps = np.r_[np.full(len(self.free), STEP), np.full(self.nuisances, NUISANCE_STEP)]
-        columns: dict[int, Array] = {}
-
-        def beside(k: int) -> tuple[Array, Array]:
-            up, down = x.copy(), x.copy()
-            up[k], down[k] = min(x[k] + steps[k], self.bounds[1][k]), max(x[k] - steps[k], self.bounds[0][k])
-            return up, down
-
-        for k in (*range(runs, len(x)), *range(runs)):
-            if k == 0:
-                self._solve([point for other in range(runs) for point in beside(other)])
-            up, down = beside(k)
-            columns[k] = (self.residuals(up) - self.residuals(down)) / (up[k] - down[k])
-        return np.stack([columns[k] for k in range(len(x))], axis=1)
+    def _beside(self, x: Array, k: int) -> tuple[Array, Array]:
+        """Points on both sides of ``x`` along one of its numbers."""
+        up, down, step = x.copy(), x.copy(), STEP if k < len(self.free) else NUISANCE_STEP
+        up[k], down[k] = min(x[k] + step, self.bounds[1][k]), max(x[k] - step, self.bounds[0][k])
+        return up, down
 
     def sensor(self, x: Array) -> Array:
         """Offsets and drifts of the probes, over their thermometer's error."""

@@ -66,8 +66,9 @@ def thin(time: Array, read: Array) -> tuple[Array, Array]:
     return np.add.reduceat(time, edges) / counts, np.add.reduceat(read, edges) / counts
 
 
-def calm(time: Array, read: Array) -> list[tuple[float, float]]:
-    """A measured curve as a table for the engine, its noise smoothed away where it is level.
+def calm(time: Array, read: Array) -> Array:
+    """A measured curve as a table for the engine, (reading, time and value), its noise smoothed away where it
+    is level.
 
     Noise in pressure would make the engine boil at every peak and never condense, so it must go; where a
     curve rises or falls by far more than the noise (a vent, a load dropped) every reading stays.
@@ -76,15 +77,17 @@ def calm(time: Array, read: Array) -> list[tuple[float, float]]:
     noise = max(noise_of(y), 1e-9)
     wide = np.convolve(np.pad(y, 4, mode="edge"), np.ones(9) / 9, mode="valid")
     narrow = np.convolve(np.pad(y, 1, mode="edge"), np.ones(3) / 3, mode="valid")
-    spread = np.array([np.ptp(y[max(0, i - 4) : i + 5]) for i in range(len(y))])
+    spread = np.ptp(np.lib.stride_tricks.sliding_window_view(np.pad(y, 4, mode="edge"), 9), axis=1)
     level = np.clip((8.0 * noise - spread) / (3.0 * noise), 0.0, 1.0)
     smooth = level * wide + (1.0 - level) * narrow
     steep = spread > STEEP_N * noise
     known = np.isfinite(read)
     sharp = steep[np.searchsorted(0.5 * (t[1:] + t[:-1]), time[known])]
-    points = {float(a): float(b) for a, b in zip(t[~steep], smooth[~steep], strict=True)}
-    points |= {float(a): float(b) for a, b in zip(time[known][sharp], read[known][sharp], strict=True)}
-    return sorted(points.items())
+    times = np.concatenate([t[~steep], time[known][sharp]])
+    values = np.concatenate([smooth[~steep], read[known][sharp]])
+    order = np.argsort(times, kind="stable")
+    last = np.append(np.diff(times[order]) > 0.0, True)  # of two at one time the reading itself
+    return np.asarray(np.column_stack([times, values])[order[last]])
 
 
 def tracer(plan: FryPlan, probed: Probed, start_c: float) -> PieceClass:
@@ -105,7 +108,7 @@ def tracer(plan: FryPlan, probed: Probed, start_c: float) -> PieceClass:
 class Headspace(NamedTuple):
     """Absolute pressure over a load as a curve, and what the lid did; nothing where the lid stayed open."""
 
-    curve: list[tuple[float, float]] | None = None
+    curve: Array | None = None
     pressed: Pressed | None = None
 
     def let_go(self) -> tuple[float, float] | None:
@@ -114,9 +117,9 @@ class Headspace(NamedTuple):
         A lid is opened with a little pressure left, and meat at boiling keeps up what is left for minutes: it
         is over where the curve stays at what it ends with, not where a gauge first reads zero.
         """
-        if self.pressed is None or not self.curve:
+        if self.pressed is None or self.curve is None:
             return None
-        time, pressure = np.array(self.curve).T
+        time, pressure = self.curve.T
         over = pressure - np.median(pressure[time >= time[-1] - REST_S])
         above = time[(time > self.pressed.vent_s) & (over > REST_PA)]
         return self.pressed.vent_s, float(above[-1]) if len(above) else self.pressed.vent_s
@@ -126,15 +129,15 @@ def headspace_of(trial: Trial) -> Headspace:
     """The headspace of a load: measured, or by the fryer's model when it has a lid under pressure."""
     atmosphere = trial.plan.site.atmosphere_pa
     if trial.gauge is not None:
-        time, gauge = trial.gauge
-        return Headspace([(t, atmosphere + max(p, 0.0)) for t, p in calm(time, gauge)], trial.pressed)
+        time, gauge = calm(*trial.gauge).T
+        return Headspace(np.column_stack([time, atmosphere + np.maximum(gauge, 0.0)]), trial.pressed)
     if not trial.plan.program.under_pressure:
         return Headspace()
     told = spans(trial.plan)
     pieces = [piece_class(trial.plan, k) for k in trial.plan.kinds]
     raw = run(Cook(vat=vat(trial.plan), pieces=pieces, spans=told))
     keep = np.r_[True, np.diff(raw.time_s) > 1e-6]
-    curve = list(zip(raw.time_s[keep].tolist(), raw.pressure_pa[keep].tolist(), strict=True))
+    curve = np.column_stack([raw.time_s[keep], raw.pressure_pa[keep]])
     return Headspace(curve, trial.pressed or _modelled(raw, told))
 
 
@@ -155,7 +158,7 @@ def engine_question(
     trial: Trial,
     tracers: list[PieceClass],
     head: Headspace | None = None,
-    oil: Sequence[tuple[float, float]] | None = None,
+    oil: Array | None = None,
 ) -> Cook:
     """The engine's question: measured oil, and measured pressure unless the lid itself is asked about
     (``head`` None). ``oil`` is the trial's calmed oil, given by callers that ask often.
@@ -164,7 +167,8 @@ def engine_question(
     whole = trial.loss is not None or trial.weight is not None or head is None
     pieces = [*tracers, *([piece_class(plan, k) for k in plan.kinds if not k.heavy] if whole else [])]
     assert trial.oil is not None
-    told = Prescribed(oil_temp_c=oil or calm(*trial.oil), pressure_pa=None if head is None else head.curve)
+    calmed = calm(*trial.oil) if oil is None else oil
+    told = Prescribed(oil_temp_c=calmed, pressure_pa=None if head is None else head.curve)
     set_c = plan.oil_start_c
     rest = Span(duration_s=max(last - trial.lift_s, 1.0), set_c=set_c, lid=Lid.REST)
     lids = _lid_spans(trial.pressed if head is None else head.pressed, trial.lift_s, set_c)
