@@ -276,3 +276,59 @@ def test_a_span_reads_no_more_facts_than_lie_in_it(store, monkeypatch):
     monkeypatch.setattr(memory._Kept, "fact", lambda self, cls: read.append(self.number) or own(self, cls))
     span = MOMENT + dt.timedelta(days=40), MOMENT + dt.timedelta(days=43)
     assert len(list(store.facts_between(*span, DayNoted))) == 3 == len(read)
+
+
+def _event(fact):
+    return fact.event or None
+
+
+def _date(fact):
+    return fact.date
+
+
+def _read_whole(store, by):
+    """The newest of each event by a walk over all that stands."""
+    found = {}
+    for item in store.current(DayNoted.KIND):
+        fact = DayNoted(
+            date=dt.date.fromisoformat(str(item.entry.payload["date"])),
+            event=str(item.entry.payload["event"]),
+            factor_n=1.5,
+        )
+        older = found.get(fact.event)
+        if fact.event and (older is None or by is None or fact.date >= older[1].date):
+            found[fact.event] = item.number, fact
+    return {event: number for event, (number, _) in found.items()}
+
+
+@pytest.mark.parametrize("by", [None, _date])
+def test_the_newest_of_each_key_is_what_a_walk_over_all_finds(store, path, by):
+    """Two programs on one file, notes that replace others, the newest too, and looks inside a block that is
+    undone.
+    """
+    luck, other, numbers = random.Random(11), Store.file(path, lambda: MOMENT), []
+    for n in range(150):
+        writer = other if n % 5 == 0 else store
+        place = luck.randrange(len(numbers)) if n % 4 == 3 else -1
+        replaces = numbers.pop(place) if n % 4 == 3 or n % 9 == 8 else None
+        numbers.append(note(writer, luck.choice(("", "fair", "rain", "game")), luck.randrange(6), replaces))
+        if n % 3 == 0:
+            found = store.newest_by(DayNoted, _event, by)
+            assert {key: item.number for key, item in found.items()} == _read_whole(store, by)
+            assert found is store.newest_by(DayNoted, _event, by)
+        if n % 20 == 0:
+            with pytest.raises(ZeroDivisionError), store.writing():
+                mine = note(store, "fair", 9)
+                assert store.newest_by(DayNoted, _event, by)["fair"].number == mine
+                raise ZeroDivisionError
+
+
+def test_the_newest_of_each_key_looks_only_at_what_is_new(store, monkeypatch):
+    for n in range(40):
+        note(store, f"e{n % 3}", n % 7)
+    store.newest_by(DayNoted, _event)
+    seen, own = [], memory._Kept.fact
+    monkeypatch.setattr(memory._Kept, "fact", lambda self, cls: seen.append(self.number) or own(self, cls))
+    number = note(store, "e1")
+    assert store.newest_by(DayNoted, _event)["e1"].number == number
+    assert seen == [number]

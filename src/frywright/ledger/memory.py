@@ -12,7 +12,7 @@ from __future__ import annotations
 import json
 from bisect import bisect_left, bisect_right, insort
 from collections import OrderedDict
-from collections.abc import Iterator
+from collections.abc import Callable, Hashable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from itertools import islice
 from threading import Lock, RLock
@@ -157,6 +157,34 @@ class Tail(Generic[F]):
         return 0 if self.whole else self.items[0].number
 
 
+By: TypeAlias = Callable[[F], Any]
+"""What is asked of a fact: its key, or what says which of two is the newer one. A function of a module: it is
+known again by itself.
+"""
+
+
+@dataclass(frozen=True, slots=True)
+class _Newest(Generic[F]):
+    """The newest fact of each key, up to an entry; so many entries had been replaced by then."""
+
+    items: dict[Hashable, Kept[F]]
+    up_to: int
+    replaced_count: int
+
+
+def newest_of(
+    items: Iterable[Kept[F]], key: By[F], by: By[F] | None, known: Mapping[Hashable, Kept[F]] | None = None
+) -> dict[Hashable, Kept[F]]:
+    """The newest fact of each key among those known and these, oldest first; no key (None) leaves one out."""
+    found = dict(known or {})
+    for item in items:
+        name = key(item.fact)
+        older = found.get(name) if by else None
+        if name is not None and (older is None or by is None or by(item.fact) >= by(older.fact)):
+            found[name] = item
+    return found
+
+
 def _moment(told: _Moment[Any]) -> str:
     return told[0]
 
@@ -174,6 +202,7 @@ class Memory:
         self._newest: dict[str, int] = {}
         self._gone = 0
         self._replaced: set[int] | None = None
+        self._by: dict[tuple[type[Any], By[Any], By[Any] | None], _Newest[Any]] = {}
 
     def look(self, connection: sa.Connection) -> None:
         """Find what is new, or see that the store is another one than before."""
@@ -196,6 +225,7 @@ class Memory:
         row = connection.execute(_LAST, {"here": self._site}).first()
         self._last = (row.number, row.hash) if row else (0, GENESIS)
         self._newest, self._replaced, self._gone = {}, None, row.gone if row else 0
+        self._by = {}
         with _TURN:
             for key in [key for key in _TAILS if key[0] is self]:
                 del _TAILS[key]
@@ -236,6 +266,22 @@ class Memory:
         """Facts of a class that nothing has replaced, oldest first."""
         tail, replaced = self.tail(connection, cls, whole=True), self.replaced(connection)
         return [item.fact(cls) for item in tail.items if item.number not in replaced]
+
+    def newest_by(
+        self, connection: sa.Connection, cls: type[F], key: By[F], by: By[F] | None
+    ) -> Mapping[Hashable, Kept[F]]:
+        """The newest fact of each key, of those that nothing has replaced; only what is new is looked at."""
+        with self._turn:
+            replaced, tail = self.replaced(connection), self.tail(connection, cls, whole=True)
+            none: _Newest[F] = _Newest({}, 0, len(replaced))
+            old = self._by.get((cls, key, by), none)
+            if old.replaced_count != len(replaced) and any(e.number in replaced for e in old.items.values()):
+                old = none
+            if (old.up_to, old.replaced_count) != (tail.up_to, len(replaced)):
+                new = (item for item in tail.facts(old.up_to) if item.number not in replaced)
+                old = _Newest(newest_of(new, key, by, old.items), tail.up_to, len(replaced))
+                self._by[cls, key, by] = old
+            return old.items
 
     @staticmethod
     def _found(key: tuple[Memory, type[F]]) -> Tail[F]:

@@ -14,7 +14,7 @@ from __future__ import annotations
 import datetime as dt
 import os
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Hashable, Iterator, Mapping
 from contextlib import contextmanager, suppress
 from contextvars import ContextVar
 from copy import copy
@@ -31,7 +31,7 @@ import sqlalchemy as sa
 from frywright.ledger.database import Queue, in_words, is_file, opened, staying, take_turn
 from frywright.ledger.dropped import Told
 from frywright.ledger.facts.fact import F, Kept, kept
-from frywright.ledger.memory import Memory, recorded
+from frywright.ledger.memory import By, Memory, newest_of, recorded
 from frywright.ledger.names import named_rows
 from frywright.ledger.tables import ENTRY
 from frywright.ledger.writer import HOME, Writer
@@ -410,6 +410,20 @@ class Store:
             if connection is not None:
                 return self._memory.current(connection, cls)
         return [kept(item, cls) for item in self.current(cls.KIND)]
+
+    def newest_by(self, cls: type[F], key: By[F], by: By[F] | None = None) -> Mapping[Hashable, Kept[F]]:
+        """The newest fact of a class for each key, of those that nothing has replaced. What it is made of is
+        kept, so that it takes no longer in a long record.
+
+        Parameters
+        ----------
+        key : function of a module; what a fact is newest of, None leaves it out
+        by : function of a module; which of two is the newer, else the one entered later
+        """
+        with self._remembering() as connection:
+            if connection is not None:
+                return self._memory.newest_by(connection, cls, key, by)
+        return newest_of(self.current_facts(cls), key, by)
 
     def fact(self, number: int, cls: type[F]) -> Kept[F] | None:
         """The fact of a number, or None where there is none of its class."""

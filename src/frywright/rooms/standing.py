@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import datetime as dt
+from collections.abc import Hashable, Mapping
 from dataclasses import dataclass
 from itertools import takewhile
 
@@ -88,9 +89,18 @@ class Held:
     read_version: str
 
 
+def _name(fact: ReadBackTaken | SlotChosen | CardPrinted) -> str:
+    return fact.name
+
+
+def newest_readbacks(store: Store) -> Mapping[Hashable, Kept[ReadBackTaken]]:
+    """The newest read-back of each program."""
+    return store.newest_by(ReadBackTaken, _name)
+
+
 def held_status(store: Store, kitchen: Kitchen, translate: Translate = str) -> list[Held]:
     """What each fryer is known to hold of each program."""
-    newest = {item.fact.name: item for item in store.facts(ReadBackTaken)}
+    newest = newest_readbacks(store)
     rows = []
     for name in sorted({p.name for p in kitchen.programs}):
         program = kitchen.program(name)
@@ -120,8 +130,8 @@ def held_status(store: Store, kitchen: Kitchen, translate: Translate = str) -> l
 
 def told_slots(store: Store) -> dict[str, int]:
     """Slots chosen or printed on a card, newest last, by program."""
-    told = [(e.number, e.fact.name, e.fact.slot) for e in store.facts(SlotChosen)]
-    told += [(e.number, e.fact.name, e.fact.slot) for e in store.facts(CardPrinted)]
+    told = [(e.number, e.fact.name, e.fact.slot) for e in store.newest_by(SlotChosen, _name).values()]
+    told += [(e.number, e.fact.name, e.fact.slot) for e in store.newest_by(CardPrinted, _name).values()]
     return {name: slot for _, name, slot in sorted(told)}
 
 

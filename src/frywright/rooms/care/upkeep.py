@@ -101,12 +101,16 @@ def worked(store: Store, since: dt.date) -> Worked:
 
 def last_done(store: Store) -> dict[tuple[str, str], CareDone]:
     """Newest record of every task, by fryer and key."""
-    found: dict[tuple[str, str], CareDone] = {}
-    for item in store.current_facts(CareDone):
-        key = (item.fact.fryer, item.fact.task)
-        if key not in found or item.fact.date >= found[key].date:
-            found[key] = item.fact
-    return found
+    found = store.newest_by(CareDone, _task_of, _done_on)
+    return {_task_of(item.fact): item.fact for item in found.values()}
+
+
+def _task_of(done: CareDone) -> tuple[str, str]:
+    return done.fryer, done.task
+
+
+def _done_on(done: CareDone) -> dt.date:
+    return done.date
 
 
 def today_of(kitchen: Kitchen) -> dt.date:

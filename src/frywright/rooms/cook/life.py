@@ -4,7 +4,7 @@ retired.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
@@ -27,7 +27,7 @@ from frywright.model.program import Program
 from frywright.model.tongues import Translate
 from frywright.rooms.cook.cards import Approved
 from frywright.rooms.hall import AUTHOR, in_turn, write
-from frywright.rooms.standing import settings_read, slot_of, told_slots
+from frywright.rooms.standing import newest_readbacks, settings_read, slot_of, told_slots
 from frywright.trial.life import Life, Mark, Standing, State, Step, Traces, life_of
 from frywright.trial.predicted import program_facts
 from frywright.verdicts.evidence import EvidenceKind
@@ -81,17 +81,19 @@ class _Told:
     """What the ledger says of all programs, read once."""
 
     def __init__(self, store: Store) -> None:
-        self.saved = _newest(store.facts(ProgramSaved))
-        self.proofs = _newest(store.facts(ProgramProved))
-        self.failed = _newest(e for e in store.facts(ProgramProved) if not e.fact.holds)
-        self.decided = _newest(e for e in store.facts(ProgramProbed) if e.fact.outcome == "meets")
-        cards: tuple[Kept[Any], ...] = (*store.facts(CardPrinted), *store.facts(ShortCardPrinted))
-        self.cards = _newest(sorted(cards, key=lambda e: e.number))
-        self.keyed = _newest(store.facts(ProgramKeyed))
-        self.read = {e.fact.name: e for e in store.facts(ReadBackTaken)}
-        self.differed = _newest(e for e in store.facts(ReadBackTaken) if not e.fact.matches)
-        self.service = _newest(store.facts(ServiceBegun))
-        self.retired = _newest(store.facts(ProgramRetired))
+        self.saved = store.newest_by(ProgramSaved, version_of)
+        self.proofs = store.newest_by(ProgramProved, version_of)
+        self.failed = store.newest_by(ProgramProved, _failed)
+        self.decided = store.newest_by(ProgramProbed, _decided)
+        self.printed: tuple[Mapping[Any, Kept[Any]], ...] = (
+            store.newest_by(CardPrinted, version_of),
+            store.newest_by(ShortCardPrinted, version_of),
+        )
+        self.keyed = store.newest_by(ProgramKeyed, version_of)
+        self.read = newest_readbacks(store)
+        self.differed = store.newest_by(ReadBackTaken, _differed)
+        self.service = store.newest_by(ServiceBegun, version_of)
+        self.retired = store.newest_by(ProgramRetired, version_of)
         self.slots = told_slots(store)
         self.changed: dict[tuple[str, int], int] = {}
         for item in store.facts(ProofsAsked):
@@ -101,7 +103,9 @@ class _Told:
         """What is known of one version."""
         key = program.name, program.version
         facts, proof, read = program_facts(kitchen, program), self.proofs.get(key), self.read.get(key[0])
-        card, retired, newest = self.cards.get(key), self.retired.get(key), kitchen.program(program.name)
+        cards = [found[key] for found in self.printed if key in found]
+        card = max(cards, key=lambda item: item.number, default=None)
+        retired, newest = self.retired.get(key), kitchen.program(program.name)
         saved = self.saved.get(key)
         road = "read" if facts.evidence == EvidenceKind.PROBE else "calibrated"
         later = self.saved.get((newest.name, newest.version))
@@ -134,9 +138,21 @@ class _Told:
         )
 
 
-def _newest(items: Iterable[Kept[Any]]) -> dict[tuple[str, int], Kept[Any]]:
-    """The newest fact of each version."""
-    return {(e.fact.name, e.fact.version): e for e in items if e.fact.version is not None}
+def version_of(fact: Any) -> tuple[str, int] | None:
+    """Name and version that a fact of a program speaks of."""
+    return None if fact.version is None else (fact.name, fact.version)
+
+
+def _failed(proof: ProgramProved) -> tuple[str, int] | None:
+    return None if proof.holds else version_of(proof)
+
+
+def _decided(probed: ProgramProbed) -> tuple[str, int] | None:
+    return version_of(probed) if probed.outcome == "meets" else None
+
+
+def _differed(read: ReadBackTaken) -> tuple[str, int] | None:
+    return None if read.matches else version_of(read)
 
 
 def _mark(item: Kept[Any] | None, who: str = "") -> Mark | None:
@@ -160,7 +176,7 @@ def approvals(store: Store, kitchen: Kitchen) -> dict[str, Approved]:
     under a name; programs nobody did are left out.
     """
     trade = usual_trade(kitchen)
-    served, saved = _newest(store.facts(ServiceBegun)), _newest(store.facts(ProgramSaved))
+    served, saved = store.newest_by(ServiceBegun, version_of), store.newest_by(ProgramSaved, version_of)
     found = {}
     for name in {p.name for p in kitchen.programs}:
         key = name, kitchen.program(name).version

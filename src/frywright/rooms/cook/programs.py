@@ -22,6 +22,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.model.tongues import Translate
 from frywright.rooms.cook.compare import ReadBack
+from frywright.rooms.cook.life import version_of
 from frywright.rooms.cook.told import cook_told
 from frywright.rooms.hall import confirmed, write
 from frywright.rooms.kitchen import remembered_kitchen
@@ -140,10 +141,13 @@ def unanswered(store: Store, kitchen: Kitchen, translate: Translate = str) -> li
     """A line for each program that is predicted short and that nobody has answered for with name and reason,
     such as one written straight into the kitchen file.
     """
-    answers = {(e.fact.name, e.fact.version) for e in store.facts(ProgramSaved) if e.fact.short}
-    answers |= {(e.fact.name, e.fact.version) for e in store.facts(ShortCardPrinted)}
-    found = [row for row in short_programs(kitchen) if (row[0].name, row[0].version) not in answers]
+    answers = store.newest_by(ProgramSaved, _answered), store.newest_by(ShortCardPrinted, version_of)
+    found = [row for row in short_programs(kitchen) if not any(version_of(row[0]) in a for a in answers)]
     return [unanswered_line(kitchen, program, facts, translate) for program, facts in found]
+
+
+def _answered(saved: ProgramSaved) -> tuple[str, int] | None:
+    return version_of(saved) if saved.short else None
 
 
 def keep_simulation(
