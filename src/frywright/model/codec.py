@@ -14,6 +14,7 @@ import tomllib
 import types
 import typing
 from collections.abc import Mapping
+from functools import cache
 from typing import Any, TypeVar
 
 from frywright.model.errors import DataError, InputError, Phrase, spoken
@@ -130,7 +131,7 @@ def read(cls: type[T], table: Mapping[str, Any], source: Source, path: str, **gi
     """
     problems: list[Problem] = []
     values = dict(given)
-    hints = typing.get_type_hints(cls)
+    hints = _hints(cls)  # type: ignore[arg-type]
     fields = {f.name: f for f in dataclasses.fields(cls) if f.name not in given}  # type: ignore[arg-type]
     origin: dict[str, str] = {}
     for key, raw in table.items():
@@ -168,6 +169,12 @@ def read(cls: type[T], table: Mapping[str, Any], source: Source, path: str, **gi
         return cls(**values)
     except InputError as error:
         raise DataError([at_field(error, source, path, origin)]) from error
+
+
+@cache
+def _hints(cls: type) -> dict[str, Any]:
+    """The annotations of a class of the model, evaluated once."""
+    return typing.get_type_hints(cls)
 
 
 def at_field(error: InputError, source: Source, path: str, origin: Mapping[str, str]) -> Problem:

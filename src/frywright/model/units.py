@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
+from functools import lru_cache
 
 from frywright.model.errors import InputError
 
@@ -193,6 +194,7 @@ def is_count(text: str) -> bool:
     return text.isascii() and text.isdigit() and len(text) <= LONGEST_COUNT
 
 
+@lru_cache(maxsize=4096)
 def suffix_of(name: str) -> str | None:
     """Longest known unit suffix of a name, or None."""
     parts = name.split("_")
