@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import datetime as dt
+import gc
 import re
-from collections.abc import Iterator
+from collections.abc import Generator, Iterator
 from contextlib import suppress
 from pathlib import Path
 from shutil import copyfile
@@ -43,6 +44,17 @@ def pytest_ignore_collect(collection_path: Path, config: pytest.Config) -> bool 
     named, all_are = (set(re.findall(r"\bmark\.(\w+)", part)) for part in (text, whole))
     unwanted = {word.removeprefix("not ") for word in words if word.startswith("not ")}
     return True if not words & PARTS <= named or unwanted & all_are else None
+
+
+@pytest.hookimpl(wrapper=True)
+def pytest_collection() -> Generator[None, object, object]:
+    """What is read in here stays to the end: the search for garbage does not walk it again and again."""
+    gc.disable()
+    done = yield
+    gc.freeze()
+    gc.set_threshold(10_000)
+    gc.enable()
+    return done
 
 
 @pytest.fixture(scope="session", autouse=True)
