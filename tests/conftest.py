@@ -7,6 +7,7 @@ import gc
 import re
 from collections.abc import Generator, Iterator
 from contextlib import suppress
+from functools import cache
 from pathlib import Path
 from shutil import copyfile
 
@@ -14,6 +15,7 @@ import pytest
 from argon2 import PasswordHasher
 from examples.postgres import cluster
 from hypothesis import HealthCheck, settings
+from typer import testing
 
 from frywright.ledger import database
 from frywright.ledger.store import Store
@@ -64,6 +66,14 @@ def own_hasher() -> Iterator[PasswordHasher]:
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(people, "_HASHER", least)
         yield own
+
+
+@pytest.fixture(scope="session", autouse=True)
+def one_tree_of_commands() -> Iterator[None]:
+    """The commands of a program are built once, not anew for each that is run."""
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(testing, "_get_command", cache(testing._get_command))
+        yield
 
 
 @pytest.fixture(scope="session", autouse=True)
