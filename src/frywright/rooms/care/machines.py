@@ -12,7 +12,7 @@ from frywright.model.errors import InputError
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.roles import QUALIFIED
-from frywright.model.units import GALLON
+from frywright.model.units import GALLON, LB
 from frywright.rooms.hall import in_turn, write
 from frywright.rooms.standing import stopped
 
@@ -29,7 +29,7 @@ class Hazard:
     fuel: str = ""
 
 
-OZ_KG = 0.028349523125
+OZ_KG = LB / 16
 OZ_GAL_G_L = OZ_KG * 1000.0 / (GALLON * 1000.0)
 """Grams a litre in an ounce a gallon."""
 ANY_HAZARD = "Turn it off at the breaker or gas stop, tag it, and call a qualified person."

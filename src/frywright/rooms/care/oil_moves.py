@@ -15,7 +15,7 @@ from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.tongues import Translate
-from frywright.model.units import show
+from frywright.model.units import GALLON, show
 from frywright.oil.filling import fill, melt_j, most_oil_kg
 from frywright.paper.paper import PAPER, pdf, section
 from frywright.rooms.care.oil_state import VatState, vat_states
@@ -93,7 +93,7 @@ def fill_view(kitchen: Kitchen, vat: str, tr: Translate = str) -> FillView:
         load_kg=load,
         foam_frac=FOAM_FRAC,
     )
-    litres = ("gal", 3.785411784) if system == "us" else ("L", 1.0)
+    litres = ("gal", 1000.0 * GALLON) if system == "us" else ("L", 1.0)
     heights = warning = ""
     if fryer.oil_area_m2:
         levels = {

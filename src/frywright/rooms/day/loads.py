@@ -9,6 +9,7 @@ from math import ceil
 
 import numpy as np
 
+from frywright.catalog.capacity import most_units
 from frywright.model.business_day import trade_of
 from frywright.model.errors import InputError, Phrase
 from frywright.model.findings import Note, Outcome
@@ -46,7 +47,8 @@ class LoadFact:
 
 def load_facts(kitchen: Kitchen, sell: Sell, serving: Collection[str] = ()) -> list[LoadFact]:
     """Every load of a product on every fryer that has a program for it, simulated; those that fail the limit
-    are told by the caller. Where a product has programs in service, no other of its programs is used.
+    are told by the caller. Where a product has programs in service, no other of its programs is used. A share
+    is of what the fryer's plate takes by count and by mass, or of the program's own load where that is less.
     """
     found = []
     product = kitchen.product(sell.product)
@@ -54,19 +56,15 @@ def load_facts(kitchen: Kitchen, sell: Sell, serving: Collection[str] = ()) -> l
         kitchen.pieces_per_unit(sell.product),
         {p.name for p in kitchen.own_programs if p.product == sell.product},
     )
-    unit_kg = product.unit_mass_kg or kitchen.cut_set(product.cut_set).unit_mass_kg
+    unit_kg, cut_set = kitchen.unit_kg(sell.product), kitchen.cut_set(product.cut_set)
     for name in sorted(names & set(serving) or names):
         program = kitchen.program(name)
         fryer = kitchen.fryer(program.fryer)
-        heads = kitchen.cut_set(product.cut_set).unit == "head" and fryer.capacity_heads > 0
-        full = (
-            float(fryer.capacity_heads)
-            if heads
-            else (fryer.capacity_kg or fryer.capacity_heads * 1.2) / unit_kg
-        )
-        sizes = sorted({max(1, round(share * full)) for share in sell.load_shares_frac})
+        most = most_units(fryer, cut_set, unit_kg)
+        full = 1.001 * min(most, program.load_heads or most)
+        sizes = sorted({max(1, min(round(share * full), int(full))) for share in sell.load_shares_frac})
         for units in sizes:
-            if units * unit_kg >= fryer.min_load_kg - 1e-9:
+            if units <= full and units * unit_kg >= fryer.min_load_kg - 1e-9:
                 found.append(_fact(kitchen, program, fryer, float(units), units * per_unit))
     return found
 
