@@ -9,7 +9,7 @@ from collections.abc import Generator, Iterator
 from contextlib import suppress
 from functools import cache
 from pathlib import Path
-from shutil import copyfile
+from shutil import copyfile, copytree
 
 import pytest
 from argon2 import PasswordHasher
@@ -19,12 +19,14 @@ from typer import testing
 
 from frywright.ledger import database
 from frywright.ledger.store import Store
+from frywright.model import tongues
 from frywright.model.kitchen import Kitchen
 from frywright.physics.inputs import Lid, PieceClass, Span, Until, Vat
 from frywright.physics.solve import Cook
 from frywright.rooms.clock import now
 from frywright.rooms.records import people
 from frywright.trial.kitchens import demo_kitchen
+from frywright.voice.tongue import translator
 from tests.demo import remember_demo
 
 settings.register_profile("any machine", deadline=None, suppress_health_check=[HealthCheck.too_slow])
@@ -113,6 +115,26 @@ def postgres() -> Iterator[str]:
     """A PostgreSQL server; without one the tests that need it fail."""
     with cluster() as server:
         yield server
+
+
+@pytest.fixture(scope="module")
+def made_language(tmp_path_factory: pytest.TempPathFactory) -> Iterator[None]:
+    """The folder of the languages with one more in it; nothing else is told of it."""
+    from tests.house.test_words import error_texts
+    from tests.house.words import source_strings, translations
+    from tests.pseudo import write_language
+
+    place = tmp_path_factory.mktemp("languages") / "locales"
+    copytree(tongues.home(), place)
+    texts = source_strings() | {text for _, text in error_texts() if text} | set(translations("es"))
+    write_language(place, sorted(texts))
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(tongues, "home", lambda: place)
+        tongues.tongues.cache_clear()
+        translator.cache_clear()
+        yield
+    tongues.tongues.cache_clear()
+    translator.cache_clear()
 
 
 @pytest.fixture

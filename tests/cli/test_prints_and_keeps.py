@@ -15,6 +15,7 @@ from frywright.ledger.accounts import Accounts
 from frywright.ledger.facts.oil import MeterChecked
 from frywright.ledger.store import Store
 from frywright.rooms.clock import now
+from frywright.rooms.day import day
 from frywright.rooms.fleet import fleet
 from frywright.rooms.fleet.swept import SiteProof
 from frywright.rooms.kitchen import remembered_kitchen
@@ -382,7 +383,7 @@ def test_read_backs_of_a_file_are_kept_once(said, tmp_path):
     lines = said("fleet", "readbacks", "backs.jsonl")
     assert "line 1: " in lines and "an object with program" in lines
     assert "line 3: " in lines and "line 2" not in lines
-    assert "a file that exists" in said("fleet", "readbacks", "none.jsonl", code=2)
+    assert "a file that can be read" in said("fleet", "readbacks", "none.jsonl", code=2)
 
 
 def test_sites_are_compared_and_too_few_is_said(place, said):
@@ -458,3 +459,32 @@ def test_a_log_is_exported_to_any_stream(place):
     text = CliRunner().invoke(app, ["records", "export", place]).stdout
     with opened("again.db") as store:
         assert import_lines(io.BytesIO(text.encode()), store) == 1
+
+
+@pytest.mark.parametrize(
+    "typed",
+    [
+        ("care", "card-edit", "lid_seal", "none.txt", "--who", "Ana"),
+        ("care", "card-edit", "lid_seal", "--picture", "none.png", "--who", "Ana"),
+        ("care", "card-sign", "lid_seal", "alder", "--who", "Ana", "--second", "Bo", "--photo", "none.png"),
+        ("care", "plate", "alder", "volts=208", "--photo", "none.png"),
+        ("probe", "hold", "s.db", "none.csv"),
+        ("day", "plan", "--check", "none.json"),
+        ("fleet", "readbacks", "none.csv"),
+    ],
+)
+def test_a_file_that_is_not_there_is_named(said, typed, monkeypatch):
+    """And nothing is a fault of ours."""
+    monkeypatch.setattr(day, "_tuned_bench", lambda bench, kitchen: bench)
+    if typed[0] == "day":
+        said("day", "sales")
+    line = said(*typed, code=2)
+    assert "a file that can be read" in line and "none." in line
+
+
+def test_steps_that_are_no_text_are_refused(said, tmp_path):
+    """A picture taken for the steps of a card."""
+    (tmp_path / "steps.png").write_bytes(b"\x89PNG\r\n\xff")
+    assert "a text file in UTF-8" in said(
+        "care", "card-edit", "lid_seal", "steps.png", "--who", "Ana", code=2
+    )

@@ -147,7 +147,7 @@ def test_the_way_to_the_office(run, monkeypatch, tmp_path):
     assert run(*turn) == "3 entries and 1 files sent; the office holds 12. Releases that came: 2."
     assert run(*turn, "--json") == {"ok": True, "entries": 3, "files": 1, "number": 12, "releases": 2}
     assert seen == [("https://office.example", "abc", 1)] * 2
-    assert "a file that exists" in run(*turn[:-1], "none", code=2)
+    assert "a file that can be read" in run(*turn[:-1], "none", code=2)
 
 
 def test_a_line_that_breaks_is_tried_again_only_where_one_asked_for_it(run, monkeypatch, tmp_path):
@@ -178,7 +178,7 @@ def test_a_line_that_breaks_is_tried_again_only_where_one_asked_for_it(run, monk
 
 def test_anchors_that_sites_signed_are_listed(run):
     """None before a site was sent."""
-    assert run("fleet", "anchors") == ""
+    assert run("fleet", "anchors").startswith("No site has sent an anchor yet")
     assert run("fleet", "anchors", "--json") == {"ok": True, "anchors": [], "rewritten": {}}
 
 

@@ -4,21 +4,15 @@ in an error or on paper.
 
 from __future__ import annotations
 
-import dataclasses
 import json
 import re
-import shutil
 import time
 from html.parser import HTMLParser
-from pathlib import Path
 
 import pytest
 from fastapi.testclient import TestClient
 
-import frywright
-from frywright.ledger.anchors import LINE as ANCHOR
 from frywright.ledger.store import Store
-from frywright.model import tongues
 from frywright.model.errors import AccessError, BrokenOffError, DataError, FrywrightError, InputError
 from frywright.rooms.clock import now
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
@@ -29,8 +23,7 @@ from frywright.web.rights import RIGHTS
 from tests import paper
 from tests.demo import keep_demo_sales
 from tests.house.test_words import error_texts
-from tests.house.words import source_strings
-from tests.pseudo import KEY, pseudo, write_language
+from tests.pseudo import KEY, OWN, english, own_words, pseudo
 from tests.rooms.setup.answers import US
 from tests.web.test_probes import FISH_AND_WEDGES
 
@@ -111,6 +104,7 @@ NOT_READ = {
     "/setup/{what}/check": "read below, on an empty store",
     "/setup/{what}/{key}": "read below, on an empty store",
     "/cook/desk/job/{number}": "read below, a proof and a transfer",
+    "/cook/desk/follow/{number}": "read below, as it stands and out of reach",
     "/cook/live/part": "a part of /cook/live",
     "/cook/probes/{number}": "read below, with a log",
     "/cook/probes/{number}/report.pdf": "read below, with a log",
@@ -128,17 +122,6 @@ NOT_READ = {
 """Pages that are read elsewhere, or hold no words; JSON is for programs, with keys in English."""
 REFUSED = re.compile(r"zz|99999|start=500|/cook/card$|/setup/own$")
 """Addresses with something wrong in them."""
-OWN = {"frywright", "english", "closing"}
-"""The program's name and command, a language in its own words, a code of a kind in addresses."""
-TILL = {"honey", "sauce"}
-"""What the invented till sells and the menu does not know."""
-CHANNELS = {"breast", "display", "gauge"}
-"""Names of channels in the invented logger's file."""
-CODES = re.compile(rf"(?:{pseudo('one of')}|{pseudo('Known')}): .*|{pseudo('not valid TOML')}: .*")
-"""Codes of a closed list as a file or the API names them, and what Python's reader of TOML says of a line."""
-HEX = re.compile(r"\b[0-9a-f]{4}(?: [0-9a-f]{4})+\b|\b[0-9a-f]{8,}\b")
-"""Figures of an anchor's key and of a hash: letters alone now and then, such as "d75e b159 b422 becd"."""
-FILES = re.compile(r"[\w./-]*\.(?:toml|csv|pdf|svg|zip|json|png|html)\b|\b\w+=\S+|--[a-z-]+|https?://\S+")
 
 
 class Shown(HTMLParser):
@@ -183,56 +166,8 @@ def words_of(value: str) -> list[str]:
     return [v for v in found.values() if isinstance(v, str)] if isinstance(found, dict) else []
 
 
-def own_words(kitchen) -> set[str]:
-    """Words of the kitchen's own names, which no language changes."""
-    things = (kitchen.fryers, kitchen.products, kitchen.cut_sets, kitchen.cuts, kitchen.coatings)
-    names = [kitchen.site.name, *(p.name for p in kitchen.programs), *(m.item for m in kitchen.menu)]
-    names += [text for group in things for thing in group for text in (thing.key, getattr(thing, "name", ""))]
-    for setting in (s for fryer in kitchen.fryers for s in fryer.settings):
-        names += [
-            setting.name,
-            setting.value,
-            *(w.reads for w in setting.wrong),
-            *(w.does for w in setting.wrong),
-        ]
-    names += [t for task in kitchen.care for t in (task.title, task.parts)]
-    names += [str(getattr(kitchen.emergency, f.name)) for f in dataclasses.fields(kitchen.emergency)]
-    return OWN | TILL | CHANNELS | set(re.findall(r"[a-z]+", " ".join(names).lower()))
-
-
-def english(texts, own) -> dict[str, list[str]]:
-    """Texts with a plain word of four letters or more that is not the kitchen's own."""
-    found = {}
-    for text in texts:
-        kept = FILES.sub(" ", HEX.sub(" ", ANCHOR.sub(" ", text)))
-        bare = re.sub(r"(?<=[a-z])(?=[A-Z])", " ", CODES.sub(" ", kept))
-        plain = [w for w in re.findall(r"\w+", bare) if re.fullmatch(r"[A-Za-z]{4,}", w)]
-        left = sorted({w for w in plain if w.lower() not in own})
-        if left:
-            found[text[:160]] = left
-    return found
-
-
 @pytest.fixture(scope="module")
-def home(tmp_path_factory):
-    """The folder of the languages with one more in it; nothing else is told of it."""
-    place = tmp_path_factory.mktemp("languages") / "locales"
-    shutil.copytree(Path(frywright.__file__).parent / "voice/locales", place)
-    texts = source_strings() | {text for _, text in error_texts() if text}
-    from tests.house.words import translations
-
-    write_language(place, sorted(texts | set(translations("es"))))
-    with pytest.MonkeyPatch.context() as patch:
-        patch.setattr(tongues, "home", lambda: place)
-        tongues.tongues.cache_clear()
-        translator.cache_clear()
-        yield place
-    tongues.tongues.cache_clear()
-    translator.cache_clear()
-
-
-@pytest.fixture(scope="module")
-def client(home, tmp_path_factory):
+def client(made_language, tmp_path_factory):
     """The demo kitchen with eight weeks of sales, seen by somebody who chose the language."""
     store = Store.file(tmp_path_factory.mktemp("pseudo") / "p.db", now)
     remember_kitchen(store, demo_text(), "demo.toml")
@@ -324,7 +259,7 @@ def test_a_load_that_is_followed_is_read(client):
     assert read(client, "/cook/live?load=2") == {}
 
 
-def test_a_second_kitchen_with_rules_of_another_place_is_read(home, tmp_path):
+def test_a_second_kitchen_with_rules_of_another_place_is_read(made_language, tmp_path):
     """Metric, high up, fish and wedges, a national limit for the oil."""
     text = FISH_AND_WEDGES.replace(
         'units = "metric"',
@@ -353,7 +288,7 @@ def test_a_second_kitchen_with_rules_of_another_place_is_read(home, tmp_path):
         assert read(found, address) == {}, address
 
 
-def test_the_set_up_is_read_screen_by_screen(home, tmp_path):
+def test_the_set_up_is_read_screen_by_screen(made_language, tmp_path):
     """From an empty store: each screen empty, wrong and answered, the check, and the way to the first
     program.
     """
@@ -397,6 +332,19 @@ def test_work_of_the_desk_is_read_when_it_is_done(client, path, form):
     job = finished(client, path, program="wedges cedar", **form)
     assert "/cook/desk/job/" in job
     assert read(client, job) == {}
+
+
+def test_a_followed_search_is_read(client):
+    """Sliders, the proposal, a goal out of reach, a search that is not there."""
+    job = finished(client, "/cook/desk/follow", product="wedges", fryer="cedar", stages="1")
+    follow = str(client.get(job).url).removeprefix(HOST)
+    assert "/cook/desk/follow/" in follow
+    assert read(client, follow) == {}
+    assert read(client, f"{follow}?longest_s=3") == {}
+    gone = client.get("/cook/desk/follow/zz99999")
+    page = Shown()
+    page.feed(gone.text)
+    assert gone.status_code in (404, 422) and english(page.texts, client.own) == {}
 
 
 FORMS = [
@@ -459,7 +407,7 @@ def test_a_refused_form_says_so_in_the_language(client, address, form):
     assert english(page.texts, client.own) == {}
 
 
-def test_every_class_of_error_speaks_the_language(home):
+def test_every_class_of_error_speaks_the_language(made_language):
     """Each template of the source, filled with figures, by whoever raises it."""
     for kind in (InputError, AccessError, BrokenOffError, DataError):
         assert issubclass(kind, FrywrightError)

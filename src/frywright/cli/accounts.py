@@ -43,6 +43,8 @@ def list_(shop: Shop) -> None:
     rows += [{"name": d.name, "role": d.role, "active": d.active, "device": True} for d in accounts.devices()]
     if shop.json({"accounts": rows}):
         return
+    if not rows:
+        shop.say("Nobody has an account yet: frywright people owner adds the first.")
     for row in rows:
         words = [row["role"], "device" if row["device"] else "", "" if row["active"] else "may not sign in"]
         typer.echo(f"{row['name']}: {', '.join(shop.tr(str(w)) for w in words if w)}")

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from io import BytesIO
 from pathlib import Path
 
 import typer
 
-from frywright.cli.shop import Shop, command
+from frywright.cli.shop import Shop, command, read_file, read_words
 from frywright.cli.spoken import BARE
 from frywright.model.plain import plain
 
@@ -287,14 +288,10 @@ def card_edit(
         "tools": tools or view.tools,
         "who": who,
         "version": str(view.version),
-        "steps": steps.read_text("utf-8") if steps else view.lines,
+        "steps": read_words(steps, "steps") if steps else view.lines,
         "picture_step": str(picture_step),
     }
-    if picture is None:
-        kept = save_card(opened, told)
-    else:
-        with picture.open("rb") as stream:
-            kept = save_card(opened, told, stream)
+    kept = save_card(opened, told, BytesIO(read_file(picture, "--picture")) if picture else None)
     if not shop.json({"number": kept.number, "version": kept.fact.version}):
         shop.say("Version {version} kept.", version=kept.fact.version)
 
@@ -314,9 +311,5 @@ def card_sign(
 
     shop.confirm(second)
     told = {"key": key, "fryer": fryer, "who": who, "second": second, "note": note}
-    if photo is None:
-        kept = sign_card(*shop.both, told)
-    else:
-        with photo.open("rb") as stream:
-            kept = sign_card(*shop.both, told, stream)
-    shop.kept(kept.number)
+    stream = BytesIO(read_file(photo, "--photo")) if photo else None
+    shop.kept(sign_card(*shop.both, told, stream).number)

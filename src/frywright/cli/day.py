@@ -8,7 +8,7 @@ from typing import Any
 
 import typer
 
-from frywright.cli.shop import Shop, command
+from frywright.cli.shop import Shop, command, read_file, read_words
 from frywright.model.plain import plain
 
 app = typer.Typer()
@@ -60,10 +60,8 @@ def sales(
                 "file", "missing", "named: invented sales belong to the invented demo kitchen only"
             )
         data, name = (demo_sales(kitchen, _day(kitchen, "") - dt.timedelta(days=1)), "invented-sales.csv")
-    elif not file.is_file():
-        raise InputError("file", str(file), "a file that exists")
     else:
-        data, name = (file.read_bytes(), file.name)
+        data, name = (read_file(file), file.name)
     _, read = keep_sales(opened, kitchen, io.BytesIO(data), name, order)
     view = sales_view(opened, kitchen)
     refused = [{"line": n, "why": why, "text": text} for n, why, text in read.refused]
@@ -126,6 +124,8 @@ def items(
     rows = items_asked(opened, kitchen)
     if shop.json({"items": [{"item": i.item, "sold_n": i.sold_n, "guess": i.guess} for i in rows]}):
         return
+    if not rows:
+        shop.say("Every item of the sales is on the menu.")
     for row in rows:
         shop.say(
             "{item}: {n} sold, perhaps {guess}", item=row.item, n=f"{row.sold_n:.0f}", guess=row.guess or "?"
@@ -140,7 +140,7 @@ def forecast(shop: Shop, date: str = DATE) -> None:
     view = forecast_view(_bench(shop, date, tune=False)[2])
     if shop.json(view):
         return
-    typer.echo(f"{view.weekday} {view.date}")
+    typer.echo(f"{shop.tr(view.weekday)} {view.date}")
     for product in view.products:
         shop.say(
             "{name}: {total} ({low} to {high})",
@@ -234,6 +234,7 @@ def plan(
         shop.say(
             "{drop}  {fryer_name} {product_name} {amount} lift {lift}  {evidence}",
             drop,
+            evidence=shop.tr(drop.evidence),
             fryer_name=f"{drop.fryer_name:<28}",
             product_name=f"{drop.product_name:<26}",
             amount=f"{drop.amount:<22}",
@@ -253,8 +254,8 @@ def _rows(path: Path) -> list[dict[str, Any]]:
     from frywright.model.errors import InputError
 
     try:
-        rows = json.loads(path.read_text("utf-8"))
-    except (OSError, ValueError) as error:
+        rows = json.loads(read_words(path, "--check"))
+    except ValueError as error:
         raise InputError(
             "--check", str(path), "a JSON file with a list of rows ({cause})", values={"cause": error}
         ) from error
@@ -395,7 +396,7 @@ def _play(shop: Shop, live: Any, down: str) -> None:
     from frywright.rooms.day.score import score_view
     from frywright.rooms.day.views import close_view
 
-    told = play_day(live, down)
+    told = play_day(live, down, shop.tr)
     end_s = live.bench.trade.closes_s
     close, score = close_view(live, end_s, shop.tr), score_view(live, end_s, shop.tr)
     if shop.json({"told": told, **plain(close), "score": plain(score)}):

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 import typer
 
-from frywright.cli.shop import Shop, command
+from frywright.cli.shop import Shop, command, read_file, read_words
 
 if TYPE_CHECKING:
     from frywright.rooms.fleet.swept import SiteProof
@@ -89,7 +89,9 @@ def versions(shop: Shop, stores: list[str] = STORES) -> None:
     if shop.json({"rows": rows}):
         return
     for row in rows:
-        shop.say("{site} {program}: newest {newest}, in the fryer {held} {read_at}", row)
+        shop.say(
+            "{site} {program}: newest {newest}, in the fryer {held} {read_at}", row, held=shop.tr(row.held)
+        )
 
 
 def _ratio(shop: Shop, ratio: str, value: float) -> str:
@@ -199,13 +201,9 @@ def readbacks(
     shop: Shop, file: Path = typer.Argument(help="JSON lines: program, slot, values, read_by, checked_by.")
 ) -> None:
     """Read in the read-backs a site sent as a file; a line read in before is not kept twice."""
-    from frywright.model.errors import InputError
     from frywright.rooms.cook.readbacks import readbacks_from
 
-    if not file.exists():
-        raise InputError("file", str(file), "a file that exists")
-    with file.open(encoding="utf-8", errors="replace") as stream:
-        rows = readbacks_from(*shop.both, stream)
+    rows = readbacks_from(*shop.both, read_file(file).decode("utf-8", "replace").splitlines())
     if shop.json({"rows": rows}):
         return
     for row in rows:
@@ -224,6 +222,8 @@ def anchors(shop: Shop) -> None:
     kept, bad = anchors_of(shop.store, shop.key), rewritten(shop.store)
     if shop.json({"anchors": [item.fact.text for item in kept], "rewritten": {k: str(bad[k]) for k in bad}}):
         raise typer.Exit(5 if bad else 0)
+    if not kept:
+        shop.say("No site has sent an anchor yet: frywright fleet sync at the site sends one.")
     for item in kept:
         typer.echo(item.fact.text)
     for key, error in bad.items():
@@ -246,6 +246,8 @@ def follow(shop: Shop) -> None:
     bad = any(one.left for one in found.values())
     if shop.json({"sites": rows}):
         raise typer.Exit(5 if bad else 0)
+    if not found:
+        shop.say("No site's record is kept here yet: frywright fleet sync at the site sends it.")
     for key, one in found.items():
         shop.say("{site}: {count} entries emptied.", site=key, count=one.count)
         for number, error in one.left:
@@ -270,12 +272,10 @@ def sync(
 
     from frywright.client.http import Client
     from frywright.client.replicate import replicate
-    from frywright.model.errors import AccessError, InputError, RecordError
+    from frywright.model.errors import AccessError, RecordError
     from frywright.voice.tongue import explain
 
-    if not token_file.is_file():
-        raise InputError("--token-file", str(token_file), "a file that exists")
-    client = Client(address=office, token=token_file.read_text(encoding="utf-8").strip())
+    client = Client(address=office, token=read_words(token_file, "--token-file").strip())
     while True:
         try:
             sent = replicate(shop.store, client)

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from io import BytesIO
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 import typer
 
 from frywright.cli.care import app
-from frywright.cli.shop import Shop, command
+from frywright.cli.shop import Shop, command, read_file
 from frywright.cli.spoken import BARE
 from frywright.model.plain import plain
 
@@ -50,6 +51,8 @@ def due(shop: Shop, soon: bool = typer.Option(False, help="Only what is due with
     wear = wear_rows(opened, kitchen, shop.tr)
     if shop.json({"due": rows, "wear": wear}):
         return
+    if not rows and not wear:
+        shop.say("Nothing is due within a week." if soon else "Nothing is due.")
     for row in rows:
         parts = f"; {row.parts}" if row.parts else ""
         shop.say(
@@ -136,12 +139,8 @@ def plate(
 
     opened, kitchen = shop.both
     told = read_values(values, fryer=fryer)
-    if photo is None:
-        kept = keep_plate(opened, kitchen, told)
-    else:
-        with photo.open("rb") as stream:
-            kept = keep_plate(opened, kitchen, told, stream)
-    shop.kept(kept.number)
+    stream = BytesIO(read_file(photo, "--photo")) if photo else None
+    shop.kept(keep_plate(opened, kitchen, told, stream).number)
 
 
 @command(app)

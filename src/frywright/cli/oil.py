@@ -201,7 +201,7 @@ def sites(shop: Shop, stores: list[Path] = typer.Argument(help="Files of several
     lost = next((path for path in stores if not path.exists()), None)
     if lost is not None:
         raise InputError("store", str(lost), "a file that exists")
-    rows = site_rows([(str(path), *shop.beside(str(path)).both) for path in stores])
+    rows = site_rows([(str(path), *shop.beside(str(path)).both) for path in stores], tr=shop.tr)
     if shop.json({"sites": rows}):
         return
     for row in rows:

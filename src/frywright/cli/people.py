@@ -20,6 +20,8 @@ def people(shop: Shop) -> None:
     view = people_view(*shop.both, shop.language, shop.tr)
     if shop.json(view):
         return
+    if not view.people:
+        shop.say("Nobody is entered yet: frywright care person adds somebody.")
     for row in view.people:
         for held in row.skills:
             age = "" if held.age == "meets" else shop.tr("; by age: {may}").format(may=held.may)
@@ -89,7 +91,7 @@ def drill(
     for one in found:
         typer.echo(f"{one.key}: {one.question}")
         for n, c in enumerate(one.choices if key else [], 1):
-            mark = shop.tr("right" if c.right else "injures" if c.hurts else "wrong")
+            mark = shop.tr("right" if c.right else "this injures" if c.hurts else "wrong")
             typer.echo(f"  {n}. {c.text}" + (f"\n     {mark}: {c.why}" if choice else ""))
 
 

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 import typer
 
 from frywright.cli.output import emit_json, working
-from frywright.cli.shop import Shop, command, write_file
+from frywright.cli.shop import Shop, command, read_words, write_file
 from frywright.cli.spoken import BARE
 from frywright.model.plain import plain
 
@@ -338,7 +338,7 @@ def hold(
     place = shop.kitchen
     limit = shop.number(least, "--least") or 0.0
     part = shop.read(share, "fraction", "--share", "pct") or 0.0
-    found = study(place, file.read_text("utf-8-sig"), file.name, limit, part)
+    found = study(place, read_words(file), file.name, limit, part)
     if not shop.json(
         {"life_s": found.life_s, "ended_by": found.ended_by, "rows": [list(r) for r in found.rows]}
     ):

@@ -469,4 +469,4 @@ def trace(
             readings=readings,
         )
     for gap in found.gaps:
-        typer.echo(f"  ? {gap}")
+        typer.echo(f"  ? {shop.tr(gap)}")

@@ -242,6 +242,34 @@ def is_store(where: str) -> bool:
         return stream.read(len(SQLITE)) == SQLITE
 
 
+def read_file(path: Path, name: str = "file") -> bytes:
+    """A file somebody named.
+
+    Raises
+    ------
+    InputError
+        It is not there, or cannot be read.
+    """
+    try:
+        return path.read_bytes()
+    except OSError as error:
+        raise InputError(name, str(path), "a file that can be read") from error
+
+
+def read_words(path: Path, name: str = "file") -> str:
+    """The text of a file somebody named.
+
+    Raises
+    ------
+    InputError
+        It cannot be read, or is no text.
+    """
+    try:
+        return read_file(path, name).decode("utf-8-sig")
+    except UnicodeDecodeError as error:
+        raise InputError(name, str(path), "a text file in UTF-8") from error
+
+
 def write_file(out: Path, data: bytes, option: str = "--out") -> None:
     """Write a file somebody named.
 

@@ -438,7 +438,7 @@ def _causes(
 
 
 def site_rows(
-    shops: list[tuple[str, Store, Kitchen]], today: dt.date | None = None
+    shops: list[tuple[str, Store, Kitchen]], today: dt.date | None = None, tr: Translate = str
 ) -> list[SiteRow | SiteBill]:
     """Several stores side by side on what survives their size: oil by hundred of raw product, money by raw
     kilogram, gaps first, then likely causes.
@@ -447,9 +447,9 @@ def site_rows(
     for name, store, kitchen in shops:
         place = kitchen.site.name
         try:
-            view = cost_view(store, kitchen, today=today)
+            view = cost_view(store, kitchen, today=today, tr=tr)
         except InputError as error:
-            others.append(SiteRow(site=name, place=place, unknown=str(error)))
+            others.append(SiteRow(site=name, place=place, unknown=error.say(tr, str(kitchen.site.units))))
             continue
         bill = SiteBill(
             site=name,

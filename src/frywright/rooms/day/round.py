@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from frywright.model.errors import InputError
+from frywright.model.findings import say
+from frywright.model.tongues import Translate
 from frywright.model.trade import time_of_day, time_of_day_s
 from frywright.plan.live import What
 from frywright.rooms.day.board import Board, Tap
@@ -31,6 +33,7 @@ class _Round:
     """A practice day while it is played."""
 
     board: Board
+    tr: Translate
     told: list[Deed] = field(default_factory=list)
 
     def tell(
@@ -49,14 +52,18 @@ class _Round:
         key = f"round-{self.board.bench.date}-{self.board.practice}-{len(self.told)}"
         self.board.tell(Tap(key=key, what=what, at_s=at_s, pieces_count=pieces_count, **about))
 
-    def throw(self, shelf: ShelfRow, count: int, at_s: float, when: str, reason: str) -> None:
+    def throw(self, shelf: ShelfRow, count: int, at_s: float, reason: str) -> None:
         """Throw away pieces of a product, if there are any."""
         if count:
-            text = f"throw away {count} {shelf.name}{when}"
+            text = self.tr(
+                "throw away {count} {product} at the close"
+                if reason == "close"
+                else "throw away {count} {product}"
+            ).format(count=count, product=shelf.name)
             self.tell(What.DISCARD, text, at_s, product=shelf.product, pieces_count=count, reason=reason)
 
 
-def play_day(board: Board, down: str = "") -> list[Deed]:
+def play_day(board: Board, down: str = "", tr: Translate = str) -> list[Deed]:
     """Follow the advice slot by slot; ``down`` is ``fryer@HH:MM``. Returns what was done, in order.
 
     Raises
@@ -72,27 +79,29 @@ def play_day(board: Board, down: str = "") -> list[Deed]:
         board.kitchen.fryer(fails)
         fails_s = time_of_day_s(at, "down")
     trade, second = board.bench.trade, board.bench.trade.start_s
-    played = _Round(board=board)
+    played = _Round(board=board, tr=tr)
     while second < trade.closes_s:
         if second >= fails_s:
-            shown = compare_down(board, second, fails)
+            shown = compare_down(board, second, fails, tr)
             played.tell(
                 What.DOWN,
-                f"{fails} fails: about {shown.short_n:.0f} more pieces will be missing; trim"
-                f" {shown.trim or 'nothing'}",
+                say(
+                    "{fryer} fails: about {count} more pieces will be missing; trim {trim}",
+                    {"fryer": fails, "count": f"{shown.short_n:.0f}", "trim": shown.trim or tr("nothing")},
+                    translate=tr,
+                ),
                 second,
                 fryer=fails,
             )
             fails_s = float("inf")
-        view = board_view(board, second)
+        view = board_view(board, second, tr)
         for fryer in view.fryers:
             if isinstance(fryer, Cooking) and fryer.lift_s < second + trade.slot_s:
-                played.tell(
-                    What.LIFT, f"lift {fryer.product} from {fryer.name}", fryer.lift_s, fryer=fryer.key
-                )
+                text = tr("lift {product} from {fryer}").format(product=fryer.product, fryer=fryer.name)
+                played.tell(What.LIFT, text, fryer.lift_s, fryer=fryer.key)
         for shelf in view.shelf:
-            played.throw(shelf, shelf.expired, second, "", "expired")
-        for advice in board_view(board, second).advice:
+            played.throw(shelf, shelf.expired, second, "expired")
+        for advice in board_view(board, second, tr).advice:
             if advice.kind != "wait":
                 played.tell(
                     advice.kind,
@@ -104,6 +113,6 @@ def play_day(board: Board, down: str = "") -> list[Deed]:
                 )
         second += trade.slot_s
     second = trade.closes_s
-    for shelf in board_view(board, second).shelf:
-        played.throw(shelf, shelf.count + shelf.expired, second, " at the close", "close")
+    for shelf in board_view(board, second, tr).shelf:
+        played.throw(shelf, shelf.count + shelf.expired, second, "close")
     return played.told
