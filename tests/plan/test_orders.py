@@ -93,12 +93,10 @@ def test_the_plan_has_it_and_a_second_order_counts_the_first():
     assert expected_path(knows)[0, SLOT] - expected_path(day)[0, SLOT] == 60
 
     def before(plan: Plan) -> int:
-        hold = day.items[0].hold_slots_count
-        return sum(
-            day.items[0].loads[d.load].units_count
-            for d in plan.drops
-            if d.item == 0 and SLOT - hold <= d.slot < SLOT
-        )
+        """Pieces that are lifted before the order and still held for it."""
+        loads = [(d.slot, day.items[0].loads[d.load]) for d in plan.drops if d.item == 0]
+        stale = SLOT - day.items[0].hold_slots_count
+        return sum(x.units_count for slot, x in loads if stale < slot + x.cook_slots_count <= SLOT)
 
     assert before(outlook(knows, None, Par(), LOOK, paths=2).plan) >= 60
     state = State(now_n=0.0, since=[0] * 2, sold_n=np.full(day.mean_n.shape, np.nan))

@@ -9,7 +9,8 @@ import pytest
 
 from frywright.physics import kernels
 from frywright.plan import engine
-from frywright.plan.replay import Look
+from frywright.plan.model import Day, Item, LoadSize
+from frywright.plan.replay import Look, Par, draw_days, replay
 
 
 @pytest.fixture
@@ -23,15 +24,16 @@ def plain(monkeypatch):
     return module
 
 
-def race(plain, cost, z=0.5):
+def race(plain, cost, z=0.5, last=0):
     """The load that wins; action n of the kitchen's one product costs ``cost[n]`` on the imagined days, and
-    how many days each met.
+    how many days each met; and the world after it. The last action is of product ``last``.
     """
     count, paths = cost.shape
     met = np.zeros(count, dtype=int)
 
     def candidates(f, t, world, base, given, out):
         out[:count] = [(0, n) for n in range(count)]
+        out[count - 1, 0] = last
         return count
 
     def tried(where, action, dreams, worlds, beliefs, given, out):
@@ -53,7 +55,7 @@ def race(plain, cost, z=0.5):
         (np.zeros((4, 1, count), dtype=int), *[None] * 4, np.zeros((1, 139)), 0, np.array([[0, 138]]))
     )
     found = plain.rollout((0, 5, 300, z), np.zeros((paths, 1, 1)), world, np.zeros((2, 2)), given, world)
-    return found, met
+    return found, met, world
 
 
 @pytest.mark.parametrize("paths", [100, 200])
@@ -66,7 +68,7 @@ def test_what_is_dropped_takes_no_place_of_what_is_left(plain, paths):
     cost = 50.0 + rng.normal(0.0, 0.05, size=(7, paths))
     cost[1:, :few] -= np.array([1.2, 1.1, 1.0, 0.9, 0.8, 0.7])[:, None]
     cost[1:3, few:] += 3.0
-    (i, k, gain, error), met = race(plain, cost)
+    (i, k, gain, error), met, _ = race(plain, cost)
     assert (i, k) == (0, 3)
     assert gain == pytest.approx((cost[0] - cost[3]).mean())
     assert error == pytest.approx((cost[0] - cost[3]).std() / np.sqrt(paths))
@@ -98,3 +100,52 @@ def test_a_bank_of_five_and_more_looks_as_one_of_four():
     """More paths with less doubt saved more on drawn moments, and cost more on whole days."""
     assert Look.for_bank(5) == Look.for_bank(8) == Look.for_bank(4)
     assert Look.for_bank(8).z_n > Look.for_bank(1).z_n
+
+
+@pytest.mark.parametrize("fryers", [1, 2, 4])
+def test_to_wait_is_to_wait_however_many_fryers_are_idle(fryers):
+    """A rule that looks too far ahead drops loads that nobody asks for while they may be held. The engine
+    waits with them, with one fryer and with several: what one leaves empty the next does not take up.
+    """
+    load = LoadSize(
+        units_count=10,
+        cook_slots_count=2,
+        recovery_slots_count=1,
+        batch_money=1.0,
+        fryers=tuple(range(fryers)),
+    )
+    item = Item(name="tenders", loads=(load,), hold_slots_count=6, short_money=2.0, waste_money=1.0)
+    mean = np.zeros((1, 60))
+    mean[0, 30:40] = 2.0
+    day = Day(items=(item,), fryers_count=fryers, slots_count=60, hands_count=4, mean_n=mean)
+    days, rule = draw_days(day, 3, 5), Par(cover_slots=(16,), z_n=(0.0,))
+    early = [drop.slot < 24 for plan in replay(day, days, rule).plans for drop in plan.drops]
+    played = replay(day, days, rule, Look(paths_count=24, horizon_slots_count=60))
+    assert sum(early) >= 6
+    assert all(drop.slot + 2 + 6 > 30 for plan in played.plans for drop in plan.drops)
+    assert played.price.total_money < 10.0
+
+
+def test_what_is_waited_with_is_kept_out_of_every_fryer_for_this_slot(plain):
+    """The rule's product is marked where leaving the fryer empty wins, and not where its own load wins."""
+    for saved, action, mark in ((1.0, plain.NOTHING, 5), (-1.0, 0, -1)):
+        cost = np.full((2, 100), 50.0)
+        cost[1] -= saved
+        found, _, world = race(plain, cost, last=plain.NOTHING)
+        assert (found[0], world[5][2, 0]) == (action, mark)
+
+
+@pytest.mark.parametrize(("product", "last"), [(0, 8), (-2, -1)])
+def test_a_wait_of_four_slots_keeps_fryer_and_product_out_for_four(plain, product, last):
+    """On imagined days a fryer that waits four slots from the fifth is free at the ninth, and so is what it
+    waits with; where the rule had nothing to put in, no product is kept out.
+    """
+    plain.go_on = lambda *_: None
+    given = [None] * 19
+    given[16] = np.array([0])
+    empty = (np.zeros((4, 1, 1), dtype=int), *[None] * 4, np.zeros((1, 139)), 0, np.array([[0, 138]]))
+    world, scratch = plain.fresh(empty), plain.fresh(empty)
+    dreams, belief, part, cost = np.zeros((1, 1, 138)), np.zeros((2, 2)), np.zeros(6), np.zeros(1)
+    where, action = (0, 5, 138, 0, 1), (plain.NOTHING, 4, product)
+    plain._try(where, action, dreams, (world, scratch), (belief, belief.copy()), given, (part, cost))
+    assert (scratch[2][0, 0], scratch[5][2, 0]) == (9, last)

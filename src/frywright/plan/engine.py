@@ -13,7 +13,7 @@ Arrays, with i items, k loads, f fryers, t slots, q parts of the day:
   which on it is cooked for).
 * world: made (i, t), stock (4, i: there, gone, expired, made in all), fryers (4, f: free from, loads since
   filter, product or -1 for a filter turn and load advised before, -2 for none), slots (2, t: hands, filters),
-  watts (t), mind (3, i: level, need, slot of a load not yet full).
+  watts (t), mind (3, i: level, need, slot up to which no more goes in).
 * belief (2, i + 1): seen and expected so far, over their spread; of all products, then of each.
 """
 
@@ -28,7 +28,7 @@ MOST_SLOTS = 72  # longest cook or hold: six hours in slots of five minutes
 TRIED_PRODUCTS, FEW_PATHS = 4, 128
 RACES = ((12, 6, 3), (24, 8, 3))  # few paths, many: those that all actions meet, actions kept then, later
 BUSY_LEVEL, SELLS_FRAC = 1.5, 0.25  # level at which, and share of, late loads should sell (own choice)
-WAITS = (0, 2, 4)  # slots for which leaving a fryer empty is tried
+WAITS = (1, 2, 4)  # slots for which leaving a fryer empty and its product out is tried
 NEAR_SLOTS = 12  # a filter turn is brought forward where a rush comes within so many slots (own choice)
 
 
@@ -55,10 +55,9 @@ def _copy(world, into, first, last):  # type: ignore[no-untyped-def]
     for i in range(world[0].shape[0]):
         for t in range(first, last):
             into[0][i, t] = world[0][i, t]
-        for n in range(4):
-            into[1][n, i] = world[1][n, i]
+        into[1][3, i] = world[1][3, i]
         for n in range(3):
-            into[5][n, i] = world[5][n, i]
+            into[1][n, i], into[5][n, i] = world[1][n, i], world[5][n, i]
     for f in range(world[2].shape[1]):
         into[2][0, f], into[2][1, f] = world[2][0, f], world[2][1, f]
     for t in range(first, last):
@@ -96,14 +95,12 @@ def sell(t, asked, world, belief, given, part):  # type: ignore[no-untyped-def]
     Where the shelf was empty only the sale is seen; the rest is taken as expected.
     """
     stock, money, ahead, firm, keep, mind = world[1], given[4], given[5], given[17], given[10][2], world[5]
-    belief[0, 0] *= keep
-    belief[1, 0] *= keep
+    belief[0, 0], belief[1, 0] = keep * belief[0, 0], keep * belief[1, 0]
     for i in range(stock.shape[1]):
         wanted = asked[i, t]
         sale = min(wanted, stock[0, i] - stock[1, i])
         stock[1, i] += sale
-        part[3] += sale
-        part[4] += wanted - sale
+        part[3], part[4] = part[3] + sale, part[4] + wanted - sale
         part[1] += money[i, 0] * (wanted - sale)
         promised = firm[i, t + 1] - firm[i, t]
         part[1] += (given[10][3] - 1.0) * money[i, 0] * max(0, promised - sale)
@@ -168,8 +165,7 @@ def start(f, t, i, k, world, given, part):  # type: ignore[no-untyped-def]
     world[3][0, lift] += 1
     world[0][i, lift] += sizes[0, i, k]
     world[1][3, i] += sizes[0, i, k]
-    world[2][0, f] = lift + sizes[2, i, k]
-    world[2][1, f] += 1
+    world[2][0, f], world[2][1, f] = lift + sizes[2, i, k], world[2][1, f] + 1
     if k < given[14][1, i, f]:
         world[5][2, i] = t
     if power[-1] < np.inf:
@@ -257,7 +253,7 @@ def rule_action(f, t, calls, world, given):  # type: ignore[no-untyped-def]
         if calls and world[2][1, f] < given[6][1]:
             for i in range(sizes.shape[1]):
                 need = world[5][1, i]
-                if need > best and span[0, i, f] >= 0 and world[5][2, i] != t:
+                if need > best and span[0, i, f] >= 0 and world[5][2, i] < t:
                     lift = t + sizes[1, i, span[1, i, f]]
                     if lift < world[0].shape[1]:
                         lack = _lack(i, t, lift, (rule[3, q, i], rule[4, q, i]), world, given)
@@ -346,7 +342,8 @@ def _left(t1, world, given):  # type: ignore[no-untyped-def]
 @njit(cache=True, nogil=True, error_model="numpy", _nrt=False)
 def _try(where, action, dreams, worlds, beliefs, given, out):  # type: ignore[no-untyped-def]
     """Cost of one action in ``where`` (place in the order, slot, horizon's end, first and last path), the
-    rest by the rule; infinite where a rule of the kitchen forbids it. (-2, d) leaves it empty for d slots.
+    rest by the rule; infinite where a rule of the kitchen forbids it. (-2, d, i) leaves it empty for d slots
+    and keeps product i out of every fryer as long: the next idle one would take it at once.
     """
     (n, t, t1, low, high), (world, scratch), (belief, known), (part, cost) = where, worlds, beliefs, out
     f = given[16][n]
@@ -355,6 +352,8 @@ def _try(where, action, dreams, worlds, beliefs, given, out):  # type: ignore[no
         part[:] = 0.0
         if action[0] == NOTHING:
             scratch[2][0, f] = max(scratch[2][0, f], t + action[1])
+            if action[2] >= 0:
+                scratch[5][2, action[2]] = t + action[1] - 1
         elif not start(f, t, action[0], action[1], scratch, given, part):
             cost[path] = np.inf
             continue
@@ -373,7 +372,7 @@ def _candidates(f, t, world, base, given, out):  # type: ignore[no-untyped-def]
     out[0, 0], out[0, 1] = base
     count = 1
     for wait in WAITS:
-        if base[0] != NOTHING or wait > 0:
+        if base[0] != NOTHING or wait > 1:
             out[count, 0], out[count, 1] = NOTHING, wait
             count += 1
     if base[0] != FILTER and 2 * world[2][1, f] >= given[6][1] and may_filter(f, t, world, given):
@@ -388,7 +387,7 @@ def _candidates(f, t, world, base, given, out):  # type: ignore[no-untyped-def]
     for i in np.argsort(-need):
         fits = False
         for k in range(sizes[3, i, 0]):  # no second load beside one that could have been larger
-            if world[5][2, i] != t and may_drop(f, t, i, k, world, given) and sells(i, k, t, world, given):
+            if world[5][2, i] < t and may_drop(f, t, i, k, world, given) and sells(i, k, t, world, given):
                 fits = True
                 if i != base[0] or k != base[1]:
                     out[count, 0], out[count, 1] = i, k
@@ -402,7 +401,7 @@ def _candidates(f, t, world, base, given, out):  # type: ignore[no-untyped-def]
 @njit(cache=True, nogil=True)
 def rollout(where, dreams, world, belief, given, scratch):  # type: ignore[no-untyped-def]
     """What to do in an idle fryer: what was advised before, else the rule's own action, unless another is
-    cheaper on imagined rests of the day by ``z`` standard errors.
+    cheaper on imagined rests of the day by ``z`` standard errors. What it waits with goes in nowhere.
 
     ``where`` is (place in the order, slot, horizon, z). Every candidate meets a few paths first; the best few
     meet them all. Returns product, load, mean gain over that, its error.
@@ -410,7 +409,7 @@ def rollout(where, dreams, world, belief, given, scratch):  # type: ignore[no-un
     (n, t, horizon, z), f = where, given[16][where[0]]
     believe(belief, world, given)
     base, i, k = rule_action(f, t, needs(t, world, given), world, given), world[2][2, f], world[2][3, f]
-    fits = i >= 0 and world[5][2, i] != t and may_drop(f, t, i, k, world, given)
+    fits = i >= 0 and world[5][2, i] < t and may_drop(f, t, i, k, world, given)
     if fits or (i == FILTER and may_filter(f, t, world, given)):
         base = (i, k)
     actions = np.empty((5 + given[1].shape[0] * given[1].shape[1], 2), dtype=np.int64)
@@ -423,7 +422,7 @@ def rollout(where, dreams, world, belief, given, scratch):  # type: ignore[no-un
     while low < paths:
         for c in range(count):
             if alive[c]:
-                action, look = (actions[c, 0], actions[c, 1]), (n, t, t1, low, high)
+                action, look = (actions[c, 0], actions[c, 1], base[0]), (n, t, t1, low, high)
                 _try(look, action, dreams, (world, scratch), (belief, known), given, (part, cost[c]))
                 gain[c] = (cost[0, :high] - cost[c, :high]).mean()
         keep = most if low == 0 else least
@@ -439,6 +438,8 @@ def rollout(where, dreams, world, belief, given, scratch):  # type: ignore[no-un
         noise = (cost[0] - cost[c]).std() / np.sqrt(paths)
         if gain[c] - z * noise > gained:
             best, gained, error = c, gain[c] - z * noise, noise
+    if actions[best, 0] == NOTHING and base[0] >= 0:
+        world[5][2, base[0]] = t
     return actions[best, 0], actions[best, 1], gain[best] if best else 0.0, error
 
 
@@ -467,8 +468,7 @@ def play(asked, mean, setting, world, belief, given, out, part):  # type: ignore
     """
     (t0, paths, horizon, z, seed, late), (log, shelf) = setting, out
     row, scratch, gone = 0, fresh(given), world[1][1]
-    told = np.zeros((late + 1, 2, mean.shape[0] + 1))
-    told[:] = belief
+    told = np.zeros((late + 1, 2, mean.shape[0] + 1)) + belief
     for t in range(t0, mean.shape[1]):
         if t > t0:
             shelf[2, :, t] = -gone
