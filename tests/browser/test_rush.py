@@ -92,6 +92,15 @@ def test_a_lunch_rush_with_the_server_killed_and_back(browser, demo, tmp_path):
     for name, page in screens.items():
         seen(page, tmp_path, f"lost-{name}")
     assert "not sent yet" in phone.inner_text("[data-tile=dogwood]")
+    for page in (
+        tablet,
+        phone,
+    ):  # a tab opened anew shows what is in the oil, with a tap that waits and without
+        again = page.context.new_page()
+        again.goto(page.url)
+        again.wait_for_selector("[data-tile=cedar].runs .left:visible")
+        again.wait_for_selector("#link:not([hidden]):has-text('No connection since')")
+        again.close()
     for page, tile in ((phone, "dogwood"), (phone, "cedar"), (wall, "cedar"), (tablet, "cedar")):
         assert page.evaluate(WHOLE, f"[data-tile={tile}]") == [], (tile, page.viewport_size)
     assert not phone.locator("[data-tile=dogwood] .state").is_visible(), "ready, and cooking, at once"

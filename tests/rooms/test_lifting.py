@@ -215,6 +215,36 @@ def test_two_tablets_lift_filter_and_throw_once(board):
     assert not [n for n in notes if "without a drop" in n or "before the one" in n]
 
 
+def test_thrown_away_on_one_tablet_stands_on_no_shelf(board):
+    """Asked on two tablets, one says in time, the other thrown away: it is thrown away, once, in either
+    order, also where the tap is sent again.
+    """
+    late = program_time(board) + 600
+    for n, answers in enumerate([(Answer.IN_TIME, Answer.THROWN), (Answer.THROWN, Answer.IN_TIME)]):
+        at = NOON + 3600 * n
+        drop(board, key=f"d{n}", at=at)
+        for told, key in (*zip(answers, "ab", strict=True), (answers[1], "b")):
+            lift(board, late, key=f"{key}{n}", reason=told, at=at)
+        assert shelf(board, 3600 * n + late + 5)[0] == 0
+        thrown = board.state(at + late + 5).thrown
+        assert [(t.units_n > 0, t.reason) for t in thrown] == [(True, "burnt")] * (n + 1)
+    assert not [x for x in board_view(board, NOON + 3600 + late + 6).notes if "more were thrown" in x]
+
+
+def test_a_spoilt_load_leaves_the_tray_before_it_its_own_life(board):
+    """Some on the shelf, the next load lifted raw and thrown away: what was there keeps its own life."""
+    drop(board)
+    lift(board, program_time(board))
+    at = NOON + 10 + program_time(board)
+    drop(board, key="next", at=at)
+    left, _ = shelf(board, at + 300 - NOON)
+    lift(board, 300, key="spoilt", reason=Answer.THROWN, at=at)
+    count, trays = shelf(board, at + 300 - NOON)
+    assert (count, [t.lift for t in trays if t.left]) == (left, ["12:12"])
+    assert 0 < left < 16
+    assert [(x.units_n, x.reason) for x in board.state(at + 301).thrown] == [(16, "undercooked")]
+
+
 def undo(board, key, at_s, own="undo"):
     return board.tell(Tap(key=own, what="undo", at_s=at_s, undoes=key))
 

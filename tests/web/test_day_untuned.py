@@ -222,6 +222,12 @@ def test_what_a_fryer_that_is_down_costs_is_asked_of_the_board(client):
     out = client.get("/day/board/down", params={**NOON, "product": "wedges"})
     assert out.status_code == 200 and "Without this product about " in out.text
     assert client.get("/day/board/down", params={**NOON, "fryer": "elm"}).status_code == 422
+    for screen in ("line", "board"):
+        for page in (f"/day/{screen}", f"/day/{screen}/part"):
+            assert ('name="screen" value="line"' in client.get(page, params=NOON).text) == (screen == "line")
+    for path, asked in (("down", {"product": "wedges"}), ("promise", {})):
+        page = client.get(f"/day/board/{path}", params={**NOON, **asked, "screen": "line"})
+        assert 'href="/day/line?practice=7' in page.text, "back to the screen it was asked on"
 
 
 @pytest.mark.parametrize(

@@ -9,6 +9,7 @@ from functools import lru_cache
 from frywright.model.errors import InputError, Phrase
 
 CLOCK = re.compile(r"^([01]?\d|2[0-3]):([0-5]\d)$")
+HALF_HOUR_S = 1800.0
 MOST_HANDS = 9
 """Most people on the line who can be typed (own choice)."""
 PIECES = re.compile(r"^(?P<product>[\w-]+)(?:/(?P<cut>[\w-]+))?\s+(?P<count>\d+(?:\.\d+)?)$")
@@ -210,6 +211,12 @@ class Trade:
                 raise InputError("rush", repr(text), "a span such as 17:00-20:00", where="day")
             found.append((time_of_day_s(parts[0], "rush"), time_of_day_s(parts[1], "rush")))
         return tuple(found)
+
+    def half_hours(self, first: int = 0) -> list[tuple[int, int]]:
+        """Slots from ``first`` on by the clock's half hours: the first of each, and the first after it."""
+        parts = [int((self.start_s + t * self.slot_s) // HALF_HOUR_S) for t in range(self.slots_count)]
+        begins = [t for t in range(first, len(parts)) if t == first or parts[t] != parts[t - 1]]
+        return list(zip(begins, [*begins[1:], len(parts)], strict=True))
 
     def slot_of(self, second_s: float) -> int:
         """Slot of a time of the business day; before the first drop it is negative."""

@@ -38,6 +38,10 @@ class What(StrEnum):
     IN = "in"
 
 
+CAME_OUT_WRONG = ("burnt", "undercooked")
+"""Reasons for which a load is thrown away as it is lifted."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Happening:
     """One fact. ``at_n`` is the time in slots since slot 0 (a fraction inside a slot)."""
@@ -391,9 +395,14 @@ def _counted(state: State, fact: Happening) -> None:
 
 
 def _throw(state: State, fact: Happening) -> None:
+    """Take thrown pieces off their trays, the oldest first; those of a load that came out wrong off the
+    newest, so that what was there before it keeps its own hold life.
+    """
     units = fact.units_n
     for tray in sorted(
-        (t for t in state.trays if t.item == fact.item and t.left_n > 0), key=lambda t: t.ends_n
+        (t for t in state.trays if t.item == fact.item and t.left_n > 0),
+        key=lambda t: t.ends_n,
+        reverse=fact.reason in CAME_OUT_WRONG,
     ):
         taken = min(units, tray.left_n)
         if taken > 0:

@@ -114,7 +114,8 @@ def test_a_failed_fryer_is_compared(store, kitchen, bench):
     """Old and new plan side by side by half hour."""
     board = Board(store=store, kitchen=kitchen, bench=bench, practice=505)
     view = compare_down(board, 17 * 3600 + 2400.0, "alder")
-    assert view.halves[0].from_ == "17:40"
+    assert [h.from_ for h in view.halves[:3]] == ["17:40", "18:00", "18:30"]
+    assert view.halves[-1].from_ == "21:30"
     assert view.fill_new_frac < view.fill_old_frac
     assert view.short_n > 0
     assert view.trim

@@ -33,7 +33,7 @@ from frywright.rooms.day.advised import advised
 from frywright.rooms.day.day import Bench
 from frywright.rooms.day.lifting import lifts_of
 from frywright.rooms.day.practice import guests
-from frywright.rooms.day.twice import take_back, twin_of
+from frywright.rooms.day.twice import take_back, thrown_after, twin_of
 from frywright.rooms.hall import write
 from frywright.rooms.standing import heat_off, stopped
 
@@ -163,6 +163,8 @@ class Board:
                 raise InputError("key", repr(tap.key), "one that no other tap of the day has")
             known = same or twin_of(self, tap)
             if known is not None:
+                if (thrown := thrown_after(self, tap, known)) is not None:
+                    self.keep(thrown)
                 return known, False
             if tap.what == UNDO:
                 return take_back(self, tap), True

@@ -62,11 +62,9 @@ def compare_out(board: Board, now_s: float, product: str, tr: Translate = str) -
 def _compare(board: Board, old_state: State, new_state: State, what: str, tr: Translate) -> NewPlan:
     bench = board.bench
     old, new = board.rest_of_day(old_state), board.rest_of_day(new_state)
-    t = max(int(old_state.now_n), 0)
-    width = max(1, round(1800.0 / bench.trade.slot_s))
     halves = []
-    for low in range(t, bench.day.slots_count, width):
-        a, b = (float(x.short_n[:, low : low + width].sum()) for x in (old, new))
+    for low, end in bench.trade.half_hours(max(int(old_state.now_n), 0)):
+        a, b = (float(x.short_n[:, low:end].sum()) for x in (old, new))
         halves.append(HalfHour(from_=bench.trade.clock_of(low), old_n=round(a, 1), new_n=round(b, 1)))
     more = np.maximum(new.short_n.sum(axis=1) - old.short_n.sum(axis=1), 0.0)
     worst = int(np.argmax(more))

@@ -19,8 +19,6 @@ from frywright.rooms.day.board_view import amount
 from frywright.rooms.day.day import Bench
 from frywright.rooms.day.limits import unplanned
 
-HALF_HOUR_S = 1800.0
-
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ForecastRow:
@@ -116,9 +114,7 @@ class PlanView:
 def forecast_view(bench: Bench) -> ForecastView:
     """Pieces by half hour and product with the 80 % band, and the day's total with its band."""
     trade, day = bench.trade, bench.day
-    parts = [int((trade.start_s + t * trade.slot_s) // HALF_HOUR_S) for t in range(day.slots_count)]
-    begins = [t for t in range(day.slots_count) if t == 0 or parts[t] != parts[t - 1]]
-    halves = [(a, b) for a, b in zip(begins, [*begins[1:], day.slots_count], strict=True)]
+    halves = trade.half_hours()
     low, high = bench.forecast.total_quantile((0.1, 0.9))
     products = [
         ForecastRow(
@@ -135,7 +131,7 @@ def forecast_view(bench: Bench) -> ForecastView:
     return ForecastView(
         date=bench.date.isoformat(),
         weekday=bench.date.strftime("%A"),
-        halves=tuple(trade.clock_of(t) for t in begins),
+        halves=tuple(trade.clock_of(t) for t, _ in halves),
         products=tuple(products),
         level_cv_frac=day.level_cv_frac,
     )

@@ -78,6 +78,23 @@ def _same_drop(board: Board, tap: Tap) -> Kept[BoardTap] | None:
     return None
 
 
+def thrown_after(board: Board, tap: Tap, lift: Kept[BoardTap]) -> Tap | None:
+    """The load of a ``lift`` thrown away, where this tablet says that it was and the one that was first did
+    not: food that somebody threw away stands on no shelf. None where nothing is to be said.
+    """
+    if tap.what != What.LIFT or tap.reason != Answer.THROWN or lift.fact.reason == Answer.THROWN:
+        return None
+    key, told = thrown_key(tap.key), board.taps()
+    drops = (e.fact for e in told if e.fact.what == What.DROP and e.fact.fryer == tap.fryer)
+    drop = next((one for one in reversed(list(drops)) if one.at_s <= lift.fact.at_s), None)
+    if drop is None or any(e.fact.key == key for e in told):
+        return None
+    there = round(board.state(tap.at_s).shelf(board.bench.products.index(drop.product)))
+    reason = "undercooked" if lift.fact.reason == Answer.PROBED else "burnt"
+    thrown = replace(tap, key=key, what="discard", product=drop.product, reason=reason)
+    return replace(thrown, pieces_count=min(drop.pieces_count, there)) if there else None
+
+
 def take_back(board: Board, tap: Tap) -> Kept[BoardTap]:
     """Keep that a tap was a mistake; it counts no more and stays on record. Called while writing.
 

@@ -285,7 +285,7 @@ def _add_board(routes: Routes, context: Context, benches: Benches) -> None:
             board=board,
             fresh=_fresh,
             open_s=board.bench.trade.start_s,
-            screen="line" if page.startswith("line") else "board",
+            screen="line" if page.startswith("day/line") else "board",
             same=_same(request.query_params, second),
         )
 
@@ -386,6 +386,7 @@ def _add_board_questions(routes: Routes, context: Context, benches: Benches) -> 
             board=board,
             currency=board.bench.trade.currency,
             back=_same(request.query_params, second),
+            screen=_screen(request.query_params),
             clock=time_of_day(second),
         )
 
@@ -416,6 +417,7 @@ def _add_board_questions(routes: Routes, context: Context, benches: Benches) -> 
             problem=problem,
             board=board,
             back=_same(query, second),
+            screen=_screen(query),
             typed=dict(query),
         )
 

@@ -209,25 +209,34 @@ function put(html) {
 }
 
 let drawing = false;
+let drawn = false; // by what the server said last, since this page was opened
+async function look() {
+  const query = new URLSearchParams({ lang: language });
+  if (practice) for (const [k, v] of Object.entries({ practice, date, now_s: nowS().toFixed(0) })) query.set(k, v);
+  const answer = await fetch(`${part}?${query}`, { signal: AbortSignal.timeout(ANSWER_MS) });
+  if (!answer.ok) throw new Error(answer.status);
+  return { html: await answer.text(), old: answer.headers.has("x-kept-copy") };
+}
+
 async function refresh() {
   if (drawing) return;
   drawing = true;
   try {
     await send();
-    const query = new URLSearchParams({ lang: language });
-    if (practice) for (const [k, v] of Object.entries({ practice, date, now_s: nowS().toFixed(0) })) query.set(k, v);
-    const answer = await fetch(`${part}?${query}`, { signal: AbortSignal.timeout(ANSWER_MS) });
-    if (!answer.ok || answer.headers.has("x-kept-copy")) throw new Error(answer.status);
-    const html = await answer.text();
+    const { html, old } = await look();
+    if (old) throw new Error("kept");
     // Never under a finger: a button replaced between press and release would swallow the tap.
     const typing = root.contains(document.activeElement) && ["INPUT", "SELECT"].includes(document.activeElement.tagName);
     if (!pressing && !typing) put(html);
+    drawn = true;
     if (!waiting().length && !link.textContent.startsWith(link.dataset.refused)) show("");
     const stamp = root.querySelector("#stamp");
     if (!practice && stamp) setTime(Number(stamp.dataset.now));
     lostAt = null;
   } catch {
     lost();
+    if (!drawn) await look().then(({ html }) => put(html)).catch(() => {}); // the last answer kept is newer than the page
+    drawn = true;
   } finally {
     drawing = false;
     tick();
@@ -352,6 +361,22 @@ async function awake() {
   if (sleeps) sleeps.hidden = kept;
 }
 
+// A page may be there before its worker: then what it is made of is asked for once more, so that it opens again without the server.
+async function keepPage(workers) {
+  await workers.register(`${AT}/day/worker.js`, { scope: `${AT}/day/` });
+  const { active } = await workers.ready;
+  if (!workers.controller) {
+    const taken = new Promise((done) => workers.addEventListener("controllerchange", done, { once: true }));
+    active.postMessage("take this page");
+    await taken;
+  }
+  const here = new URL(location.href);
+  here.searchParams.delete("now_s");
+  if (await caches.match(here.href)) return;
+  const parts = performance.getEntriesByType("resource").map((one) => one.name).filter((name) => /\/(static|fonts)\//.test(name));
+  await Promise.all([location.href, ...parts].map((name) => fetch(name).catch(() => {})));
+}
+
 for (const [name, on] of [["pointerdown", true], ["pointerup", false], ["pointercancel", false]]) {
   window.addEventListener(name, () => { if (on) pressing = true; else setTimeout(() => { pressing = false; }, 60); }, true);
 }
@@ -368,4 +393,4 @@ setInterval(tick, 250);
 awake();
 document.addEventListener("visibilitychange", () => { if (!document.hidden) { awake(); refresh(); } });
 window.addEventListener("online", refresh);
-if ("serviceWorker" in navigator) navigator.serviceWorker.register(`${AT}/day/worker.js`, { scope: `${AT}/day/` }).catch(() => {});
+if ("serviceWorker" in navigator) keepPage(navigator.serviceWorker).catch(() => {});

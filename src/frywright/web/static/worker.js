@@ -2,6 +2,7 @@
 const CACHE = "frywright-board-1";
 self.addEventListener("install", (event) => event.waitUntil(self.skipWaiting()));
 self.addEventListener("activate", (event) => event.waitUntil(self.clients.claim()));
+self.addEventListener("message", (event) => event.waitUntil(self.clients.claim())); // a page that came while it began
 self.addEventListener("fetch", (event) => {
   const { request } = event;
   if (request.method !== "GET" || !/^(\/at\/\w+)?\/(day\/(board|line)|static|fonts)/.test(new URL(request.url).pathname)) return;
