@@ -65,7 +65,7 @@ def test_packed_at_once_is_packed_one_by_one(kitchen, name):
     alone = pack(cooks, ROUTINE, [most_steps(cook, ROUTINE) for cook in cooks])
     for part in ("piece", "cook", "span"):
         assert getattr(at_once, part) == pytest.approx(getattr(alone, part), rel=1e-12, abs=1e-12), part
-    for part in ("first_span", "span_count", "bone"):
+    for part in ("first_span", "span_count", "bone", "table", "table_count"):
         assert np.array_equal(getattr(at_once, part), getattr(alone, part)), part
     assert np.array_equal(at_once.grid[at_once.grid_of], alone.grid[alone.grid_of])
     assert len({tuple(x) for x in made.spans.count[:, None]}) == (2 if "alder" in name else 1)

@@ -119,6 +119,22 @@ def test_the_main_stage_is_as_long_as_the_worst_load_needs_and_no_step_more(even
     assert (later >= 0.0).all() and (later <= 2.0 * even.step_s).all()
 
 
+def test_a_load_that_turns_out_worse_than_the_one_sized_on_has_its_margin_too(even, monkeypatch):
+    """At the first guess the smallest load is worst, at the length it needs, 500 s, the full one: that needs
+    550 s, and gets no more than two steps above.
+    """
+
+    def crossing_k(program: Program, load: float, _oil_k: float) -> np.ndarray:
+        total = sum(program.durations_s())
+        return np.array([0.02 * total - 8.0 if load == 1.0 else 0.06 * total - 27.0] * 2)
+
+    monkeypatch.setitem(globals(), "rule_k", crossing_k)
+    programs, by, sized = even.fit([np.array([0.5, 0.5, 0.0])])
+    assert 550.0 <= sum(programs[0].durations_s()) <= 550.0 + 2.0 * even.step_s
+    assert by.min() >= 3.0 - 1e-9 and by.min() == pytest.approx(even.margins(programs)[0])
+    assert sized[0, 1] == 2.0
+
+
 def test_candidates_are_made_longer_until_each_has_what_was_asked_and_no_step_more(even):
     """Each to its own margin and half a kelvin; one that was short, to the margin that all must have."""
     told = even.judge([ONE, TWO], even.by_load([ONE, TWO])[0].min(axis=2))

@@ -49,7 +49,7 @@ def test_cells_of_a_grid_have_the_volumes_and_conductances_of_their_shells(n, bo
     """With the front at the surface: shares of r^(n+1) between the faces, area over distance at each face.
     Without a bone the same at any front; with one a cubic from 1.05 bone radii out.
     """
-    grid, count = build(n, bone, 24, 1.3), 24
+    grid, count = build.__wrapped__(n, bone, 24, 1.3), 24
     inside, cells, ratio = grid.flat[: 3 * count].reshape(3, count)
     inner = 6 if bone else 0
     eta = core_faces(count - inner, 1.3)
@@ -86,7 +86,7 @@ def test_areas_volumes_and_centres_of_a_grid(n):
     """Cubics of s^n and s^(n+1)/(n+1); a parabola's own centre from the means of its two innermost cells; a
     cell is read three tenths of the way from its middle to its centroid.
     """
-    grid = build(n, 0.0, 24, 1.3)
+    grid = build.__wrapped__(n, 0.0, 24, 1.3)
     for s in (0.3, 0.6, 1.0):
         assert grid.area @ s ** np.arange(4) == pytest.approx(s**n, rel=2e-3)
         assert grid.volume @ s ** np.arange(4) == pytest.approx(s ** (n + 1) / (n + 1), rel=2e-3)

@@ -214,7 +214,9 @@ def test_a_table_between_its_cells_and_the_rate_it_earns():
     assert log_mean(np.array([1.0]), np.array([1.0 + 2e-6]))[0] == pytest.approx(1.0 + 1e-6, abs=1e-9)
     assert log_mean(np.array([1.0]), np.array([1.5]))[0] == pytest.approx(0.5 / log(1.5))
     for fat, column in ((0.2, 1), (1.0, 1), (1.1, 2), (11.5, 12), (99.0, 12)):
-        assert fsis_poultry("chicken", fat).time_s == fsis_poultry("chicken", float(column)).time_s
+        assert (
+            fsis_poultry.__wrapped__("chicken", fat).time_s == fsis_poultry("chicken", float(column)).time_s
+        )
 
 
 def verdict(peak_c: float, evidence, limit=LIMIT, piece="x"):

@@ -193,9 +193,8 @@ def given(day: Day, par: Par | Rule) -> tuple[Any, ...]:
             sizes[:3, n, k] = load.units_count, load.cook_slots_count, load.recovery_slots_count
             cost[n, k] = load.batch_money
             may[n, k, list(load.fryers)] = True
-    span = np.full((2, count, day.fryers_count), -1, dtype=np.int64)
-    span[0] = np.where(may.any(axis=1), may.argmax(axis=1), -1)
-    span[1] = np.where(may.any(axis=1), most - 1 - may[:, ::-1].argmax(axis=1), -1)
+    first, last = may.argmax(axis=1), most - 1 - may[:, ::-1].argmax(axis=1)
+    span = np.where(may.any(axis=1), np.stack([first, last]), -1)
     every = day.filter_every_count
     return (
         sizes,
