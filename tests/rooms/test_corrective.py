@@ -8,6 +8,7 @@ import csv
 import datetime as dt
 import io
 import zipfile
+from dataclasses import asdict, fields
 
 import pytest
 from fastapi.testclient import TestClient
@@ -22,6 +23,7 @@ from frywright.rooms.clock import now, played
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.readings import mend_reading, tell_probe
 from frywright.rooms.records import corrective, pack, pack_paper
+from frywright.rooms.records.now import now_lines
 from frywright.rooms.thermometers import record_check
 from frywright.voice.tongue import translator
 from frywright.web.app import make_app
@@ -145,6 +147,30 @@ def test_cases_by_hand(store, kitchen):
             corrective.open_case(store, kitchen, {"what": "complaint", "words": "pink at the bone", **bad})
     with pytest.raises(InputError, match="number of a case"):
         step(store, kitchen, 1, "recook")
+
+
+def test_a_line_of_the_list_says_what_the_case_says(store, kitchen):
+    """The newest first, as many as asked for; one that is closed is not open, nor wanted now."""
+    for hour in (11, 12, 13):
+        drop(store, kitchen, hour)
+    numbers = [
+        corrective.open_case(store, kitchen, {"what": "hold", "words": f"hold too long {n}"}).number
+        for n in range(4)
+    ]
+    step(store, kitchen, numbers[1], "disposition", disposition="discarded")
+    step(store, kitchen, numbers[1], "cause", cause="hold")
+    step(store, kitchen, numbers[1], "closed")
+    step(store, kitchen, numbers[2], "cause", cause="hold")
+    lines = corrective.newest_lines(store, kitchen, 3, translator("es"))
+    assert [line.number for line in lines] == numbers[:0:-1]
+    for line in lines:
+        case = corrective.case_of(store, line.number)
+        view = corrective.case_view(store, kitchen, case, translator("es"))
+        assert {f.name: getattr(view, f.name) for f in fields(line)} == asdict(line)
+    assert [line.closed for line in lines] == [False, False, True]
+    still = [numbers[3], numbers[2], numbers[0]]
+    assert [item.number for item in corrective.still_open(store)] == still
+    assert [line.about for line in now_lines(store, kitchen) if line.act == "case"] == [str(n) for n in still]
 
 
 def test_a_complaint_is_traced_to_its_loads(store, kitchen):

@@ -10,11 +10,11 @@ import pytest
 
 from frywright.ledger.attachments import Attachments
 from frywright.ledger.facts.day import UNDO, BoardTap, SalesPosted, SalesRead, standing
-from frywright.ledger.facts.oil import OilDone
+from frywright.ledger.facts.oil import MeterChecked, OilDone, OilLimitSet
 from frywright.ledger.store import Store
 from frywright.rooms.care.oil_loads import fat_kg
 from frywright.rooms.care.oil_money import cost_view
-from frywright.rooms.care.oil_state import _fat, vat_states
+from frywright.rooms.care.oil_state import _fat, _vat_states, vat_states
 from frywright.rooms.clock import now, played
 from frywright.rooms.day.practice import demo_sales
 from frywright.rooms.day.sales import LEARNT_DAYS, all_sales, history_of, keep_sales
@@ -106,8 +106,64 @@ def test_nothing_is_read_again_for_a_second_look_at_the_oil(store, monkeypatch):
     assert second["alder"].belief.mean == pytest.approx(first["alder"].belief.mean)
 
 
-def oil(store, date, what, mass=None):
-    fact = OilDone(vat="alder", what=what, raw="", who="", how="meter", key="", date=date, mass_kg=mass)
+METER = MeterChecked(
+    date=FRIDAY,
+    low_known_pct=5.0,
+    low_read_pct=8.0,
+    high_known_pct=20.0,
+    high_read_pct=23.0,
+    meter="",
+    who="",
+    key="",
+)
+
+
+def test_the_oil_that_is_kept_is_the_oil_worked_out_anew(store):
+    """After loads, oil, a check of the meter, a limit of the house, another day and an undone block."""
+    kitchen = remembered_kitchen(store)
+    acts = [
+        lambda: oil(store, FRIDAY - dt.timedelta(days=9), "fill", 20.0),
+        lambda: oil(store, FRIDAY - dt.timedelta(days=2), "reading", reading=15.0),
+        lambda: write(
+            store, tap(FRIDAY, "w", what="drop", fryer="alder", product="bone_in", pieces_count=24)
+        ),
+        lambda: write(store, METER),
+        lambda: write(store, OilLimitSet(place="", house_pct=18.0, who="", reason="")),
+    ]
+    for act in acts:
+        before = vat_states(store, kitchen, FRIDAY)["alder"]
+        assert vat_states(store, kitchen, FRIDAY)["alder"] is before
+        with pytest.raises(ZeroDivisionError), store.writing():
+            act()
+            vat_states(store, kitchen, FRIDAY)
+            raise ZeroDivisionError
+        assert told(vat_states(store, kitchen, FRIDAY)) == told(_vat_states(store, kitchen, FRIDAY))
+        assert told({"alder": vat_states(store, kitchen, FRIDAY)["alder"]}) == told({"alder": before})
+        act()
+        for day in (FRIDAY, FRIDAY + dt.timedelta(days=1), FRIDAY):
+            assert told(vat_states(store, kitchen, day)) == told(_vat_states(store, kitchen, day))
+        assert told({"alder": vat_states(store, kitchen, FRIDAY)["alder"]}) != told({"alder": before})
+
+
+def told(states):
+    """What pages show of the oil."""
+    return {
+        key: (s.belief.mean.tolist(), s.crossing, s.limit_pct, s.age_days_count) for key, s in states.items()
+    }
+
+
+def oil(store, date, what, mass=None, reading=None):
+    fact = OilDone(
+        vat="alder",
+        what=what,
+        raw="",
+        who="",
+        how="meter",
+        key="",
+        date=date,
+        mass_kg=mass,
+        reading_pct=reading,
+    )
     return write(store, fact)
 
 

@@ -151,9 +151,13 @@ class ThermometerDue:
     overdue: bool
 
 
+def _name(checked: ThermometerChecked) -> str:
+    return checked.thermometer
+
+
 def due_list(store: Store) -> list[ThermometerDue]:
     """Every thermometer by its name."""
-    newest = {check.thermometer: check for check in checks_in(store)}
+    newest = {e.fact.thermometer: _check(e) for e in store.newest_by(ThermometerChecked, _name).values()}
     return [
         ThermometerDue(
             thermometer=name,

@@ -7,6 +7,7 @@ from collections import Counter, defaultdict
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from itertools import takewhile
+from weakref import WeakKeyDictionary
 
 from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.store import Store
@@ -161,8 +162,17 @@ def _days(state: VatState, share: float, heat: float) -> float:
     return state.outlook(share=share, heat=heat).days_n[1]
 
 
+_LEARNED: WeakKeyDictionary[VatState, FilterEffect] = WeakKeyDictionary()
+
+
 def filter_learned(state: VatState) -> FilterEffect:
-    """Growth a day between readings of this vat against the filter turns of those days."""
+    """Growth a day between readings of this vat against the filter turns of those days; learned once."""
+    if state not in _LEARNED:
+        _LEARNED[state] = _learned(state)
+    return _LEARNED[state]
+
+
+def _learned(state: VatState) -> FilterEffect:
     since: dict[dt.date, list[OilDone]] = defaultdict(list)
     for event in state.events:
         since[event.date].append(event)

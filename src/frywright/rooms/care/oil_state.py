@@ -10,6 +10,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from itertools import takewhile
 from threading import Lock
+from typing import Any
 from weakref import WeakKeyDictionary
 
 import numpy as np
@@ -17,7 +18,7 @@ import numpy as np
 from frywright.ledger.facts.day import UNDO, BoardTap
 from frywright.ledger.facts.dropping import EntriesDropped
 from frywright.ledger.facts.fact import Kept
-from frywright.ledger.facts.oil import MeterChecked, OilDone
+from frywright.ledger.facts.oil import MeterChecked, OilDone, OilLimitSet
 from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, usual_trade
 from frywright.model.errors import Phrase
@@ -44,7 +45,7 @@ years, so that no page grows with the record (own choice; evidence a year old co
 """
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False, weakref_slot=True)
 class VatState:
     """A vat today: belief of its oil, when it passes the limit, and the figures behind it."""
 
@@ -87,8 +88,24 @@ class _Told:
 
 
 def vat_states(store: Store, kitchen: Kitchen, today: dt.date | None = None) -> dict[str, VatState]:
-    """Every vat's oil today, by fryer; the logs are read once. Entries count on the day they are told for."""
+    """Every vat's oil today, by fryer; the logs are read once. Entries count on the day they are told for.
+    What was found is kept while nothing came that it is found from.
+    """
     day = today or business_time(usual_trade(kitchen), now())[0]
+    newest = (next(store.facts(cls, newest_first=True), None) for cls in LEARNT_FROM)
+    asked = kitchen, day, store.newest(EntriesDropped.KIND), *newest
+    known = _STATES.get(store)
+    if known is None or known[0] != asked:
+        known = _STATES[store] = asked, _vat_states(store, kitchen, day)
+    return dict(known[1])
+
+
+LEARNT_FROM: tuple[type[Any], ...] = (OilDone, BoardTap, MeterChecked, OilLimitSet)
+_STATES: WeakKeyDictionary[Store, tuple[object, dict[str, VatState]]] = WeakKeyDictionary()
+"""The oil of each vat, and of which kitchen, day and newest entries that is."""
+
+
+def _vat_states(store: Store, kitchen: Kitchen, day: dt.date) -> dict[str, VatState]:
     told = _told(store, tuple(f.key for f in kitchen.fryers), day)
     starts = [events[0].date for events in told.values() if events]
     shared = _Told(

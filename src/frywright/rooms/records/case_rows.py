@@ -4,6 +4,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from frywright.ledger.facts.probing import CaseOpened
+from frywright.model.findings import say
+from frywright.model.tongues import Translate
+from frywright.model.units import show, show_below
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class EarlierLoad:
@@ -36,22 +41,33 @@ class StepRow:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class CaseView:
-    """A case as people read it: what was found, what was done, what is next and what is missing."""
+class CaseLine:
+    """A case in a list: what was found, and whether it is closed."""
 
     number: int
     what: str
     fryer: str
     product: str
-    pieces: int
     found: str
     at: str
+    closed: bool
+
+    @property
+    def title(self) -> str:
+        """What it is about, in a word that is translated where people see it."""
+        return "holding" if self.what == "hold" else self.what
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CaseView(CaseLine):
+    """A case as people read it: what was found, what was done, what is next and what is missing."""
+
+    pieces: int
     thermometer: str
     steps: tuple[StepRow, ...]
     who: str
     author: str
     note: str
-    closed: bool
     missing: tuple[str, ...]
     earlier: tuple[EarlierRow, ...]
     recooked: bool
@@ -60,11 +76,6 @@ class CaseView:
     reading: int
     unknown_before: str
     """Says that nobody knows which loads went before, where that is so."""
-
-    @property
-    def title(self) -> str:
-        """What it is about, in a word that is translated where people see it."""
-        return "holding" if self.what == "hold" else self.what
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -97,3 +108,28 @@ class Trace:
     bought: str
     loads: tuple[TracedLoad, ...]
     gaps: tuple[str, ...]
+
+
+def found_words(found: CaseOpened, system: str, tr: Translate) -> str:
+    """What a case was opened for, in words."""
+    if found.core_c is None or found.limit_c is None:
+        return found.words
+    values = {
+        "core": show_below(found.core_c, found.limit_c, "c", system),
+        "limit": show(found.limit_c, "c", system),
+    }
+    if found.corrected_c is None or not shown_apart(found.corrected_c, found.core_c, system):
+        text = "The coldest piece read {core}; the limit with the thermometer's error is {limit}."
+        return say(text, values, system, tr)
+    return say(
+        "The coldest piece read {core}, which is {corrected} with what its thermometer misread at its"
+        " last check; the limit with the thermometer's error is {limit}.",
+        {**values, "corrected": show_below(found.corrected_c, found.limit_c, "c", system)},
+        system,
+        tr,
+    )
+
+
+def shown_apart(corrected_c: float, core_c: float, system: str) -> bool:
+    """Whether a thermometer's error lowers a reading by as much as people see."""
+    return corrected_c < core_c and show(corrected_c, "c", system) != show(core_c, "c", system)

@@ -7,6 +7,7 @@ from __future__ import annotations
 import datetime as dt
 from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass, replace
+from itertools import islice
 from typing import Any, Literal, get_args
 
 from frywright.ledger.facts.day import BoardTap, standing
@@ -32,6 +33,7 @@ from frywright.rooms.hall import in_turn, write
 from frywright.rooms.kitchen import judged_at
 from frywright.rooms.readings import level_of, pieces_count, read_core, thermometer_typed
 from frywright.rooms.records.case_rows import (
+    CaseLine,
     CaseView,
     EarlierLoad,
     EarlierRow,
@@ -39,6 +41,8 @@ from frywright.rooms.records.case_rows import (
     Trace,
     TracedLoad,
     TracedReading,
+    found_words,
+    shown_apart,
 )
 from frywright.rooms.standing import fryer_name, product_name
 from frywright.rooms.thermometers import corrected_c
@@ -140,13 +144,26 @@ def open_case(
 
 def cases(store: Store) -> list[Case]:
     """Every case, newest first."""
+    return newest_cases(store, None)
+
+
+def newest_cases(store: Store, count: int | None) -> list[Case]:
+    """So many of the newest cases, newest first."""
+    opened = list(islice(store.facts(CaseOpened, newest_first=True), count))
     steps: dict[int, list[Kept[CaseStep]]] = {}
-    for item in store.facts(CaseStep):
+    for item in store.facts(CaseStep, after=opened[-1].number if opened else 0):
         steps.setdefault(item.fact.case_number, []).append(item)
-    return [
-        Case(opened=e, steps=tuple(steps.get(e.number, ())))
-        for e in store.facts(CaseOpened, newest_first=True)
-    ]
+    return [Case(opened=e, steps=tuple(steps.get(e.number, ()))) for e in opened]
+
+
+def still_open(store: Store) -> list[Kept[CaseOpened]]:
+    """What opened the cases that are open, newest first."""
+    closed = store.newest_by(CaseStep, _closing)
+    return [e for e in store.facts(CaseOpened, newest_first=True) if e.number not in closed]
+
+
+def _closing(step: CaseStep) -> int | None:
+    return step.case_number if step.step == "closed" else None
 
 
 def case_of(store: Store, number: int) -> Case:
@@ -344,46 +361,38 @@ def undecided(
     return missing
 
 
-def case_view(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) -> CaseView:
-    """A case as people read it."""
-    system, found, decided = str(kitchen.site.units), case.found, case.decided
-    words, reading = found.words, store.fact(found.reading_number, Reading)
-    loads = earlier_loads(store, kitchen, case)
-    if found.core_c is not None and found.limit_c is not None:
-        level = {"limit": show(found.limit_c, "c", system)}
-        words = say(
-            "The coldest piece read {core}; the limit with the thermometer's error is {limit}.",
-            {"core": show_below(found.core_c, found.limit_c, "c", system), **level},
-            system,
-            tr,
-        )
-        if found.corrected_c is not None and _shown_apart(found.corrected_c, found.core_c, system):
-            words = say(
-                "The coldest piece read {core}, which is {corrected} with what its thermometer misread at its"
-                " last check; the limit with the thermometer's error is {limit}.",
-                {
-                    "core": show_below(found.core_c, found.limit_c, "c", system),
-                    "corrected": show_below(found.corrected_c, found.limit_c, "c", system),
-                    **level,
-                },
-                system,
-                tr,
-            )
-    probe = case.last("reprobe")
-    return CaseView(
+def _line(kitchen: Kitchen, case: Case, tr: Translate) -> CaseLine:
+    found = case.found
+    return CaseLine(
         number=case.opened.number,
         what=found.what,
         fryer=fryer_name(kitchen, found.fryer),
         product=product_name(kitchen, found.product),
-        pieces=found.pieces_count,
-        found=words,
+        found=found_words(found, str(kitchen.site.units), tr),
         at=local_time(kitchen, case.opened.happened_at),
+        closed=case.closed,
+    )
+
+
+def newest_lines(store: Store, kitchen: Kitchen, count: int, tr: Translate = str) -> list[CaseLine]:
+    """The newest cases as lines of a list, newest first."""
+    return [_line(kitchen, case, tr) for case in newest_cases(store, count)]
+
+
+def case_view(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) -> CaseView:
+    """A case as people read it."""
+    found, decided = case.found, case.decided
+    reading = store.fact(found.reading_number, Reading)
+    loads = earlier_loads(store, kitchen, case)
+    probe = case.last("reprobe")
+    return CaseView(
+        **asdict(_line(kitchen, case, tr)),
+        pieces=found.pieces_count,
         thermometer=reading.fact.thermometer if reading else "",
         steps=tuple(_step_view(store, kitchen, item, tr) for item in case.steps),
         who=found.who,
         author=tr(case.opened.author),
         note=found.words,
-        closed=case.closed,
         missing=tuple(tr(m) for m in undecided(store, kitchen, case, loads)),
         earlier=tuple(EarlierRow(**asdict(load), decision=decided.get(load.number) or "") for load in loads),
         recooked=case.last("recook") is not None,
@@ -396,11 +405,6 @@ def case_view(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) -
     )
 
 
-def _shown_apart(corrected_c: float, core_c: float, system: str) -> bool:
-    """Whether a thermometer's error lowers a reading by as much as people see."""
-    return corrected_c < core_c and show(corrected_c, "c", system) != show(core_c, "c", system)
-
-
 def _step_view(store: Store, kitchen: Kitchen, item: Kept[CaseStep], tr: Translate) -> StepRow:
     fact, system = item.fact, str(kitchen.site.units)
     detail = fact.disposition or CAUSES.get(fact.cause or "", "") or fact.decision or ""
@@ -408,7 +412,7 @@ def _step_view(store: Store, kitchen: Kitchen, item: Kept[CaseStep], tr: Transla
     if fact.core_c is not None:
         limit = fact.core_c if fact.limit_c is None else fact.limit_c
         read = [show_below(fact.core_c, limit, "c", system)]
-        if fact.corrected_c is not None and _shown_apart(fact.corrected_c, fact.core_c, system):
+        if fact.corrected_c is not None and shown_apart(fact.corrected_c, fact.core_c, system):
             read.append(f"({show_below(fact.corrected_c, limit, 'c', system)} {tr('corrected')})")
         temp = " ".join([*read, fact.thermometer or ""]).strip()
     load = store.fact(fact.load_number, BoardTap) if fact.load_number else None

@@ -7,14 +7,14 @@ from __future__ import annotations
 import datetime as dt
 
 from frywright.ledger.facts.day import BoardTap, standing
-from frywright.ledger.facts.probing import LookedBack, Reading
+from frywright.ledger.facts.probing import CaseOpened, LookedBack, Reading
 from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, moment_of, usual_trade
 from frywright.model.kitchen import Kitchen
 from frywright.model.now import Harm, NowLine
 from frywright.rooms.clock import now
 from frywright.rooms.readings import level_of
-from frywright.rooms.records.corrective import cases
+from frywright.rooms.records.corrective import still_open
 from frywright.rooms.records.gaps import TEXTS, gaps_of, yesterday
 from frywright.rooms.thermometers import due_list
 
@@ -51,20 +51,23 @@ def now_lines(store: Store, kitchen: Kitchen) -> list[NowLine]:
     ]
 
 
+def _kind(opened: CaseOpened) -> str:
+    return opened.what
+
+
 def _cases(store: Store) -> list[NowLine]:
-    every = cases(store)
     found = [
         NowLine(
             harm=Harm.CASE,
             act="case",
-            about=str(case.opened.number),
+            about=str(item.number),
             text=CASE,
-            values={"number": float(case.opened.number), "what": WORDS[case.found.what]},
+            values={"number": float(item.number), "what": WORDS[item.fact.what]},
         )
-        for case in every
-        if not case.closed
+        for item in still_open(store)
     ]
-    last = max((c.opened.number for c in every if c.found.what == "thermometer"), default=0)
+    newest = store.newest_by(CaseOpened, _kind).get("thermometer")
+    last = newest.number if newest else 0
     for item in store.current_facts(LookedBack):
         count = sum(d.in_doubt for d in item.fact.doubts)
         if count and item.number > last:

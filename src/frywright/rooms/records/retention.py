@@ -20,7 +20,7 @@ from frywright.model.units import is_count
 from frywright.rooms.clock import now
 from frywright.rooms.hall import confirmed, in_turn, write
 from frywright.rooms.kitchen import SHORTEST_REASON
-from frywright.rooms.records.corrective import cases
+from frywright.rooms.records.corrective import still_open
 
 LEAST_YEARS, MOST_YEARS = 2, 30
 """Files stay at least so long: two years after they were made (21 CFR 117.315(a), from memory; it is written
@@ -107,7 +107,7 @@ def agreed(store: Store, values: Mapping[str, Any]) -> Agreed:
     )
     if not is_count(years):
         raise InputError("years", repr(years), "a whole number")
-    if any(not case.closed for case in cases(store)):
+    if still_open(store):
         raise InputError("case", "open", "closed first: its records may be asked for")
     if len(reason) < SHORTEST_REASON:
         raise InputError("reason", repr(reason), "why, in words")

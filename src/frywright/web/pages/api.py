@@ -273,9 +273,8 @@ def _add_reads(routes: Routes, context: Context) -> None:
     def open_cases(limit: Annotated[int, Query(ge=1, le=MOST)] = 100) -> list[CaseView]:
         """Corrective actions, newest first."""
         kitchen = remembered_kitchen(context.store)
-        return [
-            corrective.case_view(context.store, kitchen, c) for c in corrective.cases(context.store)[:limit]
-        ]
+        cases = corrective.newest_cases(context.store, limit)
+        return [corrective.case_view(context.store, kitchen, c) for c in cases]
 
 
 def _when(moment: dt.datetime | None) -> dt.datetime | None:

@@ -184,7 +184,6 @@ def probe_page(
 ) -> Response:
     """The page of probing, with what was typed and what is wrong with it."""
     kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
-    found = list(islice(iter(corrective.cases(context.store)), 40))
     return context.render(
         request,
         "records/probing.html",
@@ -196,7 +195,7 @@ def probe_page(
         typed=typed or {},
         told=told,
         traced=traced,
-        cases=[corrective.case_view(context.store, kitchen, c, tr) for c in found],
+        cases=corrective.newest_lines(context.store, kitchen, 40, tr),
     )
 
 
