@@ -23,7 +23,6 @@ from frywright.design.search import (
     Goals,
     Sizer,
     _child,
-    in_two,
     off_colour,
     search,
 )
@@ -48,12 +47,27 @@ def rule_k(program: Program, load: float, oil_k: float) -> np.ndarray:
     return np.array([margin, margin + 1.0 - 0.002 * total])
 
 
+class Picked:
+    """Programs as the stand-in below reads them."""
+
+    def __init__(self, programs):
+        self.programs = list(programs)
+
+    def at(self, which):
+        return Picked([self.programs[i] for i in which])
+
+
 class Even(Sizer):
     """A sizer whose margins, loss and colour follow straight lines."""
 
-    def _at(self, programs, rows):
-        margins = np.array([rule_k(p, row[LOAD], row[OIL]) for p, row in zip(programs, rows, strict=True)])
-        return margins, np.array([-8.0 if p.stages[0].set_c > 155.0 else -11.0 for p in programs])
+    def _asked(self, programs):
+        return Picked(programs)
+
+    def _at(self, asked, rows):
+        margins = [rule_k(p, row[LOAD], row[OIL]) for p, row in zip(asked.programs, rows, strict=True)]
+        return np.array(margins), np.array(
+            [-8.0 if p.stages[0].set_c > 155.0 else -11.0 for p in asked.programs]
+        )
 
     def judge(self, programs, loads_k):
         return [
@@ -268,14 +282,6 @@ def test_stages_searched_are_those_asked_for_or_what_the_controller_holds(asked,
     for wrong in (0, held + 1):
         with pytest.raises(InputError, match=f"1 to {held}: what cedar can hold"):
             Effort(stages=wrong).stage_count(fryer)
-
-
-@pytest.mark.parametrize("count", [0, 1, 2, 5, 8])
-def test_work_in_two_halves_keeps_its_order(count):
-    halves = []
-    found = in_two(lambda part: halves.append(len(part)) or [2 * n for n in part], list(range(count)))
-    assert found == [2 * n for n in range(count)]
-    assert sorted(halves) == [count // 2, (count + 1) // 2]
 
 
 def test_a_trade_off_holds_each_that_none_beats_and_no_other():
