@@ -336,10 +336,10 @@ def test_pressure_is_let_go_until_it_stays_at_what_it_ends_with():
     time = np.arange(0.0, 601.0)
     pressure = np.interp(time, [0, 300, 340, 600], [1.8e5, 1.8e5, 1.03e5, 1.03e5])
     shut = Pressed(closed_s=10.0, full_s=20.0, vent_s=300.0, zero_s=330.0, plateau_pa=8e4)
-    began, ended = Headspace(list(zip(time, pressure, strict=True)), shut).let_go()
+    began, ended = Headspace(np.column_stack([time, pressure]), shut).let_go()
     assert began == 300.0 and 338.0 <= ended <= 340.0
-    assert Headspace(None, shut).let_go() is None and Headspace([(0.0, 1e5)], None).let_go() is None
-    calm_air = Headspace([(float(t), 1e5) for t in time], shut)
+    assert Headspace(None, shut).let_go() is None and Headspace(np.array([[0.0, 1e5]]), None).let_go() is None
+    calm_air = Headspace(np.column_stack([time, np.full(601, 1e5)]), shut)
     assert calm_air.let_go() == (300.0, 300.0)
 
 
