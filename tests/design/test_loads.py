@@ -24,12 +24,15 @@ from frywright.design.proof import (
     cores_at_lift_c,
     draw,
     oil_left_k,
+    prove,
     question,
     weights_of,
 )
+from frywright.design.proof import loads_of as loads_under
 from frywright.design.search import Goals, Sizer
 from frywright.model.errors import InputError
 from frywright.model.fryer import ClockStyle
+from frywright.model.program import LidState, Stage
 from frywright.physics.inputs import ROUTINE, SCAN
 from frywright.physics.lift import lift_of
 from frywright.physics.pack import pack
@@ -202,3 +205,28 @@ def test_programs_sized_together_are_sized_as_each_alone(kitchen):
         assert np.array_equal(by[k], alone[0][0])
         assert oil[k] == alone[1][0]
     assert len(np.unique(by.min(axis=(1, 2)))) == 3
+
+
+def test_a_load_that_builds_no_pressure_needs_no_vent(kitchen):
+    """A leaking lid, a program that ends under pressure and no rest: the vent takes no step, also of the last
+    load, after which nothing stands. Lifts are those of each load alone, and a proof comes to its end.
+    """
+    plan = replace(make_plan(kitchen, kitchen.program("bone-in alder")), rest_s=0.0)
+    stages = [
+        Stage(set_c=165.0, duration_s=40.0),
+        Stage(set_c=165.0, lid=LidState.PRESSURE, duration_s=500.0),
+    ]
+    fryer = replace(plan.fryer, leak_area_m2=5e-3)
+    plan = replace(plan, fryer=fryer, program=replace(plan.program, stages=tuple(stages)))
+    rows, weights = draw(Spread(), 9, 3), np.ones((9, sum(k.heavy for k in plan.kinds)))
+    loads = loads_under(plan, rows, weights)
+    ((part, done),) = list(loads.march(ROUTINE))[-1:]
+    found = lifts(loads, part, done, np.array(plan.program.clock_s), np.array(plan.runs_on))
+    for k, number in enumerate(range(part.start, part.stop)):
+        cook = question(plan, rows[number], weights[number])
+        alone = lift_of(plan, cook, run(cook))
+        assert alone.vent_s == 0.0
+        assert found.lift_s[k] == pytest.approx(alone.lift_s, abs=1e-6)
+        assert found.earliest_s[k] == pytest.approx(alone.earliest_s, abs=1e-6)
+    limit = place_named("us_food_code_2022").cook_limit()
+    assert not prove(plan, limit, 1.0, samples=8).full_pressure.any()

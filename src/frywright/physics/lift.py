@@ -69,7 +69,7 @@ def lifts_of(
     end = time[first + count(span < done.packed.span_count[cook] - 1.0) - 1]
     before, inside = count(span < vent_span[cook]), count(span == vent_span[cook])
     start = time[first + np.maximum(before - 1, 0)]
-    vent = np.where(inside > 0, time[first + before + np.maximum(inside, 1) - 1] - start, 0.0)
+    vent = np.where(inside > 0, time[first + before + inside - 1] - start, 0.0)
     counted = np.minimum(vent, credit_s)
     earliest = np.where(runs_on, np.maximum(clock_s, start + counted), end - (vent - counted))
     return Lifts(end, np.where(inside > 0, np.minimum(end, earliest), end))
