@@ -9,7 +9,7 @@ unexport PYTHONDONTWRITEBYTECODE  # read once: every process of the tests would 
 ROOMY := $(shell df -Pk /dev/shm 2>/dev/null | awk 'NR == 2 && $$4 > 4000000 {print "/dev/shm"}')
 export PYTEST_DEBUG_TEMPROOT := $(ROOMY)
 
-.PHONY: run test check types quick bench mutants validation lock clean
+.PHONY: run test check types quick slow browser bench mutants validation lock clean
 
 run: $(VENV)/.runtime  ## play the invented demo into a new store, serve on loopback, open the page, print its address
 	$(BIN)/frywright serve --demo --store $(STORE)
@@ -21,7 +21,12 @@ test: $(VENV)/.dev check  ## everything, installing what the tests need
 	sh scripts/install-openid.sh
 	sh scripts/install-tesseract.sh
 	sh scripts/install-debian.sh
+	$(MAKE) --no-print-directory -j 2 slow browser
+
+slow: $(VENV)/.dev
 	$(BIN)/python -m pytest -q -n 2 --dist worksteal -m "slow and not browser"
+
+browser: $(VENV)/.dev  ## beside the slow ones, which compute while its pages wait for clocks
 	$(BIN)/python -m pytest -q -n 2 --dist loadfile --no-loadscope-reorder -m browser
 
 check: $(VENV)/.dev  ## lint, types, contracts, quick tests; contracts and types beside the tests

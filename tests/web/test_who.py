@@ -4,6 +4,8 @@ nobody signs above their own role.
 
 from __future__ import annotations
 
+import re
+
 import pytest
 from fastapi.testclient import TestClient
 
@@ -97,7 +99,9 @@ def test_a_second_person_confirms_with_a_secret_of_their_own(app, store, second,
 
 
 def test_the_second_persons_pin_is_in_no_entry_and_cannot_be_guessed(app, store):
-    """Five wrong ones, then a wait that a right one does not shorten."""
+    """Five wrong ones, then a wait that a right one does not shorten. Digests are random: in one run of a
+    hundred one of them has the digits of the PIN.
+    """
     client = signed_in(app, store, "Cam")
     for n in range(FREE_TRIES):
         client.post("/care/card/closing/sign", data={**CARD, "second_pin": f"{n:04}"})
@@ -105,7 +109,8 @@ def test_the_second_persons_pin_is_in_no_entry_and_cannot_be_guessed(app, store)
     assert waits.status_code == 422
     assert "tried again in" in waits.text
     assert list(store.facts(CardSigned)) == []
-    assert not any("8642" in str(item.entry.payload) for item in store.entries())
+    without_digests = [re.sub("[0-9a-f]{64}", "", str(item.entry.payload)) for item in store.entries()]
+    assert not any("8642" in text for text in without_digests)
     refused = newest(store, SignInsRefused)
     assert (refused.fact.name, refused.fact.tries_count, refused.author) == ("Tess", FREE_TRIES, "Cam")
 
