@@ -27,6 +27,8 @@ from frywright.web.sockets import Connection
 
 ASK = b"GET / HTTP/1.1\r\nHost: x\r\n\r\n"
 BIG_BYTES = 40_000_000
+PATIENCE_S = 60.0
+"""By then a wait of the program is over, however busy the machine; what has no end lasts longer."""
 
 
 @pytest.fixture
@@ -85,10 +87,10 @@ def answered(line):
     return told.startswith(b"HTTP/1.1 200")
 
 
-def ended_after_s(line, most_s=4.0):
-    """Seconds until the other end closes; more than ``most_s`` fails."""
+def ended_after_s(line):
+    """Seconds until the other end closes; one that does not fails."""
     begun = time.monotonic()
-    line.settimeout(most_s)
+    line.settimeout(PATIENCE_S)
     with closing(line):
         try:
             while line.recv(65536):
@@ -102,7 +104,7 @@ def ended_after_s(line, most_s=4.0):
 def test_a_header_that_never_comes_ends_the_connection(quick, said):
     """Silent from the start or stopped halfway."""
     with serving(stub) as port:
-        assert 0.2 < ended_after_s(knock(port, said)) < 3.0
+        assert ended_after_s(knock(port, said)) > 0.2
 
 
 @pytest.mark.slow
@@ -111,12 +113,10 @@ def test_a_header_that_drips_ends_the_connection_on_its_second_question_too(quic
     with serving(stub) as port, closing(knock(port, ASK)) as line:
         assert answered(line)
         time.sleep(0.8)  # longer than a header may take: nothing was asked yet
-        begun = time.monotonic()
         with pytest.raises((BrokenPipeError, ConnectionResetError)):
             for letter in b"GET / HTTP/1.1\r\nX: " + b"a" * 200:
                 line.sendall(bytes([letter]))
                 time.sleep(0.05)
-        assert time.monotonic() - begun < 3.0
 
 
 def test_a_connection_answers_again_and_again(quick):
@@ -133,14 +133,14 @@ def test_a_body_that_drips_ends_and_one_that_flows_is_taken(quick, monkeypatch):
     """Too slow for its length; steady for longer than the grace."""
     head = b"POST / HTTP/1.1\r\nHost: x\r\nContent-Length: %d\r\n\r\n"
     with serving(stub) as port:
-        assert ended_after_s(knock(port, head % 10 + b"abc")) < 3.0
+        assert ended_after_s(knock(port, head % 10 + b"abc")) > 0.2
         with closing(knock(port, head % 20_000)) as line:
             for _ in range(20):
                 line.sendall(b"x" * 1000)
                 time.sleep(0.05)
             assert line.recv(4096).endswith(b"20000")
         monkeypatch.setattr(sockets, "SLOWEST_BODY_BYTES_PER_S", 1e9)
-        assert ended_after_s(knock(port, head % 20_000 + b"x" * 19_000)) < 3.0
+        assert ended_after_s(knock(port, head % 200_000 + b"x" * 190_000)) > 0.2  # 190 s at the usual pace
 
 
 def test_a_reader_that_stops_reading_is_dropped(quick, monkeypatch):
@@ -158,15 +158,15 @@ def test_a_reader_that_stops_reading_is_dropped(quick, monkeypatch):
 
 
 def test_when_all_places_are_taken_a_silent_one_makes_room(monkeypatch):
-    """Of the address that keeps most waiting; a question is answered at once."""
+    """Of the address that keeps most waiting, long before a silent one ends by itself."""
     monkeypatch.setattr(Connection, "most", 8)
+    monkeypatch.setattr(sockets, "HEADER_S", 3600.0)
     with serving(stub) as port:
         silent = [knock(port) for _ in range(40)]
         time.sleep(0.2)
-        begun = time.monotonic()
         with closing(knock(port, ASK)) as line:
+            line.settimeout(PATIENCE_S)
             assert answered(line)
-        assert time.monotonic() - begun < 1.0
         for one in silent:
             one.close()
 
@@ -196,8 +196,14 @@ def test_bodies_that_drip_keep_no_connection_to_the_store(tmp_path):
 
 @pytest.mark.slow
 def test_three_hundred_silent_connections_do_not_stop_a_server_with_few_files(tmp_path):
-    """The real program, allowed 256 open files."""
-    command = [sys.executable, "-c", "from frywright.cli.main import run; run()", "serve", "--no-open"]
+    """The real program, allowed 256 open files; no silent one ends by itself."""
+    lines = (
+        "from frywright.web import sockets",
+        "sockets.HEADER_S = 3600.0",
+        "from frywright.cli.main import run",
+    )
+    program = "; ".join((*lines, "run()"))
+    command = [sys.executable, "-c", program, "serve", "--no-open"]
     server = subprocess.Popen(
         [*command, "--port", "0", "--store", str(tmp_path / "f.db")],
         stdout=subprocess.PIPE,
@@ -208,11 +214,10 @@ def test_three_hundred_silent_connections_do_not_stop_a_server_with_few_files(tm
     try:
         port = int(server.stdout.readline().split(" is at http://127.0.0.1:")[1].split("/")[0])
         silent = [knock(port) for _ in range(300)]
-        begun = time.monotonic()
         for _ in range(5):
-            with urllib.request.urlopen(f"http://127.0.0.1:{port}/sign-in", timeout=20) as answer:
+            url = f"http://127.0.0.1:{port}/sign-in"
+            with urllib.request.urlopen(url, timeout=PATIENCE_S) as answer:
                 assert answer.status == 200
-        assert time.monotonic() - begun < 10.0
         for one in silent:
             one.close()
     finally:
