@@ -13,12 +13,14 @@ from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
 from frywright.web.rights import RIGHTS
+from tests.web.addresses import ADDRESSES
 
-PAGES = sorted(
+PLAIN = {
     route.removeprefix("GET ")
     for route in RIGHTS
-    if route.startswith("GET ") and "{" not in route and not route.endswith(("pdf", "zip"))
-)
+    if route.startswith("GET ") and "{" not in route and not route.endswith("zip")
+}
+PAGES = sorted(PLAIN | set(ADDRESSES))
 MOST_CONNECTIONS = 2
 
 

@@ -25,101 +25,11 @@ from tests.demo import keep_demo_sales
 from tests.house.test_words import error_texts
 from tests.pseudo import KEY, OWN, english, own_words, pseudo
 from tests.rooms.setup.answers import US
+from tests.web.addresses import ADDRESSES, NOT_READ, READ
 from tests.web.test_probes import FISH_AND_WEDGES
 
 pytestmark = pytest.mark.slow
 HOST = "http://127.0.0.1"
-DAY = "date=2026-11-27&practice=7&now_s=43200"
-READ = {
-    "/": [""],
-    "/sign-in": [""],
-    "/first-owner": [""],
-    "/code": ["", "?code=zz"],
-    "/records/own": [""],
-    "/kitchens": [""],
-    "/releases": [""],
-    "/cook": ["?program=bone-in+alder", "?program=bone-in+alder&start=500", "?program=zz"],
-    "/cook/chart.svg": ["?program=bone-in+alder"],
-    "/cook/desk": [""],
-    "/cook/card": ["?program=bone-in+alder", ""],
-    "/cook/card.pdf": ["?program=bone-in+alder"],
-    "/cook/cards.pdf": [""],
-    "/cook/changes": ["?program=bone-in+alder"],
-    "/cook/readback": ["?program=bone-in+alder"],
-    "/cook/settings": ["", "?fryer=birch", "?fryer=dogwood", "?fryer=zz"],
-    "/cook/settings.pdf": ["?fryer=alder"],
-    "/cook/kitchen": [""],
-    "/setup": [""],
-    "/setup/first": [""],
-    "/setup/own": ["?fryer=alder&product=bone_in", ""],
-    "/setup/day": [""],
-    "/cook/live": [""],
-    "/cook/probes": [""],
-    "/cook/probing": ["", "?program=wedges+cedar", "?program=zz"],
-    "/cook/probing/sheet.pdf": ["?program=bone-in+alder"],
-    "/day": ["?date=2026-11-27", "?date=zz"],
-    "/day/{picture}.svg": [],
-    "/day/plan.pdf": ["?date=2026-11-27"],
-    "/day/pull": ["?date=2026-11-27"],
-    "/day/sales": [""],
-    "/day/sales/file/{name}": ["zz"],
-    "/day/replay": ["?date=2026-11-27&hold_bone_in=60"],
-    "/day/board": ["", f"?{DAY}"],
-    "/day/board/part": [f"?{DAY}"],
-    "/day/line": ["", f"?{DAY}"],
-    "/day/line/part": [f"?{DAY}"],
-    "/day/board/down": [f"?{DAY}&product=wedges", f"?{DAY}&fryer=birch", f"?{DAY}&fryer=zz"],
-    "/day/orders": ["", "?date=zz"],
-    "/day/board/promise": [f"?{DAY}&product=bone_in&pieces=40&at=17:00"],
-    "/day/close": [f"?{DAY}"],
-    "/day/handover.pdf": [f"?{DAY}"],
-    "/care": [""],
-    "/care/oil-map.pdf": [""],
-    "/care/close": [""],
-    "/care/energy": [""],
-    "/care/fryers": [""],
-    "/care/new": ["", "?fryer=alder"],
-    "/care/emergency.pdf": [""],
-    "/care/people": [""],
-    "/care/wall.pdf": [""],
-    "/records": [""],
-    "/records/gaps": [""],
-    "/records/probing": [""],
-    "/records/pack": [""],
-    "/records/pack.pdf": [""],
-    "/records/people": [""],
-    "/care/new/{fryer}.pdf": ["alder"],
-    "/care/card/{key}": ["boil_out", "closing", "zz"],
-    "/care/card/{key}.pdf": ["fill_vat", "lid_seal"],
-    "/records/entry/{number}": ["1", "99999"],
-}
-"""Addresses of each page and paper: what follows the path, or what stands in its place."""
-NOT_READ = {
-    "/health/live": "for a program that watches",
-    "/health/ready": "for a program that watches",
-    "/metrics": "for a program that watches",
-    "/records/own/data.jsonl": "somebody's own entries as they are kept",
-    "/sign-in/company": "leads to the provider, or says that none is set",
-    "/sign-in/company/back": "comes from the provider",
-    "/setup/{what}/check": "read below, on an empty store",
-    "/setup/{what}/{key}": "read below, on an empty store",
-    "/cook/desk/job/{number}": "read below, a proof and a transfer",
-    "/cook/desk/follow/{number}": "read below, as it stands and out of reach",
-    "/cook/live/part": "a part of /cook/live",
-    "/cook/probes/{number}": "read below, with a log",
-    "/cook/probes/{number}/report.pdf": "read below, with a log",
-    "/records/case/{number}": "read below, with a case",
-    "/records/reading/{number}": "read below, with a case",
-    "/records/report/{number}": "a file as it was attached",
-    "/day/labels.pdf": "read below, with a tray on the shelf",
-    "/care/drill/{key}": "read below, each drill of today",
-    "/care/new/photo/{name}": "a picture",
-    "/day/worker.js": "a program of the browser",
-    "/day/practice": "leads to a board",
-    "/care/calendar.ics": "read below, line by line",
-    "/records/pack.zip": "the tables and the paper read as pack.pdf",
-}
-"""Pages that are read elsewhere, or hold no words; JSON is for programs, with keys in English."""
 REFUSED = re.compile(r"zz|99999|start=500|/cook/card$|/setup/own$")
 """Addresses with something wrong in them."""
 
@@ -198,13 +108,6 @@ def test_every_page_is_read_here_or_says_why_not():
     pages = {r.removeprefix("GET ") for r in RIGHTS if r.startswith("GET ")}
     pages -= {p for p in pages if p.endswith(".json") or p.startswith("/api/")}
     assert pages == set(READ) | set(NOT_READ)
-
-
-ADDRESSES = [
-    re.sub(r"{\w+}", rest, path) if "{" in path else path + rest
-    for path, rests in READ.items()
-    for rest in rests
-]
 
 
 def test_figures_in_hexadecimal_are_no_words_and_words_stay():
