@@ -19,13 +19,12 @@ from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import explain, translator
 from frywright.web.app import make_app
-from frywright.web.rights import RIGHTS
 from tests import paper
 from tests.demo import keep_demo_sales
 from tests.house.test_words import error_texts
 from tests.pseudo import KEY, OWN, english, own_words, pseudo
 from tests.rooms.setup.answers import US
-from tests.web.addresses import ADDRESSES, NOT_READ, READ
+from tests.web.addresses import ADDRESSES
 from tests.web.test_probes import FISH_AND_WEDGES
 
 pytestmark = pytest.mark.slow
@@ -101,13 +100,6 @@ def read(client, address: str) -> dict[str, list[str]]:
     page.feed(answer.text)
     assert len(page.texts) > 3
     return english(page.texts, client.own)
-
-
-def test_every_page_is_read_here_or_says_why_not():
-    """A new page joins the list."""
-    pages = {r.removeprefix("GET ") for r in RIGHTS if r.startswith("GET ")}
-    pages -= {p for p in pages if p.endswith(".json") or p.startswith("/api/")}
-    assert pages == set(READ) | set(NOT_READ)
 
 
 def test_figures_in_hexadecimal_are_no_words_and_words_stay():

@@ -14,7 +14,9 @@ from frywright.ledger.store import Store
 from frywright.rooms.clock import now
 from frywright.web import app as application
 from frywright.web.app import make_app
+from frywright.web.rights import RIGHTS
 from frywright.web.routes import LateRoute, Routes, authorise
+from tests.web.addresses import NOT_READ, READ
 
 
 @pytest.fixture
@@ -90,3 +92,10 @@ def test_a_route_takes_and_refuses_what_its_function_says():
     answer = client.post("/a/7")
     assert (answer.status_code, answer.headers["allow"]) == (405, "GET")
     assert client.get("/b/7").status_code == 404
+
+
+def test_every_page_is_read_in_another_language_or_says_why_not():
+    """A new page joins the list of those whose words are read in another language."""
+    pages = {r.removeprefix("GET ") for r in RIGHTS if r.startswith("GET ")}
+    pages -= {p for p in pages if p.endswith(".json") or p.startswith("/api/")}
+    assert pages == set(READ) | set(NOT_READ)
