@@ -111,6 +111,27 @@ def test_digits_are_read_from_three_metres(browser, day, way, count):  # noqa: F
     page.context.close()
 
 
+@pytest.mark.parametrize("size", [(1280, 800), (800, 1280), (390, 844)])
+def test_a_load_under_pressure_that_is_due_says_all_of_it(browser, day, size):  # noqa: F811
+    """On both boards the caution can be read and stands whole in its tile, with what is to be tapped; one
+    word of state, never to lift now.
+    """
+    seed = 430 + size[0] % 7
+    page = opened(browser, day, seed, size)
+    told(page, **(BONE_IN | {"pieces": 24, "at_s": 42300}), practice=str(seed))
+    page.wait_for_selector("[data-tile=alder].due.venting .vent:visible")
+    face = page.locator("[data-tile=alder] .face").bounding_box()
+    for part in (".vent", ".whole .mark"):
+        box = page.locator(f"[data-tile=alder] {part}").bounding_box()
+        assert box["y"] >= face["y"] and box["y"] + box["height"] <= face["y"] + face["height"] + 1, part
+    shown = [w for w in page.locator("[data-tile=alder] .word").all() if w.is_visible()]
+    assert [w.inner_text() for w in shown] == ["≋ pressure goes"]
+    page.goto(f"{day}/day/board?practice={seed}&{FRIDAY}&now_s=43200")
+    page.wait_for_selector("[data-tile=alder].due .vent:visible")
+    assert [v["id"] for v in Axe().run(page).response["violations"]] == []
+    page.context.close()
+
+
 def test_no_target_is_smaller_than_a_gloved_thumb(browser, day):  # noqa: F811
     """18 mm on a 10.1-inch tablet for everything that is pressed on the line, behind a tap too."""
     page = opened(browser, day, 420)

@@ -17,13 +17,15 @@ from frywright.model.errors import InputError
 from frywright.rooms.clock import now
 from frywright.rooms.day import day, twice
 from frywright.rooms.day.board import Board, Tap
-from frywright.rooms.day.board_view import board_view
+from frywright.rooms.day.board_view import NOTE_S, board_view
 from frywright.rooms.day.compare import compare_out
 from frywright.rooms.day.lifting import Answer, LiftAskedError
+from frywright.rooms.day.paper import handover_pdf
 from frywright.rooms.hall import write
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.standing import taps_since
 from tests.demo import FRIDAY, sold_store
+from tests.paper import words
 
 pytestmark = [pytest.mark.slow, pytest.mark.usefixtures("any_hour")]
 NOON = 12 * 3600.0
@@ -243,6 +245,15 @@ def test_a_spoilt_load_leaves_the_tray_before_it_its_own_life(board):
     assert (count, [t.lift for t in trays if t.left]) == (left, ["12:12"])
     assert 0 < left < 16
     assert [(x.units_n, x.reason) for x in board.state(at + 301).thrown] == [(16, "undercooked")]
+
+
+def test_what_does_not_fit_is_said_a_while_and_on_the_hand_over(board):
+    """A lift without a drop: on the board for a quarter of an hour, on paper all day."""
+    lift(board, 0.0)
+    said = "A lift from Alder, three-head pressure vat without a drop before it."
+    assert board_view(board, NOON + NOTE_S - 1).notes == (said,)
+    assert board_view(board, NOON + NOTE_S + 1).notes == ()
+    assert said in words(handover_pdf(board, NOON + NOTE_S + 1, "en"))
 
 
 def undo(board, key, at_s, own="undo"):

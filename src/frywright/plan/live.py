@@ -103,6 +103,13 @@ class Thrown:
     reason: str
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DayNote(Note):
+    """What does not fit together in what was told, and since when."""
+
+    at_n: float
+
+
 @dataclass(slots=True, kw_only=True)
 class State:
     """Where the day stands at a moment. ``trays`` go out in order; ``expired`` are past their hold life and
@@ -121,7 +128,7 @@ class State:
     down: dict[int, float] = field(default_factory=dict)
     back_n: dict[int, float] = field(default_factory=dict)
     out: set[int] = field(default_factory=set)
-    notes: list[Note] = field(default_factory=list)
+    notes: list[DayNote] = field(default_factory=list)
     drops: list[tuple[Drop, float]] = field(default_factory=list)
 
     @property
@@ -295,7 +302,8 @@ def _apply(day: Day, state: State, fact: Happening) -> None:
 def _dropped(day: Day, state: State, fact: Happening) -> None:
     if any(load.fryer == fact.fryer for load in state.in_oil):
         state.notes.append(
-            Note(
+            DayNote(
+                at_n=fact.at_n,
                 kind="still_in",
                 text="A load was dropped into {fryer} before the one in it was lifted; lift that one first.",
                 values={"fryer": str(fact.fryer)},
@@ -324,7 +332,8 @@ def _lifted(day: Day, state: State, fact: Happening) -> None:
     load = next((x for x in state.in_oil if x.fryer == fact.fryer), None)
     if load is None:
         state.notes.append(
-            Note(
+            DayNote(
+                at_n=fact.at_n,
                 kind="nothing_in",
                 text="A lift from {fryer} without a drop before it.",
                 values={"fryer": str(fact.fryer)},
@@ -359,7 +368,8 @@ def _sold(day: Day, state: State, fact: Happening) -> None:
     state.bare[fact.item, slot] = state.shelf(fact.item) <= 0
     if missing > 1e-9:
         state.notes.append(
-            Note(
+            DayNote(
+                at_n=fact.at_n,
                 kind="oversold",
                 text="More {product} were sold than the shelf held; count the shelf.",
                 values={"product": day.items[fact.item].name},
@@ -386,7 +396,8 @@ def _counted(state: State, fact: Happening) -> None:
         _take(state, fact.item, there - fact.units_n, fact.at_n)
     elif fact.units_n > there:
         state.notes.append(
-            Note(
+            DayNote(
+                at_n=fact.at_n,
                 kind="more_counted",
                 text="{units} more were counted than recorded; record the missing lift.",
                 values={"units": fact.units_n - there},
@@ -411,7 +422,8 @@ def _throw(state: State, fact: Happening) -> None:
         units -= taken
     if units > 1e-9:
         state.notes.append(
-            Note(
+            DayNote(
+                at_n=fact.at_n,
                 kind="more_thrown",
                 text="{units} more were thrown away than recorded; record the missing lift.",
                 values={"units": units},

@@ -41,6 +41,8 @@ STAGGER_S, LONGEST_WAIT_S = 60.0, 240.0
 """Acts stand this far apart where there are no more hands (common practice, no source), and none waits longer
 for it (own choice).
 """
+NOTE_S = 900.0
+"""What does not fit together is said so long on the board (own choice); the hand-over has it all day."""
 
 
 def lift_s(bench: Bench, load: InOil) -> float:
@@ -113,7 +115,7 @@ def board_view(board: Board, now_s: float, tr: Translate = str) -> BoardView:
         orders=order_rows(board.store, bench, state, tr),
         last_drops=_last(bench, level),
         level_n=round(level, 2),
-        notes=_notes(board, state, tr),
+        notes=notes_of(board, state, tr),
         estimated=board.practice is None and not np.isfinite(state.sold_n).any(),
         loads=tuple(
             tuple(LoadWords(fryer=x.fryer, pieces=x.pieces_count, text=amount(bench, x, tr)) for x in loads)
@@ -285,10 +287,11 @@ def _last(bench: Bench, level: float) -> tuple[LastDrop, ...]:
     )
 
 
-def _notes(board: Board, state: State, tr: Translate) -> tuple[str, ...]:
+def notes_of(board: Board, state: State, tr: Translate, age_s: float = NOTE_S) -> tuple[str, ...]:
+    """What does not fit together in what was told lately, and what is past its hold life."""
     names = dict(enumerate(board.bench.fryers))
-    found = []
-    for note in state.notes[-6:]:
+    found, since_n = [], state.now_n - age_s / board.bench.trade.slot_s
+    for note in [n for n in state.notes if n.at_n >= since_n][-6:]:
         values = dict(note.values)
         if "fryer" in values:
             values["fryer"] = board.kitchen.fryer(names[int(values["fryer"])]).name

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from functools import partial
+from math import inf
 
 from frywright.model.errors import InputError
 from frywright.model.findings import say
@@ -14,7 +15,7 @@ from frywright.paper.paper import PAPER, Section, pdf, section
 from frywright.plan.live import State
 from frywright.rooms.day.board import Board
 from frywright.rooms.day.board_rows import BoardView, Cooking, FryerRow
-from frywright.rooms.day.board_view import board_view
+from frywright.rooms.day.board_view import board_view, notes_of
 from frywright.rooms.day.orders import OrderRow
 from frywright.rooms.day.plan_view import PlannedDrop, PlanView, in_order
 
@@ -204,5 +205,5 @@ def _shift(board: Board, view: BoardView, state: State, tr: Translate) -> list[S
                 for t in state.thrown[-12:]
             ],
         ),
-        table(tr("To look at"), [tr("note")], [1], [[note] for note in view.notes]),
+        table(tr("To look at"), [tr("note")], [1], [[note] for note in notes_of(board, state, tr, inf)]),
     ]
