@@ -6,6 +6,7 @@ from __future__ import annotations
 
 import datetime as dt
 import itertools
+from dataclasses import replace
 
 import pytest
 
@@ -14,6 +15,7 @@ from frywright.ledger.facts.probing import Reading
 from frywright.ledger.store import Store
 from frywright.model.business_day import moment_of
 from frywright.model.errors import InputError
+from frywright.rooms.care import machines
 from frywright.rooms.clock import now
 from frywright.rooms.day import day, twice
 from frywright.rooms.day.board import Board, Tap
@@ -24,6 +26,7 @@ from frywright.rooms.day.paper import handover_pdf
 from frywright.rooms.hall import write
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.standing import taps_since
+from frywright.voice.tongue import translator
 from tests.demo import FRIDAY, sold_store
 from tests.paper import words
 
@@ -254,6 +257,24 @@ def test_what_does_not_fit_is_said_a_while_and_on_the_hand_over(board):
     assert board_view(board, NOON + NOTE_S - 1).notes == (said,)
     assert board_view(board, NOON + NOTE_S + 1).notes == ()
     assert said in words(handover_pdf(board, NOON + NOTE_S + 1, "en"))
+
+
+def test_nothing_is_advised_where_everyone_leaves_the_kitchen(board):
+    """It smells of gas at one fryer: no load goes into any, and the board says what to do, before all else; a
+    leak stops its own fryer only. A practice day goes on.
+    """
+    machines.stop_use(board.store, board.kitchen, "alder", "oil_leak", "Kim")
+    leak = board_view(board, NOON)
+    assert leak.alarm == "" and {a.kind for a in leak.advice} >= {"drop"}
+    machines.stop_use(board.store, board.kitchen, "birch", "gas_smell", "Kim")
+    gas = board_view(board, NOON)
+    assert gas.advice == () and all(f.state != "idle" or f.act is None for f in gas.fryers)
+    assert gas.alarm.startswith(
+        "Birch, five-head pressure vat: It smells of gas. No switch, no flame. Everyone"
+    )
+    spoken = board_view(board, NOON, translator("es")).alarm
+    assert "gas" in spoken and "Everyone" not in spoken
+    assert board_view(replace(board, practice=3), NOON).advice != ()
 
 
 def undo(board, key, at_s, own="undo"):

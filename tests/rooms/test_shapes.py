@@ -17,7 +17,7 @@ FRYER = "key number name state since_filter filter_every pressure text held down
 PRICE = "total_money batches_money short_money waste_money fill_frac waste_frac sold_n short_n waste_n"
 SHAPES = {
     board_rows.BoardView: "date now_s clock practice open people advice fryers shelf orders last_drops"
-    " level_n notes estimated loads times reasons",
+    " level_n notes estimated loads times reasons alarm",
     board_rows.DropNow: f"{ADVISED} program name amount headline in_service",
     board_rows.TurnOrWait: f"{ADVISED} headline",
     board_rows.Empty: f"{FRYER} act",

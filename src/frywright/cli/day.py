@@ -375,6 +375,8 @@ def board(
     if shop.json({**plain(view), **new}):
         return
     typer.echo(f"{view.date} {view.clock}")
+    if view.alarm:
+        typer.echo(f"  {view.alarm}")
     for act in view.advice:
         typer.echo(f"  {act.headline} ({act.start}). {act.reason} {act.caution}")
     for row in view.fryers:

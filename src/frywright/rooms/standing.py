@@ -7,6 +7,7 @@ from collections.abc import Hashable, Mapping
 from dataclasses import dataclass
 from itertools import takewhile
 
+from frywright.catalog import load as catalog
 from frywright.design.controller import render
 from frywright.design.slots import slots_of
 from frywright.ledger.facts.care import Reopened, StopUse
@@ -35,6 +36,16 @@ def stopped(store: Store) -> dict[str, Kept[StopUse]]:
     """
     released = {e.fact.fryer: e.number for e in store.facts(Reopened)}
     return {e.fact.fryer: e for e in store.facts(StopUse) if e.number > released.get(e.fact.fryer, 0)}
+
+
+def everyone_out(store: Store) -> tuple[str, str, str] | None:
+    """Fryer, why and what to do where a stop-use stands at which nobody stays in the kitchen."""
+    rows = {row["key"]: row for row in catalog.table("care/stop_use.toml")["hazard"]}
+    for key, entry in stopped(store).items():
+        row = rows.get(entry.fact.reason, {})
+        if row.get("everyone_out"):
+            return key, str(row["why"]), str(row["act"])
+    return None
 
 
 def taps_since(store: Store, day: dt.date) -> list[Kept[BoardTap]]:

@@ -20,13 +20,14 @@ from frywright.rooms.standing import stopped
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Hazard:
     """A condition under which a fryer is not used: why, and what to do first. ``fuel`` limits it to fryers of
-    that fuel.
+    that fuel; with ``everyone_out`` nobody stays in the kitchen.
     """
 
     key: str
     why: str
     act: str
     fuel: str = ""
+    everyone_out: bool = False
 
 
 OZ_KG = LB / 16

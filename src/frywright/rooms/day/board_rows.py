@@ -186,3 +186,5 @@ class BoardView:
     loads: tuple[tuple[LoadWords, ...], ...]
     times: tuple[LoadTime, ...]
     reasons: tuple[Reason, ...]
+    alarm: str
+    """Why everyone leaves the kitchen, and what to do; empty as long as nobody has to."""

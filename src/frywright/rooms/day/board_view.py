@@ -35,7 +35,7 @@ from frywright.rooms.day.board_rows import (
 from frywright.rooms.day.day import Bench
 from frywright.rooms.day.loads import LoadFact
 from frywright.rooms.day.orders import order_rows
-from frywright.rooms.standing import heat_off, stopped
+from frywright.rooms.standing import everyone_out, heat_off, stopped
 
 STAGGER_S, LONGEST_WAIT_S = 60.0, 240.0
 """Acts stand this far apart where there are no more hands (common practice, no source), and none waits longer
@@ -94,7 +94,8 @@ def board_view(board: Board, now_s: float, tr: Translate = str) -> BoardView:
     """Everything the board shows at a time."""
     bench, state = board.bench, board.state(now_s)
     open_now, people = 0 <= state.now_n < bench.day.slots_count, board.people(state)
-    advice = board.advice(state) if open_now else []
+    leave = everyone_out(board.store) if board.practice is None else None
+    advice = board.advice(state) if open_now and leave is None else []
     starts, level = stagger(advice, state, bench, now_s, people), level_of(bench.day, state)
     names = {f.key: f.name for f in board.kitchen.fryers}
     acts = tuple(_advice(board, a, s, names, tr) for a, s in zip(advice, starts, strict=True))
@@ -116,6 +117,7 @@ def board_view(board: Board, now_s: float, tr: Translate = str) -> BoardView:
         last_drops=_last(bench, level),
         level_n=round(level, 2),
         notes=notes_of(board, state, tr),
+        alarm=f"{names[leave[0]]}: {tr(leave[1])} {tr(leave[2])}" if leave else "",
         estimated=board.practice is None and not np.isfinite(state.sold_n).any(),
         loads=tuple(
             tuple(LoadWords(fryer=x.fryer, pieces=x.pieces_count, text=amount(bench, x, tr)) for x in loads)
