@@ -15,6 +15,7 @@ from frywright.rooms.records import people
 from frywright.trial.kitchens import demo_text
 
 HEAVY = ("numba", "scipy", "numpy", "pydantic", "sqlalchemy", "alembic", "fastapi", "uvicorn", "argon2")
+HEAVY += ("rich",)
 TOLD = "import sys; sys.stderr.write(' '.join({m.split('.')[0] for m in sys.modules}))"
 
 
@@ -38,8 +39,8 @@ RUN = "from frywright.cli.main import run; run()"
     ],
 )
 def test_a_start_loads_only_what_it_needs(program, words, may, tmp_path):
-    """Help needs no numbers; listening needs no pages and no compiler; a cook needs neither Numba nor
-    SciPy.
+    """Help needs no numbers and draws no boxes; listening needs no pages and no compiler; a cook needs
+    neither Numba nor SciPy.
     """
     assert loaded(program, *words, where=tmp_path) <= may
 
@@ -72,7 +73,7 @@ def test_a_first_verdict_loads_no_numba_and_takes_no_steps_of_the_schema(tmp_pat
     path = tmp_path / "k.toml"
     path.write_text(demo_text(), "utf-8")
     words = ("cook", "simulate", str(path), "--program", "bone-in alder")
-    assert loaded(RUN, *words, where=tmp_path) <= {"pydantic", "numpy"}
+    assert loaded(RUN, *words, where=tmp_path) <= {"pydantic", "numpy", "rich"}
 
 
 def test_a_kitchen_file_read_without_a_store_is_the_kitchen_a_store_gives(tmp_path):

@@ -31,6 +31,8 @@ KNOWN = {
     "block_count": "a field of the job, read by the march",
     "GAS_STEAM_J_KGK": "the march's own number, for checks by hand (docs/theory/engine.md)",
     "latent_heat_j_kg": "the march's own equation, for checks by hand (docs/theory/engine.md)",
+    "format_usage": "the printer of help calls it",
+    "short_help": "the printer of help reads it",
     "OWN": "read by the test of translations",
     "isolation_level": "a setting of sqlite3",
     "readable": "io.RawIOBase calls it",

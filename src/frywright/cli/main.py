@@ -83,6 +83,7 @@ def commands(named: Collection[str]) -> typer.Typer:
         no_args_is_help=True,
         add_completion=False,
         pretty_exceptions_enable=False,
+        rich_markup_mode=None,
     )
     app.registered_commands += own.registered_commands
     for name, (modules, purpose) in ROOMS.items():

@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import Any
 
 import typer
+import typer.core as printing
 
 from frywright.model.tongues import Translate
 
@@ -29,16 +30,9 @@ BARE = "A bare number is in the kitchen's unit."
 USAGE = ("Usage:", "[OPTIONS]", "COMMAND [ARGS]...")
 """What the parser writes in the line that says how a command is typed, besides its own names."""
 SEE = "See: {command} --help"
-PANELS = {
-    "ARGUMENTS_PANEL_TITLE": "Arguments",
-    "OPTIONS_PANEL_TITLE": "Options",
-    "COMMANDS_PANEL_TITLE": "Commands",
-    "DEFAULT_STRING": "[default: {}]",
-    "ENVVAR_STRING": "[env var: {}]",
-    "REQUIRED_LONG_STRING": "[required]",
-}
-"""Words around a command's help, by their name in the library that prints them."""
-OWN = (*USAGE, "Show this message and exit.", SEE, BARE, *PANELS.values(), *(text for _, text in REFUSED))
+HEADS = ("Arguments", "Options", "Commands", "default: {default}", "env var: {var}", "required")
+"""Words around a command's help, as the library that prints them has them."""
+OWN = (*USAGE, "Show this message and exit.", SEE, BARE, *HEADS, *(text for _, text in REFUSED))
 """Every text of the terminal that stands in no command."""
 
 
@@ -101,21 +95,17 @@ def one_line(text: str) -> str:
 
 def speak(command: Any, translate: Translate) -> None:
     """Put every help text of a command and of those below it into a language."""
-    import typer.rich_utils as panels
-
-    for name, text in PANELS.items():
-        setattr(panels, name, translate(text))
+    said = {text: translate(text) for text in HEADS}
+    vars(printing)["_"] = lambda text: said.get(text, text)
     _speak(command, translate)
 
 
 def _speak(command: Any, translate: Translate) -> None:
-    usage, help_option = command.get_usage, command.get_help_option
+    help_option = command.get_help_option
 
-    def spoken_usage(ctx: Any) -> str:
-        said = str(usage(ctx))
-        for word in USAGE:
-            said = said.replace(word, translate(word), 1)
-        return said
+    def spoken_usage(ctx: Any, formatter: Any) -> None:
+        pieces = [translate(p) if p in USAGE else p for p in command.collect_usage_pieces(ctx)]
+        formatter.write_usage(ctx.command_path, " ".join(pieces), prefix=f"{translate(USAGE[0])} ")
 
     def spoken_option(ctx: Any) -> Any:
         option = help_option(ctx)
@@ -123,12 +113,13 @@ def _speak(command: Any, translate: Translate) -> None:
             option.help = translate("Show this message and exit.")
         return option
 
-    command.get_usage, command.get_help_option = spoken_usage, spoken_option
+    command.format_usage, command.get_help_option = spoken_usage, spoken_option
     for item in (command, *command.params):
         if getattr(item, "help", None):
             text = one_line(item.help)
             said = [text.removesuffix(BARE).strip(), *([BARE] if text.endswith(BARE) else [])]
             item.help = " ".join(translate(part) for part in said)
+    command.short_help = command.help  # whole in a list of commands, not cut off at the edge
     for below in getattr(command, "commands", {}).values():
         _speak(below, translate)
 

@@ -60,7 +60,10 @@ def _with_crossings(time: Array, temp: Array, levels: tuple[float, ...]) -> Arra
         for i in np.flatnonzero(below[1:] != below[:-1]):
             share = (level - temp[i]) / (temp[i + 1] - temp[i])
             extra.append(time[i] + share * (time[i + 1] - time[i]))
-    return np.union1d(time, extra) if extra else time
+    if not extra:
+        return time
+    grid: Array = np.sort(np.concatenate([time, extra]))  # np.unique would load masked arrays at every start
+    return np.asarray(grid[np.append(True, grid[1:] != grid[:-1])])
 
 
 def longest_above_s(time_s: ArrayLike, temp_c: ArrayLike, level_c: float) -> float:
