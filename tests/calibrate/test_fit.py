@@ -84,11 +84,8 @@ def fitted(seed: int) -> tuple[float, bool]:
 @pytest.mark.slow
 @pytest.mark.timeout(7200)
 def test_size_and_interval_of_three_hundred_logs():
-    """From file to fit on 300 logs with shape free: the size of 299 within 2 %, its 95 % interval right in 93
-    to 97 %.
-
-    In the other one (seed 612) the heater switches off 14 s before the drop. The oil sinks from there, so the
-    drop is found 5 s early: the piece seems 2.2 % too thick, which predicts it too cold, not too warm.
+    """From file to fit on 300 logs with shape free: the size within 2 %, its 95 % interval right in 93 to
+    97 %.
 
     300, because the share of intervals that hold the truth then has a standard error of 1.3 points
     (sqrt(0.95 x 0.05 / 300)); a third of them could not tell 90 % from 95 %. They take two cores about 80 s
@@ -98,8 +95,7 @@ def test_size_and_interval_of_three_hundred_logs():
     with ProcessPoolExecutor(2) as pool:
         rows = list(pool.map(fitted, SEEDS))
     errors, inside = np.array(rows, dtype=float).T
-    assert np.sort(np.abs(errors))[-2] <= 0.02
-    assert errors.min() >= -0.02 and errors.max() <= 0.025
+    assert np.abs(errors).max() <= 0.02
     assert 0.93 <= inside.mean() <= 0.97
 
 
