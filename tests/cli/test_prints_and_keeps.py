@@ -450,6 +450,14 @@ def test_a_sweep_says_of_each_site_how_many_failed_and_what_breaks_first(tmp_pat
     assert "3 of 128 failed (at least 93.5 % at 95 % confidence)" in lines[0]
     assert "worst Tender −3.6 °F" in lines[0] or "worst Tender -3.6 °F" in lines[0]
     assert lines[2].endswith(": nonsense")
+    assert "fit" not in got.stdout
+
+    def quick(sites, *, few, **asked):
+        return [replace(row, fitted_count=99 * few)]
+
+    monkeypatch.setattr(fleet, "sweep", quick)
+    told = CliRunner().invoke(app, ["fleet", "sweep", files[0], "--few", "--store", files[0]]).stdout
+    assert "; 99 of them counted by a fit, so this is no certificate" in told
 
 
 def test_a_log_is_exported_to_any_stream(place):

@@ -15,7 +15,6 @@ from frywright.design.proof import (
     FACTORS,
     HEAVY_QUANTILE_Z,
     Spread,
-    _ranks,
     all_loads,
     close_late,
     corner_points,
@@ -24,6 +23,7 @@ from frywright.design.proof import (
     prove,
     weights_of,
 )
+from frywright.design.ranks import ranks
 from frywright.model.errors import InputError
 from frywright.model.program import LidState, Stage
 from frywright.physics.plan import make_plan
@@ -126,7 +126,7 @@ def test_loads_are_drawn_without_regard_to_each_other(plan):
 def test_ranks_are_those_of_scipy():
     """Equal values share the mean of their ranks, as ``scipy.stats.rankdata`` has it."""
     values = np.random.default_rng(2).integers(0, 30, 200).astype(float)
-    assert _ranks(values) == pytest.approx(rankdata(values))
+    assert ranks(values) == pytest.approx(rankdata(values))
 
 
 def test_bounds_are_clopper_pearson(proof):

@@ -89,9 +89,9 @@ def test_a_stopped_sweep_goes_on_where_it_was(tmp_path, monkeypatch):
     sites = [fleet.Site(name=f"n{k}", text=site_text(1000 * k)) for k in range(3)]
     path, asked, prove = tmp_path / "sweep.jsonl", [], fleet.prove_site
 
-    def counted(name, text, samples):
+    def counted(name, text, samples, few):
         asked.append(name)
-        return prove(name, text, samples)
+        return prove(name, text, samples, few)
 
     def stop(share):
         if share > 0.5:

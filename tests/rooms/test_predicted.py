@@ -109,10 +109,10 @@ def test_worst_cases_of_a_proof_are_solved_close(kitchen):
     assert dict(zip(proofs.FACTORS, rows[number], strict=True)) == conditions
     guard = kitchen.site.thermometer_error_k
     for setting, allowed in ((CLOSE, 0.01), (FINE, CLOSE.error_k)):
-        run, _ = proofs._run(plan, limit, guard, rows[[number]], weights[[number]], setting, None)
+        run, _ = proofs.solved(plan, limit, guard, rows[[number]], weights[[number]], setting, None)
         assert float(run.min()) == pytest.approx(margin, abs=allowed)
     lowest = int(np.argmin(proof.margins_k.min(axis=1))) + len(proof.corners)
-    run, _ = proofs._run(plan, limit, guard, rows[[lowest]], weights[[lowest]], CLOSE, None)
+    run, _ = proofs.solved(plan, limit, guard, rows[[lowest]], weights[[lowest]], CLOSE, None)
     assert float(run.min()) == pytest.approx(float(proof.margins_k.min()), abs=0.01)
 
 
@@ -122,6 +122,6 @@ def test_a_load_near_the_limit_is_solved_again_wherever_it_stands(kitchen, monke
     """
     margins_k = np.array([[0.4, 3.0], [-0.4, 2.0], [9.0, 9.5], [-7.0, 2.0], [8.0, 8.0], [6.0, 8.0]])
     monkeypatch.setattr(proofs, "LOWEST_COUNT", 1)
-    assert proofs._uncertain(margins_k, 4).tolist() == [0, 1, 3, 5]
+    assert proofs.uncertain(margins_k, 4).tolist() == [0, 1, 3, 5]
     monkeypatch.setattr(proofs, "LOWEST_COUNT", 0)
-    assert proofs._uncertain(margins_k, 4).tolist() == [0, 1]
+    assert proofs.uncertain(margins_k, 4).tolist() == [0, 1]

@@ -42,6 +42,7 @@ def sweep(
     shop: Shop,
     kitchens: list[Path] = typer.Argument(help="Kitchen files, one a site."),
     samples: int = typer.Option(128, help="Simulated loads a program."),
+    few: bool = typer.Option(False, help="Count loads far above the limit by a fit: a look, no certificate."),
     cluster: str = typer.Option("", help="Address of a Dask scheduler; without it this process."),
     keep: Path | None = typer.Option(None, help="File of what is proved; a stopped sweep goes on from it."),
 ) -> None:
@@ -53,7 +54,7 @@ def sweep(
 
     sites = [Site(name=p.stem, text=read_text(p)) for p in kitchens]
     with working(shop.tr("Proving"), quiet=shop.as_json) as progress:
-        rows = run(sites, samples=samples, address=cluster, progress=progress, keep=keep)
+        rows = run(sites, samples=samples, few=few, address=cluster, progress=progress, keep=keep)
     if shop.json({"rows": rows}):
         return
     for row in rows:
@@ -68,7 +69,10 @@ def _proved(shop: Shop, row: SiteProof) -> str:
         "{outcome}: {failed} of {samples_count} failed (at least {bound} % at {confidence} % confidence),"
         " worst {worst_cut} {margin}, {breaks_first}"
     )
+    if row.fitted_count:
+        text += shop.tr("; {fitted_count} of them counted by a fit, so this is no certificate")
     return text.format(
+        fitted_count=row.fitted_count,
         outcome=shop.tr(row.outcome),
         failed=row.failed_count or shop.tr("none"),
         samples_count=row.samples_count,

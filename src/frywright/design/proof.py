@@ -23,6 +23,7 @@ from frywright.design.loads import (
     tracer_curves,
     tracer_margins,
 )
+from frywright.design.ranks import sensitivity
 from frywright.model.errors import InputError
 from frywright.model.food import Cut
 from frywright.model.program import LidState, Program
@@ -105,6 +106,7 @@ class Proof:
     breaks_first: str
     smallest_full_pressure_frac: float | None
     close_count: int = 0  # samples and corners near the limit or lowest of all, solved again at CLOSE
+    fitted_count: int = 0  # samples whose margin is a fit's (frywright.design.fewer); a certificate has none
 
     @property
     def meets_frac(self) -> float:
@@ -305,12 +307,25 @@ def prove(
     points, corners = draw(spread, samples, seed), corner_points(spread)
     rows = np.vstack([corners, points])
     weights = weights_of(plan, rows, seed)
-    margins, full = _run(plan, limit, guard_k, rows, weights, SCAN, progress)
-    again = _uncertain(margins, len(corners))
-    margins[again], full[again] = _run(plan, limit, guard_k, rows[again], weights[again], CLOSE, None)
-    edge, m = len(corners), margins[len(corners) :]
-    lowest = m.min(axis=1)
-    ranked = _sensitivity(points, lowest)
+    margins, full = solved(plan, limit, guard_k, rows, weights, SCAN, progress)
+    again = uncertain(margins, len(corners))
+    margins[again], full[again] = solved(plan, limit, guard_k, rows[again], weights[again], CLOSE, None)
+    return told(plan, spread, confidence, (corners, points), margins, full, len(again))
+
+
+def told(
+    plan: FryPlan,
+    spread: Spread,
+    confidence: float,
+    conditions: tuple[Array, Array],
+    margins: Array,
+    full: NDArray[np.bool_],
+    close_count: int,
+) -> Proof:
+    """What the margins of corners and samples say."""
+    corners, points = conditions
+    samples, edge, m = len(points), len(corners), margins[len(corners) :]
+    ranked = sensitivity(FACTORS, points, m.min(axis=1))
     reached = points[full[edge:], FACTORS.index("load_frac")]
     missed = points[~full[edge:], FACTORS.index("load_frac")]
     return Proof(
@@ -333,7 +348,7 @@ def prove(
         smallest_full_pressure_frac=(
             float(max(missed.max(), reached.min())) if len(missed) and len(reached) else None
         ),
-        close_count=len(again),
+        close_count=close_count,
     )
 
 
@@ -371,7 +386,7 @@ def weight_at(cut: Cut, quantile_frac: float) -> float:
     return float(np.exp(np.log(cut.heavy_ratio_n) / HEAVY_QUANTILE_Z * ndtri(quantile_frac)))
 
 
-def _uncertain(margins: Array, corners_count: int) -> NDArray[np.int64]:
+def uncertain(margins: Array, corners_count: int) -> NDArray[np.int64]:
     """Rows near the limit, and the lowest of the corners, which come first, and of the samples."""
     lowest = margins.min(axis=1)
     near = np.flatnonzero(np.abs(lowest) < NEAR_K)
@@ -434,7 +449,7 @@ class _Judge:
 _kept: dict[tuple[bytes, _Judge], tuple[Array, NDArray[np.bool_]]] = {}
 
 
-def _run(
+def solved(
     plan: FryPlan,
     limit: CookLimit,
     guard_k: float,
@@ -443,6 +458,7 @@ def _run(
     precision: Precision,
     progress: Callable[[float], None] | None,
 ) -> tuple[Array, NDArray[np.bool_]]:
+    """Margins of loads of a plan, (load, cut) [K], and which came to full pressure."""
     plan = replace(plan, rest_s=0.0)  # judged at the lift: carry-over does not count
     judge = _Judge(
         limit=limit,
@@ -472,19 +488,3 @@ def _share(cut: str, margins: Array, worst_k: float, confidence: float) -> CutSh
     good = int(np.sum(margins >= 0.0))
     bound = clopper_pearson(good, len(margins), confidence)
     return CutShare(cut=cut, meets_frac=good / len(margins), bound_frac=bound, worst_margin_k=worst_k)
-
-
-def _sensitivity(points: Array, lowest: Array) -> tuple[tuple[str, float], ...]:
-    """Rank correlation of each varied factor with the lowest margin, strongest first."""
-    varied = [i for i in range(points.shape[1]) if np.ptp(points[:, i]) > 0]
-    if len(points) < 3 or np.ptp(lowest) == 0:
-        return ()
-    y = _ranks(lowest)
-    found = [(FACTORS[i], float(np.corrcoef(_ranks(points[:, i]), y)[0, 1])) for i in varied]
-    return tuple(sorted(found, key=lambda pair: -abs(pair[1])))
-
-
-def _ranks(values: Array) -> Array:
-    """Ranks from 1; equal values share the mean of theirs."""
-    _, place, count = np.unique(values, return_inverse=True, return_counts=True)
-    return np.asarray((np.cumsum(count) - 0.5 * (count - 1))[place])

@@ -6,6 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from frywright.catalog.capacity import check_load
+from frywright.design.fewer import look
 from frywright.design.proof import Proof, Spread, all_loads, prove, weight_at
 from frywright.model.findings import Note, Outcome, say
 from frywright.model.kitchen import Kitchen
@@ -77,8 +78,10 @@ def prove_program(
     seed: int = 1,
     spread: Spread | None = None,
     progress: Callable[[float], None] | None = None,
+    few: bool = False,
 ) -> ProofAnswer:
-    """Simulate the worst cases of a program and say what breaks first.
+    """Simulate the worst cases of a program and say what breaks first; with ``few`` loads far above the limit
+    are counted by a fit (:mod:`frywright.design.fewer`), which is no certificate.
 
     Raises
     ------
@@ -90,7 +93,10 @@ def prove_program(
     limit = product_limit(kitchen, plan.product) or stand_in()
     spread = spread or all_loads(plan)
     guard = max(evidence_for(kitchen, plan, kind).error_k for kind in plan.kinds)
-    proof = prove(plan, limit, guard, samples=samples, seed=seed, spread=spread, progress=progress)
+    if few:
+        proof = look(plan, limit, guard, spread, samples, seed)
+    else:
+        proof = prove(plan, limit, guard, samples=samples, seed=seed, spread=spread, progress=progress)
     return answer(kitchen, plan, proof)
 
 
@@ -137,7 +143,8 @@ def answer(kitchen: Kitchen, plan: FryPlan, proof: Proof) -> ProofAnswer:
         evidence="" if reasons else str(EvidenceKind.CALIBRATED),
         missing=SCOUTING_MISSING if reasons else (),
     )
-    outcome = Outcome.UNKNOWN if reasons else told
+    fitted = proof.holds and proof.fitted_count > 0  # a fit is no evidence that a load meets the limit
+    outcome = Outcome.UNKNOWN if reasons or fitted else told
     return ProofAnswer(program=plan.program, proof=proof, outcome=outcome, notes=notes, facts=facts)
 
 

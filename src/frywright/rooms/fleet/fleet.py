@@ -47,7 +47,7 @@ class Site:
     text: str
 
 
-def prove_site(name: str, text: str, samples: int = SWEEP_SAMPLES) -> list[SiteProof]:
+def prove_site(name: str, text: str, samples: int = SWEEP_SAMPLES, few: bool = False) -> list[SiteProof]:
     """Proof of every program of one site; what cannot be proved says why. Another machine can send them
     back.
     """
@@ -65,7 +65,7 @@ def prove_site(name: str, text: str, samples: int = SWEEP_SAMPLES) -> list[SiteP
             altitude_m=round(kitchen.site.altitude_m),
         )
         try:
-            rows.append(_proved(row, prove_program(kitchen, program, samples=samples)))
+            rows.append(_proved(row, prove_program(kitchen, program, samples=samples, few=few)))
         except FrywrightError as error:
             rows.append(replace(row, problem=str(error)))
     return rows
@@ -83,6 +83,7 @@ def _proved(row: SiteProof, told: ProofAnswer) -> SiteProof:
         meets_frac=proof.meets_frac,
         failed_count=proof.failed_count,
         samples_count=proof.samples_count,
+        fitted_count=proof.fitted_count,
         bound_frac=proof.bound_frac,
         confidence_frac=proof.confidence_frac,
         worst_cut=worst.cut,
@@ -95,12 +96,14 @@ def sweep(
     sites: Sequence[Site],
     *,
     samples: int = SWEEP_SAMPLES,
+    few: bool = False,
     address: str = "",
     progress: Callable[[float], None] = lambda share: None,
     keep: Path | None = None,
 ) -> list[SiteProof]:
     """Proofs of all programs of all sites, in this process or on a Dask cluster by its address; the same rows
-    in the same order. Sites that the file ``keep`` holds are not proved again.
+    in the same order. Sites that the file ``keep`` holds are not proved again. With ``few`` loads far above
+    the limit are counted by a fit (:mod:`frywright.design.fewer`): a look, no certificate.
 
     Raises
     ------
@@ -110,9 +113,9 @@ def sweep(
     names = [s.name for s in sites]
     if len(set(names)) != len(names):
         raise InputError("sites", "a name twice", "named once each")
-    marks, kept = [mark(s.name, s.text, samples) for s in sites], opened(keep)
+    marks, kept = [mark(s.name, s.text, samples, few) for s in sites], opened(keep)
     left = [site for site, of in zip(sites, marks, strict=True) if of not in kept.rows]
-    proved = _on_cluster(left, samples, address) if address else _here(left, samples)
+    proved = _on_cluster(left, samples, few, address) if address else _here(left, samples, few)
     rows = list[SiteProof]()
     for n, of in enumerate(marks, 1):
         if of in kept.rows:
@@ -125,12 +128,12 @@ def sweep(
     return rows
 
 
-def _here(sites: Sequence[Site], samples: int) -> Iterator[list[SiteProof]]:
+def _here(sites: Sequence[Site], samples: int, few: bool) -> Iterator[list[SiteProof]]:
     for site in sites:
-        yield prove_site(site.name, site.text, samples)
+        yield prove_site(site.name, site.text, samples, few)
 
 
-def _on_cluster(sites: Sequence[Site], samples: int, address: str) -> Iterator[list[SiteProof]]:
+def _on_cluster(sites: Sequence[Site], samples: int, few: bool, address: str) -> Iterator[list[SiteProof]]:
     try:
         from distributed import Client
     except ModuleNotFoundError as error:
@@ -143,8 +146,8 @@ def _on_cluster(sites: Sequence[Site], samples: int, address: str) -> Iterator[l
         raise InputError("--cluster", address, "the address of a Dask scheduler that answers") from error
     with client:
         names, texts = [s.name for s in sites], [s.text for s in sites]
-        count = [samples] * len(sites)
-        for future in client.map(prove_site, names, texts, count, pure=False, batch_size=16):
+        same = [samples] * len(sites), [few] * len(sites)
+        for future in client.map(prove_site, names, texts, *same, pure=False, batch_size=16):
             yield future.result()
 
 

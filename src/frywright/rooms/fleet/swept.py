@@ -33,6 +33,7 @@ class SiteProof:
     meets_frac: float | None = None
     failed_count: int | None = None
     samples_count: int | None = None
+    fitted_count: int = 0
     bound_frac: float | None = None
     confidence_frac: float | None = None
     worst_cut: str = ""
@@ -40,9 +41,9 @@ class SiteProof:
     breaks_first: str = ""
 
 
-def mark(name: str, text: str, samples: int) -> str:
+def mark(name: str, text: str, samples: int, few: bool) -> str:
     """What must be the same for a site's rows to hold."""
-    told = [version("frywright"), str(SCAN), str(CLOSE), samples, name, text]
+    told = [version("frywright"), str(SCAN), str(CLOSE), samples, few, name, text]
     return hashlib.sha256(json.dumps(told).encode()).hexdigest()
 
 
