@@ -44,7 +44,7 @@ def test_the_words_of_every_demo_card(kitchen, name, language):
     """
     tr, program = translator(language), kitchen.program(name)
     fryer = kitchen.fryer(program.fryer)
-    data = card_pdf(kitchen, program, 1, language, tr)
+    data = card_pdf(card_data(kitchen, program, 1, language, tr))
     said = paper.words(data)
     assert paper.pages(data) == 1
     wanted = [
@@ -122,7 +122,7 @@ def test_one_rule_for_rows(kitchen, style, rows):
 def test_a_card_of_another_kitchen(language):
     """Metric, at the sea, a clock that waits, a bird weight nobody told: kilograms and degC, on one page."""
     kitchen, tr = parse_kitchen(OWN), translator(language)
-    data = card_pdf(kitchen, kitchen.program("pollo uno"), 1, language, tr)
+    data = card_pdf(card_data(kitchen, kitchen.program("pollo uno"), 1, language, tr))
     said = paper.words(data)
     assert paper.pages(data) == 1
     for text in ("Puesto de la playa (inventado), 40 m", "4 × ", " kg)", "4.0 °C", "(°C)", "13:00", "165"):

@@ -111,7 +111,7 @@ def test_every_card_prints_in_both_languages(store, kitchen, key):
     assert any("hazard" in step for step in table["step"])
     for language in ("en", "es"):
         data = procedures.procedure_pdf(
-            store, kitchen, key, language, translator(language), water_m3=0.03, label_oz_gal=1.5
+            store, kitchen, key, language, translator(language), water_m3=0.03, rate_kg_m3=11.2
         )
         assert data.startswith(b"%PDF")
         assert pages(data) == 1
@@ -119,20 +119,22 @@ def test_every_card_prints_in_both_languages(store, kitchen, key):
 
 def test_the_dose_of_a_boil_out_is_the_labels(store, kitchen):
     """Eight gallons at 1.5 oz a gallon are 12 oz; without a label there is no card."""
-    from frywright.model.units import GALLON, LB
+    from frywright.model.units import GALLON, LB, to_inside
 
-    assert machines.boil_out_dose(8 * GALLON, 1.5) == pytest.approx(12 * LB / 16)
-    assert (
-        procedures._dose_text(
-            "metric",
-            machines.boil_out_dose(0.03, 10 / machines.OZ_GAL_G_L),
-            0.03,
-            10 / machines.OZ_GAL_G_L,
-            str,
-        )
-        == "300 g of cleaner into 30 L of cold water, by its label at 10 g/L."
+    rate_kg_m3 = to_inside(1.5, "oz_gal")
+    assert rate_kg_m3 == pytest.approx(1.5 * 7.489, abs=0.002)
+    mass_kg = machines.boil_out_dose(8 * GALLON, rate_kg_m3)
+    assert mass_kg == pytest.approx(12 * LB / 16)
+    us, metric = (
+        procedures._dose_text(*given, str)
+        for given in (("us", mass_kg, 8 * GALLON, rate_kg_m3), ("metric", 0.3, 0.03, 10.0))
     )
-    assert pytest.approx(7.489, abs=0.001) == machines.OZ_GAL_G_L
+    assert us == "12 oz of cleaner (340 g) into 8 gal of cold water, by its label at 1.5 oz/gal."
+    assert metric == "300 g of cleaner into 30 L of cold water, by its label at 10 g/L."
+    with pytest.raises(InputError) as refused:
+        machines.boil_out_dose(0.03, 300.0)
+    assert "30.0 L at 300.0 g/L; it must be 1.0 L to 500.0 L" in refused.value.say(str, "metric")
+    assert "7.9 gal at 40.06 oz/gal; it must be 0.3 gal to 132.1 gal" in refused.value.say(str, "us")
     with pytest.raises(InputError):
         procedures.procedure_pdf(store, kitchen, "boil_out", "en")
     with pytest.raises(InputError):

@@ -320,7 +320,9 @@ def test_the_change_of_margin_is_what_the_cook_room_says(store, kitchen):
     card = card_data(after, after.program("bone-in cedar"), 1, "es", translator("es"), WHO)
     assert "FALTAN" in card.again
     assert (
-        card_pdf(after, after.program("bone-in cedar"), 1, "es", translator("es"), WHO).count(b"/Type/Page/")
+        card_pdf(card_data(after, after.program("bone-in cedar"), 1, "es", translator("es"), WHO)).count(
+            b"/Type/Page/"
+        )
         == 1
     )
 

@@ -188,19 +188,19 @@ def test_the_card_of_a_short_program_has_short_across_it(kitchen, with_raw, raw,
     """Only with a name; the word and the amount are on the sheet itself, one page, and not on a good card."""
     tr = translator(language)
     for paper in (
-        lambda: card_pdf(with_raw, raw, 1, language, tr),
+        lambda: card_pdf(card_data(with_raw, raw, 1, language, tr)),
         lambda: site_cards_pdf(with_raw, {language: tr}),
     ):
         with pytest.raises(InputError, match="somebody must answer"):
             paper()
     amount = show_facts(program_facts(kitchen, raw), "us").amount.lstrip("−")
-    sheet = card_pdf(with_raw, raw, 1, language, tr, WHO)
+    sheet = card_pdf(card_data(with_raw, raw, 1, language, tr, WHO))
     assert pages(sheet) == 1
     told = words(sheet)
     assert stamp + amount in told
     assert WHO.by in told
     assert WHO.reason in told
-    assert stamp not in words(card_pdf(kitchen, kitchen.program("bone-in alder"), 1, language, tr))
+    assert stamp not in words(card_pdf(card_data(kitchen, kitchen.program("bone-in alder"), 1, language, tr)))
     site = site_cards_pdf(with_raw, {language: tr}, WHO)
     assert words(site).count(stamp + amount) == 1
     assert pages(site) == len({p.name for p in with_raw.programs})

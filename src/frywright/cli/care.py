@@ -96,7 +96,6 @@ def card(
     """Print a procedure card: gear first, one step a line, the hazard at its step; the kitchen's own where it
     has one.
     """
-    from frywright.model.units import to_people
     from frywright.rooms.care.procedures import card_view, procedure_pdf
 
     if shop.json(card_view(shop.store, key, shop.language) if shop.as_json else {}):
@@ -109,7 +108,7 @@ def card(
             shop.language,
             shop.tr,
             water_m3=shop.typed(water, "volume", "--water") or 0.0,
-            label_oz_gal=to_people(shop.typed(rate, "density", "--rate") or 0.0, "oz_gal"),
+            rate_kg_m3=shop.typed(rate, "density", "--rate") or 0.0,
         ),
     )
 

@@ -380,6 +380,8 @@ SHOWN = {
         "pressure": ("psi", 1),
         "length": ("in", 3),
         "power": ("kw", 1),
+        "volume": ("gal", 1),
+        "density": ("oz_gal", 2),
     },
     "metric": {
         "temperature": ("c", 1),
@@ -388,6 +390,8 @@ SHOWN = {
         "pressure": ("kpa", 1),
         "length": ("mm", 2),
         "power": ("kw", 1),
+        "volume": ("l", 1),
+        "density": ("g_l", 1),
     },
 }
 """Unit and digits in which each system shows a dimension."""

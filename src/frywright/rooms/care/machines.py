@@ -8,11 +8,10 @@ from frywright.catalog import load as catalog
 from frywright.ledger.facts.care import Reopened, StopUse
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, Phrase
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.roles import QUALIFIED
-from frywright.model.units import GALLON, LB
 from frywright.rooms.hall import in_turn, write
 from frywright.rooms.standing import stopped
 
@@ -30,9 +29,8 @@ class Hazard:
     everyone_out: bool = False
 
 
-OZ_KG = LB / 16
-OZ_GAL_G_L = OZ_KG * 1000.0 / (GALLON * 1000.0)
-"""Grams a litre in an ounce a gallon."""
+DOSE = {"least_m3": 0.001, "most_m3": 0.5, "low_kg_m3": 0.7, "high_kg_m3": 120.0}
+"""Water in a vat, and rates that labels print: 0.1 to 16 oz a gallon (own choice)."""
 ANY_HAZARD = "Turn it off at the breaker or gas stop, tag it, and call a qualified person."
 """What to do where somebody wrote a reason of their own."""
 
@@ -93,7 +91,7 @@ def reopen(store: Store, kitchen: Kitchen, fryer: str, who: str, role: str, find
     return write(store, release)
 
 
-def boil_out_dose(water_m3: float, label_oz_gal: float) -> float:
+def boil_out_dose(water_m3: float, rate_kg_m3: float) -> float:
     """Cleaner for a boil-out [kg]: water times the rate on the label.
 
     Raises
@@ -101,10 +99,13 @@ def boil_out_dose(water_m3: float, label_oz_gal: float) -> float:
     InputError
         No water, or a rate no label prints.
     """
-    if not 0.001 <= water_m3 <= 0.5 or not 0.1 <= label_oz_gal <= 16.0:
+    water_fits = DOSE["least_m3"] <= water_m3 <= DOSE["most_m3"]
+    if not water_fits or not DOSE["low_kg_m3"] <= rate_kg_m3 <= DOSE["high_kg_m3"]:
         raise InputError(
             "boil-out",
-            f"{water_m3 * 1000:.1f} L, {label_oz_gal:g} oz/gal",
-            "1 to 500 L of water and the rate from the cleaner's label, 0.1 to 16 oz/gal",
+            Phrase("{water_m3} at {rate_kg_m3}", {"water_m3": water_m3, "rate_kg_m3": rate_kg_m3}),
+            "{least_m3} to {most_m3} of water and the rate from the cleaner's label, {low_kg_m3} to"
+            " {high_kg_m3}",
+            values=DOSE,
         )
-    return water_m3 / GALLON * label_oz_gal * OZ_KG
+    return water_m3 * rate_kg_m3

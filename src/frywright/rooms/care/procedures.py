@@ -18,9 +18,9 @@ from frywright.model.errors import FrywrightError, InputError, Phrase
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.tongues import Translate, tongues
-from frywright.model.units import GALLON, is_count
+from frywright.model.units import is_count, to_people
 from frywright.paper.paper import PAPER, pdf, picture_type
-from frywright.rooms.care.machines import OZ_GAL_G_L, OZ_KG, boil_out_dose
+from frywright.rooms.care.machines import boil_out_dose
 from frywright.rooms.hall import confirmed, write
 from frywright.rooms.photos import keep_photo
 from frywright.voice.tongue import translator
@@ -301,7 +301,7 @@ def procedure_pdf(
     tr: Translate = str,
     *,
     water_m3: float = 0.0,
-    label_oz_gal: float = 0.0,
+    rate_kg_m3: float = 0.0,
 ) -> bytes:
     """A procedure as one page, the kitchen's own where it has one. A boil-out needs the water and the rate
     from the cleaner's label.
@@ -313,8 +313,8 @@ def procedure_pdf(
     """
     card, dose = card_of(store, key, language), ""
     if key == "boil_out":
-        mass = boil_out_dose(water_m3, label_oz_gal)
-        dose = _dose_text(str(kitchen.site.units), mass, water_m3, label_oz_gal, tr)
+        mass = boil_out_dose(water_m3, rate_kg_m3)
+        dose = _dose_text(str(kitchen.site.units), mass, water_m3, rate_kg_m3, tr)
     files: dict[str, bytes] = {}
     steps = [
         {"text": text, "hazard": hazard, "picture": _file(store, card.pictures.get(n, ""), files)}
@@ -354,15 +354,15 @@ def procedure_pdf(
     )
 
 
-def _dose_text(system: str, mass_kg: float, water_m3: float, label_oz_gal: float, tr: Translate) -> str:
+def _dose_text(system: str, mass_kg: float, water_m3: float, rate_kg_m3: float, tr: Translate) -> str:
     if system == "us":
         return say(
             "{oz} oz of cleaner ({grams} g) into {gal} gal of cold water, by its label at {rate} oz/gal.",
             {
-                "oz": round(mass_kg / OZ_KG, 1),
+                "oz": round(to_people(mass_kg, "oz"), 1),
                 "grams": round(1000 * mass_kg),
-                "gal": round(water_m3 / GALLON, 1),
-                "rate": round(label_oz_gal, 2),
+                "gal": round(to_people(water_m3, "gal"), 1),
+                "rate": round(to_people(rate_kg_m3, "oz_gal"), 2),
             },
             translate=tr,
         )
@@ -371,7 +371,7 @@ def _dose_text(system: str, mass_kg: float, water_m3: float, label_oz_gal: float
         {
             "grams": round(1000 * mass_kg),
             "litres": round(1000 * water_m3, 1),
-            "rate": round(label_oz_gal * OZ_GAL_G_L, 1),
+            "rate": round(rate_kg_m3, 1),
         },
         translate=tr,
     )

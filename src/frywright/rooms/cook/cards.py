@@ -276,19 +276,9 @@ def _rows(keyed: Rendered, counts_down: bool, translate: Translate) -> list[list
     return rows
 
 
-def card_pdf(
-    kitchen: Kitchen,
-    program: Program,
-    slot: int,
-    language: str,
-    translate: Translate,
-    who: Answerer = NOBODY,
-    shared: Sequence[str] = (),
-    approved: Approved | None = None,
-) -> bytes:
+def card_pdf(card: CardView) -> bytes:
     """The card as a one-page PDF."""
-    data = card_data(kitchen, program, slot, language, translate, who, shared, approved)
-    return pdf("card.typ", "cards", [data])
+    return pdf("card.typ", "cards", [card])
 
 
 def site_cards_pdf(

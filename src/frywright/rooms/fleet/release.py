@@ -14,7 +14,7 @@ from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.tongues import Translate
-from frywright.rooms.cook.cards import card_pdf
+from frywright.rooms.cook.cards import card_data, card_pdf
 from frywright.rooms.fleet.fleet import group_of
 from frywright.rooms.hall import write
 from frywright.rooms.kitchen import remembered_kitchen
@@ -291,4 +291,4 @@ def rollback_card(store: Store, kitchen: Kitchen, number: int, language: str, tr
     if not older:
         raise InputError("release", number, "one with a version before it to go back to")
     program = max(older, key=lambda p: p.version)
-    return card_pdf(kitchen, program, slot_of(store, kitchen, program), language, tr)
+    return card_pdf(card_data(kitchen, program, slot_of(store, kitchen, program), language, tr))

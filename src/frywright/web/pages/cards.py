@@ -11,9 +11,8 @@ from starlette.datastructures import FormData
 
 from frywright.model.errors import FrywrightError
 from frywright.model.plain import plain
-from frywright.model.units import GALLON
+from frywright.model.units import GALLON, to_inside
 from frywright.rooms.care import procedures
-from frywright.rooms.care.machines import OZ_GAL_G_L
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
@@ -38,7 +37,7 @@ def _add_paper(routes: Routes, context: Context) -> None:
         gal, oz_gal, litres, g_l = (
             kitchen.site.number(asked.get(box, "").strip() or "0", name) for box, name in boxes.items()
         )
-        water, rate = gal * GALLON or litres / 1000.0, oz_gal or g_l / OZ_GAL_G_L
+        water, rate = gal * GALLON or litres / 1000.0, to_inside(oz_gal, "oz_gal") or g_l
         data = procedures.procedure_pdf(
             context.store,
             kitchen,
@@ -46,7 +45,7 @@ def _add_paper(routes: Routes, context: Context) -> None:
             language,
             translator(language),
             water_m3=water,
-            label_oz_gal=rate,
+            rate_kg_m3=rate,
         )
         return Response(data, media_type="application/pdf")
 

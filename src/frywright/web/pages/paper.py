@@ -17,7 +17,7 @@ from frywright.model.program import Program
 from frywright.model.tongues import tongues
 from frywright.rooms.clock import now
 from frywright.rooms.cook import slots
-from frywright.rooms.cook.cards import card_pdf, site_cards_pdf
+from frywright.rooms.cook.cards import card_data, card_pdf, site_cards_pdf
 from frywright.rooms.cook.compare import read_back, value_names
 from frywright.rooms.cook.desk import clock_sentence
 from frywright.rooms.cook.life import approvals, keep_card, keep_cards
@@ -57,7 +57,7 @@ def add_paper(routes: Routes, context: Context, kitchen: Callable[[], Any]) -> N
             context,
             request,
             [found],
-            lambda place, who: card_pdf(place, found, slot, language, tr, who, shared, approved),
+            lambda place, who: card_pdf(card_data(place, found, slot, language, tr, who, shared, approved)),
             who,
         )
 
