@@ -126,8 +126,11 @@ def test_a_load_under_pressure_that_is_due_says_all_of_it(browser, day, size):  
         assert box["y"] >= face["y"] and box["y"] + box["height"] <= face["y"] + face["height"] + 1, part
     shown = [w for w in page.locator("[data-tile=alder] .word").all() if w.is_visible()]
     assert [w.inner_text() for w in shown] == ["≋ pressure goes"]
-    page.goto(f"{day}/day/board?practice={seed}&{FRIDAY}&now_s=43200")
+    told(page, key="d", what="down", fryer="alder", at_s=43200, now_s=43200, practice=str(seed))
+    page.wait_for_selector("[data-tile=alder] .about:has-text('✖ Out of use')")
+    page.goto(f"{day}/day/board?practice={seed}&{FRIDAY}&now_s=43210")
     page.wait_for_selector("[data-tile=alder].due .vent:visible")
+    page.wait_for_selector("[data-tile=alder].due .problem:visible")
     assert [v["id"] for v in Axe().run(page).response["violations"]] == []
     page.context.close()
 
