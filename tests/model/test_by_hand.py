@@ -15,9 +15,9 @@ from frywright.catalog import edit, load
 from frywright.catalog.capacity import capacity_units, check_load, most_units
 from frywright.catalog.kitchen import parse_kitchen
 from frywright.model.business_day import business_time, local_time, moment_of, trade_of, usual_trade
-from frywright.model.codec import write
+from frywright.model.codec import Source, write
 from frywright.model.entry import Entry, chain_hash, stamp, unstamp
-from frywright.model.errors import InputError, one_of
+from frywright.model.errors import DataError, InputError, one_of
 from frywright.model.findings import Note, Problem, say
 from frywright.model.fryer import FryerKind, TempUnit
 from frywright.model.kitchen import ProveAgain
@@ -101,6 +101,14 @@ def test_a_business_day_rolls_over_at_its_hour(local, day, seconds):
     assert moment_of(trade, dt.date(2026, 11, day), seconds) == moment
     with pytest.raises(InputError, match="time zone"):
         business_time(replace(trade, zone="Mars/Base"), moment)
+
+
+def test_a_day_is_cut_at_the_clocks_half_hours_from_any_slot_on():
+    """From 9:40 in slots of five minutes: to 10:00, half hours, and what is left to 11:10."""
+    trade = Trade(first_drop="09:40", opens="10:00", closes="11:10", slot_s=300.0)
+    assert trade.half_hours() == [(0, 4), (4, 10), (10, 16), (16, 18)]
+    assert trade.half_hours(2) == [(2, 4), (4, 10), (10, 16), (16, 18)]
+    assert trade.half_hours(4) == [(4, 10), (10, 16), (16, 18)] and trade.half_hours(17) == [(17, 18)]
 
 
 def test_a_kitchen_without_a_day_says_so_and_uses_the_usual_one(kitchen):
@@ -361,6 +369,12 @@ def test_a_kitchen_file_is_edited_line_by_line_and_read_back():
         edit.with_measured(text, "elm", "oil_mass", "oil_mass_kg = 30.5")
     bare = edit.with_day('[kitchen]\nname = "x"\n', {"opens": 'opens = "11:00"'})
     assert bare == '[kitchen]\nname = "x"\n\n[day]\nopens = "11:00"\n'
+
+
+def test_a_kitchen_file_nested_too_deep_is_refused_in_words():
+    """Short enough for a line, deeper than any kitchen is: no crash and no kitchen."""
+    with pytest.raises(DataError, match="nested too deep"):
+        Source("a = " + "[" * 990 + "]" * 990, "kitchen.toml").load()
 
 
 def test_a_display_is_the_kitchens_unless_its_fryer_says_otherwise():

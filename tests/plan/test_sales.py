@@ -91,6 +91,17 @@ def test_late_sales_belong_to_the_day_before_and_refunds_are_taken_back():
     assert sales.refused == ((6, "void", "2026-11-21,12:06,Bucket,9,VOID"),)
 
 
+def test_sales_outside_of_the_hours_count_to_the_first_and_the_last_quarter_hour():
+    """Before the first drop, in the last quarter hour, at the close and after it."""
+    trade = Trade(opens="10:00", closes="12:00", first_drop="09:40")
+    rows = [("05:00", 1), ("09:30", 2), ("11:44", 3), ("11:45", 4), ("12:00", 5), ("23:00", 6)]
+    text = "Date,Time,Item,Qty\n" + "".join(f"2026-11-20,{time},Bucket,{n}\n" for time, n in rows)
+    found = pieces([read_sales(io.BytesIO(text.encode()), "till.csv", trade, MENU)], trade, MENU).of(
+        "bone_in"
+    )[0]
+    assert found.tolist() == [24.0, *[0.0] * 7, 24.0, 120.0]
+
+
 def test_silence_in_open_hours_is_missing_and_quiet_hours_are_zero():
     """Two hours without any sale at a busy time are missing; an early quarter hour that is often empty stays
     zero.
