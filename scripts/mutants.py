@@ -71,6 +71,15 @@ NO_DIFFERENCE: dict[str, str] = {
     "frywright/design/search.py Sizer.judge: True turned, `True` → `False`": (
         "Only whether lists that differ in length are an error; all three are made from the same programs."
     ),
+    "frywright/physics/pack.py vat_columns: True turned, `True` → `False`": (
+        "Only whether lists that differ in length are an error; both are made from the same names."
+    ),
+    "frywright/design/held.py _counting_down: True turned, `True` → `False`": (
+        "Only whether lists that differ in length are an error; all three are made from the same stages."
+    ),
+    "frywright/design/search.py Sizer.judge: Add exchanged, `len(plans) + 1` → `len(plans) - 1`": (
+        "Only which programs run in which of two threads; their answers are joined in order."
+    ),
     "frywright/design/proof.py draw: Sub exchanged, `count - 1` → `count + 1`": (
         "More points are drawn than asked for; Sobol points keep their order, and the first ones are taken."
     ),
