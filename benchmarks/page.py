@@ -1,4 +1,6 @@
-"""Time of an edit in the Cook room in Chromium: from key to redrawn curves, as the page measures it."""
+"""The Cook room in Chromium: its first paint and what it loads, and an edit from key to redrawn curves, as
+the page measures them.
+"""
 
 from __future__ import annotations
 
@@ -10,7 +12,7 @@ from statistics import median
 from tempfile import TemporaryDirectory
 
 import uvicorn
-from playwright.sync_api import sync_playwright
+from playwright.sync_api import Browser, sync_playwright
 from tests.browser.conftest import FLAGS
 from tests.browser.test_cook_room import edit, open_page
 
@@ -21,9 +23,27 @@ from frywright.trial.ask import warm_up
 from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
 
+LOOKS = 9
+
+PAINT = "performance.getEntriesByName('first-contentful-paint')[0].startTime"
+LOADED = "performance.getEntries().reduce((sum, e) => sum + (e.transferSize ?? 0), 0)"
+
+
+def first_looks(browser: Browser, address: str) -> tuple[list[float], float]:
+    """First paints of a browser that knows nothing of the page [ms], and the bytes it loaded."""
+    paints, size = [], 0.0
+    for _ in range(LOOKS):
+        page = open_page(browser, address)
+        page.wait_for_selector("#curves svg path.core")
+        page.wait_for_load_state("networkidle")
+        paints.append(page.evaluate(PAINT))
+        size = page.evaluate(LOADED)
+        page.close()
+    return paints, size
+
 
 def main() -> None:
-    """Print best and median of twenty edits."""
+    """Print first paints, and best and median of twenty edits."""
     warm_up()
     with TemporaryDirectory() as folder, sync_playwright() as playwright:
         store = Store.file(Path(folder) / "p.db", now)
@@ -34,6 +54,10 @@ def main() -> None:
             time.sleep(0.02)
         address = f"http://127.0.0.1:{server.servers[0].sockets[0].getsockname()[1]}"
         browser = playwright.chromium.launch(executable_path=shutil.which("chromium"), args=FLAGS)
+        paints, size = first_looks(browser, address)
+        print("| the Cook room, first look | |\n|---|---|")
+        print(f"| first paint, best, median of {LOOKS} | {min(paints):.0f}, {median(paints):.0f} ms |")
+        print(f"| loaded, packed | {size / 1000:.0f} kB |\n")
         page = open_page(browser, address)
         page.wait_for_selector("#curves svg path.core")
         times = [edit(page, "s1_value", f"{5 + i // 4}:{15 * (i % 4):02d}") for i in range(20)]

@@ -146,6 +146,21 @@ def test_pictures_come_without_scripts(client):
     assert "<svg" in picture.text
 
 
+def test_the_saved_version_is_simulated_once_beside_all_edits_of_it(client):
+    """Its sentence and curves stay those of its own load."""
+    from frywright.trial.ask import ask_kept
+
+    ask_kept.cache_clear()
+    base = {"program": "bone-in cedar", "load": "2", "s0_set": "330", "s0_end": "duration"}
+    told = [
+        client.get("/cook/view.json", params={**base, "s0_value": f"14:{second:02d}"}).json()["saved"]
+        for second in (10, 20, 30)
+    ]
+    assert told[0] and told[0] == told[1] == told[2] and ask_kept.cache_info().misses == 1
+    other = client.get("/cook/view.json", params={**base, "load": "3", "s0_value": "14:10"}).json()["saved"]
+    assert other["cores"] != told[0]["cores"]
+
+
 def test_view_json_has_no_nan(client):
     """Strict JSON for every program."""
     for name in ("bone-in birch", "wedges cedar"):

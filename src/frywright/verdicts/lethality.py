@@ -71,11 +71,9 @@ def longest_above_s(time_s: ArrayLike, temp_c: ArrayLike, level_c: float) -> flo
     time, temp = np.asarray(time_s, dtype=float), np.asarray(temp_c, dtype=float)
     grid = _with_crossings(time, temp, (level_c,))
     above = np.interp(grid, time, temp) >= level_c - 1e-9
-    best = run = 0.0
-    for i in range(len(grid) - 1):
-        run = run + (grid[i + 1] - grid[i]) if above[i] and above[i + 1] else 0.0
-        best = max(best, run)
-    return float(best)
+    turns = np.diff(np.concatenate([[False], above, [False]]).astype(np.int8))
+    begins, ends = np.flatnonzero(turns == 1), np.flatnonzero(turns == -1) - 1
+    return float(max(grid[ends] - grid[begins], default=0.0))
 
 
 def first_above_s(time_s: ArrayLike, temp_c: ArrayLike, level_c: float) -> float | None:

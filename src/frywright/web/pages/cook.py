@@ -14,7 +14,7 @@ from frywright.rooms.cook.life import LifeShown, life_of_program, life_shown
 from frywright.rooms.cook.programs import keep_simulation
 from frywright.rooms.cook.view import CookView, SavedView, cook_view, saved_view
 from frywright.rooms.kitchen import remembered_kitchen
-from frywright.trial.ask import CookRequest, ask
+from frywright.trial.ask import CookRequest, ask, ask_kept
 from frywright.trial.predicted import program_facts, show_facts, with_probing
 from frywright.trial.prove_again import again_line
 from frywright.voice.tongue import translator
@@ -71,7 +71,7 @@ def _saved(context: Context, request: Request, form: CookForm) -> SavedView | No
     if not form.stored or asked.program.stages == form.program.stages:
         return None
     try:
-        answer = ask(form.kitchen, replace(asked, program=form.program))
+        answer = ask_kept(form.kitchen, replace(asked, program=form.program))
     except InputError:
         return None
     return saved_view(answer, form.system, translator(context.language(request)))
