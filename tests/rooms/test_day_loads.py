@@ -30,7 +30,7 @@ def changed(kitchen, key, **changes):
     return replace(kitchen, fryers=fryers)
 
 
-@pytest.mark.parametrize("capacity_kg", [2.2, 2.6, 3.3])
+@pytest.mark.parametrize("capacity_kg", [2.2, 2.7, 3.3])
 def test_a_plate_by_count_and_by_mass_holds_both(kitchen, asked, capacity_kg):
     """Three heads by count, fewer by their mass: no load is over either."""
     place = changed(kitchen, "alder", capacity_kg=capacity_kg)
