@@ -87,6 +87,8 @@ def test_a_forecast_and_a_pull_sheet_in_words(said):
     assert "heads, 20 in date, 0 out of date: pull" in sheet
     assert "cases of 14; short" in sheet
     assert "bone_in=24@2026-11-28" in said("day", "pull", "--stock", "20", code=2)
+    assert "bone_in, tenders, wedges" in said("day", "pull", "--stock", "ghost=4@2090-01-01", code=2)
+    assert "stock is -4 (bone_in)" in said("day", "pull", "--stock", "bone_in=-4@2090-01-01", code=2)
     assert "a day such as" in said("day", "forecast", "--date", "soon", code=2)
 
 

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from frywright.catalog import load as catalog
 from frywright.ledger.store import Store
+from frywright.model.errors import InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.tongues import Translate
@@ -17,6 +18,8 @@ from frywright.rooms.day.day import forecaster_of, mix_factor
 
 THIN_CASE_M = 0.005
 """A case thinner than this is no block: loose pieces thaw as fast as the room allows (estimate)."""
+
+MOST_UNITS = 1e6
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -72,6 +75,15 @@ def _least_thaw_s(kitchen: Kitchen, sell: Sell) -> float:
     return thaw_s(sell.case_thickness_m, water)
 
 
+def _check(kitchen: Kitchen, stock: Sequence[tuple[str, str, float, dt.date]]) -> None:
+    known = [sell.product for sell in kitchen.sells]
+    for product, _, units, _ in stock:
+        if product not in known:
+            raise InputError("product", repr(product), "one of: {known}", values={"known": ", ".join(known)})
+        if not 0 <= units <= MOST_UNITS:
+            raise InputError("stock", f"{units:g}", "0 to 1,000,000", where=product)
+
+
 def pull_view(
     store: Store,
     kitchen: Kitchen,
@@ -84,7 +96,13 @@ def pull_view(
     Parameters
     ----------
     stock : product, what (thawed, marinated), units and the last day they may be used
+
+    Raises
+    ------
+    InputError
+        Stock of a product that is not sold, or an amount that cannot be.
     """
+    _check(kitchen, stock)
     forecaster, history = forecaster_of(store, kitchen, use)
     forecast, rows = forecaster.forecast(use), []
     for n, sell in enumerate(kitchen.sells):

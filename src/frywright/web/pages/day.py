@@ -238,15 +238,9 @@ def _stock(kitchen: Kitchen, query: Mapping[str, str], use: dt.date) -> list[tup
             units = query.get(f"{sell.product}_{what}", "").strip()
             last = query.get(f"{sell.product}_{what}_until", "") or use.isoformat()
             if units:
-                stock.append((sell.product, what, _units(kitchen, units), dt.date.fromisoformat(last)))
+                amount = kitchen.site.number(units, "stock")
+                stock.append((sell.product, what, amount, dt.date.fromisoformat(last)))
     return stock
-
-
-def _units(kitchen: Kitchen, text: str) -> float:
-    value = kitchen.site.number(text, "stock")
-    if not 0 <= value <= 1e6:
-        raise InputError("stock", text, "0 to 1,000,000")
-    return value
 
 
 def _board(request_values: Mapping[str, Any], benches: Benches) -> tuple[Board, float]:
