@@ -40,7 +40,6 @@ class Follower:
         after = _figures(sizer.judge(moved, sizer.by_load(moved)[0].min(axis=2)))
         self.here = _figures(self.tried)
         self.slope = {name: (after[name] - now) / PROBE_S for name, now in self.here.items()}
-        self.hottest_c = np.array([max(s.set_c for s in c.program.stages) for c in self.tried])
         self.main_s = np.array([c.program.durations_s()[main_stage(c.program)] for c in self.tried])
 
     def propose(self, goals: Goals) -> Candidate:
@@ -52,8 +51,6 @@ class Follower:
         found = cost(Figures(**guess), goals) + DOUBT_N * np.abs(steps)
         main_s = self.main_s[:, None] + steps
         found[(main_s < sizer.step_s) | (main_s > sizer.longest_s)] = np.inf
-        hot = self.hottest_c > goals.hottest_c + 1e-6
-        found[hot & ~hot.all()] = np.inf
         at = found.argmin(axis=1)
         best = np.argsort(found.min(axis=1), kind="stable")[:BEST]
         chosen = [longer(self.tried[i].program, float(steps[at[i]])) for i in best]
