@@ -19,7 +19,7 @@ import tempfile
 from pathlib import Path
 
 HOME = Path(__file__).parent.parent / "src/frywright/physics/lanes"
-SOURCES = ("lanes.h", "steam.h", "group.h", "physics.h", "events.h", "march.cpp")
+SOURCES = ("lanes.h", "steam.h", "group.h", "physics.h", "water.h", "events.h", "march.cpp")
 VERSIONS = {"8": ("-DLANES=8",), "2": ("-DLANES=2",), "one": ("-DLANES=8", "-DONE_COOK=1")}
 """Lanes of eight cooks, of two, and of the piece classes of one."""
 FLAGS = [

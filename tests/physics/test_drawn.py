@@ -48,6 +48,18 @@ def test_a_scan_keeps_cores_within_what_is_taken_off(kind):
     assert np.abs(off).max() > 1e-3
 
 
+@pytest.mark.parametrize("kind", KINDS)
+def test_one_pass_a_step_does_what_many_do(kind):
+    """Core within 0.06 K, crust within 5 um, water within 4e-4 of the same steps iterated to 1e-10 m. With h,
+    water and front carried on in a straight line it was 0.09 K, 17 um and 1.6e-3.
+    """
+    cooks, settled = drawn(KINDS[kind], 24, seed=7), replace(ROUTINE, passes=20, steady_m=1e-10)
+    assert ROUTINE.passes == CLOSE.passes == SCAN.passes == 1
+    found = [gaps(*pair) for pair in zip(run_many(cooks, ROUTINE), run_many(cooks, settled), strict=True)]
+    assert np.all(np.max(found, axis=0) < (0.06, 5e-6, 4e-4))
+    assert np.all(np.max(found, axis=0) > 0.0)
+
+
 def creeping():
     """A load whose gauge creeps past the end of its vent by a pascal a second."""
     return drawn(KINDS["pressure, wet coat"], 13, seed=416)[12]

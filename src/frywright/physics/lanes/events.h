@@ -1,10 +1,10 @@
 // What can happen inside or at the end of a step: coating dry, heater switching, stage over.
 #pragma once
-#include "physics.h"
+#include "water.h"
 
 constexpr double SEED_M = 1e-7;
 constexpr double SEED_WATER_M = 3e-7;   // most crust that the first step of boiling on a dry surface may make
-constexpr double FILM_TOLERANCE = 1e-3, EVENT_TEMP_K = 4e-3, FLOOR_TOLERANCE = 1e-3;
+constexpr double FILM_TOLERANCE = 3e-3, EVENT_TEMP_K = 4e-3, FLOOR_TOLERANCE = 1e-3;
 constexpr double DRY_SHARE = 1e-4;      // of its water that a piece at the floor may keep or lose too much
 constexpr double MOST_TRIES = 40.0;     // then a step is kept as it is, and counted
 constexpr double AFTER_FILM = 40.0;     // longest step after the coating water is gone, in first steps

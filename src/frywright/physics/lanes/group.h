@@ -17,8 +17,10 @@ enum Scalar {
   EVAPORATED,    // water given off since the drop [kg/m2]
   HEAT_IN,       // heat taken up since the drop [J/m2]
   HEAT_OUT,      // latent and sensible heat gone with steam [J/m2]
-  FLUX_THEN,     // evaporation flux [kg/(m2 s)]
+  INWARD,        // what the piece takes of the heat that steady layers would let through, beside boiling [W/m2]
+  FLASH_THEN,    // what boils off cells behind the front [kg/(m2 s)]
   PLANE_THEN,    // temperature of the evaporation plane [degC]
+  DROP_MORE,     // from the source to the surface, more than steady layers would have [K]
   COAT_STORED,   // heat taken up by the wet coat [J/m2]
   GRID_VOLUME,   // volume inside the front that the cells were placed by [m]
   N_SCALAR
@@ -47,6 +49,11 @@ struct CookGiven {
   V first_step, early_step, early_share, air_vapour, air_transfer, most_steps, coldest_start;
 };
 
+struct Flash {
+  V heat, slope, first;  // given off to stay at boiling [W/m2], its slope, first cell that boils
+  V at, low, high;       // the boiling point of that [degC], and between which the same cells boil
+};
+
 // One piece class of the cooks of a group.
 struct Piece : PieceGiven {
   V now[N_SCALAR], old[N_SCALAR], older[N_SCALAR];
@@ -57,6 +64,9 @@ struct Piece : PieceGiven {
   V plane, core_g, crust_g, core_beta, surface_u, surface_phi, surface_flux, surface_temp, face_temp;
   V meat_span, crust_span; // 1/(front - bone) [1/m]; crust conductivity over thickness
   V area_front, sweep_front, steam_flux, meat_share, wet, coat_g, coat_past, vapour_path, dripped, coldest, spent;
+  V per_film, per_crust;   // one over the water of the coat [m2/kg], over the conductivity of crust [m K/W]
+  Flash inside;            // cells that boil, as last looked at
+  V layers;                // resistance between surface and front [m2 K/W]
   M crusted, restart, in_air;
   Count bone;              // cells inside the bone
   // core cells: temperatures, known part of the rate of their heat, share of its water that the meat holds

@@ -47,7 +47,11 @@ INLINE V water_lasts(const Group &g, const Piece &c) {
   V to_floor = (c.old[FRONT_VOLUME] - c.floor_volume) * c.water, to_dry = c.water_start - c.old[EVAPORATED];
   V left = pick(c.crusted, pick(c.spent == 1.0, to_dry, to_floor), c.old[FREE]);
   V flux = c.flux - pick(c.crusted, 0.0, c.dripped / g.last_step);
-  return pick((left > 0.0) & (flux > 0.0), most(left / flux, 1e-3), 1e9);
+  V straight = left / flux, mean = (c.older[FREE] - c.old[FREE]) / g.last_step;  // of the last step; its end has `flux`
+  M steady = c.crusted | c.restart | (straight > 3.0 * g.last_step);
+  V bent = left / (flux + pick(steady, 0.0, flux - mean) * (straight / g.last_step));
+  V time = pick(bent > 0.0, bent, straight);
+  return pick((left > 0.0) & (flux > 0.0), most(time, 1e-3), 1e9);
 }
 
 // Length of the next try: growth, and what is known to happen next; two steps of one length lead there.
@@ -70,10 +74,11 @@ INLINE void predict_cells(const Group &g, Piece &c, M fresh, V ratio) {
   const V g1 = c.g1, g2 = c.g2, meat_1 = g1 * old, meat_2 = g2 * older;
   const V bone_1 = g1 * x.bone_volume * x.c_bone, bone_2 = g2 * x.bone_volume * x.c_bone;
   const V *t_old = c.t_old, *t_older = c.t_older, *df = c.df;
+  const bool whole = !any(g.running & ~fresh);
   V *t = c.t, *hist = c.hist;
   for (Count j = 0; j < g.n_core; ++j) {
-    V one = t_old[j], two = t_older[j];
-    t[j] = pick(fresh, one + ratio * (one - two), t[j]);
+    V one = t_old[j], two = t_older[j], guess = one + ratio * (one - two);
+    t[j] = whole ? guess : pick(fresh, guess, t[j]);
     if (j < c.bone)
       hist[j] = df[j] * (bone_1 * one + bone_2 * two);
     else
@@ -103,18 +108,21 @@ INLINE void predict(Group &g, M fresh) {
     put(c.g0, fresh, g0), put(c.g1, fresh, g1), put(c.g2, fresh, g2);
     ratio = pick(c.restart, 0.0, g.step / g.last_step);
     for (int r = 0; r < GRID_VOLUME; ++r) put(c.now[r], fresh, c.old[r] + ratio * (c.old[r] - c.older[r]));
-    put(c.now[FRONT], fresh, most(least(c.now[FRONT], c.old[FRONT]), LOWEST_FRONT * c.radius));
-    put(c.flux, fresh, most(c.now[FLUX_THEN], 0.0));
+    put(c.flash, fresh, most(c.now[FLASH_THEN], 0.0));
     predict_cells(g, c, fresh, ratio);
     let_go(g, c, fresh);
+    put(c.now[FRONT], fresh, most(least(c.now[FRONT], c.old[FRONT]), LOWEST_FRONT * c.radius));
+    Stirred x = stir(g, c);
+    put(c.now[H_NOW], fresh, x.h), put(c.flux, fresh, x.flux);
+    keep_water(c, water_after(g, c, c.flux + c.flash), fresh);
   }
 }
 
 // One inner pass; returns how far the fronts moved [m].
-INLINE V solve_pass(Group &g, const Job &job) {
+INLINE V solve_pass(Group &g, const Job &job, M again) {
   for (Count i = 0; i < g.n_class; ++i) {
     Piece &c = g.pieces[i];
-    see_source(g, c);
+    see_source(g, c, again);
     wet_coat(g, c);
     c.steam_flux = c.flux;
     assemble(g, c);
@@ -173,22 +181,27 @@ INLINE void keep_held(Group &g, Piece &c, M kept) {
       if (get_lane(far, l)) carry(g, c, l);
 }
 
+// Levels of cells change places where all steps stand.
+INLINE void turn(V *&now, V *&old, V *&older) {
+  V *oldest = older;
+  older = old, old = now, now = oldest;
+}
+
+INLINE void keep_cells(const V *now, V *old, V *older, Count n, M kept) {
+  for (Count j = 0; j < n; ++j) put(older[j], kept, old[j]), put(old[j], kept, now[j]);
+}
+
 // Make the new level the old one where the step stands.
 INLINE void store(Group &g, M kept) {
   for (int r = 0; r < N_COOK_SCALAR; ++r) put(g.older[r], kept, g.old[r]), put(g.old[r], kept, g.now[r]);
   for (Count i = 0; i < g.n_class; ++i) {
     Piece &c = g.pieces[i];
     keep_held(g, c, kept);
-    const V *t = c.t;
-    V *t_old = c.t_old, *t_older = c.t_older;
-    for (Count j = 0; j < g.n_core; ++j) {
-      V old = t_old[j];
-      put(t_older[j], kept, old);
-      t_old[j] = pick(kept, t[j], old);
-    }
-    for (Count j = 0; j < g.n_crust; ++j) {
-      put(c.cv_older[j], kept, c.cv_old[j]), put(c.cv_old[j], kept, c.cv[j]);
-      put(c.ct_older[j], kept, c.ct_old[j]), put(c.ct_old[j], kept, c.ct[j]);
+    if (!any(g.running & ~kept)) {
+      turn(c.t, c.t_old, c.t_older), turn(c.ct, c.ct_old, c.ct_older), turn(c.cv, c.cv_old, c.cv_older);
+    } else {
+      keep_cells(c.t, c.t_old, c.t_older, g.n_core, kept);
+      keep_cells(c.ct, c.ct_old, c.ct_older, g.n_crust, kept), keep_cells(c.cv, c.cv_old, c.cv_older, g.n_crust, kept);
     }
     for (int r = 0; r < N_SCALAR; ++r) put(c.older[r], kept, c.old[r]), put(c.old[r], kept, c.now[r]);
     // Flashing meat follows the boiling temperature; a kink in it (lid opened, prescribed curve) would leave BDF2
@@ -333,6 +346,7 @@ static void load(Group &g, const Job &job, int l, Count k) {
       AT(level[GRID_VOLUME]) = front;
     }
     AT(c.water_start) = AT(c.film) + held;
+    AT(c.per_film) = AT(c.film) > 0.0 ? 1.0 / AT(c.film) : 0.0, AT(c.per_crust) = 1.0 / AT(c.k_crust);
     V * set_1[] = {&c.front_temp, &c.surface_temp, &c.face_temp, &c.coldest};
     for (V *x : set_1) AT(*x) = t;
     V * set_2[] = {&c.flux, &c.flash, &c.spent, &c.dripped, &c.meat_share};
@@ -471,7 +485,7 @@ extern "C" Count NAME(march)(Job *job_, void *space, Count begin) {
       if (any(tables)) put(g.now[OIL_TEMP], tables, told(g, job, 0, tables));
     }
     put(g.tries, fresh, 0.0);
-    V moved = solve_pass(g, job);
+    V moved = solve_pass(g, job, g.running & ~fresh);
     g.tries += 1.0;
     M tried = g.running & ((moved < g.steady) | (g.tries >= all((double)g.passes)));
     g.fresh = tried;

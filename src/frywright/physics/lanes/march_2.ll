@@ -1,6 +1,7 @@
-; Made by scripts/lanes.py from sources of sha256 69ce26ae16fd7a35379d8efc9e6fb515de9795eacdbd9ef44af629a8ad650b5d.
-%struct.Piece = type <{ %struct.PieceGiven, [12 x <2 x double>], [12 x <2 x double>], [12 x <2 x double>], <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x i64>, <2 x i64>, <2 x i64>, i64, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, [8 x i8] }>
+; Made by scripts/lanes.py from sources of sha256 f26ea03910d7dc9d4e4327058d85f1e28d69cab0fdd54c31dfb0f7e362ec054e.
+%struct.Piece = type <{ %struct.PieceGiven, [14 x <2 x double>], [14 x <2 x double>], [14 x <2 x double>], <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, %struct.Flash, <2 x double>, <2 x i64>, <2 x i64>, <2 x i64>, i64, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, [8 x i8] }>
 %struct.PieceGiven = type { <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double> }
+%struct.Flash = type { <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double> }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind willreturn memory(argmem: read)
 define i64 @work_space_2(ptr nocapture noundef readonly %0) local_unnamed_addr #0 {
@@ -14,7 +15,7 @@ define i64 @work_space_2(ptr nocapture noundef readonly %0) local_unnamed_addr #
   %9 = getelementptr inbounds nuw i8, ptr %0, i64 8
   %10 = load i64, ptr %9, align 8, !tbaa !14
   %11 = shl i64 %8, 4
-  %12 = add i64 %11, 2592
+  %12 = add i64 %11, 2832
   %13 = mul i64 %12, %10
   %14 = getelementptr inbounds nuw i8, ptr %0, i64 48
   %15 = load i64, ptr %14, align 8, !tbaa !15
@@ -84,101 +85,101 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   %39 = load ptr, ptr %32, align 8, !tbaa !29
   %40 = getelementptr inbounds nuw i64, ptr %39, i64 %36
   %41 = load i64, ptr %40, align 8, !tbaa !30
-  %42 = getelementptr inbounds nuw i8, ptr %38, i64 1888
+  %42 = getelementptr inbounds nuw i8, ptr %38, i64 2128
   store i64 %41, ptr %42, align 16, !tbaa !31
-  %43 = getelementptr inbounds nuw i8, ptr %38, i64 1896
-  %44 = getelementptr inbounds nuw i8, ptr %38, i64 1904
-  %45 = getelementptr inbounds nuw i8, ptr %38, i64 1912
-  %46 = getelementptr inbounds nuw i8, ptr %38, i64 1920
-  %47 = getelementptr inbounds nuw i8, ptr %38, i64 1928
-  %48 = getelementptr inbounds nuw i8, ptr %38, i64 1936
-  %49 = getelementptr inbounds nuw i8, ptr %38, i64 1944
-  %50 = getelementptr inbounds nuw i8, ptr %38, i64 1952
-  %51 = getelementptr inbounds nuw i8, ptr %38, i64 1960
-  %52 = getelementptr inbounds nuw i8, ptr %38, i64 1968
-  %53 = getelementptr inbounds nuw i8, ptr %38, i64 1976
-  %54 = getelementptr inbounds nuw i8, ptr %38, i64 1984
-  %55 = getelementptr inbounds nuw i8, ptr %38, i64 1992
-  %56 = getelementptr inbounds nuw i8, ptr %38, i64 2000
-  store ptr %35, ptr %43, align 8, !tbaa !34
+  %43 = getelementptr inbounds nuw i8, ptr %38, i64 2136
+  %44 = getelementptr inbounds nuw i8, ptr %38, i64 2144
+  %45 = getelementptr inbounds nuw i8, ptr %38, i64 2152
+  %46 = getelementptr inbounds nuw i8, ptr %38, i64 2160
+  %47 = getelementptr inbounds nuw i8, ptr %38, i64 2168
+  %48 = getelementptr inbounds nuw i8, ptr %38, i64 2176
+  %49 = getelementptr inbounds nuw i8, ptr %38, i64 2184
+  %50 = getelementptr inbounds nuw i8, ptr %38, i64 2192
+  %51 = getelementptr inbounds nuw i8, ptr %38, i64 2200
+  %52 = getelementptr inbounds nuw i8, ptr %38, i64 2208
+  %53 = getelementptr inbounds nuw i8, ptr %38, i64 2216
+  %54 = getelementptr inbounds nuw i8, ptr %38, i64 2224
+  %55 = getelementptr inbounds nuw i8, ptr %38, i64 2232
+  %56 = getelementptr inbounds nuw i8, ptr %38, i64 2240
+  store ptr %35, ptr %43, align 8, !tbaa !35
   %57 = getelementptr inbounds <2 x double>, ptr %35, i64 %13
-  store ptr %57, ptr %44, align 8, !tbaa !34
+  store ptr %57, ptr %44, align 8, !tbaa !35
   %58 = getelementptr inbounds <2 x double>, ptr %57, i64 %13
-  store ptr %58, ptr %45, align 8, !tbaa !34
+  store ptr %58, ptr %45, align 8, !tbaa !35
   %59 = getelementptr inbounds <2 x double>, ptr %58, i64 %13
-  store ptr %59, ptr %46, align 8, !tbaa !34
+  store ptr %59, ptr %46, align 8, !tbaa !35
   %60 = getelementptr inbounds <2 x double>, ptr %59, i64 %13
-  store ptr %60, ptr %47, align 8, !tbaa !34
+  store ptr %60, ptr %47, align 8, !tbaa !35
   %61 = getelementptr inbounds <2 x double>, ptr %60, i64 %13
-  store ptr %61, ptr %48, align 8, !tbaa !34
+  store ptr %61, ptr %48, align 8, !tbaa !35
   %62 = getelementptr inbounds <2 x double>, ptr %61, i64 %13
-  store ptr %62, ptr %49, align 8, !tbaa !34
+  store ptr %62, ptr %49, align 8, !tbaa !35
   %63 = getelementptr inbounds <2 x double>, ptr %62, i64 %13
-  store ptr %63, ptr %50, align 8, !tbaa !34
+  store ptr %63, ptr %50, align 8, !tbaa !35
   %64 = getelementptr inbounds <2 x double>, ptr %63, i64 %13
-  store ptr %64, ptr %51, align 8, !tbaa !34
+  store ptr %64, ptr %51, align 8, !tbaa !35
   %65 = getelementptr inbounds <2 x double>, ptr %64, i64 %13
-  store ptr %65, ptr %52, align 8, !tbaa !34
+  store ptr %65, ptr %52, align 8, !tbaa !35
   %66 = getelementptr inbounds <2 x double>, ptr %65, i64 %13
-  store ptr %66, ptr %53, align 8, !tbaa !34
+  store ptr %66, ptr %53, align 8, !tbaa !35
   %67 = getelementptr inbounds <2 x double>, ptr %66, i64 %13
-  store ptr %67, ptr %54, align 8, !tbaa !34
+  store ptr %67, ptr %54, align 8, !tbaa !35
   %68 = getelementptr inbounds <2 x double>, ptr %67, i64 %13
-  store ptr %68, ptr %55, align 8, !tbaa !34
+  store ptr %68, ptr %55, align 8, !tbaa !35
   %69 = getelementptr inbounds <2 x double>, ptr %68, i64 %13
-  store ptr %69, ptr %56, align 8, !tbaa !34
+  store ptr %69, ptr %56, align 8, !tbaa !35
   %70 = getelementptr inbounds <2 x double>, ptr %69, i64 %13
-  %71 = getelementptr inbounds nuw i8, ptr %38, i64 2008
-  store ptr %70, ptr %71, align 8, !tbaa !35
+  %71 = getelementptr inbounds nuw i8, ptr %38, i64 2248
+  store ptr %70, ptr %71, align 8, !tbaa !36
   %72 = icmp eq i64 %41, 0
   %73 = select i1 %72, i64 0, i64 2
   %74 = shl i64 %33, %73
   %75 = getelementptr inbounds <2 x double>, ptr %70, i64 %74
-  %76 = getelementptr inbounds nuw i8, ptr %38, i64 2016
-  %77 = getelementptr inbounds nuw i8, ptr %38, i64 2024
-  %78 = getelementptr inbounds nuw i8, ptr %38, i64 2032
-  %79 = getelementptr inbounds nuw i8, ptr %38, i64 2040
-  %80 = getelementptr inbounds nuw i8, ptr %38, i64 2048
-  %81 = getelementptr inbounds nuw i8, ptr %38, i64 2056
-  %82 = getelementptr inbounds nuw i8, ptr %38, i64 2064
-  %83 = getelementptr inbounds nuw i8, ptr %38, i64 2072
-  %84 = getelementptr inbounds nuw i8, ptr %38, i64 2080
-  store ptr %75, ptr %76, align 8, !tbaa !34
+  %76 = getelementptr inbounds nuw i8, ptr %38, i64 2256
+  %77 = getelementptr inbounds nuw i8, ptr %38, i64 2264
+  %78 = getelementptr inbounds nuw i8, ptr %38, i64 2272
+  %79 = getelementptr inbounds nuw i8, ptr %38, i64 2280
+  %80 = getelementptr inbounds nuw i8, ptr %38, i64 2288
+  %81 = getelementptr inbounds nuw i8, ptr %38, i64 2296
+  %82 = getelementptr inbounds nuw i8, ptr %38, i64 2304
+  %83 = getelementptr inbounds nuw i8, ptr %38, i64 2312
+  %84 = getelementptr inbounds nuw i8, ptr %38, i64 2320
+  store ptr %75, ptr %76, align 8, !tbaa !35
   %85 = getelementptr <2 x double>, ptr %75, i64 %16
   %86 = getelementptr i8, ptr %85, i64 16
-  store ptr %86, ptr %77, align 8, !tbaa !34
+  store ptr %86, ptr %77, align 8, !tbaa !35
   %87 = getelementptr <2 x double>, ptr %86, i64 %16
   %88 = getelementptr i8, ptr %87, i64 16
-  store ptr %88, ptr %78, align 8, !tbaa !34
+  store ptr %88, ptr %78, align 8, !tbaa !35
   %89 = getelementptr <2 x double>, ptr %88, i64 %16
   %90 = getelementptr i8, ptr %89, i64 16
-  store ptr %90, ptr %79, align 8, !tbaa !34
+  store ptr %90, ptr %79, align 8, !tbaa !35
   %91 = getelementptr <2 x double>, ptr %90, i64 %16
   %92 = getelementptr i8, ptr %91, i64 16
-  store ptr %92, ptr %80, align 8, !tbaa !34
+  store ptr %92, ptr %80, align 8, !tbaa !35
   %93 = getelementptr <2 x double>, ptr %92, i64 %16
   %94 = getelementptr i8, ptr %93, i64 16
-  store ptr %94, ptr %81, align 8, !tbaa !34
+  store ptr %94, ptr %81, align 8, !tbaa !35
   %95 = getelementptr <2 x double>, ptr %94, i64 %16
   %96 = getelementptr i8, ptr %95, i64 16
-  store ptr %96, ptr %82, align 8, !tbaa !34
+  store ptr %96, ptr %82, align 8, !tbaa !35
   %97 = getelementptr <2 x double>, ptr %96, i64 %16
   %98 = getelementptr i8, ptr %97, i64 16
-  store ptr %98, ptr %83, align 8, !tbaa !34
+  store ptr %98, ptr %83, align 8, !tbaa !35
   %99 = getelementptr <2 x double>, ptr %98, i64 %16
   %100 = getelementptr i8, ptr %99, i64 16
-  store ptr %100, ptr %84, align 8, !tbaa !34
+  store ptr %100, ptr %84, align 8, !tbaa !35
   %101 = getelementptr <2 x double>, ptr %100, i64 %16
   %102 = getelementptr i8, ptr %101, i64 16
   %103 = add nuw nsw i64 %36, 1
   %104 = icmp eq i64 %103, %9
-  br i1 %104, label %105, label %34, !llvm.loop !36
+  br i1 %104, label %105, label %34, !llvm.loop !37
 
 105:                                              ; preds = %34, %7
   %106 = phi ptr [ %29, %7 ], [ %102, %34 ]
   %107 = getelementptr inbounds nuw i8, ptr %1, i64 1568
-  store ptr %106, ptr %107, align 16, !tbaa !38
-  %108 = load i64, ptr %0, align 8, !tbaa !39
+  store ptr %106, ptr %107, align 16, !tbaa !39
+  %108 = load i64, ptr %0, align 8, !tbaa !40
   %109 = icmp sgt i64 %108, 0
   br i1 %109, label %110, label %111
 
@@ -197,7 +198,7 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
 
 114:                                              ; preds = %111, %110
   %115 = load i64, ptr %26, align 8, !tbaa !27
-  %116 = load i64, ptr %0, align 8, !tbaa !39
+  %116 = load i64, ptr %0, align 8, !tbaa !40
   %117 = icmp slt i64 %115, %116
   br i1 %117, label %121, label %118
 
@@ -218,11 +219,11 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   %123 = getelementptr inbounds nuw i8, ptr %1, i64 1392
   %124 = getelementptr inbounds nuw i8, ptr %0, i64 176
   %125 = getelementptr inbounds nuw i8, ptr %0, i64 184
-  %126 = load i64, ptr %124, align 8, !tbaa !40
-  %127 = load i64, ptr %125, align 8, !tbaa !41
+  %126 = load i64, ptr %124, align 8, !tbaa !41
+  %127 = load i64, ptr %125, align 8, !tbaa !42
   %128 = sub nsw i64 %126, %127
   %129 = icmp slt i64 %128, 4
-  br i1 %129, label %5068, label %130
+  br i1 %129, label %5727, label %130
 
 130:                                              ; preds = %122
   %131 = getelementptr inbounds nuw i8, ptr %1, i64 1552
@@ -274,9 +275,9 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   %177 = getelementptr inbounds nuw i8, ptr %1, i64 960
   %178 = getelementptr inbounds nuw i8, ptr %1, i64 640
   %179 = getelementptr inbounds nuw i8, ptr %1, i64 1376
-  %180 = getelementptr inbounds nuw i8, ptr %1, i64 1328
+  %180 = getelementptr inbounds nuw i8, ptr %1, i64 352
   %181 = getelementptr inbounds nuw i8, ptr %1, i64 368
-  %182 = getelementptr inbounds nuw i8, ptr %1, i64 352
+  %182 = getelementptr inbounds nuw i8, ptr %1, i64 1328
   %183 = getelementptr inbounds nuw i8, ptr %1, i64 528
   %184 = getelementptr inbounds nuw i8, ptr %1, i64 400
   %185 = getelementptr inbounds nuw i8, ptr %1, i64 448
@@ -372,7 +373,7 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
 
 272:                                              ; preds = %265
   %273 = getelementptr inbounds nuw [2 x double], ptr %131, i64 0, i64 %267
-  %274 = load double, ptr %273, align 8, !tbaa !42
+  %274 = load double, ptr %273, align 8, !tbaa !43
   %275 = fcmp oeq double %274, 0.000000e+00
   br i1 %275, label %520, label %276
 
@@ -381,38 +382,38 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   %278 = load i64, ptr %133, align 8, !tbaa !22
   %279 = getelementptr inbounds nuw [2 x i64], ptr %134, i64 0, i64 %267
   %280 = load i64, ptr %279, align 8, !tbaa !30
-  %281 = load ptr, ptr %135, align 8, !tbaa !43
+  %281 = load ptr, ptr %135, align 8, !tbaa !44
   %282 = mul nsw i64 %280, 40
   %283 = getelementptr inbounds i8, ptr %281, i64 %282
   %284 = getelementptr inbounds nuw double, ptr %136, i64 %267
-  %285 = load double, ptr %284, align 8, !tbaa !42
-  store double %285, ptr %283, align 8, !tbaa !42
+  %285 = load double, ptr %284, align 8, !tbaa !43
+  store double %285, ptr %283, align 8, !tbaa !43
   %286 = getelementptr inbounds nuw double, ptr %137, i64 %267
-  %287 = load double, ptr %286, align 8, !tbaa !42
+  %287 = load double, ptr %286, align 8, !tbaa !43
   %288 = getelementptr inbounds nuw i8, ptr %283, i64 8
-  store double %287, ptr %288, align 8, !tbaa !42
+  store double %287, ptr %288, align 8, !tbaa !43
   %289 = getelementptr inbounds nuw double, ptr %138, i64 %267
-  %290 = load double, ptr %289, align 8, !tbaa !42
+  %290 = load double, ptr %289, align 8, !tbaa !43
   %291 = getelementptr inbounds nuw i8, ptr %283, i64 16
-  store double %290, ptr %291, align 8, !tbaa !42
+  store double %290, ptr %291, align 8, !tbaa !43
   %292 = getelementptr inbounds nuw double, ptr %139, i64 %267
-  %293 = load double, ptr %292, align 8, !tbaa !42
+  %293 = load double, ptr %292, align 8, !tbaa !43
   %294 = getelementptr inbounds nuw i8, ptr %283, i64 24
-  store double %293, ptr %294, align 8, !tbaa !42
+  store double %293, ptr %294, align 8, !tbaa !43
   %295 = getelementptr inbounds nuw double, ptr %140, i64 %267
-  %296 = load double, ptr %295, align 8, !tbaa !42
+  %296 = load double, ptr %295, align 8, !tbaa !43
   %297 = getelementptr inbounds nuw i8, ptr %283, i64 32
-  store double %296, ptr %297, align 8, !tbaa !42
+  store double %296, ptr %297, align 8, !tbaa !43
   %298 = load i64, ptr %141, align 16, !tbaa !16
   %299 = icmp sgt i64 %298, 0
   br i1 %299, label %300, label %504
 
 300:                                              ; preds = %276
   %301 = load ptr, ptr %142, align 8, !tbaa !28
-  %302 = load ptr, ptr %143, align 8, !tbaa !44
+  %302 = load ptr, ptr %143, align 8, !tbaa !45
   %303 = mul nsw i64 %298, %280
   %304 = mul i64 %277, 3
-  %305 = load ptr, ptr %144, align 8, !tbaa !45
+  %305 = load ptr, ptr %144, align 8, !tbaa !46
   %306 = icmp sgt i64 %277, 0
   %307 = getelementptr inbounds nuw double, ptr %4, i64 %267
   %308 = shl i64 %277, 4
@@ -429,10 +430,10 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   %317 = getelementptr inbounds nuw %struct.Piece, ptr %301, i64 %316
   %318 = getelementptr inbounds nuw i8, ptr %317, i64 384
   %319 = getelementptr inbounds nuw double, ptr %318, i64 %267
-  %320 = load double, ptr %319, align 8, !tbaa !42
-  %321 = getelementptr inbounds nuw i8, ptr %317, i64 1088
+  %320 = load double, ptr %319, align 8, !tbaa !43
+  %321 = getelementptr inbounds nuw i8, ptr %317, i64 1152
   %322 = getelementptr inbounds nuw double, ptr %321, i64 %267
-  %323 = load double, ptr %322, align 8, !tbaa !42
+  %323 = load double, ptr %322, align 8, !tbaa !43
   %324 = add nsw i64 %316, %303
   %325 = mul i64 %304, %324
   %326 = getelementptr inbounds double, ptr %302, i64 %325
@@ -441,16 +442,16 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   br i1 %306, label %329, label %346
 
 329:                                              ; preds = %315
-  %330 = getelementptr inbounds nuw i8, ptr %317, i64 1904
-  %331 = load ptr, ptr %330, align 16, !tbaa !46
-  %332 = getelementptr inbounds nuw i8, ptr %317, i64 1936
-  %333 = load ptr, ptr %332, align 16, !tbaa !47
+  %330 = getelementptr inbounds nuw i8, ptr %317, i64 2144
+  %331 = load ptr, ptr %330, align 16, !tbaa !47
+  %332 = getelementptr inbounds nuw i8, ptr %317, i64 2176
+  %333 = load ptr, ptr %332, align 16, !tbaa !48
   %334 = getelementptr inbounds nuw double, ptr %333, i64 %267
   %335 = getelementptr double, ptr %326, i64 %277
-  %336 = getelementptr inbounds nuw i8, ptr %317, i64 1104
-  %337 = getelementptr inbounds nuw i8, ptr %317, i64 1992
-  %338 = load ptr, ptr %337, align 8, !tbaa !48
-  %339 = getelementptr inbounds nuw i8, ptr %317, i64 1888
+  %336 = getelementptr inbounds nuw i8, ptr %317, i64 1168
+  %337 = getelementptr inbounds nuw i8, ptr %317, i64 2232
+  %338 = load ptr, ptr %337, align 8, !tbaa !49
+  %339 = getelementptr inbounds nuw i8, ptr %317, i64 2128
   %340 = load i64, ptr %339, align 16, !tbaa !31
   %341 = getelementptr inbounds nuw i8, ptr %317, i64 96
   %342 = getelementptr inbounds nuw i8, ptr %317, i64 112
@@ -464,16 +465,16 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   br i1 %310, label %348, label %412
 
 348:                                              ; preds = %346
-  %349 = getelementptr inbounds nuw i8, ptr %317, i64 2072
-  %350 = load ptr, ptr %349, align 8, !tbaa !49
+  %349 = getelementptr inbounds nuw i8, ptr %317, i64 2312
+  %350 = load ptr, ptr %349, align 8, !tbaa !50
   %351 = getelementptr inbounds nuw double, ptr %350, i64 %267
   %352 = getelementptr inbounds nuw i8, ptr %317, i64 192
   %353 = getelementptr inbounds nuw double, ptr %352, i64 %267
-  %354 = load double, ptr %353, align 8, !tbaa !42
-  %355 = getelementptr inbounds nuw i8, ptr %317, i64 2024
-  %356 = load ptr, ptr %355, align 8, !tbaa !50
+  %354 = load double, ptr %353, align 8, !tbaa !43
+  %355 = getelementptr inbounds nuw i8, ptr %317, i64 2264
+  %356 = load ptr, ptr %355, align 8, !tbaa !51
   %357 = getelementptr inbounds nuw double, ptr %356, i64 %267
-  %358 = load double, ptr %351, align 8, !tbaa !42
+  %358 = load double, ptr %351, align 8, !tbaa !43
   br i1 %312, label %398, label %481
 
 359:                                              ; preds = %388, %329
@@ -481,13 +482,13 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   %361 = phi i64 [ 0, %329 ], [ %396, %388 ]
   %362 = getelementptr inbounds nuw <2 x double>, ptr %331, i64 %361
   %363 = getelementptr inbounds nuw double, ptr %362, i64 %267
-  %364 = load double, ptr %363, align 8, !tbaa !42
+  %364 = load double, ptr %363, align 8, !tbaa !43
   %365 = getelementptr inbounds nuw double, ptr %326, i64 %361
-  store double %364, ptr %365, align 8, !tbaa !42
+  store double %364, ptr %365, align 8, !tbaa !43
   %366 = getelementptr inbounds nuw <2 x double>, ptr %334, i64 %361
-  %367 = load double, ptr %366, align 8, !tbaa !42
+  %367 = load double, ptr %366, align 8, !tbaa !43
   %368 = getelementptr double, ptr %335, i64 %361
-  store double %367, ptr %368, align 8, !tbaa !42
+  store double %367, ptr %368, align 8, !tbaa !43
   call void @llvm.lifetime.start.p0(i64 16, ptr nonnull %4) #8
   %369 = load <2 x double>, ptr %336, align 16, !tbaa !26
   %370 = getelementptr inbounds nuw <2 x double>, ptr %338, i64 %361
@@ -521,16 +522,16 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   %390 = fmul <2 x double> %377, %389
   %391 = fmul <2 x double> %376, %390
   store <2 x double> %391, ptr %5, align 16, !tbaa !26
-  %392 = load double, ptr %307, align 8, !tbaa !42
+  %392 = load double, ptr %307, align 8, !tbaa !43
   %393 = getelementptr double, ptr %345, i64 %361
-  store double %392, ptr %393, align 8, !tbaa !42
-  %394 = load double, ptr %309, align 8, !tbaa !42
+  store double %392, ptr %393, align 8, !tbaa !43
+  %394 = load double, ptr %309, align 8, !tbaa !43
   %395 = fadd double %360, %394
   call void @llvm.lifetime.end.p0(i64 16, ptr nonnull %5) #8
   call void @llvm.lifetime.end.p0(i64 16, ptr nonnull %4) #8
   %396 = add nuw nsw i64 %361, 1
   %397 = icmp eq i64 %396, %277
-  br i1 %397, label %346, label %359, !llvm.loop !51
+  br i1 %397, label %346, label %359, !llvm.loop !52
 
 398:                                              ; preds = %481, %348
   %399 = phi double [ poison, %348 ], [ %501, %481 ]
@@ -542,11 +543,11 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
 403:                                              ; preds = %398
   %404 = getelementptr <2 x double>, ptr %351, i64 %402
   %405 = getelementptr i8, ptr %404, i64 16
-  %406 = load double, ptr %405, align 8, !tbaa !42
+  %406 = load double, ptr %405, align 8, !tbaa !43
   %407 = fsub double %406, %400
   %408 = fmul double %354, %407
   %409 = getelementptr inbounds nuw <2 x double>, ptr %357, i64 %402
-  %410 = load double, ptr %409, align 8, !tbaa !42
+  %410 = load double, ptr %409, align 8, !tbaa !43
   %411 = tail call double @llvm.fmuladd.f64(double %408, double %410, double %401)
   br label %412
 
@@ -554,16 +555,16 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   %413 = phi double [ %347, %346 ], [ %399, %398 ], [ %411, %403 ]
   %414 = getelementptr inbounds nuw i8, ptr %317, i64 240
   %415 = getelementptr inbounds nuw double, ptr %414, i64 %267
-  %416 = load double, ptr %415, align 8, !tbaa !42
+  %416 = load double, ptr %415, align 8, !tbaa !43
   %417 = getelementptr inbounds nuw i8, ptr %317, i64 96
   %418 = getelementptr inbounds nuw double, ptr %417, i64 %267
-  %419 = load double, ptr %418, align 8, !tbaa !42
+  %419 = load double, ptr %418, align 8, !tbaa !43
   %420 = getelementptr inbounds nuw i8, ptr %317, i64 112
   %421 = getelementptr inbounds nuw double, ptr %420, i64 %267
-  %422 = load double, ptr %421, align 8, !tbaa !42
+  %422 = load double, ptr %421, align 8, !tbaa !43
   %423 = getelementptr inbounds nuw i8, ptr %317, i64 128
   %424 = getelementptr inbounds nuw double, ptr %423, i64 %267
-  %425 = load double, ptr %424, align 8, !tbaa !42
+  %425 = load double, ptr %424, align 8, !tbaa !43
   %426 = fmul double %416, %425
   %427 = fdiv double %426, 3.000000e+00
   %428 = tail call double @llvm.fmuladd.f64(double %422, double 5.000000e-01, double %427)
@@ -571,20 +572,20 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   %430 = fmul double %416, %429
   %431 = getelementptr inbounds nuw i8, ptr %317, i64 352
   %432 = getelementptr inbounds nuw double, ptr %431, i64 %267
-  %433 = load double, ptr %432, align 8, !tbaa !42
+  %433 = load double, ptr %432, align 8, !tbaa !43
   %434 = fsub double %433, %320
   %435 = getelementptr inbounds nuw i8, ptr %317, i64 160
   %436 = getelementptr inbounds nuw double, ptr %435, i64 %267
-  %437 = load double, ptr %436, align 8, !tbaa !42
+  %437 = load double, ptr %436, align 8, !tbaa !43
   %438 = fmul double %320, %437
   %439 = fmul double %416, %438
   %440 = tail call double @llvm.fmuladd.f64(double %434, double %430, double %439)
-  %441 = getelementptr inbounds nuw i8, ptr %317, i64 1024
+  %441 = getelementptr inbounds nuw i8, ptr %317, i64 1056
   %442 = getelementptr inbounds nuw double, ptr %441, i64 %267
-  %443 = load double, ptr %442, align 8, !tbaa !42
-  %444 = getelementptr inbounds nuw i8, ptr %317, i64 1040
+  %443 = load double, ptr %442, align 8, !tbaa !43
+  %444 = getelementptr inbounds nuw i8, ptr %317, i64 1072
   %445 = getelementptr inbounds nuw double, ptr %444, i64 %267
-  %446 = load double, ptr %445, align 8, !tbaa !42
+  %446 = load double, ptr %445, align 8, !tbaa !43
   %447 = fsub double %443, %446
   %448 = fsub double %413, %440
   %449 = fsub double %447, %448
@@ -601,30 +602,30 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   %460 = fcmp ogt double %456, 1.000000e+00
   %461 = select i1 %460, double %456, double 1.000000e+00
   %462 = fdiv double %459, %461
-  store double %462, ptr %328, align 8, !tbaa !42
-  %463 = getelementptr inbounds nuw i8, ptr %317, i64 1008
+  store double %462, ptr %328, align 8, !tbaa !43
+  %463 = getelementptr inbounds nuw i8, ptr %317, i64 1040
   %464 = getelementptr inbounds nuw double, ptr %463, i64 %267
-  %465 = load double, ptr %464, align 8, !tbaa !42
+  %465 = load double, ptr %464, align 8, !tbaa !43
   %466 = getelementptr inbounds nuw i8, ptr %328, i64 8
-  store double %465, ptr %466, align 8, !tbaa !42
-  %467 = getelementptr inbounds nuw i8, ptr %317, i64 960
+  store double %465, ptr %466, align 8, !tbaa !43
+  %467 = getelementptr inbounds nuw i8, ptr %317, i64 992
   %468 = getelementptr inbounds nuw double, ptr %467, i64 %267
-  %469 = load double, ptr %468, align 8, !tbaa !42
+  %469 = load double, ptr %468, align 8, !tbaa !43
   %470 = getelementptr inbounds nuw i8, ptr %328, i64 16
-  store double %469, ptr %470, align 8, !tbaa !42
-  %471 = getelementptr inbounds nuw i8, ptr %317, i64 976
+  store double %469, ptr %470, align 8, !tbaa !43
+  %471 = getelementptr inbounds nuw i8, ptr %317, i64 1008
   %472 = getelementptr inbounds nuw double, ptr %471, i64 %267
-  %473 = load double, ptr %472, align 8, !tbaa !42
+  %473 = load double, ptr %472, align 8, !tbaa !43
   %474 = getelementptr inbounds nuw i8, ptr %328, i64 24
-  store double %473, ptr %474, align 8, !tbaa !42
-  %475 = getelementptr inbounds nuw i8, ptr %317, i64 944
+  store double %473, ptr %474, align 8, !tbaa !43
+  %475 = getelementptr inbounds nuw i8, ptr %317, i64 976
   %476 = getelementptr inbounds nuw double, ptr %475, i64 %267
-  %477 = load double, ptr %476, align 8, !tbaa !42
+  %477 = load double, ptr %476, align 8, !tbaa !43
   %478 = getelementptr inbounds nuw i8, ptr %328, i64 32
-  store double %477, ptr %478, align 8, !tbaa !42
+  store double %477, ptr %478, align 8, !tbaa !43
   %479 = add nuw nsw i64 %316, 1
   %480 = icmp eq i64 %479, %298
-  br i1 %480, label %504, label %315, !llvm.loop !52
+  br i1 %480, label %504, label %315, !llvm.loop !53
 
 481:                                              ; preds = %348, %481
   %482 = phi double [ %496, %481 ], [ %358, %348 ]
@@ -633,27 +634,27 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   %485 = phi i64 [ %502, %481 ], [ 0, %348 ]
   %486 = or disjoint i64 %484, 1
   %487 = getelementptr inbounds nuw <2 x double>, ptr %351, i64 %486
-  %488 = load double, ptr %487, align 8, !tbaa !42
+  %488 = load double, ptr %487, align 8, !tbaa !43
   %489 = fsub double %488, %482
   %490 = fmul double %354, %489
   %491 = getelementptr inbounds nuw <2 x double>, ptr %357, i64 %484
-  %492 = load double, ptr %491, align 8, !tbaa !42
+  %492 = load double, ptr %491, align 8, !tbaa !43
   %493 = tail call double @llvm.fmuladd.f64(double %490, double %492, double %483)
   %494 = add nuw nsw i64 %484, 2
   %495 = getelementptr inbounds nuw <2 x double>, ptr %351, i64 %494
-  %496 = load double, ptr %495, align 8, !tbaa !42
+  %496 = load double, ptr %495, align 8, !tbaa !43
   %497 = fsub double %496, %488
   %498 = fmul double %354, %497
   %499 = getelementptr inbounds nuw <2 x double>, ptr %357, i64 %486
-  %500 = load double, ptr %499, align 8, !tbaa !42
+  %500 = load double, ptr %499, align 8, !tbaa !43
   %501 = tail call double @llvm.fmuladd.f64(double %498, double %500, double %493)
   %502 = add i64 %485, 2
   %503 = icmp eq i64 %502, %313
-  br i1 %503, label %398, label %481, !llvm.loop !53
+  br i1 %503, label %398, label %481, !llvm.loop !54
 
 504:                                              ; preds = %412, %276
   %505 = load i64, ptr %145, align 8, !tbaa !27
-  %506 = load i64, ptr %0, align 8, !tbaa !39
+  %506 = load i64, ptr %0, align 8, !tbaa !40
   %507 = icmp slt i64 %505, %506
   br i1 %507, label %510, label %508
 
@@ -671,7 +672,7 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   br i1 %513, label %517, label %514
 
 514:                                              ; preds = %510
-  %515 = load double, ptr %273, align 8, !tbaa !42
+  %515 = load double, ptr %273, align 8, !tbaa !43
   %516 = fcmp oeq double %515, 0.000000e+00
   br label %517
 
@@ -688,23 +689,23 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   %523 = phi i64 [ 1, %520 ], [ 0, %527 ]
   %524 = phi i1 [ %521, %520 ], [ true, %527 ]
   %525 = xor i1 %266, true
-  br label %265, !llvm.loop !54
+  br label %265, !llvm.loop !55
 
 526:                                              ; preds = %520
   br i1 %521, label %532, label %527
 
-527:                                              ; preds = %5049, %5067, %5064, %3299, %3597, %526
-  %528 = load i64, ptr %124, align 8, !tbaa !40
-  %529 = load i64, ptr %125, align 8, !tbaa !41
+527:                                              ; preds = %5708, %5726, %5723, %3936, %4234, %526
+  %528 = load i64, ptr %124, align 8, !tbaa !41
+  %529 = load i64, ptr %125, align 8, !tbaa !42
   %530 = sub nsw i64 %528, %529
   %531 = icmp slt i64 %530, 4
-  br i1 %531, label %5068, label %522
+  br i1 %531, label %5727, label %522
 
 532:                                              ; preds = %526
   %533 = load <2 x i64>, ptr %123, align 16, !tbaa !26
   %534 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %533)
   %535 = icmp eq i64 %534, 0
-  br i1 %535, label %5068, label %536
+  br i1 %535, label %5727, label %536
 
 536:                                              ; preds = %532
   %537 = load <2 x i64>, ptr %146, align 16, !tbaa !26
@@ -712,7 +713,7 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   %539 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %538)
   %540 = icmp eq i64 %539, 0
   %541 = load i64, ptr %169, align 8, !tbaa !20
-  br i1 %540, label %1166, label %542
+  br i1 %540, label %1467, label %542
 
 542:                                              ; preds = %536
   %543 = load <2 x double>, ptr %147, align 16, !tbaa !26
@@ -779,5281 +780,6057 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   %604 = or <2 x i1> %599, %603
   %605 = select <2 x i1> %604, <2 x double> splat (double 1.000000e+09), <2 x double> %595
   %606 = icmp sgt i64 %541, 0
-  br i1 %606, label %607, label %654
+  br i1 %606, label %607, label %672
 
 607:                                              ; preds = %542
   %608 = load ptr, ptr %142, align 8, !tbaa !28
-  br label %609
+  %609 = fmul <2 x double> %582, splat (double 3.000000e+00)
+  br label %610
 
-609:                                              ; preds = %607, %609
-  %610 = phi <2 x double> [ %605, %607 ], [ %651, %609 ]
-  %611 = phi i64 [ 0, %607 ], [ %652, %609 ]
-  %612 = getelementptr inbounds nuw %struct.Piece, ptr %608, i64 %611
-  %613 = getelementptr inbounds nuw i8, ptr %612, i64 944
-  %614 = load <2 x double>, ptr %613, align 16, !tbaa !26
-  %615 = getelementptr inbounds nuw i8, ptr %612, i64 368
-  %616 = load <2 x double>, ptr %615, align 16, !tbaa !26
-  %617 = fsub <2 x double> %614, %616
-  %618 = getelementptr inbounds nuw i8, ptr %612, i64 208
-  %619 = load <2 x double>, ptr %618, align 16, !tbaa !26
-  %620 = fmul <2 x double> %617, %619
-  %621 = getelementptr inbounds nuw i8, ptr %612, i64 400
-  %622 = load <2 x double>, ptr %621, align 16, !tbaa !26
-  %623 = getelementptr inbounds nuw i8, ptr %612, i64 1008
-  %624 = load <2 x double>, ptr %623, align 16, !tbaa !26
-  %625 = fsub <2 x double> %622, %624
-  %626 = getelementptr inbounds nuw i8, ptr %612, i64 1840
-  %627 = load <2 x i64>, ptr %626, align 16, !tbaa !26
-  %628 = getelementptr inbounds nuw i8, ptr %612, i64 1824
-  %629 = load <2 x double>, ptr %628, align 16, !tbaa !26
-  %630 = fcmp une <2 x double> %629, splat (double 1.000000e+00)
-  %631 = select <2 x i1> %630, <2 x double> %620, <2 x double> %625
-  %632 = getelementptr inbounds nuw i8, ptr %612, i64 960
-  %633 = load <2 x double>, ptr %632, align 16, !tbaa !26
-  %634 = icmp eq <2 x i64> %627, zeroinitializer
-  %635 = select <2 x i1> %634, <2 x double> %633, <2 x double> %631
-  %636 = getelementptr inbounds nuw i8, ptr %612, i64 1408
-  %637 = load <2 x double>, ptr %636, align 16, !tbaa !26
-  %638 = getelementptr inbounds nuw i8, ptr %612, i64 1792
-  %639 = load <2 x double>, ptr %638, align 16, !tbaa !26
-  %640 = fdiv <2 x double> %639, %582
-  %641 = select <2 x i1> %634, <2 x double> %640, <2 x double> zeroinitializer
-  %642 = fsub <2 x double> %637, %641
-  %643 = fcmp ule <2 x double> %635, zeroinitializer
-  %644 = fcmp ule <2 x double> %642, zeroinitializer
-  %645 = or <2 x i1> %643, %644
-  %646 = fdiv <2 x double> %635, %642
-  %647 = fcmp ogt <2 x double> %646, splat (double 1.000000e-03)
-  %648 = select <2 x i1> %647, <2 x double> %646, <2 x double> splat (double 1.000000e-03)
-  %649 = select <2 x i1> %645, <2 x double> splat (double 1.000000e+09), <2 x double> %648
-  %650 = fcmp olt <2 x double> %610, %649
-  %651 = select <2 x i1> %650, <2 x double> %610, <2 x double> %649
-  %652 = add nuw nsw i64 %611, 1
-  %653 = icmp eq i64 %652, %541
-  br i1 %653, label %654, label %609, !llvm.loop !55
+610:                                              ; preds = %607, %610
+  %611 = phi <2 x double> [ %605, %607 ], [ %669, %610 ]
+  %612 = phi i64 [ 0, %607 ], [ %670, %610 ]
+  %613 = getelementptr inbounds nuw %struct.Piece, ptr %608, i64 %612
+  %614 = getelementptr inbounds nuw i8, ptr %613, i64 976
+  %615 = load <2 x double>, ptr %614, align 16, !tbaa !26
+  %616 = getelementptr inbounds nuw i8, ptr %613, i64 368
+  %617 = load <2 x double>, ptr %616, align 16, !tbaa !26
+  %618 = fsub <2 x double> %615, %617
+  %619 = getelementptr inbounds nuw i8, ptr %613, i64 208
+  %620 = load <2 x double>, ptr %619, align 16, !tbaa !26
+  %621 = fmul <2 x double> %618, %620
+  %622 = getelementptr inbounds nuw i8, ptr %613, i64 400
+  %623 = load <2 x double>, ptr %622, align 16, !tbaa !26
+  %624 = getelementptr inbounds nuw i8, ptr %613, i64 1040
+  %625 = load <2 x double>, ptr %624, align 16, !tbaa !26
+  %626 = fsub <2 x double> %623, %625
+  %627 = getelementptr inbounds nuw i8, ptr %613, i64 2080
+  %628 = load <2 x i64>, ptr %627, align 16, !tbaa !26
+  %629 = getelementptr inbounds nuw i8, ptr %613, i64 1920
+  %630 = load <2 x double>, ptr %629, align 16, !tbaa !26
+  %631 = fcmp une <2 x double> %630, splat (double 1.000000e+00)
+  %632 = select <2 x i1> %631, <2 x double> %621, <2 x double> %626
+  %633 = getelementptr inbounds nuw i8, ptr %613, i64 992
+  %634 = load <2 x double>, ptr %633, align 16, !tbaa !26
+  %635 = icmp eq <2 x i64> %628, zeroinitializer
+  %636 = select <2 x i1> %635, <2 x double> %634, <2 x double> %632
+  %637 = getelementptr inbounds nuw i8, ptr %613, i64 1504
+  %638 = load <2 x double>, ptr %637, align 16, !tbaa !26
+  %639 = getelementptr inbounds nuw i8, ptr %613, i64 1888
+  %640 = load <2 x double>, ptr %639, align 16, !tbaa !26
+  %641 = fdiv <2 x double> %640, %582
+  %642 = select <2 x i1> %635, <2 x double> %641, <2 x double> zeroinitializer
+  %643 = fsub <2 x double> %638, %642
+  %644 = fdiv <2 x double> %636, %643
+  %645 = getelementptr inbounds nuw i8, ptr %613, i64 1216
+  %646 = load <2 x double>, ptr %645, align 16, !tbaa !26
+  %647 = fsub <2 x double> %646, %634
+  %648 = fdiv <2 x double> %647, %582
+  %649 = getelementptr inbounds nuw i8, ptr %613, i64 2096
+  %650 = load <2 x i64>, ptr %649, align 16, !tbaa !26
+  %651 = or <2 x i64> %650, %628
+  %652 = fcmp ule <2 x double> %644, %609
+  %653 = fsub <2 x double> %643, %648
+  %654 = icmp eq <2 x i64> %651, zeroinitializer
+  %655 = select <2 x i1> %652, <2 x i1> %654, <2 x i1> zeroinitializer
+  %656 = select <2 x i1> %655, <2 x double> %653, <2 x double> zeroinitializer
+  %657 = fdiv <2 x double> %644, %582
+  %658 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %656, <2 x double> %657, <2 x double> %643)
+  %659 = fdiv <2 x double> %636, %658
+  %660 = fcmp ule <2 x double> %659, zeroinitializer
+  %661 = select <2 x i1> %660, <2 x double> %644, <2 x double> %659
+  %662 = fcmp ule <2 x double> %636, zeroinitializer
+  %663 = fcmp ule <2 x double> %643, zeroinitializer
+  %664 = or <2 x i1> %662, %663
+  %665 = fcmp ogt <2 x double> %661, splat (double 1.000000e-03)
+  %666 = select <2 x i1> %665, <2 x double> %661, <2 x double> splat (double 1.000000e-03)
+  %667 = select <2 x i1> %664, <2 x double> splat (double 1.000000e+09), <2 x double> %666
+  %668 = fcmp olt <2 x double> %611, %667
+  %669 = select <2 x i1> %668, <2 x double> %611, <2 x double> %667
+  %670 = add nuw nsw i64 %612, 1
+  %671 = icmp eq i64 %670, %541
+  br i1 %671, label %672, label %610, !llvm.loop !56
 
-654:                                              ; preds = %609, %542
-  %655 = phi <2 x double> [ %605, %542 ], [ %651, %609 ]
-  %656 = load <2 x double>, ptr %170, align 16, !tbaa !26
-  %657 = load <2 x double>, ptr %171, align 16, !tbaa !26
-  %658 = fadd <2 x double> %656, %657
-  %659 = fsub <2 x double> %658, %545
-  %660 = fmul <2 x double> %655, splat (double 1.050000e+00)
-  %661 = fcmp ugt <2 x double> %659, %660
-  %662 = select <2 x i1> %661, <2 x double> %655, <2 x double> %659
-  %663 = fmul <2 x double> %558, splat (double 0x3FF000010C6F7A0B)
-  %664 = fcmp ole <2 x double> %662, %663
-  %665 = load <2 x double>, ptr %172, align 16, !tbaa !26
-  %666 = fcmp ogt <2 x double> %665, %558
-  %667 = select <2 x i1> %666, <2 x double> %665, <2 x double> %558
-  %668 = icmp ne <2 x i64> %538, zeroinitializer
-  %669 = select <2 x i1> %664, <2 x i1> %668, <2 x i1> zeroinitializer
-  %670 = select <2 x i1> %669, <2 x double> %667, <2 x double> %665
-  store <2 x double> %670, ptr %172, align 16, !tbaa !26
-  %671 = fmul <2 x double> %558, splat (double 2.000000e+00)
-  %672 = fcmp uge <2 x double> %662, %671
-  %673 = load <2 x double>, ptr %174, align 16, !tbaa !26
-  %674 = fcmp une <2 x double> %673, zeroinitializer
-  %675 = or <2 x i1> %674, %672
-  %676 = fmul <2 x double> %662, splat (double 5.000000e-01)
-  %677 = select <2 x i1> %675, <2 x double> %558, <2 x double> %676
-  %678 = select <2 x i1> %664, <2 x double> %662, <2 x double> %677
-  %679 = load <2 x double>, ptr %173, align 16, !tbaa !26
-  %680 = icmp eq <2 x i64> %538, zeroinitializer
-  %681 = select <2 x i1> %680, <2 x double> %679, <2 x double> %678
-  store <2 x double> %681, ptr %173, align 16, !tbaa !26
-  %682 = fdiv <2 x double> %681, %582
-  %683 = fdiv <2 x double> splat (double 1.000000e+00), %681
-  %684 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %682, <2 x double> splat (double 2.000000e+00), <2 x double> splat (double 1.000000e+00))
-  %685 = fadd <2 x double> %682, splat (double 1.000000e+00)
-  %686 = fdiv <2 x double> %684, %685
-  %687 = fmul <2 x double> %683, %686
-  %688 = icmp eq <2 x i64> %587, zeroinitializer
-  %689 = select <2 x i1> %688, <2 x double> %687, <2 x double> %683
-  %690 = fneg <2 x double> %683
-  %691 = fneg <2 x double> %685
-  %692 = fmul <2 x double> %683, %691
-  %693 = select <2 x i1> %688, <2 x double> %692, <2 x double> %690
-  %694 = fmul <2 x double> %682, %682
-  %695 = fdiv <2 x double> %694, %685
-  %696 = fmul <2 x double> %683, %695
-  %697 = select <2 x i1> %688, <2 x double> %696, <2 x double> zeroinitializer
-  %698 = load <2 x double>, ptr %175, align 16, !tbaa !26
-  %699 = select <2 x i1> %680, <2 x double> %698, <2 x double> %689
-  store <2 x double> %699, ptr %175, align 16, !tbaa !26
-  %700 = load <2 x double>, ptr %176, align 16, !tbaa !26
-  %701 = select <2 x i1> %680, <2 x double> %700, <2 x double> %693
-  store <2 x double> %701, ptr %176, align 16, !tbaa !26
-  %702 = load <2 x double>, ptr %177, align 16, !tbaa !26
-  %703 = select <2 x i1> %680, <2 x double> %702, <2 x double> %697
-  store <2 x double> %703, ptr %177, align 16, !tbaa !26
-  %704 = select <2 x i1> %688, <2 x double> %682, <2 x double> zeroinitializer
-  %705 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %704, <2 x double> %581, <2 x double> %567)
-  %706 = load <2 x double>, ptr %178, align 16, !tbaa !26
-  %707 = select <2 x i1> %680, <2 x double> %706, <2 x double> %705
-  %708 = load <2 x double>, ptr %236, align 16, !tbaa !26
-  %709 = load <2 x double>, ptr %237, align 16, !tbaa !26
-  %710 = fsub <2 x double> %708, %709
-  %711 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %704, <2 x double> %710, <2 x double> %708)
-  %712 = load <2 x double>, ptr %235, align 16, !tbaa !26
-  %713 = select <2 x i1> %680, <2 x double> %712, <2 x double> %711
-  store <2 x double> %713, ptr %235, align 16, !tbaa !26
-  %714 = load <2 x double>, ptr %239, align 16, !tbaa !26
-  %715 = load <2 x double>, ptr %240, align 16, !tbaa !26
-  %716 = fsub <2 x double> %714, %715
-  %717 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %704, <2 x double> %716, <2 x double> %714)
-  %718 = load <2 x double>, ptr %238, align 16, !tbaa !26
-  %719 = select <2 x i1> %680, <2 x double> %718, <2 x double> %717
-  store <2 x double> %719, ptr %238, align 16, !tbaa !26
-  %720 = load <2 x double>, ptr %242, align 16, !tbaa !26
-  %721 = load <2 x double>, ptr %243, align 16, !tbaa !26
-  %722 = fsub <2 x double> %720, %721
-  %723 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %704, <2 x double> %722, <2 x double> %720)
-  %724 = load <2 x double>, ptr %241, align 16, !tbaa !26
-  %725 = select <2 x i1> %680, <2 x double> %724, <2 x double> %723
-  store <2 x double> %725, ptr %241, align 16, !tbaa !26
-  %726 = load <2 x double>, ptr %245, align 16, !tbaa !26
-  %727 = load <2 x double>, ptr %246, align 16, !tbaa !26
+672:                                              ; preds = %610, %542
+  %673 = phi <2 x double> [ %605, %542 ], [ %669, %610 ]
+  %674 = load <2 x double>, ptr %170, align 16, !tbaa !26
+  %675 = load <2 x double>, ptr %171, align 16, !tbaa !26
+  %676 = fadd <2 x double> %674, %675
+  %677 = fsub <2 x double> %676, %545
+  %678 = fmul <2 x double> %673, splat (double 1.050000e+00)
+  %679 = fcmp ugt <2 x double> %677, %678
+  %680 = select <2 x i1> %679, <2 x double> %673, <2 x double> %677
+  %681 = fmul <2 x double> %558, splat (double 0x3FF000010C6F7A0B)
+  %682 = fcmp ole <2 x double> %680, %681
+  %683 = load <2 x double>, ptr %172, align 16, !tbaa !26
+  %684 = fcmp ogt <2 x double> %683, %558
+  %685 = select <2 x i1> %684, <2 x double> %683, <2 x double> %558
+  %686 = icmp ne <2 x i64> %538, zeroinitializer
+  %687 = select <2 x i1> %682, <2 x i1> %686, <2 x i1> zeroinitializer
+  %688 = select <2 x i1> %687, <2 x double> %685, <2 x double> %683
+  store <2 x double> %688, ptr %172, align 16, !tbaa !26
+  %689 = fmul <2 x double> %558, splat (double 2.000000e+00)
+  %690 = fcmp uge <2 x double> %680, %689
+  %691 = load <2 x double>, ptr %174, align 16, !tbaa !26
+  %692 = fcmp une <2 x double> %691, zeroinitializer
+  %693 = or <2 x i1> %692, %690
+  %694 = fmul <2 x double> %680, splat (double 5.000000e-01)
+  %695 = select <2 x i1> %693, <2 x double> %558, <2 x double> %694
+  %696 = select <2 x i1> %682, <2 x double> %680, <2 x double> %695
+  %697 = load <2 x double>, ptr %173, align 16, !tbaa !26
+  %698 = icmp eq <2 x i64> %538, zeroinitializer
+  %699 = select <2 x i1> %698, <2 x double> %697, <2 x double> %696
+  store <2 x double> %699, ptr %173, align 16, !tbaa !26
+  %700 = fdiv <2 x double> %699, %582
+  %701 = fdiv <2 x double> splat (double 1.000000e+00), %699
+  %702 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %700, <2 x double> splat (double 2.000000e+00), <2 x double> splat (double 1.000000e+00))
+  %703 = fadd <2 x double> %700, splat (double 1.000000e+00)
+  %704 = fdiv <2 x double> %702, %703
+  %705 = fmul <2 x double> %701, %704
+  %706 = icmp eq <2 x i64> %587, zeroinitializer
+  %707 = select <2 x i1> %706, <2 x double> %705, <2 x double> %701
+  %708 = fneg <2 x double> %701
+  %709 = fneg <2 x double> %703
+  %710 = fmul <2 x double> %701, %709
+  %711 = select <2 x i1> %706, <2 x double> %710, <2 x double> %708
+  %712 = fmul <2 x double> %700, %700
+  %713 = fdiv <2 x double> %712, %703
+  %714 = fmul <2 x double> %701, %713
+  %715 = select <2 x i1> %706, <2 x double> %714, <2 x double> zeroinitializer
+  %716 = load <2 x double>, ptr %175, align 16, !tbaa !26
+  %717 = select <2 x i1> %698, <2 x double> %716, <2 x double> %707
+  store <2 x double> %717, ptr %175, align 16, !tbaa !26
+  %718 = load <2 x double>, ptr %176, align 16, !tbaa !26
+  %719 = select <2 x i1> %698, <2 x double> %718, <2 x double> %711
+  store <2 x double> %719, ptr %176, align 16, !tbaa !26
+  %720 = load <2 x double>, ptr %177, align 16, !tbaa !26
+  %721 = select <2 x i1> %698, <2 x double> %720, <2 x double> %715
+  store <2 x double> %721, ptr %177, align 16, !tbaa !26
+  %722 = select <2 x i1> %706, <2 x double> %700, <2 x double> zeroinitializer
+  %723 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %722, <2 x double> %581, <2 x double> %567)
+  %724 = load <2 x double>, ptr %178, align 16, !tbaa !26
+  %725 = select <2 x i1> %698, <2 x double> %724, <2 x double> %723
+  %726 = load <2 x double>, ptr %236, align 16, !tbaa !26
+  %727 = load <2 x double>, ptr %237, align 16, !tbaa !26
   %728 = fsub <2 x double> %726, %727
-  %729 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %704, <2 x double> %728, <2 x double> %726)
-  %730 = load <2 x double>, ptr %244, align 16, !tbaa !26
-  %731 = select <2 x i1> %680, <2 x double> %730, <2 x double> %729
-  store <2 x double> %731, ptr %244, align 16, !tbaa !26
-  %732 = load <2 x double>, ptr %248, align 16, !tbaa !26
-  %733 = load <2 x double>, ptr %249, align 16, !tbaa !26
+  %729 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %722, <2 x double> %728, <2 x double> %726)
+  %730 = load <2 x double>, ptr %235, align 16, !tbaa !26
+  %731 = select <2 x i1> %698, <2 x double> %730, <2 x double> %729
+  store <2 x double> %731, ptr %235, align 16, !tbaa !26
+  %732 = load <2 x double>, ptr %239, align 16, !tbaa !26
+  %733 = load <2 x double>, ptr %240, align 16, !tbaa !26
   %734 = fsub <2 x double> %732, %733
-  %735 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %704, <2 x double> %734, <2 x double> %732)
-  %736 = load <2 x double>, ptr %247, align 16, !tbaa !26
-  %737 = select <2 x i1> %680, <2 x double> %736, <2 x double> %735
-  store <2 x double> %737, ptr %247, align 16, !tbaa !26
-  %738 = load <2 x i64>, ptr %156, align 16, !tbaa !26
-  %739 = icmp eq <2 x i64> %738, zeroinitializer
-  %740 = select <2 x i1> %739, <2 x double> zeroinitializer, <2 x double> %569
-  %741 = load <2 x double>, ptr %159, align 16, !tbaa !26
-  %742 = fsub <2 x double> %740, %741
-  %743 = load <2 x double>, ptr %157, align 16, !tbaa !26
-  %744 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %575, <2 x double> %743, <2 x double> %574)
-  %745 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %573, <2 x double> %744, <2 x double> %577)
-  %746 = fdiv <2 x double> %742, %745
-  %747 = load <2 x i64>, ptr %166, align 16, !tbaa !26
-  %748 = load <2 x i64>, ptr %165, align 16, !tbaa !26
-  %749 = or <2 x i64> %748, %747
-  %750 = and <2 x i64> %749, %538
-  %751 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %681, <2 x double> %746, <2 x double> %743)
-  %752 = icmp eq <2 x i64> %750, zeroinitializer
-  %753 = select <2 x i1> %599, <2 x i1> splat (i1 true), <2 x i1> %752
-  %754 = select <2 x i1> %753, <2 x double> %707, <2 x double> %751
-  store <2 x double> %754, ptr %178, align 16, !tbaa !26
-  %755 = load <2 x double>, ptr %179, align 16, !tbaa !26
-  %756 = select <2 x i1> %680, <2 x double> %755, <2 x double> %742
-  store <2 x double> %756, ptr %179, align 16, !tbaa !26
-  %757 = xor <2 x i64> %748, splat (i64 -1)
-  %758 = and <2 x i64> %747, %757
-  store <2 x i64> %758, ptr %166, align 16, !tbaa !26
-  %759 = load i64, ptr %169, align 8, !tbaa !20
-  %760 = icmp sgt i64 %759, 0
-  br i1 %760, label %761, label %1153
+  %735 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %722, <2 x double> %734, <2 x double> %732)
+  %736 = load <2 x double>, ptr %238, align 16, !tbaa !26
+  %737 = select <2 x i1> %698, <2 x double> %736, <2 x double> %735
+  store <2 x double> %737, ptr %238, align 16, !tbaa !26
+  %738 = load <2 x double>, ptr %242, align 16, !tbaa !26
+  %739 = load <2 x double>, ptr %243, align 16, !tbaa !26
+  %740 = fsub <2 x double> %738, %739
+  %741 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %722, <2 x double> %740, <2 x double> %738)
+  %742 = load <2 x double>, ptr %241, align 16, !tbaa !26
+  %743 = select <2 x i1> %698, <2 x double> %742, <2 x double> %741
+  store <2 x double> %743, ptr %241, align 16, !tbaa !26
+  %744 = load <2 x double>, ptr %245, align 16, !tbaa !26
+  %745 = load <2 x double>, ptr %246, align 16, !tbaa !26
+  %746 = fsub <2 x double> %744, %745
+  %747 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %722, <2 x double> %746, <2 x double> %744)
+  %748 = load <2 x double>, ptr %244, align 16, !tbaa !26
+  %749 = select <2 x i1> %698, <2 x double> %748, <2 x double> %747
+  store <2 x double> %749, ptr %244, align 16, !tbaa !26
+  %750 = load <2 x double>, ptr %248, align 16, !tbaa !26
+  %751 = load <2 x double>, ptr %249, align 16, !tbaa !26
+  %752 = fsub <2 x double> %750, %751
+  %753 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %722, <2 x double> %752, <2 x double> %750)
+  %754 = load <2 x double>, ptr %247, align 16, !tbaa !26
+  %755 = select <2 x i1> %698, <2 x double> %754, <2 x double> %753
+  store <2 x double> %755, ptr %247, align 16, !tbaa !26
+  %756 = load <2 x i64>, ptr %156, align 16, !tbaa !26
+  %757 = icmp eq <2 x i64> %756, zeroinitializer
+  %758 = select <2 x i1> %757, <2 x double> zeroinitializer, <2 x double> %569
+  %759 = load <2 x double>, ptr %159, align 16, !tbaa !26
+  %760 = fsub <2 x double> %758, %759
+  %761 = load <2 x double>, ptr %157, align 16, !tbaa !26
+  %762 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %575, <2 x double> %761, <2 x double> %574)
+  %763 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %573, <2 x double> %762, <2 x double> %577)
+  %764 = fdiv <2 x double> %760, %763
+  %765 = load <2 x i64>, ptr %166, align 16, !tbaa !26
+  %766 = load <2 x i64>, ptr %165, align 16, !tbaa !26
+  %767 = or <2 x i64> %766, %765
+  %768 = and <2 x i64> %767, %538
+  %769 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %699, <2 x double> %764, <2 x double> %761)
+  %770 = icmp eq <2 x i64> %768, zeroinitializer
+  %771 = select <2 x i1> %599, <2 x i1> splat (i1 true), <2 x i1> %770
+  %772 = select <2 x i1> %771, <2 x double> %725, <2 x double> %769
+  store <2 x double> %772, ptr %178, align 16, !tbaa !26
+  %773 = load <2 x double>, ptr %179, align 16, !tbaa !26
+  %774 = select <2 x i1> %698, <2 x double> %773, <2 x double> %760
+  store <2 x double> %774, ptr %179, align 16, !tbaa !26
+  %775 = xor <2 x i64> %766, splat (i64 -1)
+  %776 = and <2 x i64> %765, %775
+  store <2 x i64> %776, ptr %166, align 16, !tbaa !26
+  %777 = load i64, ptr %169, align 8, !tbaa !20
+  %778 = icmp sgt i64 %777, 0
+  br i1 %778, label %779, label %1454
 
-761:                                              ; preds = %654, %1149
-  %762 = phi i64 [ %1150, %1149 ], [ 0, %654 ]
-  %763 = load ptr, ptr %142, align 8, !tbaa !28
-  %764 = getelementptr inbounds nuw %struct.Piece, ptr %763, i64 %762
-  %765 = load <2 x double>, ptr %173, align 16, !tbaa !26
-  %766 = load <2 x double>, ptr %164, align 16, !tbaa !26
-  %767 = getelementptr inbounds nuw i8, ptr %764, i64 1856
-  %768 = load <2 x i64>, ptr %767, align 16, !tbaa !26
-  %769 = fdiv <2 x double> %765, %766
-  %770 = fdiv <2 x double> splat (double 1.000000e+00), %765
-  %771 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %769, <2 x double> splat (double 2.000000e+00), <2 x double> splat (double 1.000000e+00))
-  %772 = fadd <2 x double> %769, splat (double 1.000000e+00)
-  %773 = fdiv <2 x double> %771, %772
-  %774 = fmul <2 x double> %770, %773
-  %775 = icmp eq <2 x i64> %768, zeroinitializer
-  %776 = select <2 x i1> %775, <2 x double> %774, <2 x double> %770
-  %777 = fneg <2 x double> %770
-  %778 = fneg <2 x double> %772
-  %779 = fmul <2 x double> %770, %778
-  %780 = select <2 x i1> %775, <2 x double> %779, <2 x double> %777
-  %781 = fmul <2 x double> %769, %769
-  %782 = fdiv <2 x double> %781, %772
-  %783 = fmul <2 x double> %770, %782
-  %784 = select <2 x i1> %775, <2 x double> %783, <2 x double> zeroinitializer
-  %785 = getelementptr inbounds nuw i8, ptr %764, i64 1312
-  %786 = load <2 x double>, ptr %785, align 16, !tbaa !26
-  %787 = select <2 x i1> %680, <2 x double> %786, <2 x double> %776
-  store <2 x double> %787, ptr %785, align 16, !tbaa !26
-  %788 = getelementptr inbounds nuw i8, ptr %764, i64 1328
-  %789 = load <2 x double>, ptr %788, align 16, !tbaa !26
-  %790 = select <2 x i1> %680, <2 x double> %789, <2 x double> %780
-  store <2 x double> %790, ptr %788, align 16, !tbaa !26
-  %791 = getelementptr inbounds nuw i8, ptr %764, i64 1344
-  %792 = load <2 x double>, ptr %791, align 16, !tbaa !26
-  %793 = select <2 x i1> %680, <2 x double> %792, <2 x double> %784
-  store <2 x double> %793, ptr %791, align 16, !tbaa !26
-  %794 = load <2 x double>, ptr %173, align 16, !tbaa !26
-  %795 = load <2 x double>, ptr %164, align 16, !tbaa !26
-  %796 = fdiv <2 x double> %794, %795
-  %797 = select <2 x i1> %775, <2 x double> %796, <2 x double> zeroinitializer
-  %798 = getelementptr inbounds nuw i8, ptr %764, i64 736
-  %799 = getelementptr inbounds nuw i8, ptr %764, i64 928
-  %800 = getelementptr inbounds nuw i8, ptr %764, i64 1120
-  %801 = load <2 x double>, ptr %799, align 16, !tbaa !26
-  %802 = load <2 x double>, ptr %800, align 16, !tbaa !26
-  %803 = fsub <2 x double> %801, %802
-  %804 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %797, <2 x double> %803, <2 x double> %801)
-  %805 = load <2 x double>, ptr %798, align 16, !tbaa !26
-  %806 = select <2 x i1> %680, <2 x double> %805, <2 x double> %804
-  store <2 x double> %806, ptr %798, align 16, !tbaa !26
-  %807 = getelementptr inbounds nuw i8, ptr %764, i64 752
-  %808 = getelementptr inbounds nuw i8, ptr %764, i64 944
+779:                                              ; preds = %672
+  %780 = xor <2 x i64> %538, splat (i64 -1)
+  br label %781
+
+781:                                              ; preds = %779, %1411
+  %782 = phi i64 [ 0, %779 ], [ %1427, %1411 ]
+  %783 = load ptr, ptr %142, align 8, !tbaa !28
+  %784 = getelementptr inbounds nuw %struct.Piece, ptr %783, i64 %782
+  %785 = load <2 x double>, ptr %173, align 16, !tbaa !26
+  %786 = load <2 x double>, ptr %164, align 16, !tbaa !26
+  %787 = getelementptr inbounds nuw i8, ptr %784, i64 2096
+  %788 = load <2 x i64>, ptr %787, align 16, !tbaa !26
+  %789 = fdiv <2 x double> %785, %786
+  %790 = fdiv <2 x double> splat (double 1.000000e+00), %785
+  %791 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %789, <2 x double> splat (double 2.000000e+00), <2 x double> splat (double 1.000000e+00))
+  %792 = fadd <2 x double> %789, splat (double 1.000000e+00)
+  %793 = fdiv <2 x double> %791, %792
+  %794 = fmul <2 x double> %790, %793
+  %795 = icmp eq <2 x i64> %788, zeroinitializer
+  %796 = select <2 x i1> %795, <2 x double> %794, <2 x double> %790
+  %797 = fneg <2 x double> %790
+  %798 = fneg <2 x double> %792
+  %799 = fmul <2 x double> %790, %798
+  %800 = select <2 x i1> %795, <2 x double> %799, <2 x double> %797
+  %801 = fmul <2 x double> %789, %789
+  %802 = fdiv <2 x double> %801, %792
+  %803 = fmul <2 x double> %790, %802
+  %804 = select <2 x i1> %795, <2 x double> %803, <2 x double> zeroinitializer
+  %805 = getelementptr inbounds nuw i8, ptr %784, i64 1408
+  %806 = load <2 x double>, ptr %805, align 16, !tbaa !26
+  %807 = select <2 x i1> %698, <2 x double> %806, <2 x double> %796
+  store <2 x double> %807, ptr %805, align 16, !tbaa !26
+  %808 = getelementptr inbounds nuw i8, ptr %784, i64 1424
   %809 = load <2 x double>, ptr %808, align 16, !tbaa !26
-  %810 = getelementptr inbounds nuw i8, ptr %764, i64 1136
-  %811 = load <2 x double>, ptr %810, align 16, !tbaa !26
-  %812 = fsub <2 x double> %809, %811
-  %813 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %797, <2 x double> %812, <2 x double> %809)
-  %814 = load <2 x double>, ptr %807, align 16, !tbaa !26
-  %815 = select <2 x i1> %680, <2 x double> %814, <2 x double> %813
-  store <2 x double> %815, ptr %807, align 16, !tbaa !26
-  %816 = getelementptr inbounds nuw i8, ptr %764, i64 768
-  %817 = getelementptr inbounds nuw i8, ptr %764, i64 960
-  %818 = load <2 x double>, ptr %817, align 16, !tbaa !26
-  %819 = getelementptr inbounds nuw i8, ptr %764, i64 1152
-  %820 = load <2 x double>, ptr %819, align 16, !tbaa !26
-  %821 = fsub <2 x double> %818, %820
-  %822 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %797, <2 x double> %821, <2 x double> %818)
-  %823 = load <2 x double>, ptr %816, align 16, !tbaa !26
-  %824 = select <2 x i1> %680, <2 x double> %823, <2 x double> %822
-  store <2 x double> %824, ptr %816, align 16, !tbaa !26
-  %825 = getelementptr inbounds nuw i8, ptr %764, i64 784
-  %826 = getelementptr inbounds nuw i8, ptr %764, i64 976
-  %827 = load <2 x double>, ptr %826, align 16, !tbaa !26
-  %828 = getelementptr inbounds nuw i8, ptr %764, i64 1168
-  %829 = load <2 x double>, ptr %828, align 16, !tbaa !26
-  %830 = fsub <2 x double> %827, %829
-  %831 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %797, <2 x double> %830, <2 x double> %827)
-  %832 = load <2 x double>, ptr %825, align 16, !tbaa !26
-  %833 = select <2 x i1> %680, <2 x double> %832, <2 x double> %831
-  store <2 x double> %833, ptr %825, align 16, !tbaa !26
-  %834 = getelementptr inbounds nuw i8, ptr %764, i64 800
-  %835 = getelementptr inbounds nuw i8, ptr %764, i64 992
+  %810 = select <2 x i1> %698, <2 x double> %809, <2 x double> %800
+  store <2 x double> %810, ptr %808, align 16, !tbaa !26
+  %811 = getelementptr inbounds nuw i8, ptr %784, i64 1440
+  %812 = load <2 x double>, ptr %811, align 16, !tbaa !26
+  %813 = select <2 x i1> %698, <2 x double> %812, <2 x double> %804
+  store <2 x double> %813, ptr %811, align 16, !tbaa !26
+  %814 = load <2 x double>, ptr %173, align 16, !tbaa !26
+  %815 = load <2 x double>, ptr %164, align 16, !tbaa !26
+  %816 = fdiv <2 x double> %814, %815
+  %817 = select <2 x i1> %795, <2 x double> %816, <2 x double> zeroinitializer
+  %818 = getelementptr inbounds nuw i8, ptr %784, i64 736
+  %819 = getelementptr inbounds nuw i8, ptr %784, i64 960
+  %820 = getelementptr inbounds nuw i8, ptr %784, i64 1184
+  br label %1430
+
+821:                                              ; preds = %1430
+  %822 = getelementptr inbounds nuw i8, ptr %784, i64 1520
+  %823 = getelementptr inbounds nuw i8, ptr %784, i64 880
+  %824 = load <2 x double>, ptr %823, align 16, !tbaa !26
+  %825 = fcmp ogt <2 x double> %824, zeroinitializer
+  %826 = select <2 x i1> %825, <2 x double> %824, <2 x double> zeroinitializer
+  %827 = load <2 x double>, ptr %822, align 16, !tbaa !26
+  %828 = select <2 x i1> %698, <2 x double> %827, <2 x double> %826
+  store <2 x double> %828, ptr %822, align 16, !tbaa !26
+  %829 = getelementptr inbounds nuw i8, ptr %784, i64 96
+  %830 = load <2 x double>, ptr %829, align 16, !tbaa !26
+  %831 = getelementptr inbounds nuw i8, ptr %784, i64 112
+  %832 = load <2 x double>, ptr %831, align 16, !tbaa !26
+  %833 = getelementptr inbounds nuw i8, ptr %784, i64 128
+  %834 = load <2 x double>, ptr %833, align 16, !tbaa !26
+  %835 = getelementptr inbounds nuw i8, ptr %784, i64 160
   %836 = load <2 x double>, ptr %835, align 16, !tbaa !26
-  %837 = getelementptr inbounds nuw i8, ptr %764, i64 1184
+  %837 = getelementptr inbounds nuw i8, ptr %784, i64 192
   %838 = load <2 x double>, ptr %837, align 16, !tbaa !26
-  %839 = fsub <2 x double> %836, %838
-  %840 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %797, <2 x double> %839, <2 x double> %836)
-  %841 = load <2 x double>, ptr %834, align 16, !tbaa !26
-  %842 = select <2 x i1> %680, <2 x double> %841, <2 x double> %840
-  store <2 x double> %842, ptr %834, align 16, !tbaa !26
-  %843 = getelementptr inbounds nuw i8, ptr %764, i64 816
-  %844 = getelementptr inbounds nuw i8, ptr %764, i64 1008
-  %845 = load <2 x double>, ptr %844, align 16, !tbaa !26
-  %846 = getelementptr inbounds nuw i8, ptr %764, i64 1200
+  %839 = getelementptr inbounds nuw i8, ptr %784, i64 208
+  %840 = getelementptr inbounds nuw i8, ptr %784, i64 384
+  %841 = load <2 x double>, ptr %840, align 16, !tbaa !26
+  %842 = getelementptr inbounds nuw i8, ptr %784, i64 400
+  %843 = getelementptr inbounds nuw i8, ptr %784, i64 1168
+  %844 = load <2 x double>, ptr %843, align 16, !tbaa !26
+  %845 = fsub <2 x double> %844, %841
+  %846 = getelementptr inbounds nuw i8, ptr %784, i64 1392
   %847 = load <2 x double>, ptr %846, align 16, !tbaa !26
-  %848 = fsub <2 x double> %845, %847
-  %849 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %797, <2 x double> %848, <2 x double> %845)
-  %850 = load <2 x double>, ptr %843, align 16, !tbaa !26
-  %851 = select <2 x i1> %680, <2 x double> %850, <2 x double> %849
-  store <2 x double> %851, ptr %843, align 16, !tbaa !26
-  %852 = getelementptr inbounds nuw i8, ptr %764, i64 832
-  %853 = getelementptr inbounds nuw i8, ptr %764, i64 1024
-  %854 = load <2 x double>, ptr %853, align 16, !tbaa !26
-  %855 = getelementptr inbounds nuw i8, ptr %764, i64 1216
-  %856 = load <2 x double>, ptr %855, align 16, !tbaa !26
-  %857 = fsub <2 x double> %854, %856
-  %858 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %797, <2 x double> %857, <2 x double> %854)
-  %859 = load <2 x double>, ptr %852, align 16, !tbaa !26
-  %860 = select <2 x i1> %680, <2 x double> %859, <2 x double> %858
-  store <2 x double> %860, ptr %852, align 16, !tbaa !26
-  %861 = getelementptr inbounds nuw i8, ptr %764, i64 848
-  %862 = getelementptr inbounds nuw i8, ptr %764, i64 1040
-  %863 = load <2 x double>, ptr %862, align 16, !tbaa !26
-  %864 = getelementptr inbounds nuw i8, ptr %764, i64 1232
-  %865 = load <2 x double>, ptr %864, align 16, !tbaa !26
-  %866 = fsub <2 x double> %863, %865
-  %867 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %797, <2 x double> %866, <2 x double> %863)
-  %868 = load <2 x double>, ptr %861, align 16, !tbaa !26
-  %869 = select <2 x i1> %680, <2 x double> %868, <2 x double> %867
-  store <2 x double> %869, ptr %861, align 16, !tbaa !26
-  %870 = getelementptr inbounds nuw i8, ptr %764, i64 864
-  %871 = getelementptr inbounds nuw i8, ptr %764, i64 1056
-  %872 = load <2 x double>, ptr %871, align 16, !tbaa !26
-  %873 = getelementptr inbounds nuw i8, ptr %764, i64 1248
-  %874 = load <2 x double>, ptr %873, align 16, !tbaa !26
-  %875 = fsub <2 x double> %872, %874
-  %876 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %797, <2 x double> %875, <2 x double> %872)
-  %877 = load <2 x double>, ptr %870, align 16, !tbaa !26
-  %878 = select <2 x i1> %680, <2 x double> %877, <2 x double> %876
-  store <2 x double> %878, ptr %870, align 16, !tbaa !26
-  %879 = getelementptr inbounds nuw i8, ptr %764, i64 880
-  %880 = getelementptr inbounds nuw i8, ptr %764, i64 1072
-  %881 = load <2 x double>, ptr %880, align 16, !tbaa !26
-  %882 = getelementptr inbounds nuw i8, ptr %764, i64 1264
-  %883 = load <2 x double>, ptr %882, align 16, !tbaa !26
-  %884 = fsub <2 x double> %881, %883
-  %885 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %797, <2 x double> %884, <2 x double> %881)
-  %886 = load <2 x double>, ptr %879, align 16, !tbaa !26
-  %887 = select <2 x i1> %680, <2 x double> %886, <2 x double> %885
-  store <2 x double> %887, ptr %879, align 16, !tbaa !26
-  %888 = getelementptr inbounds nuw i8, ptr %764, i64 896
-  %889 = getelementptr inbounds nuw i8, ptr %764, i64 1088
-  %890 = load <2 x double>, ptr %889, align 16, !tbaa !26
-  %891 = getelementptr inbounds nuw i8, ptr %764, i64 1280
-  %892 = load <2 x double>, ptr %891, align 16, !tbaa !26
-  %893 = fsub <2 x double> %890, %892
-  %894 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %797, <2 x double> %893, <2 x double> %890)
-  %895 = load <2 x double>, ptr %888, align 16, !tbaa !26
-  %896 = select <2 x i1> %680, <2 x double> %895, <2 x double> %894
-  store <2 x double> %896, ptr %888, align 16, !tbaa !26
-  %897 = load <2 x double>, ptr %798, align 16, !tbaa !26
-  %898 = load <2 x double>, ptr %799, align 16, !tbaa !26
-  %899 = fcmp olt <2 x double> %897, %898
-  %900 = select <2 x i1> %899, <2 x double> %897, <2 x double> %898
-  %901 = load <2 x double>, ptr %764, align 16, !tbaa !26
-  %902 = fmul <2 x double> %901, splat (double 3.000000e-01)
-  %903 = fcmp ogt <2 x double> %900, %902
-  %904 = select <2 x i1> %903, <2 x double> %900, <2 x double> %902
-  %905 = select <2 x i1> %680, <2 x double> %897, <2 x double> %904
-  store <2 x double> %905, ptr %798, align 16, !tbaa !26
-  %906 = getelementptr inbounds nuw i8, ptr %764, i64 1408
-  %907 = fcmp ogt <2 x double> %878, zeroinitializer
-  %908 = select <2 x i1> %907, <2 x double> %878, <2 x double> zeroinitializer
-  %909 = load <2 x double>, ptr %906, align 16, !tbaa !26
-  %910 = select <2 x i1> %680, <2 x double> %909, <2 x double> %908
-  store <2 x double> %910, ptr %906, align 16, !tbaa !26
-  %911 = getelementptr inbounds nuw i8, ptr %764, i64 96
-  %912 = load <2 x double>, ptr %911, align 16, !tbaa !26
-  %913 = getelementptr inbounds nuw i8, ptr %764, i64 112
-  %914 = load <2 x double>, ptr %913, align 16, !tbaa !26
-  %915 = getelementptr inbounds nuw i8, ptr %764, i64 128
-  %916 = load <2 x double>, ptr %915, align 16, !tbaa !26
-  %917 = getelementptr inbounds nuw i8, ptr %764, i64 160
-  %918 = load <2 x double>, ptr %917, align 16, !tbaa !26
-  %919 = getelementptr inbounds nuw i8, ptr %764, i64 192
-  %920 = load <2 x double>, ptr %919, align 16, !tbaa !26
-  %921 = getelementptr inbounds nuw i8, ptr %764, i64 208
-  %922 = getelementptr inbounds nuw i8, ptr %764, i64 384
-  %923 = load <2 x double>, ptr %922, align 16, !tbaa !26
-  %924 = getelementptr inbounds nuw i8, ptr %764, i64 1104
-  %925 = load <2 x double>, ptr %924, align 16, !tbaa !26
-  %926 = fsub <2 x double> %925, %923
-  %927 = getelementptr inbounds nuw i8, ptr %764, i64 1296
-  %928 = load <2 x double>, ptr %927, align 16, !tbaa !26
-  %929 = fsub <2 x double> %928, %923
-  %930 = load <2 x double>, ptr %788, align 16, !tbaa !26
-  %931 = load <2 x double>, ptr %791, align 16, !tbaa !26
-  %932 = fmul <2 x double> %926, %930
-  %933 = fmul <2 x double> %929, %931
-  %934 = fmul <2 x double> %923, %930
-  %935 = fmul <2 x double> %918, %934
-  %936 = fmul <2 x double> %923, %931
-  %937 = fmul <2 x double> %918, %936
-  %938 = getelementptr inbounds nuw i8, ptr %764, i64 1904
-  %939 = load ptr, ptr %938, align 16, !tbaa !46
-  %940 = getelementptr inbounds nuw i8, ptr %764, i64 1912
-  %941 = load ptr, ptr %940, align 8, !tbaa !56
-  %942 = getelementptr inbounds nuw i8, ptr %764, i64 1992
-  %943 = load ptr, ptr %942, align 8, !tbaa !48
-  %944 = getelementptr inbounds nuw i8, ptr %764, i64 1896
-  %945 = load ptr, ptr %944, align 8, !tbaa !57
-  %946 = getelementptr inbounds nuw i8, ptr %764, i64 1920
-  %947 = load ptr, ptr %946, align 16, !tbaa !58
-  %948 = load i64, ptr %132, align 16, !tbaa !21
-  %949 = icmp sgt i64 %948, 0
-  br i1 %949, label %950, label %952
+  %848 = fsub <2 x double> %847, %841
+  %849 = load <2 x double>, ptr %808, align 16, !tbaa !26
+  %850 = load <2 x double>, ptr %811, align 16, !tbaa !26
+  %851 = fmul <2 x double> %845, %849
+  %852 = fmul <2 x double> %848, %850
+  %853 = fmul <2 x double> %841, %849
+  %854 = fmul <2 x double> %836, %853
+  %855 = fmul <2 x double> %841, %850
+  %856 = fmul <2 x double> %836, %855
+  %857 = getelementptr inbounds nuw i8, ptr %784, i64 2144
+  %858 = load ptr, ptr %857, align 16, !tbaa !47
+  %859 = getelementptr inbounds nuw i8, ptr %784, i64 2152
+  %860 = load ptr, ptr %859, align 8, !tbaa !57
+  %861 = getelementptr inbounds nuw i8, ptr %784, i64 2232
+  %862 = load ptr, ptr %861, align 8, !tbaa !49
+  %863 = load <2 x i64>, ptr %123, align 16, !tbaa !26
+  %864 = and <2 x i64> %863, %780
+  %865 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %864)
+  %866 = icmp eq i64 %865, 0
+  %867 = getelementptr inbounds nuw i8, ptr %784, i64 2136
+  %868 = load ptr, ptr %867, align 8, !tbaa !58
+  %869 = getelementptr inbounds nuw i8, ptr %784, i64 2160
+  %870 = load ptr, ptr %869, align 16, !tbaa !59
+  %871 = load i64, ptr %132, align 16, !tbaa !21
+  %872 = icmp sgt i64 %871, 0
+  br i1 %872, label %873, label %875
 
-950:                                              ; preds = %761
-  %951 = getelementptr inbounds nuw i8, ptr %764, i64 1888
-  br label %965
+873:                                              ; preds = %821
+  %874 = getelementptr inbounds nuw i8, ptr %784, i64 2128
+  br label %888
 
-952:                                              ; preds = %996, %761
-  %953 = fmul <2 x double> %920, %930
-  %954 = fmul <2 x double> %920, %931
-  %955 = getelementptr inbounds nuw i8, ptr %764, i64 2072
-  %956 = load ptr, ptr %955, align 8, !tbaa !49
-  %957 = getelementptr inbounds nuw i8, ptr %764, i64 2080
-  %958 = load ptr, ptr %957, align 16, !tbaa !59
-  %959 = load i64, ptr %133, align 8, !tbaa !22
-  %960 = icmp sgt i64 %959, 0
-  br i1 %960, label %961, label %1030
+875:                                              ; preds = %923, %821
+  %876 = fmul <2 x double> %838, %849
+  %877 = fmul <2 x double> %838, %850
+  %878 = getelementptr inbounds nuw i8, ptr %784, i64 2312
+  %879 = load ptr, ptr %878, align 8, !tbaa !50
+  %880 = getelementptr inbounds nuw i8, ptr %784, i64 2320
+  %881 = load ptr, ptr %880, align 16, !tbaa !60
+  %882 = load i64, ptr %133, align 8, !tbaa !22
+  %883 = icmp sgt i64 %882, 0
+  br i1 %883, label %884, label %957
 
-961:                                              ; preds = %952
-  %962 = getelementptr inbounds nuw i8, ptr %764, i64 2024
-  %963 = getelementptr inbounds nuw i8, ptr %764, i64 2032
-  %964 = getelementptr inbounds nuw i8, ptr %764, i64 2040
-  br label %1003
+884:                                              ; preds = %875
+  %885 = getelementptr inbounds nuw i8, ptr %784, i64 2264
+  %886 = getelementptr inbounds nuw i8, ptr %784, i64 2272
+  %887 = getelementptr inbounds nuw i8, ptr %784, i64 2280
+  br label %930
 
-965:                                              ; preds = %950, %996
-  %966 = phi i64 [ 0, %950 ], [ %1000, %996 ]
-  %967 = getelementptr inbounds nuw <2 x double>, ptr %939, i64 %966
-  %968 = load <2 x double>, ptr %967, align 16, !tbaa !26
-  %969 = getelementptr inbounds nuw <2 x double>, ptr %941, i64 %966
-  %970 = load <2 x double>, ptr %969, align 16, !tbaa !26
-  %971 = fsub <2 x double> %968, %970
-  %972 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %797, <2 x double> %971, <2 x double> %968)
-  %973 = getelementptr inbounds nuw <2 x double>, ptr %945, i64 %966
-  %974 = load <2 x double>, ptr %973, align 16, !tbaa !26
-  %975 = select <2 x i1> %680, <2 x double> %974, <2 x double> %972
-  store <2 x double> %975, ptr %973, align 16, !tbaa !26
-  %976 = load i64, ptr %951, align 16, !tbaa !31
-  %977 = icmp slt i64 %966, %976
-  %978 = getelementptr inbounds nuw <2 x double>, ptr %943, i64 %966
-  %979 = load <2 x double>, ptr %978, align 16, !tbaa !26
-  br i1 %977, label %980, label %983
+888:                                              ; preds = %873, %923
+  %889 = phi i64 [ 0, %873 ], [ %927, %923 ]
+  %890 = getelementptr inbounds nuw <2 x double>, ptr %858, i64 %889
+  %891 = load <2 x double>, ptr %890, align 16, !tbaa !26
+  %892 = getelementptr inbounds nuw <2 x double>, ptr %860, i64 %889
+  %893 = load <2 x double>, ptr %892, align 16, !tbaa !26
+  %894 = fsub <2 x double> %891, %893
+  %895 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %817, <2 x double> %894, <2 x double> %891)
+  br i1 %866, label %900, label %896
 
-980:                                              ; preds = %965
-  %981 = fmul <2 x double> %937, %970
-  %982 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %935, <2 x double> %968, <2 x double> %981)
-  br label %996
+896:                                              ; preds = %888
+  %897 = getelementptr inbounds nuw <2 x double>, ptr %868, i64 %889
+  %898 = load <2 x double>, ptr %897, align 16, !tbaa !26
+  %899 = select <2 x i1> %698, <2 x double> %898, <2 x double> %895
+  br label %900
 
-983:                                              ; preds = %965
-  %984 = fmul <2 x double> %916, %968
-  %985 = fmul <2 x double> %984, splat (double 0x3FD5555555555555)
-  %986 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %914, <2 x double> splat (double 5.000000e-01), <2 x double> %985)
-  %987 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %968, <2 x double> %986, <2 x double> %912)
-  %988 = fmul <2 x double> %968, %987
-  %989 = fmul <2 x double> %916, %970
-  %990 = fmul <2 x double> %989, splat (double 0x3FD5555555555555)
-  %991 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %914, <2 x double> splat (double 5.000000e-01), <2 x double> %990)
-  %992 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %970, <2 x double> %991, <2 x double> %912)
-  %993 = fmul <2 x double> %970, %992
-  %994 = fmul <2 x double> %933, %993
-  %995 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %932, <2 x double> %988, <2 x double> %994)
-  br label %996
+900:                                              ; preds = %896, %888
+  %901 = phi <2 x double> [ %899, %896 ], [ %895, %888 ]
+  %902 = getelementptr inbounds nuw <2 x double>, ptr %868, i64 %889
+  store <2 x double> %901, ptr %902, align 16, !tbaa !26
+  %903 = load i64, ptr %874, align 16, !tbaa !31
+  %904 = icmp slt i64 %889, %903
+  %905 = getelementptr inbounds nuw <2 x double>, ptr %862, i64 %889
+  %906 = load <2 x double>, ptr %905, align 16, !tbaa !26
+  br i1 %904, label %907, label %910
 
-996:                                              ; preds = %983, %980
-  %997 = phi <2 x double> [ %995, %983 ], [ %982, %980 ]
-  %998 = fmul <2 x double> %997, %979
-  %999 = getelementptr inbounds nuw <2 x double>, ptr %947, i64 %966
-  store <2 x double> %998, ptr %999, align 16, !tbaa !26
-  %1000 = add nuw nsw i64 %966, 1
-  %1001 = load i64, ptr %132, align 16, !tbaa !21
-  %1002 = icmp slt i64 %1000, %1001
-  br i1 %1002, label %965, label %952, !llvm.loop !60
+907:                                              ; preds = %900
+  %908 = fmul <2 x double> %856, %893
+  %909 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %854, <2 x double> %891, <2 x double> %908)
+  br label %923
 
-1003:                                             ; preds = %961, %1003
-  %1004 = phi i64 [ 0, %961 ], [ %1005, %1003 ]
-  %1005 = add nuw nsw i64 %1004, 1
-  %1006 = getelementptr inbounds nuw <2 x double>, ptr %956, i64 %1005
-  %1007 = load <2 x double>, ptr %1006, align 16, !tbaa !26
-  %1008 = getelementptr inbounds nuw <2 x double>, ptr %956, i64 %1004
-  %1009 = load <2 x double>, ptr %1008, align 16, !tbaa !26
-  %1010 = fsub <2 x double> %1007, %1009
-  %1011 = load ptr, ptr %962, align 8, !tbaa !50
-  %1012 = getelementptr inbounds nuw <2 x double>, ptr %1011, i64 %1004
-  %1013 = load <2 x double>, ptr %1012, align 16, !tbaa !26
-  %1014 = fmul <2 x double> %1010, %1013
-  %1015 = getelementptr inbounds nuw <2 x double>, ptr %958, i64 %1005
-  %1016 = load <2 x double>, ptr %1015, align 16, !tbaa !26
-  %1017 = getelementptr inbounds nuw <2 x double>, ptr %958, i64 %1004
-  %1018 = load <2 x double>, ptr %1017, align 16, !tbaa !26
-  %1019 = fsub <2 x double> %1016, %1018
-  %1020 = load ptr, ptr %963, align 16, !tbaa !61
-  %1021 = getelementptr inbounds nuw <2 x double>, ptr %1020, i64 %1004
-  %1022 = load <2 x double>, ptr %1021, align 16, !tbaa !26
-  %1023 = fmul <2 x double> %1019, %1022
-  %1024 = fmul <2 x double> %954, %1023
-  %1025 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %953, <2 x double> %1014, <2 x double> %1024)
-  %1026 = load ptr, ptr %964, align 8, !tbaa !62
-  %1027 = getelementptr inbounds nuw <2 x double>, ptr %1026, i64 %1004
-  store <2 x double> %1025, ptr %1027, align 16, !tbaa !26
-  %1028 = load i64, ptr %133, align 8, !tbaa !22
-  %1029 = icmp slt i64 %1005, %1028
-  br i1 %1029, label %1003, label %1030, !llvm.loop !63
+910:                                              ; preds = %900
+  %911 = fmul <2 x double> %834, %891
+  %912 = fmul <2 x double> %911, splat (double 0x3FD5555555555555)
+  %913 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %832, <2 x double> splat (double 5.000000e-01), <2 x double> %912)
+  %914 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %891, <2 x double> %913, <2 x double> %830)
+  %915 = fmul <2 x double> %891, %914
+  %916 = fmul <2 x double> %834, %893
+  %917 = fmul <2 x double> %916, splat (double 0x3FD5555555555555)
+  %918 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %832, <2 x double> splat (double 5.000000e-01), <2 x double> %917)
+  %919 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %893, <2 x double> %918, <2 x double> %830)
+  %920 = fmul <2 x double> %893, %919
+  %921 = fmul <2 x double> %852, %920
+  %922 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %851, <2 x double> %915, <2 x double> %921)
+  br label %923
 
-1030:                                             ; preds = %1003, %952
-  %1031 = getelementptr inbounds nuw i8, ptr %764, i64 416
-  %1032 = load <2 x double>, ptr %1031, align 16, !tbaa !26
-  %1033 = fcmp ogt <2 x double> %1032, zeroinitializer
-  %1034 = bitcast <2 x i1> %1033 to i2
-  %1035 = icmp eq i2 %1034, 0
-  br i1 %1035, label %1036, label %1040
+923:                                              ; preds = %910, %907
+  %924 = phi <2 x double> [ %922, %910 ], [ %909, %907 ]
+  %925 = fmul <2 x double> %924, %906
+  %926 = getelementptr inbounds nuw <2 x double>, ptr %870, i64 %889
+  store <2 x double> %925, ptr %926, align 16, !tbaa !26
+  %927 = add nuw nsw i64 %889, 1
+  %928 = load i64, ptr %132, align 16, !tbaa !21
+  %929 = icmp slt i64 %927, %928
+  br i1 %929, label %888, label %875, !llvm.loop !61
 
-1036:                                             ; preds = %1030
-  %1037 = getelementptr inbounds nuw i8, ptr %764, i64 1792
+930:                                              ; preds = %884, %930
+  %931 = phi i64 [ 0, %884 ], [ %932, %930 ]
+  %932 = add nuw nsw i64 %931, 1
+  %933 = getelementptr inbounds nuw <2 x double>, ptr %879, i64 %932
+  %934 = load <2 x double>, ptr %933, align 16, !tbaa !26
+  %935 = getelementptr inbounds nuw <2 x double>, ptr %879, i64 %931
+  %936 = load <2 x double>, ptr %935, align 16, !tbaa !26
+  %937 = fsub <2 x double> %934, %936
+  %938 = load ptr, ptr %885, align 8, !tbaa !51
+  %939 = getelementptr inbounds nuw <2 x double>, ptr %938, i64 %931
+  %940 = load <2 x double>, ptr %939, align 16, !tbaa !26
+  %941 = fmul <2 x double> %937, %940
+  %942 = getelementptr inbounds nuw <2 x double>, ptr %881, i64 %932
+  %943 = load <2 x double>, ptr %942, align 16, !tbaa !26
+  %944 = getelementptr inbounds nuw <2 x double>, ptr %881, i64 %931
+  %945 = load <2 x double>, ptr %944, align 16, !tbaa !26
+  %946 = fsub <2 x double> %943, %945
+  %947 = load ptr, ptr %886, align 16, !tbaa !62
+  %948 = getelementptr inbounds nuw <2 x double>, ptr %947, i64 %931
+  %949 = load <2 x double>, ptr %948, align 16, !tbaa !26
+  %950 = fmul <2 x double> %946, %949
+  %951 = fmul <2 x double> %877, %950
+  %952 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %876, <2 x double> %941, <2 x double> %951)
+  %953 = load ptr, ptr %887, align 8, !tbaa !63
+  %954 = getelementptr inbounds nuw <2 x double>, ptr %953, i64 %931
+  store <2 x double> %952, ptr %954, align 16, !tbaa !26
+  %955 = load i64, ptr %133, align 8, !tbaa !22
+  %956 = icmp slt i64 %932, %955
+  br i1 %956, label %930, label %957, !llvm.loop !64
+
+957:                                              ; preds = %930, %875
+  %958 = getelementptr inbounds nuw i8, ptr %784, i64 416
+  %959 = load <2 x double>, ptr %958, align 16, !tbaa !26
+  %960 = fcmp ogt <2 x double> %959, zeroinitializer
+  %961 = bitcast <2 x i1> %960 to i2
+  %962 = icmp eq i2 %961, 0
+  br i1 %962, label %963, label %968
+
+963:                                              ; preds = %957
+  %964 = getelementptr inbounds nuw i8, ptr %784, i64 1888
+  %965 = load <2 x double>, ptr %964, align 16, !tbaa !26
+  %966 = select <2 x i1> %698, <2 x double> %965, <2 x double> zeroinitializer
+  store <2 x double> %966, ptr %964, align 16, !tbaa !26
+  %967 = load <2 x double>, ptr %839, align 16, !tbaa !26, !noalias !65
+  br label %1077
+
+968:                                              ; preds = %957
+  %969 = load <2 x double>, ptr %840, align 16, !tbaa !26
+  %970 = getelementptr inbounds nuw i8, ptr %784, i64 432
+  %971 = load <2 x double>, ptr %970, align 16, !tbaa !26
+  %972 = getelementptr inbounds nuw i8, ptr %784, i64 464
+  %973 = load <2 x double>, ptr %972, align 16, !tbaa !26
+  %974 = load <2 x double>, ptr %173, align 16, !tbaa !26
+  %975 = fneg <2 x double> %974
+  %976 = fdiv <2 x double> %975, %971
+  %977 = fcmp ogt <2 x double> %976, splat (double -7.000000e+02)
+  %978 = select <2 x i1> %977, <2 x double> %976, <2 x double> splat (double -7.000000e+02)
+  %979 = fcmp olt <2 x double> %978, splat (double 7.000000e+02)
+  %980 = select <2 x i1> %979, <2 x double> %978, <2 x double> splat (double 7.000000e+02)
+  %981 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %980, <2 x double> splat (double 0x3FF71547652B82FE), <2 x double> splat (double 0x4338000000000000))
+  %982 = fadd <2 x double> %981, splat (double 0xC338000000000000)
+  %983 = fneg <2 x double> %982
+  %984 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %983, <2 x double> splat (double 0x3FE62E42FEFA39EF), <2 x double> %980)
+  %985 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %983, <2 x double> splat (double 0x3C7ABC9E3B39803F), <2 x double> %984)
+  %986 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %985, <2 x double> splat (double 0x3DE6124613A86D09), <2 x double> splat (double 0x3E21EED8EFF8D898))
+  %987 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %986, <2 x double> %985, <2 x double> splat (double 0x3E5AE64567F544E4))
+  %988 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %987, <2 x double> %985, <2 x double> splat (double 0x3E927E4FB7789F5C))
+  %989 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %988, <2 x double> %985, <2 x double> splat (double 0x3EC71DE3A556C734))
+  %990 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %989, <2 x double> %985, <2 x double> splat (double 0x3EFA01A01A01A01A))
+  %991 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %990, <2 x double> %985, <2 x double> splat (double 0x3F2A01A01A01A01A))
+  %992 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %991, <2 x double> %985, <2 x double> splat (double 0x3F56C16C16C16C17))
+  %993 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %992, <2 x double> %985, <2 x double> splat (double 0x3F81111111111111))
+  %994 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %993, <2 x double> %985, <2 x double> splat (double 0x3FA5555555555555))
+  %995 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %994, <2 x double> %985, <2 x double> splat (double 0x3FC5555555555555))
+  %996 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %995, <2 x double> %985, <2 x double> splat (double 5.000000e-01))
+  %997 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %996, <2 x double> %985, <2 x double> splat (double 1.000000e+00))
+  %998 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %997, <2 x double> %985, <2 x double> splat (double 1.000000e+00))
+  %999 = bitcast <2 x double> %981 to <2 x i64>
+  %1000 = shl <2 x i64> %999, splat (i64 52)
+  %1001 = bitcast <2 x double> %998 to <2 x i64>
+  %1002 = add <2 x i64> %1000, %1001
+  %1003 = bitcast <2 x i64> %1002 to <2 x double>
+  %1004 = fsub <2 x double> splat (double 1.000000e+00), %1003
+  %1005 = load <2 x double>, ptr %843, align 16, !tbaa !26
+  %1006 = fsub <2 x double> %1005, %969
+  %1007 = load ptr, ptr %867, align 8, !tbaa !58
+  %1008 = load ptr, ptr %857, align 16, !tbaa !47
+  %1009 = getelementptr inbounds nuw i8, ptr %784, i64 2176
+  %1010 = load ptr, ptr %1009, align 16, !tbaa !48
+  %1011 = load ptr, ptr %861, align 8, !tbaa !49
+  %1012 = getelementptr inbounds nuw i8, ptr %784, i64 2168
+  %1013 = load ptr, ptr %1012, align 8, !tbaa !68
+  %1014 = getelementptr inbounds nuw i8, ptr %784, i64 2128
+  %1015 = load i64, ptr %1014, align 16, !tbaa !31
+  %1016 = load i64, ptr %132, align 16, !tbaa !21
+  %1017 = icmp slt i64 %1015, %1016
+  br i1 %1017, label %1018, label %1022
+
+1018:                                             ; preds = %968
+  %1019 = getelementptr inbounds nuw i8, ptr %784, i64 448
+  %1020 = load <2 x double>, ptr %1019, align 16, !tbaa !26
+  %1021 = fneg <2 x double> %1020
+  br label %1034
+
+1022:                                             ; preds = %1034, %968
+  %1023 = phi <2 x double> [ zeroinitializer, %968 ], [ %1065, %1034 ]
+  %1024 = phi <2 x double> [ zeroinitializer, %968 ], [ %1073, %1034 ]
+  %1025 = getelementptr inbounds nuw i8, ptr %784, i64 976
+  %1026 = load <2 x double>, ptr %1025, align 16, !tbaa !26
+  %1027 = fsub <2 x double> %1026, %1005
+  %1028 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1023, <2 x double> %1027, <2 x double> %1024)
+  %1029 = getelementptr inbounds nuw i8, ptr %784, i64 1888
+  %1030 = load <2 x double>, ptr %839, align 16, !tbaa !26
+  %1031 = fmul <2 x double> %1030, %1028
+  %1032 = load <2 x double>, ptr %1029, align 16, !tbaa !26
+  %1033 = select <2 x i1> %698, <2 x double> %1032, <2 x double> %1031
+  store <2 x double> %1033, ptr %1029, align 16, !tbaa !26
+  br label %1077
+
+1034:                                             ; preds = %1018, %1034
+  %1035 = phi <2 x double> [ zeroinitializer, %1018 ], [ %1073, %1034 ]
+  %1036 = phi i64 [ %1015, %1018 ], [ %1074, %1034 ]
+  %1037 = getelementptr inbounds <2 x double>, ptr %1008, i64 %1036
   %1038 = load <2 x double>, ptr %1037, align 16, !tbaa !26
-  %1039 = select <2 x i1> %680, <2 x double> %1038, <2 x double> zeroinitializer
-  store <2 x double> %1039, ptr %1037, align 16, !tbaa !26
-  br label %1149
+  %1039 = getelementptr inbounds <2 x double>, ptr %1007, i64 %1036
+  %1040 = load <2 x double>, ptr %1039, align 16, !tbaa !26
+  %1041 = fadd <2 x double> %1038, %1040
+  %1042 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1041, <2 x double> splat (double 5.000000e-01), <2 x double> %1021)
+  %1043 = fmul <2 x double> %973, %1042
+  %1044 = fcmp ogt <2 x double> %1043, splat (double -5.000000e+00)
+  %1045 = select <2 x i1> %1044, <2 x double> %1043, <2 x double> splat (double -5.000000e+00)
+  %1046 = fcmp olt <2 x double> %1045, splat (double 5.000000e+00)
+  %1047 = select <2 x i1> %1046, <2 x double> %1045, <2 x double> splat (double 5.000000e+00)
+  %1048 = fmul <2 x double> %1047, %1047
+  %1049 = fadd <2 x double> %1048, splat (double 3.780000e+02)
+  %1050 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1048, <2 x double> %1049, <2 x double> splat (double 1.732500e+04))
+  %1051 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1048, <2 x double> %1050, <2 x double> splat (double 1.351350e+05))
+  %1052 = fmul <2 x double> %1047, %1051
+  %1053 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1048, <2 x double> splat (double 2.800000e+01), <2 x double> splat (double 3.150000e+03))
+  %1054 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1048, <2 x double> %1053, <2 x double> splat (double 6.237000e+04))
+  %1055 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1048, <2 x double> %1054, <2 x double> splat (double 1.351350e+05))
+  %1056 = fdiv <2 x double> %1052, %1055
+  %1057 = fadd <2 x double> %1056, splat (double 1.000000e+00)
+  %1058 = fmul <2 x double> %959, %1057
+  %1059 = getelementptr inbounds <2 x double>, ptr %1010, i64 %1036
+  %1060 = load <2 x double>, ptr %1059, align 16, !tbaa !26
+  %1061 = fadd <2 x double> %1060, splat (double -1.000000e+00)
+  %1062 = fadd <2 x double> %1061, %1058
+  %1063 = fcmp ogt <2 x double> %1062, zeroinitializer
+  %1064 = select <2 x i1> %1063, <2 x double> %1062, <2 x double> zeroinitializer
+  %1065 = fmul <2 x double> %1004, %1064
+  %1066 = fsub <2 x double> %1060, %1065
+  %1067 = getelementptr inbounds <2 x double>, ptr %1013, i64 %1036
+  %1068 = load <2 x double>, ptr %1067, align 16, !tbaa !26
+  %1069 = select <2 x i1> %698, <2 x double> %1068, <2 x double> %1066
+  store <2 x double> %1069, ptr %1067, align 16, !tbaa !26
+  %1070 = getelementptr inbounds <2 x double>, ptr %1011, i64 %1036
+  %1071 = load <2 x double>, ptr %1070, align 16, !tbaa !26
+  %1072 = fmul <2 x double> %1006, %1071
+  %1073 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1065, <2 x double> %1072, <2 x double> %1035)
+  %1074 = add nsw i64 %1036, 1
+  %1075 = load i64, ptr %132, align 16, !tbaa !21
+  %1076 = icmp slt i64 %1074, %1075
+  br i1 %1076, label %1034, label %1022, !llvm.loop !69
 
-1040:                                             ; preds = %1030
-  %1041 = load <2 x double>, ptr %922, align 16, !tbaa !26
-  %1042 = getelementptr inbounds nuw i8, ptr %764, i64 432
-  %1043 = load <2 x double>, ptr %1042, align 16, !tbaa !26
-  %1044 = getelementptr inbounds nuw i8, ptr %764, i64 464
-  %1045 = load <2 x double>, ptr %1044, align 16, !tbaa !26
-  %1046 = load <2 x double>, ptr %173, align 16, !tbaa !26
-  %1047 = fneg <2 x double> %1046
-  %1048 = fdiv <2 x double> %1047, %1043
-  %1049 = fcmp ogt <2 x double> %1048, splat (double -7.000000e+02)
-  %1050 = select <2 x i1> %1049, <2 x double> %1048, <2 x double> splat (double -7.000000e+02)
-  %1051 = fcmp olt <2 x double> %1050, splat (double 7.000000e+02)
-  %1052 = select <2 x i1> %1051, <2 x double> %1050, <2 x double> splat (double 7.000000e+02)
-  %1053 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1052, <2 x double> splat (double 0x3FF71547652B82FE), <2 x double> splat (double 0x4338000000000000))
-  %1054 = fadd <2 x double> %1053, splat (double 0xC338000000000000)
-  %1055 = fneg <2 x double> %1054
-  %1056 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1055, <2 x double> splat (double 0x3FE62E42FEFA39EF), <2 x double> %1052)
-  %1057 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1055, <2 x double> splat (double 0x3C7ABC9E3B39803F), <2 x double> %1056)
-  %1058 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1057, <2 x double> splat (double 0x3DE6124613A86D09), <2 x double> splat (double 0x3E21EED8EFF8D898))
-  %1059 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1058, <2 x double> %1057, <2 x double> splat (double 0x3E5AE64567F544E4))
-  %1060 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1059, <2 x double> %1057, <2 x double> splat (double 0x3E927E4FB7789F5C))
-  %1061 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1060, <2 x double> %1057, <2 x double> splat (double 0x3EC71DE3A556C734))
-  %1062 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1061, <2 x double> %1057, <2 x double> splat (double 0x3EFA01A01A01A01A))
-  %1063 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1062, <2 x double> %1057, <2 x double> splat (double 0x3F2A01A01A01A01A))
-  %1064 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1063, <2 x double> %1057, <2 x double> splat (double 0x3F56C16C16C16C17))
-  %1065 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1064, <2 x double> %1057, <2 x double> splat (double 0x3F81111111111111))
-  %1066 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1065, <2 x double> %1057, <2 x double> splat (double 0x3FA5555555555555))
-  %1067 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1066, <2 x double> %1057, <2 x double> splat (double 0x3FC5555555555555))
-  %1068 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1067, <2 x double> %1057, <2 x double> splat (double 5.000000e-01))
-  %1069 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1068, <2 x double> %1057, <2 x double> splat (double 1.000000e+00))
-  %1070 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1069, <2 x double> %1057, <2 x double> splat (double 1.000000e+00))
-  %1071 = bitcast <2 x double> %1053 to <2 x i64>
-  %1072 = shl <2 x i64> %1071, splat (i64 52)
-  %1073 = bitcast <2 x double> %1070 to <2 x i64>
-  %1074 = add <2 x i64> %1072, %1073
-  %1075 = bitcast <2 x i64> %1074 to <2 x double>
-  %1076 = fsub <2 x double> splat (double 1.000000e+00), %1075
-  %1077 = load <2 x double>, ptr %924, align 16, !tbaa !26
-  %1078 = fsub <2 x double> %1077, %1041
-  %1079 = load ptr, ptr %944, align 8, !tbaa !57
-  %1080 = load ptr, ptr %938, align 16, !tbaa !46
-  %1081 = getelementptr inbounds nuw i8, ptr %764, i64 1936
-  %1082 = load ptr, ptr %1081, align 16, !tbaa !47
-  %1083 = load ptr, ptr %942, align 8, !tbaa !48
-  %1084 = getelementptr inbounds nuw i8, ptr %764, i64 1928
-  %1085 = load ptr, ptr %1084, align 8, !tbaa !64
-  %1086 = getelementptr inbounds nuw i8, ptr %764, i64 1888
-  %1087 = load i64, ptr %1086, align 16, !tbaa !31
-  %1088 = load i64, ptr %132, align 16, !tbaa !21
-  %1089 = icmp slt i64 %1087, %1088
-  br i1 %1089, label %1090, label %1094
+1077:                                             ; preds = %963, %1022
+  %1078 = phi <2 x double> [ %966, %963 ], [ %1033, %1022 ]
+  %1079 = phi <2 x double> [ %967, %963 ], [ %1030, %1022 ]
+  %1080 = load <2 x double>, ptr %818, align 16, !tbaa !26
+  %1081 = load <2 x double>, ptr %819, align 16, !tbaa !26
+  %1082 = fcmp olt <2 x double> %1080, %1081
+  %1083 = select <2 x i1> %1082, <2 x double> %1080, <2 x double> %1081
+  %1084 = load <2 x double>, ptr %784, align 16, !tbaa !26
+  %1085 = fmul <2 x double> %1084, splat (double 3.000000e-01)
+  %1086 = fcmp ogt <2 x double> %1083, %1085
+  %1087 = select <2 x i1> %1086, <2 x double> %1083, <2 x double> %1085
+  %1088 = select <2 x i1> %698, <2 x double> %1080, <2 x double> %1087
+  store <2 x double> %1088, ptr %818, align 16, !tbaa !26
+  %1089 = getelementptr inbounds nuw i8, ptr %784, i64 768
+  %1090 = load <2 x double>, ptr %1089, align 16, !tbaa !26, !noalias !65
+  %1091 = getelementptr inbounds nuw i8, ptr %784, i64 1936
+  %1092 = load <2 x double>, ptr %1091, align 16, !tbaa !26, !noalias !65
+  %1093 = fmul <2 x double> %1090, %1092
+  %1094 = fcmp ogt <2 x double> %1093, zeroinitializer
+  %1095 = select <2 x i1> %1094, <2 x double> %1093, <2 x double> zeroinitializer
+  %1096 = fcmp uge <2 x double> %1095, splat (double 1.000000e+00)
+  %1097 = select <2 x i1> %1096, <2 x double> splat (double 1.000000e+00), <2 x double> %1095
+  %1098 = getelementptr inbounds nuw i8, ptr %784, i64 2112
+  %1099 = load <2 x i64>, ptr %1098, align 16, !tbaa !26, !noalias !65
+  %1100 = load <2 x double>, ptr %180, align 16, !tbaa !26, !noalias !65
+  %1101 = getelementptr inbounds nuw i8, ptr %784, i64 800
+  %1102 = load <2 x double>, ptr %1101, align 16, !tbaa !26, !noalias !65
+  %1103 = icmp eq <2 x i64> %1099, zeroinitializer
+  %1104 = select <2 x i1> %1103, <2 x double> %1102, <2 x double> %1100
+  %1105 = getelementptr inbounds nuw i8, ptr %784, i64 896
+  %1106 = load <2 x double>, ptr %1105, align 16, !tbaa !26, !noalias !65
+  %1107 = fsub <2 x double> splat (double 1.000000e+00), %1097
+  %1108 = getelementptr inbounds nuw i8, ptr %784, i64 496
+  %1109 = load <2 x double>, ptr %1108, align 16, !tbaa !26, !noalias !65
+  %1110 = getelementptr inbounds nuw i8, ptr %784, i64 2080
+  %1111 = load <2 x i64>, ptr %1110, align 16, !tbaa !26, !noalias !65
+  %1112 = fsub <2 x double> %1084, %1088
+  %1113 = getelementptr inbounds nuw i8, ptr %784, i64 1952
+  %1114 = load <2 x double>, ptr %1113, align 16, !tbaa !26, !noalias !65
+  %1115 = fmul <2 x double> %1112, %1114
+  %1116 = icmp eq <2 x i64> %1111, zeroinitializer
+  %1117 = select <2 x i1> %1116, <2 x double> zeroinitializer, <2 x double> %1115
+  %1118 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1107, <2 x double> %1109, <2 x double> %1117)
+  %1119 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1106, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
+  %1120 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1106, <2 x double> %1119, <2 x double> splat (double 0x4142F8368A3D70A4))
+  %1121 = fdiv <2 x double> splat (double 1.000000e+00), %1120
+  %1122 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1104, <2 x double> %1118, <2 x double> splat (double 1.000000e+00))
+  %1123 = fdiv <2 x double> splat (double 1.000000e+00), %1122
+  %1124 = load <2 x double>, ptr %181, align 16, !tbaa !26, !noalias !65
+  %1125 = load <2 x double>, ptr %178, align 16, !tbaa !26, !noalias !65
+  %1126 = select <2 x i1> %1103, <2 x double> %1125, <2 x double> %1124
+  %1127 = fsub <2 x double> %1126, %1106
+  %1128 = fmul <2 x double> %1127, %1123
+  %1129 = fmul <2 x double> %1104, %1128
+  %1130 = load <2 x double>, ptr %805, align 16, !tbaa !26, !noalias !65
+  %1131 = getelementptr inbounds nuw i8, ptr %784, i64 816
+  %1132 = load <2 x double>, ptr %1131, align 16, !tbaa !26, !noalias !65
+  %1133 = load <2 x double>, ptr %808, align 16, !tbaa !26, !noalias !65
+  %1134 = getelementptr inbounds nuw i8, ptr %784, i64 1040
+  %1135 = load <2 x double>, ptr %1134, align 16, !tbaa !26, !noalias !65
+  %1136 = fmul <2 x double> %1133, %1135
+  %1137 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1130, <2 x double> %1132, <2 x double> %1136)
+  %1138 = load <2 x double>, ptr %811, align 16, !tbaa !26, !noalias !65
+  %1139 = getelementptr inbounds nuw i8, ptr %784, i64 1264
+  %1140 = load <2 x double>, ptr %1139, align 16, !tbaa !26, !noalias !65
+  %1141 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1138, <2 x double> %1140, <2 x double> %1137)
+  %1142 = fdiv <2 x double> %1114, %1079
+  %1143 = fcmp ule <2 x double> %1097, zeroinitializer
+  %1144 = or <2 x i1> %1096, %1143
+  %1145 = fmul <2 x double> %1092, %1109
+  %1146 = select <2 x i1> %1144, <2 x double> zeroinitializer, <2 x double> %1145
+  %1147 = select <2 x i1> %1116, <2 x double> %1146, <2 x double> %1142
+  %1148 = fmul <2 x double> %1104, %1129
+  %1149 = fmul <2 x double> %1123, %1148
+  %1150 = fmul <2 x double> %1121, %1149
+  %1151 = fmul <2 x double> %1150, %1147
+  %1152 = fdiv <2 x double> %1151, %1130
+  %1153 = fadd <2 x double> %1152, splat (double 1.000000e+00)
+  %1154 = fdiv <2 x double> splat (double 1.000000e+00), %1153
+  %1155 = getelementptr inbounds nuw i8, ptr %784, i64 864
+  %1156 = load <2 x double>, ptr %1155, align 16, !tbaa !26, !noalias !65
+  %1157 = fsub <2 x double> %1129, %1156
+  %1158 = load <2 x double>, ptr %822, align 16, !tbaa !26, !noalias !65
+  %1159 = fsub <2 x double> %1141, %1158
+  %1160 = fmul <2 x double> %1159, %1152
+  %1161 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1157, <2 x double> %1121, <2 x double> %1160)
+  %1162 = fmul <2 x double> %1161, %1154
+  %1163 = getelementptr inbounds nuw i8, ptr %784, i64 1504
+  %1164 = load <2 x double>, ptr %1163, align 16, !tbaa !26, !noalias !65
+  %1165 = fcmp ule <2 x double> %1164, zeroinitializer
+  %1166 = fcmp ule <2 x double> %1162, zeroinitializer
+  %1167 = or <2 x i1> %1165, %1166
+  %1168 = select <2 x i1> %1167, <2 x double> zeroinitializer, <2 x double> %1162
+  %1169 = getelementptr inbounds nuw i8, ptr %784, i64 544
+  %1170 = load <2 x double>, ptr %1169, align 16, !tbaa !26, !noalias !65
+  %1171 = fcmp ogt <2 x double> %1170, zeroinitializer
+  %1172 = getelementptr inbounds nuw i8, ptr %784, i64 256
+  %1173 = load <2 x double>, ptr %1172, align 16, !tbaa !26, !noalias !65
+  %1174 = bitcast <2 x i1> %1171 to i2
+  %1175 = icmp eq i2 %1174, 0
+  br i1 %1175, label %1188, label %1176
 
-1090:                                             ; preds = %1040
-  %1091 = getelementptr inbounds nuw i8, ptr %764, i64 448
-  %1092 = load <2 x double>, ptr %1091, align 16, !tbaa !26
-  %1093 = fneg <2 x double> %1092
-  br label %1106
+1176:                                             ; preds = %1077
+  %1177 = getelementptr inbounds nuw i8, ptr %784, i64 912
+  %1178 = load <2 x double>, ptr %1177, align 16, !tbaa !26, !noalias !65
+  %1179 = fadd <2 x double> %1128, %1178
+  %1180 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %1179)
+  %1181 = fcmp ogt <2 x double> %1170, splat (double 1.000000e-09)
+  %1182 = select <2 x i1> %1181, <2 x double> %1170, <2 x double> splat (double 1.000000e-09)
+  %1183 = fdiv <2 x double> %1180, %1182
+  %1184 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1183)
+  %1185 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1184)
+  %1186 = select <2 x i1> %1171, <2 x double> %1185, <2 x double> splat (double 1.000000e+00)
+  %1187 = fmul <2 x double> %1173, %1186
+  br label %1188
 
-1094:                                             ; preds = %1106, %1040
-  %1095 = phi <2 x double> [ zeroinitializer, %1040 ], [ %1137, %1106 ]
-  %1096 = phi <2 x double> [ zeroinitializer, %1040 ], [ %1145, %1106 ]
-  %1097 = getelementptr inbounds nuw i8, ptr %764, i64 944
-  %1098 = load <2 x double>, ptr %1097, align 16, !tbaa !26
-  %1099 = fsub <2 x double> %1098, %1077
-  %1100 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1095, <2 x double> %1099, <2 x double> %1096)
-  %1101 = getelementptr inbounds nuw i8, ptr %764, i64 1792
-  %1102 = load <2 x double>, ptr %921, align 16, !tbaa !26
-  %1103 = fmul <2 x double> %1102, %1100
-  %1104 = load <2 x double>, ptr %1101, align 16, !tbaa !26
-  %1105 = select <2 x i1> %680, <2 x double> %1104, <2 x double> %1103
-  store <2 x double> %1105, ptr %1101, align 16, !tbaa !26
-  br label %1149
+1188:                                             ; preds = %1077, %1176
+  %1189 = phi <2 x double> [ %1187, %1176 ], [ %1173, %1077 ]
+  %1190 = getelementptr inbounds nuw i8, ptr %784, i64 1024
+  %1191 = load <2 x double>, ptr %1190, align 16, !tbaa !26, !noalias !65
+  %1192 = getelementptr inbounds nuw i8, ptr %784, i64 1248
+  %1193 = load <2 x double>, ptr %1192, align 16, !tbaa !26, !noalias !65
+  %1194 = fmul <2 x double> %1138, %1193
+  %1195 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1133, <2 x double> %1191, <2 x double> %1194)
+  %1196 = getelementptr inbounds nuw i8, ptr %784, i64 304
+  %1197 = load <2 x double>, ptr %1196, align 16, !tbaa !26, !noalias !65
+  %1198 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1197, <2 x double> %1130, <2 x double> splat (double 1.000000e+00))
+  %1199 = fdiv <2 x double> splat (double 1.000000e+00), %1198
+  %1200 = fmul <2 x double> %1123, %1128
+  %1201 = fmul <2 x double> %1121, %1200
+  %1202 = fmul <2 x double> %1201, %1154
+  %1203 = select <2 x i1> %1167, <2 x double> zeroinitializer, <2 x double> %1202
+  %1204 = getelementptr inbounds nuw i8, ptr %784, i64 272
+  %1205 = load <2 x double>, ptr %1204, align 16, !tbaa !26, !noalias !65
+  %1206 = fmul <2 x double> %1189, splat (double 2.500000e-01)
+  %1207 = fmul <2 x double> %1118, %1206
+  %1208 = fneg <2 x double> %1123
+  %1209 = fmul <2 x double> %1207, %1208
+  %1210 = select <2 x i1> %1171, <2 x double> %1209, <2 x double> splat (double -0.000000e+00)
+  %1211 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1205, <2 x double> %1203, <2 x double> %1210)
+  %1212 = fadd <2 x double> %1158, %1168
+  %1213 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1205, <2 x double> %1212, <2 x double> %1189)
+  %1214 = fneg <2 x double> %1197
+  %1215 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1214, <2 x double> %1195, <2 x double> %1213)
+  %1216 = fneg <2 x double> %1104
+  %1217 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1199, <2 x double> %1215, <2 x double> %1216)
+  %1218 = fmul <2 x double> %1199, %1211
+  %1219 = fcmp olt <2 x double> %1218, splat (double 8.000000e-01)
+  %1220 = select <2 x i1> %1219, <2 x double> %1218, <2 x double> splat (double 8.000000e-01)
+  %1221 = fsub <2 x double> splat (double 1.000000e+00), %1220
+  %1222 = fdiv <2 x double> %1217, %1221
+  %1223 = fadd <2 x double> %1104, %1222
+  %1224 = getelementptr inbounds nuw i8, ptr %784, i64 288
+  %1225 = load <2 x double>, ptr %1224, align 16, !tbaa !26, !noalias !65
+  %1226 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1214, <2 x double> %1195, <2 x double> %1225)
+  %1227 = fmul <2 x double> %1199, %1226
+  %1228 = fcmp olt <2 x double> %1223, %1227
+  %1229 = select <2 x i1> %1228, <2 x double> %1223, <2 x double> %1227
+  %1230 = select <2 x i1> %1103, <2 x double> %1229, <2 x double> %1100
+  %1231 = fsub <2 x double> %1230, %1104
+  %1232 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1203, <2 x double> %1231, <2 x double> %1168)
+  %1233 = fcmp ogt <2 x double> %1232, zeroinitializer
+  %1234 = select <2 x i1> %1233, <2 x double> %1232, <2 x double> zeroinitializer
+  %1235 = select <2 x i1> %698, <2 x double> %1102, <2 x double> %1230
+  store <2 x double> %1235, ptr %1101, align 16, !tbaa !26
+  %1236 = select <2 x i1> %698, <2 x double> %1164, <2 x double> %1234
+  store <2 x double> %1236, ptr %1163, align 16, !tbaa !26
+  %1237 = fadd <2 x double> %1158, %1236
+  %1238 = fneg <2 x double> %1133
+  %1239 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1238, <2 x double> %1135, <2 x double> %1237)
+  %1240 = fneg <2 x double> %1138
+  %1241 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1240, <2 x double> %1140, <2 x double> %1239)
+  %1242 = fdiv <2 x double> %1241, %1130
+  %1243 = load <2 x double>, ptr %842, align 16, !tbaa !26, !noalias !70
+  %1244 = fsub <2 x double> %1243, %1242
+  %1245 = getelementptr inbounds nuw i8, ptr %784, i64 1008
+  %1246 = load <2 x double>, ptr %1245, align 16, !tbaa !26, !noalias !70
+  %1247 = fsub <2 x double> %1246, %1078
+  %1248 = getelementptr inbounds nuw i8, ptr %784, i64 976
+  %1249 = load <2 x double>, ptr %1248, align 16, !tbaa !26, !noalias !70
+  %1250 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1111)
+  %1251 = icmp eq i64 %1250, 0
+  br i1 %1251, label %1411, label %1252
 
-1106:                                             ; preds = %1090, %1106
-  %1107 = phi <2 x double> [ zeroinitializer, %1090 ], [ %1145, %1106 ]
-  %1108 = phi i64 [ %1087, %1090 ], [ %1146, %1106 ]
-  %1109 = getelementptr inbounds <2 x double>, ptr %1080, i64 %1108
-  %1110 = load <2 x double>, ptr %1109, align 16, !tbaa !26
-  %1111 = getelementptr inbounds <2 x double>, ptr %1079, i64 %1108
-  %1112 = load <2 x double>, ptr %1111, align 16, !tbaa !26
-  %1113 = fadd <2 x double> %1110, %1112
-  %1114 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1113, <2 x double> splat (double 5.000000e-01), <2 x double> %1093)
-  %1115 = fmul <2 x double> %1045, %1114
-  %1116 = fcmp ogt <2 x double> %1115, splat (double -5.000000e+00)
-  %1117 = select <2 x i1> %1116, <2 x double> %1115, <2 x double> splat (double -5.000000e+00)
-  %1118 = fcmp olt <2 x double> %1117, splat (double 5.000000e+00)
-  %1119 = select <2 x i1> %1118, <2 x double> %1117, <2 x double> splat (double 5.000000e+00)
-  %1120 = fmul <2 x double> %1119, %1119
-  %1121 = fadd <2 x double> %1120, splat (double 3.780000e+02)
-  %1122 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1120, <2 x double> %1121, <2 x double> splat (double 1.732500e+04))
-  %1123 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1120, <2 x double> %1122, <2 x double> splat (double 1.351350e+05))
-  %1124 = fmul <2 x double> %1119, %1123
-  %1125 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1120, <2 x double> splat (double 2.800000e+01), <2 x double> splat (double 3.150000e+03))
-  %1126 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1120, <2 x double> %1125, <2 x double> splat (double 6.237000e+04))
-  %1127 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1120, <2 x double> %1126, <2 x double> splat (double 1.351350e+05))
-  %1128 = fdiv <2 x double> %1124, %1127
-  %1129 = fadd <2 x double> %1128, splat (double 1.000000e+00)
-  %1130 = fmul <2 x double> %1032, %1129
-  %1131 = getelementptr inbounds <2 x double>, ptr %1082, i64 %1108
-  %1132 = load <2 x double>, ptr %1131, align 16, !tbaa !26
-  %1133 = fadd <2 x double> %1132, splat (double -1.000000e+00)
-  %1134 = fadd <2 x double> %1133, %1130
-  %1135 = fcmp ogt <2 x double> %1134, zeroinitializer
-  %1136 = select <2 x i1> %1135, <2 x double> %1134, <2 x double> zeroinitializer
-  %1137 = fmul <2 x double> %1076, %1136
-  %1138 = fsub <2 x double> %1132, %1137
-  %1139 = getelementptr inbounds <2 x double>, ptr %1085, i64 %1108
-  %1140 = load <2 x double>, ptr %1139, align 16, !tbaa !26
-  %1141 = select <2 x i1> %680, <2 x double> %1140, <2 x double> %1138
-  store <2 x double> %1141, ptr %1139, align 16, !tbaa !26
-  %1142 = getelementptr inbounds <2 x double>, ptr %1083, i64 %1108
-  %1143 = load <2 x double>, ptr %1142, align 16, !tbaa !26
-  %1144 = fmul <2 x double> %1078, %1143
-  %1145 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1137, <2 x double> %1144, <2 x double> %1107)
-  %1146 = add nsw i64 %1108, 1
-  %1147 = load i64, ptr %132, align 16, !tbaa !21
-  %1148 = icmp slt i64 %1146, %1147
-  br i1 %1148, label %1106, label %1094, !llvm.loop !65
+1252:                                             ; preds = %1188
+  %1253 = fcmp ogt <2 x double> %1247, %1244
+  %1254 = getelementptr inbounds nuw i8, ptr %784, i64 1920
+  %1255 = load <2 x double>, ptr %1254, align 16, !tbaa !26, !noalias !70
+  %1256 = fcmp oeq <2 x double> %1255, zeroinitializer
+  %1257 = select <2 x i1> %1256, <2 x i1> %1253, <2 x i1> zeroinitializer
+  %1258 = select <2 x i1> %1257, <2 x i64> %1111, <2 x i64> zeroinitializer
+  %1259 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1258)
+  %1260 = icmp eq i64 %1259, 0
+  br i1 %1260, label %1329, label %1261
 
-1149:                                             ; preds = %1036, %1094
-  %1150 = add nuw nsw i64 %762, 1
-  %1151 = load i64, ptr %169, align 8, !tbaa !20
-  %1152 = icmp slt i64 %1150, %1151
-  br i1 %1152, label %761, label %1153, !llvm.loop !66
+1261:                                             ; preds = %1252
+  %1262 = fsub <2 x double> %1247, %1244
+  %1263 = fdiv <2 x double> %1262, %1079
+  %1264 = getelementptr inbounds nuw i8, ptr %784, i64 2168
+  %1265 = load ptr, ptr %1264, align 8, !tbaa !68, !noalias !70
+  %1266 = load i64, ptr %132, align 16, !tbaa !21, !noalias !70
+  %1267 = add nsw i64 %1266, -1
+  %1268 = getelementptr inbounds <2 x double>, ptr %1265, i64 %1267
+  %1269 = load <2 x double>, ptr %1268, align 16, !tbaa !26, !noalias !70
+  %1270 = icmp sgt i64 %1266, 1
+  br i1 %1270, label %1271, label %1321
 
-1153:                                             ; preds = %1149, %654
-  %1154 = phi i64 [ %759, %654 ], [ %1151, %1149 ]
-  %1155 = load <2 x double>, ptr %167, align 16, !tbaa !26
-  %1156 = fcmp ogt <2 x double> %1155, zeroinitializer
-  %1157 = select <2 x i1> %1156, <2 x i64> %538, <2 x i64> zeroinitializer
-  %1158 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1157)
-  %1159 = icmp eq i64 %1158, 0
-  br i1 %1159, label %1166, label %1160
+1271:                                             ; preds = %1261
+  %1272 = getelementptr inbounds nuw i8, ptr %784, i64 2128
+  %1273 = load i64, ptr %1272, align 16, !tbaa !31, !noalias !70
+  %1274 = getelementptr inbounds nuw i8, ptr %784, i64 2224
+  br label %1275
 
-1160:                                             ; preds = %1153
-  %1161 = tail call fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noundef nonnull align 16 dereferenceable(1584) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0, <2 x i64> noundef %1157) #7
-  %1162 = load <2 x double>, ptr %178, align 16, !tbaa !26
-  %1163 = icmp eq <2 x i64> %1157, zeroinitializer
-  %1164 = select <2 x i1> %1163, <2 x double> %1162, <2 x double> %1161
-  store <2 x double> %1164, ptr %178, align 16, !tbaa !26
-  %1165 = load i64, ptr %169, align 8, !tbaa !20
-  br label %1166
+1275:                                             ; preds = %1271, %1318
+  %1276 = phi <2 x double> [ %1249, %1271 ], [ %1313, %1318 ]
+  %1277 = phi i64 [ %1267, %1271 ], [ %1319, %1318 ]
+  %1278 = phi <2 x double> [ %1269, %1271 ], [ %1301, %1318 ]
+  %1279 = phi <2 x i64> [ %1258, %1271 ], [ %1305, %1318 ]
+  %1280 = phi <2 x double> [ %1263, %1271 ], [ %1312, %1318 ]
+  %1281 = icmp slt i64 %1277, %1273
+  br i1 %1281, label %1282, label %1288
 
-1166:                                             ; preds = %1153, %1160, %536
-  %1167 = phi i64 [ %1154, %1153 ], [ %1165, %1160 ], [ %541, %536 ]
-  %1168 = load <2 x double>, ptr %180, align 16, !tbaa !26
-  %1169 = icmp eq <2 x i64> %538, zeroinitializer
-  %1170 = select <2 x i1> %1169, <2 x double> %1168, <2 x double> zeroinitializer
-  store <2 x double> %1170, ptr %180, align 16, !tbaa !26
-  %1171 = icmp sgt i64 %1167, 0
-  br i1 %1171, label %1177, label %1172
+1282:                                             ; preds = %1275
+  %1283 = load ptr, ptr %1274, align 16, !tbaa !73, !noalias !70
+  %1284 = getelementptr inbounds nuw <2 x double>, ptr %1283, i64 %1277
+  %1285 = load <2 x double>, ptr %1284, align 16, !tbaa !26, !noalias !70
+  %1286 = load <2 x double>, ptr %840, align 16, !tbaa !26, !noalias !70
+  %1287 = fmul <2 x double> %1285, %1286
+  br label %1296
 
-1172:                                             ; preds = %1166
-  %1173 = load <2 x double>, ptr %184, align 16, !tbaa !26
-  br label %1873
+1288:                                             ; preds = %1275
+  %1289 = load <2 x double>, ptr %843, align 16, !tbaa !26, !noalias !70
+  %1290 = load <2 x double>, ptr %840, align 16, !tbaa !26, !noalias !70
+  %1291 = load ptr, ptr %1274, align 16, !tbaa !73, !noalias !70
+  %1292 = getelementptr inbounds nuw <2 x double>, ptr %1291, i64 %1277
+  %1293 = load <2 x double>, ptr %1292, align 16, !tbaa !26, !noalias !70
+  %1294 = fsub <2 x double> %1289, %1290
+  %1295 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1293, <2 x double> %1294, <2 x double> %1290)
+  br label %1296
 
-1174:                                             ; preds = %1867
-  %1175 = load <2 x double>, ptr %184, align 16, !tbaa !26
-  %1176 = icmp sgt i64 %1871, 0
-  br i1 %1176, label %1878, label %1873
+1296:                                             ; preds = %1282, %1288
+  %1297 = phi <2 x double> [ %1287, %1282 ], [ %1295, %1288 ]
+  %1298 = getelementptr inbounds nuw <2 x double>, ptr %1265, i64 %1277
+  %1299 = load <2 x double>, ptr %1298, align 16, !tbaa !26, !noalias !70
+  %1300 = icmp eq <2 x i64> %1279, zeroinitializer
+  %1301 = select <2 x i1> %1300, <2 x double> %1278, <2 x double> %1299
+  %1302 = fsub <2 x double> %1276, %1297
+  %1303 = fmul <2 x double> %1302, %1301
+  %1304 = fcmp olt <2 x double> %1303, %1280
+  %1305 = select <2 x i1> %1304, <2 x i64> %1279, <2 x i64> zeroinitializer
+  %1306 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1305)
+  %1307 = icmp eq i64 %1306, 0
+  br i1 %1307, label %1321, label %1308
 
-1177:                                             ; preds = %1166, %1867
-  %1178 = phi i64 [ %1870, %1867 ], [ 0, %1166 ]
-  %1179 = load ptr, ptr %142, align 8, !tbaa !28
-  %1180 = getelementptr inbounds nuw %struct.Piece, ptr %1179, i64 %1178
-  %1181 = load <2 x double>, ptr %178, align 16, !tbaa !26
-  %1182 = getelementptr inbounds nuw i8, ptr %1180, i64 1600
-  %1183 = load <2 x double>, ptr %1182, align 16, !tbaa !26
-  %1184 = fsub <2 x double> %1181, %1183
-  %1185 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %1184)
-  %1186 = getelementptr inbounds nuw i8, ptr %1180, i64 544
-  %1187 = load <2 x double>, ptr %1186, align 16, !tbaa !26
-  %1188 = fcmp ogt <2 x double> %1187, splat (double 1.000000e-09)
-  %1189 = select <2 x i1> %1188, <2 x double> %1187, <2 x double> splat (double 1.000000e-09)
-  %1190 = fdiv <2 x double> %1185, %1189
-  %1191 = getelementptr inbounds nuw i8, ptr %1180, i64 256
-  %1192 = load <2 x double>, ptr %1191, align 16, !tbaa !26
-  %1193 = fcmp ule <2 x double> %1187, zeroinitializer
-  %1194 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1190)
-  %1195 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1194)
-  %1196 = select <2 x i1> %1193, <2 x double> splat (double 1.000000e+00), <2 x double> %1195
-  %1197 = fmul <2 x double> %1192, %1196
-  %1198 = getelementptr inbounds nuw i8, ptr %1180, i64 272
-  %1199 = load <2 x double>, ptr %1198, align 16, !tbaa !26
-  %1200 = getelementptr inbounds nuw i8, ptr %1180, i64 1408
-  %1201 = load <2 x double>, ptr %1200, align 16, !tbaa !26
-  %1202 = getelementptr inbounds nuw i8, ptr %1180, i64 1424
-  %1203 = load <2 x double>, ptr %1202, align 16, !tbaa !26
-  %1204 = fadd <2 x double> %1201, %1203
-  %1205 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1199, <2 x double> %1204, <2 x double> %1197)
-  %1206 = getelementptr inbounds nuw i8, ptr %1180, i64 288
-  %1207 = load <2 x double>, ptr %1206, align 16, !tbaa !26
-  %1208 = fcmp olt <2 x double> %1205, %1207
-  %1209 = select <2 x i1> %1208, <2 x double> %1205, <2 x double> %1207
-  %1210 = getelementptr inbounds nuw i8, ptr %1180, i64 1328
-  %1211 = load <2 x double>, ptr %1210, align 16, !tbaa !26
-  %1212 = getelementptr inbounds nuw i8, ptr %1180, i64 992
-  %1213 = load <2 x double>, ptr %1212, align 16, !tbaa !26
-  %1214 = getelementptr inbounds nuw i8, ptr %1180, i64 1344
-  %1215 = load <2 x double>, ptr %1214, align 16, !tbaa !26
-  %1216 = getelementptr inbounds nuw i8, ptr %1180, i64 1184
-  %1217 = load <2 x double>, ptr %1216, align 16, !tbaa !26
-  %1218 = fmul <2 x double> %1215, %1217
-  %1219 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1211, <2 x double> %1213, <2 x double> %1218)
-  %1220 = getelementptr inbounds nuw i8, ptr %1180, i64 304
-  %1221 = load <2 x double>, ptr %1220, align 16, !tbaa !26
-  %1222 = fneg <2 x double> %1221
-  %1223 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1222, <2 x double> %1219, <2 x double> %1209)
-  %1224 = getelementptr inbounds nuw i8, ptr %1180, i64 1312
-  %1225 = load <2 x double>, ptr %1224, align 16, !tbaa !26
-  %1226 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1221, <2 x double> %1225, <2 x double> splat (double 1.000000e+00))
-  %1227 = fdiv <2 x double> %1223, %1226
-  %1228 = getelementptr inbounds nuw i8, ptr %1180, i64 1872
-  %1229 = load <2 x i64>, ptr %1228, align 16, !tbaa !26
-  %1230 = load <2 x double>, ptr %181, align 16, !tbaa !26
-  %1231 = icmp eq <2 x i64> %1229, zeroinitializer
-  %1232 = select <2 x i1> %1231, <2 x double> %1181, <2 x double> %1230
-  %1233 = getelementptr inbounds nuw i8, ptr %1180, i64 1376
-  store <2 x double> %1232, ptr %1233, align 16, !tbaa !26
-  %1234 = load <2 x double>, ptr %182, align 16, !tbaa !26
-  %1235 = select <2 x i1> %1231, <2 x double> %1227, <2 x double> %1234
-  %1236 = getelementptr inbounds nuw i8, ptr %1180, i64 800
-  store <2 x double> %1235, ptr %1236, align 16, !tbaa !26
-  %1237 = getelementptr inbounds nuw i8, ptr %1180, i64 224
-  %1238 = load <2 x double>, ptr %1237, align 16, !tbaa !26
-  %1239 = fcmp ule <2 x double> %1238, zeroinitializer
-  %1240 = getelementptr inbounds nuw i8, ptr %1180, i64 736
-  %1241 = getelementptr inbounds nuw i8, ptr %1180, i64 768
-  %1242 = load <2 x double>, ptr %1241, align 16, !tbaa !26
-  %1243 = fcmp ogt <2 x double> %1238, splat (double 1.000000e-30)
-  %1244 = select <2 x i1> %1243, <2 x double> %1238, <2 x double> splat (double 1.000000e-30)
-  %1245 = fdiv <2 x double> %1242, %1244
-  %1246 = fcmp ogt <2 x double> %1245, zeroinitializer
-  %1247 = select <2 x i1> %1246, <2 x double> %1245, <2 x double> zeroinitializer
-  %1248 = fcmp olt <2 x double> %1247, splat (double 1.000000e+00)
-  %1249 = select <2 x i1> %1248, <2 x double> %1247, <2 x double> splat (double 1.000000e+00)
-  %1250 = select <2 x i1> %1239, <2 x double> zeroinitializer, <2 x double> %1249
-  %1251 = getelementptr inbounds nuw i8, ptr %1180, i64 528
-  %1252 = load <2 x double>, ptr %1251, align 16, !tbaa !26
-  %1253 = fmul <2 x double> %1250, splat (double 4.180000e+03)
-  %1254 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1253, <2 x double> %1238, <2 x double> %1252)
-  %1255 = getelementptr inbounds nuw i8, ptr %1180, i64 1072
-  %1256 = load <2 x double>, ptr %1255, align 16, !tbaa !26
-  %1257 = getelementptr inbounds nuw i8, ptr %1180, i64 1264
-  %1258 = load <2 x double>, ptr %1257, align 16, !tbaa !26
-  %1259 = fmul <2 x double> %1215, %1258
-  %1260 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1211, <2 x double> %1256, <2 x double> %1259)
-  %1261 = getelementptr inbounds nuw i8, ptr %1180, i64 1840
-  %1262 = load <2 x i64>, ptr %1261, align 16, !tbaa !26
-  %1263 = fcmp ule <2 x double> %1252, zeroinitializer
-  %1264 = getelementptr inbounds nuw i8, ptr %1180, i64 1728
-  store <2 x double> %1250, ptr %1264, align 16, !tbaa !26
-  %1265 = fmul <2 x double> %1225, %1254
-  %1266 = icmp eq <2 x i64> %1262, splat (i64 -1)
-  %1267 = select <2 x i1> %1263, <2 x i1> splat (i1 true), <2 x i1> %1266
-  %1268 = select <2 x i1> %1267, <2 x double> zeroinitializer, <2 x double> %1265
-  %1269 = getelementptr inbounds nuw i8, ptr %1180, i64 1744
-  store <2 x double> %1268, ptr %1269, align 16, !tbaa !26
-  %1270 = fmul <2 x double> %1260, %1254
-  %1271 = select <2 x i1> %1267, <2 x double> zeroinitializer, <2 x double> %1270
-  %1272 = getelementptr inbounds nuw i8, ptr %1180, i64 1760
-  store <2 x double> %1271, ptr %1272, align 16, !tbaa !26
-  %1273 = load <2 x double>, ptr %1180, align 16, !tbaa !26
-  %1274 = load <2 x double>, ptr %1240, align 16, !tbaa !26
-  %1275 = fsub <2 x double> %1273, %1274
-  %1276 = fsub <2 x double> splat (double 1.000000e+00), %1250
-  %1277 = getelementptr inbounds nuw i8, ptr %1180, i64 480
-  %1278 = load <2 x double>, ptr %1277, align 16, !tbaa !26
-  %1279 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1276, <2 x double> %1278, <2 x double> %1275)
-  %1280 = load <2 x double>, ptr %183, align 16, !tbaa !26
-  %1281 = fdiv <2 x double> splat (double 1.000000e+00), %1280
-  %1282 = getelementptr inbounds nuw i8, ptr %1180, i64 560
-  %1283 = load <2 x double>, ptr %1282, align 16, !tbaa !26
-  %1284 = fcmp ogt <2 x double> %1283, splat (double 1.000000e-30)
-  %1285 = select <2 x i1> %1284, <2 x double> %1283, <2 x double> splat (double 1.000000e-30)
-  %1286 = fdiv <2 x double> %1279, %1285
-  %1287 = fadd <2 x double> %1281, %1286
-  %1288 = getelementptr inbounds nuw i8, ptr %1180, i64 1776
-  store <2 x double> %1287, ptr %1288, align 16, !tbaa !26
-  %1289 = getelementptr inbounds nuw i8, ptr %1180, i64 1696
-  store <2 x double> %1201, ptr %1289, align 16, !tbaa !26
-  %1290 = getelementptr inbounds nuw i8, ptr %1180, i64 640
-  %1291 = load <2 x double>, ptr %1290, align 16, !tbaa !26
-  %1292 = getelementptr inbounds nuw i8, ptr %1180, i64 656
-  %1293 = load <2 x double>, ptr %1292, align 16, !tbaa !26
-  %1294 = getelementptr inbounds nuw i8, ptr %1180, i64 672
-  %1295 = load <2 x double>, ptr %1294, align 16, !tbaa !26
-  %1296 = getelementptr inbounds nuw i8, ptr %1180, i64 688
-  %1297 = load <2 x double>, ptr %1296, align 16, !tbaa !26
-  %1298 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1274, <2 x double> %1297, <2 x double> %1295)
-  %1299 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1274, <2 x double> %1298, <2 x double> %1293)
-  %1300 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1274, <2 x double> %1299, <2 x double> %1291)
-  %1301 = getelementptr inbounds nuw i8, ptr %1180, i64 912
-  store <2 x double> %1300, ptr %1301, align 16, !tbaa !26
-  %1302 = getelementptr inbounds nuw i8, ptr %1180, i64 1104
-  %1303 = load <2 x double>, ptr %1302, align 16, !tbaa !26
-  %1304 = fmul <2 x double> %1211, %1303
-  %1305 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1225, <2 x double> %1300, <2 x double> %1304)
-  %1306 = getelementptr inbounds nuw i8, ptr %1180, i64 1296
-  %1307 = load <2 x double>, ptr %1306, align 16, !tbaa !26
-  %1308 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1215, <2 x double> %1307, <2 x double> %1305)
-  %1309 = fmul <2 x double> %1308, splat (double 5.000000e-01)
-  %1310 = getelementptr inbounds nuw i8, ptr %1180, i64 1680
-  store <2 x double> %1309, ptr %1310, align 16, !tbaa !26
-  %1311 = getelementptr inbounds nuw i8, ptr %1180, i64 576
-  %1312 = load <2 x double>, ptr %1311, align 16, !tbaa !26
-  %1313 = getelementptr inbounds nuw i8, ptr %1180, i64 592
-  %1314 = load <2 x double>, ptr %1313, align 16, !tbaa !26
-  %1315 = getelementptr inbounds nuw i8, ptr %1180, i64 608
-  %1316 = load <2 x double>, ptr %1315, align 16, !tbaa !26
-  %1317 = getelementptr inbounds nuw i8, ptr %1180, i64 624
-  %1318 = load <2 x double>, ptr %1317, align 16, !tbaa !26
-  %1319 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1274, <2 x double> %1318, <2 x double> %1316)
-  %1320 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1274, <2 x double> %1319, <2 x double> %1314)
-  %1321 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1274, <2 x double> %1320, <2 x double> %1312)
-  %1322 = getelementptr inbounds nuw i8, ptr %1180, i64 1664
-  store <2 x double> %1321, ptr %1322, align 16, !tbaa !26
-  %1323 = getelementptr inbounds nuw i8, ptr %1180, i64 1888
-  %1324 = load i64, ptr %1323, align 16, !tbaa !31
-  %1325 = icmp eq i64 %1324, 0
-  %1326 = getelementptr inbounds nuw i8, ptr %1180, i64 16
-  %1327 = load <2 x double>, ptr %1326, align 16
-  %1328 = fsub <2 x double> %1274, %1327
-  %1329 = fdiv <2 x double> splat (double 1.000000e+00), %1328
-  %1330 = fdiv <2 x double> %1321, %1274
-  %1331 = select i1 %1325, <2 x double> %1330, <2 x double> %1329
-  %1332 = load i64, ptr %132, align 16, !tbaa !21
-  %1333 = getelementptr inbounds nuw i8, ptr %1180, i64 2008
-  %1334 = load ptr, ptr %1333, align 8, !tbaa !35
-  br i1 %1325, label %1335, label %1339
+1308:                                             ; preds = %1296
+  %1309 = fneg <2 x double> %1301
+  %1310 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1309, <2 x double> %1302, <2 x double> %1280)
+  %1311 = icmp eq <2 x i64> %1305, zeroinitializer
+  %1312 = select <2 x i1> %1311, <2 x double> %1280, <2 x double> %1310
+  %1313 = select <2 x i1> %1311, <2 x double> %1276, <2 x double> %1297
+  %1314 = icmp eq i64 %1277, 1
+  br i1 %1314, label %1315, label %1318
 
-1335:                                             ; preds = %1177
-  %1336 = getelementptr inbounds <2 x double>, ptr %1334, i64 %1332
-  %1337 = load <2 x double>, ptr %1336, align 16, !tbaa !26
-  %1338 = fmul <2 x double> %1331, %1337
-  br label %1355
+1315:                                             ; preds = %1308
+  %1316 = load <2 x double>, ptr %1265, align 16, !tbaa !26, !noalias !70
+  %1317 = select <2 x i1> %1311, <2 x double> %1301, <2 x double> %1316
+  br label %1321
 
-1339:                                             ; preds = %1177
-  %1340 = shl nsw i64 %1332, 6
-  %1341 = getelementptr inbounds i8, ptr %1334, i64 %1340
-  %1342 = load <2 x double>, ptr %1341, align 16, !tbaa !26
-  %1343 = getelementptr inbounds nuw i8, ptr %1341, i64 16
-  %1344 = load <2 x double>, ptr %1343, align 16, !tbaa !26
-  %1345 = getelementptr inbounds nuw i8, ptr %1341, i64 32
-  %1346 = load <2 x double>, ptr %1345, align 16, !tbaa !26
-  %1347 = getelementptr inbounds nuw i8, ptr %1341, i64 48
-  %1348 = load <2 x double>, ptr %1347, align 16, !tbaa !26
-  %1349 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1274, <2 x double> %1348, <2 x double> %1346)
-  %1350 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1274, <2 x double> %1349, <2 x double> %1344)
-  %1351 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1274, <2 x double> %1350, <2 x double> %1342)
-  %1352 = icmp sgt i64 %1332, %1324
-  %1353 = fmul <2 x double> %1331, %1351
-  %1354 = select i1 %1352, <2 x double> %1353, <2 x double> %1351
-  br label %1355
+1318:                                             ; preds = %1308
+  %1319 = add nsw i64 %1277, -1
+  %1320 = icmp sgt i64 %1277, 1
+  br i1 %1320, label %1275, label %1321, !llvm.loop !74
 
-1355:                                             ; preds = %1335, %1339
-  %1356 = phi <2 x double> [ %1338, %1335 ], [ %1354, %1339 ]
-  %1357 = getelementptr inbounds nuw i8, ptr %1180, i64 1392
-  %1358 = load <2 x double>, ptr %1357, align 16, !tbaa !26
-  %1359 = fcmp ogt <2 x double> %1275, splat (double 0x3D719799812DEA11)
-  %1360 = select <2 x i1> %1359, <2 x double> %1275, <2 x double> splat (double 0x3D719799812DEA11)
-  %1361 = getelementptr inbounds nuw i8, ptr %1180, i64 1632
-  store <2 x double> %1329, ptr %1361, align 16, !tbaa !26
-  %1362 = getelementptr inbounds nuw i8, ptr %1180, i64 176
-  %1363 = load <2 x double>, ptr %1362, align 16, !tbaa !26
-  %1364 = fdiv <2 x double> %1363, %1360
-  %1365 = getelementptr inbounds nuw i8, ptr %1180, i64 1648
-  store <2 x double> %1364, ptr %1365, align 16, !tbaa !26
-  %1366 = getelementptr inbounds nuw i8, ptr %1180, i64 1896
-  %1367 = load ptr, ptr %1366, align 8, !tbaa !57
-  %1368 = load i64, ptr %132, align 16, !tbaa !21
-  %1369 = getelementptr <2 x double>, ptr %1367, i64 %1368
-  %1370 = getelementptr i8, ptr %1369, i64 -16
-  %1371 = load <2 x double>, ptr %1370, align 16, !tbaa !26
-  %1372 = fadd <2 x double> %1358, %1371
-  %1373 = fmul <2 x double> %1372, splat (double 5.000000e-01)
-  %1374 = getelementptr inbounds nuw i8, ptr %1180, i64 48
-  %1375 = load <2 x double>, ptr %1374, align 16, !tbaa !26
-  %1376 = getelementptr inbounds nuw i8, ptr %1180, i64 64
-  %1377 = load <2 x double>, ptr %1376, align 16, !tbaa !26
-  %1378 = getelementptr inbounds nuw i8, ptr %1180, i64 80
-  %1379 = load <2 x double>, ptr %1378, align 16, !tbaa !26
-  %1380 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1373, <2 x double> %1379, <2 x double> %1377)
-  %1381 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1373, <2 x double> %1380, <2 x double> %1375)
-  %1382 = fmul <2 x double> %1356, %1381
-  %1383 = fmul <2 x double> %1250, %1382
-  %1384 = getelementptr inbounds nuw i8, ptr %1180, i64 512
-  %1385 = load <2 x double>, ptr %1384, align 16, !tbaa !26
-  %1386 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1383, <2 x double> %1385, <2 x double> splat (double 1.000000e+00))
-  %1387 = fdiv <2 x double> splat (double 1.000000e+00), %1386
-  %1388 = icmp eq <2 x i64> %1262, zeroinitializer
-  %1389 = select <2 x i1> %1388, <2 x double> %1387, <2 x double> splat (double 1.000000e+00)
-  %1390 = getelementptr inbounds nuw i8, ptr %1180, i64 1712
-  store <2 x double> %1389, ptr %1390, align 16, !tbaa !26
-  %1391 = fmul <2 x double> %1382, %1389
-  %1392 = getelementptr inbounds nuw i8, ptr %1180, i64 1504
-  store <2 x double> %1391, ptr %1392, align 16, !tbaa !26
-  %1393 = fmul <2 x double> %1309, splat (double 2.000000e+00)
-  %1394 = getelementptr inbounds nuw i8, ptr %1180, i64 96
-  %1395 = load <2 x double>, ptr %1394, align 16, !tbaa !26
-  %1396 = getelementptr inbounds nuw i8, ptr %1180, i64 112
-  %1397 = load <2 x double>, ptr %1396, align 16, !tbaa !26
-  %1398 = getelementptr inbounds nuw i8, ptr %1180, i64 128
-  %1399 = load <2 x double>, ptr %1398, align 16, !tbaa !26
-  %1400 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1358, <2 x double> %1399, <2 x double> %1397)
-  %1401 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1358, <2 x double> %1400, <2 x double> %1395)
-  %1402 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1393, <2 x double> %1401, <2 x double> %1391)
-  %1403 = getelementptr inbounds nuw i8, ptr %1180, i64 1536
-  store <2 x double> %1402, ptr %1403, align 16, !tbaa !26
-  %1404 = fmul <2 x double> %1235, %1276
-  %1405 = getelementptr inbounds nuw i8, ptr %1180, i64 496
-  %1406 = load <2 x double>, ptr %1405, align 16, !tbaa !26
-  %1407 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1404, <2 x double> %1406, <2 x double> splat (double 1.000000e+00))
-  %1408 = fdiv <2 x double> %1235, %1407
-  %1409 = load i64, ptr %133, align 8, !tbaa !22
-  %1410 = sitofp i64 %1409 to double
-  %1411 = fmul double %1410, 2.000000e+00
-  %1412 = insertelement <2 x double> poison, double %1411, i64 0
-  %1413 = shufflevector <2 x double> %1412, <2 x double> poison, <2 x i32> zeroinitializer
-  %1414 = fmul <2 x double> %1364, %1413
-  %1415 = fadd <2 x double> %1408, %1414
-  %1416 = fdiv <2 x double> %1408, %1415
-  %1417 = fmul <2 x double> %1321, %1414
-  %1418 = select <2 x i1> %1388, <2 x double> %1408, <2 x double> %1417
-  %1419 = getelementptr inbounds nuw i8, ptr %1180, i64 1520
-  store <2 x double> %1418, ptr %1419, align 16, !tbaa !26
-  %1420 = fmul <2 x double> %1414, %1416
-  %1421 = select <2 x i1> %1388, <2 x double> %1408, <2 x double> %1420
-  %1422 = getelementptr inbounds nuw i8, ptr %1180, i64 1552
-  store <2 x double> %1421, ptr %1422, align 16, !tbaa !26
-  %1423 = select <2 x i1> %1388, <2 x double> splat (double 1.000000e+00), <2 x double> %1416
-  %1424 = getelementptr inbounds nuw i8, ptr %1180, i64 1568
-  store <2 x double> %1423, ptr %1424, align 16, !tbaa !26
-  br i1 %1325, label %1586, label %1425
+1321:                                             ; preds = %1318, %1296, %1315, %1261
+  %1322 = phi <2 x double> [ %1263, %1261 ], [ %1312, %1315 ], [ %1280, %1296 ], [ %1312, %1318 ]
+  %1323 = phi <2 x double> [ %1249, %1261 ], [ %1313, %1315 ], [ %1276, %1296 ], [ %1313, %1318 ]
+  %1324 = phi <2 x double> [ %1269, %1261 ], [ %1317, %1315 ], [ %1301, %1296 ], [ %1301, %1318 ]
+  %1325 = fdiv <2 x double> %1322, %1324
+  %1326 = fsub <2 x double> %1323, %1325
+  %1327 = icmp eq <2 x i64> %1258, zeroinitializer
+  %1328 = select <2 x i1> %1327, <2 x double> %1249, <2 x double> %1326
+  br label %1329
 
-1425:                                             ; preds = %1355
-  %1426 = getelementptr inbounds nuw i8, ptr %1180, i64 144
-  %1427 = load <2 x double>, ptr %1426, align 16, !tbaa !26
-  %1428 = getelementptr inbounds nuw i8, ptr %1180, i64 160
-  %1429 = load <2 x double>, ptr %1428, align 16, !tbaa !26
-  %1430 = getelementptr inbounds nuw i8, ptr %1180, i64 384
-  %1431 = load <2 x double>, ptr %1430, align 16, !tbaa !26
-  %1432 = load i64, ptr %132, align 16, !tbaa !21
-  %1433 = fsub <2 x double> %1300, %1431
-  %1434 = fmul <2 x double> %1397, splat (double 5.000000e-01)
-  %1435 = fmul <2 x double> %1399, splat (double 0x3FE5555555555555)
-  %1436 = getelementptr inbounds nuw i8, ptr %1180, i64 1984
-  %1437 = load ptr, ptr %1436, align 16, !tbaa !67
-  %1438 = getelementptr inbounds nuw i8, ptr %1180, i64 1992
-  %1439 = load ptr, ptr %1438, align 8, !tbaa !48
-  %1440 = getelementptr inbounds nuw i8, ptr %1180, i64 1920
-  %1441 = load ptr, ptr %1440, align 16, !tbaa !58
-  %1442 = getelementptr inbounds nuw i8, ptr %1180, i64 1960
-  %1443 = load ptr, ptr %1442, align 8, !tbaa !68
-  %1444 = getelementptr inbounds nuw i8, ptr %1180, i64 1968
-  %1445 = load ptr, ptr %1444, align 16, !tbaa !69
-  %1446 = getelementptr inbounds nuw i8, ptr %1180, i64 1976
-  %1447 = load ptr, ptr %1446, align 8, !tbaa !70
-  %1448 = getelementptr inbounds nuw i8, ptr %1180, i64 1944
-  %1449 = load ptr, ptr %1448, align 8, !tbaa !71
-  %1450 = getelementptr inbounds nuw i8, ptr %1180, i64 1952
-  %1451 = load ptr, ptr %1450, align 16, !tbaa !72
-  %1452 = icmp sgt i64 %1432, 0
-  br i1 %1452, label %1453, label %1698
+1329:                                             ; preds = %1321, %1252
+  %1330 = phi <2 x double> [ %1328, %1321 ], [ %1249, %1252 ]
+  %1331 = getelementptr inbounds nuw i8, ptr %784, i64 640
+  %1332 = load <2 x double>, ptr %1331, align 16, !tbaa !26, !noalias !70
+  %1333 = getelementptr inbounds nuw i8, ptr %784, i64 656
+  %1334 = load <2 x double>, ptr %1333, align 16, !tbaa !26, !noalias !70
+  %1335 = getelementptr inbounds nuw i8, ptr %784, i64 672
+  %1336 = load <2 x double>, ptr %1335, align 16, !tbaa !26, !noalias !70
+  %1337 = getelementptr inbounds nuw i8, ptr %784, i64 688
+  %1338 = load <2 x double>, ptr %1337, align 16, !tbaa !26, !noalias !70
+  %1339 = fmul <2 x double> %1084, splat (double 2.000000e-05)
+  %1340 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1088, <2 x double> %1338, <2 x double> %1336)
+  %1341 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1088, <2 x double> %1340, <2 x double> %1334)
+  %1342 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1088, <2 x double> %1341, <2 x double> %1332)
+  %1343 = fsub <2 x double> %1342, %1330
+  %1344 = fmul <2 x double> %1088, splat (double 3.000000e+00)
+  %1345 = fmul <2 x double> %1344, %1338
+  %1346 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1336, <2 x double> splat (double 2.000000e+00), <2 x double> %1345)
+  %1347 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1088, <2 x double> %1346, <2 x double> %1334)
+  %1348 = fdiv <2 x double> %1343, %1347
+  %1349 = fsub <2 x double> %1088, %1348
+  %1350 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %1348)
+  %1351 = fcmp oge <2 x double> %1350, %1339
+  %1352 = bitcast <2 x i1> %1351 to i2
+  %1353 = icmp eq i2 %1352, 0
+  br i1 %1353, label %1400, label %1354, !llvm.loop !75
 
-1453:                                             ; preds = %1425
-  %1454 = load <2 x double>, ptr %1367, align 16, !tbaa !26
-  %1455 = getelementptr inbounds nuw i8, ptr %1180, i64 720
-  %1456 = load <2 x double>, ptr %1455, align 16, !tbaa !26
-  %1457 = getelementptr inbounds nuw i8, ptr %1180, i64 704
-  %1458 = load <2 x double>, ptr %1457, align 16, !tbaa !26
-  %1459 = fmul <2 x double> %1309, splat (double -2.000000e+00)
-  %1460 = fmul <2 x double> %1459, %1358
-  %1461 = fmul <2 x double> %1358, %1460
-  %1462 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1358, <2 x double> %1435, <2 x double> %1434)
-  %1463 = fmul <2 x double> %1461, %1462
-  %1464 = getelementptr inbounds nuw i8, ptr %1180, i64 2008
-  %1465 = fmul <2 x double> %1328, %1456
-  %1466 = fdiv <2 x double> %1458, %1427
+1354:                                             ; preds = %1329
+  %1355 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1349, <2 x double> %1338, <2 x double> %1336)
+  %1356 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1349, <2 x double> %1355, <2 x double> %1334)
+  %1357 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1349, <2 x double> %1356, <2 x double> %1332)
+  %1358 = fsub <2 x double> %1357, %1330
+  %1359 = fmul <2 x double> %1349, splat (double 3.000000e+00)
+  %1360 = fmul <2 x double> %1359, %1338
+  %1361 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1336, <2 x double> splat (double 2.000000e+00), <2 x double> %1360)
+  %1362 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1349, <2 x double> %1361, <2 x double> %1334)
+  %1363 = fdiv <2 x double> %1358, %1362
+  %1364 = fsub <2 x double> %1349, %1363
+  %1365 = select <2 x i1> %1351, <2 x double> %1364, <2 x double> %1349
+  %1366 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %1363)
+  %1367 = fcmp oge <2 x double> %1366, %1339
+  %1368 = and <2 x i1> %1367, %1351
+  %1369 = bitcast <2 x i1> %1368 to i2
+  %1370 = icmp eq i2 %1369, 0
+  br i1 %1370, label %1400, label %1371, !llvm.loop !75
+
+1371:                                             ; preds = %1354
+  %1372 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1365, <2 x double> %1338, <2 x double> %1336)
+  %1373 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1365, <2 x double> %1372, <2 x double> %1334)
+  %1374 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1365, <2 x double> %1373, <2 x double> %1332)
+  %1375 = fsub <2 x double> %1374, %1330
+  %1376 = fmul <2 x double> %1365, splat (double 3.000000e+00)
+  %1377 = fmul <2 x double> %1376, %1338
+  %1378 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1336, <2 x double> splat (double 2.000000e+00), <2 x double> %1377)
+  %1379 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1365, <2 x double> %1378, <2 x double> %1334)
+  %1380 = fdiv <2 x double> %1375, %1379
+  %1381 = fsub <2 x double> %1365, %1380
+  %1382 = select <2 x i1> %1368, <2 x double> %1381, <2 x double> %1365
+  %1383 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %1380)
+  %1384 = fcmp oge <2 x double> %1383, %1339
+  %1385 = and <2 x i1> %1384, %1368
+  %1386 = bitcast <2 x i1> %1385 to i2
+  %1387 = icmp eq i2 %1386, 0
+  br i1 %1387, label %1400, label %1388, !llvm.loop !75
+
+1388:                                             ; preds = %1371
+  %1389 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1382, <2 x double> %1338, <2 x double> %1336)
+  %1390 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1382, <2 x double> %1389, <2 x double> %1334)
+  %1391 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1382, <2 x double> %1390, <2 x double> %1332)
+  %1392 = fsub <2 x double> %1391, %1330
+  %1393 = fmul <2 x double> %1382, splat (double 3.000000e+00)
+  %1394 = fmul <2 x double> %1393, %1338
+  %1395 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1336, <2 x double> splat (double 2.000000e+00), <2 x double> %1394)
+  %1396 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1382, <2 x double> %1395, <2 x double> %1334)
+  %1397 = fdiv <2 x double> %1392, %1396
+  %1398 = fsub <2 x double> %1382, %1397
+  %1399 = select <2 x i1> %1385, <2 x double> %1398, <2 x double> %1382
+  br label %1400
+
+1400:                                             ; preds = %1388, %1371, %1354, %1329
+  %1401 = phi <2 x double> [ %1349, %1329 ], [ %1365, %1354 ], [ %1382, %1371 ], [ %1399, %1388 ]
+  %1402 = fmul <2 x double> %1084, splat (double 2.800000e-01)
+  %1403 = fcmp ogt <2 x double> %1401, %1402
+  %1404 = select <2 x i1> %1403, <2 x double> %1401, <2 x double> %1402
+  %1405 = fcmp olt <2 x double> %1404, %1084
+  %1406 = select <2 x i1> %1405, <2 x double> %1404, <2 x double> %1084
+  %1407 = select <2 x i1> %1116, <2 x double> %1088, <2 x double> %1406
+  %1408 = fcmp olt <2 x double> %1247, %1244
+  %1409 = select <2 x i1> %1116, <2 x i1> splat (i1 true), <2 x i1> %1408
+  %1410 = select <2 x i1> %1409, <2 x double> %1247, <2 x double> %1244
+  br label %1411
+
+1411:                                             ; preds = %1188, %1400
+  %1412 = phi <2 x double> [ %1410, %1400 ], [ %1247, %1188 ]
+  %1413 = phi <2 x double> [ %1407, %1400 ], [ %1088, %1188 ]
+  %1414 = phi <2 x double> [ %1330, %1400 ], [ %1249, %1188 ]
+  %1415 = fsub <2 x double> %1244, %1412
+  %1416 = select <2 x i1> %698, <2 x double> %1132, <2 x double> %1242
+  store <2 x double> %1416, ptr %1131, align 16, !tbaa !26
+  %1417 = select <2 x i1> %698, <2 x double> %1090, <2 x double> %1415
+  store <2 x double> %1417, ptr %1089, align 16, !tbaa !26
+  %1418 = getelementptr inbounds nuw i8, ptr %784, i64 784
+  %1419 = load <2 x double>, ptr %1418, align 16, !tbaa !26
+  %1420 = select <2 x i1> %698, <2 x double> %1419, <2 x double> %1412
+  store <2 x double> %1420, ptr %1418, align 16, !tbaa !26
+  %1421 = getelementptr inbounds nuw i8, ptr %784, i64 752
+  %1422 = and <2 x i64> %1111, %538
+  %1423 = load <2 x double>, ptr %1421, align 16, !tbaa !26
+  %1424 = icmp eq <2 x i64> %1422, zeroinitializer
+  %1425 = select <2 x i1> %1424, <2 x double> %1423, <2 x double> %1414
+  store <2 x double> %1425, ptr %1421, align 16, !tbaa !26
+  %1426 = select <2 x i1> %1424, <2 x double> %1088, <2 x double> %1413
+  store <2 x double> %1426, ptr %818, align 16, !tbaa !26
+  %1427 = add nuw nsw i64 %782, 1
+  %1428 = load i64, ptr %169, align 8, !tbaa !20
+  %1429 = icmp slt i64 %1427, %1428
+  br i1 %1429, label %781, label %1454, !llvm.loop !76
+
+1430:                                             ; preds = %1442, %781
+  %1431 = phi i64 [ 0, %781 ], [ %1453, %1442 ]
+  %1432 = getelementptr inbounds nuw [14 x <2 x double>], ptr %818, i64 0, i64 %1431
+  %1433 = getelementptr inbounds nuw [14 x <2 x double>], ptr %819, i64 0, i64 %1431
+  %1434 = load <2 x double>, ptr %1433, align 16, !tbaa !26
+  %1435 = getelementptr inbounds nuw [14 x <2 x double>], ptr %820, i64 0, i64 %1431
+  %1436 = load <2 x double>, ptr %1435, align 16, !tbaa !26
+  %1437 = fsub <2 x double> %1434, %1436
+  %1438 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %817, <2 x double> %1437, <2 x double> %1434)
+  %1439 = load <2 x double>, ptr %1432, align 16, !tbaa !26
+  %1440 = select <2 x i1> %698, <2 x double> %1439, <2 x double> %1438
+  store <2 x double> %1440, ptr %1432, align 16, !tbaa !26
+  %1441 = icmp eq i64 %1431, 12
+  br i1 %1441, label %821, label %1442, !llvm.loop !77
+
+1442:                                             ; preds = %1430
+  %1443 = or disjoint i64 %1431, 1
+  %1444 = getelementptr inbounds nuw [14 x <2 x double>], ptr %818, i64 0, i64 %1443
+  %1445 = getelementptr inbounds nuw [14 x <2 x double>], ptr %819, i64 0, i64 %1443
+  %1446 = load <2 x double>, ptr %1445, align 16, !tbaa !26
+  %1447 = getelementptr inbounds nuw [14 x <2 x double>], ptr %820, i64 0, i64 %1443
+  %1448 = load <2 x double>, ptr %1447, align 16, !tbaa !26
+  %1449 = fsub <2 x double> %1446, %1448
+  %1450 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %817, <2 x double> %1449, <2 x double> %1446)
+  %1451 = load <2 x double>, ptr %1444, align 16, !tbaa !26
+  %1452 = select <2 x i1> %698, <2 x double> %1451, <2 x double> %1450
+  store <2 x double> %1452, ptr %1444, align 16, !tbaa !26
+  %1453 = add nuw nsw i64 %1431, 2
+  br label %1430
+
+1454:                                             ; preds = %1411, %672
+  %1455 = phi i64 [ %777, %672 ], [ %1428, %1411 ]
+  %1456 = load <2 x double>, ptr %167, align 16, !tbaa !26
+  %1457 = fcmp ogt <2 x double> %1456, zeroinitializer
+  %1458 = select <2 x i1> %1457, <2 x i64> %538, <2 x i64> zeroinitializer
+  %1459 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1458)
+  %1460 = icmp eq i64 %1459, 0
+  br i1 %1460, label %1467, label %1461
+
+1461:                                             ; preds = %1454
+  %1462 = tail call fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noundef nonnull align 16 dereferenceable(1584) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0, <2 x i64> noundef %1458) #7
+  %1463 = load <2 x double>, ptr %178, align 16, !tbaa !26
+  %1464 = icmp eq <2 x i64> %1458, zeroinitializer
+  %1465 = select <2 x i1> %1464, <2 x double> %1463, <2 x double> %1462
+  store <2 x double> %1465, ptr %178, align 16, !tbaa !26
+  %1466 = load i64, ptr %169, align 8, !tbaa !20
   br label %1467
 
-1467:                                             ; preds = %1453, %1551
-  %1468 = phi <2 x double> [ %1454, %1453 ], [ %1555, %1551 ]
-  %1469 = phi <2 x double> [ zeroinitializer, %1453 ], [ %1552, %1551 ]
-  %1470 = phi <2 x double> [ zeroinitializer, %1453 ], [ %1553, %1551 ]
-  %1471 = phi <2 x double> [ zeroinitializer, %1453 ], [ %1554, %1551 ]
-  %1472 = phi <2 x double> [ zeroinitializer, %1453 ], [ %1581, %1551 ]
-  %1473 = phi <2 x double> [ zeroinitializer, %1453 ], [ %1583, %1551 ]
-  %1474 = phi <2 x double> [ %1429, %1453 ], [ %1556, %1551 ]
-  %1475 = phi i64 [ 0, %1453 ], [ %1477, %1551 ]
-  %1476 = phi <2 x double> [ zeroinitializer, %1453 ], [ %1557, %1551 ]
-  %1477 = add nuw nsw i64 %1475, 1
-  %1478 = icmp slt i64 %1477, %1432
-  br i1 %1478, label %1479, label %1548
+1467:                                             ; preds = %1454, %1461, %536
+  %1468 = phi i64 [ %1455, %1454 ], [ %1466, %1461 ], [ %541, %536 ]
+  %1469 = load <2 x double>, ptr %182, align 16, !tbaa !26
+  %1470 = icmp eq <2 x i64> %538, zeroinitializer
+  %1471 = select <2 x i1> %1470, <2 x double> %1469, <2 x double> zeroinitializer
+  store <2 x double> %1471, ptr %182, align 16, !tbaa !26
+  %1472 = icmp sgt i64 %1468, 0
+  br i1 %1472, label %1475, label %1473
 
-1479:                                             ; preds = %1467
-  %1480 = getelementptr inbounds nuw <2 x double>, ptr %1367, i64 %1477
-  %1481 = load <2 x double>, ptr %1480, align 16, !tbaa !26
-  %1482 = icmp slt i64 %1477, %1324
-  br i1 %1482, label %1490, label %1483
+1473:                                             ; preds = %1467
+  %1474 = load <2 x double>, ptr %184, align 16, !tbaa !26
+  br label %2318
 
-1483:                                             ; preds = %1479
-  %1484 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1481, <2 x double> %1399, <2 x double> %1397)
-  %1485 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1481, <2 x double> %1484, <2 x double> %1395)
-  %1486 = fneg <2 x double> %1481
-  %1487 = fmul <2 x double> %1481, %1486
-  %1488 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1481, <2 x double> %1435, <2 x double> %1434)
-  %1489 = fmul <2 x double> %1487, %1488
-  br label %1490
+1475:                                             ; preds = %1467
+  %1476 = load <2 x i64>, ptr %123, align 16, !tbaa !26
+  %1477 = xor <2 x i64> %538, splat (i64 -1)
+  %1478 = and <2 x i64> %1476, %1477
+  %1479 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1478)
+  %1480 = icmp eq i64 %1479, 0
+  %1481 = icmp eq <2 x i64> %1478, zeroinitializer
+  br label %1485
 
-1490:                                             ; preds = %1479, %1483
-  %1491 = phi <2 x double> [ %1485, %1483 ], [ %1429, %1479 ]
-  %1492 = phi <2 x double> [ %1489, %1483 ], [ zeroinitializer, %1479 ]
-  %1493 = load i64, ptr %1323, align 16, !tbaa !31
-  %1494 = icmp eq i64 %1493, 0
-  %1495 = load ptr, ptr %1464, align 8, !tbaa !35
-  br i1 %1494, label %1496, label %1500
+1482:                                             ; preds = %2312
+  %1483 = load <2 x double>, ptr %184, align 16, !tbaa !26
+  %1484 = icmp sgt i64 %2316, 0
+  br i1 %1484, label %2323, label %2318
 
-1496:                                             ; preds = %1490
-  %1497 = getelementptr inbounds nuw <2 x double>, ptr %1495, i64 %1477
-  %1498 = load <2 x double>, ptr %1497, align 16, !tbaa !26
-  %1499 = fmul <2 x double> %1329, %1498
-  br label %1516
+1485:                                             ; preds = %1475, %2312
+  %1486 = phi i64 [ 0, %1475 ], [ %2315, %2312 ]
+  %1487 = load ptr, ptr %142, align 8, !tbaa !28
+  %1488 = getelementptr inbounds nuw %struct.Piece, ptr %1487, i64 %1486
+  br i1 %1480, label %1489, label %1516
 
-1500:                                             ; preds = %1490
-  %1501 = shl nsw i64 %1477, 6
-  %1502 = getelementptr inbounds nuw i8, ptr %1495, i64 %1501
+1489:                                             ; preds = %1485
+  %1490 = getelementptr inbounds nuw i8, ptr %1488, i64 2112
+  %1491 = load <2 x i64>, ptr %1490, align 16, !tbaa !26
+  %1492 = getelementptr inbounds nuw i8, ptr %1488, i64 768
+  %1493 = load <2 x double>, ptr %1492, align 16, !tbaa !26
+  %1494 = getelementptr inbounds nuw i8, ptr %1488, i64 1936
+  %1495 = load <2 x double>, ptr %1494, align 16, !tbaa !26
+  %1496 = getelementptr inbounds nuw i8, ptr %1488, i64 1424
+  %1497 = load <2 x double>, ptr %1496, align 16, !tbaa !26
+  %1498 = getelementptr inbounds nuw i8, ptr %1488, i64 1440
+  %1499 = load <2 x double>, ptr %1498, align 16, !tbaa !26
+  %1500 = getelementptr inbounds nuw i8, ptr %1488, i64 2080
+  %1501 = load <2 x i64>, ptr %1500, align 16, !tbaa !26
+  %1502 = getelementptr inbounds nuw i8, ptr %1488, i64 496
   %1503 = load <2 x double>, ptr %1502, align 16, !tbaa !26
-  %1504 = getelementptr inbounds nuw i8, ptr %1502, i64 16
-  %1505 = load <2 x double>, ptr %1504, align 16, !tbaa !26
-  %1506 = getelementptr inbounds nuw i8, ptr %1502, i64 32
-  %1507 = load <2 x double>, ptr %1506, align 16, !tbaa !26
-  %1508 = getelementptr inbounds nuw i8, ptr %1502, i64 48
-  %1509 = load <2 x double>, ptr %1508, align 16, !tbaa !26
-  %1510 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1274, <2 x double> %1509, <2 x double> %1507)
-  %1511 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1274, <2 x double> %1510, <2 x double> %1505)
-  %1512 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1274, <2 x double> %1511, <2 x double> %1503)
-  %1513 = icmp slt i64 %1475, %1493
-  %1514 = fmul <2 x double> %1329, %1512
-  %1515 = select i1 %1513, <2 x double> %1512, <2 x double> %1514
-  br label %1516
+  %1504 = load <2 x double>, ptr %1488, align 16, !tbaa !26
+  %1505 = getelementptr inbounds nuw i8, ptr %1488, i64 736
+  %1506 = load <2 x double>, ptr %1505, align 16, !tbaa !26
+  %1507 = getelementptr inbounds nuw i8, ptr %1488, i64 1952
+  %1508 = load <2 x double>, ptr %1507, align 16, !tbaa !26
+  %1509 = getelementptr inbounds nuw i8, ptr %1488, i64 1408
+  %1510 = load <2 x double>, ptr %1509, align 16, !tbaa !26
+  %1511 = getelementptr inbounds nuw i8, ptr %1488, i64 1504
+  %1512 = load <2 x double>, ptr %1511, align 16, !tbaa !26
+  %1513 = fmul <2 x double> %1493, %1495
+  %1514 = fsub <2 x double> %1504, %1506
+  %1515 = fmul <2 x double> %1514, %1508
+  br label %1669
 
-1516:                                             ; preds = %1500, %1496
-  %1517 = phi <2 x double> [ %1499, %1496 ], [ %1515, %1500 ]
-  %1518 = icmp slt i64 %1475, %1493
-  br i1 %1518, label %1525, label %1519
+1516:                                             ; preds = %1485
+  %1517 = getelementptr inbounds nuw i8, ptr %1488, i64 800
+  %1518 = getelementptr inbounds nuw i8, ptr %1488, i64 768
+  %1519 = load <2 x double>, ptr %1518, align 16, !tbaa !26, !noalias !78
+  %1520 = getelementptr inbounds nuw i8, ptr %1488, i64 1936
+  %1521 = load <2 x double>, ptr %1520, align 16, !tbaa !26, !noalias !78
+  %1522 = fmul <2 x double> %1519, %1521
+  %1523 = fcmp ogt <2 x double> %1522, zeroinitializer
+  %1524 = select <2 x i1> %1523, <2 x double> %1522, <2 x double> zeroinitializer
+  %1525 = fcmp uge <2 x double> %1524, splat (double 1.000000e+00)
+  %1526 = select <2 x i1> %1525, <2 x double> splat (double 1.000000e+00), <2 x double> %1524
+  %1527 = getelementptr inbounds nuw i8, ptr %1488, i64 2112
+  %1528 = load <2 x i64>, ptr %1527, align 16, !tbaa !26, !noalias !78
+  %1529 = load <2 x double>, ptr %180, align 16, !tbaa !26, !noalias !78
+  %1530 = load <2 x double>, ptr %1517, align 16, !tbaa !26, !noalias !78
+  %1531 = icmp eq <2 x i64> %1528, zeroinitializer
+  %1532 = select <2 x i1> %1531, <2 x double> %1530, <2 x double> %1529
+  %1533 = getelementptr inbounds nuw i8, ptr %1488, i64 896
+  %1534 = load <2 x double>, ptr %1533, align 16, !tbaa !26, !noalias !78
+  %1535 = fsub <2 x double> splat (double 1.000000e+00), %1526
+  %1536 = getelementptr inbounds nuw i8, ptr %1488, i64 496
+  %1537 = load <2 x double>, ptr %1536, align 16, !tbaa !26, !noalias !78
+  %1538 = getelementptr inbounds nuw i8, ptr %1488, i64 2080
+  %1539 = load <2 x i64>, ptr %1538, align 16, !tbaa !26, !noalias !78
+  %1540 = load <2 x double>, ptr %1488, align 16, !tbaa !26, !noalias !78
+  %1541 = getelementptr inbounds nuw i8, ptr %1488, i64 736
+  %1542 = load <2 x double>, ptr %1541, align 16, !tbaa !26, !noalias !78
+  %1543 = fsub <2 x double> %1540, %1542
+  %1544 = getelementptr inbounds nuw i8, ptr %1488, i64 1952
+  %1545 = load <2 x double>, ptr %1544, align 16, !tbaa !26, !noalias !78
+  %1546 = fmul <2 x double> %1543, %1545
+  %1547 = icmp eq <2 x i64> %1539, zeroinitializer
+  %1548 = select <2 x i1> %1547, <2 x double> zeroinitializer, <2 x double> %1546
+  %1549 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1535, <2 x double> %1537, <2 x double> %1548)
+  %1550 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1534, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
+  %1551 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1534, <2 x double> %1550, <2 x double> splat (double 0x4142F8368A3D70A4))
+  %1552 = fdiv <2 x double> splat (double 1.000000e+00), %1551
+  %1553 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1532, <2 x double> %1549, <2 x double> splat (double 1.000000e+00))
+  %1554 = fdiv <2 x double> splat (double 1.000000e+00), %1553
+  %1555 = load <2 x double>, ptr %181, align 16, !tbaa !26, !noalias !78
+  %1556 = load <2 x double>, ptr %178, align 16, !tbaa !26, !noalias !78
+  %1557 = select <2 x i1> %1531, <2 x double> %1556, <2 x double> %1555
+  %1558 = fsub <2 x double> %1557, %1534
+  %1559 = fmul <2 x double> %1558, %1554
+  %1560 = fmul <2 x double> %1532, %1559
+  %1561 = getelementptr inbounds nuw i8, ptr %1488, i64 1408
+  %1562 = load <2 x double>, ptr %1561, align 16, !tbaa !26, !noalias !78
+  %1563 = getelementptr inbounds nuw i8, ptr %1488, i64 816
+  %1564 = load <2 x double>, ptr %1563, align 16, !tbaa !26, !noalias !78
+  %1565 = getelementptr inbounds nuw i8, ptr %1488, i64 1424
+  %1566 = load <2 x double>, ptr %1565, align 16, !tbaa !26, !noalias !78
+  %1567 = getelementptr inbounds nuw i8, ptr %1488, i64 1040
+  %1568 = load <2 x double>, ptr %1567, align 16, !tbaa !26, !noalias !78
+  %1569 = fmul <2 x double> %1566, %1568
+  %1570 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1562, <2 x double> %1564, <2 x double> %1569)
+  %1571 = getelementptr inbounds nuw i8, ptr %1488, i64 1440
+  %1572 = load <2 x double>, ptr %1571, align 16, !tbaa !26, !noalias !78
+  %1573 = getelementptr inbounds nuw i8, ptr %1488, i64 1264
+  %1574 = load <2 x double>, ptr %1573, align 16, !tbaa !26, !noalias !78
+  %1575 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1572, <2 x double> %1574, <2 x double> %1570)
+  %1576 = getelementptr inbounds nuw i8, ptr %1488, i64 208
+  %1577 = load <2 x double>, ptr %1576, align 16, !tbaa !26, !noalias !78
+  %1578 = fdiv <2 x double> %1545, %1577
+  %1579 = fcmp ule <2 x double> %1526, zeroinitializer
+  %1580 = or <2 x i1> %1525, %1579
+  %1581 = fmul <2 x double> %1521, %1537
+  %1582 = select <2 x i1> %1580, <2 x double> zeroinitializer, <2 x double> %1581
+  %1583 = select <2 x i1> %1547, <2 x double> %1582, <2 x double> %1578
+  %1584 = fmul <2 x double> %1532, %1560
+  %1585 = fmul <2 x double> %1554, %1584
+  %1586 = fmul <2 x double> %1552, %1585
+  %1587 = fmul <2 x double> %1586, %1583
+  %1588 = fdiv <2 x double> %1587, %1562
+  %1589 = fadd <2 x double> %1588, splat (double 1.000000e+00)
+  %1590 = fdiv <2 x double> splat (double 1.000000e+00), %1589
+  %1591 = getelementptr inbounds nuw i8, ptr %1488, i64 864
+  %1592 = load <2 x double>, ptr %1591, align 16, !tbaa !26, !noalias !78
+  %1593 = fsub <2 x double> %1560, %1592
+  %1594 = getelementptr inbounds nuw i8, ptr %1488, i64 1520
+  %1595 = load <2 x double>, ptr %1594, align 16, !tbaa !26, !noalias !78
+  %1596 = fsub <2 x double> %1575, %1595
+  %1597 = fmul <2 x double> %1596, %1588
+  %1598 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1593, <2 x double> %1552, <2 x double> %1597)
+  %1599 = fmul <2 x double> %1598, %1590
+  %1600 = getelementptr inbounds nuw i8, ptr %1488, i64 1504
+  %1601 = load <2 x double>, ptr %1600, align 16, !tbaa !26, !noalias !78
+  %1602 = fcmp ule <2 x double> %1601, zeroinitializer
+  %1603 = fcmp ule <2 x double> %1599, zeroinitializer
+  %1604 = or <2 x i1> %1602, %1603
+  %1605 = select <2 x i1> %1604, <2 x double> zeroinitializer, <2 x double> %1599
+  %1606 = getelementptr inbounds nuw i8, ptr %1488, i64 544
+  %1607 = load <2 x double>, ptr %1606, align 16, !tbaa !26, !noalias !78
+  %1608 = fcmp ogt <2 x double> %1607, zeroinitializer
+  %1609 = getelementptr inbounds nuw i8, ptr %1488, i64 256
+  %1610 = load <2 x double>, ptr %1609, align 16, !tbaa !26, !noalias !78
+  %1611 = bitcast <2 x i1> %1608 to i2
+  %1612 = icmp eq i2 %1611, 0
+  br i1 %1612, label %1625, label %1613
 
-1519:                                             ; preds = %1516
-  %1520 = fadd <2 x double> %1468, %1481
-  %1521 = fmul <2 x double> %1520, splat (double 5.000000e-01)
-  %1522 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1521, <2 x double> %1379, <2 x double> %1377)
-  %1523 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1521, <2 x double> %1522, <2 x double> %1375)
-  %1524 = fmul <2 x double> %1523, %1517
-  br label %1535
-
-1525:                                             ; preds = %1516
-  %1526 = icmp slt i64 %1477, %1493
-  br i1 %1526, label %1527, label %1529
-
-1527:                                             ; preds = %1525
-  %1528 = fmul <2 x double> %1427, %1517
-  br label %1535
-
-1529:                                             ; preds = %1525
-  %1530 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1481, <2 x double> %1379, <2 x double> %1377)
-  %1531 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1481, <2 x double> %1530, <2 x double> %1375)
-  %1532 = fdiv <2 x double> %1465, %1531
-  %1533 = fadd <2 x double> %1466, %1532
-  %1534 = fdiv <2 x double> %1517, %1533
-  br label %1535
-
-1535:                                             ; preds = %1519, %1527, %1529
-  %1536 = phi <2 x double> [ %1524, %1519 ], [ %1528, %1527 ], [ %1534, %1529 ]
-  br i1 %1482, label %1541, label %1537
-
-1537:                                             ; preds = %1535
-  %1538 = getelementptr inbounds nuw <2 x double>, ptr %1437, i64 %1477
-  %1539 = load <2 x double>, ptr %1538, align 16, !tbaa !26
-  %1540 = fmul <2 x double> %1309, %1539
-  br label %1541
-
-1541:                                             ; preds = %1535, %1537
-  %1542 = phi <2 x double> [ %1540, %1537 ], [ zeroinitializer, %1535 ]
-  %1543 = fneg <2 x double> %1542
-  %1544 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1543, <2 x double> %1474, <2 x double> %1536)
-  %1545 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1542, <2 x double> %1491, <2 x double> %1536)
-  %1546 = fadd <2 x double> %1476, %1492
-  %1547 = fmul <2 x double> %1546, %1542
-  br label %1551
-
-1548:                                             ; preds = %1467
-  %1549 = load <2 x double>, ptr %1392, align 16, !tbaa !26
-  %1550 = load <2 x double>, ptr %1403, align 16, !tbaa !26
-  br label %1551
-
-1551:                                             ; preds = %1548, %1541
-  %1552 = phi <2 x double> [ %1544, %1541 ], [ %1549, %1548 ]
-  %1553 = phi <2 x double> [ %1545, %1541 ], [ %1550, %1548 ]
-  %1554 = phi <2 x double> [ %1547, %1541 ], [ %1463, %1548 ]
-  %1555 = phi <2 x double> [ %1481, %1541 ], [ %1468, %1548 ]
-  %1556 = phi <2 x double> [ %1491, %1541 ], [ %1474, %1548 ]
-  %1557 = phi <2 x double> [ %1492, %1541 ], [ %1476, %1548 ]
-  %1558 = getelementptr inbounds nuw <2 x double>, ptr %1439, i64 %1475
-  %1559 = load <2 x double>, ptr %1558, align 16, !tbaa !26
-  %1560 = icmp slt i64 %1475, %1324
-  %1561 = select i1 %1560, <2 x double> %1431, <2 x double> %1433
-  %1562 = fmul <2 x double> %1225, %1561
-  %1563 = fmul <2 x double> %1562, %1559
-  %1564 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1563, <2 x double> %1474, <2 x double> %1552)
-  %1565 = fadd <2 x double> %1470, %1564
-  %1566 = fsub <2 x double> %1554, %1471
-  %1567 = fneg <2 x double> %1563
-  %1568 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1567, <2 x double> %1476, <2 x double> %1566)
-  %1569 = getelementptr inbounds nuw <2 x double>, ptr %1441, i64 %1475
-  %1570 = load <2 x double>, ptr %1569, align 16, !tbaa !26
-  %1571 = fsub <2 x double> %1568, %1570
-  %1572 = fneg <2 x double> %1469
-  %1573 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1572, <2 x double> %1473, <2 x double> %1565)
-  %1574 = fdiv <2 x double> splat (double 1.000000e+00), %1573
-  %1575 = getelementptr inbounds nuw <2 x double>, ptr %1443, i64 %1475
-  store <2 x double> %1571, ptr %1575, align 16, !tbaa !26
-  %1576 = getelementptr inbounds nuw <2 x double>, ptr %1445, i64 %1475
-  store <2 x double> %1469, ptr %1576, align 16, !tbaa !26
-  %1577 = fadd <2 x double> %1469, %1553
-  %1578 = fsub <2 x double> %1577, %1565
-  %1579 = getelementptr inbounds nuw <2 x double>, ptr %1447, i64 %1475
-  store <2 x double> %1578, ptr %1579, align 16, !tbaa !26
-  %1580 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1469, <2 x double> %1472, <2 x double> %1571)
-  %1581 = fmul <2 x double> %1580, %1574
-  %1582 = getelementptr inbounds nuw <2 x double>, ptr %1449, i64 %1475
-  store <2 x double> %1581, ptr %1582, align 16, !tbaa !26
-  %1583 = fmul <2 x double> %1553, %1574
-  %1584 = getelementptr inbounds nuw <2 x double>, ptr %1451, i64 %1475
-  store <2 x double> %1583, ptr %1584, align 16, !tbaa !26
-  %1585 = icmp eq i64 %1477, %1432
-  br i1 %1585, label %1698, label %1467, !llvm.loop !73
-
-1586:                                             ; preds = %1355
-  %1587 = getelementptr inbounds nuw i8, ptr %1180, i64 384
-  %1588 = load <2 x double>, ptr %1587, align 16, !tbaa !26
-  %1589 = load i64, ptr %132, align 16, !tbaa !21
-  %1590 = fsub <2 x double> %1300, %1588
-  %1591 = fmul <2 x double> %1225, %1590
-  %1592 = fmul <2 x double> %1397, splat (double 5.000000e-01)
-  %1593 = fmul <2 x double> %1399, splat (double 0x3FE5555555555555)
-  %1594 = getelementptr inbounds nuw i8, ptr %1180, i64 1984
-  %1595 = load ptr, ptr %1594, align 16, !tbaa !67
-  %1596 = getelementptr inbounds nuw i8, ptr %1180, i64 1992
-  %1597 = load ptr, ptr %1596, align 8, !tbaa !48
-  %1598 = getelementptr inbounds nuw i8, ptr %1180, i64 1920
-  %1599 = load ptr, ptr %1598, align 16, !tbaa !58
-  %1600 = getelementptr inbounds nuw i8, ptr %1180, i64 1960
-  %1601 = load ptr, ptr %1600, align 8, !tbaa !68
-  %1602 = getelementptr inbounds nuw i8, ptr %1180, i64 1968
-  %1603 = load ptr, ptr %1602, align 16, !tbaa !69
-  %1604 = getelementptr inbounds nuw i8, ptr %1180, i64 1976
-  %1605 = load ptr, ptr %1604, align 8, !tbaa !70
-  %1606 = getelementptr inbounds nuw i8, ptr %1180, i64 1944
-  %1607 = load ptr, ptr %1606, align 8, !tbaa !71
-  %1608 = getelementptr inbounds nuw i8, ptr %1180, i64 1952
-  %1609 = load ptr, ptr %1608, align 16, !tbaa !72
-  %1610 = icmp sgt i64 %1589, 0
-  br i1 %1610, label %1611, label %1698
-
-1611:                                             ; preds = %1586
-  %1612 = load <2 x double>, ptr %1367, align 16, !tbaa !26
-  %1613 = fneg <2 x double> %1612
-  %1614 = fmul <2 x double> %1612, %1613
-  %1615 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1612, <2 x double> %1593, <2 x double> %1592)
-  %1616 = fmul <2 x double> %1614, %1615
-  %1617 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1612, <2 x double> %1399, <2 x double> %1397)
-  %1618 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1612, <2 x double> %1617, <2 x double> %1395)
-  %1619 = fmul <2 x double> %1309, splat (double -2.000000e+00)
-  %1620 = fmul <2 x double> %1619, %1358
-  %1621 = fmul <2 x double> %1358, %1620
-  %1622 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1358, <2 x double> %1593, <2 x double> %1592)
-  %1623 = fmul <2 x double> %1621, %1622
-  %1624 = getelementptr inbounds nuw i8, ptr %1180, i64 2008
+1613:                                             ; preds = %1516
+  %1614 = getelementptr inbounds nuw i8, ptr %1488, i64 912
+  %1615 = load <2 x double>, ptr %1614, align 16, !tbaa !26, !noalias !78
+  %1616 = fadd <2 x double> %1559, %1615
+  %1617 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %1616)
+  %1618 = fcmp ogt <2 x double> %1607, splat (double 1.000000e-09)
+  %1619 = select <2 x i1> %1618, <2 x double> %1607, <2 x double> splat (double 1.000000e-09)
+  %1620 = fdiv <2 x double> %1617, %1619
+  %1621 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1620)
+  %1622 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1621)
+  %1623 = select <2 x i1> %1608, <2 x double> %1622, <2 x double> splat (double 1.000000e+00)
+  %1624 = fmul <2 x double> %1610, %1623
   br label %1625
 
-1625:                                             ; preds = %1611, %1666
-  %1626 = phi <2 x double> [ %1612, %1611 ], [ %1670, %1666 ]
-  %1627 = phi <2 x double> [ zeroinitializer, %1611 ], [ %1667, %1666 ]
-  %1628 = phi <2 x double> [ zeroinitializer, %1611 ], [ %1668, %1666 ]
-  %1629 = phi <2 x double> [ zeroinitializer, %1611 ], [ %1669, %1666 ]
-  %1630 = phi <2 x double> [ zeroinitializer, %1611 ], [ %1693, %1666 ]
-  %1631 = phi <2 x double> [ zeroinitializer, %1611 ], [ %1695, %1666 ]
-  %1632 = phi <2 x double> [ %1618, %1611 ], [ %1671, %1666 ]
-  %1633 = phi i64 [ 0, %1611 ], [ %1635, %1666 ]
-  %1634 = phi <2 x double> [ %1616, %1611 ], [ %1672, %1666 ]
-  %1635 = add nuw nsw i64 %1633, 1
-  %1636 = icmp slt i64 %1635, %1589
-  br i1 %1636, label %1637, label %1663
+1625:                                             ; preds = %1613, %1516
+  %1626 = phi <2 x double> [ %1624, %1613 ], [ %1610, %1516 ]
+  %1627 = getelementptr inbounds nuw i8, ptr %1488, i64 1024
+  %1628 = load <2 x double>, ptr %1627, align 16, !tbaa !26, !noalias !78
+  %1629 = getelementptr inbounds nuw i8, ptr %1488, i64 1248
+  %1630 = load <2 x double>, ptr %1629, align 16, !tbaa !26, !noalias !78
+  %1631 = fmul <2 x double> %1572, %1630
+  %1632 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1566, <2 x double> %1628, <2 x double> %1631)
+  %1633 = getelementptr inbounds nuw i8, ptr %1488, i64 304
+  %1634 = load <2 x double>, ptr %1633, align 16, !tbaa !26, !noalias !78
+  %1635 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1634, <2 x double> %1562, <2 x double> splat (double 1.000000e+00))
+  %1636 = fdiv <2 x double> splat (double 1.000000e+00), %1635
+  %1637 = fmul <2 x double> %1554, %1559
+  %1638 = fmul <2 x double> %1552, %1637
+  %1639 = fmul <2 x double> %1638, %1590
+  %1640 = select <2 x i1> %1604, <2 x double> zeroinitializer, <2 x double> %1639
+  %1641 = getelementptr inbounds nuw i8, ptr %1488, i64 272
+  %1642 = load <2 x double>, ptr %1641, align 16, !tbaa !26, !noalias !78
+  %1643 = fmul <2 x double> %1626, splat (double 2.500000e-01)
+  %1644 = fmul <2 x double> %1549, %1643
+  %1645 = fneg <2 x double> %1554
+  %1646 = fmul <2 x double> %1644, %1645
+  %1647 = select <2 x i1> %1608, <2 x double> %1646, <2 x double> splat (double -0.000000e+00)
+  %1648 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1642, <2 x double> %1640, <2 x double> %1647)
+  %1649 = fadd <2 x double> %1595, %1605
+  %1650 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1642, <2 x double> %1649, <2 x double> %1626)
+  %1651 = fneg <2 x double> %1634
+  %1652 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1651, <2 x double> %1632, <2 x double> %1650)
+  %1653 = fneg <2 x double> %1532
+  %1654 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1636, <2 x double> %1652, <2 x double> %1653)
+  %1655 = fmul <2 x double> %1636, %1648
+  %1656 = fcmp olt <2 x double> %1655, splat (double 8.000000e-01)
+  %1657 = select <2 x i1> %1656, <2 x double> %1655, <2 x double> splat (double 8.000000e-01)
+  %1658 = fsub <2 x double> splat (double 1.000000e+00), %1657
+  %1659 = fdiv <2 x double> %1654, %1658
+  %1660 = fadd <2 x double> %1532, %1659
+  %1661 = getelementptr inbounds nuw i8, ptr %1488, i64 288
+  %1662 = load <2 x double>, ptr %1661, align 16, !tbaa !26, !noalias !78
+  %1663 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1651, <2 x double> %1632, <2 x double> %1662)
+  %1664 = fmul <2 x double> %1636, %1663
+  %1665 = fcmp olt <2 x double> %1660, %1664
+  %1666 = select <2 x i1> %1665, <2 x double> %1660, <2 x double> %1664
+  %1667 = select <2 x i1> %1531, <2 x double> %1666, <2 x double> %1529
+  %1668 = select <2 x i1> %1481, <2 x double> %1530, <2 x double> %1667
+  store <2 x double> %1668, ptr %1517, align 16, !tbaa !26
+  br label %1669
 
-1637:                                             ; preds = %1625
-  %1638 = getelementptr inbounds nuw <2 x double>, ptr %1367, i64 %1635
-  %1639 = load <2 x double>, ptr %1638, align 16, !tbaa !26
-  %1640 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1639, <2 x double> %1399, <2 x double> %1397)
-  %1641 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1639, <2 x double> %1640, <2 x double> %1395)
-  %1642 = fneg <2 x double> %1639
-  %1643 = fmul <2 x double> %1639, %1642
-  %1644 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1639, <2 x double> %1593, <2 x double> %1592)
-  %1645 = fmul <2 x double> %1643, %1644
-  %1646 = fadd <2 x double> %1626, %1639
-  %1647 = fmul <2 x double> %1646, splat (double 5.000000e-01)
-  %1648 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1647, <2 x double> %1379, <2 x double> %1377)
-  %1649 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1647, <2 x double> %1648, <2 x double> %1375)
-  %1650 = load ptr, ptr %1624, align 8, !tbaa !35
-  %1651 = getelementptr inbounds nuw <2 x double>, ptr %1650, i64 %1635
-  %1652 = load <2 x double>, ptr %1651, align 16, !tbaa !26
-  %1653 = fmul <2 x double> %1330, %1652
-  %1654 = fmul <2 x double> %1653, %1649
-  %1655 = getelementptr inbounds nuw <2 x double>, ptr %1595, i64 %1635
-  %1656 = load <2 x double>, ptr %1655, align 16, !tbaa !26
-  %1657 = fmul <2 x double> %1309, %1656
-  %1658 = fneg <2 x double> %1657
-  %1659 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1658, <2 x double> %1632, <2 x double> %1654)
-  %1660 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1657, <2 x double> %1641, <2 x double> %1654)
-  %1661 = fadd <2 x double> %1634, %1645
-  %1662 = fmul <2 x double> %1661, %1657
-  br label %1666
+1669:                                             ; preds = %1489, %1625
+  %1670 = phi <2 x double> [ %1515, %1489 ], [ %1546, %1625 ]
+  %1671 = phi <2 x double> [ %1514, %1489 ], [ %1543, %1625 ]
+  %1672 = phi <2 x double> [ %1513, %1489 ], [ %1522, %1625 ]
+  %1673 = phi <2 x double> [ %1512, %1489 ], [ %1601, %1625 ]
+  %1674 = phi <2 x double> [ %1510, %1489 ], [ %1562, %1625 ]
+  %1675 = phi <2 x double> [ %1506, %1489 ], [ %1542, %1625 ]
+  %1676 = phi <2 x double> [ %1503, %1489 ], [ %1537, %1625 ]
+  %1677 = phi <2 x i64> [ %1501, %1489 ], [ %1539, %1625 ]
+  %1678 = phi <2 x double> [ %1499, %1489 ], [ %1572, %1625 ]
+  %1679 = phi <2 x double> [ %1497, %1489 ], [ %1566, %1625 ]
+  %1680 = phi <2 x i64> [ %1491, %1489 ], [ %1528, %1625 ]
+  %1681 = load <2 x double>, ptr %181, align 16, !tbaa !26
+  %1682 = load <2 x double>, ptr %178, align 16, !tbaa !26
+  %1683 = icmp eq <2 x i64> %1680, zeroinitializer
+  %1684 = select <2 x i1> %1683, <2 x double> %1682, <2 x double> %1681
+  %1685 = getelementptr inbounds nuw i8, ptr %1488, i64 1472
+  store <2 x double> %1684, ptr %1685, align 16, !tbaa !26
+  %1686 = fcmp ogt <2 x double> %1672, zeroinitializer
+  %1687 = select <2 x i1> %1686, <2 x double> %1672, <2 x double> zeroinitializer
+  %1688 = fcmp olt <2 x double> %1687, splat (double 1.000000e+00)
+  %1689 = select <2 x i1> %1688, <2 x double> %1687, <2 x double> splat (double 1.000000e+00)
+  %1690 = getelementptr inbounds nuw i8, ptr %1488, i64 528
+  %1691 = load <2 x double>, ptr %1690, align 16, !tbaa !26
+  %1692 = fmul <2 x double> %1689, splat (double 4.180000e+03)
+  %1693 = getelementptr inbounds nuw i8, ptr %1488, i64 224
+  %1694 = load <2 x double>, ptr %1693, align 16, !tbaa !26
+  %1695 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1692, <2 x double> %1694, <2 x double> %1691)
+  %1696 = getelementptr inbounds nuw i8, ptr %1488, i64 1424
+  %1697 = getelementptr inbounds nuw i8, ptr %1488, i64 1120
+  %1698 = load <2 x double>, ptr %1697, align 16, !tbaa !26
+  %1699 = getelementptr inbounds nuw i8, ptr %1488, i64 1440
+  %1700 = getelementptr inbounds nuw i8, ptr %1488, i64 1344
+  %1701 = load <2 x double>, ptr %1700, align 16, !tbaa !26
+  %1702 = fmul <2 x double> %1678, %1701
+  %1703 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1679, <2 x double> %1698, <2 x double> %1702)
+  %1704 = getelementptr inbounds nuw i8, ptr %1488, i64 2080
+  %1705 = fcmp ule <2 x double> %1691, zeroinitializer
+  %1706 = getelementptr inbounds nuw i8, ptr %1488, i64 1824
+  store <2 x double> %1689, ptr %1706, align 16, !tbaa !26
+  %1707 = fsub <2 x double> splat (double 1.000000e+00), %1689
+  %1708 = getelementptr inbounds nuw i8, ptr %1488, i64 736
+  %1709 = icmp eq <2 x i64> %1677, zeroinitializer
+  %1710 = select <2 x i1> %1709, <2 x double> zeroinitializer, <2 x double> %1670
+  %1711 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1707, <2 x double> %1676, <2 x double> %1710)
+  %1712 = getelementptr inbounds nuw i8, ptr %1488, i64 2064
+  store <2 x double> %1711, ptr %1712, align 16, !tbaa !26
+  %1713 = getelementptr inbounds nuw i8, ptr %1488, i64 1408
+  %1714 = fmul <2 x double> %1695, %1674
+  %1715 = icmp eq <2 x i64> %1677, splat (i64 -1)
+  %1716 = select <2 x i1> %1705, <2 x i1> splat (i1 true), <2 x i1> %1715
+  %1717 = select <2 x i1> %1716, <2 x double> zeroinitializer, <2 x double> %1714
+  %1718 = getelementptr inbounds nuw i8, ptr %1488, i64 1840
+  store <2 x double> %1717, ptr %1718, align 16, !tbaa !26
+  %1719 = fmul <2 x double> %1695, %1703
+  %1720 = select <2 x i1> %1716, <2 x double> zeroinitializer, <2 x double> %1719
+  %1721 = getelementptr inbounds nuw i8, ptr %1488, i64 1856
+  store <2 x double> %1720, ptr %1721, align 16, !tbaa !26
+  %1722 = getelementptr inbounds nuw i8, ptr %1488, i64 480
+  %1723 = load <2 x double>, ptr %1722, align 16, !tbaa !26
+  %1724 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1707, <2 x double> %1723, <2 x double> %1671)
+  %1725 = load <2 x double>, ptr %183, align 16, !tbaa !26
+  %1726 = fdiv <2 x double> splat (double 1.000000e+00), %1725
+  %1727 = getelementptr inbounds nuw i8, ptr %1488, i64 560
+  %1728 = load <2 x double>, ptr %1727, align 16, !tbaa !26
+  %1729 = fcmp ogt <2 x double> %1728, splat (double 1.000000e-30)
+  %1730 = select <2 x i1> %1729, <2 x double> %1728, <2 x double> splat (double 1.000000e-30)
+  %1731 = fdiv <2 x double> %1724, %1730
+  %1732 = fadd <2 x double> %1726, %1731
+  %1733 = getelementptr inbounds nuw i8, ptr %1488, i64 1872
+  store <2 x double> %1732, ptr %1733, align 16, !tbaa !26
+  %1734 = getelementptr inbounds nuw i8, ptr %1488, i64 1792
+  store <2 x double> %1673, ptr %1734, align 16, !tbaa !26
+  %1735 = getelementptr inbounds nuw i8, ptr %1488, i64 640
+  %1736 = load <2 x double>, ptr %1735, align 16, !tbaa !26
+  %1737 = getelementptr inbounds nuw i8, ptr %1488, i64 656
+  %1738 = load <2 x double>, ptr %1737, align 16, !tbaa !26
+  %1739 = getelementptr inbounds nuw i8, ptr %1488, i64 672
+  %1740 = load <2 x double>, ptr %1739, align 16, !tbaa !26
+  %1741 = getelementptr inbounds nuw i8, ptr %1488, i64 688
+  %1742 = load <2 x double>, ptr %1741, align 16, !tbaa !26
+  %1743 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1675, <2 x double> %1742, <2 x double> %1740)
+  %1744 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1675, <2 x double> %1743, <2 x double> %1738)
+  %1745 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1675, <2 x double> %1744, <2 x double> %1736)
+  %1746 = getelementptr inbounds nuw i8, ptr %1488, i64 944
+  store <2 x double> %1745, ptr %1746, align 16, !tbaa !26
+  %1747 = getelementptr inbounds nuw i8, ptr %1488, i64 1168
+  %1748 = load <2 x double>, ptr %1747, align 16, !tbaa !26
+  %1749 = fmul <2 x double> %1679, %1748
+  %1750 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1674, <2 x double> %1745, <2 x double> %1749)
+  %1751 = getelementptr inbounds nuw i8, ptr %1488, i64 1392
+  %1752 = load <2 x double>, ptr %1751, align 16, !tbaa !26
+  %1753 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1678, <2 x double> %1752, <2 x double> %1750)
+  %1754 = fmul <2 x double> %1753, splat (double 5.000000e-01)
+  %1755 = getelementptr inbounds nuw i8, ptr %1488, i64 1776
+  store <2 x double> %1754, ptr %1755, align 16, !tbaa !26
+  %1756 = getelementptr inbounds nuw i8, ptr %1488, i64 576
+  %1757 = load <2 x double>, ptr %1756, align 16, !tbaa !26
+  %1758 = getelementptr inbounds nuw i8, ptr %1488, i64 592
+  %1759 = load <2 x double>, ptr %1758, align 16, !tbaa !26
+  %1760 = getelementptr inbounds nuw i8, ptr %1488, i64 608
+  %1761 = load <2 x double>, ptr %1760, align 16, !tbaa !26
+  %1762 = getelementptr inbounds nuw i8, ptr %1488, i64 624
+  %1763 = load <2 x double>, ptr %1762, align 16, !tbaa !26
+  %1764 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1675, <2 x double> %1763, <2 x double> %1761)
+  %1765 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1675, <2 x double> %1764, <2 x double> %1759)
+  %1766 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1675, <2 x double> %1765, <2 x double> %1757)
+  %1767 = getelementptr inbounds nuw i8, ptr %1488, i64 1760
+  store <2 x double> %1766, ptr %1767, align 16, !tbaa !26
+  %1768 = getelementptr inbounds nuw i8, ptr %1488, i64 2128
+  %1769 = load i64, ptr %1768, align 16, !tbaa !31
+  %1770 = icmp eq i64 %1769, 0
+  %1771 = getelementptr inbounds nuw i8, ptr %1488, i64 16
+  %1772 = load <2 x double>, ptr %1771, align 16
+  %1773 = fsub <2 x double> %1675, %1772
+  %1774 = fdiv <2 x double> splat (double 1.000000e+00), %1773
+  %1775 = fdiv <2 x double> %1766, %1675
+  %1776 = select i1 %1770, <2 x double> %1775, <2 x double> %1774
+  %1777 = load i64, ptr %132, align 16, !tbaa !21
+  %1778 = getelementptr inbounds nuw i8, ptr %1488, i64 2248
+  %1779 = load ptr, ptr %1778, align 8, !tbaa !36
+  br i1 %1770, label %1780, label %1784
 
-1663:                                             ; preds = %1625
-  %1664 = load <2 x double>, ptr %1392, align 16, !tbaa !26
-  %1665 = load <2 x double>, ptr %1403, align 16, !tbaa !26
-  br label %1666
+1780:                                             ; preds = %1669
+  %1781 = getelementptr inbounds <2 x double>, ptr %1779, i64 %1777
+  %1782 = load <2 x double>, ptr %1781, align 16, !tbaa !26
+  %1783 = fmul <2 x double> %1776, %1782
+  br label %1800
 
-1666:                                             ; preds = %1663, %1637
-  %1667 = phi <2 x double> [ %1659, %1637 ], [ %1664, %1663 ]
-  %1668 = phi <2 x double> [ %1660, %1637 ], [ %1665, %1663 ]
-  %1669 = phi <2 x double> [ %1662, %1637 ], [ %1623, %1663 ]
-  %1670 = phi <2 x double> [ %1639, %1637 ], [ %1626, %1663 ]
-  %1671 = phi <2 x double> [ %1641, %1637 ], [ %1632, %1663 ]
-  %1672 = phi <2 x double> [ %1645, %1637 ], [ %1634, %1663 ]
-  %1673 = getelementptr inbounds nuw <2 x double>, ptr %1597, i64 %1633
-  %1674 = load <2 x double>, ptr %1673, align 16, !tbaa !26
-  %1675 = fmul <2 x double> %1591, %1674
-  %1676 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1675, <2 x double> %1632, <2 x double> %1667)
-  %1677 = fadd <2 x double> %1628, %1676
-  %1678 = fsub <2 x double> %1669, %1629
-  %1679 = fneg <2 x double> %1675
-  %1680 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1679, <2 x double> %1634, <2 x double> %1678)
-  %1681 = getelementptr inbounds nuw <2 x double>, ptr %1599, i64 %1633
-  %1682 = load <2 x double>, ptr %1681, align 16, !tbaa !26
-  %1683 = fsub <2 x double> %1680, %1682
-  %1684 = fneg <2 x double> %1627
-  %1685 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1684, <2 x double> %1631, <2 x double> %1677)
-  %1686 = fdiv <2 x double> splat (double 1.000000e+00), %1685
-  %1687 = getelementptr inbounds nuw <2 x double>, ptr %1601, i64 %1633
-  store <2 x double> %1683, ptr %1687, align 16, !tbaa !26
-  %1688 = getelementptr inbounds nuw <2 x double>, ptr %1603, i64 %1633
-  store <2 x double> %1627, ptr %1688, align 16, !tbaa !26
-  %1689 = fadd <2 x double> %1627, %1668
-  %1690 = fsub <2 x double> %1689, %1677
-  %1691 = getelementptr inbounds nuw <2 x double>, ptr %1605, i64 %1633
-  store <2 x double> %1690, ptr %1691, align 16, !tbaa !26
-  %1692 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1627, <2 x double> %1630, <2 x double> %1683)
-  %1693 = fmul <2 x double> %1692, %1686
-  %1694 = getelementptr inbounds nuw <2 x double>, ptr %1607, i64 %1633
-  store <2 x double> %1693, ptr %1694, align 16, !tbaa !26
-  %1695 = fmul <2 x double> %1668, %1686
-  %1696 = getelementptr inbounds nuw <2 x double>, ptr %1609, i64 %1633
-  store <2 x double> %1695, ptr %1696, align 16, !tbaa !26
-  %1697 = icmp eq i64 %1635, %1589
-  br i1 %1697, label %1698, label %1625, !llvm.loop !74
+1784:                                             ; preds = %1669
+  %1785 = shl nsw i64 %1777, 6
+  %1786 = getelementptr inbounds i8, ptr %1779, i64 %1785
+  %1787 = load <2 x double>, ptr %1786, align 16, !tbaa !26
+  %1788 = getelementptr inbounds nuw i8, ptr %1786, i64 16
+  %1789 = load <2 x double>, ptr %1788, align 16, !tbaa !26
+  %1790 = getelementptr inbounds nuw i8, ptr %1786, i64 32
+  %1791 = load <2 x double>, ptr %1790, align 16, !tbaa !26
+  %1792 = getelementptr inbounds nuw i8, ptr %1786, i64 48
+  %1793 = load <2 x double>, ptr %1792, align 16, !tbaa !26
+  %1794 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1675, <2 x double> %1793, <2 x double> %1791)
+  %1795 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1675, <2 x double> %1794, <2 x double> %1789)
+  %1796 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1675, <2 x double> %1795, <2 x double> %1787)
+  %1797 = icmp sgt i64 %1777, %1769
+  %1798 = fmul <2 x double> %1776, %1796
+  %1799 = select i1 %1797, <2 x double> %1798, <2 x double> %1796
+  br label %1800
 
-1698:                                             ; preds = %1551, %1666, %1425, %1586
-  %1699 = getelementptr inbounds nuw i8, ptr %1180, i64 1944
-  %1700 = load ptr, ptr %1699, align 8, !tbaa !71
-  %1701 = load i64, ptr %132, align 16, !tbaa !21
-  %1702 = add nsw i64 %1701, -1
-  %1703 = getelementptr inbounds <2 x double>, ptr %1700, i64 %1702
-  %1704 = load <2 x double>, ptr %1703, align 16, !tbaa !26
-  %1705 = getelementptr inbounds nuw i8, ptr %1180, i64 1952
-  %1706 = load ptr, ptr %1705, align 16, !tbaa !72
-  %1707 = getelementptr inbounds <2 x double>, ptr %1706, i64 %1702
-  %1708 = load <2 x double>, ptr %1707, align 16, !tbaa !26
-  %1709 = load <2 x double>, ptr %1392, align 16, !tbaa !26
-  %1710 = fmul <2 x double> %1704, %1709
-  %1711 = fsub <2 x double> splat (double 1.000000e+00), %1708
-  %1712 = fmul <2 x double> %1709, %1711
-  %1713 = load <2 x double>, ptr %1419, align 16, !tbaa !26
-  %1714 = load <2 x double>, ptr %1233, align 16, !tbaa !26
-  %1715 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1713, <2 x double> %1714, <2 x double> %1710)
-  %1716 = load <2 x double>, ptr %1272, align 16, !tbaa !26
-  %1717 = fsub <2 x double> %1715, %1716
-  %1718 = fadd <2 x double> %1712, %1713
-  %1719 = load <2 x double>, ptr %1269, align 16, !tbaa !26
-  %1720 = fadd <2 x double> %1718, %1719
-  %1721 = load <2 x i64>, ptr %1261, align 16, !tbaa !26
-  %1722 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1721)
-  %1723 = icmp eq i64 %1722, 0
-  %1724 = load i64, ptr %133, align 8, !tbaa !22
-  br i1 %1723, label %1725, label %1740
-
-1725:                                             ; preds = %1698
-  %1726 = icmp slt i64 %1724, 0
-  br i1 %1726, label %1731, label %1727
-
-1727:                                             ; preds = %1725
-  %1728 = getelementptr inbounds nuw i8, ptr %1180, i64 352
-  %1729 = getelementptr inbounds nuw i8, ptr %1180, i64 2064
-  %1730 = load <2 x double>, ptr %1728, align 16, !tbaa !26
-  br label %1733
-
-1731:                                             ; preds = %1733, %1725
-  %1732 = getelementptr inbounds nuw i8, ptr %1180, i64 1456
-  store <2 x double> %1717, ptr %1732, align 16, !tbaa !26
-  br label %1867
-
-1733:                                             ; preds = %1727, %1733
-  %1734 = phi i64 [ 0, %1727 ], [ %1737, %1733 ]
-  %1735 = load ptr, ptr %1729, align 16, !tbaa !75
-  %1736 = getelementptr inbounds nuw <2 x double>, ptr %1735, i64 %1734
-  store <2 x double> %1730, ptr %1736, align 16, !tbaa !26
-  %1737 = add nuw nsw i64 %1734, 1
-  %1738 = load i64, ptr %133, align 8, !tbaa !22
-  %1739 = icmp slt i64 %1734, %1738
-  br i1 %1739, label %1733, label %1731, !llvm.loop !76
-
-1740:                                             ; preds = %1698
-  %1741 = load <2 x double>, ptr %1240, align 16, !tbaa !26
-  %1742 = load <2 x double>, ptr %1289, align 16, !tbaa !26
-  %1743 = getelementptr inbounds nuw i8, ptr %1180, i64 320
-  %1744 = load <2 x double>, ptr %1743, align 16, !tbaa !26
-  %1745 = fmul <2 x double> %1742, %1744
-  %1746 = load <2 x double>, ptr %1180, align 16, !tbaa !26
-  %1747 = fsub <2 x double> %1746, %1741
-  %1748 = sitofp i64 %1724 to double
-  %1749 = insertelement <2 x double> poison, double %1748, i64 0
-  %1750 = shufflevector <2 x double> %1749, <2 x double> poison, <2 x i32> zeroinitializer
-  %1751 = fdiv <2 x double> %1747, %1750
-  %1752 = load <2 x double>, ptr %1422, align 16, !tbaa !26
-  %1753 = load <2 x double>, ptr %1424, align 16, !tbaa !26
-  %1754 = getelementptr inbounds nuw i8, ptr %1180, i64 352
-  %1755 = load <2 x double>, ptr %1754, align 16, !tbaa !26
-  %1756 = getelementptr inbounds nuw i8, ptr %1180, i64 2064
-  %1757 = load ptr, ptr %1756, align 16, !tbaa !75
-  %1758 = getelementptr inbounds <2 x double>, ptr %1757, i64 %1724
-  store <2 x double> %1755, ptr %1758, align 16, !tbaa !26
-  %1759 = icmp sgt i64 %1724, 0
-  br i1 %1759, label %1760, label %1851
-
-1760:                                             ; preds = %1740
-  %1761 = fneg <2 x double> %1745
-  %1762 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1761, <2 x double> %1753, <2 x double> %1752)
-  %1763 = fsub <2 x double> splat (double 1.000000e+00), %1753
-  %1764 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1745, <2 x double> %1763, <2 x double> %1752)
-  %1765 = getelementptr inbounds nuw i8, ptr %1180, i64 2072
-  %1766 = getelementptr inbounds nuw i8, ptr %1180, i64 2080
-  %1767 = getelementptr inbounds nuw i8, ptr %1180, i64 192
-  %1768 = fmul <2 x double> %1745, splat (double -5.000000e-01)
-  %1769 = getelementptr inbounds nuw i8, ptr %1180, i64 2040
-  %1770 = getelementptr inbounds nuw i8, ptr %1180, i64 2048
-  %1771 = getelementptr inbounds nuw i8, ptr %1180, i64 2056
-  br label %1772
-
-1772:                                             ; preds = %1760, %1826
-  %1773 = phi <2 x double> [ %1764, %1760 ], [ %1828, %1826 ]
-  %1774 = phi <2 x double> [ %1762, %1760 ], [ %1829, %1826 ]
-  %1775 = phi <2 x double> [ %1714, %1760 ], [ %1844, %1826 ]
-  %1776 = phi <2 x double> [ zeroinitializer, %1760 ], [ %1847, %1826 ]
-  %1777 = phi <2 x double> [ %1755, %1760 ], [ %1790, %1826 ]
-  %1778 = phi i64 [ %1724, %1760 ], [ %1779, %1826 ]
-  %1779 = add nsw i64 %1778, -1
-  %1780 = uitofp nneg i64 %1779 to double
-  %1781 = insertelement <2 x double> poison, double %1780, i64 0
-  %1782 = shufflevector <2 x double> %1781, <2 x double> poison, <2 x i32> zeroinitializer
-  %1783 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1782, <2 x double> %1751, <2 x double> %1741)
-  %1784 = load <2 x double>, ptr %1290, align 16, !tbaa !26
-  %1785 = load <2 x double>, ptr %1292, align 16, !tbaa !26
-  %1786 = load <2 x double>, ptr %1294, align 16, !tbaa !26
-  %1787 = load <2 x double>, ptr %1296, align 16, !tbaa !26
-  %1788 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1783, <2 x double> %1787, <2 x double> %1786)
-  %1789 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1783, <2 x double> %1788, <2 x double> %1785)
-  %1790 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1783, <2 x double> %1789, <2 x double> %1784)
-  %1791 = load <2 x double>, ptr %1224, align 16, !tbaa !26
-  %1792 = load <2 x double>, ptr %1210, align 16, !tbaa !26
-  %1793 = load ptr, ptr %1765, align 8, !tbaa !49
-  %1794 = getelementptr inbounds nuw <2 x double>, ptr %1793, i64 %1779
-  %1795 = load <2 x double>, ptr %1794, align 16, !tbaa !26
-  %1796 = fmul <2 x double> %1792, %1795
-  %1797 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1791, <2 x double> %1790, <2 x double> %1796)
-  %1798 = load <2 x double>, ptr %1214, align 16, !tbaa !26
-  %1799 = load ptr, ptr %1766, align 16, !tbaa !59
-  %1800 = getelementptr inbounds nuw <2 x double>, ptr %1799, i64 %1779
-  %1801 = load <2 x double>, ptr %1800, align 16, !tbaa !26
-  %1802 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1798, <2 x double> %1801, <2 x double> %1797)
-  %1803 = fmul <2 x double> %1802, splat (double 5.000000e-01)
-  %1804 = icmp eq i64 %1778, 1
-  br i1 %1804, label %1820, label %1805
-
-1805:                                             ; preds = %1772
-  %1806 = load <2 x double>, ptr %1767, align 16, !tbaa !26
-  %1807 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1803, <2 x double> %1806, <2 x double> %1768)
-  %1808 = load <2 x double>, ptr %1365, align 16, !tbaa !26
-  %1809 = fmul <2 x double> %1750, %1808
-  %1810 = load <2 x double>, ptr %1311, align 16, !tbaa !26
-  %1811 = load <2 x double>, ptr %1313, align 16, !tbaa !26
-  %1812 = load <2 x double>, ptr %1315, align 16, !tbaa !26
-  %1813 = load <2 x double>, ptr %1317, align 16, !tbaa !26
-  %1814 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1783, <2 x double> %1813, <2 x double> %1812)
-  %1815 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1783, <2 x double> %1814, <2 x double> %1811)
-  %1816 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1783, <2 x double> %1815, <2 x double> %1810)
-  %1817 = fmul <2 x double> %1809, %1816
-  %1818 = fsub <2 x double> %1817, %1807
-  %1819 = fadd <2 x double> %1807, %1817
-  br label %1826
-
-1820:                                             ; preds = %1772
-  %1821 = load <2 x double>, ptr %1419, align 16, !tbaa !26
-  %1822 = load <2 x double>, ptr %1767, align 16, !tbaa !26
-  %1823 = fmul <2 x double> %1803, splat (double -2.000000e+00)
-  %1824 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1823, <2 x double> %1822, <2 x double> %1821)
-  %1825 = fadd <2 x double> %1745, %1824
-  br label %1826
-
-1826:                                             ; preds = %1820, %1805
-  %1827 = phi <2 x double> [ %1806, %1805 ], [ %1822, %1820 ]
-  %1828 = phi <2 x double> [ %1818, %1805 ], [ %1825, %1820 ]
-  %1829 = phi <2 x double> [ %1819, %1805 ], [ %1821, %1820 ]
-  %1830 = fsub <2 x double> %1777, %1790
-  %1831 = fmul <2 x double> %1791, %1830
-  %1832 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1831, <2 x double> %1827, <2 x double> %1773)
-  %1833 = fadd <2 x double> %1829, %1832
-  %1834 = fneg <2 x double> %1774
-  %1835 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1834, <2 x double> %1776, <2 x double> %1833)
-  %1836 = fdiv <2 x double> splat (double 1.000000e+00), %1835
-  %1837 = load ptr, ptr %1756, align 16, !tbaa !75
-  %1838 = getelementptr inbounds nuw <2 x double>, ptr %1837, i64 %1779
-  store <2 x double> %1790, ptr %1838, align 16, !tbaa !26
-  %1839 = load ptr, ptr %1769, align 8, !tbaa !62
-  %1840 = getelementptr inbounds nuw <2 x double>, ptr %1839, i64 %1779
+1800:                                             ; preds = %1780, %1784
+  %1801 = phi <2 x double> [ %1783, %1780 ], [ %1799, %1784 ]
+  %1802 = getelementptr inbounds nuw i8, ptr %1488, i64 800
+  %1803 = load <2 x double>, ptr %1802, align 16, !tbaa !26
+  %1804 = getelementptr inbounds nuw i8, ptr %1488, i64 1488
+  %1805 = load <2 x double>, ptr %1804, align 16, !tbaa !26
+  %1806 = fcmp ogt <2 x double> %1671, splat (double 0x3D719799812DEA11)
+  %1807 = select <2 x i1> %1806, <2 x double> %1671, <2 x double> splat (double 0x3D719799812DEA11)
+  %1808 = getelementptr inbounds nuw i8, ptr %1488, i64 1728
+  store <2 x double> %1774, ptr %1808, align 16, !tbaa !26
+  %1809 = getelementptr inbounds nuw i8, ptr %1488, i64 176
+  %1810 = load <2 x double>, ptr %1809, align 16, !tbaa !26
+  %1811 = fdiv <2 x double> %1810, %1807
+  %1812 = getelementptr inbounds nuw i8, ptr %1488, i64 1744
+  store <2 x double> %1811, ptr %1812, align 16, !tbaa !26
+  %1813 = getelementptr inbounds nuw i8, ptr %1488, i64 2136
+  %1814 = load ptr, ptr %1813, align 8, !tbaa !58
+  %1815 = load i64, ptr %132, align 16, !tbaa !21
+  %1816 = getelementptr <2 x double>, ptr %1814, i64 %1815
+  %1817 = getelementptr i8, ptr %1816, i64 -16
+  %1818 = load <2 x double>, ptr %1817, align 16, !tbaa !26
+  %1819 = fadd <2 x double> %1805, %1818
+  %1820 = fmul <2 x double> %1819, splat (double 5.000000e-01)
+  %1821 = getelementptr inbounds nuw i8, ptr %1488, i64 48
+  %1822 = load <2 x double>, ptr %1821, align 16, !tbaa !26
+  %1823 = getelementptr inbounds nuw i8, ptr %1488, i64 64
+  %1824 = load <2 x double>, ptr %1823, align 16, !tbaa !26
+  %1825 = getelementptr inbounds nuw i8, ptr %1488, i64 80
+  %1826 = load <2 x double>, ptr %1825, align 16, !tbaa !26
+  %1827 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1820, <2 x double> %1826, <2 x double> %1824)
+  %1828 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1820, <2 x double> %1827, <2 x double> %1822)
+  %1829 = fmul <2 x double> %1801, %1828
+  %1830 = fmul <2 x double> %1689, %1829
+  %1831 = getelementptr inbounds nuw i8, ptr %1488, i64 512
+  %1832 = load <2 x double>, ptr %1831, align 16, !tbaa !26
+  %1833 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1830, <2 x double> %1832, <2 x double> splat (double 1.000000e+00))
+  %1834 = fdiv <2 x double> splat (double 1.000000e+00), %1833
+  %1835 = select <2 x i1> %1709, <2 x double> %1834, <2 x double> splat (double 1.000000e+00)
+  %1836 = getelementptr inbounds nuw i8, ptr %1488, i64 1808
+  store <2 x double> %1835, ptr %1836, align 16, !tbaa !26
+  %1837 = fmul <2 x double> %1829, %1835
+  %1838 = getelementptr inbounds nuw i8, ptr %1488, i64 1600
+  store <2 x double> %1837, ptr %1838, align 16, !tbaa !26
+  %1839 = fmul <2 x double> %1754, splat (double 2.000000e+00)
+  %1840 = getelementptr inbounds nuw i8, ptr %1488, i64 96
   %1841 = load <2 x double>, ptr %1840, align 16, !tbaa !26
-  %1842 = fneg <2 x double> %1841
-  %1843 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1774, <2 x double> %1775, <2 x double> %1842)
-  %1844 = fmul <2 x double> %1836, %1843
-  %1845 = load ptr, ptr %1770, align 16, !tbaa !77
-  %1846 = getelementptr inbounds nuw <2 x double>, ptr %1845, i64 %1779
-  store <2 x double> %1844, ptr %1846, align 16, !tbaa !26
-  %1847 = fmul <2 x double> %1828, %1836
-  %1848 = load ptr, ptr %1771, align 8, !tbaa !78
-  %1849 = getelementptr inbounds nuw <2 x double>, ptr %1848, i64 %1779
-  store <2 x double> %1847, ptr %1849, align 16, !tbaa !26
-  %1850 = icmp samesign ugt i64 %1778, 1
-  br i1 %1850, label %1772, label %1851, !llvm.loop !79
+  %1842 = getelementptr inbounds nuw i8, ptr %1488, i64 112
+  %1843 = load <2 x double>, ptr %1842, align 16, !tbaa !26
+  %1844 = getelementptr inbounds nuw i8, ptr %1488, i64 128
+  %1845 = load <2 x double>, ptr %1844, align 16, !tbaa !26
+  %1846 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1805, <2 x double> %1845, <2 x double> %1843)
+  %1847 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1805, <2 x double> %1846, <2 x double> %1841)
+  %1848 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1839, <2 x double> %1847, <2 x double> %1837)
+  %1849 = getelementptr inbounds nuw i8, ptr %1488, i64 1632
+  store <2 x double> %1848, ptr %1849, align 16, !tbaa !26
+  %1850 = fmul <2 x double> %1707, %1803
+  %1851 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1850, <2 x double> %1676, <2 x double> splat (double 1.000000e+00))
+  %1852 = fdiv <2 x double> %1803, %1851
+  %1853 = load i64, ptr %133, align 8, !tbaa !22
+  %1854 = sitofp i64 %1853 to double
+  %1855 = fmul double %1854, 2.000000e+00
+  %1856 = insertelement <2 x double> poison, double %1855, i64 0
+  %1857 = shufflevector <2 x double> %1856, <2 x double> poison, <2 x i32> zeroinitializer
+  %1858 = fmul <2 x double> %1811, %1857
+  %1859 = fadd <2 x double> %1852, %1858
+  %1860 = fdiv <2 x double> %1852, %1859
+  %1861 = fmul <2 x double> %1766, %1858
+  %1862 = select <2 x i1> %1709, <2 x double> %1852, <2 x double> %1861
+  %1863 = getelementptr inbounds nuw i8, ptr %1488, i64 1616
+  store <2 x double> %1862, ptr %1863, align 16, !tbaa !26
+  %1864 = fmul <2 x double> %1858, %1860
+  %1865 = select <2 x i1> %1709, <2 x double> %1852, <2 x double> %1864
+  %1866 = getelementptr inbounds nuw i8, ptr %1488, i64 1648
+  store <2 x double> %1865, ptr %1866, align 16, !tbaa !26
+  %1867 = select <2 x i1> %1709, <2 x double> splat (double 1.000000e+00), <2 x double> %1860
+  %1868 = getelementptr inbounds nuw i8, ptr %1488, i64 1664
+  store <2 x double> %1867, ptr %1868, align 16, !tbaa !26
+  br i1 %1770, label %2030, label %1869
 
-1851:                                             ; preds = %1826, %1740
-  %1852 = load <2 x i64>, ptr %1261, align 16, !tbaa !26
-  %1853 = load <2 x double>, ptr %1419, align 16, !tbaa !26
-  %1854 = getelementptr inbounds nuw i8, ptr %1180, i64 2048
-  %1855 = load ptr, ptr %1854, align 16, !tbaa !77
-  %1856 = load <2 x double>, ptr %1855, align 16, !tbaa !26
-  %1857 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1853, <2 x double> %1856, <2 x double> %1710)
-  %1858 = icmp eq <2 x i64> %1852, zeroinitializer
-  %1859 = select <2 x i1> %1858, <2 x double> %1717, <2 x double> %1857
-  %1860 = getelementptr inbounds nuw i8, ptr %1180, i64 1456
-  store <2 x double> %1859, ptr %1860, align 16, !tbaa !26
-  %1861 = getelementptr inbounds nuw i8, ptr %1180, i64 2056
-  %1862 = load ptr, ptr %1861, align 8, !tbaa !78
-  %1863 = load <2 x double>, ptr %1862, align 16, !tbaa !26
-  %1864 = fsub <2 x double> splat (double 1.000000e+00), %1863
-  %1865 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1853, <2 x double> %1864, <2 x double> %1712)
-  %1866 = select <2 x i1> %1858, <2 x double> %1720, <2 x double> %1865
-  br label %1867
+1869:                                             ; preds = %1800
+  %1870 = getelementptr inbounds nuw i8, ptr %1488, i64 144
+  %1871 = load <2 x double>, ptr %1870, align 16, !tbaa !26
+  %1872 = getelementptr inbounds nuw i8, ptr %1488, i64 160
+  %1873 = load <2 x double>, ptr %1872, align 16, !tbaa !26
+  %1874 = getelementptr inbounds nuw i8, ptr %1488, i64 384
+  %1875 = load <2 x double>, ptr %1874, align 16, !tbaa !26
+  %1876 = load i64, ptr %132, align 16, !tbaa !21
+  %1877 = fsub <2 x double> %1745, %1875
+  %1878 = fmul <2 x double> %1843, splat (double 5.000000e-01)
+  %1879 = fmul <2 x double> %1845, splat (double 0x3FE5555555555555)
+  %1880 = getelementptr inbounds nuw i8, ptr %1488, i64 2224
+  %1881 = load ptr, ptr %1880, align 16, !tbaa !73
+  %1882 = getelementptr inbounds nuw i8, ptr %1488, i64 2232
+  %1883 = load ptr, ptr %1882, align 8, !tbaa !49
+  %1884 = getelementptr inbounds nuw i8, ptr %1488, i64 2160
+  %1885 = load ptr, ptr %1884, align 16, !tbaa !59
+  %1886 = getelementptr inbounds nuw i8, ptr %1488, i64 2200
+  %1887 = load ptr, ptr %1886, align 8, !tbaa !81
+  %1888 = getelementptr inbounds nuw i8, ptr %1488, i64 2208
+  %1889 = load ptr, ptr %1888, align 16, !tbaa !82
+  %1890 = getelementptr inbounds nuw i8, ptr %1488, i64 2216
+  %1891 = load ptr, ptr %1890, align 8, !tbaa !83
+  %1892 = getelementptr inbounds nuw i8, ptr %1488, i64 2184
+  %1893 = load ptr, ptr %1892, align 8, !tbaa !84
+  %1894 = getelementptr inbounds nuw i8, ptr %1488, i64 2192
+  %1895 = load ptr, ptr %1894, align 16, !tbaa !85
+  %1896 = icmp sgt i64 %1876, 0
+  br i1 %1896, label %1897, label %2142
 
-1867:                                             ; preds = %1731, %1851
-  %1868 = phi <2 x double> [ %1720, %1731 ], [ %1866, %1851 ]
-  %1869 = getelementptr inbounds nuw i8, ptr %1180, i64 1472
-  store <2 x double> %1868, ptr %1869, align 16, !tbaa !26
-  %1870 = add nuw nsw i64 %1178, 1
-  %1871 = load i64, ptr %169, align 8, !tbaa !20
-  %1872 = icmp slt i64 %1870, %1871
-  br i1 %1872, label %1177, label %1174, !llvm.loop !80
+1897:                                             ; preds = %1869
+  %1898 = load <2 x double>, ptr %1814, align 16, !tbaa !26
+  %1899 = getelementptr inbounds nuw i8, ptr %1488, i64 720
+  %1900 = load <2 x double>, ptr %1899, align 16, !tbaa !26
+  %1901 = getelementptr inbounds nuw i8, ptr %1488, i64 704
+  %1902 = load <2 x double>, ptr %1901, align 16, !tbaa !26
+  %1903 = fmul <2 x double> %1754, splat (double -2.000000e+00)
+  %1904 = fmul <2 x double> %1903, %1805
+  %1905 = fmul <2 x double> %1805, %1904
+  %1906 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1805, <2 x double> %1879, <2 x double> %1878)
+  %1907 = fmul <2 x double> %1905, %1906
+  %1908 = getelementptr inbounds nuw i8, ptr %1488, i64 2248
+  %1909 = fmul <2 x double> %1773, %1900
+  %1910 = fdiv <2 x double> %1902, %1871
+  br label %1911
 
-1873:                                             ; preds = %1973, %1172, %1174
-  %1874 = phi <2 x double> [ %1173, %1172 ], [ %1175, %1174 ], [ %1175, %1973 ]
-  %1875 = fcmp ogt <2 x double> %1874, zeroinitializer
-  %1876 = bitcast <2 x i1> %1875 to i2
-  %1877 = icmp eq i2 %1876, 0
-  br i1 %1877, label %1980, label %1977
+1911:                                             ; preds = %1897, %1995
+  %1912 = phi <2 x double> [ %1898, %1897 ], [ %1999, %1995 ]
+  %1913 = phi <2 x double> [ zeroinitializer, %1897 ], [ %1996, %1995 ]
+  %1914 = phi <2 x double> [ zeroinitializer, %1897 ], [ %1997, %1995 ]
+  %1915 = phi <2 x double> [ zeroinitializer, %1897 ], [ %1998, %1995 ]
+  %1916 = phi <2 x double> [ zeroinitializer, %1897 ], [ %2025, %1995 ]
+  %1917 = phi <2 x double> [ zeroinitializer, %1897 ], [ %2027, %1995 ]
+  %1918 = phi <2 x double> [ %1873, %1897 ], [ %2000, %1995 ]
+  %1919 = phi i64 [ 0, %1897 ], [ %1921, %1995 ]
+  %1920 = phi <2 x double> [ zeroinitializer, %1897 ], [ %2001, %1995 ]
+  %1921 = add nuw nsw i64 %1919, 1
+  %1922 = icmp slt i64 %1921, %1876
+  br i1 %1922, label %1923, label %1992
 
-1878:                                             ; preds = %1174, %1973
-  %1879 = phi i64 [ %1974, %1973 ], [ %1871, %1174 ]
-  %1880 = phi i64 [ %1975, %1973 ], [ 0, %1174 ]
-  %1881 = load ptr, ptr %142, align 8, !tbaa !28
-  %1882 = getelementptr inbounds nuw %struct.Piece, ptr %1881, i64 %1880
-  %1883 = getelementptr inbounds nuw i8, ptr %1882, i64 1872
-  %1884 = load <2 x i64>, ptr %1883, align 16, !tbaa !26
-  %1885 = getelementptr inbounds nuw i8, ptr %1882, i64 560
-  %1886 = load <2 x double>, ptr %1885, align 16, !tbaa !26
-  %1887 = fcmp ogt <2 x double> %1886, zeroinitializer
-  %1888 = select <2 x i1> %1887, <2 x i64> %1884, <2 x i64> zeroinitializer
-  %1889 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1888)
-  %1890 = icmp eq i64 %1889, 0
-  br i1 %1890, label %1973, label %1891
+1923:                                             ; preds = %1911
+  %1924 = getelementptr inbounds nuw <2 x double>, ptr %1814, i64 %1921
+  %1925 = load <2 x double>, ptr %1924, align 16, !tbaa !26
+  %1926 = icmp slt i64 %1921, %1769
+  br i1 %1926, label %1934, label %1927
 
-1891:                                             ; preds = %1878
-  %1892 = load <2 x double>, ptr %185, align 16, !tbaa !26
-  %1893 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1892, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
-  %1894 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1892, <2 x double> %1893, <2 x double> splat (double 0x4142F8368A3D70A4))
-  %1895 = load <2 x double>, ptr %186, align 16, !tbaa !26
-  %1896 = getelementptr inbounds nuw i8, ptr %1882, i64 1456
-  %1897 = load <2 x double>, ptr %1896, align 16, !tbaa !26
-  %1898 = getelementptr inbounds nuw i8, ptr %1882, i64 1472
-  %1899 = load <2 x double>, ptr %1898, align 16, !tbaa !26
-  %1900 = fdiv <2 x double> %1897, %1899
-  %1901 = fcmp olt <2 x double> %1900, %1892
-  %1902 = select <2 x i1> %1901, <2 x double> %1900, <2 x double> %1892
-  %1903 = getelementptr inbounds nuw i8, ptr %1882, i64 880
-  %1904 = load <2 x double>, ptr %1903, align 16, !tbaa !26
-  %1905 = fcmp olt <2 x double> %1904, %1902
-  %1906 = select <2 x i1> %1905, <2 x double> %1904, <2 x double> %1902
-  %1907 = fneg <2 x double> %1899
-  %1908 = getelementptr inbounds nuw i8, ptr %1882, i64 1776
-  %1909 = load <2 x double>, ptr %1908, align 16, !tbaa !26
-  br label %1913
-
-1910:                                             ; preds = %1913
-  %1911 = getelementptr inbounds nuw i8, ptr %1882, i64 1488
-  store <2 x double> %1964, ptr %1911, align 16, !tbaa !26
-  %1912 = load i64, ptr %169, align 8, !tbaa !20
-  br label %1973
-
-1913:                                             ; preds = %1891, %1913
-  %1914 = phi <2 x i64> [ %1888, %1891 ], [ %1967, %1913 ]
-  %1915 = phi i32 [ 0, %1891 ], [ %1968, %1913 ]
-  %1916 = phi <2 x double> [ %1906, %1891 ], [ %1964, %1913 ]
-  %1917 = fadd <2 x double> %1916, splat (double 2.731500e+02)
-  %1918 = fcmp ogt <2 x double> %1916, zeroinitializer
-  %1919 = select <2 x i1> %1918, <2 x double> %1916, <2 x double> zeroinitializer
-  %1920 = fadd <2 x double> %1919, splat (double 2.731500e+02)
-  %1921 = fadd <2 x double> %1920, splat (double 0xC08451671D164BD4)
-  %1922 = fdiv <2 x double> splat (double 0x3FCE88FD35E8A60E), %1921
-  %1923 = fsub <2 x double> %1920, %1922
-  %1924 = fadd <2 x double> %1923, splat (double 0x40923C3565924845)
-  %1925 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1923, <2 x double> %1924, <2 x double> splat (double 0xC12619EA558539E6))
-  %1926 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1923, <2 x double> splat (double 0xC03112E7A2109AD5), <2 x double> splat (double 0x40C77A698FD9BCCA))
-  %1927 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1923, <2 x double> %1926, <2 x double> splat (double 0xC148A99584203885))
-  %1928 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1923, <2 x double> splat (double 0x402DD4891DBECC6B), <2 x double> splat (double 0xC0B2D7440748F0B3))
-  %1929 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1923, <2 x double> %1928, <2 x double> splat (double 0x4118B9E59F2691E5))
-  %1930 = fmul <2 x double> %1929, splat (double 2.000000e+00)
-  %1931 = fmul <2 x double> %1925, splat (double 4.000000e+00)
-  %1932 = fneg <2 x double> %1929
+1927:                                             ; preds = %1923
+  %1928 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1925, <2 x double> %1845, <2 x double> %1843)
+  %1929 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1925, <2 x double> %1928, <2 x double> %1841)
+  %1930 = fneg <2 x double> %1925
+  %1931 = fmul <2 x double> %1925, %1930
+  %1932 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1925, <2 x double> %1879, <2 x double> %1878)
   %1933 = fmul <2 x double> %1931, %1932
-  %1934 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1927, <2 x double> %1927, <2 x double> %1933)
-  %1935 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %1934)
-  %1936 = fsub <2 x double> %1935, %1927
-  %1937 = fdiv <2 x double> %1930, %1936
-  %1938 = fmul <2 x double> %1937, %1937
-  %1939 = fmul <2 x double> %1938, splat (double 1.000000e+06)
-  %1940 = fmul <2 x double> %1938, %1939
-  %1941 = fmul <2 x double> %1917, splat (double 4.615260e+02)
-  %1942 = fdiv <2 x double> %1940, %1941
-  %1943 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1907, <2 x double> %1916, <2 x double> %1897)
-  %1944 = fsub <2 x double> %1942, %1895
-  %1945 = fcmp ogt <2 x double> %1944, zeroinitializer
-  %1946 = select <2 x i1> %1945, <2 x double> %1944, <2 x double> zeroinitializer
-  %1947 = fmul <2 x double> %1894, %1946
-  %1948 = fdiv <2 x double> %1947, %1909
-  %1949 = fsub <2 x double> %1943, %1948
-  %1950 = fmul <2 x double> %1894, %1942
-  %1951 = fdiv <2 x double> %1894, %1941
-  %1952 = fadd <2 x double> %1951, splat (double -1.000000e+00)
-  %1953 = fmul <2 x double> %1952, %1950
-  %1954 = fdiv <2 x double> %1953, %1917
-  %1955 = fdiv <2 x double> %1954, %1909
-  %1956 = fcmp ule <2 x double> %1942, %1895
-  %1957 = select <2 x i1> %1956, <2 x double> zeroinitializer, <2 x double> %1955
-  %1958 = fsub <2 x double> %1907, %1957
-  %1959 = fdiv <2 x double> %1949, %1958
-  %1960 = fsub <2 x double> %1916, %1959
-  %1961 = fcmp olt <2 x double> %1960, %1902
-  %1962 = select <2 x i1> %1961, <2 x double> %1960, <2 x double> %1902
-  %1963 = icmp eq <2 x i64> %1914, zeroinitializer
-  %1964 = select <2 x i1> %1963, <2 x double> %1916, <2 x double> %1962
-  %1965 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %1959)
-  %1966 = fcmp oge <2 x double> %1965, splat (double 1.000000e-05)
-  %1967 = select <2 x i1> %1966, <2 x i64> %1914, <2 x i64> zeroinitializer
-  %1968 = add nuw nsw i32 %1915, 1
-  %1969 = icmp samesign ult i32 %1915, 7
-  %1970 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %1967)
-  %1971 = icmp ne i64 %1970, 0
-  %1972 = select i1 %1969, i1 %1971, i1 false
-  br i1 %1972, label %1913, label %1910, !llvm.loop !81
-
-1973:                                             ; preds = %1878, %1910
-  %1974 = phi i64 [ %1879, %1878 ], [ %1912, %1910 ]
-  %1975 = add nuw nsw i64 %1880, 1
-  %1976 = icmp slt i64 %1975, %1974
-  br i1 %1976, label %1878, label %1873, !llvm.loop !82
-
-1977:                                             ; preds = %1873
-  %1978 = sext <2 x i1> %1875 to <2 x i64>
-  %1979 = tail call fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noundef nonnull align 16 dereferenceable(1584) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1, <2 x i64> noundef %1978) #7
-  br label %1980
-
-1980:                                             ; preds = %1873, %1977
-  %1981 = phi <2 x double> [ %1979, %1977 ], [ zeroinitializer, %1873 ]
-  %1982 = load <2 x double>, ptr %184, align 16, !tbaa !26
-  %1983 = fcmp ogt <2 x double> %1982, zeroinitializer
-  %1984 = sext <2 x i1> %1983 to <2 x i64>
-  %1985 = xor <2 x i64> %1984, splat (i64 -1)
-  %1986 = load <2 x double>, ptr %151, align 16, !tbaa !26
-  %1987 = fcmp oeq <2 x double> %1986, splat (double 1.000000e+00)
-  %1988 = fcmp oeq <2 x double> %1986, splat (double 2.000000e+00)
-  %1989 = or <2 x i1> %1987, %1988
-  %1990 = select <2 x i1> %1989, <2 x i64> %1985, <2 x i64> zeroinitializer
-  %1991 = xor <2 x i64> %1990, %1984
-  %1992 = load <2 x double>, ptr %185, align 16, !tbaa !26
-  %1993 = load <2 x double>, ptr %187, align 16, !tbaa !26
-  %1994 = load <2 x double>, ptr %188, align 16, !tbaa !26
-  %1995 = icmp eq <2 x i64> %1991, splat (i64 -1)
-  %1996 = select <2 x i1> %1995, <2 x double> %1994, <2 x double> %1993
-  %1997 = bitcast <2 x i1> %1983 to i2
-  %1998 = icmp eq i2 %1997, 0
-  br i1 %1998, label %2030, label %1999
-
-1999:                                             ; preds = %1980
-  %2000 = select <2 x i1> %1983, <2 x double> %1981, <2 x double> %1996
-  %2001 = fmul <2 x double> %2000, splat (double 0x3EB0C6F7A0B5ED8D)
-  %2002 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2001)
-  %2003 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2002)
-  %2004 = fmul <2 x double> %2003, %2003
-  %2005 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2003, <2 x double> splat (double 0xC03112E7A2109AD5), <2 x double> %2004)
-  %2006 = fadd <2 x double> %2005, splat (double 0x402DD4891DBECC6B)
-  %2007 = fmul <2 x double> %2003, splat (double 0x40C77A698FD9BCCA)
-  %2008 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2004, <2 x double> splat (double 0x40923C3565924845), <2 x double> %2007)
-  %2009 = fadd <2 x double> %2008, splat (double 0xC0B2D7440748F0B3)
-  %2010 = fmul <2 x double> %2003, splat (double 0xC148A99584203885)
-  %2011 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2004, <2 x double> splat (double 0xC12619EA558539E6), <2 x double> %2010)
-  %2012 = fadd <2 x double> %2011, splat (double 0x4118B9E59F2691E5)
-  %2013 = fmul <2 x double> %2012, splat (double 2.000000e+00)
-  %2014 = fneg <2 x double> %2009
-  %2015 = fmul <2 x double> %2006, splat (double 4.000000e+00)
-  %2016 = fneg <2 x double> %2012
-  %2017 = fmul <2 x double> %2015, %2016
-  %2018 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2009, <2 x double> %2009, <2 x double> %2017)
-  %2019 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2018)
-  %2020 = fsub <2 x double> %2014, %2019
-  %2021 = fdiv <2 x double> %2013, %2020
-  %2022 = fadd <2 x double> %2021, splat (double 0x408451671D164BD4)
-  %2023 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2021, <2 x double> splat (double 0x408451671D164BD4), <2 x double> splat (double 0xBFCE88FD35E8A60E))
-  %2024 = fmul <2 x double> %2023, splat (double -4.000000e+00)
-  %2025 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2022, <2 x double> %2022, <2 x double> %2024)
-  %2026 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2025)
-  %2027 = fsub <2 x double> %2022, %2026
-  %2028 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2027, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double -2.731500e+02))
-  %2029 = select <2 x i1> %1983, <2 x double> %2028, <2 x double> %1992
-  br label %2030
-
-2030:                                             ; preds = %1999, %1980
-  %2031 = phi <2 x double> [ %2000, %1999 ], [ %1996, %1980 ]
-  %2032 = phi <2 x double> [ %2029, %1999 ], [ %1992, %1980 ]
-  %2033 = load <2 x double>, ptr %176, align 16, !tbaa !26
-  %2034 = load <2 x double>, ptr %189, align 16, !tbaa !26
-  %2035 = load <2 x double>, ptr %177, align 16, !tbaa !26
-  %2036 = load <2 x double>, ptr %190, align 16, !tbaa !26
-  %2037 = fmul <2 x double> %2035, %2036
-  %2038 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2033, <2 x double> %2034, <2 x double> %2037)
-  %2039 = load <2 x double>, ptr %191, align 16, !tbaa !26
-  %2040 = load <2 x double>, ptr %192, align 16, !tbaa !26
-  %2041 = load <2 x double>, ptr %193, align 16, !tbaa !26
-  %2042 = fneg <2 x double> %2038
-  %2043 = fmul <2 x double> %2041, %2042
-  %2044 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2039, <2 x double> %2040, <2 x double> %2043)
-  %2045 = load <2 x double>, ptr %175, align 16, !tbaa !26
-  %2046 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2041, <2 x double> %2045, <2 x double> %2039)
-  %2047 = fdiv <2 x double> %2044, %2046
-  %2048 = load <2 x double>, ptr %194, align 16, !tbaa !26
-  %2049 = select <2 x i1> %1995, <2 x double> %2048, <2 x double> %1993
-  store <2 x double> %2049, ptr %194, align 16, !tbaa !26
-  %2050 = load <2 x double>, ptr %195, align 16, !tbaa !26
-  %2051 = select <2 x i1> %1995, <2 x double> %2050, <2 x double> %2047
-  store <2 x double> %2051, ptr %195, align 16, !tbaa !26
-  store <2 x double> %2031, ptr %188, align 16, !tbaa !26
-  %2052 = load <2 x i64>, ptr %123, align 16, !tbaa !26
-  %2053 = and <2 x i64> %2052, %1990
-  %2054 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2053)
-  %2055 = icmp eq i64 %2054, 0
-  br i1 %2055, label %2522, label %2056
-
-2056:                                             ; preds = %2030
-  %2057 = load <2 x double>, ptr %196, align 16, !tbaa !26
-  %2058 = load <2 x double>, ptr %197, align 16, !tbaa !26
-  %2059 = fmul <2 x double> %2035, %2058
-  %2060 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2033, <2 x double> %2057, <2 x double> %2059)
-  %2061 = load <2 x double>, ptr %198, align 16, !tbaa !26
-  %2062 = load <2 x double>, ptr %199, align 16, !tbaa !26
-  %2063 = fdiv <2 x double> %2061, %2062
-  %2064 = fmul <2 x double> %1993, splat (double 3.000000e-01)
-  %2065 = load <2 x double>, ptr %200, align 16, !tbaa !26
-  %2066 = fadd <2 x double> %1993, %2065
-  %2067 = fadd <2 x double> %2066, splat (double 2.000000e+05)
-  %2068 = fmul <2 x double> %2062, splat (double 2.870530e+02)
-  %2069 = fdiv <2 x double> %1993, %2068
-  %2070 = fcmp ogt <2 x double> %2031, %2064
-  %2071 = select <2 x i1> %2070, <2 x double> %2031, <2 x double> %2064
-  %2072 = fcmp olt <2 x double> %2071, %2067
-  %2073 = select <2 x i1> %2072, <2 x double> %2071, <2 x double> %2067
-  %2074 = icmp eq <2 x i64> %1990, zeroinitializer
-  %2075 = select <2 x i1> %2074, <2 x double> %2031, <2 x double> %2073
-  %2076 = fdiv <2 x double> %2049, splat (double 2.870530e+02)
-  %2077 = fmul <2 x double> %2069, splat (double 2.000000e+00)
-  %2078 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2077)
-  br label %2079
-
-2079:                                             ; preds = %2308, %2056
-  %2080 = phi <2 x double> [ %2032, %2056 ], [ %2114, %2308 ]
-  %2081 = phi <2 x double> [ %2064, %2056 ], [ %2465, %2308 ]
-  %2082 = phi <2 x double> [ %2067, %2056 ], [ %2462, %2308 ]
-  %2083 = phi <2 x i64> [ %2053, %2056 ], [ %2477, %2308 ]
-  %2084 = phi i32 [ 0, %2056 ], [ %2482, %2308 ]
-  %2085 = phi <2 x double> [ %2075, %2056 ], [ %2479, %2308 ]
-  %2086 = fmul <2 x double> %2085, splat (double 0x3EB0C6F7A0B5ED8D)
-  %2087 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2086)
-  %2088 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2087)
-  %2089 = fmul <2 x double> %2088, %2088
-  %2090 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2088, <2 x double> splat (double 0xC03112E7A2109AD5), <2 x double> %2089)
-  %2091 = fadd <2 x double> %2090, splat (double 0x402DD4891DBECC6B)
-  %2092 = fmul <2 x double> %2088, splat (double 0x40C77A698FD9BCCA)
-  %2093 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2089, <2 x double> splat (double 0x40923C3565924845), <2 x double> %2092)
-  %2094 = fadd <2 x double> %2093, splat (double 0xC0B2D7440748F0B3)
-  %2095 = fmul <2 x double> %2088, splat (double 0xC148A99584203885)
-  %2096 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2089, <2 x double> splat (double 0xC12619EA558539E6), <2 x double> %2095)
-  %2097 = fadd <2 x double> %2096, splat (double 0x4118B9E59F2691E5)
-  %2098 = fmul <2 x double> %2097, splat (double 2.000000e+00)
-  %2099 = fneg <2 x double> %2094
-  %2100 = fmul <2 x double> %2091, splat (double 4.000000e+00)
-  %2101 = fneg <2 x double> %2097
-  %2102 = fmul <2 x double> %2100, %2101
-  %2103 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2094, <2 x double> %2094, <2 x double> %2102)
-  %2104 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2103)
-  %2105 = fsub <2 x double> %2099, %2104
-  %2106 = fdiv <2 x double> %2098, %2105
-  %2107 = fadd <2 x double> %2106, splat (double 0x408451671D164BD4)
-  %2108 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2106, <2 x double> splat (double 0x408451671D164BD4), <2 x double> splat (double 0xBFCE88FD35E8A60E))
-  %2109 = fmul <2 x double> %2108, splat (double -4.000000e+00)
-  %2110 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2107, <2 x double> %2107, <2 x double> %2109)
-  %2111 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2110)
-  %2112 = fsub <2 x double> %2107, %2111
-  %2113 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2112, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double -2.731500e+02))
-  %2114 = select <2 x i1> %2074, <2 x double> %2080, <2 x double> %2113
-  %2115 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2114, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
-  %2116 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2114, <2 x double> %2115, <2 x double> splat (double 0x4142F8368A3D70A4))
-  %2117 = load i64, ptr %169, align 8, !tbaa !20, !noalias !83
-  %2118 = icmp sgt i64 %2117, 0
-  br i1 %2118, label %2119, label %2308
-
-2119:                                             ; preds = %2079
-  %2120 = fdiv <2 x double> splat (double 1.000000e+00), %2116
-  %2121 = fadd <2 x double> %2114, splat (double 1.000000e-09)
-  br label %2122
-
-2122:                                             ; preds = %2119, %2232
-  %2123 = phi <2 x double> [ zeroinitializer, %2119 ], [ %2304, %2232 ]
-  %2124 = phi <2 x double> [ zeroinitializer, %2119 ], [ %2303, %2232 ]
-  %2125 = phi i64 [ 0, %2119 ], [ %2305, %2232 ]
-  %2126 = load ptr, ptr %142, align 8, !tbaa !28, !noalias !83
-  %2127 = getelementptr inbounds nuw %struct.Piece, ptr %2126, i64 %2125
-  %2128 = getelementptr inbounds nuw i8, ptr %2127, i64 1456
-  %2129 = load <2 x double>, ptr %2128, align 16, !tbaa !26, !noalias !83
-  %2130 = getelementptr inbounds nuw i8, ptr %2127, i64 1472
-  %2131 = load <2 x double>, ptr %2130, align 16, !tbaa !26, !noalias !83
-  %2132 = getelementptr inbounds nuw i8, ptr %2127, i64 1824
-  %2133 = load <2 x double>, ptr %2132, align 16, !tbaa !26, !noalias !83
-  %2134 = fcmp ule <2 x double> %2133, splat (double 1.000000e+00)
-  %2135 = fmul <2 x double> %2114, %2131
-  %2136 = fcmp ogt <2 x double> %2129, %2135
-  %2137 = and <2 x i1> %2134, %2136
-  %2138 = fneg <2 x double> %2131
-  %2139 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2138, <2 x double> %2114, <2 x double> %2129)
-  %2140 = fmul <2 x double> %2120, %2139
-  %2141 = select <2 x i1> %2137, <2 x double> %2140, <2 x double> zeroinitializer
-  %2142 = fmul <2 x double> %2120, %2138
-  %2143 = fdiv <2 x double> %2129, %2131
-  %2144 = select <2 x i1> %2137, <2 x double> %2114, <2 x double> %2143
-  %2145 = getelementptr inbounds nuw i8, ptr %2127, i64 1872
-  %2146 = load <2 x i64>, ptr %2145, align 16, !tbaa !26, !noalias !83
-  %2147 = getelementptr inbounds nuw i8, ptr %2127, i64 560
-  %2148 = load <2 x double>, ptr %2147, align 16, !tbaa !26, !noalias !83
-  %2149 = fcmp ule <2 x double> %2148, zeroinitializer
-  %2150 = xor <2 x i1> %2134, splat (i1 true)
-  %2151 = select <2 x i1> %2150, <2 x i1> splat (i1 true), <2 x i1> %2149
-  %2152 = getelementptr inbounds nuw i8, ptr %2127, i64 1488
-  %2153 = load <2 x double>, ptr %2152, align 16, !tbaa !26, !noalias !83
-  %2154 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2138, <2 x double> %2153, <2 x double> %2129)
-  %2155 = fcmp ogt <2 x double> %2154, zeroinitializer
-  %2156 = select <2 x i1> %2155, <2 x double> %2154, <2 x double> zeroinitializer
-  %2157 = fmul <2 x double> %2120, %2156
-  %2158 = icmp eq <2 x i64> %2146, zeroinitializer
-  %2159 = select <2 x i1> %2151, <2 x i1> splat (i1 true), <2 x i1> %2158
-  %2160 = select <2 x i1> %2159, <2 x double> %2141, <2 x double> %2157
-  %2161 = select <2 x i1> %2159, <2 x double> %2144, <2 x double> %2153
-  %2162 = select <2 x i1> %2159, <2 x i1> %2137, <2 x i1> zeroinitializer
-  %2163 = select <2 x i1> %2162, <2 x double> %2142, <2 x double> zeroinitializer
-  %2164 = load i64, ptr %132, align 16, !tbaa !21, !noalias !86
-  %2165 = sitofp i64 %2164 to double
-  %2166 = insertelement <2 x double> poison, double %2165, i64 0
-  %2167 = shufflevector <2 x double> %2166, <2 x double> poison, <2 x i32> zeroinitializer
-  %2168 = icmp sgt i64 %2164, 0
-  br i1 %2168, label %2169, label %2232
-
-2169:                                             ; preds = %2122
-  %2170 = getelementptr inbounds nuw i8, ptr %2127, i64 1944
-  %2171 = load ptr, ptr %2170, align 8, !tbaa !71, !noalias !86
-  %2172 = getelementptr inbounds nuw i8, ptr %2127, i64 1952
-  %2173 = load ptr, ptr %2172, align 16, !tbaa !72, !noalias !86
-  %2174 = getelementptr inbounds nuw i8, ptr %2127, i64 1888
-  %2175 = load i64, ptr %2174, align 16, !tbaa !31, !noalias !86
-  %2176 = getelementptr inbounds nuw i8, ptr %2127, i64 1968
-  %2177 = getelementptr inbounds nuw i8, ptr %2127, i64 1960
-  %2178 = getelementptr inbounds nuw i8, ptr %2127, i64 1976
-  br label %2179
-
-2179:                                             ; preds = %2169, %2214
-  %2180 = phi <2 x i64> [ splat (i64 -1), %2169 ], [ %2194, %2214 ]
-  %2181 = phi i64 [ %2164, %2169 ], [ %2185, %2214 ]
-  %2182 = phi <2 x double> [ %2167, %2169 ], [ %2230, %2214 ]
-  %2183 = phi <2 x double> [ zeroinitializer, %2169 ], [ %2226, %2214 ]
-  %2184 = phi <2 x double> [ zeroinitializer, %2169 ], [ %2224, %2214 ]
-  %2185 = add nsw i64 %2181, -1
-  %2186 = getelementptr inbounds nuw <2 x double>, ptr %2171, i64 %2185
-  %2187 = load <2 x double>, ptr %2186, align 16, !tbaa !26, !noalias !86
-  %2188 = getelementptr inbounds nuw <2 x double>, ptr %2173, i64 %2185
-  %2189 = load <2 x double>, ptr %2188, align 16, !tbaa !26, !noalias !86
-  %2190 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2189, <2 x double> %2114, <2 x double> %2187)
-  %2191 = fcmp ogt <2 x double> %2190, %2121
-  %2192 = select <2 x i1> %2191, <2 x i64> %2180, <2 x i64> zeroinitializer
-  %2193 = icmp sgt i64 %2181, %2175
-  %2194 = select i1 %2193, <2 x i64> %2192, <2 x i64> zeroinitializer
-  %2195 = icmp slt i64 %2181, %2164
-  br i1 %2195, label %2196, label %2209
-
-2196:                                             ; preds = %2179
-  %2197 = load ptr, ptr %2176, align 16, !tbaa !69, !noalias !86
-  %2198 = getelementptr inbounds nuw <2 x double>, ptr %2197, i64 %2181
-  %2199 = load <2 x double>, ptr %2198, align 16, !tbaa !26, !noalias !86
-  %2200 = fsub <2 x double> %2190, %2114
-  %2201 = fmul <2 x double> %2200, %2199
-  %2202 = icmp eq <2 x i64> %2194, %2180
-  %2203 = select <2 x i1> %2202, <2 x double> zeroinitializer, <2 x double> %2201
-  %2204 = fadd <2 x double> %2184, %2203
-  %2205 = fadd <2 x double> %2189, splat (double -1.000000e+00)
-  %2206 = fmul <2 x double> %2205, %2199
-  %2207 = select <2 x i1> %2202, <2 x double> zeroinitializer, <2 x double> %2206
-  %2208 = fadd <2 x double> %2183, %2207
-  br label %2209
-
-2209:                                             ; preds = %2196, %2179
-  %2210 = phi <2 x double> [ %2204, %2196 ], [ %2184, %2179 ]
-  %2211 = phi <2 x double> [ %2208, %2196 ], [ %2183, %2179 ]
-  %2212 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2194)
-  %2213 = icmp eq i64 %2212, 0
-  br i1 %2213, label %2232, label %2214
-
-2214:                                             ; preds = %2209
-  %2215 = load ptr, ptr %2177, align 8, !tbaa !68, !noalias !86
-  %2216 = getelementptr inbounds nuw <2 x double>, ptr %2215, i64 %2185
-  %2217 = load <2 x double>, ptr %2216, align 16, !tbaa !26, !noalias !86
-  %2218 = load ptr, ptr %2178, align 8, !tbaa !70, !noalias !86
-  %2219 = getelementptr inbounds nuw <2 x double>, ptr %2218, i64 %2185
-  %2220 = load <2 x double>, ptr %2219, align 16, !tbaa !26, !noalias !86
-  %2221 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2220, <2 x double> %2114, <2 x double> %2217)
-  %2222 = icmp eq <2 x i64> %2194, zeroinitializer
-  %2223 = select <2 x i1> %2222, <2 x double> zeroinitializer, <2 x double> %2221
-  %2224 = fadd <2 x double> %2210, %2223
-  %2225 = select <2 x i1> %2222, <2 x double> zeroinitializer, <2 x double> %2220
-  %2226 = fadd <2 x double> %2211, %2225
-  %2227 = uitofp nneg i64 %2185 to double
-  %2228 = insertelement <2 x double> poison, double %2227, i64 0
-  %2229 = shufflevector <2 x double> %2228, <2 x double> poison, <2 x i32> zeroinitializer
-  %2230 = select <2 x i1> %2222, <2 x double> %2182, <2 x double> %2229
-  %2231 = icmp samesign ugt i64 %2181, 1
-  br i1 %2231, label %2179, label %2232, !llvm.loop !89
-
-2232:                                             ; preds = %2214, %2209, %2122
-  %2233 = phi <2 x double> [ %2167, %2122 ], [ %2182, %2209 ], [ %2230, %2214 ]
-  %2234 = phi <2 x double> [ zeroinitializer, %2122 ], [ %2210, %2209 ], [ %2224, %2214 ]
-  %2235 = phi <2 x double> [ zeroinitializer, %2122 ], [ %2211, %2209 ], [ %2226, %2214 ]
-  %2236 = getelementptr inbounds nuw i8, ptr %2127, i64 1520
-  %2237 = load <2 x double>, ptr %2236, align 16, !tbaa !26, !noalias !83
-  %2238 = getelementptr inbounds nuw i8, ptr %2127, i64 1376
-  %2239 = load <2 x double>, ptr %2238, align 16, !tbaa !26, !noalias !83
-  %2240 = getelementptr inbounds nuw i8, ptr %2127, i64 1760
-  %2241 = load <2 x double>, ptr %2240, align 16, !tbaa !26, !noalias !83
-  %2242 = fneg <2 x double> %2241
-  %2243 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2237, <2 x double> %2239, <2 x double> %2242)
-  %2244 = getelementptr inbounds nuw i8, ptr %2127, i64 1744
-  %2245 = load <2 x double>, ptr %2244, align 16, !tbaa !26, !noalias !83
-  %2246 = fadd <2 x double> %2237, %2245
-  %2247 = getelementptr inbounds nuw i8, ptr %2127, i64 1840
-  %2248 = load <2 x i64>, ptr %2247, align 16, !tbaa !26, !noalias !83
-  %2249 = getelementptr inbounds nuw i8, ptr %2127, i64 2048
-  %2250 = load ptr, ptr %2249, align 16, !tbaa !77, !noalias !83
-  %2251 = load <2 x double>, ptr %2250, align 16, !tbaa !26, !noalias !83
-  %2252 = fmul <2 x double> %2237, %2251
-  %2253 = icmp eq <2 x i64> %2248, zeroinitializer
-  %2254 = select <2 x i1> %2253, <2 x double> %2243, <2 x double> %2252
-  %2255 = getelementptr inbounds nuw i8, ptr %2127, i64 2056
-  %2256 = load ptr, ptr %2255, align 8, !tbaa !78, !noalias !83
-  %2257 = load <2 x double>, ptr %2256, align 16, !tbaa !26, !noalias !83
-  %2258 = fsub <2 x double> splat (double 1.000000e+00), %2257
-  %2259 = fmul <2 x double> %2237, %2258
-  %2260 = select <2 x i1> %2253, <2 x double> %2246, <2 x double> %2259
-  %2261 = fneg <2 x double> %2260
-  %2262 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2261, <2 x double> %2114, <2 x double> %2254)
-  %2263 = fcmp olt <2 x double> %2233, %2167
-  %2264 = and <2 x i1> %2134, %2263
-  %2265 = fcmp ogt <2 x double> %2234, zeroinitializer
-  %2266 = fcmp oge <2 x double> %2262, zeroinitializer
-  %2267 = and <2 x i1> %2265, %2266
-  %2268 = and <2 x i1> %2264, %2267
-  %2269 = sext <2 x i1> %2268 to <2 x i64>
-  %2270 = xor <2 x i64> %2269, splat (i64 -1)
-  %2271 = fadd <2 x double> %2234, %2262
-  %2272 = fcmp ogt <2 x double> %2271, zeroinitializer
-  %2273 = and <2 x i1> %2264, %2272
-  %2274 = select <2 x i1> %2273, <2 x i64> %2270, <2 x i64> zeroinitializer
-  %2275 = or <2 x i64> %2274, %2269
-  %2276 = fmul <2 x double> %2120, %2262
-  %2277 = select <2 x i1> %2268, <2 x double> %2276, <2 x double> zeroinitializer
-  %2278 = icmp eq <2 x i64> %2275, zeroinitializer
-  %2279 = select <2 x i1> %2278, <2 x double> %2160, <2 x double> %2277
-  %2280 = select <2 x i1> %2278, <2 x double> %2161, <2 x double> %2114
-  %2281 = fsub <2 x double> %2235, %2260
-  %2282 = fmul <2 x double> %2120, %2281
-  %2283 = select <2 x i1> %2278, <2 x double> %2163, <2 x double> %2282
-  %2284 = getelementptr inbounds nuw i8, ptr %2127, i64 1408
-  store <2 x double> %2279, ptr %2284, align 16, !tbaa !26, !noalias !83
-  %2285 = getelementptr inbounds nuw i8, ptr %2127, i64 1392
-  store <2 x double> %2280, ptr %2285, align 16, !tbaa !26, !noalias !83
-  %2286 = fmul <2 x double> %2120, %2234
-  %2287 = fmul <2 x double> %2120, %2271
-  %2288 = icmp eq <2 x i64> %2274, zeroinitializer
-  %2289 = select <2 x i1> %2288, <2 x double> zeroinitializer, <2 x double> %2287
-  %2290 = select <2 x i1> %2268, <2 x double> %2286, <2 x double> %2289
-  %2291 = getelementptr inbounds nuw i8, ptr %2127, i64 1424
-  store <2 x double> %2290, ptr %2291, align 16, !tbaa !26, !noalias !83
-  %2292 = load i64, ptr %132, align 16, !tbaa !21, !noalias !83
-  %2293 = sitofp i64 %2292 to double
-  %2294 = insertelement <2 x double> poison, double %2293, i64 0
-  %2295 = shufflevector <2 x double> %2294, <2 x double> poison, <2 x i32> zeroinitializer
-  %2296 = select <2 x i1> %2278, <2 x double> %2295, <2 x double> %2233
-  %2297 = getelementptr inbounds nuw i8, ptr %2127, i64 1440
-  store <2 x double> %2296, ptr %2297, align 16, !tbaa !26, !noalias !83
-  %2298 = getelementptr inbounds nuw i8, ptr %2127, i64 32
-  %2299 = load <2 x double>, ptr %2298, align 16, !tbaa !26, !noalias !83
-  %2300 = fadd <2 x double> %2279, %2290
-  %2301 = fmul <2 x double> %2299, %2300
-  %2302 = fmul <2 x double> %2299, %2283
-  %2303 = fadd <2 x double> %2124, %2301
-  %2304 = fadd <2 x double> %2123, %2302
-  %2305 = add nuw nsw i64 %2125, 1
-  %2306 = load i64, ptr %169, align 8, !tbaa !20, !noalias !83
-  %2307 = icmp slt i64 %2305, %2306
-  br i1 %2307, label %2122, label %2308, !llvm.loop !90
-
-2308:                                             ; preds = %2232, %2079
-  %2309 = phi <2 x double> [ zeroinitializer, %2079 ], [ %2303, %2232 ]
-  %2310 = phi <2 x double> [ zeroinitializer, %2079 ], [ %2304, %2232 ]
-  %2311 = fsub <2 x double> %2085, %2049
-  %2312 = fcmp ogt <2 x double> %2311, zeroinitializer
-  %2313 = select <2 x i1> %2312, <2 x double> %2311, <2 x double> zeroinitializer
-  %2314 = fadd <2 x double> %2114, splat (double 2.731500e+02)
-  %2315 = fdiv <2 x double> %2313, splat (double 4.615260e+02)
-  %2316 = fadd <2 x double> %2076, %2315
-  %2317 = load <2 x double>, ptr %199, align 16, !tbaa !26
-  %2318 = fdiv <2 x double> %2316, %2317
-  %2319 = fmul <2 x double> %2317, %2318
-  %2320 = fdiv <2 x double> %2085, %2319
-  %2321 = load <2 x double>, ptr %187, align 16, !tbaa !26, !noalias !91
-  %2322 = fsub <2 x double> %2085, %2321
-  %2323 = load <2 x double>, ptr %200, align 16, !tbaa !26, !noalias !91
-  %2324 = fsub <2 x double> %2322, %2323
-  %2325 = load <2 x double>, ptr %201, align 16, !tbaa !26, !noalias !91
-  %2326 = load <2 x double>, ptr %151, align 16, !tbaa !26, !noalias !91
-  %2327 = fcmp une <2 x double> %2326, splat (double 2.000000e+00)
-  %2328 = load <2 x double>, ptr %202, align 16, !tbaa !26, !noalias !91
-  %2329 = select <2 x i1> %2327, <2 x double> zeroinitializer, <2 x double> %2328
-  %2330 = fadd <2 x double> %2325, %2329
-  %2331 = fcmp ule <2 x double> %2322, zeroinitializer
-  %2332 = fcmp ule <2 x double> %2330, zeroinitializer
-  %2333 = or <2 x i1> %2331, %2332
-  %2334 = fmul <2 x double> %2318, splat (double 2.000000e+00)
-  %2335 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2334)
-  %2336 = fmul <2 x double> %2335, %2330
-  %2337 = fadd <2 x double> %2322, splat (double 2.000000e+02)
-  %2338 = tail call <2 x double> @llvm.sqrt.v2f64(<2 x double> %2337)
-  %2339 = select <2 x i1> %2331, <2 x double> splat (double 0x402C48C6001F0AC0), <2 x double> %2338
-  %2340 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2322, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double 2.000000e+02))
-  %2341 = fmul <2 x double> %2340, %2336
-  %2342 = fmul <2 x double> %2339, %2339
-  %2343 = fmul <2 x double> %2339, %2342
-  %2344 = fdiv <2 x double> %2341, %2343
-  %2345 = fmul <2 x double> %2322, %2336
-  %2346 = fdiv <2 x double> %2345, %2339
-  %2347 = select <2 x i1> %2333, <2 x double> zeroinitializer, <2 x double> %2346
-  %2348 = select <2 x i1> %2333, <2 x double> zeroinitializer, <2 x double> %2344
-  %2349 = fcmp ule <2 x double> %2324, zeroinitializer
-  %2350 = load <2 x double>, ptr %203, align 16, !tbaa !26, !noalias !91
-  %2351 = fmul <2 x double> %2324, %2350
-  %2352 = select <2 x i1> %2349, <2 x double> zeroinitializer, <2 x double> %2351
-  %2353 = fadd <2 x double> %2352, %2347
-  %2354 = select <2 x i1> %2349, <2 x double> zeroinitializer, <2 x double> %2350
-  %2355 = fadd <2 x double> %2354, %2348
-  %2356 = load <2 x double>, ptr %204, align 16, !tbaa !26
-  %2357 = fsub <2 x double> %2321, %2085
-  %2358 = fcmp ule <2 x double> %2357, zeroinitializer
-  %2359 = fcmp ule <2 x double> %2356, zeroinitializer
-  %2360 = or <2 x i1> %2358, %2359
-  %2361 = fmul <2 x double> %2078, %2356
-  %2362 = fadd <2 x double> %2357, splat (double 2.000000e+02)
-  %2363 = tail call <2 x double> @llvm.sqrt.v2f64(<2 x double> %2362)
-  %2364 = select <2 x i1> %2358, <2 x double> splat (double 0x402C48C6001F0AC0), <2 x double> %2363
-  %2365 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2357, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double 2.000000e+02))
-  %2366 = fmul <2 x double> %2365, %2361
-  %2367 = fmul <2 x double> %2364, %2364
-  %2368 = fmul <2 x double> %2364, %2367
-  %2369 = fdiv <2 x double> %2366, %2368
-  %2370 = fmul <2 x double> %2357, %2361
-  %2371 = fdiv <2 x double> %2370, %2364
-  %2372 = load <2 x double>, ptr %176, align 16, !tbaa !26, !noalias !94
-  %2373 = load <2 x double>, ptr %189, align 16, !tbaa !26, !noalias !94
-  %2374 = load <2 x double>, ptr %177, align 16, !tbaa !26, !noalias !94
-  %2375 = load <2 x double>, ptr %190, align 16, !tbaa !26, !noalias !94
-  %2376 = fmul <2 x double> %2374, %2375
-  %2377 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2372, <2 x double> %2373, <2 x double> %2376)
-  %2378 = load <2 x double>, ptr %193, align 16, !tbaa !26, !noalias !94
-  %2379 = load <2 x double>, ptr %175, align 16, !tbaa !26, !noalias !94
-  %2380 = load <2 x double>, ptr %191, align 16, !tbaa !26, !noalias !94
-  %2381 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2378, <2 x double> %2379, <2 x double> %2380)
-  %2382 = load <2 x double>, ptr %192, align 16, !tbaa !26, !noalias !94
-  %2383 = fneg <2 x double> %2377
-  %2384 = fmul <2 x double> %2378, %2383
-  %2385 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2380, <2 x double> %2382, <2 x double> %2384)
-  %2386 = fdiv <2 x double> %2385, %2381
-  %2387 = fcmp ogt <2 x double> %2313, splat (double 2.000000e+03)
-  %2388 = select <2 x i1> %2387, <2 x double> %2313, <2 x double> splat (double 2.000000e+03)
-  %2389 = fmul <2 x double> %2388, splat (double 0x3EB0C6F7A0B5ED8D)
-  %2390 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2389)
-  %2391 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2390)
-  %2392 = fmul <2 x double> %2391, %2391
-  %2393 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2391, <2 x double> splat (double 0xC03112E7A2109AD5), <2 x double> %2392)
-  %2394 = fadd <2 x double> %2393, splat (double 0x402DD4891DBECC6B)
-  %2395 = fmul <2 x double> %2391, splat (double 0x40C77A698FD9BCCA)
-  %2396 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2392, <2 x double> splat (double 0x40923C3565924845), <2 x double> %2395)
-  %2397 = fadd <2 x double> %2396, splat (double 0xC0B2D7440748F0B3)
-  %2398 = fmul <2 x double> %2391, splat (double 0xC148A99584203885)
-  %2399 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2392, <2 x double> splat (double 0xC12619EA558539E6), <2 x double> %2398)
-  %2400 = fadd <2 x double> %2399, splat (double 0x4118B9E59F2691E5)
-  %2401 = fmul <2 x double> %2400, splat (double 2.000000e+00)
-  %2402 = fneg <2 x double> %2397
-  %2403 = fmul <2 x double> %2394, splat (double 4.000000e+00)
-  %2404 = fneg <2 x double> %2400
-  %2405 = fmul <2 x double> %2403, %2404
-  %2406 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2397, <2 x double> %2397, <2 x double> %2405)
-  %2407 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2406)
-  %2408 = fsub <2 x double> %2402, %2407
-  %2409 = fdiv <2 x double> %2401, %2408
-  %2410 = fadd <2 x double> %2409, splat (double 0x408451671D164BD4)
-  %2411 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2409, <2 x double> splat (double 0x408451671D164BD4), <2 x double> splat (double 0xBFCE88FD35E8A60E))
-  %2412 = fmul <2 x double> %2411, splat (double -4.000000e+00)
-  %2413 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2410, <2 x double> %2410, <2 x double> %2412)
-  %2414 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2413)
-  %2415 = fsub <2 x double> %2410, %2414
-  %2416 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2415, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double -2.731500e+02))
-  %2417 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2416, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
-  %2418 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2416, <2 x double> %2417, <2 x double> splat (double 0x4142F8368A3D70A4))
-  %2419 = fadd <2 x double> %2416, splat (double 2.731500e+02)
-  %2420 = fcmp ule <2 x double> %2416, %2386
-  %2421 = load <2 x double>, ptr %205, align 16, !tbaa !26, !noalias !94
-  %2422 = fmul <2 x double> %2381, %2421
-  %2423 = fadd <2 x double> %2381, %2421
-  %2424 = fdiv <2 x double> %2422, %2423
-  %2425 = fdiv <2 x double> %2424, %2418
-  %2426 = fmul <2 x double> %2419, splat (double 4.615260e+02)
-  %2427 = fmul <2 x double> %2388, %2418
-  %2428 = fmul <2 x double> %2416, %2421
-  %2429 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2386, <2 x double> %2381, <2 x double> %2428)
-  %2430 = fdiv <2 x double> %2429, %2423
-  %2431 = select <2 x i1> %2420, <2 x double> %2386, <2 x double> %2430
-  store <2 x double> %2431, ptr %195, align 16, !tbaa !26, !noalias !94
-  %2432 = fsub <2 x double> %2416, %2386
-  %2433 = fmul <2 x double> %2432, %2425
-  %2434 = select <2 x i1> %2420, <2 x double> zeroinitializer, <2 x double> %2433
-  %2435 = fmul <2 x double> %2314, splat (double 4.615260e+02)
-  %2436 = fmul <2 x double> %2314, %2435
-  %2437 = fmul <2 x double> %2085, %2116
-  %2438 = fdiv <2 x double> %2436, %2437
-  %2439 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2379, <2 x double> %2085, <2 x double> %2060)
-  %2440 = fsub <2 x double> %2309, %2434
-  %2441 = fmul <2 x double> %2440, splat (double -4.615260e+02)
-  %2442 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2063, <2 x double> %2439, <2 x double> %2441)
-  %2443 = fmul <2 x double> %2371, splat (double -2.870530e+02)
-  %2444 = select <2 x i1> %2360, <2 x double> splat (double -0.000000e+00), <2 x double> %2443
-  %2445 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2320, <2 x double> %2353, <2 x double> %2444)
-  %2446 = fadd <2 x double> %2445, %2442
-  %2447 = fneg <2 x double> %2419
-  %2448 = fmul <2 x double> %2426, %2447
-  %2449 = fdiv <2 x double> %2448, %2427
-  %2450 = fmul <2 x double> %2449, %2425
-  %2451 = select <2 x i1> %2420, <2 x double> splat (double -0.000000e+00), <2 x double> %2450
-  %2452 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2310, <2 x double> %2438, <2 x double> %2451)
-  %2453 = fmul <2 x double> %2452, splat (double -4.615260e+02)
-  %2454 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2063, <2 x double> %2379, <2 x double> %2453)
-  %2455 = fmul <2 x double> %2369, splat (double 2.870530e+02)
-  %2456 = select <2 x i1> %2360, <2 x double> zeroinitializer, <2 x double> %2455
-  %2457 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2320, <2 x double> %2355, <2 x double> %2456)
-  %2458 = fadd <2 x double> %2457, %2454
-  %2459 = fcmp ule <2 x double> %2446, zeroinitializer
-  %2460 = fcmp olt <2 x double> %2082, %2085
-  %2461 = select <2 x i1> %2459, <2 x i1> splat (i1 true), <2 x i1> %2460
-  %2462 = select <2 x i1> %2461, <2 x double> %2082, <2 x double> %2085
-  %2463 = fcmp ogt <2 x double> %2081, %2085
-  %2464 = select <2 x i1> %2463, <2 x double> %2081, <2 x double> %2085
-  %2465 = select <2 x i1> %2459, <2 x double> %2464, <2 x double> %2081
-  %2466 = fdiv <2 x double> %2446, %2458
-  %2467 = fsub <2 x double> %2085, %2466
-  %2468 = fcmp uge <2 x double> %2465, %2467
-  %2469 = fcmp uge <2 x double> %2467, %2462
-  %2470 = or <2 x i1> %2468, %2469
-  %2471 = fadd <2 x double> %2465, %2462
-  %2472 = fmul <2 x double> %2471, splat (double 5.000000e-01)
-  %2473 = select <2 x i1> %2470, <2 x double> %2472, <2 x double> %2467
-  %2474 = fsub <2 x double> %2473, %2085
-  %2475 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %2474)
-  %2476 = fcmp oge <2 x double> %2475, splat (double 2.000000e-01)
-  %2477 = select <2 x i1> %2476, <2 x i64> %2083, <2 x i64> zeroinitializer
-  %2478 = icmp eq <2 x i64> %2477, zeroinitializer
-  %2479 = select <2 x i1> %2478, <2 x double> %2085, <2 x double> %2473
-  %2480 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2477)
-  %2481 = icmp ne i64 %2480, 0
-  %2482 = add nuw nsw i32 %2084, 1
-  %2483 = icmp samesign ult i32 %2084, 59
-  %2484 = select i1 %2481, i1 %2483, i1 false
-  br i1 %2484, label %2079, label %2485, !llvm.loop !97
-
-2485:                                             ; preds = %2308
-  %2486 = load <2 x double>, ptr %176, align 16, !tbaa !26
-  %2487 = load <2 x double>, ptr %206, align 16, !tbaa !26
-  %2488 = load <2 x double>, ptr %177, align 16, !tbaa !26
-  %2489 = load <2 x double>, ptr %207, align 16, !tbaa !26
-  %2490 = fmul <2 x double> %2488, %2489
-  %2491 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2486, <2 x double> %2487, <2 x double> %2490)
-  %2492 = load <2 x double>, ptr %204, align 16, !tbaa !26
-  %2493 = load <2 x double>, ptr %187, align 16, !tbaa !26
-  %2494 = fsub <2 x double> %2493, %2479
-  %2495 = fcmp ule <2 x double> %2494, zeroinitializer
-  %2496 = fcmp ule <2 x double> %2492, zeroinitializer
-  %2497 = or <2 x i1> %2496, %2495
-  %2498 = fmul <2 x double> %2078, %2492
-  %2499 = fadd <2 x double> %2494, splat (double 2.000000e+02)
-  %2500 = tail call <2 x double> @llvm.sqrt.v2f64(<2 x double> %2499)
-  %2501 = select <2 x i1> %2495, <2 x double> splat (double 0x402C48C6001F0AC0), <2 x double> %2500
-  %2502 = fmul <2 x double> %2498, %2494
-  %2503 = fdiv <2 x double> %2502, %2501
-  %2504 = fmul <2 x double> %2503, splat (double 2.870530e+02)
-  %2505 = select <2 x i1> %2497, <2 x double> zeroinitializer, <2 x double> %2504
-  %2506 = fdiv <2 x double> %2505, %2063
-  %2507 = fsub <2 x double> %2506, %2491
-  %2508 = load <2 x double>, ptr %175, align 16, !tbaa !26
-  %2509 = load <2 x double>, ptr %198, align 16, !tbaa !26
-  %2510 = fmul <2 x double> %2318, %2509
-  %2511 = fdiv <2 x double> %2353, %2510
-  %2512 = fadd <2 x double> %2508, %2511
-  %2513 = fdiv <2 x double> %2507, %2512
-  %2514 = fcmp ogt <2 x double> %2513, zeroinitializer
-  %2515 = select <2 x i1> %2514, <2 x double> %2513, <2 x double> zeroinitializer
-  %2516 = fcmp olt <2 x double> %2515, %2479
-  %2517 = select <2 x i1> %2516, <2 x double> %2515, <2 x double> %2479
-  %2518 = load <2 x double>, ptr %194, align 16, !tbaa !26
-  %2519 = select <2 x i1> %2074, <2 x double> %2518, <2 x double> %2517
-  store <2 x double> %2519, ptr %194, align 16, !tbaa !26
-  %2520 = select <2 x i1> %2074, <2 x double> %2051, <2 x double> %2431
-  store <2 x double> %2520, ptr %195, align 16, !tbaa !26
-  store <2 x double> %2479, ptr %188, align 16, !tbaa !26
-  store <2 x double> %2114, ptr %208, align 16, !tbaa !26
-  %2521 = load i64, ptr %169, align 8, !tbaa !20
-  br label %2692
-
-2522:                                             ; preds = %2030
-  store <2 x double> %2032, ptr %208, align 16, !tbaa !26
-  %2523 = load i64, ptr %169, align 8, !tbaa !20, !noalias !98
-  %2524 = icmp sgt i64 %2523, 0
-  br i1 %2524, label %2525, label %2695
-
-2525:                                             ; preds = %2522
-  %2526 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2032, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
-  %2527 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2032, <2 x double> %2526, <2 x double> splat (double 0x4142F8368A3D70A4))
-  %2528 = fdiv <2 x double> splat (double 1.000000e+00), %2527
-  %2529 = fadd <2 x double> %2032, splat (double 1.000000e-09)
-  br label %2530
-
-2530:                                             ; preds = %2525, %2627
-  %2531 = phi i64 [ 0, %2525 ], [ %2689, %2627 ]
-  %2532 = load ptr, ptr %142, align 8, !tbaa !28, !noalias !98
-  %2533 = getelementptr inbounds nuw %struct.Piece, ptr %2532, i64 %2531
-  %2534 = getelementptr inbounds nuw i8, ptr %2533, i64 1456
-  %2535 = load <2 x double>, ptr %2534, align 16, !tbaa !26, !noalias !98
-  %2536 = getelementptr inbounds nuw i8, ptr %2533, i64 1472
-  %2537 = load <2 x double>, ptr %2536, align 16, !tbaa !26, !noalias !98
-  %2538 = getelementptr inbounds nuw i8, ptr %2533, i64 1824
-  %2539 = load <2 x double>, ptr %2538, align 16, !tbaa !26, !noalias !98
-  %2540 = fcmp ule <2 x double> %2539, splat (double 1.000000e+00)
-  %2541 = fmul <2 x double> %2032, %2537
-  %2542 = fcmp ogt <2 x double> %2535, %2541
-  %2543 = and <2 x i1> %2540, %2542
-  %2544 = fneg <2 x double> %2537
-  %2545 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2544, <2 x double> %2032, <2 x double> %2535)
-  %2546 = fmul <2 x double> %2528, %2545
-  %2547 = select <2 x i1> %2543, <2 x double> %2546, <2 x double> zeroinitializer
-  %2548 = fdiv <2 x double> %2535, %2537
-  %2549 = select <2 x i1> %2543, <2 x double> %2032, <2 x double> %2548
-  %2550 = getelementptr inbounds nuw i8, ptr %2533, i64 1872
-  %2551 = load <2 x i64>, ptr %2550, align 16, !tbaa !26, !noalias !98
-  %2552 = getelementptr inbounds nuw i8, ptr %2533, i64 560
-  %2553 = load <2 x double>, ptr %2552, align 16, !tbaa !26, !noalias !98
-  %2554 = fcmp ule <2 x double> %2553, zeroinitializer
-  %2555 = xor <2 x i1> %2540, splat (i1 true)
-  %2556 = select <2 x i1> %2555, <2 x i1> splat (i1 true), <2 x i1> %2554
-  %2557 = getelementptr inbounds nuw i8, ptr %2533, i64 1488
-  %2558 = load <2 x double>, ptr %2557, align 16, !tbaa !26, !noalias !98
-  %2559 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2544, <2 x double> %2558, <2 x double> %2535)
-  %2560 = fcmp ogt <2 x double> %2559, zeroinitializer
-  %2561 = select <2 x i1> %2560, <2 x double> %2559, <2 x double> zeroinitializer
-  %2562 = fmul <2 x double> %2528, %2561
-  %2563 = icmp eq <2 x i64> %2551, zeroinitializer
-  %2564 = select <2 x i1> %2556, <2 x i1> splat (i1 true), <2 x i1> %2563
-  %2565 = select <2 x i1> %2564, <2 x double> %2547, <2 x double> %2562
-  %2566 = select <2 x i1> %2564, <2 x double> %2549, <2 x double> %2558
-  %2567 = load i64, ptr %132, align 16, !tbaa !21, !noalias !101
-  %2568 = sitofp i64 %2567 to double
-  %2569 = insertelement <2 x double> poison, double %2568, i64 0
-  %2570 = shufflevector <2 x double> %2569, <2 x double> poison, <2 x i32> zeroinitializer
-  %2571 = icmp sgt i64 %2567, 0
-  br i1 %2571, label %2572, label %2627
-
-2572:                                             ; preds = %2530
-  %2573 = getelementptr inbounds nuw i8, ptr %2533, i64 1944
-  %2574 = load ptr, ptr %2573, align 8, !tbaa !71, !noalias !101
-  %2575 = getelementptr inbounds nuw i8, ptr %2533, i64 1952
-  %2576 = load ptr, ptr %2575, align 16, !tbaa !72, !noalias !101
-  %2577 = getelementptr inbounds nuw i8, ptr %2533, i64 1888
-  %2578 = load i64, ptr %2577, align 16, !tbaa !31, !noalias !101
-  %2579 = getelementptr inbounds nuw i8, ptr %2533, i64 1968
-  %2580 = getelementptr inbounds nuw i8, ptr %2533, i64 1960
-  %2581 = getelementptr inbounds nuw i8, ptr %2533, i64 1976
-  br label %2582
-
-2582:                                             ; preds = %2572, %2611
-  %2583 = phi <2 x i64> [ splat (i64 -1), %2572 ], [ %2596, %2611 ]
-  %2584 = phi i64 [ %2567, %2572 ], [ %2587, %2611 ]
-  %2585 = phi <2 x double> [ %2570, %2572 ], [ %2625, %2611 ]
-  %2586 = phi <2 x double> [ zeroinitializer, %2572 ], [ %2621, %2611 ]
-  %2587 = add nsw i64 %2584, -1
-  %2588 = getelementptr inbounds nuw <2 x double>, ptr %2574, i64 %2587
-  %2589 = load <2 x double>, ptr %2588, align 16, !tbaa !26, !noalias !101
-  %2590 = getelementptr inbounds nuw <2 x double>, ptr %2576, i64 %2587
-  %2591 = load <2 x double>, ptr %2590, align 16, !tbaa !26, !noalias !101
-  %2592 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2591, <2 x double> %2032, <2 x double> %2589)
-  %2593 = fcmp ogt <2 x double> %2592, %2529
-  %2594 = select <2 x i1> %2593, <2 x i64> %2583, <2 x i64> zeroinitializer
-  %2595 = icmp sgt i64 %2584, %2578
-  %2596 = select i1 %2595, <2 x i64> %2594, <2 x i64> zeroinitializer
-  %2597 = icmp slt i64 %2584, %2567
-  br i1 %2597, label %2598, label %2607
-
-2598:                                             ; preds = %2582
-  %2599 = load ptr, ptr %2579, align 16, !tbaa !69, !noalias !101
-  %2600 = getelementptr inbounds nuw <2 x double>, ptr %2599, i64 %2584
-  %2601 = load <2 x double>, ptr %2600, align 16, !tbaa !26, !noalias !101
-  %2602 = fsub <2 x double> %2592, %2032
-  %2603 = fmul <2 x double> %2602, %2601
-  %2604 = icmp eq <2 x i64> %2596, %2583
-  %2605 = select <2 x i1> %2604, <2 x double> zeroinitializer, <2 x double> %2603
-  %2606 = fadd <2 x double> %2586, %2605
-  br label %2607
-
-2607:                                             ; preds = %2598, %2582
-  %2608 = phi <2 x double> [ %2606, %2598 ], [ %2586, %2582 ]
-  %2609 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2596)
-  %2610 = icmp eq i64 %2609, 0
-  br i1 %2610, label %2627, label %2611
-
-2611:                                             ; preds = %2607
-  %2612 = load ptr, ptr %2580, align 8, !tbaa !68, !noalias !101
-  %2613 = getelementptr inbounds nuw <2 x double>, ptr %2612, i64 %2587
-  %2614 = load <2 x double>, ptr %2613, align 16, !tbaa !26, !noalias !101
-  %2615 = load ptr, ptr %2581, align 8, !tbaa !70, !noalias !101
-  %2616 = getelementptr inbounds nuw <2 x double>, ptr %2615, i64 %2587
-  %2617 = load <2 x double>, ptr %2616, align 16, !tbaa !26, !noalias !101
-  %2618 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2617, <2 x double> %2032, <2 x double> %2614)
-  %2619 = icmp eq <2 x i64> %2596, zeroinitializer
-  %2620 = select <2 x i1> %2619, <2 x double> zeroinitializer, <2 x double> %2618
-  %2621 = fadd <2 x double> %2608, %2620
-  %2622 = uitofp nneg i64 %2587 to double
-  %2623 = insertelement <2 x double> poison, double %2622, i64 0
-  %2624 = shufflevector <2 x double> %2623, <2 x double> poison, <2 x i32> zeroinitializer
-  %2625 = select <2 x i1> %2619, <2 x double> %2585, <2 x double> %2624
-  %2626 = icmp samesign ugt i64 %2584, 1
-  br i1 %2626, label %2582, label %2627, !llvm.loop !89
-
-2627:                                             ; preds = %2611, %2607, %2530
-  %2628 = phi <2 x double> [ %2570, %2530 ], [ %2585, %2607 ], [ %2625, %2611 ]
-  %2629 = phi <2 x double> [ zeroinitializer, %2530 ], [ %2608, %2607 ], [ %2621, %2611 ]
-  %2630 = getelementptr inbounds nuw i8, ptr %2533, i64 1520
-  %2631 = load <2 x double>, ptr %2630, align 16, !tbaa !26, !noalias !98
-  %2632 = getelementptr inbounds nuw i8, ptr %2533, i64 1376
-  %2633 = load <2 x double>, ptr %2632, align 16, !tbaa !26, !noalias !98
-  %2634 = getelementptr inbounds nuw i8, ptr %2533, i64 1760
-  %2635 = load <2 x double>, ptr %2634, align 16, !tbaa !26, !noalias !98
-  %2636 = fneg <2 x double> %2635
-  %2637 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2631, <2 x double> %2633, <2 x double> %2636)
-  %2638 = getelementptr inbounds nuw i8, ptr %2533, i64 1744
-  %2639 = load <2 x double>, ptr %2638, align 16, !tbaa !26, !noalias !98
-  %2640 = fadd <2 x double> %2631, %2639
-  %2641 = getelementptr inbounds nuw i8, ptr %2533, i64 1840
-  %2642 = load <2 x i64>, ptr %2641, align 16, !tbaa !26, !noalias !98
-  %2643 = getelementptr inbounds nuw i8, ptr %2533, i64 2048
-  %2644 = load ptr, ptr %2643, align 16, !tbaa !77, !noalias !98
-  %2645 = load <2 x double>, ptr %2644, align 16, !tbaa !26, !noalias !98
-  %2646 = fmul <2 x double> %2631, %2645
-  %2647 = icmp eq <2 x i64> %2642, zeroinitializer
-  %2648 = select <2 x i1> %2647, <2 x double> %2637, <2 x double> %2646
-  %2649 = getelementptr inbounds nuw i8, ptr %2533, i64 2056
-  %2650 = load ptr, ptr %2649, align 8, !tbaa !78, !noalias !98
-  %2651 = load <2 x double>, ptr %2650, align 16, !tbaa !26, !noalias !98
-  %2652 = fsub <2 x double> splat (double 1.000000e+00), %2651
-  %2653 = fmul <2 x double> %2631, %2652
-  %2654 = select <2 x i1> %2647, <2 x double> %2640, <2 x double> %2653
-  %2655 = fneg <2 x double> %2654
-  %2656 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2655, <2 x double> %2032, <2 x double> %2648)
-  %2657 = fcmp olt <2 x double> %2628, %2570
-  %2658 = and <2 x i1> %2540, %2657
-  %2659 = fcmp ogt <2 x double> %2629, zeroinitializer
-  %2660 = fcmp oge <2 x double> %2656, zeroinitializer
-  %2661 = and <2 x i1> %2659, %2660
-  %2662 = and <2 x i1> %2658, %2661
-  %2663 = sext <2 x i1> %2662 to <2 x i64>
-  %2664 = xor <2 x i64> %2663, splat (i64 -1)
-  %2665 = fadd <2 x double> %2629, %2656
-  %2666 = fcmp ogt <2 x double> %2665, zeroinitializer
-  %2667 = and <2 x i1> %2658, %2666
-  %2668 = select <2 x i1> %2667, <2 x i64> %2664, <2 x i64> zeroinitializer
-  %2669 = or <2 x i64> %2668, %2663
-  %2670 = fmul <2 x double> %2528, %2656
-  %2671 = select <2 x i1> %2662, <2 x double> %2670, <2 x double> zeroinitializer
-  %2672 = icmp eq <2 x i64> %2669, zeroinitializer
-  %2673 = select <2 x i1> %2672, <2 x double> %2565, <2 x double> %2671
-  %2674 = select <2 x i1> %2672, <2 x double> %2566, <2 x double> %2032
-  %2675 = getelementptr inbounds nuw i8, ptr %2533, i64 1408
-  store <2 x double> %2673, ptr %2675, align 16, !tbaa !26, !noalias !98
-  %2676 = getelementptr inbounds nuw i8, ptr %2533, i64 1392
-  store <2 x double> %2674, ptr %2676, align 16, !tbaa !26, !noalias !98
-  %2677 = fmul <2 x double> %2528, %2629
-  %2678 = fmul <2 x double> %2528, %2665
-  %2679 = icmp eq <2 x i64> %2668, zeroinitializer
-  %2680 = select <2 x i1> %2679, <2 x double> zeroinitializer, <2 x double> %2678
-  %2681 = select <2 x i1> %2662, <2 x double> %2677, <2 x double> %2680
-  %2682 = getelementptr inbounds nuw i8, ptr %2533, i64 1424
-  store <2 x double> %2681, ptr %2682, align 16, !tbaa !26, !noalias !98
-  %2683 = load i64, ptr %132, align 16, !tbaa !21, !noalias !98
-  %2684 = sitofp i64 %2683 to double
-  %2685 = insertelement <2 x double> poison, double %2684, i64 0
-  %2686 = shufflevector <2 x double> %2685, <2 x double> poison, <2 x i32> zeroinitializer
-  %2687 = select <2 x i1> %2672, <2 x double> %2686, <2 x double> %2628
-  %2688 = getelementptr inbounds nuw i8, ptr %2533, i64 1440
-  store <2 x double> %2687, ptr %2688, align 16, !tbaa !26, !noalias !98
-  %2689 = add nuw nsw i64 %2531, 1
-  %2690 = load i64, ptr %169, align 8, !tbaa !20, !noalias !98
-  %2691 = icmp slt i64 %2689, %2690
-  br i1 %2691, label %2530, label %2692, !llvm.loop !90
-
-2692:                                             ; preds = %2627, %2485
-  %2693 = phi i64 [ %2521, %2485 ], [ %2690, %2627 ]
-  %2694 = icmp sgt i64 %2693, 0
-  br i1 %2694, label %2869, label %2695
-
-2695:                                             ; preds = %2692, %2522
-  %2696 = load <2 x double>, ptr %178, align 16, !tbaa !26
-  br label %2771
-
-2697:                                             ; preds = %2973
-  %2698 = load <2 x double>, ptr %178, align 16, !tbaa !26
-  %2699 = icmp sgt i64 %2997, 0
-  br i1 %2699, label %2700, label %2771
-
-2700:                                             ; preds = %2697
-  %2701 = load ptr, ptr %142, align 8, !tbaa !28
-  %2702 = and i64 %2997, 1
-  %2703 = icmp eq i64 %2997, 1
-  br i1 %2703, label %2747, label %2704
-
-2704:                                             ; preds = %2700
-  %2705 = and i64 %2997, 9223372036854775806
-  br label %2706
-
-2706:                                             ; preds = %2706, %2704
-  %2707 = phi <2 x double> [ zeroinitializer, %2704 ], [ %2738, %2706 ]
-  %2708 = phi <2 x double> [ zeroinitializer, %2704 ], [ %2743, %2706 ]
-  %2709 = phi i64 [ 0, %2704 ], [ %2744, %2706 ]
-  %2710 = phi i64 [ 0, %2704 ], [ %2745, %2706 ]
-  %2711 = getelementptr inbounds nuw %struct.Piece, ptr %2701, i64 %2709
-  %2712 = getelementptr inbounds nuw i8, ptr %2711, i64 1872
-  %2713 = load <2 x i64>, ptr %2712, align 16, !tbaa !26
-  %2714 = getelementptr inbounds nuw i8, ptr %2711, i64 32
-  %2715 = load <2 x double>, ptr %2714, align 16, !tbaa !26
-  %2716 = getelementptr inbounds nuw i8, ptr %2711, i64 1584
-  %2717 = load <2 x double>, ptr %2716, align 16, !tbaa !26
-  %2718 = fmul <2 x double> %2715, %2717
-  %2719 = icmp eq <2 x i64> %2713, zeroinitializer
-  %2720 = select <2 x i1> %2719, <2 x double> %2718, <2 x double> zeroinitializer
-  %2721 = fadd <2 x double> %2707, %2720
-  %2722 = getelementptr inbounds nuw i8, ptr %2711, i64 1552
-  %2723 = load <2 x double>, ptr %2722, align 16, !tbaa !26
-  %2724 = fmul <2 x double> %2715, %2723
-  %2725 = select <2 x i1> %2719, <2 x double> %2724, <2 x double> zeroinitializer
-  %2726 = fadd <2 x double> %2708, %2725
-  %2727 = or disjoint i64 %2709, 1
-  %2728 = getelementptr inbounds nuw %struct.Piece, ptr %2701, i64 %2727
-  %2729 = getelementptr inbounds nuw i8, ptr %2728, i64 1872
-  %2730 = load <2 x i64>, ptr %2729, align 16, !tbaa !26
-  %2731 = getelementptr inbounds nuw i8, ptr %2728, i64 32
-  %2732 = load <2 x double>, ptr %2731, align 16, !tbaa !26
-  %2733 = getelementptr inbounds nuw i8, ptr %2728, i64 1584
-  %2734 = load <2 x double>, ptr %2733, align 16, !tbaa !26
-  %2735 = fmul <2 x double> %2732, %2734
-  %2736 = icmp eq <2 x i64> %2730, zeroinitializer
-  %2737 = select <2 x i1> %2736, <2 x double> %2735, <2 x double> zeroinitializer
-  %2738 = fadd <2 x double> %2721, %2737
-  %2739 = getelementptr inbounds nuw i8, ptr %2728, i64 1552
-  %2740 = load <2 x double>, ptr %2739, align 16, !tbaa !26
-  %2741 = fmul <2 x double> %2732, %2740
-  %2742 = select <2 x i1> %2736, <2 x double> %2741, <2 x double> zeroinitializer
-  %2743 = fadd <2 x double> %2726, %2742
-  %2744 = add nuw nsw i64 %2709, 2
-  %2745 = add i64 %2710, 2
-  %2746 = icmp eq i64 %2745, %2705
-  br i1 %2746, label %2747, label %2706, !llvm.loop !104
-
-2747:                                             ; preds = %2706, %2700
-  %2748 = phi <2 x double> [ poison, %2700 ], [ %2738, %2706 ]
-  %2749 = phi <2 x double> [ poison, %2700 ], [ %2743, %2706 ]
-  %2750 = phi <2 x double> [ zeroinitializer, %2700 ], [ %2738, %2706 ]
-  %2751 = phi <2 x double> [ zeroinitializer, %2700 ], [ %2743, %2706 ]
-  %2752 = phi i64 [ 0, %2700 ], [ %2744, %2706 ]
-  %2753 = icmp eq i64 %2702, 0
-  br i1 %2753, label %2771, label %2754
-
-2754:                                             ; preds = %2747
-  %2755 = getelementptr inbounds nuw %struct.Piece, ptr %2701, i64 %2752
-  %2756 = getelementptr inbounds nuw i8, ptr %2755, i64 1872
-  %2757 = load <2 x i64>, ptr %2756, align 16, !tbaa !26
-  %2758 = getelementptr inbounds nuw i8, ptr %2755, i64 32
-  %2759 = load <2 x double>, ptr %2758, align 16, !tbaa !26
-  %2760 = getelementptr inbounds nuw i8, ptr %2755, i64 1584
-  %2761 = load <2 x double>, ptr %2760, align 16, !tbaa !26
-  %2762 = fmul <2 x double> %2759, %2761
-  %2763 = icmp eq <2 x i64> %2757, zeroinitializer
-  %2764 = select <2 x i1> %2763, <2 x double> %2762, <2 x double> zeroinitializer
-  %2765 = fadd <2 x double> %2750, %2764
-  %2766 = getelementptr inbounds nuw i8, ptr %2755, i64 1552
-  %2767 = load <2 x double>, ptr %2766, align 16, !tbaa !26
-  %2768 = fmul <2 x double> %2759, %2767
-  %2769 = select <2 x i1> %2763, <2 x double> %2768, <2 x double> zeroinitializer
-  %2770 = fadd <2 x double> %2751, %2769
-  br label %2771
-
-2771:                                             ; preds = %2754, %2747, %2695, %2697
-  %2772 = phi i1 [ false, %2697 ], [ false, %2695 ], [ true, %2747 ], [ true, %2754 ]
-  %2773 = phi <2 x double> [ %2698, %2697 ], [ %2696, %2695 ], [ %2698, %2747 ], [ %2698, %2754 ]
-  %2774 = phi <2 x double> [ zeroinitializer, %2697 ], [ zeroinitializer, %2695 ], [ %2749, %2747 ], [ %2770, %2754 ]
-  %2775 = phi <2 x double> [ zeroinitializer, %2697 ], [ zeroinitializer, %2695 ], [ %2748, %2747 ], [ %2765, %2754 ]
-  %2776 = load <2 x double>, ptr %209, align 16, !tbaa !26
-  %2777 = load <2 x double>, ptr %192, align 16, !tbaa !26
-  %2778 = fsub <2 x double> %2773, %2777
-  %2779 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2776, <2 x double> %2778, <2 x double> %2775)
-  %2780 = fadd <2 x double> %2774, %2776
-  store <2 x double> %2779, ptr %210, align 16, !tbaa !26
-  %2781 = load <2 x double>, ptr %168, align 16, !tbaa !26
-  %2782 = fcmp ule <2 x double> %2781, zeroinitializer
-  %2783 = load <2 x double>, ptr %155, align 16, !tbaa !26
-  %2784 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2781, <2 x double> splat (double 5.000000e-01), <2 x double> %2783)
-  %2785 = fsub <2 x double> %2784, %2773
-  %2786 = fcmp ogt <2 x double> %2781, splat (double 1.000000e-30)
-  %2787 = select <2 x i1> %2786, <2 x double> %2781, <2 x double> splat (double 1.000000e-30)
-  %2788 = fdiv <2 x double> %2785, %2787
-  %2789 = fcmp ogt <2 x double> %2788, zeroinitializer
-  %2790 = select <2 x i1> %2789, <2 x double> %2788, <2 x double> zeroinitializer
-  %2791 = fcmp olt <2 x double> %2790, splat (double 1.000000e+00)
-  %2792 = select <2 x i1> %2791, <2 x double> %2790, <2 x double> splat (double 1.000000e+00)
-  %2793 = load <2 x double>, ptr %158, align 16, !tbaa !26
-  %2794 = load <2 x i64>, ptr %156, align 16, !tbaa !26
-  %2795 = icmp eq <2 x i64> %2794, zeroinitializer
-  %2796 = select <2 x i1> %2795, <2 x double> zeroinitializer, <2 x double> splat (double 1.000000e+00)
-  %2797 = select <2 x i1> %2782, <2 x double> %2796, <2 x double> %2792
-  %2798 = fmul <2 x double> %2793, %2797
-  %2799 = fcmp ule <2 x double> %2798, zeroinitializer
-  %2800 = fcmp uge <2 x double> %2798, %2793
-  %2801 = or <2 x i1> %2799, %2800
-  %2802 = or <2 x i1> %2782, %2801
-  %2803 = fdiv <2 x double> %2793, %2787
-  %2804 = select <2 x i1> %2802, <2 x double> zeroinitializer, <2 x double> %2803
-  %2805 = fadd <2 x double> %2780, %2804
-  %2806 = load <2 x i64>, ptr %166, align 16, !tbaa !26
-  %2807 = load <2 x double>, ptr %173, align 16, !tbaa !26
-  %2808 = fdiv <2 x double> splat (double 2.000000e+00), %2807
-  %2809 = load <2 x double>, ptr %175, align 16, !tbaa !26
-  %2810 = icmp eq <2 x i64> %2806, zeroinitializer
-  %2811 = select <2 x i1> %2810, <2 x double> %2809, <2 x double> %2808
-  %2812 = load <2 x double>, ptr %157, align 16, !tbaa !26
-  %2813 = load <2 x double>, ptr %1, align 16, !tbaa !26
-  %2814 = fmul <2 x double> %2812, %2813
-  %2815 = load <2 x double>, ptr %160, align 16, !tbaa !26
-  %2816 = load <2 x double>, ptr %161, align 16, !tbaa !26
-  %2817 = fmul <2 x double> %2816, splat (double 5.000000e-01)
-  %2818 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2817, <2 x double> %2812, <2 x double> %2815)
-  %2819 = load <2 x double>, ptr %162, align 16, !tbaa !26
-  %2820 = fmul <2 x double> %2812, %2819
-  %2821 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2814, <2 x double> %2818, <2 x double> %2820)
-  %2822 = load <2 x double>, ptr %176, align 16, !tbaa !26
-  %2823 = load <2 x double>, ptr %177, align 16, !tbaa !26
-  %2824 = load <2 x double>, ptr %163, align 16, !tbaa !26
-  %2825 = fmul <2 x double> %2813, %2824
-  %2826 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2817, <2 x double> %2824, <2 x double> %2815)
-  %2827 = fmul <2 x double> %2819, %2824
-  %2828 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2825, <2 x double> %2826, <2 x double> %2827)
-  %2829 = fmul <2 x double> %2823, %2828
-  %2830 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2822, <2 x double> %2821, <2 x double> %2829)
-  %2831 = fmul <2 x double> %2773, %2813
-  %2832 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2817, <2 x double> %2773, <2 x double> %2815)
-  %2833 = fmul <2 x double> %2773, %2819
-  %2834 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2831, <2 x double> %2832, <2 x double> %2833)
-  %2835 = fneg <2 x double> %2811
-  %2836 = load <2 x double>, ptr %179, align 16, !tbaa !26
-  %2837 = fneg <2 x double> %2836
-  %2838 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2835, <2 x double> %2821, <2 x double> %2837)
-  %2839 = select <2 x i1> %2810, <2 x double> %2830, <2 x double> %2838
-  %2840 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2811, <2 x double> %2834, <2 x double> %2839)
-  %2841 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2816, <2 x double> %2773, <2 x double> %2815)
-  %2842 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2813, <2 x double> %2841, <2 x double> %2819)
-  %2843 = load <2 x double>, ptr %167, align 16, !tbaa !26
-  %2844 = fcmp une <2 x double> %2843, zeroinitializer
-  %2845 = fadd <2 x double> %2779, %2840
-  %2846 = fsub <2 x double> %2845, %2798
-  %2847 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2811, <2 x double> %2842, <2 x double> %2805)
-  %2848 = fdiv <2 x double> %2846, %2847
-  %2849 = fsub <2 x double> %2773, %2848
-  %2850 = select <2 x i1> %2844, <2 x double> %2773, <2 x double> %2849
-  store <2 x double> %2850, ptr %178, align 16, !tbaa !26
-  %2851 = load <2 x double>, ptr %211, align 16, !tbaa !26
-  %2852 = fneg <2 x double> %2822
-  %2853 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2852, <2 x double> %2851, <2 x double> %2798)
-  %2854 = load <2 x double>, ptr %212, align 16, !tbaa !26
-  %2855 = fneg <2 x double> %2823
-  %2856 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2855, <2 x double> %2854, <2 x double> %2853)
-  %2857 = fdiv <2 x double> %2856, %2809
-  %2858 = load <2 x double>, ptr %213, align 16, !tbaa !26
-  %2859 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2852, <2 x double> %2858, <2 x double> %2779)
-  %2860 = load <2 x double>, ptr %214, align 16, !tbaa !26
-  %2861 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2855, <2 x double> %2860, <2 x double> %2859)
-  %2862 = fdiv <2 x double> %2861, %2809
-  %2863 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2798, <2 x double> %2807, <2 x double> %2851)
-  %2864 = select <2 x i1> %2810, <2 x double> %2857, <2 x double> %2863
-  %2865 = load <2 x double>, ptr %215, align 16, !tbaa !26
-  %2866 = select <2 x i1> %2844, <2 x double> %2865, <2 x double> %2864
-  store <2 x double> %2866, ptr %215, align 16, !tbaa !26
-  %2867 = load <2 x double>, ptr %216, align 16, !tbaa !26
-  %2868 = select <2 x i1> %2844, <2 x double> %2867, <2 x double> %2862
-  store <2 x double> %2868, ptr %216, align 16, !tbaa !26
-  br i1 %2772, label %2999, label %3299
-
-2869:                                             ; preds = %2692, %2973
-  %2870 = phi i64 [ %2996, %2973 ], [ 0, %2692 ]
-  %2871 = load ptr, ptr %142, align 8, !tbaa !28
-  %2872 = getelementptr inbounds nuw %struct.Piece, ptr %2871, i64 %2870
-  %2873 = getelementptr inbounds nuw i8, ptr %2872, i64 1392
-  %2874 = load <2 x double>, ptr %2873, align 16, !tbaa !26
-  %2875 = getelementptr inbounds nuw i8, ptr %2872, i64 1440
-  %2876 = load <2 x double>, ptr %2875, align 16, !tbaa !26
-  %2877 = getelementptr inbounds nuw i8, ptr %2872, i64 1944
-  %2878 = load ptr, ptr %2877, align 8, !tbaa !71
-  %2879 = getelementptr inbounds nuw i8, ptr %2872, i64 1952
-  %2880 = load ptr, ptr %2879, align 16, !tbaa !72
-  %2881 = getelementptr inbounds nuw i8, ptr %2872, i64 1896
-  %2882 = load ptr, ptr %2881, align 8, !tbaa !57
-  %2883 = load i64, ptr %132, align 16, !tbaa !21
-  %2884 = icmp sgt i64 %2883, 0
-  br i1 %2884, label %2885, label %2905
-
-2885:                                             ; preds = %2869
-  %2886 = and i64 %2883, 1
-  %2887 = icmp eq i64 %2886, 0
-  br i1 %2887, label %2901, label %2888
-
-2888:                                             ; preds = %2885
-  %2889 = add nsw i64 %2883, -1
-  %2890 = uitofp nneg i64 %2889 to double
-  %2891 = insertelement <2 x double> poison, double %2890, i64 0
-  %2892 = shufflevector <2 x double> %2891, <2 x double> poison, <2 x i32> zeroinitializer
-  %2893 = fcmp ugt <2 x double> %2876, %2892
-  %2894 = getelementptr inbounds nuw <2 x double>, ptr %2878, i64 %2889
-  %2895 = load <2 x double>, ptr %2894, align 16, !tbaa !26
-  %2896 = getelementptr inbounds nuw <2 x double>, ptr %2880, i64 %2889
-  %2897 = load <2 x double>, ptr %2896, align 16, !tbaa !26
-  %2898 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2897, <2 x double> %2874, <2 x double> %2895)
-  %2899 = select <2 x i1> %2893, <2 x double> %2898, <2 x double> %2874
-  %2900 = getelementptr inbounds nuw <2 x double>, ptr %2882, i64 %2889
-  store <2 x double> %2899, ptr %2900, align 16, !tbaa !26
-  br label %2901
-
-2901:                                             ; preds = %2888, %2885
-  %2902 = phi <2 x double> [ %2874, %2885 ], [ %2899, %2888 ]
-  %2903 = phi i64 [ %2883, %2885 ], [ %2889, %2888 ]
-  %2904 = icmp eq i64 %2883, 1
-  br i1 %2904, label %2905, label %2920
-
-2905:                                             ; preds = %2901, %2920, %2869
-  %2906 = getelementptr inbounds nuw i8, ptr %2872, i64 1840
-  %2907 = load <2 x i64>, ptr %2906, align 16, !tbaa !26
-  %2908 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2907)
-  %2909 = icmp eq i64 %2908, 0
-  %2910 = load i64, ptr %133, align 8, !tbaa !22
-  %2911 = icmp sgt i64 %2910, 0
-  br i1 %2909, label %2917, label %2912
-
-2912:                                             ; preds = %2905
-  br i1 %2911, label %2913, label %2973
-
-2913:                                             ; preds = %2912
-  %2914 = getelementptr inbounds nuw i8, ptr %2872, i64 2048
-  %2915 = getelementptr inbounds nuw i8, ptr %2872, i64 2056
-  %2916 = getelementptr inbounds nuw i8, ptr %2872, i64 2016
-  br label %2948
-
-2917:                                             ; preds = %2905
-  br i1 %2911, label %2918, label %2973
-
-2918:                                             ; preds = %2917
-  %2919 = getelementptr inbounds nuw i8, ptr %2872, i64 2016
-  br label %2966
-
-2920:                                             ; preds = %2901, %2920
-  %2921 = phi <2 x double> [ %2945, %2920 ], [ %2902, %2901 ]
-  %2922 = phi i64 [ %2935, %2920 ], [ %2903, %2901 ]
-  %2923 = add nsw i64 %2922, -1
-  %2924 = uitofp nneg i64 %2923 to double
-  %2925 = insertelement <2 x double> poison, double %2924, i64 0
-  %2926 = shufflevector <2 x double> %2925, <2 x double> poison, <2 x i32> zeroinitializer
-  %2927 = fcmp ugt <2 x double> %2876, %2926
-  %2928 = getelementptr inbounds nuw <2 x double>, ptr %2878, i64 %2923
-  %2929 = load <2 x double>, ptr %2928, align 16, !tbaa !26
-  %2930 = getelementptr inbounds nuw <2 x double>, ptr %2880, i64 %2923
-  %2931 = load <2 x double>, ptr %2930, align 16, !tbaa !26
-  %2932 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2931, <2 x double> %2921, <2 x double> %2929)
-  %2933 = select <2 x i1> %2927, <2 x double> %2932, <2 x double> %2874
-  %2934 = getelementptr inbounds nuw <2 x double>, ptr %2882, i64 %2923
-  store <2 x double> %2933, ptr %2934, align 16, !tbaa !26
-  %2935 = add nsw i64 %2922, -2
-  %2936 = uitofp nneg i64 %2935 to double
-  %2937 = insertelement <2 x double> poison, double %2936, i64 0
-  %2938 = shufflevector <2 x double> %2937, <2 x double> poison, <2 x i32> zeroinitializer
-  %2939 = fcmp ugt <2 x double> %2876, %2938
-  %2940 = getelementptr inbounds nuw <2 x double>, ptr %2878, i64 %2935
-  %2941 = load <2 x double>, ptr %2940, align 16, !tbaa !26
-  %2942 = getelementptr inbounds nuw <2 x double>, ptr %2880, i64 %2935
-  %2943 = load <2 x double>, ptr %2942, align 16, !tbaa !26
-  %2944 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2943, <2 x double> %2933, <2 x double> %2941)
-  %2945 = select <2 x i1> %2939, <2 x double> %2944, <2 x double> %2874
-  %2946 = getelementptr inbounds nuw <2 x double>, ptr %2882, i64 %2935
-  store <2 x double> %2945, ptr %2946, align 16, !tbaa !26
-  %2947 = icmp samesign ugt i64 %2923, 1
-  br i1 %2947, label %2920, label %2905, !llvm.loop !105
-
-2948:                                             ; preds = %2913, %2948
-  %2949 = phi i64 [ 0, %2913 ], [ %2963, %2948 ]
-  %2950 = phi <2 x double> [ %2874, %2913 ], [ %2960, %2948 ]
-  %2951 = load <2 x i64>, ptr %2906, align 16, !tbaa !26
-  %2952 = load ptr, ptr %2914, align 16, !tbaa !77
-  %2953 = getelementptr inbounds nuw <2 x double>, ptr %2952, i64 %2949
-  %2954 = load <2 x double>, ptr %2953, align 16, !tbaa !26
-  %2955 = load ptr, ptr %2915, align 8, !tbaa !78
-  %2956 = getelementptr inbounds nuw <2 x double>, ptr %2955, i64 %2949
-  %2957 = load <2 x double>, ptr %2956, align 16, !tbaa !26
-  %2958 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2957, <2 x double> %2950, <2 x double> %2954)
-  %2959 = icmp eq <2 x i64> %2951, zeroinitializer
-  %2960 = select <2 x i1> %2959, <2 x double> %2874, <2 x double> %2958
-  %2961 = load ptr, ptr %2916, align 16, !tbaa !106
-  %2962 = getelementptr inbounds nuw <2 x double>, ptr %2961, i64 %2949
-  store <2 x double> %2960, ptr %2962, align 16, !tbaa !26
-  %2963 = add nuw nsw i64 %2949, 1
-  %2964 = load i64, ptr %133, align 8, !tbaa !22
-  %2965 = icmp slt i64 %2963, %2964
-  br i1 %2965, label %2948, label %2973, !llvm.loop !107
-
-2966:                                             ; preds = %2918, %2966
-  %2967 = phi i64 [ 0, %2918 ], [ %2970, %2966 ]
-  %2968 = load ptr, ptr %2919, align 16, !tbaa !106
-  %2969 = getelementptr inbounds nuw <2 x double>, ptr %2968, i64 %2967
-  store <2 x double> %2874, ptr %2969, align 16, !tbaa !26
-  %2970 = add nuw nsw i64 %2967, 1
-  %2971 = load i64, ptr %133, align 8, !tbaa !22
-  %2972 = icmp slt i64 %2970, %2971
-  br i1 %2972, label %2966, label %2973, !llvm.loop !108
-
-2973:                                             ; preds = %2948, %2966, %2912, %2917
-  %2974 = phi <2 x double> [ %2874, %2917 ], [ %2874, %2912 ], [ %2874, %2966 ], [ %2960, %2948 ]
-  %2975 = load <2 x i64>, ptr %2906, align 16, !tbaa !26
-  %2976 = getelementptr inbounds nuw i8, ptr %2872, i64 1568
-  %2977 = load <2 x double>, ptr %2976, align 16, !tbaa !26
-  %2978 = icmp eq <2 x i64> %2975, zeroinitializer
-  %2979 = select <2 x i1> %2978, <2 x double> zeroinitializer, <2 x double> %2977
-  %2980 = fsub <2 x double> splat (double 1.000000e+00), %2979
-  %2981 = getelementptr inbounds nuw i8, ptr %2872, i64 1376
-  %2982 = load <2 x double>, ptr %2981, align 16, !tbaa !26
-  %2983 = fmul <2 x double> %2979, %2982
-  %2984 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2980, <2 x double> %2974, <2 x double> %2983)
-  %2985 = getelementptr inbounds nuw i8, ptr %2872, i64 1616
-  store <2 x double> %2984, ptr %2985, align 16, !tbaa !26
-  %2986 = getelementptr inbounds nuw i8, ptr %2872, i64 1552
-  %2987 = load <2 x double>, ptr %2986, align 16, !tbaa !26
-  %2988 = fsub <2 x double> %2982, %2974
-  %2989 = fmul <2 x double> %2988, %2987
-  %2990 = getelementptr inbounds nuw i8, ptr %2872, i64 1584
-  store <2 x double> %2989, ptr %2990, align 16, !tbaa !26
-  %2991 = getelementptr inbounds nuw i8, ptr %2872, i64 800
-  %2992 = load <2 x double>, ptr %2991, align 16, !tbaa !26
-  %2993 = fdiv <2 x double> %2989, %2992
-  %2994 = fsub <2 x double> %2982, %2993
-  %2995 = getelementptr inbounds nuw i8, ptr %2872, i64 1600
-  store <2 x double> %2994, ptr %2995, align 16, !tbaa !26
-  %2996 = add nuw nsw i64 %2870, 1
-  %2997 = load i64, ptr %169, align 8, !tbaa !20
-  %2998 = icmp slt i64 %2996, %2997
-  br i1 %2998, label %2869, label %2697, !llvm.loop !109
-
-2999:                                             ; preds = %2771, %3254
-  %3000 = phi i64 [ %3296, %3254 ], [ 0, %2771 ]
-  %3001 = phi <2 x double> [ %3295, %3254 ], [ zeroinitializer, %2771 ]
-  %3002 = load ptr, ptr %142, align 8, !tbaa !28
-  %3003 = getelementptr inbounds nuw %struct.Piece, ptr %3002, i64 %3000
-  %3004 = getelementptr inbounds nuw i8, ptr %3003, i64 1408
-  %3005 = load <2 x double>, ptr %3004, align 16, !tbaa !26
-  %3006 = getelementptr inbounds nuw i8, ptr %3003, i64 1424
-  %3007 = load <2 x double>, ptr %3006, align 16, !tbaa !26
-  %3008 = fadd <2 x double> %3005, %3007
-  %3009 = getelementptr inbounds nuw i8, ptr %3003, i64 1392
-  %3010 = load <2 x double>, ptr %3009, align 16, !tbaa !26
-  %3011 = load <2 x double>, ptr %208, align 16, !tbaa !26
-  %3012 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3011, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
-  %3013 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3011, <2 x double> %3012, <2 x double> splat (double 0x4142F8368A3D70A4))
-  %3014 = getelementptr inbounds nuw i8, ptr %3003, i64 1328
-  %3015 = load <2 x double>, ptr %3014, align 16, !tbaa !26
-  %3016 = getelementptr inbounds nuw i8, ptr %3003, i64 1008
-  %3017 = load <2 x double>, ptr %3016, align 16, !tbaa !26
-  %3018 = fneg <2 x double> %3015
-  %3019 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3018, <2 x double> %3017, <2 x double> %3008)
-  %3020 = getelementptr inbounds nuw i8, ptr %3003, i64 1344
-  %3021 = load <2 x double>, ptr %3020, align 16, !tbaa !26
-  %3022 = getelementptr inbounds nuw i8, ptr %3003, i64 1200
-  %3023 = load <2 x double>, ptr %3022, align 16, !tbaa !26
-  %3024 = fneg <2 x double> %3021
-  %3025 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3024, <2 x double> %3023, <2 x double> %3019)
-  %3026 = getelementptr inbounds nuw i8, ptr %3003, i64 1312
-  %3027 = load <2 x double>, ptr %3026, align 16, !tbaa !26
-  %3028 = fdiv <2 x double> %3025, %3027
-  %3029 = getelementptr inbounds nuw i8, ptr %3003, i64 400
-  %3030 = load <2 x double>, ptr %3029, align 16, !tbaa !26
-  %3031 = fsub <2 x double> %3030, %3028
-  %3032 = getelementptr inbounds nuw i8, ptr %3003, i64 976
-  %3033 = load <2 x double>, ptr %3032, align 16, !tbaa !26
-  %3034 = getelementptr inbounds nuw i8, ptr %3003, i64 1792
-  %3035 = load <2 x double>, ptr %3034, align 16, !tbaa !26
-  %3036 = fsub <2 x double> %3033, %3035
-  %3037 = getelementptr inbounds nuw i8, ptr %3003, i64 1696
-  %3038 = load <2 x double>, ptr %3037, align 16, !tbaa !26
-  %3039 = getelementptr inbounds nuw i8, ptr %3003, i64 320
-  %3040 = load <2 x double>, ptr %3039, align 16, !tbaa !26
-  %3041 = fmul <2 x double> %3038, %3040
-  %3042 = getelementptr inbounds nuw i8, ptr %3003, i64 1616
-  %3043 = load <2 x double>, ptr %3042, align 16, !tbaa !26
-  %3044 = fsub <2 x double> %3043, %3010
-  %3045 = fmul <2 x double> %3041, %3044
-  %3046 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3013, <2 x double> %3008, <2 x double> %3045)
-  %3047 = fsub <2 x double> %3031, %3036
-  %3048 = getelementptr inbounds nuw i8, ptr %3003, i64 736
-  %3049 = getelementptr inbounds nuw i8, ptr %3003, i64 768
-  %3050 = load <2 x double>, ptr %3049, align 16, !tbaa !26
-  %3051 = fsub <2 x double> %3047, %3050
-  %3052 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3051)
-  %3053 = getelementptr inbounds nuw i8, ptr %3003, i64 208
-  %3054 = load <2 x double>, ptr %3053, align 16, !tbaa !26
-  %3055 = fdiv <2 x double> %3052, %3054
-  %3056 = getelementptr inbounds nuw i8, ptr %3003, i64 1840
-  %3057 = load <2 x i64>, ptr %3056, align 16, !tbaa !26
-  %3058 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3057)
-  %3059 = icmp eq i64 %3058, 0
-  br i1 %3059, label %3254, label %3060
-
-3060:                                             ; preds = %2999
-  %3061 = getelementptr inbounds nuw i8, ptr %3003, i64 944
-  %3062 = load <2 x double>, ptr %3061, align 16, !tbaa !26
-  %3063 = fcmp ogt <2 x double> %3036, %3031
-  %3064 = getelementptr inbounds nuw i8, ptr %3003, i64 1824
-  %3065 = load <2 x double>, ptr %3064, align 16, !tbaa !26
-  %3066 = fcmp oeq <2 x double> %3065, zeroinitializer
-  %3067 = select <2 x i1> %3066, <2 x i1> %3063, <2 x i1> zeroinitializer
-  %3068 = select <2 x i1> %3067, <2 x i64> %3057, <2 x i64> zeroinitializer
-  %3069 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3068)
-  %3070 = icmp eq i64 %3069, 0
-  br i1 %3070, label %3141, label %3071
-
-3071:                                             ; preds = %3060
-  %3072 = fsub <2 x double> %3036, %3031
-  %3073 = fdiv <2 x double> %3072, %3054
-  %3074 = getelementptr inbounds nuw i8, ptr %3003, i64 1928
-  %3075 = load ptr, ptr %3074, align 8, !tbaa !64
-  %3076 = load i64, ptr %132, align 16, !tbaa !21
-  %3077 = add nsw i64 %3076, -1
-  %3078 = getelementptr inbounds <2 x double>, ptr %3075, i64 %3077
-  %3079 = load <2 x double>, ptr %3078, align 16, !tbaa !26
-  %3080 = icmp sgt i64 %3076, 1
-  br i1 %3080, label %3081, label %3133
-
-3081:                                             ; preds = %3071
-  %3082 = getelementptr inbounds nuw i8, ptr %3003, i64 1888
-  %3083 = load i64, ptr %3082, align 16, !tbaa !31
-  %3084 = getelementptr inbounds nuw i8, ptr %3003, i64 1104
-  %3085 = getelementptr inbounds nuw i8, ptr %3003, i64 384
-  %3086 = getelementptr inbounds nuw i8, ptr %3003, i64 1984
-  br label %3087
-
-3087:                                             ; preds = %3081, %3130
-  %3088 = phi <2 x double> [ %3062, %3081 ], [ %3125, %3130 ]
-  %3089 = phi i64 [ %3077, %3081 ], [ %3131, %3130 ]
-  %3090 = phi <2 x double> [ %3079, %3081 ], [ %3113, %3130 ]
-  %3091 = phi <2 x i64> [ %3068, %3081 ], [ %3117, %3130 ]
-  %3092 = phi <2 x double> [ %3073, %3081 ], [ %3124, %3130 ]
-  %3093 = icmp slt i64 %3089, %3083
-  br i1 %3093, label %3094, label %3100
-
-3094:                                             ; preds = %3087
-  %3095 = load ptr, ptr %3086, align 16, !tbaa !67
-  %3096 = getelementptr inbounds nuw <2 x double>, ptr %3095, i64 %3089
-  %3097 = load <2 x double>, ptr %3096, align 16, !tbaa !26
-  %3098 = load <2 x double>, ptr %3085, align 16, !tbaa !26
-  %3099 = fmul <2 x double> %3097, %3098
-  br label %3108
-
-3100:                                             ; preds = %3087
-  %3101 = load <2 x double>, ptr %3084, align 16, !tbaa !26
-  %3102 = load <2 x double>, ptr %3085, align 16, !tbaa !26
-  %3103 = load ptr, ptr %3086, align 16, !tbaa !67
-  %3104 = getelementptr inbounds nuw <2 x double>, ptr %3103, i64 %3089
-  %3105 = load <2 x double>, ptr %3104, align 16, !tbaa !26
-  %3106 = fsub <2 x double> %3101, %3102
-  %3107 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3105, <2 x double> %3106, <2 x double> %3102)
-  br label %3108
-
-3108:                                             ; preds = %3094, %3100
-  %3109 = phi <2 x double> [ %3099, %3094 ], [ %3107, %3100 ]
-  %3110 = getelementptr inbounds nuw <2 x double>, ptr %3075, i64 %3089
-  %3111 = load <2 x double>, ptr %3110, align 16, !tbaa !26
-  %3112 = icmp eq <2 x i64> %3091, zeroinitializer
-  %3113 = select <2 x i1> %3112, <2 x double> %3090, <2 x double> %3111
-  %3114 = fsub <2 x double> %3088, %3109
-  %3115 = fmul <2 x double> %3114, %3113
-  %3116 = fcmp olt <2 x double> %3115, %3092
-  %3117 = select <2 x i1> %3116, <2 x i64> %3091, <2 x i64> zeroinitializer
-  %3118 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3117)
-  %3119 = icmp eq i64 %3118, 0
-  br i1 %3119, label %3133, label %3120
-
-3120:                                             ; preds = %3108
-  %3121 = fneg <2 x double> %3113
-  %3122 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3121, <2 x double> %3114, <2 x double> %3092)
-  %3123 = icmp eq <2 x i64> %3117, zeroinitializer
-  %3124 = select <2 x i1> %3123, <2 x double> %3092, <2 x double> %3122
-  %3125 = select <2 x i1> %3123, <2 x double> %3088, <2 x double> %3109
-  %3126 = icmp eq i64 %3089, 1
-  br i1 %3126, label %3127, label %3130
-
-3127:                                             ; preds = %3120
-  %3128 = load <2 x double>, ptr %3075, align 16, !tbaa !26
-  %3129 = select <2 x i1> %3123, <2 x double> %3113, <2 x double> %3128
-  br label %3133
-
-3130:                                             ; preds = %3120
-  %3131 = add nsw i64 %3089, -1
-  %3132 = icmp sgt i64 %3089, 1
-  br i1 %3132, label %3087, label %3133, !llvm.loop !110
-
-3133:                                             ; preds = %3130, %3108, %3127, %3071
-  %3134 = phi <2 x double> [ %3073, %3071 ], [ %3124, %3127 ], [ %3092, %3108 ], [ %3124, %3130 ]
-  %3135 = phi <2 x double> [ %3062, %3071 ], [ %3125, %3127 ], [ %3088, %3108 ], [ %3125, %3130 ]
-  %3136 = phi <2 x double> [ %3079, %3071 ], [ %3129, %3127 ], [ %3113, %3108 ], [ %3113, %3130 ]
-  %3137 = fdiv <2 x double> %3134, %3136
-  %3138 = fsub <2 x double> %3135, %3137
-  %3139 = icmp eq <2 x i64> %3068, zeroinitializer
-  %3140 = select <2 x i1> %3139, <2 x double> %3062, <2 x double> %3138
-  br label %3141
-
-3141:                                             ; preds = %3133, %3060
-  %3142 = phi <2 x double> [ %3140, %3133 ], [ %3062, %3060 ]
-  %3143 = load <2 x double>, ptr %3048, align 16, !tbaa !26
-  %3144 = getelementptr inbounds nuw i8, ptr %3003, i64 640
-  %3145 = load <2 x double>, ptr %3144, align 16, !tbaa !26
-  %3146 = getelementptr inbounds nuw i8, ptr %3003, i64 656
-  %3147 = load <2 x double>, ptr %3146, align 16, !tbaa !26
-  %3148 = getelementptr inbounds nuw i8, ptr %3003, i64 672
-  %3149 = load <2 x double>, ptr %3148, align 16, !tbaa !26
-  %3150 = getelementptr inbounds nuw i8, ptr %3003, i64 688
-  %3151 = load <2 x double>, ptr %3150, align 16, !tbaa !26
-  %3152 = load <2 x double>, ptr %3003, align 16, !tbaa !26
-  %3153 = fmul <2 x double> %3152, splat (double 1.000000e-09)
-  %3154 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3143, <2 x double> %3151, <2 x double> %3149)
-  %3155 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3143, <2 x double> %3154, <2 x double> %3147)
-  %3156 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3143, <2 x double> %3155, <2 x double> %3145)
-  %3157 = fsub <2 x double> %3156, %3142
-  %3158 = fmul <2 x double> %3143, splat (double 3.000000e+00)
-  %3159 = fmul <2 x double> %3158, %3151
-  %3160 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3149, <2 x double> splat (double 2.000000e+00), <2 x double> %3159)
-  %3161 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3143, <2 x double> %3160, <2 x double> %3147)
-  %3162 = fdiv <2 x double> %3157, %3161
-  %3163 = fsub <2 x double> %3143, %3162
-  %3164 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3162)
-  %3165 = fcmp oge <2 x double> %3164, %3153
-  %3166 = bitcast <2 x i1> %3165 to i2
-  %3167 = icmp eq i2 %3166, 0
-  br i1 %3167, label %3214, label %3168, !llvm.loop !111
-
-3168:                                             ; preds = %3141
-  %3169 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3163, <2 x double> %3151, <2 x double> %3149)
-  %3170 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3163, <2 x double> %3169, <2 x double> %3147)
-  %3171 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3163, <2 x double> %3170, <2 x double> %3145)
-  %3172 = fsub <2 x double> %3171, %3142
-  %3173 = fmul <2 x double> %3163, splat (double 3.000000e+00)
-  %3174 = fmul <2 x double> %3173, %3151
-  %3175 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3149, <2 x double> splat (double 2.000000e+00), <2 x double> %3174)
-  %3176 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3163, <2 x double> %3175, <2 x double> %3147)
-  %3177 = fdiv <2 x double> %3172, %3176
-  %3178 = fsub <2 x double> %3163, %3177
-  %3179 = select <2 x i1> %3165, <2 x double> %3178, <2 x double> %3163
-  %3180 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3177)
-  %3181 = fcmp oge <2 x double> %3180, %3153
-  %3182 = and <2 x i1> %3181, %3165
-  %3183 = bitcast <2 x i1> %3182 to i2
-  %3184 = icmp eq i2 %3183, 0
-  br i1 %3184, label %3214, label %3185, !llvm.loop !111
-
-3185:                                             ; preds = %3168
-  %3186 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3179, <2 x double> %3151, <2 x double> %3149)
-  %3187 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3179, <2 x double> %3186, <2 x double> %3147)
-  %3188 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3179, <2 x double> %3187, <2 x double> %3145)
-  %3189 = fsub <2 x double> %3188, %3142
-  %3190 = fmul <2 x double> %3179, splat (double 3.000000e+00)
-  %3191 = fmul <2 x double> %3190, %3151
-  %3192 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3149, <2 x double> splat (double 2.000000e+00), <2 x double> %3191)
-  %3193 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3179, <2 x double> %3192, <2 x double> %3147)
-  %3194 = fdiv <2 x double> %3189, %3193
-  %3195 = fsub <2 x double> %3179, %3194
-  %3196 = select <2 x i1> %3182, <2 x double> %3195, <2 x double> %3179
-  %3197 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3194)
-  %3198 = fcmp oge <2 x double> %3197, %3153
-  %3199 = and <2 x i1> %3198, %3182
-  %3200 = bitcast <2 x i1> %3199 to i2
-  %3201 = icmp eq i2 %3200, 0
-  br i1 %3201, label %3214, label %3202, !llvm.loop !111
-
-3202:                                             ; preds = %3185
-  %3203 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3196, <2 x double> %3151, <2 x double> %3149)
-  %3204 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3196, <2 x double> %3203, <2 x double> %3147)
-  %3205 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3196, <2 x double> %3204, <2 x double> %3145)
-  %3206 = fsub <2 x double> %3205, %3142
-  %3207 = fmul <2 x double> %3196, splat (double 3.000000e+00)
-  %3208 = fmul <2 x double> %3207, %3151
-  %3209 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3149, <2 x double> splat (double 2.000000e+00), <2 x double> %3208)
-  %3210 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3196, <2 x double> %3209, <2 x double> %3147)
-  %3211 = fdiv <2 x double> %3206, %3210
-  %3212 = fsub <2 x double> %3196, %3211
-  %3213 = select <2 x i1> %3199, <2 x double> %3212, <2 x double> %3196
-  br label %3214
-
-3214:                                             ; preds = %3202, %3185, %3168, %3141
-  %3215 = phi <2 x double> [ %3163, %3141 ], [ %3179, %3168 ], [ %3196, %3185 ], [ %3213, %3202 ]
-  %3216 = fmul <2 x double> %3152, splat (double 2.800000e-01)
-  %3217 = fcmp ogt <2 x double> %3215, %3216
-  %3218 = select <2 x i1> %3217, <2 x double> %3215, <2 x double> %3216
-  %3219 = fcmp olt <2 x double> %3218, %3152
-  %3220 = select <2 x i1> %3219, <2 x double> %3218, <2 x double> %3152
-  %3221 = fcmp olt <2 x double> %3036, %3031
-  %3222 = icmp eq <2 x i64> %3057, zeroinitializer
-  %3223 = select <2 x i1> %3222, <2 x i1> splat (i1 true), <2 x i1> %3221
-  %3224 = select <2 x i1> %3223, <2 x double> %3036, <2 x double> %3031
-  %3225 = fsub <2 x double> %3220, %3143
-  %3226 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3225)
-  %3227 = select <2 x i1> %3222, <2 x double> %3055, <2 x double> %3226
-  %3228 = select <2 x i1> %3222, <2 x double> %3143, <2 x double> %3220
-  store <2 x double> %3228, ptr %3048, align 16, !tbaa !26
-  %3229 = getelementptr inbounds nuw i8, ptr %3003, i64 752
-  %3230 = load <2 x double>, ptr %3229, align 16, !tbaa !26
-  %3231 = select <2 x i1> %3222, <2 x double> %3230, <2 x double> %3142
-  store <2 x double> %3231, ptr %3229, align 16, !tbaa !26
-  %3232 = getelementptr inbounds nuw i8, ptr %3003, i64 1680
-  %3233 = load <2 x double>, ptr %3232, align 16, !tbaa !26
-  %3234 = fmul <2 x double> %3233, splat (double 2.000000e+00)
-  %3235 = getelementptr inbounds nuw i8, ptr %3003, i64 96
-  %3236 = load <2 x double>, ptr %3235, align 16, !tbaa !26
-  %3237 = getelementptr inbounds nuw i8, ptr %3003, i64 112
-  %3238 = load <2 x double>, ptr %3237, align 16, !tbaa !26
-  %3239 = getelementptr inbounds nuw i8, ptr %3003, i64 128
-  %3240 = load <2 x double>, ptr %3239, align 16, !tbaa !26
-  %3241 = fmul <2 x double> %3010, %3240
-  %3242 = fmul <2 x double> %3241, splat (double 0x3FD5555555555555)
-  %3243 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3238, <2 x double> splat (double 5.000000e-01), <2 x double> %3242)
-  %3244 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3010, <2 x double> %3243, <2 x double> %3236)
-  %3245 = fmul <2 x double> %3010, %3244
-  %3246 = getelementptr inbounds nuw i8, ptr %3003, i64 192
-  %3247 = load <2 x double>, ptr %3246, align 16, !tbaa !26
-  %3248 = fneg <2 x double> %3247
-  %3249 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3248, <2 x double> %3010, <2 x double> %3245)
-  %3250 = fmul <2 x double> %3234, %3249
-  %3251 = fsub <2 x double> %3046, %3250
-  %3252 = select <2 x i1> %3222, <2 x double> %3046, <2 x double> %3251
-  %3253 = fsub <2 x double> %3031, %3224
-  br label %3254
-
-3254:                                             ; preds = %2999, %3214
-  %3255 = phi <2 x double> [ %3047, %2999 ], [ %3253, %3214 ]
-  %3256 = phi <2 x double> [ %3055, %2999 ], [ %3227, %3214 ]
-  %3257 = phi <2 x double> [ %3036, %2999 ], [ %3224, %3214 ]
-  %3258 = phi <2 x double> [ %3046, %2999 ], [ %3252, %3214 ]
-  store <2 x double> %3255, ptr %3049, align 16, !tbaa !26
-  %3259 = getelementptr inbounds nuw i8, ptr %3003, i64 784
-  store <2 x double> %3257, ptr %3259, align 16, !tbaa !26
-  %3260 = getelementptr inbounds nuw i8, ptr %3003, i64 816
-  store <2 x double> %3028, ptr %3260, align 16, !tbaa !26
-  %3261 = getelementptr inbounds nuw i8, ptr %3003, i64 864
-  store <2 x double> %3005, ptr %3261, align 16, !tbaa !26
-  %3262 = getelementptr inbounds nuw i8, ptr %3003, i64 880
-  store <2 x double> %3010, ptr %3262, align 16, !tbaa !26
-  %3263 = getelementptr inbounds nuw i8, ptr %3003, i64 1744
-  %3264 = load <2 x double>, ptr %3263, align 16, !tbaa !26
-  %3265 = getelementptr inbounds nuw i8, ptr %3003, i64 1760
-  %3266 = load <2 x double>, ptr %3265, align 16, !tbaa !26
-  %3267 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3264, <2 x double> %3010, <2 x double> %3266)
-  %3268 = getelementptr inbounds nuw i8, ptr %3003, i64 1584
-  %3269 = load <2 x double>, ptr %3268, align 16, !tbaa !26
-  %3270 = getelementptr inbounds nuw i8, ptr %3003, i64 1024
-  %3271 = load <2 x double>, ptr %3270, align 16, !tbaa !26
-  %3272 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3018, <2 x double> %3271, <2 x double> %3269)
-  %3273 = getelementptr inbounds nuw i8, ptr %3003, i64 1216
-  %3274 = load <2 x double>, ptr %3273, align 16, !tbaa !26
-  %3275 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3024, <2 x double> %3274, <2 x double> %3272)
-  %3276 = fdiv <2 x double> %3275, %3027
-  %3277 = getelementptr inbounds nuw i8, ptr %3003, i64 832
-  store <2 x double> %3276, ptr %3277, align 16, !tbaa !26
-  %3278 = getelementptr inbounds nuw i8, ptr %3003, i64 1040
-  %3279 = load <2 x double>, ptr %3278, align 16, !tbaa !26
-  %3280 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3018, <2 x double> %3279, <2 x double> %3258)
-  %3281 = getelementptr inbounds nuw i8, ptr %3003, i64 1232
-  %3282 = load <2 x double>, ptr %3281, align 16, !tbaa !26
-  %3283 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3024, <2 x double> %3282, <2 x double> %3280)
-  %3284 = fdiv <2 x double> %3283, %3027
-  %3285 = getelementptr inbounds nuw i8, ptr %3003, i64 848
-  store <2 x double> %3284, ptr %3285, align 16, !tbaa !26
-  %3286 = getelementptr inbounds nuw i8, ptr %3003, i64 1088
-  %3287 = load <2 x double>, ptr %3286, align 16, !tbaa !26
-  %3288 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3018, <2 x double> %3287, <2 x double> %3267)
-  %3289 = getelementptr inbounds nuw i8, ptr %3003, i64 1280
-  %3290 = load <2 x double>, ptr %3289, align 16, !tbaa !26
-  %3291 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3024, <2 x double> %3290, <2 x double> %3288)
-  %3292 = fdiv <2 x double> %3291, %3027
-  %3293 = getelementptr inbounds nuw i8, ptr %3003, i64 896
-  store <2 x double> %3292, ptr %3293, align 16, !tbaa !26
-  %3294 = fcmp ogt <2 x double> %3001, %3256
-  %3295 = select <2 x i1> %3294, <2 x double> %3001, <2 x double> %3256
-  %3296 = add nuw nsw i64 %3000, 1
-  %3297 = load i64, ptr %169, align 8, !tbaa !20
-  %3298 = icmp slt i64 %3296, %3297
-  br i1 %3298, label %2999, label %3299, !llvm.loop !112
-
-3299:                                             ; preds = %3254, %2771
-  %3300 = phi <2 x double> [ zeroinitializer, %2771 ], [ %3295, %3254 ]
-  %3301 = load <2 x double>, ptr %180, align 16, !tbaa !26
-  %3302 = fadd <2 x double> %3301, splat (double 1.000000e+00)
-  store <2 x double> %3302, ptr %180, align 16, !tbaa !26
-  %3303 = load <2 x i64>, ptr %123, align 16, !tbaa !26
-  %3304 = load <2 x double>, ptr %217, align 16, !tbaa !26
-  %3305 = fcmp olt <2 x double> %3300, %3304
-  %3306 = load i64, ptr %218, align 16, !tbaa !24
-  %3307 = sitofp i64 %3306 to double
-  %3308 = insertelement <2 x double> poison, double %3307, i64 0
-  %3309 = shufflevector <2 x double> %3308, <2 x double> poison, <2 x i32> zeroinitializer
-  %3310 = fcmp oge <2 x double> %3302, %3309
-  %3311 = or <2 x i1> %3305, %3310
-  %3312 = select <2 x i1> %3311, <2 x i64> %3303, <2 x i64> zeroinitializer
-  store <2 x i64> %3312, ptr %146, align 16, !tbaa !26
-  %3313 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3312)
-  %3314 = icmp eq i64 %3313, 0
-  br i1 %3314, label %527, label %3315, !llvm.loop !54
-
-3315:                                             ; preds = %3299
-  %3316 = load i64, ptr %169, align 8, !tbaa !20
-  %3317 = icmp sgt i64 %3316, 0
-  br i1 %3317, label %3318, label %3320
-
-3318:                                             ; preds = %3315
-  %3319 = icmp eq <2 x i64> %3312, zeroinitializer
-  br label %3641
-
-3320:                                             ; preds = %3689, %3315
-  %3321 = phi i64 [ %3316, %3315 ], [ %3695, %3689 ]
-  %3322 = load <2 x double>, ptr %174, align 16, !tbaa !26
-  %3323 = fadd <2 x double> %3322, splat (double 1.000000e+00)
-  %3324 = icmp eq <2 x i64> %3312, zeroinitializer
-  %3325 = select <2 x i1> %3324, <2 x double> %3322, <2 x double> %3323
-  store <2 x double> %3325, ptr %174, align 16, !tbaa !26
-  %3326 = fcmp ogt <2 x double> %3325, splat (double 4.000000e+01)
-  %3327 = select <2 x i1> %3326, <2 x i64> %3312, <2 x i64> zeroinitializer
-  %3328 = xor <2 x i64> %3327, %3312
-  %3329 = load <2 x double>, ptr %140, align 16, !tbaa !26
-  %3330 = fadd <2 x double> %3329, splat (double 1.000000e+00)
-  %3331 = icmp eq <2 x i64> %3327, zeroinitializer
-  %3332 = select <2 x i1> %3331, <2 x double> %3329, <2 x double> %3330
-  store <2 x double> %3332, ptr %140, align 16, !tbaa !26
-  %3333 = load <2 x double>, ptr %208, align 16, !tbaa !26
-  %3334 = load <2 x double>, ptr %219, align 16, !tbaa !26
-  %3335 = fsub <2 x double> %3333, %3334
-  %3336 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3335)
-  %3337 = load <2 x double>, ptr %220, align 16, !tbaa !26
-  %3338 = fmul <2 x double> %3337, splat (double 1.500000e+00)
-  %3339 = fcmp ogt <2 x double> %3336, %3338
-  %3340 = load <2 x double>, ptr %173, align 16, !tbaa !26
-  %3341 = fcmp ogt <2 x double> %3340, splat (double 2.000000e-03)
-  %3342 = load <2 x double>, ptr %184, align 16, !tbaa !26
-  %3343 = fcmp oeq <2 x double> %3342, zeroinitializer
-  %3344 = and <2 x i1> %3339, %3343
-  %3345 = and <2 x i1> %3341, %3344
-  %3346 = fdiv <2 x double> %3337, %3336
-  %3347 = select <2 x i1> %3345, <2 x i64> %3328, <2 x i64> zeroinitializer
-  %3348 = load <2 x double>, ptr %172, align 16, !tbaa !26
-  %3349 = fcmp ogt <2 x double> %3348, %3340
-  %3350 = select <2 x i1> %3349, <2 x double> %3348, <2 x double> %3340
-  %3351 = select <2 x i1> %3345, <2 x double> zeroinitializer, <2 x double> %3350
-  %3352 = icmp eq <2 x i64> %3347, zeroinitializer
-  %3353 = select <2 x i1> %3352, <2 x double> %3348, <2 x double> %3351
-  store <2 x double> %3353, ptr %172, align 16, !tbaa !26
-  %3354 = fcmp ogt <2 x double> %3346, splat (double 5.000000e-02)
-  %3355 = select <2 x i1> %3354, <2 x double> %3346, <2 x double> splat (double 5.000000e-02)
-  %3356 = fcmp olt <2 x double> %3355, splat (double 0x3FEE666666666666)
-  %3357 = select <2 x i1> %3356, <2 x double> %3355, <2 x double> splat (double 0x3FEE666666666666)
-  %3358 = fmul <2 x double> %3340, %3357
-  %3359 = fcmp ogt <2 x double> %3358, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3360 = select <2 x i1> %3359, <2 x double> %3358, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3361 = load <2 x double>, ptr %152, align 16, !tbaa !26
-  %3362 = select <2 x i1> %3352, <2 x double> %3361, <2 x double> %3360
-  store <2 x double> %3362, ptr %152, align 16, !tbaa !26
-  %3363 = load <2 x double>, ptr %137, align 16, !tbaa !26
-  %3364 = fadd <2 x double> %3363, splat (double 1.000000e+00)
-  %3365 = select <2 x i1> %3352, <2 x double> %3363, <2 x double> %3364
-  store <2 x double> %3365, ptr %137, align 16, !tbaa !26
-  %3366 = xor <2 x i64> %3347, %3328
-  %3367 = icmp sgt i64 %3321, 0
-  br i1 %3367, label %3368, label %3466
-
-3368:                                             ; preds = %3320
-  %3369 = load ptr, ptr %142, align 8, !tbaa !28
-  %3370 = load <2 x double>, ptr %149, align 16, !tbaa !26
-  %3371 = load <2 x double>, ptr %150, align 16, !tbaa !26
-  %3372 = fcmp une <2 x double> %3370, %3371
-  %3373 = fcmp ule <2 x double> %3370, zeroinitializer
-  %3374 = or <2 x i1> %3373, %3372
-  %3375 = fcmp ogt <2 x double> %3340, splat (double 0x3E7AD7F29ABCAF48)
-  %3376 = fcmp ogt <2 x double> %3340, splat (double 1.000000e-05)
-  %3377 = fcmp ogt <2 x double> %3340, splat (double 1.000000e-04)
-  br label %3378
-
-3378:                                             ; preds = %3368, %3378
-  %3379 = phi i64 [ 0, %3368 ], [ %3462, %3378 ]
-  %3380 = phi <2 x i64> [ zeroinitializer, %3368 ], [ %3458, %3378 ]
-  %3381 = phi <2 x i64> [ zeroinitializer, %3368 ], [ %3409, %3378 ]
-  %3382 = phi <2 x double> [ splat (double 1.000000e+00), %3368 ], [ %3461, %3378 ]
-  %3383 = getelementptr inbounds nuw %struct.Piece, ptr %3369, i64 %3379
-  %3384 = getelementptr inbounds nuw i8, ptr %3383, i64 768
-  %3385 = load <2 x double>, ptr %3384, align 16, !tbaa !26
-  %3386 = getelementptr inbounds nuw i8, ptr %3383, i64 960
-  %3387 = load <2 x double>, ptr %3386, align 16, !tbaa !26
-  %3388 = getelementptr inbounds nuw i8, ptr %3383, i64 1840
-  %3389 = load <2 x i64>, ptr %3388, align 16, !tbaa !26
-  %3390 = xor <2 x i64> %3389, splat (i64 -1)
-  %3391 = getelementptr inbounds nuw i8, ptr %3383, i64 224
-  %3392 = load <2 x double>, ptr %3391, align 16, !tbaa !26
-  %3393 = fmul <2 x double> %3392, splat (double 1.000000e-03)
-  %3394 = fcmp ogt <2 x double> %3393, splat (double 0x3E7AD7F29ABCAF48)
-  %3395 = fneg <2 x double> %3393
-  %3396 = select <2 x i1> %3394, <2 x double> %3395, <2 x double> splat (double 0xBE7AD7F29ABCAF48)
-  %3397 = fcmp olt <2 x double> %3385, %3396
-  %3398 = select <2 x i1> %3397, <2 x i1> %3374, <2 x i1> zeroinitializer
-  %3399 = select <2 x i1> %3398, <2 x i64> %3390, <2 x i64> zeroinitializer
-  %3400 = fcmp ole <2 x double> %3387, zeroinitializer
-  %3401 = select <2 x i1> %3400, <2 x i64> %3399, <2 x i64> zeroinitializer
-  %3402 = getelementptr inbounds nuw i8, ptr %3383, i64 208
-  %3403 = load <2 x double>, ptr %3402, align 16, !tbaa !26
-  %3404 = fmul <2 x double> %3403, splat (double -3.000000e-07)
-  %3405 = fcmp olt <2 x double> %3385, %3404
-  %3406 = select <2 x i1> %3375, <2 x i1> %3405, <2 x i1> zeroinitializer
-  %3407 = select <2 x i1> %3406, <2 x i64> %3401, <2 x i64> zeroinitializer
-  %3408 = or <2 x i64> %3407, %3380
-  %3409 = or <2 x i64> %3407, %3381
-  %3410 = fcmp olt <2 x double> %3382, splat (double 3.000000e-01)
-  %3411 = icmp eq <2 x i64> %3407, zeroinitializer
-  %3412 = select <2 x i1> %3411, <2 x i1> splat (i1 true), <2 x i1> %3410
-  %3413 = select <2 x i1> %3412, <2 x double> %3382, <2 x double> splat (double 3.000000e-01)
-  %3414 = xor <2 x i64> %3401, splat (i64 -1)
-  %3415 = and <2 x i64> %3399, %3414
-  %3416 = select <2 x i1> %3376, <2 x i64> %3415, <2 x i64> zeroinitializer
-  %3417 = fsub <2 x double> %3387, %3385
-  %3418 = fdiv <2 x double> %3387, %3417
-  %3419 = or <2 x i64> %3408, %3416
-  %3420 = fcmp olt <2 x double> %3413, %3418
-  %3421 = icmp eq <2 x i64> %3416, zeroinitializer
-  %3422 = select <2 x i1> %3421, <2 x i1> splat (i1 true), <2 x i1> %3420
-  %3423 = select <2 x i1> %3422, <2 x double> %3413, <2 x double> %3418
-  %3424 = getelementptr inbounds nuw i8, ptr %3383, i64 944
-  %3425 = load <2 x double>, ptr %3424, align 16, !tbaa !26
-  %3426 = getelementptr inbounds nuw i8, ptr %3383, i64 752
-  %3427 = load <2 x double>, ptr %3426, align 16, !tbaa !26
-  %3428 = getelementptr inbounds nuw i8, ptr %3383, i64 1824
-  %3429 = load <2 x double>, ptr %3428, align 16, !tbaa !26
-  %3430 = fcmp oeq <2 x double> %3429, zeroinitializer
-  %3431 = getelementptr inbounds nuw i8, ptr %3383, i64 368
-  %3432 = load <2 x double>, ptr %3431, align 16, !tbaa !26
-  %3433 = fmul <2 x double> %3432, splat (double 0x3FEFF7CED916872B)
-  %3434 = fcmp olt <2 x double> %3427, %3433
-  %3435 = and <2 x i1> %3430, %3434
-  %3436 = and <2 x i1> %3377, %3435
-  %3437 = fsub <2 x double> %3425, %3432
-  %3438 = fsub <2 x double> %3425, %3427
-  %3439 = fdiv <2 x double> %3437, %3438
-  %3440 = fcmp uge <2 x double> %3423, %3439
-  %3441 = select <2 x i1> %3436, <2 x i1> %3440, <2 x i1> zeroinitializer
-  %3442 = select <2 x i1> %3441, <2 x double> %3439, <2 x double> %3423
-  %3443 = fcmp oeq <2 x double> %3429, splat (double 1.000000e+00)
-  %3444 = getelementptr inbounds nuw i8, ptr %3383, i64 816
-  %3445 = load <2 x double>, ptr %3444, align 16, !tbaa !26
-  %3446 = getelementptr inbounds nuw i8, ptr %3383, i64 400
-  %3447 = load <2 x double>, ptr %3446, align 16, !tbaa !26
-  %3448 = fmul <2 x double> %3447, splat (double 1.000100e+00)
-  %3449 = fcmp ogt <2 x double> %3445, %3448
-  %3450 = and <2 x i1> %3443, %3449
-  %3451 = and <2 x i1> %3377, %3450
-  %3452 = getelementptr inbounds nuw i8, ptr %3383, i64 1008
-  %3453 = load <2 x double>, ptr %3452, align 16, !tbaa !26
-  %3454 = fsub <2 x double> %3447, %3453
-  %3455 = fsub <2 x double> %3445, %3453
-  %3456 = fdiv <2 x double> %3454, %3455
-  %3457 = select <2 x i1> %3450, <2 x i1> %3377, <2 x i1> %3436
-  %3458 = select <2 x i1> %3457, <2 x i64> splat (i64 -1), <2 x i64> %3419
-  %3459 = fcmp uge <2 x double> %3442, %3456
-  %3460 = select <2 x i1> %3451, <2 x i1> %3459, <2 x i1> zeroinitializer
-  %3461 = select <2 x i1> %3460, <2 x double> %3456, <2 x double> %3442
-  %3462 = add nuw nsw i64 %3379, 1
-  %3463 = icmp eq i64 %3462, %3321
-  br i1 %3463, label %3464, label %3378, !llvm.loop !113
-
-3464:                                             ; preds = %3378
-  %3465 = icmp eq <2 x i64> %3409, zeroinitializer
-  br label %3466
-
-3466:                                             ; preds = %3464, %3320
-  %3467 = phi <2 x double> [ splat (double 1.000000e+00), %3320 ], [ %3461, %3464 ]
-  %3468 = phi <2 x i1> [ splat (i1 true), %3320 ], [ %3465, %3464 ]
-  %3469 = phi <2 x i64> [ zeroinitializer, %3320 ], [ %3458, %3464 ]
-  %3470 = and <2 x i64> %3469, %3366
-  %3471 = fcmp ogt <2 x double> %3353, %3340
-  %3472 = select <2 x i1> %3471, <2 x double> %3353, <2 x double> %3340
-  %3473 = select <2 x i1> %3468, <2 x double> %3472, <2 x double> zeroinitializer
-  %3474 = icmp eq <2 x i64> %3470, zeroinitializer
-  %3475 = select <2 x i1> %3474, <2 x double> %3353, <2 x double> %3473
-  %3476 = fcmp ogt <2 x double> %3467, splat (double 5.000000e-02)
-  %3477 = select <2 x i1> %3476, <2 x double> %3467, <2 x double> splat (double 5.000000e-02)
-  %3478 = fcmp olt <2 x double> %3477, splat (double 0x3FEE666666666666)
-  %3479 = select <2 x i1> %3478, <2 x double> %3477, <2 x double> splat (double 0x3FEE666666666666)
-  %3480 = fmul <2 x double> %3340, %3479
-  %3481 = fcmp ogt <2 x double> %3480, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3482 = select <2 x i1> %3481, <2 x double> %3480, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3483 = select <2 x i1> %3474, <2 x double> %3362, <2 x double> %3482
-  %3484 = fadd <2 x double> %3365, splat (double 1.000000e+00)
-  %3485 = select <2 x i1> %3474, <2 x double> %3365, <2 x double> %3484
-  %3486 = xor <2 x i64> %3470, %3366
-  %3487 = load <2 x double>, ptr %154, align 16, !tbaa !26
-  %3488 = fmul <2 x double> %3487, splat (double 5.000000e-01)
-  %3489 = load <2 x double>, ptr %155, align 16, !tbaa !26
-  %3490 = load <2 x i64>, ptr %156, align 16, !tbaa !26
-  %3491 = fneg <2 x double> %3488
-  %3492 = icmp eq <2 x i64> %3490, zeroinitializer
-  %3493 = select <2 x i1> %3492, <2 x double> %3491, <2 x double> %3488
-  %3494 = fadd <2 x double> %3489, %3493
-  %3495 = load <2 x double>, ptr %157, align 16, !tbaa !26
-  %3496 = fsub <2 x double> %3495, %3494
-  %3497 = load <2 x double>, ptr %178, align 16, !tbaa !26
-  %3498 = fsub <2 x double> %3497, %3494
-  %3499 = fneg <2 x double> %3496
-  %3500 = select <2 x i1> %3492, <2 x double> %3499, <2 x double> %3496
-  %3501 = fneg <2 x double> %3498
-  %3502 = select <2 x i1> %3492, <2 x double> %3501, <2 x double> %3498
-  %3503 = load <2 x double>, ptr %167, align 16, !tbaa !26
-  %3504 = fcmp oeq <2 x double> %3503, zeroinitializer
-  %3505 = load <2 x double>, ptr %168, align 16, !tbaa !26
-  %3506 = fcmp oeq <2 x double> %3505, zeroinitializer
-  %3507 = and <2 x i1> %3504, %3506
-  %3508 = fcmp olt <2 x double> %3500, splat (double -4.000000e-03)
-  %3509 = and <2 x i1> %3507, %3508
-  %3510 = fcmp ogt <2 x double> %3502, splat (double 4.000000e-03)
-  %3511 = and <2 x i1> %3510, %3509
-  %3512 = and <2 x i1> %3341, %3511
-  %3513 = fsub <2 x double> %3500, %3502
-  %3514 = fdiv <2 x double> %3500, %3513
-  %3515 = select <2 x i1> %3512, <2 x i64> %3486, <2 x i64> zeroinitializer
-  %3516 = fcmp ogt <2 x double> %3475, %3340
-  %3517 = icmp eq <2 x i64> %3515, zeroinitializer
-  %3518 = select <2 x i1> %3517, <2 x i1> splat (i1 true), <2 x i1> %3516
-  %3519 = select <2 x i1> %3518, <2 x double> %3475, <2 x double> %3340
-  store <2 x double> %3519, ptr %172, align 16, !tbaa !26
-  %3520 = fcmp ogt <2 x double> %3514, splat (double 5.000000e-02)
-  %3521 = select <2 x i1> %3520, <2 x double> %3514, <2 x double> splat (double 5.000000e-02)
-  %3522 = fcmp olt <2 x double> %3521, splat (double 0x3FEE666666666666)
-  %3523 = select <2 x i1> %3522, <2 x double> %3521, <2 x double> splat (double 0x3FEE666666666666)
-  %3524 = fmul <2 x double> %3340, %3523
-  %3525 = fcmp ogt <2 x double> %3524, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3526 = select <2 x i1> %3525, <2 x double> %3524, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3527 = select <2 x i1> %3517, <2 x double> %3483, <2 x double> %3526
-  store <2 x double> %3527, ptr %152, align 16, !tbaa !26
-  %3528 = fadd <2 x double> %3485, splat (double 1.000000e+00)
-  %3529 = select <2 x i1> %3517, <2 x double> %3485, <2 x double> %3528
-  store <2 x double> %3529, ptr %137, align 16, !tbaa !26
-  %3530 = xor <2 x i64> %3515, %3486
-  %3531 = load <2 x double>, ptr %221, align 16, !tbaa !26
-  %3532 = load <2 x double>, ptr %196, align 16, !tbaa !26
-  %3533 = load <2 x double>, ptr %187, align 16, !tbaa !26
-  %3534 = fsub <2 x double> %3532, %3533
-  %3535 = load <2 x double>, ptr %222, align 16, !tbaa !26
-  %3536 = fcmp une <2 x double> %3535, splat (double 1.000000e+00)
-  %3537 = load <2 x double>, ptr %223, align 16, !tbaa !26
-  %3538 = fsub <2 x double> %3495, %3537
-  %3539 = select <2 x i1> %3536, <2 x double> splat (double -1.000000e+00), <2 x double> %3538
-  %3540 = fcmp une <2 x double> %3535, splat (double 2.000000e+00)
-  %3541 = fsub <2 x double> %3531, %3537
-  %3542 = select <2 x i1> %3540, <2 x double> %3539, <2 x double> %3541
-  %3543 = fcmp une <2 x double> %3535, splat (double 3.000000e+00)
-  %3544 = fsub <2 x double> %3534, %3537
-  %3545 = select <2 x i1> %3543, <2 x double> %3542, <2 x double> %3544
-  %3546 = fcmp une <2 x double> %3535, splat (double 4.000000e+00)
-  %3547 = fsub <2 x double> %3537, %3534
-  %3548 = select <2 x i1> %3546, <2 x double> %3545, <2 x double> %3547
-  br i1 %3367, label %3549, label %3597
-
-3549:                                             ; preds = %3466
-  %3550 = load ptr, ptr %142, align 8, !tbaa !28
-  %3551 = and i64 %3321, 3
-  %3552 = icmp ult i64 %3321, 4
-  br i1 %3552, label %3581, label %3553
-
-3553:                                             ; preds = %3549
-  %3554 = and i64 %3321, 9223372036854775804
-  br label %3555
-
-3555:                                             ; preds = %3555, %3553
-  %3556 = phi i64 [ 0, %3553 ], [ %3578, %3555 ]
-  %3557 = phi <2 x double> [ splat (double 1.000000e+09), %3553 ], [ %3577, %3555 ]
-  %3558 = phi i64 [ 0, %3553 ], [ %3579, %3555 ]
-  %3559 = getelementptr inbounds nuw %struct.Piece, ptr %3550, i64 %3556, i32 35
-  %3560 = load <2 x double>, ptr %3559, align 16, !tbaa !26
-  %3561 = fcmp olt <2 x double> %3557, %3560
-  %3562 = select <2 x i1> %3561, <2 x double> %3557, <2 x double> %3560
-  %3563 = or disjoint i64 %3556, 1
-  %3564 = getelementptr inbounds nuw %struct.Piece, ptr %3550, i64 %3563, i32 35
-  %3565 = load <2 x double>, ptr %3564, align 16, !tbaa !26
-  %3566 = fcmp olt <2 x double> %3562, %3565
-  %3567 = select <2 x i1> %3566, <2 x double> %3562, <2 x double> %3565
-  %3568 = or disjoint i64 %3556, 2
-  %3569 = getelementptr inbounds nuw %struct.Piece, ptr %3550, i64 %3568, i32 35
-  %3570 = load <2 x double>, ptr %3569, align 16, !tbaa !26
-  %3571 = fcmp olt <2 x double> %3567, %3570
-  %3572 = select <2 x i1> %3571, <2 x double> %3567, <2 x double> %3570
-  %3573 = or disjoint i64 %3556, 3
-  %3574 = getelementptr inbounds nuw %struct.Piece, ptr %3550, i64 %3573, i32 35
-  %3575 = load <2 x double>, ptr %3574, align 16, !tbaa !26
-  %3576 = fcmp olt <2 x double> %3572, %3575
-  %3577 = select <2 x i1> %3576, <2 x double> %3572, <2 x double> %3575
-  %3578 = add nuw nsw i64 %3556, 4
-  %3579 = add i64 %3558, 4
-  %3580 = icmp eq i64 %3579, %3554
-  br i1 %3580, label %3581, label %3555, !llvm.loop !114
-
-3581:                                             ; preds = %3555, %3549
-  %3582 = phi <2 x double> [ poison, %3549 ], [ %3577, %3555 ]
-  %3583 = phi i64 [ 0, %3549 ], [ %3578, %3555 ]
-  %3584 = phi <2 x double> [ splat (double 1.000000e+09), %3549 ], [ %3577, %3555 ]
-  %3585 = icmp eq i64 %3551, 0
-  br i1 %3585, label %3597, label %3586
-
-3586:                                             ; preds = %3581, %3586
-  %3587 = phi i64 [ %3594, %3586 ], [ %3583, %3581 ]
-  %3588 = phi <2 x double> [ %3593, %3586 ], [ %3584, %3581 ]
-  %3589 = phi i64 [ %3595, %3586 ], [ 0, %3581 ]
-  %3590 = getelementptr inbounds nuw %struct.Piece, ptr %3550, i64 %3587, i32 35
-  %3591 = load <2 x double>, ptr %3590, align 16, !tbaa !26
-  %3592 = fcmp olt <2 x double> %3588, %3591
-  %3593 = select <2 x i1> %3592, <2 x double> %3588, <2 x double> %3591
-  %3594 = add nuw nsw i64 %3587, 1
-  %3595 = add i64 %3589, 1
-  %3596 = icmp eq i64 %3595, %3551
-  br i1 %3596, label %3597, label %3586, !llvm.loop !115
-
-3597:                                             ; preds = %3581, %3586, %3466
-  %3598 = phi <2 x double> [ splat (double 1.000000e+09), %3466 ], [ %3582, %3581 ], [ %3593, %3586 ]
-  %3599 = load <2 x double>, ptr %188, align 16, !tbaa !26
-  %3600 = fsub <2 x double> %3599, %3533
-  %3601 = fsub <2 x double> %3497, %3537
-  %3602 = select <2 x i1> %3536, <2 x double> splat (double -1.000000e+00), <2 x double> %3601
-  %3603 = fsub <2 x double> %3598, %3537
-  %3604 = select <2 x i1> %3540, <2 x double> %3602, <2 x double> %3603
-  %3605 = fsub <2 x double> %3600, %3537
-  %3606 = select <2 x i1> %3543, <2 x double> %3604, <2 x double> %3605
-  %3607 = fsub <2 x double> %3537, %3600
-  %3608 = select <2 x i1> %3546, <2 x double> %3606, <2 x double> %3607
-  %3609 = fcmp une <2 x double> %3535, zeroinitializer
-  %3610 = fcmp oge <2 x double> %3340, splat (double 5.000000e-02)
-  %3611 = and <2 x i1> %3610, %3609
-  %3612 = fcmp olt <2 x double> %3548, zeroinitializer
-  %3613 = and <2 x i1> %3611, %3612
-  %3614 = fsub <2 x double> %3608, %3548
-  %3615 = fmul <2 x double> %3614, splat (double 2.000000e-02)
-  %3616 = fcmp ogt <2 x double> %3608, %3615
-  %3617 = and <2 x i1> %3613, %3616
-  %3618 = fsub <2 x double> %3548, %3608
-  %3619 = fdiv <2 x double> %3548, %3618
-  %3620 = fcmp olt <2 x double> %3619, splat (double 0x3FEE666666666666)
-  %3621 = and <2 x i1> %3620, %3617
-  %3622 = select <2 x i1> %3621, <2 x i64> %3530, <2 x i64> zeroinitializer
-  %3623 = fcmp ogt <2 x double> %3519, %3340
-  %3624 = icmp eq <2 x i64> %3622, zeroinitializer
-  %3625 = select <2 x i1> %3624, <2 x i1> splat (i1 true), <2 x i1> %3623
-  %3626 = select <2 x i1> %3625, <2 x double> %3519, <2 x double> %3340
-  store <2 x double> %3626, ptr %172, align 16, !tbaa !26
-  %3627 = fcmp ogt <2 x double> %3619, splat (double 5.000000e-02)
-  %3628 = select <2 x i1> %3627, <2 x double> %3619, <2 x double> splat (double 5.000000e-02)
-  %3629 = fcmp olt <2 x double> %3628, splat (double 0x3FEE666666666666)
-  %3630 = select <2 x i1> %3629, <2 x double> %3628, <2 x double> splat (double 0x3FEE666666666666)
-  %3631 = fmul <2 x double> %3340, %3630
-  %3632 = fcmp ogt <2 x double> %3631, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3633 = select <2 x i1> %3632, <2 x double> %3631, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3634 = select <2 x i1> %3624, <2 x double> %3527, <2 x double> %3633
-  store <2 x double> %3634, ptr %152, align 16, !tbaa !26
-  %3635 = fadd <2 x double> %3529, splat (double 1.000000e+00)
-  %3636 = select <2 x i1> %3624, <2 x double> %3529, <2 x double> %3635
-  store <2 x double> %3636, ptr %137, align 16, !tbaa !26
-  %3637 = xor <2 x i64> %3622, %3530
-  %3638 = or <2 x i64> %3637, %3327
-  %3639 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3638)
-  %3640 = icmp eq i64 %3639, 0
-  br i1 %3640, label %527, label %3697
-
-3641:                                             ; preds = %3318, %3689
-  %3642 = phi i64 [ 0, %3318 ], [ %3694, %3689 ]
-  %3643 = load ptr, ptr %142, align 8, !tbaa !28
-  %3644 = getelementptr inbounds nuw %struct.Piece, ptr %3643, i64 %3642
-  %3645 = getelementptr inbounds nuw i8, ptr %3644, i64 1896
-  %3646 = load ptr, ptr %3645, align 8, !tbaa !57
-  %3647 = load <2 x double>, ptr %3646, align 16, !tbaa !26
-  %3648 = getelementptr inbounds nuw i8, ptr %3644, i64 336
-  %3649 = load <2 x double>, ptr %3648, align 16, !tbaa !26
-  %3650 = getelementptr inbounds nuw i8, ptr %3646, i64 16
-  %3651 = load <2 x double>, ptr %3650, align 16, !tbaa !26
-  %3652 = fsub <2 x double> %3651, %3647
-  %3653 = fneg <2 x double> %3649
-  %3654 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3653, <2 x double> %3652, <2 x double> %3647)
-  %3655 = getelementptr inbounds nuw i8, ptr %3644, i64 1888
-  %3656 = load i64, ptr %3655, align 16, !tbaa !31
-  %3657 = icmp eq i64 %3656, 0
-  br i1 %3657, label %3689, label %3658
-
-3658:                                             ; preds = %3641
-  %3659 = getelementptr <2 x double>, ptr %3646, i64 %3656
-  %3660 = getelementptr i8, ptr %3659, i64 -16
-  %3661 = load <2 x double>, ptr %3660, align 16, !tbaa !26
-  %3662 = load <2 x double>, ptr %3659, align 16, !tbaa !26
-  %3663 = getelementptr inbounds nuw i8, ptr %3644, i64 720
-  %3664 = load <2 x double>, ptr %3663, align 16, !tbaa !26
-  %3665 = getelementptr inbounds nuw i8, ptr %3644, i64 736
-  %3666 = load <2 x double>, ptr %3665, align 16, !tbaa !26
-  %3667 = getelementptr inbounds nuw i8, ptr %3644, i64 16
-  %3668 = load <2 x double>, ptr %3667, align 16, !tbaa !26
-  %3669 = fsub <2 x double> %3666, %3668
-  %3670 = fmul <2 x double> %3664, %3669
-  %3671 = getelementptr inbounds nuw i8, ptr %3644, i64 144
-  %3672 = load <2 x double>, ptr %3671, align 16, !tbaa !26
-  %3673 = getelementptr inbounds nuw i8, ptr %3644, i64 704
-  %3674 = load <2 x double>, ptr %3673, align 16, !tbaa !26
-  %3675 = fdiv <2 x double> %3672, %3674
-  %3676 = getelementptr inbounds nuw i8, ptr %3644, i64 48
-  %3677 = load <2 x double>, ptr %3676, align 16, !tbaa !26
-  %3678 = getelementptr inbounds nuw i8, ptr %3644, i64 64
-  %3679 = load <2 x double>, ptr %3678, align 16, !tbaa !26
-  %3680 = getelementptr inbounds nuw i8, ptr %3644, i64 80
-  %3681 = load <2 x double>, ptr %3680, align 16, !tbaa !26
-  %3682 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3662, <2 x double> %3681, <2 x double> %3679)
-  %3683 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3662, <2 x double> %3682, <2 x double> %3677)
-  %3684 = fdiv <2 x double> %3683, %3670
-  %3685 = fmul <2 x double> %3662, %3684
-  %3686 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3675, <2 x double> %3661, <2 x double> %3685)
-  %3687 = fadd <2 x double> %3675, %3684
-  %3688 = fdiv <2 x double> %3686, %3687
-  br label %3689
-
-3689:                                             ; preds = %3641, %3658
-  %3690 = phi <2 x double> [ %3688, %3658 ], [ %3654, %3641 ]
-  %3691 = getelementptr inbounds nuw i8, ptr %3644, i64 1808
-  %3692 = load <2 x double>, ptr %3691, align 16, !tbaa !26
-  %3693 = select <2 x i1> %3319, <2 x double> %3692, <2 x double> %3690
-  store <2 x double> %3693, ptr %3691, align 16, !tbaa !26
-  %3694 = add nuw nsw i64 %3642, 1
-  %3695 = load i64, ptr %169, align 8, !tbaa !20
-  %3696 = icmp slt i64 %3694, %3695
-  br i1 %3696, label %3641, label %3320, !llvm.loop !117
-
-3697:                                             ; preds = %3597
-  %3698 = icmp eq <2 x i64> %3638, zeroinitializer
-  %3699 = select <2 x i1> %3698, <2 x double> %3334, <2 x double> %3333
-  store <2 x double> %3699, ptr %219, align 16, !tbaa !26
-  %3700 = load <2 x double>, ptr %163, align 16, !tbaa !26
-  %3701 = select <2 x i1> %3698, <2 x double> %3700, <2 x double> %3495
-  store <2 x double> %3701, ptr %163, align 16, !tbaa !26
-  %3702 = select <2 x i1> %3698, <2 x double> %3495, <2 x double> %3497
-  store <2 x double> %3702, ptr %157, align 16, !tbaa !26
-  %3703 = load <2 x double>, ptr %250, align 16, !tbaa !26
-  %3704 = select <2 x i1> %3698, <2 x double> %3703, <2 x double> %3532
-  store <2 x double> %3704, ptr %250, align 16, !tbaa !26
-  %3705 = select <2 x i1> %3698, <2 x double> %3532, <2 x double> %3599
-  store <2 x double> %3705, ptr %251, align 16, !tbaa !26
-  %3706 = load <2 x double>, ptr %253, align 16, !tbaa !26
-  %3707 = load <2 x double>, ptr %252, align 16, !tbaa !26
-  %3708 = select <2 x i1> %3698, <2 x double> %3707, <2 x double> %3706
-  store <2 x double> %3708, ptr %252, align 16, !tbaa !26
-  %3709 = load <2 x double>, ptr %254, align 16, !tbaa !26
-  %3710 = select <2 x i1> %3698, <2 x double> %3706, <2 x double> %3709
-  store <2 x double> %3710, ptr %253, align 16, !tbaa !26
-  %3711 = load <2 x double>, ptr %256, align 16, !tbaa !26
-  %3712 = load <2 x double>, ptr %255, align 16, !tbaa !26
-  %3713 = select <2 x i1> %3698, <2 x double> %3712, <2 x double> %3711
-  store <2 x double> %3713, ptr %255, align 16, !tbaa !26
-  %3714 = load <2 x double>, ptr %257, align 16, !tbaa !26
-  %3715 = select <2 x i1> %3698, <2 x double> %3711, <2 x double> %3714
-  store <2 x double> %3715, ptr %256, align 16, !tbaa !26
-  %3716 = load <2 x double>, ptr %259, align 16, !tbaa !26
-  %3717 = load <2 x double>, ptr %258, align 16, !tbaa !26
-  %3718 = select <2 x i1> %3698, <2 x double> %3717, <2 x double> %3716
-  store <2 x double> %3718, ptr %258, align 16, !tbaa !26
-  %3719 = load <2 x double>, ptr %260, align 16, !tbaa !26
-  %3720 = select <2 x i1> %3698, <2 x double> %3716, <2 x double> %3719
-  store <2 x double> %3720, ptr %259, align 16, !tbaa !26
-  %3721 = load <2 x double>, ptr %262, align 16, !tbaa !26
-  %3722 = load <2 x double>, ptr %261, align 16, !tbaa !26
-  %3723 = select <2 x i1> %3698, <2 x double> %3722, <2 x double> %3721
-  store <2 x double> %3723, ptr %261, align 16, !tbaa !26
-  %3724 = load <2 x double>, ptr %263, align 16, !tbaa !26
-  %3725 = select <2 x i1> %3698, <2 x double> %3721, <2 x double> %3724
-  store <2 x double> %3725, ptr %262, align 16, !tbaa !26
-  %3726 = xor <2 x i64> %3638, splat (i64 -1)
-  br i1 %3367, label %3727, label %4107
-
-3727:                                             ; preds = %3697, %4063
-  %3728 = phi i64 [ %4075, %4063 ], [ 0, %3697 ]
-  %3729 = load ptr, ptr %142, align 8, !tbaa !28
-  %3730 = getelementptr inbounds nuw %struct.Piece, ptr %3729, i64 %3728
-  %3731 = getelementptr inbounds nuw i8, ptr %3730, i64 416
-  %3732 = load <2 x double>, ptr %3731, align 16, !tbaa !26
-  %3733 = fcmp ogt <2 x double> %3732, zeroinitializer
-  %3734 = bitcast <2 x i1> %3733 to i2
-  %3735 = icmp eq i2 %3734, 0
-  %3736 = load i64, ptr %132, align 16, !tbaa !21
-  br i1 %3735, label %3994, label %3737
+  br label %1934
+
+1934:                                             ; preds = %1923, %1927
+  %1935 = phi <2 x double> [ %1929, %1927 ], [ %1873, %1923 ]
+  %1936 = phi <2 x double> [ %1933, %1927 ], [ zeroinitializer, %1923 ]
+  %1937 = load i64, ptr %1768, align 16, !tbaa !31
+  %1938 = icmp eq i64 %1937, 0
+  %1939 = load ptr, ptr %1908, align 8, !tbaa !36
+  br i1 %1938, label %1940, label %1944
+
+1940:                                             ; preds = %1934
+  %1941 = getelementptr inbounds nuw <2 x double>, ptr %1939, i64 %1921
+  %1942 = load <2 x double>, ptr %1941, align 16, !tbaa !26
+  %1943 = fmul <2 x double> %1774, %1942
+  br label %1960
+
+1944:                                             ; preds = %1934
+  %1945 = shl nsw i64 %1921, 6
+  %1946 = getelementptr inbounds nuw i8, ptr %1939, i64 %1945
+  %1947 = load <2 x double>, ptr %1946, align 16, !tbaa !26
+  %1948 = getelementptr inbounds nuw i8, ptr %1946, i64 16
+  %1949 = load <2 x double>, ptr %1948, align 16, !tbaa !26
+  %1950 = getelementptr inbounds nuw i8, ptr %1946, i64 32
+  %1951 = load <2 x double>, ptr %1950, align 16, !tbaa !26
+  %1952 = getelementptr inbounds nuw i8, ptr %1946, i64 48
+  %1953 = load <2 x double>, ptr %1952, align 16, !tbaa !26
+  %1954 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1675, <2 x double> %1953, <2 x double> %1951)
+  %1955 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1675, <2 x double> %1954, <2 x double> %1949)
+  %1956 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1675, <2 x double> %1955, <2 x double> %1947)
+  %1957 = icmp slt i64 %1919, %1937
+  %1958 = fmul <2 x double> %1774, %1956
+  %1959 = select i1 %1957, <2 x double> %1956, <2 x double> %1958
+  br label %1960
+
+1960:                                             ; preds = %1944, %1940
+  %1961 = phi <2 x double> [ %1943, %1940 ], [ %1959, %1944 ]
+  %1962 = icmp slt i64 %1919, %1937
+  br i1 %1962, label %1969, label %1963
+
+1963:                                             ; preds = %1960
+  %1964 = fadd <2 x double> %1912, %1925
+  %1965 = fmul <2 x double> %1964, splat (double 5.000000e-01)
+  %1966 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1965, <2 x double> %1826, <2 x double> %1824)
+  %1967 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1965, <2 x double> %1966, <2 x double> %1822)
+  %1968 = fmul <2 x double> %1967, %1961
+  br label %1979
+
+1969:                                             ; preds = %1960
+  %1970 = icmp slt i64 %1921, %1937
+  br i1 %1970, label %1971, label %1973
+
+1971:                                             ; preds = %1969
+  %1972 = fmul <2 x double> %1871, %1961
+  br label %1979
+
+1973:                                             ; preds = %1969
+  %1974 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1925, <2 x double> %1826, <2 x double> %1824)
+  %1975 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1925, <2 x double> %1974, <2 x double> %1822)
+  %1976 = fdiv <2 x double> %1909, %1975
+  %1977 = fadd <2 x double> %1910, %1976
+  %1978 = fdiv <2 x double> %1961, %1977
+  br label %1979
+
+1979:                                             ; preds = %1963, %1971, %1973
+  %1980 = phi <2 x double> [ %1968, %1963 ], [ %1972, %1971 ], [ %1978, %1973 ]
+  br i1 %1926, label %1985, label %1981
+
+1981:                                             ; preds = %1979
+  %1982 = getelementptr inbounds nuw <2 x double>, ptr %1881, i64 %1921
+  %1983 = load <2 x double>, ptr %1982, align 16, !tbaa !26
+  %1984 = fmul <2 x double> %1754, %1983
+  br label %1985
+
+1985:                                             ; preds = %1979, %1981
+  %1986 = phi <2 x double> [ %1984, %1981 ], [ zeroinitializer, %1979 ]
+  %1987 = fneg <2 x double> %1986
+  %1988 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1987, <2 x double> %1918, <2 x double> %1980)
+  %1989 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1986, <2 x double> %1935, <2 x double> %1980)
+  %1990 = fadd <2 x double> %1920, %1936
+  %1991 = fmul <2 x double> %1990, %1986
+  br label %1995
+
+1992:                                             ; preds = %1911
+  %1993 = load <2 x double>, ptr %1838, align 16, !tbaa !26
+  %1994 = load <2 x double>, ptr %1849, align 16, !tbaa !26
+  br label %1995
+
+1995:                                             ; preds = %1992, %1985
+  %1996 = phi <2 x double> [ %1988, %1985 ], [ %1993, %1992 ]
+  %1997 = phi <2 x double> [ %1989, %1985 ], [ %1994, %1992 ]
+  %1998 = phi <2 x double> [ %1991, %1985 ], [ %1907, %1992 ]
+  %1999 = phi <2 x double> [ %1925, %1985 ], [ %1912, %1992 ]
+  %2000 = phi <2 x double> [ %1935, %1985 ], [ %1918, %1992 ]
+  %2001 = phi <2 x double> [ %1936, %1985 ], [ %1920, %1992 ]
+  %2002 = getelementptr inbounds nuw <2 x double>, ptr %1883, i64 %1919
+  %2003 = load <2 x double>, ptr %2002, align 16, !tbaa !26
+  %2004 = icmp slt i64 %1919, %1769
+  %2005 = select i1 %2004, <2 x double> %1875, <2 x double> %1877
+  %2006 = fmul <2 x double> %1674, %2005
+  %2007 = fmul <2 x double> %2006, %2003
+  %2008 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2007, <2 x double> %1918, <2 x double> %1996)
+  %2009 = fadd <2 x double> %1914, %2008
+  %2010 = fsub <2 x double> %1998, %1915
+  %2011 = fneg <2 x double> %2007
+  %2012 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2011, <2 x double> %1920, <2 x double> %2010)
+  %2013 = getelementptr inbounds nuw <2 x double>, ptr %1885, i64 %1919
+  %2014 = load <2 x double>, ptr %2013, align 16, !tbaa !26
+  %2015 = fsub <2 x double> %2012, %2014
+  %2016 = fneg <2 x double> %1913
+  %2017 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2016, <2 x double> %1917, <2 x double> %2009)
+  %2018 = fdiv <2 x double> splat (double 1.000000e+00), %2017
+  %2019 = getelementptr inbounds nuw <2 x double>, ptr %1887, i64 %1919
+  store <2 x double> %2015, ptr %2019, align 16, !tbaa !26
+  %2020 = getelementptr inbounds nuw <2 x double>, ptr %1889, i64 %1919
+  store <2 x double> %1913, ptr %2020, align 16, !tbaa !26
+  %2021 = fadd <2 x double> %1913, %1997
+  %2022 = fsub <2 x double> %2021, %2009
+  %2023 = getelementptr inbounds nuw <2 x double>, ptr %1891, i64 %1919
+  store <2 x double> %2022, ptr %2023, align 16, !tbaa !26
+  %2024 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1913, <2 x double> %1916, <2 x double> %2015)
+  %2025 = fmul <2 x double> %2024, %2018
+  %2026 = getelementptr inbounds nuw <2 x double>, ptr %1893, i64 %1919
+  store <2 x double> %2025, ptr %2026, align 16, !tbaa !26
+  %2027 = fmul <2 x double> %1997, %2018
+  %2028 = getelementptr inbounds nuw <2 x double>, ptr %1895, i64 %1919
+  store <2 x double> %2027, ptr %2028, align 16, !tbaa !26
+  %2029 = icmp eq i64 %1921, %1876
+  br i1 %2029, label %2142, label %1911, !llvm.loop !86
+
+2030:                                             ; preds = %1800
+  %2031 = getelementptr inbounds nuw i8, ptr %1488, i64 384
+  %2032 = load <2 x double>, ptr %2031, align 16, !tbaa !26
+  %2033 = load i64, ptr %132, align 16, !tbaa !21
+  %2034 = fsub <2 x double> %1745, %2032
+  %2035 = fmul <2 x double> %1674, %2034
+  %2036 = fmul <2 x double> %1843, splat (double 5.000000e-01)
+  %2037 = fmul <2 x double> %1845, splat (double 0x3FE5555555555555)
+  %2038 = getelementptr inbounds nuw i8, ptr %1488, i64 2224
+  %2039 = load ptr, ptr %2038, align 16, !tbaa !73
+  %2040 = getelementptr inbounds nuw i8, ptr %1488, i64 2232
+  %2041 = load ptr, ptr %2040, align 8, !tbaa !49
+  %2042 = getelementptr inbounds nuw i8, ptr %1488, i64 2160
+  %2043 = load ptr, ptr %2042, align 16, !tbaa !59
+  %2044 = getelementptr inbounds nuw i8, ptr %1488, i64 2200
+  %2045 = load ptr, ptr %2044, align 8, !tbaa !81
+  %2046 = getelementptr inbounds nuw i8, ptr %1488, i64 2208
+  %2047 = load ptr, ptr %2046, align 16, !tbaa !82
+  %2048 = getelementptr inbounds nuw i8, ptr %1488, i64 2216
+  %2049 = load ptr, ptr %2048, align 8, !tbaa !83
+  %2050 = getelementptr inbounds nuw i8, ptr %1488, i64 2184
+  %2051 = load ptr, ptr %2050, align 8, !tbaa !84
+  %2052 = getelementptr inbounds nuw i8, ptr %1488, i64 2192
+  %2053 = load ptr, ptr %2052, align 16, !tbaa !85
+  %2054 = icmp sgt i64 %2033, 0
+  br i1 %2054, label %2055, label %2142
+
+2055:                                             ; preds = %2030
+  %2056 = load <2 x double>, ptr %1814, align 16, !tbaa !26
+  %2057 = fneg <2 x double> %2056
+  %2058 = fmul <2 x double> %2056, %2057
+  %2059 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2056, <2 x double> %2037, <2 x double> %2036)
+  %2060 = fmul <2 x double> %2058, %2059
+  %2061 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2056, <2 x double> %1845, <2 x double> %1843)
+  %2062 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2056, <2 x double> %2061, <2 x double> %1841)
+  %2063 = fmul <2 x double> %1754, splat (double -2.000000e+00)
+  %2064 = fmul <2 x double> %2063, %1805
+  %2065 = fmul <2 x double> %1805, %2064
+  %2066 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %1805, <2 x double> %2037, <2 x double> %2036)
+  %2067 = fmul <2 x double> %2065, %2066
+  %2068 = getelementptr inbounds nuw i8, ptr %1488, i64 2248
+  br label %2069
+
+2069:                                             ; preds = %2055, %2110
+  %2070 = phi <2 x double> [ %2056, %2055 ], [ %2114, %2110 ]
+  %2071 = phi <2 x double> [ zeroinitializer, %2055 ], [ %2111, %2110 ]
+  %2072 = phi <2 x double> [ zeroinitializer, %2055 ], [ %2112, %2110 ]
+  %2073 = phi <2 x double> [ zeroinitializer, %2055 ], [ %2113, %2110 ]
+  %2074 = phi <2 x double> [ zeroinitializer, %2055 ], [ %2137, %2110 ]
+  %2075 = phi <2 x double> [ zeroinitializer, %2055 ], [ %2139, %2110 ]
+  %2076 = phi <2 x double> [ %2062, %2055 ], [ %2115, %2110 ]
+  %2077 = phi i64 [ 0, %2055 ], [ %2079, %2110 ]
+  %2078 = phi <2 x double> [ %2060, %2055 ], [ %2116, %2110 ]
+  %2079 = add nuw nsw i64 %2077, 1
+  %2080 = icmp slt i64 %2079, %2033
+  br i1 %2080, label %2081, label %2107
+
+2081:                                             ; preds = %2069
+  %2082 = getelementptr inbounds nuw <2 x double>, ptr %1814, i64 %2079
+  %2083 = load <2 x double>, ptr %2082, align 16, !tbaa !26
+  %2084 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2083, <2 x double> %1845, <2 x double> %1843)
+  %2085 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2083, <2 x double> %2084, <2 x double> %1841)
+  %2086 = fneg <2 x double> %2083
+  %2087 = fmul <2 x double> %2083, %2086
+  %2088 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2083, <2 x double> %2037, <2 x double> %2036)
+  %2089 = fmul <2 x double> %2087, %2088
+  %2090 = fadd <2 x double> %2070, %2083
+  %2091 = fmul <2 x double> %2090, splat (double 5.000000e-01)
+  %2092 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2091, <2 x double> %1826, <2 x double> %1824)
+  %2093 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2091, <2 x double> %2092, <2 x double> %1822)
+  %2094 = load ptr, ptr %2068, align 8, !tbaa !36
+  %2095 = getelementptr inbounds nuw <2 x double>, ptr %2094, i64 %2079
+  %2096 = load <2 x double>, ptr %2095, align 16, !tbaa !26
+  %2097 = fmul <2 x double> %1775, %2096
+  %2098 = fmul <2 x double> %2097, %2093
+  %2099 = getelementptr inbounds nuw <2 x double>, ptr %2039, i64 %2079
+  %2100 = load <2 x double>, ptr %2099, align 16, !tbaa !26
+  %2101 = fmul <2 x double> %1754, %2100
+  %2102 = fneg <2 x double> %2101
+  %2103 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2102, <2 x double> %2076, <2 x double> %2098)
+  %2104 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2101, <2 x double> %2085, <2 x double> %2098)
+  %2105 = fadd <2 x double> %2078, %2089
+  %2106 = fmul <2 x double> %2105, %2101
+  br label %2110
+
+2107:                                             ; preds = %2069
+  %2108 = load <2 x double>, ptr %1838, align 16, !tbaa !26
+  %2109 = load <2 x double>, ptr %1849, align 16, !tbaa !26
+  br label %2110
+
+2110:                                             ; preds = %2107, %2081
+  %2111 = phi <2 x double> [ %2103, %2081 ], [ %2108, %2107 ]
+  %2112 = phi <2 x double> [ %2104, %2081 ], [ %2109, %2107 ]
+  %2113 = phi <2 x double> [ %2106, %2081 ], [ %2067, %2107 ]
+  %2114 = phi <2 x double> [ %2083, %2081 ], [ %2070, %2107 ]
+  %2115 = phi <2 x double> [ %2085, %2081 ], [ %2076, %2107 ]
+  %2116 = phi <2 x double> [ %2089, %2081 ], [ %2078, %2107 ]
+  %2117 = getelementptr inbounds nuw <2 x double>, ptr %2041, i64 %2077
+  %2118 = load <2 x double>, ptr %2117, align 16, !tbaa !26
+  %2119 = fmul <2 x double> %2035, %2118
+  %2120 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2119, <2 x double> %2076, <2 x double> %2111)
+  %2121 = fadd <2 x double> %2072, %2120
+  %2122 = fsub <2 x double> %2113, %2073
+  %2123 = fneg <2 x double> %2119
+  %2124 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2123, <2 x double> %2078, <2 x double> %2122)
+  %2125 = getelementptr inbounds nuw <2 x double>, ptr %2043, i64 %2077
+  %2126 = load <2 x double>, ptr %2125, align 16, !tbaa !26
+  %2127 = fsub <2 x double> %2124, %2126
+  %2128 = fneg <2 x double> %2071
+  %2129 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2128, <2 x double> %2075, <2 x double> %2121)
+  %2130 = fdiv <2 x double> splat (double 1.000000e+00), %2129
+  %2131 = getelementptr inbounds nuw <2 x double>, ptr %2045, i64 %2077
+  store <2 x double> %2127, ptr %2131, align 16, !tbaa !26
+  %2132 = getelementptr inbounds nuw <2 x double>, ptr %2047, i64 %2077
+  store <2 x double> %2071, ptr %2132, align 16, !tbaa !26
+  %2133 = fadd <2 x double> %2071, %2112
+  %2134 = fsub <2 x double> %2133, %2121
+  %2135 = getelementptr inbounds nuw <2 x double>, ptr %2049, i64 %2077
+  store <2 x double> %2134, ptr %2135, align 16, !tbaa !26
+  %2136 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2071, <2 x double> %2074, <2 x double> %2127)
+  %2137 = fmul <2 x double> %2136, %2130
+  %2138 = getelementptr inbounds nuw <2 x double>, ptr %2051, i64 %2077
+  store <2 x double> %2137, ptr %2138, align 16, !tbaa !26
+  %2139 = fmul <2 x double> %2112, %2130
+  %2140 = getelementptr inbounds nuw <2 x double>, ptr %2053, i64 %2077
+  store <2 x double> %2139, ptr %2140, align 16, !tbaa !26
+  %2141 = icmp eq i64 %2079, %2033
+  br i1 %2141, label %2142, label %2069, !llvm.loop !87
+
+2142:                                             ; preds = %1995, %2110, %1869, %2030
+  %2143 = getelementptr inbounds nuw i8, ptr %1488, i64 2032
+  store <2 x double> splat (double 1.000000e+09), ptr %2143, align 16, !tbaa !26
+  %2144 = getelementptr inbounds nuw i8, ptr %1488, i64 2184
+  %2145 = load ptr, ptr %2144, align 8, !tbaa !84
+  %2146 = load i64, ptr %132, align 16, !tbaa !21
+  %2147 = add nsw i64 %2146, -1
+  %2148 = getelementptr inbounds <2 x double>, ptr %2145, i64 %2147
+  %2149 = load <2 x double>, ptr %2148, align 16, !tbaa !26
+  %2150 = getelementptr inbounds nuw i8, ptr %1488, i64 2192
+  %2151 = load ptr, ptr %2150, align 16, !tbaa !85
+  %2152 = getelementptr inbounds <2 x double>, ptr %2151, i64 %2147
+  %2153 = load <2 x double>, ptr %2152, align 16, !tbaa !26
+  %2154 = load <2 x double>, ptr %1838, align 16, !tbaa !26
+  %2155 = fmul <2 x double> %2149, %2154
+  %2156 = fsub <2 x double> splat (double 1.000000e+00), %2153
+  %2157 = fmul <2 x double> %2154, %2156
+  %2158 = load <2 x double>, ptr %1863, align 16, !tbaa !26
+  %2159 = load <2 x double>, ptr %1685, align 16, !tbaa !26
+  %2160 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2158, <2 x double> %2159, <2 x double> %2155)
+  %2161 = load <2 x double>, ptr %1721, align 16, !tbaa !26
+  %2162 = fsub <2 x double> %2160, %2161
+  %2163 = fadd <2 x double> %2157, %2158
+  %2164 = load <2 x double>, ptr %1718, align 16, !tbaa !26
+  %2165 = fadd <2 x double> %2163, %2164
+  %2166 = load <2 x i64>, ptr %1704, align 16, !tbaa !26
+  %2167 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2166)
+  %2168 = icmp eq i64 %2167, 0
+  %2169 = load i64, ptr %133, align 8, !tbaa !22
+  br i1 %2168, label %2170, label %2185
+
+2170:                                             ; preds = %2142
+  %2171 = icmp slt i64 %2169, 0
+  br i1 %2171, label %2176, label %2172
+
+2172:                                             ; preds = %2170
+  %2173 = getelementptr inbounds nuw i8, ptr %1488, i64 352
+  %2174 = getelementptr inbounds nuw i8, ptr %1488, i64 2304
+  %2175 = load <2 x double>, ptr %2173, align 16, !tbaa !26
+  br label %2178
+
+2176:                                             ; preds = %2178, %2170
+  %2177 = getelementptr inbounds nuw i8, ptr %1488, i64 1552
+  store <2 x double> %2162, ptr %2177, align 16, !tbaa !26
+  br label %2312
+
+2178:                                             ; preds = %2172, %2178
+  %2179 = phi i64 [ 0, %2172 ], [ %2182, %2178 ]
+  %2180 = load ptr, ptr %2174, align 16, !tbaa !88
+  %2181 = getelementptr inbounds nuw <2 x double>, ptr %2180, i64 %2179
+  store <2 x double> %2175, ptr %2181, align 16, !tbaa !26
+  %2182 = add nuw nsw i64 %2179, 1
+  %2183 = load i64, ptr %133, align 8, !tbaa !22
+  %2184 = icmp slt i64 %2179, %2183
+  br i1 %2184, label %2178, label %2176, !llvm.loop !89
+
+2185:                                             ; preds = %2142
+  %2186 = load <2 x double>, ptr %1708, align 16, !tbaa !26
+  %2187 = load <2 x double>, ptr %1734, align 16, !tbaa !26
+  %2188 = getelementptr inbounds nuw i8, ptr %1488, i64 320
+  %2189 = load <2 x double>, ptr %2188, align 16, !tbaa !26
+  %2190 = fmul <2 x double> %2187, %2189
+  %2191 = load <2 x double>, ptr %1488, align 16, !tbaa !26
+  %2192 = fsub <2 x double> %2191, %2186
+  %2193 = sitofp i64 %2169 to double
+  %2194 = insertelement <2 x double> poison, double %2193, i64 0
+  %2195 = shufflevector <2 x double> %2194, <2 x double> poison, <2 x i32> zeroinitializer
+  %2196 = fdiv <2 x double> %2192, %2195
+  %2197 = load <2 x double>, ptr %1866, align 16, !tbaa !26
+  %2198 = load <2 x double>, ptr %1868, align 16, !tbaa !26
+  %2199 = getelementptr inbounds nuw i8, ptr %1488, i64 352
+  %2200 = load <2 x double>, ptr %2199, align 16, !tbaa !26
+  %2201 = getelementptr inbounds nuw i8, ptr %1488, i64 2304
+  %2202 = load ptr, ptr %2201, align 16, !tbaa !88
+  %2203 = getelementptr inbounds <2 x double>, ptr %2202, i64 %2169
+  store <2 x double> %2200, ptr %2203, align 16, !tbaa !26
+  %2204 = icmp sgt i64 %2169, 0
+  br i1 %2204, label %2205, label %2296
+
+2205:                                             ; preds = %2185
+  %2206 = fneg <2 x double> %2190
+  %2207 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2206, <2 x double> %2198, <2 x double> %2197)
+  %2208 = fsub <2 x double> splat (double 1.000000e+00), %2198
+  %2209 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2190, <2 x double> %2208, <2 x double> %2197)
+  %2210 = getelementptr inbounds nuw i8, ptr %1488, i64 2312
+  %2211 = getelementptr inbounds nuw i8, ptr %1488, i64 2320
+  %2212 = getelementptr inbounds nuw i8, ptr %1488, i64 192
+  %2213 = fmul <2 x double> %2190, splat (double -5.000000e-01)
+  %2214 = getelementptr inbounds nuw i8, ptr %1488, i64 2280
+  %2215 = getelementptr inbounds nuw i8, ptr %1488, i64 2288
+  %2216 = getelementptr inbounds nuw i8, ptr %1488, i64 2296
+  br label %2217
+
+2217:                                             ; preds = %2205, %2271
+  %2218 = phi <2 x double> [ %2209, %2205 ], [ %2273, %2271 ]
+  %2219 = phi <2 x double> [ %2207, %2205 ], [ %2274, %2271 ]
+  %2220 = phi <2 x double> [ %2159, %2205 ], [ %2289, %2271 ]
+  %2221 = phi <2 x double> [ zeroinitializer, %2205 ], [ %2292, %2271 ]
+  %2222 = phi <2 x double> [ %2200, %2205 ], [ %2235, %2271 ]
+  %2223 = phi i64 [ %2169, %2205 ], [ %2224, %2271 ]
+  %2224 = add nsw i64 %2223, -1
+  %2225 = uitofp nneg i64 %2224 to double
+  %2226 = insertelement <2 x double> poison, double %2225, i64 0
+  %2227 = shufflevector <2 x double> %2226, <2 x double> poison, <2 x i32> zeroinitializer
+  %2228 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2227, <2 x double> %2196, <2 x double> %2186)
+  %2229 = load <2 x double>, ptr %1735, align 16, !tbaa !26
+  %2230 = load <2 x double>, ptr %1737, align 16, !tbaa !26
+  %2231 = load <2 x double>, ptr %1739, align 16, !tbaa !26
+  %2232 = load <2 x double>, ptr %1741, align 16, !tbaa !26
+  %2233 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2228, <2 x double> %2232, <2 x double> %2231)
+  %2234 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2228, <2 x double> %2233, <2 x double> %2230)
+  %2235 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2228, <2 x double> %2234, <2 x double> %2229)
+  %2236 = load <2 x double>, ptr %1713, align 16, !tbaa !26
+  %2237 = load <2 x double>, ptr %1696, align 16, !tbaa !26
+  %2238 = load ptr, ptr %2210, align 8, !tbaa !50
+  %2239 = getelementptr inbounds nuw <2 x double>, ptr %2238, i64 %2224
+  %2240 = load <2 x double>, ptr %2239, align 16, !tbaa !26
+  %2241 = fmul <2 x double> %2237, %2240
+  %2242 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2236, <2 x double> %2235, <2 x double> %2241)
+  %2243 = load <2 x double>, ptr %1699, align 16, !tbaa !26
+  %2244 = load ptr, ptr %2211, align 16, !tbaa !60
+  %2245 = getelementptr inbounds nuw <2 x double>, ptr %2244, i64 %2224
+  %2246 = load <2 x double>, ptr %2245, align 16, !tbaa !26
+  %2247 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2243, <2 x double> %2246, <2 x double> %2242)
+  %2248 = fmul <2 x double> %2247, splat (double 5.000000e-01)
+  %2249 = icmp eq i64 %2223, 1
+  br i1 %2249, label %2265, label %2250
+
+2250:                                             ; preds = %2217
+  %2251 = load <2 x double>, ptr %2212, align 16, !tbaa !26
+  %2252 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2248, <2 x double> %2251, <2 x double> %2213)
+  %2253 = load <2 x double>, ptr %1812, align 16, !tbaa !26
+  %2254 = fmul <2 x double> %2195, %2253
+  %2255 = load <2 x double>, ptr %1756, align 16, !tbaa !26
+  %2256 = load <2 x double>, ptr %1758, align 16, !tbaa !26
+  %2257 = load <2 x double>, ptr %1760, align 16, !tbaa !26
+  %2258 = load <2 x double>, ptr %1762, align 16, !tbaa !26
+  %2259 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2228, <2 x double> %2258, <2 x double> %2257)
+  %2260 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2228, <2 x double> %2259, <2 x double> %2256)
+  %2261 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2228, <2 x double> %2260, <2 x double> %2255)
+  %2262 = fmul <2 x double> %2254, %2261
+  %2263 = fsub <2 x double> %2262, %2252
+  %2264 = fadd <2 x double> %2252, %2262
+  br label %2271
+
+2265:                                             ; preds = %2217
+  %2266 = load <2 x double>, ptr %1863, align 16, !tbaa !26
+  %2267 = load <2 x double>, ptr %2212, align 16, !tbaa !26
+  %2268 = fmul <2 x double> %2248, splat (double -2.000000e+00)
+  %2269 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2268, <2 x double> %2267, <2 x double> %2266)
+  %2270 = fadd <2 x double> %2190, %2269
+  br label %2271
+
+2271:                                             ; preds = %2265, %2250
+  %2272 = phi <2 x double> [ %2251, %2250 ], [ %2267, %2265 ]
+  %2273 = phi <2 x double> [ %2263, %2250 ], [ %2270, %2265 ]
+  %2274 = phi <2 x double> [ %2264, %2250 ], [ %2266, %2265 ]
+  %2275 = fsub <2 x double> %2222, %2235
+  %2276 = fmul <2 x double> %2236, %2275
+  %2277 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2276, <2 x double> %2272, <2 x double> %2218)
+  %2278 = fadd <2 x double> %2274, %2277
+  %2279 = fneg <2 x double> %2219
+  %2280 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2279, <2 x double> %2221, <2 x double> %2278)
+  %2281 = fdiv <2 x double> splat (double 1.000000e+00), %2280
+  %2282 = load ptr, ptr %2201, align 16, !tbaa !88
+  %2283 = getelementptr inbounds nuw <2 x double>, ptr %2282, i64 %2224
+  store <2 x double> %2235, ptr %2283, align 16, !tbaa !26
+  %2284 = load ptr, ptr %2214, align 8, !tbaa !63
+  %2285 = getelementptr inbounds nuw <2 x double>, ptr %2284, i64 %2224
+  %2286 = load <2 x double>, ptr %2285, align 16, !tbaa !26
+  %2287 = fneg <2 x double> %2286
+  %2288 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2219, <2 x double> %2220, <2 x double> %2287)
+  %2289 = fmul <2 x double> %2281, %2288
+  %2290 = load ptr, ptr %2215, align 16, !tbaa !90
+  %2291 = getelementptr inbounds nuw <2 x double>, ptr %2290, i64 %2224
+  store <2 x double> %2289, ptr %2291, align 16, !tbaa !26
+  %2292 = fmul <2 x double> %2273, %2281
+  %2293 = load ptr, ptr %2216, align 8, !tbaa !91
+  %2294 = getelementptr inbounds nuw <2 x double>, ptr %2293, i64 %2224
+  store <2 x double> %2292, ptr %2294, align 16, !tbaa !26
+  %2295 = icmp samesign ugt i64 %2223, 1
+  br i1 %2295, label %2217, label %2296, !llvm.loop !92
+
+2296:                                             ; preds = %2271, %2185
+  %2297 = load <2 x i64>, ptr %1704, align 16, !tbaa !26
+  %2298 = load <2 x double>, ptr %1863, align 16, !tbaa !26
+  %2299 = getelementptr inbounds nuw i8, ptr %1488, i64 2288
+  %2300 = load ptr, ptr %2299, align 16, !tbaa !90
+  %2301 = load <2 x double>, ptr %2300, align 16, !tbaa !26
+  %2302 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2298, <2 x double> %2301, <2 x double> %2155)
+  %2303 = icmp eq <2 x i64> %2297, zeroinitializer
+  %2304 = select <2 x i1> %2303, <2 x double> %2162, <2 x double> %2302
+  %2305 = getelementptr inbounds nuw i8, ptr %1488, i64 1552
+  store <2 x double> %2304, ptr %2305, align 16, !tbaa !26
+  %2306 = getelementptr inbounds nuw i8, ptr %1488, i64 2296
+  %2307 = load ptr, ptr %2306, align 8, !tbaa !91
+  %2308 = load <2 x double>, ptr %2307, align 16, !tbaa !26
+  %2309 = fsub <2 x double> splat (double 1.000000e+00), %2308
+  %2310 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2298, <2 x double> %2309, <2 x double> %2157)
+  %2311 = select <2 x i1> %2303, <2 x double> %2165, <2 x double> %2310
+  br label %2312
+
+2312:                                             ; preds = %2176, %2296
+  %2313 = phi <2 x double> [ %2165, %2176 ], [ %2311, %2296 ]
+  %2314 = getelementptr inbounds nuw i8, ptr %1488, i64 1568
+  store <2 x double> %2313, ptr %2314, align 16, !tbaa !26
+  %2315 = add nuw nsw i64 %1486, 1
+  %2316 = load i64, ptr %169, align 8, !tbaa !20
+  %2317 = icmp slt i64 %2315, %2316
+  br i1 %2317, label %1485, label %1482, !llvm.loop !93
+
+2318:                                             ; preds = %2418, %1473, %1482
+  %2319 = phi <2 x double> [ %1474, %1473 ], [ %1483, %1482 ], [ %1483, %2418 ]
+  %2320 = fcmp ogt <2 x double> %2319, zeroinitializer
+  %2321 = bitcast <2 x i1> %2320 to i2
+  %2322 = icmp eq i2 %2321, 0
+  br i1 %2322, label %2425, label %2422
+
+2323:                                             ; preds = %1482, %2418
+  %2324 = phi i64 [ %2419, %2418 ], [ %2316, %1482 ]
+  %2325 = phi i64 [ %2420, %2418 ], [ 0, %1482 ]
+  %2326 = load ptr, ptr %142, align 8, !tbaa !28
+  %2327 = getelementptr inbounds nuw %struct.Piece, ptr %2326, i64 %2325
+  %2328 = getelementptr inbounds nuw i8, ptr %2327, i64 2112
+  %2329 = load <2 x i64>, ptr %2328, align 16, !tbaa !26
+  %2330 = getelementptr inbounds nuw i8, ptr %2327, i64 560
+  %2331 = load <2 x double>, ptr %2330, align 16, !tbaa !26
+  %2332 = fcmp ogt <2 x double> %2331, zeroinitializer
+  %2333 = select <2 x i1> %2332, <2 x i64> %2329, <2 x i64> zeroinitializer
+  %2334 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2333)
+  %2335 = icmp eq i64 %2334, 0
+  br i1 %2335, label %2418, label %2336
+
+2336:                                             ; preds = %2323
+  %2337 = load <2 x double>, ptr %185, align 16, !tbaa !26
+  %2338 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2337, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
+  %2339 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2337, <2 x double> %2338, <2 x double> splat (double 0x4142F8368A3D70A4))
+  %2340 = load <2 x double>, ptr %186, align 16, !tbaa !26
+  %2341 = getelementptr inbounds nuw i8, ptr %2327, i64 1552
+  %2342 = load <2 x double>, ptr %2341, align 16, !tbaa !26
+  %2343 = getelementptr inbounds nuw i8, ptr %2327, i64 1568
+  %2344 = load <2 x double>, ptr %2343, align 16, !tbaa !26
+  %2345 = fdiv <2 x double> %2342, %2344
+  %2346 = fcmp olt <2 x double> %2345, %2337
+  %2347 = select <2 x i1> %2346, <2 x double> %2345, <2 x double> %2337
+  %2348 = getelementptr inbounds nuw i8, ptr %2327, i64 896
+  %2349 = load <2 x double>, ptr %2348, align 16, !tbaa !26
+  %2350 = fcmp olt <2 x double> %2349, %2347
+  %2351 = select <2 x i1> %2350, <2 x double> %2349, <2 x double> %2347
+  %2352 = fneg <2 x double> %2344
+  %2353 = getelementptr inbounds nuw i8, ptr %2327, i64 1872
+  %2354 = load <2 x double>, ptr %2353, align 16, !tbaa !26
+  br label %2358
+
+2355:                                             ; preds = %2358
+  %2356 = getelementptr inbounds nuw i8, ptr %2327, i64 1584
+  store <2 x double> %2409, ptr %2356, align 16, !tbaa !26
+  %2357 = load i64, ptr %169, align 8, !tbaa !20
+  br label %2418
+
+2358:                                             ; preds = %2336, %2358
+  %2359 = phi <2 x i64> [ %2333, %2336 ], [ %2412, %2358 ]
+  %2360 = phi i32 [ 0, %2336 ], [ %2413, %2358 ]
+  %2361 = phi <2 x double> [ %2351, %2336 ], [ %2409, %2358 ]
+  %2362 = fadd <2 x double> %2361, splat (double 2.731500e+02)
+  %2363 = fcmp ogt <2 x double> %2361, zeroinitializer
+  %2364 = select <2 x i1> %2363, <2 x double> %2361, <2 x double> zeroinitializer
+  %2365 = fadd <2 x double> %2364, splat (double 2.731500e+02)
+  %2366 = fadd <2 x double> %2365, splat (double 0xC08451671D164BD4)
+  %2367 = fdiv <2 x double> splat (double 0x3FCE88FD35E8A60E), %2366
+  %2368 = fsub <2 x double> %2365, %2367
+  %2369 = fadd <2 x double> %2368, splat (double 0x40923C3565924845)
+  %2370 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2368, <2 x double> %2369, <2 x double> splat (double 0xC12619EA558539E6))
+  %2371 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2368, <2 x double> splat (double 0xC03112E7A2109AD5), <2 x double> splat (double 0x40C77A698FD9BCCA))
+  %2372 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2368, <2 x double> %2371, <2 x double> splat (double 0xC148A99584203885))
+  %2373 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2368, <2 x double> splat (double 0x402DD4891DBECC6B), <2 x double> splat (double 0xC0B2D7440748F0B3))
+  %2374 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2368, <2 x double> %2373, <2 x double> splat (double 0x4118B9E59F2691E5))
+  %2375 = fmul <2 x double> %2374, splat (double 2.000000e+00)
+  %2376 = fmul <2 x double> %2370, splat (double 4.000000e+00)
+  %2377 = fneg <2 x double> %2374
+  %2378 = fmul <2 x double> %2376, %2377
+  %2379 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2372, <2 x double> %2372, <2 x double> %2378)
+  %2380 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2379)
+  %2381 = fsub <2 x double> %2380, %2372
+  %2382 = fdiv <2 x double> %2375, %2381
+  %2383 = fmul <2 x double> %2382, %2382
+  %2384 = fmul <2 x double> %2383, splat (double 1.000000e+06)
+  %2385 = fmul <2 x double> %2383, %2384
+  %2386 = fmul <2 x double> %2362, splat (double 4.615260e+02)
+  %2387 = fdiv <2 x double> %2385, %2386
+  %2388 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2352, <2 x double> %2361, <2 x double> %2342)
+  %2389 = fsub <2 x double> %2387, %2340
+  %2390 = fcmp ogt <2 x double> %2389, zeroinitializer
+  %2391 = select <2 x i1> %2390, <2 x double> %2389, <2 x double> zeroinitializer
+  %2392 = fmul <2 x double> %2339, %2391
+  %2393 = fdiv <2 x double> %2392, %2354
+  %2394 = fsub <2 x double> %2388, %2393
+  %2395 = fmul <2 x double> %2339, %2387
+  %2396 = fdiv <2 x double> %2339, %2386
+  %2397 = fadd <2 x double> %2396, splat (double -1.000000e+00)
+  %2398 = fmul <2 x double> %2397, %2395
+  %2399 = fdiv <2 x double> %2398, %2362
+  %2400 = fdiv <2 x double> %2399, %2354
+  %2401 = fcmp ule <2 x double> %2387, %2340
+  %2402 = select <2 x i1> %2401, <2 x double> zeroinitializer, <2 x double> %2400
+  %2403 = fsub <2 x double> %2352, %2402
+  %2404 = fdiv <2 x double> %2394, %2403
+  %2405 = fsub <2 x double> %2361, %2404
+  %2406 = fcmp olt <2 x double> %2405, %2347
+  %2407 = select <2 x i1> %2406, <2 x double> %2405, <2 x double> %2347
+  %2408 = icmp eq <2 x i64> %2359, zeroinitializer
+  %2409 = select <2 x i1> %2408, <2 x double> %2361, <2 x double> %2407
+  %2410 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %2404)
+  %2411 = fcmp oge <2 x double> %2410, splat (double 1.000000e-05)
+  %2412 = select <2 x i1> %2411, <2 x i64> %2359, <2 x i64> zeroinitializer
+  %2413 = add nuw nsw i32 %2360, 1
+  %2414 = icmp samesign ult i32 %2360, 7
+  %2415 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2412)
+  %2416 = icmp ne i64 %2415, 0
+  %2417 = select i1 %2414, i1 %2416, i1 false
+  br i1 %2417, label %2358, label %2355, !llvm.loop !94
+
+2418:                                             ; preds = %2323, %2355
+  %2419 = phi i64 [ %2324, %2323 ], [ %2357, %2355 ]
+  %2420 = add nuw nsw i64 %2325, 1
+  %2421 = icmp slt i64 %2420, %2419
+  br i1 %2421, label %2323, label %2318, !llvm.loop !95
+
+2422:                                             ; preds = %2318
+  %2423 = sext <2 x i1> %2320 to <2 x i64>
+  %2424 = tail call fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noundef nonnull align 16 dereferenceable(1584) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1, <2 x i64> noundef %2423) #7
+  br label %2425
+
+2425:                                             ; preds = %2318, %2422
+  %2426 = phi <2 x double> [ %2424, %2422 ], [ zeroinitializer, %2318 ]
+  %2427 = load <2 x double>, ptr %184, align 16, !tbaa !26
+  %2428 = fcmp ogt <2 x double> %2427, zeroinitializer
+  %2429 = sext <2 x i1> %2428 to <2 x i64>
+  %2430 = xor <2 x i64> %2429, splat (i64 -1)
+  %2431 = load <2 x double>, ptr %151, align 16, !tbaa !26
+  %2432 = fcmp oeq <2 x double> %2431, splat (double 1.000000e+00)
+  %2433 = fcmp oeq <2 x double> %2431, splat (double 2.000000e+00)
+  %2434 = or <2 x i1> %2432, %2433
+  %2435 = select <2 x i1> %2434, <2 x i64> %2430, <2 x i64> zeroinitializer
+  %2436 = xor <2 x i64> %2435, %2429
+  %2437 = load <2 x double>, ptr %185, align 16, !tbaa !26
+  %2438 = load <2 x double>, ptr %187, align 16, !tbaa !26
+  %2439 = load <2 x double>, ptr %188, align 16, !tbaa !26
+  %2440 = icmp eq <2 x i64> %2436, splat (i64 -1)
+  %2441 = select <2 x i1> %2440, <2 x double> %2439, <2 x double> %2438
+  %2442 = bitcast <2 x i1> %2428 to i2
+  %2443 = icmp eq i2 %2442, 0
+  br i1 %2443, label %2475, label %2444
+
+2444:                                             ; preds = %2425
+  %2445 = select <2 x i1> %2428, <2 x double> %2426, <2 x double> %2441
+  %2446 = fmul <2 x double> %2445, splat (double 0x3EB0C6F7A0B5ED8D)
+  %2447 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2446)
+  %2448 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2447)
+  %2449 = fmul <2 x double> %2448, %2448
+  %2450 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2448, <2 x double> splat (double 0xC03112E7A2109AD5), <2 x double> %2449)
+  %2451 = fadd <2 x double> %2450, splat (double 0x402DD4891DBECC6B)
+  %2452 = fmul <2 x double> %2448, splat (double 0x40C77A698FD9BCCA)
+  %2453 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2449, <2 x double> splat (double 0x40923C3565924845), <2 x double> %2452)
+  %2454 = fadd <2 x double> %2453, splat (double 0xC0B2D7440748F0B3)
+  %2455 = fmul <2 x double> %2448, splat (double 0xC148A99584203885)
+  %2456 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2449, <2 x double> splat (double 0xC12619EA558539E6), <2 x double> %2455)
+  %2457 = fadd <2 x double> %2456, splat (double 0x4118B9E59F2691E5)
+  %2458 = fmul <2 x double> %2457, splat (double 2.000000e+00)
+  %2459 = fneg <2 x double> %2454
+  %2460 = fmul <2 x double> %2451, splat (double 4.000000e+00)
+  %2461 = fneg <2 x double> %2457
+  %2462 = fmul <2 x double> %2460, %2461
+  %2463 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2454, <2 x double> %2454, <2 x double> %2462)
+  %2464 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2463)
+  %2465 = fsub <2 x double> %2459, %2464
+  %2466 = fdiv <2 x double> %2458, %2465
+  %2467 = fadd <2 x double> %2466, splat (double 0x408451671D164BD4)
+  %2468 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2466, <2 x double> splat (double 0x408451671D164BD4), <2 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2469 = fmul <2 x double> %2468, splat (double -4.000000e+00)
+  %2470 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2467, <2 x double> %2467, <2 x double> %2469)
+  %2471 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2470)
+  %2472 = fsub <2 x double> %2467, %2471
+  %2473 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2472, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double -2.731500e+02))
+  %2474 = select <2 x i1> %2428, <2 x double> %2473, <2 x double> %2437
+  br label %2475
+
+2475:                                             ; preds = %2444, %2425
+  %2476 = phi <2 x double> [ %2445, %2444 ], [ %2441, %2425 ]
+  %2477 = phi <2 x double> [ %2474, %2444 ], [ %2437, %2425 ]
+  %2478 = load <2 x double>, ptr %176, align 16, !tbaa !26
+  %2479 = load <2 x double>, ptr %189, align 16, !tbaa !26
+  %2480 = load <2 x double>, ptr %177, align 16, !tbaa !26
+  %2481 = load <2 x double>, ptr %190, align 16, !tbaa !26
+  %2482 = fmul <2 x double> %2480, %2481
+  %2483 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2478, <2 x double> %2479, <2 x double> %2482)
+  %2484 = load <2 x double>, ptr %191, align 16, !tbaa !26
+  %2485 = load <2 x double>, ptr %192, align 16, !tbaa !26
+  %2486 = load <2 x double>, ptr %193, align 16, !tbaa !26
+  %2487 = fneg <2 x double> %2483
+  %2488 = fmul <2 x double> %2486, %2487
+  %2489 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2484, <2 x double> %2485, <2 x double> %2488)
+  %2490 = load <2 x double>, ptr %175, align 16, !tbaa !26
+  %2491 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2486, <2 x double> %2490, <2 x double> %2484)
+  %2492 = fdiv <2 x double> %2489, %2491
+  %2493 = load <2 x double>, ptr %194, align 16, !tbaa !26
+  %2494 = select <2 x i1> %2440, <2 x double> %2493, <2 x double> %2438
+  store <2 x double> %2494, ptr %194, align 16, !tbaa !26
+  %2495 = load <2 x double>, ptr %195, align 16, !tbaa !26
+  %2496 = select <2 x i1> %2440, <2 x double> %2495, <2 x double> %2492
+  store <2 x double> %2496, ptr %195, align 16, !tbaa !26
+  store <2 x double> %2476, ptr %188, align 16, !tbaa !26
+  %2497 = load <2 x i64>, ptr %123, align 16, !tbaa !26
+  %2498 = and <2 x i64> %2497, %2435
+  %2499 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2498)
+  %2500 = icmp eq i64 %2499, 0
+  br i1 %2500, label %3048, label %2501
+
+2501:                                             ; preds = %2475
+  %2502 = load <2 x double>, ptr %196, align 16, !tbaa !26
+  %2503 = load <2 x double>, ptr %197, align 16, !tbaa !26
+  %2504 = fmul <2 x double> %2480, %2503
+  %2505 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2478, <2 x double> %2502, <2 x double> %2504)
+  %2506 = load <2 x double>, ptr %198, align 16, !tbaa !26
+  %2507 = load <2 x double>, ptr %199, align 16, !tbaa !26
+  %2508 = fdiv <2 x double> %2506, %2507
+  %2509 = fmul <2 x double> %2438, splat (double 3.000000e-01)
+  %2510 = load <2 x double>, ptr %200, align 16, !tbaa !26
+  %2511 = fadd <2 x double> %2438, %2510
+  %2512 = fadd <2 x double> %2511, splat (double 2.000000e+05)
+  %2513 = fmul <2 x double> %2507, splat (double 2.870530e+02)
+  %2514 = fdiv <2 x double> %2438, %2513
+  %2515 = fcmp ogt <2 x double> %2476, %2509
+  %2516 = select <2 x i1> %2515, <2 x double> %2476, <2 x double> %2509
+  %2517 = fcmp olt <2 x double> %2516, %2512
+  %2518 = select <2 x i1> %2517, <2 x double> %2516, <2 x double> %2512
+  %2519 = icmp eq <2 x i64> %2435, zeroinitializer
+  %2520 = select <2 x i1> %2519, <2 x double> %2476, <2 x double> %2518
+  %2521 = fdiv <2 x double> %2494, splat (double 2.870530e+02)
+  %2522 = fmul <2 x double> %2514, splat (double 2.000000e+00)
+  %2523 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2522)
+  br label %2524
+
+2524:                                             ; preds = %2830, %2501
+  %2525 = phi <2 x double> [ %2477, %2501 ], [ %2559, %2830 ]
+  %2526 = phi <2 x double> [ %2509, %2501 ], [ %2987, %2830 ]
+  %2527 = phi <2 x double> [ %2512, %2501 ], [ %2984, %2830 ]
+  %2528 = phi <2 x i64> [ %2498, %2501 ], [ %3003, %2830 ]
+  %2529 = phi i32 [ 0, %2501 ], [ %3008, %2830 ]
+  %2530 = phi <2 x double> [ %2520, %2501 ], [ %3005, %2830 ]
+  %2531 = fmul <2 x double> %2530, splat (double 0x3EB0C6F7A0B5ED8D)
+  %2532 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2531)
+  %2533 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2532)
+  %2534 = fmul <2 x double> %2533, %2533
+  %2535 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2533, <2 x double> splat (double 0xC03112E7A2109AD5), <2 x double> %2534)
+  %2536 = fadd <2 x double> %2535, splat (double 0x402DD4891DBECC6B)
+  %2537 = fmul <2 x double> %2533, splat (double 0x40C77A698FD9BCCA)
+  %2538 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2534, <2 x double> splat (double 0x40923C3565924845), <2 x double> %2537)
+  %2539 = fadd <2 x double> %2538, splat (double 0xC0B2D7440748F0B3)
+  %2540 = fmul <2 x double> %2533, splat (double 0xC148A99584203885)
+  %2541 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2534, <2 x double> splat (double 0xC12619EA558539E6), <2 x double> %2540)
+  %2542 = fadd <2 x double> %2541, splat (double 0x4118B9E59F2691E5)
+  %2543 = fmul <2 x double> %2542, splat (double 2.000000e+00)
+  %2544 = fneg <2 x double> %2539
+  %2545 = fmul <2 x double> %2536, splat (double 4.000000e+00)
+  %2546 = fneg <2 x double> %2542
+  %2547 = fmul <2 x double> %2545, %2546
+  %2548 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2539, <2 x double> %2539, <2 x double> %2547)
+  %2549 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2548)
+  %2550 = fsub <2 x double> %2544, %2549
+  %2551 = fdiv <2 x double> %2543, %2550
+  %2552 = fadd <2 x double> %2551, splat (double 0x408451671D164BD4)
+  %2553 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2551, <2 x double> splat (double 0x408451671D164BD4), <2 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2554 = fmul <2 x double> %2553, splat (double -4.000000e+00)
+  %2555 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2552, <2 x double> %2552, <2 x double> %2554)
+  %2556 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2555)
+  %2557 = fsub <2 x double> %2552, %2556
+  %2558 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2557, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double -2.731500e+02))
+  %2559 = select <2 x i1> %2519, <2 x double> %2525, <2 x double> %2558
+  %2560 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2559, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
+  %2561 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2559, <2 x double> %2560, <2 x double> splat (double 0x4142F8368A3D70A4))
+  %2562 = load i64, ptr %169, align 8, !tbaa !20, !noalias !96
+  %2563 = icmp sgt i64 %2562, 0
+  br i1 %2563, label %2564, label %2830
+
+2564:                                             ; preds = %2524
+  %2565 = fdiv <2 x double> splat (double 1.000000e+00), %2561
+  br label %2566
+
+2566:                                             ; preds = %2564, %2747
+  %2567 = phi <2 x double> [ zeroinitializer, %2564 ], [ %2826, %2747 ]
+  %2568 = phi <2 x double> [ zeroinitializer, %2564 ], [ %2825, %2747 ]
+  %2569 = phi i64 [ 0, %2564 ], [ %2827, %2747 ]
+  %2570 = load ptr, ptr %142, align 8, !tbaa !28, !noalias !96
+  %2571 = getelementptr inbounds nuw %struct.Piece, ptr %2570, i64 %2569
+  %2572 = getelementptr inbounds nuw i8, ptr %2571, i64 1552
+  %2573 = load <2 x double>, ptr %2572, align 16, !tbaa !26, !noalias !96
+  %2574 = getelementptr inbounds nuw i8, ptr %2571, i64 1568
+  %2575 = load <2 x double>, ptr %2574, align 16, !tbaa !26, !noalias !96
+  %2576 = getelementptr inbounds nuw i8, ptr %2571, i64 1920
+  %2577 = load <2 x double>, ptr %2576, align 16, !tbaa !26, !noalias !96
+  %2578 = fcmp ule <2 x double> %2577, splat (double 1.000000e+00)
+  %2579 = fmul <2 x double> %2559, %2575
+  %2580 = fcmp ogt <2 x double> %2573, %2579
+  %2581 = and <2 x i1> %2578, %2580
+  %2582 = fneg <2 x double> %2575
+  %2583 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2582, <2 x double> %2559, <2 x double> %2573)
+  %2584 = fmul <2 x double> %2565, %2583
+  %2585 = select <2 x i1> %2581, <2 x double> %2584, <2 x double> zeroinitializer
+  %2586 = fmul <2 x double> %2565, %2582
+  %2587 = fdiv <2 x double> %2573, %2575
+  %2588 = select <2 x i1> %2581, <2 x double> %2559, <2 x double> %2587
+  %2589 = getelementptr inbounds nuw i8, ptr %2571, i64 2112
+  %2590 = load <2 x i64>, ptr %2589, align 16, !tbaa !26, !noalias !96
+  %2591 = getelementptr inbounds nuw i8, ptr %2571, i64 560
+  %2592 = load <2 x double>, ptr %2591, align 16, !tbaa !26, !noalias !96
+  %2593 = fcmp ule <2 x double> %2592, zeroinitializer
+  %2594 = xor <2 x i1> %2578, splat (i1 true)
+  %2595 = select <2 x i1> %2594, <2 x i1> splat (i1 true), <2 x i1> %2593
+  %2596 = getelementptr inbounds nuw i8, ptr %2571, i64 1584
+  %2597 = load <2 x double>, ptr %2596, align 16, !tbaa !26, !noalias !96
+  %2598 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2582, <2 x double> %2597, <2 x double> %2573)
+  %2599 = fcmp ogt <2 x double> %2598, zeroinitializer
+  %2600 = select <2 x i1> %2599, <2 x double> %2598, <2 x double> zeroinitializer
+  %2601 = fmul <2 x double> %2565, %2600
+  %2602 = icmp eq <2 x i64> %2590, zeroinitializer
+  %2603 = select <2 x i1> %2595, <2 x i1> splat (i1 true), <2 x i1> %2602
+  %2604 = select <2 x i1> %2603, <2 x double> %2585, <2 x double> %2601
+  %2605 = select <2 x i1> %2603, <2 x double> %2588, <2 x double> %2597
+  %2606 = select <2 x i1> %2603, <2 x i1> %2581, <2 x i1> zeroinitializer
+  %2607 = select <2 x i1> %2606, <2 x double> %2586, <2 x double> zeroinitializer
+  %2608 = getelementptr inbounds nuw i8, ptr %2571, i64 1968
+  %2609 = getelementptr inbounds nuw i8, ptr %2571, i64 2032
+  %2610 = load <2 x double>, ptr %2609, align 16, !tbaa !26, !noalias !99
+  %2611 = fcmp ole <2 x double> %2559, %2610
+  %2612 = getelementptr inbounds nuw i8, ptr %2571, i64 2048
+  %2613 = load <2 x double>, ptr %2612, align 16, !tbaa !26, !noalias !99
+  %2614 = fcmp oge <2 x double> %2559, %2613
+  %2615 = or <2 x i1> %2611, %2614
+  %2616 = bitcast <2 x i1> %2615 to i2
+  %2617 = icmp eq i2 %2616, 0
+  br i1 %2617, label %2618, label %2626
+
+2618:                                             ; preds = %2566
+  %2619 = load <2 x double>, ptr %2608, align 16, !tbaa !26, !noalias !99
+  %2620 = getelementptr inbounds nuw i8, ptr %2571, i64 1984
+  %2621 = load <2 x double>, ptr %2620, align 16, !tbaa !26, !noalias !99
+  %2622 = getelementptr inbounds nuw i8, ptr %2571, i64 2016
+  %2623 = load <2 x double>, ptr %2622, align 16, !tbaa !26, !noalias !99
+  %2624 = getelementptr inbounds nuw i8, ptr %2571, i64 2000
+  %2625 = load <2 x double>, ptr %2624, align 16, !tbaa !26, !noalias !99
+  br label %2747
+
+2626:                                             ; preds = %2566
+  %2627 = load i64, ptr %132, align 16, !tbaa !21, !noalias !102
+  %2628 = sitofp i64 %2627 to double
+  %2629 = insertelement <2 x double> poison, double %2628, i64 0
+  %2630 = shufflevector <2 x double> %2629, <2 x double> poison, <2 x i32> zeroinitializer
+  %2631 = icmp sgt i64 %2627, 0
+  br i1 %2631, label %2632, label %2722
+
+2632:                                             ; preds = %2626
+  %2633 = getelementptr inbounds nuw i8, ptr %2571, i64 2184
+  %2634 = load ptr, ptr %2633, align 8, !tbaa !84, !noalias !102
+  %2635 = getelementptr inbounds nuw i8, ptr %2571, i64 2192
+  %2636 = load ptr, ptr %2635, align 16, !tbaa !85, !noalias !102
+  %2637 = getelementptr inbounds nuw i8, ptr %2571, i64 2128
+  %2638 = load i64, ptr %2637, align 16, !tbaa !31, !noalias !102
+  %2639 = getelementptr inbounds nuw i8, ptr %2571, i64 2208
+  %2640 = getelementptr inbounds nuw i8, ptr %2571, i64 2200
+  %2641 = getelementptr inbounds nuw i8, ptr %2571, i64 2216
+  br label %2642
+
+2642:                                             ; preds = %2632, %2690
+  %2643 = phi <2 x i64> [ splat (i64 -1), %2632 ], [ %2662, %2690 ]
+  %2644 = phi i64 [ %2627, %2632 ], [ %2652, %2690 ]
+  %2645 = phi <2 x double> [ splat (double 1.000000e+09), %2632 ], [ %2705, %2690 ]
+  %2646 = phi <2 x double> [ zeroinitializer, %2632 ], [ %2709, %2690 ]
+  %2647 = phi <2 x double> [ splat (double 1.000000e+09), %2632 ], [ %2687, %2690 ]
+  %2648 = phi <2 x double> [ splat (double 1.000000e+00), %2632 ], [ %2686, %2690 ]
+  %2649 = phi <2 x double> [ %2630, %2632 ], [ %2713, %2690 ]
+  %2650 = phi <2 x double> [ zeroinitializer, %2632 ], [ %2702, %2690 ]
+  %2651 = phi <2 x double> [ zeroinitializer, %2632 ], [ %2700, %2690 ]
+  %2652 = add nsw i64 %2644, -1
+  %2653 = getelementptr inbounds nuw <2 x double>, ptr %2634, i64 %2652
+  %2654 = load <2 x double>, ptr %2653, align 16, !tbaa !26, !noalias !102
+  %2655 = getelementptr inbounds nuw <2 x double>, ptr %2636, i64 %2652
+  %2656 = load <2 x double>, ptr %2655, align 16, !tbaa !26, !noalias !102
+  %2657 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2656, <2 x double> %2559, <2 x double> %2654)
+  %2658 = fsub <2 x double> %2657, %2559
+  %2659 = fcmp ogt <2 x double> %2658, splat (double 1.000000e-09)
+  %2660 = select <2 x i1> %2659, <2 x i64> %2643, <2 x i64> zeroinitializer
+  %2661 = icmp sgt i64 %2644, %2638
+  %2662 = select i1 %2661, <2 x i64> %2660, <2 x i64> zeroinitializer
+  %2663 = icmp slt i64 %2644, %2627
+  br i1 %2663, label %2664, label %2676
+
+2664:                                             ; preds = %2642
+  %2665 = load ptr, ptr %2639, align 16, !tbaa !82, !noalias !102
+  %2666 = getelementptr inbounds nuw <2 x double>, ptr %2665, i64 %2644
+  %2667 = load <2 x double>, ptr %2666, align 16, !tbaa !26, !noalias !102
+  %2668 = fmul <2 x double> %2658, %2667
+  %2669 = icmp eq <2 x i64> %2662, %2643
+  %2670 = select <2 x i1> %2669, <2 x double> zeroinitializer, <2 x double> %2668
+  %2671 = fadd <2 x double> %2651, %2670
+  %2672 = fadd <2 x double> %2656, splat (double -1.000000e+00)
+  %2673 = fmul <2 x double> %2672, %2667
+  %2674 = select <2 x i1> %2669, <2 x double> zeroinitializer, <2 x double> %2673
+  %2675 = fadd <2 x double> %2650, %2674
+  br label %2676
+
+2676:                                             ; preds = %2664, %2642
+  %2677 = phi <2 x double> [ %2671, %2664 ], [ %2651, %2642 ]
+  %2678 = phi <2 x double> [ %2675, %2664 ], [ %2650, %2642 ]
+  br i1 %2661, label %2679, label %2685
+
+2679:                                             ; preds = %2676
+  %2680 = fneg <2 x double> %2658
+  %2681 = icmp eq <2 x i64> %2662, %2643
+  %2682 = select <2 x i1> %2681, <2 x double> %2647, <2 x double> %2680
+  %2683 = fsub <2 x double> splat (double 1.000000e+00), %2656
+  %2684 = select <2 x i1> %2681, <2 x double> %2648, <2 x double> %2683
+  br label %2685
+
+2685:                                             ; preds = %2679, %2676
+  %2686 = phi <2 x double> [ %2684, %2679 ], [ %2648, %2676 ]
+  %2687 = phi <2 x double> [ %2682, %2679 ], [ %2647, %2676 ]
+  %2688 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %2662)
+  %2689 = icmp eq i64 %2688, 0
+  br i1 %2689, label %2715, label %2690
+
+2690:                                             ; preds = %2685
+  %2691 = load ptr, ptr %2640, align 8, !tbaa !81, !noalias !102
+  %2692 = getelementptr inbounds nuw <2 x double>, ptr %2691, i64 %2652
+  %2693 = load <2 x double>, ptr %2692, align 16, !tbaa !26, !noalias !102
+  %2694 = load ptr, ptr %2641, align 8, !tbaa !83, !noalias !102
+  %2695 = getelementptr inbounds nuw <2 x double>, ptr %2694, i64 %2652
+  %2696 = load <2 x double>, ptr %2695, align 16, !tbaa !26, !noalias !102
+  %2697 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2696, <2 x double> %2559, <2 x double> %2693)
+  %2698 = icmp eq <2 x i64> %2662, zeroinitializer
+  %2699 = select <2 x i1> %2698, <2 x double> zeroinitializer, <2 x double> %2697
+  %2700 = fadd <2 x double> %2677, %2699
+  %2701 = select <2 x i1> %2698, <2 x double> zeroinitializer, <2 x double> %2696
+  %2702 = fadd <2 x double> %2678, %2701
+  %2703 = fcmp olt <2 x double> %2645, %2658
+  %2704 = select <2 x i1> %2698, <2 x i1> splat (i1 true), <2 x i1> %2703
+  %2705 = select <2 x i1> %2704, <2 x double> %2645, <2 x double> %2658
+  %2706 = fsub <2 x double> splat (double 1.000000e+00), %2656
+  %2707 = fcmp ogt <2 x double> %2646, %2706
+  %2708 = select <2 x i1> %2698, <2 x i1> splat (i1 true), <2 x i1> %2707
+  %2709 = select <2 x i1> %2708, <2 x double> %2646, <2 x double> %2706
+  %2710 = uitofp nneg i64 %2652 to double
+  %2711 = insertelement <2 x double> poison, double %2710, i64 0
+  %2712 = shufflevector <2 x double> %2711, <2 x double> poison, <2 x i32> zeroinitializer
+  %2713 = select <2 x i1> %2698, <2 x double> %2649, <2 x double> %2712
+  %2714 = icmp samesign ugt i64 %2644, 1
+  br i1 %2714, label %2642, label %2715, !llvm.loop !105
+
+2715:                                             ; preds = %2685, %2690
+  %2716 = phi <2 x double> [ %2713, %2690 ], [ %2649, %2685 ]
+  %2717 = phi <2 x double> [ %2709, %2690 ], [ %2646, %2685 ]
+  %2718 = phi <2 x double> [ %2705, %2690 ], [ %2645, %2685 ]
+  %2719 = phi <2 x double> [ %2700, %2690 ], [ %2677, %2685 ]
+  %2720 = phi <2 x double> [ %2702, %2690 ], [ %2678, %2685 ]
+  %2721 = fdiv <2 x double> %2687, %2686
+  br label %2722
+
+2722:                                             ; preds = %2715, %2626
+  %2723 = phi <2 x double> [ %2630, %2626 ], [ %2716, %2715 ]
+  %2724 = phi <2 x double> [ zeroinitializer, %2626 ], [ %2717, %2715 ]
+  %2725 = phi <2 x double> [ splat (double 1.000000e+09), %2626 ], [ %2718, %2715 ]
+  %2726 = phi <2 x double> [ zeroinitializer, %2626 ], [ %2719, %2715 ]
+  %2727 = phi <2 x double> [ zeroinitializer, %2626 ], [ %2720, %2715 ]
+  %2728 = phi <2 x double> [ splat (double 1.000000e+09), %2626 ], [ %2721, %2715 ]
+  %2729 = fsub <2 x double> %2559, %2728
+  %2730 = fcmp ogt <2 x double> %2724, splat (double 1.000000e-09)
+  %2731 = select <2 x i1> %2730, <2 x double> %2724, <2 x double> splat (double 1.000000e-09)
+  %2732 = fdiv <2 x double> %2725, %2731
+  %2733 = fadd <2 x double> %2559, %2732
+  %2734 = load <2 x double>, ptr %2608, align 16, !tbaa !26, !noalias !99
+  %2735 = select <2 x i1> %2615, <2 x double> %2726, <2 x double> %2734
+  store <2 x double> %2735, ptr %2608, align 16, !tbaa !26, !noalias !99
+  %2736 = getelementptr inbounds nuw i8, ptr %2571, i64 1984
+  %2737 = load <2 x double>, ptr %2736, align 16, !tbaa !26, !noalias !99
+  %2738 = select <2 x i1> %2615, <2 x double> %2727, <2 x double> %2737
+  store <2 x double> %2738, ptr %2736, align 16, !tbaa !26, !noalias !99
+  %2739 = getelementptr inbounds nuw i8, ptr %2571, i64 2000
+  %2740 = load <2 x double>, ptr %2739, align 16, !tbaa !26, !noalias !99
+  %2741 = select <2 x i1> %2615, <2 x double> %2723, <2 x double> %2740
+  store <2 x double> %2741, ptr %2739, align 16, !tbaa !26, !noalias !99
+  %2742 = getelementptr inbounds nuw i8, ptr %2571, i64 2016
+  %2743 = load <2 x double>, ptr %2742, align 16, !tbaa !26, !noalias !99
+  %2744 = select <2 x i1> %2615, <2 x double> %2559, <2 x double> %2743
+  store <2 x double> %2744, ptr %2742, align 16, !tbaa !26, !noalias !99
+  %2745 = select <2 x i1> %2615, <2 x double> %2729, <2 x double> %2610
+  store <2 x double> %2745, ptr %2609, align 16, !tbaa !26, !noalias !99
+  %2746 = select <2 x i1> %2615, <2 x double> %2733, <2 x double> %2613
+  store <2 x double> %2746, ptr %2612, align 16, !tbaa !26, !noalias !99
+  br label %2747
+
+2747:                                             ; preds = %2618, %2722
+  %2748 = phi <2 x double> [ %2625, %2618 ], [ %2741, %2722 ]
+  %2749 = phi <2 x double> [ %2623, %2618 ], [ %2744, %2722 ]
+  %2750 = phi <2 x double> [ %2621, %2618 ], [ %2738, %2722 ]
+  %2751 = phi <2 x double> [ %2619, %2618 ], [ %2735, %2722 ]
+  %2752 = fsub <2 x double> %2559, %2749
+  %2753 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2750, <2 x double> %2752, <2 x double> %2751)
+  %2754 = getelementptr inbounds nuw i8, ptr %2571, i64 1616
+  %2755 = load <2 x double>, ptr %2754, align 16, !tbaa !26, !noalias !96
+  %2756 = getelementptr inbounds nuw i8, ptr %2571, i64 1472
+  %2757 = load <2 x double>, ptr %2756, align 16, !tbaa !26, !noalias !96
+  %2758 = getelementptr inbounds nuw i8, ptr %2571, i64 1856
+  %2759 = load <2 x double>, ptr %2758, align 16, !tbaa !26, !noalias !96
+  %2760 = fneg <2 x double> %2759
+  %2761 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2755, <2 x double> %2757, <2 x double> %2760)
+  %2762 = getelementptr inbounds nuw i8, ptr %2571, i64 1840
+  %2763 = load <2 x double>, ptr %2762, align 16, !tbaa !26, !noalias !96
+  %2764 = fadd <2 x double> %2755, %2763
+  %2765 = getelementptr inbounds nuw i8, ptr %2571, i64 2080
+  %2766 = load <2 x i64>, ptr %2765, align 16, !tbaa !26, !noalias !96
+  %2767 = getelementptr inbounds nuw i8, ptr %2571, i64 2288
+  %2768 = load ptr, ptr %2767, align 16, !tbaa !90, !noalias !96
+  %2769 = load <2 x double>, ptr %2768, align 16, !tbaa !26, !noalias !96
+  %2770 = fmul <2 x double> %2755, %2769
+  %2771 = icmp eq <2 x i64> %2766, zeroinitializer
+  %2772 = select <2 x i1> %2771, <2 x double> %2761, <2 x double> %2770
+  %2773 = getelementptr inbounds nuw i8, ptr %2571, i64 2296
+  %2774 = load ptr, ptr %2773, align 8, !tbaa !91, !noalias !96
+  %2775 = load <2 x double>, ptr %2774, align 16, !tbaa !26, !noalias !96
+  %2776 = fsub <2 x double> splat (double 1.000000e+00), %2775
+  %2777 = fmul <2 x double> %2755, %2776
+  %2778 = select <2 x i1> %2771, <2 x double> %2764, <2 x double> %2777
+  %2779 = fneg <2 x double> %2778
+  %2780 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2779, <2 x double> %2559, <2 x double> %2772)
+  %2781 = load i64, ptr %132, align 16, !tbaa !21, !noalias !96
+  %2782 = sitofp i64 %2781 to double
+  %2783 = insertelement <2 x double> poison, double %2782, i64 0
+  %2784 = shufflevector <2 x double> %2783, <2 x double> poison, <2 x i32> zeroinitializer
+  %2785 = fcmp olt <2 x double> %2748, %2784
+  %2786 = and <2 x i1> %2578, %2785
+  %2787 = fcmp ogt <2 x double> %2753, zeroinitializer
+  %2788 = fcmp oge <2 x double> %2780, zeroinitializer
+  %2789 = and <2 x i1> %2787, %2788
+  %2790 = and <2 x i1> %2789, %2786
+  %2791 = sext <2 x i1> %2790 to <2 x i64>
+  %2792 = xor <2 x i64> %2791, splat (i64 -1)
+  %2793 = fadd <2 x double> %2753, %2780
+  %2794 = fcmp ogt <2 x double> %2793, zeroinitializer
+  %2795 = and <2 x i1> %2794, %2786
+  %2796 = select <2 x i1> %2795, <2 x i64> %2792, <2 x i64> zeroinitializer
+  %2797 = or <2 x i64> %2796, %2791
+  %2798 = fmul <2 x double> %2565, %2780
+  %2799 = select <2 x i1> %2790, <2 x double> %2798, <2 x double> zeroinitializer
+  %2800 = icmp eq <2 x i64> %2797, zeroinitializer
+  %2801 = select <2 x i1> %2800, <2 x double> %2604, <2 x double> %2799
+  %2802 = select <2 x i1> %2800, <2 x double> %2605, <2 x double> %2559
+  %2803 = fsub <2 x double> %2750, %2778
+  %2804 = fmul <2 x double> %2565, %2803
+  %2805 = select <2 x i1> %2800, <2 x double> %2607, <2 x double> %2804
+  %2806 = getelementptr inbounds nuw i8, ptr %2571, i64 1504
+  store <2 x double> %2801, ptr %2806, align 16, !tbaa !26, !noalias !96
+  %2807 = getelementptr inbounds nuw i8, ptr %2571, i64 1488
+  store <2 x double> %2802, ptr %2807, align 16, !tbaa !26, !noalias !96
+  %2808 = fmul <2 x double> %2565, %2753
+  %2809 = fmul <2 x double> %2565, %2793
+  %2810 = icmp eq <2 x i64> %2796, zeroinitializer
+  %2811 = select <2 x i1> %2810, <2 x double> zeroinitializer, <2 x double> %2809
+  %2812 = select <2 x i1> %2790, <2 x double> %2808, <2 x double> %2811
+  %2813 = getelementptr inbounds nuw i8, ptr %2571, i64 1520
+  store <2 x double> %2812, ptr %2813, align 16, !tbaa !26, !noalias !96
+  %2814 = load i64, ptr %132, align 16, !tbaa !21, !noalias !96
+  %2815 = sitofp i64 %2814 to double
+  %2816 = insertelement <2 x double> poison, double %2815, i64 0
+  %2817 = shufflevector <2 x double> %2816, <2 x double> poison, <2 x i32> zeroinitializer
+  %2818 = select <2 x i1> %2800, <2 x double> %2817, <2 x double> %2748
+  %2819 = getelementptr inbounds nuw i8, ptr %2571, i64 1536
+  store <2 x double> %2818, ptr %2819, align 16, !tbaa !26, !noalias !96
+  %2820 = getelementptr inbounds nuw i8, ptr %2571, i64 32
+  %2821 = load <2 x double>, ptr %2820, align 16, !tbaa !26, !noalias !96
+  %2822 = fadd <2 x double> %2801, %2812
+  %2823 = fmul <2 x double> %2821, %2822
+  %2824 = fmul <2 x double> %2821, %2805
+  %2825 = fadd <2 x double> %2568, %2823
+  %2826 = fadd <2 x double> %2567, %2824
+  %2827 = add nuw nsw i64 %2569, 1
+  %2828 = load i64, ptr %169, align 8, !tbaa !20, !noalias !96
+  %2829 = icmp slt i64 %2827, %2828
+  br i1 %2829, label %2566, label %2830, !llvm.loop !106
+
+2830:                                             ; preds = %2747, %2524
+  %2831 = phi <2 x double> [ zeroinitializer, %2524 ], [ %2825, %2747 ]
+  %2832 = phi <2 x double> [ zeroinitializer, %2524 ], [ %2826, %2747 ]
+  %2833 = fsub <2 x double> %2530, %2494
+  %2834 = fcmp ogt <2 x double> %2833, zeroinitializer
+  %2835 = select <2 x i1> %2834, <2 x double> %2833, <2 x double> zeroinitializer
+  %2836 = fadd <2 x double> %2559, splat (double 2.731500e+02)
+  %2837 = fdiv <2 x double> %2835, splat (double 4.615260e+02)
+  %2838 = fadd <2 x double> %2521, %2837
+  %2839 = load <2 x double>, ptr %199, align 16, !tbaa !26
+  %2840 = fdiv <2 x double> %2838, %2839
+  %2841 = fmul <2 x double> %2839, %2840
+  %2842 = fdiv <2 x double> %2530, %2841
+  %2843 = load <2 x double>, ptr %187, align 16, !tbaa !26, !noalias !107
+  %2844 = fsub <2 x double> %2530, %2843
+  %2845 = load <2 x double>, ptr %200, align 16, !tbaa !26, !noalias !107
+  %2846 = fsub <2 x double> %2844, %2845
+  %2847 = load <2 x double>, ptr %201, align 16, !tbaa !26, !noalias !107
+  %2848 = load <2 x double>, ptr %151, align 16, !tbaa !26, !noalias !107
+  %2849 = fcmp une <2 x double> %2848, splat (double 2.000000e+00)
+  %2850 = load <2 x double>, ptr %202, align 16, !tbaa !26, !noalias !107
+  %2851 = select <2 x i1> %2849, <2 x double> zeroinitializer, <2 x double> %2850
+  %2852 = fadd <2 x double> %2847, %2851
+  %2853 = fcmp ule <2 x double> %2844, zeroinitializer
+  %2854 = fcmp ule <2 x double> %2852, zeroinitializer
+  %2855 = or <2 x i1> %2853, %2854
+  %2856 = fmul <2 x double> %2840, splat (double 2.000000e+00)
+  %2857 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2856)
+  %2858 = fmul <2 x double> %2857, %2852
+  %2859 = fadd <2 x double> %2844, splat (double 2.000000e+02)
+  %2860 = tail call <2 x double> @llvm.sqrt.v2f64(<2 x double> %2859)
+  %2861 = select <2 x i1> %2853, <2 x double> splat (double 0x402C48C6001F0AC0), <2 x double> %2860
+  %2862 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2844, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double 2.000000e+02))
+  %2863 = fmul <2 x double> %2862, %2858
+  %2864 = fmul <2 x double> %2861, %2861
+  %2865 = fmul <2 x double> %2861, %2864
+  %2866 = fdiv <2 x double> %2863, %2865
+  %2867 = fmul <2 x double> %2844, %2858
+  %2868 = fdiv <2 x double> %2867, %2861
+  %2869 = select <2 x i1> %2855, <2 x double> zeroinitializer, <2 x double> %2868
+  %2870 = select <2 x i1> %2855, <2 x double> zeroinitializer, <2 x double> %2866
+  %2871 = fcmp ule <2 x double> %2846, zeroinitializer
+  %2872 = load <2 x double>, ptr %203, align 16, !tbaa !26, !noalias !107
+  %2873 = fmul <2 x double> %2846, %2872
+  %2874 = select <2 x i1> %2871, <2 x double> zeroinitializer, <2 x double> %2873
+  %2875 = fadd <2 x double> %2874, %2869
+  %2876 = select <2 x i1> %2871, <2 x double> zeroinitializer, <2 x double> %2872
+  %2877 = fadd <2 x double> %2876, %2870
+  %2878 = load <2 x double>, ptr %204, align 16, !tbaa !26
+  %2879 = fsub <2 x double> %2843, %2530
+  %2880 = fcmp ule <2 x double> %2879, zeroinitializer
+  %2881 = fcmp ule <2 x double> %2878, zeroinitializer
+  %2882 = or <2 x i1> %2880, %2881
+  %2883 = fmul <2 x double> %2523, %2878
+  %2884 = fadd <2 x double> %2879, splat (double 2.000000e+02)
+  %2885 = tail call <2 x double> @llvm.sqrt.v2f64(<2 x double> %2884)
+  %2886 = select <2 x i1> %2880, <2 x double> splat (double 0x402C48C6001F0AC0), <2 x double> %2885
+  %2887 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2879, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double 2.000000e+02))
+  %2888 = fmul <2 x double> %2887, %2883
+  %2889 = fmul <2 x double> %2886, %2886
+  %2890 = fmul <2 x double> %2886, %2889
+  %2891 = fdiv <2 x double> %2888, %2890
+  %2892 = fmul <2 x double> %2879, %2883
+  %2893 = fdiv <2 x double> %2892, %2886
+  %2894 = load <2 x double>, ptr %176, align 16, !tbaa !26, !noalias !110
+  %2895 = load <2 x double>, ptr %189, align 16, !tbaa !26, !noalias !110
+  %2896 = load <2 x double>, ptr %177, align 16, !tbaa !26, !noalias !110
+  %2897 = load <2 x double>, ptr %190, align 16, !tbaa !26, !noalias !110
+  %2898 = fmul <2 x double> %2896, %2897
+  %2899 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2894, <2 x double> %2895, <2 x double> %2898)
+  %2900 = load <2 x double>, ptr %193, align 16, !tbaa !26, !noalias !110
+  %2901 = load <2 x double>, ptr %175, align 16, !tbaa !26, !noalias !110
+  %2902 = load <2 x double>, ptr %191, align 16, !tbaa !26, !noalias !110
+  %2903 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2900, <2 x double> %2901, <2 x double> %2902)
+  %2904 = load <2 x double>, ptr %192, align 16, !tbaa !26, !noalias !110
+  %2905 = fneg <2 x double> %2899
+  %2906 = fmul <2 x double> %2900, %2905
+  %2907 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2902, <2 x double> %2904, <2 x double> %2906)
+  %2908 = fdiv <2 x double> %2907, %2903
+  %2909 = fcmp ogt <2 x double> %2835, splat (double 2.000000e+03)
+  %2910 = select <2 x i1> %2909, <2 x double> %2835, <2 x double> splat (double 2.000000e+03)
+  %2911 = fmul <2 x double> %2910, splat (double 0x3EB0C6F7A0B5ED8D)
+  %2912 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2911)
+  %2913 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2912)
+  %2914 = fmul <2 x double> %2913, %2913
+  %2915 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2913, <2 x double> splat (double 0xC03112E7A2109AD5), <2 x double> %2914)
+  %2916 = fadd <2 x double> %2915, splat (double 0x402DD4891DBECC6B)
+  %2917 = fmul <2 x double> %2913, splat (double 0x40C77A698FD9BCCA)
+  %2918 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2914, <2 x double> splat (double 0x40923C3565924845), <2 x double> %2917)
+  %2919 = fadd <2 x double> %2918, splat (double 0xC0B2D7440748F0B3)
+  %2920 = fmul <2 x double> %2913, splat (double 0xC148A99584203885)
+  %2921 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2914, <2 x double> splat (double 0xC12619EA558539E6), <2 x double> %2920)
+  %2922 = fadd <2 x double> %2921, splat (double 0x4118B9E59F2691E5)
+  %2923 = fmul <2 x double> %2922, splat (double 2.000000e+00)
+  %2924 = fneg <2 x double> %2919
+  %2925 = fmul <2 x double> %2916, splat (double 4.000000e+00)
+  %2926 = fneg <2 x double> %2922
+  %2927 = fmul <2 x double> %2925, %2926
+  %2928 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2919, <2 x double> %2919, <2 x double> %2927)
+  %2929 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2928)
+  %2930 = fsub <2 x double> %2924, %2929
+  %2931 = fdiv <2 x double> %2923, %2930
+  %2932 = fadd <2 x double> %2931, splat (double 0x408451671D164BD4)
+  %2933 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2931, <2 x double> splat (double 0x408451671D164BD4), <2 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2934 = fmul <2 x double> %2933, splat (double -4.000000e+00)
+  %2935 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2932, <2 x double> %2932, <2 x double> %2934)
+  %2936 = tail call noundef <2 x double> @llvm.sqrt.v2f64(<2 x double> %2935)
+  %2937 = fsub <2 x double> %2932, %2936
+  %2938 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2937, <2 x double> splat (double 5.000000e-01), <2 x double> splat (double -2.731500e+02))
+  %2939 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2938, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
+  %2940 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2938, <2 x double> %2939, <2 x double> splat (double 0x4142F8368A3D70A4))
+  %2941 = fadd <2 x double> %2938, splat (double 2.731500e+02)
+  %2942 = fcmp ule <2 x double> %2938, %2908
+  %2943 = load <2 x double>, ptr %205, align 16, !tbaa !26, !noalias !110
+  %2944 = fmul <2 x double> %2903, %2943
+  %2945 = fadd <2 x double> %2903, %2943
+  %2946 = fdiv <2 x double> %2944, %2945
+  %2947 = fdiv <2 x double> %2946, %2940
+  %2948 = fmul <2 x double> %2941, splat (double 4.615260e+02)
+  %2949 = fmul <2 x double> %2910, %2940
+  %2950 = fmul <2 x double> %2938, %2943
+  %2951 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2908, <2 x double> %2903, <2 x double> %2950)
+  %2952 = fdiv <2 x double> %2951, %2945
+  %2953 = select <2 x i1> %2942, <2 x double> %2908, <2 x double> %2952
+  store <2 x double> %2953, ptr %195, align 16, !tbaa !26, !noalias !110
+  %2954 = fsub <2 x double> %2938, %2908
+  %2955 = fmul <2 x double> %2954, %2947
+  %2956 = select <2 x i1> %2942, <2 x double> zeroinitializer, <2 x double> %2955
+  %2957 = fmul <2 x double> %2836, splat (double 4.615260e+02)
+  %2958 = fmul <2 x double> %2836, %2957
+  %2959 = fmul <2 x double> %2530, %2561
+  %2960 = fdiv <2 x double> %2958, %2959
+  %2961 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2901, <2 x double> %2530, <2 x double> %2505)
+  %2962 = fsub <2 x double> %2831, %2956
+  %2963 = fmul <2 x double> %2962, splat (double -4.615260e+02)
+  %2964 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2508, <2 x double> %2961, <2 x double> %2963)
+  %2965 = fmul <2 x double> %2893, splat (double -2.870530e+02)
+  %2966 = select <2 x i1> %2882, <2 x double> splat (double -0.000000e+00), <2 x double> %2965
+  %2967 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2842, <2 x double> %2875, <2 x double> %2966)
+  %2968 = fadd <2 x double> %2967, %2964
+  %2969 = fneg <2 x double> %2941
+  %2970 = fmul <2 x double> %2948, %2969
+  %2971 = fdiv <2 x double> %2970, %2949
+  %2972 = fmul <2 x double> %2971, %2947
+  %2973 = select <2 x i1> %2942, <2 x double> splat (double -0.000000e+00), <2 x double> %2972
+  %2974 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2832, <2 x double> %2960, <2 x double> %2973)
+  %2975 = fmul <2 x double> %2974, splat (double -4.615260e+02)
+  %2976 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2508, <2 x double> %2901, <2 x double> %2975)
+  %2977 = fmul <2 x double> %2891, splat (double 2.870530e+02)
+  %2978 = select <2 x i1> %2882, <2 x double> zeroinitializer, <2 x double> %2977
+  %2979 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2842, <2 x double> %2877, <2 x double> %2978)
+  %2980 = fadd <2 x double> %2979, %2976
+  %2981 = fcmp ule <2 x double> %2968, zeroinitializer
+  %2982 = fcmp olt <2 x double> %2527, %2530
+  %2983 = select <2 x i1> %2981, <2 x i1> splat (i1 true), <2 x i1> %2982
+  %2984 = select <2 x i1> %2983, <2 x double> %2527, <2 x double> %2530
+  %2985 = fcmp ogt <2 x double> %2526, %2530
+  %2986 = select <2 x i1> %2985, <2 x double> %2526, <2 x double> %2530
+  %2987 = select <2 x i1> %2981, <2 x double> %2986, <2 x double> %2526
+  %2988 = fdiv <2 x double> %2968, %2980
+  %2989 = fsub <2 x double> %2530, %2988
+  %2990 = fsub <2 x double> %2989, %2530
+  %2991 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %2990)
+  %2992 = fcmp uge <2 x double> %2991, splat (double 2.000000e-01)
+  %2993 = fcmp uge <2 x double> %2987, %2989
+  %2994 = fcmp uge <2 x double> %2989, %2984
+  %2995 = or <2 x i1> %2993, %2994
+  %2996 = and <2 x i1> %2992, %2995
+  %2997 = fadd <2 x double> %2987, %2984
+  %2998 = fmul <2 x double> %2997, splat (double 5.000000e-01)
+  %2999 = select <2 x i1> %2996, <2 x double> %2998, <2 x double> %2989
+  %3000 = fsub <2 x double> %2999, %2530
+  %3001 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3000)
+  %3002 = fcmp oge <2 x double> %3001, splat (double 2.000000e-01)
+  %3003 = select <2 x i1> %3002, <2 x i64> %2528, <2 x i64> zeroinitializer
+  %3004 = icmp eq <2 x i64> %3003, zeroinitializer
+  %3005 = select <2 x i1> %3004, <2 x double> %2530, <2 x double> %2999
+  %3006 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3003)
+  %3007 = icmp ne i64 %3006, 0
+  %3008 = add nuw nsw i32 %2529, 1
+  %3009 = icmp samesign ult i32 %2529, 59
+  %3010 = select i1 %3007, i1 %3009, i1 false
+  br i1 %3010, label %2524, label %3011, !llvm.loop !113
+
+3011:                                             ; preds = %2830
+  %3012 = load <2 x double>, ptr %176, align 16, !tbaa !26
+  %3013 = load <2 x double>, ptr %206, align 16, !tbaa !26
+  %3014 = load <2 x double>, ptr %177, align 16, !tbaa !26
+  %3015 = load <2 x double>, ptr %207, align 16, !tbaa !26
+  %3016 = fmul <2 x double> %3014, %3015
+  %3017 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3012, <2 x double> %3013, <2 x double> %3016)
+  %3018 = load <2 x double>, ptr %204, align 16, !tbaa !26
+  %3019 = load <2 x double>, ptr %187, align 16, !tbaa !26
+  %3020 = fsub <2 x double> %3019, %3005
+  %3021 = fcmp ule <2 x double> %3020, zeroinitializer
+  %3022 = fcmp ule <2 x double> %3018, zeroinitializer
+  %3023 = or <2 x i1> %3022, %3021
+  %3024 = fmul <2 x double> %2523, %3018
+  %3025 = fadd <2 x double> %3020, splat (double 2.000000e+02)
+  %3026 = tail call <2 x double> @llvm.sqrt.v2f64(<2 x double> %3025)
+  %3027 = select <2 x i1> %3021, <2 x double> splat (double 0x402C48C6001F0AC0), <2 x double> %3026
+  %3028 = fmul <2 x double> %3024, %3020
+  %3029 = fdiv <2 x double> %3028, %3027
+  %3030 = fmul <2 x double> %3029, splat (double 2.870530e+02)
+  %3031 = select <2 x i1> %3023, <2 x double> zeroinitializer, <2 x double> %3030
+  %3032 = fdiv <2 x double> %3031, %2508
+  %3033 = fsub <2 x double> %3032, %3017
+  %3034 = load <2 x double>, ptr %175, align 16, !tbaa !26
+  %3035 = load <2 x double>, ptr %198, align 16, !tbaa !26
+  %3036 = fmul <2 x double> %2840, %3035
+  %3037 = fdiv <2 x double> %2875, %3036
+  %3038 = fadd <2 x double> %3034, %3037
+  %3039 = fdiv <2 x double> %3033, %3038
+  %3040 = fcmp ogt <2 x double> %3039, zeroinitializer
+  %3041 = select <2 x i1> %3040, <2 x double> %3039, <2 x double> zeroinitializer
+  %3042 = fcmp olt <2 x double> %3041, %3005
+  %3043 = select <2 x i1> %3042, <2 x double> %3041, <2 x double> %3005
+  %3044 = load <2 x double>, ptr %194, align 16, !tbaa !26
+  %3045 = select <2 x i1> %2519, <2 x double> %3044, <2 x double> %3043
+  store <2 x double> %3045, ptr %194, align 16, !tbaa !26
+  %3046 = select <2 x i1> %2519, <2 x double> %2496, <2 x double> %2953
+  store <2 x double> %3046, ptr %195, align 16, !tbaa !26
+  store <2 x double> %3005, ptr %188, align 16, !tbaa !26
+  store <2 x double> %2559, ptr %208, align 16, !tbaa !26
+  %3047 = load i64, ptr %169, align 8, !tbaa !20
+  br label %3304
+
+3048:                                             ; preds = %2475
+  store <2 x double> %2477, ptr %208, align 16, !tbaa !26
+  %3049 = load i64, ptr %169, align 8, !tbaa !20, !noalias !114
+  %3050 = icmp sgt i64 %3049, 0
+  br i1 %3050, label %3051, label %3307
+
+3051:                                             ; preds = %3048
+  %3052 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2477, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
+  %3053 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %2477, <2 x double> %3052, <2 x double> splat (double 0x4142F8368A3D70A4))
+  %3054 = fdiv <2 x double> splat (double 1.000000e+00), %3053
+  br label %3055
+
+3055:                                             ; preds = %3051, %3231
+  %3056 = phi i64 [ 0, %3051 ], [ %3301, %3231 ]
+  %3057 = load ptr, ptr %142, align 8, !tbaa !28, !noalias !114
+  %3058 = getelementptr inbounds nuw %struct.Piece, ptr %3057, i64 %3056
+  %3059 = getelementptr inbounds nuw i8, ptr %3058, i64 1552
+  %3060 = load <2 x double>, ptr %3059, align 16, !tbaa !26, !noalias !114
+  %3061 = getelementptr inbounds nuw i8, ptr %3058, i64 1568
+  %3062 = load <2 x double>, ptr %3061, align 16, !tbaa !26, !noalias !114
+  %3063 = getelementptr inbounds nuw i8, ptr %3058, i64 1920
+  %3064 = load <2 x double>, ptr %3063, align 16, !tbaa !26, !noalias !114
+  %3065 = fcmp ule <2 x double> %3064, splat (double 1.000000e+00)
+  %3066 = fmul <2 x double> %2477, %3062
+  %3067 = fcmp ogt <2 x double> %3060, %3066
+  %3068 = and <2 x i1> %3065, %3067
+  %3069 = fneg <2 x double> %3062
+  %3070 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3069, <2 x double> %2477, <2 x double> %3060)
+  %3071 = fmul <2 x double> %3054, %3070
+  %3072 = select <2 x i1> %3068, <2 x double> %3071, <2 x double> zeroinitializer
+  %3073 = fdiv <2 x double> %3060, %3062
+  %3074 = select <2 x i1> %3068, <2 x double> %2477, <2 x double> %3073
+  %3075 = getelementptr inbounds nuw i8, ptr %3058, i64 2112
+  %3076 = load <2 x i64>, ptr %3075, align 16, !tbaa !26, !noalias !114
+  %3077 = getelementptr inbounds nuw i8, ptr %3058, i64 560
+  %3078 = load <2 x double>, ptr %3077, align 16, !tbaa !26, !noalias !114
+  %3079 = fcmp ule <2 x double> %3078, zeroinitializer
+  %3080 = xor <2 x i1> %3065, splat (i1 true)
+  %3081 = select <2 x i1> %3080, <2 x i1> splat (i1 true), <2 x i1> %3079
+  %3082 = getelementptr inbounds nuw i8, ptr %3058, i64 1584
+  %3083 = load <2 x double>, ptr %3082, align 16, !tbaa !26, !noalias !114
+  %3084 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3069, <2 x double> %3083, <2 x double> %3060)
+  %3085 = fcmp ogt <2 x double> %3084, zeroinitializer
+  %3086 = select <2 x i1> %3085, <2 x double> %3084, <2 x double> zeroinitializer
+  %3087 = fmul <2 x double> %3054, %3086
+  %3088 = icmp eq <2 x i64> %3076, zeroinitializer
+  %3089 = select <2 x i1> %3081, <2 x i1> splat (i1 true), <2 x i1> %3088
+  %3090 = select <2 x i1> %3089, <2 x double> %3072, <2 x double> %3087
+  %3091 = select <2 x i1> %3089, <2 x double> %3074, <2 x double> %3083
+  %3092 = getelementptr inbounds nuw i8, ptr %3058, i64 1968
+  %3093 = getelementptr inbounds nuw i8, ptr %3058, i64 2032
+  %3094 = load <2 x double>, ptr %3093, align 16, !tbaa !26, !noalias !117
+  %3095 = fcmp ole <2 x double> %2477, %3094
+  %3096 = getelementptr inbounds nuw i8, ptr %3058, i64 2048
+  %3097 = load <2 x double>, ptr %3096, align 16, !tbaa !26, !noalias !117
+  %3098 = fcmp oge <2 x double> %2477, %3097
+  %3099 = or <2 x i1> %3095, %3098
+  %3100 = bitcast <2 x i1> %3099 to i2
+  %3101 = icmp eq i2 %3100, 0
+  br i1 %3101, label %3102, label %3110
+
+3102:                                             ; preds = %3055
+  %3103 = load <2 x double>, ptr %3092, align 16, !tbaa !26, !noalias !117
+  %3104 = getelementptr inbounds nuw i8, ptr %3058, i64 1984
+  %3105 = load <2 x double>, ptr %3104, align 16, !tbaa !26, !noalias !117
+  %3106 = getelementptr inbounds nuw i8, ptr %3058, i64 2016
+  %3107 = load <2 x double>, ptr %3106, align 16, !tbaa !26, !noalias !117
+  %3108 = getelementptr inbounds nuw i8, ptr %3058, i64 2000
+  %3109 = load <2 x double>, ptr %3108, align 16, !tbaa !26, !noalias !117
+  br label %3231
+
+3110:                                             ; preds = %3055
+  %3111 = load i64, ptr %132, align 16, !tbaa !21, !noalias !120
+  %3112 = sitofp i64 %3111 to double
+  %3113 = insertelement <2 x double> poison, double %3112, i64 0
+  %3114 = shufflevector <2 x double> %3113, <2 x double> poison, <2 x i32> zeroinitializer
+  %3115 = icmp sgt i64 %3111, 0
+  br i1 %3115, label %3116, label %3206
+
+3116:                                             ; preds = %3110
+  %3117 = getelementptr inbounds nuw i8, ptr %3058, i64 2184
+  %3118 = load ptr, ptr %3117, align 8, !tbaa !84, !noalias !120
+  %3119 = getelementptr inbounds nuw i8, ptr %3058, i64 2192
+  %3120 = load ptr, ptr %3119, align 16, !tbaa !85, !noalias !120
+  %3121 = getelementptr inbounds nuw i8, ptr %3058, i64 2128
+  %3122 = load i64, ptr %3121, align 16, !tbaa !31, !noalias !120
+  %3123 = getelementptr inbounds nuw i8, ptr %3058, i64 2208
+  %3124 = getelementptr inbounds nuw i8, ptr %3058, i64 2200
+  %3125 = getelementptr inbounds nuw i8, ptr %3058, i64 2216
+  br label %3126
+
+3126:                                             ; preds = %3116, %3174
+  %3127 = phi <2 x i64> [ splat (i64 -1), %3116 ], [ %3146, %3174 ]
+  %3128 = phi i64 [ %3111, %3116 ], [ %3136, %3174 ]
+  %3129 = phi <2 x double> [ splat (double 1.000000e+09), %3116 ], [ %3189, %3174 ]
+  %3130 = phi <2 x double> [ zeroinitializer, %3116 ], [ %3193, %3174 ]
+  %3131 = phi <2 x double> [ splat (double 1.000000e+09), %3116 ], [ %3171, %3174 ]
+  %3132 = phi <2 x double> [ splat (double 1.000000e+00), %3116 ], [ %3170, %3174 ]
+  %3133 = phi <2 x double> [ %3114, %3116 ], [ %3197, %3174 ]
+  %3134 = phi <2 x double> [ zeroinitializer, %3116 ], [ %3186, %3174 ]
+  %3135 = phi <2 x double> [ zeroinitializer, %3116 ], [ %3184, %3174 ]
+  %3136 = add nsw i64 %3128, -1
+  %3137 = getelementptr inbounds nuw <2 x double>, ptr %3118, i64 %3136
+  %3138 = load <2 x double>, ptr %3137, align 16, !tbaa !26, !noalias !120
+  %3139 = getelementptr inbounds nuw <2 x double>, ptr %3120, i64 %3136
+  %3140 = load <2 x double>, ptr %3139, align 16, !tbaa !26, !noalias !120
+  %3141 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3140, <2 x double> %2477, <2 x double> %3138)
+  %3142 = fsub <2 x double> %3141, %2477
+  %3143 = fcmp ogt <2 x double> %3142, splat (double 1.000000e-09)
+  %3144 = select <2 x i1> %3143, <2 x i64> %3127, <2 x i64> zeroinitializer
+  %3145 = icmp sgt i64 %3128, %3122
+  %3146 = select i1 %3145, <2 x i64> %3144, <2 x i64> zeroinitializer
+  %3147 = icmp slt i64 %3128, %3111
+  br i1 %3147, label %3148, label %3160
+
+3148:                                             ; preds = %3126
+  %3149 = load ptr, ptr %3123, align 16, !tbaa !82, !noalias !120
+  %3150 = getelementptr inbounds nuw <2 x double>, ptr %3149, i64 %3128
+  %3151 = load <2 x double>, ptr %3150, align 16, !tbaa !26, !noalias !120
+  %3152 = fmul <2 x double> %3142, %3151
+  %3153 = icmp eq <2 x i64> %3146, %3127
+  %3154 = select <2 x i1> %3153, <2 x double> zeroinitializer, <2 x double> %3152
+  %3155 = fadd <2 x double> %3135, %3154
+  %3156 = fadd <2 x double> %3140, splat (double -1.000000e+00)
+  %3157 = fmul <2 x double> %3156, %3151
+  %3158 = select <2 x i1> %3153, <2 x double> zeroinitializer, <2 x double> %3157
+  %3159 = fadd <2 x double> %3134, %3158
+  br label %3160
+
+3160:                                             ; preds = %3148, %3126
+  %3161 = phi <2 x double> [ %3155, %3148 ], [ %3135, %3126 ]
+  %3162 = phi <2 x double> [ %3159, %3148 ], [ %3134, %3126 ]
+  br i1 %3145, label %3163, label %3169
+
+3163:                                             ; preds = %3160
+  %3164 = fneg <2 x double> %3142
+  %3165 = icmp eq <2 x i64> %3146, %3127
+  %3166 = select <2 x i1> %3165, <2 x double> %3131, <2 x double> %3164
+  %3167 = fsub <2 x double> splat (double 1.000000e+00), %3140
+  %3168 = select <2 x i1> %3165, <2 x double> %3132, <2 x double> %3167
+  br label %3169
+
+3169:                                             ; preds = %3163, %3160
+  %3170 = phi <2 x double> [ %3168, %3163 ], [ %3132, %3160 ]
+  %3171 = phi <2 x double> [ %3166, %3163 ], [ %3131, %3160 ]
+  %3172 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3146)
+  %3173 = icmp eq i64 %3172, 0
+  br i1 %3173, label %3199, label %3174
+
+3174:                                             ; preds = %3169
+  %3175 = load ptr, ptr %3124, align 8, !tbaa !81, !noalias !120
+  %3176 = getelementptr inbounds nuw <2 x double>, ptr %3175, i64 %3136
+  %3177 = load <2 x double>, ptr %3176, align 16, !tbaa !26, !noalias !120
+  %3178 = load ptr, ptr %3125, align 8, !tbaa !83, !noalias !120
+  %3179 = getelementptr inbounds nuw <2 x double>, ptr %3178, i64 %3136
+  %3180 = load <2 x double>, ptr %3179, align 16, !tbaa !26, !noalias !120
+  %3181 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3180, <2 x double> %2477, <2 x double> %3177)
+  %3182 = icmp eq <2 x i64> %3146, zeroinitializer
+  %3183 = select <2 x i1> %3182, <2 x double> zeroinitializer, <2 x double> %3181
+  %3184 = fadd <2 x double> %3161, %3183
+  %3185 = select <2 x i1> %3182, <2 x double> zeroinitializer, <2 x double> %3180
+  %3186 = fadd <2 x double> %3162, %3185
+  %3187 = fcmp olt <2 x double> %3129, %3142
+  %3188 = select <2 x i1> %3182, <2 x i1> splat (i1 true), <2 x i1> %3187
+  %3189 = select <2 x i1> %3188, <2 x double> %3129, <2 x double> %3142
+  %3190 = fsub <2 x double> splat (double 1.000000e+00), %3140
+  %3191 = fcmp ogt <2 x double> %3130, %3190
+  %3192 = select <2 x i1> %3182, <2 x i1> splat (i1 true), <2 x i1> %3191
+  %3193 = select <2 x i1> %3192, <2 x double> %3130, <2 x double> %3190
+  %3194 = uitofp nneg i64 %3136 to double
+  %3195 = insertelement <2 x double> poison, double %3194, i64 0
+  %3196 = shufflevector <2 x double> %3195, <2 x double> poison, <2 x i32> zeroinitializer
+  %3197 = select <2 x i1> %3182, <2 x double> %3133, <2 x double> %3196
+  %3198 = icmp samesign ugt i64 %3128, 1
+  br i1 %3198, label %3126, label %3199, !llvm.loop !105
+
+3199:                                             ; preds = %3169, %3174
+  %3200 = phi <2 x double> [ %3197, %3174 ], [ %3133, %3169 ]
+  %3201 = phi <2 x double> [ %3193, %3174 ], [ %3130, %3169 ]
+  %3202 = phi <2 x double> [ %3189, %3174 ], [ %3129, %3169 ]
+  %3203 = phi <2 x double> [ %3184, %3174 ], [ %3161, %3169 ]
+  %3204 = phi <2 x double> [ %3186, %3174 ], [ %3162, %3169 ]
+  %3205 = fdiv <2 x double> %3171, %3170
+  br label %3206
+
+3206:                                             ; preds = %3199, %3110
+  %3207 = phi <2 x double> [ %3114, %3110 ], [ %3200, %3199 ]
+  %3208 = phi <2 x double> [ zeroinitializer, %3110 ], [ %3201, %3199 ]
+  %3209 = phi <2 x double> [ splat (double 1.000000e+09), %3110 ], [ %3202, %3199 ]
+  %3210 = phi <2 x double> [ zeroinitializer, %3110 ], [ %3203, %3199 ]
+  %3211 = phi <2 x double> [ zeroinitializer, %3110 ], [ %3204, %3199 ]
+  %3212 = phi <2 x double> [ splat (double 1.000000e+09), %3110 ], [ %3205, %3199 ]
+  %3213 = fsub <2 x double> %2477, %3212
+  %3214 = fcmp ogt <2 x double> %3208, splat (double 1.000000e-09)
+  %3215 = select <2 x i1> %3214, <2 x double> %3208, <2 x double> splat (double 1.000000e-09)
+  %3216 = fdiv <2 x double> %3209, %3215
+  %3217 = fadd <2 x double> %2477, %3216
+  %3218 = load <2 x double>, ptr %3092, align 16, !tbaa !26, !noalias !117
+  %3219 = select <2 x i1> %3099, <2 x double> %3210, <2 x double> %3218
+  store <2 x double> %3219, ptr %3092, align 16, !tbaa !26, !noalias !117
+  %3220 = getelementptr inbounds nuw i8, ptr %3058, i64 1984
+  %3221 = load <2 x double>, ptr %3220, align 16, !tbaa !26, !noalias !117
+  %3222 = select <2 x i1> %3099, <2 x double> %3211, <2 x double> %3221
+  store <2 x double> %3222, ptr %3220, align 16, !tbaa !26, !noalias !117
+  %3223 = getelementptr inbounds nuw i8, ptr %3058, i64 2000
+  %3224 = load <2 x double>, ptr %3223, align 16, !tbaa !26, !noalias !117
+  %3225 = select <2 x i1> %3099, <2 x double> %3207, <2 x double> %3224
+  store <2 x double> %3225, ptr %3223, align 16, !tbaa !26, !noalias !117
+  %3226 = getelementptr inbounds nuw i8, ptr %3058, i64 2016
+  %3227 = load <2 x double>, ptr %3226, align 16, !tbaa !26, !noalias !117
+  %3228 = select <2 x i1> %3099, <2 x double> %2477, <2 x double> %3227
+  store <2 x double> %3228, ptr %3226, align 16, !tbaa !26, !noalias !117
+  %3229 = select <2 x i1> %3099, <2 x double> %3213, <2 x double> %3094
+  store <2 x double> %3229, ptr %3093, align 16, !tbaa !26, !noalias !117
+  %3230 = select <2 x i1> %3099, <2 x double> %3217, <2 x double> %3097
+  store <2 x double> %3230, ptr %3096, align 16, !tbaa !26, !noalias !117
+  br label %3231
+
+3231:                                             ; preds = %3102, %3206
+  %3232 = phi <2 x double> [ %3109, %3102 ], [ %3225, %3206 ]
+  %3233 = phi <2 x double> [ %3107, %3102 ], [ %3228, %3206 ]
+  %3234 = phi <2 x double> [ %3105, %3102 ], [ %3222, %3206 ]
+  %3235 = phi <2 x double> [ %3103, %3102 ], [ %3219, %3206 ]
+  %3236 = fsub <2 x double> %2477, %3233
+  %3237 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3234, <2 x double> %3236, <2 x double> %3235)
+  %3238 = getelementptr inbounds nuw i8, ptr %3058, i64 1616
+  %3239 = load <2 x double>, ptr %3238, align 16, !tbaa !26, !noalias !114
+  %3240 = getelementptr inbounds nuw i8, ptr %3058, i64 1472
+  %3241 = load <2 x double>, ptr %3240, align 16, !tbaa !26, !noalias !114
+  %3242 = getelementptr inbounds nuw i8, ptr %3058, i64 1856
+  %3243 = load <2 x double>, ptr %3242, align 16, !tbaa !26, !noalias !114
+  %3244 = fneg <2 x double> %3243
+  %3245 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3239, <2 x double> %3241, <2 x double> %3244)
+  %3246 = getelementptr inbounds nuw i8, ptr %3058, i64 1840
+  %3247 = load <2 x double>, ptr %3246, align 16, !tbaa !26, !noalias !114
+  %3248 = fadd <2 x double> %3239, %3247
+  %3249 = getelementptr inbounds nuw i8, ptr %3058, i64 2080
+  %3250 = load <2 x i64>, ptr %3249, align 16, !tbaa !26, !noalias !114
+  %3251 = getelementptr inbounds nuw i8, ptr %3058, i64 2288
+  %3252 = load ptr, ptr %3251, align 16, !tbaa !90, !noalias !114
+  %3253 = load <2 x double>, ptr %3252, align 16, !tbaa !26, !noalias !114
+  %3254 = fmul <2 x double> %3239, %3253
+  %3255 = icmp eq <2 x i64> %3250, zeroinitializer
+  %3256 = select <2 x i1> %3255, <2 x double> %3245, <2 x double> %3254
+  %3257 = getelementptr inbounds nuw i8, ptr %3058, i64 2296
+  %3258 = load ptr, ptr %3257, align 8, !tbaa !91, !noalias !114
+  %3259 = load <2 x double>, ptr %3258, align 16, !tbaa !26, !noalias !114
+  %3260 = fsub <2 x double> splat (double 1.000000e+00), %3259
+  %3261 = fmul <2 x double> %3239, %3260
+  %3262 = select <2 x i1> %3255, <2 x double> %3248, <2 x double> %3261
+  %3263 = fneg <2 x double> %3262
+  %3264 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3263, <2 x double> %2477, <2 x double> %3256)
+  %3265 = load i64, ptr %132, align 16, !tbaa !21, !noalias !114
+  %3266 = sitofp i64 %3265 to double
+  %3267 = insertelement <2 x double> poison, double %3266, i64 0
+  %3268 = shufflevector <2 x double> %3267, <2 x double> poison, <2 x i32> zeroinitializer
+  %3269 = fcmp olt <2 x double> %3232, %3268
+  %3270 = and <2 x i1> %3065, %3269
+  %3271 = fcmp ogt <2 x double> %3237, zeroinitializer
+  %3272 = fcmp oge <2 x double> %3264, zeroinitializer
+  %3273 = and <2 x i1> %3271, %3272
+  %3274 = and <2 x i1> %3273, %3270
+  %3275 = sext <2 x i1> %3274 to <2 x i64>
+  %3276 = xor <2 x i64> %3275, splat (i64 -1)
+  %3277 = fadd <2 x double> %3237, %3264
+  %3278 = fcmp ogt <2 x double> %3277, zeroinitializer
+  %3279 = and <2 x i1> %3278, %3270
+  %3280 = select <2 x i1> %3279, <2 x i64> %3276, <2 x i64> zeroinitializer
+  %3281 = or <2 x i64> %3280, %3275
+  %3282 = fmul <2 x double> %3054, %3264
+  %3283 = select <2 x i1> %3274, <2 x double> %3282, <2 x double> zeroinitializer
+  %3284 = icmp eq <2 x i64> %3281, zeroinitializer
+  %3285 = select <2 x i1> %3284, <2 x double> %3090, <2 x double> %3283
+  %3286 = select <2 x i1> %3284, <2 x double> %3091, <2 x double> %2477
+  %3287 = getelementptr inbounds nuw i8, ptr %3058, i64 1504
+  store <2 x double> %3285, ptr %3287, align 16, !tbaa !26, !noalias !114
+  %3288 = getelementptr inbounds nuw i8, ptr %3058, i64 1488
+  store <2 x double> %3286, ptr %3288, align 16, !tbaa !26, !noalias !114
+  %3289 = fmul <2 x double> %3054, %3237
+  %3290 = fmul <2 x double> %3054, %3277
+  %3291 = icmp eq <2 x i64> %3280, zeroinitializer
+  %3292 = select <2 x i1> %3291, <2 x double> zeroinitializer, <2 x double> %3290
+  %3293 = select <2 x i1> %3274, <2 x double> %3289, <2 x double> %3292
+  %3294 = getelementptr inbounds nuw i8, ptr %3058, i64 1520
+  store <2 x double> %3293, ptr %3294, align 16, !tbaa !26, !noalias !114
+  %3295 = load i64, ptr %132, align 16, !tbaa !21, !noalias !114
+  %3296 = sitofp i64 %3295 to double
+  %3297 = insertelement <2 x double> poison, double %3296, i64 0
+  %3298 = shufflevector <2 x double> %3297, <2 x double> poison, <2 x i32> zeroinitializer
+  %3299 = select <2 x i1> %3284, <2 x double> %3298, <2 x double> %3232
+  %3300 = getelementptr inbounds nuw i8, ptr %3058, i64 1536
+  store <2 x double> %3299, ptr %3300, align 16, !tbaa !26, !noalias !114
+  %3301 = add nuw nsw i64 %3056, 1
+  %3302 = load i64, ptr %169, align 8, !tbaa !20, !noalias !114
+  %3303 = icmp slt i64 %3301, %3302
+  br i1 %3303, label %3055, label %3304, !llvm.loop !106
+
+3304:                                             ; preds = %3231, %3011
+  %3305 = phi i64 [ %3047, %3011 ], [ %3302, %3231 ]
+  %3306 = icmp sgt i64 %3305, 0
+  br i1 %3306, label %3481, label %3307
+
+3307:                                             ; preds = %3304, %3048
+  %3308 = load <2 x double>, ptr %178, align 16, !tbaa !26
+  br label %3383
+
+3309:                                             ; preds = %3585
+  %3310 = load <2 x double>, ptr %178, align 16, !tbaa !26
+  %3311 = icmp sgt i64 %3609, 0
+  br i1 %3311, label %3312, label %3383
+
+3312:                                             ; preds = %3309
+  %3313 = load ptr, ptr %142, align 8, !tbaa !28
+  %3314 = and i64 %3609, 1
+  %3315 = icmp eq i64 %3609, 1
+  br i1 %3315, label %3359, label %3316
+
+3316:                                             ; preds = %3312
+  %3317 = and i64 %3609, 9223372036854775806
+  br label %3318
+
+3318:                                             ; preds = %3318, %3316
+  %3319 = phi <2 x double> [ zeroinitializer, %3316 ], [ %3350, %3318 ]
+  %3320 = phi <2 x double> [ zeroinitializer, %3316 ], [ %3355, %3318 ]
+  %3321 = phi i64 [ 0, %3316 ], [ %3356, %3318 ]
+  %3322 = phi i64 [ 0, %3316 ], [ %3357, %3318 ]
+  %3323 = getelementptr inbounds nuw %struct.Piece, ptr %3313, i64 %3321
+  %3324 = getelementptr inbounds nuw i8, ptr %3323, i64 2112
+  %3325 = load <2 x i64>, ptr %3324, align 16, !tbaa !26
+  %3326 = getelementptr inbounds nuw i8, ptr %3323, i64 32
+  %3327 = load <2 x double>, ptr %3326, align 16, !tbaa !26
+  %3328 = getelementptr inbounds nuw i8, ptr %3323, i64 1680
+  %3329 = load <2 x double>, ptr %3328, align 16, !tbaa !26
+  %3330 = fmul <2 x double> %3327, %3329
+  %3331 = icmp eq <2 x i64> %3325, zeroinitializer
+  %3332 = select <2 x i1> %3331, <2 x double> %3330, <2 x double> zeroinitializer
+  %3333 = fadd <2 x double> %3319, %3332
+  %3334 = getelementptr inbounds nuw i8, ptr %3323, i64 1648
+  %3335 = load <2 x double>, ptr %3334, align 16, !tbaa !26
+  %3336 = fmul <2 x double> %3327, %3335
+  %3337 = select <2 x i1> %3331, <2 x double> %3336, <2 x double> zeroinitializer
+  %3338 = fadd <2 x double> %3320, %3337
+  %3339 = or disjoint i64 %3321, 1
+  %3340 = getelementptr inbounds nuw %struct.Piece, ptr %3313, i64 %3339
+  %3341 = getelementptr inbounds nuw i8, ptr %3340, i64 2112
+  %3342 = load <2 x i64>, ptr %3341, align 16, !tbaa !26
+  %3343 = getelementptr inbounds nuw i8, ptr %3340, i64 32
+  %3344 = load <2 x double>, ptr %3343, align 16, !tbaa !26
+  %3345 = getelementptr inbounds nuw i8, ptr %3340, i64 1680
+  %3346 = load <2 x double>, ptr %3345, align 16, !tbaa !26
+  %3347 = fmul <2 x double> %3344, %3346
+  %3348 = icmp eq <2 x i64> %3342, zeroinitializer
+  %3349 = select <2 x i1> %3348, <2 x double> %3347, <2 x double> zeroinitializer
+  %3350 = fadd <2 x double> %3333, %3349
+  %3351 = getelementptr inbounds nuw i8, ptr %3340, i64 1648
+  %3352 = load <2 x double>, ptr %3351, align 16, !tbaa !26
+  %3353 = fmul <2 x double> %3344, %3352
+  %3354 = select <2 x i1> %3348, <2 x double> %3353, <2 x double> zeroinitializer
+  %3355 = fadd <2 x double> %3338, %3354
+  %3356 = add nuw nsw i64 %3321, 2
+  %3357 = add i64 %3322, 2
+  %3358 = icmp eq i64 %3357, %3317
+  br i1 %3358, label %3359, label %3318, !llvm.loop !123
+
+3359:                                             ; preds = %3318, %3312
+  %3360 = phi <2 x double> [ poison, %3312 ], [ %3350, %3318 ]
+  %3361 = phi <2 x double> [ poison, %3312 ], [ %3355, %3318 ]
+  %3362 = phi <2 x double> [ zeroinitializer, %3312 ], [ %3350, %3318 ]
+  %3363 = phi <2 x double> [ zeroinitializer, %3312 ], [ %3355, %3318 ]
+  %3364 = phi i64 [ 0, %3312 ], [ %3356, %3318 ]
+  %3365 = icmp eq i64 %3314, 0
+  br i1 %3365, label %3383, label %3366
+
+3366:                                             ; preds = %3359
+  %3367 = getelementptr inbounds nuw %struct.Piece, ptr %3313, i64 %3364
+  %3368 = getelementptr inbounds nuw i8, ptr %3367, i64 2112
+  %3369 = load <2 x i64>, ptr %3368, align 16, !tbaa !26
+  %3370 = getelementptr inbounds nuw i8, ptr %3367, i64 32
+  %3371 = load <2 x double>, ptr %3370, align 16, !tbaa !26
+  %3372 = getelementptr inbounds nuw i8, ptr %3367, i64 1680
+  %3373 = load <2 x double>, ptr %3372, align 16, !tbaa !26
+  %3374 = fmul <2 x double> %3371, %3373
+  %3375 = icmp eq <2 x i64> %3369, zeroinitializer
+  %3376 = select <2 x i1> %3375, <2 x double> %3374, <2 x double> zeroinitializer
+  %3377 = fadd <2 x double> %3362, %3376
+  %3378 = getelementptr inbounds nuw i8, ptr %3367, i64 1648
+  %3379 = load <2 x double>, ptr %3378, align 16, !tbaa !26
+  %3380 = fmul <2 x double> %3371, %3379
+  %3381 = select <2 x i1> %3375, <2 x double> %3380, <2 x double> zeroinitializer
+  %3382 = fadd <2 x double> %3363, %3381
+  br label %3383
+
+3383:                                             ; preds = %3366, %3359, %3307, %3309
+  %3384 = phi i1 [ false, %3309 ], [ false, %3307 ], [ true, %3359 ], [ true, %3366 ]
+  %3385 = phi <2 x double> [ %3310, %3309 ], [ %3308, %3307 ], [ %3310, %3359 ], [ %3310, %3366 ]
+  %3386 = phi <2 x double> [ zeroinitializer, %3309 ], [ zeroinitializer, %3307 ], [ %3361, %3359 ], [ %3382, %3366 ]
+  %3387 = phi <2 x double> [ zeroinitializer, %3309 ], [ zeroinitializer, %3307 ], [ %3360, %3359 ], [ %3377, %3366 ]
+  %3388 = load <2 x double>, ptr %209, align 16, !tbaa !26
+  %3389 = load <2 x double>, ptr %192, align 16, !tbaa !26
+  %3390 = fsub <2 x double> %3385, %3389
+  %3391 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3388, <2 x double> %3390, <2 x double> %3387)
+  %3392 = fadd <2 x double> %3386, %3388
+  store <2 x double> %3391, ptr %210, align 16, !tbaa !26
+  %3393 = load <2 x double>, ptr %168, align 16, !tbaa !26
+  %3394 = fcmp ule <2 x double> %3393, zeroinitializer
+  %3395 = load <2 x double>, ptr %155, align 16, !tbaa !26
+  %3396 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3393, <2 x double> splat (double 5.000000e-01), <2 x double> %3395)
+  %3397 = fsub <2 x double> %3396, %3385
+  %3398 = fcmp ogt <2 x double> %3393, splat (double 1.000000e-30)
+  %3399 = select <2 x i1> %3398, <2 x double> %3393, <2 x double> splat (double 1.000000e-30)
+  %3400 = fdiv <2 x double> %3397, %3399
+  %3401 = fcmp ogt <2 x double> %3400, zeroinitializer
+  %3402 = select <2 x i1> %3401, <2 x double> %3400, <2 x double> zeroinitializer
+  %3403 = fcmp olt <2 x double> %3402, splat (double 1.000000e+00)
+  %3404 = select <2 x i1> %3403, <2 x double> %3402, <2 x double> splat (double 1.000000e+00)
+  %3405 = load <2 x double>, ptr %158, align 16, !tbaa !26
+  %3406 = load <2 x i64>, ptr %156, align 16, !tbaa !26
+  %3407 = icmp eq <2 x i64> %3406, zeroinitializer
+  %3408 = select <2 x i1> %3407, <2 x double> zeroinitializer, <2 x double> splat (double 1.000000e+00)
+  %3409 = select <2 x i1> %3394, <2 x double> %3408, <2 x double> %3404
+  %3410 = fmul <2 x double> %3405, %3409
+  %3411 = fcmp ule <2 x double> %3410, zeroinitializer
+  %3412 = fcmp uge <2 x double> %3410, %3405
+  %3413 = or <2 x i1> %3411, %3412
+  %3414 = or <2 x i1> %3394, %3413
+  %3415 = fdiv <2 x double> %3405, %3399
+  %3416 = select <2 x i1> %3414, <2 x double> zeroinitializer, <2 x double> %3415
+  %3417 = fadd <2 x double> %3392, %3416
+  %3418 = load <2 x i64>, ptr %166, align 16, !tbaa !26
+  %3419 = load <2 x double>, ptr %173, align 16, !tbaa !26
+  %3420 = fdiv <2 x double> splat (double 2.000000e+00), %3419
+  %3421 = load <2 x double>, ptr %175, align 16, !tbaa !26
+  %3422 = icmp eq <2 x i64> %3418, zeroinitializer
+  %3423 = select <2 x i1> %3422, <2 x double> %3421, <2 x double> %3420
+  %3424 = load <2 x double>, ptr %157, align 16, !tbaa !26
+  %3425 = load <2 x double>, ptr %1, align 16, !tbaa !26
+  %3426 = fmul <2 x double> %3424, %3425
+  %3427 = load <2 x double>, ptr %160, align 16, !tbaa !26
+  %3428 = load <2 x double>, ptr %161, align 16, !tbaa !26
+  %3429 = fmul <2 x double> %3428, splat (double 5.000000e-01)
+  %3430 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3429, <2 x double> %3424, <2 x double> %3427)
+  %3431 = load <2 x double>, ptr %162, align 16, !tbaa !26
+  %3432 = fmul <2 x double> %3424, %3431
+  %3433 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3426, <2 x double> %3430, <2 x double> %3432)
+  %3434 = load <2 x double>, ptr %176, align 16, !tbaa !26
+  %3435 = load <2 x double>, ptr %177, align 16, !tbaa !26
+  %3436 = load <2 x double>, ptr %163, align 16, !tbaa !26
+  %3437 = fmul <2 x double> %3425, %3436
+  %3438 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3429, <2 x double> %3436, <2 x double> %3427)
+  %3439 = fmul <2 x double> %3431, %3436
+  %3440 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3437, <2 x double> %3438, <2 x double> %3439)
+  %3441 = fmul <2 x double> %3435, %3440
+  %3442 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3434, <2 x double> %3433, <2 x double> %3441)
+  %3443 = fmul <2 x double> %3385, %3425
+  %3444 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3429, <2 x double> %3385, <2 x double> %3427)
+  %3445 = fmul <2 x double> %3385, %3431
+  %3446 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3443, <2 x double> %3444, <2 x double> %3445)
+  %3447 = fneg <2 x double> %3423
+  %3448 = load <2 x double>, ptr %179, align 16, !tbaa !26
+  %3449 = fneg <2 x double> %3448
+  %3450 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3447, <2 x double> %3433, <2 x double> %3449)
+  %3451 = select <2 x i1> %3422, <2 x double> %3442, <2 x double> %3450
+  %3452 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3423, <2 x double> %3446, <2 x double> %3451)
+  %3453 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3428, <2 x double> %3385, <2 x double> %3427)
+  %3454 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3425, <2 x double> %3453, <2 x double> %3431)
+  %3455 = load <2 x double>, ptr %167, align 16, !tbaa !26
+  %3456 = fcmp une <2 x double> %3455, zeroinitializer
+  %3457 = fadd <2 x double> %3391, %3452
+  %3458 = fsub <2 x double> %3457, %3410
+  %3459 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3423, <2 x double> %3454, <2 x double> %3417)
+  %3460 = fdiv <2 x double> %3458, %3459
+  %3461 = fsub <2 x double> %3385, %3460
+  %3462 = select <2 x i1> %3456, <2 x double> %3385, <2 x double> %3461
+  store <2 x double> %3462, ptr %178, align 16, !tbaa !26
+  %3463 = load <2 x double>, ptr %211, align 16, !tbaa !26
+  %3464 = fneg <2 x double> %3434
+  %3465 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3464, <2 x double> %3463, <2 x double> %3410)
+  %3466 = load <2 x double>, ptr %212, align 16, !tbaa !26
+  %3467 = fneg <2 x double> %3435
+  %3468 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3467, <2 x double> %3466, <2 x double> %3465)
+  %3469 = fdiv <2 x double> %3468, %3421
+  %3470 = load <2 x double>, ptr %213, align 16, !tbaa !26
+  %3471 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3464, <2 x double> %3470, <2 x double> %3391)
+  %3472 = load <2 x double>, ptr %214, align 16, !tbaa !26
+  %3473 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3467, <2 x double> %3472, <2 x double> %3471)
+  %3474 = fdiv <2 x double> %3473, %3421
+  %3475 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3410, <2 x double> %3419, <2 x double> %3463)
+  %3476 = select <2 x i1> %3422, <2 x double> %3469, <2 x double> %3475
+  %3477 = load <2 x double>, ptr %215, align 16, !tbaa !26
+  %3478 = select <2 x i1> %3456, <2 x double> %3477, <2 x double> %3476
+  store <2 x double> %3478, ptr %215, align 16, !tbaa !26
+  %3479 = load <2 x double>, ptr %216, align 16, !tbaa !26
+  %3480 = select <2 x i1> %3456, <2 x double> %3479, <2 x double> %3474
+  store <2 x double> %3480, ptr %216, align 16, !tbaa !26
+  br i1 %3384, label %3611, label %3936
+
+3481:                                             ; preds = %3304, %3585
+  %3482 = phi i64 [ %3608, %3585 ], [ 0, %3304 ]
+  %3483 = load ptr, ptr %142, align 8, !tbaa !28
+  %3484 = getelementptr inbounds nuw %struct.Piece, ptr %3483, i64 %3482
+  %3485 = getelementptr inbounds nuw i8, ptr %3484, i64 1488
+  %3486 = load <2 x double>, ptr %3485, align 16, !tbaa !26
+  %3487 = getelementptr inbounds nuw i8, ptr %3484, i64 1536
+  %3488 = load <2 x double>, ptr %3487, align 16, !tbaa !26
+  %3489 = getelementptr inbounds nuw i8, ptr %3484, i64 2184
+  %3490 = load ptr, ptr %3489, align 8, !tbaa !84
+  %3491 = getelementptr inbounds nuw i8, ptr %3484, i64 2192
+  %3492 = load ptr, ptr %3491, align 16, !tbaa !85
+  %3493 = getelementptr inbounds nuw i8, ptr %3484, i64 2136
+  %3494 = load ptr, ptr %3493, align 8, !tbaa !58
+  %3495 = load i64, ptr %132, align 16, !tbaa !21
+  %3496 = icmp sgt i64 %3495, 0
+  br i1 %3496, label %3497, label %3517
+
+3497:                                             ; preds = %3481
+  %3498 = and i64 %3495, 1
+  %3499 = icmp eq i64 %3498, 0
+  br i1 %3499, label %3513, label %3500
+
+3500:                                             ; preds = %3497
+  %3501 = add nsw i64 %3495, -1
+  %3502 = uitofp nneg i64 %3501 to double
+  %3503 = insertelement <2 x double> poison, double %3502, i64 0
+  %3504 = shufflevector <2 x double> %3503, <2 x double> poison, <2 x i32> zeroinitializer
+  %3505 = fcmp ugt <2 x double> %3488, %3504
+  %3506 = getelementptr inbounds nuw <2 x double>, ptr %3490, i64 %3501
+  %3507 = load <2 x double>, ptr %3506, align 16, !tbaa !26
+  %3508 = getelementptr inbounds nuw <2 x double>, ptr %3492, i64 %3501
+  %3509 = load <2 x double>, ptr %3508, align 16, !tbaa !26
+  %3510 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3509, <2 x double> %3486, <2 x double> %3507)
+  %3511 = select <2 x i1> %3505, <2 x double> %3510, <2 x double> %3486
+  %3512 = getelementptr inbounds nuw <2 x double>, ptr %3494, i64 %3501
+  store <2 x double> %3511, ptr %3512, align 16, !tbaa !26
+  br label %3513
+
+3513:                                             ; preds = %3500, %3497
+  %3514 = phi <2 x double> [ %3486, %3497 ], [ %3511, %3500 ]
+  %3515 = phi i64 [ %3495, %3497 ], [ %3501, %3500 ]
+  %3516 = icmp eq i64 %3495, 1
+  br i1 %3516, label %3517, label %3532
+
+3517:                                             ; preds = %3513, %3532, %3481
+  %3518 = getelementptr inbounds nuw i8, ptr %3484, i64 2080
+  %3519 = load <2 x i64>, ptr %3518, align 16, !tbaa !26
+  %3520 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3519)
+  %3521 = icmp eq i64 %3520, 0
+  %3522 = load i64, ptr %133, align 8, !tbaa !22
+  %3523 = icmp sgt i64 %3522, 0
+  br i1 %3521, label %3529, label %3524
+
+3524:                                             ; preds = %3517
+  br i1 %3523, label %3525, label %3585
+
+3525:                                             ; preds = %3524
+  %3526 = getelementptr inbounds nuw i8, ptr %3484, i64 2288
+  %3527 = getelementptr inbounds nuw i8, ptr %3484, i64 2296
+  %3528 = getelementptr inbounds nuw i8, ptr %3484, i64 2256
+  br label %3560
+
+3529:                                             ; preds = %3517
+  br i1 %3523, label %3530, label %3585
+
+3530:                                             ; preds = %3529
+  %3531 = getelementptr inbounds nuw i8, ptr %3484, i64 2256
+  br label %3578
+
+3532:                                             ; preds = %3513, %3532
+  %3533 = phi <2 x double> [ %3557, %3532 ], [ %3514, %3513 ]
+  %3534 = phi i64 [ %3547, %3532 ], [ %3515, %3513 ]
+  %3535 = add nsw i64 %3534, -1
+  %3536 = uitofp nneg i64 %3535 to double
+  %3537 = insertelement <2 x double> poison, double %3536, i64 0
+  %3538 = shufflevector <2 x double> %3537, <2 x double> poison, <2 x i32> zeroinitializer
+  %3539 = fcmp ugt <2 x double> %3488, %3538
+  %3540 = getelementptr inbounds nuw <2 x double>, ptr %3490, i64 %3535
+  %3541 = load <2 x double>, ptr %3540, align 16, !tbaa !26
+  %3542 = getelementptr inbounds nuw <2 x double>, ptr %3492, i64 %3535
+  %3543 = load <2 x double>, ptr %3542, align 16, !tbaa !26
+  %3544 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3543, <2 x double> %3533, <2 x double> %3541)
+  %3545 = select <2 x i1> %3539, <2 x double> %3544, <2 x double> %3486
+  %3546 = getelementptr inbounds nuw <2 x double>, ptr %3494, i64 %3535
+  store <2 x double> %3545, ptr %3546, align 16, !tbaa !26
+  %3547 = add nsw i64 %3534, -2
+  %3548 = uitofp nneg i64 %3547 to double
+  %3549 = insertelement <2 x double> poison, double %3548, i64 0
+  %3550 = shufflevector <2 x double> %3549, <2 x double> poison, <2 x i32> zeroinitializer
+  %3551 = fcmp ugt <2 x double> %3488, %3550
+  %3552 = getelementptr inbounds nuw <2 x double>, ptr %3490, i64 %3547
+  %3553 = load <2 x double>, ptr %3552, align 16, !tbaa !26
+  %3554 = getelementptr inbounds nuw <2 x double>, ptr %3492, i64 %3547
+  %3555 = load <2 x double>, ptr %3554, align 16, !tbaa !26
+  %3556 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3555, <2 x double> %3545, <2 x double> %3553)
+  %3557 = select <2 x i1> %3551, <2 x double> %3556, <2 x double> %3486
+  %3558 = getelementptr inbounds nuw <2 x double>, ptr %3494, i64 %3547
+  store <2 x double> %3557, ptr %3558, align 16, !tbaa !26
+  %3559 = icmp samesign ugt i64 %3535, 1
+  br i1 %3559, label %3532, label %3517, !llvm.loop !124
+
+3560:                                             ; preds = %3525, %3560
+  %3561 = phi i64 [ 0, %3525 ], [ %3575, %3560 ]
+  %3562 = phi <2 x double> [ %3486, %3525 ], [ %3572, %3560 ]
+  %3563 = load <2 x i64>, ptr %3518, align 16, !tbaa !26
+  %3564 = load ptr, ptr %3526, align 16, !tbaa !90
+  %3565 = getelementptr inbounds nuw <2 x double>, ptr %3564, i64 %3561
+  %3566 = load <2 x double>, ptr %3565, align 16, !tbaa !26
+  %3567 = load ptr, ptr %3527, align 8, !tbaa !91
+  %3568 = getelementptr inbounds nuw <2 x double>, ptr %3567, i64 %3561
+  %3569 = load <2 x double>, ptr %3568, align 16, !tbaa !26
+  %3570 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3569, <2 x double> %3562, <2 x double> %3566)
+  %3571 = icmp eq <2 x i64> %3563, zeroinitializer
+  %3572 = select <2 x i1> %3571, <2 x double> %3486, <2 x double> %3570
+  %3573 = load ptr, ptr %3528, align 16, !tbaa !125
+  %3574 = getelementptr inbounds nuw <2 x double>, ptr %3573, i64 %3561
+  store <2 x double> %3572, ptr %3574, align 16, !tbaa !26
+  %3575 = add nuw nsw i64 %3561, 1
+  %3576 = load i64, ptr %133, align 8, !tbaa !22
+  %3577 = icmp slt i64 %3575, %3576
+  br i1 %3577, label %3560, label %3585, !llvm.loop !126
+
+3578:                                             ; preds = %3530, %3578
+  %3579 = phi i64 [ 0, %3530 ], [ %3582, %3578 ]
+  %3580 = load ptr, ptr %3531, align 16, !tbaa !125
+  %3581 = getelementptr inbounds nuw <2 x double>, ptr %3580, i64 %3579
+  store <2 x double> %3486, ptr %3581, align 16, !tbaa !26
+  %3582 = add nuw nsw i64 %3579, 1
+  %3583 = load i64, ptr %133, align 8, !tbaa !22
+  %3584 = icmp slt i64 %3582, %3583
+  br i1 %3584, label %3578, label %3585, !llvm.loop !127
+
+3585:                                             ; preds = %3560, %3578, %3524, %3529
+  %3586 = phi <2 x double> [ %3486, %3529 ], [ %3486, %3524 ], [ %3486, %3578 ], [ %3572, %3560 ]
+  %3587 = load <2 x i64>, ptr %3518, align 16, !tbaa !26
+  %3588 = getelementptr inbounds nuw i8, ptr %3484, i64 1664
+  %3589 = load <2 x double>, ptr %3588, align 16, !tbaa !26
+  %3590 = icmp eq <2 x i64> %3587, zeroinitializer
+  %3591 = select <2 x i1> %3590, <2 x double> zeroinitializer, <2 x double> %3589
+  %3592 = fsub <2 x double> splat (double 1.000000e+00), %3591
+  %3593 = getelementptr inbounds nuw i8, ptr %3484, i64 1472
+  %3594 = load <2 x double>, ptr %3593, align 16, !tbaa !26
+  %3595 = fmul <2 x double> %3591, %3594
+  %3596 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3592, <2 x double> %3586, <2 x double> %3595)
+  %3597 = getelementptr inbounds nuw i8, ptr %3484, i64 1712
+  store <2 x double> %3596, ptr %3597, align 16, !tbaa !26
+  %3598 = getelementptr inbounds nuw i8, ptr %3484, i64 1648
+  %3599 = load <2 x double>, ptr %3598, align 16, !tbaa !26
+  %3600 = fsub <2 x double> %3594, %3586
+  %3601 = fmul <2 x double> %3600, %3599
+  %3602 = getelementptr inbounds nuw i8, ptr %3484, i64 1680
+  store <2 x double> %3601, ptr %3602, align 16, !tbaa !26
+  %3603 = getelementptr inbounds nuw i8, ptr %3484, i64 800
+  %3604 = load <2 x double>, ptr %3603, align 16, !tbaa !26
+  %3605 = fdiv <2 x double> %3601, %3604
+  %3606 = fsub <2 x double> %3594, %3605
+  %3607 = getelementptr inbounds nuw i8, ptr %3484, i64 1696
+  store <2 x double> %3606, ptr %3607, align 16, !tbaa !26
+  %3608 = add nuw nsw i64 %3482, 1
+  %3609 = load i64, ptr %169, align 8, !tbaa !20
+  %3610 = icmp slt i64 %3608, %3609
+  br i1 %3610, label %3481, label %3309, !llvm.loop !128
+
+3611:                                             ; preds = %3383, %3870
+  %3612 = phi i64 [ %3933, %3870 ], [ 0, %3383 ]
+  %3613 = phi <2 x double> [ %3932, %3870 ], [ zeroinitializer, %3383 ]
+  %3614 = load ptr, ptr %142, align 8, !tbaa !28
+  %3615 = getelementptr inbounds nuw %struct.Piece, ptr %3614, i64 %3612
+  %3616 = getelementptr inbounds nuw i8, ptr %3615, i64 1504
+  %3617 = load <2 x double>, ptr %3616, align 16, !tbaa !26
+  %3618 = getelementptr inbounds nuw i8, ptr %3615, i64 1520
+  %3619 = load <2 x double>, ptr %3618, align 16, !tbaa !26
+  %3620 = fadd <2 x double> %3617, %3619
+  %3621 = getelementptr inbounds nuw i8, ptr %3615, i64 1488
+  %3622 = load <2 x double>, ptr %3621, align 16, !tbaa !26
+  %3623 = load <2 x double>, ptr %208, align 16, !tbaa !26
+  %3624 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3623, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
+  %3625 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3623, <2 x double> %3624, <2 x double> splat (double 0x4142F8368A3D70A4))
+  %3626 = getelementptr inbounds nuw i8, ptr %3615, i64 1792
+  %3627 = load <2 x double>, ptr %3626, align 16, !tbaa !26
+  %3628 = getelementptr inbounds nuw i8, ptr %3615, i64 320
+  %3629 = load <2 x double>, ptr %3628, align 16, !tbaa !26
+  %3630 = fmul <2 x double> %3627, %3629
+  %3631 = getelementptr inbounds nuw i8, ptr %3615, i64 1712
+  %3632 = load <2 x double>, ptr %3631, align 16, !tbaa !26
+  %3633 = fsub <2 x double> %3632, %3622
+  %3634 = fmul <2 x double> %3630, %3633
+  %3635 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3625, <2 x double> %3620, <2 x double> %3634)
+  %3636 = getelementptr inbounds nuw i8, ptr %3615, i64 1424
+  %3637 = load <2 x double>, ptr %3636, align 16, !tbaa !26, !noalias !129
+  %3638 = getelementptr inbounds nuw i8, ptr %3615, i64 1040
+  %3639 = load <2 x double>, ptr %3638, align 16, !tbaa !26, !noalias !129
+  %3640 = fneg <2 x double> %3637
+  %3641 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3640, <2 x double> %3639, <2 x double> %3620)
+  %3642 = getelementptr inbounds nuw i8, ptr %3615, i64 1440
+  %3643 = load <2 x double>, ptr %3642, align 16, !tbaa !26, !noalias !129
+  %3644 = getelementptr inbounds nuw i8, ptr %3615, i64 1264
+  %3645 = load <2 x double>, ptr %3644, align 16, !tbaa !26, !noalias !129
+  %3646 = fneg <2 x double> %3643
+  %3647 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3646, <2 x double> %3645, <2 x double> %3641)
+  %3648 = getelementptr inbounds nuw i8, ptr %3615, i64 1408
+  %3649 = load <2 x double>, ptr %3648, align 16, !tbaa !26, !noalias !129
+  %3650 = fdiv <2 x double> %3647, %3649
+  %3651 = getelementptr inbounds nuw i8, ptr %3615, i64 400
+  %3652 = load <2 x double>, ptr %3651, align 16, !tbaa !26, !noalias !129
+  %3653 = fsub <2 x double> %3652, %3650
+  %3654 = getelementptr inbounds nuw i8, ptr %3615, i64 1008
+  %3655 = load <2 x double>, ptr %3654, align 16, !tbaa !26, !noalias !129
+  %3656 = getelementptr inbounds nuw i8, ptr %3615, i64 1888
+  %3657 = load <2 x double>, ptr %3656, align 16, !tbaa !26, !noalias !129
+  %3658 = fsub <2 x double> %3655, %3657
+  %3659 = getelementptr inbounds nuw i8, ptr %3615, i64 976
+  %3660 = load <2 x double>, ptr %3659, align 16, !tbaa !26, !noalias !129
+  %3661 = getelementptr inbounds nuw i8, ptr %3615, i64 736
+  %3662 = load <2 x double>, ptr %3661, align 16, !tbaa !26, !noalias !129
+  %3663 = getelementptr inbounds nuw i8, ptr %3615, i64 2080
+  %3664 = load <2 x i64>, ptr %3663, align 16, !tbaa !26, !noalias !129
+  %3665 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3664)
+  %3666 = icmp eq i64 %3665, 0
+  br i1 %3666, label %3832, label %3667
+
+3667:                                             ; preds = %3611
+  %3668 = fcmp ogt <2 x double> %3658, %3653
+  %3669 = getelementptr inbounds nuw i8, ptr %3615, i64 1920
+  %3670 = load <2 x double>, ptr %3669, align 16, !tbaa !26, !noalias !129
+  %3671 = fcmp oeq <2 x double> %3670, zeroinitializer
+  %3672 = select <2 x i1> %3671, <2 x i1> %3668, <2 x i1> zeroinitializer
+  %3673 = select <2 x i1> %3672, <2 x i64> %3664, <2 x i64> zeroinitializer
+  %3674 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3673)
+  %3675 = icmp eq i64 %3674, 0
+  br i1 %3675, label %3748, label %3676
+
+3676:                                             ; preds = %3667
+  %3677 = fsub <2 x double> %3658, %3653
+  %3678 = getelementptr inbounds nuw i8, ptr %3615, i64 208
+  %3679 = load <2 x double>, ptr %3678, align 16, !tbaa !26, !noalias !129
+  %3680 = fdiv <2 x double> %3677, %3679
+  %3681 = getelementptr inbounds nuw i8, ptr %3615, i64 2168
+  %3682 = load ptr, ptr %3681, align 8, !tbaa !68, !noalias !129
+  %3683 = load i64, ptr %132, align 16, !tbaa !21, !noalias !129
+  %3684 = add nsw i64 %3683, -1
+  %3685 = getelementptr inbounds <2 x double>, ptr %3682, i64 %3684
+  %3686 = load <2 x double>, ptr %3685, align 16, !tbaa !26, !noalias !129
+  %3687 = icmp sgt i64 %3683, 1
+  br i1 %3687, label %3688, label %3740
+
+3688:                                             ; preds = %3676
+  %3689 = getelementptr inbounds nuw i8, ptr %3615, i64 2128
+  %3690 = load i64, ptr %3689, align 16, !tbaa !31, !noalias !129
+  %3691 = getelementptr inbounds nuw i8, ptr %3615, i64 1168
+  %3692 = getelementptr inbounds nuw i8, ptr %3615, i64 384
+  %3693 = getelementptr inbounds nuw i8, ptr %3615, i64 2224
+  br label %3694
+
+3694:                                             ; preds = %3688, %3737
+  %3695 = phi <2 x double> [ %3660, %3688 ], [ %3732, %3737 ]
+  %3696 = phi i64 [ %3684, %3688 ], [ %3738, %3737 ]
+  %3697 = phi <2 x double> [ %3686, %3688 ], [ %3720, %3737 ]
+  %3698 = phi <2 x i64> [ %3673, %3688 ], [ %3724, %3737 ]
+  %3699 = phi <2 x double> [ %3680, %3688 ], [ %3731, %3737 ]
+  %3700 = icmp slt i64 %3696, %3690
+  br i1 %3700, label %3701, label %3707
+
+3701:                                             ; preds = %3694
+  %3702 = load ptr, ptr %3693, align 16, !tbaa !73, !noalias !129
+  %3703 = getelementptr inbounds nuw <2 x double>, ptr %3702, i64 %3696
+  %3704 = load <2 x double>, ptr %3703, align 16, !tbaa !26, !noalias !129
+  %3705 = load <2 x double>, ptr %3692, align 16, !tbaa !26, !noalias !129
+  %3706 = fmul <2 x double> %3704, %3705
+  br label %3715
+
+3707:                                             ; preds = %3694
+  %3708 = load <2 x double>, ptr %3691, align 16, !tbaa !26, !noalias !129
+  %3709 = load <2 x double>, ptr %3692, align 16, !tbaa !26, !noalias !129
+  %3710 = load ptr, ptr %3693, align 16, !tbaa !73, !noalias !129
+  %3711 = getelementptr inbounds nuw <2 x double>, ptr %3710, i64 %3696
+  %3712 = load <2 x double>, ptr %3711, align 16, !tbaa !26, !noalias !129
+  %3713 = fsub <2 x double> %3708, %3709
+  %3714 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3712, <2 x double> %3713, <2 x double> %3709)
+  br label %3715
+
+3715:                                             ; preds = %3707, %3701
+  %3716 = phi <2 x double> [ %3706, %3701 ], [ %3714, %3707 ]
+  %3717 = getelementptr inbounds nuw <2 x double>, ptr %3682, i64 %3696
+  %3718 = load <2 x double>, ptr %3717, align 16, !tbaa !26, !noalias !129
+  %3719 = icmp eq <2 x i64> %3698, zeroinitializer
+  %3720 = select <2 x i1> %3719, <2 x double> %3697, <2 x double> %3718
+  %3721 = fsub <2 x double> %3695, %3716
+  %3722 = fmul <2 x double> %3721, %3720
+  %3723 = fcmp olt <2 x double> %3722, %3699
+  %3724 = select <2 x i1> %3723, <2 x i64> %3698, <2 x i64> zeroinitializer
+  %3725 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3724)
+  %3726 = icmp eq i64 %3725, 0
+  br i1 %3726, label %3740, label %3727
+
+3727:                                             ; preds = %3715
+  %3728 = fneg <2 x double> %3720
+  %3729 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3728, <2 x double> %3721, <2 x double> %3699)
+  %3730 = icmp eq <2 x i64> %3724, zeroinitializer
+  %3731 = select <2 x i1> %3730, <2 x double> %3699, <2 x double> %3729
+  %3732 = select <2 x i1> %3730, <2 x double> %3695, <2 x double> %3716
+  %3733 = icmp eq i64 %3696, 1
+  br i1 %3733, label %3734, label %3737
+
+3734:                                             ; preds = %3727
+  %3735 = load <2 x double>, ptr %3682, align 16, !tbaa !26, !noalias !129
+  %3736 = select <2 x i1> %3730, <2 x double> %3720, <2 x double> %3735
+  br label %3740
 
 3737:                                             ; preds = %3727
-  %3738 = add i64 %3736, -1
-  %3739 = getelementptr inbounds nuw i8, ptr %3730, i64 1104
-  %3740 = load <2 x double>, ptr %3739, align 16, !tbaa !26
-  %3741 = getelementptr inbounds nuw i8, ptr %3730, i64 912
-  %3742 = load <2 x double>, ptr %3741, align 16, !tbaa !26
-  %3743 = getelementptr inbounds nuw i8, ptr %3730, i64 1888
-  %3744 = load i64, ptr %3743, align 16, !tbaa !31
-  %3745 = icmp sgt i64 %3736, %3744
-  br i1 %3745, label %3754, label %3746
+  %3738 = add nsw i64 %3696, -1
+  %3739 = icmp sgt i64 %3696, 1
+  br i1 %3739, label %3694, label %3740, !llvm.loop !74
 
-3746:                                             ; preds = %3737
-  %3747 = getelementptr inbounds nuw i8, ptr %3730, i64 1984
-  %3748 = load ptr, ptr %3747, align 16, !tbaa !67
-  %3749 = getelementptr inbounds <2 x double>, ptr %3748, i64 %3738
-  %3750 = load <2 x double>, ptr %3749, align 16, !tbaa !26
-  %3751 = getelementptr inbounds nuw i8, ptr %3730, i64 384
-  %3752 = load <2 x double>, ptr %3751, align 16, !tbaa !26
-  %3753 = fmul <2 x double> %3750, %3752
-  br label %3763
+3740:                                             ; preds = %3737, %3715, %3734, %3676
+  %3741 = phi <2 x double> [ %3680, %3676 ], [ %3731, %3734 ], [ %3699, %3715 ], [ %3731, %3737 ]
+  %3742 = phi <2 x double> [ %3660, %3676 ], [ %3732, %3734 ], [ %3695, %3715 ], [ %3732, %3737 ]
+  %3743 = phi <2 x double> [ %3686, %3676 ], [ %3736, %3734 ], [ %3720, %3715 ], [ %3720, %3737 ]
+  %3744 = fdiv <2 x double> %3741, %3743
+  %3745 = fsub <2 x double> %3742, %3744
+  %3746 = icmp eq <2 x i64> %3673, zeroinitializer
+  %3747 = select <2 x i1> %3746, <2 x double> %3660, <2 x double> %3745
+  br label %3748
 
-3754:                                             ; preds = %3737
-  %3755 = getelementptr inbounds nuw i8, ptr %3730, i64 384
-  %3756 = load <2 x double>, ptr %3755, align 16, !tbaa !26
-  %3757 = getelementptr inbounds nuw i8, ptr %3730, i64 1984
-  %3758 = load ptr, ptr %3757, align 16, !tbaa !67
-  %3759 = getelementptr inbounds <2 x double>, ptr %3758, i64 %3738
-  %3760 = load <2 x double>, ptr %3759, align 16, !tbaa !26
-  %3761 = fsub <2 x double> %3740, %3756
-  %3762 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3760, <2 x double> %3761, <2 x double> %3756)
-  br label %3763
+3748:                                             ; preds = %3740, %3667
+  %3749 = phi <2 x double> [ %3747, %3740 ], [ %3660, %3667 ]
+  %3750 = getelementptr inbounds nuw i8, ptr %3615, i64 640
+  %3751 = load <2 x double>, ptr %3750, align 16, !tbaa !26, !noalias !129
+  %3752 = getelementptr inbounds nuw i8, ptr %3615, i64 656
+  %3753 = load <2 x double>, ptr %3752, align 16, !tbaa !26, !noalias !129
+  %3754 = getelementptr inbounds nuw i8, ptr %3615, i64 672
+  %3755 = load <2 x double>, ptr %3754, align 16, !tbaa !26, !noalias !129
+  %3756 = getelementptr inbounds nuw i8, ptr %3615, i64 688
+  %3757 = load <2 x double>, ptr %3756, align 16, !tbaa !26, !noalias !129
+  %3758 = load <2 x double>, ptr %3615, align 16, !tbaa !26, !noalias !129
+  %3759 = fmul <2 x double> %3758, splat (double 2.000000e-05)
+  %3760 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3662, <2 x double> %3757, <2 x double> %3755)
+  %3761 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3662, <2 x double> %3760, <2 x double> %3753)
+  %3762 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3662, <2 x double> %3761, <2 x double> %3751)
+  %3763 = fsub <2 x double> %3762, %3749
+  %3764 = fmul <2 x double> %3662, splat (double 3.000000e+00)
+  %3765 = fmul <2 x double> %3764, %3757
+  %3766 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3755, <2 x double> splat (double 2.000000e+00), <2 x double> %3765)
+  %3767 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3662, <2 x double> %3766, <2 x double> %3753)
+  %3768 = fdiv <2 x double> %3763, %3767
+  %3769 = fsub <2 x double> %3662, %3768
+  %3770 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3768)
+  %3771 = fcmp oge <2 x double> %3770, %3759
+  %3772 = bitcast <2 x i1> %3771 to i2
+  %3773 = icmp eq i2 %3772, 0
+  br i1 %3773, label %3820, label %3774, !llvm.loop !75
 
-3763:                                             ; preds = %3754, %3746
-  %3764 = phi <2 x double> [ %3752, %3746 ], [ %3756, %3754 ]
-  %3765 = phi <2 x double> [ %3753, %3746 ], [ %3762, %3754 ]
-  %3766 = getelementptr inbounds nuw i8, ptr %3730, i64 752
-  %3767 = load <2 x double>, ptr %3766, align 16, !tbaa !26
-  %3768 = fcmp ole <2 x double> %3765, %3767
-  %3769 = getelementptr inbounds nuw i8, ptr %3730, i64 1824
-  %3770 = load <2 x double>, ptr %3769, align 16, !tbaa !26
-  %3771 = fcmp oeq <2 x double> %3770, zeroinitializer
-  %3772 = select <2 x i1> %3771, <2 x i1> %3768, <2 x i1> zeroinitializer
-  %3773 = select <2 x i1> %3772, <2 x i64> %3638, <2 x i64> zeroinitializer
-  %3774 = xor <2 x i64> %3773, %3638
-  %3775 = fsub <2 x double> %3740, %3742
-  %3776 = getelementptr inbounds nuw i8, ptr %3730, i64 384
-  %3777 = fsub <2 x double> %3742, %3764
-  %3778 = fdiv <2 x double> %3775, %3777
-  %3779 = getelementptr inbounds nuw i8, ptr %3730, i64 1928
-  %3780 = load ptr, ptr %3779, align 8, !tbaa !64
-  %3781 = getelementptr inbounds <2 x double>, ptr %3780, i64 %3744
-  %3782 = load <2 x double>, ptr %3781, align 16, !tbaa !26
-  %3783 = getelementptr inbounds nuw i8, ptr %3730, i64 1936
-  %3784 = load ptr, ptr %3783, align 16, !tbaa !47
-  %3785 = getelementptr inbounds <2 x double>, ptr %3784, i64 %3744
-  %3786 = load <2 x double>, ptr %3785, align 16, !tbaa !26
-  %3787 = icmp eq <2 x i64> %3773, zeroinitializer
-  %3788 = select <2 x i1> %3787, <2 x double> %3786, <2 x double> %3782
-  store <2 x double> %3788, ptr %3785, align 16, !tbaa !26
-  %3789 = load i64, ptr %3743, align 16, !tbaa !31
-  %3790 = add nsw i64 %3789, 1
-  %3791 = icmp slt i64 %3790, %3738
-  br i1 %3791, label %3792, label %3796
+3774:                                             ; preds = %3748
+  %3775 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3769, <2 x double> %3757, <2 x double> %3755)
+  %3776 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3769, <2 x double> %3775, <2 x double> %3753)
+  %3777 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3769, <2 x double> %3776, <2 x double> %3751)
+  %3778 = fsub <2 x double> %3777, %3749
+  %3779 = fmul <2 x double> %3769, splat (double 3.000000e+00)
+  %3780 = fmul <2 x double> %3779, %3757
+  %3781 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3755, <2 x double> splat (double 2.000000e+00), <2 x double> %3780)
+  %3782 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3769, <2 x double> %3781, <2 x double> %3753)
+  %3783 = fdiv <2 x double> %3778, %3782
+  %3784 = fsub <2 x double> %3769, %3783
+  %3785 = select <2 x i1> %3771, <2 x double> %3784, <2 x double> %3769
+  %3786 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3783)
+  %3787 = fcmp oge <2 x double> %3786, %3759
+  %3788 = and <2 x i1> %3787, %3771
+  %3789 = bitcast <2 x i1> %3788 to i2
+  %3790 = icmp eq i2 %3789, 0
+  br i1 %3790, label %3820, label %3791, !llvm.loop !75
 
-3792:                                             ; preds = %3763
-  %3793 = getelementptr inbounds nuw i8, ptr %3730, i64 2000
-  br label %3838
+3791:                                             ; preds = %3774
+  %3792 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3785, <2 x double> %3757, <2 x double> %3755)
+  %3793 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3785, <2 x double> %3792, <2 x double> %3753)
+  %3794 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3785, <2 x double> %3793, <2 x double> %3751)
+  %3795 = fsub <2 x double> %3794, %3749
+  %3796 = fmul <2 x double> %3785, splat (double 3.000000e+00)
+  %3797 = fmul <2 x double> %3796, %3757
+  %3798 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3755, <2 x double> splat (double 2.000000e+00), <2 x double> %3797)
+  %3799 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3785, <2 x double> %3798, <2 x double> %3753)
+  %3800 = fdiv <2 x double> %3795, %3799
+  %3801 = fsub <2 x double> %3785, %3800
+  %3802 = select <2 x i1> %3788, <2 x double> %3801, <2 x double> %3785
+  %3803 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3800)
+  %3804 = fcmp oge <2 x double> %3803, %3759
+  %3805 = and <2 x i1> %3804, %3788
+  %3806 = bitcast <2 x i1> %3805 to i2
+  %3807 = icmp eq i2 %3806, 0
+  br i1 %3807, label %3820, label %3808, !llvm.loop !75
 
-3794:                                             ; preds = %3838
-  %3795 = load i64, ptr %3743, align 16, !tbaa !31
-  br label %3796
+3808:                                             ; preds = %3791
+  %3809 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3802, <2 x double> %3757, <2 x double> %3755)
+  %3810 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3802, <2 x double> %3809, <2 x double> %3753)
+  %3811 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3802, <2 x double> %3810, <2 x double> %3751)
+  %3812 = fsub <2 x double> %3811, %3749
+  %3813 = fmul <2 x double> %3802, splat (double 3.000000e+00)
+  %3814 = fmul <2 x double> %3813, %3757
+  %3815 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3755, <2 x double> splat (double 2.000000e+00), <2 x double> %3814)
+  %3816 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3802, <2 x double> %3815, <2 x double> %3753)
+  %3817 = fdiv <2 x double> %3812, %3816
+  %3818 = fsub <2 x double> %3802, %3817
+  %3819 = select <2 x i1> %3805, <2 x double> %3818, <2 x double> %3802
+  br label %3820
 
-3796:                                             ; preds = %3794, %3763
-  %3797 = phi i64 [ %3789, %3763 ], [ %3795, %3794 ]
-  %3798 = phi <2 x double> [ %3782, %3763 ], [ %3843, %3794 ]
-  %3799 = icmp sgt i64 %3736, %3797
-  br i1 %3799, label %3807, label %3800
+3820:                                             ; preds = %3808, %3791, %3774, %3748
+  %3821 = phi <2 x double> [ %3769, %3748 ], [ %3785, %3774 ], [ %3802, %3791 ], [ %3819, %3808 ]
+  %3822 = fmul <2 x double> %3758, splat (double 2.800000e-01)
+  %3823 = fcmp ogt <2 x double> %3821, %3822
+  %3824 = select <2 x i1> %3823, <2 x double> %3821, <2 x double> %3822
+  %3825 = fcmp olt <2 x double> %3824, %3758
+  %3826 = select <2 x i1> %3825, <2 x double> %3824, <2 x double> %3758
+  %3827 = icmp eq <2 x i64> %3664, zeroinitializer
+  %3828 = select <2 x i1> %3827, <2 x double> %3662, <2 x double> %3826
+  %3829 = fcmp olt <2 x double> %3658, %3653
+  %3830 = select <2 x i1> %3827, <2 x i1> splat (i1 true), <2 x i1> %3829
+  %3831 = select <2 x i1> %3830, <2 x double> %3658, <2 x double> %3653
+  br label %3832
 
-3800:                                             ; preds = %3796
-  %3801 = getelementptr inbounds nuw i8, ptr %3730, i64 1984
-  %3802 = load ptr, ptr %3801, align 16, !tbaa !67
-  %3803 = getelementptr inbounds <2 x double>, ptr %3802, i64 %3738
-  %3804 = load <2 x double>, ptr %3803, align 16, !tbaa !26
-  %3805 = load <2 x double>, ptr %3776, align 16, !tbaa !26
-  %3806 = fmul <2 x double> %3804, %3805
-  br label %3815
+3832:                                             ; preds = %3820, %3611
+  %3833 = phi <2 x double> [ %3831, %3820 ], [ %3658, %3611 ]
+  %3834 = phi <2 x double> [ %3828, %3820 ], [ %3662, %3611 ]
+  %3835 = phi <2 x double> [ %3749, %3820 ], [ %3660, %3611 ]
+  %3836 = fsub <2 x double> %3653, %3833
+  %3837 = fsub <2 x double> %3834, %3662
+  %3838 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3837)
+  %3839 = getelementptr inbounds nuw i8, ptr %3615, i64 768
+  %3840 = load <2 x double>, ptr %3839, align 16, !tbaa !26
+  %3841 = fsub <2 x double> %3836, %3840
+  %3842 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3841)
+  %3843 = getelementptr inbounds nuw i8, ptr %3615, i64 208
+  %3844 = load <2 x double>, ptr %3843, align 16, !tbaa !26
+  %3845 = fdiv <2 x double> %3842, %3844
+  %3846 = icmp eq <2 x i64> %3664, zeroinitializer
+  %3847 = select <2 x i1> %3846, <2 x double> %3845, <2 x double> %3838
+  br i1 %3666, label %3870, label %3848
 
-3807:                                             ; preds = %3796
-  %3808 = load <2 x double>, ptr %3776, align 16, !tbaa !26
-  %3809 = getelementptr inbounds nuw i8, ptr %3730, i64 1984
-  %3810 = load ptr, ptr %3809, align 16, !tbaa !67
-  %3811 = getelementptr inbounds <2 x double>, ptr %3810, i64 %3738
-  %3812 = load <2 x double>, ptr %3811, align 16, !tbaa !26
-  %3813 = fsub <2 x double> %3742, %3808
-  %3814 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3812, <2 x double> %3813, <2 x double> %3808)
-  br label %3815
+3848:                                             ; preds = %3832
+  %3849 = getelementptr inbounds nuw i8, ptr %3615, i64 1776
+  %3850 = load <2 x double>, ptr %3849, align 16, !tbaa !26
+  %3851 = fmul <2 x double> %3850, splat (double 2.000000e+00)
+  %3852 = getelementptr inbounds nuw i8, ptr %3615, i64 96
+  %3853 = load <2 x double>, ptr %3852, align 16, !tbaa !26
+  %3854 = getelementptr inbounds nuw i8, ptr %3615, i64 112
+  %3855 = load <2 x double>, ptr %3854, align 16, !tbaa !26
+  %3856 = getelementptr inbounds nuw i8, ptr %3615, i64 128
+  %3857 = load <2 x double>, ptr %3856, align 16, !tbaa !26
+  %3858 = fmul <2 x double> %3622, %3857
+  %3859 = fmul <2 x double> %3858, splat (double 0x3FD5555555555555)
+  %3860 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3855, <2 x double> splat (double 5.000000e-01), <2 x double> %3859)
+  %3861 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3622, <2 x double> %3860, <2 x double> %3853)
+  %3862 = fmul <2 x double> %3622, %3861
+  %3863 = getelementptr inbounds nuw i8, ptr %3615, i64 192
+  %3864 = load <2 x double>, ptr %3863, align 16, !tbaa !26
+  %3865 = fneg <2 x double> %3864
+  %3866 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3865, <2 x double> %3622, <2 x double> %3862)
+  %3867 = fmul <2 x double> %3851, %3866
+  %3868 = fsub <2 x double> %3635, %3867
+  %3869 = select <2 x i1> %3846, <2 x double> %3635, <2 x double> %3868
+  br label %3870
 
-3815:                                             ; preds = %3807, %3800
-  %3816 = phi <2 x double> [ %3806, %3800 ], [ %3814, %3807 ]
-  %3817 = load ptr, ptr %3779, align 8, !tbaa !64
-  %3818 = getelementptr inbounds <2 x double>, ptr %3817, i64 %3738
-  %3819 = load <2 x double>, ptr %3818, align 16, !tbaa !26
-  %3820 = load ptr, ptr %3783, align 16, !tbaa !47
-  %3821 = getelementptr inbounds <2 x double>, ptr %3820, i64 %3738
-  %3822 = fsub <2 x double> %3798, %3819
-  %3823 = fsub <2 x double> %3765, %3816
-  %3824 = load <2 x double>, ptr %3766, align 16, !tbaa !26
-  %3825 = fsub <2 x double> %3824, %3816
-  %3826 = fdiv <2 x double> %3823, %3825
-  %3827 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3822, <2 x double> %3826, <2 x double> %3819)
-  %3828 = load <2 x double>, ptr %3821, align 16, !tbaa !26
-  %3829 = select <2 x i1> %3787, <2 x double> %3828, <2 x double> %3827
-  store <2 x double> %3829, ptr %3821, align 16, !tbaa !26
-  %3830 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3774)
-  %3831 = icmp eq i64 %3830, 0
-  br i1 %3831, label %3992, label %3832
+3870:                                             ; preds = %3832, %3848
+  %3871 = phi <2 x double> [ %3869, %3848 ], [ %3635, %3832 ]
+  %3872 = getelementptr inbounds nuw i8, ptr %3615, i64 816
+  store <2 x double> %3650, ptr %3872, align 16, !tbaa !26
+  store <2 x double> %3836, ptr %3839, align 16, !tbaa !26
+  %3873 = getelementptr inbounds nuw i8, ptr %3615, i64 784
+  store <2 x double> %3833, ptr %3873, align 16, !tbaa !26
+  %3874 = getelementptr inbounds nuw i8, ptr %3615, i64 752
+  %3875 = load <2 x double>, ptr %3874, align 16, !tbaa !26
+  %3876 = select <2 x i1> %3846, <2 x double> %3875, <2 x double> %3835
+  store <2 x double> %3876, ptr %3874, align 16, !tbaa !26
+  %3877 = select <2 x i1> %3846, <2 x double> %3662, <2 x double> %3834
+  store <2 x double> %3877, ptr %3661, align 16, !tbaa !26
+  %3878 = getelementptr inbounds nuw i8, ptr %3615, i64 880
+  store <2 x double> %3619, ptr %3878, align 16, !tbaa !26
+  %3879 = getelementptr inbounds nuw i8, ptr %3615, i64 896
+  store <2 x double> %3622, ptr %3879, align 16, !tbaa !26
+  %3880 = getelementptr inbounds nuw i8, ptr %3615, i64 800
+  %3881 = load <2 x double>, ptr %3880, align 16, !tbaa !26
+  %3882 = getelementptr inbounds nuw i8, ptr %3615, i64 1472
+  %3883 = load <2 x double>, ptr %3882, align 16, !tbaa !26
+  %3884 = fsub <2 x double> %3883, %3622
+  %3885 = getelementptr inbounds nuw i8, ptr %3615, i64 2064
+  %3886 = load <2 x double>, ptr %3885, align 16, !tbaa !26
+  %3887 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3881, <2 x double> %3886, <2 x double> splat (double 1.000000e+00))
+  %3888 = fdiv <2 x double> %3884, %3887
+  %3889 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3622, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
+  %3890 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3622, <2 x double> %3889, <2 x double> splat (double 0x4142F8368A3D70A4))
+  %3891 = fneg <2 x double> %3617
+  %3892 = fmul <2 x double> %3890, %3891
+  %3893 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3881, <2 x double> %3888, <2 x double> %3892)
+  %3894 = getelementptr inbounds nuw i8, ptr %3615, i64 864
+  store <2 x double> %3893, ptr %3894, align 16, !tbaa !26
+  %3895 = getelementptr inbounds nuw i8, ptr %3615, i64 1696
+  %3896 = load <2 x double>, ptr %3895, align 16, !tbaa !26
+  %3897 = fsub <2 x double> %3883, %3896
+  %3898 = fsub <2 x double> %3897, %3888
+  %3899 = getelementptr inbounds nuw i8, ptr %3615, i64 912
+  store <2 x double> %3898, ptr %3899, align 16, !tbaa !26
+  %3900 = getelementptr inbounds nuw i8, ptr %3615, i64 1840
+  %3901 = load <2 x double>, ptr %3900, align 16, !tbaa !26
+  %3902 = getelementptr inbounds nuw i8, ptr %3615, i64 1856
+  %3903 = load <2 x double>, ptr %3902, align 16, !tbaa !26
+  %3904 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3901, <2 x double> %3622, <2 x double> %3903)
+  %3905 = getelementptr inbounds nuw i8, ptr %3615, i64 1680
+  %3906 = load <2 x double>, ptr %3905, align 16, !tbaa !26
+  %3907 = getelementptr inbounds nuw i8, ptr %3615, i64 1056
+  %3908 = load <2 x double>, ptr %3907, align 16, !tbaa !26
+  %3909 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3640, <2 x double> %3908, <2 x double> %3906)
+  %3910 = getelementptr inbounds nuw i8, ptr %3615, i64 1280
+  %3911 = load <2 x double>, ptr %3910, align 16, !tbaa !26
+  %3912 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3646, <2 x double> %3911, <2 x double> %3909)
+  %3913 = fdiv <2 x double> %3912, %3649
+  %3914 = getelementptr inbounds nuw i8, ptr %3615, i64 832
+  store <2 x double> %3913, ptr %3914, align 16, !tbaa !26
+  %3915 = getelementptr inbounds nuw i8, ptr %3615, i64 1072
+  %3916 = load <2 x double>, ptr %3915, align 16, !tbaa !26
+  %3917 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3640, <2 x double> %3916, <2 x double> %3871)
+  %3918 = getelementptr inbounds nuw i8, ptr %3615, i64 1296
+  %3919 = load <2 x double>, ptr %3918, align 16, !tbaa !26
+  %3920 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3646, <2 x double> %3919, <2 x double> %3917)
+  %3921 = fdiv <2 x double> %3920, %3649
+  %3922 = getelementptr inbounds nuw i8, ptr %3615, i64 848
+  store <2 x double> %3921, ptr %3922, align 16, !tbaa !26
+  %3923 = getelementptr inbounds nuw i8, ptr %3615, i64 1152
+  %3924 = load <2 x double>, ptr %3923, align 16, !tbaa !26
+  %3925 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3640, <2 x double> %3924, <2 x double> %3904)
+  %3926 = getelementptr inbounds nuw i8, ptr %3615, i64 1376
+  %3927 = load <2 x double>, ptr %3926, align 16, !tbaa !26
+  %3928 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3646, <2 x double> %3927, <2 x double> %3925)
+  %3929 = fdiv <2 x double> %3928, %3649
+  %3930 = getelementptr inbounds nuw i8, ptr %3615, i64 928
+  store <2 x double> %3929, ptr %3930, align 16, !tbaa !26
+  %3931 = fcmp ogt <2 x double> %3613, %3847
+  %3932 = select <2 x i1> %3931, <2 x double> %3613, <2 x double> %3847
+  %3933 = add nuw nsw i64 %3612, 1
+  %3934 = load i64, ptr %169, align 8, !tbaa !20
+  %3935 = icmp slt i64 %3933, %3934
+  br i1 %3935, label %3611, label %3936, !llvm.loop !132
 
-3832:                                             ; preds = %3815
-  %3833 = getelementptr inbounds nuw i8, ptr %3730, i64 1984
-  %3834 = getelementptr inbounds nuw i8, ptr %3730, i64 784
-  %3835 = getelementptr inbounds nuw i8, ptr %3730, i64 208
-  %3836 = extractelement <2 x i64> %3774, i64 0
-  %3837 = extractelement <2 x i64> %3774, i64 1
-  br label %3856
+3936:                                             ; preds = %3870, %3383
+  %3937 = phi <2 x double> [ zeroinitializer, %3383 ], [ %3932, %3870 ]
+  %3938 = load <2 x double>, ptr %182, align 16, !tbaa !26
+  %3939 = fadd <2 x double> %3938, splat (double 1.000000e+00)
+  store <2 x double> %3939, ptr %182, align 16, !tbaa !26
+  %3940 = load <2 x i64>, ptr %123, align 16, !tbaa !26
+  %3941 = load <2 x double>, ptr %217, align 16, !tbaa !26
+  %3942 = fcmp olt <2 x double> %3937, %3941
+  %3943 = load i64, ptr %218, align 16, !tbaa !24
+  %3944 = sitofp i64 %3943 to double
+  %3945 = insertelement <2 x double> poison, double %3944, i64 0
+  %3946 = shufflevector <2 x double> %3945, <2 x double> poison, <2 x i32> zeroinitializer
+  %3947 = fcmp oge <2 x double> %3939, %3946
+  %3948 = or <2 x i1> %3942, %3947
+  %3949 = select <2 x i1> %3948, <2 x i64> %3940, <2 x i64> zeroinitializer
+  store <2 x i64> %3949, ptr %146, align 16, !tbaa !26
+  %3950 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3949)
+  %3951 = icmp eq i64 %3950, 0
+  br i1 %3951, label %527, label %3952, !llvm.loop !55
 
-3838:                                             ; preds = %3792, %3838
-  %3839 = phi i64 [ %3790, %3792 ], [ %3854, %3838 ]
-  %3840 = phi <2 x double> [ %3782, %3792 ], [ %3843, %3838 ]
-  %3841 = load ptr, ptr %3779, align 8, !tbaa !64
-  %3842 = getelementptr inbounds <2 x double>, ptr %3841, i64 %3839
-  %3843 = load <2 x double>, ptr %3842, align 16, !tbaa !26
-  %3844 = load ptr, ptr %3783, align 16, !tbaa !47
-  %3845 = getelementptr inbounds <2 x double>, ptr %3844, i64 %3839
-  %3846 = fsub <2 x double> %3840, %3843
-  %3847 = load ptr, ptr %3793, align 16, !tbaa !118
-  %3848 = getelementptr inbounds <2 x double>, ptr %3847, i64 %3839
-  %3849 = load <2 x double>, ptr %3848, align 16, !tbaa !26
-  %3850 = fmul <2 x double> %3778, %3849
-  %3851 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3846, <2 x double> %3850, <2 x double> %3843)
-  %3852 = load <2 x double>, ptr %3845, align 16, !tbaa !26
-  %3853 = select <2 x i1> %3787, <2 x double> %3852, <2 x double> %3851
-  store <2 x double> %3853, ptr %3845, align 16, !tbaa !26
-  %3854 = add nsw i64 %3839, 1
-  %3855 = icmp eq i64 %3854, %3738
-  br i1 %3855, label %3794, label %3838, !llvm.loop !119
+3952:                                             ; preds = %3936
+  %3953 = load i64, ptr %169, align 8, !tbaa !20
+  %3954 = icmp sgt i64 %3953, 0
+  br i1 %3954, label %3955, label %3957
 
-3856:                                             ; preds = %3832, %3991
-  %3857 = phi i1 [ true, %3832 ], [ false, %3991 ]
-  %3858 = phi i64 [ %3836, %3832 ], [ %3837, %3991 ]
-  %3859 = phi i64 [ 0, %3832 ], [ 1, %3991 ]
-  %3860 = icmp eq i64 %3858, 0
-  br i1 %3860, label %3991, label %3861
+3955:                                             ; preds = %3952
+  %3956 = icmp eq <2 x i64> %3949, zeroinitializer
+  br label %4278
 
-3861:                                             ; preds = %3856
-  %3862 = load i64, ptr %132, align 16, !tbaa !21
-  %3863 = load i64, ptr %3743, align 16, !tbaa !31
-  %3864 = getelementptr inbounds nuw double, ptr %3776, i64 %3859
-  %3865 = load double, ptr %3864, align 8, !tbaa !42
-  %3866 = getelementptr inbounds nuw double, ptr %3766, i64 %3859
-  %3867 = load double, ptr %3866, align 8, !tbaa !42
-  %3868 = add nsw i64 %3862, -1
-  %3869 = icmp sgt i64 %3862, %3863
-  br i1 %3869, label %3870, label %3991
+3957:                                             ; preds = %4326, %3952
+  %3958 = phi i64 [ %3953, %3952 ], [ %4332, %4326 ]
+  %3959 = load <2 x double>, ptr %174, align 16, !tbaa !26
+  %3960 = fadd <2 x double> %3959, splat (double 1.000000e+00)
+  %3961 = icmp eq <2 x i64> %3949, zeroinitializer
+  %3962 = select <2 x i1> %3961, <2 x double> %3959, <2 x double> %3960
+  store <2 x double> %3962, ptr %174, align 16, !tbaa !26
+  %3963 = fcmp ogt <2 x double> %3962, splat (double 4.000000e+01)
+  %3964 = select <2 x i1> %3963, <2 x i64> %3949, <2 x i64> zeroinitializer
+  %3965 = xor <2 x i64> %3964, %3949
+  %3966 = load <2 x double>, ptr %140, align 16, !tbaa !26
+  %3967 = fadd <2 x double> %3966, splat (double 1.000000e+00)
+  %3968 = icmp eq <2 x i64> %3964, zeroinitializer
+  %3969 = select <2 x i1> %3968, <2 x double> %3966, <2 x double> %3967
+  store <2 x double> %3969, ptr %140, align 16, !tbaa !26
+  %3970 = load <2 x double>, ptr %208, align 16, !tbaa !26
+  %3971 = load <2 x double>, ptr %219, align 16, !tbaa !26
+  %3972 = fsub <2 x double> %3970, %3971
+  %3973 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3972)
+  %3974 = load <2 x double>, ptr %220, align 16, !tbaa !26
+  %3975 = fmul <2 x double> %3974, splat (double 1.500000e+00)
+  %3976 = fcmp ogt <2 x double> %3973, %3975
+  %3977 = load <2 x double>, ptr %173, align 16, !tbaa !26
+  %3978 = fcmp ogt <2 x double> %3977, splat (double 2.000000e-03)
+  %3979 = load <2 x double>, ptr %184, align 16, !tbaa !26
+  %3980 = fcmp oeq <2 x double> %3979, zeroinitializer
+  %3981 = and <2 x i1> %3976, %3980
+  %3982 = and <2 x i1> %3978, %3981
+  %3983 = fdiv <2 x double> %3974, %3973
+  %3984 = select <2 x i1> %3982, <2 x i64> %3965, <2 x i64> zeroinitializer
+  %3985 = load <2 x double>, ptr %172, align 16, !tbaa !26
+  %3986 = fcmp ogt <2 x double> %3985, %3977
+  %3987 = select <2 x i1> %3986, <2 x double> %3985, <2 x double> %3977
+  %3988 = select <2 x i1> %3982, <2 x double> zeroinitializer, <2 x double> %3987
+  %3989 = icmp eq <2 x i64> %3984, zeroinitializer
+  %3990 = select <2 x i1> %3989, <2 x double> %3985, <2 x double> %3988
+  store <2 x double> %3990, ptr %172, align 16, !tbaa !26
+  %3991 = fcmp ogt <2 x double> %3983, splat (double 5.000000e-02)
+  %3992 = select <2 x i1> %3991, <2 x double> %3983, <2 x double> splat (double 5.000000e-02)
+  %3993 = fcmp olt <2 x double> %3992, splat (double 0x3FEE666666666666)
+  %3994 = select <2 x i1> %3993, <2 x double> %3992, <2 x double> splat (double 0x3FEE666666666666)
+  %3995 = fmul <2 x double> %3977, %3994
+  %3996 = fcmp ogt <2 x double> %3995, splat (double 0x3EB0C6F7A0B5ED8D)
+  %3997 = select <2 x i1> %3996, <2 x double> %3995, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %3998 = load <2 x double>, ptr %152, align 16, !tbaa !26
+  %3999 = select <2 x i1> %3989, <2 x double> %3998, <2 x double> %3997
+  store <2 x double> %3999, ptr %152, align 16, !tbaa !26
+  %4000 = load <2 x double>, ptr %137, align 16, !tbaa !26
+  %4001 = fadd <2 x double> %4000, splat (double 1.000000e+00)
+  %4002 = select <2 x i1> %3989, <2 x double> %4000, <2 x double> %4001
+  store <2 x double> %4002, ptr %137, align 16, !tbaa !26
+  %4003 = xor <2 x i64> %3984, %3965
+  %4004 = icmp sgt i64 %3958, 0
+  br i1 %4004, label %4005, label %4103
 
-3870:                                             ; preds = %3861
-  %3871 = getelementptr inbounds nuw double, ptr %3741, i64 %3859
-  %3872 = load double, ptr %3871, align 8, !tbaa !42
-  %3873 = getelementptr inbounds nuw double, ptr %3739, i64 %3859
-  %3874 = load double, ptr %3873, align 8, !tbaa !42
-  %3875 = load ptr, ptr %3833, align 16
-  %3876 = getelementptr i8, ptr %3875, i64 16
-  %3877 = getelementptr double, ptr %3876, i64 %3859
-  %3878 = fsub double %3872, %3865
-  %3879 = getelementptr double, ptr %3875, i64 %3859
-  %3880 = fsub double %3874, %3865
-  %3881 = load ptr, ptr %3779, align 8, !tbaa !64
-  %3882 = getelementptr double, ptr %3881, i64 %3859
-  %3883 = load ptr, ptr %3783, align 16, !tbaa !47
-  %3884 = getelementptr double, ptr %3883, i64 %3859
-  %3885 = getelementptr <2 x double>, ptr %3879, i64 %3868
-  br label %3913
+4005:                                             ; preds = %3957
+  %4006 = load ptr, ptr %142, align 8, !tbaa !28
+  %4007 = load <2 x double>, ptr %149, align 16, !tbaa !26
+  %4008 = load <2 x double>, ptr %150, align 16, !tbaa !26
+  %4009 = fcmp une <2 x double> %4007, %4008
+  %4010 = fcmp ule <2 x double> %4007, zeroinitializer
+  %4011 = or <2 x i1> %4010, %4009
+  %4012 = fcmp ogt <2 x double> %3977, splat (double 0x3E7AD7F29ABCAF48)
+  %4013 = fcmp ogt <2 x double> %3977, splat (double 1.000000e-05)
+  %4014 = fcmp ogt <2 x double> %3977, splat (double 1.000000e-04)
+  br label %4015
 
-3886:                                             ; preds = %3959
-  %3887 = getelementptr inbounds nuw double, ptr %3769, i64 %3859
-  %3888 = load double, ptr %3887, align 8, !tbaa !42
-  %3889 = fcmp ogt double %3888, 0.000000e+00
-  %3890 = fcmp ogt double %3970, 0.000000e+00
-  %3891 = select i1 %3889, i1 %3890, i1 false
-  br i1 %3891, label %3892, label %3991
-
-3892:                                             ; preds = %3886
-  %3893 = getelementptr inbounds nuw double, ptr %3834, i64 %3859
-  %3894 = getelementptr inbounds nuw double, ptr %3835, i64 %3859
-  %3895 = sub i64 %3862, %3863
-  %3896 = add i64 %3863, 1
-  %3897 = and i64 %3895, 1
-  %3898 = icmp eq i64 %3897, 0
-  br i1 %3898, label %3908, label %3899
-
-3899:                                             ; preds = %3892
-  %3900 = load double, ptr %3893, align 8, !tbaa !42
-  %3901 = load double, ptr %3894, align 8, !tbaa !42
-  %3902 = fmul double %3970, %3901
-  %3903 = fdiv double %3900, %3902
-  %3904 = getelementptr <2 x double>, ptr %3884, i64 %3863
-  %3905 = load double, ptr %3904, align 8, !tbaa !42
-  %3906 = fmul double %3905, %3903
-  store double %3906, ptr %3904, align 8, !tbaa !42
-  %3907 = add nsw i64 %3863, 1
-  br label %3908
-
-3908:                                             ; preds = %3899, %3892
-  %3909 = phi i64 [ %3863, %3892 ], [ %3907, %3899 ]
-  %3910 = icmp eq i64 %3862, %3896
-  br i1 %3910, label %3991, label %3911
-
-3911:                                             ; preds = %3908
-  %3912 = getelementptr i8, ptr %3884, i64 16
-  br label %3973
-
-3913:                                             ; preds = %3959, %3870
-  %3914 = phi double [ 0.000000e+00, %3870 ], [ %3970, %3959 ]
-  %3915 = phi i64 [ %3868, %3870 ], [ %3971, %3959 ]
-  %3916 = icmp eq i64 %3915, %3868
-  br i1 %3916, label %3917, label %3920
-
-3917:                                             ; preds = %3913
-  %3918 = load double, ptr %3885, align 8, !tbaa !42
-  %3919 = tail call noundef double @llvm.fmuladd.f64(double %3918, double %3878, double %3865)
-  br label %3931
-
-3920:                                             ; preds = %3913
-  %3921 = getelementptr <2 x double>, ptr %3877, i64 %3915
-  %3922 = load double, ptr %3921, align 8, !tbaa !42
-  %3923 = tail call noundef double @llvm.fmuladd.f64(double %3922, double %3878, double %3865)
-  %3924 = getelementptr <2 x double>, ptr %3879, i64 %3915
-  %3925 = load double, ptr %3924, align 8, !tbaa !42
-  %3926 = tail call noundef double @llvm.fmuladd.f64(double %3925, double %3878, double %3865)
-  %3927 = tail call noundef double @llvm.fmuladd.f64(double %3922, double %3880, double %3865)
-  %3928 = fcmp ult double %3927, %3923
-  br i1 %3928, label %3929, label %3931
-
-3929:                                             ; preds = %3920
-  %3930 = add nsw i64 %3915, 1
-  br label %3931
-
-3931:                                             ; preds = %3929, %3920, %3917
-  %3932 = phi double [ %3926, %3929 ], [ %3926, %3920 ], [ %3919, %3917 ]
-  %3933 = phi double [ %3923, %3929 ], [ %3923, %3920 ], [ %3867, %3917 ]
-  %3934 = phi i64 [ %3930, %3929 ], [ %3915, %3920 ], [ %3868, %3917 ]
-  %3935 = icmp sgt i64 %3934, %3863
-  br i1 %3935, label %3936, label %3959
-
-3936:                                             ; preds = %3931
-  %3937 = load ptr, ptr %3779, align 8
-  %3938 = getelementptr double, ptr %3937, i64 %3859
-  br label %3939
-
-3939:                                             ; preds = %3954, %3936
-  %3940 = phi i64 [ %3934, %3936 ], [ %3957, %3954 ]
-  %3941 = phi double [ 0.000000e+00, %3936 ], [ %3956, %3954 ]
-  %3942 = phi double [ %3933, %3936 ], [ %3955, %3954 ]
-  %3943 = getelementptr <2 x double>, ptr %3879, i64 %3940
-  %3944 = load double, ptr %3943, align 8, !tbaa !42
-  %3945 = tail call noundef double @llvm.fmuladd.f64(double %3944, double %3880, double %3865)
-  %3946 = fcmp ogt double %3945, %3932
-  br i1 %3946, label %3947, label %3959
-
-3947:                                             ; preds = %3939
-  %3948 = fcmp ogt double %3942, %3945
-  br i1 %3948, label %3949, label %3954
-
-3949:                                             ; preds = %3947
-  %3950 = getelementptr <2 x double>, ptr %3938, i64 %3940
-  %3951 = load double, ptr %3950, align 8, !tbaa !42
-  %3952 = fsub double %3942, %3945
-  %3953 = tail call double @llvm.fmuladd.f64(double %3951, double %3952, double %3941)
-  br label %3954
-
-3954:                                             ; preds = %3949, %3947
-  %3955 = phi double [ %3945, %3949 ], [ %3942, %3947 ]
-  %3956 = phi double [ %3953, %3949 ], [ %3941, %3947 ]
-  %3957 = add nsw i64 %3940, -1
-  %3958 = icmp sgt i64 %3957, %3863
-  br i1 %3958, label %3939, label %3959, !llvm.loop !120
-
-3959:                                             ; preds = %3954, %3939, %3931
-  %3960 = phi double [ %3933, %3931 ], [ %3942, %3939 ], [ %3955, %3954 ]
-  %3961 = phi double [ 0.000000e+00, %3931 ], [ %3941, %3939 ], [ %3956, %3954 ]
-  %3962 = phi i64 [ %3934, %3931 ], [ %3940, %3939 ], [ %3863, %3954 ]
-  %3963 = getelementptr <2 x double>, ptr %3882, i64 %3962
-  %3964 = load double, ptr %3963, align 8, !tbaa !42
-  %3965 = fsub double %3960, %3932
-  %3966 = tail call double @llvm.fmuladd.f64(double %3964, double %3965, double %3961)
-  %3967 = fsub double %3933, %3932
-  %3968 = fdiv double %3966, %3967
-  %3969 = getelementptr <2 x double>, ptr %3884, i64 %3915
-  store double %3968, ptr %3969, align 8, !tbaa !42
-  %3970 = fadd double %3914, %3966
-  %3971 = add nsw i64 %3915, -1
-  %3972 = icmp sgt i64 %3915, %3863
-  br i1 %3972, label %3913, label %3886, !llvm.loop !121
-
-3973:                                             ; preds = %3973, %3911
-  %3974 = phi i64 [ %3909, %3911 ], [ %3989, %3973 ]
-  %3975 = load double, ptr %3893, align 8, !tbaa !42
-  %3976 = load double, ptr %3894, align 8, !tbaa !42
-  %3977 = fmul double %3970, %3976
-  %3978 = fdiv double %3975, %3977
-  %3979 = getelementptr <2 x double>, ptr %3884, i64 %3974
-  %3980 = load double, ptr %3979, align 8, !tbaa !42
-  %3981 = fmul double %3980, %3978
-  store double %3981, ptr %3979, align 8, !tbaa !42
-  %3982 = load double, ptr %3893, align 8, !tbaa !42
-  %3983 = load double, ptr %3894, align 8, !tbaa !42
-  %3984 = fmul double %3970, %3983
-  %3985 = fdiv double %3982, %3984
-  %3986 = getelementptr <2 x double>, ptr %3912, i64 %3974
-  %3987 = load double, ptr %3986, align 8, !tbaa !42
-  %3988 = fmul double %3987, %3985
-  store double %3988, ptr %3986, align 8, !tbaa !42
-  %3989 = add nsw i64 %3974, 2
-  %3990 = icmp eq i64 %3989, %3862
-  br i1 %3990, label %3991, label %3973, !llvm.loop !122
-
-3991:                                             ; preds = %3908, %3973, %3886, %3861, %3856
-  br i1 %3857, label %3856, label %3992, !llvm.loop !123
-
-3992:                                             ; preds = %3991, %3815
-  %3993 = load i64, ptr %132, align 16, !tbaa !21
-  br label %3994
-
-3994:                                             ; preds = %3727, %3992
-  %3995 = phi i64 [ %3736, %3727 ], [ %3993, %3992 ]
-  %3996 = getelementptr inbounds nuw i8, ptr %3730, i64 1896
-  %3997 = load ptr, ptr %3996, align 8, !tbaa !57
-  %3998 = getelementptr inbounds nuw i8, ptr %3730, i64 1904
-  %3999 = load ptr, ptr %3998, align 16, !tbaa !46
-  %4000 = getelementptr inbounds nuw i8, ptr %3730, i64 1912
-  %4001 = load ptr, ptr %4000, align 8, !tbaa !56
-  %4002 = icmp sgt i64 %3995, 0
-  br i1 %4002, label %4013, label %4003
-
-4003:                                             ; preds = %4013, %3994
-  %4004 = load i64, ptr %133, align 8, !tbaa !22
-  %4005 = icmp sgt i64 %4004, 0
-  br i1 %4005, label %4006, label %4026
-
-4006:                                             ; preds = %4003
-  %4007 = getelementptr inbounds nuw i8, ptr %3730, i64 2080
-  %4008 = getelementptr inbounds nuw i8, ptr %3730, i64 2072
-  %4009 = getelementptr inbounds nuw i8, ptr %3730, i64 2064
-  %4010 = getelementptr inbounds nuw i8, ptr %3730, i64 2032
-  %4011 = getelementptr inbounds nuw i8, ptr %3730, i64 2024
-  %4012 = getelementptr inbounds nuw i8, ptr %3730, i64 2016
-  br label %4030
-
-4013:                                             ; preds = %3994, %4013
-  %4014 = phi i64 [ %4023, %4013 ], [ 0, %3994 ]
-  %4015 = getelementptr inbounds nuw <2 x double>, ptr %3999, i64 %4014
-  %4016 = load <2 x double>, ptr %4015, align 16, !tbaa !26
-  %4017 = getelementptr inbounds nuw <2 x double>, ptr %4001, i64 %4014
-  %4018 = load <2 x double>, ptr %4017, align 16, !tbaa !26
-  %4019 = select <2 x i1> %3698, <2 x double> %4018, <2 x double> %4016
-  store <2 x double> %4019, ptr %4017, align 16, !tbaa !26
-  %4020 = getelementptr inbounds nuw <2 x double>, ptr %3997, i64 %4014
-  %4021 = load <2 x double>, ptr %4020, align 16, !tbaa !26
-  %4022 = select <2 x i1> %3698, <2 x double> %4016, <2 x double> %4021
-  store <2 x double> %4022, ptr %4015, align 16, !tbaa !26
-  %4023 = add nuw nsw i64 %4014, 1
-  %4024 = load i64, ptr %132, align 16, !tbaa !21
-  %4025 = icmp slt i64 %4023, %4024
-  br i1 %4025, label %4013, label %4003, !llvm.loop !124
-
-4026:                                             ; preds = %4030, %4003
-  %4027 = getelementptr inbounds nuw i8, ptr %3730, i64 1120
-  %4028 = getelementptr inbounds nuw i8, ptr %3730, i64 928
-  %4029 = getelementptr inbounds nuw i8, ptr %3730, i64 736
-  br label %4078
-
-4030:                                             ; preds = %4006, %4030
-  %4031 = phi i64 [ 0, %4006 ], [ %4060, %4030 ]
-  %4032 = load ptr, ptr %4007, align 16, !tbaa !59
-  %4033 = getelementptr inbounds nuw <2 x double>, ptr %4032, i64 %4031
-  %4034 = load ptr, ptr %4008, align 8, !tbaa !49
-  %4035 = getelementptr inbounds nuw <2 x double>, ptr %4034, i64 %4031
-  %4036 = load <2 x double>, ptr %4035, align 16, !tbaa !26
-  %4037 = load <2 x double>, ptr %4033, align 16, !tbaa !26
-  %4038 = select <2 x i1> %3698, <2 x double> %4037, <2 x double> %4036
-  store <2 x double> %4038, ptr %4033, align 16, !tbaa !26
-  %4039 = load ptr, ptr %4008, align 8, !tbaa !49
-  %4040 = getelementptr inbounds nuw <2 x double>, ptr %4039, i64 %4031
-  %4041 = load ptr, ptr %4009, align 16, !tbaa !75
-  %4042 = getelementptr inbounds nuw <2 x double>, ptr %4041, i64 %4031
-  %4043 = load <2 x double>, ptr %4042, align 16, !tbaa !26
-  %4044 = load <2 x double>, ptr %4040, align 16, !tbaa !26
-  %4045 = select <2 x i1> %3698, <2 x double> %4044, <2 x double> %4043
-  store <2 x double> %4045, ptr %4040, align 16, !tbaa !26
-  %4046 = load ptr, ptr %4010, align 16, !tbaa !61
-  %4047 = getelementptr inbounds nuw <2 x double>, ptr %4046, i64 %4031
-  %4048 = load ptr, ptr %4011, align 8, !tbaa !50
-  %4049 = getelementptr inbounds nuw <2 x double>, ptr %4048, i64 %4031
-  %4050 = load <2 x double>, ptr %4049, align 16, !tbaa !26
-  %4051 = load <2 x double>, ptr %4047, align 16, !tbaa !26
-  %4052 = select <2 x i1> %3698, <2 x double> %4051, <2 x double> %4050
-  store <2 x double> %4052, ptr %4047, align 16, !tbaa !26
-  %4053 = load ptr, ptr %4011, align 8, !tbaa !50
-  %4054 = getelementptr inbounds nuw <2 x double>, ptr %4053, i64 %4031
-  %4055 = load ptr, ptr %4012, align 16, !tbaa !106
-  %4056 = getelementptr inbounds nuw <2 x double>, ptr %4055, i64 %4031
-  %4057 = load <2 x double>, ptr %4056, align 16, !tbaa !26
-  %4058 = load <2 x double>, ptr %4054, align 16, !tbaa !26
-  %4059 = select <2 x i1> %3698, <2 x double> %4058, <2 x double> %4057
-  store <2 x double> %4059, ptr %4054, align 16, !tbaa !26
-  %4060 = add nuw nsw i64 %4031, 1
-  %4061 = load i64, ptr %133, align 8, !tbaa !22
-  %4062 = icmp slt i64 %4060, %4061
-  br i1 %4062, label %4030, label %4026, !llvm.loop !125
-
-4063:                                             ; preds = %4078
-  %4064 = getelementptr inbounds nuw i8, ptr %3730, i64 1856
-  %4065 = getelementptr inbounds nuw i8, ptr %3730, i64 1424
+4015:                                             ; preds = %4005, %4015
+  %4016 = phi i64 [ 0, %4005 ], [ %4099, %4015 ]
+  %4017 = phi <2 x i64> [ zeroinitializer, %4005 ], [ %4095, %4015 ]
+  %4018 = phi <2 x i64> [ zeroinitializer, %4005 ], [ %4046, %4015 ]
+  %4019 = phi <2 x double> [ splat (double 1.000000e+00), %4005 ], [ %4098, %4015 ]
+  %4020 = getelementptr inbounds nuw %struct.Piece, ptr %4006, i64 %4016
+  %4021 = getelementptr inbounds nuw i8, ptr %4020, i64 768
+  %4022 = load <2 x double>, ptr %4021, align 16, !tbaa !26
+  %4023 = getelementptr inbounds nuw i8, ptr %4020, i64 992
+  %4024 = load <2 x double>, ptr %4023, align 16, !tbaa !26
+  %4025 = getelementptr inbounds nuw i8, ptr %4020, i64 2080
+  %4026 = load <2 x i64>, ptr %4025, align 16, !tbaa !26
+  %4027 = xor <2 x i64> %4026, splat (i64 -1)
+  %4028 = getelementptr inbounds nuw i8, ptr %4020, i64 224
+  %4029 = load <2 x double>, ptr %4028, align 16, !tbaa !26
+  %4030 = fmul <2 x double> %4029, splat (double 3.000000e-03)
+  %4031 = fcmp ogt <2 x double> %4030, splat (double 0x3E7AD7F29ABCAF48)
+  %4032 = fneg <2 x double> %4030
+  %4033 = select <2 x i1> %4031, <2 x double> %4032, <2 x double> splat (double 0xBE7AD7F29ABCAF48)
+  %4034 = fcmp olt <2 x double> %4022, %4033
+  %4035 = select <2 x i1> %4034, <2 x i1> %4011, <2 x i1> zeroinitializer
+  %4036 = select <2 x i1> %4035, <2 x i64> %4027, <2 x i64> zeroinitializer
+  %4037 = fcmp ole <2 x double> %4024, zeroinitializer
+  %4038 = select <2 x i1> %4037, <2 x i64> %4036, <2 x i64> zeroinitializer
+  %4039 = getelementptr inbounds nuw i8, ptr %4020, i64 208
+  %4040 = load <2 x double>, ptr %4039, align 16, !tbaa !26
+  %4041 = fmul <2 x double> %4040, splat (double -3.000000e-07)
+  %4042 = fcmp olt <2 x double> %4022, %4041
+  %4043 = select <2 x i1> %4012, <2 x i1> %4042, <2 x i1> zeroinitializer
+  %4044 = select <2 x i1> %4043, <2 x i64> %4038, <2 x i64> zeroinitializer
+  %4045 = or <2 x i64> %4044, %4017
+  %4046 = or <2 x i64> %4044, %4018
+  %4047 = fcmp olt <2 x double> %4019, splat (double 3.000000e-01)
+  %4048 = icmp eq <2 x i64> %4044, zeroinitializer
+  %4049 = select <2 x i1> %4048, <2 x i1> splat (i1 true), <2 x i1> %4047
+  %4050 = select <2 x i1> %4049, <2 x double> %4019, <2 x double> splat (double 3.000000e-01)
+  %4051 = xor <2 x i64> %4038, splat (i64 -1)
+  %4052 = and <2 x i64> %4036, %4051
+  %4053 = select <2 x i1> %4013, <2 x i64> %4052, <2 x i64> zeroinitializer
+  %4054 = fsub <2 x double> %4024, %4022
+  %4055 = fdiv <2 x double> %4024, %4054
+  %4056 = or <2 x i64> %4045, %4053
+  %4057 = fcmp olt <2 x double> %4050, %4055
+  %4058 = icmp eq <2 x i64> %4053, zeroinitializer
+  %4059 = select <2 x i1> %4058, <2 x i1> splat (i1 true), <2 x i1> %4057
+  %4060 = select <2 x i1> %4059, <2 x double> %4050, <2 x double> %4055
+  %4061 = getelementptr inbounds nuw i8, ptr %4020, i64 976
+  %4062 = load <2 x double>, ptr %4061, align 16, !tbaa !26
+  %4063 = getelementptr inbounds nuw i8, ptr %4020, i64 752
+  %4064 = load <2 x double>, ptr %4063, align 16, !tbaa !26
+  %4065 = getelementptr inbounds nuw i8, ptr %4020, i64 1920
   %4066 = load <2 x double>, ptr %4065, align 16, !tbaa !26
-  %4067 = fcmp ogt <2 x double> %4066, zeroinitializer
-  %4068 = load <2 x double>, ptr %151, align 16, !tbaa !26
-  %4069 = fcmp une <2 x double> %4068, splat (double 2.000000e+00)
-  %4070 = and <2 x i1> %4067, %4069
-  %4071 = select <2 x i1> %4070, <2 x i64> %3638, <2 x i64> zeroinitializer
-  %4072 = load <2 x i64>, ptr %4064, align 16, !tbaa !26
-  %4073 = and <2 x i64> %4072, %3726
-  %4074 = or disjoint <2 x i64> %4071, %4073
-  store <2 x i64> %4074, ptr %4064, align 16, !tbaa !26
-  %4075 = add nuw nsw i64 %3728, 1
-  %4076 = load i64, ptr %169, align 8, !tbaa !20
-  %4077 = icmp slt i64 %4075, %4076
-  br i1 %4077, label %3727, label %4099, !llvm.loop !126
-
-4078:                                             ; preds = %4078, %4026
-  %4079 = phi i64 [ 0, %4026 ], [ %4097, %4078 ]
-  %4080 = getelementptr inbounds nuw [12 x <2 x double>], ptr %4027, i64 0, i64 %4079
-  %4081 = getelementptr inbounds nuw [12 x <2 x double>], ptr %4028, i64 0, i64 %4079
+  %4067 = fcmp oeq <2 x double> %4066, zeroinitializer
+  %4068 = getelementptr inbounds nuw i8, ptr %4020, i64 368
+  %4069 = load <2 x double>, ptr %4068, align 16, !tbaa !26
+  %4070 = fmul <2 x double> %4069, splat (double 0x3FEFF7CED916872B)
+  %4071 = fcmp olt <2 x double> %4064, %4070
+  %4072 = and <2 x i1> %4067, %4071
+  %4073 = and <2 x i1> %4014, %4072
+  %4074 = fsub <2 x double> %4062, %4069
+  %4075 = fsub <2 x double> %4062, %4064
+  %4076 = fdiv <2 x double> %4074, %4075
+  %4077 = fcmp uge <2 x double> %4060, %4076
+  %4078 = select <2 x i1> %4073, <2 x i1> %4077, <2 x i1> zeroinitializer
+  %4079 = select <2 x i1> %4078, <2 x double> %4076, <2 x double> %4060
+  %4080 = fcmp oeq <2 x double> %4066, splat (double 1.000000e+00)
+  %4081 = getelementptr inbounds nuw i8, ptr %4020, i64 816
   %4082 = load <2 x double>, ptr %4081, align 16, !tbaa !26
-  %4083 = load <2 x double>, ptr %4080, align 16, !tbaa !26
-  %4084 = select <2 x i1> %3698, <2 x double> %4083, <2 x double> %4082
-  store <2 x double> %4084, ptr %4080, align 16, !tbaa !26
-  %4085 = getelementptr inbounds nuw [12 x <2 x double>], ptr %4029, i64 0, i64 %4079
-  %4086 = load <2 x double>, ptr %4085, align 16, !tbaa !26
-  %4087 = select <2 x i1> %3698, <2 x double> %4082, <2 x double> %4086
-  store <2 x double> %4087, ptr %4081, align 16, !tbaa !26
-  %4088 = or disjoint i64 %4079, 1
-  %4089 = getelementptr inbounds nuw [12 x <2 x double>], ptr %4027, i64 0, i64 %4088
-  %4090 = getelementptr inbounds nuw [12 x <2 x double>], ptr %4028, i64 0, i64 %4088
-  %4091 = load <2 x double>, ptr %4090, align 16, !tbaa !26
-  %4092 = load <2 x double>, ptr %4089, align 16, !tbaa !26
-  %4093 = select <2 x i1> %3698, <2 x double> %4092, <2 x double> %4091
-  store <2 x double> %4093, ptr %4089, align 16, !tbaa !26
-  %4094 = getelementptr inbounds nuw [12 x <2 x double>], ptr %4029, i64 0, i64 %4088
-  %4095 = load <2 x double>, ptr %4094, align 16, !tbaa !26
-  %4096 = select <2 x i1> %3698, <2 x double> %4091, <2 x double> %4095
-  store <2 x double> %4096, ptr %4090, align 16, !tbaa !26
-  %4097 = add nuw nsw i64 %4079, 2
-  %4098 = icmp eq i64 %4097, 12
-  br i1 %4098, label %4063, label %4078, !llvm.loop !127
+  %4083 = getelementptr inbounds nuw i8, ptr %4020, i64 400
+  %4084 = load <2 x double>, ptr %4083, align 16, !tbaa !26
+  %4085 = fmul <2 x double> %4084, splat (double 1.000100e+00)
+  %4086 = fcmp ogt <2 x double> %4082, %4085
+  %4087 = and <2 x i1> %4080, %4086
+  %4088 = and <2 x i1> %4014, %4087
+  %4089 = getelementptr inbounds nuw i8, ptr %4020, i64 1040
+  %4090 = load <2 x double>, ptr %4089, align 16, !tbaa !26
+  %4091 = fsub <2 x double> %4084, %4090
+  %4092 = fsub <2 x double> %4082, %4090
+  %4093 = fdiv <2 x double> %4091, %4092
+  %4094 = select <2 x i1> %4087, <2 x i1> %4014, <2 x i1> %4073
+  %4095 = select <2 x i1> %4094, <2 x i64> splat (i64 -1), <2 x i64> %4056
+  %4096 = fcmp uge <2 x double> %4079, %4093
+  %4097 = select <2 x i1> %4088, <2 x i1> %4096, <2 x i1> zeroinitializer
+  %4098 = select <2 x i1> %4097, <2 x double> %4093, <2 x double> %4079
+  %4099 = add nuw nsw i64 %4016, 1
+  %4100 = icmp eq i64 %4099, %3958
+  br i1 %4100, label %4101, label %4015, !llvm.loop !133
 
-4099:                                             ; preds = %4063
-  %4100 = load <2 x double>, ptr %173, align 16, !tbaa !26
-  %4101 = load <2 x double>, ptr %184, align 16, !tbaa !26
-  %4102 = load <2 x double>, ptr %220, align 16, !tbaa !26
-  %4103 = load <2 x double>, ptr %172, align 16, !tbaa !26
-  %4104 = load <2 x double>, ptr %174, align 16, !tbaa !26
-  %4105 = fdiv <2 x double> %4102, %3336
-  %4106 = icmp sgt i64 %4076, 0
-  br label %4107
+4101:                                             ; preds = %4015
+  %4102 = icmp eq <2 x i64> %4046, zeroinitializer
+  br label %4103
 
-4107:                                             ; preds = %3697, %4099
-  %4108 = phi <2 x double> [ %4105, %4099 ], [ %3346, %3697 ]
-  %4109 = phi i1 [ %4106, %4099 ], [ false, %3697 ]
-  %4110 = phi <2 x double> [ %4104, %4099 ], [ %3325, %3697 ]
-  %4111 = phi <2 x double> [ %4103, %4099 ], [ %3626, %3697 ]
-  %4112 = phi <2 x double> [ %4101, %4099 ], [ %3342, %3697 ]
-  %4113 = phi <2 x double> [ %4100, %4099 ], [ %3340, %3697 ]
-  %4114 = load <2 x double>, ptr %149, align 16, !tbaa !26
-  %4115 = fadd <2 x double> %4114, %4113
-  %4116 = select <2 x i1> %3698, <2 x double> %4114, <2 x double> %4115
-  store <2 x double> %4116, ptr %149, align 16, !tbaa !26
-  %4117 = load <2 x double>, ptr %164, align 16, !tbaa !26
-  %4118 = select <2 x i1> %3698, <2 x double> %4117, <2 x double> %4113
-  store <2 x double> %4118, ptr %164, align 16, !tbaa !26
-  %4119 = load <2 x double>, ptr %136, align 16, !tbaa !26
-  %4120 = fadd <2 x double> %4119, splat (double 1.000000e+00)
-  %4121 = select <2 x i1> %3698, <2 x double> %4119, <2 x double> %4120
-  store <2 x double> %4121, ptr %136, align 16, !tbaa !26
-  %4122 = load <2 x double>, ptr %138, align 16, !tbaa !26
-  %4123 = fcmp olt <2 x double> %4122, %4113
-  %4124 = select <2 x i1> %3698, <2 x i1> splat (i1 true), <2 x i1> %4123
-  %4125 = select <2 x i1> %4124, <2 x double> %4122, <2 x double> %4113
-  store <2 x double> %4125, ptr %138, align 16, !tbaa !26
-  %4126 = fcmp une <2 x double> %4112, zeroinitializer
-  %4127 = fcmp ueq <2 x double> %3335, zeroinitializer
-  %4128 = or <2 x i1> %4127, %4126
-  %4129 = fcmp olt <2 x double> %4108, splat (double 1.800000e+00)
-  %4130 = select <2 x i1> %4129, <2 x double> %4108, <2 x double> splat (double 1.800000e+00)
-  %4131 = select <2 x i1> %4128, <2 x double> splat (double 1.800000e+00), <2 x double> %4130
-  %4132 = fcmp ogt <2 x double> %4131, splat (double 2.000000e-01)
-  %4133 = select <2 x i1> %4132, <2 x double> %4131, <2 x double> splat (double 2.000000e-01)
-  %4134 = fmul <2 x double> %4113, %4133
-  %4135 = fmul <2 x double> %4113, splat (double 4.000000e+00)
-  %4136 = fcmp olt <2 x double> %4111, %4135
-  %4137 = select <2 x i1> %4136, <2 x double> %4111, <2 x double> %4135
-  %4138 = fcmp ogt <2 x double> %4134, %4137
-  %4139 = select <2 x i1> %4138, <2 x double> %4134, <2 x double> %4137
-  %4140 = select <2 x i1> %3698, <2 x double> %4111, <2 x double> zeroinitializer
-  store <2 x double> %4140, ptr %172, align 16, !tbaa !26
-  %4141 = select <2 x i1> %3698, <2 x double> %4110, <2 x double> zeroinitializer
-  store <2 x double> %4141, ptr %174, align 16, !tbaa !26
-  %4142 = load <2 x i64>, ptr %165, align 16, !tbaa !26
-  %4143 = and <2 x i64> %4142, %3726
-  store <2 x i64> %4143, ptr %165, align 16, !tbaa !26
-  %4144 = load <2 x i64>, ptr %166, align 16, !tbaa !26
-  %4145 = and <2 x i64> %4144, %3726
-  store <2 x i64> %4145, ptr %166, align 16, !tbaa !26
-  %4146 = load <2 x double>, ptr %210, align 16, !tbaa !26
-  %4147 = load <2 x double>, ptr %159, align 16, !tbaa !26
-  %4148 = select <2 x i1> %3698, <2 x double> %4147, <2 x double> %4146
-  store <2 x double> %4148, ptr %159, align 16, !tbaa !26
-  br i1 %4109, label %4149, label %4613
+4103:                                             ; preds = %4101, %3957
+  %4104 = phi <2 x double> [ splat (double 1.000000e+00), %3957 ], [ %4098, %4101 ]
+  %4105 = phi <2 x i1> [ splat (i1 true), %3957 ], [ %4102, %4101 ]
+  %4106 = phi <2 x i64> [ zeroinitializer, %3957 ], [ %4095, %4101 ]
+  %4107 = and <2 x i64> %4106, %4003
+  %4108 = fcmp ogt <2 x double> %3990, %3977
+  %4109 = select <2 x i1> %4108, <2 x double> %3990, <2 x double> %3977
+  %4110 = select <2 x i1> %4105, <2 x double> %4109, <2 x double> zeroinitializer
+  %4111 = icmp eq <2 x i64> %4107, zeroinitializer
+  %4112 = select <2 x i1> %4111, <2 x double> %3990, <2 x double> %4110
+  %4113 = fcmp ogt <2 x double> %4104, splat (double 5.000000e-02)
+  %4114 = select <2 x i1> %4113, <2 x double> %4104, <2 x double> splat (double 5.000000e-02)
+  %4115 = fcmp olt <2 x double> %4114, splat (double 0x3FEE666666666666)
+  %4116 = select <2 x i1> %4115, <2 x double> %4114, <2 x double> splat (double 0x3FEE666666666666)
+  %4117 = fmul <2 x double> %3977, %4116
+  %4118 = fcmp ogt <2 x double> %4117, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4119 = select <2 x i1> %4118, <2 x double> %4117, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4120 = select <2 x i1> %4111, <2 x double> %3999, <2 x double> %4119
+  %4121 = fadd <2 x double> %4002, splat (double 1.000000e+00)
+  %4122 = select <2 x i1> %4111, <2 x double> %4002, <2 x double> %4121
+  %4123 = xor <2 x i64> %4107, %4003
+  %4124 = load <2 x double>, ptr %154, align 16, !tbaa !26
+  %4125 = fmul <2 x double> %4124, splat (double 5.000000e-01)
+  %4126 = load <2 x double>, ptr %155, align 16, !tbaa !26
+  %4127 = load <2 x i64>, ptr %156, align 16, !tbaa !26
+  %4128 = fneg <2 x double> %4125
+  %4129 = icmp eq <2 x i64> %4127, zeroinitializer
+  %4130 = select <2 x i1> %4129, <2 x double> %4128, <2 x double> %4125
+  %4131 = fadd <2 x double> %4126, %4130
+  %4132 = load <2 x double>, ptr %157, align 16, !tbaa !26
+  %4133 = fsub <2 x double> %4132, %4131
+  %4134 = load <2 x double>, ptr %178, align 16, !tbaa !26
+  %4135 = fsub <2 x double> %4134, %4131
+  %4136 = fneg <2 x double> %4133
+  %4137 = select <2 x i1> %4129, <2 x double> %4136, <2 x double> %4133
+  %4138 = fneg <2 x double> %4135
+  %4139 = select <2 x i1> %4129, <2 x double> %4138, <2 x double> %4135
+  %4140 = load <2 x double>, ptr %167, align 16, !tbaa !26
+  %4141 = fcmp oeq <2 x double> %4140, zeroinitializer
+  %4142 = load <2 x double>, ptr %168, align 16, !tbaa !26
+  %4143 = fcmp oeq <2 x double> %4142, zeroinitializer
+  %4144 = and <2 x i1> %4141, %4143
+  %4145 = fcmp olt <2 x double> %4137, splat (double -4.000000e-03)
+  %4146 = and <2 x i1> %4144, %4145
+  %4147 = fcmp ogt <2 x double> %4139, splat (double 4.000000e-03)
+  %4148 = and <2 x i1> %4147, %4146
+  %4149 = and <2 x i1> %3978, %4148
+  %4150 = fsub <2 x double> %4137, %4139
+  %4151 = fdiv <2 x double> %4137, %4150
+  %4152 = select <2 x i1> %4149, <2 x i64> %4123, <2 x i64> zeroinitializer
+  %4153 = fcmp ogt <2 x double> %4112, %3977
+  %4154 = icmp eq <2 x i64> %4152, zeroinitializer
+  %4155 = select <2 x i1> %4154, <2 x i1> splat (i1 true), <2 x i1> %4153
+  %4156 = select <2 x i1> %4155, <2 x double> %4112, <2 x double> %3977
+  store <2 x double> %4156, ptr %172, align 16, !tbaa !26
+  %4157 = fcmp ogt <2 x double> %4151, splat (double 5.000000e-02)
+  %4158 = select <2 x i1> %4157, <2 x double> %4151, <2 x double> splat (double 5.000000e-02)
+  %4159 = fcmp olt <2 x double> %4158, splat (double 0x3FEE666666666666)
+  %4160 = select <2 x i1> %4159, <2 x double> %4158, <2 x double> splat (double 0x3FEE666666666666)
+  %4161 = fmul <2 x double> %3977, %4160
+  %4162 = fcmp ogt <2 x double> %4161, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4163 = select <2 x i1> %4162, <2 x double> %4161, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4164 = select <2 x i1> %4154, <2 x double> %4120, <2 x double> %4163
+  store <2 x double> %4164, ptr %152, align 16, !tbaa !26
+  %4165 = fadd <2 x double> %4122, splat (double 1.000000e+00)
+  %4166 = select <2 x i1> %4154, <2 x double> %4122, <2 x double> %4165
+  store <2 x double> %4166, ptr %137, align 16, !tbaa !26
+  %4167 = xor <2 x i64> %4152, %4123
+  %4168 = load <2 x double>, ptr %221, align 16, !tbaa !26
+  %4169 = load <2 x double>, ptr %196, align 16, !tbaa !26
+  %4170 = load <2 x double>, ptr %187, align 16, !tbaa !26
+  %4171 = fsub <2 x double> %4169, %4170
+  %4172 = load <2 x double>, ptr %222, align 16, !tbaa !26
+  %4173 = fcmp une <2 x double> %4172, splat (double 1.000000e+00)
+  %4174 = load <2 x double>, ptr %223, align 16, !tbaa !26
+  %4175 = fsub <2 x double> %4132, %4174
+  %4176 = select <2 x i1> %4173, <2 x double> splat (double -1.000000e+00), <2 x double> %4175
+  %4177 = fcmp une <2 x double> %4172, splat (double 2.000000e+00)
+  %4178 = fsub <2 x double> %4168, %4174
+  %4179 = select <2 x i1> %4177, <2 x double> %4176, <2 x double> %4178
+  %4180 = fcmp une <2 x double> %4172, splat (double 3.000000e+00)
+  %4181 = fsub <2 x double> %4171, %4174
+  %4182 = select <2 x i1> %4180, <2 x double> %4179, <2 x double> %4181
+  %4183 = fcmp une <2 x double> %4172, splat (double 4.000000e+00)
+  %4184 = fsub <2 x double> %4174, %4171
+  %4185 = select <2 x i1> %4183, <2 x double> %4182, <2 x double> %4184
+  br i1 %4004, label %4186, label %4234
 
-4149:                                             ; preds = %4107, %4606
-  %4150 = phi i64 [ %4608, %4606 ], [ 0, %4107 ]
-  %4151 = phi <2 x double> [ %4607, %4606 ], [ %4139, %4107 ]
-  %4152 = load ptr, ptr %142, align 8, !tbaa !28
-  %4153 = getelementptr inbounds nuw %struct.Piece, ptr %4152, i64 %4150
-  %4154 = getelementptr inbounds nuw i8, ptr %4153, i64 944
-  %4155 = load <2 x double>, ptr %4154, align 16, !tbaa !26
-  %4156 = getelementptr inbounds nuw i8, ptr %4153, i64 368
-  %4157 = load <2 x double>, ptr %4156, align 16, !tbaa !26
-  %4158 = fmul <2 x double> %4157, splat (double 1.001000e+00)
-  %4159 = fcmp ole <2 x double> %4155, %4158
-  %4160 = getelementptr inbounds nuw i8, ptr %4153, i64 400
-  %4161 = load <2 x double>, ptr %4160, align 16, !tbaa !26
-  %4162 = getelementptr inbounds nuw i8, ptr %4153, i64 1008
-  %4163 = load <2 x double>, ptr %4162, align 16, !tbaa !26
-  %4164 = fsub <2 x double> %4161, %4163
-  %4165 = fmul <2 x double> %4161, splat (double 1.000000e-04)
-  %4166 = fcmp ole <2 x double> %4164, %4165
-  %4167 = getelementptr inbounds nuw i8, ptr %4153, i64 1840
-  %4168 = load <2 x i64>, ptr %4167, align 16, !tbaa !26
-  %4169 = and <2 x i64> %4168, %3638
-  %4170 = getelementptr inbounds nuw i8, ptr %4153, i64 1824
-  %4171 = load <2 x double>, ptr %4170, align 16, !tbaa !26
-  %4172 = fcmp oeq <2 x double> %4171, zeroinitializer
-  %4173 = and <2 x i1> %4159, %4172
-  %4174 = fcmp oeq <2 x double> %4171, splat (double 1.000000e+00)
-  %4175 = and <2 x i1> %4166, %4174
-  %4176 = or <2 x i1> %4173, %4175
-  %4177 = select <2 x i1> %4176, <2 x i64> %4169, <2 x i64> zeroinitializer
-  %4178 = fadd <2 x double> %4171, splat (double 1.000000e+00)
-  %4179 = icmp eq <2 x i64> %4177, zeroinitializer
-  %4180 = select <2 x i1> %4179, <2 x double> %4171, <2 x double> %4178
-  store <2 x double> %4180, ptr %4170, align 16, !tbaa !26
-  %4181 = getelementptr inbounds nuw i8, ptr %4153, i64 1856
-  %4182 = load <2 x i64>, ptr %4181, align 16, !tbaa !26
-  %4183 = or <2 x i64> %4177, %4182
-  store <2 x i64> %4183, ptr %4181, align 16, !tbaa !26
-  %4184 = getelementptr inbounds nuw i8, ptr %4153, i64 224
-  %4185 = load <2 x double>, ptr %4184, align 16, !tbaa !26
-  %4186 = getelementptr inbounds nuw i8, ptr %4153, i64 1408
-  %4187 = load <2 x double>, ptr %4186, align 16, !tbaa !26
-  %4188 = getelementptr inbounds nuw i8, ptr %4153, i64 1424
-  %4189 = load <2 x double>, ptr %4188, align 16, !tbaa !26
-  %4190 = fadd <2 x double> %4187, %4189
-  %4191 = fcmp ogt <2 x double> %4190, zeroinitializer
-  %4192 = xor <2 x i64> %4168, splat (i64 -1)
-  %4193 = and <2 x i64> %3638, %4192
-  %4194 = fcmp une <2 x double> %4185, zeroinitializer
-  %4195 = or <2 x i1> %4194, %4191
-  %4196 = getelementptr inbounds nuw i8, ptr %4153, i64 960
+4186:                                             ; preds = %4103
+  %4187 = load ptr, ptr %142, align 8, !tbaa !28
+  %4188 = and i64 %3958, 3
+  %4189 = icmp ult i64 %3958, 4
+  br i1 %4189, label %4218, label %4190
+
+4190:                                             ; preds = %4186
+  %4191 = and i64 %3958, 9223372036854775804
+  br label %4192
+
+4192:                                             ; preds = %4192, %4190
+  %4193 = phi i64 [ 0, %4190 ], [ %4215, %4192 ]
+  %4194 = phi <2 x double> [ splat (double 1.000000e+09), %4190 ], [ %4214, %4192 ]
+  %4195 = phi i64 [ 0, %4190 ], [ %4216, %4192 ]
+  %4196 = getelementptr inbounds nuw %struct.Piece, ptr %4187, i64 %4193, i32 35
   %4197 = load <2 x double>, ptr %4196, align 16, !tbaa !26
-  %4198 = fmul <2 x double> %4185, splat (double 1.000000e-03)
-  %4199 = fcmp ogt <2 x double> %4198, splat (double 0x3E7AD7F29ABCAF48)
-  %4200 = select <2 x i1> %4199, <2 x double> %4198, <2 x double> splat (double 0x3E7AD7F29ABCAF48)
-  %4201 = fcmp ole <2 x double> %4197, %4200
-  %4202 = select <2 x i1> %4201, <2 x i1> %4195, <2 x i1> zeroinitializer
-  %4203 = select <2 x i1> %4202, <2 x i64> %4193, <2 x i64> zeroinitializer
-  %4204 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %4203)
-  %4205 = icmp eq i64 %4204, 0
-  br i1 %4205, label %4606, label %4206
+  %4198 = fcmp olt <2 x double> %4194, %4197
+  %4199 = select <2 x i1> %4198, <2 x double> %4194, <2 x double> %4197
+  %4200 = or disjoint i64 %4193, 1
+  %4201 = getelementptr inbounds nuw %struct.Piece, ptr %4187, i64 %4200, i32 35
+  %4202 = load <2 x double>, ptr %4201, align 16, !tbaa !26
+  %4203 = fcmp olt <2 x double> %4199, %4202
+  %4204 = select <2 x i1> %4203, <2 x double> %4199, <2 x double> %4202
+  %4205 = or disjoint i64 %4193, 2
+  %4206 = getelementptr inbounds nuw %struct.Piece, ptr %4187, i64 %4205, i32 35
+  %4207 = load <2 x double>, ptr %4206, align 16, !tbaa !26
+  %4208 = fcmp olt <2 x double> %4204, %4207
+  %4209 = select <2 x i1> %4208, <2 x double> %4204, <2 x double> %4207
+  %4210 = or disjoint i64 %4193, 3
+  %4211 = getelementptr inbounds nuw %struct.Piece, ptr %4187, i64 %4210, i32 35
+  %4212 = load <2 x double>, ptr %4211, align 16, !tbaa !26
+  %4213 = fcmp olt <2 x double> %4209, %4212
+  %4214 = select <2 x i1> %4213, <2 x double> %4209, <2 x double> %4212
+  %4215 = add nuw nsw i64 %4193, 4
+  %4216 = add i64 %4195, 4
+  %4217 = icmp eq i64 %4216, %4191
+  br i1 %4217, label %4218, label %4192, !llvm.loop !134
 
-4206:                                             ; preds = %4149
-  %4207 = load i64, ptr %132, align 16, !tbaa !21
-  %4208 = load i64, ptr %133, align 8, !tbaa !22
-  %4209 = getelementptr inbounds nuw i8, ptr %4153, i64 928
-  %4210 = getelementptr inbounds nuw i8, ptr %4153, i64 1104
-  %4211 = load <2 x double>, ptr %4210, align 16, !tbaa !26
-  %4212 = getelementptr inbounds nuw i8, ptr %4153, i64 1392
-  %4213 = load <2 x double>, ptr %4212, align 16, !tbaa !26
-  %4214 = getelementptr inbounds nuw i8, ptr %4153, i64 208
-  %4215 = load <2 x double>, ptr %4214, align 16, !tbaa !26
-  %4216 = getelementptr inbounds nuw i8, ptr %4153, i64 1936
-  %4217 = load ptr, ptr %4216, align 16, !tbaa !47
-  %4218 = add nsw i64 %4207, -1
-  %4219 = getelementptr inbounds <2 x double>, ptr %4217, i64 %4218
-  %4220 = load <2 x double>, ptr %4219, align 16, !tbaa !26
-  %4221 = fmul <2 x double> %4215, %4220
-  %4222 = fneg <2 x double> %4197
-  %4223 = fdiv <2 x double> %4222, %4221
-  %4224 = fcmp ogt <2 x double> %4223, splat (double 0x3E7AD7F29ABCAF48)
-  %4225 = select <2 x i1> %4224, <2 x double> %4223, <2 x double> splat (double 0x3E7AD7F29ABCAF48)
-  %4226 = load <2 x double>, ptr %4153, align 16, !tbaa !26
-  %4227 = fsub <2 x double> %4226, %4225
-  %4228 = getelementptr inbounds nuw i8, ptr %4153, i64 640
-  %4229 = load <2 x double>, ptr %4228, align 16, !tbaa !26
-  %4230 = getelementptr inbounds nuw i8, ptr %4153, i64 656
-  %4231 = load <2 x double>, ptr %4230, align 16, !tbaa !26
-  %4232 = getelementptr inbounds nuw i8, ptr %4153, i64 672
-  %4233 = load <2 x double>, ptr %4232, align 16, !tbaa !26
-  %4234 = getelementptr inbounds nuw i8, ptr %4153, i64 688
-  %4235 = load <2 x double>, ptr %4234, align 16, !tbaa !26
-  %4236 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4227, <2 x double> %4235, <2 x double> %4233)
-  %4237 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4227, <2 x double> %4236, <2 x double> %4231)
-  %4238 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4227, <2 x double> %4237, <2 x double> %4229)
-  %4239 = fsub <2 x double> %4211, %4238
-  %4240 = getelementptr inbounds nuw i8, ptr %4153, i64 1904
-  %4241 = load ptr, ptr %4240, align 16, !tbaa !46
-  %4242 = getelementptr inbounds <2 x double>, ptr %4241, i64 %4218
-  %4243 = load <2 x double>, ptr %4242, align 16, !tbaa !26
-  %4244 = getelementptr inbounds nuw i8, ptr %4153, i64 1888
-  %4245 = load i64, ptr %4244, align 16, !tbaa !31
-  %4246 = icmp sgt i64 %4207, %4245
-  br i1 %4246, label %4255, label %4247
+4218:                                             ; preds = %4192, %4186
+  %4219 = phi <2 x double> [ poison, %4186 ], [ %4214, %4192 ]
+  %4220 = phi i64 [ 0, %4186 ], [ %4215, %4192 ]
+  %4221 = phi <2 x double> [ splat (double 1.000000e+09), %4186 ], [ %4214, %4192 ]
+  %4222 = icmp eq i64 %4188, 0
+  br i1 %4222, label %4234, label %4223
 
-4247:                                             ; preds = %4206
-  %4248 = getelementptr inbounds nuw i8, ptr %4153, i64 160
-  %4249 = load <2 x double>, ptr %4248, align 16, !tbaa !26
-  %4250 = getelementptr inbounds nuw i8, ptr %4153, i64 1912
-  %4251 = load ptr, ptr %4250, align 8, !tbaa !56
-  %4252 = getelementptr inbounds <2 x double>, ptr %4251, i64 %4218
-  %4253 = load <2 x double>, ptr %4252, align 16, !tbaa !26
-  %4254 = fmul <2 x double> %4253, %4249
-  br label %4275
+4223:                                             ; preds = %4218, %4223
+  %4224 = phi i64 [ %4231, %4223 ], [ %4220, %4218 ]
+  %4225 = phi <2 x double> [ %4230, %4223 ], [ %4221, %4218 ]
+  %4226 = phi i64 [ %4232, %4223 ], [ 0, %4218 ]
+  %4227 = getelementptr inbounds nuw %struct.Piece, ptr %4187, i64 %4224, i32 35
+  %4228 = load <2 x double>, ptr %4227, align 16, !tbaa !26
+  %4229 = fcmp olt <2 x double> %4225, %4228
+  %4230 = select <2 x i1> %4229, <2 x double> %4225, <2 x double> %4228
+  %4231 = add nuw nsw i64 %4224, 1
+  %4232 = add i64 %4226, 1
+  %4233 = icmp eq i64 %4232, %4188
+  br i1 %4233, label %4234, label %4223, !llvm.loop !135
 
-4255:                                             ; preds = %4206
-  %4256 = getelementptr inbounds nuw i8, ptr %4153, i64 96
-  %4257 = load <2 x double>, ptr %4256, align 16, !tbaa !26
-  %4258 = getelementptr inbounds nuw i8, ptr %4153, i64 112
-  %4259 = load <2 x double>, ptr %4258, align 16, !tbaa !26
-  %4260 = getelementptr inbounds nuw i8, ptr %4153, i64 128
-  %4261 = load <2 x double>, ptr %4260, align 16, !tbaa !26
-  %4262 = fmul <2 x double> %4243, %4261
-  %4263 = fmul <2 x double> %4262, splat (double 0x3FD5555555555555)
-  %4264 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4259, <2 x double> splat (double 5.000000e-01), <2 x double> %4263)
-  %4265 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4243, <2 x double> %4264, <2 x double> %4257)
-  %4266 = getelementptr inbounds nuw i8, ptr %4153, i64 1912
-  %4267 = load ptr, ptr %4266, align 8, !tbaa !56
-  %4268 = getelementptr inbounds <2 x double>, ptr %4267, i64 %4218
-  %4269 = load <2 x double>, ptr %4268, align 16, !tbaa !26
-  %4270 = fmul <2 x double> %4269, %4261
-  %4271 = fmul <2 x double> %4270, splat (double 0x3FD5555555555555)
-  %4272 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4259, <2 x double> splat (double 5.000000e-01), <2 x double> %4271)
-  %4273 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4269, <2 x double> %4272, <2 x double> %4257)
-  %4274 = fmul <2 x double> %4269, %4273
-  br label %4275
+4234:                                             ; preds = %4218, %4223, %4103
+  %4235 = phi <2 x double> [ splat (double 1.000000e+09), %4103 ], [ %4219, %4218 ], [ %4230, %4223 ]
+  %4236 = load <2 x double>, ptr %188, align 16, !tbaa !26
+  %4237 = fsub <2 x double> %4236, %4170
+  %4238 = fsub <2 x double> %4134, %4174
+  %4239 = select <2 x i1> %4173, <2 x double> splat (double -1.000000e+00), <2 x double> %4238
+  %4240 = fsub <2 x double> %4235, %4174
+  %4241 = select <2 x i1> %4177, <2 x double> %4239, <2 x double> %4240
+  %4242 = fsub <2 x double> %4237, %4174
+  %4243 = select <2 x i1> %4180, <2 x double> %4241, <2 x double> %4242
+  %4244 = fsub <2 x double> %4174, %4237
+  %4245 = select <2 x i1> %4183, <2 x double> %4243, <2 x double> %4244
+  %4246 = fcmp une <2 x double> %4172, zeroinitializer
+  %4247 = fcmp oge <2 x double> %3977, splat (double 5.000000e-02)
+  %4248 = and <2 x i1> %4247, %4246
+  %4249 = fcmp olt <2 x double> %4185, zeroinitializer
+  %4250 = and <2 x i1> %4248, %4249
+  %4251 = fsub <2 x double> %4245, %4185
+  %4252 = fmul <2 x double> %4251, splat (double 2.000000e-02)
+  %4253 = fcmp ogt <2 x double> %4245, %4252
+  %4254 = and <2 x i1> %4250, %4253
+  %4255 = fsub <2 x double> %4185, %4245
+  %4256 = fdiv <2 x double> %4185, %4255
+  %4257 = fcmp olt <2 x double> %4256, splat (double 0x3FEE666666666666)
+  %4258 = and <2 x i1> %4257, %4254
+  %4259 = select <2 x i1> %4258, <2 x i64> %4167, <2 x i64> zeroinitializer
+  %4260 = fcmp ogt <2 x double> %4156, %3977
+  %4261 = icmp eq <2 x i64> %4259, zeroinitializer
+  %4262 = select <2 x i1> %4261, <2 x i1> splat (i1 true), <2 x i1> %4260
+  %4263 = select <2 x i1> %4262, <2 x double> %4156, <2 x double> %3977
+  store <2 x double> %4263, ptr %172, align 16, !tbaa !26
+  %4264 = fcmp ogt <2 x double> %4256, splat (double 5.000000e-02)
+  %4265 = select <2 x i1> %4264, <2 x double> %4256, <2 x double> splat (double 5.000000e-02)
+  %4266 = fcmp olt <2 x double> %4265, splat (double 0x3FEE666666666666)
+  %4267 = select <2 x i1> %4266, <2 x double> %4265, <2 x double> splat (double 0x3FEE666666666666)
+  %4268 = fmul <2 x double> %3977, %4267
+  %4269 = fcmp ogt <2 x double> %4268, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4270 = select <2 x i1> %4269, <2 x double> %4268, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4271 = select <2 x i1> %4261, <2 x double> %4164, <2 x double> %4270
+  store <2 x double> %4271, ptr %152, align 16, !tbaa !26
+  %4272 = fadd <2 x double> %4166, splat (double 1.000000e+00)
+  %4273 = select <2 x i1> %4261, <2 x double> %4166, <2 x double> %4272
+  store <2 x double> %4273, ptr %137, align 16, !tbaa !26
+  %4274 = xor <2 x i64> %4259, %4167
+  %4275 = or <2 x i64> %4274, %3964
+  %4276 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %4275)
+  %4277 = icmp eq i64 %4276, 0
+  br i1 %4277, label %527, label %4334
 
-4275:                                             ; preds = %4255, %4247
-  %4276 = phi ptr [ %4267, %4255 ], [ %4251, %4247 ]
-  %4277 = phi <2 x double> [ %4265, %4255 ], [ %4249, %4247 ]
-  %4278 = phi <2 x double> [ %4274, %4255 ], [ %4254, %4247 ]
-  %4279 = phi ptr [ %4266, %4255 ], [ %4250, %4247 ]
-  %4280 = sitofp i64 %4208 to double
-  %4281 = insertelement <2 x double> poison, double %4280, i64 0
-  %4282 = shufflevector <2 x double> %4281, <2 x double> poison, <2 x i32> zeroinitializer
-  %4283 = fmul <2 x double> %4243, %4277
-  %4284 = fdiv <2 x double> %4225, %4282
-  %4285 = getelementptr i8, ptr %4241, i64 -16
-  %4286 = getelementptr i8, ptr %4217, i64 -16
-  %4287 = icmp sgt i64 %4207, 0
-  br i1 %4287, label %4288, label %4389
+4278:                                             ; preds = %3955, %4326
+  %4279 = phi i64 [ 0, %3955 ], [ %4331, %4326 ]
+  %4280 = load ptr, ptr %142, align 8, !tbaa !28
+  %4281 = getelementptr inbounds nuw %struct.Piece, ptr %4280, i64 %4279
+  %4282 = getelementptr inbounds nuw i8, ptr %4281, i64 2136
+  %4283 = load ptr, ptr %4282, align 8, !tbaa !58
+  %4284 = load <2 x double>, ptr %4283, align 16, !tbaa !26
+  %4285 = getelementptr inbounds nuw i8, ptr %4281, i64 336
+  %4286 = load <2 x double>, ptr %4285, align 16, !tbaa !26
+  %4287 = getelementptr inbounds nuw i8, ptr %4283, i64 16
+  %4288 = load <2 x double>, ptr %4287, align 16, !tbaa !26
+  %4289 = fsub <2 x double> %4288, %4284
+  %4290 = fneg <2 x double> %4286
+  %4291 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4290, <2 x double> %4289, <2 x double> %4284)
+  %4292 = getelementptr inbounds nuw i8, ptr %4281, i64 2128
+  %4293 = load i64, ptr %4292, align 16, !tbaa !31
+  %4294 = icmp eq i64 %4293, 0
+  br i1 %4294, label %4326, label %4295
 
-4288:                                             ; preds = %4275
-  %4289 = fmul <2 x double> %4243, %4277
-  %4290 = getelementptr inbounds nuw i8, ptr %4153, i64 160
-  %4291 = getelementptr inbounds nuw i8, ptr %4153, i64 96
-  %4292 = getelementptr inbounds nuw i8, ptr %4153, i64 112
-  %4293 = getelementptr inbounds nuw i8, ptr %4153, i64 128
-  %4294 = getelementptr inbounds nuw i8, ptr %4153, i64 384
-  %4295 = getelementptr inbounds nuw i8, ptr %4153, i64 1984
-  %4296 = icmp eq <2 x i64> %4203, zeroinitializer
-  br label %4297
+4295:                                             ; preds = %4278
+  %4296 = getelementptr <2 x double>, ptr %4283, i64 %4293
+  %4297 = getelementptr i8, ptr %4296, i64 -16
+  %4298 = load <2 x double>, ptr %4297, align 16, !tbaa !26
+  %4299 = load <2 x double>, ptr %4296, align 16, !tbaa !26
+  %4300 = getelementptr inbounds nuw i8, ptr %4281, i64 720
+  %4301 = load <2 x double>, ptr %4300, align 16, !tbaa !26
+  %4302 = getelementptr inbounds nuw i8, ptr %4281, i64 736
+  %4303 = load <2 x double>, ptr %4302, align 16, !tbaa !26
+  %4304 = getelementptr inbounds nuw i8, ptr %4281, i64 16
+  %4305 = load <2 x double>, ptr %4304, align 16, !tbaa !26
+  %4306 = fsub <2 x double> %4303, %4305
+  %4307 = fmul <2 x double> %4301, %4306
+  %4308 = getelementptr inbounds nuw i8, ptr %4281, i64 144
+  %4309 = load <2 x double>, ptr %4308, align 16, !tbaa !26
+  %4310 = getelementptr inbounds nuw i8, ptr %4281, i64 704
+  %4311 = load <2 x double>, ptr %4310, align 16, !tbaa !26
+  %4312 = fdiv <2 x double> %4309, %4311
+  %4313 = getelementptr inbounds nuw i8, ptr %4281, i64 48
+  %4314 = load <2 x double>, ptr %4313, align 16, !tbaa !26
+  %4315 = getelementptr inbounds nuw i8, ptr %4281, i64 64
+  %4316 = load <2 x double>, ptr %4315, align 16, !tbaa !26
+  %4317 = getelementptr inbounds nuw i8, ptr %4281, i64 80
+  %4318 = load <2 x double>, ptr %4317, align 16, !tbaa !26
+  %4319 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4299, <2 x double> %4318, <2 x double> %4316)
+  %4320 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4299, <2 x double> %4319, <2 x double> %4314)
+  %4321 = fdiv <2 x double> %4320, %4307
+  %4322 = fmul <2 x double> %4299, %4321
+  %4323 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4312, <2 x double> %4298, <2 x double> %4322)
+  %4324 = fadd <2 x double> %4312, %4321
+  %4325 = fdiv <2 x double> %4323, %4324
+  br label %4326
 
-4297:                                             ; preds = %4288, %4376
-  %4298 = phi <2 x double> [ %4243, %4288 ], [ %4357, %4376 ]
-  %4299 = phi <2 x double> [ %4289, %4288 ], [ %4356, %4376 ]
-  %4300 = phi <2 x double> [ %4238, %4288 ], [ %4358, %4376 ]
-  %4301 = phi <2 x double> [ %4220, %4288 ], [ %4359, %4376 ]
-  %4302 = phi i64 [ %4218, %4288 ], [ %4382, %4376 ]
-  %4303 = icmp eq i64 %4302, 0
-  br i1 %4303, label %4304, label %4308
+4326:                                             ; preds = %4278, %4295
+  %4327 = phi <2 x double> [ %4325, %4295 ], [ %4291, %4278 ]
+  %4328 = getelementptr inbounds nuw i8, ptr %4281, i64 1904
+  %4329 = load <2 x double>, ptr %4328, align 16, !tbaa !26
+  %4330 = select <2 x i1> %3956, <2 x double> %4329, <2 x double> %4327
+  store <2 x double> %4330, ptr %4328, align 16, !tbaa !26
+  %4331 = add nuw nsw i64 %4279, 1
+  %4332 = load i64, ptr %169, align 8, !tbaa !20
+  %4333 = icmp slt i64 %4331, %4332
+  br i1 %4333, label %4278, label %3957, !llvm.loop !137
 
-4304:                                             ; preds = %4297
-  %4305 = fdiv <2 x double> zeroinitializer, %4300
-  %4306 = fsub <2 x double> %4299, %4299
-  %4307 = fmul <2 x double> %4305, %4306
-  br label %4353
+4334:                                             ; preds = %4234
+  %4335 = icmp eq <2 x i64> %4275, zeroinitializer
+  %4336 = select <2 x i1> %4335, <2 x double> %3971, <2 x double> %3970
+  store <2 x double> %4336, ptr %219, align 16, !tbaa !26
+  %4337 = load <2 x double>, ptr %163, align 16, !tbaa !26
+  %4338 = select <2 x i1> %4335, <2 x double> %4337, <2 x double> %4132
+  store <2 x double> %4338, ptr %163, align 16, !tbaa !26
+  %4339 = select <2 x i1> %4335, <2 x double> %4132, <2 x double> %4134
+  store <2 x double> %4339, ptr %157, align 16, !tbaa !26
+  %4340 = load <2 x double>, ptr %250, align 16, !tbaa !26
+  %4341 = select <2 x i1> %4335, <2 x double> %4340, <2 x double> %4169
+  store <2 x double> %4341, ptr %250, align 16, !tbaa !26
+  %4342 = select <2 x i1> %4335, <2 x double> %4169, <2 x double> %4236
+  store <2 x double> %4342, ptr %251, align 16, !tbaa !26
+  %4343 = load <2 x double>, ptr %253, align 16, !tbaa !26
+  %4344 = load <2 x double>, ptr %252, align 16, !tbaa !26
+  %4345 = select <2 x i1> %4335, <2 x double> %4344, <2 x double> %4343
+  store <2 x double> %4345, ptr %252, align 16, !tbaa !26
+  %4346 = load <2 x double>, ptr %254, align 16, !tbaa !26
+  %4347 = select <2 x i1> %4335, <2 x double> %4343, <2 x double> %4346
+  store <2 x double> %4347, ptr %253, align 16, !tbaa !26
+  %4348 = load <2 x double>, ptr %256, align 16, !tbaa !26
+  %4349 = load <2 x double>, ptr %255, align 16, !tbaa !26
+  %4350 = select <2 x i1> %4335, <2 x double> %4349, <2 x double> %4348
+  store <2 x double> %4350, ptr %255, align 16, !tbaa !26
+  %4351 = load <2 x double>, ptr %257, align 16, !tbaa !26
+  %4352 = select <2 x i1> %4335, <2 x double> %4348, <2 x double> %4351
+  store <2 x double> %4352, ptr %256, align 16, !tbaa !26
+  %4353 = load <2 x double>, ptr %259, align 16, !tbaa !26
+  %4354 = load <2 x double>, ptr %258, align 16, !tbaa !26
+  %4355 = select <2 x i1> %4335, <2 x double> %4354, <2 x double> %4353
+  store <2 x double> %4355, ptr %258, align 16, !tbaa !26
+  %4356 = load <2 x double>, ptr %260, align 16, !tbaa !26
+  %4357 = select <2 x i1> %4335, <2 x double> %4353, <2 x double> %4356
+  store <2 x double> %4357, ptr %259, align 16, !tbaa !26
+  %4358 = load <2 x double>, ptr %262, align 16, !tbaa !26
+  %4359 = load <2 x double>, ptr %261, align 16, !tbaa !26
+  %4360 = select <2 x i1> %4335, <2 x double> %4359, <2 x double> %4358
+  store <2 x double> %4360, ptr %261, align 16, !tbaa !26
+  %4361 = load <2 x double>, ptr %263, align 16, !tbaa !26
+  %4362 = select <2 x i1> %4335, <2 x double> %4358, <2 x double> %4361
+  store <2 x double> %4362, ptr %262, align 16, !tbaa !26
+  %4363 = xor <2 x i64> %4275, splat (i64 -1)
+  br i1 %4004, label %4364, label %4766
 
-4308:                                             ; preds = %4297
-  %4309 = getelementptr <2 x double>, ptr %4285, i64 %4302
-  %4310 = load <2 x double>, ptr %4309, align 16, !tbaa !26
-  %4311 = load i64, ptr %4244, align 16, !tbaa !31
-  %4312 = icmp sgt i64 %4302, %4311
-  br i1 %4312, label %4315, label %4313
+4364:                                             ; preds = %4334, %4722
+  %4365 = phi i64 [ %4734, %4722 ], [ 0, %4334 ]
+  %4366 = load ptr, ptr %142, align 8, !tbaa !28
+  %4367 = getelementptr inbounds nuw %struct.Piece, ptr %4366, i64 %4365
+  %4368 = getelementptr inbounds nuw i8, ptr %4367, i64 416
+  %4369 = load <2 x double>, ptr %4368, align 16, !tbaa !26
+  %4370 = fcmp ogt <2 x double> %4369, zeroinitializer
+  %4371 = bitcast <2 x i1> %4370 to i2
+  %4372 = icmp eq i2 %4371, 0
+  br i1 %4372, label %4629, label %4373
 
-4313:                                             ; preds = %4308
-  %4314 = load <2 x double>, ptr %4290, align 16, !tbaa !26
-  br label %4323
+4373:                                             ; preds = %4364
+  %4374 = load i64, ptr %132, align 16, !tbaa !21
+  %4375 = add i64 %4374, -1
+  %4376 = getelementptr inbounds nuw i8, ptr %4367, i64 1168
+  %4377 = load <2 x double>, ptr %4376, align 16, !tbaa !26
+  %4378 = getelementptr inbounds nuw i8, ptr %4367, i64 944
+  %4379 = load <2 x double>, ptr %4378, align 16, !tbaa !26
+  %4380 = getelementptr inbounds nuw i8, ptr %4367, i64 2128
+  %4381 = load i64, ptr %4380, align 16, !tbaa !31
+  %4382 = icmp sgt i64 %4374, %4381
+  br i1 %4382, label %4391, label %4383
 
-4315:                                             ; preds = %4308
-  %4316 = load <2 x double>, ptr %4291, align 16, !tbaa !26
-  %4317 = load <2 x double>, ptr %4292, align 16, !tbaa !26
-  %4318 = load <2 x double>, ptr %4293, align 16, !tbaa !26
-  %4319 = fmul <2 x double> %4310, %4318
-  %4320 = fmul <2 x double> %4319, splat (double 0x3FD5555555555555)
-  %4321 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4317, <2 x double> splat (double 5.000000e-01), <2 x double> %4320)
-  %4322 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4310, <2 x double> %4321, <2 x double> %4316)
-  br label %4323
+4383:                                             ; preds = %4373
+  %4384 = getelementptr inbounds nuw i8, ptr %4367, i64 2224
+  %4385 = load ptr, ptr %4384, align 16, !tbaa !73
+  %4386 = getelementptr inbounds <2 x double>, ptr %4385, i64 %4375
+  %4387 = load <2 x double>, ptr %4386, align 16, !tbaa !26
+  %4388 = getelementptr inbounds nuw i8, ptr %4367, i64 384
+  %4389 = load <2 x double>, ptr %4388, align 16, !tbaa !26
+  %4390 = fmul <2 x double> %4387, %4389
+  br label %4400
 
-4323:                                             ; preds = %4313, %4315
-  %4324 = phi <2 x double> [ %4322, %4315 ], [ %4314, %4313 ]
-  %4325 = fmul <2 x double> %4310, %4324
-  %4326 = icmp slt i64 %4302, %4311
-  br i1 %4326, label %4327, label %4334
+4391:                                             ; preds = %4373
+  %4392 = getelementptr inbounds nuw i8, ptr %4367, i64 384
+  %4393 = load <2 x double>, ptr %4392, align 16, !tbaa !26
+  %4394 = getelementptr inbounds nuw i8, ptr %4367, i64 2224
+  %4395 = load ptr, ptr %4394, align 16, !tbaa !73
+  %4396 = getelementptr inbounds <2 x double>, ptr %4395, i64 %4375
+  %4397 = load <2 x double>, ptr %4396, align 16, !tbaa !26
+  %4398 = fsub <2 x double> %4377, %4393
+  %4399 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4397, <2 x double> %4398, <2 x double> %4393)
+  br label %4400
 
-4327:                                             ; preds = %4323
-  %4328 = load ptr, ptr %4295, align 16, !tbaa !67
-  %4329 = getelementptr inbounds nuw <2 x double>, ptr %4328, i64 %4302
-  %4330 = load <2 x double>, ptr %4329, align 16, !tbaa !26
-  %4331 = load <2 x double>, ptr %4294, align 16, !tbaa !26
-  %4332 = fmul <2 x double> %4330, %4331
-  %4333 = fmul <2 x double> %4330, %4331
-  br label %4343
-
-4334:                                             ; preds = %4323
-  %4335 = load <2 x double>, ptr %4294, align 16, !tbaa !26
-  %4336 = load ptr, ptr %4295, align 16, !tbaa !67
-  %4337 = getelementptr inbounds nuw <2 x double>, ptr %4336, i64 %4302
-  %4338 = load <2 x double>, ptr %4337, align 16, !tbaa !26
-  %4339 = fsub <2 x double> %4238, %4335
-  %4340 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4338, <2 x double> %4339, <2 x double> %4335)
-  %4341 = fsub <2 x double> %4211, %4335
-  %4342 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4338, <2 x double> %4341, <2 x double> %4335)
-  br label %4343
-
-4343:                                             ; preds = %4334, %4327
-  %4344 = phi <2 x double> [ %4332, %4327 ], [ %4340, %4334 ]
-  %4345 = phi <2 x double> [ %4333, %4327 ], [ %4342, %4334 ]
-  %4346 = fsub <2 x double> %4345, %4344
-  %4347 = fsub <2 x double> %4300, %4344
-  %4348 = fdiv <2 x double> %4346, %4347
-  %4349 = fsub <2 x double> %4325, %4299
-  %4350 = fmul <2 x double> %4349, %4348
-  %4351 = getelementptr <2 x double>, ptr %4286, i64 %4302
-  %4352 = load <2 x double>, ptr %4351, align 16, !tbaa !26
-  br label %4353
-
-4353:                                             ; preds = %4343, %4304
-  %4354 = phi <2 x double> [ %4350, %4343 ], [ %4307, %4304 ]
-  %4355 = phi <2 x double> [ %4348, %4343 ], [ %4305, %4304 ]
-  %4356 = phi <2 x double> [ %4325, %4343 ], [ %4299, %4304 ]
-  %4357 = phi <2 x double> [ %4310, %4343 ], [ %4298, %4304 ]
-  %4358 = phi <2 x double> [ %4344, %4343 ], [ zeroinitializer, %4304 ]
-  %4359 = phi <2 x double> [ %4352, %4343 ], [ %4301, %4304 ]
-  %4360 = getelementptr inbounds nuw <2 x double>, ptr %4217, i64 %4302
-  %4361 = fsub <2 x double> %4359, %4301
-  %4362 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4361, <2 x double> %4355, <2 x double> %4301)
-  %4363 = load <2 x double>, ptr %4360, align 16, !tbaa !26
-  %4364 = select <2 x i1> %4296, <2 x double> %4363, <2 x double> %4362
-  store <2 x double> %4364, ptr %4360, align 16, !tbaa !26
-  %4365 = getelementptr inbounds nuw <2 x double>, ptr %4241, i64 %4302
-  %4366 = load i64, ptr %4244, align 16, !tbaa !31
-  %4367 = icmp slt i64 %4302, %4366
-  br i1 %4367, label %4368, label %4370
-
-4368:                                             ; preds = %4353
-  %4369 = load <2 x double>, ptr %4290, align 16, !tbaa !26
-  br label %4376
-
-4370:                                             ; preds = %4353
-  %4371 = load <2 x double>, ptr %4291, align 16, !tbaa !26
-  %4372 = load <2 x double>, ptr %4292, align 16, !tbaa !26
-  %4373 = load <2 x double>, ptr %4293, align 16, !tbaa !26
-  %4374 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4298, <2 x double> %4373, <2 x double> %4372)
-  %4375 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4298, <2 x double> %4374, <2 x double> %4371)
-  br label %4376
-
-4376:                                             ; preds = %4370, %4368
-  %4377 = phi <2 x double> [ %4369, %4368 ], [ %4375, %4370 ]
-  %4378 = fdiv <2 x double> %4354, %4377
-  %4379 = fadd <2 x double> %4298, %4378
-  %4380 = load <2 x double>, ptr %4365, align 16, !tbaa !26
-  %4381 = select <2 x i1> %4296, <2 x double> %4380, <2 x double> %4379
-  store <2 x double> %4381, ptr %4365, align 16, !tbaa !26
-  %4382 = add nsw i64 %4302, -1
-  %4383 = icmp sgt i64 %4302, 0
-  br i1 %4383, label %4297, label %4384, !llvm.loop !128
-
-4384:                                             ; preds = %4376
-  %4385 = load ptr, ptr %4279, align 8, !tbaa !56
-  %4386 = load i64, ptr %132, align 16, !tbaa !21
-  %4387 = load i64, ptr %4244, align 16, !tbaa !31
-  %4388 = add nsw i64 %4386, -1
-  br label %4389
-
-4389:                                             ; preds = %4384, %4275
-  %4390 = phi i64 [ %4388, %4384 ], [ %4218, %4275 ]
-  %4391 = phi i64 [ %4387, %4384 ], [ %4245, %4275 ]
-  %4392 = phi i64 [ %4386, %4384 ], [ %4207, %4275 ]
-  %4393 = phi ptr [ %4385, %4384 ], [ %4276, %4275 ]
-  %4394 = getelementptr inbounds <2 x double>, ptr %4393, i64 %4390
-  %4395 = load <2 x double>, ptr %4394, align 16, !tbaa !26
-  %4396 = icmp sgt i64 %4392, %4391
-  br i1 %4396, label %4400, label %4397
-
-4397:                                             ; preds = %4389
-  %4398 = getelementptr inbounds nuw i8, ptr %4153, i64 160
-  %4399 = load <2 x double>, ptr %4398, align 16, !tbaa !26
-  br label %4411
-
-4400:                                             ; preds = %4389
-  %4401 = getelementptr inbounds nuw i8, ptr %4153, i64 96
-  %4402 = load <2 x double>, ptr %4401, align 16, !tbaa !26
-  %4403 = getelementptr inbounds nuw i8, ptr %4153, i64 112
+4400:                                             ; preds = %4391, %4383
+  %4401 = phi <2 x double> [ %4389, %4383 ], [ %4393, %4391 ]
+  %4402 = phi <2 x double> [ %4390, %4383 ], [ %4399, %4391 ]
+  %4403 = getelementptr inbounds nuw i8, ptr %4367, i64 752
   %4404 = load <2 x double>, ptr %4403, align 16, !tbaa !26
-  %4405 = getelementptr inbounds nuw i8, ptr %4153, i64 128
-  %4406 = load <2 x double>, ptr %4405, align 16, !tbaa !26
-  %4407 = fmul <2 x double> %4395, %4406
-  %4408 = fmul <2 x double> %4407, splat (double 0x3FD5555555555555)
-  %4409 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4404, <2 x double> splat (double 5.000000e-01), <2 x double> %4408)
-  %4410 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4395, <2 x double> %4409, <2 x double> %4402)
-  br label %4411
+  %4405 = fcmp ole <2 x double> %4402, %4404
+  %4406 = getelementptr inbounds nuw i8, ptr %4367, i64 1920
+  %4407 = load <2 x double>, ptr %4406, align 16, !tbaa !26
+  %4408 = fcmp oeq <2 x double> %4407, zeroinitializer
+  %4409 = select <2 x i1> %4408, <2 x i1> %4405, <2 x i1> zeroinitializer
+  %4410 = select <2 x i1> %4409, <2 x i64> %4275, <2 x i64> zeroinitializer
+  %4411 = xor <2 x i64> %4410, %4275
+  %4412 = fsub <2 x double> %4377, %4379
+  %4413 = getelementptr inbounds nuw i8, ptr %4367, i64 384
+  %4414 = fsub <2 x double> %4379, %4401
+  %4415 = fdiv <2 x double> %4412, %4414
+  %4416 = getelementptr inbounds nuw i8, ptr %4367, i64 2168
+  %4417 = load ptr, ptr %4416, align 8, !tbaa !68
+  %4418 = getelementptr inbounds <2 x double>, ptr %4417, i64 %4381
+  %4419 = load <2 x double>, ptr %4418, align 16, !tbaa !26
+  %4420 = getelementptr inbounds nuw i8, ptr %4367, i64 2176
+  %4421 = load ptr, ptr %4420, align 16, !tbaa !48
+  %4422 = getelementptr inbounds <2 x double>, ptr %4421, i64 %4381
+  %4423 = load <2 x double>, ptr %4422, align 16, !tbaa !26
+  %4424 = icmp eq <2 x i64> %4410, zeroinitializer
+  %4425 = select <2 x i1> %4424, <2 x double> %4423, <2 x double> %4419
+  store <2 x double> %4425, ptr %4422, align 16, !tbaa !26
+  %4426 = load i64, ptr %4380, align 16, !tbaa !31
+  %4427 = add nsw i64 %4426, 1
+  %4428 = icmp slt i64 %4427, %4375
+  br i1 %4428, label %4429, label %4433
 
-4411:                                             ; preds = %4400, %4397
-  %4412 = phi <2 x double> [ %4399, %4397 ], [ %4410, %4400 ]
-  %4413 = getelementptr i8, ptr %4393, i64 -16
-  %4414 = icmp sgt i64 %4392, 0
-  br i1 %4414, label %4415, label %4424
+4429:                                             ; preds = %4400
+  %4430 = getelementptr inbounds nuw i8, ptr %4367, i64 2240
+  br label %4475
 
-4415:                                             ; preds = %4411
-  %4416 = fmul <2 x double> %4395, %4412
-  %4417 = getelementptr inbounds nuw i8, ptr %4153, i64 160
-  %4418 = getelementptr inbounds nuw i8, ptr %4153, i64 96
-  %4419 = getelementptr inbounds nuw i8, ptr %4153, i64 112
-  %4420 = getelementptr inbounds nuw i8, ptr %4153, i64 128
-  %4421 = getelementptr inbounds nuw i8, ptr %4153, i64 384
-  %4422 = getelementptr inbounds nuw i8, ptr %4153, i64 1984
-  %4423 = icmp eq <2 x i64> %4203, zeroinitializer
-  br label %4432
+4431:                                             ; preds = %4475
+  %4432 = load i64, ptr %4380, align 16, !tbaa !31
+  br label %4433
 
-4424:                                             ; preds = %4496, %4411
-  %4425 = icmp sgt i64 %4208, 0
-  br i1 %4425, label %4426, label %4504
+4433:                                             ; preds = %4431, %4400
+  %4434 = phi i64 [ %4426, %4400 ], [ %4432, %4431 ]
+  %4435 = phi <2 x double> [ %4419, %4400 ], [ %4480, %4431 ]
+  %4436 = icmp sgt i64 %4374, %4434
+  br i1 %4436, label %4444, label %4437
 
-4426:                                             ; preds = %4424
-  %4427 = getelementptr inbounds nuw i8, ptr %4153, i64 2072
-  %4428 = icmp eq <2 x i64> %4203, zeroinitializer
-  %4429 = getelementptr inbounds nuw i8, ptr %4153, i64 2080
-  %4430 = getelementptr inbounds nuw i8, ptr %4153, i64 2024
-  %4431 = getelementptr inbounds nuw i8, ptr %4153, i64 2032
-  br label %4575
-
-4432:                                             ; preds = %4415, %4496
-  %4433 = phi <2 x double> [ %4395, %4415 ], [ %4479, %4496 ]
-  %4434 = phi <2 x double> [ %4416, %4415 ], [ %4480, %4496 ]
-  %4435 = phi <2 x double> [ %4238, %4415 ], [ %4478, %4496 ]
-  %4436 = phi i64 [ %4390, %4415 ], [ %4502, %4496 ]
-  %4437 = icmp eq i64 %4436, 0
-  %4438 = load i64, ptr %4244, align 16, !tbaa !31
-  br i1 %4437, label %4477, label %4439
-
-4439:                                             ; preds = %4432
-  %4440 = getelementptr <2 x double>, ptr %4413, i64 %4436
+4437:                                             ; preds = %4433
+  %4438 = getelementptr inbounds nuw i8, ptr %4367, i64 2224
+  %4439 = load ptr, ptr %4438, align 16, !tbaa !73
+  %4440 = getelementptr inbounds <2 x double>, ptr %4439, i64 %4375
   %4441 = load <2 x double>, ptr %4440, align 16, !tbaa !26
-  %4442 = icmp sgt i64 %4436, %4438
-  br i1 %4442, label %4445, label %4443
+  %4442 = load <2 x double>, ptr %4413, align 16, !tbaa !26
+  %4443 = fmul <2 x double> %4441, %4442
+  br label %4452
 
-4443:                                             ; preds = %4439
-  %4444 = load <2 x double>, ptr %4417, align 16, !tbaa !26
-  br label %4453
+4444:                                             ; preds = %4433
+  %4445 = load <2 x double>, ptr %4413, align 16, !tbaa !26
+  %4446 = getelementptr inbounds nuw i8, ptr %4367, i64 2224
+  %4447 = load ptr, ptr %4446, align 16, !tbaa !73
+  %4448 = getelementptr inbounds <2 x double>, ptr %4447, i64 %4375
+  %4449 = load <2 x double>, ptr %4448, align 16, !tbaa !26
+  %4450 = fsub <2 x double> %4379, %4445
+  %4451 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4449, <2 x double> %4450, <2 x double> %4445)
+  br label %4452
 
-4445:                                             ; preds = %4439
-  %4446 = load <2 x double>, ptr %4418, align 16, !tbaa !26
-  %4447 = load <2 x double>, ptr %4419, align 16, !tbaa !26
-  %4448 = load <2 x double>, ptr %4420, align 16, !tbaa !26
-  %4449 = fmul <2 x double> %4441, %4448
-  %4450 = fmul <2 x double> %4449, splat (double 0x3FD5555555555555)
-  %4451 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4447, <2 x double> splat (double 5.000000e-01), <2 x double> %4450)
-  %4452 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4441, <2 x double> %4451, <2 x double> %4446)
-  br label %4453
+4452:                                             ; preds = %4444, %4437
+  %4453 = phi <2 x double> [ %4443, %4437 ], [ %4451, %4444 ]
+  %4454 = load ptr, ptr %4416, align 8, !tbaa !68
+  %4455 = getelementptr inbounds <2 x double>, ptr %4454, i64 %4375
+  %4456 = load <2 x double>, ptr %4455, align 16, !tbaa !26
+  %4457 = load ptr, ptr %4420, align 16, !tbaa !48
+  %4458 = getelementptr inbounds <2 x double>, ptr %4457, i64 %4375
+  %4459 = fsub <2 x double> %4435, %4456
+  %4460 = fsub <2 x double> %4402, %4453
+  %4461 = load <2 x double>, ptr %4403, align 16, !tbaa !26
+  %4462 = fsub <2 x double> %4461, %4453
+  %4463 = fdiv <2 x double> %4460, %4462
+  %4464 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4459, <2 x double> %4463, <2 x double> %4456)
+  %4465 = load <2 x double>, ptr %4458, align 16, !tbaa !26
+  %4466 = select <2 x i1> %4424, <2 x double> %4465, <2 x double> %4464
+  store <2 x double> %4466, ptr %4458, align 16, !tbaa !26
+  %4467 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %4411)
+  %4468 = icmp eq i64 %4467, 0
+  br i1 %4468, label %4629, label %4469
 
-4453:                                             ; preds = %4443, %4445
-  %4454 = phi <2 x double> [ %4452, %4445 ], [ %4444, %4443 ]
-  %4455 = fmul <2 x double> %4441, %4454
-  %4456 = icmp slt i64 %4436, %4438
-  br i1 %4456, label %4457, label %4464
+4469:                                             ; preds = %4452
+  %4470 = getelementptr inbounds nuw i8, ptr %4367, i64 2224
+  %4471 = getelementptr inbounds nuw i8, ptr %4367, i64 784
+  %4472 = getelementptr inbounds nuw i8, ptr %4367, i64 208
+  %4473 = extractelement <2 x i64> %4411, i64 0
+  %4474 = extractelement <2 x i64> %4411, i64 1
+  br label %4493
 
-4457:                                             ; preds = %4453
-  %4458 = load ptr, ptr %4422, align 16, !tbaa !67
-  %4459 = getelementptr inbounds nuw <2 x double>, ptr %4458, i64 %4436
-  %4460 = load <2 x double>, ptr %4459, align 16, !tbaa !26
-  %4461 = load <2 x double>, ptr %4421, align 16, !tbaa !26
-  %4462 = fmul <2 x double> %4460, %4461
-  %4463 = fmul <2 x double> %4460, %4461
-  br label %4473
+4475:                                             ; preds = %4429, %4475
+  %4476 = phi i64 [ %4427, %4429 ], [ %4491, %4475 ]
+  %4477 = phi <2 x double> [ %4419, %4429 ], [ %4480, %4475 ]
+  %4478 = load ptr, ptr %4416, align 8, !tbaa !68
+  %4479 = getelementptr inbounds <2 x double>, ptr %4478, i64 %4476
+  %4480 = load <2 x double>, ptr %4479, align 16, !tbaa !26
+  %4481 = load ptr, ptr %4420, align 16, !tbaa !48
+  %4482 = getelementptr inbounds <2 x double>, ptr %4481, i64 %4476
+  %4483 = fsub <2 x double> %4477, %4480
+  %4484 = load ptr, ptr %4430, align 16, !tbaa !138
+  %4485 = getelementptr inbounds <2 x double>, ptr %4484, i64 %4476
+  %4486 = load <2 x double>, ptr %4485, align 16, !tbaa !26
+  %4487 = fmul <2 x double> %4415, %4486
+  %4488 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4483, <2 x double> %4487, <2 x double> %4480)
+  %4489 = load <2 x double>, ptr %4482, align 16, !tbaa !26
+  %4490 = select <2 x i1> %4424, <2 x double> %4489, <2 x double> %4488
+  store <2 x double> %4490, ptr %4482, align 16, !tbaa !26
+  %4491 = add nsw i64 %4476, 1
+  %4492 = icmp eq i64 %4491, %4375
+  br i1 %4492, label %4431, label %4475, !llvm.loop !139
 
-4464:                                             ; preds = %4453
-  %4465 = load <2 x double>, ptr %4421, align 16, !tbaa !26
-  %4466 = load ptr, ptr %4422, align 16, !tbaa !67
-  %4467 = getelementptr inbounds nuw <2 x double>, ptr %4466, i64 %4436
-  %4468 = load <2 x double>, ptr %4467, align 16, !tbaa !26
-  %4469 = fsub <2 x double> %4238, %4465
-  %4470 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4468, <2 x double> %4469, <2 x double> %4465)
-  %4471 = fsub <2 x double> %4211, %4465
-  %4472 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4468, <2 x double> %4471, <2 x double> %4465)
-  br label %4473
+4493:                                             ; preds = %4469, %4628
+  %4494 = phi i1 [ true, %4469 ], [ false, %4628 ]
+  %4495 = phi i64 [ %4473, %4469 ], [ %4474, %4628 ]
+  %4496 = phi i64 [ 0, %4469 ], [ 1, %4628 ]
+  %4497 = icmp eq i64 %4495, 0
+  br i1 %4497, label %4628, label %4498
 
-4473:                                             ; preds = %4464, %4457
-  %4474 = phi <2 x double> [ %4462, %4457 ], [ %4470, %4464 ]
-  %4475 = phi <2 x double> [ %4463, %4457 ], [ %4472, %4464 ]
-  %4476 = fsub <2 x double> %4475, %4474
-  br label %4477
+4498:                                             ; preds = %4493
+  %4499 = load i64, ptr %132, align 16, !tbaa !21
+  %4500 = load i64, ptr %4380, align 16, !tbaa !31
+  %4501 = getelementptr inbounds nuw double, ptr %4413, i64 %4496
+  %4502 = load double, ptr %4501, align 8, !tbaa !43
+  %4503 = getelementptr inbounds nuw double, ptr %4403, i64 %4496
+  %4504 = load double, ptr %4503, align 8, !tbaa !43
+  %4505 = add nsw i64 %4499, -1
+  %4506 = icmp sgt i64 %4499, %4500
+  br i1 %4506, label %4507, label %4628
 
-4477:                                             ; preds = %4432, %4473
-  %4478 = phi <2 x double> [ %4474, %4473 ], [ zeroinitializer, %4432 ]
-  %4479 = phi <2 x double> [ %4441, %4473 ], [ %4433, %4432 ]
-  %4480 = phi <2 x double> [ %4455, %4473 ], [ %4434, %4432 ]
-  %4481 = phi <2 x double> [ %4476, %4473 ], [ zeroinitializer, %4432 ]
-  %4482 = fsub <2 x double> %4435, %4478
-  %4483 = fdiv <2 x double> %4481, %4482
-  %4484 = fsub <2 x double> %4480, %4434
-  %4485 = fmul <2 x double> %4484, %4483
-  %4486 = getelementptr inbounds nuw <2 x double>, ptr %4393, i64 %4436
-  %4487 = icmp slt i64 %4436, %4438
-  br i1 %4487, label %4488, label %4490
+4507:                                             ; preds = %4498
+  %4508 = getelementptr inbounds nuw double, ptr %4378, i64 %4496
+  %4509 = load double, ptr %4508, align 8, !tbaa !43
+  %4510 = getelementptr inbounds nuw double, ptr %4376, i64 %4496
+  %4511 = load double, ptr %4510, align 8, !tbaa !43
+  %4512 = load ptr, ptr %4470, align 16
+  %4513 = getelementptr i8, ptr %4512, i64 16
+  %4514 = getelementptr double, ptr %4513, i64 %4496
+  %4515 = fsub double %4509, %4502
+  %4516 = getelementptr double, ptr %4512, i64 %4496
+  %4517 = fsub double %4511, %4502
+  %4518 = load ptr, ptr %4416, align 8, !tbaa !68
+  %4519 = getelementptr double, ptr %4518, i64 %4496
+  %4520 = load ptr, ptr %4420, align 16, !tbaa !48
+  %4521 = getelementptr double, ptr %4520, i64 %4496
+  %4522 = getelementptr <2 x double>, ptr %4516, i64 %4505
+  br label %4550
 
-4488:                                             ; preds = %4477
-  %4489 = load <2 x double>, ptr %4417, align 16, !tbaa !26
-  br label %4496
+4523:                                             ; preds = %4596
+  %4524 = getelementptr inbounds nuw double, ptr %4406, i64 %4496
+  %4525 = load double, ptr %4524, align 8, !tbaa !43
+  %4526 = fcmp ogt double %4525, 0.000000e+00
+  %4527 = fcmp ogt double %4607, 0.000000e+00
+  %4528 = select i1 %4526, i1 %4527, i1 false
+  br i1 %4528, label %4529, label %4628
 
-4490:                                             ; preds = %4477
-  %4491 = load <2 x double>, ptr %4418, align 16, !tbaa !26
-  %4492 = load <2 x double>, ptr %4419, align 16, !tbaa !26
-  %4493 = load <2 x double>, ptr %4420, align 16, !tbaa !26
-  %4494 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4433, <2 x double> %4493, <2 x double> %4492)
-  %4495 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4433, <2 x double> %4494, <2 x double> %4491)
-  br label %4496
+4529:                                             ; preds = %4523
+  %4530 = getelementptr inbounds nuw double, ptr %4471, i64 %4496
+  %4531 = getelementptr inbounds nuw double, ptr %4472, i64 %4496
+  %4532 = sub i64 %4499, %4500
+  %4533 = add i64 %4500, 1
+  %4534 = and i64 %4532, 1
+  %4535 = icmp eq i64 %4534, 0
+  br i1 %4535, label %4545, label %4536
 
-4496:                                             ; preds = %4490, %4488
-  %4497 = phi <2 x double> [ %4489, %4488 ], [ %4495, %4490 ]
-  %4498 = fdiv <2 x double> %4485, %4497
-  %4499 = fadd <2 x double> %4433, %4498
-  %4500 = load <2 x double>, ptr %4486, align 16, !tbaa !26
-  %4501 = select <2 x i1> %4423, <2 x double> %4500, <2 x double> %4499
-  store <2 x double> %4501, ptr %4486, align 16, !tbaa !26
-  %4502 = add nsw i64 %4436, -1
-  %4503 = icmp sgt i64 %4436, 0
-  br i1 %4503, label %4432, label %4424, !llvm.loop !128
+4536:                                             ; preds = %4529
+  %4537 = load double, ptr %4530, align 8, !tbaa !43
+  %4538 = load double, ptr %4531, align 8, !tbaa !43
+  %4539 = fmul double %4607, %4538
+  %4540 = fdiv double %4537, %4539
+  %4541 = getelementptr <2 x double>, ptr %4521, i64 %4500
+  %4542 = load double, ptr %4541, align 8, !tbaa !43
+  %4543 = fmul double %4542, %4540
+  store double %4543, ptr %4541, align 8, !tbaa !43
+  %4544 = add nsw i64 %4500, 1
+  br label %4545
 
-4504:                                             ; preds = %4575, %4424
-  %4505 = getelementptr inbounds nuw i8, ptr %4153, i64 2072
-  %4506 = load ptr, ptr %4505, align 8, !tbaa !49
-  %4507 = getelementptr inbounds <2 x double>, ptr %4506, i64 %4208
-  %4508 = getelementptr inbounds nuw i8, ptr %4153, i64 352
-  %4509 = load <2 x double>, ptr %4508, align 16, !tbaa !26
-  %4510 = load <2 x double>, ptr %4507, align 16, !tbaa !26
-  %4511 = icmp eq <2 x i64> %4203, zeroinitializer
-  %4512 = select <2 x i1> %4511, <2 x double> %4510, <2 x double> %4509
-  store <2 x double> %4512, ptr %4507, align 16, !tbaa !26
-  %4513 = getelementptr inbounds nuw i8, ptr %4153, i64 2080
-  %4514 = load ptr, ptr %4513, align 16, !tbaa !59
-  %4515 = getelementptr inbounds <2 x double>, ptr %4514, i64 %4208
-  %4516 = load <2 x double>, ptr %4508, align 16, !tbaa !26
-  %4517 = load <2 x double>, ptr %4515, align 16, !tbaa !26
-  %4518 = select <2 x i1> %4511, <2 x double> %4517, <2 x double> %4516
-  store <2 x double> %4518, ptr %4515, align 16, !tbaa !26
-  %4519 = getelementptr inbounds nuw i8, ptr %4153, i64 1120
-  %4520 = fneg <2 x double> %4239
-  %4521 = getelementptr inbounds nuw i8, ptr %4153, i64 192
-  %4522 = load <2 x double>, ptr %4209, align 16, !tbaa !26
-  %4523 = select <2 x i1> %4511, <2 x double> %4522, <2 x double> %4227
-  store <2 x double> %4523, ptr %4209, align 16, !tbaa !26
-  %4524 = getelementptr inbounds nuw i8, ptr %4153, i64 944
-  %4525 = load <2 x double>, ptr %4524, align 16, !tbaa !26
-  %4526 = select <2 x i1> %4511, <2 x double> %4525, <2 x double> %4238
-  store <2 x double> %4526, ptr %4524, align 16, !tbaa !26
-  %4527 = getelementptr inbounds nuw i8, ptr %4153, i64 1104
-  %4528 = load <2 x double>, ptr %4527, align 16, !tbaa !26
-  %4529 = select <2 x i1> %4511, <2 x double> %4528, <2 x double> %4238
-  store <2 x double> %4529, ptr %4527, align 16, !tbaa !26
-  %4530 = getelementptr inbounds nuw i8, ptr %4153, i64 976
-  %4531 = load <2 x double>, ptr %4530, align 16, !tbaa !26
-  %4532 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4520, <2 x double> %4221, <2 x double> %4531)
-  %4533 = select <2 x i1> %4511, <2 x double> %4531, <2 x double> %4532
-  store <2 x double> %4533, ptr %4530, align 16, !tbaa !26
-  %4534 = getelementptr inbounds nuw i8, ptr %4153, i64 960
-  %4535 = load <2 x double>, ptr %4534, align 16, !tbaa !26
-  %4536 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4239, <2 x double> %4221, <2 x double> %4535)
-  %4537 = select <2 x i1> %4511, <2 x double> %4535, <2 x double> %4536
-  store <2 x double> %4537, ptr %4534, align 16, !tbaa !26
-  %4538 = getelementptr inbounds nuw i8, ptr %4153, i64 1040
-  %4539 = load <2 x double>, ptr %4538, align 16, !tbaa !26
-  %4540 = load <2 x double>, ptr %4521, align 16, !tbaa !26
-  %4541 = fneg <2 x double> %4540
-  %4542 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4541, <2 x double> %4213, <2 x double> %4283)
-  %4543 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4239, <2 x double> %4542, <2 x double> %4539)
-  %4544 = select <2 x i1> %4511, <2 x double> %4539, <2 x double> %4543
-  store <2 x double> %4544, ptr %4538, align 16, !tbaa !26
-  %4545 = load <2 x double>, ptr %4519, align 16, !tbaa !26
-  %4546 = select <2 x i1> %4511, <2 x double> %4545, <2 x double> %4227
-  store <2 x double> %4546, ptr %4519, align 16, !tbaa !26
-  %4547 = getelementptr inbounds nuw i8, ptr %4153, i64 1136
-  %4548 = load <2 x double>, ptr %4547, align 16, !tbaa !26
-  %4549 = select <2 x i1> %4511, <2 x double> %4548, <2 x double> %4238
-  store <2 x double> %4549, ptr %4547, align 16, !tbaa !26
-  %4550 = getelementptr inbounds nuw i8, ptr %4153, i64 1296
-  %4551 = load <2 x double>, ptr %4550, align 16, !tbaa !26
-  %4552 = select <2 x i1> %4511, <2 x double> %4551, <2 x double> %4238
-  store <2 x double> %4552, ptr %4550, align 16, !tbaa !26
-  %4553 = getelementptr inbounds nuw i8, ptr %4153, i64 1168
-  %4554 = load <2 x double>, ptr %4553, align 16, !tbaa !26
-  %4555 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4520, <2 x double> %4221, <2 x double> %4554)
-  %4556 = select <2 x i1> %4511, <2 x double> %4554, <2 x double> %4555
-  store <2 x double> %4556, ptr %4553, align 16, !tbaa !26
-  %4557 = getelementptr inbounds nuw i8, ptr %4153, i64 1152
-  %4558 = load <2 x double>, ptr %4557, align 16, !tbaa !26
-  %4559 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4239, <2 x double> %4221, <2 x double> %4558)
-  %4560 = select <2 x i1> %4511, <2 x double> %4558, <2 x double> %4559
-  store <2 x double> %4560, ptr %4557, align 16, !tbaa !26
-  %4561 = getelementptr inbounds nuw i8, ptr %4153, i64 1232
-  %4562 = load <2 x double>, ptr %4561, align 16, !tbaa !26
-  %4563 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4541, <2 x double> %4213, <2 x double> %4278)
-  %4564 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4239, <2 x double> %4563, <2 x double> %4562)
-  %4565 = select <2 x i1> %4511, <2 x double> %4562, <2 x double> %4564
-  store <2 x double> %4565, ptr %4561, align 16, !tbaa !26
-  %4566 = load <2 x i64>, ptr %4167, align 16, !tbaa !26
-  %4567 = or <2 x i64> %4566, %4203
-  store <2 x i64> %4567, ptr %4167, align 16, !tbaa !26
-  %4568 = load <2 x double>, ptr %224, align 16, !tbaa !26
-  %4569 = fmul <2 x double> %4568, splat (double 4.000000e+01)
-  %4570 = fcmp olt <2 x double> %4151, %4569
-  %4571 = select <2 x i1> %4570, <2 x double> %4151, <2 x double> %4569
-  %4572 = icmp ne <2 x i64> %4203, zeroinitializer
-  %4573 = select <2 x i1> %4194, <2 x i1> %4572, <2 x i1> zeroinitializer
-  %4574 = select <2 x i1> %4573, <2 x double> %4571, <2 x double> %4151
-  br label %4606
+4545:                                             ; preds = %4536, %4529
+  %4546 = phi i64 [ %4500, %4529 ], [ %4544, %4536 ]
+  %4547 = icmp eq i64 %4499, %4533
+  br i1 %4547, label %4628, label %4548
 
-4575:                                             ; preds = %4426, %4575
-  %4576 = phi i64 [ 0, %4426 ], [ %4604, %4575 ]
-  %4577 = uitofp nneg i64 %4576 to double
-  %4578 = insertelement <2 x double> poison, double %4577, i64 0
-  %4579 = shufflevector <2 x double> %4578, <2 x double> poison, <2 x i32> zeroinitializer
-  %4580 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4579, <2 x double> %4284, <2 x double> %4227)
-  %4581 = load <2 x double>, ptr %4228, align 16, !tbaa !26
-  %4582 = load <2 x double>, ptr %4230, align 16, !tbaa !26
-  %4583 = load <2 x double>, ptr %4232, align 16, !tbaa !26
-  %4584 = load <2 x double>, ptr %4234, align 16, !tbaa !26
-  %4585 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4580, <2 x double> %4584, <2 x double> %4583)
-  %4586 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4580, <2 x double> %4585, <2 x double> %4582)
-  %4587 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4580, <2 x double> %4586, <2 x double> %4581)
-  %4588 = load ptr, ptr %4427, align 8, !tbaa !49
-  %4589 = getelementptr inbounds nuw <2 x double>, ptr %4588, i64 %4576
-  %4590 = load <2 x double>, ptr %4589, align 16, !tbaa !26
-  %4591 = select <2 x i1> %4428, <2 x double> %4590, <2 x double> %4587
-  store <2 x double> %4591, ptr %4589, align 16, !tbaa !26
-  %4592 = load ptr, ptr %4429, align 16, !tbaa !59
-  %4593 = getelementptr inbounds nuw <2 x double>, ptr %4592, i64 %4576
-  %4594 = load <2 x double>, ptr %4593, align 16, !tbaa !26
-  %4595 = select <2 x i1> %4428, <2 x double> %4594, <2 x double> %4587
-  store <2 x double> %4595, ptr %4593, align 16, !tbaa !26
-  %4596 = load ptr, ptr %4430, align 8, !tbaa !50
-  %4597 = getelementptr inbounds nuw <2 x double>, ptr %4596, i64 %4576
-  %4598 = load <2 x double>, ptr %4597, align 16, !tbaa !26
-  %4599 = select <2 x i1> %4428, <2 x double> %4598, <2 x double> %4213
-  store <2 x double> %4599, ptr %4597, align 16, !tbaa !26
-  %4600 = load ptr, ptr %4431, align 16, !tbaa !61
-  %4601 = getelementptr inbounds nuw <2 x double>, ptr %4600, i64 %4576
-  %4602 = load <2 x double>, ptr %4601, align 16, !tbaa !26
-  %4603 = select <2 x i1> %4428, <2 x double> %4602, <2 x double> %4213
-  store <2 x double> %4603, ptr %4601, align 16, !tbaa !26
-  %4604 = add nuw nsw i64 %4576, 1
-  %4605 = icmp eq i64 %4604, %4208
-  br i1 %4605, label %4504, label %4575, !llvm.loop !129
+4548:                                             ; preds = %4545
+  %4549 = getelementptr i8, ptr %4521, i64 16
+  br label %4610
 
-4606:                                             ; preds = %4504, %4149
-  %4607 = phi <2 x double> [ %4574, %4504 ], [ %4151, %4149 ]
-  %4608 = add nuw nsw i64 %4150, 1
-  %4609 = load i64, ptr %169, align 8, !tbaa !20
-  %4610 = icmp slt i64 %4608, %4609
-  br i1 %4610, label %4149, label %4611, !llvm.loop !130
+4550:                                             ; preds = %4596, %4507
+  %4551 = phi double [ 0.000000e+00, %4507 ], [ %4607, %4596 ]
+  %4552 = phi i64 [ %4505, %4507 ], [ %4608, %4596 ]
+  %4553 = icmp eq i64 %4552, %4505
+  br i1 %4553, label %4554, label %4557
 
-4611:                                             ; preds = %4606
-  %4612 = load <2 x double>, ptr %149, align 16, !tbaa !26
-  br label %4613
+4554:                                             ; preds = %4550
+  %4555 = load double, ptr %4522, align 8, !tbaa !43
+  %4556 = tail call noundef double @llvm.fmuladd.f64(double %4555, double %4515, double %4502)
+  br label %4568
 
-4613:                                             ; preds = %4611, %4107
-  %4614 = phi <2 x double> [ %4116, %4107 ], [ %4612, %4611 ]
-  %4615 = phi <2 x double> [ %4139, %4107 ], [ %4607, %4611 ]
-  %4616 = load <2 x double>, ptr %152, align 16, !tbaa !26
-  %4617 = select <2 x i1> %3698, <2 x double> %4616, <2 x double> %4615
-  store <2 x double> %4617, ptr %152, align 16, !tbaa !26
-  %4618 = load ptr, ptr %225, align 16, !tbaa !38
-  %4619 = getelementptr inbounds nuw i8, ptr %4618, i64 16
-  store <2 x double> %4614, ptr %4618, align 16, !tbaa !26
-  %4620 = load <2 x double>, ptr %226, align 16, !tbaa !26
-  %4621 = getelementptr inbounds nuw i8, ptr %4618, i64 32
-  store <2 x double> %4620, ptr %4619, align 16, !tbaa !26
-  %4622 = load <2 x double>, ptr %196, align 16, !tbaa !26
-  %4623 = getelementptr inbounds nuw i8, ptr %4618, i64 48
-  store <2 x double> %4622, ptr %4621, align 16, !tbaa !26
-  %4624 = load <2 x double>, ptr %157, align 16, !tbaa !26
-  %4625 = getelementptr inbounds nuw i8, ptr %4618, i64 64
-  store <2 x double> %4624, ptr %4623, align 16, !tbaa !26
-  %4626 = load i64, ptr %169, align 8, !tbaa !20
-  %4627 = icmp sgt i64 %4626, 0
-  br i1 %4627, label %4632, label %4628
+4557:                                             ; preds = %4550
+  %4558 = getelementptr <2 x double>, ptr %4514, i64 %4552
+  %4559 = load double, ptr %4558, align 8, !tbaa !43
+  %4560 = tail call noundef double @llvm.fmuladd.f64(double %4559, double %4515, double %4502)
+  %4561 = getelementptr <2 x double>, ptr %4516, i64 %4552
+  %4562 = load double, ptr %4561, align 8, !tbaa !43
+  %4563 = tail call noundef double @llvm.fmuladd.f64(double %4562, double %4515, double %4502)
+  %4564 = tail call noundef double @llvm.fmuladd.f64(double %4559, double %4517, double %4502)
+  %4565 = fcmp ult double %4564, %4560
+  br i1 %4565, label %4566, label %4568
 
-4628:                                             ; preds = %4632, %4613
-  %4629 = phi ptr [ %4625, %4613 ], [ %4638, %4632 ]
-  %4630 = load i64, ptr %227, align 8, !tbaa !131
-  %4631 = icmp eq i64 %4630, 0
-  br i1 %4631, label %4767, label %4642
+4566:                                             ; preds = %4557
+  %4567 = add nsw i64 %4552, 1
+  br label %4568
 
-4632:                                             ; preds = %4613, %4632
-  %4633 = phi ptr [ %4638, %4632 ], [ %4625, %4613 ]
-  %4634 = phi i64 [ %4639, %4632 ], [ 0, %4613 ]
-  %4635 = load ptr, ptr %142, align 8, !tbaa !28
-  %4636 = getelementptr inbounds nuw %struct.Piece, ptr %4635, i64 %4634, i32 35
-  %4637 = load <2 x double>, ptr %4636, align 16, !tbaa !26
-  %4638 = getelementptr inbounds nuw i8, ptr %4633, i64 16
-  store <2 x double> %4637, ptr %4633, align 16, !tbaa !26
-  %4639 = add nuw nsw i64 %4634, 1
-  %4640 = load i64, ptr %169, align 8, !tbaa !20
-  %4641 = icmp slt i64 %4639, %4640
-  br i1 %4641, label %4632, label %4628, !llvm.loop !132
+4568:                                             ; preds = %4566, %4557, %4554
+  %4569 = phi double [ %4563, %4566 ], [ %4563, %4557 ], [ %4556, %4554 ]
+  %4570 = phi double [ %4560, %4566 ], [ %4560, %4557 ], [ %4504, %4554 ]
+  %4571 = phi i64 [ %4567, %4566 ], [ %4552, %4557 ], [ %4505, %4554 ]
+  %4572 = icmp sgt i64 %4571, %4500
+  br i1 %4572, label %4573, label %4596
 
-4642:                                             ; preds = %4628
-  %4643 = load <2 x double>, ptr %211, align 16, !tbaa !26
-  %4644 = getelementptr inbounds nuw i8, ptr %4629, i64 16
-  store <2 x double> %4643, ptr %4629, align 16, !tbaa !26
-  %4645 = load <2 x double>, ptr %189, align 16, !tbaa !26
-  %4646 = getelementptr inbounds nuw i8, ptr %4629, i64 32
-  store <2 x double> %4645, ptr %4644, align 16, !tbaa !26
-  %4647 = load <2 x double>, ptr %196, align 16, !tbaa !26
-  %4648 = load <2 x double>, ptr %206, align 16, !tbaa !26
-  %4649 = fsub <2 x double> %4647, %4648
-  %4650 = fcmp ogt <2 x double> %4649, zeroinitializer
-  %4651 = select <2 x i1> %4650, <2 x double> %4649, <2 x double> zeroinitializer
-  store <2 x double> %4651, ptr %4646, align 16, !tbaa !26
-  %4652 = load i64, ptr %169, align 8, !tbaa !20
-  %4653 = icmp sgt i64 %4652, 0
-  br i1 %4653, label %4654, label %4767
+4573:                                             ; preds = %4568
+  %4574 = load ptr, ptr %4416, align 8
+  %4575 = getelementptr double, ptr %4574, i64 %4496
+  br label %4576
 
-4654:                                             ; preds = %4642
-  %4655 = getelementptr inbounds nuw i8, ptr %4629, i64 48
-  br label %4656
+4576:                                             ; preds = %4591, %4573
+  %4577 = phi i64 [ %4571, %4573 ], [ %4594, %4591 ]
+  %4578 = phi double [ 0.000000e+00, %4573 ], [ %4593, %4591 ]
+  %4579 = phi double [ %4570, %4573 ], [ %4592, %4591 ]
+  %4580 = getelementptr <2 x double>, ptr %4516, i64 %4577
+  %4581 = load double, ptr %4580, align 8, !tbaa !43
+  %4582 = tail call noundef double @llvm.fmuladd.f64(double %4581, double %4517, double %4502)
+  %4583 = fcmp ogt double %4582, %4569
+  br i1 %4583, label %4584, label %4596
 
-4656:                                             ; preds = %4654, %4656
-  %4657 = phi ptr [ %4763, %4656 ], [ %4655, %4654 ]
-  %4658 = phi i64 [ %4764, %4656 ], [ 0, %4654 ]
-  %4659 = load ptr, ptr %142, align 8, !tbaa !28
-  %4660 = getelementptr inbounds nuw %struct.Piece, ptr %4659, i64 %4658
-  %4661 = getelementptr inbounds nuw i8, ptr %4660, i64 1904
-  %4662 = load ptr, ptr %4661, align 16, !tbaa !46
-  %4663 = load i64, ptr %132, align 16, !tbaa !21
-  %4664 = getelementptr <2 x double>, ptr %4662, i64 %4663
-  %4665 = getelementptr i8, ptr %4664, i64 -16
-  %4666 = load <2 x double>, ptr %4665, align 16, !tbaa !26
-  %4667 = getelementptr inbounds nuw i8, ptr %4660, i64 1712
-  %4668 = load <2 x double>, ptr %4667, align 16, !tbaa !26
-  %4669 = getelementptr inbounds nuw i8, ptr %4660, i64 1392
-  %4670 = load <2 x double>, ptr %4669, align 16, !tbaa !26
-  %4671 = fsub <2 x double> %4670, %4666
-  %4672 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4668, <2 x double> %4671, <2 x double> %4666)
-  %4673 = getelementptr inbounds nuw i8, ptr %4657, i64 16
-  store <2 x double> %4672, ptr %4657, align 16, !tbaa !26
-  %4674 = getelementptr inbounds nuw i8, ptr %4660, i64 1600
-  %4675 = load <2 x double>, ptr %4674, align 16, !tbaa !26
-  %4676 = getelementptr inbounds nuw i8, ptr %4657, i64 32
-  store <2 x double> %4675, ptr %4673, align 16, !tbaa !26
-  %4677 = load <2 x double>, ptr %4660, align 16, !tbaa !26
-  %4678 = getelementptr inbounds nuw i8, ptr %4660, i64 928
-  %4679 = load <2 x double>, ptr %4678, align 16, !tbaa !26
-  %4680 = fsub <2 x double> %4677, %4679
-  %4681 = getelementptr inbounds nuw i8, ptr %4657, i64 48
-  store <2 x double> %4680, ptr %4676, align 16, !tbaa !26
-  %4682 = getelementptr inbounds nuw i8, ptr %4660, i64 1008
-  %4683 = load <2 x double>, ptr %4682, align 16, !tbaa !26
-  %4684 = getelementptr inbounds nuw i8, ptr %4657, i64 64
-  store <2 x double> %4683, ptr %4681, align 16, !tbaa !26
-  %4685 = getelementptr inbounds nuw i8, ptr %4660, i64 992
-  %4686 = load <2 x double>, ptr %4685, align 16, !tbaa !26
-  %4687 = getelementptr inbounds nuw i8, ptr %4657, i64 80
-  store <2 x double> %4686, ptr %4684, align 16, !tbaa !26
-  %4688 = getelementptr inbounds nuw i8, ptr %4660, i64 960
-  %4689 = load <2 x double>, ptr %4688, align 16, !tbaa !26
-  %4690 = getelementptr inbounds nuw i8, ptr %4657, i64 96
-  store <2 x double> %4689, ptr %4687, align 16, !tbaa !26
-  %4691 = getelementptr inbounds nuw i8, ptr %4660, i64 1024
-  %4692 = load <2 x double>, ptr %4691, align 16, !tbaa !26
-  %4693 = getelementptr inbounds nuw i8, ptr %4657, i64 112
-  store <2 x double> %4692, ptr %4690, align 16, !tbaa !26
-  %4694 = getelementptr inbounds nuw i8, ptr %4660, i64 2024
-  %4695 = load i64, ptr %133, align 8, !tbaa !22
-  %4696 = sitofp i64 %4695 to double
-  %4697 = tail call double @llvm.fmuladd.f64(double %4696, double 7.500000e-01, double -5.000000e-01)
-  %4698 = fcmp ogt double %4697, 0.000000e+00
-  %4699 = select i1 %4698, double %4697, double 0.000000e+00
-  %4700 = fptosi double %4699 to i64
-  %4701 = add nsw i64 %4695, -2
-  %4702 = tail call i64 @llvm.smin.i64(i64 %4701, i64 %4700)
-  %4703 = sitofp i64 %4702 to double
-  %4704 = fsub double %4697, %4703
-  %4705 = fsub double 1.000000e+00, %4704
-  %4706 = insertelement <2 x double> poison, double %4705, i64 0
-  %4707 = shufflevector <2 x double> %4706, <2 x double> poison, <2 x i32> zeroinitializer
-  %4708 = load ptr, ptr %4694, align 8, !tbaa !50
-  %4709 = getelementptr inbounds <2 x double>, ptr %4708, i64 %4702
-  %4710 = load <2 x double>, ptr %4709, align 16, !tbaa !26
-  %4711 = insertelement <2 x double> poison, double %4704, i64 0
-  %4712 = shufflevector <2 x double> %4711, <2 x double> poison, <2 x i32> zeroinitializer
-  %4713 = getelementptr i8, ptr %4709, i64 16
-  %4714 = load <2 x double>, ptr %4713, align 16, !tbaa !26
-  %4715 = fmul <2 x double> %4714, %4712
-  %4716 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4707, <2 x double> %4710, <2 x double> %4715)
-  store <2 x double> %4716, ptr %4693, align 16, !tbaa !26
-  %4717 = load i64, ptr %133, align 8, !tbaa !22
-  %4718 = sitofp i64 %4717 to double
-  %4719 = tail call double @llvm.fmuladd.f64(double %4718, double 5.000000e-01, double -5.000000e-01)
-  %4720 = fcmp ogt double %4719, 0.000000e+00
-  %4721 = select i1 %4720, double %4719, double 0.000000e+00
-  %4722 = fptosi double %4721 to i64
-  %4723 = add nsw i64 %4717, -2
-  %4724 = tail call i64 @llvm.smin.i64(i64 %4723, i64 %4722)
-  %4725 = sitofp i64 %4724 to double
-  %4726 = fsub double %4719, %4725
-  %4727 = fsub double 1.000000e+00, %4726
-  %4728 = insertelement <2 x double> poison, double %4727, i64 0
-  %4729 = shufflevector <2 x double> %4728, <2 x double> poison, <2 x i32> zeroinitializer
-  %4730 = load ptr, ptr %4694, align 8, !tbaa !50
-  %4731 = getelementptr inbounds <2 x double>, ptr %4730, i64 %4724
-  %4732 = load <2 x double>, ptr %4731, align 16, !tbaa !26
-  %4733 = insertelement <2 x double> poison, double %4726, i64 0
-  %4734 = shufflevector <2 x double> %4733, <2 x double> poison, <2 x i32> zeroinitializer
-  %4735 = getelementptr i8, ptr %4731, i64 16
-  %4736 = load <2 x double>, ptr %4735, align 16, !tbaa !26
-  %4737 = fmul <2 x double> %4736, %4734
-  %4738 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4729, <2 x double> %4732, <2 x double> %4737)
-  %4739 = getelementptr inbounds nuw i8, ptr %4657, i64 128
-  store <2 x double> %4738, ptr %4739, align 16, !tbaa !26
-  %4740 = load i64, ptr %133, align 8, !tbaa !22
-  %4741 = sitofp i64 %4740 to double
-  %4742 = tail call double @llvm.fmuladd.f64(double %4741, double 2.500000e-01, double -5.000000e-01)
-  %4743 = fcmp ogt double %4742, 0.000000e+00
-  %4744 = select i1 %4743, double %4742, double 0.000000e+00
-  %4745 = fptosi double %4744 to i64
-  %4746 = add nsw i64 %4740, -2
-  %4747 = tail call i64 @llvm.smin.i64(i64 %4746, i64 %4745)
-  %4748 = sitofp i64 %4747 to double
-  %4749 = fsub double %4742, %4748
-  %4750 = fsub double 1.000000e+00, %4749
-  %4751 = insertelement <2 x double> poison, double %4750, i64 0
-  %4752 = shufflevector <2 x double> %4751, <2 x double> poison, <2 x i32> zeroinitializer
-  %4753 = load ptr, ptr %4694, align 8, !tbaa !50
-  %4754 = getelementptr inbounds <2 x double>, ptr %4753, i64 %4747
-  %4755 = load <2 x double>, ptr %4754, align 16, !tbaa !26
-  %4756 = insertelement <2 x double> poison, double %4749, i64 0
-  %4757 = shufflevector <2 x double> %4756, <2 x double> poison, <2 x i32> zeroinitializer
-  %4758 = getelementptr i8, ptr %4754, i64 16
-  %4759 = load <2 x double>, ptr %4758, align 16, !tbaa !26
-  %4760 = fmul <2 x double> %4759, %4757
-  %4761 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4752, <2 x double> %4755, <2 x double> %4760)
-  %4762 = getelementptr inbounds nuw i8, ptr %4657, i64 144
-  store <2 x double> %4761, ptr %4762, align 16, !tbaa !26
-  %4763 = getelementptr inbounds nuw i8, ptr %4657, i64 160
-  %4764 = add nuw nsw i64 %4658, 1
-  %4765 = load i64, ptr %169, align 8, !tbaa !20
-  %4766 = icmp slt i64 %4764, %4765
-  br i1 %4766, label %4656, label %4767, !llvm.loop !133
+4584:                                             ; preds = %4576
+  %4585 = fcmp ogt double %4579, %4582
+  br i1 %4585, label %4586, label %4591
 
-4767:                                             ; preds = %4656, %4642, %4628
-  %4768 = getelementptr inbounds nuw i8, ptr %4629, i64 48
-  %4769 = extractelement <2 x i64> %3638, i64 0
-  %4770 = extractelement <2 x i64> %3638, i64 1
-  br label %4771
+4586:                                             ; preds = %4584
+  %4587 = getelementptr <2 x double>, ptr %4575, i64 %4577
+  %4588 = load double, ptr %4587, align 8, !tbaa !43
+  %4589 = fsub double %4579, %4582
+  %4590 = tail call double @llvm.fmuladd.f64(double %4588, double %4589, double %4578)
+  br label %4591
 
-4771:                                             ; preds = %4767, %4914
-  %4772 = phi i1 [ true, %4767 ], [ false, %4914 ]
-  %4773 = phi i64 [ %4769, %4767 ], [ %4770, %4914 ]
-  %4774 = phi i64 [ 0, %4767 ], [ 1, %4914 ]
-  %4775 = icmp eq i64 %4773, 0
-  br i1 %4775, label %4914, label %4776
+4591:                                             ; preds = %4586, %4584
+  %4592 = phi double [ %4582, %4586 ], [ %4579, %4584 ]
+  %4593 = phi double [ %4590, %4586 ], [ %4578, %4584 ]
+  %4594 = add nsw i64 %4577, -1
+  %4595 = icmp sgt i64 %4594, %4500
+  br i1 %4595, label %4576, label %4596, !llvm.loop !140
 
-4776:                                             ; preds = %4771
-  %4777 = getelementptr inbounds nuw [2 x i64], ptr %228, i64 0, i64 %4774
-  %4778 = load i64, ptr %4777, align 8, !tbaa !30
-  %4779 = load i64, ptr %229, align 8, !tbaa !134
-  %4780 = icmp eq i64 %4778, %4779
-  br i1 %4780, label %4784, label %4781
+4596:                                             ; preds = %4591, %4576, %4568
+  %4597 = phi double [ %4570, %4568 ], [ %4579, %4576 ], [ %4592, %4591 ]
+  %4598 = phi double [ 0.000000e+00, %4568 ], [ %4578, %4576 ], [ %4593, %4591 ]
+  %4599 = phi i64 [ %4571, %4568 ], [ %4577, %4576 ], [ %4500, %4591 ]
+  %4600 = getelementptr <2 x double>, ptr %4519, i64 %4599
+  %4601 = load double, ptr %4600, align 8, !tbaa !43
+  %4602 = fsub double %4597, %4569
+  %4603 = tail call double @llvm.fmuladd.f64(double %4601, double %4602, double %4598)
+  %4604 = fsub double %4570, %4569
+  %4605 = fdiv double %4603, %4604
+  %4606 = getelementptr <2 x double>, ptr %4521, i64 %4552
+  store double %4605, ptr %4606, align 8, !tbaa !43
+  %4607 = fadd double %4551, %4603
+  %4608 = add nsw i64 %4552, -1
+  %4609 = icmp sgt i64 %4552, %4500
+  br i1 %4609, label %4550, label %4523, !llvm.loop !141
 
-4781:                                             ; preds = %4776
-  %4782 = getelementptr inbounds nuw [2 x ptr], ptr %233, i64 0, i64 %4774
-  %4783 = load ptr, ptr %4782, align 8, !tbaa !135
-  br label %4799
+4610:                                             ; preds = %4610, %4548
+  %4611 = phi i64 [ %4546, %4548 ], [ %4626, %4610 ]
+  %4612 = load double, ptr %4530, align 8, !tbaa !43
+  %4613 = load double, ptr %4531, align 8, !tbaa !43
+  %4614 = fmul double %4607, %4613
+  %4615 = fdiv double %4612, %4614
+  %4616 = getelementptr <2 x double>, ptr %4521, i64 %4611
+  %4617 = load double, ptr %4616, align 8, !tbaa !43
+  %4618 = fmul double %4617, %4615
+  store double %4618, ptr %4616, align 8, !tbaa !43
+  %4619 = load double, ptr %4530, align 8, !tbaa !43
+  %4620 = load double, ptr %4531, align 8, !tbaa !43
+  %4621 = fmul double %4607, %4620
+  %4622 = fdiv double %4619, %4621
+  %4623 = getelementptr <2 x double>, ptr %4549, i64 %4611
+  %4624 = load double, ptr %4623, align 8, !tbaa !43
+  %4625 = fmul double %4624, %4622
+  store double %4625, ptr %4623, align 8, !tbaa !43
+  %4626 = add nsw i64 %4611, 2
+  %4627 = icmp eq i64 %4626, %4499
+  br i1 %4627, label %4628, label %4610, !llvm.loop !142
 
-4784:                                             ; preds = %4776
-  %4785 = getelementptr inbounds nuw [2 x i64], ptr %134, i64 0, i64 %4774
-  %4786 = load i64, ptr %4785, align 8, !tbaa !30
-  %4787 = load ptr, ptr %230, align 8, !tbaa !136
-  %4788 = load i64, ptr %125, align 8, !tbaa !41
-  %4789 = getelementptr inbounds i64, ptr %4787, i64 %4788
-  store i64 %4786, ptr %4789, align 8, !tbaa !30
-  %4790 = load ptr, ptr %231, align 8, !tbaa !137
-  %4791 = load i64, ptr %125, align 8, !tbaa !41
-  %4792 = add nsw i64 %4791, 1
-  store i64 %4792, ptr %125, align 8, !tbaa !41
-  %4793 = load i64, ptr %229, align 8, !tbaa !134
-  %4794 = mul nsw i64 %4793, %4791
-  %4795 = load i64, ptr %232, align 8, !tbaa !15
-  %4796 = mul nsw i64 %4794, %4795
-  %4797 = getelementptr inbounds double, ptr %4790, i64 %4796
-  %4798 = getelementptr inbounds nuw [2 x ptr], ptr %233, i64 0, i64 %4774
-  store ptr %4797, ptr %4798, align 8, !tbaa !135
-  br label %4799
+4628:                                             ; preds = %4545, %4610, %4523, %4498, %4493
+  br i1 %4494, label %4493, label %4629, !llvm.loop !143
 
-4799:                                             ; preds = %4781, %4784
-  %4800 = phi i64 [ %4778, %4781 ], [ 0, %4784 ]
-  %4801 = phi ptr [ %4783, %4781 ], [ %4797, %4784 ]
-  %4802 = add nsw i64 %4800, 1
-  store i64 %4802, ptr %4777, align 8, !tbaa !30
-  %4803 = load i64, ptr %232, align 8, !tbaa !15
-  %4804 = mul nsw i64 %4803, %4800
-  %4805 = getelementptr inbounds double, ptr %4801, i64 %4804
-  %4806 = load ptr, ptr %225, align 16, !tbaa !38
-  %4807 = icmp ult ptr %4806, %4625
-  br i1 %4807, label %4867, label %4808
+4629:                                             ; preds = %4452, %4628, %4364
+  %4630 = load <2 x i64>, ptr %123, align 16, !tbaa !26
+  %4631 = and <2 x i64> %4630, %4363
+  %4632 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %4631)
+  %4633 = icmp eq i64 %4632, 0
+  %4634 = getelementptr inbounds nuw i8, ptr %4367, i64 2136
+  br i1 %4633, label %4635, label %4653
 
-4808:                                             ; preds = %4867, %4799
-  %4809 = phi ptr [ %4805, %4799 ], [ %4872, %4867 ]
-  %4810 = load i64, ptr %141, align 16, !tbaa !16
-  %4811 = icmp sgt i64 %4810, 0
-  br i1 %4811, label %4812, label %4854
+4635:                                             ; preds = %4629
+  %4636 = getelementptr inbounds nuw i8, ptr %4367, i64 2144
+  %4637 = getelementptr inbounds nuw i8, ptr %4367, i64 2152
+  %4638 = load ptr, ptr %4637, align 8, !tbaa !35
+  %4639 = load ptr, ptr %4636, align 8, !tbaa !35
+  store ptr %4639, ptr %4637, align 8, !tbaa !35
+  %4640 = load ptr, ptr %4634, align 8, !tbaa !35
+  store ptr %4640, ptr %4636, align 8, !tbaa !35
+  store ptr %4638, ptr %4634, align 8, !tbaa !35
+  %4641 = getelementptr inbounds nuw i8, ptr %4367, i64 2256
+  %4642 = getelementptr inbounds nuw i8, ptr %4367, i64 2264
+  %4643 = getelementptr inbounds nuw i8, ptr %4367, i64 2272
+  %4644 = load ptr, ptr %4643, align 8, !tbaa !35
+  %4645 = load ptr, ptr %4642, align 8, !tbaa !35
+  store ptr %4645, ptr %4643, align 8, !tbaa !35
+  %4646 = load ptr, ptr %4641, align 8, !tbaa !35
+  store ptr %4646, ptr %4642, align 8, !tbaa !35
+  store ptr %4644, ptr %4641, align 8, !tbaa !35
+  %4647 = getelementptr inbounds nuw i8, ptr %4367, i64 2304
+  %4648 = getelementptr inbounds nuw i8, ptr %4367, i64 2312
+  %4649 = getelementptr inbounds nuw i8, ptr %4367, i64 2320
+  %4650 = load ptr, ptr %4649, align 8, !tbaa !35
+  %4651 = load ptr, ptr %4648, align 8, !tbaa !35
+  store ptr %4651, ptr %4649, align 8, !tbaa !35
+  %4652 = load ptr, ptr %4647, align 8, !tbaa !35
+  store ptr %4652, ptr %4648, align 8, !tbaa !35
+  store ptr %4650, ptr %4647, align 8, !tbaa !35
+  br label %4718
 
-4812:                                             ; preds = %4808
-  %4813 = and i64 %4810, 3
-  %4814 = icmp ult i64 %4810, 4
-  br i1 %4814, label %4839, label %4815
+4653:                                             ; preds = %4629
+  %4654 = load ptr, ptr %4634, align 8, !tbaa !58
+  %4655 = getelementptr inbounds nuw i8, ptr %4367, i64 2144
+  %4656 = load ptr, ptr %4655, align 16, !tbaa !47
+  %4657 = getelementptr inbounds nuw i8, ptr %4367, i64 2152
+  %4658 = load ptr, ptr %4657, align 8, !tbaa !57
+  %4659 = load i64, ptr %132, align 16, !tbaa !21
+  %4660 = icmp sgt i64 %4659, 0
+  br i1 %4660, label %4661, label %4674
 
-4815:                                             ; preds = %4812
-  %4816 = and i64 %4810, 9223372036854775804
-  br label %4817
+4661:                                             ; preds = %4653, %4661
+  %4662 = phi i64 [ %4672, %4661 ], [ 0, %4653 ]
+  %4663 = getelementptr inbounds nuw <2 x double>, ptr %4658, i64 %4662
+  %4664 = getelementptr inbounds nuw <2 x double>, ptr %4656, i64 %4662
+  %4665 = load <2 x double>, ptr %4664, align 16, !tbaa !26
+  %4666 = load <2 x double>, ptr %4663, align 16, !tbaa !26
+  %4667 = select <2 x i1> %4335, <2 x double> %4666, <2 x double> %4665
+  store <2 x double> %4667, ptr %4663, align 16, !tbaa !26
+  %4668 = getelementptr inbounds nuw <2 x double>, ptr %4654, i64 %4662
+  %4669 = load <2 x double>, ptr %4668, align 16, !tbaa !26
+  %4670 = load <2 x double>, ptr %4664, align 16, !tbaa !26
+  %4671 = select <2 x i1> %4335, <2 x double> %4670, <2 x double> %4669
+  store <2 x double> %4671, ptr %4664, align 16, !tbaa !26
+  %4672 = add nuw nsw i64 %4662, 1
+  %4673 = icmp eq i64 %4672, %4659
+  br i1 %4673, label %4674, label %4661, !llvm.loop !144
 
-4817:                                             ; preds = %4817, %4815
-  %4818 = phi i64 [ 0, %4815 ], [ %4836, %4817 ]
-  %4819 = phi ptr [ %4809, %4815 ], [ %4833, %4817 ]
-  %4820 = phi i64 [ 0, %4815 ], [ %4837, %4817 ]
-  %4821 = getelementptr i8, ptr %4819, i64 8
-  %4822 = getelementptr inbounds nuw <2 x double>, ptr %4625, i64 %4818, i64 %4774
-  %4823 = load double, ptr %4822, align 8
-  store double %4823, ptr %4819, align 8, !tbaa !42
-  %4824 = or disjoint i64 %4818, 1
-  %4825 = getelementptr i8, ptr %4819, i64 16
-  %4826 = getelementptr inbounds nuw <2 x double>, ptr %4625, i64 %4824, i64 %4774
-  %4827 = load double, ptr %4826, align 8
-  store double %4827, ptr %4821, align 8, !tbaa !42
-  %4828 = or disjoint i64 %4818, 2
-  %4829 = getelementptr i8, ptr %4819, i64 24
-  %4830 = getelementptr inbounds nuw <2 x double>, ptr %4625, i64 %4828, i64 %4774
-  %4831 = load double, ptr %4830, align 8
-  store double %4831, ptr %4825, align 8, !tbaa !42
-  %4832 = or disjoint i64 %4818, 3
-  %4833 = getelementptr i8, ptr %4819, i64 32
-  %4834 = getelementptr inbounds nuw <2 x double>, ptr %4625, i64 %4832, i64 %4774
-  %4835 = load double, ptr %4834, align 8
-  store double %4835, ptr %4829, align 8, !tbaa !42
-  %4836 = add nuw nsw i64 %4818, 4
-  %4837 = add i64 %4820, 4
-  %4838 = icmp eq i64 %4837, %4816
-  br i1 %4838, label %4839, label %4817, !llvm.loop !138
+4674:                                             ; preds = %4661, %4653
+  %4675 = getelementptr inbounds nuw i8, ptr %4367, i64 2256
+  %4676 = load ptr, ptr %4675, align 16, !tbaa !125
+  %4677 = getelementptr inbounds nuw i8, ptr %4367, i64 2264
+  %4678 = load ptr, ptr %4677, align 8, !tbaa !51
+  %4679 = getelementptr inbounds nuw i8, ptr %4367, i64 2272
+  %4680 = load ptr, ptr %4679, align 16, !tbaa !62
+  %4681 = load i64, ptr %133, align 8, !tbaa !22
+  %4682 = icmp sgt i64 %4681, 0
+  br i1 %4682, label %4683, label %4718
 
-4839:                                             ; preds = %4817, %4812
-  %4840 = phi ptr [ poison, %4812 ], [ %4833, %4817 ]
-  %4841 = phi i64 [ 0, %4812 ], [ %4836, %4817 ]
-  %4842 = phi ptr [ %4809, %4812 ], [ %4833, %4817 ]
-  %4843 = icmp eq i64 %4813, 0
-  br i1 %4843, label %4854, label %4844
+4683:                                             ; preds = %4674, %4683
+  %4684 = phi i64 [ %4694, %4683 ], [ 0, %4674 ]
+  %4685 = getelementptr inbounds nuw <2 x double>, ptr %4680, i64 %4684
+  %4686 = getelementptr inbounds nuw <2 x double>, ptr %4678, i64 %4684
+  %4687 = load <2 x double>, ptr %4686, align 16, !tbaa !26
+  %4688 = load <2 x double>, ptr %4685, align 16, !tbaa !26
+  %4689 = select <2 x i1> %4335, <2 x double> %4688, <2 x double> %4687
+  store <2 x double> %4689, ptr %4685, align 16, !tbaa !26
+  %4690 = getelementptr inbounds nuw <2 x double>, ptr %4676, i64 %4684
+  %4691 = load <2 x double>, ptr %4690, align 16, !tbaa !26
+  %4692 = load <2 x double>, ptr %4686, align 16, !tbaa !26
+  %4693 = select <2 x i1> %4335, <2 x double> %4692, <2 x double> %4691
+  store <2 x double> %4693, ptr %4686, align 16, !tbaa !26
+  %4694 = add nuw nsw i64 %4684, 1
+  %4695 = icmp eq i64 %4694, %4681
+  br i1 %4695, label %4696, label %4683, !llvm.loop !144
 
-4844:                                             ; preds = %4839, %4844
-  %4845 = phi i64 [ %4851, %4844 ], [ %4841, %4839 ]
-  %4846 = phi ptr [ %4848, %4844 ], [ %4842, %4839 ]
-  %4847 = phi i64 [ %4852, %4844 ], [ 0, %4839 ]
-  %4848 = getelementptr i8, ptr %4846, i64 8
-  %4849 = getelementptr inbounds nuw <2 x double>, ptr %4625, i64 %4845, i64 %4774
-  %4850 = load double, ptr %4849, align 8
-  store double %4850, ptr %4846, align 8, !tbaa !42
-  %4851 = add nuw nsw i64 %4845, 1
-  %4852 = add i64 %4847, 1
-  %4853 = icmp eq i64 %4852, %4813
-  br i1 %4853, label %4854, label %4844, !llvm.loop !139
+4696:                                             ; preds = %4683
+  %4697 = load i64, ptr %133, align 8, !tbaa !22
+  %4698 = getelementptr inbounds nuw i8, ptr %4367, i64 2304
+  %4699 = load ptr, ptr %4698, align 16, !tbaa !88
+  %4700 = getelementptr inbounds nuw i8, ptr %4367, i64 2312
+  %4701 = load ptr, ptr %4700, align 8, !tbaa !50
+  %4702 = getelementptr inbounds nuw i8, ptr %4367, i64 2320
+  %4703 = load ptr, ptr %4702, align 16, !tbaa !60
+  %4704 = icmp sgt i64 %4697, 0
+  br i1 %4704, label %4705, label %4718
 
-4854:                                             ; preds = %4839, %4844, %4808
-  %4855 = phi ptr [ %4809, %4808 ], [ %4840, %4839 ], [ %4848, %4844 ]
-  %4856 = load i64, ptr %227, align 8, !tbaa !131
-  %4857 = icmp eq i64 %4856, 0
-  br i1 %4857, label %4914, label %4858
+4705:                                             ; preds = %4696, %4705
+  %4706 = phi i64 [ %4716, %4705 ], [ 0, %4696 ]
+  %4707 = getelementptr inbounds nuw <2 x double>, ptr %4703, i64 %4706
+  %4708 = getelementptr inbounds nuw <2 x double>, ptr %4701, i64 %4706
+  %4709 = load <2 x double>, ptr %4708, align 16, !tbaa !26
+  %4710 = load <2 x double>, ptr %4707, align 16, !tbaa !26
+  %4711 = select <2 x i1> %4335, <2 x double> %4710, <2 x double> %4709
+  store <2 x double> %4711, ptr %4707, align 16, !tbaa !26
+  %4712 = getelementptr inbounds nuw <2 x double>, ptr %4699, i64 %4706
+  %4713 = load <2 x double>, ptr %4712, align 16, !tbaa !26
+  %4714 = load <2 x double>, ptr %4708, align 16, !tbaa !26
+  %4715 = select <2 x i1> %4335, <2 x double> %4714, <2 x double> %4713
+  store <2 x double> %4715, ptr %4708, align 16, !tbaa !26
+  %4716 = add nuw nsw i64 %4706, 1
+  %4717 = icmp eq i64 %4716, %4697
+  br i1 %4717, label %4718, label %4705, !llvm.loop !144
 
-4858:                                             ; preds = %4854
-  %4859 = getelementptr inbounds nuw double, ptr %4629, i64 %4774
-  %4860 = load double, ptr %4859, align 8, !tbaa !42
-  %4861 = getelementptr inbounds nuw i8, ptr %4855, i64 8
-  store double %4860, ptr %4855, align 8, !tbaa !42
-  %4862 = getelementptr inbounds nuw i8, ptr %4859, i64 16
-  %4863 = load double, ptr %4862, align 8, !tbaa !42
-  %4864 = getelementptr inbounds nuw i8, ptr %4855, i64 16
-  store double %4863, ptr %4861, align 8, !tbaa !42
-  %4865 = getelementptr inbounds nuw i8, ptr %4859, i64 32
-  %4866 = load double, ptr %4865, align 8, !tbaa !42
-  store double %4866, ptr %4864, align 8, !tbaa !42
-  br i1 %4811, label %4875, label %4914
+4718:                                             ; preds = %4705, %4674, %4696, %4635
+  %4719 = getelementptr inbounds nuw i8, ptr %4367, i64 1184
+  %4720 = getelementptr inbounds nuw i8, ptr %4367, i64 960
+  %4721 = getelementptr inbounds nuw i8, ptr %4367, i64 736
+  br label %4737
 
-4867:                                             ; preds = %4799, %4867
-  %4868 = phi ptr [ %4873, %4867 ], [ %4806, %4799 ]
-  %4869 = phi ptr [ %4872, %4867 ], [ %4805, %4799 ]
-  %4870 = getelementptr inbounds nuw double, ptr %4868, i64 %4774
-  %4871 = load double, ptr %4870, align 8, !tbaa !42
-  %4872 = getelementptr inbounds nuw i8, ptr %4869, i64 8
-  store double %4871, ptr %4869, align 8, !tbaa !42
-  %4873 = getelementptr inbounds nuw i8, ptr %4868, i64 16
-  %4874 = icmp ult ptr %4873, %4625
-  br i1 %4874, label %4867, label %4808, !llvm.loop !140
+4722:                                             ; preds = %4737
+  %4723 = getelementptr inbounds nuw i8, ptr %4367, i64 2096
+  %4724 = getelementptr inbounds nuw i8, ptr %4367, i64 1520
+  %4725 = load <2 x double>, ptr %4724, align 16, !tbaa !26
+  %4726 = fcmp ogt <2 x double> %4725, zeroinitializer
+  %4727 = load <2 x double>, ptr %151, align 16, !tbaa !26
+  %4728 = fcmp une <2 x double> %4727, splat (double 2.000000e+00)
+  %4729 = and <2 x i1> %4726, %4728
+  %4730 = select <2 x i1> %4729, <2 x i64> %4275, <2 x i64> zeroinitializer
+  %4731 = load <2 x i64>, ptr %4723, align 16, !tbaa !26
+  %4732 = and <2 x i64> %4731, %4363
+  %4733 = or disjoint <2 x i64> %4730, %4732
+  store <2 x i64> %4733, ptr %4723, align 16, !tbaa !26
+  %4734 = add nuw nsw i64 %4365, 1
+  %4735 = load i64, ptr %169, align 8, !tbaa !20
+  %4736 = icmp slt i64 %4734, %4735
+  br i1 %4736, label %4364, label %4758, !llvm.loop !145
 
-4875:                                             ; preds = %4858
-  %4876 = getelementptr inbounds nuw i8, ptr %4855, i64 24
-  br label %4877
+4737:                                             ; preds = %4737, %4718
+  %4738 = phi i64 [ 0, %4718 ], [ %4756, %4737 ]
+  %4739 = getelementptr inbounds nuw [14 x <2 x double>], ptr %4719, i64 0, i64 %4738
+  %4740 = getelementptr inbounds nuw [14 x <2 x double>], ptr %4720, i64 0, i64 %4738
+  %4741 = load <2 x double>, ptr %4740, align 16, !tbaa !26
+  %4742 = load <2 x double>, ptr %4739, align 16, !tbaa !26
+  %4743 = select <2 x i1> %4335, <2 x double> %4742, <2 x double> %4741
+  store <2 x double> %4743, ptr %4739, align 16, !tbaa !26
+  %4744 = getelementptr inbounds nuw [14 x <2 x double>], ptr %4721, i64 0, i64 %4738
+  %4745 = load <2 x double>, ptr %4744, align 16, !tbaa !26
+  %4746 = select <2 x i1> %4335, <2 x double> %4741, <2 x double> %4745
+  store <2 x double> %4746, ptr %4740, align 16, !tbaa !26
+  %4747 = or disjoint i64 %4738, 1
+  %4748 = getelementptr inbounds nuw [14 x <2 x double>], ptr %4719, i64 0, i64 %4747
+  %4749 = getelementptr inbounds nuw [14 x <2 x double>], ptr %4720, i64 0, i64 %4747
+  %4750 = load <2 x double>, ptr %4749, align 16, !tbaa !26
+  %4751 = load <2 x double>, ptr %4748, align 16, !tbaa !26
+  %4752 = select <2 x i1> %4335, <2 x double> %4751, <2 x double> %4750
+  store <2 x double> %4752, ptr %4748, align 16, !tbaa !26
+  %4753 = getelementptr inbounds nuw [14 x <2 x double>], ptr %4721, i64 0, i64 %4747
+  %4754 = load <2 x double>, ptr %4753, align 16, !tbaa !26
+  %4755 = select <2 x i1> %4335, <2 x double> %4750, <2 x double> %4754
+  store <2 x double> %4755, ptr %4749, align 16, !tbaa !26
+  %4756 = add nuw nsw i64 %4738, 2
+  %4757 = icmp eq i64 %4756, 14
+  br i1 %4757, label %4722, label %4737, !llvm.loop !146
 
-4877:                                             ; preds = %4875, %4877
-  %4878 = phi i64 [ %4912, %4877 ], [ 0, %4875 ]
-  %4879 = phi ptr [ %4911, %4877 ], [ %4876, %4875 ]
-  %4880 = mul nuw nsw i64 %4878, 160
-  %4881 = getelementptr inbounds nuw i8, ptr %4768, i64 %4880
-  %4882 = getelementptr inbounds nuw <2 x double>, ptr %4881, i64 0, i64 %4774
-  %4883 = load double, ptr %4882, align 8
-  %4884 = getelementptr inbounds nuw i8, ptr %4879, i64 8
-  store double %4883, ptr %4879, align 8, !tbaa !42
-  %4885 = getelementptr inbounds nuw <2 x double>, ptr %4881, i64 1, i64 %4774
-  %4886 = load double, ptr %4885, align 8
-  %4887 = getelementptr inbounds nuw i8, ptr %4879, i64 16
-  store double %4886, ptr %4884, align 8, !tbaa !42
-  %4888 = getelementptr inbounds nuw <2 x double>, ptr %4881, i64 2, i64 %4774
-  %4889 = load double, ptr %4888, align 8
-  %4890 = getelementptr inbounds nuw i8, ptr %4879, i64 24
-  store double %4889, ptr %4887, align 8, !tbaa !42
-  %4891 = getelementptr inbounds nuw <2 x double>, ptr %4881, i64 3, i64 %4774
-  %4892 = load double, ptr %4891, align 8
-  %4893 = getelementptr inbounds nuw i8, ptr %4879, i64 32
-  store double %4892, ptr %4890, align 8, !tbaa !42
-  %4894 = getelementptr inbounds nuw <2 x double>, ptr %4881, i64 4, i64 %4774
-  %4895 = load double, ptr %4894, align 8
-  %4896 = getelementptr inbounds nuw i8, ptr %4879, i64 40
-  store double %4895, ptr %4893, align 8, !tbaa !42
-  %4897 = getelementptr inbounds nuw <2 x double>, ptr %4881, i64 5, i64 %4774
-  %4898 = load double, ptr %4897, align 8
-  %4899 = getelementptr inbounds nuw i8, ptr %4879, i64 48
-  store double %4898, ptr %4896, align 8, !tbaa !42
-  %4900 = getelementptr inbounds nuw <2 x double>, ptr %4881, i64 6, i64 %4774
-  %4901 = load double, ptr %4900, align 8
-  %4902 = getelementptr inbounds nuw i8, ptr %4879, i64 56
-  store double %4901, ptr %4899, align 8, !tbaa !42
-  %4903 = getelementptr inbounds nuw <2 x double>, ptr %4881, i64 7, i64 %4774
-  %4904 = load double, ptr %4903, align 8
-  %4905 = getelementptr inbounds nuw i8, ptr %4879, i64 64
-  store double %4904, ptr %4902, align 8, !tbaa !42
-  %4906 = getelementptr inbounds nuw <2 x double>, ptr %4881, i64 8, i64 %4774
-  %4907 = load double, ptr %4906, align 8
-  %4908 = getelementptr inbounds nuw i8, ptr %4879, i64 72
-  store double %4907, ptr %4905, align 8, !tbaa !42
-  %4909 = getelementptr inbounds nuw <2 x double>, ptr %4881, i64 9, i64 %4774
-  %4910 = load double, ptr %4909, align 8
-  %4911 = getelementptr inbounds nuw i8, ptr %4879, i64 80
-  store double %4910, ptr %4908, align 8, !tbaa !42
-  %4912 = add nuw nsw i64 %4878, 1
-  %4913 = icmp eq i64 %4912, %4810
-  br i1 %4913, label %4914, label %4877, !llvm.loop !138
+4758:                                             ; preds = %4722
+  %4759 = load <2 x double>, ptr %173, align 16, !tbaa !26
+  %4760 = load <2 x double>, ptr %184, align 16, !tbaa !26
+  %4761 = load <2 x double>, ptr %220, align 16, !tbaa !26
+  %4762 = load <2 x double>, ptr %172, align 16, !tbaa !26
+  %4763 = load <2 x double>, ptr %174, align 16, !tbaa !26
+  %4764 = fdiv <2 x double> %4761, %3973
+  %4765 = icmp sgt i64 %4735, 0
+  br label %4766
 
-4914:                                             ; preds = %4877, %4858, %4854, %4771
-  br i1 %4772, label %4771, label %4915, !llvm.loop !141
+4766:                                             ; preds = %4334, %4758
+  %4767 = phi <2 x double> [ %4764, %4758 ], [ %3983, %4334 ]
+  %4768 = phi i1 [ %4765, %4758 ], [ false, %4334 ]
+  %4769 = phi <2 x double> [ %4763, %4758 ], [ %3962, %4334 ]
+  %4770 = phi <2 x double> [ %4762, %4758 ], [ %4263, %4334 ]
+  %4771 = phi <2 x double> [ %4760, %4758 ], [ %3979, %4334 ]
+  %4772 = phi <2 x double> [ %4759, %4758 ], [ %3977, %4334 ]
+  %4773 = load <2 x double>, ptr %149, align 16, !tbaa !26
+  %4774 = fadd <2 x double> %4773, %4772
+  %4775 = select <2 x i1> %4335, <2 x double> %4773, <2 x double> %4774
+  store <2 x double> %4775, ptr %149, align 16, !tbaa !26
+  %4776 = load <2 x double>, ptr %164, align 16, !tbaa !26
+  %4777 = select <2 x i1> %4335, <2 x double> %4776, <2 x double> %4772
+  store <2 x double> %4777, ptr %164, align 16, !tbaa !26
+  %4778 = load <2 x double>, ptr %136, align 16, !tbaa !26
+  %4779 = fadd <2 x double> %4778, splat (double 1.000000e+00)
+  %4780 = select <2 x i1> %4335, <2 x double> %4778, <2 x double> %4779
+  store <2 x double> %4780, ptr %136, align 16, !tbaa !26
+  %4781 = load <2 x double>, ptr %138, align 16, !tbaa !26
+  %4782 = fcmp olt <2 x double> %4781, %4772
+  %4783 = select <2 x i1> %4335, <2 x i1> splat (i1 true), <2 x i1> %4782
+  %4784 = select <2 x i1> %4783, <2 x double> %4781, <2 x double> %4772
+  store <2 x double> %4784, ptr %138, align 16, !tbaa !26
+  %4785 = fcmp une <2 x double> %4771, zeroinitializer
+  %4786 = fcmp ueq <2 x double> %3972, zeroinitializer
+  %4787 = or <2 x i1> %4786, %4785
+  %4788 = fcmp olt <2 x double> %4767, splat (double 1.800000e+00)
+  %4789 = select <2 x i1> %4788, <2 x double> %4767, <2 x double> splat (double 1.800000e+00)
+  %4790 = select <2 x i1> %4787, <2 x double> splat (double 1.800000e+00), <2 x double> %4789
+  %4791 = fcmp ogt <2 x double> %4790, splat (double 2.000000e-01)
+  %4792 = select <2 x i1> %4791, <2 x double> %4790, <2 x double> splat (double 2.000000e-01)
+  %4793 = fmul <2 x double> %4772, %4792
+  %4794 = fmul <2 x double> %4772, splat (double 4.000000e+00)
+  %4795 = fcmp olt <2 x double> %4770, %4794
+  %4796 = select <2 x i1> %4795, <2 x double> %4770, <2 x double> %4794
+  %4797 = fcmp ogt <2 x double> %4793, %4796
+  %4798 = select <2 x i1> %4797, <2 x double> %4793, <2 x double> %4796
+  %4799 = select <2 x i1> %4335, <2 x double> %4770, <2 x double> zeroinitializer
+  store <2 x double> %4799, ptr %172, align 16, !tbaa !26
+  %4800 = select <2 x i1> %4335, <2 x double> %4769, <2 x double> zeroinitializer
+  store <2 x double> %4800, ptr %174, align 16, !tbaa !26
+  %4801 = load <2 x i64>, ptr %165, align 16, !tbaa !26
+  %4802 = and <2 x i64> %4801, %4363
+  store <2 x i64> %4802, ptr %165, align 16, !tbaa !26
+  %4803 = load <2 x i64>, ptr %166, align 16, !tbaa !26
+  %4804 = and <2 x i64> %4803, %4363
+  store <2 x i64> %4804, ptr %166, align 16, !tbaa !26
+  %4805 = load <2 x double>, ptr %210, align 16, !tbaa !26
+  %4806 = load <2 x double>, ptr %159, align 16, !tbaa !26
+  %4807 = select <2 x i1> %4335, <2 x double> %4806, <2 x double> %4805
+  store <2 x double> %4807, ptr %159, align 16, !tbaa !26
+  br i1 %4768, label %4808, label %5272
 
-4915:                                             ; preds = %4914
-  %4916 = load <2 x double>, ptr %149, align 16, !tbaa !26
-  %4917 = load <2 x double>, ptr %170, align 16, !tbaa !26
-  %4918 = fsub <2 x double> %4916, %4917
-  %4919 = load <2 x double>, ptr %171, align 16, !tbaa !26
-  %4920 = fadd <2 x double> %4919, splat (double -1.000000e-09)
-  %4921 = fcmp oge <2 x double> %4918, %4920
-  %4922 = select <2 x i1> %4921, <2 x i64> %3638, <2 x i64> zeroinitializer
-  %4923 = load i64, ptr %169, align 8, !tbaa !20
-  %4924 = icmp sgt i64 %4923, 0
-  br i1 %4924, label %4925, label %4973
+4808:                                             ; preds = %4766, %5265
+  %4809 = phi i64 [ %5267, %5265 ], [ 0, %4766 ]
+  %4810 = phi <2 x double> [ %5266, %5265 ], [ %4798, %4766 ]
+  %4811 = load ptr, ptr %142, align 8, !tbaa !28
+  %4812 = getelementptr inbounds nuw %struct.Piece, ptr %4811, i64 %4809
+  %4813 = getelementptr inbounds nuw i8, ptr %4812, i64 976
+  %4814 = load <2 x double>, ptr %4813, align 16, !tbaa !26
+  %4815 = getelementptr inbounds nuw i8, ptr %4812, i64 368
+  %4816 = load <2 x double>, ptr %4815, align 16, !tbaa !26
+  %4817 = fmul <2 x double> %4816, splat (double 1.001000e+00)
+  %4818 = fcmp ole <2 x double> %4814, %4817
+  %4819 = getelementptr inbounds nuw i8, ptr %4812, i64 400
+  %4820 = load <2 x double>, ptr %4819, align 16, !tbaa !26
+  %4821 = getelementptr inbounds nuw i8, ptr %4812, i64 1040
+  %4822 = load <2 x double>, ptr %4821, align 16, !tbaa !26
+  %4823 = fsub <2 x double> %4820, %4822
+  %4824 = fmul <2 x double> %4820, splat (double 1.000000e-04)
+  %4825 = fcmp ole <2 x double> %4823, %4824
+  %4826 = getelementptr inbounds nuw i8, ptr %4812, i64 2080
+  %4827 = load <2 x i64>, ptr %4826, align 16, !tbaa !26
+  %4828 = and <2 x i64> %4827, %4275
+  %4829 = getelementptr inbounds nuw i8, ptr %4812, i64 1920
+  %4830 = load <2 x double>, ptr %4829, align 16, !tbaa !26
+  %4831 = fcmp oeq <2 x double> %4830, zeroinitializer
+  %4832 = and <2 x i1> %4818, %4831
+  %4833 = fcmp oeq <2 x double> %4830, splat (double 1.000000e+00)
+  %4834 = and <2 x i1> %4825, %4833
+  %4835 = or <2 x i1> %4832, %4834
+  %4836 = select <2 x i1> %4835, <2 x i64> %4828, <2 x i64> zeroinitializer
+  %4837 = fadd <2 x double> %4830, splat (double 1.000000e+00)
+  %4838 = icmp eq <2 x i64> %4836, zeroinitializer
+  %4839 = select <2 x i1> %4838, <2 x double> %4830, <2 x double> %4837
+  store <2 x double> %4839, ptr %4829, align 16, !tbaa !26
+  %4840 = getelementptr inbounds nuw i8, ptr %4812, i64 2096
+  %4841 = load <2 x i64>, ptr %4840, align 16, !tbaa !26
+  %4842 = or <2 x i64> %4836, %4841
+  store <2 x i64> %4842, ptr %4840, align 16, !tbaa !26
+  %4843 = getelementptr inbounds nuw i8, ptr %4812, i64 224
+  %4844 = load <2 x double>, ptr %4843, align 16, !tbaa !26
+  %4845 = getelementptr inbounds nuw i8, ptr %4812, i64 1504
+  %4846 = load <2 x double>, ptr %4845, align 16, !tbaa !26
+  %4847 = getelementptr inbounds nuw i8, ptr %4812, i64 1520
+  %4848 = load <2 x double>, ptr %4847, align 16, !tbaa !26
+  %4849 = fadd <2 x double> %4846, %4848
+  %4850 = fcmp ogt <2 x double> %4849, zeroinitializer
+  %4851 = xor <2 x i64> %4827, splat (i64 -1)
+  %4852 = and <2 x i64> %4275, %4851
+  %4853 = fcmp une <2 x double> %4844, zeroinitializer
+  %4854 = or <2 x i1> %4853, %4850
+  %4855 = getelementptr inbounds nuw i8, ptr %4812, i64 992
+  %4856 = load <2 x double>, ptr %4855, align 16, !tbaa !26
+  %4857 = fmul <2 x double> %4844, splat (double 3.000000e-03)
+  %4858 = fcmp ogt <2 x double> %4857, splat (double 0x3E7AD7F29ABCAF48)
+  %4859 = select <2 x i1> %4858, <2 x double> %4857, <2 x double> splat (double 0x3E7AD7F29ABCAF48)
+  %4860 = fcmp ole <2 x double> %4856, %4859
+  %4861 = select <2 x i1> %4860, <2 x i1> %4854, <2 x i1> zeroinitializer
+  %4862 = select <2 x i1> %4861, <2 x i64> %4852, <2 x i64> zeroinitializer
+  %4863 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %4862)
+  %4864 = icmp eq i64 %4863, 0
+  br i1 %4864, label %5265, label %4865
 
-4925:                                             ; preds = %4915
-  %4926 = load ptr, ptr %142, align 8, !tbaa !28
-  %4927 = and i64 %4923, 3
-  %4928 = icmp ult i64 %4923, 4
-  br i1 %4928, label %4957, label %4929
+4865:                                             ; preds = %4808
+  %4866 = load i64, ptr %132, align 16, !tbaa !21
+  %4867 = load i64, ptr %133, align 8, !tbaa !22
+  %4868 = getelementptr inbounds nuw i8, ptr %4812, i64 960
+  %4869 = getelementptr inbounds nuw i8, ptr %4812, i64 1168
+  %4870 = load <2 x double>, ptr %4869, align 16, !tbaa !26
+  %4871 = getelementptr inbounds nuw i8, ptr %4812, i64 1488
+  %4872 = load <2 x double>, ptr %4871, align 16, !tbaa !26
+  %4873 = getelementptr inbounds nuw i8, ptr %4812, i64 208
+  %4874 = load <2 x double>, ptr %4873, align 16, !tbaa !26
+  %4875 = getelementptr inbounds nuw i8, ptr %4812, i64 2176
+  %4876 = load ptr, ptr %4875, align 16, !tbaa !48
+  %4877 = add nsw i64 %4866, -1
+  %4878 = getelementptr inbounds <2 x double>, ptr %4876, i64 %4877
+  %4879 = load <2 x double>, ptr %4878, align 16, !tbaa !26
+  %4880 = fmul <2 x double> %4874, %4879
+  %4881 = fneg <2 x double> %4856
+  %4882 = fdiv <2 x double> %4881, %4880
+  %4883 = fcmp ogt <2 x double> %4882, splat (double 0x3E7AD7F29ABCAF48)
+  %4884 = select <2 x i1> %4883, <2 x double> %4882, <2 x double> splat (double 0x3E7AD7F29ABCAF48)
+  %4885 = load <2 x double>, ptr %4812, align 16, !tbaa !26
+  %4886 = fsub <2 x double> %4885, %4884
+  %4887 = getelementptr inbounds nuw i8, ptr %4812, i64 640
+  %4888 = load <2 x double>, ptr %4887, align 16, !tbaa !26
+  %4889 = getelementptr inbounds nuw i8, ptr %4812, i64 656
+  %4890 = load <2 x double>, ptr %4889, align 16, !tbaa !26
+  %4891 = getelementptr inbounds nuw i8, ptr %4812, i64 672
+  %4892 = load <2 x double>, ptr %4891, align 16, !tbaa !26
+  %4893 = getelementptr inbounds nuw i8, ptr %4812, i64 688
+  %4894 = load <2 x double>, ptr %4893, align 16, !tbaa !26
+  %4895 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4886, <2 x double> %4894, <2 x double> %4892)
+  %4896 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4886, <2 x double> %4895, <2 x double> %4890)
+  %4897 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4886, <2 x double> %4896, <2 x double> %4888)
+  %4898 = fsub <2 x double> %4870, %4897
+  %4899 = getelementptr inbounds nuw i8, ptr %4812, i64 2144
+  %4900 = load ptr, ptr %4899, align 16, !tbaa !47
+  %4901 = getelementptr inbounds <2 x double>, ptr %4900, i64 %4877
+  %4902 = load <2 x double>, ptr %4901, align 16, !tbaa !26
+  %4903 = getelementptr inbounds nuw i8, ptr %4812, i64 2128
+  %4904 = load i64, ptr %4903, align 16, !tbaa !31
+  %4905 = icmp sgt i64 %4866, %4904
+  br i1 %4905, label %4914, label %4906
 
-4929:                                             ; preds = %4925
-  %4930 = and i64 %4923, 9223372036854775804
-  br label %4931
+4906:                                             ; preds = %4865
+  %4907 = getelementptr inbounds nuw i8, ptr %4812, i64 160
+  %4908 = load <2 x double>, ptr %4907, align 16, !tbaa !26
+  %4909 = getelementptr inbounds nuw i8, ptr %4812, i64 2152
+  %4910 = load ptr, ptr %4909, align 8, !tbaa !57
+  %4911 = getelementptr inbounds <2 x double>, ptr %4910, i64 %4877
+  %4912 = load <2 x double>, ptr %4911, align 16, !tbaa !26
+  %4913 = fmul <2 x double> %4912, %4908
+  br label %4934
 
-4931:                                             ; preds = %4931, %4929
-  %4932 = phi i64 [ 0, %4929 ], [ %4954, %4931 ]
-  %4933 = phi <2 x double> [ splat (double 1.000000e+09), %4929 ], [ %4953, %4931 ]
-  %4934 = phi i64 [ 0, %4929 ], [ %4955, %4931 ]
-  %4935 = getelementptr inbounds nuw %struct.Piece, ptr %4926, i64 %4932, i32 35
-  %4936 = load <2 x double>, ptr %4935, align 16, !tbaa !26
-  %4937 = fcmp olt <2 x double> %4933, %4936
-  %4938 = select <2 x i1> %4937, <2 x double> %4933, <2 x double> %4936
-  %4939 = or disjoint i64 %4932, 1
-  %4940 = getelementptr inbounds nuw %struct.Piece, ptr %4926, i64 %4939, i32 35
-  %4941 = load <2 x double>, ptr %4940, align 16, !tbaa !26
-  %4942 = fcmp olt <2 x double> %4938, %4941
-  %4943 = select <2 x i1> %4942, <2 x double> %4938, <2 x double> %4941
-  %4944 = or disjoint i64 %4932, 2
-  %4945 = getelementptr inbounds nuw %struct.Piece, ptr %4926, i64 %4944, i32 35
-  %4946 = load <2 x double>, ptr %4945, align 16, !tbaa !26
-  %4947 = fcmp olt <2 x double> %4943, %4946
-  %4948 = select <2 x i1> %4947, <2 x double> %4943, <2 x double> %4946
-  %4949 = or disjoint i64 %4932, 3
-  %4950 = getelementptr inbounds nuw %struct.Piece, ptr %4926, i64 %4949, i32 35
-  %4951 = load <2 x double>, ptr %4950, align 16, !tbaa !26
-  %4952 = fcmp olt <2 x double> %4948, %4951
-  %4953 = select <2 x i1> %4952, <2 x double> %4948, <2 x double> %4951
-  %4954 = add nuw nsw i64 %4932, 4
-  %4955 = add i64 %4934, 4
-  %4956 = icmp eq i64 %4955, %4930
-  br i1 %4956, label %4957, label %4931, !llvm.loop !114
+4914:                                             ; preds = %4865
+  %4915 = getelementptr inbounds nuw i8, ptr %4812, i64 96
+  %4916 = load <2 x double>, ptr %4915, align 16, !tbaa !26
+  %4917 = getelementptr inbounds nuw i8, ptr %4812, i64 112
+  %4918 = load <2 x double>, ptr %4917, align 16, !tbaa !26
+  %4919 = getelementptr inbounds nuw i8, ptr %4812, i64 128
+  %4920 = load <2 x double>, ptr %4919, align 16, !tbaa !26
+  %4921 = fmul <2 x double> %4902, %4920
+  %4922 = fmul <2 x double> %4921, splat (double 0x3FD5555555555555)
+  %4923 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4918, <2 x double> splat (double 5.000000e-01), <2 x double> %4922)
+  %4924 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4902, <2 x double> %4923, <2 x double> %4916)
+  %4925 = getelementptr inbounds nuw i8, ptr %4812, i64 2152
+  %4926 = load ptr, ptr %4925, align 8, !tbaa !57
+  %4927 = getelementptr inbounds <2 x double>, ptr %4926, i64 %4877
+  %4928 = load <2 x double>, ptr %4927, align 16, !tbaa !26
+  %4929 = fmul <2 x double> %4928, %4920
+  %4930 = fmul <2 x double> %4929, splat (double 0x3FD5555555555555)
+  %4931 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4918, <2 x double> splat (double 5.000000e-01), <2 x double> %4930)
+  %4932 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4928, <2 x double> %4931, <2 x double> %4916)
+  %4933 = fmul <2 x double> %4928, %4932
+  br label %4934
 
-4957:                                             ; preds = %4931, %4925
-  %4958 = phi <2 x double> [ poison, %4925 ], [ %4953, %4931 ]
-  %4959 = phi i64 [ 0, %4925 ], [ %4954, %4931 ]
-  %4960 = phi <2 x double> [ splat (double 1.000000e+09), %4925 ], [ %4953, %4931 ]
-  %4961 = icmp eq i64 %4927, 0
-  br i1 %4961, label %4973, label %4962
+4934:                                             ; preds = %4914, %4906
+  %4935 = phi ptr [ %4926, %4914 ], [ %4910, %4906 ]
+  %4936 = phi <2 x double> [ %4924, %4914 ], [ %4908, %4906 ]
+  %4937 = phi <2 x double> [ %4933, %4914 ], [ %4913, %4906 ]
+  %4938 = phi ptr [ %4925, %4914 ], [ %4909, %4906 ]
+  %4939 = sitofp i64 %4867 to double
+  %4940 = insertelement <2 x double> poison, double %4939, i64 0
+  %4941 = shufflevector <2 x double> %4940, <2 x double> poison, <2 x i32> zeroinitializer
+  %4942 = fmul <2 x double> %4902, %4936
+  %4943 = fdiv <2 x double> %4884, %4941
+  %4944 = getelementptr i8, ptr %4900, i64 -16
+  %4945 = getelementptr i8, ptr %4876, i64 -16
+  %4946 = icmp sgt i64 %4866, 0
+  br i1 %4946, label %4947, label %5048
 
-4962:                                             ; preds = %4957, %4962
-  %4963 = phi i64 [ %4970, %4962 ], [ %4959, %4957 ]
-  %4964 = phi <2 x double> [ %4969, %4962 ], [ %4960, %4957 ]
-  %4965 = phi i64 [ %4971, %4962 ], [ 0, %4957 ]
-  %4966 = getelementptr inbounds nuw %struct.Piece, ptr %4926, i64 %4963, i32 35
-  %4967 = load <2 x double>, ptr %4966, align 16, !tbaa !26
-  %4968 = fcmp olt <2 x double> %4964, %4967
-  %4969 = select <2 x i1> %4968, <2 x double> %4964, <2 x double> %4967
-  %4970 = add nuw nsw i64 %4963, 1
-  %4971 = add i64 %4965, 1
-  %4972 = icmp eq i64 %4971, %4927
-  br i1 %4972, label %4973, label %4962, !llvm.loop !142
+4947:                                             ; preds = %4934
+  %4948 = fmul <2 x double> %4902, %4936
+  %4949 = getelementptr inbounds nuw i8, ptr %4812, i64 160
+  %4950 = getelementptr inbounds nuw i8, ptr %4812, i64 96
+  %4951 = getelementptr inbounds nuw i8, ptr %4812, i64 112
+  %4952 = getelementptr inbounds nuw i8, ptr %4812, i64 128
+  %4953 = getelementptr inbounds nuw i8, ptr %4812, i64 384
+  %4954 = getelementptr inbounds nuw i8, ptr %4812, i64 2224
+  %4955 = icmp eq <2 x i64> %4862, zeroinitializer
+  br label %4956
 
-4973:                                             ; preds = %4957, %4962, %4915
-  %4974 = phi <2 x double> [ splat (double 1.000000e+09), %4915 ], [ %4958, %4957 ], [ %4969, %4962 ]
-  %4975 = load <2 x double>, ptr %221, align 16, !tbaa !26
-  %4976 = select <2 x i1> %3698, <2 x double> %4975, <2 x double> %4974
-  store <2 x double> %4976, ptr %221, align 16, !tbaa !26
-  %4977 = load <2 x double>, ptr %222, align 16, !tbaa !26
-  %4978 = fcmp une <2 x double> %4977, zeroinitializer
-  %4979 = load <2 x double>, ptr %196, align 16, !tbaa !26
-  %4980 = load <2 x double>, ptr %187, align 16, !tbaa !26
-  %4981 = fsub <2 x double> %4979, %4980
-  %4982 = fcmp une <2 x double> %4977, splat (double 1.000000e+00)
-  %4983 = load <2 x double>, ptr %157, align 16, !tbaa !26
-  %4984 = load <2 x double>, ptr %223, align 16, !tbaa !26
-  %4985 = fsub <2 x double> %4983, %4984
-  %4986 = select <2 x i1> %4982, <2 x double> splat (double -1.000000e+00), <2 x double> %4985
-  %4987 = fcmp une <2 x double> %4977, splat (double 2.000000e+00)
-  %4988 = fsub <2 x double> %4976, %4984
-  %4989 = select <2 x i1> %4987, <2 x double> %4986, <2 x double> %4988
-  %4990 = fcmp une <2 x double> %4977, splat (double 3.000000e+00)
-  %4991 = fsub <2 x double> %4981, %4984
-  %4992 = select <2 x i1> %4990, <2 x double> %4989, <2 x double> %4991
-  %4993 = fcmp une <2 x double> %4977, splat (double 4.000000e+00)
-  %4994 = fsub <2 x double> %4984, %4981
-  %4995 = select <2 x i1> %4993, <2 x double> %4992, <2 x double> %4994
-  %4996 = fcmp oge <2 x double> %4995, splat (double 0xBEB0C6F7A0B5ED8D)
-  %4997 = select <2 x i1> %4996, <2 x i1> %4978, <2 x i1> zeroinitializer
-  %4998 = select <2 x i1> %4997, <2 x i64> %3638, <2 x i64> zeroinitializer
-  %4999 = xor <2 x i64> %4998, splat (i64 -1)
-  %5000 = and <2 x i64> %4922, %4999
-  %5001 = load <2 x double>, ptr %139, align 16, !tbaa !26
-  %5002 = icmp ne <2 x i64> %5000, zeroinitializer
-  %5003 = select <2 x i1> %4978, <2 x i1> %5002, <2 x i1> zeroinitializer
-  %5004 = select <2 x i1> %5003, <2 x double> splat (double 2.000000e+00), <2 x double> %5001
-  store <2 x double> %5004, ptr %139, align 16, !tbaa !26
-  %5005 = or <2 x i64> %4998, %4922
-  %5006 = load <2 x double>, ptr %226, align 16, !tbaa !26
-  %5007 = fadd <2 x double> %5006, splat (double 1.000000e+00)
-  %5008 = icmp eq <2 x i64> %5005, zeroinitializer
-  %5009 = select <2 x i1> %5008, <2 x double> %5006, <2 x double> %5007
-  store <2 x double> %5009, ptr %226, align 16, !tbaa !26
-  %5010 = xor <2 x i64> %5005, %3638
-  %5011 = load <2 x double>, ptr %167, align 16, !tbaa !26
-  %5012 = fcmp oeq <2 x double> %5011, zeroinitializer
-  %5013 = load <2 x double>, ptr %168, align 16, !tbaa !26
-  %5014 = fcmp oeq <2 x double> %5013, zeroinitializer
-  %5015 = select <2 x i1> %5014, <2 x i1> %5012, <2 x i1> zeroinitializer
-  %5016 = select <2 x i1> %5015, <2 x i64> %5010, <2 x i64> zeroinitializer
-  %5017 = load <2 x double>, ptr %154, align 16, !tbaa !26
-  %5018 = fmul <2 x double> %5017, splat (double 5.000000e-01)
-  %5019 = load <2 x double>, ptr %155, align 16, !tbaa !26
-  %5020 = fadd <2 x double> %5019, %5018
-  %5021 = fadd <2 x double> %5020, splat (double -4.000000e-03)
-  %5022 = fcmp ult <2 x double> %4983, %5021
-  %5023 = fsub <2 x double> %5019, %5018
-  %5024 = fadd <2 x double> %5023, splat (double 4.000000e-03)
-  %5025 = fcmp ole <2 x double> %4983, %5024
-  %5026 = load <2 x i64>, ptr %156, align 16, !tbaa !26
-  %5027 = select <2 x i1> %5025, <2 x i64> splat (i64 -1), <2 x i64> %5026
-  %5028 = select <2 x i1> %5022, <2 x i64> %5027, <2 x i64> zeroinitializer
-  %5029 = xor <2 x i64> %5028, %5026
-  %5030 = and <2 x i64> %5029, %5016
-  %5031 = and <2 x i64> %5028, %5016
-  %5032 = xor <2 x i64> %5016, splat (i64 -1)
-  %5033 = and <2 x i64> %5026, %5032
-  %5034 = or disjoint <2 x i64> %5031, %5033
-  store <2 x i64> %5034, ptr %156, align 16, !tbaa !26
-  %5035 = load <2 x i64>, ptr %166, align 16, !tbaa !26
-  %5036 = or <2 x i64> %5030, %5035
-  store <2 x i64> %5036, ptr %166, align 16, !tbaa !26
-  %5037 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %5005)
-  %5038 = icmp eq i64 %5037, 0
-  br i1 %5038, label %5049, label %5039
+4956:                                             ; preds = %4947, %5035
+  %4957 = phi <2 x double> [ %4902, %4947 ], [ %5016, %5035 ]
+  %4958 = phi <2 x double> [ %4948, %4947 ], [ %5015, %5035 ]
+  %4959 = phi <2 x double> [ %4897, %4947 ], [ %5017, %5035 ]
+  %4960 = phi <2 x double> [ %4879, %4947 ], [ %5018, %5035 ]
+  %4961 = phi i64 [ %4877, %4947 ], [ %5041, %5035 ]
+  %4962 = icmp eq i64 %4961, 0
+  br i1 %4962, label %4963, label %4967
 
-5039:                                             ; preds = %4973
-  %5040 = extractelement <2 x i64> %5005, i64 0
-  %5041 = icmp eq i64 %5040, 0
-  br i1 %5041, label %5043, label %5042
+4963:                                             ; preds = %4956
+  %4964 = fdiv <2 x double> zeroinitializer, %4959
+  %4965 = fsub <2 x double> %4958, %4958
+  %4966 = fmul <2 x double> %4964, %4965
+  br label %5012
 
-5042:                                             ; preds = %5039
+4967:                                             ; preds = %4956
+  %4968 = getelementptr <2 x double>, ptr %4944, i64 %4961
+  %4969 = load <2 x double>, ptr %4968, align 16, !tbaa !26
+  %4970 = load i64, ptr %4903, align 16, !tbaa !31
+  %4971 = icmp sgt i64 %4961, %4970
+  br i1 %4971, label %4974, label %4972
+
+4972:                                             ; preds = %4967
+  %4973 = load <2 x double>, ptr %4949, align 16, !tbaa !26
+  br label %4982
+
+4974:                                             ; preds = %4967
+  %4975 = load <2 x double>, ptr %4950, align 16, !tbaa !26
+  %4976 = load <2 x double>, ptr %4951, align 16, !tbaa !26
+  %4977 = load <2 x double>, ptr %4952, align 16, !tbaa !26
+  %4978 = fmul <2 x double> %4969, %4977
+  %4979 = fmul <2 x double> %4978, splat (double 0x3FD5555555555555)
+  %4980 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4976, <2 x double> splat (double 5.000000e-01), <2 x double> %4979)
+  %4981 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4969, <2 x double> %4980, <2 x double> %4975)
+  br label %4982
+
+4982:                                             ; preds = %4972, %4974
+  %4983 = phi <2 x double> [ %4981, %4974 ], [ %4973, %4972 ]
+  %4984 = fmul <2 x double> %4969, %4983
+  %4985 = icmp slt i64 %4961, %4970
+  br i1 %4985, label %4986, label %4993
+
+4986:                                             ; preds = %4982
+  %4987 = load ptr, ptr %4954, align 16, !tbaa !73
+  %4988 = getelementptr inbounds nuw <2 x double>, ptr %4987, i64 %4961
+  %4989 = load <2 x double>, ptr %4988, align 16, !tbaa !26
+  %4990 = load <2 x double>, ptr %4953, align 16, !tbaa !26
+  %4991 = fmul <2 x double> %4989, %4990
+  %4992 = fmul <2 x double> %4989, %4990
+  br label %5002
+
+4993:                                             ; preds = %4982
+  %4994 = load <2 x double>, ptr %4953, align 16, !tbaa !26
+  %4995 = load ptr, ptr %4954, align 16, !tbaa !73
+  %4996 = getelementptr inbounds nuw <2 x double>, ptr %4995, i64 %4961
+  %4997 = load <2 x double>, ptr %4996, align 16, !tbaa !26
+  %4998 = fsub <2 x double> %4897, %4994
+  %4999 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4997, <2 x double> %4998, <2 x double> %4994)
+  %5000 = fsub <2 x double> %4870, %4994
+  %5001 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4997, <2 x double> %5000, <2 x double> %4994)
+  br label %5002
+
+5002:                                             ; preds = %4993, %4986
+  %5003 = phi <2 x double> [ %4991, %4986 ], [ %4999, %4993 ]
+  %5004 = phi <2 x double> [ %4992, %4986 ], [ %5001, %4993 ]
+  %5005 = fsub <2 x double> %5004, %5003
+  %5006 = fsub <2 x double> %4959, %5003
+  %5007 = fdiv <2 x double> %5005, %5006
+  %5008 = fsub <2 x double> %4984, %4958
+  %5009 = fmul <2 x double> %5008, %5007
+  %5010 = getelementptr <2 x double>, ptr %4945, i64 %4961
+  %5011 = load <2 x double>, ptr %5010, align 16, !tbaa !26
+  br label %5012
+
+5012:                                             ; preds = %5002, %4963
+  %5013 = phi <2 x double> [ %5009, %5002 ], [ %4966, %4963 ]
+  %5014 = phi <2 x double> [ %5007, %5002 ], [ %4964, %4963 ]
+  %5015 = phi <2 x double> [ %4984, %5002 ], [ %4958, %4963 ]
+  %5016 = phi <2 x double> [ %4969, %5002 ], [ %4957, %4963 ]
+  %5017 = phi <2 x double> [ %5003, %5002 ], [ zeroinitializer, %4963 ]
+  %5018 = phi <2 x double> [ %5011, %5002 ], [ %4960, %4963 ]
+  %5019 = getelementptr inbounds nuw <2 x double>, ptr %4876, i64 %4961
+  %5020 = fsub <2 x double> %5018, %4960
+  %5021 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5020, <2 x double> %5014, <2 x double> %4960)
+  %5022 = load <2 x double>, ptr %5019, align 16, !tbaa !26
+  %5023 = select <2 x i1> %4955, <2 x double> %5022, <2 x double> %5021
+  store <2 x double> %5023, ptr %5019, align 16, !tbaa !26
+  %5024 = getelementptr inbounds nuw <2 x double>, ptr %4900, i64 %4961
+  %5025 = load i64, ptr %4903, align 16, !tbaa !31
+  %5026 = icmp slt i64 %4961, %5025
+  br i1 %5026, label %5027, label %5029
+
+5027:                                             ; preds = %5012
+  %5028 = load <2 x double>, ptr %4949, align 16, !tbaa !26
+  br label %5035
+
+5029:                                             ; preds = %5012
+  %5030 = load <2 x double>, ptr %4950, align 16, !tbaa !26
+  %5031 = load <2 x double>, ptr %4951, align 16, !tbaa !26
+  %5032 = load <2 x double>, ptr %4952, align 16, !tbaa !26
+  %5033 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4957, <2 x double> %5032, <2 x double> %5031)
+  %5034 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4957, <2 x double> %5033, <2 x double> %5030)
+  br label %5035
+
+5035:                                             ; preds = %5029, %5027
+  %5036 = phi <2 x double> [ %5028, %5027 ], [ %5034, %5029 ]
+  %5037 = fdiv <2 x double> %5013, %5036
+  %5038 = fadd <2 x double> %4957, %5037
+  %5039 = load <2 x double>, ptr %5024, align 16, !tbaa !26
+  %5040 = select <2 x i1> %4955, <2 x double> %5039, <2 x double> %5038
+  store <2 x double> %5040, ptr %5024, align 16, !tbaa !26
+  %5041 = add nsw i64 %4961, -1
+  %5042 = icmp sgt i64 %4961, 0
+  br i1 %5042, label %4956, label %5043, !llvm.loop !147
+
+5043:                                             ; preds = %5035
+  %5044 = load ptr, ptr %4938, align 8, !tbaa !57
+  %5045 = load i64, ptr %132, align 16, !tbaa !21
+  %5046 = load i64, ptr %4903, align 16, !tbaa !31
+  %5047 = add nsw i64 %5045, -1
+  br label %5048
+
+5048:                                             ; preds = %5043, %4934
+  %5049 = phi i64 [ %5047, %5043 ], [ %4877, %4934 ]
+  %5050 = phi i64 [ %5046, %5043 ], [ %4904, %4934 ]
+  %5051 = phi i64 [ %5045, %5043 ], [ %4866, %4934 ]
+  %5052 = phi ptr [ %5044, %5043 ], [ %4935, %4934 ]
+  %5053 = getelementptr inbounds <2 x double>, ptr %5052, i64 %5049
+  %5054 = load <2 x double>, ptr %5053, align 16, !tbaa !26
+  %5055 = icmp sgt i64 %5051, %5050
+  br i1 %5055, label %5059, label %5056
+
+5056:                                             ; preds = %5048
+  %5057 = getelementptr inbounds nuw i8, ptr %4812, i64 160
+  %5058 = load <2 x double>, ptr %5057, align 16, !tbaa !26
+  br label %5070
+
+5059:                                             ; preds = %5048
+  %5060 = getelementptr inbounds nuw i8, ptr %4812, i64 96
+  %5061 = load <2 x double>, ptr %5060, align 16, !tbaa !26
+  %5062 = getelementptr inbounds nuw i8, ptr %4812, i64 112
+  %5063 = load <2 x double>, ptr %5062, align 16, !tbaa !26
+  %5064 = getelementptr inbounds nuw i8, ptr %4812, i64 128
+  %5065 = load <2 x double>, ptr %5064, align 16, !tbaa !26
+  %5066 = fmul <2 x double> %5054, %5065
+  %5067 = fmul <2 x double> %5066, splat (double 0x3FD5555555555555)
+  %5068 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5063, <2 x double> splat (double 5.000000e-01), <2 x double> %5067)
+  %5069 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5054, <2 x double> %5068, <2 x double> %5061)
+  br label %5070
+
+5070:                                             ; preds = %5059, %5056
+  %5071 = phi <2 x double> [ %5058, %5056 ], [ %5069, %5059 ]
+  %5072 = getelementptr i8, ptr %5052, i64 -16
+  %5073 = icmp sgt i64 %5051, 0
+  br i1 %5073, label %5074, label %5083
+
+5074:                                             ; preds = %5070
+  %5075 = fmul <2 x double> %5054, %5071
+  %5076 = getelementptr inbounds nuw i8, ptr %4812, i64 160
+  %5077 = getelementptr inbounds nuw i8, ptr %4812, i64 96
+  %5078 = getelementptr inbounds nuw i8, ptr %4812, i64 112
+  %5079 = getelementptr inbounds nuw i8, ptr %4812, i64 128
+  %5080 = getelementptr inbounds nuw i8, ptr %4812, i64 384
+  %5081 = getelementptr inbounds nuw i8, ptr %4812, i64 2224
+  %5082 = icmp eq <2 x i64> %4862, zeroinitializer
+  br label %5091
+
+5083:                                             ; preds = %5155, %5070
+  %5084 = icmp sgt i64 %4867, 0
+  br i1 %5084, label %5085, label %5163
+
+5085:                                             ; preds = %5083
+  %5086 = getelementptr inbounds nuw i8, ptr %4812, i64 2312
+  %5087 = icmp eq <2 x i64> %4862, zeroinitializer
+  %5088 = getelementptr inbounds nuw i8, ptr %4812, i64 2320
+  %5089 = getelementptr inbounds nuw i8, ptr %4812, i64 2264
+  %5090 = getelementptr inbounds nuw i8, ptr %4812, i64 2272
+  br label %5234
+
+5091:                                             ; preds = %5074, %5155
+  %5092 = phi <2 x double> [ %5054, %5074 ], [ %5138, %5155 ]
+  %5093 = phi <2 x double> [ %5075, %5074 ], [ %5139, %5155 ]
+  %5094 = phi <2 x double> [ %4897, %5074 ], [ %5137, %5155 ]
+  %5095 = phi i64 [ %5049, %5074 ], [ %5161, %5155 ]
+  %5096 = icmp eq i64 %5095, 0
+  %5097 = load i64, ptr %4903, align 16, !tbaa !31
+  br i1 %5096, label %5136, label %5098
+
+5098:                                             ; preds = %5091
+  %5099 = getelementptr <2 x double>, ptr %5072, i64 %5095
+  %5100 = load <2 x double>, ptr %5099, align 16, !tbaa !26
+  %5101 = icmp sgt i64 %5095, %5097
+  br i1 %5101, label %5104, label %5102
+
+5102:                                             ; preds = %5098
+  %5103 = load <2 x double>, ptr %5076, align 16, !tbaa !26
+  br label %5112
+
+5104:                                             ; preds = %5098
+  %5105 = load <2 x double>, ptr %5077, align 16, !tbaa !26
+  %5106 = load <2 x double>, ptr %5078, align 16, !tbaa !26
+  %5107 = load <2 x double>, ptr %5079, align 16, !tbaa !26
+  %5108 = fmul <2 x double> %5100, %5107
+  %5109 = fmul <2 x double> %5108, splat (double 0x3FD5555555555555)
+  %5110 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5106, <2 x double> splat (double 5.000000e-01), <2 x double> %5109)
+  %5111 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5100, <2 x double> %5110, <2 x double> %5105)
+  br label %5112
+
+5112:                                             ; preds = %5102, %5104
+  %5113 = phi <2 x double> [ %5111, %5104 ], [ %5103, %5102 ]
+  %5114 = fmul <2 x double> %5100, %5113
+  %5115 = icmp slt i64 %5095, %5097
+  br i1 %5115, label %5116, label %5123
+
+5116:                                             ; preds = %5112
+  %5117 = load ptr, ptr %5081, align 16, !tbaa !73
+  %5118 = getelementptr inbounds nuw <2 x double>, ptr %5117, i64 %5095
+  %5119 = load <2 x double>, ptr %5118, align 16, !tbaa !26
+  %5120 = load <2 x double>, ptr %5080, align 16, !tbaa !26
+  %5121 = fmul <2 x double> %5119, %5120
+  %5122 = fmul <2 x double> %5119, %5120
+  br label %5132
+
+5123:                                             ; preds = %5112
+  %5124 = load <2 x double>, ptr %5080, align 16, !tbaa !26
+  %5125 = load ptr, ptr %5081, align 16, !tbaa !73
+  %5126 = getelementptr inbounds nuw <2 x double>, ptr %5125, i64 %5095
+  %5127 = load <2 x double>, ptr %5126, align 16, !tbaa !26
+  %5128 = fsub <2 x double> %4897, %5124
+  %5129 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5127, <2 x double> %5128, <2 x double> %5124)
+  %5130 = fsub <2 x double> %4870, %5124
+  %5131 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5127, <2 x double> %5130, <2 x double> %5124)
+  br label %5132
+
+5132:                                             ; preds = %5123, %5116
+  %5133 = phi <2 x double> [ %5121, %5116 ], [ %5129, %5123 ]
+  %5134 = phi <2 x double> [ %5122, %5116 ], [ %5131, %5123 ]
+  %5135 = fsub <2 x double> %5134, %5133
+  br label %5136
+
+5136:                                             ; preds = %5091, %5132
+  %5137 = phi <2 x double> [ %5133, %5132 ], [ zeroinitializer, %5091 ]
+  %5138 = phi <2 x double> [ %5100, %5132 ], [ %5092, %5091 ]
+  %5139 = phi <2 x double> [ %5114, %5132 ], [ %5093, %5091 ]
+  %5140 = phi <2 x double> [ %5135, %5132 ], [ zeroinitializer, %5091 ]
+  %5141 = fsub <2 x double> %5094, %5137
+  %5142 = fdiv <2 x double> %5140, %5141
+  %5143 = fsub <2 x double> %5139, %5093
+  %5144 = fmul <2 x double> %5143, %5142
+  %5145 = getelementptr inbounds nuw <2 x double>, ptr %5052, i64 %5095
+  %5146 = icmp slt i64 %5095, %5097
+  br i1 %5146, label %5147, label %5149
+
+5147:                                             ; preds = %5136
+  %5148 = load <2 x double>, ptr %5076, align 16, !tbaa !26
+  br label %5155
+
+5149:                                             ; preds = %5136
+  %5150 = load <2 x double>, ptr %5077, align 16, !tbaa !26
+  %5151 = load <2 x double>, ptr %5078, align 16, !tbaa !26
+  %5152 = load <2 x double>, ptr %5079, align 16, !tbaa !26
+  %5153 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5092, <2 x double> %5152, <2 x double> %5151)
+  %5154 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5092, <2 x double> %5153, <2 x double> %5150)
+  br label %5155
+
+5155:                                             ; preds = %5149, %5147
+  %5156 = phi <2 x double> [ %5148, %5147 ], [ %5154, %5149 ]
+  %5157 = fdiv <2 x double> %5144, %5156
+  %5158 = fadd <2 x double> %5092, %5157
+  %5159 = load <2 x double>, ptr %5145, align 16, !tbaa !26
+  %5160 = select <2 x i1> %5082, <2 x double> %5159, <2 x double> %5158
+  store <2 x double> %5160, ptr %5145, align 16, !tbaa !26
+  %5161 = add nsw i64 %5095, -1
+  %5162 = icmp sgt i64 %5095, 0
+  br i1 %5162, label %5091, label %5083, !llvm.loop !147
+
+5163:                                             ; preds = %5234, %5083
+  %5164 = getelementptr inbounds nuw i8, ptr %4812, i64 2312
+  %5165 = load ptr, ptr %5164, align 8, !tbaa !50
+  %5166 = getelementptr inbounds <2 x double>, ptr %5165, i64 %4867
+  %5167 = getelementptr inbounds nuw i8, ptr %4812, i64 352
+  %5168 = load <2 x double>, ptr %5167, align 16, !tbaa !26
+  %5169 = load <2 x double>, ptr %5166, align 16, !tbaa !26
+  %5170 = icmp eq <2 x i64> %4862, zeroinitializer
+  %5171 = select <2 x i1> %5170, <2 x double> %5169, <2 x double> %5168
+  store <2 x double> %5171, ptr %5166, align 16, !tbaa !26
+  %5172 = getelementptr inbounds nuw i8, ptr %4812, i64 2320
+  %5173 = load ptr, ptr %5172, align 16, !tbaa !60
+  %5174 = getelementptr inbounds <2 x double>, ptr %5173, i64 %4867
+  %5175 = load <2 x double>, ptr %5167, align 16, !tbaa !26
+  %5176 = load <2 x double>, ptr %5174, align 16, !tbaa !26
+  %5177 = select <2 x i1> %5170, <2 x double> %5176, <2 x double> %5175
+  store <2 x double> %5177, ptr %5174, align 16, !tbaa !26
+  %5178 = getelementptr inbounds nuw i8, ptr %4812, i64 1184
+  %5179 = fneg <2 x double> %4898
+  %5180 = getelementptr inbounds nuw i8, ptr %4812, i64 192
+  %5181 = load <2 x double>, ptr %4868, align 16, !tbaa !26
+  %5182 = select <2 x i1> %5170, <2 x double> %5181, <2 x double> %4886
+  store <2 x double> %5182, ptr %4868, align 16, !tbaa !26
+  %5183 = getelementptr inbounds nuw i8, ptr %4812, i64 976
+  %5184 = load <2 x double>, ptr %5183, align 16, !tbaa !26
+  %5185 = select <2 x i1> %5170, <2 x double> %5184, <2 x double> %4897
+  store <2 x double> %5185, ptr %5183, align 16, !tbaa !26
+  %5186 = getelementptr inbounds nuw i8, ptr %4812, i64 1168
+  %5187 = load <2 x double>, ptr %5186, align 16, !tbaa !26
+  %5188 = select <2 x i1> %5170, <2 x double> %5187, <2 x double> %4897
+  store <2 x double> %5188, ptr %5186, align 16, !tbaa !26
+  %5189 = getelementptr inbounds nuw i8, ptr %4812, i64 1008
+  %5190 = load <2 x double>, ptr %5189, align 16, !tbaa !26
+  %5191 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5179, <2 x double> %4880, <2 x double> %5190)
+  %5192 = select <2 x i1> %5170, <2 x double> %5190, <2 x double> %5191
+  store <2 x double> %5192, ptr %5189, align 16, !tbaa !26
+  %5193 = getelementptr inbounds nuw i8, ptr %4812, i64 992
+  %5194 = load <2 x double>, ptr %5193, align 16, !tbaa !26
+  %5195 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4898, <2 x double> %4880, <2 x double> %5194)
+  %5196 = select <2 x i1> %5170, <2 x double> %5194, <2 x double> %5195
+  store <2 x double> %5196, ptr %5193, align 16, !tbaa !26
+  %5197 = getelementptr inbounds nuw i8, ptr %4812, i64 1072
+  %5198 = load <2 x double>, ptr %5197, align 16, !tbaa !26
+  %5199 = load <2 x double>, ptr %5180, align 16, !tbaa !26
+  %5200 = fneg <2 x double> %5199
+  %5201 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5200, <2 x double> %4872, <2 x double> %4942)
+  %5202 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4898, <2 x double> %5201, <2 x double> %5198)
+  %5203 = select <2 x i1> %5170, <2 x double> %5198, <2 x double> %5202
+  store <2 x double> %5203, ptr %5197, align 16, !tbaa !26
+  %5204 = load <2 x double>, ptr %5178, align 16, !tbaa !26
+  %5205 = select <2 x i1> %5170, <2 x double> %5204, <2 x double> %4886
+  store <2 x double> %5205, ptr %5178, align 16, !tbaa !26
+  %5206 = getelementptr inbounds nuw i8, ptr %4812, i64 1200
+  %5207 = load <2 x double>, ptr %5206, align 16, !tbaa !26
+  %5208 = select <2 x i1> %5170, <2 x double> %5207, <2 x double> %4897
+  store <2 x double> %5208, ptr %5206, align 16, !tbaa !26
+  %5209 = getelementptr inbounds nuw i8, ptr %4812, i64 1392
+  %5210 = load <2 x double>, ptr %5209, align 16, !tbaa !26
+  %5211 = select <2 x i1> %5170, <2 x double> %5210, <2 x double> %4897
+  store <2 x double> %5211, ptr %5209, align 16, !tbaa !26
+  %5212 = getelementptr inbounds nuw i8, ptr %4812, i64 1232
+  %5213 = load <2 x double>, ptr %5212, align 16, !tbaa !26
+  %5214 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5179, <2 x double> %4880, <2 x double> %5213)
+  %5215 = select <2 x i1> %5170, <2 x double> %5213, <2 x double> %5214
+  store <2 x double> %5215, ptr %5212, align 16, !tbaa !26
+  %5216 = getelementptr inbounds nuw i8, ptr %4812, i64 1216
+  %5217 = load <2 x double>, ptr %5216, align 16, !tbaa !26
+  %5218 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4898, <2 x double> %4880, <2 x double> %5217)
+  %5219 = select <2 x i1> %5170, <2 x double> %5217, <2 x double> %5218
+  store <2 x double> %5219, ptr %5216, align 16, !tbaa !26
+  %5220 = getelementptr inbounds nuw i8, ptr %4812, i64 1296
+  %5221 = load <2 x double>, ptr %5220, align 16, !tbaa !26
+  %5222 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5200, <2 x double> %4872, <2 x double> %4937)
+  %5223 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4898, <2 x double> %5222, <2 x double> %5221)
+  %5224 = select <2 x i1> %5170, <2 x double> %5221, <2 x double> %5223
+  store <2 x double> %5224, ptr %5220, align 16, !tbaa !26
+  %5225 = load <2 x i64>, ptr %4826, align 16, !tbaa !26
+  %5226 = or <2 x i64> %5225, %4862
+  store <2 x i64> %5226, ptr %4826, align 16, !tbaa !26
+  %5227 = load <2 x double>, ptr %224, align 16, !tbaa !26
+  %5228 = fmul <2 x double> %5227, splat (double 4.000000e+01)
+  %5229 = fcmp olt <2 x double> %4810, %5228
+  %5230 = select <2 x i1> %5229, <2 x double> %4810, <2 x double> %5228
+  %5231 = icmp ne <2 x i64> %4862, zeroinitializer
+  %5232 = select <2 x i1> %4853, <2 x i1> %5231, <2 x i1> zeroinitializer
+  %5233 = select <2 x i1> %5232, <2 x double> %5230, <2 x double> %4810
+  br label %5265
+
+5234:                                             ; preds = %5085, %5234
+  %5235 = phi i64 [ 0, %5085 ], [ %5263, %5234 ]
+  %5236 = uitofp nneg i64 %5235 to double
+  %5237 = insertelement <2 x double> poison, double %5236, i64 0
+  %5238 = shufflevector <2 x double> %5237, <2 x double> poison, <2 x i32> zeroinitializer
+  %5239 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5238, <2 x double> %4943, <2 x double> %4886)
+  %5240 = load <2 x double>, ptr %4887, align 16, !tbaa !26
+  %5241 = load <2 x double>, ptr %4889, align 16, !tbaa !26
+  %5242 = load <2 x double>, ptr %4891, align 16, !tbaa !26
+  %5243 = load <2 x double>, ptr %4893, align 16, !tbaa !26
+  %5244 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5239, <2 x double> %5243, <2 x double> %5242)
+  %5245 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5239, <2 x double> %5244, <2 x double> %5241)
+  %5246 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5239, <2 x double> %5245, <2 x double> %5240)
+  %5247 = load ptr, ptr %5086, align 8, !tbaa !50
+  %5248 = getelementptr inbounds nuw <2 x double>, ptr %5247, i64 %5235
+  %5249 = load <2 x double>, ptr %5248, align 16, !tbaa !26
+  %5250 = select <2 x i1> %5087, <2 x double> %5249, <2 x double> %5246
+  store <2 x double> %5250, ptr %5248, align 16, !tbaa !26
+  %5251 = load ptr, ptr %5088, align 16, !tbaa !60
+  %5252 = getelementptr inbounds nuw <2 x double>, ptr %5251, i64 %5235
+  %5253 = load <2 x double>, ptr %5252, align 16, !tbaa !26
+  %5254 = select <2 x i1> %5087, <2 x double> %5253, <2 x double> %5246
+  store <2 x double> %5254, ptr %5252, align 16, !tbaa !26
+  %5255 = load ptr, ptr %5089, align 8, !tbaa !51
+  %5256 = getelementptr inbounds nuw <2 x double>, ptr %5255, i64 %5235
+  %5257 = load <2 x double>, ptr %5256, align 16, !tbaa !26
+  %5258 = select <2 x i1> %5087, <2 x double> %5257, <2 x double> %4872
+  store <2 x double> %5258, ptr %5256, align 16, !tbaa !26
+  %5259 = load ptr, ptr %5090, align 16, !tbaa !62
+  %5260 = getelementptr inbounds nuw <2 x double>, ptr %5259, i64 %5235
+  %5261 = load <2 x double>, ptr %5260, align 16, !tbaa !26
+  %5262 = select <2 x i1> %5087, <2 x double> %5261, <2 x double> %4872
+  store <2 x double> %5262, ptr %5260, align 16, !tbaa !26
+  %5263 = add nuw nsw i64 %5235, 1
+  %5264 = icmp eq i64 %5263, %4867
+  br i1 %5264, label %5163, label %5234, !llvm.loop !148
+
+5265:                                             ; preds = %5163, %4808
+  %5266 = phi <2 x double> [ %5233, %5163 ], [ %4810, %4808 ]
+  %5267 = add nuw nsw i64 %4809, 1
+  %5268 = load i64, ptr %169, align 8, !tbaa !20
+  %5269 = icmp slt i64 %5267, %5268
+  br i1 %5269, label %4808, label %5270, !llvm.loop !149
+
+5270:                                             ; preds = %5265
+  %5271 = load <2 x double>, ptr %149, align 16, !tbaa !26
+  br label %5272
+
+5272:                                             ; preds = %5270, %4766
+  %5273 = phi <2 x double> [ %4775, %4766 ], [ %5271, %5270 ]
+  %5274 = phi <2 x double> [ %4798, %4766 ], [ %5266, %5270 ]
+  %5275 = load <2 x double>, ptr %152, align 16, !tbaa !26
+  %5276 = select <2 x i1> %4335, <2 x double> %5275, <2 x double> %5274
+  store <2 x double> %5276, ptr %152, align 16, !tbaa !26
+  %5277 = load ptr, ptr %225, align 16, !tbaa !39
+  %5278 = getelementptr inbounds nuw i8, ptr %5277, i64 16
+  store <2 x double> %5273, ptr %5277, align 16, !tbaa !26
+  %5279 = load <2 x double>, ptr %226, align 16, !tbaa !26
+  %5280 = getelementptr inbounds nuw i8, ptr %5277, i64 32
+  store <2 x double> %5279, ptr %5278, align 16, !tbaa !26
+  %5281 = load <2 x double>, ptr %196, align 16, !tbaa !26
+  %5282 = getelementptr inbounds nuw i8, ptr %5277, i64 48
+  store <2 x double> %5281, ptr %5280, align 16, !tbaa !26
+  %5283 = load <2 x double>, ptr %157, align 16, !tbaa !26
+  %5284 = getelementptr inbounds nuw i8, ptr %5277, i64 64
+  store <2 x double> %5283, ptr %5282, align 16, !tbaa !26
+  %5285 = load i64, ptr %169, align 8, !tbaa !20
+  %5286 = icmp sgt i64 %5285, 0
+  br i1 %5286, label %5291, label %5287
+
+5287:                                             ; preds = %5291, %5272
+  %5288 = phi ptr [ %5284, %5272 ], [ %5297, %5291 ]
+  %5289 = load i64, ptr %227, align 8, !tbaa !150
+  %5290 = icmp eq i64 %5289, 0
+  br i1 %5290, label %5426, label %5301
+
+5291:                                             ; preds = %5272, %5291
+  %5292 = phi ptr [ %5297, %5291 ], [ %5284, %5272 ]
+  %5293 = phi i64 [ %5298, %5291 ], [ 0, %5272 ]
+  %5294 = load ptr, ptr %142, align 8, !tbaa !28
+  %5295 = getelementptr inbounds nuw %struct.Piece, ptr %5294, i64 %5293, i32 35
+  %5296 = load <2 x double>, ptr %5295, align 16, !tbaa !26
+  %5297 = getelementptr inbounds nuw i8, ptr %5292, i64 16
+  store <2 x double> %5296, ptr %5292, align 16, !tbaa !26
+  %5298 = add nuw nsw i64 %5293, 1
+  %5299 = load i64, ptr %169, align 8, !tbaa !20
+  %5300 = icmp slt i64 %5298, %5299
+  br i1 %5300, label %5291, label %5287, !llvm.loop !151
+
+5301:                                             ; preds = %5287
+  %5302 = load <2 x double>, ptr %211, align 16, !tbaa !26
+  %5303 = getelementptr inbounds nuw i8, ptr %5288, i64 16
+  store <2 x double> %5302, ptr %5288, align 16, !tbaa !26
+  %5304 = load <2 x double>, ptr %189, align 16, !tbaa !26
+  %5305 = getelementptr inbounds nuw i8, ptr %5288, i64 32
+  store <2 x double> %5304, ptr %5303, align 16, !tbaa !26
+  %5306 = load <2 x double>, ptr %196, align 16, !tbaa !26
+  %5307 = load <2 x double>, ptr %206, align 16, !tbaa !26
+  %5308 = fsub <2 x double> %5306, %5307
+  %5309 = fcmp ogt <2 x double> %5308, zeroinitializer
+  %5310 = select <2 x i1> %5309, <2 x double> %5308, <2 x double> zeroinitializer
+  store <2 x double> %5310, ptr %5305, align 16, !tbaa !26
+  %5311 = load i64, ptr %169, align 8, !tbaa !20
+  %5312 = icmp sgt i64 %5311, 0
+  br i1 %5312, label %5313, label %5426
+
+5313:                                             ; preds = %5301
+  %5314 = getelementptr inbounds nuw i8, ptr %5288, i64 48
+  br label %5315
+
+5315:                                             ; preds = %5313, %5315
+  %5316 = phi ptr [ %5422, %5315 ], [ %5314, %5313 ]
+  %5317 = phi i64 [ %5423, %5315 ], [ 0, %5313 ]
+  %5318 = load ptr, ptr %142, align 8, !tbaa !28
+  %5319 = getelementptr inbounds nuw %struct.Piece, ptr %5318, i64 %5317
+  %5320 = getelementptr inbounds nuw i8, ptr %5319, i64 2144
+  %5321 = load ptr, ptr %5320, align 16, !tbaa !47
+  %5322 = load i64, ptr %132, align 16, !tbaa !21
+  %5323 = getelementptr <2 x double>, ptr %5321, i64 %5322
+  %5324 = getelementptr i8, ptr %5323, i64 -16
+  %5325 = load <2 x double>, ptr %5324, align 16, !tbaa !26
+  %5326 = getelementptr inbounds nuw i8, ptr %5319, i64 1808
+  %5327 = load <2 x double>, ptr %5326, align 16, !tbaa !26
+  %5328 = getelementptr inbounds nuw i8, ptr %5319, i64 1488
+  %5329 = load <2 x double>, ptr %5328, align 16, !tbaa !26
+  %5330 = fsub <2 x double> %5329, %5325
+  %5331 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5327, <2 x double> %5330, <2 x double> %5325)
+  %5332 = getelementptr inbounds nuw i8, ptr %5316, i64 16
+  store <2 x double> %5331, ptr %5316, align 16, !tbaa !26
+  %5333 = getelementptr inbounds nuw i8, ptr %5319, i64 1696
+  %5334 = load <2 x double>, ptr %5333, align 16, !tbaa !26
+  %5335 = getelementptr inbounds nuw i8, ptr %5316, i64 32
+  store <2 x double> %5334, ptr %5332, align 16, !tbaa !26
+  %5336 = load <2 x double>, ptr %5319, align 16, !tbaa !26
+  %5337 = getelementptr inbounds nuw i8, ptr %5319, i64 960
+  %5338 = load <2 x double>, ptr %5337, align 16, !tbaa !26
+  %5339 = fsub <2 x double> %5336, %5338
+  %5340 = getelementptr inbounds nuw i8, ptr %5316, i64 48
+  store <2 x double> %5339, ptr %5335, align 16, !tbaa !26
+  %5341 = getelementptr inbounds nuw i8, ptr %5319, i64 1040
+  %5342 = load <2 x double>, ptr %5341, align 16, !tbaa !26
+  %5343 = getelementptr inbounds nuw i8, ptr %5316, i64 64
+  store <2 x double> %5342, ptr %5340, align 16, !tbaa !26
+  %5344 = getelementptr inbounds nuw i8, ptr %5319, i64 1024
+  %5345 = load <2 x double>, ptr %5344, align 16, !tbaa !26
+  %5346 = getelementptr inbounds nuw i8, ptr %5316, i64 80
+  store <2 x double> %5345, ptr %5343, align 16, !tbaa !26
+  %5347 = getelementptr inbounds nuw i8, ptr %5319, i64 992
+  %5348 = load <2 x double>, ptr %5347, align 16, !tbaa !26
+  %5349 = getelementptr inbounds nuw i8, ptr %5316, i64 96
+  store <2 x double> %5348, ptr %5346, align 16, !tbaa !26
+  %5350 = getelementptr inbounds nuw i8, ptr %5319, i64 1056
+  %5351 = load <2 x double>, ptr %5350, align 16, !tbaa !26
+  %5352 = getelementptr inbounds nuw i8, ptr %5316, i64 112
+  store <2 x double> %5351, ptr %5349, align 16, !tbaa !26
+  %5353 = getelementptr inbounds nuw i8, ptr %5319, i64 2264
+  %5354 = load i64, ptr %133, align 8, !tbaa !22
+  %5355 = sitofp i64 %5354 to double
+  %5356 = tail call double @llvm.fmuladd.f64(double %5355, double 7.500000e-01, double -5.000000e-01)
+  %5357 = fcmp ogt double %5356, 0.000000e+00
+  %5358 = select i1 %5357, double %5356, double 0.000000e+00
+  %5359 = fptosi double %5358 to i64
+  %5360 = add nsw i64 %5354, -2
+  %5361 = tail call i64 @llvm.smin.i64(i64 %5360, i64 %5359)
+  %5362 = sitofp i64 %5361 to double
+  %5363 = fsub double %5356, %5362
+  %5364 = fsub double 1.000000e+00, %5363
+  %5365 = insertelement <2 x double> poison, double %5364, i64 0
+  %5366 = shufflevector <2 x double> %5365, <2 x double> poison, <2 x i32> zeroinitializer
+  %5367 = load ptr, ptr %5353, align 8, !tbaa !51
+  %5368 = getelementptr inbounds <2 x double>, ptr %5367, i64 %5361
+  %5369 = load <2 x double>, ptr %5368, align 16, !tbaa !26
+  %5370 = insertelement <2 x double> poison, double %5363, i64 0
+  %5371 = shufflevector <2 x double> %5370, <2 x double> poison, <2 x i32> zeroinitializer
+  %5372 = getelementptr i8, ptr %5368, i64 16
+  %5373 = load <2 x double>, ptr %5372, align 16, !tbaa !26
+  %5374 = fmul <2 x double> %5373, %5371
+  %5375 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5366, <2 x double> %5369, <2 x double> %5374)
+  store <2 x double> %5375, ptr %5352, align 16, !tbaa !26
+  %5376 = load i64, ptr %133, align 8, !tbaa !22
+  %5377 = sitofp i64 %5376 to double
+  %5378 = tail call double @llvm.fmuladd.f64(double %5377, double 5.000000e-01, double -5.000000e-01)
+  %5379 = fcmp ogt double %5378, 0.000000e+00
+  %5380 = select i1 %5379, double %5378, double 0.000000e+00
+  %5381 = fptosi double %5380 to i64
+  %5382 = add nsw i64 %5376, -2
+  %5383 = tail call i64 @llvm.smin.i64(i64 %5382, i64 %5381)
+  %5384 = sitofp i64 %5383 to double
+  %5385 = fsub double %5378, %5384
+  %5386 = fsub double 1.000000e+00, %5385
+  %5387 = insertelement <2 x double> poison, double %5386, i64 0
+  %5388 = shufflevector <2 x double> %5387, <2 x double> poison, <2 x i32> zeroinitializer
+  %5389 = load ptr, ptr %5353, align 8, !tbaa !51
+  %5390 = getelementptr inbounds <2 x double>, ptr %5389, i64 %5383
+  %5391 = load <2 x double>, ptr %5390, align 16, !tbaa !26
+  %5392 = insertelement <2 x double> poison, double %5385, i64 0
+  %5393 = shufflevector <2 x double> %5392, <2 x double> poison, <2 x i32> zeroinitializer
+  %5394 = getelementptr i8, ptr %5390, i64 16
+  %5395 = load <2 x double>, ptr %5394, align 16, !tbaa !26
+  %5396 = fmul <2 x double> %5395, %5393
+  %5397 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5388, <2 x double> %5391, <2 x double> %5396)
+  %5398 = getelementptr inbounds nuw i8, ptr %5316, i64 128
+  store <2 x double> %5397, ptr %5398, align 16, !tbaa !26
+  %5399 = load i64, ptr %133, align 8, !tbaa !22
+  %5400 = sitofp i64 %5399 to double
+  %5401 = tail call double @llvm.fmuladd.f64(double %5400, double 2.500000e-01, double -5.000000e-01)
+  %5402 = fcmp ogt double %5401, 0.000000e+00
+  %5403 = select i1 %5402, double %5401, double 0.000000e+00
+  %5404 = fptosi double %5403 to i64
+  %5405 = add nsw i64 %5399, -2
+  %5406 = tail call i64 @llvm.smin.i64(i64 %5405, i64 %5404)
+  %5407 = sitofp i64 %5406 to double
+  %5408 = fsub double %5401, %5407
+  %5409 = fsub double 1.000000e+00, %5408
+  %5410 = insertelement <2 x double> poison, double %5409, i64 0
+  %5411 = shufflevector <2 x double> %5410, <2 x double> poison, <2 x i32> zeroinitializer
+  %5412 = load ptr, ptr %5353, align 8, !tbaa !51
+  %5413 = getelementptr inbounds <2 x double>, ptr %5412, i64 %5406
+  %5414 = load <2 x double>, ptr %5413, align 16, !tbaa !26
+  %5415 = insertelement <2 x double> poison, double %5408, i64 0
+  %5416 = shufflevector <2 x double> %5415, <2 x double> poison, <2 x i32> zeroinitializer
+  %5417 = getelementptr i8, ptr %5413, i64 16
+  %5418 = load <2 x double>, ptr %5417, align 16, !tbaa !26
+  %5419 = fmul <2 x double> %5418, %5416
+  %5420 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5411, <2 x double> %5414, <2 x double> %5419)
+  %5421 = getelementptr inbounds nuw i8, ptr %5316, i64 144
+  store <2 x double> %5420, ptr %5421, align 16, !tbaa !26
+  %5422 = getelementptr inbounds nuw i8, ptr %5316, i64 160
+  %5423 = add nuw nsw i64 %5317, 1
+  %5424 = load i64, ptr %169, align 8, !tbaa !20
+  %5425 = icmp slt i64 %5423, %5424
+  br i1 %5425, label %5315, label %5426, !llvm.loop !152
+
+5426:                                             ; preds = %5315, %5301, %5287
+  %5427 = getelementptr inbounds nuw i8, ptr %5288, i64 48
+  %5428 = extractelement <2 x i64> %4275, i64 0
+  %5429 = extractelement <2 x i64> %4275, i64 1
+  br label %5430
+
+5430:                                             ; preds = %5426, %5573
+  %5431 = phi i1 [ true, %5426 ], [ false, %5573 ]
+  %5432 = phi i64 [ %5428, %5426 ], [ %5429, %5573 ]
+  %5433 = phi i64 [ 0, %5426 ], [ 1, %5573 ]
+  %5434 = icmp eq i64 %5432, 0
+  br i1 %5434, label %5573, label %5435
+
+5435:                                             ; preds = %5430
+  %5436 = getelementptr inbounds nuw [2 x i64], ptr %228, i64 0, i64 %5433
+  %5437 = load i64, ptr %5436, align 8, !tbaa !30
+  %5438 = load i64, ptr %229, align 8, !tbaa !153
+  %5439 = icmp eq i64 %5437, %5438
+  br i1 %5439, label %5443, label %5440
+
+5440:                                             ; preds = %5435
+  %5441 = getelementptr inbounds nuw [2 x ptr], ptr %233, i64 0, i64 %5433
+  %5442 = load ptr, ptr %5441, align 8, !tbaa !154
+  br label %5458
+
+5443:                                             ; preds = %5435
+  %5444 = getelementptr inbounds nuw [2 x i64], ptr %134, i64 0, i64 %5433
+  %5445 = load i64, ptr %5444, align 8, !tbaa !30
+  %5446 = load ptr, ptr %230, align 8, !tbaa !155
+  %5447 = load i64, ptr %125, align 8, !tbaa !42
+  %5448 = getelementptr inbounds i64, ptr %5446, i64 %5447
+  store i64 %5445, ptr %5448, align 8, !tbaa !30
+  %5449 = load ptr, ptr %231, align 8, !tbaa !156
+  %5450 = load i64, ptr %125, align 8, !tbaa !42
+  %5451 = add nsw i64 %5450, 1
+  store i64 %5451, ptr %125, align 8, !tbaa !42
+  %5452 = load i64, ptr %229, align 8, !tbaa !153
+  %5453 = mul nsw i64 %5452, %5450
+  %5454 = load i64, ptr %232, align 8, !tbaa !15
+  %5455 = mul nsw i64 %5453, %5454
+  %5456 = getelementptr inbounds double, ptr %5449, i64 %5455
+  %5457 = getelementptr inbounds nuw [2 x ptr], ptr %233, i64 0, i64 %5433
+  store ptr %5456, ptr %5457, align 8, !tbaa !154
+  br label %5458
+
+5458:                                             ; preds = %5440, %5443
+  %5459 = phi i64 [ %5437, %5440 ], [ 0, %5443 ]
+  %5460 = phi ptr [ %5442, %5440 ], [ %5456, %5443 ]
+  %5461 = add nsw i64 %5459, 1
+  store i64 %5461, ptr %5436, align 8, !tbaa !30
+  %5462 = load i64, ptr %232, align 8, !tbaa !15
+  %5463 = mul nsw i64 %5462, %5459
+  %5464 = getelementptr inbounds double, ptr %5460, i64 %5463
+  %5465 = load ptr, ptr %225, align 16, !tbaa !39
+  %5466 = icmp ult ptr %5465, %5284
+  br i1 %5466, label %5526, label %5467
+
+5467:                                             ; preds = %5526, %5458
+  %5468 = phi ptr [ %5464, %5458 ], [ %5531, %5526 ]
+  %5469 = load i64, ptr %141, align 16, !tbaa !16
+  %5470 = icmp sgt i64 %5469, 0
+  br i1 %5470, label %5471, label %5513
+
+5471:                                             ; preds = %5467
+  %5472 = and i64 %5469, 3
+  %5473 = icmp ult i64 %5469, 4
+  br i1 %5473, label %5498, label %5474
+
+5474:                                             ; preds = %5471
+  %5475 = and i64 %5469, 9223372036854775804
+  br label %5476
+
+5476:                                             ; preds = %5476, %5474
+  %5477 = phi i64 [ 0, %5474 ], [ %5495, %5476 ]
+  %5478 = phi ptr [ %5468, %5474 ], [ %5492, %5476 ]
+  %5479 = phi i64 [ 0, %5474 ], [ %5496, %5476 ]
+  %5480 = getelementptr i8, ptr %5478, i64 8
+  %5481 = getelementptr inbounds nuw <2 x double>, ptr %5284, i64 %5477, i64 %5433
+  %5482 = load double, ptr %5481, align 8
+  store double %5482, ptr %5478, align 8, !tbaa !43
+  %5483 = or disjoint i64 %5477, 1
+  %5484 = getelementptr i8, ptr %5478, i64 16
+  %5485 = getelementptr inbounds nuw <2 x double>, ptr %5284, i64 %5483, i64 %5433
+  %5486 = load double, ptr %5485, align 8
+  store double %5486, ptr %5480, align 8, !tbaa !43
+  %5487 = or disjoint i64 %5477, 2
+  %5488 = getelementptr i8, ptr %5478, i64 24
+  %5489 = getelementptr inbounds nuw <2 x double>, ptr %5284, i64 %5487, i64 %5433
+  %5490 = load double, ptr %5489, align 8
+  store double %5490, ptr %5484, align 8, !tbaa !43
+  %5491 = or disjoint i64 %5477, 3
+  %5492 = getelementptr i8, ptr %5478, i64 32
+  %5493 = getelementptr inbounds nuw <2 x double>, ptr %5284, i64 %5491, i64 %5433
+  %5494 = load double, ptr %5493, align 8
+  store double %5494, ptr %5488, align 8, !tbaa !43
+  %5495 = add nuw nsw i64 %5477, 4
+  %5496 = add i64 %5479, 4
+  %5497 = icmp eq i64 %5496, %5475
+  br i1 %5497, label %5498, label %5476, !llvm.loop !157
+
+5498:                                             ; preds = %5476, %5471
+  %5499 = phi ptr [ poison, %5471 ], [ %5492, %5476 ]
+  %5500 = phi i64 [ 0, %5471 ], [ %5495, %5476 ]
+  %5501 = phi ptr [ %5468, %5471 ], [ %5492, %5476 ]
+  %5502 = icmp eq i64 %5472, 0
+  br i1 %5502, label %5513, label %5503
+
+5503:                                             ; preds = %5498, %5503
+  %5504 = phi i64 [ %5510, %5503 ], [ %5500, %5498 ]
+  %5505 = phi ptr [ %5507, %5503 ], [ %5501, %5498 ]
+  %5506 = phi i64 [ %5511, %5503 ], [ 0, %5498 ]
+  %5507 = getelementptr i8, ptr %5505, i64 8
+  %5508 = getelementptr inbounds nuw <2 x double>, ptr %5284, i64 %5504, i64 %5433
+  %5509 = load double, ptr %5508, align 8
+  store double %5509, ptr %5505, align 8, !tbaa !43
+  %5510 = add nuw nsw i64 %5504, 1
+  %5511 = add i64 %5506, 1
+  %5512 = icmp eq i64 %5511, %5472
+  br i1 %5512, label %5513, label %5503, !llvm.loop !158
+
+5513:                                             ; preds = %5498, %5503, %5467
+  %5514 = phi ptr [ %5468, %5467 ], [ %5499, %5498 ], [ %5507, %5503 ]
+  %5515 = load i64, ptr %227, align 8, !tbaa !150
+  %5516 = icmp eq i64 %5515, 0
+  br i1 %5516, label %5573, label %5517
+
+5517:                                             ; preds = %5513
+  %5518 = getelementptr inbounds nuw double, ptr %5288, i64 %5433
+  %5519 = load double, ptr %5518, align 8, !tbaa !43
+  %5520 = getelementptr inbounds nuw i8, ptr %5514, i64 8
+  store double %5519, ptr %5514, align 8, !tbaa !43
+  %5521 = getelementptr inbounds nuw i8, ptr %5518, i64 16
+  %5522 = load double, ptr %5521, align 8, !tbaa !43
+  %5523 = getelementptr inbounds nuw i8, ptr %5514, i64 16
+  store double %5522, ptr %5520, align 8, !tbaa !43
+  %5524 = getelementptr inbounds nuw i8, ptr %5518, i64 32
+  %5525 = load double, ptr %5524, align 8, !tbaa !43
+  store double %5525, ptr %5523, align 8, !tbaa !43
+  br i1 %5470, label %5534, label %5573
+
+5526:                                             ; preds = %5458, %5526
+  %5527 = phi ptr [ %5532, %5526 ], [ %5465, %5458 ]
+  %5528 = phi ptr [ %5531, %5526 ], [ %5464, %5458 ]
+  %5529 = getelementptr inbounds nuw double, ptr %5527, i64 %5433
+  %5530 = load double, ptr %5529, align 8, !tbaa !43
+  %5531 = getelementptr inbounds nuw i8, ptr %5528, i64 8
+  store double %5530, ptr %5528, align 8, !tbaa !43
+  %5532 = getelementptr inbounds nuw i8, ptr %5527, i64 16
+  %5533 = icmp ult ptr %5532, %5284
+  br i1 %5533, label %5526, label %5467, !llvm.loop !159
+
+5534:                                             ; preds = %5517
+  %5535 = getelementptr inbounds nuw i8, ptr %5514, i64 24
+  br label %5536
+
+5536:                                             ; preds = %5534, %5536
+  %5537 = phi i64 [ %5571, %5536 ], [ 0, %5534 ]
+  %5538 = phi ptr [ %5570, %5536 ], [ %5535, %5534 ]
+  %5539 = mul nuw nsw i64 %5537, 160
+  %5540 = getelementptr inbounds nuw i8, ptr %5427, i64 %5539
+  %5541 = getelementptr inbounds nuw <2 x double>, ptr %5540, i64 0, i64 %5433
+  %5542 = load double, ptr %5541, align 8
+  %5543 = getelementptr inbounds nuw i8, ptr %5538, i64 8
+  store double %5542, ptr %5538, align 8, !tbaa !43
+  %5544 = getelementptr inbounds nuw <2 x double>, ptr %5540, i64 1, i64 %5433
+  %5545 = load double, ptr %5544, align 8
+  %5546 = getelementptr inbounds nuw i8, ptr %5538, i64 16
+  store double %5545, ptr %5543, align 8, !tbaa !43
+  %5547 = getelementptr inbounds nuw <2 x double>, ptr %5540, i64 2, i64 %5433
+  %5548 = load double, ptr %5547, align 8
+  %5549 = getelementptr inbounds nuw i8, ptr %5538, i64 24
+  store double %5548, ptr %5546, align 8, !tbaa !43
+  %5550 = getelementptr inbounds nuw <2 x double>, ptr %5540, i64 3, i64 %5433
+  %5551 = load double, ptr %5550, align 8
+  %5552 = getelementptr inbounds nuw i8, ptr %5538, i64 32
+  store double %5551, ptr %5549, align 8, !tbaa !43
+  %5553 = getelementptr inbounds nuw <2 x double>, ptr %5540, i64 4, i64 %5433
+  %5554 = load double, ptr %5553, align 8
+  %5555 = getelementptr inbounds nuw i8, ptr %5538, i64 40
+  store double %5554, ptr %5552, align 8, !tbaa !43
+  %5556 = getelementptr inbounds nuw <2 x double>, ptr %5540, i64 5, i64 %5433
+  %5557 = load double, ptr %5556, align 8
+  %5558 = getelementptr inbounds nuw i8, ptr %5538, i64 48
+  store double %5557, ptr %5555, align 8, !tbaa !43
+  %5559 = getelementptr inbounds nuw <2 x double>, ptr %5540, i64 6, i64 %5433
+  %5560 = load double, ptr %5559, align 8
+  %5561 = getelementptr inbounds nuw i8, ptr %5538, i64 56
+  store double %5560, ptr %5558, align 8, !tbaa !43
+  %5562 = getelementptr inbounds nuw <2 x double>, ptr %5540, i64 7, i64 %5433
+  %5563 = load double, ptr %5562, align 8
+  %5564 = getelementptr inbounds nuw i8, ptr %5538, i64 64
+  store double %5563, ptr %5561, align 8, !tbaa !43
+  %5565 = getelementptr inbounds nuw <2 x double>, ptr %5540, i64 8, i64 %5433
+  %5566 = load double, ptr %5565, align 8
+  %5567 = getelementptr inbounds nuw i8, ptr %5538, i64 72
+  store double %5566, ptr %5564, align 8, !tbaa !43
+  %5568 = getelementptr inbounds nuw <2 x double>, ptr %5540, i64 9, i64 %5433
+  %5569 = load double, ptr %5568, align 8
+  %5570 = getelementptr inbounds nuw i8, ptr %5538, i64 80
+  store double %5569, ptr %5567, align 8, !tbaa !43
+  %5571 = add nuw nsw i64 %5537, 1
+  %5572 = icmp eq i64 %5571, %5469
+  br i1 %5572, label %5573, label %5536, !llvm.loop !157
+
+5573:                                             ; preds = %5536, %5517, %5513, %5430
+  br i1 %5431, label %5430, label %5574, !llvm.loop !160
+
+5574:                                             ; preds = %5573
+  %5575 = load <2 x double>, ptr %149, align 16, !tbaa !26
+  %5576 = load <2 x double>, ptr %170, align 16, !tbaa !26
+  %5577 = fsub <2 x double> %5575, %5576
+  %5578 = load <2 x double>, ptr %171, align 16, !tbaa !26
+  %5579 = fadd <2 x double> %5578, splat (double -1.000000e-09)
+  %5580 = fcmp oge <2 x double> %5577, %5579
+  %5581 = select <2 x i1> %5580, <2 x i64> %4275, <2 x i64> zeroinitializer
+  %5582 = load i64, ptr %169, align 8, !tbaa !20
+  %5583 = icmp sgt i64 %5582, 0
+  br i1 %5583, label %5584, label %5632
+
+5584:                                             ; preds = %5574
+  %5585 = load ptr, ptr %142, align 8, !tbaa !28
+  %5586 = and i64 %5582, 3
+  %5587 = icmp ult i64 %5582, 4
+  br i1 %5587, label %5616, label %5588
+
+5588:                                             ; preds = %5584
+  %5589 = and i64 %5582, 9223372036854775804
+  br label %5590
+
+5590:                                             ; preds = %5590, %5588
+  %5591 = phi i64 [ 0, %5588 ], [ %5613, %5590 ]
+  %5592 = phi <2 x double> [ splat (double 1.000000e+09), %5588 ], [ %5612, %5590 ]
+  %5593 = phi i64 [ 0, %5588 ], [ %5614, %5590 ]
+  %5594 = getelementptr inbounds nuw %struct.Piece, ptr %5585, i64 %5591, i32 35
+  %5595 = load <2 x double>, ptr %5594, align 16, !tbaa !26
+  %5596 = fcmp olt <2 x double> %5592, %5595
+  %5597 = select <2 x i1> %5596, <2 x double> %5592, <2 x double> %5595
+  %5598 = or disjoint i64 %5591, 1
+  %5599 = getelementptr inbounds nuw %struct.Piece, ptr %5585, i64 %5598, i32 35
+  %5600 = load <2 x double>, ptr %5599, align 16, !tbaa !26
+  %5601 = fcmp olt <2 x double> %5597, %5600
+  %5602 = select <2 x i1> %5601, <2 x double> %5597, <2 x double> %5600
+  %5603 = or disjoint i64 %5591, 2
+  %5604 = getelementptr inbounds nuw %struct.Piece, ptr %5585, i64 %5603, i32 35
+  %5605 = load <2 x double>, ptr %5604, align 16, !tbaa !26
+  %5606 = fcmp olt <2 x double> %5602, %5605
+  %5607 = select <2 x i1> %5606, <2 x double> %5602, <2 x double> %5605
+  %5608 = or disjoint i64 %5591, 3
+  %5609 = getelementptr inbounds nuw %struct.Piece, ptr %5585, i64 %5608, i32 35
+  %5610 = load <2 x double>, ptr %5609, align 16, !tbaa !26
+  %5611 = fcmp olt <2 x double> %5607, %5610
+  %5612 = select <2 x i1> %5611, <2 x double> %5607, <2 x double> %5610
+  %5613 = add nuw nsw i64 %5591, 4
+  %5614 = add i64 %5593, 4
+  %5615 = icmp eq i64 %5614, %5589
+  br i1 %5615, label %5616, label %5590, !llvm.loop !134
+
+5616:                                             ; preds = %5590, %5584
+  %5617 = phi <2 x double> [ poison, %5584 ], [ %5612, %5590 ]
+  %5618 = phi i64 [ 0, %5584 ], [ %5613, %5590 ]
+  %5619 = phi <2 x double> [ splat (double 1.000000e+09), %5584 ], [ %5612, %5590 ]
+  %5620 = icmp eq i64 %5586, 0
+  br i1 %5620, label %5632, label %5621
+
+5621:                                             ; preds = %5616, %5621
+  %5622 = phi i64 [ %5629, %5621 ], [ %5618, %5616 ]
+  %5623 = phi <2 x double> [ %5628, %5621 ], [ %5619, %5616 ]
+  %5624 = phi i64 [ %5630, %5621 ], [ 0, %5616 ]
+  %5625 = getelementptr inbounds nuw %struct.Piece, ptr %5585, i64 %5622, i32 35
+  %5626 = load <2 x double>, ptr %5625, align 16, !tbaa !26
+  %5627 = fcmp olt <2 x double> %5623, %5626
+  %5628 = select <2 x i1> %5627, <2 x double> %5623, <2 x double> %5626
+  %5629 = add nuw nsw i64 %5622, 1
+  %5630 = add i64 %5624, 1
+  %5631 = icmp eq i64 %5630, %5586
+  br i1 %5631, label %5632, label %5621, !llvm.loop !161
+
+5632:                                             ; preds = %5616, %5621, %5574
+  %5633 = phi <2 x double> [ splat (double 1.000000e+09), %5574 ], [ %5617, %5616 ], [ %5628, %5621 ]
+  %5634 = load <2 x double>, ptr %221, align 16, !tbaa !26
+  %5635 = select <2 x i1> %4335, <2 x double> %5634, <2 x double> %5633
+  store <2 x double> %5635, ptr %221, align 16, !tbaa !26
+  %5636 = load <2 x double>, ptr %222, align 16, !tbaa !26
+  %5637 = fcmp une <2 x double> %5636, zeroinitializer
+  %5638 = load <2 x double>, ptr %196, align 16, !tbaa !26
+  %5639 = load <2 x double>, ptr %187, align 16, !tbaa !26
+  %5640 = fsub <2 x double> %5638, %5639
+  %5641 = fcmp une <2 x double> %5636, splat (double 1.000000e+00)
+  %5642 = load <2 x double>, ptr %157, align 16, !tbaa !26
+  %5643 = load <2 x double>, ptr %223, align 16, !tbaa !26
+  %5644 = fsub <2 x double> %5642, %5643
+  %5645 = select <2 x i1> %5641, <2 x double> splat (double -1.000000e+00), <2 x double> %5644
+  %5646 = fcmp une <2 x double> %5636, splat (double 2.000000e+00)
+  %5647 = fsub <2 x double> %5635, %5643
+  %5648 = select <2 x i1> %5646, <2 x double> %5645, <2 x double> %5647
+  %5649 = fcmp une <2 x double> %5636, splat (double 3.000000e+00)
+  %5650 = fsub <2 x double> %5640, %5643
+  %5651 = select <2 x i1> %5649, <2 x double> %5648, <2 x double> %5650
+  %5652 = fcmp une <2 x double> %5636, splat (double 4.000000e+00)
+  %5653 = fsub <2 x double> %5643, %5640
+  %5654 = select <2 x i1> %5652, <2 x double> %5651, <2 x double> %5653
+  %5655 = fcmp oge <2 x double> %5654, splat (double 0xBEB0C6F7A0B5ED8D)
+  %5656 = select <2 x i1> %5655, <2 x i1> %5637, <2 x i1> zeroinitializer
+  %5657 = select <2 x i1> %5656, <2 x i64> %4275, <2 x i64> zeroinitializer
+  %5658 = xor <2 x i64> %5657, splat (i64 -1)
+  %5659 = and <2 x i64> %5581, %5658
+  %5660 = load <2 x double>, ptr %139, align 16, !tbaa !26
+  %5661 = icmp ne <2 x i64> %5659, zeroinitializer
+  %5662 = select <2 x i1> %5637, <2 x i1> %5661, <2 x i1> zeroinitializer
+  %5663 = select <2 x i1> %5662, <2 x double> splat (double 2.000000e+00), <2 x double> %5660
+  store <2 x double> %5663, ptr %139, align 16, !tbaa !26
+  %5664 = or <2 x i64> %5657, %5581
+  %5665 = load <2 x double>, ptr %226, align 16, !tbaa !26
+  %5666 = fadd <2 x double> %5665, splat (double 1.000000e+00)
+  %5667 = icmp eq <2 x i64> %5664, zeroinitializer
+  %5668 = select <2 x i1> %5667, <2 x double> %5665, <2 x double> %5666
+  store <2 x double> %5668, ptr %226, align 16, !tbaa !26
+  %5669 = xor <2 x i64> %5664, %4275
+  %5670 = load <2 x double>, ptr %167, align 16, !tbaa !26
+  %5671 = fcmp oeq <2 x double> %5670, zeroinitializer
+  %5672 = load <2 x double>, ptr %168, align 16, !tbaa !26
+  %5673 = fcmp oeq <2 x double> %5672, zeroinitializer
+  %5674 = select <2 x i1> %5673, <2 x i1> %5671, <2 x i1> zeroinitializer
+  %5675 = select <2 x i1> %5674, <2 x i64> %5669, <2 x i64> zeroinitializer
+  %5676 = load <2 x double>, ptr %154, align 16, !tbaa !26
+  %5677 = fmul <2 x double> %5676, splat (double 5.000000e-01)
+  %5678 = load <2 x double>, ptr %155, align 16, !tbaa !26
+  %5679 = fadd <2 x double> %5678, %5677
+  %5680 = fadd <2 x double> %5679, splat (double -4.000000e-03)
+  %5681 = fcmp ult <2 x double> %5642, %5680
+  %5682 = fsub <2 x double> %5678, %5677
+  %5683 = fadd <2 x double> %5682, splat (double 4.000000e-03)
+  %5684 = fcmp ole <2 x double> %5642, %5683
+  %5685 = load <2 x i64>, ptr %156, align 16, !tbaa !26
+  %5686 = select <2 x i1> %5684, <2 x i64> splat (i64 -1), <2 x i64> %5685
+  %5687 = select <2 x i1> %5681, <2 x i64> %5686, <2 x i64> zeroinitializer
+  %5688 = xor <2 x i64> %5687, %5685
+  %5689 = and <2 x i64> %5688, %5675
+  %5690 = and <2 x i64> %5687, %5675
+  %5691 = xor <2 x i64> %5675, splat (i64 -1)
+  %5692 = and <2 x i64> %5685, %5691
+  %5693 = or disjoint <2 x i64> %5690, %5692
+  store <2 x i64> %5693, ptr %156, align 16, !tbaa !26
+  %5694 = load <2 x i64>, ptr %166, align 16, !tbaa !26
+  %5695 = or <2 x i64> %5689, %5694
+  store <2 x i64> %5695, ptr %166, align 16, !tbaa !26
+  %5696 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %5664)
+  %5697 = icmp eq i64 %5696, 0
+  br i1 %5697, label %5708, label %5698
+
+5698:                                             ; preds = %5632
+  %5699 = extractelement <2 x i64> %5664, i64 0
+  %5700 = icmp eq i64 %5699, 0
+  br i1 %5700, label %5702, label %5701
+
+5701:                                             ; preds = %5698
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 16 dereferenceable(1584) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #7
-  br label %5043
+  br label %5702
 
-5043:                                             ; preds = %5042, %5039
-  %5044 = extractelement <2 x i64> %5005, i64 1
-  %5045 = icmp eq i64 %5044, 0
-  br i1 %5045, label %5047, label %5046
+5702:                                             ; preds = %5701, %5698
+  %5703 = extractelement <2 x i64> %5664, i64 1
+  %5704 = icmp eq i64 %5703, 0
+  br i1 %5704, label %5706, label %5705
 
-5046:                                             ; preds = %5043
+5705:                                             ; preds = %5702
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 16 dereferenceable(1584) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1) #7
-  br label %5047
+  br label %5706
 
-5047:                                             ; preds = %5046, %5043
-  %5048 = load <2 x double>, ptr %139, align 16, !tbaa !26
-  br label %5049
+5706:                                             ; preds = %5705, %5702
+  %5707 = load <2 x double>, ptr %139, align 16, !tbaa !26
+  br label %5708
 
-5049:                                             ; preds = %5047, %4973
-  %5050 = phi <2 x double> [ %5048, %5047 ], [ %5004, %4973 ]
-  %5051 = load <2 x double>, ptr %136, align 16, !tbaa !26
-  %5052 = load <2 x double>, ptr %234, align 16, !tbaa !26
-  %5053 = fadd <2 x double> %5052, splat (double -1.000000e+00)
-  %5054 = fcmp oge <2 x double> %5051, %5053
-  %5055 = select <2 x i1> %5054, <2 x i64> %3638, <2 x i64> zeroinitializer
-  %5056 = icmp eq <2 x i64> %5055, zeroinitializer
-  %5057 = select <2 x i1> %5056, <2 x double> %5050, <2 x double> splat (double 1.000000e+00)
-  store <2 x double> %5057, ptr %139, align 16, !tbaa !26
-  %5058 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %5055)
-  %5059 = icmp eq i64 %5058, 0
-  br i1 %5059, label %527, label %5060
+5708:                                             ; preds = %5706, %5632
+  %5709 = phi <2 x double> [ %5707, %5706 ], [ %5663, %5632 ]
+  %5710 = load <2 x double>, ptr %136, align 16, !tbaa !26
+  %5711 = load <2 x double>, ptr %234, align 16, !tbaa !26
+  %5712 = fadd <2 x double> %5711, splat (double -1.000000e+00)
+  %5713 = fcmp oge <2 x double> %5710, %5712
+  %5714 = select <2 x i1> %5713, <2 x i64> %4275, <2 x i64> zeroinitializer
+  %5715 = icmp eq <2 x i64> %5714, zeroinitializer
+  %5716 = select <2 x i1> %5715, <2 x double> %5709, <2 x double> splat (double 1.000000e+00)
+  store <2 x double> %5716, ptr %139, align 16, !tbaa !26
+  %5717 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %5714)
+  %5718 = icmp eq i64 %5717, 0
+  br i1 %5718, label %527, label %5719
 
-5060:                                             ; preds = %5049
-  %5061 = extractelement <2 x i64> %5055, i64 0
-  %5062 = icmp eq i64 %5061, 0
-  br i1 %5062, label %5064, label %5063
+5719:                                             ; preds = %5708
+  %5720 = extractelement <2 x i64> %5714, i64 0
+  %5721 = icmp eq i64 %5720, 0
+  br i1 %5721, label %5723, label %5722
 
-5063:                                             ; preds = %5060
-  store double 1.000000e+00, ptr %131, align 8, !tbaa !42
-  br label %5064
+5722:                                             ; preds = %5719
+  store double 1.000000e+00, ptr %131, align 8, !tbaa !43
+  br label %5723
 
-5064:                                             ; preds = %5063, %5060
-  %5065 = extractelement <2 x i64> %5055, i64 1
-  %5066 = icmp eq i64 %5065, 0
-  br i1 %5066, label %527, label %5067
+5723:                                             ; preds = %5722, %5719
+  %5724 = extractelement <2 x i64> %5714, i64 1
+  %5725 = icmp eq i64 %5724, 0
+  br i1 %5725, label %527, label %5726
 
-5067:                                             ; preds = %5064
-  store double 1.000000e+00, ptr %264, align 8, !tbaa !42
+5726:                                             ; preds = %5723
+  store double 1.000000e+00, ptr %264, align 8, !tbaa !43
   br label %527
 
-5068:                                             ; preds = %527, %532, %122
-  %5069 = phi i64 [ 0, %122 ], [ 1, %532 ], [ 0, %527 ]
-  ret i64 %5069
+5727:                                             ; preds = %527, %532, %122
+  %5728 = phi i64 [ 0, %122 ], [ 1, %532 ], [ 0, %527 ]
+  ret i64 %5728
 }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(readwrite, inaccessiblemem: none)
@@ -6071,7 +6848,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %10 = add nsw i64 %9, 1
   store i64 %10, ptr %5, align 8, !tbaa !27
   %11 = getelementptr inbounds nuw i8, ptr %0, i64 1568
-  %12 = load ptr, ptr %11, align 16, !tbaa !38
+  %12 = load ptr, ptr %11, align 16, !tbaa !39
   %13 = getelementptr inbounds nuw i8, ptr %0, i64 976
   %14 = load <2 x double>, ptr %13, align 16, !tbaa !26
   %15 = getelementptr inbounds nuw i8, ptr %12, i64 16
@@ -6101,7 +6878,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
 31:                                               ; preds = %36, %3
   %32 = phi ptr [ %24, %3 ], [ %42, %36 ]
   %33 = getelementptr inbounds nuw i8, ptr %1, i64 40
-  %34 = load i64, ptr %33, align 8, !tbaa !131
+  %34 = load i64, ptr %33, align 8, !tbaa !150
   %35 = icmp eq i64 %34, 0
   br i1 %35, label %177, label %46
 
@@ -6116,7 +6893,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %43 = add nuw nsw i64 %38, 1
   %44 = load i64, ptr %25, align 8, !tbaa !20
   %45 = icmp slt i64 %43, %44
-  br i1 %45, label %36, label %31, !llvm.loop !132
+  br i1 %45, label %36, label %31, !llvm.loop !151
 
 46:                                               ; preds = %31
   %47 = getelementptr inbounds nuw i8, ptr %0, i64 800
@@ -6150,47 +6927,47 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %68 = phi i64 [ 0, %61 ], [ %174, %66 ]
   %69 = load ptr, ptr %63, align 8, !tbaa !28
   %70 = getelementptr inbounds nuw %struct.Piece, ptr %69, i64 %68
-  %71 = getelementptr inbounds nuw i8, ptr %70, i64 1904
-  %72 = load ptr, ptr %71, align 16, !tbaa !46
+  %71 = getelementptr inbounds nuw i8, ptr %70, i64 2144
+  %72 = load ptr, ptr %71, align 16, !tbaa !47
   %73 = load i64, ptr %64, align 16, !tbaa !21
   %74 = getelementptr <2 x double>, ptr %72, i64 %73
   %75 = getelementptr i8, ptr %74, i64 -16
   %76 = load <2 x double>, ptr %75, align 16, !tbaa !26
-  %77 = getelementptr inbounds nuw i8, ptr %70, i64 1712
+  %77 = getelementptr inbounds nuw i8, ptr %70, i64 1808
   %78 = load <2 x double>, ptr %77, align 16, !tbaa !26
-  %79 = getelementptr inbounds nuw i8, ptr %70, i64 1392
+  %79 = getelementptr inbounds nuw i8, ptr %70, i64 1488
   %80 = load <2 x double>, ptr %79, align 16, !tbaa !26
   %81 = fsub <2 x double> %80, %76
   %82 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %78, <2 x double> %81, <2 x double> %76)
   %83 = getelementptr inbounds nuw i8, ptr %67, i64 16
   store <2 x double> %82, ptr %67, align 16, !tbaa !26
-  %84 = getelementptr inbounds nuw i8, ptr %70, i64 1600
+  %84 = getelementptr inbounds nuw i8, ptr %70, i64 1696
   %85 = load <2 x double>, ptr %84, align 16, !tbaa !26
   %86 = getelementptr inbounds nuw i8, ptr %67, i64 32
   store <2 x double> %85, ptr %83, align 16, !tbaa !26
   %87 = load <2 x double>, ptr %70, align 16, !tbaa !26
-  %88 = getelementptr inbounds nuw i8, ptr %70, i64 928
+  %88 = getelementptr inbounds nuw i8, ptr %70, i64 960
   %89 = load <2 x double>, ptr %88, align 16, !tbaa !26
   %90 = fsub <2 x double> %87, %89
   %91 = getelementptr inbounds nuw i8, ptr %67, i64 48
   store <2 x double> %90, ptr %86, align 16, !tbaa !26
-  %92 = getelementptr inbounds nuw i8, ptr %70, i64 1008
+  %92 = getelementptr inbounds nuw i8, ptr %70, i64 1040
   %93 = load <2 x double>, ptr %92, align 16, !tbaa !26
   %94 = getelementptr inbounds nuw i8, ptr %67, i64 64
   store <2 x double> %93, ptr %91, align 16, !tbaa !26
-  %95 = getelementptr inbounds nuw i8, ptr %70, i64 992
+  %95 = getelementptr inbounds nuw i8, ptr %70, i64 1024
   %96 = load <2 x double>, ptr %95, align 16, !tbaa !26
   %97 = getelementptr inbounds nuw i8, ptr %67, i64 80
   store <2 x double> %96, ptr %94, align 16, !tbaa !26
-  %98 = getelementptr inbounds nuw i8, ptr %70, i64 960
+  %98 = getelementptr inbounds nuw i8, ptr %70, i64 992
   %99 = load <2 x double>, ptr %98, align 16, !tbaa !26
   %100 = getelementptr inbounds nuw i8, ptr %67, i64 96
   store <2 x double> %99, ptr %97, align 16, !tbaa !26
-  %101 = getelementptr inbounds nuw i8, ptr %70, i64 1024
+  %101 = getelementptr inbounds nuw i8, ptr %70, i64 1056
   %102 = load <2 x double>, ptr %101, align 16, !tbaa !26
   %103 = getelementptr inbounds nuw i8, ptr %67, i64 112
   store <2 x double> %102, ptr %100, align 16, !tbaa !26
-  %104 = getelementptr inbounds nuw i8, ptr %70, i64 2024
+  %104 = getelementptr inbounds nuw i8, ptr %70, i64 2264
   %105 = load i64, ptr %65, align 8, !tbaa !22
   %106 = sitofp i64 %105 to double
   %107 = tail call double @llvm.fmuladd.f64(double %106, double 7.500000e-01, double -5.000000e-01)
@@ -6204,7 +6981,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %115 = fsub double 1.000000e+00, %114
   %116 = insertelement <2 x double> poison, double %115, i64 0
   %117 = shufflevector <2 x double> %116, <2 x double> poison, <2 x i32> zeroinitializer
-  %118 = load ptr, ptr %104, align 8, !tbaa !50
+  %118 = load ptr, ptr %104, align 8, !tbaa !51
   %119 = getelementptr inbounds <2 x double>, ptr %118, i64 %112
   %120 = load <2 x double>, ptr %119, align 16, !tbaa !26
   %121 = insertelement <2 x double> poison, double %114, i64 0
@@ -6227,7 +7004,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %137 = fsub double 1.000000e+00, %136
   %138 = insertelement <2 x double> poison, double %137, i64 0
   %139 = shufflevector <2 x double> %138, <2 x double> poison, <2 x i32> zeroinitializer
-  %140 = load ptr, ptr %104, align 8, !tbaa !50
+  %140 = load ptr, ptr %104, align 8, !tbaa !51
   %141 = getelementptr inbounds <2 x double>, ptr %140, i64 %134
   %142 = load <2 x double>, ptr %141, align 16, !tbaa !26
   %143 = insertelement <2 x double> poison, double %136, i64 0
@@ -6251,7 +7028,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %160 = fsub double 1.000000e+00, %159
   %161 = insertelement <2 x double> poison, double %160, i64 0
   %162 = shufflevector <2 x double> %161, <2 x double> poison, <2 x i32> zeroinitializer
-  %163 = load ptr, ptr %104, align 8, !tbaa !50
+  %163 = load ptr, ptr %104, align 8, !tbaa !51
   %164 = getelementptr inbounds <2 x double>, ptr %163, i64 %157
   %165 = load <2 x double>, ptr %164, align 16, !tbaa !26
   %166 = insertelement <2 x double> poison, double %159, i64 0
@@ -6266,7 +7043,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %174 = add nuw nsw i64 %68, 1
   %175 = load i64, ptr %25, align 8, !tbaa !20
   %176 = icmp slt i64 %174, %175
-  br i1 %176, label %66, label %177, !llvm.loop !133
+  br i1 %176, label %66, label %177, !llvm.loop !152
 
 177:                                              ; preds = %66, %46, %31
   %178 = getelementptr inbounds nuw i8, ptr %0, i64 1488
@@ -6295,32 +7072,32 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
 197:                                              ; preds = %191
   %198 = getelementptr inbounds nuw [2 x i64], ptr %178, i64 0, i64 %194
   %199 = load i64, ptr %198, align 8, !tbaa !30
-  %200 = load i64, ptr %179, align 8, !tbaa !134
+  %200 = load i64, ptr %179, align 8, !tbaa !153
   %201 = icmp eq i64 %199, %200
   br i1 %201, label %205, label %202
 
 202:                                              ; preds = %197
   %203 = getelementptr inbounds nuw [2 x ptr], ptr %186, i64 0, i64 %194
-  %204 = load ptr, ptr %203, align 8, !tbaa !135
+  %204 = load ptr, ptr %203, align 8, !tbaa !154
   br label %219
 
 205:                                              ; preds = %197
   %206 = getelementptr inbounds nuw [2 x i64], ptr %180, i64 0, i64 %194
   %207 = load i64, ptr %206, align 8, !tbaa !30
-  %208 = load i64, ptr %183, align 8, !tbaa !41
+  %208 = load i64, ptr %183, align 8, !tbaa !42
   %209 = getelementptr inbounds i64, ptr %182, i64 %208
   store i64 %207, ptr %209, align 8, !tbaa !30
-  %210 = load ptr, ptr %184, align 8, !tbaa !137
-  %211 = load i64, ptr %183, align 8, !tbaa !41
+  %210 = load ptr, ptr %184, align 8, !tbaa !156
+  %211 = load i64, ptr %183, align 8, !tbaa !42
   %212 = add nsw i64 %211, 1
-  store i64 %212, ptr %183, align 8, !tbaa !41
-  %213 = load i64, ptr %179, align 8, !tbaa !134
+  store i64 %212, ptr %183, align 8, !tbaa !42
+  %213 = load i64, ptr %179, align 8, !tbaa !153
   %214 = mul nsw i64 %213, %211
   %215 = load i64, ptr %185, align 8, !tbaa !15
   %216 = mul nsw i64 %214, %215
   %217 = getelementptr inbounds double, ptr %210, i64 %216
   %218 = getelementptr inbounds nuw [2 x ptr], ptr %186, i64 0, i64 %194
-  store ptr %217, ptr %218, align 8, !tbaa !135
+  store ptr %217, ptr %218, align 8, !tbaa !154
   br label %219
 
 219:                                              ; preds = %202, %205
@@ -6355,26 +7132,26 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %239 = getelementptr i8, ptr %237, i64 8
   %240 = getelementptr inbounds nuw <2 x double>, ptr %24, i64 %236, i64 %194
   %241 = load double, ptr %240, align 8
-  store double %241, ptr %237, align 8, !tbaa !42
+  store double %241, ptr %237, align 8, !tbaa !43
   %242 = or disjoint i64 %236, 1
   %243 = getelementptr i8, ptr %237, i64 16
   %244 = getelementptr inbounds nuw <2 x double>, ptr %24, i64 %242, i64 %194
   %245 = load double, ptr %244, align 8
-  store double %245, ptr %239, align 8, !tbaa !42
+  store double %245, ptr %239, align 8, !tbaa !43
   %246 = or disjoint i64 %236, 2
   %247 = getelementptr i8, ptr %237, i64 24
   %248 = getelementptr inbounds nuw <2 x double>, ptr %24, i64 %246, i64 %194
   %249 = load double, ptr %248, align 8
-  store double %249, ptr %243, align 8, !tbaa !42
+  store double %249, ptr %243, align 8, !tbaa !43
   %250 = or disjoint i64 %236, 3
   %251 = getelementptr i8, ptr %237, i64 32
   %252 = getelementptr inbounds nuw <2 x double>, ptr %24, i64 %250, i64 %194
   %253 = load double, ptr %252, align 8
-  store double %253, ptr %247, align 8, !tbaa !42
+  store double %253, ptr %247, align 8, !tbaa !43
   %254 = add nuw nsw i64 %236, 4
   %255 = add i64 %238, 4
   %256 = icmp eq i64 %255, %234
-  br i1 %256, label %257, label %235, !llvm.loop !138
+  br i1 %256, label %257, label %235, !llvm.loop !157
 
 257:                                              ; preds = %235, %230
   %258 = phi ptr [ poison, %230 ], [ %251, %235 ]
@@ -6390,42 +7167,42 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %266 = getelementptr i8, ptr %264, i64 8
   %267 = getelementptr inbounds nuw <2 x double>, ptr %24, i64 %263, i64 %194
   %268 = load double, ptr %267, align 8
-  store double %268, ptr %264, align 8, !tbaa !42
+  store double %268, ptr %264, align 8, !tbaa !43
   %269 = add nuw nsw i64 %263, 1
   %270 = add i64 %265, 1
   %271 = icmp eq i64 %270, %231
-  br i1 %271, label %272, label %262, !llvm.loop !143
+  br i1 %271, label %272, label %262, !llvm.loop !162
 
 272:                                              ; preds = %257, %262, %226
   %273 = phi ptr [ %227, %226 ], [ %258, %257 ], [ %266, %262 ]
-  %274 = load i64, ptr %33, align 8, !tbaa !131
+  %274 = load i64, ptr %33, align 8, !tbaa !150
   %275 = icmp eq i64 %274, 0
   br i1 %275, label %332, label %276
 
 276:                                              ; preds = %272
   %277 = getelementptr inbounds nuw double, ptr %32, i64 %194
-  %278 = load double, ptr %277, align 8, !tbaa !42
+  %278 = load double, ptr %277, align 8, !tbaa !43
   %279 = getelementptr inbounds nuw i8, ptr %273, i64 8
-  store double %278, ptr %273, align 8, !tbaa !42
+  store double %278, ptr %273, align 8, !tbaa !43
   %280 = getelementptr inbounds nuw i8, ptr %277, i64 16
-  %281 = load double, ptr %280, align 8, !tbaa !42
+  %281 = load double, ptr %280, align 8, !tbaa !43
   %282 = getelementptr inbounds nuw i8, ptr %273, i64 16
-  store double %281, ptr %279, align 8, !tbaa !42
+  store double %281, ptr %279, align 8, !tbaa !43
   %283 = getelementptr inbounds nuw i8, ptr %277, i64 32
-  %284 = load double, ptr %283, align 8, !tbaa !42
-  store double %284, ptr %282, align 8, !tbaa !42
+  %284 = load double, ptr %283, align 8, !tbaa !43
+  store double %284, ptr %282, align 8, !tbaa !43
   br i1 %229, label %293, label %332
 
 285:                                              ; preds = %219, %285
   %286 = phi ptr [ %291, %285 ], [ %187, %219 ]
   %287 = phi ptr [ %290, %285 ], [ %225, %219 ]
   %288 = getelementptr inbounds nuw double, ptr %286, i64 %194
-  %289 = load double, ptr %288, align 8, !tbaa !42
+  %289 = load double, ptr %288, align 8, !tbaa !43
   %290 = getelementptr inbounds nuw i8, ptr %287, i64 8
-  store double %289, ptr %287, align 8, !tbaa !42
+  store double %289, ptr %287, align 8, !tbaa !43
   %291 = getelementptr inbounds nuw i8, ptr %286, i64 16
   %292 = icmp ult ptr %291, %24
-  br i1 %292, label %285, label %226, !llvm.loop !140
+  br i1 %292, label %285, label %226, !llvm.loop !159
 
 293:                                              ; preds = %276
   %294 = getelementptr inbounds nuw i8, ptr %273, i64 24
@@ -6439,49 +7216,49 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %300 = getelementptr inbounds nuw <2 x double>, ptr %299, i64 0, i64 %194
   %301 = load double, ptr %300, align 8
   %302 = getelementptr inbounds nuw i8, ptr %297, i64 8
-  store double %301, ptr %297, align 8, !tbaa !42
+  store double %301, ptr %297, align 8, !tbaa !43
   %303 = getelementptr inbounds nuw <2 x double>, ptr %299, i64 1, i64 %194
   %304 = load double, ptr %303, align 8
   %305 = getelementptr inbounds nuw i8, ptr %297, i64 16
-  store double %304, ptr %302, align 8, !tbaa !42
+  store double %304, ptr %302, align 8, !tbaa !43
   %306 = getelementptr inbounds nuw <2 x double>, ptr %299, i64 2, i64 %194
   %307 = load double, ptr %306, align 8
   %308 = getelementptr inbounds nuw i8, ptr %297, i64 24
-  store double %307, ptr %305, align 8, !tbaa !42
+  store double %307, ptr %305, align 8, !tbaa !43
   %309 = getelementptr inbounds nuw <2 x double>, ptr %299, i64 3, i64 %194
   %310 = load double, ptr %309, align 8
   %311 = getelementptr inbounds nuw i8, ptr %297, i64 32
-  store double %310, ptr %308, align 8, !tbaa !42
+  store double %310, ptr %308, align 8, !tbaa !43
   %312 = getelementptr inbounds nuw <2 x double>, ptr %299, i64 4, i64 %194
   %313 = load double, ptr %312, align 8
   %314 = getelementptr inbounds nuw i8, ptr %297, i64 40
-  store double %313, ptr %311, align 8, !tbaa !42
+  store double %313, ptr %311, align 8, !tbaa !43
   %315 = getelementptr inbounds nuw <2 x double>, ptr %299, i64 5, i64 %194
   %316 = load double, ptr %315, align 8
   %317 = getelementptr inbounds nuw i8, ptr %297, i64 48
-  store double %316, ptr %314, align 8, !tbaa !42
+  store double %316, ptr %314, align 8, !tbaa !43
   %318 = getelementptr inbounds nuw <2 x double>, ptr %299, i64 6, i64 %194
   %319 = load double, ptr %318, align 8
   %320 = getelementptr inbounds nuw i8, ptr %297, i64 56
-  store double %319, ptr %317, align 8, !tbaa !42
+  store double %319, ptr %317, align 8, !tbaa !43
   %321 = getelementptr inbounds nuw <2 x double>, ptr %299, i64 7, i64 %194
   %322 = load double, ptr %321, align 8
   %323 = getelementptr inbounds nuw i8, ptr %297, i64 64
-  store double %322, ptr %320, align 8, !tbaa !42
+  store double %322, ptr %320, align 8, !tbaa !43
   %324 = getelementptr inbounds nuw <2 x double>, ptr %299, i64 8, i64 %194
   %325 = load double, ptr %324, align 8
   %326 = getelementptr inbounds nuw i8, ptr %297, i64 72
-  store double %325, ptr %323, align 8, !tbaa !42
+  store double %325, ptr %323, align 8, !tbaa !43
   %327 = getelementptr inbounds nuw <2 x double>, ptr %299, i64 9, i64 %194
   %328 = load double, ptr %327, align 8
   %329 = getelementptr inbounds nuw i8, ptr %297, i64 80
-  store double %328, ptr %326, align 8, !tbaa !42
+  store double %328, ptr %326, align 8, !tbaa !43
   %330 = add nuw nsw i64 %296, 1
   %331 = icmp eq i64 %330, %228
-  br i1 %331, label %332, label %295, !llvm.loop !138
+  br i1 %331, label %332, label %295, !llvm.loop !157
 
 332:                                              ; preds = %295, %276, %272, %191
-  br i1 %192, label %191, label %333, !llvm.loop !141
+  br i1 %192, label %191, label %333, !llvm.loop !160
 
 333:                                              ; preds = %332
   ret void
@@ -6494,7 +7271,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   %7 = getelementptr inbounds nuw [2 x i64], ptr %5, i64 0, i64 %6
   store i64 %3, ptr %7, align 8, !tbaa !30
   %8 = getelementptr inbounds nuw i8, ptr %1, i64 56
-  %9 = load i64, ptr %8, align 8, !tbaa !134
+  %9 = load i64, ptr %8, align 8, !tbaa !153
   %10 = getelementptr inbounds nuw i8, ptr %0, i64 1488
   %11 = getelementptr inbounds nuw [2 x i64], ptr %10, i64 0, i64 %6
   store i64 %9, ptr %11, align 8, !tbaa !30
@@ -6509,9 +7286,9 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   store i64 0, ptr %18, align 16, !tbaa !30
   %19 = getelementptr inbounds nuw i8, ptr %0, i64 1552
   %20 = getelementptr inbounds nuw [2 x double], ptr %19, i64 0, i64 %6
-  store double 0.000000e+00, ptr %20, align 8, !tbaa !42
+  store double 0.000000e+00, ptr %20, align 8, !tbaa !43
   %21 = getelementptr inbounds nuw i8, ptr %1, i64 80
-  %22 = load ptr, ptr %21, align 8, !tbaa !144
+  %22 = load ptr, ptr %21, align 8, !tbaa !163
   %23 = mul i64 %3, 288
   %24 = getelementptr i8, ptr %22, i64 %23
   %25 = getelementptr inbounds nuw double, ptr %0, i64 %6
@@ -6530,39 +7307,39 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   %34 = getelementptr inbounds nuw i8, ptr %0, i64 600
   %35 = getelementptr inbounds nuw i8, ptr %0, i64 576
   %36 = getelementptr inbounds nuw i8, ptr %1, i64 72
-  %37 = load ptr, ptr %36, align 8, !tbaa !145
+  %37 = load ptr, ptr %36, align 8, !tbaa !164
   %38 = getelementptr inbounds nuw i8, ptr %1, i64 96
-  %39 = load ptr, ptr %38, align 8, !tbaa !146
+  %39 = load ptr, ptr %38, align 8, !tbaa !165
   %40 = getelementptr inbounds nuw i8, ptr %1, i64 104
-  %41 = load ptr, ptr %40, align 8, !tbaa !147
+  %41 = load ptr, ptr %40, align 8, !tbaa !166
   br label %160
 
 42:                                               ; preds = %42, %4
   %43 = phi i64 [ 0, %4 ], [ %59, %42 ]
   %44 = getelementptr double, ptr %24, i64 %43
-  %45 = load double, ptr %44, align 8, !tbaa !42
+  %45 = load double, ptr %44, align 8, !tbaa !43
   %46 = getelementptr inbounds nuw <2 x double>, ptr %25, i64 %43
-  store double %45, ptr %46, align 8, !tbaa !42
+  store double %45, ptr %46, align 8, !tbaa !43
   %47 = or disjoint i64 %43, 1
   %48 = getelementptr double, ptr %24, i64 %47
-  %49 = load double, ptr %48, align 8, !tbaa !42
+  %49 = load double, ptr %48, align 8, !tbaa !43
   %50 = getelementptr inbounds nuw <2 x double>, ptr %25, i64 %47
-  store double %49, ptr %50, align 8, !tbaa !42
+  store double %49, ptr %50, align 8, !tbaa !43
   %51 = or disjoint i64 %43, 2
   %52 = getelementptr double, ptr %24, i64 %51
-  %53 = load double, ptr %52, align 8, !tbaa !42
+  %53 = load double, ptr %52, align 8, !tbaa !43
   %54 = getelementptr inbounds nuw <2 x double>, ptr %25, i64 %51
-  store double %53, ptr %54, align 8, !tbaa !42
+  store double %53, ptr %54, align 8, !tbaa !43
   %55 = or disjoint i64 %43, 3
   %56 = getelementptr double, ptr %24, i64 %55
-  %57 = load double, ptr %56, align 8, !tbaa !42
+  %57 = load double, ptr %56, align 8, !tbaa !43
   %58 = getelementptr inbounds nuw <2 x double>, ptr %25, i64 %55
-  store double %57, ptr %58, align 8, !tbaa !42
+  store double %57, ptr %58, align 8, !tbaa !43
   %59 = add nuw nsw i64 %43, 4
   %60 = icmp eq i64 %59, 36
-  br i1 %60, label %26, label %42, !llvm.loop !148
+  br i1 %60, label %26, label %42, !llvm.loop !167
 
-61:                                               ; preds = %539, %26
+61:                                               ; preds = %556, %26
   %62 = getelementptr inbounds nuw i8, ptr %0, i64 640
   %63 = getelementptr inbounds nuw i8, ptr %0, i64 736
   %64 = getelementptr inbounds nuw i8, ptr %0, i64 832
@@ -6574,82 +7351,82 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   %70 = getelementptr inbounds nuw double, ptr %69, i64 %6
   %71 = getelementptr inbounds nuw double, ptr %62, i64 %6
   %72 = getelementptr inbounds nuw i8, ptr %71, i64 64
-  store double 0.000000e+00, ptr %72, align 8, !tbaa !42
+  store double 0.000000e+00, ptr %72, align 8, !tbaa !43
   %73 = getelementptr inbounds nuw i8, ptr %71, i64 80
-  store double 0.000000e+00, ptr %73, align 8, !tbaa !42
-  %74 = load double, ptr %66, align 8, !tbaa !42
-  store double %74, ptr %71, align 8, !tbaa !42
-  %75 = load double, ptr %68, align 8, !tbaa !42
+  store double 0.000000e+00, ptr %73, align 8, !tbaa !43
+  %74 = load double, ptr %66, align 8, !tbaa !43
+  store double %74, ptr %71, align 8, !tbaa !43
+  %75 = load double, ptr %68, align 8, !tbaa !43
   %76 = getelementptr inbounds nuw i8, ptr %0, i64 688
   %77 = getelementptr inbounds nuw double, ptr %76, i64 %6
-  store double %75, ptr %77, align 8, !tbaa !42
-  %78 = load double, ptr %70, align 8, !tbaa !42
+  store double %75, ptr %77, align 8, !tbaa !43
+  %78 = load double, ptr %70, align 8, !tbaa !43
   %79 = getelementptr inbounds nuw i8, ptr %0, i64 672
   %80 = getelementptr inbounds nuw double, ptr %79, i64 %6
-  store double %78, ptr %80, align 8, !tbaa !42
+  store double %78, ptr %80, align 8, !tbaa !43
   %81 = getelementptr inbounds nuw i8, ptr %0, i64 656
   %82 = getelementptr inbounds nuw double, ptr %81, i64 %6
-  store double %78, ptr %82, align 8, !tbaa !42
+  store double %78, ptr %82, align 8, !tbaa !43
   %83 = getelementptr inbounds nuw double, ptr %63, i64 %6
   %84 = getelementptr inbounds nuw i8, ptr %83, i64 64
-  store double 0.000000e+00, ptr %84, align 8, !tbaa !42
+  store double 0.000000e+00, ptr %84, align 8, !tbaa !43
   %85 = getelementptr inbounds nuw i8, ptr %83, i64 80
-  store double 0.000000e+00, ptr %85, align 8, !tbaa !42
-  store double %74, ptr %83, align 8, !tbaa !42
+  store double 0.000000e+00, ptr %85, align 8, !tbaa !43
+  store double %74, ptr %83, align 8, !tbaa !43
   %86 = getelementptr inbounds nuw i8, ptr %0, i64 784
   %87 = getelementptr inbounds nuw double, ptr %86, i64 %6
-  store double %75, ptr %87, align 8, !tbaa !42
+  store double %75, ptr %87, align 8, !tbaa !43
   %88 = getelementptr inbounds nuw i8, ptr %0, i64 768
   %89 = getelementptr inbounds nuw double, ptr %88, i64 %6
-  store double %78, ptr %89, align 8, !tbaa !42
+  store double %78, ptr %89, align 8, !tbaa !43
   %90 = getelementptr inbounds nuw i8, ptr %0, i64 752
   %91 = getelementptr inbounds nuw double, ptr %90, i64 %6
-  store double %78, ptr %91, align 8, !tbaa !42
+  store double %78, ptr %91, align 8, !tbaa !43
   %92 = getelementptr inbounds nuw double, ptr %64, i64 %6
   %93 = getelementptr inbounds nuw i8, ptr %92, i64 64
-  store double 0.000000e+00, ptr %93, align 8, !tbaa !42
+  store double 0.000000e+00, ptr %93, align 8, !tbaa !43
   %94 = getelementptr inbounds nuw i8, ptr %92, i64 80
-  store double 0.000000e+00, ptr %94, align 8, !tbaa !42
-  store double %74, ptr %92, align 8, !tbaa !42
+  store double 0.000000e+00, ptr %94, align 8, !tbaa !43
+  store double %74, ptr %92, align 8, !tbaa !43
   %95 = getelementptr inbounds nuw i8, ptr %0, i64 880
   %96 = getelementptr inbounds nuw double, ptr %95, i64 %6
-  store double %75, ptr %96, align 8, !tbaa !42
+  store double %75, ptr %96, align 8, !tbaa !43
   %97 = getelementptr inbounds nuw i8, ptr %0, i64 864
   %98 = getelementptr inbounds nuw double, ptr %97, i64 %6
-  store double %78, ptr %98, align 8, !tbaa !42
+  store double %78, ptr %98, align 8, !tbaa !43
   %99 = getelementptr inbounds nuw i8, ptr %0, i64 848
   %100 = getelementptr inbounds nuw double, ptr %99, i64 %6
-  store double %78, ptr %100, align 8, !tbaa !42
+  store double %78, ptr %100, align 8, !tbaa !43
   %101 = getelementptr inbounds nuw i8, ptr %0, i64 464
   %102 = getelementptr inbounds nuw double, ptr %101, i64 %6
-  %103 = load double, ptr %102, align 8, !tbaa !42
+  %103 = load double, ptr %102, align 8, !tbaa !43
   %104 = getelementptr inbounds nuw i8, ptr %0, i64 1008
   %105 = getelementptr inbounds nuw double, ptr %104, i64 %6
-  store double %103, ptr %105, align 8, !tbaa !42
+  store double %103, ptr %105, align 8, !tbaa !43
   %106 = getelementptr inbounds nuw i8, ptr %0, i64 1024
   %107 = getelementptr inbounds nuw double, ptr %106, i64 %6
-  store double %103, ptr %107, align 8, !tbaa !42
+  store double %103, ptr %107, align 8, !tbaa !43
   %108 = getelementptr inbounds nuw i8, ptr %0, i64 1168
   %109 = getelementptr inbounds nuw double, ptr %108, i64 %6
-  store double 1.000000e+09, ptr %109, align 8, !tbaa !42
+  store double 1.000000e+09, ptr %109, align 8, !tbaa !43
   %110 = getelementptr inbounds nuw i8, ptr %0, i64 1216
   %111 = getelementptr inbounds nuw double, ptr %110, i64 %6
-  store double 0.000000e+00, ptr %111, align 8, !tbaa !42
+  store double 0.000000e+00, ptr %111, align 8, !tbaa !43
   %112 = getelementptr inbounds nuw i8, ptr %0, i64 448
   %113 = getelementptr inbounds nuw double, ptr %112, i64 %6
-  %114 = load double, ptr %113, align 8, !tbaa !42
+  %114 = load double, ptr %113, align 8, !tbaa !43
   %115 = getelementptr inbounds nuw i8, ptr %0, i64 1200
   %116 = getelementptr inbounds nuw double, ptr %115, i64 %6
-  store double %114, ptr %116, align 8, !tbaa !42
+  store double %114, ptr %116, align 8, !tbaa !43
   %117 = getelementptr inbounds nuw i8, ptr %0, i64 1184
   %118 = getelementptr inbounds nuw double, ptr %117, i64 %6
-  store double %114, ptr %118, align 8, !tbaa !42
+  store double %114, ptr %118, align 8, !tbaa !43
   %119 = getelementptr inbounds nuw i8, ptr %0, i64 560
   %120 = getelementptr inbounds nuw double, ptr %119, i64 %6
-  %121 = load double, ptr %120, align 8, !tbaa !42
+  %121 = load double, ptr %120, align 8, !tbaa !43
   %122 = getelementptr inbounds nuw i8, ptr %0, i64 1296
   %123 = getelementptr inbounds nuw double, ptr %122, i64 %6
-  store double %121, ptr %123, align 8, !tbaa !42
+  store double %121, ptr %123, align 8, !tbaa !43
   %124 = getelementptr inbounds nuw i8, ptr %0, i64 976
   %125 = getelementptr inbounds nuw i8, ptr %0, i64 1040
   %126 = getelementptr inbounds nuw i8, ptr %0, i64 1136
@@ -6664,31 +7441,31 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   %135 = getelementptr inbounds nuw i8, ptr %0, i64 1360
   %136 = getelementptr inbounds nuw i8, ptr %0, i64 1376
   %137 = getelementptr inbounds nuw double, ptr %124, i64 %6
-  store double 0.000000e+00, ptr %137, align 8, !tbaa !42
+  store double 0.000000e+00, ptr %137, align 8, !tbaa !43
   %138 = getelementptr inbounds nuw double, ptr %125, i64 %6
-  store double 0.000000e+00, ptr %138, align 8, !tbaa !42
+  store double 0.000000e+00, ptr %138, align 8, !tbaa !43
   %139 = getelementptr inbounds nuw double, ptr %126, i64 %6
-  store double 0.000000e+00, ptr %139, align 8, !tbaa !42
+  store double 0.000000e+00, ptr %139, align 8, !tbaa !43
   %140 = getelementptr inbounds nuw double, ptr %127, i64 %6
-  store double 0.000000e+00, ptr %140, align 8, !tbaa !42
+  store double 0.000000e+00, ptr %140, align 8, !tbaa !43
   %141 = getelementptr inbounds nuw double, ptr %128, i64 %6
-  store double 0.000000e+00, ptr %141, align 8, !tbaa !42
+  store double 0.000000e+00, ptr %141, align 8, !tbaa !43
   %142 = getelementptr inbounds nuw double, ptr %129, i64 %6
-  store double 0.000000e+00, ptr %142, align 8, !tbaa !42
+  store double 0.000000e+00, ptr %142, align 8, !tbaa !43
   %143 = getelementptr inbounds nuw double, ptr %130, i64 %6
-  store double 0.000000e+00, ptr %143, align 8, !tbaa !42
+  store double 0.000000e+00, ptr %143, align 8, !tbaa !43
   %144 = getelementptr inbounds nuw double, ptr %131, i64 %6
-  store double 0.000000e+00, ptr %144, align 8, !tbaa !42
+  store double 0.000000e+00, ptr %144, align 8, !tbaa !43
   %145 = getelementptr inbounds nuw double, ptr %132, i64 %6
-  store double 0.000000e+00, ptr %145, align 8, !tbaa !42
+  store double 0.000000e+00, ptr %145, align 8, !tbaa !43
   %146 = getelementptr inbounds nuw double, ptr %133, i64 %6
-  store double 0.000000e+00, ptr %146, align 8, !tbaa !42
+  store double 0.000000e+00, ptr %146, align 8, !tbaa !43
   %147 = getelementptr inbounds nuw double, ptr %134, i64 %6
-  store double 0.000000e+00, ptr %147, align 8, !tbaa !42
+  store double 0.000000e+00, ptr %147, align 8, !tbaa !43
   %148 = getelementptr inbounds nuw double, ptr %135, i64 %6
-  store double 0.000000e+00, ptr %148, align 8, !tbaa !42
+  store double 0.000000e+00, ptr %148, align 8, !tbaa !43
   %149 = getelementptr inbounds nuw double, ptr %136, i64 %6
-  store double 0.000000e+00, ptr %149, align 8, !tbaa !42
+  store double 0.000000e+00, ptr %149, align 8, !tbaa !43
   %150 = getelementptr inbounds nuw i8, ptr %0, i64 1424
   %151 = getelementptr inbounds nuw i64, ptr %150, i64 %6
   store i64 0, ptr %151, align 8, !tbaa !30
@@ -6706,15 +7483,15 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   store i64 -1, ptr %159, align 8, !tbaa !30
   ret void
 
-160:                                              ; preds = %30, %539
-  %161 = phi i64 [ 0, %30 ], [ %540, %539 ]
+160:                                              ; preds = %30, %556
+  %161 = phi i64 [ 0, %30 ], [ %557, %556 ]
   %162 = getelementptr inbounds nuw %struct.Piece, ptr %32, i64 %161
   %163 = load i64, ptr %33, align 16, !tbaa !21
   %164 = load i64, ptr %34, align 8, !tbaa !22
   %165 = load i64, ptr %35, align 16, !tbaa !16
   %166 = mul nsw i64 %165, %3
   %167 = add nsw i64 %166, %161
-  %168 = getelementptr inbounds nuw i8, ptr %162, i64 1888
+  %168 = getelementptr inbounds nuw i8, ptr %162, i64 2128
   %169 = load i64, ptr %168, align 16, !tbaa !31
   %170 = mul i64 %167, 368
   %171 = getelementptr i8, ptr %37, i64 %170
@@ -6736,17 +7513,17 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   br i1 %184, label %185, label %226
 
 185:                                              ; preds = %173
-  %186 = getelementptr inbounds nuw i8, ptr %162, i64 1984
-  %187 = load ptr, ptr %186, align 16, !tbaa !67
+  %186 = getelementptr inbounds nuw i8, ptr %162, i64 2224
+  %187 = load ptr, ptr %186, align 16, !tbaa !73
   %188 = getelementptr inbounds nuw double, ptr %187, i64 %6
   %189 = getelementptr double, ptr %183, i64 %163
-  %190 = getelementptr inbounds nuw i8, ptr %162, i64 1992
-  %191 = load ptr, ptr %190, align 8, !tbaa !48
+  %190 = getelementptr inbounds nuw i8, ptr %162, i64 2232
+  %191 = load ptr, ptr %190, align 8, !tbaa !49
   %192 = getelementptr inbounds nuw double, ptr %191, i64 %6
   %193 = shl i64 %163, 4
   %194 = getelementptr i8, ptr %183, i64 %193
-  %195 = getelementptr inbounds nuw i8, ptr %162, i64 2000
-  %196 = load ptr, ptr %195, align 16, !tbaa !118
+  %195 = getelementptr inbounds nuw i8, ptr %162, i64 2240
+  %196 = load ptr, ptr %195, align 16, !tbaa !138
   %197 = getelementptr inbounds nuw double, ptr %196, i64 %6
   %198 = and i64 %163, 1
   %199 = icmp eq i64 %163, 1
@@ -6759,17 +7536,17 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
 202:                                              ; preds = %202, %160
   %203 = phi i64 [ 0, %160 ], [ %211, %202 ]
   %204 = getelementptr double, ptr %171, i64 %203
-  %205 = load double, ptr %204, align 8, !tbaa !42
+  %205 = load double, ptr %204, align 8, !tbaa !43
   %206 = getelementptr inbounds nuw <2 x double>, ptr %172, i64 %203
-  store double %205, ptr %206, align 8, !tbaa !42
+  store double %205, ptr %206, align 8, !tbaa !43
   %207 = or disjoint i64 %203, 1
   %208 = getelementptr double, ptr %171, i64 %207
-  %209 = load double, ptr %208, align 8, !tbaa !42
+  %209 = load double, ptr %208, align 8, !tbaa !43
   %210 = getelementptr inbounds nuw <2 x double>, ptr %172, i64 %207
-  store double %209, ptr %210, align 8, !tbaa !42
+  store double %209, ptr %210, align 8, !tbaa !43
   %211 = add nuw nsw i64 %203, 2
   %212 = icmp eq i64 %211, 46
-  br i1 %212, label %173, label %202, !llvm.loop !149
+  br i1 %212, label %173, label %202, !llvm.loop !168
 
 213:                                              ; preds = %241, %185
   %214 = phi i64 [ 0, %185 ], [ %263, %241 ]
@@ -6778,31 +7555,31 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
 
 216:                                              ; preds = %213
   %217 = getelementptr inbounds nuw double, ptr %183, i64 %214
-  %218 = load double, ptr %217, align 8, !tbaa !42
+  %218 = load double, ptr %217, align 8, !tbaa !43
   %219 = getelementptr inbounds nuw <2 x double>, ptr %188, i64 %214
-  store double %218, ptr %219, align 8, !tbaa !42
+  store double %218, ptr %219, align 8, !tbaa !43
   %220 = getelementptr double, ptr %189, i64 %214
-  %221 = load double, ptr %220, align 8, !tbaa !42
+  %221 = load double, ptr %220, align 8, !tbaa !43
   %222 = getelementptr inbounds nuw <2 x double>, ptr %192, i64 %214
-  store double %221, ptr %222, align 8, !tbaa !42
+  store double %221, ptr %222, align 8, !tbaa !43
   %223 = getelementptr double, ptr %194, i64 %214
-  %224 = load double, ptr %223, align 8, !tbaa !42
+  %224 = load double, ptr %223, align 8, !tbaa !43
   %225 = getelementptr inbounds nuw <2 x double>, ptr %197, i64 %214
-  store double %224, ptr %225, align 8, !tbaa !42
+  store double %224, ptr %225, align 8, !tbaa !43
   br label %226
 
 226:                                              ; preds = %216, %213, %173
   %227 = getelementptr inbounds nuw i8, ptr %162, i64 240
   %228 = getelementptr inbounds nuw double, ptr %227, i64 %6
-  %229 = load double, ptr %228, align 8, !tbaa !42
-  %230 = load double, ptr %172, align 8, !tbaa !42
+  %229 = load double, ptr %228, align 8, !tbaa !43
+  %230 = load double, ptr %172, align 8, !tbaa !43
   %231 = icmp sgt i64 %180, 0
   br i1 %231, label %232, label %278
 
 232:                                              ; preds = %226
   %233 = getelementptr double, ptr %183, i64 %177
-  %234 = getelementptr inbounds nuw i8, ptr %162, i64 2008
-  %235 = load ptr, ptr %234, align 8, !tbaa !35
+  %234 = getelementptr inbounds nuw i8, ptr %162, i64 2248
+  %235 = load ptr, ptr %234, align 8, !tbaa !36
   %236 = getelementptr inbounds nuw double, ptr %235, i64 %6
   %237 = and i64 %180, 3
   %238 = icmp ult i64 %180, 4
@@ -6816,34 +7593,34 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   %242 = phi i64 [ 0, %200 ], [ %263, %241 ]
   %243 = phi i64 [ 0, %200 ], [ %264, %241 ]
   %244 = getelementptr inbounds nuw double, ptr %183, i64 %242
-  %245 = load double, ptr %244, align 8, !tbaa !42
+  %245 = load double, ptr %244, align 8, !tbaa !43
   %246 = getelementptr inbounds nuw <2 x double>, ptr %188, i64 %242
-  store double %245, ptr %246, align 8, !tbaa !42
+  store double %245, ptr %246, align 8, !tbaa !43
   %247 = getelementptr double, ptr %189, i64 %242
-  %248 = load double, ptr %247, align 8, !tbaa !42
+  %248 = load double, ptr %247, align 8, !tbaa !43
   %249 = getelementptr inbounds nuw <2 x double>, ptr %192, i64 %242
-  store double %248, ptr %249, align 8, !tbaa !42
+  store double %248, ptr %249, align 8, !tbaa !43
   %250 = getelementptr double, ptr %194, i64 %242
-  %251 = load double, ptr %250, align 8, !tbaa !42
+  %251 = load double, ptr %250, align 8, !tbaa !43
   %252 = getelementptr inbounds nuw <2 x double>, ptr %197, i64 %242
-  store double %251, ptr %252, align 8, !tbaa !42
+  store double %251, ptr %252, align 8, !tbaa !43
   %253 = or disjoint i64 %242, 1
   %254 = getelementptr inbounds nuw double, ptr %183, i64 %253
-  %255 = load double, ptr %254, align 8, !tbaa !42
+  %255 = load double, ptr %254, align 8, !tbaa !43
   %256 = getelementptr inbounds nuw <2 x double>, ptr %188, i64 %253
-  store double %255, ptr %256, align 8, !tbaa !42
+  store double %255, ptr %256, align 8, !tbaa !43
   %257 = getelementptr double, ptr %189, i64 %253
-  %258 = load double, ptr %257, align 8, !tbaa !42
+  %258 = load double, ptr %257, align 8, !tbaa !43
   %259 = getelementptr inbounds nuw <2 x double>, ptr %192, i64 %253
-  store double %258, ptr %259, align 8, !tbaa !42
+  store double %258, ptr %259, align 8, !tbaa !43
   %260 = getelementptr double, ptr %194, i64 %253
-  %261 = load double, ptr %260, align 8, !tbaa !42
+  %261 = load double, ptr %260, align 8, !tbaa !43
   %262 = getelementptr inbounds nuw <2 x double>, ptr %197, i64 %253
-  store double %261, ptr %262, align 8, !tbaa !42
+  store double %261, ptr %262, align 8, !tbaa !43
   %263 = add nuw nsw i64 %242, 2
   %264 = add i64 %243, 2
   %265 = icmp eq i64 %264, %201
-  br i1 %265, label %213, label %241, !llvm.loop !150
+  br i1 %265, label %213, label %241, !llvm.loop !169
 
 266:                                              ; preds = %287, %232
   %267 = phi i64 [ 0, %232 ], [ %305, %287 ]
@@ -6854,13 +7631,13 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   %270 = phi i64 [ %275, %269 ], [ %267, %266 ]
   %271 = phi i64 [ %276, %269 ], [ 0, %266 ]
   %272 = getelementptr double, ptr %233, i64 %270
-  %273 = load double, ptr %272, align 8, !tbaa !42
+  %273 = load double, ptr %272, align 8, !tbaa !43
   %274 = getelementptr inbounds nuw <2 x double>, ptr %236, i64 %270
-  store double %273, ptr %274, align 8, !tbaa !42
+  store double %273, ptr %274, align 8, !tbaa !43
   %275 = add nuw nsw i64 %270, 1
   %276 = add i64 %271, 1
   %277 = icmp eq i64 %276, %237
-  br i1 %277, label %278, label %269, !llvm.loop !151
+  br i1 %277, label %278, label %269, !llvm.loop !170
 
 278:                                              ; preds = %266, %269, %226
   %279 = icmp ne i64 %169, 0
@@ -6870,408 +7647,433 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
 
 282:                                              ; preds = %278
   %283 = fdiv double 1.000000e+00, %230
-  %284 = getelementptr inbounds nuw i8, ptr %162, i64 2008
-  %285 = load ptr, ptr %284, align 8, !tbaa !35
+  %284 = getelementptr inbounds nuw i8, ptr %162, i64 2248
+  %285 = load ptr, ptr %284, align 8, !tbaa !36
   %286 = getelementptr inbounds nuw double, ptr %285, i64 %6
-  br label %427
+  br label %444
 
 287:                                              ; preds = %287, %239
   %288 = phi i64 [ 0, %239 ], [ %305, %287 ]
   %289 = phi i64 [ 0, %239 ], [ %306, %287 ]
   %290 = getelementptr double, ptr %233, i64 %288
-  %291 = load double, ptr %290, align 8, !tbaa !42
+  %291 = load double, ptr %290, align 8, !tbaa !43
   %292 = getelementptr inbounds nuw <2 x double>, ptr %236, i64 %288
-  store double %291, ptr %292, align 8, !tbaa !42
+  store double %291, ptr %292, align 8, !tbaa !43
   %293 = or disjoint i64 %288, 1
   %294 = getelementptr double, ptr %233, i64 %293
-  %295 = load double, ptr %294, align 8, !tbaa !42
+  %295 = load double, ptr %294, align 8, !tbaa !43
   %296 = getelementptr inbounds nuw <2 x double>, ptr %236, i64 %293
-  store double %295, ptr %296, align 8, !tbaa !42
+  store double %295, ptr %296, align 8, !tbaa !43
   %297 = or disjoint i64 %288, 2
   %298 = getelementptr double, ptr %233, i64 %297
-  %299 = load double, ptr %298, align 8, !tbaa !42
+  %299 = load double, ptr %298, align 8, !tbaa !43
   %300 = getelementptr inbounds nuw <2 x double>, ptr %236, i64 %297
-  store double %299, ptr %300, align 8, !tbaa !42
+  store double %299, ptr %300, align 8, !tbaa !43
   %301 = or disjoint i64 %288, 3
   %302 = getelementptr double, ptr %233, i64 %301
-  %303 = load double, ptr %302, align 8, !tbaa !42
+  %303 = load double, ptr %302, align 8, !tbaa !43
   %304 = getelementptr inbounds nuw <2 x double>, ptr %236, i64 %301
-  store double %303, ptr %304, align 8, !tbaa !42
+  store double %303, ptr %304, align 8, !tbaa !43
   %305 = add nuw nsw i64 %288, 4
   %306 = add i64 %289, 4
   %307 = icmp eq i64 %306, %240
-  br i1 %307, label %266, label %287, !llvm.loop !152
+  br i1 %307, label %266, label %287, !llvm.loop !171
 
-308:                                              ; preds = %427, %278
+308:                                              ; preds = %444, %278
   %309 = getelementptr inbounds nuw i8, ptr %162, i64 640
   %310 = getelementptr inbounds nuw double, ptr %309, i64 %6
-  %311 = load double, ptr %310, align 8, !tbaa !42
+  %311 = load double, ptr %310, align 8, !tbaa !43
   %312 = getelementptr inbounds nuw i8, ptr %162, i64 656
   %313 = getelementptr inbounds nuw double, ptr %312, i64 %6
-  %314 = load double, ptr %313, align 8, !tbaa !42
+  %314 = load double, ptr %313, align 8, !tbaa !43
   %315 = getelementptr inbounds nuw i8, ptr %162, i64 672
   %316 = getelementptr inbounds nuw double, ptr %315, i64 %6
-  %317 = load double, ptr %316, align 8, !tbaa !42
+  %317 = load double, ptr %316, align 8, !tbaa !43
   %318 = getelementptr inbounds nuw i8, ptr %162, i64 688
   %319 = getelementptr inbounds nuw double, ptr %318, i64 %6
-  %320 = load double, ptr %319, align 8, !tbaa !42
+  %320 = load double, ptr %319, align 8, !tbaa !43
   %321 = tail call double @llvm.fmuladd.f64(double %230, double %320, double %317)
   %322 = tail call double @llvm.fmuladd.f64(double %230, double %321, double %314)
   %323 = tail call double @llvm.fmuladd.f64(double %230, double %322, double %311)
   %324 = getelementptr inbounds nuw i8, ptr %162, i64 208
   %325 = getelementptr inbounds nuw double, ptr %324, i64 %6
-  %326 = load double, ptr %325, align 8, !tbaa !42
+  %326 = load double, ptr %325, align 8, !tbaa !43
   %327 = getelementptr inbounds nuw i8, ptr %162, i64 352
   %328 = getelementptr inbounds nuw double, ptr %327, i64 %6
-  %329 = load double, ptr %328, align 8, !tbaa !42
+  %329 = load double, ptr %328, align 8, !tbaa !43
   %330 = getelementptr inbounds nuw i8, ptr %162, i64 384
   %331 = getelementptr inbounds nuw double, ptr %330, i64 %6
-  %332 = load double, ptr %331, align 8, !tbaa !42
+  %332 = load double, ptr %331, align 8, !tbaa !43
   %333 = fsub double %329, %332
   %334 = fmul double %326, %333
   %335 = getelementptr inbounds nuw i8, ptr %162, i64 736
-  %336 = getelementptr inbounds nuw i8, ptr %162, i64 928
-  %337 = getelementptr inbounds nuw i8, ptr %162, i64 1120
+  %336 = getelementptr inbounds nuw i8, ptr %162, i64 960
+  %337 = getelementptr inbounds nuw i8, ptr %162, i64 1184
   %338 = getelementptr inbounds nuw i8, ptr %162, i64 224
   %339 = getelementptr inbounds nuw double, ptr %338, i64 %6
   %340 = getelementptr inbounds nuw i8, ptr %162, i64 256
   %341 = getelementptr inbounds nuw double, ptr %340, i64 %6
   %342 = getelementptr inbounds nuw double, ptr %335, i64 %6
   %343 = getelementptr inbounds nuw i8, ptr %342, i64 80
-  store double 0.000000e+00, ptr %343, align 8, !tbaa !42
+  store double 0.000000e+00, ptr %343, align 8, !tbaa !43
   %344 = getelementptr inbounds nuw i8, ptr %342, i64 96
-  store double 0.000000e+00, ptr %344, align 8, !tbaa !42
+  store double 0.000000e+00, ptr %344, align 8, !tbaa !43
   %345 = getelementptr inbounds nuw i8, ptr %342, i64 112
-  store double 0.000000e+00, ptr %345, align 8, !tbaa !42
+  store double 0.000000e+00, ptr %345, align 8, !tbaa !43
   %346 = getelementptr inbounds nuw i8, ptr %342, i64 128
-  store double 0.000000e+00, ptr %346, align 8, !tbaa !42
-  %347 = getelementptr inbounds nuw i8, ptr %342, i64 160
-  store double 0.000000e+00, ptr %347, align 8, !tbaa !42
-  store double %230, ptr %342, align 8, !tbaa !42
-  %348 = getelementptr inbounds nuw i8, ptr %162, i64 752
-  %349 = getelementptr inbounds nuw double, ptr %348, i64 %6
-  store double %329, ptr %349, align 8, !tbaa !42
-  %350 = load double, ptr %339, align 8, !tbaa !42
-  %351 = getelementptr inbounds nuw i8, ptr %162, i64 768
-  %352 = getelementptr inbounds nuw double, ptr %351, i64 %6
-  store double %350, ptr %352, align 8, !tbaa !42
-  %353 = getelementptr inbounds nuw i8, ptr %162, i64 784
+  store double 0.000000e+00, ptr %346, align 8, !tbaa !43
+  %347 = getelementptr inbounds nuw i8, ptr %342, i64 144
+  store double 0.000000e+00, ptr %347, align 8, !tbaa !43
+  %348 = getelementptr inbounds nuw i8, ptr %342, i64 176
+  store double 0.000000e+00, ptr %348, align 8, !tbaa !43
+  %349 = getelementptr inbounds nuw i8, ptr %342, i64 192
+  store double 0.000000e+00, ptr %349, align 8, !tbaa !43
+  store double %230, ptr %342, align 8, !tbaa !43
+  %350 = getelementptr inbounds nuw i8, ptr %162, i64 752
+  %351 = getelementptr inbounds nuw double, ptr %350, i64 %6
+  store double %329, ptr %351, align 8, !tbaa !43
+  %352 = load double, ptr %339, align 8, !tbaa !43
+  %353 = getelementptr inbounds nuw i8, ptr %162, i64 768
   %354 = getelementptr inbounds nuw double, ptr %353, i64 %6
-  store double %334, ptr %354, align 8, !tbaa !42
-  %355 = getelementptr inbounds nuw i8, ptr %162, i64 880
+  store double %352, ptr %354, align 8, !tbaa !43
+  %355 = getelementptr inbounds nuw i8, ptr %162, i64 784
   %356 = getelementptr inbounds nuw double, ptr %355, i64 %6
-  store double %229, ptr %356, align 8, !tbaa !42
-  %357 = load double, ptr %341, align 8, !tbaa !42
-  %358 = getelementptr inbounds nuw i8, ptr %162, i64 800
-  %359 = getelementptr inbounds nuw double, ptr %358, i64 %6
-  store double %357, ptr %359, align 8, !tbaa !42
-  %360 = getelementptr inbounds nuw i8, ptr %162, i64 912
+  store double %334, ptr %356, align 8, !tbaa !43
+  %357 = getelementptr inbounds nuw i8, ptr %162, i64 896
+  %358 = getelementptr inbounds nuw double, ptr %357, i64 %6
+  store double %229, ptr %358, align 8, !tbaa !43
+  %359 = load double, ptr %341, align 8, !tbaa !43
+  %360 = getelementptr inbounds nuw i8, ptr %162, i64 800
   %361 = getelementptr inbounds nuw double, ptr %360, i64 %6
-  store double %323, ptr %361, align 8, !tbaa !42
-  %362 = getelementptr inbounds nuw double, ptr %336, i64 %6
-  %363 = getelementptr inbounds nuw i8, ptr %362, i64 80
-  store double 0.000000e+00, ptr %363, align 8, !tbaa !42
-  %364 = getelementptr inbounds nuw i8, ptr %362, i64 96
-  store double 0.000000e+00, ptr %364, align 8, !tbaa !42
-  %365 = getelementptr inbounds nuw i8, ptr %362, i64 112
-  store double 0.000000e+00, ptr %365, align 8, !tbaa !42
-  %366 = getelementptr inbounds nuw i8, ptr %362, i64 128
-  store double 0.000000e+00, ptr %366, align 8, !tbaa !42
-  %367 = getelementptr inbounds nuw i8, ptr %362, i64 160
-  store double 0.000000e+00, ptr %367, align 8, !tbaa !42
-  store double %230, ptr %362, align 8, !tbaa !42
-  %368 = getelementptr inbounds nuw i8, ptr %162, i64 944
-  %369 = getelementptr inbounds nuw double, ptr %368, i64 %6
-  store double %329, ptr %369, align 8, !tbaa !42
-  %370 = getelementptr inbounds nuw i8, ptr %162, i64 960
-  %371 = getelementptr inbounds nuw double, ptr %370, i64 %6
-  store double %350, ptr %371, align 8, !tbaa !42
+  store double %359, ptr %361, align 8, !tbaa !43
+  %362 = getelementptr inbounds nuw i8, ptr %162, i64 944
+  %363 = getelementptr inbounds nuw double, ptr %362, i64 %6
+  store double %323, ptr %363, align 8, !tbaa !43
+  %364 = getelementptr inbounds nuw double, ptr %336, i64 %6
+  %365 = getelementptr inbounds nuw i8, ptr %364, i64 80
+  store double 0.000000e+00, ptr %365, align 8, !tbaa !43
+  %366 = getelementptr inbounds nuw i8, ptr %364, i64 96
+  store double 0.000000e+00, ptr %366, align 8, !tbaa !43
+  %367 = getelementptr inbounds nuw i8, ptr %364, i64 112
+  store double 0.000000e+00, ptr %367, align 8, !tbaa !43
+  %368 = getelementptr inbounds nuw i8, ptr %364, i64 128
+  store double 0.000000e+00, ptr %368, align 8, !tbaa !43
+  %369 = getelementptr inbounds nuw i8, ptr %364, i64 144
+  store double 0.000000e+00, ptr %369, align 8, !tbaa !43
+  %370 = getelementptr inbounds nuw i8, ptr %364, i64 176
+  store double 0.000000e+00, ptr %370, align 8, !tbaa !43
+  %371 = getelementptr inbounds nuw i8, ptr %364, i64 192
+  store double 0.000000e+00, ptr %371, align 8, !tbaa !43
+  store double %230, ptr %364, align 8, !tbaa !43
   %372 = getelementptr inbounds nuw i8, ptr %162, i64 976
   %373 = getelementptr inbounds nuw double, ptr %372, i64 %6
-  store double %334, ptr %373, align 8, !tbaa !42
-  %374 = getelementptr inbounds nuw i8, ptr %162, i64 1072
+  store double %329, ptr %373, align 8, !tbaa !43
+  %374 = getelementptr inbounds nuw i8, ptr %162, i64 992
   %375 = getelementptr inbounds nuw double, ptr %374, i64 %6
-  store double %229, ptr %375, align 8, !tbaa !42
-  %376 = getelementptr inbounds nuw i8, ptr %162, i64 992
+  store double %352, ptr %375, align 8, !tbaa !43
+  %376 = getelementptr inbounds nuw i8, ptr %162, i64 1008
   %377 = getelementptr inbounds nuw double, ptr %376, i64 %6
-  store double %357, ptr %377, align 8, !tbaa !42
-  %378 = getelementptr inbounds nuw i8, ptr %162, i64 1104
+  store double %334, ptr %377, align 8, !tbaa !43
+  %378 = getelementptr inbounds nuw i8, ptr %162, i64 1120
   %379 = getelementptr inbounds nuw double, ptr %378, i64 %6
-  store double %323, ptr %379, align 8, !tbaa !42
-  %380 = getelementptr inbounds nuw double, ptr %337, i64 %6
-  %381 = getelementptr inbounds nuw i8, ptr %380, i64 80
-  store double 0.000000e+00, ptr %381, align 8, !tbaa !42
-  %382 = getelementptr inbounds nuw i8, ptr %380, i64 96
-  store double 0.000000e+00, ptr %382, align 8, !tbaa !42
-  %383 = getelementptr inbounds nuw i8, ptr %380, i64 112
-  store double 0.000000e+00, ptr %383, align 8, !tbaa !42
-  %384 = getelementptr inbounds nuw i8, ptr %380, i64 128
-  store double 0.000000e+00, ptr %384, align 8, !tbaa !42
-  %385 = getelementptr inbounds nuw i8, ptr %380, i64 160
-  store double 0.000000e+00, ptr %385, align 8, !tbaa !42
-  store double %230, ptr %380, align 8, !tbaa !42
-  %386 = load double, ptr %328, align 8, !tbaa !42
-  %387 = getelementptr inbounds nuw i8, ptr %162, i64 1136
-  %388 = getelementptr inbounds nuw double, ptr %387, i64 %6
-  store double %386, ptr %388, align 8, !tbaa !42
-  %389 = getelementptr inbounds nuw i8, ptr %162, i64 1152
-  %390 = getelementptr inbounds nuw double, ptr %389, i64 %6
-  store double %350, ptr %390, align 8, !tbaa !42
-  %391 = getelementptr inbounds nuw i8, ptr %162, i64 1168
-  %392 = getelementptr inbounds nuw double, ptr %391, i64 %6
-  store double %334, ptr %392, align 8, !tbaa !42
-  %393 = getelementptr inbounds nuw i8, ptr %162, i64 1264
+  store double %229, ptr %379, align 8, !tbaa !43
+  %380 = getelementptr inbounds nuw i8, ptr %162, i64 1024
+  %381 = getelementptr inbounds nuw double, ptr %380, i64 %6
+  store double %359, ptr %381, align 8, !tbaa !43
+  %382 = getelementptr inbounds nuw i8, ptr %162, i64 1168
+  %383 = getelementptr inbounds nuw double, ptr %382, i64 %6
+  store double %323, ptr %383, align 8, !tbaa !43
+  %384 = getelementptr inbounds nuw double, ptr %337, i64 %6
+  %385 = getelementptr inbounds nuw i8, ptr %384, i64 80
+  store double 0.000000e+00, ptr %385, align 8, !tbaa !43
+  %386 = getelementptr inbounds nuw i8, ptr %384, i64 96
+  store double 0.000000e+00, ptr %386, align 8, !tbaa !43
+  %387 = getelementptr inbounds nuw i8, ptr %384, i64 112
+  store double 0.000000e+00, ptr %387, align 8, !tbaa !43
+  %388 = getelementptr inbounds nuw i8, ptr %384, i64 128
+  store double 0.000000e+00, ptr %388, align 8, !tbaa !43
+  %389 = getelementptr inbounds nuw i8, ptr %384, i64 144
+  store double 0.000000e+00, ptr %389, align 8, !tbaa !43
+  %390 = getelementptr inbounds nuw i8, ptr %384, i64 176
+  store double 0.000000e+00, ptr %390, align 8, !tbaa !43
+  %391 = getelementptr inbounds nuw i8, ptr %384, i64 192
+  store double 0.000000e+00, ptr %391, align 8, !tbaa !43
+  store double %230, ptr %384, align 8, !tbaa !43
+  %392 = load double, ptr %328, align 8, !tbaa !43
+  %393 = getelementptr inbounds nuw i8, ptr %162, i64 1200
   %394 = getelementptr inbounds nuw double, ptr %393, i64 %6
-  store double %229, ptr %394, align 8, !tbaa !42
-  %395 = getelementptr inbounds nuw i8, ptr %162, i64 1184
+  store double %392, ptr %394, align 8, !tbaa !43
+  %395 = getelementptr inbounds nuw i8, ptr %162, i64 1216
   %396 = getelementptr inbounds nuw double, ptr %395, i64 %6
-  store double %357, ptr %396, align 8, !tbaa !42
-  %397 = getelementptr inbounds nuw i8, ptr %162, i64 1296
+  store double %352, ptr %396, align 8, !tbaa !43
+  %397 = getelementptr inbounds nuw i8, ptr %162, i64 1232
   %398 = getelementptr inbounds nuw double, ptr %397, i64 %6
-  store double %323, ptr %398, align 8, !tbaa !42
-  %399 = load double, ptr %339, align 8, !tbaa !42
-  %400 = fadd double %334, %399
-  %401 = getelementptr inbounds nuw i8, ptr %162, i64 400
+  store double %334, ptr %398, align 8, !tbaa !43
+  %399 = getelementptr inbounds nuw i8, ptr %162, i64 1344
+  %400 = getelementptr inbounds nuw double, ptr %399, i64 %6
+  store double %229, ptr %400, align 8, !tbaa !43
+  %401 = getelementptr inbounds nuw i8, ptr %162, i64 1248
   %402 = getelementptr inbounds nuw double, ptr %401, i64 %6
-  store double %400, ptr %402, align 8, !tbaa !42
+  store double %359, ptr %402, align 8, !tbaa !43
   %403 = getelementptr inbounds nuw i8, ptr %162, i64 1392
-  %404 = getelementptr inbounds nuw i8, ptr %162, i64 1600
-  %405 = getelementptr inbounds nuw i8, ptr %162, i64 1616
-  %406 = getelementptr inbounds nuw i8, ptr %162, i64 1808
-  %407 = getelementptr inbounds nuw double, ptr %403, i64 %6
-  store double %229, ptr %407, align 8, !tbaa !42
-  %408 = getelementptr inbounds nuw double, ptr %404, i64 %6
-  store double %229, ptr %408, align 8, !tbaa !42
-  %409 = getelementptr inbounds nuw double, ptr %405, i64 %6
-  store double %229, ptr %409, align 8, !tbaa !42
-  %410 = getelementptr inbounds nuw double, ptr %406, i64 %6
-  store double %229, ptr %410, align 8, !tbaa !42
-  %411 = getelementptr inbounds nuw i8, ptr %162, i64 1408
-  %412 = getelementptr inbounds nuw i8, ptr %162, i64 1424
-  %413 = getelementptr inbounds nuw i8, ptr %162, i64 1824
-  %414 = getelementptr inbounds nuw i8, ptr %162, i64 1792
-  %415 = getelementptr inbounds nuw i8, ptr %162, i64 1712
-  %416 = getelementptr inbounds nuw double, ptr %411, i64 %6
-  store double 0.000000e+00, ptr %416, align 8, !tbaa !42
-  %417 = getelementptr inbounds nuw double, ptr %412, i64 %6
-  store double 0.000000e+00, ptr %417, align 8, !tbaa !42
-  %418 = getelementptr inbounds nuw double, ptr %413, i64 %6
-  store double 0.000000e+00, ptr %418, align 8, !tbaa !42
-  %419 = getelementptr inbounds nuw double, ptr %414, i64 %6
-  store double 0.000000e+00, ptr %419, align 8, !tbaa !42
-  %420 = getelementptr inbounds nuw double, ptr %415, i64 %6
-  store double 0.000000e+00, ptr %420, align 8, !tbaa !42
-  %421 = getelementptr inbounds nuw i8, ptr %162, i64 1840
-  %422 = getelementptr inbounds nuw i64, ptr %421, i64 %6
-  store i64 0, ptr %422, align 8, !tbaa !30
-  %423 = getelementptr inbounds nuw i8, ptr %162, i64 1856
-  %424 = getelementptr inbounds nuw i64, ptr %423, i64 %6
-  store i64 -1, ptr %424, align 8, !tbaa !30
-  %425 = getelementptr inbounds nuw i8, ptr %162, i64 1872
-  %426 = getelementptr inbounds nuw i64, ptr %425, i64 %6
-  store i64 0, ptr %426, align 8, !tbaa !30
-  br i1 %184, label %449, label %465
+  %404 = getelementptr inbounds nuw double, ptr %403, i64 %6
+  store double %323, ptr %404, align 8, !tbaa !43
+  %405 = load double, ptr %339, align 8, !tbaa !43
+  %406 = fadd double %334, %405
+  %407 = getelementptr inbounds nuw i8, ptr %162, i64 400
+  %408 = getelementptr inbounds nuw double, ptr %407, i64 %6
+  store double %406, ptr %408, align 8, !tbaa !43
+  %409 = fcmp ogt double %405, 0.000000e+00
+  %410 = fdiv double 1.000000e+00, %405
+  %411 = select i1 %409, double %410, double 0.000000e+00
+  %412 = getelementptr inbounds nuw i8, ptr %162, i64 1936
+  %413 = getelementptr inbounds nuw double, ptr %412, i64 %6
+  store double %411, ptr %413, align 8, !tbaa !43
+  %414 = getelementptr inbounds nuw i8, ptr %162, i64 176
+  %415 = getelementptr inbounds nuw double, ptr %414, i64 %6
+  %416 = load double, ptr %415, align 8, !tbaa !43
+  %417 = fdiv double 1.000000e+00, %416
+  %418 = getelementptr inbounds nuw i8, ptr %162, i64 1952
+  %419 = getelementptr inbounds nuw double, ptr %418, i64 %6
+  store double %417, ptr %419, align 8, !tbaa !43
+  %420 = getelementptr inbounds nuw i8, ptr %162, i64 1488
+  %421 = getelementptr inbounds nuw i8, ptr %162, i64 1696
+  %422 = getelementptr inbounds nuw i8, ptr %162, i64 1712
+  %423 = getelementptr inbounds nuw i8, ptr %162, i64 1904
+  %424 = getelementptr inbounds nuw double, ptr %420, i64 %6
+  store double %229, ptr %424, align 8, !tbaa !43
+  %425 = getelementptr inbounds nuw double, ptr %421, i64 %6
+  store double %229, ptr %425, align 8, !tbaa !43
+  %426 = getelementptr inbounds nuw double, ptr %422, i64 %6
+  store double %229, ptr %426, align 8, !tbaa !43
+  %427 = getelementptr inbounds nuw double, ptr %423, i64 %6
+  store double %229, ptr %427, align 8, !tbaa !43
+  %428 = getelementptr inbounds nuw i8, ptr %162, i64 1504
+  %429 = getelementptr inbounds nuw i8, ptr %162, i64 1520
+  %430 = getelementptr inbounds nuw i8, ptr %162, i64 1920
+  %431 = getelementptr inbounds nuw i8, ptr %162, i64 1888
+  %432 = getelementptr inbounds nuw i8, ptr %162, i64 1808
+  %433 = getelementptr inbounds nuw double, ptr %428, i64 %6
+  store double 0.000000e+00, ptr %433, align 8, !tbaa !43
+  %434 = getelementptr inbounds nuw double, ptr %429, i64 %6
+  store double 0.000000e+00, ptr %434, align 8, !tbaa !43
+  %435 = getelementptr inbounds nuw double, ptr %430, i64 %6
+  store double 0.000000e+00, ptr %435, align 8, !tbaa !43
+  %436 = getelementptr inbounds nuw double, ptr %431, i64 %6
+  store double 0.000000e+00, ptr %436, align 8, !tbaa !43
+  %437 = getelementptr inbounds nuw double, ptr %432, i64 %6
+  store double 0.000000e+00, ptr %437, align 8, !tbaa !43
+  %438 = getelementptr inbounds nuw i8, ptr %162, i64 2080
+  %439 = getelementptr inbounds nuw i64, ptr %438, i64 %6
+  store i64 0, ptr %439, align 8, !tbaa !30
+  %440 = getelementptr inbounds nuw i8, ptr %162, i64 2096
+  %441 = getelementptr inbounds nuw i64, ptr %440, i64 %6
+  store i64 -1, ptr %441, align 8, !tbaa !30
+  %442 = getelementptr inbounds nuw i8, ptr %162, i64 2112
+  %443 = getelementptr inbounds nuw i64, ptr %442, i64 %6
+  store i64 0, ptr %443, align 8, !tbaa !30
+  br i1 %184, label %466, label %482
 
-427:                                              ; preds = %282, %427
-  %428 = phi i64 [ 0, %282 ], [ %447, %427 ]
-  %429 = icmp slt i64 %428, %169
-  %430 = select i1 %429, double %283, double 1.000000e+00
-  %431 = shl nsw i64 %428, 6
-  %432 = getelementptr inbounds nuw i8, ptr %286, i64 %431
-  %433 = load double, ptr %432, align 8, !tbaa !42
-  %434 = fmul double %430, %433
-  store double %434, ptr %432, align 8, !tbaa !42
-  %435 = fdiv double %430, %230
-  %436 = getelementptr inbounds nuw i8, ptr %432, i64 16
-  %437 = load double, ptr %436, align 8, !tbaa !42
-  %438 = fmul double %435, %437
-  store double %438, ptr %436, align 8, !tbaa !42
-  %439 = fdiv double %435, %230
-  %440 = getelementptr inbounds nuw i8, ptr %432, i64 32
-  %441 = load double, ptr %440, align 8, !tbaa !42
-  %442 = fmul double %439, %441
-  store double %442, ptr %440, align 8, !tbaa !42
-  %443 = fdiv double %439, %230
-  %444 = getelementptr inbounds nuw i8, ptr %432, i64 48
-  %445 = load double, ptr %444, align 8, !tbaa !42
-  %446 = fmul double %443, %445
-  store double %446, ptr %444, align 8, !tbaa !42
-  %447 = add nuw nsw i64 %428, 1
-  %448 = icmp slt i64 %428, %163
-  br i1 %448, label %427, label %308, !llvm.loop !153
+444:                                              ; preds = %282, %444
+  %445 = phi i64 [ 0, %282 ], [ %464, %444 ]
+  %446 = icmp slt i64 %445, %169
+  %447 = select i1 %446, double %283, double 1.000000e+00
+  %448 = shl nsw i64 %445, 6
+  %449 = getelementptr inbounds nuw i8, ptr %286, i64 %448
+  %450 = load double, ptr %449, align 8, !tbaa !43
+  %451 = fmul double %447, %450
+  store double %451, ptr %449, align 8, !tbaa !43
+  %452 = fdiv double %447, %230
+  %453 = getelementptr inbounds nuw i8, ptr %449, i64 16
+  %454 = load double, ptr %453, align 8, !tbaa !43
+  %455 = fmul double %452, %454
+  store double %455, ptr %453, align 8, !tbaa !43
+  %456 = fdiv double %452, %230
+  %457 = getelementptr inbounds nuw i8, ptr %449, i64 32
+  %458 = load double, ptr %457, align 8, !tbaa !43
+  %459 = fmul double %456, %458
+  store double %459, ptr %457, align 8, !tbaa !43
+  %460 = fdiv double %456, %230
+  %461 = getelementptr inbounds nuw i8, ptr %449, i64 48
+  %462 = load double, ptr %461, align 8, !tbaa !43
+  %463 = fmul double %460, %462
+  store double %463, ptr %461, align 8, !tbaa !43
+  %464 = add nuw nsw i64 %445, 1
+  %465 = icmp slt i64 %445, %163
+  br i1 %465, label %444, label %308, !llvm.loop !172
 
-449:                                              ; preds = %308
-  %450 = getelementptr inbounds nuw i8, ptr %162, i64 1912
-  %451 = load ptr, ptr %450, align 8, !tbaa !56
-  %452 = getelementptr inbounds nuw double, ptr %451, i64 %6
-  %453 = getelementptr inbounds nuw i8, ptr %162, i64 1904
-  %454 = load ptr, ptr %453, align 16, !tbaa !46
-  %455 = getelementptr inbounds nuw double, ptr %454, i64 %6
-  %456 = getelementptr inbounds nuw i8, ptr %162, i64 1896
-  %457 = load ptr, ptr %456, align 8, !tbaa !57
-  %458 = getelementptr inbounds nuw double, ptr %457, i64 %6
-  %459 = getelementptr inbounds nuw i8, ptr %162, i64 1936
-  %460 = load ptr, ptr %459, align 16, !tbaa !47
-  %461 = getelementptr inbounds nuw double, ptr %460, i64 %6
-  %462 = getelementptr inbounds nuw i8, ptr %162, i64 1928
-  %463 = load ptr, ptr %462, align 8, !tbaa !64
-  %464 = getelementptr inbounds nuw double, ptr %463, i64 %6
-  br label %478
-
-465:                                              ; preds = %478, %308
-  %466 = icmp slt i64 %164, 0
-  br i1 %466, label %539, label %467
-
-467:                                              ; preds = %465
-  %468 = getelementptr inbounds nuw i8, ptr %162, i64 2080
-  %469 = load ptr, ptr %468, align 16, !tbaa !59
-  %470 = getelementptr inbounds nuw double, ptr %469, i64 %6
-  %471 = getelementptr inbounds nuw i8, ptr %162, i64 2072
-  %472 = load ptr, ptr %471, align 8, !tbaa !49
-  %473 = getelementptr inbounds nuw double, ptr %472, i64 %6
-  %474 = icmp eq i64 %164, 0
-  br i1 %474, label %487, label %475
-
-475:                                              ; preds = %467
-  %476 = add nuw i64 %164, 1
-  %477 = and i64 %476, -2
-  br label %512
-
-478:                                              ; preds = %449, %478
-  %479 = phi i64 [ 0, %449 ], [ %485, %478 ]
-  %480 = getelementptr inbounds nuw <2 x double>, ptr %452, i64 %479
-  store double %229, ptr %480, align 8, !tbaa !42
-  %481 = getelementptr inbounds nuw <2 x double>, ptr %455, i64 %479
-  store double %229, ptr %481, align 8, !tbaa !42
-  %482 = getelementptr inbounds nuw <2 x double>, ptr %458, i64 %479
-  store double %229, ptr %482, align 8, !tbaa !42
-  %483 = getelementptr inbounds nuw <2 x double>, ptr %461, i64 %479
-  store double 1.000000e+00, ptr %483, align 8, !tbaa !42
-  %484 = getelementptr inbounds nuw <2 x double>, ptr %464, i64 %479
-  store double 1.000000e+00, ptr %484, align 8, !tbaa !42
-  %485 = add nuw nsw i64 %479, 1
-  %486 = icmp eq i64 %485, %163
-  br i1 %486, label %465, label %478, !llvm.loop !154
-
-487:                                              ; preds = %526, %467
-  %488 = phi i64 [ 0, %467 ], [ %530, %526 ]
-  %489 = and i64 %164, 1
-  %490 = icmp eq i64 %489, 0
-  br i1 %490, label %491, label %499
-
-491:                                              ; preds = %487
-  %492 = icmp slt i64 %488, %164
-  br i1 %492, label %495, label %493
-
-493:                                              ; preds = %491
-  %494 = load double, ptr %328, align 8, !tbaa !42
+466:                                              ; preds = %308
+  %467 = getelementptr inbounds nuw i8, ptr %162, i64 2152
+  %468 = load ptr, ptr %467, align 8, !tbaa !57
+  %469 = getelementptr inbounds nuw double, ptr %468, i64 %6
+  %470 = getelementptr inbounds nuw i8, ptr %162, i64 2144
+  %471 = load ptr, ptr %470, align 16, !tbaa !47
+  %472 = getelementptr inbounds nuw double, ptr %471, i64 %6
+  %473 = getelementptr inbounds nuw i8, ptr %162, i64 2136
+  %474 = load ptr, ptr %473, align 8, !tbaa !58
+  %475 = getelementptr inbounds nuw double, ptr %474, i64 %6
+  %476 = getelementptr inbounds nuw i8, ptr %162, i64 2176
+  %477 = load ptr, ptr %476, align 16, !tbaa !48
+  %478 = getelementptr inbounds nuw double, ptr %477, i64 %6
+  %479 = getelementptr inbounds nuw i8, ptr %162, i64 2168
+  %480 = load ptr, ptr %479, align 8, !tbaa !68
+  %481 = getelementptr inbounds nuw double, ptr %480, i64 %6
   br label %495
 
-495:                                              ; preds = %493, %491
-  %496 = phi double [ %494, %493 ], [ %323, %491 ]
-  %497 = getelementptr inbounds nuw <2 x double>, ptr %470, i64 %488
-  store double %496, ptr %497, align 8, !tbaa !42
-  %498 = getelementptr inbounds nuw <2 x double>, ptr %473, i64 %488
-  store double %496, ptr %498, align 8, !tbaa !42
-  br label %499
+482:                                              ; preds = %495, %308
+  %483 = icmp slt i64 %164, 0
+  br i1 %483, label %556, label %484
 
-499:                                              ; preds = %487, %495
-  %500 = icmp eq i64 %164, 0
-  br i1 %500, label %539, label %501
+484:                                              ; preds = %482
+  %485 = getelementptr inbounds nuw i8, ptr %162, i64 2320
+  %486 = load ptr, ptr %485, align 16, !tbaa !60
+  %487 = getelementptr inbounds nuw double, ptr %486, i64 %6
+  %488 = getelementptr inbounds nuw i8, ptr %162, i64 2312
+  %489 = load ptr, ptr %488, align 8, !tbaa !50
+  %490 = getelementptr inbounds nuw double, ptr %489, i64 %6
+  %491 = icmp eq i64 %164, 0
+  br i1 %491, label %504, label %492
 
-501:                                              ; preds = %499
-  %502 = getelementptr inbounds nuw i8, ptr %162, i64 2032
-  %503 = load ptr, ptr %502, align 16, !tbaa !61
-  %504 = getelementptr inbounds nuw double, ptr %503, i64 %6
-  %505 = getelementptr inbounds nuw i8, ptr %162, i64 2024
-  %506 = load ptr, ptr %505, align 8, !tbaa !50
-  %507 = getelementptr inbounds nuw double, ptr %506, i64 %6
-  %508 = and i64 %164, 1
-  %509 = icmp eq i64 %164, 1
-  br i1 %509, label %533, label %510
+492:                                              ; preds = %484
+  %493 = add nuw i64 %164, 1
+  %494 = and i64 %493, -2
+  br label %529
 
-510:                                              ; preds = %501
-  %511 = and i64 %164, 9223372036854775806
+495:                                              ; preds = %466, %495
+  %496 = phi i64 [ 0, %466 ], [ %502, %495 ]
+  %497 = getelementptr inbounds nuw <2 x double>, ptr %469, i64 %496
+  store double %229, ptr %497, align 8, !tbaa !43
+  %498 = getelementptr inbounds nuw <2 x double>, ptr %472, i64 %496
+  store double %229, ptr %498, align 8, !tbaa !43
+  %499 = getelementptr inbounds nuw <2 x double>, ptr %475, i64 %496
+  store double %229, ptr %499, align 8, !tbaa !43
+  %500 = getelementptr inbounds nuw <2 x double>, ptr %478, i64 %496
+  store double 1.000000e+00, ptr %500, align 8, !tbaa !43
+  %501 = getelementptr inbounds nuw <2 x double>, ptr %481, i64 %496
+  store double 1.000000e+00, ptr %501, align 8, !tbaa !43
+  %502 = add nuw nsw i64 %496, 1
+  %503 = icmp eq i64 %502, %163
+  br i1 %503, label %482, label %495, !llvm.loop !173
+
+504:                                              ; preds = %543, %484
+  %505 = phi i64 [ 0, %484 ], [ %547, %543 ]
+  %506 = and i64 %164, 1
+  %507 = icmp eq i64 %506, 0
+  br i1 %507, label %508, label %516
+
+508:                                              ; preds = %504
+  %509 = icmp slt i64 %505, %164
+  br i1 %509, label %512, label %510
+
+510:                                              ; preds = %508
+  %511 = load double, ptr %328, align 8, !tbaa !43
+  br label %512
+
+512:                                              ; preds = %510, %508
+  %513 = phi double [ %511, %510 ], [ %323, %508 ]
+  %514 = getelementptr inbounds nuw <2 x double>, ptr %487, i64 %505
+  store double %513, ptr %514, align 8, !tbaa !43
+  %515 = getelementptr inbounds nuw <2 x double>, ptr %490, i64 %505
+  store double %513, ptr %515, align 8, !tbaa !43
+  br label %516
+
+516:                                              ; preds = %504, %512
+  %517 = icmp eq i64 %164, 0
+  br i1 %517, label %556, label %518
+
+518:                                              ; preds = %516
+  %519 = getelementptr inbounds nuw i8, ptr %162, i64 2272
+  %520 = load ptr, ptr %519, align 16, !tbaa !62
+  %521 = getelementptr inbounds nuw double, ptr %520, i64 %6
+  %522 = getelementptr inbounds nuw i8, ptr %162, i64 2264
+  %523 = load ptr, ptr %522, align 8, !tbaa !51
+  %524 = getelementptr inbounds nuw double, ptr %523, i64 %6
+  %525 = and i64 %164, 1
+  %526 = icmp eq i64 %164, 1
+  br i1 %526, label %550, label %527
+
+527:                                              ; preds = %518
+  %528 = and i64 %164, 9223372036854775806
+  br label %560
+
+529:                                              ; preds = %543, %492
+  %530 = phi i64 [ 0, %492 ], [ %547, %543 ]
+  %531 = phi i64 [ 0, %492 ], [ %548, %543 ]
+  %532 = icmp slt i64 %530, %164
+  br i1 %532, label %535, label %533
+
+533:                                              ; preds = %529
+  %534 = load double, ptr %328, align 8, !tbaa !43
+  br label %535
+
+535:                                              ; preds = %529, %533
+  %536 = phi double [ %534, %533 ], [ %323, %529 ]
+  %537 = getelementptr inbounds nuw <2 x double>, ptr %487, i64 %530
+  store double %536, ptr %537, align 8, !tbaa !43
+  %538 = getelementptr inbounds nuw <2 x double>, ptr %490, i64 %530
+  store double %536, ptr %538, align 8, !tbaa !43
+  %539 = or disjoint i64 %530, 1
+  %540 = icmp slt i64 %539, %164
+  br i1 %540, label %543, label %541
+
+541:                                              ; preds = %535
+  %542 = load double, ptr %328, align 8, !tbaa !43
   br label %543
 
-512:                                              ; preds = %526, %475
-  %513 = phi i64 [ 0, %475 ], [ %530, %526 ]
-  %514 = phi i64 [ 0, %475 ], [ %531, %526 ]
-  %515 = icmp slt i64 %513, %164
-  br i1 %515, label %518, label %516
+543:                                              ; preds = %541, %535
+  %544 = phi double [ %542, %541 ], [ %323, %535 ]
+  %545 = getelementptr inbounds nuw <2 x double>, ptr %487, i64 %539
+  store double %544, ptr %545, align 8, !tbaa !43
+  %546 = getelementptr inbounds nuw <2 x double>, ptr %490, i64 %539
+  store double %544, ptr %546, align 8, !tbaa !43
+  %547 = add nuw i64 %530, 2
+  %548 = add i64 %531, 2
+  %549 = icmp eq i64 %548, %494
+  br i1 %549, label %504, label %529, !llvm.loop !174
 
-516:                                              ; preds = %512
-  %517 = load double, ptr %328, align 8, !tbaa !42
-  br label %518
+550:                                              ; preds = %560, %518
+  %551 = phi i64 [ 0, %518 ], [ %568, %560 ]
+  %552 = icmp eq i64 %525, 0
+  br i1 %552, label %556, label %553
 
-518:                                              ; preds = %512, %516
-  %519 = phi double [ %517, %516 ], [ %323, %512 ]
-  %520 = getelementptr inbounds nuw <2 x double>, ptr %470, i64 %513
-  store double %519, ptr %520, align 8, !tbaa !42
-  %521 = getelementptr inbounds nuw <2 x double>, ptr %473, i64 %513
-  store double %519, ptr %521, align 8, !tbaa !42
-  %522 = or disjoint i64 %513, 1
-  %523 = icmp slt i64 %522, %164
-  br i1 %523, label %526, label %524
+553:                                              ; preds = %550
+  %554 = getelementptr inbounds nuw <2 x double>, ptr %521, i64 %551
+  store double %229, ptr %554, align 8, !tbaa !43
+  %555 = getelementptr inbounds nuw <2 x double>, ptr %524, i64 %551
+  store double %229, ptr %555, align 8, !tbaa !43
+  br label %556
 
-524:                                              ; preds = %518
-  %525 = load double, ptr %328, align 8, !tbaa !42
-  br label %526
+556:                                              ; preds = %553, %550, %482, %516
+  %557 = add nuw nsw i64 %161, 1
+  %558 = load i64, ptr %27, align 8, !tbaa !20
+  %559 = icmp slt i64 %557, %558
+  br i1 %559, label %160, label %61, !llvm.loop !175
 
-526:                                              ; preds = %524, %518
-  %527 = phi double [ %525, %524 ], [ %323, %518 ]
-  %528 = getelementptr inbounds nuw <2 x double>, ptr %470, i64 %522
-  store double %527, ptr %528, align 8, !tbaa !42
-  %529 = getelementptr inbounds nuw <2 x double>, ptr %473, i64 %522
-  store double %527, ptr %529, align 8, !tbaa !42
-  %530 = add nuw i64 %513, 2
-  %531 = add i64 %514, 2
-  %532 = icmp eq i64 %531, %477
-  br i1 %532, label %487, label %512, !llvm.loop !155
-
-533:                                              ; preds = %543, %501
-  %534 = phi i64 [ 0, %501 ], [ %551, %543 ]
-  %535 = icmp eq i64 %508, 0
-  br i1 %535, label %539, label %536
-
-536:                                              ; preds = %533
-  %537 = getelementptr inbounds nuw <2 x double>, ptr %504, i64 %534
-  store double %229, ptr %537, align 8, !tbaa !42
-  %538 = getelementptr inbounds nuw <2 x double>, ptr %507, i64 %534
-  store double %229, ptr %538, align 8, !tbaa !42
-  br label %539
-
-539:                                              ; preds = %536, %533, %465, %499
-  %540 = add nuw nsw i64 %161, 1
-  %541 = load i64, ptr %27, align 8, !tbaa !20
-  %542 = icmp slt i64 %540, %541
-  br i1 %542, label %160, label %61, !llvm.loop !156
-
-543:                                              ; preds = %543, %510
-  %544 = phi i64 [ 0, %510 ], [ %551, %543 ]
-  %545 = phi i64 [ 0, %510 ], [ %552, %543 ]
-  %546 = getelementptr inbounds nuw <2 x double>, ptr %504, i64 %544
-  store double %229, ptr %546, align 8, !tbaa !42
-  %547 = getelementptr inbounds nuw <2 x double>, ptr %507, i64 %544
-  store double %229, ptr %547, align 8, !tbaa !42
-  %548 = or disjoint i64 %544, 1
-  %549 = getelementptr inbounds nuw <2 x double>, ptr %504, i64 %548
-  store double %229, ptr %549, align 8, !tbaa !42
-  %550 = getelementptr inbounds nuw <2 x double>, ptr %507, i64 %548
-  store double %229, ptr %550, align 8, !tbaa !42
-  %551 = add nuw nsw i64 %544, 2
-  %552 = add i64 %545, 2
-  %553 = icmp eq i64 %552, %511
-  br i1 %553, label %533, label %543, !llvm.loop !157
+560:                                              ; preds = %560, %527
+  %561 = phi i64 [ 0, %527 ], [ %568, %560 ]
+  %562 = phi i64 [ 0, %527 ], [ %569, %560 ]
+  %563 = getelementptr inbounds nuw <2 x double>, ptr %521, i64 %561
+  store double %229, ptr %563, align 8, !tbaa !43
+  %564 = getelementptr inbounds nuw <2 x double>, ptr %524, i64 %561
+  store double %229, ptr %564, align 8, !tbaa !43
+  %565 = or disjoint i64 %561, 1
+  %566 = getelementptr inbounds nuw <2 x double>, ptr %521, i64 %565
+  store double %229, ptr %566, align 8, !tbaa !43
+  %567 = getelementptr inbounds nuw <2 x double>, ptr %524, i64 %565
+  store double %229, ptr %567, align 8, !tbaa !43
+  %568 = add nuw nsw i64 %561, 2
+  %569 = add i64 %562, 2
+  %570 = icmp eq i64 %569, %528
+  br i1 %570, label %550, label %560, !llvm.loop !176
 }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(readwrite, inaccessiblemem: none)
 define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture noundef nonnull align 16 dereferenceable(1584) %0, ptr nocapture noundef nonnull readonly align 8 dereferenceable(216) %1, i32 noundef range(i32 0, 2) %2) unnamed_addr #2 {
   %4 = alloca <2 x i64>, align 16
   %5 = getelementptr inbounds nuw i8, ptr %1, i64 88
-  %6 = load ptr, ptr %5, align 8, !tbaa !158
+  %6 = load ptr, ptr %5, align 8, !tbaa !177
   %7 = getelementptr inbounds nuw i8, ptr %1, i64 112
-  %8 = load ptr, ptr %7, align 8, !tbaa !159
+  %8 = load ptr, ptr %7, align 8, !tbaa !178
   %9 = getelementptr inbounds nuw i8, ptr %0, i64 1472
   %10 = zext nneg i32 %2 to i64
   %11 = getelementptr inbounds nuw [2 x i64], ptr %9, i64 0, i64 %10
@@ -7282,18 +8084,18 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %16 = getelementptr inbounds i8, ptr %6, i64 %15
   %17 = getelementptr inbounds nuw i8, ptr %0, i64 1040
   %18 = getelementptr inbounds nuw double, ptr %17, i64 %10
-  %19 = load double, ptr %18, align 8, !tbaa !42
+  %19 = load double, ptr %18, align 8, !tbaa !43
   %20 = fptosi double %19 to i64
   %21 = getelementptr inbounds nuw i8, ptr %1, i64 120
-  %22 = load ptr, ptr %21, align 8, !tbaa !160
+  %22 = load ptr, ptr %21, align 8, !tbaa !179
   %23 = getelementptr inbounds i64, ptr %22, i64 %12
   %24 = load i64, ptr %23, align 8, !tbaa !30
   %25 = getelementptr inbounds nuw i8, ptr %0, i64 752
   %26 = getelementptr inbounds nuw double, ptr %25, i64 %10
-  %27 = load double, ptr %26, align 8, !tbaa !42
+  %27 = load double, ptr %26, align 8, !tbaa !43
   %28 = getelementptr inbounds nuw i8, ptr %0, i64 144
   %29 = getelementptr inbounds nuw double, ptr %28, i64 %10
-  %30 = load double, ptr %29, align 8, !tbaa !42
+  %30 = load double, ptr %29, align 8, !tbaa !43
   %31 = fsub double %27, %30
   %32 = icmp sgt i64 %24, %20
   br i1 %32, label %33, label %69
@@ -7307,14 +8109,14 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %37 = phi i64 [ %20, %33 ], [ %67, %66 ]
   %38 = mul nsw i64 %37, 48
   %39 = getelementptr inbounds i8, ptr %16, i64 %38
-  %40 = load double, ptr %39, align 8, !tbaa !42
+  %40 = load double, ptr %39, align 8, !tbaa !43
   %41 = getelementptr inbounds nuw i8, ptr %39, i64 40
-  %42 = load double, ptr %41, align 8, !tbaa !42
+  %42 = load double, ptr %41, align 8, !tbaa !43
   %43 = fcmp ult double %42, 0.000000e+00
   br i1 %43, label %49, label %44
 
 44:                                               ; preds = %36
-  %45 = load double, ptr %35, align 8, !tbaa !42
+  %45 = load double, ptr %35, align 8, !tbaa !43
   %46 = fsub double %42, %45
   %47 = fcmp ogt double %46, 0x3EB0C6F7A0B5ED8D
   %48 = select i1 %47, double %46, double 0.000000e+00
@@ -7323,19 +8125,19 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
 49:                                               ; preds = %44, %36
   %50 = phi double [ %48, %44 ], [ %40, %36 ]
   %51 = getelementptr inbounds nuw i8, ptr %39, i64 16
-  %52 = load double, ptr %51, align 8, !tbaa !42
+  %52 = load double, ptr %51, align 8, !tbaa !43
   %53 = fcmp oeq double %52, 2.000000e+00
   br i1 %53, label %54, label %62
 
 54:                                               ; preds = %49
   %55 = getelementptr inbounds nuw i8, ptr %39, i64 24
-  %56 = load double, ptr %55, align 8, !tbaa !42
+  %56 = load double, ptr %55, align 8, !tbaa !43
   %57 = fcmp oeq double %56, 4.000000e+00
   br i1 %57, label %58, label %62
 
 58:                                               ; preds = %54
   %59 = getelementptr inbounds nuw i8, ptr %39, i64 32
-  %60 = load double, ptr %59, align 8, !tbaa !42
+  %60 = load double, ptr %59, align 8, !tbaa !43
   %61 = fcmp ole double %31, %60
   br label %62
 
@@ -7348,54 +8150,54 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
 66:                                               ; preds = %62
   %67 = add i64 %37, 1
   %68 = icmp eq i64 %67, %24
-  br i1 %68, label %69, label %36, !llvm.loop !161
+  br i1 %68, label %69, label %36, !llvm.loop !180
 
 69:                                               ; preds = %66, %3
   %70 = phi i64 [ %20, %3 ], [ %24, %66 ]
   %71 = sitofp i64 %70 to double
-  store double %71, ptr %18, align 8, !tbaa !42
+  store double %71, ptr %18, align 8, !tbaa !43
   %72 = getelementptr inbounds nuw i8, ptr %0, i64 976
   %73 = getelementptr inbounds nuw double, ptr %72, i64 %10
-  %74 = load double, ptr %73, align 8, !tbaa !42
+  %74 = load double, ptr %73, align 8, !tbaa !43
   %75 = getelementptr inbounds nuw i8, ptr %0, i64 1056
   %76 = getelementptr inbounds nuw double, ptr %75, i64 %10
-  store double %74, ptr %76, align 8, !tbaa !42
+  store double %74, ptr %76, align 8, !tbaa !43
   %77 = getelementptr inbounds nuw i8, ptr %0, i64 1552
   %78 = getelementptr inbounds nuw [2 x double], ptr %77, i64 0, i64 %10
-  store double 1.000000e+00, ptr %78, align 8, !tbaa !42
+  store double 1.000000e+00, ptr %78, align 8, !tbaa !43
   br label %292
 
 79:                                               ; preds = %62
   %80 = getelementptr inbounds nuw i8, ptr %39, i64 16
   %81 = sitofp i64 %37 to double
-  store double %81, ptr %18, align 8, !tbaa !42
-  %82 = load double, ptr %35, align 8, !tbaa !42
+  store double %81, ptr %18, align 8, !tbaa !43
+  %82 = load double, ptr %35, align 8, !tbaa !43
   %83 = getelementptr inbounds nuw i8, ptr %0, i64 1056
   %84 = getelementptr inbounds nuw double, ptr %83, i64 %10
-  store double %82, ptr %84, align 8, !tbaa !42
+  store double %82, ptr %84, align 8, !tbaa !43
   %85 = getelementptr inbounds nuw i8, ptr %0, i64 1120
   %86 = getelementptr inbounds nuw double, ptr %85, i64 %10
-  store double %50, ptr %86, align 8, !tbaa !42
+  store double %50, ptr %86, align 8, !tbaa !43
   %87 = getelementptr inbounds nuw i8, ptr %39, i64 8
-  %88 = load double, ptr %87, align 8, !tbaa !42
+  %88 = load double, ptr %87, align 8, !tbaa !43
   %89 = getelementptr inbounds nuw i8, ptr %0, i64 1072
   %90 = getelementptr inbounds nuw double, ptr %89, i64 %10
-  store double %88, ptr %90, align 8, !tbaa !42
+  store double %88, ptr %90, align 8, !tbaa !43
   %91 = getelementptr inbounds nuw i8, ptr %39, i64 24
-  %92 = load double, ptr %91, align 8, !tbaa !42
+  %92 = load double, ptr %91, align 8, !tbaa !43
   %93 = getelementptr inbounds nuw i8, ptr %0, i64 1088
   %94 = getelementptr inbounds nuw double, ptr %93, i64 %10
-  store double %92, ptr %94, align 8, !tbaa !42
+  store double %92, ptr %94, align 8, !tbaa !43
   %95 = getelementptr inbounds nuw i8, ptr %39, i64 32
-  %96 = load double, ptr %95, align 8, !tbaa !42
+  %96 = load double, ptr %95, align 8, !tbaa !43
   %97 = getelementptr inbounds nuw i8, ptr %0, i64 1104
   %98 = getelementptr inbounds nuw double, ptr %97, i64 %10
-  store double %96, ptr %98, align 8, !tbaa !42
-  %99 = load double, ptr %80, align 8, !tbaa !42
+  store double %96, ptr %98, align 8, !tbaa !43
+  %99 = load double, ptr %80, align 8, !tbaa !43
   %100 = fcmp oeq double %99, 1.000000e+00
   %101 = getelementptr inbounds nuw i8, ptr %0, i64 1216
   %102 = getelementptr inbounds nuw double, ptr %101, i64 %10
-  %103 = load double, ptr %102, align 8, !tbaa !42
+  %103 = load double, ptr %102, align 8, !tbaa !43
   %104 = fcmp oeq double %103, 0.000000e+00
   %105 = select i1 %100, i1 %104, i1 false
   br i1 %105, label %106, label %223
@@ -7424,7 +8226,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %121 = getelementptr inbounds nuw %struct.Piece, ptr %112, i64 %119
   %122 = getelementptr inbounds nuw i8, ptr %121, i64 32
   %123 = load <2 x double>, ptr %122, align 16, !tbaa !26
-  %124 = getelementptr inbounds nuw i8, ptr %121, i64 1008
+  %124 = getelementptr inbounds nuw i8, ptr %121, i64 1040
   %125 = load <2 x double>, ptr %124, align 16, !tbaa !26
   %126 = fmul <2 x double> %123, %125
   %127 = fadd <2 x double> %118, %126
@@ -7432,7 +8234,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %129 = getelementptr inbounds nuw %struct.Piece, ptr %112, i64 %128
   %130 = getelementptr inbounds nuw i8, ptr %129, i64 32
   %131 = load <2 x double>, ptr %130, align 16, !tbaa !26
-  %132 = getelementptr inbounds nuw i8, ptr %129, i64 1008
+  %132 = getelementptr inbounds nuw i8, ptr %129, i64 1040
   %133 = load <2 x double>, ptr %132, align 16, !tbaa !26
   %134 = fmul <2 x double> %131, %133
   %135 = fadd <2 x double> %127, %134
@@ -7440,7 +8242,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %137 = getelementptr inbounds nuw %struct.Piece, ptr %112, i64 %136
   %138 = getelementptr inbounds nuw i8, ptr %137, i64 32
   %139 = load <2 x double>, ptr %138, align 16, !tbaa !26
-  %140 = getelementptr inbounds nuw i8, ptr %137, i64 1008
+  %140 = getelementptr inbounds nuw i8, ptr %137, i64 1040
   %141 = load <2 x double>, ptr %140, align 16, !tbaa !26
   %142 = fmul <2 x double> %139, %141
   %143 = fadd <2 x double> %135, %142
@@ -7448,14 +8250,14 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %145 = getelementptr inbounds nuw %struct.Piece, ptr %112, i64 %144
   %146 = getelementptr inbounds nuw i8, ptr %145, i64 32
   %147 = load <2 x double>, ptr %146, align 16, !tbaa !26
-  %148 = getelementptr inbounds nuw i8, ptr %145, i64 1008
+  %148 = getelementptr inbounds nuw i8, ptr %145, i64 1040
   %149 = load <2 x double>, ptr %148, align 16, !tbaa !26
   %150 = fmul <2 x double> %147, %149
   %151 = fadd <2 x double> %143, %150
   %152 = add nuw nsw i64 %119, 4
   %153 = add i64 %120, 4
   %154 = icmp eq i64 %153, %116
-  br i1 %154, label %155, label %117, !llvm.loop !162
+  br i1 %154, label %155, label %117, !llvm.loop !181
 
 155:                                              ; preds = %117, %110
   %156 = phi <2 x double> [ poison, %110 ], [ %151, %117 ]
@@ -7471,14 +8273,14 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %164 = getelementptr inbounds nuw %struct.Piece, ptr %112, i64 %162
   %165 = getelementptr inbounds nuw i8, ptr %164, i64 32
   %166 = load <2 x double>, ptr %165, align 16, !tbaa !26
-  %167 = getelementptr inbounds nuw i8, ptr %164, i64 1008
+  %167 = getelementptr inbounds nuw i8, ptr %164, i64 1040
   %168 = load <2 x double>, ptr %167, align 16, !tbaa !26
   %169 = fmul <2 x double> %166, %168
   %170 = fadd <2 x double> %161, %169
   %171 = add nuw nsw i64 %162, 1
   %172 = add i64 %163, 1
   %173 = icmp eq i64 %172, %113
-  br i1 %173, label %174, label %160, !llvm.loop !163
+  br i1 %173, label %174, label %160, !llvm.loop !182
 
 174:                                              ; preds = %155, %160, %106
   %175 = phi <2 x double> [ zeroinitializer, %106 ], [ %156, %155 ], [ %170, %160 ]
@@ -7486,7 +8288,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %177 = fmul double %176, 4.615260e+02
   %178 = getelementptr inbounds nuw i8, ptr %0, i64 176
   %179 = getelementptr inbounds nuw double, ptr %178, i64 %10
-  %180 = load double, ptr %179, align 8, !tbaa !42
+  %180 = load double, ptr %179, align 8, !tbaa !43
   %181 = fmul double %180, %177
   %182 = fdiv double %181, %30
   %183 = fcmp ogt double %182, 0.000000e+00
@@ -7494,7 +8296,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %185 = select i1 %183, double %184, double -0.000000e+00
   %186 = getelementptr inbounds nuw i8, ptr %0, i64 160
   %187 = getelementptr inbounds nuw double, ptr %186, i64 %10
-  %188 = load double, ptr %187, align 8, !tbaa !42
+  %188 = load double, ptr %187, align 8, !tbaa !43
   %189 = fdiv double %185, %188
   %190 = insertelement <2 x double> poison, double %189, i64 0
   %191 = shufflevector <2 x double> %190, <2 x double> poison, <2 x i32> zeroinitializer
@@ -7529,7 +8331,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %220 = fmul double %30, %219
   %221 = getelementptr inbounds nuw i8, ptr %0, i64 768
   %222 = getelementptr inbounds nuw double, ptr %221, i64 %10
-  store double %220, ptr %222, align 8, !tbaa !42
+  store double %220, ptr %222, align 8, !tbaa !43
   br label %223
 
 223:                                              ; preds = %79, %174
@@ -7539,16 +8341,16 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
 225:                                              ; preds = %223
   %226 = getelementptr inbounds nuw i8, ptr %0, i64 1216
   %227 = getelementptr inbounds nuw double, ptr %226, i64 %10
-  store double %99, ptr %227, align 8, !tbaa !42
+  store double %99, ptr %227, align 8, !tbaa !43
   %228 = getelementptr inbounds nuw i8, ptr %0, i64 1280
   %229 = getelementptr inbounds nuw double, ptr %228, i64 %10
-  store double %82, ptr %229, align 8, !tbaa !42
+  store double %82, ptr %229, align 8, !tbaa !43
   %230 = getelementptr inbounds nuw i8, ptr %0, i64 464
   %231 = getelementptr inbounds nuw double, ptr %230, i64 %10
-  %232 = load double, ptr %231, align 8, !tbaa !42
+  %232 = load double, ptr %231, align 8, !tbaa !43
   %233 = getelementptr inbounds nuw i8, ptr %0, i64 1024
   %234 = getelementptr inbounds nuw double, ptr %233, i64 %10
-  store double %232, ptr %234, align 8, !tbaa !42
+  store double %232, ptr %234, align 8, !tbaa !43
   %235 = getelementptr inbounds nuw i8, ptr %0, i64 1440
   %236 = getelementptr inbounds nuw i64, ptr %235, i64 %10
   store i64 -1, ptr %236, align 8, !tbaa !30
@@ -7560,14 +8362,14 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
 240:                                              ; preds = %225
   %241 = getelementptr inbounds nuw i8, ptr %0, i64 768
   %242 = getelementptr inbounds nuw double, ptr %241, i64 %10
-  store double %30, ptr %242, align 8, !tbaa !42
-  store double %30, ptr %26, align 8, !tbaa !42
+  store double %30, ptr %242, align 8, !tbaa !43
+  store double %30, ptr %26, align 8, !tbaa !43
   %243 = getelementptr inbounds nuw i8, ptr %0, i64 448
   %244 = getelementptr inbounds nuw double, ptr %243, i64 %10
-  %245 = load double, ptr %244, align 8, !tbaa !42
+  %245 = load double, ptr %244, align 8, !tbaa !43
   %246 = getelementptr inbounds nuw i8, ptr %0, i64 1200
   %247 = getelementptr inbounds nuw double, ptr %246, i64 %10
-  store double %245, ptr %247, align 8, !tbaa !42
+  store double %245, ptr %247, align 8, !tbaa !43
   br label %248
 
 248:                                              ; preds = %225, %240
@@ -7585,14 +8387,14 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
 
 257:                                              ; preds = %252, %257
   %258 = phi i64 [ 0, %252 ], [ %261, %257 ]
-  %259 = getelementptr inbounds nuw %struct.Piece, ptr %255, i64 %258, i32 38
+  %259 = getelementptr inbounds nuw %struct.Piece, ptr %255, i64 %258, i32 42
   store i64 -1, ptr %259, align 8, !tbaa !30
-  %260 = getelementptr inbounds nuw %struct.Piece, ptr %255, i64 %258, i32 39
+  %260 = getelementptr inbounds nuw %struct.Piece, ptr %255, i64 %258, i32 43
   store i64 %256, ptr %260, align 8, !tbaa !30
   %261 = add nuw nsw i64 %258, 1
   %262 = load i64, ptr %249, align 8, !tbaa !20
   %263 = icmp slt i64 %261, %262
-  br i1 %263, label %257, label %264, !llvm.loop !164
+  br i1 %263, label %257, label %264, !llvm.loop !183
 
 264:                                              ; preds = %257, %248, %223
   call void @llvm.lifetime.start.p0(i64 16, ptr nonnull %4) #8
@@ -7675,7 +8477,7 @@ define internal fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noc
   %37 = phi i64 [ %43, %42 ], [ %33, %20 ]
   %38 = shl i64 %37, 4
   %39 = getelementptr i8, ptr %34, i64 %38
-  %40 = load double, ptr %39, align 8, !tbaa !42
+  %40 = load double, ptr %39, align 8, !tbaa !43
   %41 = fcmp ugt double %32, %40
   br i1 %41, label %45, label %42
 
@@ -7683,7 +8485,7 @@ define internal fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noc
   %43 = add nsw i64 %37, -1
   store i64 %43, ptr %27, align 8, !tbaa !30
   %44 = icmp sgt i64 %37, 1
-  br i1 %44, label %36, label %45, !llvm.loop !165
+  br i1 %44, label %36, label %45, !llvm.loop !184
 
 45:                                               ; preds = %36, %42, %20
   %46 = phi i64 [ %33, %20 ], [ %37, %36 ], [ %43, %42 ]
@@ -7694,7 +8496,7 @@ define internal fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noc
   %49 = phi i64 [ %55, %54 ], [ %46, %45 ]
   %50 = shl nsw i64 %49, 4
   %51 = getelementptr inbounds i8, ptr %31, i64 %50
-  %52 = load double, ptr %51, align 8, !tbaa !42
+  %52 = load double, ptr %51, align 8, !tbaa !43
   %53 = fcmp ule double %32, %52
   br i1 %53, label %62, label %54
 
@@ -7702,20 +8504,20 @@ define internal fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noc
   %55 = add i64 %49, 1
   store i64 %55, ptr %27, align 8, !tbaa !30
   %56 = icmp eq i64 %55, %26
-  br i1 %56, label %57, label %48, !llvm.loop !166
+  br i1 %56, label %57, label %48, !llvm.loop !185
 
 57:                                               ; preds = %54, %45
   %58 = shl i64 %26, 4
   %59 = getelementptr i8, ptr %31, i64 %58
   %60 = getelementptr i8, ptr %59, i64 -8
-  %61 = load double, ptr %60, align 8, !tbaa !42
+  %61 = load double, ptr %60, align 8, !tbaa !43
   br label %81
 
 62:                                               ; preds = %48
   %63 = shl nsw i64 %49, 1
   %64 = or disjoint i64 %63, 1
   %65 = getelementptr inbounds double, ptr %31, i64 %64
-  %66 = load double, ptr %65, align 8, !tbaa !42
+  %66 = load double, ptr %65, align 8, !tbaa !43
   %67 = icmp sgt i64 %49, 0
   br i1 %67, label %68, label %81
 
@@ -7723,11 +8525,11 @@ define internal fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noc
   %69 = shl i64 %49, 4
   %70 = getelementptr i8, ptr %31, i64 %69
   %71 = getelementptr i8, ptr %70, i64 -8
-  %72 = load double, ptr %71, align 8, !tbaa !42
+  %72 = load double, ptr %71, align 8, !tbaa !43
   %73 = getelementptr i8, ptr %70, i64 -16
-  %74 = load double, ptr %73, align 8, !tbaa !42
+  %74 = load double, ptr %73, align 8, !tbaa !43
   %75 = fsub double %32, %74
-  %76 = load double, ptr %70, align 8, !tbaa !42
+  %76 = load double, ptr %70, align 8, !tbaa !43
   %77 = fsub double %76, %74
   %78 = fdiv double %75, %77
   %79 = fsub double %66, %72
@@ -7768,7 +8570,7 @@ define internal fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noc
   %106 = phi i64 [ %112, %111 ], [ %102, %88 ]
   %107 = shl i64 %106, 4
   %108 = getelementptr i8, ptr %103, i64 %107
-  %109 = load double, ptr %108, align 8, !tbaa !42
+  %109 = load double, ptr %108, align 8, !tbaa !43
   %110 = fcmp ugt double %101, %109
   br i1 %110, label %114, label %111
 
@@ -7776,7 +8578,7 @@ define internal fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noc
   %112 = add nsw i64 %106, -1
   store i64 %112, ptr %96, align 8, !tbaa !30
   %113 = icmp sgt i64 %106, 1
-  br i1 %113, label %105, label %114, !llvm.loop !165
+  br i1 %113, label %105, label %114, !llvm.loop !184
 
 114:                                              ; preds = %105, %111, %88
   %115 = phi i64 [ %102, %88 ], [ %106, %105 ], [ %112, %111 ]
@@ -7787,7 +8589,7 @@ define internal fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noc
   %118 = phi i64 [ %124, %123 ], [ %115, %114 ]
   %119 = shl nsw i64 %118, 4
   %120 = getelementptr inbounds i8, ptr %100, i64 %119
-  %121 = load double, ptr %120, align 8, !tbaa !42
+  %121 = load double, ptr %120, align 8, !tbaa !43
   %122 = fcmp ule double %101, %121
   br i1 %122, label %131, label %123
 
@@ -7795,20 +8597,20 @@ define internal fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noc
   %124 = add i64 %118, 1
   store i64 %124, ptr %96, align 8, !tbaa !30
   %125 = icmp eq i64 %124, %94
-  br i1 %125, label %126, label %117, !llvm.loop !166
+  br i1 %125, label %126, label %117, !llvm.loop !185
 
 126:                                              ; preds = %123, %114
   %127 = shl i64 %94, 4
   %128 = getelementptr i8, ptr %100, i64 %127
   %129 = getelementptr i8, ptr %128, i64 -8
-  %130 = load double, ptr %129, align 8, !tbaa !42
+  %130 = load double, ptr %129, align 8, !tbaa !43
   br label %150
 
 131:                                              ; preds = %117
   %132 = shl nsw i64 %118, 1
   %133 = or disjoint i64 %132, 1
   %134 = getelementptr inbounds double, ptr %100, i64 %133
-  %135 = load double, ptr %134, align 8, !tbaa !42
+  %135 = load double, ptr %134, align 8, !tbaa !43
   %136 = icmp sgt i64 %118, 0
   br i1 %136, label %137, label %150
 
@@ -7816,11 +8618,11 @@ define internal fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noc
   %138 = shl i64 %118, 4
   %139 = getelementptr i8, ptr %100, i64 %138
   %140 = getelementptr i8, ptr %139, i64 -8
-  %141 = load double, ptr %140, align 8, !tbaa !42
+  %141 = load double, ptr %140, align 8, !tbaa !43
   %142 = getelementptr i8, ptr %139, i64 -16
-  %143 = load double, ptr %142, align 8, !tbaa !42
+  %143 = load double, ptr %142, align 8, !tbaa !43
   %144 = fsub double %101, %143
-  %145 = load double, ptr %139, align 8, !tbaa !42
+  %145 = load double, ptr %139, align 8, !tbaa !43
   %146 = fsub double %145, %143
   %147 = fdiv double %144, %146
   %148 = fsub double %135, %141
@@ -7892,139 +8694,158 @@ attributes #8 = { nounwind }
 !28 = !{!17, !19, i64 1576}
 !29 = !{!5, !12, i64 152}
 !30 = !{!6, !6, i64 0}
-!31 = !{!32, !6, i64 1888}
-!32 = !{!"_ZTS5Piece", !33, i64 0, !7, i64 736, !7, i64 928, !7, i64 1120, !7, i64 1312, !7, i64 1328, !7, i64 1344, !7, i64 1360, !7, i64 1376, !7, i64 1392, !7, i64 1408, !7, i64 1424, !7, i64 1440, !7, i64 1456, !7, i64 1472, !7, i64 1488, !7, i64 1504, !7, i64 1520, !7, i64 1536, !7, i64 1552, !7, i64 1568, !7, i64 1584, !7, i64 1600, !7, i64 1616, !7, i64 1632, !7, i64 1648, !7, i64 1664, !7, i64 1680, !7, i64 1696, !7, i64 1712, !7, i64 1728, !7, i64 1744, !7, i64 1760, !7, i64 1776, !7, i64 1792, !7, i64 1808, !7, i64 1824, !7, i64 1840, !7, i64 1856, !7, i64 1872, !6, i64 1888, !11, i64 1896, !11, i64 1904, !11, i64 1912, !11, i64 1920, !11, i64 1928, !11, i64 1936, !11, i64 1944, !11, i64 1952, !11, i64 1960, !11, i64 1968, !11, i64 1976, !11, i64 1984, !11, i64 1992, !11, i64 2000, !11, i64 2008, !11, i64 2016, !11, i64 2024, !11, i64 2032, !11, i64 2040, !11, i64 2048, !11, i64 2056, !11, i64 2064, !11, i64 2072, !11, i64 2080}
+!31 = !{!32, !6, i64 2128}
+!32 = !{!"_ZTS5Piece", !33, i64 0, !7, i64 736, !7, i64 960, !7, i64 1184, !7, i64 1408, !7, i64 1424, !7, i64 1440, !7, i64 1456, !7, i64 1472, !7, i64 1488, !7, i64 1504, !7, i64 1520, !7, i64 1536, !7, i64 1552, !7, i64 1568, !7, i64 1584, !7, i64 1600, !7, i64 1616, !7, i64 1632, !7, i64 1648, !7, i64 1664, !7, i64 1680, !7, i64 1696, !7, i64 1712, !7, i64 1728, !7, i64 1744, !7, i64 1760, !7, i64 1776, !7, i64 1792, !7, i64 1808, !7, i64 1824, !7, i64 1840, !7, i64 1856, !7, i64 1872, !7, i64 1888, !7, i64 1904, !7, i64 1920, !7, i64 1936, !7, i64 1952, !34, i64 1968, !7, i64 2064, !7, i64 2080, !7, i64 2096, !7, i64 2112, !6, i64 2128, !11, i64 2136, !11, i64 2144, !11, i64 2152, !11, i64 2160, !11, i64 2168, !11, i64 2176, !11, i64 2184, !11, i64 2192, !11, i64 2200, !11, i64 2208, !11, i64 2216, !11, i64 2224, !11, i64 2232, !11, i64 2240, !11, i64 2248, !11, i64 2256, !11, i64 2264, !11, i64 2272, !11, i64 2280, !11, i64 2288, !11, i64 2296, !11, i64 2304, !11, i64 2312, !11, i64 2320}
 !33 = !{!"_ZTS10PieceGiven", !7, i64 0, !7, i64 16, !7, i64 32, !7, i64 48, !7, i64 64, !7, i64 80, !7, i64 96, !7, i64 112, !7, i64 128, !7, i64 144, !7, i64 160, !7, i64 176, !7, i64 192, !7, i64 208, !7, i64 224, !7, i64 240, !7, i64 256, !7, i64 272, !7, i64 288, !7, i64 304, !7, i64 320, !7, i64 336, !7, i64 352, !7, i64 368, !7, i64 384, !7, i64 400, !7, i64 416, !7, i64 432, !7, i64 448, !7, i64 464, !7, i64 480, !7, i64 496, !7, i64 512, !7, i64 528, !7, i64 544, !7, i64 560, !7, i64 576, !7, i64 592, !7, i64 608, !7, i64 624, !7, i64 640, !7, i64 656, !7, i64 672, !7, i64 688, !7, i64 704, !7, i64 720}
-!34 = !{!11, !11, i64 0}
-!35 = !{!32, !11, i64 2008}
-!36 = distinct !{!36, !37}
-!37 = !{!"llvm.loop.mustprogress"}
-!38 = !{!17, !11, i64 1568}
-!39 = !{!5, !6, i64 0}
-!40 = !{!5, !6, i64 176}
-!41 = !{!5, !6, i64 184}
-!42 = !{!9, !9, i64 0}
-!43 = !{!5, !10, i64 208}
-!44 = !{!5, !10, i64 192}
-!45 = !{!5, !10, i64 200}
-!46 = !{!32, !11, i64 1904}
-!47 = !{!32, !11, i64 1936}
-!48 = !{!32, !11, i64 1992}
-!49 = !{!32, !11, i64 2072}
-!50 = !{!32, !11, i64 2024}
-!51 = distinct !{!51, !37}
-!52 = distinct !{!52, !37}
-!53 = distinct !{!53, !37}
-!54 = distinct !{!54, !37}
-!55 = distinct !{!55, !37}
-!56 = !{!32, !11, i64 1912}
-!57 = !{!32, !11, i64 1896}
-!58 = !{!32, !11, i64 1920}
-!59 = !{!32, !11, i64 2080}
-!60 = distinct !{!60, !37}
-!61 = !{!32, !11, i64 2032}
-!62 = !{!32, !11, i64 2040}
-!63 = distinct !{!63, !37}
-!64 = !{!32, !11, i64 1928}
-!65 = distinct !{!65, !37}
-!66 = distinct !{!66, !37}
-!67 = !{!32, !11, i64 1984}
-!68 = !{!32, !11, i64 1960}
-!69 = !{!32, !11, i64 1968}
-!70 = !{!32, !11, i64 1976}
-!71 = !{!32, !11, i64 1944}
-!72 = !{!32, !11, i64 1952}
-!73 = distinct !{!73, !37}
-!74 = distinct !{!74, !37}
-!75 = !{!32, !11, i64 2064}
-!76 = distinct !{!76, !37}
-!77 = !{!32, !11, i64 2048}
-!78 = !{!32, !11, i64 2056}
-!79 = distinct !{!79, !37}
-!80 = distinct !{!80, !37}
-!81 = distinct !{!81, !37}
-!82 = distinct !{!82, !37}
-!83 = !{!84}
-!84 = distinct !{!84, !85, !"_ZL9evaporateR5GroupDv2_d: argument 0"}
-!85 = distinct !{!85, !"_ZL9evaporateR5GroupDv2_d"}
-!86 = !{!87, !84}
-!87 = distinct !{!87, !88, !"_ZL8flash_ofRK5GroupRK5PieceDv2_d: argument 0"}
-!88 = distinct !{!88, !"_ZL8flash_ofRK5GroupRK5PieceDv2_d"}
-!89 = distinct !{!89, !37}
-!90 = distinct !{!90, !37}
-!91 = !{!92}
-!92 = distinct !{!92, !93, !"_ZL7outflowRK5GroupDv2_dS2_: argument 0"}
-!93 = distinct !{!93, !"_ZL7outflowRK5GroupDv2_dS2_"}
-!94 = !{!95}
-!95 = distinct !{!95, !96, !"_ZL8condenseR5GroupDv2_d: argument 0"}
-!96 = distinct !{!96, !"_ZL8condenseR5GroupDv2_d"}
-!97 = distinct !{!97, !37}
-!98 = !{!99}
-!99 = distinct !{!99, !100, !"_ZL9evaporateR5GroupDv2_d: argument 0"}
-!100 = distinct !{!100, !"_ZL9evaporateR5GroupDv2_d"}
-!101 = !{!102, !99}
-!102 = distinct !{!102, !103, !"_ZL8flash_ofRK5GroupRK5PieceDv2_d: argument 0"}
-!103 = distinct !{!103, !"_ZL8flash_ofRK5GroupRK5PieceDv2_d"}
-!104 = distinct !{!104, !37}
-!105 = distinct !{!105, !37}
-!106 = !{!32, !11, i64 2016}
-!107 = distinct !{!107, !37}
-!108 = distinct !{!108, !37}
-!109 = distinct !{!109, !37}
-!110 = distinct !{!110, !37}
-!111 = distinct !{!111, !37}
-!112 = distinct !{!112, !37}
-!113 = distinct !{!113, !37}
-!114 = distinct !{!114, !37}
-!115 = distinct !{!115, !116}
-!116 = !{!"llvm.loop.unroll.disable"}
-!117 = distinct !{!117, !37}
-!118 = !{!32, !11, i64 2000}
-!119 = distinct !{!119, !37}
-!120 = distinct !{!120, !37}
-!121 = distinct !{!121, !37}
-!122 = distinct !{!122, !37}
-!123 = distinct !{!123, !37}
-!124 = distinct !{!124, !37}
-!125 = distinct !{!125, !37}
-!126 = distinct !{!126, !37}
-!127 = distinct !{!127, !37}
-!128 = distinct !{!128, !37}
-!129 = distinct !{!129, !37}
-!130 = distinct !{!130, !37}
-!131 = !{!5, !6, i64 40}
-!132 = distinct !{!132, !37}
-!133 = distinct !{!133, !37}
-!134 = !{!5, !6, i64 56}
-!135 = !{!10, !10, i64 0}
-!136 = !{!5, !12, i64 168}
-!137 = !{!5, !10, i64 160}
-!138 = distinct !{!138, !37}
-!139 = distinct !{!139, !116}
-!140 = distinct !{!140, !37}
-!141 = distinct !{!141, !37}
-!142 = distinct !{!142, !116}
-!143 = distinct !{!143, !116}
-!144 = !{!5, !10, i64 80}
-!145 = !{!5, !10, i64 72}
-!146 = !{!5, !10, i64 96}
-!147 = !{!5, !12, i64 104}
-!148 = distinct !{!148, !37}
-!149 = distinct !{!149, !37}
-!150 = distinct !{!150, !37}
-!151 = distinct !{!151, !116}
-!152 = distinct !{!152, !37}
-!153 = distinct !{!153, !37}
-!154 = distinct !{!154, !37}
-!155 = distinct !{!155, !37}
-!156 = distinct !{!156, !37}
-!157 = distinct !{!157, !37}
-!158 = !{!5, !10, i64 88}
-!159 = !{!5, !12, i64 112}
-!160 = !{!5, !12, i64 120}
-!161 = distinct !{!161, !37}
-!162 = distinct !{!162, !37}
-!163 = distinct !{!163, !116}
-!164 = distinct !{!164, !37}
-!165 = distinct !{!165, !37}
-!166 = distinct !{!166, !37}
+!34 = !{!"_ZTS5Flash", !7, i64 0, !7, i64 16, !7, i64 32, !7, i64 48, !7, i64 64, !7, i64 80}
+!35 = !{!11, !11, i64 0}
+!36 = !{!32, !11, i64 2248}
+!37 = distinct !{!37, !38}
+!38 = !{!"llvm.loop.mustprogress"}
+!39 = !{!17, !11, i64 1568}
+!40 = !{!5, !6, i64 0}
+!41 = !{!5, !6, i64 176}
+!42 = !{!5, !6, i64 184}
+!43 = !{!9, !9, i64 0}
+!44 = !{!5, !10, i64 208}
+!45 = !{!5, !10, i64 192}
+!46 = !{!5, !10, i64 200}
+!47 = !{!32, !11, i64 2144}
+!48 = !{!32, !11, i64 2176}
+!49 = !{!32, !11, i64 2232}
+!50 = !{!32, !11, i64 2312}
+!51 = !{!32, !11, i64 2264}
+!52 = distinct !{!52, !38}
+!53 = distinct !{!53, !38}
+!54 = distinct !{!54, !38}
+!55 = distinct !{!55, !38}
+!56 = distinct !{!56, !38}
+!57 = !{!32, !11, i64 2152}
+!58 = !{!32, !11, i64 2136}
+!59 = !{!32, !11, i64 2160}
+!60 = !{!32, !11, i64 2320}
+!61 = distinct !{!61, !38}
+!62 = !{!32, !11, i64 2272}
+!63 = !{!32, !11, i64 2280}
+!64 = distinct !{!64, !38}
+!65 = !{!66}
+!66 = distinct !{!66, !67, !"_ZL4stirRK5GroupRK5Piece: argument 0"}
+!67 = distinct !{!67, !"_ZL4stirRK5GroupRK5Piece"}
+!68 = !{!32, !11, i64 2168}
+!69 = distinct !{!69, !38}
+!70 = !{!71}
+!71 = distinct !{!71, !72, !"_ZL11water_afterRK5GroupRK5PieceDv2_d: argument 0"}
+!72 = distinct !{!72, !"_ZL11water_afterRK5GroupRK5PieceDv2_d"}
+!73 = !{!32, !11, i64 2224}
+!74 = distinct !{!74, !38}
+!75 = distinct !{!75, !38}
+!76 = distinct !{!76, !38}
+!77 = distinct !{!77, !38}
+!78 = !{!79}
+!79 = distinct !{!79, !80, !"_ZL4stirRK5GroupRK5Piece: argument 0"}
+!80 = distinct !{!80, !"_ZL4stirRK5GroupRK5Piece"}
+!81 = !{!32, !11, i64 2200}
+!82 = !{!32, !11, i64 2208}
+!83 = !{!32, !11, i64 2216}
+!84 = !{!32, !11, i64 2184}
+!85 = !{!32, !11, i64 2192}
+!86 = distinct !{!86, !38}
+!87 = distinct !{!87, !38}
+!88 = !{!32, !11, i64 2304}
+!89 = distinct !{!89, !38}
+!90 = !{!32, !11, i64 2288}
+!91 = !{!32, !11, i64 2296}
+!92 = distinct !{!92, !38}
+!93 = distinct !{!93, !38}
+!94 = distinct !{!94, !38}
+!95 = distinct !{!95, !38}
+!96 = !{!97}
+!97 = distinct !{!97, !98, !"_ZL9evaporateR5GroupDv2_d: argument 0"}
+!98 = distinct !{!98, !"_ZL9evaporateR5GroupDv2_d"}
+!99 = !{!100, !97}
+!100 = distinct !{!100, !101, !"_ZL8flash_ofRK5GroupR5PieceDv2_d: argument 0"}
+!101 = distinct !{!101, !"_ZL8flash_ofRK5GroupR5PieceDv2_d"}
+!102 = !{!103, !100, !97}
+!103 = distinct !{!103, !104, !"_ZL11look_insideRK5GroupRK5PieceDv2_d: argument 0"}
+!104 = distinct !{!104, !"_ZL11look_insideRK5GroupRK5PieceDv2_d"}
+!105 = distinct !{!105, !38}
+!106 = distinct !{!106, !38}
+!107 = !{!108}
+!108 = distinct !{!108, !109, !"_ZL7outflowRK5GroupDv2_dS2_: argument 0"}
+!109 = distinct !{!109, !"_ZL7outflowRK5GroupDv2_dS2_"}
+!110 = !{!111}
+!111 = distinct !{!111, !112, !"_ZL8condenseR5GroupDv2_d: argument 0"}
+!112 = distinct !{!112, !"_ZL8condenseR5GroupDv2_d"}
+!113 = distinct !{!113, !38}
+!114 = !{!115}
+!115 = distinct !{!115, !116, !"_ZL9evaporateR5GroupDv2_d: argument 0"}
+!116 = distinct !{!116, !"_ZL9evaporateR5GroupDv2_d"}
+!117 = !{!118, !115}
+!118 = distinct !{!118, !119, !"_ZL8flash_ofRK5GroupR5PieceDv2_d: argument 0"}
+!119 = distinct !{!119, !"_ZL8flash_ofRK5GroupR5PieceDv2_d"}
+!120 = !{!121, !118, !115}
+!121 = distinct !{!121, !122, !"_ZL11look_insideRK5GroupRK5PieceDv2_d: argument 0"}
+!122 = distinct !{!122, !"_ZL11look_insideRK5GroupRK5PieceDv2_d"}
+!123 = distinct !{!123, !38}
+!124 = distinct !{!124, !38}
+!125 = !{!32, !11, i64 2256}
+!126 = distinct !{!126, !38}
+!127 = distinct !{!127, !38}
+!128 = distinct !{!128, !38}
+!129 = !{!130}
+!130 = distinct !{!130, !131, !"_ZL11water_afterRK5GroupRK5PieceDv2_d: argument 0"}
+!131 = distinct !{!131, !"_ZL11water_afterRK5GroupRK5PieceDv2_d"}
+!132 = distinct !{!132, !38}
+!133 = distinct !{!133, !38}
+!134 = distinct !{!134, !38}
+!135 = distinct !{!135, !136}
+!136 = !{!"llvm.loop.unroll.disable"}
+!137 = distinct !{!137, !38}
+!138 = !{!32, !11, i64 2240}
+!139 = distinct !{!139, !38}
+!140 = distinct !{!140, !38}
+!141 = distinct !{!141, !38}
+!142 = distinct !{!142, !38}
+!143 = distinct !{!143, !38}
+!144 = distinct !{!144, !38}
+!145 = distinct !{!145, !38}
+!146 = distinct !{!146, !38}
+!147 = distinct !{!147, !38}
+!148 = distinct !{!148, !38}
+!149 = distinct !{!149, !38}
+!150 = !{!5, !6, i64 40}
+!151 = distinct !{!151, !38}
+!152 = distinct !{!152, !38}
+!153 = !{!5, !6, i64 56}
+!154 = !{!10, !10, i64 0}
+!155 = !{!5, !12, i64 168}
+!156 = !{!5, !10, i64 160}
+!157 = distinct !{!157, !38}
+!158 = distinct !{!158, !136}
+!159 = distinct !{!159, !38}
+!160 = distinct !{!160, !38}
+!161 = distinct !{!161, !136}
+!162 = distinct !{!162, !136}
+!163 = !{!5, !10, i64 80}
+!164 = !{!5, !10, i64 72}
+!165 = !{!5, !10, i64 96}
+!166 = !{!5, !12, i64 104}
+!167 = distinct !{!167, !38}
+!168 = distinct !{!168, !38}
+!169 = distinct !{!169, !38}
+!170 = distinct !{!170, !136}
+!171 = distinct !{!171, !38}
+!172 = distinct !{!172, !38}
+!173 = distinct !{!173, !38}
+!174 = distinct !{!174, !38}
+!175 = distinct !{!175, !38}
+!176 = distinct !{!176, !38}
+!177 = !{!5, !10, i64 88}
+!178 = !{!5, !12, i64 112}
+!179 = !{!5, !12, i64 120}
+!180 = distinct !{!180, !38}
+!181 = distinct !{!181, !38}
+!182 = distinct !{!182, !136}
+!183 = distinct !{!183, !38}
+!184 = distinct !{!184, !38}
+!185 = distinct !{!185, !38}

@@ -1,9 +1,10 @@
-; Made by scripts/lanes.py from sources of sha256 69ce26ae16fd7a35379d8efc9e6fb515de9795eacdbd9ef44af629a8ad650b5d.
-%struct.Piece = type <{ %struct.PieceGiven, [12 x <8 x double>], [12 x <8 x double>], [12 x <8 x double>], <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x i64>, <8 x i64>, <8 x i64>, i64, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, [56 x i8] }>
+; Made by scripts/lanes.py from sources of sha256 f26ea03910d7dc9d4e4327058d85f1e28d69cab0fdd54c31dfb0f7e362ec054e.
+%struct.Piece = type <{ %struct.PieceGiven, [14 x <8 x double>], [14 x <8 x double>], [14 x <8 x double>], <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, %struct.Flash, <8 x double>, <8 x i64>, <8 x i64>, <8 x i64>, i64, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, [56 x i8] }>
 %struct.PieceGiven = type { <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double> }
+%struct.Flash = type { <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double> }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind willreturn memory(argmem: read)
-define range(i64 16128, 16065) i64 @work_space_one(ptr nocapture noundef readonly %0) local_unnamed_addr #0 {
+define range(i64 17088, 17025) i64 @work_space_one(ptr nocapture noundef readonly %0) local_unnamed_addr #0 {
   %2 = getelementptr inbounds nuw i8, ptr %0, i64 16
   %3 = load i64, ptr %2, align 8, !tbaa !4
   %4 = mul i64 %3, 18
@@ -15,7 +16,7 @@ define range(i64 16128, 16065) i64 @work_space_one(ptr nocapture noundef readonl
   %10 = load i64, ptr %9, align 8, !tbaa !14
   %11 = add i64 %8, %10
   %12 = shl i64 %11, 6
-  %13 = add i64 %12, 16128
+  %13 = add i64 %12, 17088
   ret i64 %13
 }
 
@@ -69,7 +70,7 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %34 = getelementptr inbounds nuw i8, ptr %1, i64 6208
   %35 = getelementptr inbounds nuw i8, ptr %1, i64 6152
   store ptr %34, ptr %35, align 8, !tbaa !28
-  %36 = getelementptr inbounds nuw i8, ptr %1, i64 14016
+  %36 = getelementptr inbounds nuw i8, ptr %1, i64 14976
   %37 = getelementptr inbounds nuw i8, ptr %0, i64 152
   %38 = add nsw i64 %20, 1
   %39 = getelementptr inbounds <8 x double>, ptr %36, i64 %20
@@ -88,81 +89,81 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %52 = getelementptr inbounds <8 x double>, ptr %51, i64 %20
   %53 = load ptr, ptr %37, align 8, !tbaa !29
   %54 = load i64, ptr %53, align 8, !tbaa !30
-  %55 = getelementptr inbounds nuw i8, ptr %1, i64 13760
+  %55 = getelementptr inbounds nuw i8, ptr %1, i64 14720
   store i64 %54, ptr %55, align 64, !tbaa !31
-  %56 = getelementptr inbounds nuw i8, ptr %1, i64 13768
-  %57 = getelementptr inbounds nuw i8, ptr %1, i64 13776
-  %58 = getelementptr inbounds nuw i8, ptr %1, i64 13784
-  %59 = getelementptr inbounds nuw i8, ptr %1, i64 13792
-  %60 = getelementptr inbounds nuw i8, ptr %1, i64 13800
-  %61 = getelementptr inbounds nuw i8, ptr %1, i64 13808
-  %62 = getelementptr inbounds nuw i8, ptr %1, i64 13816
-  %63 = getelementptr inbounds nuw i8, ptr %1, i64 13824
-  %64 = getelementptr inbounds nuw i8, ptr %1, i64 13832
-  %65 = getelementptr inbounds nuw i8, ptr %1, i64 13840
-  %66 = getelementptr inbounds nuw i8, ptr %1, i64 13848
-  %67 = getelementptr inbounds nuw i8, ptr %1, i64 13856
-  %68 = getelementptr inbounds nuw i8, ptr %1, i64 13864
-  %69 = getelementptr inbounds nuw i8, ptr %1, i64 13872
-  store ptr %36, ptr %56, align 8, !tbaa !34
-  store ptr %39, ptr %57, align 8, !tbaa !34
-  store ptr %40, ptr %58, align 8, !tbaa !34
-  store ptr %41, ptr %59, align 8, !tbaa !34
-  store ptr %42, ptr %60, align 8, !tbaa !34
-  store ptr %43, ptr %61, align 8, !tbaa !34
-  store ptr %44, ptr %62, align 8, !tbaa !34
-  store ptr %45, ptr %63, align 8, !tbaa !34
-  store ptr %46, ptr %64, align 8, !tbaa !34
-  store ptr %47, ptr %65, align 8, !tbaa !34
-  store ptr %48, ptr %66, align 8, !tbaa !34
-  store ptr %49, ptr %67, align 8, !tbaa !34
-  store ptr %50, ptr %68, align 8, !tbaa !34
-  store ptr %51, ptr %69, align 8, !tbaa !34
-  %70 = getelementptr inbounds nuw i8, ptr %1, i64 13880
-  store ptr %52, ptr %70, align 8, !tbaa !35
+  %56 = getelementptr inbounds nuw i8, ptr %1, i64 14728
+  %57 = getelementptr inbounds nuw i8, ptr %1, i64 14736
+  %58 = getelementptr inbounds nuw i8, ptr %1, i64 14744
+  %59 = getelementptr inbounds nuw i8, ptr %1, i64 14752
+  %60 = getelementptr inbounds nuw i8, ptr %1, i64 14760
+  %61 = getelementptr inbounds nuw i8, ptr %1, i64 14768
+  %62 = getelementptr inbounds nuw i8, ptr %1, i64 14776
+  %63 = getelementptr inbounds nuw i8, ptr %1, i64 14784
+  %64 = getelementptr inbounds nuw i8, ptr %1, i64 14792
+  %65 = getelementptr inbounds nuw i8, ptr %1, i64 14800
+  %66 = getelementptr inbounds nuw i8, ptr %1, i64 14808
+  %67 = getelementptr inbounds nuw i8, ptr %1, i64 14816
+  %68 = getelementptr inbounds nuw i8, ptr %1, i64 14824
+  %69 = getelementptr inbounds nuw i8, ptr %1, i64 14832
+  store ptr %36, ptr %56, align 8, !tbaa !35
+  store ptr %39, ptr %57, align 8, !tbaa !35
+  store ptr %40, ptr %58, align 8, !tbaa !35
+  store ptr %41, ptr %59, align 8, !tbaa !35
+  store ptr %42, ptr %60, align 8, !tbaa !35
+  store ptr %43, ptr %61, align 8, !tbaa !35
+  store ptr %44, ptr %62, align 8, !tbaa !35
+  store ptr %45, ptr %63, align 8, !tbaa !35
+  store ptr %46, ptr %64, align 8, !tbaa !35
+  store ptr %47, ptr %65, align 8, !tbaa !35
+  store ptr %48, ptr %66, align 8, !tbaa !35
+  store ptr %49, ptr %67, align 8, !tbaa !35
+  store ptr %50, ptr %68, align 8, !tbaa !35
+  store ptr %51, ptr %69, align 8, !tbaa !35
+  %70 = getelementptr inbounds nuw i8, ptr %1, i64 14840
+  store ptr %52, ptr %70, align 8, !tbaa !36
   %71 = icmp eq i64 %54, 0
   %72 = select i1 %71, i64 0, i64 2
   %73 = shl i64 %38, %72
   %74 = getelementptr inbounds <8 x double>, ptr %52, i64 %73
-  %75 = getelementptr inbounds nuw i8, ptr %1, i64 13888
-  %76 = getelementptr inbounds nuw i8, ptr %1, i64 13896
-  %77 = getelementptr inbounds nuw i8, ptr %1, i64 13904
-  %78 = getelementptr inbounds nuw i8, ptr %1, i64 13912
-  %79 = getelementptr inbounds nuw i8, ptr %1, i64 13920
-  %80 = getelementptr inbounds nuw i8, ptr %1, i64 13928
-  %81 = getelementptr inbounds nuw i8, ptr %1, i64 13936
-  %82 = getelementptr inbounds nuw i8, ptr %1, i64 13944
-  %83 = getelementptr inbounds nuw i8, ptr %1, i64 13952
-  store ptr %74, ptr %75, align 8, !tbaa !34
+  %75 = getelementptr inbounds nuw i8, ptr %1, i64 14848
+  %76 = getelementptr inbounds nuw i8, ptr %1, i64 14856
+  %77 = getelementptr inbounds nuw i8, ptr %1, i64 14864
+  %78 = getelementptr inbounds nuw i8, ptr %1, i64 14872
+  %79 = getelementptr inbounds nuw i8, ptr %1, i64 14880
+  %80 = getelementptr inbounds nuw i8, ptr %1, i64 14888
+  %81 = getelementptr inbounds nuw i8, ptr %1, i64 14896
+  %82 = getelementptr inbounds nuw i8, ptr %1, i64 14904
+  %83 = getelementptr inbounds nuw i8, ptr %1, i64 14912
+  store ptr %74, ptr %75, align 8, !tbaa !35
   %84 = getelementptr <8 x double>, ptr %74, i64 %23
   %85 = getelementptr i8, ptr %84, i64 64
-  store ptr %85, ptr %76, align 8, !tbaa !34
+  store ptr %85, ptr %76, align 8, !tbaa !35
   %86 = getelementptr <8 x double>, ptr %85, i64 %23
   %87 = getelementptr i8, ptr %86, i64 64
-  store ptr %87, ptr %77, align 8, !tbaa !34
+  store ptr %87, ptr %77, align 8, !tbaa !35
   %88 = getelementptr <8 x double>, ptr %87, i64 %23
   %89 = getelementptr i8, ptr %88, i64 64
-  store ptr %89, ptr %78, align 8, !tbaa !34
+  store ptr %89, ptr %78, align 8, !tbaa !35
   %90 = getelementptr <8 x double>, ptr %89, i64 %23
   %91 = getelementptr i8, ptr %90, i64 64
-  store ptr %91, ptr %79, align 8, !tbaa !34
+  store ptr %91, ptr %79, align 8, !tbaa !35
   %92 = getelementptr <8 x double>, ptr %91, i64 %23
   %93 = getelementptr i8, ptr %92, i64 64
-  store ptr %93, ptr %80, align 8, !tbaa !34
+  store ptr %93, ptr %80, align 8, !tbaa !35
   %94 = getelementptr <8 x double>, ptr %93, i64 %23
   %95 = getelementptr i8, ptr %94, i64 64
-  store ptr %95, ptr %81, align 8, !tbaa !34
+  store ptr %95, ptr %81, align 8, !tbaa !35
   %96 = getelementptr <8 x double>, ptr %95, i64 %23
   %97 = getelementptr i8, ptr %96, i64 64
-  store ptr %97, ptr %82, align 8, !tbaa !34
+  store ptr %97, ptr %82, align 8, !tbaa !35
   %98 = getelementptr <8 x double>, ptr %97, i64 %23
   %99 = getelementptr i8, ptr %98, i64 64
-  store ptr %99, ptr %83, align 8, !tbaa !34
+  store ptr %99, ptr %83, align 8, !tbaa !35
   %100 = getelementptr <8 x double>, ptr %99, i64 %23
   %101 = getelementptr i8, ptr %100, i64 64
   %102 = getelementptr inbounds nuw i8, ptr %1, i64 6144
-  store ptr %101, ptr %102, align 64, !tbaa !36
-  %103 = load i64, ptr %0, align 8, !tbaa !37
+  store ptr %101, ptr %102, align 64, !tbaa !37
+  %103 = load i64, ptr %0, align 8, !tbaa !38
   %104 = icmp sgt i64 %103, 0
   br i1 %104, label %105, label %106
 
@@ -183,11 +184,11 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %110 = getelementptr inbounds nuw i8, ptr %1, i64 5440
   %111 = getelementptr inbounds nuw i8, ptr %0, i64 176
   %112 = getelementptr inbounds nuw i8, ptr %0, i64 184
-  %113 = load i64, ptr %111, align 8, !tbaa !38
-  %114 = load i64, ptr %112, align 8, !tbaa !39
+  %113 = load i64, ptr %111, align 8, !tbaa !39
+  %114 = load i64, ptr %112, align 8, !tbaa !40
   %115 = sub nsw i64 %113, %114
   %116 = icmp slt i64 %115, 16
-  br i1 %116, label %5119, label %117
+  br i1 %116, label %5811, label %117
 
 117:                                              ; preds = %109
   %118 = getelementptr inbounds nuw i8, ptr %1, i64 6080
@@ -239,13 +240,13 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %164 = getelementptr inbounds nuw i8, ptr %1, i64 3712
   %165 = getelementptr inbounds nuw i8, ptr %1, i64 2432
   %166 = getelementptr inbounds nuw i8, ptr %1, i64 5376
-  %167 = getelementptr inbounds nuw i8, ptr %0, i64 136
-  %168 = getelementptr inbounds nuw i8, ptr %1, i64 5888
-  %169 = getelementptr inbounds nuw i8, ptr %0, i64 144
-  %170 = getelementptr inbounds nuw i8, ptr %0, i64 128
-  %171 = getelementptr inbounds nuw i8, ptr %1, i64 5184
-  %172 = getelementptr inbounds nuw i8, ptr %1, i64 1472
-  %173 = getelementptr inbounds nuw i8, ptr %1, i64 1408
+  %167 = getelementptr inbounds nuw i8, ptr %1, i64 1408
+  %168 = getelementptr inbounds nuw i8, ptr %1, i64 1472
+  %169 = getelementptr inbounds nuw i8, ptr %0, i64 136
+  %170 = getelementptr inbounds nuw i8, ptr %1, i64 5888
+  %171 = getelementptr inbounds nuw i8, ptr %0, i64 144
+  %172 = getelementptr inbounds nuw i8, ptr %0, i64 128
+  %173 = getelementptr inbounds nuw i8, ptr %1, i64 5184
   %174 = getelementptr inbounds nuw i8, ptr %1, i64 2112
   %175 = getelementptr inbounds nuw i8, ptr %1, i64 1600
   %176 = getelementptr inbounds nuw i8, ptr %1, i64 1792
@@ -356,7 +357,7 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   br i1 %278, label %520, label %279
 
 279:                                              ; preds = %276
-  %280 = load double, ptr %118, align 8, !tbaa !40
+  %280 = load double, ptr %118, align 8, !tbaa !41
   %281 = fcmp oeq double %280, 0.000000e+00
   br i1 %281, label %520, label %282
 
@@ -364,23 +365,23 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %283 = load i64, ptr %119, align 16, !tbaa !21
   %284 = load i64, ptr %120, align 8, !tbaa !22
   %285 = load i64, ptr %121, align 8, !tbaa !30
-  %286 = load ptr, ptr %122, align 8, !tbaa !41
+  %286 = load ptr, ptr %122, align 8, !tbaa !42
   %287 = mul nsw i64 %285, 40
   %288 = getelementptr inbounds i8, ptr %286, i64 %287
-  %289 = load double, ptr %123, align 8, !tbaa !40
-  store double %289, ptr %288, align 8, !tbaa !40
-  %290 = load double, ptr %124, align 8, !tbaa !40
+  %289 = load double, ptr %123, align 8, !tbaa !41
+  store double %289, ptr %288, align 8, !tbaa !41
+  %290 = load double, ptr %124, align 8, !tbaa !41
   %291 = getelementptr inbounds nuw i8, ptr %288, i64 8
-  store double %290, ptr %291, align 8, !tbaa !40
-  %292 = load double, ptr %125, align 8, !tbaa !40
+  store double %290, ptr %291, align 8, !tbaa !41
+  %292 = load double, ptr %125, align 8, !tbaa !41
   %293 = getelementptr inbounds nuw i8, ptr %288, i64 16
-  store double %292, ptr %293, align 8, !tbaa !40
-  %294 = load double, ptr %126, align 8, !tbaa !40
+  store double %292, ptr %293, align 8, !tbaa !41
+  %294 = load double, ptr %126, align 8, !tbaa !41
   %295 = getelementptr inbounds nuw i8, ptr %288, i64 24
-  store double %294, ptr %295, align 8, !tbaa !40
-  %296 = load double, ptr %127, align 8, !tbaa !40
+  store double %294, ptr %295, align 8, !tbaa !41
+  %296 = load double, ptr %127, align 8, !tbaa !41
   %297 = getelementptr inbounds nuw i8, ptr %288, i64 32
-  store double %296, ptr %297, align 8, !tbaa !40
+  store double %296, ptr %297, align 8, !tbaa !41
   %298 = load i64, ptr %128, align 64, !tbaa !16
   %299 = icmp sgt i64 %298, 0
   br i1 %299, label %300, label %504
@@ -388,34 +389,34 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
 300:                                              ; preds = %282
   %301 = load ptr, ptr %129, align 8, !tbaa !28
   %302 = getelementptr inbounds nuw i8, ptr %301, i64 1536
-  %303 = getelementptr inbounds nuw i8, ptr %301, i64 4352
-  %304 = load ptr, ptr %130, align 8, !tbaa !42
+  %303 = getelementptr inbounds nuw i8, ptr %301, i64 4608
+  %304 = load ptr, ptr %130, align 8, !tbaa !43
   %305 = mul nsw i64 %298, %285
   %306 = mul i64 %283, 3
-  %307 = load ptr, ptr %131, align 8, !tbaa !43
+  %307 = load ptr, ptr %131, align 8, !tbaa !44
   %308 = icmp sgt i64 %283, 0
-  %309 = getelementptr inbounds nuw i8, ptr %301, i64 7568
-  %310 = getelementptr inbounds nuw i8, ptr %301, i64 7600
-  %311 = getelementptr inbounds nuw i8, ptr %301, i64 7656
-  %312 = getelementptr inbounds nuw i8, ptr %301, i64 7552
-  %313 = getelementptr inbounds nuw i8, ptr %301, i64 4416
+  %309 = getelementptr inbounds nuw i8, ptr %301, i64 8528
+  %310 = getelementptr inbounds nuw i8, ptr %301, i64 8560
+  %311 = getelementptr inbounds nuw i8, ptr %301, i64 8616
+  %312 = getelementptr inbounds nuw i8, ptr %301, i64 8512
+  %313 = getelementptr inbounds nuw i8, ptr %301, i64 4672
   %314 = getelementptr inbounds nuw i8, ptr %301, i64 384
   %315 = getelementptr inbounds nuw i8, ptr %301, i64 448
   %316 = getelementptr inbounds nuw i8, ptr %301, i64 512
   %317 = getelementptr inbounds nuw i8, ptr %301, i64 640
   %318 = shl i64 %283, 4
   %319 = icmp sgt i64 %284, 0
-  %320 = getelementptr inbounds nuw i8, ptr %301, i64 7736
+  %320 = getelementptr inbounds nuw i8, ptr %301, i64 8696
   %321 = getelementptr inbounds nuw i8, ptr %301, i64 768
-  %322 = getelementptr inbounds nuw i8, ptr %301, i64 7688
+  %322 = getelementptr inbounds nuw i8, ptr %301, i64 8648
   %323 = getelementptr inbounds nuw i8, ptr %301, i64 960
   %324 = getelementptr inbounds nuw i8, ptr %301, i64 1408
-  %325 = getelementptr inbounds nuw i8, ptr %301, i64 4096
-  %326 = getelementptr inbounds nuw i8, ptr %301, i64 4160
-  %327 = getelementptr inbounds nuw i8, ptr %301, i64 4032
-  %328 = getelementptr inbounds nuw i8, ptr %301, i64 3840
-  %329 = getelementptr inbounds nuw i8, ptr %301, i64 3904
-  %330 = getelementptr inbounds nuw i8, ptr %301, i64 3776
+  %325 = getelementptr inbounds nuw i8, ptr %301, i64 4224
+  %326 = getelementptr inbounds nuw i8, ptr %301, i64 4288
+  %327 = getelementptr inbounds nuw i8, ptr %301, i64 4160
+  %328 = getelementptr inbounds nuw i8, ptr %301, i64 3968
+  %329 = getelementptr inbounds nuw i8, ptr %301, i64 4032
+  %330 = getelementptr inbounds nuw i8, ptr %301, i64 3904
   %331 = and i64 %284, 1
   %332 = icmp eq i64 %284, 1
   %333 = and i64 %284, 9223372036854775806
@@ -427,9 +428,9 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %337 = shl i64 %336, 32
   %338 = ashr exact i64 %337, 32
   %339 = getelementptr inbounds double, ptr %302, i64 %338
-  %340 = load double, ptr %339, align 8, !tbaa !40
+  %340 = load double, ptr %339, align 8, !tbaa !41
   %341 = getelementptr inbounds double, ptr %303, i64 %338
-  %342 = load double, ptr %341, align 8, !tbaa !40
+  %342 = load double, ptr %341, align 8, !tbaa !41
   %343 = add nsw i64 %336, %305
   %344 = mul i64 %306, %343
   %345 = getelementptr inbounds double, ptr %304, i64 %344
@@ -438,11 +439,11 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   br i1 %308, label %348, label %358
 
 348:                                              ; preds = %335
-  %349 = load ptr, ptr %309, align 16, !tbaa !44
-  %350 = load ptr, ptr %310, align 16, !tbaa !45
+  %349 = load ptr, ptr %309, align 16, !tbaa !45
+  %350 = load ptr, ptr %310, align 16, !tbaa !46
   %351 = getelementptr double, ptr %350, i64 %338
   %352 = getelementptr double, ptr %345, i64 %283
-  %353 = load ptr, ptr %311, align 8, !tbaa !46
+  %353 = load ptr, ptr %311, align 8, !tbaa !47
   %354 = load i64, ptr %312, align 64, !tbaa !31
   %355 = getelementptr inbounds double, ptr %10, i64 %338
   %356 = getelementptr i8, ptr %345, i64 %318
@@ -454,13 +455,13 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   br i1 %319, label %360, label %424
 
 360:                                              ; preds = %358
-  %361 = load ptr, ptr %320, align 8, !tbaa !47
+  %361 = load ptr, ptr %320, align 8, !tbaa !48
   %362 = getelementptr double, ptr %361, i64 %338
   %363 = getelementptr inbounds double, ptr %321, i64 %338
-  %364 = load double, ptr %363, align 8, !tbaa !40
-  %365 = load ptr, ptr %322, align 8, !tbaa !48
+  %364 = load double, ptr %363, align 8, !tbaa !41
+  %365 = load ptr, ptr %322, align 8, !tbaa !49
   %366 = getelementptr double, ptr %365, i64 %338
-  %367 = load double, ptr %362, align 8, !tbaa !40
+  %367 = load double, ptr %362, align 8, !tbaa !41
   br i1 %332, label %410, label %481
 
 368:                                              ; preds = %399, %348
@@ -468,13 +469,13 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %370 = phi i64 [ 0, %348 ], [ %408, %399 ]
   %371 = getelementptr inbounds nuw <8 x double>, ptr %349, i64 %370
   %372 = getelementptr inbounds double, ptr %371, i64 %338
-  %373 = load double, ptr %372, align 8, !tbaa !40
+  %373 = load double, ptr %372, align 8, !tbaa !41
   %374 = getelementptr inbounds nuw double, ptr %345, i64 %370
-  store double %373, ptr %374, align 8, !tbaa !40
+  store double %373, ptr %374, align 8, !tbaa !41
   %375 = getelementptr <8 x double>, ptr %351, i64 %370
-  %376 = load double, ptr %375, align 8, !tbaa !40
+  %376 = load double, ptr %375, align 8, !tbaa !41
   %377 = getelementptr double, ptr %352, i64 %370
-  store double %376, ptr %377, align 8, !tbaa !40
+  store double %376, ptr %377, align 8, !tbaa !41
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %10) #7
   %378 = getelementptr inbounds nuw <8 x double>, ptr %353, i64 %370
   %379 = load <8 x double>, ptr %378, align 64, !tbaa !26
@@ -512,16 +513,16 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   store <8 x double> %402, ptr %10, align 64, !tbaa !26
   %403 = fmul <8 x double> %402, %401
   store <8 x double> %403, ptr %11, align 64, !tbaa !26
-  %404 = load double, ptr %355, align 8, !tbaa !40
+  %404 = load double, ptr %355, align 8, !tbaa !41
   %405 = getelementptr double, ptr %356, i64 %370
-  store double %404, ptr %405, align 8, !tbaa !40
-  %406 = load double, ptr %357, align 8, !tbaa !40
+  store double %404, ptr %405, align 8, !tbaa !41
+  %406 = load double, ptr %357, align 8, !tbaa !41
   %407 = fadd double %369, %406
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %11) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %10) #7
   %408 = add nuw nsw i64 %370, 1
   %409 = icmp eq i64 %408, %283
-  br i1 %409, label %358, label %368, !llvm.loop !49
+  br i1 %409, label %358, label %368, !llvm.loop !50
 
 410:                                              ; preds = %481, %360
   %411 = phi double [ poison, %360 ], [ %501, %481 ]
@@ -533,41 +534,41 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
 415:                                              ; preds = %410
   %416 = getelementptr <8 x double>, ptr %362, i64 %414
   %417 = getelementptr i8, ptr %416, i64 64
-  %418 = load double, ptr %417, align 8, !tbaa !40
+  %418 = load double, ptr %417, align 8, !tbaa !41
   %419 = fsub double %418, %412
   %420 = fmul double %364, %419
   %421 = getelementptr <8 x double>, ptr %366, i64 %414
-  %422 = load double, ptr %421, align 8, !tbaa !40
+  %422 = load double, ptr %421, align 8, !tbaa !41
   %423 = tail call double @llvm.fmuladd.f64(double %420, double %422, double %413)
   br label %424
 
 424:                                              ; preds = %415, %410, %358
   %425 = phi double [ %359, %358 ], [ %411, %410 ], [ %423, %415 ]
   %426 = getelementptr inbounds double, ptr %323, i64 %338
-  %427 = load double, ptr %426, align 8, !tbaa !40
+  %427 = load double, ptr %426, align 8, !tbaa !41
   %428 = getelementptr inbounds double, ptr %314, i64 %338
-  %429 = load double, ptr %428, align 8, !tbaa !40
+  %429 = load double, ptr %428, align 8, !tbaa !41
   %430 = getelementptr inbounds double, ptr %315, i64 %338
-  %431 = load double, ptr %430, align 8, !tbaa !40
+  %431 = load double, ptr %430, align 8, !tbaa !41
   %432 = getelementptr inbounds double, ptr %316, i64 %338
-  %433 = load double, ptr %432, align 8, !tbaa !40
+  %433 = load double, ptr %432, align 8, !tbaa !41
   %434 = fmul double %427, %433
   %435 = fdiv double %434, 3.000000e+00
   %436 = tail call double @llvm.fmuladd.f64(double %431, double 5.000000e-01, double %435)
   %437 = tail call double @llvm.fmuladd.f64(double %427, double %436, double %429)
   %438 = fmul double %427, %437
   %439 = getelementptr inbounds double, ptr %324, i64 %338
-  %440 = load double, ptr %439, align 8, !tbaa !40
+  %440 = load double, ptr %439, align 8, !tbaa !41
   %441 = fsub double %440, %340
   %442 = getelementptr inbounds double, ptr %317, i64 %338
-  %443 = load double, ptr %442, align 8, !tbaa !40
+  %443 = load double, ptr %442, align 8, !tbaa !41
   %444 = fmul double %340, %443
   %445 = fmul double %427, %444
   %446 = tail call double @llvm.fmuladd.f64(double %441, double %438, double %445)
   %447 = getelementptr inbounds double, ptr %325, i64 %338
-  %448 = load double, ptr %447, align 8, !tbaa !40
+  %448 = load double, ptr %447, align 8, !tbaa !41
   %449 = getelementptr inbounds double, ptr %326, i64 %338
-  %450 = load double, ptr %449, align 8, !tbaa !40
+  %450 = load double, ptr %449, align 8, !tbaa !41
   %451 = fsub double %448, %450
   %452 = fsub double %425, %446
   %453 = fsub double %451, %452
@@ -584,26 +585,26 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %464 = fcmp ogt double %460, 1.000000e+00
   %465 = select i1 %464, double %460, double 1.000000e+00
   %466 = fdiv double %463, %465
-  store double %466, ptr %347, align 8, !tbaa !40
+  store double %466, ptr %347, align 8, !tbaa !41
   %467 = getelementptr inbounds double, ptr %327, i64 %338
-  %468 = load double, ptr %467, align 8, !tbaa !40
+  %468 = load double, ptr %467, align 8, !tbaa !41
   %469 = getelementptr inbounds nuw i8, ptr %347, i64 8
-  store double %468, ptr %469, align 8, !tbaa !40
+  store double %468, ptr %469, align 8, !tbaa !41
   %470 = getelementptr inbounds double, ptr %328, i64 %338
-  %471 = load double, ptr %470, align 8, !tbaa !40
+  %471 = load double, ptr %470, align 8, !tbaa !41
   %472 = getelementptr inbounds nuw i8, ptr %347, i64 16
-  store double %471, ptr %472, align 8, !tbaa !40
+  store double %471, ptr %472, align 8, !tbaa !41
   %473 = getelementptr inbounds double, ptr %329, i64 %338
-  %474 = load double, ptr %473, align 8, !tbaa !40
+  %474 = load double, ptr %473, align 8, !tbaa !41
   %475 = getelementptr inbounds nuw i8, ptr %347, i64 24
-  store double %474, ptr %475, align 8, !tbaa !40
+  store double %474, ptr %475, align 8, !tbaa !41
   %476 = getelementptr inbounds double, ptr %330, i64 %338
-  %477 = load double, ptr %476, align 8, !tbaa !40
+  %477 = load double, ptr %476, align 8, !tbaa !41
   %478 = getelementptr inbounds nuw i8, ptr %347, i64 32
-  store double %477, ptr %478, align 8, !tbaa !40
+  store double %477, ptr %478, align 8, !tbaa !41
   %479 = add nuw nsw i64 %336, 1
   %480 = icmp eq i64 %479, %298
-  br i1 %480, label %504, label %335, !llvm.loop !51
+  br i1 %480, label %504, label %335, !llvm.loop !52
 
 481:                                              ; preds = %360, %481
   %482 = phi double [ %496, %481 ], [ %367, %360 ]
@@ -612,27 +613,27 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %485 = phi i64 [ %502, %481 ], [ 0, %360 ]
   %486 = or disjoint i64 %484, 1
   %487 = getelementptr <8 x double>, ptr %362, i64 %486
-  %488 = load double, ptr %487, align 8, !tbaa !40
+  %488 = load double, ptr %487, align 8, !tbaa !41
   %489 = fsub double %488, %482
   %490 = fmul double %364, %489
   %491 = getelementptr <8 x double>, ptr %366, i64 %484
-  %492 = load double, ptr %491, align 8, !tbaa !40
+  %492 = load double, ptr %491, align 8, !tbaa !41
   %493 = tail call double @llvm.fmuladd.f64(double %490, double %492, double %483)
   %494 = add nuw nsw i64 %484, 2
   %495 = getelementptr <8 x double>, ptr %362, i64 %494
-  %496 = load double, ptr %495, align 8, !tbaa !40
+  %496 = load double, ptr %495, align 8, !tbaa !41
   %497 = fsub double %496, %488
   %498 = fmul double %364, %497
   %499 = getelementptr <8 x double>, ptr %366, i64 %486
-  %500 = load double, ptr %499, align 8, !tbaa !40
+  %500 = load double, ptr %499, align 8, !tbaa !41
   %501 = tail call double @llvm.fmuladd.f64(double %498, double %500, double %493)
   %502 = add i64 %485, 2
   %503 = icmp eq i64 %502, %333
-  br i1 %503, label %410, label %481, !llvm.loop !52
+  br i1 %503, label %410, label %481, !llvm.loop !53
 
 504:                                              ; preds = %424, %282
   %505 = load i64, ptr %132, align 8, !tbaa !27
-  %506 = load i64, ptr %0, align 8, !tbaa !37
+  %506 = load i64, ptr %0, align 8, !tbaa !38
   %507 = icmp slt i64 %505, %506
   br i1 %507, label %509, label %508
 
@@ -662,22 +663,22 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   br i1 %511, label %520, label %512
 
 512:                                              ; preds = %509
-  %513 = load double, ptr %118, align 8, !tbaa !40
+  %513 = load double, ptr %118, align 8, !tbaa !41
   %514 = fcmp oeq double %513, 0.000000e+00
   br i1 %514, label %520, label %515
 
-515:                                              ; preds = %5076, %5118, %5115, %3330, %3621, %512
-  %516 = load i64, ptr %111, align 8, !tbaa !38
-  %517 = load i64, ptr %112, align 8, !tbaa !39
+515:                                              ; preds = %5768, %5810, %5807, %3999, %4290, %512
+  %516 = load i64, ptr %111, align 8, !tbaa !39
+  %517 = load i64, ptr %112, align 8, !tbaa !40
   %518 = sub nsw i64 %516, %517
   %519 = icmp slt i64 %518, 16
-  br i1 %519, label %5119, label %276, !llvm.loop !53
+  br i1 %519, label %5811, label %276, !llvm.loop !54
 
 520:                                              ; preds = %508, %509, %279, %276, %512
   %521 = load <8 x i64>, ptr %110, align 64, !tbaa !26
   %522 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %521)
   %523 = icmp eq i64 %522, 0
-  br i1 %523, label %5119, label %524
+  br i1 %523, label %5811, label %524
 
 524:                                              ; preds = %520
   %525 = load <8 x i64>, ptr %133, align 64, !tbaa !26
@@ -685,7 +686,7 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %527 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %526)
   %528 = icmp eq i64 %527, 0
   %529 = load i64, ptr %156, align 8, !tbaa !20
-  br i1 %528, label %1154, label %530
+  br i1 %528, label %1487, label %530
 
 530:                                              ; preds = %524
   %531 = load <8 x double>, ptr %134, align 64, !tbaa !26
@@ -752,5453 +753,6263 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %592 = or <8 x i1> %587, %591
   %593 = select <8 x i1> %592, <8 x double> splat (double 1.000000e+09), <8 x double> %583
   %594 = icmp sgt i64 %529, 0
-  br i1 %594, label %595, label %642
+  br i1 %594, label %595, label %660
 
 595:                                              ; preds = %530
   %596 = load ptr, ptr %129, align 8, !tbaa !28
-  br label %597
+  %597 = fmul <8 x double> %570, splat (double 3.000000e+00)
+  br label %598
 
-597:                                              ; preds = %595, %597
-  %598 = phi <8 x double> [ %593, %595 ], [ %639, %597 ]
-  %599 = phi i64 [ 0, %595 ], [ %640, %597 ]
-  %600 = getelementptr inbounds nuw %struct.Piece, ptr %596, i64 %599
-  %601 = getelementptr inbounds nuw i8, ptr %600, i64 3776
-  %602 = load <8 x double>, ptr %601, align 64, !tbaa !26
-  %603 = getelementptr inbounds nuw i8, ptr %600, i64 1472
-  %604 = load <8 x double>, ptr %603, align 64, !tbaa !26
-  %605 = fsub <8 x double> %602, %604
-  %606 = getelementptr inbounds nuw i8, ptr %600, i64 832
-  %607 = load <8 x double>, ptr %606, align 64, !tbaa !26
-  %608 = fmul <8 x double> %605, %607
-  %609 = getelementptr inbounds nuw i8, ptr %600, i64 1600
-  %610 = load <8 x double>, ptr %609, align 64, !tbaa !26
-  %611 = getelementptr inbounds nuw i8, ptr %600, i64 4032
-  %612 = load <8 x double>, ptr %611, align 64, !tbaa !26
-  %613 = fsub <8 x double> %610, %612
-  %614 = getelementptr inbounds nuw i8, ptr %600, i64 7360
-  %615 = load <8 x i64>, ptr %614, align 64, !tbaa !26
-  %616 = getelementptr inbounds nuw i8, ptr %600, i64 7296
-  %617 = load <8 x double>, ptr %616, align 64, !tbaa !26
-  %618 = fcmp une <8 x double> %617, splat (double 1.000000e+00)
-  %619 = select <8 x i1> %618, <8 x double> %608, <8 x double> %613
-  %620 = getelementptr inbounds nuw i8, ptr %600, i64 3840
-  %621 = load <8 x double>, ptr %620, align 64, !tbaa !26
-  %622 = icmp eq <8 x i64> %615, zeroinitializer
-  %623 = select <8 x i1> %622, <8 x double> %621, <8 x double> %619
-  %624 = getelementptr inbounds nuw i8, ptr %600, i64 5632
-  %625 = load <8 x double>, ptr %624, align 64, !tbaa !26
-  %626 = getelementptr inbounds nuw i8, ptr %600, i64 7168
-  %627 = load <8 x double>, ptr %626, align 64, !tbaa !26
-  %628 = fdiv <8 x double> %627, %570
-  %629 = select <8 x i1> %622, <8 x double> %628, <8 x double> zeroinitializer
-  %630 = fsub <8 x double> %625, %629
-  %631 = fcmp ule <8 x double> %623, zeroinitializer
-  %632 = fcmp ule <8 x double> %630, zeroinitializer
-  %633 = or <8 x i1> %631, %632
-  %634 = fdiv <8 x double> %623, %630
-  %635 = fcmp ogt <8 x double> %634, splat (double 1.000000e-03)
-  %636 = select <8 x i1> %635, <8 x double> %634, <8 x double> splat (double 1.000000e-03)
-  %637 = select <8 x i1> %633, <8 x double> splat (double 1.000000e+09), <8 x double> %636
-  %638 = fcmp olt <8 x double> %598, %637
-  %639 = select <8 x i1> %638, <8 x double> %598, <8 x double> %637
-  %640 = add nuw nsw i64 %599, 1
-  %641 = icmp eq i64 %640, %529
-  br i1 %641, label %642, label %597, !llvm.loop !54
+598:                                              ; preds = %595, %598
+  %599 = phi <8 x double> [ %593, %595 ], [ %657, %598 ]
+  %600 = phi i64 [ 0, %595 ], [ %658, %598 ]
+  %601 = getelementptr inbounds nuw %struct.Piece, ptr %596, i64 %600
+  %602 = getelementptr inbounds nuw i8, ptr %601, i64 3904
+  %603 = load <8 x double>, ptr %602, align 64, !tbaa !26
+  %604 = getelementptr inbounds nuw i8, ptr %601, i64 1472
+  %605 = load <8 x double>, ptr %604, align 64, !tbaa !26
+  %606 = fsub <8 x double> %603, %605
+  %607 = getelementptr inbounds nuw i8, ptr %601, i64 832
+  %608 = load <8 x double>, ptr %607, align 64, !tbaa !26
+  %609 = fmul <8 x double> %606, %608
+  %610 = getelementptr inbounds nuw i8, ptr %601, i64 1600
+  %611 = load <8 x double>, ptr %610, align 64, !tbaa !26
+  %612 = getelementptr inbounds nuw i8, ptr %601, i64 4160
+  %613 = load <8 x double>, ptr %612, align 64, !tbaa !26
+  %614 = fsub <8 x double> %611, %613
+  %615 = getelementptr inbounds nuw i8, ptr %601, i64 8320
+  %616 = load <8 x i64>, ptr %615, align 64, !tbaa !26
+  %617 = getelementptr inbounds nuw i8, ptr %601, i64 7680
+  %618 = load <8 x double>, ptr %617, align 64, !tbaa !26
+  %619 = fcmp une <8 x double> %618, splat (double 1.000000e+00)
+  %620 = select <8 x i1> %619, <8 x double> %609, <8 x double> %614
+  %621 = getelementptr inbounds nuw i8, ptr %601, i64 3968
+  %622 = load <8 x double>, ptr %621, align 64, !tbaa !26
+  %623 = icmp eq <8 x i64> %616, zeroinitializer
+  %624 = select <8 x i1> %623, <8 x double> %622, <8 x double> %620
+  %625 = getelementptr inbounds nuw i8, ptr %601, i64 6016
+  %626 = load <8 x double>, ptr %625, align 64, !tbaa !26
+  %627 = getelementptr inbounds nuw i8, ptr %601, i64 7552
+  %628 = load <8 x double>, ptr %627, align 64, !tbaa !26
+  %629 = fdiv <8 x double> %628, %570
+  %630 = select <8 x i1> %623, <8 x double> %629, <8 x double> zeroinitializer
+  %631 = fsub <8 x double> %626, %630
+  %632 = fdiv <8 x double> %624, %631
+  %633 = getelementptr inbounds nuw i8, ptr %601, i64 4864
+  %634 = load <8 x double>, ptr %633, align 64, !tbaa !26
+  %635 = fsub <8 x double> %634, %622
+  %636 = fdiv <8 x double> %635, %570
+  %637 = getelementptr inbounds nuw i8, ptr %601, i64 8384
+  %638 = load <8 x i64>, ptr %637, align 64, !tbaa !26
+  %639 = or <8 x i64> %638, %616
+  %640 = fcmp ule <8 x double> %632, %597
+  %641 = fsub <8 x double> %631, %636
+  %642 = icmp eq <8 x i64> %639, zeroinitializer
+  %643 = select <8 x i1> %640, <8 x i1> %642, <8 x i1> zeroinitializer
+  %644 = select <8 x i1> %643, <8 x double> %641, <8 x double> zeroinitializer
+  %645 = fdiv <8 x double> %632, %570
+  %646 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %644, <8 x double> %645, <8 x double> %631)
+  %647 = fdiv <8 x double> %624, %646
+  %648 = fcmp ule <8 x double> %647, zeroinitializer
+  %649 = select <8 x i1> %648, <8 x double> %632, <8 x double> %647
+  %650 = fcmp ule <8 x double> %624, zeroinitializer
+  %651 = fcmp ule <8 x double> %631, zeroinitializer
+  %652 = or <8 x i1> %650, %651
+  %653 = fcmp ogt <8 x double> %649, splat (double 1.000000e-03)
+  %654 = select <8 x i1> %653, <8 x double> %649, <8 x double> splat (double 1.000000e-03)
+  %655 = select <8 x i1> %652, <8 x double> splat (double 1.000000e+09), <8 x double> %654
+  %656 = fcmp olt <8 x double> %599, %655
+  %657 = select <8 x i1> %656, <8 x double> %599, <8 x double> %655
+  %658 = add nuw nsw i64 %600, 1
+  %659 = icmp eq i64 %658, %529
+  br i1 %659, label %660, label %598, !llvm.loop !55
 
-642:                                              ; preds = %597, %530
-  %643 = phi <8 x double> [ %593, %530 ], [ %639, %597 ]
-  %644 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %643)
-  %645 = insertelement <8 x double> poison, double %644, i64 0
-  %646 = shufflevector <8 x double> %645, <8 x double> poison, <8 x i32> zeroinitializer
-  %647 = load <8 x double>, ptr %157, align 64, !tbaa !26
-  %648 = load <8 x double>, ptr %158, align 64, !tbaa !26
-  %649 = fadd <8 x double> %647, %648
-  %650 = fsub <8 x double> %649, %533
-  %651 = fmul <8 x double> %646, splat (double 1.050000e+00)
-  %652 = fcmp ugt <8 x double> %650, %651
-  %653 = select <8 x i1> %652, <8 x double> %646, <8 x double> %650
-  %654 = fmul <8 x double> %546, splat (double 0x3FF000010C6F7A0B)
-  %655 = fcmp ole <8 x double> %653, %654
-  %656 = load <8 x double>, ptr %159, align 64, !tbaa !26
-  %657 = fcmp ogt <8 x double> %656, %546
-  %658 = select <8 x i1> %657, <8 x double> %656, <8 x double> %546
-  %659 = icmp ne <8 x i64> %526, zeroinitializer
-  %660 = select <8 x i1> %655, <8 x i1> %659, <8 x i1> zeroinitializer
-  %661 = select <8 x i1> %660, <8 x double> %658, <8 x double> %656
-  store <8 x double> %661, ptr %159, align 64, !tbaa !26
-  %662 = fmul <8 x double> %546, splat (double 2.000000e+00)
-  %663 = fcmp uge <8 x double> %653, %662
-  %664 = load <8 x double>, ptr %161, align 64, !tbaa !26
-  %665 = fcmp une <8 x double> %664, zeroinitializer
-  %666 = or <8 x i1> %665, %663
-  %667 = fmul <8 x double> %653, splat (double 5.000000e-01)
-  %668 = select <8 x i1> %666, <8 x double> %546, <8 x double> %667
-  %669 = select <8 x i1> %655, <8 x double> %653, <8 x double> %668
-  %670 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %671 = icmp eq <8 x i64> %526, zeroinitializer
-  %672 = select <8 x i1> %671, <8 x double> %670, <8 x double> %669
-  store <8 x double> %672, ptr %160, align 64, !tbaa !26
-  %673 = fdiv <8 x double> %672, %570
-  %674 = fdiv <8 x double> splat (double 1.000000e+00), %672
-  %675 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %673, <8 x double> splat (double 2.000000e+00), <8 x double> splat (double 1.000000e+00))
-  %676 = fadd <8 x double> %673, splat (double 1.000000e+00)
-  %677 = fdiv <8 x double> %675, %676
-  %678 = fmul <8 x double> %674, %677
-  %679 = icmp eq <8 x i64> %575, zeroinitializer
-  %680 = select <8 x i1> %679, <8 x double> %678, <8 x double> %674
-  %681 = fneg <8 x double> %674
-  %682 = fneg <8 x double> %676
-  %683 = fmul <8 x double> %674, %682
-  %684 = select <8 x i1> %679, <8 x double> %683, <8 x double> %681
-  %685 = fmul <8 x double> %673, %673
-  %686 = fdiv <8 x double> %685, %676
-  %687 = fmul <8 x double> %674, %686
-  %688 = select <8 x i1> %679, <8 x double> %687, <8 x double> zeroinitializer
-  %689 = load <8 x double>, ptr %162, align 64, !tbaa !26
-  %690 = select <8 x i1> %671, <8 x double> %689, <8 x double> %680
-  store <8 x double> %690, ptr %162, align 64, !tbaa !26
-  %691 = load <8 x double>, ptr %163, align 64, !tbaa !26
-  %692 = select <8 x i1> %671, <8 x double> %691, <8 x double> %684
-  store <8 x double> %692, ptr %163, align 64, !tbaa !26
-  %693 = load <8 x double>, ptr %164, align 64, !tbaa !26
-  %694 = select <8 x i1> %671, <8 x double> %693, <8 x double> %688
-  store <8 x double> %694, ptr %164, align 64, !tbaa !26
-  %695 = select <8 x i1> %679, <8 x double> %673, <8 x double> zeroinitializer
-  %696 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %695, <8 x double> %569, <8 x double> %555)
-  %697 = load <8 x double>, ptr %165, align 64, !tbaa !26
-  %698 = select <8 x i1> %671, <8 x double> %697, <8 x double> %696
-  %699 = load <8 x double>, ptr %241, align 64, !tbaa !26
-  %700 = load <8 x double>, ptr %242, align 64, !tbaa !26
-  %701 = fsub <8 x double> %699, %700
-  %702 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %695, <8 x double> %701, <8 x double> %699)
-  %703 = load <8 x double>, ptr %240, align 64, !tbaa !26
-  %704 = select <8 x i1> %671, <8 x double> %703, <8 x double> %702
-  store <8 x double> %704, ptr %240, align 64, !tbaa !26
-  %705 = load <8 x double>, ptr %244, align 64, !tbaa !26
-  %706 = load <8 x double>, ptr %245, align 64, !tbaa !26
-  %707 = fsub <8 x double> %705, %706
-  %708 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %695, <8 x double> %707, <8 x double> %705)
-  %709 = load <8 x double>, ptr %243, align 64, !tbaa !26
-  %710 = select <8 x i1> %671, <8 x double> %709, <8 x double> %708
-  store <8 x double> %710, ptr %243, align 64, !tbaa !26
-  %711 = load <8 x double>, ptr %247, align 64, !tbaa !26
-  %712 = load <8 x double>, ptr %248, align 64, !tbaa !26
-  %713 = fsub <8 x double> %711, %712
-  %714 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %695, <8 x double> %713, <8 x double> %711)
-  %715 = load <8 x double>, ptr %246, align 64, !tbaa !26
-  %716 = select <8 x i1> %671, <8 x double> %715, <8 x double> %714
-  store <8 x double> %716, ptr %246, align 64, !tbaa !26
-  %717 = load <8 x double>, ptr %250, align 64, !tbaa !26
-  %718 = load <8 x double>, ptr %251, align 64, !tbaa !26
+660:                                              ; preds = %598, %530
+  %661 = phi <8 x double> [ %593, %530 ], [ %657, %598 ]
+  %662 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %661)
+  %663 = insertelement <8 x double> poison, double %662, i64 0
+  %664 = shufflevector <8 x double> %663, <8 x double> poison, <8 x i32> zeroinitializer
+  %665 = load <8 x double>, ptr %157, align 64, !tbaa !26
+  %666 = load <8 x double>, ptr %158, align 64, !tbaa !26
+  %667 = fadd <8 x double> %665, %666
+  %668 = fsub <8 x double> %667, %533
+  %669 = fmul <8 x double> %664, splat (double 1.050000e+00)
+  %670 = fcmp ugt <8 x double> %668, %669
+  %671 = select <8 x i1> %670, <8 x double> %664, <8 x double> %668
+  %672 = fmul <8 x double> %546, splat (double 0x3FF000010C6F7A0B)
+  %673 = fcmp ole <8 x double> %671, %672
+  %674 = load <8 x double>, ptr %159, align 64, !tbaa !26
+  %675 = fcmp ogt <8 x double> %674, %546
+  %676 = select <8 x i1> %675, <8 x double> %674, <8 x double> %546
+  %677 = icmp ne <8 x i64> %526, zeroinitializer
+  %678 = select <8 x i1> %673, <8 x i1> %677, <8 x i1> zeroinitializer
+  %679 = select <8 x i1> %678, <8 x double> %676, <8 x double> %674
+  store <8 x double> %679, ptr %159, align 64, !tbaa !26
+  %680 = fmul <8 x double> %546, splat (double 2.000000e+00)
+  %681 = fcmp uge <8 x double> %671, %680
+  %682 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %683 = fcmp une <8 x double> %682, zeroinitializer
+  %684 = or <8 x i1> %683, %681
+  %685 = fmul <8 x double> %671, splat (double 5.000000e-01)
+  %686 = select <8 x i1> %684, <8 x double> %546, <8 x double> %685
+  %687 = select <8 x i1> %673, <8 x double> %671, <8 x double> %686
+  %688 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %689 = icmp eq <8 x i64> %526, zeroinitializer
+  %690 = select <8 x i1> %689, <8 x double> %688, <8 x double> %687
+  store <8 x double> %690, ptr %160, align 64, !tbaa !26
+  %691 = fdiv <8 x double> %690, %570
+  %692 = fdiv <8 x double> splat (double 1.000000e+00), %690
+  %693 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %691, <8 x double> splat (double 2.000000e+00), <8 x double> splat (double 1.000000e+00))
+  %694 = fadd <8 x double> %691, splat (double 1.000000e+00)
+  %695 = fdiv <8 x double> %693, %694
+  %696 = fmul <8 x double> %692, %695
+  %697 = icmp eq <8 x i64> %575, zeroinitializer
+  %698 = select <8 x i1> %697, <8 x double> %696, <8 x double> %692
+  %699 = fneg <8 x double> %692
+  %700 = fneg <8 x double> %694
+  %701 = fmul <8 x double> %692, %700
+  %702 = select <8 x i1> %697, <8 x double> %701, <8 x double> %699
+  %703 = fmul <8 x double> %691, %691
+  %704 = fdiv <8 x double> %703, %694
+  %705 = fmul <8 x double> %692, %704
+  %706 = select <8 x i1> %697, <8 x double> %705, <8 x double> zeroinitializer
+  %707 = load <8 x double>, ptr %162, align 64, !tbaa !26
+  %708 = select <8 x i1> %689, <8 x double> %707, <8 x double> %698
+  store <8 x double> %708, ptr %162, align 64, !tbaa !26
+  %709 = load <8 x double>, ptr %163, align 64, !tbaa !26
+  %710 = select <8 x i1> %689, <8 x double> %709, <8 x double> %702
+  store <8 x double> %710, ptr %163, align 64, !tbaa !26
+  %711 = load <8 x double>, ptr %164, align 64, !tbaa !26
+  %712 = select <8 x i1> %689, <8 x double> %711, <8 x double> %706
+  store <8 x double> %712, ptr %164, align 64, !tbaa !26
+  %713 = select <8 x i1> %697, <8 x double> %691, <8 x double> zeroinitializer
+  %714 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %713, <8 x double> %569, <8 x double> %555)
+  %715 = load <8 x double>, ptr %165, align 64, !tbaa !26
+  %716 = select <8 x i1> %689, <8 x double> %715, <8 x double> %714
+  %717 = load <8 x double>, ptr %241, align 64, !tbaa !26
+  %718 = load <8 x double>, ptr %242, align 64, !tbaa !26
   %719 = fsub <8 x double> %717, %718
-  %720 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %695, <8 x double> %719, <8 x double> %717)
-  %721 = load <8 x double>, ptr %249, align 64, !tbaa !26
-  %722 = select <8 x i1> %671, <8 x double> %721, <8 x double> %720
-  store <8 x double> %722, ptr %249, align 64, !tbaa !26
-  %723 = load <8 x double>, ptr %253, align 64, !tbaa !26
-  %724 = load <8 x double>, ptr %254, align 64, !tbaa !26
+  %720 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %713, <8 x double> %719, <8 x double> %717)
+  %721 = load <8 x double>, ptr %240, align 64, !tbaa !26
+  %722 = select <8 x i1> %689, <8 x double> %721, <8 x double> %720
+  store <8 x double> %722, ptr %240, align 64, !tbaa !26
+  %723 = load <8 x double>, ptr %244, align 64, !tbaa !26
+  %724 = load <8 x double>, ptr %245, align 64, !tbaa !26
   %725 = fsub <8 x double> %723, %724
-  %726 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %695, <8 x double> %725, <8 x double> %723)
-  %727 = load <8 x double>, ptr %252, align 64, !tbaa !26
-  %728 = select <8 x i1> %671, <8 x double> %727, <8 x double> %726
-  store <8 x double> %728, ptr %252, align 64, !tbaa !26
-  %729 = load <8 x i64>, ptr %143, align 64, !tbaa !26
-  %730 = icmp eq <8 x i64> %729, zeroinitializer
-  %731 = select <8 x i1> %730, <8 x double> zeroinitializer, <8 x double> %557
-  %732 = load <8 x double>, ptr %146, align 64, !tbaa !26
-  %733 = fsub <8 x double> %731, %732
-  %734 = load <8 x double>, ptr %144, align 64, !tbaa !26
-  %735 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %563, <8 x double> %734, <8 x double> %562)
-  %736 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %561, <8 x double> %735, <8 x double> %565)
-  %737 = fdiv <8 x double> %733, %736
-  %738 = load <8 x i64>, ptr %153, align 64, !tbaa !26
-  %739 = load <8 x i64>, ptr %152, align 64, !tbaa !26
-  %740 = or <8 x i64> %739, %738
-  %741 = and <8 x i64> %740, %526
-  %742 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %672, <8 x double> %737, <8 x double> %734)
-  %743 = icmp eq <8 x i64> %741, zeroinitializer
-  %744 = select <8 x i1> %587, <8 x i1> splat (i1 true), <8 x i1> %743
-  %745 = select <8 x i1> %744, <8 x double> %698, <8 x double> %742
-  store <8 x double> %745, ptr %165, align 64, !tbaa !26
-  %746 = load <8 x double>, ptr %166, align 64, !tbaa !26
-  %747 = select <8 x i1> %671, <8 x double> %746, <8 x double> %733
-  store <8 x double> %747, ptr %166, align 64, !tbaa !26
-  %748 = xor <8 x i64> %739, splat (i64 -1)
-  %749 = and <8 x i64> %738, %748
-  store <8 x i64> %749, ptr %153, align 64, !tbaa !26
-  %750 = load i64, ptr %156, align 8, !tbaa !20
-  %751 = icmp sgt i64 %750, 0
-  br i1 %751, label %752, label %1064
+  %726 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %713, <8 x double> %725, <8 x double> %723)
+  %727 = load <8 x double>, ptr %243, align 64, !tbaa !26
+  %728 = select <8 x i1> %689, <8 x double> %727, <8 x double> %726
+  store <8 x double> %728, ptr %243, align 64, !tbaa !26
+  %729 = load <8 x double>, ptr %247, align 64, !tbaa !26
+  %730 = load <8 x double>, ptr %248, align 64, !tbaa !26
+  %731 = fsub <8 x double> %729, %730
+  %732 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %713, <8 x double> %731, <8 x double> %729)
+  %733 = load <8 x double>, ptr %246, align 64, !tbaa !26
+  %734 = select <8 x i1> %689, <8 x double> %733, <8 x double> %732
+  store <8 x double> %734, ptr %246, align 64, !tbaa !26
+  %735 = load <8 x double>, ptr %250, align 64, !tbaa !26
+  %736 = load <8 x double>, ptr %251, align 64, !tbaa !26
+  %737 = fsub <8 x double> %735, %736
+  %738 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %713, <8 x double> %737, <8 x double> %735)
+  %739 = load <8 x double>, ptr %249, align 64, !tbaa !26
+  %740 = select <8 x i1> %689, <8 x double> %739, <8 x double> %738
+  store <8 x double> %740, ptr %249, align 64, !tbaa !26
+  %741 = load <8 x double>, ptr %253, align 64, !tbaa !26
+  %742 = load <8 x double>, ptr %254, align 64, !tbaa !26
+  %743 = fsub <8 x double> %741, %742
+  %744 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %713, <8 x double> %743, <8 x double> %741)
+  %745 = load <8 x double>, ptr %252, align 64, !tbaa !26
+  %746 = select <8 x i1> %689, <8 x double> %745, <8 x double> %744
+  store <8 x double> %746, ptr %252, align 64, !tbaa !26
+  %747 = load <8 x i64>, ptr %143, align 64, !tbaa !26
+  %748 = icmp eq <8 x i64> %747, zeroinitializer
+  %749 = select <8 x i1> %748, <8 x double> zeroinitializer, <8 x double> %557
+  %750 = load <8 x double>, ptr %146, align 64, !tbaa !26
+  %751 = fsub <8 x double> %749, %750
+  %752 = load <8 x double>, ptr %144, align 64, !tbaa !26
+  %753 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %563, <8 x double> %752, <8 x double> %562)
+  %754 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %561, <8 x double> %753, <8 x double> %565)
+  %755 = fdiv <8 x double> %751, %754
+  %756 = load <8 x i64>, ptr %153, align 64, !tbaa !26
+  %757 = load <8 x i64>, ptr %152, align 64, !tbaa !26
+  %758 = or <8 x i64> %757, %756
+  %759 = and <8 x i64> %758, %526
+  %760 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %690, <8 x double> %755, <8 x double> %752)
+  %761 = icmp eq <8 x i64> %759, zeroinitializer
+  %762 = select <8 x i1> %587, <8 x i1> splat (i1 true), <8 x i1> %761
+  %763 = select <8 x i1> %762, <8 x double> %716, <8 x double> %760
+  store <8 x double> %763, ptr %165, align 64, !tbaa !26
+  %764 = load <8 x double>, ptr %166, align 64, !tbaa !26
+  %765 = select <8 x i1> %689, <8 x double> %764, <8 x double> %751
+  store <8 x double> %765, ptr %166, align 64, !tbaa !26
+  %766 = xor <8 x i64> %757, splat (i64 -1)
+  %767 = and <8 x i64> %756, %766
+  store <8 x i64> %767, ptr %153, align 64, !tbaa !26
+  %768 = load i64, ptr %156, align 8, !tbaa !20
+  %769 = icmp sgt i64 %768, 0
+  br i1 %769, label %770, label %1397
 
-752:                                              ; preds = %642, %1047
-  %753 = phi i64 [ %1048, %1047 ], [ 0, %642 ]
-  %754 = load ptr, ptr %129, align 8, !tbaa !28
-  %755 = getelementptr inbounds nuw %struct.Piece, ptr %754, i64 %753
-  %756 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %757 = load <8 x double>, ptr %151, align 64, !tbaa !26
-  %758 = getelementptr inbounds nuw i8, ptr %755, i64 7424
-  %759 = load <8 x i64>, ptr %758, align 64, !tbaa !26
-  %760 = fdiv <8 x double> %756, %757
-  %761 = fdiv <8 x double> splat (double 1.000000e+00), %756
-  %762 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %760, <8 x double> splat (double 2.000000e+00), <8 x double> splat (double 1.000000e+00))
-  %763 = fadd <8 x double> %760, splat (double 1.000000e+00)
-  %764 = fdiv <8 x double> %762, %763
-  %765 = fmul <8 x double> %761, %764
-  %766 = icmp eq <8 x i64> %759, zeroinitializer
-  %767 = select <8 x i1> %766, <8 x double> %765, <8 x double> %761
-  %768 = fneg <8 x double> %761
-  %769 = fneg <8 x double> %763
-  %770 = fmul <8 x double> %761, %769
-  %771 = select <8 x i1> %766, <8 x double> %770, <8 x double> %768
-  %772 = fmul <8 x double> %760, %760
-  %773 = fdiv <8 x double> %772, %763
-  %774 = fmul <8 x double> %761, %773
-  %775 = select <8 x i1> %766, <8 x double> %774, <8 x double> zeroinitializer
-  %776 = getelementptr inbounds nuw i8, ptr %755, i64 5248
-  %777 = load <8 x double>, ptr %776, align 64, !tbaa !26
-  %778 = select <8 x i1> %671, <8 x double> %777, <8 x double> %767
-  store <8 x double> %778, ptr %776, align 64, !tbaa !26
-  %779 = getelementptr inbounds nuw i8, ptr %755, i64 5312
-  %780 = load <8 x double>, ptr %779, align 64, !tbaa !26
-  %781 = select <8 x i1> %671, <8 x double> %780, <8 x double> %771
-  store <8 x double> %781, ptr %779, align 64, !tbaa !26
-  %782 = getelementptr inbounds nuw i8, ptr %755, i64 5376
-  %783 = load <8 x double>, ptr %782, align 64, !tbaa !26
-  %784 = select <8 x i1> %671, <8 x double> %783, <8 x double> %775
-  store <8 x double> %784, ptr %782, align 64, !tbaa !26
-  %785 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %786 = load <8 x double>, ptr %151, align 64, !tbaa !26
-  %787 = fdiv <8 x double> %785, %786
-  %788 = select <8 x i1> %766, <8 x double> %787, <8 x double> zeroinitializer
-  %789 = getelementptr inbounds nuw i8, ptr %755, i64 2944
-  %790 = getelementptr inbounds nuw i8, ptr %755, i64 3712
-  %791 = getelementptr inbounds nuw i8, ptr %755, i64 4480
-  br label %1051
+770:                                              ; preds = %660
+  %771 = xor <8 x i64> %526, splat (i64 -1)
+  br label %772
 
-792:                                              ; preds = %1051
-  %793 = load <8 x double>, ptr %789, align 64, !tbaa !26
-  %794 = load <8 x double>, ptr %790, align 64, !tbaa !26
-  %795 = fcmp olt <8 x double> %793, %794
-  %796 = select <8 x i1> %795, <8 x double> %793, <8 x double> %794
-  %797 = load <8 x double>, ptr %755, align 64, !tbaa !26
-  %798 = fmul <8 x double> %797, splat (double 3.000000e-01)
-  %799 = fcmp ogt <8 x double> %796, %798
-  %800 = select <8 x i1> %799, <8 x double> %796, <8 x double> %798
-  %801 = select <8 x i1> %671, <8 x double> %793, <8 x double> %800
-  store <8 x double> %801, ptr %789, align 64, !tbaa !26
-  %802 = getelementptr inbounds nuw i8, ptr %755, i64 5632
-  %803 = getelementptr inbounds nuw i8, ptr %755, i64 3456
-  %804 = load <8 x double>, ptr %803, align 64, !tbaa !26
-  %805 = fcmp ogt <8 x double> %804, zeroinitializer
-  %806 = select <8 x i1> %805, <8 x double> %804, <8 x double> zeroinitializer
-  %807 = load <8 x double>, ptr %802, align 64, !tbaa !26
-  %808 = select <8 x i1> %671, <8 x double> %807, <8 x double> %806
-  store <8 x double> %808, ptr %802, align 64, !tbaa !26
-  %809 = getelementptr inbounds nuw i8, ptr %755, i64 384
-  %810 = load <8 x double>, ptr %809, align 64, !tbaa !26
-  %811 = getelementptr inbounds nuw i8, ptr %755, i64 448
-  %812 = load <8 x double>, ptr %811, align 64, !tbaa !26
-  %813 = getelementptr inbounds nuw i8, ptr %755, i64 512
-  %814 = load <8 x double>, ptr %813, align 64, !tbaa !26
-  %815 = getelementptr inbounds nuw i8, ptr %755, i64 640
-  %816 = load <8 x double>, ptr %815, align 64, !tbaa !26
-  %817 = getelementptr inbounds nuw i8, ptr %755, i64 768
-  %818 = load <8 x double>, ptr %817, align 64, !tbaa !26
-  %819 = getelementptr inbounds nuw i8, ptr %755, i64 832
-  %820 = getelementptr inbounds nuw i8, ptr %755, i64 1536
+772:                                              ; preds = %770, %1365
+  %773 = phi i64 [ 0, %770 ], [ %1381, %1365 ]
+  %774 = load ptr, ptr %129, align 8, !tbaa !28
+  %775 = getelementptr inbounds nuw %struct.Piece, ptr %774, i64 %773
+  %776 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %777 = load <8 x double>, ptr %151, align 64, !tbaa !26
+  %778 = getelementptr inbounds nuw i8, ptr %775, i64 8384
+  %779 = load <8 x i64>, ptr %778, align 64, !tbaa !26
+  %780 = fdiv <8 x double> %776, %777
+  %781 = fdiv <8 x double> splat (double 1.000000e+00), %776
+  %782 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %780, <8 x double> splat (double 2.000000e+00), <8 x double> splat (double 1.000000e+00))
+  %783 = fadd <8 x double> %780, splat (double 1.000000e+00)
+  %784 = fdiv <8 x double> %782, %783
+  %785 = fmul <8 x double> %781, %784
+  %786 = icmp eq <8 x i64> %779, zeroinitializer
+  %787 = select <8 x i1> %786, <8 x double> %785, <8 x double> %781
+  %788 = fneg <8 x double> %781
+  %789 = fneg <8 x double> %783
+  %790 = fmul <8 x double> %781, %789
+  %791 = select <8 x i1> %786, <8 x double> %790, <8 x double> %788
+  %792 = fmul <8 x double> %780, %780
+  %793 = fdiv <8 x double> %792, %783
+  %794 = fmul <8 x double> %781, %793
+  %795 = select <8 x i1> %786, <8 x double> %794, <8 x double> zeroinitializer
+  %796 = getelementptr inbounds nuw i8, ptr %775, i64 5632
+  %797 = load <8 x double>, ptr %796, align 64, !tbaa !26
+  %798 = select <8 x i1> %689, <8 x double> %797, <8 x double> %787
+  store <8 x double> %798, ptr %796, align 64, !tbaa !26
+  %799 = getelementptr inbounds nuw i8, ptr %775, i64 5696
+  %800 = load <8 x double>, ptr %799, align 64, !tbaa !26
+  %801 = select <8 x i1> %689, <8 x double> %800, <8 x double> %791
+  store <8 x double> %801, ptr %799, align 64, !tbaa !26
+  %802 = getelementptr inbounds nuw i8, ptr %775, i64 5760
+  %803 = load <8 x double>, ptr %802, align 64, !tbaa !26
+  %804 = select <8 x i1> %689, <8 x double> %803, <8 x double> %795
+  store <8 x double> %804, ptr %802, align 64, !tbaa !26
+  %805 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %806 = load <8 x double>, ptr %151, align 64, !tbaa !26
+  %807 = fdiv <8 x double> %805, %806
+  %808 = select <8 x i1> %786, <8 x double> %807, <8 x double> zeroinitializer
+  %809 = getelementptr inbounds nuw i8, ptr %775, i64 2944
+  %810 = getelementptr inbounds nuw i8, ptr %775, i64 3840
+  %811 = getelementptr inbounds nuw i8, ptr %775, i64 4736
+  br label %1384
+
+812:                                              ; preds = %1384
+  %813 = getelementptr inbounds nuw i8, ptr %775, i64 6080
+  %814 = getelementptr inbounds nuw i8, ptr %775, i64 3520
+  %815 = load <8 x double>, ptr %814, align 64, !tbaa !26
+  %816 = fcmp ogt <8 x double> %815, zeroinitializer
+  %817 = select <8 x i1> %816, <8 x double> %815, <8 x double> zeroinitializer
+  %818 = load <8 x double>, ptr %813, align 64, !tbaa !26
+  %819 = select <8 x i1> %689, <8 x double> %818, <8 x double> %817
+  store <8 x double> %819, ptr %813, align 64, !tbaa !26
+  %820 = getelementptr inbounds nuw i8, ptr %775, i64 384
   %821 = load <8 x double>, ptr %820, align 64, !tbaa !26
-  %822 = getelementptr inbounds nuw i8, ptr %755, i64 4416
+  %822 = getelementptr inbounds nuw i8, ptr %775, i64 448
   %823 = load <8 x double>, ptr %822, align 64, !tbaa !26
-  %824 = fsub <8 x double> %823, %821
-  %825 = getelementptr inbounds nuw i8, ptr %755, i64 5184
-  %826 = load <8 x double>, ptr %825, align 64, !tbaa !26
-  %827 = fsub <8 x double> %826, %821
-  %828 = load <8 x double>, ptr %779, align 64, !tbaa !26
-  %829 = load <8 x double>, ptr %782, align 64, !tbaa !26
-  %830 = fmul <8 x double> %824, %828
-  %831 = fmul <8 x double> %827, %829
-  %832 = fmul <8 x double> %821, %828
-  %833 = fmul <8 x double> %816, %832
-  %834 = fmul <8 x double> %821, %829
-  %835 = fmul <8 x double> %816, %834
-  %836 = getelementptr inbounds nuw i8, ptr %755, i64 7568
-  %837 = load ptr, ptr %836, align 16, !tbaa !44
-  %838 = getelementptr inbounds nuw i8, ptr %755, i64 7576
-  %839 = load ptr, ptr %838, align 8, !tbaa !55
-  %840 = getelementptr inbounds nuw i8, ptr %755, i64 7656
-  %841 = load ptr, ptr %840, align 8, !tbaa !46
-  %842 = getelementptr inbounds nuw i8, ptr %755, i64 7560
-  %843 = load ptr, ptr %842, align 8, !tbaa !56
-  %844 = getelementptr inbounds nuw i8, ptr %755, i64 7584
-  %845 = load ptr, ptr %844, align 32, !tbaa !57
-  %846 = load i64, ptr %119, align 16, !tbaa !21
-  %847 = icmp sgt i64 %846, 0
-  br i1 %847, label %848, label %850
+  %824 = getelementptr inbounds nuw i8, ptr %775, i64 512
+  %825 = load <8 x double>, ptr %824, align 64, !tbaa !26
+  %826 = getelementptr inbounds nuw i8, ptr %775, i64 640
+  %827 = load <8 x double>, ptr %826, align 64, !tbaa !26
+  %828 = getelementptr inbounds nuw i8, ptr %775, i64 768
+  %829 = load <8 x double>, ptr %828, align 64, !tbaa !26
+  %830 = getelementptr inbounds nuw i8, ptr %775, i64 832
+  %831 = getelementptr inbounds nuw i8, ptr %775, i64 1536
+  %832 = load <8 x double>, ptr %831, align 64, !tbaa !26
+  %833 = getelementptr inbounds nuw i8, ptr %775, i64 1600
+  %834 = getelementptr inbounds nuw i8, ptr %775, i64 4672
+  %835 = load <8 x double>, ptr %834, align 64, !tbaa !26
+  %836 = fsub <8 x double> %835, %832
+  %837 = getelementptr inbounds nuw i8, ptr %775, i64 5568
+  %838 = load <8 x double>, ptr %837, align 64, !tbaa !26
+  %839 = fsub <8 x double> %838, %832
+  %840 = load <8 x double>, ptr %799, align 64, !tbaa !26
+  %841 = load <8 x double>, ptr %802, align 64, !tbaa !26
+  %842 = fmul <8 x double> %836, %840
+  %843 = fmul <8 x double> %839, %841
+  %844 = fmul <8 x double> %832, %840
+  %845 = fmul <8 x double> %827, %844
+  %846 = fmul <8 x double> %832, %841
+  %847 = fmul <8 x double> %827, %846
+  %848 = getelementptr inbounds nuw i8, ptr %775, i64 8528
+  %849 = load ptr, ptr %848, align 16, !tbaa !45
+  %850 = getelementptr inbounds nuw i8, ptr %775, i64 8536
+  %851 = load ptr, ptr %850, align 8, !tbaa !56
+  %852 = getelementptr inbounds nuw i8, ptr %775, i64 8616
+  %853 = load ptr, ptr %852, align 8, !tbaa !47
+  %854 = load <8 x i64>, ptr %110, align 64, !tbaa !26
+  %855 = and <8 x i64> %854, %771
+  %856 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %855)
+  %857 = icmp eq i64 %856, 0
+  %858 = getelementptr inbounds nuw i8, ptr %775, i64 8520
+  %859 = load ptr, ptr %858, align 8, !tbaa !57
+  %860 = getelementptr inbounds nuw i8, ptr %775, i64 8544
+  %861 = load ptr, ptr %860, align 32, !tbaa !58
+  %862 = load i64, ptr %119, align 16, !tbaa !21
+  %863 = icmp sgt i64 %862, 0
+  br i1 %863, label %864, label %866
 
-848:                                              ; preds = %792
-  %849 = getelementptr inbounds nuw i8, ptr %755, i64 7552
-  br label %863
+864:                                              ; preds = %812
+  %865 = getelementptr inbounds nuw i8, ptr %775, i64 8512
+  br label %879
 
-850:                                              ; preds = %894, %792
-  %851 = fmul <8 x double> %818, %828
-  %852 = fmul <8 x double> %818, %829
-  %853 = getelementptr inbounds nuw i8, ptr %755, i64 7736
-  %854 = load ptr, ptr %853, align 8, !tbaa !47
-  %855 = getelementptr inbounds nuw i8, ptr %755, i64 7744
-  %856 = load ptr, ptr %855, align 64, !tbaa !58
-  %857 = load i64, ptr %120, align 8, !tbaa !22
-  %858 = icmp sgt i64 %857, 0
-  br i1 %858, label %859, label %928
+866:                                              ; preds = %914, %812
+  %867 = fmul <8 x double> %829, %840
+  %868 = fmul <8 x double> %829, %841
+  %869 = getelementptr inbounds nuw i8, ptr %775, i64 8696
+  %870 = load ptr, ptr %869, align 8, !tbaa !48
+  %871 = getelementptr inbounds nuw i8, ptr %775, i64 8704
+  %872 = load ptr, ptr %871, align 64, !tbaa !59
+  %873 = load i64, ptr %120, align 8, !tbaa !22
+  %874 = icmp sgt i64 %873, 0
+  br i1 %874, label %875, label %948
 
-859:                                              ; preds = %850
-  %860 = getelementptr inbounds nuw i8, ptr %755, i64 7688
-  %861 = getelementptr inbounds nuw i8, ptr %755, i64 7696
-  %862 = getelementptr inbounds nuw i8, ptr %755, i64 7704
-  br label %901
+875:                                              ; preds = %866
+  %876 = getelementptr inbounds nuw i8, ptr %775, i64 8648
+  %877 = getelementptr inbounds nuw i8, ptr %775, i64 8656
+  %878 = getelementptr inbounds nuw i8, ptr %775, i64 8664
+  br label %921
 
-863:                                              ; preds = %848, %894
-  %864 = phi i64 [ 0, %848 ], [ %898, %894 ]
-  %865 = getelementptr inbounds nuw <8 x double>, ptr %837, i64 %864
-  %866 = load <8 x double>, ptr %865, align 64, !tbaa !26
-  %867 = getelementptr inbounds nuw <8 x double>, ptr %839, i64 %864
-  %868 = load <8 x double>, ptr %867, align 64, !tbaa !26
-  %869 = fsub <8 x double> %866, %868
-  %870 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %788, <8 x double> %869, <8 x double> %866)
-  %871 = getelementptr inbounds nuw <8 x double>, ptr %843, i64 %864
-  %872 = load <8 x double>, ptr %871, align 64, !tbaa !26
-  %873 = select <8 x i1> %671, <8 x double> %872, <8 x double> %870
-  store <8 x double> %873, ptr %871, align 64, !tbaa !26
-  %874 = load i64, ptr %849, align 64, !tbaa !31
-  %875 = icmp slt i64 %864, %874
-  %876 = getelementptr inbounds nuw <8 x double>, ptr %841, i64 %864
-  %877 = load <8 x double>, ptr %876, align 64, !tbaa !26
-  br i1 %875, label %878, label %881
+879:                                              ; preds = %864, %914
+  %880 = phi i64 [ 0, %864 ], [ %918, %914 ]
+  %881 = getelementptr inbounds nuw <8 x double>, ptr %849, i64 %880
+  %882 = load <8 x double>, ptr %881, align 64, !tbaa !26
+  %883 = getelementptr inbounds nuw <8 x double>, ptr %851, i64 %880
+  %884 = load <8 x double>, ptr %883, align 64, !tbaa !26
+  %885 = fsub <8 x double> %882, %884
+  %886 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %808, <8 x double> %885, <8 x double> %882)
+  br i1 %857, label %891, label %887
 
-878:                                              ; preds = %863
-  %879 = fmul <8 x double> %835, %868
-  %880 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %833, <8 x double> %866, <8 x double> %879)
-  br label %894
+887:                                              ; preds = %879
+  %888 = getelementptr inbounds nuw <8 x double>, ptr %859, i64 %880
+  %889 = load <8 x double>, ptr %888, align 64, !tbaa !26
+  %890 = select <8 x i1> %689, <8 x double> %889, <8 x double> %886
+  br label %891
 
-881:                                              ; preds = %863
-  %882 = fmul <8 x double> %814, %866
-  %883 = fmul <8 x double> %882, splat (double 0x3FD5555555555555)
-  %884 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %812, <8 x double> splat (double 5.000000e-01), <8 x double> %883)
-  %885 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %866, <8 x double> %884, <8 x double> %810)
-  %886 = fmul <8 x double> %866, %885
-  %887 = fmul <8 x double> %814, %868
-  %888 = fmul <8 x double> %887, splat (double 0x3FD5555555555555)
-  %889 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %812, <8 x double> splat (double 5.000000e-01), <8 x double> %888)
-  %890 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %868, <8 x double> %889, <8 x double> %810)
-  %891 = fmul <8 x double> %868, %890
-  %892 = fmul <8 x double> %831, %891
-  %893 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %830, <8 x double> %886, <8 x double> %892)
-  br label %894
+891:                                              ; preds = %887, %879
+  %892 = phi <8 x double> [ %890, %887 ], [ %886, %879 ]
+  %893 = getelementptr inbounds nuw <8 x double>, ptr %859, i64 %880
+  store <8 x double> %892, ptr %893, align 64, !tbaa !26
+  %894 = load i64, ptr %865, align 64, !tbaa !31
+  %895 = icmp slt i64 %880, %894
+  %896 = getelementptr inbounds nuw <8 x double>, ptr %853, i64 %880
+  %897 = load <8 x double>, ptr %896, align 64, !tbaa !26
+  br i1 %895, label %898, label %901
 
-894:                                              ; preds = %881, %878
-  %895 = phi <8 x double> [ %893, %881 ], [ %880, %878 ]
-  %896 = fmul <8 x double> %895, %877
-  %897 = getelementptr inbounds nuw <8 x double>, ptr %845, i64 %864
-  store <8 x double> %896, ptr %897, align 64, !tbaa !26
-  %898 = add nuw nsw i64 %864, 1
-  %899 = load i64, ptr %119, align 16, !tbaa !21
-  %900 = icmp slt i64 %898, %899
-  br i1 %900, label %863, label %850, !llvm.loop !59
+898:                                              ; preds = %891
+  %899 = fmul <8 x double> %847, %884
+  %900 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %845, <8 x double> %882, <8 x double> %899)
+  br label %914
 
-901:                                              ; preds = %859, %901
-  %902 = phi i64 [ 0, %859 ], [ %903, %901 ]
-  %903 = add nuw nsw i64 %902, 1
-  %904 = getelementptr inbounds nuw <8 x double>, ptr %854, i64 %903
-  %905 = load <8 x double>, ptr %904, align 64, !tbaa !26
-  %906 = getelementptr inbounds nuw <8 x double>, ptr %854, i64 %902
-  %907 = load <8 x double>, ptr %906, align 64, !tbaa !26
-  %908 = fsub <8 x double> %905, %907
-  %909 = load ptr, ptr %860, align 8, !tbaa !48
-  %910 = getelementptr inbounds nuw <8 x double>, ptr %909, i64 %902
-  %911 = load <8 x double>, ptr %910, align 64, !tbaa !26
-  %912 = fmul <8 x double> %908, %911
-  %913 = getelementptr inbounds nuw <8 x double>, ptr %856, i64 %903
-  %914 = load <8 x double>, ptr %913, align 64, !tbaa !26
-  %915 = getelementptr inbounds nuw <8 x double>, ptr %856, i64 %902
-  %916 = load <8 x double>, ptr %915, align 64, !tbaa !26
-  %917 = fsub <8 x double> %914, %916
-  %918 = load ptr, ptr %861, align 16, !tbaa !60
-  %919 = getelementptr inbounds nuw <8 x double>, ptr %918, i64 %902
-  %920 = load <8 x double>, ptr %919, align 64, !tbaa !26
-  %921 = fmul <8 x double> %917, %920
-  %922 = fmul <8 x double> %852, %921
-  %923 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %851, <8 x double> %912, <8 x double> %922)
-  %924 = load ptr, ptr %862, align 8, !tbaa !61
-  %925 = getelementptr inbounds nuw <8 x double>, ptr %924, i64 %902
-  store <8 x double> %923, ptr %925, align 64, !tbaa !26
-  %926 = load i64, ptr %120, align 8, !tbaa !22
-  %927 = icmp slt i64 %903, %926
-  br i1 %927, label %901, label %928, !llvm.loop !62
+901:                                              ; preds = %891
+  %902 = fmul <8 x double> %825, %882
+  %903 = fmul <8 x double> %902, splat (double 0x3FD5555555555555)
+  %904 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %823, <8 x double> splat (double 5.000000e-01), <8 x double> %903)
+  %905 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %882, <8 x double> %904, <8 x double> %821)
+  %906 = fmul <8 x double> %882, %905
+  %907 = fmul <8 x double> %825, %884
+  %908 = fmul <8 x double> %907, splat (double 0x3FD5555555555555)
+  %909 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %823, <8 x double> splat (double 5.000000e-01), <8 x double> %908)
+  %910 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %884, <8 x double> %909, <8 x double> %821)
+  %911 = fmul <8 x double> %884, %910
+  %912 = fmul <8 x double> %843, %911
+  %913 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %842, <8 x double> %906, <8 x double> %912)
+  br label %914
 
-928:                                              ; preds = %901, %850
-  %929 = getelementptr inbounds nuw i8, ptr %755, i64 1664
-  %930 = load <8 x double>, ptr %929, align 64, !tbaa !26
-  %931 = fcmp ogt <8 x double> %930, zeroinitializer
-  %932 = bitcast <8 x i1> %931 to i8
-  %933 = icmp eq i8 %932, 0
-  br i1 %933, label %934, label %938
+914:                                              ; preds = %901, %898
+  %915 = phi <8 x double> [ %913, %901 ], [ %900, %898 ]
+  %916 = fmul <8 x double> %915, %897
+  %917 = getelementptr inbounds nuw <8 x double>, ptr %861, i64 %880
+  store <8 x double> %916, ptr %917, align 64, !tbaa !26
+  %918 = add nuw nsw i64 %880, 1
+  %919 = load i64, ptr %119, align 16, !tbaa !21
+  %920 = icmp slt i64 %918, %919
+  br i1 %920, label %879, label %866, !llvm.loop !60
 
-934:                                              ; preds = %928
-  %935 = getelementptr inbounds nuw i8, ptr %755, i64 7168
+921:                                              ; preds = %875, %921
+  %922 = phi i64 [ 0, %875 ], [ %923, %921 ]
+  %923 = add nuw nsw i64 %922, 1
+  %924 = getelementptr inbounds nuw <8 x double>, ptr %870, i64 %923
+  %925 = load <8 x double>, ptr %924, align 64, !tbaa !26
+  %926 = getelementptr inbounds nuw <8 x double>, ptr %870, i64 %922
+  %927 = load <8 x double>, ptr %926, align 64, !tbaa !26
+  %928 = fsub <8 x double> %925, %927
+  %929 = load ptr, ptr %876, align 8, !tbaa !49
+  %930 = getelementptr inbounds nuw <8 x double>, ptr %929, i64 %922
+  %931 = load <8 x double>, ptr %930, align 64, !tbaa !26
+  %932 = fmul <8 x double> %928, %931
+  %933 = getelementptr inbounds nuw <8 x double>, ptr %872, i64 %923
+  %934 = load <8 x double>, ptr %933, align 64, !tbaa !26
+  %935 = getelementptr inbounds nuw <8 x double>, ptr %872, i64 %922
   %936 = load <8 x double>, ptr %935, align 64, !tbaa !26
-  %937 = select <8 x i1> %671, <8 x double> %936, <8 x double> zeroinitializer
-  store <8 x double> %937, ptr %935, align 64, !tbaa !26
-  br label %1047
+  %937 = fsub <8 x double> %934, %936
+  %938 = load ptr, ptr %877, align 16, !tbaa !61
+  %939 = getelementptr inbounds nuw <8 x double>, ptr %938, i64 %922
+  %940 = load <8 x double>, ptr %939, align 64, !tbaa !26
+  %941 = fmul <8 x double> %937, %940
+  %942 = fmul <8 x double> %868, %941
+  %943 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %867, <8 x double> %932, <8 x double> %942)
+  %944 = load ptr, ptr %878, align 8, !tbaa !62
+  %945 = getelementptr inbounds nuw <8 x double>, ptr %944, i64 %922
+  store <8 x double> %943, ptr %945, align 64, !tbaa !26
+  %946 = load i64, ptr %120, align 8, !tbaa !22
+  %947 = icmp slt i64 %923, %946
+  br i1 %947, label %921, label %948, !llvm.loop !63
 
-938:                                              ; preds = %928
-  %939 = load <8 x double>, ptr %820, align 64, !tbaa !26
-  %940 = getelementptr inbounds nuw i8, ptr %755, i64 1728
-  %941 = load <8 x double>, ptr %940, align 64, !tbaa !26
-  %942 = getelementptr inbounds nuw i8, ptr %755, i64 1856
-  %943 = load <8 x double>, ptr %942, align 64, !tbaa !26
-  %944 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %945 = fneg <8 x double> %944
-  %946 = fdiv <8 x double> %945, %941
-  %947 = fcmp ogt <8 x double> %946, splat (double -7.000000e+02)
-  %948 = select <8 x i1> %947, <8 x double> %946, <8 x double> splat (double -7.000000e+02)
-  %949 = fcmp olt <8 x double> %948, splat (double 7.000000e+02)
-  %950 = select <8 x i1> %949, <8 x double> %948, <8 x double> splat (double 7.000000e+02)
-  %951 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %950, <8 x double> splat (double 0x3FF71547652B82FE), <8 x double> splat (double 0x4338000000000000))
-  %952 = fadd <8 x double> %951, splat (double 0xC338000000000000)
-  %953 = fneg <8 x double> %952
-  %954 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %953, <8 x double> splat (double 0x3FE62E42FEFA39EF), <8 x double> %950)
-  %955 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %953, <8 x double> splat (double 0x3C7ABC9E3B39803F), <8 x double> %954)
-  %956 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %955, <8 x double> splat (double 0x3DE6124613A86D09), <8 x double> splat (double 0x3E21EED8EFF8D898))
-  %957 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %956, <8 x double> %955, <8 x double> splat (double 0x3E5AE64567F544E4))
-  %958 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %957, <8 x double> %955, <8 x double> splat (double 0x3E927E4FB7789F5C))
-  %959 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %958, <8 x double> %955, <8 x double> splat (double 0x3EC71DE3A556C734))
-  %960 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %959, <8 x double> %955, <8 x double> splat (double 0x3EFA01A01A01A01A))
-  %961 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %960, <8 x double> %955, <8 x double> splat (double 0x3F2A01A01A01A01A))
-  %962 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %961, <8 x double> %955, <8 x double> splat (double 0x3F56C16C16C16C17))
-  %963 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %962, <8 x double> %955, <8 x double> splat (double 0x3F81111111111111))
-  %964 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %963, <8 x double> %955, <8 x double> splat (double 0x3FA5555555555555))
-  %965 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %964, <8 x double> %955, <8 x double> splat (double 0x3FC5555555555555))
-  %966 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %965, <8 x double> %955, <8 x double> splat (double 5.000000e-01))
-  %967 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %966, <8 x double> %955, <8 x double> splat (double 1.000000e+00))
-  %968 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %967, <8 x double> %955, <8 x double> splat (double 1.000000e+00))
-  %969 = bitcast <8 x double> %951 to <8 x i64>
-  %970 = shl <8 x i64> %969, splat (i64 52)
-  %971 = bitcast <8 x double> %968 to <8 x i64>
-  %972 = add <8 x i64> %970, %971
-  %973 = bitcast <8 x i64> %972 to <8 x double>
-  %974 = fsub <8 x double> splat (double 1.000000e+00), %973
-  %975 = load <8 x double>, ptr %822, align 64, !tbaa !26
-  %976 = fsub <8 x double> %975, %939
-  %977 = load ptr, ptr %842, align 8, !tbaa !56
-  %978 = load ptr, ptr %836, align 16, !tbaa !44
-  %979 = getelementptr inbounds nuw i8, ptr %755, i64 7600
-  %980 = load ptr, ptr %979, align 16, !tbaa !45
-  %981 = load ptr, ptr %840, align 8, !tbaa !46
-  %982 = getelementptr inbounds nuw i8, ptr %755, i64 7592
-  %983 = load ptr, ptr %982, align 8, !tbaa !63
-  %984 = getelementptr inbounds nuw i8, ptr %755, i64 7552
-  %985 = load i64, ptr %984, align 64, !tbaa !31
-  %986 = load i64, ptr %119, align 16, !tbaa !21
-  %987 = icmp slt i64 %985, %986
-  br i1 %987, label %988, label %992
+948:                                              ; preds = %921, %866
+  %949 = getelementptr inbounds nuw i8, ptr %775, i64 1664
+  %950 = load <8 x double>, ptr %949, align 64, !tbaa !26
+  %951 = fcmp ogt <8 x double> %950, zeroinitializer
+  %952 = bitcast <8 x i1> %951 to i8
+  %953 = icmp eq i8 %952, 0
+  br i1 %953, label %954, label %959
 
-988:                                              ; preds = %938
-  %989 = getelementptr inbounds nuw i8, ptr %755, i64 1792
-  %990 = load <8 x double>, ptr %989, align 64, !tbaa !26
-  %991 = fneg <8 x double> %990
-  br label %1004
+954:                                              ; preds = %948
+  %955 = getelementptr inbounds nuw i8, ptr %775, i64 7552
+  %956 = load <8 x double>, ptr %955, align 64, !tbaa !26
+  %957 = select <8 x i1> %689, <8 x double> %956, <8 x double> zeroinitializer
+  store <8 x double> %957, ptr %955, align 64, !tbaa !26
+  %958 = load <8 x double>, ptr %830, align 64, !tbaa !26, !noalias !64
+  br label %1068
 
-992:                                              ; preds = %1004, %938
-  %993 = phi <8 x double> [ zeroinitializer, %938 ], [ %1035, %1004 ]
-  %994 = phi <8 x double> [ zeroinitializer, %938 ], [ %1043, %1004 ]
-  %995 = getelementptr inbounds nuw i8, ptr %755, i64 3776
-  %996 = load <8 x double>, ptr %995, align 64, !tbaa !26
-  %997 = fsub <8 x double> %996, %975
-  %998 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %993, <8 x double> %997, <8 x double> %994)
-  %999 = getelementptr inbounds nuw i8, ptr %755, i64 7168
-  %1000 = load <8 x double>, ptr %819, align 64, !tbaa !26
-  %1001 = fmul <8 x double> %1000, %998
-  %1002 = load <8 x double>, ptr %999, align 64, !tbaa !26
-  %1003 = select <8 x i1> %671, <8 x double> %1002, <8 x double> %1001
-  store <8 x double> %1003, ptr %999, align 64, !tbaa !26
-  br label %1047
+959:                                              ; preds = %948
+  %960 = load <8 x double>, ptr %831, align 64, !tbaa !26
+  %961 = getelementptr inbounds nuw i8, ptr %775, i64 1728
+  %962 = load <8 x double>, ptr %961, align 64, !tbaa !26
+  %963 = getelementptr inbounds nuw i8, ptr %775, i64 1856
+  %964 = load <8 x double>, ptr %963, align 64, !tbaa !26
+  %965 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %966 = fneg <8 x double> %965
+  %967 = fdiv <8 x double> %966, %962
+  %968 = fcmp ogt <8 x double> %967, splat (double -7.000000e+02)
+  %969 = select <8 x i1> %968, <8 x double> %967, <8 x double> splat (double -7.000000e+02)
+  %970 = fcmp olt <8 x double> %969, splat (double 7.000000e+02)
+  %971 = select <8 x i1> %970, <8 x double> %969, <8 x double> splat (double 7.000000e+02)
+  %972 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %971, <8 x double> splat (double 0x3FF71547652B82FE), <8 x double> splat (double 0x4338000000000000))
+  %973 = fadd <8 x double> %972, splat (double 0xC338000000000000)
+  %974 = fneg <8 x double> %973
+  %975 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %974, <8 x double> splat (double 0x3FE62E42FEFA39EF), <8 x double> %971)
+  %976 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %974, <8 x double> splat (double 0x3C7ABC9E3B39803F), <8 x double> %975)
+  %977 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %976, <8 x double> splat (double 0x3DE6124613A86D09), <8 x double> splat (double 0x3E21EED8EFF8D898))
+  %978 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %977, <8 x double> %976, <8 x double> splat (double 0x3E5AE64567F544E4))
+  %979 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %978, <8 x double> %976, <8 x double> splat (double 0x3E927E4FB7789F5C))
+  %980 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %979, <8 x double> %976, <8 x double> splat (double 0x3EC71DE3A556C734))
+  %981 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %980, <8 x double> %976, <8 x double> splat (double 0x3EFA01A01A01A01A))
+  %982 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %981, <8 x double> %976, <8 x double> splat (double 0x3F2A01A01A01A01A))
+  %983 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %982, <8 x double> %976, <8 x double> splat (double 0x3F56C16C16C16C17))
+  %984 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %983, <8 x double> %976, <8 x double> splat (double 0x3F81111111111111))
+  %985 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %984, <8 x double> %976, <8 x double> splat (double 0x3FA5555555555555))
+  %986 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %985, <8 x double> %976, <8 x double> splat (double 0x3FC5555555555555))
+  %987 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %986, <8 x double> %976, <8 x double> splat (double 5.000000e-01))
+  %988 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %987, <8 x double> %976, <8 x double> splat (double 1.000000e+00))
+  %989 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %988, <8 x double> %976, <8 x double> splat (double 1.000000e+00))
+  %990 = bitcast <8 x double> %972 to <8 x i64>
+  %991 = shl <8 x i64> %990, splat (i64 52)
+  %992 = bitcast <8 x double> %989 to <8 x i64>
+  %993 = add <8 x i64> %991, %992
+  %994 = bitcast <8 x i64> %993 to <8 x double>
+  %995 = fsub <8 x double> splat (double 1.000000e+00), %994
+  %996 = load <8 x double>, ptr %834, align 64, !tbaa !26
+  %997 = fsub <8 x double> %996, %960
+  %998 = load ptr, ptr %858, align 8, !tbaa !57
+  %999 = load ptr, ptr %848, align 16, !tbaa !45
+  %1000 = getelementptr inbounds nuw i8, ptr %775, i64 8560
+  %1001 = load ptr, ptr %1000, align 16, !tbaa !46
+  %1002 = load ptr, ptr %852, align 8, !tbaa !47
+  %1003 = getelementptr inbounds nuw i8, ptr %775, i64 8552
+  %1004 = load ptr, ptr %1003, align 8, !tbaa !67
+  %1005 = getelementptr inbounds nuw i8, ptr %775, i64 8512
+  %1006 = load i64, ptr %1005, align 64, !tbaa !31
+  %1007 = load i64, ptr %119, align 16, !tbaa !21
+  %1008 = icmp slt i64 %1006, %1007
+  br i1 %1008, label %1009, label %1013
 
-1004:                                             ; preds = %988, %1004
-  %1005 = phi <8 x double> [ zeroinitializer, %988 ], [ %1043, %1004 ]
-  %1006 = phi i64 [ %985, %988 ], [ %1044, %1004 ]
-  %1007 = getelementptr inbounds <8 x double>, ptr %978, i64 %1006
-  %1008 = load <8 x double>, ptr %1007, align 64, !tbaa !26
-  %1009 = getelementptr inbounds <8 x double>, ptr %977, i64 %1006
-  %1010 = load <8 x double>, ptr %1009, align 64, !tbaa !26
-  %1011 = fadd <8 x double> %1008, %1010
-  %1012 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1011, <8 x double> splat (double 5.000000e-01), <8 x double> %991)
-  %1013 = fmul <8 x double> %943, %1012
-  %1014 = fcmp ogt <8 x double> %1013, splat (double -5.000000e+00)
-  %1015 = select <8 x i1> %1014, <8 x double> %1013, <8 x double> splat (double -5.000000e+00)
-  %1016 = fcmp olt <8 x double> %1015, splat (double 5.000000e+00)
-  %1017 = select <8 x i1> %1016, <8 x double> %1015, <8 x double> splat (double 5.000000e+00)
-  %1018 = fmul <8 x double> %1017, %1017
-  %1019 = fadd <8 x double> %1018, splat (double 3.780000e+02)
-  %1020 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1018, <8 x double> %1019, <8 x double> splat (double 1.732500e+04))
-  %1021 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1018, <8 x double> %1020, <8 x double> splat (double 1.351350e+05))
-  %1022 = fmul <8 x double> %1017, %1021
-  %1023 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1018, <8 x double> splat (double 2.800000e+01), <8 x double> splat (double 3.150000e+03))
-  %1024 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1018, <8 x double> %1023, <8 x double> splat (double 6.237000e+04))
-  %1025 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1018, <8 x double> %1024, <8 x double> splat (double 1.351350e+05))
-  %1026 = fdiv <8 x double> %1022, %1025
-  %1027 = fadd <8 x double> %1026, splat (double 1.000000e+00)
-  %1028 = fmul <8 x double> %930, %1027
-  %1029 = getelementptr inbounds <8 x double>, ptr %980, i64 %1006
-  %1030 = load <8 x double>, ptr %1029, align 64, !tbaa !26
-  %1031 = fadd <8 x double> %1030, splat (double -1.000000e+00)
-  %1032 = fadd <8 x double> %1031, %1028
-  %1033 = fcmp ogt <8 x double> %1032, zeroinitializer
-  %1034 = select <8 x i1> %1033, <8 x double> %1032, <8 x double> zeroinitializer
-  %1035 = fmul <8 x double> %974, %1034
-  %1036 = fsub <8 x double> %1030, %1035
-  %1037 = getelementptr inbounds <8 x double>, ptr %983, i64 %1006
-  %1038 = load <8 x double>, ptr %1037, align 64, !tbaa !26
-  %1039 = select <8 x i1> %671, <8 x double> %1038, <8 x double> %1036
-  store <8 x double> %1039, ptr %1037, align 64, !tbaa !26
-  %1040 = getelementptr inbounds <8 x double>, ptr %981, i64 %1006
-  %1041 = load <8 x double>, ptr %1040, align 64, !tbaa !26
-  %1042 = fmul <8 x double> %976, %1041
-  %1043 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1035, <8 x double> %1042, <8 x double> %1005)
-  %1044 = add nsw i64 %1006, 1
-  %1045 = load i64, ptr %119, align 16, !tbaa !21
-  %1046 = icmp slt i64 %1044, %1045
-  br i1 %1046, label %1004, label %992, !llvm.loop !64
+1009:                                             ; preds = %959
+  %1010 = getelementptr inbounds nuw i8, ptr %775, i64 1792
+  %1011 = load <8 x double>, ptr %1010, align 64, !tbaa !26
+  %1012 = fneg <8 x double> %1011
+  br label %1025
 
-1047:                                             ; preds = %934, %992
-  %1048 = add nuw nsw i64 %753, 1
-  %1049 = load i64, ptr %156, align 8, !tbaa !20
-  %1050 = icmp slt i64 %1048, %1049
-  br i1 %1050, label %752, label %1064, !llvm.loop !65
+1013:                                             ; preds = %1025, %959
+  %1014 = phi <8 x double> [ zeroinitializer, %959 ], [ %1056, %1025 ]
+  %1015 = phi <8 x double> [ zeroinitializer, %959 ], [ %1064, %1025 ]
+  %1016 = getelementptr inbounds nuw i8, ptr %775, i64 3904
+  %1017 = load <8 x double>, ptr %1016, align 64, !tbaa !26
+  %1018 = fsub <8 x double> %1017, %996
+  %1019 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1014, <8 x double> %1018, <8 x double> %1015)
+  %1020 = getelementptr inbounds nuw i8, ptr %775, i64 7552
+  %1021 = load <8 x double>, ptr %830, align 64, !tbaa !26
+  %1022 = fmul <8 x double> %1021, %1019
+  %1023 = load <8 x double>, ptr %1020, align 64, !tbaa !26
+  %1024 = select <8 x i1> %689, <8 x double> %1023, <8 x double> %1022
+  store <8 x double> %1024, ptr %1020, align 64, !tbaa !26
+  br label %1068
 
-1051:                                             ; preds = %752, %1051
-  %1052 = phi i64 [ 0, %752 ], [ %1062, %1051 ]
-  %1053 = getelementptr inbounds nuw [12 x <8 x double>], ptr %789, i64 0, i64 %1052
-  %1054 = getelementptr inbounds nuw [12 x <8 x double>], ptr %790, i64 0, i64 %1052
-  %1055 = load <8 x double>, ptr %1054, align 64, !tbaa !26
-  %1056 = getelementptr inbounds nuw [12 x <8 x double>], ptr %791, i64 0, i64 %1052
-  %1057 = load <8 x double>, ptr %1056, align 64, !tbaa !26
-  %1058 = fsub <8 x double> %1055, %1057
-  %1059 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %788, <8 x double> %1058, <8 x double> %1055)
-  %1060 = load <8 x double>, ptr %1053, align 64, !tbaa !26
-  %1061 = select <8 x i1> %671, <8 x double> %1060, <8 x double> %1059
-  store <8 x double> %1061, ptr %1053, align 64, !tbaa !26
-  %1062 = add nuw nsw i64 %1052, 1
-  %1063 = icmp eq i64 %1062, 11
-  br i1 %1063, label %792, label %1051, !llvm.loop !66
+1025:                                             ; preds = %1009, %1025
+  %1026 = phi <8 x double> [ zeroinitializer, %1009 ], [ %1064, %1025 ]
+  %1027 = phi i64 [ %1006, %1009 ], [ %1065, %1025 ]
+  %1028 = getelementptr inbounds <8 x double>, ptr %999, i64 %1027
+  %1029 = load <8 x double>, ptr %1028, align 64, !tbaa !26
+  %1030 = getelementptr inbounds <8 x double>, ptr %998, i64 %1027
+  %1031 = load <8 x double>, ptr %1030, align 64, !tbaa !26
+  %1032 = fadd <8 x double> %1029, %1031
+  %1033 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1032, <8 x double> splat (double 5.000000e-01), <8 x double> %1012)
+  %1034 = fmul <8 x double> %964, %1033
+  %1035 = fcmp ogt <8 x double> %1034, splat (double -5.000000e+00)
+  %1036 = select <8 x i1> %1035, <8 x double> %1034, <8 x double> splat (double -5.000000e+00)
+  %1037 = fcmp olt <8 x double> %1036, splat (double 5.000000e+00)
+  %1038 = select <8 x i1> %1037, <8 x double> %1036, <8 x double> splat (double 5.000000e+00)
+  %1039 = fmul <8 x double> %1038, %1038
+  %1040 = fadd <8 x double> %1039, splat (double 3.780000e+02)
+  %1041 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1039, <8 x double> %1040, <8 x double> splat (double 1.732500e+04))
+  %1042 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1039, <8 x double> %1041, <8 x double> splat (double 1.351350e+05))
+  %1043 = fmul <8 x double> %1038, %1042
+  %1044 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1039, <8 x double> splat (double 2.800000e+01), <8 x double> splat (double 3.150000e+03))
+  %1045 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1039, <8 x double> %1044, <8 x double> splat (double 6.237000e+04))
+  %1046 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1039, <8 x double> %1045, <8 x double> splat (double 1.351350e+05))
+  %1047 = fdiv <8 x double> %1043, %1046
+  %1048 = fadd <8 x double> %1047, splat (double 1.000000e+00)
+  %1049 = fmul <8 x double> %950, %1048
+  %1050 = getelementptr inbounds <8 x double>, ptr %1001, i64 %1027
+  %1051 = load <8 x double>, ptr %1050, align 64, !tbaa !26
+  %1052 = fadd <8 x double> %1051, splat (double -1.000000e+00)
+  %1053 = fadd <8 x double> %1052, %1049
+  %1054 = fcmp ogt <8 x double> %1053, zeroinitializer
+  %1055 = select <8 x i1> %1054, <8 x double> %1053, <8 x double> zeroinitializer
+  %1056 = fmul <8 x double> %995, %1055
+  %1057 = fsub <8 x double> %1051, %1056
+  %1058 = getelementptr inbounds <8 x double>, ptr %1004, i64 %1027
+  %1059 = load <8 x double>, ptr %1058, align 64, !tbaa !26
+  %1060 = select <8 x i1> %689, <8 x double> %1059, <8 x double> %1057
+  store <8 x double> %1060, ptr %1058, align 64, !tbaa !26
+  %1061 = getelementptr inbounds <8 x double>, ptr %1002, i64 %1027
+  %1062 = load <8 x double>, ptr %1061, align 64, !tbaa !26
+  %1063 = fmul <8 x double> %997, %1062
+  %1064 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1056, <8 x double> %1063, <8 x double> %1026)
+  %1065 = add nsw i64 %1027, 1
+  %1066 = load i64, ptr %119, align 16, !tbaa !21
+  %1067 = icmp slt i64 %1065, %1066
+  br i1 %1067, label %1025, label %1013, !llvm.loop !68
 
-1064:                                             ; preds = %1047, %642
-  %1065 = phi i64 [ %750, %642 ], [ %1049, %1047 ]
-  %1066 = load <8 x double>, ptr %154, align 64, !tbaa !26
-  %1067 = fcmp ogt <8 x double> %1066, zeroinitializer
-  %1068 = select <8 x i1> %1067, <8 x i64> %526, <8 x i64> zeroinitializer
-  %1069 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1068)
-  %1070 = icmp eq i64 %1069, 0
-  br i1 %1070, label %1154, label %1071
+1068:                                             ; preds = %954, %1013
+  %1069 = phi <8 x double> [ %957, %954 ], [ %1024, %1013 ]
+  %1070 = phi <8 x double> [ %958, %954 ], [ %1021, %1013 ]
+  %1071 = load <8 x double>, ptr %809, align 64, !tbaa !26
+  %1072 = load <8 x double>, ptr %810, align 64, !tbaa !26
+  %1073 = fcmp olt <8 x double> %1071, %1072
+  %1074 = select <8 x i1> %1073, <8 x double> %1071, <8 x double> %1072
+  %1075 = load <8 x double>, ptr %775, align 64, !tbaa !26
+  %1076 = fmul <8 x double> %1075, splat (double 3.000000e-01)
+  %1077 = fcmp ogt <8 x double> %1074, %1076
+  %1078 = select <8 x i1> %1077, <8 x double> %1074, <8 x double> %1076
+  %1079 = select <8 x i1> %689, <8 x double> %1071, <8 x double> %1078
+  store <8 x double> %1079, ptr %809, align 64, !tbaa !26
+  %1080 = getelementptr inbounds nuw i8, ptr %775, i64 3072
+  %1081 = load <8 x double>, ptr %1080, align 64, !tbaa !26, !noalias !64
+  %1082 = getelementptr inbounds nuw i8, ptr %775, i64 7744
+  %1083 = load <8 x double>, ptr %1082, align 64, !tbaa !26, !noalias !64
+  %1084 = fmul <8 x double> %1081, %1083
+  %1085 = fcmp ogt <8 x double> %1084, zeroinitializer
+  %1086 = select <8 x i1> %1085, <8 x double> %1084, <8 x double> zeroinitializer
+  %1087 = fcmp uge <8 x double> %1086, splat (double 1.000000e+00)
+  %1088 = select <8 x i1> %1087, <8 x double> splat (double 1.000000e+00), <8 x double> %1086
+  %1089 = getelementptr inbounds nuw i8, ptr %775, i64 8448
+  %1090 = load <8 x i64>, ptr %1089, align 64, !tbaa !26, !noalias !64
+  %1091 = load <8 x double>, ptr %167, align 64, !tbaa !26, !noalias !64
+  %1092 = getelementptr inbounds nuw i8, ptr %775, i64 3200
+  %1093 = load <8 x double>, ptr %1092, align 64, !tbaa !26, !noalias !64
+  %1094 = icmp eq <8 x i64> %1090, zeroinitializer
+  %1095 = select <8 x i1> %1094, <8 x double> %1093, <8 x double> %1091
+  %1096 = getelementptr inbounds nuw i8, ptr %775, i64 3584
+  %1097 = load <8 x double>, ptr %1096, align 64, !tbaa !26, !noalias !64
+  %1098 = fsub <8 x double> splat (double 1.000000e+00), %1088
+  %1099 = getelementptr inbounds nuw i8, ptr %775, i64 1984
+  %1100 = load <8 x double>, ptr %1099, align 64, !tbaa !26, !noalias !64
+  %1101 = getelementptr inbounds nuw i8, ptr %775, i64 8320
+  %1102 = load <8 x i64>, ptr %1101, align 64, !tbaa !26, !noalias !64
+  %1103 = fsub <8 x double> %1075, %1079
+  %1104 = getelementptr inbounds nuw i8, ptr %775, i64 7808
+  %1105 = load <8 x double>, ptr %1104, align 64, !tbaa !26, !noalias !64
+  %1106 = fmul <8 x double> %1103, %1105
+  %1107 = icmp eq <8 x i64> %1102, zeroinitializer
+  %1108 = select <8 x i1> %1107, <8 x double> zeroinitializer, <8 x double> %1106
+  %1109 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1098, <8 x double> %1100, <8 x double> %1108)
+  %1110 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1097, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %1111 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1097, <8 x double> %1110, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %1112 = fdiv <8 x double> splat (double 1.000000e+00), %1111
+  %1113 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1095, <8 x double> %1109, <8 x double> splat (double 1.000000e+00))
+  %1114 = fdiv <8 x double> splat (double 1.000000e+00), %1113
+  %1115 = load <8 x double>, ptr %168, align 64, !tbaa !26, !noalias !64
+  %1116 = load <8 x double>, ptr %165, align 64, !tbaa !26, !noalias !64
+  %1117 = select <8 x i1> %1094, <8 x double> %1116, <8 x double> %1115
+  %1118 = fsub <8 x double> %1117, %1097
+  %1119 = fmul <8 x double> %1118, %1114
+  %1120 = fmul <8 x double> %1095, %1119
+  %1121 = load <8 x double>, ptr %796, align 64, !tbaa !26, !noalias !64
+  %1122 = getelementptr inbounds nuw i8, ptr %775, i64 3264
+  %1123 = load <8 x double>, ptr %1122, align 64, !tbaa !26, !noalias !64
+  %1124 = load <8 x double>, ptr %799, align 64, !tbaa !26, !noalias !64
+  %1125 = getelementptr inbounds nuw i8, ptr %775, i64 4160
+  %1126 = load <8 x double>, ptr %1125, align 64, !tbaa !26, !noalias !64
+  %1127 = fmul <8 x double> %1124, %1126
+  %1128 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1121, <8 x double> %1123, <8 x double> %1127)
+  %1129 = load <8 x double>, ptr %802, align 64, !tbaa !26, !noalias !64
+  %1130 = getelementptr inbounds nuw i8, ptr %775, i64 5056
+  %1131 = load <8 x double>, ptr %1130, align 64, !tbaa !26, !noalias !64
+  %1132 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1129, <8 x double> %1131, <8 x double> %1128)
+  %1133 = fdiv <8 x double> %1105, %1070
+  %1134 = fcmp ule <8 x double> %1088, zeroinitializer
+  %1135 = or <8 x i1> %1087, %1134
+  %1136 = fmul <8 x double> %1083, %1100
+  %1137 = select <8 x i1> %1135, <8 x double> zeroinitializer, <8 x double> %1136
+  %1138 = select <8 x i1> %1107, <8 x double> %1137, <8 x double> %1133
+  %1139 = fmul <8 x double> %1095, %1120
+  %1140 = fmul <8 x double> %1114, %1139
+  %1141 = fmul <8 x double> %1112, %1140
+  %1142 = fmul <8 x double> %1141, %1138
+  %1143 = fdiv <8 x double> %1142, %1121
+  %1144 = fadd <8 x double> %1143, splat (double 1.000000e+00)
+  %1145 = fdiv <8 x double> splat (double 1.000000e+00), %1144
+  %1146 = getelementptr inbounds nuw i8, ptr %775, i64 3456
+  %1147 = load <8 x double>, ptr %1146, align 64, !tbaa !26, !noalias !64
+  %1148 = fsub <8 x double> %1120, %1147
+  %1149 = load <8 x double>, ptr %813, align 64, !tbaa !26, !noalias !64
+  %1150 = fsub <8 x double> %1132, %1149
+  %1151 = fmul <8 x double> %1150, %1143
+  %1152 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1148, <8 x double> %1112, <8 x double> %1151)
+  %1153 = fmul <8 x double> %1152, %1145
+  %1154 = getelementptr inbounds nuw i8, ptr %775, i64 6016
+  %1155 = load <8 x double>, ptr %1154, align 64, !tbaa !26, !noalias !64
+  %1156 = fcmp ule <8 x double> %1155, zeroinitializer
+  %1157 = fcmp ule <8 x double> %1153, zeroinitializer
+  %1158 = or <8 x i1> %1156, %1157
+  %1159 = select <8 x i1> %1158, <8 x double> zeroinitializer, <8 x double> %1153
+  %1160 = getelementptr inbounds nuw i8, ptr %775, i64 2176
+  %1161 = load <8 x double>, ptr %1160, align 64, !tbaa !26, !noalias !64
+  %1162 = fcmp ogt <8 x double> %1161, zeroinitializer
+  %1163 = getelementptr inbounds nuw i8, ptr %775, i64 1024
+  %1164 = load <8 x double>, ptr %1163, align 64, !tbaa !26, !noalias !64
+  %1165 = bitcast <8 x i1> %1162 to i8
+  %1166 = icmp eq i8 %1165, 0
+  br i1 %1166, label %1179, label %1167
 
-1071:                                             ; preds = %1064
+1167:                                             ; preds = %1068
+  %1168 = getelementptr inbounds nuw i8, ptr %775, i64 3648
+  %1169 = load <8 x double>, ptr %1168, align 64, !tbaa !26, !noalias !64
+  %1170 = fadd <8 x double> %1119, %1169
+  %1171 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1170)
+  %1172 = fcmp ogt <8 x double> %1161, splat (double 1.000000e-09)
+  %1173 = select <8 x i1> %1172, <8 x double> %1161, <8 x double> splat (double 1.000000e-09)
+  %1174 = fdiv <8 x double> %1171, %1173
+  %1175 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1174)
+  %1176 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1175)
+  %1177 = select <8 x i1> %1162, <8 x double> %1176, <8 x double> splat (double 1.000000e+00)
+  %1178 = fmul <8 x double> %1164, %1177
+  br label %1179
+
+1179:                                             ; preds = %1068, %1167
+  %1180 = phi <8 x double> [ %1178, %1167 ], [ %1164, %1068 ]
+  %1181 = getelementptr inbounds nuw i8, ptr %775, i64 4096
+  %1182 = load <8 x double>, ptr %1181, align 64, !tbaa !26, !noalias !64
+  %1183 = getelementptr inbounds nuw i8, ptr %775, i64 4992
+  %1184 = load <8 x double>, ptr %1183, align 64, !tbaa !26, !noalias !64
+  %1185 = fmul <8 x double> %1129, %1184
+  %1186 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1124, <8 x double> %1182, <8 x double> %1185)
+  %1187 = getelementptr inbounds nuw i8, ptr %775, i64 1216
+  %1188 = load <8 x double>, ptr %1187, align 64, !tbaa !26, !noalias !64
+  %1189 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1188, <8 x double> %1121, <8 x double> splat (double 1.000000e+00))
+  %1190 = fdiv <8 x double> splat (double 1.000000e+00), %1189
+  %1191 = fmul <8 x double> %1114, %1119
+  %1192 = fmul <8 x double> %1112, %1191
+  %1193 = fmul <8 x double> %1192, %1145
+  %1194 = select <8 x i1> %1158, <8 x double> zeroinitializer, <8 x double> %1193
+  %1195 = getelementptr inbounds nuw i8, ptr %775, i64 1088
+  %1196 = load <8 x double>, ptr %1195, align 64, !tbaa !26, !noalias !64
+  %1197 = fmul <8 x double> %1180, splat (double 2.500000e-01)
+  %1198 = fmul <8 x double> %1109, %1197
+  %1199 = fneg <8 x double> %1114
+  %1200 = fmul <8 x double> %1198, %1199
+  %1201 = select <8 x i1> %1162, <8 x double> %1200, <8 x double> splat (double -0.000000e+00)
+  %1202 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1196, <8 x double> %1194, <8 x double> %1201)
+  %1203 = fadd <8 x double> %1149, %1159
+  %1204 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1196, <8 x double> %1203, <8 x double> %1180)
+  %1205 = fneg <8 x double> %1188
+  %1206 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1205, <8 x double> %1186, <8 x double> %1204)
+  %1207 = fneg <8 x double> %1095
+  %1208 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1190, <8 x double> %1206, <8 x double> %1207)
+  %1209 = fmul <8 x double> %1190, %1202
+  %1210 = fcmp olt <8 x double> %1209, splat (double 8.000000e-01)
+  %1211 = select <8 x i1> %1210, <8 x double> %1209, <8 x double> splat (double 8.000000e-01)
+  %1212 = fsub <8 x double> splat (double 1.000000e+00), %1211
+  %1213 = fdiv <8 x double> %1208, %1212
+  %1214 = fadd <8 x double> %1095, %1213
+  %1215 = getelementptr inbounds nuw i8, ptr %775, i64 1152
+  %1216 = load <8 x double>, ptr %1215, align 64, !tbaa !26, !noalias !64
+  %1217 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1205, <8 x double> %1186, <8 x double> %1216)
+  %1218 = fmul <8 x double> %1190, %1217
+  %1219 = fcmp olt <8 x double> %1214, %1218
+  %1220 = select <8 x i1> %1219, <8 x double> %1214, <8 x double> %1218
+  %1221 = select <8 x i1> %1094, <8 x double> %1220, <8 x double> %1091
+  %1222 = fsub <8 x double> %1221, %1095
+  %1223 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1194, <8 x double> %1222, <8 x double> %1159)
+  %1224 = fcmp ogt <8 x double> %1223, zeroinitializer
+  %1225 = select <8 x i1> %1224, <8 x double> %1223, <8 x double> zeroinitializer
+  %1226 = select <8 x i1> %689, <8 x double> %1093, <8 x double> %1221
+  store <8 x double> %1226, ptr %1092, align 64, !tbaa !26
+  %1227 = select <8 x i1> %689, <8 x double> %1155, <8 x double> %1225
+  store <8 x double> %1227, ptr %1154, align 64, !tbaa !26
+  %1228 = fadd <8 x double> %1149, %1227
+  %1229 = fneg <8 x double> %1124
+  %1230 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1229, <8 x double> %1126, <8 x double> %1228)
+  %1231 = fneg <8 x double> %1129
+  %1232 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1231, <8 x double> %1131, <8 x double> %1230)
+  %1233 = fdiv <8 x double> %1232, %1121
+  %1234 = load <8 x double>, ptr %833, align 64, !tbaa !26, !noalias !69
+  %1235 = fsub <8 x double> %1234, %1233
+  %1236 = getelementptr inbounds nuw i8, ptr %775, i64 4032
+  %1237 = load <8 x double>, ptr %1236, align 64, !tbaa !26, !noalias !69
+  %1238 = fsub <8 x double> %1237, %1069
+  %1239 = getelementptr inbounds nuw i8, ptr %775, i64 3904
+  %1240 = load <8 x double>, ptr %1239, align 64, !tbaa !26, !noalias !69
+  %1241 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1102)
+  %1242 = icmp eq i64 %1241, 0
+  br i1 %1242, label %1365, label %1243
+
+1243:                                             ; preds = %1179
+  %1244 = fcmp ogt <8 x double> %1238, %1235
+  %1245 = getelementptr inbounds nuw i8, ptr %775, i64 7680
+  %1246 = load <8 x double>, ptr %1245, align 64, !tbaa !26, !noalias !69
+  %1247 = fcmp oeq <8 x double> %1246, zeroinitializer
+  %1248 = select <8 x i1> %1247, <8 x i1> %1244, <8 x i1> zeroinitializer
+  %1249 = select <8 x i1> %1248, <8 x i64> %1102, <8 x i64> zeroinitializer
+  %1250 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1249)
+  %1251 = icmp eq i64 %1250, 0
+  br i1 %1251, label %1320, label %1252
+
+1252:                                             ; preds = %1243
+  %1253 = fsub <8 x double> %1238, %1235
+  %1254 = fdiv <8 x double> %1253, %1070
+  %1255 = getelementptr inbounds nuw i8, ptr %775, i64 8552
+  %1256 = load ptr, ptr %1255, align 8, !tbaa !67, !noalias !69
+  %1257 = load i64, ptr %119, align 16, !tbaa !21, !noalias !69
+  %1258 = add nsw i64 %1257, -1
+  %1259 = getelementptr inbounds <8 x double>, ptr %1256, i64 %1258
+  %1260 = load <8 x double>, ptr %1259, align 64, !tbaa !26, !noalias !69
+  %1261 = icmp sgt i64 %1257, 1
+  br i1 %1261, label %1262, label %1312
+
+1262:                                             ; preds = %1252
+  %1263 = getelementptr inbounds nuw i8, ptr %775, i64 8512
+  %1264 = load i64, ptr %1263, align 64, !tbaa !31, !noalias !69
+  %1265 = getelementptr inbounds nuw i8, ptr %775, i64 8608
+  br label %1266
+
+1266:                                             ; preds = %1262, %1309
+  %1267 = phi <8 x double> [ %1240, %1262 ], [ %1304, %1309 ]
+  %1268 = phi i64 [ %1258, %1262 ], [ %1310, %1309 ]
+  %1269 = phi <8 x double> [ %1260, %1262 ], [ %1292, %1309 ]
+  %1270 = phi <8 x i64> [ %1249, %1262 ], [ %1296, %1309 ]
+  %1271 = phi <8 x double> [ %1254, %1262 ], [ %1303, %1309 ]
+  %1272 = icmp slt i64 %1268, %1264
+  br i1 %1272, label %1273, label %1279
+
+1273:                                             ; preds = %1266
+  %1274 = load ptr, ptr %1265, align 32, !tbaa !72, !noalias !69
+  %1275 = getelementptr inbounds nuw <8 x double>, ptr %1274, i64 %1268
+  %1276 = load <8 x double>, ptr %1275, align 64, !tbaa !26, !noalias !69
+  %1277 = load <8 x double>, ptr %831, align 64, !tbaa !26, !noalias !69
+  %1278 = fmul <8 x double> %1276, %1277
+  br label %1287
+
+1279:                                             ; preds = %1266
+  %1280 = load <8 x double>, ptr %834, align 64, !tbaa !26, !noalias !69
+  %1281 = load <8 x double>, ptr %831, align 64, !tbaa !26, !noalias !69
+  %1282 = load ptr, ptr %1265, align 32, !tbaa !72, !noalias !69
+  %1283 = getelementptr inbounds nuw <8 x double>, ptr %1282, i64 %1268
+  %1284 = load <8 x double>, ptr %1283, align 64, !tbaa !26, !noalias !69
+  %1285 = fsub <8 x double> %1280, %1281
+  %1286 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1284, <8 x double> %1285, <8 x double> %1281)
+  br label %1287
+
+1287:                                             ; preds = %1273, %1279
+  %1288 = phi <8 x double> [ %1278, %1273 ], [ %1286, %1279 ]
+  %1289 = getelementptr inbounds nuw <8 x double>, ptr %1256, i64 %1268
+  %1290 = load <8 x double>, ptr %1289, align 64, !tbaa !26, !noalias !69
+  %1291 = icmp eq <8 x i64> %1270, zeroinitializer
+  %1292 = select <8 x i1> %1291, <8 x double> %1269, <8 x double> %1290
+  %1293 = fsub <8 x double> %1267, %1288
+  %1294 = fmul <8 x double> %1293, %1292
+  %1295 = fcmp olt <8 x double> %1294, %1271
+  %1296 = select <8 x i1> %1295, <8 x i64> %1270, <8 x i64> zeroinitializer
+  %1297 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1296)
+  %1298 = icmp eq i64 %1297, 0
+  br i1 %1298, label %1312, label %1299
+
+1299:                                             ; preds = %1287
+  %1300 = fneg <8 x double> %1292
+  %1301 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1300, <8 x double> %1293, <8 x double> %1271)
+  %1302 = icmp eq <8 x i64> %1296, zeroinitializer
+  %1303 = select <8 x i1> %1302, <8 x double> %1271, <8 x double> %1301
+  %1304 = select <8 x i1> %1302, <8 x double> %1267, <8 x double> %1288
+  %1305 = icmp eq i64 %1268, 1
+  br i1 %1305, label %1306, label %1309
+
+1306:                                             ; preds = %1299
+  %1307 = load <8 x double>, ptr %1256, align 64, !tbaa !26, !noalias !69
+  %1308 = select <8 x i1> %1302, <8 x double> %1292, <8 x double> %1307
+  br label %1312
+
+1309:                                             ; preds = %1299
+  %1310 = add nsw i64 %1268, -1
+  %1311 = icmp sgt i64 %1268, 1
+  br i1 %1311, label %1266, label %1312, !llvm.loop !73
+
+1312:                                             ; preds = %1309, %1287, %1306, %1252
+  %1313 = phi <8 x double> [ %1254, %1252 ], [ %1303, %1306 ], [ %1271, %1287 ], [ %1303, %1309 ]
+  %1314 = phi <8 x double> [ %1240, %1252 ], [ %1304, %1306 ], [ %1267, %1287 ], [ %1304, %1309 ]
+  %1315 = phi <8 x double> [ %1260, %1252 ], [ %1308, %1306 ], [ %1292, %1287 ], [ %1292, %1309 ]
+  %1316 = fdiv <8 x double> %1313, %1315
+  %1317 = fsub <8 x double> %1314, %1316
+  %1318 = icmp eq <8 x i64> %1249, zeroinitializer
+  %1319 = select <8 x i1> %1318, <8 x double> %1240, <8 x double> %1317
+  br label %1320
+
+1320:                                             ; preds = %1312, %1243
+  %1321 = phi <8 x double> [ %1319, %1312 ], [ %1240, %1243 ]
+  %1322 = getelementptr inbounds nuw i8, ptr %775, i64 2560
+  %1323 = load <8 x double>, ptr %1322, align 64, !tbaa !26, !noalias !69
+  %1324 = getelementptr inbounds nuw i8, ptr %775, i64 2624
+  %1325 = load <8 x double>, ptr %1324, align 64, !tbaa !26, !noalias !69
+  %1326 = getelementptr inbounds nuw i8, ptr %775, i64 2688
+  %1327 = load <8 x double>, ptr %1326, align 64, !tbaa !26, !noalias !69
+  %1328 = getelementptr inbounds nuw i8, ptr %775, i64 2752
+  %1329 = load <8 x double>, ptr %1328, align 64, !tbaa !26, !noalias !69
+  %1330 = fmul <8 x double> %1075, splat (double 2.000000e-05)
+  br label %1331
+
+1331:                                             ; preds = %1320, %1331
+  %1332 = phi <8 x i64> [ splat (i64 -1), %1320 ], [ %1349, %1331 ]
+  %1333 = phi i32 [ 0, %1320 ], [ %1350, %1331 ]
+  %1334 = phi <8 x double> [ %1079, %1320 ], [ %1346, %1331 ]
+  %1335 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1334, <8 x double> %1329, <8 x double> %1327)
+  %1336 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1334, <8 x double> %1335, <8 x double> %1325)
+  %1337 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1334, <8 x double> %1336, <8 x double> %1323)
+  %1338 = fsub <8 x double> %1337, %1321
+  %1339 = fmul <8 x double> %1334, splat (double 3.000000e+00)
+  %1340 = fmul <8 x double> %1339, %1329
+  %1341 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1327, <8 x double> splat (double 2.000000e+00), <8 x double> %1340)
+  %1342 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1334, <8 x double> %1341, <8 x double> %1325)
+  %1343 = fdiv <8 x double> %1338, %1342
+  %1344 = fsub <8 x double> %1334, %1343
+  %1345 = icmp eq <8 x i64> %1332, zeroinitializer
+  %1346 = select <8 x i1> %1345, <8 x double> %1334, <8 x double> %1344
+  %1347 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1343)
+  %1348 = fcmp oge <8 x double> %1347, %1330
+  %1349 = select <8 x i1> %1348, <8 x i64> %1332, <8 x i64> zeroinitializer
+  %1350 = add nuw nsw i32 %1333, 1
+  %1351 = icmp samesign ult i32 %1333, 3
+  %1352 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1349)
+  %1353 = icmp ne i64 %1352, 0
+  %1354 = select i1 %1351, i1 %1353, i1 false
+  br i1 %1354, label %1331, label %1355, !llvm.loop !74
+
+1355:                                             ; preds = %1331
+  %1356 = fmul <8 x double> %1075, splat (double 2.800000e-01)
+  %1357 = fcmp ogt <8 x double> %1346, %1356
+  %1358 = select <8 x i1> %1357, <8 x double> %1346, <8 x double> %1356
+  %1359 = fcmp olt <8 x double> %1358, %1075
+  %1360 = select <8 x i1> %1359, <8 x double> %1358, <8 x double> %1075
+  %1361 = select <8 x i1> %1107, <8 x double> %1079, <8 x double> %1360
+  %1362 = fcmp olt <8 x double> %1238, %1235
+  %1363 = select <8 x i1> %1107, <8 x i1> splat (i1 true), <8 x i1> %1362
+  %1364 = select <8 x i1> %1363, <8 x double> %1238, <8 x double> %1235
+  br label %1365
+
+1365:                                             ; preds = %1179, %1355
+  %1366 = phi <8 x double> [ %1364, %1355 ], [ %1238, %1179 ]
+  %1367 = phi <8 x double> [ %1361, %1355 ], [ %1079, %1179 ]
+  %1368 = phi <8 x double> [ %1321, %1355 ], [ %1240, %1179 ]
+  %1369 = fsub <8 x double> %1235, %1366
+  %1370 = select <8 x i1> %689, <8 x double> %1123, <8 x double> %1233
+  store <8 x double> %1370, ptr %1122, align 64, !tbaa !26
+  %1371 = select <8 x i1> %689, <8 x double> %1081, <8 x double> %1369
+  store <8 x double> %1371, ptr %1080, align 64, !tbaa !26
+  %1372 = getelementptr inbounds nuw i8, ptr %775, i64 3136
+  %1373 = load <8 x double>, ptr %1372, align 64, !tbaa !26
+  %1374 = select <8 x i1> %689, <8 x double> %1373, <8 x double> %1366
+  store <8 x double> %1374, ptr %1372, align 64, !tbaa !26
+  %1375 = getelementptr inbounds nuw i8, ptr %775, i64 3008
+  %1376 = and <8 x i64> %1102, %526
+  %1377 = load <8 x double>, ptr %1375, align 64, !tbaa !26
+  %1378 = icmp eq <8 x i64> %1376, zeroinitializer
+  %1379 = select <8 x i1> %1378, <8 x double> %1377, <8 x double> %1368
+  store <8 x double> %1379, ptr %1375, align 64, !tbaa !26
+  %1380 = select <8 x i1> %1378, <8 x double> %1079, <8 x double> %1367
+  store <8 x double> %1380, ptr %809, align 64, !tbaa !26
+  %1381 = add nuw nsw i64 %773, 1
+  %1382 = load i64, ptr %156, align 8, !tbaa !20
+  %1383 = icmp slt i64 %1381, %1382
+  br i1 %1383, label %772, label %1397, !llvm.loop !75
+
+1384:                                             ; preds = %772, %1384
+  %1385 = phi i64 [ 0, %772 ], [ %1395, %1384 ]
+  %1386 = getelementptr inbounds nuw [14 x <8 x double>], ptr %809, i64 0, i64 %1385
+  %1387 = getelementptr inbounds nuw [14 x <8 x double>], ptr %810, i64 0, i64 %1385
+  %1388 = load <8 x double>, ptr %1387, align 64, !tbaa !26
+  %1389 = getelementptr inbounds nuw [14 x <8 x double>], ptr %811, i64 0, i64 %1385
+  %1390 = load <8 x double>, ptr %1389, align 64, !tbaa !26
+  %1391 = fsub <8 x double> %1388, %1390
+  %1392 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %808, <8 x double> %1391, <8 x double> %1388)
+  %1393 = load <8 x double>, ptr %1386, align 64, !tbaa !26
+  %1394 = select <8 x i1> %689, <8 x double> %1393, <8 x double> %1392
+  store <8 x double> %1394, ptr %1386, align 64, !tbaa !26
+  %1395 = add nuw nsw i64 %1385, 1
+  %1396 = icmp eq i64 %1395, 13
+  br i1 %1396, label %812, label %1384, !llvm.loop !76
+
+1397:                                             ; preds = %1365, %660
+  %1398 = phi i64 [ %768, %660 ], [ %1382, %1365 ]
+  %1399 = load <8 x double>, ptr %154, align 64, !tbaa !26
+  %1400 = fcmp ogt <8 x double> %1399, zeroinitializer
+  %1401 = select <8 x i1> %1400, <8 x i64> %526, <8 x i64> zeroinitializer
+  %1402 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1401)
+  %1403 = icmp eq i64 %1402, 0
+  br i1 %1403, label %1487, label %1404
+
+1404:                                             ; preds = %1397
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %7)
-  store <8 x i64> %1068, ptr %7, align 64, !tbaa !26
+  store <8 x i64> %1401, ptr %7, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %8) #7
   store <8 x double> zeroinitializer, ptr %8, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %9) #7
-  %1072 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  %1073 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %1074 = fadd <8 x double> %1072, %1073
-  store <8 x double> %1074, ptr %9, align 64, !tbaa !26
-  %1075 = load ptr, ptr %167, align 8
-  %1076 = load ptr, ptr %169, align 8
-  %1077 = load ptr, ptr %170, align 8
-  br label %1078
+  %1405 = load <8 x double>, ptr %136, align 64, !tbaa !26
+  %1406 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %1407 = fadd <8 x double> %1405, %1406
+  store <8 x double> %1407, ptr %9, align 64, !tbaa !26
+  %1408 = load ptr, ptr %169, align 8
+  %1409 = load ptr, ptr %171, align 8
+  %1410 = load ptr, ptr %172, align 8
+  br label %1411
 
-1078:                                             ; preds = %1146, %1071
-  %1079 = phi i64 [ 0, %1071 ], [ %1147, %1146 ]
-  %1080 = getelementptr inbounds nuw i64, ptr %7, i64 %1079
-  %1081 = load i64, ptr %1080, align 8, !tbaa !30
-  %1082 = icmp eq i64 %1081, 0
-  br i1 %1082, label %1146, label %1083
+1411:                                             ; preds = %1479, %1404
+  %1412 = phi i64 [ 0, %1404 ], [ %1480, %1479 ]
+  %1413 = getelementptr inbounds nuw i64, ptr %7, i64 %1412
+  %1414 = load i64, ptr %1413, align 8, !tbaa !30
+  %1415 = icmp eq i64 %1414, 0
+  br i1 %1415, label %1479, label %1416
 
-1083:                                             ; preds = %1078
-  %1084 = getelementptr inbounds nuw [8 x i64], ptr %121, i64 0, i64 %1079
-  %1085 = load i64, ptr %1084, align 8, !tbaa !30
-  %1086 = shl nsw i64 %1085, 1
-  %1087 = getelementptr inbounds i64, ptr %1075, i64 %1086
-  %1088 = load i64, ptr %1087, align 8, !tbaa !30
-  %1089 = shl nuw nsw i64 %1079, 1
-  %1090 = getelementptr inbounds nuw [16 x i64], ptr %168, i64 0, i64 %1089
-  %1091 = getelementptr inbounds i64, ptr %1077, i64 %1086
-  %1092 = load i64, ptr %1091, align 8, !tbaa !30
-  %1093 = shl nsw i64 %1092, 4
-  %1094 = getelementptr inbounds i8, ptr %1076, i64 %1093
-  %1095 = getelementptr inbounds nuw double, ptr %9, i64 %1079
-  %1096 = load double, ptr %1095, align 8, !tbaa !40
-  %1097 = load i64, ptr %1090, align 8, !tbaa !30
-  %1098 = getelementptr i8, ptr %1094, i64 -16
-  %1099 = icmp sgt i64 %1097, 0
-  br i1 %1099, label %1100, label %1109
+1416:                                             ; preds = %1411
+  %1417 = getelementptr inbounds nuw [8 x i64], ptr %121, i64 0, i64 %1412
+  %1418 = load i64, ptr %1417, align 8, !tbaa !30
+  %1419 = shl nsw i64 %1418, 1
+  %1420 = getelementptr inbounds i64, ptr %1408, i64 %1419
+  %1421 = load i64, ptr %1420, align 8, !tbaa !30
+  %1422 = shl nuw nsw i64 %1412, 1
+  %1423 = getelementptr inbounds nuw [16 x i64], ptr %170, i64 0, i64 %1422
+  %1424 = getelementptr inbounds i64, ptr %1410, i64 %1419
+  %1425 = load i64, ptr %1424, align 8, !tbaa !30
+  %1426 = shl nsw i64 %1425, 4
+  %1427 = getelementptr inbounds i8, ptr %1409, i64 %1426
+  %1428 = getelementptr inbounds nuw double, ptr %9, i64 %1412
+  %1429 = load double, ptr %1428, align 8, !tbaa !41
+  %1430 = load i64, ptr %1423, align 8, !tbaa !30
+  %1431 = getelementptr i8, ptr %1427, i64 -16
+  %1432 = icmp sgt i64 %1430, 0
+  br i1 %1432, label %1433, label %1442
 
-1100:                                             ; preds = %1083, %1106
-  %1101 = phi i64 [ %1107, %1106 ], [ %1097, %1083 ]
-  %1102 = shl i64 %1101, 4
-  %1103 = getelementptr i8, ptr %1098, i64 %1102
-  %1104 = load double, ptr %1103, align 8, !tbaa !40
-  %1105 = fcmp ugt double %1096, %1104
-  br i1 %1105, label %1109, label %1106
+1433:                                             ; preds = %1416, %1439
+  %1434 = phi i64 [ %1440, %1439 ], [ %1430, %1416 ]
+  %1435 = shl i64 %1434, 4
+  %1436 = getelementptr i8, ptr %1431, i64 %1435
+  %1437 = load double, ptr %1436, align 8, !tbaa !41
+  %1438 = fcmp ugt double %1429, %1437
+  br i1 %1438, label %1442, label %1439
 
-1106:                                             ; preds = %1100
-  %1107 = add nsw i64 %1101, -1
-  store i64 %1107, ptr %1090, align 8, !tbaa !30
-  %1108 = icmp sgt i64 %1101, 1
-  br i1 %1108, label %1100, label %1109, !llvm.loop !67
+1439:                                             ; preds = %1433
+  %1440 = add nsw i64 %1434, -1
+  store i64 %1440, ptr %1423, align 8, !tbaa !30
+  %1441 = icmp sgt i64 %1434, 1
+  br i1 %1441, label %1433, label %1442, !llvm.loop !77
 
-1109:                                             ; preds = %1106, %1100, %1083
-  %1110 = phi i64 [ %1097, %1083 ], [ 0, %1106 ], [ %1101, %1100 ]
-  %1111 = icmp slt i64 %1110, %1088
-  br i1 %1111, label %1112, label %1121
+1442:                                             ; preds = %1439, %1433, %1416
+  %1443 = phi i64 [ %1430, %1416 ], [ 0, %1439 ], [ %1434, %1433 ]
+  %1444 = icmp slt i64 %1443, %1421
+  br i1 %1444, label %1445, label %1454
 
-1112:                                             ; preds = %1109, %1118
-  %1113 = phi i64 [ %1119, %1118 ], [ %1110, %1109 ]
-  %1114 = shl nsw i64 %1113, 4
-  %1115 = getelementptr inbounds i8, ptr %1094, i64 %1114
-  %1116 = load double, ptr %1115, align 8, !tbaa !40
-  %1117 = fcmp ule double %1096, %1116
-  br i1 %1117, label %1126, label %1118
+1445:                                             ; preds = %1442, %1451
+  %1446 = phi i64 [ %1452, %1451 ], [ %1443, %1442 ]
+  %1447 = shl nsw i64 %1446, 4
+  %1448 = getelementptr inbounds i8, ptr %1427, i64 %1447
+  %1449 = load double, ptr %1448, align 8, !tbaa !41
+  %1450 = fcmp ule double %1429, %1449
+  br i1 %1450, label %1459, label %1451
 
-1118:                                             ; preds = %1112
-  %1119 = add i64 %1113, 1
-  store i64 %1119, ptr %1090, align 8, !tbaa !30
-  %1120 = icmp eq i64 %1119, %1088
-  br i1 %1120, label %1121, label %1112, !llvm.loop !68
+1451:                                             ; preds = %1445
+  %1452 = add i64 %1446, 1
+  store i64 %1452, ptr %1423, align 8, !tbaa !30
+  %1453 = icmp eq i64 %1452, %1421
+  br i1 %1453, label %1454, label %1445, !llvm.loop !78
 
-1121:                                             ; preds = %1118, %1109
-  %1122 = shl i64 %1088, 4
-  %1123 = getelementptr i8, ptr %1094, i64 %1122
-  %1124 = getelementptr i8, ptr %1123, i64 -8
-  %1125 = load double, ptr %1124, align 8, !tbaa !40
-  br label %1143
+1454:                                             ; preds = %1451, %1442
+  %1455 = shl i64 %1421, 4
+  %1456 = getelementptr i8, ptr %1427, i64 %1455
+  %1457 = getelementptr i8, ptr %1456, i64 -8
+  %1458 = load double, ptr %1457, align 8, !tbaa !41
+  br label %1476
 
-1126:                                             ; preds = %1112
-  %1127 = shl nsw i64 %1113, 1
-  %1128 = or disjoint i64 %1127, 1
-  %1129 = getelementptr inbounds double, ptr %1094, i64 %1128
-  %1130 = load double, ptr %1129, align 8, !tbaa !40
-  %1131 = icmp sgt i64 %1113, 0
-  br i1 %1131, label %1132, label %1143
+1459:                                             ; preds = %1445
+  %1460 = shl nsw i64 %1446, 1
+  %1461 = or disjoint i64 %1460, 1
+  %1462 = getelementptr inbounds double, ptr %1427, i64 %1461
+  %1463 = load double, ptr %1462, align 8, !tbaa !41
+  %1464 = icmp sgt i64 %1446, 0
+  br i1 %1464, label %1465, label %1476
 
-1132:                                             ; preds = %1126
-  %1133 = getelementptr inbounds nuw i8, ptr %1094, i64 %1114
-  %1134 = getelementptr i8, ptr %1133, i64 -8
-  %1135 = load double, ptr %1134, align 8, !tbaa !40
-  %1136 = getelementptr i8, ptr %1133, i64 -16
-  %1137 = load double, ptr %1136, align 8, !tbaa !40
-  %1138 = fsub double %1096, %1137
-  %1139 = fsub double %1116, %1137
-  %1140 = fdiv double %1138, %1139
-  %1141 = fsub double %1130, %1135
-  %1142 = tail call double @llvm.fmuladd.f64(double %1140, double %1141, double %1135)
-  br label %1143
+1465:                                             ; preds = %1459
+  %1466 = getelementptr inbounds nuw i8, ptr %1427, i64 %1447
+  %1467 = getelementptr i8, ptr %1466, i64 -8
+  %1468 = load double, ptr %1467, align 8, !tbaa !41
+  %1469 = getelementptr i8, ptr %1466, i64 -16
+  %1470 = load double, ptr %1469, align 8, !tbaa !41
+  %1471 = fsub double %1429, %1470
+  %1472 = fsub double %1449, %1470
+  %1473 = fdiv double %1471, %1472
+  %1474 = fsub double %1463, %1468
+  %1475 = tail call double @llvm.fmuladd.f64(double %1473, double %1474, double %1468)
+  br label %1476
 
-1143:                                             ; preds = %1132, %1126, %1121
-  %1144 = phi double [ %1142, %1132 ], [ %1130, %1126 ], [ %1125, %1121 ]
-  %1145 = getelementptr inbounds nuw double, ptr %8, i64 %1079
-  store double %1144, ptr %1145, align 8, !tbaa !40
-  br label %1146
+1476:                                             ; preds = %1465, %1459, %1454
+  %1477 = phi double [ %1475, %1465 ], [ %1463, %1459 ], [ %1458, %1454 ]
+  %1478 = getelementptr inbounds nuw double, ptr %8, i64 %1412
+  store double %1477, ptr %1478, align 8, !tbaa !41
+  br label %1479
 
-1146:                                             ; preds = %1143, %1078
-  %1147 = add nuw nsw i64 %1079, 1
-  %1148 = icmp eq i64 %1147, 8
-  br i1 %1148, label %1149, label %1078, !llvm.loop !69
+1479:                                             ; preds = %1476, %1411
+  %1480 = add nuw nsw i64 %1412, 1
+  %1481 = icmp eq i64 %1480, 8
+  br i1 %1481, label %1482, label %1411, !llvm.loop !79
 
-1149:                                             ; preds = %1146
-  %1150 = load <8 x double>, ptr %8, align 64, !tbaa !26
+1482:                                             ; preds = %1479
+  %1483 = load <8 x double>, ptr %8, align 64, !tbaa !26
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %9) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %8) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %7)
-  %1151 = load <8 x double>, ptr %165, align 64, !tbaa !26
-  %1152 = icmp eq <8 x i64> %1068, zeroinitializer
-  %1153 = select <8 x i1> %1152, <8 x double> %1151, <8 x double> %1150
-  store <8 x double> %1153, ptr %165, align 64, !tbaa !26
-  br label %1154
+  %1484 = load <8 x double>, ptr %165, align 64, !tbaa !26
+  %1485 = icmp eq <8 x i64> %1401, zeroinitializer
+  %1486 = select <8 x i1> %1485, <8 x double> %1484, <8 x double> %1483
+  store <8 x double> %1486, ptr %165, align 64, !tbaa !26
+  br label %1487
 
-1154:                                             ; preds = %1064, %1149, %524
-  %1155 = phi i64 [ %1065, %1064 ], [ %1065, %1149 ], [ %529, %524 ]
-  %1156 = load <8 x double>, ptr %171, align 64, !tbaa !26
-  %1157 = icmp eq <8 x i64> %526, zeroinitializer
-  %1158 = select <8 x i1> %1157, <8 x double> %1156, <8 x double> zeroinitializer
-  store <8 x double> %1158, ptr %171, align 64, !tbaa !26
-  %1159 = icmp sgt i64 %1155, 0
-  br i1 %1159, label %1165, label %1160
+1487:                                             ; preds = %1397, %1482, %524
+  %1488 = phi i64 [ %1398, %1397 ], [ %1398, %1482 ], [ %529, %524 ]
+  %1489 = load <8 x double>, ptr %173, align 64, !tbaa !26
+  %1490 = icmp eq <8 x i64> %526, zeroinitializer
+  %1491 = select <8 x i1> %1490, <8 x double> %1489, <8 x double> zeroinitializer
+  store <8 x double> %1491, ptr %173, align 64, !tbaa !26
+  %1492 = icmp sgt i64 %1488, 0
+  br i1 %1492, label %1495, label %1493
 
-1160:                                             ; preds = %1154
-  %1161 = load <8 x double>, ptr %175, align 64, !tbaa !26
-  br label %1872
+1493:                                             ; preds = %1487
+  %1494 = load <8 x double>, ptr %175, align 64, !tbaa !26
+  br label %2349
 
-1162:                                             ; preds = %1864
-  %1163 = load <8 x double>, ptr %175, align 64, !tbaa !26
-  %1164 = icmp sgt i64 %1868, 0
-  br i1 %1164, label %1878, label %1872
+1495:                                             ; preds = %1487
+  %1496 = load <8 x i64>, ptr %110, align 64, !tbaa !26
+  %1497 = xor <8 x i64> %526, splat (i64 -1)
+  %1498 = and <8 x i64> %1496, %1497
+  %1499 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1498)
+  %1500 = icmp eq i64 %1499, 0
+  %1501 = icmp eq <8 x i64> %1498, zeroinitializer
+  br label %1505
 
-1165:                                             ; preds = %1154, %1864
-  %1166 = phi i64 [ %1867, %1864 ], [ 0, %1154 ]
-  %1167 = load ptr, ptr %129, align 8, !tbaa !28
-  %1168 = getelementptr inbounds nuw %struct.Piece, ptr %1167, i64 %1166
-  %1169 = load <8 x double>, ptr %165, align 64, !tbaa !26
-  %1170 = getelementptr inbounds nuw i8, ptr %1168, i64 6400
-  %1171 = load <8 x double>, ptr %1170, align 64, !tbaa !26
-  %1172 = fsub <8 x double> %1169, %1171
-  %1173 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1172)
-  %1174 = getelementptr inbounds nuw i8, ptr %1168, i64 2176
-  %1175 = load <8 x double>, ptr %1174, align 64, !tbaa !26
-  %1176 = fcmp ogt <8 x double> %1175, splat (double 1.000000e-09)
-  %1177 = select <8 x i1> %1176, <8 x double> %1175, <8 x double> splat (double 1.000000e-09)
-  %1178 = fdiv <8 x double> %1173, %1177
-  %1179 = getelementptr inbounds nuw i8, ptr %1168, i64 1024
-  %1180 = load <8 x double>, ptr %1179, align 64, !tbaa !26
-  %1181 = fcmp ule <8 x double> %1175, zeroinitializer
-  %1182 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1178)
-  %1183 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1182)
-  %1184 = select <8 x i1> %1181, <8 x double> splat (double 1.000000e+00), <8 x double> %1183
-  %1185 = fmul <8 x double> %1180, %1184
-  %1186 = getelementptr inbounds nuw i8, ptr %1168, i64 1088
-  %1187 = load <8 x double>, ptr %1186, align 64, !tbaa !26
-  %1188 = getelementptr inbounds nuw i8, ptr %1168, i64 5632
-  %1189 = load <8 x double>, ptr %1188, align 64, !tbaa !26
-  %1190 = getelementptr inbounds nuw i8, ptr %1168, i64 5696
-  %1191 = load <8 x double>, ptr %1190, align 64, !tbaa !26
-  %1192 = fadd <8 x double> %1189, %1191
-  %1193 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1187, <8 x double> %1192, <8 x double> %1185)
-  %1194 = getelementptr inbounds nuw i8, ptr %1168, i64 1152
-  %1195 = load <8 x double>, ptr %1194, align 64, !tbaa !26
-  %1196 = fcmp olt <8 x double> %1193, %1195
-  %1197 = select <8 x i1> %1196, <8 x double> %1193, <8 x double> %1195
-  %1198 = getelementptr inbounds nuw i8, ptr %1168, i64 5312
-  %1199 = load <8 x double>, ptr %1198, align 64, !tbaa !26
-  %1200 = getelementptr inbounds nuw i8, ptr %1168, i64 3968
-  %1201 = load <8 x double>, ptr %1200, align 64, !tbaa !26
-  %1202 = getelementptr inbounds nuw i8, ptr %1168, i64 5376
-  %1203 = load <8 x double>, ptr %1202, align 64, !tbaa !26
-  %1204 = getelementptr inbounds nuw i8, ptr %1168, i64 4736
-  %1205 = load <8 x double>, ptr %1204, align 64, !tbaa !26
-  %1206 = fmul <8 x double> %1203, %1205
-  %1207 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1199, <8 x double> %1201, <8 x double> %1206)
-  %1208 = getelementptr inbounds nuw i8, ptr %1168, i64 1216
-  %1209 = load <8 x double>, ptr %1208, align 64, !tbaa !26
-  %1210 = fneg <8 x double> %1209
-  %1211 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1210, <8 x double> %1207, <8 x double> %1197)
-  %1212 = getelementptr inbounds nuw i8, ptr %1168, i64 5248
-  %1213 = load <8 x double>, ptr %1212, align 64, !tbaa !26
-  %1214 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1209, <8 x double> %1213, <8 x double> splat (double 1.000000e+00))
-  %1215 = fdiv <8 x double> %1211, %1214
-  %1216 = getelementptr inbounds nuw i8, ptr %1168, i64 7488
-  %1217 = load <8 x i64>, ptr %1216, align 64, !tbaa !26
-  %1218 = load <8 x double>, ptr %172, align 64, !tbaa !26
-  %1219 = icmp eq <8 x i64> %1217, zeroinitializer
-  %1220 = select <8 x i1> %1219, <8 x double> %1169, <8 x double> %1218
-  %1221 = getelementptr inbounds nuw i8, ptr %1168, i64 5504
-  store <8 x double> %1220, ptr %1221, align 64, !tbaa !26
-  %1222 = load <8 x double>, ptr %173, align 64, !tbaa !26
-  %1223 = select <8 x i1> %1219, <8 x double> %1215, <8 x double> %1222
-  %1224 = getelementptr inbounds nuw i8, ptr %1168, i64 3200
-  store <8 x double> %1223, ptr %1224, align 64, !tbaa !26
-  %1225 = getelementptr inbounds nuw i8, ptr %1168, i64 896
-  %1226 = load <8 x double>, ptr %1225, align 64, !tbaa !26
-  %1227 = fcmp ule <8 x double> %1226, zeroinitializer
-  %1228 = getelementptr inbounds nuw i8, ptr %1168, i64 2944
-  %1229 = getelementptr inbounds nuw i8, ptr %1168, i64 3072
-  %1230 = load <8 x double>, ptr %1229, align 64, !tbaa !26
-  %1231 = fcmp ogt <8 x double> %1226, splat (double 1.000000e-30)
-  %1232 = select <8 x i1> %1231, <8 x double> %1226, <8 x double> splat (double 1.000000e-30)
-  %1233 = fdiv <8 x double> %1230, %1232
-  %1234 = fcmp ogt <8 x double> %1233, zeroinitializer
-  %1235 = select <8 x i1> %1234, <8 x double> %1233, <8 x double> zeroinitializer
-  %1236 = fcmp olt <8 x double> %1235, splat (double 1.000000e+00)
-  %1237 = select <8 x i1> %1236, <8 x double> %1235, <8 x double> splat (double 1.000000e+00)
-  %1238 = select <8 x i1> %1227, <8 x double> zeroinitializer, <8 x double> %1237
-  %1239 = getelementptr inbounds nuw i8, ptr %1168, i64 2112
-  %1240 = load <8 x double>, ptr %1239, align 64, !tbaa !26
-  %1241 = fmul <8 x double> %1238, splat (double 4.180000e+03)
-  %1242 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1241, <8 x double> %1226, <8 x double> %1240)
-  %1243 = getelementptr inbounds nuw i8, ptr %1168, i64 4288
-  %1244 = load <8 x double>, ptr %1243, align 64, !tbaa !26
-  %1245 = getelementptr inbounds nuw i8, ptr %1168, i64 5056
-  %1246 = load <8 x double>, ptr %1245, align 64, !tbaa !26
-  %1247 = fmul <8 x double> %1203, %1246
-  %1248 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1199, <8 x double> %1244, <8 x double> %1247)
-  %1249 = getelementptr inbounds nuw i8, ptr %1168, i64 7360
-  %1250 = load <8 x i64>, ptr %1249, align 64, !tbaa !26
-  %1251 = fcmp ule <8 x double> %1240, zeroinitializer
-  %1252 = getelementptr inbounds nuw i8, ptr %1168, i64 6912
-  store <8 x double> %1238, ptr %1252, align 64, !tbaa !26
-  %1253 = fmul <8 x double> %1213, %1242
-  %1254 = icmp eq <8 x i64> %1250, splat (i64 -1)
-  %1255 = select <8 x i1> %1251, <8 x i1> splat (i1 true), <8 x i1> %1254
-  %1256 = select <8 x i1> %1255, <8 x double> zeroinitializer, <8 x double> %1253
-  %1257 = getelementptr inbounds nuw i8, ptr %1168, i64 6976
-  store <8 x double> %1256, ptr %1257, align 64, !tbaa !26
-  %1258 = fmul <8 x double> %1248, %1242
-  %1259 = select <8 x i1> %1255, <8 x double> zeroinitializer, <8 x double> %1258
-  %1260 = getelementptr inbounds nuw i8, ptr %1168, i64 7040
-  store <8 x double> %1259, ptr %1260, align 64, !tbaa !26
-  %1261 = load <8 x double>, ptr %1168, align 64, !tbaa !26
-  %1262 = load <8 x double>, ptr %1228, align 64, !tbaa !26
-  %1263 = fsub <8 x double> %1261, %1262
-  %1264 = fsub <8 x double> splat (double 1.000000e+00), %1238
-  %1265 = getelementptr inbounds nuw i8, ptr %1168, i64 1920
-  %1266 = load <8 x double>, ptr %1265, align 64, !tbaa !26
-  %1267 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1264, <8 x double> %1266, <8 x double> %1263)
-  %1268 = load <8 x double>, ptr %174, align 64, !tbaa !26
-  %1269 = fdiv <8 x double> splat (double 1.000000e+00), %1268
-  %1270 = getelementptr inbounds nuw i8, ptr %1168, i64 2240
-  %1271 = load <8 x double>, ptr %1270, align 64, !tbaa !26
-  %1272 = fcmp ogt <8 x double> %1271, splat (double 1.000000e-30)
-  %1273 = select <8 x i1> %1272, <8 x double> %1271, <8 x double> splat (double 1.000000e-30)
-  %1274 = fdiv <8 x double> %1267, %1273
-  %1275 = fadd <8 x double> %1269, %1274
-  %1276 = getelementptr inbounds nuw i8, ptr %1168, i64 7104
-  store <8 x double> %1275, ptr %1276, align 64, !tbaa !26
-  %1277 = getelementptr inbounds nuw i8, ptr %1168, i64 6784
-  store <8 x double> %1189, ptr %1277, align 64, !tbaa !26
-  %1278 = getelementptr inbounds nuw i8, ptr %1168, i64 2560
-  %1279 = load <8 x double>, ptr %1278, align 64, !tbaa !26
-  %1280 = getelementptr inbounds nuw i8, ptr %1168, i64 2624
-  %1281 = load <8 x double>, ptr %1280, align 64, !tbaa !26
-  %1282 = getelementptr inbounds nuw i8, ptr %1168, i64 2688
-  %1283 = load <8 x double>, ptr %1282, align 64, !tbaa !26
-  %1284 = getelementptr inbounds nuw i8, ptr %1168, i64 2752
-  %1285 = load <8 x double>, ptr %1284, align 64, !tbaa !26
-  %1286 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1262, <8 x double> %1285, <8 x double> %1283)
-  %1287 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1262, <8 x double> %1286, <8 x double> %1281)
-  %1288 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1262, <8 x double> %1287, <8 x double> %1279)
-  %1289 = getelementptr inbounds nuw i8, ptr %1168, i64 3648
-  store <8 x double> %1288, ptr %1289, align 64, !tbaa !26
-  %1290 = getelementptr inbounds nuw i8, ptr %1168, i64 4416
-  %1291 = load <8 x double>, ptr %1290, align 64, !tbaa !26
-  %1292 = fmul <8 x double> %1199, %1291
-  %1293 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1213, <8 x double> %1288, <8 x double> %1292)
-  %1294 = getelementptr inbounds nuw i8, ptr %1168, i64 5184
-  %1295 = load <8 x double>, ptr %1294, align 64, !tbaa !26
-  %1296 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1203, <8 x double> %1295, <8 x double> %1293)
-  %1297 = fmul <8 x double> %1296, splat (double 5.000000e-01)
-  %1298 = getelementptr inbounds nuw i8, ptr %1168, i64 6720
-  store <8 x double> %1297, ptr %1298, align 64, !tbaa !26
-  %1299 = getelementptr inbounds nuw i8, ptr %1168, i64 2304
-  %1300 = load <8 x double>, ptr %1299, align 64, !tbaa !26
-  %1301 = getelementptr inbounds nuw i8, ptr %1168, i64 2368
-  %1302 = load <8 x double>, ptr %1301, align 64, !tbaa !26
-  %1303 = getelementptr inbounds nuw i8, ptr %1168, i64 2432
-  %1304 = load <8 x double>, ptr %1303, align 64, !tbaa !26
-  %1305 = getelementptr inbounds nuw i8, ptr %1168, i64 2496
-  %1306 = load <8 x double>, ptr %1305, align 64, !tbaa !26
-  %1307 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1262, <8 x double> %1306, <8 x double> %1304)
-  %1308 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1262, <8 x double> %1307, <8 x double> %1302)
-  %1309 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1262, <8 x double> %1308, <8 x double> %1300)
-  %1310 = getelementptr inbounds nuw i8, ptr %1168, i64 6656
-  store <8 x double> %1309, ptr %1310, align 64, !tbaa !26
-  %1311 = getelementptr inbounds nuw i8, ptr %1168, i64 7552
-  %1312 = load i64, ptr %1311, align 64, !tbaa !31
-  %1313 = icmp eq i64 %1312, 0
-  br i1 %1313, label %1314, label %1326
+1502:                                             ; preds = %2341
+  %1503 = load <8 x double>, ptr %175, align 64, !tbaa !26
+  %1504 = icmp sgt i64 %2345, 0
+  br i1 %1504, label %2355, label %2349
 
-1314:                                             ; preds = %1165
-  %1315 = fdiv <8 x double> %1309, %1262
-  %1316 = load i64, ptr %119, align 16, !tbaa !21
-  %1317 = getelementptr inbounds nuw i8, ptr %1168, i64 7672
-  %1318 = load ptr, ptr %1317, align 8, !tbaa !35
-  %1319 = getelementptr inbounds <8 x double>, ptr %1318, i64 %1316
-  %1320 = load <8 x double>, ptr %1319, align 64, !tbaa !26
-  %1321 = fmul <8 x double> %1315, %1320
-  %1322 = getelementptr inbounds nuw i8, ptr %1168, i64 64
-  %1323 = load <8 x double>, ptr %1322, align 64, !tbaa !26
-  %1324 = fsub <8 x double> %1262, %1323
-  %1325 = fdiv <8 x double> splat (double 1.000000e+00), %1324
-  br label %1349
+1505:                                             ; preds = %1495, %2341
+  %1506 = phi i64 [ 0, %1495 ], [ %2344, %2341 ]
+  %1507 = load ptr, ptr %129, align 8, !tbaa !28
+  %1508 = getelementptr inbounds nuw %struct.Piece, ptr %1507, i64 %1506
+  br i1 %1500, label %1509, label %1536
 
-1326:                                             ; preds = %1165
-  %1327 = getelementptr inbounds nuw i8, ptr %1168, i64 64
-  %1328 = load <8 x double>, ptr %1327, align 64, !tbaa !26
-  %1329 = fsub <8 x double> %1262, %1328
-  %1330 = fdiv <8 x double> splat (double 1.000000e+00), %1329
-  %1331 = load i64, ptr %119, align 16, !tbaa !21
-  %1332 = getelementptr inbounds nuw i8, ptr %1168, i64 7672
-  %1333 = load ptr, ptr %1332, align 8, !tbaa !35
-  %1334 = shl nsw i64 %1331, 8
-  %1335 = getelementptr inbounds i8, ptr %1333, i64 %1334
-  %1336 = load <8 x double>, ptr %1335, align 64, !tbaa !26
-  %1337 = getelementptr inbounds nuw i8, ptr %1335, i64 64
-  %1338 = load <8 x double>, ptr %1337, align 64, !tbaa !26
-  %1339 = getelementptr inbounds nuw i8, ptr %1335, i64 128
-  %1340 = load <8 x double>, ptr %1339, align 64, !tbaa !26
-  %1341 = getelementptr inbounds nuw i8, ptr %1335, i64 192
-  %1342 = load <8 x double>, ptr %1341, align 64, !tbaa !26
-  %1343 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1262, <8 x double> %1342, <8 x double> %1340)
-  %1344 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1262, <8 x double> %1343, <8 x double> %1338)
-  %1345 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1262, <8 x double> %1344, <8 x double> %1336)
-  %1346 = icmp sgt i64 %1331, %1312
-  %1347 = fmul <8 x double> %1330, %1345
-  %1348 = select i1 %1346, <8 x double> %1347, <8 x double> %1345
-  br label %1349
+1509:                                             ; preds = %1505
+  %1510 = getelementptr inbounds nuw i8, ptr %1508, i64 8448
+  %1511 = load <8 x i64>, ptr %1510, align 64, !tbaa !26
+  %1512 = getelementptr inbounds nuw i8, ptr %1508, i64 3072
+  %1513 = load <8 x double>, ptr %1512, align 64, !tbaa !26
+  %1514 = getelementptr inbounds nuw i8, ptr %1508, i64 7744
+  %1515 = load <8 x double>, ptr %1514, align 64, !tbaa !26
+  %1516 = getelementptr inbounds nuw i8, ptr %1508, i64 5696
+  %1517 = load <8 x double>, ptr %1516, align 64, !tbaa !26
+  %1518 = getelementptr inbounds nuw i8, ptr %1508, i64 5760
+  %1519 = load <8 x double>, ptr %1518, align 64, !tbaa !26
+  %1520 = getelementptr inbounds nuw i8, ptr %1508, i64 8320
+  %1521 = load <8 x i64>, ptr %1520, align 64, !tbaa !26
+  %1522 = getelementptr inbounds nuw i8, ptr %1508, i64 1984
+  %1523 = load <8 x double>, ptr %1522, align 64, !tbaa !26
+  %1524 = load <8 x double>, ptr %1508, align 64, !tbaa !26
+  %1525 = getelementptr inbounds nuw i8, ptr %1508, i64 2944
+  %1526 = load <8 x double>, ptr %1525, align 64, !tbaa !26
+  %1527 = getelementptr inbounds nuw i8, ptr %1508, i64 7808
+  %1528 = load <8 x double>, ptr %1527, align 64, !tbaa !26
+  %1529 = getelementptr inbounds nuw i8, ptr %1508, i64 5632
+  %1530 = load <8 x double>, ptr %1529, align 64, !tbaa !26
+  %1531 = getelementptr inbounds nuw i8, ptr %1508, i64 6016
+  %1532 = load <8 x double>, ptr %1531, align 64, !tbaa !26
+  %1533 = fmul <8 x double> %1513, %1515
+  %1534 = fsub <8 x double> %1524, %1526
+  %1535 = fmul <8 x double> %1534, %1528
+  br label %1689
 
-1349:                                             ; preds = %1314, %1326
-  %1350 = phi <8 x double> [ %1325, %1314 ], [ %1330, %1326 ]
-  %1351 = phi <8 x double> [ %1324, %1314 ], [ %1329, %1326 ]
-  %1352 = phi <8 x double> [ %1321, %1314 ], [ %1348, %1326 ]
-  %1353 = getelementptr inbounds nuw i8, ptr %1168, i64 5568
-  %1354 = load <8 x double>, ptr %1353, align 64, !tbaa !26
-  %1355 = fcmp ogt <8 x double> %1263, splat (double 0x3D719799812DEA11)
-  %1356 = select <8 x i1> %1355, <8 x double> %1263, <8 x double> splat (double 0x3D719799812DEA11)
-  %1357 = getelementptr inbounds nuw i8, ptr %1168, i64 6528
-  store <8 x double> %1350, ptr %1357, align 64, !tbaa !26
-  %1358 = getelementptr inbounds nuw i8, ptr %1168, i64 704
-  %1359 = load <8 x double>, ptr %1358, align 64, !tbaa !26
-  %1360 = fdiv <8 x double> %1359, %1356
-  %1361 = getelementptr inbounds nuw i8, ptr %1168, i64 6592
-  store <8 x double> %1360, ptr %1361, align 64, !tbaa !26
-  %1362 = getelementptr inbounds nuw i8, ptr %1168, i64 7560
-  %1363 = load ptr, ptr %1362, align 8, !tbaa !56
-  %1364 = load i64, ptr %119, align 16, !tbaa !21
-  %1365 = getelementptr <8 x double>, ptr %1363, i64 %1364
-  %1366 = getelementptr i8, ptr %1365, i64 -64
-  %1367 = load <8 x double>, ptr %1366, align 64, !tbaa !26
-  %1368 = fadd <8 x double> %1354, %1367
-  %1369 = fmul <8 x double> %1368, splat (double 5.000000e-01)
-  %1370 = getelementptr inbounds nuw i8, ptr %1168, i64 192
-  %1371 = load <8 x double>, ptr %1370, align 64, !tbaa !26
-  %1372 = getelementptr inbounds nuw i8, ptr %1168, i64 256
-  %1373 = load <8 x double>, ptr %1372, align 64, !tbaa !26
-  %1374 = getelementptr inbounds nuw i8, ptr %1168, i64 320
-  %1375 = load <8 x double>, ptr %1374, align 64, !tbaa !26
-  %1376 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1369, <8 x double> %1375, <8 x double> %1373)
-  %1377 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1369, <8 x double> %1376, <8 x double> %1371)
-  %1378 = fmul <8 x double> %1352, %1377
-  %1379 = fmul <8 x double> %1238, %1378
-  %1380 = getelementptr inbounds nuw i8, ptr %1168, i64 2048
-  %1381 = load <8 x double>, ptr %1380, align 64, !tbaa !26
-  %1382 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1379, <8 x double> %1381, <8 x double> splat (double 1.000000e+00))
-  %1383 = fdiv <8 x double> splat (double 1.000000e+00), %1382
-  %1384 = icmp eq <8 x i64> %1250, zeroinitializer
-  %1385 = select <8 x i1> %1384, <8 x double> %1383, <8 x double> splat (double 1.000000e+00)
-  %1386 = getelementptr inbounds nuw i8, ptr %1168, i64 6848
-  store <8 x double> %1385, ptr %1386, align 64, !tbaa !26
-  %1387 = fmul <8 x double> %1378, %1385
-  %1388 = getelementptr inbounds nuw i8, ptr %1168, i64 6016
-  store <8 x double> %1387, ptr %1388, align 64, !tbaa !26
-  %1389 = fmul <8 x double> %1297, splat (double 2.000000e+00)
-  %1390 = getelementptr inbounds nuw i8, ptr %1168, i64 384
-  %1391 = load <8 x double>, ptr %1390, align 64, !tbaa !26
-  %1392 = getelementptr inbounds nuw i8, ptr %1168, i64 448
-  %1393 = load <8 x double>, ptr %1392, align 64, !tbaa !26
-  %1394 = getelementptr inbounds nuw i8, ptr %1168, i64 512
-  %1395 = load <8 x double>, ptr %1394, align 64, !tbaa !26
-  %1396 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1354, <8 x double> %1395, <8 x double> %1393)
-  %1397 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1354, <8 x double> %1396, <8 x double> %1391)
-  %1398 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1389, <8 x double> %1397, <8 x double> %1387)
-  %1399 = getelementptr inbounds nuw i8, ptr %1168, i64 6144
-  store <8 x double> %1398, ptr %1399, align 64, !tbaa !26
-  %1400 = fmul <8 x double> %1223, %1264
-  %1401 = getelementptr inbounds nuw i8, ptr %1168, i64 1984
-  %1402 = load <8 x double>, ptr %1401, align 64, !tbaa !26
-  %1403 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1400, <8 x double> %1402, <8 x double> splat (double 1.000000e+00))
-  %1404 = fdiv <8 x double> %1223, %1403
-  %1405 = load i64, ptr %120, align 8, !tbaa !22
-  %1406 = sitofp i64 %1405 to double
-  %1407 = fmul double %1406, 2.000000e+00
-  %1408 = insertelement <8 x double> poison, double %1407, i64 0
-  %1409 = shufflevector <8 x double> %1408, <8 x double> poison, <8 x i32> zeroinitializer
-  %1410 = fmul <8 x double> %1360, %1409
-  %1411 = fadd <8 x double> %1404, %1410
-  %1412 = fdiv <8 x double> %1404, %1411
-  %1413 = fmul <8 x double> %1309, %1410
-  %1414 = select <8 x i1> %1384, <8 x double> %1404, <8 x double> %1413
-  %1415 = getelementptr inbounds nuw i8, ptr %1168, i64 6080
-  store <8 x double> %1414, ptr %1415, align 64, !tbaa !26
-  %1416 = fmul <8 x double> %1410, %1412
-  %1417 = select <8 x i1> %1384, <8 x double> %1404, <8 x double> %1416
-  %1418 = getelementptr inbounds nuw i8, ptr %1168, i64 6208
-  store <8 x double> %1417, ptr %1418, align 64, !tbaa !26
-  %1419 = select <8 x i1> %1384, <8 x double> splat (double 1.000000e+00), <8 x double> %1412
-  %1420 = getelementptr inbounds nuw i8, ptr %1168, i64 6272
-  store <8 x double> %1419, ptr %1420, align 64, !tbaa !26
-  br i1 %1313, label %1582, label %1421
+1536:                                             ; preds = %1505
+  %1537 = getelementptr inbounds nuw i8, ptr %1508, i64 3200
+  %1538 = getelementptr inbounds nuw i8, ptr %1508, i64 3072
+  %1539 = load <8 x double>, ptr %1538, align 64, !tbaa !26, !noalias !80
+  %1540 = getelementptr inbounds nuw i8, ptr %1508, i64 7744
+  %1541 = load <8 x double>, ptr %1540, align 64, !tbaa !26, !noalias !80
+  %1542 = fmul <8 x double> %1539, %1541
+  %1543 = fcmp ogt <8 x double> %1542, zeroinitializer
+  %1544 = select <8 x i1> %1543, <8 x double> %1542, <8 x double> zeroinitializer
+  %1545 = fcmp uge <8 x double> %1544, splat (double 1.000000e+00)
+  %1546 = select <8 x i1> %1545, <8 x double> splat (double 1.000000e+00), <8 x double> %1544
+  %1547 = getelementptr inbounds nuw i8, ptr %1508, i64 8448
+  %1548 = load <8 x i64>, ptr %1547, align 64, !tbaa !26, !noalias !80
+  %1549 = load <8 x double>, ptr %167, align 64, !tbaa !26, !noalias !80
+  %1550 = load <8 x double>, ptr %1537, align 64, !tbaa !26, !noalias !80
+  %1551 = icmp eq <8 x i64> %1548, zeroinitializer
+  %1552 = select <8 x i1> %1551, <8 x double> %1550, <8 x double> %1549
+  %1553 = getelementptr inbounds nuw i8, ptr %1508, i64 3584
+  %1554 = load <8 x double>, ptr %1553, align 64, !tbaa !26, !noalias !80
+  %1555 = fsub <8 x double> splat (double 1.000000e+00), %1546
+  %1556 = getelementptr inbounds nuw i8, ptr %1508, i64 1984
+  %1557 = load <8 x double>, ptr %1556, align 64, !tbaa !26, !noalias !80
+  %1558 = getelementptr inbounds nuw i8, ptr %1508, i64 8320
+  %1559 = load <8 x i64>, ptr %1558, align 64, !tbaa !26, !noalias !80
+  %1560 = load <8 x double>, ptr %1508, align 64, !tbaa !26, !noalias !80
+  %1561 = getelementptr inbounds nuw i8, ptr %1508, i64 2944
+  %1562 = load <8 x double>, ptr %1561, align 64, !tbaa !26, !noalias !80
+  %1563 = fsub <8 x double> %1560, %1562
+  %1564 = getelementptr inbounds nuw i8, ptr %1508, i64 7808
+  %1565 = load <8 x double>, ptr %1564, align 64, !tbaa !26, !noalias !80
+  %1566 = fmul <8 x double> %1563, %1565
+  %1567 = icmp eq <8 x i64> %1559, zeroinitializer
+  %1568 = select <8 x i1> %1567, <8 x double> zeroinitializer, <8 x double> %1566
+  %1569 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1555, <8 x double> %1557, <8 x double> %1568)
+  %1570 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1554, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %1571 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1554, <8 x double> %1570, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %1572 = fdiv <8 x double> splat (double 1.000000e+00), %1571
+  %1573 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1552, <8 x double> %1569, <8 x double> splat (double 1.000000e+00))
+  %1574 = fdiv <8 x double> splat (double 1.000000e+00), %1573
+  %1575 = load <8 x double>, ptr %168, align 64, !tbaa !26, !noalias !80
+  %1576 = load <8 x double>, ptr %165, align 64, !tbaa !26, !noalias !80
+  %1577 = select <8 x i1> %1551, <8 x double> %1576, <8 x double> %1575
+  %1578 = fsub <8 x double> %1577, %1554
+  %1579 = fmul <8 x double> %1578, %1574
+  %1580 = fmul <8 x double> %1552, %1579
+  %1581 = getelementptr inbounds nuw i8, ptr %1508, i64 5632
+  %1582 = load <8 x double>, ptr %1581, align 64, !tbaa !26, !noalias !80
+  %1583 = getelementptr inbounds nuw i8, ptr %1508, i64 3264
+  %1584 = load <8 x double>, ptr %1583, align 64, !tbaa !26, !noalias !80
+  %1585 = getelementptr inbounds nuw i8, ptr %1508, i64 5696
+  %1586 = load <8 x double>, ptr %1585, align 64, !tbaa !26, !noalias !80
+  %1587 = getelementptr inbounds nuw i8, ptr %1508, i64 4160
+  %1588 = load <8 x double>, ptr %1587, align 64, !tbaa !26, !noalias !80
+  %1589 = fmul <8 x double> %1586, %1588
+  %1590 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1582, <8 x double> %1584, <8 x double> %1589)
+  %1591 = getelementptr inbounds nuw i8, ptr %1508, i64 5760
+  %1592 = load <8 x double>, ptr %1591, align 64, !tbaa !26, !noalias !80
+  %1593 = getelementptr inbounds nuw i8, ptr %1508, i64 5056
+  %1594 = load <8 x double>, ptr %1593, align 64, !tbaa !26, !noalias !80
+  %1595 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1592, <8 x double> %1594, <8 x double> %1590)
+  %1596 = getelementptr inbounds nuw i8, ptr %1508, i64 832
+  %1597 = load <8 x double>, ptr %1596, align 64, !tbaa !26, !noalias !80
+  %1598 = fdiv <8 x double> %1565, %1597
+  %1599 = fcmp ule <8 x double> %1546, zeroinitializer
+  %1600 = or <8 x i1> %1545, %1599
+  %1601 = fmul <8 x double> %1541, %1557
+  %1602 = select <8 x i1> %1600, <8 x double> zeroinitializer, <8 x double> %1601
+  %1603 = select <8 x i1> %1567, <8 x double> %1602, <8 x double> %1598
+  %1604 = fmul <8 x double> %1552, %1580
+  %1605 = fmul <8 x double> %1574, %1604
+  %1606 = fmul <8 x double> %1572, %1605
+  %1607 = fmul <8 x double> %1606, %1603
+  %1608 = fdiv <8 x double> %1607, %1582
+  %1609 = fadd <8 x double> %1608, splat (double 1.000000e+00)
+  %1610 = fdiv <8 x double> splat (double 1.000000e+00), %1609
+  %1611 = getelementptr inbounds nuw i8, ptr %1508, i64 3456
+  %1612 = load <8 x double>, ptr %1611, align 64, !tbaa !26, !noalias !80
+  %1613 = fsub <8 x double> %1580, %1612
+  %1614 = getelementptr inbounds nuw i8, ptr %1508, i64 6080
+  %1615 = load <8 x double>, ptr %1614, align 64, !tbaa !26, !noalias !80
+  %1616 = fsub <8 x double> %1595, %1615
+  %1617 = fmul <8 x double> %1616, %1608
+  %1618 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1613, <8 x double> %1572, <8 x double> %1617)
+  %1619 = fmul <8 x double> %1618, %1610
+  %1620 = getelementptr inbounds nuw i8, ptr %1508, i64 6016
+  %1621 = load <8 x double>, ptr %1620, align 64, !tbaa !26, !noalias !80
+  %1622 = fcmp ule <8 x double> %1621, zeroinitializer
+  %1623 = fcmp ule <8 x double> %1619, zeroinitializer
+  %1624 = or <8 x i1> %1622, %1623
+  %1625 = select <8 x i1> %1624, <8 x double> zeroinitializer, <8 x double> %1619
+  %1626 = getelementptr inbounds nuw i8, ptr %1508, i64 2176
+  %1627 = load <8 x double>, ptr %1626, align 64, !tbaa !26, !noalias !80
+  %1628 = fcmp ogt <8 x double> %1627, zeroinitializer
+  %1629 = getelementptr inbounds nuw i8, ptr %1508, i64 1024
+  %1630 = load <8 x double>, ptr %1629, align 64, !tbaa !26, !noalias !80
+  %1631 = bitcast <8 x i1> %1628 to i8
+  %1632 = icmp eq i8 %1631, 0
+  br i1 %1632, label %1645, label %1633
 
-1421:                                             ; preds = %1349
-  %1422 = getelementptr inbounds nuw i8, ptr %1168, i64 576
-  %1423 = load <8 x double>, ptr %1422, align 64, !tbaa !26
-  %1424 = getelementptr inbounds nuw i8, ptr %1168, i64 640
-  %1425 = load <8 x double>, ptr %1424, align 64, !tbaa !26
-  %1426 = getelementptr inbounds nuw i8, ptr %1168, i64 1536
-  %1427 = load <8 x double>, ptr %1426, align 64, !tbaa !26
-  %1428 = load i64, ptr %119, align 16, !tbaa !21
-  %1429 = fsub <8 x double> %1288, %1427
-  %1430 = fmul <8 x double> %1393, splat (double 5.000000e-01)
-  %1431 = fmul <8 x double> %1395, splat (double 0x3FE5555555555555)
-  %1432 = getelementptr inbounds nuw i8, ptr %1168, i64 7648
-  %1433 = load ptr, ptr %1432, align 32, !tbaa !70
-  %1434 = getelementptr inbounds nuw i8, ptr %1168, i64 7656
-  %1435 = load ptr, ptr %1434, align 8, !tbaa !46
-  %1436 = getelementptr inbounds nuw i8, ptr %1168, i64 7584
-  %1437 = load ptr, ptr %1436, align 32, !tbaa !57
-  %1438 = getelementptr inbounds nuw i8, ptr %1168, i64 7624
-  %1439 = load ptr, ptr %1438, align 8, !tbaa !71
-  %1440 = getelementptr inbounds nuw i8, ptr %1168, i64 7632
-  %1441 = load ptr, ptr %1440, align 16, !tbaa !72
-  %1442 = getelementptr inbounds nuw i8, ptr %1168, i64 7640
-  %1443 = load ptr, ptr %1442, align 8, !tbaa !73
-  %1444 = getelementptr inbounds nuw i8, ptr %1168, i64 7608
-  %1445 = load ptr, ptr %1444, align 8, !tbaa !74
-  %1446 = getelementptr inbounds nuw i8, ptr %1168, i64 7616
-  %1447 = load ptr, ptr %1446, align 64, !tbaa !75
-  %1448 = icmp sgt i64 %1428, 0
-  br i1 %1448, label %1449, label %1695
+1633:                                             ; preds = %1536
+  %1634 = getelementptr inbounds nuw i8, ptr %1508, i64 3648
+  %1635 = load <8 x double>, ptr %1634, align 64, !tbaa !26, !noalias !80
+  %1636 = fadd <8 x double> %1579, %1635
+  %1637 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1636)
+  %1638 = fcmp ogt <8 x double> %1627, splat (double 1.000000e-09)
+  %1639 = select <8 x i1> %1638, <8 x double> %1627, <8 x double> splat (double 1.000000e-09)
+  %1640 = fdiv <8 x double> %1637, %1639
+  %1641 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1640)
+  %1642 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1641)
+  %1643 = select <8 x i1> %1628, <8 x double> %1642, <8 x double> splat (double 1.000000e+00)
+  %1644 = fmul <8 x double> %1630, %1643
+  br label %1645
 
-1449:                                             ; preds = %1421
-  %1450 = load <8 x double>, ptr %1363, align 64, !tbaa !26
-  %1451 = getelementptr inbounds nuw i8, ptr %1168, i64 2880
-  %1452 = load <8 x double>, ptr %1451, align 64, !tbaa !26
-  %1453 = getelementptr inbounds nuw i8, ptr %1168, i64 2816
-  %1454 = load <8 x double>, ptr %1453, align 64, !tbaa !26
-  %1455 = fmul <8 x double> %1297, splat (double -2.000000e+00)
-  %1456 = fmul <8 x double> %1455, %1354
-  %1457 = fmul <8 x double> %1354, %1456
-  %1458 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1354, <8 x double> %1431, <8 x double> %1430)
-  %1459 = fmul <8 x double> %1457, %1458
-  %1460 = getelementptr inbounds nuw i8, ptr %1168, i64 7672
-  %1461 = fmul <8 x double> %1351, %1452
-  %1462 = fdiv <8 x double> %1454, %1423
-  br label %1463
+1645:                                             ; preds = %1633, %1536
+  %1646 = phi <8 x double> [ %1644, %1633 ], [ %1630, %1536 ]
+  %1647 = getelementptr inbounds nuw i8, ptr %1508, i64 4096
+  %1648 = load <8 x double>, ptr %1647, align 64, !tbaa !26, !noalias !80
+  %1649 = getelementptr inbounds nuw i8, ptr %1508, i64 4992
+  %1650 = load <8 x double>, ptr %1649, align 64, !tbaa !26, !noalias !80
+  %1651 = fmul <8 x double> %1592, %1650
+  %1652 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1586, <8 x double> %1648, <8 x double> %1651)
+  %1653 = getelementptr inbounds nuw i8, ptr %1508, i64 1216
+  %1654 = load <8 x double>, ptr %1653, align 64, !tbaa !26, !noalias !80
+  %1655 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1654, <8 x double> %1582, <8 x double> splat (double 1.000000e+00))
+  %1656 = fdiv <8 x double> splat (double 1.000000e+00), %1655
+  %1657 = fmul <8 x double> %1574, %1579
+  %1658 = fmul <8 x double> %1572, %1657
+  %1659 = fmul <8 x double> %1658, %1610
+  %1660 = select <8 x i1> %1624, <8 x double> zeroinitializer, <8 x double> %1659
+  %1661 = getelementptr inbounds nuw i8, ptr %1508, i64 1088
+  %1662 = load <8 x double>, ptr %1661, align 64, !tbaa !26, !noalias !80
+  %1663 = fmul <8 x double> %1646, splat (double 2.500000e-01)
+  %1664 = fmul <8 x double> %1569, %1663
+  %1665 = fneg <8 x double> %1574
+  %1666 = fmul <8 x double> %1664, %1665
+  %1667 = select <8 x i1> %1628, <8 x double> %1666, <8 x double> splat (double -0.000000e+00)
+  %1668 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1662, <8 x double> %1660, <8 x double> %1667)
+  %1669 = fadd <8 x double> %1615, %1625
+  %1670 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1662, <8 x double> %1669, <8 x double> %1646)
+  %1671 = fneg <8 x double> %1654
+  %1672 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1671, <8 x double> %1652, <8 x double> %1670)
+  %1673 = fneg <8 x double> %1552
+  %1674 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1656, <8 x double> %1672, <8 x double> %1673)
+  %1675 = fmul <8 x double> %1656, %1668
+  %1676 = fcmp olt <8 x double> %1675, splat (double 8.000000e-01)
+  %1677 = select <8 x i1> %1676, <8 x double> %1675, <8 x double> splat (double 8.000000e-01)
+  %1678 = fsub <8 x double> splat (double 1.000000e+00), %1677
+  %1679 = fdiv <8 x double> %1674, %1678
+  %1680 = fadd <8 x double> %1552, %1679
+  %1681 = getelementptr inbounds nuw i8, ptr %1508, i64 1152
+  %1682 = load <8 x double>, ptr %1681, align 64, !tbaa !26, !noalias !80
+  %1683 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1671, <8 x double> %1652, <8 x double> %1682)
+  %1684 = fmul <8 x double> %1656, %1683
+  %1685 = fcmp olt <8 x double> %1680, %1684
+  %1686 = select <8 x i1> %1685, <8 x double> %1680, <8 x double> %1684
+  %1687 = select <8 x i1> %1551, <8 x double> %1686, <8 x double> %1549
+  %1688 = select <8 x i1> %1501, <8 x double> %1550, <8 x double> %1687
+  store <8 x double> %1688, ptr %1537, align 64, !tbaa !26
+  br label %1689
 
-1463:                                             ; preds = %1449, %1547
-  %1464 = phi <8 x double> [ %1450, %1449 ], [ %1551, %1547 ]
-  %1465 = phi <8 x double> [ zeroinitializer, %1449 ], [ %1548, %1547 ]
-  %1466 = phi <8 x double> [ zeroinitializer, %1449 ], [ %1549, %1547 ]
-  %1467 = phi <8 x double> [ zeroinitializer, %1449 ], [ %1550, %1547 ]
-  %1468 = phi <8 x double> [ zeroinitializer, %1449 ], [ %1577, %1547 ]
-  %1469 = phi <8 x double> [ zeroinitializer, %1449 ], [ %1579, %1547 ]
-  %1470 = phi <8 x double> [ %1425, %1449 ], [ %1552, %1547 ]
-  %1471 = phi i64 [ 0, %1449 ], [ %1473, %1547 ]
-  %1472 = phi <8 x double> [ zeroinitializer, %1449 ], [ %1553, %1547 ]
-  %1473 = add nuw nsw i64 %1471, 1
-  %1474 = icmp slt i64 %1473, %1428
-  br i1 %1474, label %1475, label %1544
+1689:                                             ; preds = %1509, %1645
+  %1690 = phi <8 x double> [ %1535, %1509 ], [ %1566, %1645 ]
+  %1691 = phi <8 x double> [ %1534, %1509 ], [ %1563, %1645 ]
+  %1692 = phi <8 x double> [ %1533, %1509 ], [ %1542, %1645 ]
+  %1693 = phi <8 x double> [ %1532, %1509 ], [ %1621, %1645 ]
+  %1694 = phi <8 x double> [ %1530, %1509 ], [ %1582, %1645 ]
+  %1695 = phi <8 x double> [ %1526, %1509 ], [ %1562, %1645 ]
+  %1696 = phi <8 x double> [ %1523, %1509 ], [ %1557, %1645 ]
+  %1697 = phi <8 x i64> [ %1521, %1509 ], [ %1559, %1645 ]
+  %1698 = phi <8 x double> [ %1519, %1509 ], [ %1592, %1645 ]
+  %1699 = phi <8 x double> [ %1517, %1509 ], [ %1586, %1645 ]
+  %1700 = phi <8 x i64> [ %1511, %1509 ], [ %1548, %1645 ]
+  %1701 = load <8 x double>, ptr %168, align 64, !tbaa !26
+  %1702 = load <8 x double>, ptr %165, align 64, !tbaa !26
+  %1703 = icmp eq <8 x i64> %1700, zeroinitializer
+  %1704 = select <8 x i1> %1703, <8 x double> %1702, <8 x double> %1701
+  %1705 = getelementptr inbounds nuw i8, ptr %1508, i64 5888
+  store <8 x double> %1704, ptr %1705, align 64, !tbaa !26
+  %1706 = fcmp ogt <8 x double> %1692, zeroinitializer
+  %1707 = select <8 x i1> %1706, <8 x double> %1692, <8 x double> zeroinitializer
+  %1708 = fcmp olt <8 x double> %1707, splat (double 1.000000e+00)
+  %1709 = select <8 x i1> %1708, <8 x double> %1707, <8 x double> splat (double 1.000000e+00)
+  %1710 = getelementptr inbounds nuw i8, ptr %1508, i64 2112
+  %1711 = load <8 x double>, ptr %1710, align 64, !tbaa !26
+  %1712 = fmul <8 x double> %1709, splat (double 4.180000e+03)
+  %1713 = getelementptr inbounds nuw i8, ptr %1508, i64 896
+  %1714 = load <8 x double>, ptr %1713, align 64, !tbaa !26
+  %1715 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1712, <8 x double> %1714, <8 x double> %1711)
+  %1716 = getelementptr inbounds nuw i8, ptr %1508, i64 5696
+  %1717 = getelementptr inbounds nuw i8, ptr %1508, i64 4480
+  %1718 = load <8 x double>, ptr %1717, align 64, !tbaa !26
+  %1719 = getelementptr inbounds nuw i8, ptr %1508, i64 5760
+  %1720 = getelementptr inbounds nuw i8, ptr %1508, i64 5376
+  %1721 = load <8 x double>, ptr %1720, align 64, !tbaa !26
+  %1722 = fmul <8 x double> %1698, %1721
+  %1723 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1699, <8 x double> %1718, <8 x double> %1722)
+  %1724 = getelementptr inbounds nuw i8, ptr %1508, i64 8320
+  %1725 = fcmp ule <8 x double> %1711, zeroinitializer
+  %1726 = getelementptr inbounds nuw i8, ptr %1508, i64 7296
+  store <8 x double> %1709, ptr %1726, align 64, !tbaa !26
+  %1727 = fsub <8 x double> splat (double 1.000000e+00), %1709
+  %1728 = getelementptr inbounds nuw i8, ptr %1508, i64 2944
+  %1729 = icmp eq <8 x i64> %1697, zeroinitializer
+  %1730 = select <8 x i1> %1729, <8 x double> zeroinitializer, <8 x double> %1690
+  %1731 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1727, <8 x double> %1696, <8 x double> %1730)
+  %1732 = getelementptr inbounds nuw i8, ptr %1508, i64 8256
+  store <8 x double> %1731, ptr %1732, align 64, !tbaa !26
+  %1733 = getelementptr inbounds nuw i8, ptr %1508, i64 5632
+  %1734 = fmul <8 x double> %1715, %1694
+  %1735 = icmp eq <8 x i64> %1697, splat (i64 -1)
+  %1736 = select <8 x i1> %1725, <8 x i1> splat (i1 true), <8 x i1> %1735
+  %1737 = select <8 x i1> %1736, <8 x double> zeroinitializer, <8 x double> %1734
+  %1738 = getelementptr inbounds nuw i8, ptr %1508, i64 7360
+  store <8 x double> %1737, ptr %1738, align 64, !tbaa !26
+  %1739 = fmul <8 x double> %1715, %1723
+  %1740 = select <8 x i1> %1736, <8 x double> zeroinitializer, <8 x double> %1739
+  %1741 = getelementptr inbounds nuw i8, ptr %1508, i64 7424
+  store <8 x double> %1740, ptr %1741, align 64, !tbaa !26
+  %1742 = getelementptr inbounds nuw i8, ptr %1508, i64 1920
+  %1743 = load <8 x double>, ptr %1742, align 64, !tbaa !26
+  %1744 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1727, <8 x double> %1743, <8 x double> %1691)
+  %1745 = load <8 x double>, ptr %174, align 64, !tbaa !26
+  %1746 = fdiv <8 x double> splat (double 1.000000e+00), %1745
+  %1747 = getelementptr inbounds nuw i8, ptr %1508, i64 2240
+  %1748 = load <8 x double>, ptr %1747, align 64, !tbaa !26
+  %1749 = fcmp ogt <8 x double> %1748, splat (double 1.000000e-30)
+  %1750 = select <8 x i1> %1749, <8 x double> %1748, <8 x double> splat (double 1.000000e-30)
+  %1751 = fdiv <8 x double> %1744, %1750
+  %1752 = fadd <8 x double> %1746, %1751
+  %1753 = getelementptr inbounds nuw i8, ptr %1508, i64 7488
+  store <8 x double> %1752, ptr %1753, align 64, !tbaa !26
+  %1754 = getelementptr inbounds nuw i8, ptr %1508, i64 7168
+  store <8 x double> %1693, ptr %1754, align 64, !tbaa !26
+  %1755 = getelementptr inbounds nuw i8, ptr %1508, i64 2560
+  %1756 = load <8 x double>, ptr %1755, align 64, !tbaa !26
+  %1757 = getelementptr inbounds nuw i8, ptr %1508, i64 2624
+  %1758 = load <8 x double>, ptr %1757, align 64, !tbaa !26
+  %1759 = getelementptr inbounds nuw i8, ptr %1508, i64 2688
+  %1760 = load <8 x double>, ptr %1759, align 64, !tbaa !26
+  %1761 = getelementptr inbounds nuw i8, ptr %1508, i64 2752
+  %1762 = load <8 x double>, ptr %1761, align 64, !tbaa !26
+  %1763 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1695, <8 x double> %1762, <8 x double> %1760)
+  %1764 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1695, <8 x double> %1763, <8 x double> %1758)
+  %1765 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1695, <8 x double> %1764, <8 x double> %1756)
+  %1766 = getelementptr inbounds nuw i8, ptr %1508, i64 3776
+  store <8 x double> %1765, ptr %1766, align 64, !tbaa !26
+  %1767 = getelementptr inbounds nuw i8, ptr %1508, i64 4672
+  %1768 = load <8 x double>, ptr %1767, align 64, !tbaa !26
+  %1769 = fmul <8 x double> %1699, %1768
+  %1770 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1694, <8 x double> %1765, <8 x double> %1769)
+  %1771 = getelementptr inbounds nuw i8, ptr %1508, i64 5568
+  %1772 = load <8 x double>, ptr %1771, align 64, !tbaa !26
+  %1773 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1698, <8 x double> %1772, <8 x double> %1770)
+  %1774 = fmul <8 x double> %1773, splat (double 5.000000e-01)
+  %1775 = getelementptr inbounds nuw i8, ptr %1508, i64 7104
+  store <8 x double> %1774, ptr %1775, align 64, !tbaa !26
+  %1776 = getelementptr inbounds nuw i8, ptr %1508, i64 2304
+  %1777 = load <8 x double>, ptr %1776, align 64, !tbaa !26
+  %1778 = getelementptr inbounds nuw i8, ptr %1508, i64 2368
+  %1779 = load <8 x double>, ptr %1778, align 64, !tbaa !26
+  %1780 = getelementptr inbounds nuw i8, ptr %1508, i64 2432
+  %1781 = load <8 x double>, ptr %1780, align 64, !tbaa !26
+  %1782 = getelementptr inbounds nuw i8, ptr %1508, i64 2496
+  %1783 = load <8 x double>, ptr %1782, align 64, !tbaa !26
+  %1784 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1695, <8 x double> %1783, <8 x double> %1781)
+  %1785 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1695, <8 x double> %1784, <8 x double> %1779)
+  %1786 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1695, <8 x double> %1785, <8 x double> %1777)
+  %1787 = getelementptr inbounds nuw i8, ptr %1508, i64 7040
+  store <8 x double> %1786, ptr %1787, align 64, !tbaa !26
+  %1788 = getelementptr inbounds nuw i8, ptr %1508, i64 8512
+  %1789 = load i64, ptr %1788, align 64, !tbaa !31
+  %1790 = icmp eq i64 %1789, 0
+  br i1 %1790, label %1791, label %1803
 
-1475:                                             ; preds = %1463
-  %1476 = getelementptr inbounds nuw <8 x double>, ptr %1363, i64 %1473
-  %1477 = load <8 x double>, ptr %1476, align 64, !tbaa !26
-  %1478 = icmp slt i64 %1473, %1312
-  br i1 %1478, label %1486, label %1479
+1791:                                             ; preds = %1689
+  %1792 = fdiv <8 x double> %1786, %1695
+  %1793 = load i64, ptr %119, align 16, !tbaa !21
+  %1794 = getelementptr inbounds nuw i8, ptr %1508, i64 8632
+  %1795 = load ptr, ptr %1794, align 8, !tbaa !36
+  %1796 = getelementptr inbounds <8 x double>, ptr %1795, i64 %1793
+  %1797 = load <8 x double>, ptr %1796, align 64, !tbaa !26
+  %1798 = fmul <8 x double> %1792, %1797
+  %1799 = getelementptr inbounds nuw i8, ptr %1508, i64 64
+  %1800 = load <8 x double>, ptr %1799, align 64, !tbaa !26
+  %1801 = fsub <8 x double> %1695, %1800
+  %1802 = fdiv <8 x double> splat (double 1.000000e+00), %1801
+  br label %1826
 
-1479:                                             ; preds = %1475
-  %1480 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1477, <8 x double> %1395, <8 x double> %1393)
-  %1481 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1477, <8 x double> %1480, <8 x double> %1391)
-  %1482 = fneg <8 x double> %1477
-  %1483 = fmul <8 x double> %1477, %1482
-  %1484 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1477, <8 x double> %1431, <8 x double> %1430)
-  %1485 = fmul <8 x double> %1483, %1484
-  br label %1486
+1803:                                             ; preds = %1689
+  %1804 = getelementptr inbounds nuw i8, ptr %1508, i64 64
+  %1805 = load <8 x double>, ptr %1804, align 64, !tbaa !26
+  %1806 = fsub <8 x double> %1695, %1805
+  %1807 = fdiv <8 x double> splat (double 1.000000e+00), %1806
+  %1808 = load i64, ptr %119, align 16, !tbaa !21
+  %1809 = getelementptr inbounds nuw i8, ptr %1508, i64 8632
+  %1810 = load ptr, ptr %1809, align 8, !tbaa !36
+  %1811 = shl nsw i64 %1808, 8
+  %1812 = getelementptr inbounds i8, ptr %1810, i64 %1811
+  %1813 = load <8 x double>, ptr %1812, align 64, !tbaa !26
+  %1814 = getelementptr inbounds nuw i8, ptr %1812, i64 64
+  %1815 = load <8 x double>, ptr %1814, align 64, !tbaa !26
+  %1816 = getelementptr inbounds nuw i8, ptr %1812, i64 128
+  %1817 = load <8 x double>, ptr %1816, align 64, !tbaa !26
+  %1818 = getelementptr inbounds nuw i8, ptr %1812, i64 192
+  %1819 = load <8 x double>, ptr %1818, align 64, !tbaa !26
+  %1820 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1695, <8 x double> %1819, <8 x double> %1817)
+  %1821 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1695, <8 x double> %1820, <8 x double> %1815)
+  %1822 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1695, <8 x double> %1821, <8 x double> %1813)
+  %1823 = icmp sgt i64 %1808, %1789
+  %1824 = fmul <8 x double> %1807, %1822
+  %1825 = select i1 %1823, <8 x double> %1824, <8 x double> %1822
+  br label %1826
 
-1486:                                             ; preds = %1475, %1479
-  %1487 = phi <8 x double> [ %1481, %1479 ], [ %1425, %1475 ]
-  %1488 = phi <8 x double> [ %1485, %1479 ], [ zeroinitializer, %1475 ]
-  %1489 = load i64, ptr %1311, align 64, !tbaa !31
-  %1490 = icmp eq i64 %1489, 0
-  %1491 = load ptr, ptr %1460, align 8, !tbaa !35
-  br i1 %1490, label %1492, label %1496
-
-1492:                                             ; preds = %1486
-  %1493 = getelementptr inbounds nuw <8 x double>, ptr %1491, i64 %1473
-  %1494 = load <8 x double>, ptr %1493, align 64, !tbaa !26
-  %1495 = fmul <8 x double> %1350, %1494
-  br label %1512
-
-1496:                                             ; preds = %1486
-  %1497 = shl nsw i64 %1473, 8
-  %1498 = getelementptr inbounds nuw i8, ptr %1491, i64 %1497
-  %1499 = load <8 x double>, ptr %1498, align 64, !tbaa !26
-  %1500 = getelementptr inbounds nuw i8, ptr %1498, i64 64
-  %1501 = load <8 x double>, ptr %1500, align 64, !tbaa !26
-  %1502 = getelementptr inbounds nuw i8, ptr %1498, i64 128
-  %1503 = load <8 x double>, ptr %1502, align 64, !tbaa !26
-  %1504 = getelementptr inbounds nuw i8, ptr %1498, i64 192
-  %1505 = load <8 x double>, ptr %1504, align 64, !tbaa !26
-  %1506 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1262, <8 x double> %1505, <8 x double> %1503)
-  %1507 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1262, <8 x double> %1506, <8 x double> %1501)
-  %1508 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1262, <8 x double> %1507, <8 x double> %1499)
-  %1509 = icmp slt i64 %1471, %1489
-  %1510 = fmul <8 x double> %1350, %1508
-  %1511 = select i1 %1509, <8 x double> %1508, <8 x double> %1510
-  br label %1512
-
-1512:                                             ; preds = %1496, %1492
-  %1513 = phi <8 x double> [ %1495, %1492 ], [ %1511, %1496 ]
-  %1514 = icmp slt i64 %1471, %1489
-  br i1 %1514, label %1521, label %1515
-
-1515:                                             ; preds = %1512
-  %1516 = fadd <8 x double> %1464, %1477
-  %1517 = fmul <8 x double> %1516, splat (double 5.000000e-01)
-  %1518 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1517, <8 x double> %1375, <8 x double> %1373)
-  %1519 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1517, <8 x double> %1518, <8 x double> %1371)
-  %1520 = fmul <8 x double> %1519, %1513
-  br label %1531
-
-1521:                                             ; preds = %1512
-  %1522 = icmp slt i64 %1473, %1489
-  br i1 %1522, label %1523, label %1525
-
-1523:                                             ; preds = %1521
-  %1524 = fmul <8 x double> %1423, %1513
-  br label %1531
-
-1525:                                             ; preds = %1521
-  %1526 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1477, <8 x double> %1375, <8 x double> %1373)
-  %1527 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1477, <8 x double> %1526, <8 x double> %1371)
-  %1528 = fdiv <8 x double> %1461, %1527
-  %1529 = fadd <8 x double> %1462, %1528
-  %1530 = fdiv <8 x double> %1513, %1529
-  br label %1531
-
-1531:                                             ; preds = %1515, %1523, %1525
-  %1532 = phi <8 x double> [ %1520, %1515 ], [ %1524, %1523 ], [ %1530, %1525 ]
-  br i1 %1478, label %1537, label %1533
-
-1533:                                             ; preds = %1531
-  %1534 = getelementptr inbounds nuw <8 x double>, ptr %1433, i64 %1473
-  %1535 = load <8 x double>, ptr %1534, align 64, !tbaa !26
-  %1536 = fmul <8 x double> %1297, %1535
-  br label %1537
-
-1537:                                             ; preds = %1531, %1533
-  %1538 = phi <8 x double> [ %1536, %1533 ], [ zeroinitializer, %1531 ]
-  %1539 = fneg <8 x double> %1538
-  %1540 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1539, <8 x double> %1470, <8 x double> %1532)
-  %1541 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1538, <8 x double> %1487, <8 x double> %1532)
-  %1542 = fadd <8 x double> %1472, %1488
-  %1543 = fmul <8 x double> %1542, %1538
-  br label %1547
-
-1544:                                             ; preds = %1463
-  %1545 = load <8 x double>, ptr %1388, align 64, !tbaa !26
-  %1546 = load <8 x double>, ptr %1399, align 64, !tbaa !26
-  br label %1547
-
-1547:                                             ; preds = %1544, %1537
-  %1548 = phi <8 x double> [ %1540, %1537 ], [ %1545, %1544 ]
-  %1549 = phi <8 x double> [ %1541, %1537 ], [ %1546, %1544 ]
-  %1550 = phi <8 x double> [ %1543, %1537 ], [ %1459, %1544 ]
-  %1551 = phi <8 x double> [ %1477, %1537 ], [ %1464, %1544 ]
-  %1552 = phi <8 x double> [ %1487, %1537 ], [ %1470, %1544 ]
-  %1553 = phi <8 x double> [ %1488, %1537 ], [ %1472, %1544 ]
-  %1554 = getelementptr inbounds nuw <8 x double>, ptr %1435, i64 %1471
-  %1555 = load <8 x double>, ptr %1554, align 64, !tbaa !26
-  %1556 = icmp slt i64 %1471, %1312
-  %1557 = select i1 %1556, <8 x double> %1427, <8 x double> %1429
-  %1558 = fmul <8 x double> %1213, %1557
-  %1559 = fmul <8 x double> %1558, %1555
-  %1560 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1559, <8 x double> %1470, <8 x double> %1548)
-  %1561 = fadd <8 x double> %1466, %1560
-  %1562 = fsub <8 x double> %1550, %1467
-  %1563 = fneg <8 x double> %1559
-  %1564 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1563, <8 x double> %1472, <8 x double> %1562)
-  %1565 = getelementptr inbounds nuw <8 x double>, ptr %1437, i64 %1471
-  %1566 = load <8 x double>, ptr %1565, align 64, !tbaa !26
-  %1567 = fsub <8 x double> %1564, %1566
-  %1568 = fneg <8 x double> %1465
-  %1569 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1568, <8 x double> %1469, <8 x double> %1561)
-  %1570 = fdiv <8 x double> splat (double 1.000000e+00), %1569
-  %1571 = getelementptr inbounds nuw <8 x double>, ptr %1439, i64 %1471
-  store <8 x double> %1567, ptr %1571, align 64, !tbaa !26
-  %1572 = getelementptr inbounds nuw <8 x double>, ptr %1441, i64 %1471
-  store <8 x double> %1465, ptr %1572, align 64, !tbaa !26
-  %1573 = fadd <8 x double> %1465, %1549
-  %1574 = fsub <8 x double> %1573, %1561
-  %1575 = getelementptr inbounds nuw <8 x double>, ptr %1443, i64 %1471
-  store <8 x double> %1574, ptr %1575, align 64, !tbaa !26
-  %1576 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1465, <8 x double> %1468, <8 x double> %1567)
-  %1577 = fmul <8 x double> %1576, %1570
-  %1578 = getelementptr inbounds nuw <8 x double>, ptr %1445, i64 %1471
-  store <8 x double> %1577, ptr %1578, align 64, !tbaa !26
-  %1579 = fmul <8 x double> %1549, %1570
-  %1580 = getelementptr inbounds nuw <8 x double>, ptr %1447, i64 %1471
-  store <8 x double> %1579, ptr %1580, align 64, !tbaa !26
-  %1581 = icmp eq i64 %1473, %1428
-  br i1 %1581, label %1695, label %1463, !llvm.loop !76
-
-1582:                                             ; preds = %1349
-  %1583 = getelementptr inbounds nuw i8, ptr %1168, i64 1536
-  %1584 = load <8 x double>, ptr %1583, align 64, !tbaa !26
-  %1585 = load i64, ptr %119, align 16, !tbaa !21
-  %1586 = fdiv <8 x double> %1309, %1262
-  %1587 = fsub <8 x double> %1288, %1584
-  %1588 = fmul <8 x double> %1213, %1587
-  %1589 = fmul <8 x double> %1393, splat (double 5.000000e-01)
-  %1590 = fmul <8 x double> %1395, splat (double 0x3FE5555555555555)
-  %1591 = getelementptr inbounds nuw i8, ptr %1168, i64 7648
-  %1592 = load ptr, ptr %1591, align 32, !tbaa !70
-  %1593 = getelementptr inbounds nuw i8, ptr %1168, i64 7656
-  %1594 = load ptr, ptr %1593, align 8, !tbaa !46
-  %1595 = getelementptr inbounds nuw i8, ptr %1168, i64 7584
-  %1596 = load ptr, ptr %1595, align 32, !tbaa !57
-  %1597 = getelementptr inbounds nuw i8, ptr %1168, i64 7624
-  %1598 = load ptr, ptr %1597, align 8, !tbaa !71
-  %1599 = getelementptr inbounds nuw i8, ptr %1168, i64 7632
-  %1600 = load ptr, ptr %1599, align 16, !tbaa !72
-  %1601 = getelementptr inbounds nuw i8, ptr %1168, i64 7640
-  %1602 = load ptr, ptr %1601, align 8, !tbaa !73
-  %1603 = getelementptr inbounds nuw i8, ptr %1168, i64 7608
-  %1604 = load ptr, ptr %1603, align 8, !tbaa !74
-  %1605 = getelementptr inbounds nuw i8, ptr %1168, i64 7616
-  %1606 = load ptr, ptr %1605, align 64, !tbaa !75
-  %1607 = icmp sgt i64 %1585, 0
-  br i1 %1607, label %1608, label %1695
-
-1608:                                             ; preds = %1582
-  %1609 = load <8 x double>, ptr %1363, align 64, !tbaa !26
-  %1610 = fneg <8 x double> %1609
-  %1611 = fmul <8 x double> %1609, %1610
-  %1612 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1609, <8 x double> %1590, <8 x double> %1589)
-  %1613 = fmul <8 x double> %1611, %1612
-  %1614 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1609, <8 x double> %1395, <8 x double> %1393)
-  %1615 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1609, <8 x double> %1614, <8 x double> %1391)
-  %1616 = fmul <8 x double> %1297, splat (double -2.000000e+00)
-  %1617 = fmul <8 x double> %1616, %1354
-  %1618 = fmul <8 x double> %1354, %1617
-  %1619 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1354, <8 x double> %1590, <8 x double> %1589)
-  %1620 = fmul <8 x double> %1618, %1619
-  %1621 = getelementptr inbounds nuw i8, ptr %1168, i64 7672
-  br label %1622
-
-1622:                                             ; preds = %1608, %1663
-  %1623 = phi <8 x double> [ %1609, %1608 ], [ %1667, %1663 ]
-  %1624 = phi <8 x double> [ zeroinitializer, %1608 ], [ %1664, %1663 ]
-  %1625 = phi <8 x double> [ zeroinitializer, %1608 ], [ %1665, %1663 ]
-  %1626 = phi <8 x double> [ zeroinitializer, %1608 ], [ %1666, %1663 ]
-  %1627 = phi <8 x double> [ zeroinitializer, %1608 ], [ %1690, %1663 ]
-  %1628 = phi <8 x double> [ zeroinitializer, %1608 ], [ %1692, %1663 ]
-  %1629 = phi <8 x double> [ %1615, %1608 ], [ %1668, %1663 ]
-  %1630 = phi i64 [ 0, %1608 ], [ %1632, %1663 ]
-  %1631 = phi <8 x double> [ %1613, %1608 ], [ %1669, %1663 ]
-  %1632 = add nuw nsw i64 %1630, 1
-  %1633 = icmp slt i64 %1632, %1585
-  br i1 %1633, label %1634, label %1660
-
-1634:                                             ; preds = %1622
-  %1635 = getelementptr inbounds nuw <8 x double>, ptr %1363, i64 %1632
-  %1636 = load <8 x double>, ptr %1635, align 64, !tbaa !26
-  %1637 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1636, <8 x double> %1395, <8 x double> %1393)
-  %1638 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1636, <8 x double> %1637, <8 x double> %1391)
-  %1639 = fneg <8 x double> %1636
-  %1640 = fmul <8 x double> %1636, %1639
-  %1641 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1636, <8 x double> %1590, <8 x double> %1589)
-  %1642 = fmul <8 x double> %1640, %1641
-  %1643 = fadd <8 x double> %1623, %1636
-  %1644 = fmul <8 x double> %1643, splat (double 5.000000e-01)
-  %1645 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1644, <8 x double> %1375, <8 x double> %1373)
-  %1646 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1644, <8 x double> %1645, <8 x double> %1371)
-  %1647 = load ptr, ptr %1621, align 8, !tbaa !35
-  %1648 = getelementptr inbounds nuw <8 x double>, ptr %1647, i64 %1632
-  %1649 = load <8 x double>, ptr %1648, align 64, !tbaa !26
-  %1650 = fmul <8 x double> %1586, %1649
-  %1651 = fmul <8 x double> %1650, %1646
-  %1652 = getelementptr inbounds nuw <8 x double>, ptr %1592, i64 %1632
-  %1653 = load <8 x double>, ptr %1652, align 64, !tbaa !26
-  %1654 = fmul <8 x double> %1297, %1653
-  %1655 = fneg <8 x double> %1654
-  %1656 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1655, <8 x double> %1629, <8 x double> %1651)
-  %1657 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1654, <8 x double> %1638, <8 x double> %1651)
-  %1658 = fadd <8 x double> %1631, %1642
-  %1659 = fmul <8 x double> %1658, %1654
-  br label %1663
-
-1660:                                             ; preds = %1622
-  %1661 = load <8 x double>, ptr %1388, align 64, !tbaa !26
-  %1662 = load <8 x double>, ptr %1399, align 64, !tbaa !26
-  br label %1663
-
-1663:                                             ; preds = %1660, %1634
-  %1664 = phi <8 x double> [ %1656, %1634 ], [ %1661, %1660 ]
-  %1665 = phi <8 x double> [ %1657, %1634 ], [ %1662, %1660 ]
-  %1666 = phi <8 x double> [ %1659, %1634 ], [ %1620, %1660 ]
-  %1667 = phi <8 x double> [ %1636, %1634 ], [ %1623, %1660 ]
-  %1668 = phi <8 x double> [ %1638, %1634 ], [ %1629, %1660 ]
-  %1669 = phi <8 x double> [ %1642, %1634 ], [ %1631, %1660 ]
-  %1670 = getelementptr inbounds nuw <8 x double>, ptr %1594, i64 %1630
-  %1671 = load <8 x double>, ptr %1670, align 64, !tbaa !26
-  %1672 = fmul <8 x double> %1588, %1671
-  %1673 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1672, <8 x double> %1629, <8 x double> %1664)
-  %1674 = fadd <8 x double> %1625, %1673
-  %1675 = fsub <8 x double> %1666, %1626
-  %1676 = fneg <8 x double> %1672
-  %1677 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1676, <8 x double> %1631, <8 x double> %1675)
-  %1678 = getelementptr inbounds nuw <8 x double>, ptr %1596, i64 %1630
-  %1679 = load <8 x double>, ptr %1678, align 64, !tbaa !26
-  %1680 = fsub <8 x double> %1677, %1679
-  %1681 = fneg <8 x double> %1624
-  %1682 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1681, <8 x double> %1628, <8 x double> %1674)
-  %1683 = fdiv <8 x double> splat (double 1.000000e+00), %1682
-  %1684 = getelementptr inbounds nuw <8 x double>, ptr %1598, i64 %1630
-  store <8 x double> %1680, ptr %1684, align 64, !tbaa !26
-  %1685 = getelementptr inbounds nuw <8 x double>, ptr %1600, i64 %1630
-  store <8 x double> %1624, ptr %1685, align 64, !tbaa !26
-  %1686 = fadd <8 x double> %1624, %1665
-  %1687 = fsub <8 x double> %1686, %1674
-  %1688 = getelementptr inbounds nuw <8 x double>, ptr %1602, i64 %1630
-  store <8 x double> %1687, ptr %1688, align 64, !tbaa !26
-  %1689 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1624, <8 x double> %1627, <8 x double> %1680)
-  %1690 = fmul <8 x double> %1689, %1683
-  %1691 = getelementptr inbounds nuw <8 x double>, ptr %1604, i64 %1630
-  store <8 x double> %1690, ptr %1691, align 64, !tbaa !26
-  %1692 = fmul <8 x double> %1665, %1683
-  %1693 = getelementptr inbounds nuw <8 x double>, ptr %1606, i64 %1630
-  store <8 x double> %1692, ptr %1693, align 64, !tbaa !26
-  %1694 = icmp eq i64 %1632, %1585
-  br i1 %1694, label %1695, label %1622, !llvm.loop !77
-
-1695:                                             ; preds = %1547, %1663, %1421, %1582
-  %1696 = getelementptr inbounds nuw i8, ptr %1168, i64 7608
-  %1697 = load ptr, ptr %1696, align 8, !tbaa !74
-  %1698 = load i64, ptr %119, align 16, !tbaa !21
-  %1699 = add nsw i64 %1698, -1
-  %1700 = getelementptr inbounds <8 x double>, ptr %1697, i64 %1699
-  %1701 = load <8 x double>, ptr %1700, align 64, !tbaa !26
-  %1702 = getelementptr inbounds nuw i8, ptr %1168, i64 7616
-  %1703 = load ptr, ptr %1702, align 64, !tbaa !75
-  %1704 = getelementptr inbounds <8 x double>, ptr %1703, i64 %1699
-  %1705 = load <8 x double>, ptr %1704, align 64, !tbaa !26
-  %1706 = load <8 x double>, ptr %1388, align 64, !tbaa !26
-  %1707 = fmul <8 x double> %1701, %1706
-  %1708 = fsub <8 x double> splat (double 1.000000e+00), %1705
-  %1709 = fmul <8 x double> %1706, %1708
-  %1710 = load <8 x double>, ptr %1415, align 64, !tbaa !26
-  %1711 = load <8 x double>, ptr %1221, align 64, !tbaa !26
-  %1712 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1710, <8 x double> %1711, <8 x double> %1707)
-  %1713 = load <8 x double>, ptr %1260, align 64, !tbaa !26
-  %1714 = fsub <8 x double> %1712, %1713
-  %1715 = fadd <8 x double> %1709, %1710
-  %1716 = load <8 x double>, ptr %1257, align 64, !tbaa !26
-  %1717 = fadd <8 x double> %1715, %1716
-  %1718 = load <8 x i64>, ptr %1249, align 64, !tbaa !26
-  %1719 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1718)
-  %1720 = icmp eq i64 %1719, 0
-  %1721 = load i64, ptr %120, align 8, !tbaa !22
-  br i1 %1720, label %1722, label %1737
-
-1722:                                             ; preds = %1695
-  %1723 = icmp slt i64 %1721, 0
-  br i1 %1723, label %1728, label %1724
-
-1724:                                             ; preds = %1722
-  %1725 = getelementptr inbounds nuw i8, ptr %1168, i64 1408
-  %1726 = getelementptr inbounds nuw i8, ptr %1168, i64 7728
-  %1727 = load <8 x double>, ptr %1725, align 64, !tbaa !26
-  br label %1730
-
-1728:                                             ; preds = %1730, %1722
-  %1729 = getelementptr inbounds nuw i8, ptr %1168, i64 5824
-  store <8 x double> %1714, ptr %1729, align 64, !tbaa !26
-  br label %1864
-
-1730:                                             ; preds = %1724, %1730
-  %1731 = phi i64 [ 0, %1724 ], [ %1734, %1730 ]
-  %1732 = load ptr, ptr %1726, align 16, !tbaa !78
-  %1733 = getelementptr inbounds nuw <8 x double>, ptr %1732, i64 %1731
-  store <8 x double> %1727, ptr %1733, align 64, !tbaa !26
-  %1734 = add nuw nsw i64 %1731, 1
-  %1735 = load i64, ptr %120, align 8, !tbaa !22
-  %1736 = icmp slt i64 %1731, %1735
-  br i1 %1736, label %1730, label %1728, !llvm.loop !79
-
-1737:                                             ; preds = %1695
-  %1738 = load <8 x double>, ptr %1228, align 64, !tbaa !26
-  %1739 = load <8 x double>, ptr %1277, align 64, !tbaa !26
-  %1740 = getelementptr inbounds nuw i8, ptr %1168, i64 1280
-  %1741 = load <8 x double>, ptr %1740, align 64, !tbaa !26
-  %1742 = fmul <8 x double> %1739, %1741
-  %1743 = load <8 x double>, ptr %1168, align 64, !tbaa !26
-  %1744 = fsub <8 x double> %1743, %1738
-  %1745 = sitofp i64 %1721 to double
-  %1746 = insertelement <8 x double> poison, double %1745, i64 0
-  %1747 = shufflevector <8 x double> %1746, <8 x double> poison, <8 x i32> zeroinitializer
-  %1748 = fdiv <8 x double> %1744, %1747
-  %1749 = load <8 x double>, ptr %1418, align 64, !tbaa !26
-  %1750 = load <8 x double>, ptr %1420, align 64, !tbaa !26
-  %1751 = getelementptr inbounds nuw i8, ptr %1168, i64 1408
-  %1752 = load <8 x double>, ptr %1751, align 64, !tbaa !26
-  %1753 = getelementptr inbounds nuw i8, ptr %1168, i64 7728
-  %1754 = load ptr, ptr %1753, align 16, !tbaa !78
-  %1755 = getelementptr inbounds <8 x double>, ptr %1754, i64 %1721
-  store <8 x double> %1752, ptr %1755, align 64, !tbaa !26
-  %1756 = icmp sgt i64 %1721, 0
-  br i1 %1756, label %1757, label %1848
-
-1757:                                             ; preds = %1737
-  %1758 = fneg <8 x double> %1742
-  %1759 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1758, <8 x double> %1750, <8 x double> %1749)
-  %1760 = fsub <8 x double> splat (double 1.000000e+00), %1750
-  %1761 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1742, <8 x double> %1760, <8 x double> %1749)
-  %1762 = getelementptr inbounds nuw i8, ptr %1168, i64 7736
-  %1763 = getelementptr inbounds nuw i8, ptr %1168, i64 7744
-  %1764 = getelementptr inbounds nuw i8, ptr %1168, i64 768
-  %1765 = fmul <8 x double> %1742, splat (double -5.000000e-01)
-  %1766 = getelementptr inbounds nuw i8, ptr %1168, i64 7704
-  %1767 = getelementptr inbounds nuw i8, ptr %1168, i64 7712
-  %1768 = getelementptr inbounds nuw i8, ptr %1168, i64 7720
-  br label %1769
-
-1769:                                             ; preds = %1757, %1823
-  %1770 = phi <8 x double> [ %1761, %1757 ], [ %1825, %1823 ]
-  %1771 = phi <8 x double> [ %1759, %1757 ], [ %1826, %1823 ]
-  %1772 = phi <8 x double> [ %1711, %1757 ], [ %1841, %1823 ]
-  %1773 = phi <8 x double> [ zeroinitializer, %1757 ], [ %1844, %1823 ]
-  %1774 = phi <8 x double> [ %1752, %1757 ], [ %1787, %1823 ]
-  %1775 = phi i64 [ %1721, %1757 ], [ %1776, %1823 ]
-  %1776 = add nsw i64 %1775, -1
-  %1777 = uitofp nneg i64 %1776 to double
-  %1778 = insertelement <8 x double> poison, double %1777, i64 0
-  %1779 = shufflevector <8 x double> %1778, <8 x double> poison, <8 x i32> zeroinitializer
-  %1780 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1779, <8 x double> %1748, <8 x double> %1738)
-  %1781 = load <8 x double>, ptr %1278, align 64, !tbaa !26
-  %1782 = load <8 x double>, ptr %1280, align 64, !tbaa !26
-  %1783 = load <8 x double>, ptr %1282, align 64, !tbaa !26
-  %1784 = load <8 x double>, ptr %1284, align 64, !tbaa !26
-  %1785 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1780, <8 x double> %1784, <8 x double> %1783)
-  %1786 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1780, <8 x double> %1785, <8 x double> %1782)
-  %1787 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1780, <8 x double> %1786, <8 x double> %1781)
-  %1788 = load <8 x double>, ptr %1212, align 64, !tbaa !26
-  %1789 = load <8 x double>, ptr %1198, align 64, !tbaa !26
-  %1790 = load ptr, ptr %1762, align 8, !tbaa !47
-  %1791 = getelementptr inbounds nuw <8 x double>, ptr %1790, i64 %1776
-  %1792 = load <8 x double>, ptr %1791, align 64, !tbaa !26
-  %1793 = fmul <8 x double> %1789, %1792
-  %1794 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1788, <8 x double> %1787, <8 x double> %1793)
-  %1795 = load <8 x double>, ptr %1202, align 64, !tbaa !26
-  %1796 = load ptr, ptr %1763, align 64, !tbaa !58
-  %1797 = getelementptr inbounds nuw <8 x double>, ptr %1796, i64 %1776
-  %1798 = load <8 x double>, ptr %1797, align 64, !tbaa !26
-  %1799 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1795, <8 x double> %1798, <8 x double> %1794)
-  %1800 = fmul <8 x double> %1799, splat (double 5.000000e-01)
-  %1801 = icmp eq i64 %1775, 1
-  br i1 %1801, label %1817, label %1802
-
-1802:                                             ; preds = %1769
-  %1803 = load <8 x double>, ptr %1764, align 64, !tbaa !26
-  %1804 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1800, <8 x double> %1803, <8 x double> %1765)
-  %1805 = load <8 x double>, ptr %1361, align 64, !tbaa !26
-  %1806 = fmul <8 x double> %1747, %1805
-  %1807 = load <8 x double>, ptr %1299, align 64, !tbaa !26
-  %1808 = load <8 x double>, ptr %1301, align 64, !tbaa !26
-  %1809 = load <8 x double>, ptr %1303, align 64, !tbaa !26
-  %1810 = load <8 x double>, ptr %1305, align 64, !tbaa !26
-  %1811 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1780, <8 x double> %1810, <8 x double> %1809)
-  %1812 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1780, <8 x double> %1811, <8 x double> %1808)
-  %1813 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1780, <8 x double> %1812, <8 x double> %1807)
-  %1814 = fmul <8 x double> %1806, %1813
-  %1815 = fsub <8 x double> %1814, %1804
-  %1816 = fadd <8 x double> %1804, %1814
-  br label %1823
-
-1817:                                             ; preds = %1769
-  %1818 = load <8 x double>, ptr %1415, align 64, !tbaa !26
-  %1819 = load <8 x double>, ptr %1764, align 64, !tbaa !26
-  %1820 = fmul <8 x double> %1800, splat (double -2.000000e+00)
-  %1821 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1820, <8 x double> %1819, <8 x double> %1818)
-  %1822 = fadd <8 x double> %1742, %1821
-  br label %1823
-
-1823:                                             ; preds = %1817, %1802
-  %1824 = phi <8 x double> [ %1803, %1802 ], [ %1819, %1817 ]
-  %1825 = phi <8 x double> [ %1815, %1802 ], [ %1822, %1817 ]
-  %1826 = phi <8 x double> [ %1816, %1802 ], [ %1818, %1817 ]
-  %1827 = fsub <8 x double> %1774, %1787
-  %1828 = fmul <8 x double> %1788, %1827
-  %1829 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1828, <8 x double> %1824, <8 x double> %1770)
-  %1830 = fadd <8 x double> %1826, %1829
-  %1831 = fneg <8 x double> %1771
-  %1832 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1831, <8 x double> %1773, <8 x double> %1830)
-  %1833 = fdiv <8 x double> splat (double 1.000000e+00), %1832
-  %1834 = load ptr, ptr %1753, align 16, !tbaa !78
-  %1835 = getelementptr inbounds nuw <8 x double>, ptr %1834, i64 %1776
-  store <8 x double> %1787, ptr %1835, align 64, !tbaa !26
-  %1836 = load ptr, ptr %1766, align 8, !tbaa !61
-  %1837 = getelementptr inbounds nuw <8 x double>, ptr %1836, i64 %1776
+1826:                                             ; preds = %1791, %1803
+  %1827 = phi <8 x double> [ %1802, %1791 ], [ %1807, %1803 ]
+  %1828 = phi <8 x double> [ %1801, %1791 ], [ %1806, %1803 ]
+  %1829 = phi <8 x double> [ %1798, %1791 ], [ %1825, %1803 ]
+  %1830 = getelementptr inbounds nuw i8, ptr %1508, i64 3200
+  %1831 = load <8 x double>, ptr %1830, align 64, !tbaa !26
+  %1832 = getelementptr inbounds nuw i8, ptr %1508, i64 5952
+  %1833 = load <8 x double>, ptr %1832, align 64, !tbaa !26
+  %1834 = fcmp ogt <8 x double> %1691, splat (double 0x3D719799812DEA11)
+  %1835 = select <8 x i1> %1834, <8 x double> %1691, <8 x double> splat (double 0x3D719799812DEA11)
+  %1836 = getelementptr inbounds nuw i8, ptr %1508, i64 6912
+  store <8 x double> %1827, ptr %1836, align 64, !tbaa !26
+  %1837 = getelementptr inbounds nuw i8, ptr %1508, i64 704
   %1838 = load <8 x double>, ptr %1837, align 64, !tbaa !26
-  %1839 = fneg <8 x double> %1838
-  %1840 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1771, <8 x double> %1772, <8 x double> %1839)
-  %1841 = fmul <8 x double> %1833, %1840
-  %1842 = load ptr, ptr %1767, align 32, !tbaa !80
-  %1843 = getelementptr inbounds nuw <8 x double>, ptr %1842, i64 %1776
-  store <8 x double> %1841, ptr %1843, align 64, !tbaa !26
-  %1844 = fmul <8 x double> %1825, %1833
-  %1845 = load ptr, ptr %1768, align 8, !tbaa !81
-  %1846 = getelementptr inbounds nuw <8 x double>, ptr %1845, i64 %1776
-  store <8 x double> %1844, ptr %1846, align 64, !tbaa !26
-  %1847 = icmp samesign ugt i64 %1775, 1
-  br i1 %1847, label %1769, label %1848, !llvm.loop !82
-
-1848:                                             ; preds = %1823, %1737
-  %1849 = load <8 x i64>, ptr %1249, align 64, !tbaa !26
-  %1850 = load <8 x double>, ptr %1415, align 64, !tbaa !26
-  %1851 = getelementptr inbounds nuw i8, ptr %1168, i64 7712
-  %1852 = load ptr, ptr %1851, align 32, !tbaa !80
-  %1853 = load <8 x double>, ptr %1852, align 64, !tbaa !26
-  %1854 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1850, <8 x double> %1853, <8 x double> %1707)
-  %1855 = icmp eq <8 x i64> %1849, zeroinitializer
-  %1856 = select <8 x i1> %1855, <8 x double> %1714, <8 x double> %1854
-  %1857 = getelementptr inbounds nuw i8, ptr %1168, i64 5824
-  store <8 x double> %1856, ptr %1857, align 64, !tbaa !26
-  %1858 = getelementptr inbounds nuw i8, ptr %1168, i64 7720
-  %1859 = load ptr, ptr %1858, align 8, !tbaa !81
+  %1839 = fdiv <8 x double> %1838, %1835
+  %1840 = getelementptr inbounds nuw i8, ptr %1508, i64 6976
+  store <8 x double> %1839, ptr %1840, align 64, !tbaa !26
+  %1841 = getelementptr inbounds nuw i8, ptr %1508, i64 8520
+  %1842 = load ptr, ptr %1841, align 8, !tbaa !57
+  %1843 = load i64, ptr %119, align 16, !tbaa !21
+  %1844 = getelementptr <8 x double>, ptr %1842, i64 %1843
+  %1845 = getelementptr i8, ptr %1844, i64 -64
+  %1846 = load <8 x double>, ptr %1845, align 64, !tbaa !26
+  %1847 = fadd <8 x double> %1833, %1846
+  %1848 = fmul <8 x double> %1847, splat (double 5.000000e-01)
+  %1849 = getelementptr inbounds nuw i8, ptr %1508, i64 192
+  %1850 = load <8 x double>, ptr %1849, align 64, !tbaa !26
+  %1851 = getelementptr inbounds nuw i8, ptr %1508, i64 256
+  %1852 = load <8 x double>, ptr %1851, align 64, !tbaa !26
+  %1853 = getelementptr inbounds nuw i8, ptr %1508, i64 320
+  %1854 = load <8 x double>, ptr %1853, align 64, !tbaa !26
+  %1855 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1848, <8 x double> %1854, <8 x double> %1852)
+  %1856 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1848, <8 x double> %1855, <8 x double> %1850)
+  %1857 = fmul <8 x double> %1829, %1856
+  %1858 = fmul <8 x double> %1709, %1857
+  %1859 = getelementptr inbounds nuw i8, ptr %1508, i64 2048
   %1860 = load <8 x double>, ptr %1859, align 64, !tbaa !26
-  %1861 = fsub <8 x double> splat (double 1.000000e+00), %1860
-  %1862 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1850, <8 x double> %1861, <8 x double> %1709)
-  %1863 = select <8 x i1> %1855, <8 x double> %1717, <8 x double> %1862
-  br label %1864
-
-1864:                                             ; preds = %1728, %1848
-  %1865 = phi <8 x double> [ %1717, %1728 ], [ %1863, %1848 ]
-  %1866 = getelementptr inbounds nuw i8, ptr %1168, i64 5888
+  %1861 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1858, <8 x double> %1860, <8 x double> splat (double 1.000000e+00))
+  %1862 = fdiv <8 x double> splat (double 1.000000e+00), %1861
+  %1863 = select <8 x i1> %1729, <8 x double> %1862, <8 x double> splat (double 1.000000e+00)
+  %1864 = getelementptr inbounds nuw i8, ptr %1508, i64 7232
+  store <8 x double> %1863, ptr %1864, align 64, !tbaa !26
+  %1865 = fmul <8 x double> %1857, %1863
+  %1866 = getelementptr inbounds nuw i8, ptr %1508, i64 6400
   store <8 x double> %1865, ptr %1866, align 64, !tbaa !26
-  %1867 = add nuw nsw i64 %1166, 1
-  %1868 = load i64, ptr %156, align 8, !tbaa !20
-  %1869 = icmp slt i64 %1867, %1868
-  br i1 %1869, label %1165, label %1162, !llvm.loop !83
+  %1867 = fmul <8 x double> %1774, splat (double 2.000000e+00)
+  %1868 = getelementptr inbounds nuw i8, ptr %1508, i64 384
+  %1869 = load <8 x double>, ptr %1868, align 64, !tbaa !26
+  %1870 = getelementptr inbounds nuw i8, ptr %1508, i64 448
+  %1871 = load <8 x double>, ptr %1870, align 64, !tbaa !26
+  %1872 = getelementptr inbounds nuw i8, ptr %1508, i64 512
+  %1873 = load <8 x double>, ptr %1872, align 64, !tbaa !26
+  %1874 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1833, <8 x double> %1873, <8 x double> %1871)
+  %1875 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1833, <8 x double> %1874, <8 x double> %1869)
+  %1876 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1867, <8 x double> %1875, <8 x double> %1865)
+  %1877 = getelementptr inbounds nuw i8, ptr %1508, i64 6528
+  store <8 x double> %1876, ptr %1877, align 64, !tbaa !26
+  %1878 = fmul <8 x double> %1727, %1831
+  %1879 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1878, <8 x double> %1696, <8 x double> splat (double 1.000000e+00))
+  %1880 = fdiv <8 x double> %1831, %1879
+  %1881 = load i64, ptr %120, align 8, !tbaa !22
+  %1882 = sitofp i64 %1881 to double
+  %1883 = fmul double %1882, 2.000000e+00
+  %1884 = insertelement <8 x double> poison, double %1883, i64 0
+  %1885 = shufflevector <8 x double> %1884, <8 x double> poison, <8 x i32> zeroinitializer
+  %1886 = fmul <8 x double> %1839, %1885
+  %1887 = fadd <8 x double> %1880, %1886
+  %1888 = fdiv <8 x double> %1880, %1887
+  %1889 = fmul <8 x double> %1786, %1886
+  %1890 = select <8 x i1> %1729, <8 x double> %1880, <8 x double> %1889
+  %1891 = getelementptr inbounds nuw i8, ptr %1508, i64 6464
+  store <8 x double> %1890, ptr %1891, align 64, !tbaa !26
+  %1892 = fmul <8 x double> %1886, %1888
+  %1893 = select <8 x i1> %1729, <8 x double> %1880, <8 x double> %1892
+  %1894 = getelementptr inbounds nuw i8, ptr %1508, i64 6592
+  store <8 x double> %1893, ptr %1894, align 64, !tbaa !26
+  %1895 = select <8 x i1> %1729, <8 x double> splat (double 1.000000e+00), <8 x double> %1888
+  %1896 = getelementptr inbounds nuw i8, ptr %1508, i64 6656
+  store <8 x double> %1895, ptr %1896, align 64, !tbaa !26
+  br i1 %1790, label %2058, label %1897
 
-1870:                                             ; preds = %1973
-  %1871 = icmp sgt i64 %1974, 0
-  br label %1872
-
-1872:                                             ; preds = %1870, %1160, %1162
-  %1873 = phi <8 x double> [ %1163, %1162 ], [ %1161, %1160 ], [ %1163, %1870 ]
-  %1874 = phi i1 [ false, %1162 ], [ false, %1160 ], [ %1871, %1870 ]
-  %1875 = fcmp ogt <8 x double> %1873, zeroinitializer
-  %1876 = bitcast <8 x i1> %1875 to i8
-  %1877 = icmp eq i8 %1876, 0
-  br i1 %1877, label %2060, label %1977
-
-1878:                                             ; preds = %1162, %1973
-  %1879 = phi i64 [ %1974, %1973 ], [ %1868, %1162 ]
-  %1880 = phi i64 [ %1975, %1973 ], [ 0, %1162 ]
-  %1881 = load ptr, ptr %129, align 8, !tbaa !28
-  %1882 = getelementptr inbounds nuw %struct.Piece, ptr %1881, i64 %1880
-  %1883 = getelementptr inbounds nuw i8, ptr %1882, i64 7488
-  %1884 = load <8 x i64>, ptr %1883, align 64, !tbaa !26
-  %1885 = getelementptr inbounds nuw i8, ptr %1882, i64 2240
-  %1886 = load <8 x double>, ptr %1885, align 64, !tbaa !26
-  %1887 = fcmp ogt <8 x double> %1886, zeroinitializer
-  %1888 = select <8 x i1> %1887, <8 x i64> %1884, <8 x i64> zeroinitializer
-  %1889 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1888)
-  %1890 = icmp eq i64 %1889, 0
-  br i1 %1890, label %1973, label %1891
-
-1891:                                             ; preds = %1878
-  %1892 = load <8 x double>, ptr %176, align 64, !tbaa !26
-  %1893 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1892, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %1894 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1892, <8 x double> %1893, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %1895 = load <8 x double>, ptr %177, align 64, !tbaa !26
-  %1896 = getelementptr inbounds nuw i8, ptr %1882, i64 5824
-  %1897 = load <8 x double>, ptr %1896, align 64, !tbaa !26
-  %1898 = getelementptr inbounds nuw i8, ptr %1882, i64 5888
+1897:                                             ; preds = %1826
+  %1898 = getelementptr inbounds nuw i8, ptr %1508, i64 576
   %1899 = load <8 x double>, ptr %1898, align 64, !tbaa !26
-  %1900 = fdiv <8 x double> %1897, %1899
-  %1901 = fcmp olt <8 x double> %1900, %1892
-  %1902 = select <8 x i1> %1901, <8 x double> %1900, <8 x double> %1892
-  %1903 = getelementptr inbounds nuw i8, ptr %1882, i64 3520
-  %1904 = load <8 x double>, ptr %1903, align 64, !tbaa !26
-  %1905 = fcmp olt <8 x double> %1904, %1902
-  %1906 = select <8 x i1> %1905, <8 x double> %1904, <8 x double> %1902
-  %1907 = fneg <8 x double> %1899
-  %1908 = getelementptr inbounds nuw i8, ptr %1882, i64 7104
-  %1909 = load <8 x double>, ptr %1908, align 64, !tbaa !26
-  br label %1913
+  %1900 = getelementptr inbounds nuw i8, ptr %1508, i64 640
+  %1901 = load <8 x double>, ptr %1900, align 64, !tbaa !26
+  %1902 = getelementptr inbounds nuw i8, ptr %1508, i64 1536
+  %1903 = load <8 x double>, ptr %1902, align 64, !tbaa !26
+  %1904 = load i64, ptr %119, align 16, !tbaa !21
+  %1905 = fsub <8 x double> %1765, %1903
+  %1906 = fmul <8 x double> %1871, splat (double 5.000000e-01)
+  %1907 = fmul <8 x double> %1873, splat (double 0x3FE5555555555555)
+  %1908 = getelementptr inbounds nuw i8, ptr %1508, i64 8608
+  %1909 = load ptr, ptr %1908, align 32, !tbaa !72
+  %1910 = getelementptr inbounds nuw i8, ptr %1508, i64 8616
+  %1911 = load ptr, ptr %1910, align 8, !tbaa !47
+  %1912 = getelementptr inbounds nuw i8, ptr %1508, i64 8544
+  %1913 = load ptr, ptr %1912, align 32, !tbaa !58
+  %1914 = getelementptr inbounds nuw i8, ptr %1508, i64 8584
+  %1915 = load ptr, ptr %1914, align 8, !tbaa !83
+  %1916 = getelementptr inbounds nuw i8, ptr %1508, i64 8592
+  %1917 = load ptr, ptr %1916, align 16, !tbaa !84
+  %1918 = getelementptr inbounds nuw i8, ptr %1508, i64 8600
+  %1919 = load ptr, ptr %1918, align 8, !tbaa !85
+  %1920 = getelementptr inbounds nuw i8, ptr %1508, i64 8568
+  %1921 = load ptr, ptr %1920, align 8, !tbaa !86
+  %1922 = getelementptr inbounds nuw i8, ptr %1508, i64 8576
+  %1923 = load ptr, ptr %1922, align 64, !tbaa !87
+  %1924 = icmp sgt i64 %1904, 0
+  br i1 %1924, label %1925, label %2171
 
-1910:                                             ; preds = %1913
-  %1911 = getelementptr inbounds nuw i8, ptr %1882, i64 5952
-  store <8 x double> %1964, ptr %1911, align 64, !tbaa !26
-  %1912 = load i64, ptr %156, align 8, !tbaa !20
-  br label %1973
+1925:                                             ; preds = %1897
+  %1926 = load <8 x double>, ptr %1842, align 64, !tbaa !26
+  %1927 = getelementptr inbounds nuw i8, ptr %1508, i64 2880
+  %1928 = load <8 x double>, ptr %1927, align 64, !tbaa !26
+  %1929 = getelementptr inbounds nuw i8, ptr %1508, i64 2816
+  %1930 = load <8 x double>, ptr %1929, align 64, !tbaa !26
+  %1931 = fmul <8 x double> %1774, splat (double -2.000000e+00)
+  %1932 = fmul <8 x double> %1931, %1833
+  %1933 = fmul <8 x double> %1833, %1932
+  %1934 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1833, <8 x double> %1907, <8 x double> %1906)
+  %1935 = fmul <8 x double> %1933, %1934
+  %1936 = getelementptr inbounds nuw i8, ptr %1508, i64 8632
+  %1937 = fmul <8 x double> %1828, %1928
+  %1938 = fdiv <8 x double> %1930, %1899
+  br label %1939
 
-1913:                                             ; preds = %1891, %1913
-  %1914 = phi <8 x i64> [ %1888, %1891 ], [ %1967, %1913 ]
-  %1915 = phi i32 [ 0, %1891 ], [ %1968, %1913 ]
-  %1916 = phi <8 x double> [ %1906, %1891 ], [ %1964, %1913 ]
-  %1917 = fadd <8 x double> %1916, splat (double 2.731500e+02)
-  %1918 = fcmp ogt <8 x double> %1916, zeroinitializer
-  %1919 = select <8 x i1> %1918, <8 x double> %1916, <8 x double> zeroinitializer
-  %1920 = fadd <8 x double> %1919, splat (double 2.731500e+02)
-  %1921 = fadd <8 x double> %1920, splat (double 0xC08451671D164BD4)
-  %1922 = fdiv <8 x double> splat (double 0x3FCE88FD35E8A60E), %1921
-  %1923 = fsub <8 x double> %1920, %1922
-  %1924 = fadd <8 x double> %1923, splat (double 0x40923C3565924845)
-  %1925 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1923, <8 x double> %1924, <8 x double> splat (double 0xC12619EA558539E6))
-  %1926 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1923, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> splat (double 0x40C77A698FD9BCCA))
-  %1927 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1923, <8 x double> %1926, <8 x double> splat (double 0xC148A99584203885))
-  %1928 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1923, <8 x double> splat (double 0x402DD4891DBECC6B), <8 x double> splat (double 0xC0B2D7440748F0B3))
-  %1929 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1923, <8 x double> %1928, <8 x double> splat (double 0x4118B9E59F2691E5))
-  %1930 = fmul <8 x double> %1929, splat (double 2.000000e+00)
-  %1931 = fmul <8 x double> %1925, splat (double 4.000000e+00)
-  %1932 = fneg <8 x double> %1929
-  %1933 = fmul <8 x double> %1931, %1932
-  %1934 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1927, <8 x double> %1927, <8 x double> %1933)
-  %1935 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1934)
-  %1936 = fsub <8 x double> %1935, %1927
-  %1937 = fdiv <8 x double> %1930, %1936
-  %1938 = fmul <8 x double> %1937, %1937
-  %1939 = fmul <8 x double> %1938, splat (double 1.000000e+06)
-  %1940 = fmul <8 x double> %1938, %1939
-  %1941 = fmul <8 x double> %1917, splat (double 4.615260e+02)
-  %1942 = fdiv <8 x double> %1940, %1941
-  %1943 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1907, <8 x double> %1916, <8 x double> %1897)
-  %1944 = fsub <8 x double> %1942, %1895
-  %1945 = fcmp ogt <8 x double> %1944, zeroinitializer
-  %1946 = select <8 x i1> %1945, <8 x double> %1944, <8 x double> zeroinitializer
-  %1947 = fmul <8 x double> %1894, %1946
-  %1948 = fdiv <8 x double> %1947, %1909
-  %1949 = fsub <8 x double> %1943, %1948
-  %1950 = fmul <8 x double> %1894, %1942
-  %1951 = fdiv <8 x double> %1894, %1941
-  %1952 = fadd <8 x double> %1951, splat (double -1.000000e+00)
-  %1953 = fmul <8 x double> %1952, %1950
-  %1954 = fdiv <8 x double> %1953, %1917
-  %1955 = fdiv <8 x double> %1954, %1909
-  %1956 = fcmp ule <8 x double> %1942, %1895
-  %1957 = select <8 x i1> %1956, <8 x double> zeroinitializer, <8 x double> %1955
-  %1958 = fsub <8 x double> %1907, %1957
-  %1959 = fdiv <8 x double> %1949, %1958
-  %1960 = fsub <8 x double> %1916, %1959
-  %1961 = fcmp olt <8 x double> %1960, %1902
-  %1962 = select <8 x i1> %1961, <8 x double> %1960, <8 x double> %1902
-  %1963 = icmp eq <8 x i64> %1914, zeroinitializer
-  %1964 = select <8 x i1> %1963, <8 x double> %1916, <8 x double> %1962
-  %1965 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1959)
-  %1966 = fcmp oge <8 x double> %1965, splat (double 1.000000e-05)
-  %1967 = select <8 x i1> %1966, <8 x i64> %1914, <8 x i64> zeroinitializer
-  %1968 = add nuw nsw i32 %1915, 1
-  %1969 = icmp samesign ult i32 %1915, 7
-  %1970 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1967)
-  %1971 = icmp ne i64 %1970, 0
-  %1972 = select i1 %1969, i1 %1971, i1 false
-  br i1 %1972, label %1913, label %1910, !llvm.loop !84
+1939:                                             ; preds = %1925, %2023
+  %1940 = phi <8 x double> [ %1926, %1925 ], [ %2027, %2023 ]
+  %1941 = phi <8 x double> [ zeroinitializer, %1925 ], [ %2024, %2023 ]
+  %1942 = phi <8 x double> [ zeroinitializer, %1925 ], [ %2025, %2023 ]
+  %1943 = phi <8 x double> [ zeroinitializer, %1925 ], [ %2026, %2023 ]
+  %1944 = phi <8 x double> [ zeroinitializer, %1925 ], [ %2053, %2023 ]
+  %1945 = phi <8 x double> [ zeroinitializer, %1925 ], [ %2055, %2023 ]
+  %1946 = phi <8 x double> [ %1901, %1925 ], [ %2028, %2023 ]
+  %1947 = phi i64 [ 0, %1925 ], [ %1949, %2023 ]
+  %1948 = phi <8 x double> [ zeroinitializer, %1925 ], [ %2029, %2023 ]
+  %1949 = add nuw nsw i64 %1947, 1
+  %1950 = icmp slt i64 %1949, %1904
+  br i1 %1950, label %1951, label %2020
 
-1973:                                             ; preds = %1878, %1910
-  %1974 = phi i64 [ %1879, %1878 ], [ %1912, %1910 ]
-  %1975 = add nuw nsw i64 %1880, 1
-  %1976 = icmp slt i64 %1975, %1974
-  br i1 %1976, label %1878, label %1870, !llvm.loop !85
+1951:                                             ; preds = %1939
+  %1952 = getelementptr inbounds nuw <8 x double>, ptr %1842, i64 %1949
+  %1953 = load <8 x double>, ptr %1952, align 64, !tbaa !26
+  %1954 = icmp slt i64 %1949, %1789
+  br i1 %1954, label %1962, label %1955
 
-1977:                                             ; preds = %1872
-  %1978 = sext <8 x i1> %1875 to <8 x i64>
+1955:                                             ; preds = %1951
+  %1956 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1953, <8 x double> %1873, <8 x double> %1871)
+  %1957 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1953, <8 x double> %1956, <8 x double> %1869)
+  %1958 = fneg <8 x double> %1953
+  %1959 = fmul <8 x double> %1953, %1958
+  %1960 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1953, <8 x double> %1907, <8 x double> %1906)
+  %1961 = fmul <8 x double> %1959, %1960
+  br label %1962
+
+1962:                                             ; preds = %1951, %1955
+  %1963 = phi <8 x double> [ %1957, %1955 ], [ %1901, %1951 ]
+  %1964 = phi <8 x double> [ %1961, %1955 ], [ zeroinitializer, %1951 ]
+  %1965 = load i64, ptr %1788, align 64, !tbaa !31
+  %1966 = icmp eq i64 %1965, 0
+  %1967 = load ptr, ptr %1936, align 8, !tbaa !36
+  br i1 %1966, label %1968, label %1972
+
+1968:                                             ; preds = %1962
+  %1969 = getelementptr inbounds nuw <8 x double>, ptr %1967, i64 %1949
+  %1970 = load <8 x double>, ptr %1969, align 64, !tbaa !26
+  %1971 = fmul <8 x double> %1827, %1970
+  br label %1988
+
+1972:                                             ; preds = %1962
+  %1973 = shl nsw i64 %1949, 8
+  %1974 = getelementptr inbounds nuw i8, ptr %1967, i64 %1973
+  %1975 = load <8 x double>, ptr %1974, align 64, !tbaa !26
+  %1976 = getelementptr inbounds nuw i8, ptr %1974, i64 64
+  %1977 = load <8 x double>, ptr %1976, align 64, !tbaa !26
+  %1978 = getelementptr inbounds nuw i8, ptr %1974, i64 128
+  %1979 = load <8 x double>, ptr %1978, align 64, !tbaa !26
+  %1980 = getelementptr inbounds nuw i8, ptr %1974, i64 192
+  %1981 = load <8 x double>, ptr %1980, align 64, !tbaa !26
+  %1982 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1695, <8 x double> %1981, <8 x double> %1979)
+  %1983 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1695, <8 x double> %1982, <8 x double> %1977)
+  %1984 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1695, <8 x double> %1983, <8 x double> %1975)
+  %1985 = icmp slt i64 %1947, %1965
+  %1986 = fmul <8 x double> %1827, %1984
+  %1987 = select i1 %1985, <8 x double> %1984, <8 x double> %1986
+  br label %1988
+
+1988:                                             ; preds = %1972, %1968
+  %1989 = phi <8 x double> [ %1971, %1968 ], [ %1987, %1972 ]
+  %1990 = icmp slt i64 %1947, %1965
+  br i1 %1990, label %1997, label %1991
+
+1991:                                             ; preds = %1988
+  %1992 = fadd <8 x double> %1940, %1953
+  %1993 = fmul <8 x double> %1992, splat (double 5.000000e-01)
+  %1994 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1993, <8 x double> %1854, <8 x double> %1852)
+  %1995 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1993, <8 x double> %1994, <8 x double> %1850)
+  %1996 = fmul <8 x double> %1995, %1989
+  br label %2007
+
+1997:                                             ; preds = %1988
+  %1998 = icmp slt i64 %1949, %1965
+  br i1 %1998, label %1999, label %2001
+
+1999:                                             ; preds = %1997
+  %2000 = fmul <8 x double> %1899, %1989
+  br label %2007
+
+2001:                                             ; preds = %1997
+  %2002 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1953, <8 x double> %1854, <8 x double> %1852)
+  %2003 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1953, <8 x double> %2002, <8 x double> %1850)
+  %2004 = fdiv <8 x double> %1937, %2003
+  %2005 = fadd <8 x double> %1938, %2004
+  %2006 = fdiv <8 x double> %1989, %2005
+  br label %2007
+
+2007:                                             ; preds = %1991, %1999, %2001
+  %2008 = phi <8 x double> [ %1996, %1991 ], [ %2000, %1999 ], [ %2006, %2001 ]
+  br i1 %1954, label %2013, label %2009
+
+2009:                                             ; preds = %2007
+  %2010 = getelementptr inbounds nuw <8 x double>, ptr %1909, i64 %1949
+  %2011 = load <8 x double>, ptr %2010, align 64, !tbaa !26
+  %2012 = fmul <8 x double> %1774, %2011
+  br label %2013
+
+2013:                                             ; preds = %2007, %2009
+  %2014 = phi <8 x double> [ %2012, %2009 ], [ zeroinitializer, %2007 ]
+  %2015 = fneg <8 x double> %2014
+  %2016 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2015, <8 x double> %1946, <8 x double> %2008)
+  %2017 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2014, <8 x double> %1963, <8 x double> %2008)
+  %2018 = fadd <8 x double> %1948, %1964
+  %2019 = fmul <8 x double> %2018, %2014
+  br label %2023
+
+2020:                                             ; preds = %1939
+  %2021 = load <8 x double>, ptr %1866, align 64, !tbaa !26
+  %2022 = load <8 x double>, ptr %1877, align 64, !tbaa !26
+  br label %2023
+
+2023:                                             ; preds = %2020, %2013
+  %2024 = phi <8 x double> [ %2016, %2013 ], [ %2021, %2020 ]
+  %2025 = phi <8 x double> [ %2017, %2013 ], [ %2022, %2020 ]
+  %2026 = phi <8 x double> [ %2019, %2013 ], [ %1935, %2020 ]
+  %2027 = phi <8 x double> [ %1953, %2013 ], [ %1940, %2020 ]
+  %2028 = phi <8 x double> [ %1963, %2013 ], [ %1946, %2020 ]
+  %2029 = phi <8 x double> [ %1964, %2013 ], [ %1948, %2020 ]
+  %2030 = getelementptr inbounds nuw <8 x double>, ptr %1911, i64 %1947
+  %2031 = load <8 x double>, ptr %2030, align 64, !tbaa !26
+  %2032 = icmp slt i64 %1947, %1789
+  %2033 = select i1 %2032, <8 x double> %1903, <8 x double> %1905
+  %2034 = fmul <8 x double> %1694, %2033
+  %2035 = fmul <8 x double> %2034, %2031
+  %2036 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2035, <8 x double> %1946, <8 x double> %2024)
+  %2037 = fadd <8 x double> %1942, %2036
+  %2038 = fsub <8 x double> %2026, %1943
+  %2039 = fneg <8 x double> %2035
+  %2040 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2039, <8 x double> %1948, <8 x double> %2038)
+  %2041 = getelementptr inbounds nuw <8 x double>, ptr %1913, i64 %1947
+  %2042 = load <8 x double>, ptr %2041, align 64, !tbaa !26
+  %2043 = fsub <8 x double> %2040, %2042
+  %2044 = fneg <8 x double> %1941
+  %2045 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2044, <8 x double> %1945, <8 x double> %2037)
+  %2046 = fdiv <8 x double> splat (double 1.000000e+00), %2045
+  %2047 = getelementptr inbounds nuw <8 x double>, ptr %1915, i64 %1947
+  store <8 x double> %2043, ptr %2047, align 64, !tbaa !26
+  %2048 = getelementptr inbounds nuw <8 x double>, ptr %1917, i64 %1947
+  store <8 x double> %1941, ptr %2048, align 64, !tbaa !26
+  %2049 = fadd <8 x double> %1941, %2025
+  %2050 = fsub <8 x double> %2049, %2037
+  %2051 = getelementptr inbounds nuw <8 x double>, ptr %1919, i64 %1947
+  store <8 x double> %2050, ptr %2051, align 64, !tbaa !26
+  %2052 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1941, <8 x double> %1944, <8 x double> %2043)
+  %2053 = fmul <8 x double> %2052, %2046
+  %2054 = getelementptr inbounds nuw <8 x double>, ptr %1921, i64 %1947
+  store <8 x double> %2053, ptr %2054, align 64, !tbaa !26
+  %2055 = fmul <8 x double> %2025, %2046
+  %2056 = getelementptr inbounds nuw <8 x double>, ptr %1923, i64 %1947
+  store <8 x double> %2055, ptr %2056, align 64, !tbaa !26
+  %2057 = icmp eq i64 %1949, %1904
+  br i1 %2057, label %2171, label %1939, !llvm.loop !88
+
+2058:                                             ; preds = %1826
+  %2059 = getelementptr inbounds nuw i8, ptr %1508, i64 1536
+  %2060 = load <8 x double>, ptr %2059, align 64, !tbaa !26
+  %2061 = load i64, ptr %119, align 16, !tbaa !21
+  %2062 = fdiv <8 x double> %1786, %1695
+  %2063 = fsub <8 x double> %1765, %2060
+  %2064 = fmul <8 x double> %1694, %2063
+  %2065 = fmul <8 x double> %1871, splat (double 5.000000e-01)
+  %2066 = fmul <8 x double> %1873, splat (double 0x3FE5555555555555)
+  %2067 = getelementptr inbounds nuw i8, ptr %1508, i64 8608
+  %2068 = load ptr, ptr %2067, align 32, !tbaa !72
+  %2069 = getelementptr inbounds nuw i8, ptr %1508, i64 8616
+  %2070 = load ptr, ptr %2069, align 8, !tbaa !47
+  %2071 = getelementptr inbounds nuw i8, ptr %1508, i64 8544
+  %2072 = load ptr, ptr %2071, align 32, !tbaa !58
+  %2073 = getelementptr inbounds nuw i8, ptr %1508, i64 8584
+  %2074 = load ptr, ptr %2073, align 8, !tbaa !83
+  %2075 = getelementptr inbounds nuw i8, ptr %1508, i64 8592
+  %2076 = load ptr, ptr %2075, align 16, !tbaa !84
+  %2077 = getelementptr inbounds nuw i8, ptr %1508, i64 8600
+  %2078 = load ptr, ptr %2077, align 8, !tbaa !85
+  %2079 = getelementptr inbounds nuw i8, ptr %1508, i64 8568
+  %2080 = load ptr, ptr %2079, align 8, !tbaa !86
+  %2081 = getelementptr inbounds nuw i8, ptr %1508, i64 8576
+  %2082 = load ptr, ptr %2081, align 64, !tbaa !87
+  %2083 = icmp sgt i64 %2061, 0
+  br i1 %2083, label %2084, label %2171
+
+2084:                                             ; preds = %2058
+  %2085 = load <8 x double>, ptr %1842, align 64, !tbaa !26
+  %2086 = fneg <8 x double> %2085
+  %2087 = fmul <8 x double> %2085, %2086
+  %2088 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2085, <8 x double> %2066, <8 x double> %2065)
+  %2089 = fmul <8 x double> %2087, %2088
+  %2090 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2085, <8 x double> %1873, <8 x double> %1871)
+  %2091 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2085, <8 x double> %2090, <8 x double> %1869)
+  %2092 = fmul <8 x double> %1774, splat (double -2.000000e+00)
+  %2093 = fmul <8 x double> %2092, %1833
+  %2094 = fmul <8 x double> %1833, %2093
+  %2095 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1833, <8 x double> %2066, <8 x double> %2065)
+  %2096 = fmul <8 x double> %2094, %2095
+  %2097 = getelementptr inbounds nuw i8, ptr %1508, i64 8632
+  br label %2098
+
+2098:                                             ; preds = %2084, %2139
+  %2099 = phi <8 x double> [ %2085, %2084 ], [ %2143, %2139 ]
+  %2100 = phi <8 x double> [ zeroinitializer, %2084 ], [ %2140, %2139 ]
+  %2101 = phi <8 x double> [ zeroinitializer, %2084 ], [ %2141, %2139 ]
+  %2102 = phi <8 x double> [ zeroinitializer, %2084 ], [ %2142, %2139 ]
+  %2103 = phi <8 x double> [ zeroinitializer, %2084 ], [ %2166, %2139 ]
+  %2104 = phi <8 x double> [ zeroinitializer, %2084 ], [ %2168, %2139 ]
+  %2105 = phi <8 x double> [ %2091, %2084 ], [ %2144, %2139 ]
+  %2106 = phi i64 [ 0, %2084 ], [ %2108, %2139 ]
+  %2107 = phi <8 x double> [ %2089, %2084 ], [ %2145, %2139 ]
+  %2108 = add nuw nsw i64 %2106, 1
+  %2109 = icmp slt i64 %2108, %2061
+  br i1 %2109, label %2110, label %2136
+
+2110:                                             ; preds = %2098
+  %2111 = getelementptr inbounds nuw <8 x double>, ptr %1842, i64 %2108
+  %2112 = load <8 x double>, ptr %2111, align 64, !tbaa !26
+  %2113 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2112, <8 x double> %1873, <8 x double> %1871)
+  %2114 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2112, <8 x double> %2113, <8 x double> %1869)
+  %2115 = fneg <8 x double> %2112
+  %2116 = fmul <8 x double> %2112, %2115
+  %2117 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2112, <8 x double> %2066, <8 x double> %2065)
+  %2118 = fmul <8 x double> %2116, %2117
+  %2119 = fadd <8 x double> %2099, %2112
+  %2120 = fmul <8 x double> %2119, splat (double 5.000000e-01)
+  %2121 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2120, <8 x double> %1854, <8 x double> %1852)
+  %2122 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2120, <8 x double> %2121, <8 x double> %1850)
+  %2123 = load ptr, ptr %2097, align 8, !tbaa !36
+  %2124 = getelementptr inbounds nuw <8 x double>, ptr %2123, i64 %2108
+  %2125 = load <8 x double>, ptr %2124, align 64, !tbaa !26
+  %2126 = fmul <8 x double> %2062, %2125
+  %2127 = fmul <8 x double> %2126, %2122
+  %2128 = getelementptr inbounds nuw <8 x double>, ptr %2068, i64 %2108
+  %2129 = load <8 x double>, ptr %2128, align 64, !tbaa !26
+  %2130 = fmul <8 x double> %1774, %2129
+  %2131 = fneg <8 x double> %2130
+  %2132 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2131, <8 x double> %2105, <8 x double> %2127)
+  %2133 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2130, <8 x double> %2114, <8 x double> %2127)
+  %2134 = fadd <8 x double> %2107, %2118
+  %2135 = fmul <8 x double> %2134, %2130
+  br label %2139
+
+2136:                                             ; preds = %2098
+  %2137 = load <8 x double>, ptr %1866, align 64, !tbaa !26
+  %2138 = load <8 x double>, ptr %1877, align 64, !tbaa !26
+  br label %2139
+
+2139:                                             ; preds = %2136, %2110
+  %2140 = phi <8 x double> [ %2132, %2110 ], [ %2137, %2136 ]
+  %2141 = phi <8 x double> [ %2133, %2110 ], [ %2138, %2136 ]
+  %2142 = phi <8 x double> [ %2135, %2110 ], [ %2096, %2136 ]
+  %2143 = phi <8 x double> [ %2112, %2110 ], [ %2099, %2136 ]
+  %2144 = phi <8 x double> [ %2114, %2110 ], [ %2105, %2136 ]
+  %2145 = phi <8 x double> [ %2118, %2110 ], [ %2107, %2136 ]
+  %2146 = getelementptr inbounds nuw <8 x double>, ptr %2070, i64 %2106
+  %2147 = load <8 x double>, ptr %2146, align 64, !tbaa !26
+  %2148 = fmul <8 x double> %2064, %2147
+  %2149 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2148, <8 x double> %2105, <8 x double> %2140)
+  %2150 = fadd <8 x double> %2101, %2149
+  %2151 = fsub <8 x double> %2142, %2102
+  %2152 = fneg <8 x double> %2148
+  %2153 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2152, <8 x double> %2107, <8 x double> %2151)
+  %2154 = getelementptr inbounds nuw <8 x double>, ptr %2072, i64 %2106
+  %2155 = load <8 x double>, ptr %2154, align 64, !tbaa !26
+  %2156 = fsub <8 x double> %2153, %2155
+  %2157 = fneg <8 x double> %2100
+  %2158 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2157, <8 x double> %2104, <8 x double> %2150)
+  %2159 = fdiv <8 x double> splat (double 1.000000e+00), %2158
+  %2160 = getelementptr inbounds nuw <8 x double>, ptr %2074, i64 %2106
+  store <8 x double> %2156, ptr %2160, align 64, !tbaa !26
+  %2161 = getelementptr inbounds nuw <8 x double>, ptr %2076, i64 %2106
+  store <8 x double> %2100, ptr %2161, align 64, !tbaa !26
+  %2162 = fadd <8 x double> %2100, %2141
+  %2163 = fsub <8 x double> %2162, %2150
+  %2164 = getelementptr inbounds nuw <8 x double>, ptr %2078, i64 %2106
+  store <8 x double> %2163, ptr %2164, align 64, !tbaa !26
+  %2165 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2100, <8 x double> %2103, <8 x double> %2156)
+  %2166 = fmul <8 x double> %2165, %2159
+  %2167 = getelementptr inbounds nuw <8 x double>, ptr %2080, i64 %2106
+  store <8 x double> %2166, ptr %2167, align 64, !tbaa !26
+  %2168 = fmul <8 x double> %2141, %2159
+  %2169 = getelementptr inbounds nuw <8 x double>, ptr %2082, i64 %2106
+  store <8 x double> %2168, ptr %2169, align 64, !tbaa !26
+  %2170 = icmp eq i64 %2108, %2061
+  br i1 %2170, label %2171, label %2098, !llvm.loop !89
+
+2171:                                             ; preds = %2023, %2139, %1897, %2058
+  %2172 = getelementptr inbounds nuw i8, ptr %1508, i64 8128
+  store <8 x double> splat (double 1.000000e+09), ptr %2172, align 64, !tbaa !26
+  %2173 = getelementptr inbounds nuw i8, ptr %1508, i64 8568
+  %2174 = load ptr, ptr %2173, align 8, !tbaa !86
+  %2175 = load i64, ptr %119, align 16, !tbaa !21
+  %2176 = add nsw i64 %2175, -1
+  %2177 = getelementptr inbounds <8 x double>, ptr %2174, i64 %2176
+  %2178 = load <8 x double>, ptr %2177, align 64, !tbaa !26
+  %2179 = getelementptr inbounds nuw i8, ptr %1508, i64 8576
+  %2180 = load ptr, ptr %2179, align 64, !tbaa !87
+  %2181 = getelementptr inbounds <8 x double>, ptr %2180, i64 %2176
+  %2182 = load <8 x double>, ptr %2181, align 64, !tbaa !26
+  %2183 = load <8 x double>, ptr %1866, align 64, !tbaa !26
+  %2184 = fmul <8 x double> %2178, %2183
+  %2185 = fsub <8 x double> splat (double 1.000000e+00), %2182
+  %2186 = fmul <8 x double> %2183, %2185
+  %2187 = load <8 x double>, ptr %1891, align 64, !tbaa !26
+  %2188 = load <8 x double>, ptr %1705, align 64, !tbaa !26
+  %2189 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2187, <8 x double> %2188, <8 x double> %2184)
+  %2190 = load <8 x double>, ptr %1741, align 64, !tbaa !26
+  %2191 = fsub <8 x double> %2189, %2190
+  %2192 = fadd <8 x double> %2186, %2187
+  %2193 = load <8 x double>, ptr %1738, align 64, !tbaa !26
+  %2194 = fadd <8 x double> %2192, %2193
+  %2195 = load <8 x i64>, ptr %1724, align 64, !tbaa !26
+  %2196 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2195)
+  %2197 = icmp eq i64 %2196, 0
+  %2198 = load i64, ptr %120, align 8, !tbaa !22
+  br i1 %2197, label %2199, label %2214
+
+2199:                                             ; preds = %2171
+  %2200 = icmp slt i64 %2198, 0
+  br i1 %2200, label %2205, label %2201
+
+2201:                                             ; preds = %2199
+  %2202 = getelementptr inbounds nuw i8, ptr %1508, i64 1408
+  %2203 = getelementptr inbounds nuw i8, ptr %1508, i64 8688
+  %2204 = load <8 x double>, ptr %2202, align 64, !tbaa !26
+  br label %2207
+
+2205:                                             ; preds = %2207, %2199
+  %2206 = getelementptr inbounds nuw i8, ptr %1508, i64 6208
+  store <8 x double> %2191, ptr %2206, align 64, !tbaa !26
+  br label %2341
+
+2207:                                             ; preds = %2201, %2207
+  %2208 = phi i64 [ 0, %2201 ], [ %2211, %2207 ]
+  %2209 = load ptr, ptr %2203, align 16, !tbaa !90
+  %2210 = getelementptr inbounds nuw <8 x double>, ptr %2209, i64 %2208
+  store <8 x double> %2204, ptr %2210, align 64, !tbaa !26
+  %2211 = add nuw nsw i64 %2208, 1
+  %2212 = load i64, ptr %120, align 8, !tbaa !22
+  %2213 = icmp slt i64 %2208, %2212
+  br i1 %2213, label %2207, label %2205, !llvm.loop !91
+
+2214:                                             ; preds = %2171
+  %2215 = load <8 x double>, ptr %1728, align 64, !tbaa !26
+  %2216 = load <8 x double>, ptr %1754, align 64, !tbaa !26
+  %2217 = getelementptr inbounds nuw i8, ptr %1508, i64 1280
+  %2218 = load <8 x double>, ptr %2217, align 64, !tbaa !26
+  %2219 = fmul <8 x double> %2216, %2218
+  %2220 = load <8 x double>, ptr %1508, align 64, !tbaa !26
+  %2221 = fsub <8 x double> %2220, %2215
+  %2222 = sitofp i64 %2198 to double
+  %2223 = insertelement <8 x double> poison, double %2222, i64 0
+  %2224 = shufflevector <8 x double> %2223, <8 x double> poison, <8 x i32> zeroinitializer
+  %2225 = fdiv <8 x double> %2221, %2224
+  %2226 = load <8 x double>, ptr %1894, align 64, !tbaa !26
+  %2227 = load <8 x double>, ptr %1896, align 64, !tbaa !26
+  %2228 = getelementptr inbounds nuw i8, ptr %1508, i64 1408
+  %2229 = load <8 x double>, ptr %2228, align 64, !tbaa !26
+  %2230 = getelementptr inbounds nuw i8, ptr %1508, i64 8688
+  %2231 = load ptr, ptr %2230, align 16, !tbaa !90
+  %2232 = getelementptr inbounds <8 x double>, ptr %2231, i64 %2198
+  store <8 x double> %2229, ptr %2232, align 64, !tbaa !26
+  %2233 = icmp sgt i64 %2198, 0
+  br i1 %2233, label %2234, label %2325
+
+2234:                                             ; preds = %2214
+  %2235 = fneg <8 x double> %2219
+  %2236 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2235, <8 x double> %2227, <8 x double> %2226)
+  %2237 = fsub <8 x double> splat (double 1.000000e+00), %2227
+  %2238 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2219, <8 x double> %2237, <8 x double> %2226)
+  %2239 = getelementptr inbounds nuw i8, ptr %1508, i64 8696
+  %2240 = getelementptr inbounds nuw i8, ptr %1508, i64 8704
+  %2241 = getelementptr inbounds nuw i8, ptr %1508, i64 768
+  %2242 = fmul <8 x double> %2219, splat (double -5.000000e-01)
+  %2243 = getelementptr inbounds nuw i8, ptr %1508, i64 8664
+  %2244 = getelementptr inbounds nuw i8, ptr %1508, i64 8672
+  %2245 = getelementptr inbounds nuw i8, ptr %1508, i64 8680
+  br label %2246
+
+2246:                                             ; preds = %2234, %2300
+  %2247 = phi <8 x double> [ %2238, %2234 ], [ %2302, %2300 ]
+  %2248 = phi <8 x double> [ %2236, %2234 ], [ %2303, %2300 ]
+  %2249 = phi <8 x double> [ %2188, %2234 ], [ %2318, %2300 ]
+  %2250 = phi <8 x double> [ zeroinitializer, %2234 ], [ %2321, %2300 ]
+  %2251 = phi <8 x double> [ %2229, %2234 ], [ %2264, %2300 ]
+  %2252 = phi i64 [ %2198, %2234 ], [ %2253, %2300 ]
+  %2253 = add nsw i64 %2252, -1
+  %2254 = uitofp nneg i64 %2253 to double
+  %2255 = insertelement <8 x double> poison, double %2254, i64 0
+  %2256 = shufflevector <8 x double> %2255, <8 x double> poison, <8 x i32> zeroinitializer
+  %2257 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2256, <8 x double> %2225, <8 x double> %2215)
+  %2258 = load <8 x double>, ptr %1755, align 64, !tbaa !26
+  %2259 = load <8 x double>, ptr %1757, align 64, !tbaa !26
+  %2260 = load <8 x double>, ptr %1759, align 64, !tbaa !26
+  %2261 = load <8 x double>, ptr %1761, align 64, !tbaa !26
+  %2262 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2257, <8 x double> %2261, <8 x double> %2260)
+  %2263 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2257, <8 x double> %2262, <8 x double> %2259)
+  %2264 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2257, <8 x double> %2263, <8 x double> %2258)
+  %2265 = load <8 x double>, ptr %1733, align 64, !tbaa !26
+  %2266 = load <8 x double>, ptr %1716, align 64, !tbaa !26
+  %2267 = load ptr, ptr %2239, align 8, !tbaa !48
+  %2268 = getelementptr inbounds nuw <8 x double>, ptr %2267, i64 %2253
+  %2269 = load <8 x double>, ptr %2268, align 64, !tbaa !26
+  %2270 = fmul <8 x double> %2266, %2269
+  %2271 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2265, <8 x double> %2264, <8 x double> %2270)
+  %2272 = load <8 x double>, ptr %1719, align 64, !tbaa !26
+  %2273 = load ptr, ptr %2240, align 64, !tbaa !59
+  %2274 = getelementptr inbounds nuw <8 x double>, ptr %2273, i64 %2253
+  %2275 = load <8 x double>, ptr %2274, align 64, !tbaa !26
+  %2276 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2272, <8 x double> %2275, <8 x double> %2271)
+  %2277 = fmul <8 x double> %2276, splat (double 5.000000e-01)
+  %2278 = icmp eq i64 %2252, 1
+  br i1 %2278, label %2294, label %2279
+
+2279:                                             ; preds = %2246
+  %2280 = load <8 x double>, ptr %2241, align 64, !tbaa !26
+  %2281 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2277, <8 x double> %2280, <8 x double> %2242)
+  %2282 = load <8 x double>, ptr %1840, align 64, !tbaa !26
+  %2283 = fmul <8 x double> %2224, %2282
+  %2284 = load <8 x double>, ptr %1776, align 64, !tbaa !26
+  %2285 = load <8 x double>, ptr %1778, align 64, !tbaa !26
+  %2286 = load <8 x double>, ptr %1780, align 64, !tbaa !26
+  %2287 = load <8 x double>, ptr %1782, align 64, !tbaa !26
+  %2288 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2257, <8 x double> %2287, <8 x double> %2286)
+  %2289 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2257, <8 x double> %2288, <8 x double> %2285)
+  %2290 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2257, <8 x double> %2289, <8 x double> %2284)
+  %2291 = fmul <8 x double> %2283, %2290
+  %2292 = fsub <8 x double> %2291, %2281
+  %2293 = fadd <8 x double> %2281, %2291
+  br label %2300
+
+2294:                                             ; preds = %2246
+  %2295 = load <8 x double>, ptr %1891, align 64, !tbaa !26
+  %2296 = load <8 x double>, ptr %2241, align 64, !tbaa !26
+  %2297 = fmul <8 x double> %2277, splat (double -2.000000e+00)
+  %2298 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2297, <8 x double> %2296, <8 x double> %2295)
+  %2299 = fadd <8 x double> %2219, %2298
+  br label %2300
+
+2300:                                             ; preds = %2294, %2279
+  %2301 = phi <8 x double> [ %2280, %2279 ], [ %2296, %2294 ]
+  %2302 = phi <8 x double> [ %2292, %2279 ], [ %2299, %2294 ]
+  %2303 = phi <8 x double> [ %2293, %2279 ], [ %2295, %2294 ]
+  %2304 = fsub <8 x double> %2251, %2264
+  %2305 = fmul <8 x double> %2265, %2304
+  %2306 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2305, <8 x double> %2301, <8 x double> %2247)
+  %2307 = fadd <8 x double> %2303, %2306
+  %2308 = fneg <8 x double> %2248
+  %2309 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2308, <8 x double> %2250, <8 x double> %2307)
+  %2310 = fdiv <8 x double> splat (double 1.000000e+00), %2309
+  %2311 = load ptr, ptr %2230, align 16, !tbaa !90
+  %2312 = getelementptr inbounds nuw <8 x double>, ptr %2311, i64 %2253
+  store <8 x double> %2264, ptr %2312, align 64, !tbaa !26
+  %2313 = load ptr, ptr %2243, align 8, !tbaa !62
+  %2314 = getelementptr inbounds nuw <8 x double>, ptr %2313, i64 %2253
+  %2315 = load <8 x double>, ptr %2314, align 64, !tbaa !26
+  %2316 = fneg <8 x double> %2315
+  %2317 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2248, <8 x double> %2249, <8 x double> %2316)
+  %2318 = fmul <8 x double> %2310, %2317
+  %2319 = load ptr, ptr %2244, align 32, !tbaa !92
+  %2320 = getelementptr inbounds nuw <8 x double>, ptr %2319, i64 %2253
+  store <8 x double> %2318, ptr %2320, align 64, !tbaa !26
+  %2321 = fmul <8 x double> %2302, %2310
+  %2322 = load ptr, ptr %2245, align 8, !tbaa !93
+  %2323 = getelementptr inbounds nuw <8 x double>, ptr %2322, i64 %2253
+  store <8 x double> %2321, ptr %2323, align 64, !tbaa !26
+  %2324 = icmp samesign ugt i64 %2252, 1
+  br i1 %2324, label %2246, label %2325, !llvm.loop !94
+
+2325:                                             ; preds = %2300, %2214
+  %2326 = load <8 x i64>, ptr %1724, align 64, !tbaa !26
+  %2327 = load <8 x double>, ptr %1891, align 64, !tbaa !26
+  %2328 = getelementptr inbounds nuw i8, ptr %1508, i64 8672
+  %2329 = load ptr, ptr %2328, align 32, !tbaa !92
+  %2330 = load <8 x double>, ptr %2329, align 64, !tbaa !26
+  %2331 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2327, <8 x double> %2330, <8 x double> %2184)
+  %2332 = icmp eq <8 x i64> %2326, zeroinitializer
+  %2333 = select <8 x i1> %2332, <8 x double> %2191, <8 x double> %2331
+  %2334 = getelementptr inbounds nuw i8, ptr %1508, i64 6208
+  store <8 x double> %2333, ptr %2334, align 64, !tbaa !26
+  %2335 = getelementptr inbounds nuw i8, ptr %1508, i64 8680
+  %2336 = load ptr, ptr %2335, align 8, !tbaa !93
+  %2337 = load <8 x double>, ptr %2336, align 64, !tbaa !26
+  %2338 = fsub <8 x double> splat (double 1.000000e+00), %2337
+  %2339 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2327, <8 x double> %2338, <8 x double> %2186)
+  %2340 = select <8 x i1> %2332, <8 x double> %2194, <8 x double> %2339
+  br label %2341
+
+2341:                                             ; preds = %2205, %2325
+  %2342 = phi <8 x double> [ %2194, %2205 ], [ %2340, %2325 ]
+  %2343 = getelementptr inbounds nuw i8, ptr %1508, i64 6272
+  store <8 x double> %2342, ptr %2343, align 64, !tbaa !26
+  %2344 = add nuw nsw i64 %1506, 1
+  %2345 = load i64, ptr %156, align 8, !tbaa !20
+  %2346 = icmp slt i64 %2344, %2345
+  br i1 %2346, label %1505, label %1502, !llvm.loop !95
+
+2347:                                             ; preds = %2450
+  %2348 = icmp sgt i64 %2451, 0
+  br label %2349
+
+2349:                                             ; preds = %2347, %1493, %1502
+  %2350 = phi <8 x double> [ %1503, %1502 ], [ %1494, %1493 ], [ %1503, %2347 ]
+  %2351 = phi i1 [ false, %1502 ], [ false, %1493 ], [ %2348, %2347 ]
+  %2352 = fcmp ogt <8 x double> %2350, zeroinitializer
+  %2353 = bitcast <8 x i1> %2352 to i8
+  %2354 = icmp eq i8 %2353, 0
+  br i1 %2354, label %2537, label %2454
+
+2355:                                             ; preds = %1502, %2450
+  %2356 = phi i64 [ %2451, %2450 ], [ %2345, %1502 ]
+  %2357 = phi i64 [ %2452, %2450 ], [ 0, %1502 ]
+  %2358 = load ptr, ptr %129, align 8, !tbaa !28
+  %2359 = getelementptr inbounds nuw %struct.Piece, ptr %2358, i64 %2357
+  %2360 = getelementptr inbounds nuw i8, ptr %2359, i64 8448
+  %2361 = load <8 x i64>, ptr %2360, align 64, !tbaa !26
+  %2362 = getelementptr inbounds nuw i8, ptr %2359, i64 2240
+  %2363 = load <8 x double>, ptr %2362, align 64, !tbaa !26
+  %2364 = fcmp ogt <8 x double> %2363, zeroinitializer
+  %2365 = select <8 x i1> %2364, <8 x i64> %2361, <8 x i64> zeroinitializer
+  %2366 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2365)
+  %2367 = icmp eq i64 %2366, 0
+  br i1 %2367, label %2450, label %2368
+
+2368:                                             ; preds = %2355
+  %2369 = load <8 x double>, ptr %176, align 64, !tbaa !26
+  %2370 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2369, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %2371 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2369, <8 x double> %2370, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %2372 = load <8 x double>, ptr %177, align 64, !tbaa !26
+  %2373 = getelementptr inbounds nuw i8, ptr %2359, i64 6208
+  %2374 = load <8 x double>, ptr %2373, align 64, !tbaa !26
+  %2375 = getelementptr inbounds nuw i8, ptr %2359, i64 6272
+  %2376 = load <8 x double>, ptr %2375, align 64, !tbaa !26
+  %2377 = fdiv <8 x double> %2374, %2376
+  %2378 = fcmp olt <8 x double> %2377, %2369
+  %2379 = select <8 x i1> %2378, <8 x double> %2377, <8 x double> %2369
+  %2380 = getelementptr inbounds nuw i8, ptr %2359, i64 3584
+  %2381 = load <8 x double>, ptr %2380, align 64, !tbaa !26
+  %2382 = fcmp olt <8 x double> %2381, %2379
+  %2383 = select <8 x i1> %2382, <8 x double> %2381, <8 x double> %2379
+  %2384 = fneg <8 x double> %2376
+  %2385 = getelementptr inbounds nuw i8, ptr %2359, i64 7488
+  %2386 = load <8 x double>, ptr %2385, align 64, !tbaa !26
+  br label %2390
+
+2387:                                             ; preds = %2390
+  %2388 = getelementptr inbounds nuw i8, ptr %2359, i64 6336
+  store <8 x double> %2441, ptr %2388, align 64, !tbaa !26
+  %2389 = load i64, ptr %156, align 8, !tbaa !20
+  br label %2450
+
+2390:                                             ; preds = %2368, %2390
+  %2391 = phi <8 x i64> [ %2365, %2368 ], [ %2444, %2390 ]
+  %2392 = phi i32 [ 0, %2368 ], [ %2445, %2390 ]
+  %2393 = phi <8 x double> [ %2383, %2368 ], [ %2441, %2390 ]
+  %2394 = fadd <8 x double> %2393, splat (double 2.731500e+02)
+  %2395 = fcmp ogt <8 x double> %2393, zeroinitializer
+  %2396 = select <8 x i1> %2395, <8 x double> %2393, <8 x double> zeroinitializer
+  %2397 = fadd <8 x double> %2396, splat (double 2.731500e+02)
+  %2398 = fadd <8 x double> %2397, splat (double 0xC08451671D164BD4)
+  %2399 = fdiv <8 x double> splat (double 0x3FCE88FD35E8A60E), %2398
+  %2400 = fsub <8 x double> %2397, %2399
+  %2401 = fadd <8 x double> %2400, splat (double 0x40923C3565924845)
+  %2402 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2400, <8 x double> %2401, <8 x double> splat (double 0xC12619EA558539E6))
+  %2403 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2400, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> splat (double 0x40C77A698FD9BCCA))
+  %2404 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2400, <8 x double> %2403, <8 x double> splat (double 0xC148A99584203885))
+  %2405 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2400, <8 x double> splat (double 0x402DD4891DBECC6B), <8 x double> splat (double 0xC0B2D7440748F0B3))
+  %2406 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2400, <8 x double> %2405, <8 x double> splat (double 0x4118B9E59F2691E5))
+  %2407 = fmul <8 x double> %2406, splat (double 2.000000e+00)
+  %2408 = fmul <8 x double> %2402, splat (double 4.000000e+00)
+  %2409 = fneg <8 x double> %2406
+  %2410 = fmul <8 x double> %2408, %2409
+  %2411 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2404, <8 x double> %2404, <8 x double> %2410)
+  %2412 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2411)
+  %2413 = fsub <8 x double> %2412, %2404
+  %2414 = fdiv <8 x double> %2407, %2413
+  %2415 = fmul <8 x double> %2414, %2414
+  %2416 = fmul <8 x double> %2415, splat (double 1.000000e+06)
+  %2417 = fmul <8 x double> %2415, %2416
+  %2418 = fmul <8 x double> %2394, splat (double 4.615260e+02)
+  %2419 = fdiv <8 x double> %2417, %2418
+  %2420 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2384, <8 x double> %2393, <8 x double> %2374)
+  %2421 = fsub <8 x double> %2419, %2372
+  %2422 = fcmp ogt <8 x double> %2421, zeroinitializer
+  %2423 = select <8 x i1> %2422, <8 x double> %2421, <8 x double> zeroinitializer
+  %2424 = fmul <8 x double> %2371, %2423
+  %2425 = fdiv <8 x double> %2424, %2386
+  %2426 = fsub <8 x double> %2420, %2425
+  %2427 = fmul <8 x double> %2371, %2419
+  %2428 = fdiv <8 x double> %2371, %2418
+  %2429 = fadd <8 x double> %2428, splat (double -1.000000e+00)
+  %2430 = fmul <8 x double> %2429, %2427
+  %2431 = fdiv <8 x double> %2430, %2394
+  %2432 = fdiv <8 x double> %2431, %2386
+  %2433 = fcmp ule <8 x double> %2419, %2372
+  %2434 = select <8 x i1> %2433, <8 x double> zeroinitializer, <8 x double> %2432
+  %2435 = fsub <8 x double> %2384, %2434
+  %2436 = fdiv <8 x double> %2426, %2435
+  %2437 = fsub <8 x double> %2393, %2436
+  %2438 = fcmp olt <8 x double> %2437, %2379
+  %2439 = select <8 x i1> %2438, <8 x double> %2437, <8 x double> %2379
+  %2440 = icmp eq <8 x i64> %2391, zeroinitializer
+  %2441 = select <8 x i1> %2440, <8 x double> %2393, <8 x double> %2439
+  %2442 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %2436)
+  %2443 = fcmp oge <8 x double> %2442, splat (double 1.000000e-05)
+  %2444 = select <8 x i1> %2443, <8 x i64> %2391, <8 x i64> zeroinitializer
+  %2445 = add nuw nsw i32 %2392, 1
+  %2446 = icmp samesign ult i32 %2392, 7
+  %2447 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2444)
+  %2448 = icmp ne i64 %2447, 0
+  %2449 = select i1 %2446, i1 %2448, i1 false
+  br i1 %2449, label %2390, label %2387, !llvm.loop !96
+
+2450:                                             ; preds = %2355, %2387
+  %2451 = phi i64 [ %2356, %2355 ], [ %2389, %2387 ]
+  %2452 = add nuw nsw i64 %2357, 1
+  %2453 = icmp slt i64 %2452, %2451
+  br i1 %2453, label %2355, label %2347, !llvm.loop !97
+
+2454:                                             ; preds = %2349
+  %2455 = sext <8 x i1> %2352 to <8 x i64>
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %4)
-  store <8 x i64> %1978, ptr %4, align 64, !tbaa !26
+  store <8 x i64> %2455, ptr %4, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %5) #7
   store <8 x double> zeroinitializer, ptr %5, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %6) #7
-  %1979 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  %1980 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %1981 = fadd <8 x double> %1979, %1980
-  store <8 x double> %1981, ptr %6, align 64, !tbaa !26
-  %1982 = load ptr, ptr %167, align 8
-  %1983 = load ptr, ptr %169, align 8
-  %1984 = load ptr, ptr %170, align 8
-  br label %1985
+  %2456 = load <8 x double>, ptr %136, align 64, !tbaa !26
+  %2457 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %2458 = fadd <8 x double> %2456, %2457
+  store <8 x double> %2458, ptr %6, align 64, !tbaa !26
+  %2459 = load ptr, ptr %169, align 8
+  %2460 = load ptr, ptr %171, align 8
+  %2461 = load ptr, ptr %172, align 8
+  br label %2462
 
-1985:                                             ; preds = %2055, %1977
-  %1986 = phi i64 [ 0, %1977 ], [ %2056, %2055 ]
-  %1987 = getelementptr inbounds nuw i64, ptr %4, i64 %1986
-  %1988 = load i64, ptr %1987, align 8, !tbaa !30
-  %1989 = icmp eq i64 %1988, 0
-  br i1 %1989, label %2055, label %1990
+2462:                                             ; preds = %2532, %2454
+  %2463 = phi i64 [ 0, %2454 ], [ %2533, %2532 ]
+  %2464 = getelementptr inbounds nuw i64, ptr %4, i64 %2463
+  %2465 = load i64, ptr %2464, align 8, !tbaa !30
+  %2466 = icmp eq i64 %2465, 0
+  br i1 %2466, label %2532, label %2467
 
-1990:                                             ; preds = %1985
-  %1991 = getelementptr inbounds nuw [8 x i64], ptr %121, i64 0, i64 %1986
-  %1992 = load i64, ptr %1991, align 8, !tbaa !30
-  %1993 = shl nsw i64 %1992, 1
-  %1994 = or disjoint i64 %1993, 1
-  %1995 = getelementptr inbounds i64, ptr %1982, i64 %1994
-  %1996 = load i64, ptr %1995, align 8, !tbaa !30
-  %1997 = shl nuw nsw i64 %1986, 1
-  %1998 = or disjoint i64 %1997, 1
-  %1999 = getelementptr inbounds nuw [16 x i64], ptr %168, i64 0, i64 %1998
-  %2000 = getelementptr inbounds i64, ptr %1984, i64 %1994
-  %2001 = load i64, ptr %2000, align 8, !tbaa !30
-  %2002 = shl nsw i64 %2001, 4
-  %2003 = getelementptr inbounds i8, ptr %1983, i64 %2002
-  %2004 = getelementptr inbounds nuw double, ptr %6, i64 %1986
-  %2005 = load double, ptr %2004, align 8, !tbaa !40
-  %2006 = load i64, ptr %1999, align 8, !tbaa !30
-  %2007 = getelementptr i8, ptr %2003, i64 -16
-  %2008 = icmp sgt i64 %2006, 0
-  br i1 %2008, label %2009, label %2018
+2467:                                             ; preds = %2462
+  %2468 = getelementptr inbounds nuw [8 x i64], ptr %121, i64 0, i64 %2463
+  %2469 = load i64, ptr %2468, align 8, !tbaa !30
+  %2470 = shl nsw i64 %2469, 1
+  %2471 = or disjoint i64 %2470, 1
+  %2472 = getelementptr inbounds i64, ptr %2459, i64 %2471
+  %2473 = load i64, ptr %2472, align 8, !tbaa !30
+  %2474 = shl nuw nsw i64 %2463, 1
+  %2475 = or disjoint i64 %2474, 1
+  %2476 = getelementptr inbounds nuw [16 x i64], ptr %170, i64 0, i64 %2475
+  %2477 = getelementptr inbounds i64, ptr %2461, i64 %2471
+  %2478 = load i64, ptr %2477, align 8, !tbaa !30
+  %2479 = shl nsw i64 %2478, 4
+  %2480 = getelementptr inbounds i8, ptr %2460, i64 %2479
+  %2481 = getelementptr inbounds nuw double, ptr %6, i64 %2463
+  %2482 = load double, ptr %2481, align 8, !tbaa !41
+  %2483 = load i64, ptr %2476, align 8, !tbaa !30
+  %2484 = getelementptr i8, ptr %2480, i64 -16
+  %2485 = icmp sgt i64 %2483, 0
+  br i1 %2485, label %2486, label %2495
 
-2009:                                             ; preds = %1990, %2015
-  %2010 = phi i64 [ %2016, %2015 ], [ %2006, %1990 ]
-  %2011 = shl i64 %2010, 4
-  %2012 = getelementptr i8, ptr %2007, i64 %2011
-  %2013 = load double, ptr %2012, align 8, !tbaa !40
-  %2014 = fcmp ugt double %2005, %2013
-  br i1 %2014, label %2018, label %2015
+2486:                                             ; preds = %2467, %2492
+  %2487 = phi i64 [ %2493, %2492 ], [ %2483, %2467 ]
+  %2488 = shl i64 %2487, 4
+  %2489 = getelementptr i8, ptr %2484, i64 %2488
+  %2490 = load double, ptr %2489, align 8, !tbaa !41
+  %2491 = fcmp ugt double %2482, %2490
+  br i1 %2491, label %2495, label %2492
 
-2015:                                             ; preds = %2009
-  %2016 = add nsw i64 %2010, -1
-  store i64 %2016, ptr %1999, align 8, !tbaa !30
-  %2017 = icmp sgt i64 %2010, 1
-  br i1 %2017, label %2009, label %2018, !llvm.loop !67
+2492:                                             ; preds = %2486
+  %2493 = add nsw i64 %2487, -1
+  store i64 %2493, ptr %2476, align 8, !tbaa !30
+  %2494 = icmp sgt i64 %2487, 1
+  br i1 %2494, label %2486, label %2495, !llvm.loop !77
 
-2018:                                             ; preds = %2015, %2009, %1990
-  %2019 = phi i64 [ %2006, %1990 ], [ 0, %2015 ], [ %2010, %2009 ]
-  %2020 = icmp slt i64 %2019, %1996
-  br i1 %2020, label %2021, label %2030
+2495:                                             ; preds = %2492, %2486, %2467
+  %2496 = phi i64 [ %2483, %2467 ], [ 0, %2492 ], [ %2487, %2486 ]
+  %2497 = icmp slt i64 %2496, %2473
+  br i1 %2497, label %2498, label %2507
 
-2021:                                             ; preds = %2018, %2027
-  %2022 = phi i64 [ %2028, %2027 ], [ %2019, %2018 ]
-  %2023 = shl nsw i64 %2022, 4
-  %2024 = getelementptr inbounds i8, ptr %2003, i64 %2023
-  %2025 = load double, ptr %2024, align 8, !tbaa !40
-  %2026 = fcmp ule double %2005, %2025
-  br i1 %2026, label %2035, label %2027
+2498:                                             ; preds = %2495, %2504
+  %2499 = phi i64 [ %2505, %2504 ], [ %2496, %2495 ]
+  %2500 = shl nsw i64 %2499, 4
+  %2501 = getelementptr inbounds i8, ptr %2480, i64 %2500
+  %2502 = load double, ptr %2501, align 8, !tbaa !41
+  %2503 = fcmp ule double %2482, %2502
+  br i1 %2503, label %2512, label %2504
 
-2027:                                             ; preds = %2021
-  %2028 = add i64 %2022, 1
-  store i64 %2028, ptr %1999, align 8, !tbaa !30
-  %2029 = icmp eq i64 %2028, %1996
-  br i1 %2029, label %2030, label %2021, !llvm.loop !68
+2504:                                             ; preds = %2498
+  %2505 = add i64 %2499, 1
+  store i64 %2505, ptr %2476, align 8, !tbaa !30
+  %2506 = icmp eq i64 %2505, %2473
+  br i1 %2506, label %2507, label %2498, !llvm.loop !78
 
-2030:                                             ; preds = %2027, %2018
-  %2031 = shl i64 %1996, 4
-  %2032 = getelementptr i8, ptr %2003, i64 %2031
-  %2033 = getelementptr i8, ptr %2032, i64 -8
-  %2034 = load double, ptr %2033, align 8, !tbaa !40
-  br label %2052
+2507:                                             ; preds = %2504, %2495
+  %2508 = shl i64 %2473, 4
+  %2509 = getelementptr i8, ptr %2480, i64 %2508
+  %2510 = getelementptr i8, ptr %2509, i64 -8
+  %2511 = load double, ptr %2510, align 8, !tbaa !41
+  br label %2529
 
-2035:                                             ; preds = %2021
-  %2036 = shl nsw i64 %2022, 1
-  %2037 = or disjoint i64 %2036, 1
-  %2038 = getelementptr inbounds double, ptr %2003, i64 %2037
-  %2039 = load double, ptr %2038, align 8, !tbaa !40
-  %2040 = icmp sgt i64 %2022, 0
-  br i1 %2040, label %2041, label %2052
+2512:                                             ; preds = %2498
+  %2513 = shl nsw i64 %2499, 1
+  %2514 = or disjoint i64 %2513, 1
+  %2515 = getelementptr inbounds double, ptr %2480, i64 %2514
+  %2516 = load double, ptr %2515, align 8, !tbaa !41
+  %2517 = icmp sgt i64 %2499, 0
+  br i1 %2517, label %2518, label %2529
 
-2041:                                             ; preds = %2035
-  %2042 = getelementptr inbounds nuw i8, ptr %2003, i64 %2023
-  %2043 = getelementptr i8, ptr %2042, i64 -8
-  %2044 = load double, ptr %2043, align 8, !tbaa !40
-  %2045 = getelementptr i8, ptr %2042, i64 -16
-  %2046 = load double, ptr %2045, align 8, !tbaa !40
-  %2047 = fsub double %2005, %2046
-  %2048 = fsub double %2025, %2046
-  %2049 = fdiv double %2047, %2048
-  %2050 = fsub double %2039, %2044
-  %2051 = tail call double @llvm.fmuladd.f64(double %2049, double %2050, double %2044)
-  br label %2052
+2518:                                             ; preds = %2512
+  %2519 = getelementptr inbounds nuw i8, ptr %2480, i64 %2500
+  %2520 = getelementptr i8, ptr %2519, i64 -8
+  %2521 = load double, ptr %2520, align 8, !tbaa !41
+  %2522 = getelementptr i8, ptr %2519, i64 -16
+  %2523 = load double, ptr %2522, align 8, !tbaa !41
+  %2524 = fsub double %2482, %2523
+  %2525 = fsub double %2502, %2523
+  %2526 = fdiv double %2524, %2525
+  %2527 = fsub double %2516, %2521
+  %2528 = tail call double @llvm.fmuladd.f64(double %2526, double %2527, double %2521)
+  br label %2529
 
-2052:                                             ; preds = %2041, %2035, %2030
-  %2053 = phi double [ %2051, %2041 ], [ %2039, %2035 ], [ %2034, %2030 ]
-  %2054 = getelementptr inbounds nuw double, ptr %5, i64 %1986
-  store double %2053, ptr %2054, align 8, !tbaa !40
-  br label %2055
+2529:                                             ; preds = %2518, %2512, %2507
+  %2530 = phi double [ %2528, %2518 ], [ %2516, %2512 ], [ %2511, %2507 ]
+  %2531 = getelementptr inbounds nuw double, ptr %5, i64 %2463
+  store double %2530, ptr %2531, align 8, !tbaa !41
+  br label %2532
 
-2055:                                             ; preds = %2052, %1985
-  %2056 = add nuw nsw i64 %1986, 1
-  %2057 = icmp eq i64 %2056, 8
-  br i1 %2057, label %2058, label %1985, !llvm.loop !69
+2532:                                             ; preds = %2529, %2462
+  %2533 = add nuw nsw i64 %2463, 1
+  %2534 = icmp eq i64 %2533, 8
+  br i1 %2534, label %2535, label %2462, !llvm.loop !79
 
-2058:                                             ; preds = %2055
-  %2059 = load <8 x double>, ptr %5, align 64, !tbaa !26
+2535:                                             ; preds = %2532
+  %2536 = load <8 x double>, ptr %5, align 64, !tbaa !26
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %6) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %5) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %4)
-  br label %2060
+  br label %2537
 
-2060:                                             ; preds = %1872, %2058
-  %2061 = phi <8 x double> [ %2059, %2058 ], [ zeroinitializer, %1872 ]
-  %2062 = load <8 x double>, ptr %175, align 64, !tbaa !26
-  %2063 = fcmp ogt <8 x double> %2062, zeroinitializer
-  %2064 = sext <8 x i1> %2063 to <8 x i64>
-  %2065 = xor <8 x i64> %2064, splat (i64 -1)
-  %2066 = load <8 x double>, ptr %138, align 64, !tbaa !26
-  %2067 = fcmp oeq <8 x double> %2066, splat (double 1.000000e+00)
-  %2068 = fcmp oeq <8 x double> %2066, splat (double 2.000000e+00)
-  %2069 = or <8 x i1> %2067, %2068
-  %2070 = select <8 x i1> %2069, <8 x i64> %2065, <8 x i64> zeroinitializer
-  %2071 = xor <8 x i64> %2070, %2064
-  %2072 = load <8 x double>, ptr %176, align 64, !tbaa !26
-  %2073 = load <8 x double>, ptr %178, align 64, !tbaa !26
-  %2074 = load <8 x double>, ptr %179, align 64, !tbaa !26
-  %2075 = icmp eq <8 x i64> %2071, splat (i64 -1)
-  %2076 = select <8 x i1> %2075, <8 x double> %2074, <8 x double> %2073
-  %2077 = bitcast <8 x i1> %2063 to i8
-  %2078 = icmp eq i8 %2077, 0
-  br i1 %2078, label %2110, label %2079
+2537:                                             ; preds = %2349, %2535
+  %2538 = phi <8 x double> [ %2536, %2535 ], [ zeroinitializer, %2349 ]
+  %2539 = load <8 x double>, ptr %175, align 64, !tbaa !26
+  %2540 = fcmp ogt <8 x double> %2539, zeroinitializer
+  %2541 = sext <8 x i1> %2540 to <8 x i64>
+  %2542 = xor <8 x i64> %2541, splat (i64 -1)
+  %2543 = load <8 x double>, ptr %138, align 64, !tbaa !26
+  %2544 = fcmp oeq <8 x double> %2543, splat (double 1.000000e+00)
+  %2545 = fcmp oeq <8 x double> %2543, splat (double 2.000000e+00)
+  %2546 = or <8 x i1> %2544, %2545
+  %2547 = select <8 x i1> %2546, <8 x i64> %2542, <8 x i64> zeroinitializer
+  %2548 = xor <8 x i64> %2547, %2541
+  %2549 = load <8 x double>, ptr %176, align 64, !tbaa !26
+  %2550 = load <8 x double>, ptr %178, align 64, !tbaa !26
+  %2551 = load <8 x double>, ptr %179, align 64, !tbaa !26
+  %2552 = icmp eq <8 x i64> %2548, splat (i64 -1)
+  %2553 = select <8 x i1> %2552, <8 x double> %2551, <8 x double> %2550
+  %2554 = bitcast <8 x i1> %2540 to i8
+  %2555 = icmp eq i8 %2554, 0
+  br i1 %2555, label %2587, label %2556
 
-2079:                                             ; preds = %2060
-  %2080 = select <8 x i1> %2063, <8 x double> %2061, <8 x double> %2076
-  %2081 = fmul <8 x double> %2080, splat (double 0x3EB0C6F7A0B5ED8D)
-  %2082 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2081)
-  %2083 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2082)
-  %2084 = fmul <8 x double> %2083, %2083
-  %2085 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2083, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2084)
-  %2086 = fadd <8 x double> %2085, splat (double 0x402DD4891DBECC6B)
-  %2087 = fmul <8 x double> %2083, splat (double 0x40C77A698FD9BCCA)
-  %2088 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2084, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2087)
-  %2089 = fadd <8 x double> %2088, splat (double 0xC0B2D7440748F0B3)
-  %2090 = fmul <8 x double> %2083, splat (double 0xC148A99584203885)
-  %2091 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2084, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2090)
-  %2092 = fadd <8 x double> %2091, splat (double 0x4118B9E59F2691E5)
-  %2093 = fmul <8 x double> %2092, splat (double 2.000000e+00)
-  %2094 = fneg <8 x double> %2089
-  %2095 = fmul <8 x double> %2086, splat (double 4.000000e+00)
-  %2096 = fneg <8 x double> %2092
-  %2097 = fmul <8 x double> %2095, %2096
-  %2098 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2089, <8 x double> %2089, <8 x double> %2097)
-  %2099 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2098)
-  %2100 = fsub <8 x double> %2094, %2099
-  %2101 = fdiv <8 x double> %2093, %2100
-  %2102 = fadd <8 x double> %2101, splat (double 0x408451671D164BD4)
-  %2103 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2101, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
-  %2104 = fmul <8 x double> %2103, splat (double -4.000000e+00)
-  %2105 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2102, <8 x double> %2102, <8 x double> %2104)
-  %2106 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2105)
-  %2107 = fsub <8 x double> %2102, %2106
-  %2108 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2107, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
-  %2109 = select <8 x i1> %2063, <8 x double> %2108, <8 x double> %2072
-  br label %2110
+2556:                                             ; preds = %2537
+  %2557 = select <8 x i1> %2540, <8 x double> %2538, <8 x double> %2553
+  %2558 = fmul <8 x double> %2557, splat (double 0x3EB0C6F7A0B5ED8D)
+  %2559 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2558)
+  %2560 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2559)
+  %2561 = fmul <8 x double> %2560, %2560
+  %2562 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2560, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2561)
+  %2563 = fadd <8 x double> %2562, splat (double 0x402DD4891DBECC6B)
+  %2564 = fmul <8 x double> %2560, splat (double 0x40C77A698FD9BCCA)
+  %2565 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2561, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2564)
+  %2566 = fadd <8 x double> %2565, splat (double 0xC0B2D7440748F0B3)
+  %2567 = fmul <8 x double> %2560, splat (double 0xC148A99584203885)
+  %2568 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2561, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2567)
+  %2569 = fadd <8 x double> %2568, splat (double 0x4118B9E59F2691E5)
+  %2570 = fmul <8 x double> %2569, splat (double 2.000000e+00)
+  %2571 = fneg <8 x double> %2566
+  %2572 = fmul <8 x double> %2563, splat (double 4.000000e+00)
+  %2573 = fneg <8 x double> %2569
+  %2574 = fmul <8 x double> %2572, %2573
+  %2575 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2566, <8 x double> %2566, <8 x double> %2574)
+  %2576 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2575)
+  %2577 = fsub <8 x double> %2571, %2576
+  %2578 = fdiv <8 x double> %2570, %2577
+  %2579 = fadd <8 x double> %2578, splat (double 0x408451671D164BD4)
+  %2580 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2578, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2581 = fmul <8 x double> %2580, splat (double -4.000000e+00)
+  %2582 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2579, <8 x double> %2579, <8 x double> %2581)
+  %2583 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2582)
+  %2584 = fsub <8 x double> %2579, %2583
+  %2585 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2584, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
+  %2586 = select <8 x i1> %2540, <8 x double> %2585, <8 x double> %2549
+  br label %2587
 
-2110:                                             ; preds = %2079, %2060
-  %2111 = phi <8 x double> [ %2080, %2079 ], [ %2076, %2060 ]
-  %2112 = phi <8 x double> [ %2109, %2079 ], [ %2072, %2060 ]
-  %2113 = load <8 x double>, ptr %163, align 64, !tbaa !26
-  %2114 = load <8 x double>, ptr %180, align 64, !tbaa !26
-  %2115 = load <8 x double>, ptr %164, align 64, !tbaa !26
-  %2116 = load <8 x double>, ptr %181, align 64, !tbaa !26
-  %2117 = fmul <8 x double> %2115, %2116
-  %2118 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2113, <8 x double> %2114, <8 x double> %2117)
-  %2119 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %2120 = load <8 x double>, ptr %183, align 64, !tbaa !26
-  %2121 = load <8 x double>, ptr %184, align 64, !tbaa !26
-  %2122 = fneg <8 x double> %2118
-  %2123 = fmul <8 x double> %2121, %2122
-  %2124 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2119, <8 x double> %2120, <8 x double> %2123)
-  %2125 = load <8 x double>, ptr %162, align 64, !tbaa !26
-  %2126 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2121, <8 x double> %2125, <8 x double> %2119)
-  %2127 = fdiv <8 x double> %2124, %2126
-  %2128 = load <8 x double>, ptr %185, align 64, !tbaa !26
-  %2129 = select <8 x i1> %2075, <8 x double> %2128, <8 x double> %2073
-  store <8 x double> %2129, ptr %185, align 64, !tbaa !26
-  %2130 = load <8 x double>, ptr %186, align 64, !tbaa !26
-  %2131 = select <8 x i1> %2075, <8 x double> %2130, <8 x double> %2127
-  store <8 x double> %2131, ptr %186, align 64, !tbaa !26
-  store <8 x double> %2111, ptr %179, align 64, !tbaa !26
-  %2132 = load <8 x i64>, ptr %110, align 64, !tbaa !26
-  %2133 = and <8 x i64> %2132, %2070
-  %2134 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2133)
-  %2135 = icmp eq i64 %2134, 0
-  br i1 %2135, label %2636, label %2136
+2587:                                             ; preds = %2556, %2537
+  %2588 = phi <8 x double> [ %2557, %2556 ], [ %2553, %2537 ]
+  %2589 = phi <8 x double> [ %2586, %2556 ], [ %2549, %2537 ]
+  %2590 = load <8 x double>, ptr %163, align 64, !tbaa !26
+  %2591 = load <8 x double>, ptr %180, align 64, !tbaa !26
+  %2592 = load <8 x double>, ptr %164, align 64, !tbaa !26
+  %2593 = load <8 x double>, ptr %181, align 64, !tbaa !26
+  %2594 = fmul <8 x double> %2592, %2593
+  %2595 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2590, <8 x double> %2591, <8 x double> %2594)
+  %2596 = load <8 x double>, ptr %182, align 64, !tbaa !26
+  %2597 = load <8 x double>, ptr %183, align 64, !tbaa !26
+  %2598 = load <8 x double>, ptr %184, align 64, !tbaa !26
+  %2599 = fneg <8 x double> %2595
+  %2600 = fmul <8 x double> %2598, %2599
+  %2601 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2596, <8 x double> %2597, <8 x double> %2600)
+  %2602 = load <8 x double>, ptr %162, align 64, !tbaa !26
+  %2603 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2598, <8 x double> %2602, <8 x double> %2596)
+  %2604 = fdiv <8 x double> %2601, %2603
+  %2605 = load <8 x double>, ptr %185, align 64, !tbaa !26
+  %2606 = select <8 x i1> %2552, <8 x double> %2605, <8 x double> %2550
+  store <8 x double> %2606, ptr %185, align 64, !tbaa !26
+  %2607 = load <8 x double>, ptr %186, align 64, !tbaa !26
+  %2608 = select <8 x i1> %2552, <8 x double> %2607, <8 x double> %2604
+  store <8 x double> %2608, ptr %186, align 64, !tbaa !26
+  store <8 x double> %2588, ptr %179, align 64, !tbaa !26
+  %2609 = load <8 x i64>, ptr %110, align 64, !tbaa !26
+  %2610 = and <8 x i64> %2609, %2547
+  %2611 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2610)
+  %2612 = icmp eq i64 %2611, 0
+  br i1 %2612, label %3194, label %2613
 
-2136:                                             ; preds = %2110
-  %2137 = load <8 x double>, ptr %187, align 64, !tbaa !26
-  %2138 = load <8 x double>, ptr %188, align 64, !tbaa !26
-  %2139 = fmul <8 x double> %2115, %2138
-  %2140 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2113, <8 x double> %2137, <8 x double> %2139)
-  %2141 = load <8 x double>, ptr %189, align 64, !tbaa !26
-  %2142 = load <8 x double>, ptr %190, align 64, !tbaa !26
-  %2143 = fdiv <8 x double> %2141, %2142
-  %2144 = fmul <8 x double> %2073, splat (double 3.000000e-01)
-  %2145 = load <8 x double>, ptr %191, align 64, !tbaa !26
-  %2146 = fadd <8 x double> %2073, %2145
-  %2147 = fadd <8 x double> %2146, splat (double 2.000000e+05)
-  %2148 = fmul <8 x double> %2142, splat (double 2.870530e+02)
-  %2149 = fdiv <8 x double> %2073, %2148
-  %2150 = fcmp ogt <8 x double> %2111, %2144
-  %2151 = select <8 x i1> %2150, <8 x double> %2111, <8 x double> %2144
-  %2152 = fcmp olt <8 x double> %2151, %2147
-  %2153 = select <8 x i1> %2152, <8 x double> %2151, <8 x double> %2147
-  %2154 = icmp eq <8 x i64> %2070, zeroinitializer
-  %2155 = select <8 x i1> %2154, <8 x double> %2111, <8 x double> %2153
-  %2156 = fdiv <8 x double> %2129, splat (double 2.870530e+02)
-  %2157 = fmul <8 x double> %2149, splat (double 2.000000e+00)
-  %2158 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2157)
-  br label %2159
+2613:                                             ; preds = %2587
+  %2614 = load <8 x double>, ptr %187, align 64, !tbaa !26
+  %2615 = load <8 x double>, ptr %188, align 64, !tbaa !26
+  %2616 = fmul <8 x double> %2592, %2615
+  %2617 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2590, <8 x double> %2614, <8 x double> %2616)
+  %2618 = load <8 x double>, ptr %189, align 64, !tbaa !26
+  %2619 = load <8 x double>, ptr %190, align 64, !tbaa !26
+  %2620 = fdiv <8 x double> %2618, %2619
+  %2621 = fmul <8 x double> %2550, splat (double 3.000000e-01)
+  %2622 = load <8 x double>, ptr %191, align 64, !tbaa !26
+  %2623 = fadd <8 x double> %2550, %2622
+  %2624 = fadd <8 x double> %2623, splat (double 2.000000e+05)
+  %2625 = fmul <8 x double> %2619, splat (double 2.870530e+02)
+  %2626 = fdiv <8 x double> %2550, %2625
+  %2627 = fcmp ogt <8 x double> %2588, %2621
+  %2628 = select <8 x i1> %2627, <8 x double> %2588, <8 x double> %2621
+  %2629 = fcmp olt <8 x double> %2628, %2624
+  %2630 = select <8 x i1> %2629, <8 x double> %2628, <8 x double> %2624
+  %2631 = icmp eq <8 x i64> %2547, zeroinitializer
+  %2632 = select <8 x i1> %2631, <8 x double> %2588, <8 x double> %2630
+  %2633 = fdiv <8 x double> %2606, splat (double 2.870530e+02)
+  %2634 = fmul <8 x double> %2626, splat (double 2.000000e+00)
+  %2635 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2634)
+  br label %2636
 
-2159:                                             ; preds = %2202, %2136
-  %2160 = phi <8 x double> [ %2112, %2136 ], [ %2194, %2202 ]
-  %2161 = phi <8 x double> [ %2144, %2136 ], [ %2393, %2202 ]
-  %2162 = phi <8 x double> [ %2147, %2136 ], [ %2390, %2202 ]
-  %2163 = phi <8 x i64> [ %2133, %2136 ], [ %2405, %2202 ]
-  %2164 = phi i32 [ 0, %2136 ], [ %2410, %2202 ]
-  %2165 = phi <8 x double> [ %2155, %2136 ], [ %2407, %2202 ]
-  %2166 = fmul <8 x double> %2165, splat (double 0x3EB0C6F7A0B5ED8D)
-  %2167 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2166)
-  %2168 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2167)
-  %2169 = fmul <8 x double> %2168, %2168
-  %2170 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2168, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2169)
-  %2171 = fadd <8 x double> %2170, splat (double 0x402DD4891DBECC6B)
-  %2172 = fmul <8 x double> %2168, splat (double 0x40C77A698FD9BCCA)
-  %2173 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2169, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2172)
-  %2174 = fadd <8 x double> %2173, splat (double 0xC0B2D7440748F0B3)
-  %2175 = fmul <8 x double> %2168, splat (double 0xC148A99584203885)
-  %2176 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2169, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2175)
-  %2177 = fadd <8 x double> %2176, splat (double 0x4118B9E59F2691E5)
-  %2178 = fmul <8 x double> %2177, splat (double 2.000000e+00)
-  %2179 = fneg <8 x double> %2174
-  %2180 = fmul <8 x double> %2171, splat (double 4.000000e+00)
-  %2181 = fneg <8 x double> %2177
-  %2182 = fmul <8 x double> %2180, %2181
-  %2183 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2174, <8 x double> %2174, <8 x double> %2182)
-  %2184 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2183)
-  %2185 = fsub <8 x double> %2179, %2184
-  %2186 = fdiv <8 x double> %2178, %2185
-  %2187 = fadd <8 x double> %2186, splat (double 0x408451671D164BD4)
-  %2188 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2186, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
-  %2189 = fmul <8 x double> %2188, splat (double -4.000000e+00)
-  %2190 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2187, <8 x double> %2187, <8 x double> %2189)
-  %2191 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2190)
-  %2192 = fsub <8 x double> %2187, %2191
-  %2193 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2192, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
-  %2194 = select <8 x i1> %2154, <8 x double> %2160, <8 x double> %2193
-  %2195 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2194, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %2196 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2194, <8 x double> %2195, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %2197 = load i64, ptr %156, align 8, !tbaa !20, !noalias !86
-  %2198 = icmp sgt i64 %2197, 0
-  br i1 %2198, label %2199, label %2202
+2636:                                             ; preds = %2678, %2613
+  %2637 = phi <8 x double> [ %2589, %2613 ], [ %2671, %2678 ]
+  %2638 = phi <8 x double> [ %2621, %2613 ], [ %2869, %2678 ]
+  %2639 = phi <8 x double> [ %2624, %2613 ], [ %2866, %2678 ]
+  %2640 = phi <8 x i64> [ %2610, %2613 ], [ %2885, %2678 ]
+  %2641 = phi i32 [ 0, %2613 ], [ %2890, %2678 ]
+  %2642 = phi <8 x double> [ %2632, %2613 ], [ %2887, %2678 ]
+  %2643 = fmul <8 x double> %2642, splat (double 0x3EB0C6F7A0B5ED8D)
+  %2644 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2643)
+  %2645 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2644)
+  %2646 = fmul <8 x double> %2645, %2645
+  %2647 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2645, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2646)
+  %2648 = fadd <8 x double> %2647, splat (double 0x402DD4891DBECC6B)
+  %2649 = fmul <8 x double> %2645, splat (double 0x40C77A698FD9BCCA)
+  %2650 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2646, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2649)
+  %2651 = fadd <8 x double> %2650, splat (double 0xC0B2D7440748F0B3)
+  %2652 = fmul <8 x double> %2645, splat (double 0xC148A99584203885)
+  %2653 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2646, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2652)
+  %2654 = fadd <8 x double> %2653, splat (double 0x4118B9E59F2691E5)
+  %2655 = fmul <8 x double> %2654, splat (double 2.000000e+00)
+  %2656 = fneg <8 x double> %2651
+  %2657 = fmul <8 x double> %2648, splat (double 4.000000e+00)
+  %2658 = fneg <8 x double> %2654
+  %2659 = fmul <8 x double> %2657, %2658
+  %2660 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2651, <8 x double> %2651, <8 x double> %2659)
+  %2661 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2660)
+  %2662 = fsub <8 x double> %2656, %2661
+  %2663 = fdiv <8 x double> %2655, %2662
+  %2664 = fadd <8 x double> %2663, splat (double 0x408451671D164BD4)
+  %2665 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2663, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2666 = fmul <8 x double> %2665, splat (double -4.000000e+00)
+  %2667 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2664, <8 x double> %2664, <8 x double> %2666)
+  %2668 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2667)
+  %2669 = fsub <8 x double> %2664, %2668
+  %2670 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2669, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
+  %2671 = select <8 x i1> %2631, <8 x double> %2637, <8 x double> %2670
+  %2672 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2671, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %2673 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2671, <8 x double> %2672, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %2674 = load i64, ptr %156, align 8, !tbaa !20, !noalias !98
+  %2675 = icmp sgt i64 %2674, 0
+  br i1 %2675, label %2676, label %2678
 
-2199:                                             ; preds = %2159
-  %2200 = fdiv <8 x double> splat (double 1.000000e+00), %2196
-  %2201 = fadd <8 x double> %2194, splat (double 1.000000e-09)
-  br label %2413
+2676:                                             ; preds = %2636
+  %2677 = fdiv <8 x double> splat (double 1.000000e+00), %2673
+  br label %2893
 
-2202:                                             ; preds = %2523, %2159
-  %2203 = phi <8 x double> [ zeroinitializer, %2159 ], [ %2594, %2523 ]
-  %2204 = phi <8 x double> [ zeroinitializer, %2159 ], [ %2595, %2523 ]
-  %2205 = extractelement <8 x double> %2203, i64 0
-  %2206 = extractelement <8 x double> %2203, i64 1
-  %2207 = fadd double %2205, %2206
-  %2208 = extractelement <8 x double> %2203, i64 2
-  %2209 = fadd double %2207, %2208
-  %2210 = extractelement <8 x double> %2203, i64 3
-  %2211 = fadd double %2209, %2210
-  %2212 = extractelement <8 x double> %2203, i64 4
-  %2213 = fadd double %2211, %2212
-  %2214 = extractelement <8 x double> %2203, i64 5
-  %2215 = fadd double %2213, %2214
-  %2216 = extractelement <8 x double> %2203, i64 6
-  %2217 = fadd double %2215, %2216
-  %2218 = extractelement <8 x double> %2203, i64 7
-  %2219 = fadd double %2217, %2218
-  %2220 = insertelement <8 x double> poison, double %2219, i64 0
-  %2221 = extractelement <8 x double> %2204, i64 0
-  %2222 = extractelement <8 x double> %2204, i64 1
-  %2223 = fadd double %2221, %2222
-  %2224 = extractelement <8 x double> %2204, i64 2
-  %2225 = fadd double %2223, %2224
-  %2226 = extractelement <8 x double> %2204, i64 3
-  %2227 = fadd double %2225, %2226
-  %2228 = extractelement <8 x double> %2204, i64 4
-  %2229 = fadd double %2227, %2228
-  %2230 = extractelement <8 x double> %2204, i64 5
-  %2231 = fadd double %2229, %2230
-  %2232 = extractelement <8 x double> %2204, i64 6
-  %2233 = fadd double %2231, %2232
-  %2234 = extractelement <8 x double> %2204, i64 7
-  %2235 = fadd double %2233, %2234
-  %2236 = shufflevector <8 x double> %2220, <8 x double> poison, <8 x i32> zeroinitializer
-  %2237 = insertelement <8 x double> poison, double %2235, i64 0
-  %2238 = shufflevector <8 x double> %2237, <8 x double> poison, <8 x i32> zeroinitializer
-  %2239 = fsub <8 x double> %2165, %2129
-  %2240 = fcmp ogt <8 x double> %2239, zeroinitializer
-  %2241 = select <8 x i1> %2240, <8 x double> %2239, <8 x double> zeroinitializer
-  %2242 = fadd <8 x double> %2194, splat (double 2.731500e+02)
-  %2243 = fdiv <8 x double> %2241, splat (double 4.615260e+02)
-  %2244 = fadd <8 x double> %2156, %2243
-  %2245 = load <8 x double>, ptr %190, align 64, !tbaa !26
-  %2246 = fdiv <8 x double> %2244, %2245
-  %2247 = fmul <8 x double> %2245, %2246
-  %2248 = fdiv <8 x double> %2165, %2247
-  %2249 = load <8 x double>, ptr %178, align 64, !tbaa !26, !noalias !89
-  %2250 = fsub <8 x double> %2165, %2249
-  %2251 = load <8 x double>, ptr %191, align 64, !tbaa !26, !noalias !89
-  %2252 = fsub <8 x double> %2250, %2251
-  %2253 = load <8 x double>, ptr %192, align 64, !tbaa !26, !noalias !89
-  %2254 = load <8 x double>, ptr %138, align 64, !tbaa !26, !noalias !89
-  %2255 = fcmp une <8 x double> %2254, splat (double 2.000000e+00)
-  %2256 = load <8 x double>, ptr %193, align 64, !tbaa !26, !noalias !89
-  %2257 = select <8 x i1> %2255, <8 x double> zeroinitializer, <8 x double> %2256
-  %2258 = fadd <8 x double> %2253, %2257
-  %2259 = fcmp ule <8 x double> %2250, zeroinitializer
-  %2260 = fcmp ule <8 x double> %2258, zeroinitializer
-  %2261 = or <8 x i1> %2259, %2260
-  %2262 = fmul <8 x double> %2246, splat (double 2.000000e+00)
-  %2263 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2262)
-  %2264 = fmul <8 x double> %2263, %2258
-  %2265 = fadd <8 x double> %2250, splat (double 2.000000e+02)
-  %2266 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2265)
-  %2267 = select <8 x i1> %2259, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2266
-  %2268 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2250, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
-  %2269 = fmul <8 x double> %2268, %2264
-  %2270 = fmul <8 x double> %2267, %2267
-  %2271 = fmul <8 x double> %2267, %2270
-  %2272 = fdiv <8 x double> %2269, %2271
-  %2273 = fmul <8 x double> %2250, %2264
-  %2274 = fdiv <8 x double> %2273, %2267
-  %2275 = select <8 x i1> %2261, <8 x double> zeroinitializer, <8 x double> %2274
-  %2276 = select <8 x i1> %2261, <8 x double> zeroinitializer, <8 x double> %2272
-  %2277 = fcmp ule <8 x double> %2252, zeroinitializer
-  %2278 = load <8 x double>, ptr %194, align 64, !tbaa !26, !noalias !89
-  %2279 = fmul <8 x double> %2252, %2278
-  %2280 = select <8 x i1> %2277, <8 x double> zeroinitializer, <8 x double> %2279
-  %2281 = fadd <8 x double> %2280, %2275
-  %2282 = select <8 x i1> %2277, <8 x double> zeroinitializer, <8 x double> %2278
-  %2283 = fadd <8 x double> %2282, %2276
-  %2284 = load <8 x double>, ptr %195, align 64, !tbaa !26
-  %2285 = fsub <8 x double> %2249, %2165
-  %2286 = fcmp ule <8 x double> %2285, zeroinitializer
-  %2287 = fcmp ule <8 x double> %2284, zeroinitializer
-  %2288 = or <8 x i1> %2286, %2287
-  %2289 = fmul <8 x double> %2158, %2284
-  %2290 = fadd <8 x double> %2285, splat (double 2.000000e+02)
-  %2291 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2290)
-  %2292 = select <8 x i1> %2286, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2291
-  %2293 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2285, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
-  %2294 = fmul <8 x double> %2293, %2289
-  %2295 = fmul <8 x double> %2292, %2292
-  %2296 = fmul <8 x double> %2292, %2295
-  %2297 = fdiv <8 x double> %2294, %2296
-  %2298 = fmul <8 x double> %2285, %2289
-  %2299 = fdiv <8 x double> %2298, %2292
-  %2300 = load <8 x double>, ptr %163, align 64, !tbaa !26, !noalias !92
-  %2301 = load <8 x double>, ptr %180, align 64, !tbaa !26, !noalias !92
-  %2302 = load <8 x double>, ptr %164, align 64, !tbaa !26, !noalias !92
-  %2303 = load <8 x double>, ptr %181, align 64, !tbaa !26, !noalias !92
-  %2304 = fmul <8 x double> %2302, %2303
-  %2305 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2300, <8 x double> %2301, <8 x double> %2304)
-  %2306 = load <8 x double>, ptr %184, align 64, !tbaa !26, !noalias !92
-  %2307 = load <8 x double>, ptr %162, align 64, !tbaa !26, !noalias !92
-  %2308 = load <8 x double>, ptr %182, align 64, !tbaa !26, !noalias !92
-  %2309 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2306, <8 x double> %2307, <8 x double> %2308)
-  %2310 = load <8 x double>, ptr %183, align 64, !tbaa !26, !noalias !92
-  %2311 = fneg <8 x double> %2305
-  %2312 = fmul <8 x double> %2306, %2311
-  %2313 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2308, <8 x double> %2310, <8 x double> %2312)
-  %2314 = fdiv <8 x double> %2313, %2309
-  %2315 = fcmp ogt <8 x double> %2241, splat (double 2.000000e+03)
-  %2316 = select <8 x i1> %2315, <8 x double> %2241, <8 x double> splat (double 2.000000e+03)
-  %2317 = fmul <8 x double> %2316, splat (double 0x3EB0C6F7A0B5ED8D)
-  %2318 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2317)
-  %2319 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2318)
-  %2320 = fmul <8 x double> %2319, %2319
-  %2321 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2319, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2320)
-  %2322 = fadd <8 x double> %2321, splat (double 0x402DD4891DBECC6B)
-  %2323 = fmul <8 x double> %2319, splat (double 0x40C77A698FD9BCCA)
-  %2324 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2320, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2323)
-  %2325 = fadd <8 x double> %2324, splat (double 0xC0B2D7440748F0B3)
-  %2326 = fmul <8 x double> %2319, splat (double 0xC148A99584203885)
-  %2327 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2320, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2326)
-  %2328 = fadd <8 x double> %2327, splat (double 0x4118B9E59F2691E5)
-  %2329 = fmul <8 x double> %2328, splat (double 2.000000e+00)
-  %2330 = fneg <8 x double> %2325
-  %2331 = fmul <8 x double> %2322, splat (double 4.000000e+00)
-  %2332 = fneg <8 x double> %2328
-  %2333 = fmul <8 x double> %2331, %2332
-  %2334 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2325, <8 x double> %2325, <8 x double> %2333)
-  %2335 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2334)
-  %2336 = fsub <8 x double> %2330, %2335
-  %2337 = fdiv <8 x double> %2329, %2336
-  %2338 = fadd <8 x double> %2337, splat (double 0x408451671D164BD4)
-  %2339 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2337, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
-  %2340 = fmul <8 x double> %2339, splat (double -4.000000e+00)
-  %2341 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2338, <8 x double> %2338, <8 x double> %2340)
-  %2342 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2341)
-  %2343 = fsub <8 x double> %2338, %2342
-  %2344 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2343, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
-  %2345 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2344, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %2346 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2344, <8 x double> %2345, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %2347 = fadd <8 x double> %2344, splat (double 2.731500e+02)
-  %2348 = fcmp ule <8 x double> %2344, %2314
-  %2349 = load <8 x double>, ptr %196, align 64, !tbaa !26, !noalias !92
-  %2350 = fmul <8 x double> %2309, %2349
-  %2351 = fadd <8 x double> %2309, %2349
-  %2352 = fdiv <8 x double> %2350, %2351
-  %2353 = fdiv <8 x double> %2352, %2346
-  %2354 = fmul <8 x double> %2347, splat (double 4.615260e+02)
-  %2355 = fmul <8 x double> %2316, %2346
-  %2356 = fmul <8 x double> %2344, %2349
-  %2357 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2314, <8 x double> %2309, <8 x double> %2356)
-  %2358 = fdiv <8 x double> %2357, %2351
-  %2359 = select <8 x i1> %2348, <8 x double> %2314, <8 x double> %2358
-  store <8 x double> %2359, ptr %186, align 64, !tbaa !26, !noalias !92
-  %2360 = fsub <8 x double> %2344, %2314
-  %2361 = fmul <8 x double> %2360, %2353
-  %2362 = select <8 x i1> %2348, <8 x double> zeroinitializer, <8 x double> %2361
-  %2363 = fmul <8 x double> %2242, splat (double 4.615260e+02)
-  %2364 = fmul <8 x double> %2242, %2363
-  %2365 = fmul <8 x double> %2165, %2196
-  %2366 = fdiv <8 x double> %2364, %2365
-  %2367 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2307, <8 x double> %2165, <8 x double> %2140)
-  %2368 = fsub <8 x double> %2236, %2362
-  %2369 = fmul <8 x double> %2368, splat (double -4.615260e+02)
-  %2370 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2143, <8 x double> %2367, <8 x double> %2369)
-  %2371 = fmul <8 x double> %2299, splat (double -2.870530e+02)
-  %2372 = select <8 x i1> %2288, <8 x double> splat (double -0.000000e+00), <8 x double> %2371
-  %2373 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2248, <8 x double> %2281, <8 x double> %2372)
-  %2374 = fadd <8 x double> %2373, %2370
-  %2375 = fneg <8 x double> %2347
-  %2376 = fmul <8 x double> %2354, %2375
-  %2377 = fdiv <8 x double> %2376, %2355
-  %2378 = fmul <8 x double> %2377, %2353
-  %2379 = select <8 x i1> %2348, <8 x double> splat (double -0.000000e+00), <8 x double> %2378
-  %2380 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2238, <8 x double> %2366, <8 x double> %2379)
-  %2381 = fmul <8 x double> %2380, splat (double -4.615260e+02)
-  %2382 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2143, <8 x double> %2307, <8 x double> %2381)
-  %2383 = fmul <8 x double> %2297, splat (double 2.870530e+02)
-  %2384 = select <8 x i1> %2288, <8 x double> zeroinitializer, <8 x double> %2383
-  %2385 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2248, <8 x double> %2283, <8 x double> %2384)
-  %2386 = fadd <8 x double> %2385, %2382
-  %2387 = fcmp ule <8 x double> %2374, zeroinitializer
-  %2388 = fcmp olt <8 x double> %2162, %2165
-  %2389 = select <8 x i1> %2387, <8 x i1> splat (i1 true), <8 x i1> %2388
-  %2390 = select <8 x i1> %2389, <8 x double> %2162, <8 x double> %2165
-  %2391 = fcmp ogt <8 x double> %2161, %2165
-  %2392 = select <8 x i1> %2391, <8 x double> %2161, <8 x double> %2165
-  %2393 = select <8 x i1> %2387, <8 x double> %2392, <8 x double> %2161
-  %2394 = fdiv <8 x double> %2374, %2386
-  %2395 = fsub <8 x double> %2165, %2394
-  %2396 = fcmp uge <8 x double> %2393, %2395
-  %2397 = fcmp uge <8 x double> %2395, %2390
-  %2398 = or <8 x i1> %2396, %2397
-  %2399 = fadd <8 x double> %2393, %2390
-  %2400 = fmul <8 x double> %2399, splat (double 5.000000e-01)
-  %2401 = select <8 x i1> %2398, <8 x double> %2400, <8 x double> %2395
-  %2402 = fsub <8 x double> %2401, %2165
-  %2403 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %2402)
-  %2404 = fcmp oge <8 x double> %2403, splat (double 2.000000e-01)
-  %2405 = select <8 x i1> %2404, <8 x i64> %2163, <8 x i64> zeroinitializer
-  %2406 = icmp eq <8 x i64> %2405, zeroinitializer
-  %2407 = select <8 x i1> %2406, <8 x double> %2165, <8 x double> %2401
-  %2408 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2405)
-  %2409 = icmp ne i64 %2408, 0
-  %2410 = add nuw nsw i32 %2164, 1
-  %2411 = icmp samesign ult i32 %2164, 59
-  %2412 = select i1 %2409, i1 %2411, i1 false
-  br i1 %2412, label %2159, label %2599, !llvm.loop !95
-
-2413:                                             ; preds = %2199, %2523
-  %2414 = phi <8 x double> [ zeroinitializer, %2199 ], [ %2595, %2523 ]
-  %2415 = phi <8 x double> [ zeroinitializer, %2199 ], [ %2594, %2523 ]
-  %2416 = phi i64 [ 0, %2199 ], [ %2596, %2523 ]
-  %2417 = load ptr, ptr %129, align 8, !tbaa !28, !noalias !86
-  %2418 = getelementptr inbounds nuw %struct.Piece, ptr %2417, i64 %2416
-  %2419 = getelementptr inbounds nuw i8, ptr %2418, i64 5824
-  %2420 = load <8 x double>, ptr %2419, align 64, !tbaa !26, !noalias !86
-  %2421 = getelementptr inbounds nuw i8, ptr %2418, i64 5888
-  %2422 = load <8 x double>, ptr %2421, align 64, !tbaa !26, !noalias !86
-  %2423 = getelementptr inbounds nuw i8, ptr %2418, i64 7296
-  %2424 = load <8 x double>, ptr %2423, align 64, !tbaa !26, !noalias !86
-  %2425 = fcmp ule <8 x double> %2424, splat (double 1.000000e+00)
-  %2426 = fmul <8 x double> %2194, %2422
-  %2427 = fcmp ogt <8 x double> %2420, %2426
-  %2428 = and <8 x i1> %2425, %2427
-  %2429 = fneg <8 x double> %2422
-  %2430 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2429, <8 x double> %2194, <8 x double> %2420)
-  %2431 = fmul <8 x double> %2200, %2430
-  %2432 = select <8 x i1> %2428, <8 x double> %2431, <8 x double> zeroinitializer
-  %2433 = fmul <8 x double> %2200, %2429
-  %2434 = fdiv <8 x double> %2420, %2422
-  %2435 = select <8 x i1> %2428, <8 x double> %2194, <8 x double> %2434
-  %2436 = getelementptr inbounds nuw i8, ptr %2418, i64 7488
-  %2437 = load <8 x i64>, ptr %2436, align 64, !tbaa !26, !noalias !86
-  %2438 = getelementptr inbounds nuw i8, ptr %2418, i64 2240
-  %2439 = load <8 x double>, ptr %2438, align 64, !tbaa !26, !noalias !86
-  %2440 = fcmp ule <8 x double> %2439, zeroinitializer
-  %2441 = xor <8 x i1> %2425, splat (i1 true)
-  %2442 = select <8 x i1> %2441, <8 x i1> splat (i1 true), <8 x i1> %2440
-  %2443 = getelementptr inbounds nuw i8, ptr %2418, i64 5952
-  %2444 = load <8 x double>, ptr %2443, align 64, !tbaa !26, !noalias !86
-  %2445 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2429, <8 x double> %2444, <8 x double> %2420)
-  %2446 = fcmp ogt <8 x double> %2445, zeroinitializer
-  %2447 = select <8 x i1> %2446, <8 x double> %2445, <8 x double> zeroinitializer
-  %2448 = fmul <8 x double> %2200, %2447
-  %2449 = icmp eq <8 x i64> %2437, zeroinitializer
-  %2450 = select <8 x i1> %2442, <8 x i1> splat (i1 true), <8 x i1> %2449
-  %2451 = select <8 x i1> %2450, <8 x double> %2432, <8 x double> %2448
-  %2452 = select <8 x i1> %2450, <8 x double> %2435, <8 x double> %2444
-  %2453 = select <8 x i1> %2450, <8 x i1> %2428, <8 x i1> zeroinitializer
-  %2454 = select <8 x i1> %2453, <8 x double> %2433, <8 x double> zeroinitializer
-  %2455 = load i64, ptr %119, align 16, !tbaa !21, !noalias !96
-  %2456 = sitofp i64 %2455 to double
-  %2457 = insertelement <8 x double> poison, double %2456, i64 0
-  %2458 = shufflevector <8 x double> %2457, <8 x double> poison, <8 x i32> zeroinitializer
-  %2459 = icmp sgt i64 %2455, 0
-  br i1 %2459, label %2460, label %2523
-
-2460:                                             ; preds = %2413
-  %2461 = getelementptr inbounds nuw i8, ptr %2418, i64 7608
-  %2462 = load ptr, ptr %2461, align 8, !tbaa !74, !noalias !96
-  %2463 = getelementptr inbounds nuw i8, ptr %2418, i64 7616
-  %2464 = load ptr, ptr %2463, align 64, !tbaa !75, !noalias !96
-  %2465 = getelementptr inbounds nuw i8, ptr %2418, i64 7552
-  %2466 = load i64, ptr %2465, align 64, !tbaa !31, !noalias !96
-  %2467 = getelementptr inbounds nuw i8, ptr %2418, i64 7632
-  %2468 = getelementptr inbounds nuw i8, ptr %2418, i64 7624
-  %2469 = getelementptr inbounds nuw i8, ptr %2418, i64 7640
-  br label %2470
-
-2470:                                             ; preds = %2460, %2505
-  %2471 = phi <8 x i64> [ splat (i64 -1), %2460 ], [ %2485, %2505 ]
-  %2472 = phi i64 [ %2455, %2460 ], [ %2476, %2505 ]
-  %2473 = phi <8 x double> [ %2458, %2460 ], [ %2521, %2505 ]
-  %2474 = phi <8 x double> [ zeroinitializer, %2460 ], [ %2517, %2505 ]
-  %2475 = phi <8 x double> [ zeroinitializer, %2460 ], [ %2515, %2505 ]
-  %2476 = add nsw i64 %2472, -1
-  %2477 = getelementptr inbounds nuw <8 x double>, ptr %2462, i64 %2476
-  %2478 = load <8 x double>, ptr %2477, align 64, !tbaa !26, !noalias !96
-  %2479 = getelementptr inbounds nuw <8 x double>, ptr %2464, i64 %2476
-  %2480 = load <8 x double>, ptr %2479, align 64, !tbaa !26, !noalias !96
-  %2481 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2480, <8 x double> %2194, <8 x double> %2478)
-  %2482 = fcmp ogt <8 x double> %2481, %2201
-  %2483 = select <8 x i1> %2482, <8 x i64> %2471, <8 x i64> zeroinitializer
-  %2484 = icmp sgt i64 %2472, %2466
-  %2485 = select i1 %2484, <8 x i64> %2483, <8 x i64> zeroinitializer
-  %2486 = icmp slt i64 %2472, %2455
-  br i1 %2486, label %2487, label %2500
-
-2487:                                             ; preds = %2470
-  %2488 = load ptr, ptr %2467, align 16, !tbaa !72, !noalias !96
-  %2489 = getelementptr inbounds nuw <8 x double>, ptr %2488, i64 %2472
-  %2490 = load <8 x double>, ptr %2489, align 64, !tbaa !26, !noalias !96
-  %2491 = fsub <8 x double> %2481, %2194
-  %2492 = fmul <8 x double> %2491, %2490
-  %2493 = icmp eq <8 x i64> %2485, %2471
-  %2494 = select <8 x i1> %2493, <8 x double> zeroinitializer, <8 x double> %2492
-  %2495 = fadd <8 x double> %2475, %2494
-  %2496 = fadd <8 x double> %2480, splat (double -1.000000e+00)
-  %2497 = fmul <8 x double> %2496, %2490
-  %2498 = select <8 x i1> %2493, <8 x double> zeroinitializer, <8 x double> %2497
-  %2499 = fadd <8 x double> %2474, %2498
-  br label %2500
-
-2500:                                             ; preds = %2487, %2470
-  %2501 = phi <8 x double> [ %2495, %2487 ], [ %2475, %2470 ]
-  %2502 = phi <8 x double> [ %2499, %2487 ], [ %2474, %2470 ]
-  %2503 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2485)
-  %2504 = icmp eq i64 %2503, 0
-  br i1 %2504, label %2523, label %2505
-
-2505:                                             ; preds = %2500
-  %2506 = load ptr, ptr %2468, align 8, !tbaa !71, !noalias !96
-  %2507 = getelementptr inbounds nuw <8 x double>, ptr %2506, i64 %2476
-  %2508 = load <8 x double>, ptr %2507, align 64, !tbaa !26, !noalias !96
-  %2509 = load ptr, ptr %2469, align 8, !tbaa !73, !noalias !96
-  %2510 = getelementptr inbounds nuw <8 x double>, ptr %2509, i64 %2476
-  %2511 = load <8 x double>, ptr %2510, align 64, !tbaa !26, !noalias !96
-  %2512 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2511, <8 x double> %2194, <8 x double> %2508)
-  %2513 = icmp eq <8 x i64> %2485, zeroinitializer
-  %2514 = select <8 x i1> %2513, <8 x double> zeroinitializer, <8 x double> %2512
-  %2515 = fadd <8 x double> %2501, %2514
-  %2516 = select <8 x i1> %2513, <8 x double> zeroinitializer, <8 x double> %2511
-  %2517 = fadd <8 x double> %2502, %2516
-  %2518 = uitofp nneg i64 %2476 to double
-  %2519 = insertelement <8 x double> poison, double %2518, i64 0
-  %2520 = shufflevector <8 x double> %2519, <8 x double> poison, <8 x i32> zeroinitializer
-  %2521 = select <8 x i1> %2513, <8 x double> %2473, <8 x double> %2520
-  %2522 = icmp samesign ugt i64 %2472, 1
-  br i1 %2522, label %2470, label %2523, !llvm.loop !99
-
-2523:                                             ; preds = %2505, %2500, %2413
-  %2524 = phi <8 x double> [ %2458, %2413 ], [ %2473, %2500 ], [ %2521, %2505 ]
-  %2525 = phi <8 x double> [ zeroinitializer, %2413 ], [ %2501, %2500 ], [ %2515, %2505 ]
-  %2526 = phi <8 x double> [ zeroinitializer, %2413 ], [ %2502, %2500 ], [ %2517, %2505 ]
-  %2527 = getelementptr inbounds nuw i8, ptr %2418, i64 6080
-  %2528 = load <8 x double>, ptr %2527, align 64, !tbaa !26, !noalias !86
-  %2529 = getelementptr inbounds nuw i8, ptr %2418, i64 5504
-  %2530 = load <8 x double>, ptr %2529, align 64, !tbaa !26, !noalias !86
-  %2531 = getelementptr inbounds nuw i8, ptr %2418, i64 7040
-  %2532 = load <8 x double>, ptr %2531, align 64, !tbaa !26, !noalias !86
-  %2533 = fneg <8 x double> %2532
-  %2534 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2528, <8 x double> %2530, <8 x double> %2533)
-  %2535 = getelementptr inbounds nuw i8, ptr %2418, i64 6976
-  %2536 = load <8 x double>, ptr %2535, align 64, !tbaa !26, !noalias !86
-  %2537 = fadd <8 x double> %2528, %2536
-  %2538 = getelementptr inbounds nuw i8, ptr %2418, i64 7360
-  %2539 = load <8 x i64>, ptr %2538, align 64, !tbaa !26, !noalias !86
-  %2540 = getelementptr inbounds nuw i8, ptr %2418, i64 7712
-  %2541 = load ptr, ptr %2540, align 32, !tbaa !80, !noalias !86
-  %2542 = load <8 x double>, ptr %2541, align 64, !tbaa !26, !noalias !86
-  %2543 = fmul <8 x double> %2528, %2542
-  %2544 = icmp eq <8 x i64> %2539, zeroinitializer
-  %2545 = select <8 x i1> %2544, <8 x double> %2534, <8 x double> %2543
-  %2546 = getelementptr inbounds nuw i8, ptr %2418, i64 7720
-  %2547 = load ptr, ptr %2546, align 8, !tbaa !81, !noalias !86
-  %2548 = load <8 x double>, ptr %2547, align 64, !tbaa !26, !noalias !86
-  %2549 = fsub <8 x double> splat (double 1.000000e+00), %2548
-  %2550 = fmul <8 x double> %2528, %2549
-  %2551 = select <8 x i1> %2544, <8 x double> %2537, <8 x double> %2550
-  %2552 = fneg <8 x double> %2551
-  %2553 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2552, <8 x double> %2194, <8 x double> %2545)
-  %2554 = fcmp olt <8 x double> %2524, %2458
-  %2555 = and <8 x i1> %2425, %2554
-  %2556 = fcmp ogt <8 x double> %2525, zeroinitializer
-  %2557 = fcmp oge <8 x double> %2553, zeroinitializer
-  %2558 = and <8 x i1> %2556, %2557
-  %2559 = and <8 x i1> %2555, %2558
-  %2560 = sext <8 x i1> %2559 to <8 x i64>
-  %2561 = xor <8 x i64> %2560, splat (i64 -1)
-  %2562 = fadd <8 x double> %2525, %2553
-  %2563 = fcmp ogt <8 x double> %2562, zeroinitializer
-  %2564 = select <8 x i1> %2563, <8 x i1> %2555, <8 x i1> zeroinitializer
-  %2565 = select <8 x i1> %2564, <8 x i64> %2561, <8 x i64> zeroinitializer
-  %2566 = or <8 x i64> %2565, %2560
-  %2567 = fmul <8 x double> %2200, %2553
-  %2568 = select <8 x i1> %2559, <8 x double> %2567, <8 x double> zeroinitializer
-  %2569 = icmp eq <8 x i64> %2566, zeroinitializer
-  %2570 = select <8 x i1> %2569, <8 x double> %2451, <8 x double> %2568
-  %2571 = select <8 x i1> %2569, <8 x double> %2452, <8 x double> %2194
-  %2572 = fsub <8 x double> %2526, %2551
-  %2573 = fmul <8 x double> %2200, %2572
-  %2574 = select <8 x i1> %2569, <8 x double> %2454, <8 x double> %2573
-  %2575 = getelementptr inbounds nuw i8, ptr %2418, i64 5632
-  store <8 x double> %2570, ptr %2575, align 64, !tbaa !26, !noalias !86
-  %2576 = getelementptr inbounds nuw i8, ptr %2418, i64 5568
-  store <8 x double> %2571, ptr %2576, align 64, !tbaa !26, !noalias !86
-  %2577 = fmul <8 x double> %2200, %2525
-  %2578 = fmul <8 x double> %2200, %2562
-  %2579 = icmp eq <8 x i64> %2565, zeroinitializer
-  %2580 = select <8 x i1> %2579, <8 x double> zeroinitializer, <8 x double> %2578
-  %2581 = select <8 x i1> %2559, <8 x double> %2577, <8 x double> %2580
-  %2582 = getelementptr inbounds nuw i8, ptr %2418, i64 5696
-  store <8 x double> %2581, ptr %2582, align 64, !tbaa !26, !noalias !86
-  %2583 = load i64, ptr %119, align 16, !tbaa !21, !noalias !86
-  %2584 = sitofp i64 %2583 to double
-  %2585 = insertelement <8 x double> poison, double %2584, i64 0
-  %2586 = shufflevector <8 x double> %2585, <8 x double> poison, <8 x i32> zeroinitializer
-  %2587 = select <8 x i1> %2569, <8 x double> %2586, <8 x double> %2524
-  %2588 = getelementptr inbounds nuw i8, ptr %2418, i64 5760
-  store <8 x double> %2587, ptr %2588, align 64, !tbaa !26, !noalias !86
-  %2589 = getelementptr inbounds nuw i8, ptr %2418, i64 128
-  %2590 = load <8 x double>, ptr %2589, align 64, !tbaa !26, !noalias !86
-  %2591 = fadd <8 x double> %2570, %2581
-  %2592 = fmul <8 x double> %2590, %2591
-  %2593 = fmul <8 x double> %2590, %2574
-  %2594 = fadd <8 x double> %2415, %2592
-  %2595 = fadd <8 x double> %2414, %2593
-  %2596 = add nuw nsw i64 %2416, 1
-  %2597 = load i64, ptr %156, align 8, !tbaa !20, !noalias !86
-  %2598 = icmp slt i64 %2596, %2597
-  br i1 %2598, label %2413, label %2202, !llvm.loop !100
-
-2599:                                             ; preds = %2202
-  %2600 = load <8 x double>, ptr %163, align 64, !tbaa !26
-  %2601 = load <8 x double>, ptr %197, align 64, !tbaa !26
-  %2602 = load <8 x double>, ptr %164, align 64, !tbaa !26
-  %2603 = load <8 x double>, ptr %198, align 64, !tbaa !26
-  %2604 = fmul <8 x double> %2602, %2603
-  %2605 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2600, <8 x double> %2601, <8 x double> %2604)
-  %2606 = load <8 x double>, ptr %195, align 64, !tbaa !26
-  %2607 = load <8 x double>, ptr %178, align 64, !tbaa !26
-  %2608 = fsub <8 x double> %2607, %2407
-  %2609 = fcmp ule <8 x double> %2608, zeroinitializer
-  %2610 = fcmp ule <8 x double> %2606, zeroinitializer
-  %2611 = or <8 x i1> %2610, %2609
-  %2612 = fmul <8 x double> %2158, %2606
-  %2613 = fadd <8 x double> %2608, splat (double 2.000000e+02)
-  %2614 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2613)
-  %2615 = select <8 x i1> %2609, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2614
-  %2616 = fmul <8 x double> %2612, %2608
-  %2617 = fdiv <8 x double> %2616, %2615
-  %2618 = fmul <8 x double> %2617, splat (double 2.870530e+02)
-  %2619 = select <8 x i1> %2611, <8 x double> zeroinitializer, <8 x double> %2618
-  %2620 = fdiv <8 x double> %2619, %2143
-  %2621 = fsub <8 x double> %2620, %2605
-  %2622 = load <8 x double>, ptr %162, align 64, !tbaa !26
-  %2623 = load <8 x double>, ptr %189, align 64, !tbaa !26
-  %2624 = fmul <8 x double> %2246, %2623
-  %2625 = fdiv <8 x double> %2281, %2624
-  %2626 = fadd <8 x double> %2622, %2625
-  %2627 = fdiv <8 x double> %2621, %2626
-  %2628 = fcmp ogt <8 x double> %2627, zeroinitializer
-  %2629 = select <8 x i1> %2628, <8 x double> %2627, <8 x double> zeroinitializer
-  %2630 = fcmp olt <8 x double> %2629, %2407
-  %2631 = select <8 x i1> %2630, <8 x double> %2629, <8 x double> %2407
-  %2632 = load <8 x double>, ptr %185, align 64, !tbaa !26
-  %2633 = select <8 x i1> %2154, <8 x double> %2632, <8 x double> %2631
-  store <8 x double> %2633, ptr %185, align 64, !tbaa !26
-  %2634 = select <8 x i1> %2154, <8 x double> %2131, <8 x double> %2359
-  store <8 x double> %2634, ptr %186, align 64, !tbaa !26
-  store <8 x double> %2407, ptr %179, align 64, !tbaa !26
-  store <8 x double> %2194, ptr %199, align 64, !tbaa !26
-  %2635 = load i64, ptr %156, align 8, !tbaa !20
-  br label %2804
-
-2636:                                             ; preds = %2110
-  store <8 x double> %2112, ptr %199, align 64, !tbaa !26
-  br i1 %1874, label %2637, label %2807
-
-2637:                                             ; preds = %2636
-  %2638 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2112, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %2639 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2112, <8 x double> %2638, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %2640 = fdiv <8 x double> splat (double 1.000000e+00), %2639
-  %2641 = fadd <8 x double> %2112, splat (double 1.000000e-09)
-  br label %2642
-
-2642:                                             ; preds = %2637, %2739
-  %2643 = phi i64 [ 0, %2637 ], [ %2801, %2739 ]
-  %2644 = load ptr, ptr %129, align 8, !tbaa !28, !noalias !101
-  %2645 = getelementptr inbounds nuw %struct.Piece, ptr %2644, i64 %2643
-  %2646 = getelementptr inbounds nuw i8, ptr %2645, i64 5824
-  %2647 = load <8 x double>, ptr %2646, align 64, !tbaa !26, !noalias !101
-  %2648 = getelementptr inbounds nuw i8, ptr %2645, i64 5888
-  %2649 = load <8 x double>, ptr %2648, align 64, !tbaa !26, !noalias !101
-  %2650 = getelementptr inbounds nuw i8, ptr %2645, i64 7296
-  %2651 = load <8 x double>, ptr %2650, align 64, !tbaa !26, !noalias !101
-  %2652 = fcmp ule <8 x double> %2651, splat (double 1.000000e+00)
-  %2653 = fmul <8 x double> %2112, %2649
-  %2654 = fcmp ogt <8 x double> %2647, %2653
-  %2655 = and <8 x i1> %2652, %2654
-  %2656 = fneg <8 x double> %2649
-  %2657 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2656, <8 x double> %2112, <8 x double> %2647)
-  %2658 = fmul <8 x double> %2640, %2657
-  %2659 = select <8 x i1> %2655, <8 x double> %2658, <8 x double> zeroinitializer
-  %2660 = fdiv <8 x double> %2647, %2649
-  %2661 = select <8 x i1> %2655, <8 x double> %2112, <8 x double> %2660
-  %2662 = getelementptr inbounds nuw i8, ptr %2645, i64 7488
-  %2663 = load <8 x i64>, ptr %2662, align 64, !tbaa !26, !noalias !101
-  %2664 = getelementptr inbounds nuw i8, ptr %2645, i64 2240
-  %2665 = load <8 x double>, ptr %2664, align 64, !tbaa !26, !noalias !101
-  %2666 = fcmp ule <8 x double> %2665, zeroinitializer
-  %2667 = xor <8 x i1> %2652, splat (i1 true)
-  %2668 = select <8 x i1> %2667, <8 x i1> splat (i1 true), <8 x i1> %2666
-  %2669 = getelementptr inbounds nuw i8, ptr %2645, i64 5952
-  %2670 = load <8 x double>, ptr %2669, align 64, !tbaa !26, !noalias !101
-  %2671 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2656, <8 x double> %2670, <8 x double> %2647)
-  %2672 = fcmp ogt <8 x double> %2671, zeroinitializer
-  %2673 = select <8 x i1> %2672, <8 x double> %2671, <8 x double> zeroinitializer
-  %2674 = fmul <8 x double> %2640, %2673
-  %2675 = icmp eq <8 x i64> %2663, zeroinitializer
-  %2676 = select <8 x i1> %2668, <8 x i1> splat (i1 true), <8 x i1> %2675
-  %2677 = select <8 x i1> %2676, <8 x double> %2659, <8 x double> %2674
-  %2678 = select <8 x i1> %2676, <8 x double> %2661, <8 x double> %2670
-  %2679 = load i64, ptr %119, align 16, !tbaa !21, !noalias !104
-  %2680 = sitofp i64 %2679 to double
-  %2681 = insertelement <8 x double> poison, double %2680, i64 0
-  %2682 = shufflevector <8 x double> %2681, <8 x double> poison, <8 x i32> zeroinitializer
-  %2683 = icmp sgt i64 %2679, 0
-  br i1 %2683, label %2684, label %2739
-
-2684:                                             ; preds = %2642
-  %2685 = getelementptr inbounds nuw i8, ptr %2645, i64 7608
-  %2686 = load ptr, ptr %2685, align 8, !tbaa !74, !noalias !104
-  %2687 = getelementptr inbounds nuw i8, ptr %2645, i64 7616
-  %2688 = load ptr, ptr %2687, align 64, !tbaa !75, !noalias !104
-  %2689 = getelementptr inbounds nuw i8, ptr %2645, i64 7552
-  %2690 = load i64, ptr %2689, align 64, !tbaa !31, !noalias !104
-  %2691 = getelementptr inbounds nuw i8, ptr %2645, i64 7632
-  %2692 = getelementptr inbounds nuw i8, ptr %2645, i64 7624
-  %2693 = getelementptr inbounds nuw i8, ptr %2645, i64 7640
-  br label %2694
-
-2694:                                             ; preds = %2684, %2723
-  %2695 = phi <8 x i64> [ splat (i64 -1), %2684 ], [ %2708, %2723 ]
-  %2696 = phi i64 [ %2679, %2684 ], [ %2699, %2723 ]
-  %2697 = phi <8 x double> [ %2682, %2684 ], [ %2737, %2723 ]
-  %2698 = phi <8 x double> [ zeroinitializer, %2684 ], [ %2733, %2723 ]
-  %2699 = add nsw i64 %2696, -1
-  %2700 = getelementptr inbounds nuw <8 x double>, ptr %2686, i64 %2699
-  %2701 = load <8 x double>, ptr %2700, align 64, !tbaa !26, !noalias !104
-  %2702 = getelementptr inbounds nuw <8 x double>, ptr %2688, i64 %2699
-  %2703 = load <8 x double>, ptr %2702, align 64, !tbaa !26, !noalias !104
-  %2704 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2703, <8 x double> %2112, <8 x double> %2701)
-  %2705 = fcmp ogt <8 x double> %2704, %2641
-  %2706 = select <8 x i1> %2705, <8 x i64> %2695, <8 x i64> zeroinitializer
-  %2707 = icmp sgt i64 %2696, %2690
-  %2708 = select i1 %2707, <8 x i64> %2706, <8 x i64> zeroinitializer
-  %2709 = icmp slt i64 %2696, %2679
-  br i1 %2709, label %2710, label %2719
-
-2710:                                             ; preds = %2694
-  %2711 = load ptr, ptr %2691, align 16, !tbaa !72, !noalias !104
-  %2712 = getelementptr inbounds nuw <8 x double>, ptr %2711, i64 %2696
-  %2713 = load <8 x double>, ptr %2712, align 64, !tbaa !26, !noalias !104
-  %2714 = fsub <8 x double> %2704, %2112
-  %2715 = fmul <8 x double> %2714, %2713
-  %2716 = icmp eq <8 x i64> %2708, %2695
-  %2717 = select <8 x i1> %2716, <8 x double> zeroinitializer, <8 x double> %2715
-  %2718 = fadd <8 x double> %2698, %2717
-  br label %2719
-
-2719:                                             ; preds = %2710, %2694
-  %2720 = phi <8 x double> [ %2718, %2710 ], [ %2698, %2694 ]
-  %2721 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2708)
-  %2722 = icmp eq i64 %2721, 0
-  br i1 %2722, label %2739, label %2723
-
-2723:                                             ; preds = %2719
-  %2724 = load ptr, ptr %2692, align 8, !tbaa !71, !noalias !104
-  %2725 = getelementptr inbounds nuw <8 x double>, ptr %2724, i64 %2699
-  %2726 = load <8 x double>, ptr %2725, align 64, !tbaa !26, !noalias !104
-  %2727 = load ptr, ptr %2693, align 8, !tbaa !73, !noalias !104
-  %2728 = getelementptr inbounds nuw <8 x double>, ptr %2727, i64 %2699
-  %2729 = load <8 x double>, ptr %2728, align 64, !tbaa !26, !noalias !104
-  %2730 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2729, <8 x double> %2112, <8 x double> %2726)
-  %2731 = icmp eq <8 x i64> %2708, zeroinitializer
-  %2732 = select <8 x i1> %2731, <8 x double> zeroinitializer, <8 x double> %2730
-  %2733 = fadd <8 x double> %2720, %2732
-  %2734 = uitofp nneg i64 %2699 to double
-  %2735 = insertelement <8 x double> poison, double %2734, i64 0
-  %2736 = shufflevector <8 x double> %2735, <8 x double> poison, <8 x i32> zeroinitializer
-  %2737 = select <8 x i1> %2731, <8 x double> %2697, <8 x double> %2736
-  %2738 = icmp samesign ugt i64 %2696, 1
-  br i1 %2738, label %2694, label %2739, !llvm.loop !99
-
-2739:                                             ; preds = %2723, %2719, %2642
-  %2740 = phi <8 x double> [ %2682, %2642 ], [ %2697, %2719 ], [ %2737, %2723 ]
-  %2741 = phi <8 x double> [ zeroinitializer, %2642 ], [ %2720, %2719 ], [ %2733, %2723 ]
-  %2742 = getelementptr inbounds nuw i8, ptr %2645, i64 6080
-  %2743 = load <8 x double>, ptr %2742, align 64, !tbaa !26, !noalias !101
-  %2744 = getelementptr inbounds nuw i8, ptr %2645, i64 5504
-  %2745 = load <8 x double>, ptr %2744, align 64, !tbaa !26, !noalias !101
-  %2746 = getelementptr inbounds nuw i8, ptr %2645, i64 7040
-  %2747 = load <8 x double>, ptr %2746, align 64, !tbaa !26, !noalias !101
-  %2748 = fneg <8 x double> %2747
-  %2749 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2743, <8 x double> %2745, <8 x double> %2748)
-  %2750 = getelementptr inbounds nuw i8, ptr %2645, i64 6976
-  %2751 = load <8 x double>, ptr %2750, align 64, !tbaa !26, !noalias !101
-  %2752 = fadd <8 x double> %2743, %2751
-  %2753 = getelementptr inbounds nuw i8, ptr %2645, i64 7360
-  %2754 = load <8 x i64>, ptr %2753, align 64, !tbaa !26, !noalias !101
-  %2755 = getelementptr inbounds nuw i8, ptr %2645, i64 7712
-  %2756 = load ptr, ptr %2755, align 32, !tbaa !80, !noalias !101
-  %2757 = load <8 x double>, ptr %2756, align 64, !tbaa !26, !noalias !101
-  %2758 = fmul <8 x double> %2743, %2757
-  %2759 = icmp eq <8 x i64> %2754, zeroinitializer
-  %2760 = select <8 x i1> %2759, <8 x double> %2749, <8 x double> %2758
-  %2761 = getelementptr inbounds nuw i8, ptr %2645, i64 7720
-  %2762 = load ptr, ptr %2761, align 8, !tbaa !81, !noalias !101
-  %2763 = load <8 x double>, ptr %2762, align 64, !tbaa !26, !noalias !101
-  %2764 = fsub <8 x double> splat (double 1.000000e+00), %2763
-  %2765 = fmul <8 x double> %2743, %2764
-  %2766 = select <8 x i1> %2759, <8 x double> %2752, <8 x double> %2765
-  %2767 = fneg <8 x double> %2766
-  %2768 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2767, <8 x double> %2112, <8 x double> %2760)
-  %2769 = fcmp olt <8 x double> %2740, %2682
-  %2770 = and <8 x i1> %2652, %2769
-  %2771 = fcmp ogt <8 x double> %2741, zeroinitializer
-  %2772 = fcmp oge <8 x double> %2768, zeroinitializer
-  %2773 = and <8 x i1> %2771, %2772
-  %2774 = and <8 x i1> %2770, %2773
-  %2775 = sext <8 x i1> %2774 to <8 x i64>
-  %2776 = xor <8 x i64> %2775, splat (i64 -1)
-  %2777 = fadd <8 x double> %2741, %2768
-  %2778 = fcmp ogt <8 x double> %2777, zeroinitializer
-  %2779 = select <8 x i1> %2778, <8 x i1> %2770, <8 x i1> zeroinitializer
-  %2780 = select <8 x i1> %2779, <8 x i64> %2776, <8 x i64> zeroinitializer
-  %2781 = or <8 x i64> %2780, %2775
-  %2782 = fmul <8 x double> %2640, %2768
-  %2783 = select <8 x i1> %2774, <8 x double> %2782, <8 x double> zeroinitializer
-  %2784 = icmp eq <8 x i64> %2781, zeroinitializer
-  %2785 = select <8 x i1> %2784, <8 x double> %2677, <8 x double> %2783
-  %2786 = select <8 x i1> %2784, <8 x double> %2678, <8 x double> %2112
-  %2787 = getelementptr inbounds nuw i8, ptr %2645, i64 5632
-  store <8 x double> %2785, ptr %2787, align 64, !tbaa !26, !noalias !101
-  %2788 = getelementptr inbounds nuw i8, ptr %2645, i64 5568
-  store <8 x double> %2786, ptr %2788, align 64, !tbaa !26, !noalias !101
-  %2789 = fmul <8 x double> %2640, %2741
-  %2790 = fmul <8 x double> %2640, %2777
-  %2791 = icmp eq <8 x i64> %2780, zeroinitializer
-  %2792 = select <8 x i1> %2791, <8 x double> zeroinitializer, <8 x double> %2790
-  %2793 = select <8 x i1> %2774, <8 x double> %2789, <8 x double> %2792
-  %2794 = getelementptr inbounds nuw i8, ptr %2645, i64 5696
-  store <8 x double> %2793, ptr %2794, align 64, !tbaa !26, !noalias !101
-  %2795 = load i64, ptr %119, align 16, !tbaa !21, !noalias !101
-  %2796 = sitofp i64 %2795 to double
-  %2797 = insertelement <8 x double> poison, double %2796, i64 0
-  %2798 = shufflevector <8 x double> %2797, <8 x double> poison, <8 x i32> zeroinitializer
-  %2799 = select <8 x i1> %2784, <8 x double> %2798, <8 x double> %2740
-  %2800 = getelementptr inbounds nuw i8, ptr %2645, i64 5760
-  store <8 x double> %2799, ptr %2800, align 64, !tbaa !26, !noalias !101
-  %2801 = add nuw nsw i64 %2643, 1
-  %2802 = load i64, ptr %156, align 8, !tbaa !20, !noalias !101
-  %2803 = icmp slt i64 %2801, %2802
-  br i1 %2803, label %2642, label %2804, !llvm.loop !100
-
-2804:                                             ; preds = %2739, %2599
-  %2805 = phi i64 [ %2635, %2599 ], [ %2802, %2739 ]
-  %2806 = icmp sgt i64 %2805, 0
-  br i1 %2806, label %2969, label %2807
-
-2807:                                             ; preds = %2804, %2636
-  %2808 = load <8 x double>, ptr %165, align 64, !tbaa !26
-  br label %2814
-
-2809:                                             ; preds = %3041
-  %2810 = load <8 x double>, ptr %165, align 64, !tbaa !26
-  %2811 = icmp sgt i64 %3065, 0
-  br i1 %2811, label %2812, label %2814
-
-2812:                                             ; preds = %2809
-  %2813 = load ptr, ptr %129, align 8, !tbaa !28
-  br label %2947
-
-2814:                                             ; preds = %2947, %2807, %2809
-  %2815 = phi <8 x double> [ %2810, %2809 ], [ %2808, %2807 ], [ %2810, %2947 ]
-  %2816 = phi <8 x double> [ zeroinitializer, %2809 ], [ zeroinitializer, %2807 ], [ %2966, %2947 ]
-  %2817 = phi <8 x double> [ zeroinitializer, %2809 ], [ zeroinitializer, %2807 ], [ %2961, %2947 ]
-  %2818 = extractelement <8 x double> %2817, i64 0
-  %2819 = extractelement <8 x double> %2817, i64 1
-  %2820 = fadd double %2818, %2819
-  %2821 = extractelement <8 x double> %2817, i64 2
-  %2822 = fadd double %2820, %2821
-  %2823 = extractelement <8 x double> %2817, i64 3
-  %2824 = fadd double %2822, %2823
-  %2825 = extractelement <8 x double> %2817, i64 4
-  %2826 = fadd double %2824, %2825
-  %2827 = extractelement <8 x double> %2817, i64 5
-  %2828 = fadd double %2826, %2827
-  %2829 = extractelement <8 x double> %2817, i64 6
-  %2830 = fadd double %2828, %2829
-  %2831 = extractelement <8 x double> %2817, i64 7
-  %2832 = fadd double %2830, %2831
-  %2833 = insertelement <8 x double> poison, double %2832, i64 0
-  %2834 = load <8 x double>, ptr %200, align 64, !tbaa !26
-  %2835 = load <8 x double>, ptr %183, align 64, !tbaa !26
-  %2836 = fsub <8 x double> %2815, %2835
-  %2837 = extractelement <8 x double> %2816, i64 0
-  %2838 = extractelement <8 x double> %2816, i64 1
-  %2839 = fadd double %2837, %2838
-  %2840 = extractelement <8 x double> %2816, i64 2
-  %2841 = fadd double %2839, %2840
-  %2842 = extractelement <8 x double> %2816, i64 3
-  %2843 = fadd double %2841, %2842
-  %2844 = extractelement <8 x double> %2816, i64 4
-  %2845 = fadd double %2843, %2844
-  %2846 = extractelement <8 x double> %2816, i64 5
-  %2847 = fadd double %2845, %2846
-  %2848 = extractelement <8 x double> %2816, i64 6
-  %2849 = fadd double %2847, %2848
-  %2850 = extractelement <8 x double> %2816, i64 7
-  %2851 = fadd double %2849, %2850
-  %2852 = shufflevector <8 x double> %2833, <8 x double> poison, <8 x i32> zeroinitializer
-  %2853 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2834, <8 x double> %2836, <8 x double> %2852)
-  %2854 = insertelement <8 x double> poison, double %2851, i64 0
-  %2855 = shufflevector <8 x double> %2854, <8 x double> poison, <8 x i32> zeroinitializer
-  %2856 = fadd <8 x double> %2834, %2855
-  store <8 x double> %2853, ptr %201, align 64, !tbaa !26
-  %2857 = load <8 x double>, ptr %155, align 64, !tbaa !26
-  %2858 = fcmp ule <8 x double> %2857, zeroinitializer
-  %2859 = load <8 x double>, ptr %142, align 64, !tbaa !26
-  %2860 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2857, <8 x double> splat (double 5.000000e-01), <8 x double> %2859)
-  %2861 = fsub <8 x double> %2860, %2815
-  %2862 = fcmp ogt <8 x double> %2857, splat (double 1.000000e-30)
-  %2863 = select <8 x i1> %2862, <8 x double> %2857, <8 x double> splat (double 1.000000e-30)
-  %2864 = fdiv <8 x double> %2861, %2863
-  %2865 = fcmp ogt <8 x double> %2864, zeroinitializer
-  %2866 = select <8 x i1> %2865, <8 x double> %2864, <8 x double> zeroinitializer
-  %2867 = fcmp olt <8 x double> %2866, splat (double 1.000000e+00)
-  %2868 = select <8 x i1> %2867, <8 x double> %2866, <8 x double> splat (double 1.000000e+00)
-  %2869 = load <8 x double>, ptr %145, align 64, !tbaa !26
-  %2870 = load <8 x i64>, ptr %143, align 64, !tbaa !26
-  %2871 = icmp eq <8 x i64> %2870, zeroinitializer
-  %2872 = select <8 x i1> %2871, <8 x double> zeroinitializer, <8 x double> splat (double 1.000000e+00)
-  %2873 = select <8 x i1> %2858, <8 x double> %2872, <8 x double> %2868
-  %2874 = fmul <8 x double> %2869, %2873
-  %2875 = fcmp ule <8 x double> %2874, zeroinitializer
-  %2876 = fcmp uge <8 x double> %2874, %2869
+2678:                                             ; preds = %3074, %2636
+  %2679 = phi <8 x double> [ zeroinitializer, %2636 ], [ %3152, %3074 ]
+  %2680 = phi <8 x double> [ zeroinitializer, %2636 ], [ %3153, %3074 ]
+  %2681 = extractelement <8 x double> %2679, i64 0
+  %2682 = extractelement <8 x double> %2679, i64 1
+  %2683 = fadd double %2681, %2682
+  %2684 = extractelement <8 x double> %2679, i64 2
+  %2685 = fadd double %2683, %2684
+  %2686 = extractelement <8 x double> %2679, i64 3
+  %2687 = fadd double %2685, %2686
+  %2688 = extractelement <8 x double> %2679, i64 4
+  %2689 = fadd double %2687, %2688
+  %2690 = extractelement <8 x double> %2679, i64 5
+  %2691 = fadd double %2689, %2690
+  %2692 = extractelement <8 x double> %2679, i64 6
+  %2693 = fadd double %2691, %2692
+  %2694 = extractelement <8 x double> %2679, i64 7
+  %2695 = fadd double %2693, %2694
+  %2696 = insertelement <8 x double> poison, double %2695, i64 0
+  %2697 = extractelement <8 x double> %2680, i64 0
+  %2698 = extractelement <8 x double> %2680, i64 1
+  %2699 = fadd double %2697, %2698
+  %2700 = extractelement <8 x double> %2680, i64 2
+  %2701 = fadd double %2699, %2700
+  %2702 = extractelement <8 x double> %2680, i64 3
+  %2703 = fadd double %2701, %2702
+  %2704 = extractelement <8 x double> %2680, i64 4
+  %2705 = fadd double %2703, %2704
+  %2706 = extractelement <8 x double> %2680, i64 5
+  %2707 = fadd double %2705, %2706
+  %2708 = extractelement <8 x double> %2680, i64 6
+  %2709 = fadd double %2707, %2708
+  %2710 = extractelement <8 x double> %2680, i64 7
+  %2711 = fadd double %2709, %2710
+  %2712 = shufflevector <8 x double> %2696, <8 x double> poison, <8 x i32> zeroinitializer
+  %2713 = insertelement <8 x double> poison, double %2711, i64 0
+  %2714 = shufflevector <8 x double> %2713, <8 x double> poison, <8 x i32> zeroinitializer
+  %2715 = fsub <8 x double> %2642, %2606
+  %2716 = fcmp ogt <8 x double> %2715, zeroinitializer
+  %2717 = select <8 x i1> %2716, <8 x double> %2715, <8 x double> zeroinitializer
+  %2718 = fadd <8 x double> %2671, splat (double 2.731500e+02)
+  %2719 = fdiv <8 x double> %2717, splat (double 4.615260e+02)
+  %2720 = fadd <8 x double> %2633, %2719
+  %2721 = load <8 x double>, ptr %190, align 64, !tbaa !26
+  %2722 = fdiv <8 x double> %2720, %2721
+  %2723 = fmul <8 x double> %2721, %2722
+  %2724 = fdiv <8 x double> %2642, %2723
+  %2725 = load <8 x double>, ptr %178, align 64, !tbaa !26, !noalias !101
+  %2726 = fsub <8 x double> %2642, %2725
+  %2727 = load <8 x double>, ptr %191, align 64, !tbaa !26, !noalias !101
+  %2728 = fsub <8 x double> %2726, %2727
+  %2729 = load <8 x double>, ptr %192, align 64, !tbaa !26, !noalias !101
+  %2730 = load <8 x double>, ptr %138, align 64, !tbaa !26, !noalias !101
+  %2731 = fcmp une <8 x double> %2730, splat (double 2.000000e+00)
+  %2732 = load <8 x double>, ptr %193, align 64, !tbaa !26, !noalias !101
+  %2733 = select <8 x i1> %2731, <8 x double> zeroinitializer, <8 x double> %2732
+  %2734 = fadd <8 x double> %2729, %2733
+  %2735 = fcmp ule <8 x double> %2726, zeroinitializer
+  %2736 = fcmp ule <8 x double> %2734, zeroinitializer
+  %2737 = or <8 x i1> %2735, %2736
+  %2738 = fmul <8 x double> %2722, splat (double 2.000000e+00)
+  %2739 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2738)
+  %2740 = fmul <8 x double> %2739, %2734
+  %2741 = fadd <8 x double> %2726, splat (double 2.000000e+02)
+  %2742 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2741)
+  %2743 = select <8 x i1> %2735, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2742
+  %2744 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2726, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
+  %2745 = fmul <8 x double> %2744, %2740
+  %2746 = fmul <8 x double> %2743, %2743
+  %2747 = fmul <8 x double> %2743, %2746
+  %2748 = fdiv <8 x double> %2745, %2747
+  %2749 = fmul <8 x double> %2726, %2740
+  %2750 = fdiv <8 x double> %2749, %2743
+  %2751 = select <8 x i1> %2737, <8 x double> zeroinitializer, <8 x double> %2750
+  %2752 = select <8 x i1> %2737, <8 x double> zeroinitializer, <8 x double> %2748
+  %2753 = fcmp ule <8 x double> %2728, zeroinitializer
+  %2754 = load <8 x double>, ptr %194, align 64, !tbaa !26, !noalias !101
+  %2755 = fmul <8 x double> %2728, %2754
+  %2756 = select <8 x i1> %2753, <8 x double> zeroinitializer, <8 x double> %2755
+  %2757 = fadd <8 x double> %2756, %2751
+  %2758 = select <8 x i1> %2753, <8 x double> zeroinitializer, <8 x double> %2754
+  %2759 = fadd <8 x double> %2758, %2752
+  %2760 = load <8 x double>, ptr %195, align 64, !tbaa !26
+  %2761 = fsub <8 x double> %2725, %2642
+  %2762 = fcmp ule <8 x double> %2761, zeroinitializer
+  %2763 = fcmp ule <8 x double> %2760, zeroinitializer
+  %2764 = or <8 x i1> %2762, %2763
+  %2765 = fmul <8 x double> %2635, %2760
+  %2766 = fadd <8 x double> %2761, splat (double 2.000000e+02)
+  %2767 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2766)
+  %2768 = select <8 x i1> %2762, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2767
+  %2769 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2761, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
+  %2770 = fmul <8 x double> %2769, %2765
+  %2771 = fmul <8 x double> %2768, %2768
+  %2772 = fmul <8 x double> %2768, %2771
+  %2773 = fdiv <8 x double> %2770, %2772
+  %2774 = fmul <8 x double> %2761, %2765
+  %2775 = fdiv <8 x double> %2774, %2768
+  %2776 = load <8 x double>, ptr %163, align 64, !tbaa !26, !noalias !104
+  %2777 = load <8 x double>, ptr %180, align 64, !tbaa !26, !noalias !104
+  %2778 = load <8 x double>, ptr %164, align 64, !tbaa !26, !noalias !104
+  %2779 = load <8 x double>, ptr %181, align 64, !tbaa !26, !noalias !104
+  %2780 = fmul <8 x double> %2778, %2779
+  %2781 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2776, <8 x double> %2777, <8 x double> %2780)
+  %2782 = load <8 x double>, ptr %184, align 64, !tbaa !26, !noalias !104
+  %2783 = load <8 x double>, ptr %162, align 64, !tbaa !26, !noalias !104
+  %2784 = load <8 x double>, ptr %182, align 64, !tbaa !26, !noalias !104
+  %2785 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2782, <8 x double> %2783, <8 x double> %2784)
+  %2786 = load <8 x double>, ptr %183, align 64, !tbaa !26, !noalias !104
+  %2787 = fneg <8 x double> %2781
+  %2788 = fmul <8 x double> %2782, %2787
+  %2789 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2784, <8 x double> %2786, <8 x double> %2788)
+  %2790 = fdiv <8 x double> %2789, %2785
+  %2791 = fcmp ogt <8 x double> %2717, splat (double 2.000000e+03)
+  %2792 = select <8 x i1> %2791, <8 x double> %2717, <8 x double> splat (double 2.000000e+03)
+  %2793 = fmul <8 x double> %2792, splat (double 0x3EB0C6F7A0B5ED8D)
+  %2794 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2793)
+  %2795 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2794)
+  %2796 = fmul <8 x double> %2795, %2795
+  %2797 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2795, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2796)
+  %2798 = fadd <8 x double> %2797, splat (double 0x402DD4891DBECC6B)
+  %2799 = fmul <8 x double> %2795, splat (double 0x40C77A698FD9BCCA)
+  %2800 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2796, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2799)
+  %2801 = fadd <8 x double> %2800, splat (double 0xC0B2D7440748F0B3)
+  %2802 = fmul <8 x double> %2795, splat (double 0xC148A99584203885)
+  %2803 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2796, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2802)
+  %2804 = fadd <8 x double> %2803, splat (double 0x4118B9E59F2691E5)
+  %2805 = fmul <8 x double> %2804, splat (double 2.000000e+00)
+  %2806 = fneg <8 x double> %2801
+  %2807 = fmul <8 x double> %2798, splat (double 4.000000e+00)
+  %2808 = fneg <8 x double> %2804
+  %2809 = fmul <8 x double> %2807, %2808
+  %2810 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2801, <8 x double> %2801, <8 x double> %2809)
+  %2811 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2810)
+  %2812 = fsub <8 x double> %2806, %2811
+  %2813 = fdiv <8 x double> %2805, %2812
+  %2814 = fadd <8 x double> %2813, splat (double 0x408451671D164BD4)
+  %2815 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2813, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2816 = fmul <8 x double> %2815, splat (double -4.000000e+00)
+  %2817 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2814, <8 x double> %2814, <8 x double> %2816)
+  %2818 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2817)
+  %2819 = fsub <8 x double> %2814, %2818
+  %2820 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2819, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
+  %2821 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2820, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %2822 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2820, <8 x double> %2821, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %2823 = fadd <8 x double> %2820, splat (double 2.731500e+02)
+  %2824 = fcmp ule <8 x double> %2820, %2790
+  %2825 = load <8 x double>, ptr %196, align 64, !tbaa !26, !noalias !104
+  %2826 = fmul <8 x double> %2785, %2825
+  %2827 = fadd <8 x double> %2785, %2825
+  %2828 = fdiv <8 x double> %2826, %2827
+  %2829 = fdiv <8 x double> %2828, %2822
+  %2830 = fmul <8 x double> %2823, splat (double 4.615260e+02)
+  %2831 = fmul <8 x double> %2792, %2822
+  %2832 = fmul <8 x double> %2820, %2825
+  %2833 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2790, <8 x double> %2785, <8 x double> %2832)
+  %2834 = fdiv <8 x double> %2833, %2827
+  %2835 = select <8 x i1> %2824, <8 x double> %2790, <8 x double> %2834
+  store <8 x double> %2835, ptr %186, align 64, !tbaa !26, !noalias !104
+  %2836 = fsub <8 x double> %2820, %2790
+  %2837 = fmul <8 x double> %2836, %2829
+  %2838 = select <8 x i1> %2824, <8 x double> zeroinitializer, <8 x double> %2837
+  %2839 = fmul <8 x double> %2718, splat (double 4.615260e+02)
+  %2840 = fmul <8 x double> %2718, %2839
+  %2841 = fmul <8 x double> %2642, %2673
+  %2842 = fdiv <8 x double> %2840, %2841
+  %2843 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2783, <8 x double> %2642, <8 x double> %2617)
+  %2844 = fsub <8 x double> %2712, %2838
+  %2845 = fmul <8 x double> %2844, splat (double -4.615260e+02)
+  %2846 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2620, <8 x double> %2843, <8 x double> %2845)
+  %2847 = fmul <8 x double> %2775, splat (double -2.870530e+02)
+  %2848 = select <8 x i1> %2764, <8 x double> splat (double -0.000000e+00), <8 x double> %2847
+  %2849 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2724, <8 x double> %2757, <8 x double> %2848)
+  %2850 = fadd <8 x double> %2849, %2846
+  %2851 = fneg <8 x double> %2823
+  %2852 = fmul <8 x double> %2830, %2851
+  %2853 = fdiv <8 x double> %2852, %2831
+  %2854 = fmul <8 x double> %2853, %2829
+  %2855 = select <8 x i1> %2824, <8 x double> splat (double -0.000000e+00), <8 x double> %2854
+  %2856 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2714, <8 x double> %2842, <8 x double> %2855)
+  %2857 = fmul <8 x double> %2856, splat (double -4.615260e+02)
+  %2858 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2620, <8 x double> %2783, <8 x double> %2857)
+  %2859 = fmul <8 x double> %2773, splat (double 2.870530e+02)
+  %2860 = select <8 x i1> %2764, <8 x double> zeroinitializer, <8 x double> %2859
+  %2861 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2724, <8 x double> %2759, <8 x double> %2860)
+  %2862 = fadd <8 x double> %2861, %2858
+  %2863 = fcmp ule <8 x double> %2850, zeroinitializer
+  %2864 = fcmp olt <8 x double> %2639, %2642
+  %2865 = select <8 x i1> %2863, <8 x i1> splat (i1 true), <8 x i1> %2864
+  %2866 = select <8 x i1> %2865, <8 x double> %2639, <8 x double> %2642
+  %2867 = fcmp ogt <8 x double> %2638, %2642
+  %2868 = select <8 x i1> %2867, <8 x double> %2638, <8 x double> %2642
+  %2869 = select <8 x i1> %2863, <8 x double> %2868, <8 x double> %2638
+  %2870 = fdiv <8 x double> %2850, %2862
+  %2871 = fsub <8 x double> %2642, %2870
+  %2872 = fsub <8 x double> %2871, %2642
+  %2873 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %2872)
+  %2874 = fcmp uge <8 x double> %2873, splat (double 2.000000e-01)
+  %2875 = fcmp uge <8 x double> %2869, %2871
+  %2876 = fcmp uge <8 x double> %2871, %2866
   %2877 = or <8 x i1> %2875, %2876
-  %2878 = or <8 x i1> %2858, %2877
-  %2879 = fdiv <8 x double> %2869, %2863
-  %2880 = select <8 x i1> %2878, <8 x double> zeroinitializer, <8 x double> %2879
-  %2881 = fadd <8 x double> %2856, %2880
-  %2882 = load <8 x i64>, ptr %153, align 64, !tbaa !26
-  %2883 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %2884 = fdiv <8 x double> splat (double 2.000000e+00), %2883
-  %2885 = load <8 x double>, ptr %162, align 64, !tbaa !26
-  %2886 = icmp eq <8 x i64> %2882, zeroinitializer
-  %2887 = select <8 x i1> %2886, <8 x double> %2885, <8 x double> %2884
-  %2888 = load <8 x double>, ptr %144, align 64, !tbaa !26
-  %2889 = load <8 x double>, ptr %1, align 64, !tbaa !26
-  %2890 = fmul <8 x double> %2888, %2889
-  %2891 = load <8 x double>, ptr %147, align 64, !tbaa !26
-  %2892 = load <8 x double>, ptr %148, align 64, !tbaa !26
-  %2893 = fmul <8 x double> %2892, splat (double 5.000000e-01)
-  %2894 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2893, <8 x double> %2888, <8 x double> %2891)
-  %2895 = load <8 x double>, ptr %149, align 64, !tbaa !26
-  %2896 = fmul <8 x double> %2888, %2895
-  %2897 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2890, <8 x double> %2894, <8 x double> %2896)
-  %2898 = load <8 x double>, ptr %163, align 64, !tbaa !26
-  %2899 = load <8 x double>, ptr %164, align 64, !tbaa !26
-  %2900 = load <8 x double>, ptr %150, align 64, !tbaa !26
-  %2901 = fmul <8 x double> %2889, %2900
-  %2902 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2893, <8 x double> %2900, <8 x double> %2891)
-  %2903 = fmul <8 x double> %2895, %2900
-  %2904 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2901, <8 x double> %2902, <8 x double> %2903)
-  %2905 = fmul <8 x double> %2899, %2904
-  %2906 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2898, <8 x double> %2897, <8 x double> %2905)
-  %2907 = fmul <8 x double> %2815, %2889
-  %2908 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2893, <8 x double> %2815, <8 x double> %2891)
-  %2909 = fmul <8 x double> %2815, %2895
-  %2910 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2907, <8 x double> %2908, <8 x double> %2909)
-  %2911 = fneg <8 x double> %2887
-  %2912 = load <8 x double>, ptr %166, align 64, !tbaa !26
-  %2913 = fneg <8 x double> %2912
-  %2914 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2911, <8 x double> %2897, <8 x double> %2913)
-  %2915 = select <8 x i1> %2886, <8 x double> %2906, <8 x double> %2914
-  %2916 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2887, <8 x double> %2910, <8 x double> %2915)
-  %2917 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2892, <8 x double> %2815, <8 x double> %2891)
-  %2918 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2889, <8 x double> %2917, <8 x double> %2895)
-  %2919 = load <8 x double>, ptr %154, align 64, !tbaa !26
-  %2920 = fcmp une <8 x double> %2919, zeroinitializer
-  %2921 = fadd <8 x double> %2853, %2916
-  %2922 = fsub <8 x double> %2921, %2874
-  %2923 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2887, <8 x double> %2918, <8 x double> %2881)
-  %2924 = fdiv <8 x double> %2922, %2923
-  %2925 = fsub <8 x double> %2815, %2924
-  %2926 = select <8 x i1> %2920, <8 x double> %2815, <8 x double> %2925
-  store <8 x double> %2926, ptr %165, align 64, !tbaa !26
-  %2927 = load <8 x double>, ptr %202, align 64, !tbaa !26
-  %2928 = fneg <8 x double> %2898
-  %2929 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2928, <8 x double> %2927, <8 x double> %2874)
-  %2930 = load <8 x double>, ptr %203, align 64, !tbaa !26
-  %2931 = fneg <8 x double> %2899
-  %2932 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2931, <8 x double> %2930, <8 x double> %2929)
-  %2933 = fdiv <8 x double> %2932, %2885
-  %2934 = load <8 x double>, ptr %204, align 64, !tbaa !26
-  %2935 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2928, <8 x double> %2934, <8 x double> %2853)
-  %2936 = load <8 x double>, ptr %205, align 64, !tbaa !26
-  %2937 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2931, <8 x double> %2936, <8 x double> %2935)
-  %2938 = fdiv <8 x double> %2937, %2885
-  %2939 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2874, <8 x double> %2883, <8 x double> %2927)
-  %2940 = select <8 x i1> %2886, <8 x double> %2933, <8 x double> %2939
-  %2941 = load <8 x double>, ptr %206, align 64, !tbaa !26
-  %2942 = select <8 x i1> %2920, <8 x double> %2941, <8 x double> %2940
-  store <8 x double> %2942, ptr %206, align 64, !tbaa !26
-  %2943 = load <8 x double>, ptr %207, align 64, !tbaa !26
-  %2944 = select <8 x i1> %2920, <8 x double> %2943, <8 x double> %2938
-  store <8 x double> %2944, ptr %207, align 64, !tbaa !26
-  %2945 = load i64, ptr %156, align 8, !tbaa !20
-  %2946 = icmp sgt i64 %2945, 0
-  br i1 %2946, label %3067, label %3330
+  %2878 = and <8 x i1> %2874, %2877
+  %2879 = fadd <8 x double> %2869, %2866
+  %2880 = fmul <8 x double> %2879, splat (double 5.000000e-01)
+  %2881 = select <8 x i1> %2878, <8 x double> %2880, <8 x double> %2871
+  %2882 = fsub <8 x double> %2881, %2642
+  %2883 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %2882)
+  %2884 = fcmp oge <8 x double> %2883, splat (double 2.000000e-01)
+  %2885 = select <8 x i1> %2884, <8 x i64> %2640, <8 x i64> zeroinitializer
+  %2886 = icmp eq <8 x i64> %2885, zeroinitializer
+  %2887 = select <8 x i1> %2886, <8 x double> %2642, <8 x double> %2881
+  %2888 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2885)
+  %2889 = icmp ne i64 %2888, 0
+  %2890 = add nuw nsw i32 %2641, 1
+  %2891 = icmp samesign ult i32 %2641, 59
+  %2892 = select i1 %2889, i1 %2891, i1 false
+  br i1 %2892, label %2636, label %3157, !llvm.loop !107
 
-2947:                                             ; preds = %2812, %2947
-  %2948 = phi <8 x double> [ zeroinitializer, %2812 ], [ %2961, %2947 ]
-  %2949 = phi <8 x double> [ zeroinitializer, %2812 ], [ %2966, %2947 ]
-  %2950 = phi i64 [ 0, %2812 ], [ %2967, %2947 ]
-  %2951 = getelementptr inbounds nuw %struct.Piece, ptr %2813, i64 %2950
-  %2952 = getelementptr inbounds nuw i8, ptr %2951, i64 7488
-  %2953 = load <8 x i64>, ptr %2952, align 64, !tbaa !26
-  %2954 = getelementptr inbounds nuw i8, ptr %2951, i64 128
-  %2955 = load <8 x double>, ptr %2954, align 64, !tbaa !26
-  %2956 = getelementptr inbounds nuw i8, ptr %2951, i64 6336
-  %2957 = load <8 x double>, ptr %2956, align 64, !tbaa !26
-  %2958 = fmul <8 x double> %2955, %2957
-  %2959 = icmp eq <8 x i64> %2953, zeroinitializer
-  %2960 = select <8 x i1> %2959, <8 x double> %2958, <8 x double> zeroinitializer
-  %2961 = fadd <8 x double> %2948, %2960
-  %2962 = getelementptr inbounds nuw i8, ptr %2951, i64 6208
-  %2963 = load <8 x double>, ptr %2962, align 64, !tbaa !26
-  %2964 = fmul <8 x double> %2955, %2963
-  %2965 = select <8 x i1> %2959, <8 x double> %2964, <8 x double> zeroinitializer
-  %2966 = fadd <8 x double> %2949, %2965
-  %2967 = add nuw nsw i64 %2950, 1
-  %2968 = icmp eq i64 %2967, %3065
-  br i1 %2968, label %2814, label %2947, !llvm.loop !107
+2893:                                             ; preds = %2676, %3074
+  %2894 = phi <8 x double> [ zeroinitializer, %2676 ], [ %3153, %3074 ]
+  %2895 = phi <8 x double> [ zeroinitializer, %2676 ], [ %3152, %3074 ]
+  %2896 = phi i64 [ 0, %2676 ], [ %3154, %3074 ]
+  %2897 = load ptr, ptr %129, align 8, !tbaa !28, !noalias !98
+  %2898 = getelementptr inbounds nuw %struct.Piece, ptr %2897, i64 %2896
+  %2899 = getelementptr inbounds nuw i8, ptr %2898, i64 6208
+  %2900 = load <8 x double>, ptr %2899, align 64, !tbaa !26, !noalias !98
+  %2901 = getelementptr inbounds nuw i8, ptr %2898, i64 6272
+  %2902 = load <8 x double>, ptr %2901, align 64, !tbaa !26, !noalias !98
+  %2903 = getelementptr inbounds nuw i8, ptr %2898, i64 7680
+  %2904 = load <8 x double>, ptr %2903, align 64, !tbaa !26, !noalias !98
+  %2905 = fcmp ule <8 x double> %2904, splat (double 1.000000e+00)
+  %2906 = fmul <8 x double> %2671, %2902
+  %2907 = fcmp ogt <8 x double> %2900, %2906
+  %2908 = and <8 x i1> %2905, %2907
+  %2909 = fneg <8 x double> %2902
+  %2910 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2909, <8 x double> %2671, <8 x double> %2900)
+  %2911 = fmul <8 x double> %2677, %2910
+  %2912 = select <8 x i1> %2908, <8 x double> %2911, <8 x double> zeroinitializer
+  %2913 = fmul <8 x double> %2677, %2909
+  %2914 = fdiv <8 x double> %2900, %2902
+  %2915 = select <8 x i1> %2908, <8 x double> %2671, <8 x double> %2914
+  %2916 = getelementptr inbounds nuw i8, ptr %2898, i64 8448
+  %2917 = load <8 x i64>, ptr %2916, align 64, !tbaa !26, !noalias !98
+  %2918 = getelementptr inbounds nuw i8, ptr %2898, i64 2240
+  %2919 = load <8 x double>, ptr %2918, align 64, !tbaa !26, !noalias !98
+  %2920 = fcmp ule <8 x double> %2919, zeroinitializer
+  %2921 = xor <8 x i1> %2905, splat (i1 true)
+  %2922 = select <8 x i1> %2921, <8 x i1> splat (i1 true), <8 x i1> %2920
+  %2923 = getelementptr inbounds nuw i8, ptr %2898, i64 6336
+  %2924 = load <8 x double>, ptr %2923, align 64, !tbaa !26, !noalias !98
+  %2925 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2909, <8 x double> %2924, <8 x double> %2900)
+  %2926 = fcmp ogt <8 x double> %2925, zeroinitializer
+  %2927 = select <8 x i1> %2926, <8 x double> %2925, <8 x double> zeroinitializer
+  %2928 = fmul <8 x double> %2677, %2927
+  %2929 = icmp eq <8 x i64> %2917, zeroinitializer
+  %2930 = select <8 x i1> %2922, <8 x i1> splat (i1 true), <8 x i1> %2929
+  %2931 = select <8 x i1> %2930, <8 x double> %2912, <8 x double> %2928
+  %2932 = select <8 x i1> %2930, <8 x double> %2915, <8 x double> %2924
+  %2933 = select <8 x i1> %2930, <8 x i1> %2908, <8 x i1> zeroinitializer
+  %2934 = select <8 x i1> %2933, <8 x double> %2913, <8 x double> zeroinitializer
+  %2935 = getelementptr inbounds nuw i8, ptr %2898, i64 7872
+  %2936 = getelementptr inbounds nuw i8, ptr %2898, i64 8128
+  %2937 = load <8 x double>, ptr %2936, align 64, !tbaa !26, !noalias !108
+  %2938 = fcmp ole <8 x double> %2671, %2937
+  %2939 = getelementptr inbounds nuw i8, ptr %2898, i64 8192
+  %2940 = load <8 x double>, ptr %2939, align 64, !tbaa !26, !noalias !108
+  %2941 = fcmp oge <8 x double> %2671, %2940
+  %2942 = or <8 x i1> %2938, %2941
+  %2943 = bitcast <8 x i1> %2942 to i8
+  %2944 = icmp eq i8 %2943, 0
+  br i1 %2944, label %2945, label %2953
 
-2969:                                             ; preds = %2804, %3041
-  %2970 = phi i64 [ %3064, %3041 ], [ 0, %2804 ]
-  %2971 = load ptr, ptr %129, align 8, !tbaa !28
-  %2972 = getelementptr inbounds nuw %struct.Piece, ptr %2971, i64 %2970
-  %2973 = getelementptr inbounds nuw i8, ptr %2972, i64 5568
-  %2974 = load <8 x double>, ptr %2973, align 64, !tbaa !26
-  %2975 = getelementptr inbounds nuw i8, ptr %2972, i64 5760
-  %2976 = load <8 x double>, ptr %2975, align 64, !tbaa !26
-  %2977 = getelementptr inbounds nuw i8, ptr %2972, i64 7608
-  %2978 = load ptr, ptr %2977, align 8, !tbaa !74
-  %2979 = getelementptr inbounds nuw i8, ptr %2972, i64 7616
-  %2980 = load ptr, ptr %2979, align 64, !tbaa !75
-  %2981 = getelementptr inbounds nuw i8, ptr %2972, i64 7560
-  %2982 = load ptr, ptr %2981, align 8, !tbaa !56
-  %2983 = load i64, ptr %119, align 16, !tbaa !21
-  %2984 = icmp sgt i64 %2983, 0
-  br i1 %2984, label %3000, label %2985
+2945:                                             ; preds = %2893
+  %2946 = load <8 x double>, ptr %2935, align 64, !tbaa !26, !noalias !108
+  %2947 = getelementptr inbounds nuw i8, ptr %2898, i64 7936
+  %2948 = load <8 x double>, ptr %2947, align 64, !tbaa !26, !noalias !108
+  %2949 = getelementptr inbounds nuw i8, ptr %2898, i64 8064
+  %2950 = load <8 x double>, ptr %2949, align 64, !tbaa !26, !noalias !108
+  %2951 = getelementptr inbounds nuw i8, ptr %2898, i64 8000
+  %2952 = load <8 x double>, ptr %2951, align 64, !tbaa !26, !noalias !108
+  br label %3074
 
-2985:                                             ; preds = %3000, %2969
-  %2986 = getelementptr inbounds nuw i8, ptr %2972, i64 7360
-  %2987 = load <8 x i64>, ptr %2986, align 64, !tbaa !26
-  %2988 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2987)
-  %2989 = icmp eq i64 %2988, 0
-  %2990 = load i64, ptr %120, align 8, !tbaa !22
-  %2991 = icmp sgt i64 %2990, 0
-  br i1 %2989, label %2997, label %2992
+2953:                                             ; preds = %2893
+  %2954 = load i64, ptr %119, align 16, !tbaa !21, !noalias !111
+  %2955 = sitofp i64 %2954 to double
+  %2956 = insertelement <8 x double> poison, double %2955, i64 0
+  %2957 = shufflevector <8 x double> %2956, <8 x double> poison, <8 x i32> zeroinitializer
+  %2958 = icmp sgt i64 %2954, 0
+  br i1 %2958, label %2959, label %3049
 
-2992:                                             ; preds = %2985
-  br i1 %2991, label %2993, label %3041
+2959:                                             ; preds = %2953
+  %2960 = getelementptr inbounds nuw i8, ptr %2898, i64 8568
+  %2961 = load ptr, ptr %2960, align 8, !tbaa !86, !noalias !111
+  %2962 = getelementptr inbounds nuw i8, ptr %2898, i64 8576
+  %2963 = load ptr, ptr %2962, align 64, !tbaa !87, !noalias !111
+  %2964 = getelementptr inbounds nuw i8, ptr %2898, i64 8512
+  %2965 = load i64, ptr %2964, align 64, !tbaa !31, !noalias !111
+  %2966 = getelementptr inbounds nuw i8, ptr %2898, i64 8592
+  %2967 = getelementptr inbounds nuw i8, ptr %2898, i64 8584
+  %2968 = getelementptr inbounds nuw i8, ptr %2898, i64 8600
+  br label %2969
 
-2993:                                             ; preds = %2992
-  %2994 = getelementptr inbounds nuw i8, ptr %2972, i64 7712
-  %2995 = getelementptr inbounds nuw i8, ptr %2972, i64 7720
-  %2996 = getelementptr inbounds nuw i8, ptr %2972, i64 7680
-  br label %3016
+2969:                                             ; preds = %2959, %3017
+  %2970 = phi <8 x i64> [ splat (i64 -1), %2959 ], [ %2989, %3017 ]
+  %2971 = phi i64 [ %2954, %2959 ], [ %2979, %3017 ]
+  %2972 = phi <8 x double> [ splat (double 1.000000e+09), %2959 ], [ %3032, %3017 ]
+  %2973 = phi <8 x double> [ zeroinitializer, %2959 ], [ %3036, %3017 ]
+  %2974 = phi <8 x double> [ splat (double 1.000000e+09), %2959 ], [ %3014, %3017 ]
+  %2975 = phi <8 x double> [ splat (double 1.000000e+00), %2959 ], [ %3013, %3017 ]
+  %2976 = phi <8 x double> [ %2957, %2959 ], [ %3040, %3017 ]
+  %2977 = phi <8 x double> [ zeroinitializer, %2959 ], [ %3029, %3017 ]
+  %2978 = phi <8 x double> [ zeroinitializer, %2959 ], [ %3027, %3017 ]
+  %2979 = add nsw i64 %2971, -1
+  %2980 = getelementptr inbounds nuw <8 x double>, ptr %2961, i64 %2979
+  %2981 = load <8 x double>, ptr %2980, align 64, !tbaa !26, !noalias !111
+  %2982 = getelementptr inbounds nuw <8 x double>, ptr %2963, i64 %2979
+  %2983 = load <8 x double>, ptr %2982, align 64, !tbaa !26, !noalias !111
+  %2984 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2983, <8 x double> %2671, <8 x double> %2981)
+  %2985 = fsub <8 x double> %2984, %2671
+  %2986 = fcmp ogt <8 x double> %2985, splat (double 1.000000e-09)
+  %2987 = select <8 x i1> %2986, <8 x i64> %2970, <8 x i64> zeroinitializer
+  %2988 = icmp sgt i64 %2971, %2965
+  %2989 = select i1 %2988, <8 x i64> %2987, <8 x i64> zeroinitializer
+  %2990 = icmp slt i64 %2971, %2954
+  br i1 %2990, label %2991, label %3003
 
-2997:                                             ; preds = %2985
-  br i1 %2991, label %2998, label %3041
+2991:                                             ; preds = %2969
+  %2992 = load ptr, ptr %2966, align 16, !tbaa !84, !noalias !111
+  %2993 = getelementptr inbounds nuw <8 x double>, ptr %2992, i64 %2971
+  %2994 = load <8 x double>, ptr %2993, align 64, !tbaa !26, !noalias !111
+  %2995 = fmul <8 x double> %2985, %2994
+  %2996 = icmp eq <8 x i64> %2989, %2970
+  %2997 = select <8 x i1> %2996, <8 x double> zeroinitializer, <8 x double> %2995
+  %2998 = fadd <8 x double> %2978, %2997
+  %2999 = fadd <8 x double> %2983, splat (double -1.000000e+00)
+  %3000 = fmul <8 x double> %2999, %2994
+  %3001 = select <8 x i1> %2996, <8 x double> zeroinitializer, <8 x double> %3000
+  %3002 = fadd <8 x double> %2977, %3001
+  br label %3003
 
-2998:                                             ; preds = %2997
-  %2999 = getelementptr inbounds nuw i8, ptr %2972, i64 7680
-  br label %3034
+3003:                                             ; preds = %2991, %2969
+  %3004 = phi <8 x double> [ %2998, %2991 ], [ %2978, %2969 ]
+  %3005 = phi <8 x double> [ %3002, %2991 ], [ %2977, %2969 ]
+  br i1 %2988, label %3006, label %3012
 
-3000:                                             ; preds = %2969, %3000
-  %3001 = phi <8 x double> [ %3013, %3000 ], [ %2974, %2969 ]
-  %3002 = phi i64 [ %3003, %3000 ], [ %2983, %2969 ]
-  %3003 = add nsw i64 %3002, -1
-  %3004 = uitofp nneg i64 %3003 to double
-  %3005 = insertelement <8 x double> poison, double %3004, i64 0
-  %3006 = shufflevector <8 x double> %3005, <8 x double> poison, <8 x i32> zeroinitializer
-  %3007 = fcmp ugt <8 x double> %2976, %3006
-  %3008 = getelementptr inbounds nuw <8 x double>, ptr %2978, i64 %3003
-  %3009 = load <8 x double>, ptr %3008, align 64, !tbaa !26
-  %3010 = getelementptr inbounds nuw <8 x double>, ptr %2980, i64 %3003
-  %3011 = load <8 x double>, ptr %3010, align 64, !tbaa !26
-  %3012 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3011, <8 x double> %3001, <8 x double> %3009)
-  %3013 = select <8 x i1> %3007, <8 x double> %3012, <8 x double> %2974
-  %3014 = getelementptr inbounds nuw <8 x double>, ptr %2982, i64 %3003
-  store <8 x double> %3013, ptr %3014, align 64, !tbaa !26
-  %3015 = icmp samesign ugt i64 %3002, 1
-  br i1 %3015, label %3000, label %2985, !llvm.loop !108
+3006:                                             ; preds = %3003
+  %3007 = fneg <8 x double> %2985
+  %3008 = icmp eq <8 x i64> %2989, %2970
+  %3009 = select <8 x i1> %3008, <8 x double> %2974, <8 x double> %3007
+  %3010 = fsub <8 x double> splat (double 1.000000e+00), %2983
+  %3011 = select <8 x i1> %3008, <8 x double> %2975, <8 x double> %3010
+  br label %3012
 
-3016:                                             ; preds = %2993, %3016
-  %3017 = phi i64 [ 0, %2993 ], [ %3031, %3016 ]
-  %3018 = phi <8 x double> [ %2974, %2993 ], [ %3028, %3016 ]
-  %3019 = load <8 x i64>, ptr %2986, align 64, !tbaa !26
-  %3020 = load ptr, ptr %2994, align 32, !tbaa !80
-  %3021 = getelementptr inbounds nuw <8 x double>, ptr %3020, i64 %3017
-  %3022 = load <8 x double>, ptr %3021, align 64, !tbaa !26
-  %3023 = load ptr, ptr %2995, align 8, !tbaa !81
-  %3024 = getelementptr inbounds nuw <8 x double>, ptr %3023, i64 %3017
-  %3025 = load <8 x double>, ptr %3024, align 64, !tbaa !26
-  %3026 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3025, <8 x double> %3018, <8 x double> %3022)
-  %3027 = icmp eq <8 x i64> %3019, zeroinitializer
-  %3028 = select <8 x i1> %3027, <8 x double> %2974, <8 x double> %3026
-  %3029 = load ptr, ptr %2996, align 64, !tbaa !109
-  %3030 = getelementptr inbounds nuw <8 x double>, ptr %3029, i64 %3017
-  store <8 x double> %3028, ptr %3030, align 64, !tbaa !26
-  %3031 = add nuw nsw i64 %3017, 1
-  %3032 = load i64, ptr %120, align 8, !tbaa !22
-  %3033 = icmp slt i64 %3031, %3032
-  br i1 %3033, label %3016, label %3041, !llvm.loop !110
+3012:                                             ; preds = %3006, %3003
+  %3013 = phi <8 x double> [ %3011, %3006 ], [ %2975, %3003 ]
+  %3014 = phi <8 x double> [ %3009, %3006 ], [ %2974, %3003 ]
+  %3015 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2989)
+  %3016 = icmp eq i64 %3015, 0
+  br i1 %3016, label %3042, label %3017
 
-3034:                                             ; preds = %2998, %3034
-  %3035 = phi i64 [ 0, %2998 ], [ %3038, %3034 ]
-  %3036 = load ptr, ptr %2999, align 64, !tbaa !109
-  %3037 = getelementptr inbounds nuw <8 x double>, ptr %3036, i64 %3035
-  store <8 x double> %2974, ptr %3037, align 64, !tbaa !26
-  %3038 = add nuw nsw i64 %3035, 1
-  %3039 = load i64, ptr %120, align 8, !tbaa !22
-  %3040 = icmp slt i64 %3038, %3039
-  br i1 %3040, label %3034, label %3041, !llvm.loop !111
+3017:                                             ; preds = %3012
+  %3018 = load ptr, ptr %2967, align 8, !tbaa !83, !noalias !111
+  %3019 = getelementptr inbounds nuw <8 x double>, ptr %3018, i64 %2979
+  %3020 = load <8 x double>, ptr %3019, align 64, !tbaa !26, !noalias !111
+  %3021 = load ptr, ptr %2968, align 8, !tbaa !85, !noalias !111
+  %3022 = getelementptr inbounds nuw <8 x double>, ptr %3021, i64 %2979
+  %3023 = load <8 x double>, ptr %3022, align 64, !tbaa !26, !noalias !111
+  %3024 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3023, <8 x double> %2671, <8 x double> %3020)
+  %3025 = icmp eq <8 x i64> %2989, zeroinitializer
+  %3026 = select <8 x i1> %3025, <8 x double> zeroinitializer, <8 x double> %3024
+  %3027 = fadd <8 x double> %3004, %3026
+  %3028 = select <8 x i1> %3025, <8 x double> zeroinitializer, <8 x double> %3023
+  %3029 = fadd <8 x double> %3005, %3028
+  %3030 = fcmp olt <8 x double> %2972, %2985
+  %3031 = select <8 x i1> %3025, <8 x i1> splat (i1 true), <8 x i1> %3030
+  %3032 = select <8 x i1> %3031, <8 x double> %2972, <8 x double> %2985
+  %3033 = fsub <8 x double> splat (double 1.000000e+00), %2983
+  %3034 = fcmp ogt <8 x double> %2973, %3033
+  %3035 = select <8 x i1> %3025, <8 x i1> splat (i1 true), <8 x i1> %3034
+  %3036 = select <8 x i1> %3035, <8 x double> %2973, <8 x double> %3033
+  %3037 = uitofp nneg i64 %2979 to double
+  %3038 = insertelement <8 x double> poison, double %3037, i64 0
+  %3039 = shufflevector <8 x double> %3038, <8 x double> poison, <8 x i32> zeroinitializer
+  %3040 = select <8 x i1> %3025, <8 x double> %2976, <8 x double> %3039
+  %3041 = icmp samesign ugt i64 %2971, 1
+  br i1 %3041, label %2969, label %3042, !llvm.loop !114
 
-3041:                                             ; preds = %3016, %3034, %2992, %2997
-  %3042 = phi <8 x double> [ %2974, %2997 ], [ %2974, %2992 ], [ %2974, %3034 ], [ %3028, %3016 ]
-  %3043 = load <8 x i64>, ptr %2986, align 64, !tbaa !26
-  %3044 = getelementptr inbounds nuw i8, ptr %2972, i64 6272
-  %3045 = load <8 x double>, ptr %3044, align 64, !tbaa !26
-  %3046 = icmp eq <8 x i64> %3043, zeroinitializer
-  %3047 = select <8 x i1> %3046, <8 x double> zeroinitializer, <8 x double> %3045
-  %3048 = fsub <8 x double> splat (double 1.000000e+00), %3047
-  %3049 = getelementptr inbounds nuw i8, ptr %2972, i64 5504
-  %3050 = load <8 x double>, ptr %3049, align 64, !tbaa !26
-  %3051 = fmul <8 x double> %3047, %3050
-  %3052 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3048, <8 x double> %3042, <8 x double> %3051)
-  %3053 = getelementptr inbounds nuw i8, ptr %2972, i64 6464
-  store <8 x double> %3052, ptr %3053, align 64, !tbaa !26
-  %3054 = getelementptr inbounds nuw i8, ptr %2972, i64 6208
-  %3055 = load <8 x double>, ptr %3054, align 64, !tbaa !26
-  %3056 = fsub <8 x double> %3050, %3042
-  %3057 = fmul <8 x double> %3056, %3055
-  %3058 = getelementptr inbounds nuw i8, ptr %2972, i64 6336
-  store <8 x double> %3057, ptr %3058, align 64, !tbaa !26
-  %3059 = getelementptr inbounds nuw i8, ptr %2972, i64 3200
-  %3060 = load <8 x double>, ptr %3059, align 64, !tbaa !26
-  %3061 = fdiv <8 x double> %3057, %3060
-  %3062 = fsub <8 x double> %3050, %3061
-  %3063 = getelementptr inbounds nuw i8, ptr %2972, i64 6400
-  store <8 x double> %3062, ptr %3063, align 64, !tbaa !26
-  %3064 = add nuw nsw i64 %2970, 1
-  %3065 = load i64, ptr %156, align 8, !tbaa !20
-  %3066 = icmp slt i64 %3064, %3065
-  br i1 %3066, label %2969, label %2809, !llvm.loop !112
+3042:                                             ; preds = %3012, %3017
+  %3043 = phi <8 x double> [ %3040, %3017 ], [ %2976, %3012 ]
+  %3044 = phi <8 x double> [ %3036, %3017 ], [ %2973, %3012 ]
+  %3045 = phi <8 x double> [ %3032, %3017 ], [ %2972, %3012 ]
+  %3046 = phi <8 x double> [ %3027, %3017 ], [ %3004, %3012 ]
+  %3047 = phi <8 x double> [ %3029, %3017 ], [ %3005, %3012 ]
+  %3048 = fdiv <8 x double> %3014, %3013
+  br label %3049
 
-3067:                                             ; preds = %2814, %3285
-  %3068 = phi i64 [ %3327, %3285 ], [ 0, %2814 ]
-  %3069 = phi <8 x double> [ %3326, %3285 ], [ zeroinitializer, %2814 ]
-  %3070 = load ptr, ptr %129, align 8, !tbaa !28
-  %3071 = getelementptr inbounds nuw %struct.Piece, ptr %3070, i64 %3068
-  %3072 = getelementptr inbounds nuw i8, ptr %3071, i64 5632
-  %3073 = load <8 x double>, ptr %3072, align 64, !tbaa !26
-  %3074 = getelementptr inbounds nuw i8, ptr %3071, i64 5696
-  %3075 = load <8 x double>, ptr %3074, align 64, !tbaa !26
-  %3076 = fadd <8 x double> %3073, %3075
-  %3077 = getelementptr inbounds nuw i8, ptr %3071, i64 5568
-  %3078 = load <8 x double>, ptr %3077, align 64, !tbaa !26
-  %3079 = load <8 x double>, ptr %199, align 64, !tbaa !26
-  %3080 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3079, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %3081 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3079, <8 x double> %3080, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %3082 = getelementptr inbounds nuw i8, ptr %3071, i64 5312
-  %3083 = load <8 x double>, ptr %3082, align 64, !tbaa !26
-  %3084 = getelementptr inbounds nuw i8, ptr %3071, i64 4032
-  %3085 = load <8 x double>, ptr %3084, align 64, !tbaa !26
-  %3086 = fneg <8 x double> %3083
-  %3087 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3086, <8 x double> %3085, <8 x double> %3076)
-  %3088 = getelementptr inbounds nuw i8, ptr %3071, i64 5376
-  %3089 = load <8 x double>, ptr %3088, align 64, !tbaa !26
-  %3090 = getelementptr inbounds nuw i8, ptr %3071, i64 4800
-  %3091 = load <8 x double>, ptr %3090, align 64, !tbaa !26
-  %3092 = fneg <8 x double> %3089
-  %3093 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3092, <8 x double> %3091, <8 x double> %3087)
-  %3094 = getelementptr inbounds nuw i8, ptr %3071, i64 5248
-  %3095 = load <8 x double>, ptr %3094, align 64, !tbaa !26
-  %3096 = fdiv <8 x double> %3093, %3095
-  %3097 = getelementptr inbounds nuw i8, ptr %3071, i64 1600
-  %3098 = load <8 x double>, ptr %3097, align 64, !tbaa !26
-  %3099 = fsub <8 x double> %3098, %3096
-  %3100 = getelementptr inbounds nuw i8, ptr %3071, i64 3904
-  %3101 = load <8 x double>, ptr %3100, align 64, !tbaa !26
-  %3102 = getelementptr inbounds nuw i8, ptr %3071, i64 7168
-  %3103 = load <8 x double>, ptr %3102, align 64, !tbaa !26
-  %3104 = fsub <8 x double> %3101, %3103
-  %3105 = getelementptr inbounds nuw i8, ptr %3071, i64 6784
-  %3106 = load <8 x double>, ptr %3105, align 64, !tbaa !26
-  %3107 = getelementptr inbounds nuw i8, ptr %3071, i64 1280
-  %3108 = load <8 x double>, ptr %3107, align 64, !tbaa !26
-  %3109 = fmul <8 x double> %3106, %3108
-  %3110 = getelementptr inbounds nuw i8, ptr %3071, i64 6464
-  %3111 = load <8 x double>, ptr %3110, align 64, !tbaa !26
-  %3112 = fsub <8 x double> %3111, %3078
-  %3113 = fmul <8 x double> %3109, %3112
-  %3114 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3081, <8 x double> %3076, <8 x double> %3113)
-  %3115 = fsub <8 x double> %3099, %3104
-  %3116 = getelementptr inbounds nuw i8, ptr %3071, i64 2944
-  %3117 = getelementptr inbounds nuw i8, ptr %3071, i64 3072
-  %3118 = load <8 x double>, ptr %3117, align 64, !tbaa !26
-  %3119 = fsub <8 x double> %3115, %3118
-  %3120 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3119)
-  %3121 = getelementptr inbounds nuw i8, ptr %3071, i64 832
-  %3122 = load <8 x double>, ptr %3121, align 64, !tbaa !26
-  %3123 = fdiv <8 x double> %3120, %3122
-  %3124 = getelementptr inbounds nuw i8, ptr %3071, i64 7360
-  %3125 = load <8 x i64>, ptr %3124, align 64, !tbaa !26
-  %3126 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3125)
-  %3127 = icmp eq i64 %3126, 0
-  br i1 %3127, label %3285, label %3128
+3049:                                             ; preds = %3042, %2953
+  %3050 = phi <8 x double> [ %2957, %2953 ], [ %3043, %3042 ]
+  %3051 = phi <8 x double> [ zeroinitializer, %2953 ], [ %3044, %3042 ]
+  %3052 = phi <8 x double> [ splat (double 1.000000e+09), %2953 ], [ %3045, %3042 ]
+  %3053 = phi <8 x double> [ zeroinitializer, %2953 ], [ %3046, %3042 ]
+  %3054 = phi <8 x double> [ zeroinitializer, %2953 ], [ %3047, %3042 ]
+  %3055 = phi <8 x double> [ splat (double 1.000000e+09), %2953 ], [ %3048, %3042 ]
+  %3056 = fsub <8 x double> %2671, %3055
+  %3057 = fcmp ogt <8 x double> %3051, splat (double 1.000000e-09)
+  %3058 = select <8 x i1> %3057, <8 x double> %3051, <8 x double> splat (double 1.000000e-09)
+  %3059 = fdiv <8 x double> %3052, %3058
+  %3060 = fadd <8 x double> %2671, %3059
+  %3061 = load <8 x double>, ptr %2935, align 64, !tbaa !26, !noalias !108
+  %3062 = select <8 x i1> %2942, <8 x double> %3053, <8 x double> %3061
+  store <8 x double> %3062, ptr %2935, align 64, !tbaa !26, !noalias !108
+  %3063 = getelementptr inbounds nuw i8, ptr %2898, i64 7936
+  %3064 = load <8 x double>, ptr %3063, align 64, !tbaa !26, !noalias !108
+  %3065 = select <8 x i1> %2942, <8 x double> %3054, <8 x double> %3064
+  store <8 x double> %3065, ptr %3063, align 64, !tbaa !26, !noalias !108
+  %3066 = getelementptr inbounds nuw i8, ptr %2898, i64 8000
+  %3067 = load <8 x double>, ptr %3066, align 64, !tbaa !26, !noalias !108
+  %3068 = select <8 x i1> %2942, <8 x double> %3050, <8 x double> %3067
+  store <8 x double> %3068, ptr %3066, align 64, !tbaa !26, !noalias !108
+  %3069 = getelementptr inbounds nuw i8, ptr %2898, i64 8064
+  %3070 = load <8 x double>, ptr %3069, align 64, !tbaa !26, !noalias !108
+  %3071 = select <8 x i1> %2942, <8 x double> %2671, <8 x double> %3070
+  store <8 x double> %3071, ptr %3069, align 64, !tbaa !26, !noalias !108
+  %3072 = select <8 x i1> %2942, <8 x double> %3056, <8 x double> %2937
+  store <8 x double> %3072, ptr %2936, align 64, !tbaa !26, !noalias !108
+  %3073 = select <8 x i1> %2942, <8 x double> %3060, <8 x double> %2940
+  store <8 x double> %3073, ptr %2939, align 64, !tbaa !26, !noalias !108
+  br label %3074
 
-3128:                                             ; preds = %3067
-  %3129 = getelementptr inbounds nuw i8, ptr %3071, i64 3776
-  %3130 = load <8 x double>, ptr %3129, align 64, !tbaa !26
-  %3131 = fcmp ogt <8 x double> %3104, %3099
-  %3132 = getelementptr inbounds nuw i8, ptr %3071, i64 7296
-  %3133 = load <8 x double>, ptr %3132, align 64, !tbaa !26
-  %3134 = fcmp oeq <8 x double> %3133, zeroinitializer
-  %3135 = select <8 x i1> %3134, <8 x i1> %3131, <8 x i1> zeroinitializer
-  %3136 = select <8 x i1> %3135, <8 x i64> %3125, <8 x i64> zeroinitializer
-  %3137 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3136)
-  %3138 = icmp eq i64 %3137, 0
-  br i1 %3138, label %3209, label %3139
+3074:                                             ; preds = %2945, %3049
+  %3075 = phi <8 x double> [ %2952, %2945 ], [ %3068, %3049 ]
+  %3076 = phi <8 x double> [ %2950, %2945 ], [ %3071, %3049 ]
+  %3077 = phi <8 x double> [ %2948, %2945 ], [ %3065, %3049 ]
+  %3078 = phi <8 x double> [ %2946, %2945 ], [ %3062, %3049 ]
+  %3079 = fsub <8 x double> %2671, %3076
+  %3080 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3077, <8 x double> %3079, <8 x double> %3078)
+  %3081 = getelementptr inbounds nuw i8, ptr %2898, i64 6464
+  %3082 = load <8 x double>, ptr %3081, align 64, !tbaa !26, !noalias !98
+  %3083 = getelementptr inbounds nuw i8, ptr %2898, i64 5888
+  %3084 = load <8 x double>, ptr %3083, align 64, !tbaa !26, !noalias !98
+  %3085 = getelementptr inbounds nuw i8, ptr %2898, i64 7424
+  %3086 = load <8 x double>, ptr %3085, align 64, !tbaa !26, !noalias !98
+  %3087 = fneg <8 x double> %3086
+  %3088 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3082, <8 x double> %3084, <8 x double> %3087)
+  %3089 = getelementptr inbounds nuw i8, ptr %2898, i64 7360
+  %3090 = load <8 x double>, ptr %3089, align 64, !tbaa !26, !noalias !98
+  %3091 = fadd <8 x double> %3082, %3090
+  %3092 = getelementptr inbounds nuw i8, ptr %2898, i64 8320
+  %3093 = load <8 x i64>, ptr %3092, align 64, !tbaa !26, !noalias !98
+  %3094 = getelementptr inbounds nuw i8, ptr %2898, i64 8672
+  %3095 = load ptr, ptr %3094, align 32, !tbaa !92, !noalias !98
+  %3096 = load <8 x double>, ptr %3095, align 64, !tbaa !26, !noalias !98
+  %3097 = fmul <8 x double> %3082, %3096
+  %3098 = icmp eq <8 x i64> %3093, zeroinitializer
+  %3099 = select <8 x i1> %3098, <8 x double> %3088, <8 x double> %3097
+  %3100 = getelementptr inbounds nuw i8, ptr %2898, i64 8680
+  %3101 = load ptr, ptr %3100, align 8, !tbaa !93, !noalias !98
+  %3102 = load <8 x double>, ptr %3101, align 64, !tbaa !26, !noalias !98
+  %3103 = fsub <8 x double> splat (double 1.000000e+00), %3102
+  %3104 = fmul <8 x double> %3082, %3103
+  %3105 = select <8 x i1> %3098, <8 x double> %3091, <8 x double> %3104
+  %3106 = fneg <8 x double> %3105
+  %3107 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3106, <8 x double> %2671, <8 x double> %3099)
+  %3108 = load i64, ptr %119, align 16, !tbaa !21, !noalias !98
+  %3109 = sitofp i64 %3108 to double
+  %3110 = insertelement <8 x double> poison, double %3109, i64 0
+  %3111 = shufflevector <8 x double> %3110, <8 x double> poison, <8 x i32> zeroinitializer
+  %3112 = fcmp olt <8 x double> %3075, %3111
+  %3113 = and <8 x i1> %2905, %3112
+  %3114 = fcmp ogt <8 x double> %3080, zeroinitializer
+  %3115 = fcmp oge <8 x double> %3107, zeroinitializer
+  %3116 = and <8 x i1> %3114, %3115
+  %3117 = and <8 x i1> %3116, %3113
+  %3118 = sext <8 x i1> %3117 to <8 x i64>
+  %3119 = xor <8 x i64> %3118, splat (i64 -1)
+  %3120 = fadd <8 x double> %3080, %3107
+  %3121 = fcmp ogt <8 x double> %3120, zeroinitializer
+  %3122 = select <8 x i1> %3121, <8 x i1> %3113, <8 x i1> zeroinitializer
+  %3123 = select <8 x i1> %3122, <8 x i64> %3119, <8 x i64> zeroinitializer
+  %3124 = or <8 x i64> %3123, %3118
+  %3125 = fmul <8 x double> %2677, %3107
+  %3126 = select <8 x i1> %3117, <8 x double> %3125, <8 x double> zeroinitializer
+  %3127 = icmp eq <8 x i64> %3124, zeroinitializer
+  %3128 = select <8 x i1> %3127, <8 x double> %2931, <8 x double> %3126
+  %3129 = select <8 x i1> %3127, <8 x double> %2932, <8 x double> %2671
+  %3130 = fsub <8 x double> %3077, %3105
+  %3131 = fmul <8 x double> %2677, %3130
+  %3132 = select <8 x i1> %3127, <8 x double> %2934, <8 x double> %3131
+  %3133 = getelementptr inbounds nuw i8, ptr %2898, i64 6016
+  store <8 x double> %3128, ptr %3133, align 64, !tbaa !26, !noalias !98
+  %3134 = getelementptr inbounds nuw i8, ptr %2898, i64 5952
+  store <8 x double> %3129, ptr %3134, align 64, !tbaa !26, !noalias !98
+  %3135 = fmul <8 x double> %2677, %3080
+  %3136 = fmul <8 x double> %2677, %3120
+  %3137 = icmp eq <8 x i64> %3123, zeroinitializer
+  %3138 = select <8 x i1> %3137, <8 x double> zeroinitializer, <8 x double> %3136
+  %3139 = select <8 x i1> %3117, <8 x double> %3135, <8 x double> %3138
+  %3140 = getelementptr inbounds nuw i8, ptr %2898, i64 6080
+  store <8 x double> %3139, ptr %3140, align 64, !tbaa !26, !noalias !98
+  %3141 = load i64, ptr %119, align 16, !tbaa !21, !noalias !98
+  %3142 = sitofp i64 %3141 to double
+  %3143 = insertelement <8 x double> poison, double %3142, i64 0
+  %3144 = shufflevector <8 x double> %3143, <8 x double> poison, <8 x i32> zeroinitializer
+  %3145 = select <8 x i1> %3127, <8 x double> %3144, <8 x double> %3075
+  %3146 = getelementptr inbounds nuw i8, ptr %2898, i64 6144
+  store <8 x double> %3145, ptr %3146, align 64, !tbaa !26, !noalias !98
+  %3147 = getelementptr inbounds nuw i8, ptr %2898, i64 128
+  %3148 = load <8 x double>, ptr %3147, align 64, !tbaa !26, !noalias !98
+  %3149 = fadd <8 x double> %3128, %3139
+  %3150 = fmul <8 x double> %3148, %3149
+  %3151 = fmul <8 x double> %3148, %3132
+  %3152 = fadd <8 x double> %2895, %3150
+  %3153 = fadd <8 x double> %2894, %3151
+  %3154 = add nuw nsw i64 %2896, 1
+  %3155 = load i64, ptr %156, align 8, !tbaa !20, !noalias !98
+  %3156 = icmp slt i64 %3154, %3155
+  br i1 %3156, label %2893, label %2678, !llvm.loop !115
 
-3139:                                             ; preds = %3128
-  %3140 = fsub <8 x double> %3104, %3099
-  %3141 = fdiv <8 x double> %3140, %3122
-  %3142 = getelementptr inbounds nuw i8, ptr %3071, i64 7592
-  %3143 = load ptr, ptr %3142, align 8, !tbaa !63
-  %3144 = load i64, ptr %119, align 16, !tbaa !21
-  %3145 = add nsw i64 %3144, -1
-  %3146 = getelementptr inbounds <8 x double>, ptr %3143, i64 %3145
-  %3147 = load <8 x double>, ptr %3146, align 64, !tbaa !26
-  %3148 = icmp sgt i64 %3144, 1
-  br i1 %3148, label %3149, label %3201
+3157:                                             ; preds = %2678
+  %3158 = load <8 x double>, ptr %163, align 64, !tbaa !26
+  %3159 = load <8 x double>, ptr %197, align 64, !tbaa !26
+  %3160 = load <8 x double>, ptr %164, align 64, !tbaa !26
+  %3161 = load <8 x double>, ptr %198, align 64, !tbaa !26
+  %3162 = fmul <8 x double> %3160, %3161
+  %3163 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3158, <8 x double> %3159, <8 x double> %3162)
+  %3164 = load <8 x double>, ptr %195, align 64, !tbaa !26
+  %3165 = load <8 x double>, ptr %178, align 64, !tbaa !26
+  %3166 = fsub <8 x double> %3165, %2887
+  %3167 = fcmp ule <8 x double> %3166, zeroinitializer
+  %3168 = fcmp ule <8 x double> %3164, zeroinitializer
+  %3169 = or <8 x i1> %3168, %3167
+  %3170 = fmul <8 x double> %2635, %3164
+  %3171 = fadd <8 x double> %3166, splat (double 2.000000e+02)
+  %3172 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %3171)
+  %3173 = select <8 x i1> %3167, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %3172
+  %3174 = fmul <8 x double> %3170, %3166
+  %3175 = fdiv <8 x double> %3174, %3173
+  %3176 = fmul <8 x double> %3175, splat (double 2.870530e+02)
+  %3177 = select <8 x i1> %3169, <8 x double> zeroinitializer, <8 x double> %3176
+  %3178 = fdiv <8 x double> %3177, %2620
+  %3179 = fsub <8 x double> %3178, %3163
+  %3180 = load <8 x double>, ptr %162, align 64, !tbaa !26
+  %3181 = load <8 x double>, ptr %189, align 64, !tbaa !26
+  %3182 = fmul <8 x double> %2722, %3181
+  %3183 = fdiv <8 x double> %2757, %3182
+  %3184 = fadd <8 x double> %3180, %3183
+  %3185 = fdiv <8 x double> %3179, %3184
+  %3186 = fcmp ogt <8 x double> %3185, zeroinitializer
+  %3187 = select <8 x i1> %3186, <8 x double> %3185, <8 x double> zeroinitializer
+  %3188 = fcmp olt <8 x double> %3187, %2887
+  %3189 = select <8 x i1> %3188, <8 x double> %3187, <8 x double> %2887
+  %3190 = load <8 x double>, ptr %185, align 64, !tbaa !26
+  %3191 = select <8 x i1> %2631, <8 x double> %3190, <8 x double> %3189
+  store <8 x double> %3191, ptr %185, align 64, !tbaa !26
+  %3192 = select <8 x i1> %2631, <8 x double> %2608, <8 x double> %2835
+  store <8 x double> %3192, ptr %186, align 64, !tbaa !26
+  store <8 x double> %2887, ptr %179, align 64, !tbaa !26
+  store <8 x double> %2671, ptr %199, align 64, !tbaa !26
+  %3193 = load i64, ptr %156, align 8, !tbaa !20
+  br label %3448
 
-3149:                                             ; preds = %3139
-  %3150 = getelementptr inbounds nuw i8, ptr %3071, i64 7552
-  %3151 = load i64, ptr %3150, align 64, !tbaa !31
-  %3152 = getelementptr inbounds nuw i8, ptr %3071, i64 4416
-  %3153 = getelementptr inbounds nuw i8, ptr %3071, i64 1536
-  %3154 = getelementptr inbounds nuw i8, ptr %3071, i64 7648
-  br label %3155
+3194:                                             ; preds = %2587
+  store <8 x double> %2589, ptr %199, align 64, !tbaa !26
+  br i1 %2351, label %3195, label %3451
 
-3155:                                             ; preds = %3149, %3198
-  %3156 = phi <8 x double> [ %3130, %3149 ], [ %3193, %3198 ]
-  %3157 = phi i64 [ %3145, %3149 ], [ %3199, %3198 ]
-  %3158 = phi <8 x double> [ %3147, %3149 ], [ %3181, %3198 ]
-  %3159 = phi <8 x i64> [ %3136, %3149 ], [ %3185, %3198 ]
-  %3160 = phi <8 x double> [ %3141, %3149 ], [ %3192, %3198 ]
-  %3161 = icmp slt i64 %3157, %3151
-  br i1 %3161, label %3162, label %3168
+3195:                                             ; preds = %3194
+  %3196 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2589, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %3197 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2589, <8 x double> %3196, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %3198 = fdiv <8 x double> splat (double 1.000000e+00), %3197
+  br label %3199
 
-3162:                                             ; preds = %3155
-  %3163 = load ptr, ptr %3154, align 32, !tbaa !70
-  %3164 = getelementptr inbounds nuw <8 x double>, ptr %3163, i64 %3157
-  %3165 = load <8 x double>, ptr %3164, align 64, !tbaa !26
-  %3166 = load <8 x double>, ptr %3153, align 64, !tbaa !26
-  %3167 = fmul <8 x double> %3165, %3166
-  br label %3176
+3199:                                             ; preds = %3195, %3375
+  %3200 = phi i64 [ 0, %3195 ], [ %3445, %3375 ]
+  %3201 = load ptr, ptr %129, align 8, !tbaa !28, !noalias !116
+  %3202 = getelementptr inbounds nuw %struct.Piece, ptr %3201, i64 %3200
+  %3203 = getelementptr inbounds nuw i8, ptr %3202, i64 6208
+  %3204 = load <8 x double>, ptr %3203, align 64, !tbaa !26, !noalias !116
+  %3205 = getelementptr inbounds nuw i8, ptr %3202, i64 6272
+  %3206 = load <8 x double>, ptr %3205, align 64, !tbaa !26, !noalias !116
+  %3207 = getelementptr inbounds nuw i8, ptr %3202, i64 7680
+  %3208 = load <8 x double>, ptr %3207, align 64, !tbaa !26, !noalias !116
+  %3209 = fcmp ule <8 x double> %3208, splat (double 1.000000e+00)
+  %3210 = fmul <8 x double> %2589, %3206
+  %3211 = fcmp ogt <8 x double> %3204, %3210
+  %3212 = and <8 x i1> %3209, %3211
+  %3213 = fneg <8 x double> %3206
+  %3214 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3213, <8 x double> %2589, <8 x double> %3204)
+  %3215 = fmul <8 x double> %3198, %3214
+  %3216 = select <8 x i1> %3212, <8 x double> %3215, <8 x double> zeroinitializer
+  %3217 = fdiv <8 x double> %3204, %3206
+  %3218 = select <8 x i1> %3212, <8 x double> %2589, <8 x double> %3217
+  %3219 = getelementptr inbounds nuw i8, ptr %3202, i64 8448
+  %3220 = load <8 x i64>, ptr %3219, align 64, !tbaa !26, !noalias !116
+  %3221 = getelementptr inbounds nuw i8, ptr %3202, i64 2240
+  %3222 = load <8 x double>, ptr %3221, align 64, !tbaa !26, !noalias !116
+  %3223 = fcmp ule <8 x double> %3222, zeroinitializer
+  %3224 = xor <8 x i1> %3209, splat (i1 true)
+  %3225 = select <8 x i1> %3224, <8 x i1> splat (i1 true), <8 x i1> %3223
+  %3226 = getelementptr inbounds nuw i8, ptr %3202, i64 6336
+  %3227 = load <8 x double>, ptr %3226, align 64, !tbaa !26, !noalias !116
+  %3228 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3213, <8 x double> %3227, <8 x double> %3204)
+  %3229 = fcmp ogt <8 x double> %3228, zeroinitializer
+  %3230 = select <8 x i1> %3229, <8 x double> %3228, <8 x double> zeroinitializer
+  %3231 = fmul <8 x double> %3198, %3230
+  %3232 = icmp eq <8 x i64> %3220, zeroinitializer
+  %3233 = select <8 x i1> %3225, <8 x i1> splat (i1 true), <8 x i1> %3232
+  %3234 = select <8 x i1> %3233, <8 x double> %3216, <8 x double> %3231
+  %3235 = select <8 x i1> %3233, <8 x double> %3218, <8 x double> %3227
+  %3236 = getelementptr inbounds nuw i8, ptr %3202, i64 7872
+  %3237 = getelementptr inbounds nuw i8, ptr %3202, i64 8128
+  %3238 = load <8 x double>, ptr %3237, align 64, !tbaa !26, !noalias !119
+  %3239 = fcmp ole <8 x double> %2589, %3238
+  %3240 = getelementptr inbounds nuw i8, ptr %3202, i64 8192
+  %3241 = load <8 x double>, ptr %3240, align 64, !tbaa !26, !noalias !119
+  %3242 = fcmp oge <8 x double> %2589, %3241
+  %3243 = or <8 x i1> %3239, %3242
+  %3244 = bitcast <8 x i1> %3243 to i8
+  %3245 = icmp eq i8 %3244, 0
+  br i1 %3245, label %3246, label %3254
 
-3168:                                             ; preds = %3155
-  %3169 = load <8 x double>, ptr %3152, align 64, !tbaa !26
-  %3170 = load <8 x double>, ptr %3153, align 64, !tbaa !26
-  %3171 = load ptr, ptr %3154, align 32, !tbaa !70
-  %3172 = getelementptr inbounds nuw <8 x double>, ptr %3171, i64 %3157
-  %3173 = load <8 x double>, ptr %3172, align 64, !tbaa !26
-  %3174 = fsub <8 x double> %3169, %3170
-  %3175 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3173, <8 x double> %3174, <8 x double> %3170)
-  br label %3176
+3246:                                             ; preds = %3199
+  %3247 = load <8 x double>, ptr %3236, align 64, !tbaa !26, !noalias !119
+  %3248 = getelementptr inbounds nuw i8, ptr %3202, i64 7936
+  %3249 = load <8 x double>, ptr %3248, align 64, !tbaa !26, !noalias !119
+  %3250 = getelementptr inbounds nuw i8, ptr %3202, i64 8064
+  %3251 = load <8 x double>, ptr %3250, align 64, !tbaa !26, !noalias !119
+  %3252 = getelementptr inbounds nuw i8, ptr %3202, i64 8000
+  %3253 = load <8 x double>, ptr %3252, align 64, !tbaa !26, !noalias !119
+  br label %3375
 
-3176:                                             ; preds = %3162, %3168
-  %3177 = phi <8 x double> [ %3167, %3162 ], [ %3175, %3168 ]
-  %3178 = getelementptr inbounds nuw <8 x double>, ptr %3143, i64 %3157
-  %3179 = load <8 x double>, ptr %3178, align 64, !tbaa !26
-  %3180 = icmp eq <8 x i64> %3159, zeroinitializer
-  %3181 = select <8 x i1> %3180, <8 x double> %3158, <8 x double> %3179
-  %3182 = fsub <8 x double> %3156, %3177
-  %3183 = fmul <8 x double> %3182, %3181
-  %3184 = fcmp olt <8 x double> %3183, %3160
-  %3185 = select <8 x i1> %3184, <8 x i64> %3159, <8 x i64> zeroinitializer
-  %3186 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3185)
-  %3187 = icmp eq i64 %3186, 0
-  br i1 %3187, label %3201, label %3188
+3254:                                             ; preds = %3199
+  %3255 = load i64, ptr %119, align 16, !tbaa !21, !noalias !122
+  %3256 = sitofp i64 %3255 to double
+  %3257 = insertelement <8 x double> poison, double %3256, i64 0
+  %3258 = shufflevector <8 x double> %3257, <8 x double> poison, <8 x i32> zeroinitializer
+  %3259 = icmp sgt i64 %3255, 0
+  br i1 %3259, label %3260, label %3350
 
-3188:                                             ; preds = %3176
-  %3189 = fneg <8 x double> %3181
-  %3190 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3189, <8 x double> %3182, <8 x double> %3160)
-  %3191 = icmp eq <8 x i64> %3185, zeroinitializer
-  %3192 = select <8 x i1> %3191, <8 x double> %3160, <8 x double> %3190
-  %3193 = select <8 x i1> %3191, <8 x double> %3156, <8 x double> %3177
-  %3194 = icmp eq i64 %3157, 1
-  br i1 %3194, label %3195, label %3198
+3260:                                             ; preds = %3254
+  %3261 = getelementptr inbounds nuw i8, ptr %3202, i64 8568
+  %3262 = load ptr, ptr %3261, align 8, !tbaa !86, !noalias !122
+  %3263 = getelementptr inbounds nuw i8, ptr %3202, i64 8576
+  %3264 = load ptr, ptr %3263, align 64, !tbaa !87, !noalias !122
+  %3265 = getelementptr inbounds nuw i8, ptr %3202, i64 8512
+  %3266 = load i64, ptr %3265, align 64, !tbaa !31, !noalias !122
+  %3267 = getelementptr inbounds nuw i8, ptr %3202, i64 8592
+  %3268 = getelementptr inbounds nuw i8, ptr %3202, i64 8584
+  %3269 = getelementptr inbounds nuw i8, ptr %3202, i64 8600
+  br label %3270
 
-3195:                                             ; preds = %3188
-  %3196 = load <8 x double>, ptr %3143, align 64, !tbaa !26
-  %3197 = select <8 x i1> %3191, <8 x double> %3181, <8 x double> %3196
-  br label %3201
+3270:                                             ; preds = %3260, %3318
+  %3271 = phi <8 x i64> [ splat (i64 -1), %3260 ], [ %3290, %3318 ]
+  %3272 = phi i64 [ %3255, %3260 ], [ %3280, %3318 ]
+  %3273 = phi <8 x double> [ splat (double 1.000000e+09), %3260 ], [ %3333, %3318 ]
+  %3274 = phi <8 x double> [ zeroinitializer, %3260 ], [ %3337, %3318 ]
+  %3275 = phi <8 x double> [ splat (double 1.000000e+09), %3260 ], [ %3315, %3318 ]
+  %3276 = phi <8 x double> [ splat (double 1.000000e+00), %3260 ], [ %3314, %3318 ]
+  %3277 = phi <8 x double> [ %3258, %3260 ], [ %3341, %3318 ]
+  %3278 = phi <8 x double> [ zeroinitializer, %3260 ], [ %3330, %3318 ]
+  %3279 = phi <8 x double> [ zeroinitializer, %3260 ], [ %3328, %3318 ]
+  %3280 = add nsw i64 %3272, -1
+  %3281 = getelementptr inbounds nuw <8 x double>, ptr %3262, i64 %3280
+  %3282 = load <8 x double>, ptr %3281, align 64, !tbaa !26, !noalias !122
+  %3283 = getelementptr inbounds nuw <8 x double>, ptr %3264, i64 %3280
+  %3284 = load <8 x double>, ptr %3283, align 64, !tbaa !26, !noalias !122
+  %3285 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3284, <8 x double> %2589, <8 x double> %3282)
+  %3286 = fsub <8 x double> %3285, %2589
+  %3287 = fcmp ogt <8 x double> %3286, splat (double 1.000000e-09)
+  %3288 = select <8 x i1> %3287, <8 x i64> %3271, <8 x i64> zeroinitializer
+  %3289 = icmp sgt i64 %3272, %3266
+  %3290 = select i1 %3289, <8 x i64> %3288, <8 x i64> zeroinitializer
+  %3291 = icmp slt i64 %3272, %3255
+  br i1 %3291, label %3292, label %3304
 
-3198:                                             ; preds = %3188
-  %3199 = add nsw i64 %3157, -1
-  %3200 = icmp sgt i64 %3157, 1
-  br i1 %3200, label %3155, label %3201, !llvm.loop !113
+3292:                                             ; preds = %3270
+  %3293 = load ptr, ptr %3267, align 16, !tbaa !84, !noalias !122
+  %3294 = getelementptr inbounds nuw <8 x double>, ptr %3293, i64 %3272
+  %3295 = load <8 x double>, ptr %3294, align 64, !tbaa !26, !noalias !122
+  %3296 = fmul <8 x double> %3286, %3295
+  %3297 = icmp eq <8 x i64> %3290, %3271
+  %3298 = select <8 x i1> %3297, <8 x double> zeroinitializer, <8 x double> %3296
+  %3299 = fadd <8 x double> %3279, %3298
+  %3300 = fadd <8 x double> %3284, splat (double -1.000000e+00)
+  %3301 = fmul <8 x double> %3300, %3295
+  %3302 = select <8 x i1> %3297, <8 x double> zeroinitializer, <8 x double> %3301
+  %3303 = fadd <8 x double> %3278, %3302
+  br label %3304
 
-3201:                                             ; preds = %3198, %3176, %3195, %3139
-  %3202 = phi <8 x double> [ %3141, %3139 ], [ %3192, %3195 ], [ %3160, %3176 ], [ %3192, %3198 ]
-  %3203 = phi <8 x double> [ %3130, %3139 ], [ %3193, %3195 ], [ %3156, %3176 ], [ %3193, %3198 ]
-  %3204 = phi <8 x double> [ %3147, %3139 ], [ %3197, %3195 ], [ %3181, %3176 ], [ %3181, %3198 ]
-  %3205 = fdiv <8 x double> %3202, %3204
-  %3206 = fsub <8 x double> %3203, %3205
-  %3207 = icmp eq <8 x i64> %3136, zeroinitializer
-  %3208 = select <8 x i1> %3207, <8 x double> %3130, <8 x double> %3206
-  br label %3209
+3304:                                             ; preds = %3292, %3270
+  %3305 = phi <8 x double> [ %3299, %3292 ], [ %3279, %3270 ]
+  %3306 = phi <8 x double> [ %3303, %3292 ], [ %3278, %3270 ]
+  br i1 %3289, label %3307, label %3313
 
-3209:                                             ; preds = %3201, %3128
-  %3210 = phi <8 x double> [ %3208, %3201 ], [ %3130, %3128 ]
-  %3211 = load <8 x double>, ptr %3116, align 64, !tbaa !26
-  %3212 = getelementptr inbounds nuw i8, ptr %3071, i64 2560
-  %3213 = load <8 x double>, ptr %3212, align 64, !tbaa !26
-  %3214 = getelementptr inbounds nuw i8, ptr %3071, i64 2624
-  %3215 = load <8 x double>, ptr %3214, align 64, !tbaa !26
-  %3216 = getelementptr inbounds nuw i8, ptr %3071, i64 2688
-  %3217 = load <8 x double>, ptr %3216, align 64, !tbaa !26
-  %3218 = getelementptr inbounds nuw i8, ptr %3071, i64 2752
-  %3219 = load <8 x double>, ptr %3218, align 64, !tbaa !26
-  %3220 = load <8 x double>, ptr %3071, align 64, !tbaa !26
-  %3221 = fmul <8 x double> %3220, splat (double 1.000000e-09)
-  br label %3222
+3307:                                             ; preds = %3304
+  %3308 = fneg <8 x double> %3286
+  %3309 = icmp eq <8 x i64> %3290, %3271
+  %3310 = select <8 x i1> %3309, <8 x double> %3275, <8 x double> %3308
+  %3311 = fsub <8 x double> splat (double 1.000000e+00), %3284
+  %3312 = select <8 x i1> %3309, <8 x double> %3276, <8 x double> %3311
+  br label %3313
 
-3222:                                             ; preds = %3209, %3222
-  %3223 = phi <8 x i64> [ splat (i64 -1), %3209 ], [ %3240, %3222 ]
-  %3224 = phi i32 [ 0, %3209 ], [ %3241, %3222 ]
-  %3225 = phi <8 x double> [ %3211, %3209 ], [ %3237, %3222 ]
-  %3226 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3225, <8 x double> %3219, <8 x double> %3217)
-  %3227 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3225, <8 x double> %3226, <8 x double> %3215)
-  %3228 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3225, <8 x double> %3227, <8 x double> %3213)
-  %3229 = fsub <8 x double> %3228, %3210
-  %3230 = fmul <8 x double> %3225, splat (double 3.000000e+00)
-  %3231 = fmul <8 x double> %3230, %3219
-  %3232 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3217, <8 x double> splat (double 2.000000e+00), <8 x double> %3231)
-  %3233 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3225, <8 x double> %3232, <8 x double> %3215)
-  %3234 = fdiv <8 x double> %3229, %3233
-  %3235 = fsub <8 x double> %3225, %3234
-  %3236 = icmp eq <8 x i64> %3223, zeroinitializer
-  %3237 = select <8 x i1> %3236, <8 x double> %3225, <8 x double> %3235
-  %3238 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3234)
-  %3239 = fcmp oge <8 x double> %3238, %3221
-  %3240 = select <8 x i1> %3239, <8 x i64> %3223, <8 x i64> zeroinitializer
-  %3241 = add nuw nsw i32 %3224, 1
-  %3242 = icmp samesign ult i32 %3224, 3
-  %3243 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3240)
-  %3244 = icmp ne i64 %3243, 0
-  %3245 = select i1 %3242, i1 %3244, i1 false
-  br i1 %3245, label %3222, label %3246, !llvm.loop !114
+3313:                                             ; preds = %3307, %3304
+  %3314 = phi <8 x double> [ %3312, %3307 ], [ %3276, %3304 ]
+  %3315 = phi <8 x double> [ %3310, %3307 ], [ %3275, %3304 ]
+  %3316 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3290)
+  %3317 = icmp eq i64 %3316, 0
+  br i1 %3317, label %3343, label %3318
 
-3246:                                             ; preds = %3222
-  %3247 = fmul <8 x double> %3220, splat (double 2.800000e-01)
-  %3248 = fcmp ogt <8 x double> %3237, %3247
-  %3249 = select <8 x i1> %3248, <8 x double> %3237, <8 x double> %3247
-  %3250 = fcmp olt <8 x double> %3249, %3220
-  %3251 = select <8 x i1> %3250, <8 x double> %3249, <8 x double> %3220
-  %3252 = fcmp olt <8 x double> %3104, %3099
-  %3253 = icmp eq <8 x i64> %3125, zeroinitializer
-  %3254 = select <8 x i1> %3253, <8 x i1> splat (i1 true), <8 x i1> %3252
-  %3255 = select <8 x i1> %3254, <8 x double> %3104, <8 x double> %3099
-  %3256 = fsub <8 x double> %3251, %3211
-  %3257 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3256)
-  %3258 = select <8 x i1> %3253, <8 x double> %3123, <8 x double> %3257
-  %3259 = select <8 x i1> %3253, <8 x double> %3211, <8 x double> %3251
-  store <8 x double> %3259, ptr %3116, align 64, !tbaa !26
-  %3260 = getelementptr inbounds nuw i8, ptr %3071, i64 3008
-  %3261 = load <8 x double>, ptr %3260, align 64, !tbaa !26
-  %3262 = select <8 x i1> %3253, <8 x double> %3261, <8 x double> %3210
-  store <8 x double> %3262, ptr %3260, align 64, !tbaa !26
-  %3263 = getelementptr inbounds nuw i8, ptr %3071, i64 6720
-  %3264 = load <8 x double>, ptr %3263, align 64, !tbaa !26
-  %3265 = fmul <8 x double> %3264, splat (double 2.000000e+00)
-  %3266 = getelementptr inbounds nuw i8, ptr %3071, i64 384
-  %3267 = load <8 x double>, ptr %3266, align 64, !tbaa !26
-  %3268 = getelementptr inbounds nuw i8, ptr %3071, i64 448
-  %3269 = load <8 x double>, ptr %3268, align 64, !tbaa !26
-  %3270 = getelementptr inbounds nuw i8, ptr %3071, i64 512
-  %3271 = load <8 x double>, ptr %3270, align 64, !tbaa !26
-  %3272 = fmul <8 x double> %3078, %3271
-  %3273 = fmul <8 x double> %3272, splat (double 0x3FD5555555555555)
-  %3274 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3269, <8 x double> splat (double 5.000000e-01), <8 x double> %3273)
-  %3275 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3078, <8 x double> %3274, <8 x double> %3267)
-  %3276 = fmul <8 x double> %3078, %3275
-  %3277 = getelementptr inbounds nuw i8, ptr %3071, i64 768
-  %3278 = load <8 x double>, ptr %3277, align 64, !tbaa !26
-  %3279 = fneg <8 x double> %3278
-  %3280 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3279, <8 x double> %3078, <8 x double> %3276)
-  %3281 = fmul <8 x double> %3265, %3280
-  %3282 = fsub <8 x double> %3114, %3281
-  %3283 = select <8 x i1> %3253, <8 x double> %3114, <8 x double> %3282
-  %3284 = fsub <8 x double> %3099, %3255
-  br label %3285
+3318:                                             ; preds = %3313
+  %3319 = load ptr, ptr %3268, align 8, !tbaa !83, !noalias !122
+  %3320 = getelementptr inbounds nuw <8 x double>, ptr %3319, i64 %3280
+  %3321 = load <8 x double>, ptr %3320, align 64, !tbaa !26, !noalias !122
+  %3322 = load ptr, ptr %3269, align 8, !tbaa !85, !noalias !122
+  %3323 = getelementptr inbounds nuw <8 x double>, ptr %3322, i64 %3280
+  %3324 = load <8 x double>, ptr %3323, align 64, !tbaa !26, !noalias !122
+  %3325 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3324, <8 x double> %2589, <8 x double> %3321)
+  %3326 = icmp eq <8 x i64> %3290, zeroinitializer
+  %3327 = select <8 x i1> %3326, <8 x double> zeroinitializer, <8 x double> %3325
+  %3328 = fadd <8 x double> %3305, %3327
+  %3329 = select <8 x i1> %3326, <8 x double> zeroinitializer, <8 x double> %3324
+  %3330 = fadd <8 x double> %3306, %3329
+  %3331 = fcmp olt <8 x double> %3273, %3286
+  %3332 = select <8 x i1> %3326, <8 x i1> splat (i1 true), <8 x i1> %3331
+  %3333 = select <8 x i1> %3332, <8 x double> %3273, <8 x double> %3286
+  %3334 = fsub <8 x double> splat (double 1.000000e+00), %3284
+  %3335 = fcmp ogt <8 x double> %3274, %3334
+  %3336 = select <8 x i1> %3326, <8 x i1> splat (i1 true), <8 x i1> %3335
+  %3337 = select <8 x i1> %3336, <8 x double> %3274, <8 x double> %3334
+  %3338 = uitofp nneg i64 %3280 to double
+  %3339 = insertelement <8 x double> poison, double %3338, i64 0
+  %3340 = shufflevector <8 x double> %3339, <8 x double> poison, <8 x i32> zeroinitializer
+  %3341 = select <8 x i1> %3326, <8 x double> %3277, <8 x double> %3340
+  %3342 = icmp samesign ugt i64 %3272, 1
+  br i1 %3342, label %3270, label %3343, !llvm.loop !114
 
-3285:                                             ; preds = %3067, %3246
-  %3286 = phi <8 x double> [ %3115, %3067 ], [ %3284, %3246 ]
-  %3287 = phi <8 x double> [ %3123, %3067 ], [ %3258, %3246 ]
-  %3288 = phi <8 x double> [ %3104, %3067 ], [ %3255, %3246 ]
-  %3289 = phi <8 x double> [ %3114, %3067 ], [ %3283, %3246 ]
-  store <8 x double> %3286, ptr %3117, align 64, !tbaa !26
-  %3290 = getelementptr inbounds nuw i8, ptr %3071, i64 3136
-  store <8 x double> %3288, ptr %3290, align 64, !tbaa !26
-  %3291 = getelementptr inbounds nuw i8, ptr %3071, i64 3264
-  store <8 x double> %3096, ptr %3291, align 64, !tbaa !26
-  %3292 = getelementptr inbounds nuw i8, ptr %3071, i64 3456
-  store <8 x double> %3073, ptr %3292, align 64, !tbaa !26
-  %3293 = getelementptr inbounds nuw i8, ptr %3071, i64 3520
-  store <8 x double> %3078, ptr %3293, align 64, !tbaa !26
-  %3294 = getelementptr inbounds nuw i8, ptr %3071, i64 6976
-  %3295 = load <8 x double>, ptr %3294, align 64, !tbaa !26
-  %3296 = getelementptr inbounds nuw i8, ptr %3071, i64 7040
-  %3297 = load <8 x double>, ptr %3296, align 64, !tbaa !26
-  %3298 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3295, <8 x double> %3078, <8 x double> %3297)
-  %3299 = getelementptr inbounds nuw i8, ptr %3071, i64 6336
-  %3300 = load <8 x double>, ptr %3299, align 64, !tbaa !26
-  %3301 = getelementptr inbounds nuw i8, ptr %3071, i64 4096
-  %3302 = load <8 x double>, ptr %3301, align 64, !tbaa !26
-  %3303 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3086, <8 x double> %3302, <8 x double> %3300)
-  %3304 = getelementptr inbounds nuw i8, ptr %3071, i64 4864
-  %3305 = load <8 x double>, ptr %3304, align 64, !tbaa !26
-  %3306 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3092, <8 x double> %3305, <8 x double> %3303)
-  %3307 = fdiv <8 x double> %3306, %3095
-  %3308 = getelementptr inbounds nuw i8, ptr %3071, i64 3328
-  store <8 x double> %3307, ptr %3308, align 64, !tbaa !26
-  %3309 = getelementptr inbounds nuw i8, ptr %3071, i64 4160
-  %3310 = load <8 x double>, ptr %3309, align 64, !tbaa !26
-  %3311 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3086, <8 x double> %3310, <8 x double> %3289)
-  %3312 = getelementptr inbounds nuw i8, ptr %3071, i64 4928
-  %3313 = load <8 x double>, ptr %3312, align 64, !tbaa !26
-  %3314 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3092, <8 x double> %3313, <8 x double> %3311)
-  %3315 = fdiv <8 x double> %3314, %3095
-  %3316 = getelementptr inbounds nuw i8, ptr %3071, i64 3392
-  store <8 x double> %3315, ptr %3316, align 64, !tbaa !26
-  %3317 = getelementptr inbounds nuw i8, ptr %3071, i64 4352
-  %3318 = load <8 x double>, ptr %3317, align 64, !tbaa !26
-  %3319 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3086, <8 x double> %3318, <8 x double> %3298)
-  %3320 = getelementptr inbounds nuw i8, ptr %3071, i64 5120
-  %3321 = load <8 x double>, ptr %3320, align 64, !tbaa !26
-  %3322 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3092, <8 x double> %3321, <8 x double> %3319)
-  %3323 = fdiv <8 x double> %3322, %3095
-  %3324 = getelementptr inbounds nuw i8, ptr %3071, i64 3584
-  store <8 x double> %3323, ptr %3324, align 64, !tbaa !26
-  %3325 = fcmp ogt <8 x double> %3069, %3287
-  %3326 = select <8 x i1> %3325, <8 x double> %3069, <8 x double> %3287
-  %3327 = add nuw nsw i64 %3068, 1
-  %3328 = load i64, ptr %156, align 8, !tbaa !20
-  %3329 = icmp slt i64 %3327, %3328
-  br i1 %3329, label %3067, label %3330, !llvm.loop !115
+3343:                                             ; preds = %3313, %3318
+  %3344 = phi <8 x double> [ %3341, %3318 ], [ %3277, %3313 ]
+  %3345 = phi <8 x double> [ %3337, %3318 ], [ %3274, %3313 ]
+  %3346 = phi <8 x double> [ %3333, %3318 ], [ %3273, %3313 ]
+  %3347 = phi <8 x double> [ %3328, %3318 ], [ %3305, %3313 ]
+  %3348 = phi <8 x double> [ %3330, %3318 ], [ %3306, %3313 ]
+  %3349 = fdiv <8 x double> %3315, %3314
+  br label %3350
 
-3330:                                             ; preds = %3285, %2814
-  %3331 = phi i64 [ %2945, %2814 ], [ %3328, %3285 ]
-  %3332 = phi <8 x double> [ zeroinitializer, %2814 ], [ %3326, %3285 ]
-  %3333 = tail call double @llvm.vector.reduce.fmax.v8f64(<8 x double> %3332)
-  %3334 = insertelement <8 x double> poison, double %3333, i64 0
-  %3335 = shufflevector <8 x double> %3334, <8 x double> poison, <8 x i32> zeroinitializer
-  %3336 = load <8 x double>, ptr %171, align 64, !tbaa !26
-  %3337 = fadd <8 x double> %3336, splat (double 1.000000e+00)
-  store <8 x double> %3337, ptr %171, align 64, !tbaa !26
-  %3338 = load <8 x i64>, ptr %110, align 64, !tbaa !26
-  %3339 = load <8 x double>, ptr %208, align 64, !tbaa !26
-  %3340 = fcmp olt <8 x double> %3335, %3339
-  %3341 = load i64, ptr %209, align 32, !tbaa !24
-  %3342 = sitofp i64 %3341 to double
-  %3343 = insertelement <8 x double> poison, double %3342, i64 0
-  %3344 = shufflevector <8 x double> %3343, <8 x double> poison, <8 x i32> zeroinitializer
-  %3345 = fcmp oge <8 x double> %3337, %3344
-  %3346 = or <8 x i1> %3340, %3345
-  %3347 = select <8 x i1> %3346, <8 x i64> %3338, <8 x i64> zeroinitializer
-  store <8 x i64> %3347, ptr %133, align 64, !tbaa !26
-  %3348 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3347)
-  %3349 = icmp eq i64 %3348, 0
-  br i1 %3349, label %515, label %3350, !llvm.loop !53
+3350:                                             ; preds = %3343, %3254
+  %3351 = phi <8 x double> [ %3258, %3254 ], [ %3344, %3343 ]
+  %3352 = phi <8 x double> [ zeroinitializer, %3254 ], [ %3345, %3343 ]
+  %3353 = phi <8 x double> [ splat (double 1.000000e+09), %3254 ], [ %3346, %3343 ]
+  %3354 = phi <8 x double> [ zeroinitializer, %3254 ], [ %3347, %3343 ]
+  %3355 = phi <8 x double> [ zeroinitializer, %3254 ], [ %3348, %3343 ]
+  %3356 = phi <8 x double> [ splat (double 1.000000e+09), %3254 ], [ %3349, %3343 ]
+  %3357 = fsub <8 x double> %2589, %3356
+  %3358 = fcmp ogt <8 x double> %3352, splat (double 1.000000e-09)
+  %3359 = select <8 x i1> %3358, <8 x double> %3352, <8 x double> splat (double 1.000000e-09)
+  %3360 = fdiv <8 x double> %3353, %3359
+  %3361 = fadd <8 x double> %2589, %3360
+  %3362 = load <8 x double>, ptr %3236, align 64, !tbaa !26, !noalias !119
+  %3363 = select <8 x i1> %3243, <8 x double> %3354, <8 x double> %3362
+  store <8 x double> %3363, ptr %3236, align 64, !tbaa !26, !noalias !119
+  %3364 = getelementptr inbounds nuw i8, ptr %3202, i64 7936
+  %3365 = load <8 x double>, ptr %3364, align 64, !tbaa !26, !noalias !119
+  %3366 = select <8 x i1> %3243, <8 x double> %3355, <8 x double> %3365
+  store <8 x double> %3366, ptr %3364, align 64, !tbaa !26, !noalias !119
+  %3367 = getelementptr inbounds nuw i8, ptr %3202, i64 8000
+  %3368 = load <8 x double>, ptr %3367, align 64, !tbaa !26, !noalias !119
+  %3369 = select <8 x i1> %3243, <8 x double> %3351, <8 x double> %3368
+  store <8 x double> %3369, ptr %3367, align 64, !tbaa !26, !noalias !119
+  %3370 = getelementptr inbounds nuw i8, ptr %3202, i64 8064
+  %3371 = load <8 x double>, ptr %3370, align 64, !tbaa !26, !noalias !119
+  %3372 = select <8 x i1> %3243, <8 x double> %2589, <8 x double> %3371
+  store <8 x double> %3372, ptr %3370, align 64, !tbaa !26, !noalias !119
+  %3373 = select <8 x i1> %3243, <8 x double> %3357, <8 x double> %3238
+  store <8 x double> %3373, ptr %3237, align 64, !tbaa !26, !noalias !119
+  %3374 = select <8 x i1> %3243, <8 x double> %3361, <8 x double> %3241
+  store <8 x double> %3374, ptr %3240, align 64, !tbaa !26, !noalias !119
+  br label %3375
 
-3350:                                             ; preds = %3330
-  %3351 = icmp sgt i64 %3331, 0
-  br i1 %3351, label %3352, label %3354
+3375:                                             ; preds = %3246, %3350
+  %3376 = phi <8 x double> [ %3253, %3246 ], [ %3369, %3350 ]
+  %3377 = phi <8 x double> [ %3251, %3246 ], [ %3372, %3350 ]
+  %3378 = phi <8 x double> [ %3249, %3246 ], [ %3366, %3350 ]
+  %3379 = phi <8 x double> [ %3247, %3246 ], [ %3363, %3350 ]
+  %3380 = fsub <8 x double> %2589, %3377
+  %3381 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3378, <8 x double> %3380, <8 x double> %3379)
+  %3382 = getelementptr inbounds nuw i8, ptr %3202, i64 6464
+  %3383 = load <8 x double>, ptr %3382, align 64, !tbaa !26, !noalias !116
+  %3384 = getelementptr inbounds nuw i8, ptr %3202, i64 5888
+  %3385 = load <8 x double>, ptr %3384, align 64, !tbaa !26, !noalias !116
+  %3386 = getelementptr inbounds nuw i8, ptr %3202, i64 7424
+  %3387 = load <8 x double>, ptr %3386, align 64, !tbaa !26, !noalias !116
+  %3388 = fneg <8 x double> %3387
+  %3389 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3383, <8 x double> %3385, <8 x double> %3388)
+  %3390 = getelementptr inbounds nuw i8, ptr %3202, i64 7360
+  %3391 = load <8 x double>, ptr %3390, align 64, !tbaa !26, !noalias !116
+  %3392 = fadd <8 x double> %3383, %3391
+  %3393 = getelementptr inbounds nuw i8, ptr %3202, i64 8320
+  %3394 = load <8 x i64>, ptr %3393, align 64, !tbaa !26, !noalias !116
+  %3395 = getelementptr inbounds nuw i8, ptr %3202, i64 8672
+  %3396 = load ptr, ptr %3395, align 32, !tbaa !92, !noalias !116
+  %3397 = load <8 x double>, ptr %3396, align 64, !tbaa !26, !noalias !116
+  %3398 = fmul <8 x double> %3383, %3397
+  %3399 = icmp eq <8 x i64> %3394, zeroinitializer
+  %3400 = select <8 x i1> %3399, <8 x double> %3389, <8 x double> %3398
+  %3401 = getelementptr inbounds nuw i8, ptr %3202, i64 8680
+  %3402 = load ptr, ptr %3401, align 8, !tbaa !93, !noalias !116
+  %3403 = load <8 x double>, ptr %3402, align 64, !tbaa !26, !noalias !116
+  %3404 = fsub <8 x double> splat (double 1.000000e+00), %3403
+  %3405 = fmul <8 x double> %3383, %3404
+  %3406 = select <8 x i1> %3399, <8 x double> %3392, <8 x double> %3405
+  %3407 = fneg <8 x double> %3406
+  %3408 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3407, <8 x double> %2589, <8 x double> %3400)
+  %3409 = load i64, ptr %119, align 16, !tbaa !21, !noalias !116
+  %3410 = sitofp i64 %3409 to double
+  %3411 = insertelement <8 x double> poison, double %3410, i64 0
+  %3412 = shufflevector <8 x double> %3411, <8 x double> poison, <8 x i32> zeroinitializer
+  %3413 = fcmp olt <8 x double> %3376, %3412
+  %3414 = and <8 x i1> %3209, %3413
+  %3415 = fcmp ogt <8 x double> %3381, zeroinitializer
+  %3416 = fcmp oge <8 x double> %3408, zeroinitializer
+  %3417 = and <8 x i1> %3415, %3416
+  %3418 = and <8 x i1> %3417, %3414
+  %3419 = sext <8 x i1> %3418 to <8 x i64>
+  %3420 = xor <8 x i64> %3419, splat (i64 -1)
+  %3421 = fadd <8 x double> %3381, %3408
+  %3422 = fcmp ogt <8 x double> %3421, zeroinitializer
+  %3423 = select <8 x i1> %3422, <8 x i1> %3414, <8 x i1> zeroinitializer
+  %3424 = select <8 x i1> %3423, <8 x i64> %3420, <8 x i64> zeroinitializer
+  %3425 = or <8 x i64> %3424, %3419
+  %3426 = fmul <8 x double> %3198, %3408
+  %3427 = select <8 x i1> %3418, <8 x double> %3426, <8 x double> zeroinitializer
+  %3428 = icmp eq <8 x i64> %3425, zeroinitializer
+  %3429 = select <8 x i1> %3428, <8 x double> %3234, <8 x double> %3427
+  %3430 = select <8 x i1> %3428, <8 x double> %3235, <8 x double> %2589
+  %3431 = getelementptr inbounds nuw i8, ptr %3202, i64 6016
+  store <8 x double> %3429, ptr %3431, align 64, !tbaa !26, !noalias !116
+  %3432 = getelementptr inbounds nuw i8, ptr %3202, i64 5952
+  store <8 x double> %3430, ptr %3432, align 64, !tbaa !26, !noalias !116
+  %3433 = fmul <8 x double> %3198, %3381
+  %3434 = fmul <8 x double> %3198, %3421
+  %3435 = icmp eq <8 x i64> %3424, zeroinitializer
+  %3436 = select <8 x i1> %3435, <8 x double> zeroinitializer, <8 x double> %3434
+  %3437 = select <8 x i1> %3418, <8 x double> %3433, <8 x double> %3436
+  %3438 = getelementptr inbounds nuw i8, ptr %3202, i64 6080
+  store <8 x double> %3437, ptr %3438, align 64, !tbaa !26, !noalias !116
+  %3439 = load i64, ptr %119, align 16, !tbaa !21, !noalias !116
+  %3440 = sitofp i64 %3439 to double
+  %3441 = insertelement <8 x double> poison, double %3440, i64 0
+  %3442 = shufflevector <8 x double> %3441, <8 x double> poison, <8 x i32> zeroinitializer
+  %3443 = select <8 x i1> %3428, <8 x double> %3442, <8 x double> %3376
+  %3444 = getelementptr inbounds nuw i8, ptr %3202, i64 6144
+  store <8 x double> %3443, ptr %3444, align 64, !tbaa !26, !noalias !116
+  %3445 = add nuw nsw i64 %3200, 1
+  %3446 = load i64, ptr %156, align 8, !tbaa !20, !noalias !116
+  %3447 = icmp slt i64 %3445, %3446
+  br i1 %3447, label %3199, label %3448, !llvm.loop !115
 
-3352:                                             ; preds = %3350
-  %3353 = icmp eq <8 x i64> %3347, zeroinitializer
-  br label %3668
+3448:                                             ; preds = %3375, %3157
+  %3449 = phi i64 [ %3193, %3157 ], [ %3446, %3375 ]
+  %3450 = icmp sgt i64 %3449, 0
+  br i1 %3450, label %3613, label %3451
 
-3354:                                             ; preds = %3716, %3350
-  %3355 = phi i64 [ %3331, %3350 ], [ %3722, %3716 ]
-  %3356 = load <8 x double>, ptr %161, align 64, !tbaa !26
-  %3357 = fadd <8 x double> %3356, splat (double 1.000000e+00)
-  %3358 = icmp eq <8 x i64> %3347, zeroinitializer
-  %3359 = select <8 x i1> %3358, <8 x double> %3356, <8 x double> %3357
-  store <8 x double> %3359, ptr %161, align 64, !tbaa !26
-  %3360 = fcmp ogt <8 x double> %3359, splat (double 4.000000e+01)
-  %3361 = select <8 x i1> %3360, <8 x i64> %3347, <8 x i64> zeroinitializer
-  %3362 = xor <8 x i64> %3361, %3347
-  %3363 = load <8 x double>, ptr %127, align 64, !tbaa !26
-  %3364 = fadd <8 x double> %3363, splat (double 1.000000e+00)
-  %3365 = icmp eq <8 x i64> %3361, zeroinitializer
-  %3366 = select <8 x i1> %3365, <8 x double> %3363, <8 x double> %3364
-  store <8 x double> %3366, ptr %127, align 64, !tbaa !26
-  %3367 = load <8 x double>, ptr %199, align 64, !tbaa !26
-  %3368 = load <8 x double>, ptr %210, align 64, !tbaa !26
-  %3369 = fsub <8 x double> %3367, %3368
-  %3370 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3369)
-  %3371 = load <8 x double>, ptr %211, align 64, !tbaa !26
-  %3372 = fmul <8 x double> %3371, splat (double 1.500000e+00)
-  %3373 = fcmp ogt <8 x double> %3370, %3372
-  %3374 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %3375 = fcmp ogt <8 x double> %3374, splat (double 2.000000e-03)
-  %3376 = load <8 x double>, ptr %175, align 64, !tbaa !26
-  %3377 = fcmp oeq <8 x double> %3376, zeroinitializer
-  %3378 = and <8 x i1> %3373, %3377
-  %3379 = and <8 x i1> %3375, %3378
-  %3380 = fdiv <8 x double> %3371, %3370
-  %3381 = select <8 x i1> %3379, <8 x i64> %3362, <8 x i64> zeroinitializer
-  %3382 = load <8 x double>, ptr %159, align 64, !tbaa !26
-  %3383 = fcmp ogt <8 x double> %3382, %3374
-  %3384 = select <8 x i1> %3383, <8 x double> %3382, <8 x double> %3374
-  %3385 = select <8 x i1> %3379, <8 x double> zeroinitializer, <8 x double> %3384
-  %3386 = icmp eq <8 x i64> %3381, zeroinitializer
-  %3387 = select <8 x i1> %3386, <8 x double> %3382, <8 x double> %3385
-  store <8 x double> %3387, ptr %159, align 64, !tbaa !26
-  %3388 = fcmp ogt <8 x double> %3380, splat (double 5.000000e-02)
-  %3389 = select <8 x i1> %3388, <8 x double> %3380, <8 x double> splat (double 5.000000e-02)
-  %3390 = fcmp olt <8 x double> %3389, splat (double 0x3FEE666666666666)
-  %3391 = select <8 x i1> %3390, <8 x double> %3389, <8 x double> splat (double 0x3FEE666666666666)
-  %3392 = fmul <8 x double> %3374, %3391
-  %3393 = fcmp ogt <8 x double> %3392, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3394 = select <8 x i1> %3393, <8 x double> %3392, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3395 = load <8 x double>, ptr %139, align 64, !tbaa !26
-  %3396 = select <8 x i1> %3386, <8 x double> %3395, <8 x double> %3394
-  store <8 x double> %3396, ptr %139, align 64, !tbaa !26
-  %3397 = load <8 x double>, ptr %124, align 64, !tbaa !26
-  %3398 = fadd <8 x double> %3397, splat (double 1.000000e+00)
-  %3399 = select <8 x i1> %3386, <8 x double> %3397, <8 x double> %3398
-  store <8 x double> %3399, ptr %124, align 64, !tbaa !26
-  %3400 = xor <8 x i64> %3381, %3362
-  %3401 = icmp sgt i64 %3355, 0
-  br i1 %3401, label %3402, label %3498
+3451:                                             ; preds = %3448, %3194
+  %3452 = load <8 x double>, ptr %165, align 64, !tbaa !26
+  br label %3458
 
-3402:                                             ; preds = %3354
-  %3403 = load ptr, ptr %129, align 8, !tbaa !28
-  %3404 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  %3405 = load <8 x double>, ptr %137, align 64, !tbaa !26
-  %3406 = fcmp une <8 x double> %3404, %3405
-  %3407 = fcmp ule <8 x double> %3404, zeroinitializer
-  %3408 = or <8 x i1> %3407, %3406
-  %3409 = fcmp ogt <8 x double> %3374, splat (double 0x3E7AD7F29ABCAF48)
-  %3410 = fcmp ogt <8 x double> %3374, splat (double 1.000000e-05)
-  %3411 = fcmp ogt <8 x double> %3374, splat (double 1.000000e-04)
-  br label %3412
+3453:                                             ; preds = %3685
+  %3454 = load <8 x double>, ptr %165, align 64, !tbaa !26
+  %3455 = icmp sgt i64 %3709, 0
+  br i1 %3455, label %3456, label %3458
 
-3412:                                             ; preds = %3402, %3412
-  %3413 = phi i64 [ 0, %3402 ], [ %3496, %3412 ]
-  %3414 = phi <8 x double> [ splat (double 1.000000e+00), %3402 ], [ %3495, %3412 ]
-  %3415 = phi <8 x i64> [ zeroinitializer, %3402 ], [ %3443, %3412 ]
-  %3416 = phi <8 x i64> [ zeroinitializer, %3402 ], [ %3492, %3412 ]
-  %3417 = getelementptr inbounds nuw %struct.Piece, ptr %3403, i64 %3413
-  %3418 = getelementptr inbounds nuw i8, ptr %3417, i64 3072
-  %3419 = load <8 x double>, ptr %3418, align 64, !tbaa !26
-  %3420 = getelementptr inbounds nuw i8, ptr %3417, i64 3840
-  %3421 = load <8 x double>, ptr %3420, align 64, !tbaa !26
-  %3422 = getelementptr inbounds nuw i8, ptr %3417, i64 7360
-  %3423 = load <8 x i64>, ptr %3422, align 64, !tbaa !26
-  %3424 = xor <8 x i64> %3423, splat (i64 -1)
-  %3425 = getelementptr inbounds nuw i8, ptr %3417, i64 896
-  %3426 = load <8 x double>, ptr %3425, align 64, !tbaa !26
-  %3427 = fmul <8 x double> %3426, splat (double 1.000000e-03)
-  %3428 = fcmp ogt <8 x double> %3427, splat (double 0x3E7AD7F29ABCAF48)
-  %3429 = fneg <8 x double> %3427
-  %3430 = select <8 x i1> %3428, <8 x double> %3429, <8 x double> splat (double 0xBE7AD7F29ABCAF48)
-  %3431 = fcmp olt <8 x double> %3419, %3430
-  %3432 = select <8 x i1> %3431, <8 x i1> %3408, <8 x i1> zeroinitializer
-  %3433 = select <8 x i1> %3432, <8 x i64> %3424, <8 x i64> zeroinitializer
-  %3434 = fcmp ole <8 x double> %3421, zeroinitializer
-  %3435 = select <8 x i1> %3434, <8 x i64> %3433, <8 x i64> zeroinitializer
-  %3436 = getelementptr inbounds nuw i8, ptr %3417, i64 832
-  %3437 = load <8 x double>, ptr %3436, align 64, !tbaa !26
-  %3438 = fmul <8 x double> %3437, splat (double -3.000000e-07)
-  %3439 = fcmp olt <8 x double> %3419, %3438
-  %3440 = select <8 x i1> %3409, <8 x i1> %3439, <8 x i1> zeroinitializer
-  %3441 = select <8 x i1> %3440, <8 x i64> %3435, <8 x i64> zeroinitializer
-  %3442 = or <8 x i64> %3441, %3416
-  %3443 = or <8 x i64> %3441, %3415
-  %3444 = fcmp olt <8 x double> %3414, splat (double 3.000000e-01)
-  %3445 = icmp eq <8 x i64> %3441, zeroinitializer
-  %3446 = select <8 x i1> %3445, <8 x i1> splat (i1 true), <8 x i1> %3444
-  %3447 = select <8 x i1> %3446, <8 x double> %3414, <8 x double> splat (double 3.000000e-01)
-  %3448 = xor <8 x i64> %3435, splat (i64 -1)
-  %3449 = and <8 x i64> %3433, %3448
-  %3450 = select <8 x i1> %3410, <8 x i64> %3449, <8 x i64> zeroinitializer
-  %3451 = fsub <8 x double> %3421, %3419
-  %3452 = fdiv <8 x double> %3421, %3451
-  %3453 = or <8 x i64> %3442, %3450
-  %3454 = fcmp olt <8 x double> %3447, %3452
-  %3455 = icmp eq <8 x i64> %3450, zeroinitializer
-  %3456 = select <8 x i1> %3455, <8 x i1> splat (i1 true), <8 x i1> %3454
-  %3457 = select <8 x i1> %3456, <8 x double> %3447, <8 x double> %3452
-  %3458 = getelementptr inbounds nuw i8, ptr %3417, i64 3776
-  %3459 = load <8 x double>, ptr %3458, align 64, !tbaa !26
-  %3460 = getelementptr inbounds nuw i8, ptr %3417, i64 3008
-  %3461 = load <8 x double>, ptr %3460, align 64, !tbaa !26
-  %3462 = getelementptr inbounds nuw i8, ptr %3417, i64 7296
-  %3463 = load <8 x double>, ptr %3462, align 64, !tbaa !26
-  %3464 = fcmp oeq <8 x double> %3463, zeroinitializer
-  %3465 = getelementptr inbounds nuw i8, ptr %3417, i64 1472
-  %3466 = load <8 x double>, ptr %3465, align 64, !tbaa !26
-  %3467 = fmul <8 x double> %3466, splat (double 0x3FEFF7CED916872B)
-  %3468 = fcmp olt <8 x double> %3461, %3467
-  %3469 = and <8 x i1> %3464, %3468
-  %3470 = and <8 x i1> %3411, %3469
-  %3471 = fsub <8 x double> %3459, %3466
-  %3472 = fsub <8 x double> %3459, %3461
-  %3473 = fdiv <8 x double> %3471, %3472
-  %3474 = fcmp uge <8 x double> %3457, %3473
-  %3475 = select <8 x i1> %3470, <8 x i1> %3474, <8 x i1> zeroinitializer
-  %3476 = select <8 x i1> %3475, <8 x double> %3473, <8 x double> %3457
-  %3477 = fcmp oeq <8 x double> %3463, splat (double 1.000000e+00)
-  %3478 = getelementptr inbounds nuw i8, ptr %3417, i64 3264
-  %3479 = load <8 x double>, ptr %3478, align 64, !tbaa !26
-  %3480 = getelementptr inbounds nuw i8, ptr %3417, i64 1600
-  %3481 = load <8 x double>, ptr %3480, align 64, !tbaa !26
-  %3482 = fmul <8 x double> %3481, splat (double 1.000100e+00)
-  %3483 = fcmp ogt <8 x double> %3479, %3482
-  %3484 = and <8 x i1> %3477, %3483
-  %3485 = and <8 x i1> %3411, %3484
-  %3486 = getelementptr inbounds nuw i8, ptr %3417, i64 4032
-  %3487 = load <8 x double>, ptr %3486, align 64, !tbaa !26
-  %3488 = fsub <8 x double> %3481, %3487
-  %3489 = fsub <8 x double> %3479, %3487
-  %3490 = fdiv <8 x double> %3488, %3489
-  %3491 = select <8 x i1> %3484, <8 x i1> %3411, <8 x i1> %3470
-  %3492 = select <8 x i1> %3491, <8 x i64> splat (i64 -1), <8 x i64> %3453
-  %3493 = fcmp uge <8 x double> %3476, %3490
-  %3494 = select <8 x i1> %3485, <8 x i1> %3493, <8 x i1> zeroinitializer
-  %3495 = select <8 x i1> %3494, <8 x double> %3490, <8 x double> %3476
-  %3496 = add nuw nsw i64 %3413, 1
-  %3497 = icmp eq i64 %3496, %3355
-  br i1 %3497, label %3498, label %3412, !llvm.loop !116
+3456:                                             ; preds = %3453
+  %3457 = load ptr, ptr %129, align 8, !tbaa !28
+  br label %3591
 
-3498:                                             ; preds = %3412, %3354
-  %3499 = phi <8 x i64> [ zeroinitializer, %3354 ], [ %3492, %3412 ]
-  %3500 = phi <8 x i64> [ zeroinitializer, %3354 ], [ %3443, %3412 ]
-  %3501 = phi <8 x double> [ splat (double 1.000000e+00), %3354 ], [ %3495, %3412 ]
-  %3502 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3499)
-  %3503 = icmp eq i64 %3502, 0
-  %3504 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3500)
-  %3505 = icmp eq i64 %3504, 0
-  %3506 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %3501)
-  %3507 = insertelement <8 x double> poison, double %3506, i64 0
-  %3508 = shufflevector <8 x double> %3507, <8 x double> poison, <8 x i32> zeroinitializer
-  %3509 = select i1 %3503, <8 x i64> zeroinitializer, <8 x i64> %3400
-  %3510 = fcmp ogt <8 x double> %3387, %3374
-  %3511 = select <8 x i1> %3510, <8 x double> %3387, <8 x double> %3374
-  %3512 = select i1 %3505, <8 x i1> splat (i1 true), <8 x i1> zeroinitializer
-  %3513 = select <8 x i1> %3512, <8 x double> %3511, <8 x double> zeroinitializer
-  %3514 = icmp eq <8 x i64> %3509, zeroinitializer
-  %3515 = select <8 x i1> %3514, <8 x double> %3387, <8 x double> %3513
-  %3516 = fcmp ogt <8 x double> %3508, splat (double 5.000000e-02)
-  %3517 = select <8 x i1> %3516, <8 x double> %3508, <8 x double> splat (double 5.000000e-02)
-  %3518 = fcmp olt <8 x double> %3517, splat (double 0x3FEE666666666666)
-  %3519 = select <8 x i1> %3518, <8 x double> %3517, <8 x double> splat (double 0x3FEE666666666666)
-  %3520 = fmul <8 x double> %3374, %3519
-  %3521 = fcmp ogt <8 x double> %3520, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3522 = select <8 x i1> %3521, <8 x double> %3520, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3523 = select <8 x i1> %3514, <8 x double> %3396, <8 x double> %3522
-  %3524 = fadd <8 x double> %3399, splat (double 1.000000e+00)
-  %3525 = select <8 x i1> %3514, <8 x double> %3399, <8 x double> %3524
-  %3526 = xor <8 x i64> %3509, %3400
-  %3527 = load <8 x double>, ptr %141, align 64, !tbaa !26
-  %3528 = fmul <8 x double> %3527, splat (double 5.000000e-01)
-  %3529 = load <8 x double>, ptr %142, align 64, !tbaa !26
-  %3530 = load <8 x i64>, ptr %143, align 64, !tbaa !26
-  %3531 = fneg <8 x double> %3528
-  %3532 = icmp eq <8 x i64> %3530, zeroinitializer
-  %3533 = select <8 x i1> %3532, <8 x double> %3531, <8 x double> %3528
-  %3534 = fadd <8 x double> %3529, %3533
-  %3535 = load <8 x double>, ptr %144, align 64, !tbaa !26
-  %3536 = fsub <8 x double> %3535, %3534
-  %3537 = load <8 x double>, ptr %165, align 64, !tbaa !26
-  %3538 = fsub <8 x double> %3537, %3534
-  %3539 = fneg <8 x double> %3536
-  %3540 = select <8 x i1> %3532, <8 x double> %3539, <8 x double> %3536
-  %3541 = fneg <8 x double> %3538
-  %3542 = select <8 x i1> %3532, <8 x double> %3541, <8 x double> %3538
-  %3543 = load <8 x double>, ptr %154, align 64, !tbaa !26
-  %3544 = fcmp oeq <8 x double> %3543, zeroinitializer
-  %3545 = load <8 x double>, ptr %155, align 64, !tbaa !26
-  %3546 = fcmp oeq <8 x double> %3545, zeroinitializer
-  %3547 = and <8 x i1> %3544, %3546
-  %3548 = fcmp olt <8 x double> %3540, splat (double -4.000000e-03)
-  %3549 = and <8 x i1> %3547, %3548
-  %3550 = fcmp ogt <8 x double> %3542, splat (double 4.000000e-03)
-  %3551 = and <8 x i1> %3550, %3549
-  %3552 = and <8 x i1> %3375, %3551
-  %3553 = fsub <8 x double> %3540, %3542
-  %3554 = fdiv <8 x double> %3540, %3553
-  %3555 = select <8 x i1> %3552, <8 x i64> %3526, <8 x i64> zeroinitializer
-  %3556 = fcmp ogt <8 x double> %3515, %3374
-  %3557 = icmp eq <8 x i64> %3555, zeroinitializer
-  %3558 = select <8 x i1> %3557, <8 x i1> splat (i1 true), <8 x i1> %3556
-  %3559 = select <8 x i1> %3558, <8 x double> %3515, <8 x double> %3374
-  store <8 x double> %3559, ptr %159, align 64, !tbaa !26
-  %3560 = fcmp ogt <8 x double> %3554, splat (double 5.000000e-02)
-  %3561 = select <8 x i1> %3560, <8 x double> %3554, <8 x double> splat (double 5.000000e-02)
-  %3562 = fcmp olt <8 x double> %3561, splat (double 0x3FEE666666666666)
-  %3563 = select <8 x i1> %3562, <8 x double> %3561, <8 x double> splat (double 0x3FEE666666666666)
-  %3564 = fmul <8 x double> %3374, %3563
-  %3565 = fcmp ogt <8 x double> %3564, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3566 = select <8 x i1> %3565, <8 x double> %3564, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3567 = select <8 x i1> %3557, <8 x double> %3523, <8 x double> %3566
-  store <8 x double> %3567, ptr %139, align 64, !tbaa !26
-  %3568 = fadd <8 x double> %3525, splat (double 1.000000e+00)
-  %3569 = select <8 x i1> %3557, <8 x double> %3525, <8 x double> %3568
-  store <8 x double> %3569, ptr %124, align 64, !tbaa !26
-  %3570 = xor <8 x i64> %3555, %3526
-  %3571 = load <8 x double>, ptr %212, align 64, !tbaa !26
-  %3572 = load <8 x double>, ptr %187, align 64, !tbaa !26
-  %3573 = load <8 x double>, ptr %178, align 64, !tbaa !26
-  %3574 = fsub <8 x double> %3572, %3573
-  %3575 = load <8 x double>, ptr %213, align 64, !tbaa !26
-  %3576 = fcmp une <8 x double> %3575, splat (double 1.000000e+00)
-  %3577 = load <8 x double>, ptr %214, align 64, !tbaa !26
-  %3578 = fsub <8 x double> %3535, %3577
-  %3579 = select <8 x i1> %3576, <8 x double> splat (double -1.000000e+00), <8 x double> %3578
-  %3580 = fcmp une <8 x double> %3575, splat (double 2.000000e+00)
-  %3581 = fsub <8 x double> %3571, %3577
-  %3582 = select <8 x i1> %3580, <8 x double> %3579, <8 x double> %3581
-  %3583 = fcmp une <8 x double> %3575, splat (double 3.000000e+00)
-  %3584 = fsub <8 x double> %3574, %3577
-  %3585 = select <8 x i1> %3583, <8 x double> %3582, <8 x double> %3584
-  %3586 = fcmp une <8 x double> %3575, splat (double 4.000000e+00)
-  %3587 = fsub <8 x double> %3577, %3574
-  %3588 = select <8 x i1> %3586, <8 x double> %3585, <8 x double> %3587
-  br i1 %3401, label %3589, label %3621
+3458:                                             ; preds = %3591, %3451, %3453
+  %3459 = phi <8 x double> [ %3454, %3453 ], [ %3452, %3451 ], [ %3454, %3591 ]
+  %3460 = phi <8 x double> [ zeroinitializer, %3453 ], [ zeroinitializer, %3451 ], [ %3610, %3591 ]
+  %3461 = phi <8 x double> [ zeroinitializer, %3453 ], [ zeroinitializer, %3451 ], [ %3605, %3591 ]
+  %3462 = extractelement <8 x double> %3461, i64 0
+  %3463 = extractelement <8 x double> %3461, i64 1
+  %3464 = fadd double %3462, %3463
+  %3465 = extractelement <8 x double> %3461, i64 2
+  %3466 = fadd double %3464, %3465
+  %3467 = extractelement <8 x double> %3461, i64 3
+  %3468 = fadd double %3466, %3467
+  %3469 = extractelement <8 x double> %3461, i64 4
+  %3470 = fadd double %3468, %3469
+  %3471 = extractelement <8 x double> %3461, i64 5
+  %3472 = fadd double %3470, %3471
+  %3473 = extractelement <8 x double> %3461, i64 6
+  %3474 = fadd double %3472, %3473
+  %3475 = extractelement <8 x double> %3461, i64 7
+  %3476 = fadd double %3474, %3475
+  %3477 = insertelement <8 x double> poison, double %3476, i64 0
+  %3478 = load <8 x double>, ptr %200, align 64, !tbaa !26
+  %3479 = load <8 x double>, ptr %183, align 64, !tbaa !26
+  %3480 = fsub <8 x double> %3459, %3479
+  %3481 = extractelement <8 x double> %3460, i64 0
+  %3482 = extractelement <8 x double> %3460, i64 1
+  %3483 = fadd double %3481, %3482
+  %3484 = extractelement <8 x double> %3460, i64 2
+  %3485 = fadd double %3483, %3484
+  %3486 = extractelement <8 x double> %3460, i64 3
+  %3487 = fadd double %3485, %3486
+  %3488 = extractelement <8 x double> %3460, i64 4
+  %3489 = fadd double %3487, %3488
+  %3490 = extractelement <8 x double> %3460, i64 5
+  %3491 = fadd double %3489, %3490
+  %3492 = extractelement <8 x double> %3460, i64 6
+  %3493 = fadd double %3491, %3492
+  %3494 = extractelement <8 x double> %3460, i64 7
+  %3495 = fadd double %3493, %3494
+  %3496 = shufflevector <8 x double> %3477, <8 x double> poison, <8 x i32> zeroinitializer
+  %3497 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3478, <8 x double> %3480, <8 x double> %3496)
+  %3498 = insertelement <8 x double> poison, double %3495, i64 0
+  %3499 = shufflevector <8 x double> %3498, <8 x double> poison, <8 x i32> zeroinitializer
+  %3500 = fadd <8 x double> %3478, %3499
+  store <8 x double> %3497, ptr %201, align 64, !tbaa !26
+  %3501 = load <8 x double>, ptr %155, align 64, !tbaa !26
+  %3502 = fcmp ule <8 x double> %3501, zeroinitializer
+  %3503 = load <8 x double>, ptr %142, align 64, !tbaa !26
+  %3504 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3501, <8 x double> splat (double 5.000000e-01), <8 x double> %3503)
+  %3505 = fsub <8 x double> %3504, %3459
+  %3506 = fcmp ogt <8 x double> %3501, splat (double 1.000000e-30)
+  %3507 = select <8 x i1> %3506, <8 x double> %3501, <8 x double> splat (double 1.000000e-30)
+  %3508 = fdiv <8 x double> %3505, %3507
+  %3509 = fcmp ogt <8 x double> %3508, zeroinitializer
+  %3510 = select <8 x i1> %3509, <8 x double> %3508, <8 x double> zeroinitializer
+  %3511 = fcmp olt <8 x double> %3510, splat (double 1.000000e+00)
+  %3512 = select <8 x i1> %3511, <8 x double> %3510, <8 x double> splat (double 1.000000e+00)
+  %3513 = load <8 x double>, ptr %145, align 64, !tbaa !26
+  %3514 = load <8 x i64>, ptr %143, align 64, !tbaa !26
+  %3515 = icmp eq <8 x i64> %3514, zeroinitializer
+  %3516 = select <8 x i1> %3515, <8 x double> zeroinitializer, <8 x double> splat (double 1.000000e+00)
+  %3517 = select <8 x i1> %3502, <8 x double> %3516, <8 x double> %3512
+  %3518 = fmul <8 x double> %3513, %3517
+  %3519 = fcmp ule <8 x double> %3518, zeroinitializer
+  %3520 = fcmp uge <8 x double> %3518, %3513
+  %3521 = or <8 x i1> %3519, %3520
+  %3522 = or <8 x i1> %3502, %3521
+  %3523 = fdiv <8 x double> %3513, %3507
+  %3524 = select <8 x i1> %3522, <8 x double> zeroinitializer, <8 x double> %3523
+  %3525 = fadd <8 x double> %3500, %3524
+  %3526 = load <8 x i64>, ptr %153, align 64, !tbaa !26
+  %3527 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %3528 = fdiv <8 x double> splat (double 2.000000e+00), %3527
+  %3529 = load <8 x double>, ptr %162, align 64, !tbaa !26
+  %3530 = icmp eq <8 x i64> %3526, zeroinitializer
+  %3531 = select <8 x i1> %3530, <8 x double> %3529, <8 x double> %3528
+  %3532 = load <8 x double>, ptr %144, align 64, !tbaa !26
+  %3533 = load <8 x double>, ptr %1, align 64, !tbaa !26
+  %3534 = fmul <8 x double> %3532, %3533
+  %3535 = load <8 x double>, ptr %147, align 64, !tbaa !26
+  %3536 = load <8 x double>, ptr %148, align 64, !tbaa !26
+  %3537 = fmul <8 x double> %3536, splat (double 5.000000e-01)
+  %3538 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3537, <8 x double> %3532, <8 x double> %3535)
+  %3539 = load <8 x double>, ptr %149, align 64, !tbaa !26
+  %3540 = fmul <8 x double> %3532, %3539
+  %3541 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3534, <8 x double> %3538, <8 x double> %3540)
+  %3542 = load <8 x double>, ptr %163, align 64, !tbaa !26
+  %3543 = load <8 x double>, ptr %164, align 64, !tbaa !26
+  %3544 = load <8 x double>, ptr %150, align 64, !tbaa !26
+  %3545 = fmul <8 x double> %3533, %3544
+  %3546 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3537, <8 x double> %3544, <8 x double> %3535)
+  %3547 = fmul <8 x double> %3539, %3544
+  %3548 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3545, <8 x double> %3546, <8 x double> %3547)
+  %3549 = fmul <8 x double> %3543, %3548
+  %3550 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3542, <8 x double> %3541, <8 x double> %3549)
+  %3551 = fmul <8 x double> %3459, %3533
+  %3552 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3537, <8 x double> %3459, <8 x double> %3535)
+  %3553 = fmul <8 x double> %3459, %3539
+  %3554 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3551, <8 x double> %3552, <8 x double> %3553)
+  %3555 = fneg <8 x double> %3531
+  %3556 = load <8 x double>, ptr %166, align 64, !tbaa !26
+  %3557 = fneg <8 x double> %3556
+  %3558 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3555, <8 x double> %3541, <8 x double> %3557)
+  %3559 = select <8 x i1> %3530, <8 x double> %3550, <8 x double> %3558
+  %3560 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3531, <8 x double> %3554, <8 x double> %3559)
+  %3561 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3536, <8 x double> %3459, <8 x double> %3535)
+  %3562 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3533, <8 x double> %3561, <8 x double> %3539)
+  %3563 = load <8 x double>, ptr %154, align 64, !tbaa !26
+  %3564 = fcmp une <8 x double> %3563, zeroinitializer
+  %3565 = fadd <8 x double> %3497, %3560
+  %3566 = fsub <8 x double> %3565, %3518
+  %3567 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3531, <8 x double> %3562, <8 x double> %3525)
+  %3568 = fdiv <8 x double> %3566, %3567
+  %3569 = fsub <8 x double> %3459, %3568
+  %3570 = select <8 x i1> %3564, <8 x double> %3459, <8 x double> %3569
+  store <8 x double> %3570, ptr %165, align 64, !tbaa !26
+  %3571 = load <8 x double>, ptr %202, align 64, !tbaa !26
+  %3572 = fneg <8 x double> %3542
+  %3573 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3572, <8 x double> %3571, <8 x double> %3518)
+  %3574 = load <8 x double>, ptr %203, align 64, !tbaa !26
+  %3575 = fneg <8 x double> %3543
+  %3576 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3575, <8 x double> %3574, <8 x double> %3573)
+  %3577 = fdiv <8 x double> %3576, %3529
+  %3578 = load <8 x double>, ptr %204, align 64, !tbaa !26
+  %3579 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3572, <8 x double> %3578, <8 x double> %3497)
+  %3580 = load <8 x double>, ptr %205, align 64, !tbaa !26
+  %3581 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3575, <8 x double> %3580, <8 x double> %3579)
+  %3582 = fdiv <8 x double> %3581, %3529
+  %3583 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3518, <8 x double> %3527, <8 x double> %3571)
+  %3584 = select <8 x i1> %3530, <8 x double> %3577, <8 x double> %3583
+  %3585 = load <8 x double>, ptr %206, align 64, !tbaa !26
+  %3586 = select <8 x i1> %3564, <8 x double> %3585, <8 x double> %3584
+  store <8 x double> %3586, ptr %206, align 64, !tbaa !26
+  %3587 = load <8 x double>, ptr %207, align 64, !tbaa !26
+  %3588 = select <8 x i1> %3564, <8 x double> %3587, <8 x double> %3582
+  store <8 x double> %3588, ptr %207, align 64, !tbaa !26
+  %3589 = load i64, ptr %156, align 8, !tbaa !20
+  %3590 = icmp sgt i64 %3589, 0
+  br i1 %3590, label %3711, label %3999
 
-3589:                                             ; preds = %3498
-  %3590 = load ptr, ptr %129, align 8, !tbaa !28
-  %3591 = and i64 %3355, 1
-  %3592 = icmp eq i64 %3355, 1
-  br i1 %3592, label %3611, label %3593
+3591:                                             ; preds = %3456, %3591
+  %3592 = phi <8 x double> [ zeroinitializer, %3456 ], [ %3605, %3591 ]
+  %3593 = phi <8 x double> [ zeroinitializer, %3456 ], [ %3610, %3591 ]
+  %3594 = phi i64 [ 0, %3456 ], [ %3611, %3591 ]
+  %3595 = getelementptr inbounds nuw %struct.Piece, ptr %3457, i64 %3594
+  %3596 = getelementptr inbounds nuw i8, ptr %3595, i64 8448
+  %3597 = load <8 x i64>, ptr %3596, align 64, !tbaa !26
+  %3598 = getelementptr inbounds nuw i8, ptr %3595, i64 128
+  %3599 = load <8 x double>, ptr %3598, align 64, !tbaa !26
+  %3600 = getelementptr inbounds nuw i8, ptr %3595, i64 6720
+  %3601 = load <8 x double>, ptr %3600, align 64, !tbaa !26
+  %3602 = fmul <8 x double> %3599, %3601
+  %3603 = icmp eq <8 x i64> %3597, zeroinitializer
+  %3604 = select <8 x i1> %3603, <8 x double> %3602, <8 x double> zeroinitializer
+  %3605 = fadd <8 x double> %3592, %3604
+  %3606 = getelementptr inbounds nuw i8, ptr %3595, i64 6592
+  %3607 = load <8 x double>, ptr %3606, align 64, !tbaa !26
+  %3608 = fmul <8 x double> %3599, %3607
+  %3609 = select <8 x i1> %3603, <8 x double> %3608, <8 x double> zeroinitializer
+  %3610 = fadd <8 x double> %3593, %3609
+  %3611 = add nuw nsw i64 %3594, 1
+  %3612 = icmp eq i64 %3611, %3709
+  br i1 %3612, label %3458, label %3591, !llvm.loop !125
 
-3593:                                             ; preds = %3589
-  %3594 = and i64 %3355, 9223372036854775806
-  br label %3595
-
-3595:                                             ; preds = %3595, %3593
-  %3596 = phi i64 [ 0, %3593 ], [ %3608, %3595 ]
-  %3597 = phi <8 x double> [ splat (double 1.000000e+09), %3593 ], [ %3607, %3595 ]
-  %3598 = phi i64 [ 0, %3593 ], [ %3609, %3595 ]
-  %3599 = getelementptr inbounds nuw %struct.Piece, ptr %3590, i64 %3596, i32 35
-  %3600 = load <8 x double>, ptr %3599, align 64, !tbaa !26
-  %3601 = fcmp olt <8 x double> %3597, %3600
-  %3602 = select <8 x i1> %3601, <8 x double> %3597, <8 x double> %3600
-  %3603 = or disjoint i64 %3596, 1
-  %3604 = getelementptr inbounds nuw %struct.Piece, ptr %3590, i64 %3603, i32 35
-  %3605 = load <8 x double>, ptr %3604, align 64, !tbaa !26
-  %3606 = fcmp olt <8 x double> %3602, %3605
-  %3607 = select <8 x i1> %3606, <8 x double> %3602, <8 x double> %3605
-  %3608 = add nuw nsw i64 %3596, 2
-  %3609 = add i64 %3598, 2
-  %3610 = icmp eq i64 %3609, %3594
-  br i1 %3610, label %3611, label %3595, !llvm.loop !117
-
-3611:                                             ; preds = %3595, %3589
-  %3612 = phi <8 x double> [ poison, %3589 ], [ %3607, %3595 ]
-  %3613 = phi i64 [ 0, %3589 ], [ %3608, %3595 ]
-  %3614 = phi <8 x double> [ splat (double 1.000000e+09), %3589 ], [ %3607, %3595 ]
-  %3615 = icmp eq i64 %3591, 0
-  br i1 %3615, label %3621, label %3616
-
-3616:                                             ; preds = %3611
-  %3617 = getelementptr inbounds nuw %struct.Piece, ptr %3590, i64 %3613, i32 35
+3613:                                             ; preds = %3448, %3685
+  %3614 = phi i64 [ %3708, %3685 ], [ 0, %3448 ]
+  %3615 = load ptr, ptr %129, align 8, !tbaa !28
+  %3616 = getelementptr inbounds nuw %struct.Piece, ptr %3615, i64 %3614
+  %3617 = getelementptr inbounds nuw i8, ptr %3616, i64 5952
   %3618 = load <8 x double>, ptr %3617, align 64, !tbaa !26
-  %3619 = fcmp olt <8 x double> %3614, %3618
-  %3620 = select <8 x i1> %3619, <8 x double> %3614, <8 x double> %3618
-  br label %3621
+  %3619 = getelementptr inbounds nuw i8, ptr %3616, i64 6144
+  %3620 = load <8 x double>, ptr %3619, align 64, !tbaa !26
+  %3621 = getelementptr inbounds nuw i8, ptr %3616, i64 8568
+  %3622 = load ptr, ptr %3621, align 8, !tbaa !86
+  %3623 = getelementptr inbounds nuw i8, ptr %3616, i64 8576
+  %3624 = load ptr, ptr %3623, align 64, !tbaa !87
+  %3625 = getelementptr inbounds nuw i8, ptr %3616, i64 8520
+  %3626 = load ptr, ptr %3625, align 8, !tbaa !57
+  %3627 = load i64, ptr %119, align 16, !tbaa !21
+  %3628 = icmp sgt i64 %3627, 0
+  br i1 %3628, label %3644, label %3629
 
-3621:                                             ; preds = %3616, %3611, %3498
-  %3622 = phi <8 x double> [ splat (double 1.000000e+09), %3498 ], [ %3612, %3611 ], [ %3620, %3616 ]
-  %3623 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %3622)
-  %3624 = insertelement <8 x double> poison, double %3623, i64 0
-  %3625 = shufflevector <8 x double> %3624, <8 x double> poison, <8 x i32> zeroinitializer
-  %3626 = load <8 x double>, ptr %179, align 64, !tbaa !26
-  %3627 = fsub <8 x double> %3626, %3573
-  %3628 = fsub <8 x double> %3537, %3577
-  %3629 = select <8 x i1> %3576, <8 x double> splat (double -1.000000e+00), <8 x double> %3628
-  %3630 = fsub <8 x double> %3625, %3577
-  %3631 = select <8 x i1> %3580, <8 x double> %3629, <8 x double> %3630
-  %3632 = fsub <8 x double> %3627, %3577
-  %3633 = select <8 x i1> %3583, <8 x double> %3631, <8 x double> %3632
-  %3634 = fsub <8 x double> %3577, %3627
-  %3635 = select <8 x i1> %3586, <8 x double> %3633, <8 x double> %3634
-  %3636 = fcmp une <8 x double> %3575, zeroinitializer
-  %3637 = fcmp oge <8 x double> %3374, splat (double 5.000000e-02)
-  %3638 = and <8 x i1> %3637, %3636
-  %3639 = fcmp olt <8 x double> %3588, zeroinitializer
-  %3640 = and <8 x i1> %3638, %3639
-  %3641 = fsub <8 x double> %3635, %3588
-  %3642 = fmul <8 x double> %3641, splat (double 2.000000e-02)
-  %3643 = fcmp ogt <8 x double> %3635, %3642
-  %3644 = and <8 x i1> %3640, %3643
-  %3645 = fsub <8 x double> %3588, %3635
-  %3646 = fdiv <8 x double> %3588, %3645
-  %3647 = fcmp olt <8 x double> %3646, splat (double 0x3FEE666666666666)
-  %3648 = and <8 x i1> %3647, %3644
-  %3649 = select <8 x i1> %3648, <8 x i64> %3570, <8 x i64> zeroinitializer
-  %3650 = fcmp ogt <8 x double> %3559, %3374
-  %3651 = icmp eq <8 x i64> %3649, zeroinitializer
-  %3652 = select <8 x i1> %3651, <8 x i1> splat (i1 true), <8 x i1> %3650
-  %3653 = select <8 x i1> %3652, <8 x double> %3559, <8 x double> %3374
-  store <8 x double> %3653, ptr %159, align 64, !tbaa !26
-  %3654 = fcmp ogt <8 x double> %3646, splat (double 5.000000e-02)
-  %3655 = select <8 x i1> %3654, <8 x double> %3646, <8 x double> splat (double 5.000000e-02)
-  %3656 = fcmp olt <8 x double> %3655, splat (double 0x3FEE666666666666)
-  %3657 = select <8 x i1> %3656, <8 x double> %3655, <8 x double> splat (double 0x3FEE666666666666)
-  %3658 = fmul <8 x double> %3374, %3657
-  %3659 = fcmp ogt <8 x double> %3658, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3660 = select <8 x i1> %3659, <8 x double> %3658, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3661 = select <8 x i1> %3651, <8 x double> %3567, <8 x double> %3660
-  store <8 x double> %3661, ptr %139, align 64, !tbaa !26
-  %3662 = fadd <8 x double> %3569, splat (double 1.000000e+00)
-  %3663 = select <8 x i1> %3651, <8 x double> %3569, <8 x double> %3662
-  store <8 x double> %3663, ptr %124, align 64, !tbaa !26
-  %3664 = xor <8 x i64> %3649, %3570
-  %3665 = or <8 x i64> %3664, %3361
-  %3666 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3665)
-  %3667 = icmp eq i64 %3666, 0
-  br i1 %3667, label %515, label %3724
+3629:                                             ; preds = %3644, %3613
+  %3630 = getelementptr inbounds nuw i8, ptr %3616, i64 8320
+  %3631 = load <8 x i64>, ptr %3630, align 64, !tbaa !26
+  %3632 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3631)
+  %3633 = icmp eq i64 %3632, 0
+  %3634 = load i64, ptr %120, align 8, !tbaa !22
+  %3635 = icmp sgt i64 %3634, 0
+  br i1 %3633, label %3641, label %3636
 
-3668:                                             ; preds = %3352, %3716
-  %3669 = phi i64 [ 0, %3352 ], [ %3721, %3716 ]
-  %3670 = load ptr, ptr %129, align 8, !tbaa !28
-  %3671 = getelementptr inbounds nuw %struct.Piece, ptr %3670, i64 %3669
-  %3672 = getelementptr inbounds nuw i8, ptr %3671, i64 7560
-  %3673 = load ptr, ptr %3672, align 8, !tbaa !56
-  %3674 = load <8 x double>, ptr %3673, align 64, !tbaa !26
-  %3675 = getelementptr inbounds nuw i8, ptr %3671, i64 1344
-  %3676 = load <8 x double>, ptr %3675, align 64, !tbaa !26
-  %3677 = getelementptr inbounds nuw i8, ptr %3673, i64 64
-  %3678 = load <8 x double>, ptr %3677, align 64, !tbaa !26
-  %3679 = fsub <8 x double> %3678, %3674
-  %3680 = fneg <8 x double> %3676
-  %3681 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3680, <8 x double> %3679, <8 x double> %3674)
-  %3682 = getelementptr inbounds nuw i8, ptr %3671, i64 7552
-  %3683 = load i64, ptr %3682, align 64, !tbaa !31
-  %3684 = icmp eq i64 %3683, 0
-  br i1 %3684, label %3716, label %3685
+3636:                                             ; preds = %3629
+  br i1 %3635, label %3637, label %3685
 
-3685:                                             ; preds = %3668
-  %3686 = getelementptr <8 x double>, ptr %3673, i64 %3683
-  %3687 = getelementptr i8, ptr %3686, i64 -64
-  %3688 = load <8 x double>, ptr %3687, align 64, !tbaa !26
-  %3689 = load <8 x double>, ptr %3686, align 64, !tbaa !26
-  %3690 = getelementptr inbounds nuw i8, ptr %3671, i64 2880
-  %3691 = load <8 x double>, ptr %3690, align 64, !tbaa !26
-  %3692 = getelementptr inbounds nuw i8, ptr %3671, i64 2944
-  %3693 = load <8 x double>, ptr %3692, align 64, !tbaa !26
-  %3694 = getelementptr inbounds nuw i8, ptr %3671, i64 64
-  %3695 = load <8 x double>, ptr %3694, align 64, !tbaa !26
-  %3696 = fsub <8 x double> %3693, %3695
-  %3697 = fmul <8 x double> %3691, %3696
-  %3698 = getelementptr inbounds nuw i8, ptr %3671, i64 576
+3637:                                             ; preds = %3636
+  %3638 = getelementptr inbounds nuw i8, ptr %3616, i64 8672
+  %3639 = getelementptr inbounds nuw i8, ptr %3616, i64 8680
+  %3640 = getelementptr inbounds nuw i8, ptr %3616, i64 8640
+  br label %3660
+
+3641:                                             ; preds = %3629
+  br i1 %3635, label %3642, label %3685
+
+3642:                                             ; preds = %3641
+  %3643 = getelementptr inbounds nuw i8, ptr %3616, i64 8640
+  br label %3678
+
+3644:                                             ; preds = %3613, %3644
+  %3645 = phi <8 x double> [ %3657, %3644 ], [ %3618, %3613 ]
+  %3646 = phi i64 [ %3647, %3644 ], [ %3627, %3613 ]
+  %3647 = add nsw i64 %3646, -1
+  %3648 = uitofp nneg i64 %3647 to double
+  %3649 = insertelement <8 x double> poison, double %3648, i64 0
+  %3650 = shufflevector <8 x double> %3649, <8 x double> poison, <8 x i32> zeroinitializer
+  %3651 = fcmp ugt <8 x double> %3620, %3650
+  %3652 = getelementptr inbounds nuw <8 x double>, ptr %3622, i64 %3647
+  %3653 = load <8 x double>, ptr %3652, align 64, !tbaa !26
+  %3654 = getelementptr inbounds nuw <8 x double>, ptr %3624, i64 %3647
+  %3655 = load <8 x double>, ptr %3654, align 64, !tbaa !26
+  %3656 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3655, <8 x double> %3645, <8 x double> %3653)
+  %3657 = select <8 x i1> %3651, <8 x double> %3656, <8 x double> %3618
+  %3658 = getelementptr inbounds nuw <8 x double>, ptr %3626, i64 %3647
+  store <8 x double> %3657, ptr %3658, align 64, !tbaa !26
+  %3659 = icmp samesign ugt i64 %3646, 1
+  br i1 %3659, label %3644, label %3629, !llvm.loop !126
+
+3660:                                             ; preds = %3637, %3660
+  %3661 = phi i64 [ 0, %3637 ], [ %3675, %3660 ]
+  %3662 = phi <8 x double> [ %3618, %3637 ], [ %3672, %3660 ]
+  %3663 = load <8 x i64>, ptr %3630, align 64, !tbaa !26
+  %3664 = load ptr, ptr %3638, align 32, !tbaa !92
+  %3665 = getelementptr inbounds nuw <8 x double>, ptr %3664, i64 %3661
+  %3666 = load <8 x double>, ptr %3665, align 64, !tbaa !26
+  %3667 = load ptr, ptr %3639, align 8, !tbaa !93
+  %3668 = getelementptr inbounds nuw <8 x double>, ptr %3667, i64 %3661
+  %3669 = load <8 x double>, ptr %3668, align 64, !tbaa !26
+  %3670 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3669, <8 x double> %3662, <8 x double> %3666)
+  %3671 = icmp eq <8 x i64> %3663, zeroinitializer
+  %3672 = select <8 x i1> %3671, <8 x double> %3618, <8 x double> %3670
+  %3673 = load ptr, ptr %3640, align 64, !tbaa !127
+  %3674 = getelementptr inbounds nuw <8 x double>, ptr %3673, i64 %3661
+  store <8 x double> %3672, ptr %3674, align 64, !tbaa !26
+  %3675 = add nuw nsw i64 %3661, 1
+  %3676 = load i64, ptr %120, align 8, !tbaa !22
+  %3677 = icmp slt i64 %3675, %3676
+  br i1 %3677, label %3660, label %3685, !llvm.loop !128
+
+3678:                                             ; preds = %3642, %3678
+  %3679 = phi i64 [ 0, %3642 ], [ %3682, %3678 ]
+  %3680 = load ptr, ptr %3643, align 64, !tbaa !127
+  %3681 = getelementptr inbounds nuw <8 x double>, ptr %3680, i64 %3679
+  store <8 x double> %3618, ptr %3681, align 64, !tbaa !26
+  %3682 = add nuw nsw i64 %3679, 1
+  %3683 = load i64, ptr %120, align 8, !tbaa !22
+  %3684 = icmp slt i64 %3682, %3683
+  br i1 %3684, label %3678, label %3685, !llvm.loop !129
+
+3685:                                             ; preds = %3660, %3678, %3636, %3641
+  %3686 = phi <8 x double> [ %3618, %3641 ], [ %3618, %3636 ], [ %3618, %3678 ], [ %3672, %3660 ]
+  %3687 = load <8 x i64>, ptr %3630, align 64, !tbaa !26
+  %3688 = getelementptr inbounds nuw i8, ptr %3616, i64 6656
+  %3689 = load <8 x double>, ptr %3688, align 64, !tbaa !26
+  %3690 = icmp eq <8 x i64> %3687, zeroinitializer
+  %3691 = select <8 x i1> %3690, <8 x double> zeroinitializer, <8 x double> %3689
+  %3692 = fsub <8 x double> splat (double 1.000000e+00), %3691
+  %3693 = getelementptr inbounds nuw i8, ptr %3616, i64 5888
+  %3694 = load <8 x double>, ptr %3693, align 64, !tbaa !26
+  %3695 = fmul <8 x double> %3691, %3694
+  %3696 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3692, <8 x double> %3686, <8 x double> %3695)
+  %3697 = getelementptr inbounds nuw i8, ptr %3616, i64 6848
+  store <8 x double> %3696, ptr %3697, align 64, !tbaa !26
+  %3698 = getelementptr inbounds nuw i8, ptr %3616, i64 6592
   %3699 = load <8 x double>, ptr %3698, align 64, !tbaa !26
-  %3700 = getelementptr inbounds nuw i8, ptr %3671, i64 2816
-  %3701 = load <8 x double>, ptr %3700, align 64, !tbaa !26
-  %3702 = fdiv <8 x double> %3699, %3701
-  %3703 = getelementptr inbounds nuw i8, ptr %3671, i64 192
+  %3700 = fsub <8 x double> %3694, %3686
+  %3701 = fmul <8 x double> %3700, %3699
+  %3702 = getelementptr inbounds nuw i8, ptr %3616, i64 6720
+  store <8 x double> %3701, ptr %3702, align 64, !tbaa !26
+  %3703 = getelementptr inbounds nuw i8, ptr %3616, i64 3200
   %3704 = load <8 x double>, ptr %3703, align 64, !tbaa !26
-  %3705 = getelementptr inbounds nuw i8, ptr %3671, i64 256
-  %3706 = load <8 x double>, ptr %3705, align 64, !tbaa !26
-  %3707 = getelementptr inbounds nuw i8, ptr %3671, i64 320
-  %3708 = load <8 x double>, ptr %3707, align 64, !tbaa !26
-  %3709 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3689, <8 x double> %3708, <8 x double> %3706)
-  %3710 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3689, <8 x double> %3709, <8 x double> %3704)
-  %3711 = fdiv <8 x double> %3710, %3697
-  %3712 = fmul <8 x double> %3689, %3711
-  %3713 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3702, <8 x double> %3688, <8 x double> %3712)
-  %3714 = fadd <8 x double> %3702, %3711
-  %3715 = fdiv <8 x double> %3713, %3714
-  br label %3716
+  %3705 = fdiv <8 x double> %3701, %3704
+  %3706 = fsub <8 x double> %3694, %3705
+  %3707 = getelementptr inbounds nuw i8, ptr %3616, i64 6784
+  store <8 x double> %3706, ptr %3707, align 64, !tbaa !26
+  %3708 = add nuw nsw i64 %3614, 1
+  %3709 = load i64, ptr %156, align 8, !tbaa !20
+  %3710 = icmp slt i64 %3708, %3709
+  br i1 %3710, label %3613, label %3453, !llvm.loop !130
 
-3716:                                             ; preds = %3668, %3685
-  %3717 = phi <8 x double> [ %3715, %3685 ], [ %3681, %3668 ]
-  %3718 = getelementptr inbounds nuw i8, ptr %3671, i64 7232
+3711:                                             ; preds = %3458, %3933
+  %3712 = phi i64 [ %3996, %3933 ], [ 0, %3458 ]
+  %3713 = phi <8 x double> [ %3995, %3933 ], [ zeroinitializer, %3458 ]
+  %3714 = load ptr, ptr %129, align 8, !tbaa !28
+  %3715 = getelementptr inbounds nuw %struct.Piece, ptr %3714, i64 %3712
+  %3716 = getelementptr inbounds nuw i8, ptr %3715, i64 6016
+  %3717 = load <8 x double>, ptr %3716, align 64, !tbaa !26
+  %3718 = getelementptr inbounds nuw i8, ptr %3715, i64 6080
   %3719 = load <8 x double>, ptr %3718, align 64, !tbaa !26
-  %3720 = select <8 x i1> %3353, <8 x double> %3719, <8 x double> %3717
-  store <8 x double> %3720, ptr %3718, align 64, !tbaa !26
-  %3721 = add nuw nsw i64 %3669, 1
-  %3722 = load i64, ptr %156, align 8, !tbaa !20
-  %3723 = icmp slt i64 %3721, %3722
-  br i1 %3723, label %3668, label %3354, !llvm.loop !118
+  %3720 = fadd <8 x double> %3717, %3719
+  %3721 = getelementptr inbounds nuw i8, ptr %3715, i64 5952
+  %3722 = load <8 x double>, ptr %3721, align 64, !tbaa !26
+  %3723 = load <8 x double>, ptr %199, align 64, !tbaa !26
+  %3724 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3723, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %3725 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3723, <8 x double> %3724, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %3726 = getelementptr inbounds nuw i8, ptr %3715, i64 7168
+  %3727 = load <8 x double>, ptr %3726, align 64, !tbaa !26
+  %3728 = getelementptr inbounds nuw i8, ptr %3715, i64 1280
+  %3729 = load <8 x double>, ptr %3728, align 64, !tbaa !26
+  %3730 = fmul <8 x double> %3727, %3729
+  %3731 = getelementptr inbounds nuw i8, ptr %3715, i64 6848
+  %3732 = load <8 x double>, ptr %3731, align 64, !tbaa !26
+  %3733 = fsub <8 x double> %3732, %3722
+  %3734 = fmul <8 x double> %3730, %3733
+  %3735 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3725, <8 x double> %3720, <8 x double> %3734)
+  %3736 = getelementptr inbounds nuw i8, ptr %3715, i64 5696
+  %3737 = load <8 x double>, ptr %3736, align 64, !tbaa !26, !noalias !131
+  %3738 = getelementptr inbounds nuw i8, ptr %3715, i64 4160
+  %3739 = load <8 x double>, ptr %3738, align 64, !tbaa !26, !noalias !131
+  %3740 = fneg <8 x double> %3737
+  %3741 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3740, <8 x double> %3739, <8 x double> %3720)
+  %3742 = getelementptr inbounds nuw i8, ptr %3715, i64 5760
+  %3743 = load <8 x double>, ptr %3742, align 64, !tbaa !26, !noalias !131
+  %3744 = getelementptr inbounds nuw i8, ptr %3715, i64 5056
+  %3745 = load <8 x double>, ptr %3744, align 64, !tbaa !26, !noalias !131
+  %3746 = fneg <8 x double> %3743
+  %3747 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3746, <8 x double> %3745, <8 x double> %3741)
+  %3748 = getelementptr inbounds nuw i8, ptr %3715, i64 5632
+  %3749 = load <8 x double>, ptr %3748, align 64, !tbaa !26, !noalias !131
+  %3750 = fdiv <8 x double> %3747, %3749
+  %3751 = getelementptr inbounds nuw i8, ptr %3715, i64 1600
+  %3752 = load <8 x double>, ptr %3751, align 64, !tbaa !26, !noalias !131
+  %3753 = fsub <8 x double> %3752, %3750
+  %3754 = getelementptr inbounds nuw i8, ptr %3715, i64 4032
+  %3755 = load <8 x double>, ptr %3754, align 64, !tbaa !26, !noalias !131
+  %3756 = getelementptr inbounds nuw i8, ptr %3715, i64 7552
+  %3757 = load <8 x double>, ptr %3756, align 64, !tbaa !26, !noalias !131
+  %3758 = fsub <8 x double> %3755, %3757
+  %3759 = getelementptr inbounds nuw i8, ptr %3715, i64 3904
+  %3760 = load <8 x double>, ptr %3759, align 64, !tbaa !26, !noalias !131
+  %3761 = getelementptr inbounds nuw i8, ptr %3715, i64 2944
+  %3762 = load <8 x double>, ptr %3761, align 64, !tbaa !26, !noalias !131
+  %3763 = getelementptr inbounds nuw i8, ptr %3715, i64 8320
+  %3764 = load <8 x i64>, ptr %3763, align 64, !tbaa !26, !noalias !131
+  %3765 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3764)
+  %3766 = icmp eq i64 %3765, 0
+  br i1 %3766, label %3895, label %3767
 
-3724:                                             ; preds = %3621
-  %3725 = icmp eq <8 x i64> %3665, zeroinitializer
-  %3726 = select <8 x i1> %3725, <8 x double> %3368, <8 x double> %3367
-  store <8 x double> %3726, ptr %210, align 64, !tbaa !26
-  %3727 = load <8 x double>, ptr %150, align 64, !tbaa !26
-  %3728 = select <8 x i1> %3725, <8 x double> %3727, <8 x double> %3535
-  store <8 x double> %3728, ptr %150, align 64, !tbaa !26
-  %3729 = select <8 x i1> %3725, <8 x double> %3535, <8 x double> %3537
-  store <8 x double> %3729, ptr %144, align 64, !tbaa !26
-  %3730 = load <8 x double>, ptr %255, align 64, !tbaa !26
-  %3731 = select <8 x i1> %3725, <8 x double> %3730, <8 x double> %3572
-  store <8 x double> %3731, ptr %255, align 64, !tbaa !26
-  %3732 = select <8 x i1> %3725, <8 x double> %3572, <8 x double> %3626
-  store <8 x double> %3732, ptr %256, align 64, !tbaa !26
-  %3733 = load <8 x double>, ptr %258, align 64, !tbaa !26
-  %3734 = load <8 x double>, ptr %257, align 64, !tbaa !26
-  %3735 = select <8 x i1> %3725, <8 x double> %3734, <8 x double> %3733
-  store <8 x double> %3735, ptr %257, align 64, !tbaa !26
-  %3736 = load <8 x double>, ptr %259, align 64, !tbaa !26
-  %3737 = select <8 x i1> %3725, <8 x double> %3733, <8 x double> %3736
-  store <8 x double> %3737, ptr %258, align 64, !tbaa !26
-  %3738 = load <8 x double>, ptr %261, align 64, !tbaa !26
-  %3739 = load <8 x double>, ptr %260, align 64, !tbaa !26
-  %3740 = select <8 x i1> %3725, <8 x double> %3739, <8 x double> %3738
-  store <8 x double> %3740, ptr %260, align 64, !tbaa !26
-  %3741 = load <8 x double>, ptr %262, align 64, !tbaa !26
-  %3742 = select <8 x i1> %3725, <8 x double> %3738, <8 x double> %3741
-  store <8 x double> %3742, ptr %261, align 64, !tbaa !26
-  %3743 = load <8 x double>, ptr %264, align 64, !tbaa !26
-  %3744 = load <8 x double>, ptr %263, align 64, !tbaa !26
-  %3745 = select <8 x i1> %3725, <8 x double> %3744, <8 x double> %3743
-  store <8 x double> %3745, ptr %263, align 64, !tbaa !26
-  %3746 = load <8 x double>, ptr %265, align 64, !tbaa !26
-  %3747 = select <8 x i1> %3725, <8 x double> %3743, <8 x double> %3746
-  store <8 x double> %3747, ptr %264, align 64, !tbaa !26
-  %3748 = load <8 x double>, ptr %267, align 64, !tbaa !26
-  %3749 = load <8 x double>, ptr %266, align 64, !tbaa !26
-  %3750 = select <8 x i1> %3725, <8 x double> %3749, <8 x double> %3748
-  store <8 x double> %3750, ptr %266, align 64, !tbaa !26
-  %3751 = load <8 x double>, ptr %268, align 64, !tbaa !26
-  %3752 = select <8 x i1> %3725, <8 x double> %3748, <8 x double> %3751
-  store <8 x double> %3752, ptr %267, align 64, !tbaa !26
-  %3753 = xor <8 x i64> %3665, splat (i64 -1)
-  br i1 %3401, label %3754, label %4125
+3767:                                             ; preds = %3711
+  %3768 = fcmp ogt <8 x double> %3758, %3753
+  %3769 = getelementptr inbounds nuw i8, ptr %3715, i64 7680
+  %3770 = load <8 x double>, ptr %3769, align 64, !tbaa !26, !noalias !131
+  %3771 = fcmp oeq <8 x double> %3770, zeroinitializer
+  %3772 = select <8 x i1> %3771, <8 x i1> %3768, <8 x i1> zeroinitializer
+  %3773 = select <8 x i1> %3772, <8 x i64> %3764, <8 x i64> zeroinitializer
+  %3774 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3773)
+  %3775 = icmp eq i64 %3774, 0
+  br i1 %3775, label %3848, label %3776
 
-3754:                                             ; preds = %3724, %4090
-  %3755 = phi i64 [ %4102, %4090 ], [ 0, %3724 ]
-  %3756 = load ptr, ptr %129, align 8, !tbaa !28
-  %3757 = getelementptr inbounds nuw %struct.Piece, ptr %3756, i64 %3755
-  %3758 = getelementptr inbounds nuw i8, ptr %3757, i64 1664
-  %3759 = load <8 x double>, ptr %3758, align 64, !tbaa !26
-  %3760 = fcmp ogt <8 x double> %3759, zeroinitializer
-  %3761 = bitcast <8 x i1> %3760 to i8
-  %3762 = icmp eq i8 %3761, 0
-  %3763 = load i64, ptr %119, align 16, !tbaa !21
-  br i1 %3762, label %4021, label %3764
+3776:                                             ; preds = %3767
+  %3777 = fsub <8 x double> %3758, %3753
+  %3778 = getelementptr inbounds nuw i8, ptr %3715, i64 832
+  %3779 = load <8 x double>, ptr %3778, align 64, !tbaa !26, !noalias !131
+  %3780 = fdiv <8 x double> %3777, %3779
+  %3781 = getelementptr inbounds nuw i8, ptr %3715, i64 8552
+  %3782 = load ptr, ptr %3781, align 8, !tbaa !67, !noalias !131
+  %3783 = load i64, ptr %119, align 16, !tbaa !21, !noalias !131
+  %3784 = add nsw i64 %3783, -1
+  %3785 = getelementptr inbounds <8 x double>, ptr %3782, i64 %3784
+  %3786 = load <8 x double>, ptr %3785, align 64, !tbaa !26, !noalias !131
+  %3787 = icmp sgt i64 %3783, 1
+  br i1 %3787, label %3788, label %3840
 
-3764:                                             ; preds = %3754
-  %3765 = add i64 %3763, -1
-  %3766 = getelementptr inbounds nuw i8, ptr %3757, i64 4416
-  %3767 = load <8 x double>, ptr %3766, align 64, !tbaa !26
-  %3768 = getelementptr inbounds nuw i8, ptr %3757, i64 3648
-  %3769 = load <8 x double>, ptr %3768, align 64, !tbaa !26
-  %3770 = getelementptr inbounds nuw i8, ptr %3757, i64 7552
-  %3771 = load i64, ptr %3770, align 64, !tbaa !31
-  %3772 = icmp sgt i64 %3763, %3771
-  br i1 %3772, label %3781, label %3773
+3788:                                             ; preds = %3776
+  %3789 = getelementptr inbounds nuw i8, ptr %3715, i64 8512
+  %3790 = load i64, ptr %3789, align 64, !tbaa !31, !noalias !131
+  %3791 = getelementptr inbounds nuw i8, ptr %3715, i64 4672
+  %3792 = getelementptr inbounds nuw i8, ptr %3715, i64 1536
+  %3793 = getelementptr inbounds nuw i8, ptr %3715, i64 8608
+  br label %3794
 
-3773:                                             ; preds = %3764
-  %3774 = getelementptr inbounds nuw i8, ptr %3757, i64 7648
-  %3775 = load ptr, ptr %3774, align 32, !tbaa !70
-  %3776 = getelementptr inbounds <8 x double>, ptr %3775, i64 %3765
-  %3777 = load <8 x double>, ptr %3776, align 64, !tbaa !26
-  %3778 = getelementptr inbounds nuw i8, ptr %3757, i64 1536
-  %3779 = load <8 x double>, ptr %3778, align 64, !tbaa !26
-  %3780 = fmul <8 x double> %3777, %3779
-  br label %3790
+3794:                                             ; preds = %3788, %3837
+  %3795 = phi <8 x double> [ %3760, %3788 ], [ %3832, %3837 ]
+  %3796 = phi i64 [ %3784, %3788 ], [ %3838, %3837 ]
+  %3797 = phi <8 x double> [ %3786, %3788 ], [ %3820, %3837 ]
+  %3798 = phi <8 x i64> [ %3773, %3788 ], [ %3824, %3837 ]
+  %3799 = phi <8 x double> [ %3780, %3788 ], [ %3831, %3837 ]
+  %3800 = icmp slt i64 %3796, %3790
+  br i1 %3800, label %3801, label %3807
 
-3781:                                             ; preds = %3764
-  %3782 = getelementptr inbounds nuw i8, ptr %3757, i64 1536
-  %3783 = load <8 x double>, ptr %3782, align 64, !tbaa !26
-  %3784 = getelementptr inbounds nuw i8, ptr %3757, i64 7648
-  %3785 = load ptr, ptr %3784, align 32, !tbaa !70
-  %3786 = getelementptr inbounds <8 x double>, ptr %3785, i64 %3765
-  %3787 = load <8 x double>, ptr %3786, align 64, !tbaa !26
-  %3788 = fsub <8 x double> %3767, %3783
-  %3789 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3787, <8 x double> %3788, <8 x double> %3783)
-  br label %3790
+3801:                                             ; preds = %3794
+  %3802 = load ptr, ptr %3793, align 32, !tbaa !72, !noalias !131
+  %3803 = getelementptr inbounds nuw <8 x double>, ptr %3802, i64 %3796
+  %3804 = load <8 x double>, ptr %3803, align 64, !tbaa !26, !noalias !131
+  %3805 = load <8 x double>, ptr %3792, align 64, !tbaa !26, !noalias !131
+  %3806 = fmul <8 x double> %3804, %3805
+  br label %3815
 
-3790:                                             ; preds = %3781, %3773
-  %3791 = phi <8 x double> [ %3779, %3773 ], [ %3783, %3781 ]
-  %3792 = phi <8 x double> [ %3780, %3773 ], [ %3789, %3781 ]
-  %3793 = getelementptr inbounds nuw i8, ptr %3757, i64 3008
-  %3794 = load <8 x double>, ptr %3793, align 64, !tbaa !26
-  %3795 = fcmp ole <8 x double> %3792, %3794
-  %3796 = getelementptr inbounds nuw i8, ptr %3757, i64 7296
-  %3797 = load <8 x double>, ptr %3796, align 64, !tbaa !26
-  %3798 = fcmp oeq <8 x double> %3797, zeroinitializer
-  %3799 = select <8 x i1> %3798, <8 x i1> %3795, <8 x i1> zeroinitializer
-  %3800 = select <8 x i1> %3799, <8 x i64> %3665, <8 x i64> zeroinitializer
-  call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %12) #7
-  %3801 = xor <8 x i64> %3800, %3665
-  store <8 x i64> %3801, ptr %12, align 64, !tbaa !26
-  %3802 = fsub <8 x double> %3767, %3769
-  %3803 = getelementptr inbounds nuw i8, ptr %3757, i64 1536
-  %3804 = fsub <8 x double> %3769, %3791
-  %3805 = fdiv <8 x double> %3802, %3804
-  %3806 = getelementptr inbounds nuw i8, ptr %3757, i64 7592
-  %3807 = load ptr, ptr %3806, align 8, !tbaa !63
-  %3808 = getelementptr inbounds <8 x double>, ptr %3807, i64 %3771
-  %3809 = load <8 x double>, ptr %3808, align 64, !tbaa !26
-  %3810 = getelementptr inbounds nuw i8, ptr %3757, i64 7600
-  %3811 = load ptr, ptr %3810, align 16, !tbaa !45
-  %3812 = getelementptr inbounds <8 x double>, ptr %3811, i64 %3771
-  %3813 = load <8 x double>, ptr %3812, align 64, !tbaa !26
-  %3814 = icmp eq <8 x i64> %3800, zeroinitializer
-  %3815 = select <8 x i1> %3814, <8 x double> %3813, <8 x double> %3809
-  store <8 x double> %3815, ptr %3812, align 64, !tbaa !26
-  %3816 = load i64, ptr %3770, align 64, !tbaa !31
-  %3817 = add nsw i64 %3816, 1
-  %3818 = icmp slt i64 %3817, %3765
-  br i1 %3818, label %3819, label %3823
+3807:                                             ; preds = %3794
+  %3808 = load <8 x double>, ptr %3791, align 64, !tbaa !26, !noalias !131
+  %3809 = load <8 x double>, ptr %3792, align 64, !tbaa !26, !noalias !131
+  %3810 = load ptr, ptr %3793, align 32, !tbaa !72, !noalias !131
+  %3811 = getelementptr inbounds nuw <8 x double>, ptr %3810, i64 %3796
+  %3812 = load <8 x double>, ptr %3811, align 64, !tbaa !26, !noalias !131
+  %3813 = fsub <8 x double> %3808, %3809
+  %3814 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3812, <8 x double> %3813, <8 x double> %3809)
+  br label %3815
 
-3819:                                             ; preds = %3790
-  %3820 = getelementptr inbounds nuw i8, ptr %3757, i64 7664
-  br label %3863
+3815:                                             ; preds = %3807, %3801
+  %3816 = phi <8 x double> [ %3806, %3801 ], [ %3814, %3807 ]
+  %3817 = getelementptr inbounds nuw <8 x double>, ptr %3782, i64 %3796
+  %3818 = load <8 x double>, ptr %3817, align 64, !tbaa !26, !noalias !131
+  %3819 = icmp eq <8 x i64> %3798, zeroinitializer
+  %3820 = select <8 x i1> %3819, <8 x double> %3797, <8 x double> %3818
+  %3821 = fsub <8 x double> %3795, %3816
+  %3822 = fmul <8 x double> %3821, %3820
+  %3823 = fcmp olt <8 x double> %3822, %3799
+  %3824 = select <8 x i1> %3823, <8 x i64> %3798, <8 x i64> zeroinitializer
+  %3825 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3824)
+  %3826 = icmp eq i64 %3825, 0
+  br i1 %3826, label %3840, label %3827
 
-3821:                                             ; preds = %3863
-  %3822 = load i64, ptr %3770, align 64, !tbaa !31
-  br label %3823
+3827:                                             ; preds = %3815
+  %3828 = fneg <8 x double> %3820
+  %3829 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3828, <8 x double> %3821, <8 x double> %3799)
+  %3830 = icmp eq <8 x i64> %3824, zeroinitializer
+  %3831 = select <8 x i1> %3830, <8 x double> %3799, <8 x double> %3829
+  %3832 = select <8 x i1> %3830, <8 x double> %3795, <8 x double> %3816
+  %3833 = icmp eq i64 %3796, 1
+  br i1 %3833, label %3834, label %3837
 
-3823:                                             ; preds = %3821, %3790
-  %3824 = phi i64 [ %3816, %3790 ], [ %3822, %3821 ]
-  %3825 = phi <8 x double> [ %3809, %3790 ], [ %3868, %3821 ]
-  %3826 = icmp sgt i64 %3763, %3824
-  br i1 %3826, label %3834, label %3827
+3834:                                             ; preds = %3827
+  %3835 = load <8 x double>, ptr %3782, align 64, !tbaa !26, !noalias !131
+  %3836 = select <8 x i1> %3830, <8 x double> %3820, <8 x double> %3835
+  br label %3840
 
-3827:                                             ; preds = %3823
-  %3828 = getelementptr inbounds nuw i8, ptr %3757, i64 7648
-  %3829 = load ptr, ptr %3828, align 32, !tbaa !70
-  %3830 = getelementptr inbounds <8 x double>, ptr %3829, i64 %3765
-  %3831 = load <8 x double>, ptr %3830, align 64, !tbaa !26
-  %3832 = load <8 x double>, ptr %3803, align 64, !tbaa !26
-  %3833 = fmul <8 x double> %3831, %3832
-  br label %3842
+3837:                                             ; preds = %3827
+  %3838 = add nsw i64 %3796, -1
+  %3839 = icmp sgt i64 %3796, 1
+  br i1 %3839, label %3794, label %3840, !llvm.loop !73
 
-3834:                                             ; preds = %3823
-  %3835 = load <8 x double>, ptr %3803, align 64, !tbaa !26
-  %3836 = getelementptr inbounds nuw i8, ptr %3757, i64 7648
-  %3837 = load ptr, ptr %3836, align 32, !tbaa !70
-  %3838 = getelementptr inbounds <8 x double>, ptr %3837, i64 %3765
-  %3839 = load <8 x double>, ptr %3838, align 64, !tbaa !26
-  %3840 = fsub <8 x double> %3769, %3835
-  %3841 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3839, <8 x double> %3840, <8 x double> %3835)
-  br label %3842
+3840:                                             ; preds = %3837, %3815, %3834, %3776
+  %3841 = phi <8 x double> [ %3780, %3776 ], [ %3831, %3834 ], [ %3799, %3815 ], [ %3831, %3837 ]
+  %3842 = phi <8 x double> [ %3760, %3776 ], [ %3832, %3834 ], [ %3795, %3815 ], [ %3832, %3837 ]
+  %3843 = phi <8 x double> [ %3786, %3776 ], [ %3836, %3834 ], [ %3820, %3815 ], [ %3820, %3837 ]
+  %3844 = fdiv <8 x double> %3841, %3843
+  %3845 = fsub <8 x double> %3842, %3844
+  %3846 = icmp eq <8 x i64> %3773, zeroinitializer
+  %3847 = select <8 x i1> %3846, <8 x double> %3760, <8 x double> %3845
+  br label %3848
 
-3842:                                             ; preds = %3834, %3827
-  %3843 = phi <8 x double> [ %3833, %3827 ], [ %3841, %3834 ]
-  %3844 = load ptr, ptr %3806, align 8, !tbaa !63
-  %3845 = getelementptr inbounds <8 x double>, ptr %3844, i64 %3765
-  %3846 = load <8 x double>, ptr %3845, align 64, !tbaa !26
-  %3847 = load ptr, ptr %3810, align 16, !tbaa !45
-  %3848 = getelementptr inbounds <8 x double>, ptr %3847, i64 %3765
-  %3849 = fsub <8 x double> %3825, %3846
-  %3850 = fsub <8 x double> %3792, %3843
-  %3851 = load <8 x double>, ptr %3793, align 64, !tbaa !26
-  %3852 = fsub <8 x double> %3851, %3843
-  %3853 = fdiv <8 x double> %3850, %3852
-  %3854 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3849, <8 x double> %3853, <8 x double> %3846)
-  %3855 = load <8 x double>, ptr %3848, align 64, !tbaa !26
-  %3856 = select <8 x i1> %3814, <8 x double> %3855, <8 x double> %3854
-  store <8 x double> %3856, ptr %3848, align 64, !tbaa !26
-  %3857 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3801)
-  %3858 = icmp eq i64 %3857, 0
-  br i1 %3858, label %4019, label %3859
+3848:                                             ; preds = %3840, %3767
+  %3849 = phi <8 x double> [ %3847, %3840 ], [ %3760, %3767 ]
+  %3850 = getelementptr inbounds nuw i8, ptr %3715, i64 2560
+  %3851 = load <8 x double>, ptr %3850, align 64, !tbaa !26, !noalias !131
+  %3852 = getelementptr inbounds nuw i8, ptr %3715, i64 2624
+  %3853 = load <8 x double>, ptr %3852, align 64, !tbaa !26, !noalias !131
+  %3854 = getelementptr inbounds nuw i8, ptr %3715, i64 2688
+  %3855 = load <8 x double>, ptr %3854, align 64, !tbaa !26, !noalias !131
+  %3856 = getelementptr inbounds nuw i8, ptr %3715, i64 2752
+  %3857 = load <8 x double>, ptr %3856, align 64, !tbaa !26, !noalias !131
+  %3858 = load <8 x double>, ptr %3715, align 64, !tbaa !26, !noalias !131
+  %3859 = fmul <8 x double> %3858, splat (double 2.000000e-05)
+  br label %3860
 
-3859:                                             ; preds = %3842
-  %3860 = getelementptr inbounds nuw i8, ptr %3757, i64 7648
-  %3861 = getelementptr inbounds nuw i8, ptr %3757, i64 3136
-  %3862 = getelementptr inbounds nuw i8, ptr %3757, i64 832
-  br label %3881
+3860:                                             ; preds = %3848, %3860
+  %3861 = phi <8 x i64> [ splat (i64 -1), %3848 ], [ %3878, %3860 ]
+  %3862 = phi i32 [ 0, %3848 ], [ %3879, %3860 ]
+  %3863 = phi <8 x double> [ %3762, %3848 ], [ %3875, %3860 ]
+  %3864 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3863, <8 x double> %3857, <8 x double> %3855)
+  %3865 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3863, <8 x double> %3864, <8 x double> %3853)
+  %3866 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3863, <8 x double> %3865, <8 x double> %3851)
+  %3867 = fsub <8 x double> %3866, %3849
+  %3868 = fmul <8 x double> %3863, splat (double 3.000000e+00)
+  %3869 = fmul <8 x double> %3868, %3857
+  %3870 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3855, <8 x double> splat (double 2.000000e+00), <8 x double> %3869)
+  %3871 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3863, <8 x double> %3870, <8 x double> %3853)
+  %3872 = fdiv <8 x double> %3867, %3871
+  %3873 = fsub <8 x double> %3863, %3872
+  %3874 = icmp eq <8 x i64> %3861, zeroinitializer
+  %3875 = select <8 x i1> %3874, <8 x double> %3863, <8 x double> %3873
+  %3876 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3872)
+  %3877 = fcmp oge <8 x double> %3876, %3859
+  %3878 = select <8 x i1> %3877, <8 x i64> %3861, <8 x i64> zeroinitializer
+  %3879 = add nuw nsw i32 %3862, 1
+  %3880 = icmp samesign ult i32 %3862, 3
+  %3881 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3878)
+  %3882 = icmp ne i64 %3881, 0
+  %3883 = select i1 %3880, i1 %3882, i1 false
+  br i1 %3883, label %3860, label %3884, !llvm.loop !74
 
-3863:                                             ; preds = %3819, %3863
-  %3864 = phi i64 [ %3817, %3819 ], [ %3879, %3863 ]
-  %3865 = phi <8 x double> [ %3809, %3819 ], [ %3868, %3863 ]
-  %3866 = load ptr, ptr %3806, align 8, !tbaa !63
-  %3867 = getelementptr inbounds <8 x double>, ptr %3866, i64 %3864
-  %3868 = load <8 x double>, ptr %3867, align 64, !tbaa !26
-  %3869 = load ptr, ptr %3810, align 16, !tbaa !45
-  %3870 = getelementptr inbounds <8 x double>, ptr %3869, i64 %3864
-  %3871 = fsub <8 x double> %3865, %3868
-  %3872 = load ptr, ptr %3820, align 16, !tbaa !119
-  %3873 = getelementptr inbounds <8 x double>, ptr %3872, i64 %3864
-  %3874 = load <8 x double>, ptr %3873, align 64, !tbaa !26
-  %3875 = fmul <8 x double> %3805, %3874
-  %3876 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3871, <8 x double> %3875, <8 x double> %3868)
-  %3877 = load <8 x double>, ptr %3870, align 64, !tbaa !26
-  %3878 = select <8 x i1> %3814, <8 x double> %3877, <8 x double> %3876
-  store <8 x double> %3878, ptr %3870, align 64, !tbaa !26
-  %3879 = add nsw i64 %3864, 1
-  %3880 = icmp eq i64 %3879, %3765
-  br i1 %3880, label %3821, label %3863, !llvm.loop !120
+3884:                                             ; preds = %3860
+  %3885 = fmul <8 x double> %3858, splat (double 2.800000e-01)
+  %3886 = fcmp ogt <8 x double> %3875, %3885
+  %3887 = select <8 x i1> %3886, <8 x double> %3875, <8 x double> %3885
+  %3888 = fcmp olt <8 x double> %3887, %3858
+  %3889 = select <8 x i1> %3888, <8 x double> %3887, <8 x double> %3858
+  %3890 = icmp eq <8 x i64> %3764, zeroinitializer
+  %3891 = select <8 x i1> %3890, <8 x double> %3762, <8 x double> %3889
+  %3892 = fcmp olt <8 x double> %3758, %3753
+  %3893 = select <8 x i1> %3890, <8 x i1> splat (i1 true), <8 x i1> %3892
+  %3894 = select <8 x i1> %3893, <8 x double> %3758, <8 x double> %3753
+  br label %3895
 
-3881:                                             ; preds = %3859, %4016
-  %3882 = phi i64 [ 0, %3859 ], [ %4017, %4016 ]
-  %3883 = getelementptr inbounds nuw i64, ptr %12, i64 %3882
-  %3884 = load i64, ptr %3883, align 8, !tbaa !30
-  %3885 = icmp eq i64 %3884, 0
-  br i1 %3885, label %4016, label %3886
+3895:                                             ; preds = %3884, %3711
+  %3896 = phi <8 x double> [ %3894, %3884 ], [ %3758, %3711 ]
+  %3897 = phi <8 x double> [ %3891, %3884 ], [ %3762, %3711 ]
+  %3898 = phi <8 x double> [ %3849, %3884 ], [ %3760, %3711 ]
+  %3899 = fsub <8 x double> %3753, %3896
+  %3900 = fsub <8 x double> %3897, %3762
+  %3901 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3900)
+  %3902 = getelementptr inbounds nuw i8, ptr %3715, i64 3072
+  %3903 = load <8 x double>, ptr %3902, align 64, !tbaa !26
+  %3904 = fsub <8 x double> %3899, %3903
+  %3905 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3904)
+  %3906 = getelementptr inbounds nuw i8, ptr %3715, i64 832
+  %3907 = load <8 x double>, ptr %3906, align 64, !tbaa !26
+  %3908 = fdiv <8 x double> %3905, %3907
+  %3909 = icmp eq <8 x i64> %3764, zeroinitializer
+  %3910 = select <8 x i1> %3909, <8 x double> %3908, <8 x double> %3901
+  br i1 %3766, label %3933, label %3911
 
-3886:                                             ; preds = %3881
-  %3887 = load i64, ptr %119, align 16, !tbaa !21
-  %3888 = load i64, ptr %3770, align 64, !tbaa !31
-  %3889 = getelementptr inbounds nuw double, ptr %3803, i64 %3882
-  %3890 = load double, ptr %3889, align 8, !tbaa !40
-  %3891 = getelementptr inbounds nuw double, ptr %3793, i64 %3882
-  %3892 = load double, ptr %3891, align 8, !tbaa !40
-  %3893 = add nsw i64 %3887, -1
-  %3894 = icmp sgt i64 %3887, %3888
-  br i1 %3894, label %3895, label %4016
-
-3895:                                             ; preds = %3886
-  %3896 = getelementptr inbounds nuw double, ptr %3768, i64 %3882
-  %3897 = load double, ptr %3896, align 8, !tbaa !40
-  %3898 = getelementptr inbounds nuw double, ptr %3766, i64 %3882
-  %3899 = load double, ptr %3898, align 8, !tbaa !40
-  %3900 = load ptr, ptr %3860, align 32
-  %3901 = getelementptr i8, ptr %3900, i64 64
-  %3902 = getelementptr double, ptr %3901, i64 %3882
-  %3903 = fsub double %3897, %3890
-  %3904 = getelementptr double, ptr %3900, i64 %3882
-  %3905 = fsub double %3899, %3890
-  %3906 = load ptr, ptr %3806, align 8, !tbaa !63
-  %3907 = getelementptr double, ptr %3906, i64 %3882
-  %3908 = load ptr, ptr %3810, align 16, !tbaa !45
-  %3909 = getelementptr double, ptr %3908, i64 %3882
-  %3910 = getelementptr <8 x double>, ptr %3904, i64 %3893
-  br label %3938
-
-3911:                                             ; preds = %3984
-  %3912 = getelementptr inbounds nuw double, ptr %3796, i64 %3882
-  %3913 = load double, ptr %3912, align 8, !tbaa !40
-  %3914 = fcmp ogt double %3913, 0.000000e+00
-  %3915 = fcmp ogt double %3995, 0.000000e+00
-  %3916 = select i1 %3914, i1 %3915, i1 false
-  br i1 %3916, label %3917, label %4016
-
-3917:                                             ; preds = %3911
-  %3918 = getelementptr inbounds nuw double, ptr %3861, i64 %3882
-  %3919 = getelementptr inbounds nuw double, ptr %3862, i64 %3882
-  %3920 = sub i64 %3887, %3888
-  %3921 = add i64 %3888, 1
-  %3922 = and i64 %3920, 1
-  %3923 = icmp eq i64 %3922, 0
-  br i1 %3923, label %3933, label %3924
-
-3924:                                             ; preds = %3917
-  %3925 = load double, ptr %3918, align 8, !tbaa !40
-  %3926 = load double, ptr %3919, align 8, !tbaa !40
-  %3927 = fmul double %3995, %3926
-  %3928 = fdiv double %3925, %3927
-  %3929 = getelementptr <8 x double>, ptr %3909, i64 %3888
-  %3930 = load double, ptr %3929, align 8, !tbaa !40
-  %3931 = fmul double %3930, %3928
-  store double %3931, ptr %3929, align 8, !tbaa !40
-  %3932 = add nsw i64 %3888, 1
+3911:                                             ; preds = %3895
+  %3912 = getelementptr inbounds nuw i8, ptr %3715, i64 7104
+  %3913 = load <8 x double>, ptr %3912, align 64, !tbaa !26
+  %3914 = fmul <8 x double> %3913, splat (double 2.000000e+00)
+  %3915 = getelementptr inbounds nuw i8, ptr %3715, i64 384
+  %3916 = load <8 x double>, ptr %3915, align 64, !tbaa !26
+  %3917 = getelementptr inbounds nuw i8, ptr %3715, i64 448
+  %3918 = load <8 x double>, ptr %3917, align 64, !tbaa !26
+  %3919 = getelementptr inbounds nuw i8, ptr %3715, i64 512
+  %3920 = load <8 x double>, ptr %3919, align 64, !tbaa !26
+  %3921 = fmul <8 x double> %3722, %3920
+  %3922 = fmul <8 x double> %3921, splat (double 0x3FD5555555555555)
+  %3923 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3918, <8 x double> splat (double 5.000000e-01), <8 x double> %3922)
+  %3924 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3722, <8 x double> %3923, <8 x double> %3916)
+  %3925 = fmul <8 x double> %3722, %3924
+  %3926 = getelementptr inbounds nuw i8, ptr %3715, i64 768
+  %3927 = load <8 x double>, ptr %3926, align 64, !tbaa !26
+  %3928 = fneg <8 x double> %3927
+  %3929 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3928, <8 x double> %3722, <8 x double> %3925)
+  %3930 = fmul <8 x double> %3914, %3929
+  %3931 = fsub <8 x double> %3735, %3930
+  %3932 = select <8 x i1> %3909, <8 x double> %3735, <8 x double> %3931
   br label %3933
 
-3933:                                             ; preds = %3924, %3917
-  %3934 = phi i64 [ %3888, %3917 ], [ %3932, %3924 ]
-  %3935 = icmp eq i64 %3887, %3921
-  br i1 %3935, label %4016, label %3936
+3933:                                             ; preds = %3895, %3911
+  %3934 = phi <8 x double> [ %3932, %3911 ], [ %3735, %3895 ]
+  %3935 = getelementptr inbounds nuw i8, ptr %3715, i64 3264
+  store <8 x double> %3750, ptr %3935, align 64, !tbaa !26
+  store <8 x double> %3899, ptr %3902, align 64, !tbaa !26
+  %3936 = getelementptr inbounds nuw i8, ptr %3715, i64 3136
+  store <8 x double> %3896, ptr %3936, align 64, !tbaa !26
+  %3937 = getelementptr inbounds nuw i8, ptr %3715, i64 3008
+  %3938 = load <8 x double>, ptr %3937, align 64, !tbaa !26
+  %3939 = select <8 x i1> %3909, <8 x double> %3938, <8 x double> %3898
+  store <8 x double> %3939, ptr %3937, align 64, !tbaa !26
+  %3940 = select <8 x i1> %3909, <8 x double> %3762, <8 x double> %3897
+  store <8 x double> %3940, ptr %3761, align 64, !tbaa !26
+  %3941 = getelementptr inbounds nuw i8, ptr %3715, i64 3520
+  store <8 x double> %3719, ptr %3941, align 64, !tbaa !26
+  %3942 = getelementptr inbounds nuw i8, ptr %3715, i64 3584
+  store <8 x double> %3722, ptr %3942, align 64, !tbaa !26
+  %3943 = getelementptr inbounds nuw i8, ptr %3715, i64 3200
+  %3944 = load <8 x double>, ptr %3943, align 64, !tbaa !26
+  %3945 = getelementptr inbounds nuw i8, ptr %3715, i64 5888
+  %3946 = load <8 x double>, ptr %3945, align 64, !tbaa !26
+  %3947 = fsub <8 x double> %3946, %3722
+  %3948 = getelementptr inbounds nuw i8, ptr %3715, i64 8256
+  %3949 = load <8 x double>, ptr %3948, align 64, !tbaa !26
+  %3950 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3944, <8 x double> %3949, <8 x double> splat (double 1.000000e+00))
+  %3951 = fdiv <8 x double> %3947, %3950
+  %3952 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3722, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %3953 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3722, <8 x double> %3952, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %3954 = fneg <8 x double> %3717
+  %3955 = fmul <8 x double> %3953, %3954
+  %3956 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3944, <8 x double> %3951, <8 x double> %3955)
+  %3957 = getelementptr inbounds nuw i8, ptr %3715, i64 3456
+  store <8 x double> %3956, ptr %3957, align 64, !tbaa !26
+  %3958 = getelementptr inbounds nuw i8, ptr %3715, i64 6784
+  %3959 = load <8 x double>, ptr %3958, align 64, !tbaa !26
+  %3960 = fsub <8 x double> %3946, %3959
+  %3961 = fsub <8 x double> %3960, %3951
+  %3962 = getelementptr inbounds nuw i8, ptr %3715, i64 3648
+  store <8 x double> %3961, ptr %3962, align 64, !tbaa !26
+  %3963 = getelementptr inbounds nuw i8, ptr %3715, i64 7360
+  %3964 = load <8 x double>, ptr %3963, align 64, !tbaa !26
+  %3965 = getelementptr inbounds nuw i8, ptr %3715, i64 7424
+  %3966 = load <8 x double>, ptr %3965, align 64, !tbaa !26
+  %3967 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3964, <8 x double> %3722, <8 x double> %3966)
+  %3968 = getelementptr inbounds nuw i8, ptr %3715, i64 6720
+  %3969 = load <8 x double>, ptr %3968, align 64, !tbaa !26
+  %3970 = getelementptr inbounds nuw i8, ptr %3715, i64 4224
+  %3971 = load <8 x double>, ptr %3970, align 64, !tbaa !26
+  %3972 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3740, <8 x double> %3971, <8 x double> %3969)
+  %3973 = getelementptr inbounds nuw i8, ptr %3715, i64 5120
+  %3974 = load <8 x double>, ptr %3973, align 64, !tbaa !26
+  %3975 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3746, <8 x double> %3974, <8 x double> %3972)
+  %3976 = fdiv <8 x double> %3975, %3749
+  %3977 = getelementptr inbounds nuw i8, ptr %3715, i64 3328
+  store <8 x double> %3976, ptr %3977, align 64, !tbaa !26
+  %3978 = getelementptr inbounds nuw i8, ptr %3715, i64 4288
+  %3979 = load <8 x double>, ptr %3978, align 64, !tbaa !26
+  %3980 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3740, <8 x double> %3979, <8 x double> %3934)
+  %3981 = getelementptr inbounds nuw i8, ptr %3715, i64 5184
+  %3982 = load <8 x double>, ptr %3981, align 64, !tbaa !26
+  %3983 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3746, <8 x double> %3982, <8 x double> %3980)
+  %3984 = fdiv <8 x double> %3983, %3749
+  %3985 = getelementptr inbounds nuw i8, ptr %3715, i64 3392
+  store <8 x double> %3984, ptr %3985, align 64, !tbaa !26
+  %3986 = getelementptr inbounds nuw i8, ptr %3715, i64 4608
+  %3987 = load <8 x double>, ptr %3986, align 64, !tbaa !26
+  %3988 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3740, <8 x double> %3987, <8 x double> %3967)
+  %3989 = getelementptr inbounds nuw i8, ptr %3715, i64 5504
+  %3990 = load <8 x double>, ptr %3989, align 64, !tbaa !26
+  %3991 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3746, <8 x double> %3990, <8 x double> %3988)
+  %3992 = fdiv <8 x double> %3991, %3749
+  %3993 = getelementptr inbounds nuw i8, ptr %3715, i64 3712
+  store <8 x double> %3992, ptr %3993, align 64, !tbaa !26
+  %3994 = fcmp ogt <8 x double> %3713, %3910
+  %3995 = select <8 x i1> %3994, <8 x double> %3713, <8 x double> %3910
+  %3996 = add nuw nsw i64 %3712, 1
+  %3997 = load i64, ptr %156, align 8, !tbaa !20
+  %3998 = icmp slt i64 %3996, %3997
+  br i1 %3998, label %3711, label %3999, !llvm.loop !134
 
-3936:                                             ; preds = %3933
-  %3937 = getelementptr i8, ptr %3909, i64 64
-  br label %3998
+3999:                                             ; preds = %3933, %3458
+  %4000 = phi i64 [ %3589, %3458 ], [ %3997, %3933 ]
+  %4001 = phi <8 x double> [ zeroinitializer, %3458 ], [ %3995, %3933 ]
+  %4002 = tail call double @llvm.vector.reduce.fmax.v8f64(<8 x double> %4001)
+  %4003 = insertelement <8 x double> poison, double %4002, i64 0
+  %4004 = shufflevector <8 x double> %4003, <8 x double> poison, <8 x i32> zeroinitializer
+  %4005 = load <8 x double>, ptr %173, align 64, !tbaa !26
+  %4006 = fadd <8 x double> %4005, splat (double 1.000000e+00)
+  store <8 x double> %4006, ptr %173, align 64, !tbaa !26
+  %4007 = load <8 x i64>, ptr %110, align 64, !tbaa !26
+  %4008 = load <8 x double>, ptr %208, align 64, !tbaa !26
+  %4009 = fcmp olt <8 x double> %4004, %4008
+  %4010 = load i64, ptr %209, align 32, !tbaa !24
+  %4011 = sitofp i64 %4010 to double
+  %4012 = insertelement <8 x double> poison, double %4011, i64 0
+  %4013 = shufflevector <8 x double> %4012, <8 x double> poison, <8 x i32> zeroinitializer
+  %4014 = fcmp oge <8 x double> %4006, %4013
+  %4015 = or <8 x i1> %4009, %4014
+  %4016 = select <8 x i1> %4015, <8 x i64> %4007, <8 x i64> zeroinitializer
+  store <8 x i64> %4016, ptr %133, align 64, !tbaa !26
+  %4017 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4016)
+  %4018 = icmp eq i64 %4017, 0
+  br i1 %4018, label %515, label %4019, !llvm.loop !54
 
-3938:                                             ; preds = %3984, %3895
-  %3939 = phi double [ 0.000000e+00, %3895 ], [ %3995, %3984 ]
-  %3940 = phi i64 [ %3893, %3895 ], [ %3996, %3984 ]
-  %3941 = icmp eq i64 %3940, %3893
-  br i1 %3941, label %3942, label %3945
+4019:                                             ; preds = %3999
+  %4020 = icmp sgt i64 %4000, 0
+  br i1 %4020, label %4021, label %4023
 
-3942:                                             ; preds = %3938
-  %3943 = load double, ptr %3910, align 8, !tbaa !40
-  %3944 = tail call noundef double @llvm.fmuladd.f64(double %3943, double %3903, double %3890)
-  br label %3956
+4021:                                             ; preds = %4019
+  %4022 = icmp eq <8 x i64> %4016, zeroinitializer
+  br label %4337
 
-3945:                                             ; preds = %3938
-  %3946 = getelementptr <8 x double>, ptr %3902, i64 %3940
-  %3947 = load double, ptr %3946, align 8, !tbaa !40
-  %3948 = tail call noundef double @llvm.fmuladd.f64(double %3947, double %3903, double %3890)
-  %3949 = getelementptr <8 x double>, ptr %3904, i64 %3940
-  %3950 = load double, ptr %3949, align 8, !tbaa !40
-  %3951 = tail call noundef double @llvm.fmuladd.f64(double %3950, double %3903, double %3890)
-  %3952 = tail call noundef double @llvm.fmuladd.f64(double %3947, double %3905, double %3890)
-  %3953 = fcmp ult double %3952, %3948
-  br i1 %3953, label %3954, label %3956
+4023:                                             ; preds = %4385, %4019
+  %4024 = phi i64 [ %4000, %4019 ], [ %4391, %4385 ]
+  %4025 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %4026 = fadd <8 x double> %4025, splat (double 1.000000e+00)
+  %4027 = icmp eq <8 x i64> %4016, zeroinitializer
+  %4028 = select <8 x i1> %4027, <8 x double> %4025, <8 x double> %4026
+  store <8 x double> %4028, ptr %161, align 64, !tbaa !26
+  %4029 = fcmp ogt <8 x double> %4028, splat (double 4.000000e+01)
+  %4030 = select <8 x i1> %4029, <8 x i64> %4016, <8 x i64> zeroinitializer
+  %4031 = xor <8 x i64> %4030, %4016
+  %4032 = load <8 x double>, ptr %127, align 64, !tbaa !26
+  %4033 = fadd <8 x double> %4032, splat (double 1.000000e+00)
+  %4034 = icmp eq <8 x i64> %4030, zeroinitializer
+  %4035 = select <8 x i1> %4034, <8 x double> %4032, <8 x double> %4033
+  store <8 x double> %4035, ptr %127, align 64, !tbaa !26
+  %4036 = load <8 x double>, ptr %199, align 64, !tbaa !26
+  %4037 = load <8 x double>, ptr %210, align 64, !tbaa !26
+  %4038 = fsub <8 x double> %4036, %4037
+  %4039 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %4038)
+  %4040 = load <8 x double>, ptr %211, align 64, !tbaa !26
+  %4041 = fmul <8 x double> %4040, splat (double 1.500000e+00)
+  %4042 = fcmp ogt <8 x double> %4039, %4041
+  %4043 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %4044 = fcmp ogt <8 x double> %4043, splat (double 2.000000e-03)
+  %4045 = load <8 x double>, ptr %175, align 64, !tbaa !26
+  %4046 = fcmp oeq <8 x double> %4045, zeroinitializer
+  %4047 = and <8 x i1> %4042, %4046
+  %4048 = and <8 x i1> %4044, %4047
+  %4049 = fdiv <8 x double> %4040, %4039
+  %4050 = select <8 x i1> %4048, <8 x i64> %4031, <8 x i64> zeroinitializer
+  %4051 = load <8 x double>, ptr %159, align 64, !tbaa !26
+  %4052 = fcmp ogt <8 x double> %4051, %4043
+  %4053 = select <8 x i1> %4052, <8 x double> %4051, <8 x double> %4043
+  %4054 = select <8 x i1> %4048, <8 x double> zeroinitializer, <8 x double> %4053
+  %4055 = icmp eq <8 x i64> %4050, zeroinitializer
+  %4056 = select <8 x i1> %4055, <8 x double> %4051, <8 x double> %4054
+  store <8 x double> %4056, ptr %159, align 64, !tbaa !26
+  %4057 = fcmp ogt <8 x double> %4049, splat (double 5.000000e-02)
+  %4058 = select <8 x i1> %4057, <8 x double> %4049, <8 x double> splat (double 5.000000e-02)
+  %4059 = fcmp olt <8 x double> %4058, splat (double 0x3FEE666666666666)
+  %4060 = select <8 x i1> %4059, <8 x double> %4058, <8 x double> splat (double 0x3FEE666666666666)
+  %4061 = fmul <8 x double> %4043, %4060
+  %4062 = fcmp ogt <8 x double> %4061, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4063 = select <8 x i1> %4062, <8 x double> %4061, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4064 = load <8 x double>, ptr %139, align 64, !tbaa !26
+  %4065 = select <8 x i1> %4055, <8 x double> %4064, <8 x double> %4063
+  store <8 x double> %4065, ptr %139, align 64, !tbaa !26
+  %4066 = load <8 x double>, ptr %124, align 64, !tbaa !26
+  %4067 = fadd <8 x double> %4066, splat (double 1.000000e+00)
+  %4068 = select <8 x i1> %4055, <8 x double> %4066, <8 x double> %4067
+  store <8 x double> %4068, ptr %124, align 64, !tbaa !26
+  %4069 = xor <8 x i64> %4050, %4031
+  %4070 = icmp sgt i64 %4024, 0
+  br i1 %4070, label %4071, label %4167
 
-3954:                                             ; preds = %3945
-  %3955 = add nsw i64 %3940, 1
-  br label %3956
+4071:                                             ; preds = %4023
+  %4072 = load ptr, ptr %129, align 8, !tbaa !28
+  %4073 = load <8 x double>, ptr %136, align 64, !tbaa !26
+  %4074 = load <8 x double>, ptr %137, align 64, !tbaa !26
+  %4075 = fcmp une <8 x double> %4073, %4074
+  %4076 = fcmp ule <8 x double> %4073, zeroinitializer
+  %4077 = or <8 x i1> %4076, %4075
+  %4078 = fcmp ogt <8 x double> %4043, splat (double 0x3E7AD7F29ABCAF48)
+  %4079 = fcmp ogt <8 x double> %4043, splat (double 1.000000e-05)
+  %4080 = fcmp ogt <8 x double> %4043, splat (double 1.000000e-04)
+  br label %4081
 
-3956:                                             ; preds = %3954, %3945, %3942
-  %3957 = phi double [ %3951, %3954 ], [ %3951, %3945 ], [ %3944, %3942 ]
-  %3958 = phi double [ %3948, %3954 ], [ %3948, %3945 ], [ %3892, %3942 ]
-  %3959 = phi i64 [ %3955, %3954 ], [ %3940, %3945 ], [ %3893, %3942 ]
-  %3960 = icmp sgt i64 %3959, %3888
-  br i1 %3960, label %3961, label %3984
+4081:                                             ; preds = %4071, %4081
+  %4082 = phi i64 [ 0, %4071 ], [ %4165, %4081 ]
+  %4083 = phi <8 x double> [ splat (double 1.000000e+00), %4071 ], [ %4164, %4081 ]
+  %4084 = phi <8 x i64> [ zeroinitializer, %4071 ], [ %4112, %4081 ]
+  %4085 = phi <8 x i64> [ zeroinitializer, %4071 ], [ %4161, %4081 ]
+  %4086 = getelementptr inbounds nuw %struct.Piece, ptr %4072, i64 %4082
+  %4087 = getelementptr inbounds nuw i8, ptr %4086, i64 3072
+  %4088 = load <8 x double>, ptr %4087, align 64, !tbaa !26
+  %4089 = getelementptr inbounds nuw i8, ptr %4086, i64 3968
+  %4090 = load <8 x double>, ptr %4089, align 64, !tbaa !26
+  %4091 = getelementptr inbounds nuw i8, ptr %4086, i64 8320
+  %4092 = load <8 x i64>, ptr %4091, align 64, !tbaa !26
+  %4093 = xor <8 x i64> %4092, splat (i64 -1)
+  %4094 = getelementptr inbounds nuw i8, ptr %4086, i64 896
+  %4095 = load <8 x double>, ptr %4094, align 64, !tbaa !26
+  %4096 = fmul <8 x double> %4095, splat (double 3.000000e-03)
+  %4097 = fcmp ogt <8 x double> %4096, splat (double 0x3E7AD7F29ABCAF48)
+  %4098 = fneg <8 x double> %4096
+  %4099 = select <8 x i1> %4097, <8 x double> %4098, <8 x double> splat (double 0xBE7AD7F29ABCAF48)
+  %4100 = fcmp olt <8 x double> %4088, %4099
+  %4101 = select <8 x i1> %4100, <8 x i1> %4077, <8 x i1> zeroinitializer
+  %4102 = select <8 x i1> %4101, <8 x i64> %4093, <8 x i64> zeroinitializer
+  %4103 = fcmp ole <8 x double> %4090, zeroinitializer
+  %4104 = select <8 x i1> %4103, <8 x i64> %4102, <8 x i64> zeroinitializer
+  %4105 = getelementptr inbounds nuw i8, ptr %4086, i64 832
+  %4106 = load <8 x double>, ptr %4105, align 64, !tbaa !26
+  %4107 = fmul <8 x double> %4106, splat (double -3.000000e-07)
+  %4108 = fcmp olt <8 x double> %4088, %4107
+  %4109 = select <8 x i1> %4078, <8 x i1> %4108, <8 x i1> zeroinitializer
+  %4110 = select <8 x i1> %4109, <8 x i64> %4104, <8 x i64> zeroinitializer
+  %4111 = or <8 x i64> %4110, %4085
+  %4112 = or <8 x i64> %4110, %4084
+  %4113 = fcmp olt <8 x double> %4083, splat (double 3.000000e-01)
+  %4114 = icmp eq <8 x i64> %4110, zeroinitializer
+  %4115 = select <8 x i1> %4114, <8 x i1> splat (i1 true), <8 x i1> %4113
+  %4116 = select <8 x i1> %4115, <8 x double> %4083, <8 x double> splat (double 3.000000e-01)
+  %4117 = xor <8 x i64> %4104, splat (i64 -1)
+  %4118 = and <8 x i64> %4102, %4117
+  %4119 = select <8 x i1> %4079, <8 x i64> %4118, <8 x i64> zeroinitializer
+  %4120 = fsub <8 x double> %4090, %4088
+  %4121 = fdiv <8 x double> %4090, %4120
+  %4122 = or <8 x i64> %4111, %4119
+  %4123 = fcmp olt <8 x double> %4116, %4121
+  %4124 = icmp eq <8 x i64> %4119, zeroinitializer
+  %4125 = select <8 x i1> %4124, <8 x i1> splat (i1 true), <8 x i1> %4123
+  %4126 = select <8 x i1> %4125, <8 x double> %4116, <8 x double> %4121
+  %4127 = getelementptr inbounds nuw i8, ptr %4086, i64 3904
+  %4128 = load <8 x double>, ptr %4127, align 64, !tbaa !26
+  %4129 = getelementptr inbounds nuw i8, ptr %4086, i64 3008
+  %4130 = load <8 x double>, ptr %4129, align 64, !tbaa !26
+  %4131 = getelementptr inbounds nuw i8, ptr %4086, i64 7680
+  %4132 = load <8 x double>, ptr %4131, align 64, !tbaa !26
+  %4133 = fcmp oeq <8 x double> %4132, zeroinitializer
+  %4134 = getelementptr inbounds nuw i8, ptr %4086, i64 1472
+  %4135 = load <8 x double>, ptr %4134, align 64, !tbaa !26
+  %4136 = fmul <8 x double> %4135, splat (double 0x3FEFF7CED916872B)
+  %4137 = fcmp olt <8 x double> %4130, %4136
+  %4138 = and <8 x i1> %4133, %4137
+  %4139 = and <8 x i1> %4080, %4138
+  %4140 = fsub <8 x double> %4128, %4135
+  %4141 = fsub <8 x double> %4128, %4130
+  %4142 = fdiv <8 x double> %4140, %4141
+  %4143 = fcmp uge <8 x double> %4126, %4142
+  %4144 = select <8 x i1> %4139, <8 x i1> %4143, <8 x i1> zeroinitializer
+  %4145 = select <8 x i1> %4144, <8 x double> %4142, <8 x double> %4126
+  %4146 = fcmp oeq <8 x double> %4132, splat (double 1.000000e+00)
+  %4147 = getelementptr inbounds nuw i8, ptr %4086, i64 3264
+  %4148 = load <8 x double>, ptr %4147, align 64, !tbaa !26
+  %4149 = getelementptr inbounds nuw i8, ptr %4086, i64 1600
+  %4150 = load <8 x double>, ptr %4149, align 64, !tbaa !26
+  %4151 = fmul <8 x double> %4150, splat (double 1.000100e+00)
+  %4152 = fcmp ogt <8 x double> %4148, %4151
+  %4153 = and <8 x i1> %4146, %4152
+  %4154 = and <8 x i1> %4080, %4153
+  %4155 = getelementptr inbounds nuw i8, ptr %4086, i64 4160
+  %4156 = load <8 x double>, ptr %4155, align 64, !tbaa !26
+  %4157 = fsub <8 x double> %4150, %4156
+  %4158 = fsub <8 x double> %4148, %4156
+  %4159 = fdiv <8 x double> %4157, %4158
+  %4160 = select <8 x i1> %4153, <8 x i1> %4080, <8 x i1> %4139
+  %4161 = select <8 x i1> %4160, <8 x i64> splat (i64 -1), <8 x i64> %4122
+  %4162 = fcmp uge <8 x double> %4145, %4159
+  %4163 = select <8 x i1> %4154, <8 x i1> %4162, <8 x i1> zeroinitializer
+  %4164 = select <8 x i1> %4163, <8 x double> %4159, <8 x double> %4145
+  %4165 = add nuw nsw i64 %4082, 1
+  %4166 = icmp eq i64 %4165, %4024
+  br i1 %4166, label %4167, label %4081, !llvm.loop !135
 
-3961:                                             ; preds = %3956
-  %3962 = load ptr, ptr %3806, align 8
-  %3963 = getelementptr double, ptr %3962, i64 %3882
-  br label %3964
+4167:                                             ; preds = %4081, %4023
+  %4168 = phi <8 x i64> [ zeroinitializer, %4023 ], [ %4161, %4081 ]
+  %4169 = phi <8 x i64> [ zeroinitializer, %4023 ], [ %4112, %4081 ]
+  %4170 = phi <8 x double> [ splat (double 1.000000e+00), %4023 ], [ %4164, %4081 ]
+  %4171 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4168)
+  %4172 = icmp eq i64 %4171, 0
+  %4173 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4169)
+  %4174 = icmp eq i64 %4173, 0
+  %4175 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %4170)
+  %4176 = insertelement <8 x double> poison, double %4175, i64 0
+  %4177 = shufflevector <8 x double> %4176, <8 x double> poison, <8 x i32> zeroinitializer
+  %4178 = select i1 %4172, <8 x i64> zeroinitializer, <8 x i64> %4069
+  %4179 = fcmp ogt <8 x double> %4056, %4043
+  %4180 = select <8 x i1> %4179, <8 x double> %4056, <8 x double> %4043
+  %4181 = select i1 %4174, <8 x i1> splat (i1 true), <8 x i1> zeroinitializer
+  %4182 = select <8 x i1> %4181, <8 x double> %4180, <8 x double> zeroinitializer
+  %4183 = icmp eq <8 x i64> %4178, zeroinitializer
+  %4184 = select <8 x i1> %4183, <8 x double> %4056, <8 x double> %4182
+  %4185 = fcmp ogt <8 x double> %4177, splat (double 5.000000e-02)
+  %4186 = select <8 x i1> %4185, <8 x double> %4177, <8 x double> splat (double 5.000000e-02)
+  %4187 = fcmp olt <8 x double> %4186, splat (double 0x3FEE666666666666)
+  %4188 = select <8 x i1> %4187, <8 x double> %4186, <8 x double> splat (double 0x3FEE666666666666)
+  %4189 = fmul <8 x double> %4043, %4188
+  %4190 = fcmp ogt <8 x double> %4189, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4191 = select <8 x i1> %4190, <8 x double> %4189, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4192 = select <8 x i1> %4183, <8 x double> %4065, <8 x double> %4191
+  %4193 = fadd <8 x double> %4068, splat (double 1.000000e+00)
+  %4194 = select <8 x i1> %4183, <8 x double> %4068, <8 x double> %4193
+  %4195 = xor <8 x i64> %4178, %4069
+  %4196 = load <8 x double>, ptr %141, align 64, !tbaa !26
+  %4197 = fmul <8 x double> %4196, splat (double 5.000000e-01)
+  %4198 = load <8 x double>, ptr %142, align 64, !tbaa !26
+  %4199 = load <8 x i64>, ptr %143, align 64, !tbaa !26
+  %4200 = fneg <8 x double> %4197
+  %4201 = icmp eq <8 x i64> %4199, zeroinitializer
+  %4202 = select <8 x i1> %4201, <8 x double> %4200, <8 x double> %4197
+  %4203 = fadd <8 x double> %4198, %4202
+  %4204 = load <8 x double>, ptr %144, align 64, !tbaa !26
+  %4205 = fsub <8 x double> %4204, %4203
+  %4206 = load <8 x double>, ptr %165, align 64, !tbaa !26
+  %4207 = fsub <8 x double> %4206, %4203
+  %4208 = fneg <8 x double> %4205
+  %4209 = select <8 x i1> %4201, <8 x double> %4208, <8 x double> %4205
+  %4210 = fneg <8 x double> %4207
+  %4211 = select <8 x i1> %4201, <8 x double> %4210, <8 x double> %4207
+  %4212 = load <8 x double>, ptr %154, align 64, !tbaa !26
+  %4213 = fcmp oeq <8 x double> %4212, zeroinitializer
+  %4214 = load <8 x double>, ptr %155, align 64, !tbaa !26
+  %4215 = fcmp oeq <8 x double> %4214, zeroinitializer
+  %4216 = and <8 x i1> %4213, %4215
+  %4217 = fcmp olt <8 x double> %4209, splat (double -4.000000e-03)
+  %4218 = and <8 x i1> %4216, %4217
+  %4219 = fcmp ogt <8 x double> %4211, splat (double 4.000000e-03)
+  %4220 = and <8 x i1> %4219, %4218
+  %4221 = and <8 x i1> %4044, %4220
+  %4222 = fsub <8 x double> %4209, %4211
+  %4223 = fdiv <8 x double> %4209, %4222
+  %4224 = select <8 x i1> %4221, <8 x i64> %4195, <8 x i64> zeroinitializer
+  %4225 = fcmp ogt <8 x double> %4184, %4043
+  %4226 = icmp eq <8 x i64> %4224, zeroinitializer
+  %4227 = select <8 x i1> %4226, <8 x i1> splat (i1 true), <8 x i1> %4225
+  %4228 = select <8 x i1> %4227, <8 x double> %4184, <8 x double> %4043
+  store <8 x double> %4228, ptr %159, align 64, !tbaa !26
+  %4229 = fcmp ogt <8 x double> %4223, splat (double 5.000000e-02)
+  %4230 = select <8 x i1> %4229, <8 x double> %4223, <8 x double> splat (double 5.000000e-02)
+  %4231 = fcmp olt <8 x double> %4230, splat (double 0x3FEE666666666666)
+  %4232 = select <8 x i1> %4231, <8 x double> %4230, <8 x double> splat (double 0x3FEE666666666666)
+  %4233 = fmul <8 x double> %4043, %4232
+  %4234 = fcmp ogt <8 x double> %4233, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4235 = select <8 x i1> %4234, <8 x double> %4233, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4236 = select <8 x i1> %4226, <8 x double> %4192, <8 x double> %4235
+  store <8 x double> %4236, ptr %139, align 64, !tbaa !26
+  %4237 = fadd <8 x double> %4194, splat (double 1.000000e+00)
+  %4238 = select <8 x i1> %4226, <8 x double> %4194, <8 x double> %4237
+  store <8 x double> %4238, ptr %124, align 64, !tbaa !26
+  %4239 = xor <8 x i64> %4224, %4195
+  %4240 = load <8 x double>, ptr %212, align 64, !tbaa !26
+  %4241 = load <8 x double>, ptr %187, align 64, !tbaa !26
+  %4242 = load <8 x double>, ptr %178, align 64, !tbaa !26
+  %4243 = fsub <8 x double> %4241, %4242
+  %4244 = load <8 x double>, ptr %213, align 64, !tbaa !26
+  %4245 = fcmp une <8 x double> %4244, splat (double 1.000000e+00)
+  %4246 = load <8 x double>, ptr %214, align 64, !tbaa !26
+  %4247 = fsub <8 x double> %4204, %4246
+  %4248 = select <8 x i1> %4245, <8 x double> splat (double -1.000000e+00), <8 x double> %4247
+  %4249 = fcmp une <8 x double> %4244, splat (double 2.000000e+00)
+  %4250 = fsub <8 x double> %4240, %4246
+  %4251 = select <8 x i1> %4249, <8 x double> %4248, <8 x double> %4250
+  %4252 = fcmp une <8 x double> %4244, splat (double 3.000000e+00)
+  %4253 = fsub <8 x double> %4243, %4246
+  %4254 = select <8 x i1> %4252, <8 x double> %4251, <8 x double> %4253
+  %4255 = fcmp une <8 x double> %4244, splat (double 4.000000e+00)
+  %4256 = fsub <8 x double> %4246, %4243
+  %4257 = select <8 x i1> %4255, <8 x double> %4254, <8 x double> %4256
+  br i1 %4070, label %4258, label %4290
 
-3964:                                             ; preds = %3979, %3961
-  %3965 = phi i64 [ %3959, %3961 ], [ %3982, %3979 ]
-  %3966 = phi double [ 0.000000e+00, %3961 ], [ %3981, %3979 ]
-  %3967 = phi double [ %3958, %3961 ], [ %3980, %3979 ]
-  %3968 = getelementptr <8 x double>, ptr %3904, i64 %3965
-  %3969 = load double, ptr %3968, align 8, !tbaa !40
-  %3970 = tail call noundef double @llvm.fmuladd.f64(double %3969, double %3905, double %3890)
-  %3971 = fcmp ogt double %3970, %3957
-  br i1 %3971, label %3972, label %3984
+4258:                                             ; preds = %4167
+  %4259 = load ptr, ptr %129, align 8, !tbaa !28
+  %4260 = and i64 %4024, 1
+  %4261 = icmp eq i64 %4024, 1
+  br i1 %4261, label %4280, label %4262
 
-3972:                                             ; preds = %3964
-  %3973 = fcmp ogt double %3967, %3970
-  br i1 %3973, label %3974, label %3979
+4262:                                             ; preds = %4258
+  %4263 = and i64 %4024, 9223372036854775806
+  br label %4264
 
-3974:                                             ; preds = %3972
-  %3975 = getelementptr <8 x double>, ptr %3963, i64 %3965
-  %3976 = load double, ptr %3975, align 8, !tbaa !40
-  %3977 = fsub double %3967, %3970
-  %3978 = tail call double @llvm.fmuladd.f64(double %3976, double %3977, double %3966)
-  br label %3979
+4264:                                             ; preds = %4264, %4262
+  %4265 = phi i64 [ 0, %4262 ], [ %4277, %4264 ]
+  %4266 = phi <8 x double> [ splat (double 1.000000e+09), %4262 ], [ %4276, %4264 ]
+  %4267 = phi i64 [ 0, %4262 ], [ %4278, %4264 ]
+  %4268 = getelementptr inbounds nuw %struct.Piece, ptr %4259, i64 %4265, i32 35
+  %4269 = load <8 x double>, ptr %4268, align 64, !tbaa !26
+  %4270 = fcmp olt <8 x double> %4266, %4269
+  %4271 = select <8 x i1> %4270, <8 x double> %4266, <8 x double> %4269
+  %4272 = or disjoint i64 %4265, 1
+  %4273 = getelementptr inbounds nuw %struct.Piece, ptr %4259, i64 %4272, i32 35
+  %4274 = load <8 x double>, ptr %4273, align 64, !tbaa !26
+  %4275 = fcmp olt <8 x double> %4271, %4274
+  %4276 = select <8 x i1> %4275, <8 x double> %4271, <8 x double> %4274
+  %4277 = add nuw nsw i64 %4265, 2
+  %4278 = add i64 %4267, 2
+  %4279 = icmp eq i64 %4278, %4263
+  br i1 %4279, label %4280, label %4264, !llvm.loop !136
 
-3979:                                             ; preds = %3974, %3972
-  %3980 = phi double [ %3970, %3974 ], [ %3967, %3972 ]
-  %3981 = phi double [ %3978, %3974 ], [ %3966, %3972 ]
-  %3982 = add nsw i64 %3965, -1
-  %3983 = icmp sgt i64 %3982, %3888
-  br i1 %3983, label %3964, label %3984, !llvm.loop !121
+4280:                                             ; preds = %4264, %4258
+  %4281 = phi <8 x double> [ poison, %4258 ], [ %4276, %4264 ]
+  %4282 = phi i64 [ 0, %4258 ], [ %4277, %4264 ]
+  %4283 = phi <8 x double> [ splat (double 1.000000e+09), %4258 ], [ %4276, %4264 ]
+  %4284 = icmp eq i64 %4260, 0
+  br i1 %4284, label %4290, label %4285
 
-3984:                                             ; preds = %3979, %3964, %3956
-  %3985 = phi double [ %3958, %3956 ], [ %3967, %3964 ], [ %3980, %3979 ]
-  %3986 = phi double [ 0.000000e+00, %3956 ], [ %3966, %3964 ], [ %3981, %3979 ]
-  %3987 = phi i64 [ %3959, %3956 ], [ %3965, %3964 ], [ %3888, %3979 ]
-  %3988 = getelementptr <8 x double>, ptr %3907, i64 %3987
-  %3989 = load double, ptr %3988, align 8, !tbaa !40
-  %3990 = fsub double %3985, %3957
-  %3991 = tail call double @llvm.fmuladd.f64(double %3989, double %3990, double %3986)
-  %3992 = fsub double %3958, %3957
-  %3993 = fdiv double %3991, %3992
-  %3994 = getelementptr <8 x double>, ptr %3909, i64 %3940
-  store double %3993, ptr %3994, align 8, !tbaa !40
-  %3995 = fadd double %3939, %3991
-  %3996 = add nsw i64 %3940, -1
-  %3997 = icmp sgt i64 %3940, %3888
-  br i1 %3997, label %3938, label %3911, !llvm.loop !122
-
-3998:                                             ; preds = %3998, %3936
-  %3999 = phi i64 [ %3934, %3936 ], [ %4014, %3998 ]
-  %4000 = load double, ptr %3918, align 8, !tbaa !40
-  %4001 = load double, ptr %3919, align 8, !tbaa !40
-  %4002 = fmul double %3995, %4001
-  %4003 = fdiv double %4000, %4002
-  %4004 = getelementptr <8 x double>, ptr %3909, i64 %3999
-  %4005 = load double, ptr %4004, align 8, !tbaa !40
-  %4006 = fmul double %4005, %4003
-  store double %4006, ptr %4004, align 8, !tbaa !40
-  %4007 = load double, ptr %3918, align 8, !tbaa !40
-  %4008 = load double, ptr %3919, align 8, !tbaa !40
-  %4009 = fmul double %3995, %4008
-  %4010 = fdiv double %4007, %4009
-  %4011 = getelementptr <8 x double>, ptr %3937, i64 %3999
-  %4012 = load double, ptr %4011, align 8, !tbaa !40
-  %4013 = fmul double %4012, %4010
-  store double %4013, ptr %4011, align 8, !tbaa !40
-  %4014 = add nsw i64 %3999, 2
-  %4015 = icmp eq i64 %4014, %3887
-  br i1 %4015, label %4016, label %3998, !llvm.loop !123
-
-4016:                                             ; preds = %3933, %3998, %3911, %3886, %3881
-  %4017 = add nuw nsw i64 %3882, 1
-  %4018 = icmp eq i64 %4017, 8
-  br i1 %4018, label %4019, label %3881, !llvm.loop !124
-
-4019:                                             ; preds = %4016, %3842
-  call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %12) #7
-  %4020 = load i64, ptr %119, align 16, !tbaa !21
-  br label %4021
-
-4021:                                             ; preds = %3754, %4019
-  %4022 = phi i64 [ %3763, %3754 ], [ %4020, %4019 ]
-  %4023 = getelementptr inbounds nuw i8, ptr %3757, i64 7560
-  %4024 = load ptr, ptr %4023, align 8, !tbaa !56
-  %4025 = getelementptr inbounds nuw i8, ptr %3757, i64 7568
-  %4026 = load ptr, ptr %4025, align 16, !tbaa !44
-  %4027 = getelementptr inbounds nuw i8, ptr %3757, i64 7576
-  %4028 = load ptr, ptr %4027, align 8, !tbaa !55
-  %4029 = icmp sgt i64 %4022, 0
-  br i1 %4029, label %4040, label %4030
-
-4030:                                             ; preds = %4040, %4021
-  %4031 = load i64, ptr %120, align 8, !tbaa !22
-  %4032 = icmp sgt i64 %4031, 0
-  br i1 %4032, label %4033, label %4053
-
-4033:                                             ; preds = %4030
-  %4034 = getelementptr inbounds nuw i8, ptr %3757, i64 7744
-  %4035 = getelementptr inbounds nuw i8, ptr %3757, i64 7736
-  %4036 = getelementptr inbounds nuw i8, ptr %3757, i64 7728
-  %4037 = getelementptr inbounds nuw i8, ptr %3757, i64 7696
-  %4038 = getelementptr inbounds nuw i8, ptr %3757, i64 7688
-  %4039 = getelementptr inbounds nuw i8, ptr %3757, i64 7680
-  br label %4057
-
-4040:                                             ; preds = %4021, %4040
-  %4041 = phi i64 [ %4050, %4040 ], [ 0, %4021 ]
-  %4042 = getelementptr inbounds nuw <8 x double>, ptr %4026, i64 %4041
-  %4043 = load <8 x double>, ptr %4042, align 64, !tbaa !26
-  %4044 = getelementptr inbounds nuw <8 x double>, ptr %4028, i64 %4041
-  %4045 = load <8 x double>, ptr %4044, align 64, !tbaa !26
-  %4046 = select <8 x i1> %3725, <8 x double> %4045, <8 x double> %4043
-  store <8 x double> %4046, ptr %4044, align 64, !tbaa !26
-  %4047 = getelementptr inbounds nuw <8 x double>, ptr %4024, i64 %4041
-  %4048 = load <8 x double>, ptr %4047, align 64, !tbaa !26
-  %4049 = select <8 x i1> %3725, <8 x double> %4043, <8 x double> %4048
-  store <8 x double> %4049, ptr %4042, align 64, !tbaa !26
-  %4050 = add nuw nsw i64 %4041, 1
-  %4051 = load i64, ptr %119, align 16, !tbaa !21
-  %4052 = icmp slt i64 %4050, %4051
-  br i1 %4052, label %4040, label %4030, !llvm.loop !125
-
-4053:                                             ; preds = %4057, %4030
-  %4054 = getelementptr inbounds nuw i8, ptr %3757, i64 4480
-  %4055 = getelementptr inbounds nuw i8, ptr %3757, i64 3712
-  %4056 = getelementptr inbounds nuw i8, ptr %3757, i64 2944
-  br label %4105
-
-4057:                                             ; preds = %4033, %4057
-  %4058 = phi i64 [ 0, %4033 ], [ %4087, %4057 ]
-  %4059 = load ptr, ptr %4034, align 64, !tbaa !58
-  %4060 = getelementptr inbounds nuw <8 x double>, ptr %4059, i64 %4058
-  %4061 = load ptr, ptr %4035, align 8, !tbaa !47
-  %4062 = getelementptr inbounds nuw <8 x double>, ptr %4061, i64 %4058
-  %4063 = load <8 x double>, ptr %4062, align 64, !tbaa !26
-  %4064 = load <8 x double>, ptr %4060, align 64, !tbaa !26
-  %4065 = select <8 x i1> %3725, <8 x double> %4064, <8 x double> %4063
-  store <8 x double> %4065, ptr %4060, align 64, !tbaa !26
-  %4066 = load ptr, ptr %4035, align 8, !tbaa !47
-  %4067 = getelementptr inbounds nuw <8 x double>, ptr %4066, i64 %4058
-  %4068 = load ptr, ptr %4036, align 16, !tbaa !78
-  %4069 = getelementptr inbounds nuw <8 x double>, ptr %4068, i64 %4058
-  %4070 = load <8 x double>, ptr %4069, align 64, !tbaa !26
-  %4071 = load <8 x double>, ptr %4067, align 64, !tbaa !26
-  %4072 = select <8 x i1> %3725, <8 x double> %4071, <8 x double> %4070
-  store <8 x double> %4072, ptr %4067, align 64, !tbaa !26
-  %4073 = load ptr, ptr %4037, align 16, !tbaa !60
-  %4074 = getelementptr inbounds nuw <8 x double>, ptr %4073, i64 %4058
-  %4075 = load ptr, ptr %4038, align 8, !tbaa !48
-  %4076 = getelementptr inbounds nuw <8 x double>, ptr %4075, i64 %4058
-  %4077 = load <8 x double>, ptr %4076, align 64, !tbaa !26
-  %4078 = load <8 x double>, ptr %4074, align 64, !tbaa !26
-  %4079 = select <8 x i1> %3725, <8 x double> %4078, <8 x double> %4077
-  store <8 x double> %4079, ptr %4074, align 64, !tbaa !26
-  %4080 = load ptr, ptr %4038, align 8, !tbaa !48
-  %4081 = getelementptr inbounds nuw <8 x double>, ptr %4080, i64 %4058
-  %4082 = load ptr, ptr %4039, align 64, !tbaa !109
-  %4083 = getelementptr inbounds nuw <8 x double>, ptr %4082, i64 %4058
-  %4084 = load <8 x double>, ptr %4083, align 64, !tbaa !26
-  %4085 = load <8 x double>, ptr %4081, align 64, !tbaa !26
-  %4086 = select <8 x i1> %3725, <8 x double> %4085, <8 x double> %4084
-  store <8 x double> %4086, ptr %4081, align 64, !tbaa !26
-  %4087 = add nuw nsw i64 %4058, 1
-  %4088 = load i64, ptr %120, align 8, !tbaa !22
-  %4089 = icmp slt i64 %4087, %4088
-  br i1 %4089, label %4057, label %4053, !llvm.loop !126
-
-4090:                                             ; preds = %4105
-  %4091 = getelementptr inbounds nuw i8, ptr %3757, i64 7424
-  %4092 = getelementptr inbounds nuw i8, ptr %3757, i64 5696
-  %4093 = load <8 x double>, ptr %4092, align 64, !tbaa !26
-  %4094 = fcmp ogt <8 x double> %4093, zeroinitializer
-  %4095 = load <8 x double>, ptr %138, align 64, !tbaa !26
-  %4096 = fcmp une <8 x double> %4095, splat (double 2.000000e+00)
-  %4097 = and <8 x i1> %4094, %4096
-  %4098 = select <8 x i1> %4097, <8 x i64> %3665, <8 x i64> zeroinitializer
-  %4099 = load <8 x i64>, ptr %4091, align 64, !tbaa !26
-  %4100 = and <8 x i64> %4099, %3753
-  %4101 = or <8 x i64> %4098, %4100
-  store <8 x i64> %4101, ptr %4091, align 64, !tbaa !26
-  %4102 = add nuw nsw i64 %3755, 1
-  %4103 = load i64, ptr %156, align 8, !tbaa !20
-  %4104 = icmp slt i64 %4102, %4103
-  br i1 %4104, label %3754, label %4117, !llvm.loop !127
-
-4105:                                             ; preds = %4053, %4105
-  %4106 = phi i64 [ 0, %4053 ], [ %4115, %4105 ]
-  %4107 = getelementptr inbounds nuw [12 x <8 x double>], ptr %4054, i64 0, i64 %4106
-  %4108 = getelementptr inbounds nuw [12 x <8 x double>], ptr %4055, i64 0, i64 %4106
-  %4109 = load <8 x double>, ptr %4108, align 64, !tbaa !26
-  %4110 = load <8 x double>, ptr %4107, align 64, !tbaa !26
-  %4111 = select <8 x i1> %3725, <8 x double> %4110, <8 x double> %4109
-  store <8 x double> %4111, ptr %4107, align 64, !tbaa !26
-  %4112 = getelementptr inbounds nuw [12 x <8 x double>], ptr %4056, i64 0, i64 %4106
-  %4113 = load <8 x double>, ptr %4112, align 64, !tbaa !26
-  %4114 = select <8 x i1> %3725, <8 x double> %4109, <8 x double> %4113
-  store <8 x double> %4114, ptr %4108, align 64, !tbaa !26
-  %4115 = add nuw nsw i64 %4106, 1
-  %4116 = icmp eq i64 %4115, 12
-  br i1 %4116, label %4090, label %4105, !llvm.loop !128
-
-4117:                                             ; preds = %4090
-  %4118 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %4119 = load <8 x double>, ptr %175, align 64, !tbaa !26
-  %4120 = load <8 x double>, ptr %211, align 64, !tbaa !26
-  %4121 = load <8 x double>, ptr %159, align 64, !tbaa !26
-  %4122 = load <8 x double>, ptr %161, align 64, !tbaa !26
-  %4123 = fdiv <8 x double> %4120, %3370
-  %4124 = icmp sgt i64 %4103, 0
-  br label %4125
-
-4125:                                             ; preds = %3724, %4117
-  %4126 = phi <8 x double> [ %4123, %4117 ], [ %3380, %3724 ]
-  %4127 = phi i1 [ %4124, %4117 ], [ false, %3724 ]
-  %4128 = phi <8 x double> [ %4122, %4117 ], [ %3359, %3724 ]
-  %4129 = phi <8 x double> [ %4121, %4117 ], [ %3653, %3724 ]
-  %4130 = phi <8 x double> [ %4119, %4117 ], [ %3376, %3724 ]
-  %4131 = phi <8 x double> [ %4118, %4117 ], [ %3374, %3724 ]
-  %4132 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  %4133 = fadd <8 x double> %4132, %4131
-  %4134 = select <8 x i1> %3725, <8 x double> %4132, <8 x double> %4133
-  store <8 x double> %4134, ptr %136, align 64, !tbaa !26
-  %4135 = load <8 x double>, ptr %151, align 64, !tbaa !26
-  %4136 = select <8 x i1> %3725, <8 x double> %4135, <8 x double> %4131
-  store <8 x double> %4136, ptr %151, align 64, !tbaa !26
-  %4137 = load <8 x double>, ptr %123, align 64, !tbaa !26
-  %4138 = fadd <8 x double> %4137, splat (double 1.000000e+00)
-  %4139 = select <8 x i1> %3725, <8 x double> %4137, <8 x double> %4138
-  store <8 x double> %4139, ptr %123, align 64, !tbaa !26
-  %4140 = load <8 x double>, ptr %125, align 64, !tbaa !26
-  %4141 = fcmp olt <8 x double> %4140, %4131
-  %4142 = select <8 x i1> %3725, <8 x i1> splat (i1 true), <8 x i1> %4141
-  %4143 = select <8 x i1> %4142, <8 x double> %4140, <8 x double> %4131
-  store <8 x double> %4143, ptr %125, align 64, !tbaa !26
-  %4144 = fcmp une <8 x double> %4130, zeroinitializer
-  %4145 = fcmp ueq <8 x double> %3369, zeroinitializer
-  %4146 = or <8 x i1> %4145, %4144
-  %4147 = fcmp olt <8 x double> %4126, splat (double 1.800000e+00)
-  %4148 = select <8 x i1> %4147, <8 x double> %4126, <8 x double> splat (double 1.800000e+00)
-  %4149 = select <8 x i1> %4146, <8 x double> splat (double 1.800000e+00), <8 x double> %4148
-  %4150 = fcmp ogt <8 x double> %4149, splat (double 2.000000e-01)
-  %4151 = select <8 x i1> %4150, <8 x double> %4149, <8 x double> splat (double 2.000000e-01)
-  %4152 = fmul <8 x double> %4131, %4151
-  %4153 = fmul <8 x double> %4131, splat (double 4.000000e+00)
-  %4154 = fcmp olt <8 x double> %4129, %4153
-  %4155 = select <8 x i1> %4154, <8 x double> %4129, <8 x double> %4153
-  %4156 = fcmp ogt <8 x double> %4152, %4155
-  %4157 = select <8 x i1> %4156, <8 x double> %4152, <8 x double> %4155
-  %4158 = select <8 x i1> %3725, <8 x double> %4129, <8 x double> zeroinitializer
-  store <8 x double> %4158, ptr %159, align 64, !tbaa !26
-  %4159 = select <8 x i1> %3725, <8 x double> %4128, <8 x double> zeroinitializer
-  store <8 x double> %4159, ptr %161, align 64, !tbaa !26
-  %4160 = load <8 x i64>, ptr %152, align 64, !tbaa !26
-  %4161 = and <8 x i64> %4160, %3753
-  store <8 x i64> %4161, ptr %152, align 64, !tbaa !26
-  %4162 = load <8 x i64>, ptr %153, align 64, !tbaa !26
-  %4163 = and <8 x i64> %4162, %3753
-  store <8 x i64> %4163, ptr %153, align 64, !tbaa !26
-  %4164 = load <8 x double>, ptr %201, align 64, !tbaa !26
-  %4165 = load <8 x double>, ptr %146, align 64, !tbaa !26
-  %4166 = select <8 x i1> %3725, <8 x double> %4165, <8 x double> %4164
-  store <8 x double> %4166, ptr %146, align 64, !tbaa !26
-  br i1 %4127, label %4167, label %4631
-
-4167:                                             ; preds = %4125, %4624
-  %4168 = phi i64 [ %4626, %4624 ], [ 0, %4125 ]
-  %4169 = phi <8 x double> [ %4625, %4624 ], [ %4157, %4125 ]
-  %4170 = load ptr, ptr %129, align 8, !tbaa !28
-  %4171 = getelementptr inbounds nuw %struct.Piece, ptr %4170, i64 %4168
-  %4172 = getelementptr inbounds nuw i8, ptr %4171, i64 3776
-  %4173 = load <8 x double>, ptr %4172, align 64, !tbaa !26
-  %4174 = getelementptr inbounds nuw i8, ptr %4171, i64 1472
-  %4175 = load <8 x double>, ptr %4174, align 64, !tbaa !26
-  %4176 = fmul <8 x double> %4175, splat (double 1.001000e+00)
-  %4177 = fcmp ole <8 x double> %4173, %4176
-  %4178 = getelementptr inbounds nuw i8, ptr %4171, i64 1600
-  %4179 = load <8 x double>, ptr %4178, align 64, !tbaa !26
-  %4180 = getelementptr inbounds nuw i8, ptr %4171, i64 4032
-  %4181 = load <8 x double>, ptr %4180, align 64, !tbaa !26
-  %4182 = fsub <8 x double> %4179, %4181
-  %4183 = fmul <8 x double> %4179, splat (double 1.000000e-04)
-  %4184 = fcmp ole <8 x double> %4182, %4183
-  %4185 = getelementptr inbounds nuw i8, ptr %4171, i64 7360
-  %4186 = load <8 x i64>, ptr %4185, align 64, !tbaa !26
-  %4187 = and <8 x i64> %4186, %3665
-  %4188 = getelementptr inbounds nuw i8, ptr %4171, i64 7296
-  %4189 = load <8 x double>, ptr %4188, align 64, !tbaa !26
-  %4190 = fcmp oeq <8 x double> %4189, zeroinitializer
-  %4191 = and <8 x i1> %4177, %4190
-  %4192 = fcmp oeq <8 x double> %4189, splat (double 1.000000e+00)
-  %4193 = and <8 x i1> %4184, %4192
-  %4194 = or <8 x i1> %4191, %4193
-  %4195 = select <8 x i1> %4194, <8 x i64> %4187, <8 x i64> zeroinitializer
-  %4196 = fadd <8 x double> %4189, splat (double 1.000000e+00)
-  %4197 = icmp eq <8 x i64> %4195, zeroinitializer
-  %4198 = select <8 x i1> %4197, <8 x double> %4189, <8 x double> %4196
-  store <8 x double> %4198, ptr %4188, align 64, !tbaa !26
-  %4199 = getelementptr inbounds nuw i8, ptr %4171, i64 7424
-  %4200 = load <8 x i64>, ptr %4199, align 64, !tbaa !26
-  %4201 = or <8 x i64> %4195, %4200
-  store <8 x i64> %4201, ptr %4199, align 64, !tbaa !26
-  %4202 = getelementptr inbounds nuw i8, ptr %4171, i64 896
-  %4203 = load <8 x double>, ptr %4202, align 64, !tbaa !26
-  %4204 = getelementptr inbounds nuw i8, ptr %4171, i64 5632
-  %4205 = load <8 x double>, ptr %4204, align 64, !tbaa !26
-  %4206 = getelementptr inbounds nuw i8, ptr %4171, i64 5696
-  %4207 = load <8 x double>, ptr %4206, align 64, !tbaa !26
-  %4208 = fadd <8 x double> %4205, %4207
-  %4209 = fcmp ogt <8 x double> %4208, zeroinitializer
-  %4210 = xor <8 x i64> %4186, splat (i64 -1)
-  %4211 = and <8 x i64> %3665, %4210
-  %4212 = fcmp une <8 x double> %4203, zeroinitializer
-  %4213 = or <8 x i1> %4212, %4209
-  %4214 = getelementptr inbounds nuw i8, ptr %4171, i64 3840
-  %4215 = load <8 x double>, ptr %4214, align 64, !tbaa !26
-  %4216 = fmul <8 x double> %4203, splat (double 1.000000e-03)
-  %4217 = fcmp ogt <8 x double> %4216, splat (double 0x3E7AD7F29ABCAF48)
-  %4218 = select <8 x i1> %4217, <8 x double> %4216, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
-  %4219 = fcmp ole <8 x double> %4215, %4218
-  %4220 = select <8 x i1> %4219, <8 x i1> %4213, <8 x i1> zeroinitializer
-  %4221 = select <8 x i1> %4220, <8 x i64> %4211, <8 x i64> zeroinitializer
-  %4222 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4221)
-  %4223 = icmp eq i64 %4222, 0
-  br i1 %4223, label %4624, label %4224
-
-4224:                                             ; preds = %4167
-  %4225 = load i64, ptr %119, align 16, !tbaa !21
-  %4226 = load i64, ptr %120, align 8, !tbaa !22
-  %4227 = getelementptr inbounds nuw i8, ptr %4171, i64 3712
-  %4228 = getelementptr inbounds nuw i8, ptr %4171, i64 4416
-  %4229 = load <8 x double>, ptr %4228, align 64, !tbaa !26
-  %4230 = getelementptr inbounds nuw i8, ptr %4171, i64 5568
-  %4231 = load <8 x double>, ptr %4230, align 64, !tbaa !26
-  %4232 = getelementptr inbounds nuw i8, ptr %4171, i64 832
-  %4233 = load <8 x double>, ptr %4232, align 64, !tbaa !26
-  %4234 = getelementptr inbounds nuw i8, ptr %4171, i64 7600
-  %4235 = load ptr, ptr %4234, align 16, !tbaa !45
-  %4236 = add nsw i64 %4225, -1
-  %4237 = getelementptr inbounds <8 x double>, ptr %4235, i64 %4236
-  %4238 = load <8 x double>, ptr %4237, align 64, !tbaa !26
-  %4239 = fmul <8 x double> %4233, %4238
-  %4240 = fneg <8 x double> %4215
-  %4241 = fdiv <8 x double> %4240, %4239
-  %4242 = fcmp ogt <8 x double> %4241, splat (double 0x3E7AD7F29ABCAF48)
-  %4243 = select <8 x i1> %4242, <8 x double> %4241, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
-  %4244 = load <8 x double>, ptr %4171, align 64, !tbaa !26
-  %4245 = fsub <8 x double> %4244, %4243
-  %4246 = getelementptr inbounds nuw i8, ptr %4171, i64 2560
-  %4247 = load <8 x double>, ptr %4246, align 64, !tbaa !26
-  %4248 = getelementptr inbounds nuw i8, ptr %4171, i64 2624
-  %4249 = load <8 x double>, ptr %4248, align 64, !tbaa !26
-  %4250 = getelementptr inbounds nuw i8, ptr %4171, i64 2688
-  %4251 = load <8 x double>, ptr %4250, align 64, !tbaa !26
-  %4252 = getelementptr inbounds nuw i8, ptr %4171, i64 2752
-  %4253 = load <8 x double>, ptr %4252, align 64, !tbaa !26
-  %4254 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4245, <8 x double> %4253, <8 x double> %4251)
-  %4255 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4245, <8 x double> %4254, <8 x double> %4249)
-  %4256 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4245, <8 x double> %4255, <8 x double> %4247)
-  %4257 = fsub <8 x double> %4229, %4256
-  %4258 = getelementptr inbounds nuw i8, ptr %4171, i64 7568
-  %4259 = load ptr, ptr %4258, align 16, !tbaa !44
-  %4260 = getelementptr inbounds <8 x double>, ptr %4259, i64 %4236
-  %4261 = load <8 x double>, ptr %4260, align 64, !tbaa !26
-  %4262 = getelementptr inbounds nuw i8, ptr %4171, i64 7552
-  %4263 = load i64, ptr %4262, align 64, !tbaa !31
-  %4264 = icmp sgt i64 %4225, %4263
-  br i1 %4264, label %4273, label %4265
-
-4265:                                             ; preds = %4224
-  %4266 = getelementptr inbounds nuw i8, ptr %4171, i64 640
-  %4267 = load <8 x double>, ptr %4266, align 64, !tbaa !26
-  %4268 = getelementptr inbounds nuw i8, ptr %4171, i64 7576
-  %4269 = load ptr, ptr %4268, align 8, !tbaa !55
-  %4270 = getelementptr inbounds <8 x double>, ptr %4269, i64 %4236
-  %4271 = load <8 x double>, ptr %4270, align 64, !tbaa !26
-  %4272 = fmul <8 x double> %4271, %4267
-  br label %4293
-
-4273:                                             ; preds = %4224
-  %4274 = getelementptr inbounds nuw i8, ptr %4171, i64 384
-  %4275 = load <8 x double>, ptr %4274, align 64, !tbaa !26
-  %4276 = getelementptr inbounds nuw i8, ptr %4171, i64 448
-  %4277 = load <8 x double>, ptr %4276, align 64, !tbaa !26
-  %4278 = getelementptr inbounds nuw i8, ptr %4171, i64 512
-  %4279 = load <8 x double>, ptr %4278, align 64, !tbaa !26
-  %4280 = fmul <8 x double> %4261, %4279
-  %4281 = fmul <8 x double> %4280, splat (double 0x3FD5555555555555)
-  %4282 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4277, <8 x double> splat (double 5.000000e-01), <8 x double> %4281)
-  %4283 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4261, <8 x double> %4282, <8 x double> %4275)
-  %4284 = getelementptr inbounds nuw i8, ptr %4171, i64 7576
-  %4285 = load ptr, ptr %4284, align 8, !tbaa !55
-  %4286 = getelementptr inbounds <8 x double>, ptr %4285, i64 %4236
+4285:                                             ; preds = %4280
+  %4286 = getelementptr inbounds nuw %struct.Piece, ptr %4259, i64 %4282, i32 35
   %4287 = load <8 x double>, ptr %4286, align 64, !tbaa !26
-  %4288 = fmul <8 x double> %4287, %4279
-  %4289 = fmul <8 x double> %4288, splat (double 0x3FD5555555555555)
-  %4290 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4277, <8 x double> splat (double 5.000000e-01), <8 x double> %4289)
-  %4291 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4287, <8 x double> %4290, <8 x double> %4275)
-  %4292 = fmul <8 x double> %4287, %4291
-  br label %4293
+  %4288 = fcmp olt <8 x double> %4283, %4287
+  %4289 = select <8 x i1> %4288, <8 x double> %4283, <8 x double> %4287
+  br label %4290
 
-4293:                                             ; preds = %4273, %4265
-  %4294 = phi ptr [ %4285, %4273 ], [ %4269, %4265 ]
-  %4295 = phi <8 x double> [ %4283, %4273 ], [ %4267, %4265 ]
-  %4296 = phi <8 x double> [ %4292, %4273 ], [ %4272, %4265 ]
-  %4297 = phi ptr [ %4284, %4273 ], [ %4268, %4265 ]
-  %4298 = sitofp i64 %4226 to double
-  %4299 = insertelement <8 x double> poison, double %4298, i64 0
-  %4300 = shufflevector <8 x double> %4299, <8 x double> poison, <8 x i32> zeroinitializer
-  %4301 = fmul <8 x double> %4261, %4295
-  %4302 = fdiv <8 x double> %4243, %4300
-  %4303 = getelementptr i8, ptr %4259, i64 -64
-  %4304 = getelementptr i8, ptr %4235, i64 -64
-  %4305 = icmp sgt i64 %4225, 0
-  br i1 %4305, label %4306, label %4407
+4290:                                             ; preds = %4285, %4280, %4167
+  %4291 = phi <8 x double> [ splat (double 1.000000e+09), %4167 ], [ %4281, %4280 ], [ %4289, %4285 ]
+  %4292 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %4291)
+  %4293 = insertelement <8 x double> poison, double %4292, i64 0
+  %4294 = shufflevector <8 x double> %4293, <8 x double> poison, <8 x i32> zeroinitializer
+  %4295 = load <8 x double>, ptr %179, align 64, !tbaa !26
+  %4296 = fsub <8 x double> %4295, %4242
+  %4297 = fsub <8 x double> %4206, %4246
+  %4298 = select <8 x i1> %4245, <8 x double> splat (double -1.000000e+00), <8 x double> %4297
+  %4299 = fsub <8 x double> %4294, %4246
+  %4300 = select <8 x i1> %4249, <8 x double> %4298, <8 x double> %4299
+  %4301 = fsub <8 x double> %4296, %4246
+  %4302 = select <8 x i1> %4252, <8 x double> %4300, <8 x double> %4301
+  %4303 = fsub <8 x double> %4246, %4296
+  %4304 = select <8 x i1> %4255, <8 x double> %4302, <8 x double> %4303
+  %4305 = fcmp une <8 x double> %4244, zeroinitializer
+  %4306 = fcmp oge <8 x double> %4043, splat (double 5.000000e-02)
+  %4307 = and <8 x i1> %4306, %4305
+  %4308 = fcmp olt <8 x double> %4257, zeroinitializer
+  %4309 = and <8 x i1> %4307, %4308
+  %4310 = fsub <8 x double> %4304, %4257
+  %4311 = fmul <8 x double> %4310, splat (double 2.000000e-02)
+  %4312 = fcmp ogt <8 x double> %4304, %4311
+  %4313 = and <8 x i1> %4309, %4312
+  %4314 = fsub <8 x double> %4257, %4304
+  %4315 = fdiv <8 x double> %4257, %4314
+  %4316 = fcmp olt <8 x double> %4315, splat (double 0x3FEE666666666666)
+  %4317 = and <8 x i1> %4316, %4313
+  %4318 = select <8 x i1> %4317, <8 x i64> %4239, <8 x i64> zeroinitializer
+  %4319 = fcmp ogt <8 x double> %4228, %4043
+  %4320 = icmp eq <8 x i64> %4318, zeroinitializer
+  %4321 = select <8 x i1> %4320, <8 x i1> splat (i1 true), <8 x i1> %4319
+  %4322 = select <8 x i1> %4321, <8 x double> %4228, <8 x double> %4043
+  store <8 x double> %4322, ptr %159, align 64, !tbaa !26
+  %4323 = fcmp ogt <8 x double> %4315, splat (double 5.000000e-02)
+  %4324 = select <8 x i1> %4323, <8 x double> %4315, <8 x double> splat (double 5.000000e-02)
+  %4325 = fcmp olt <8 x double> %4324, splat (double 0x3FEE666666666666)
+  %4326 = select <8 x i1> %4325, <8 x double> %4324, <8 x double> splat (double 0x3FEE666666666666)
+  %4327 = fmul <8 x double> %4043, %4326
+  %4328 = fcmp ogt <8 x double> %4327, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4329 = select <8 x i1> %4328, <8 x double> %4327, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4330 = select <8 x i1> %4320, <8 x double> %4236, <8 x double> %4329
+  store <8 x double> %4330, ptr %139, align 64, !tbaa !26
+  %4331 = fadd <8 x double> %4238, splat (double 1.000000e+00)
+  %4332 = select <8 x i1> %4320, <8 x double> %4238, <8 x double> %4331
+  store <8 x double> %4332, ptr %124, align 64, !tbaa !26
+  %4333 = xor <8 x i64> %4318, %4239
+  %4334 = or <8 x i64> %4333, %4030
+  %4335 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4334)
+  %4336 = icmp eq i64 %4335, 0
+  br i1 %4336, label %515, label %4393
 
-4306:                                             ; preds = %4293
-  %4307 = fmul <8 x double> %4261, %4295
-  %4308 = getelementptr inbounds nuw i8, ptr %4171, i64 640
-  %4309 = getelementptr inbounds nuw i8, ptr %4171, i64 384
-  %4310 = getelementptr inbounds nuw i8, ptr %4171, i64 448
-  %4311 = getelementptr inbounds nuw i8, ptr %4171, i64 512
-  %4312 = getelementptr inbounds nuw i8, ptr %4171, i64 1536
-  %4313 = getelementptr inbounds nuw i8, ptr %4171, i64 7648
-  %4314 = icmp eq <8 x i64> %4221, zeroinitializer
-  br label %4315
+4337:                                             ; preds = %4021, %4385
+  %4338 = phi i64 [ 0, %4021 ], [ %4390, %4385 ]
+  %4339 = load ptr, ptr %129, align 8, !tbaa !28
+  %4340 = getelementptr inbounds nuw %struct.Piece, ptr %4339, i64 %4338
+  %4341 = getelementptr inbounds nuw i8, ptr %4340, i64 8520
+  %4342 = load ptr, ptr %4341, align 8, !tbaa !57
+  %4343 = load <8 x double>, ptr %4342, align 64, !tbaa !26
+  %4344 = getelementptr inbounds nuw i8, ptr %4340, i64 1344
+  %4345 = load <8 x double>, ptr %4344, align 64, !tbaa !26
+  %4346 = getelementptr inbounds nuw i8, ptr %4342, i64 64
+  %4347 = load <8 x double>, ptr %4346, align 64, !tbaa !26
+  %4348 = fsub <8 x double> %4347, %4343
+  %4349 = fneg <8 x double> %4345
+  %4350 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4349, <8 x double> %4348, <8 x double> %4343)
+  %4351 = getelementptr inbounds nuw i8, ptr %4340, i64 8512
+  %4352 = load i64, ptr %4351, align 64, !tbaa !31
+  %4353 = icmp eq i64 %4352, 0
+  br i1 %4353, label %4385, label %4354
 
-4315:                                             ; preds = %4306, %4394
-  %4316 = phi <8 x double> [ %4261, %4306 ], [ %4375, %4394 ]
-  %4317 = phi <8 x double> [ %4307, %4306 ], [ %4374, %4394 ]
-  %4318 = phi <8 x double> [ %4256, %4306 ], [ %4376, %4394 ]
-  %4319 = phi <8 x double> [ %4238, %4306 ], [ %4377, %4394 ]
-  %4320 = phi i64 [ %4236, %4306 ], [ %4400, %4394 ]
-  %4321 = icmp eq i64 %4320, 0
-  br i1 %4321, label %4322, label %4326
-
-4322:                                             ; preds = %4315
-  %4323 = fdiv <8 x double> zeroinitializer, %4318
-  %4324 = fsub <8 x double> %4317, %4317
-  %4325 = fmul <8 x double> %4323, %4324
-  br label %4371
-
-4326:                                             ; preds = %4315
-  %4327 = getelementptr <8 x double>, ptr %4303, i64 %4320
-  %4328 = load <8 x double>, ptr %4327, align 64, !tbaa !26
-  %4329 = load i64, ptr %4262, align 64, !tbaa !31
-  %4330 = icmp sgt i64 %4320, %4329
-  br i1 %4330, label %4333, label %4331
-
-4331:                                             ; preds = %4326
-  %4332 = load <8 x double>, ptr %4308, align 64, !tbaa !26
-  br label %4341
-
-4333:                                             ; preds = %4326
-  %4334 = load <8 x double>, ptr %4309, align 64, !tbaa !26
-  %4335 = load <8 x double>, ptr %4310, align 64, !tbaa !26
-  %4336 = load <8 x double>, ptr %4311, align 64, !tbaa !26
-  %4337 = fmul <8 x double> %4328, %4336
-  %4338 = fmul <8 x double> %4337, splat (double 0x3FD5555555555555)
-  %4339 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4335, <8 x double> splat (double 5.000000e-01), <8 x double> %4338)
-  %4340 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4328, <8 x double> %4339, <8 x double> %4334)
-  br label %4341
-
-4341:                                             ; preds = %4331, %4333
-  %4342 = phi <8 x double> [ %4340, %4333 ], [ %4332, %4331 ]
-  %4343 = fmul <8 x double> %4328, %4342
-  %4344 = icmp slt i64 %4320, %4329
-  br i1 %4344, label %4345, label %4352
-
-4345:                                             ; preds = %4341
-  %4346 = load ptr, ptr %4313, align 32, !tbaa !70
-  %4347 = getelementptr inbounds nuw <8 x double>, ptr %4346, i64 %4320
-  %4348 = load <8 x double>, ptr %4347, align 64, !tbaa !26
-  %4349 = load <8 x double>, ptr %4312, align 64, !tbaa !26
-  %4350 = fmul <8 x double> %4348, %4349
-  %4351 = fmul <8 x double> %4348, %4349
-  br label %4361
-
-4352:                                             ; preds = %4341
-  %4353 = load <8 x double>, ptr %4312, align 64, !tbaa !26
-  %4354 = load ptr, ptr %4313, align 32, !tbaa !70
-  %4355 = getelementptr inbounds nuw <8 x double>, ptr %4354, i64 %4320
-  %4356 = load <8 x double>, ptr %4355, align 64, !tbaa !26
-  %4357 = fsub <8 x double> %4256, %4353
-  %4358 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4356, <8 x double> %4357, <8 x double> %4353)
-  %4359 = fsub <8 x double> %4229, %4353
-  %4360 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4356, <8 x double> %4359, <8 x double> %4353)
-  br label %4361
-
-4361:                                             ; preds = %4352, %4345
-  %4362 = phi <8 x double> [ %4350, %4345 ], [ %4358, %4352 ]
-  %4363 = phi <8 x double> [ %4351, %4345 ], [ %4360, %4352 ]
-  %4364 = fsub <8 x double> %4363, %4362
-  %4365 = fsub <8 x double> %4318, %4362
-  %4366 = fdiv <8 x double> %4364, %4365
-  %4367 = fsub <8 x double> %4343, %4317
-  %4368 = fmul <8 x double> %4367, %4366
-  %4369 = getelementptr <8 x double>, ptr %4304, i64 %4320
+4354:                                             ; preds = %4337
+  %4355 = getelementptr <8 x double>, ptr %4342, i64 %4352
+  %4356 = getelementptr i8, ptr %4355, i64 -64
+  %4357 = load <8 x double>, ptr %4356, align 64, !tbaa !26
+  %4358 = load <8 x double>, ptr %4355, align 64, !tbaa !26
+  %4359 = getelementptr inbounds nuw i8, ptr %4340, i64 2880
+  %4360 = load <8 x double>, ptr %4359, align 64, !tbaa !26
+  %4361 = getelementptr inbounds nuw i8, ptr %4340, i64 2944
+  %4362 = load <8 x double>, ptr %4361, align 64, !tbaa !26
+  %4363 = getelementptr inbounds nuw i8, ptr %4340, i64 64
+  %4364 = load <8 x double>, ptr %4363, align 64, !tbaa !26
+  %4365 = fsub <8 x double> %4362, %4364
+  %4366 = fmul <8 x double> %4360, %4365
+  %4367 = getelementptr inbounds nuw i8, ptr %4340, i64 576
+  %4368 = load <8 x double>, ptr %4367, align 64, !tbaa !26
+  %4369 = getelementptr inbounds nuw i8, ptr %4340, i64 2816
   %4370 = load <8 x double>, ptr %4369, align 64, !tbaa !26
-  br label %4371
+  %4371 = fdiv <8 x double> %4368, %4370
+  %4372 = getelementptr inbounds nuw i8, ptr %4340, i64 192
+  %4373 = load <8 x double>, ptr %4372, align 64, !tbaa !26
+  %4374 = getelementptr inbounds nuw i8, ptr %4340, i64 256
+  %4375 = load <8 x double>, ptr %4374, align 64, !tbaa !26
+  %4376 = getelementptr inbounds nuw i8, ptr %4340, i64 320
+  %4377 = load <8 x double>, ptr %4376, align 64, !tbaa !26
+  %4378 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4358, <8 x double> %4377, <8 x double> %4375)
+  %4379 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4358, <8 x double> %4378, <8 x double> %4373)
+  %4380 = fdiv <8 x double> %4379, %4366
+  %4381 = fmul <8 x double> %4358, %4380
+  %4382 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4371, <8 x double> %4357, <8 x double> %4381)
+  %4383 = fadd <8 x double> %4371, %4380
+  %4384 = fdiv <8 x double> %4382, %4383
+  br label %4385
 
-4371:                                             ; preds = %4361, %4322
-  %4372 = phi <8 x double> [ %4368, %4361 ], [ %4325, %4322 ]
-  %4373 = phi <8 x double> [ %4366, %4361 ], [ %4323, %4322 ]
-  %4374 = phi <8 x double> [ %4343, %4361 ], [ %4317, %4322 ]
-  %4375 = phi <8 x double> [ %4328, %4361 ], [ %4316, %4322 ]
-  %4376 = phi <8 x double> [ %4362, %4361 ], [ zeroinitializer, %4322 ]
-  %4377 = phi <8 x double> [ %4370, %4361 ], [ %4319, %4322 ]
-  %4378 = getelementptr inbounds nuw <8 x double>, ptr %4235, i64 %4320
-  %4379 = fsub <8 x double> %4377, %4319
-  %4380 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4379, <8 x double> %4373, <8 x double> %4319)
-  %4381 = load <8 x double>, ptr %4378, align 64, !tbaa !26
-  %4382 = select <8 x i1> %4314, <8 x double> %4381, <8 x double> %4380
-  store <8 x double> %4382, ptr %4378, align 64, !tbaa !26
-  %4383 = getelementptr inbounds nuw <8 x double>, ptr %4259, i64 %4320
-  %4384 = load i64, ptr %4262, align 64, !tbaa !31
-  %4385 = icmp slt i64 %4320, %4384
-  br i1 %4385, label %4386, label %4388
+4385:                                             ; preds = %4337, %4354
+  %4386 = phi <8 x double> [ %4384, %4354 ], [ %4350, %4337 ]
+  %4387 = getelementptr inbounds nuw i8, ptr %4340, i64 7616
+  %4388 = load <8 x double>, ptr %4387, align 64, !tbaa !26
+  %4389 = select <8 x i1> %4022, <8 x double> %4388, <8 x double> %4386
+  store <8 x double> %4389, ptr %4387, align 64, !tbaa !26
+  %4390 = add nuw nsw i64 %4338, 1
+  %4391 = load i64, ptr %156, align 8, !tbaa !20
+  %4392 = icmp slt i64 %4390, %4391
+  br i1 %4392, label %4337, label %4023, !llvm.loop !137
 
-4386:                                             ; preds = %4371
-  %4387 = load <8 x double>, ptr %4308, align 64, !tbaa !26
-  br label %4394
+4393:                                             ; preds = %4290
+  %4394 = icmp eq <8 x i64> %4334, zeroinitializer
+  %4395 = select <8 x i1> %4394, <8 x double> %4037, <8 x double> %4036
+  store <8 x double> %4395, ptr %210, align 64, !tbaa !26
+  %4396 = load <8 x double>, ptr %150, align 64, !tbaa !26
+  %4397 = select <8 x i1> %4394, <8 x double> %4396, <8 x double> %4204
+  store <8 x double> %4397, ptr %150, align 64, !tbaa !26
+  %4398 = select <8 x i1> %4394, <8 x double> %4204, <8 x double> %4206
+  store <8 x double> %4398, ptr %144, align 64, !tbaa !26
+  %4399 = load <8 x double>, ptr %255, align 64, !tbaa !26
+  %4400 = select <8 x i1> %4394, <8 x double> %4399, <8 x double> %4241
+  store <8 x double> %4400, ptr %255, align 64, !tbaa !26
+  %4401 = select <8 x i1> %4394, <8 x double> %4241, <8 x double> %4295
+  store <8 x double> %4401, ptr %256, align 64, !tbaa !26
+  %4402 = load <8 x double>, ptr %258, align 64, !tbaa !26
+  %4403 = load <8 x double>, ptr %257, align 64, !tbaa !26
+  %4404 = select <8 x i1> %4394, <8 x double> %4403, <8 x double> %4402
+  store <8 x double> %4404, ptr %257, align 64, !tbaa !26
+  %4405 = load <8 x double>, ptr %259, align 64, !tbaa !26
+  %4406 = select <8 x i1> %4394, <8 x double> %4402, <8 x double> %4405
+  store <8 x double> %4406, ptr %258, align 64, !tbaa !26
+  %4407 = load <8 x double>, ptr %261, align 64, !tbaa !26
+  %4408 = load <8 x double>, ptr %260, align 64, !tbaa !26
+  %4409 = select <8 x i1> %4394, <8 x double> %4408, <8 x double> %4407
+  store <8 x double> %4409, ptr %260, align 64, !tbaa !26
+  %4410 = load <8 x double>, ptr %262, align 64, !tbaa !26
+  %4411 = select <8 x i1> %4394, <8 x double> %4407, <8 x double> %4410
+  store <8 x double> %4411, ptr %261, align 64, !tbaa !26
+  %4412 = load <8 x double>, ptr %264, align 64, !tbaa !26
+  %4413 = load <8 x double>, ptr %263, align 64, !tbaa !26
+  %4414 = select <8 x i1> %4394, <8 x double> %4413, <8 x double> %4412
+  store <8 x double> %4414, ptr %263, align 64, !tbaa !26
+  %4415 = load <8 x double>, ptr %265, align 64, !tbaa !26
+  %4416 = select <8 x i1> %4394, <8 x double> %4412, <8 x double> %4415
+  store <8 x double> %4416, ptr %264, align 64, !tbaa !26
+  %4417 = load <8 x double>, ptr %267, align 64, !tbaa !26
+  %4418 = load <8 x double>, ptr %266, align 64, !tbaa !26
+  %4419 = select <8 x i1> %4394, <8 x double> %4418, <8 x double> %4417
+  store <8 x double> %4419, ptr %266, align 64, !tbaa !26
+  %4420 = load <8 x double>, ptr %268, align 64, !tbaa !26
+  %4421 = select <8 x i1> %4394, <8 x double> %4417, <8 x double> %4420
+  store <8 x double> %4421, ptr %267, align 64, !tbaa !26
+  %4422 = xor <8 x i64> %4334, splat (i64 -1)
+  br i1 %4070, label %4423, label %4817
 
-4388:                                             ; preds = %4371
-  %4389 = load <8 x double>, ptr %4309, align 64, !tbaa !26
-  %4390 = load <8 x double>, ptr %4310, align 64, !tbaa !26
-  %4391 = load <8 x double>, ptr %4311, align 64, !tbaa !26
-  %4392 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4316, <8 x double> %4391, <8 x double> %4390)
-  %4393 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4316, <8 x double> %4392, <8 x double> %4389)
-  br label %4394
+4423:                                             ; preds = %4393, %4782
+  %4424 = phi i64 [ %4794, %4782 ], [ 0, %4393 ]
+  %4425 = load ptr, ptr %129, align 8, !tbaa !28
+  %4426 = getelementptr inbounds nuw %struct.Piece, ptr %4425, i64 %4424
+  %4427 = getelementptr inbounds nuw i8, ptr %4426, i64 1664
+  %4428 = load <8 x double>, ptr %4427, align 64, !tbaa !26
+  %4429 = fcmp ogt <8 x double> %4428, zeroinitializer
+  %4430 = bitcast <8 x i1> %4429 to i8
+  %4431 = icmp eq i8 %4430, 0
+  br i1 %4431, label %4689, label %4432
 
-4394:                                             ; preds = %4388, %4386
-  %4395 = phi <8 x double> [ %4387, %4386 ], [ %4393, %4388 ]
-  %4396 = fdiv <8 x double> %4372, %4395
-  %4397 = fadd <8 x double> %4316, %4396
-  %4398 = load <8 x double>, ptr %4383, align 64, !tbaa !26
-  %4399 = select <8 x i1> %4314, <8 x double> %4398, <8 x double> %4397
-  store <8 x double> %4399, ptr %4383, align 64, !tbaa !26
-  %4400 = add nsw i64 %4320, -1
-  %4401 = icmp sgt i64 %4320, 0
-  br i1 %4401, label %4315, label %4402, !llvm.loop !129
+4432:                                             ; preds = %4423
+  %4433 = load i64, ptr %119, align 16, !tbaa !21
+  %4434 = add i64 %4433, -1
+  %4435 = getelementptr inbounds nuw i8, ptr %4426, i64 4672
+  %4436 = load <8 x double>, ptr %4435, align 64, !tbaa !26
+  %4437 = getelementptr inbounds nuw i8, ptr %4426, i64 3776
+  %4438 = load <8 x double>, ptr %4437, align 64, !tbaa !26
+  %4439 = getelementptr inbounds nuw i8, ptr %4426, i64 8512
+  %4440 = load i64, ptr %4439, align 64, !tbaa !31
+  %4441 = icmp sgt i64 %4433, %4440
+  br i1 %4441, label %4450, label %4442
 
-4402:                                             ; preds = %4394
-  %4403 = load ptr, ptr %4297, align 8, !tbaa !55
-  %4404 = load i64, ptr %119, align 16, !tbaa !21
-  %4405 = load i64, ptr %4262, align 64, !tbaa !31
-  %4406 = add nsw i64 %4404, -1
-  br label %4407
+4442:                                             ; preds = %4432
+  %4443 = getelementptr inbounds nuw i8, ptr %4426, i64 8608
+  %4444 = load ptr, ptr %4443, align 32, !tbaa !72
+  %4445 = getelementptr inbounds <8 x double>, ptr %4444, i64 %4434
+  %4446 = load <8 x double>, ptr %4445, align 64, !tbaa !26
+  %4447 = getelementptr inbounds nuw i8, ptr %4426, i64 1536
+  %4448 = load <8 x double>, ptr %4447, align 64, !tbaa !26
+  %4449 = fmul <8 x double> %4446, %4448
+  br label %4459
 
-4407:                                             ; preds = %4402, %4293
-  %4408 = phi i64 [ %4406, %4402 ], [ %4236, %4293 ]
-  %4409 = phi i64 [ %4405, %4402 ], [ %4263, %4293 ]
-  %4410 = phi i64 [ %4404, %4402 ], [ %4225, %4293 ]
-  %4411 = phi ptr [ %4403, %4402 ], [ %4294, %4293 ]
-  %4412 = getelementptr inbounds <8 x double>, ptr %4411, i64 %4408
-  %4413 = load <8 x double>, ptr %4412, align 64, !tbaa !26
-  %4414 = icmp sgt i64 %4410, %4409
-  br i1 %4414, label %4418, label %4415
+4450:                                             ; preds = %4432
+  %4451 = getelementptr inbounds nuw i8, ptr %4426, i64 1536
+  %4452 = load <8 x double>, ptr %4451, align 64, !tbaa !26
+  %4453 = getelementptr inbounds nuw i8, ptr %4426, i64 8608
+  %4454 = load ptr, ptr %4453, align 32, !tbaa !72
+  %4455 = getelementptr inbounds <8 x double>, ptr %4454, i64 %4434
+  %4456 = load <8 x double>, ptr %4455, align 64, !tbaa !26
+  %4457 = fsub <8 x double> %4436, %4452
+  %4458 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4456, <8 x double> %4457, <8 x double> %4452)
+  br label %4459
 
-4415:                                             ; preds = %4407
-  %4416 = getelementptr inbounds nuw i8, ptr %4171, i64 640
-  %4417 = load <8 x double>, ptr %4416, align 64, !tbaa !26
-  br label %4429
-
-4418:                                             ; preds = %4407
-  %4419 = getelementptr inbounds nuw i8, ptr %4171, i64 384
-  %4420 = load <8 x double>, ptr %4419, align 64, !tbaa !26
-  %4421 = getelementptr inbounds nuw i8, ptr %4171, i64 448
-  %4422 = load <8 x double>, ptr %4421, align 64, !tbaa !26
-  %4423 = getelementptr inbounds nuw i8, ptr %4171, i64 512
-  %4424 = load <8 x double>, ptr %4423, align 64, !tbaa !26
-  %4425 = fmul <8 x double> %4413, %4424
-  %4426 = fmul <8 x double> %4425, splat (double 0x3FD5555555555555)
-  %4427 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4422, <8 x double> splat (double 5.000000e-01), <8 x double> %4426)
-  %4428 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4413, <8 x double> %4427, <8 x double> %4420)
-  br label %4429
-
-4429:                                             ; preds = %4418, %4415
-  %4430 = phi <8 x double> [ %4417, %4415 ], [ %4428, %4418 ]
-  %4431 = getelementptr i8, ptr %4411, i64 -64
-  %4432 = icmp sgt i64 %4410, 0
-  br i1 %4432, label %4433, label %4442
-
-4433:                                             ; preds = %4429
-  %4434 = fmul <8 x double> %4413, %4430
-  %4435 = getelementptr inbounds nuw i8, ptr %4171, i64 640
-  %4436 = getelementptr inbounds nuw i8, ptr %4171, i64 384
-  %4437 = getelementptr inbounds nuw i8, ptr %4171, i64 448
-  %4438 = getelementptr inbounds nuw i8, ptr %4171, i64 512
-  %4439 = getelementptr inbounds nuw i8, ptr %4171, i64 1536
-  %4440 = getelementptr inbounds nuw i8, ptr %4171, i64 7648
-  %4441 = icmp eq <8 x i64> %4221, zeroinitializer
-  br label %4450
-
-4442:                                             ; preds = %4514, %4429
-  %4443 = icmp sgt i64 %4226, 0
-  br i1 %4443, label %4444, label %4522
-
-4444:                                             ; preds = %4442
-  %4445 = getelementptr inbounds nuw i8, ptr %4171, i64 7736
-  %4446 = icmp eq <8 x i64> %4221, zeroinitializer
-  %4447 = getelementptr inbounds nuw i8, ptr %4171, i64 7744
-  %4448 = getelementptr inbounds nuw i8, ptr %4171, i64 7688
-  %4449 = getelementptr inbounds nuw i8, ptr %4171, i64 7696
-  br label %4593
-
-4450:                                             ; preds = %4433, %4514
-  %4451 = phi <8 x double> [ %4413, %4433 ], [ %4497, %4514 ]
-  %4452 = phi <8 x double> [ %4434, %4433 ], [ %4498, %4514 ]
-  %4453 = phi <8 x double> [ %4256, %4433 ], [ %4496, %4514 ]
-  %4454 = phi i64 [ %4408, %4433 ], [ %4520, %4514 ]
-  %4455 = icmp eq i64 %4454, 0
-  %4456 = load i64, ptr %4262, align 64, !tbaa !31
-  br i1 %4455, label %4495, label %4457
-
-4457:                                             ; preds = %4450
-  %4458 = getelementptr <8 x double>, ptr %4431, i64 %4454
-  %4459 = load <8 x double>, ptr %4458, align 64, !tbaa !26
-  %4460 = icmp sgt i64 %4454, %4456
-  br i1 %4460, label %4463, label %4461
-
-4461:                                             ; preds = %4457
-  %4462 = load <8 x double>, ptr %4435, align 64, !tbaa !26
-  br label %4471
-
-4463:                                             ; preds = %4457
-  %4464 = load <8 x double>, ptr %4436, align 64, !tbaa !26
-  %4465 = load <8 x double>, ptr %4437, align 64, !tbaa !26
-  %4466 = load <8 x double>, ptr %4438, align 64, !tbaa !26
-  %4467 = fmul <8 x double> %4459, %4466
-  %4468 = fmul <8 x double> %4467, splat (double 0x3FD5555555555555)
-  %4469 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4465, <8 x double> splat (double 5.000000e-01), <8 x double> %4468)
-  %4470 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4459, <8 x double> %4469, <8 x double> %4464)
-  br label %4471
-
-4471:                                             ; preds = %4461, %4463
-  %4472 = phi <8 x double> [ %4470, %4463 ], [ %4462, %4461 ]
-  %4473 = fmul <8 x double> %4459, %4472
-  %4474 = icmp slt i64 %4454, %4456
-  br i1 %4474, label %4475, label %4482
-
-4475:                                             ; preds = %4471
-  %4476 = load ptr, ptr %4440, align 32, !tbaa !70
-  %4477 = getelementptr inbounds nuw <8 x double>, ptr %4476, i64 %4454
+4459:                                             ; preds = %4450, %4442
+  %4460 = phi <8 x double> [ %4448, %4442 ], [ %4452, %4450 ]
+  %4461 = phi <8 x double> [ %4449, %4442 ], [ %4458, %4450 ]
+  %4462 = getelementptr inbounds nuw i8, ptr %4426, i64 3008
+  %4463 = load <8 x double>, ptr %4462, align 64, !tbaa !26
+  %4464 = fcmp ole <8 x double> %4461, %4463
+  %4465 = getelementptr inbounds nuw i8, ptr %4426, i64 7680
+  %4466 = load <8 x double>, ptr %4465, align 64, !tbaa !26
+  %4467 = fcmp oeq <8 x double> %4466, zeroinitializer
+  %4468 = select <8 x i1> %4467, <8 x i1> %4464, <8 x i1> zeroinitializer
+  %4469 = select <8 x i1> %4468, <8 x i64> %4334, <8 x i64> zeroinitializer
+  call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %12) #7
+  %4470 = xor <8 x i64> %4469, %4334
+  store <8 x i64> %4470, ptr %12, align 64, !tbaa !26
+  %4471 = fsub <8 x double> %4436, %4438
+  %4472 = getelementptr inbounds nuw i8, ptr %4426, i64 1536
+  %4473 = fsub <8 x double> %4438, %4460
+  %4474 = fdiv <8 x double> %4471, %4473
+  %4475 = getelementptr inbounds nuw i8, ptr %4426, i64 8552
+  %4476 = load ptr, ptr %4475, align 8, !tbaa !67
+  %4477 = getelementptr inbounds <8 x double>, ptr %4476, i64 %4440
   %4478 = load <8 x double>, ptr %4477, align 64, !tbaa !26
-  %4479 = load <8 x double>, ptr %4439, align 64, !tbaa !26
-  %4480 = fmul <8 x double> %4478, %4479
-  %4481 = fmul <8 x double> %4478, %4479
-  br label %4491
+  %4479 = getelementptr inbounds nuw i8, ptr %4426, i64 8560
+  %4480 = load ptr, ptr %4479, align 16, !tbaa !46
+  %4481 = getelementptr inbounds <8 x double>, ptr %4480, i64 %4440
+  %4482 = load <8 x double>, ptr %4481, align 64, !tbaa !26
+  %4483 = icmp eq <8 x i64> %4469, zeroinitializer
+  %4484 = select <8 x i1> %4483, <8 x double> %4482, <8 x double> %4478
+  store <8 x double> %4484, ptr %4481, align 64, !tbaa !26
+  %4485 = load i64, ptr %4439, align 64, !tbaa !31
+  %4486 = add nsw i64 %4485, 1
+  %4487 = icmp slt i64 %4486, %4434
+  br i1 %4487, label %4488, label %4492
 
-4482:                                             ; preds = %4471
-  %4483 = load <8 x double>, ptr %4439, align 64, !tbaa !26
-  %4484 = load ptr, ptr %4440, align 32, !tbaa !70
-  %4485 = getelementptr inbounds nuw <8 x double>, ptr %4484, i64 %4454
-  %4486 = load <8 x double>, ptr %4485, align 64, !tbaa !26
-  %4487 = fsub <8 x double> %4256, %4483
-  %4488 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4486, <8 x double> %4487, <8 x double> %4483)
-  %4489 = fsub <8 x double> %4229, %4483
-  %4490 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4486, <8 x double> %4489, <8 x double> %4483)
-  br label %4491
+4488:                                             ; preds = %4459
+  %4489 = getelementptr inbounds nuw i8, ptr %4426, i64 8624
+  br label %4532
 
-4491:                                             ; preds = %4482, %4475
-  %4492 = phi <8 x double> [ %4480, %4475 ], [ %4488, %4482 ]
-  %4493 = phi <8 x double> [ %4481, %4475 ], [ %4490, %4482 ]
-  %4494 = fsub <8 x double> %4493, %4492
-  br label %4495
+4490:                                             ; preds = %4532
+  %4491 = load i64, ptr %4439, align 64, !tbaa !31
+  br label %4492
 
-4495:                                             ; preds = %4450, %4491
-  %4496 = phi <8 x double> [ %4492, %4491 ], [ zeroinitializer, %4450 ]
-  %4497 = phi <8 x double> [ %4459, %4491 ], [ %4451, %4450 ]
-  %4498 = phi <8 x double> [ %4473, %4491 ], [ %4452, %4450 ]
-  %4499 = phi <8 x double> [ %4494, %4491 ], [ zeroinitializer, %4450 ]
-  %4500 = fsub <8 x double> %4453, %4496
-  %4501 = fdiv <8 x double> %4499, %4500
-  %4502 = fsub <8 x double> %4498, %4452
-  %4503 = fmul <8 x double> %4502, %4501
-  %4504 = getelementptr inbounds nuw <8 x double>, ptr %4411, i64 %4454
-  %4505 = icmp slt i64 %4454, %4456
-  br i1 %4505, label %4506, label %4508
+4492:                                             ; preds = %4490, %4459
+  %4493 = phi i64 [ %4485, %4459 ], [ %4491, %4490 ]
+  %4494 = phi <8 x double> [ %4478, %4459 ], [ %4537, %4490 ]
+  %4495 = icmp sgt i64 %4433, %4493
+  br i1 %4495, label %4503, label %4496
 
-4506:                                             ; preds = %4495
-  %4507 = load <8 x double>, ptr %4435, align 64, !tbaa !26
-  br label %4514
+4496:                                             ; preds = %4492
+  %4497 = getelementptr inbounds nuw i8, ptr %4426, i64 8608
+  %4498 = load ptr, ptr %4497, align 32, !tbaa !72
+  %4499 = getelementptr inbounds <8 x double>, ptr %4498, i64 %4434
+  %4500 = load <8 x double>, ptr %4499, align 64, !tbaa !26
+  %4501 = load <8 x double>, ptr %4472, align 64, !tbaa !26
+  %4502 = fmul <8 x double> %4500, %4501
+  br label %4511
 
-4508:                                             ; preds = %4495
-  %4509 = load <8 x double>, ptr %4436, align 64, !tbaa !26
-  %4510 = load <8 x double>, ptr %4437, align 64, !tbaa !26
-  %4511 = load <8 x double>, ptr %4438, align 64, !tbaa !26
-  %4512 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4451, <8 x double> %4511, <8 x double> %4510)
-  %4513 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4451, <8 x double> %4512, <8 x double> %4509)
-  br label %4514
+4503:                                             ; preds = %4492
+  %4504 = load <8 x double>, ptr %4472, align 64, !tbaa !26
+  %4505 = getelementptr inbounds nuw i8, ptr %4426, i64 8608
+  %4506 = load ptr, ptr %4505, align 32, !tbaa !72
+  %4507 = getelementptr inbounds <8 x double>, ptr %4506, i64 %4434
+  %4508 = load <8 x double>, ptr %4507, align 64, !tbaa !26
+  %4509 = fsub <8 x double> %4438, %4504
+  %4510 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4508, <8 x double> %4509, <8 x double> %4504)
+  br label %4511
 
-4514:                                             ; preds = %4508, %4506
-  %4515 = phi <8 x double> [ %4507, %4506 ], [ %4513, %4508 ]
-  %4516 = fdiv <8 x double> %4503, %4515
-  %4517 = fadd <8 x double> %4451, %4516
-  %4518 = load <8 x double>, ptr %4504, align 64, !tbaa !26
-  %4519 = select <8 x i1> %4441, <8 x double> %4518, <8 x double> %4517
-  store <8 x double> %4519, ptr %4504, align 64, !tbaa !26
-  %4520 = add nsw i64 %4454, -1
-  %4521 = icmp sgt i64 %4454, 0
-  br i1 %4521, label %4450, label %4442, !llvm.loop !129
+4511:                                             ; preds = %4503, %4496
+  %4512 = phi <8 x double> [ %4502, %4496 ], [ %4510, %4503 ]
+  %4513 = load ptr, ptr %4475, align 8, !tbaa !67
+  %4514 = getelementptr inbounds <8 x double>, ptr %4513, i64 %4434
+  %4515 = load <8 x double>, ptr %4514, align 64, !tbaa !26
+  %4516 = load ptr, ptr %4479, align 16, !tbaa !46
+  %4517 = getelementptr inbounds <8 x double>, ptr %4516, i64 %4434
+  %4518 = fsub <8 x double> %4494, %4515
+  %4519 = fsub <8 x double> %4461, %4512
+  %4520 = load <8 x double>, ptr %4462, align 64, !tbaa !26
+  %4521 = fsub <8 x double> %4520, %4512
+  %4522 = fdiv <8 x double> %4519, %4521
+  %4523 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4518, <8 x double> %4522, <8 x double> %4515)
+  %4524 = load <8 x double>, ptr %4517, align 64, !tbaa !26
+  %4525 = select <8 x i1> %4483, <8 x double> %4524, <8 x double> %4523
+  store <8 x double> %4525, ptr %4517, align 64, !tbaa !26
+  %4526 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4470)
+  %4527 = icmp eq i64 %4526, 0
+  br i1 %4527, label %4688, label %4528
 
-4522:                                             ; preds = %4593, %4442
-  %4523 = getelementptr inbounds nuw i8, ptr %4171, i64 7736
-  %4524 = load ptr, ptr %4523, align 8, !tbaa !47
-  %4525 = getelementptr inbounds <8 x double>, ptr %4524, i64 %4226
-  %4526 = getelementptr inbounds nuw i8, ptr %4171, i64 1408
-  %4527 = load <8 x double>, ptr %4526, align 64, !tbaa !26
-  %4528 = load <8 x double>, ptr %4525, align 64, !tbaa !26
-  %4529 = icmp eq <8 x i64> %4221, zeroinitializer
-  %4530 = select <8 x i1> %4529, <8 x double> %4528, <8 x double> %4527
-  store <8 x double> %4530, ptr %4525, align 64, !tbaa !26
-  %4531 = getelementptr inbounds nuw i8, ptr %4171, i64 7744
-  %4532 = load ptr, ptr %4531, align 64, !tbaa !58
-  %4533 = getelementptr inbounds <8 x double>, ptr %4532, i64 %4226
-  %4534 = load <8 x double>, ptr %4526, align 64, !tbaa !26
-  %4535 = load <8 x double>, ptr %4533, align 64, !tbaa !26
-  %4536 = select <8 x i1> %4529, <8 x double> %4535, <8 x double> %4534
-  store <8 x double> %4536, ptr %4533, align 64, !tbaa !26
-  %4537 = getelementptr inbounds nuw i8, ptr %4171, i64 4480
-  %4538 = fneg <8 x double> %4257
-  %4539 = getelementptr inbounds nuw i8, ptr %4171, i64 768
-  %4540 = load <8 x double>, ptr %4227, align 64, !tbaa !26
-  %4541 = select <8 x i1> %4529, <8 x double> %4540, <8 x double> %4245
-  store <8 x double> %4541, ptr %4227, align 64, !tbaa !26
-  %4542 = getelementptr inbounds nuw i8, ptr %4171, i64 3776
+4528:                                             ; preds = %4511
+  %4529 = getelementptr inbounds nuw i8, ptr %4426, i64 8608
+  %4530 = getelementptr inbounds nuw i8, ptr %4426, i64 3136
+  %4531 = getelementptr inbounds nuw i8, ptr %4426, i64 832
+  br label %4550
+
+4532:                                             ; preds = %4488, %4532
+  %4533 = phi i64 [ %4486, %4488 ], [ %4548, %4532 ]
+  %4534 = phi <8 x double> [ %4478, %4488 ], [ %4537, %4532 ]
+  %4535 = load ptr, ptr %4475, align 8, !tbaa !67
+  %4536 = getelementptr inbounds <8 x double>, ptr %4535, i64 %4533
+  %4537 = load <8 x double>, ptr %4536, align 64, !tbaa !26
+  %4538 = load ptr, ptr %4479, align 16, !tbaa !46
+  %4539 = getelementptr inbounds <8 x double>, ptr %4538, i64 %4533
+  %4540 = fsub <8 x double> %4534, %4537
+  %4541 = load ptr, ptr %4489, align 16, !tbaa !138
+  %4542 = getelementptr inbounds <8 x double>, ptr %4541, i64 %4533
   %4543 = load <8 x double>, ptr %4542, align 64, !tbaa !26
-  %4544 = select <8 x i1> %4529, <8 x double> %4543, <8 x double> %4256
-  store <8 x double> %4544, ptr %4542, align 64, !tbaa !26
-  %4545 = getelementptr inbounds nuw i8, ptr %4171, i64 4416
-  %4546 = load <8 x double>, ptr %4545, align 64, !tbaa !26
-  %4547 = select <8 x i1> %4529, <8 x double> %4546, <8 x double> %4256
-  store <8 x double> %4547, ptr %4545, align 64, !tbaa !26
-  %4548 = getelementptr inbounds nuw i8, ptr %4171, i64 3904
-  %4549 = load <8 x double>, ptr %4548, align 64, !tbaa !26
-  %4550 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4538, <8 x double> %4239, <8 x double> %4549)
-  %4551 = select <8 x i1> %4529, <8 x double> %4549, <8 x double> %4550
-  store <8 x double> %4551, ptr %4548, align 64, !tbaa !26
-  %4552 = getelementptr inbounds nuw i8, ptr %4171, i64 3840
-  %4553 = load <8 x double>, ptr %4552, align 64, !tbaa !26
-  %4554 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4257, <8 x double> %4239, <8 x double> %4553)
-  %4555 = select <8 x i1> %4529, <8 x double> %4553, <8 x double> %4554
-  store <8 x double> %4555, ptr %4552, align 64, !tbaa !26
-  %4556 = getelementptr inbounds nuw i8, ptr %4171, i64 4160
-  %4557 = load <8 x double>, ptr %4556, align 64, !tbaa !26
-  %4558 = load <8 x double>, ptr %4539, align 64, !tbaa !26
-  %4559 = fneg <8 x double> %4558
-  %4560 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4559, <8 x double> %4231, <8 x double> %4301)
-  %4561 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4257, <8 x double> %4560, <8 x double> %4557)
-  %4562 = select <8 x i1> %4529, <8 x double> %4557, <8 x double> %4561
-  store <8 x double> %4562, ptr %4556, align 64, !tbaa !26
-  %4563 = load <8 x double>, ptr %4537, align 64, !tbaa !26
-  %4564 = select <8 x i1> %4529, <8 x double> %4563, <8 x double> %4245
-  store <8 x double> %4564, ptr %4537, align 64, !tbaa !26
-  %4565 = getelementptr inbounds nuw i8, ptr %4171, i64 4544
-  %4566 = load <8 x double>, ptr %4565, align 64, !tbaa !26
-  %4567 = select <8 x i1> %4529, <8 x double> %4566, <8 x double> %4256
-  store <8 x double> %4567, ptr %4565, align 64, !tbaa !26
-  %4568 = getelementptr inbounds nuw i8, ptr %4171, i64 5184
-  %4569 = load <8 x double>, ptr %4568, align 64, !tbaa !26
-  %4570 = select <8 x i1> %4529, <8 x double> %4569, <8 x double> %4256
-  store <8 x double> %4570, ptr %4568, align 64, !tbaa !26
-  %4571 = getelementptr inbounds nuw i8, ptr %4171, i64 4672
-  %4572 = load <8 x double>, ptr %4571, align 64, !tbaa !26
-  %4573 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4538, <8 x double> %4239, <8 x double> %4572)
-  %4574 = select <8 x i1> %4529, <8 x double> %4572, <8 x double> %4573
-  store <8 x double> %4574, ptr %4571, align 64, !tbaa !26
-  %4575 = getelementptr inbounds nuw i8, ptr %4171, i64 4608
-  %4576 = load <8 x double>, ptr %4575, align 64, !tbaa !26
-  %4577 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4257, <8 x double> %4239, <8 x double> %4576)
-  %4578 = select <8 x i1> %4529, <8 x double> %4576, <8 x double> %4577
-  store <8 x double> %4578, ptr %4575, align 64, !tbaa !26
-  %4579 = getelementptr inbounds nuw i8, ptr %4171, i64 4928
-  %4580 = load <8 x double>, ptr %4579, align 64, !tbaa !26
-  %4581 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4559, <8 x double> %4231, <8 x double> %4296)
-  %4582 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4257, <8 x double> %4581, <8 x double> %4580)
-  %4583 = select <8 x i1> %4529, <8 x double> %4580, <8 x double> %4582
-  store <8 x double> %4583, ptr %4579, align 64, !tbaa !26
-  %4584 = load <8 x i64>, ptr %4185, align 64, !tbaa !26
-  %4585 = or <8 x i64> %4584, %4221
-  store <8 x i64> %4585, ptr %4185, align 64, !tbaa !26
-  %4586 = load <8 x double>, ptr %215, align 64, !tbaa !26
-  %4587 = fmul <8 x double> %4586, splat (double 4.000000e+01)
-  %4588 = fcmp olt <8 x double> %4169, %4587
-  %4589 = select <8 x i1> %4588, <8 x double> %4169, <8 x double> %4587
-  %4590 = icmp ne <8 x i64> %4221, zeroinitializer
-  %4591 = select <8 x i1> %4212, <8 x i1> %4590, <8 x i1> zeroinitializer
-  %4592 = select <8 x i1> %4591, <8 x double> %4589, <8 x double> %4169
-  br label %4624
+  %4544 = fmul <8 x double> %4474, %4543
+  %4545 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4540, <8 x double> %4544, <8 x double> %4537)
+  %4546 = load <8 x double>, ptr %4539, align 64, !tbaa !26
+  %4547 = select <8 x i1> %4483, <8 x double> %4546, <8 x double> %4545
+  store <8 x double> %4547, ptr %4539, align 64, !tbaa !26
+  %4548 = add nsw i64 %4533, 1
+  %4549 = icmp eq i64 %4548, %4434
+  br i1 %4549, label %4490, label %4532, !llvm.loop !139
 
-4593:                                             ; preds = %4444, %4593
-  %4594 = phi i64 [ 0, %4444 ], [ %4622, %4593 ]
-  %4595 = uitofp nneg i64 %4594 to double
-  %4596 = insertelement <8 x double> poison, double %4595, i64 0
-  %4597 = shufflevector <8 x double> %4596, <8 x double> poison, <8 x i32> zeroinitializer
-  %4598 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4597, <8 x double> %4302, <8 x double> %4245)
-  %4599 = load <8 x double>, ptr %4246, align 64, !tbaa !26
-  %4600 = load <8 x double>, ptr %4248, align 64, !tbaa !26
-  %4601 = load <8 x double>, ptr %4250, align 64, !tbaa !26
-  %4602 = load <8 x double>, ptr %4252, align 64, !tbaa !26
-  %4603 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4598, <8 x double> %4602, <8 x double> %4601)
-  %4604 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4598, <8 x double> %4603, <8 x double> %4600)
-  %4605 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4598, <8 x double> %4604, <8 x double> %4599)
-  %4606 = load ptr, ptr %4445, align 8, !tbaa !47
-  %4607 = getelementptr inbounds nuw <8 x double>, ptr %4606, i64 %4594
-  %4608 = load <8 x double>, ptr %4607, align 64, !tbaa !26
-  %4609 = select <8 x i1> %4446, <8 x double> %4608, <8 x double> %4605
-  store <8 x double> %4609, ptr %4607, align 64, !tbaa !26
-  %4610 = load ptr, ptr %4447, align 64, !tbaa !58
-  %4611 = getelementptr inbounds nuw <8 x double>, ptr %4610, i64 %4594
-  %4612 = load <8 x double>, ptr %4611, align 64, !tbaa !26
-  %4613 = select <8 x i1> %4446, <8 x double> %4612, <8 x double> %4605
-  store <8 x double> %4613, ptr %4611, align 64, !tbaa !26
-  %4614 = load ptr, ptr %4448, align 8, !tbaa !48
-  %4615 = getelementptr inbounds nuw <8 x double>, ptr %4614, i64 %4594
-  %4616 = load <8 x double>, ptr %4615, align 64, !tbaa !26
-  %4617 = select <8 x i1> %4446, <8 x double> %4616, <8 x double> %4231
-  store <8 x double> %4617, ptr %4615, align 64, !tbaa !26
-  %4618 = load ptr, ptr %4449, align 16, !tbaa !60
-  %4619 = getelementptr inbounds nuw <8 x double>, ptr %4618, i64 %4594
-  %4620 = load <8 x double>, ptr %4619, align 64, !tbaa !26
-  %4621 = select <8 x i1> %4446, <8 x double> %4620, <8 x double> %4231
-  store <8 x double> %4621, ptr %4619, align 64, !tbaa !26
-  %4622 = add nuw nsw i64 %4594, 1
-  %4623 = icmp eq i64 %4622, %4226
-  br i1 %4623, label %4522, label %4593, !llvm.loop !130
+4550:                                             ; preds = %4528, %4685
+  %4551 = phi i64 [ 0, %4528 ], [ %4686, %4685 ]
+  %4552 = getelementptr inbounds nuw i64, ptr %12, i64 %4551
+  %4553 = load i64, ptr %4552, align 8, !tbaa !30
+  %4554 = icmp eq i64 %4553, 0
+  br i1 %4554, label %4685, label %4555
 
-4624:                                             ; preds = %4522, %4167
-  %4625 = phi <8 x double> [ %4592, %4522 ], [ %4169, %4167 ]
-  %4626 = add nuw nsw i64 %4168, 1
-  %4627 = load i64, ptr %156, align 8, !tbaa !20
-  %4628 = icmp slt i64 %4626, %4627
-  br i1 %4628, label %4167, label %4629, !llvm.loop !131
+4555:                                             ; preds = %4550
+  %4556 = load i64, ptr %119, align 16, !tbaa !21
+  %4557 = load i64, ptr %4439, align 64, !tbaa !31
+  %4558 = getelementptr inbounds nuw double, ptr %4472, i64 %4551
+  %4559 = load double, ptr %4558, align 8, !tbaa !41
+  %4560 = getelementptr inbounds nuw double, ptr %4462, i64 %4551
+  %4561 = load double, ptr %4560, align 8, !tbaa !41
+  %4562 = add nsw i64 %4556, -1
+  %4563 = icmp sgt i64 %4556, %4557
+  br i1 %4563, label %4564, label %4685
 
-4629:                                             ; preds = %4624
-  %4630 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  br label %4631
+4564:                                             ; preds = %4555
+  %4565 = getelementptr inbounds nuw double, ptr %4437, i64 %4551
+  %4566 = load double, ptr %4565, align 8, !tbaa !41
+  %4567 = getelementptr inbounds nuw double, ptr %4435, i64 %4551
+  %4568 = load double, ptr %4567, align 8, !tbaa !41
+  %4569 = load ptr, ptr %4529, align 32
+  %4570 = getelementptr i8, ptr %4569, i64 64
+  %4571 = getelementptr double, ptr %4570, i64 %4551
+  %4572 = fsub double %4566, %4559
+  %4573 = getelementptr double, ptr %4569, i64 %4551
+  %4574 = fsub double %4568, %4559
+  %4575 = load ptr, ptr %4475, align 8, !tbaa !67
+  %4576 = getelementptr double, ptr %4575, i64 %4551
+  %4577 = load ptr, ptr %4479, align 16, !tbaa !46
+  %4578 = getelementptr double, ptr %4577, i64 %4551
+  %4579 = getelementptr <8 x double>, ptr %4573, i64 %4562
+  br label %4607
 
-4631:                                             ; preds = %4629, %4125
-  %4632 = phi <8 x double> [ %4134, %4125 ], [ %4630, %4629 ]
-  %4633 = phi <8 x double> [ %4157, %4125 ], [ %4625, %4629 ]
-  %4634 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %4633)
-  %4635 = insertelement <8 x double> poison, double %4634, i64 0
-  %4636 = shufflevector <8 x double> %4635, <8 x double> poison, <8 x i32> zeroinitializer
-  %4637 = load <8 x double>, ptr %139, align 64, !tbaa !26
-  %4638 = select <8 x i1> %3725, <8 x double> %4637, <8 x double> %4636
-  store <8 x double> %4638, ptr %139, align 64, !tbaa !26
-  %4639 = load ptr, ptr %216, align 64, !tbaa !36
-  %4640 = getelementptr inbounds nuw i8, ptr %4639, i64 64
-  store <8 x double> %4632, ptr %4639, align 64, !tbaa !26
-  %4641 = load <8 x double>, ptr %217, align 64, !tbaa !26
-  %4642 = getelementptr inbounds nuw i8, ptr %4639, i64 128
-  store <8 x double> %4641, ptr %4640, align 64, !tbaa !26
-  %4643 = load <8 x double>, ptr %187, align 64, !tbaa !26
-  %4644 = getelementptr inbounds nuw i8, ptr %4639, i64 192
-  store <8 x double> %4643, ptr %4642, align 64, !tbaa !26
-  %4645 = load <8 x double>, ptr %144, align 64, !tbaa !26
-  %4646 = getelementptr inbounds nuw i8, ptr %4639, i64 256
-  store <8 x double> %4645, ptr %4644, align 64, !tbaa !26
-  %4647 = load i64, ptr %156, align 8, !tbaa !20
-  %4648 = icmp sgt i64 %4647, 0
-  br i1 %4648, label %4653, label %4649
+4580:                                             ; preds = %4653
+  %4581 = getelementptr inbounds nuw double, ptr %4465, i64 %4551
+  %4582 = load double, ptr %4581, align 8, !tbaa !41
+  %4583 = fcmp ogt double %4582, 0.000000e+00
+  %4584 = fcmp ogt double %4664, 0.000000e+00
+  %4585 = select i1 %4583, i1 %4584, i1 false
+  br i1 %4585, label %4586, label %4685
 
-4649:                                             ; preds = %4653, %4631
-  %4650 = phi ptr [ %4646, %4631 ], [ %4659, %4653 ]
-  %4651 = load i64, ptr %218, align 8, !tbaa !132
-  %4652 = icmp eq i64 %4651, 0
-  br i1 %4652, label %4788, label %4663
+4586:                                             ; preds = %4580
+  %4587 = getelementptr inbounds nuw double, ptr %4530, i64 %4551
+  %4588 = getelementptr inbounds nuw double, ptr %4531, i64 %4551
+  %4589 = sub i64 %4556, %4557
+  %4590 = add i64 %4557, 1
+  %4591 = and i64 %4589, 1
+  %4592 = icmp eq i64 %4591, 0
+  br i1 %4592, label %4602, label %4593
 
-4653:                                             ; preds = %4631, %4653
-  %4654 = phi ptr [ %4659, %4653 ], [ %4646, %4631 ]
-  %4655 = phi i64 [ %4660, %4653 ], [ 0, %4631 ]
-  %4656 = load ptr, ptr %129, align 8, !tbaa !28
-  %4657 = getelementptr inbounds nuw %struct.Piece, ptr %4656, i64 %4655, i32 35
-  %4658 = load <8 x double>, ptr %4657, align 64, !tbaa !26
-  %4659 = getelementptr inbounds nuw i8, ptr %4654, i64 64
-  store <8 x double> %4658, ptr %4654, align 64, !tbaa !26
-  %4660 = add nuw nsw i64 %4655, 1
-  %4661 = load i64, ptr %156, align 8, !tbaa !20
-  %4662 = icmp slt i64 %4660, %4661
-  br i1 %4662, label %4653, label %4649, !llvm.loop !133
+4593:                                             ; preds = %4586
+  %4594 = load double, ptr %4587, align 8, !tbaa !41
+  %4595 = load double, ptr %4588, align 8, !tbaa !41
+  %4596 = fmul double %4664, %4595
+  %4597 = fdiv double %4594, %4596
+  %4598 = getelementptr <8 x double>, ptr %4578, i64 %4557
+  %4599 = load double, ptr %4598, align 8, !tbaa !41
+  %4600 = fmul double %4599, %4597
+  store double %4600, ptr %4598, align 8, !tbaa !41
+  %4601 = add nsw i64 %4557, 1
+  br label %4602
 
-4663:                                             ; preds = %4649
-  %4664 = load <8 x double>, ptr %202, align 64, !tbaa !26
-  %4665 = getelementptr inbounds nuw i8, ptr %4650, i64 64
-  store <8 x double> %4664, ptr %4650, align 64, !tbaa !26
-  %4666 = load <8 x double>, ptr %180, align 64, !tbaa !26
-  %4667 = getelementptr inbounds nuw i8, ptr %4650, i64 128
-  store <8 x double> %4666, ptr %4665, align 64, !tbaa !26
-  %4668 = load <8 x double>, ptr %187, align 64, !tbaa !26
-  %4669 = load <8 x double>, ptr %197, align 64, !tbaa !26
-  %4670 = fsub <8 x double> %4668, %4669
-  %4671 = fcmp ogt <8 x double> %4670, zeroinitializer
-  %4672 = select <8 x i1> %4671, <8 x double> %4670, <8 x double> zeroinitializer
-  store <8 x double> %4672, ptr %4667, align 64, !tbaa !26
-  %4673 = load i64, ptr %156, align 8, !tbaa !20
-  %4674 = icmp sgt i64 %4673, 0
-  br i1 %4674, label %4675, label %4788
+4602:                                             ; preds = %4593, %4586
+  %4603 = phi i64 [ %4557, %4586 ], [ %4601, %4593 ]
+  %4604 = icmp eq i64 %4556, %4590
+  br i1 %4604, label %4685, label %4605
 
-4675:                                             ; preds = %4663
-  %4676 = getelementptr inbounds nuw i8, ptr %4650, i64 192
-  br label %4677
+4605:                                             ; preds = %4602
+  %4606 = getelementptr i8, ptr %4578, i64 64
+  br label %4667
 
-4677:                                             ; preds = %4675, %4677
-  %4678 = phi ptr [ %4784, %4677 ], [ %4676, %4675 ]
-  %4679 = phi i64 [ %4785, %4677 ], [ 0, %4675 ]
-  %4680 = load ptr, ptr %129, align 8, !tbaa !28
-  %4681 = getelementptr inbounds nuw %struct.Piece, ptr %4680, i64 %4679
-  %4682 = getelementptr inbounds nuw i8, ptr %4681, i64 7568
-  %4683 = load ptr, ptr %4682, align 16, !tbaa !44
-  %4684 = load i64, ptr %119, align 16, !tbaa !21
-  %4685 = getelementptr <8 x double>, ptr %4683, i64 %4684
-  %4686 = getelementptr i8, ptr %4685, i64 -64
-  %4687 = load <8 x double>, ptr %4686, align 64, !tbaa !26
-  %4688 = getelementptr inbounds nuw i8, ptr %4681, i64 6848
-  %4689 = load <8 x double>, ptr %4688, align 64, !tbaa !26
-  %4690 = getelementptr inbounds nuw i8, ptr %4681, i64 5568
-  %4691 = load <8 x double>, ptr %4690, align 64, !tbaa !26
-  %4692 = fsub <8 x double> %4691, %4687
-  %4693 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4689, <8 x double> %4692, <8 x double> %4687)
-  %4694 = getelementptr inbounds nuw i8, ptr %4678, i64 64
-  store <8 x double> %4693, ptr %4678, align 64, !tbaa !26
-  %4695 = getelementptr inbounds nuw i8, ptr %4681, i64 6400
-  %4696 = load <8 x double>, ptr %4695, align 64, !tbaa !26
-  %4697 = getelementptr inbounds nuw i8, ptr %4678, i64 128
-  store <8 x double> %4696, ptr %4694, align 64, !tbaa !26
-  %4698 = load <8 x double>, ptr %4681, align 64, !tbaa !26
-  %4699 = getelementptr inbounds nuw i8, ptr %4681, i64 3712
-  %4700 = load <8 x double>, ptr %4699, align 64, !tbaa !26
-  %4701 = fsub <8 x double> %4698, %4700
-  %4702 = getelementptr inbounds nuw i8, ptr %4678, i64 192
-  store <8 x double> %4701, ptr %4697, align 64, !tbaa !26
-  %4703 = getelementptr inbounds nuw i8, ptr %4681, i64 4032
-  %4704 = load <8 x double>, ptr %4703, align 64, !tbaa !26
-  %4705 = getelementptr inbounds nuw i8, ptr %4678, i64 256
-  store <8 x double> %4704, ptr %4702, align 64, !tbaa !26
-  %4706 = getelementptr inbounds nuw i8, ptr %4681, i64 3968
-  %4707 = load <8 x double>, ptr %4706, align 64, !tbaa !26
-  %4708 = getelementptr inbounds nuw i8, ptr %4678, i64 320
-  store <8 x double> %4707, ptr %4705, align 64, !tbaa !26
-  %4709 = getelementptr inbounds nuw i8, ptr %4681, i64 3840
-  %4710 = load <8 x double>, ptr %4709, align 64, !tbaa !26
-  %4711 = getelementptr inbounds nuw i8, ptr %4678, i64 384
-  store <8 x double> %4710, ptr %4708, align 64, !tbaa !26
-  %4712 = getelementptr inbounds nuw i8, ptr %4681, i64 4096
-  %4713 = load <8 x double>, ptr %4712, align 64, !tbaa !26
-  %4714 = getelementptr inbounds nuw i8, ptr %4678, i64 448
-  store <8 x double> %4713, ptr %4711, align 64, !tbaa !26
-  %4715 = getelementptr inbounds nuw i8, ptr %4681, i64 7688
-  %4716 = load i64, ptr %120, align 8, !tbaa !22
-  %4717 = sitofp i64 %4716 to double
-  %4718 = tail call double @llvm.fmuladd.f64(double %4717, double 7.500000e-01, double -5.000000e-01)
-  %4719 = fcmp ogt double %4718, 0.000000e+00
-  %4720 = select i1 %4719, double %4718, double 0.000000e+00
-  %4721 = fptosi double %4720 to i64
-  %4722 = add nsw i64 %4716, -2
-  %4723 = tail call i64 @llvm.smin.i64(i64 %4722, i64 %4721)
-  %4724 = sitofp i64 %4723 to double
-  %4725 = fsub double %4718, %4724
-  %4726 = fsub double 1.000000e+00, %4725
-  %4727 = insertelement <8 x double> poison, double %4726, i64 0
-  %4728 = shufflevector <8 x double> %4727, <8 x double> poison, <8 x i32> zeroinitializer
-  %4729 = load ptr, ptr %4715, align 8, !tbaa !48
-  %4730 = getelementptr inbounds <8 x double>, ptr %4729, i64 %4723
-  %4731 = load <8 x double>, ptr %4730, align 64, !tbaa !26
-  %4732 = insertelement <8 x double> poison, double %4725, i64 0
-  %4733 = shufflevector <8 x double> %4732, <8 x double> poison, <8 x i32> zeroinitializer
-  %4734 = getelementptr i8, ptr %4730, i64 64
-  %4735 = load <8 x double>, ptr %4734, align 64, !tbaa !26
-  %4736 = fmul <8 x double> %4735, %4733
-  %4737 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4728, <8 x double> %4731, <8 x double> %4736)
-  store <8 x double> %4737, ptr %4714, align 64, !tbaa !26
-  %4738 = load i64, ptr %120, align 8, !tbaa !22
-  %4739 = sitofp i64 %4738 to double
-  %4740 = tail call double @llvm.fmuladd.f64(double %4739, double 5.000000e-01, double -5.000000e-01)
-  %4741 = fcmp ogt double %4740, 0.000000e+00
-  %4742 = select i1 %4741, double %4740, double 0.000000e+00
-  %4743 = fptosi double %4742 to i64
-  %4744 = add nsw i64 %4738, -2
-  %4745 = tail call i64 @llvm.smin.i64(i64 %4744, i64 %4743)
-  %4746 = sitofp i64 %4745 to double
-  %4747 = fsub double %4740, %4746
-  %4748 = fsub double 1.000000e+00, %4747
-  %4749 = insertelement <8 x double> poison, double %4748, i64 0
-  %4750 = shufflevector <8 x double> %4749, <8 x double> poison, <8 x i32> zeroinitializer
-  %4751 = load ptr, ptr %4715, align 8, !tbaa !48
-  %4752 = getelementptr inbounds <8 x double>, ptr %4751, i64 %4745
-  %4753 = load <8 x double>, ptr %4752, align 64, !tbaa !26
-  %4754 = insertelement <8 x double> poison, double %4747, i64 0
-  %4755 = shufflevector <8 x double> %4754, <8 x double> poison, <8 x i32> zeroinitializer
-  %4756 = getelementptr i8, ptr %4752, i64 64
-  %4757 = load <8 x double>, ptr %4756, align 64, !tbaa !26
-  %4758 = fmul <8 x double> %4757, %4755
-  %4759 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4750, <8 x double> %4753, <8 x double> %4758)
-  %4760 = getelementptr inbounds nuw i8, ptr %4678, i64 512
-  store <8 x double> %4759, ptr %4760, align 64, !tbaa !26
-  %4761 = load i64, ptr %120, align 8, !tbaa !22
-  %4762 = sitofp i64 %4761 to double
-  %4763 = tail call double @llvm.fmuladd.f64(double %4762, double 2.500000e-01, double -5.000000e-01)
-  %4764 = fcmp ogt double %4763, 0.000000e+00
-  %4765 = select i1 %4764, double %4763, double 0.000000e+00
-  %4766 = fptosi double %4765 to i64
-  %4767 = add nsw i64 %4761, -2
-  %4768 = tail call i64 @llvm.smin.i64(i64 %4767, i64 %4766)
-  %4769 = sitofp i64 %4768 to double
-  %4770 = fsub double %4763, %4769
-  %4771 = fsub double 1.000000e+00, %4770
-  %4772 = insertelement <8 x double> poison, double %4771, i64 0
-  %4773 = shufflevector <8 x double> %4772, <8 x double> poison, <8 x i32> zeroinitializer
-  %4774 = load ptr, ptr %4715, align 8, !tbaa !48
-  %4775 = getelementptr inbounds <8 x double>, ptr %4774, i64 %4768
-  %4776 = load <8 x double>, ptr %4775, align 64, !tbaa !26
-  %4777 = insertelement <8 x double> poison, double %4770, i64 0
-  %4778 = shufflevector <8 x double> %4777, <8 x double> poison, <8 x i32> zeroinitializer
-  %4779 = getelementptr i8, ptr %4775, i64 64
-  %4780 = load <8 x double>, ptr %4779, align 64, !tbaa !26
-  %4781 = fmul <8 x double> %4780, %4778
-  %4782 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4773, <8 x double> %4776, <8 x double> %4781)
-  %4783 = getelementptr inbounds nuw i8, ptr %4678, i64 576
-  store <8 x double> %4782, ptr %4783, align 64, !tbaa !26
-  %4784 = getelementptr inbounds nuw i8, ptr %4678, i64 640
-  %4785 = add nuw nsw i64 %4679, 1
-  %4786 = load i64, ptr %156, align 8, !tbaa !20
-  %4787 = icmp slt i64 %4785, %4786
-  br i1 %4787, label %4677, label %4788, !llvm.loop !134
+4607:                                             ; preds = %4653, %4564
+  %4608 = phi double [ 0.000000e+00, %4564 ], [ %4664, %4653 ]
+  %4609 = phi i64 [ %4562, %4564 ], [ %4665, %4653 ]
+  %4610 = icmp eq i64 %4609, %4562
+  br i1 %4610, label %4611, label %4614
 
-4788:                                             ; preds = %4677, %4663, %4649
-  %4789 = getelementptr inbounds nuw i8, ptr %4650, i64 192
-  %4790 = extractelement <8 x i64> %3665, i64 0
-  %4791 = icmp eq i64 %4790, 0
-  br i1 %4791, label %4931, label %4792
+4611:                                             ; preds = %4607
+  %4612 = load double, ptr %4579, align 8, !tbaa !41
+  %4613 = tail call noundef double @llvm.fmuladd.f64(double %4612, double %4572, double %4559)
+  br label %4625
 
-4792:                                             ; preds = %4788
-  %4793 = load i64, ptr %219, align 8, !tbaa !30
-  %4794 = load i64, ptr %220, align 8, !tbaa !135
-  %4795 = icmp eq i64 %4793, %4794
-  br i1 %4795, label %4798, label %4796
+4614:                                             ; preds = %4607
+  %4615 = getelementptr <8 x double>, ptr %4571, i64 %4609
+  %4616 = load double, ptr %4615, align 8, !tbaa !41
+  %4617 = tail call noundef double @llvm.fmuladd.f64(double %4616, double %4572, double %4559)
+  %4618 = getelementptr <8 x double>, ptr %4573, i64 %4609
+  %4619 = load double, ptr %4618, align 8, !tbaa !41
+  %4620 = tail call noundef double @llvm.fmuladd.f64(double %4619, double %4572, double %4559)
+  %4621 = tail call noundef double @llvm.fmuladd.f64(double %4616, double %4574, double %4559)
+  %4622 = fcmp ult double %4621, %4617
+  br i1 %4622, label %4623, label %4625
 
-4796:                                             ; preds = %4792
-  %4797 = load ptr, ptr %224, align 8, !tbaa !136
-  br label %4811
+4623:                                             ; preds = %4614
+  %4624 = add nsw i64 %4609, 1
+  br label %4625
 
-4798:                                             ; preds = %4792
-  %4799 = load i64, ptr %121, align 8, !tbaa !30
-  %4800 = load ptr, ptr %221, align 8, !tbaa !137
-  %4801 = load i64, ptr %112, align 8, !tbaa !39
-  %4802 = getelementptr inbounds i64, ptr %4800, i64 %4801
-  store i64 %4799, ptr %4802, align 8, !tbaa !30
-  %4803 = load ptr, ptr %222, align 8, !tbaa !138
-  %4804 = load i64, ptr %112, align 8, !tbaa !39
-  %4805 = add nsw i64 %4804, 1
-  store i64 %4805, ptr %112, align 8, !tbaa !39
-  %4806 = load i64, ptr %220, align 8, !tbaa !135
-  %4807 = mul nsw i64 %4806, %4804
-  %4808 = load i64, ptr %223, align 8, !tbaa !14
-  %4809 = mul nsw i64 %4807, %4808
-  %4810 = getelementptr inbounds double, ptr %4803, i64 %4809
-  store ptr %4810, ptr %224, align 8, !tbaa !136
-  br label %4811
+4625:                                             ; preds = %4623, %4614, %4611
+  %4626 = phi double [ %4620, %4623 ], [ %4620, %4614 ], [ %4613, %4611 ]
+  %4627 = phi double [ %4617, %4623 ], [ %4617, %4614 ], [ %4561, %4611 ]
+  %4628 = phi i64 [ %4624, %4623 ], [ %4609, %4614 ], [ %4562, %4611 ]
+  %4629 = icmp sgt i64 %4628, %4557
+  br i1 %4629, label %4630, label %4653
 
-4811:                                             ; preds = %4796, %4798
-  %4812 = phi i64 [ %4793, %4796 ], [ 0, %4798 ]
-  %4813 = phi ptr [ %4797, %4796 ], [ %4810, %4798 ]
-  %4814 = add nsw i64 %4812, 1
-  store i64 %4814, ptr %219, align 8, !tbaa !30
-  %4815 = load i64, ptr %223, align 8, !tbaa !14
-  %4816 = mul nsw i64 %4815, %4812
-  %4817 = getelementptr inbounds double, ptr %4813, i64 %4816
-  %4818 = load ptr, ptr %216, align 64, !tbaa !36
-  %4819 = icmp ult ptr %4818, %4646
-  br i1 %4819, label %4878, label %4820
+4630:                                             ; preds = %4625
+  %4631 = load ptr, ptr %4475, align 8
+  %4632 = getelementptr double, ptr %4631, i64 %4551
+  br label %4633
 
-4820:                                             ; preds = %4878, %4811
-  %4821 = phi ptr [ %4817, %4811 ], [ %4882, %4878 ]
-  %4822 = load i64, ptr %128, align 64, !tbaa !16
-  %4823 = icmp sgt i64 %4822, 0
-  br i1 %4823, label %4824, label %4866
+4633:                                             ; preds = %4648, %4630
+  %4634 = phi i64 [ %4628, %4630 ], [ %4651, %4648 ]
+  %4635 = phi double [ 0.000000e+00, %4630 ], [ %4650, %4648 ]
+  %4636 = phi double [ %4627, %4630 ], [ %4649, %4648 ]
+  %4637 = getelementptr <8 x double>, ptr %4573, i64 %4634
+  %4638 = load double, ptr %4637, align 8, !tbaa !41
+  %4639 = tail call noundef double @llvm.fmuladd.f64(double %4638, double %4574, double %4559)
+  %4640 = fcmp ogt double %4639, %4626
+  br i1 %4640, label %4641, label %4653
 
-4824:                                             ; preds = %4820
-  %4825 = and i64 %4822, 3
-  %4826 = icmp ult i64 %4822, 4
-  br i1 %4826, label %4851, label %4827
+4641:                                             ; preds = %4633
+  %4642 = fcmp ogt double %4636, %4639
+  br i1 %4642, label %4643, label %4648
 
-4827:                                             ; preds = %4824
-  %4828 = and i64 %4822, 9223372036854775804
-  br label %4829
+4643:                                             ; preds = %4641
+  %4644 = getelementptr <8 x double>, ptr %4632, i64 %4634
+  %4645 = load double, ptr %4644, align 8, !tbaa !41
+  %4646 = fsub double %4636, %4639
+  %4647 = tail call double @llvm.fmuladd.f64(double %4645, double %4646, double %4635)
+  br label %4648
 
-4829:                                             ; preds = %4829, %4827
-  %4830 = phi i64 [ 0, %4827 ], [ %4848, %4829 ]
-  %4831 = phi ptr [ %4821, %4827 ], [ %4845, %4829 ]
-  %4832 = phi i64 [ 0, %4827 ], [ %4849, %4829 ]
-  %4833 = getelementptr i8, ptr %4831, i64 8
-  %4834 = load <8 x double>, ptr %4646, align 64, !tbaa !26
-  %4835 = extractelement <8 x double> %4834, i64 %4830
-  store double %4835, ptr %4831, align 8, !tbaa !40
-  %4836 = or disjoint i64 %4830, 1
-  %4837 = getelementptr i8, ptr %4831, i64 16
-  %4838 = load <8 x double>, ptr %4646, align 64, !tbaa !26
-  %4839 = extractelement <8 x double> %4838, i64 %4836
-  store double %4839, ptr %4833, align 8, !tbaa !40
-  %4840 = or disjoint i64 %4830, 2
-  %4841 = getelementptr i8, ptr %4831, i64 24
-  %4842 = load <8 x double>, ptr %4646, align 64, !tbaa !26
-  %4843 = extractelement <8 x double> %4842, i64 %4840
-  store double %4843, ptr %4837, align 8, !tbaa !40
-  %4844 = or disjoint i64 %4830, 3
-  %4845 = getelementptr i8, ptr %4831, i64 32
-  %4846 = load <8 x double>, ptr %4646, align 64, !tbaa !26
-  %4847 = extractelement <8 x double> %4846, i64 %4844
-  store double %4847, ptr %4841, align 8, !tbaa !40
-  %4848 = add nuw nsw i64 %4830, 4
-  %4849 = add i64 %4832, 4
-  %4850 = icmp eq i64 %4849, %4828
-  br i1 %4850, label %4851, label %4829, !llvm.loop !139
+4648:                                             ; preds = %4643, %4641
+  %4649 = phi double [ %4639, %4643 ], [ %4636, %4641 ]
+  %4650 = phi double [ %4647, %4643 ], [ %4635, %4641 ]
+  %4651 = add nsw i64 %4634, -1
+  %4652 = icmp sgt i64 %4651, %4557
+  br i1 %4652, label %4633, label %4653, !llvm.loop !140
 
-4851:                                             ; preds = %4829, %4824
-  %4852 = phi ptr [ poison, %4824 ], [ %4845, %4829 ]
-  %4853 = phi i64 [ 0, %4824 ], [ %4848, %4829 ]
-  %4854 = phi ptr [ %4821, %4824 ], [ %4845, %4829 ]
-  %4855 = icmp eq i64 %4825, 0
-  br i1 %4855, label %4866, label %4856
+4653:                                             ; preds = %4648, %4633, %4625
+  %4654 = phi double [ %4627, %4625 ], [ %4636, %4633 ], [ %4649, %4648 ]
+  %4655 = phi double [ 0.000000e+00, %4625 ], [ %4635, %4633 ], [ %4650, %4648 ]
+  %4656 = phi i64 [ %4628, %4625 ], [ %4634, %4633 ], [ %4557, %4648 ]
+  %4657 = getelementptr <8 x double>, ptr %4576, i64 %4656
+  %4658 = load double, ptr %4657, align 8, !tbaa !41
+  %4659 = fsub double %4654, %4626
+  %4660 = tail call double @llvm.fmuladd.f64(double %4658, double %4659, double %4655)
+  %4661 = fsub double %4627, %4626
+  %4662 = fdiv double %4660, %4661
+  %4663 = getelementptr <8 x double>, ptr %4578, i64 %4609
+  store double %4662, ptr %4663, align 8, !tbaa !41
+  %4664 = fadd double %4608, %4660
+  %4665 = add nsw i64 %4609, -1
+  %4666 = icmp sgt i64 %4609, %4557
+  br i1 %4666, label %4607, label %4580, !llvm.loop !141
 
-4856:                                             ; preds = %4851, %4856
-  %4857 = phi i64 [ %4863, %4856 ], [ %4853, %4851 ]
-  %4858 = phi ptr [ %4860, %4856 ], [ %4854, %4851 ]
-  %4859 = phi i64 [ %4864, %4856 ], [ 0, %4851 ]
-  %4860 = getelementptr i8, ptr %4858, i64 8
-  %4861 = load <8 x double>, ptr %4646, align 64, !tbaa !26
-  %4862 = extractelement <8 x double> %4861, i64 %4857
-  store double %4862, ptr %4858, align 8, !tbaa !40
-  %4863 = add nuw nsw i64 %4857, 1
-  %4864 = add i64 %4859, 1
-  %4865 = icmp eq i64 %4864, %4825
-  br i1 %4865, label %4866, label %4856, !llvm.loop !140
+4667:                                             ; preds = %4667, %4605
+  %4668 = phi i64 [ %4603, %4605 ], [ %4683, %4667 ]
+  %4669 = load double, ptr %4587, align 8, !tbaa !41
+  %4670 = load double, ptr %4588, align 8, !tbaa !41
+  %4671 = fmul double %4664, %4670
+  %4672 = fdiv double %4669, %4671
+  %4673 = getelementptr <8 x double>, ptr %4578, i64 %4668
+  %4674 = load double, ptr %4673, align 8, !tbaa !41
+  %4675 = fmul double %4674, %4672
+  store double %4675, ptr %4673, align 8, !tbaa !41
+  %4676 = load double, ptr %4587, align 8, !tbaa !41
+  %4677 = load double, ptr %4588, align 8, !tbaa !41
+  %4678 = fmul double %4664, %4677
+  %4679 = fdiv double %4676, %4678
+  %4680 = getelementptr <8 x double>, ptr %4606, i64 %4668
+  %4681 = load double, ptr %4680, align 8, !tbaa !41
+  %4682 = fmul double %4681, %4679
+  store double %4682, ptr %4680, align 8, !tbaa !41
+  %4683 = add nsw i64 %4668, 2
+  %4684 = icmp eq i64 %4683, %4556
+  br i1 %4684, label %4685, label %4667, !llvm.loop !142
 
-4866:                                             ; preds = %4851, %4856, %4820
-  %4867 = phi ptr [ %4821, %4820 ], [ %4852, %4851 ], [ %4860, %4856 ]
-  %4868 = load i64, ptr %218, align 8, !tbaa !132
-  %4869 = icmp eq i64 %4868, 0
-  br i1 %4869, label %4931, label %4870
+4685:                                             ; preds = %4602, %4667, %4580, %4555, %4550
+  %4686 = add nuw nsw i64 %4551, 1
+  %4687 = icmp eq i64 %4686, 8
+  br i1 %4687, label %4688, label %4550, !llvm.loop !143
 
-4870:                                             ; preds = %4866
-  %4871 = load double, ptr %4650, align 8, !tbaa !40
-  %4872 = getelementptr inbounds nuw i8, ptr %4867, i64 8
-  store double %4871, ptr %4867, align 8, !tbaa !40
-  %4873 = getelementptr inbounds nuw i8, ptr %4650, i64 64
-  %4874 = load double, ptr %4873, align 8, !tbaa !40
-  %4875 = getelementptr inbounds nuw i8, ptr %4867, i64 16
-  store double %4874, ptr %4872, align 8, !tbaa !40
-  %4876 = getelementptr inbounds nuw i8, ptr %4650, i64 128
-  %4877 = load double, ptr %4876, align 8, !tbaa !40
-  store double %4877, ptr %4875, align 8, !tbaa !40
-  br i1 %4823, label %4885, label %4931
+4688:                                             ; preds = %4685, %4511
+  call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %12) #7
+  br label %4689
 
-4878:                                             ; preds = %4811, %4878
-  %4879 = phi ptr [ %4883, %4878 ], [ %4818, %4811 ]
-  %4880 = phi ptr [ %4882, %4878 ], [ %4817, %4811 ]
-  %4881 = load double, ptr %4879, align 8, !tbaa !40
-  %4882 = getelementptr inbounds nuw i8, ptr %4880, i64 8
-  store double %4881, ptr %4880, align 8, !tbaa !40
-  %4883 = getelementptr inbounds nuw i8, ptr %4879, i64 64
-  %4884 = icmp ult ptr %4883, %4646
-  br i1 %4884, label %4878, label %4820, !llvm.loop !142
+4689:                                             ; preds = %4423, %4688
+  %4690 = load <8 x i64>, ptr %110, align 64, !tbaa !26
+  %4691 = and <8 x i64> %4690, %4422
+  %4692 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4691)
+  %4693 = icmp eq i64 %4692, 0
+  %4694 = getelementptr inbounds nuw i8, ptr %4426, i64 8520
+  br i1 %4693, label %4695, label %4713
 
-4885:                                             ; preds = %4870
-  %4886 = getelementptr inbounds nuw i8, ptr %4867, i64 24
-  %4887 = getelementptr inbounds nuw i8, ptr %4650, i64 256
-  %4888 = getelementptr inbounds nuw i8, ptr %4650, i64 320
-  %4889 = getelementptr inbounds nuw i8, ptr %4650, i64 384
-  %4890 = getelementptr inbounds nuw i8, ptr %4650, i64 448
-  %4891 = getelementptr inbounds nuw i8, ptr %4650, i64 512
-  %4892 = getelementptr inbounds nuw i8, ptr %4650, i64 576
-  %4893 = getelementptr inbounds nuw i8, ptr %4650, i64 640
-  %4894 = getelementptr inbounds nuw i8, ptr %4650, i64 704
-  %4895 = getelementptr inbounds nuw i8, ptr %4650, i64 768
-  br label %4896
+4695:                                             ; preds = %4689
+  %4696 = getelementptr inbounds nuw i8, ptr %4426, i64 8528
+  %4697 = getelementptr inbounds nuw i8, ptr %4426, i64 8536
+  %4698 = load ptr, ptr %4697, align 8, !tbaa !35
+  %4699 = load ptr, ptr %4696, align 8, !tbaa !35
+  store ptr %4699, ptr %4697, align 8, !tbaa !35
+  %4700 = load ptr, ptr %4694, align 8, !tbaa !35
+  store ptr %4700, ptr %4696, align 8, !tbaa !35
+  store ptr %4698, ptr %4694, align 8, !tbaa !35
+  %4701 = getelementptr inbounds nuw i8, ptr %4426, i64 8640
+  %4702 = getelementptr inbounds nuw i8, ptr %4426, i64 8648
+  %4703 = getelementptr inbounds nuw i8, ptr %4426, i64 8656
+  %4704 = load ptr, ptr %4703, align 8, !tbaa !35
+  %4705 = load ptr, ptr %4702, align 8, !tbaa !35
+  store ptr %4705, ptr %4703, align 8, !tbaa !35
+  %4706 = load ptr, ptr %4701, align 8, !tbaa !35
+  store ptr %4706, ptr %4702, align 8, !tbaa !35
+  store ptr %4704, ptr %4701, align 8, !tbaa !35
+  %4707 = getelementptr inbounds nuw i8, ptr %4426, i64 8688
+  %4708 = getelementptr inbounds nuw i8, ptr %4426, i64 8696
+  %4709 = getelementptr inbounds nuw i8, ptr %4426, i64 8704
+  %4710 = load ptr, ptr %4709, align 8, !tbaa !35
+  %4711 = load ptr, ptr %4708, align 8, !tbaa !35
+  store ptr %4711, ptr %4709, align 8, !tbaa !35
+  %4712 = load ptr, ptr %4707, align 8, !tbaa !35
+  store ptr %4712, ptr %4708, align 8, !tbaa !35
+  store ptr %4710, ptr %4707, align 8, !tbaa !35
+  br label %4778
 
-4896:                                             ; preds = %4885, %4896
-  %4897 = phi i64 [ %4929, %4896 ], [ 0, %4885 ]
-  %4898 = phi ptr [ %4928, %4896 ], [ %4886, %4885 ]
-  %4899 = load <8 x double>, ptr %4789, align 64, !tbaa !26
-  %4900 = extractelement <8 x double> %4899, i64 %4897
-  %4901 = getelementptr inbounds nuw i8, ptr %4898, i64 8
-  store double %4900, ptr %4898, align 8, !tbaa !40
-  %4902 = load <8 x double>, ptr %4887, align 64, !tbaa !26
-  %4903 = extractelement <8 x double> %4902, i64 %4897
-  %4904 = getelementptr inbounds nuw i8, ptr %4898, i64 16
-  store double %4903, ptr %4901, align 8, !tbaa !40
-  %4905 = load <8 x double>, ptr %4888, align 64, !tbaa !26
-  %4906 = extractelement <8 x double> %4905, i64 %4897
-  %4907 = getelementptr inbounds nuw i8, ptr %4898, i64 24
-  store double %4906, ptr %4904, align 8, !tbaa !40
-  %4908 = load <8 x double>, ptr %4889, align 64, !tbaa !26
-  %4909 = extractelement <8 x double> %4908, i64 %4897
-  %4910 = getelementptr inbounds nuw i8, ptr %4898, i64 32
-  store double %4909, ptr %4907, align 8, !tbaa !40
-  %4911 = load <8 x double>, ptr %4890, align 64, !tbaa !26
-  %4912 = extractelement <8 x double> %4911, i64 %4897
-  %4913 = getelementptr inbounds nuw i8, ptr %4898, i64 40
-  store double %4912, ptr %4910, align 8, !tbaa !40
-  %4914 = load <8 x double>, ptr %4891, align 64, !tbaa !26
-  %4915 = extractelement <8 x double> %4914, i64 %4897
-  %4916 = getelementptr inbounds nuw i8, ptr %4898, i64 48
-  store double %4915, ptr %4913, align 8, !tbaa !40
-  %4917 = load <8 x double>, ptr %4892, align 64, !tbaa !26
-  %4918 = extractelement <8 x double> %4917, i64 %4897
-  %4919 = getelementptr inbounds nuw i8, ptr %4898, i64 56
-  store double %4918, ptr %4916, align 8, !tbaa !40
-  %4920 = load <8 x double>, ptr %4893, align 64, !tbaa !26
-  %4921 = extractelement <8 x double> %4920, i64 %4897
-  %4922 = getelementptr inbounds nuw i8, ptr %4898, i64 64
-  store double %4921, ptr %4919, align 8, !tbaa !40
-  %4923 = load <8 x double>, ptr %4894, align 64, !tbaa !26
-  %4924 = extractelement <8 x double> %4923, i64 %4897
-  %4925 = getelementptr inbounds nuw i8, ptr %4898, i64 72
-  store double %4924, ptr %4922, align 8, !tbaa !40
-  %4926 = load <8 x double>, ptr %4895, align 64, !tbaa !26
-  %4927 = extractelement <8 x double> %4926, i64 %4897
-  %4928 = getelementptr inbounds nuw i8, ptr %4898, i64 80
-  store double %4927, ptr %4925, align 8, !tbaa !40
-  %4929 = add nuw nsw i64 %4897, 1
-  %4930 = icmp eq i64 %4929, %4822
-  br i1 %4930, label %4931, label %4896, !llvm.loop !139
+4713:                                             ; preds = %4689
+  %4714 = load ptr, ptr %4694, align 8, !tbaa !57
+  %4715 = getelementptr inbounds nuw i8, ptr %4426, i64 8528
+  %4716 = load ptr, ptr %4715, align 16, !tbaa !45
+  %4717 = getelementptr inbounds nuw i8, ptr %4426, i64 8536
+  %4718 = load ptr, ptr %4717, align 8, !tbaa !56
+  %4719 = load i64, ptr %119, align 16, !tbaa !21
+  %4720 = icmp sgt i64 %4719, 0
+  br i1 %4720, label %4721, label %4734
 
-4931:                                             ; preds = %4896, %4870, %4866, %4788
-  %4932 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  %4933 = load <8 x double>, ptr %157, align 64, !tbaa !26
-  %4934 = fsub <8 x double> %4932, %4933
-  %4935 = load <8 x double>, ptr %158, align 64, !tbaa !26
-  %4936 = fadd <8 x double> %4935, splat (double -1.000000e-09)
-  %4937 = fcmp oge <8 x double> %4934, %4936
-  %4938 = select <8 x i1> %4937, <8 x i64> %3665, <8 x i64> zeroinitializer
-  %4939 = load i64, ptr %156, align 8, !tbaa !20
-  %4940 = icmp sgt i64 %4939, 0
-  br i1 %4940, label %4941, label %4973
+4721:                                             ; preds = %4713, %4721
+  %4722 = phi i64 [ %4732, %4721 ], [ 0, %4713 ]
+  %4723 = getelementptr inbounds nuw <8 x double>, ptr %4718, i64 %4722
+  %4724 = getelementptr inbounds nuw <8 x double>, ptr %4716, i64 %4722
+  %4725 = load <8 x double>, ptr %4724, align 64, !tbaa !26
+  %4726 = load <8 x double>, ptr %4723, align 64, !tbaa !26
+  %4727 = select <8 x i1> %4394, <8 x double> %4726, <8 x double> %4725
+  store <8 x double> %4727, ptr %4723, align 64, !tbaa !26
+  %4728 = getelementptr inbounds nuw <8 x double>, ptr %4714, i64 %4722
+  %4729 = load <8 x double>, ptr %4728, align 64, !tbaa !26
+  %4730 = load <8 x double>, ptr %4724, align 64, !tbaa !26
+  %4731 = select <8 x i1> %4394, <8 x double> %4730, <8 x double> %4729
+  store <8 x double> %4731, ptr %4724, align 64, !tbaa !26
+  %4732 = add nuw nsw i64 %4722, 1
+  %4733 = icmp eq i64 %4732, %4719
+  br i1 %4733, label %4734, label %4721, !llvm.loop !144
 
-4941:                                             ; preds = %4931
-  %4942 = load ptr, ptr %129, align 8, !tbaa !28
-  %4943 = and i64 %4939, 1
-  %4944 = icmp eq i64 %4939, 1
-  br i1 %4944, label %4963, label %4945
+4734:                                             ; preds = %4721, %4713
+  %4735 = getelementptr inbounds nuw i8, ptr %4426, i64 8640
+  %4736 = load ptr, ptr %4735, align 64, !tbaa !127
+  %4737 = getelementptr inbounds nuw i8, ptr %4426, i64 8648
+  %4738 = load ptr, ptr %4737, align 8, !tbaa !49
+  %4739 = getelementptr inbounds nuw i8, ptr %4426, i64 8656
+  %4740 = load ptr, ptr %4739, align 16, !tbaa !61
+  %4741 = load i64, ptr %120, align 8, !tbaa !22
+  %4742 = icmp sgt i64 %4741, 0
+  br i1 %4742, label %4743, label %4778
 
-4945:                                             ; preds = %4941
-  %4946 = and i64 %4939, 9223372036854775806
-  br label %4947
+4743:                                             ; preds = %4734, %4743
+  %4744 = phi i64 [ %4754, %4743 ], [ 0, %4734 ]
+  %4745 = getelementptr inbounds nuw <8 x double>, ptr %4740, i64 %4744
+  %4746 = getelementptr inbounds nuw <8 x double>, ptr %4738, i64 %4744
+  %4747 = load <8 x double>, ptr %4746, align 64, !tbaa !26
+  %4748 = load <8 x double>, ptr %4745, align 64, !tbaa !26
+  %4749 = select <8 x i1> %4394, <8 x double> %4748, <8 x double> %4747
+  store <8 x double> %4749, ptr %4745, align 64, !tbaa !26
+  %4750 = getelementptr inbounds nuw <8 x double>, ptr %4736, i64 %4744
+  %4751 = load <8 x double>, ptr %4750, align 64, !tbaa !26
+  %4752 = load <8 x double>, ptr %4746, align 64, !tbaa !26
+  %4753 = select <8 x i1> %4394, <8 x double> %4752, <8 x double> %4751
+  store <8 x double> %4753, ptr %4746, align 64, !tbaa !26
+  %4754 = add nuw nsw i64 %4744, 1
+  %4755 = icmp eq i64 %4754, %4741
+  br i1 %4755, label %4756, label %4743, !llvm.loop !144
 
-4947:                                             ; preds = %4947, %4945
-  %4948 = phi i64 [ 0, %4945 ], [ %4960, %4947 ]
-  %4949 = phi <8 x double> [ splat (double 1.000000e+09), %4945 ], [ %4959, %4947 ]
-  %4950 = phi i64 [ 0, %4945 ], [ %4961, %4947 ]
-  %4951 = getelementptr inbounds nuw %struct.Piece, ptr %4942, i64 %4948, i32 35
-  %4952 = load <8 x double>, ptr %4951, align 64, !tbaa !26
-  %4953 = fcmp olt <8 x double> %4949, %4952
-  %4954 = select <8 x i1> %4953, <8 x double> %4949, <8 x double> %4952
-  %4955 = or disjoint i64 %4948, 1
-  %4956 = getelementptr inbounds nuw %struct.Piece, ptr %4942, i64 %4955, i32 35
-  %4957 = load <8 x double>, ptr %4956, align 64, !tbaa !26
-  %4958 = fcmp olt <8 x double> %4954, %4957
-  %4959 = select <8 x i1> %4958, <8 x double> %4954, <8 x double> %4957
-  %4960 = add nuw nsw i64 %4948, 2
-  %4961 = add i64 %4950, 2
-  %4962 = icmp eq i64 %4961, %4946
-  br i1 %4962, label %4963, label %4947, !llvm.loop !117
+4756:                                             ; preds = %4743
+  %4757 = load i64, ptr %120, align 8, !tbaa !22
+  %4758 = getelementptr inbounds nuw i8, ptr %4426, i64 8688
+  %4759 = load ptr, ptr %4758, align 16, !tbaa !90
+  %4760 = getelementptr inbounds nuw i8, ptr %4426, i64 8696
+  %4761 = load ptr, ptr %4760, align 8, !tbaa !48
+  %4762 = getelementptr inbounds nuw i8, ptr %4426, i64 8704
+  %4763 = load ptr, ptr %4762, align 64, !tbaa !59
+  %4764 = icmp sgt i64 %4757, 0
+  br i1 %4764, label %4765, label %4778
 
-4963:                                             ; preds = %4947, %4941
-  %4964 = phi <8 x double> [ poison, %4941 ], [ %4959, %4947 ]
-  %4965 = phi i64 [ 0, %4941 ], [ %4960, %4947 ]
-  %4966 = phi <8 x double> [ splat (double 1.000000e+09), %4941 ], [ %4959, %4947 ]
-  %4967 = icmp eq i64 %4943, 0
-  br i1 %4967, label %4973, label %4968
+4765:                                             ; preds = %4756, %4765
+  %4766 = phi i64 [ %4776, %4765 ], [ 0, %4756 ]
+  %4767 = getelementptr inbounds nuw <8 x double>, ptr %4763, i64 %4766
+  %4768 = getelementptr inbounds nuw <8 x double>, ptr %4761, i64 %4766
+  %4769 = load <8 x double>, ptr %4768, align 64, !tbaa !26
+  %4770 = load <8 x double>, ptr %4767, align 64, !tbaa !26
+  %4771 = select <8 x i1> %4394, <8 x double> %4770, <8 x double> %4769
+  store <8 x double> %4771, ptr %4767, align 64, !tbaa !26
+  %4772 = getelementptr inbounds nuw <8 x double>, ptr %4759, i64 %4766
+  %4773 = load <8 x double>, ptr %4772, align 64, !tbaa !26
+  %4774 = load <8 x double>, ptr %4768, align 64, !tbaa !26
+  %4775 = select <8 x i1> %4394, <8 x double> %4774, <8 x double> %4773
+  store <8 x double> %4775, ptr %4768, align 64, !tbaa !26
+  %4776 = add nuw nsw i64 %4766, 1
+  %4777 = icmp eq i64 %4776, %4757
+  br i1 %4777, label %4778, label %4765, !llvm.loop !144
 
-4968:                                             ; preds = %4963
-  %4969 = getelementptr inbounds nuw %struct.Piece, ptr %4942, i64 %4965, i32 35
-  %4970 = load <8 x double>, ptr %4969, align 64, !tbaa !26
-  %4971 = fcmp olt <8 x double> %4966, %4970
-  %4972 = select <8 x i1> %4971, <8 x double> %4966, <8 x double> %4970
-  br label %4973
+4778:                                             ; preds = %4765, %4734, %4756, %4695
+  %4779 = getelementptr inbounds nuw i8, ptr %4426, i64 4736
+  %4780 = getelementptr inbounds nuw i8, ptr %4426, i64 3840
+  %4781 = getelementptr inbounds nuw i8, ptr %4426, i64 2944
+  br label %4797
 
-4973:                                             ; preds = %4968, %4963, %4931
-  %4974 = phi <8 x double> [ splat (double 1.000000e+09), %4931 ], [ %4964, %4963 ], [ %4972, %4968 ]
-  %4975 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %4974)
-  %4976 = insertelement <8 x double> poison, double %4975, i64 0
-  %4977 = shufflevector <8 x double> %4976, <8 x double> poison, <8 x i32> zeroinitializer
-  %4978 = load <8 x double>, ptr %212, align 64, !tbaa !26
-  %4979 = select <8 x i1> %3725, <8 x double> %4978, <8 x double> %4977
-  store <8 x double> %4979, ptr %212, align 64, !tbaa !26
-  %4980 = load <8 x double>, ptr %213, align 64, !tbaa !26
-  %4981 = fcmp une <8 x double> %4980, zeroinitializer
-  %4982 = load <8 x double>, ptr %187, align 64, !tbaa !26
-  %4983 = load <8 x double>, ptr %178, align 64, !tbaa !26
-  %4984 = fsub <8 x double> %4982, %4983
-  %4985 = fcmp une <8 x double> %4980, splat (double 1.000000e+00)
-  %4986 = load <8 x double>, ptr %144, align 64, !tbaa !26
-  %4987 = load <8 x double>, ptr %214, align 64, !tbaa !26
-  %4988 = fsub <8 x double> %4986, %4987
-  %4989 = select <8 x i1> %4985, <8 x double> splat (double -1.000000e+00), <8 x double> %4988
-  %4990 = fcmp une <8 x double> %4980, splat (double 2.000000e+00)
-  %4991 = fsub <8 x double> %4979, %4987
-  %4992 = select <8 x i1> %4990, <8 x double> %4989, <8 x double> %4991
-  %4993 = fcmp une <8 x double> %4980, splat (double 3.000000e+00)
-  %4994 = fsub <8 x double> %4984, %4987
-  %4995 = select <8 x i1> %4993, <8 x double> %4992, <8 x double> %4994
-  %4996 = fcmp une <8 x double> %4980, splat (double 4.000000e+00)
-  %4997 = fsub <8 x double> %4987, %4984
-  %4998 = select <8 x i1> %4996, <8 x double> %4995, <8 x double> %4997
-  %4999 = fcmp oge <8 x double> %4998, splat (double 0xBEB0C6F7A0B5ED8D)
-  %5000 = select <8 x i1> %4999, <8 x i1> %4981, <8 x i1> zeroinitializer
-  %5001 = select <8 x i1> %5000, <8 x i64> %3665, <8 x i64> zeroinitializer
-  %5002 = xor <8 x i64> %5001, splat (i64 -1)
-  %5003 = and <8 x i64> %4938, %5002
-  %5004 = load <8 x double>, ptr %126, align 64, !tbaa !26
-  %5005 = icmp ne <8 x i64> %5003, zeroinitializer
-  %5006 = select <8 x i1> %4981, <8 x i1> %5005, <8 x i1> zeroinitializer
-  %5007 = select <8 x i1> %5006, <8 x double> splat (double 2.000000e+00), <8 x double> %5004
-  store <8 x double> %5007, ptr %126, align 64, !tbaa !26
-  %5008 = or <8 x i64> %5001, %4938
-  %5009 = load <8 x double>, ptr %217, align 64, !tbaa !26
-  %5010 = fadd <8 x double> %5009, splat (double 1.000000e+00)
-  %5011 = icmp eq <8 x i64> %5008, zeroinitializer
-  %5012 = select <8 x i1> %5011, <8 x double> %5009, <8 x double> %5010
-  store <8 x double> %5012, ptr %217, align 64, !tbaa !26
-  %5013 = xor <8 x i64> %5008, %3665
-  %5014 = load <8 x double>, ptr %154, align 64, !tbaa !26
-  %5015 = fcmp oeq <8 x double> %5014, zeroinitializer
-  %5016 = load <8 x double>, ptr %155, align 64, !tbaa !26
-  %5017 = fcmp oeq <8 x double> %5016, zeroinitializer
-  %5018 = select <8 x i1> %5017, <8 x i1> %5015, <8 x i1> zeroinitializer
-  %5019 = select <8 x i1> %5018, <8 x i64> %5013, <8 x i64> zeroinitializer
-  %5020 = load <8 x double>, ptr %141, align 64, !tbaa !26
-  %5021 = fmul <8 x double> %5020, splat (double 5.000000e-01)
-  %5022 = load <8 x double>, ptr %142, align 64, !tbaa !26
-  %5023 = fadd <8 x double> %5022, %5021
-  %5024 = fadd <8 x double> %5023, splat (double -4.000000e-03)
-  %5025 = fcmp ult <8 x double> %4986, %5024
-  %5026 = fsub <8 x double> %5022, %5021
-  %5027 = fadd <8 x double> %5026, splat (double 4.000000e-03)
-  %5028 = fcmp ole <8 x double> %4986, %5027
-  %5029 = load <8 x i64>, ptr %143, align 64, !tbaa !26
-  %5030 = select <8 x i1> %5028, <8 x i64> splat (i64 -1), <8 x i64> %5029
-  %5031 = select <8 x i1> %5025, <8 x i64> %5030, <8 x i64> zeroinitializer
-  %5032 = xor <8 x i64> %5031, %5029
-  %5033 = and <8 x i64> %5032, %5019
-  %5034 = and <8 x i64> %5031, %5019
-  %5035 = xor <8 x i64> %5019, splat (i64 -1)
-  %5036 = and <8 x i64> %5029, %5035
-  %5037 = or <8 x i64> %5034, %5036
-  store <8 x i64> %5037, ptr %143, align 64, !tbaa !26
-  %5038 = load <8 x i64>, ptr %153, align 64, !tbaa !26
-  %5039 = or <8 x i64> %5033, %5038
-  store <8 x i64> %5039, ptr %153, align 64, !tbaa !26
-  %5040 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %5008)
-  %5041 = icmp eq i64 %5040, 0
-  br i1 %5041, label %5076, label %5042
+4782:                                             ; preds = %4797
+  %4783 = getelementptr inbounds nuw i8, ptr %4426, i64 8384
+  %4784 = getelementptr inbounds nuw i8, ptr %4426, i64 6080
+  %4785 = load <8 x double>, ptr %4784, align 64, !tbaa !26
+  %4786 = fcmp ogt <8 x double> %4785, zeroinitializer
+  %4787 = load <8 x double>, ptr %138, align 64, !tbaa !26
+  %4788 = fcmp une <8 x double> %4787, splat (double 2.000000e+00)
+  %4789 = and <8 x i1> %4786, %4788
+  %4790 = select <8 x i1> %4789, <8 x i64> %4334, <8 x i64> zeroinitializer
+  %4791 = load <8 x i64>, ptr %4783, align 64, !tbaa !26
+  %4792 = and <8 x i64> %4791, %4422
+  %4793 = or <8 x i64> %4790, %4792
+  store <8 x i64> %4793, ptr %4783, align 64, !tbaa !26
+  %4794 = add nuw nsw i64 %4424, 1
+  %4795 = load i64, ptr %156, align 8, !tbaa !20
+  %4796 = icmp slt i64 %4794, %4795
+  br i1 %4796, label %4423, label %4809, !llvm.loop !145
 
-5042:                                             ; preds = %4973
-  %5043 = extractelement <8 x i64> %5008, i64 0
-  %5044 = icmp eq i64 %5043, 0
-  br i1 %5044, label %5046, label %5045
+4797:                                             ; preds = %4778, %4797
+  %4798 = phi i64 [ 0, %4778 ], [ %4807, %4797 ]
+  %4799 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4779, i64 0, i64 %4798
+  %4800 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4780, i64 0, i64 %4798
+  %4801 = load <8 x double>, ptr %4800, align 64, !tbaa !26
+  %4802 = load <8 x double>, ptr %4799, align 64, !tbaa !26
+  %4803 = select <8 x i1> %4394, <8 x double> %4802, <8 x double> %4801
+  store <8 x double> %4803, ptr %4799, align 64, !tbaa !26
+  %4804 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4781, i64 0, i64 %4798
+  %4805 = load <8 x double>, ptr %4804, align 64, !tbaa !26
+  %4806 = select <8 x i1> %4394, <8 x double> %4801, <8 x double> %4805
+  store <8 x double> %4806, ptr %4800, align 64, !tbaa !26
+  %4807 = add nuw nsw i64 %4798, 1
+  %4808 = icmp eq i64 %4807, 14
+  br i1 %4808, label %4782, label %4797, !llvm.loop !146
 
-5045:                                             ; preds = %5042
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #6
-  br label %5046
+4809:                                             ; preds = %4782
+  %4810 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %4811 = load <8 x double>, ptr %175, align 64, !tbaa !26
+  %4812 = load <8 x double>, ptr %211, align 64, !tbaa !26
+  %4813 = load <8 x double>, ptr %159, align 64, !tbaa !26
+  %4814 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %4815 = fdiv <8 x double> %4812, %4039
+  %4816 = icmp sgt i64 %4795, 0
+  br label %4817
 
-5046:                                             ; preds = %5045, %5042
-  %5047 = extractelement <8 x i64> %5008, i64 1
-  %5048 = icmp eq i64 %5047, 0
-  br i1 %5048, label %5050, label %5049
+4817:                                             ; preds = %4393, %4809
+  %4818 = phi <8 x double> [ %4815, %4809 ], [ %4049, %4393 ]
+  %4819 = phi i1 [ %4816, %4809 ], [ false, %4393 ]
+  %4820 = phi <8 x double> [ %4814, %4809 ], [ %4028, %4393 ]
+  %4821 = phi <8 x double> [ %4813, %4809 ], [ %4322, %4393 ]
+  %4822 = phi <8 x double> [ %4811, %4809 ], [ %4045, %4393 ]
+  %4823 = phi <8 x double> [ %4810, %4809 ], [ %4043, %4393 ]
+  %4824 = load <8 x double>, ptr %136, align 64, !tbaa !26
+  %4825 = fadd <8 x double> %4824, %4823
+  %4826 = select <8 x i1> %4394, <8 x double> %4824, <8 x double> %4825
+  store <8 x double> %4826, ptr %136, align 64, !tbaa !26
+  %4827 = load <8 x double>, ptr %151, align 64, !tbaa !26
+  %4828 = select <8 x i1> %4394, <8 x double> %4827, <8 x double> %4823
+  store <8 x double> %4828, ptr %151, align 64, !tbaa !26
+  %4829 = load <8 x double>, ptr %123, align 64, !tbaa !26
+  %4830 = fadd <8 x double> %4829, splat (double 1.000000e+00)
+  %4831 = select <8 x i1> %4394, <8 x double> %4829, <8 x double> %4830
+  store <8 x double> %4831, ptr %123, align 64, !tbaa !26
+  %4832 = load <8 x double>, ptr %125, align 64, !tbaa !26
+  %4833 = fcmp olt <8 x double> %4832, %4823
+  %4834 = select <8 x i1> %4394, <8 x i1> splat (i1 true), <8 x i1> %4833
+  %4835 = select <8 x i1> %4834, <8 x double> %4832, <8 x double> %4823
+  store <8 x double> %4835, ptr %125, align 64, !tbaa !26
+  %4836 = fcmp une <8 x double> %4822, zeroinitializer
+  %4837 = fcmp ueq <8 x double> %4038, zeroinitializer
+  %4838 = or <8 x i1> %4837, %4836
+  %4839 = fcmp olt <8 x double> %4818, splat (double 1.800000e+00)
+  %4840 = select <8 x i1> %4839, <8 x double> %4818, <8 x double> splat (double 1.800000e+00)
+  %4841 = select <8 x i1> %4838, <8 x double> splat (double 1.800000e+00), <8 x double> %4840
+  %4842 = fcmp ogt <8 x double> %4841, splat (double 2.000000e-01)
+  %4843 = select <8 x i1> %4842, <8 x double> %4841, <8 x double> splat (double 2.000000e-01)
+  %4844 = fmul <8 x double> %4823, %4843
+  %4845 = fmul <8 x double> %4823, splat (double 4.000000e+00)
+  %4846 = fcmp olt <8 x double> %4821, %4845
+  %4847 = select <8 x i1> %4846, <8 x double> %4821, <8 x double> %4845
+  %4848 = fcmp ogt <8 x double> %4844, %4847
+  %4849 = select <8 x i1> %4848, <8 x double> %4844, <8 x double> %4847
+  %4850 = select <8 x i1> %4394, <8 x double> %4821, <8 x double> zeroinitializer
+  store <8 x double> %4850, ptr %159, align 64, !tbaa !26
+  %4851 = select <8 x i1> %4394, <8 x double> %4820, <8 x double> zeroinitializer
+  store <8 x double> %4851, ptr %161, align 64, !tbaa !26
+  %4852 = load <8 x i64>, ptr %152, align 64, !tbaa !26
+  %4853 = and <8 x i64> %4852, %4422
+  store <8 x i64> %4853, ptr %152, align 64, !tbaa !26
+  %4854 = load <8 x i64>, ptr %153, align 64, !tbaa !26
+  %4855 = and <8 x i64> %4854, %4422
+  store <8 x i64> %4855, ptr %153, align 64, !tbaa !26
+  %4856 = load <8 x double>, ptr %201, align 64, !tbaa !26
+  %4857 = load <8 x double>, ptr %146, align 64, !tbaa !26
+  %4858 = select <8 x i1> %4394, <8 x double> %4857, <8 x double> %4856
+  store <8 x double> %4858, ptr %146, align 64, !tbaa !26
+  br i1 %4819, label %4859, label %5323
 
-5049:                                             ; preds = %5046
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1) #6
-  br label %5050
+4859:                                             ; preds = %4817, %5316
+  %4860 = phi i64 [ %5318, %5316 ], [ 0, %4817 ]
+  %4861 = phi <8 x double> [ %5317, %5316 ], [ %4849, %4817 ]
+  %4862 = load ptr, ptr %129, align 8, !tbaa !28
+  %4863 = getelementptr inbounds nuw %struct.Piece, ptr %4862, i64 %4860
+  %4864 = getelementptr inbounds nuw i8, ptr %4863, i64 3904
+  %4865 = load <8 x double>, ptr %4864, align 64, !tbaa !26
+  %4866 = getelementptr inbounds nuw i8, ptr %4863, i64 1472
+  %4867 = load <8 x double>, ptr %4866, align 64, !tbaa !26
+  %4868 = fmul <8 x double> %4867, splat (double 1.001000e+00)
+  %4869 = fcmp ole <8 x double> %4865, %4868
+  %4870 = getelementptr inbounds nuw i8, ptr %4863, i64 1600
+  %4871 = load <8 x double>, ptr %4870, align 64, !tbaa !26
+  %4872 = getelementptr inbounds nuw i8, ptr %4863, i64 4160
+  %4873 = load <8 x double>, ptr %4872, align 64, !tbaa !26
+  %4874 = fsub <8 x double> %4871, %4873
+  %4875 = fmul <8 x double> %4871, splat (double 1.000000e-04)
+  %4876 = fcmp ole <8 x double> %4874, %4875
+  %4877 = getelementptr inbounds nuw i8, ptr %4863, i64 8320
+  %4878 = load <8 x i64>, ptr %4877, align 64, !tbaa !26
+  %4879 = and <8 x i64> %4878, %4334
+  %4880 = getelementptr inbounds nuw i8, ptr %4863, i64 7680
+  %4881 = load <8 x double>, ptr %4880, align 64, !tbaa !26
+  %4882 = fcmp oeq <8 x double> %4881, zeroinitializer
+  %4883 = and <8 x i1> %4869, %4882
+  %4884 = fcmp oeq <8 x double> %4881, splat (double 1.000000e+00)
+  %4885 = and <8 x i1> %4876, %4884
+  %4886 = or <8 x i1> %4883, %4885
+  %4887 = select <8 x i1> %4886, <8 x i64> %4879, <8 x i64> zeroinitializer
+  %4888 = fadd <8 x double> %4881, splat (double 1.000000e+00)
+  %4889 = icmp eq <8 x i64> %4887, zeroinitializer
+  %4890 = select <8 x i1> %4889, <8 x double> %4881, <8 x double> %4888
+  store <8 x double> %4890, ptr %4880, align 64, !tbaa !26
+  %4891 = getelementptr inbounds nuw i8, ptr %4863, i64 8384
+  %4892 = load <8 x i64>, ptr %4891, align 64, !tbaa !26
+  %4893 = or <8 x i64> %4887, %4892
+  store <8 x i64> %4893, ptr %4891, align 64, !tbaa !26
+  %4894 = getelementptr inbounds nuw i8, ptr %4863, i64 896
+  %4895 = load <8 x double>, ptr %4894, align 64, !tbaa !26
+  %4896 = getelementptr inbounds nuw i8, ptr %4863, i64 6016
+  %4897 = load <8 x double>, ptr %4896, align 64, !tbaa !26
+  %4898 = getelementptr inbounds nuw i8, ptr %4863, i64 6080
+  %4899 = load <8 x double>, ptr %4898, align 64, !tbaa !26
+  %4900 = fadd <8 x double> %4897, %4899
+  %4901 = fcmp ogt <8 x double> %4900, zeroinitializer
+  %4902 = xor <8 x i64> %4878, splat (i64 -1)
+  %4903 = and <8 x i64> %4334, %4902
+  %4904 = fcmp une <8 x double> %4895, zeroinitializer
+  %4905 = or <8 x i1> %4904, %4901
+  %4906 = getelementptr inbounds nuw i8, ptr %4863, i64 3968
+  %4907 = load <8 x double>, ptr %4906, align 64, !tbaa !26
+  %4908 = fmul <8 x double> %4895, splat (double 3.000000e-03)
+  %4909 = fcmp ogt <8 x double> %4908, splat (double 0x3E7AD7F29ABCAF48)
+  %4910 = select <8 x i1> %4909, <8 x double> %4908, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
+  %4911 = fcmp ole <8 x double> %4907, %4910
+  %4912 = select <8 x i1> %4911, <8 x i1> %4905, <8 x i1> zeroinitializer
+  %4913 = select <8 x i1> %4912, <8 x i64> %4903, <8 x i64> zeroinitializer
+  %4914 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4913)
+  %4915 = icmp eq i64 %4914, 0
+  br i1 %4915, label %5316, label %4916
 
-5050:                                             ; preds = %5049, %5046
-  %5051 = extractelement <8 x i64> %5008, i64 2
-  %5052 = icmp eq i64 %5051, 0
-  br i1 %5052, label %5054, label %5053
+4916:                                             ; preds = %4859
+  %4917 = load i64, ptr %119, align 16, !tbaa !21
+  %4918 = load i64, ptr %120, align 8, !tbaa !22
+  %4919 = getelementptr inbounds nuw i8, ptr %4863, i64 3840
+  %4920 = getelementptr inbounds nuw i8, ptr %4863, i64 4672
+  %4921 = load <8 x double>, ptr %4920, align 64, !tbaa !26
+  %4922 = getelementptr inbounds nuw i8, ptr %4863, i64 5952
+  %4923 = load <8 x double>, ptr %4922, align 64, !tbaa !26
+  %4924 = getelementptr inbounds nuw i8, ptr %4863, i64 832
+  %4925 = load <8 x double>, ptr %4924, align 64, !tbaa !26
+  %4926 = getelementptr inbounds nuw i8, ptr %4863, i64 8560
+  %4927 = load ptr, ptr %4926, align 16, !tbaa !46
+  %4928 = add nsw i64 %4917, -1
+  %4929 = getelementptr inbounds <8 x double>, ptr %4927, i64 %4928
+  %4930 = load <8 x double>, ptr %4929, align 64, !tbaa !26
+  %4931 = fmul <8 x double> %4925, %4930
+  %4932 = fneg <8 x double> %4907
+  %4933 = fdiv <8 x double> %4932, %4931
+  %4934 = fcmp ogt <8 x double> %4933, splat (double 0x3E7AD7F29ABCAF48)
+  %4935 = select <8 x i1> %4934, <8 x double> %4933, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
+  %4936 = load <8 x double>, ptr %4863, align 64, !tbaa !26
+  %4937 = fsub <8 x double> %4936, %4935
+  %4938 = getelementptr inbounds nuw i8, ptr %4863, i64 2560
+  %4939 = load <8 x double>, ptr %4938, align 64, !tbaa !26
+  %4940 = getelementptr inbounds nuw i8, ptr %4863, i64 2624
+  %4941 = load <8 x double>, ptr %4940, align 64, !tbaa !26
+  %4942 = getelementptr inbounds nuw i8, ptr %4863, i64 2688
+  %4943 = load <8 x double>, ptr %4942, align 64, !tbaa !26
+  %4944 = getelementptr inbounds nuw i8, ptr %4863, i64 2752
+  %4945 = load <8 x double>, ptr %4944, align 64, !tbaa !26
+  %4946 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4937, <8 x double> %4945, <8 x double> %4943)
+  %4947 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4937, <8 x double> %4946, <8 x double> %4941)
+  %4948 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4937, <8 x double> %4947, <8 x double> %4939)
+  %4949 = fsub <8 x double> %4921, %4948
+  %4950 = getelementptr inbounds nuw i8, ptr %4863, i64 8528
+  %4951 = load ptr, ptr %4950, align 16, !tbaa !45
+  %4952 = getelementptr inbounds <8 x double>, ptr %4951, i64 %4928
+  %4953 = load <8 x double>, ptr %4952, align 64, !tbaa !26
+  %4954 = getelementptr inbounds nuw i8, ptr %4863, i64 8512
+  %4955 = load i64, ptr %4954, align 64, !tbaa !31
+  %4956 = icmp sgt i64 %4917, %4955
+  br i1 %4956, label %4965, label %4957
 
-5053:                                             ; preds = %5050
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 2) #6
-  br label %5054
+4957:                                             ; preds = %4916
+  %4958 = getelementptr inbounds nuw i8, ptr %4863, i64 640
+  %4959 = load <8 x double>, ptr %4958, align 64, !tbaa !26
+  %4960 = getelementptr inbounds nuw i8, ptr %4863, i64 8536
+  %4961 = load ptr, ptr %4960, align 8, !tbaa !56
+  %4962 = getelementptr inbounds <8 x double>, ptr %4961, i64 %4928
+  %4963 = load <8 x double>, ptr %4962, align 64, !tbaa !26
+  %4964 = fmul <8 x double> %4963, %4959
+  br label %4985
 
-5054:                                             ; preds = %5053, %5050
-  %5055 = extractelement <8 x i64> %5008, i64 3
-  %5056 = icmp eq i64 %5055, 0
-  br i1 %5056, label %5058, label %5057
+4965:                                             ; preds = %4916
+  %4966 = getelementptr inbounds nuw i8, ptr %4863, i64 384
+  %4967 = load <8 x double>, ptr %4966, align 64, !tbaa !26
+  %4968 = getelementptr inbounds nuw i8, ptr %4863, i64 448
+  %4969 = load <8 x double>, ptr %4968, align 64, !tbaa !26
+  %4970 = getelementptr inbounds nuw i8, ptr %4863, i64 512
+  %4971 = load <8 x double>, ptr %4970, align 64, !tbaa !26
+  %4972 = fmul <8 x double> %4953, %4971
+  %4973 = fmul <8 x double> %4972, splat (double 0x3FD5555555555555)
+  %4974 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4969, <8 x double> splat (double 5.000000e-01), <8 x double> %4973)
+  %4975 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4953, <8 x double> %4974, <8 x double> %4967)
+  %4976 = getelementptr inbounds nuw i8, ptr %4863, i64 8536
+  %4977 = load ptr, ptr %4976, align 8, !tbaa !56
+  %4978 = getelementptr inbounds <8 x double>, ptr %4977, i64 %4928
+  %4979 = load <8 x double>, ptr %4978, align 64, !tbaa !26
+  %4980 = fmul <8 x double> %4979, %4971
+  %4981 = fmul <8 x double> %4980, splat (double 0x3FD5555555555555)
+  %4982 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4969, <8 x double> splat (double 5.000000e-01), <8 x double> %4981)
+  %4983 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4979, <8 x double> %4982, <8 x double> %4967)
+  %4984 = fmul <8 x double> %4979, %4983
+  br label %4985
 
-5057:                                             ; preds = %5054
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 3) #6
-  br label %5058
+4985:                                             ; preds = %4965, %4957
+  %4986 = phi ptr [ %4977, %4965 ], [ %4961, %4957 ]
+  %4987 = phi <8 x double> [ %4975, %4965 ], [ %4959, %4957 ]
+  %4988 = phi <8 x double> [ %4984, %4965 ], [ %4964, %4957 ]
+  %4989 = phi ptr [ %4976, %4965 ], [ %4960, %4957 ]
+  %4990 = sitofp i64 %4918 to double
+  %4991 = insertelement <8 x double> poison, double %4990, i64 0
+  %4992 = shufflevector <8 x double> %4991, <8 x double> poison, <8 x i32> zeroinitializer
+  %4993 = fmul <8 x double> %4953, %4987
+  %4994 = fdiv <8 x double> %4935, %4992
+  %4995 = getelementptr i8, ptr %4951, i64 -64
+  %4996 = getelementptr i8, ptr %4927, i64 -64
+  %4997 = icmp sgt i64 %4917, 0
+  br i1 %4997, label %4998, label %5099
 
-5058:                                             ; preds = %5057, %5054
-  %5059 = extractelement <8 x i64> %5008, i64 4
-  %5060 = icmp eq i64 %5059, 0
-  br i1 %5060, label %5062, label %5061
+4998:                                             ; preds = %4985
+  %4999 = fmul <8 x double> %4953, %4987
+  %5000 = getelementptr inbounds nuw i8, ptr %4863, i64 640
+  %5001 = getelementptr inbounds nuw i8, ptr %4863, i64 384
+  %5002 = getelementptr inbounds nuw i8, ptr %4863, i64 448
+  %5003 = getelementptr inbounds nuw i8, ptr %4863, i64 512
+  %5004 = getelementptr inbounds nuw i8, ptr %4863, i64 1536
+  %5005 = getelementptr inbounds nuw i8, ptr %4863, i64 8608
+  %5006 = icmp eq <8 x i64> %4913, zeroinitializer
+  br label %5007
 
-5061:                                             ; preds = %5058
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 4) #6
-  br label %5062
+5007:                                             ; preds = %4998, %5086
+  %5008 = phi <8 x double> [ %4953, %4998 ], [ %5067, %5086 ]
+  %5009 = phi <8 x double> [ %4999, %4998 ], [ %5066, %5086 ]
+  %5010 = phi <8 x double> [ %4948, %4998 ], [ %5068, %5086 ]
+  %5011 = phi <8 x double> [ %4930, %4998 ], [ %5069, %5086 ]
+  %5012 = phi i64 [ %4928, %4998 ], [ %5092, %5086 ]
+  %5013 = icmp eq i64 %5012, 0
+  br i1 %5013, label %5014, label %5018
 
-5062:                                             ; preds = %5061, %5058
-  %5063 = extractelement <8 x i64> %5008, i64 5
-  %5064 = icmp eq i64 %5063, 0
-  br i1 %5064, label %5066, label %5065
+5014:                                             ; preds = %5007
+  %5015 = fdiv <8 x double> zeroinitializer, %5010
+  %5016 = fsub <8 x double> %5009, %5009
+  %5017 = fmul <8 x double> %5015, %5016
+  br label %5063
 
-5065:                                             ; preds = %5062
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 5) #6
-  br label %5066
+5018:                                             ; preds = %5007
+  %5019 = getelementptr <8 x double>, ptr %4995, i64 %5012
+  %5020 = load <8 x double>, ptr %5019, align 64, !tbaa !26
+  %5021 = load i64, ptr %4954, align 64, !tbaa !31
+  %5022 = icmp sgt i64 %5012, %5021
+  br i1 %5022, label %5025, label %5023
 
-5066:                                             ; preds = %5065, %5062
-  %5067 = extractelement <8 x i64> %5008, i64 6
-  %5068 = icmp eq i64 %5067, 0
-  br i1 %5068, label %5070, label %5069
+5023:                                             ; preds = %5018
+  %5024 = load <8 x double>, ptr %5000, align 64, !tbaa !26
+  br label %5033
 
-5069:                                             ; preds = %5066
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 6) #6
-  br label %5070
+5025:                                             ; preds = %5018
+  %5026 = load <8 x double>, ptr %5001, align 64, !tbaa !26
+  %5027 = load <8 x double>, ptr %5002, align 64, !tbaa !26
+  %5028 = load <8 x double>, ptr %5003, align 64, !tbaa !26
+  %5029 = fmul <8 x double> %5020, %5028
+  %5030 = fmul <8 x double> %5029, splat (double 0x3FD5555555555555)
+  %5031 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5027, <8 x double> splat (double 5.000000e-01), <8 x double> %5030)
+  %5032 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5020, <8 x double> %5031, <8 x double> %5026)
+  br label %5033
 
-5070:                                             ; preds = %5069, %5066
-  %5071 = extractelement <8 x i64> %5008, i64 7
-  %5072 = icmp eq i64 %5071, 0
-  br i1 %5072, label %5074, label %5073
+5033:                                             ; preds = %5023, %5025
+  %5034 = phi <8 x double> [ %5032, %5025 ], [ %5024, %5023 ]
+  %5035 = fmul <8 x double> %5020, %5034
+  %5036 = icmp slt i64 %5012, %5021
+  br i1 %5036, label %5037, label %5044
 
-5073:                                             ; preds = %5070
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 7) #6
-  br label %5074
+5037:                                             ; preds = %5033
+  %5038 = load ptr, ptr %5005, align 32, !tbaa !72
+  %5039 = getelementptr inbounds nuw <8 x double>, ptr %5038, i64 %5012
+  %5040 = load <8 x double>, ptr %5039, align 64, !tbaa !26
+  %5041 = load <8 x double>, ptr %5004, align 64, !tbaa !26
+  %5042 = fmul <8 x double> %5040, %5041
+  %5043 = fmul <8 x double> %5040, %5041
+  br label %5053
 
-5074:                                             ; preds = %5073, %5070
-  %5075 = load <8 x double>, ptr %126, align 64, !tbaa !26
-  br label %5076
+5044:                                             ; preds = %5033
+  %5045 = load <8 x double>, ptr %5004, align 64, !tbaa !26
+  %5046 = load ptr, ptr %5005, align 32, !tbaa !72
+  %5047 = getelementptr inbounds nuw <8 x double>, ptr %5046, i64 %5012
+  %5048 = load <8 x double>, ptr %5047, align 64, !tbaa !26
+  %5049 = fsub <8 x double> %4948, %5045
+  %5050 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5048, <8 x double> %5049, <8 x double> %5045)
+  %5051 = fsub <8 x double> %4921, %5045
+  %5052 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5048, <8 x double> %5051, <8 x double> %5045)
+  br label %5053
 
-5076:                                             ; preds = %5074, %4973
-  %5077 = phi <8 x double> [ %5075, %5074 ], [ %5007, %4973 ]
-  %5078 = load <8 x double>, ptr %123, align 64, !tbaa !26
-  %5079 = load <8 x double>, ptr %225, align 64, !tbaa !26
-  %5080 = fadd <8 x double> %5079, splat (double -1.000000e+00)
-  %5081 = fcmp oge <8 x double> %5078, %5080
-  %5082 = select <8 x i1> %5081, <8 x i64> %3665, <8 x i64> zeroinitializer
-  %5083 = icmp eq <8 x i64> %5082, zeroinitializer
-  %5084 = select <8 x i1> %5083, <8 x double> %5077, <8 x double> splat (double 1.000000e+00)
-  store <8 x double> %5084, ptr %126, align 64, !tbaa !26
-  %5085 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %5082)
-  %5086 = icmp eq i64 %5085, 0
-  br i1 %5086, label %515, label %5087
+5053:                                             ; preds = %5044, %5037
+  %5054 = phi <8 x double> [ %5042, %5037 ], [ %5050, %5044 ]
+  %5055 = phi <8 x double> [ %5043, %5037 ], [ %5052, %5044 ]
+  %5056 = fsub <8 x double> %5055, %5054
+  %5057 = fsub <8 x double> %5010, %5054
+  %5058 = fdiv <8 x double> %5056, %5057
+  %5059 = fsub <8 x double> %5035, %5009
+  %5060 = fmul <8 x double> %5059, %5058
+  %5061 = getelementptr <8 x double>, ptr %4996, i64 %5012
+  %5062 = load <8 x double>, ptr %5061, align 64, !tbaa !26
+  br label %5063
 
-5087:                                             ; preds = %5076
-  %5088 = extractelement <8 x i64> %5082, i64 0
-  %5089 = icmp eq i64 %5088, 0
-  br i1 %5089, label %5091, label %5090
+5063:                                             ; preds = %5053, %5014
+  %5064 = phi <8 x double> [ %5060, %5053 ], [ %5017, %5014 ]
+  %5065 = phi <8 x double> [ %5058, %5053 ], [ %5015, %5014 ]
+  %5066 = phi <8 x double> [ %5035, %5053 ], [ %5009, %5014 ]
+  %5067 = phi <8 x double> [ %5020, %5053 ], [ %5008, %5014 ]
+  %5068 = phi <8 x double> [ %5054, %5053 ], [ zeroinitializer, %5014 ]
+  %5069 = phi <8 x double> [ %5062, %5053 ], [ %5011, %5014 ]
+  %5070 = getelementptr inbounds nuw <8 x double>, ptr %4927, i64 %5012
+  %5071 = fsub <8 x double> %5069, %5011
+  %5072 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5071, <8 x double> %5065, <8 x double> %5011)
+  %5073 = load <8 x double>, ptr %5070, align 64, !tbaa !26
+  %5074 = select <8 x i1> %5006, <8 x double> %5073, <8 x double> %5072
+  store <8 x double> %5074, ptr %5070, align 64, !tbaa !26
+  %5075 = getelementptr inbounds nuw <8 x double>, ptr %4951, i64 %5012
+  %5076 = load i64, ptr %4954, align 64, !tbaa !31
+  %5077 = icmp slt i64 %5012, %5076
+  br i1 %5077, label %5078, label %5080
 
-5090:                                             ; preds = %5087
-  store double 1.000000e+00, ptr %118, align 8, !tbaa !40
-  br label %5091
+5078:                                             ; preds = %5063
+  %5079 = load <8 x double>, ptr %5000, align 64, !tbaa !26
+  br label %5086
 
-5091:                                             ; preds = %5090, %5087
-  %5092 = extractelement <8 x i64> %5082, i64 1
-  %5093 = icmp eq i64 %5092, 0
-  br i1 %5093, label %5095, label %5094
+5080:                                             ; preds = %5063
+  %5081 = load <8 x double>, ptr %5001, align 64, !tbaa !26
+  %5082 = load <8 x double>, ptr %5002, align 64, !tbaa !26
+  %5083 = load <8 x double>, ptr %5003, align 64, !tbaa !26
+  %5084 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5008, <8 x double> %5083, <8 x double> %5082)
+  %5085 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5008, <8 x double> %5084, <8 x double> %5081)
+  br label %5086
 
-5094:                                             ; preds = %5091
-  store double 1.000000e+00, ptr %269, align 8, !tbaa !40
-  br label %5095
+5086:                                             ; preds = %5080, %5078
+  %5087 = phi <8 x double> [ %5079, %5078 ], [ %5085, %5080 ]
+  %5088 = fdiv <8 x double> %5064, %5087
+  %5089 = fadd <8 x double> %5008, %5088
+  %5090 = load <8 x double>, ptr %5075, align 64, !tbaa !26
+  %5091 = select <8 x i1> %5006, <8 x double> %5090, <8 x double> %5089
+  store <8 x double> %5091, ptr %5075, align 64, !tbaa !26
+  %5092 = add nsw i64 %5012, -1
+  %5093 = icmp sgt i64 %5012, 0
+  br i1 %5093, label %5007, label %5094, !llvm.loop !147
 
-5095:                                             ; preds = %5094, %5091
-  %5096 = extractelement <8 x i64> %5082, i64 2
-  %5097 = icmp eq i64 %5096, 0
-  br i1 %5097, label %5099, label %5098
-
-5098:                                             ; preds = %5095
-  store double 1.000000e+00, ptr %270, align 8, !tbaa !40
+5094:                                             ; preds = %5086
+  %5095 = load ptr, ptr %4989, align 8, !tbaa !56
+  %5096 = load i64, ptr %119, align 16, !tbaa !21
+  %5097 = load i64, ptr %4954, align 64, !tbaa !31
+  %5098 = add nsw i64 %5096, -1
   br label %5099
 
-5099:                                             ; preds = %5098, %5095
-  %5100 = extractelement <8 x i64> %5082, i64 3
-  %5101 = icmp eq i64 %5100, 0
-  br i1 %5101, label %5103, label %5102
+5099:                                             ; preds = %5094, %4985
+  %5100 = phi i64 [ %5098, %5094 ], [ %4928, %4985 ]
+  %5101 = phi i64 [ %5097, %5094 ], [ %4955, %4985 ]
+  %5102 = phi i64 [ %5096, %5094 ], [ %4917, %4985 ]
+  %5103 = phi ptr [ %5095, %5094 ], [ %4986, %4985 ]
+  %5104 = getelementptr inbounds <8 x double>, ptr %5103, i64 %5100
+  %5105 = load <8 x double>, ptr %5104, align 64, !tbaa !26
+  %5106 = icmp sgt i64 %5102, %5101
+  br i1 %5106, label %5110, label %5107
 
-5102:                                             ; preds = %5099
-  store double 1.000000e+00, ptr %271, align 8, !tbaa !40
-  br label %5103
+5107:                                             ; preds = %5099
+  %5108 = getelementptr inbounds nuw i8, ptr %4863, i64 640
+  %5109 = load <8 x double>, ptr %5108, align 64, !tbaa !26
+  br label %5121
 
-5103:                                             ; preds = %5102, %5099
-  %5104 = extractelement <8 x i64> %5082, i64 4
-  %5105 = icmp eq i64 %5104, 0
-  br i1 %5105, label %5107, label %5106
+5110:                                             ; preds = %5099
+  %5111 = getelementptr inbounds nuw i8, ptr %4863, i64 384
+  %5112 = load <8 x double>, ptr %5111, align 64, !tbaa !26
+  %5113 = getelementptr inbounds nuw i8, ptr %4863, i64 448
+  %5114 = load <8 x double>, ptr %5113, align 64, !tbaa !26
+  %5115 = getelementptr inbounds nuw i8, ptr %4863, i64 512
+  %5116 = load <8 x double>, ptr %5115, align 64, !tbaa !26
+  %5117 = fmul <8 x double> %5105, %5116
+  %5118 = fmul <8 x double> %5117, splat (double 0x3FD5555555555555)
+  %5119 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5114, <8 x double> splat (double 5.000000e-01), <8 x double> %5118)
+  %5120 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5105, <8 x double> %5119, <8 x double> %5112)
+  br label %5121
 
-5106:                                             ; preds = %5103
-  store double 1.000000e+00, ptr %272, align 8, !tbaa !40
-  br label %5107
+5121:                                             ; preds = %5110, %5107
+  %5122 = phi <8 x double> [ %5109, %5107 ], [ %5120, %5110 ]
+  %5123 = getelementptr i8, ptr %5103, i64 -64
+  %5124 = icmp sgt i64 %5102, 0
+  br i1 %5124, label %5125, label %5134
 
-5107:                                             ; preds = %5106, %5103
-  %5108 = extractelement <8 x i64> %5082, i64 5
-  %5109 = icmp eq i64 %5108, 0
-  br i1 %5109, label %5111, label %5110
+5125:                                             ; preds = %5121
+  %5126 = fmul <8 x double> %5105, %5122
+  %5127 = getelementptr inbounds nuw i8, ptr %4863, i64 640
+  %5128 = getelementptr inbounds nuw i8, ptr %4863, i64 384
+  %5129 = getelementptr inbounds nuw i8, ptr %4863, i64 448
+  %5130 = getelementptr inbounds nuw i8, ptr %4863, i64 512
+  %5131 = getelementptr inbounds nuw i8, ptr %4863, i64 1536
+  %5132 = getelementptr inbounds nuw i8, ptr %4863, i64 8608
+  %5133 = icmp eq <8 x i64> %4913, zeroinitializer
+  br label %5142
 
-5110:                                             ; preds = %5107
-  store double 1.000000e+00, ptr %273, align 8, !tbaa !40
-  br label %5111
+5134:                                             ; preds = %5206, %5121
+  %5135 = icmp sgt i64 %4918, 0
+  br i1 %5135, label %5136, label %5214
 
-5111:                                             ; preds = %5110, %5107
-  %5112 = extractelement <8 x i64> %5082, i64 6
-  %5113 = icmp eq i64 %5112, 0
-  br i1 %5113, label %5115, label %5114
+5136:                                             ; preds = %5134
+  %5137 = getelementptr inbounds nuw i8, ptr %4863, i64 8696
+  %5138 = icmp eq <8 x i64> %4913, zeroinitializer
+  %5139 = getelementptr inbounds nuw i8, ptr %4863, i64 8704
+  %5140 = getelementptr inbounds nuw i8, ptr %4863, i64 8648
+  %5141 = getelementptr inbounds nuw i8, ptr %4863, i64 8656
+  br label %5285
 
-5114:                                             ; preds = %5111
-  store double 1.000000e+00, ptr %274, align 8, !tbaa !40
-  br label %5115
+5142:                                             ; preds = %5125, %5206
+  %5143 = phi <8 x double> [ %5105, %5125 ], [ %5189, %5206 ]
+  %5144 = phi <8 x double> [ %5126, %5125 ], [ %5190, %5206 ]
+  %5145 = phi <8 x double> [ %4948, %5125 ], [ %5188, %5206 ]
+  %5146 = phi i64 [ %5100, %5125 ], [ %5212, %5206 ]
+  %5147 = icmp eq i64 %5146, 0
+  %5148 = load i64, ptr %4954, align 64, !tbaa !31
+  br i1 %5147, label %5187, label %5149
 
-5115:                                             ; preds = %5114, %5111
-  %5116 = extractelement <8 x i64> %5082, i64 7
-  %5117 = icmp eq i64 %5116, 0
-  br i1 %5117, label %515, label %5118
+5149:                                             ; preds = %5142
+  %5150 = getelementptr <8 x double>, ptr %5123, i64 %5146
+  %5151 = load <8 x double>, ptr %5150, align 64, !tbaa !26
+  %5152 = icmp sgt i64 %5146, %5148
+  br i1 %5152, label %5155, label %5153
 
-5118:                                             ; preds = %5115
-  store double 1.000000e+00, ptr %275, align 8, !tbaa !40
+5153:                                             ; preds = %5149
+  %5154 = load <8 x double>, ptr %5127, align 64, !tbaa !26
+  br label %5163
+
+5155:                                             ; preds = %5149
+  %5156 = load <8 x double>, ptr %5128, align 64, !tbaa !26
+  %5157 = load <8 x double>, ptr %5129, align 64, !tbaa !26
+  %5158 = load <8 x double>, ptr %5130, align 64, !tbaa !26
+  %5159 = fmul <8 x double> %5151, %5158
+  %5160 = fmul <8 x double> %5159, splat (double 0x3FD5555555555555)
+  %5161 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5157, <8 x double> splat (double 5.000000e-01), <8 x double> %5160)
+  %5162 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5151, <8 x double> %5161, <8 x double> %5156)
+  br label %5163
+
+5163:                                             ; preds = %5153, %5155
+  %5164 = phi <8 x double> [ %5162, %5155 ], [ %5154, %5153 ]
+  %5165 = fmul <8 x double> %5151, %5164
+  %5166 = icmp slt i64 %5146, %5148
+  br i1 %5166, label %5167, label %5174
+
+5167:                                             ; preds = %5163
+  %5168 = load ptr, ptr %5132, align 32, !tbaa !72
+  %5169 = getelementptr inbounds nuw <8 x double>, ptr %5168, i64 %5146
+  %5170 = load <8 x double>, ptr %5169, align 64, !tbaa !26
+  %5171 = load <8 x double>, ptr %5131, align 64, !tbaa !26
+  %5172 = fmul <8 x double> %5170, %5171
+  %5173 = fmul <8 x double> %5170, %5171
+  br label %5183
+
+5174:                                             ; preds = %5163
+  %5175 = load <8 x double>, ptr %5131, align 64, !tbaa !26
+  %5176 = load ptr, ptr %5132, align 32, !tbaa !72
+  %5177 = getelementptr inbounds nuw <8 x double>, ptr %5176, i64 %5146
+  %5178 = load <8 x double>, ptr %5177, align 64, !tbaa !26
+  %5179 = fsub <8 x double> %4948, %5175
+  %5180 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5178, <8 x double> %5179, <8 x double> %5175)
+  %5181 = fsub <8 x double> %4921, %5175
+  %5182 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5178, <8 x double> %5181, <8 x double> %5175)
+  br label %5183
+
+5183:                                             ; preds = %5174, %5167
+  %5184 = phi <8 x double> [ %5172, %5167 ], [ %5180, %5174 ]
+  %5185 = phi <8 x double> [ %5173, %5167 ], [ %5182, %5174 ]
+  %5186 = fsub <8 x double> %5185, %5184
+  br label %5187
+
+5187:                                             ; preds = %5142, %5183
+  %5188 = phi <8 x double> [ %5184, %5183 ], [ zeroinitializer, %5142 ]
+  %5189 = phi <8 x double> [ %5151, %5183 ], [ %5143, %5142 ]
+  %5190 = phi <8 x double> [ %5165, %5183 ], [ %5144, %5142 ]
+  %5191 = phi <8 x double> [ %5186, %5183 ], [ zeroinitializer, %5142 ]
+  %5192 = fsub <8 x double> %5145, %5188
+  %5193 = fdiv <8 x double> %5191, %5192
+  %5194 = fsub <8 x double> %5190, %5144
+  %5195 = fmul <8 x double> %5194, %5193
+  %5196 = getelementptr inbounds nuw <8 x double>, ptr %5103, i64 %5146
+  %5197 = icmp slt i64 %5146, %5148
+  br i1 %5197, label %5198, label %5200
+
+5198:                                             ; preds = %5187
+  %5199 = load <8 x double>, ptr %5127, align 64, !tbaa !26
+  br label %5206
+
+5200:                                             ; preds = %5187
+  %5201 = load <8 x double>, ptr %5128, align 64, !tbaa !26
+  %5202 = load <8 x double>, ptr %5129, align 64, !tbaa !26
+  %5203 = load <8 x double>, ptr %5130, align 64, !tbaa !26
+  %5204 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5143, <8 x double> %5203, <8 x double> %5202)
+  %5205 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5143, <8 x double> %5204, <8 x double> %5201)
+  br label %5206
+
+5206:                                             ; preds = %5200, %5198
+  %5207 = phi <8 x double> [ %5199, %5198 ], [ %5205, %5200 ]
+  %5208 = fdiv <8 x double> %5195, %5207
+  %5209 = fadd <8 x double> %5143, %5208
+  %5210 = load <8 x double>, ptr %5196, align 64, !tbaa !26
+  %5211 = select <8 x i1> %5133, <8 x double> %5210, <8 x double> %5209
+  store <8 x double> %5211, ptr %5196, align 64, !tbaa !26
+  %5212 = add nsw i64 %5146, -1
+  %5213 = icmp sgt i64 %5146, 0
+  br i1 %5213, label %5142, label %5134, !llvm.loop !147
+
+5214:                                             ; preds = %5285, %5134
+  %5215 = getelementptr inbounds nuw i8, ptr %4863, i64 8696
+  %5216 = load ptr, ptr %5215, align 8, !tbaa !48
+  %5217 = getelementptr inbounds <8 x double>, ptr %5216, i64 %4918
+  %5218 = getelementptr inbounds nuw i8, ptr %4863, i64 1408
+  %5219 = load <8 x double>, ptr %5218, align 64, !tbaa !26
+  %5220 = load <8 x double>, ptr %5217, align 64, !tbaa !26
+  %5221 = icmp eq <8 x i64> %4913, zeroinitializer
+  %5222 = select <8 x i1> %5221, <8 x double> %5220, <8 x double> %5219
+  store <8 x double> %5222, ptr %5217, align 64, !tbaa !26
+  %5223 = getelementptr inbounds nuw i8, ptr %4863, i64 8704
+  %5224 = load ptr, ptr %5223, align 64, !tbaa !59
+  %5225 = getelementptr inbounds <8 x double>, ptr %5224, i64 %4918
+  %5226 = load <8 x double>, ptr %5218, align 64, !tbaa !26
+  %5227 = load <8 x double>, ptr %5225, align 64, !tbaa !26
+  %5228 = select <8 x i1> %5221, <8 x double> %5227, <8 x double> %5226
+  store <8 x double> %5228, ptr %5225, align 64, !tbaa !26
+  %5229 = getelementptr inbounds nuw i8, ptr %4863, i64 4736
+  %5230 = fneg <8 x double> %4949
+  %5231 = getelementptr inbounds nuw i8, ptr %4863, i64 768
+  %5232 = load <8 x double>, ptr %4919, align 64, !tbaa !26
+  %5233 = select <8 x i1> %5221, <8 x double> %5232, <8 x double> %4937
+  store <8 x double> %5233, ptr %4919, align 64, !tbaa !26
+  %5234 = getelementptr inbounds nuw i8, ptr %4863, i64 3904
+  %5235 = load <8 x double>, ptr %5234, align 64, !tbaa !26
+  %5236 = select <8 x i1> %5221, <8 x double> %5235, <8 x double> %4948
+  store <8 x double> %5236, ptr %5234, align 64, !tbaa !26
+  %5237 = getelementptr inbounds nuw i8, ptr %4863, i64 4672
+  %5238 = load <8 x double>, ptr %5237, align 64, !tbaa !26
+  %5239 = select <8 x i1> %5221, <8 x double> %5238, <8 x double> %4948
+  store <8 x double> %5239, ptr %5237, align 64, !tbaa !26
+  %5240 = getelementptr inbounds nuw i8, ptr %4863, i64 4032
+  %5241 = load <8 x double>, ptr %5240, align 64, !tbaa !26
+  %5242 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5230, <8 x double> %4931, <8 x double> %5241)
+  %5243 = select <8 x i1> %5221, <8 x double> %5241, <8 x double> %5242
+  store <8 x double> %5243, ptr %5240, align 64, !tbaa !26
+  %5244 = getelementptr inbounds nuw i8, ptr %4863, i64 3968
+  %5245 = load <8 x double>, ptr %5244, align 64, !tbaa !26
+  %5246 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4949, <8 x double> %4931, <8 x double> %5245)
+  %5247 = select <8 x i1> %5221, <8 x double> %5245, <8 x double> %5246
+  store <8 x double> %5247, ptr %5244, align 64, !tbaa !26
+  %5248 = getelementptr inbounds nuw i8, ptr %4863, i64 4288
+  %5249 = load <8 x double>, ptr %5248, align 64, !tbaa !26
+  %5250 = load <8 x double>, ptr %5231, align 64, !tbaa !26
+  %5251 = fneg <8 x double> %5250
+  %5252 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5251, <8 x double> %4923, <8 x double> %4993)
+  %5253 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4949, <8 x double> %5252, <8 x double> %5249)
+  %5254 = select <8 x i1> %5221, <8 x double> %5249, <8 x double> %5253
+  store <8 x double> %5254, ptr %5248, align 64, !tbaa !26
+  %5255 = load <8 x double>, ptr %5229, align 64, !tbaa !26
+  %5256 = select <8 x i1> %5221, <8 x double> %5255, <8 x double> %4937
+  store <8 x double> %5256, ptr %5229, align 64, !tbaa !26
+  %5257 = getelementptr inbounds nuw i8, ptr %4863, i64 4800
+  %5258 = load <8 x double>, ptr %5257, align 64, !tbaa !26
+  %5259 = select <8 x i1> %5221, <8 x double> %5258, <8 x double> %4948
+  store <8 x double> %5259, ptr %5257, align 64, !tbaa !26
+  %5260 = getelementptr inbounds nuw i8, ptr %4863, i64 5568
+  %5261 = load <8 x double>, ptr %5260, align 64, !tbaa !26
+  %5262 = select <8 x i1> %5221, <8 x double> %5261, <8 x double> %4948
+  store <8 x double> %5262, ptr %5260, align 64, !tbaa !26
+  %5263 = getelementptr inbounds nuw i8, ptr %4863, i64 4928
+  %5264 = load <8 x double>, ptr %5263, align 64, !tbaa !26
+  %5265 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5230, <8 x double> %4931, <8 x double> %5264)
+  %5266 = select <8 x i1> %5221, <8 x double> %5264, <8 x double> %5265
+  store <8 x double> %5266, ptr %5263, align 64, !tbaa !26
+  %5267 = getelementptr inbounds nuw i8, ptr %4863, i64 4864
+  %5268 = load <8 x double>, ptr %5267, align 64, !tbaa !26
+  %5269 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4949, <8 x double> %4931, <8 x double> %5268)
+  %5270 = select <8 x i1> %5221, <8 x double> %5268, <8 x double> %5269
+  store <8 x double> %5270, ptr %5267, align 64, !tbaa !26
+  %5271 = getelementptr inbounds nuw i8, ptr %4863, i64 5184
+  %5272 = load <8 x double>, ptr %5271, align 64, !tbaa !26
+  %5273 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5251, <8 x double> %4923, <8 x double> %4988)
+  %5274 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4949, <8 x double> %5273, <8 x double> %5272)
+  %5275 = select <8 x i1> %5221, <8 x double> %5272, <8 x double> %5274
+  store <8 x double> %5275, ptr %5271, align 64, !tbaa !26
+  %5276 = load <8 x i64>, ptr %4877, align 64, !tbaa !26
+  %5277 = or <8 x i64> %5276, %4913
+  store <8 x i64> %5277, ptr %4877, align 64, !tbaa !26
+  %5278 = load <8 x double>, ptr %215, align 64, !tbaa !26
+  %5279 = fmul <8 x double> %5278, splat (double 4.000000e+01)
+  %5280 = fcmp olt <8 x double> %4861, %5279
+  %5281 = select <8 x i1> %5280, <8 x double> %4861, <8 x double> %5279
+  %5282 = icmp ne <8 x i64> %4913, zeroinitializer
+  %5283 = select <8 x i1> %4904, <8 x i1> %5282, <8 x i1> zeroinitializer
+  %5284 = select <8 x i1> %5283, <8 x double> %5281, <8 x double> %4861
+  br label %5316
+
+5285:                                             ; preds = %5136, %5285
+  %5286 = phi i64 [ 0, %5136 ], [ %5314, %5285 ]
+  %5287 = uitofp nneg i64 %5286 to double
+  %5288 = insertelement <8 x double> poison, double %5287, i64 0
+  %5289 = shufflevector <8 x double> %5288, <8 x double> poison, <8 x i32> zeroinitializer
+  %5290 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5289, <8 x double> %4994, <8 x double> %4937)
+  %5291 = load <8 x double>, ptr %4938, align 64, !tbaa !26
+  %5292 = load <8 x double>, ptr %4940, align 64, !tbaa !26
+  %5293 = load <8 x double>, ptr %4942, align 64, !tbaa !26
+  %5294 = load <8 x double>, ptr %4944, align 64, !tbaa !26
+  %5295 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5290, <8 x double> %5294, <8 x double> %5293)
+  %5296 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5290, <8 x double> %5295, <8 x double> %5292)
+  %5297 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5290, <8 x double> %5296, <8 x double> %5291)
+  %5298 = load ptr, ptr %5137, align 8, !tbaa !48
+  %5299 = getelementptr inbounds nuw <8 x double>, ptr %5298, i64 %5286
+  %5300 = load <8 x double>, ptr %5299, align 64, !tbaa !26
+  %5301 = select <8 x i1> %5138, <8 x double> %5300, <8 x double> %5297
+  store <8 x double> %5301, ptr %5299, align 64, !tbaa !26
+  %5302 = load ptr, ptr %5139, align 64, !tbaa !59
+  %5303 = getelementptr inbounds nuw <8 x double>, ptr %5302, i64 %5286
+  %5304 = load <8 x double>, ptr %5303, align 64, !tbaa !26
+  %5305 = select <8 x i1> %5138, <8 x double> %5304, <8 x double> %5297
+  store <8 x double> %5305, ptr %5303, align 64, !tbaa !26
+  %5306 = load ptr, ptr %5140, align 8, !tbaa !49
+  %5307 = getelementptr inbounds nuw <8 x double>, ptr %5306, i64 %5286
+  %5308 = load <8 x double>, ptr %5307, align 64, !tbaa !26
+  %5309 = select <8 x i1> %5138, <8 x double> %5308, <8 x double> %4923
+  store <8 x double> %5309, ptr %5307, align 64, !tbaa !26
+  %5310 = load ptr, ptr %5141, align 16, !tbaa !61
+  %5311 = getelementptr inbounds nuw <8 x double>, ptr %5310, i64 %5286
+  %5312 = load <8 x double>, ptr %5311, align 64, !tbaa !26
+  %5313 = select <8 x i1> %5138, <8 x double> %5312, <8 x double> %4923
+  store <8 x double> %5313, ptr %5311, align 64, !tbaa !26
+  %5314 = add nuw nsw i64 %5286, 1
+  %5315 = icmp eq i64 %5314, %4918
+  br i1 %5315, label %5214, label %5285, !llvm.loop !148
+
+5316:                                             ; preds = %5214, %4859
+  %5317 = phi <8 x double> [ %5284, %5214 ], [ %4861, %4859 ]
+  %5318 = add nuw nsw i64 %4860, 1
+  %5319 = load i64, ptr %156, align 8, !tbaa !20
+  %5320 = icmp slt i64 %5318, %5319
+  br i1 %5320, label %4859, label %5321, !llvm.loop !149
+
+5321:                                             ; preds = %5316
+  %5322 = load <8 x double>, ptr %136, align 64, !tbaa !26
+  br label %5323
+
+5323:                                             ; preds = %5321, %4817
+  %5324 = phi <8 x double> [ %4826, %4817 ], [ %5322, %5321 ]
+  %5325 = phi <8 x double> [ %4849, %4817 ], [ %5317, %5321 ]
+  %5326 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %5325)
+  %5327 = insertelement <8 x double> poison, double %5326, i64 0
+  %5328 = shufflevector <8 x double> %5327, <8 x double> poison, <8 x i32> zeroinitializer
+  %5329 = load <8 x double>, ptr %139, align 64, !tbaa !26
+  %5330 = select <8 x i1> %4394, <8 x double> %5329, <8 x double> %5328
+  store <8 x double> %5330, ptr %139, align 64, !tbaa !26
+  %5331 = load ptr, ptr %216, align 64, !tbaa !37
+  %5332 = getelementptr inbounds nuw i8, ptr %5331, i64 64
+  store <8 x double> %5324, ptr %5331, align 64, !tbaa !26
+  %5333 = load <8 x double>, ptr %217, align 64, !tbaa !26
+  %5334 = getelementptr inbounds nuw i8, ptr %5331, i64 128
+  store <8 x double> %5333, ptr %5332, align 64, !tbaa !26
+  %5335 = load <8 x double>, ptr %187, align 64, !tbaa !26
+  %5336 = getelementptr inbounds nuw i8, ptr %5331, i64 192
+  store <8 x double> %5335, ptr %5334, align 64, !tbaa !26
+  %5337 = load <8 x double>, ptr %144, align 64, !tbaa !26
+  %5338 = getelementptr inbounds nuw i8, ptr %5331, i64 256
+  store <8 x double> %5337, ptr %5336, align 64, !tbaa !26
+  %5339 = load i64, ptr %156, align 8, !tbaa !20
+  %5340 = icmp sgt i64 %5339, 0
+  br i1 %5340, label %5345, label %5341
+
+5341:                                             ; preds = %5345, %5323
+  %5342 = phi ptr [ %5338, %5323 ], [ %5351, %5345 ]
+  %5343 = load i64, ptr %218, align 8, !tbaa !150
+  %5344 = icmp eq i64 %5343, 0
+  br i1 %5344, label %5480, label %5355
+
+5345:                                             ; preds = %5323, %5345
+  %5346 = phi ptr [ %5351, %5345 ], [ %5338, %5323 ]
+  %5347 = phi i64 [ %5352, %5345 ], [ 0, %5323 ]
+  %5348 = load ptr, ptr %129, align 8, !tbaa !28
+  %5349 = getelementptr inbounds nuw %struct.Piece, ptr %5348, i64 %5347, i32 35
+  %5350 = load <8 x double>, ptr %5349, align 64, !tbaa !26
+  %5351 = getelementptr inbounds nuw i8, ptr %5346, i64 64
+  store <8 x double> %5350, ptr %5346, align 64, !tbaa !26
+  %5352 = add nuw nsw i64 %5347, 1
+  %5353 = load i64, ptr %156, align 8, !tbaa !20
+  %5354 = icmp slt i64 %5352, %5353
+  br i1 %5354, label %5345, label %5341, !llvm.loop !151
+
+5355:                                             ; preds = %5341
+  %5356 = load <8 x double>, ptr %202, align 64, !tbaa !26
+  %5357 = getelementptr inbounds nuw i8, ptr %5342, i64 64
+  store <8 x double> %5356, ptr %5342, align 64, !tbaa !26
+  %5358 = load <8 x double>, ptr %180, align 64, !tbaa !26
+  %5359 = getelementptr inbounds nuw i8, ptr %5342, i64 128
+  store <8 x double> %5358, ptr %5357, align 64, !tbaa !26
+  %5360 = load <8 x double>, ptr %187, align 64, !tbaa !26
+  %5361 = load <8 x double>, ptr %197, align 64, !tbaa !26
+  %5362 = fsub <8 x double> %5360, %5361
+  %5363 = fcmp ogt <8 x double> %5362, zeroinitializer
+  %5364 = select <8 x i1> %5363, <8 x double> %5362, <8 x double> zeroinitializer
+  store <8 x double> %5364, ptr %5359, align 64, !tbaa !26
+  %5365 = load i64, ptr %156, align 8, !tbaa !20
+  %5366 = icmp sgt i64 %5365, 0
+  br i1 %5366, label %5367, label %5480
+
+5367:                                             ; preds = %5355
+  %5368 = getelementptr inbounds nuw i8, ptr %5342, i64 192
+  br label %5369
+
+5369:                                             ; preds = %5367, %5369
+  %5370 = phi ptr [ %5476, %5369 ], [ %5368, %5367 ]
+  %5371 = phi i64 [ %5477, %5369 ], [ 0, %5367 ]
+  %5372 = load ptr, ptr %129, align 8, !tbaa !28
+  %5373 = getelementptr inbounds nuw %struct.Piece, ptr %5372, i64 %5371
+  %5374 = getelementptr inbounds nuw i8, ptr %5373, i64 8528
+  %5375 = load ptr, ptr %5374, align 16, !tbaa !45
+  %5376 = load i64, ptr %119, align 16, !tbaa !21
+  %5377 = getelementptr <8 x double>, ptr %5375, i64 %5376
+  %5378 = getelementptr i8, ptr %5377, i64 -64
+  %5379 = load <8 x double>, ptr %5378, align 64, !tbaa !26
+  %5380 = getelementptr inbounds nuw i8, ptr %5373, i64 7232
+  %5381 = load <8 x double>, ptr %5380, align 64, !tbaa !26
+  %5382 = getelementptr inbounds nuw i8, ptr %5373, i64 5952
+  %5383 = load <8 x double>, ptr %5382, align 64, !tbaa !26
+  %5384 = fsub <8 x double> %5383, %5379
+  %5385 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5381, <8 x double> %5384, <8 x double> %5379)
+  %5386 = getelementptr inbounds nuw i8, ptr %5370, i64 64
+  store <8 x double> %5385, ptr %5370, align 64, !tbaa !26
+  %5387 = getelementptr inbounds nuw i8, ptr %5373, i64 6784
+  %5388 = load <8 x double>, ptr %5387, align 64, !tbaa !26
+  %5389 = getelementptr inbounds nuw i8, ptr %5370, i64 128
+  store <8 x double> %5388, ptr %5386, align 64, !tbaa !26
+  %5390 = load <8 x double>, ptr %5373, align 64, !tbaa !26
+  %5391 = getelementptr inbounds nuw i8, ptr %5373, i64 3840
+  %5392 = load <8 x double>, ptr %5391, align 64, !tbaa !26
+  %5393 = fsub <8 x double> %5390, %5392
+  %5394 = getelementptr inbounds nuw i8, ptr %5370, i64 192
+  store <8 x double> %5393, ptr %5389, align 64, !tbaa !26
+  %5395 = getelementptr inbounds nuw i8, ptr %5373, i64 4160
+  %5396 = load <8 x double>, ptr %5395, align 64, !tbaa !26
+  %5397 = getelementptr inbounds nuw i8, ptr %5370, i64 256
+  store <8 x double> %5396, ptr %5394, align 64, !tbaa !26
+  %5398 = getelementptr inbounds nuw i8, ptr %5373, i64 4096
+  %5399 = load <8 x double>, ptr %5398, align 64, !tbaa !26
+  %5400 = getelementptr inbounds nuw i8, ptr %5370, i64 320
+  store <8 x double> %5399, ptr %5397, align 64, !tbaa !26
+  %5401 = getelementptr inbounds nuw i8, ptr %5373, i64 3968
+  %5402 = load <8 x double>, ptr %5401, align 64, !tbaa !26
+  %5403 = getelementptr inbounds nuw i8, ptr %5370, i64 384
+  store <8 x double> %5402, ptr %5400, align 64, !tbaa !26
+  %5404 = getelementptr inbounds nuw i8, ptr %5373, i64 4224
+  %5405 = load <8 x double>, ptr %5404, align 64, !tbaa !26
+  %5406 = getelementptr inbounds nuw i8, ptr %5370, i64 448
+  store <8 x double> %5405, ptr %5403, align 64, !tbaa !26
+  %5407 = getelementptr inbounds nuw i8, ptr %5373, i64 8648
+  %5408 = load i64, ptr %120, align 8, !tbaa !22
+  %5409 = sitofp i64 %5408 to double
+  %5410 = tail call double @llvm.fmuladd.f64(double %5409, double 7.500000e-01, double -5.000000e-01)
+  %5411 = fcmp ogt double %5410, 0.000000e+00
+  %5412 = select i1 %5411, double %5410, double 0.000000e+00
+  %5413 = fptosi double %5412 to i64
+  %5414 = add nsw i64 %5408, -2
+  %5415 = tail call i64 @llvm.smin.i64(i64 %5414, i64 %5413)
+  %5416 = sitofp i64 %5415 to double
+  %5417 = fsub double %5410, %5416
+  %5418 = fsub double 1.000000e+00, %5417
+  %5419 = insertelement <8 x double> poison, double %5418, i64 0
+  %5420 = shufflevector <8 x double> %5419, <8 x double> poison, <8 x i32> zeroinitializer
+  %5421 = load ptr, ptr %5407, align 8, !tbaa !49
+  %5422 = getelementptr inbounds <8 x double>, ptr %5421, i64 %5415
+  %5423 = load <8 x double>, ptr %5422, align 64, !tbaa !26
+  %5424 = insertelement <8 x double> poison, double %5417, i64 0
+  %5425 = shufflevector <8 x double> %5424, <8 x double> poison, <8 x i32> zeroinitializer
+  %5426 = getelementptr i8, ptr %5422, i64 64
+  %5427 = load <8 x double>, ptr %5426, align 64, !tbaa !26
+  %5428 = fmul <8 x double> %5427, %5425
+  %5429 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5420, <8 x double> %5423, <8 x double> %5428)
+  store <8 x double> %5429, ptr %5406, align 64, !tbaa !26
+  %5430 = load i64, ptr %120, align 8, !tbaa !22
+  %5431 = sitofp i64 %5430 to double
+  %5432 = tail call double @llvm.fmuladd.f64(double %5431, double 5.000000e-01, double -5.000000e-01)
+  %5433 = fcmp ogt double %5432, 0.000000e+00
+  %5434 = select i1 %5433, double %5432, double 0.000000e+00
+  %5435 = fptosi double %5434 to i64
+  %5436 = add nsw i64 %5430, -2
+  %5437 = tail call i64 @llvm.smin.i64(i64 %5436, i64 %5435)
+  %5438 = sitofp i64 %5437 to double
+  %5439 = fsub double %5432, %5438
+  %5440 = fsub double 1.000000e+00, %5439
+  %5441 = insertelement <8 x double> poison, double %5440, i64 0
+  %5442 = shufflevector <8 x double> %5441, <8 x double> poison, <8 x i32> zeroinitializer
+  %5443 = load ptr, ptr %5407, align 8, !tbaa !49
+  %5444 = getelementptr inbounds <8 x double>, ptr %5443, i64 %5437
+  %5445 = load <8 x double>, ptr %5444, align 64, !tbaa !26
+  %5446 = insertelement <8 x double> poison, double %5439, i64 0
+  %5447 = shufflevector <8 x double> %5446, <8 x double> poison, <8 x i32> zeroinitializer
+  %5448 = getelementptr i8, ptr %5444, i64 64
+  %5449 = load <8 x double>, ptr %5448, align 64, !tbaa !26
+  %5450 = fmul <8 x double> %5449, %5447
+  %5451 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5442, <8 x double> %5445, <8 x double> %5450)
+  %5452 = getelementptr inbounds nuw i8, ptr %5370, i64 512
+  store <8 x double> %5451, ptr %5452, align 64, !tbaa !26
+  %5453 = load i64, ptr %120, align 8, !tbaa !22
+  %5454 = sitofp i64 %5453 to double
+  %5455 = tail call double @llvm.fmuladd.f64(double %5454, double 2.500000e-01, double -5.000000e-01)
+  %5456 = fcmp ogt double %5455, 0.000000e+00
+  %5457 = select i1 %5456, double %5455, double 0.000000e+00
+  %5458 = fptosi double %5457 to i64
+  %5459 = add nsw i64 %5453, -2
+  %5460 = tail call i64 @llvm.smin.i64(i64 %5459, i64 %5458)
+  %5461 = sitofp i64 %5460 to double
+  %5462 = fsub double %5455, %5461
+  %5463 = fsub double 1.000000e+00, %5462
+  %5464 = insertelement <8 x double> poison, double %5463, i64 0
+  %5465 = shufflevector <8 x double> %5464, <8 x double> poison, <8 x i32> zeroinitializer
+  %5466 = load ptr, ptr %5407, align 8, !tbaa !49
+  %5467 = getelementptr inbounds <8 x double>, ptr %5466, i64 %5460
+  %5468 = load <8 x double>, ptr %5467, align 64, !tbaa !26
+  %5469 = insertelement <8 x double> poison, double %5462, i64 0
+  %5470 = shufflevector <8 x double> %5469, <8 x double> poison, <8 x i32> zeroinitializer
+  %5471 = getelementptr i8, ptr %5467, i64 64
+  %5472 = load <8 x double>, ptr %5471, align 64, !tbaa !26
+  %5473 = fmul <8 x double> %5472, %5470
+  %5474 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5465, <8 x double> %5468, <8 x double> %5473)
+  %5475 = getelementptr inbounds nuw i8, ptr %5370, i64 576
+  store <8 x double> %5474, ptr %5475, align 64, !tbaa !26
+  %5476 = getelementptr inbounds nuw i8, ptr %5370, i64 640
+  %5477 = add nuw nsw i64 %5371, 1
+  %5478 = load i64, ptr %156, align 8, !tbaa !20
+  %5479 = icmp slt i64 %5477, %5478
+  br i1 %5479, label %5369, label %5480, !llvm.loop !152
+
+5480:                                             ; preds = %5369, %5355, %5341
+  %5481 = getelementptr inbounds nuw i8, ptr %5342, i64 192
+  %5482 = extractelement <8 x i64> %4334, i64 0
+  %5483 = icmp eq i64 %5482, 0
+  br i1 %5483, label %5623, label %5484
+
+5484:                                             ; preds = %5480
+  %5485 = load i64, ptr %219, align 8, !tbaa !30
+  %5486 = load i64, ptr %220, align 8, !tbaa !153
+  %5487 = icmp eq i64 %5485, %5486
+  br i1 %5487, label %5490, label %5488
+
+5488:                                             ; preds = %5484
+  %5489 = load ptr, ptr %224, align 8, !tbaa !154
+  br label %5503
+
+5490:                                             ; preds = %5484
+  %5491 = load i64, ptr %121, align 8, !tbaa !30
+  %5492 = load ptr, ptr %221, align 8, !tbaa !155
+  %5493 = load i64, ptr %112, align 8, !tbaa !40
+  %5494 = getelementptr inbounds i64, ptr %5492, i64 %5493
+  store i64 %5491, ptr %5494, align 8, !tbaa !30
+  %5495 = load ptr, ptr %222, align 8, !tbaa !156
+  %5496 = load i64, ptr %112, align 8, !tbaa !40
+  %5497 = add nsw i64 %5496, 1
+  store i64 %5497, ptr %112, align 8, !tbaa !40
+  %5498 = load i64, ptr %220, align 8, !tbaa !153
+  %5499 = mul nsw i64 %5498, %5496
+  %5500 = load i64, ptr %223, align 8, !tbaa !14
+  %5501 = mul nsw i64 %5499, %5500
+  %5502 = getelementptr inbounds double, ptr %5495, i64 %5501
+  store ptr %5502, ptr %224, align 8, !tbaa !154
+  br label %5503
+
+5503:                                             ; preds = %5488, %5490
+  %5504 = phi i64 [ %5485, %5488 ], [ 0, %5490 ]
+  %5505 = phi ptr [ %5489, %5488 ], [ %5502, %5490 ]
+  %5506 = add nsw i64 %5504, 1
+  store i64 %5506, ptr %219, align 8, !tbaa !30
+  %5507 = load i64, ptr %223, align 8, !tbaa !14
+  %5508 = mul nsw i64 %5507, %5504
+  %5509 = getelementptr inbounds double, ptr %5505, i64 %5508
+  %5510 = load ptr, ptr %216, align 64, !tbaa !37
+  %5511 = icmp ult ptr %5510, %5338
+  br i1 %5511, label %5570, label %5512
+
+5512:                                             ; preds = %5570, %5503
+  %5513 = phi ptr [ %5509, %5503 ], [ %5574, %5570 ]
+  %5514 = load i64, ptr %128, align 64, !tbaa !16
+  %5515 = icmp sgt i64 %5514, 0
+  br i1 %5515, label %5516, label %5558
+
+5516:                                             ; preds = %5512
+  %5517 = and i64 %5514, 3
+  %5518 = icmp ult i64 %5514, 4
+  br i1 %5518, label %5543, label %5519
+
+5519:                                             ; preds = %5516
+  %5520 = and i64 %5514, 9223372036854775804
+  br label %5521
+
+5521:                                             ; preds = %5521, %5519
+  %5522 = phi i64 [ 0, %5519 ], [ %5540, %5521 ]
+  %5523 = phi ptr [ %5513, %5519 ], [ %5537, %5521 ]
+  %5524 = phi i64 [ 0, %5519 ], [ %5541, %5521 ]
+  %5525 = getelementptr i8, ptr %5523, i64 8
+  %5526 = load <8 x double>, ptr %5338, align 64, !tbaa !26
+  %5527 = extractelement <8 x double> %5526, i64 %5522
+  store double %5527, ptr %5523, align 8, !tbaa !41
+  %5528 = or disjoint i64 %5522, 1
+  %5529 = getelementptr i8, ptr %5523, i64 16
+  %5530 = load <8 x double>, ptr %5338, align 64, !tbaa !26
+  %5531 = extractelement <8 x double> %5530, i64 %5528
+  store double %5531, ptr %5525, align 8, !tbaa !41
+  %5532 = or disjoint i64 %5522, 2
+  %5533 = getelementptr i8, ptr %5523, i64 24
+  %5534 = load <8 x double>, ptr %5338, align 64, !tbaa !26
+  %5535 = extractelement <8 x double> %5534, i64 %5532
+  store double %5535, ptr %5529, align 8, !tbaa !41
+  %5536 = or disjoint i64 %5522, 3
+  %5537 = getelementptr i8, ptr %5523, i64 32
+  %5538 = load <8 x double>, ptr %5338, align 64, !tbaa !26
+  %5539 = extractelement <8 x double> %5538, i64 %5536
+  store double %5539, ptr %5533, align 8, !tbaa !41
+  %5540 = add nuw nsw i64 %5522, 4
+  %5541 = add i64 %5524, 4
+  %5542 = icmp eq i64 %5541, %5520
+  br i1 %5542, label %5543, label %5521, !llvm.loop !157
+
+5543:                                             ; preds = %5521, %5516
+  %5544 = phi ptr [ poison, %5516 ], [ %5537, %5521 ]
+  %5545 = phi i64 [ 0, %5516 ], [ %5540, %5521 ]
+  %5546 = phi ptr [ %5513, %5516 ], [ %5537, %5521 ]
+  %5547 = icmp eq i64 %5517, 0
+  br i1 %5547, label %5558, label %5548
+
+5548:                                             ; preds = %5543, %5548
+  %5549 = phi i64 [ %5555, %5548 ], [ %5545, %5543 ]
+  %5550 = phi ptr [ %5552, %5548 ], [ %5546, %5543 ]
+  %5551 = phi i64 [ %5556, %5548 ], [ 0, %5543 ]
+  %5552 = getelementptr i8, ptr %5550, i64 8
+  %5553 = load <8 x double>, ptr %5338, align 64, !tbaa !26
+  %5554 = extractelement <8 x double> %5553, i64 %5549
+  store double %5554, ptr %5550, align 8, !tbaa !41
+  %5555 = add nuw nsw i64 %5549, 1
+  %5556 = add i64 %5551, 1
+  %5557 = icmp eq i64 %5556, %5517
+  br i1 %5557, label %5558, label %5548, !llvm.loop !158
+
+5558:                                             ; preds = %5543, %5548, %5512
+  %5559 = phi ptr [ %5513, %5512 ], [ %5544, %5543 ], [ %5552, %5548 ]
+  %5560 = load i64, ptr %218, align 8, !tbaa !150
+  %5561 = icmp eq i64 %5560, 0
+  br i1 %5561, label %5623, label %5562
+
+5562:                                             ; preds = %5558
+  %5563 = load double, ptr %5342, align 8, !tbaa !41
+  %5564 = getelementptr inbounds nuw i8, ptr %5559, i64 8
+  store double %5563, ptr %5559, align 8, !tbaa !41
+  %5565 = getelementptr inbounds nuw i8, ptr %5342, i64 64
+  %5566 = load double, ptr %5565, align 8, !tbaa !41
+  %5567 = getelementptr inbounds nuw i8, ptr %5559, i64 16
+  store double %5566, ptr %5564, align 8, !tbaa !41
+  %5568 = getelementptr inbounds nuw i8, ptr %5342, i64 128
+  %5569 = load double, ptr %5568, align 8, !tbaa !41
+  store double %5569, ptr %5567, align 8, !tbaa !41
+  br i1 %5515, label %5577, label %5623
+
+5570:                                             ; preds = %5503, %5570
+  %5571 = phi ptr [ %5575, %5570 ], [ %5510, %5503 ]
+  %5572 = phi ptr [ %5574, %5570 ], [ %5509, %5503 ]
+  %5573 = load double, ptr %5571, align 8, !tbaa !41
+  %5574 = getelementptr inbounds nuw i8, ptr %5572, i64 8
+  store double %5573, ptr %5572, align 8, !tbaa !41
+  %5575 = getelementptr inbounds nuw i8, ptr %5571, i64 64
+  %5576 = icmp ult ptr %5575, %5338
+  br i1 %5576, label %5570, label %5512, !llvm.loop !160
+
+5577:                                             ; preds = %5562
+  %5578 = getelementptr inbounds nuw i8, ptr %5559, i64 24
+  %5579 = getelementptr inbounds nuw i8, ptr %5342, i64 256
+  %5580 = getelementptr inbounds nuw i8, ptr %5342, i64 320
+  %5581 = getelementptr inbounds nuw i8, ptr %5342, i64 384
+  %5582 = getelementptr inbounds nuw i8, ptr %5342, i64 448
+  %5583 = getelementptr inbounds nuw i8, ptr %5342, i64 512
+  %5584 = getelementptr inbounds nuw i8, ptr %5342, i64 576
+  %5585 = getelementptr inbounds nuw i8, ptr %5342, i64 640
+  %5586 = getelementptr inbounds nuw i8, ptr %5342, i64 704
+  %5587 = getelementptr inbounds nuw i8, ptr %5342, i64 768
+  br label %5588
+
+5588:                                             ; preds = %5577, %5588
+  %5589 = phi i64 [ %5621, %5588 ], [ 0, %5577 ]
+  %5590 = phi ptr [ %5620, %5588 ], [ %5578, %5577 ]
+  %5591 = load <8 x double>, ptr %5481, align 64, !tbaa !26
+  %5592 = extractelement <8 x double> %5591, i64 %5589
+  %5593 = getelementptr inbounds nuw i8, ptr %5590, i64 8
+  store double %5592, ptr %5590, align 8, !tbaa !41
+  %5594 = load <8 x double>, ptr %5579, align 64, !tbaa !26
+  %5595 = extractelement <8 x double> %5594, i64 %5589
+  %5596 = getelementptr inbounds nuw i8, ptr %5590, i64 16
+  store double %5595, ptr %5593, align 8, !tbaa !41
+  %5597 = load <8 x double>, ptr %5580, align 64, !tbaa !26
+  %5598 = extractelement <8 x double> %5597, i64 %5589
+  %5599 = getelementptr inbounds nuw i8, ptr %5590, i64 24
+  store double %5598, ptr %5596, align 8, !tbaa !41
+  %5600 = load <8 x double>, ptr %5581, align 64, !tbaa !26
+  %5601 = extractelement <8 x double> %5600, i64 %5589
+  %5602 = getelementptr inbounds nuw i8, ptr %5590, i64 32
+  store double %5601, ptr %5599, align 8, !tbaa !41
+  %5603 = load <8 x double>, ptr %5582, align 64, !tbaa !26
+  %5604 = extractelement <8 x double> %5603, i64 %5589
+  %5605 = getelementptr inbounds nuw i8, ptr %5590, i64 40
+  store double %5604, ptr %5602, align 8, !tbaa !41
+  %5606 = load <8 x double>, ptr %5583, align 64, !tbaa !26
+  %5607 = extractelement <8 x double> %5606, i64 %5589
+  %5608 = getelementptr inbounds nuw i8, ptr %5590, i64 48
+  store double %5607, ptr %5605, align 8, !tbaa !41
+  %5609 = load <8 x double>, ptr %5584, align 64, !tbaa !26
+  %5610 = extractelement <8 x double> %5609, i64 %5589
+  %5611 = getelementptr inbounds nuw i8, ptr %5590, i64 56
+  store double %5610, ptr %5608, align 8, !tbaa !41
+  %5612 = load <8 x double>, ptr %5585, align 64, !tbaa !26
+  %5613 = extractelement <8 x double> %5612, i64 %5589
+  %5614 = getelementptr inbounds nuw i8, ptr %5590, i64 64
+  store double %5613, ptr %5611, align 8, !tbaa !41
+  %5615 = load <8 x double>, ptr %5586, align 64, !tbaa !26
+  %5616 = extractelement <8 x double> %5615, i64 %5589
+  %5617 = getelementptr inbounds nuw i8, ptr %5590, i64 72
+  store double %5616, ptr %5614, align 8, !tbaa !41
+  %5618 = load <8 x double>, ptr %5587, align 64, !tbaa !26
+  %5619 = extractelement <8 x double> %5618, i64 %5589
+  %5620 = getelementptr inbounds nuw i8, ptr %5590, i64 80
+  store double %5619, ptr %5617, align 8, !tbaa !41
+  %5621 = add nuw nsw i64 %5589, 1
+  %5622 = icmp eq i64 %5621, %5514
+  br i1 %5622, label %5623, label %5588, !llvm.loop !157
+
+5623:                                             ; preds = %5588, %5562, %5558, %5480
+  %5624 = load <8 x double>, ptr %136, align 64, !tbaa !26
+  %5625 = load <8 x double>, ptr %157, align 64, !tbaa !26
+  %5626 = fsub <8 x double> %5624, %5625
+  %5627 = load <8 x double>, ptr %158, align 64, !tbaa !26
+  %5628 = fadd <8 x double> %5627, splat (double -1.000000e-09)
+  %5629 = fcmp oge <8 x double> %5626, %5628
+  %5630 = select <8 x i1> %5629, <8 x i64> %4334, <8 x i64> zeroinitializer
+  %5631 = load i64, ptr %156, align 8, !tbaa !20
+  %5632 = icmp sgt i64 %5631, 0
+  br i1 %5632, label %5633, label %5665
+
+5633:                                             ; preds = %5623
+  %5634 = load ptr, ptr %129, align 8, !tbaa !28
+  %5635 = and i64 %5631, 1
+  %5636 = icmp eq i64 %5631, 1
+  br i1 %5636, label %5655, label %5637
+
+5637:                                             ; preds = %5633
+  %5638 = and i64 %5631, 9223372036854775806
+  br label %5639
+
+5639:                                             ; preds = %5639, %5637
+  %5640 = phi i64 [ 0, %5637 ], [ %5652, %5639 ]
+  %5641 = phi <8 x double> [ splat (double 1.000000e+09), %5637 ], [ %5651, %5639 ]
+  %5642 = phi i64 [ 0, %5637 ], [ %5653, %5639 ]
+  %5643 = getelementptr inbounds nuw %struct.Piece, ptr %5634, i64 %5640, i32 35
+  %5644 = load <8 x double>, ptr %5643, align 64, !tbaa !26
+  %5645 = fcmp olt <8 x double> %5641, %5644
+  %5646 = select <8 x i1> %5645, <8 x double> %5641, <8 x double> %5644
+  %5647 = or disjoint i64 %5640, 1
+  %5648 = getelementptr inbounds nuw %struct.Piece, ptr %5634, i64 %5647, i32 35
+  %5649 = load <8 x double>, ptr %5648, align 64, !tbaa !26
+  %5650 = fcmp olt <8 x double> %5646, %5649
+  %5651 = select <8 x i1> %5650, <8 x double> %5646, <8 x double> %5649
+  %5652 = add nuw nsw i64 %5640, 2
+  %5653 = add i64 %5642, 2
+  %5654 = icmp eq i64 %5653, %5638
+  br i1 %5654, label %5655, label %5639, !llvm.loop !136
+
+5655:                                             ; preds = %5639, %5633
+  %5656 = phi <8 x double> [ poison, %5633 ], [ %5651, %5639 ]
+  %5657 = phi i64 [ 0, %5633 ], [ %5652, %5639 ]
+  %5658 = phi <8 x double> [ splat (double 1.000000e+09), %5633 ], [ %5651, %5639 ]
+  %5659 = icmp eq i64 %5635, 0
+  br i1 %5659, label %5665, label %5660
+
+5660:                                             ; preds = %5655
+  %5661 = getelementptr inbounds nuw %struct.Piece, ptr %5634, i64 %5657, i32 35
+  %5662 = load <8 x double>, ptr %5661, align 64, !tbaa !26
+  %5663 = fcmp olt <8 x double> %5658, %5662
+  %5664 = select <8 x i1> %5663, <8 x double> %5658, <8 x double> %5662
+  br label %5665
+
+5665:                                             ; preds = %5660, %5655, %5623
+  %5666 = phi <8 x double> [ splat (double 1.000000e+09), %5623 ], [ %5656, %5655 ], [ %5664, %5660 ]
+  %5667 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %5666)
+  %5668 = insertelement <8 x double> poison, double %5667, i64 0
+  %5669 = shufflevector <8 x double> %5668, <8 x double> poison, <8 x i32> zeroinitializer
+  %5670 = load <8 x double>, ptr %212, align 64, !tbaa !26
+  %5671 = select <8 x i1> %4394, <8 x double> %5670, <8 x double> %5669
+  store <8 x double> %5671, ptr %212, align 64, !tbaa !26
+  %5672 = load <8 x double>, ptr %213, align 64, !tbaa !26
+  %5673 = fcmp une <8 x double> %5672, zeroinitializer
+  %5674 = load <8 x double>, ptr %187, align 64, !tbaa !26
+  %5675 = load <8 x double>, ptr %178, align 64, !tbaa !26
+  %5676 = fsub <8 x double> %5674, %5675
+  %5677 = fcmp une <8 x double> %5672, splat (double 1.000000e+00)
+  %5678 = load <8 x double>, ptr %144, align 64, !tbaa !26
+  %5679 = load <8 x double>, ptr %214, align 64, !tbaa !26
+  %5680 = fsub <8 x double> %5678, %5679
+  %5681 = select <8 x i1> %5677, <8 x double> splat (double -1.000000e+00), <8 x double> %5680
+  %5682 = fcmp une <8 x double> %5672, splat (double 2.000000e+00)
+  %5683 = fsub <8 x double> %5671, %5679
+  %5684 = select <8 x i1> %5682, <8 x double> %5681, <8 x double> %5683
+  %5685 = fcmp une <8 x double> %5672, splat (double 3.000000e+00)
+  %5686 = fsub <8 x double> %5676, %5679
+  %5687 = select <8 x i1> %5685, <8 x double> %5684, <8 x double> %5686
+  %5688 = fcmp une <8 x double> %5672, splat (double 4.000000e+00)
+  %5689 = fsub <8 x double> %5679, %5676
+  %5690 = select <8 x i1> %5688, <8 x double> %5687, <8 x double> %5689
+  %5691 = fcmp oge <8 x double> %5690, splat (double 0xBEB0C6F7A0B5ED8D)
+  %5692 = select <8 x i1> %5691, <8 x i1> %5673, <8 x i1> zeroinitializer
+  %5693 = select <8 x i1> %5692, <8 x i64> %4334, <8 x i64> zeroinitializer
+  %5694 = xor <8 x i64> %5693, splat (i64 -1)
+  %5695 = and <8 x i64> %5630, %5694
+  %5696 = load <8 x double>, ptr %126, align 64, !tbaa !26
+  %5697 = icmp ne <8 x i64> %5695, zeroinitializer
+  %5698 = select <8 x i1> %5673, <8 x i1> %5697, <8 x i1> zeroinitializer
+  %5699 = select <8 x i1> %5698, <8 x double> splat (double 2.000000e+00), <8 x double> %5696
+  store <8 x double> %5699, ptr %126, align 64, !tbaa !26
+  %5700 = or <8 x i64> %5693, %5630
+  %5701 = load <8 x double>, ptr %217, align 64, !tbaa !26
+  %5702 = fadd <8 x double> %5701, splat (double 1.000000e+00)
+  %5703 = icmp eq <8 x i64> %5700, zeroinitializer
+  %5704 = select <8 x i1> %5703, <8 x double> %5701, <8 x double> %5702
+  store <8 x double> %5704, ptr %217, align 64, !tbaa !26
+  %5705 = xor <8 x i64> %5700, %4334
+  %5706 = load <8 x double>, ptr %154, align 64, !tbaa !26
+  %5707 = fcmp oeq <8 x double> %5706, zeroinitializer
+  %5708 = load <8 x double>, ptr %155, align 64, !tbaa !26
+  %5709 = fcmp oeq <8 x double> %5708, zeroinitializer
+  %5710 = select <8 x i1> %5709, <8 x i1> %5707, <8 x i1> zeroinitializer
+  %5711 = select <8 x i1> %5710, <8 x i64> %5705, <8 x i64> zeroinitializer
+  %5712 = load <8 x double>, ptr %141, align 64, !tbaa !26
+  %5713 = fmul <8 x double> %5712, splat (double 5.000000e-01)
+  %5714 = load <8 x double>, ptr %142, align 64, !tbaa !26
+  %5715 = fadd <8 x double> %5714, %5713
+  %5716 = fadd <8 x double> %5715, splat (double -4.000000e-03)
+  %5717 = fcmp ult <8 x double> %5678, %5716
+  %5718 = fsub <8 x double> %5714, %5713
+  %5719 = fadd <8 x double> %5718, splat (double 4.000000e-03)
+  %5720 = fcmp ole <8 x double> %5678, %5719
+  %5721 = load <8 x i64>, ptr %143, align 64, !tbaa !26
+  %5722 = select <8 x i1> %5720, <8 x i64> splat (i64 -1), <8 x i64> %5721
+  %5723 = select <8 x i1> %5717, <8 x i64> %5722, <8 x i64> zeroinitializer
+  %5724 = xor <8 x i64> %5723, %5721
+  %5725 = and <8 x i64> %5724, %5711
+  %5726 = and <8 x i64> %5723, %5711
+  %5727 = xor <8 x i64> %5711, splat (i64 -1)
+  %5728 = and <8 x i64> %5721, %5727
+  %5729 = or <8 x i64> %5726, %5728
+  store <8 x i64> %5729, ptr %143, align 64, !tbaa !26
+  %5730 = load <8 x i64>, ptr %153, align 64, !tbaa !26
+  %5731 = or <8 x i64> %5725, %5730
+  store <8 x i64> %5731, ptr %153, align 64, !tbaa !26
+  %5732 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %5700)
+  %5733 = icmp eq i64 %5732, 0
+  br i1 %5733, label %5768, label %5734
+
+5734:                                             ; preds = %5665
+  %5735 = extractelement <8 x i64> %5700, i64 0
+  %5736 = icmp eq i64 %5735, 0
+  br i1 %5736, label %5738, label %5737
+
+5737:                                             ; preds = %5734
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #6
+  br label %5738
+
+5738:                                             ; preds = %5737, %5734
+  %5739 = extractelement <8 x i64> %5700, i64 1
+  %5740 = icmp eq i64 %5739, 0
+  br i1 %5740, label %5742, label %5741
+
+5741:                                             ; preds = %5738
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1) #6
+  br label %5742
+
+5742:                                             ; preds = %5741, %5738
+  %5743 = extractelement <8 x i64> %5700, i64 2
+  %5744 = icmp eq i64 %5743, 0
+  br i1 %5744, label %5746, label %5745
+
+5745:                                             ; preds = %5742
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 2) #6
+  br label %5746
+
+5746:                                             ; preds = %5745, %5742
+  %5747 = extractelement <8 x i64> %5700, i64 3
+  %5748 = icmp eq i64 %5747, 0
+  br i1 %5748, label %5750, label %5749
+
+5749:                                             ; preds = %5746
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 3) #6
+  br label %5750
+
+5750:                                             ; preds = %5749, %5746
+  %5751 = extractelement <8 x i64> %5700, i64 4
+  %5752 = icmp eq i64 %5751, 0
+  br i1 %5752, label %5754, label %5753
+
+5753:                                             ; preds = %5750
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 4) #6
+  br label %5754
+
+5754:                                             ; preds = %5753, %5750
+  %5755 = extractelement <8 x i64> %5700, i64 5
+  %5756 = icmp eq i64 %5755, 0
+  br i1 %5756, label %5758, label %5757
+
+5757:                                             ; preds = %5754
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 5) #6
+  br label %5758
+
+5758:                                             ; preds = %5757, %5754
+  %5759 = extractelement <8 x i64> %5700, i64 6
+  %5760 = icmp eq i64 %5759, 0
+  br i1 %5760, label %5762, label %5761
+
+5761:                                             ; preds = %5758
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 6) #6
+  br label %5762
+
+5762:                                             ; preds = %5761, %5758
+  %5763 = extractelement <8 x i64> %5700, i64 7
+  %5764 = icmp eq i64 %5763, 0
+  br i1 %5764, label %5766, label %5765
+
+5765:                                             ; preds = %5762
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 7) #6
+  br label %5766
+
+5766:                                             ; preds = %5765, %5762
+  %5767 = load <8 x double>, ptr %126, align 64, !tbaa !26
+  br label %5768
+
+5768:                                             ; preds = %5766, %5665
+  %5769 = phi <8 x double> [ %5767, %5766 ], [ %5699, %5665 ]
+  %5770 = load <8 x double>, ptr %123, align 64, !tbaa !26
+  %5771 = load <8 x double>, ptr %225, align 64, !tbaa !26
+  %5772 = fadd <8 x double> %5771, splat (double -1.000000e+00)
+  %5773 = fcmp oge <8 x double> %5770, %5772
+  %5774 = select <8 x i1> %5773, <8 x i64> %4334, <8 x i64> zeroinitializer
+  %5775 = icmp eq <8 x i64> %5774, zeroinitializer
+  %5776 = select <8 x i1> %5775, <8 x double> %5769, <8 x double> splat (double 1.000000e+00)
+  store <8 x double> %5776, ptr %126, align 64, !tbaa !26
+  %5777 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %5774)
+  %5778 = icmp eq i64 %5777, 0
+  br i1 %5778, label %515, label %5779
+
+5779:                                             ; preds = %5768
+  %5780 = extractelement <8 x i64> %5774, i64 0
+  %5781 = icmp eq i64 %5780, 0
+  br i1 %5781, label %5783, label %5782
+
+5782:                                             ; preds = %5779
+  store double 1.000000e+00, ptr %118, align 8, !tbaa !41
+  br label %5783
+
+5783:                                             ; preds = %5782, %5779
+  %5784 = extractelement <8 x i64> %5774, i64 1
+  %5785 = icmp eq i64 %5784, 0
+  br i1 %5785, label %5787, label %5786
+
+5786:                                             ; preds = %5783
+  store double 1.000000e+00, ptr %269, align 8, !tbaa !41
+  br label %5787
+
+5787:                                             ; preds = %5786, %5783
+  %5788 = extractelement <8 x i64> %5774, i64 2
+  %5789 = icmp eq i64 %5788, 0
+  br i1 %5789, label %5791, label %5790
+
+5790:                                             ; preds = %5787
+  store double 1.000000e+00, ptr %270, align 8, !tbaa !41
+  br label %5791
+
+5791:                                             ; preds = %5790, %5787
+  %5792 = extractelement <8 x i64> %5774, i64 3
+  %5793 = icmp eq i64 %5792, 0
+  br i1 %5793, label %5795, label %5794
+
+5794:                                             ; preds = %5791
+  store double 1.000000e+00, ptr %271, align 8, !tbaa !41
+  br label %5795
+
+5795:                                             ; preds = %5794, %5791
+  %5796 = extractelement <8 x i64> %5774, i64 4
+  %5797 = icmp eq i64 %5796, 0
+  br i1 %5797, label %5799, label %5798
+
+5798:                                             ; preds = %5795
+  store double 1.000000e+00, ptr %272, align 8, !tbaa !41
+  br label %5799
+
+5799:                                             ; preds = %5798, %5795
+  %5800 = extractelement <8 x i64> %5774, i64 5
+  %5801 = icmp eq i64 %5800, 0
+  br i1 %5801, label %5803, label %5802
+
+5802:                                             ; preds = %5799
+  store double 1.000000e+00, ptr %273, align 8, !tbaa !41
+  br label %5803
+
+5803:                                             ; preds = %5802, %5799
+  %5804 = extractelement <8 x i64> %5774, i64 6
+  %5805 = icmp eq i64 %5804, 0
+  br i1 %5805, label %5807, label %5806
+
+5806:                                             ; preds = %5803
+  store double 1.000000e+00, ptr %274, align 8, !tbaa !41
+  br label %5807
+
+5807:                                             ; preds = %5806, %5803
+  %5808 = extractelement <8 x i64> %5774, i64 7
+  %5809 = icmp eq i64 %5808, 0
+  br i1 %5809, label %515, label %5810
+
+5810:                                             ; preds = %5807
+  store double 1.000000e+00, ptr %275, align 8, !tbaa !41
   br label %515
 
-5119:                                             ; preds = %515, %520, %109
-  %5120 = phi i64 [ 0, %109 ], [ 1, %520 ], [ 0, %515 ]
-  ret i64 %5120
+5811:                                             ; preds = %515, %520, %109
+  %5812 = phi i64 [ 0, %109 ], [ 1, %520 ], [ 0, %515 ]
+  ret i64 %5812
 }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(readwrite, inaccessiblemem: none)
@@ -6275,7 +7086,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   store i64 %46, ptr %44, align 8, !tbaa !27
   %47 = load <8 x i64>, ptr %4, align 64, !tbaa !26
   %48 = getelementptr inbounds nuw i8, ptr %0, i64 6144
-  %49 = load ptr, ptr %48, align 64, !tbaa !36
+  %49 = load ptr, ptr %48, align 64, !tbaa !37
   %50 = getelementptr inbounds nuw i8, ptr %0, i64 3776
   %51 = load <8 x double>, ptr %50, align 64, !tbaa !26
   %52 = getelementptr inbounds nuw i8, ptr %49, i64 64
@@ -6304,7 +7115,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
 67:                                               ; preds = %72, %3
   %68 = phi ptr [ %61, %3 ], [ %78, %72 ]
   %69 = getelementptr inbounds nuw i8, ptr %1, i64 40
-  %70 = load i64, ptr %69, align 8, !tbaa !132
+  %70 = load i64, ptr %69, align 8, !tbaa !150
   %71 = icmp eq i64 %70, 0
   br i1 %71, label %213, label %82
 
@@ -6319,7 +7130,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %79 = add nuw nsw i64 %74, 1
   %80 = load i64, ptr %62, align 8, !tbaa !20
   %81 = icmp slt i64 %79, %80
-  br i1 %81, label %72, label %67, !llvm.loop !133
+  br i1 %81, label %72, label %67, !llvm.loop !151
 
 82:                                               ; preds = %67
   %83 = getelementptr inbounds nuw i8, ptr %0, i64 3072
@@ -6353,47 +7164,47 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %104 = phi i64 [ 0, %97 ], [ %210, %102 ]
   %105 = load ptr, ptr %99, align 8, !tbaa !28
   %106 = getelementptr inbounds nuw %struct.Piece, ptr %105, i64 %104
-  %107 = getelementptr inbounds nuw i8, ptr %106, i64 7568
-  %108 = load ptr, ptr %107, align 16, !tbaa !44
+  %107 = getelementptr inbounds nuw i8, ptr %106, i64 8528
+  %108 = load ptr, ptr %107, align 16, !tbaa !45
   %109 = load i64, ptr %100, align 16, !tbaa !21
   %110 = getelementptr <8 x double>, ptr %108, i64 %109
   %111 = getelementptr i8, ptr %110, i64 -64
   %112 = load <8 x double>, ptr %111, align 64, !tbaa !26
-  %113 = getelementptr inbounds nuw i8, ptr %106, i64 6848
+  %113 = getelementptr inbounds nuw i8, ptr %106, i64 7232
   %114 = load <8 x double>, ptr %113, align 64, !tbaa !26
-  %115 = getelementptr inbounds nuw i8, ptr %106, i64 5568
+  %115 = getelementptr inbounds nuw i8, ptr %106, i64 5952
   %116 = load <8 x double>, ptr %115, align 64, !tbaa !26
   %117 = fsub <8 x double> %116, %112
   %118 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %114, <8 x double> %117, <8 x double> %112)
   %119 = getelementptr inbounds nuw i8, ptr %103, i64 64
   store <8 x double> %118, ptr %103, align 64, !tbaa !26
-  %120 = getelementptr inbounds nuw i8, ptr %106, i64 6400
+  %120 = getelementptr inbounds nuw i8, ptr %106, i64 6784
   %121 = load <8 x double>, ptr %120, align 64, !tbaa !26
   %122 = getelementptr inbounds nuw i8, ptr %103, i64 128
   store <8 x double> %121, ptr %119, align 64, !tbaa !26
   %123 = load <8 x double>, ptr %106, align 64, !tbaa !26
-  %124 = getelementptr inbounds nuw i8, ptr %106, i64 3712
+  %124 = getelementptr inbounds nuw i8, ptr %106, i64 3840
   %125 = load <8 x double>, ptr %124, align 64, !tbaa !26
   %126 = fsub <8 x double> %123, %125
   %127 = getelementptr inbounds nuw i8, ptr %103, i64 192
   store <8 x double> %126, ptr %122, align 64, !tbaa !26
-  %128 = getelementptr inbounds nuw i8, ptr %106, i64 4032
+  %128 = getelementptr inbounds nuw i8, ptr %106, i64 4160
   %129 = load <8 x double>, ptr %128, align 64, !tbaa !26
   %130 = getelementptr inbounds nuw i8, ptr %103, i64 256
   store <8 x double> %129, ptr %127, align 64, !tbaa !26
-  %131 = getelementptr inbounds nuw i8, ptr %106, i64 3968
+  %131 = getelementptr inbounds nuw i8, ptr %106, i64 4096
   %132 = load <8 x double>, ptr %131, align 64, !tbaa !26
   %133 = getelementptr inbounds nuw i8, ptr %103, i64 320
   store <8 x double> %132, ptr %130, align 64, !tbaa !26
-  %134 = getelementptr inbounds nuw i8, ptr %106, i64 3840
+  %134 = getelementptr inbounds nuw i8, ptr %106, i64 3968
   %135 = load <8 x double>, ptr %134, align 64, !tbaa !26
   %136 = getelementptr inbounds nuw i8, ptr %103, i64 384
   store <8 x double> %135, ptr %133, align 64, !tbaa !26
-  %137 = getelementptr inbounds nuw i8, ptr %106, i64 4096
+  %137 = getelementptr inbounds nuw i8, ptr %106, i64 4224
   %138 = load <8 x double>, ptr %137, align 64, !tbaa !26
   %139 = getelementptr inbounds nuw i8, ptr %103, i64 448
   store <8 x double> %138, ptr %136, align 64, !tbaa !26
-  %140 = getelementptr inbounds nuw i8, ptr %106, i64 7688
+  %140 = getelementptr inbounds nuw i8, ptr %106, i64 8648
   %141 = load i64, ptr %101, align 8, !tbaa !22
   %142 = sitofp i64 %141 to double
   %143 = tail call double @llvm.fmuladd.f64(double %142, double 7.500000e-01, double -5.000000e-01)
@@ -6407,7 +7218,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %151 = fsub double 1.000000e+00, %150
   %152 = insertelement <8 x double> poison, double %151, i64 0
   %153 = shufflevector <8 x double> %152, <8 x double> poison, <8 x i32> zeroinitializer
-  %154 = load ptr, ptr %140, align 8, !tbaa !48
+  %154 = load ptr, ptr %140, align 8, !tbaa !49
   %155 = getelementptr inbounds <8 x double>, ptr %154, i64 %148
   %156 = load <8 x double>, ptr %155, align 64, !tbaa !26
   %157 = insertelement <8 x double> poison, double %150, i64 0
@@ -6430,7 +7241,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %173 = fsub double 1.000000e+00, %172
   %174 = insertelement <8 x double> poison, double %173, i64 0
   %175 = shufflevector <8 x double> %174, <8 x double> poison, <8 x i32> zeroinitializer
-  %176 = load ptr, ptr %140, align 8, !tbaa !48
+  %176 = load ptr, ptr %140, align 8, !tbaa !49
   %177 = getelementptr inbounds <8 x double>, ptr %176, i64 %170
   %178 = load <8 x double>, ptr %177, align 64, !tbaa !26
   %179 = insertelement <8 x double> poison, double %172, i64 0
@@ -6454,7 +7265,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %196 = fsub double 1.000000e+00, %195
   %197 = insertelement <8 x double> poison, double %196, i64 0
   %198 = shufflevector <8 x double> %197, <8 x double> poison, <8 x i32> zeroinitializer
-  %199 = load ptr, ptr %140, align 8, !tbaa !48
+  %199 = load ptr, ptr %140, align 8, !tbaa !49
   %200 = getelementptr inbounds <8 x double>, ptr %199, i64 %193
   %201 = load <8 x double>, ptr %200, align 64, !tbaa !26
   %202 = insertelement <8 x double> poison, double %195, i64 0
@@ -6469,7 +7280,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %210 = add nuw nsw i64 %104, 1
   %211 = load i64, ptr %62, align 8, !tbaa !20
   %212 = icmp slt i64 %210, %211
-  br i1 %212, label %102, label %213, !llvm.loop !134
+  br i1 %212, label %102, label %213, !llvm.loop !152
 
 213:                                              ; preds = %102, %82, %67
   %214 = getelementptr inbounds nuw i8, ptr %1, i64 56
@@ -6491,29 +7302,29 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
 228:                                              ; preds = %213
   %229 = getelementptr inbounds nuw i8, ptr %0, i64 5824
   %230 = load i64, ptr %229, align 64, !tbaa !30
-  %231 = load i64, ptr %214, align 8, !tbaa !135
+  %231 = load i64, ptr %214, align 8, !tbaa !153
   %232 = icmp eq i64 %230, %231
   br i1 %232, label %235, label %233
 
 233:                                              ; preds = %228
-  %234 = load ptr, ptr %221, align 64, !tbaa !136
+  %234 = load ptr, ptr %221, align 64, !tbaa !154
   br label %247
 
 235:                                              ; preds = %228
   %236 = load i64, ptr %215, align 64, !tbaa !30
-  %237 = load i64, ptr %218, align 8, !tbaa !39
+  %237 = load i64, ptr %218, align 8, !tbaa !40
   %238 = getelementptr inbounds i64, ptr %217, i64 %237
   store i64 %236, ptr %238, align 8, !tbaa !30
-  %239 = load ptr, ptr %219, align 8, !tbaa !138
-  %240 = load i64, ptr %218, align 8, !tbaa !39
+  %239 = load ptr, ptr %219, align 8, !tbaa !156
+  %240 = load i64, ptr %218, align 8, !tbaa !40
   %241 = add nsw i64 %240, 1
-  store i64 %241, ptr %218, align 8, !tbaa !39
-  %242 = load i64, ptr %214, align 8, !tbaa !135
+  store i64 %241, ptr %218, align 8, !tbaa !40
+  %242 = load i64, ptr %214, align 8, !tbaa !153
   %243 = mul nsw i64 %242, %240
   %244 = load i64, ptr %220, align 8, !tbaa !14
   %245 = mul nsw i64 %243, %244
   %246 = getelementptr inbounds double, ptr %239, i64 %245
-  store ptr %246, ptr %221, align 64, !tbaa !136
+  store ptr %246, ptr %221, align 64, !tbaa !154
   br label %247
 
 247:                                              ; preds = %233, %235
@@ -6548,26 +7359,26 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %267 = getelementptr i8, ptr %265, i64 8
   %268 = load <8 x double>, ptr %61, align 64, !tbaa !26
   %269 = extractelement <8 x double> %268, i64 %264
-  store double %269, ptr %265, align 8, !tbaa !40
+  store double %269, ptr %265, align 8, !tbaa !41
   %270 = or disjoint i64 %264, 1
   %271 = getelementptr i8, ptr %265, i64 16
   %272 = load <8 x double>, ptr %61, align 64, !tbaa !26
   %273 = extractelement <8 x double> %272, i64 %270
-  store double %273, ptr %267, align 8, !tbaa !40
+  store double %273, ptr %267, align 8, !tbaa !41
   %274 = or disjoint i64 %264, 2
   %275 = getelementptr i8, ptr %265, i64 24
   %276 = load <8 x double>, ptr %61, align 64, !tbaa !26
   %277 = extractelement <8 x double> %276, i64 %274
-  store double %277, ptr %271, align 8, !tbaa !40
+  store double %277, ptr %271, align 8, !tbaa !41
   %278 = or disjoint i64 %264, 3
   %279 = getelementptr i8, ptr %265, i64 32
   %280 = load <8 x double>, ptr %61, align 64, !tbaa !26
   %281 = extractelement <8 x double> %280, i64 %278
-  store double %281, ptr %275, align 8, !tbaa !40
+  store double %281, ptr %275, align 8, !tbaa !41
   %282 = add nuw nsw i64 %264, 4
   %283 = add i64 %266, 4
   %284 = icmp eq i64 %283, %262
-  br i1 %284, label %285, label %263, !llvm.loop !139
+  br i1 %284, label %285, label %263, !llvm.loop !157
 
 285:                                              ; preds = %263, %258
   %286 = phi ptr [ poison, %258 ], [ %279, %263 ]
@@ -6583,40 +7394,40 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %294 = getelementptr i8, ptr %292, i64 8
   %295 = load <8 x double>, ptr %61, align 64, !tbaa !26
   %296 = extractelement <8 x double> %295, i64 %291
-  store double %296, ptr %292, align 8, !tbaa !40
+  store double %296, ptr %292, align 8, !tbaa !41
   %297 = add nuw nsw i64 %291, 1
   %298 = add i64 %293, 1
   %299 = icmp eq i64 %298, %259
-  br i1 %299, label %300, label %290, !llvm.loop !143
+  br i1 %299, label %300, label %290, !llvm.loop !161
 
 300:                                              ; preds = %285, %290, %254
   %301 = phi ptr [ %255, %254 ], [ %286, %285 ], [ %294, %290 ]
-  %302 = load i64, ptr %69, align 8, !tbaa !132
+  %302 = load i64, ptr %69, align 8, !tbaa !150
   %303 = icmp eq i64 %302, 0
   br i1 %303, label %365, label %304
 
 304:                                              ; preds = %300
-  %305 = load double, ptr %68, align 8, !tbaa !40
+  %305 = load double, ptr %68, align 8, !tbaa !41
   %306 = getelementptr inbounds nuw i8, ptr %301, i64 8
-  store double %305, ptr %301, align 8, !tbaa !40
+  store double %305, ptr %301, align 8, !tbaa !41
   %307 = getelementptr inbounds nuw i8, ptr %68, i64 64
-  %308 = load double, ptr %307, align 8, !tbaa !40
+  %308 = load double, ptr %307, align 8, !tbaa !41
   %309 = getelementptr inbounds nuw i8, ptr %301, i64 16
-  store double %308, ptr %306, align 8, !tbaa !40
+  store double %308, ptr %306, align 8, !tbaa !41
   %310 = getelementptr inbounds nuw i8, ptr %68, i64 128
-  %311 = load double, ptr %310, align 8, !tbaa !40
-  store double %311, ptr %309, align 8, !tbaa !40
+  %311 = load double, ptr %310, align 8, !tbaa !41
+  store double %311, ptr %309, align 8, !tbaa !41
   br i1 %257, label %319, label %365
 
 312:                                              ; preds = %247, %312
   %313 = phi ptr [ %317, %312 ], [ %222, %247 ]
   %314 = phi ptr [ %316, %312 ], [ %253, %247 ]
-  %315 = load double, ptr %313, align 8, !tbaa !40
+  %315 = load double, ptr %313, align 8, !tbaa !41
   %316 = getelementptr inbounds nuw i8, ptr %314, i64 8
-  store double %315, ptr %314, align 8, !tbaa !40
+  store double %315, ptr %314, align 8, !tbaa !41
   %317 = getelementptr inbounds nuw i8, ptr %313, i64 64
   %318 = icmp ult ptr %317, %61
-  br i1 %318, label %312, label %254, !llvm.loop !142
+  br i1 %318, label %312, label %254, !llvm.loop !160
 
 319:                                              ; preds = %304
   %320 = getelementptr inbounds nuw i8, ptr %301, i64 24
@@ -6637,46 +7448,46 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %333 = load <8 x double>, ptr %225, align 64, !tbaa !26
   %334 = extractelement <8 x double> %333, i64 %331
   %335 = getelementptr inbounds nuw i8, ptr %332, i64 8
-  store double %334, ptr %332, align 8, !tbaa !40
+  store double %334, ptr %332, align 8, !tbaa !41
   %336 = load <8 x double>, ptr %321, align 64, !tbaa !26
   %337 = extractelement <8 x double> %336, i64 %331
   %338 = getelementptr inbounds nuw i8, ptr %332, i64 16
-  store double %337, ptr %335, align 8, !tbaa !40
+  store double %337, ptr %335, align 8, !tbaa !41
   %339 = load <8 x double>, ptr %322, align 64, !tbaa !26
   %340 = extractelement <8 x double> %339, i64 %331
   %341 = getelementptr inbounds nuw i8, ptr %332, i64 24
-  store double %340, ptr %338, align 8, !tbaa !40
+  store double %340, ptr %338, align 8, !tbaa !41
   %342 = load <8 x double>, ptr %323, align 64, !tbaa !26
   %343 = extractelement <8 x double> %342, i64 %331
   %344 = getelementptr inbounds nuw i8, ptr %332, i64 32
-  store double %343, ptr %341, align 8, !tbaa !40
+  store double %343, ptr %341, align 8, !tbaa !41
   %345 = load <8 x double>, ptr %324, align 64, !tbaa !26
   %346 = extractelement <8 x double> %345, i64 %331
   %347 = getelementptr inbounds nuw i8, ptr %332, i64 40
-  store double %346, ptr %344, align 8, !tbaa !40
+  store double %346, ptr %344, align 8, !tbaa !41
   %348 = load <8 x double>, ptr %325, align 64, !tbaa !26
   %349 = extractelement <8 x double> %348, i64 %331
   %350 = getelementptr inbounds nuw i8, ptr %332, i64 48
-  store double %349, ptr %347, align 8, !tbaa !40
+  store double %349, ptr %347, align 8, !tbaa !41
   %351 = load <8 x double>, ptr %326, align 64, !tbaa !26
   %352 = extractelement <8 x double> %351, i64 %331
   %353 = getelementptr inbounds nuw i8, ptr %332, i64 56
-  store double %352, ptr %350, align 8, !tbaa !40
+  store double %352, ptr %350, align 8, !tbaa !41
   %354 = load <8 x double>, ptr %327, align 64, !tbaa !26
   %355 = extractelement <8 x double> %354, i64 %331
   %356 = getelementptr inbounds nuw i8, ptr %332, i64 64
-  store double %355, ptr %353, align 8, !tbaa !40
+  store double %355, ptr %353, align 8, !tbaa !41
   %357 = load <8 x double>, ptr %328, align 64, !tbaa !26
   %358 = extractelement <8 x double> %357, i64 %331
   %359 = getelementptr inbounds nuw i8, ptr %332, i64 72
-  store double %358, ptr %356, align 8, !tbaa !40
+  store double %358, ptr %356, align 8, !tbaa !41
   %360 = load <8 x double>, ptr %329, align 64, !tbaa !26
   %361 = extractelement <8 x double> %360, i64 %331
   %362 = getelementptr inbounds nuw i8, ptr %332, i64 80
-  store double %361, ptr %359, align 8, !tbaa !40
+  store double %361, ptr %359, align 8, !tbaa !41
   %363 = add nuw nsw i64 %331, 1
   %364 = icmp eq i64 %363, %256
-  br i1 %364, label %365, label %330, !llvm.loop !139
+  br i1 %364, label %365, label %330, !llvm.loop !157
 
 365:                                              ; preds = %330, %304, %300, %213
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %4) #7
@@ -6690,7 +7501,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %7 = getelementptr inbounds [8 x i64], ptr %5, i64 0, i64 %6
   store i64 %3, ptr %7, align 8, !tbaa !30
   %8 = getelementptr inbounds nuw i8, ptr %1, i64 56
-  %9 = load i64, ptr %8, align 8, !tbaa !135
+  %9 = load i64, ptr %8, align 8, !tbaa !153
   %10 = getelementptr inbounds nuw i8, ptr %0, i64 5824
   %11 = getelementptr inbounds [8 x i64], ptr %10, i64 0, i64 %6
   store i64 %9, ptr %11, align 8, !tbaa !30
@@ -6705,9 +7516,9 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   store i64 0, ptr %18, align 16, !tbaa !30
   %19 = getelementptr inbounds nuw i8, ptr %0, i64 6080
   %20 = getelementptr inbounds [8 x double], ptr %19, i64 0, i64 %6
-  store double 0.000000e+00, ptr %20, align 8, !tbaa !40
+  store double 0.000000e+00, ptr %20, align 8, !tbaa !41
   %21 = getelementptr inbounds nuw i8, ptr %1, i64 80
-  %22 = load ptr, ptr %21, align 8, !tbaa !144
+  %22 = load ptr, ptr %21, align 8, !tbaa !162
   %23 = mul i64 %3, 288
   %24 = getelementptr i8, ptr %22, i64 %23
   %25 = getelementptr double, ptr %0, i64 %6
@@ -6726,39 +7537,39 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %34 = getelementptr inbounds nuw i8, ptr %0, i64 2320
   %35 = getelementptr inbounds nuw i8, ptr %0, i64 2328
   %36 = getelementptr inbounds nuw i8, ptr %1, i64 72
-  %37 = load ptr, ptr %36, align 8, !tbaa !145
+  %37 = load ptr, ptr %36, align 8, !tbaa !163
   %38 = getelementptr inbounds nuw i8, ptr %1, i64 96
-  %39 = load ptr, ptr %38, align 8, !tbaa !146
+  %39 = load ptr, ptr %38, align 8, !tbaa !164
   %40 = getelementptr inbounds nuw i8, ptr %1, i64 104
-  %41 = load ptr, ptr %40, align 8, !tbaa !147
+  %41 = load ptr, ptr %40, align 8, !tbaa !165
   br label %160
 
 42:                                               ; preds = %42, %4
   %43 = phi i64 [ 0, %4 ], [ %59, %42 ]
   %44 = getelementptr double, ptr %24, i64 %43
-  %45 = load double, ptr %44, align 8, !tbaa !40
+  %45 = load double, ptr %44, align 8, !tbaa !41
   %46 = getelementptr <8 x double>, ptr %25, i64 %43
-  store double %45, ptr %46, align 8, !tbaa !40
+  store double %45, ptr %46, align 8, !tbaa !41
   %47 = or disjoint i64 %43, 1
   %48 = getelementptr double, ptr %24, i64 %47
-  %49 = load double, ptr %48, align 8, !tbaa !40
+  %49 = load double, ptr %48, align 8, !tbaa !41
   %50 = getelementptr <8 x double>, ptr %25, i64 %47
-  store double %49, ptr %50, align 8, !tbaa !40
+  store double %49, ptr %50, align 8, !tbaa !41
   %51 = or disjoint i64 %43, 2
   %52 = getelementptr double, ptr %24, i64 %51
-  %53 = load double, ptr %52, align 8, !tbaa !40
+  %53 = load double, ptr %52, align 8, !tbaa !41
   %54 = getelementptr <8 x double>, ptr %25, i64 %51
-  store double %53, ptr %54, align 8, !tbaa !40
+  store double %53, ptr %54, align 8, !tbaa !41
   %55 = or disjoint i64 %43, 3
   %56 = getelementptr double, ptr %24, i64 %55
-  %57 = load double, ptr %56, align 8, !tbaa !40
+  %57 = load double, ptr %56, align 8, !tbaa !41
   %58 = getelementptr <8 x double>, ptr %25, i64 %55
-  store double %57, ptr %58, align 8, !tbaa !40
+  store double %57, ptr %58, align 8, !tbaa !41
   %59 = add nuw nsw i64 %43, 4
   %60 = icmp eq i64 %59, 36
-  br i1 %60, label %26, label %42, !llvm.loop !148
+  br i1 %60, label %26, label %42, !llvm.loop !166
 
-61:                                               ; preds = %545, %26
+61:                                               ; preds = %562, %26
   %62 = getelementptr inbounds nuw i8, ptr %0, i64 2432
   %63 = getelementptr inbounds nuw i8, ptr %0, i64 2816
   %64 = getelementptr inbounds nuw i8, ptr %0, i64 3200
@@ -6770,82 +7581,82 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %70 = getelementptr inbounds double, ptr %69, i64 %6
   %71 = getelementptr double, ptr %62, i64 %6
   %72 = getelementptr i8, ptr %71, i64 256
-  store double 0.000000e+00, ptr %72, align 8, !tbaa !40
+  store double 0.000000e+00, ptr %72, align 8, !tbaa !41
   %73 = getelementptr i8, ptr %71, i64 320
-  store double 0.000000e+00, ptr %73, align 8, !tbaa !40
-  %74 = load double, ptr %66, align 8, !tbaa !40
-  store double %74, ptr %71, align 8, !tbaa !40
-  %75 = load double, ptr %68, align 8, !tbaa !40
+  store double 0.000000e+00, ptr %73, align 8, !tbaa !41
+  %74 = load double, ptr %66, align 8, !tbaa !41
+  store double %74, ptr %71, align 8, !tbaa !41
+  %75 = load double, ptr %68, align 8, !tbaa !41
   %76 = getelementptr inbounds nuw i8, ptr %0, i64 2624
   %77 = getelementptr inbounds double, ptr %76, i64 %6
-  store double %75, ptr %77, align 8, !tbaa !40
-  %78 = load double, ptr %70, align 8, !tbaa !40
+  store double %75, ptr %77, align 8, !tbaa !41
+  %78 = load double, ptr %70, align 8, !tbaa !41
   %79 = getelementptr inbounds nuw i8, ptr %0, i64 2560
   %80 = getelementptr inbounds double, ptr %79, i64 %6
-  store double %78, ptr %80, align 8, !tbaa !40
+  store double %78, ptr %80, align 8, !tbaa !41
   %81 = getelementptr inbounds nuw i8, ptr %0, i64 2496
   %82 = getelementptr inbounds double, ptr %81, i64 %6
-  store double %78, ptr %82, align 8, !tbaa !40
+  store double %78, ptr %82, align 8, !tbaa !41
   %83 = getelementptr double, ptr %63, i64 %6
   %84 = getelementptr i8, ptr %83, i64 256
-  store double 0.000000e+00, ptr %84, align 8, !tbaa !40
+  store double 0.000000e+00, ptr %84, align 8, !tbaa !41
   %85 = getelementptr i8, ptr %83, i64 320
-  store double 0.000000e+00, ptr %85, align 8, !tbaa !40
-  store double %74, ptr %83, align 8, !tbaa !40
+  store double 0.000000e+00, ptr %85, align 8, !tbaa !41
+  store double %74, ptr %83, align 8, !tbaa !41
   %86 = getelementptr inbounds nuw i8, ptr %0, i64 3008
   %87 = getelementptr inbounds double, ptr %86, i64 %6
-  store double %75, ptr %87, align 8, !tbaa !40
+  store double %75, ptr %87, align 8, !tbaa !41
   %88 = getelementptr inbounds nuw i8, ptr %0, i64 2944
   %89 = getelementptr inbounds double, ptr %88, i64 %6
-  store double %78, ptr %89, align 8, !tbaa !40
+  store double %78, ptr %89, align 8, !tbaa !41
   %90 = getelementptr inbounds nuw i8, ptr %0, i64 2880
   %91 = getelementptr inbounds double, ptr %90, i64 %6
-  store double %78, ptr %91, align 8, !tbaa !40
+  store double %78, ptr %91, align 8, !tbaa !41
   %92 = getelementptr double, ptr %64, i64 %6
   %93 = getelementptr i8, ptr %92, i64 256
-  store double 0.000000e+00, ptr %93, align 8, !tbaa !40
+  store double 0.000000e+00, ptr %93, align 8, !tbaa !41
   %94 = getelementptr i8, ptr %92, i64 320
-  store double 0.000000e+00, ptr %94, align 8, !tbaa !40
-  store double %74, ptr %92, align 8, !tbaa !40
+  store double 0.000000e+00, ptr %94, align 8, !tbaa !41
+  store double %74, ptr %92, align 8, !tbaa !41
   %95 = getelementptr inbounds nuw i8, ptr %0, i64 3392
   %96 = getelementptr inbounds double, ptr %95, i64 %6
-  store double %75, ptr %96, align 8, !tbaa !40
+  store double %75, ptr %96, align 8, !tbaa !41
   %97 = getelementptr inbounds nuw i8, ptr %0, i64 3328
   %98 = getelementptr inbounds double, ptr %97, i64 %6
-  store double %78, ptr %98, align 8, !tbaa !40
+  store double %78, ptr %98, align 8, !tbaa !41
   %99 = getelementptr inbounds nuw i8, ptr %0, i64 3264
   %100 = getelementptr inbounds double, ptr %99, i64 %6
-  store double %78, ptr %100, align 8, !tbaa !40
+  store double %78, ptr %100, align 8, !tbaa !41
   %101 = getelementptr inbounds nuw i8, ptr %0, i64 1856
   %102 = getelementptr inbounds double, ptr %101, i64 %6
-  %103 = load double, ptr %102, align 8, !tbaa !40
+  %103 = load double, ptr %102, align 8, !tbaa !41
   %104 = getelementptr inbounds nuw i8, ptr %0, i64 3904
   %105 = getelementptr inbounds double, ptr %104, i64 %6
-  store double %103, ptr %105, align 8, !tbaa !40
+  store double %103, ptr %105, align 8, !tbaa !41
   %106 = getelementptr inbounds nuw i8, ptr %0, i64 3968
   %107 = getelementptr inbounds double, ptr %106, i64 %6
-  store double %103, ptr %107, align 8, !tbaa !40
+  store double %103, ptr %107, align 8, !tbaa !41
   %108 = getelementptr inbounds nuw i8, ptr %0, i64 4544
   %109 = getelementptr inbounds double, ptr %108, i64 %6
-  store double 1.000000e+09, ptr %109, align 8, !tbaa !40
+  store double 1.000000e+09, ptr %109, align 8, !tbaa !41
   %110 = getelementptr inbounds nuw i8, ptr %0, i64 4736
   %111 = getelementptr inbounds double, ptr %110, i64 %6
-  store double 0.000000e+00, ptr %111, align 8, !tbaa !40
+  store double 0.000000e+00, ptr %111, align 8, !tbaa !41
   %112 = getelementptr inbounds nuw i8, ptr %0, i64 1792
   %113 = getelementptr inbounds double, ptr %112, i64 %6
-  %114 = load double, ptr %113, align 8, !tbaa !40
+  %114 = load double, ptr %113, align 8, !tbaa !41
   %115 = getelementptr inbounds nuw i8, ptr %0, i64 4672
   %116 = getelementptr inbounds double, ptr %115, i64 %6
-  store double %114, ptr %116, align 8, !tbaa !40
+  store double %114, ptr %116, align 8, !tbaa !41
   %117 = getelementptr inbounds nuw i8, ptr %0, i64 4608
   %118 = getelementptr inbounds double, ptr %117, i64 %6
-  store double %114, ptr %118, align 8, !tbaa !40
+  store double %114, ptr %118, align 8, !tbaa !41
   %119 = getelementptr inbounds nuw i8, ptr %0, i64 2240
   %120 = getelementptr inbounds double, ptr %119, i64 %6
-  %121 = load double, ptr %120, align 8, !tbaa !40
+  %121 = load double, ptr %120, align 8, !tbaa !41
   %122 = getelementptr inbounds nuw i8, ptr %0, i64 5056
   %123 = getelementptr inbounds double, ptr %122, i64 %6
-  store double %121, ptr %123, align 8, !tbaa !40
+  store double %121, ptr %123, align 8, !tbaa !41
   %124 = getelementptr inbounds nuw i8, ptr %0, i64 3776
   %125 = getelementptr inbounds nuw i8, ptr %0, i64 4032
   %126 = getelementptr inbounds nuw i8, ptr %0, i64 4416
@@ -6860,31 +7671,31 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %135 = getelementptr inbounds nuw i8, ptr %0, i64 5312
   %136 = getelementptr inbounds nuw i8, ptr %0, i64 5376
   %137 = getelementptr inbounds double, ptr %124, i64 %6
-  store double 0.000000e+00, ptr %137, align 8, !tbaa !40
+  store double 0.000000e+00, ptr %137, align 8, !tbaa !41
   %138 = getelementptr inbounds double, ptr %125, i64 %6
-  store double 0.000000e+00, ptr %138, align 8, !tbaa !40
+  store double 0.000000e+00, ptr %138, align 8, !tbaa !41
   %139 = getelementptr inbounds double, ptr %126, i64 %6
-  store double 0.000000e+00, ptr %139, align 8, !tbaa !40
+  store double 0.000000e+00, ptr %139, align 8, !tbaa !41
   %140 = getelementptr inbounds double, ptr %127, i64 %6
-  store double 0.000000e+00, ptr %140, align 8, !tbaa !40
+  store double 0.000000e+00, ptr %140, align 8, !tbaa !41
   %141 = getelementptr inbounds double, ptr %128, i64 %6
-  store double 0.000000e+00, ptr %141, align 8, !tbaa !40
+  store double 0.000000e+00, ptr %141, align 8, !tbaa !41
   %142 = getelementptr inbounds double, ptr %129, i64 %6
-  store double 0.000000e+00, ptr %142, align 8, !tbaa !40
+  store double 0.000000e+00, ptr %142, align 8, !tbaa !41
   %143 = getelementptr inbounds double, ptr %130, i64 %6
-  store double 0.000000e+00, ptr %143, align 8, !tbaa !40
+  store double 0.000000e+00, ptr %143, align 8, !tbaa !41
   %144 = getelementptr inbounds double, ptr %131, i64 %6
-  store double 0.000000e+00, ptr %144, align 8, !tbaa !40
+  store double 0.000000e+00, ptr %144, align 8, !tbaa !41
   %145 = getelementptr inbounds double, ptr %132, i64 %6
-  store double 0.000000e+00, ptr %145, align 8, !tbaa !40
+  store double 0.000000e+00, ptr %145, align 8, !tbaa !41
   %146 = getelementptr inbounds double, ptr %133, i64 %6
-  store double 0.000000e+00, ptr %146, align 8, !tbaa !40
+  store double 0.000000e+00, ptr %146, align 8, !tbaa !41
   %147 = getelementptr inbounds double, ptr %134, i64 %6
-  store double 0.000000e+00, ptr %147, align 8, !tbaa !40
+  store double 0.000000e+00, ptr %147, align 8, !tbaa !41
   %148 = getelementptr inbounds double, ptr %135, i64 %6
-  store double 0.000000e+00, ptr %148, align 8, !tbaa !40
+  store double 0.000000e+00, ptr %148, align 8, !tbaa !41
   %149 = getelementptr inbounds double, ptr %136, i64 %6
-  store double 0.000000e+00, ptr %149, align 8, !tbaa !40
+  store double 0.000000e+00, ptr %149, align 8, !tbaa !41
   %150 = getelementptr inbounds nuw i8, ptr %0, i64 5568
   %151 = getelementptr inbounds i64, ptr %150, i64 %6
   store i64 0, ptr %151, align 8, !tbaa !30
@@ -6902,8 +7713,8 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   store i64 -1, ptr %159, align 8, !tbaa !30
   ret void
 
-160:                                              ; preds = %30, %545
-  %161 = phi i64 [ 0, %30 ], [ %546, %545 ]
+160:                                              ; preds = %30, %562
+  %161 = phi i64 [ 0, %30 ], [ %563, %562 ]
   %162 = getelementptr inbounds nuw %struct.Piece, ptr %32, i64 %161
   %163 = load i64, ptr %33, align 64, !tbaa !16
   %164 = icmp sgt i64 %163, %6
@@ -6912,7 +7723,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %167 = mul nsw i64 %163, %3
   %168 = select i1 %164, i64 %6, i64 0
   %169 = add nsw i64 %168, %167
-  %170 = getelementptr inbounds nuw i8, ptr %162, i64 7552
+  %170 = getelementptr inbounds nuw i8, ptr %162, i64 8512
   %171 = load i64, ptr %170, align 64, !tbaa !31
   %172 = mul i64 %169, 368
   %173 = getelementptr i8, ptr %37, i64 %172
@@ -6926,22 +7737,22 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
 177:                                              ; preds = %177, %160
   %178 = phi i64 [ 0, %160 ], [ %186, %177 ]
   %179 = getelementptr double, ptr %173, i64 %178
-  %180 = load double, ptr %179, align 8, !tbaa !40
+  %180 = load double, ptr %179, align 8, !tbaa !41
   %181 = getelementptr <8 x double>, ptr %174, i64 %178
-  store double %180, ptr %181, align 8, !tbaa !40
+  store double %180, ptr %181, align 8, !tbaa !41
   %182 = or disjoint i64 %178, 1
   %183 = getelementptr double, ptr %173, i64 %182
-  %184 = load double, ptr %183, align 8, !tbaa !40
+  %184 = load double, ptr %183, align 8, !tbaa !41
   %185 = getelementptr <8 x double>, ptr %174, i64 %182
-  store double %184, ptr %185, align 8, !tbaa !40
+  store double %184, ptr %185, align 8, !tbaa !41
   %186 = add nuw nsw i64 %178, 2
   %187 = icmp eq i64 %186, 46
-  br i1 %187, label %175, label %177, !llvm.loop !149
+  br i1 %187, label %175, label %177, !llvm.loop !167
 
 188:                                              ; preds = %175
   %189 = getelementptr inbounds nuw i8, ptr %162, i64 128
   %190 = getelementptr inbounds double, ptr %189, i64 %6
-  store double 0.000000e+00, ptr %190, align 8, !tbaa !40
+  store double 0.000000e+00, ptr %190, align 8, !tbaa !41
   br label %191
 
 191:                                              ; preds = %188, %175
@@ -6958,17 +7769,17 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   br i1 %201, label %202, label %232
 
 202:                                              ; preds = %191
-  %203 = getelementptr inbounds nuw i8, ptr %162, i64 7648
-  %204 = load ptr, ptr %203, align 32, !tbaa !70
+  %203 = getelementptr inbounds nuw i8, ptr %162, i64 8608
+  %204 = load ptr, ptr %203, align 32, !tbaa !72
   %205 = getelementptr double, ptr %204, i64 %6
   %206 = getelementptr double, ptr %200, i64 %165
-  %207 = getelementptr inbounds nuw i8, ptr %162, i64 7656
-  %208 = load ptr, ptr %207, align 8, !tbaa !46
+  %207 = getelementptr inbounds nuw i8, ptr %162, i64 8616
+  %208 = load ptr, ptr %207, align 8, !tbaa !47
   %209 = getelementptr double, ptr %208, i64 %6
   %210 = shl i64 %165, 4
   %211 = getelementptr i8, ptr %200, i64 %210
-  %212 = getelementptr inbounds nuw i8, ptr %162, i64 7664
-  %213 = load ptr, ptr %212, align 16, !tbaa !119
+  %212 = getelementptr inbounds nuw i8, ptr %162, i64 8624
+  %213 = load ptr, ptr %212, align 16, !tbaa !138
   %214 = getelementptr double, ptr %213, i64 %6
   %215 = and i64 %165, 1
   %216 = icmp eq i64 %165, 1
@@ -6985,31 +7796,31 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
 
 222:                                              ; preds = %219
   %223 = getelementptr inbounds nuw double, ptr %200, i64 %220
-  %224 = load double, ptr %223, align 8, !tbaa !40
+  %224 = load double, ptr %223, align 8, !tbaa !41
   %225 = getelementptr <8 x double>, ptr %205, i64 %220
-  store double %224, ptr %225, align 8, !tbaa !40
+  store double %224, ptr %225, align 8, !tbaa !41
   %226 = getelementptr double, ptr %206, i64 %220
-  %227 = load double, ptr %226, align 8, !tbaa !40
+  %227 = load double, ptr %226, align 8, !tbaa !41
   %228 = getelementptr <8 x double>, ptr %209, i64 %220
-  store double %227, ptr %228, align 8, !tbaa !40
+  store double %227, ptr %228, align 8, !tbaa !41
   %229 = getelementptr double, ptr %211, i64 %220
-  %230 = load double, ptr %229, align 8, !tbaa !40
+  %230 = load double, ptr %229, align 8, !tbaa !41
   %231 = getelementptr <8 x double>, ptr %214, i64 %220
-  store double %230, ptr %231, align 8, !tbaa !40
+  store double %230, ptr %231, align 8, !tbaa !41
   br label %232
 
 232:                                              ; preds = %222, %219, %191
   %233 = getelementptr inbounds nuw i8, ptr %162, i64 960
   %234 = getelementptr inbounds double, ptr %233, i64 %6
-  %235 = load double, ptr %234, align 8, !tbaa !40
-  %236 = load double, ptr %174, align 8, !tbaa !40
+  %235 = load double, ptr %234, align 8, !tbaa !41
+  %236 = load double, ptr %174, align 8, !tbaa !41
   %237 = icmp sgt i64 %197, 0
   br i1 %237, label %238, label %284
 
 238:                                              ; preds = %232
   %239 = getelementptr double, ptr %200, i64 %194
-  %240 = getelementptr inbounds nuw i8, ptr %162, i64 7672
-  %241 = load ptr, ptr %240, align 8, !tbaa !35
+  %240 = getelementptr inbounds nuw i8, ptr %162, i64 8632
+  %241 = load ptr, ptr %240, align 8, !tbaa !36
   %242 = getelementptr double, ptr %241, i64 %6
   %243 = and i64 %197, 3
   %244 = icmp ult i64 %197, 4
@@ -7023,34 +7834,34 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %248 = phi i64 [ 0, %217 ], [ %269, %247 ]
   %249 = phi i64 [ 0, %217 ], [ %270, %247 ]
   %250 = getelementptr inbounds nuw double, ptr %200, i64 %248
-  %251 = load double, ptr %250, align 8, !tbaa !40
+  %251 = load double, ptr %250, align 8, !tbaa !41
   %252 = getelementptr <8 x double>, ptr %205, i64 %248
-  store double %251, ptr %252, align 8, !tbaa !40
+  store double %251, ptr %252, align 8, !tbaa !41
   %253 = getelementptr double, ptr %206, i64 %248
-  %254 = load double, ptr %253, align 8, !tbaa !40
+  %254 = load double, ptr %253, align 8, !tbaa !41
   %255 = getelementptr <8 x double>, ptr %209, i64 %248
-  store double %254, ptr %255, align 8, !tbaa !40
+  store double %254, ptr %255, align 8, !tbaa !41
   %256 = getelementptr double, ptr %211, i64 %248
-  %257 = load double, ptr %256, align 8, !tbaa !40
+  %257 = load double, ptr %256, align 8, !tbaa !41
   %258 = getelementptr <8 x double>, ptr %214, i64 %248
-  store double %257, ptr %258, align 8, !tbaa !40
+  store double %257, ptr %258, align 8, !tbaa !41
   %259 = or disjoint i64 %248, 1
   %260 = getelementptr inbounds nuw double, ptr %200, i64 %259
-  %261 = load double, ptr %260, align 8, !tbaa !40
+  %261 = load double, ptr %260, align 8, !tbaa !41
   %262 = getelementptr <8 x double>, ptr %205, i64 %259
-  store double %261, ptr %262, align 8, !tbaa !40
+  store double %261, ptr %262, align 8, !tbaa !41
   %263 = getelementptr double, ptr %206, i64 %259
-  %264 = load double, ptr %263, align 8, !tbaa !40
+  %264 = load double, ptr %263, align 8, !tbaa !41
   %265 = getelementptr <8 x double>, ptr %209, i64 %259
-  store double %264, ptr %265, align 8, !tbaa !40
+  store double %264, ptr %265, align 8, !tbaa !41
   %266 = getelementptr double, ptr %211, i64 %259
-  %267 = load double, ptr %266, align 8, !tbaa !40
+  %267 = load double, ptr %266, align 8, !tbaa !41
   %268 = getelementptr <8 x double>, ptr %214, i64 %259
-  store double %267, ptr %268, align 8, !tbaa !40
+  store double %267, ptr %268, align 8, !tbaa !41
   %269 = add nuw nsw i64 %248, 2
   %270 = add i64 %249, 2
   %271 = icmp eq i64 %270, %218
-  br i1 %271, label %219, label %247, !llvm.loop !150
+  br i1 %271, label %219, label %247, !llvm.loop !168
 
 272:                                              ; preds = %293, %238
   %273 = phi i64 [ 0, %238 ], [ %311, %293 ]
@@ -7061,13 +7872,13 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %276 = phi i64 [ %281, %275 ], [ %273, %272 ]
   %277 = phi i64 [ %282, %275 ], [ 0, %272 ]
   %278 = getelementptr double, ptr %239, i64 %276
-  %279 = load double, ptr %278, align 8, !tbaa !40
+  %279 = load double, ptr %278, align 8, !tbaa !41
   %280 = getelementptr <8 x double>, ptr %242, i64 %276
-  store double %279, ptr %280, align 8, !tbaa !40
+  store double %279, ptr %280, align 8, !tbaa !41
   %281 = add nuw nsw i64 %276, 1
   %282 = add i64 %277, 1
   %283 = icmp eq i64 %282, %243
-  br i1 %283, label %284, label %275, !llvm.loop !151
+  br i1 %283, label %284, label %275, !llvm.loop !169
 
 284:                                              ; preds = %272, %275, %232
   %285 = icmp ne i64 %171, 0
@@ -7077,408 +7888,433 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
 
 288:                                              ; preds = %284
   %289 = fdiv double 1.000000e+00, %236
-  %290 = getelementptr inbounds nuw i8, ptr %162, i64 7672
-  %291 = load ptr, ptr %290, align 8, !tbaa !35
+  %290 = getelementptr inbounds nuw i8, ptr %162, i64 8632
+  %291 = load ptr, ptr %290, align 8, !tbaa !36
   %292 = getelementptr double, ptr %291, i64 %6
-  br label %433
+  br label %450
 
 293:                                              ; preds = %293, %245
   %294 = phi i64 [ 0, %245 ], [ %311, %293 ]
   %295 = phi i64 [ 0, %245 ], [ %312, %293 ]
   %296 = getelementptr double, ptr %239, i64 %294
-  %297 = load double, ptr %296, align 8, !tbaa !40
+  %297 = load double, ptr %296, align 8, !tbaa !41
   %298 = getelementptr <8 x double>, ptr %242, i64 %294
-  store double %297, ptr %298, align 8, !tbaa !40
+  store double %297, ptr %298, align 8, !tbaa !41
   %299 = or disjoint i64 %294, 1
   %300 = getelementptr double, ptr %239, i64 %299
-  %301 = load double, ptr %300, align 8, !tbaa !40
+  %301 = load double, ptr %300, align 8, !tbaa !41
   %302 = getelementptr <8 x double>, ptr %242, i64 %299
-  store double %301, ptr %302, align 8, !tbaa !40
+  store double %301, ptr %302, align 8, !tbaa !41
   %303 = or disjoint i64 %294, 2
   %304 = getelementptr double, ptr %239, i64 %303
-  %305 = load double, ptr %304, align 8, !tbaa !40
+  %305 = load double, ptr %304, align 8, !tbaa !41
   %306 = getelementptr <8 x double>, ptr %242, i64 %303
-  store double %305, ptr %306, align 8, !tbaa !40
+  store double %305, ptr %306, align 8, !tbaa !41
   %307 = or disjoint i64 %294, 3
   %308 = getelementptr double, ptr %239, i64 %307
-  %309 = load double, ptr %308, align 8, !tbaa !40
+  %309 = load double, ptr %308, align 8, !tbaa !41
   %310 = getelementptr <8 x double>, ptr %242, i64 %307
-  store double %309, ptr %310, align 8, !tbaa !40
+  store double %309, ptr %310, align 8, !tbaa !41
   %311 = add nuw nsw i64 %294, 4
   %312 = add i64 %295, 4
   %313 = icmp eq i64 %312, %246
-  br i1 %313, label %272, label %293, !llvm.loop !152
+  br i1 %313, label %272, label %293, !llvm.loop !170
 
-314:                                              ; preds = %433, %284
+314:                                              ; preds = %450, %284
   %315 = getelementptr inbounds nuw i8, ptr %162, i64 2560
   %316 = getelementptr inbounds double, ptr %315, i64 %6
-  %317 = load double, ptr %316, align 8, !tbaa !40
+  %317 = load double, ptr %316, align 8, !tbaa !41
   %318 = getelementptr inbounds nuw i8, ptr %162, i64 2624
   %319 = getelementptr inbounds double, ptr %318, i64 %6
-  %320 = load double, ptr %319, align 8, !tbaa !40
+  %320 = load double, ptr %319, align 8, !tbaa !41
   %321 = getelementptr inbounds nuw i8, ptr %162, i64 2688
   %322 = getelementptr inbounds double, ptr %321, i64 %6
-  %323 = load double, ptr %322, align 8, !tbaa !40
+  %323 = load double, ptr %322, align 8, !tbaa !41
   %324 = getelementptr inbounds nuw i8, ptr %162, i64 2752
   %325 = getelementptr inbounds double, ptr %324, i64 %6
-  %326 = load double, ptr %325, align 8, !tbaa !40
+  %326 = load double, ptr %325, align 8, !tbaa !41
   %327 = tail call double @llvm.fmuladd.f64(double %236, double %326, double %323)
   %328 = tail call double @llvm.fmuladd.f64(double %236, double %327, double %320)
   %329 = tail call double @llvm.fmuladd.f64(double %236, double %328, double %317)
   %330 = getelementptr inbounds nuw i8, ptr %162, i64 832
   %331 = getelementptr inbounds double, ptr %330, i64 %6
-  %332 = load double, ptr %331, align 8, !tbaa !40
+  %332 = load double, ptr %331, align 8, !tbaa !41
   %333 = getelementptr inbounds nuw i8, ptr %162, i64 1408
   %334 = getelementptr inbounds double, ptr %333, i64 %6
-  %335 = load double, ptr %334, align 8, !tbaa !40
+  %335 = load double, ptr %334, align 8, !tbaa !41
   %336 = getelementptr inbounds nuw i8, ptr %162, i64 1536
   %337 = getelementptr inbounds double, ptr %336, i64 %6
-  %338 = load double, ptr %337, align 8, !tbaa !40
+  %338 = load double, ptr %337, align 8, !tbaa !41
   %339 = fsub double %335, %338
   %340 = fmul double %332, %339
   %341 = getelementptr inbounds nuw i8, ptr %162, i64 2944
-  %342 = getelementptr inbounds nuw i8, ptr %162, i64 3712
-  %343 = getelementptr inbounds nuw i8, ptr %162, i64 4480
+  %342 = getelementptr inbounds nuw i8, ptr %162, i64 3840
+  %343 = getelementptr inbounds nuw i8, ptr %162, i64 4736
   %344 = getelementptr inbounds nuw i8, ptr %162, i64 896
   %345 = getelementptr inbounds double, ptr %344, i64 %6
   %346 = getelementptr inbounds nuw i8, ptr %162, i64 1024
   %347 = getelementptr inbounds double, ptr %346, i64 %6
   %348 = getelementptr double, ptr %341, i64 %6
   %349 = getelementptr i8, ptr %348, i64 320
-  store double 0.000000e+00, ptr %349, align 8, !tbaa !40
+  store double 0.000000e+00, ptr %349, align 8, !tbaa !41
   %350 = getelementptr i8, ptr %348, i64 384
-  store double 0.000000e+00, ptr %350, align 8, !tbaa !40
+  store double 0.000000e+00, ptr %350, align 8, !tbaa !41
   %351 = getelementptr i8, ptr %348, i64 448
-  store double 0.000000e+00, ptr %351, align 8, !tbaa !40
+  store double 0.000000e+00, ptr %351, align 8, !tbaa !41
   %352 = getelementptr i8, ptr %348, i64 512
-  store double 0.000000e+00, ptr %352, align 8, !tbaa !40
-  %353 = getelementptr i8, ptr %348, i64 640
-  store double 0.000000e+00, ptr %353, align 8, !tbaa !40
-  store double %236, ptr %348, align 8, !tbaa !40
-  %354 = getelementptr inbounds nuw i8, ptr %162, i64 3008
-  %355 = getelementptr inbounds double, ptr %354, i64 %6
-  store double %335, ptr %355, align 8, !tbaa !40
-  %356 = load double, ptr %345, align 8, !tbaa !40
-  %357 = getelementptr inbounds nuw i8, ptr %162, i64 3072
-  %358 = getelementptr inbounds double, ptr %357, i64 %6
-  store double %356, ptr %358, align 8, !tbaa !40
-  %359 = getelementptr inbounds nuw i8, ptr %162, i64 3136
+  store double 0.000000e+00, ptr %352, align 8, !tbaa !41
+  %353 = getelementptr i8, ptr %348, i64 576
+  store double 0.000000e+00, ptr %353, align 8, !tbaa !41
+  %354 = getelementptr i8, ptr %348, i64 704
+  store double 0.000000e+00, ptr %354, align 8, !tbaa !41
+  %355 = getelementptr i8, ptr %348, i64 768
+  store double 0.000000e+00, ptr %355, align 8, !tbaa !41
+  store double %236, ptr %348, align 8, !tbaa !41
+  %356 = getelementptr inbounds nuw i8, ptr %162, i64 3008
+  %357 = getelementptr inbounds double, ptr %356, i64 %6
+  store double %335, ptr %357, align 8, !tbaa !41
+  %358 = load double, ptr %345, align 8, !tbaa !41
+  %359 = getelementptr inbounds nuw i8, ptr %162, i64 3072
   %360 = getelementptr inbounds double, ptr %359, i64 %6
-  store double %340, ptr %360, align 8, !tbaa !40
-  %361 = getelementptr inbounds nuw i8, ptr %162, i64 3520
+  store double %358, ptr %360, align 8, !tbaa !41
+  %361 = getelementptr inbounds nuw i8, ptr %162, i64 3136
   %362 = getelementptr inbounds double, ptr %361, i64 %6
-  store double %235, ptr %362, align 8, !tbaa !40
-  %363 = load double, ptr %347, align 8, !tbaa !40
-  %364 = getelementptr inbounds nuw i8, ptr %162, i64 3200
-  %365 = getelementptr inbounds double, ptr %364, i64 %6
-  store double %363, ptr %365, align 8, !tbaa !40
-  %366 = getelementptr inbounds nuw i8, ptr %162, i64 3648
+  store double %340, ptr %362, align 8, !tbaa !41
+  %363 = getelementptr inbounds nuw i8, ptr %162, i64 3584
+  %364 = getelementptr inbounds double, ptr %363, i64 %6
+  store double %235, ptr %364, align 8, !tbaa !41
+  %365 = load double, ptr %347, align 8, !tbaa !41
+  %366 = getelementptr inbounds nuw i8, ptr %162, i64 3200
   %367 = getelementptr inbounds double, ptr %366, i64 %6
-  store double %329, ptr %367, align 8, !tbaa !40
-  %368 = getelementptr double, ptr %342, i64 %6
-  %369 = getelementptr i8, ptr %368, i64 320
-  store double 0.000000e+00, ptr %369, align 8, !tbaa !40
-  %370 = getelementptr i8, ptr %368, i64 384
-  store double 0.000000e+00, ptr %370, align 8, !tbaa !40
-  %371 = getelementptr i8, ptr %368, i64 448
-  store double 0.000000e+00, ptr %371, align 8, !tbaa !40
-  %372 = getelementptr i8, ptr %368, i64 512
-  store double 0.000000e+00, ptr %372, align 8, !tbaa !40
-  %373 = getelementptr i8, ptr %368, i64 640
-  store double 0.000000e+00, ptr %373, align 8, !tbaa !40
-  store double %236, ptr %368, align 8, !tbaa !40
-  %374 = getelementptr inbounds nuw i8, ptr %162, i64 3776
-  %375 = getelementptr inbounds double, ptr %374, i64 %6
-  store double %335, ptr %375, align 8, !tbaa !40
-  %376 = getelementptr inbounds nuw i8, ptr %162, i64 3840
-  %377 = getelementptr inbounds double, ptr %376, i64 %6
-  store double %356, ptr %377, align 8, !tbaa !40
+  store double %365, ptr %367, align 8, !tbaa !41
+  %368 = getelementptr inbounds nuw i8, ptr %162, i64 3776
+  %369 = getelementptr inbounds double, ptr %368, i64 %6
+  store double %329, ptr %369, align 8, !tbaa !41
+  %370 = getelementptr double, ptr %342, i64 %6
+  %371 = getelementptr i8, ptr %370, i64 320
+  store double 0.000000e+00, ptr %371, align 8, !tbaa !41
+  %372 = getelementptr i8, ptr %370, i64 384
+  store double 0.000000e+00, ptr %372, align 8, !tbaa !41
+  %373 = getelementptr i8, ptr %370, i64 448
+  store double 0.000000e+00, ptr %373, align 8, !tbaa !41
+  %374 = getelementptr i8, ptr %370, i64 512
+  store double 0.000000e+00, ptr %374, align 8, !tbaa !41
+  %375 = getelementptr i8, ptr %370, i64 576
+  store double 0.000000e+00, ptr %375, align 8, !tbaa !41
+  %376 = getelementptr i8, ptr %370, i64 704
+  store double 0.000000e+00, ptr %376, align 8, !tbaa !41
+  %377 = getelementptr i8, ptr %370, i64 768
+  store double 0.000000e+00, ptr %377, align 8, !tbaa !41
+  store double %236, ptr %370, align 8, !tbaa !41
   %378 = getelementptr inbounds nuw i8, ptr %162, i64 3904
   %379 = getelementptr inbounds double, ptr %378, i64 %6
-  store double %340, ptr %379, align 8, !tbaa !40
-  %380 = getelementptr inbounds nuw i8, ptr %162, i64 4288
+  store double %335, ptr %379, align 8, !tbaa !41
+  %380 = getelementptr inbounds nuw i8, ptr %162, i64 3968
   %381 = getelementptr inbounds double, ptr %380, i64 %6
-  store double %235, ptr %381, align 8, !tbaa !40
-  %382 = getelementptr inbounds nuw i8, ptr %162, i64 3968
+  store double %358, ptr %381, align 8, !tbaa !41
+  %382 = getelementptr inbounds nuw i8, ptr %162, i64 4032
   %383 = getelementptr inbounds double, ptr %382, i64 %6
-  store double %363, ptr %383, align 8, !tbaa !40
-  %384 = getelementptr inbounds nuw i8, ptr %162, i64 4416
+  store double %340, ptr %383, align 8, !tbaa !41
+  %384 = getelementptr inbounds nuw i8, ptr %162, i64 4480
   %385 = getelementptr inbounds double, ptr %384, i64 %6
-  store double %329, ptr %385, align 8, !tbaa !40
-  %386 = getelementptr double, ptr %343, i64 %6
-  %387 = getelementptr i8, ptr %386, i64 320
-  store double 0.000000e+00, ptr %387, align 8, !tbaa !40
-  %388 = getelementptr i8, ptr %386, i64 384
-  store double 0.000000e+00, ptr %388, align 8, !tbaa !40
-  %389 = getelementptr i8, ptr %386, i64 448
-  store double 0.000000e+00, ptr %389, align 8, !tbaa !40
-  %390 = getelementptr i8, ptr %386, i64 512
-  store double 0.000000e+00, ptr %390, align 8, !tbaa !40
-  %391 = getelementptr i8, ptr %386, i64 640
-  store double 0.000000e+00, ptr %391, align 8, !tbaa !40
-  store double %236, ptr %386, align 8, !tbaa !40
-  %392 = load double, ptr %334, align 8, !tbaa !40
-  %393 = getelementptr inbounds nuw i8, ptr %162, i64 4544
-  %394 = getelementptr inbounds double, ptr %393, i64 %6
-  store double %392, ptr %394, align 8, !tbaa !40
-  %395 = getelementptr inbounds nuw i8, ptr %162, i64 4608
-  %396 = getelementptr inbounds double, ptr %395, i64 %6
-  store double %356, ptr %396, align 8, !tbaa !40
-  %397 = getelementptr inbounds nuw i8, ptr %162, i64 4672
-  %398 = getelementptr inbounds double, ptr %397, i64 %6
-  store double %340, ptr %398, align 8, !tbaa !40
-  %399 = getelementptr inbounds nuw i8, ptr %162, i64 5056
+  store double %235, ptr %385, align 8, !tbaa !41
+  %386 = getelementptr inbounds nuw i8, ptr %162, i64 4096
+  %387 = getelementptr inbounds double, ptr %386, i64 %6
+  store double %365, ptr %387, align 8, !tbaa !41
+  %388 = getelementptr inbounds nuw i8, ptr %162, i64 4672
+  %389 = getelementptr inbounds double, ptr %388, i64 %6
+  store double %329, ptr %389, align 8, !tbaa !41
+  %390 = getelementptr double, ptr %343, i64 %6
+  %391 = getelementptr i8, ptr %390, i64 320
+  store double 0.000000e+00, ptr %391, align 8, !tbaa !41
+  %392 = getelementptr i8, ptr %390, i64 384
+  store double 0.000000e+00, ptr %392, align 8, !tbaa !41
+  %393 = getelementptr i8, ptr %390, i64 448
+  store double 0.000000e+00, ptr %393, align 8, !tbaa !41
+  %394 = getelementptr i8, ptr %390, i64 512
+  store double 0.000000e+00, ptr %394, align 8, !tbaa !41
+  %395 = getelementptr i8, ptr %390, i64 576
+  store double 0.000000e+00, ptr %395, align 8, !tbaa !41
+  %396 = getelementptr i8, ptr %390, i64 704
+  store double 0.000000e+00, ptr %396, align 8, !tbaa !41
+  %397 = getelementptr i8, ptr %390, i64 768
+  store double 0.000000e+00, ptr %397, align 8, !tbaa !41
+  store double %236, ptr %390, align 8, !tbaa !41
+  %398 = load double, ptr %334, align 8, !tbaa !41
+  %399 = getelementptr inbounds nuw i8, ptr %162, i64 4800
   %400 = getelementptr inbounds double, ptr %399, i64 %6
-  store double %235, ptr %400, align 8, !tbaa !40
-  %401 = getelementptr inbounds nuw i8, ptr %162, i64 4736
+  store double %398, ptr %400, align 8, !tbaa !41
+  %401 = getelementptr inbounds nuw i8, ptr %162, i64 4864
   %402 = getelementptr inbounds double, ptr %401, i64 %6
-  store double %363, ptr %402, align 8, !tbaa !40
-  %403 = getelementptr inbounds nuw i8, ptr %162, i64 5184
+  store double %358, ptr %402, align 8, !tbaa !41
+  %403 = getelementptr inbounds nuw i8, ptr %162, i64 4928
   %404 = getelementptr inbounds double, ptr %403, i64 %6
-  store double %329, ptr %404, align 8, !tbaa !40
-  %405 = load double, ptr %345, align 8, !tbaa !40
-  %406 = fadd double %340, %405
-  %407 = getelementptr inbounds nuw i8, ptr %162, i64 1600
+  store double %340, ptr %404, align 8, !tbaa !41
+  %405 = getelementptr inbounds nuw i8, ptr %162, i64 5376
+  %406 = getelementptr inbounds double, ptr %405, i64 %6
+  store double %235, ptr %406, align 8, !tbaa !41
+  %407 = getelementptr inbounds nuw i8, ptr %162, i64 4992
   %408 = getelementptr inbounds double, ptr %407, i64 %6
-  store double %406, ptr %408, align 8, !tbaa !40
+  store double %365, ptr %408, align 8, !tbaa !41
   %409 = getelementptr inbounds nuw i8, ptr %162, i64 5568
-  %410 = getelementptr inbounds nuw i8, ptr %162, i64 6400
-  %411 = getelementptr inbounds nuw i8, ptr %162, i64 6464
-  %412 = getelementptr inbounds nuw i8, ptr %162, i64 7232
-  %413 = getelementptr inbounds double, ptr %409, i64 %6
-  store double %235, ptr %413, align 8, !tbaa !40
-  %414 = getelementptr inbounds double, ptr %410, i64 %6
-  store double %235, ptr %414, align 8, !tbaa !40
-  %415 = getelementptr inbounds double, ptr %411, i64 %6
-  store double %235, ptr %415, align 8, !tbaa !40
-  %416 = getelementptr inbounds double, ptr %412, i64 %6
-  store double %235, ptr %416, align 8, !tbaa !40
-  %417 = getelementptr inbounds nuw i8, ptr %162, i64 5632
-  %418 = getelementptr inbounds nuw i8, ptr %162, i64 5696
-  %419 = getelementptr inbounds nuw i8, ptr %162, i64 7296
-  %420 = getelementptr inbounds nuw i8, ptr %162, i64 7168
-  %421 = getelementptr inbounds nuw i8, ptr %162, i64 6848
-  %422 = getelementptr inbounds double, ptr %417, i64 %6
-  store double 0.000000e+00, ptr %422, align 8, !tbaa !40
-  %423 = getelementptr inbounds double, ptr %418, i64 %6
-  store double 0.000000e+00, ptr %423, align 8, !tbaa !40
-  %424 = getelementptr inbounds double, ptr %419, i64 %6
-  store double 0.000000e+00, ptr %424, align 8, !tbaa !40
-  %425 = getelementptr inbounds double, ptr %420, i64 %6
-  store double 0.000000e+00, ptr %425, align 8, !tbaa !40
-  %426 = getelementptr inbounds double, ptr %421, i64 %6
-  store double 0.000000e+00, ptr %426, align 8, !tbaa !40
-  %427 = getelementptr inbounds nuw i8, ptr %162, i64 7360
-  %428 = getelementptr inbounds i64, ptr %427, i64 %6
-  store i64 0, ptr %428, align 8, !tbaa !30
-  %429 = getelementptr inbounds nuw i8, ptr %162, i64 7424
-  %430 = getelementptr inbounds i64, ptr %429, i64 %6
-  store i64 -1, ptr %430, align 8, !tbaa !30
-  %431 = getelementptr inbounds nuw i8, ptr %162, i64 7488
-  %432 = getelementptr inbounds i64, ptr %431, i64 %6
-  store i64 0, ptr %432, align 8, !tbaa !30
-  br i1 %201, label %455, label %471
+  %410 = getelementptr inbounds double, ptr %409, i64 %6
+  store double %329, ptr %410, align 8, !tbaa !41
+  %411 = load double, ptr %345, align 8, !tbaa !41
+  %412 = fadd double %340, %411
+  %413 = getelementptr inbounds nuw i8, ptr %162, i64 1600
+  %414 = getelementptr inbounds double, ptr %413, i64 %6
+  store double %412, ptr %414, align 8, !tbaa !41
+  %415 = fcmp ogt double %411, 0.000000e+00
+  %416 = fdiv double 1.000000e+00, %411
+  %417 = select i1 %415, double %416, double 0.000000e+00
+  %418 = getelementptr inbounds nuw i8, ptr %162, i64 7744
+  %419 = getelementptr inbounds double, ptr %418, i64 %6
+  store double %417, ptr %419, align 8, !tbaa !41
+  %420 = getelementptr inbounds nuw i8, ptr %162, i64 704
+  %421 = getelementptr inbounds double, ptr %420, i64 %6
+  %422 = load double, ptr %421, align 8, !tbaa !41
+  %423 = fdiv double 1.000000e+00, %422
+  %424 = getelementptr inbounds nuw i8, ptr %162, i64 7808
+  %425 = getelementptr inbounds double, ptr %424, i64 %6
+  store double %423, ptr %425, align 8, !tbaa !41
+  %426 = getelementptr inbounds nuw i8, ptr %162, i64 5952
+  %427 = getelementptr inbounds nuw i8, ptr %162, i64 6784
+  %428 = getelementptr inbounds nuw i8, ptr %162, i64 6848
+  %429 = getelementptr inbounds nuw i8, ptr %162, i64 7616
+  %430 = getelementptr inbounds double, ptr %426, i64 %6
+  store double %235, ptr %430, align 8, !tbaa !41
+  %431 = getelementptr inbounds double, ptr %427, i64 %6
+  store double %235, ptr %431, align 8, !tbaa !41
+  %432 = getelementptr inbounds double, ptr %428, i64 %6
+  store double %235, ptr %432, align 8, !tbaa !41
+  %433 = getelementptr inbounds double, ptr %429, i64 %6
+  store double %235, ptr %433, align 8, !tbaa !41
+  %434 = getelementptr inbounds nuw i8, ptr %162, i64 6016
+  %435 = getelementptr inbounds nuw i8, ptr %162, i64 6080
+  %436 = getelementptr inbounds nuw i8, ptr %162, i64 7680
+  %437 = getelementptr inbounds nuw i8, ptr %162, i64 7552
+  %438 = getelementptr inbounds nuw i8, ptr %162, i64 7232
+  %439 = getelementptr inbounds double, ptr %434, i64 %6
+  store double 0.000000e+00, ptr %439, align 8, !tbaa !41
+  %440 = getelementptr inbounds double, ptr %435, i64 %6
+  store double 0.000000e+00, ptr %440, align 8, !tbaa !41
+  %441 = getelementptr inbounds double, ptr %436, i64 %6
+  store double 0.000000e+00, ptr %441, align 8, !tbaa !41
+  %442 = getelementptr inbounds double, ptr %437, i64 %6
+  store double 0.000000e+00, ptr %442, align 8, !tbaa !41
+  %443 = getelementptr inbounds double, ptr %438, i64 %6
+  store double 0.000000e+00, ptr %443, align 8, !tbaa !41
+  %444 = getelementptr inbounds nuw i8, ptr %162, i64 8320
+  %445 = getelementptr inbounds i64, ptr %444, i64 %6
+  store i64 0, ptr %445, align 8, !tbaa !30
+  %446 = getelementptr inbounds nuw i8, ptr %162, i64 8384
+  %447 = getelementptr inbounds i64, ptr %446, i64 %6
+  store i64 -1, ptr %447, align 8, !tbaa !30
+  %448 = getelementptr inbounds nuw i8, ptr %162, i64 8448
+  %449 = getelementptr inbounds i64, ptr %448, i64 %6
+  store i64 0, ptr %449, align 8, !tbaa !30
+  br i1 %201, label %472, label %488
 
-433:                                              ; preds = %288, %433
-  %434 = phi i64 [ 0, %288 ], [ %453, %433 ]
-  %435 = icmp slt i64 %434, %171
-  %436 = select i1 %435, double %289, double 1.000000e+00
-  %437 = shl i64 %434, 8
-  %438 = getelementptr i8, ptr %292, i64 %437
-  %439 = load double, ptr %438, align 8, !tbaa !40
-  %440 = fmul double %436, %439
-  store double %440, ptr %438, align 8, !tbaa !40
-  %441 = fdiv double %436, %236
-  %442 = getelementptr i8, ptr %438, i64 64
-  %443 = load double, ptr %442, align 8, !tbaa !40
-  %444 = fmul double %441, %443
-  store double %444, ptr %442, align 8, !tbaa !40
-  %445 = fdiv double %441, %236
-  %446 = getelementptr i8, ptr %438, i64 128
-  %447 = load double, ptr %446, align 8, !tbaa !40
-  %448 = fmul double %445, %447
-  store double %448, ptr %446, align 8, !tbaa !40
-  %449 = fdiv double %445, %236
-  %450 = getelementptr i8, ptr %438, i64 192
-  %451 = load double, ptr %450, align 8, !tbaa !40
-  %452 = fmul double %449, %451
-  store double %452, ptr %450, align 8, !tbaa !40
-  %453 = add nuw nsw i64 %434, 1
-  %454 = icmp slt i64 %434, %165
-  br i1 %454, label %433, label %314, !llvm.loop !153
+450:                                              ; preds = %288, %450
+  %451 = phi i64 [ 0, %288 ], [ %470, %450 ]
+  %452 = icmp slt i64 %451, %171
+  %453 = select i1 %452, double %289, double 1.000000e+00
+  %454 = shl i64 %451, 8
+  %455 = getelementptr i8, ptr %292, i64 %454
+  %456 = load double, ptr %455, align 8, !tbaa !41
+  %457 = fmul double %453, %456
+  store double %457, ptr %455, align 8, !tbaa !41
+  %458 = fdiv double %453, %236
+  %459 = getelementptr i8, ptr %455, i64 64
+  %460 = load double, ptr %459, align 8, !tbaa !41
+  %461 = fmul double %458, %460
+  store double %461, ptr %459, align 8, !tbaa !41
+  %462 = fdiv double %458, %236
+  %463 = getelementptr i8, ptr %455, i64 128
+  %464 = load double, ptr %463, align 8, !tbaa !41
+  %465 = fmul double %462, %464
+  store double %465, ptr %463, align 8, !tbaa !41
+  %466 = fdiv double %462, %236
+  %467 = getelementptr i8, ptr %455, i64 192
+  %468 = load double, ptr %467, align 8, !tbaa !41
+  %469 = fmul double %466, %468
+  store double %469, ptr %467, align 8, !tbaa !41
+  %470 = add nuw nsw i64 %451, 1
+  %471 = icmp slt i64 %451, %165
+  br i1 %471, label %450, label %314, !llvm.loop !171
 
-455:                                              ; preds = %314
-  %456 = getelementptr inbounds nuw i8, ptr %162, i64 7576
-  %457 = load ptr, ptr %456, align 8, !tbaa !55
-  %458 = getelementptr double, ptr %457, i64 %6
-  %459 = getelementptr inbounds nuw i8, ptr %162, i64 7568
-  %460 = load ptr, ptr %459, align 16, !tbaa !44
-  %461 = getelementptr double, ptr %460, i64 %6
-  %462 = getelementptr inbounds nuw i8, ptr %162, i64 7560
-  %463 = load ptr, ptr %462, align 8, !tbaa !56
-  %464 = getelementptr double, ptr %463, i64 %6
-  %465 = getelementptr inbounds nuw i8, ptr %162, i64 7600
-  %466 = load ptr, ptr %465, align 16, !tbaa !45
-  %467 = getelementptr double, ptr %466, i64 %6
-  %468 = getelementptr inbounds nuw i8, ptr %162, i64 7592
-  %469 = load ptr, ptr %468, align 8, !tbaa !63
-  %470 = getelementptr double, ptr %469, i64 %6
-  br label %484
-
-471:                                              ; preds = %484, %314
-  %472 = icmp slt i64 %166, 0
-  br i1 %472, label %545, label %473
-
-473:                                              ; preds = %471
-  %474 = getelementptr inbounds nuw i8, ptr %162, i64 7744
-  %475 = load ptr, ptr %474, align 64, !tbaa !58
-  %476 = getelementptr double, ptr %475, i64 %6
-  %477 = getelementptr inbounds nuw i8, ptr %162, i64 7736
-  %478 = load ptr, ptr %477, align 8, !tbaa !47
-  %479 = getelementptr double, ptr %478, i64 %6
-  %480 = icmp eq i64 %166, 0
-  br i1 %480, label %493, label %481
-
-481:                                              ; preds = %473
-  %482 = add nuw i64 %166, 1
-  %483 = and i64 %482, -2
-  br label %518
-
-484:                                              ; preds = %455, %484
-  %485 = phi i64 [ 0, %455 ], [ %491, %484 ]
-  %486 = getelementptr <8 x double>, ptr %458, i64 %485
-  store double %235, ptr %486, align 8, !tbaa !40
-  %487 = getelementptr <8 x double>, ptr %461, i64 %485
-  store double %235, ptr %487, align 8, !tbaa !40
-  %488 = getelementptr <8 x double>, ptr %464, i64 %485
-  store double %235, ptr %488, align 8, !tbaa !40
-  %489 = getelementptr <8 x double>, ptr %467, i64 %485
-  store double 1.000000e+00, ptr %489, align 8, !tbaa !40
-  %490 = getelementptr <8 x double>, ptr %470, i64 %485
-  store double 1.000000e+00, ptr %490, align 8, !tbaa !40
-  %491 = add nuw nsw i64 %485, 1
-  %492 = icmp eq i64 %491, %165
-  br i1 %492, label %471, label %484, !llvm.loop !154
-
-493:                                              ; preds = %532, %473
-  %494 = phi i64 [ 0, %473 ], [ %536, %532 ]
-  %495 = and i64 %166, 1
-  %496 = icmp eq i64 %495, 0
-  br i1 %496, label %497, label %505
-
-497:                                              ; preds = %493
-  %498 = icmp slt i64 %494, %166
-  br i1 %498, label %501, label %499
-
-499:                                              ; preds = %497
-  %500 = load double, ptr %334, align 8, !tbaa !40
+472:                                              ; preds = %314
+  %473 = getelementptr inbounds nuw i8, ptr %162, i64 8536
+  %474 = load ptr, ptr %473, align 8, !tbaa !56
+  %475 = getelementptr double, ptr %474, i64 %6
+  %476 = getelementptr inbounds nuw i8, ptr %162, i64 8528
+  %477 = load ptr, ptr %476, align 16, !tbaa !45
+  %478 = getelementptr double, ptr %477, i64 %6
+  %479 = getelementptr inbounds nuw i8, ptr %162, i64 8520
+  %480 = load ptr, ptr %479, align 8, !tbaa !57
+  %481 = getelementptr double, ptr %480, i64 %6
+  %482 = getelementptr inbounds nuw i8, ptr %162, i64 8560
+  %483 = load ptr, ptr %482, align 16, !tbaa !46
+  %484 = getelementptr double, ptr %483, i64 %6
+  %485 = getelementptr inbounds nuw i8, ptr %162, i64 8552
+  %486 = load ptr, ptr %485, align 8, !tbaa !67
+  %487 = getelementptr double, ptr %486, i64 %6
   br label %501
 
-501:                                              ; preds = %499, %497
-  %502 = phi double [ %500, %499 ], [ %329, %497 ]
-  %503 = getelementptr <8 x double>, ptr %476, i64 %494
-  store double %502, ptr %503, align 8, !tbaa !40
-  %504 = getelementptr <8 x double>, ptr %479, i64 %494
-  store double %502, ptr %504, align 8, !tbaa !40
-  br label %505
+488:                                              ; preds = %501, %314
+  %489 = icmp slt i64 %166, 0
+  br i1 %489, label %562, label %490
 
-505:                                              ; preds = %493, %501
-  %506 = icmp eq i64 %166, 0
-  br i1 %506, label %545, label %507
+490:                                              ; preds = %488
+  %491 = getelementptr inbounds nuw i8, ptr %162, i64 8704
+  %492 = load ptr, ptr %491, align 64, !tbaa !59
+  %493 = getelementptr double, ptr %492, i64 %6
+  %494 = getelementptr inbounds nuw i8, ptr %162, i64 8696
+  %495 = load ptr, ptr %494, align 8, !tbaa !48
+  %496 = getelementptr double, ptr %495, i64 %6
+  %497 = icmp eq i64 %166, 0
+  br i1 %497, label %510, label %498
 
-507:                                              ; preds = %505
-  %508 = getelementptr inbounds nuw i8, ptr %162, i64 7696
-  %509 = load ptr, ptr %508, align 16, !tbaa !60
-  %510 = getelementptr double, ptr %509, i64 %6
-  %511 = getelementptr inbounds nuw i8, ptr %162, i64 7688
-  %512 = load ptr, ptr %511, align 8, !tbaa !48
-  %513 = getelementptr double, ptr %512, i64 %6
-  %514 = and i64 %166, 1
-  %515 = icmp eq i64 %166, 1
-  br i1 %515, label %539, label %516
+498:                                              ; preds = %490
+  %499 = add nuw i64 %166, 1
+  %500 = and i64 %499, -2
+  br label %535
 
-516:                                              ; preds = %507
-  %517 = and i64 %166, 9223372036854775806
+501:                                              ; preds = %472, %501
+  %502 = phi i64 [ 0, %472 ], [ %508, %501 ]
+  %503 = getelementptr <8 x double>, ptr %475, i64 %502
+  store double %235, ptr %503, align 8, !tbaa !41
+  %504 = getelementptr <8 x double>, ptr %478, i64 %502
+  store double %235, ptr %504, align 8, !tbaa !41
+  %505 = getelementptr <8 x double>, ptr %481, i64 %502
+  store double %235, ptr %505, align 8, !tbaa !41
+  %506 = getelementptr <8 x double>, ptr %484, i64 %502
+  store double 1.000000e+00, ptr %506, align 8, !tbaa !41
+  %507 = getelementptr <8 x double>, ptr %487, i64 %502
+  store double 1.000000e+00, ptr %507, align 8, !tbaa !41
+  %508 = add nuw nsw i64 %502, 1
+  %509 = icmp eq i64 %508, %165
+  br i1 %509, label %488, label %501, !llvm.loop !172
+
+510:                                              ; preds = %549, %490
+  %511 = phi i64 [ 0, %490 ], [ %553, %549 ]
+  %512 = and i64 %166, 1
+  %513 = icmp eq i64 %512, 0
+  br i1 %513, label %514, label %522
+
+514:                                              ; preds = %510
+  %515 = icmp slt i64 %511, %166
+  br i1 %515, label %518, label %516
+
+516:                                              ; preds = %514
+  %517 = load double, ptr %334, align 8, !tbaa !41
+  br label %518
+
+518:                                              ; preds = %516, %514
+  %519 = phi double [ %517, %516 ], [ %329, %514 ]
+  %520 = getelementptr <8 x double>, ptr %493, i64 %511
+  store double %519, ptr %520, align 8, !tbaa !41
+  %521 = getelementptr <8 x double>, ptr %496, i64 %511
+  store double %519, ptr %521, align 8, !tbaa !41
+  br label %522
+
+522:                                              ; preds = %510, %518
+  %523 = icmp eq i64 %166, 0
+  br i1 %523, label %562, label %524
+
+524:                                              ; preds = %522
+  %525 = getelementptr inbounds nuw i8, ptr %162, i64 8656
+  %526 = load ptr, ptr %525, align 16, !tbaa !61
+  %527 = getelementptr double, ptr %526, i64 %6
+  %528 = getelementptr inbounds nuw i8, ptr %162, i64 8648
+  %529 = load ptr, ptr %528, align 8, !tbaa !49
+  %530 = getelementptr double, ptr %529, i64 %6
+  %531 = and i64 %166, 1
+  %532 = icmp eq i64 %166, 1
+  br i1 %532, label %556, label %533
+
+533:                                              ; preds = %524
+  %534 = and i64 %166, 9223372036854775806
+  br label %566
+
+535:                                              ; preds = %549, %498
+  %536 = phi i64 [ 0, %498 ], [ %553, %549 ]
+  %537 = phi i64 [ 0, %498 ], [ %554, %549 ]
+  %538 = icmp slt i64 %536, %166
+  br i1 %538, label %541, label %539
+
+539:                                              ; preds = %535
+  %540 = load double, ptr %334, align 8, !tbaa !41
+  br label %541
+
+541:                                              ; preds = %535, %539
+  %542 = phi double [ %540, %539 ], [ %329, %535 ]
+  %543 = getelementptr <8 x double>, ptr %493, i64 %536
+  store double %542, ptr %543, align 8, !tbaa !41
+  %544 = getelementptr <8 x double>, ptr %496, i64 %536
+  store double %542, ptr %544, align 8, !tbaa !41
+  %545 = or disjoint i64 %536, 1
+  %546 = icmp slt i64 %545, %166
+  br i1 %546, label %549, label %547
+
+547:                                              ; preds = %541
+  %548 = load double, ptr %334, align 8, !tbaa !41
   br label %549
 
-518:                                              ; preds = %532, %481
-  %519 = phi i64 [ 0, %481 ], [ %536, %532 ]
-  %520 = phi i64 [ 0, %481 ], [ %537, %532 ]
-  %521 = icmp slt i64 %519, %166
-  br i1 %521, label %524, label %522
+549:                                              ; preds = %547, %541
+  %550 = phi double [ %548, %547 ], [ %329, %541 ]
+  %551 = getelementptr <8 x double>, ptr %493, i64 %545
+  store double %550, ptr %551, align 8, !tbaa !41
+  %552 = getelementptr <8 x double>, ptr %496, i64 %545
+  store double %550, ptr %552, align 8, !tbaa !41
+  %553 = add nuw i64 %536, 2
+  %554 = add i64 %537, 2
+  %555 = icmp eq i64 %554, %500
+  br i1 %555, label %510, label %535, !llvm.loop !173
 
-522:                                              ; preds = %518
-  %523 = load double, ptr %334, align 8, !tbaa !40
-  br label %524
+556:                                              ; preds = %566, %524
+  %557 = phi i64 [ 0, %524 ], [ %574, %566 ]
+  %558 = icmp eq i64 %531, 0
+  br i1 %558, label %562, label %559
 
-524:                                              ; preds = %518, %522
-  %525 = phi double [ %523, %522 ], [ %329, %518 ]
-  %526 = getelementptr <8 x double>, ptr %476, i64 %519
-  store double %525, ptr %526, align 8, !tbaa !40
-  %527 = getelementptr <8 x double>, ptr %479, i64 %519
-  store double %525, ptr %527, align 8, !tbaa !40
-  %528 = or disjoint i64 %519, 1
-  %529 = icmp slt i64 %528, %166
-  br i1 %529, label %532, label %530
+559:                                              ; preds = %556
+  %560 = getelementptr <8 x double>, ptr %527, i64 %557
+  store double %235, ptr %560, align 8, !tbaa !41
+  %561 = getelementptr <8 x double>, ptr %530, i64 %557
+  store double %235, ptr %561, align 8, !tbaa !41
+  br label %562
 
-530:                                              ; preds = %524
-  %531 = load double, ptr %334, align 8, !tbaa !40
-  br label %532
+562:                                              ; preds = %559, %556, %488, %522
+  %563 = add nuw nsw i64 %161, 1
+  %564 = load i64, ptr %27, align 8, !tbaa !20
+  %565 = icmp slt i64 %563, %564
+  br i1 %565, label %160, label %61, !llvm.loop !174
 
-532:                                              ; preds = %530, %524
-  %533 = phi double [ %531, %530 ], [ %329, %524 ]
-  %534 = getelementptr <8 x double>, ptr %476, i64 %528
-  store double %533, ptr %534, align 8, !tbaa !40
-  %535 = getelementptr <8 x double>, ptr %479, i64 %528
-  store double %533, ptr %535, align 8, !tbaa !40
-  %536 = add nuw i64 %519, 2
-  %537 = add i64 %520, 2
-  %538 = icmp eq i64 %537, %483
-  br i1 %538, label %493, label %518, !llvm.loop !155
-
-539:                                              ; preds = %549, %507
-  %540 = phi i64 [ 0, %507 ], [ %557, %549 ]
-  %541 = icmp eq i64 %514, 0
-  br i1 %541, label %545, label %542
-
-542:                                              ; preds = %539
-  %543 = getelementptr <8 x double>, ptr %510, i64 %540
-  store double %235, ptr %543, align 8, !tbaa !40
-  %544 = getelementptr <8 x double>, ptr %513, i64 %540
-  store double %235, ptr %544, align 8, !tbaa !40
-  br label %545
-
-545:                                              ; preds = %542, %539, %471, %505
-  %546 = add nuw nsw i64 %161, 1
-  %547 = load i64, ptr %27, align 8, !tbaa !20
-  %548 = icmp slt i64 %546, %547
-  br i1 %548, label %160, label %61, !llvm.loop !156
-
-549:                                              ; preds = %549, %516
-  %550 = phi i64 [ 0, %516 ], [ %557, %549 ]
-  %551 = phi i64 [ 0, %516 ], [ %558, %549 ]
-  %552 = getelementptr <8 x double>, ptr %510, i64 %550
-  store double %235, ptr %552, align 8, !tbaa !40
-  %553 = getelementptr <8 x double>, ptr %513, i64 %550
-  store double %235, ptr %553, align 8, !tbaa !40
-  %554 = or disjoint i64 %550, 1
-  %555 = getelementptr <8 x double>, ptr %510, i64 %554
-  store double %235, ptr %555, align 8, !tbaa !40
-  %556 = getelementptr <8 x double>, ptr %513, i64 %554
-  store double %235, ptr %556, align 8, !tbaa !40
-  %557 = add nuw nsw i64 %550, 2
-  %558 = add i64 %551, 2
-  %559 = icmp eq i64 %558, %517
-  br i1 %559, label %539, label %549, !llvm.loop !157
+566:                                              ; preds = %566, %533
+  %567 = phi i64 [ 0, %533 ], [ %574, %566 ]
+  %568 = phi i64 [ 0, %533 ], [ %575, %566 ]
+  %569 = getelementptr <8 x double>, ptr %527, i64 %567
+  store double %235, ptr %569, align 8, !tbaa !41
+  %570 = getelementptr <8 x double>, ptr %530, i64 %567
+  store double %235, ptr %570, align 8, !tbaa !41
+  %571 = or disjoint i64 %567, 1
+  %572 = getelementptr <8 x double>, ptr %527, i64 %571
+  store double %235, ptr %572, align 8, !tbaa !41
+  %573 = getelementptr <8 x double>, ptr %530, i64 %571
+  store double %235, ptr %573, align 8, !tbaa !41
+  %574 = add nuw nsw i64 %567, 2
+  %575 = add i64 %568, 2
+  %576 = icmp eq i64 %575, %534
+  br i1 %576, label %556, label %566, !llvm.loop !175
 }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(readwrite, inaccessiblemem: none)
 define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture noundef nonnull align 64 dereferenceable(6160) %0, ptr nocapture noundef nonnull readonly align 8 dereferenceable(216) %1, i32 noundef range(i32 -2147483648, 15) %2) unnamed_addr #2 {
   %4 = alloca <8 x i64>, align 64
   %5 = getelementptr inbounds nuw i8, ptr %1, i64 88
-  %6 = load ptr, ptr %5, align 8, !tbaa !158
+  %6 = load ptr, ptr %5, align 8, !tbaa !176
   %7 = getelementptr inbounds nuw i8, ptr %1, i64 112
-  %8 = load ptr, ptr %7, align 8, !tbaa !159
+  %8 = load ptr, ptr %7, align 8, !tbaa !177
   %9 = getelementptr inbounds nuw i8, ptr %0, i64 5760
   %10 = sext i32 %2 to i64
   %11 = getelementptr inbounds [8 x i64], ptr %9, i64 0, i64 %10
@@ -7489,18 +8325,18 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %16 = getelementptr inbounds i8, ptr %6, i64 %15
   %17 = getelementptr inbounds nuw i8, ptr %0, i64 4032
   %18 = getelementptr inbounds double, ptr %17, i64 %10
-  %19 = load double, ptr %18, align 8, !tbaa !40
+  %19 = load double, ptr %18, align 8, !tbaa !41
   %20 = fptosi double %19 to i64
   %21 = getelementptr inbounds nuw i8, ptr %1, i64 120
-  %22 = load ptr, ptr %21, align 8, !tbaa !160
+  %22 = load ptr, ptr %21, align 8, !tbaa !178
   %23 = getelementptr inbounds i64, ptr %22, i64 %12
   %24 = load i64, ptr %23, align 8, !tbaa !30
   %25 = getelementptr inbounds nuw i8, ptr %0, i64 2880
   %26 = getelementptr inbounds double, ptr %25, i64 %10
-  %27 = load double, ptr %26, align 8, !tbaa !40
+  %27 = load double, ptr %26, align 8, !tbaa !41
   %28 = getelementptr inbounds nuw i8, ptr %0, i64 576
   %29 = getelementptr inbounds double, ptr %28, i64 %10
-  %30 = load double, ptr %29, align 8, !tbaa !40
+  %30 = load double, ptr %29, align 8, !tbaa !41
   %31 = fsub double %27, %30
   %32 = icmp sgt i64 %24, %20
   br i1 %32, label %33, label %69
@@ -7514,14 +8350,14 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %37 = phi i64 [ %20, %33 ], [ %67, %66 ]
   %38 = mul nsw i64 %37, 48
   %39 = getelementptr inbounds i8, ptr %16, i64 %38
-  %40 = load double, ptr %39, align 8, !tbaa !40
+  %40 = load double, ptr %39, align 8, !tbaa !41
   %41 = getelementptr inbounds nuw i8, ptr %39, i64 40
-  %42 = load double, ptr %41, align 8, !tbaa !40
+  %42 = load double, ptr %41, align 8, !tbaa !41
   %43 = fcmp ult double %42, 0.000000e+00
   br i1 %43, label %49, label %44
 
 44:                                               ; preds = %36
-  %45 = load double, ptr %35, align 8, !tbaa !40
+  %45 = load double, ptr %35, align 8, !tbaa !41
   %46 = fsub double %42, %45
   %47 = fcmp ogt double %46, 0x3EB0C6F7A0B5ED8D
   %48 = select i1 %47, double %46, double 0.000000e+00
@@ -7530,19 +8366,19 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
 49:                                               ; preds = %44, %36
   %50 = phi double [ %48, %44 ], [ %40, %36 ]
   %51 = getelementptr inbounds nuw i8, ptr %39, i64 16
-  %52 = load double, ptr %51, align 8, !tbaa !40
+  %52 = load double, ptr %51, align 8, !tbaa !41
   %53 = fcmp oeq double %52, 2.000000e+00
   br i1 %53, label %54, label %62
 
 54:                                               ; preds = %49
   %55 = getelementptr inbounds nuw i8, ptr %39, i64 24
-  %56 = load double, ptr %55, align 8, !tbaa !40
+  %56 = load double, ptr %55, align 8, !tbaa !41
   %57 = fcmp oeq double %56, 4.000000e+00
   br i1 %57, label %58, label %62
 
 58:                                               ; preds = %54
   %59 = getelementptr inbounds nuw i8, ptr %39, i64 32
-  %60 = load double, ptr %59, align 8, !tbaa !40
+  %60 = load double, ptr %59, align 8, !tbaa !41
   %61 = fcmp ole double %31, %60
   br label %62
 
@@ -7555,54 +8391,54 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
 66:                                               ; preds = %62
   %67 = add i64 %37, 1
   %68 = icmp eq i64 %67, %24
-  br i1 %68, label %69, label %36, !llvm.loop !161
+  br i1 %68, label %69, label %36, !llvm.loop !179
 
 69:                                               ; preds = %66, %3
   %70 = phi i64 [ %20, %3 ], [ %24, %66 ]
   %71 = sitofp i64 %70 to double
-  store double %71, ptr %18, align 8, !tbaa !40
+  store double %71, ptr %18, align 8, !tbaa !41
   %72 = getelementptr inbounds nuw i8, ptr %0, i64 3776
   %73 = getelementptr inbounds double, ptr %72, i64 %10
-  %74 = load double, ptr %73, align 8, !tbaa !40
+  %74 = load double, ptr %73, align 8, !tbaa !41
   %75 = getelementptr inbounds nuw i8, ptr %0, i64 4096
   %76 = getelementptr inbounds double, ptr %75, i64 %10
-  store double %74, ptr %76, align 8, !tbaa !40
+  store double %74, ptr %76, align 8, !tbaa !41
   %77 = getelementptr inbounds nuw i8, ptr %0, i64 6080
   %78 = getelementptr inbounds [8 x double], ptr %77, i64 0, i64 %10
-  store double 1.000000e+00, ptr %78, align 8, !tbaa !40
+  store double 1.000000e+00, ptr %78, align 8, !tbaa !41
   br label %284
 
 79:                                               ; preds = %62
   %80 = getelementptr inbounds nuw i8, ptr %39, i64 16
   %81 = sitofp i64 %37 to double
-  store double %81, ptr %18, align 8, !tbaa !40
-  %82 = load double, ptr %35, align 8, !tbaa !40
+  store double %81, ptr %18, align 8, !tbaa !41
+  %82 = load double, ptr %35, align 8, !tbaa !41
   %83 = getelementptr inbounds nuw i8, ptr %0, i64 4096
   %84 = getelementptr inbounds double, ptr %83, i64 %10
-  store double %82, ptr %84, align 8, !tbaa !40
+  store double %82, ptr %84, align 8, !tbaa !41
   %85 = getelementptr inbounds nuw i8, ptr %0, i64 4352
   %86 = getelementptr inbounds double, ptr %85, i64 %10
-  store double %50, ptr %86, align 8, !tbaa !40
+  store double %50, ptr %86, align 8, !tbaa !41
   %87 = getelementptr inbounds nuw i8, ptr %39, i64 8
-  %88 = load double, ptr %87, align 8, !tbaa !40
+  %88 = load double, ptr %87, align 8, !tbaa !41
   %89 = getelementptr inbounds nuw i8, ptr %0, i64 4160
   %90 = getelementptr inbounds double, ptr %89, i64 %10
-  store double %88, ptr %90, align 8, !tbaa !40
+  store double %88, ptr %90, align 8, !tbaa !41
   %91 = getelementptr inbounds nuw i8, ptr %39, i64 24
-  %92 = load double, ptr %91, align 8, !tbaa !40
+  %92 = load double, ptr %91, align 8, !tbaa !41
   %93 = getelementptr inbounds nuw i8, ptr %0, i64 4224
   %94 = getelementptr inbounds double, ptr %93, i64 %10
-  store double %92, ptr %94, align 8, !tbaa !40
+  store double %92, ptr %94, align 8, !tbaa !41
   %95 = getelementptr inbounds nuw i8, ptr %39, i64 32
-  %96 = load double, ptr %95, align 8, !tbaa !40
+  %96 = load double, ptr %95, align 8, !tbaa !41
   %97 = getelementptr inbounds nuw i8, ptr %0, i64 4288
   %98 = getelementptr inbounds double, ptr %97, i64 %10
-  store double %96, ptr %98, align 8, !tbaa !40
-  %99 = load double, ptr %80, align 8, !tbaa !40
+  store double %96, ptr %98, align 8, !tbaa !41
+  %99 = load double, ptr %80, align 8, !tbaa !41
   %100 = fcmp oeq double %99, 1.000000e+00
   %101 = getelementptr inbounds nuw i8, ptr %0, i64 4736
   %102 = getelementptr inbounds double, ptr %101, i64 %10
-  %103 = load double, ptr %102, align 8, !tbaa !40
+  %103 = load double, ptr %102, align 8, !tbaa !41
   %104 = fcmp oeq double %103, 0.000000e+00
   %105 = select i1 %100, i1 %104, i1 false
   br i1 %105, label %106, label %215
@@ -7631,7 +8467,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %121 = getelementptr inbounds nuw %struct.Piece, ptr %112, i64 %119
   %122 = getelementptr inbounds nuw i8, ptr %121, i64 128
   %123 = load <8 x double>, ptr %122, align 64, !tbaa !26
-  %124 = getelementptr inbounds nuw i8, ptr %121, i64 4032
+  %124 = getelementptr inbounds nuw i8, ptr %121, i64 4160
   %125 = load <8 x double>, ptr %124, align 64, !tbaa !26
   %126 = fmul <8 x double> %123, %125
   %127 = fadd <8 x double> %118, %126
@@ -7639,14 +8475,14 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %129 = getelementptr inbounds nuw %struct.Piece, ptr %112, i64 %128
   %130 = getelementptr inbounds nuw i8, ptr %129, i64 128
   %131 = load <8 x double>, ptr %130, align 64, !tbaa !26
-  %132 = getelementptr inbounds nuw i8, ptr %129, i64 4032
+  %132 = getelementptr inbounds nuw i8, ptr %129, i64 4160
   %133 = load <8 x double>, ptr %132, align 64, !tbaa !26
   %134 = fmul <8 x double> %131, %133
   %135 = fadd <8 x double> %127, %134
   %136 = add nuw nsw i64 %119, 2
   %137 = add i64 %120, 2
   %138 = icmp eq i64 %137, %116
-  br i1 %138, label %139, label %117, !llvm.loop !162
+  br i1 %138, label %139, label %117, !llvm.loop !180
 
 139:                                              ; preds = %117, %110
   %140 = phi <8 x double> [ poison, %110 ], [ %135, %117 ]
@@ -7659,7 +8495,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %145 = getelementptr inbounds nuw %struct.Piece, ptr %112, i64 %142
   %146 = getelementptr inbounds nuw i8, ptr %145, i64 128
   %147 = load <8 x double>, ptr %146, align 64, !tbaa !26
-  %148 = getelementptr inbounds nuw i8, ptr %145, i64 4032
+  %148 = getelementptr inbounds nuw i8, ptr %145, i64 4160
   %149 = load <8 x double>, ptr %148, align 64, !tbaa !26
   %150 = fmul <8 x double> %147, %149
   %151 = fadd <8 x double> %141, %150
@@ -7685,7 +8521,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %169 = fmul double %168, 4.615260e+02
   %170 = getelementptr inbounds nuw i8, ptr %0, i64 704
   %171 = getelementptr inbounds double, ptr %170, i64 %10
-  %172 = load double, ptr %171, align 8, !tbaa !40
+  %172 = load double, ptr %171, align 8, !tbaa !41
   %173 = fmul double %172, %169
   %174 = fdiv double %173, %30
   %175 = fcmp ogt double %174, 0.000000e+00
@@ -7693,7 +8529,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %177 = select i1 %175, double %176, double -0.000000e+00
   %178 = getelementptr inbounds nuw i8, ptr %0, i64 640
   %179 = getelementptr inbounds double, ptr %178, i64 %10
-  %180 = load double, ptr %179, align 8, !tbaa !40
+  %180 = load double, ptr %179, align 8, !tbaa !41
   %181 = fdiv double %177, %180
   %182 = insertelement <8 x double> poison, double %181, i64 0
   %183 = shufflevector <8 x double> %182, <8 x double> poison, <8 x i32> zeroinitializer
@@ -7728,7 +8564,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %212 = fmul double %30, %211
   %213 = getelementptr inbounds nuw i8, ptr %0, i64 2944
   %214 = getelementptr inbounds double, ptr %213, i64 %10
-  store double %212, ptr %214, align 8, !tbaa !40
+  store double %212, ptr %214, align 8, !tbaa !41
   br label %215
 
 215:                                              ; preds = %79, %152
@@ -7738,16 +8574,16 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
 217:                                              ; preds = %215
   %218 = getelementptr inbounds nuw i8, ptr %0, i64 4736
   %219 = getelementptr inbounds double, ptr %218, i64 %10
-  store double %99, ptr %219, align 8, !tbaa !40
+  store double %99, ptr %219, align 8, !tbaa !41
   %220 = getelementptr inbounds nuw i8, ptr %0, i64 4992
   %221 = getelementptr inbounds double, ptr %220, i64 %10
-  store double %82, ptr %221, align 8, !tbaa !40
+  store double %82, ptr %221, align 8, !tbaa !41
   %222 = getelementptr inbounds nuw i8, ptr %0, i64 1856
   %223 = getelementptr inbounds double, ptr %222, i64 %10
-  %224 = load double, ptr %223, align 8, !tbaa !40
+  %224 = load double, ptr %223, align 8, !tbaa !41
   %225 = getelementptr inbounds nuw i8, ptr %0, i64 3968
   %226 = getelementptr inbounds double, ptr %225, i64 %10
-  store double %224, ptr %226, align 8, !tbaa !40
+  store double %224, ptr %226, align 8, !tbaa !41
   %227 = getelementptr inbounds nuw i8, ptr %0, i64 5632
   %228 = getelementptr inbounds i64, ptr %227, i64 %10
   store i64 -1, ptr %228, align 8, !tbaa !30
@@ -7759,14 +8595,14 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
 232:                                              ; preds = %217
   %233 = getelementptr inbounds nuw i8, ptr %0, i64 2944
   %234 = getelementptr inbounds double, ptr %233, i64 %10
-  store double %30, ptr %234, align 8, !tbaa !40
-  store double %30, ptr %26, align 8, !tbaa !40
+  store double %30, ptr %234, align 8, !tbaa !41
+  store double %30, ptr %26, align 8, !tbaa !41
   %235 = getelementptr inbounds nuw i8, ptr %0, i64 1792
   %236 = getelementptr inbounds double, ptr %235, i64 %10
-  %237 = load double, ptr %236, align 8, !tbaa !40
+  %237 = load double, ptr %236, align 8, !tbaa !41
   %238 = getelementptr inbounds nuw i8, ptr %0, i64 4672
   %239 = getelementptr inbounds double, ptr %238, i64 %10
-  store double %237, ptr %239, align 8, !tbaa !40
+  store double %237, ptr %239, align 8, !tbaa !41
   br label %240
 
 240:                                              ; preds = %217, %232
@@ -7784,14 +8620,14 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
 
 249:                                              ; preds = %244, %249
   %250 = phi i64 [ 0, %244 ], [ %253, %249 ]
-  %251 = getelementptr %struct.Piece, ptr %247, i64 %250, i32 38
+  %251 = getelementptr %struct.Piece, ptr %247, i64 %250, i32 42
   store i64 -1, ptr %251, align 8, !tbaa !30
-  %252 = getelementptr %struct.Piece, ptr %247, i64 %250, i32 39
+  %252 = getelementptr %struct.Piece, ptr %247, i64 %250, i32 43
   store i64 %248, ptr %252, align 8, !tbaa !30
   %253 = add nuw nsw i64 %250, 1
   %254 = load i64, ptr %241, align 8, !tbaa !20
   %255 = icmp slt i64 %253, %254
-  br i1 %255, label %249, label %256, !llvm.loop !163
+  br i1 %255, label %249, label %256, !llvm.loop !181
 
 256:                                              ; preds = %249, %240, %215
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %4) #7
@@ -7893,136 +8729,154 @@ attributes #7 = { nounwind }
 !28 = !{!17, !19, i64 6152}
 !29 = !{!5, !12, i64 152}
 !30 = !{!6, !6, i64 0}
-!31 = !{!32, !6, i64 7552}
-!32 = !{!"_ZTS5Piece", !33, i64 0, !7, i64 2944, !7, i64 3712, !7, i64 4480, !7, i64 5248, !7, i64 5312, !7, i64 5376, !7, i64 5440, !7, i64 5504, !7, i64 5568, !7, i64 5632, !7, i64 5696, !7, i64 5760, !7, i64 5824, !7, i64 5888, !7, i64 5952, !7, i64 6016, !7, i64 6080, !7, i64 6144, !7, i64 6208, !7, i64 6272, !7, i64 6336, !7, i64 6400, !7, i64 6464, !7, i64 6528, !7, i64 6592, !7, i64 6656, !7, i64 6720, !7, i64 6784, !7, i64 6848, !7, i64 6912, !7, i64 6976, !7, i64 7040, !7, i64 7104, !7, i64 7168, !7, i64 7232, !7, i64 7296, !7, i64 7360, !7, i64 7424, !7, i64 7488, !6, i64 7552, !11, i64 7560, !11, i64 7568, !11, i64 7576, !11, i64 7584, !11, i64 7592, !11, i64 7600, !11, i64 7608, !11, i64 7616, !11, i64 7624, !11, i64 7632, !11, i64 7640, !11, i64 7648, !11, i64 7656, !11, i64 7664, !11, i64 7672, !11, i64 7680, !11, i64 7688, !11, i64 7696, !11, i64 7704, !11, i64 7712, !11, i64 7720, !11, i64 7728, !11, i64 7736, !11, i64 7744}
+!31 = !{!32, !6, i64 8512}
+!32 = !{!"_ZTS5Piece", !33, i64 0, !7, i64 2944, !7, i64 3840, !7, i64 4736, !7, i64 5632, !7, i64 5696, !7, i64 5760, !7, i64 5824, !7, i64 5888, !7, i64 5952, !7, i64 6016, !7, i64 6080, !7, i64 6144, !7, i64 6208, !7, i64 6272, !7, i64 6336, !7, i64 6400, !7, i64 6464, !7, i64 6528, !7, i64 6592, !7, i64 6656, !7, i64 6720, !7, i64 6784, !7, i64 6848, !7, i64 6912, !7, i64 6976, !7, i64 7040, !7, i64 7104, !7, i64 7168, !7, i64 7232, !7, i64 7296, !7, i64 7360, !7, i64 7424, !7, i64 7488, !7, i64 7552, !7, i64 7616, !7, i64 7680, !7, i64 7744, !7, i64 7808, !34, i64 7872, !7, i64 8256, !7, i64 8320, !7, i64 8384, !7, i64 8448, !6, i64 8512, !11, i64 8520, !11, i64 8528, !11, i64 8536, !11, i64 8544, !11, i64 8552, !11, i64 8560, !11, i64 8568, !11, i64 8576, !11, i64 8584, !11, i64 8592, !11, i64 8600, !11, i64 8608, !11, i64 8616, !11, i64 8624, !11, i64 8632, !11, i64 8640, !11, i64 8648, !11, i64 8656, !11, i64 8664, !11, i64 8672, !11, i64 8680, !11, i64 8688, !11, i64 8696, !11, i64 8704}
 !33 = !{!"_ZTS10PieceGiven", !7, i64 0, !7, i64 64, !7, i64 128, !7, i64 192, !7, i64 256, !7, i64 320, !7, i64 384, !7, i64 448, !7, i64 512, !7, i64 576, !7, i64 640, !7, i64 704, !7, i64 768, !7, i64 832, !7, i64 896, !7, i64 960, !7, i64 1024, !7, i64 1088, !7, i64 1152, !7, i64 1216, !7, i64 1280, !7, i64 1344, !7, i64 1408, !7, i64 1472, !7, i64 1536, !7, i64 1600, !7, i64 1664, !7, i64 1728, !7, i64 1792, !7, i64 1856, !7, i64 1920, !7, i64 1984, !7, i64 2048, !7, i64 2112, !7, i64 2176, !7, i64 2240, !7, i64 2304, !7, i64 2368, !7, i64 2432, !7, i64 2496, !7, i64 2560, !7, i64 2624, !7, i64 2688, !7, i64 2752, !7, i64 2816, !7, i64 2880}
-!34 = !{!11, !11, i64 0}
-!35 = !{!32, !11, i64 7672}
-!36 = !{!17, !11, i64 6144}
-!37 = !{!5, !6, i64 0}
-!38 = !{!5, !6, i64 176}
-!39 = !{!5, !6, i64 184}
-!40 = !{!9, !9, i64 0}
-!41 = !{!5, !10, i64 208}
-!42 = !{!5, !10, i64 192}
-!43 = !{!5, !10, i64 200}
-!44 = !{!32, !11, i64 7568}
-!45 = !{!32, !11, i64 7600}
-!46 = !{!32, !11, i64 7656}
-!47 = !{!32, !11, i64 7736}
-!48 = !{!32, !11, i64 7688}
-!49 = distinct !{!49, !50}
-!50 = !{!"llvm.loop.mustprogress"}
-!51 = distinct !{!51, !50}
-!52 = distinct !{!52, !50}
-!53 = distinct !{!53, !50}
-!54 = distinct !{!54, !50}
-!55 = !{!32, !11, i64 7576}
-!56 = !{!32, !11, i64 7560}
-!57 = !{!32, !11, i64 7584}
-!58 = !{!32, !11, i64 7744}
-!59 = distinct !{!59, !50}
-!60 = !{!32, !11, i64 7696}
-!61 = !{!32, !11, i64 7704}
-!62 = distinct !{!62, !50}
-!63 = !{!32, !11, i64 7592}
-!64 = distinct !{!64, !50}
-!65 = distinct !{!65, !50}
-!66 = distinct !{!66, !50}
-!67 = distinct !{!67, !50}
-!68 = distinct !{!68, !50}
-!69 = distinct !{!69, !50}
-!70 = !{!32, !11, i64 7648}
-!71 = !{!32, !11, i64 7624}
-!72 = !{!32, !11, i64 7632}
-!73 = !{!32, !11, i64 7640}
-!74 = !{!32, !11, i64 7608}
-!75 = !{!32, !11, i64 7616}
-!76 = distinct !{!76, !50}
-!77 = distinct !{!77, !50}
-!78 = !{!32, !11, i64 7728}
-!79 = distinct !{!79, !50}
-!80 = !{!32, !11, i64 7712}
-!81 = !{!32, !11, i64 7720}
-!82 = distinct !{!82, !50}
-!83 = distinct !{!83, !50}
-!84 = distinct !{!84, !50}
-!85 = distinct !{!85, !50}
-!86 = !{!87}
-!87 = distinct !{!87, !88, !"_ZL9evaporateR5GroupDv8_d: argument 0"}
-!88 = distinct !{!88, !"_ZL9evaporateR5GroupDv8_d"}
-!89 = !{!90}
-!90 = distinct !{!90, !91, !"_ZL7outflowRK5GroupDv8_dS2_: argument 0"}
-!91 = distinct !{!91, !"_ZL7outflowRK5GroupDv8_dS2_"}
-!92 = !{!93}
-!93 = distinct !{!93, !94, !"_ZL8condenseR5GroupDv8_d: argument 0"}
-!94 = distinct !{!94, !"_ZL8condenseR5GroupDv8_d"}
-!95 = distinct !{!95, !50}
-!96 = !{!97, !87}
-!97 = distinct !{!97, !98, !"_ZL8flash_ofRK5GroupRK5PieceDv8_d: argument 0"}
-!98 = distinct !{!98, !"_ZL8flash_ofRK5GroupRK5PieceDv8_d"}
-!99 = distinct !{!99, !50}
-!100 = distinct !{!100, !50}
+!34 = !{!"_ZTS5Flash", !7, i64 0, !7, i64 64, !7, i64 128, !7, i64 192, !7, i64 256, !7, i64 320}
+!35 = !{!11, !11, i64 0}
+!36 = !{!32, !11, i64 8632}
+!37 = !{!17, !11, i64 6144}
+!38 = !{!5, !6, i64 0}
+!39 = !{!5, !6, i64 176}
+!40 = !{!5, !6, i64 184}
+!41 = !{!9, !9, i64 0}
+!42 = !{!5, !10, i64 208}
+!43 = !{!5, !10, i64 192}
+!44 = !{!5, !10, i64 200}
+!45 = !{!32, !11, i64 8528}
+!46 = !{!32, !11, i64 8560}
+!47 = !{!32, !11, i64 8616}
+!48 = !{!32, !11, i64 8696}
+!49 = !{!32, !11, i64 8648}
+!50 = distinct !{!50, !51}
+!51 = !{!"llvm.loop.mustprogress"}
+!52 = distinct !{!52, !51}
+!53 = distinct !{!53, !51}
+!54 = distinct !{!54, !51}
+!55 = distinct !{!55, !51}
+!56 = !{!32, !11, i64 8536}
+!57 = !{!32, !11, i64 8520}
+!58 = !{!32, !11, i64 8544}
+!59 = !{!32, !11, i64 8704}
+!60 = distinct !{!60, !51}
+!61 = !{!32, !11, i64 8656}
+!62 = !{!32, !11, i64 8664}
+!63 = distinct !{!63, !51}
+!64 = !{!65}
+!65 = distinct !{!65, !66, !"_ZL4stirRK5GroupRK5Piece: argument 0"}
+!66 = distinct !{!66, !"_ZL4stirRK5GroupRK5Piece"}
+!67 = !{!32, !11, i64 8552}
+!68 = distinct !{!68, !51}
+!69 = !{!70}
+!70 = distinct !{!70, !71, !"_ZL11water_afterRK5GroupRK5PieceDv8_d: argument 0"}
+!71 = distinct !{!71, !"_ZL11water_afterRK5GroupRK5PieceDv8_d"}
+!72 = !{!32, !11, i64 8608}
+!73 = distinct !{!73, !51}
+!74 = distinct !{!74, !51}
+!75 = distinct !{!75, !51}
+!76 = distinct !{!76, !51}
+!77 = distinct !{!77, !51}
+!78 = distinct !{!78, !51}
+!79 = distinct !{!79, !51}
+!80 = !{!81}
+!81 = distinct !{!81, !82, !"_ZL4stirRK5GroupRK5Piece: argument 0"}
+!82 = distinct !{!82, !"_ZL4stirRK5GroupRK5Piece"}
+!83 = !{!32, !11, i64 8584}
+!84 = !{!32, !11, i64 8592}
+!85 = !{!32, !11, i64 8600}
+!86 = !{!32, !11, i64 8568}
+!87 = !{!32, !11, i64 8576}
+!88 = distinct !{!88, !51}
+!89 = distinct !{!89, !51}
+!90 = !{!32, !11, i64 8688}
+!91 = distinct !{!91, !51}
+!92 = !{!32, !11, i64 8672}
+!93 = !{!32, !11, i64 8680}
+!94 = distinct !{!94, !51}
+!95 = distinct !{!95, !51}
+!96 = distinct !{!96, !51}
+!97 = distinct !{!97, !51}
+!98 = !{!99}
+!99 = distinct !{!99, !100, !"_ZL9evaporateR5GroupDv8_d: argument 0"}
+!100 = distinct !{!100, !"_ZL9evaporateR5GroupDv8_d"}
 !101 = !{!102}
-!102 = distinct !{!102, !103, !"_ZL9evaporateR5GroupDv8_d: argument 0"}
-!103 = distinct !{!103, !"_ZL9evaporateR5GroupDv8_d"}
-!104 = !{!105, !102}
-!105 = distinct !{!105, !106, !"_ZL8flash_ofRK5GroupRK5PieceDv8_d: argument 0"}
-!106 = distinct !{!106, !"_ZL8flash_ofRK5GroupRK5PieceDv8_d"}
-!107 = distinct !{!107, !50}
-!108 = distinct !{!108, !50}
-!109 = !{!32, !11, i64 7680}
-!110 = distinct !{!110, !50}
-!111 = distinct !{!111, !50}
-!112 = distinct !{!112, !50}
-!113 = distinct !{!113, !50}
-!114 = distinct !{!114, !50}
-!115 = distinct !{!115, !50}
-!116 = distinct !{!116, !50}
-!117 = distinct !{!117, !50}
-!118 = distinct !{!118, !50}
-!119 = !{!32, !11, i64 7664}
-!120 = distinct !{!120, !50}
-!121 = distinct !{!121, !50}
-!122 = distinct !{!122, !50}
-!123 = distinct !{!123, !50}
-!124 = distinct !{!124, !50}
-!125 = distinct !{!125, !50}
-!126 = distinct !{!126, !50}
-!127 = distinct !{!127, !50}
-!128 = distinct !{!128, !50}
-!129 = distinct !{!129, !50}
-!130 = distinct !{!130, !50}
-!131 = distinct !{!131, !50}
-!132 = !{!5, !6, i64 40}
-!133 = distinct !{!133, !50}
-!134 = distinct !{!134, !50}
-!135 = !{!5, !6, i64 56}
-!136 = !{!10, !10, i64 0}
-!137 = !{!5, !12, i64 168}
-!138 = !{!5, !10, i64 160}
-!139 = distinct !{!139, !50}
-!140 = distinct !{!140, !141}
-!141 = !{!"llvm.loop.unroll.disable"}
-!142 = distinct !{!142, !50}
-!143 = distinct !{!143, !141}
-!144 = !{!5, !10, i64 80}
-!145 = !{!5, !10, i64 72}
-!146 = !{!5, !10, i64 96}
-!147 = !{!5, !12, i64 104}
-!148 = distinct !{!148, !50}
-!149 = distinct !{!149, !50}
-!150 = distinct !{!150, !50}
-!151 = distinct !{!151, !141}
-!152 = distinct !{!152, !50}
-!153 = distinct !{!153, !50}
-!154 = distinct !{!154, !50}
-!155 = distinct !{!155, !50}
-!156 = distinct !{!156, !50}
-!157 = distinct !{!157, !50}
-!158 = !{!5, !10, i64 88}
-!159 = !{!5, !12, i64 112}
-!160 = !{!5, !12, i64 120}
-!161 = distinct !{!161, !50}
-!162 = distinct !{!162, !50}
-!163 = distinct !{!163, !50}
+!102 = distinct !{!102, !103, !"_ZL7outflowRK5GroupDv8_dS2_: argument 0"}
+!103 = distinct !{!103, !"_ZL7outflowRK5GroupDv8_dS2_"}
+!104 = !{!105}
+!105 = distinct !{!105, !106, !"_ZL8condenseR5GroupDv8_d: argument 0"}
+!106 = distinct !{!106, !"_ZL8condenseR5GroupDv8_d"}
+!107 = distinct !{!107, !51}
+!108 = !{!109, !99}
+!109 = distinct !{!109, !110, !"_ZL8flash_ofRK5GroupR5PieceDv8_d: argument 0"}
+!110 = distinct !{!110, !"_ZL8flash_ofRK5GroupR5PieceDv8_d"}
+!111 = !{!112, !109, !99}
+!112 = distinct !{!112, !113, !"_ZL11look_insideRK5GroupRK5PieceDv8_d: argument 0"}
+!113 = distinct !{!113, !"_ZL11look_insideRK5GroupRK5PieceDv8_d"}
+!114 = distinct !{!114, !51}
+!115 = distinct !{!115, !51}
+!116 = !{!117}
+!117 = distinct !{!117, !118, !"_ZL9evaporateR5GroupDv8_d: argument 0"}
+!118 = distinct !{!118, !"_ZL9evaporateR5GroupDv8_d"}
+!119 = !{!120, !117}
+!120 = distinct !{!120, !121, !"_ZL8flash_ofRK5GroupR5PieceDv8_d: argument 0"}
+!121 = distinct !{!121, !"_ZL8flash_ofRK5GroupR5PieceDv8_d"}
+!122 = !{!123, !120, !117}
+!123 = distinct !{!123, !124, !"_ZL11look_insideRK5GroupRK5PieceDv8_d: argument 0"}
+!124 = distinct !{!124, !"_ZL11look_insideRK5GroupRK5PieceDv8_d"}
+!125 = distinct !{!125, !51}
+!126 = distinct !{!126, !51}
+!127 = !{!32, !11, i64 8640}
+!128 = distinct !{!128, !51}
+!129 = distinct !{!129, !51}
+!130 = distinct !{!130, !51}
+!131 = !{!132}
+!132 = distinct !{!132, !133, !"_ZL11water_afterRK5GroupRK5PieceDv8_d: argument 0"}
+!133 = distinct !{!133, !"_ZL11water_afterRK5GroupRK5PieceDv8_d"}
+!134 = distinct !{!134, !51}
+!135 = distinct !{!135, !51}
+!136 = distinct !{!136, !51}
+!137 = distinct !{!137, !51}
+!138 = !{!32, !11, i64 8624}
+!139 = distinct !{!139, !51}
+!140 = distinct !{!140, !51}
+!141 = distinct !{!141, !51}
+!142 = distinct !{!142, !51}
+!143 = distinct !{!143, !51}
+!144 = distinct !{!144, !51}
+!145 = distinct !{!145, !51}
+!146 = distinct !{!146, !51}
+!147 = distinct !{!147, !51}
+!148 = distinct !{!148, !51}
+!149 = distinct !{!149, !51}
+!150 = !{!5, !6, i64 40}
+!151 = distinct !{!151, !51}
+!152 = distinct !{!152, !51}
+!153 = !{!5, !6, i64 56}
+!154 = !{!10, !10, i64 0}
+!155 = !{!5, !12, i64 168}
+!156 = !{!5, !10, i64 160}
+!157 = distinct !{!157, !51}
+!158 = distinct !{!158, !159}
+!159 = !{!"llvm.loop.unroll.disable"}
+!160 = distinct !{!160, !51}
+!161 = distinct !{!161, !159}
+!162 = !{!5, !10, i64 80}
+!163 = !{!5, !10, i64 72}
+!164 = !{!5, !10, i64 96}
+!165 = !{!5, !12, i64 104}
+!166 = distinct !{!166, !51}
+!167 = distinct !{!167, !51}
+!168 = distinct !{!168, !51}
+!169 = distinct !{!169, !159}
+!170 = distinct !{!170, !51}
+!171 = distinct !{!171, !51}
+!172 = distinct !{!172, !51}
+!173 = distinct !{!173, !51}
+!174 = distinct !{!174, !51}
+!175 = distinct !{!175, !51}
+!176 = !{!5, !10, i64 88}
+!177 = !{!5, !12, i64 112}
+!178 = !{!5, !12, i64 120}
+!179 = distinct !{!179, !51}
+!180 = distinct !{!180, !51}
+!181 = distinct !{!181, !51}

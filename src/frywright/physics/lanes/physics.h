@@ -1,4 +1,4 @@
-// The physics of docs/theory/engine.md, "The statement": heat and water of the pieces, the vat around them.
+// The physics of docs/theory/engine.md, "The statement": heat of the pieces, the vat around them; their water is in water.h.
 //
 // Per unit outer area, with enclosed volume v(r) = r^(n+1) / ((n+1) a^n) and area A = (r/a)^n, each cell j
 // between the moving faces j and j+1 obeys
@@ -17,30 +17,73 @@ constexpr double SMOOTHING_PA = 200.0;   // orifice law regularised below this d
 constexpr double EMPTY_PA = 2000.0;      // steam pressure floor of the condensation term
 constexpr double PRESSURE_SETTLED_PA = 0.2;    // 0.05 mK of the boiling point
 constexpr double PLANE_SETTLED_K = 1e-5;
+constexpr double MOST_FEEDBACK = 0.8;  // of stirring on itself that one pass resolves
 constexpr double LOWEST_FRONT = 0.3;     // share of a that the grid follows
-constexpr double SETTLED = 1e-9;         // of the half thickness
 
 // ---- what the surface sees -------------------------------------------------------------------------------
 
-// Temperature seen by the surface and surface coefficient: dh/dt = (min(h_still + c m, h_max) - h) / tau.
-INLINE void see_source(Group &g, Piece &c) {
-  V oil = g.now[OIL_TEMP];
-  V apart = size_of(oil - c.surface_temp) / most(c.still_reference, 1e-9);
-  V still = c.h_still * pick(c.still_reference > 0.0, root(root(apart)), 1.0);  // natural convection: h ~ dT^(1/4)
-  V aim = least(still + c.h_gain * (c.flux + c.flash), c.h_cap);
-  V past = c.g1 * c.old[H_NOW] + c.g2 * c.older[H_NOW];
-  V h = (aim - c.h_lag * past) / (1.0 + c.h_lag * c.g0);
-  c.source_temp = pick(c.in_air, g.air_temp, oil);
-  c.now[H_NOW] = pick(c.in_air, g.air_h, h);
+// Share of the coat that is wet.
+INLINE V wet_share(const Piece &c) {
+  return between(c.now[FREE] * c.per_film, all(0.0), all(1.0));
+}
+
+// Resistance of the steady layers between surface and front [m2 K/W].
+INLINE V layers(const Piece &c, V wet) {
+  return (1.0 - wet) * c.coat_dry + pick(c.crusted, (c.radius - c.now[FRONT]) * c.per_crust, 0.0);
+}
+
+struct Stirred {
+  V h, flux;  // surface coefficient, what boils at the front [kg/(m2 s)]
+};
+
+// Surface coefficient dh/dt = (min(h_still + c m, h_max) - h) / tau. Steam stirs, stirring makes steam, and steam dries the
+// layers between surface and front: a Newton step in all three, with the heat that steady layers would let through and what
+// INWARD and DROP_MORE know of the rest.
+INLINE Stirred stir(const Group &g, const Piece &c) {
+  V wet = wet_share(c), known = pick(c.in_air, g.air_h, c.now[H_NOW]), front = c.now[PLANE_THEN];
+  V resists = layers(c, wet), per_latent = 1.0 / latent_heat(front), u = 1.0 / (1.0 + known * resists);
+  V drop = u * (pick(c.in_air, g.air_temp, g.now[OIL_TEMP]) - front), heat = known * drop;
+  V gone = c.g0 * c.now[EVAPORATED] + c.g1 * c.old[EVAPORATED] + c.g2 * c.older[EVAPORATED];
+  V dries = pick(c.crusted, c.per_crust / c.water, pick((wet > 0.0) & (wet < 1.0), c.coat_dry * c.per_film, 0.0));
+  V by_dry = heat * known * u * per_latent * dries / c.g0, per_more = 1.0 / (1.0 + by_dry);
+  V flux = ((heat - c.now[INWARD]) * per_latent + by_dry * (gone - c.flash)) * per_more;
+  M boils = (c.flux > 0.0) & (flux > 0.0);
+  flux = pick(boils, flux, 0.0);
+  M natural = c.still_reference > 0.0;
+  V still = c.h_still;
+  if (any(natural)) {  // natural convection: h ~ dT^(1/4)
+    V apart = size_of(drop + c.now[DROP_MORE]) / most(c.still_reference, 1e-9);
+    still *= pick(natural, root(root(apart)), 1.0);
+  }
+  V past = c.g1 * c.old[H_NOW] + c.g2 * c.older[H_NOW], per = 1.0 / (1.0 + c.h_lag * c.g0);
+  V by_h = pick(boils, u * drop * per_latent * per_more, 0.0);
+  V slope = c.h_gain * by_h - pick(natural, 0.25 * still * resists * u, 0.0);
+  V aim = still + c.h_gain * (flux + c.flash) - c.h_lag * past;
+  V h = known + (per * aim - known) / (1.0 - least(per * slope, MOST_FEEDBACK));
+  h = pick(c.in_air, g.air_h, least(h, per * (c.h_cap - c.h_lag * past)));
+  return {h, most(flux + by_h * (h - known), 0.0)};
+}
+
+// Surface coefficient and temperature seen by the surface; `again`: not in the first pass, whose h is foreseen.
+INLINE void see_source(const Group &g, Piece &c, M again) {
+  if (any(again)) put(c.now[H_NOW], again, stir(g, c).h);
+  c.source_temp = pick(c.in_air, g.air_temp, g.now[OIL_TEMP]);
+}
+
+// What a pass says of the heat that steady layers do not have.
+INLINE void leave_steady(Piece &c) {
+  V h = c.now[H_NOW], drop = (c.source_temp - c.front_temp) / (1.0 + h * c.layers);
+  c.now[INWARD] = h * drop - latent_heat(c.front_temp) * c.flux;
+  c.now[DROP_MORE] = c.source_temp - c.surface_temp - drop;
 }
 
 // Wet share and heat capacity of the coat; path of vapour through crust and dry coat.
 INLINE void wet_coat(Group &g, Piece &c) {
-  V wet = pick(c.film > 0.0, between(c.now[FREE] / most(c.film, 1e-30), all(0.0), all(1.0)), 0.0);
+  V wet = wet_share(c);
   V heat = c.coat_solids + WATER_HEAT * wet * c.film;
   V past = c.g1 * c.old[PLANE_THEN] + c.g2 * c.older[PLANE_THEN];
   M stores = ~c.crusted & (c.coat_solids > 0.0);
-  c.wet = wet;
+  c.wet = wet, c.layers = layers(c, wet);
   c.coat_g = pick(stores, heat * c.g0, 0.0);
   c.coat_past = pick(stores, heat * past, 0.0);
   V dry = c.radius - c.now[FRONT] + (1.0 - wet) * c.coat;
@@ -168,6 +211,7 @@ INLINE void assemble(const Group &g, Piece &c) {
   V scale = c.bone ? 1.0 / (s - c.bone_radius) : c.area_front / s;
   join_front_and_surface(g, c, face_shape(c, g.n_core, scale, s));
   eliminate_core(g, c);
+  c.inside.low = all(1e9);
   V p = c.p[g.n_core - 1], q = c.q[g.n_core - 1];
   V a = c.core_g * p, b = c.core_g * (1.0 - q);
   V bare_a = a + c.crust_g * c.source_temp - c.coat_past, bare_b = b + c.crust_g + c.coat_g;
@@ -200,30 +244,42 @@ INLINE void substitute(const Group &g, Piece &c) {
 
 // ---- evaporation -------------------------------------------------------------------------------------------
 
-struct Flash {
-  V heat, slope, first;  // given off to stay at boiling [W/m2], its slope, first cell that boils
-};
-
 // The contiguous cells next to the front that would pass boiling, and what they must give off to stay there.
-INLINE Flash flash_of(const Group &g, const Piece &c, V boiling) {
-  Flash x = {all(0.0), all(0.0), all((double)g.n_core)};
+INLINE Flash look_inside(const Group &g, const Piece &c, V boiling) {
+  Flash x = {all(0.0), all(0.0), all((double)g.n_core), boiling};
+  V past = all(1e9), fastest = all(0.0), short_of = all(1e9), slower = all(1.0);
   M going = yes();
   for (Count j = g.n_core - 1; j >= 0; --j) {
-    V at = c.p[j] + c.q[j] * boiling;
-    M hot = going & (at > boiling + 1e-9);
+    V over = c.p[j] + c.q[j] * boiling - boiling;
+    M hot = going & (over > 1e-9);
     if (j < c.bone) hot = M{};
+    M ends = going & ~hot;
     if (j + 1 < g.n_core) {  // the last cell that boils draws on this one
-      M ends = going & ~hot;
-      x.heat += pick(ends, c.alpha[j + 1] * (at - boiling), 0.0);
+      x.heat += pick(ends, c.alpha[j + 1] * over, 0.0);
       x.slope += pick(ends, c.alpha[j + 1] * (c.q[j] - 1.0), 0.0);
     }
-    if (!any(hot)) return x;
+    if (j >= c.bone) put(short_of, ends, -over), put(slower, ends, 1.0 - c.q[j]);
+    if (!any(hot)) break;
     x.heat += pick(hot, c.rhs[j] + c.pull[j] * boiling, 0.0);
     x.slope += pick(hot, c.pull[j], 0.0);
+    put(past, hot, least(past, over)), put(fastest, hot, most(fastest, 1.0 - c.q[j]));
     put(x.first, hot, (double)j);
     going = hot;
   }
+  x.low = boiling - short_of / slower, x.high = boiling + past / most(fastest, 1e-9);
   return x;
+}
+
+// The same at another boiling point: linear while the same cells boil.
+INLINE Flash flash_of(const Group &g, Piece &c, V boiling) {
+  Flash &x = c.inside;
+  M outside = (boiling <= x.low) | (boiling >= x.high);
+  if (any(outside)) {
+    Flash now = look_inside(g, c, boiling);
+    put(x.heat, outside, now.heat), put(x.slope, outside, now.slope), put(x.first, outside, now.first);
+    put(x.at, outside, now.at), put(x.low, outside, now.low), put(x.high, outside, now.high);
+  }
+  return {x.heat + x.slope * (boiling - x.at), x.slope, x.first, x.at, x.low, x.high};
 }
 
 // Temperature of the evaporation plane of a piece in air: heat reaching it = vapour leaving it.
@@ -346,7 +402,8 @@ INLINE V solve_pressure(Group &g, M closed, V p, V boiling) {
     high = pick(gap > 0.0, least(high, p), high);
     low = pick(gap > 0.0, low, most(low, p));
     V trial = p - gap / slope;
-    trial = pick((low < trial) & (trial < high), trial, 0.5 * (low + high));
+    M near = size_of(trial - p) < PRESSURE_SETTLED_PA;  // is right, though rounding may put it outside of the bracket
+    trial = pick(near | ((low < trial) & (trial < high)), trial, 0.5 * (low + high));
     moving &= size_of(trial - p) >= PRESSURE_SETTLED_PA;
     put(p, moving, trial);
     if (!any(moving)) break;
@@ -409,87 +466,4 @@ INLINE void solve_oil(Group &g) {
   V gone = (taken - g.g1 * g.old[ROOM_HEAT] - g.g2 * g.older[ROOM_HEAT]) / g.g0;
   put(g.now[HEATER_HEAT], free, pick(g.switched, g.old[HEATER_HEAT] + power * g.step, made));
   put(g.now[ROOM_HEAT], free, gone);
-}
-
-// ---- the water of a piece ----------------------------------------------------------------------------------
-// All water given off is counted once, E(t); what has not left is W = W0 - E. Meat holds the share phi of its
-// water; protein lets go of the rest as it warms, dphi/dt = -max(phi - (1 - L(T)), 0) / tau. HELD is the integral
-// of w phi over the wet meat, FREE = W - HELD. Where FREE is used up the front recedes until HELD = W.
-
-// Holding shares after the step about to be tried, and what the piece lets go in it [kg/m2]. The logistic is
-// (1 + tanh(u / 2)) / 2 with Lambert's continued fraction for tanh, within 5e-5.
-INLINE void let_go(const Group &g, Piece &c, M fresh) {
-  if (!any(c.drip_half > 0.0)) {
-    put(c.dripped, fresh, 0.0);
-    return;
-  }
-  const PieceGiven x = c;
-  const V relaxed = 1.0 - exponential(-g.step / x.drip_lag), old = c.old[GRID_VOLUME], whole = old - x.bone_volume;
-  const V *t = c.t, *t_old = c.t_old, *held = c.phi_old, *df = c.df;
-  V *phi = c.phi, sum = all(0.0), fall = all(0.0);
-  for (Count j = c.bone; j < g.n_core; ++j) {
-    V u = between((0.5 * (t_old[j] + t[j]) - x.drip_mid) * x.drip_half_steep, all(-5.0), all(5.0)), s = u * u;
-    V top = u * (135135.0 + s * (17325.0 + s * (378.0 + s)));
-    V loose = x.drip_half * (1.0 + top / (135135.0 + s * (62370.0 + s * (3150.0 + 28.0 * s))));
-    fall = relaxed * most(held[j] - 1.0 + loose, 0.0);
-    phi[j] = pick(fresh, held[j] - fall, phi[j]);
-    sum += fall * (df[j] * whole);
-  }
-  sum += fall * (c.old[FRONT_VOLUME] - old);  // the last cell's water ends at the front itself
-  put(c.dripped, fresh, c.water * sum);
-}
-
-// Volume inside the front once it has passed water of `dried` [m], cell by cell inward.
-INLINE V recede(const Group &g, const Piece &c, V volume, V dried, M where) {
-  V phi = c.phi[g.n_core - 1];
-  for (Count j = g.n_core - 1; j > 0; --j) {
-    V low = face_volume(c, j, c.old[GRID_VOLUME]);
-    phi = pick(where, c.phi[j], phi);
-    where &= phi * (volume - low) < dried;
-    if (!any(where)) break;
-    dried = pick(where, dried - phi * (volume - low), dried);
-    volume = pick(where, low, volume);
-    if (j == 1) phi = pick(where, c.phi[0], phi);
-  }
-  return volume - dried / phi;
-}
-
-// Position of the front [m] that encloses a volume [m], by Newton.
-INLINE V front_at(const Piece &c, V volume, V guess) {
-  V s = guess;
-  M moving = yes();
-  for (int i = 0; i < 4 && any(moving); ++i) {
-    V moved = (volume_at(c, s) - volume) / (c.v1 + s * (2.0 * c.v2 + 3.0 * s * c.v3));
-    put(s, moving, s - moved);
-    moving &= size_of(moved) >= SETTLED * c.radius;
-  }
-  return between(s, 0.28 * c.radius, c.radius);
-}
-
-// New water book and front from the evaporation flux; returns the change [m].
-INLINE V move_front(const Group &g, Piece &c) {
-  V left = c.flux + c.flash, t = c.front_temp, latent = latent_heat(g.tsat);
-  V gone = (left - c.g1 * c.old[EVAPORATED] - c.g2 * c.older[EVAPORATED]) / c.g0;
-  V water = c.water_start - gone, held = c.old[HELD] - c.dripped;
-  V out = latent * left + c.steam_flux * c.vapour_cp * (c.face_temp - t);
-  V change = size_of(water - held - c.now[FREE]) / c.water;
-  if (any(c.crusted)) {
-    V volume = c.old[FRONT_VOLUME];
-    M recedes = c.crusted & (held > water) & (c.spent == 0.0);
-    if (any(recedes)) volume = pick(recedes, recede(g, c, volume, (held - water) / c.water, recedes), volume);
-    V s = front_at(c, volume, c.now[FRONT]);
-    put(held, c.crusted, least(held, water));
-    put(change, c.crusted, size_of(s - c.now[FRONT]));
-    put(c.now[FRONT], c.crusted, s);
-    put(c.now[FRONT_VOLUME], c.crusted, volume);
-    V swept = 2.0 * c.sweep_front * (meat_enthalpy(c, t) - c.c_crust * t);  // sensible heat of water that leaves
-    out = pick(c.crusted, out - swept, out);
-  }
-  c.now[FREE] = water - held, c.now[HELD] = held, c.now[EVAPORATED] = gone;
-  c.now[FLUX_THEN] = c.flux, c.now[PLANE_THEN] = t;
-  V coat = c.coat_g * t + c.coat_past;
-  c.now[HEAT_IN] = (c.surface_flux - c.g1 * c.old[HEAT_IN] - c.g2 * c.older[HEAT_IN]) / c.g0;
-  c.now[HEAT_OUT] = (out - c.g1 * c.old[HEAT_OUT] - c.g2 * c.older[HEAT_OUT]) / c.g0;
-  c.now[COAT_STORED] = (coat - c.g1 * c.old[COAT_STORED] - c.g2 * c.older[COAT_STORED]) / c.g0;
-  return change;
 }
