@@ -31,6 +31,8 @@ HOST, PAGE = "http://127.0.0.1", {"accept": "text/html"}
 PASSWORD = "oak leaf river stone"
 PASSED_ON = {
     "/code",
+    "/cook/desk/follow/{number}",
+    "/cook/desk/follow/{number}/view.json",
     "/cook/desk/job/{number}",
     "/cook/kitchen",
     "/cook/live",

@@ -56,14 +56,15 @@ def test_the_plan_is_shown_in_order_with_its_evidence(shop, found):
     assert (view.broken, view.currency, len(view.hours)) == ((), "$", bench.day.slots_count)
     assert [d.drop for d in view.drops] == sorted(d.drop for d in view.drops)
     assert len(view.drops) == len(found.plan.drops)
-    first = view.drops[0]
-    assert (first.drop, first.lift, first.fryer, first.amount) == (
-        "09:40",
-        "09:52",
-        "alder",
-        "2 heads (16 pieces)",
+    first, planned = (
+        next(d for d in drops if d.fryer == f) for drops, f in ((view.drops, "alder"), (found.plan.drops, 0))
     )
-    assert (first.drop_h, first.lift_h) == (pytest.approx(9 + 40 / 60), pytest.approx(9 + 52.75 / 60))
+    from_h = 9 + 40 / 60 + planned.slot * 5 / 60
+    assert (first.drop_h, first.lift_h) == (pytest.approx(from_h), pytest.approx(from_h + 12.75 / 60))
+    assert first.drop == f"{int(from_h + 1e-6):02d}:{round(from_h % 1 * 60):02d}"
+    heads = first.pieces // 8
+    assert first.amount == f"{heads} head{'s' * (heads > 1)} ({first.pieces} pieces)"
+    assert first.pieces == bench.day.items[planned.item].loads[planned.load].units_count
     assert {d.evidence for d in view.drops} == {"unknown"}
     for turn in view.filters:
         assert turn.to_h - turn.from_h == pytest.approx(600 / 3600)
