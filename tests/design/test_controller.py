@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
@@ -73,6 +75,24 @@ def test_rounding_shown():
     celsius = Controller(shows=TempUnit.C, time_step_s=15.0, clock=ClockStyle.ELAPSED)
     texts = [v.text for v in render(program, celsius).values if v.what != "lid"]
     assert texts == ["163", "12:30"]
+
+
+@pytest.mark.parametrize(("shows", "ends"), [(TempUnit.C, (152.0, 178.0)), (TempUnit.F, (303.0, 358.0))])
+def test_what_lies_within_a_controller_stays_within_it(shows, ends):
+    """Its ends need not lie on its steps (here of five degrees): the nearest step inside is keyed."""
+    low, high = (to_inside(value, str(shows)) for value in ends)
+    step_k = 5.0 if shows is TempUnit.C else 25 / 9
+    held = Controller(shows=shows, temp_step_k=step_k, lowest_c=low, highest_c=high)
+    for wanted, keyed in zip((low, high), (ends[0] // 5 * 5 + 5, ends[1] // 5 * 5), strict=True):
+        stage = Stage(set_c=wanted, duration_s=600.0, lid=LidState.OPEN)
+        program = Program(name="p", product="x", fryer="y", stages=(stage,))
+        (found,) = rounded(program, held).stages
+        assert found.set_c == pytest.approx(to_inside(keyed, str(shows)))
+        for off_k in (-3.0, 3.0):
+            outside = replace(program, stages=(replace(stage, set_c=wanted + off_k),))
+            if not low <= wanted + off_k <= high:
+                with pytest.raises(InputError):
+                    rounded(outside, held)
 
 
 def test_what_a_controller_cannot_hold_is_refused():

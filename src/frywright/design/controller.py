@@ -104,9 +104,15 @@ def on_steps(told: Sequence[tuple[float, LidState, float]], controller: Controll
 
 
 def _round_temp(set_c: float, controller: Controller) -> float:
+    """The nearest step; for a set point within what the controller takes, the nearest within that."""
     unit = str(controller.shows)
     step = controller.temp_step_k * (9 / 5 if controller.shows is TempUnit.F else 1.0)
-    return to_inside(round(to_people(set_c, unit) / step) * step, unit)
+    number = round(to_people(set_c, unit) / step)
+    if set_c >= controller.lowest_c and to_inside(number * step, unit) < controller.lowest_c - 1e-6:
+        number += 1
+    if set_c <= controller.highest_c and to_inside(number * step, unit) > controller.highest_c + 1e-6:
+        number -= 1
+    return to_inside(number * step, unit)
 
 
 def render(program: Program, controller: Controller, slot: int = 1) -> Rendered:
