@@ -106,7 +106,7 @@ SHAPES = {
     pack.LoadRow: "product fryer count readings share run run_from run_to",
     pack.FailingRow: "number at load pieces read corrected limit level thermometer checked who author mark"
     " case",
-    case_rows.CaseView: "number what fryer product pieces found at thermometer steps who author note closed"
+    case_rows.CaseView: "number what fryer product found at closed pieces thermometer steps who author note"
     " missing earlier recooked again served_allowed reading unknown_before",
     case_rows.StepRow: "at step words who detail note author",
     case_rows.EarlierRow: "number at product pieces decision",
