@@ -198,6 +198,7 @@ def flat(
     food: str, a: float, n: float, oil: float, seconds: float, **changes
 ) -> tuple[RawHistory, PieceClass]:
     """One class of a bundled food, bare unless told, in oil at a steady temperature and pressure."""
+    precision = changes.pop("precision", CLOSE)
     pressure, rest = changes.pop("pressure_pa", SEA_LEVEL_PA), changes.pop("rest_s", 0.0)
     m, table = properties.meat(catalog.compositions()[food]), catalog.table("kinetics/surface.toml")
     values = {
@@ -229,4 +230,4 @@ def flat(
         air_h_w_m2k=table["air_w_m2k"],
         air_transfer_m_s=table["air_w_m2k"] / table["air_transfer_j_m3k"],
     )
-    return run(Cook(vat=room, pieces=[body], spans=spans, prescribed=told), CLOSE), body
+    return run(Cook(vat=room, pieces=[body], spans=spans, prescribed=told), precision), body

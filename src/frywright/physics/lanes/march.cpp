@@ -4,6 +4,7 @@
 // its next step while its neighbours go on with theirs. A step is tried again, shorter, when an event falls inside it.
 #include "events.h"
 
+constexpr double MOST_PASSES = 20;  // of a step whose front passes the last cell
 constexpr double VENT_SHARE = 0.5;  // of the early steps elsewhere: a vent's flash is the sharpest bend of a cook
 
 // d/dt at the new level; backward Euler after a restart.
@@ -116,6 +117,13 @@ INLINE void predict(Group &g, M fresh) {
     put(c.now[H_NOW], fresh, x.h), put(c.flux, fresh, x.flux);
     keep_water(c, water_after(g, c, c.flux + c.flash), fresh);
   }
+}
+
+// Whether the front has passed the last cell as it was foreseen: the next grid must be laid anew. Cells far thinner than
+// the steps are long.
+INLINE V past_grid(const Group &g, const Piece &c) {
+  V last = face_volume(c, g.n_core - 1, c.now[GRID_VOLUME]);
+  return pick(c.crusted & (c.spent == 0.0) & (c.now[FRONT_VOLUME] < last), 1.0, 0.0);
 }
 
 // One inner pass; returns how far the fronts moved [m].
@@ -487,7 +495,10 @@ extern "C" Count NAME(march)(Job *job_, void *space, Count begin) {
     put(g.tries, fresh, 0.0);
     V moved = solve_pass(g, job, g.running & ~fresh);
     g.tries += 1.0;
-    M tried = g.running & ((moved < g.steady) | (g.tries >= all((double)g.passes)));
+    V past = all(0.0);
+    for (Count i = 0; i < g.n_class; ++i) past = most(past, past_grid(g, g.pieces[i]));
+    M enough = (g.tries >= all((double)g.passes)) & (most_of_classes(past) == 0.0);
+    M tried = g.running & ((moved < g.steady) | enough | (g.tries >= MOST_PASSES));
     g.fresh = tried;
     if (!any(tried)) continue;
     for (Count i = 0; i < g.n_class; ++i) read_core(g.pieces[i], tried);

@@ -1,4 +1,4 @@
-; Made by scripts/lanes.py from sources of sha256 f26ea03910d7dc9d4e4327058d85f1e28d69cab0fdd54c31dfb0f7e362ec054e.
+; Made by scripts/lanes.py from sources of sha256 a914d89fe7888f029b37948d37bbbc35dcd42e268cd2200101962708cd0935e2.
 %struct.Piece = type <{ %struct.PieceGiven, [14 x <2 x double>], [14 x <2 x double>], [14 x <2 x double>], <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, %struct.Flash, <2 x double>, <2 x i64>, <2 x i64>, <2 x i64>, i64, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, [8 x i8] }>
 %struct.PieceGiven = type { <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double> }
 %struct.Flash = type { <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double>, <2 x double> }
@@ -223,7 +223,7 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   %127 = load i64, ptr %125, align 8, !tbaa !42
   %128 = sub nsw i64 %126, %127
   %129 = icmp slt i64 %128, 4
-  br i1 %129, label %5727, label %130
+  br i1 %129, label %5786, label %130
 
 130:                                              ; preds = %122
   %131 = getelementptr inbounds nuw i8, ptr %1, i64 1552
@@ -312,8 +312,8 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
   %214 = getelementptr inbounds nuw i8, ptr %1, i64 912
   %215 = getelementptr inbounds nuw i8, ptr %1, i64 704
   %216 = getelementptr inbounds nuw i8, ptr %1, i64 720
-  %217 = getelementptr inbounds nuw i8, ptr %1, i64 624
-  %218 = getelementptr inbounds nuw i8, ptr %1, i64 608
+  %217 = getelementptr inbounds nuw i8, ptr %1, i64 608
+  %218 = getelementptr inbounds nuw i8, ptr %1, i64 624
   %219 = getelementptr inbounds nuw i8, ptr %1, i64 1200
   %220 = getelementptr inbounds nuw i8, ptr %1, i64 432
   %221 = getelementptr inbounds nuw i8, ptr %1, i64 1296
@@ -694,18 +694,18 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
 526:                                              ; preds = %520
   br i1 %521, label %532, label %527
 
-527:                                              ; preds = %5708, %5726, %5723, %3936, %4234, %526
+527:                                              ; preds = %5767, %5785, %5782, %3950, %4293, %526
   %528 = load i64, ptr %124, align 8, !tbaa !41
   %529 = load i64, ptr %125, align 8, !tbaa !42
   %530 = sub nsw i64 %528, %529
   %531 = icmp slt i64 %530, 4
-  br i1 %531, label %5727, label %522
+  br i1 %531, label %5786, label %522
 
 532:                                              ; preds = %526
   %533 = load <2 x i64>, ptr %123, align 16, !tbaa !26
   %534 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %533)
   %535 = icmp eq i64 %534, 0
-  br i1 %535, label %5727, label %536
+  br i1 %535, label %5786, label %536
 
 536:                                              ; preds = %532
   %537 = load <2 x i64>, ptr %146, align 16, !tbaa !26
@@ -3863,2974 +3863,3047 @@ define range(i64 0, 2) i64 @march_2(ptr nocapture noundef %0, ptr noundef %1, i6
 3304:                                             ; preds = %3231, %3011
   %3305 = phi i64 [ %3047, %3011 ], [ %3302, %3231 ]
   %3306 = icmp sgt i64 %3305, 0
-  br i1 %3306, label %3481, label %3307
+  br i1 %3306, label %3483, label %3307
 
 3307:                                             ; preds = %3304, %3048
-  %3308 = load <2 x double>, ptr %178, align 16, !tbaa !26
-  br label %3383
+  %3308 = phi i64 [ %3305, %3304 ], [ %3049, %3048 ]
+  %3309 = load <2 x double>, ptr %178, align 16, !tbaa !26
+  br label %3384
 
-3309:                                             ; preds = %3585
-  %3310 = load <2 x double>, ptr %178, align 16, !tbaa !26
-  %3311 = icmp sgt i64 %3609, 0
-  br i1 %3311, label %3312, label %3383
+3310:                                             ; preds = %3587
+  %3311 = load <2 x double>, ptr %178, align 16, !tbaa !26
+  %3312 = icmp sgt i64 %3611, 0
+  br i1 %3312, label %3313, label %3384
 
-3312:                                             ; preds = %3309
-  %3313 = load ptr, ptr %142, align 8, !tbaa !28
-  %3314 = and i64 %3609, 1
-  %3315 = icmp eq i64 %3609, 1
-  br i1 %3315, label %3359, label %3316
+3313:                                             ; preds = %3310
+  %3314 = load ptr, ptr %142, align 8, !tbaa !28
+  %3315 = and i64 %3611, 1
+  %3316 = icmp eq i64 %3611, 1
+  br i1 %3316, label %3360, label %3317
 
-3316:                                             ; preds = %3312
-  %3317 = and i64 %3609, 9223372036854775806
-  br label %3318
+3317:                                             ; preds = %3313
+  %3318 = and i64 %3611, 9223372036854775806
+  br label %3319
 
-3318:                                             ; preds = %3318, %3316
-  %3319 = phi <2 x double> [ zeroinitializer, %3316 ], [ %3350, %3318 ]
-  %3320 = phi <2 x double> [ zeroinitializer, %3316 ], [ %3355, %3318 ]
-  %3321 = phi i64 [ 0, %3316 ], [ %3356, %3318 ]
-  %3322 = phi i64 [ 0, %3316 ], [ %3357, %3318 ]
-  %3323 = getelementptr inbounds nuw %struct.Piece, ptr %3313, i64 %3321
-  %3324 = getelementptr inbounds nuw i8, ptr %3323, i64 2112
-  %3325 = load <2 x i64>, ptr %3324, align 16, !tbaa !26
-  %3326 = getelementptr inbounds nuw i8, ptr %3323, i64 32
-  %3327 = load <2 x double>, ptr %3326, align 16, !tbaa !26
-  %3328 = getelementptr inbounds nuw i8, ptr %3323, i64 1680
-  %3329 = load <2 x double>, ptr %3328, align 16, !tbaa !26
-  %3330 = fmul <2 x double> %3327, %3329
-  %3331 = icmp eq <2 x i64> %3325, zeroinitializer
-  %3332 = select <2 x i1> %3331, <2 x double> %3330, <2 x double> zeroinitializer
-  %3333 = fadd <2 x double> %3319, %3332
-  %3334 = getelementptr inbounds nuw i8, ptr %3323, i64 1648
-  %3335 = load <2 x double>, ptr %3334, align 16, !tbaa !26
-  %3336 = fmul <2 x double> %3327, %3335
-  %3337 = select <2 x i1> %3331, <2 x double> %3336, <2 x double> zeroinitializer
-  %3338 = fadd <2 x double> %3320, %3337
-  %3339 = or disjoint i64 %3321, 1
-  %3340 = getelementptr inbounds nuw %struct.Piece, ptr %3313, i64 %3339
-  %3341 = getelementptr inbounds nuw i8, ptr %3340, i64 2112
-  %3342 = load <2 x i64>, ptr %3341, align 16, !tbaa !26
-  %3343 = getelementptr inbounds nuw i8, ptr %3340, i64 32
-  %3344 = load <2 x double>, ptr %3343, align 16, !tbaa !26
-  %3345 = getelementptr inbounds nuw i8, ptr %3340, i64 1680
-  %3346 = load <2 x double>, ptr %3345, align 16, !tbaa !26
-  %3347 = fmul <2 x double> %3344, %3346
-  %3348 = icmp eq <2 x i64> %3342, zeroinitializer
-  %3349 = select <2 x i1> %3348, <2 x double> %3347, <2 x double> zeroinitializer
-  %3350 = fadd <2 x double> %3333, %3349
-  %3351 = getelementptr inbounds nuw i8, ptr %3340, i64 1648
-  %3352 = load <2 x double>, ptr %3351, align 16, !tbaa !26
-  %3353 = fmul <2 x double> %3344, %3352
-  %3354 = select <2 x i1> %3348, <2 x double> %3353, <2 x double> zeroinitializer
-  %3355 = fadd <2 x double> %3338, %3354
-  %3356 = add nuw nsw i64 %3321, 2
-  %3357 = add i64 %3322, 2
-  %3358 = icmp eq i64 %3357, %3317
-  br i1 %3358, label %3359, label %3318, !llvm.loop !123
+3319:                                             ; preds = %3319, %3317
+  %3320 = phi <2 x double> [ zeroinitializer, %3317 ], [ %3351, %3319 ]
+  %3321 = phi <2 x double> [ zeroinitializer, %3317 ], [ %3356, %3319 ]
+  %3322 = phi i64 [ 0, %3317 ], [ %3357, %3319 ]
+  %3323 = phi i64 [ 0, %3317 ], [ %3358, %3319 ]
+  %3324 = getelementptr inbounds nuw %struct.Piece, ptr %3314, i64 %3322
+  %3325 = getelementptr inbounds nuw i8, ptr %3324, i64 2112
+  %3326 = load <2 x i64>, ptr %3325, align 16, !tbaa !26
+  %3327 = getelementptr inbounds nuw i8, ptr %3324, i64 32
+  %3328 = load <2 x double>, ptr %3327, align 16, !tbaa !26
+  %3329 = getelementptr inbounds nuw i8, ptr %3324, i64 1680
+  %3330 = load <2 x double>, ptr %3329, align 16, !tbaa !26
+  %3331 = fmul <2 x double> %3328, %3330
+  %3332 = icmp eq <2 x i64> %3326, zeroinitializer
+  %3333 = select <2 x i1> %3332, <2 x double> %3331, <2 x double> zeroinitializer
+  %3334 = fadd <2 x double> %3320, %3333
+  %3335 = getelementptr inbounds nuw i8, ptr %3324, i64 1648
+  %3336 = load <2 x double>, ptr %3335, align 16, !tbaa !26
+  %3337 = fmul <2 x double> %3328, %3336
+  %3338 = select <2 x i1> %3332, <2 x double> %3337, <2 x double> zeroinitializer
+  %3339 = fadd <2 x double> %3321, %3338
+  %3340 = or disjoint i64 %3322, 1
+  %3341 = getelementptr inbounds nuw %struct.Piece, ptr %3314, i64 %3340
+  %3342 = getelementptr inbounds nuw i8, ptr %3341, i64 2112
+  %3343 = load <2 x i64>, ptr %3342, align 16, !tbaa !26
+  %3344 = getelementptr inbounds nuw i8, ptr %3341, i64 32
+  %3345 = load <2 x double>, ptr %3344, align 16, !tbaa !26
+  %3346 = getelementptr inbounds nuw i8, ptr %3341, i64 1680
+  %3347 = load <2 x double>, ptr %3346, align 16, !tbaa !26
+  %3348 = fmul <2 x double> %3345, %3347
+  %3349 = icmp eq <2 x i64> %3343, zeroinitializer
+  %3350 = select <2 x i1> %3349, <2 x double> %3348, <2 x double> zeroinitializer
+  %3351 = fadd <2 x double> %3334, %3350
+  %3352 = getelementptr inbounds nuw i8, ptr %3341, i64 1648
+  %3353 = load <2 x double>, ptr %3352, align 16, !tbaa !26
+  %3354 = fmul <2 x double> %3345, %3353
+  %3355 = select <2 x i1> %3349, <2 x double> %3354, <2 x double> zeroinitializer
+  %3356 = fadd <2 x double> %3339, %3355
+  %3357 = add nuw nsw i64 %3322, 2
+  %3358 = add i64 %3323, 2
+  %3359 = icmp eq i64 %3358, %3318
+  br i1 %3359, label %3360, label %3319, !llvm.loop !123
 
-3359:                                             ; preds = %3318, %3312
-  %3360 = phi <2 x double> [ poison, %3312 ], [ %3350, %3318 ]
-  %3361 = phi <2 x double> [ poison, %3312 ], [ %3355, %3318 ]
-  %3362 = phi <2 x double> [ zeroinitializer, %3312 ], [ %3350, %3318 ]
-  %3363 = phi <2 x double> [ zeroinitializer, %3312 ], [ %3355, %3318 ]
-  %3364 = phi i64 [ 0, %3312 ], [ %3356, %3318 ]
-  %3365 = icmp eq i64 %3314, 0
-  br i1 %3365, label %3383, label %3366
+3360:                                             ; preds = %3319, %3313
+  %3361 = phi <2 x double> [ poison, %3313 ], [ %3351, %3319 ]
+  %3362 = phi <2 x double> [ poison, %3313 ], [ %3356, %3319 ]
+  %3363 = phi <2 x double> [ zeroinitializer, %3313 ], [ %3351, %3319 ]
+  %3364 = phi <2 x double> [ zeroinitializer, %3313 ], [ %3356, %3319 ]
+  %3365 = phi i64 [ 0, %3313 ], [ %3357, %3319 ]
+  %3366 = icmp eq i64 %3315, 0
+  br i1 %3366, label %3384, label %3367
 
-3366:                                             ; preds = %3359
-  %3367 = getelementptr inbounds nuw %struct.Piece, ptr %3313, i64 %3364
-  %3368 = getelementptr inbounds nuw i8, ptr %3367, i64 2112
-  %3369 = load <2 x i64>, ptr %3368, align 16, !tbaa !26
-  %3370 = getelementptr inbounds nuw i8, ptr %3367, i64 32
-  %3371 = load <2 x double>, ptr %3370, align 16, !tbaa !26
-  %3372 = getelementptr inbounds nuw i8, ptr %3367, i64 1680
-  %3373 = load <2 x double>, ptr %3372, align 16, !tbaa !26
-  %3374 = fmul <2 x double> %3371, %3373
-  %3375 = icmp eq <2 x i64> %3369, zeroinitializer
-  %3376 = select <2 x i1> %3375, <2 x double> %3374, <2 x double> zeroinitializer
-  %3377 = fadd <2 x double> %3362, %3376
-  %3378 = getelementptr inbounds nuw i8, ptr %3367, i64 1648
-  %3379 = load <2 x double>, ptr %3378, align 16, !tbaa !26
-  %3380 = fmul <2 x double> %3371, %3379
-  %3381 = select <2 x i1> %3375, <2 x double> %3380, <2 x double> zeroinitializer
-  %3382 = fadd <2 x double> %3363, %3381
-  br label %3383
+3367:                                             ; preds = %3360
+  %3368 = getelementptr inbounds nuw %struct.Piece, ptr %3314, i64 %3365
+  %3369 = getelementptr inbounds nuw i8, ptr %3368, i64 2112
+  %3370 = load <2 x i64>, ptr %3369, align 16, !tbaa !26
+  %3371 = getelementptr inbounds nuw i8, ptr %3368, i64 32
+  %3372 = load <2 x double>, ptr %3371, align 16, !tbaa !26
+  %3373 = getelementptr inbounds nuw i8, ptr %3368, i64 1680
+  %3374 = load <2 x double>, ptr %3373, align 16, !tbaa !26
+  %3375 = fmul <2 x double> %3372, %3374
+  %3376 = icmp eq <2 x i64> %3370, zeroinitializer
+  %3377 = select <2 x i1> %3376, <2 x double> %3375, <2 x double> zeroinitializer
+  %3378 = fadd <2 x double> %3363, %3377
+  %3379 = getelementptr inbounds nuw i8, ptr %3368, i64 1648
+  %3380 = load <2 x double>, ptr %3379, align 16, !tbaa !26
+  %3381 = fmul <2 x double> %3372, %3380
+  %3382 = select <2 x i1> %3376, <2 x double> %3381, <2 x double> zeroinitializer
+  %3383 = fadd <2 x double> %3364, %3382
+  br label %3384
 
-3383:                                             ; preds = %3366, %3359, %3307, %3309
-  %3384 = phi i1 [ false, %3309 ], [ false, %3307 ], [ true, %3359 ], [ true, %3366 ]
-  %3385 = phi <2 x double> [ %3310, %3309 ], [ %3308, %3307 ], [ %3310, %3359 ], [ %3310, %3366 ]
-  %3386 = phi <2 x double> [ zeroinitializer, %3309 ], [ zeroinitializer, %3307 ], [ %3361, %3359 ], [ %3382, %3366 ]
-  %3387 = phi <2 x double> [ zeroinitializer, %3309 ], [ zeroinitializer, %3307 ], [ %3360, %3359 ], [ %3377, %3366 ]
-  %3388 = load <2 x double>, ptr %209, align 16, !tbaa !26
-  %3389 = load <2 x double>, ptr %192, align 16, !tbaa !26
-  %3390 = fsub <2 x double> %3385, %3389
-  %3391 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3388, <2 x double> %3390, <2 x double> %3387)
-  %3392 = fadd <2 x double> %3386, %3388
-  store <2 x double> %3391, ptr %210, align 16, !tbaa !26
-  %3393 = load <2 x double>, ptr %168, align 16, !tbaa !26
-  %3394 = fcmp ule <2 x double> %3393, zeroinitializer
-  %3395 = load <2 x double>, ptr %155, align 16, !tbaa !26
-  %3396 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3393, <2 x double> splat (double 5.000000e-01), <2 x double> %3395)
-  %3397 = fsub <2 x double> %3396, %3385
-  %3398 = fcmp ogt <2 x double> %3393, splat (double 1.000000e-30)
-  %3399 = select <2 x i1> %3398, <2 x double> %3393, <2 x double> splat (double 1.000000e-30)
-  %3400 = fdiv <2 x double> %3397, %3399
-  %3401 = fcmp ogt <2 x double> %3400, zeroinitializer
-  %3402 = select <2 x i1> %3401, <2 x double> %3400, <2 x double> zeroinitializer
-  %3403 = fcmp olt <2 x double> %3402, splat (double 1.000000e+00)
-  %3404 = select <2 x i1> %3403, <2 x double> %3402, <2 x double> splat (double 1.000000e+00)
-  %3405 = load <2 x double>, ptr %158, align 16, !tbaa !26
-  %3406 = load <2 x i64>, ptr %156, align 16, !tbaa !26
-  %3407 = icmp eq <2 x i64> %3406, zeroinitializer
-  %3408 = select <2 x i1> %3407, <2 x double> zeroinitializer, <2 x double> splat (double 1.000000e+00)
-  %3409 = select <2 x i1> %3394, <2 x double> %3408, <2 x double> %3404
-  %3410 = fmul <2 x double> %3405, %3409
-  %3411 = fcmp ule <2 x double> %3410, zeroinitializer
-  %3412 = fcmp uge <2 x double> %3410, %3405
-  %3413 = or <2 x i1> %3411, %3412
-  %3414 = or <2 x i1> %3394, %3413
-  %3415 = fdiv <2 x double> %3405, %3399
-  %3416 = select <2 x i1> %3414, <2 x double> zeroinitializer, <2 x double> %3415
-  %3417 = fadd <2 x double> %3392, %3416
-  %3418 = load <2 x i64>, ptr %166, align 16, !tbaa !26
-  %3419 = load <2 x double>, ptr %173, align 16, !tbaa !26
-  %3420 = fdiv <2 x double> splat (double 2.000000e+00), %3419
-  %3421 = load <2 x double>, ptr %175, align 16, !tbaa !26
-  %3422 = icmp eq <2 x i64> %3418, zeroinitializer
-  %3423 = select <2 x i1> %3422, <2 x double> %3421, <2 x double> %3420
-  %3424 = load <2 x double>, ptr %157, align 16, !tbaa !26
-  %3425 = load <2 x double>, ptr %1, align 16, !tbaa !26
-  %3426 = fmul <2 x double> %3424, %3425
-  %3427 = load <2 x double>, ptr %160, align 16, !tbaa !26
-  %3428 = load <2 x double>, ptr %161, align 16, !tbaa !26
-  %3429 = fmul <2 x double> %3428, splat (double 5.000000e-01)
-  %3430 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3429, <2 x double> %3424, <2 x double> %3427)
-  %3431 = load <2 x double>, ptr %162, align 16, !tbaa !26
-  %3432 = fmul <2 x double> %3424, %3431
-  %3433 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3426, <2 x double> %3430, <2 x double> %3432)
-  %3434 = load <2 x double>, ptr %176, align 16, !tbaa !26
-  %3435 = load <2 x double>, ptr %177, align 16, !tbaa !26
-  %3436 = load <2 x double>, ptr %163, align 16, !tbaa !26
-  %3437 = fmul <2 x double> %3425, %3436
-  %3438 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3429, <2 x double> %3436, <2 x double> %3427)
-  %3439 = fmul <2 x double> %3431, %3436
-  %3440 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3437, <2 x double> %3438, <2 x double> %3439)
-  %3441 = fmul <2 x double> %3435, %3440
-  %3442 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3434, <2 x double> %3433, <2 x double> %3441)
-  %3443 = fmul <2 x double> %3385, %3425
-  %3444 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3429, <2 x double> %3385, <2 x double> %3427)
-  %3445 = fmul <2 x double> %3385, %3431
-  %3446 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3443, <2 x double> %3444, <2 x double> %3445)
-  %3447 = fneg <2 x double> %3423
-  %3448 = load <2 x double>, ptr %179, align 16, !tbaa !26
-  %3449 = fneg <2 x double> %3448
-  %3450 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3447, <2 x double> %3433, <2 x double> %3449)
-  %3451 = select <2 x i1> %3422, <2 x double> %3442, <2 x double> %3450
-  %3452 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3423, <2 x double> %3446, <2 x double> %3451)
-  %3453 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3428, <2 x double> %3385, <2 x double> %3427)
-  %3454 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3425, <2 x double> %3453, <2 x double> %3431)
-  %3455 = load <2 x double>, ptr %167, align 16, !tbaa !26
-  %3456 = fcmp une <2 x double> %3455, zeroinitializer
-  %3457 = fadd <2 x double> %3391, %3452
-  %3458 = fsub <2 x double> %3457, %3410
-  %3459 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3423, <2 x double> %3454, <2 x double> %3417)
-  %3460 = fdiv <2 x double> %3458, %3459
-  %3461 = fsub <2 x double> %3385, %3460
-  %3462 = select <2 x i1> %3456, <2 x double> %3385, <2 x double> %3461
-  store <2 x double> %3462, ptr %178, align 16, !tbaa !26
-  %3463 = load <2 x double>, ptr %211, align 16, !tbaa !26
-  %3464 = fneg <2 x double> %3434
-  %3465 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3464, <2 x double> %3463, <2 x double> %3410)
-  %3466 = load <2 x double>, ptr %212, align 16, !tbaa !26
-  %3467 = fneg <2 x double> %3435
-  %3468 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3467, <2 x double> %3466, <2 x double> %3465)
-  %3469 = fdiv <2 x double> %3468, %3421
-  %3470 = load <2 x double>, ptr %213, align 16, !tbaa !26
-  %3471 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3464, <2 x double> %3470, <2 x double> %3391)
-  %3472 = load <2 x double>, ptr %214, align 16, !tbaa !26
-  %3473 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3467, <2 x double> %3472, <2 x double> %3471)
-  %3474 = fdiv <2 x double> %3473, %3421
-  %3475 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3410, <2 x double> %3419, <2 x double> %3463)
-  %3476 = select <2 x i1> %3422, <2 x double> %3469, <2 x double> %3475
-  %3477 = load <2 x double>, ptr %215, align 16, !tbaa !26
-  %3478 = select <2 x i1> %3456, <2 x double> %3477, <2 x double> %3476
-  store <2 x double> %3478, ptr %215, align 16, !tbaa !26
-  %3479 = load <2 x double>, ptr %216, align 16, !tbaa !26
-  %3480 = select <2 x i1> %3456, <2 x double> %3479, <2 x double> %3474
-  store <2 x double> %3480, ptr %216, align 16, !tbaa !26
-  br i1 %3384, label %3611, label %3936
+3384:                                             ; preds = %3367, %3360, %3307, %3310
+  %3385 = phi i1 [ false, %3310 ], [ false, %3307 ], [ true, %3360 ], [ true, %3367 ]
+  %3386 = phi <2 x double> [ %3311, %3310 ], [ %3309, %3307 ], [ %3311, %3360 ], [ %3311, %3367 ]
+  %3387 = phi i64 [ %3611, %3310 ], [ %3308, %3307 ], [ %3611, %3360 ], [ %3611, %3367 ]
+  %3388 = phi <2 x double> [ zeroinitializer, %3310 ], [ zeroinitializer, %3307 ], [ %3362, %3360 ], [ %3383, %3367 ]
+  %3389 = phi <2 x double> [ zeroinitializer, %3310 ], [ zeroinitializer, %3307 ], [ %3361, %3360 ], [ %3378, %3367 ]
+  %3390 = load <2 x double>, ptr %209, align 16, !tbaa !26
+  %3391 = load <2 x double>, ptr %192, align 16, !tbaa !26
+  %3392 = fsub <2 x double> %3386, %3391
+  %3393 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3390, <2 x double> %3392, <2 x double> %3389)
+  %3394 = fadd <2 x double> %3388, %3390
+  store <2 x double> %3393, ptr %210, align 16, !tbaa !26
+  %3395 = load <2 x double>, ptr %168, align 16, !tbaa !26
+  %3396 = fcmp ule <2 x double> %3395, zeroinitializer
+  %3397 = load <2 x double>, ptr %155, align 16, !tbaa !26
+  %3398 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3395, <2 x double> splat (double 5.000000e-01), <2 x double> %3397)
+  %3399 = fsub <2 x double> %3398, %3386
+  %3400 = fcmp ogt <2 x double> %3395, splat (double 1.000000e-30)
+  %3401 = select <2 x i1> %3400, <2 x double> %3395, <2 x double> splat (double 1.000000e-30)
+  %3402 = fdiv <2 x double> %3399, %3401
+  %3403 = fcmp ogt <2 x double> %3402, zeroinitializer
+  %3404 = select <2 x i1> %3403, <2 x double> %3402, <2 x double> zeroinitializer
+  %3405 = fcmp olt <2 x double> %3404, splat (double 1.000000e+00)
+  %3406 = select <2 x i1> %3405, <2 x double> %3404, <2 x double> splat (double 1.000000e+00)
+  %3407 = load <2 x double>, ptr %158, align 16, !tbaa !26
+  %3408 = load <2 x i64>, ptr %156, align 16, !tbaa !26
+  %3409 = icmp eq <2 x i64> %3408, zeroinitializer
+  %3410 = select <2 x i1> %3409, <2 x double> zeroinitializer, <2 x double> splat (double 1.000000e+00)
+  %3411 = select <2 x i1> %3396, <2 x double> %3410, <2 x double> %3406
+  %3412 = fmul <2 x double> %3407, %3411
+  %3413 = fcmp ule <2 x double> %3412, zeroinitializer
+  %3414 = fcmp uge <2 x double> %3412, %3407
+  %3415 = or <2 x i1> %3413, %3414
+  %3416 = or <2 x i1> %3396, %3415
+  %3417 = fdiv <2 x double> %3407, %3401
+  %3418 = select <2 x i1> %3416, <2 x double> zeroinitializer, <2 x double> %3417
+  %3419 = fadd <2 x double> %3394, %3418
+  %3420 = load <2 x i64>, ptr %166, align 16, !tbaa !26
+  %3421 = load <2 x double>, ptr %173, align 16, !tbaa !26
+  %3422 = fdiv <2 x double> splat (double 2.000000e+00), %3421
+  %3423 = load <2 x double>, ptr %175, align 16, !tbaa !26
+  %3424 = icmp eq <2 x i64> %3420, zeroinitializer
+  %3425 = select <2 x i1> %3424, <2 x double> %3423, <2 x double> %3422
+  %3426 = load <2 x double>, ptr %157, align 16, !tbaa !26
+  %3427 = load <2 x double>, ptr %1, align 16, !tbaa !26
+  %3428 = fmul <2 x double> %3426, %3427
+  %3429 = load <2 x double>, ptr %160, align 16, !tbaa !26
+  %3430 = load <2 x double>, ptr %161, align 16, !tbaa !26
+  %3431 = fmul <2 x double> %3430, splat (double 5.000000e-01)
+  %3432 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3431, <2 x double> %3426, <2 x double> %3429)
+  %3433 = load <2 x double>, ptr %162, align 16, !tbaa !26
+  %3434 = fmul <2 x double> %3426, %3433
+  %3435 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3428, <2 x double> %3432, <2 x double> %3434)
+  %3436 = load <2 x double>, ptr %176, align 16, !tbaa !26
+  %3437 = load <2 x double>, ptr %177, align 16, !tbaa !26
+  %3438 = load <2 x double>, ptr %163, align 16, !tbaa !26
+  %3439 = fmul <2 x double> %3427, %3438
+  %3440 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3431, <2 x double> %3438, <2 x double> %3429)
+  %3441 = fmul <2 x double> %3433, %3438
+  %3442 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3439, <2 x double> %3440, <2 x double> %3441)
+  %3443 = fmul <2 x double> %3437, %3442
+  %3444 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3436, <2 x double> %3435, <2 x double> %3443)
+  %3445 = fmul <2 x double> %3386, %3427
+  %3446 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3431, <2 x double> %3386, <2 x double> %3429)
+  %3447 = fmul <2 x double> %3386, %3433
+  %3448 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3445, <2 x double> %3446, <2 x double> %3447)
+  %3449 = fneg <2 x double> %3425
+  %3450 = load <2 x double>, ptr %179, align 16, !tbaa !26
+  %3451 = fneg <2 x double> %3450
+  %3452 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3449, <2 x double> %3435, <2 x double> %3451)
+  %3453 = select <2 x i1> %3424, <2 x double> %3444, <2 x double> %3452
+  %3454 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3425, <2 x double> %3448, <2 x double> %3453)
+  %3455 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3430, <2 x double> %3386, <2 x double> %3429)
+  %3456 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3427, <2 x double> %3455, <2 x double> %3433)
+  %3457 = load <2 x double>, ptr %167, align 16, !tbaa !26
+  %3458 = fcmp une <2 x double> %3457, zeroinitializer
+  %3459 = fadd <2 x double> %3393, %3454
+  %3460 = fsub <2 x double> %3459, %3412
+  %3461 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3425, <2 x double> %3456, <2 x double> %3419)
+  %3462 = fdiv <2 x double> %3460, %3461
+  %3463 = fsub <2 x double> %3386, %3462
+  %3464 = select <2 x i1> %3458, <2 x double> %3386, <2 x double> %3463
+  store <2 x double> %3464, ptr %178, align 16, !tbaa !26
+  %3465 = load <2 x double>, ptr %211, align 16, !tbaa !26
+  %3466 = fneg <2 x double> %3436
+  %3467 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3466, <2 x double> %3465, <2 x double> %3412)
+  %3468 = load <2 x double>, ptr %212, align 16, !tbaa !26
+  %3469 = fneg <2 x double> %3437
+  %3470 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3469, <2 x double> %3468, <2 x double> %3467)
+  %3471 = fdiv <2 x double> %3470, %3423
+  %3472 = load <2 x double>, ptr %213, align 16, !tbaa !26
+  %3473 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3466, <2 x double> %3472, <2 x double> %3393)
+  %3474 = load <2 x double>, ptr %214, align 16, !tbaa !26
+  %3475 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3469, <2 x double> %3474, <2 x double> %3473)
+  %3476 = fdiv <2 x double> %3475, %3423
+  %3477 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3412, <2 x double> %3421, <2 x double> %3465)
+  %3478 = select <2 x i1> %3424, <2 x double> %3471, <2 x double> %3477
+  %3479 = load <2 x double>, ptr %215, align 16, !tbaa !26
+  %3480 = select <2 x i1> %3458, <2 x double> %3479, <2 x double> %3478
+  store <2 x double> %3480, ptr %215, align 16, !tbaa !26
+  %3481 = load <2 x double>, ptr %216, align 16, !tbaa !26
+  %3482 = select <2 x i1> %3458, <2 x double> %3481, <2 x double> %3476
+  store <2 x double> %3482, ptr %216, align 16, !tbaa !26
+  br i1 %3385, label %3613, label %3938
 
-3481:                                             ; preds = %3304, %3585
-  %3482 = phi i64 [ %3608, %3585 ], [ 0, %3304 ]
-  %3483 = load ptr, ptr %142, align 8, !tbaa !28
-  %3484 = getelementptr inbounds nuw %struct.Piece, ptr %3483, i64 %3482
-  %3485 = getelementptr inbounds nuw i8, ptr %3484, i64 1488
-  %3486 = load <2 x double>, ptr %3485, align 16, !tbaa !26
-  %3487 = getelementptr inbounds nuw i8, ptr %3484, i64 1536
+3483:                                             ; preds = %3304, %3587
+  %3484 = phi i64 [ %3610, %3587 ], [ 0, %3304 ]
+  %3485 = load ptr, ptr %142, align 8, !tbaa !28
+  %3486 = getelementptr inbounds nuw %struct.Piece, ptr %3485, i64 %3484
+  %3487 = getelementptr inbounds nuw i8, ptr %3486, i64 1488
   %3488 = load <2 x double>, ptr %3487, align 16, !tbaa !26
-  %3489 = getelementptr inbounds nuw i8, ptr %3484, i64 2184
-  %3490 = load ptr, ptr %3489, align 8, !tbaa !84
-  %3491 = getelementptr inbounds nuw i8, ptr %3484, i64 2192
-  %3492 = load ptr, ptr %3491, align 16, !tbaa !85
-  %3493 = getelementptr inbounds nuw i8, ptr %3484, i64 2136
-  %3494 = load ptr, ptr %3493, align 8, !tbaa !58
-  %3495 = load i64, ptr %132, align 16, !tbaa !21
-  %3496 = icmp sgt i64 %3495, 0
-  br i1 %3496, label %3497, label %3517
+  %3489 = getelementptr inbounds nuw i8, ptr %3486, i64 1536
+  %3490 = load <2 x double>, ptr %3489, align 16, !tbaa !26
+  %3491 = getelementptr inbounds nuw i8, ptr %3486, i64 2184
+  %3492 = load ptr, ptr %3491, align 8, !tbaa !84
+  %3493 = getelementptr inbounds nuw i8, ptr %3486, i64 2192
+  %3494 = load ptr, ptr %3493, align 16, !tbaa !85
+  %3495 = getelementptr inbounds nuw i8, ptr %3486, i64 2136
+  %3496 = load ptr, ptr %3495, align 8, !tbaa !58
+  %3497 = load i64, ptr %132, align 16, !tbaa !21
+  %3498 = icmp sgt i64 %3497, 0
+  br i1 %3498, label %3499, label %3519
 
-3497:                                             ; preds = %3481
-  %3498 = and i64 %3495, 1
-  %3499 = icmp eq i64 %3498, 0
-  br i1 %3499, label %3513, label %3500
+3499:                                             ; preds = %3483
+  %3500 = and i64 %3497, 1
+  %3501 = icmp eq i64 %3500, 0
+  br i1 %3501, label %3515, label %3502
 
-3500:                                             ; preds = %3497
-  %3501 = add nsw i64 %3495, -1
-  %3502 = uitofp nneg i64 %3501 to double
-  %3503 = insertelement <2 x double> poison, double %3502, i64 0
-  %3504 = shufflevector <2 x double> %3503, <2 x double> poison, <2 x i32> zeroinitializer
-  %3505 = fcmp ugt <2 x double> %3488, %3504
-  %3506 = getelementptr inbounds nuw <2 x double>, ptr %3490, i64 %3501
-  %3507 = load <2 x double>, ptr %3506, align 16, !tbaa !26
-  %3508 = getelementptr inbounds nuw <2 x double>, ptr %3492, i64 %3501
+3502:                                             ; preds = %3499
+  %3503 = add nsw i64 %3497, -1
+  %3504 = uitofp nneg i64 %3503 to double
+  %3505 = insertelement <2 x double> poison, double %3504, i64 0
+  %3506 = shufflevector <2 x double> %3505, <2 x double> poison, <2 x i32> zeroinitializer
+  %3507 = fcmp ugt <2 x double> %3490, %3506
+  %3508 = getelementptr inbounds nuw <2 x double>, ptr %3492, i64 %3503
   %3509 = load <2 x double>, ptr %3508, align 16, !tbaa !26
-  %3510 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3509, <2 x double> %3486, <2 x double> %3507)
-  %3511 = select <2 x i1> %3505, <2 x double> %3510, <2 x double> %3486
-  %3512 = getelementptr inbounds nuw <2 x double>, ptr %3494, i64 %3501
-  store <2 x double> %3511, ptr %3512, align 16, !tbaa !26
-  br label %3513
+  %3510 = getelementptr inbounds nuw <2 x double>, ptr %3494, i64 %3503
+  %3511 = load <2 x double>, ptr %3510, align 16, !tbaa !26
+  %3512 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3511, <2 x double> %3488, <2 x double> %3509)
+  %3513 = select <2 x i1> %3507, <2 x double> %3512, <2 x double> %3488
+  %3514 = getelementptr inbounds nuw <2 x double>, ptr %3496, i64 %3503
+  store <2 x double> %3513, ptr %3514, align 16, !tbaa !26
+  br label %3515
 
-3513:                                             ; preds = %3500, %3497
-  %3514 = phi <2 x double> [ %3486, %3497 ], [ %3511, %3500 ]
-  %3515 = phi i64 [ %3495, %3497 ], [ %3501, %3500 ]
-  %3516 = icmp eq i64 %3495, 1
-  br i1 %3516, label %3517, label %3532
+3515:                                             ; preds = %3502, %3499
+  %3516 = phi <2 x double> [ %3488, %3499 ], [ %3513, %3502 ]
+  %3517 = phi i64 [ %3497, %3499 ], [ %3503, %3502 ]
+  %3518 = icmp eq i64 %3497, 1
+  br i1 %3518, label %3519, label %3534
 
-3517:                                             ; preds = %3513, %3532, %3481
-  %3518 = getelementptr inbounds nuw i8, ptr %3484, i64 2080
-  %3519 = load <2 x i64>, ptr %3518, align 16, !tbaa !26
-  %3520 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3519)
-  %3521 = icmp eq i64 %3520, 0
-  %3522 = load i64, ptr %133, align 8, !tbaa !22
-  %3523 = icmp sgt i64 %3522, 0
-  br i1 %3521, label %3529, label %3524
+3519:                                             ; preds = %3515, %3534, %3483
+  %3520 = getelementptr inbounds nuw i8, ptr %3486, i64 2080
+  %3521 = load <2 x i64>, ptr %3520, align 16, !tbaa !26
+  %3522 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3521)
+  %3523 = icmp eq i64 %3522, 0
+  %3524 = load i64, ptr %133, align 8, !tbaa !22
+  %3525 = icmp sgt i64 %3524, 0
+  br i1 %3523, label %3531, label %3526
 
-3524:                                             ; preds = %3517
-  br i1 %3523, label %3525, label %3585
+3526:                                             ; preds = %3519
+  br i1 %3525, label %3527, label %3587
 
-3525:                                             ; preds = %3524
-  %3526 = getelementptr inbounds nuw i8, ptr %3484, i64 2288
-  %3527 = getelementptr inbounds nuw i8, ptr %3484, i64 2296
-  %3528 = getelementptr inbounds nuw i8, ptr %3484, i64 2256
-  br label %3560
+3527:                                             ; preds = %3526
+  %3528 = getelementptr inbounds nuw i8, ptr %3486, i64 2288
+  %3529 = getelementptr inbounds nuw i8, ptr %3486, i64 2296
+  %3530 = getelementptr inbounds nuw i8, ptr %3486, i64 2256
+  br label %3562
 
-3529:                                             ; preds = %3517
-  br i1 %3523, label %3530, label %3585
+3531:                                             ; preds = %3519
+  br i1 %3525, label %3532, label %3587
 
-3530:                                             ; preds = %3529
-  %3531 = getelementptr inbounds nuw i8, ptr %3484, i64 2256
-  br label %3578
+3532:                                             ; preds = %3531
+  %3533 = getelementptr inbounds nuw i8, ptr %3486, i64 2256
+  br label %3580
 
-3532:                                             ; preds = %3513, %3532
-  %3533 = phi <2 x double> [ %3557, %3532 ], [ %3514, %3513 ]
-  %3534 = phi i64 [ %3547, %3532 ], [ %3515, %3513 ]
-  %3535 = add nsw i64 %3534, -1
-  %3536 = uitofp nneg i64 %3535 to double
-  %3537 = insertelement <2 x double> poison, double %3536, i64 0
-  %3538 = shufflevector <2 x double> %3537, <2 x double> poison, <2 x i32> zeroinitializer
-  %3539 = fcmp ugt <2 x double> %3488, %3538
-  %3540 = getelementptr inbounds nuw <2 x double>, ptr %3490, i64 %3535
-  %3541 = load <2 x double>, ptr %3540, align 16, !tbaa !26
-  %3542 = getelementptr inbounds nuw <2 x double>, ptr %3492, i64 %3535
+3534:                                             ; preds = %3515, %3534
+  %3535 = phi <2 x double> [ %3559, %3534 ], [ %3516, %3515 ]
+  %3536 = phi i64 [ %3549, %3534 ], [ %3517, %3515 ]
+  %3537 = add nsw i64 %3536, -1
+  %3538 = uitofp nneg i64 %3537 to double
+  %3539 = insertelement <2 x double> poison, double %3538, i64 0
+  %3540 = shufflevector <2 x double> %3539, <2 x double> poison, <2 x i32> zeroinitializer
+  %3541 = fcmp ugt <2 x double> %3490, %3540
+  %3542 = getelementptr inbounds nuw <2 x double>, ptr %3492, i64 %3537
   %3543 = load <2 x double>, ptr %3542, align 16, !tbaa !26
-  %3544 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3543, <2 x double> %3533, <2 x double> %3541)
-  %3545 = select <2 x i1> %3539, <2 x double> %3544, <2 x double> %3486
-  %3546 = getelementptr inbounds nuw <2 x double>, ptr %3494, i64 %3535
-  store <2 x double> %3545, ptr %3546, align 16, !tbaa !26
-  %3547 = add nsw i64 %3534, -2
-  %3548 = uitofp nneg i64 %3547 to double
-  %3549 = insertelement <2 x double> poison, double %3548, i64 0
-  %3550 = shufflevector <2 x double> %3549, <2 x double> poison, <2 x i32> zeroinitializer
-  %3551 = fcmp ugt <2 x double> %3488, %3550
-  %3552 = getelementptr inbounds nuw <2 x double>, ptr %3490, i64 %3547
-  %3553 = load <2 x double>, ptr %3552, align 16, !tbaa !26
-  %3554 = getelementptr inbounds nuw <2 x double>, ptr %3492, i64 %3547
+  %3544 = getelementptr inbounds nuw <2 x double>, ptr %3494, i64 %3537
+  %3545 = load <2 x double>, ptr %3544, align 16, !tbaa !26
+  %3546 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3545, <2 x double> %3535, <2 x double> %3543)
+  %3547 = select <2 x i1> %3541, <2 x double> %3546, <2 x double> %3488
+  %3548 = getelementptr inbounds nuw <2 x double>, ptr %3496, i64 %3537
+  store <2 x double> %3547, ptr %3548, align 16, !tbaa !26
+  %3549 = add nsw i64 %3536, -2
+  %3550 = uitofp nneg i64 %3549 to double
+  %3551 = insertelement <2 x double> poison, double %3550, i64 0
+  %3552 = shufflevector <2 x double> %3551, <2 x double> poison, <2 x i32> zeroinitializer
+  %3553 = fcmp ugt <2 x double> %3490, %3552
+  %3554 = getelementptr inbounds nuw <2 x double>, ptr %3492, i64 %3549
   %3555 = load <2 x double>, ptr %3554, align 16, !tbaa !26
-  %3556 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3555, <2 x double> %3545, <2 x double> %3553)
-  %3557 = select <2 x i1> %3551, <2 x double> %3556, <2 x double> %3486
-  %3558 = getelementptr inbounds nuw <2 x double>, ptr %3494, i64 %3547
-  store <2 x double> %3557, ptr %3558, align 16, !tbaa !26
-  %3559 = icmp samesign ugt i64 %3535, 1
-  br i1 %3559, label %3532, label %3517, !llvm.loop !124
+  %3556 = getelementptr inbounds nuw <2 x double>, ptr %3494, i64 %3549
+  %3557 = load <2 x double>, ptr %3556, align 16, !tbaa !26
+  %3558 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3557, <2 x double> %3547, <2 x double> %3555)
+  %3559 = select <2 x i1> %3553, <2 x double> %3558, <2 x double> %3488
+  %3560 = getelementptr inbounds nuw <2 x double>, ptr %3496, i64 %3549
+  store <2 x double> %3559, ptr %3560, align 16, !tbaa !26
+  %3561 = icmp samesign ugt i64 %3537, 1
+  br i1 %3561, label %3534, label %3519, !llvm.loop !124
 
-3560:                                             ; preds = %3525, %3560
-  %3561 = phi i64 [ 0, %3525 ], [ %3575, %3560 ]
-  %3562 = phi <2 x double> [ %3486, %3525 ], [ %3572, %3560 ]
-  %3563 = load <2 x i64>, ptr %3518, align 16, !tbaa !26
-  %3564 = load ptr, ptr %3526, align 16, !tbaa !90
-  %3565 = getelementptr inbounds nuw <2 x double>, ptr %3564, i64 %3561
-  %3566 = load <2 x double>, ptr %3565, align 16, !tbaa !26
-  %3567 = load ptr, ptr %3527, align 8, !tbaa !91
-  %3568 = getelementptr inbounds nuw <2 x double>, ptr %3567, i64 %3561
-  %3569 = load <2 x double>, ptr %3568, align 16, !tbaa !26
-  %3570 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3569, <2 x double> %3562, <2 x double> %3566)
-  %3571 = icmp eq <2 x i64> %3563, zeroinitializer
-  %3572 = select <2 x i1> %3571, <2 x double> %3486, <2 x double> %3570
-  %3573 = load ptr, ptr %3528, align 16, !tbaa !125
-  %3574 = getelementptr inbounds nuw <2 x double>, ptr %3573, i64 %3561
-  store <2 x double> %3572, ptr %3574, align 16, !tbaa !26
-  %3575 = add nuw nsw i64 %3561, 1
-  %3576 = load i64, ptr %133, align 8, !tbaa !22
-  %3577 = icmp slt i64 %3575, %3576
-  br i1 %3577, label %3560, label %3585, !llvm.loop !126
+3562:                                             ; preds = %3527, %3562
+  %3563 = phi i64 [ 0, %3527 ], [ %3577, %3562 ]
+  %3564 = phi <2 x double> [ %3488, %3527 ], [ %3574, %3562 ]
+  %3565 = load <2 x i64>, ptr %3520, align 16, !tbaa !26
+  %3566 = load ptr, ptr %3528, align 16, !tbaa !90
+  %3567 = getelementptr inbounds nuw <2 x double>, ptr %3566, i64 %3563
+  %3568 = load <2 x double>, ptr %3567, align 16, !tbaa !26
+  %3569 = load ptr, ptr %3529, align 8, !tbaa !91
+  %3570 = getelementptr inbounds nuw <2 x double>, ptr %3569, i64 %3563
+  %3571 = load <2 x double>, ptr %3570, align 16, !tbaa !26
+  %3572 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3571, <2 x double> %3564, <2 x double> %3568)
+  %3573 = icmp eq <2 x i64> %3565, zeroinitializer
+  %3574 = select <2 x i1> %3573, <2 x double> %3488, <2 x double> %3572
+  %3575 = load ptr, ptr %3530, align 16, !tbaa !125
+  %3576 = getelementptr inbounds nuw <2 x double>, ptr %3575, i64 %3563
+  store <2 x double> %3574, ptr %3576, align 16, !tbaa !26
+  %3577 = add nuw nsw i64 %3563, 1
+  %3578 = load i64, ptr %133, align 8, !tbaa !22
+  %3579 = icmp slt i64 %3577, %3578
+  br i1 %3579, label %3562, label %3587, !llvm.loop !126
 
-3578:                                             ; preds = %3530, %3578
-  %3579 = phi i64 [ 0, %3530 ], [ %3582, %3578 ]
-  %3580 = load ptr, ptr %3531, align 16, !tbaa !125
-  %3581 = getelementptr inbounds nuw <2 x double>, ptr %3580, i64 %3579
-  store <2 x double> %3486, ptr %3581, align 16, !tbaa !26
-  %3582 = add nuw nsw i64 %3579, 1
-  %3583 = load i64, ptr %133, align 8, !tbaa !22
-  %3584 = icmp slt i64 %3582, %3583
-  br i1 %3584, label %3578, label %3585, !llvm.loop !127
+3580:                                             ; preds = %3532, %3580
+  %3581 = phi i64 [ 0, %3532 ], [ %3584, %3580 ]
+  %3582 = load ptr, ptr %3533, align 16, !tbaa !125
+  %3583 = getelementptr inbounds nuw <2 x double>, ptr %3582, i64 %3581
+  store <2 x double> %3488, ptr %3583, align 16, !tbaa !26
+  %3584 = add nuw nsw i64 %3581, 1
+  %3585 = load i64, ptr %133, align 8, !tbaa !22
+  %3586 = icmp slt i64 %3584, %3585
+  br i1 %3586, label %3580, label %3587, !llvm.loop !127
 
-3585:                                             ; preds = %3560, %3578, %3524, %3529
-  %3586 = phi <2 x double> [ %3486, %3529 ], [ %3486, %3524 ], [ %3486, %3578 ], [ %3572, %3560 ]
-  %3587 = load <2 x i64>, ptr %3518, align 16, !tbaa !26
-  %3588 = getelementptr inbounds nuw i8, ptr %3484, i64 1664
-  %3589 = load <2 x double>, ptr %3588, align 16, !tbaa !26
-  %3590 = icmp eq <2 x i64> %3587, zeroinitializer
-  %3591 = select <2 x i1> %3590, <2 x double> zeroinitializer, <2 x double> %3589
-  %3592 = fsub <2 x double> splat (double 1.000000e+00), %3591
-  %3593 = getelementptr inbounds nuw i8, ptr %3484, i64 1472
-  %3594 = load <2 x double>, ptr %3593, align 16, !tbaa !26
-  %3595 = fmul <2 x double> %3591, %3594
-  %3596 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3592, <2 x double> %3586, <2 x double> %3595)
-  %3597 = getelementptr inbounds nuw i8, ptr %3484, i64 1712
-  store <2 x double> %3596, ptr %3597, align 16, !tbaa !26
-  %3598 = getelementptr inbounds nuw i8, ptr %3484, i64 1648
-  %3599 = load <2 x double>, ptr %3598, align 16, !tbaa !26
-  %3600 = fsub <2 x double> %3594, %3586
-  %3601 = fmul <2 x double> %3600, %3599
-  %3602 = getelementptr inbounds nuw i8, ptr %3484, i64 1680
-  store <2 x double> %3601, ptr %3602, align 16, !tbaa !26
-  %3603 = getelementptr inbounds nuw i8, ptr %3484, i64 800
-  %3604 = load <2 x double>, ptr %3603, align 16, !tbaa !26
-  %3605 = fdiv <2 x double> %3601, %3604
-  %3606 = fsub <2 x double> %3594, %3605
-  %3607 = getelementptr inbounds nuw i8, ptr %3484, i64 1696
-  store <2 x double> %3606, ptr %3607, align 16, !tbaa !26
-  %3608 = add nuw nsw i64 %3482, 1
-  %3609 = load i64, ptr %169, align 8, !tbaa !20
-  %3610 = icmp slt i64 %3608, %3609
-  br i1 %3610, label %3481, label %3309, !llvm.loop !128
+3587:                                             ; preds = %3562, %3580, %3526, %3531
+  %3588 = phi <2 x double> [ %3488, %3531 ], [ %3488, %3526 ], [ %3488, %3580 ], [ %3574, %3562 ]
+  %3589 = load <2 x i64>, ptr %3520, align 16, !tbaa !26
+  %3590 = getelementptr inbounds nuw i8, ptr %3486, i64 1664
+  %3591 = load <2 x double>, ptr %3590, align 16, !tbaa !26
+  %3592 = icmp eq <2 x i64> %3589, zeroinitializer
+  %3593 = select <2 x i1> %3592, <2 x double> zeroinitializer, <2 x double> %3591
+  %3594 = fsub <2 x double> splat (double 1.000000e+00), %3593
+  %3595 = getelementptr inbounds nuw i8, ptr %3486, i64 1472
+  %3596 = load <2 x double>, ptr %3595, align 16, !tbaa !26
+  %3597 = fmul <2 x double> %3593, %3596
+  %3598 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3594, <2 x double> %3588, <2 x double> %3597)
+  %3599 = getelementptr inbounds nuw i8, ptr %3486, i64 1712
+  store <2 x double> %3598, ptr %3599, align 16, !tbaa !26
+  %3600 = getelementptr inbounds nuw i8, ptr %3486, i64 1648
+  %3601 = load <2 x double>, ptr %3600, align 16, !tbaa !26
+  %3602 = fsub <2 x double> %3596, %3588
+  %3603 = fmul <2 x double> %3602, %3601
+  %3604 = getelementptr inbounds nuw i8, ptr %3486, i64 1680
+  store <2 x double> %3603, ptr %3604, align 16, !tbaa !26
+  %3605 = getelementptr inbounds nuw i8, ptr %3486, i64 800
+  %3606 = load <2 x double>, ptr %3605, align 16, !tbaa !26
+  %3607 = fdiv <2 x double> %3603, %3606
+  %3608 = fsub <2 x double> %3596, %3607
+  %3609 = getelementptr inbounds nuw i8, ptr %3486, i64 1696
+  store <2 x double> %3608, ptr %3609, align 16, !tbaa !26
+  %3610 = add nuw nsw i64 %3484, 1
+  %3611 = load i64, ptr %169, align 8, !tbaa !20
+  %3612 = icmp slt i64 %3610, %3611
+  br i1 %3612, label %3483, label %3310, !llvm.loop !128
 
-3611:                                             ; preds = %3383, %3870
-  %3612 = phi i64 [ %3933, %3870 ], [ 0, %3383 ]
-  %3613 = phi <2 x double> [ %3932, %3870 ], [ zeroinitializer, %3383 ]
-  %3614 = load ptr, ptr %142, align 8, !tbaa !28
-  %3615 = getelementptr inbounds nuw %struct.Piece, ptr %3614, i64 %3612
-  %3616 = getelementptr inbounds nuw i8, ptr %3615, i64 1504
-  %3617 = load <2 x double>, ptr %3616, align 16, !tbaa !26
-  %3618 = getelementptr inbounds nuw i8, ptr %3615, i64 1520
+3613:                                             ; preds = %3384, %3872
+  %3614 = phi i64 [ %3935, %3872 ], [ 0, %3384 ]
+  %3615 = phi <2 x double> [ %3934, %3872 ], [ zeroinitializer, %3384 ]
+  %3616 = load ptr, ptr %142, align 8, !tbaa !28
+  %3617 = getelementptr inbounds nuw %struct.Piece, ptr %3616, i64 %3614
+  %3618 = getelementptr inbounds nuw i8, ptr %3617, i64 1504
   %3619 = load <2 x double>, ptr %3618, align 16, !tbaa !26
-  %3620 = fadd <2 x double> %3617, %3619
-  %3621 = getelementptr inbounds nuw i8, ptr %3615, i64 1488
-  %3622 = load <2 x double>, ptr %3621, align 16, !tbaa !26
-  %3623 = load <2 x double>, ptr %208, align 16, !tbaa !26
-  %3624 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3623, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
-  %3625 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3623, <2 x double> %3624, <2 x double> splat (double 0x4142F8368A3D70A4))
-  %3626 = getelementptr inbounds nuw i8, ptr %3615, i64 1792
-  %3627 = load <2 x double>, ptr %3626, align 16, !tbaa !26
-  %3628 = getelementptr inbounds nuw i8, ptr %3615, i64 320
+  %3620 = getelementptr inbounds nuw i8, ptr %3617, i64 1520
+  %3621 = load <2 x double>, ptr %3620, align 16, !tbaa !26
+  %3622 = fadd <2 x double> %3619, %3621
+  %3623 = getelementptr inbounds nuw i8, ptr %3617, i64 1488
+  %3624 = load <2 x double>, ptr %3623, align 16, !tbaa !26
+  %3625 = load <2 x double>, ptr %208, align 16, !tbaa !26
+  %3626 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3625, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
+  %3627 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3625, <2 x double> %3626, <2 x double> splat (double 0x4142F8368A3D70A4))
+  %3628 = getelementptr inbounds nuw i8, ptr %3617, i64 1792
   %3629 = load <2 x double>, ptr %3628, align 16, !tbaa !26
-  %3630 = fmul <2 x double> %3627, %3629
-  %3631 = getelementptr inbounds nuw i8, ptr %3615, i64 1712
-  %3632 = load <2 x double>, ptr %3631, align 16, !tbaa !26
-  %3633 = fsub <2 x double> %3632, %3622
-  %3634 = fmul <2 x double> %3630, %3633
-  %3635 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3625, <2 x double> %3620, <2 x double> %3634)
-  %3636 = getelementptr inbounds nuw i8, ptr %3615, i64 1424
-  %3637 = load <2 x double>, ptr %3636, align 16, !tbaa !26, !noalias !129
-  %3638 = getelementptr inbounds nuw i8, ptr %3615, i64 1040
+  %3630 = getelementptr inbounds nuw i8, ptr %3617, i64 320
+  %3631 = load <2 x double>, ptr %3630, align 16, !tbaa !26
+  %3632 = fmul <2 x double> %3629, %3631
+  %3633 = getelementptr inbounds nuw i8, ptr %3617, i64 1712
+  %3634 = load <2 x double>, ptr %3633, align 16, !tbaa !26
+  %3635 = fsub <2 x double> %3634, %3624
+  %3636 = fmul <2 x double> %3632, %3635
+  %3637 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3627, <2 x double> %3622, <2 x double> %3636)
+  %3638 = getelementptr inbounds nuw i8, ptr %3617, i64 1424
   %3639 = load <2 x double>, ptr %3638, align 16, !tbaa !26, !noalias !129
-  %3640 = fneg <2 x double> %3637
-  %3641 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3640, <2 x double> %3639, <2 x double> %3620)
-  %3642 = getelementptr inbounds nuw i8, ptr %3615, i64 1440
-  %3643 = load <2 x double>, ptr %3642, align 16, !tbaa !26, !noalias !129
-  %3644 = getelementptr inbounds nuw i8, ptr %3615, i64 1264
+  %3640 = getelementptr inbounds nuw i8, ptr %3617, i64 1040
+  %3641 = load <2 x double>, ptr %3640, align 16, !tbaa !26, !noalias !129
+  %3642 = fneg <2 x double> %3639
+  %3643 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3642, <2 x double> %3641, <2 x double> %3622)
+  %3644 = getelementptr inbounds nuw i8, ptr %3617, i64 1440
   %3645 = load <2 x double>, ptr %3644, align 16, !tbaa !26, !noalias !129
-  %3646 = fneg <2 x double> %3643
-  %3647 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3646, <2 x double> %3645, <2 x double> %3641)
-  %3648 = getelementptr inbounds nuw i8, ptr %3615, i64 1408
-  %3649 = load <2 x double>, ptr %3648, align 16, !tbaa !26, !noalias !129
-  %3650 = fdiv <2 x double> %3647, %3649
-  %3651 = getelementptr inbounds nuw i8, ptr %3615, i64 400
-  %3652 = load <2 x double>, ptr %3651, align 16, !tbaa !26, !noalias !129
-  %3653 = fsub <2 x double> %3652, %3650
-  %3654 = getelementptr inbounds nuw i8, ptr %3615, i64 1008
-  %3655 = load <2 x double>, ptr %3654, align 16, !tbaa !26, !noalias !129
-  %3656 = getelementptr inbounds nuw i8, ptr %3615, i64 1888
+  %3646 = getelementptr inbounds nuw i8, ptr %3617, i64 1264
+  %3647 = load <2 x double>, ptr %3646, align 16, !tbaa !26, !noalias !129
+  %3648 = fneg <2 x double> %3645
+  %3649 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3648, <2 x double> %3647, <2 x double> %3643)
+  %3650 = getelementptr inbounds nuw i8, ptr %3617, i64 1408
+  %3651 = load <2 x double>, ptr %3650, align 16, !tbaa !26, !noalias !129
+  %3652 = fdiv <2 x double> %3649, %3651
+  %3653 = getelementptr inbounds nuw i8, ptr %3617, i64 400
+  %3654 = load <2 x double>, ptr %3653, align 16, !tbaa !26, !noalias !129
+  %3655 = fsub <2 x double> %3654, %3652
+  %3656 = getelementptr inbounds nuw i8, ptr %3617, i64 1008
   %3657 = load <2 x double>, ptr %3656, align 16, !tbaa !26, !noalias !129
-  %3658 = fsub <2 x double> %3655, %3657
-  %3659 = getelementptr inbounds nuw i8, ptr %3615, i64 976
-  %3660 = load <2 x double>, ptr %3659, align 16, !tbaa !26, !noalias !129
-  %3661 = getelementptr inbounds nuw i8, ptr %3615, i64 736
+  %3658 = getelementptr inbounds nuw i8, ptr %3617, i64 1888
+  %3659 = load <2 x double>, ptr %3658, align 16, !tbaa !26, !noalias !129
+  %3660 = fsub <2 x double> %3657, %3659
+  %3661 = getelementptr inbounds nuw i8, ptr %3617, i64 976
   %3662 = load <2 x double>, ptr %3661, align 16, !tbaa !26, !noalias !129
-  %3663 = getelementptr inbounds nuw i8, ptr %3615, i64 2080
-  %3664 = load <2 x i64>, ptr %3663, align 16, !tbaa !26, !noalias !129
-  %3665 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3664)
-  %3666 = icmp eq i64 %3665, 0
-  br i1 %3666, label %3832, label %3667
+  %3663 = getelementptr inbounds nuw i8, ptr %3617, i64 736
+  %3664 = load <2 x double>, ptr %3663, align 16, !tbaa !26, !noalias !129
+  %3665 = getelementptr inbounds nuw i8, ptr %3617, i64 2080
+  %3666 = load <2 x i64>, ptr %3665, align 16, !tbaa !26, !noalias !129
+  %3667 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3666)
+  %3668 = icmp eq i64 %3667, 0
+  br i1 %3668, label %3834, label %3669
 
-3667:                                             ; preds = %3611
-  %3668 = fcmp ogt <2 x double> %3658, %3653
-  %3669 = getelementptr inbounds nuw i8, ptr %3615, i64 1920
-  %3670 = load <2 x double>, ptr %3669, align 16, !tbaa !26, !noalias !129
-  %3671 = fcmp oeq <2 x double> %3670, zeroinitializer
-  %3672 = select <2 x i1> %3671, <2 x i1> %3668, <2 x i1> zeroinitializer
-  %3673 = select <2 x i1> %3672, <2 x i64> %3664, <2 x i64> zeroinitializer
-  %3674 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3673)
-  %3675 = icmp eq i64 %3674, 0
-  br i1 %3675, label %3748, label %3676
+3669:                                             ; preds = %3613
+  %3670 = fcmp ogt <2 x double> %3660, %3655
+  %3671 = getelementptr inbounds nuw i8, ptr %3617, i64 1920
+  %3672 = load <2 x double>, ptr %3671, align 16, !tbaa !26, !noalias !129
+  %3673 = fcmp oeq <2 x double> %3672, zeroinitializer
+  %3674 = select <2 x i1> %3673, <2 x i1> %3670, <2 x i1> zeroinitializer
+  %3675 = select <2 x i1> %3674, <2 x i64> %3666, <2 x i64> zeroinitializer
+  %3676 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3675)
+  %3677 = icmp eq i64 %3676, 0
+  br i1 %3677, label %3750, label %3678
 
-3676:                                             ; preds = %3667
-  %3677 = fsub <2 x double> %3658, %3653
-  %3678 = getelementptr inbounds nuw i8, ptr %3615, i64 208
-  %3679 = load <2 x double>, ptr %3678, align 16, !tbaa !26, !noalias !129
-  %3680 = fdiv <2 x double> %3677, %3679
-  %3681 = getelementptr inbounds nuw i8, ptr %3615, i64 2168
-  %3682 = load ptr, ptr %3681, align 8, !tbaa !68, !noalias !129
-  %3683 = load i64, ptr %132, align 16, !tbaa !21, !noalias !129
-  %3684 = add nsw i64 %3683, -1
-  %3685 = getelementptr inbounds <2 x double>, ptr %3682, i64 %3684
-  %3686 = load <2 x double>, ptr %3685, align 16, !tbaa !26, !noalias !129
-  %3687 = icmp sgt i64 %3683, 1
-  br i1 %3687, label %3688, label %3740
+3678:                                             ; preds = %3669
+  %3679 = fsub <2 x double> %3660, %3655
+  %3680 = getelementptr inbounds nuw i8, ptr %3617, i64 208
+  %3681 = load <2 x double>, ptr %3680, align 16, !tbaa !26, !noalias !129
+  %3682 = fdiv <2 x double> %3679, %3681
+  %3683 = getelementptr inbounds nuw i8, ptr %3617, i64 2168
+  %3684 = load ptr, ptr %3683, align 8, !tbaa !68, !noalias !129
+  %3685 = load i64, ptr %132, align 16, !tbaa !21, !noalias !129
+  %3686 = add nsw i64 %3685, -1
+  %3687 = getelementptr inbounds <2 x double>, ptr %3684, i64 %3686
+  %3688 = load <2 x double>, ptr %3687, align 16, !tbaa !26, !noalias !129
+  %3689 = icmp sgt i64 %3685, 1
+  br i1 %3689, label %3690, label %3742
 
-3688:                                             ; preds = %3676
-  %3689 = getelementptr inbounds nuw i8, ptr %3615, i64 2128
-  %3690 = load i64, ptr %3689, align 16, !tbaa !31, !noalias !129
-  %3691 = getelementptr inbounds nuw i8, ptr %3615, i64 1168
-  %3692 = getelementptr inbounds nuw i8, ptr %3615, i64 384
-  %3693 = getelementptr inbounds nuw i8, ptr %3615, i64 2224
-  br label %3694
+3690:                                             ; preds = %3678
+  %3691 = getelementptr inbounds nuw i8, ptr %3617, i64 2128
+  %3692 = load i64, ptr %3691, align 16, !tbaa !31, !noalias !129
+  %3693 = getelementptr inbounds nuw i8, ptr %3617, i64 1168
+  %3694 = getelementptr inbounds nuw i8, ptr %3617, i64 384
+  %3695 = getelementptr inbounds nuw i8, ptr %3617, i64 2224
+  br label %3696
 
-3694:                                             ; preds = %3688, %3737
-  %3695 = phi <2 x double> [ %3660, %3688 ], [ %3732, %3737 ]
-  %3696 = phi i64 [ %3684, %3688 ], [ %3738, %3737 ]
-  %3697 = phi <2 x double> [ %3686, %3688 ], [ %3720, %3737 ]
-  %3698 = phi <2 x i64> [ %3673, %3688 ], [ %3724, %3737 ]
-  %3699 = phi <2 x double> [ %3680, %3688 ], [ %3731, %3737 ]
-  %3700 = icmp slt i64 %3696, %3690
-  br i1 %3700, label %3701, label %3707
+3696:                                             ; preds = %3690, %3739
+  %3697 = phi <2 x double> [ %3662, %3690 ], [ %3734, %3739 ]
+  %3698 = phi i64 [ %3686, %3690 ], [ %3740, %3739 ]
+  %3699 = phi <2 x double> [ %3688, %3690 ], [ %3722, %3739 ]
+  %3700 = phi <2 x i64> [ %3675, %3690 ], [ %3726, %3739 ]
+  %3701 = phi <2 x double> [ %3682, %3690 ], [ %3733, %3739 ]
+  %3702 = icmp slt i64 %3698, %3692
+  br i1 %3702, label %3703, label %3709
 
-3701:                                             ; preds = %3694
-  %3702 = load ptr, ptr %3693, align 16, !tbaa !73, !noalias !129
-  %3703 = getelementptr inbounds nuw <2 x double>, ptr %3702, i64 %3696
-  %3704 = load <2 x double>, ptr %3703, align 16, !tbaa !26, !noalias !129
-  %3705 = load <2 x double>, ptr %3692, align 16, !tbaa !26, !noalias !129
-  %3706 = fmul <2 x double> %3704, %3705
-  br label %3715
+3703:                                             ; preds = %3696
+  %3704 = load ptr, ptr %3695, align 16, !tbaa !73, !noalias !129
+  %3705 = getelementptr inbounds nuw <2 x double>, ptr %3704, i64 %3698
+  %3706 = load <2 x double>, ptr %3705, align 16, !tbaa !26, !noalias !129
+  %3707 = load <2 x double>, ptr %3694, align 16, !tbaa !26, !noalias !129
+  %3708 = fmul <2 x double> %3706, %3707
+  br label %3717
 
-3707:                                             ; preds = %3694
-  %3708 = load <2 x double>, ptr %3691, align 16, !tbaa !26, !noalias !129
-  %3709 = load <2 x double>, ptr %3692, align 16, !tbaa !26, !noalias !129
-  %3710 = load ptr, ptr %3693, align 16, !tbaa !73, !noalias !129
-  %3711 = getelementptr inbounds nuw <2 x double>, ptr %3710, i64 %3696
-  %3712 = load <2 x double>, ptr %3711, align 16, !tbaa !26, !noalias !129
-  %3713 = fsub <2 x double> %3708, %3709
-  %3714 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3712, <2 x double> %3713, <2 x double> %3709)
-  br label %3715
+3709:                                             ; preds = %3696
+  %3710 = load <2 x double>, ptr %3693, align 16, !tbaa !26, !noalias !129
+  %3711 = load <2 x double>, ptr %3694, align 16, !tbaa !26, !noalias !129
+  %3712 = load ptr, ptr %3695, align 16, !tbaa !73, !noalias !129
+  %3713 = getelementptr inbounds nuw <2 x double>, ptr %3712, i64 %3698
+  %3714 = load <2 x double>, ptr %3713, align 16, !tbaa !26, !noalias !129
+  %3715 = fsub <2 x double> %3710, %3711
+  %3716 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3714, <2 x double> %3715, <2 x double> %3711)
+  br label %3717
 
-3715:                                             ; preds = %3707, %3701
-  %3716 = phi <2 x double> [ %3706, %3701 ], [ %3714, %3707 ]
-  %3717 = getelementptr inbounds nuw <2 x double>, ptr %3682, i64 %3696
-  %3718 = load <2 x double>, ptr %3717, align 16, !tbaa !26, !noalias !129
-  %3719 = icmp eq <2 x i64> %3698, zeroinitializer
-  %3720 = select <2 x i1> %3719, <2 x double> %3697, <2 x double> %3718
-  %3721 = fsub <2 x double> %3695, %3716
-  %3722 = fmul <2 x double> %3721, %3720
-  %3723 = fcmp olt <2 x double> %3722, %3699
-  %3724 = select <2 x i1> %3723, <2 x i64> %3698, <2 x i64> zeroinitializer
-  %3725 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3724)
-  %3726 = icmp eq i64 %3725, 0
-  br i1 %3726, label %3740, label %3727
+3717:                                             ; preds = %3709, %3703
+  %3718 = phi <2 x double> [ %3708, %3703 ], [ %3716, %3709 ]
+  %3719 = getelementptr inbounds nuw <2 x double>, ptr %3684, i64 %3698
+  %3720 = load <2 x double>, ptr %3719, align 16, !tbaa !26, !noalias !129
+  %3721 = icmp eq <2 x i64> %3700, zeroinitializer
+  %3722 = select <2 x i1> %3721, <2 x double> %3699, <2 x double> %3720
+  %3723 = fsub <2 x double> %3697, %3718
+  %3724 = fmul <2 x double> %3723, %3722
+  %3725 = fcmp olt <2 x double> %3724, %3701
+  %3726 = select <2 x i1> %3725, <2 x i64> %3700, <2 x i64> zeroinitializer
+  %3727 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3726)
+  %3728 = icmp eq i64 %3727, 0
+  br i1 %3728, label %3742, label %3729
 
-3727:                                             ; preds = %3715
-  %3728 = fneg <2 x double> %3720
-  %3729 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3728, <2 x double> %3721, <2 x double> %3699)
-  %3730 = icmp eq <2 x i64> %3724, zeroinitializer
-  %3731 = select <2 x i1> %3730, <2 x double> %3699, <2 x double> %3729
-  %3732 = select <2 x i1> %3730, <2 x double> %3695, <2 x double> %3716
-  %3733 = icmp eq i64 %3696, 1
-  br i1 %3733, label %3734, label %3737
+3729:                                             ; preds = %3717
+  %3730 = fneg <2 x double> %3722
+  %3731 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3730, <2 x double> %3723, <2 x double> %3701)
+  %3732 = icmp eq <2 x i64> %3726, zeroinitializer
+  %3733 = select <2 x i1> %3732, <2 x double> %3701, <2 x double> %3731
+  %3734 = select <2 x i1> %3732, <2 x double> %3697, <2 x double> %3718
+  %3735 = icmp eq i64 %3698, 1
+  br i1 %3735, label %3736, label %3739
 
-3734:                                             ; preds = %3727
-  %3735 = load <2 x double>, ptr %3682, align 16, !tbaa !26, !noalias !129
-  %3736 = select <2 x i1> %3730, <2 x double> %3720, <2 x double> %3735
-  br label %3740
+3736:                                             ; preds = %3729
+  %3737 = load <2 x double>, ptr %3684, align 16, !tbaa !26, !noalias !129
+  %3738 = select <2 x i1> %3732, <2 x double> %3722, <2 x double> %3737
+  br label %3742
 
-3737:                                             ; preds = %3727
-  %3738 = add nsw i64 %3696, -1
-  %3739 = icmp sgt i64 %3696, 1
-  br i1 %3739, label %3694, label %3740, !llvm.loop !74
+3739:                                             ; preds = %3729
+  %3740 = add nsw i64 %3698, -1
+  %3741 = icmp sgt i64 %3698, 1
+  br i1 %3741, label %3696, label %3742, !llvm.loop !74
 
-3740:                                             ; preds = %3737, %3715, %3734, %3676
-  %3741 = phi <2 x double> [ %3680, %3676 ], [ %3731, %3734 ], [ %3699, %3715 ], [ %3731, %3737 ]
-  %3742 = phi <2 x double> [ %3660, %3676 ], [ %3732, %3734 ], [ %3695, %3715 ], [ %3732, %3737 ]
-  %3743 = phi <2 x double> [ %3686, %3676 ], [ %3736, %3734 ], [ %3720, %3715 ], [ %3720, %3737 ]
-  %3744 = fdiv <2 x double> %3741, %3743
-  %3745 = fsub <2 x double> %3742, %3744
-  %3746 = icmp eq <2 x i64> %3673, zeroinitializer
-  %3747 = select <2 x i1> %3746, <2 x double> %3660, <2 x double> %3745
-  br label %3748
+3742:                                             ; preds = %3739, %3717, %3736, %3678
+  %3743 = phi <2 x double> [ %3682, %3678 ], [ %3733, %3736 ], [ %3701, %3717 ], [ %3733, %3739 ]
+  %3744 = phi <2 x double> [ %3662, %3678 ], [ %3734, %3736 ], [ %3697, %3717 ], [ %3734, %3739 ]
+  %3745 = phi <2 x double> [ %3688, %3678 ], [ %3738, %3736 ], [ %3722, %3717 ], [ %3722, %3739 ]
+  %3746 = fdiv <2 x double> %3743, %3745
+  %3747 = fsub <2 x double> %3744, %3746
+  %3748 = icmp eq <2 x i64> %3675, zeroinitializer
+  %3749 = select <2 x i1> %3748, <2 x double> %3662, <2 x double> %3747
+  br label %3750
 
-3748:                                             ; preds = %3740, %3667
-  %3749 = phi <2 x double> [ %3747, %3740 ], [ %3660, %3667 ]
-  %3750 = getelementptr inbounds nuw i8, ptr %3615, i64 640
-  %3751 = load <2 x double>, ptr %3750, align 16, !tbaa !26, !noalias !129
-  %3752 = getelementptr inbounds nuw i8, ptr %3615, i64 656
+3750:                                             ; preds = %3742, %3669
+  %3751 = phi <2 x double> [ %3749, %3742 ], [ %3662, %3669 ]
+  %3752 = getelementptr inbounds nuw i8, ptr %3617, i64 640
   %3753 = load <2 x double>, ptr %3752, align 16, !tbaa !26, !noalias !129
-  %3754 = getelementptr inbounds nuw i8, ptr %3615, i64 672
+  %3754 = getelementptr inbounds nuw i8, ptr %3617, i64 656
   %3755 = load <2 x double>, ptr %3754, align 16, !tbaa !26, !noalias !129
-  %3756 = getelementptr inbounds nuw i8, ptr %3615, i64 688
+  %3756 = getelementptr inbounds nuw i8, ptr %3617, i64 672
   %3757 = load <2 x double>, ptr %3756, align 16, !tbaa !26, !noalias !129
-  %3758 = load <2 x double>, ptr %3615, align 16, !tbaa !26, !noalias !129
-  %3759 = fmul <2 x double> %3758, splat (double 2.000000e-05)
-  %3760 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3662, <2 x double> %3757, <2 x double> %3755)
-  %3761 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3662, <2 x double> %3760, <2 x double> %3753)
-  %3762 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3662, <2 x double> %3761, <2 x double> %3751)
-  %3763 = fsub <2 x double> %3762, %3749
-  %3764 = fmul <2 x double> %3662, splat (double 3.000000e+00)
-  %3765 = fmul <2 x double> %3764, %3757
-  %3766 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3755, <2 x double> splat (double 2.000000e+00), <2 x double> %3765)
-  %3767 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3662, <2 x double> %3766, <2 x double> %3753)
-  %3768 = fdiv <2 x double> %3763, %3767
-  %3769 = fsub <2 x double> %3662, %3768
-  %3770 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3768)
-  %3771 = fcmp oge <2 x double> %3770, %3759
-  %3772 = bitcast <2 x i1> %3771 to i2
-  %3773 = icmp eq i2 %3772, 0
-  br i1 %3773, label %3820, label %3774, !llvm.loop !75
+  %3758 = getelementptr inbounds nuw i8, ptr %3617, i64 688
+  %3759 = load <2 x double>, ptr %3758, align 16, !tbaa !26, !noalias !129
+  %3760 = load <2 x double>, ptr %3617, align 16, !tbaa !26, !noalias !129
+  %3761 = fmul <2 x double> %3760, splat (double 2.000000e-05)
+  %3762 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3664, <2 x double> %3759, <2 x double> %3757)
+  %3763 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3664, <2 x double> %3762, <2 x double> %3755)
+  %3764 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3664, <2 x double> %3763, <2 x double> %3753)
+  %3765 = fsub <2 x double> %3764, %3751
+  %3766 = fmul <2 x double> %3664, splat (double 3.000000e+00)
+  %3767 = fmul <2 x double> %3766, %3759
+  %3768 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3757, <2 x double> splat (double 2.000000e+00), <2 x double> %3767)
+  %3769 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3664, <2 x double> %3768, <2 x double> %3755)
+  %3770 = fdiv <2 x double> %3765, %3769
+  %3771 = fsub <2 x double> %3664, %3770
+  %3772 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3770)
+  %3773 = fcmp oge <2 x double> %3772, %3761
+  %3774 = bitcast <2 x i1> %3773 to i2
+  %3775 = icmp eq i2 %3774, 0
+  br i1 %3775, label %3822, label %3776, !llvm.loop !75
 
-3774:                                             ; preds = %3748
-  %3775 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3769, <2 x double> %3757, <2 x double> %3755)
-  %3776 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3769, <2 x double> %3775, <2 x double> %3753)
-  %3777 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3769, <2 x double> %3776, <2 x double> %3751)
-  %3778 = fsub <2 x double> %3777, %3749
-  %3779 = fmul <2 x double> %3769, splat (double 3.000000e+00)
-  %3780 = fmul <2 x double> %3779, %3757
-  %3781 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3755, <2 x double> splat (double 2.000000e+00), <2 x double> %3780)
-  %3782 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3769, <2 x double> %3781, <2 x double> %3753)
-  %3783 = fdiv <2 x double> %3778, %3782
-  %3784 = fsub <2 x double> %3769, %3783
-  %3785 = select <2 x i1> %3771, <2 x double> %3784, <2 x double> %3769
-  %3786 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3783)
-  %3787 = fcmp oge <2 x double> %3786, %3759
-  %3788 = and <2 x i1> %3787, %3771
-  %3789 = bitcast <2 x i1> %3788 to i2
-  %3790 = icmp eq i2 %3789, 0
-  br i1 %3790, label %3820, label %3791, !llvm.loop !75
+3776:                                             ; preds = %3750
+  %3777 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3771, <2 x double> %3759, <2 x double> %3757)
+  %3778 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3771, <2 x double> %3777, <2 x double> %3755)
+  %3779 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3771, <2 x double> %3778, <2 x double> %3753)
+  %3780 = fsub <2 x double> %3779, %3751
+  %3781 = fmul <2 x double> %3771, splat (double 3.000000e+00)
+  %3782 = fmul <2 x double> %3781, %3759
+  %3783 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3757, <2 x double> splat (double 2.000000e+00), <2 x double> %3782)
+  %3784 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3771, <2 x double> %3783, <2 x double> %3755)
+  %3785 = fdiv <2 x double> %3780, %3784
+  %3786 = fsub <2 x double> %3771, %3785
+  %3787 = select <2 x i1> %3773, <2 x double> %3786, <2 x double> %3771
+  %3788 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3785)
+  %3789 = fcmp oge <2 x double> %3788, %3761
+  %3790 = and <2 x i1> %3789, %3773
+  %3791 = bitcast <2 x i1> %3790 to i2
+  %3792 = icmp eq i2 %3791, 0
+  br i1 %3792, label %3822, label %3793, !llvm.loop !75
 
-3791:                                             ; preds = %3774
-  %3792 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3785, <2 x double> %3757, <2 x double> %3755)
-  %3793 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3785, <2 x double> %3792, <2 x double> %3753)
-  %3794 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3785, <2 x double> %3793, <2 x double> %3751)
-  %3795 = fsub <2 x double> %3794, %3749
-  %3796 = fmul <2 x double> %3785, splat (double 3.000000e+00)
-  %3797 = fmul <2 x double> %3796, %3757
-  %3798 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3755, <2 x double> splat (double 2.000000e+00), <2 x double> %3797)
-  %3799 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3785, <2 x double> %3798, <2 x double> %3753)
-  %3800 = fdiv <2 x double> %3795, %3799
-  %3801 = fsub <2 x double> %3785, %3800
-  %3802 = select <2 x i1> %3788, <2 x double> %3801, <2 x double> %3785
-  %3803 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3800)
-  %3804 = fcmp oge <2 x double> %3803, %3759
-  %3805 = and <2 x i1> %3804, %3788
-  %3806 = bitcast <2 x i1> %3805 to i2
-  %3807 = icmp eq i2 %3806, 0
-  br i1 %3807, label %3820, label %3808, !llvm.loop !75
+3793:                                             ; preds = %3776
+  %3794 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3787, <2 x double> %3759, <2 x double> %3757)
+  %3795 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3787, <2 x double> %3794, <2 x double> %3755)
+  %3796 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3787, <2 x double> %3795, <2 x double> %3753)
+  %3797 = fsub <2 x double> %3796, %3751
+  %3798 = fmul <2 x double> %3787, splat (double 3.000000e+00)
+  %3799 = fmul <2 x double> %3798, %3759
+  %3800 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3757, <2 x double> splat (double 2.000000e+00), <2 x double> %3799)
+  %3801 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3787, <2 x double> %3800, <2 x double> %3755)
+  %3802 = fdiv <2 x double> %3797, %3801
+  %3803 = fsub <2 x double> %3787, %3802
+  %3804 = select <2 x i1> %3790, <2 x double> %3803, <2 x double> %3787
+  %3805 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3802)
+  %3806 = fcmp oge <2 x double> %3805, %3761
+  %3807 = and <2 x i1> %3806, %3790
+  %3808 = bitcast <2 x i1> %3807 to i2
+  %3809 = icmp eq i2 %3808, 0
+  br i1 %3809, label %3822, label %3810, !llvm.loop !75
 
-3808:                                             ; preds = %3791
-  %3809 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3802, <2 x double> %3757, <2 x double> %3755)
-  %3810 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3802, <2 x double> %3809, <2 x double> %3753)
-  %3811 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3802, <2 x double> %3810, <2 x double> %3751)
-  %3812 = fsub <2 x double> %3811, %3749
-  %3813 = fmul <2 x double> %3802, splat (double 3.000000e+00)
-  %3814 = fmul <2 x double> %3813, %3757
-  %3815 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3755, <2 x double> splat (double 2.000000e+00), <2 x double> %3814)
-  %3816 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3802, <2 x double> %3815, <2 x double> %3753)
-  %3817 = fdiv <2 x double> %3812, %3816
-  %3818 = fsub <2 x double> %3802, %3817
-  %3819 = select <2 x i1> %3805, <2 x double> %3818, <2 x double> %3802
-  br label %3820
+3810:                                             ; preds = %3793
+  %3811 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3804, <2 x double> %3759, <2 x double> %3757)
+  %3812 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3804, <2 x double> %3811, <2 x double> %3755)
+  %3813 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3804, <2 x double> %3812, <2 x double> %3753)
+  %3814 = fsub <2 x double> %3813, %3751
+  %3815 = fmul <2 x double> %3804, splat (double 3.000000e+00)
+  %3816 = fmul <2 x double> %3815, %3759
+  %3817 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3757, <2 x double> splat (double 2.000000e+00), <2 x double> %3816)
+  %3818 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3804, <2 x double> %3817, <2 x double> %3755)
+  %3819 = fdiv <2 x double> %3814, %3818
+  %3820 = fsub <2 x double> %3804, %3819
+  %3821 = select <2 x i1> %3807, <2 x double> %3820, <2 x double> %3804
+  br label %3822
 
-3820:                                             ; preds = %3808, %3791, %3774, %3748
-  %3821 = phi <2 x double> [ %3769, %3748 ], [ %3785, %3774 ], [ %3802, %3791 ], [ %3819, %3808 ]
-  %3822 = fmul <2 x double> %3758, splat (double 2.800000e-01)
-  %3823 = fcmp ogt <2 x double> %3821, %3822
-  %3824 = select <2 x i1> %3823, <2 x double> %3821, <2 x double> %3822
-  %3825 = fcmp olt <2 x double> %3824, %3758
-  %3826 = select <2 x i1> %3825, <2 x double> %3824, <2 x double> %3758
-  %3827 = icmp eq <2 x i64> %3664, zeroinitializer
-  %3828 = select <2 x i1> %3827, <2 x double> %3662, <2 x double> %3826
-  %3829 = fcmp olt <2 x double> %3658, %3653
-  %3830 = select <2 x i1> %3827, <2 x i1> splat (i1 true), <2 x i1> %3829
-  %3831 = select <2 x i1> %3830, <2 x double> %3658, <2 x double> %3653
-  br label %3832
+3822:                                             ; preds = %3810, %3793, %3776, %3750
+  %3823 = phi <2 x double> [ %3771, %3750 ], [ %3787, %3776 ], [ %3804, %3793 ], [ %3821, %3810 ]
+  %3824 = fmul <2 x double> %3760, splat (double 2.800000e-01)
+  %3825 = fcmp ogt <2 x double> %3823, %3824
+  %3826 = select <2 x i1> %3825, <2 x double> %3823, <2 x double> %3824
+  %3827 = fcmp olt <2 x double> %3826, %3760
+  %3828 = select <2 x i1> %3827, <2 x double> %3826, <2 x double> %3760
+  %3829 = icmp eq <2 x i64> %3666, zeroinitializer
+  %3830 = select <2 x i1> %3829, <2 x double> %3664, <2 x double> %3828
+  %3831 = fcmp olt <2 x double> %3660, %3655
+  %3832 = select <2 x i1> %3829, <2 x i1> splat (i1 true), <2 x i1> %3831
+  %3833 = select <2 x i1> %3832, <2 x double> %3660, <2 x double> %3655
+  br label %3834
 
-3832:                                             ; preds = %3820, %3611
-  %3833 = phi <2 x double> [ %3831, %3820 ], [ %3658, %3611 ]
-  %3834 = phi <2 x double> [ %3828, %3820 ], [ %3662, %3611 ]
-  %3835 = phi <2 x double> [ %3749, %3820 ], [ %3660, %3611 ]
-  %3836 = fsub <2 x double> %3653, %3833
-  %3837 = fsub <2 x double> %3834, %3662
-  %3838 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3837)
-  %3839 = getelementptr inbounds nuw i8, ptr %3615, i64 768
-  %3840 = load <2 x double>, ptr %3839, align 16, !tbaa !26
-  %3841 = fsub <2 x double> %3836, %3840
-  %3842 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3841)
-  %3843 = getelementptr inbounds nuw i8, ptr %3615, i64 208
-  %3844 = load <2 x double>, ptr %3843, align 16, !tbaa !26
-  %3845 = fdiv <2 x double> %3842, %3844
-  %3846 = icmp eq <2 x i64> %3664, zeroinitializer
-  %3847 = select <2 x i1> %3846, <2 x double> %3845, <2 x double> %3838
-  br i1 %3666, label %3870, label %3848
+3834:                                             ; preds = %3822, %3613
+  %3835 = phi <2 x double> [ %3833, %3822 ], [ %3660, %3613 ]
+  %3836 = phi <2 x double> [ %3830, %3822 ], [ %3664, %3613 ]
+  %3837 = phi <2 x double> [ %3751, %3822 ], [ %3662, %3613 ]
+  %3838 = fsub <2 x double> %3655, %3835
+  %3839 = fsub <2 x double> %3836, %3664
+  %3840 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3839)
+  %3841 = getelementptr inbounds nuw i8, ptr %3617, i64 768
+  %3842 = load <2 x double>, ptr %3841, align 16, !tbaa !26
+  %3843 = fsub <2 x double> %3838, %3842
+  %3844 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3843)
+  %3845 = getelementptr inbounds nuw i8, ptr %3617, i64 208
+  %3846 = load <2 x double>, ptr %3845, align 16, !tbaa !26
+  %3847 = fdiv <2 x double> %3844, %3846
+  %3848 = icmp eq <2 x i64> %3666, zeroinitializer
+  %3849 = select <2 x i1> %3848, <2 x double> %3847, <2 x double> %3840
+  br i1 %3668, label %3872, label %3850
 
-3848:                                             ; preds = %3832
-  %3849 = getelementptr inbounds nuw i8, ptr %3615, i64 1776
-  %3850 = load <2 x double>, ptr %3849, align 16, !tbaa !26
-  %3851 = fmul <2 x double> %3850, splat (double 2.000000e+00)
-  %3852 = getelementptr inbounds nuw i8, ptr %3615, i64 96
-  %3853 = load <2 x double>, ptr %3852, align 16, !tbaa !26
-  %3854 = getelementptr inbounds nuw i8, ptr %3615, i64 112
+3850:                                             ; preds = %3834
+  %3851 = getelementptr inbounds nuw i8, ptr %3617, i64 1776
+  %3852 = load <2 x double>, ptr %3851, align 16, !tbaa !26
+  %3853 = fmul <2 x double> %3852, splat (double 2.000000e+00)
+  %3854 = getelementptr inbounds nuw i8, ptr %3617, i64 96
   %3855 = load <2 x double>, ptr %3854, align 16, !tbaa !26
-  %3856 = getelementptr inbounds nuw i8, ptr %3615, i64 128
+  %3856 = getelementptr inbounds nuw i8, ptr %3617, i64 112
   %3857 = load <2 x double>, ptr %3856, align 16, !tbaa !26
-  %3858 = fmul <2 x double> %3622, %3857
-  %3859 = fmul <2 x double> %3858, splat (double 0x3FD5555555555555)
-  %3860 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3855, <2 x double> splat (double 5.000000e-01), <2 x double> %3859)
-  %3861 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3622, <2 x double> %3860, <2 x double> %3853)
-  %3862 = fmul <2 x double> %3622, %3861
-  %3863 = getelementptr inbounds nuw i8, ptr %3615, i64 192
-  %3864 = load <2 x double>, ptr %3863, align 16, !tbaa !26
-  %3865 = fneg <2 x double> %3864
-  %3866 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3865, <2 x double> %3622, <2 x double> %3862)
-  %3867 = fmul <2 x double> %3851, %3866
-  %3868 = fsub <2 x double> %3635, %3867
-  %3869 = select <2 x i1> %3846, <2 x double> %3635, <2 x double> %3868
-  br label %3870
+  %3858 = getelementptr inbounds nuw i8, ptr %3617, i64 128
+  %3859 = load <2 x double>, ptr %3858, align 16, !tbaa !26
+  %3860 = fmul <2 x double> %3624, %3859
+  %3861 = fmul <2 x double> %3860, splat (double 0x3FD5555555555555)
+  %3862 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3857, <2 x double> splat (double 5.000000e-01), <2 x double> %3861)
+  %3863 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3624, <2 x double> %3862, <2 x double> %3855)
+  %3864 = fmul <2 x double> %3624, %3863
+  %3865 = getelementptr inbounds nuw i8, ptr %3617, i64 192
+  %3866 = load <2 x double>, ptr %3865, align 16, !tbaa !26
+  %3867 = fneg <2 x double> %3866
+  %3868 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3867, <2 x double> %3624, <2 x double> %3864)
+  %3869 = fmul <2 x double> %3853, %3868
+  %3870 = fsub <2 x double> %3637, %3869
+  %3871 = select <2 x i1> %3848, <2 x double> %3637, <2 x double> %3870
+  br label %3872
 
-3870:                                             ; preds = %3832, %3848
-  %3871 = phi <2 x double> [ %3869, %3848 ], [ %3635, %3832 ]
-  %3872 = getelementptr inbounds nuw i8, ptr %3615, i64 816
-  store <2 x double> %3650, ptr %3872, align 16, !tbaa !26
-  store <2 x double> %3836, ptr %3839, align 16, !tbaa !26
-  %3873 = getelementptr inbounds nuw i8, ptr %3615, i64 784
-  store <2 x double> %3833, ptr %3873, align 16, !tbaa !26
-  %3874 = getelementptr inbounds nuw i8, ptr %3615, i64 752
-  %3875 = load <2 x double>, ptr %3874, align 16, !tbaa !26
-  %3876 = select <2 x i1> %3846, <2 x double> %3875, <2 x double> %3835
-  store <2 x double> %3876, ptr %3874, align 16, !tbaa !26
-  %3877 = select <2 x i1> %3846, <2 x double> %3662, <2 x double> %3834
-  store <2 x double> %3877, ptr %3661, align 16, !tbaa !26
-  %3878 = getelementptr inbounds nuw i8, ptr %3615, i64 880
-  store <2 x double> %3619, ptr %3878, align 16, !tbaa !26
-  %3879 = getelementptr inbounds nuw i8, ptr %3615, i64 896
-  store <2 x double> %3622, ptr %3879, align 16, !tbaa !26
-  %3880 = getelementptr inbounds nuw i8, ptr %3615, i64 800
-  %3881 = load <2 x double>, ptr %3880, align 16, !tbaa !26
-  %3882 = getelementptr inbounds nuw i8, ptr %3615, i64 1472
+3872:                                             ; preds = %3834, %3850
+  %3873 = phi <2 x double> [ %3871, %3850 ], [ %3637, %3834 ]
+  %3874 = getelementptr inbounds nuw i8, ptr %3617, i64 816
+  store <2 x double> %3652, ptr %3874, align 16, !tbaa !26
+  store <2 x double> %3838, ptr %3841, align 16, !tbaa !26
+  %3875 = getelementptr inbounds nuw i8, ptr %3617, i64 784
+  store <2 x double> %3835, ptr %3875, align 16, !tbaa !26
+  %3876 = getelementptr inbounds nuw i8, ptr %3617, i64 752
+  %3877 = load <2 x double>, ptr %3876, align 16, !tbaa !26
+  %3878 = select <2 x i1> %3848, <2 x double> %3877, <2 x double> %3837
+  store <2 x double> %3878, ptr %3876, align 16, !tbaa !26
+  %3879 = select <2 x i1> %3848, <2 x double> %3664, <2 x double> %3836
+  store <2 x double> %3879, ptr %3663, align 16, !tbaa !26
+  %3880 = getelementptr inbounds nuw i8, ptr %3617, i64 880
+  store <2 x double> %3621, ptr %3880, align 16, !tbaa !26
+  %3881 = getelementptr inbounds nuw i8, ptr %3617, i64 896
+  store <2 x double> %3624, ptr %3881, align 16, !tbaa !26
+  %3882 = getelementptr inbounds nuw i8, ptr %3617, i64 800
   %3883 = load <2 x double>, ptr %3882, align 16, !tbaa !26
-  %3884 = fsub <2 x double> %3883, %3622
-  %3885 = getelementptr inbounds nuw i8, ptr %3615, i64 2064
-  %3886 = load <2 x double>, ptr %3885, align 16, !tbaa !26
-  %3887 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3881, <2 x double> %3886, <2 x double> splat (double 1.000000e+00))
-  %3888 = fdiv <2 x double> %3884, %3887
-  %3889 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3622, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
-  %3890 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3622, <2 x double> %3889, <2 x double> splat (double 0x4142F8368A3D70A4))
-  %3891 = fneg <2 x double> %3617
-  %3892 = fmul <2 x double> %3890, %3891
-  %3893 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3881, <2 x double> %3888, <2 x double> %3892)
-  %3894 = getelementptr inbounds nuw i8, ptr %3615, i64 864
-  store <2 x double> %3893, ptr %3894, align 16, !tbaa !26
-  %3895 = getelementptr inbounds nuw i8, ptr %3615, i64 1696
-  %3896 = load <2 x double>, ptr %3895, align 16, !tbaa !26
-  %3897 = fsub <2 x double> %3883, %3896
-  %3898 = fsub <2 x double> %3897, %3888
-  %3899 = getelementptr inbounds nuw i8, ptr %3615, i64 912
-  store <2 x double> %3898, ptr %3899, align 16, !tbaa !26
-  %3900 = getelementptr inbounds nuw i8, ptr %3615, i64 1840
-  %3901 = load <2 x double>, ptr %3900, align 16, !tbaa !26
-  %3902 = getelementptr inbounds nuw i8, ptr %3615, i64 1856
+  %3884 = getelementptr inbounds nuw i8, ptr %3617, i64 1472
+  %3885 = load <2 x double>, ptr %3884, align 16, !tbaa !26
+  %3886 = fsub <2 x double> %3885, %3624
+  %3887 = getelementptr inbounds nuw i8, ptr %3617, i64 2064
+  %3888 = load <2 x double>, ptr %3887, align 16, !tbaa !26
+  %3889 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3883, <2 x double> %3888, <2 x double> splat (double 1.000000e+00))
+  %3890 = fdiv <2 x double> %3886, %3889
+  %3891 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3624, <2 x double> splat (double 0xC00BBAC89E13FCB7), <2 x double> splat (double 0xC09E841BADC0980B))
+  %3892 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3624, <2 x double> %3891, <2 x double> splat (double 0x4142F8368A3D70A4))
+  %3893 = fneg <2 x double> %3619
+  %3894 = fmul <2 x double> %3892, %3893
+  %3895 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3883, <2 x double> %3890, <2 x double> %3894)
+  %3896 = getelementptr inbounds nuw i8, ptr %3617, i64 864
+  store <2 x double> %3895, ptr %3896, align 16, !tbaa !26
+  %3897 = getelementptr inbounds nuw i8, ptr %3617, i64 1696
+  %3898 = load <2 x double>, ptr %3897, align 16, !tbaa !26
+  %3899 = fsub <2 x double> %3885, %3898
+  %3900 = fsub <2 x double> %3899, %3890
+  %3901 = getelementptr inbounds nuw i8, ptr %3617, i64 912
+  store <2 x double> %3900, ptr %3901, align 16, !tbaa !26
+  %3902 = getelementptr inbounds nuw i8, ptr %3617, i64 1840
   %3903 = load <2 x double>, ptr %3902, align 16, !tbaa !26
-  %3904 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3901, <2 x double> %3622, <2 x double> %3903)
-  %3905 = getelementptr inbounds nuw i8, ptr %3615, i64 1680
-  %3906 = load <2 x double>, ptr %3905, align 16, !tbaa !26
-  %3907 = getelementptr inbounds nuw i8, ptr %3615, i64 1056
+  %3904 = getelementptr inbounds nuw i8, ptr %3617, i64 1856
+  %3905 = load <2 x double>, ptr %3904, align 16, !tbaa !26
+  %3906 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3903, <2 x double> %3624, <2 x double> %3905)
+  %3907 = getelementptr inbounds nuw i8, ptr %3617, i64 1680
   %3908 = load <2 x double>, ptr %3907, align 16, !tbaa !26
-  %3909 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3640, <2 x double> %3908, <2 x double> %3906)
-  %3910 = getelementptr inbounds nuw i8, ptr %3615, i64 1280
-  %3911 = load <2 x double>, ptr %3910, align 16, !tbaa !26
-  %3912 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3646, <2 x double> %3911, <2 x double> %3909)
-  %3913 = fdiv <2 x double> %3912, %3649
-  %3914 = getelementptr inbounds nuw i8, ptr %3615, i64 832
-  store <2 x double> %3913, ptr %3914, align 16, !tbaa !26
-  %3915 = getelementptr inbounds nuw i8, ptr %3615, i64 1072
-  %3916 = load <2 x double>, ptr %3915, align 16, !tbaa !26
-  %3917 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3640, <2 x double> %3916, <2 x double> %3871)
-  %3918 = getelementptr inbounds nuw i8, ptr %3615, i64 1296
-  %3919 = load <2 x double>, ptr %3918, align 16, !tbaa !26
-  %3920 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3646, <2 x double> %3919, <2 x double> %3917)
-  %3921 = fdiv <2 x double> %3920, %3649
-  %3922 = getelementptr inbounds nuw i8, ptr %3615, i64 848
-  store <2 x double> %3921, ptr %3922, align 16, !tbaa !26
-  %3923 = getelementptr inbounds nuw i8, ptr %3615, i64 1152
-  %3924 = load <2 x double>, ptr %3923, align 16, !tbaa !26
-  %3925 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3640, <2 x double> %3924, <2 x double> %3904)
-  %3926 = getelementptr inbounds nuw i8, ptr %3615, i64 1376
-  %3927 = load <2 x double>, ptr %3926, align 16, !tbaa !26
-  %3928 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3646, <2 x double> %3927, <2 x double> %3925)
-  %3929 = fdiv <2 x double> %3928, %3649
-  %3930 = getelementptr inbounds nuw i8, ptr %3615, i64 928
-  store <2 x double> %3929, ptr %3930, align 16, !tbaa !26
-  %3931 = fcmp ogt <2 x double> %3613, %3847
-  %3932 = select <2 x i1> %3931, <2 x double> %3613, <2 x double> %3847
-  %3933 = add nuw nsw i64 %3612, 1
-  %3934 = load i64, ptr %169, align 8, !tbaa !20
-  %3935 = icmp slt i64 %3933, %3934
-  br i1 %3935, label %3611, label %3936, !llvm.loop !132
+  %3909 = getelementptr inbounds nuw i8, ptr %3617, i64 1056
+  %3910 = load <2 x double>, ptr %3909, align 16, !tbaa !26
+  %3911 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3642, <2 x double> %3910, <2 x double> %3908)
+  %3912 = getelementptr inbounds nuw i8, ptr %3617, i64 1280
+  %3913 = load <2 x double>, ptr %3912, align 16, !tbaa !26
+  %3914 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3648, <2 x double> %3913, <2 x double> %3911)
+  %3915 = fdiv <2 x double> %3914, %3651
+  %3916 = getelementptr inbounds nuw i8, ptr %3617, i64 832
+  store <2 x double> %3915, ptr %3916, align 16, !tbaa !26
+  %3917 = getelementptr inbounds nuw i8, ptr %3617, i64 1072
+  %3918 = load <2 x double>, ptr %3917, align 16, !tbaa !26
+  %3919 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3642, <2 x double> %3918, <2 x double> %3873)
+  %3920 = getelementptr inbounds nuw i8, ptr %3617, i64 1296
+  %3921 = load <2 x double>, ptr %3920, align 16, !tbaa !26
+  %3922 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3648, <2 x double> %3921, <2 x double> %3919)
+  %3923 = fdiv <2 x double> %3922, %3651
+  %3924 = getelementptr inbounds nuw i8, ptr %3617, i64 848
+  store <2 x double> %3923, ptr %3924, align 16, !tbaa !26
+  %3925 = getelementptr inbounds nuw i8, ptr %3617, i64 1152
+  %3926 = load <2 x double>, ptr %3925, align 16, !tbaa !26
+  %3927 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3642, <2 x double> %3926, <2 x double> %3906)
+  %3928 = getelementptr inbounds nuw i8, ptr %3617, i64 1376
+  %3929 = load <2 x double>, ptr %3928, align 16, !tbaa !26
+  %3930 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3648, <2 x double> %3929, <2 x double> %3927)
+  %3931 = fdiv <2 x double> %3930, %3651
+  %3932 = getelementptr inbounds nuw i8, ptr %3617, i64 928
+  store <2 x double> %3931, ptr %3932, align 16, !tbaa !26
+  %3933 = fcmp ogt <2 x double> %3615, %3849
+  %3934 = select <2 x i1> %3933, <2 x double> %3615, <2 x double> %3849
+  %3935 = add nuw nsw i64 %3614, 1
+  %3936 = load i64, ptr %169, align 8, !tbaa !20
+  %3937 = icmp slt i64 %3935, %3936
+  br i1 %3937, label %3613, label %3938, !llvm.loop !132
 
-3936:                                             ; preds = %3870, %3383
-  %3937 = phi <2 x double> [ zeroinitializer, %3383 ], [ %3932, %3870 ]
-  %3938 = load <2 x double>, ptr %182, align 16, !tbaa !26
-  %3939 = fadd <2 x double> %3938, splat (double 1.000000e+00)
-  store <2 x double> %3939, ptr %182, align 16, !tbaa !26
-  %3940 = load <2 x i64>, ptr %123, align 16, !tbaa !26
-  %3941 = load <2 x double>, ptr %217, align 16, !tbaa !26
-  %3942 = fcmp olt <2 x double> %3937, %3941
-  %3943 = load i64, ptr %218, align 16, !tbaa !24
-  %3944 = sitofp i64 %3943 to double
-  %3945 = insertelement <2 x double> poison, double %3944, i64 0
-  %3946 = shufflevector <2 x double> %3945, <2 x double> poison, <2 x i32> zeroinitializer
-  %3947 = fcmp oge <2 x double> %3939, %3946
-  %3948 = or <2 x i1> %3942, %3947
-  %3949 = select <2 x i1> %3948, <2 x i64> %3940, <2 x i64> zeroinitializer
-  store <2 x i64> %3949, ptr %146, align 16, !tbaa !26
-  %3950 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3949)
-  %3951 = icmp eq i64 %3950, 0
-  br i1 %3951, label %527, label %3952, !llvm.loop !55
+3938:                                             ; preds = %3872, %3384
+  %3939 = phi <2 x double> [ zeroinitializer, %3384 ], [ %3934, %3872 ]
+  %3940 = phi i64 [ %3387, %3384 ], [ %3936, %3872 ]
+  %3941 = load <2 x double>, ptr %182, align 16, !tbaa !26
+  %3942 = fadd <2 x double> %3941, splat (double 1.000000e+00)
+  store <2 x double> %3942, ptr %182, align 16, !tbaa !26
+  %3943 = icmp sgt i64 %3940, 0
+  br i1 %3943, label %3944, label %3950
 
-3952:                                             ; preds = %3936
-  %3953 = load i64, ptr %169, align 8, !tbaa !20
-  %3954 = icmp sgt i64 %3953, 0
-  br i1 %3954, label %3955, label %3957
+3944:                                             ; preds = %3938
+  %3945 = load ptr, ptr %142, align 8, !tbaa !28
+  %3946 = load i64, ptr %132, align 16, !tbaa !21
+  %3947 = add nsw i64 %3946, -1
+  br label %3972
 
-3955:                                             ; preds = %3952
-  %3956 = icmp eq <2 x i64> %3949, zeroinitializer
-  br label %4278
+3948:                                             ; preds = %3998
+  %3949 = fcmp oeq <2 x double> %4013, zeroinitializer
+  br label %3950
 
-3957:                                             ; preds = %4326, %3952
-  %3958 = phi i64 [ %3953, %3952 ], [ %4332, %4326 ]
-  %3959 = load <2 x double>, ptr %174, align 16, !tbaa !26
-  %3960 = fadd <2 x double> %3959, splat (double 1.000000e+00)
-  %3961 = icmp eq <2 x i64> %3949, zeroinitializer
-  %3962 = select <2 x i1> %3961, <2 x double> %3959, <2 x double> %3960
-  store <2 x double> %3962, ptr %174, align 16, !tbaa !26
-  %3963 = fcmp ogt <2 x double> %3962, splat (double 4.000000e+01)
-  %3964 = select <2 x i1> %3963, <2 x i64> %3949, <2 x i64> zeroinitializer
-  %3965 = xor <2 x i64> %3964, %3949
-  %3966 = load <2 x double>, ptr %140, align 16, !tbaa !26
-  %3967 = fadd <2 x double> %3966, splat (double 1.000000e+00)
-  %3968 = icmp eq <2 x i64> %3964, zeroinitializer
-  %3969 = select <2 x i1> %3968, <2 x double> %3966, <2 x double> %3967
-  store <2 x double> %3969, ptr %140, align 16, !tbaa !26
-  %3970 = load <2 x double>, ptr %208, align 16, !tbaa !26
-  %3971 = load <2 x double>, ptr %219, align 16, !tbaa !26
-  %3972 = fsub <2 x double> %3970, %3971
-  %3973 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %3972)
-  %3974 = load <2 x double>, ptr %220, align 16, !tbaa !26
-  %3975 = fmul <2 x double> %3974, splat (double 1.500000e+00)
-  %3976 = fcmp ogt <2 x double> %3973, %3975
-  %3977 = load <2 x double>, ptr %173, align 16, !tbaa !26
-  %3978 = fcmp ogt <2 x double> %3977, splat (double 2.000000e-03)
-  %3979 = load <2 x double>, ptr %184, align 16, !tbaa !26
-  %3980 = fcmp oeq <2 x double> %3979, zeroinitializer
-  %3981 = and <2 x i1> %3976, %3980
-  %3982 = and <2 x i1> %3978, %3981
-  %3983 = fdiv <2 x double> %3974, %3973
-  %3984 = select <2 x i1> %3982, <2 x i64> %3965, <2 x i64> zeroinitializer
-  %3985 = load <2 x double>, ptr %172, align 16, !tbaa !26
-  %3986 = fcmp ogt <2 x double> %3985, %3977
-  %3987 = select <2 x i1> %3986, <2 x double> %3985, <2 x double> %3977
-  %3988 = select <2 x i1> %3982, <2 x double> zeroinitializer, <2 x double> %3987
-  %3989 = icmp eq <2 x i64> %3984, zeroinitializer
-  %3990 = select <2 x i1> %3989, <2 x double> %3985, <2 x double> %3988
-  store <2 x double> %3990, ptr %172, align 16, !tbaa !26
-  %3991 = fcmp ogt <2 x double> %3983, splat (double 5.000000e-02)
-  %3992 = select <2 x i1> %3991, <2 x double> %3983, <2 x double> splat (double 5.000000e-02)
-  %3993 = fcmp olt <2 x double> %3992, splat (double 0x3FEE666666666666)
-  %3994 = select <2 x i1> %3993, <2 x double> %3992, <2 x double> splat (double 0x3FEE666666666666)
-  %3995 = fmul <2 x double> %3977, %3994
-  %3996 = fcmp ogt <2 x double> %3995, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3997 = select <2 x i1> %3996, <2 x double> %3995, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %3998 = load <2 x double>, ptr %152, align 16, !tbaa !26
-  %3999 = select <2 x i1> %3989, <2 x double> %3998, <2 x double> %3997
-  store <2 x double> %3999, ptr %152, align 16, !tbaa !26
-  %4000 = load <2 x double>, ptr %137, align 16, !tbaa !26
-  %4001 = fadd <2 x double> %4000, splat (double 1.000000e+00)
-  %4002 = select <2 x i1> %3989, <2 x double> %4000, <2 x double> %4001
-  store <2 x double> %4002, ptr %137, align 16, !tbaa !26
-  %4003 = xor <2 x i64> %3984, %3965
-  %4004 = icmp sgt i64 %3958, 0
-  br i1 %4004, label %4005, label %4103
+3950:                                             ; preds = %3948, %3938
+  %3951 = phi <2 x i1> [ splat (i1 true), %3938 ], [ %3949, %3948 ]
+  %3952 = load i64, ptr %217, align 16, !tbaa !24
+  %3953 = sitofp i64 %3952 to double
+  %3954 = insertelement <2 x double> poison, double %3953, i64 0
+  %3955 = shufflevector <2 x double> %3954, <2 x double> poison, <2 x i32> zeroinitializer
+  %3956 = fcmp oge <2 x double> %3942, %3955
+  %3957 = and <2 x i1> %3951, %3956
+  %3958 = load <2 x i64>, ptr %123, align 16, !tbaa !26
+  %3959 = load <2 x double>, ptr %218, align 16, !tbaa !26
+  %3960 = fcmp olt <2 x double> %3939, %3959
+  %3961 = or <2 x i1> %3960, %3957
+  %3962 = fcmp oge <2 x double> %3942, splat (double 2.000000e+01)
+  %3963 = or <2 x i1> %3962, %3961
+  %3964 = select <2 x i1> %3963, <2 x i64> %3958, <2 x i64> zeroinitializer
+  store <2 x i64> %3964, ptr %146, align 16, !tbaa !26
+  %3965 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %3964)
+  %3966 = icmp eq i64 %3965, 0
+  br i1 %3966, label %527, label %3967, !llvm.loop !55
 
-4005:                                             ; preds = %3957
-  %4006 = load ptr, ptr %142, align 8, !tbaa !28
-  %4007 = load <2 x double>, ptr %149, align 16, !tbaa !26
-  %4008 = load <2 x double>, ptr %150, align 16, !tbaa !26
-  %4009 = fcmp une <2 x double> %4007, %4008
-  %4010 = fcmp ule <2 x double> %4007, zeroinitializer
-  %4011 = or <2 x i1> %4010, %4009
-  %4012 = fcmp ogt <2 x double> %3977, splat (double 0x3E7AD7F29ABCAF48)
-  %4013 = fcmp ogt <2 x double> %3977, splat (double 1.000000e-05)
-  %4014 = fcmp ogt <2 x double> %3977, splat (double 1.000000e-04)
-  br label %4015
+3967:                                             ; preds = %3950
+  %3968 = load i64, ptr %169, align 8, !tbaa !20
+  %3969 = icmp sgt i64 %3968, 0
+  br i1 %3969, label %3970, label %4016
 
-4015:                                             ; preds = %4005, %4015
-  %4016 = phi i64 [ 0, %4005 ], [ %4099, %4015 ]
-  %4017 = phi <2 x i64> [ zeroinitializer, %4005 ], [ %4095, %4015 ]
-  %4018 = phi <2 x i64> [ zeroinitializer, %4005 ], [ %4046, %4015 ]
-  %4019 = phi <2 x double> [ splat (double 1.000000e+00), %4005 ], [ %4098, %4015 ]
-  %4020 = getelementptr inbounds nuw %struct.Piece, ptr %4006, i64 %4016
-  %4021 = getelementptr inbounds nuw i8, ptr %4020, i64 768
-  %4022 = load <2 x double>, ptr %4021, align 16, !tbaa !26
-  %4023 = getelementptr inbounds nuw i8, ptr %4020, i64 992
-  %4024 = load <2 x double>, ptr %4023, align 16, !tbaa !26
-  %4025 = getelementptr inbounds nuw i8, ptr %4020, i64 2080
-  %4026 = load <2 x i64>, ptr %4025, align 16, !tbaa !26
-  %4027 = xor <2 x i64> %4026, splat (i64 -1)
-  %4028 = getelementptr inbounds nuw i8, ptr %4020, i64 224
-  %4029 = load <2 x double>, ptr %4028, align 16, !tbaa !26
-  %4030 = fmul <2 x double> %4029, splat (double 3.000000e-03)
-  %4031 = fcmp ogt <2 x double> %4030, splat (double 0x3E7AD7F29ABCAF48)
-  %4032 = fneg <2 x double> %4030
-  %4033 = select <2 x i1> %4031, <2 x double> %4032, <2 x double> splat (double 0xBE7AD7F29ABCAF48)
-  %4034 = fcmp olt <2 x double> %4022, %4033
-  %4035 = select <2 x i1> %4034, <2 x i1> %4011, <2 x i1> zeroinitializer
-  %4036 = select <2 x i1> %4035, <2 x i64> %4027, <2 x i64> zeroinitializer
-  %4037 = fcmp ole <2 x double> %4024, zeroinitializer
-  %4038 = select <2 x i1> %4037, <2 x i64> %4036, <2 x i64> zeroinitializer
-  %4039 = getelementptr inbounds nuw i8, ptr %4020, i64 208
-  %4040 = load <2 x double>, ptr %4039, align 16, !tbaa !26
-  %4041 = fmul <2 x double> %4040, splat (double -3.000000e-07)
-  %4042 = fcmp olt <2 x double> %4022, %4041
-  %4043 = select <2 x i1> %4012, <2 x i1> %4042, <2 x i1> zeroinitializer
-  %4044 = select <2 x i1> %4043, <2 x i64> %4038, <2 x i64> zeroinitializer
-  %4045 = or <2 x i64> %4044, %4017
-  %4046 = or <2 x i64> %4044, %4018
-  %4047 = fcmp olt <2 x double> %4019, splat (double 3.000000e-01)
-  %4048 = icmp eq <2 x i64> %4044, zeroinitializer
-  %4049 = select <2 x i1> %4048, <2 x i1> splat (i1 true), <2 x i1> %4047
-  %4050 = select <2 x i1> %4049, <2 x double> %4019, <2 x double> splat (double 3.000000e-01)
-  %4051 = xor <2 x i64> %4038, splat (i64 -1)
-  %4052 = and <2 x i64> %4036, %4051
-  %4053 = select <2 x i1> %4013, <2 x i64> %4052, <2 x i64> zeroinitializer
-  %4054 = fsub <2 x double> %4024, %4022
-  %4055 = fdiv <2 x double> %4024, %4054
-  %4056 = or <2 x i64> %4045, %4053
-  %4057 = fcmp olt <2 x double> %4050, %4055
-  %4058 = icmp eq <2 x i64> %4053, zeroinitializer
-  %4059 = select <2 x i1> %4058, <2 x i1> splat (i1 true), <2 x i1> %4057
-  %4060 = select <2 x i1> %4059, <2 x double> %4050, <2 x double> %4055
-  %4061 = getelementptr inbounds nuw i8, ptr %4020, i64 976
-  %4062 = load <2 x double>, ptr %4061, align 16, !tbaa !26
-  %4063 = getelementptr inbounds nuw i8, ptr %4020, i64 752
-  %4064 = load <2 x double>, ptr %4063, align 16, !tbaa !26
-  %4065 = getelementptr inbounds nuw i8, ptr %4020, i64 1920
-  %4066 = load <2 x double>, ptr %4065, align 16, !tbaa !26
-  %4067 = fcmp oeq <2 x double> %4066, zeroinitializer
-  %4068 = getelementptr inbounds nuw i8, ptr %4020, i64 368
-  %4069 = load <2 x double>, ptr %4068, align 16, !tbaa !26
-  %4070 = fmul <2 x double> %4069, splat (double 0x3FEFF7CED916872B)
-  %4071 = fcmp olt <2 x double> %4064, %4070
-  %4072 = and <2 x i1> %4067, %4071
-  %4073 = and <2 x i1> %4014, %4072
-  %4074 = fsub <2 x double> %4062, %4069
-  %4075 = fsub <2 x double> %4062, %4064
-  %4076 = fdiv <2 x double> %4074, %4075
-  %4077 = fcmp uge <2 x double> %4060, %4076
-  %4078 = select <2 x i1> %4073, <2 x i1> %4077, <2 x i1> zeroinitializer
-  %4079 = select <2 x i1> %4078, <2 x double> %4076, <2 x double> %4060
-  %4080 = fcmp oeq <2 x double> %4066, splat (double 1.000000e+00)
-  %4081 = getelementptr inbounds nuw i8, ptr %4020, i64 816
-  %4082 = load <2 x double>, ptr %4081, align 16, !tbaa !26
-  %4083 = getelementptr inbounds nuw i8, ptr %4020, i64 400
-  %4084 = load <2 x double>, ptr %4083, align 16, !tbaa !26
-  %4085 = fmul <2 x double> %4084, splat (double 1.000100e+00)
-  %4086 = fcmp ogt <2 x double> %4082, %4085
-  %4087 = and <2 x i1> %4080, %4086
-  %4088 = and <2 x i1> %4014, %4087
-  %4089 = getelementptr inbounds nuw i8, ptr %4020, i64 1040
-  %4090 = load <2 x double>, ptr %4089, align 16, !tbaa !26
-  %4091 = fsub <2 x double> %4084, %4090
-  %4092 = fsub <2 x double> %4082, %4090
-  %4093 = fdiv <2 x double> %4091, %4092
-  %4094 = select <2 x i1> %4087, <2 x i1> %4014, <2 x i1> %4073
-  %4095 = select <2 x i1> %4094, <2 x i64> splat (i64 -1), <2 x i64> %4056
-  %4096 = fcmp uge <2 x double> %4079, %4093
-  %4097 = select <2 x i1> %4088, <2 x i1> %4096, <2 x i1> zeroinitializer
-  %4098 = select <2 x i1> %4097, <2 x double> %4093, <2 x double> %4079
-  %4099 = add nuw nsw i64 %4016, 1
-  %4100 = icmp eq i64 %4099, %3958
-  br i1 %4100, label %4101, label %4015, !llvm.loop !133
+3970:                                             ; preds = %3967
+  %3971 = icmp eq <2 x i64> %3964, zeroinitializer
+  br label %4337
 
-4101:                                             ; preds = %4015
-  %4102 = icmp eq <2 x i64> %4046, zeroinitializer
-  br label %4103
+3972:                                             ; preds = %3944, %3998
+  %3973 = phi i64 [ 0, %3944 ], [ %4014, %3998 ]
+  %3974 = phi <2 x double> [ zeroinitializer, %3944 ], [ %4013, %3998 ]
+  %3975 = getelementptr inbounds nuw %struct.Piece, ptr %3945, i64 %3973
+  %3976 = getelementptr inbounds nuw i8, ptr %3975, i64 2128
+  %3977 = load i64, ptr %3976, align 16, !tbaa !31
+  %3978 = icmp sgt i64 %3946, %3977
+  br i1 %3978, label %3987, label %3979
 
-4103:                                             ; preds = %4101, %3957
-  %4104 = phi <2 x double> [ splat (double 1.000000e+00), %3957 ], [ %4098, %4101 ]
-  %4105 = phi <2 x i1> [ splat (i1 true), %3957 ], [ %4102, %4101 ]
-  %4106 = phi <2 x i64> [ zeroinitializer, %3957 ], [ %4095, %4101 ]
-  %4107 = and <2 x i64> %4106, %4003
-  %4108 = fcmp ogt <2 x double> %3990, %3977
-  %4109 = select <2 x i1> %4108, <2 x double> %3990, <2 x double> %3977
-  %4110 = select <2 x i1> %4105, <2 x double> %4109, <2 x double> zeroinitializer
-  %4111 = icmp eq <2 x i64> %4107, zeroinitializer
-  %4112 = select <2 x i1> %4111, <2 x double> %3990, <2 x double> %4110
-  %4113 = fcmp ogt <2 x double> %4104, splat (double 5.000000e-02)
-  %4114 = select <2 x i1> %4113, <2 x double> %4104, <2 x double> splat (double 5.000000e-02)
-  %4115 = fcmp olt <2 x double> %4114, splat (double 0x3FEE666666666666)
-  %4116 = select <2 x i1> %4115, <2 x double> %4114, <2 x double> splat (double 0x3FEE666666666666)
-  %4117 = fmul <2 x double> %3977, %4116
-  %4118 = fcmp ogt <2 x double> %4117, splat (double 0x3EB0C6F7A0B5ED8D)
-  %4119 = select <2 x i1> %4118, <2 x double> %4117, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %4120 = select <2 x i1> %4111, <2 x double> %3999, <2 x double> %4119
-  %4121 = fadd <2 x double> %4002, splat (double 1.000000e+00)
-  %4122 = select <2 x i1> %4111, <2 x double> %4002, <2 x double> %4121
-  %4123 = xor <2 x i64> %4107, %4003
-  %4124 = load <2 x double>, ptr %154, align 16, !tbaa !26
-  %4125 = fmul <2 x double> %4124, splat (double 5.000000e-01)
-  %4126 = load <2 x double>, ptr %155, align 16, !tbaa !26
-  %4127 = load <2 x i64>, ptr %156, align 16, !tbaa !26
-  %4128 = fneg <2 x double> %4125
-  %4129 = icmp eq <2 x i64> %4127, zeroinitializer
-  %4130 = select <2 x i1> %4129, <2 x double> %4128, <2 x double> %4125
-  %4131 = fadd <2 x double> %4126, %4130
-  %4132 = load <2 x double>, ptr %157, align 16, !tbaa !26
-  %4133 = fsub <2 x double> %4132, %4131
-  %4134 = load <2 x double>, ptr %178, align 16, !tbaa !26
-  %4135 = fsub <2 x double> %4134, %4131
-  %4136 = fneg <2 x double> %4133
-  %4137 = select <2 x i1> %4129, <2 x double> %4136, <2 x double> %4133
-  %4138 = fneg <2 x double> %4135
-  %4139 = select <2 x i1> %4129, <2 x double> %4138, <2 x double> %4135
-  %4140 = load <2 x double>, ptr %167, align 16, !tbaa !26
-  %4141 = fcmp oeq <2 x double> %4140, zeroinitializer
-  %4142 = load <2 x double>, ptr %168, align 16, !tbaa !26
-  %4143 = fcmp oeq <2 x double> %4142, zeroinitializer
-  %4144 = and <2 x i1> %4141, %4143
-  %4145 = fcmp olt <2 x double> %4137, splat (double -4.000000e-03)
-  %4146 = and <2 x i1> %4144, %4145
-  %4147 = fcmp ogt <2 x double> %4139, splat (double 4.000000e-03)
-  %4148 = and <2 x i1> %4147, %4146
-  %4149 = and <2 x i1> %3978, %4148
-  %4150 = fsub <2 x double> %4137, %4139
-  %4151 = fdiv <2 x double> %4137, %4150
-  %4152 = select <2 x i1> %4149, <2 x i64> %4123, <2 x i64> zeroinitializer
-  %4153 = fcmp ogt <2 x double> %4112, %3977
-  %4154 = icmp eq <2 x i64> %4152, zeroinitializer
-  %4155 = select <2 x i1> %4154, <2 x i1> splat (i1 true), <2 x i1> %4153
-  %4156 = select <2 x i1> %4155, <2 x double> %4112, <2 x double> %3977
-  store <2 x double> %4156, ptr %172, align 16, !tbaa !26
-  %4157 = fcmp ogt <2 x double> %4151, splat (double 5.000000e-02)
-  %4158 = select <2 x i1> %4157, <2 x double> %4151, <2 x double> splat (double 5.000000e-02)
-  %4159 = fcmp olt <2 x double> %4158, splat (double 0x3FEE666666666666)
-  %4160 = select <2 x i1> %4159, <2 x double> %4158, <2 x double> splat (double 0x3FEE666666666666)
-  %4161 = fmul <2 x double> %3977, %4160
-  %4162 = fcmp ogt <2 x double> %4161, splat (double 0x3EB0C6F7A0B5ED8D)
-  %4163 = select <2 x i1> %4162, <2 x double> %4161, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %4164 = select <2 x i1> %4154, <2 x double> %4120, <2 x double> %4163
-  store <2 x double> %4164, ptr %152, align 16, !tbaa !26
-  %4165 = fadd <2 x double> %4122, splat (double 1.000000e+00)
-  %4166 = select <2 x i1> %4154, <2 x double> %4122, <2 x double> %4165
-  store <2 x double> %4166, ptr %137, align 16, !tbaa !26
-  %4167 = xor <2 x i64> %4152, %4123
-  %4168 = load <2 x double>, ptr %221, align 16, !tbaa !26
-  %4169 = load <2 x double>, ptr %196, align 16, !tbaa !26
-  %4170 = load <2 x double>, ptr %187, align 16, !tbaa !26
-  %4171 = fsub <2 x double> %4169, %4170
-  %4172 = load <2 x double>, ptr %222, align 16, !tbaa !26
-  %4173 = fcmp une <2 x double> %4172, splat (double 1.000000e+00)
-  %4174 = load <2 x double>, ptr %223, align 16, !tbaa !26
-  %4175 = fsub <2 x double> %4132, %4174
-  %4176 = select <2 x i1> %4173, <2 x double> splat (double -1.000000e+00), <2 x double> %4175
-  %4177 = fcmp une <2 x double> %4172, splat (double 2.000000e+00)
-  %4178 = fsub <2 x double> %4168, %4174
-  %4179 = select <2 x i1> %4177, <2 x double> %4176, <2 x double> %4178
-  %4180 = fcmp une <2 x double> %4172, splat (double 3.000000e+00)
-  %4181 = fsub <2 x double> %4171, %4174
-  %4182 = select <2 x i1> %4180, <2 x double> %4179, <2 x double> %4181
-  %4183 = fcmp une <2 x double> %4172, splat (double 4.000000e+00)
-  %4184 = fsub <2 x double> %4174, %4171
-  %4185 = select <2 x i1> %4183, <2 x double> %4182, <2 x double> %4184
-  br i1 %4004, label %4186, label %4234
+3979:                                             ; preds = %3972
+  %3980 = getelementptr inbounds nuw i8, ptr %3975, i64 2224
+  %3981 = load ptr, ptr %3980, align 16, !tbaa !73
+  %3982 = getelementptr inbounds <2 x double>, ptr %3981, i64 %3947
+  %3983 = load <2 x double>, ptr %3982, align 16, !tbaa !26
+  %3984 = getelementptr inbounds nuw i8, ptr %3975, i64 384
+  %3985 = load <2 x double>, ptr %3984, align 16, !tbaa !26
+  %3986 = fmul <2 x double> %3983, %3985
+  br label %3998
 
-4186:                                             ; preds = %4103
-  %4187 = load ptr, ptr %142, align 8, !tbaa !28
-  %4188 = and i64 %3958, 3
-  %4189 = icmp ult i64 %3958, 4
-  br i1 %4189, label %4218, label %4190
+3987:                                             ; preds = %3972
+  %3988 = getelementptr inbounds nuw i8, ptr %3975, i64 944
+  %3989 = load <2 x double>, ptr %3988, align 16, !tbaa !26
+  %3990 = getelementptr inbounds nuw i8, ptr %3975, i64 384
+  %3991 = load <2 x double>, ptr %3990, align 16, !tbaa !26
+  %3992 = getelementptr inbounds nuw i8, ptr %3975, i64 2224
+  %3993 = load ptr, ptr %3992, align 16, !tbaa !73
+  %3994 = getelementptr inbounds <2 x double>, ptr %3993, i64 %3947
+  %3995 = load <2 x double>, ptr %3994, align 16, !tbaa !26
+  %3996 = fsub <2 x double> %3989, %3991
+  %3997 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %3995, <2 x double> %3996, <2 x double> %3991)
+  br label %3998
 
-4190:                                             ; preds = %4186
-  %4191 = and i64 %3958, 9223372036854775804
-  br label %4192
+3998:                                             ; preds = %3979, %3987
+  %3999 = phi <2 x double> [ %3986, %3979 ], [ %3997, %3987 ]
+  %4000 = getelementptr inbounds nuw i8, ptr %3975, i64 2080
+  %4001 = load <2 x i64>, ptr %4000, align 16, !tbaa !26
+  %4002 = getelementptr inbounds nuw i8, ptr %3975, i64 1920
+  %4003 = load <2 x double>, ptr %4002, align 16, !tbaa !26
+  %4004 = fcmp une <2 x double> %4003, zeroinitializer
+  %4005 = getelementptr inbounds nuw i8, ptr %3975, i64 752
+  %4006 = load <2 x double>, ptr %4005, align 16, !tbaa !26
+  %4007 = fcmp uge <2 x double> %4006, %3999
+  %4008 = select <2 x i1> %4007, <2 x i1> splat (i1 true), <2 x i1> %4004
+  %4009 = icmp eq <2 x i64> %4001, zeroinitializer
+  %4010 = select <2 x i1> %4008, <2 x i1> splat (i1 true), <2 x i1> %4009
+  %4011 = select <2 x i1> %4010, <2 x double> zeroinitializer, <2 x double> splat (double 1.000000e+00)
+  %4012 = fcmp ogt <2 x double> %3974, %4011
+  %4013 = select <2 x i1> %4012, <2 x double> %3974, <2 x double> %4011
+  %4014 = add nuw nsw i64 %3973, 1
+  %4015 = icmp eq i64 %4014, %3940
+  br i1 %4015, label %3948, label %3972, !llvm.loop !133
 
-4192:                                             ; preds = %4192, %4190
-  %4193 = phi i64 [ 0, %4190 ], [ %4215, %4192 ]
-  %4194 = phi <2 x double> [ splat (double 1.000000e+09), %4190 ], [ %4214, %4192 ]
-  %4195 = phi i64 [ 0, %4190 ], [ %4216, %4192 ]
-  %4196 = getelementptr inbounds nuw %struct.Piece, ptr %4187, i64 %4193, i32 35
-  %4197 = load <2 x double>, ptr %4196, align 16, !tbaa !26
-  %4198 = fcmp olt <2 x double> %4194, %4197
-  %4199 = select <2 x i1> %4198, <2 x double> %4194, <2 x double> %4197
-  %4200 = or disjoint i64 %4193, 1
-  %4201 = getelementptr inbounds nuw %struct.Piece, ptr %4187, i64 %4200, i32 35
-  %4202 = load <2 x double>, ptr %4201, align 16, !tbaa !26
-  %4203 = fcmp olt <2 x double> %4199, %4202
-  %4204 = select <2 x i1> %4203, <2 x double> %4199, <2 x double> %4202
-  %4205 = or disjoint i64 %4193, 2
-  %4206 = getelementptr inbounds nuw %struct.Piece, ptr %4187, i64 %4205, i32 35
-  %4207 = load <2 x double>, ptr %4206, align 16, !tbaa !26
-  %4208 = fcmp olt <2 x double> %4204, %4207
-  %4209 = select <2 x i1> %4208, <2 x double> %4204, <2 x double> %4207
-  %4210 = or disjoint i64 %4193, 3
-  %4211 = getelementptr inbounds nuw %struct.Piece, ptr %4187, i64 %4210, i32 35
-  %4212 = load <2 x double>, ptr %4211, align 16, !tbaa !26
-  %4213 = fcmp olt <2 x double> %4209, %4212
-  %4214 = select <2 x i1> %4213, <2 x double> %4209, <2 x double> %4212
-  %4215 = add nuw nsw i64 %4193, 4
-  %4216 = add i64 %4195, 4
-  %4217 = icmp eq i64 %4216, %4191
-  br i1 %4217, label %4218, label %4192, !llvm.loop !134
+4016:                                             ; preds = %4385, %3967
+  %4017 = phi i64 [ %3968, %3967 ], [ %4391, %4385 ]
+  %4018 = load <2 x double>, ptr %174, align 16, !tbaa !26
+  %4019 = fadd <2 x double> %4018, splat (double 1.000000e+00)
+  %4020 = icmp eq <2 x i64> %3964, zeroinitializer
+  %4021 = select <2 x i1> %4020, <2 x double> %4018, <2 x double> %4019
+  store <2 x double> %4021, ptr %174, align 16, !tbaa !26
+  %4022 = fcmp ogt <2 x double> %4021, splat (double 4.000000e+01)
+  %4023 = select <2 x i1> %4022, <2 x i64> %3964, <2 x i64> zeroinitializer
+  %4024 = xor <2 x i64> %4023, %3964
+  %4025 = load <2 x double>, ptr %140, align 16, !tbaa !26
+  %4026 = fadd <2 x double> %4025, splat (double 1.000000e+00)
+  %4027 = icmp eq <2 x i64> %4023, zeroinitializer
+  %4028 = select <2 x i1> %4027, <2 x double> %4025, <2 x double> %4026
+  store <2 x double> %4028, ptr %140, align 16, !tbaa !26
+  %4029 = load <2 x double>, ptr %208, align 16, !tbaa !26
+  %4030 = load <2 x double>, ptr %219, align 16, !tbaa !26
+  %4031 = fsub <2 x double> %4029, %4030
+  %4032 = tail call noundef <2 x double> @llvm.fabs.v2f64(<2 x double> %4031)
+  %4033 = load <2 x double>, ptr %220, align 16, !tbaa !26
+  %4034 = fmul <2 x double> %4033, splat (double 1.500000e+00)
+  %4035 = fcmp ogt <2 x double> %4032, %4034
+  %4036 = load <2 x double>, ptr %173, align 16, !tbaa !26
+  %4037 = fcmp ogt <2 x double> %4036, splat (double 2.000000e-03)
+  %4038 = load <2 x double>, ptr %184, align 16, !tbaa !26
+  %4039 = fcmp oeq <2 x double> %4038, zeroinitializer
+  %4040 = and <2 x i1> %4035, %4039
+  %4041 = and <2 x i1> %4037, %4040
+  %4042 = fdiv <2 x double> %4033, %4032
+  %4043 = select <2 x i1> %4041, <2 x i64> %4024, <2 x i64> zeroinitializer
+  %4044 = load <2 x double>, ptr %172, align 16, !tbaa !26
+  %4045 = fcmp ogt <2 x double> %4044, %4036
+  %4046 = select <2 x i1> %4045, <2 x double> %4044, <2 x double> %4036
+  %4047 = select <2 x i1> %4041, <2 x double> zeroinitializer, <2 x double> %4046
+  %4048 = icmp eq <2 x i64> %4043, zeroinitializer
+  %4049 = select <2 x i1> %4048, <2 x double> %4044, <2 x double> %4047
+  store <2 x double> %4049, ptr %172, align 16, !tbaa !26
+  %4050 = fcmp ogt <2 x double> %4042, splat (double 5.000000e-02)
+  %4051 = select <2 x i1> %4050, <2 x double> %4042, <2 x double> splat (double 5.000000e-02)
+  %4052 = fcmp olt <2 x double> %4051, splat (double 0x3FEE666666666666)
+  %4053 = select <2 x i1> %4052, <2 x double> %4051, <2 x double> splat (double 0x3FEE666666666666)
+  %4054 = fmul <2 x double> %4036, %4053
+  %4055 = fcmp ogt <2 x double> %4054, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4056 = select <2 x i1> %4055, <2 x double> %4054, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4057 = load <2 x double>, ptr %152, align 16, !tbaa !26
+  %4058 = select <2 x i1> %4048, <2 x double> %4057, <2 x double> %4056
+  store <2 x double> %4058, ptr %152, align 16, !tbaa !26
+  %4059 = load <2 x double>, ptr %137, align 16, !tbaa !26
+  %4060 = fadd <2 x double> %4059, splat (double 1.000000e+00)
+  %4061 = select <2 x i1> %4048, <2 x double> %4059, <2 x double> %4060
+  store <2 x double> %4061, ptr %137, align 16, !tbaa !26
+  %4062 = xor <2 x i64> %4043, %4024
+  %4063 = icmp sgt i64 %4017, 0
+  br i1 %4063, label %4064, label %4162
 
-4218:                                             ; preds = %4192, %4186
-  %4219 = phi <2 x double> [ poison, %4186 ], [ %4214, %4192 ]
-  %4220 = phi i64 [ 0, %4186 ], [ %4215, %4192 ]
-  %4221 = phi <2 x double> [ splat (double 1.000000e+09), %4186 ], [ %4214, %4192 ]
-  %4222 = icmp eq i64 %4188, 0
-  br i1 %4222, label %4234, label %4223
+4064:                                             ; preds = %4016
+  %4065 = load ptr, ptr %142, align 8, !tbaa !28
+  %4066 = load <2 x double>, ptr %149, align 16, !tbaa !26
+  %4067 = load <2 x double>, ptr %150, align 16, !tbaa !26
+  %4068 = fcmp une <2 x double> %4066, %4067
+  %4069 = fcmp ule <2 x double> %4066, zeroinitializer
+  %4070 = or <2 x i1> %4069, %4068
+  %4071 = fcmp ogt <2 x double> %4036, splat (double 0x3E7AD7F29ABCAF48)
+  %4072 = fcmp ogt <2 x double> %4036, splat (double 1.000000e-05)
+  %4073 = fcmp ogt <2 x double> %4036, splat (double 1.000000e-04)
+  br label %4074
 
-4223:                                             ; preds = %4218, %4223
-  %4224 = phi i64 [ %4231, %4223 ], [ %4220, %4218 ]
-  %4225 = phi <2 x double> [ %4230, %4223 ], [ %4221, %4218 ]
-  %4226 = phi i64 [ %4232, %4223 ], [ 0, %4218 ]
-  %4227 = getelementptr inbounds nuw %struct.Piece, ptr %4187, i64 %4224, i32 35
-  %4228 = load <2 x double>, ptr %4227, align 16, !tbaa !26
-  %4229 = fcmp olt <2 x double> %4225, %4228
-  %4230 = select <2 x i1> %4229, <2 x double> %4225, <2 x double> %4228
-  %4231 = add nuw nsw i64 %4224, 1
-  %4232 = add i64 %4226, 1
-  %4233 = icmp eq i64 %4232, %4188
-  br i1 %4233, label %4234, label %4223, !llvm.loop !135
+4074:                                             ; preds = %4064, %4074
+  %4075 = phi i64 [ 0, %4064 ], [ %4158, %4074 ]
+  %4076 = phi <2 x i64> [ zeroinitializer, %4064 ], [ %4154, %4074 ]
+  %4077 = phi <2 x i64> [ zeroinitializer, %4064 ], [ %4105, %4074 ]
+  %4078 = phi <2 x double> [ splat (double 1.000000e+00), %4064 ], [ %4157, %4074 ]
+  %4079 = getelementptr inbounds nuw %struct.Piece, ptr %4065, i64 %4075
+  %4080 = getelementptr inbounds nuw i8, ptr %4079, i64 768
+  %4081 = load <2 x double>, ptr %4080, align 16, !tbaa !26
+  %4082 = getelementptr inbounds nuw i8, ptr %4079, i64 992
+  %4083 = load <2 x double>, ptr %4082, align 16, !tbaa !26
+  %4084 = getelementptr inbounds nuw i8, ptr %4079, i64 2080
+  %4085 = load <2 x i64>, ptr %4084, align 16, !tbaa !26
+  %4086 = xor <2 x i64> %4085, splat (i64 -1)
+  %4087 = getelementptr inbounds nuw i8, ptr %4079, i64 224
+  %4088 = load <2 x double>, ptr %4087, align 16, !tbaa !26
+  %4089 = fmul <2 x double> %4088, splat (double 3.000000e-03)
+  %4090 = fcmp ogt <2 x double> %4089, splat (double 0x3E7AD7F29ABCAF48)
+  %4091 = fneg <2 x double> %4089
+  %4092 = select <2 x i1> %4090, <2 x double> %4091, <2 x double> splat (double 0xBE7AD7F29ABCAF48)
+  %4093 = fcmp olt <2 x double> %4081, %4092
+  %4094 = select <2 x i1> %4093, <2 x i1> %4070, <2 x i1> zeroinitializer
+  %4095 = select <2 x i1> %4094, <2 x i64> %4086, <2 x i64> zeroinitializer
+  %4096 = fcmp ole <2 x double> %4083, zeroinitializer
+  %4097 = select <2 x i1> %4096, <2 x i64> %4095, <2 x i64> zeroinitializer
+  %4098 = getelementptr inbounds nuw i8, ptr %4079, i64 208
+  %4099 = load <2 x double>, ptr %4098, align 16, !tbaa !26
+  %4100 = fmul <2 x double> %4099, splat (double -3.000000e-07)
+  %4101 = fcmp olt <2 x double> %4081, %4100
+  %4102 = select <2 x i1> %4071, <2 x i1> %4101, <2 x i1> zeroinitializer
+  %4103 = select <2 x i1> %4102, <2 x i64> %4097, <2 x i64> zeroinitializer
+  %4104 = or <2 x i64> %4103, %4076
+  %4105 = or <2 x i64> %4103, %4077
+  %4106 = fcmp olt <2 x double> %4078, splat (double 3.000000e-01)
+  %4107 = icmp eq <2 x i64> %4103, zeroinitializer
+  %4108 = select <2 x i1> %4107, <2 x i1> splat (i1 true), <2 x i1> %4106
+  %4109 = select <2 x i1> %4108, <2 x double> %4078, <2 x double> splat (double 3.000000e-01)
+  %4110 = xor <2 x i64> %4097, splat (i64 -1)
+  %4111 = and <2 x i64> %4095, %4110
+  %4112 = select <2 x i1> %4072, <2 x i64> %4111, <2 x i64> zeroinitializer
+  %4113 = fsub <2 x double> %4083, %4081
+  %4114 = fdiv <2 x double> %4083, %4113
+  %4115 = or <2 x i64> %4104, %4112
+  %4116 = fcmp olt <2 x double> %4109, %4114
+  %4117 = icmp eq <2 x i64> %4112, zeroinitializer
+  %4118 = select <2 x i1> %4117, <2 x i1> splat (i1 true), <2 x i1> %4116
+  %4119 = select <2 x i1> %4118, <2 x double> %4109, <2 x double> %4114
+  %4120 = getelementptr inbounds nuw i8, ptr %4079, i64 976
+  %4121 = load <2 x double>, ptr %4120, align 16, !tbaa !26
+  %4122 = getelementptr inbounds nuw i8, ptr %4079, i64 752
+  %4123 = load <2 x double>, ptr %4122, align 16, !tbaa !26
+  %4124 = getelementptr inbounds nuw i8, ptr %4079, i64 1920
+  %4125 = load <2 x double>, ptr %4124, align 16, !tbaa !26
+  %4126 = fcmp oeq <2 x double> %4125, zeroinitializer
+  %4127 = getelementptr inbounds nuw i8, ptr %4079, i64 368
+  %4128 = load <2 x double>, ptr %4127, align 16, !tbaa !26
+  %4129 = fmul <2 x double> %4128, splat (double 0x3FEFF7CED916872B)
+  %4130 = fcmp olt <2 x double> %4123, %4129
+  %4131 = and <2 x i1> %4126, %4130
+  %4132 = and <2 x i1> %4073, %4131
+  %4133 = fsub <2 x double> %4121, %4128
+  %4134 = fsub <2 x double> %4121, %4123
+  %4135 = fdiv <2 x double> %4133, %4134
+  %4136 = fcmp uge <2 x double> %4119, %4135
+  %4137 = select <2 x i1> %4132, <2 x i1> %4136, <2 x i1> zeroinitializer
+  %4138 = select <2 x i1> %4137, <2 x double> %4135, <2 x double> %4119
+  %4139 = fcmp oeq <2 x double> %4125, splat (double 1.000000e+00)
+  %4140 = getelementptr inbounds nuw i8, ptr %4079, i64 816
+  %4141 = load <2 x double>, ptr %4140, align 16, !tbaa !26
+  %4142 = getelementptr inbounds nuw i8, ptr %4079, i64 400
+  %4143 = load <2 x double>, ptr %4142, align 16, !tbaa !26
+  %4144 = fmul <2 x double> %4143, splat (double 1.000100e+00)
+  %4145 = fcmp ogt <2 x double> %4141, %4144
+  %4146 = and <2 x i1> %4139, %4145
+  %4147 = and <2 x i1> %4073, %4146
+  %4148 = getelementptr inbounds nuw i8, ptr %4079, i64 1040
+  %4149 = load <2 x double>, ptr %4148, align 16, !tbaa !26
+  %4150 = fsub <2 x double> %4143, %4149
+  %4151 = fsub <2 x double> %4141, %4149
+  %4152 = fdiv <2 x double> %4150, %4151
+  %4153 = select <2 x i1> %4146, <2 x i1> %4073, <2 x i1> %4132
+  %4154 = select <2 x i1> %4153, <2 x i64> splat (i64 -1), <2 x i64> %4115
+  %4155 = fcmp uge <2 x double> %4138, %4152
+  %4156 = select <2 x i1> %4147, <2 x i1> %4155, <2 x i1> zeroinitializer
+  %4157 = select <2 x i1> %4156, <2 x double> %4152, <2 x double> %4138
+  %4158 = add nuw nsw i64 %4075, 1
+  %4159 = icmp eq i64 %4158, %4017
+  br i1 %4159, label %4160, label %4074, !llvm.loop !134
 
-4234:                                             ; preds = %4218, %4223, %4103
-  %4235 = phi <2 x double> [ splat (double 1.000000e+09), %4103 ], [ %4219, %4218 ], [ %4230, %4223 ]
-  %4236 = load <2 x double>, ptr %188, align 16, !tbaa !26
-  %4237 = fsub <2 x double> %4236, %4170
-  %4238 = fsub <2 x double> %4134, %4174
-  %4239 = select <2 x i1> %4173, <2 x double> splat (double -1.000000e+00), <2 x double> %4238
-  %4240 = fsub <2 x double> %4235, %4174
-  %4241 = select <2 x i1> %4177, <2 x double> %4239, <2 x double> %4240
-  %4242 = fsub <2 x double> %4237, %4174
-  %4243 = select <2 x i1> %4180, <2 x double> %4241, <2 x double> %4242
-  %4244 = fsub <2 x double> %4174, %4237
-  %4245 = select <2 x i1> %4183, <2 x double> %4243, <2 x double> %4244
-  %4246 = fcmp une <2 x double> %4172, zeroinitializer
-  %4247 = fcmp oge <2 x double> %3977, splat (double 5.000000e-02)
-  %4248 = and <2 x i1> %4247, %4246
-  %4249 = fcmp olt <2 x double> %4185, zeroinitializer
-  %4250 = and <2 x i1> %4248, %4249
-  %4251 = fsub <2 x double> %4245, %4185
-  %4252 = fmul <2 x double> %4251, splat (double 2.000000e-02)
-  %4253 = fcmp ogt <2 x double> %4245, %4252
-  %4254 = and <2 x i1> %4250, %4253
-  %4255 = fsub <2 x double> %4185, %4245
-  %4256 = fdiv <2 x double> %4185, %4255
-  %4257 = fcmp olt <2 x double> %4256, splat (double 0x3FEE666666666666)
-  %4258 = and <2 x i1> %4257, %4254
-  %4259 = select <2 x i1> %4258, <2 x i64> %4167, <2 x i64> zeroinitializer
-  %4260 = fcmp ogt <2 x double> %4156, %3977
-  %4261 = icmp eq <2 x i64> %4259, zeroinitializer
-  %4262 = select <2 x i1> %4261, <2 x i1> splat (i1 true), <2 x i1> %4260
-  %4263 = select <2 x i1> %4262, <2 x double> %4156, <2 x double> %3977
-  store <2 x double> %4263, ptr %172, align 16, !tbaa !26
-  %4264 = fcmp ogt <2 x double> %4256, splat (double 5.000000e-02)
-  %4265 = select <2 x i1> %4264, <2 x double> %4256, <2 x double> splat (double 5.000000e-02)
-  %4266 = fcmp olt <2 x double> %4265, splat (double 0x3FEE666666666666)
-  %4267 = select <2 x i1> %4266, <2 x double> %4265, <2 x double> splat (double 0x3FEE666666666666)
-  %4268 = fmul <2 x double> %3977, %4267
-  %4269 = fcmp ogt <2 x double> %4268, splat (double 0x3EB0C6F7A0B5ED8D)
-  %4270 = select <2 x i1> %4269, <2 x double> %4268, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %4271 = select <2 x i1> %4261, <2 x double> %4164, <2 x double> %4270
-  store <2 x double> %4271, ptr %152, align 16, !tbaa !26
-  %4272 = fadd <2 x double> %4166, splat (double 1.000000e+00)
-  %4273 = select <2 x i1> %4261, <2 x double> %4166, <2 x double> %4272
-  store <2 x double> %4273, ptr %137, align 16, !tbaa !26
-  %4274 = xor <2 x i64> %4259, %4167
-  %4275 = or <2 x i64> %4274, %3964
-  %4276 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %4275)
-  %4277 = icmp eq i64 %4276, 0
-  br i1 %4277, label %527, label %4334
+4160:                                             ; preds = %4074
+  %4161 = icmp eq <2 x i64> %4105, zeroinitializer
+  br label %4162
 
-4278:                                             ; preds = %3955, %4326
-  %4279 = phi i64 [ 0, %3955 ], [ %4331, %4326 ]
-  %4280 = load ptr, ptr %142, align 8, !tbaa !28
-  %4281 = getelementptr inbounds nuw %struct.Piece, ptr %4280, i64 %4279
-  %4282 = getelementptr inbounds nuw i8, ptr %4281, i64 2136
-  %4283 = load ptr, ptr %4282, align 8, !tbaa !58
-  %4284 = load <2 x double>, ptr %4283, align 16, !tbaa !26
-  %4285 = getelementptr inbounds nuw i8, ptr %4281, i64 336
-  %4286 = load <2 x double>, ptr %4285, align 16, !tbaa !26
-  %4287 = getelementptr inbounds nuw i8, ptr %4283, i64 16
-  %4288 = load <2 x double>, ptr %4287, align 16, !tbaa !26
-  %4289 = fsub <2 x double> %4288, %4284
-  %4290 = fneg <2 x double> %4286
-  %4291 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4290, <2 x double> %4289, <2 x double> %4284)
-  %4292 = getelementptr inbounds nuw i8, ptr %4281, i64 2128
-  %4293 = load i64, ptr %4292, align 16, !tbaa !31
-  %4294 = icmp eq i64 %4293, 0
-  br i1 %4294, label %4326, label %4295
+4162:                                             ; preds = %4160, %4016
+  %4163 = phi <2 x double> [ splat (double 1.000000e+00), %4016 ], [ %4157, %4160 ]
+  %4164 = phi <2 x i1> [ splat (i1 true), %4016 ], [ %4161, %4160 ]
+  %4165 = phi <2 x i64> [ zeroinitializer, %4016 ], [ %4154, %4160 ]
+  %4166 = and <2 x i64> %4165, %4062
+  %4167 = fcmp ogt <2 x double> %4049, %4036
+  %4168 = select <2 x i1> %4167, <2 x double> %4049, <2 x double> %4036
+  %4169 = select <2 x i1> %4164, <2 x double> %4168, <2 x double> zeroinitializer
+  %4170 = icmp eq <2 x i64> %4166, zeroinitializer
+  %4171 = select <2 x i1> %4170, <2 x double> %4049, <2 x double> %4169
+  %4172 = fcmp ogt <2 x double> %4163, splat (double 5.000000e-02)
+  %4173 = select <2 x i1> %4172, <2 x double> %4163, <2 x double> splat (double 5.000000e-02)
+  %4174 = fcmp olt <2 x double> %4173, splat (double 0x3FEE666666666666)
+  %4175 = select <2 x i1> %4174, <2 x double> %4173, <2 x double> splat (double 0x3FEE666666666666)
+  %4176 = fmul <2 x double> %4036, %4175
+  %4177 = fcmp ogt <2 x double> %4176, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4178 = select <2 x i1> %4177, <2 x double> %4176, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4179 = select <2 x i1> %4170, <2 x double> %4058, <2 x double> %4178
+  %4180 = fadd <2 x double> %4061, splat (double 1.000000e+00)
+  %4181 = select <2 x i1> %4170, <2 x double> %4061, <2 x double> %4180
+  %4182 = xor <2 x i64> %4166, %4062
+  %4183 = load <2 x double>, ptr %154, align 16, !tbaa !26
+  %4184 = fmul <2 x double> %4183, splat (double 5.000000e-01)
+  %4185 = load <2 x double>, ptr %155, align 16, !tbaa !26
+  %4186 = load <2 x i64>, ptr %156, align 16, !tbaa !26
+  %4187 = fneg <2 x double> %4184
+  %4188 = icmp eq <2 x i64> %4186, zeroinitializer
+  %4189 = select <2 x i1> %4188, <2 x double> %4187, <2 x double> %4184
+  %4190 = fadd <2 x double> %4185, %4189
+  %4191 = load <2 x double>, ptr %157, align 16, !tbaa !26
+  %4192 = fsub <2 x double> %4191, %4190
+  %4193 = load <2 x double>, ptr %178, align 16, !tbaa !26
+  %4194 = fsub <2 x double> %4193, %4190
+  %4195 = fneg <2 x double> %4192
+  %4196 = select <2 x i1> %4188, <2 x double> %4195, <2 x double> %4192
+  %4197 = fneg <2 x double> %4194
+  %4198 = select <2 x i1> %4188, <2 x double> %4197, <2 x double> %4194
+  %4199 = load <2 x double>, ptr %167, align 16, !tbaa !26
+  %4200 = fcmp oeq <2 x double> %4199, zeroinitializer
+  %4201 = load <2 x double>, ptr %168, align 16, !tbaa !26
+  %4202 = fcmp oeq <2 x double> %4201, zeroinitializer
+  %4203 = and <2 x i1> %4200, %4202
+  %4204 = fcmp olt <2 x double> %4196, splat (double -4.000000e-03)
+  %4205 = and <2 x i1> %4203, %4204
+  %4206 = fcmp ogt <2 x double> %4198, splat (double 4.000000e-03)
+  %4207 = and <2 x i1> %4206, %4205
+  %4208 = and <2 x i1> %4037, %4207
+  %4209 = fsub <2 x double> %4196, %4198
+  %4210 = fdiv <2 x double> %4196, %4209
+  %4211 = select <2 x i1> %4208, <2 x i64> %4182, <2 x i64> zeroinitializer
+  %4212 = fcmp ogt <2 x double> %4171, %4036
+  %4213 = icmp eq <2 x i64> %4211, zeroinitializer
+  %4214 = select <2 x i1> %4213, <2 x i1> splat (i1 true), <2 x i1> %4212
+  %4215 = select <2 x i1> %4214, <2 x double> %4171, <2 x double> %4036
+  store <2 x double> %4215, ptr %172, align 16, !tbaa !26
+  %4216 = fcmp ogt <2 x double> %4210, splat (double 5.000000e-02)
+  %4217 = select <2 x i1> %4216, <2 x double> %4210, <2 x double> splat (double 5.000000e-02)
+  %4218 = fcmp olt <2 x double> %4217, splat (double 0x3FEE666666666666)
+  %4219 = select <2 x i1> %4218, <2 x double> %4217, <2 x double> splat (double 0x3FEE666666666666)
+  %4220 = fmul <2 x double> %4036, %4219
+  %4221 = fcmp ogt <2 x double> %4220, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4222 = select <2 x i1> %4221, <2 x double> %4220, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4223 = select <2 x i1> %4213, <2 x double> %4179, <2 x double> %4222
+  store <2 x double> %4223, ptr %152, align 16, !tbaa !26
+  %4224 = fadd <2 x double> %4181, splat (double 1.000000e+00)
+  %4225 = select <2 x i1> %4213, <2 x double> %4181, <2 x double> %4224
+  store <2 x double> %4225, ptr %137, align 16, !tbaa !26
+  %4226 = xor <2 x i64> %4211, %4182
+  %4227 = load <2 x double>, ptr %221, align 16, !tbaa !26
+  %4228 = load <2 x double>, ptr %196, align 16, !tbaa !26
+  %4229 = load <2 x double>, ptr %187, align 16, !tbaa !26
+  %4230 = fsub <2 x double> %4228, %4229
+  %4231 = load <2 x double>, ptr %222, align 16, !tbaa !26
+  %4232 = fcmp une <2 x double> %4231, splat (double 1.000000e+00)
+  %4233 = load <2 x double>, ptr %223, align 16, !tbaa !26
+  %4234 = fsub <2 x double> %4191, %4233
+  %4235 = select <2 x i1> %4232, <2 x double> splat (double -1.000000e+00), <2 x double> %4234
+  %4236 = fcmp une <2 x double> %4231, splat (double 2.000000e+00)
+  %4237 = fsub <2 x double> %4227, %4233
+  %4238 = select <2 x i1> %4236, <2 x double> %4235, <2 x double> %4237
+  %4239 = fcmp une <2 x double> %4231, splat (double 3.000000e+00)
+  %4240 = fsub <2 x double> %4230, %4233
+  %4241 = select <2 x i1> %4239, <2 x double> %4238, <2 x double> %4240
+  %4242 = fcmp une <2 x double> %4231, splat (double 4.000000e+00)
+  %4243 = fsub <2 x double> %4233, %4230
+  %4244 = select <2 x i1> %4242, <2 x double> %4241, <2 x double> %4243
+  br i1 %4063, label %4245, label %4293
 
-4295:                                             ; preds = %4278
-  %4296 = getelementptr <2 x double>, ptr %4283, i64 %4293
-  %4297 = getelementptr i8, ptr %4296, i64 -16
-  %4298 = load <2 x double>, ptr %4297, align 16, !tbaa !26
-  %4299 = load <2 x double>, ptr %4296, align 16, !tbaa !26
-  %4300 = getelementptr inbounds nuw i8, ptr %4281, i64 720
-  %4301 = load <2 x double>, ptr %4300, align 16, !tbaa !26
-  %4302 = getelementptr inbounds nuw i8, ptr %4281, i64 736
-  %4303 = load <2 x double>, ptr %4302, align 16, !tbaa !26
-  %4304 = getelementptr inbounds nuw i8, ptr %4281, i64 16
-  %4305 = load <2 x double>, ptr %4304, align 16, !tbaa !26
-  %4306 = fsub <2 x double> %4303, %4305
-  %4307 = fmul <2 x double> %4301, %4306
-  %4308 = getelementptr inbounds nuw i8, ptr %4281, i64 144
-  %4309 = load <2 x double>, ptr %4308, align 16, !tbaa !26
-  %4310 = getelementptr inbounds nuw i8, ptr %4281, i64 704
-  %4311 = load <2 x double>, ptr %4310, align 16, !tbaa !26
-  %4312 = fdiv <2 x double> %4309, %4311
-  %4313 = getelementptr inbounds nuw i8, ptr %4281, i64 48
-  %4314 = load <2 x double>, ptr %4313, align 16, !tbaa !26
-  %4315 = getelementptr inbounds nuw i8, ptr %4281, i64 64
-  %4316 = load <2 x double>, ptr %4315, align 16, !tbaa !26
-  %4317 = getelementptr inbounds nuw i8, ptr %4281, i64 80
-  %4318 = load <2 x double>, ptr %4317, align 16, !tbaa !26
-  %4319 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4299, <2 x double> %4318, <2 x double> %4316)
-  %4320 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4299, <2 x double> %4319, <2 x double> %4314)
-  %4321 = fdiv <2 x double> %4320, %4307
-  %4322 = fmul <2 x double> %4299, %4321
-  %4323 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4312, <2 x double> %4298, <2 x double> %4322)
-  %4324 = fadd <2 x double> %4312, %4321
-  %4325 = fdiv <2 x double> %4323, %4324
-  br label %4326
+4245:                                             ; preds = %4162
+  %4246 = load ptr, ptr %142, align 8, !tbaa !28
+  %4247 = and i64 %4017, 3
+  %4248 = icmp ult i64 %4017, 4
+  br i1 %4248, label %4277, label %4249
 
-4326:                                             ; preds = %4278, %4295
-  %4327 = phi <2 x double> [ %4325, %4295 ], [ %4291, %4278 ]
-  %4328 = getelementptr inbounds nuw i8, ptr %4281, i64 1904
-  %4329 = load <2 x double>, ptr %4328, align 16, !tbaa !26
-  %4330 = select <2 x i1> %3956, <2 x double> %4329, <2 x double> %4327
-  store <2 x double> %4330, ptr %4328, align 16, !tbaa !26
-  %4331 = add nuw nsw i64 %4279, 1
-  %4332 = load i64, ptr %169, align 8, !tbaa !20
-  %4333 = icmp slt i64 %4331, %4332
-  br i1 %4333, label %4278, label %3957, !llvm.loop !137
+4249:                                             ; preds = %4245
+  %4250 = and i64 %4017, 9223372036854775804
+  br label %4251
 
-4334:                                             ; preds = %4234
-  %4335 = icmp eq <2 x i64> %4275, zeroinitializer
-  %4336 = select <2 x i1> %4335, <2 x double> %3971, <2 x double> %3970
-  store <2 x double> %4336, ptr %219, align 16, !tbaa !26
-  %4337 = load <2 x double>, ptr %163, align 16, !tbaa !26
-  %4338 = select <2 x i1> %4335, <2 x double> %4337, <2 x double> %4132
-  store <2 x double> %4338, ptr %163, align 16, !tbaa !26
-  %4339 = select <2 x i1> %4335, <2 x double> %4132, <2 x double> %4134
-  store <2 x double> %4339, ptr %157, align 16, !tbaa !26
-  %4340 = load <2 x double>, ptr %250, align 16, !tbaa !26
-  %4341 = select <2 x i1> %4335, <2 x double> %4340, <2 x double> %4169
-  store <2 x double> %4341, ptr %250, align 16, !tbaa !26
-  %4342 = select <2 x i1> %4335, <2 x double> %4169, <2 x double> %4236
-  store <2 x double> %4342, ptr %251, align 16, !tbaa !26
-  %4343 = load <2 x double>, ptr %253, align 16, !tbaa !26
-  %4344 = load <2 x double>, ptr %252, align 16, !tbaa !26
-  %4345 = select <2 x i1> %4335, <2 x double> %4344, <2 x double> %4343
-  store <2 x double> %4345, ptr %252, align 16, !tbaa !26
-  %4346 = load <2 x double>, ptr %254, align 16, !tbaa !26
-  %4347 = select <2 x i1> %4335, <2 x double> %4343, <2 x double> %4346
-  store <2 x double> %4347, ptr %253, align 16, !tbaa !26
-  %4348 = load <2 x double>, ptr %256, align 16, !tbaa !26
-  %4349 = load <2 x double>, ptr %255, align 16, !tbaa !26
-  %4350 = select <2 x i1> %4335, <2 x double> %4349, <2 x double> %4348
-  store <2 x double> %4350, ptr %255, align 16, !tbaa !26
-  %4351 = load <2 x double>, ptr %257, align 16, !tbaa !26
-  %4352 = select <2 x i1> %4335, <2 x double> %4348, <2 x double> %4351
-  store <2 x double> %4352, ptr %256, align 16, !tbaa !26
-  %4353 = load <2 x double>, ptr %259, align 16, !tbaa !26
-  %4354 = load <2 x double>, ptr %258, align 16, !tbaa !26
-  %4355 = select <2 x i1> %4335, <2 x double> %4354, <2 x double> %4353
-  store <2 x double> %4355, ptr %258, align 16, !tbaa !26
-  %4356 = load <2 x double>, ptr %260, align 16, !tbaa !26
-  %4357 = select <2 x i1> %4335, <2 x double> %4353, <2 x double> %4356
-  store <2 x double> %4357, ptr %259, align 16, !tbaa !26
-  %4358 = load <2 x double>, ptr %262, align 16, !tbaa !26
-  %4359 = load <2 x double>, ptr %261, align 16, !tbaa !26
-  %4360 = select <2 x i1> %4335, <2 x double> %4359, <2 x double> %4358
-  store <2 x double> %4360, ptr %261, align 16, !tbaa !26
-  %4361 = load <2 x double>, ptr %263, align 16, !tbaa !26
-  %4362 = select <2 x i1> %4335, <2 x double> %4358, <2 x double> %4361
-  store <2 x double> %4362, ptr %262, align 16, !tbaa !26
-  %4363 = xor <2 x i64> %4275, splat (i64 -1)
-  br i1 %4004, label %4364, label %4766
+4251:                                             ; preds = %4251, %4249
+  %4252 = phi i64 [ 0, %4249 ], [ %4274, %4251 ]
+  %4253 = phi <2 x double> [ splat (double 1.000000e+09), %4249 ], [ %4273, %4251 ]
+  %4254 = phi i64 [ 0, %4249 ], [ %4275, %4251 ]
+  %4255 = getelementptr inbounds nuw %struct.Piece, ptr %4246, i64 %4252, i32 35
+  %4256 = load <2 x double>, ptr %4255, align 16, !tbaa !26
+  %4257 = fcmp olt <2 x double> %4253, %4256
+  %4258 = select <2 x i1> %4257, <2 x double> %4253, <2 x double> %4256
+  %4259 = or disjoint i64 %4252, 1
+  %4260 = getelementptr inbounds nuw %struct.Piece, ptr %4246, i64 %4259, i32 35
+  %4261 = load <2 x double>, ptr %4260, align 16, !tbaa !26
+  %4262 = fcmp olt <2 x double> %4258, %4261
+  %4263 = select <2 x i1> %4262, <2 x double> %4258, <2 x double> %4261
+  %4264 = or disjoint i64 %4252, 2
+  %4265 = getelementptr inbounds nuw %struct.Piece, ptr %4246, i64 %4264, i32 35
+  %4266 = load <2 x double>, ptr %4265, align 16, !tbaa !26
+  %4267 = fcmp olt <2 x double> %4263, %4266
+  %4268 = select <2 x i1> %4267, <2 x double> %4263, <2 x double> %4266
+  %4269 = or disjoint i64 %4252, 3
+  %4270 = getelementptr inbounds nuw %struct.Piece, ptr %4246, i64 %4269, i32 35
+  %4271 = load <2 x double>, ptr %4270, align 16, !tbaa !26
+  %4272 = fcmp olt <2 x double> %4268, %4271
+  %4273 = select <2 x i1> %4272, <2 x double> %4268, <2 x double> %4271
+  %4274 = add nuw nsw i64 %4252, 4
+  %4275 = add i64 %4254, 4
+  %4276 = icmp eq i64 %4275, %4250
+  br i1 %4276, label %4277, label %4251, !llvm.loop !135
 
-4364:                                             ; preds = %4334, %4722
-  %4365 = phi i64 [ %4734, %4722 ], [ 0, %4334 ]
-  %4366 = load ptr, ptr %142, align 8, !tbaa !28
-  %4367 = getelementptr inbounds nuw %struct.Piece, ptr %4366, i64 %4365
-  %4368 = getelementptr inbounds nuw i8, ptr %4367, i64 416
-  %4369 = load <2 x double>, ptr %4368, align 16, !tbaa !26
-  %4370 = fcmp ogt <2 x double> %4369, zeroinitializer
-  %4371 = bitcast <2 x i1> %4370 to i2
-  %4372 = icmp eq i2 %4371, 0
-  br i1 %4372, label %4629, label %4373
+4277:                                             ; preds = %4251, %4245
+  %4278 = phi <2 x double> [ poison, %4245 ], [ %4273, %4251 ]
+  %4279 = phi i64 [ 0, %4245 ], [ %4274, %4251 ]
+  %4280 = phi <2 x double> [ splat (double 1.000000e+09), %4245 ], [ %4273, %4251 ]
+  %4281 = icmp eq i64 %4247, 0
+  br i1 %4281, label %4293, label %4282
 
-4373:                                             ; preds = %4364
-  %4374 = load i64, ptr %132, align 16, !tbaa !21
-  %4375 = add i64 %4374, -1
-  %4376 = getelementptr inbounds nuw i8, ptr %4367, i64 1168
+4282:                                             ; preds = %4277, %4282
+  %4283 = phi i64 [ %4290, %4282 ], [ %4279, %4277 ]
+  %4284 = phi <2 x double> [ %4289, %4282 ], [ %4280, %4277 ]
+  %4285 = phi i64 [ %4291, %4282 ], [ 0, %4277 ]
+  %4286 = getelementptr inbounds nuw %struct.Piece, ptr %4246, i64 %4283, i32 35
+  %4287 = load <2 x double>, ptr %4286, align 16, !tbaa !26
+  %4288 = fcmp olt <2 x double> %4284, %4287
+  %4289 = select <2 x i1> %4288, <2 x double> %4284, <2 x double> %4287
+  %4290 = add nuw nsw i64 %4283, 1
+  %4291 = add i64 %4285, 1
+  %4292 = icmp eq i64 %4291, %4247
+  br i1 %4292, label %4293, label %4282, !llvm.loop !136
+
+4293:                                             ; preds = %4277, %4282, %4162
+  %4294 = phi <2 x double> [ splat (double 1.000000e+09), %4162 ], [ %4278, %4277 ], [ %4289, %4282 ]
+  %4295 = load <2 x double>, ptr %188, align 16, !tbaa !26
+  %4296 = fsub <2 x double> %4295, %4229
+  %4297 = fsub <2 x double> %4193, %4233
+  %4298 = select <2 x i1> %4232, <2 x double> splat (double -1.000000e+00), <2 x double> %4297
+  %4299 = fsub <2 x double> %4294, %4233
+  %4300 = select <2 x i1> %4236, <2 x double> %4298, <2 x double> %4299
+  %4301 = fsub <2 x double> %4296, %4233
+  %4302 = select <2 x i1> %4239, <2 x double> %4300, <2 x double> %4301
+  %4303 = fsub <2 x double> %4233, %4296
+  %4304 = select <2 x i1> %4242, <2 x double> %4302, <2 x double> %4303
+  %4305 = fcmp une <2 x double> %4231, zeroinitializer
+  %4306 = fcmp oge <2 x double> %4036, splat (double 5.000000e-02)
+  %4307 = and <2 x i1> %4306, %4305
+  %4308 = fcmp olt <2 x double> %4244, zeroinitializer
+  %4309 = and <2 x i1> %4307, %4308
+  %4310 = fsub <2 x double> %4304, %4244
+  %4311 = fmul <2 x double> %4310, splat (double 2.000000e-02)
+  %4312 = fcmp ogt <2 x double> %4304, %4311
+  %4313 = and <2 x i1> %4309, %4312
+  %4314 = fsub <2 x double> %4244, %4304
+  %4315 = fdiv <2 x double> %4244, %4314
+  %4316 = fcmp olt <2 x double> %4315, splat (double 0x3FEE666666666666)
+  %4317 = and <2 x i1> %4316, %4313
+  %4318 = select <2 x i1> %4317, <2 x i64> %4226, <2 x i64> zeroinitializer
+  %4319 = fcmp ogt <2 x double> %4215, %4036
+  %4320 = icmp eq <2 x i64> %4318, zeroinitializer
+  %4321 = select <2 x i1> %4320, <2 x i1> splat (i1 true), <2 x i1> %4319
+  %4322 = select <2 x i1> %4321, <2 x double> %4215, <2 x double> %4036
+  store <2 x double> %4322, ptr %172, align 16, !tbaa !26
+  %4323 = fcmp ogt <2 x double> %4315, splat (double 5.000000e-02)
+  %4324 = select <2 x i1> %4323, <2 x double> %4315, <2 x double> splat (double 5.000000e-02)
+  %4325 = fcmp olt <2 x double> %4324, splat (double 0x3FEE666666666666)
+  %4326 = select <2 x i1> %4325, <2 x double> %4324, <2 x double> splat (double 0x3FEE666666666666)
+  %4327 = fmul <2 x double> %4036, %4326
+  %4328 = fcmp ogt <2 x double> %4327, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4329 = select <2 x i1> %4328, <2 x double> %4327, <2 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4330 = select <2 x i1> %4320, <2 x double> %4223, <2 x double> %4329
+  store <2 x double> %4330, ptr %152, align 16, !tbaa !26
+  %4331 = fadd <2 x double> %4225, splat (double 1.000000e+00)
+  %4332 = select <2 x i1> %4320, <2 x double> %4225, <2 x double> %4331
+  store <2 x double> %4332, ptr %137, align 16, !tbaa !26
+  %4333 = xor <2 x i64> %4318, %4226
+  %4334 = or <2 x i64> %4333, %4023
+  %4335 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %4334)
+  %4336 = icmp eq i64 %4335, 0
+  br i1 %4336, label %527, label %4393
+
+4337:                                             ; preds = %3970, %4385
+  %4338 = phi i64 [ 0, %3970 ], [ %4390, %4385 ]
+  %4339 = load ptr, ptr %142, align 8, !tbaa !28
+  %4340 = getelementptr inbounds nuw %struct.Piece, ptr %4339, i64 %4338
+  %4341 = getelementptr inbounds nuw i8, ptr %4340, i64 2136
+  %4342 = load ptr, ptr %4341, align 8, !tbaa !58
+  %4343 = load <2 x double>, ptr %4342, align 16, !tbaa !26
+  %4344 = getelementptr inbounds nuw i8, ptr %4340, i64 336
+  %4345 = load <2 x double>, ptr %4344, align 16, !tbaa !26
+  %4346 = getelementptr inbounds nuw i8, ptr %4342, i64 16
+  %4347 = load <2 x double>, ptr %4346, align 16, !tbaa !26
+  %4348 = fsub <2 x double> %4347, %4343
+  %4349 = fneg <2 x double> %4345
+  %4350 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4349, <2 x double> %4348, <2 x double> %4343)
+  %4351 = getelementptr inbounds nuw i8, ptr %4340, i64 2128
+  %4352 = load i64, ptr %4351, align 16, !tbaa !31
+  %4353 = icmp eq i64 %4352, 0
+  br i1 %4353, label %4385, label %4354
+
+4354:                                             ; preds = %4337
+  %4355 = getelementptr <2 x double>, ptr %4342, i64 %4352
+  %4356 = getelementptr i8, ptr %4355, i64 -16
+  %4357 = load <2 x double>, ptr %4356, align 16, !tbaa !26
+  %4358 = load <2 x double>, ptr %4355, align 16, !tbaa !26
+  %4359 = getelementptr inbounds nuw i8, ptr %4340, i64 720
+  %4360 = load <2 x double>, ptr %4359, align 16, !tbaa !26
+  %4361 = getelementptr inbounds nuw i8, ptr %4340, i64 736
+  %4362 = load <2 x double>, ptr %4361, align 16, !tbaa !26
+  %4363 = getelementptr inbounds nuw i8, ptr %4340, i64 16
+  %4364 = load <2 x double>, ptr %4363, align 16, !tbaa !26
+  %4365 = fsub <2 x double> %4362, %4364
+  %4366 = fmul <2 x double> %4360, %4365
+  %4367 = getelementptr inbounds nuw i8, ptr %4340, i64 144
+  %4368 = load <2 x double>, ptr %4367, align 16, !tbaa !26
+  %4369 = getelementptr inbounds nuw i8, ptr %4340, i64 704
+  %4370 = load <2 x double>, ptr %4369, align 16, !tbaa !26
+  %4371 = fdiv <2 x double> %4368, %4370
+  %4372 = getelementptr inbounds nuw i8, ptr %4340, i64 48
+  %4373 = load <2 x double>, ptr %4372, align 16, !tbaa !26
+  %4374 = getelementptr inbounds nuw i8, ptr %4340, i64 64
+  %4375 = load <2 x double>, ptr %4374, align 16, !tbaa !26
+  %4376 = getelementptr inbounds nuw i8, ptr %4340, i64 80
   %4377 = load <2 x double>, ptr %4376, align 16, !tbaa !26
-  %4378 = getelementptr inbounds nuw i8, ptr %4367, i64 944
-  %4379 = load <2 x double>, ptr %4378, align 16, !tbaa !26
-  %4380 = getelementptr inbounds nuw i8, ptr %4367, i64 2128
-  %4381 = load i64, ptr %4380, align 16, !tbaa !31
-  %4382 = icmp sgt i64 %4374, %4381
-  br i1 %4382, label %4391, label %4383
+  %4378 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4358, <2 x double> %4377, <2 x double> %4375)
+  %4379 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4358, <2 x double> %4378, <2 x double> %4373)
+  %4380 = fdiv <2 x double> %4379, %4366
+  %4381 = fmul <2 x double> %4358, %4380
+  %4382 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4371, <2 x double> %4357, <2 x double> %4381)
+  %4383 = fadd <2 x double> %4371, %4380
+  %4384 = fdiv <2 x double> %4382, %4383
+  br label %4385
 
-4383:                                             ; preds = %4373
-  %4384 = getelementptr inbounds nuw i8, ptr %4367, i64 2224
-  %4385 = load ptr, ptr %4384, align 16, !tbaa !73
-  %4386 = getelementptr inbounds <2 x double>, ptr %4385, i64 %4375
-  %4387 = load <2 x double>, ptr %4386, align 16, !tbaa !26
-  %4388 = getelementptr inbounds nuw i8, ptr %4367, i64 384
-  %4389 = load <2 x double>, ptr %4388, align 16, !tbaa !26
-  %4390 = fmul <2 x double> %4387, %4389
-  br label %4400
+4385:                                             ; preds = %4337, %4354
+  %4386 = phi <2 x double> [ %4384, %4354 ], [ %4350, %4337 ]
+  %4387 = getelementptr inbounds nuw i8, ptr %4340, i64 1904
+  %4388 = load <2 x double>, ptr %4387, align 16, !tbaa !26
+  %4389 = select <2 x i1> %3971, <2 x double> %4388, <2 x double> %4386
+  store <2 x double> %4389, ptr %4387, align 16, !tbaa !26
+  %4390 = add nuw nsw i64 %4338, 1
+  %4391 = load i64, ptr %169, align 8, !tbaa !20
+  %4392 = icmp slt i64 %4390, %4391
+  br i1 %4392, label %4337, label %4016, !llvm.loop !138
 
-4391:                                             ; preds = %4373
-  %4392 = getelementptr inbounds nuw i8, ptr %4367, i64 384
-  %4393 = load <2 x double>, ptr %4392, align 16, !tbaa !26
-  %4394 = getelementptr inbounds nuw i8, ptr %4367, i64 2224
-  %4395 = load ptr, ptr %4394, align 16, !tbaa !73
-  %4396 = getelementptr inbounds <2 x double>, ptr %4395, i64 %4375
-  %4397 = load <2 x double>, ptr %4396, align 16, !tbaa !26
-  %4398 = fsub <2 x double> %4377, %4393
-  %4399 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4397, <2 x double> %4398, <2 x double> %4393)
-  br label %4400
+4393:                                             ; preds = %4293
+  %4394 = icmp eq <2 x i64> %4334, zeroinitializer
+  %4395 = select <2 x i1> %4394, <2 x double> %4030, <2 x double> %4029
+  store <2 x double> %4395, ptr %219, align 16, !tbaa !26
+  %4396 = load <2 x double>, ptr %163, align 16, !tbaa !26
+  %4397 = select <2 x i1> %4394, <2 x double> %4396, <2 x double> %4191
+  store <2 x double> %4397, ptr %163, align 16, !tbaa !26
+  %4398 = select <2 x i1> %4394, <2 x double> %4191, <2 x double> %4193
+  store <2 x double> %4398, ptr %157, align 16, !tbaa !26
+  %4399 = load <2 x double>, ptr %250, align 16, !tbaa !26
+  %4400 = select <2 x i1> %4394, <2 x double> %4399, <2 x double> %4228
+  store <2 x double> %4400, ptr %250, align 16, !tbaa !26
+  %4401 = select <2 x i1> %4394, <2 x double> %4228, <2 x double> %4295
+  store <2 x double> %4401, ptr %251, align 16, !tbaa !26
+  %4402 = load <2 x double>, ptr %253, align 16, !tbaa !26
+  %4403 = load <2 x double>, ptr %252, align 16, !tbaa !26
+  %4404 = select <2 x i1> %4394, <2 x double> %4403, <2 x double> %4402
+  store <2 x double> %4404, ptr %252, align 16, !tbaa !26
+  %4405 = load <2 x double>, ptr %254, align 16, !tbaa !26
+  %4406 = select <2 x i1> %4394, <2 x double> %4402, <2 x double> %4405
+  store <2 x double> %4406, ptr %253, align 16, !tbaa !26
+  %4407 = load <2 x double>, ptr %256, align 16, !tbaa !26
+  %4408 = load <2 x double>, ptr %255, align 16, !tbaa !26
+  %4409 = select <2 x i1> %4394, <2 x double> %4408, <2 x double> %4407
+  store <2 x double> %4409, ptr %255, align 16, !tbaa !26
+  %4410 = load <2 x double>, ptr %257, align 16, !tbaa !26
+  %4411 = select <2 x i1> %4394, <2 x double> %4407, <2 x double> %4410
+  store <2 x double> %4411, ptr %256, align 16, !tbaa !26
+  %4412 = load <2 x double>, ptr %259, align 16, !tbaa !26
+  %4413 = load <2 x double>, ptr %258, align 16, !tbaa !26
+  %4414 = select <2 x i1> %4394, <2 x double> %4413, <2 x double> %4412
+  store <2 x double> %4414, ptr %258, align 16, !tbaa !26
+  %4415 = load <2 x double>, ptr %260, align 16, !tbaa !26
+  %4416 = select <2 x i1> %4394, <2 x double> %4412, <2 x double> %4415
+  store <2 x double> %4416, ptr %259, align 16, !tbaa !26
+  %4417 = load <2 x double>, ptr %262, align 16, !tbaa !26
+  %4418 = load <2 x double>, ptr %261, align 16, !tbaa !26
+  %4419 = select <2 x i1> %4394, <2 x double> %4418, <2 x double> %4417
+  store <2 x double> %4419, ptr %261, align 16, !tbaa !26
+  %4420 = load <2 x double>, ptr %263, align 16, !tbaa !26
+  %4421 = select <2 x i1> %4394, <2 x double> %4417, <2 x double> %4420
+  store <2 x double> %4421, ptr %262, align 16, !tbaa !26
+  %4422 = xor <2 x i64> %4334, splat (i64 -1)
+  br i1 %4063, label %4423, label %4825
 
-4400:                                             ; preds = %4391, %4383
-  %4401 = phi <2 x double> [ %4389, %4383 ], [ %4393, %4391 ]
-  %4402 = phi <2 x double> [ %4390, %4383 ], [ %4399, %4391 ]
-  %4403 = getelementptr inbounds nuw i8, ptr %4367, i64 752
-  %4404 = load <2 x double>, ptr %4403, align 16, !tbaa !26
-  %4405 = fcmp ole <2 x double> %4402, %4404
-  %4406 = getelementptr inbounds nuw i8, ptr %4367, i64 1920
-  %4407 = load <2 x double>, ptr %4406, align 16, !tbaa !26
-  %4408 = fcmp oeq <2 x double> %4407, zeroinitializer
-  %4409 = select <2 x i1> %4408, <2 x i1> %4405, <2 x i1> zeroinitializer
-  %4410 = select <2 x i1> %4409, <2 x i64> %4275, <2 x i64> zeroinitializer
-  %4411 = xor <2 x i64> %4410, %4275
-  %4412 = fsub <2 x double> %4377, %4379
-  %4413 = getelementptr inbounds nuw i8, ptr %4367, i64 384
-  %4414 = fsub <2 x double> %4379, %4401
-  %4415 = fdiv <2 x double> %4412, %4414
-  %4416 = getelementptr inbounds nuw i8, ptr %4367, i64 2168
-  %4417 = load ptr, ptr %4416, align 8, !tbaa !68
-  %4418 = getelementptr inbounds <2 x double>, ptr %4417, i64 %4381
-  %4419 = load <2 x double>, ptr %4418, align 16, !tbaa !26
-  %4420 = getelementptr inbounds nuw i8, ptr %4367, i64 2176
-  %4421 = load ptr, ptr %4420, align 16, !tbaa !48
-  %4422 = getelementptr inbounds <2 x double>, ptr %4421, i64 %4381
-  %4423 = load <2 x double>, ptr %4422, align 16, !tbaa !26
-  %4424 = icmp eq <2 x i64> %4410, zeroinitializer
-  %4425 = select <2 x i1> %4424, <2 x double> %4423, <2 x double> %4419
-  store <2 x double> %4425, ptr %4422, align 16, !tbaa !26
-  %4426 = load i64, ptr %4380, align 16, !tbaa !31
-  %4427 = add nsw i64 %4426, 1
-  %4428 = icmp slt i64 %4427, %4375
-  br i1 %4428, label %4429, label %4433
+4423:                                             ; preds = %4393, %4781
+  %4424 = phi i64 [ %4793, %4781 ], [ 0, %4393 ]
+  %4425 = load ptr, ptr %142, align 8, !tbaa !28
+  %4426 = getelementptr inbounds nuw %struct.Piece, ptr %4425, i64 %4424
+  %4427 = getelementptr inbounds nuw i8, ptr %4426, i64 416
+  %4428 = load <2 x double>, ptr %4427, align 16, !tbaa !26
+  %4429 = fcmp ogt <2 x double> %4428, zeroinitializer
+  %4430 = bitcast <2 x i1> %4429 to i2
+  %4431 = icmp eq i2 %4430, 0
+  br i1 %4431, label %4688, label %4432
 
-4429:                                             ; preds = %4400
-  %4430 = getelementptr inbounds nuw i8, ptr %4367, i64 2240
-  br label %4475
+4432:                                             ; preds = %4423
+  %4433 = load i64, ptr %132, align 16, !tbaa !21
+  %4434 = add i64 %4433, -1
+  %4435 = getelementptr inbounds nuw i8, ptr %4426, i64 1168
+  %4436 = load <2 x double>, ptr %4435, align 16, !tbaa !26
+  %4437 = getelementptr inbounds nuw i8, ptr %4426, i64 944
+  %4438 = load <2 x double>, ptr %4437, align 16, !tbaa !26
+  %4439 = getelementptr inbounds nuw i8, ptr %4426, i64 2128
+  %4440 = load i64, ptr %4439, align 16, !tbaa !31
+  %4441 = icmp sgt i64 %4433, %4440
+  br i1 %4441, label %4450, label %4442
 
-4431:                                             ; preds = %4475
-  %4432 = load i64, ptr %4380, align 16, !tbaa !31
-  br label %4433
+4442:                                             ; preds = %4432
+  %4443 = getelementptr inbounds nuw i8, ptr %4426, i64 2224
+  %4444 = load ptr, ptr %4443, align 16, !tbaa !73
+  %4445 = getelementptr inbounds <2 x double>, ptr %4444, i64 %4434
+  %4446 = load <2 x double>, ptr %4445, align 16, !tbaa !26
+  %4447 = getelementptr inbounds nuw i8, ptr %4426, i64 384
+  %4448 = load <2 x double>, ptr %4447, align 16, !tbaa !26
+  %4449 = fmul <2 x double> %4446, %4448
+  br label %4459
 
-4433:                                             ; preds = %4431, %4400
-  %4434 = phi i64 [ %4426, %4400 ], [ %4432, %4431 ]
-  %4435 = phi <2 x double> [ %4419, %4400 ], [ %4480, %4431 ]
-  %4436 = icmp sgt i64 %4374, %4434
-  br i1 %4436, label %4444, label %4437
-
-4437:                                             ; preds = %4433
-  %4438 = getelementptr inbounds nuw i8, ptr %4367, i64 2224
-  %4439 = load ptr, ptr %4438, align 16, !tbaa !73
-  %4440 = getelementptr inbounds <2 x double>, ptr %4439, i64 %4375
-  %4441 = load <2 x double>, ptr %4440, align 16, !tbaa !26
-  %4442 = load <2 x double>, ptr %4413, align 16, !tbaa !26
-  %4443 = fmul <2 x double> %4441, %4442
-  br label %4452
-
-4444:                                             ; preds = %4433
-  %4445 = load <2 x double>, ptr %4413, align 16, !tbaa !26
-  %4446 = getelementptr inbounds nuw i8, ptr %4367, i64 2224
-  %4447 = load ptr, ptr %4446, align 16, !tbaa !73
-  %4448 = getelementptr inbounds <2 x double>, ptr %4447, i64 %4375
-  %4449 = load <2 x double>, ptr %4448, align 16, !tbaa !26
-  %4450 = fsub <2 x double> %4379, %4445
-  %4451 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4449, <2 x double> %4450, <2 x double> %4445)
-  br label %4452
-
-4452:                                             ; preds = %4444, %4437
-  %4453 = phi <2 x double> [ %4443, %4437 ], [ %4451, %4444 ]
-  %4454 = load ptr, ptr %4416, align 8, !tbaa !68
-  %4455 = getelementptr inbounds <2 x double>, ptr %4454, i64 %4375
+4450:                                             ; preds = %4432
+  %4451 = getelementptr inbounds nuw i8, ptr %4426, i64 384
+  %4452 = load <2 x double>, ptr %4451, align 16, !tbaa !26
+  %4453 = getelementptr inbounds nuw i8, ptr %4426, i64 2224
+  %4454 = load ptr, ptr %4453, align 16, !tbaa !73
+  %4455 = getelementptr inbounds <2 x double>, ptr %4454, i64 %4434
   %4456 = load <2 x double>, ptr %4455, align 16, !tbaa !26
-  %4457 = load ptr, ptr %4420, align 16, !tbaa !48
-  %4458 = getelementptr inbounds <2 x double>, ptr %4457, i64 %4375
-  %4459 = fsub <2 x double> %4435, %4456
-  %4460 = fsub <2 x double> %4402, %4453
-  %4461 = load <2 x double>, ptr %4403, align 16, !tbaa !26
-  %4462 = fsub <2 x double> %4461, %4453
-  %4463 = fdiv <2 x double> %4460, %4462
-  %4464 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4459, <2 x double> %4463, <2 x double> %4456)
-  %4465 = load <2 x double>, ptr %4458, align 16, !tbaa !26
-  %4466 = select <2 x i1> %4424, <2 x double> %4465, <2 x double> %4464
-  store <2 x double> %4466, ptr %4458, align 16, !tbaa !26
-  %4467 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %4411)
-  %4468 = icmp eq i64 %4467, 0
-  br i1 %4468, label %4629, label %4469
+  %4457 = fsub <2 x double> %4436, %4452
+  %4458 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4456, <2 x double> %4457, <2 x double> %4452)
+  br label %4459
 
-4469:                                             ; preds = %4452
-  %4470 = getelementptr inbounds nuw i8, ptr %4367, i64 2224
-  %4471 = getelementptr inbounds nuw i8, ptr %4367, i64 784
-  %4472 = getelementptr inbounds nuw i8, ptr %4367, i64 208
-  %4473 = extractelement <2 x i64> %4411, i64 0
-  %4474 = extractelement <2 x i64> %4411, i64 1
-  br label %4493
+4459:                                             ; preds = %4450, %4442
+  %4460 = phi <2 x double> [ %4448, %4442 ], [ %4452, %4450 ]
+  %4461 = phi <2 x double> [ %4449, %4442 ], [ %4458, %4450 ]
+  %4462 = getelementptr inbounds nuw i8, ptr %4426, i64 752
+  %4463 = load <2 x double>, ptr %4462, align 16, !tbaa !26
+  %4464 = fcmp ole <2 x double> %4461, %4463
+  %4465 = getelementptr inbounds nuw i8, ptr %4426, i64 1920
+  %4466 = load <2 x double>, ptr %4465, align 16, !tbaa !26
+  %4467 = fcmp oeq <2 x double> %4466, zeroinitializer
+  %4468 = select <2 x i1> %4467, <2 x i1> %4464, <2 x i1> zeroinitializer
+  %4469 = select <2 x i1> %4468, <2 x i64> %4334, <2 x i64> zeroinitializer
+  %4470 = xor <2 x i64> %4469, %4334
+  %4471 = fsub <2 x double> %4436, %4438
+  %4472 = getelementptr inbounds nuw i8, ptr %4426, i64 384
+  %4473 = fsub <2 x double> %4438, %4460
+  %4474 = fdiv <2 x double> %4471, %4473
+  %4475 = getelementptr inbounds nuw i8, ptr %4426, i64 2168
+  %4476 = load ptr, ptr %4475, align 8, !tbaa !68
+  %4477 = getelementptr inbounds <2 x double>, ptr %4476, i64 %4440
+  %4478 = load <2 x double>, ptr %4477, align 16, !tbaa !26
+  %4479 = getelementptr inbounds nuw i8, ptr %4426, i64 2176
+  %4480 = load ptr, ptr %4479, align 16, !tbaa !48
+  %4481 = getelementptr inbounds <2 x double>, ptr %4480, i64 %4440
+  %4482 = load <2 x double>, ptr %4481, align 16, !tbaa !26
+  %4483 = icmp eq <2 x i64> %4469, zeroinitializer
+  %4484 = select <2 x i1> %4483, <2 x double> %4482, <2 x double> %4478
+  store <2 x double> %4484, ptr %4481, align 16, !tbaa !26
+  %4485 = load i64, ptr %4439, align 16, !tbaa !31
+  %4486 = add nsw i64 %4485, 1
+  %4487 = icmp slt i64 %4486, %4434
+  br i1 %4487, label %4488, label %4492
 
-4475:                                             ; preds = %4429, %4475
-  %4476 = phi i64 [ %4427, %4429 ], [ %4491, %4475 ]
-  %4477 = phi <2 x double> [ %4419, %4429 ], [ %4480, %4475 ]
-  %4478 = load ptr, ptr %4416, align 8, !tbaa !68
-  %4479 = getelementptr inbounds <2 x double>, ptr %4478, i64 %4476
-  %4480 = load <2 x double>, ptr %4479, align 16, !tbaa !26
-  %4481 = load ptr, ptr %4420, align 16, !tbaa !48
-  %4482 = getelementptr inbounds <2 x double>, ptr %4481, i64 %4476
-  %4483 = fsub <2 x double> %4477, %4480
-  %4484 = load ptr, ptr %4430, align 16, !tbaa !138
-  %4485 = getelementptr inbounds <2 x double>, ptr %4484, i64 %4476
-  %4486 = load <2 x double>, ptr %4485, align 16, !tbaa !26
-  %4487 = fmul <2 x double> %4415, %4486
-  %4488 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4483, <2 x double> %4487, <2 x double> %4480)
-  %4489 = load <2 x double>, ptr %4482, align 16, !tbaa !26
-  %4490 = select <2 x i1> %4424, <2 x double> %4489, <2 x double> %4488
-  store <2 x double> %4490, ptr %4482, align 16, !tbaa !26
-  %4491 = add nsw i64 %4476, 1
-  %4492 = icmp eq i64 %4491, %4375
-  br i1 %4492, label %4431, label %4475, !llvm.loop !139
+4488:                                             ; preds = %4459
+  %4489 = getelementptr inbounds nuw i8, ptr %4426, i64 2240
+  br label %4534
 
-4493:                                             ; preds = %4469, %4628
-  %4494 = phi i1 [ true, %4469 ], [ false, %4628 ]
-  %4495 = phi i64 [ %4473, %4469 ], [ %4474, %4628 ]
-  %4496 = phi i64 [ 0, %4469 ], [ 1, %4628 ]
-  %4497 = icmp eq i64 %4495, 0
-  br i1 %4497, label %4628, label %4498
+4490:                                             ; preds = %4534
+  %4491 = load i64, ptr %4439, align 16, !tbaa !31
+  br label %4492
 
-4498:                                             ; preds = %4493
-  %4499 = load i64, ptr %132, align 16, !tbaa !21
-  %4500 = load i64, ptr %4380, align 16, !tbaa !31
-  %4501 = getelementptr inbounds nuw double, ptr %4413, i64 %4496
-  %4502 = load double, ptr %4501, align 8, !tbaa !43
-  %4503 = getelementptr inbounds nuw double, ptr %4403, i64 %4496
-  %4504 = load double, ptr %4503, align 8, !tbaa !43
-  %4505 = add nsw i64 %4499, -1
-  %4506 = icmp sgt i64 %4499, %4500
-  br i1 %4506, label %4507, label %4628
+4492:                                             ; preds = %4490, %4459
+  %4493 = phi i64 [ %4485, %4459 ], [ %4491, %4490 ]
+  %4494 = phi <2 x double> [ %4478, %4459 ], [ %4539, %4490 ]
+  %4495 = icmp sgt i64 %4433, %4493
+  br i1 %4495, label %4503, label %4496
 
-4507:                                             ; preds = %4498
-  %4508 = getelementptr inbounds nuw double, ptr %4378, i64 %4496
-  %4509 = load double, ptr %4508, align 8, !tbaa !43
-  %4510 = getelementptr inbounds nuw double, ptr %4376, i64 %4496
-  %4511 = load double, ptr %4510, align 8, !tbaa !43
-  %4512 = load ptr, ptr %4470, align 16
-  %4513 = getelementptr i8, ptr %4512, i64 16
-  %4514 = getelementptr double, ptr %4513, i64 %4496
-  %4515 = fsub double %4509, %4502
-  %4516 = getelementptr double, ptr %4512, i64 %4496
-  %4517 = fsub double %4511, %4502
-  %4518 = load ptr, ptr %4416, align 8, !tbaa !68
-  %4519 = getelementptr double, ptr %4518, i64 %4496
-  %4520 = load ptr, ptr %4420, align 16, !tbaa !48
-  %4521 = getelementptr double, ptr %4520, i64 %4496
-  %4522 = getelementptr <2 x double>, ptr %4516, i64 %4505
-  br label %4550
+4496:                                             ; preds = %4492
+  %4497 = getelementptr inbounds nuw i8, ptr %4426, i64 2224
+  %4498 = load ptr, ptr %4497, align 16, !tbaa !73
+  %4499 = getelementptr inbounds <2 x double>, ptr %4498, i64 %4434
+  %4500 = load <2 x double>, ptr %4499, align 16, !tbaa !26
+  %4501 = load <2 x double>, ptr %4472, align 16, !tbaa !26
+  %4502 = fmul <2 x double> %4500, %4501
+  br label %4511
 
-4523:                                             ; preds = %4596
-  %4524 = getelementptr inbounds nuw double, ptr %4406, i64 %4496
-  %4525 = load double, ptr %4524, align 8, !tbaa !43
-  %4526 = fcmp ogt double %4525, 0.000000e+00
-  %4527 = fcmp ogt double %4607, 0.000000e+00
-  %4528 = select i1 %4526, i1 %4527, i1 false
-  br i1 %4528, label %4529, label %4628
+4503:                                             ; preds = %4492
+  %4504 = load <2 x double>, ptr %4472, align 16, !tbaa !26
+  %4505 = getelementptr inbounds nuw i8, ptr %4426, i64 2224
+  %4506 = load ptr, ptr %4505, align 16, !tbaa !73
+  %4507 = getelementptr inbounds <2 x double>, ptr %4506, i64 %4434
+  %4508 = load <2 x double>, ptr %4507, align 16, !tbaa !26
+  %4509 = fsub <2 x double> %4438, %4504
+  %4510 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4508, <2 x double> %4509, <2 x double> %4504)
+  br label %4511
 
-4529:                                             ; preds = %4523
-  %4530 = getelementptr inbounds nuw double, ptr %4471, i64 %4496
-  %4531 = getelementptr inbounds nuw double, ptr %4472, i64 %4496
-  %4532 = sub i64 %4499, %4500
-  %4533 = add i64 %4500, 1
-  %4534 = and i64 %4532, 1
-  %4535 = icmp eq i64 %4534, 0
-  br i1 %4535, label %4545, label %4536
+4511:                                             ; preds = %4503, %4496
+  %4512 = phi <2 x double> [ %4502, %4496 ], [ %4510, %4503 ]
+  %4513 = load ptr, ptr %4475, align 8, !tbaa !68
+  %4514 = getelementptr inbounds <2 x double>, ptr %4513, i64 %4434
+  %4515 = load <2 x double>, ptr %4514, align 16, !tbaa !26
+  %4516 = load ptr, ptr %4479, align 16, !tbaa !48
+  %4517 = getelementptr inbounds <2 x double>, ptr %4516, i64 %4434
+  %4518 = fsub <2 x double> %4494, %4515
+  %4519 = fsub <2 x double> %4461, %4512
+  %4520 = load <2 x double>, ptr %4462, align 16, !tbaa !26
+  %4521 = fsub <2 x double> %4520, %4512
+  %4522 = fdiv <2 x double> %4519, %4521
+  %4523 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4518, <2 x double> %4522, <2 x double> %4515)
+  %4524 = load <2 x double>, ptr %4517, align 16, !tbaa !26
+  %4525 = select <2 x i1> %4483, <2 x double> %4524, <2 x double> %4523
+  store <2 x double> %4525, ptr %4517, align 16, !tbaa !26
+  %4526 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %4470)
+  %4527 = icmp eq i64 %4526, 0
+  br i1 %4527, label %4688, label %4528
 
-4536:                                             ; preds = %4529
-  %4537 = load double, ptr %4530, align 8, !tbaa !43
-  %4538 = load double, ptr %4531, align 8, !tbaa !43
-  %4539 = fmul double %4607, %4538
-  %4540 = fdiv double %4537, %4539
-  %4541 = getelementptr <2 x double>, ptr %4521, i64 %4500
-  %4542 = load double, ptr %4541, align 8, !tbaa !43
-  %4543 = fmul double %4542, %4540
-  store double %4543, ptr %4541, align 8, !tbaa !43
-  %4544 = add nsw i64 %4500, 1
-  br label %4545
+4528:                                             ; preds = %4511
+  %4529 = getelementptr inbounds nuw i8, ptr %4426, i64 2224
+  %4530 = getelementptr inbounds nuw i8, ptr %4426, i64 784
+  %4531 = getelementptr inbounds nuw i8, ptr %4426, i64 208
+  %4532 = extractelement <2 x i64> %4470, i64 0
+  %4533 = extractelement <2 x i64> %4470, i64 1
+  br label %4552
 
-4545:                                             ; preds = %4536, %4529
-  %4546 = phi i64 [ %4500, %4529 ], [ %4544, %4536 ]
-  %4547 = icmp eq i64 %4499, %4533
-  br i1 %4547, label %4628, label %4548
+4534:                                             ; preds = %4488, %4534
+  %4535 = phi i64 [ %4486, %4488 ], [ %4550, %4534 ]
+  %4536 = phi <2 x double> [ %4478, %4488 ], [ %4539, %4534 ]
+  %4537 = load ptr, ptr %4475, align 8, !tbaa !68
+  %4538 = getelementptr inbounds <2 x double>, ptr %4537, i64 %4535
+  %4539 = load <2 x double>, ptr %4538, align 16, !tbaa !26
+  %4540 = load ptr, ptr %4479, align 16, !tbaa !48
+  %4541 = getelementptr inbounds <2 x double>, ptr %4540, i64 %4535
+  %4542 = fsub <2 x double> %4536, %4539
+  %4543 = load ptr, ptr %4489, align 16, !tbaa !139
+  %4544 = getelementptr inbounds <2 x double>, ptr %4543, i64 %4535
+  %4545 = load <2 x double>, ptr %4544, align 16, !tbaa !26
+  %4546 = fmul <2 x double> %4474, %4545
+  %4547 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4542, <2 x double> %4546, <2 x double> %4539)
+  %4548 = load <2 x double>, ptr %4541, align 16, !tbaa !26
+  %4549 = select <2 x i1> %4483, <2 x double> %4548, <2 x double> %4547
+  store <2 x double> %4549, ptr %4541, align 16, !tbaa !26
+  %4550 = add nsw i64 %4535, 1
+  %4551 = icmp eq i64 %4550, %4434
+  br i1 %4551, label %4490, label %4534, !llvm.loop !140
 
-4548:                                             ; preds = %4545
-  %4549 = getelementptr i8, ptr %4521, i64 16
-  br label %4610
+4552:                                             ; preds = %4528, %4687
+  %4553 = phi i1 [ true, %4528 ], [ false, %4687 ]
+  %4554 = phi i64 [ %4532, %4528 ], [ %4533, %4687 ]
+  %4555 = phi i64 [ 0, %4528 ], [ 1, %4687 ]
+  %4556 = icmp eq i64 %4554, 0
+  br i1 %4556, label %4687, label %4557
 
-4550:                                             ; preds = %4596, %4507
-  %4551 = phi double [ 0.000000e+00, %4507 ], [ %4607, %4596 ]
-  %4552 = phi i64 [ %4505, %4507 ], [ %4608, %4596 ]
-  %4553 = icmp eq i64 %4552, %4505
-  br i1 %4553, label %4554, label %4557
-
-4554:                                             ; preds = %4550
-  %4555 = load double, ptr %4522, align 8, !tbaa !43
-  %4556 = tail call noundef double @llvm.fmuladd.f64(double %4555, double %4515, double %4502)
-  br label %4568
-
-4557:                                             ; preds = %4550
-  %4558 = getelementptr <2 x double>, ptr %4514, i64 %4552
-  %4559 = load double, ptr %4558, align 8, !tbaa !43
-  %4560 = tail call noundef double @llvm.fmuladd.f64(double %4559, double %4515, double %4502)
-  %4561 = getelementptr <2 x double>, ptr %4516, i64 %4552
-  %4562 = load double, ptr %4561, align 8, !tbaa !43
-  %4563 = tail call noundef double @llvm.fmuladd.f64(double %4562, double %4515, double %4502)
-  %4564 = tail call noundef double @llvm.fmuladd.f64(double %4559, double %4517, double %4502)
-  %4565 = fcmp ult double %4564, %4560
-  br i1 %4565, label %4566, label %4568
+4557:                                             ; preds = %4552
+  %4558 = load i64, ptr %132, align 16, !tbaa !21
+  %4559 = load i64, ptr %4439, align 16, !tbaa !31
+  %4560 = getelementptr inbounds nuw double, ptr %4472, i64 %4555
+  %4561 = load double, ptr %4560, align 8, !tbaa !43
+  %4562 = getelementptr inbounds nuw double, ptr %4462, i64 %4555
+  %4563 = load double, ptr %4562, align 8, !tbaa !43
+  %4564 = add nsw i64 %4558, -1
+  %4565 = icmp sgt i64 %4558, %4559
+  br i1 %4565, label %4566, label %4687
 
 4566:                                             ; preds = %4557
-  %4567 = add nsw i64 %4552, 1
-  br label %4568
+  %4567 = getelementptr inbounds nuw double, ptr %4437, i64 %4555
+  %4568 = load double, ptr %4567, align 8, !tbaa !43
+  %4569 = getelementptr inbounds nuw double, ptr %4435, i64 %4555
+  %4570 = load double, ptr %4569, align 8, !tbaa !43
+  %4571 = load ptr, ptr %4529, align 16
+  %4572 = getelementptr i8, ptr %4571, i64 16
+  %4573 = getelementptr double, ptr %4572, i64 %4555
+  %4574 = fsub double %4568, %4561
+  %4575 = getelementptr double, ptr %4571, i64 %4555
+  %4576 = fsub double %4570, %4561
+  %4577 = load ptr, ptr %4475, align 8, !tbaa !68
+  %4578 = getelementptr double, ptr %4577, i64 %4555
+  %4579 = load ptr, ptr %4479, align 16, !tbaa !48
+  %4580 = getelementptr double, ptr %4579, i64 %4555
+  %4581 = getelementptr <2 x double>, ptr %4575, i64 %4564
+  br label %4609
 
-4568:                                             ; preds = %4566, %4557, %4554
-  %4569 = phi double [ %4563, %4566 ], [ %4563, %4557 ], [ %4556, %4554 ]
-  %4570 = phi double [ %4560, %4566 ], [ %4560, %4557 ], [ %4504, %4554 ]
-  %4571 = phi i64 [ %4567, %4566 ], [ %4552, %4557 ], [ %4505, %4554 ]
-  %4572 = icmp sgt i64 %4571, %4500
-  br i1 %4572, label %4573, label %4596
+4582:                                             ; preds = %4655
+  %4583 = getelementptr inbounds nuw double, ptr %4465, i64 %4555
+  %4584 = load double, ptr %4583, align 8, !tbaa !43
+  %4585 = fcmp ogt double %4584, 0.000000e+00
+  %4586 = fcmp ogt double %4666, 0.000000e+00
+  %4587 = select i1 %4585, i1 %4586, i1 false
+  br i1 %4587, label %4588, label %4687
 
-4573:                                             ; preds = %4568
-  %4574 = load ptr, ptr %4416, align 8
-  %4575 = getelementptr double, ptr %4574, i64 %4496
-  br label %4576
+4588:                                             ; preds = %4582
+  %4589 = getelementptr inbounds nuw double, ptr %4530, i64 %4555
+  %4590 = getelementptr inbounds nuw double, ptr %4531, i64 %4555
+  %4591 = sub i64 %4558, %4559
+  %4592 = add i64 %4559, 1
+  %4593 = and i64 %4591, 1
+  %4594 = icmp eq i64 %4593, 0
+  br i1 %4594, label %4604, label %4595
 
-4576:                                             ; preds = %4591, %4573
-  %4577 = phi i64 [ %4571, %4573 ], [ %4594, %4591 ]
-  %4578 = phi double [ 0.000000e+00, %4573 ], [ %4593, %4591 ]
-  %4579 = phi double [ %4570, %4573 ], [ %4592, %4591 ]
-  %4580 = getelementptr <2 x double>, ptr %4516, i64 %4577
-  %4581 = load double, ptr %4580, align 8, !tbaa !43
-  %4582 = tail call noundef double @llvm.fmuladd.f64(double %4581, double %4517, double %4502)
-  %4583 = fcmp ogt double %4582, %4569
-  br i1 %4583, label %4584, label %4596
-
-4584:                                             ; preds = %4576
-  %4585 = fcmp ogt double %4579, %4582
-  br i1 %4585, label %4586, label %4591
-
-4586:                                             ; preds = %4584
-  %4587 = getelementptr <2 x double>, ptr %4575, i64 %4577
-  %4588 = load double, ptr %4587, align 8, !tbaa !43
-  %4589 = fsub double %4579, %4582
-  %4590 = tail call double @llvm.fmuladd.f64(double %4588, double %4589, double %4578)
-  br label %4591
-
-4591:                                             ; preds = %4586, %4584
-  %4592 = phi double [ %4582, %4586 ], [ %4579, %4584 ]
-  %4593 = phi double [ %4590, %4586 ], [ %4578, %4584 ]
-  %4594 = add nsw i64 %4577, -1
-  %4595 = icmp sgt i64 %4594, %4500
-  br i1 %4595, label %4576, label %4596, !llvm.loop !140
-
-4596:                                             ; preds = %4591, %4576, %4568
-  %4597 = phi double [ %4570, %4568 ], [ %4579, %4576 ], [ %4592, %4591 ]
-  %4598 = phi double [ 0.000000e+00, %4568 ], [ %4578, %4576 ], [ %4593, %4591 ]
-  %4599 = phi i64 [ %4571, %4568 ], [ %4577, %4576 ], [ %4500, %4591 ]
-  %4600 = getelementptr <2 x double>, ptr %4519, i64 %4599
+4595:                                             ; preds = %4588
+  %4596 = load double, ptr %4589, align 8, !tbaa !43
+  %4597 = load double, ptr %4590, align 8, !tbaa !43
+  %4598 = fmul double %4666, %4597
+  %4599 = fdiv double %4596, %4598
+  %4600 = getelementptr <2 x double>, ptr %4580, i64 %4559
   %4601 = load double, ptr %4600, align 8, !tbaa !43
-  %4602 = fsub double %4597, %4569
-  %4603 = tail call double @llvm.fmuladd.f64(double %4601, double %4602, double %4598)
-  %4604 = fsub double %4570, %4569
-  %4605 = fdiv double %4603, %4604
-  %4606 = getelementptr <2 x double>, ptr %4521, i64 %4552
-  store double %4605, ptr %4606, align 8, !tbaa !43
-  %4607 = fadd double %4551, %4603
-  %4608 = add nsw i64 %4552, -1
-  %4609 = icmp sgt i64 %4552, %4500
-  br i1 %4609, label %4550, label %4523, !llvm.loop !141
+  %4602 = fmul double %4601, %4599
+  store double %4602, ptr %4600, align 8, !tbaa !43
+  %4603 = add nsw i64 %4559, 1
+  br label %4604
 
-4610:                                             ; preds = %4610, %4548
-  %4611 = phi i64 [ %4546, %4548 ], [ %4626, %4610 ]
-  %4612 = load double, ptr %4530, align 8, !tbaa !43
-  %4613 = load double, ptr %4531, align 8, !tbaa !43
-  %4614 = fmul double %4607, %4613
-  %4615 = fdiv double %4612, %4614
-  %4616 = getelementptr <2 x double>, ptr %4521, i64 %4611
-  %4617 = load double, ptr %4616, align 8, !tbaa !43
-  %4618 = fmul double %4617, %4615
-  store double %4618, ptr %4616, align 8, !tbaa !43
-  %4619 = load double, ptr %4530, align 8, !tbaa !43
-  %4620 = load double, ptr %4531, align 8, !tbaa !43
-  %4621 = fmul double %4607, %4620
-  %4622 = fdiv double %4619, %4621
-  %4623 = getelementptr <2 x double>, ptr %4549, i64 %4611
-  %4624 = load double, ptr %4623, align 8, !tbaa !43
-  %4625 = fmul double %4624, %4622
-  store double %4625, ptr %4623, align 8, !tbaa !43
-  %4626 = add nsw i64 %4611, 2
-  %4627 = icmp eq i64 %4626, %4499
-  br i1 %4627, label %4628, label %4610, !llvm.loop !142
+4604:                                             ; preds = %4595, %4588
+  %4605 = phi i64 [ %4559, %4588 ], [ %4603, %4595 ]
+  %4606 = icmp eq i64 %4558, %4592
+  br i1 %4606, label %4687, label %4607
 
-4628:                                             ; preds = %4545, %4610, %4523, %4498, %4493
-  br i1 %4494, label %4493, label %4629, !llvm.loop !143
+4607:                                             ; preds = %4604
+  %4608 = getelementptr i8, ptr %4580, i64 16
+  br label %4669
 
-4629:                                             ; preds = %4452, %4628, %4364
-  %4630 = load <2 x i64>, ptr %123, align 16, !tbaa !26
-  %4631 = and <2 x i64> %4630, %4363
-  %4632 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %4631)
-  %4633 = icmp eq i64 %4632, 0
-  %4634 = getelementptr inbounds nuw i8, ptr %4367, i64 2136
-  br i1 %4633, label %4635, label %4653
+4609:                                             ; preds = %4655, %4566
+  %4610 = phi double [ 0.000000e+00, %4566 ], [ %4666, %4655 ]
+  %4611 = phi i64 [ %4564, %4566 ], [ %4667, %4655 ]
+  %4612 = icmp eq i64 %4611, %4564
+  br i1 %4612, label %4613, label %4616
 
-4635:                                             ; preds = %4629
-  %4636 = getelementptr inbounds nuw i8, ptr %4367, i64 2144
-  %4637 = getelementptr inbounds nuw i8, ptr %4367, i64 2152
-  %4638 = load ptr, ptr %4637, align 8, !tbaa !35
-  %4639 = load ptr, ptr %4636, align 8, !tbaa !35
-  store ptr %4639, ptr %4637, align 8, !tbaa !35
-  %4640 = load ptr, ptr %4634, align 8, !tbaa !35
-  store ptr %4640, ptr %4636, align 8, !tbaa !35
-  store ptr %4638, ptr %4634, align 8, !tbaa !35
-  %4641 = getelementptr inbounds nuw i8, ptr %4367, i64 2256
-  %4642 = getelementptr inbounds nuw i8, ptr %4367, i64 2264
-  %4643 = getelementptr inbounds nuw i8, ptr %4367, i64 2272
-  %4644 = load ptr, ptr %4643, align 8, !tbaa !35
-  %4645 = load ptr, ptr %4642, align 8, !tbaa !35
-  store ptr %4645, ptr %4643, align 8, !tbaa !35
-  %4646 = load ptr, ptr %4641, align 8, !tbaa !35
-  store ptr %4646, ptr %4642, align 8, !tbaa !35
-  store ptr %4644, ptr %4641, align 8, !tbaa !35
-  %4647 = getelementptr inbounds nuw i8, ptr %4367, i64 2304
-  %4648 = getelementptr inbounds nuw i8, ptr %4367, i64 2312
-  %4649 = getelementptr inbounds nuw i8, ptr %4367, i64 2320
-  %4650 = load ptr, ptr %4649, align 8, !tbaa !35
-  %4651 = load ptr, ptr %4648, align 8, !tbaa !35
-  store ptr %4651, ptr %4649, align 8, !tbaa !35
-  %4652 = load ptr, ptr %4647, align 8, !tbaa !35
-  store ptr %4652, ptr %4648, align 8, !tbaa !35
-  store ptr %4650, ptr %4647, align 8, !tbaa !35
-  br label %4718
+4613:                                             ; preds = %4609
+  %4614 = load double, ptr %4581, align 8, !tbaa !43
+  %4615 = tail call noundef double @llvm.fmuladd.f64(double %4614, double %4574, double %4561)
+  br label %4627
 
-4653:                                             ; preds = %4629
-  %4654 = load ptr, ptr %4634, align 8, !tbaa !58
-  %4655 = getelementptr inbounds nuw i8, ptr %4367, i64 2144
-  %4656 = load ptr, ptr %4655, align 16, !tbaa !47
-  %4657 = getelementptr inbounds nuw i8, ptr %4367, i64 2152
-  %4658 = load ptr, ptr %4657, align 8, !tbaa !57
-  %4659 = load i64, ptr %132, align 16, !tbaa !21
-  %4660 = icmp sgt i64 %4659, 0
-  br i1 %4660, label %4661, label %4674
+4616:                                             ; preds = %4609
+  %4617 = getelementptr <2 x double>, ptr %4573, i64 %4611
+  %4618 = load double, ptr %4617, align 8, !tbaa !43
+  %4619 = tail call noundef double @llvm.fmuladd.f64(double %4618, double %4574, double %4561)
+  %4620 = getelementptr <2 x double>, ptr %4575, i64 %4611
+  %4621 = load double, ptr %4620, align 8, !tbaa !43
+  %4622 = tail call noundef double @llvm.fmuladd.f64(double %4621, double %4574, double %4561)
+  %4623 = tail call noundef double @llvm.fmuladd.f64(double %4618, double %4576, double %4561)
+  %4624 = fcmp ult double %4623, %4619
+  br i1 %4624, label %4625, label %4627
 
-4661:                                             ; preds = %4653, %4661
-  %4662 = phi i64 [ %4672, %4661 ], [ 0, %4653 ]
-  %4663 = getelementptr inbounds nuw <2 x double>, ptr %4658, i64 %4662
-  %4664 = getelementptr inbounds nuw <2 x double>, ptr %4656, i64 %4662
-  %4665 = load <2 x double>, ptr %4664, align 16, !tbaa !26
-  %4666 = load <2 x double>, ptr %4663, align 16, !tbaa !26
-  %4667 = select <2 x i1> %4335, <2 x double> %4666, <2 x double> %4665
-  store <2 x double> %4667, ptr %4663, align 16, !tbaa !26
-  %4668 = getelementptr inbounds nuw <2 x double>, ptr %4654, i64 %4662
-  %4669 = load <2 x double>, ptr %4668, align 16, !tbaa !26
-  %4670 = load <2 x double>, ptr %4664, align 16, !tbaa !26
-  %4671 = select <2 x i1> %4335, <2 x double> %4670, <2 x double> %4669
-  store <2 x double> %4671, ptr %4664, align 16, !tbaa !26
-  %4672 = add nuw nsw i64 %4662, 1
-  %4673 = icmp eq i64 %4672, %4659
-  br i1 %4673, label %4674, label %4661, !llvm.loop !144
+4625:                                             ; preds = %4616
+  %4626 = add nsw i64 %4611, 1
+  br label %4627
 
-4674:                                             ; preds = %4661, %4653
-  %4675 = getelementptr inbounds nuw i8, ptr %4367, i64 2256
-  %4676 = load ptr, ptr %4675, align 16, !tbaa !125
-  %4677 = getelementptr inbounds nuw i8, ptr %4367, i64 2264
-  %4678 = load ptr, ptr %4677, align 8, !tbaa !51
-  %4679 = getelementptr inbounds nuw i8, ptr %4367, i64 2272
-  %4680 = load ptr, ptr %4679, align 16, !tbaa !62
-  %4681 = load i64, ptr %133, align 8, !tbaa !22
-  %4682 = icmp sgt i64 %4681, 0
-  br i1 %4682, label %4683, label %4718
+4627:                                             ; preds = %4625, %4616, %4613
+  %4628 = phi double [ %4622, %4625 ], [ %4622, %4616 ], [ %4615, %4613 ]
+  %4629 = phi double [ %4619, %4625 ], [ %4619, %4616 ], [ %4563, %4613 ]
+  %4630 = phi i64 [ %4626, %4625 ], [ %4611, %4616 ], [ %4564, %4613 ]
+  %4631 = icmp sgt i64 %4630, %4559
+  br i1 %4631, label %4632, label %4655
 
-4683:                                             ; preds = %4674, %4683
-  %4684 = phi i64 [ %4694, %4683 ], [ 0, %4674 ]
-  %4685 = getelementptr inbounds nuw <2 x double>, ptr %4680, i64 %4684
-  %4686 = getelementptr inbounds nuw <2 x double>, ptr %4678, i64 %4684
-  %4687 = load <2 x double>, ptr %4686, align 16, !tbaa !26
-  %4688 = load <2 x double>, ptr %4685, align 16, !tbaa !26
-  %4689 = select <2 x i1> %4335, <2 x double> %4688, <2 x double> %4687
-  store <2 x double> %4689, ptr %4685, align 16, !tbaa !26
-  %4690 = getelementptr inbounds nuw <2 x double>, ptr %4676, i64 %4684
-  %4691 = load <2 x double>, ptr %4690, align 16, !tbaa !26
-  %4692 = load <2 x double>, ptr %4686, align 16, !tbaa !26
-  %4693 = select <2 x i1> %4335, <2 x double> %4692, <2 x double> %4691
-  store <2 x double> %4693, ptr %4686, align 16, !tbaa !26
-  %4694 = add nuw nsw i64 %4684, 1
-  %4695 = icmp eq i64 %4694, %4681
-  br i1 %4695, label %4696, label %4683, !llvm.loop !144
+4632:                                             ; preds = %4627
+  %4633 = load ptr, ptr %4475, align 8
+  %4634 = getelementptr double, ptr %4633, i64 %4555
+  br label %4635
 
-4696:                                             ; preds = %4683
-  %4697 = load i64, ptr %133, align 8, !tbaa !22
-  %4698 = getelementptr inbounds nuw i8, ptr %4367, i64 2304
-  %4699 = load ptr, ptr %4698, align 16, !tbaa !88
-  %4700 = getelementptr inbounds nuw i8, ptr %4367, i64 2312
-  %4701 = load ptr, ptr %4700, align 8, !tbaa !50
-  %4702 = getelementptr inbounds nuw i8, ptr %4367, i64 2320
-  %4703 = load ptr, ptr %4702, align 16, !tbaa !60
-  %4704 = icmp sgt i64 %4697, 0
-  br i1 %4704, label %4705, label %4718
+4635:                                             ; preds = %4650, %4632
+  %4636 = phi i64 [ %4630, %4632 ], [ %4653, %4650 ]
+  %4637 = phi double [ 0.000000e+00, %4632 ], [ %4652, %4650 ]
+  %4638 = phi double [ %4629, %4632 ], [ %4651, %4650 ]
+  %4639 = getelementptr <2 x double>, ptr %4575, i64 %4636
+  %4640 = load double, ptr %4639, align 8, !tbaa !43
+  %4641 = tail call noundef double @llvm.fmuladd.f64(double %4640, double %4576, double %4561)
+  %4642 = fcmp ogt double %4641, %4628
+  br i1 %4642, label %4643, label %4655
 
-4705:                                             ; preds = %4696, %4705
-  %4706 = phi i64 [ %4716, %4705 ], [ 0, %4696 ]
-  %4707 = getelementptr inbounds nuw <2 x double>, ptr %4703, i64 %4706
-  %4708 = getelementptr inbounds nuw <2 x double>, ptr %4701, i64 %4706
-  %4709 = load <2 x double>, ptr %4708, align 16, !tbaa !26
-  %4710 = load <2 x double>, ptr %4707, align 16, !tbaa !26
-  %4711 = select <2 x i1> %4335, <2 x double> %4710, <2 x double> %4709
-  store <2 x double> %4711, ptr %4707, align 16, !tbaa !26
-  %4712 = getelementptr inbounds nuw <2 x double>, ptr %4699, i64 %4706
-  %4713 = load <2 x double>, ptr %4712, align 16, !tbaa !26
-  %4714 = load <2 x double>, ptr %4708, align 16, !tbaa !26
-  %4715 = select <2 x i1> %4335, <2 x double> %4714, <2 x double> %4713
-  store <2 x double> %4715, ptr %4708, align 16, !tbaa !26
-  %4716 = add nuw nsw i64 %4706, 1
-  %4717 = icmp eq i64 %4716, %4697
-  br i1 %4717, label %4718, label %4705, !llvm.loop !144
+4643:                                             ; preds = %4635
+  %4644 = fcmp ogt double %4638, %4641
+  br i1 %4644, label %4645, label %4650
 
-4718:                                             ; preds = %4705, %4674, %4696, %4635
-  %4719 = getelementptr inbounds nuw i8, ptr %4367, i64 1184
-  %4720 = getelementptr inbounds nuw i8, ptr %4367, i64 960
-  %4721 = getelementptr inbounds nuw i8, ptr %4367, i64 736
-  br label %4737
+4645:                                             ; preds = %4643
+  %4646 = getelementptr <2 x double>, ptr %4634, i64 %4636
+  %4647 = load double, ptr %4646, align 8, !tbaa !43
+  %4648 = fsub double %4638, %4641
+  %4649 = tail call double @llvm.fmuladd.f64(double %4647, double %4648, double %4637)
+  br label %4650
 
-4722:                                             ; preds = %4737
-  %4723 = getelementptr inbounds nuw i8, ptr %4367, i64 2096
-  %4724 = getelementptr inbounds nuw i8, ptr %4367, i64 1520
-  %4725 = load <2 x double>, ptr %4724, align 16, !tbaa !26
-  %4726 = fcmp ogt <2 x double> %4725, zeroinitializer
-  %4727 = load <2 x double>, ptr %151, align 16, !tbaa !26
-  %4728 = fcmp une <2 x double> %4727, splat (double 2.000000e+00)
-  %4729 = and <2 x i1> %4726, %4728
-  %4730 = select <2 x i1> %4729, <2 x i64> %4275, <2 x i64> zeroinitializer
-  %4731 = load <2 x i64>, ptr %4723, align 16, !tbaa !26
-  %4732 = and <2 x i64> %4731, %4363
-  %4733 = or disjoint <2 x i64> %4730, %4732
-  store <2 x i64> %4733, ptr %4723, align 16, !tbaa !26
-  %4734 = add nuw nsw i64 %4365, 1
-  %4735 = load i64, ptr %169, align 8, !tbaa !20
-  %4736 = icmp slt i64 %4734, %4735
-  br i1 %4736, label %4364, label %4758, !llvm.loop !145
+4650:                                             ; preds = %4645, %4643
+  %4651 = phi double [ %4641, %4645 ], [ %4638, %4643 ]
+  %4652 = phi double [ %4649, %4645 ], [ %4637, %4643 ]
+  %4653 = add nsw i64 %4636, -1
+  %4654 = icmp sgt i64 %4653, %4559
+  br i1 %4654, label %4635, label %4655, !llvm.loop !141
 
-4737:                                             ; preds = %4737, %4718
-  %4738 = phi i64 [ 0, %4718 ], [ %4756, %4737 ]
-  %4739 = getelementptr inbounds nuw [14 x <2 x double>], ptr %4719, i64 0, i64 %4738
-  %4740 = getelementptr inbounds nuw [14 x <2 x double>], ptr %4720, i64 0, i64 %4738
-  %4741 = load <2 x double>, ptr %4740, align 16, !tbaa !26
-  %4742 = load <2 x double>, ptr %4739, align 16, !tbaa !26
-  %4743 = select <2 x i1> %4335, <2 x double> %4742, <2 x double> %4741
-  store <2 x double> %4743, ptr %4739, align 16, !tbaa !26
-  %4744 = getelementptr inbounds nuw [14 x <2 x double>], ptr %4721, i64 0, i64 %4738
-  %4745 = load <2 x double>, ptr %4744, align 16, !tbaa !26
-  %4746 = select <2 x i1> %4335, <2 x double> %4741, <2 x double> %4745
-  store <2 x double> %4746, ptr %4740, align 16, !tbaa !26
-  %4747 = or disjoint i64 %4738, 1
-  %4748 = getelementptr inbounds nuw [14 x <2 x double>], ptr %4719, i64 0, i64 %4747
-  %4749 = getelementptr inbounds nuw [14 x <2 x double>], ptr %4720, i64 0, i64 %4747
+4655:                                             ; preds = %4650, %4635, %4627
+  %4656 = phi double [ %4629, %4627 ], [ %4638, %4635 ], [ %4651, %4650 ]
+  %4657 = phi double [ 0.000000e+00, %4627 ], [ %4637, %4635 ], [ %4652, %4650 ]
+  %4658 = phi i64 [ %4630, %4627 ], [ %4636, %4635 ], [ %4559, %4650 ]
+  %4659 = getelementptr <2 x double>, ptr %4578, i64 %4658
+  %4660 = load double, ptr %4659, align 8, !tbaa !43
+  %4661 = fsub double %4656, %4628
+  %4662 = tail call double @llvm.fmuladd.f64(double %4660, double %4661, double %4657)
+  %4663 = fsub double %4629, %4628
+  %4664 = fdiv double %4662, %4663
+  %4665 = getelementptr <2 x double>, ptr %4580, i64 %4611
+  store double %4664, ptr %4665, align 8, !tbaa !43
+  %4666 = fadd double %4610, %4662
+  %4667 = add nsw i64 %4611, -1
+  %4668 = icmp sgt i64 %4611, %4559
+  br i1 %4668, label %4609, label %4582, !llvm.loop !142
+
+4669:                                             ; preds = %4669, %4607
+  %4670 = phi i64 [ %4605, %4607 ], [ %4685, %4669 ]
+  %4671 = load double, ptr %4589, align 8, !tbaa !43
+  %4672 = load double, ptr %4590, align 8, !tbaa !43
+  %4673 = fmul double %4666, %4672
+  %4674 = fdiv double %4671, %4673
+  %4675 = getelementptr <2 x double>, ptr %4580, i64 %4670
+  %4676 = load double, ptr %4675, align 8, !tbaa !43
+  %4677 = fmul double %4676, %4674
+  store double %4677, ptr %4675, align 8, !tbaa !43
+  %4678 = load double, ptr %4589, align 8, !tbaa !43
+  %4679 = load double, ptr %4590, align 8, !tbaa !43
+  %4680 = fmul double %4666, %4679
+  %4681 = fdiv double %4678, %4680
+  %4682 = getelementptr <2 x double>, ptr %4608, i64 %4670
+  %4683 = load double, ptr %4682, align 8, !tbaa !43
+  %4684 = fmul double %4683, %4681
+  store double %4684, ptr %4682, align 8, !tbaa !43
+  %4685 = add nsw i64 %4670, 2
+  %4686 = icmp eq i64 %4685, %4558
+  br i1 %4686, label %4687, label %4669, !llvm.loop !143
+
+4687:                                             ; preds = %4604, %4669, %4582, %4557, %4552
+  br i1 %4553, label %4552, label %4688, !llvm.loop !144
+
+4688:                                             ; preds = %4511, %4687, %4423
+  %4689 = load <2 x i64>, ptr %123, align 16, !tbaa !26
+  %4690 = and <2 x i64> %4689, %4422
+  %4691 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %4690)
+  %4692 = icmp eq i64 %4691, 0
+  %4693 = getelementptr inbounds nuw i8, ptr %4426, i64 2136
+  br i1 %4692, label %4694, label %4712
+
+4694:                                             ; preds = %4688
+  %4695 = getelementptr inbounds nuw i8, ptr %4426, i64 2144
+  %4696 = getelementptr inbounds nuw i8, ptr %4426, i64 2152
+  %4697 = load ptr, ptr %4696, align 8, !tbaa !35
+  %4698 = load ptr, ptr %4695, align 8, !tbaa !35
+  store ptr %4698, ptr %4696, align 8, !tbaa !35
+  %4699 = load ptr, ptr %4693, align 8, !tbaa !35
+  store ptr %4699, ptr %4695, align 8, !tbaa !35
+  store ptr %4697, ptr %4693, align 8, !tbaa !35
+  %4700 = getelementptr inbounds nuw i8, ptr %4426, i64 2256
+  %4701 = getelementptr inbounds nuw i8, ptr %4426, i64 2264
+  %4702 = getelementptr inbounds nuw i8, ptr %4426, i64 2272
+  %4703 = load ptr, ptr %4702, align 8, !tbaa !35
+  %4704 = load ptr, ptr %4701, align 8, !tbaa !35
+  store ptr %4704, ptr %4702, align 8, !tbaa !35
+  %4705 = load ptr, ptr %4700, align 8, !tbaa !35
+  store ptr %4705, ptr %4701, align 8, !tbaa !35
+  store ptr %4703, ptr %4700, align 8, !tbaa !35
+  %4706 = getelementptr inbounds nuw i8, ptr %4426, i64 2304
+  %4707 = getelementptr inbounds nuw i8, ptr %4426, i64 2312
+  %4708 = getelementptr inbounds nuw i8, ptr %4426, i64 2320
+  %4709 = load ptr, ptr %4708, align 8, !tbaa !35
+  %4710 = load ptr, ptr %4707, align 8, !tbaa !35
+  store ptr %4710, ptr %4708, align 8, !tbaa !35
+  %4711 = load ptr, ptr %4706, align 8, !tbaa !35
+  store ptr %4711, ptr %4707, align 8, !tbaa !35
+  store ptr %4709, ptr %4706, align 8, !tbaa !35
+  br label %4777
+
+4712:                                             ; preds = %4688
+  %4713 = load ptr, ptr %4693, align 8, !tbaa !58
+  %4714 = getelementptr inbounds nuw i8, ptr %4426, i64 2144
+  %4715 = load ptr, ptr %4714, align 16, !tbaa !47
+  %4716 = getelementptr inbounds nuw i8, ptr %4426, i64 2152
+  %4717 = load ptr, ptr %4716, align 8, !tbaa !57
+  %4718 = load i64, ptr %132, align 16, !tbaa !21
+  %4719 = icmp sgt i64 %4718, 0
+  br i1 %4719, label %4720, label %4733
+
+4720:                                             ; preds = %4712, %4720
+  %4721 = phi i64 [ %4731, %4720 ], [ 0, %4712 ]
+  %4722 = getelementptr inbounds nuw <2 x double>, ptr %4717, i64 %4721
+  %4723 = getelementptr inbounds nuw <2 x double>, ptr %4715, i64 %4721
+  %4724 = load <2 x double>, ptr %4723, align 16, !tbaa !26
+  %4725 = load <2 x double>, ptr %4722, align 16, !tbaa !26
+  %4726 = select <2 x i1> %4394, <2 x double> %4725, <2 x double> %4724
+  store <2 x double> %4726, ptr %4722, align 16, !tbaa !26
+  %4727 = getelementptr inbounds nuw <2 x double>, ptr %4713, i64 %4721
+  %4728 = load <2 x double>, ptr %4727, align 16, !tbaa !26
+  %4729 = load <2 x double>, ptr %4723, align 16, !tbaa !26
+  %4730 = select <2 x i1> %4394, <2 x double> %4729, <2 x double> %4728
+  store <2 x double> %4730, ptr %4723, align 16, !tbaa !26
+  %4731 = add nuw nsw i64 %4721, 1
+  %4732 = icmp eq i64 %4731, %4718
+  br i1 %4732, label %4733, label %4720, !llvm.loop !145
+
+4733:                                             ; preds = %4720, %4712
+  %4734 = getelementptr inbounds nuw i8, ptr %4426, i64 2256
+  %4735 = load ptr, ptr %4734, align 16, !tbaa !125
+  %4736 = getelementptr inbounds nuw i8, ptr %4426, i64 2264
+  %4737 = load ptr, ptr %4736, align 8, !tbaa !51
+  %4738 = getelementptr inbounds nuw i8, ptr %4426, i64 2272
+  %4739 = load ptr, ptr %4738, align 16, !tbaa !62
+  %4740 = load i64, ptr %133, align 8, !tbaa !22
+  %4741 = icmp sgt i64 %4740, 0
+  br i1 %4741, label %4742, label %4777
+
+4742:                                             ; preds = %4733, %4742
+  %4743 = phi i64 [ %4753, %4742 ], [ 0, %4733 ]
+  %4744 = getelementptr inbounds nuw <2 x double>, ptr %4739, i64 %4743
+  %4745 = getelementptr inbounds nuw <2 x double>, ptr %4737, i64 %4743
+  %4746 = load <2 x double>, ptr %4745, align 16, !tbaa !26
+  %4747 = load <2 x double>, ptr %4744, align 16, !tbaa !26
+  %4748 = select <2 x i1> %4394, <2 x double> %4747, <2 x double> %4746
+  store <2 x double> %4748, ptr %4744, align 16, !tbaa !26
+  %4749 = getelementptr inbounds nuw <2 x double>, ptr %4735, i64 %4743
   %4750 = load <2 x double>, ptr %4749, align 16, !tbaa !26
-  %4751 = load <2 x double>, ptr %4748, align 16, !tbaa !26
-  %4752 = select <2 x i1> %4335, <2 x double> %4751, <2 x double> %4750
-  store <2 x double> %4752, ptr %4748, align 16, !tbaa !26
-  %4753 = getelementptr inbounds nuw [14 x <2 x double>], ptr %4721, i64 0, i64 %4747
-  %4754 = load <2 x double>, ptr %4753, align 16, !tbaa !26
-  %4755 = select <2 x i1> %4335, <2 x double> %4750, <2 x double> %4754
-  store <2 x double> %4755, ptr %4749, align 16, !tbaa !26
-  %4756 = add nuw nsw i64 %4738, 2
-  %4757 = icmp eq i64 %4756, 14
-  br i1 %4757, label %4722, label %4737, !llvm.loop !146
+  %4751 = load <2 x double>, ptr %4745, align 16, !tbaa !26
+  %4752 = select <2 x i1> %4394, <2 x double> %4751, <2 x double> %4750
+  store <2 x double> %4752, ptr %4745, align 16, !tbaa !26
+  %4753 = add nuw nsw i64 %4743, 1
+  %4754 = icmp eq i64 %4753, %4740
+  br i1 %4754, label %4755, label %4742, !llvm.loop !145
 
-4758:                                             ; preds = %4722
-  %4759 = load <2 x double>, ptr %173, align 16, !tbaa !26
-  %4760 = load <2 x double>, ptr %184, align 16, !tbaa !26
-  %4761 = load <2 x double>, ptr %220, align 16, !tbaa !26
-  %4762 = load <2 x double>, ptr %172, align 16, !tbaa !26
-  %4763 = load <2 x double>, ptr %174, align 16, !tbaa !26
-  %4764 = fdiv <2 x double> %4761, %3973
-  %4765 = icmp sgt i64 %4735, 0
-  br label %4766
+4755:                                             ; preds = %4742
+  %4756 = load i64, ptr %133, align 8, !tbaa !22
+  %4757 = getelementptr inbounds nuw i8, ptr %4426, i64 2304
+  %4758 = load ptr, ptr %4757, align 16, !tbaa !88
+  %4759 = getelementptr inbounds nuw i8, ptr %4426, i64 2312
+  %4760 = load ptr, ptr %4759, align 8, !tbaa !50
+  %4761 = getelementptr inbounds nuw i8, ptr %4426, i64 2320
+  %4762 = load ptr, ptr %4761, align 16, !tbaa !60
+  %4763 = icmp sgt i64 %4756, 0
+  br i1 %4763, label %4764, label %4777
 
-4766:                                             ; preds = %4334, %4758
-  %4767 = phi <2 x double> [ %4764, %4758 ], [ %3983, %4334 ]
-  %4768 = phi i1 [ %4765, %4758 ], [ false, %4334 ]
-  %4769 = phi <2 x double> [ %4763, %4758 ], [ %3962, %4334 ]
-  %4770 = phi <2 x double> [ %4762, %4758 ], [ %4263, %4334 ]
-  %4771 = phi <2 x double> [ %4760, %4758 ], [ %3979, %4334 ]
-  %4772 = phi <2 x double> [ %4759, %4758 ], [ %3977, %4334 ]
-  %4773 = load <2 x double>, ptr %149, align 16, !tbaa !26
-  %4774 = fadd <2 x double> %4773, %4772
-  %4775 = select <2 x i1> %4335, <2 x double> %4773, <2 x double> %4774
-  store <2 x double> %4775, ptr %149, align 16, !tbaa !26
-  %4776 = load <2 x double>, ptr %164, align 16, !tbaa !26
-  %4777 = select <2 x i1> %4335, <2 x double> %4776, <2 x double> %4772
-  store <2 x double> %4777, ptr %164, align 16, !tbaa !26
-  %4778 = load <2 x double>, ptr %136, align 16, !tbaa !26
-  %4779 = fadd <2 x double> %4778, splat (double 1.000000e+00)
-  %4780 = select <2 x i1> %4335, <2 x double> %4778, <2 x double> %4779
-  store <2 x double> %4780, ptr %136, align 16, !tbaa !26
-  %4781 = load <2 x double>, ptr %138, align 16, !tbaa !26
-  %4782 = fcmp olt <2 x double> %4781, %4772
-  %4783 = select <2 x i1> %4335, <2 x i1> splat (i1 true), <2 x i1> %4782
-  %4784 = select <2 x i1> %4783, <2 x double> %4781, <2 x double> %4772
-  store <2 x double> %4784, ptr %138, align 16, !tbaa !26
-  %4785 = fcmp une <2 x double> %4771, zeroinitializer
-  %4786 = fcmp ueq <2 x double> %3972, zeroinitializer
-  %4787 = or <2 x i1> %4786, %4785
-  %4788 = fcmp olt <2 x double> %4767, splat (double 1.800000e+00)
-  %4789 = select <2 x i1> %4788, <2 x double> %4767, <2 x double> splat (double 1.800000e+00)
-  %4790 = select <2 x i1> %4787, <2 x double> splat (double 1.800000e+00), <2 x double> %4789
-  %4791 = fcmp ogt <2 x double> %4790, splat (double 2.000000e-01)
-  %4792 = select <2 x i1> %4791, <2 x double> %4790, <2 x double> splat (double 2.000000e-01)
-  %4793 = fmul <2 x double> %4772, %4792
-  %4794 = fmul <2 x double> %4772, splat (double 4.000000e+00)
-  %4795 = fcmp olt <2 x double> %4770, %4794
-  %4796 = select <2 x i1> %4795, <2 x double> %4770, <2 x double> %4794
-  %4797 = fcmp ogt <2 x double> %4793, %4796
-  %4798 = select <2 x i1> %4797, <2 x double> %4793, <2 x double> %4796
-  %4799 = select <2 x i1> %4335, <2 x double> %4770, <2 x double> zeroinitializer
-  store <2 x double> %4799, ptr %172, align 16, !tbaa !26
-  %4800 = select <2 x i1> %4335, <2 x double> %4769, <2 x double> zeroinitializer
-  store <2 x double> %4800, ptr %174, align 16, !tbaa !26
-  %4801 = load <2 x i64>, ptr %165, align 16, !tbaa !26
-  %4802 = and <2 x i64> %4801, %4363
-  store <2 x i64> %4802, ptr %165, align 16, !tbaa !26
-  %4803 = load <2 x i64>, ptr %166, align 16, !tbaa !26
-  %4804 = and <2 x i64> %4803, %4363
-  store <2 x i64> %4804, ptr %166, align 16, !tbaa !26
-  %4805 = load <2 x double>, ptr %210, align 16, !tbaa !26
-  %4806 = load <2 x double>, ptr %159, align 16, !tbaa !26
-  %4807 = select <2 x i1> %4335, <2 x double> %4806, <2 x double> %4805
-  store <2 x double> %4807, ptr %159, align 16, !tbaa !26
-  br i1 %4768, label %4808, label %5272
+4764:                                             ; preds = %4755, %4764
+  %4765 = phi i64 [ %4775, %4764 ], [ 0, %4755 ]
+  %4766 = getelementptr inbounds nuw <2 x double>, ptr %4762, i64 %4765
+  %4767 = getelementptr inbounds nuw <2 x double>, ptr %4760, i64 %4765
+  %4768 = load <2 x double>, ptr %4767, align 16, !tbaa !26
+  %4769 = load <2 x double>, ptr %4766, align 16, !tbaa !26
+  %4770 = select <2 x i1> %4394, <2 x double> %4769, <2 x double> %4768
+  store <2 x double> %4770, ptr %4766, align 16, !tbaa !26
+  %4771 = getelementptr inbounds nuw <2 x double>, ptr %4758, i64 %4765
+  %4772 = load <2 x double>, ptr %4771, align 16, !tbaa !26
+  %4773 = load <2 x double>, ptr %4767, align 16, !tbaa !26
+  %4774 = select <2 x i1> %4394, <2 x double> %4773, <2 x double> %4772
+  store <2 x double> %4774, ptr %4767, align 16, !tbaa !26
+  %4775 = add nuw nsw i64 %4765, 1
+  %4776 = icmp eq i64 %4775, %4756
+  br i1 %4776, label %4777, label %4764, !llvm.loop !145
 
-4808:                                             ; preds = %4766, %5265
-  %4809 = phi i64 [ %5267, %5265 ], [ 0, %4766 ]
-  %4810 = phi <2 x double> [ %5266, %5265 ], [ %4798, %4766 ]
-  %4811 = load ptr, ptr %142, align 8, !tbaa !28
-  %4812 = getelementptr inbounds nuw %struct.Piece, ptr %4811, i64 %4809
-  %4813 = getelementptr inbounds nuw i8, ptr %4812, i64 976
-  %4814 = load <2 x double>, ptr %4813, align 16, !tbaa !26
-  %4815 = getelementptr inbounds nuw i8, ptr %4812, i64 368
-  %4816 = load <2 x double>, ptr %4815, align 16, !tbaa !26
-  %4817 = fmul <2 x double> %4816, splat (double 1.001000e+00)
-  %4818 = fcmp ole <2 x double> %4814, %4817
-  %4819 = getelementptr inbounds nuw i8, ptr %4812, i64 400
-  %4820 = load <2 x double>, ptr %4819, align 16, !tbaa !26
-  %4821 = getelementptr inbounds nuw i8, ptr %4812, i64 1040
-  %4822 = load <2 x double>, ptr %4821, align 16, !tbaa !26
-  %4823 = fsub <2 x double> %4820, %4822
-  %4824 = fmul <2 x double> %4820, splat (double 1.000000e-04)
-  %4825 = fcmp ole <2 x double> %4823, %4824
-  %4826 = getelementptr inbounds nuw i8, ptr %4812, i64 2080
-  %4827 = load <2 x i64>, ptr %4826, align 16, !tbaa !26
-  %4828 = and <2 x i64> %4827, %4275
-  %4829 = getelementptr inbounds nuw i8, ptr %4812, i64 1920
-  %4830 = load <2 x double>, ptr %4829, align 16, !tbaa !26
-  %4831 = fcmp oeq <2 x double> %4830, zeroinitializer
-  %4832 = and <2 x i1> %4818, %4831
-  %4833 = fcmp oeq <2 x double> %4830, splat (double 1.000000e+00)
-  %4834 = and <2 x i1> %4825, %4833
-  %4835 = or <2 x i1> %4832, %4834
-  %4836 = select <2 x i1> %4835, <2 x i64> %4828, <2 x i64> zeroinitializer
-  %4837 = fadd <2 x double> %4830, splat (double 1.000000e+00)
-  %4838 = icmp eq <2 x i64> %4836, zeroinitializer
-  %4839 = select <2 x i1> %4838, <2 x double> %4830, <2 x double> %4837
-  store <2 x double> %4839, ptr %4829, align 16, !tbaa !26
-  %4840 = getelementptr inbounds nuw i8, ptr %4812, i64 2096
-  %4841 = load <2 x i64>, ptr %4840, align 16, !tbaa !26
-  %4842 = or <2 x i64> %4836, %4841
-  store <2 x i64> %4842, ptr %4840, align 16, !tbaa !26
-  %4843 = getelementptr inbounds nuw i8, ptr %4812, i64 224
-  %4844 = load <2 x double>, ptr %4843, align 16, !tbaa !26
-  %4845 = getelementptr inbounds nuw i8, ptr %4812, i64 1504
-  %4846 = load <2 x double>, ptr %4845, align 16, !tbaa !26
-  %4847 = getelementptr inbounds nuw i8, ptr %4812, i64 1520
-  %4848 = load <2 x double>, ptr %4847, align 16, !tbaa !26
-  %4849 = fadd <2 x double> %4846, %4848
-  %4850 = fcmp ogt <2 x double> %4849, zeroinitializer
-  %4851 = xor <2 x i64> %4827, splat (i64 -1)
-  %4852 = and <2 x i64> %4275, %4851
-  %4853 = fcmp une <2 x double> %4844, zeroinitializer
-  %4854 = or <2 x i1> %4853, %4850
-  %4855 = getelementptr inbounds nuw i8, ptr %4812, i64 992
-  %4856 = load <2 x double>, ptr %4855, align 16, !tbaa !26
-  %4857 = fmul <2 x double> %4844, splat (double 3.000000e-03)
-  %4858 = fcmp ogt <2 x double> %4857, splat (double 0x3E7AD7F29ABCAF48)
-  %4859 = select <2 x i1> %4858, <2 x double> %4857, <2 x double> splat (double 0x3E7AD7F29ABCAF48)
-  %4860 = fcmp ole <2 x double> %4856, %4859
-  %4861 = select <2 x i1> %4860, <2 x i1> %4854, <2 x i1> zeroinitializer
-  %4862 = select <2 x i1> %4861, <2 x i64> %4852, <2 x i64> zeroinitializer
-  %4863 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %4862)
-  %4864 = icmp eq i64 %4863, 0
-  br i1 %4864, label %5265, label %4865
+4777:                                             ; preds = %4764, %4733, %4755, %4694
+  %4778 = getelementptr inbounds nuw i8, ptr %4426, i64 1184
+  %4779 = getelementptr inbounds nuw i8, ptr %4426, i64 960
+  %4780 = getelementptr inbounds nuw i8, ptr %4426, i64 736
+  br label %4796
 
-4865:                                             ; preds = %4808
-  %4866 = load i64, ptr %132, align 16, !tbaa !21
-  %4867 = load i64, ptr %133, align 8, !tbaa !22
-  %4868 = getelementptr inbounds nuw i8, ptr %4812, i64 960
-  %4869 = getelementptr inbounds nuw i8, ptr %4812, i64 1168
-  %4870 = load <2 x double>, ptr %4869, align 16, !tbaa !26
-  %4871 = getelementptr inbounds nuw i8, ptr %4812, i64 1488
-  %4872 = load <2 x double>, ptr %4871, align 16, !tbaa !26
-  %4873 = getelementptr inbounds nuw i8, ptr %4812, i64 208
-  %4874 = load <2 x double>, ptr %4873, align 16, !tbaa !26
-  %4875 = getelementptr inbounds nuw i8, ptr %4812, i64 2176
-  %4876 = load ptr, ptr %4875, align 16, !tbaa !48
-  %4877 = add nsw i64 %4866, -1
-  %4878 = getelementptr inbounds <2 x double>, ptr %4876, i64 %4877
+4781:                                             ; preds = %4796
+  %4782 = getelementptr inbounds nuw i8, ptr %4426, i64 2096
+  %4783 = getelementptr inbounds nuw i8, ptr %4426, i64 1520
+  %4784 = load <2 x double>, ptr %4783, align 16, !tbaa !26
+  %4785 = fcmp ogt <2 x double> %4784, zeroinitializer
+  %4786 = load <2 x double>, ptr %151, align 16, !tbaa !26
+  %4787 = fcmp une <2 x double> %4786, splat (double 2.000000e+00)
+  %4788 = and <2 x i1> %4785, %4787
+  %4789 = select <2 x i1> %4788, <2 x i64> %4334, <2 x i64> zeroinitializer
+  %4790 = load <2 x i64>, ptr %4782, align 16, !tbaa !26
+  %4791 = and <2 x i64> %4790, %4422
+  %4792 = or disjoint <2 x i64> %4789, %4791
+  store <2 x i64> %4792, ptr %4782, align 16, !tbaa !26
+  %4793 = add nuw nsw i64 %4424, 1
+  %4794 = load i64, ptr %169, align 8, !tbaa !20
+  %4795 = icmp slt i64 %4793, %4794
+  br i1 %4795, label %4423, label %4817, !llvm.loop !146
+
+4796:                                             ; preds = %4796, %4777
+  %4797 = phi i64 [ 0, %4777 ], [ %4815, %4796 ]
+  %4798 = getelementptr inbounds nuw [14 x <2 x double>], ptr %4778, i64 0, i64 %4797
+  %4799 = getelementptr inbounds nuw [14 x <2 x double>], ptr %4779, i64 0, i64 %4797
+  %4800 = load <2 x double>, ptr %4799, align 16, !tbaa !26
+  %4801 = load <2 x double>, ptr %4798, align 16, !tbaa !26
+  %4802 = select <2 x i1> %4394, <2 x double> %4801, <2 x double> %4800
+  store <2 x double> %4802, ptr %4798, align 16, !tbaa !26
+  %4803 = getelementptr inbounds nuw [14 x <2 x double>], ptr %4780, i64 0, i64 %4797
+  %4804 = load <2 x double>, ptr %4803, align 16, !tbaa !26
+  %4805 = select <2 x i1> %4394, <2 x double> %4800, <2 x double> %4804
+  store <2 x double> %4805, ptr %4799, align 16, !tbaa !26
+  %4806 = or disjoint i64 %4797, 1
+  %4807 = getelementptr inbounds nuw [14 x <2 x double>], ptr %4778, i64 0, i64 %4806
+  %4808 = getelementptr inbounds nuw [14 x <2 x double>], ptr %4779, i64 0, i64 %4806
+  %4809 = load <2 x double>, ptr %4808, align 16, !tbaa !26
+  %4810 = load <2 x double>, ptr %4807, align 16, !tbaa !26
+  %4811 = select <2 x i1> %4394, <2 x double> %4810, <2 x double> %4809
+  store <2 x double> %4811, ptr %4807, align 16, !tbaa !26
+  %4812 = getelementptr inbounds nuw [14 x <2 x double>], ptr %4780, i64 0, i64 %4806
+  %4813 = load <2 x double>, ptr %4812, align 16, !tbaa !26
+  %4814 = select <2 x i1> %4394, <2 x double> %4809, <2 x double> %4813
+  store <2 x double> %4814, ptr %4808, align 16, !tbaa !26
+  %4815 = add nuw nsw i64 %4797, 2
+  %4816 = icmp eq i64 %4815, 14
+  br i1 %4816, label %4781, label %4796, !llvm.loop !147
+
+4817:                                             ; preds = %4781
+  %4818 = load <2 x double>, ptr %173, align 16, !tbaa !26
+  %4819 = load <2 x double>, ptr %184, align 16, !tbaa !26
+  %4820 = load <2 x double>, ptr %220, align 16, !tbaa !26
+  %4821 = load <2 x double>, ptr %172, align 16, !tbaa !26
+  %4822 = load <2 x double>, ptr %174, align 16, !tbaa !26
+  %4823 = fdiv <2 x double> %4820, %4032
+  %4824 = icmp sgt i64 %4794, 0
+  br label %4825
+
+4825:                                             ; preds = %4393, %4817
+  %4826 = phi <2 x double> [ %4823, %4817 ], [ %4042, %4393 ]
+  %4827 = phi i1 [ %4824, %4817 ], [ false, %4393 ]
+  %4828 = phi <2 x double> [ %4822, %4817 ], [ %4021, %4393 ]
+  %4829 = phi <2 x double> [ %4821, %4817 ], [ %4322, %4393 ]
+  %4830 = phi <2 x double> [ %4819, %4817 ], [ %4038, %4393 ]
+  %4831 = phi <2 x double> [ %4818, %4817 ], [ %4036, %4393 ]
+  %4832 = load <2 x double>, ptr %149, align 16, !tbaa !26
+  %4833 = fadd <2 x double> %4832, %4831
+  %4834 = select <2 x i1> %4394, <2 x double> %4832, <2 x double> %4833
+  store <2 x double> %4834, ptr %149, align 16, !tbaa !26
+  %4835 = load <2 x double>, ptr %164, align 16, !tbaa !26
+  %4836 = select <2 x i1> %4394, <2 x double> %4835, <2 x double> %4831
+  store <2 x double> %4836, ptr %164, align 16, !tbaa !26
+  %4837 = load <2 x double>, ptr %136, align 16, !tbaa !26
+  %4838 = fadd <2 x double> %4837, splat (double 1.000000e+00)
+  %4839 = select <2 x i1> %4394, <2 x double> %4837, <2 x double> %4838
+  store <2 x double> %4839, ptr %136, align 16, !tbaa !26
+  %4840 = load <2 x double>, ptr %138, align 16, !tbaa !26
+  %4841 = fcmp olt <2 x double> %4840, %4831
+  %4842 = select <2 x i1> %4394, <2 x i1> splat (i1 true), <2 x i1> %4841
+  %4843 = select <2 x i1> %4842, <2 x double> %4840, <2 x double> %4831
+  store <2 x double> %4843, ptr %138, align 16, !tbaa !26
+  %4844 = fcmp une <2 x double> %4830, zeroinitializer
+  %4845 = fcmp ueq <2 x double> %4031, zeroinitializer
+  %4846 = or <2 x i1> %4845, %4844
+  %4847 = fcmp olt <2 x double> %4826, splat (double 1.800000e+00)
+  %4848 = select <2 x i1> %4847, <2 x double> %4826, <2 x double> splat (double 1.800000e+00)
+  %4849 = select <2 x i1> %4846, <2 x double> splat (double 1.800000e+00), <2 x double> %4848
+  %4850 = fcmp ogt <2 x double> %4849, splat (double 2.000000e-01)
+  %4851 = select <2 x i1> %4850, <2 x double> %4849, <2 x double> splat (double 2.000000e-01)
+  %4852 = fmul <2 x double> %4831, %4851
+  %4853 = fmul <2 x double> %4831, splat (double 4.000000e+00)
+  %4854 = fcmp olt <2 x double> %4829, %4853
+  %4855 = select <2 x i1> %4854, <2 x double> %4829, <2 x double> %4853
+  %4856 = fcmp ogt <2 x double> %4852, %4855
+  %4857 = select <2 x i1> %4856, <2 x double> %4852, <2 x double> %4855
+  %4858 = select <2 x i1> %4394, <2 x double> %4829, <2 x double> zeroinitializer
+  store <2 x double> %4858, ptr %172, align 16, !tbaa !26
+  %4859 = select <2 x i1> %4394, <2 x double> %4828, <2 x double> zeroinitializer
+  store <2 x double> %4859, ptr %174, align 16, !tbaa !26
+  %4860 = load <2 x i64>, ptr %165, align 16, !tbaa !26
+  %4861 = and <2 x i64> %4860, %4422
+  store <2 x i64> %4861, ptr %165, align 16, !tbaa !26
+  %4862 = load <2 x i64>, ptr %166, align 16, !tbaa !26
+  %4863 = and <2 x i64> %4862, %4422
+  store <2 x i64> %4863, ptr %166, align 16, !tbaa !26
+  %4864 = load <2 x double>, ptr %210, align 16, !tbaa !26
+  %4865 = load <2 x double>, ptr %159, align 16, !tbaa !26
+  %4866 = select <2 x i1> %4394, <2 x double> %4865, <2 x double> %4864
+  store <2 x double> %4866, ptr %159, align 16, !tbaa !26
+  br i1 %4827, label %4867, label %5331
+
+4867:                                             ; preds = %4825, %5324
+  %4868 = phi i64 [ %5326, %5324 ], [ 0, %4825 ]
+  %4869 = phi <2 x double> [ %5325, %5324 ], [ %4857, %4825 ]
+  %4870 = load ptr, ptr %142, align 8, !tbaa !28
+  %4871 = getelementptr inbounds nuw %struct.Piece, ptr %4870, i64 %4868
+  %4872 = getelementptr inbounds nuw i8, ptr %4871, i64 976
+  %4873 = load <2 x double>, ptr %4872, align 16, !tbaa !26
+  %4874 = getelementptr inbounds nuw i8, ptr %4871, i64 368
+  %4875 = load <2 x double>, ptr %4874, align 16, !tbaa !26
+  %4876 = fmul <2 x double> %4875, splat (double 1.001000e+00)
+  %4877 = fcmp ole <2 x double> %4873, %4876
+  %4878 = getelementptr inbounds nuw i8, ptr %4871, i64 400
   %4879 = load <2 x double>, ptr %4878, align 16, !tbaa !26
-  %4880 = fmul <2 x double> %4874, %4879
-  %4881 = fneg <2 x double> %4856
-  %4882 = fdiv <2 x double> %4881, %4880
-  %4883 = fcmp ogt <2 x double> %4882, splat (double 0x3E7AD7F29ABCAF48)
-  %4884 = select <2 x i1> %4883, <2 x double> %4882, <2 x double> splat (double 0x3E7AD7F29ABCAF48)
-  %4885 = load <2 x double>, ptr %4812, align 16, !tbaa !26
-  %4886 = fsub <2 x double> %4885, %4884
-  %4887 = getelementptr inbounds nuw i8, ptr %4812, i64 640
-  %4888 = load <2 x double>, ptr %4887, align 16, !tbaa !26
-  %4889 = getelementptr inbounds nuw i8, ptr %4812, i64 656
-  %4890 = load <2 x double>, ptr %4889, align 16, !tbaa !26
-  %4891 = getelementptr inbounds nuw i8, ptr %4812, i64 672
-  %4892 = load <2 x double>, ptr %4891, align 16, !tbaa !26
-  %4893 = getelementptr inbounds nuw i8, ptr %4812, i64 688
-  %4894 = load <2 x double>, ptr %4893, align 16, !tbaa !26
-  %4895 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4886, <2 x double> %4894, <2 x double> %4892)
-  %4896 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4886, <2 x double> %4895, <2 x double> %4890)
-  %4897 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4886, <2 x double> %4896, <2 x double> %4888)
-  %4898 = fsub <2 x double> %4870, %4897
-  %4899 = getelementptr inbounds nuw i8, ptr %4812, i64 2144
-  %4900 = load ptr, ptr %4899, align 16, !tbaa !47
-  %4901 = getelementptr inbounds <2 x double>, ptr %4900, i64 %4877
-  %4902 = load <2 x double>, ptr %4901, align 16, !tbaa !26
-  %4903 = getelementptr inbounds nuw i8, ptr %4812, i64 2128
-  %4904 = load i64, ptr %4903, align 16, !tbaa !31
-  %4905 = icmp sgt i64 %4866, %4904
-  br i1 %4905, label %4914, label %4906
+  %4880 = getelementptr inbounds nuw i8, ptr %4871, i64 1040
+  %4881 = load <2 x double>, ptr %4880, align 16, !tbaa !26
+  %4882 = fsub <2 x double> %4879, %4881
+  %4883 = fmul <2 x double> %4879, splat (double 1.000000e-04)
+  %4884 = fcmp ole <2 x double> %4882, %4883
+  %4885 = getelementptr inbounds nuw i8, ptr %4871, i64 2080
+  %4886 = load <2 x i64>, ptr %4885, align 16, !tbaa !26
+  %4887 = and <2 x i64> %4886, %4334
+  %4888 = getelementptr inbounds nuw i8, ptr %4871, i64 1920
+  %4889 = load <2 x double>, ptr %4888, align 16, !tbaa !26
+  %4890 = fcmp oeq <2 x double> %4889, zeroinitializer
+  %4891 = and <2 x i1> %4877, %4890
+  %4892 = fcmp oeq <2 x double> %4889, splat (double 1.000000e+00)
+  %4893 = and <2 x i1> %4884, %4892
+  %4894 = or <2 x i1> %4891, %4893
+  %4895 = select <2 x i1> %4894, <2 x i64> %4887, <2 x i64> zeroinitializer
+  %4896 = fadd <2 x double> %4889, splat (double 1.000000e+00)
+  %4897 = icmp eq <2 x i64> %4895, zeroinitializer
+  %4898 = select <2 x i1> %4897, <2 x double> %4889, <2 x double> %4896
+  store <2 x double> %4898, ptr %4888, align 16, !tbaa !26
+  %4899 = getelementptr inbounds nuw i8, ptr %4871, i64 2096
+  %4900 = load <2 x i64>, ptr %4899, align 16, !tbaa !26
+  %4901 = or <2 x i64> %4895, %4900
+  store <2 x i64> %4901, ptr %4899, align 16, !tbaa !26
+  %4902 = getelementptr inbounds nuw i8, ptr %4871, i64 224
+  %4903 = load <2 x double>, ptr %4902, align 16, !tbaa !26
+  %4904 = getelementptr inbounds nuw i8, ptr %4871, i64 1504
+  %4905 = load <2 x double>, ptr %4904, align 16, !tbaa !26
+  %4906 = getelementptr inbounds nuw i8, ptr %4871, i64 1520
+  %4907 = load <2 x double>, ptr %4906, align 16, !tbaa !26
+  %4908 = fadd <2 x double> %4905, %4907
+  %4909 = fcmp ogt <2 x double> %4908, zeroinitializer
+  %4910 = xor <2 x i64> %4886, splat (i64 -1)
+  %4911 = and <2 x i64> %4334, %4910
+  %4912 = fcmp une <2 x double> %4903, zeroinitializer
+  %4913 = or <2 x i1> %4912, %4909
+  %4914 = getelementptr inbounds nuw i8, ptr %4871, i64 992
+  %4915 = load <2 x double>, ptr %4914, align 16, !tbaa !26
+  %4916 = fmul <2 x double> %4903, splat (double 3.000000e-03)
+  %4917 = fcmp ogt <2 x double> %4916, splat (double 0x3E7AD7F29ABCAF48)
+  %4918 = select <2 x i1> %4917, <2 x double> %4916, <2 x double> splat (double 0x3E7AD7F29ABCAF48)
+  %4919 = fcmp ole <2 x double> %4915, %4918
+  %4920 = select <2 x i1> %4919, <2 x i1> %4913, <2 x i1> zeroinitializer
+  %4921 = select <2 x i1> %4920, <2 x i64> %4911, <2 x i64> zeroinitializer
+  %4922 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %4921)
+  %4923 = icmp eq i64 %4922, 0
+  br i1 %4923, label %5324, label %4924
 
-4906:                                             ; preds = %4865
-  %4907 = getelementptr inbounds nuw i8, ptr %4812, i64 160
-  %4908 = load <2 x double>, ptr %4907, align 16, !tbaa !26
-  %4909 = getelementptr inbounds nuw i8, ptr %4812, i64 2152
-  %4910 = load ptr, ptr %4909, align 8, !tbaa !57
-  %4911 = getelementptr inbounds <2 x double>, ptr %4910, i64 %4877
-  %4912 = load <2 x double>, ptr %4911, align 16, !tbaa !26
-  %4913 = fmul <2 x double> %4912, %4908
-  br label %4934
+4924:                                             ; preds = %4867
+  %4925 = load i64, ptr %132, align 16, !tbaa !21
+  %4926 = load i64, ptr %133, align 8, !tbaa !22
+  %4927 = getelementptr inbounds nuw i8, ptr %4871, i64 960
+  %4928 = getelementptr inbounds nuw i8, ptr %4871, i64 1168
+  %4929 = load <2 x double>, ptr %4928, align 16, !tbaa !26
+  %4930 = getelementptr inbounds nuw i8, ptr %4871, i64 1488
+  %4931 = load <2 x double>, ptr %4930, align 16, !tbaa !26
+  %4932 = getelementptr inbounds nuw i8, ptr %4871, i64 208
+  %4933 = load <2 x double>, ptr %4932, align 16, !tbaa !26
+  %4934 = getelementptr inbounds nuw i8, ptr %4871, i64 2176
+  %4935 = load ptr, ptr %4934, align 16, !tbaa !48
+  %4936 = add nsw i64 %4925, -1
+  %4937 = getelementptr inbounds <2 x double>, ptr %4935, i64 %4936
+  %4938 = load <2 x double>, ptr %4937, align 16, !tbaa !26
+  %4939 = fmul <2 x double> %4933, %4938
+  %4940 = fneg <2 x double> %4915
+  %4941 = fdiv <2 x double> %4940, %4939
+  %4942 = fcmp ogt <2 x double> %4941, splat (double 0x3E7AD7F29ABCAF48)
+  %4943 = select <2 x i1> %4942, <2 x double> %4941, <2 x double> splat (double 0x3E7AD7F29ABCAF48)
+  %4944 = load <2 x double>, ptr %4871, align 16, !tbaa !26
+  %4945 = fsub <2 x double> %4944, %4943
+  %4946 = getelementptr inbounds nuw i8, ptr %4871, i64 640
+  %4947 = load <2 x double>, ptr %4946, align 16, !tbaa !26
+  %4948 = getelementptr inbounds nuw i8, ptr %4871, i64 656
+  %4949 = load <2 x double>, ptr %4948, align 16, !tbaa !26
+  %4950 = getelementptr inbounds nuw i8, ptr %4871, i64 672
+  %4951 = load <2 x double>, ptr %4950, align 16, !tbaa !26
+  %4952 = getelementptr inbounds nuw i8, ptr %4871, i64 688
+  %4953 = load <2 x double>, ptr %4952, align 16, !tbaa !26
+  %4954 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4945, <2 x double> %4953, <2 x double> %4951)
+  %4955 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4945, <2 x double> %4954, <2 x double> %4949)
+  %4956 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4945, <2 x double> %4955, <2 x double> %4947)
+  %4957 = fsub <2 x double> %4929, %4956
+  %4958 = getelementptr inbounds nuw i8, ptr %4871, i64 2144
+  %4959 = load ptr, ptr %4958, align 16, !tbaa !47
+  %4960 = getelementptr inbounds <2 x double>, ptr %4959, i64 %4936
+  %4961 = load <2 x double>, ptr %4960, align 16, !tbaa !26
+  %4962 = getelementptr inbounds nuw i8, ptr %4871, i64 2128
+  %4963 = load i64, ptr %4962, align 16, !tbaa !31
+  %4964 = icmp sgt i64 %4925, %4963
+  br i1 %4964, label %4973, label %4965
 
-4914:                                             ; preds = %4865
-  %4915 = getelementptr inbounds nuw i8, ptr %4812, i64 96
-  %4916 = load <2 x double>, ptr %4915, align 16, !tbaa !26
-  %4917 = getelementptr inbounds nuw i8, ptr %4812, i64 112
-  %4918 = load <2 x double>, ptr %4917, align 16, !tbaa !26
-  %4919 = getelementptr inbounds nuw i8, ptr %4812, i64 128
-  %4920 = load <2 x double>, ptr %4919, align 16, !tbaa !26
-  %4921 = fmul <2 x double> %4902, %4920
-  %4922 = fmul <2 x double> %4921, splat (double 0x3FD5555555555555)
-  %4923 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4918, <2 x double> splat (double 5.000000e-01), <2 x double> %4922)
-  %4924 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4902, <2 x double> %4923, <2 x double> %4916)
-  %4925 = getelementptr inbounds nuw i8, ptr %4812, i64 2152
-  %4926 = load ptr, ptr %4925, align 8, !tbaa !57
-  %4927 = getelementptr inbounds <2 x double>, ptr %4926, i64 %4877
-  %4928 = load <2 x double>, ptr %4927, align 16, !tbaa !26
-  %4929 = fmul <2 x double> %4928, %4920
-  %4930 = fmul <2 x double> %4929, splat (double 0x3FD5555555555555)
-  %4931 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4918, <2 x double> splat (double 5.000000e-01), <2 x double> %4930)
-  %4932 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4928, <2 x double> %4931, <2 x double> %4916)
-  %4933 = fmul <2 x double> %4928, %4932
-  br label %4934
+4965:                                             ; preds = %4924
+  %4966 = getelementptr inbounds nuw i8, ptr %4871, i64 160
+  %4967 = load <2 x double>, ptr %4966, align 16, !tbaa !26
+  %4968 = getelementptr inbounds nuw i8, ptr %4871, i64 2152
+  %4969 = load ptr, ptr %4968, align 8, !tbaa !57
+  %4970 = getelementptr inbounds <2 x double>, ptr %4969, i64 %4936
+  %4971 = load <2 x double>, ptr %4970, align 16, !tbaa !26
+  %4972 = fmul <2 x double> %4971, %4967
+  br label %4993
 
-4934:                                             ; preds = %4914, %4906
-  %4935 = phi ptr [ %4926, %4914 ], [ %4910, %4906 ]
-  %4936 = phi <2 x double> [ %4924, %4914 ], [ %4908, %4906 ]
-  %4937 = phi <2 x double> [ %4933, %4914 ], [ %4913, %4906 ]
-  %4938 = phi ptr [ %4925, %4914 ], [ %4909, %4906 ]
-  %4939 = sitofp i64 %4867 to double
-  %4940 = insertelement <2 x double> poison, double %4939, i64 0
-  %4941 = shufflevector <2 x double> %4940, <2 x double> poison, <2 x i32> zeroinitializer
-  %4942 = fmul <2 x double> %4902, %4936
-  %4943 = fdiv <2 x double> %4884, %4941
-  %4944 = getelementptr i8, ptr %4900, i64 -16
-  %4945 = getelementptr i8, ptr %4876, i64 -16
-  %4946 = icmp sgt i64 %4866, 0
-  br i1 %4946, label %4947, label %5048
+4973:                                             ; preds = %4924
+  %4974 = getelementptr inbounds nuw i8, ptr %4871, i64 96
+  %4975 = load <2 x double>, ptr %4974, align 16, !tbaa !26
+  %4976 = getelementptr inbounds nuw i8, ptr %4871, i64 112
+  %4977 = load <2 x double>, ptr %4976, align 16, !tbaa !26
+  %4978 = getelementptr inbounds nuw i8, ptr %4871, i64 128
+  %4979 = load <2 x double>, ptr %4978, align 16, !tbaa !26
+  %4980 = fmul <2 x double> %4961, %4979
+  %4981 = fmul <2 x double> %4980, splat (double 0x3FD5555555555555)
+  %4982 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4977, <2 x double> splat (double 5.000000e-01), <2 x double> %4981)
+  %4983 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4961, <2 x double> %4982, <2 x double> %4975)
+  %4984 = getelementptr inbounds nuw i8, ptr %4871, i64 2152
+  %4985 = load ptr, ptr %4984, align 8, !tbaa !57
+  %4986 = getelementptr inbounds <2 x double>, ptr %4985, i64 %4936
+  %4987 = load <2 x double>, ptr %4986, align 16, !tbaa !26
+  %4988 = fmul <2 x double> %4987, %4979
+  %4989 = fmul <2 x double> %4988, splat (double 0x3FD5555555555555)
+  %4990 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4977, <2 x double> splat (double 5.000000e-01), <2 x double> %4989)
+  %4991 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4987, <2 x double> %4990, <2 x double> %4975)
+  %4992 = fmul <2 x double> %4987, %4991
+  br label %4993
 
-4947:                                             ; preds = %4934
-  %4948 = fmul <2 x double> %4902, %4936
-  %4949 = getelementptr inbounds nuw i8, ptr %4812, i64 160
-  %4950 = getelementptr inbounds nuw i8, ptr %4812, i64 96
-  %4951 = getelementptr inbounds nuw i8, ptr %4812, i64 112
-  %4952 = getelementptr inbounds nuw i8, ptr %4812, i64 128
-  %4953 = getelementptr inbounds nuw i8, ptr %4812, i64 384
-  %4954 = getelementptr inbounds nuw i8, ptr %4812, i64 2224
-  %4955 = icmp eq <2 x i64> %4862, zeroinitializer
-  br label %4956
+4993:                                             ; preds = %4973, %4965
+  %4994 = phi ptr [ %4985, %4973 ], [ %4969, %4965 ]
+  %4995 = phi <2 x double> [ %4983, %4973 ], [ %4967, %4965 ]
+  %4996 = phi <2 x double> [ %4992, %4973 ], [ %4972, %4965 ]
+  %4997 = phi ptr [ %4984, %4973 ], [ %4968, %4965 ]
+  %4998 = sitofp i64 %4926 to double
+  %4999 = insertelement <2 x double> poison, double %4998, i64 0
+  %5000 = shufflevector <2 x double> %4999, <2 x double> poison, <2 x i32> zeroinitializer
+  %5001 = fmul <2 x double> %4961, %4995
+  %5002 = fdiv <2 x double> %4943, %5000
+  %5003 = getelementptr i8, ptr %4959, i64 -16
+  %5004 = getelementptr i8, ptr %4935, i64 -16
+  %5005 = icmp sgt i64 %4925, 0
+  br i1 %5005, label %5006, label %5107
 
-4956:                                             ; preds = %4947, %5035
-  %4957 = phi <2 x double> [ %4902, %4947 ], [ %5016, %5035 ]
-  %4958 = phi <2 x double> [ %4948, %4947 ], [ %5015, %5035 ]
-  %4959 = phi <2 x double> [ %4897, %4947 ], [ %5017, %5035 ]
-  %4960 = phi <2 x double> [ %4879, %4947 ], [ %5018, %5035 ]
-  %4961 = phi i64 [ %4877, %4947 ], [ %5041, %5035 ]
-  %4962 = icmp eq i64 %4961, 0
-  br i1 %4962, label %4963, label %4967
+5006:                                             ; preds = %4993
+  %5007 = fmul <2 x double> %4961, %4995
+  %5008 = getelementptr inbounds nuw i8, ptr %4871, i64 160
+  %5009 = getelementptr inbounds nuw i8, ptr %4871, i64 96
+  %5010 = getelementptr inbounds nuw i8, ptr %4871, i64 112
+  %5011 = getelementptr inbounds nuw i8, ptr %4871, i64 128
+  %5012 = getelementptr inbounds nuw i8, ptr %4871, i64 384
+  %5013 = getelementptr inbounds nuw i8, ptr %4871, i64 2224
+  %5014 = icmp eq <2 x i64> %4921, zeroinitializer
+  br label %5015
 
-4963:                                             ; preds = %4956
-  %4964 = fdiv <2 x double> zeroinitializer, %4959
-  %4965 = fsub <2 x double> %4958, %4958
-  %4966 = fmul <2 x double> %4964, %4965
-  br label %5012
+5015:                                             ; preds = %5006, %5094
+  %5016 = phi <2 x double> [ %4961, %5006 ], [ %5075, %5094 ]
+  %5017 = phi <2 x double> [ %5007, %5006 ], [ %5074, %5094 ]
+  %5018 = phi <2 x double> [ %4956, %5006 ], [ %5076, %5094 ]
+  %5019 = phi <2 x double> [ %4938, %5006 ], [ %5077, %5094 ]
+  %5020 = phi i64 [ %4936, %5006 ], [ %5100, %5094 ]
+  %5021 = icmp eq i64 %5020, 0
+  br i1 %5021, label %5022, label %5026
 
-4967:                                             ; preds = %4956
-  %4968 = getelementptr <2 x double>, ptr %4944, i64 %4961
-  %4969 = load <2 x double>, ptr %4968, align 16, !tbaa !26
-  %4970 = load i64, ptr %4903, align 16, !tbaa !31
-  %4971 = icmp sgt i64 %4961, %4970
-  br i1 %4971, label %4974, label %4972
+5022:                                             ; preds = %5015
+  %5023 = fdiv <2 x double> zeroinitializer, %5018
+  %5024 = fsub <2 x double> %5017, %5017
+  %5025 = fmul <2 x double> %5023, %5024
+  br label %5071
 
-4972:                                             ; preds = %4967
-  %4973 = load <2 x double>, ptr %4949, align 16, !tbaa !26
-  br label %4982
+5026:                                             ; preds = %5015
+  %5027 = getelementptr <2 x double>, ptr %5003, i64 %5020
+  %5028 = load <2 x double>, ptr %5027, align 16, !tbaa !26
+  %5029 = load i64, ptr %4962, align 16, !tbaa !31
+  %5030 = icmp sgt i64 %5020, %5029
+  br i1 %5030, label %5033, label %5031
 
-4974:                                             ; preds = %4967
-  %4975 = load <2 x double>, ptr %4950, align 16, !tbaa !26
-  %4976 = load <2 x double>, ptr %4951, align 16, !tbaa !26
-  %4977 = load <2 x double>, ptr %4952, align 16, !tbaa !26
-  %4978 = fmul <2 x double> %4969, %4977
-  %4979 = fmul <2 x double> %4978, splat (double 0x3FD5555555555555)
-  %4980 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4976, <2 x double> splat (double 5.000000e-01), <2 x double> %4979)
-  %4981 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4969, <2 x double> %4980, <2 x double> %4975)
-  br label %4982
+5031:                                             ; preds = %5026
+  %5032 = load <2 x double>, ptr %5008, align 16, !tbaa !26
+  br label %5041
 
-4982:                                             ; preds = %4972, %4974
-  %4983 = phi <2 x double> [ %4981, %4974 ], [ %4973, %4972 ]
-  %4984 = fmul <2 x double> %4969, %4983
-  %4985 = icmp slt i64 %4961, %4970
-  br i1 %4985, label %4986, label %4993
+5033:                                             ; preds = %5026
+  %5034 = load <2 x double>, ptr %5009, align 16, !tbaa !26
+  %5035 = load <2 x double>, ptr %5010, align 16, !tbaa !26
+  %5036 = load <2 x double>, ptr %5011, align 16, !tbaa !26
+  %5037 = fmul <2 x double> %5028, %5036
+  %5038 = fmul <2 x double> %5037, splat (double 0x3FD5555555555555)
+  %5039 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5035, <2 x double> splat (double 5.000000e-01), <2 x double> %5038)
+  %5040 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5028, <2 x double> %5039, <2 x double> %5034)
+  br label %5041
 
-4986:                                             ; preds = %4982
-  %4987 = load ptr, ptr %4954, align 16, !tbaa !73
-  %4988 = getelementptr inbounds nuw <2 x double>, ptr %4987, i64 %4961
-  %4989 = load <2 x double>, ptr %4988, align 16, !tbaa !26
-  %4990 = load <2 x double>, ptr %4953, align 16, !tbaa !26
-  %4991 = fmul <2 x double> %4989, %4990
-  %4992 = fmul <2 x double> %4989, %4990
-  br label %5002
+5041:                                             ; preds = %5031, %5033
+  %5042 = phi <2 x double> [ %5040, %5033 ], [ %5032, %5031 ]
+  %5043 = fmul <2 x double> %5028, %5042
+  %5044 = icmp slt i64 %5020, %5029
+  br i1 %5044, label %5045, label %5052
 
-4993:                                             ; preds = %4982
-  %4994 = load <2 x double>, ptr %4953, align 16, !tbaa !26
-  %4995 = load ptr, ptr %4954, align 16, !tbaa !73
-  %4996 = getelementptr inbounds nuw <2 x double>, ptr %4995, i64 %4961
-  %4997 = load <2 x double>, ptr %4996, align 16, !tbaa !26
-  %4998 = fsub <2 x double> %4897, %4994
-  %4999 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4997, <2 x double> %4998, <2 x double> %4994)
-  %5000 = fsub <2 x double> %4870, %4994
-  %5001 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4997, <2 x double> %5000, <2 x double> %4994)
-  br label %5002
+5045:                                             ; preds = %5041
+  %5046 = load ptr, ptr %5013, align 16, !tbaa !73
+  %5047 = getelementptr inbounds nuw <2 x double>, ptr %5046, i64 %5020
+  %5048 = load <2 x double>, ptr %5047, align 16, !tbaa !26
+  %5049 = load <2 x double>, ptr %5012, align 16, !tbaa !26
+  %5050 = fmul <2 x double> %5048, %5049
+  %5051 = fmul <2 x double> %5048, %5049
+  br label %5061
 
-5002:                                             ; preds = %4993, %4986
-  %5003 = phi <2 x double> [ %4991, %4986 ], [ %4999, %4993 ]
-  %5004 = phi <2 x double> [ %4992, %4986 ], [ %5001, %4993 ]
-  %5005 = fsub <2 x double> %5004, %5003
-  %5006 = fsub <2 x double> %4959, %5003
-  %5007 = fdiv <2 x double> %5005, %5006
-  %5008 = fsub <2 x double> %4984, %4958
-  %5009 = fmul <2 x double> %5008, %5007
-  %5010 = getelementptr <2 x double>, ptr %4945, i64 %4961
-  %5011 = load <2 x double>, ptr %5010, align 16, !tbaa !26
-  br label %5012
+5052:                                             ; preds = %5041
+  %5053 = load <2 x double>, ptr %5012, align 16, !tbaa !26
+  %5054 = load ptr, ptr %5013, align 16, !tbaa !73
+  %5055 = getelementptr inbounds nuw <2 x double>, ptr %5054, i64 %5020
+  %5056 = load <2 x double>, ptr %5055, align 16, !tbaa !26
+  %5057 = fsub <2 x double> %4956, %5053
+  %5058 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5056, <2 x double> %5057, <2 x double> %5053)
+  %5059 = fsub <2 x double> %4929, %5053
+  %5060 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5056, <2 x double> %5059, <2 x double> %5053)
+  br label %5061
 
-5012:                                             ; preds = %5002, %4963
-  %5013 = phi <2 x double> [ %5009, %5002 ], [ %4966, %4963 ]
-  %5014 = phi <2 x double> [ %5007, %5002 ], [ %4964, %4963 ]
-  %5015 = phi <2 x double> [ %4984, %5002 ], [ %4958, %4963 ]
-  %5016 = phi <2 x double> [ %4969, %5002 ], [ %4957, %4963 ]
-  %5017 = phi <2 x double> [ %5003, %5002 ], [ zeroinitializer, %4963 ]
-  %5018 = phi <2 x double> [ %5011, %5002 ], [ %4960, %4963 ]
-  %5019 = getelementptr inbounds nuw <2 x double>, ptr %4876, i64 %4961
-  %5020 = fsub <2 x double> %5018, %4960
-  %5021 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5020, <2 x double> %5014, <2 x double> %4960)
-  %5022 = load <2 x double>, ptr %5019, align 16, !tbaa !26
-  %5023 = select <2 x i1> %4955, <2 x double> %5022, <2 x double> %5021
-  store <2 x double> %5023, ptr %5019, align 16, !tbaa !26
-  %5024 = getelementptr inbounds nuw <2 x double>, ptr %4900, i64 %4961
-  %5025 = load i64, ptr %4903, align 16, !tbaa !31
-  %5026 = icmp slt i64 %4961, %5025
-  br i1 %5026, label %5027, label %5029
+5061:                                             ; preds = %5052, %5045
+  %5062 = phi <2 x double> [ %5050, %5045 ], [ %5058, %5052 ]
+  %5063 = phi <2 x double> [ %5051, %5045 ], [ %5060, %5052 ]
+  %5064 = fsub <2 x double> %5063, %5062
+  %5065 = fsub <2 x double> %5018, %5062
+  %5066 = fdiv <2 x double> %5064, %5065
+  %5067 = fsub <2 x double> %5043, %5017
+  %5068 = fmul <2 x double> %5067, %5066
+  %5069 = getelementptr <2 x double>, ptr %5004, i64 %5020
+  %5070 = load <2 x double>, ptr %5069, align 16, !tbaa !26
+  br label %5071
 
-5027:                                             ; preds = %5012
-  %5028 = load <2 x double>, ptr %4949, align 16, !tbaa !26
-  br label %5035
+5071:                                             ; preds = %5061, %5022
+  %5072 = phi <2 x double> [ %5068, %5061 ], [ %5025, %5022 ]
+  %5073 = phi <2 x double> [ %5066, %5061 ], [ %5023, %5022 ]
+  %5074 = phi <2 x double> [ %5043, %5061 ], [ %5017, %5022 ]
+  %5075 = phi <2 x double> [ %5028, %5061 ], [ %5016, %5022 ]
+  %5076 = phi <2 x double> [ %5062, %5061 ], [ zeroinitializer, %5022 ]
+  %5077 = phi <2 x double> [ %5070, %5061 ], [ %5019, %5022 ]
+  %5078 = getelementptr inbounds nuw <2 x double>, ptr %4935, i64 %5020
+  %5079 = fsub <2 x double> %5077, %5019
+  %5080 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5079, <2 x double> %5073, <2 x double> %5019)
+  %5081 = load <2 x double>, ptr %5078, align 16, !tbaa !26
+  %5082 = select <2 x i1> %5014, <2 x double> %5081, <2 x double> %5080
+  store <2 x double> %5082, ptr %5078, align 16, !tbaa !26
+  %5083 = getelementptr inbounds nuw <2 x double>, ptr %4959, i64 %5020
+  %5084 = load i64, ptr %4962, align 16, !tbaa !31
+  %5085 = icmp slt i64 %5020, %5084
+  br i1 %5085, label %5086, label %5088
 
-5029:                                             ; preds = %5012
-  %5030 = load <2 x double>, ptr %4950, align 16, !tbaa !26
-  %5031 = load <2 x double>, ptr %4951, align 16, !tbaa !26
-  %5032 = load <2 x double>, ptr %4952, align 16, !tbaa !26
-  %5033 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4957, <2 x double> %5032, <2 x double> %5031)
-  %5034 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4957, <2 x double> %5033, <2 x double> %5030)
-  br label %5035
+5086:                                             ; preds = %5071
+  %5087 = load <2 x double>, ptr %5008, align 16, !tbaa !26
+  br label %5094
 
-5035:                                             ; preds = %5029, %5027
-  %5036 = phi <2 x double> [ %5028, %5027 ], [ %5034, %5029 ]
-  %5037 = fdiv <2 x double> %5013, %5036
-  %5038 = fadd <2 x double> %4957, %5037
-  %5039 = load <2 x double>, ptr %5024, align 16, !tbaa !26
-  %5040 = select <2 x i1> %4955, <2 x double> %5039, <2 x double> %5038
-  store <2 x double> %5040, ptr %5024, align 16, !tbaa !26
-  %5041 = add nsw i64 %4961, -1
-  %5042 = icmp sgt i64 %4961, 0
-  br i1 %5042, label %4956, label %5043, !llvm.loop !147
+5088:                                             ; preds = %5071
+  %5089 = load <2 x double>, ptr %5009, align 16, !tbaa !26
+  %5090 = load <2 x double>, ptr %5010, align 16, !tbaa !26
+  %5091 = load <2 x double>, ptr %5011, align 16, !tbaa !26
+  %5092 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5016, <2 x double> %5091, <2 x double> %5090)
+  %5093 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5016, <2 x double> %5092, <2 x double> %5089)
+  br label %5094
 
-5043:                                             ; preds = %5035
-  %5044 = load ptr, ptr %4938, align 8, !tbaa !57
-  %5045 = load i64, ptr %132, align 16, !tbaa !21
-  %5046 = load i64, ptr %4903, align 16, !tbaa !31
-  %5047 = add nsw i64 %5045, -1
-  br label %5048
+5094:                                             ; preds = %5088, %5086
+  %5095 = phi <2 x double> [ %5087, %5086 ], [ %5093, %5088 ]
+  %5096 = fdiv <2 x double> %5072, %5095
+  %5097 = fadd <2 x double> %5016, %5096
+  %5098 = load <2 x double>, ptr %5083, align 16, !tbaa !26
+  %5099 = select <2 x i1> %5014, <2 x double> %5098, <2 x double> %5097
+  store <2 x double> %5099, ptr %5083, align 16, !tbaa !26
+  %5100 = add nsw i64 %5020, -1
+  %5101 = icmp sgt i64 %5020, 0
+  br i1 %5101, label %5015, label %5102, !llvm.loop !148
 
-5048:                                             ; preds = %5043, %4934
-  %5049 = phi i64 [ %5047, %5043 ], [ %4877, %4934 ]
-  %5050 = phi i64 [ %5046, %5043 ], [ %4904, %4934 ]
-  %5051 = phi i64 [ %5045, %5043 ], [ %4866, %4934 ]
-  %5052 = phi ptr [ %5044, %5043 ], [ %4935, %4934 ]
-  %5053 = getelementptr inbounds <2 x double>, ptr %5052, i64 %5049
-  %5054 = load <2 x double>, ptr %5053, align 16, !tbaa !26
-  %5055 = icmp sgt i64 %5051, %5050
-  br i1 %5055, label %5059, label %5056
+5102:                                             ; preds = %5094
+  %5103 = load ptr, ptr %4997, align 8, !tbaa !57
+  %5104 = load i64, ptr %132, align 16, !tbaa !21
+  %5105 = load i64, ptr %4962, align 16, !tbaa !31
+  %5106 = add nsw i64 %5104, -1
+  br label %5107
 
-5056:                                             ; preds = %5048
-  %5057 = getelementptr inbounds nuw i8, ptr %4812, i64 160
-  %5058 = load <2 x double>, ptr %5057, align 16, !tbaa !26
-  br label %5070
+5107:                                             ; preds = %5102, %4993
+  %5108 = phi i64 [ %5106, %5102 ], [ %4936, %4993 ]
+  %5109 = phi i64 [ %5105, %5102 ], [ %4963, %4993 ]
+  %5110 = phi i64 [ %5104, %5102 ], [ %4925, %4993 ]
+  %5111 = phi ptr [ %5103, %5102 ], [ %4994, %4993 ]
+  %5112 = getelementptr inbounds <2 x double>, ptr %5111, i64 %5108
+  %5113 = load <2 x double>, ptr %5112, align 16, !tbaa !26
+  %5114 = icmp sgt i64 %5110, %5109
+  br i1 %5114, label %5118, label %5115
 
-5059:                                             ; preds = %5048
-  %5060 = getelementptr inbounds nuw i8, ptr %4812, i64 96
-  %5061 = load <2 x double>, ptr %5060, align 16, !tbaa !26
-  %5062 = getelementptr inbounds nuw i8, ptr %4812, i64 112
-  %5063 = load <2 x double>, ptr %5062, align 16, !tbaa !26
-  %5064 = getelementptr inbounds nuw i8, ptr %4812, i64 128
-  %5065 = load <2 x double>, ptr %5064, align 16, !tbaa !26
-  %5066 = fmul <2 x double> %5054, %5065
-  %5067 = fmul <2 x double> %5066, splat (double 0x3FD5555555555555)
-  %5068 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5063, <2 x double> splat (double 5.000000e-01), <2 x double> %5067)
-  %5069 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5054, <2 x double> %5068, <2 x double> %5061)
-  br label %5070
+5115:                                             ; preds = %5107
+  %5116 = getelementptr inbounds nuw i8, ptr %4871, i64 160
+  %5117 = load <2 x double>, ptr %5116, align 16, !tbaa !26
+  br label %5129
 
-5070:                                             ; preds = %5059, %5056
-  %5071 = phi <2 x double> [ %5058, %5056 ], [ %5069, %5059 ]
-  %5072 = getelementptr i8, ptr %5052, i64 -16
-  %5073 = icmp sgt i64 %5051, 0
-  br i1 %5073, label %5074, label %5083
+5118:                                             ; preds = %5107
+  %5119 = getelementptr inbounds nuw i8, ptr %4871, i64 96
+  %5120 = load <2 x double>, ptr %5119, align 16, !tbaa !26
+  %5121 = getelementptr inbounds nuw i8, ptr %4871, i64 112
+  %5122 = load <2 x double>, ptr %5121, align 16, !tbaa !26
+  %5123 = getelementptr inbounds nuw i8, ptr %4871, i64 128
+  %5124 = load <2 x double>, ptr %5123, align 16, !tbaa !26
+  %5125 = fmul <2 x double> %5113, %5124
+  %5126 = fmul <2 x double> %5125, splat (double 0x3FD5555555555555)
+  %5127 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5122, <2 x double> splat (double 5.000000e-01), <2 x double> %5126)
+  %5128 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5113, <2 x double> %5127, <2 x double> %5120)
+  br label %5129
 
-5074:                                             ; preds = %5070
-  %5075 = fmul <2 x double> %5054, %5071
-  %5076 = getelementptr inbounds nuw i8, ptr %4812, i64 160
-  %5077 = getelementptr inbounds nuw i8, ptr %4812, i64 96
-  %5078 = getelementptr inbounds nuw i8, ptr %4812, i64 112
-  %5079 = getelementptr inbounds nuw i8, ptr %4812, i64 128
-  %5080 = getelementptr inbounds nuw i8, ptr %4812, i64 384
-  %5081 = getelementptr inbounds nuw i8, ptr %4812, i64 2224
-  %5082 = icmp eq <2 x i64> %4862, zeroinitializer
-  br label %5091
+5129:                                             ; preds = %5118, %5115
+  %5130 = phi <2 x double> [ %5117, %5115 ], [ %5128, %5118 ]
+  %5131 = getelementptr i8, ptr %5111, i64 -16
+  %5132 = icmp sgt i64 %5110, 0
+  br i1 %5132, label %5133, label %5142
 
-5083:                                             ; preds = %5155, %5070
-  %5084 = icmp sgt i64 %4867, 0
-  br i1 %5084, label %5085, label %5163
+5133:                                             ; preds = %5129
+  %5134 = fmul <2 x double> %5113, %5130
+  %5135 = getelementptr inbounds nuw i8, ptr %4871, i64 160
+  %5136 = getelementptr inbounds nuw i8, ptr %4871, i64 96
+  %5137 = getelementptr inbounds nuw i8, ptr %4871, i64 112
+  %5138 = getelementptr inbounds nuw i8, ptr %4871, i64 128
+  %5139 = getelementptr inbounds nuw i8, ptr %4871, i64 384
+  %5140 = getelementptr inbounds nuw i8, ptr %4871, i64 2224
+  %5141 = icmp eq <2 x i64> %4921, zeroinitializer
+  br label %5150
 
-5085:                                             ; preds = %5083
-  %5086 = getelementptr inbounds nuw i8, ptr %4812, i64 2312
-  %5087 = icmp eq <2 x i64> %4862, zeroinitializer
-  %5088 = getelementptr inbounds nuw i8, ptr %4812, i64 2320
-  %5089 = getelementptr inbounds nuw i8, ptr %4812, i64 2264
-  %5090 = getelementptr inbounds nuw i8, ptr %4812, i64 2272
-  br label %5234
+5142:                                             ; preds = %5214, %5129
+  %5143 = icmp sgt i64 %4926, 0
+  br i1 %5143, label %5144, label %5222
 
-5091:                                             ; preds = %5074, %5155
-  %5092 = phi <2 x double> [ %5054, %5074 ], [ %5138, %5155 ]
-  %5093 = phi <2 x double> [ %5075, %5074 ], [ %5139, %5155 ]
-  %5094 = phi <2 x double> [ %4897, %5074 ], [ %5137, %5155 ]
-  %5095 = phi i64 [ %5049, %5074 ], [ %5161, %5155 ]
-  %5096 = icmp eq i64 %5095, 0
-  %5097 = load i64, ptr %4903, align 16, !tbaa !31
-  br i1 %5096, label %5136, label %5098
+5144:                                             ; preds = %5142
+  %5145 = getelementptr inbounds nuw i8, ptr %4871, i64 2312
+  %5146 = icmp eq <2 x i64> %4921, zeroinitializer
+  %5147 = getelementptr inbounds nuw i8, ptr %4871, i64 2320
+  %5148 = getelementptr inbounds nuw i8, ptr %4871, i64 2264
+  %5149 = getelementptr inbounds nuw i8, ptr %4871, i64 2272
+  br label %5293
 
-5098:                                             ; preds = %5091
-  %5099 = getelementptr <2 x double>, ptr %5072, i64 %5095
-  %5100 = load <2 x double>, ptr %5099, align 16, !tbaa !26
-  %5101 = icmp sgt i64 %5095, %5097
-  br i1 %5101, label %5104, label %5102
+5150:                                             ; preds = %5133, %5214
+  %5151 = phi <2 x double> [ %5113, %5133 ], [ %5197, %5214 ]
+  %5152 = phi <2 x double> [ %5134, %5133 ], [ %5198, %5214 ]
+  %5153 = phi <2 x double> [ %4956, %5133 ], [ %5196, %5214 ]
+  %5154 = phi i64 [ %5108, %5133 ], [ %5220, %5214 ]
+  %5155 = icmp eq i64 %5154, 0
+  %5156 = load i64, ptr %4962, align 16, !tbaa !31
+  br i1 %5155, label %5195, label %5157
 
-5102:                                             ; preds = %5098
-  %5103 = load <2 x double>, ptr %5076, align 16, !tbaa !26
-  br label %5112
+5157:                                             ; preds = %5150
+  %5158 = getelementptr <2 x double>, ptr %5131, i64 %5154
+  %5159 = load <2 x double>, ptr %5158, align 16, !tbaa !26
+  %5160 = icmp sgt i64 %5154, %5156
+  br i1 %5160, label %5163, label %5161
 
-5104:                                             ; preds = %5098
-  %5105 = load <2 x double>, ptr %5077, align 16, !tbaa !26
-  %5106 = load <2 x double>, ptr %5078, align 16, !tbaa !26
-  %5107 = load <2 x double>, ptr %5079, align 16, !tbaa !26
-  %5108 = fmul <2 x double> %5100, %5107
-  %5109 = fmul <2 x double> %5108, splat (double 0x3FD5555555555555)
-  %5110 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5106, <2 x double> splat (double 5.000000e-01), <2 x double> %5109)
-  %5111 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5100, <2 x double> %5110, <2 x double> %5105)
-  br label %5112
+5161:                                             ; preds = %5157
+  %5162 = load <2 x double>, ptr %5135, align 16, !tbaa !26
+  br label %5171
 
-5112:                                             ; preds = %5102, %5104
-  %5113 = phi <2 x double> [ %5111, %5104 ], [ %5103, %5102 ]
-  %5114 = fmul <2 x double> %5100, %5113
-  %5115 = icmp slt i64 %5095, %5097
-  br i1 %5115, label %5116, label %5123
+5163:                                             ; preds = %5157
+  %5164 = load <2 x double>, ptr %5136, align 16, !tbaa !26
+  %5165 = load <2 x double>, ptr %5137, align 16, !tbaa !26
+  %5166 = load <2 x double>, ptr %5138, align 16, !tbaa !26
+  %5167 = fmul <2 x double> %5159, %5166
+  %5168 = fmul <2 x double> %5167, splat (double 0x3FD5555555555555)
+  %5169 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5165, <2 x double> splat (double 5.000000e-01), <2 x double> %5168)
+  %5170 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5159, <2 x double> %5169, <2 x double> %5164)
+  br label %5171
 
-5116:                                             ; preds = %5112
-  %5117 = load ptr, ptr %5081, align 16, !tbaa !73
-  %5118 = getelementptr inbounds nuw <2 x double>, ptr %5117, i64 %5095
-  %5119 = load <2 x double>, ptr %5118, align 16, !tbaa !26
-  %5120 = load <2 x double>, ptr %5080, align 16, !tbaa !26
-  %5121 = fmul <2 x double> %5119, %5120
-  %5122 = fmul <2 x double> %5119, %5120
-  br label %5132
+5171:                                             ; preds = %5161, %5163
+  %5172 = phi <2 x double> [ %5170, %5163 ], [ %5162, %5161 ]
+  %5173 = fmul <2 x double> %5159, %5172
+  %5174 = icmp slt i64 %5154, %5156
+  br i1 %5174, label %5175, label %5182
 
-5123:                                             ; preds = %5112
-  %5124 = load <2 x double>, ptr %5080, align 16, !tbaa !26
-  %5125 = load ptr, ptr %5081, align 16, !tbaa !73
-  %5126 = getelementptr inbounds nuw <2 x double>, ptr %5125, i64 %5095
-  %5127 = load <2 x double>, ptr %5126, align 16, !tbaa !26
-  %5128 = fsub <2 x double> %4897, %5124
-  %5129 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5127, <2 x double> %5128, <2 x double> %5124)
-  %5130 = fsub <2 x double> %4870, %5124
-  %5131 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5127, <2 x double> %5130, <2 x double> %5124)
-  br label %5132
+5175:                                             ; preds = %5171
+  %5176 = load ptr, ptr %5140, align 16, !tbaa !73
+  %5177 = getelementptr inbounds nuw <2 x double>, ptr %5176, i64 %5154
+  %5178 = load <2 x double>, ptr %5177, align 16, !tbaa !26
+  %5179 = load <2 x double>, ptr %5139, align 16, !tbaa !26
+  %5180 = fmul <2 x double> %5178, %5179
+  %5181 = fmul <2 x double> %5178, %5179
+  br label %5191
 
-5132:                                             ; preds = %5123, %5116
-  %5133 = phi <2 x double> [ %5121, %5116 ], [ %5129, %5123 ]
-  %5134 = phi <2 x double> [ %5122, %5116 ], [ %5131, %5123 ]
-  %5135 = fsub <2 x double> %5134, %5133
-  br label %5136
+5182:                                             ; preds = %5171
+  %5183 = load <2 x double>, ptr %5139, align 16, !tbaa !26
+  %5184 = load ptr, ptr %5140, align 16, !tbaa !73
+  %5185 = getelementptr inbounds nuw <2 x double>, ptr %5184, i64 %5154
+  %5186 = load <2 x double>, ptr %5185, align 16, !tbaa !26
+  %5187 = fsub <2 x double> %4956, %5183
+  %5188 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5186, <2 x double> %5187, <2 x double> %5183)
+  %5189 = fsub <2 x double> %4929, %5183
+  %5190 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5186, <2 x double> %5189, <2 x double> %5183)
+  br label %5191
 
-5136:                                             ; preds = %5091, %5132
-  %5137 = phi <2 x double> [ %5133, %5132 ], [ zeroinitializer, %5091 ]
-  %5138 = phi <2 x double> [ %5100, %5132 ], [ %5092, %5091 ]
-  %5139 = phi <2 x double> [ %5114, %5132 ], [ %5093, %5091 ]
-  %5140 = phi <2 x double> [ %5135, %5132 ], [ zeroinitializer, %5091 ]
-  %5141 = fsub <2 x double> %5094, %5137
-  %5142 = fdiv <2 x double> %5140, %5141
-  %5143 = fsub <2 x double> %5139, %5093
-  %5144 = fmul <2 x double> %5143, %5142
-  %5145 = getelementptr inbounds nuw <2 x double>, ptr %5052, i64 %5095
-  %5146 = icmp slt i64 %5095, %5097
-  br i1 %5146, label %5147, label %5149
+5191:                                             ; preds = %5182, %5175
+  %5192 = phi <2 x double> [ %5180, %5175 ], [ %5188, %5182 ]
+  %5193 = phi <2 x double> [ %5181, %5175 ], [ %5190, %5182 ]
+  %5194 = fsub <2 x double> %5193, %5192
+  br label %5195
 
-5147:                                             ; preds = %5136
-  %5148 = load <2 x double>, ptr %5076, align 16, !tbaa !26
-  br label %5155
+5195:                                             ; preds = %5150, %5191
+  %5196 = phi <2 x double> [ %5192, %5191 ], [ zeroinitializer, %5150 ]
+  %5197 = phi <2 x double> [ %5159, %5191 ], [ %5151, %5150 ]
+  %5198 = phi <2 x double> [ %5173, %5191 ], [ %5152, %5150 ]
+  %5199 = phi <2 x double> [ %5194, %5191 ], [ zeroinitializer, %5150 ]
+  %5200 = fsub <2 x double> %5153, %5196
+  %5201 = fdiv <2 x double> %5199, %5200
+  %5202 = fsub <2 x double> %5198, %5152
+  %5203 = fmul <2 x double> %5202, %5201
+  %5204 = getelementptr inbounds nuw <2 x double>, ptr %5111, i64 %5154
+  %5205 = icmp slt i64 %5154, %5156
+  br i1 %5205, label %5206, label %5208
 
-5149:                                             ; preds = %5136
-  %5150 = load <2 x double>, ptr %5077, align 16, !tbaa !26
-  %5151 = load <2 x double>, ptr %5078, align 16, !tbaa !26
-  %5152 = load <2 x double>, ptr %5079, align 16, !tbaa !26
-  %5153 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5092, <2 x double> %5152, <2 x double> %5151)
-  %5154 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5092, <2 x double> %5153, <2 x double> %5150)
-  br label %5155
+5206:                                             ; preds = %5195
+  %5207 = load <2 x double>, ptr %5135, align 16, !tbaa !26
+  br label %5214
 
-5155:                                             ; preds = %5149, %5147
-  %5156 = phi <2 x double> [ %5148, %5147 ], [ %5154, %5149 ]
-  %5157 = fdiv <2 x double> %5144, %5156
-  %5158 = fadd <2 x double> %5092, %5157
-  %5159 = load <2 x double>, ptr %5145, align 16, !tbaa !26
-  %5160 = select <2 x i1> %5082, <2 x double> %5159, <2 x double> %5158
-  store <2 x double> %5160, ptr %5145, align 16, !tbaa !26
-  %5161 = add nsw i64 %5095, -1
-  %5162 = icmp sgt i64 %5095, 0
-  br i1 %5162, label %5091, label %5083, !llvm.loop !147
+5208:                                             ; preds = %5195
+  %5209 = load <2 x double>, ptr %5136, align 16, !tbaa !26
+  %5210 = load <2 x double>, ptr %5137, align 16, !tbaa !26
+  %5211 = load <2 x double>, ptr %5138, align 16, !tbaa !26
+  %5212 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5151, <2 x double> %5211, <2 x double> %5210)
+  %5213 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5151, <2 x double> %5212, <2 x double> %5209)
+  br label %5214
 
-5163:                                             ; preds = %5234, %5083
-  %5164 = getelementptr inbounds nuw i8, ptr %4812, i64 2312
-  %5165 = load ptr, ptr %5164, align 8, !tbaa !50
-  %5166 = getelementptr inbounds <2 x double>, ptr %5165, i64 %4867
-  %5167 = getelementptr inbounds nuw i8, ptr %4812, i64 352
-  %5168 = load <2 x double>, ptr %5167, align 16, !tbaa !26
-  %5169 = load <2 x double>, ptr %5166, align 16, !tbaa !26
-  %5170 = icmp eq <2 x i64> %4862, zeroinitializer
-  %5171 = select <2 x i1> %5170, <2 x double> %5169, <2 x double> %5168
-  store <2 x double> %5171, ptr %5166, align 16, !tbaa !26
-  %5172 = getelementptr inbounds nuw i8, ptr %4812, i64 2320
-  %5173 = load ptr, ptr %5172, align 16, !tbaa !60
-  %5174 = getelementptr inbounds <2 x double>, ptr %5173, i64 %4867
-  %5175 = load <2 x double>, ptr %5167, align 16, !tbaa !26
-  %5176 = load <2 x double>, ptr %5174, align 16, !tbaa !26
-  %5177 = select <2 x i1> %5170, <2 x double> %5176, <2 x double> %5175
-  store <2 x double> %5177, ptr %5174, align 16, !tbaa !26
-  %5178 = getelementptr inbounds nuw i8, ptr %4812, i64 1184
-  %5179 = fneg <2 x double> %4898
-  %5180 = getelementptr inbounds nuw i8, ptr %4812, i64 192
-  %5181 = load <2 x double>, ptr %4868, align 16, !tbaa !26
-  %5182 = select <2 x i1> %5170, <2 x double> %5181, <2 x double> %4886
-  store <2 x double> %5182, ptr %4868, align 16, !tbaa !26
-  %5183 = getelementptr inbounds nuw i8, ptr %4812, i64 976
-  %5184 = load <2 x double>, ptr %5183, align 16, !tbaa !26
-  %5185 = select <2 x i1> %5170, <2 x double> %5184, <2 x double> %4897
-  store <2 x double> %5185, ptr %5183, align 16, !tbaa !26
-  %5186 = getelementptr inbounds nuw i8, ptr %4812, i64 1168
-  %5187 = load <2 x double>, ptr %5186, align 16, !tbaa !26
-  %5188 = select <2 x i1> %5170, <2 x double> %5187, <2 x double> %4897
-  store <2 x double> %5188, ptr %5186, align 16, !tbaa !26
-  %5189 = getelementptr inbounds nuw i8, ptr %4812, i64 1008
-  %5190 = load <2 x double>, ptr %5189, align 16, !tbaa !26
-  %5191 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5179, <2 x double> %4880, <2 x double> %5190)
-  %5192 = select <2 x i1> %5170, <2 x double> %5190, <2 x double> %5191
-  store <2 x double> %5192, ptr %5189, align 16, !tbaa !26
-  %5193 = getelementptr inbounds nuw i8, ptr %4812, i64 992
-  %5194 = load <2 x double>, ptr %5193, align 16, !tbaa !26
-  %5195 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4898, <2 x double> %4880, <2 x double> %5194)
-  %5196 = select <2 x i1> %5170, <2 x double> %5194, <2 x double> %5195
-  store <2 x double> %5196, ptr %5193, align 16, !tbaa !26
-  %5197 = getelementptr inbounds nuw i8, ptr %4812, i64 1072
-  %5198 = load <2 x double>, ptr %5197, align 16, !tbaa !26
-  %5199 = load <2 x double>, ptr %5180, align 16, !tbaa !26
-  %5200 = fneg <2 x double> %5199
-  %5201 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5200, <2 x double> %4872, <2 x double> %4942)
-  %5202 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4898, <2 x double> %5201, <2 x double> %5198)
-  %5203 = select <2 x i1> %5170, <2 x double> %5198, <2 x double> %5202
-  store <2 x double> %5203, ptr %5197, align 16, !tbaa !26
-  %5204 = load <2 x double>, ptr %5178, align 16, !tbaa !26
-  %5205 = select <2 x i1> %5170, <2 x double> %5204, <2 x double> %4886
-  store <2 x double> %5205, ptr %5178, align 16, !tbaa !26
-  %5206 = getelementptr inbounds nuw i8, ptr %4812, i64 1200
-  %5207 = load <2 x double>, ptr %5206, align 16, !tbaa !26
-  %5208 = select <2 x i1> %5170, <2 x double> %5207, <2 x double> %4897
-  store <2 x double> %5208, ptr %5206, align 16, !tbaa !26
-  %5209 = getelementptr inbounds nuw i8, ptr %4812, i64 1392
-  %5210 = load <2 x double>, ptr %5209, align 16, !tbaa !26
-  %5211 = select <2 x i1> %5170, <2 x double> %5210, <2 x double> %4897
-  store <2 x double> %5211, ptr %5209, align 16, !tbaa !26
-  %5212 = getelementptr inbounds nuw i8, ptr %4812, i64 1232
-  %5213 = load <2 x double>, ptr %5212, align 16, !tbaa !26
-  %5214 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5179, <2 x double> %4880, <2 x double> %5213)
-  %5215 = select <2 x i1> %5170, <2 x double> %5213, <2 x double> %5214
-  store <2 x double> %5215, ptr %5212, align 16, !tbaa !26
-  %5216 = getelementptr inbounds nuw i8, ptr %4812, i64 1216
-  %5217 = load <2 x double>, ptr %5216, align 16, !tbaa !26
-  %5218 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4898, <2 x double> %4880, <2 x double> %5217)
-  %5219 = select <2 x i1> %5170, <2 x double> %5217, <2 x double> %5218
-  store <2 x double> %5219, ptr %5216, align 16, !tbaa !26
-  %5220 = getelementptr inbounds nuw i8, ptr %4812, i64 1296
-  %5221 = load <2 x double>, ptr %5220, align 16, !tbaa !26
-  %5222 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5200, <2 x double> %4872, <2 x double> %4937)
-  %5223 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4898, <2 x double> %5222, <2 x double> %5221)
-  %5224 = select <2 x i1> %5170, <2 x double> %5221, <2 x double> %5223
-  store <2 x double> %5224, ptr %5220, align 16, !tbaa !26
-  %5225 = load <2 x i64>, ptr %4826, align 16, !tbaa !26
-  %5226 = or <2 x i64> %5225, %4862
-  store <2 x i64> %5226, ptr %4826, align 16, !tbaa !26
-  %5227 = load <2 x double>, ptr %224, align 16, !tbaa !26
-  %5228 = fmul <2 x double> %5227, splat (double 4.000000e+01)
-  %5229 = fcmp olt <2 x double> %4810, %5228
-  %5230 = select <2 x i1> %5229, <2 x double> %4810, <2 x double> %5228
-  %5231 = icmp ne <2 x i64> %4862, zeroinitializer
-  %5232 = select <2 x i1> %4853, <2 x i1> %5231, <2 x i1> zeroinitializer
-  %5233 = select <2 x i1> %5232, <2 x double> %5230, <2 x double> %4810
-  br label %5265
+5214:                                             ; preds = %5208, %5206
+  %5215 = phi <2 x double> [ %5207, %5206 ], [ %5213, %5208 ]
+  %5216 = fdiv <2 x double> %5203, %5215
+  %5217 = fadd <2 x double> %5151, %5216
+  %5218 = load <2 x double>, ptr %5204, align 16, !tbaa !26
+  %5219 = select <2 x i1> %5141, <2 x double> %5218, <2 x double> %5217
+  store <2 x double> %5219, ptr %5204, align 16, !tbaa !26
+  %5220 = add nsw i64 %5154, -1
+  %5221 = icmp sgt i64 %5154, 0
+  br i1 %5221, label %5150, label %5142, !llvm.loop !148
 
-5234:                                             ; preds = %5085, %5234
-  %5235 = phi i64 [ 0, %5085 ], [ %5263, %5234 ]
-  %5236 = uitofp nneg i64 %5235 to double
-  %5237 = insertelement <2 x double> poison, double %5236, i64 0
-  %5238 = shufflevector <2 x double> %5237, <2 x double> poison, <2 x i32> zeroinitializer
-  %5239 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5238, <2 x double> %4943, <2 x double> %4886)
-  %5240 = load <2 x double>, ptr %4887, align 16, !tbaa !26
-  %5241 = load <2 x double>, ptr %4889, align 16, !tbaa !26
-  %5242 = load <2 x double>, ptr %4891, align 16, !tbaa !26
-  %5243 = load <2 x double>, ptr %4893, align 16, !tbaa !26
-  %5244 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5239, <2 x double> %5243, <2 x double> %5242)
-  %5245 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5239, <2 x double> %5244, <2 x double> %5241)
-  %5246 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5239, <2 x double> %5245, <2 x double> %5240)
-  %5247 = load ptr, ptr %5086, align 8, !tbaa !50
-  %5248 = getelementptr inbounds nuw <2 x double>, ptr %5247, i64 %5235
+5222:                                             ; preds = %5293, %5142
+  %5223 = getelementptr inbounds nuw i8, ptr %4871, i64 2312
+  %5224 = load ptr, ptr %5223, align 8, !tbaa !50
+  %5225 = getelementptr inbounds <2 x double>, ptr %5224, i64 %4926
+  %5226 = getelementptr inbounds nuw i8, ptr %4871, i64 352
+  %5227 = load <2 x double>, ptr %5226, align 16, !tbaa !26
+  %5228 = load <2 x double>, ptr %5225, align 16, !tbaa !26
+  %5229 = icmp eq <2 x i64> %4921, zeroinitializer
+  %5230 = select <2 x i1> %5229, <2 x double> %5228, <2 x double> %5227
+  store <2 x double> %5230, ptr %5225, align 16, !tbaa !26
+  %5231 = getelementptr inbounds nuw i8, ptr %4871, i64 2320
+  %5232 = load ptr, ptr %5231, align 16, !tbaa !60
+  %5233 = getelementptr inbounds <2 x double>, ptr %5232, i64 %4926
+  %5234 = load <2 x double>, ptr %5226, align 16, !tbaa !26
+  %5235 = load <2 x double>, ptr %5233, align 16, !tbaa !26
+  %5236 = select <2 x i1> %5229, <2 x double> %5235, <2 x double> %5234
+  store <2 x double> %5236, ptr %5233, align 16, !tbaa !26
+  %5237 = getelementptr inbounds nuw i8, ptr %4871, i64 1184
+  %5238 = fneg <2 x double> %4957
+  %5239 = getelementptr inbounds nuw i8, ptr %4871, i64 192
+  %5240 = load <2 x double>, ptr %4927, align 16, !tbaa !26
+  %5241 = select <2 x i1> %5229, <2 x double> %5240, <2 x double> %4945
+  store <2 x double> %5241, ptr %4927, align 16, !tbaa !26
+  %5242 = getelementptr inbounds nuw i8, ptr %4871, i64 976
+  %5243 = load <2 x double>, ptr %5242, align 16, !tbaa !26
+  %5244 = select <2 x i1> %5229, <2 x double> %5243, <2 x double> %4956
+  store <2 x double> %5244, ptr %5242, align 16, !tbaa !26
+  %5245 = getelementptr inbounds nuw i8, ptr %4871, i64 1168
+  %5246 = load <2 x double>, ptr %5245, align 16, !tbaa !26
+  %5247 = select <2 x i1> %5229, <2 x double> %5246, <2 x double> %4956
+  store <2 x double> %5247, ptr %5245, align 16, !tbaa !26
+  %5248 = getelementptr inbounds nuw i8, ptr %4871, i64 1008
   %5249 = load <2 x double>, ptr %5248, align 16, !tbaa !26
-  %5250 = select <2 x i1> %5087, <2 x double> %5249, <2 x double> %5246
-  store <2 x double> %5250, ptr %5248, align 16, !tbaa !26
-  %5251 = load ptr, ptr %5088, align 16, !tbaa !60
-  %5252 = getelementptr inbounds nuw <2 x double>, ptr %5251, i64 %5235
+  %5250 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5238, <2 x double> %4939, <2 x double> %5249)
+  %5251 = select <2 x i1> %5229, <2 x double> %5249, <2 x double> %5250
+  store <2 x double> %5251, ptr %5248, align 16, !tbaa !26
+  %5252 = getelementptr inbounds nuw i8, ptr %4871, i64 992
   %5253 = load <2 x double>, ptr %5252, align 16, !tbaa !26
-  %5254 = select <2 x i1> %5087, <2 x double> %5253, <2 x double> %5246
-  store <2 x double> %5254, ptr %5252, align 16, !tbaa !26
-  %5255 = load ptr, ptr %5089, align 8, !tbaa !51
-  %5256 = getelementptr inbounds nuw <2 x double>, ptr %5255, i64 %5235
+  %5254 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4957, <2 x double> %4939, <2 x double> %5253)
+  %5255 = select <2 x i1> %5229, <2 x double> %5253, <2 x double> %5254
+  store <2 x double> %5255, ptr %5252, align 16, !tbaa !26
+  %5256 = getelementptr inbounds nuw i8, ptr %4871, i64 1072
   %5257 = load <2 x double>, ptr %5256, align 16, !tbaa !26
-  %5258 = select <2 x i1> %5087, <2 x double> %5257, <2 x double> %4872
-  store <2 x double> %5258, ptr %5256, align 16, !tbaa !26
-  %5259 = load ptr, ptr %5090, align 16, !tbaa !62
-  %5260 = getelementptr inbounds nuw <2 x double>, ptr %5259, i64 %5235
-  %5261 = load <2 x double>, ptr %5260, align 16, !tbaa !26
-  %5262 = select <2 x i1> %5087, <2 x double> %5261, <2 x double> %4872
-  store <2 x double> %5262, ptr %5260, align 16, !tbaa !26
-  %5263 = add nuw nsw i64 %5235, 1
-  %5264 = icmp eq i64 %5263, %4867
-  br i1 %5264, label %5163, label %5234, !llvm.loop !148
+  %5258 = load <2 x double>, ptr %5239, align 16, !tbaa !26
+  %5259 = fneg <2 x double> %5258
+  %5260 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5259, <2 x double> %4931, <2 x double> %5001)
+  %5261 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4957, <2 x double> %5260, <2 x double> %5257)
+  %5262 = select <2 x i1> %5229, <2 x double> %5257, <2 x double> %5261
+  store <2 x double> %5262, ptr %5256, align 16, !tbaa !26
+  %5263 = load <2 x double>, ptr %5237, align 16, !tbaa !26
+  %5264 = select <2 x i1> %5229, <2 x double> %5263, <2 x double> %4945
+  store <2 x double> %5264, ptr %5237, align 16, !tbaa !26
+  %5265 = getelementptr inbounds nuw i8, ptr %4871, i64 1200
+  %5266 = load <2 x double>, ptr %5265, align 16, !tbaa !26
+  %5267 = select <2 x i1> %5229, <2 x double> %5266, <2 x double> %4956
+  store <2 x double> %5267, ptr %5265, align 16, !tbaa !26
+  %5268 = getelementptr inbounds nuw i8, ptr %4871, i64 1392
+  %5269 = load <2 x double>, ptr %5268, align 16, !tbaa !26
+  %5270 = select <2 x i1> %5229, <2 x double> %5269, <2 x double> %4956
+  store <2 x double> %5270, ptr %5268, align 16, !tbaa !26
+  %5271 = getelementptr inbounds nuw i8, ptr %4871, i64 1232
+  %5272 = load <2 x double>, ptr %5271, align 16, !tbaa !26
+  %5273 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5238, <2 x double> %4939, <2 x double> %5272)
+  %5274 = select <2 x i1> %5229, <2 x double> %5272, <2 x double> %5273
+  store <2 x double> %5274, ptr %5271, align 16, !tbaa !26
+  %5275 = getelementptr inbounds nuw i8, ptr %4871, i64 1216
+  %5276 = load <2 x double>, ptr %5275, align 16, !tbaa !26
+  %5277 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4957, <2 x double> %4939, <2 x double> %5276)
+  %5278 = select <2 x i1> %5229, <2 x double> %5276, <2 x double> %5277
+  store <2 x double> %5278, ptr %5275, align 16, !tbaa !26
+  %5279 = getelementptr inbounds nuw i8, ptr %4871, i64 1296
+  %5280 = load <2 x double>, ptr %5279, align 16, !tbaa !26
+  %5281 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5259, <2 x double> %4931, <2 x double> %4996)
+  %5282 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %4957, <2 x double> %5281, <2 x double> %5280)
+  %5283 = select <2 x i1> %5229, <2 x double> %5280, <2 x double> %5282
+  store <2 x double> %5283, ptr %5279, align 16, !tbaa !26
+  %5284 = load <2 x i64>, ptr %4885, align 16, !tbaa !26
+  %5285 = or <2 x i64> %5284, %4921
+  store <2 x i64> %5285, ptr %4885, align 16, !tbaa !26
+  %5286 = load <2 x double>, ptr %224, align 16, !tbaa !26
+  %5287 = fmul <2 x double> %5286, splat (double 4.000000e+01)
+  %5288 = fcmp olt <2 x double> %4869, %5287
+  %5289 = select <2 x i1> %5288, <2 x double> %4869, <2 x double> %5287
+  %5290 = icmp ne <2 x i64> %4921, zeroinitializer
+  %5291 = select <2 x i1> %4912, <2 x i1> %5290, <2 x i1> zeroinitializer
+  %5292 = select <2 x i1> %5291, <2 x double> %5289, <2 x double> %4869
+  br label %5324
 
-5265:                                             ; preds = %5163, %4808
-  %5266 = phi <2 x double> [ %5233, %5163 ], [ %4810, %4808 ]
-  %5267 = add nuw nsw i64 %4809, 1
-  %5268 = load i64, ptr %169, align 8, !tbaa !20
-  %5269 = icmp slt i64 %5267, %5268
-  br i1 %5269, label %4808, label %5270, !llvm.loop !149
+5293:                                             ; preds = %5144, %5293
+  %5294 = phi i64 [ 0, %5144 ], [ %5322, %5293 ]
+  %5295 = uitofp nneg i64 %5294 to double
+  %5296 = insertelement <2 x double> poison, double %5295, i64 0
+  %5297 = shufflevector <2 x double> %5296, <2 x double> poison, <2 x i32> zeroinitializer
+  %5298 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5297, <2 x double> %5002, <2 x double> %4945)
+  %5299 = load <2 x double>, ptr %4946, align 16, !tbaa !26
+  %5300 = load <2 x double>, ptr %4948, align 16, !tbaa !26
+  %5301 = load <2 x double>, ptr %4950, align 16, !tbaa !26
+  %5302 = load <2 x double>, ptr %4952, align 16, !tbaa !26
+  %5303 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5298, <2 x double> %5302, <2 x double> %5301)
+  %5304 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5298, <2 x double> %5303, <2 x double> %5300)
+  %5305 = tail call noundef <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5298, <2 x double> %5304, <2 x double> %5299)
+  %5306 = load ptr, ptr %5145, align 8, !tbaa !50
+  %5307 = getelementptr inbounds nuw <2 x double>, ptr %5306, i64 %5294
+  %5308 = load <2 x double>, ptr %5307, align 16, !tbaa !26
+  %5309 = select <2 x i1> %5146, <2 x double> %5308, <2 x double> %5305
+  store <2 x double> %5309, ptr %5307, align 16, !tbaa !26
+  %5310 = load ptr, ptr %5147, align 16, !tbaa !60
+  %5311 = getelementptr inbounds nuw <2 x double>, ptr %5310, i64 %5294
+  %5312 = load <2 x double>, ptr %5311, align 16, !tbaa !26
+  %5313 = select <2 x i1> %5146, <2 x double> %5312, <2 x double> %5305
+  store <2 x double> %5313, ptr %5311, align 16, !tbaa !26
+  %5314 = load ptr, ptr %5148, align 8, !tbaa !51
+  %5315 = getelementptr inbounds nuw <2 x double>, ptr %5314, i64 %5294
+  %5316 = load <2 x double>, ptr %5315, align 16, !tbaa !26
+  %5317 = select <2 x i1> %5146, <2 x double> %5316, <2 x double> %4931
+  store <2 x double> %5317, ptr %5315, align 16, !tbaa !26
+  %5318 = load ptr, ptr %5149, align 16, !tbaa !62
+  %5319 = getelementptr inbounds nuw <2 x double>, ptr %5318, i64 %5294
+  %5320 = load <2 x double>, ptr %5319, align 16, !tbaa !26
+  %5321 = select <2 x i1> %5146, <2 x double> %5320, <2 x double> %4931
+  store <2 x double> %5321, ptr %5319, align 16, !tbaa !26
+  %5322 = add nuw nsw i64 %5294, 1
+  %5323 = icmp eq i64 %5322, %4926
+  br i1 %5323, label %5222, label %5293, !llvm.loop !149
 
-5270:                                             ; preds = %5265
-  %5271 = load <2 x double>, ptr %149, align 16, !tbaa !26
-  br label %5272
+5324:                                             ; preds = %5222, %4867
+  %5325 = phi <2 x double> [ %5292, %5222 ], [ %4869, %4867 ]
+  %5326 = add nuw nsw i64 %4868, 1
+  %5327 = load i64, ptr %169, align 8, !tbaa !20
+  %5328 = icmp slt i64 %5326, %5327
+  br i1 %5328, label %4867, label %5329, !llvm.loop !150
 
-5272:                                             ; preds = %5270, %4766
-  %5273 = phi <2 x double> [ %4775, %4766 ], [ %5271, %5270 ]
-  %5274 = phi <2 x double> [ %4798, %4766 ], [ %5266, %5270 ]
-  %5275 = load <2 x double>, ptr %152, align 16, !tbaa !26
-  %5276 = select <2 x i1> %4335, <2 x double> %5275, <2 x double> %5274
-  store <2 x double> %5276, ptr %152, align 16, !tbaa !26
-  %5277 = load ptr, ptr %225, align 16, !tbaa !39
-  %5278 = getelementptr inbounds nuw i8, ptr %5277, i64 16
-  store <2 x double> %5273, ptr %5277, align 16, !tbaa !26
-  %5279 = load <2 x double>, ptr %226, align 16, !tbaa !26
-  %5280 = getelementptr inbounds nuw i8, ptr %5277, i64 32
-  store <2 x double> %5279, ptr %5278, align 16, !tbaa !26
-  %5281 = load <2 x double>, ptr %196, align 16, !tbaa !26
-  %5282 = getelementptr inbounds nuw i8, ptr %5277, i64 48
-  store <2 x double> %5281, ptr %5280, align 16, !tbaa !26
-  %5283 = load <2 x double>, ptr %157, align 16, !tbaa !26
-  %5284 = getelementptr inbounds nuw i8, ptr %5277, i64 64
-  store <2 x double> %5283, ptr %5282, align 16, !tbaa !26
-  %5285 = load i64, ptr %169, align 8, !tbaa !20
-  %5286 = icmp sgt i64 %5285, 0
-  br i1 %5286, label %5291, label %5287
+5329:                                             ; preds = %5324
+  %5330 = load <2 x double>, ptr %149, align 16, !tbaa !26
+  br label %5331
 
-5287:                                             ; preds = %5291, %5272
-  %5288 = phi ptr [ %5284, %5272 ], [ %5297, %5291 ]
-  %5289 = load i64, ptr %227, align 8, !tbaa !150
-  %5290 = icmp eq i64 %5289, 0
-  br i1 %5290, label %5426, label %5301
+5331:                                             ; preds = %5329, %4825
+  %5332 = phi <2 x double> [ %4834, %4825 ], [ %5330, %5329 ]
+  %5333 = phi <2 x double> [ %4857, %4825 ], [ %5325, %5329 ]
+  %5334 = load <2 x double>, ptr %152, align 16, !tbaa !26
+  %5335 = select <2 x i1> %4394, <2 x double> %5334, <2 x double> %5333
+  store <2 x double> %5335, ptr %152, align 16, !tbaa !26
+  %5336 = load ptr, ptr %225, align 16, !tbaa !39
+  %5337 = getelementptr inbounds nuw i8, ptr %5336, i64 16
+  store <2 x double> %5332, ptr %5336, align 16, !tbaa !26
+  %5338 = load <2 x double>, ptr %226, align 16, !tbaa !26
+  %5339 = getelementptr inbounds nuw i8, ptr %5336, i64 32
+  store <2 x double> %5338, ptr %5337, align 16, !tbaa !26
+  %5340 = load <2 x double>, ptr %196, align 16, !tbaa !26
+  %5341 = getelementptr inbounds nuw i8, ptr %5336, i64 48
+  store <2 x double> %5340, ptr %5339, align 16, !tbaa !26
+  %5342 = load <2 x double>, ptr %157, align 16, !tbaa !26
+  %5343 = getelementptr inbounds nuw i8, ptr %5336, i64 64
+  store <2 x double> %5342, ptr %5341, align 16, !tbaa !26
+  %5344 = load i64, ptr %169, align 8, !tbaa !20
+  %5345 = icmp sgt i64 %5344, 0
+  br i1 %5345, label %5350, label %5346
 
-5291:                                             ; preds = %5272, %5291
-  %5292 = phi ptr [ %5297, %5291 ], [ %5284, %5272 ]
-  %5293 = phi i64 [ %5298, %5291 ], [ 0, %5272 ]
-  %5294 = load ptr, ptr %142, align 8, !tbaa !28
-  %5295 = getelementptr inbounds nuw %struct.Piece, ptr %5294, i64 %5293, i32 35
-  %5296 = load <2 x double>, ptr %5295, align 16, !tbaa !26
-  %5297 = getelementptr inbounds nuw i8, ptr %5292, i64 16
-  store <2 x double> %5296, ptr %5292, align 16, !tbaa !26
-  %5298 = add nuw nsw i64 %5293, 1
-  %5299 = load i64, ptr %169, align 8, !tbaa !20
-  %5300 = icmp slt i64 %5298, %5299
-  br i1 %5300, label %5291, label %5287, !llvm.loop !151
+5346:                                             ; preds = %5350, %5331
+  %5347 = phi ptr [ %5343, %5331 ], [ %5356, %5350 ]
+  %5348 = load i64, ptr %227, align 8, !tbaa !151
+  %5349 = icmp eq i64 %5348, 0
+  br i1 %5349, label %5485, label %5360
 
-5301:                                             ; preds = %5287
-  %5302 = load <2 x double>, ptr %211, align 16, !tbaa !26
-  %5303 = getelementptr inbounds nuw i8, ptr %5288, i64 16
-  store <2 x double> %5302, ptr %5288, align 16, !tbaa !26
-  %5304 = load <2 x double>, ptr %189, align 16, !tbaa !26
-  %5305 = getelementptr inbounds nuw i8, ptr %5288, i64 32
-  store <2 x double> %5304, ptr %5303, align 16, !tbaa !26
-  %5306 = load <2 x double>, ptr %196, align 16, !tbaa !26
-  %5307 = load <2 x double>, ptr %206, align 16, !tbaa !26
-  %5308 = fsub <2 x double> %5306, %5307
-  %5309 = fcmp ogt <2 x double> %5308, zeroinitializer
-  %5310 = select <2 x i1> %5309, <2 x double> %5308, <2 x double> zeroinitializer
-  store <2 x double> %5310, ptr %5305, align 16, !tbaa !26
-  %5311 = load i64, ptr %169, align 8, !tbaa !20
-  %5312 = icmp sgt i64 %5311, 0
-  br i1 %5312, label %5313, label %5426
+5350:                                             ; preds = %5331, %5350
+  %5351 = phi ptr [ %5356, %5350 ], [ %5343, %5331 ]
+  %5352 = phi i64 [ %5357, %5350 ], [ 0, %5331 ]
+  %5353 = load ptr, ptr %142, align 8, !tbaa !28
+  %5354 = getelementptr inbounds nuw %struct.Piece, ptr %5353, i64 %5352, i32 35
+  %5355 = load <2 x double>, ptr %5354, align 16, !tbaa !26
+  %5356 = getelementptr inbounds nuw i8, ptr %5351, i64 16
+  store <2 x double> %5355, ptr %5351, align 16, !tbaa !26
+  %5357 = add nuw nsw i64 %5352, 1
+  %5358 = load i64, ptr %169, align 8, !tbaa !20
+  %5359 = icmp slt i64 %5357, %5358
+  br i1 %5359, label %5350, label %5346, !llvm.loop !152
 
-5313:                                             ; preds = %5301
-  %5314 = getelementptr inbounds nuw i8, ptr %5288, i64 48
-  br label %5315
+5360:                                             ; preds = %5346
+  %5361 = load <2 x double>, ptr %211, align 16, !tbaa !26
+  %5362 = getelementptr inbounds nuw i8, ptr %5347, i64 16
+  store <2 x double> %5361, ptr %5347, align 16, !tbaa !26
+  %5363 = load <2 x double>, ptr %189, align 16, !tbaa !26
+  %5364 = getelementptr inbounds nuw i8, ptr %5347, i64 32
+  store <2 x double> %5363, ptr %5362, align 16, !tbaa !26
+  %5365 = load <2 x double>, ptr %196, align 16, !tbaa !26
+  %5366 = load <2 x double>, ptr %206, align 16, !tbaa !26
+  %5367 = fsub <2 x double> %5365, %5366
+  %5368 = fcmp ogt <2 x double> %5367, zeroinitializer
+  %5369 = select <2 x i1> %5368, <2 x double> %5367, <2 x double> zeroinitializer
+  store <2 x double> %5369, ptr %5364, align 16, !tbaa !26
+  %5370 = load i64, ptr %169, align 8, !tbaa !20
+  %5371 = icmp sgt i64 %5370, 0
+  br i1 %5371, label %5372, label %5485
 
-5315:                                             ; preds = %5313, %5315
-  %5316 = phi ptr [ %5422, %5315 ], [ %5314, %5313 ]
-  %5317 = phi i64 [ %5423, %5315 ], [ 0, %5313 ]
-  %5318 = load ptr, ptr %142, align 8, !tbaa !28
-  %5319 = getelementptr inbounds nuw %struct.Piece, ptr %5318, i64 %5317
-  %5320 = getelementptr inbounds nuw i8, ptr %5319, i64 2144
-  %5321 = load ptr, ptr %5320, align 16, !tbaa !47
-  %5322 = load i64, ptr %132, align 16, !tbaa !21
-  %5323 = getelementptr <2 x double>, ptr %5321, i64 %5322
-  %5324 = getelementptr i8, ptr %5323, i64 -16
-  %5325 = load <2 x double>, ptr %5324, align 16, !tbaa !26
-  %5326 = getelementptr inbounds nuw i8, ptr %5319, i64 1808
-  %5327 = load <2 x double>, ptr %5326, align 16, !tbaa !26
-  %5328 = getelementptr inbounds nuw i8, ptr %5319, i64 1488
-  %5329 = load <2 x double>, ptr %5328, align 16, !tbaa !26
-  %5330 = fsub <2 x double> %5329, %5325
-  %5331 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5327, <2 x double> %5330, <2 x double> %5325)
-  %5332 = getelementptr inbounds nuw i8, ptr %5316, i64 16
-  store <2 x double> %5331, ptr %5316, align 16, !tbaa !26
-  %5333 = getelementptr inbounds nuw i8, ptr %5319, i64 1696
-  %5334 = load <2 x double>, ptr %5333, align 16, !tbaa !26
-  %5335 = getelementptr inbounds nuw i8, ptr %5316, i64 32
-  store <2 x double> %5334, ptr %5332, align 16, !tbaa !26
-  %5336 = load <2 x double>, ptr %5319, align 16, !tbaa !26
-  %5337 = getelementptr inbounds nuw i8, ptr %5319, i64 960
-  %5338 = load <2 x double>, ptr %5337, align 16, !tbaa !26
-  %5339 = fsub <2 x double> %5336, %5338
-  %5340 = getelementptr inbounds nuw i8, ptr %5316, i64 48
-  store <2 x double> %5339, ptr %5335, align 16, !tbaa !26
-  %5341 = getelementptr inbounds nuw i8, ptr %5319, i64 1040
-  %5342 = load <2 x double>, ptr %5341, align 16, !tbaa !26
-  %5343 = getelementptr inbounds nuw i8, ptr %5316, i64 64
-  store <2 x double> %5342, ptr %5340, align 16, !tbaa !26
-  %5344 = getelementptr inbounds nuw i8, ptr %5319, i64 1024
-  %5345 = load <2 x double>, ptr %5344, align 16, !tbaa !26
-  %5346 = getelementptr inbounds nuw i8, ptr %5316, i64 80
-  store <2 x double> %5345, ptr %5343, align 16, !tbaa !26
-  %5347 = getelementptr inbounds nuw i8, ptr %5319, i64 992
-  %5348 = load <2 x double>, ptr %5347, align 16, !tbaa !26
-  %5349 = getelementptr inbounds nuw i8, ptr %5316, i64 96
-  store <2 x double> %5348, ptr %5346, align 16, !tbaa !26
-  %5350 = getelementptr inbounds nuw i8, ptr %5319, i64 1056
-  %5351 = load <2 x double>, ptr %5350, align 16, !tbaa !26
-  %5352 = getelementptr inbounds nuw i8, ptr %5316, i64 112
-  store <2 x double> %5351, ptr %5349, align 16, !tbaa !26
-  %5353 = getelementptr inbounds nuw i8, ptr %5319, i64 2264
-  %5354 = load i64, ptr %133, align 8, !tbaa !22
-  %5355 = sitofp i64 %5354 to double
-  %5356 = tail call double @llvm.fmuladd.f64(double %5355, double 7.500000e-01, double -5.000000e-01)
-  %5357 = fcmp ogt double %5356, 0.000000e+00
-  %5358 = select i1 %5357, double %5356, double 0.000000e+00
-  %5359 = fptosi double %5358 to i64
-  %5360 = add nsw i64 %5354, -2
-  %5361 = tail call i64 @llvm.smin.i64(i64 %5360, i64 %5359)
-  %5362 = sitofp i64 %5361 to double
-  %5363 = fsub double %5356, %5362
-  %5364 = fsub double 1.000000e+00, %5363
-  %5365 = insertelement <2 x double> poison, double %5364, i64 0
-  %5366 = shufflevector <2 x double> %5365, <2 x double> poison, <2 x i32> zeroinitializer
-  %5367 = load ptr, ptr %5353, align 8, !tbaa !51
-  %5368 = getelementptr inbounds <2 x double>, ptr %5367, i64 %5361
-  %5369 = load <2 x double>, ptr %5368, align 16, !tbaa !26
-  %5370 = insertelement <2 x double> poison, double %5363, i64 0
-  %5371 = shufflevector <2 x double> %5370, <2 x double> poison, <2 x i32> zeroinitializer
-  %5372 = getelementptr i8, ptr %5368, i64 16
-  %5373 = load <2 x double>, ptr %5372, align 16, !tbaa !26
-  %5374 = fmul <2 x double> %5373, %5371
-  %5375 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5366, <2 x double> %5369, <2 x double> %5374)
-  store <2 x double> %5375, ptr %5352, align 16, !tbaa !26
-  %5376 = load i64, ptr %133, align 8, !tbaa !22
-  %5377 = sitofp i64 %5376 to double
-  %5378 = tail call double @llvm.fmuladd.f64(double %5377, double 5.000000e-01, double -5.000000e-01)
-  %5379 = fcmp ogt double %5378, 0.000000e+00
-  %5380 = select i1 %5379, double %5378, double 0.000000e+00
-  %5381 = fptosi double %5380 to i64
-  %5382 = add nsw i64 %5376, -2
-  %5383 = tail call i64 @llvm.smin.i64(i64 %5382, i64 %5381)
-  %5384 = sitofp i64 %5383 to double
-  %5385 = fsub double %5378, %5384
-  %5386 = fsub double 1.000000e+00, %5385
-  %5387 = insertelement <2 x double> poison, double %5386, i64 0
-  %5388 = shufflevector <2 x double> %5387, <2 x double> poison, <2 x i32> zeroinitializer
-  %5389 = load ptr, ptr %5353, align 8, !tbaa !51
-  %5390 = getelementptr inbounds <2 x double>, ptr %5389, i64 %5383
-  %5391 = load <2 x double>, ptr %5390, align 16, !tbaa !26
-  %5392 = insertelement <2 x double> poison, double %5385, i64 0
-  %5393 = shufflevector <2 x double> %5392, <2 x double> poison, <2 x i32> zeroinitializer
-  %5394 = getelementptr i8, ptr %5390, i64 16
-  %5395 = load <2 x double>, ptr %5394, align 16, !tbaa !26
-  %5396 = fmul <2 x double> %5395, %5393
-  %5397 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5388, <2 x double> %5391, <2 x double> %5396)
-  %5398 = getelementptr inbounds nuw i8, ptr %5316, i64 128
-  store <2 x double> %5397, ptr %5398, align 16, !tbaa !26
-  %5399 = load i64, ptr %133, align 8, !tbaa !22
-  %5400 = sitofp i64 %5399 to double
-  %5401 = tail call double @llvm.fmuladd.f64(double %5400, double 2.500000e-01, double -5.000000e-01)
-  %5402 = fcmp ogt double %5401, 0.000000e+00
-  %5403 = select i1 %5402, double %5401, double 0.000000e+00
-  %5404 = fptosi double %5403 to i64
-  %5405 = add nsw i64 %5399, -2
-  %5406 = tail call i64 @llvm.smin.i64(i64 %5405, i64 %5404)
-  %5407 = sitofp i64 %5406 to double
-  %5408 = fsub double %5401, %5407
-  %5409 = fsub double 1.000000e+00, %5408
-  %5410 = insertelement <2 x double> poison, double %5409, i64 0
-  %5411 = shufflevector <2 x double> %5410, <2 x double> poison, <2 x i32> zeroinitializer
-  %5412 = load ptr, ptr %5353, align 8, !tbaa !51
-  %5413 = getelementptr inbounds <2 x double>, ptr %5412, i64 %5406
-  %5414 = load <2 x double>, ptr %5413, align 16, !tbaa !26
-  %5415 = insertelement <2 x double> poison, double %5408, i64 0
-  %5416 = shufflevector <2 x double> %5415, <2 x double> poison, <2 x i32> zeroinitializer
-  %5417 = getelementptr i8, ptr %5413, i64 16
-  %5418 = load <2 x double>, ptr %5417, align 16, !tbaa !26
-  %5419 = fmul <2 x double> %5418, %5416
-  %5420 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5411, <2 x double> %5414, <2 x double> %5419)
-  %5421 = getelementptr inbounds nuw i8, ptr %5316, i64 144
-  store <2 x double> %5420, ptr %5421, align 16, !tbaa !26
-  %5422 = getelementptr inbounds nuw i8, ptr %5316, i64 160
-  %5423 = add nuw nsw i64 %5317, 1
-  %5424 = load i64, ptr %169, align 8, !tbaa !20
-  %5425 = icmp slt i64 %5423, %5424
-  br i1 %5425, label %5315, label %5426, !llvm.loop !152
+5372:                                             ; preds = %5360
+  %5373 = getelementptr inbounds nuw i8, ptr %5347, i64 48
+  br label %5374
 
-5426:                                             ; preds = %5315, %5301, %5287
-  %5427 = getelementptr inbounds nuw i8, ptr %5288, i64 48
-  %5428 = extractelement <2 x i64> %4275, i64 0
-  %5429 = extractelement <2 x i64> %4275, i64 1
-  br label %5430
+5374:                                             ; preds = %5372, %5374
+  %5375 = phi ptr [ %5481, %5374 ], [ %5373, %5372 ]
+  %5376 = phi i64 [ %5482, %5374 ], [ 0, %5372 ]
+  %5377 = load ptr, ptr %142, align 8, !tbaa !28
+  %5378 = getelementptr inbounds nuw %struct.Piece, ptr %5377, i64 %5376
+  %5379 = getelementptr inbounds nuw i8, ptr %5378, i64 2144
+  %5380 = load ptr, ptr %5379, align 16, !tbaa !47
+  %5381 = load i64, ptr %132, align 16, !tbaa !21
+  %5382 = getelementptr <2 x double>, ptr %5380, i64 %5381
+  %5383 = getelementptr i8, ptr %5382, i64 -16
+  %5384 = load <2 x double>, ptr %5383, align 16, !tbaa !26
+  %5385 = getelementptr inbounds nuw i8, ptr %5378, i64 1808
+  %5386 = load <2 x double>, ptr %5385, align 16, !tbaa !26
+  %5387 = getelementptr inbounds nuw i8, ptr %5378, i64 1488
+  %5388 = load <2 x double>, ptr %5387, align 16, !tbaa !26
+  %5389 = fsub <2 x double> %5388, %5384
+  %5390 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5386, <2 x double> %5389, <2 x double> %5384)
+  %5391 = getelementptr inbounds nuw i8, ptr %5375, i64 16
+  store <2 x double> %5390, ptr %5375, align 16, !tbaa !26
+  %5392 = getelementptr inbounds nuw i8, ptr %5378, i64 1696
+  %5393 = load <2 x double>, ptr %5392, align 16, !tbaa !26
+  %5394 = getelementptr inbounds nuw i8, ptr %5375, i64 32
+  store <2 x double> %5393, ptr %5391, align 16, !tbaa !26
+  %5395 = load <2 x double>, ptr %5378, align 16, !tbaa !26
+  %5396 = getelementptr inbounds nuw i8, ptr %5378, i64 960
+  %5397 = load <2 x double>, ptr %5396, align 16, !tbaa !26
+  %5398 = fsub <2 x double> %5395, %5397
+  %5399 = getelementptr inbounds nuw i8, ptr %5375, i64 48
+  store <2 x double> %5398, ptr %5394, align 16, !tbaa !26
+  %5400 = getelementptr inbounds nuw i8, ptr %5378, i64 1040
+  %5401 = load <2 x double>, ptr %5400, align 16, !tbaa !26
+  %5402 = getelementptr inbounds nuw i8, ptr %5375, i64 64
+  store <2 x double> %5401, ptr %5399, align 16, !tbaa !26
+  %5403 = getelementptr inbounds nuw i8, ptr %5378, i64 1024
+  %5404 = load <2 x double>, ptr %5403, align 16, !tbaa !26
+  %5405 = getelementptr inbounds nuw i8, ptr %5375, i64 80
+  store <2 x double> %5404, ptr %5402, align 16, !tbaa !26
+  %5406 = getelementptr inbounds nuw i8, ptr %5378, i64 992
+  %5407 = load <2 x double>, ptr %5406, align 16, !tbaa !26
+  %5408 = getelementptr inbounds nuw i8, ptr %5375, i64 96
+  store <2 x double> %5407, ptr %5405, align 16, !tbaa !26
+  %5409 = getelementptr inbounds nuw i8, ptr %5378, i64 1056
+  %5410 = load <2 x double>, ptr %5409, align 16, !tbaa !26
+  %5411 = getelementptr inbounds nuw i8, ptr %5375, i64 112
+  store <2 x double> %5410, ptr %5408, align 16, !tbaa !26
+  %5412 = getelementptr inbounds nuw i8, ptr %5378, i64 2264
+  %5413 = load i64, ptr %133, align 8, !tbaa !22
+  %5414 = sitofp i64 %5413 to double
+  %5415 = tail call double @llvm.fmuladd.f64(double %5414, double 7.500000e-01, double -5.000000e-01)
+  %5416 = fcmp ogt double %5415, 0.000000e+00
+  %5417 = select i1 %5416, double %5415, double 0.000000e+00
+  %5418 = fptosi double %5417 to i64
+  %5419 = add nsw i64 %5413, -2
+  %5420 = tail call i64 @llvm.smin.i64(i64 %5419, i64 %5418)
+  %5421 = sitofp i64 %5420 to double
+  %5422 = fsub double %5415, %5421
+  %5423 = fsub double 1.000000e+00, %5422
+  %5424 = insertelement <2 x double> poison, double %5423, i64 0
+  %5425 = shufflevector <2 x double> %5424, <2 x double> poison, <2 x i32> zeroinitializer
+  %5426 = load ptr, ptr %5412, align 8, !tbaa !51
+  %5427 = getelementptr inbounds <2 x double>, ptr %5426, i64 %5420
+  %5428 = load <2 x double>, ptr %5427, align 16, !tbaa !26
+  %5429 = insertelement <2 x double> poison, double %5422, i64 0
+  %5430 = shufflevector <2 x double> %5429, <2 x double> poison, <2 x i32> zeroinitializer
+  %5431 = getelementptr i8, ptr %5427, i64 16
+  %5432 = load <2 x double>, ptr %5431, align 16, !tbaa !26
+  %5433 = fmul <2 x double> %5432, %5430
+  %5434 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5425, <2 x double> %5428, <2 x double> %5433)
+  store <2 x double> %5434, ptr %5411, align 16, !tbaa !26
+  %5435 = load i64, ptr %133, align 8, !tbaa !22
+  %5436 = sitofp i64 %5435 to double
+  %5437 = tail call double @llvm.fmuladd.f64(double %5436, double 5.000000e-01, double -5.000000e-01)
+  %5438 = fcmp ogt double %5437, 0.000000e+00
+  %5439 = select i1 %5438, double %5437, double 0.000000e+00
+  %5440 = fptosi double %5439 to i64
+  %5441 = add nsw i64 %5435, -2
+  %5442 = tail call i64 @llvm.smin.i64(i64 %5441, i64 %5440)
+  %5443 = sitofp i64 %5442 to double
+  %5444 = fsub double %5437, %5443
+  %5445 = fsub double 1.000000e+00, %5444
+  %5446 = insertelement <2 x double> poison, double %5445, i64 0
+  %5447 = shufflevector <2 x double> %5446, <2 x double> poison, <2 x i32> zeroinitializer
+  %5448 = load ptr, ptr %5412, align 8, !tbaa !51
+  %5449 = getelementptr inbounds <2 x double>, ptr %5448, i64 %5442
+  %5450 = load <2 x double>, ptr %5449, align 16, !tbaa !26
+  %5451 = insertelement <2 x double> poison, double %5444, i64 0
+  %5452 = shufflevector <2 x double> %5451, <2 x double> poison, <2 x i32> zeroinitializer
+  %5453 = getelementptr i8, ptr %5449, i64 16
+  %5454 = load <2 x double>, ptr %5453, align 16, !tbaa !26
+  %5455 = fmul <2 x double> %5454, %5452
+  %5456 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5447, <2 x double> %5450, <2 x double> %5455)
+  %5457 = getelementptr inbounds nuw i8, ptr %5375, i64 128
+  store <2 x double> %5456, ptr %5457, align 16, !tbaa !26
+  %5458 = load i64, ptr %133, align 8, !tbaa !22
+  %5459 = sitofp i64 %5458 to double
+  %5460 = tail call double @llvm.fmuladd.f64(double %5459, double 2.500000e-01, double -5.000000e-01)
+  %5461 = fcmp ogt double %5460, 0.000000e+00
+  %5462 = select i1 %5461, double %5460, double 0.000000e+00
+  %5463 = fptosi double %5462 to i64
+  %5464 = add nsw i64 %5458, -2
+  %5465 = tail call i64 @llvm.smin.i64(i64 %5464, i64 %5463)
+  %5466 = sitofp i64 %5465 to double
+  %5467 = fsub double %5460, %5466
+  %5468 = fsub double 1.000000e+00, %5467
+  %5469 = insertelement <2 x double> poison, double %5468, i64 0
+  %5470 = shufflevector <2 x double> %5469, <2 x double> poison, <2 x i32> zeroinitializer
+  %5471 = load ptr, ptr %5412, align 8, !tbaa !51
+  %5472 = getelementptr inbounds <2 x double>, ptr %5471, i64 %5465
+  %5473 = load <2 x double>, ptr %5472, align 16, !tbaa !26
+  %5474 = insertelement <2 x double> poison, double %5467, i64 0
+  %5475 = shufflevector <2 x double> %5474, <2 x double> poison, <2 x i32> zeroinitializer
+  %5476 = getelementptr i8, ptr %5472, i64 16
+  %5477 = load <2 x double>, ptr %5476, align 16, !tbaa !26
+  %5478 = fmul <2 x double> %5477, %5475
+  %5479 = tail call <2 x double> @llvm.fmuladd.v2f64(<2 x double> %5470, <2 x double> %5473, <2 x double> %5478)
+  %5480 = getelementptr inbounds nuw i8, ptr %5375, i64 144
+  store <2 x double> %5479, ptr %5480, align 16, !tbaa !26
+  %5481 = getelementptr inbounds nuw i8, ptr %5375, i64 160
+  %5482 = add nuw nsw i64 %5376, 1
+  %5483 = load i64, ptr %169, align 8, !tbaa !20
+  %5484 = icmp slt i64 %5482, %5483
+  br i1 %5484, label %5374, label %5485, !llvm.loop !153
 
-5430:                                             ; preds = %5426, %5573
-  %5431 = phi i1 [ true, %5426 ], [ false, %5573 ]
-  %5432 = phi i64 [ %5428, %5426 ], [ %5429, %5573 ]
-  %5433 = phi i64 [ 0, %5426 ], [ 1, %5573 ]
-  %5434 = icmp eq i64 %5432, 0
-  br i1 %5434, label %5573, label %5435
+5485:                                             ; preds = %5374, %5360, %5346
+  %5486 = getelementptr inbounds nuw i8, ptr %5347, i64 48
+  %5487 = extractelement <2 x i64> %4334, i64 0
+  %5488 = extractelement <2 x i64> %4334, i64 1
+  br label %5489
 
-5435:                                             ; preds = %5430
-  %5436 = getelementptr inbounds nuw [2 x i64], ptr %228, i64 0, i64 %5433
-  %5437 = load i64, ptr %5436, align 8, !tbaa !30
-  %5438 = load i64, ptr %229, align 8, !tbaa !153
-  %5439 = icmp eq i64 %5437, %5438
-  br i1 %5439, label %5443, label %5440
+5489:                                             ; preds = %5485, %5632
+  %5490 = phi i1 [ true, %5485 ], [ false, %5632 ]
+  %5491 = phi i64 [ %5487, %5485 ], [ %5488, %5632 ]
+  %5492 = phi i64 [ 0, %5485 ], [ 1, %5632 ]
+  %5493 = icmp eq i64 %5491, 0
+  br i1 %5493, label %5632, label %5494
 
-5440:                                             ; preds = %5435
-  %5441 = getelementptr inbounds nuw [2 x ptr], ptr %233, i64 0, i64 %5433
-  %5442 = load ptr, ptr %5441, align 8, !tbaa !154
-  br label %5458
+5494:                                             ; preds = %5489
+  %5495 = getelementptr inbounds nuw [2 x i64], ptr %228, i64 0, i64 %5492
+  %5496 = load i64, ptr %5495, align 8, !tbaa !30
+  %5497 = load i64, ptr %229, align 8, !tbaa !154
+  %5498 = icmp eq i64 %5496, %5497
+  br i1 %5498, label %5502, label %5499
 
-5443:                                             ; preds = %5435
-  %5444 = getelementptr inbounds nuw [2 x i64], ptr %134, i64 0, i64 %5433
-  %5445 = load i64, ptr %5444, align 8, !tbaa !30
-  %5446 = load ptr, ptr %230, align 8, !tbaa !155
-  %5447 = load i64, ptr %125, align 8, !tbaa !42
-  %5448 = getelementptr inbounds i64, ptr %5446, i64 %5447
-  store i64 %5445, ptr %5448, align 8, !tbaa !30
-  %5449 = load ptr, ptr %231, align 8, !tbaa !156
-  %5450 = load i64, ptr %125, align 8, !tbaa !42
-  %5451 = add nsw i64 %5450, 1
-  store i64 %5451, ptr %125, align 8, !tbaa !42
-  %5452 = load i64, ptr %229, align 8, !tbaa !153
-  %5453 = mul nsw i64 %5452, %5450
-  %5454 = load i64, ptr %232, align 8, !tbaa !15
-  %5455 = mul nsw i64 %5453, %5454
-  %5456 = getelementptr inbounds double, ptr %5449, i64 %5455
-  %5457 = getelementptr inbounds nuw [2 x ptr], ptr %233, i64 0, i64 %5433
-  store ptr %5456, ptr %5457, align 8, !tbaa !154
-  br label %5458
+5499:                                             ; preds = %5494
+  %5500 = getelementptr inbounds nuw [2 x ptr], ptr %233, i64 0, i64 %5492
+  %5501 = load ptr, ptr %5500, align 8, !tbaa !155
+  br label %5517
 
-5458:                                             ; preds = %5440, %5443
-  %5459 = phi i64 [ %5437, %5440 ], [ 0, %5443 ]
-  %5460 = phi ptr [ %5442, %5440 ], [ %5456, %5443 ]
-  %5461 = add nsw i64 %5459, 1
-  store i64 %5461, ptr %5436, align 8, !tbaa !30
-  %5462 = load i64, ptr %232, align 8, !tbaa !15
-  %5463 = mul nsw i64 %5462, %5459
-  %5464 = getelementptr inbounds double, ptr %5460, i64 %5463
-  %5465 = load ptr, ptr %225, align 16, !tbaa !39
-  %5466 = icmp ult ptr %5465, %5284
-  br i1 %5466, label %5526, label %5467
+5502:                                             ; preds = %5494
+  %5503 = getelementptr inbounds nuw [2 x i64], ptr %134, i64 0, i64 %5492
+  %5504 = load i64, ptr %5503, align 8, !tbaa !30
+  %5505 = load ptr, ptr %230, align 8, !tbaa !156
+  %5506 = load i64, ptr %125, align 8, !tbaa !42
+  %5507 = getelementptr inbounds i64, ptr %5505, i64 %5506
+  store i64 %5504, ptr %5507, align 8, !tbaa !30
+  %5508 = load ptr, ptr %231, align 8, !tbaa !157
+  %5509 = load i64, ptr %125, align 8, !tbaa !42
+  %5510 = add nsw i64 %5509, 1
+  store i64 %5510, ptr %125, align 8, !tbaa !42
+  %5511 = load i64, ptr %229, align 8, !tbaa !154
+  %5512 = mul nsw i64 %5511, %5509
+  %5513 = load i64, ptr %232, align 8, !tbaa !15
+  %5514 = mul nsw i64 %5512, %5513
+  %5515 = getelementptr inbounds double, ptr %5508, i64 %5514
+  %5516 = getelementptr inbounds nuw [2 x ptr], ptr %233, i64 0, i64 %5492
+  store ptr %5515, ptr %5516, align 8, !tbaa !155
+  br label %5517
 
-5467:                                             ; preds = %5526, %5458
-  %5468 = phi ptr [ %5464, %5458 ], [ %5531, %5526 ]
-  %5469 = load i64, ptr %141, align 16, !tbaa !16
-  %5470 = icmp sgt i64 %5469, 0
-  br i1 %5470, label %5471, label %5513
+5517:                                             ; preds = %5499, %5502
+  %5518 = phi i64 [ %5496, %5499 ], [ 0, %5502 ]
+  %5519 = phi ptr [ %5501, %5499 ], [ %5515, %5502 ]
+  %5520 = add nsw i64 %5518, 1
+  store i64 %5520, ptr %5495, align 8, !tbaa !30
+  %5521 = load i64, ptr %232, align 8, !tbaa !15
+  %5522 = mul nsw i64 %5521, %5518
+  %5523 = getelementptr inbounds double, ptr %5519, i64 %5522
+  %5524 = load ptr, ptr %225, align 16, !tbaa !39
+  %5525 = icmp ult ptr %5524, %5343
+  br i1 %5525, label %5585, label %5526
 
-5471:                                             ; preds = %5467
-  %5472 = and i64 %5469, 3
-  %5473 = icmp ult i64 %5469, 4
-  br i1 %5473, label %5498, label %5474
+5526:                                             ; preds = %5585, %5517
+  %5527 = phi ptr [ %5523, %5517 ], [ %5590, %5585 ]
+  %5528 = load i64, ptr %141, align 16, !tbaa !16
+  %5529 = icmp sgt i64 %5528, 0
+  br i1 %5529, label %5530, label %5572
 
-5474:                                             ; preds = %5471
-  %5475 = and i64 %5469, 9223372036854775804
-  br label %5476
+5530:                                             ; preds = %5526
+  %5531 = and i64 %5528, 3
+  %5532 = icmp ult i64 %5528, 4
+  br i1 %5532, label %5557, label %5533
 
-5476:                                             ; preds = %5476, %5474
-  %5477 = phi i64 [ 0, %5474 ], [ %5495, %5476 ]
-  %5478 = phi ptr [ %5468, %5474 ], [ %5492, %5476 ]
-  %5479 = phi i64 [ 0, %5474 ], [ %5496, %5476 ]
-  %5480 = getelementptr i8, ptr %5478, i64 8
-  %5481 = getelementptr inbounds nuw <2 x double>, ptr %5284, i64 %5477, i64 %5433
-  %5482 = load double, ptr %5481, align 8
-  store double %5482, ptr %5478, align 8, !tbaa !43
-  %5483 = or disjoint i64 %5477, 1
-  %5484 = getelementptr i8, ptr %5478, i64 16
-  %5485 = getelementptr inbounds nuw <2 x double>, ptr %5284, i64 %5483, i64 %5433
-  %5486 = load double, ptr %5485, align 8
-  store double %5486, ptr %5480, align 8, !tbaa !43
-  %5487 = or disjoint i64 %5477, 2
-  %5488 = getelementptr i8, ptr %5478, i64 24
-  %5489 = getelementptr inbounds nuw <2 x double>, ptr %5284, i64 %5487, i64 %5433
-  %5490 = load double, ptr %5489, align 8
-  store double %5490, ptr %5484, align 8, !tbaa !43
-  %5491 = or disjoint i64 %5477, 3
-  %5492 = getelementptr i8, ptr %5478, i64 32
-  %5493 = getelementptr inbounds nuw <2 x double>, ptr %5284, i64 %5491, i64 %5433
-  %5494 = load double, ptr %5493, align 8
-  store double %5494, ptr %5488, align 8, !tbaa !43
-  %5495 = add nuw nsw i64 %5477, 4
-  %5496 = add i64 %5479, 4
-  %5497 = icmp eq i64 %5496, %5475
-  br i1 %5497, label %5498, label %5476, !llvm.loop !157
+5533:                                             ; preds = %5530
+  %5534 = and i64 %5528, 9223372036854775804
+  br label %5535
 
-5498:                                             ; preds = %5476, %5471
-  %5499 = phi ptr [ poison, %5471 ], [ %5492, %5476 ]
-  %5500 = phi i64 [ 0, %5471 ], [ %5495, %5476 ]
-  %5501 = phi ptr [ %5468, %5471 ], [ %5492, %5476 ]
-  %5502 = icmp eq i64 %5472, 0
-  br i1 %5502, label %5513, label %5503
-
-5503:                                             ; preds = %5498, %5503
-  %5504 = phi i64 [ %5510, %5503 ], [ %5500, %5498 ]
-  %5505 = phi ptr [ %5507, %5503 ], [ %5501, %5498 ]
-  %5506 = phi i64 [ %5511, %5503 ], [ 0, %5498 ]
-  %5507 = getelementptr i8, ptr %5505, i64 8
-  %5508 = getelementptr inbounds nuw <2 x double>, ptr %5284, i64 %5504, i64 %5433
-  %5509 = load double, ptr %5508, align 8
-  store double %5509, ptr %5505, align 8, !tbaa !43
-  %5510 = add nuw nsw i64 %5504, 1
-  %5511 = add i64 %5506, 1
-  %5512 = icmp eq i64 %5511, %5472
-  br i1 %5512, label %5513, label %5503, !llvm.loop !158
-
-5513:                                             ; preds = %5498, %5503, %5467
-  %5514 = phi ptr [ %5468, %5467 ], [ %5499, %5498 ], [ %5507, %5503 ]
-  %5515 = load i64, ptr %227, align 8, !tbaa !150
-  %5516 = icmp eq i64 %5515, 0
-  br i1 %5516, label %5573, label %5517
-
-5517:                                             ; preds = %5513
-  %5518 = getelementptr inbounds nuw double, ptr %5288, i64 %5433
-  %5519 = load double, ptr %5518, align 8, !tbaa !43
-  %5520 = getelementptr inbounds nuw i8, ptr %5514, i64 8
-  store double %5519, ptr %5514, align 8, !tbaa !43
-  %5521 = getelementptr inbounds nuw i8, ptr %5518, i64 16
-  %5522 = load double, ptr %5521, align 8, !tbaa !43
-  %5523 = getelementptr inbounds nuw i8, ptr %5514, i64 16
-  store double %5522, ptr %5520, align 8, !tbaa !43
-  %5524 = getelementptr inbounds nuw i8, ptr %5518, i64 32
-  %5525 = load double, ptr %5524, align 8, !tbaa !43
-  store double %5525, ptr %5523, align 8, !tbaa !43
-  br i1 %5470, label %5534, label %5573
-
-5526:                                             ; preds = %5458, %5526
-  %5527 = phi ptr [ %5532, %5526 ], [ %5465, %5458 ]
-  %5528 = phi ptr [ %5531, %5526 ], [ %5464, %5458 ]
-  %5529 = getelementptr inbounds nuw double, ptr %5527, i64 %5433
-  %5530 = load double, ptr %5529, align 8, !tbaa !43
-  %5531 = getelementptr inbounds nuw i8, ptr %5528, i64 8
-  store double %5530, ptr %5528, align 8, !tbaa !43
-  %5532 = getelementptr inbounds nuw i8, ptr %5527, i64 16
-  %5533 = icmp ult ptr %5532, %5284
-  br i1 %5533, label %5526, label %5467, !llvm.loop !159
-
-5534:                                             ; preds = %5517
-  %5535 = getelementptr inbounds nuw i8, ptr %5514, i64 24
-  br label %5536
-
-5536:                                             ; preds = %5534, %5536
-  %5537 = phi i64 [ %5571, %5536 ], [ 0, %5534 ]
-  %5538 = phi ptr [ %5570, %5536 ], [ %5535, %5534 ]
-  %5539 = mul nuw nsw i64 %5537, 160
-  %5540 = getelementptr inbounds nuw i8, ptr %5427, i64 %5539
-  %5541 = getelementptr inbounds nuw <2 x double>, ptr %5540, i64 0, i64 %5433
-  %5542 = load double, ptr %5541, align 8
-  %5543 = getelementptr inbounds nuw i8, ptr %5538, i64 8
-  store double %5542, ptr %5538, align 8, !tbaa !43
-  %5544 = getelementptr inbounds nuw <2 x double>, ptr %5540, i64 1, i64 %5433
+5535:                                             ; preds = %5535, %5533
+  %5536 = phi i64 [ 0, %5533 ], [ %5554, %5535 ]
+  %5537 = phi ptr [ %5527, %5533 ], [ %5551, %5535 ]
+  %5538 = phi i64 [ 0, %5533 ], [ %5555, %5535 ]
+  %5539 = getelementptr i8, ptr %5537, i64 8
+  %5540 = getelementptr inbounds nuw <2 x double>, ptr %5343, i64 %5536, i64 %5492
+  %5541 = load double, ptr %5540, align 8
+  store double %5541, ptr %5537, align 8, !tbaa !43
+  %5542 = or disjoint i64 %5536, 1
+  %5543 = getelementptr i8, ptr %5537, i64 16
+  %5544 = getelementptr inbounds nuw <2 x double>, ptr %5343, i64 %5542, i64 %5492
   %5545 = load double, ptr %5544, align 8
-  %5546 = getelementptr inbounds nuw i8, ptr %5538, i64 16
-  store double %5545, ptr %5543, align 8, !tbaa !43
-  %5547 = getelementptr inbounds nuw <2 x double>, ptr %5540, i64 2, i64 %5433
-  %5548 = load double, ptr %5547, align 8
-  %5549 = getelementptr inbounds nuw i8, ptr %5538, i64 24
-  store double %5548, ptr %5546, align 8, !tbaa !43
-  %5550 = getelementptr inbounds nuw <2 x double>, ptr %5540, i64 3, i64 %5433
-  %5551 = load double, ptr %5550, align 8
-  %5552 = getelementptr inbounds nuw i8, ptr %5538, i64 32
-  store double %5551, ptr %5549, align 8, !tbaa !43
-  %5553 = getelementptr inbounds nuw <2 x double>, ptr %5540, i64 4, i64 %5433
-  %5554 = load double, ptr %5553, align 8
-  %5555 = getelementptr inbounds nuw i8, ptr %5538, i64 40
-  store double %5554, ptr %5552, align 8, !tbaa !43
-  %5556 = getelementptr inbounds nuw <2 x double>, ptr %5540, i64 5, i64 %5433
-  %5557 = load double, ptr %5556, align 8
-  %5558 = getelementptr inbounds nuw i8, ptr %5538, i64 48
-  store double %5557, ptr %5555, align 8, !tbaa !43
-  %5559 = getelementptr inbounds nuw <2 x double>, ptr %5540, i64 6, i64 %5433
-  %5560 = load double, ptr %5559, align 8
-  %5561 = getelementptr inbounds nuw i8, ptr %5538, i64 56
-  store double %5560, ptr %5558, align 8, !tbaa !43
-  %5562 = getelementptr inbounds nuw <2 x double>, ptr %5540, i64 7, i64 %5433
-  %5563 = load double, ptr %5562, align 8
-  %5564 = getelementptr inbounds nuw i8, ptr %5538, i64 64
-  store double %5563, ptr %5561, align 8, !tbaa !43
-  %5565 = getelementptr inbounds nuw <2 x double>, ptr %5540, i64 8, i64 %5433
-  %5566 = load double, ptr %5565, align 8
-  %5567 = getelementptr inbounds nuw i8, ptr %5538, i64 72
-  store double %5566, ptr %5564, align 8, !tbaa !43
-  %5568 = getelementptr inbounds nuw <2 x double>, ptr %5540, i64 9, i64 %5433
-  %5569 = load double, ptr %5568, align 8
-  %5570 = getelementptr inbounds nuw i8, ptr %5538, i64 80
-  store double %5569, ptr %5567, align 8, !tbaa !43
-  %5571 = add nuw nsw i64 %5537, 1
-  %5572 = icmp eq i64 %5571, %5469
-  br i1 %5572, label %5573, label %5536, !llvm.loop !157
+  store double %5545, ptr %5539, align 8, !tbaa !43
+  %5546 = or disjoint i64 %5536, 2
+  %5547 = getelementptr i8, ptr %5537, i64 24
+  %5548 = getelementptr inbounds nuw <2 x double>, ptr %5343, i64 %5546, i64 %5492
+  %5549 = load double, ptr %5548, align 8
+  store double %5549, ptr %5543, align 8, !tbaa !43
+  %5550 = or disjoint i64 %5536, 3
+  %5551 = getelementptr i8, ptr %5537, i64 32
+  %5552 = getelementptr inbounds nuw <2 x double>, ptr %5343, i64 %5550, i64 %5492
+  %5553 = load double, ptr %5552, align 8
+  store double %5553, ptr %5547, align 8, !tbaa !43
+  %5554 = add nuw nsw i64 %5536, 4
+  %5555 = add i64 %5538, 4
+  %5556 = icmp eq i64 %5555, %5534
+  br i1 %5556, label %5557, label %5535, !llvm.loop !158
 
-5573:                                             ; preds = %5536, %5517, %5513, %5430
-  br i1 %5431, label %5430, label %5574, !llvm.loop !160
+5557:                                             ; preds = %5535, %5530
+  %5558 = phi ptr [ poison, %5530 ], [ %5551, %5535 ]
+  %5559 = phi i64 [ 0, %5530 ], [ %5554, %5535 ]
+  %5560 = phi ptr [ %5527, %5530 ], [ %5551, %5535 ]
+  %5561 = icmp eq i64 %5531, 0
+  br i1 %5561, label %5572, label %5562
 
-5574:                                             ; preds = %5573
-  %5575 = load <2 x double>, ptr %149, align 16, !tbaa !26
-  %5576 = load <2 x double>, ptr %170, align 16, !tbaa !26
-  %5577 = fsub <2 x double> %5575, %5576
-  %5578 = load <2 x double>, ptr %171, align 16, !tbaa !26
-  %5579 = fadd <2 x double> %5578, splat (double -1.000000e-09)
-  %5580 = fcmp oge <2 x double> %5577, %5579
-  %5581 = select <2 x i1> %5580, <2 x i64> %4275, <2 x i64> zeroinitializer
-  %5582 = load i64, ptr %169, align 8, !tbaa !20
-  %5583 = icmp sgt i64 %5582, 0
-  br i1 %5583, label %5584, label %5632
+5562:                                             ; preds = %5557, %5562
+  %5563 = phi i64 [ %5569, %5562 ], [ %5559, %5557 ]
+  %5564 = phi ptr [ %5566, %5562 ], [ %5560, %5557 ]
+  %5565 = phi i64 [ %5570, %5562 ], [ 0, %5557 ]
+  %5566 = getelementptr i8, ptr %5564, i64 8
+  %5567 = getelementptr inbounds nuw <2 x double>, ptr %5343, i64 %5563, i64 %5492
+  %5568 = load double, ptr %5567, align 8
+  store double %5568, ptr %5564, align 8, !tbaa !43
+  %5569 = add nuw nsw i64 %5563, 1
+  %5570 = add i64 %5565, 1
+  %5571 = icmp eq i64 %5570, %5531
+  br i1 %5571, label %5572, label %5562, !llvm.loop !159
 
-5584:                                             ; preds = %5574
-  %5585 = load ptr, ptr %142, align 8, !tbaa !28
-  %5586 = and i64 %5582, 3
-  %5587 = icmp ult i64 %5582, 4
-  br i1 %5587, label %5616, label %5588
+5572:                                             ; preds = %5557, %5562, %5526
+  %5573 = phi ptr [ %5527, %5526 ], [ %5558, %5557 ], [ %5566, %5562 ]
+  %5574 = load i64, ptr %227, align 8, !tbaa !151
+  %5575 = icmp eq i64 %5574, 0
+  br i1 %5575, label %5632, label %5576
 
-5588:                                             ; preds = %5584
-  %5589 = and i64 %5582, 9223372036854775804
-  br label %5590
+5576:                                             ; preds = %5572
+  %5577 = getelementptr inbounds nuw double, ptr %5347, i64 %5492
+  %5578 = load double, ptr %5577, align 8, !tbaa !43
+  %5579 = getelementptr inbounds nuw i8, ptr %5573, i64 8
+  store double %5578, ptr %5573, align 8, !tbaa !43
+  %5580 = getelementptr inbounds nuw i8, ptr %5577, i64 16
+  %5581 = load double, ptr %5580, align 8, !tbaa !43
+  %5582 = getelementptr inbounds nuw i8, ptr %5573, i64 16
+  store double %5581, ptr %5579, align 8, !tbaa !43
+  %5583 = getelementptr inbounds nuw i8, ptr %5577, i64 32
+  %5584 = load double, ptr %5583, align 8, !tbaa !43
+  store double %5584, ptr %5582, align 8, !tbaa !43
+  br i1 %5529, label %5593, label %5632
 
-5590:                                             ; preds = %5590, %5588
-  %5591 = phi i64 [ 0, %5588 ], [ %5613, %5590 ]
-  %5592 = phi <2 x double> [ splat (double 1.000000e+09), %5588 ], [ %5612, %5590 ]
-  %5593 = phi i64 [ 0, %5588 ], [ %5614, %5590 ]
-  %5594 = getelementptr inbounds nuw %struct.Piece, ptr %5585, i64 %5591, i32 35
-  %5595 = load <2 x double>, ptr %5594, align 16, !tbaa !26
-  %5596 = fcmp olt <2 x double> %5592, %5595
-  %5597 = select <2 x i1> %5596, <2 x double> %5592, <2 x double> %5595
-  %5598 = or disjoint i64 %5591, 1
-  %5599 = getelementptr inbounds nuw %struct.Piece, ptr %5585, i64 %5598, i32 35
-  %5600 = load <2 x double>, ptr %5599, align 16, !tbaa !26
-  %5601 = fcmp olt <2 x double> %5597, %5600
-  %5602 = select <2 x i1> %5601, <2 x double> %5597, <2 x double> %5600
-  %5603 = or disjoint i64 %5591, 2
-  %5604 = getelementptr inbounds nuw %struct.Piece, ptr %5585, i64 %5603, i32 35
-  %5605 = load <2 x double>, ptr %5604, align 16, !tbaa !26
-  %5606 = fcmp olt <2 x double> %5602, %5605
-  %5607 = select <2 x i1> %5606, <2 x double> %5602, <2 x double> %5605
-  %5608 = or disjoint i64 %5591, 3
-  %5609 = getelementptr inbounds nuw %struct.Piece, ptr %5585, i64 %5608, i32 35
-  %5610 = load <2 x double>, ptr %5609, align 16, !tbaa !26
-  %5611 = fcmp olt <2 x double> %5607, %5610
-  %5612 = select <2 x i1> %5611, <2 x double> %5607, <2 x double> %5610
-  %5613 = add nuw nsw i64 %5591, 4
-  %5614 = add i64 %5593, 4
-  %5615 = icmp eq i64 %5614, %5589
-  br i1 %5615, label %5616, label %5590, !llvm.loop !134
+5585:                                             ; preds = %5517, %5585
+  %5586 = phi ptr [ %5591, %5585 ], [ %5524, %5517 ]
+  %5587 = phi ptr [ %5590, %5585 ], [ %5523, %5517 ]
+  %5588 = getelementptr inbounds nuw double, ptr %5586, i64 %5492
+  %5589 = load double, ptr %5588, align 8, !tbaa !43
+  %5590 = getelementptr inbounds nuw i8, ptr %5587, i64 8
+  store double %5589, ptr %5587, align 8, !tbaa !43
+  %5591 = getelementptr inbounds nuw i8, ptr %5586, i64 16
+  %5592 = icmp ult ptr %5591, %5343
+  br i1 %5592, label %5585, label %5526, !llvm.loop !160
 
-5616:                                             ; preds = %5590, %5584
-  %5617 = phi <2 x double> [ poison, %5584 ], [ %5612, %5590 ]
-  %5618 = phi i64 [ 0, %5584 ], [ %5613, %5590 ]
-  %5619 = phi <2 x double> [ splat (double 1.000000e+09), %5584 ], [ %5612, %5590 ]
-  %5620 = icmp eq i64 %5586, 0
-  br i1 %5620, label %5632, label %5621
+5593:                                             ; preds = %5576
+  %5594 = getelementptr inbounds nuw i8, ptr %5573, i64 24
+  br label %5595
 
-5621:                                             ; preds = %5616, %5621
-  %5622 = phi i64 [ %5629, %5621 ], [ %5618, %5616 ]
-  %5623 = phi <2 x double> [ %5628, %5621 ], [ %5619, %5616 ]
-  %5624 = phi i64 [ %5630, %5621 ], [ 0, %5616 ]
-  %5625 = getelementptr inbounds nuw %struct.Piece, ptr %5585, i64 %5622, i32 35
-  %5626 = load <2 x double>, ptr %5625, align 16, !tbaa !26
-  %5627 = fcmp olt <2 x double> %5623, %5626
-  %5628 = select <2 x i1> %5627, <2 x double> %5623, <2 x double> %5626
-  %5629 = add nuw nsw i64 %5622, 1
-  %5630 = add i64 %5624, 1
-  %5631 = icmp eq i64 %5630, %5586
-  br i1 %5631, label %5632, label %5621, !llvm.loop !161
+5595:                                             ; preds = %5593, %5595
+  %5596 = phi i64 [ %5630, %5595 ], [ 0, %5593 ]
+  %5597 = phi ptr [ %5629, %5595 ], [ %5594, %5593 ]
+  %5598 = mul nuw nsw i64 %5596, 160
+  %5599 = getelementptr inbounds nuw i8, ptr %5486, i64 %5598
+  %5600 = getelementptr inbounds nuw <2 x double>, ptr %5599, i64 0, i64 %5492
+  %5601 = load double, ptr %5600, align 8
+  %5602 = getelementptr inbounds nuw i8, ptr %5597, i64 8
+  store double %5601, ptr %5597, align 8, !tbaa !43
+  %5603 = getelementptr inbounds nuw <2 x double>, ptr %5599, i64 1, i64 %5492
+  %5604 = load double, ptr %5603, align 8
+  %5605 = getelementptr inbounds nuw i8, ptr %5597, i64 16
+  store double %5604, ptr %5602, align 8, !tbaa !43
+  %5606 = getelementptr inbounds nuw <2 x double>, ptr %5599, i64 2, i64 %5492
+  %5607 = load double, ptr %5606, align 8
+  %5608 = getelementptr inbounds nuw i8, ptr %5597, i64 24
+  store double %5607, ptr %5605, align 8, !tbaa !43
+  %5609 = getelementptr inbounds nuw <2 x double>, ptr %5599, i64 3, i64 %5492
+  %5610 = load double, ptr %5609, align 8
+  %5611 = getelementptr inbounds nuw i8, ptr %5597, i64 32
+  store double %5610, ptr %5608, align 8, !tbaa !43
+  %5612 = getelementptr inbounds nuw <2 x double>, ptr %5599, i64 4, i64 %5492
+  %5613 = load double, ptr %5612, align 8
+  %5614 = getelementptr inbounds nuw i8, ptr %5597, i64 40
+  store double %5613, ptr %5611, align 8, !tbaa !43
+  %5615 = getelementptr inbounds nuw <2 x double>, ptr %5599, i64 5, i64 %5492
+  %5616 = load double, ptr %5615, align 8
+  %5617 = getelementptr inbounds nuw i8, ptr %5597, i64 48
+  store double %5616, ptr %5614, align 8, !tbaa !43
+  %5618 = getelementptr inbounds nuw <2 x double>, ptr %5599, i64 6, i64 %5492
+  %5619 = load double, ptr %5618, align 8
+  %5620 = getelementptr inbounds nuw i8, ptr %5597, i64 56
+  store double %5619, ptr %5617, align 8, !tbaa !43
+  %5621 = getelementptr inbounds nuw <2 x double>, ptr %5599, i64 7, i64 %5492
+  %5622 = load double, ptr %5621, align 8
+  %5623 = getelementptr inbounds nuw i8, ptr %5597, i64 64
+  store double %5622, ptr %5620, align 8, !tbaa !43
+  %5624 = getelementptr inbounds nuw <2 x double>, ptr %5599, i64 8, i64 %5492
+  %5625 = load double, ptr %5624, align 8
+  %5626 = getelementptr inbounds nuw i8, ptr %5597, i64 72
+  store double %5625, ptr %5623, align 8, !tbaa !43
+  %5627 = getelementptr inbounds nuw <2 x double>, ptr %5599, i64 9, i64 %5492
+  %5628 = load double, ptr %5627, align 8
+  %5629 = getelementptr inbounds nuw i8, ptr %5597, i64 80
+  store double %5628, ptr %5626, align 8, !tbaa !43
+  %5630 = add nuw nsw i64 %5596, 1
+  %5631 = icmp eq i64 %5630, %5528
+  br i1 %5631, label %5632, label %5595, !llvm.loop !158
 
-5632:                                             ; preds = %5616, %5621, %5574
-  %5633 = phi <2 x double> [ splat (double 1.000000e+09), %5574 ], [ %5617, %5616 ], [ %5628, %5621 ]
-  %5634 = load <2 x double>, ptr %221, align 16, !tbaa !26
-  %5635 = select <2 x i1> %4335, <2 x double> %5634, <2 x double> %5633
-  store <2 x double> %5635, ptr %221, align 16, !tbaa !26
-  %5636 = load <2 x double>, ptr %222, align 16, !tbaa !26
-  %5637 = fcmp une <2 x double> %5636, zeroinitializer
-  %5638 = load <2 x double>, ptr %196, align 16, !tbaa !26
-  %5639 = load <2 x double>, ptr %187, align 16, !tbaa !26
-  %5640 = fsub <2 x double> %5638, %5639
-  %5641 = fcmp une <2 x double> %5636, splat (double 1.000000e+00)
-  %5642 = load <2 x double>, ptr %157, align 16, !tbaa !26
-  %5643 = load <2 x double>, ptr %223, align 16, !tbaa !26
-  %5644 = fsub <2 x double> %5642, %5643
-  %5645 = select <2 x i1> %5641, <2 x double> splat (double -1.000000e+00), <2 x double> %5644
-  %5646 = fcmp une <2 x double> %5636, splat (double 2.000000e+00)
-  %5647 = fsub <2 x double> %5635, %5643
-  %5648 = select <2 x i1> %5646, <2 x double> %5645, <2 x double> %5647
-  %5649 = fcmp une <2 x double> %5636, splat (double 3.000000e+00)
-  %5650 = fsub <2 x double> %5640, %5643
-  %5651 = select <2 x i1> %5649, <2 x double> %5648, <2 x double> %5650
-  %5652 = fcmp une <2 x double> %5636, splat (double 4.000000e+00)
-  %5653 = fsub <2 x double> %5643, %5640
-  %5654 = select <2 x i1> %5652, <2 x double> %5651, <2 x double> %5653
-  %5655 = fcmp oge <2 x double> %5654, splat (double 0xBEB0C6F7A0B5ED8D)
-  %5656 = select <2 x i1> %5655, <2 x i1> %5637, <2 x i1> zeroinitializer
-  %5657 = select <2 x i1> %5656, <2 x i64> %4275, <2 x i64> zeroinitializer
-  %5658 = xor <2 x i64> %5657, splat (i64 -1)
-  %5659 = and <2 x i64> %5581, %5658
-  %5660 = load <2 x double>, ptr %139, align 16, !tbaa !26
-  %5661 = icmp ne <2 x i64> %5659, zeroinitializer
-  %5662 = select <2 x i1> %5637, <2 x i1> %5661, <2 x i1> zeroinitializer
-  %5663 = select <2 x i1> %5662, <2 x double> splat (double 2.000000e+00), <2 x double> %5660
-  store <2 x double> %5663, ptr %139, align 16, !tbaa !26
-  %5664 = or <2 x i64> %5657, %5581
-  %5665 = load <2 x double>, ptr %226, align 16, !tbaa !26
-  %5666 = fadd <2 x double> %5665, splat (double 1.000000e+00)
-  %5667 = icmp eq <2 x i64> %5664, zeroinitializer
-  %5668 = select <2 x i1> %5667, <2 x double> %5665, <2 x double> %5666
-  store <2 x double> %5668, ptr %226, align 16, !tbaa !26
-  %5669 = xor <2 x i64> %5664, %4275
-  %5670 = load <2 x double>, ptr %167, align 16, !tbaa !26
-  %5671 = fcmp oeq <2 x double> %5670, zeroinitializer
-  %5672 = load <2 x double>, ptr %168, align 16, !tbaa !26
-  %5673 = fcmp oeq <2 x double> %5672, zeroinitializer
-  %5674 = select <2 x i1> %5673, <2 x i1> %5671, <2 x i1> zeroinitializer
-  %5675 = select <2 x i1> %5674, <2 x i64> %5669, <2 x i64> zeroinitializer
-  %5676 = load <2 x double>, ptr %154, align 16, !tbaa !26
-  %5677 = fmul <2 x double> %5676, splat (double 5.000000e-01)
-  %5678 = load <2 x double>, ptr %155, align 16, !tbaa !26
-  %5679 = fadd <2 x double> %5678, %5677
-  %5680 = fadd <2 x double> %5679, splat (double -4.000000e-03)
-  %5681 = fcmp ult <2 x double> %5642, %5680
-  %5682 = fsub <2 x double> %5678, %5677
-  %5683 = fadd <2 x double> %5682, splat (double 4.000000e-03)
-  %5684 = fcmp ole <2 x double> %5642, %5683
-  %5685 = load <2 x i64>, ptr %156, align 16, !tbaa !26
-  %5686 = select <2 x i1> %5684, <2 x i64> splat (i64 -1), <2 x i64> %5685
-  %5687 = select <2 x i1> %5681, <2 x i64> %5686, <2 x i64> zeroinitializer
-  %5688 = xor <2 x i64> %5687, %5685
-  %5689 = and <2 x i64> %5688, %5675
-  %5690 = and <2 x i64> %5687, %5675
-  %5691 = xor <2 x i64> %5675, splat (i64 -1)
-  %5692 = and <2 x i64> %5685, %5691
-  %5693 = or disjoint <2 x i64> %5690, %5692
-  store <2 x i64> %5693, ptr %156, align 16, !tbaa !26
-  %5694 = load <2 x i64>, ptr %166, align 16, !tbaa !26
-  %5695 = or <2 x i64> %5689, %5694
-  store <2 x i64> %5695, ptr %166, align 16, !tbaa !26
-  %5696 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %5664)
-  %5697 = icmp eq i64 %5696, 0
-  br i1 %5697, label %5708, label %5698
+5632:                                             ; preds = %5595, %5576, %5572, %5489
+  br i1 %5490, label %5489, label %5633, !llvm.loop !161
 
-5698:                                             ; preds = %5632
-  %5699 = extractelement <2 x i64> %5664, i64 0
-  %5700 = icmp eq i64 %5699, 0
-  br i1 %5700, label %5702, label %5701
+5633:                                             ; preds = %5632
+  %5634 = load <2 x double>, ptr %149, align 16, !tbaa !26
+  %5635 = load <2 x double>, ptr %170, align 16, !tbaa !26
+  %5636 = fsub <2 x double> %5634, %5635
+  %5637 = load <2 x double>, ptr %171, align 16, !tbaa !26
+  %5638 = fadd <2 x double> %5637, splat (double -1.000000e-09)
+  %5639 = fcmp oge <2 x double> %5636, %5638
+  %5640 = select <2 x i1> %5639, <2 x i64> %4334, <2 x i64> zeroinitializer
+  %5641 = load i64, ptr %169, align 8, !tbaa !20
+  %5642 = icmp sgt i64 %5641, 0
+  br i1 %5642, label %5643, label %5691
 
-5701:                                             ; preds = %5698
+5643:                                             ; preds = %5633
+  %5644 = load ptr, ptr %142, align 8, !tbaa !28
+  %5645 = and i64 %5641, 3
+  %5646 = icmp ult i64 %5641, 4
+  br i1 %5646, label %5675, label %5647
+
+5647:                                             ; preds = %5643
+  %5648 = and i64 %5641, 9223372036854775804
+  br label %5649
+
+5649:                                             ; preds = %5649, %5647
+  %5650 = phi i64 [ 0, %5647 ], [ %5672, %5649 ]
+  %5651 = phi <2 x double> [ splat (double 1.000000e+09), %5647 ], [ %5671, %5649 ]
+  %5652 = phi i64 [ 0, %5647 ], [ %5673, %5649 ]
+  %5653 = getelementptr inbounds nuw %struct.Piece, ptr %5644, i64 %5650, i32 35
+  %5654 = load <2 x double>, ptr %5653, align 16, !tbaa !26
+  %5655 = fcmp olt <2 x double> %5651, %5654
+  %5656 = select <2 x i1> %5655, <2 x double> %5651, <2 x double> %5654
+  %5657 = or disjoint i64 %5650, 1
+  %5658 = getelementptr inbounds nuw %struct.Piece, ptr %5644, i64 %5657, i32 35
+  %5659 = load <2 x double>, ptr %5658, align 16, !tbaa !26
+  %5660 = fcmp olt <2 x double> %5656, %5659
+  %5661 = select <2 x i1> %5660, <2 x double> %5656, <2 x double> %5659
+  %5662 = or disjoint i64 %5650, 2
+  %5663 = getelementptr inbounds nuw %struct.Piece, ptr %5644, i64 %5662, i32 35
+  %5664 = load <2 x double>, ptr %5663, align 16, !tbaa !26
+  %5665 = fcmp olt <2 x double> %5661, %5664
+  %5666 = select <2 x i1> %5665, <2 x double> %5661, <2 x double> %5664
+  %5667 = or disjoint i64 %5650, 3
+  %5668 = getelementptr inbounds nuw %struct.Piece, ptr %5644, i64 %5667, i32 35
+  %5669 = load <2 x double>, ptr %5668, align 16, !tbaa !26
+  %5670 = fcmp olt <2 x double> %5666, %5669
+  %5671 = select <2 x i1> %5670, <2 x double> %5666, <2 x double> %5669
+  %5672 = add nuw nsw i64 %5650, 4
+  %5673 = add i64 %5652, 4
+  %5674 = icmp eq i64 %5673, %5648
+  br i1 %5674, label %5675, label %5649, !llvm.loop !135
+
+5675:                                             ; preds = %5649, %5643
+  %5676 = phi <2 x double> [ poison, %5643 ], [ %5671, %5649 ]
+  %5677 = phi i64 [ 0, %5643 ], [ %5672, %5649 ]
+  %5678 = phi <2 x double> [ splat (double 1.000000e+09), %5643 ], [ %5671, %5649 ]
+  %5679 = icmp eq i64 %5645, 0
+  br i1 %5679, label %5691, label %5680
+
+5680:                                             ; preds = %5675, %5680
+  %5681 = phi i64 [ %5688, %5680 ], [ %5677, %5675 ]
+  %5682 = phi <2 x double> [ %5687, %5680 ], [ %5678, %5675 ]
+  %5683 = phi i64 [ %5689, %5680 ], [ 0, %5675 ]
+  %5684 = getelementptr inbounds nuw %struct.Piece, ptr %5644, i64 %5681, i32 35
+  %5685 = load <2 x double>, ptr %5684, align 16, !tbaa !26
+  %5686 = fcmp olt <2 x double> %5682, %5685
+  %5687 = select <2 x i1> %5686, <2 x double> %5682, <2 x double> %5685
+  %5688 = add nuw nsw i64 %5681, 1
+  %5689 = add i64 %5683, 1
+  %5690 = icmp eq i64 %5689, %5645
+  br i1 %5690, label %5691, label %5680, !llvm.loop !162
+
+5691:                                             ; preds = %5675, %5680, %5633
+  %5692 = phi <2 x double> [ splat (double 1.000000e+09), %5633 ], [ %5676, %5675 ], [ %5687, %5680 ]
+  %5693 = load <2 x double>, ptr %221, align 16, !tbaa !26
+  %5694 = select <2 x i1> %4394, <2 x double> %5693, <2 x double> %5692
+  store <2 x double> %5694, ptr %221, align 16, !tbaa !26
+  %5695 = load <2 x double>, ptr %222, align 16, !tbaa !26
+  %5696 = fcmp une <2 x double> %5695, zeroinitializer
+  %5697 = load <2 x double>, ptr %196, align 16, !tbaa !26
+  %5698 = load <2 x double>, ptr %187, align 16, !tbaa !26
+  %5699 = fsub <2 x double> %5697, %5698
+  %5700 = fcmp une <2 x double> %5695, splat (double 1.000000e+00)
+  %5701 = load <2 x double>, ptr %157, align 16, !tbaa !26
+  %5702 = load <2 x double>, ptr %223, align 16, !tbaa !26
+  %5703 = fsub <2 x double> %5701, %5702
+  %5704 = select <2 x i1> %5700, <2 x double> splat (double -1.000000e+00), <2 x double> %5703
+  %5705 = fcmp une <2 x double> %5695, splat (double 2.000000e+00)
+  %5706 = fsub <2 x double> %5694, %5702
+  %5707 = select <2 x i1> %5705, <2 x double> %5704, <2 x double> %5706
+  %5708 = fcmp une <2 x double> %5695, splat (double 3.000000e+00)
+  %5709 = fsub <2 x double> %5699, %5702
+  %5710 = select <2 x i1> %5708, <2 x double> %5707, <2 x double> %5709
+  %5711 = fcmp une <2 x double> %5695, splat (double 4.000000e+00)
+  %5712 = fsub <2 x double> %5702, %5699
+  %5713 = select <2 x i1> %5711, <2 x double> %5710, <2 x double> %5712
+  %5714 = fcmp oge <2 x double> %5713, splat (double 0xBEB0C6F7A0B5ED8D)
+  %5715 = select <2 x i1> %5714, <2 x i1> %5696, <2 x i1> zeroinitializer
+  %5716 = select <2 x i1> %5715, <2 x i64> %4334, <2 x i64> zeroinitializer
+  %5717 = xor <2 x i64> %5716, splat (i64 -1)
+  %5718 = and <2 x i64> %5640, %5717
+  %5719 = load <2 x double>, ptr %139, align 16, !tbaa !26
+  %5720 = icmp ne <2 x i64> %5718, zeroinitializer
+  %5721 = select <2 x i1> %5696, <2 x i1> %5720, <2 x i1> zeroinitializer
+  %5722 = select <2 x i1> %5721, <2 x double> splat (double 2.000000e+00), <2 x double> %5719
+  store <2 x double> %5722, ptr %139, align 16, !tbaa !26
+  %5723 = or <2 x i64> %5716, %5640
+  %5724 = load <2 x double>, ptr %226, align 16, !tbaa !26
+  %5725 = fadd <2 x double> %5724, splat (double 1.000000e+00)
+  %5726 = icmp eq <2 x i64> %5723, zeroinitializer
+  %5727 = select <2 x i1> %5726, <2 x double> %5724, <2 x double> %5725
+  store <2 x double> %5727, ptr %226, align 16, !tbaa !26
+  %5728 = xor <2 x i64> %5723, %4334
+  %5729 = load <2 x double>, ptr %167, align 16, !tbaa !26
+  %5730 = fcmp oeq <2 x double> %5729, zeroinitializer
+  %5731 = load <2 x double>, ptr %168, align 16, !tbaa !26
+  %5732 = fcmp oeq <2 x double> %5731, zeroinitializer
+  %5733 = select <2 x i1> %5732, <2 x i1> %5730, <2 x i1> zeroinitializer
+  %5734 = select <2 x i1> %5733, <2 x i64> %5728, <2 x i64> zeroinitializer
+  %5735 = load <2 x double>, ptr %154, align 16, !tbaa !26
+  %5736 = fmul <2 x double> %5735, splat (double 5.000000e-01)
+  %5737 = load <2 x double>, ptr %155, align 16, !tbaa !26
+  %5738 = fadd <2 x double> %5737, %5736
+  %5739 = fadd <2 x double> %5738, splat (double -4.000000e-03)
+  %5740 = fcmp ult <2 x double> %5701, %5739
+  %5741 = fsub <2 x double> %5737, %5736
+  %5742 = fadd <2 x double> %5741, splat (double 4.000000e-03)
+  %5743 = fcmp ole <2 x double> %5701, %5742
+  %5744 = load <2 x i64>, ptr %156, align 16, !tbaa !26
+  %5745 = select <2 x i1> %5743, <2 x i64> splat (i64 -1), <2 x i64> %5744
+  %5746 = select <2 x i1> %5740, <2 x i64> %5745, <2 x i64> zeroinitializer
+  %5747 = xor <2 x i64> %5746, %5744
+  %5748 = and <2 x i64> %5747, %5734
+  %5749 = and <2 x i64> %5746, %5734
+  %5750 = xor <2 x i64> %5734, splat (i64 -1)
+  %5751 = and <2 x i64> %5744, %5750
+  %5752 = or disjoint <2 x i64> %5749, %5751
+  store <2 x i64> %5752, ptr %156, align 16, !tbaa !26
+  %5753 = load <2 x i64>, ptr %166, align 16, !tbaa !26
+  %5754 = or <2 x i64> %5748, %5753
+  store <2 x i64> %5754, ptr %166, align 16, !tbaa !26
+  %5755 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %5723)
+  %5756 = icmp eq i64 %5755, 0
+  br i1 %5756, label %5767, label %5757
+
+5757:                                             ; preds = %5691
+  %5758 = extractelement <2 x i64> %5723, i64 0
+  %5759 = icmp eq i64 %5758, 0
+  br i1 %5759, label %5761, label %5760
+
+5760:                                             ; preds = %5757
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 16 dereferenceable(1584) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #7
-  br label %5702
+  br label %5761
 
-5702:                                             ; preds = %5701, %5698
-  %5703 = extractelement <2 x i64> %5664, i64 1
-  %5704 = icmp eq i64 %5703, 0
-  br i1 %5704, label %5706, label %5705
+5761:                                             ; preds = %5760, %5757
+  %5762 = extractelement <2 x i64> %5723, i64 1
+  %5763 = icmp eq i64 %5762, 0
+  br i1 %5763, label %5765, label %5764
 
-5705:                                             ; preds = %5702
+5764:                                             ; preds = %5761
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 16 dereferenceable(1584) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1) #7
-  br label %5706
+  br label %5765
 
-5706:                                             ; preds = %5705, %5702
-  %5707 = load <2 x double>, ptr %139, align 16, !tbaa !26
-  br label %5708
+5765:                                             ; preds = %5764, %5761
+  %5766 = load <2 x double>, ptr %139, align 16, !tbaa !26
+  br label %5767
 
-5708:                                             ; preds = %5706, %5632
-  %5709 = phi <2 x double> [ %5707, %5706 ], [ %5663, %5632 ]
-  %5710 = load <2 x double>, ptr %136, align 16, !tbaa !26
-  %5711 = load <2 x double>, ptr %234, align 16, !tbaa !26
-  %5712 = fadd <2 x double> %5711, splat (double -1.000000e+00)
-  %5713 = fcmp oge <2 x double> %5710, %5712
-  %5714 = select <2 x i1> %5713, <2 x i64> %4275, <2 x i64> zeroinitializer
-  %5715 = icmp eq <2 x i64> %5714, zeroinitializer
-  %5716 = select <2 x i1> %5715, <2 x double> %5709, <2 x double> splat (double 1.000000e+00)
-  store <2 x double> %5716, ptr %139, align 16, !tbaa !26
-  %5717 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %5714)
-  %5718 = icmp eq i64 %5717, 0
-  br i1 %5718, label %527, label %5719
+5767:                                             ; preds = %5765, %5691
+  %5768 = phi <2 x double> [ %5766, %5765 ], [ %5722, %5691 ]
+  %5769 = load <2 x double>, ptr %136, align 16, !tbaa !26
+  %5770 = load <2 x double>, ptr %234, align 16, !tbaa !26
+  %5771 = fadd <2 x double> %5770, splat (double -1.000000e+00)
+  %5772 = fcmp oge <2 x double> %5769, %5771
+  %5773 = select <2 x i1> %5772, <2 x i64> %4334, <2 x i64> zeroinitializer
+  %5774 = icmp eq <2 x i64> %5773, zeroinitializer
+  %5775 = select <2 x i1> %5774, <2 x double> %5768, <2 x double> splat (double 1.000000e+00)
+  store <2 x double> %5775, ptr %139, align 16, !tbaa !26
+  %5776 = tail call i64 @llvm.vector.reduce.or.v2i64(<2 x i64> %5773)
+  %5777 = icmp eq i64 %5776, 0
+  br i1 %5777, label %527, label %5778
 
-5719:                                             ; preds = %5708
-  %5720 = extractelement <2 x i64> %5714, i64 0
-  %5721 = icmp eq i64 %5720, 0
-  br i1 %5721, label %5723, label %5722
+5778:                                             ; preds = %5767
+  %5779 = extractelement <2 x i64> %5773, i64 0
+  %5780 = icmp eq i64 %5779, 0
+  br i1 %5780, label %5782, label %5781
 
-5722:                                             ; preds = %5719
+5781:                                             ; preds = %5778
   store double 1.000000e+00, ptr %131, align 8, !tbaa !43
-  br label %5723
+  br label %5782
 
-5723:                                             ; preds = %5722, %5719
-  %5724 = extractelement <2 x i64> %5714, i64 1
-  %5725 = icmp eq i64 %5724, 0
-  br i1 %5725, label %527, label %5726
+5782:                                             ; preds = %5781, %5778
+  %5783 = extractelement <2 x i64> %5773, i64 1
+  %5784 = icmp eq i64 %5783, 0
+  br i1 %5784, label %527, label %5785
 
-5726:                                             ; preds = %5723
+5785:                                             ; preds = %5782
   store double 1.000000e+00, ptr %264, align 8, !tbaa !43
   br label %527
 
-5727:                                             ; preds = %527, %532, %122
-  %5728 = phi i64 [ 0, %122 ], [ 1, %532 ], [ 0, %527 ]
-  ret i64 %5728
+5786:                                             ; preds = %527, %532, %122
+  %5787 = phi i64 [ 0, %122 ], [ 1, %532 ], [ 0, %527 ]
+  ret i64 %5787
 }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(readwrite, inaccessiblemem: none)
@@ -6878,7 +6951,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
 31:                                               ; preds = %36, %3
   %32 = phi ptr [ %24, %3 ], [ %42, %36 ]
   %33 = getelementptr inbounds nuw i8, ptr %1, i64 40
-  %34 = load i64, ptr %33, align 8, !tbaa !150
+  %34 = load i64, ptr %33, align 8, !tbaa !151
   %35 = icmp eq i64 %34, 0
   br i1 %35, label %177, label %46
 
@@ -6893,7 +6966,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %43 = add nuw nsw i64 %38, 1
   %44 = load i64, ptr %25, align 8, !tbaa !20
   %45 = icmp slt i64 %43, %44
-  br i1 %45, label %36, label %31, !llvm.loop !151
+  br i1 %45, label %36, label %31, !llvm.loop !152
 
 46:                                               ; preds = %31
   %47 = getelementptr inbounds nuw i8, ptr %0, i64 800
@@ -7043,7 +7116,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %174 = add nuw nsw i64 %68, 1
   %175 = load i64, ptr %25, align 8, !tbaa !20
   %176 = icmp slt i64 %174, %175
-  br i1 %176, label %66, label %177, !llvm.loop !152
+  br i1 %176, label %66, label %177, !llvm.loop !153
 
 177:                                              ; preds = %66, %46, %31
   %178 = getelementptr inbounds nuw i8, ptr %0, i64 1488
@@ -7072,13 +7145,13 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
 197:                                              ; preds = %191
   %198 = getelementptr inbounds nuw [2 x i64], ptr %178, i64 0, i64 %194
   %199 = load i64, ptr %198, align 8, !tbaa !30
-  %200 = load i64, ptr %179, align 8, !tbaa !153
+  %200 = load i64, ptr %179, align 8, !tbaa !154
   %201 = icmp eq i64 %199, %200
   br i1 %201, label %205, label %202
 
 202:                                              ; preds = %197
   %203 = getelementptr inbounds nuw [2 x ptr], ptr %186, i64 0, i64 %194
-  %204 = load ptr, ptr %203, align 8, !tbaa !154
+  %204 = load ptr, ptr %203, align 8, !tbaa !155
   br label %219
 
 205:                                              ; preds = %197
@@ -7087,17 +7160,17 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %208 = load i64, ptr %183, align 8, !tbaa !42
   %209 = getelementptr inbounds i64, ptr %182, i64 %208
   store i64 %207, ptr %209, align 8, !tbaa !30
-  %210 = load ptr, ptr %184, align 8, !tbaa !156
+  %210 = load ptr, ptr %184, align 8, !tbaa !157
   %211 = load i64, ptr %183, align 8, !tbaa !42
   %212 = add nsw i64 %211, 1
   store i64 %212, ptr %183, align 8, !tbaa !42
-  %213 = load i64, ptr %179, align 8, !tbaa !153
+  %213 = load i64, ptr %179, align 8, !tbaa !154
   %214 = mul nsw i64 %213, %211
   %215 = load i64, ptr %185, align 8, !tbaa !15
   %216 = mul nsw i64 %214, %215
   %217 = getelementptr inbounds double, ptr %210, i64 %216
   %218 = getelementptr inbounds nuw [2 x ptr], ptr %186, i64 0, i64 %194
-  store ptr %217, ptr %218, align 8, !tbaa !154
+  store ptr %217, ptr %218, align 8, !tbaa !155
   br label %219
 
 219:                                              ; preds = %202, %205
@@ -7151,7 +7224,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %254 = add nuw nsw i64 %236, 4
   %255 = add i64 %238, 4
   %256 = icmp eq i64 %255, %234
-  br i1 %256, label %257, label %235, !llvm.loop !157
+  br i1 %256, label %257, label %235, !llvm.loop !158
 
 257:                                              ; preds = %235, %230
   %258 = phi ptr [ poison, %230 ], [ %251, %235 ]
@@ -7171,11 +7244,11 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %269 = add nuw nsw i64 %263, 1
   %270 = add i64 %265, 1
   %271 = icmp eq i64 %270, %231
-  br i1 %271, label %272, label %262, !llvm.loop !162
+  br i1 %271, label %272, label %262, !llvm.loop !163
 
 272:                                              ; preds = %257, %262, %226
   %273 = phi ptr [ %227, %226 ], [ %258, %257 ], [ %266, %262 ]
-  %274 = load i64, ptr %33, align 8, !tbaa !150
+  %274 = load i64, ptr %33, align 8, !tbaa !151
   %275 = icmp eq i64 %274, 0
   br i1 %275, label %332, label %276
 
@@ -7202,7 +7275,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   store double %289, ptr %287, align 8, !tbaa !43
   %291 = getelementptr inbounds nuw i8, ptr %286, i64 16
   %292 = icmp ult ptr %291, %24
-  br i1 %292, label %285, label %226, !llvm.loop !159
+  br i1 %292, label %285, label %226, !llvm.loop !160
 
 293:                                              ; preds = %276
   %294 = getelementptr inbounds nuw i8, ptr %273, i64 24
@@ -7255,10 +7328,10 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   store double %328, ptr %326, align 8, !tbaa !43
   %330 = add nuw nsw i64 %296, 1
   %331 = icmp eq i64 %330, %228
-  br i1 %331, label %332, label %295, !llvm.loop !157
+  br i1 %331, label %332, label %295, !llvm.loop !158
 
 332:                                              ; preds = %295, %276, %272, %191
-  br i1 %192, label %191, label %333, !llvm.loop !160
+  br i1 %192, label %191, label %333, !llvm.loop !161
 
 333:                                              ; preds = %332
   ret void
@@ -7271,7 +7344,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   %7 = getelementptr inbounds nuw [2 x i64], ptr %5, i64 0, i64 %6
   store i64 %3, ptr %7, align 8, !tbaa !30
   %8 = getelementptr inbounds nuw i8, ptr %1, i64 56
-  %9 = load i64, ptr %8, align 8, !tbaa !153
+  %9 = load i64, ptr %8, align 8, !tbaa !154
   %10 = getelementptr inbounds nuw i8, ptr %0, i64 1488
   %11 = getelementptr inbounds nuw [2 x i64], ptr %10, i64 0, i64 %6
   store i64 %9, ptr %11, align 8, !tbaa !30
@@ -7288,7 +7361,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   %20 = getelementptr inbounds nuw [2 x double], ptr %19, i64 0, i64 %6
   store double 0.000000e+00, ptr %20, align 8, !tbaa !43
   %21 = getelementptr inbounds nuw i8, ptr %1, i64 80
-  %22 = load ptr, ptr %21, align 8, !tbaa !163
+  %22 = load ptr, ptr %21, align 8, !tbaa !164
   %23 = mul i64 %3, 288
   %24 = getelementptr i8, ptr %22, i64 %23
   %25 = getelementptr inbounds nuw double, ptr %0, i64 %6
@@ -7307,11 +7380,11 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   %34 = getelementptr inbounds nuw i8, ptr %0, i64 600
   %35 = getelementptr inbounds nuw i8, ptr %0, i64 576
   %36 = getelementptr inbounds nuw i8, ptr %1, i64 72
-  %37 = load ptr, ptr %36, align 8, !tbaa !164
+  %37 = load ptr, ptr %36, align 8, !tbaa !165
   %38 = getelementptr inbounds nuw i8, ptr %1, i64 96
-  %39 = load ptr, ptr %38, align 8, !tbaa !165
+  %39 = load ptr, ptr %38, align 8, !tbaa !166
   %40 = getelementptr inbounds nuw i8, ptr %1, i64 104
-  %41 = load ptr, ptr %40, align 8, !tbaa !166
+  %41 = load ptr, ptr %40, align 8, !tbaa !167
   br label %160
 
 42:                                               ; preds = %42, %4
@@ -7337,7 +7410,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   store double %57, ptr %58, align 8, !tbaa !43
   %59 = add nuw nsw i64 %43, 4
   %60 = icmp eq i64 %59, 36
-  br i1 %60, label %26, label %42, !llvm.loop !167
+  br i1 %60, label %26, label %42, !llvm.loop !168
 
 61:                                               ; preds = %556, %26
   %62 = getelementptr inbounds nuw i8, ptr %0, i64 640
@@ -7523,7 +7596,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   %193 = shl i64 %163, 4
   %194 = getelementptr i8, ptr %183, i64 %193
   %195 = getelementptr inbounds nuw i8, ptr %162, i64 2240
-  %196 = load ptr, ptr %195, align 16, !tbaa !138
+  %196 = load ptr, ptr %195, align 16, !tbaa !139
   %197 = getelementptr inbounds nuw double, ptr %196, i64 %6
   %198 = and i64 %163, 1
   %199 = icmp eq i64 %163, 1
@@ -7546,7 +7619,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   store double %209, ptr %210, align 8, !tbaa !43
   %211 = add nuw nsw i64 %203, 2
   %212 = icmp eq i64 %211, 46
-  br i1 %212, label %173, label %202, !llvm.loop !168
+  br i1 %212, label %173, label %202, !llvm.loop !169
 
 213:                                              ; preds = %241, %185
   %214 = phi i64 [ 0, %185 ], [ %263, %241 ]
@@ -7620,7 +7693,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   %263 = add nuw nsw i64 %242, 2
   %264 = add i64 %243, 2
   %265 = icmp eq i64 %264, %201
-  br i1 %265, label %213, label %241, !llvm.loop !169
+  br i1 %265, label %213, label %241, !llvm.loop !170
 
 266:                                              ; preds = %287, %232
   %267 = phi i64 [ 0, %232 ], [ %305, %287 ]
@@ -7637,7 +7710,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   %275 = add nuw nsw i64 %270, 1
   %276 = add i64 %271, 1
   %277 = icmp eq i64 %276, %237
-  br i1 %277, label %278, label %269, !llvm.loop !170
+  br i1 %277, label %278, label %269, !llvm.loop !171
 
 278:                                              ; preds = %266, %269, %226
   %279 = icmp ne i64 %169, 0
@@ -7677,7 +7750,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   %305 = add nuw nsw i64 %288, 4
   %306 = add i64 %289, 4
   %307 = icmp eq i64 %306, %240
-  br i1 %307, label %266, label %287, !llvm.loop !171
+  br i1 %307, label %266, label %287, !llvm.loop !172
 
 308:                                              ; preds = %444, %278
   %309 = getelementptr inbounds nuw i8, ptr %162, i64 640
@@ -7900,7 +7973,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   store double %463, ptr %461, align 8, !tbaa !43
   %464 = add nuw nsw i64 %445, 1
   %465 = icmp slt i64 %445, %163
-  br i1 %465, label %444, label %308, !llvm.loop !172
+  br i1 %465, label %444, label %308, !llvm.loop !173
 
 466:                                              ; preds = %308
   %467 = getelementptr inbounds nuw i8, ptr %162, i64 2152
@@ -7953,7 +8026,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   store double 1.000000e+00, ptr %501, align 8, !tbaa !43
   %502 = add nuw nsw i64 %496, 1
   %503 = icmp eq i64 %502, %163
-  br i1 %503, label %482, label %495, !llvm.loop !173
+  br i1 %503, label %482, label %495, !llvm.loop !174
 
 504:                                              ; preds = %543, %484
   %505 = phi i64 [ 0, %484 ], [ %547, %543 ]
@@ -8029,7 +8102,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   %547 = add nuw i64 %530, 2
   %548 = add i64 %531, 2
   %549 = icmp eq i64 %548, %494
-  br i1 %549, label %504, label %529, !llvm.loop !174
+  br i1 %549, label %504, label %529, !llvm.loop !175
 
 550:                                              ; preds = %560, %518
   %551 = phi i64 [ 0, %518 ], [ %568, %560 ]
@@ -8047,7 +8120,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   %557 = add nuw nsw i64 %161, 1
   %558 = load i64, ptr %27, align 8, !tbaa !20
   %559 = icmp slt i64 %557, %558
-  br i1 %559, label %160, label %61, !llvm.loop !175
+  br i1 %559, label %160, label %61, !llvm.loop !176
 
 560:                                              ; preds = %560, %527
   %561 = phi i64 [ 0, %527 ], [ %568, %560 ]
@@ -8064,16 +8137,16 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 1
   %568 = add nuw nsw i64 %561, 2
   %569 = add i64 %562, 2
   %570 = icmp eq i64 %569, %528
-  br i1 %570, label %550, label %560, !llvm.loop !176
+  br i1 %570, label %550, label %560, !llvm.loop !177
 }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(readwrite, inaccessiblemem: none)
 define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture noundef nonnull align 16 dereferenceable(1584) %0, ptr nocapture noundef nonnull readonly align 8 dereferenceable(216) %1, i32 noundef range(i32 0, 2) %2) unnamed_addr #2 {
   %4 = alloca <2 x i64>, align 16
   %5 = getelementptr inbounds nuw i8, ptr %1, i64 88
-  %6 = load ptr, ptr %5, align 8, !tbaa !177
+  %6 = load ptr, ptr %5, align 8, !tbaa !178
   %7 = getelementptr inbounds nuw i8, ptr %1, i64 112
-  %8 = load ptr, ptr %7, align 8, !tbaa !178
+  %8 = load ptr, ptr %7, align 8, !tbaa !179
   %9 = getelementptr inbounds nuw i8, ptr %0, i64 1472
   %10 = zext nneg i32 %2 to i64
   %11 = getelementptr inbounds nuw [2 x i64], ptr %9, i64 0, i64 %10
@@ -8087,7 +8160,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %19 = load double, ptr %18, align 8, !tbaa !43
   %20 = fptosi double %19 to i64
   %21 = getelementptr inbounds nuw i8, ptr %1, i64 120
-  %22 = load ptr, ptr %21, align 8, !tbaa !179
+  %22 = load ptr, ptr %21, align 8, !tbaa !180
   %23 = getelementptr inbounds i64, ptr %22, i64 %12
   %24 = load i64, ptr %23, align 8, !tbaa !30
   %25 = getelementptr inbounds nuw i8, ptr %0, i64 752
@@ -8150,7 +8223,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
 66:                                               ; preds = %62
   %67 = add i64 %37, 1
   %68 = icmp eq i64 %67, %24
-  br i1 %68, label %69, label %36, !llvm.loop !180
+  br i1 %68, label %69, label %36, !llvm.loop !181
 
 69:                                               ; preds = %66, %3
   %70 = phi i64 [ %20, %3 ], [ %24, %66 ]
@@ -8257,7 +8330,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %152 = add nuw nsw i64 %119, 4
   %153 = add i64 %120, 4
   %154 = icmp eq i64 %153, %116
-  br i1 %154, label %155, label %117, !llvm.loop !181
+  br i1 %154, label %155, label %117, !llvm.loop !182
 
 155:                                              ; preds = %117, %110
   %156 = phi <2 x double> [ poison, %110 ], [ %151, %117 ]
@@ -8280,7 +8353,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %171 = add nuw nsw i64 %162, 1
   %172 = add i64 %163, 1
   %173 = icmp eq i64 %172, %113
-  br i1 %173, label %174, label %160, !llvm.loop !182
+  br i1 %173, label %174, label %160, !llvm.loop !183
 
 174:                                              ; preds = %155, %160, %106
   %175 = phi <2 x double> [ zeroinitializer, %106 ], [ %156, %155 ], [ %170, %160 ]
@@ -8394,7 +8467,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %261 = add nuw nsw i64 %258, 1
   %262 = load i64, ptr %249, align 8, !tbaa !20
   %263 = icmp slt i64 %261, %262
-  br i1 %263, label %257, label %264, !llvm.loop !183
+  br i1 %263, label %257, label %264, !llvm.loop !184
 
 264:                                              ; preds = %257, %248, %223
   call void @llvm.lifetime.start.p0(i64 16, ptr nonnull %4) #8
@@ -8485,7 +8558,7 @@ define internal fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noc
   %43 = add nsw i64 %37, -1
   store i64 %43, ptr %27, align 8, !tbaa !30
   %44 = icmp sgt i64 %37, 1
-  br i1 %44, label %36, label %45, !llvm.loop !184
+  br i1 %44, label %36, label %45, !llvm.loop !185
 
 45:                                               ; preds = %36, %42, %20
   %46 = phi i64 [ %33, %20 ], [ %37, %36 ], [ %43, %42 ]
@@ -8504,7 +8577,7 @@ define internal fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noc
   %55 = add i64 %49, 1
   store i64 %55, ptr %27, align 8, !tbaa !30
   %56 = icmp eq i64 %55, %26
-  br i1 %56, label %57, label %48, !llvm.loop !185
+  br i1 %56, label %57, label %48, !llvm.loop !186
 
 57:                                               ; preds = %54, %45
   %58 = shl i64 %26, 4
@@ -8578,7 +8651,7 @@ define internal fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noc
   %112 = add nsw i64 %106, -1
   store i64 %112, ptr %96, align 8, !tbaa !30
   %113 = icmp sgt i64 %106, 1
-  br i1 %113, label %105, label %114, !llvm.loop !184
+  br i1 %113, label %105, label %114, !llvm.loop !185
 
 114:                                              ; preds = %105, %111, %88
   %115 = phi i64 [ %102, %88 ], [ %106, %105 ], [ %112, %111 ]
@@ -8597,7 +8670,7 @@ define internal fastcc noundef <2 x double> @_ZL4toldR5GroupRK3JobiDv2_x(ptr noc
   %124 = add i64 %118, 1
   store i64 %124, ptr %96, align 8, !tbaa !30
   %125 = icmp eq i64 %124, %94
-  br i1 %125, label %126, label %117, !llvm.loop !185
+  br i1 %125, label %126, label %117, !llvm.loop !186
 
 126:                                              ; preds = %123, %114
   %127 = shl i64 %94, 4
@@ -8798,11 +8871,11 @@ attributes #8 = { nounwind }
 !132 = distinct !{!132, !38}
 !133 = distinct !{!133, !38}
 !134 = distinct !{!134, !38}
-!135 = distinct !{!135, !136}
-!136 = !{!"llvm.loop.unroll.disable"}
-!137 = distinct !{!137, !38}
-!138 = !{!32, !11, i64 2240}
-!139 = distinct !{!139, !38}
+!135 = distinct !{!135, !38}
+!136 = distinct !{!136, !137}
+!137 = !{!"llvm.loop.unroll.disable"}
+!138 = distinct !{!138, !38}
+!139 = !{!32, !11, i64 2240}
 !140 = distinct !{!140, !38}
 !141 = distinct !{!141, !38}
 !142 = distinct !{!142, !38}
@@ -8813,39 +8886,40 @@ attributes #8 = { nounwind }
 !147 = distinct !{!147, !38}
 !148 = distinct !{!148, !38}
 !149 = distinct !{!149, !38}
-!150 = !{!5, !6, i64 40}
-!151 = distinct !{!151, !38}
+!150 = distinct !{!150, !38}
+!151 = !{!5, !6, i64 40}
 !152 = distinct !{!152, !38}
-!153 = !{!5, !6, i64 56}
-!154 = !{!10, !10, i64 0}
-!155 = !{!5, !12, i64 168}
-!156 = !{!5, !10, i64 160}
-!157 = distinct !{!157, !38}
-!158 = distinct !{!158, !136}
-!159 = distinct !{!159, !38}
+!153 = distinct !{!153, !38}
+!154 = !{!5, !6, i64 56}
+!155 = !{!10, !10, i64 0}
+!156 = !{!5, !12, i64 168}
+!157 = !{!5, !10, i64 160}
+!158 = distinct !{!158, !38}
+!159 = distinct !{!159, !137}
 !160 = distinct !{!160, !38}
-!161 = distinct !{!161, !136}
-!162 = distinct !{!162, !136}
-!163 = !{!5, !10, i64 80}
-!164 = !{!5, !10, i64 72}
-!165 = !{!5, !10, i64 96}
-!166 = !{!5, !12, i64 104}
-!167 = distinct !{!167, !38}
+!161 = distinct !{!161, !38}
+!162 = distinct !{!162, !137}
+!163 = distinct !{!163, !137}
+!164 = !{!5, !10, i64 80}
+!165 = !{!5, !10, i64 72}
+!166 = !{!5, !10, i64 96}
+!167 = !{!5, !12, i64 104}
 !168 = distinct !{!168, !38}
 !169 = distinct !{!169, !38}
-!170 = distinct !{!170, !136}
-!171 = distinct !{!171, !38}
+!170 = distinct !{!170, !38}
+!171 = distinct !{!171, !137}
 !172 = distinct !{!172, !38}
 !173 = distinct !{!173, !38}
 !174 = distinct !{!174, !38}
 !175 = distinct !{!175, !38}
 !176 = distinct !{!176, !38}
-!177 = !{!5, !10, i64 88}
-!178 = !{!5, !12, i64 112}
-!179 = !{!5, !12, i64 120}
-!180 = distinct !{!180, !38}
+!177 = distinct !{!177, !38}
+!178 = !{!5, !10, i64 88}
+!179 = !{!5, !12, i64 112}
+!180 = !{!5, !12, i64 120}
 !181 = distinct !{!181, !38}
-!182 = distinct !{!182, !136}
-!183 = distinct !{!183, !38}
+!182 = distinct !{!182, !38}
+!183 = distinct !{!183, !137}
 !184 = distinct !{!184, !38}
 !185 = distinct !{!185, !38}
+!186 = distinct !{!186, !38}

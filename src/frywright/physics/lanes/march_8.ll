@@ -1,4 +1,4 @@
-; Made by scripts/lanes.py from sources of sha256 f26ea03910d7dc9d4e4327058d85f1e28d69cab0fdd54c31dfb0f7e362ec054e.
+; Made by scripts/lanes.py from sources of sha256 a914d89fe7888f029b37948d37bbbc35dcd42e268cd2200101962708cd0935e2.
 %struct.Piece = type <{ %struct.PieceGiven, [14 x <8 x double>], [14 x <8 x double>], [14 x <8 x double>], <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, %struct.Flash, <8 x double>, <8 x i64>, <8 x i64>, <8 x i64>, i64, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, [56 x i8] }>
 %struct.PieceGiven = type { <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double> }
 %struct.Flash = type { <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double> }
@@ -225,7 +225,7 @@ define range(i64 0, 2) i64 @march_8(ptr nocapture noundef %0, ptr noundef %1, i6
   %136 = load i64, ptr %134, align 8, !tbaa !43
   %137 = sub nsw i64 %135, %136
   %138 = icmp slt i64 %137, 16
-  br i1 %138, label %5776, label %139
+  br i1 %138, label %5834, label %139
 
 139:                                              ; preds = %131
   %140 = getelementptr inbounds nuw i8, ptr %1, i64 6080
@@ -318,8 +318,8 @@ define range(i64 0, 2) i64 @march_8(ptr nocapture noundef %0, ptr noundef %1, i6
   %227 = getelementptr inbounds nuw i8, ptr %1, i64 3520
   %228 = getelementptr inbounds nuw i8, ptr %1, i64 2688
   %229 = getelementptr inbounds nuw i8, ptr %1, i64 2752
-  %230 = getelementptr inbounds nuw i8, ptr %1, i64 2368
-  %231 = getelementptr inbounds nuw i8, ptr %1, i64 2336
+  %230 = getelementptr inbounds nuw i8, ptr %1, i64 2336
+  %231 = getelementptr inbounds nuw i8, ptr %1, i64 2368
   %232 = getelementptr inbounds nuw i8, ptr %1, i64 4672
   %233 = getelementptr inbounds nuw i8, ptr %1, i64 1728
   %234 = getelementptr inbounds nuw i8, ptr %1, i64 5056
@@ -710,18 +710,18 @@ define range(i64 0, 2) i64 @march_8(ptr nocapture noundef %0, ptr noundef %1, i6
 548:                                              ; preds = %541
   br i1 %542, label %554, label %549
 
-549:                                              ; preds = %5733, %5775, %5772, %3961, %4243, %548
+549:                                              ; preds = %5791, %5833, %5830, %3974, %4301, %548
   %550 = load i64, ptr %133, align 8, !tbaa !42
   %551 = load i64, ptr %134, align 8, !tbaa !43
   %552 = sub nsw i64 %550, %551
   %553 = icmp slt i64 %552, 16
-  br i1 %553, label %5776, label %545
+  br i1 %553, label %5834, label %545
 
 554:                                              ; preds = %548
   %555 = load <8 x i64>, ptr %132, align 64, !tbaa !26
   %556 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %555)
   %557 = icmp eq i64 %556, 0
-  br i1 %557, label %5776, label %558
+  br i1 %557, label %5834, label %558
 
 558:                                              ; preds = %554
   %559 = load <8 x i64>, ptr %155, align 64, !tbaa !26
@@ -1855,7 +1855,7 @@ define range(i64 0, 2) i64 @march_8(ptr nocapture noundef %0, ptr noundef %1, i6
 
 1524:                                             ; preds = %1518
   %1525 = load <8 x double>, ptr %197, align 64, !tbaa !26
-  br label %2380
+  br label %2378
 
 1526:                                             ; preds = %1518
   %1527 = load <8 x i64>, ptr %132, align 64, !tbaa !26
@@ -1869,7 +1869,7 @@ define range(i64 0, 2) i64 @march_8(ptr nocapture noundef %0, ptr noundef %1, i6
 1533:                                             ; preds = %2372
   %1534 = load <8 x double>, ptr %197, align 64, !tbaa !26
   %1535 = icmp sgt i64 %2376, 0
-  br i1 %1535, label %2386, label %2380
+  br i1 %1535, label %2384, label %2378
 
 1536:                                             ; preds = %1526, %2372
   %1537 = phi i64 [ 0, %1526 ], [ %2375, %2372 ]
@@ -2843,1241 +2843,1239 @@ define range(i64 0, 2) i64 @march_8(ptr nocapture noundef %0, ptr noundef %1, i6
   %2377 = icmp slt i64 %2375, %2376
   br i1 %2377, label %1536, label %1533, !llvm.loop !97
 
-2378:                                             ; preds = %2481
-  %2379 = icmp sgt i64 %2482, 0
-  br label %2380
+2378:                                             ; preds = %2479, %1524, %1533
+  %2379 = phi <8 x double> [ %1534, %1533 ], [ %1525, %1524 ], [ %1534, %2479 ]
+  %2380 = phi i64 [ %2376, %1533 ], [ %1519, %1524 ], [ %2480, %2479 ]
+  %2381 = fcmp ogt <8 x double> %2379, zeroinitializer
+  %2382 = bitcast <8 x i1> %2381 to i8
+  %2383 = icmp eq i8 %2382, 0
+  br i1 %2383, label %2566, label %2483
 
-2380:                                             ; preds = %2378, %1524, %1533
-  %2381 = phi <8 x double> [ %1534, %1533 ], [ %1525, %1524 ], [ %1534, %2378 ]
-  %2382 = phi i1 [ false, %1533 ], [ false, %1524 ], [ %2379, %2378 ]
-  %2383 = fcmp ogt <8 x double> %2381, zeroinitializer
-  %2384 = bitcast <8 x i1> %2383 to i8
-  %2385 = icmp eq i8 %2384, 0
-  br i1 %2385, label %2568, label %2485
+2384:                                             ; preds = %1533, %2479
+  %2385 = phi i64 [ %2480, %2479 ], [ %2376, %1533 ]
+  %2386 = phi i64 [ %2481, %2479 ], [ 0, %1533 ]
+  %2387 = load ptr, ptr %151, align 8, !tbaa !28
+  %2388 = getelementptr inbounds nuw %struct.Piece, ptr %2387, i64 %2386
+  %2389 = getelementptr inbounds nuw i8, ptr %2388, i64 8448
+  %2390 = load <8 x i64>, ptr %2389, align 64, !tbaa !26
+  %2391 = getelementptr inbounds nuw i8, ptr %2388, i64 2240
+  %2392 = load <8 x double>, ptr %2391, align 64, !tbaa !26
+  %2393 = fcmp ogt <8 x double> %2392, zeroinitializer
+  %2394 = select <8 x i1> %2393, <8 x i64> %2390, <8 x i64> zeroinitializer
+  %2395 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2394)
+  %2396 = icmp eq i64 %2395, 0
+  br i1 %2396, label %2479, label %2397
 
-2386:                                             ; preds = %1533, %2481
-  %2387 = phi i64 [ %2482, %2481 ], [ %2376, %1533 ]
-  %2388 = phi i64 [ %2483, %2481 ], [ 0, %1533 ]
-  %2389 = load ptr, ptr %151, align 8, !tbaa !28
-  %2390 = getelementptr inbounds nuw %struct.Piece, ptr %2389, i64 %2388
-  %2391 = getelementptr inbounds nuw i8, ptr %2390, i64 8448
-  %2392 = load <8 x i64>, ptr %2391, align 64, !tbaa !26
-  %2393 = getelementptr inbounds nuw i8, ptr %2390, i64 2240
-  %2394 = load <8 x double>, ptr %2393, align 64, !tbaa !26
-  %2395 = fcmp ogt <8 x double> %2394, zeroinitializer
-  %2396 = select <8 x i1> %2395, <8 x i64> %2392, <8 x i64> zeroinitializer
-  %2397 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2396)
-  %2398 = icmp eq i64 %2397, 0
-  br i1 %2398, label %2481, label %2399
-
-2399:                                             ; preds = %2386
-  %2400 = load <8 x double>, ptr %198, align 64, !tbaa !26
-  %2401 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2400, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %2402 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2400, <8 x double> %2401, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %2403 = load <8 x double>, ptr %199, align 64, !tbaa !26
-  %2404 = getelementptr inbounds nuw i8, ptr %2390, i64 6208
+2397:                                             ; preds = %2384
+  %2398 = load <8 x double>, ptr %198, align 64, !tbaa !26
+  %2399 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2398, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %2400 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2398, <8 x double> %2399, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %2401 = load <8 x double>, ptr %199, align 64, !tbaa !26
+  %2402 = getelementptr inbounds nuw i8, ptr %2388, i64 6208
+  %2403 = load <8 x double>, ptr %2402, align 64, !tbaa !26
+  %2404 = getelementptr inbounds nuw i8, ptr %2388, i64 6272
   %2405 = load <8 x double>, ptr %2404, align 64, !tbaa !26
-  %2406 = getelementptr inbounds nuw i8, ptr %2390, i64 6272
-  %2407 = load <8 x double>, ptr %2406, align 64, !tbaa !26
-  %2408 = fdiv <8 x double> %2405, %2407
-  %2409 = fcmp olt <8 x double> %2408, %2400
-  %2410 = select <8 x i1> %2409, <8 x double> %2408, <8 x double> %2400
-  %2411 = getelementptr inbounds nuw i8, ptr %2390, i64 3584
-  %2412 = load <8 x double>, ptr %2411, align 64, !tbaa !26
-  %2413 = fcmp olt <8 x double> %2412, %2410
-  %2414 = select <8 x i1> %2413, <8 x double> %2412, <8 x double> %2410
-  %2415 = fneg <8 x double> %2407
-  %2416 = getelementptr inbounds nuw i8, ptr %2390, i64 7488
-  %2417 = load <8 x double>, ptr %2416, align 64, !tbaa !26
-  br label %2421
+  %2406 = fdiv <8 x double> %2403, %2405
+  %2407 = fcmp olt <8 x double> %2406, %2398
+  %2408 = select <8 x i1> %2407, <8 x double> %2406, <8 x double> %2398
+  %2409 = getelementptr inbounds nuw i8, ptr %2388, i64 3584
+  %2410 = load <8 x double>, ptr %2409, align 64, !tbaa !26
+  %2411 = fcmp olt <8 x double> %2410, %2408
+  %2412 = select <8 x i1> %2411, <8 x double> %2410, <8 x double> %2408
+  %2413 = fneg <8 x double> %2405
+  %2414 = getelementptr inbounds nuw i8, ptr %2388, i64 7488
+  %2415 = load <8 x double>, ptr %2414, align 64, !tbaa !26
+  br label %2419
 
-2418:                                             ; preds = %2421
-  %2419 = getelementptr inbounds nuw i8, ptr %2390, i64 6336
-  store <8 x double> %2472, ptr %2419, align 64, !tbaa !26
-  %2420 = load i64, ptr %178, align 8, !tbaa !20
-  br label %2481
+2416:                                             ; preds = %2419
+  %2417 = getelementptr inbounds nuw i8, ptr %2388, i64 6336
+  store <8 x double> %2470, ptr %2417, align 64, !tbaa !26
+  %2418 = load i64, ptr %178, align 8, !tbaa !20
+  br label %2479
 
-2421:                                             ; preds = %2399, %2421
-  %2422 = phi <8 x i64> [ %2396, %2399 ], [ %2475, %2421 ]
-  %2423 = phi i32 [ 0, %2399 ], [ %2476, %2421 ]
-  %2424 = phi <8 x double> [ %2414, %2399 ], [ %2472, %2421 ]
-  %2425 = fadd <8 x double> %2424, splat (double 2.731500e+02)
-  %2426 = fcmp ogt <8 x double> %2424, zeroinitializer
-  %2427 = select <8 x i1> %2426, <8 x double> %2424, <8 x double> zeroinitializer
-  %2428 = fadd <8 x double> %2427, splat (double 2.731500e+02)
-  %2429 = fadd <8 x double> %2428, splat (double 0xC08451671D164BD4)
-  %2430 = fdiv <8 x double> splat (double 0x3FCE88FD35E8A60E), %2429
-  %2431 = fsub <8 x double> %2428, %2430
-  %2432 = fadd <8 x double> %2431, splat (double 0x40923C3565924845)
-  %2433 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2431, <8 x double> %2432, <8 x double> splat (double 0xC12619EA558539E6))
-  %2434 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2431, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> splat (double 0x40C77A698FD9BCCA))
-  %2435 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2431, <8 x double> %2434, <8 x double> splat (double 0xC148A99584203885))
-  %2436 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2431, <8 x double> splat (double 0x402DD4891DBECC6B), <8 x double> splat (double 0xC0B2D7440748F0B3))
-  %2437 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2431, <8 x double> %2436, <8 x double> splat (double 0x4118B9E59F2691E5))
-  %2438 = fmul <8 x double> %2437, splat (double 2.000000e+00)
-  %2439 = fmul <8 x double> %2433, splat (double 4.000000e+00)
-  %2440 = fneg <8 x double> %2437
-  %2441 = fmul <8 x double> %2439, %2440
-  %2442 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2435, <8 x double> %2435, <8 x double> %2441)
-  %2443 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2442)
-  %2444 = fsub <8 x double> %2443, %2435
-  %2445 = fdiv <8 x double> %2438, %2444
-  %2446 = fmul <8 x double> %2445, %2445
-  %2447 = fmul <8 x double> %2446, splat (double 1.000000e+06)
-  %2448 = fmul <8 x double> %2446, %2447
-  %2449 = fmul <8 x double> %2425, splat (double 4.615260e+02)
-  %2450 = fdiv <8 x double> %2448, %2449
-  %2451 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2415, <8 x double> %2424, <8 x double> %2405)
-  %2452 = fsub <8 x double> %2450, %2403
-  %2453 = fcmp ogt <8 x double> %2452, zeroinitializer
-  %2454 = select <8 x i1> %2453, <8 x double> %2452, <8 x double> zeroinitializer
-  %2455 = fmul <8 x double> %2402, %2454
-  %2456 = fdiv <8 x double> %2455, %2417
-  %2457 = fsub <8 x double> %2451, %2456
-  %2458 = fmul <8 x double> %2402, %2450
-  %2459 = fdiv <8 x double> %2402, %2449
-  %2460 = fadd <8 x double> %2459, splat (double -1.000000e+00)
-  %2461 = fmul <8 x double> %2460, %2458
-  %2462 = fdiv <8 x double> %2461, %2425
-  %2463 = fdiv <8 x double> %2462, %2417
-  %2464 = fcmp ule <8 x double> %2450, %2403
-  %2465 = select <8 x i1> %2464, <8 x double> zeroinitializer, <8 x double> %2463
-  %2466 = fsub <8 x double> %2415, %2465
-  %2467 = fdiv <8 x double> %2457, %2466
-  %2468 = fsub <8 x double> %2424, %2467
-  %2469 = fcmp olt <8 x double> %2468, %2410
-  %2470 = select <8 x i1> %2469, <8 x double> %2468, <8 x double> %2410
-  %2471 = icmp eq <8 x i64> %2422, zeroinitializer
-  %2472 = select <8 x i1> %2471, <8 x double> %2424, <8 x double> %2470
-  %2473 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %2467)
-  %2474 = fcmp oge <8 x double> %2473, splat (double 1.000000e-05)
-  %2475 = select <8 x i1> %2474, <8 x i64> %2422, <8 x i64> zeroinitializer
-  %2476 = add nuw nsw i32 %2423, 1
-  %2477 = icmp samesign ult i32 %2423, 7
-  %2478 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2475)
-  %2479 = icmp ne i64 %2478, 0
-  %2480 = select i1 %2477, i1 %2479, i1 false
-  br i1 %2480, label %2421, label %2418, !llvm.loop !98
+2419:                                             ; preds = %2397, %2419
+  %2420 = phi <8 x i64> [ %2394, %2397 ], [ %2473, %2419 ]
+  %2421 = phi i32 [ 0, %2397 ], [ %2474, %2419 ]
+  %2422 = phi <8 x double> [ %2412, %2397 ], [ %2470, %2419 ]
+  %2423 = fadd <8 x double> %2422, splat (double 2.731500e+02)
+  %2424 = fcmp ogt <8 x double> %2422, zeroinitializer
+  %2425 = select <8 x i1> %2424, <8 x double> %2422, <8 x double> zeroinitializer
+  %2426 = fadd <8 x double> %2425, splat (double 2.731500e+02)
+  %2427 = fadd <8 x double> %2426, splat (double 0xC08451671D164BD4)
+  %2428 = fdiv <8 x double> splat (double 0x3FCE88FD35E8A60E), %2427
+  %2429 = fsub <8 x double> %2426, %2428
+  %2430 = fadd <8 x double> %2429, splat (double 0x40923C3565924845)
+  %2431 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2429, <8 x double> %2430, <8 x double> splat (double 0xC12619EA558539E6))
+  %2432 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2429, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> splat (double 0x40C77A698FD9BCCA))
+  %2433 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2429, <8 x double> %2432, <8 x double> splat (double 0xC148A99584203885))
+  %2434 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2429, <8 x double> splat (double 0x402DD4891DBECC6B), <8 x double> splat (double 0xC0B2D7440748F0B3))
+  %2435 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2429, <8 x double> %2434, <8 x double> splat (double 0x4118B9E59F2691E5))
+  %2436 = fmul <8 x double> %2435, splat (double 2.000000e+00)
+  %2437 = fmul <8 x double> %2431, splat (double 4.000000e+00)
+  %2438 = fneg <8 x double> %2435
+  %2439 = fmul <8 x double> %2437, %2438
+  %2440 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2433, <8 x double> %2433, <8 x double> %2439)
+  %2441 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2440)
+  %2442 = fsub <8 x double> %2441, %2433
+  %2443 = fdiv <8 x double> %2436, %2442
+  %2444 = fmul <8 x double> %2443, %2443
+  %2445 = fmul <8 x double> %2444, splat (double 1.000000e+06)
+  %2446 = fmul <8 x double> %2444, %2445
+  %2447 = fmul <8 x double> %2423, splat (double 4.615260e+02)
+  %2448 = fdiv <8 x double> %2446, %2447
+  %2449 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2413, <8 x double> %2422, <8 x double> %2403)
+  %2450 = fsub <8 x double> %2448, %2401
+  %2451 = fcmp ogt <8 x double> %2450, zeroinitializer
+  %2452 = select <8 x i1> %2451, <8 x double> %2450, <8 x double> zeroinitializer
+  %2453 = fmul <8 x double> %2400, %2452
+  %2454 = fdiv <8 x double> %2453, %2415
+  %2455 = fsub <8 x double> %2449, %2454
+  %2456 = fmul <8 x double> %2400, %2448
+  %2457 = fdiv <8 x double> %2400, %2447
+  %2458 = fadd <8 x double> %2457, splat (double -1.000000e+00)
+  %2459 = fmul <8 x double> %2458, %2456
+  %2460 = fdiv <8 x double> %2459, %2423
+  %2461 = fdiv <8 x double> %2460, %2415
+  %2462 = fcmp ule <8 x double> %2448, %2401
+  %2463 = select <8 x i1> %2462, <8 x double> zeroinitializer, <8 x double> %2461
+  %2464 = fsub <8 x double> %2413, %2463
+  %2465 = fdiv <8 x double> %2455, %2464
+  %2466 = fsub <8 x double> %2422, %2465
+  %2467 = fcmp olt <8 x double> %2466, %2408
+  %2468 = select <8 x i1> %2467, <8 x double> %2466, <8 x double> %2408
+  %2469 = icmp eq <8 x i64> %2420, zeroinitializer
+  %2470 = select <8 x i1> %2469, <8 x double> %2422, <8 x double> %2468
+  %2471 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %2465)
+  %2472 = fcmp oge <8 x double> %2471, splat (double 1.000000e-05)
+  %2473 = select <8 x i1> %2472, <8 x i64> %2420, <8 x i64> zeroinitializer
+  %2474 = add nuw nsw i32 %2421, 1
+  %2475 = icmp samesign ult i32 %2421, 7
+  %2476 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2473)
+  %2477 = icmp ne i64 %2476, 0
+  %2478 = select i1 %2475, i1 %2477, i1 false
+  br i1 %2478, label %2419, label %2416, !llvm.loop !98
 
-2481:                                             ; preds = %2386, %2418
-  %2482 = phi i64 [ %2387, %2386 ], [ %2420, %2418 ]
-  %2483 = add nuw nsw i64 %2388, 1
-  %2484 = icmp slt i64 %2483, %2482
-  br i1 %2484, label %2386, label %2378, !llvm.loop !99
+2479:                                             ; preds = %2384, %2416
+  %2480 = phi i64 [ %2385, %2384 ], [ %2418, %2416 ]
+  %2481 = add nuw nsw i64 %2386, 1
+  %2482 = icmp slt i64 %2481, %2480
+  br i1 %2482, label %2384, label %2378, !llvm.loop !99
 
-2485:                                             ; preds = %2380
-  %2486 = sext <8 x i1> %2383 to <8 x i64>
+2483:                                             ; preds = %2378
+  %2484 = sext <8 x i1> %2381 to <8 x i64>
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %4)
-  store <8 x i64> %2486, ptr %4, align 64, !tbaa !26
+  store <8 x i64> %2484, ptr %4, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %5) #7
   store <8 x double> zeroinitializer, ptr %5, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %6) #7
-  %2487 = load <8 x double>, ptr %158, align 64, !tbaa !26
-  %2488 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %2489 = fadd <8 x double> %2487, %2488
-  store <8 x double> %2489, ptr %6, align 64, !tbaa !26
-  %2490 = load ptr, ptr %191, align 8
-  %2491 = load ptr, ptr %193, align 8
-  %2492 = load ptr, ptr %194, align 8
-  br label %2493
+  %2485 = load <8 x double>, ptr %158, align 64, !tbaa !26
+  %2486 = load <8 x double>, ptr %182, align 64, !tbaa !26
+  %2487 = fadd <8 x double> %2485, %2486
+  store <8 x double> %2487, ptr %6, align 64, !tbaa !26
+  %2488 = load ptr, ptr %191, align 8
+  %2489 = load ptr, ptr %193, align 8
+  %2490 = load ptr, ptr %194, align 8
+  br label %2491
 
-2493:                                             ; preds = %2563, %2485
-  %2494 = phi i64 [ 0, %2485 ], [ %2564, %2563 ]
-  %2495 = getelementptr inbounds nuw i64, ptr %4, i64 %2494
-  %2496 = load i64, ptr %2495, align 8, !tbaa !30
-  %2497 = icmp eq i64 %2496, 0
-  br i1 %2497, label %2563, label %2498
+2491:                                             ; preds = %2561, %2483
+  %2492 = phi i64 [ 0, %2483 ], [ %2562, %2561 ]
+  %2493 = getelementptr inbounds nuw i64, ptr %4, i64 %2492
+  %2494 = load i64, ptr %2493, align 8, !tbaa !30
+  %2495 = icmp eq i64 %2494, 0
+  br i1 %2495, label %2561, label %2496
 
-2498:                                             ; preds = %2493
-  %2499 = getelementptr inbounds nuw [8 x i64], ptr %143, i64 0, i64 %2494
-  %2500 = load i64, ptr %2499, align 8, !tbaa !30
-  %2501 = shl nsw i64 %2500, 1
-  %2502 = or disjoint i64 %2501, 1
-  %2503 = getelementptr inbounds i64, ptr %2490, i64 %2502
-  %2504 = load i64, ptr %2503, align 8, !tbaa !30
-  %2505 = shl nuw nsw i64 %2494, 1
-  %2506 = or disjoint i64 %2505, 1
-  %2507 = getelementptr inbounds nuw [16 x i64], ptr %192, i64 0, i64 %2506
-  %2508 = getelementptr inbounds i64, ptr %2492, i64 %2502
-  %2509 = load i64, ptr %2508, align 8, !tbaa !30
-  %2510 = shl nsw i64 %2509, 4
-  %2511 = getelementptr inbounds i8, ptr %2491, i64 %2510
-  %2512 = getelementptr inbounds nuw double, ptr %6, i64 %2494
-  %2513 = load double, ptr %2512, align 8, !tbaa !44
-  %2514 = load i64, ptr %2507, align 8, !tbaa !30
-  %2515 = getelementptr i8, ptr %2511, i64 -16
-  %2516 = icmp sgt i64 %2514, 0
-  br i1 %2516, label %2517, label %2526
+2496:                                             ; preds = %2491
+  %2497 = getelementptr inbounds nuw [8 x i64], ptr %143, i64 0, i64 %2492
+  %2498 = load i64, ptr %2497, align 8, !tbaa !30
+  %2499 = shl nsw i64 %2498, 1
+  %2500 = or disjoint i64 %2499, 1
+  %2501 = getelementptr inbounds i64, ptr %2488, i64 %2500
+  %2502 = load i64, ptr %2501, align 8, !tbaa !30
+  %2503 = shl nuw nsw i64 %2492, 1
+  %2504 = or disjoint i64 %2503, 1
+  %2505 = getelementptr inbounds nuw [16 x i64], ptr %192, i64 0, i64 %2504
+  %2506 = getelementptr inbounds i64, ptr %2490, i64 %2500
+  %2507 = load i64, ptr %2506, align 8, !tbaa !30
+  %2508 = shl nsw i64 %2507, 4
+  %2509 = getelementptr inbounds i8, ptr %2489, i64 %2508
+  %2510 = getelementptr inbounds nuw double, ptr %6, i64 %2492
+  %2511 = load double, ptr %2510, align 8, !tbaa !44
+  %2512 = load i64, ptr %2505, align 8, !tbaa !30
+  %2513 = getelementptr i8, ptr %2509, i64 -16
+  %2514 = icmp sgt i64 %2512, 0
+  br i1 %2514, label %2515, label %2524
 
-2517:                                             ; preds = %2498, %2523
-  %2518 = phi i64 [ %2524, %2523 ], [ %2514, %2498 ]
-  %2519 = shl i64 %2518, 4
-  %2520 = getelementptr i8, ptr %2515, i64 %2519
-  %2521 = load double, ptr %2520, align 8, !tbaa !44
-  %2522 = fcmp ugt double %2513, %2521
-  br i1 %2522, label %2526, label %2523
+2515:                                             ; preds = %2496, %2521
+  %2516 = phi i64 [ %2522, %2521 ], [ %2512, %2496 ]
+  %2517 = shl i64 %2516, 4
+  %2518 = getelementptr i8, ptr %2513, i64 %2517
+  %2519 = load double, ptr %2518, align 8, !tbaa !44
+  %2520 = fcmp ugt double %2511, %2519
+  br i1 %2520, label %2524, label %2521
 
-2523:                                             ; preds = %2517
-  %2524 = add nsw i64 %2518, -1
-  store i64 %2524, ptr %2507, align 8, !tbaa !30
-  %2525 = icmp sgt i64 %2518, 1
-  br i1 %2525, label %2517, label %2526, !llvm.loop !79
+2521:                                             ; preds = %2515
+  %2522 = add nsw i64 %2516, -1
+  store i64 %2522, ptr %2505, align 8, !tbaa !30
+  %2523 = icmp sgt i64 %2516, 1
+  br i1 %2523, label %2515, label %2524, !llvm.loop !79
 
-2526:                                             ; preds = %2523, %2517, %2498
-  %2527 = phi i64 [ %2514, %2498 ], [ 0, %2523 ], [ %2518, %2517 ]
-  %2528 = icmp slt i64 %2527, %2504
-  br i1 %2528, label %2529, label %2538
+2524:                                             ; preds = %2521, %2515, %2496
+  %2525 = phi i64 [ %2512, %2496 ], [ 0, %2521 ], [ %2516, %2515 ]
+  %2526 = icmp slt i64 %2525, %2502
+  br i1 %2526, label %2527, label %2536
 
-2529:                                             ; preds = %2526, %2535
-  %2530 = phi i64 [ %2536, %2535 ], [ %2527, %2526 ]
-  %2531 = shl nsw i64 %2530, 4
-  %2532 = getelementptr inbounds i8, ptr %2511, i64 %2531
-  %2533 = load double, ptr %2532, align 8, !tbaa !44
-  %2534 = fcmp ule double %2513, %2533
-  br i1 %2534, label %2543, label %2535
+2527:                                             ; preds = %2524, %2533
+  %2528 = phi i64 [ %2534, %2533 ], [ %2525, %2524 ]
+  %2529 = shl nsw i64 %2528, 4
+  %2530 = getelementptr inbounds i8, ptr %2509, i64 %2529
+  %2531 = load double, ptr %2530, align 8, !tbaa !44
+  %2532 = fcmp ule double %2511, %2531
+  br i1 %2532, label %2541, label %2533
 
-2535:                                             ; preds = %2529
-  %2536 = add i64 %2530, 1
-  store i64 %2536, ptr %2507, align 8, !tbaa !30
-  %2537 = icmp eq i64 %2536, %2504
-  br i1 %2537, label %2538, label %2529, !llvm.loop !80
+2533:                                             ; preds = %2527
+  %2534 = add i64 %2528, 1
+  store i64 %2534, ptr %2505, align 8, !tbaa !30
+  %2535 = icmp eq i64 %2534, %2502
+  br i1 %2535, label %2536, label %2527, !llvm.loop !80
 
-2538:                                             ; preds = %2535, %2526
-  %2539 = shl i64 %2504, 4
-  %2540 = getelementptr i8, ptr %2511, i64 %2539
-  %2541 = getelementptr i8, ptr %2540, i64 -8
-  %2542 = load double, ptr %2541, align 8, !tbaa !44
-  br label %2560
+2536:                                             ; preds = %2533, %2524
+  %2537 = shl i64 %2502, 4
+  %2538 = getelementptr i8, ptr %2509, i64 %2537
+  %2539 = getelementptr i8, ptr %2538, i64 -8
+  %2540 = load double, ptr %2539, align 8, !tbaa !44
+  br label %2558
 
-2543:                                             ; preds = %2529
-  %2544 = shl nsw i64 %2530, 1
-  %2545 = or disjoint i64 %2544, 1
-  %2546 = getelementptr inbounds double, ptr %2511, i64 %2545
-  %2547 = load double, ptr %2546, align 8, !tbaa !44
-  %2548 = icmp sgt i64 %2530, 0
-  br i1 %2548, label %2549, label %2560
+2541:                                             ; preds = %2527
+  %2542 = shl nsw i64 %2528, 1
+  %2543 = or disjoint i64 %2542, 1
+  %2544 = getelementptr inbounds double, ptr %2509, i64 %2543
+  %2545 = load double, ptr %2544, align 8, !tbaa !44
+  %2546 = icmp sgt i64 %2528, 0
+  br i1 %2546, label %2547, label %2558
 
-2549:                                             ; preds = %2543
-  %2550 = getelementptr inbounds nuw i8, ptr %2511, i64 %2531
-  %2551 = getelementptr i8, ptr %2550, i64 -8
+2547:                                             ; preds = %2541
+  %2548 = getelementptr inbounds nuw i8, ptr %2509, i64 %2529
+  %2549 = getelementptr i8, ptr %2548, i64 -8
+  %2550 = load double, ptr %2549, align 8, !tbaa !44
+  %2551 = getelementptr i8, ptr %2548, i64 -16
   %2552 = load double, ptr %2551, align 8, !tbaa !44
-  %2553 = getelementptr i8, ptr %2550, i64 -16
-  %2554 = load double, ptr %2553, align 8, !tbaa !44
-  %2555 = fsub double %2513, %2554
-  %2556 = fsub double %2533, %2554
-  %2557 = fdiv double %2555, %2556
-  %2558 = fsub double %2547, %2552
-  %2559 = tail call double @llvm.fmuladd.f64(double %2557, double %2558, double %2552)
-  br label %2560
+  %2553 = fsub double %2511, %2552
+  %2554 = fsub double %2531, %2552
+  %2555 = fdiv double %2553, %2554
+  %2556 = fsub double %2545, %2550
+  %2557 = tail call double @llvm.fmuladd.f64(double %2555, double %2556, double %2550)
+  br label %2558
 
-2560:                                             ; preds = %2549, %2543, %2538
-  %2561 = phi double [ %2559, %2549 ], [ %2547, %2543 ], [ %2542, %2538 ]
-  %2562 = getelementptr inbounds nuw double, ptr %5, i64 %2494
-  store double %2561, ptr %2562, align 8, !tbaa !44
-  br label %2563
+2558:                                             ; preds = %2547, %2541, %2536
+  %2559 = phi double [ %2557, %2547 ], [ %2545, %2541 ], [ %2540, %2536 ]
+  %2560 = getelementptr inbounds nuw double, ptr %5, i64 %2492
+  store double %2559, ptr %2560, align 8, !tbaa !44
+  br label %2561
 
-2563:                                             ; preds = %2560, %2493
-  %2564 = add nuw nsw i64 %2494, 1
-  %2565 = icmp eq i64 %2564, 8
-  br i1 %2565, label %2566, label %2493, !llvm.loop !81
+2561:                                             ; preds = %2558, %2491
+  %2562 = add nuw nsw i64 %2492, 1
+  %2563 = icmp eq i64 %2562, 8
+  br i1 %2563, label %2564, label %2491, !llvm.loop !81
 
-2566:                                             ; preds = %2563
-  %2567 = load <8 x double>, ptr %5, align 64, !tbaa !26
+2564:                                             ; preds = %2561
+  %2565 = load <8 x double>, ptr %5, align 64, !tbaa !26
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %6) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %5) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %4)
-  br label %2568
+  br label %2566
 
-2568:                                             ; preds = %2380, %2566
-  %2569 = phi <8 x double> [ %2567, %2566 ], [ zeroinitializer, %2380 ]
-  %2570 = load <8 x double>, ptr %197, align 64, !tbaa !26
-  %2571 = fcmp ogt <8 x double> %2570, zeroinitializer
-  %2572 = sext <8 x i1> %2571 to <8 x i64>
-  %2573 = xor <8 x i64> %2572, splat (i64 -1)
-  %2574 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %2575 = fcmp oeq <8 x double> %2574, splat (double 1.000000e+00)
-  %2576 = fcmp oeq <8 x double> %2574, splat (double 2.000000e+00)
-  %2577 = or <8 x i1> %2575, %2576
-  %2578 = select <8 x i1> %2577, <8 x i64> %2573, <8 x i64> zeroinitializer
-  %2579 = xor <8 x i64> %2578, %2572
-  %2580 = load <8 x double>, ptr %198, align 64, !tbaa !26
-  %2581 = load <8 x double>, ptr %200, align 64, !tbaa !26
-  %2582 = load <8 x double>, ptr %201, align 64, !tbaa !26
-  %2583 = icmp eq <8 x i64> %2579, splat (i64 -1)
-  %2584 = select <8 x i1> %2583, <8 x double> %2582, <8 x double> %2581
-  %2585 = bitcast <8 x i1> %2571 to i8
-  %2586 = icmp eq i8 %2585, 0
-  br i1 %2586, label %2618, label %2587
+2566:                                             ; preds = %2378, %2564
+  %2567 = phi <8 x double> [ %2565, %2564 ], [ zeroinitializer, %2378 ]
+  %2568 = load <8 x double>, ptr %197, align 64, !tbaa !26
+  %2569 = fcmp ogt <8 x double> %2568, zeroinitializer
+  %2570 = sext <8 x i1> %2569 to <8 x i64>
+  %2571 = xor <8 x i64> %2570, splat (i64 -1)
+  %2572 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %2573 = fcmp oeq <8 x double> %2572, splat (double 1.000000e+00)
+  %2574 = fcmp oeq <8 x double> %2572, splat (double 2.000000e+00)
+  %2575 = or <8 x i1> %2573, %2574
+  %2576 = select <8 x i1> %2575, <8 x i64> %2571, <8 x i64> zeroinitializer
+  %2577 = xor <8 x i64> %2576, %2570
+  %2578 = load <8 x double>, ptr %198, align 64, !tbaa !26
+  %2579 = load <8 x double>, ptr %200, align 64, !tbaa !26
+  %2580 = load <8 x double>, ptr %201, align 64, !tbaa !26
+  %2581 = icmp eq <8 x i64> %2577, splat (i64 -1)
+  %2582 = select <8 x i1> %2581, <8 x double> %2580, <8 x double> %2579
+  %2583 = bitcast <8 x i1> %2569 to i8
+  %2584 = icmp eq i8 %2583, 0
+  br i1 %2584, label %2616, label %2585
 
-2587:                                             ; preds = %2568
-  %2588 = select <8 x i1> %2571, <8 x double> %2569, <8 x double> %2584
-  %2589 = fmul <8 x double> %2588, splat (double 0x3EB0C6F7A0B5ED8D)
-  %2590 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2589)
-  %2591 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2590)
-  %2592 = fmul <8 x double> %2591, %2591
-  %2593 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2591, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2592)
-  %2594 = fadd <8 x double> %2593, splat (double 0x402DD4891DBECC6B)
-  %2595 = fmul <8 x double> %2591, splat (double 0x40C77A698FD9BCCA)
-  %2596 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2592, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2595)
-  %2597 = fadd <8 x double> %2596, splat (double 0xC0B2D7440748F0B3)
-  %2598 = fmul <8 x double> %2591, splat (double 0xC148A99584203885)
-  %2599 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2592, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2598)
-  %2600 = fadd <8 x double> %2599, splat (double 0x4118B9E59F2691E5)
-  %2601 = fmul <8 x double> %2600, splat (double 2.000000e+00)
-  %2602 = fneg <8 x double> %2597
-  %2603 = fmul <8 x double> %2594, splat (double 4.000000e+00)
-  %2604 = fneg <8 x double> %2600
-  %2605 = fmul <8 x double> %2603, %2604
-  %2606 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2597, <8 x double> %2597, <8 x double> %2605)
-  %2607 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2606)
-  %2608 = fsub <8 x double> %2602, %2607
-  %2609 = fdiv <8 x double> %2601, %2608
-  %2610 = fadd <8 x double> %2609, splat (double 0x408451671D164BD4)
-  %2611 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2609, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
-  %2612 = fmul <8 x double> %2611, splat (double -4.000000e+00)
-  %2613 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2610, <8 x double> %2610, <8 x double> %2612)
-  %2614 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2613)
-  %2615 = fsub <8 x double> %2610, %2614
-  %2616 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2615, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
-  %2617 = select <8 x i1> %2571, <8 x double> %2616, <8 x double> %2580
-  br label %2618
+2585:                                             ; preds = %2566
+  %2586 = select <8 x i1> %2569, <8 x double> %2567, <8 x double> %2582
+  %2587 = fmul <8 x double> %2586, splat (double 0x3EB0C6F7A0B5ED8D)
+  %2588 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2587)
+  %2589 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2588)
+  %2590 = fmul <8 x double> %2589, %2589
+  %2591 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2589, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2590)
+  %2592 = fadd <8 x double> %2591, splat (double 0x402DD4891DBECC6B)
+  %2593 = fmul <8 x double> %2589, splat (double 0x40C77A698FD9BCCA)
+  %2594 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2590, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2593)
+  %2595 = fadd <8 x double> %2594, splat (double 0xC0B2D7440748F0B3)
+  %2596 = fmul <8 x double> %2589, splat (double 0xC148A99584203885)
+  %2597 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2590, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2596)
+  %2598 = fadd <8 x double> %2597, splat (double 0x4118B9E59F2691E5)
+  %2599 = fmul <8 x double> %2598, splat (double 2.000000e+00)
+  %2600 = fneg <8 x double> %2595
+  %2601 = fmul <8 x double> %2592, splat (double 4.000000e+00)
+  %2602 = fneg <8 x double> %2598
+  %2603 = fmul <8 x double> %2601, %2602
+  %2604 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2595, <8 x double> %2595, <8 x double> %2603)
+  %2605 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2604)
+  %2606 = fsub <8 x double> %2600, %2605
+  %2607 = fdiv <8 x double> %2599, %2606
+  %2608 = fadd <8 x double> %2607, splat (double 0x408451671D164BD4)
+  %2609 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2607, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2610 = fmul <8 x double> %2609, splat (double -4.000000e+00)
+  %2611 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2608, <8 x double> %2608, <8 x double> %2610)
+  %2612 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2611)
+  %2613 = fsub <8 x double> %2608, %2612
+  %2614 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2613, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
+  %2615 = select <8 x i1> %2569, <8 x double> %2614, <8 x double> %2578
+  br label %2616
 
-2618:                                             ; preds = %2587, %2568
-  %2619 = phi <8 x double> [ %2588, %2587 ], [ %2584, %2568 ]
-  %2620 = phi <8 x double> [ %2617, %2587 ], [ %2580, %2568 ]
-  %2621 = load <8 x double>, ptr %185, align 64, !tbaa !26
-  %2622 = load <8 x double>, ptr %202, align 64, !tbaa !26
-  %2623 = load <8 x double>, ptr %186, align 64, !tbaa !26
-  %2624 = load <8 x double>, ptr %203, align 64, !tbaa !26
-  %2625 = fmul <8 x double> %2623, %2624
-  %2626 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2621, <8 x double> %2622, <8 x double> %2625)
-  %2627 = load <8 x double>, ptr %204, align 64, !tbaa !26
-  %2628 = load <8 x double>, ptr %205, align 64, !tbaa !26
-  %2629 = load <8 x double>, ptr %206, align 64, !tbaa !26
-  %2630 = fneg <8 x double> %2626
-  %2631 = fmul <8 x double> %2629, %2630
-  %2632 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2627, <8 x double> %2628, <8 x double> %2631)
-  %2633 = load <8 x double>, ptr %184, align 64, !tbaa !26
-  %2634 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2629, <8 x double> %2633, <8 x double> %2627)
-  %2635 = fdiv <8 x double> %2632, %2634
-  %2636 = load <8 x double>, ptr %207, align 64, !tbaa !26
-  %2637 = select <8 x i1> %2583, <8 x double> %2636, <8 x double> %2581
-  store <8 x double> %2637, ptr %207, align 64, !tbaa !26
-  %2638 = load <8 x double>, ptr %208, align 64, !tbaa !26
-  %2639 = select <8 x i1> %2583, <8 x double> %2638, <8 x double> %2635
-  store <8 x double> %2639, ptr %208, align 64, !tbaa !26
-  store <8 x double> %2619, ptr %201, align 64, !tbaa !26
-  %2640 = load <8 x i64>, ptr %132, align 64, !tbaa !26
-  %2641 = and <8 x i64> %2640, %2578
-  %2642 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2641)
-  %2643 = icmp eq i64 %2642, 0
-  br i1 %2643, label %3191, label %2644
+2616:                                             ; preds = %2585, %2566
+  %2617 = phi <8 x double> [ %2586, %2585 ], [ %2582, %2566 ]
+  %2618 = phi <8 x double> [ %2615, %2585 ], [ %2578, %2566 ]
+  %2619 = load <8 x double>, ptr %185, align 64, !tbaa !26
+  %2620 = load <8 x double>, ptr %202, align 64, !tbaa !26
+  %2621 = load <8 x double>, ptr %186, align 64, !tbaa !26
+  %2622 = load <8 x double>, ptr %203, align 64, !tbaa !26
+  %2623 = fmul <8 x double> %2621, %2622
+  %2624 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2619, <8 x double> %2620, <8 x double> %2623)
+  %2625 = load <8 x double>, ptr %204, align 64, !tbaa !26
+  %2626 = load <8 x double>, ptr %205, align 64, !tbaa !26
+  %2627 = load <8 x double>, ptr %206, align 64, !tbaa !26
+  %2628 = fneg <8 x double> %2624
+  %2629 = fmul <8 x double> %2627, %2628
+  %2630 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2625, <8 x double> %2626, <8 x double> %2629)
+  %2631 = load <8 x double>, ptr %184, align 64, !tbaa !26
+  %2632 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2627, <8 x double> %2631, <8 x double> %2625)
+  %2633 = fdiv <8 x double> %2630, %2632
+  %2634 = load <8 x double>, ptr %207, align 64, !tbaa !26
+  %2635 = select <8 x i1> %2581, <8 x double> %2634, <8 x double> %2579
+  store <8 x double> %2635, ptr %207, align 64, !tbaa !26
+  %2636 = load <8 x double>, ptr %208, align 64, !tbaa !26
+  %2637 = select <8 x i1> %2581, <8 x double> %2636, <8 x double> %2633
+  store <8 x double> %2637, ptr %208, align 64, !tbaa !26
+  store <8 x double> %2617, ptr %201, align 64, !tbaa !26
+  %2638 = load <8 x i64>, ptr %132, align 64, !tbaa !26
+  %2639 = and <8 x i64> %2638, %2576
+  %2640 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2639)
+  %2641 = icmp eq i64 %2640, 0
+  br i1 %2641, label %3189, label %2642
 
-2644:                                             ; preds = %2618
-  %2645 = load <8 x double>, ptr %209, align 64, !tbaa !26
-  %2646 = load <8 x double>, ptr %210, align 64, !tbaa !26
-  %2647 = fmul <8 x double> %2623, %2646
-  %2648 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2621, <8 x double> %2645, <8 x double> %2647)
-  %2649 = load <8 x double>, ptr %211, align 64, !tbaa !26
-  %2650 = load <8 x double>, ptr %212, align 64, !tbaa !26
-  %2651 = fdiv <8 x double> %2649, %2650
-  %2652 = fmul <8 x double> %2581, splat (double 3.000000e-01)
-  %2653 = load <8 x double>, ptr %213, align 64, !tbaa !26
-  %2654 = fadd <8 x double> %2581, %2653
-  %2655 = fadd <8 x double> %2654, splat (double 2.000000e+05)
-  %2656 = fmul <8 x double> %2650, splat (double 2.870530e+02)
-  %2657 = fdiv <8 x double> %2581, %2656
-  %2658 = fcmp ogt <8 x double> %2619, %2652
-  %2659 = select <8 x i1> %2658, <8 x double> %2619, <8 x double> %2652
-  %2660 = fcmp olt <8 x double> %2659, %2655
-  %2661 = select <8 x i1> %2660, <8 x double> %2659, <8 x double> %2655
-  %2662 = icmp eq <8 x i64> %2578, zeroinitializer
-  %2663 = select <8 x i1> %2662, <8 x double> %2619, <8 x double> %2661
-  %2664 = fdiv <8 x double> %2637, splat (double 2.870530e+02)
-  %2665 = fmul <8 x double> %2657, splat (double 2.000000e+00)
-  %2666 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2665)
-  br label %2667
+2642:                                             ; preds = %2616
+  %2643 = load <8 x double>, ptr %209, align 64, !tbaa !26
+  %2644 = load <8 x double>, ptr %210, align 64, !tbaa !26
+  %2645 = fmul <8 x double> %2621, %2644
+  %2646 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2619, <8 x double> %2643, <8 x double> %2645)
+  %2647 = load <8 x double>, ptr %211, align 64, !tbaa !26
+  %2648 = load <8 x double>, ptr %212, align 64, !tbaa !26
+  %2649 = fdiv <8 x double> %2647, %2648
+  %2650 = fmul <8 x double> %2579, splat (double 3.000000e-01)
+  %2651 = load <8 x double>, ptr %213, align 64, !tbaa !26
+  %2652 = fadd <8 x double> %2579, %2651
+  %2653 = fadd <8 x double> %2652, splat (double 2.000000e+05)
+  %2654 = fmul <8 x double> %2648, splat (double 2.870530e+02)
+  %2655 = fdiv <8 x double> %2579, %2654
+  %2656 = fcmp ogt <8 x double> %2617, %2650
+  %2657 = select <8 x i1> %2656, <8 x double> %2617, <8 x double> %2650
+  %2658 = fcmp olt <8 x double> %2657, %2653
+  %2659 = select <8 x i1> %2658, <8 x double> %2657, <8 x double> %2653
+  %2660 = icmp eq <8 x i64> %2576, zeroinitializer
+  %2661 = select <8 x i1> %2660, <8 x double> %2617, <8 x double> %2659
+  %2662 = fdiv <8 x double> %2635, splat (double 2.870530e+02)
+  %2663 = fmul <8 x double> %2655, splat (double 2.000000e+00)
+  %2664 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2663)
+  br label %2665
 
-2667:                                             ; preds = %2973, %2644
-  %2668 = phi <8 x double> [ %2620, %2644 ], [ %2702, %2973 ]
-  %2669 = phi <8 x double> [ %2652, %2644 ], [ %3130, %2973 ]
-  %2670 = phi <8 x double> [ %2655, %2644 ], [ %3127, %2973 ]
-  %2671 = phi <8 x i64> [ %2641, %2644 ], [ %3146, %2973 ]
-  %2672 = phi i32 [ 0, %2644 ], [ %3151, %2973 ]
-  %2673 = phi <8 x double> [ %2663, %2644 ], [ %3148, %2973 ]
-  %2674 = fmul <8 x double> %2673, splat (double 0x3EB0C6F7A0B5ED8D)
-  %2675 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2674)
-  %2676 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2675)
-  %2677 = fmul <8 x double> %2676, %2676
-  %2678 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2676, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2677)
-  %2679 = fadd <8 x double> %2678, splat (double 0x402DD4891DBECC6B)
-  %2680 = fmul <8 x double> %2676, splat (double 0x40C77A698FD9BCCA)
-  %2681 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2677, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2680)
-  %2682 = fadd <8 x double> %2681, splat (double 0xC0B2D7440748F0B3)
-  %2683 = fmul <8 x double> %2676, splat (double 0xC148A99584203885)
-  %2684 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2677, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2683)
-  %2685 = fadd <8 x double> %2684, splat (double 0x4118B9E59F2691E5)
-  %2686 = fmul <8 x double> %2685, splat (double 2.000000e+00)
-  %2687 = fneg <8 x double> %2682
-  %2688 = fmul <8 x double> %2679, splat (double 4.000000e+00)
-  %2689 = fneg <8 x double> %2685
-  %2690 = fmul <8 x double> %2688, %2689
-  %2691 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2682, <8 x double> %2682, <8 x double> %2690)
-  %2692 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2691)
-  %2693 = fsub <8 x double> %2687, %2692
-  %2694 = fdiv <8 x double> %2686, %2693
-  %2695 = fadd <8 x double> %2694, splat (double 0x408451671D164BD4)
-  %2696 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2694, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
-  %2697 = fmul <8 x double> %2696, splat (double -4.000000e+00)
-  %2698 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2695, <8 x double> %2695, <8 x double> %2697)
-  %2699 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2698)
-  %2700 = fsub <8 x double> %2695, %2699
-  %2701 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2700, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
-  %2702 = select <8 x i1> %2662, <8 x double> %2668, <8 x double> %2701
-  %2703 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2702, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %2704 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2702, <8 x double> %2703, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %2705 = load i64, ptr %178, align 8, !tbaa !20, !noalias !100
-  %2706 = icmp sgt i64 %2705, 0
-  br i1 %2706, label %2707, label %2973
+2665:                                             ; preds = %2971, %2642
+  %2666 = phi <8 x double> [ %2618, %2642 ], [ %2700, %2971 ]
+  %2667 = phi <8 x double> [ %2650, %2642 ], [ %3128, %2971 ]
+  %2668 = phi <8 x double> [ %2653, %2642 ], [ %3125, %2971 ]
+  %2669 = phi <8 x i64> [ %2639, %2642 ], [ %3144, %2971 ]
+  %2670 = phi i32 [ 0, %2642 ], [ %3149, %2971 ]
+  %2671 = phi <8 x double> [ %2661, %2642 ], [ %3146, %2971 ]
+  %2672 = fmul <8 x double> %2671, splat (double 0x3EB0C6F7A0B5ED8D)
+  %2673 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2672)
+  %2674 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2673)
+  %2675 = fmul <8 x double> %2674, %2674
+  %2676 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2674, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2675)
+  %2677 = fadd <8 x double> %2676, splat (double 0x402DD4891DBECC6B)
+  %2678 = fmul <8 x double> %2674, splat (double 0x40C77A698FD9BCCA)
+  %2679 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2675, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2678)
+  %2680 = fadd <8 x double> %2679, splat (double 0xC0B2D7440748F0B3)
+  %2681 = fmul <8 x double> %2674, splat (double 0xC148A99584203885)
+  %2682 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2675, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2681)
+  %2683 = fadd <8 x double> %2682, splat (double 0x4118B9E59F2691E5)
+  %2684 = fmul <8 x double> %2683, splat (double 2.000000e+00)
+  %2685 = fneg <8 x double> %2680
+  %2686 = fmul <8 x double> %2677, splat (double 4.000000e+00)
+  %2687 = fneg <8 x double> %2683
+  %2688 = fmul <8 x double> %2686, %2687
+  %2689 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2680, <8 x double> %2680, <8 x double> %2688)
+  %2690 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2689)
+  %2691 = fsub <8 x double> %2685, %2690
+  %2692 = fdiv <8 x double> %2684, %2691
+  %2693 = fadd <8 x double> %2692, splat (double 0x408451671D164BD4)
+  %2694 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2692, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2695 = fmul <8 x double> %2694, splat (double -4.000000e+00)
+  %2696 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2693, <8 x double> %2693, <8 x double> %2695)
+  %2697 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2696)
+  %2698 = fsub <8 x double> %2693, %2697
+  %2699 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2698, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
+  %2700 = select <8 x i1> %2660, <8 x double> %2666, <8 x double> %2699
+  %2701 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2700, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %2702 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2700, <8 x double> %2701, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %2703 = load i64, ptr %178, align 8, !tbaa !20, !noalias !100
+  %2704 = icmp sgt i64 %2703, 0
+  br i1 %2704, label %2705, label %2971
 
-2707:                                             ; preds = %2667
-  %2708 = fdiv <8 x double> splat (double 1.000000e+00), %2704
-  br label %2709
+2705:                                             ; preds = %2665
+  %2706 = fdiv <8 x double> splat (double 1.000000e+00), %2702
+  br label %2707
 
-2709:                                             ; preds = %2707, %2890
-  %2710 = phi <8 x double> [ zeroinitializer, %2707 ], [ %2969, %2890 ]
-  %2711 = phi <8 x double> [ zeroinitializer, %2707 ], [ %2968, %2890 ]
-  %2712 = phi i64 [ 0, %2707 ], [ %2970, %2890 ]
-  %2713 = load ptr, ptr %151, align 8, !tbaa !28, !noalias !100
-  %2714 = getelementptr inbounds nuw %struct.Piece, ptr %2713, i64 %2712
-  %2715 = getelementptr inbounds nuw i8, ptr %2714, i64 6208
+2707:                                             ; preds = %2705, %2888
+  %2708 = phi <8 x double> [ zeroinitializer, %2705 ], [ %2967, %2888 ]
+  %2709 = phi <8 x double> [ zeroinitializer, %2705 ], [ %2966, %2888 ]
+  %2710 = phi i64 [ 0, %2705 ], [ %2968, %2888 ]
+  %2711 = load ptr, ptr %151, align 8, !tbaa !28, !noalias !100
+  %2712 = getelementptr inbounds nuw %struct.Piece, ptr %2711, i64 %2710
+  %2713 = getelementptr inbounds nuw i8, ptr %2712, i64 6208
+  %2714 = load <8 x double>, ptr %2713, align 64, !tbaa !26, !noalias !100
+  %2715 = getelementptr inbounds nuw i8, ptr %2712, i64 6272
   %2716 = load <8 x double>, ptr %2715, align 64, !tbaa !26, !noalias !100
-  %2717 = getelementptr inbounds nuw i8, ptr %2714, i64 6272
+  %2717 = getelementptr inbounds nuw i8, ptr %2712, i64 7680
   %2718 = load <8 x double>, ptr %2717, align 64, !tbaa !26, !noalias !100
-  %2719 = getelementptr inbounds nuw i8, ptr %2714, i64 7680
-  %2720 = load <8 x double>, ptr %2719, align 64, !tbaa !26, !noalias !100
-  %2721 = fcmp ule <8 x double> %2720, splat (double 1.000000e+00)
-  %2722 = fmul <8 x double> %2702, %2718
-  %2723 = fcmp ogt <8 x double> %2716, %2722
-  %2724 = and <8 x i1> %2721, %2723
-  %2725 = fneg <8 x double> %2718
-  %2726 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2725, <8 x double> %2702, <8 x double> %2716)
-  %2727 = fmul <8 x double> %2708, %2726
-  %2728 = select <8 x i1> %2724, <8 x double> %2727, <8 x double> zeroinitializer
-  %2729 = fmul <8 x double> %2708, %2725
-  %2730 = fdiv <8 x double> %2716, %2718
-  %2731 = select <8 x i1> %2724, <8 x double> %2702, <8 x double> %2730
-  %2732 = getelementptr inbounds nuw i8, ptr %2714, i64 8448
-  %2733 = load <8 x i64>, ptr %2732, align 64, !tbaa !26, !noalias !100
-  %2734 = getelementptr inbounds nuw i8, ptr %2714, i64 2240
-  %2735 = load <8 x double>, ptr %2734, align 64, !tbaa !26, !noalias !100
-  %2736 = fcmp ule <8 x double> %2735, zeroinitializer
-  %2737 = xor <8 x i1> %2721, splat (i1 true)
-  %2738 = select <8 x i1> %2737, <8 x i1> splat (i1 true), <8 x i1> %2736
-  %2739 = getelementptr inbounds nuw i8, ptr %2714, i64 6336
-  %2740 = load <8 x double>, ptr %2739, align 64, !tbaa !26, !noalias !100
-  %2741 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2725, <8 x double> %2740, <8 x double> %2716)
-  %2742 = fcmp ogt <8 x double> %2741, zeroinitializer
-  %2743 = select <8 x i1> %2742, <8 x double> %2741, <8 x double> zeroinitializer
-  %2744 = fmul <8 x double> %2708, %2743
-  %2745 = icmp eq <8 x i64> %2733, zeroinitializer
-  %2746 = select <8 x i1> %2738, <8 x i1> splat (i1 true), <8 x i1> %2745
-  %2747 = select <8 x i1> %2746, <8 x double> %2728, <8 x double> %2744
-  %2748 = select <8 x i1> %2746, <8 x double> %2731, <8 x double> %2740
-  %2749 = select <8 x i1> %2746, <8 x i1> %2724, <8 x i1> zeroinitializer
-  %2750 = select <8 x i1> %2749, <8 x double> %2729, <8 x double> zeroinitializer
-  %2751 = getelementptr inbounds nuw i8, ptr %2714, i64 7872
-  %2752 = getelementptr inbounds nuw i8, ptr %2714, i64 8128
-  %2753 = load <8 x double>, ptr %2752, align 64, !tbaa !26, !noalias !103
-  %2754 = fcmp ole <8 x double> %2702, %2753
-  %2755 = getelementptr inbounds nuw i8, ptr %2714, i64 8192
-  %2756 = load <8 x double>, ptr %2755, align 64, !tbaa !26, !noalias !103
-  %2757 = fcmp oge <8 x double> %2702, %2756
-  %2758 = or <8 x i1> %2754, %2757
-  %2759 = bitcast <8 x i1> %2758 to i8
-  %2760 = icmp eq i8 %2759, 0
-  br i1 %2760, label %2761, label %2769
+  %2719 = fcmp ule <8 x double> %2718, splat (double 1.000000e+00)
+  %2720 = fmul <8 x double> %2700, %2716
+  %2721 = fcmp ogt <8 x double> %2714, %2720
+  %2722 = and <8 x i1> %2719, %2721
+  %2723 = fneg <8 x double> %2716
+  %2724 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2723, <8 x double> %2700, <8 x double> %2714)
+  %2725 = fmul <8 x double> %2706, %2724
+  %2726 = select <8 x i1> %2722, <8 x double> %2725, <8 x double> zeroinitializer
+  %2727 = fmul <8 x double> %2706, %2723
+  %2728 = fdiv <8 x double> %2714, %2716
+  %2729 = select <8 x i1> %2722, <8 x double> %2700, <8 x double> %2728
+  %2730 = getelementptr inbounds nuw i8, ptr %2712, i64 8448
+  %2731 = load <8 x i64>, ptr %2730, align 64, !tbaa !26, !noalias !100
+  %2732 = getelementptr inbounds nuw i8, ptr %2712, i64 2240
+  %2733 = load <8 x double>, ptr %2732, align 64, !tbaa !26, !noalias !100
+  %2734 = fcmp ule <8 x double> %2733, zeroinitializer
+  %2735 = xor <8 x i1> %2719, splat (i1 true)
+  %2736 = select <8 x i1> %2735, <8 x i1> splat (i1 true), <8 x i1> %2734
+  %2737 = getelementptr inbounds nuw i8, ptr %2712, i64 6336
+  %2738 = load <8 x double>, ptr %2737, align 64, !tbaa !26, !noalias !100
+  %2739 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2723, <8 x double> %2738, <8 x double> %2714)
+  %2740 = fcmp ogt <8 x double> %2739, zeroinitializer
+  %2741 = select <8 x i1> %2740, <8 x double> %2739, <8 x double> zeroinitializer
+  %2742 = fmul <8 x double> %2706, %2741
+  %2743 = icmp eq <8 x i64> %2731, zeroinitializer
+  %2744 = select <8 x i1> %2736, <8 x i1> splat (i1 true), <8 x i1> %2743
+  %2745 = select <8 x i1> %2744, <8 x double> %2726, <8 x double> %2742
+  %2746 = select <8 x i1> %2744, <8 x double> %2729, <8 x double> %2738
+  %2747 = select <8 x i1> %2744, <8 x i1> %2722, <8 x i1> zeroinitializer
+  %2748 = select <8 x i1> %2747, <8 x double> %2727, <8 x double> zeroinitializer
+  %2749 = getelementptr inbounds nuw i8, ptr %2712, i64 7872
+  %2750 = getelementptr inbounds nuw i8, ptr %2712, i64 8128
+  %2751 = load <8 x double>, ptr %2750, align 64, !tbaa !26, !noalias !103
+  %2752 = fcmp ole <8 x double> %2700, %2751
+  %2753 = getelementptr inbounds nuw i8, ptr %2712, i64 8192
+  %2754 = load <8 x double>, ptr %2753, align 64, !tbaa !26, !noalias !103
+  %2755 = fcmp oge <8 x double> %2700, %2754
+  %2756 = or <8 x i1> %2752, %2755
+  %2757 = bitcast <8 x i1> %2756 to i8
+  %2758 = icmp eq i8 %2757, 0
+  br i1 %2758, label %2759, label %2767
 
-2761:                                             ; preds = %2709
-  %2762 = load <8 x double>, ptr %2751, align 64, !tbaa !26, !noalias !103
-  %2763 = getelementptr inbounds nuw i8, ptr %2714, i64 7936
+2759:                                             ; preds = %2707
+  %2760 = load <8 x double>, ptr %2749, align 64, !tbaa !26, !noalias !103
+  %2761 = getelementptr inbounds nuw i8, ptr %2712, i64 7936
+  %2762 = load <8 x double>, ptr %2761, align 64, !tbaa !26, !noalias !103
+  %2763 = getelementptr inbounds nuw i8, ptr %2712, i64 8064
   %2764 = load <8 x double>, ptr %2763, align 64, !tbaa !26, !noalias !103
-  %2765 = getelementptr inbounds nuw i8, ptr %2714, i64 8064
+  %2765 = getelementptr inbounds nuw i8, ptr %2712, i64 8000
   %2766 = load <8 x double>, ptr %2765, align 64, !tbaa !26, !noalias !103
-  %2767 = getelementptr inbounds nuw i8, ptr %2714, i64 8000
-  %2768 = load <8 x double>, ptr %2767, align 64, !tbaa !26, !noalias !103
-  br label %2890
+  br label %2888
 
-2769:                                             ; preds = %2709
-  %2770 = load i64, ptr %141, align 16, !tbaa !21, !noalias !106
-  %2771 = sitofp i64 %2770 to double
-  %2772 = insertelement <8 x double> poison, double %2771, i64 0
-  %2773 = shufflevector <8 x double> %2772, <8 x double> poison, <8 x i32> zeroinitializer
-  %2774 = icmp sgt i64 %2770, 0
-  br i1 %2774, label %2775, label %2865
+2767:                                             ; preds = %2707
+  %2768 = load i64, ptr %141, align 16, !tbaa !21, !noalias !106
+  %2769 = sitofp i64 %2768 to double
+  %2770 = insertelement <8 x double> poison, double %2769, i64 0
+  %2771 = shufflevector <8 x double> %2770, <8 x double> poison, <8 x i32> zeroinitializer
+  %2772 = icmp sgt i64 %2768, 0
+  br i1 %2772, label %2773, label %2863
 
-2775:                                             ; preds = %2769
-  %2776 = getelementptr inbounds nuw i8, ptr %2714, i64 8568
-  %2777 = load ptr, ptr %2776, align 8, !tbaa !88, !noalias !106
-  %2778 = getelementptr inbounds nuw i8, ptr %2714, i64 8576
-  %2779 = load ptr, ptr %2778, align 64, !tbaa !89, !noalias !106
-  %2780 = getelementptr inbounds nuw i8, ptr %2714, i64 8512
-  %2781 = load i64, ptr %2780, align 64, !tbaa !31, !noalias !106
-  %2782 = getelementptr inbounds nuw i8, ptr %2714, i64 8592
-  %2783 = getelementptr inbounds nuw i8, ptr %2714, i64 8584
-  %2784 = getelementptr inbounds nuw i8, ptr %2714, i64 8600
-  br label %2785
+2773:                                             ; preds = %2767
+  %2774 = getelementptr inbounds nuw i8, ptr %2712, i64 8568
+  %2775 = load ptr, ptr %2774, align 8, !tbaa !88, !noalias !106
+  %2776 = getelementptr inbounds nuw i8, ptr %2712, i64 8576
+  %2777 = load ptr, ptr %2776, align 64, !tbaa !89, !noalias !106
+  %2778 = getelementptr inbounds nuw i8, ptr %2712, i64 8512
+  %2779 = load i64, ptr %2778, align 64, !tbaa !31, !noalias !106
+  %2780 = getelementptr inbounds nuw i8, ptr %2712, i64 8592
+  %2781 = getelementptr inbounds nuw i8, ptr %2712, i64 8584
+  %2782 = getelementptr inbounds nuw i8, ptr %2712, i64 8600
+  br label %2783
 
-2785:                                             ; preds = %2775, %2833
-  %2786 = phi <8 x i64> [ splat (i64 -1), %2775 ], [ %2805, %2833 ]
-  %2787 = phi i64 [ %2770, %2775 ], [ %2795, %2833 ]
-  %2788 = phi <8 x double> [ splat (double 1.000000e+09), %2775 ], [ %2848, %2833 ]
-  %2789 = phi <8 x double> [ zeroinitializer, %2775 ], [ %2852, %2833 ]
-  %2790 = phi <8 x double> [ splat (double 1.000000e+09), %2775 ], [ %2830, %2833 ]
-  %2791 = phi <8 x double> [ splat (double 1.000000e+00), %2775 ], [ %2829, %2833 ]
-  %2792 = phi <8 x double> [ %2773, %2775 ], [ %2856, %2833 ]
-  %2793 = phi <8 x double> [ zeroinitializer, %2775 ], [ %2845, %2833 ]
-  %2794 = phi <8 x double> [ zeroinitializer, %2775 ], [ %2843, %2833 ]
-  %2795 = add nsw i64 %2787, -1
-  %2796 = getelementptr inbounds nuw <8 x double>, ptr %2777, i64 %2795
+2783:                                             ; preds = %2773, %2831
+  %2784 = phi <8 x i64> [ splat (i64 -1), %2773 ], [ %2803, %2831 ]
+  %2785 = phi i64 [ %2768, %2773 ], [ %2793, %2831 ]
+  %2786 = phi <8 x double> [ splat (double 1.000000e+09), %2773 ], [ %2846, %2831 ]
+  %2787 = phi <8 x double> [ zeroinitializer, %2773 ], [ %2850, %2831 ]
+  %2788 = phi <8 x double> [ splat (double 1.000000e+09), %2773 ], [ %2828, %2831 ]
+  %2789 = phi <8 x double> [ splat (double 1.000000e+00), %2773 ], [ %2827, %2831 ]
+  %2790 = phi <8 x double> [ %2771, %2773 ], [ %2854, %2831 ]
+  %2791 = phi <8 x double> [ zeroinitializer, %2773 ], [ %2843, %2831 ]
+  %2792 = phi <8 x double> [ zeroinitializer, %2773 ], [ %2841, %2831 ]
+  %2793 = add nsw i64 %2785, -1
+  %2794 = getelementptr inbounds nuw <8 x double>, ptr %2775, i64 %2793
+  %2795 = load <8 x double>, ptr %2794, align 64, !tbaa !26, !noalias !106
+  %2796 = getelementptr inbounds nuw <8 x double>, ptr %2777, i64 %2793
   %2797 = load <8 x double>, ptr %2796, align 64, !tbaa !26, !noalias !106
-  %2798 = getelementptr inbounds nuw <8 x double>, ptr %2779, i64 %2795
-  %2799 = load <8 x double>, ptr %2798, align 64, !tbaa !26, !noalias !106
-  %2800 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2799, <8 x double> %2702, <8 x double> %2797)
-  %2801 = fsub <8 x double> %2800, %2702
-  %2802 = fcmp ogt <8 x double> %2801, splat (double 1.000000e-09)
-  %2803 = select <8 x i1> %2802, <8 x i64> %2786, <8 x i64> zeroinitializer
-  %2804 = icmp sgt i64 %2787, %2781
-  %2805 = select i1 %2804, <8 x i64> %2803, <8 x i64> zeroinitializer
-  %2806 = icmp slt i64 %2787, %2770
-  br i1 %2806, label %2807, label %2819
+  %2798 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2797, <8 x double> %2700, <8 x double> %2795)
+  %2799 = fsub <8 x double> %2798, %2700
+  %2800 = fcmp ogt <8 x double> %2799, splat (double 1.000000e-09)
+  %2801 = select <8 x i1> %2800, <8 x i64> %2784, <8 x i64> zeroinitializer
+  %2802 = icmp sgt i64 %2785, %2779
+  %2803 = select i1 %2802, <8 x i64> %2801, <8 x i64> zeroinitializer
+  %2804 = icmp slt i64 %2785, %2768
+  br i1 %2804, label %2805, label %2817
 
-2807:                                             ; preds = %2785
-  %2808 = load ptr, ptr %2782, align 16, !tbaa !86, !noalias !106
-  %2809 = getelementptr inbounds nuw <8 x double>, ptr %2808, i64 %2787
-  %2810 = load <8 x double>, ptr %2809, align 64, !tbaa !26, !noalias !106
-  %2811 = fmul <8 x double> %2801, %2810
-  %2812 = icmp eq <8 x i64> %2805, %2786
-  %2813 = select <8 x i1> %2812, <8 x double> zeroinitializer, <8 x double> %2811
-  %2814 = fadd <8 x double> %2794, %2813
-  %2815 = fadd <8 x double> %2799, splat (double -1.000000e+00)
-  %2816 = fmul <8 x double> %2815, %2810
-  %2817 = select <8 x i1> %2812, <8 x double> zeroinitializer, <8 x double> %2816
-  %2818 = fadd <8 x double> %2793, %2817
-  br label %2819
+2805:                                             ; preds = %2783
+  %2806 = load ptr, ptr %2780, align 16, !tbaa !86, !noalias !106
+  %2807 = getelementptr inbounds nuw <8 x double>, ptr %2806, i64 %2785
+  %2808 = load <8 x double>, ptr %2807, align 64, !tbaa !26, !noalias !106
+  %2809 = fmul <8 x double> %2799, %2808
+  %2810 = icmp eq <8 x i64> %2803, %2784
+  %2811 = select <8 x i1> %2810, <8 x double> zeroinitializer, <8 x double> %2809
+  %2812 = fadd <8 x double> %2792, %2811
+  %2813 = fadd <8 x double> %2797, splat (double -1.000000e+00)
+  %2814 = fmul <8 x double> %2813, %2808
+  %2815 = select <8 x i1> %2810, <8 x double> zeroinitializer, <8 x double> %2814
+  %2816 = fadd <8 x double> %2791, %2815
+  br label %2817
 
-2819:                                             ; preds = %2807, %2785
-  %2820 = phi <8 x double> [ %2814, %2807 ], [ %2794, %2785 ]
-  %2821 = phi <8 x double> [ %2818, %2807 ], [ %2793, %2785 ]
-  br i1 %2804, label %2822, label %2828
+2817:                                             ; preds = %2805, %2783
+  %2818 = phi <8 x double> [ %2812, %2805 ], [ %2792, %2783 ]
+  %2819 = phi <8 x double> [ %2816, %2805 ], [ %2791, %2783 ]
+  br i1 %2802, label %2820, label %2826
 
-2822:                                             ; preds = %2819
-  %2823 = fneg <8 x double> %2801
-  %2824 = icmp eq <8 x i64> %2805, %2786
-  %2825 = select <8 x i1> %2824, <8 x double> %2790, <8 x double> %2823
-  %2826 = fsub <8 x double> splat (double 1.000000e+00), %2799
-  %2827 = select <8 x i1> %2824, <8 x double> %2791, <8 x double> %2826
-  br label %2828
+2820:                                             ; preds = %2817
+  %2821 = fneg <8 x double> %2799
+  %2822 = icmp eq <8 x i64> %2803, %2784
+  %2823 = select <8 x i1> %2822, <8 x double> %2788, <8 x double> %2821
+  %2824 = fsub <8 x double> splat (double 1.000000e+00), %2797
+  %2825 = select <8 x i1> %2822, <8 x double> %2789, <8 x double> %2824
+  br label %2826
 
-2828:                                             ; preds = %2822, %2819
-  %2829 = phi <8 x double> [ %2827, %2822 ], [ %2791, %2819 ]
-  %2830 = phi <8 x double> [ %2825, %2822 ], [ %2790, %2819 ]
-  %2831 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2805)
-  %2832 = icmp eq i64 %2831, 0
-  br i1 %2832, label %2858, label %2833
+2826:                                             ; preds = %2820, %2817
+  %2827 = phi <8 x double> [ %2825, %2820 ], [ %2789, %2817 ]
+  %2828 = phi <8 x double> [ %2823, %2820 ], [ %2788, %2817 ]
+  %2829 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2803)
+  %2830 = icmp eq i64 %2829, 0
+  br i1 %2830, label %2856, label %2831
 
-2833:                                             ; preds = %2828
-  %2834 = load ptr, ptr %2783, align 8, !tbaa !85, !noalias !106
-  %2835 = getelementptr inbounds nuw <8 x double>, ptr %2834, i64 %2795
-  %2836 = load <8 x double>, ptr %2835, align 64, !tbaa !26, !noalias !106
-  %2837 = load ptr, ptr %2784, align 8, !tbaa !87, !noalias !106
-  %2838 = getelementptr inbounds nuw <8 x double>, ptr %2837, i64 %2795
-  %2839 = load <8 x double>, ptr %2838, align 64, !tbaa !26, !noalias !106
-  %2840 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2839, <8 x double> %2702, <8 x double> %2836)
-  %2841 = icmp eq <8 x i64> %2805, zeroinitializer
-  %2842 = select <8 x i1> %2841, <8 x double> zeroinitializer, <8 x double> %2840
-  %2843 = fadd <8 x double> %2820, %2842
-  %2844 = select <8 x i1> %2841, <8 x double> zeroinitializer, <8 x double> %2839
-  %2845 = fadd <8 x double> %2821, %2844
-  %2846 = fcmp olt <8 x double> %2788, %2801
-  %2847 = select <8 x i1> %2841, <8 x i1> splat (i1 true), <8 x i1> %2846
-  %2848 = select <8 x i1> %2847, <8 x double> %2788, <8 x double> %2801
-  %2849 = fsub <8 x double> splat (double 1.000000e+00), %2799
-  %2850 = fcmp ogt <8 x double> %2789, %2849
-  %2851 = select <8 x i1> %2841, <8 x i1> splat (i1 true), <8 x i1> %2850
-  %2852 = select <8 x i1> %2851, <8 x double> %2789, <8 x double> %2849
-  %2853 = uitofp nneg i64 %2795 to double
-  %2854 = insertelement <8 x double> poison, double %2853, i64 0
-  %2855 = shufflevector <8 x double> %2854, <8 x double> poison, <8 x i32> zeroinitializer
-  %2856 = select <8 x i1> %2841, <8 x double> %2792, <8 x double> %2855
-  %2857 = icmp samesign ugt i64 %2787, 1
-  br i1 %2857, label %2785, label %2858, !llvm.loop !109
+2831:                                             ; preds = %2826
+  %2832 = load ptr, ptr %2781, align 8, !tbaa !85, !noalias !106
+  %2833 = getelementptr inbounds nuw <8 x double>, ptr %2832, i64 %2793
+  %2834 = load <8 x double>, ptr %2833, align 64, !tbaa !26, !noalias !106
+  %2835 = load ptr, ptr %2782, align 8, !tbaa !87, !noalias !106
+  %2836 = getelementptr inbounds nuw <8 x double>, ptr %2835, i64 %2793
+  %2837 = load <8 x double>, ptr %2836, align 64, !tbaa !26, !noalias !106
+  %2838 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2837, <8 x double> %2700, <8 x double> %2834)
+  %2839 = icmp eq <8 x i64> %2803, zeroinitializer
+  %2840 = select <8 x i1> %2839, <8 x double> zeroinitializer, <8 x double> %2838
+  %2841 = fadd <8 x double> %2818, %2840
+  %2842 = select <8 x i1> %2839, <8 x double> zeroinitializer, <8 x double> %2837
+  %2843 = fadd <8 x double> %2819, %2842
+  %2844 = fcmp olt <8 x double> %2786, %2799
+  %2845 = select <8 x i1> %2839, <8 x i1> splat (i1 true), <8 x i1> %2844
+  %2846 = select <8 x i1> %2845, <8 x double> %2786, <8 x double> %2799
+  %2847 = fsub <8 x double> splat (double 1.000000e+00), %2797
+  %2848 = fcmp ogt <8 x double> %2787, %2847
+  %2849 = select <8 x i1> %2839, <8 x i1> splat (i1 true), <8 x i1> %2848
+  %2850 = select <8 x i1> %2849, <8 x double> %2787, <8 x double> %2847
+  %2851 = uitofp nneg i64 %2793 to double
+  %2852 = insertelement <8 x double> poison, double %2851, i64 0
+  %2853 = shufflevector <8 x double> %2852, <8 x double> poison, <8 x i32> zeroinitializer
+  %2854 = select <8 x i1> %2839, <8 x double> %2790, <8 x double> %2853
+  %2855 = icmp samesign ugt i64 %2785, 1
+  br i1 %2855, label %2783, label %2856, !llvm.loop !109
 
-2858:                                             ; preds = %2828, %2833
-  %2859 = phi <8 x double> [ %2856, %2833 ], [ %2792, %2828 ]
-  %2860 = phi <8 x double> [ %2852, %2833 ], [ %2789, %2828 ]
-  %2861 = phi <8 x double> [ %2848, %2833 ], [ %2788, %2828 ]
-  %2862 = phi <8 x double> [ %2843, %2833 ], [ %2820, %2828 ]
-  %2863 = phi <8 x double> [ %2845, %2833 ], [ %2821, %2828 ]
-  %2864 = fdiv <8 x double> %2830, %2829
-  br label %2865
+2856:                                             ; preds = %2826, %2831
+  %2857 = phi <8 x double> [ %2854, %2831 ], [ %2790, %2826 ]
+  %2858 = phi <8 x double> [ %2850, %2831 ], [ %2787, %2826 ]
+  %2859 = phi <8 x double> [ %2846, %2831 ], [ %2786, %2826 ]
+  %2860 = phi <8 x double> [ %2841, %2831 ], [ %2818, %2826 ]
+  %2861 = phi <8 x double> [ %2843, %2831 ], [ %2819, %2826 ]
+  %2862 = fdiv <8 x double> %2828, %2827
+  br label %2863
 
-2865:                                             ; preds = %2858, %2769
-  %2866 = phi <8 x double> [ %2773, %2769 ], [ %2859, %2858 ]
-  %2867 = phi <8 x double> [ zeroinitializer, %2769 ], [ %2860, %2858 ]
-  %2868 = phi <8 x double> [ splat (double 1.000000e+09), %2769 ], [ %2861, %2858 ]
-  %2869 = phi <8 x double> [ zeroinitializer, %2769 ], [ %2862, %2858 ]
-  %2870 = phi <8 x double> [ zeroinitializer, %2769 ], [ %2863, %2858 ]
-  %2871 = phi <8 x double> [ splat (double 1.000000e+09), %2769 ], [ %2864, %2858 ]
-  %2872 = fsub <8 x double> %2702, %2871
-  %2873 = fcmp ogt <8 x double> %2867, splat (double 1.000000e-09)
-  %2874 = select <8 x i1> %2873, <8 x double> %2867, <8 x double> splat (double 1.000000e-09)
-  %2875 = fdiv <8 x double> %2868, %2874
-  %2876 = fadd <8 x double> %2702, %2875
-  %2877 = load <8 x double>, ptr %2751, align 64, !tbaa !26, !noalias !103
-  %2878 = select <8 x i1> %2758, <8 x double> %2869, <8 x double> %2877
-  store <8 x double> %2878, ptr %2751, align 64, !tbaa !26, !noalias !103
-  %2879 = getelementptr inbounds nuw i8, ptr %2714, i64 7936
-  %2880 = load <8 x double>, ptr %2879, align 64, !tbaa !26, !noalias !103
-  %2881 = select <8 x i1> %2758, <8 x double> %2870, <8 x double> %2880
-  store <8 x double> %2881, ptr %2879, align 64, !tbaa !26, !noalias !103
-  %2882 = getelementptr inbounds nuw i8, ptr %2714, i64 8000
-  %2883 = load <8 x double>, ptr %2882, align 64, !tbaa !26, !noalias !103
-  %2884 = select <8 x i1> %2758, <8 x double> %2866, <8 x double> %2883
-  store <8 x double> %2884, ptr %2882, align 64, !tbaa !26, !noalias !103
-  %2885 = getelementptr inbounds nuw i8, ptr %2714, i64 8064
-  %2886 = load <8 x double>, ptr %2885, align 64, !tbaa !26, !noalias !103
-  %2887 = select <8 x i1> %2758, <8 x double> %2702, <8 x double> %2886
-  store <8 x double> %2887, ptr %2885, align 64, !tbaa !26, !noalias !103
-  %2888 = select <8 x i1> %2758, <8 x double> %2872, <8 x double> %2753
-  store <8 x double> %2888, ptr %2752, align 64, !tbaa !26, !noalias !103
-  %2889 = select <8 x i1> %2758, <8 x double> %2876, <8 x double> %2756
-  store <8 x double> %2889, ptr %2755, align 64, !tbaa !26, !noalias !103
-  br label %2890
+2863:                                             ; preds = %2856, %2767
+  %2864 = phi <8 x double> [ %2771, %2767 ], [ %2857, %2856 ]
+  %2865 = phi <8 x double> [ zeroinitializer, %2767 ], [ %2858, %2856 ]
+  %2866 = phi <8 x double> [ splat (double 1.000000e+09), %2767 ], [ %2859, %2856 ]
+  %2867 = phi <8 x double> [ zeroinitializer, %2767 ], [ %2860, %2856 ]
+  %2868 = phi <8 x double> [ zeroinitializer, %2767 ], [ %2861, %2856 ]
+  %2869 = phi <8 x double> [ splat (double 1.000000e+09), %2767 ], [ %2862, %2856 ]
+  %2870 = fsub <8 x double> %2700, %2869
+  %2871 = fcmp ogt <8 x double> %2865, splat (double 1.000000e-09)
+  %2872 = select <8 x i1> %2871, <8 x double> %2865, <8 x double> splat (double 1.000000e-09)
+  %2873 = fdiv <8 x double> %2866, %2872
+  %2874 = fadd <8 x double> %2700, %2873
+  %2875 = load <8 x double>, ptr %2749, align 64, !tbaa !26, !noalias !103
+  %2876 = select <8 x i1> %2756, <8 x double> %2867, <8 x double> %2875
+  store <8 x double> %2876, ptr %2749, align 64, !tbaa !26, !noalias !103
+  %2877 = getelementptr inbounds nuw i8, ptr %2712, i64 7936
+  %2878 = load <8 x double>, ptr %2877, align 64, !tbaa !26, !noalias !103
+  %2879 = select <8 x i1> %2756, <8 x double> %2868, <8 x double> %2878
+  store <8 x double> %2879, ptr %2877, align 64, !tbaa !26, !noalias !103
+  %2880 = getelementptr inbounds nuw i8, ptr %2712, i64 8000
+  %2881 = load <8 x double>, ptr %2880, align 64, !tbaa !26, !noalias !103
+  %2882 = select <8 x i1> %2756, <8 x double> %2864, <8 x double> %2881
+  store <8 x double> %2882, ptr %2880, align 64, !tbaa !26, !noalias !103
+  %2883 = getelementptr inbounds nuw i8, ptr %2712, i64 8064
+  %2884 = load <8 x double>, ptr %2883, align 64, !tbaa !26, !noalias !103
+  %2885 = select <8 x i1> %2756, <8 x double> %2700, <8 x double> %2884
+  store <8 x double> %2885, ptr %2883, align 64, !tbaa !26, !noalias !103
+  %2886 = select <8 x i1> %2756, <8 x double> %2870, <8 x double> %2751
+  store <8 x double> %2886, ptr %2750, align 64, !tbaa !26, !noalias !103
+  %2887 = select <8 x i1> %2756, <8 x double> %2874, <8 x double> %2754
+  store <8 x double> %2887, ptr %2753, align 64, !tbaa !26, !noalias !103
+  br label %2888
 
-2890:                                             ; preds = %2761, %2865
-  %2891 = phi <8 x double> [ %2768, %2761 ], [ %2884, %2865 ]
-  %2892 = phi <8 x double> [ %2766, %2761 ], [ %2887, %2865 ]
-  %2893 = phi <8 x double> [ %2764, %2761 ], [ %2881, %2865 ]
-  %2894 = phi <8 x double> [ %2762, %2761 ], [ %2878, %2865 ]
-  %2895 = fsub <8 x double> %2702, %2892
-  %2896 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2893, <8 x double> %2895, <8 x double> %2894)
-  %2897 = getelementptr inbounds nuw i8, ptr %2714, i64 6464
+2888:                                             ; preds = %2759, %2863
+  %2889 = phi <8 x double> [ %2766, %2759 ], [ %2882, %2863 ]
+  %2890 = phi <8 x double> [ %2764, %2759 ], [ %2885, %2863 ]
+  %2891 = phi <8 x double> [ %2762, %2759 ], [ %2879, %2863 ]
+  %2892 = phi <8 x double> [ %2760, %2759 ], [ %2876, %2863 ]
+  %2893 = fsub <8 x double> %2700, %2890
+  %2894 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2891, <8 x double> %2893, <8 x double> %2892)
+  %2895 = getelementptr inbounds nuw i8, ptr %2712, i64 6464
+  %2896 = load <8 x double>, ptr %2895, align 64, !tbaa !26, !noalias !100
+  %2897 = getelementptr inbounds nuw i8, ptr %2712, i64 5888
   %2898 = load <8 x double>, ptr %2897, align 64, !tbaa !26, !noalias !100
-  %2899 = getelementptr inbounds nuw i8, ptr %2714, i64 5888
+  %2899 = getelementptr inbounds nuw i8, ptr %2712, i64 7424
   %2900 = load <8 x double>, ptr %2899, align 64, !tbaa !26, !noalias !100
-  %2901 = getelementptr inbounds nuw i8, ptr %2714, i64 7424
-  %2902 = load <8 x double>, ptr %2901, align 64, !tbaa !26, !noalias !100
-  %2903 = fneg <8 x double> %2902
-  %2904 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2898, <8 x double> %2900, <8 x double> %2903)
-  %2905 = getelementptr inbounds nuw i8, ptr %2714, i64 7360
-  %2906 = load <8 x double>, ptr %2905, align 64, !tbaa !26, !noalias !100
-  %2907 = fadd <8 x double> %2898, %2906
-  %2908 = getelementptr inbounds nuw i8, ptr %2714, i64 8320
-  %2909 = load <8 x i64>, ptr %2908, align 64, !tbaa !26, !noalias !100
-  %2910 = getelementptr inbounds nuw i8, ptr %2714, i64 8672
-  %2911 = load ptr, ptr %2910, align 32, !tbaa !94, !noalias !100
-  %2912 = load <8 x double>, ptr %2911, align 64, !tbaa !26, !noalias !100
-  %2913 = fmul <8 x double> %2898, %2912
-  %2914 = icmp eq <8 x i64> %2909, zeroinitializer
-  %2915 = select <8 x i1> %2914, <8 x double> %2904, <8 x double> %2913
-  %2916 = getelementptr inbounds nuw i8, ptr %2714, i64 8680
-  %2917 = load ptr, ptr %2916, align 8, !tbaa !95, !noalias !100
-  %2918 = load <8 x double>, ptr %2917, align 64, !tbaa !26, !noalias !100
-  %2919 = fsub <8 x double> splat (double 1.000000e+00), %2918
-  %2920 = fmul <8 x double> %2898, %2919
-  %2921 = select <8 x i1> %2914, <8 x double> %2907, <8 x double> %2920
-  %2922 = fneg <8 x double> %2921
-  %2923 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2922, <8 x double> %2702, <8 x double> %2915)
-  %2924 = load i64, ptr %141, align 16, !tbaa !21, !noalias !100
-  %2925 = sitofp i64 %2924 to double
-  %2926 = insertelement <8 x double> poison, double %2925, i64 0
-  %2927 = shufflevector <8 x double> %2926, <8 x double> poison, <8 x i32> zeroinitializer
-  %2928 = fcmp olt <8 x double> %2891, %2927
-  %2929 = and <8 x i1> %2721, %2928
-  %2930 = fcmp ogt <8 x double> %2896, zeroinitializer
-  %2931 = fcmp oge <8 x double> %2923, zeroinitializer
-  %2932 = and <8 x i1> %2930, %2931
-  %2933 = and <8 x i1> %2932, %2929
-  %2934 = sext <8 x i1> %2933 to <8 x i64>
-  %2935 = xor <8 x i64> %2934, splat (i64 -1)
-  %2936 = fadd <8 x double> %2896, %2923
-  %2937 = fcmp ogt <8 x double> %2936, zeroinitializer
-  %2938 = select <8 x i1> %2937, <8 x i1> %2929, <8 x i1> zeroinitializer
-  %2939 = select <8 x i1> %2938, <8 x i64> %2935, <8 x i64> zeroinitializer
-  %2940 = or <8 x i64> %2939, %2934
-  %2941 = fmul <8 x double> %2708, %2923
-  %2942 = select <8 x i1> %2933, <8 x double> %2941, <8 x double> zeroinitializer
-  %2943 = icmp eq <8 x i64> %2940, zeroinitializer
-  %2944 = select <8 x i1> %2943, <8 x double> %2747, <8 x double> %2942
-  %2945 = select <8 x i1> %2943, <8 x double> %2748, <8 x double> %2702
-  %2946 = fsub <8 x double> %2893, %2921
-  %2947 = fmul <8 x double> %2708, %2946
-  %2948 = select <8 x i1> %2943, <8 x double> %2750, <8 x double> %2947
-  %2949 = getelementptr inbounds nuw i8, ptr %2714, i64 6016
-  store <8 x double> %2944, ptr %2949, align 64, !tbaa !26, !noalias !100
-  %2950 = getelementptr inbounds nuw i8, ptr %2714, i64 5952
-  store <8 x double> %2945, ptr %2950, align 64, !tbaa !26, !noalias !100
-  %2951 = fmul <8 x double> %2708, %2896
-  %2952 = fmul <8 x double> %2708, %2936
-  %2953 = icmp eq <8 x i64> %2939, zeroinitializer
-  %2954 = select <8 x i1> %2953, <8 x double> zeroinitializer, <8 x double> %2952
-  %2955 = select <8 x i1> %2933, <8 x double> %2951, <8 x double> %2954
-  %2956 = getelementptr inbounds nuw i8, ptr %2714, i64 6080
-  store <8 x double> %2955, ptr %2956, align 64, !tbaa !26, !noalias !100
-  %2957 = load i64, ptr %141, align 16, !tbaa !21, !noalias !100
-  %2958 = sitofp i64 %2957 to double
-  %2959 = insertelement <8 x double> poison, double %2958, i64 0
-  %2960 = shufflevector <8 x double> %2959, <8 x double> poison, <8 x i32> zeroinitializer
-  %2961 = select <8 x i1> %2943, <8 x double> %2960, <8 x double> %2891
-  %2962 = getelementptr inbounds nuw i8, ptr %2714, i64 6144
-  store <8 x double> %2961, ptr %2962, align 64, !tbaa !26, !noalias !100
-  %2963 = getelementptr inbounds nuw i8, ptr %2714, i64 128
-  %2964 = load <8 x double>, ptr %2963, align 64, !tbaa !26, !noalias !100
-  %2965 = fadd <8 x double> %2944, %2955
-  %2966 = fmul <8 x double> %2964, %2965
-  %2967 = fmul <8 x double> %2964, %2948
-  %2968 = fadd <8 x double> %2711, %2966
-  %2969 = fadd <8 x double> %2710, %2967
-  %2970 = add nuw nsw i64 %2712, 1
-  %2971 = load i64, ptr %178, align 8, !tbaa !20, !noalias !100
-  %2972 = icmp slt i64 %2970, %2971
-  br i1 %2972, label %2709, label %2973, !llvm.loop !110
+  %2901 = fneg <8 x double> %2900
+  %2902 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2896, <8 x double> %2898, <8 x double> %2901)
+  %2903 = getelementptr inbounds nuw i8, ptr %2712, i64 7360
+  %2904 = load <8 x double>, ptr %2903, align 64, !tbaa !26, !noalias !100
+  %2905 = fadd <8 x double> %2896, %2904
+  %2906 = getelementptr inbounds nuw i8, ptr %2712, i64 8320
+  %2907 = load <8 x i64>, ptr %2906, align 64, !tbaa !26, !noalias !100
+  %2908 = getelementptr inbounds nuw i8, ptr %2712, i64 8672
+  %2909 = load ptr, ptr %2908, align 32, !tbaa !94, !noalias !100
+  %2910 = load <8 x double>, ptr %2909, align 64, !tbaa !26, !noalias !100
+  %2911 = fmul <8 x double> %2896, %2910
+  %2912 = icmp eq <8 x i64> %2907, zeroinitializer
+  %2913 = select <8 x i1> %2912, <8 x double> %2902, <8 x double> %2911
+  %2914 = getelementptr inbounds nuw i8, ptr %2712, i64 8680
+  %2915 = load ptr, ptr %2914, align 8, !tbaa !95, !noalias !100
+  %2916 = load <8 x double>, ptr %2915, align 64, !tbaa !26, !noalias !100
+  %2917 = fsub <8 x double> splat (double 1.000000e+00), %2916
+  %2918 = fmul <8 x double> %2896, %2917
+  %2919 = select <8 x i1> %2912, <8 x double> %2905, <8 x double> %2918
+  %2920 = fneg <8 x double> %2919
+  %2921 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2920, <8 x double> %2700, <8 x double> %2913)
+  %2922 = load i64, ptr %141, align 16, !tbaa !21, !noalias !100
+  %2923 = sitofp i64 %2922 to double
+  %2924 = insertelement <8 x double> poison, double %2923, i64 0
+  %2925 = shufflevector <8 x double> %2924, <8 x double> poison, <8 x i32> zeroinitializer
+  %2926 = fcmp olt <8 x double> %2889, %2925
+  %2927 = and <8 x i1> %2719, %2926
+  %2928 = fcmp ogt <8 x double> %2894, zeroinitializer
+  %2929 = fcmp oge <8 x double> %2921, zeroinitializer
+  %2930 = and <8 x i1> %2928, %2929
+  %2931 = and <8 x i1> %2930, %2927
+  %2932 = sext <8 x i1> %2931 to <8 x i64>
+  %2933 = xor <8 x i64> %2932, splat (i64 -1)
+  %2934 = fadd <8 x double> %2894, %2921
+  %2935 = fcmp ogt <8 x double> %2934, zeroinitializer
+  %2936 = select <8 x i1> %2935, <8 x i1> %2927, <8 x i1> zeroinitializer
+  %2937 = select <8 x i1> %2936, <8 x i64> %2933, <8 x i64> zeroinitializer
+  %2938 = or <8 x i64> %2937, %2932
+  %2939 = fmul <8 x double> %2706, %2921
+  %2940 = select <8 x i1> %2931, <8 x double> %2939, <8 x double> zeroinitializer
+  %2941 = icmp eq <8 x i64> %2938, zeroinitializer
+  %2942 = select <8 x i1> %2941, <8 x double> %2745, <8 x double> %2940
+  %2943 = select <8 x i1> %2941, <8 x double> %2746, <8 x double> %2700
+  %2944 = fsub <8 x double> %2891, %2919
+  %2945 = fmul <8 x double> %2706, %2944
+  %2946 = select <8 x i1> %2941, <8 x double> %2748, <8 x double> %2945
+  %2947 = getelementptr inbounds nuw i8, ptr %2712, i64 6016
+  store <8 x double> %2942, ptr %2947, align 64, !tbaa !26, !noalias !100
+  %2948 = getelementptr inbounds nuw i8, ptr %2712, i64 5952
+  store <8 x double> %2943, ptr %2948, align 64, !tbaa !26, !noalias !100
+  %2949 = fmul <8 x double> %2706, %2894
+  %2950 = fmul <8 x double> %2706, %2934
+  %2951 = icmp eq <8 x i64> %2937, zeroinitializer
+  %2952 = select <8 x i1> %2951, <8 x double> zeroinitializer, <8 x double> %2950
+  %2953 = select <8 x i1> %2931, <8 x double> %2949, <8 x double> %2952
+  %2954 = getelementptr inbounds nuw i8, ptr %2712, i64 6080
+  store <8 x double> %2953, ptr %2954, align 64, !tbaa !26, !noalias !100
+  %2955 = load i64, ptr %141, align 16, !tbaa !21, !noalias !100
+  %2956 = sitofp i64 %2955 to double
+  %2957 = insertelement <8 x double> poison, double %2956, i64 0
+  %2958 = shufflevector <8 x double> %2957, <8 x double> poison, <8 x i32> zeroinitializer
+  %2959 = select <8 x i1> %2941, <8 x double> %2958, <8 x double> %2889
+  %2960 = getelementptr inbounds nuw i8, ptr %2712, i64 6144
+  store <8 x double> %2959, ptr %2960, align 64, !tbaa !26, !noalias !100
+  %2961 = getelementptr inbounds nuw i8, ptr %2712, i64 128
+  %2962 = load <8 x double>, ptr %2961, align 64, !tbaa !26, !noalias !100
+  %2963 = fadd <8 x double> %2942, %2953
+  %2964 = fmul <8 x double> %2962, %2963
+  %2965 = fmul <8 x double> %2962, %2946
+  %2966 = fadd <8 x double> %2709, %2964
+  %2967 = fadd <8 x double> %2708, %2965
+  %2968 = add nuw nsw i64 %2710, 1
+  %2969 = load i64, ptr %178, align 8, !tbaa !20, !noalias !100
+  %2970 = icmp slt i64 %2968, %2969
+  br i1 %2970, label %2707, label %2971, !llvm.loop !110
 
-2973:                                             ; preds = %2890, %2667
-  %2974 = phi <8 x double> [ zeroinitializer, %2667 ], [ %2968, %2890 ]
-  %2975 = phi <8 x double> [ zeroinitializer, %2667 ], [ %2969, %2890 ]
-  %2976 = fsub <8 x double> %2673, %2637
-  %2977 = fcmp ogt <8 x double> %2976, zeroinitializer
-  %2978 = select <8 x i1> %2977, <8 x double> %2976, <8 x double> zeroinitializer
-  %2979 = fadd <8 x double> %2702, splat (double 2.731500e+02)
-  %2980 = fdiv <8 x double> %2978, splat (double 4.615260e+02)
-  %2981 = fadd <8 x double> %2664, %2980
-  %2982 = load <8 x double>, ptr %212, align 64, !tbaa !26
-  %2983 = fdiv <8 x double> %2981, %2982
-  %2984 = fmul <8 x double> %2982, %2983
-  %2985 = fdiv <8 x double> %2673, %2984
-  %2986 = load <8 x double>, ptr %200, align 64, !tbaa !26, !noalias !111
-  %2987 = fsub <8 x double> %2673, %2986
-  %2988 = load <8 x double>, ptr %213, align 64, !tbaa !26, !noalias !111
-  %2989 = fsub <8 x double> %2987, %2988
-  %2990 = load <8 x double>, ptr %214, align 64, !tbaa !26, !noalias !111
-  %2991 = load <8 x double>, ptr %160, align 64, !tbaa !26, !noalias !111
-  %2992 = fcmp une <8 x double> %2991, splat (double 2.000000e+00)
-  %2993 = load <8 x double>, ptr %215, align 64, !tbaa !26, !noalias !111
-  %2994 = select <8 x i1> %2992, <8 x double> zeroinitializer, <8 x double> %2993
-  %2995 = fadd <8 x double> %2990, %2994
-  %2996 = fcmp ule <8 x double> %2987, zeroinitializer
-  %2997 = fcmp ule <8 x double> %2995, zeroinitializer
-  %2998 = or <8 x i1> %2996, %2997
-  %2999 = fmul <8 x double> %2983, splat (double 2.000000e+00)
-  %3000 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2999)
-  %3001 = fmul <8 x double> %3000, %2995
-  %3002 = fadd <8 x double> %2987, splat (double 2.000000e+02)
-  %3003 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %3002)
-  %3004 = select <8 x i1> %2996, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %3003
-  %3005 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2987, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
-  %3006 = fmul <8 x double> %3005, %3001
-  %3007 = fmul <8 x double> %3004, %3004
-  %3008 = fmul <8 x double> %3004, %3007
-  %3009 = fdiv <8 x double> %3006, %3008
-  %3010 = fmul <8 x double> %2987, %3001
-  %3011 = fdiv <8 x double> %3010, %3004
-  %3012 = select <8 x i1> %2998, <8 x double> zeroinitializer, <8 x double> %3011
-  %3013 = select <8 x i1> %2998, <8 x double> zeroinitializer, <8 x double> %3009
-  %3014 = fcmp ule <8 x double> %2989, zeroinitializer
-  %3015 = load <8 x double>, ptr %216, align 64, !tbaa !26, !noalias !111
-  %3016 = fmul <8 x double> %2989, %3015
-  %3017 = select <8 x i1> %3014, <8 x double> zeroinitializer, <8 x double> %3016
-  %3018 = fadd <8 x double> %3017, %3012
-  %3019 = select <8 x i1> %3014, <8 x double> zeroinitializer, <8 x double> %3015
-  %3020 = fadd <8 x double> %3019, %3013
-  %3021 = load <8 x double>, ptr %217, align 64, !tbaa !26
-  %3022 = fsub <8 x double> %2986, %2673
-  %3023 = fcmp ule <8 x double> %3022, zeroinitializer
-  %3024 = fcmp ule <8 x double> %3021, zeroinitializer
-  %3025 = or <8 x i1> %3023, %3024
-  %3026 = fmul <8 x double> %2666, %3021
-  %3027 = fadd <8 x double> %3022, splat (double 2.000000e+02)
-  %3028 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %3027)
-  %3029 = select <8 x i1> %3023, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %3028
-  %3030 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3022, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
-  %3031 = fmul <8 x double> %3030, %3026
-  %3032 = fmul <8 x double> %3029, %3029
-  %3033 = fmul <8 x double> %3029, %3032
-  %3034 = fdiv <8 x double> %3031, %3033
-  %3035 = fmul <8 x double> %3022, %3026
-  %3036 = fdiv <8 x double> %3035, %3029
-  %3037 = load <8 x double>, ptr %185, align 64, !tbaa !26, !noalias !114
-  %3038 = load <8 x double>, ptr %202, align 64, !tbaa !26, !noalias !114
-  %3039 = load <8 x double>, ptr %186, align 64, !tbaa !26, !noalias !114
-  %3040 = load <8 x double>, ptr %203, align 64, !tbaa !26, !noalias !114
-  %3041 = fmul <8 x double> %3039, %3040
-  %3042 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3037, <8 x double> %3038, <8 x double> %3041)
-  %3043 = load <8 x double>, ptr %206, align 64, !tbaa !26, !noalias !114
-  %3044 = load <8 x double>, ptr %184, align 64, !tbaa !26, !noalias !114
-  %3045 = load <8 x double>, ptr %204, align 64, !tbaa !26, !noalias !114
-  %3046 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3043, <8 x double> %3044, <8 x double> %3045)
-  %3047 = load <8 x double>, ptr %205, align 64, !tbaa !26, !noalias !114
-  %3048 = fneg <8 x double> %3042
-  %3049 = fmul <8 x double> %3043, %3048
-  %3050 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3045, <8 x double> %3047, <8 x double> %3049)
-  %3051 = fdiv <8 x double> %3050, %3046
-  %3052 = fcmp ogt <8 x double> %2978, splat (double 2.000000e+03)
-  %3053 = select <8 x i1> %3052, <8 x double> %2978, <8 x double> splat (double 2.000000e+03)
-  %3054 = fmul <8 x double> %3053, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3055 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %3054)
-  %3056 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %3055)
-  %3057 = fmul <8 x double> %3056, %3056
-  %3058 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3056, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %3057)
-  %3059 = fadd <8 x double> %3058, splat (double 0x402DD4891DBECC6B)
-  %3060 = fmul <8 x double> %3056, splat (double 0x40C77A698FD9BCCA)
-  %3061 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3057, <8 x double> splat (double 0x40923C3565924845), <8 x double> %3060)
-  %3062 = fadd <8 x double> %3061, splat (double 0xC0B2D7440748F0B3)
-  %3063 = fmul <8 x double> %3056, splat (double 0xC148A99584203885)
-  %3064 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3057, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %3063)
-  %3065 = fadd <8 x double> %3064, splat (double 0x4118B9E59F2691E5)
-  %3066 = fmul <8 x double> %3065, splat (double 2.000000e+00)
-  %3067 = fneg <8 x double> %3062
-  %3068 = fmul <8 x double> %3059, splat (double 4.000000e+00)
-  %3069 = fneg <8 x double> %3065
-  %3070 = fmul <8 x double> %3068, %3069
-  %3071 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3062, <8 x double> %3062, <8 x double> %3070)
-  %3072 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %3071)
-  %3073 = fsub <8 x double> %3067, %3072
-  %3074 = fdiv <8 x double> %3066, %3073
-  %3075 = fadd <8 x double> %3074, splat (double 0x408451671D164BD4)
-  %3076 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3074, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
-  %3077 = fmul <8 x double> %3076, splat (double -4.000000e+00)
-  %3078 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3075, <8 x double> %3075, <8 x double> %3077)
-  %3079 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %3078)
-  %3080 = fsub <8 x double> %3075, %3079
-  %3081 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3080, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
-  %3082 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3081, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %3083 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3081, <8 x double> %3082, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %3084 = fadd <8 x double> %3081, splat (double 2.731500e+02)
-  %3085 = fcmp ule <8 x double> %3081, %3051
-  %3086 = load <8 x double>, ptr %218, align 64, !tbaa !26, !noalias !114
-  %3087 = fmul <8 x double> %3046, %3086
-  %3088 = fadd <8 x double> %3046, %3086
-  %3089 = fdiv <8 x double> %3087, %3088
-  %3090 = fdiv <8 x double> %3089, %3083
-  %3091 = fmul <8 x double> %3084, splat (double 4.615260e+02)
-  %3092 = fmul <8 x double> %3053, %3083
-  %3093 = fmul <8 x double> %3081, %3086
-  %3094 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3051, <8 x double> %3046, <8 x double> %3093)
-  %3095 = fdiv <8 x double> %3094, %3088
-  %3096 = select <8 x i1> %3085, <8 x double> %3051, <8 x double> %3095
-  store <8 x double> %3096, ptr %208, align 64, !tbaa !26, !noalias !114
-  %3097 = fsub <8 x double> %3081, %3051
-  %3098 = fmul <8 x double> %3097, %3090
-  %3099 = select <8 x i1> %3085, <8 x double> zeroinitializer, <8 x double> %3098
-  %3100 = fmul <8 x double> %2979, splat (double 4.615260e+02)
-  %3101 = fmul <8 x double> %2979, %3100
-  %3102 = fmul <8 x double> %2673, %2704
-  %3103 = fdiv <8 x double> %3101, %3102
-  %3104 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3044, <8 x double> %2673, <8 x double> %2648)
-  %3105 = fsub <8 x double> %2974, %3099
-  %3106 = fmul <8 x double> %3105, splat (double -4.615260e+02)
-  %3107 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2651, <8 x double> %3104, <8 x double> %3106)
-  %3108 = fmul <8 x double> %3036, splat (double -2.870530e+02)
-  %3109 = select <8 x i1> %3025, <8 x double> splat (double -0.000000e+00), <8 x double> %3108
-  %3110 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2985, <8 x double> %3018, <8 x double> %3109)
-  %3111 = fadd <8 x double> %3110, %3107
-  %3112 = fneg <8 x double> %3084
-  %3113 = fmul <8 x double> %3091, %3112
-  %3114 = fdiv <8 x double> %3113, %3092
-  %3115 = fmul <8 x double> %3114, %3090
-  %3116 = select <8 x i1> %3085, <8 x double> splat (double -0.000000e+00), <8 x double> %3115
-  %3117 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2975, <8 x double> %3103, <8 x double> %3116)
-  %3118 = fmul <8 x double> %3117, splat (double -4.615260e+02)
-  %3119 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2651, <8 x double> %3044, <8 x double> %3118)
-  %3120 = fmul <8 x double> %3034, splat (double 2.870530e+02)
-  %3121 = select <8 x i1> %3025, <8 x double> zeroinitializer, <8 x double> %3120
-  %3122 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2985, <8 x double> %3020, <8 x double> %3121)
-  %3123 = fadd <8 x double> %3122, %3119
-  %3124 = fcmp ule <8 x double> %3111, zeroinitializer
-  %3125 = fcmp olt <8 x double> %2670, %2673
-  %3126 = select <8 x i1> %3124, <8 x i1> splat (i1 true), <8 x i1> %3125
-  %3127 = select <8 x i1> %3126, <8 x double> %2670, <8 x double> %2673
-  %3128 = fcmp ogt <8 x double> %2669, %2673
-  %3129 = select <8 x i1> %3128, <8 x double> %2669, <8 x double> %2673
-  %3130 = select <8 x i1> %3124, <8 x double> %3129, <8 x double> %2669
-  %3131 = fdiv <8 x double> %3111, %3123
-  %3132 = fsub <8 x double> %2673, %3131
-  %3133 = fsub <8 x double> %3132, %2673
-  %3134 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3133)
-  %3135 = fcmp uge <8 x double> %3134, splat (double 2.000000e-01)
-  %3136 = fcmp uge <8 x double> %3130, %3132
-  %3137 = fcmp uge <8 x double> %3132, %3127
-  %3138 = or <8 x i1> %3136, %3137
-  %3139 = and <8 x i1> %3135, %3138
-  %3140 = fadd <8 x double> %3130, %3127
-  %3141 = fmul <8 x double> %3140, splat (double 5.000000e-01)
-  %3142 = select <8 x i1> %3139, <8 x double> %3141, <8 x double> %3132
-  %3143 = fsub <8 x double> %3142, %2673
-  %3144 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3143)
-  %3145 = fcmp oge <8 x double> %3144, splat (double 2.000000e-01)
-  %3146 = select <8 x i1> %3145, <8 x i64> %2671, <8 x i64> zeroinitializer
-  %3147 = icmp eq <8 x i64> %3146, zeroinitializer
-  %3148 = select <8 x i1> %3147, <8 x double> %2673, <8 x double> %3142
-  %3149 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3146)
-  %3150 = icmp ne i64 %3149, 0
-  %3151 = add nuw nsw i32 %2672, 1
-  %3152 = icmp samesign ult i32 %2672, 59
-  %3153 = select i1 %3150, i1 %3152, i1 false
-  br i1 %3153, label %2667, label %3154, !llvm.loop !117
+2971:                                             ; preds = %2888, %2665
+  %2972 = phi <8 x double> [ zeroinitializer, %2665 ], [ %2966, %2888 ]
+  %2973 = phi <8 x double> [ zeroinitializer, %2665 ], [ %2967, %2888 ]
+  %2974 = fsub <8 x double> %2671, %2635
+  %2975 = fcmp ogt <8 x double> %2974, zeroinitializer
+  %2976 = select <8 x i1> %2975, <8 x double> %2974, <8 x double> zeroinitializer
+  %2977 = fadd <8 x double> %2700, splat (double 2.731500e+02)
+  %2978 = fdiv <8 x double> %2976, splat (double 4.615260e+02)
+  %2979 = fadd <8 x double> %2662, %2978
+  %2980 = load <8 x double>, ptr %212, align 64, !tbaa !26
+  %2981 = fdiv <8 x double> %2979, %2980
+  %2982 = fmul <8 x double> %2980, %2981
+  %2983 = fdiv <8 x double> %2671, %2982
+  %2984 = load <8 x double>, ptr %200, align 64, !tbaa !26, !noalias !111
+  %2985 = fsub <8 x double> %2671, %2984
+  %2986 = load <8 x double>, ptr %213, align 64, !tbaa !26, !noalias !111
+  %2987 = fsub <8 x double> %2985, %2986
+  %2988 = load <8 x double>, ptr %214, align 64, !tbaa !26, !noalias !111
+  %2989 = load <8 x double>, ptr %160, align 64, !tbaa !26, !noalias !111
+  %2990 = fcmp une <8 x double> %2989, splat (double 2.000000e+00)
+  %2991 = load <8 x double>, ptr %215, align 64, !tbaa !26, !noalias !111
+  %2992 = select <8 x i1> %2990, <8 x double> zeroinitializer, <8 x double> %2991
+  %2993 = fadd <8 x double> %2988, %2992
+  %2994 = fcmp ule <8 x double> %2985, zeroinitializer
+  %2995 = fcmp ule <8 x double> %2993, zeroinitializer
+  %2996 = or <8 x i1> %2994, %2995
+  %2997 = fmul <8 x double> %2981, splat (double 2.000000e+00)
+  %2998 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2997)
+  %2999 = fmul <8 x double> %2998, %2993
+  %3000 = fadd <8 x double> %2985, splat (double 2.000000e+02)
+  %3001 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %3000)
+  %3002 = select <8 x i1> %2994, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %3001
+  %3003 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2985, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
+  %3004 = fmul <8 x double> %3003, %2999
+  %3005 = fmul <8 x double> %3002, %3002
+  %3006 = fmul <8 x double> %3002, %3005
+  %3007 = fdiv <8 x double> %3004, %3006
+  %3008 = fmul <8 x double> %2985, %2999
+  %3009 = fdiv <8 x double> %3008, %3002
+  %3010 = select <8 x i1> %2996, <8 x double> zeroinitializer, <8 x double> %3009
+  %3011 = select <8 x i1> %2996, <8 x double> zeroinitializer, <8 x double> %3007
+  %3012 = fcmp ule <8 x double> %2987, zeroinitializer
+  %3013 = load <8 x double>, ptr %216, align 64, !tbaa !26, !noalias !111
+  %3014 = fmul <8 x double> %2987, %3013
+  %3015 = select <8 x i1> %3012, <8 x double> zeroinitializer, <8 x double> %3014
+  %3016 = fadd <8 x double> %3015, %3010
+  %3017 = select <8 x i1> %3012, <8 x double> zeroinitializer, <8 x double> %3013
+  %3018 = fadd <8 x double> %3017, %3011
+  %3019 = load <8 x double>, ptr %217, align 64, !tbaa !26
+  %3020 = fsub <8 x double> %2984, %2671
+  %3021 = fcmp ule <8 x double> %3020, zeroinitializer
+  %3022 = fcmp ule <8 x double> %3019, zeroinitializer
+  %3023 = or <8 x i1> %3021, %3022
+  %3024 = fmul <8 x double> %2664, %3019
+  %3025 = fadd <8 x double> %3020, splat (double 2.000000e+02)
+  %3026 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %3025)
+  %3027 = select <8 x i1> %3021, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %3026
+  %3028 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3020, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
+  %3029 = fmul <8 x double> %3028, %3024
+  %3030 = fmul <8 x double> %3027, %3027
+  %3031 = fmul <8 x double> %3027, %3030
+  %3032 = fdiv <8 x double> %3029, %3031
+  %3033 = fmul <8 x double> %3020, %3024
+  %3034 = fdiv <8 x double> %3033, %3027
+  %3035 = load <8 x double>, ptr %185, align 64, !tbaa !26, !noalias !114
+  %3036 = load <8 x double>, ptr %202, align 64, !tbaa !26, !noalias !114
+  %3037 = load <8 x double>, ptr %186, align 64, !tbaa !26, !noalias !114
+  %3038 = load <8 x double>, ptr %203, align 64, !tbaa !26, !noalias !114
+  %3039 = fmul <8 x double> %3037, %3038
+  %3040 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3035, <8 x double> %3036, <8 x double> %3039)
+  %3041 = load <8 x double>, ptr %206, align 64, !tbaa !26, !noalias !114
+  %3042 = load <8 x double>, ptr %184, align 64, !tbaa !26, !noalias !114
+  %3043 = load <8 x double>, ptr %204, align 64, !tbaa !26, !noalias !114
+  %3044 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3041, <8 x double> %3042, <8 x double> %3043)
+  %3045 = load <8 x double>, ptr %205, align 64, !tbaa !26, !noalias !114
+  %3046 = fneg <8 x double> %3040
+  %3047 = fmul <8 x double> %3041, %3046
+  %3048 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3043, <8 x double> %3045, <8 x double> %3047)
+  %3049 = fdiv <8 x double> %3048, %3044
+  %3050 = fcmp ogt <8 x double> %2976, splat (double 2.000000e+03)
+  %3051 = select <8 x i1> %3050, <8 x double> %2976, <8 x double> splat (double 2.000000e+03)
+  %3052 = fmul <8 x double> %3051, splat (double 0x3EB0C6F7A0B5ED8D)
+  %3053 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %3052)
+  %3054 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %3053)
+  %3055 = fmul <8 x double> %3054, %3054
+  %3056 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3054, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %3055)
+  %3057 = fadd <8 x double> %3056, splat (double 0x402DD4891DBECC6B)
+  %3058 = fmul <8 x double> %3054, splat (double 0x40C77A698FD9BCCA)
+  %3059 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3055, <8 x double> splat (double 0x40923C3565924845), <8 x double> %3058)
+  %3060 = fadd <8 x double> %3059, splat (double 0xC0B2D7440748F0B3)
+  %3061 = fmul <8 x double> %3054, splat (double 0xC148A99584203885)
+  %3062 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3055, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %3061)
+  %3063 = fadd <8 x double> %3062, splat (double 0x4118B9E59F2691E5)
+  %3064 = fmul <8 x double> %3063, splat (double 2.000000e+00)
+  %3065 = fneg <8 x double> %3060
+  %3066 = fmul <8 x double> %3057, splat (double 4.000000e+00)
+  %3067 = fneg <8 x double> %3063
+  %3068 = fmul <8 x double> %3066, %3067
+  %3069 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3060, <8 x double> %3060, <8 x double> %3068)
+  %3070 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %3069)
+  %3071 = fsub <8 x double> %3065, %3070
+  %3072 = fdiv <8 x double> %3064, %3071
+  %3073 = fadd <8 x double> %3072, splat (double 0x408451671D164BD4)
+  %3074 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3072, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
+  %3075 = fmul <8 x double> %3074, splat (double -4.000000e+00)
+  %3076 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3073, <8 x double> %3073, <8 x double> %3075)
+  %3077 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %3076)
+  %3078 = fsub <8 x double> %3073, %3077
+  %3079 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3078, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
+  %3080 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3079, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %3081 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3079, <8 x double> %3080, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %3082 = fadd <8 x double> %3079, splat (double 2.731500e+02)
+  %3083 = fcmp ule <8 x double> %3079, %3049
+  %3084 = load <8 x double>, ptr %218, align 64, !tbaa !26, !noalias !114
+  %3085 = fmul <8 x double> %3044, %3084
+  %3086 = fadd <8 x double> %3044, %3084
+  %3087 = fdiv <8 x double> %3085, %3086
+  %3088 = fdiv <8 x double> %3087, %3081
+  %3089 = fmul <8 x double> %3082, splat (double 4.615260e+02)
+  %3090 = fmul <8 x double> %3051, %3081
+  %3091 = fmul <8 x double> %3079, %3084
+  %3092 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3049, <8 x double> %3044, <8 x double> %3091)
+  %3093 = fdiv <8 x double> %3092, %3086
+  %3094 = select <8 x i1> %3083, <8 x double> %3049, <8 x double> %3093
+  store <8 x double> %3094, ptr %208, align 64, !tbaa !26, !noalias !114
+  %3095 = fsub <8 x double> %3079, %3049
+  %3096 = fmul <8 x double> %3095, %3088
+  %3097 = select <8 x i1> %3083, <8 x double> zeroinitializer, <8 x double> %3096
+  %3098 = fmul <8 x double> %2977, splat (double 4.615260e+02)
+  %3099 = fmul <8 x double> %2977, %3098
+  %3100 = fmul <8 x double> %2671, %2702
+  %3101 = fdiv <8 x double> %3099, %3100
+  %3102 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3042, <8 x double> %2671, <8 x double> %2646)
+  %3103 = fsub <8 x double> %2972, %3097
+  %3104 = fmul <8 x double> %3103, splat (double -4.615260e+02)
+  %3105 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2649, <8 x double> %3102, <8 x double> %3104)
+  %3106 = fmul <8 x double> %3034, splat (double -2.870530e+02)
+  %3107 = select <8 x i1> %3023, <8 x double> splat (double -0.000000e+00), <8 x double> %3106
+  %3108 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2983, <8 x double> %3016, <8 x double> %3107)
+  %3109 = fadd <8 x double> %3108, %3105
+  %3110 = fneg <8 x double> %3082
+  %3111 = fmul <8 x double> %3089, %3110
+  %3112 = fdiv <8 x double> %3111, %3090
+  %3113 = fmul <8 x double> %3112, %3088
+  %3114 = select <8 x i1> %3083, <8 x double> splat (double -0.000000e+00), <8 x double> %3113
+  %3115 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2973, <8 x double> %3101, <8 x double> %3114)
+  %3116 = fmul <8 x double> %3115, splat (double -4.615260e+02)
+  %3117 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2649, <8 x double> %3042, <8 x double> %3116)
+  %3118 = fmul <8 x double> %3032, splat (double 2.870530e+02)
+  %3119 = select <8 x i1> %3023, <8 x double> zeroinitializer, <8 x double> %3118
+  %3120 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2983, <8 x double> %3018, <8 x double> %3119)
+  %3121 = fadd <8 x double> %3120, %3117
+  %3122 = fcmp ule <8 x double> %3109, zeroinitializer
+  %3123 = fcmp olt <8 x double> %2668, %2671
+  %3124 = select <8 x i1> %3122, <8 x i1> splat (i1 true), <8 x i1> %3123
+  %3125 = select <8 x i1> %3124, <8 x double> %2668, <8 x double> %2671
+  %3126 = fcmp ogt <8 x double> %2667, %2671
+  %3127 = select <8 x i1> %3126, <8 x double> %2667, <8 x double> %2671
+  %3128 = select <8 x i1> %3122, <8 x double> %3127, <8 x double> %2667
+  %3129 = fdiv <8 x double> %3109, %3121
+  %3130 = fsub <8 x double> %2671, %3129
+  %3131 = fsub <8 x double> %3130, %2671
+  %3132 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3131)
+  %3133 = fcmp uge <8 x double> %3132, splat (double 2.000000e-01)
+  %3134 = fcmp uge <8 x double> %3128, %3130
+  %3135 = fcmp uge <8 x double> %3130, %3125
+  %3136 = or <8 x i1> %3134, %3135
+  %3137 = and <8 x i1> %3133, %3136
+  %3138 = fadd <8 x double> %3128, %3125
+  %3139 = fmul <8 x double> %3138, splat (double 5.000000e-01)
+  %3140 = select <8 x i1> %3137, <8 x double> %3139, <8 x double> %3130
+  %3141 = fsub <8 x double> %3140, %2671
+  %3142 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3141)
+  %3143 = fcmp oge <8 x double> %3142, splat (double 2.000000e-01)
+  %3144 = select <8 x i1> %3143, <8 x i64> %2669, <8 x i64> zeroinitializer
+  %3145 = icmp eq <8 x i64> %3144, zeroinitializer
+  %3146 = select <8 x i1> %3145, <8 x double> %2671, <8 x double> %3140
+  %3147 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3144)
+  %3148 = icmp ne i64 %3147, 0
+  %3149 = add nuw nsw i32 %2670, 1
+  %3150 = icmp samesign ult i32 %2670, 59
+  %3151 = select i1 %3148, i1 %3150, i1 false
+  br i1 %3151, label %2665, label %3152, !llvm.loop !117
 
-3154:                                             ; preds = %2973
-  %3155 = load <8 x double>, ptr %185, align 64, !tbaa !26
-  %3156 = load <8 x double>, ptr %219, align 64, !tbaa !26
-  %3157 = load <8 x double>, ptr %186, align 64, !tbaa !26
-  %3158 = load <8 x double>, ptr %220, align 64, !tbaa !26
-  %3159 = fmul <8 x double> %3157, %3158
-  %3160 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3155, <8 x double> %3156, <8 x double> %3159)
-  %3161 = load <8 x double>, ptr %217, align 64, !tbaa !26
-  %3162 = load <8 x double>, ptr %200, align 64, !tbaa !26
-  %3163 = fsub <8 x double> %3162, %3148
-  %3164 = fcmp ule <8 x double> %3163, zeroinitializer
-  %3165 = fcmp ule <8 x double> %3161, zeroinitializer
-  %3166 = or <8 x i1> %3165, %3164
-  %3167 = fmul <8 x double> %2666, %3161
-  %3168 = fadd <8 x double> %3163, splat (double 2.000000e+02)
-  %3169 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %3168)
-  %3170 = select <8 x i1> %3164, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %3169
-  %3171 = fmul <8 x double> %3167, %3163
-  %3172 = fdiv <8 x double> %3171, %3170
-  %3173 = fmul <8 x double> %3172, splat (double 2.870530e+02)
-  %3174 = select <8 x i1> %3166, <8 x double> zeroinitializer, <8 x double> %3173
-  %3175 = fdiv <8 x double> %3174, %2651
-  %3176 = fsub <8 x double> %3175, %3160
-  %3177 = load <8 x double>, ptr %184, align 64, !tbaa !26
-  %3178 = load <8 x double>, ptr %211, align 64, !tbaa !26
-  %3179 = fmul <8 x double> %2983, %3178
-  %3180 = fdiv <8 x double> %3018, %3179
-  %3181 = fadd <8 x double> %3177, %3180
-  %3182 = fdiv <8 x double> %3176, %3181
-  %3183 = fcmp ogt <8 x double> %3182, zeroinitializer
-  %3184 = select <8 x i1> %3183, <8 x double> %3182, <8 x double> zeroinitializer
-  %3185 = fcmp olt <8 x double> %3184, %3148
-  %3186 = select <8 x i1> %3185, <8 x double> %3184, <8 x double> %3148
-  %3187 = load <8 x double>, ptr %207, align 64, !tbaa !26
-  %3188 = select <8 x i1> %2662, <8 x double> %3187, <8 x double> %3186
-  store <8 x double> %3188, ptr %207, align 64, !tbaa !26
-  %3189 = select <8 x i1> %2662, <8 x double> %2639, <8 x double> %3096
-  store <8 x double> %3189, ptr %208, align 64, !tbaa !26
-  store <8 x double> %3148, ptr %201, align 64, !tbaa !26
-  store <8 x double> %2702, ptr %221, align 64, !tbaa !26
-  %3190 = load i64, ptr %178, align 8, !tbaa !20
-  br label %3445
+3152:                                             ; preds = %2971
+  %3153 = load <8 x double>, ptr %185, align 64, !tbaa !26
+  %3154 = load <8 x double>, ptr %219, align 64, !tbaa !26
+  %3155 = load <8 x double>, ptr %186, align 64, !tbaa !26
+  %3156 = load <8 x double>, ptr %220, align 64, !tbaa !26
+  %3157 = fmul <8 x double> %3155, %3156
+  %3158 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3153, <8 x double> %3154, <8 x double> %3157)
+  %3159 = load <8 x double>, ptr %217, align 64, !tbaa !26
+  %3160 = load <8 x double>, ptr %200, align 64, !tbaa !26
+  %3161 = fsub <8 x double> %3160, %3146
+  %3162 = fcmp ule <8 x double> %3161, zeroinitializer
+  %3163 = fcmp ule <8 x double> %3159, zeroinitializer
+  %3164 = or <8 x i1> %3163, %3162
+  %3165 = fmul <8 x double> %2664, %3159
+  %3166 = fadd <8 x double> %3161, splat (double 2.000000e+02)
+  %3167 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %3166)
+  %3168 = select <8 x i1> %3162, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %3167
+  %3169 = fmul <8 x double> %3165, %3161
+  %3170 = fdiv <8 x double> %3169, %3168
+  %3171 = fmul <8 x double> %3170, splat (double 2.870530e+02)
+  %3172 = select <8 x i1> %3164, <8 x double> zeroinitializer, <8 x double> %3171
+  %3173 = fdiv <8 x double> %3172, %2649
+  %3174 = fsub <8 x double> %3173, %3158
+  %3175 = load <8 x double>, ptr %184, align 64, !tbaa !26
+  %3176 = load <8 x double>, ptr %211, align 64, !tbaa !26
+  %3177 = fmul <8 x double> %2981, %3176
+  %3178 = fdiv <8 x double> %3016, %3177
+  %3179 = fadd <8 x double> %3175, %3178
+  %3180 = fdiv <8 x double> %3174, %3179
+  %3181 = fcmp ogt <8 x double> %3180, zeroinitializer
+  %3182 = select <8 x i1> %3181, <8 x double> %3180, <8 x double> zeroinitializer
+  %3183 = fcmp olt <8 x double> %3182, %3146
+  %3184 = select <8 x i1> %3183, <8 x double> %3182, <8 x double> %3146
+  %3185 = load <8 x double>, ptr %207, align 64, !tbaa !26
+  %3186 = select <8 x i1> %2660, <8 x double> %3185, <8 x double> %3184
+  store <8 x double> %3186, ptr %207, align 64, !tbaa !26
+  %3187 = select <8 x i1> %2660, <8 x double> %2637, <8 x double> %3094
+  store <8 x double> %3187, ptr %208, align 64, !tbaa !26
+  store <8 x double> %3146, ptr %201, align 64, !tbaa !26
+  store <8 x double> %2700, ptr %221, align 64, !tbaa !26
+  %3188 = load i64, ptr %178, align 8, !tbaa !20
+  br label %3444
 
-3191:                                             ; preds = %2618
-  store <8 x double> %2620, ptr %221, align 64, !tbaa !26
-  br i1 %2382, label %3192, label %3448
+3189:                                             ; preds = %2616
+  store <8 x double> %2618, ptr %221, align 64, !tbaa !26
+  %3190 = icmp sgt i64 %2380, 0
+  br i1 %3190, label %3191, label %3447
 
-3192:                                             ; preds = %3191
-  %3193 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2620, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %3194 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2620, <8 x double> %3193, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %3195 = fdiv <8 x double> splat (double 1.000000e+00), %3194
-  br label %3196
+3191:                                             ; preds = %3189
+  %3192 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2618, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %3193 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2618, <8 x double> %3192, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %3194 = fdiv <8 x double> splat (double 1.000000e+00), %3193
+  br label %3195
 
-3196:                                             ; preds = %3192, %3372
-  %3197 = phi i64 [ 0, %3192 ], [ %3442, %3372 ]
-  %3198 = load ptr, ptr %151, align 8, !tbaa !28, !noalias !118
-  %3199 = getelementptr inbounds nuw %struct.Piece, ptr %3198, i64 %3197
-  %3200 = getelementptr inbounds nuw i8, ptr %3199, i64 6208
-  %3201 = load <8 x double>, ptr %3200, align 64, !tbaa !26, !noalias !118
-  %3202 = getelementptr inbounds nuw i8, ptr %3199, i64 6272
-  %3203 = load <8 x double>, ptr %3202, align 64, !tbaa !26, !noalias !118
-  %3204 = getelementptr inbounds nuw i8, ptr %3199, i64 7680
-  %3205 = load <8 x double>, ptr %3204, align 64, !tbaa !26, !noalias !118
-  %3206 = fcmp ule <8 x double> %3205, splat (double 1.000000e+00)
-  %3207 = fmul <8 x double> %2620, %3203
-  %3208 = fcmp ogt <8 x double> %3201, %3207
-  %3209 = and <8 x i1> %3206, %3208
-  %3210 = fneg <8 x double> %3203
-  %3211 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3210, <8 x double> %2620, <8 x double> %3201)
-  %3212 = fmul <8 x double> %3195, %3211
-  %3213 = select <8 x i1> %3209, <8 x double> %3212, <8 x double> zeroinitializer
-  %3214 = fdiv <8 x double> %3201, %3203
-  %3215 = select <8 x i1> %3209, <8 x double> %2620, <8 x double> %3214
-  %3216 = getelementptr inbounds nuw i8, ptr %3199, i64 8448
-  %3217 = load <8 x i64>, ptr %3216, align 64, !tbaa !26, !noalias !118
-  %3218 = getelementptr inbounds nuw i8, ptr %3199, i64 2240
-  %3219 = load <8 x double>, ptr %3218, align 64, !tbaa !26, !noalias !118
-  %3220 = fcmp ule <8 x double> %3219, zeroinitializer
-  %3221 = xor <8 x i1> %3206, splat (i1 true)
-  %3222 = select <8 x i1> %3221, <8 x i1> splat (i1 true), <8 x i1> %3220
-  %3223 = getelementptr inbounds nuw i8, ptr %3199, i64 6336
-  %3224 = load <8 x double>, ptr %3223, align 64, !tbaa !26, !noalias !118
-  %3225 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3210, <8 x double> %3224, <8 x double> %3201)
-  %3226 = fcmp ogt <8 x double> %3225, zeroinitializer
-  %3227 = select <8 x i1> %3226, <8 x double> %3225, <8 x double> zeroinitializer
-  %3228 = fmul <8 x double> %3195, %3227
-  %3229 = icmp eq <8 x i64> %3217, zeroinitializer
-  %3230 = select <8 x i1> %3222, <8 x i1> splat (i1 true), <8 x i1> %3229
-  %3231 = select <8 x i1> %3230, <8 x double> %3213, <8 x double> %3228
-  %3232 = select <8 x i1> %3230, <8 x double> %3215, <8 x double> %3224
-  %3233 = getelementptr inbounds nuw i8, ptr %3199, i64 7872
-  %3234 = getelementptr inbounds nuw i8, ptr %3199, i64 8128
-  %3235 = load <8 x double>, ptr %3234, align 64, !tbaa !26, !noalias !121
-  %3236 = fcmp ole <8 x double> %2620, %3235
-  %3237 = getelementptr inbounds nuw i8, ptr %3199, i64 8192
-  %3238 = load <8 x double>, ptr %3237, align 64, !tbaa !26, !noalias !121
-  %3239 = fcmp oge <8 x double> %2620, %3238
-  %3240 = or <8 x i1> %3236, %3239
-  %3241 = bitcast <8 x i1> %3240 to i8
-  %3242 = icmp eq i8 %3241, 0
-  br i1 %3242, label %3243, label %3251
+3195:                                             ; preds = %3191, %3371
+  %3196 = phi i64 [ 0, %3191 ], [ %3441, %3371 ]
+  %3197 = load ptr, ptr %151, align 8, !tbaa !28, !noalias !118
+  %3198 = getelementptr inbounds nuw %struct.Piece, ptr %3197, i64 %3196
+  %3199 = getelementptr inbounds nuw i8, ptr %3198, i64 6208
+  %3200 = load <8 x double>, ptr %3199, align 64, !tbaa !26, !noalias !118
+  %3201 = getelementptr inbounds nuw i8, ptr %3198, i64 6272
+  %3202 = load <8 x double>, ptr %3201, align 64, !tbaa !26, !noalias !118
+  %3203 = getelementptr inbounds nuw i8, ptr %3198, i64 7680
+  %3204 = load <8 x double>, ptr %3203, align 64, !tbaa !26, !noalias !118
+  %3205 = fcmp ule <8 x double> %3204, splat (double 1.000000e+00)
+  %3206 = fmul <8 x double> %2618, %3202
+  %3207 = fcmp ogt <8 x double> %3200, %3206
+  %3208 = and <8 x i1> %3205, %3207
+  %3209 = fneg <8 x double> %3202
+  %3210 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3209, <8 x double> %2618, <8 x double> %3200)
+  %3211 = fmul <8 x double> %3194, %3210
+  %3212 = select <8 x i1> %3208, <8 x double> %3211, <8 x double> zeroinitializer
+  %3213 = fdiv <8 x double> %3200, %3202
+  %3214 = select <8 x i1> %3208, <8 x double> %2618, <8 x double> %3213
+  %3215 = getelementptr inbounds nuw i8, ptr %3198, i64 8448
+  %3216 = load <8 x i64>, ptr %3215, align 64, !tbaa !26, !noalias !118
+  %3217 = getelementptr inbounds nuw i8, ptr %3198, i64 2240
+  %3218 = load <8 x double>, ptr %3217, align 64, !tbaa !26, !noalias !118
+  %3219 = fcmp ule <8 x double> %3218, zeroinitializer
+  %3220 = xor <8 x i1> %3205, splat (i1 true)
+  %3221 = select <8 x i1> %3220, <8 x i1> splat (i1 true), <8 x i1> %3219
+  %3222 = getelementptr inbounds nuw i8, ptr %3198, i64 6336
+  %3223 = load <8 x double>, ptr %3222, align 64, !tbaa !26, !noalias !118
+  %3224 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3209, <8 x double> %3223, <8 x double> %3200)
+  %3225 = fcmp ogt <8 x double> %3224, zeroinitializer
+  %3226 = select <8 x i1> %3225, <8 x double> %3224, <8 x double> zeroinitializer
+  %3227 = fmul <8 x double> %3194, %3226
+  %3228 = icmp eq <8 x i64> %3216, zeroinitializer
+  %3229 = select <8 x i1> %3221, <8 x i1> splat (i1 true), <8 x i1> %3228
+  %3230 = select <8 x i1> %3229, <8 x double> %3212, <8 x double> %3227
+  %3231 = select <8 x i1> %3229, <8 x double> %3214, <8 x double> %3223
+  %3232 = getelementptr inbounds nuw i8, ptr %3198, i64 7872
+  %3233 = getelementptr inbounds nuw i8, ptr %3198, i64 8128
+  %3234 = load <8 x double>, ptr %3233, align 64, !tbaa !26, !noalias !121
+  %3235 = fcmp ole <8 x double> %2618, %3234
+  %3236 = getelementptr inbounds nuw i8, ptr %3198, i64 8192
+  %3237 = load <8 x double>, ptr %3236, align 64, !tbaa !26, !noalias !121
+  %3238 = fcmp oge <8 x double> %2618, %3237
+  %3239 = or <8 x i1> %3235, %3238
+  %3240 = bitcast <8 x i1> %3239 to i8
+  %3241 = icmp eq i8 %3240, 0
+  br i1 %3241, label %3242, label %3250
 
-3243:                                             ; preds = %3196
-  %3244 = load <8 x double>, ptr %3233, align 64, !tbaa !26, !noalias !121
-  %3245 = getelementptr inbounds nuw i8, ptr %3199, i64 7936
-  %3246 = load <8 x double>, ptr %3245, align 64, !tbaa !26, !noalias !121
-  %3247 = getelementptr inbounds nuw i8, ptr %3199, i64 8064
-  %3248 = load <8 x double>, ptr %3247, align 64, !tbaa !26, !noalias !121
-  %3249 = getelementptr inbounds nuw i8, ptr %3199, i64 8000
-  %3250 = load <8 x double>, ptr %3249, align 64, !tbaa !26, !noalias !121
-  br label %3372
+3242:                                             ; preds = %3195
+  %3243 = load <8 x double>, ptr %3232, align 64, !tbaa !26, !noalias !121
+  %3244 = getelementptr inbounds nuw i8, ptr %3198, i64 7936
+  %3245 = load <8 x double>, ptr %3244, align 64, !tbaa !26, !noalias !121
+  %3246 = getelementptr inbounds nuw i8, ptr %3198, i64 8064
+  %3247 = load <8 x double>, ptr %3246, align 64, !tbaa !26, !noalias !121
+  %3248 = getelementptr inbounds nuw i8, ptr %3198, i64 8000
+  %3249 = load <8 x double>, ptr %3248, align 64, !tbaa !26, !noalias !121
+  br label %3371
 
-3251:                                             ; preds = %3196
-  %3252 = load i64, ptr %141, align 16, !tbaa !21, !noalias !124
-  %3253 = sitofp i64 %3252 to double
-  %3254 = insertelement <8 x double> poison, double %3253, i64 0
-  %3255 = shufflevector <8 x double> %3254, <8 x double> poison, <8 x i32> zeroinitializer
-  %3256 = icmp sgt i64 %3252, 0
-  br i1 %3256, label %3257, label %3347
+3250:                                             ; preds = %3195
+  %3251 = load i64, ptr %141, align 16, !tbaa !21, !noalias !124
+  %3252 = sitofp i64 %3251 to double
+  %3253 = insertelement <8 x double> poison, double %3252, i64 0
+  %3254 = shufflevector <8 x double> %3253, <8 x double> poison, <8 x i32> zeroinitializer
+  %3255 = icmp sgt i64 %3251, 0
+  br i1 %3255, label %3256, label %3346
 
-3257:                                             ; preds = %3251
-  %3258 = getelementptr inbounds nuw i8, ptr %3199, i64 8568
-  %3259 = load ptr, ptr %3258, align 8, !tbaa !88, !noalias !124
-  %3260 = getelementptr inbounds nuw i8, ptr %3199, i64 8576
-  %3261 = load ptr, ptr %3260, align 64, !tbaa !89, !noalias !124
-  %3262 = getelementptr inbounds nuw i8, ptr %3199, i64 8512
-  %3263 = load i64, ptr %3262, align 64, !tbaa !31, !noalias !124
-  %3264 = getelementptr inbounds nuw i8, ptr %3199, i64 8592
-  %3265 = getelementptr inbounds nuw i8, ptr %3199, i64 8584
-  %3266 = getelementptr inbounds nuw i8, ptr %3199, i64 8600
-  br label %3267
+3256:                                             ; preds = %3250
+  %3257 = getelementptr inbounds nuw i8, ptr %3198, i64 8568
+  %3258 = load ptr, ptr %3257, align 8, !tbaa !88, !noalias !124
+  %3259 = getelementptr inbounds nuw i8, ptr %3198, i64 8576
+  %3260 = load ptr, ptr %3259, align 64, !tbaa !89, !noalias !124
+  %3261 = getelementptr inbounds nuw i8, ptr %3198, i64 8512
+  %3262 = load i64, ptr %3261, align 64, !tbaa !31, !noalias !124
+  %3263 = getelementptr inbounds nuw i8, ptr %3198, i64 8592
+  %3264 = getelementptr inbounds nuw i8, ptr %3198, i64 8584
+  %3265 = getelementptr inbounds nuw i8, ptr %3198, i64 8600
+  br label %3266
 
-3267:                                             ; preds = %3257, %3315
-  %3268 = phi <8 x i64> [ splat (i64 -1), %3257 ], [ %3287, %3315 ]
-  %3269 = phi i64 [ %3252, %3257 ], [ %3277, %3315 ]
-  %3270 = phi <8 x double> [ splat (double 1.000000e+09), %3257 ], [ %3330, %3315 ]
-  %3271 = phi <8 x double> [ zeroinitializer, %3257 ], [ %3334, %3315 ]
-  %3272 = phi <8 x double> [ splat (double 1.000000e+09), %3257 ], [ %3312, %3315 ]
-  %3273 = phi <8 x double> [ splat (double 1.000000e+00), %3257 ], [ %3311, %3315 ]
-  %3274 = phi <8 x double> [ %3255, %3257 ], [ %3338, %3315 ]
-  %3275 = phi <8 x double> [ zeroinitializer, %3257 ], [ %3327, %3315 ]
-  %3276 = phi <8 x double> [ zeroinitializer, %3257 ], [ %3325, %3315 ]
-  %3277 = add nsw i64 %3269, -1
-  %3278 = getelementptr inbounds nuw <8 x double>, ptr %3259, i64 %3277
-  %3279 = load <8 x double>, ptr %3278, align 64, !tbaa !26, !noalias !124
-  %3280 = getelementptr inbounds nuw <8 x double>, ptr %3261, i64 %3277
-  %3281 = load <8 x double>, ptr %3280, align 64, !tbaa !26, !noalias !124
-  %3282 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3281, <8 x double> %2620, <8 x double> %3279)
-  %3283 = fsub <8 x double> %3282, %2620
-  %3284 = fcmp ogt <8 x double> %3283, splat (double 1.000000e-09)
-  %3285 = select <8 x i1> %3284, <8 x i64> %3268, <8 x i64> zeroinitializer
-  %3286 = icmp sgt i64 %3269, %3263
-  %3287 = select i1 %3286, <8 x i64> %3285, <8 x i64> zeroinitializer
-  %3288 = icmp slt i64 %3269, %3252
-  br i1 %3288, label %3289, label %3301
+3266:                                             ; preds = %3256, %3314
+  %3267 = phi <8 x i64> [ splat (i64 -1), %3256 ], [ %3286, %3314 ]
+  %3268 = phi i64 [ %3251, %3256 ], [ %3276, %3314 ]
+  %3269 = phi <8 x double> [ splat (double 1.000000e+09), %3256 ], [ %3329, %3314 ]
+  %3270 = phi <8 x double> [ zeroinitializer, %3256 ], [ %3333, %3314 ]
+  %3271 = phi <8 x double> [ splat (double 1.000000e+09), %3256 ], [ %3311, %3314 ]
+  %3272 = phi <8 x double> [ splat (double 1.000000e+00), %3256 ], [ %3310, %3314 ]
+  %3273 = phi <8 x double> [ %3254, %3256 ], [ %3337, %3314 ]
+  %3274 = phi <8 x double> [ zeroinitializer, %3256 ], [ %3326, %3314 ]
+  %3275 = phi <8 x double> [ zeroinitializer, %3256 ], [ %3324, %3314 ]
+  %3276 = add nsw i64 %3268, -1
+  %3277 = getelementptr inbounds nuw <8 x double>, ptr %3258, i64 %3276
+  %3278 = load <8 x double>, ptr %3277, align 64, !tbaa !26, !noalias !124
+  %3279 = getelementptr inbounds nuw <8 x double>, ptr %3260, i64 %3276
+  %3280 = load <8 x double>, ptr %3279, align 64, !tbaa !26, !noalias !124
+  %3281 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3280, <8 x double> %2618, <8 x double> %3278)
+  %3282 = fsub <8 x double> %3281, %2618
+  %3283 = fcmp ogt <8 x double> %3282, splat (double 1.000000e-09)
+  %3284 = select <8 x i1> %3283, <8 x i64> %3267, <8 x i64> zeroinitializer
+  %3285 = icmp sgt i64 %3268, %3262
+  %3286 = select i1 %3285, <8 x i64> %3284, <8 x i64> zeroinitializer
+  %3287 = icmp slt i64 %3268, %3251
+  br i1 %3287, label %3288, label %3300
 
-3289:                                             ; preds = %3267
-  %3290 = load ptr, ptr %3264, align 16, !tbaa !86, !noalias !124
-  %3291 = getelementptr inbounds nuw <8 x double>, ptr %3290, i64 %3269
-  %3292 = load <8 x double>, ptr %3291, align 64, !tbaa !26, !noalias !124
-  %3293 = fmul <8 x double> %3283, %3292
-  %3294 = icmp eq <8 x i64> %3287, %3268
-  %3295 = select <8 x i1> %3294, <8 x double> zeroinitializer, <8 x double> %3293
-  %3296 = fadd <8 x double> %3276, %3295
-  %3297 = fadd <8 x double> %3281, splat (double -1.000000e+00)
-  %3298 = fmul <8 x double> %3297, %3292
-  %3299 = select <8 x i1> %3294, <8 x double> zeroinitializer, <8 x double> %3298
-  %3300 = fadd <8 x double> %3275, %3299
-  br label %3301
+3288:                                             ; preds = %3266
+  %3289 = load ptr, ptr %3263, align 16, !tbaa !86, !noalias !124
+  %3290 = getelementptr inbounds nuw <8 x double>, ptr %3289, i64 %3268
+  %3291 = load <8 x double>, ptr %3290, align 64, !tbaa !26, !noalias !124
+  %3292 = fmul <8 x double> %3282, %3291
+  %3293 = icmp eq <8 x i64> %3286, %3267
+  %3294 = select <8 x i1> %3293, <8 x double> zeroinitializer, <8 x double> %3292
+  %3295 = fadd <8 x double> %3275, %3294
+  %3296 = fadd <8 x double> %3280, splat (double -1.000000e+00)
+  %3297 = fmul <8 x double> %3296, %3291
+  %3298 = select <8 x i1> %3293, <8 x double> zeroinitializer, <8 x double> %3297
+  %3299 = fadd <8 x double> %3274, %3298
+  br label %3300
 
-3301:                                             ; preds = %3289, %3267
-  %3302 = phi <8 x double> [ %3296, %3289 ], [ %3276, %3267 ]
-  %3303 = phi <8 x double> [ %3300, %3289 ], [ %3275, %3267 ]
-  br i1 %3286, label %3304, label %3310
+3300:                                             ; preds = %3288, %3266
+  %3301 = phi <8 x double> [ %3295, %3288 ], [ %3275, %3266 ]
+  %3302 = phi <8 x double> [ %3299, %3288 ], [ %3274, %3266 ]
+  br i1 %3285, label %3303, label %3309
 
-3304:                                             ; preds = %3301
-  %3305 = fneg <8 x double> %3283
-  %3306 = icmp eq <8 x i64> %3287, %3268
-  %3307 = select <8 x i1> %3306, <8 x double> %3272, <8 x double> %3305
-  %3308 = fsub <8 x double> splat (double 1.000000e+00), %3281
-  %3309 = select <8 x i1> %3306, <8 x double> %3273, <8 x double> %3308
-  br label %3310
+3303:                                             ; preds = %3300
+  %3304 = fneg <8 x double> %3282
+  %3305 = icmp eq <8 x i64> %3286, %3267
+  %3306 = select <8 x i1> %3305, <8 x double> %3271, <8 x double> %3304
+  %3307 = fsub <8 x double> splat (double 1.000000e+00), %3280
+  %3308 = select <8 x i1> %3305, <8 x double> %3272, <8 x double> %3307
+  br label %3309
 
-3310:                                             ; preds = %3304, %3301
-  %3311 = phi <8 x double> [ %3309, %3304 ], [ %3273, %3301 ]
-  %3312 = phi <8 x double> [ %3307, %3304 ], [ %3272, %3301 ]
-  %3313 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3287)
-  %3314 = icmp eq i64 %3313, 0
-  br i1 %3314, label %3340, label %3315
+3309:                                             ; preds = %3303, %3300
+  %3310 = phi <8 x double> [ %3308, %3303 ], [ %3272, %3300 ]
+  %3311 = phi <8 x double> [ %3306, %3303 ], [ %3271, %3300 ]
+  %3312 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3286)
+  %3313 = icmp eq i64 %3312, 0
+  br i1 %3313, label %3339, label %3314
 
-3315:                                             ; preds = %3310
-  %3316 = load ptr, ptr %3265, align 8, !tbaa !85, !noalias !124
-  %3317 = getelementptr inbounds nuw <8 x double>, ptr %3316, i64 %3277
-  %3318 = load <8 x double>, ptr %3317, align 64, !tbaa !26, !noalias !124
-  %3319 = load ptr, ptr %3266, align 8, !tbaa !87, !noalias !124
-  %3320 = getelementptr inbounds nuw <8 x double>, ptr %3319, i64 %3277
-  %3321 = load <8 x double>, ptr %3320, align 64, !tbaa !26, !noalias !124
-  %3322 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3321, <8 x double> %2620, <8 x double> %3318)
-  %3323 = icmp eq <8 x i64> %3287, zeroinitializer
-  %3324 = select <8 x i1> %3323, <8 x double> zeroinitializer, <8 x double> %3322
-  %3325 = fadd <8 x double> %3302, %3324
-  %3326 = select <8 x i1> %3323, <8 x double> zeroinitializer, <8 x double> %3321
-  %3327 = fadd <8 x double> %3303, %3326
-  %3328 = fcmp olt <8 x double> %3270, %3283
-  %3329 = select <8 x i1> %3323, <8 x i1> splat (i1 true), <8 x i1> %3328
-  %3330 = select <8 x i1> %3329, <8 x double> %3270, <8 x double> %3283
-  %3331 = fsub <8 x double> splat (double 1.000000e+00), %3281
-  %3332 = fcmp ogt <8 x double> %3271, %3331
-  %3333 = select <8 x i1> %3323, <8 x i1> splat (i1 true), <8 x i1> %3332
-  %3334 = select <8 x i1> %3333, <8 x double> %3271, <8 x double> %3331
-  %3335 = uitofp nneg i64 %3277 to double
-  %3336 = insertelement <8 x double> poison, double %3335, i64 0
-  %3337 = shufflevector <8 x double> %3336, <8 x double> poison, <8 x i32> zeroinitializer
-  %3338 = select <8 x i1> %3323, <8 x double> %3274, <8 x double> %3337
-  %3339 = icmp samesign ugt i64 %3269, 1
-  br i1 %3339, label %3267, label %3340, !llvm.loop !109
+3314:                                             ; preds = %3309
+  %3315 = load ptr, ptr %3264, align 8, !tbaa !85, !noalias !124
+  %3316 = getelementptr inbounds nuw <8 x double>, ptr %3315, i64 %3276
+  %3317 = load <8 x double>, ptr %3316, align 64, !tbaa !26, !noalias !124
+  %3318 = load ptr, ptr %3265, align 8, !tbaa !87, !noalias !124
+  %3319 = getelementptr inbounds nuw <8 x double>, ptr %3318, i64 %3276
+  %3320 = load <8 x double>, ptr %3319, align 64, !tbaa !26, !noalias !124
+  %3321 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3320, <8 x double> %2618, <8 x double> %3317)
+  %3322 = icmp eq <8 x i64> %3286, zeroinitializer
+  %3323 = select <8 x i1> %3322, <8 x double> zeroinitializer, <8 x double> %3321
+  %3324 = fadd <8 x double> %3301, %3323
+  %3325 = select <8 x i1> %3322, <8 x double> zeroinitializer, <8 x double> %3320
+  %3326 = fadd <8 x double> %3302, %3325
+  %3327 = fcmp olt <8 x double> %3269, %3282
+  %3328 = select <8 x i1> %3322, <8 x i1> splat (i1 true), <8 x i1> %3327
+  %3329 = select <8 x i1> %3328, <8 x double> %3269, <8 x double> %3282
+  %3330 = fsub <8 x double> splat (double 1.000000e+00), %3280
+  %3331 = fcmp ogt <8 x double> %3270, %3330
+  %3332 = select <8 x i1> %3322, <8 x i1> splat (i1 true), <8 x i1> %3331
+  %3333 = select <8 x i1> %3332, <8 x double> %3270, <8 x double> %3330
+  %3334 = uitofp nneg i64 %3276 to double
+  %3335 = insertelement <8 x double> poison, double %3334, i64 0
+  %3336 = shufflevector <8 x double> %3335, <8 x double> poison, <8 x i32> zeroinitializer
+  %3337 = select <8 x i1> %3322, <8 x double> %3273, <8 x double> %3336
+  %3338 = icmp samesign ugt i64 %3268, 1
+  br i1 %3338, label %3266, label %3339, !llvm.loop !109
 
-3340:                                             ; preds = %3310, %3315
-  %3341 = phi <8 x double> [ %3338, %3315 ], [ %3274, %3310 ]
-  %3342 = phi <8 x double> [ %3334, %3315 ], [ %3271, %3310 ]
-  %3343 = phi <8 x double> [ %3330, %3315 ], [ %3270, %3310 ]
-  %3344 = phi <8 x double> [ %3325, %3315 ], [ %3302, %3310 ]
-  %3345 = phi <8 x double> [ %3327, %3315 ], [ %3303, %3310 ]
-  %3346 = fdiv <8 x double> %3312, %3311
-  br label %3347
+3339:                                             ; preds = %3309, %3314
+  %3340 = phi <8 x double> [ %3337, %3314 ], [ %3273, %3309 ]
+  %3341 = phi <8 x double> [ %3333, %3314 ], [ %3270, %3309 ]
+  %3342 = phi <8 x double> [ %3329, %3314 ], [ %3269, %3309 ]
+  %3343 = phi <8 x double> [ %3324, %3314 ], [ %3301, %3309 ]
+  %3344 = phi <8 x double> [ %3326, %3314 ], [ %3302, %3309 ]
+  %3345 = fdiv <8 x double> %3311, %3310
+  br label %3346
 
-3347:                                             ; preds = %3340, %3251
-  %3348 = phi <8 x double> [ %3255, %3251 ], [ %3341, %3340 ]
-  %3349 = phi <8 x double> [ zeroinitializer, %3251 ], [ %3342, %3340 ]
-  %3350 = phi <8 x double> [ splat (double 1.000000e+09), %3251 ], [ %3343, %3340 ]
-  %3351 = phi <8 x double> [ zeroinitializer, %3251 ], [ %3344, %3340 ]
-  %3352 = phi <8 x double> [ zeroinitializer, %3251 ], [ %3345, %3340 ]
-  %3353 = phi <8 x double> [ splat (double 1.000000e+09), %3251 ], [ %3346, %3340 ]
-  %3354 = fsub <8 x double> %2620, %3353
-  %3355 = fcmp ogt <8 x double> %3349, splat (double 1.000000e-09)
-  %3356 = select <8 x i1> %3355, <8 x double> %3349, <8 x double> splat (double 1.000000e-09)
-  %3357 = fdiv <8 x double> %3350, %3356
-  %3358 = fadd <8 x double> %2620, %3357
-  %3359 = load <8 x double>, ptr %3233, align 64, !tbaa !26, !noalias !121
-  %3360 = select <8 x i1> %3240, <8 x double> %3351, <8 x double> %3359
-  store <8 x double> %3360, ptr %3233, align 64, !tbaa !26, !noalias !121
-  %3361 = getelementptr inbounds nuw i8, ptr %3199, i64 7936
-  %3362 = load <8 x double>, ptr %3361, align 64, !tbaa !26, !noalias !121
-  %3363 = select <8 x i1> %3240, <8 x double> %3352, <8 x double> %3362
-  store <8 x double> %3363, ptr %3361, align 64, !tbaa !26, !noalias !121
-  %3364 = getelementptr inbounds nuw i8, ptr %3199, i64 8000
-  %3365 = load <8 x double>, ptr %3364, align 64, !tbaa !26, !noalias !121
-  %3366 = select <8 x i1> %3240, <8 x double> %3348, <8 x double> %3365
-  store <8 x double> %3366, ptr %3364, align 64, !tbaa !26, !noalias !121
-  %3367 = getelementptr inbounds nuw i8, ptr %3199, i64 8064
-  %3368 = load <8 x double>, ptr %3367, align 64, !tbaa !26, !noalias !121
-  %3369 = select <8 x i1> %3240, <8 x double> %2620, <8 x double> %3368
-  store <8 x double> %3369, ptr %3367, align 64, !tbaa !26, !noalias !121
-  %3370 = select <8 x i1> %3240, <8 x double> %3354, <8 x double> %3235
-  store <8 x double> %3370, ptr %3234, align 64, !tbaa !26, !noalias !121
-  %3371 = select <8 x i1> %3240, <8 x double> %3358, <8 x double> %3238
-  store <8 x double> %3371, ptr %3237, align 64, !tbaa !26, !noalias !121
-  br label %3372
+3346:                                             ; preds = %3339, %3250
+  %3347 = phi <8 x double> [ %3254, %3250 ], [ %3340, %3339 ]
+  %3348 = phi <8 x double> [ zeroinitializer, %3250 ], [ %3341, %3339 ]
+  %3349 = phi <8 x double> [ splat (double 1.000000e+09), %3250 ], [ %3342, %3339 ]
+  %3350 = phi <8 x double> [ zeroinitializer, %3250 ], [ %3343, %3339 ]
+  %3351 = phi <8 x double> [ zeroinitializer, %3250 ], [ %3344, %3339 ]
+  %3352 = phi <8 x double> [ splat (double 1.000000e+09), %3250 ], [ %3345, %3339 ]
+  %3353 = fsub <8 x double> %2618, %3352
+  %3354 = fcmp ogt <8 x double> %3348, splat (double 1.000000e-09)
+  %3355 = select <8 x i1> %3354, <8 x double> %3348, <8 x double> splat (double 1.000000e-09)
+  %3356 = fdiv <8 x double> %3349, %3355
+  %3357 = fadd <8 x double> %2618, %3356
+  %3358 = load <8 x double>, ptr %3232, align 64, !tbaa !26, !noalias !121
+  %3359 = select <8 x i1> %3239, <8 x double> %3350, <8 x double> %3358
+  store <8 x double> %3359, ptr %3232, align 64, !tbaa !26, !noalias !121
+  %3360 = getelementptr inbounds nuw i8, ptr %3198, i64 7936
+  %3361 = load <8 x double>, ptr %3360, align 64, !tbaa !26, !noalias !121
+  %3362 = select <8 x i1> %3239, <8 x double> %3351, <8 x double> %3361
+  store <8 x double> %3362, ptr %3360, align 64, !tbaa !26, !noalias !121
+  %3363 = getelementptr inbounds nuw i8, ptr %3198, i64 8000
+  %3364 = load <8 x double>, ptr %3363, align 64, !tbaa !26, !noalias !121
+  %3365 = select <8 x i1> %3239, <8 x double> %3347, <8 x double> %3364
+  store <8 x double> %3365, ptr %3363, align 64, !tbaa !26, !noalias !121
+  %3366 = getelementptr inbounds nuw i8, ptr %3198, i64 8064
+  %3367 = load <8 x double>, ptr %3366, align 64, !tbaa !26, !noalias !121
+  %3368 = select <8 x i1> %3239, <8 x double> %2618, <8 x double> %3367
+  store <8 x double> %3368, ptr %3366, align 64, !tbaa !26, !noalias !121
+  %3369 = select <8 x i1> %3239, <8 x double> %3353, <8 x double> %3234
+  store <8 x double> %3369, ptr %3233, align 64, !tbaa !26, !noalias !121
+  %3370 = select <8 x i1> %3239, <8 x double> %3357, <8 x double> %3237
+  store <8 x double> %3370, ptr %3236, align 64, !tbaa !26, !noalias !121
+  br label %3371
 
-3372:                                             ; preds = %3243, %3347
-  %3373 = phi <8 x double> [ %3250, %3243 ], [ %3366, %3347 ]
-  %3374 = phi <8 x double> [ %3248, %3243 ], [ %3369, %3347 ]
-  %3375 = phi <8 x double> [ %3246, %3243 ], [ %3363, %3347 ]
-  %3376 = phi <8 x double> [ %3244, %3243 ], [ %3360, %3347 ]
-  %3377 = fsub <8 x double> %2620, %3374
-  %3378 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3375, <8 x double> %3377, <8 x double> %3376)
-  %3379 = getelementptr inbounds nuw i8, ptr %3199, i64 6464
-  %3380 = load <8 x double>, ptr %3379, align 64, !tbaa !26, !noalias !118
-  %3381 = getelementptr inbounds nuw i8, ptr %3199, i64 5888
-  %3382 = load <8 x double>, ptr %3381, align 64, !tbaa !26, !noalias !118
-  %3383 = getelementptr inbounds nuw i8, ptr %3199, i64 7424
-  %3384 = load <8 x double>, ptr %3383, align 64, !tbaa !26, !noalias !118
-  %3385 = fneg <8 x double> %3384
-  %3386 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3380, <8 x double> %3382, <8 x double> %3385)
-  %3387 = getelementptr inbounds nuw i8, ptr %3199, i64 7360
-  %3388 = load <8 x double>, ptr %3387, align 64, !tbaa !26, !noalias !118
-  %3389 = fadd <8 x double> %3380, %3388
-  %3390 = getelementptr inbounds nuw i8, ptr %3199, i64 8320
-  %3391 = load <8 x i64>, ptr %3390, align 64, !tbaa !26, !noalias !118
-  %3392 = getelementptr inbounds nuw i8, ptr %3199, i64 8672
-  %3393 = load ptr, ptr %3392, align 32, !tbaa !94, !noalias !118
-  %3394 = load <8 x double>, ptr %3393, align 64, !tbaa !26, !noalias !118
-  %3395 = fmul <8 x double> %3380, %3394
-  %3396 = icmp eq <8 x i64> %3391, zeroinitializer
-  %3397 = select <8 x i1> %3396, <8 x double> %3386, <8 x double> %3395
-  %3398 = getelementptr inbounds nuw i8, ptr %3199, i64 8680
-  %3399 = load ptr, ptr %3398, align 8, !tbaa !95, !noalias !118
-  %3400 = load <8 x double>, ptr %3399, align 64, !tbaa !26, !noalias !118
-  %3401 = fsub <8 x double> splat (double 1.000000e+00), %3400
-  %3402 = fmul <8 x double> %3380, %3401
-  %3403 = select <8 x i1> %3396, <8 x double> %3389, <8 x double> %3402
-  %3404 = fneg <8 x double> %3403
-  %3405 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3404, <8 x double> %2620, <8 x double> %3397)
-  %3406 = load i64, ptr %141, align 16, !tbaa !21, !noalias !118
-  %3407 = sitofp i64 %3406 to double
-  %3408 = insertelement <8 x double> poison, double %3407, i64 0
-  %3409 = shufflevector <8 x double> %3408, <8 x double> poison, <8 x i32> zeroinitializer
-  %3410 = fcmp olt <8 x double> %3373, %3409
-  %3411 = and <8 x i1> %3206, %3410
-  %3412 = fcmp ogt <8 x double> %3378, zeroinitializer
-  %3413 = fcmp oge <8 x double> %3405, zeroinitializer
-  %3414 = and <8 x i1> %3412, %3413
-  %3415 = and <8 x i1> %3414, %3411
-  %3416 = sext <8 x i1> %3415 to <8 x i64>
-  %3417 = xor <8 x i64> %3416, splat (i64 -1)
-  %3418 = fadd <8 x double> %3378, %3405
-  %3419 = fcmp ogt <8 x double> %3418, zeroinitializer
-  %3420 = select <8 x i1> %3419, <8 x i1> %3411, <8 x i1> zeroinitializer
-  %3421 = select <8 x i1> %3420, <8 x i64> %3417, <8 x i64> zeroinitializer
-  %3422 = or <8 x i64> %3421, %3416
-  %3423 = fmul <8 x double> %3195, %3405
-  %3424 = select <8 x i1> %3415, <8 x double> %3423, <8 x double> zeroinitializer
-  %3425 = icmp eq <8 x i64> %3422, zeroinitializer
-  %3426 = select <8 x i1> %3425, <8 x double> %3231, <8 x double> %3424
-  %3427 = select <8 x i1> %3425, <8 x double> %3232, <8 x double> %2620
-  %3428 = getelementptr inbounds nuw i8, ptr %3199, i64 6016
+3371:                                             ; preds = %3242, %3346
+  %3372 = phi <8 x double> [ %3249, %3242 ], [ %3365, %3346 ]
+  %3373 = phi <8 x double> [ %3247, %3242 ], [ %3368, %3346 ]
+  %3374 = phi <8 x double> [ %3245, %3242 ], [ %3362, %3346 ]
+  %3375 = phi <8 x double> [ %3243, %3242 ], [ %3359, %3346 ]
+  %3376 = fsub <8 x double> %2618, %3373
+  %3377 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3374, <8 x double> %3376, <8 x double> %3375)
+  %3378 = getelementptr inbounds nuw i8, ptr %3198, i64 6464
+  %3379 = load <8 x double>, ptr %3378, align 64, !tbaa !26, !noalias !118
+  %3380 = getelementptr inbounds nuw i8, ptr %3198, i64 5888
+  %3381 = load <8 x double>, ptr %3380, align 64, !tbaa !26, !noalias !118
+  %3382 = getelementptr inbounds nuw i8, ptr %3198, i64 7424
+  %3383 = load <8 x double>, ptr %3382, align 64, !tbaa !26, !noalias !118
+  %3384 = fneg <8 x double> %3383
+  %3385 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3379, <8 x double> %3381, <8 x double> %3384)
+  %3386 = getelementptr inbounds nuw i8, ptr %3198, i64 7360
+  %3387 = load <8 x double>, ptr %3386, align 64, !tbaa !26, !noalias !118
+  %3388 = fadd <8 x double> %3379, %3387
+  %3389 = getelementptr inbounds nuw i8, ptr %3198, i64 8320
+  %3390 = load <8 x i64>, ptr %3389, align 64, !tbaa !26, !noalias !118
+  %3391 = getelementptr inbounds nuw i8, ptr %3198, i64 8672
+  %3392 = load ptr, ptr %3391, align 32, !tbaa !94, !noalias !118
+  %3393 = load <8 x double>, ptr %3392, align 64, !tbaa !26, !noalias !118
+  %3394 = fmul <8 x double> %3379, %3393
+  %3395 = icmp eq <8 x i64> %3390, zeroinitializer
+  %3396 = select <8 x i1> %3395, <8 x double> %3385, <8 x double> %3394
+  %3397 = getelementptr inbounds nuw i8, ptr %3198, i64 8680
+  %3398 = load ptr, ptr %3397, align 8, !tbaa !95, !noalias !118
+  %3399 = load <8 x double>, ptr %3398, align 64, !tbaa !26, !noalias !118
+  %3400 = fsub <8 x double> splat (double 1.000000e+00), %3399
+  %3401 = fmul <8 x double> %3379, %3400
+  %3402 = select <8 x i1> %3395, <8 x double> %3388, <8 x double> %3401
+  %3403 = fneg <8 x double> %3402
+  %3404 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3403, <8 x double> %2618, <8 x double> %3396)
+  %3405 = load i64, ptr %141, align 16, !tbaa !21, !noalias !118
+  %3406 = sitofp i64 %3405 to double
+  %3407 = insertelement <8 x double> poison, double %3406, i64 0
+  %3408 = shufflevector <8 x double> %3407, <8 x double> poison, <8 x i32> zeroinitializer
+  %3409 = fcmp olt <8 x double> %3372, %3408
+  %3410 = and <8 x i1> %3205, %3409
+  %3411 = fcmp ogt <8 x double> %3377, zeroinitializer
+  %3412 = fcmp oge <8 x double> %3404, zeroinitializer
+  %3413 = and <8 x i1> %3411, %3412
+  %3414 = and <8 x i1> %3413, %3410
+  %3415 = sext <8 x i1> %3414 to <8 x i64>
+  %3416 = xor <8 x i64> %3415, splat (i64 -1)
+  %3417 = fadd <8 x double> %3377, %3404
+  %3418 = fcmp ogt <8 x double> %3417, zeroinitializer
+  %3419 = select <8 x i1> %3418, <8 x i1> %3410, <8 x i1> zeroinitializer
+  %3420 = select <8 x i1> %3419, <8 x i64> %3416, <8 x i64> zeroinitializer
+  %3421 = or <8 x i64> %3420, %3415
+  %3422 = fmul <8 x double> %3194, %3404
+  %3423 = select <8 x i1> %3414, <8 x double> %3422, <8 x double> zeroinitializer
+  %3424 = icmp eq <8 x i64> %3421, zeroinitializer
+  %3425 = select <8 x i1> %3424, <8 x double> %3230, <8 x double> %3423
+  %3426 = select <8 x i1> %3424, <8 x double> %3231, <8 x double> %2618
+  %3427 = getelementptr inbounds nuw i8, ptr %3198, i64 6016
+  store <8 x double> %3425, ptr %3427, align 64, !tbaa !26, !noalias !118
+  %3428 = getelementptr inbounds nuw i8, ptr %3198, i64 5952
   store <8 x double> %3426, ptr %3428, align 64, !tbaa !26, !noalias !118
-  %3429 = getelementptr inbounds nuw i8, ptr %3199, i64 5952
-  store <8 x double> %3427, ptr %3429, align 64, !tbaa !26, !noalias !118
-  %3430 = fmul <8 x double> %3195, %3378
-  %3431 = fmul <8 x double> %3195, %3418
-  %3432 = icmp eq <8 x i64> %3421, zeroinitializer
-  %3433 = select <8 x i1> %3432, <8 x double> zeroinitializer, <8 x double> %3431
-  %3434 = select <8 x i1> %3415, <8 x double> %3430, <8 x double> %3433
-  %3435 = getelementptr inbounds nuw i8, ptr %3199, i64 6080
-  store <8 x double> %3434, ptr %3435, align 64, !tbaa !26, !noalias !118
-  %3436 = load i64, ptr %141, align 16, !tbaa !21, !noalias !118
-  %3437 = sitofp i64 %3436 to double
-  %3438 = insertelement <8 x double> poison, double %3437, i64 0
-  %3439 = shufflevector <8 x double> %3438, <8 x double> poison, <8 x i32> zeroinitializer
-  %3440 = select <8 x i1> %3425, <8 x double> %3439, <8 x double> %3373
-  %3441 = getelementptr inbounds nuw i8, ptr %3199, i64 6144
-  store <8 x double> %3440, ptr %3441, align 64, !tbaa !26, !noalias !118
-  %3442 = add nuw nsw i64 %3197, 1
-  %3443 = load i64, ptr %178, align 8, !tbaa !20, !noalias !118
-  %3444 = icmp slt i64 %3442, %3443
-  br i1 %3444, label %3196, label %3445, !llvm.loop !110
+  %3429 = fmul <8 x double> %3194, %3377
+  %3430 = fmul <8 x double> %3194, %3417
+  %3431 = icmp eq <8 x i64> %3420, zeroinitializer
+  %3432 = select <8 x i1> %3431, <8 x double> zeroinitializer, <8 x double> %3430
+  %3433 = select <8 x i1> %3414, <8 x double> %3429, <8 x double> %3432
+  %3434 = getelementptr inbounds nuw i8, ptr %3198, i64 6080
+  store <8 x double> %3433, ptr %3434, align 64, !tbaa !26, !noalias !118
+  %3435 = load i64, ptr %141, align 16, !tbaa !21, !noalias !118
+  %3436 = sitofp i64 %3435 to double
+  %3437 = insertelement <8 x double> poison, double %3436, i64 0
+  %3438 = shufflevector <8 x double> %3437, <8 x double> poison, <8 x i32> zeroinitializer
+  %3439 = select <8 x i1> %3424, <8 x double> %3438, <8 x double> %3372
+  %3440 = getelementptr inbounds nuw i8, ptr %3198, i64 6144
+  store <8 x double> %3439, ptr %3440, align 64, !tbaa !26, !noalias !118
+  %3441 = add nuw nsw i64 %3196, 1
+  %3442 = load i64, ptr %178, align 8, !tbaa !20, !noalias !118
+  %3443 = icmp slt i64 %3441, %3442
+  br i1 %3443, label %3195, label %3444, !llvm.loop !110
 
-3445:                                             ; preds = %3372, %3154
-  %3446 = phi i64 [ %3190, %3154 ], [ %3443, %3372 ]
-  %3447 = icmp sgt i64 %3446, 0
-  br i1 %3447, label %3575, label %3448
+3444:                                             ; preds = %3371, %3152
+  %3445 = phi i64 [ %3188, %3152 ], [ %3442, %3371 ]
+  %3446 = icmp sgt i64 %3445, 0
+  br i1 %3446, label %3576, label %3447
 
-3448:                                             ; preds = %3445, %3191
+3447:                                             ; preds = %3444, %3189
+  %3448 = phi i64 [ %3445, %3444 ], [ %2380, %3189 ]
   %3449 = load <8 x double>, ptr %187, align 64, !tbaa !26
   br label %3477
 
-3450:                                             ; preds = %3647
+3450:                                             ; preds = %3648
   %3451 = load <8 x double>, ptr %187, align 64, !tbaa !26
-  %3452 = icmp sgt i64 %3671, 0
+  %3452 = icmp sgt i64 %3672, 0
   br i1 %3452, label %3453, label %3477
 
 3453:                                             ; preds = %3450
@@ -4105,2894 +4103,2966 @@ define range(i64 0, 2) i64 @march_8(ptr nocapture noundef %0, ptr noundef %1, i6
   %3473 = select <8 x i1> %3467, <8 x double> %3472, <8 x double> zeroinitializer
   %3474 = fadd <8 x double> %3457, %3473
   %3475 = add nuw nsw i64 %3458, 1
-  %3476 = icmp eq i64 %3475, %3671
+  %3476 = icmp eq i64 %3475, %3672
   br i1 %3476, label %3477, label %3455, !llvm.loop !127
 
-3477:                                             ; preds = %3455, %3448, %3450
-  %3478 = phi i1 [ false, %3450 ], [ false, %3448 ], [ true, %3455 ]
-  %3479 = phi <8 x double> [ %3451, %3450 ], [ %3449, %3448 ], [ %3451, %3455 ]
-  %3480 = phi <8 x double> [ zeroinitializer, %3450 ], [ zeroinitializer, %3448 ], [ %3474, %3455 ]
-  %3481 = phi <8 x double> [ zeroinitializer, %3450 ], [ zeroinitializer, %3448 ], [ %3469, %3455 ]
-  %3482 = load <8 x double>, ptr %222, align 64, !tbaa !26
-  %3483 = load <8 x double>, ptr %205, align 64, !tbaa !26
-  %3484 = fsub <8 x double> %3479, %3483
-  %3485 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3482, <8 x double> %3484, <8 x double> %3481)
-  %3486 = fadd <8 x double> %3480, %3482
-  store <8 x double> %3485, ptr %223, align 64, !tbaa !26
-  %3487 = load <8 x double>, ptr %177, align 64, !tbaa !26
-  %3488 = fcmp ule <8 x double> %3487, zeroinitializer
-  %3489 = load <8 x double>, ptr %164, align 64, !tbaa !26
-  %3490 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3487, <8 x double> splat (double 5.000000e-01), <8 x double> %3489)
-  %3491 = fsub <8 x double> %3490, %3479
-  %3492 = fcmp ogt <8 x double> %3487, splat (double 1.000000e-30)
-  %3493 = select <8 x i1> %3492, <8 x double> %3487, <8 x double> splat (double 1.000000e-30)
-  %3494 = fdiv <8 x double> %3491, %3493
-  %3495 = fcmp ogt <8 x double> %3494, zeroinitializer
-  %3496 = select <8 x i1> %3495, <8 x double> %3494, <8 x double> zeroinitializer
-  %3497 = fcmp olt <8 x double> %3496, splat (double 1.000000e+00)
-  %3498 = select <8 x i1> %3497, <8 x double> %3496, <8 x double> splat (double 1.000000e+00)
-  %3499 = load <8 x double>, ptr %167, align 64, !tbaa !26
-  %3500 = load <8 x i64>, ptr %165, align 64, !tbaa !26
-  %3501 = icmp eq <8 x i64> %3500, zeroinitializer
-  %3502 = select <8 x i1> %3501, <8 x double> zeroinitializer, <8 x double> splat (double 1.000000e+00)
-  %3503 = select <8 x i1> %3488, <8 x double> %3502, <8 x double> %3498
-  %3504 = fmul <8 x double> %3499, %3503
-  %3505 = fcmp ule <8 x double> %3504, zeroinitializer
-  %3506 = fcmp uge <8 x double> %3504, %3499
-  %3507 = or <8 x i1> %3505, %3506
-  %3508 = or <8 x i1> %3488, %3507
-  %3509 = fdiv <8 x double> %3499, %3493
-  %3510 = select <8 x i1> %3508, <8 x double> zeroinitializer, <8 x double> %3509
-  %3511 = fadd <8 x double> %3486, %3510
-  %3512 = load <8 x i64>, ptr %175, align 64, !tbaa !26
-  %3513 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %3514 = fdiv <8 x double> splat (double 2.000000e+00), %3513
-  %3515 = load <8 x double>, ptr %184, align 64, !tbaa !26
-  %3516 = icmp eq <8 x i64> %3512, zeroinitializer
-  %3517 = select <8 x i1> %3516, <8 x double> %3515, <8 x double> %3514
-  %3518 = load <8 x double>, ptr %166, align 64, !tbaa !26
-  %3519 = load <8 x double>, ptr %1, align 64, !tbaa !26
-  %3520 = fmul <8 x double> %3518, %3519
-  %3521 = load <8 x double>, ptr %169, align 64, !tbaa !26
-  %3522 = load <8 x double>, ptr %170, align 64, !tbaa !26
-  %3523 = fmul <8 x double> %3522, splat (double 5.000000e-01)
-  %3524 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3523, <8 x double> %3518, <8 x double> %3521)
-  %3525 = load <8 x double>, ptr %171, align 64, !tbaa !26
-  %3526 = fmul <8 x double> %3518, %3525
-  %3527 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3520, <8 x double> %3524, <8 x double> %3526)
-  %3528 = load <8 x double>, ptr %185, align 64, !tbaa !26
-  %3529 = load <8 x double>, ptr %186, align 64, !tbaa !26
-  %3530 = load <8 x double>, ptr %172, align 64, !tbaa !26
-  %3531 = fmul <8 x double> %3519, %3530
-  %3532 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3523, <8 x double> %3530, <8 x double> %3521)
-  %3533 = fmul <8 x double> %3525, %3530
-  %3534 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3531, <8 x double> %3532, <8 x double> %3533)
-  %3535 = fmul <8 x double> %3529, %3534
-  %3536 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3528, <8 x double> %3527, <8 x double> %3535)
-  %3537 = fmul <8 x double> %3479, %3519
-  %3538 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3523, <8 x double> %3479, <8 x double> %3521)
-  %3539 = fmul <8 x double> %3479, %3525
-  %3540 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3537, <8 x double> %3538, <8 x double> %3539)
-  %3541 = fneg <8 x double> %3517
-  %3542 = load <8 x double>, ptr %188, align 64, !tbaa !26
-  %3543 = fneg <8 x double> %3542
-  %3544 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3541, <8 x double> %3527, <8 x double> %3543)
-  %3545 = select <8 x i1> %3516, <8 x double> %3536, <8 x double> %3544
-  %3546 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3517, <8 x double> %3540, <8 x double> %3545)
-  %3547 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3522, <8 x double> %3479, <8 x double> %3521)
-  %3548 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3519, <8 x double> %3547, <8 x double> %3525)
-  %3549 = load <8 x double>, ptr %176, align 64, !tbaa !26
-  %3550 = fcmp une <8 x double> %3549, zeroinitializer
-  %3551 = fadd <8 x double> %3485, %3546
-  %3552 = fsub <8 x double> %3551, %3504
-  %3553 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3517, <8 x double> %3548, <8 x double> %3511)
-  %3554 = fdiv <8 x double> %3552, %3553
-  %3555 = fsub <8 x double> %3479, %3554
-  %3556 = select <8 x i1> %3550, <8 x double> %3479, <8 x double> %3555
-  store <8 x double> %3556, ptr %187, align 64, !tbaa !26
-  %3557 = load <8 x double>, ptr %224, align 64, !tbaa !26
-  %3558 = fneg <8 x double> %3528
-  %3559 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3558, <8 x double> %3557, <8 x double> %3504)
-  %3560 = load <8 x double>, ptr %225, align 64, !tbaa !26
-  %3561 = fneg <8 x double> %3529
-  %3562 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3561, <8 x double> %3560, <8 x double> %3559)
-  %3563 = fdiv <8 x double> %3562, %3515
-  %3564 = load <8 x double>, ptr %226, align 64, !tbaa !26
-  %3565 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3558, <8 x double> %3564, <8 x double> %3485)
-  %3566 = load <8 x double>, ptr %227, align 64, !tbaa !26
-  %3567 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3561, <8 x double> %3566, <8 x double> %3565)
-  %3568 = fdiv <8 x double> %3567, %3515
-  %3569 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3504, <8 x double> %3513, <8 x double> %3557)
-  %3570 = select <8 x i1> %3516, <8 x double> %3563, <8 x double> %3569
-  %3571 = load <8 x double>, ptr %228, align 64, !tbaa !26
-  %3572 = select <8 x i1> %3550, <8 x double> %3571, <8 x double> %3570
-  store <8 x double> %3572, ptr %228, align 64, !tbaa !26
-  %3573 = load <8 x double>, ptr %229, align 64, !tbaa !26
-  %3574 = select <8 x i1> %3550, <8 x double> %3573, <8 x double> %3568
-  store <8 x double> %3574, ptr %229, align 64, !tbaa !26
-  br i1 %3478, label %3673, label %3961
+3477:                                             ; preds = %3455, %3447, %3450
+  %3478 = phi i1 [ false, %3450 ], [ false, %3447 ], [ true, %3455 ]
+  %3479 = phi <8 x double> [ %3451, %3450 ], [ %3449, %3447 ], [ %3451, %3455 ]
+  %3480 = phi i64 [ %3672, %3450 ], [ %3448, %3447 ], [ %3672, %3455 ]
+  %3481 = phi <8 x double> [ zeroinitializer, %3450 ], [ zeroinitializer, %3447 ], [ %3474, %3455 ]
+  %3482 = phi <8 x double> [ zeroinitializer, %3450 ], [ zeroinitializer, %3447 ], [ %3469, %3455 ]
+  %3483 = load <8 x double>, ptr %222, align 64, !tbaa !26
+  %3484 = load <8 x double>, ptr %205, align 64, !tbaa !26
+  %3485 = fsub <8 x double> %3479, %3484
+  %3486 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3483, <8 x double> %3485, <8 x double> %3482)
+  %3487 = fadd <8 x double> %3481, %3483
+  store <8 x double> %3486, ptr %223, align 64, !tbaa !26
+  %3488 = load <8 x double>, ptr %177, align 64, !tbaa !26
+  %3489 = fcmp ule <8 x double> %3488, zeroinitializer
+  %3490 = load <8 x double>, ptr %164, align 64, !tbaa !26
+  %3491 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3488, <8 x double> splat (double 5.000000e-01), <8 x double> %3490)
+  %3492 = fsub <8 x double> %3491, %3479
+  %3493 = fcmp ogt <8 x double> %3488, splat (double 1.000000e-30)
+  %3494 = select <8 x i1> %3493, <8 x double> %3488, <8 x double> splat (double 1.000000e-30)
+  %3495 = fdiv <8 x double> %3492, %3494
+  %3496 = fcmp ogt <8 x double> %3495, zeroinitializer
+  %3497 = select <8 x i1> %3496, <8 x double> %3495, <8 x double> zeroinitializer
+  %3498 = fcmp olt <8 x double> %3497, splat (double 1.000000e+00)
+  %3499 = select <8 x i1> %3498, <8 x double> %3497, <8 x double> splat (double 1.000000e+00)
+  %3500 = load <8 x double>, ptr %167, align 64, !tbaa !26
+  %3501 = load <8 x i64>, ptr %165, align 64, !tbaa !26
+  %3502 = icmp eq <8 x i64> %3501, zeroinitializer
+  %3503 = select <8 x i1> %3502, <8 x double> zeroinitializer, <8 x double> splat (double 1.000000e+00)
+  %3504 = select <8 x i1> %3489, <8 x double> %3503, <8 x double> %3499
+  %3505 = fmul <8 x double> %3500, %3504
+  %3506 = fcmp ule <8 x double> %3505, zeroinitializer
+  %3507 = fcmp uge <8 x double> %3505, %3500
+  %3508 = or <8 x i1> %3506, %3507
+  %3509 = or <8 x i1> %3489, %3508
+  %3510 = fdiv <8 x double> %3500, %3494
+  %3511 = select <8 x i1> %3509, <8 x double> zeroinitializer, <8 x double> %3510
+  %3512 = fadd <8 x double> %3487, %3511
+  %3513 = load <8 x i64>, ptr %175, align 64, !tbaa !26
+  %3514 = load <8 x double>, ptr %182, align 64, !tbaa !26
+  %3515 = fdiv <8 x double> splat (double 2.000000e+00), %3514
+  %3516 = load <8 x double>, ptr %184, align 64, !tbaa !26
+  %3517 = icmp eq <8 x i64> %3513, zeroinitializer
+  %3518 = select <8 x i1> %3517, <8 x double> %3516, <8 x double> %3515
+  %3519 = load <8 x double>, ptr %166, align 64, !tbaa !26
+  %3520 = load <8 x double>, ptr %1, align 64, !tbaa !26
+  %3521 = fmul <8 x double> %3519, %3520
+  %3522 = load <8 x double>, ptr %169, align 64, !tbaa !26
+  %3523 = load <8 x double>, ptr %170, align 64, !tbaa !26
+  %3524 = fmul <8 x double> %3523, splat (double 5.000000e-01)
+  %3525 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3524, <8 x double> %3519, <8 x double> %3522)
+  %3526 = load <8 x double>, ptr %171, align 64, !tbaa !26
+  %3527 = fmul <8 x double> %3519, %3526
+  %3528 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3521, <8 x double> %3525, <8 x double> %3527)
+  %3529 = load <8 x double>, ptr %185, align 64, !tbaa !26
+  %3530 = load <8 x double>, ptr %186, align 64, !tbaa !26
+  %3531 = load <8 x double>, ptr %172, align 64, !tbaa !26
+  %3532 = fmul <8 x double> %3520, %3531
+  %3533 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3524, <8 x double> %3531, <8 x double> %3522)
+  %3534 = fmul <8 x double> %3526, %3531
+  %3535 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3532, <8 x double> %3533, <8 x double> %3534)
+  %3536 = fmul <8 x double> %3530, %3535
+  %3537 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3529, <8 x double> %3528, <8 x double> %3536)
+  %3538 = fmul <8 x double> %3479, %3520
+  %3539 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3524, <8 x double> %3479, <8 x double> %3522)
+  %3540 = fmul <8 x double> %3479, %3526
+  %3541 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3538, <8 x double> %3539, <8 x double> %3540)
+  %3542 = fneg <8 x double> %3518
+  %3543 = load <8 x double>, ptr %188, align 64, !tbaa !26
+  %3544 = fneg <8 x double> %3543
+  %3545 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3542, <8 x double> %3528, <8 x double> %3544)
+  %3546 = select <8 x i1> %3517, <8 x double> %3537, <8 x double> %3545
+  %3547 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3518, <8 x double> %3541, <8 x double> %3546)
+  %3548 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3523, <8 x double> %3479, <8 x double> %3522)
+  %3549 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3520, <8 x double> %3548, <8 x double> %3526)
+  %3550 = load <8 x double>, ptr %176, align 64, !tbaa !26
+  %3551 = fcmp une <8 x double> %3550, zeroinitializer
+  %3552 = fadd <8 x double> %3486, %3547
+  %3553 = fsub <8 x double> %3552, %3505
+  %3554 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3518, <8 x double> %3549, <8 x double> %3512)
+  %3555 = fdiv <8 x double> %3553, %3554
+  %3556 = fsub <8 x double> %3479, %3555
+  %3557 = select <8 x i1> %3551, <8 x double> %3479, <8 x double> %3556
+  store <8 x double> %3557, ptr %187, align 64, !tbaa !26
+  %3558 = load <8 x double>, ptr %224, align 64, !tbaa !26
+  %3559 = fneg <8 x double> %3529
+  %3560 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3559, <8 x double> %3558, <8 x double> %3505)
+  %3561 = load <8 x double>, ptr %225, align 64, !tbaa !26
+  %3562 = fneg <8 x double> %3530
+  %3563 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3562, <8 x double> %3561, <8 x double> %3560)
+  %3564 = fdiv <8 x double> %3563, %3516
+  %3565 = load <8 x double>, ptr %226, align 64, !tbaa !26
+  %3566 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3559, <8 x double> %3565, <8 x double> %3486)
+  %3567 = load <8 x double>, ptr %227, align 64, !tbaa !26
+  %3568 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3562, <8 x double> %3567, <8 x double> %3566)
+  %3569 = fdiv <8 x double> %3568, %3516
+  %3570 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3505, <8 x double> %3514, <8 x double> %3558)
+  %3571 = select <8 x i1> %3517, <8 x double> %3564, <8 x double> %3570
+  %3572 = load <8 x double>, ptr %228, align 64, !tbaa !26
+  %3573 = select <8 x i1> %3551, <8 x double> %3572, <8 x double> %3571
+  store <8 x double> %3573, ptr %228, align 64, !tbaa !26
+  %3574 = load <8 x double>, ptr %229, align 64, !tbaa !26
+  %3575 = select <8 x i1> %3551, <8 x double> %3574, <8 x double> %3569
+  store <8 x double> %3575, ptr %229, align 64, !tbaa !26
+  br i1 %3478, label %3674, label %3962
 
-3575:                                             ; preds = %3445, %3647
-  %3576 = phi i64 [ %3670, %3647 ], [ 0, %3445 ]
-  %3577 = load ptr, ptr %151, align 8, !tbaa !28
-  %3578 = getelementptr inbounds nuw %struct.Piece, ptr %3577, i64 %3576
-  %3579 = getelementptr inbounds nuw i8, ptr %3578, i64 5952
-  %3580 = load <8 x double>, ptr %3579, align 64, !tbaa !26
-  %3581 = getelementptr inbounds nuw i8, ptr %3578, i64 6144
-  %3582 = load <8 x double>, ptr %3581, align 64, !tbaa !26
-  %3583 = getelementptr inbounds nuw i8, ptr %3578, i64 8568
-  %3584 = load ptr, ptr %3583, align 8, !tbaa !88
-  %3585 = getelementptr inbounds nuw i8, ptr %3578, i64 8576
-  %3586 = load ptr, ptr %3585, align 64, !tbaa !89
-  %3587 = getelementptr inbounds nuw i8, ptr %3578, i64 8520
-  %3588 = load ptr, ptr %3587, align 8, !tbaa !59
-  %3589 = load i64, ptr %141, align 16, !tbaa !21
-  %3590 = icmp sgt i64 %3589, 0
-  br i1 %3590, label %3606, label %3591
+3576:                                             ; preds = %3444, %3648
+  %3577 = phi i64 [ %3671, %3648 ], [ 0, %3444 ]
+  %3578 = load ptr, ptr %151, align 8, !tbaa !28
+  %3579 = getelementptr inbounds nuw %struct.Piece, ptr %3578, i64 %3577
+  %3580 = getelementptr inbounds nuw i8, ptr %3579, i64 5952
+  %3581 = load <8 x double>, ptr %3580, align 64, !tbaa !26
+  %3582 = getelementptr inbounds nuw i8, ptr %3579, i64 6144
+  %3583 = load <8 x double>, ptr %3582, align 64, !tbaa !26
+  %3584 = getelementptr inbounds nuw i8, ptr %3579, i64 8568
+  %3585 = load ptr, ptr %3584, align 8, !tbaa !88
+  %3586 = getelementptr inbounds nuw i8, ptr %3579, i64 8576
+  %3587 = load ptr, ptr %3586, align 64, !tbaa !89
+  %3588 = getelementptr inbounds nuw i8, ptr %3579, i64 8520
+  %3589 = load ptr, ptr %3588, align 8, !tbaa !59
+  %3590 = load i64, ptr %141, align 16, !tbaa !21
+  %3591 = icmp sgt i64 %3590, 0
+  br i1 %3591, label %3607, label %3592
 
-3591:                                             ; preds = %3606, %3575
-  %3592 = getelementptr inbounds nuw i8, ptr %3578, i64 8320
-  %3593 = load <8 x i64>, ptr %3592, align 64, !tbaa !26
-  %3594 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3593)
-  %3595 = icmp eq i64 %3594, 0
-  %3596 = load i64, ptr %142, align 8, !tbaa !22
-  %3597 = icmp sgt i64 %3596, 0
-  br i1 %3595, label %3603, label %3598
+3592:                                             ; preds = %3607, %3576
+  %3593 = getelementptr inbounds nuw i8, ptr %3579, i64 8320
+  %3594 = load <8 x i64>, ptr %3593, align 64, !tbaa !26
+  %3595 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3594)
+  %3596 = icmp eq i64 %3595, 0
+  %3597 = load i64, ptr %142, align 8, !tbaa !22
+  %3598 = icmp sgt i64 %3597, 0
+  br i1 %3596, label %3604, label %3599
 
-3598:                                             ; preds = %3591
-  br i1 %3597, label %3599, label %3647
+3599:                                             ; preds = %3592
+  br i1 %3598, label %3600, label %3648
 
-3599:                                             ; preds = %3598
-  %3600 = getelementptr inbounds nuw i8, ptr %3578, i64 8672
-  %3601 = getelementptr inbounds nuw i8, ptr %3578, i64 8680
-  %3602 = getelementptr inbounds nuw i8, ptr %3578, i64 8640
-  br label %3622
+3600:                                             ; preds = %3599
+  %3601 = getelementptr inbounds nuw i8, ptr %3579, i64 8672
+  %3602 = getelementptr inbounds nuw i8, ptr %3579, i64 8680
+  %3603 = getelementptr inbounds nuw i8, ptr %3579, i64 8640
+  br label %3623
 
-3603:                                             ; preds = %3591
-  br i1 %3597, label %3604, label %3647
+3604:                                             ; preds = %3592
+  br i1 %3598, label %3605, label %3648
 
-3604:                                             ; preds = %3603
-  %3605 = getelementptr inbounds nuw i8, ptr %3578, i64 8640
-  br label %3640
+3605:                                             ; preds = %3604
+  %3606 = getelementptr inbounds nuw i8, ptr %3579, i64 8640
+  br label %3641
 
-3606:                                             ; preds = %3575, %3606
-  %3607 = phi <8 x double> [ %3619, %3606 ], [ %3580, %3575 ]
-  %3608 = phi i64 [ %3609, %3606 ], [ %3589, %3575 ]
-  %3609 = add nsw i64 %3608, -1
-  %3610 = uitofp nneg i64 %3609 to double
-  %3611 = insertelement <8 x double> poison, double %3610, i64 0
-  %3612 = shufflevector <8 x double> %3611, <8 x double> poison, <8 x i32> zeroinitializer
-  %3613 = fcmp ugt <8 x double> %3582, %3612
-  %3614 = getelementptr inbounds nuw <8 x double>, ptr %3584, i64 %3609
-  %3615 = load <8 x double>, ptr %3614, align 64, !tbaa !26
-  %3616 = getelementptr inbounds nuw <8 x double>, ptr %3586, i64 %3609
-  %3617 = load <8 x double>, ptr %3616, align 64, !tbaa !26
-  %3618 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3617, <8 x double> %3607, <8 x double> %3615)
-  %3619 = select <8 x i1> %3613, <8 x double> %3618, <8 x double> %3580
-  %3620 = getelementptr inbounds nuw <8 x double>, ptr %3588, i64 %3609
-  store <8 x double> %3619, ptr %3620, align 64, !tbaa !26
-  %3621 = icmp samesign ugt i64 %3608, 1
-  br i1 %3621, label %3606, label %3591, !llvm.loop !128
+3607:                                             ; preds = %3576, %3607
+  %3608 = phi <8 x double> [ %3620, %3607 ], [ %3581, %3576 ]
+  %3609 = phi i64 [ %3610, %3607 ], [ %3590, %3576 ]
+  %3610 = add nsw i64 %3609, -1
+  %3611 = uitofp nneg i64 %3610 to double
+  %3612 = insertelement <8 x double> poison, double %3611, i64 0
+  %3613 = shufflevector <8 x double> %3612, <8 x double> poison, <8 x i32> zeroinitializer
+  %3614 = fcmp ugt <8 x double> %3583, %3613
+  %3615 = getelementptr inbounds nuw <8 x double>, ptr %3585, i64 %3610
+  %3616 = load <8 x double>, ptr %3615, align 64, !tbaa !26
+  %3617 = getelementptr inbounds nuw <8 x double>, ptr %3587, i64 %3610
+  %3618 = load <8 x double>, ptr %3617, align 64, !tbaa !26
+  %3619 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3618, <8 x double> %3608, <8 x double> %3616)
+  %3620 = select <8 x i1> %3614, <8 x double> %3619, <8 x double> %3581
+  %3621 = getelementptr inbounds nuw <8 x double>, ptr %3589, i64 %3610
+  store <8 x double> %3620, ptr %3621, align 64, !tbaa !26
+  %3622 = icmp samesign ugt i64 %3609, 1
+  br i1 %3622, label %3607, label %3592, !llvm.loop !128
 
-3622:                                             ; preds = %3599, %3622
-  %3623 = phi i64 [ 0, %3599 ], [ %3637, %3622 ]
-  %3624 = phi <8 x double> [ %3580, %3599 ], [ %3634, %3622 ]
-  %3625 = load <8 x i64>, ptr %3592, align 64, !tbaa !26
-  %3626 = load ptr, ptr %3600, align 32, !tbaa !94
-  %3627 = getelementptr inbounds nuw <8 x double>, ptr %3626, i64 %3623
-  %3628 = load <8 x double>, ptr %3627, align 64, !tbaa !26
-  %3629 = load ptr, ptr %3601, align 8, !tbaa !95
-  %3630 = getelementptr inbounds nuw <8 x double>, ptr %3629, i64 %3623
-  %3631 = load <8 x double>, ptr %3630, align 64, !tbaa !26
-  %3632 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3631, <8 x double> %3624, <8 x double> %3628)
-  %3633 = icmp eq <8 x i64> %3625, zeroinitializer
-  %3634 = select <8 x i1> %3633, <8 x double> %3580, <8 x double> %3632
-  %3635 = load ptr, ptr %3602, align 64, !tbaa !129
-  %3636 = getelementptr inbounds nuw <8 x double>, ptr %3635, i64 %3623
-  store <8 x double> %3634, ptr %3636, align 64, !tbaa !26
-  %3637 = add nuw nsw i64 %3623, 1
-  %3638 = load i64, ptr %142, align 8, !tbaa !22
-  %3639 = icmp slt i64 %3637, %3638
-  br i1 %3639, label %3622, label %3647, !llvm.loop !130
+3623:                                             ; preds = %3600, %3623
+  %3624 = phi i64 [ 0, %3600 ], [ %3638, %3623 ]
+  %3625 = phi <8 x double> [ %3581, %3600 ], [ %3635, %3623 ]
+  %3626 = load <8 x i64>, ptr %3593, align 64, !tbaa !26
+  %3627 = load ptr, ptr %3601, align 32, !tbaa !94
+  %3628 = getelementptr inbounds nuw <8 x double>, ptr %3627, i64 %3624
+  %3629 = load <8 x double>, ptr %3628, align 64, !tbaa !26
+  %3630 = load ptr, ptr %3602, align 8, !tbaa !95
+  %3631 = getelementptr inbounds nuw <8 x double>, ptr %3630, i64 %3624
+  %3632 = load <8 x double>, ptr %3631, align 64, !tbaa !26
+  %3633 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3632, <8 x double> %3625, <8 x double> %3629)
+  %3634 = icmp eq <8 x i64> %3626, zeroinitializer
+  %3635 = select <8 x i1> %3634, <8 x double> %3581, <8 x double> %3633
+  %3636 = load ptr, ptr %3603, align 64, !tbaa !129
+  %3637 = getelementptr inbounds nuw <8 x double>, ptr %3636, i64 %3624
+  store <8 x double> %3635, ptr %3637, align 64, !tbaa !26
+  %3638 = add nuw nsw i64 %3624, 1
+  %3639 = load i64, ptr %142, align 8, !tbaa !22
+  %3640 = icmp slt i64 %3638, %3639
+  br i1 %3640, label %3623, label %3648, !llvm.loop !130
 
-3640:                                             ; preds = %3604, %3640
-  %3641 = phi i64 [ 0, %3604 ], [ %3644, %3640 ]
-  %3642 = load ptr, ptr %3605, align 64, !tbaa !129
-  %3643 = getelementptr inbounds nuw <8 x double>, ptr %3642, i64 %3641
-  store <8 x double> %3580, ptr %3643, align 64, !tbaa !26
-  %3644 = add nuw nsw i64 %3641, 1
-  %3645 = load i64, ptr %142, align 8, !tbaa !22
-  %3646 = icmp slt i64 %3644, %3645
-  br i1 %3646, label %3640, label %3647, !llvm.loop !131
+3641:                                             ; preds = %3605, %3641
+  %3642 = phi i64 [ 0, %3605 ], [ %3645, %3641 ]
+  %3643 = load ptr, ptr %3606, align 64, !tbaa !129
+  %3644 = getelementptr inbounds nuw <8 x double>, ptr %3643, i64 %3642
+  store <8 x double> %3581, ptr %3644, align 64, !tbaa !26
+  %3645 = add nuw nsw i64 %3642, 1
+  %3646 = load i64, ptr %142, align 8, !tbaa !22
+  %3647 = icmp slt i64 %3645, %3646
+  br i1 %3647, label %3641, label %3648, !llvm.loop !131
 
-3647:                                             ; preds = %3622, %3640, %3598, %3603
-  %3648 = phi <8 x double> [ %3580, %3603 ], [ %3580, %3598 ], [ %3580, %3640 ], [ %3634, %3622 ]
-  %3649 = load <8 x i64>, ptr %3592, align 64, !tbaa !26
-  %3650 = getelementptr inbounds nuw i8, ptr %3578, i64 6656
-  %3651 = load <8 x double>, ptr %3650, align 64, !tbaa !26
-  %3652 = icmp eq <8 x i64> %3649, zeroinitializer
-  %3653 = select <8 x i1> %3652, <8 x double> zeroinitializer, <8 x double> %3651
-  %3654 = fsub <8 x double> splat (double 1.000000e+00), %3653
-  %3655 = getelementptr inbounds nuw i8, ptr %3578, i64 5888
-  %3656 = load <8 x double>, ptr %3655, align 64, !tbaa !26
-  %3657 = fmul <8 x double> %3653, %3656
-  %3658 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3654, <8 x double> %3648, <8 x double> %3657)
-  %3659 = getelementptr inbounds nuw i8, ptr %3578, i64 6848
-  store <8 x double> %3658, ptr %3659, align 64, !tbaa !26
-  %3660 = getelementptr inbounds nuw i8, ptr %3578, i64 6592
-  %3661 = load <8 x double>, ptr %3660, align 64, !tbaa !26
-  %3662 = fsub <8 x double> %3656, %3648
-  %3663 = fmul <8 x double> %3662, %3661
-  %3664 = getelementptr inbounds nuw i8, ptr %3578, i64 6720
-  store <8 x double> %3663, ptr %3664, align 64, !tbaa !26
-  %3665 = getelementptr inbounds nuw i8, ptr %3578, i64 3200
-  %3666 = load <8 x double>, ptr %3665, align 64, !tbaa !26
-  %3667 = fdiv <8 x double> %3663, %3666
-  %3668 = fsub <8 x double> %3656, %3667
-  %3669 = getelementptr inbounds nuw i8, ptr %3578, i64 6784
-  store <8 x double> %3668, ptr %3669, align 64, !tbaa !26
-  %3670 = add nuw nsw i64 %3576, 1
-  %3671 = load i64, ptr %178, align 8, !tbaa !20
-  %3672 = icmp slt i64 %3670, %3671
-  br i1 %3672, label %3575, label %3450, !llvm.loop !132
+3648:                                             ; preds = %3623, %3641, %3599, %3604
+  %3649 = phi <8 x double> [ %3581, %3604 ], [ %3581, %3599 ], [ %3581, %3641 ], [ %3635, %3623 ]
+  %3650 = load <8 x i64>, ptr %3593, align 64, !tbaa !26
+  %3651 = getelementptr inbounds nuw i8, ptr %3579, i64 6656
+  %3652 = load <8 x double>, ptr %3651, align 64, !tbaa !26
+  %3653 = icmp eq <8 x i64> %3650, zeroinitializer
+  %3654 = select <8 x i1> %3653, <8 x double> zeroinitializer, <8 x double> %3652
+  %3655 = fsub <8 x double> splat (double 1.000000e+00), %3654
+  %3656 = getelementptr inbounds nuw i8, ptr %3579, i64 5888
+  %3657 = load <8 x double>, ptr %3656, align 64, !tbaa !26
+  %3658 = fmul <8 x double> %3654, %3657
+  %3659 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3655, <8 x double> %3649, <8 x double> %3658)
+  %3660 = getelementptr inbounds nuw i8, ptr %3579, i64 6848
+  store <8 x double> %3659, ptr %3660, align 64, !tbaa !26
+  %3661 = getelementptr inbounds nuw i8, ptr %3579, i64 6592
+  %3662 = load <8 x double>, ptr %3661, align 64, !tbaa !26
+  %3663 = fsub <8 x double> %3657, %3649
+  %3664 = fmul <8 x double> %3663, %3662
+  %3665 = getelementptr inbounds nuw i8, ptr %3579, i64 6720
+  store <8 x double> %3664, ptr %3665, align 64, !tbaa !26
+  %3666 = getelementptr inbounds nuw i8, ptr %3579, i64 3200
+  %3667 = load <8 x double>, ptr %3666, align 64, !tbaa !26
+  %3668 = fdiv <8 x double> %3664, %3667
+  %3669 = fsub <8 x double> %3657, %3668
+  %3670 = getelementptr inbounds nuw i8, ptr %3579, i64 6784
+  store <8 x double> %3669, ptr %3670, align 64, !tbaa !26
+  %3671 = add nuw nsw i64 %3577, 1
+  %3672 = load i64, ptr %178, align 8, !tbaa !20
+  %3673 = icmp slt i64 %3671, %3672
+  br i1 %3673, label %3576, label %3450, !llvm.loop !132
 
-3673:                                             ; preds = %3477, %3895
-  %3674 = phi i64 [ %3958, %3895 ], [ 0, %3477 ]
-  %3675 = phi <8 x double> [ %3957, %3895 ], [ zeroinitializer, %3477 ]
-  %3676 = load ptr, ptr %151, align 8, !tbaa !28
-  %3677 = getelementptr inbounds nuw %struct.Piece, ptr %3676, i64 %3674
-  %3678 = getelementptr inbounds nuw i8, ptr %3677, i64 6016
-  %3679 = load <8 x double>, ptr %3678, align 64, !tbaa !26
-  %3680 = getelementptr inbounds nuw i8, ptr %3677, i64 6080
-  %3681 = load <8 x double>, ptr %3680, align 64, !tbaa !26
-  %3682 = fadd <8 x double> %3679, %3681
-  %3683 = getelementptr inbounds nuw i8, ptr %3677, i64 5952
-  %3684 = load <8 x double>, ptr %3683, align 64, !tbaa !26
-  %3685 = load <8 x double>, ptr %221, align 64, !tbaa !26
-  %3686 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3685, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %3687 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3685, <8 x double> %3686, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %3688 = getelementptr inbounds nuw i8, ptr %3677, i64 7168
-  %3689 = load <8 x double>, ptr %3688, align 64, !tbaa !26
-  %3690 = getelementptr inbounds nuw i8, ptr %3677, i64 1280
-  %3691 = load <8 x double>, ptr %3690, align 64, !tbaa !26
-  %3692 = fmul <8 x double> %3689, %3691
-  %3693 = getelementptr inbounds nuw i8, ptr %3677, i64 6848
-  %3694 = load <8 x double>, ptr %3693, align 64, !tbaa !26
-  %3695 = fsub <8 x double> %3694, %3684
-  %3696 = fmul <8 x double> %3692, %3695
-  %3697 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3687, <8 x double> %3682, <8 x double> %3696)
-  %3698 = getelementptr inbounds nuw i8, ptr %3677, i64 5696
-  %3699 = load <8 x double>, ptr %3698, align 64, !tbaa !26, !noalias !133
-  %3700 = getelementptr inbounds nuw i8, ptr %3677, i64 4160
-  %3701 = load <8 x double>, ptr %3700, align 64, !tbaa !26, !noalias !133
-  %3702 = fneg <8 x double> %3699
-  %3703 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3702, <8 x double> %3701, <8 x double> %3682)
-  %3704 = getelementptr inbounds nuw i8, ptr %3677, i64 5760
-  %3705 = load <8 x double>, ptr %3704, align 64, !tbaa !26, !noalias !133
-  %3706 = getelementptr inbounds nuw i8, ptr %3677, i64 5056
-  %3707 = load <8 x double>, ptr %3706, align 64, !tbaa !26, !noalias !133
-  %3708 = fneg <8 x double> %3705
-  %3709 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3708, <8 x double> %3707, <8 x double> %3703)
-  %3710 = getelementptr inbounds nuw i8, ptr %3677, i64 5632
-  %3711 = load <8 x double>, ptr %3710, align 64, !tbaa !26, !noalias !133
-  %3712 = fdiv <8 x double> %3709, %3711
-  %3713 = getelementptr inbounds nuw i8, ptr %3677, i64 1600
-  %3714 = load <8 x double>, ptr %3713, align 64, !tbaa !26, !noalias !133
-  %3715 = fsub <8 x double> %3714, %3712
-  %3716 = getelementptr inbounds nuw i8, ptr %3677, i64 4032
-  %3717 = load <8 x double>, ptr %3716, align 64, !tbaa !26, !noalias !133
-  %3718 = getelementptr inbounds nuw i8, ptr %3677, i64 7552
-  %3719 = load <8 x double>, ptr %3718, align 64, !tbaa !26, !noalias !133
-  %3720 = fsub <8 x double> %3717, %3719
-  %3721 = getelementptr inbounds nuw i8, ptr %3677, i64 3904
-  %3722 = load <8 x double>, ptr %3721, align 64, !tbaa !26, !noalias !133
-  %3723 = getelementptr inbounds nuw i8, ptr %3677, i64 2944
-  %3724 = load <8 x double>, ptr %3723, align 64, !tbaa !26, !noalias !133
-  %3725 = getelementptr inbounds nuw i8, ptr %3677, i64 8320
-  %3726 = load <8 x i64>, ptr %3725, align 64, !tbaa !26, !noalias !133
-  %3727 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3726)
-  %3728 = icmp eq i64 %3727, 0
-  br i1 %3728, label %3857, label %3729
+3674:                                             ; preds = %3477, %3896
+  %3675 = phi i64 [ %3959, %3896 ], [ 0, %3477 ]
+  %3676 = phi <8 x double> [ %3958, %3896 ], [ zeroinitializer, %3477 ]
+  %3677 = load ptr, ptr %151, align 8, !tbaa !28
+  %3678 = getelementptr inbounds nuw %struct.Piece, ptr %3677, i64 %3675
+  %3679 = getelementptr inbounds nuw i8, ptr %3678, i64 6016
+  %3680 = load <8 x double>, ptr %3679, align 64, !tbaa !26
+  %3681 = getelementptr inbounds nuw i8, ptr %3678, i64 6080
+  %3682 = load <8 x double>, ptr %3681, align 64, !tbaa !26
+  %3683 = fadd <8 x double> %3680, %3682
+  %3684 = getelementptr inbounds nuw i8, ptr %3678, i64 5952
+  %3685 = load <8 x double>, ptr %3684, align 64, !tbaa !26
+  %3686 = load <8 x double>, ptr %221, align 64, !tbaa !26
+  %3687 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3686, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %3688 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3686, <8 x double> %3687, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %3689 = getelementptr inbounds nuw i8, ptr %3678, i64 7168
+  %3690 = load <8 x double>, ptr %3689, align 64, !tbaa !26
+  %3691 = getelementptr inbounds nuw i8, ptr %3678, i64 1280
+  %3692 = load <8 x double>, ptr %3691, align 64, !tbaa !26
+  %3693 = fmul <8 x double> %3690, %3692
+  %3694 = getelementptr inbounds nuw i8, ptr %3678, i64 6848
+  %3695 = load <8 x double>, ptr %3694, align 64, !tbaa !26
+  %3696 = fsub <8 x double> %3695, %3685
+  %3697 = fmul <8 x double> %3693, %3696
+  %3698 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3688, <8 x double> %3683, <8 x double> %3697)
+  %3699 = getelementptr inbounds nuw i8, ptr %3678, i64 5696
+  %3700 = load <8 x double>, ptr %3699, align 64, !tbaa !26, !noalias !133
+  %3701 = getelementptr inbounds nuw i8, ptr %3678, i64 4160
+  %3702 = load <8 x double>, ptr %3701, align 64, !tbaa !26, !noalias !133
+  %3703 = fneg <8 x double> %3700
+  %3704 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3703, <8 x double> %3702, <8 x double> %3683)
+  %3705 = getelementptr inbounds nuw i8, ptr %3678, i64 5760
+  %3706 = load <8 x double>, ptr %3705, align 64, !tbaa !26, !noalias !133
+  %3707 = getelementptr inbounds nuw i8, ptr %3678, i64 5056
+  %3708 = load <8 x double>, ptr %3707, align 64, !tbaa !26, !noalias !133
+  %3709 = fneg <8 x double> %3706
+  %3710 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3709, <8 x double> %3708, <8 x double> %3704)
+  %3711 = getelementptr inbounds nuw i8, ptr %3678, i64 5632
+  %3712 = load <8 x double>, ptr %3711, align 64, !tbaa !26, !noalias !133
+  %3713 = fdiv <8 x double> %3710, %3712
+  %3714 = getelementptr inbounds nuw i8, ptr %3678, i64 1600
+  %3715 = load <8 x double>, ptr %3714, align 64, !tbaa !26, !noalias !133
+  %3716 = fsub <8 x double> %3715, %3713
+  %3717 = getelementptr inbounds nuw i8, ptr %3678, i64 4032
+  %3718 = load <8 x double>, ptr %3717, align 64, !tbaa !26, !noalias !133
+  %3719 = getelementptr inbounds nuw i8, ptr %3678, i64 7552
+  %3720 = load <8 x double>, ptr %3719, align 64, !tbaa !26, !noalias !133
+  %3721 = fsub <8 x double> %3718, %3720
+  %3722 = getelementptr inbounds nuw i8, ptr %3678, i64 3904
+  %3723 = load <8 x double>, ptr %3722, align 64, !tbaa !26, !noalias !133
+  %3724 = getelementptr inbounds nuw i8, ptr %3678, i64 2944
+  %3725 = load <8 x double>, ptr %3724, align 64, !tbaa !26, !noalias !133
+  %3726 = getelementptr inbounds nuw i8, ptr %3678, i64 8320
+  %3727 = load <8 x i64>, ptr %3726, align 64, !tbaa !26, !noalias !133
+  %3728 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3727)
+  %3729 = icmp eq i64 %3728, 0
+  br i1 %3729, label %3858, label %3730
 
-3729:                                             ; preds = %3673
-  %3730 = fcmp ogt <8 x double> %3720, %3715
-  %3731 = getelementptr inbounds nuw i8, ptr %3677, i64 7680
-  %3732 = load <8 x double>, ptr %3731, align 64, !tbaa !26, !noalias !133
-  %3733 = fcmp oeq <8 x double> %3732, zeroinitializer
-  %3734 = select <8 x i1> %3733, <8 x i1> %3730, <8 x i1> zeroinitializer
-  %3735 = select <8 x i1> %3734, <8 x i64> %3726, <8 x i64> zeroinitializer
-  %3736 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3735)
-  %3737 = icmp eq i64 %3736, 0
-  br i1 %3737, label %3810, label %3738
+3730:                                             ; preds = %3674
+  %3731 = fcmp ogt <8 x double> %3721, %3716
+  %3732 = getelementptr inbounds nuw i8, ptr %3678, i64 7680
+  %3733 = load <8 x double>, ptr %3732, align 64, !tbaa !26, !noalias !133
+  %3734 = fcmp oeq <8 x double> %3733, zeroinitializer
+  %3735 = select <8 x i1> %3734, <8 x i1> %3731, <8 x i1> zeroinitializer
+  %3736 = select <8 x i1> %3735, <8 x i64> %3727, <8 x i64> zeroinitializer
+  %3737 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3736)
+  %3738 = icmp eq i64 %3737, 0
+  br i1 %3738, label %3811, label %3739
 
-3738:                                             ; preds = %3729
-  %3739 = fsub <8 x double> %3720, %3715
-  %3740 = getelementptr inbounds nuw i8, ptr %3677, i64 832
-  %3741 = load <8 x double>, ptr %3740, align 64, !tbaa !26, !noalias !133
-  %3742 = fdiv <8 x double> %3739, %3741
-  %3743 = getelementptr inbounds nuw i8, ptr %3677, i64 8552
-  %3744 = load ptr, ptr %3743, align 8, !tbaa !69, !noalias !133
-  %3745 = load i64, ptr %141, align 16, !tbaa !21, !noalias !133
-  %3746 = add nsw i64 %3745, -1
-  %3747 = getelementptr inbounds <8 x double>, ptr %3744, i64 %3746
-  %3748 = load <8 x double>, ptr %3747, align 64, !tbaa !26, !noalias !133
-  %3749 = icmp sgt i64 %3745, 1
-  br i1 %3749, label %3750, label %3802
+3739:                                             ; preds = %3730
+  %3740 = fsub <8 x double> %3721, %3716
+  %3741 = getelementptr inbounds nuw i8, ptr %3678, i64 832
+  %3742 = load <8 x double>, ptr %3741, align 64, !tbaa !26, !noalias !133
+  %3743 = fdiv <8 x double> %3740, %3742
+  %3744 = getelementptr inbounds nuw i8, ptr %3678, i64 8552
+  %3745 = load ptr, ptr %3744, align 8, !tbaa !69, !noalias !133
+  %3746 = load i64, ptr %141, align 16, !tbaa !21, !noalias !133
+  %3747 = add nsw i64 %3746, -1
+  %3748 = getelementptr inbounds <8 x double>, ptr %3745, i64 %3747
+  %3749 = load <8 x double>, ptr %3748, align 64, !tbaa !26, !noalias !133
+  %3750 = icmp sgt i64 %3746, 1
+  br i1 %3750, label %3751, label %3803
 
-3750:                                             ; preds = %3738
-  %3751 = getelementptr inbounds nuw i8, ptr %3677, i64 8512
-  %3752 = load i64, ptr %3751, align 64, !tbaa !31, !noalias !133
-  %3753 = getelementptr inbounds nuw i8, ptr %3677, i64 4672
-  %3754 = getelementptr inbounds nuw i8, ptr %3677, i64 1536
-  %3755 = getelementptr inbounds nuw i8, ptr %3677, i64 8608
-  br label %3756
+3751:                                             ; preds = %3739
+  %3752 = getelementptr inbounds nuw i8, ptr %3678, i64 8512
+  %3753 = load i64, ptr %3752, align 64, !tbaa !31, !noalias !133
+  %3754 = getelementptr inbounds nuw i8, ptr %3678, i64 4672
+  %3755 = getelementptr inbounds nuw i8, ptr %3678, i64 1536
+  %3756 = getelementptr inbounds nuw i8, ptr %3678, i64 8608
+  br label %3757
 
-3756:                                             ; preds = %3750, %3799
-  %3757 = phi <8 x double> [ %3722, %3750 ], [ %3794, %3799 ]
-  %3758 = phi i64 [ %3746, %3750 ], [ %3800, %3799 ]
-  %3759 = phi <8 x double> [ %3748, %3750 ], [ %3782, %3799 ]
-  %3760 = phi <8 x i64> [ %3735, %3750 ], [ %3786, %3799 ]
-  %3761 = phi <8 x double> [ %3742, %3750 ], [ %3793, %3799 ]
-  %3762 = icmp slt i64 %3758, %3752
-  br i1 %3762, label %3763, label %3769
+3757:                                             ; preds = %3751, %3800
+  %3758 = phi <8 x double> [ %3723, %3751 ], [ %3795, %3800 ]
+  %3759 = phi i64 [ %3747, %3751 ], [ %3801, %3800 ]
+  %3760 = phi <8 x double> [ %3749, %3751 ], [ %3783, %3800 ]
+  %3761 = phi <8 x i64> [ %3736, %3751 ], [ %3787, %3800 ]
+  %3762 = phi <8 x double> [ %3743, %3751 ], [ %3794, %3800 ]
+  %3763 = icmp slt i64 %3759, %3753
+  br i1 %3763, label %3764, label %3770
 
-3763:                                             ; preds = %3756
-  %3764 = load ptr, ptr %3755, align 32, !tbaa !74, !noalias !133
-  %3765 = getelementptr inbounds nuw <8 x double>, ptr %3764, i64 %3758
-  %3766 = load <8 x double>, ptr %3765, align 64, !tbaa !26, !noalias !133
-  %3767 = load <8 x double>, ptr %3754, align 64, !tbaa !26, !noalias !133
-  %3768 = fmul <8 x double> %3766, %3767
-  br label %3777
+3764:                                             ; preds = %3757
+  %3765 = load ptr, ptr %3756, align 32, !tbaa !74, !noalias !133
+  %3766 = getelementptr inbounds nuw <8 x double>, ptr %3765, i64 %3759
+  %3767 = load <8 x double>, ptr %3766, align 64, !tbaa !26, !noalias !133
+  %3768 = load <8 x double>, ptr %3755, align 64, !tbaa !26, !noalias !133
+  %3769 = fmul <8 x double> %3767, %3768
+  br label %3778
 
-3769:                                             ; preds = %3756
-  %3770 = load <8 x double>, ptr %3753, align 64, !tbaa !26, !noalias !133
+3770:                                             ; preds = %3757
   %3771 = load <8 x double>, ptr %3754, align 64, !tbaa !26, !noalias !133
-  %3772 = load ptr, ptr %3755, align 32, !tbaa !74, !noalias !133
-  %3773 = getelementptr inbounds nuw <8 x double>, ptr %3772, i64 %3758
-  %3774 = load <8 x double>, ptr %3773, align 64, !tbaa !26, !noalias !133
-  %3775 = fsub <8 x double> %3770, %3771
-  %3776 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3774, <8 x double> %3775, <8 x double> %3771)
-  br label %3777
+  %3772 = load <8 x double>, ptr %3755, align 64, !tbaa !26, !noalias !133
+  %3773 = load ptr, ptr %3756, align 32, !tbaa !74, !noalias !133
+  %3774 = getelementptr inbounds nuw <8 x double>, ptr %3773, i64 %3759
+  %3775 = load <8 x double>, ptr %3774, align 64, !tbaa !26, !noalias !133
+  %3776 = fsub <8 x double> %3771, %3772
+  %3777 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3775, <8 x double> %3776, <8 x double> %3772)
+  br label %3778
 
-3777:                                             ; preds = %3769, %3763
-  %3778 = phi <8 x double> [ %3768, %3763 ], [ %3776, %3769 ]
-  %3779 = getelementptr inbounds nuw <8 x double>, ptr %3744, i64 %3758
-  %3780 = load <8 x double>, ptr %3779, align 64, !tbaa !26, !noalias !133
-  %3781 = icmp eq <8 x i64> %3760, zeroinitializer
-  %3782 = select <8 x i1> %3781, <8 x double> %3759, <8 x double> %3780
-  %3783 = fsub <8 x double> %3757, %3778
-  %3784 = fmul <8 x double> %3783, %3782
-  %3785 = fcmp olt <8 x double> %3784, %3761
-  %3786 = select <8 x i1> %3785, <8 x i64> %3760, <8 x i64> zeroinitializer
-  %3787 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3786)
-  %3788 = icmp eq i64 %3787, 0
-  br i1 %3788, label %3802, label %3789
+3778:                                             ; preds = %3770, %3764
+  %3779 = phi <8 x double> [ %3769, %3764 ], [ %3777, %3770 ]
+  %3780 = getelementptr inbounds nuw <8 x double>, ptr %3745, i64 %3759
+  %3781 = load <8 x double>, ptr %3780, align 64, !tbaa !26, !noalias !133
+  %3782 = icmp eq <8 x i64> %3761, zeroinitializer
+  %3783 = select <8 x i1> %3782, <8 x double> %3760, <8 x double> %3781
+  %3784 = fsub <8 x double> %3758, %3779
+  %3785 = fmul <8 x double> %3784, %3783
+  %3786 = fcmp olt <8 x double> %3785, %3762
+  %3787 = select <8 x i1> %3786, <8 x i64> %3761, <8 x i64> zeroinitializer
+  %3788 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3787)
+  %3789 = icmp eq i64 %3788, 0
+  br i1 %3789, label %3803, label %3790
 
-3789:                                             ; preds = %3777
-  %3790 = fneg <8 x double> %3782
-  %3791 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3790, <8 x double> %3783, <8 x double> %3761)
-  %3792 = icmp eq <8 x i64> %3786, zeroinitializer
-  %3793 = select <8 x i1> %3792, <8 x double> %3761, <8 x double> %3791
-  %3794 = select <8 x i1> %3792, <8 x double> %3757, <8 x double> %3778
-  %3795 = icmp eq i64 %3758, 1
-  br i1 %3795, label %3796, label %3799
+3790:                                             ; preds = %3778
+  %3791 = fneg <8 x double> %3783
+  %3792 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3791, <8 x double> %3784, <8 x double> %3762)
+  %3793 = icmp eq <8 x i64> %3787, zeroinitializer
+  %3794 = select <8 x i1> %3793, <8 x double> %3762, <8 x double> %3792
+  %3795 = select <8 x i1> %3793, <8 x double> %3758, <8 x double> %3779
+  %3796 = icmp eq i64 %3759, 1
+  br i1 %3796, label %3797, label %3800
 
-3796:                                             ; preds = %3789
-  %3797 = load <8 x double>, ptr %3744, align 64, !tbaa !26, !noalias !133
-  %3798 = select <8 x i1> %3792, <8 x double> %3782, <8 x double> %3797
-  br label %3802
+3797:                                             ; preds = %3790
+  %3798 = load <8 x double>, ptr %3745, align 64, !tbaa !26, !noalias !133
+  %3799 = select <8 x i1> %3793, <8 x double> %3783, <8 x double> %3798
+  br label %3803
 
-3799:                                             ; preds = %3789
-  %3800 = add nsw i64 %3758, -1
-  %3801 = icmp sgt i64 %3758, 1
-  br i1 %3801, label %3756, label %3802, !llvm.loop !75
+3800:                                             ; preds = %3790
+  %3801 = add nsw i64 %3759, -1
+  %3802 = icmp sgt i64 %3759, 1
+  br i1 %3802, label %3757, label %3803, !llvm.loop !75
 
-3802:                                             ; preds = %3799, %3777, %3796, %3738
-  %3803 = phi <8 x double> [ %3742, %3738 ], [ %3793, %3796 ], [ %3761, %3777 ], [ %3793, %3799 ]
-  %3804 = phi <8 x double> [ %3722, %3738 ], [ %3794, %3796 ], [ %3757, %3777 ], [ %3794, %3799 ]
-  %3805 = phi <8 x double> [ %3748, %3738 ], [ %3798, %3796 ], [ %3782, %3777 ], [ %3782, %3799 ]
-  %3806 = fdiv <8 x double> %3803, %3805
-  %3807 = fsub <8 x double> %3804, %3806
-  %3808 = icmp eq <8 x i64> %3735, zeroinitializer
-  %3809 = select <8 x i1> %3808, <8 x double> %3722, <8 x double> %3807
-  br label %3810
+3803:                                             ; preds = %3800, %3778, %3797, %3739
+  %3804 = phi <8 x double> [ %3743, %3739 ], [ %3794, %3797 ], [ %3762, %3778 ], [ %3794, %3800 ]
+  %3805 = phi <8 x double> [ %3723, %3739 ], [ %3795, %3797 ], [ %3758, %3778 ], [ %3795, %3800 ]
+  %3806 = phi <8 x double> [ %3749, %3739 ], [ %3799, %3797 ], [ %3783, %3778 ], [ %3783, %3800 ]
+  %3807 = fdiv <8 x double> %3804, %3806
+  %3808 = fsub <8 x double> %3805, %3807
+  %3809 = icmp eq <8 x i64> %3736, zeroinitializer
+  %3810 = select <8 x i1> %3809, <8 x double> %3723, <8 x double> %3808
+  br label %3811
 
-3810:                                             ; preds = %3802, %3729
-  %3811 = phi <8 x double> [ %3809, %3802 ], [ %3722, %3729 ]
-  %3812 = getelementptr inbounds nuw i8, ptr %3677, i64 2560
-  %3813 = load <8 x double>, ptr %3812, align 64, !tbaa !26, !noalias !133
-  %3814 = getelementptr inbounds nuw i8, ptr %3677, i64 2624
-  %3815 = load <8 x double>, ptr %3814, align 64, !tbaa !26, !noalias !133
-  %3816 = getelementptr inbounds nuw i8, ptr %3677, i64 2688
-  %3817 = load <8 x double>, ptr %3816, align 64, !tbaa !26, !noalias !133
-  %3818 = getelementptr inbounds nuw i8, ptr %3677, i64 2752
-  %3819 = load <8 x double>, ptr %3818, align 64, !tbaa !26, !noalias !133
-  %3820 = load <8 x double>, ptr %3677, align 64, !tbaa !26, !noalias !133
-  %3821 = fmul <8 x double> %3820, splat (double 2.000000e-05)
-  br label %3822
+3811:                                             ; preds = %3803, %3730
+  %3812 = phi <8 x double> [ %3810, %3803 ], [ %3723, %3730 ]
+  %3813 = getelementptr inbounds nuw i8, ptr %3678, i64 2560
+  %3814 = load <8 x double>, ptr %3813, align 64, !tbaa !26, !noalias !133
+  %3815 = getelementptr inbounds nuw i8, ptr %3678, i64 2624
+  %3816 = load <8 x double>, ptr %3815, align 64, !tbaa !26, !noalias !133
+  %3817 = getelementptr inbounds nuw i8, ptr %3678, i64 2688
+  %3818 = load <8 x double>, ptr %3817, align 64, !tbaa !26, !noalias !133
+  %3819 = getelementptr inbounds nuw i8, ptr %3678, i64 2752
+  %3820 = load <8 x double>, ptr %3819, align 64, !tbaa !26, !noalias !133
+  %3821 = load <8 x double>, ptr %3678, align 64, !tbaa !26, !noalias !133
+  %3822 = fmul <8 x double> %3821, splat (double 2.000000e-05)
+  br label %3823
 
-3822:                                             ; preds = %3810, %3822
-  %3823 = phi <8 x i64> [ splat (i64 -1), %3810 ], [ %3840, %3822 ]
-  %3824 = phi i32 [ 0, %3810 ], [ %3841, %3822 ]
-  %3825 = phi <8 x double> [ %3724, %3810 ], [ %3837, %3822 ]
-  %3826 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3825, <8 x double> %3819, <8 x double> %3817)
-  %3827 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3825, <8 x double> %3826, <8 x double> %3815)
-  %3828 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3825, <8 x double> %3827, <8 x double> %3813)
-  %3829 = fsub <8 x double> %3828, %3811
-  %3830 = fmul <8 x double> %3825, splat (double 3.000000e+00)
-  %3831 = fmul <8 x double> %3830, %3819
-  %3832 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3817, <8 x double> splat (double 2.000000e+00), <8 x double> %3831)
-  %3833 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3825, <8 x double> %3832, <8 x double> %3815)
-  %3834 = fdiv <8 x double> %3829, %3833
-  %3835 = fsub <8 x double> %3825, %3834
-  %3836 = icmp eq <8 x i64> %3823, zeroinitializer
-  %3837 = select <8 x i1> %3836, <8 x double> %3825, <8 x double> %3835
-  %3838 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3834)
-  %3839 = fcmp oge <8 x double> %3838, %3821
-  %3840 = select <8 x i1> %3839, <8 x i64> %3823, <8 x i64> zeroinitializer
-  %3841 = add nuw nsw i32 %3824, 1
-  %3842 = icmp samesign ult i32 %3824, 3
-  %3843 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3840)
-  %3844 = icmp ne i64 %3843, 0
-  %3845 = select i1 %3842, i1 %3844, i1 false
-  br i1 %3845, label %3822, label %3846, !llvm.loop !76
+3823:                                             ; preds = %3811, %3823
+  %3824 = phi <8 x i64> [ splat (i64 -1), %3811 ], [ %3841, %3823 ]
+  %3825 = phi i32 [ 0, %3811 ], [ %3842, %3823 ]
+  %3826 = phi <8 x double> [ %3725, %3811 ], [ %3838, %3823 ]
+  %3827 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3826, <8 x double> %3820, <8 x double> %3818)
+  %3828 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3826, <8 x double> %3827, <8 x double> %3816)
+  %3829 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3826, <8 x double> %3828, <8 x double> %3814)
+  %3830 = fsub <8 x double> %3829, %3812
+  %3831 = fmul <8 x double> %3826, splat (double 3.000000e+00)
+  %3832 = fmul <8 x double> %3831, %3820
+  %3833 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3818, <8 x double> splat (double 2.000000e+00), <8 x double> %3832)
+  %3834 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3826, <8 x double> %3833, <8 x double> %3816)
+  %3835 = fdiv <8 x double> %3830, %3834
+  %3836 = fsub <8 x double> %3826, %3835
+  %3837 = icmp eq <8 x i64> %3824, zeroinitializer
+  %3838 = select <8 x i1> %3837, <8 x double> %3826, <8 x double> %3836
+  %3839 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3835)
+  %3840 = fcmp oge <8 x double> %3839, %3822
+  %3841 = select <8 x i1> %3840, <8 x i64> %3824, <8 x i64> zeroinitializer
+  %3842 = add nuw nsw i32 %3825, 1
+  %3843 = icmp samesign ult i32 %3825, 3
+  %3844 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3841)
+  %3845 = icmp ne i64 %3844, 0
+  %3846 = select i1 %3843, i1 %3845, i1 false
+  br i1 %3846, label %3823, label %3847, !llvm.loop !76
 
-3846:                                             ; preds = %3822
-  %3847 = fmul <8 x double> %3820, splat (double 2.800000e-01)
-  %3848 = fcmp ogt <8 x double> %3837, %3847
-  %3849 = select <8 x i1> %3848, <8 x double> %3837, <8 x double> %3847
-  %3850 = fcmp olt <8 x double> %3849, %3820
-  %3851 = select <8 x i1> %3850, <8 x double> %3849, <8 x double> %3820
-  %3852 = icmp eq <8 x i64> %3726, zeroinitializer
-  %3853 = select <8 x i1> %3852, <8 x double> %3724, <8 x double> %3851
-  %3854 = fcmp olt <8 x double> %3720, %3715
-  %3855 = select <8 x i1> %3852, <8 x i1> splat (i1 true), <8 x i1> %3854
-  %3856 = select <8 x i1> %3855, <8 x double> %3720, <8 x double> %3715
-  br label %3857
+3847:                                             ; preds = %3823
+  %3848 = fmul <8 x double> %3821, splat (double 2.800000e-01)
+  %3849 = fcmp ogt <8 x double> %3838, %3848
+  %3850 = select <8 x i1> %3849, <8 x double> %3838, <8 x double> %3848
+  %3851 = fcmp olt <8 x double> %3850, %3821
+  %3852 = select <8 x i1> %3851, <8 x double> %3850, <8 x double> %3821
+  %3853 = icmp eq <8 x i64> %3727, zeroinitializer
+  %3854 = select <8 x i1> %3853, <8 x double> %3725, <8 x double> %3852
+  %3855 = fcmp olt <8 x double> %3721, %3716
+  %3856 = select <8 x i1> %3853, <8 x i1> splat (i1 true), <8 x i1> %3855
+  %3857 = select <8 x i1> %3856, <8 x double> %3721, <8 x double> %3716
+  br label %3858
 
-3857:                                             ; preds = %3846, %3673
-  %3858 = phi <8 x double> [ %3856, %3846 ], [ %3720, %3673 ]
-  %3859 = phi <8 x double> [ %3853, %3846 ], [ %3724, %3673 ]
-  %3860 = phi <8 x double> [ %3811, %3846 ], [ %3722, %3673 ]
-  %3861 = fsub <8 x double> %3715, %3858
-  %3862 = fsub <8 x double> %3859, %3724
-  %3863 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3862)
-  %3864 = getelementptr inbounds nuw i8, ptr %3677, i64 3072
-  %3865 = load <8 x double>, ptr %3864, align 64, !tbaa !26
-  %3866 = fsub <8 x double> %3861, %3865
-  %3867 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3866)
-  %3868 = getelementptr inbounds nuw i8, ptr %3677, i64 832
-  %3869 = load <8 x double>, ptr %3868, align 64, !tbaa !26
-  %3870 = fdiv <8 x double> %3867, %3869
-  %3871 = icmp eq <8 x i64> %3726, zeroinitializer
-  %3872 = select <8 x i1> %3871, <8 x double> %3870, <8 x double> %3863
-  br i1 %3728, label %3895, label %3873
+3858:                                             ; preds = %3847, %3674
+  %3859 = phi <8 x double> [ %3857, %3847 ], [ %3721, %3674 ]
+  %3860 = phi <8 x double> [ %3854, %3847 ], [ %3725, %3674 ]
+  %3861 = phi <8 x double> [ %3812, %3847 ], [ %3723, %3674 ]
+  %3862 = fsub <8 x double> %3716, %3859
+  %3863 = fsub <8 x double> %3860, %3725
+  %3864 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3863)
+  %3865 = getelementptr inbounds nuw i8, ptr %3678, i64 3072
+  %3866 = load <8 x double>, ptr %3865, align 64, !tbaa !26
+  %3867 = fsub <8 x double> %3862, %3866
+  %3868 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3867)
+  %3869 = getelementptr inbounds nuw i8, ptr %3678, i64 832
+  %3870 = load <8 x double>, ptr %3869, align 64, !tbaa !26
+  %3871 = fdiv <8 x double> %3868, %3870
+  %3872 = icmp eq <8 x i64> %3727, zeroinitializer
+  %3873 = select <8 x i1> %3872, <8 x double> %3871, <8 x double> %3864
+  br i1 %3729, label %3896, label %3874
 
-3873:                                             ; preds = %3857
-  %3874 = getelementptr inbounds nuw i8, ptr %3677, i64 7104
-  %3875 = load <8 x double>, ptr %3874, align 64, !tbaa !26
-  %3876 = fmul <8 x double> %3875, splat (double 2.000000e+00)
-  %3877 = getelementptr inbounds nuw i8, ptr %3677, i64 384
-  %3878 = load <8 x double>, ptr %3877, align 64, !tbaa !26
-  %3879 = getelementptr inbounds nuw i8, ptr %3677, i64 448
-  %3880 = load <8 x double>, ptr %3879, align 64, !tbaa !26
-  %3881 = getelementptr inbounds nuw i8, ptr %3677, i64 512
-  %3882 = load <8 x double>, ptr %3881, align 64, !tbaa !26
-  %3883 = fmul <8 x double> %3684, %3882
-  %3884 = fmul <8 x double> %3883, splat (double 0x3FD5555555555555)
-  %3885 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3880, <8 x double> splat (double 5.000000e-01), <8 x double> %3884)
-  %3886 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3684, <8 x double> %3885, <8 x double> %3878)
-  %3887 = fmul <8 x double> %3684, %3886
-  %3888 = getelementptr inbounds nuw i8, ptr %3677, i64 768
-  %3889 = load <8 x double>, ptr %3888, align 64, !tbaa !26
-  %3890 = fneg <8 x double> %3889
-  %3891 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3890, <8 x double> %3684, <8 x double> %3887)
-  %3892 = fmul <8 x double> %3876, %3891
-  %3893 = fsub <8 x double> %3697, %3892
-  %3894 = select <8 x i1> %3871, <8 x double> %3697, <8 x double> %3893
-  br label %3895
+3874:                                             ; preds = %3858
+  %3875 = getelementptr inbounds nuw i8, ptr %3678, i64 7104
+  %3876 = load <8 x double>, ptr %3875, align 64, !tbaa !26
+  %3877 = fmul <8 x double> %3876, splat (double 2.000000e+00)
+  %3878 = getelementptr inbounds nuw i8, ptr %3678, i64 384
+  %3879 = load <8 x double>, ptr %3878, align 64, !tbaa !26
+  %3880 = getelementptr inbounds nuw i8, ptr %3678, i64 448
+  %3881 = load <8 x double>, ptr %3880, align 64, !tbaa !26
+  %3882 = getelementptr inbounds nuw i8, ptr %3678, i64 512
+  %3883 = load <8 x double>, ptr %3882, align 64, !tbaa !26
+  %3884 = fmul <8 x double> %3685, %3883
+  %3885 = fmul <8 x double> %3884, splat (double 0x3FD5555555555555)
+  %3886 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3881, <8 x double> splat (double 5.000000e-01), <8 x double> %3885)
+  %3887 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3685, <8 x double> %3886, <8 x double> %3879)
+  %3888 = fmul <8 x double> %3685, %3887
+  %3889 = getelementptr inbounds nuw i8, ptr %3678, i64 768
+  %3890 = load <8 x double>, ptr %3889, align 64, !tbaa !26
+  %3891 = fneg <8 x double> %3890
+  %3892 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3891, <8 x double> %3685, <8 x double> %3888)
+  %3893 = fmul <8 x double> %3877, %3892
+  %3894 = fsub <8 x double> %3698, %3893
+  %3895 = select <8 x i1> %3872, <8 x double> %3698, <8 x double> %3894
+  br label %3896
 
-3895:                                             ; preds = %3857, %3873
-  %3896 = phi <8 x double> [ %3894, %3873 ], [ %3697, %3857 ]
-  %3897 = getelementptr inbounds nuw i8, ptr %3677, i64 3264
-  store <8 x double> %3712, ptr %3897, align 64, !tbaa !26
-  store <8 x double> %3861, ptr %3864, align 64, !tbaa !26
-  %3898 = getelementptr inbounds nuw i8, ptr %3677, i64 3136
-  store <8 x double> %3858, ptr %3898, align 64, !tbaa !26
-  %3899 = getelementptr inbounds nuw i8, ptr %3677, i64 3008
-  %3900 = load <8 x double>, ptr %3899, align 64, !tbaa !26
-  %3901 = select <8 x i1> %3871, <8 x double> %3900, <8 x double> %3860
-  store <8 x double> %3901, ptr %3899, align 64, !tbaa !26
-  %3902 = select <8 x i1> %3871, <8 x double> %3724, <8 x double> %3859
-  store <8 x double> %3902, ptr %3723, align 64, !tbaa !26
-  %3903 = getelementptr inbounds nuw i8, ptr %3677, i64 3520
-  store <8 x double> %3681, ptr %3903, align 64, !tbaa !26
-  %3904 = getelementptr inbounds nuw i8, ptr %3677, i64 3584
-  store <8 x double> %3684, ptr %3904, align 64, !tbaa !26
-  %3905 = getelementptr inbounds nuw i8, ptr %3677, i64 3200
-  %3906 = load <8 x double>, ptr %3905, align 64, !tbaa !26
-  %3907 = getelementptr inbounds nuw i8, ptr %3677, i64 5888
-  %3908 = load <8 x double>, ptr %3907, align 64, !tbaa !26
-  %3909 = fsub <8 x double> %3908, %3684
-  %3910 = getelementptr inbounds nuw i8, ptr %3677, i64 8256
-  %3911 = load <8 x double>, ptr %3910, align 64, !tbaa !26
-  %3912 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3906, <8 x double> %3911, <8 x double> splat (double 1.000000e+00))
-  %3913 = fdiv <8 x double> %3909, %3912
-  %3914 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3684, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %3915 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3684, <8 x double> %3914, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %3916 = fneg <8 x double> %3679
-  %3917 = fmul <8 x double> %3915, %3916
-  %3918 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3906, <8 x double> %3913, <8 x double> %3917)
-  %3919 = getelementptr inbounds nuw i8, ptr %3677, i64 3456
-  store <8 x double> %3918, ptr %3919, align 64, !tbaa !26
-  %3920 = getelementptr inbounds nuw i8, ptr %3677, i64 6784
-  %3921 = load <8 x double>, ptr %3920, align 64, !tbaa !26
-  %3922 = fsub <8 x double> %3908, %3921
-  %3923 = fsub <8 x double> %3922, %3913
-  %3924 = getelementptr inbounds nuw i8, ptr %3677, i64 3648
-  store <8 x double> %3923, ptr %3924, align 64, !tbaa !26
-  %3925 = getelementptr inbounds nuw i8, ptr %3677, i64 7360
-  %3926 = load <8 x double>, ptr %3925, align 64, !tbaa !26
-  %3927 = getelementptr inbounds nuw i8, ptr %3677, i64 7424
-  %3928 = load <8 x double>, ptr %3927, align 64, !tbaa !26
-  %3929 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3926, <8 x double> %3684, <8 x double> %3928)
-  %3930 = getelementptr inbounds nuw i8, ptr %3677, i64 6720
-  %3931 = load <8 x double>, ptr %3930, align 64, !tbaa !26
-  %3932 = getelementptr inbounds nuw i8, ptr %3677, i64 4224
-  %3933 = load <8 x double>, ptr %3932, align 64, !tbaa !26
-  %3934 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3702, <8 x double> %3933, <8 x double> %3931)
-  %3935 = getelementptr inbounds nuw i8, ptr %3677, i64 5120
-  %3936 = load <8 x double>, ptr %3935, align 64, !tbaa !26
-  %3937 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3708, <8 x double> %3936, <8 x double> %3934)
-  %3938 = fdiv <8 x double> %3937, %3711
-  %3939 = getelementptr inbounds nuw i8, ptr %3677, i64 3328
-  store <8 x double> %3938, ptr %3939, align 64, !tbaa !26
-  %3940 = getelementptr inbounds nuw i8, ptr %3677, i64 4288
-  %3941 = load <8 x double>, ptr %3940, align 64, !tbaa !26
-  %3942 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3702, <8 x double> %3941, <8 x double> %3896)
-  %3943 = getelementptr inbounds nuw i8, ptr %3677, i64 5184
-  %3944 = load <8 x double>, ptr %3943, align 64, !tbaa !26
-  %3945 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3708, <8 x double> %3944, <8 x double> %3942)
-  %3946 = fdiv <8 x double> %3945, %3711
-  %3947 = getelementptr inbounds nuw i8, ptr %3677, i64 3392
-  store <8 x double> %3946, ptr %3947, align 64, !tbaa !26
-  %3948 = getelementptr inbounds nuw i8, ptr %3677, i64 4608
-  %3949 = load <8 x double>, ptr %3948, align 64, !tbaa !26
-  %3950 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3702, <8 x double> %3949, <8 x double> %3929)
-  %3951 = getelementptr inbounds nuw i8, ptr %3677, i64 5504
-  %3952 = load <8 x double>, ptr %3951, align 64, !tbaa !26
-  %3953 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3708, <8 x double> %3952, <8 x double> %3950)
-  %3954 = fdiv <8 x double> %3953, %3711
-  %3955 = getelementptr inbounds nuw i8, ptr %3677, i64 3712
-  store <8 x double> %3954, ptr %3955, align 64, !tbaa !26
-  %3956 = fcmp ogt <8 x double> %3675, %3872
-  %3957 = select <8 x i1> %3956, <8 x double> %3675, <8 x double> %3872
-  %3958 = add nuw nsw i64 %3674, 1
-  %3959 = load i64, ptr %178, align 8, !tbaa !20
-  %3960 = icmp slt i64 %3958, %3959
-  br i1 %3960, label %3673, label %3961, !llvm.loop !136
+3896:                                             ; preds = %3858, %3874
+  %3897 = phi <8 x double> [ %3895, %3874 ], [ %3698, %3858 ]
+  %3898 = getelementptr inbounds nuw i8, ptr %3678, i64 3264
+  store <8 x double> %3713, ptr %3898, align 64, !tbaa !26
+  store <8 x double> %3862, ptr %3865, align 64, !tbaa !26
+  %3899 = getelementptr inbounds nuw i8, ptr %3678, i64 3136
+  store <8 x double> %3859, ptr %3899, align 64, !tbaa !26
+  %3900 = getelementptr inbounds nuw i8, ptr %3678, i64 3008
+  %3901 = load <8 x double>, ptr %3900, align 64, !tbaa !26
+  %3902 = select <8 x i1> %3872, <8 x double> %3901, <8 x double> %3861
+  store <8 x double> %3902, ptr %3900, align 64, !tbaa !26
+  %3903 = select <8 x i1> %3872, <8 x double> %3725, <8 x double> %3860
+  store <8 x double> %3903, ptr %3724, align 64, !tbaa !26
+  %3904 = getelementptr inbounds nuw i8, ptr %3678, i64 3520
+  store <8 x double> %3682, ptr %3904, align 64, !tbaa !26
+  %3905 = getelementptr inbounds nuw i8, ptr %3678, i64 3584
+  store <8 x double> %3685, ptr %3905, align 64, !tbaa !26
+  %3906 = getelementptr inbounds nuw i8, ptr %3678, i64 3200
+  %3907 = load <8 x double>, ptr %3906, align 64, !tbaa !26
+  %3908 = getelementptr inbounds nuw i8, ptr %3678, i64 5888
+  %3909 = load <8 x double>, ptr %3908, align 64, !tbaa !26
+  %3910 = fsub <8 x double> %3909, %3685
+  %3911 = getelementptr inbounds nuw i8, ptr %3678, i64 8256
+  %3912 = load <8 x double>, ptr %3911, align 64, !tbaa !26
+  %3913 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3907, <8 x double> %3912, <8 x double> splat (double 1.000000e+00))
+  %3914 = fdiv <8 x double> %3910, %3913
+  %3915 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3685, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %3916 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3685, <8 x double> %3915, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %3917 = fneg <8 x double> %3680
+  %3918 = fmul <8 x double> %3916, %3917
+  %3919 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3907, <8 x double> %3914, <8 x double> %3918)
+  %3920 = getelementptr inbounds nuw i8, ptr %3678, i64 3456
+  store <8 x double> %3919, ptr %3920, align 64, !tbaa !26
+  %3921 = getelementptr inbounds nuw i8, ptr %3678, i64 6784
+  %3922 = load <8 x double>, ptr %3921, align 64, !tbaa !26
+  %3923 = fsub <8 x double> %3909, %3922
+  %3924 = fsub <8 x double> %3923, %3914
+  %3925 = getelementptr inbounds nuw i8, ptr %3678, i64 3648
+  store <8 x double> %3924, ptr %3925, align 64, !tbaa !26
+  %3926 = getelementptr inbounds nuw i8, ptr %3678, i64 7360
+  %3927 = load <8 x double>, ptr %3926, align 64, !tbaa !26
+  %3928 = getelementptr inbounds nuw i8, ptr %3678, i64 7424
+  %3929 = load <8 x double>, ptr %3928, align 64, !tbaa !26
+  %3930 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3927, <8 x double> %3685, <8 x double> %3929)
+  %3931 = getelementptr inbounds nuw i8, ptr %3678, i64 6720
+  %3932 = load <8 x double>, ptr %3931, align 64, !tbaa !26
+  %3933 = getelementptr inbounds nuw i8, ptr %3678, i64 4224
+  %3934 = load <8 x double>, ptr %3933, align 64, !tbaa !26
+  %3935 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3703, <8 x double> %3934, <8 x double> %3932)
+  %3936 = getelementptr inbounds nuw i8, ptr %3678, i64 5120
+  %3937 = load <8 x double>, ptr %3936, align 64, !tbaa !26
+  %3938 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3709, <8 x double> %3937, <8 x double> %3935)
+  %3939 = fdiv <8 x double> %3938, %3712
+  %3940 = getelementptr inbounds nuw i8, ptr %3678, i64 3328
+  store <8 x double> %3939, ptr %3940, align 64, !tbaa !26
+  %3941 = getelementptr inbounds nuw i8, ptr %3678, i64 4288
+  %3942 = load <8 x double>, ptr %3941, align 64, !tbaa !26
+  %3943 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3703, <8 x double> %3942, <8 x double> %3897)
+  %3944 = getelementptr inbounds nuw i8, ptr %3678, i64 5184
+  %3945 = load <8 x double>, ptr %3944, align 64, !tbaa !26
+  %3946 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3709, <8 x double> %3945, <8 x double> %3943)
+  %3947 = fdiv <8 x double> %3946, %3712
+  %3948 = getelementptr inbounds nuw i8, ptr %3678, i64 3392
+  store <8 x double> %3947, ptr %3948, align 64, !tbaa !26
+  %3949 = getelementptr inbounds nuw i8, ptr %3678, i64 4608
+  %3950 = load <8 x double>, ptr %3949, align 64, !tbaa !26
+  %3951 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3703, <8 x double> %3950, <8 x double> %3930)
+  %3952 = getelementptr inbounds nuw i8, ptr %3678, i64 5504
+  %3953 = load <8 x double>, ptr %3952, align 64, !tbaa !26
+  %3954 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3709, <8 x double> %3953, <8 x double> %3951)
+  %3955 = fdiv <8 x double> %3954, %3712
+  %3956 = getelementptr inbounds nuw i8, ptr %3678, i64 3712
+  store <8 x double> %3955, ptr %3956, align 64, !tbaa !26
+  %3957 = fcmp ogt <8 x double> %3676, %3873
+  %3958 = select <8 x i1> %3957, <8 x double> %3676, <8 x double> %3873
+  %3959 = add nuw nsw i64 %3675, 1
+  %3960 = load i64, ptr %178, align 8, !tbaa !20
+  %3961 = icmp slt i64 %3959, %3960
+  br i1 %3961, label %3674, label %3962, !llvm.loop !136
 
-3961:                                             ; preds = %3895, %3477
-  %3962 = phi <8 x double> [ zeroinitializer, %3477 ], [ %3957, %3895 ]
-  %3963 = load <8 x double>, ptr %195, align 64, !tbaa !26
-  %3964 = fadd <8 x double> %3963, splat (double 1.000000e+00)
-  store <8 x double> %3964, ptr %195, align 64, !tbaa !26
-  %3965 = load <8 x i64>, ptr %132, align 64, !tbaa !26
-  %3966 = load <8 x double>, ptr %230, align 64, !tbaa !26
-  %3967 = fcmp olt <8 x double> %3962, %3966
-  %3968 = load i64, ptr %231, align 32, !tbaa !24
-  %3969 = sitofp i64 %3968 to double
-  %3970 = insertelement <8 x double> poison, double %3969, i64 0
-  %3971 = shufflevector <8 x double> %3970, <8 x double> poison, <8 x i32> zeroinitializer
-  %3972 = fcmp oge <8 x double> %3964, %3971
-  %3973 = or <8 x i1> %3967, %3972
-  %3974 = select <8 x i1> %3973, <8 x i64> %3965, <8 x i64> zeroinitializer
-  store <8 x i64> %3974, ptr %155, align 64, !tbaa !26
-  %3975 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3974)
-  %3976 = icmp eq i64 %3975, 0
-  br i1 %3976, label %549, label %3977, !llvm.loop !56
+3962:                                             ; preds = %3896, %3477
+  %3963 = phi <8 x double> [ zeroinitializer, %3477 ], [ %3958, %3896 ]
+  %3964 = phi i64 [ %3480, %3477 ], [ %3960, %3896 ]
+  %3965 = load <8 x double>, ptr %195, align 64, !tbaa !26
+  %3966 = fadd <8 x double> %3965, splat (double 1.000000e+00)
+  store <8 x double> %3966, ptr %195, align 64, !tbaa !26
+  %3967 = icmp sgt i64 %3964, 0
+  br i1 %3967, label %3968, label %3974
 
-3977:                                             ; preds = %3961
-  %3978 = load i64, ptr %178, align 8, !tbaa !20
-  %3979 = icmp sgt i64 %3978, 0
-  br i1 %3979, label %3980, label %3982
+3968:                                             ; preds = %3962
+  %3969 = load ptr, ptr %151, align 8, !tbaa !28
+  %3970 = load i64, ptr %141, align 16, !tbaa !21
+  %3971 = add nsw i64 %3970, -1
+  br label %3996
 
-3980:                                             ; preds = %3977
-  %3981 = icmp eq <8 x i64> %3974, zeroinitializer
-  br label %4287
+3972:                                             ; preds = %4022
+  %3973 = fcmp oeq <8 x double> %4037, zeroinitializer
+  br label %3974
 
-3982:                                             ; preds = %4335, %3977
-  %3983 = phi i64 [ %3978, %3977 ], [ %4341, %4335 ]
-  %3984 = load <8 x double>, ptr %183, align 64, !tbaa !26
-  %3985 = fadd <8 x double> %3984, splat (double 1.000000e+00)
-  %3986 = icmp eq <8 x i64> %3974, zeroinitializer
-  %3987 = select <8 x i1> %3986, <8 x double> %3984, <8 x double> %3985
-  store <8 x double> %3987, ptr %183, align 64, !tbaa !26
-  %3988 = fcmp ogt <8 x double> %3987, splat (double 4.000000e+01)
-  %3989 = select <8 x i1> %3988, <8 x i64> %3974, <8 x i64> zeroinitializer
-  %3990 = xor <8 x i64> %3989, %3974
-  %3991 = load <8 x double>, ptr %149, align 64, !tbaa !26
-  %3992 = fadd <8 x double> %3991, splat (double 1.000000e+00)
-  %3993 = icmp eq <8 x i64> %3989, zeroinitializer
-  %3994 = select <8 x i1> %3993, <8 x double> %3991, <8 x double> %3992
-  store <8 x double> %3994, ptr %149, align 64, !tbaa !26
-  %3995 = load <8 x double>, ptr %221, align 64, !tbaa !26
-  %3996 = load <8 x double>, ptr %232, align 64, !tbaa !26
-  %3997 = fsub <8 x double> %3995, %3996
-  %3998 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3997)
-  %3999 = load <8 x double>, ptr %233, align 64, !tbaa !26
-  %4000 = fmul <8 x double> %3999, splat (double 1.500000e+00)
-  %4001 = fcmp ogt <8 x double> %3998, %4000
-  %4002 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %4003 = fcmp ogt <8 x double> %4002, splat (double 2.000000e-03)
-  %4004 = load <8 x double>, ptr %197, align 64, !tbaa !26
-  %4005 = fcmp oeq <8 x double> %4004, zeroinitializer
-  %4006 = and <8 x i1> %4001, %4005
-  %4007 = and <8 x i1> %4003, %4006
-  %4008 = fdiv <8 x double> %3999, %3998
-  %4009 = select <8 x i1> %4007, <8 x i64> %3990, <8 x i64> zeroinitializer
-  %4010 = load <8 x double>, ptr %181, align 64, !tbaa !26
-  %4011 = fcmp ogt <8 x double> %4010, %4002
-  %4012 = select <8 x i1> %4011, <8 x double> %4010, <8 x double> %4002
-  %4013 = select <8 x i1> %4007, <8 x double> zeroinitializer, <8 x double> %4012
-  %4014 = icmp eq <8 x i64> %4009, zeroinitializer
-  %4015 = select <8 x i1> %4014, <8 x double> %4010, <8 x double> %4013
-  store <8 x double> %4015, ptr %181, align 64, !tbaa !26
-  %4016 = fcmp ogt <8 x double> %4008, splat (double 5.000000e-02)
-  %4017 = select <8 x i1> %4016, <8 x double> %4008, <8 x double> splat (double 5.000000e-02)
-  %4018 = fcmp olt <8 x double> %4017, splat (double 0x3FEE666666666666)
-  %4019 = select <8 x i1> %4018, <8 x double> %4017, <8 x double> splat (double 0x3FEE666666666666)
-  %4020 = fmul <8 x double> %4002, %4019
-  %4021 = fcmp ogt <8 x double> %4020, splat (double 0x3EB0C6F7A0B5ED8D)
-  %4022 = select <8 x i1> %4021, <8 x double> %4020, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %4023 = load <8 x double>, ptr %161, align 64, !tbaa !26
-  %4024 = select <8 x i1> %4014, <8 x double> %4023, <8 x double> %4022
-  store <8 x double> %4024, ptr %161, align 64, !tbaa !26
-  %4025 = load <8 x double>, ptr %146, align 64, !tbaa !26
-  %4026 = fadd <8 x double> %4025, splat (double 1.000000e+00)
-  %4027 = select <8 x i1> %4014, <8 x double> %4025, <8 x double> %4026
-  store <8 x double> %4027, ptr %146, align 64, !tbaa !26
-  %4028 = xor <8 x i64> %4009, %3990
-  %4029 = icmp sgt i64 %3983, 0
-  br i1 %4029, label %4030, label %4128
+3974:                                             ; preds = %3972, %3962
+  %3975 = phi <8 x i1> [ splat (i1 true), %3962 ], [ %3973, %3972 ]
+  %3976 = load i64, ptr %230, align 32, !tbaa !24
+  %3977 = sitofp i64 %3976 to double
+  %3978 = insertelement <8 x double> poison, double %3977, i64 0
+  %3979 = shufflevector <8 x double> %3978, <8 x double> poison, <8 x i32> zeroinitializer
+  %3980 = fcmp oge <8 x double> %3966, %3979
+  %3981 = and <8 x i1> %3975, %3980
+  %3982 = load <8 x i64>, ptr %132, align 64, !tbaa !26
+  %3983 = load <8 x double>, ptr %231, align 64, !tbaa !26
+  %3984 = fcmp olt <8 x double> %3963, %3983
+  %3985 = or <8 x i1> %3984, %3981
+  %3986 = fcmp oge <8 x double> %3966, splat (double 2.000000e+01)
+  %3987 = or <8 x i1> %3986, %3985
+  %3988 = select <8 x i1> %3987, <8 x i64> %3982, <8 x i64> zeroinitializer
+  store <8 x i64> %3988, ptr %155, align 64, !tbaa !26
+  %3989 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3988)
+  %3990 = icmp eq i64 %3989, 0
+  br i1 %3990, label %549, label %3991, !llvm.loop !56
 
-4030:                                             ; preds = %3982
-  %4031 = load ptr, ptr %151, align 8, !tbaa !28
-  %4032 = load <8 x double>, ptr %158, align 64, !tbaa !26
-  %4033 = load <8 x double>, ptr %159, align 64, !tbaa !26
-  %4034 = fcmp une <8 x double> %4032, %4033
-  %4035 = fcmp ule <8 x double> %4032, zeroinitializer
-  %4036 = or <8 x i1> %4035, %4034
-  %4037 = fcmp ogt <8 x double> %4002, splat (double 0x3E7AD7F29ABCAF48)
-  %4038 = fcmp ogt <8 x double> %4002, splat (double 1.000000e-05)
-  %4039 = fcmp ogt <8 x double> %4002, splat (double 1.000000e-04)
-  br label %4040
+3991:                                             ; preds = %3974
+  %3992 = load i64, ptr %178, align 8, !tbaa !20
+  %3993 = icmp sgt i64 %3992, 0
+  br i1 %3993, label %3994, label %4040
 
-4040:                                             ; preds = %4030, %4040
-  %4041 = phi i64 [ 0, %4030 ], [ %4124, %4040 ]
-  %4042 = phi <8 x double> [ splat (double 1.000000e+00), %4030 ], [ %4123, %4040 ]
-  %4043 = phi <8 x i64> [ zeroinitializer, %4030 ], [ %4071, %4040 ]
-  %4044 = phi <8 x i64> [ zeroinitializer, %4030 ], [ %4120, %4040 ]
-  %4045 = getelementptr inbounds nuw %struct.Piece, ptr %4031, i64 %4041
-  %4046 = getelementptr inbounds nuw i8, ptr %4045, i64 3072
-  %4047 = load <8 x double>, ptr %4046, align 64, !tbaa !26
-  %4048 = getelementptr inbounds nuw i8, ptr %4045, i64 3968
-  %4049 = load <8 x double>, ptr %4048, align 64, !tbaa !26
-  %4050 = getelementptr inbounds nuw i8, ptr %4045, i64 8320
-  %4051 = load <8 x i64>, ptr %4050, align 64, !tbaa !26
-  %4052 = xor <8 x i64> %4051, splat (i64 -1)
-  %4053 = getelementptr inbounds nuw i8, ptr %4045, i64 896
-  %4054 = load <8 x double>, ptr %4053, align 64, !tbaa !26
-  %4055 = fmul <8 x double> %4054, splat (double 3.000000e-03)
-  %4056 = fcmp ogt <8 x double> %4055, splat (double 0x3E7AD7F29ABCAF48)
-  %4057 = fneg <8 x double> %4055
-  %4058 = select <8 x i1> %4056, <8 x double> %4057, <8 x double> splat (double 0xBE7AD7F29ABCAF48)
-  %4059 = fcmp olt <8 x double> %4047, %4058
-  %4060 = select <8 x i1> %4059, <8 x i1> %4036, <8 x i1> zeroinitializer
-  %4061 = select <8 x i1> %4060, <8 x i64> %4052, <8 x i64> zeroinitializer
-  %4062 = fcmp ole <8 x double> %4049, zeroinitializer
-  %4063 = select <8 x i1> %4062, <8 x i64> %4061, <8 x i64> zeroinitializer
-  %4064 = getelementptr inbounds nuw i8, ptr %4045, i64 832
-  %4065 = load <8 x double>, ptr %4064, align 64, !tbaa !26
-  %4066 = fmul <8 x double> %4065, splat (double -3.000000e-07)
-  %4067 = fcmp olt <8 x double> %4047, %4066
-  %4068 = select <8 x i1> %4037, <8 x i1> %4067, <8 x i1> zeroinitializer
-  %4069 = select <8 x i1> %4068, <8 x i64> %4063, <8 x i64> zeroinitializer
-  %4070 = or <8 x i64> %4069, %4044
-  %4071 = or <8 x i64> %4069, %4043
-  %4072 = fcmp olt <8 x double> %4042, splat (double 3.000000e-01)
-  %4073 = icmp eq <8 x i64> %4069, zeroinitializer
-  %4074 = select <8 x i1> %4073, <8 x i1> splat (i1 true), <8 x i1> %4072
-  %4075 = select <8 x i1> %4074, <8 x double> %4042, <8 x double> splat (double 3.000000e-01)
-  %4076 = xor <8 x i64> %4063, splat (i64 -1)
-  %4077 = and <8 x i64> %4061, %4076
-  %4078 = select <8 x i1> %4038, <8 x i64> %4077, <8 x i64> zeroinitializer
-  %4079 = fsub <8 x double> %4049, %4047
-  %4080 = fdiv <8 x double> %4049, %4079
-  %4081 = or <8 x i64> %4070, %4078
-  %4082 = fcmp olt <8 x double> %4075, %4080
-  %4083 = icmp eq <8 x i64> %4078, zeroinitializer
-  %4084 = select <8 x i1> %4083, <8 x i1> splat (i1 true), <8 x i1> %4082
-  %4085 = select <8 x i1> %4084, <8 x double> %4075, <8 x double> %4080
-  %4086 = getelementptr inbounds nuw i8, ptr %4045, i64 3904
-  %4087 = load <8 x double>, ptr %4086, align 64, !tbaa !26
-  %4088 = getelementptr inbounds nuw i8, ptr %4045, i64 3008
-  %4089 = load <8 x double>, ptr %4088, align 64, !tbaa !26
-  %4090 = getelementptr inbounds nuw i8, ptr %4045, i64 7680
-  %4091 = load <8 x double>, ptr %4090, align 64, !tbaa !26
-  %4092 = fcmp oeq <8 x double> %4091, zeroinitializer
-  %4093 = getelementptr inbounds nuw i8, ptr %4045, i64 1472
-  %4094 = load <8 x double>, ptr %4093, align 64, !tbaa !26
-  %4095 = fmul <8 x double> %4094, splat (double 0x3FEFF7CED916872B)
-  %4096 = fcmp olt <8 x double> %4089, %4095
-  %4097 = and <8 x i1> %4092, %4096
-  %4098 = and <8 x i1> %4039, %4097
-  %4099 = fsub <8 x double> %4087, %4094
-  %4100 = fsub <8 x double> %4087, %4089
-  %4101 = fdiv <8 x double> %4099, %4100
-  %4102 = fcmp uge <8 x double> %4085, %4101
-  %4103 = select <8 x i1> %4098, <8 x i1> %4102, <8 x i1> zeroinitializer
-  %4104 = select <8 x i1> %4103, <8 x double> %4101, <8 x double> %4085
-  %4105 = fcmp oeq <8 x double> %4091, splat (double 1.000000e+00)
-  %4106 = getelementptr inbounds nuw i8, ptr %4045, i64 3264
+3994:                                             ; preds = %3991
+  %3995 = icmp eq <8 x i64> %3988, zeroinitializer
+  br label %4345
+
+3996:                                             ; preds = %3968, %4022
+  %3997 = phi i64 [ 0, %3968 ], [ %4038, %4022 ]
+  %3998 = phi <8 x double> [ zeroinitializer, %3968 ], [ %4037, %4022 ]
+  %3999 = getelementptr inbounds nuw %struct.Piece, ptr %3969, i64 %3997
+  %4000 = getelementptr inbounds nuw i8, ptr %3999, i64 8512
+  %4001 = load i64, ptr %4000, align 64, !tbaa !31
+  %4002 = icmp sgt i64 %3970, %4001
+  br i1 %4002, label %4011, label %4003
+
+4003:                                             ; preds = %3996
+  %4004 = getelementptr inbounds nuw i8, ptr %3999, i64 8608
+  %4005 = load ptr, ptr %4004, align 32, !tbaa !74
+  %4006 = getelementptr inbounds <8 x double>, ptr %4005, i64 %3971
+  %4007 = load <8 x double>, ptr %4006, align 64, !tbaa !26
+  %4008 = getelementptr inbounds nuw i8, ptr %3999, i64 1536
+  %4009 = load <8 x double>, ptr %4008, align 64, !tbaa !26
+  %4010 = fmul <8 x double> %4007, %4009
+  br label %4022
+
+4011:                                             ; preds = %3996
+  %4012 = getelementptr inbounds nuw i8, ptr %3999, i64 3776
+  %4013 = load <8 x double>, ptr %4012, align 64, !tbaa !26
+  %4014 = getelementptr inbounds nuw i8, ptr %3999, i64 1536
+  %4015 = load <8 x double>, ptr %4014, align 64, !tbaa !26
+  %4016 = getelementptr inbounds nuw i8, ptr %3999, i64 8608
+  %4017 = load ptr, ptr %4016, align 32, !tbaa !74
+  %4018 = getelementptr inbounds <8 x double>, ptr %4017, i64 %3971
+  %4019 = load <8 x double>, ptr %4018, align 64, !tbaa !26
+  %4020 = fsub <8 x double> %4013, %4015
+  %4021 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4019, <8 x double> %4020, <8 x double> %4015)
+  br label %4022
+
+4022:                                             ; preds = %4003, %4011
+  %4023 = phi <8 x double> [ %4010, %4003 ], [ %4021, %4011 ]
+  %4024 = getelementptr inbounds nuw i8, ptr %3999, i64 8320
+  %4025 = load <8 x i64>, ptr %4024, align 64, !tbaa !26
+  %4026 = getelementptr inbounds nuw i8, ptr %3999, i64 7680
+  %4027 = load <8 x double>, ptr %4026, align 64, !tbaa !26
+  %4028 = fcmp une <8 x double> %4027, zeroinitializer
+  %4029 = getelementptr inbounds nuw i8, ptr %3999, i64 3008
+  %4030 = load <8 x double>, ptr %4029, align 64, !tbaa !26
+  %4031 = fcmp uge <8 x double> %4030, %4023
+  %4032 = select <8 x i1> %4031, <8 x i1> splat (i1 true), <8 x i1> %4028
+  %4033 = icmp eq <8 x i64> %4025, zeroinitializer
+  %4034 = select <8 x i1> %4032, <8 x i1> splat (i1 true), <8 x i1> %4033
+  %4035 = select <8 x i1> %4034, <8 x double> zeroinitializer, <8 x double> splat (double 1.000000e+00)
+  %4036 = fcmp ogt <8 x double> %3998, %4035
+  %4037 = select <8 x i1> %4036, <8 x double> %3998, <8 x double> %4035
+  %4038 = add nuw nsw i64 %3997, 1
+  %4039 = icmp eq i64 %4038, %3964
+  br i1 %4039, label %3972, label %3996, !llvm.loop !137
+
+4040:                                             ; preds = %4393, %3991
+  %4041 = phi i64 [ %3992, %3991 ], [ %4399, %4393 ]
+  %4042 = load <8 x double>, ptr %183, align 64, !tbaa !26
+  %4043 = fadd <8 x double> %4042, splat (double 1.000000e+00)
+  %4044 = icmp eq <8 x i64> %3988, zeroinitializer
+  %4045 = select <8 x i1> %4044, <8 x double> %4042, <8 x double> %4043
+  store <8 x double> %4045, ptr %183, align 64, !tbaa !26
+  %4046 = fcmp ogt <8 x double> %4045, splat (double 4.000000e+01)
+  %4047 = select <8 x i1> %4046, <8 x i64> %3988, <8 x i64> zeroinitializer
+  %4048 = xor <8 x i64> %4047, %3988
+  %4049 = load <8 x double>, ptr %149, align 64, !tbaa !26
+  %4050 = fadd <8 x double> %4049, splat (double 1.000000e+00)
+  %4051 = icmp eq <8 x i64> %4047, zeroinitializer
+  %4052 = select <8 x i1> %4051, <8 x double> %4049, <8 x double> %4050
+  store <8 x double> %4052, ptr %149, align 64, !tbaa !26
+  %4053 = load <8 x double>, ptr %221, align 64, !tbaa !26
+  %4054 = load <8 x double>, ptr %232, align 64, !tbaa !26
+  %4055 = fsub <8 x double> %4053, %4054
+  %4056 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %4055)
+  %4057 = load <8 x double>, ptr %233, align 64, !tbaa !26
+  %4058 = fmul <8 x double> %4057, splat (double 1.500000e+00)
+  %4059 = fcmp ogt <8 x double> %4056, %4058
+  %4060 = load <8 x double>, ptr %182, align 64, !tbaa !26
+  %4061 = fcmp ogt <8 x double> %4060, splat (double 2.000000e-03)
+  %4062 = load <8 x double>, ptr %197, align 64, !tbaa !26
+  %4063 = fcmp oeq <8 x double> %4062, zeroinitializer
+  %4064 = and <8 x i1> %4059, %4063
+  %4065 = and <8 x i1> %4061, %4064
+  %4066 = fdiv <8 x double> %4057, %4056
+  %4067 = select <8 x i1> %4065, <8 x i64> %4048, <8 x i64> zeroinitializer
+  %4068 = load <8 x double>, ptr %181, align 64, !tbaa !26
+  %4069 = fcmp ogt <8 x double> %4068, %4060
+  %4070 = select <8 x i1> %4069, <8 x double> %4068, <8 x double> %4060
+  %4071 = select <8 x i1> %4065, <8 x double> zeroinitializer, <8 x double> %4070
+  %4072 = icmp eq <8 x i64> %4067, zeroinitializer
+  %4073 = select <8 x i1> %4072, <8 x double> %4068, <8 x double> %4071
+  store <8 x double> %4073, ptr %181, align 64, !tbaa !26
+  %4074 = fcmp ogt <8 x double> %4066, splat (double 5.000000e-02)
+  %4075 = select <8 x i1> %4074, <8 x double> %4066, <8 x double> splat (double 5.000000e-02)
+  %4076 = fcmp olt <8 x double> %4075, splat (double 0x3FEE666666666666)
+  %4077 = select <8 x i1> %4076, <8 x double> %4075, <8 x double> splat (double 0x3FEE666666666666)
+  %4078 = fmul <8 x double> %4060, %4077
+  %4079 = fcmp ogt <8 x double> %4078, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4080 = select <8 x i1> %4079, <8 x double> %4078, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4081 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %4082 = select <8 x i1> %4072, <8 x double> %4081, <8 x double> %4080
+  store <8 x double> %4082, ptr %161, align 64, !tbaa !26
+  %4083 = load <8 x double>, ptr %146, align 64, !tbaa !26
+  %4084 = fadd <8 x double> %4083, splat (double 1.000000e+00)
+  %4085 = select <8 x i1> %4072, <8 x double> %4083, <8 x double> %4084
+  store <8 x double> %4085, ptr %146, align 64, !tbaa !26
+  %4086 = xor <8 x i64> %4067, %4048
+  %4087 = icmp sgt i64 %4041, 0
+  br i1 %4087, label %4088, label %4186
+
+4088:                                             ; preds = %4040
+  %4089 = load ptr, ptr %151, align 8, !tbaa !28
+  %4090 = load <8 x double>, ptr %158, align 64, !tbaa !26
+  %4091 = load <8 x double>, ptr %159, align 64, !tbaa !26
+  %4092 = fcmp une <8 x double> %4090, %4091
+  %4093 = fcmp ule <8 x double> %4090, zeroinitializer
+  %4094 = or <8 x i1> %4093, %4092
+  %4095 = fcmp ogt <8 x double> %4060, splat (double 0x3E7AD7F29ABCAF48)
+  %4096 = fcmp ogt <8 x double> %4060, splat (double 1.000000e-05)
+  %4097 = fcmp ogt <8 x double> %4060, splat (double 1.000000e-04)
+  br label %4098
+
+4098:                                             ; preds = %4088, %4098
+  %4099 = phi i64 [ 0, %4088 ], [ %4182, %4098 ]
+  %4100 = phi <8 x double> [ splat (double 1.000000e+00), %4088 ], [ %4181, %4098 ]
+  %4101 = phi <8 x i64> [ zeroinitializer, %4088 ], [ %4129, %4098 ]
+  %4102 = phi <8 x i64> [ zeroinitializer, %4088 ], [ %4178, %4098 ]
+  %4103 = getelementptr inbounds nuw %struct.Piece, ptr %4089, i64 %4099
+  %4104 = getelementptr inbounds nuw i8, ptr %4103, i64 3072
+  %4105 = load <8 x double>, ptr %4104, align 64, !tbaa !26
+  %4106 = getelementptr inbounds nuw i8, ptr %4103, i64 3968
   %4107 = load <8 x double>, ptr %4106, align 64, !tbaa !26
-  %4108 = getelementptr inbounds nuw i8, ptr %4045, i64 1600
-  %4109 = load <8 x double>, ptr %4108, align 64, !tbaa !26
-  %4110 = fmul <8 x double> %4109, splat (double 1.000100e+00)
-  %4111 = fcmp ogt <8 x double> %4107, %4110
-  %4112 = and <8 x i1> %4105, %4111
-  %4113 = and <8 x i1> %4039, %4112
-  %4114 = getelementptr inbounds nuw i8, ptr %4045, i64 4160
-  %4115 = load <8 x double>, ptr %4114, align 64, !tbaa !26
-  %4116 = fsub <8 x double> %4109, %4115
-  %4117 = fsub <8 x double> %4107, %4115
-  %4118 = fdiv <8 x double> %4116, %4117
-  %4119 = select <8 x i1> %4112, <8 x i1> %4039, <8 x i1> %4098
-  %4120 = select <8 x i1> %4119, <8 x i64> splat (i64 -1), <8 x i64> %4081
-  %4121 = fcmp uge <8 x double> %4104, %4118
-  %4122 = select <8 x i1> %4113, <8 x i1> %4121, <8 x i1> zeroinitializer
-  %4123 = select <8 x i1> %4122, <8 x double> %4118, <8 x double> %4104
-  %4124 = add nuw nsw i64 %4041, 1
-  %4125 = icmp eq i64 %4124, %3983
-  br i1 %4125, label %4126, label %4040, !llvm.loop !137
+  %4108 = getelementptr inbounds nuw i8, ptr %4103, i64 8320
+  %4109 = load <8 x i64>, ptr %4108, align 64, !tbaa !26
+  %4110 = xor <8 x i64> %4109, splat (i64 -1)
+  %4111 = getelementptr inbounds nuw i8, ptr %4103, i64 896
+  %4112 = load <8 x double>, ptr %4111, align 64, !tbaa !26
+  %4113 = fmul <8 x double> %4112, splat (double 3.000000e-03)
+  %4114 = fcmp ogt <8 x double> %4113, splat (double 0x3E7AD7F29ABCAF48)
+  %4115 = fneg <8 x double> %4113
+  %4116 = select <8 x i1> %4114, <8 x double> %4115, <8 x double> splat (double 0xBE7AD7F29ABCAF48)
+  %4117 = fcmp olt <8 x double> %4105, %4116
+  %4118 = select <8 x i1> %4117, <8 x i1> %4094, <8 x i1> zeroinitializer
+  %4119 = select <8 x i1> %4118, <8 x i64> %4110, <8 x i64> zeroinitializer
+  %4120 = fcmp ole <8 x double> %4107, zeroinitializer
+  %4121 = select <8 x i1> %4120, <8 x i64> %4119, <8 x i64> zeroinitializer
+  %4122 = getelementptr inbounds nuw i8, ptr %4103, i64 832
+  %4123 = load <8 x double>, ptr %4122, align 64, !tbaa !26
+  %4124 = fmul <8 x double> %4123, splat (double -3.000000e-07)
+  %4125 = fcmp olt <8 x double> %4105, %4124
+  %4126 = select <8 x i1> %4095, <8 x i1> %4125, <8 x i1> zeroinitializer
+  %4127 = select <8 x i1> %4126, <8 x i64> %4121, <8 x i64> zeroinitializer
+  %4128 = or <8 x i64> %4127, %4102
+  %4129 = or <8 x i64> %4127, %4101
+  %4130 = fcmp olt <8 x double> %4100, splat (double 3.000000e-01)
+  %4131 = icmp eq <8 x i64> %4127, zeroinitializer
+  %4132 = select <8 x i1> %4131, <8 x i1> splat (i1 true), <8 x i1> %4130
+  %4133 = select <8 x i1> %4132, <8 x double> %4100, <8 x double> splat (double 3.000000e-01)
+  %4134 = xor <8 x i64> %4121, splat (i64 -1)
+  %4135 = and <8 x i64> %4119, %4134
+  %4136 = select <8 x i1> %4096, <8 x i64> %4135, <8 x i64> zeroinitializer
+  %4137 = fsub <8 x double> %4107, %4105
+  %4138 = fdiv <8 x double> %4107, %4137
+  %4139 = or <8 x i64> %4128, %4136
+  %4140 = fcmp olt <8 x double> %4133, %4138
+  %4141 = icmp eq <8 x i64> %4136, zeroinitializer
+  %4142 = select <8 x i1> %4141, <8 x i1> splat (i1 true), <8 x i1> %4140
+  %4143 = select <8 x i1> %4142, <8 x double> %4133, <8 x double> %4138
+  %4144 = getelementptr inbounds nuw i8, ptr %4103, i64 3904
+  %4145 = load <8 x double>, ptr %4144, align 64, !tbaa !26
+  %4146 = getelementptr inbounds nuw i8, ptr %4103, i64 3008
+  %4147 = load <8 x double>, ptr %4146, align 64, !tbaa !26
+  %4148 = getelementptr inbounds nuw i8, ptr %4103, i64 7680
+  %4149 = load <8 x double>, ptr %4148, align 64, !tbaa !26
+  %4150 = fcmp oeq <8 x double> %4149, zeroinitializer
+  %4151 = getelementptr inbounds nuw i8, ptr %4103, i64 1472
+  %4152 = load <8 x double>, ptr %4151, align 64, !tbaa !26
+  %4153 = fmul <8 x double> %4152, splat (double 0x3FEFF7CED916872B)
+  %4154 = fcmp olt <8 x double> %4147, %4153
+  %4155 = and <8 x i1> %4150, %4154
+  %4156 = and <8 x i1> %4097, %4155
+  %4157 = fsub <8 x double> %4145, %4152
+  %4158 = fsub <8 x double> %4145, %4147
+  %4159 = fdiv <8 x double> %4157, %4158
+  %4160 = fcmp uge <8 x double> %4143, %4159
+  %4161 = select <8 x i1> %4156, <8 x i1> %4160, <8 x i1> zeroinitializer
+  %4162 = select <8 x i1> %4161, <8 x double> %4159, <8 x double> %4143
+  %4163 = fcmp oeq <8 x double> %4149, splat (double 1.000000e+00)
+  %4164 = getelementptr inbounds nuw i8, ptr %4103, i64 3264
+  %4165 = load <8 x double>, ptr %4164, align 64, !tbaa !26
+  %4166 = getelementptr inbounds nuw i8, ptr %4103, i64 1600
+  %4167 = load <8 x double>, ptr %4166, align 64, !tbaa !26
+  %4168 = fmul <8 x double> %4167, splat (double 1.000100e+00)
+  %4169 = fcmp ogt <8 x double> %4165, %4168
+  %4170 = and <8 x i1> %4163, %4169
+  %4171 = and <8 x i1> %4097, %4170
+  %4172 = getelementptr inbounds nuw i8, ptr %4103, i64 4160
+  %4173 = load <8 x double>, ptr %4172, align 64, !tbaa !26
+  %4174 = fsub <8 x double> %4167, %4173
+  %4175 = fsub <8 x double> %4165, %4173
+  %4176 = fdiv <8 x double> %4174, %4175
+  %4177 = select <8 x i1> %4170, <8 x i1> %4097, <8 x i1> %4156
+  %4178 = select <8 x i1> %4177, <8 x i64> splat (i64 -1), <8 x i64> %4139
+  %4179 = fcmp uge <8 x double> %4162, %4176
+  %4180 = select <8 x i1> %4171, <8 x i1> %4179, <8 x i1> zeroinitializer
+  %4181 = select <8 x i1> %4180, <8 x double> %4176, <8 x double> %4162
+  %4182 = add nuw nsw i64 %4099, 1
+  %4183 = icmp eq i64 %4182, %4041
+  br i1 %4183, label %4184, label %4098, !llvm.loop !138
 
-4126:                                             ; preds = %4040
-  %4127 = icmp eq <8 x i64> %4071, zeroinitializer
-  br label %4128
+4184:                                             ; preds = %4098
+  %4185 = icmp eq <8 x i64> %4129, zeroinitializer
+  br label %4186
 
-4128:                                             ; preds = %4126, %3982
-  %4129 = phi <8 x i64> [ zeroinitializer, %3982 ], [ %4120, %4126 ]
-  %4130 = phi <8 x i1> [ splat (i1 true), %3982 ], [ %4127, %4126 ]
-  %4131 = phi <8 x double> [ splat (double 1.000000e+00), %3982 ], [ %4123, %4126 ]
-  %4132 = and <8 x i64> %4129, %4028
-  %4133 = fcmp ogt <8 x double> %4015, %4002
-  %4134 = select <8 x i1> %4133, <8 x double> %4015, <8 x double> %4002
-  %4135 = select <8 x i1> %4130, <8 x double> %4134, <8 x double> zeroinitializer
-  %4136 = icmp eq <8 x i64> %4132, zeroinitializer
-  %4137 = select <8 x i1> %4136, <8 x double> %4015, <8 x double> %4135
-  %4138 = fcmp ogt <8 x double> %4131, splat (double 5.000000e-02)
-  %4139 = select <8 x i1> %4138, <8 x double> %4131, <8 x double> splat (double 5.000000e-02)
-  %4140 = fcmp olt <8 x double> %4139, splat (double 0x3FEE666666666666)
-  %4141 = select <8 x i1> %4140, <8 x double> %4139, <8 x double> splat (double 0x3FEE666666666666)
-  %4142 = fmul <8 x double> %4002, %4141
-  %4143 = fcmp ogt <8 x double> %4142, splat (double 0x3EB0C6F7A0B5ED8D)
-  %4144 = select <8 x i1> %4143, <8 x double> %4142, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %4145 = select <8 x i1> %4136, <8 x double> %4024, <8 x double> %4144
-  %4146 = fadd <8 x double> %4027, splat (double 1.000000e+00)
-  %4147 = select <8 x i1> %4136, <8 x double> %4027, <8 x double> %4146
-  %4148 = xor <8 x i64> %4132, %4028
-  %4149 = load <8 x double>, ptr %163, align 64, !tbaa !26
-  %4150 = fmul <8 x double> %4149, splat (double 5.000000e-01)
-  %4151 = load <8 x double>, ptr %164, align 64, !tbaa !26
-  %4152 = load <8 x i64>, ptr %165, align 64, !tbaa !26
-  %4153 = fneg <8 x double> %4150
-  %4154 = icmp eq <8 x i64> %4152, zeroinitializer
-  %4155 = select <8 x i1> %4154, <8 x double> %4153, <8 x double> %4150
-  %4156 = fadd <8 x double> %4151, %4155
-  %4157 = load <8 x double>, ptr %166, align 64, !tbaa !26
-  %4158 = fsub <8 x double> %4157, %4156
-  %4159 = load <8 x double>, ptr %187, align 64, !tbaa !26
-  %4160 = fsub <8 x double> %4159, %4156
-  %4161 = fneg <8 x double> %4158
-  %4162 = select <8 x i1> %4154, <8 x double> %4161, <8 x double> %4158
-  %4163 = fneg <8 x double> %4160
-  %4164 = select <8 x i1> %4154, <8 x double> %4163, <8 x double> %4160
-  %4165 = load <8 x double>, ptr %176, align 64, !tbaa !26
-  %4166 = fcmp oeq <8 x double> %4165, zeroinitializer
-  %4167 = load <8 x double>, ptr %177, align 64, !tbaa !26
-  %4168 = fcmp oeq <8 x double> %4167, zeroinitializer
-  %4169 = and <8 x i1> %4166, %4168
-  %4170 = fcmp olt <8 x double> %4162, splat (double -4.000000e-03)
-  %4171 = and <8 x i1> %4169, %4170
-  %4172 = fcmp ogt <8 x double> %4164, splat (double 4.000000e-03)
-  %4173 = and <8 x i1> %4172, %4171
-  %4174 = and <8 x i1> %4003, %4173
-  %4175 = fsub <8 x double> %4162, %4164
-  %4176 = fdiv <8 x double> %4162, %4175
-  %4177 = select <8 x i1> %4174, <8 x i64> %4148, <8 x i64> zeroinitializer
-  %4178 = fcmp ogt <8 x double> %4137, %4002
-  %4179 = icmp eq <8 x i64> %4177, zeroinitializer
-  %4180 = select <8 x i1> %4179, <8 x i1> splat (i1 true), <8 x i1> %4178
-  %4181 = select <8 x i1> %4180, <8 x double> %4137, <8 x double> %4002
-  store <8 x double> %4181, ptr %181, align 64, !tbaa !26
-  %4182 = fcmp ogt <8 x double> %4176, splat (double 5.000000e-02)
-  %4183 = select <8 x i1> %4182, <8 x double> %4176, <8 x double> splat (double 5.000000e-02)
-  %4184 = fcmp olt <8 x double> %4183, splat (double 0x3FEE666666666666)
-  %4185 = select <8 x i1> %4184, <8 x double> %4183, <8 x double> splat (double 0x3FEE666666666666)
-  %4186 = fmul <8 x double> %4002, %4185
-  %4187 = fcmp ogt <8 x double> %4186, splat (double 0x3EB0C6F7A0B5ED8D)
-  %4188 = select <8 x i1> %4187, <8 x double> %4186, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %4189 = select <8 x i1> %4179, <8 x double> %4145, <8 x double> %4188
-  store <8 x double> %4189, ptr %161, align 64, !tbaa !26
-  %4190 = fadd <8 x double> %4147, splat (double 1.000000e+00)
-  %4191 = select <8 x i1> %4179, <8 x double> %4147, <8 x double> %4190
-  store <8 x double> %4191, ptr %146, align 64, !tbaa !26
-  %4192 = xor <8 x i64> %4177, %4148
-  %4193 = load <8 x double>, ptr %234, align 64, !tbaa !26
-  %4194 = load <8 x double>, ptr %209, align 64, !tbaa !26
-  %4195 = load <8 x double>, ptr %200, align 64, !tbaa !26
-  %4196 = fsub <8 x double> %4194, %4195
-  %4197 = load <8 x double>, ptr %235, align 64, !tbaa !26
-  %4198 = fcmp une <8 x double> %4197, splat (double 1.000000e+00)
-  %4199 = load <8 x double>, ptr %236, align 64, !tbaa !26
-  %4200 = fsub <8 x double> %4157, %4199
-  %4201 = select <8 x i1> %4198, <8 x double> splat (double -1.000000e+00), <8 x double> %4200
-  %4202 = fcmp une <8 x double> %4197, splat (double 2.000000e+00)
-  %4203 = fsub <8 x double> %4193, %4199
-  %4204 = select <8 x i1> %4202, <8 x double> %4201, <8 x double> %4203
-  %4205 = fcmp une <8 x double> %4197, splat (double 3.000000e+00)
-  %4206 = fsub <8 x double> %4196, %4199
-  %4207 = select <8 x i1> %4205, <8 x double> %4204, <8 x double> %4206
-  %4208 = fcmp une <8 x double> %4197, splat (double 4.000000e+00)
-  %4209 = fsub <8 x double> %4199, %4196
-  %4210 = select <8 x i1> %4208, <8 x double> %4207, <8 x double> %4209
-  br i1 %4029, label %4211, label %4243
+4186:                                             ; preds = %4184, %4040
+  %4187 = phi <8 x i64> [ zeroinitializer, %4040 ], [ %4178, %4184 ]
+  %4188 = phi <8 x i1> [ splat (i1 true), %4040 ], [ %4185, %4184 ]
+  %4189 = phi <8 x double> [ splat (double 1.000000e+00), %4040 ], [ %4181, %4184 ]
+  %4190 = and <8 x i64> %4187, %4086
+  %4191 = fcmp ogt <8 x double> %4073, %4060
+  %4192 = select <8 x i1> %4191, <8 x double> %4073, <8 x double> %4060
+  %4193 = select <8 x i1> %4188, <8 x double> %4192, <8 x double> zeroinitializer
+  %4194 = icmp eq <8 x i64> %4190, zeroinitializer
+  %4195 = select <8 x i1> %4194, <8 x double> %4073, <8 x double> %4193
+  %4196 = fcmp ogt <8 x double> %4189, splat (double 5.000000e-02)
+  %4197 = select <8 x i1> %4196, <8 x double> %4189, <8 x double> splat (double 5.000000e-02)
+  %4198 = fcmp olt <8 x double> %4197, splat (double 0x3FEE666666666666)
+  %4199 = select <8 x i1> %4198, <8 x double> %4197, <8 x double> splat (double 0x3FEE666666666666)
+  %4200 = fmul <8 x double> %4060, %4199
+  %4201 = fcmp ogt <8 x double> %4200, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4202 = select <8 x i1> %4201, <8 x double> %4200, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4203 = select <8 x i1> %4194, <8 x double> %4082, <8 x double> %4202
+  %4204 = fadd <8 x double> %4085, splat (double 1.000000e+00)
+  %4205 = select <8 x i1> %4194, <8 x double> %4085, <8 x double> %4204
+  %4206 = xor <8 x i64> %4190, %4086
+  %4207 = load <8 x double>, ptr %163, align 64, !tbaa !26
+  %4208 = fmul <8 x double> %4207, splat (double 5.000000e-01)
+  %4209 = load <8 x double>, ptr %164, align 64, !tbaa !26
+  %4210 = load <8 x i64>, ptr %165, align 64, !tbaa !26
+  %4211 = fneg <8 x double> %4208
+  %4212 = icmp eq <8 x i64> %4210, zeroinitializer
+  %4213 = select <8 x i1> %4212, <8 x double> %4211, <8 x double> %4208
+  %4214 = fadd <8 x double> %4209, %4213
+  %4215 = load <8 x double>, ptr %166, align 64, !tbaa !26
+  %4216 = fsub <8 x double> %4215, %4214
+  %4217 = load <8 x double>, ptr %187, align 64, !tbaa !26
+  %4218 = fsub <8 x double> %4217, %4214
+  %4219 = fneg <8 x double> %4216
+  %4220 = select <8 x i1> %4212, <8 x double> %4219, <8 x double> %4216
+  %4221 = fneg <8 x double> %4218
+  %4222 = select <8 x i1> %4212, <8 x double> %4221, <8 x double> %4218
+  %4223 = load <8 x double>, ptr %176, align 64, !tbaa !26
+  %4224 = fcmp oeq <8 x double> %4223, zeroinitializer
+  %4225 = load <8 x double>, ptr %177, align 64, !tbaa !26
+  %4226 = fcmp oeq <8 x double> %4225, zeroinitializer
+  %4227 = and <8 x i1> %4224, %4226
+  %4228 = fcmp olt <8 x double> %4220, splat (double -4.000000e-03)
+  %4229 = and <8 x i1> %4227, %4228
+  %4230 = fcmp ogt <8 x double> %4222, splat (double 4.000000e-03)
+  %4231 = and <8 x i1> %4230, %4229
+  %4232 = and <8 x i1> %4061, %4231
+  %4233 = fsub <8 x double> %4220, %4222
+  %4234 = fdiv <8 x double> %4220, %4233
+  %4235 = select <8 x i1> %4232, <8 x i64> %4206, <8 x i64> zeroinitializer
+  %4236 = fcmp ogt <8 x double> %4195, %4060
+  %4237 = icmp eq <8 x i64> %4235, zeroinitializer
+  %4238 = select <8 x i1> %4237, <8 x i1> splat (i1 true), <8 x i1> %4236
+  %4239 = select <8 x i1> %4238, <8 x double> %4195, <8 x double> %4060
+  store <8 x double> %4239, ptr %181, align 64, !tbaa !26
+  %4240 = fcmp ogt <8 x double> %4234, splat (double 5.000000e-02)
+  %4241 = select <8 x i1> %4240, <8 x double> %4234, <8 x double> splat (double 5.000000e-02)
+  %4242 = fcmp olt <8 x double> %4241, splat (double 0x3FEE666666666666)
+  %4243 = select <8 x i1> %4242, <8 x double> %4241, <8 x double> splat (double 0x3FEE666666666666)
+  %4244 = fmul <8 x double> %4060, %4243
+  %4245 = fcmp ogt <8 x double> %4244, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4246 = select <8 x i1> %4245, <8 x double> %4244, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4247 = select <8 x i1> %4237, <8 x double> %4203, <8 x double> %4246
+  store <8 x double> %4247, ptr %161, align 64, !tbaa !26
+  %4248 = fadd <8 x double> %4205, splat (double 1.000000e+00)
+  %4249 = select <8 x i1> %4237, <8 x double> %4205, <8 x double> %4248
+  store <8 x double> %4249, ptr %146, align 64, !tbaa !26
+  %4250 = xor <8 x i64> %4235, %4206
+  %4251 = load <8 x double>, ptr %234, align 64, !tbaa !26
+  %4252 = load <8 x double>, ptr %209, align 64, !tbaa !26
+  %4253 = load <8 x double>, ptr %200, align 64, !tbaa !26
+  %4254 = fsub <8 x double> %4252, %4253
+  %4255 = load <8 x double>, ptr %235, align 64, !tbaa !26
+  %4256 = fcmp une <8 x double> %4255, splat (double 1.000000e+00)
+  %4257 = load <8 x double>, ptr %236, align 64, !tbaa !26
+  %4258 = fsub <8 x double> %4215, %4257
+  %4259 = select <8 x i1> %4256, <8 x double> splat (double -1.000000e+00), <8 x double> %4258
+  %4260 = fcmp une <8 x double> %4255, splat (double 2.000000e+00)
+  %4261 = fsub <8 x double> %4251, %4257
+  %4262 = select <8 x i1> %4260, <8 x double> %4259, <8 x double> %4261
+  %4263 = fcmp une <8 x double> %4255, splat (double 3.000000e+00)
+  %4264 = fsub <8 x double> %4254, %4257
+  %4265 = select <8 x i1> %4263, <8 x double> %4262, <8 x double> %4264
+  %4266 = fcmp une <8 x double> %4255, splat (double 4.000000e+00)
+  %4267 = fsub <8 x double> %4257, %4254
+  %4268 = select <8 x i1> %4266, <8 x double> %4265, <8 x double> %4267
+  br i1 %4087, label %4269, label %4301
 
-4211:                                             ; preds = %4128
-  %4212 = load ptr, ptr %151, align 8, !tbaa !28
-  %4213 = and i64 %3983, 1
-  %4214 = icmp eq i64 %3983, 1
-  br i1 %4214, label %4233, label %4215
+4269:                                             ; preds = %4186
+  %4270 = load ptr, ptr %151, align 8, !tbaa !28
+  %4271 = and i64 %4041, 1
+  %4272 = icmp eq i64 %4041, 1
+  br i1 %4272, label %4291, label %4273
 
-4215:                                             ; preds = %4211
-  %4216 = and i64 %3983, 9223372036854775806
-  br label %4217
+4273:                                             ; preds = %4269
+  %4274 = and i64 %4041, 9223372036854775806
+  br label %4275
 
-4217:                                             ; preds = %4217, %4215
-  %4218 = phi i64 [ 0, %4215 ], [ %4230, %4217 ]
-  %4219 = phi <8 x double> [ splat (double 1.000000e+09), %4215 ], [ %4229, %4217 ]
-  %4220 = phi i64 [ 0, %4215 ], [ %4231, %4217 ]
-  %4221 = getelementptr inbounds nuw %struct.Piece, ptr %4212, i64 %4218, i32 35
-  %4222 = load <8 x double>, ptr %4221, align 64, !tbaa !26
-  %4223 = fcmp olt <8 x double> %4219, %4222
-  %4224 = select <8 x i1> %4223, <8 x double> %4219, <8 x double> %4222
-  %4225 = or disjoint i64 %4218, 1
-  %4226 = getelementptr inbounds nuw %struct.Piece, ptr %4212, i64 %4225, i32 35
-  %4227 = load <8 x double>, ptr %4226, align 64, !tbaa !26
-  %4228 = fcmp olt <8 x double> %4224, %4227
-  %4229 = select <8 x i1> %4228, <8 x double> %4224, <8 x double> %4227
-  %4230 = add nuw nsw i64 %4218, 2
-  %4231 = add i64 %4220, 2
-  %4232 = icmp eq i64 %4231, %4216
-  br i1 %4232, label %4233, label %4217, !llvm.loop !138
+4275:                                             ; preds = %4275, %4273
+  %4276 = phi i64 [ 0, %4273 ], [ %4288, %4275 ]
+  %4277 = phi <8 x double> [ splat (double 1.000000e+09), %4273 ], [ %4287, %4275 ]
+  %4278 = phi i64 [ 0, %4273 ], [ %4289, %4275 ]
+  %4279 = getelementptr inbounds nuw %struct.Piece, ptr %4270, i64 %4276, i32 35
+  %4280 = load <8 x double>, ptr %4279, align 64, !tbaa !26
+  %4281 = fcmp olt <8 x double> %4277, %4280
+  %4282 = select <8 x i1> %4281, <8 x double> %4277, <8 x double> %4280
+  %4283 = or disjoint i64 %4276, 1
+  %4284 = getelementptr inbounds nuw %struct.Piece, ptr %4270, i64 %4283, i32 35
+  %4285 = load <8 x double>, ptr %4284, align 64, !tbaa !26
+  %4286 = fcmp olt <8 x double> %4282, %4285
+  %4287 = select <8 x i1> %4286, <8 x double> %4282, <8 x double> %4285
+  %4288 = add nuw nsw i64 %4276, 2
+  %4289 = add i64 %4278, 2
+  %4290 = icmp eq i64 %4289, %4274
+  br i1 %4290, label %4291, label %4275, !llvm.loop !139
 
-4233:                                             ; preds = %4217, %4211
-  %4234 = phi <8 x double> [ poison, %4211 ], [ %4229, %4217 ]
-  %4235 = phi i64 [ 0, %4211 ], [ %4230, %4217 ]
-  %4236 = phi <8 x double> [ splat (double 1.000000e+09), %4211 ], [ %4229, %4217 ]
-  %4237 = icmp eq i64 %4213, 0
-  br i1 %4237, label %4243, label %4238
+4291:                                             ; preds = %4275, %4269
+  %4292 = phi <8 x double> [ poison, %4269 ], [ %4287, %4275 ]
+  %4293 = phi i64 [ 0, %4269 ], [ %4288, %4275 ]
+  %4294 = phi <8 x double> [ splat (double 1.000000e+09), %4269 ], [ %4287, %4275 ]
+  %4295 = icmp eq i64 %4271, 0
+  br i1 %4295, label %4301, label %4296
 
-4238:                                             ; preds = %4233
-  %4239 = getelementptr inbounds nuw %struct.Piece, ptr %4212, i64 %4235, i32 35
-  %4240 = load <8 x double>, ptr %4239, align 64, !tbaa !26
-  %4241 = fcmp olt <8 x double> %4236, %4240
-  %4242 = select <8 x i1> %4241, <8 x double> %4236, <8 x double> %4240
-  br label %4243
+4296:                                             ; preds = %4291
+  %4297 = getelementptr inbounds nuw %struct.Piece, ptr %4270, i64 %4293, i32 35
+  %4298 = load <8 x double>, ptr %4297, align 64, !tbaa !26
+  %4299 = fcmp olt <8 x double> %4294, %4298
+  %4300 = select <8 x i1> %4299, <8 x double> %4294, <8 x double> %4298
+  br label %4301
 
-4243:                                             ; preds = %4238, %4233, %4128
-  %4244 = phi <8 x double> [ splat (double 1.000000e+09), %4128 ], [ %4234, %4233 ], [ %4242, %4238 ]
-  %4245 = load <8 x double>, ptr %201, align 64, !tbaa !26
-  %4246 = fsub <8 x double> %4245, %4195
-  %4247 = fsub <8 x double> %4159, %4199
-  %4248 = select <8 x i1> %4198, <8 x double> splat (double -1.000000e+00), <8 x double> %4247
-  %4249 = fsub <8 x double> %4244, %4199
-  %4250 = select <8 x i1> %4202, <8 x double> %4248, <8 x double> %4249
-  %4251 = fsub <8 x double> %4246, %4199
-  %4252 = select <8 x i1> %4205, <8 x double> %4250, <8 x double> %4251
-  %4253 = fsub <8 x double> %4199, %4246
-  %4254 = select <8 x i1> %4208, <8 x double> %4252, <8 x double> %4253
-  %4255 = fcmp une <8 x double> %4197, zeroinitializer
-  %4256 = fcmp oge <8 x double> %4002, splat (double 5.000000e-02)
-  %4257 = and <8 x i1> %4256, %4255
-  %4258 = fcmp olt <8 x double> %4210, zeroinitializer
-  %4259 = and <8 x i1> %4257, %4258
-  %4260 = fsub <8 x double> %4254, %4210
-  %4261 = fmul <8 x double> %4260, splat (double 2.000000e-02)
-  %4262 = fcmp ogt <8 x double> %4254, %4261
-  %4263 = and <8 x i1> %4259, %4262
-  %4264 = fsub <8 x double> %4210, %4254
-  %4265 = fdiv <8 x double> %4210, %4264
-  %4266 = fcmp olt <8 x double> %4265, splat (double 0x3FEE666666666666)
-  %4267 = and <8 x i1> %4266, %4263
-  %4268 = select <8 x i1> %4267, <8 x i64> %4192, <8 x i64> zeroinitializer
-  %4269 = fcmp ogt <8 x double> %4181, %4002
-  %4270 = icmp eq <8 x i64> %4268, zeroinitializer
-  %4271 = select <8 x i1> %4270, <8 x i1> splat (i1 true), <8 x i1> %4269
-  %4272 = select <8 x i1> %4271, <8 x double> %4181, <8 x double> %4002
-  store <8 x double> %4272, ptr %181, align 64, !tbaa !26
-  %4273 = fcmp ogt <8 x double> %4265, splat (double 5.000000e-02)
-  %4274 = select <8 x i1> %4273, <8 x double> %4265, <8 x double> splat (double 5.000000e-02)
-  %4275 = fcmp olt <8 x double> %4274, splat (double 0x3FEE666666666666)
-  %4276 = select <8 x i1> %4275, <8 x double> %4274, <8 x double> splat (double 0x3FEE666666666666)
-  %4277 = fmul <8 x double> %4002, %4276
-  %4278 = fcmp ogt <8 x double> %4277, splat (double 0x3EB0C6F7A0B5ED8D)
-  %4279 = select <8 x i1> %4278, <8 x double> %4277, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %4280 = select <8 x i1> %4270, <8 x double> %4189, <8 x double> %4279
-  store <8 x double> %4280, ptr %161, align 64, !tbaa !26
-  %4281 = fadd <8 x double> %4191, splat (double 1.000000e+00)
-  %4282 = select <8 x i1> %4270, <8 x double> %4191, <8 x double> %4281
-  store <8 x double> %4282, ptr %146, align 64, !tbaa !26
-  %4283 = xor <8 x i64> %4268, %4192
-  %4284 = or <8 x i64> %4283, %3989
-  %4285 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4284)
-  %4286 = icmp eq i64 %4285, 0
-  br i1 %4286, label %549, label %4343
+4301:                                             ; preds = %4296, %4291, %4186
+  %4302 = phi <8 x double> [ splat (double 1.000000e+09), %4186 ], [ %4292, %4291 ], [ %4300, %4296 ]
+  %4303 = load <8 x double>, ptr %201, align 64, !tbaa !26
+  %4304 = fsub <8 x double> %4303, %4253
+  %4305 = fsub <8 x double> %4217, %4257
+  %4306 = select <8 x i1> %4256, <8 x double> splat (double -1.000000e+00), <8 x double> %4305
+  %4307 = fsub <8 x double> %4302, %4257
+  %4308 = select <8 x i1> %4260, <8 x double> %4306, <8 x double> %4307
+  %4309 = fsub <8 x double> %4304, %4257
+  %4310 = select <8 x i1> %4263, <8 x double> %4308, <8 x double> %4309
+  %4311 = fsub <8 x double> %4257, %4304
+  %4312 = select <8 x i1> %4266, <8 x double> %4310, <8 x double> %4311
+  %4313 = fcmp une <8 x double> %4255, zeroinitializer
+  %4314 = fcmp oge <8 x double> %4060, splat (double 5.000000e-02)
+  %4315 = and <8 x i1> %4314, %4313
+  %4316 = fcmp olt <8 x double> %4268, zeroinitializer
+  %4317 = and <8 x i1> %4315, %4316
+  %4318 = fsub <8 x double> %4312, %4268
+  %4319 = fmul <8 x double> %4318, splat (double 2.000000e-02)
+  %4320 = fcmp ogt <8 x double> %4312, %4319
+  %4321 = and <8 x i1> %4317, %4320
+  %4322 = fsub <8 x double> %4268, %4312
+  %4323 = fdiv <8 x double> %4268, %4322
+  %4324 = fcmp olt <8 x double> %4323, splat (double 0x3FEE666666666666)
+  %4325 = and <8 x i1> %4324, %4321
+  %4326 = select <8 x i1> %4325, <8 x i64> %4250, <8 x i64> zeroinitializer
+  %4327 = fcmp ogt <8 x double> %4239, %4060
+  %4328 = icmp eq <8 x i64> %4326, zeroinitializer
+  %4329 = select <8 x i1> %4328, <8 x i1> splat (i1 true), <8 x i1> %4327
+  %4330 = select <8 x i1> %4329, <8 x double> %4239, <8 x double> %4060
+  store <8 x double> %4330, ptr %181, align 64, !tbaa !26
+  %4331 = fcmp ogt <8 x double> %4323, splat (double 5.000000e-02)
+  %4332 = select <8 x i1> %4331, <8 x double> %4323, <8 x double> splat (double 5.000000e-02)
+  %4333 = fcmp olt <8 x double> %4332, splat (double 0x3FEE666666666666)
+  %4334 = select <8 x i1> %4333, <8 x double> %4332, <8 x double> splat (double 0x3FEE666666666666)
+  %4335 = fmul <8 x double> %4060, %4334
+  %4336 = fcmp ogt <8 x double> %4335, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4337 = select <8 x i1> %4336, <8 x double> %4335, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4338 = select <8 x i1> %4328, <8 x double> %4247, <8 x double> %4337
+  store <8 x double> %4338, ptr %161, align 64, !tbaa !26
+  %4339 = fadd <8 x double> %4249, splat (double 1.000000e+00)
+  %4340 = select <8 x i1> %4328, <8 x double> %4249, <8 x double> %4339
+  store <8 x double> %4340, ptr %146, align 64, !tbaa !26
+  %4341 = xor <8 x i64> %4326, %4250
+  %4342 = or <8 x i64> %4341, %4047
+  %4343 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4342)
+  %4344 = icmp eq i64 %4343, 0
+  br i1 %4344, label %549, label %4401
 
-4287:                                             ; preds = %3980, %4335
-  %4288 = phi i64 [ 0, %3980 ], [ %4340, %4335 ]
-  %4289 = load ptr, ptr %151, align 8, !tbaa !28
-  %4290 = getelementptr inbounds nuw %struct.Piece, ptr %4289, i64 %4288
-  %4291 = getelementptr inbounds nuw i8, ptr %4290, i64 8520
-  %4292 = load ptr, ptr %4291, align 8, !tbaa !59
-  %4293 = load <8 x double>, ptr %4292, align 64, !tbaa !26
-  %4294 = getelementptr inbounds nuw i8, ptr %4290, i64 1344
-  %4295 = load <8 x double>, ptr %4294, align 64, !tbaa !26
-  %4296 = getelementptr inbounds nuw i8, ptr %4292, i64 64
-  %4297 = load <8 x double>, ptr %4296, align 64, !tbaa !26
-  %4298 = fsub <8 x double> %4297, %4293
-  %4299 = fneg <8 x double> %4295
-  %4300 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4299, <8 x double> %4298, <8 x double> %4293)
-  %4301 = getelementptr inbounds nuw i8, ptr %4290, i64 8512
-  %4302 = load i64, ptr %4301, align 64, !tbaa !31
-  %4303 = icmp eq i64 %4302, 0
-  br i1 %4303, label %4335, label %4304
+4345:                                             ; preds = %3994, %4393
+  %4346 = phi i64 [ 0, %3994 ], [ %4398, %4393 ]
+  %4347 = load ptr, ptr %151, align 8, !tbaa !28
+  %4348 = getelementptr inbounds nuw %struct.Piece, ptr %4347, i64 %4346
+  %4349 = getelementptr inbounds nuw i8, ptr %4348, i64 8520
+  %4350 = load ptr, ptr %4349, align 8, !tbaa !59
+  %4351 = load <8 x double>, ptr %4350, align 64, !tbaa !26
+  %4352 = getelementptr inbounds nuw i8, ptr %4348, i64 1344
+  %4353 = load <8 x double>, ptr %4352, align 64, !tbaa !26
+  %4354 = getelementptr inbounds nuw i8, ptr %4350, i64 64
+  %4355 = load <8 x double>, ptr %4354, align 64, !tbaa !26
+  %4356 = fsub <8 x double> %4355, %4351
+  %4357 = fneg <8 x double> %4353
+  %4358 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4357, <8 x double> %4356, <8 x double> %4351)
+  %4359 = getelementptr inbounds nuw i8, ptr %4348, i64 8512
+  %4360 = load i64, ptr %4359, align 64, !tbaa !31
+  %4361 = icmp eq i64 %4360, 0
+  br i1 %4361, label %4393, label %4362
 
-4304:                                             ; preds = %4287
-  %4305 = getelementptr <8 x double>, ptr %4292, i64 %4302
-  %4306 = getelementptr i8, ptr %4305, i64 -64
-  %4307 = load <8 x double>, ptr %4306, align 64, !tbaa !26
-  %4308 = load <8 x double>, ptr %4305, align 64, !tbaa !26
-  %4309 = getelementptr inbounds nuw i8, ptr %4290, i64 2880
-  %4310 = load <8 x double>, ptr %4309, align 64, !tbaa !26
-  %4311 = getelementptr inbounds nuw i8, ptr %4290, i64 2944
-  %4312 = load <8 x double>, ptr %4311, align 64, !tbaa !26
-  %4313 = getelementptr inbounds nuw i8, ptr %4290, i64 64
-  %4314 = load <8 x double>, ptr %4313, align 64, !tbaa !26
-  %4315 = fsub <8 x double> %4312, %4314
-  %4316 = fmul <8 x double> %4310, %4315
-  %4317 = getelementptr inbounds nuw i8, ptr %4290, i64 576
-  %4318 = load <8 x double>, ptr %4317, align 64, !tbaa !26
-  %4319 = getelementptr inbounds nuw i8, ptr %4290, i64 2816
-  %4320 = load <8 x double>, ptr %4319, align 64, !tbaa !26
-  %4321 = fdiv <8 x double> %4318, %4320
-  %4322 = getelementptr inbounds nuw i8, ptr %4290, i64 192
-  %4323 = load <8 x double>, ptr %4322, align 64, !tbaa !26
-  %4324 = getelementptr inbounds nuw i8, ptr %4290, i64 256
-  %4325 = load <8 x double>, ptr %4324, align 64, !tbaa !26
-  %4326 = getelementptr inbounds nuw i8, ptr %4290, i64 320
-  %4327 = load <8 x double>, ptr %4326, align 64, !tbaa !26
-  %4328 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4308, <8 x double> %4327, <8 x double> %4325)
-  %4329 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4308, <8 x double> %4328, <8 x double> %4323)
-  %4330 = fdiv <8 x double> %4329, %4316
-  %4331 = fmul <8 x double> %4308, %4330
-  %4332 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4321, <8 x double> %4307, <8 x double> %4331)
-  %4333 = fadd <8 x double> %4321, %4330
-  %4334 = fdiv <8 x double> %4332, %4333
-  br label %4335
-
-4335:                                             ; preds = %4287, %4304
-  %4336 = phi <8 x double> [ %4334, %4304 ], [ %4300, %4287 ]
-  %4337 = getelementptr inbounds nuw i8, ptr %4290, i64 7616
-  %4338 = load <8 x double>, ptr %4337, align 64, !tbaa !26
-  %4339 = select <8 x i1> %3981, <8 x double> %4338, <8 x double> %4336
-  store <8 x double> %4339, ptr %4337, align 64, !tbaa !26
-  %4340 = add nuw nsw i64 %4288, 1
-  %4341 = load i64, ptr %178, align 8, !tbaa !20
-  %4342 = icmp slt i64 %4340, %4341
-  br i1 %4342, label %4287, label %3982, !llvm.loop !139
-
-4343:                                             ; preds = %4243
-  %4344 = icmp eq <8 x i64> %4284, zeroinitializer
-  %4345 = select <8 x i1> %4344, <8 x double> %3996, <8 x double> %3995
-  store <8 x double> %4345, ptr %232, align 64, !tbaa !26
-  %4346 = load <8 x double>, ptr %172, align 64, !tbaa !26
-  %4347 = select <8 x i1> %4344, <8 x double> %4346, <8 x double> %4157
-  store <8 x double> %4347, ptr %172, align 64, !tbaa !26
-  %4348 = select <8 x i1> %4344, <8 x double> %4157, <8 x double> %4159
-  store <8 x double> %4348, ptr %166, align 64, !tbaa !26
-  %4349 = load <8 x double>, ptr %263, align 64, !tbaa !26
-  %4350 = select <8 x i1> %4344, <8 x double> %4349, <8 x double> %4194
-  store <8 x double> %4350, ptr %263, align 64, !tbaa !26
-  %4351 = select <8 x i1> %4344, <8 x double> %4194, <8 x double> %4245
-  store <8 x double> %4351, ptr %264, align 64, !tbaa !26
-  %4352 = load <8 x double>, ptr %266, align 64, !tbaa !26
-  %4353 = load <8 x double>, ptr %265, align 64, !tbaa !26
-  %4354 = select <8 x i1> %4344, <8 x double> %4353, <8 x double> %4352
-  store <8 x double> %4354, ptr %265, align 64, !tbaa !26
-  %4355 = load <8 x double>, ptr %267, align 64, !tbaa !26
-  %4356 = select <8 x i1> %4344, <8 x double> %4352, <8 x double> %4355
-  store <8 x double> %4356, ptr %266, align 64, !tbaa !26
-  %4357 = load <8 x double>, ptr %269, align 64, !tbaa !26
-  %4358 = load <8 x double>, ptr %268, align 64, !tbaa !26
-  %4359 = select <8 x i1> %4344, <8 x double> %4358, <8 x double> %4357
-  store <8 x double> %4359, ptr %268, align 64, !tbaa !26
-  %4360 = load <8 x double>, ptr %270, align 64, !tbaa !26
-  %4361 = select <8 x i1> %4344, <8 x double> %4357, <8 x double> %4360
-  store <8 x double> %4361, ptr %269, align 64, !tbaa !26
-  %4362 = load <8 x double>, ptr %272, align 64, !tbaa !26
-  %4363 = load <8 x double>, ptr %271, align 64, !tbaa !26
-  %4364 = select <8 x i1> %4344, <8 x double> %4363, <8 x double> %4362
-  store <8 x double> %4364, ptr %271, align 64, !tbaa !26
-  %4365 = load <8 x double>, ptr %273, align 64, !tbaa !26
-  %4366 = select <8 x i1> %4344, <8 x double> %4362, <8 x double> %4365
-  store <8 x double> %4366, ptr %272, align 64, !tbaa !26
-  %4367 = load <8 x double>, ptr %275, align 64, !tbaa !26
-  %4368 = load <8 x double>, ptr %274, align 64, !tbaa !26
-  %4369 = select <8 x i1> %4344, <8 x double> %4368, <8 x double> %4367
-  store <8 x double> %4369, ptr %274, align 64, !tbaa !26
-  %4370 = load <8 x double>, ptr %276, align 64, !tbaa !26
-  %4371 = select <8 x i1> %4344, <8 x double> %4367, <8 x double> %4370
-  store <8 x double> %4371, ptr %275, align 64, !tbaa !26
-  %4372 = xor <8 x i64> %4284, splat (i64 -1)
-  br i1 %4029, label %4373, label %4767
-
-4373:                                             ; preds = %4343, %4732
-  %4374 = phi i64 [ %4744, %4732 ], [ 0, %4343 ]
-  %4375 = load ptr, ptr %151, align 8, !tbaa !28
-  %4376 = getelementptr inbounds nuw %struct.Piece, ptr %4375, i64 %4374
-  %4377 = getelementptr inbounds nuw i8, ptr %4376, i64 1664
+4362:                                             ; preds = %4345
+  %4363 = getelementptr <8 x double>, ptr %4350, i64 %4360
+  %4364 = getelementptr i8, ptr %4363, i64 -64
+  %4365 = load <8 x double>, ptr %4364, align 64, !tbaa !26
+  %4366 = load <8 x double>, ptr %4363, align 64, !tbaa !26
+  %4367 = getelementptr inbounds nuw i8, ptr %4348, i64 2880
+  %4368 = load <8 x double>, ptr %4367, align 64, !tbaa !26
+  %4369 = getelementptr inbounds nuw i8, ptr %4348, i64 2944
+  %4370 = load <8 x double>, ptr %4369, align 64, !tbaa !26
+  %4371 = getelementptr inbounds nuw i8, ptr %4348, i64 64
+  %4372 = load <8 x double>, ptr %4371, align 64, !tbaa !26
+  %4373 = fsub <8 x double> %4370, %4372
+  %4374 = fmul <8 x double> %4368, %4373
+  %4375 = getelementptr inbounds nuw i8, ptr %4348, i64 576
+  %4376 = load <8 x double>, ptr %4375, align 64, !tbaa !26
+  %4377 = getelementptr inbounds nuw i8, ptr %4348, i64 2816
   %4378 = load <8 x double>, ptr %4377, align 64, !tbaa !26
-  %4379 = fcmp ogt <8 x double> %4378, zeroinitializer
-  %4380 = bitcast <8 x i1> %4379 to i8
-  %4381 = icmp eq i8 %4380, 0
-  br i1 %4381, label %4639, label %4382
+  %4379 = fdiv <8 x double> %4376, %4378
+  %4380 = getelementptr inbounds nuw i8, ptr %4348, i64 192
+  %4381 = load <8 x double>, ptr %4380, align 64, !tbaa !26
+  %4382 = getelementptr inbounds nuw i8, ptr %4348, i64 256
+  %4383 = load <8 x double>, ptr %4382, align 64, !tbaa !26
+  %4384 = getelementptr inbounds nuw i8, ptr %4348, i64 320
+  %4385 = load <8 x double>, ptr %4384, align 64, !tbaa !26
+  %4386 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4366, <8 x double> %4385, <8 x double> %4383)
+  %4387 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4366, <8 x double> %4386, <8 x double> %4381)
+  %4388 = fdiv <8 x double> %4387, %4374
+  %4389 = fmul <8 x double> %4366, %4388
+  %4390 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4379, <8 x double> %4365, <8 x double> %4389)
+  %4391 = fadd <8 x double> %4379, %4388
+  %4392 = fdiv <8 x double> %4390, %4391
+  br label %4393
 
-4382:                                             ; preds = %4373
-  %4383 = load i64, ptr %141, align 16, !tbaa !21
-  %4384 = add i64 %4383, -1
-  %4385 = getelementptr inbounds nuw i8, ptr %4376, i64 4672
-  %4386 = load <8 x double>, ptr %4385, align 64, !tbaa !26
-  %4387 = getelementptr inbounds nuw i8, ptr %4376, i64 3776
-  %4388 = load <8 x double>, ptr %4387, align 64, !tbaa !26
-  %4389 = getelementptr inbounds nuw i8, ptr %4376, i64 8512
-  %4390 = load i64, ptr %4389, align 64, !tbaa !31
-  %4391 = icmp sgt i64 %4383, %4390
-  br i1 %4391, label %4400, label %4392
-
-4392:                                             ; preds = %4382
-  %4393 = getelementptr inbounds nuw i8, ptr %4376, i64 8608
-  %4394 = load ptr, ptr %4393, align 32, !tbaa !74
-  %4395 = getelementptr inbounds <8 x double>, ptr %4394, i64 %4384
+4393:                                             ; preds = %4345, %4362
+  %4394 = phi <8 x double> [ %4392, %4362 ], [ %4358, %4345 ]
+  %4395 = getelementptr inbounds nuw i8, ptr %4348, i64 7616
   %4396 = load <8 x double>, ptr %4395, align 64, !tbaa !26
-  %4397 = getelementptr inbounds nuw i8, ptr %4376, i64 1536
-  %4398 = load <8 x double>, ptr %4397, align 64, !tbaa !26
-  %4399 = fmul <8 x double> %4396, %4398
-  br label %4409
+  %4397 = select <8 x i1> %3995, <8 x double> %4396, <8 x double> %4394
+  store <8 x double> %4397, ptr %4395, align 64, !tbaa !26
+  %4398 = add nuw nsw i64 %4346, 1
+  %4399 = load i64, ptr %178, align 8, !tbaa !20
+  %4400 = icmp slt i64 %4398, %4399
+  br i1 %4400, label %4345, label %4040, !llvm.loop !140
 
-4400:                                             ; preds = %4382
-  %4401 = getelementptr inbounds nuw i8, ptr %4376, i64 1536
-  %4402 = load <8 x double>, ptr %4401, align 64, !tbaa !26
-  %4403 = getelementptr inbounds nuw i8, ptr %4376, i64 8608
-  %4404 = load ptr, ptr %4403, align 32, !tbaa !74
-  %4405 = getelementptr inbounds <8 x double>, ptr %4404, i64 %4384
-  %4406 = load <8 x double>, ptr %4405, align 64, !tbaa !26
-  %4407 = fsub <8 x double> %4386, %4402
-  %4408 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4406, <8 x double> %4407, <8 x double> %4402)
-  br label %4409
+4401:                                             ; preds = %4301
+  %4402 = icmp eq <8 x i64> %4342, zeroinitializer
+  %4403 = select <8 x i1> %4402, <8 x double> %4054, <8 x double> %4053
+  store <8 x double> %4403, ptr %232, align 64, !tbaa !26
+  %4404 = load <8 x double>, ptr %172, align 64, !tbaa !26
+  %4405 = select <8 x i1> %4402, <8 x double> %4404, <8 x double> %4215
+  store <8 x double> %4405, ptr %172, align 64, !tbaa !26
+  %4406 = select <8 x i1> %4402, <8 x double> %4215, <8 x double> %4217
+  store <8 x double> %4406, ptr %166, align 64, !tbaa !26
+  %4407 = load <8 x double>, ptr %263, align 64, !tbaa !26
+  %4408 = select <8 x i1> %4402, <8 x double> %4407, <8 x double> %4252
+  store <8 x double> %4408, ptr %263, align 64, !tbaa !26
+  %4409 = select <8 x i1> %4402, <8 x double> %4252, <8 x double> %4303
+  store <8 x double> %4409, ptr %264, align 64, !tbaa !26
+  %4410 = load <8 x double>, ptr %266, align 64, !tbaa !26
+  %4411 = load <8 x double>, ptr %265, align 64, !tbaa !26
+  %4412 = select <8 x i1> %4402, <8 x double> %4411, <8 x double> %4410
+  store <8 x double> %4412, ptr %265, align 64, !tbaa !26
+  %4413 = load <8 x double>, ptr %267, align 64, !tbaa !26
+  %4414 = select <8 x i1> %4402, <8 x double> %4410, <8 x double> %4413
+  store <8 x double> %4414, ptr %266, align 64, !tbaa !26
+  %4415 = load <8 x double>, ptr %269, align 64, !tbaa !26
+  %4416 = load <8 x double>, ptr %268, align 64, !tbaa !26
+  %4417 = select <8 x i1> %4402, <8 x double> %4416, <8 x double> %4415
+  store <8 x double> %4417, ptr %268, align 64, !tbaa !26
+  %4418 = load <8 x double>, ptr %270, align 64, !tbaa !26
+  %4419 = select <8 x i1> %4402, <8 x double> %4415, <8 x double> %4418
+  store <8 x double> %4419, ptr %269, align 64, !tbaa !26
+  %4420 = load <8 x double>, ptr %272, align 64, !tbaa !26
+  %4421 = load <8 x double>, ptr %271, align 64, !tbaa !26
+  %4422 = select <8 x i1> %4402, <8 x double> %4421, <8 x double> %4420
+  store <8 x double> %4422, ptr %271, align 64, !tbaa !26
+  %4423 = load <8 x double>, ptr %273, align 64, !tbaa !26
+  %4424 = select <8 x i1> %4402, <8 x double> %4420, <8 x double> %4423
+  store <8 x double> %4424, ptr %272, align 64, !tbaa !26
+  %4425 = load <8 x double>, ptr %275, align 64, !tbaa !26
+  %4426 = load <8 x double>, ptr %274, align 64, !tbaa !26
+  %4427 = select <8 x i1> %4402, <8 x double> %4426, <8 x double> %4425
+  store <8 x double> %4427, ptr %274, align 64, !tbaa !26
+  %4428 = load <8 x double>, ptr %276, align 64, !tbaa !26
+  %4429 = select <8 x i1> %4402, <8 x double> %4425, <8 x double> %4428
+  store <8 x double> %4429, ptr %275, align 64, !tbaa !26
+  %4430 = xor <8 x i64> %4342, splat (i64 -1)
+  br i1 %4087, label %4431, label %4825
 
-4409:                                             ; preds = %4400, %4392
-  %4410 = phi <8 x double> [ %4398, %4392 ], [ %4402, %4400 ]
-  %4411 = phi <8 x double> [ %4399, %4392 ], [ %4408, %4400 ]
-  %4412 = getelementptr inbounds nuw i8, ptr %4376, i64 3008
-  %4413 = load <8 x double>, ptr %4412, align 64, !tbaa !26
-  %4414 = fcmp ole <8 x double> %4411, %4413
-  %4415 = getelementptr inbounds nuw i8, ptr %4376, i64 7680
-  %4416 = load <8 x double>, ptr %4415, align 64, !tbaa !26
-  %4417 = fcmp oeq <8 x double> %4416, zeroinitializer
-  %4418 = select <8 x i1> %4417, <8 x i1> %4414, <8 x i1> zeroinitializer
-  %4419 = select <8 x i1> %4418, <8 x i64> %4284, <8 x i64> zeroinitializer
+4431:                                             ; preds = %4401, %4790
+  %4432 = phi i64 [ %4802, %4790 ], [ 0, %4401 ]
+  %4433 = load ptr, ptr %151, align 8, !tbaa !28
+  %4434 = getelementptr inbounds nuw %struct.Piece, ptr %4433, i64 %4432
+  %4435 = getelementptr inbounds nuw i8, ptr %4434, i64 1664
+  %4436 = load <8 x double>, ptr %4435, align 64, !tbaa !26
+  %4437 = fcmp ogt <8 x double> %4436, zeroinitializer
+  %4438 = bitcast <8 x i1> %4437 to i8
+  %4439 = icmp eq i8 %4438, 0
+  br i1 %4439, label %4697, label %4440
+
+4440:                                             ; preds = %4431
+  %4441 = load i64, ptr %141, align 16, !tbaa !21
+  %4442 = add i64 %4441, -1
+  %4443 = getelementptr inbounds nuw i8, ptr %4434, i64 4672
+  %4444 = load <8 x double>, ptr %4443, align 64, !tbaa !26
+  %4445 = getelementptr inbounds nuw i8, ptr %4434, i64 3776
+  %4446 = load <8 x double>, ptr %4445, align 64, !tbaa !26
+  %4447 = getelementptr inbounds nuw i8, ptr %4434, i64 8512
+  %4448 = load i64, ptr %4447, align 64, !tbaa !31
+  %4449 = icmp sgt i64 %4441, %4448
+  br i1 %4449, label %4458, label %4450
+
+4450:                                             ; preds = %4440
+  %4451 = getelementptr inbounds nuw i8, ptr %4434, i64 8608
+  %4452 = load ptr, ptr %4451, align 32, !tbaa !74
+  %4453 = getelementptr inbounds <8 x double>, ptr %4452, i64 %4442
+  %4454 = load <8 x double>, ptr %4453, align 64, !tbaa !26
+  %4455 = getelementptr inbounds nuw i8, ptr %4434, i64 1536
+  %4456 = load <8 x double>, ptr %4455, align 64, !tbaa !26
+  %4457 = fmul <8 x double> %4454, %4456
+  br label %4467
+
+4458:                                             ; preds = %4440
+  %4459 = getelementptr inbounds nuw i8, ptr %4434, i64 1536
+  %4460 = load <8 x double>, ptr %4459, align 64, !tbaa !26
+  %4461 = getelementptr inbounds nuw i8, ptr %4434, i64 8608
+  %4462 = load ptr, ptr %4461, align 32, !tbaa !74
+  %4463 = getelementptr inbounds <8 x double>, ptr %4462, i64 %4442
+  %4464 = load <8 x double>, ptr %4463, align 64, !tbaa !26
+  %4465 = fsub <8 x double> %4444, %4460
+  %4466 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4464, <8 x double> %4465, <8 x double> %4460)
+  br label %4467
+
+4467:                                             ; preds = %4458, %4450
+  %4468 = phi <8 x double> [ %4456, %4450 ], [ %4460, %4458 ]
+  %4469 = phi <8 x double> [ %4457, %4450 ], [ %4466, %4458 ]
+  %4470 = getelementptr inbounds nuw i8, ptr %4434, i64 3008
+  %4471 = load <8 x double>, ptr %4470, align 64, !tbaa !26
+  %4472 = fcmp ole <8 x double> %4469, %4471
+  %4473 = getelementptr inbounds nuw i8, ptr %4434, i64 7680
+  %4474 = load <8 x double>, ptr %4473, align 64, !tbaa !26
+  %4475 = fcmp oeq <8 x double> %4474, zeroinitializer
+  %4476 = select <8 x i1> %4475, <8 x i1> %4472, <8 x i1> zeroinitializer
+  %4477 = select <8 x i1> %4476, <8 x i64> %4342, <8 x i64> zeroinitializer
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %12) #7
-  %4420 = xor <8 x i64> %4419, %4284
-  store <8 x i64> %4420, ptr %12, align 64, !tbaa !26
-  %4421 = fsub <8 x double> %4386, %4388
-  %4422 = getelementptr inbounds nuw i8, ptr %4376, i64 1536
-  %4423 = fsub <8 x double> %4388, %4410
-  %4424 = fdiv <8 x double> %4421, %4423
-  %4425 = getelementptr inbounds nuw i8, ptr %4376, i64 8552
-  %4426 = load ptr, ptr %4425, align 8, !tbaa !69
-  %4427 = getelementptr inbounds <8 x double>, ptr %4426, i64 %4390
-  %4428 = load <8 x double>, ptr %4427, align 64, !tbaa !26
-  %4429 = getelementptr inbounds nuw i8, ptr %4376, i64 8560
-  %4430 = load ptr, ptr %4429, align 16, !tbaa !49
-  %4431 = getelementptr inbounds <8 x double>, ptr %4430, i64 %4390
-  %4432 = load <8 x double>, ptr %4431, align 64, !tbaa !26
-  %4433 = icmp eq <8 x i64> %4419, zeroinitializer
-  %4434 = select <8 x i1> %4433, <8 x double> %4432, <8 x double> %4428
-  store <8 x double> %4434, ptr %4431, align 64, !tbaa !26
-  %4435 = load i64, ptr %4389, align 64, !tbaa !31
-  %4436 = add nsw i64 %4435, 1
-  %4437 = icmp slt i64 %4436, %4384
-  br i1 %4437, label %4438, label %4442
+  %4478 = xor <8 x i64> %4477, %4342
+  store <8 x i64> %4478, ptr %12, align 64, !tbaa !26
+  %4479 = fsub <8 x double> %4444, %4446
+  %4480 = getelementptr inbounds nuw i8, ptr %4434, i64 1536
+  %4481 = fsub <8 x double> %4446, %4468
+  %4482 = fdiv <8 x double> %4479, %4481
+  %4483 = getelementptr inbounds nuw i8, ptr %4434, i64 8552
+  %4484 = load ptr, ptr %4483, align 8, !tbaa !69
+  %4485 = getelementptr inbounds <8 x double>, ptr %4484, i64 %4448
+  %4486 = load <8 x double>, ptr %4485, align 64, !tbaa !26
+  %4487 = getelementptr inbounds nuw i8, ptr %4434, i64 8560
+  %4488 = load ptr, ptr %4487, align 16, !tbaa !49
+  %4489 = getelementptr inbounds <8 x double>, ptr %4488, i64 %4448
+  %4490 = load <8 x double>, ptr %4489, align 64, !tbaa !26
+  %4491 = icmp eq <8 x i64> %4477, zeroinitializer
+  %4492 = select <8 x i1> %4491, <8 x double> %4490, <8 x double> %4486
+  store <8 x double> %4492, ptr %4489, align 64, !tbaa !26
+  %4493 = load i64, ptr %4447, align 64, !tbaa !31
+  %4494 = add nsw i64 %4493, 1
+  %4495 = icmp slt i64 %4494, %4442
+  br i1 %4495, label %4496, label %4500
 
-4438:                                             ; preds = %4409
-  %4439 = getelementptr inbounds nuw i8, ptr %4376, i64 8624
-  br label %4482
+4496:                                             ; preds = %4467
+  %4497 = getelementptr inbounds nuw i8, ptr %4434, i64 8624
+  br label %4540
 
-4440:                                             ; preds = %4482
-  %4441 = load i64, ptr %4389, align 64, !tbaa !31
-  br label %4442
-
-4442:                                             ; preds = %4440, %4409
-  %4443 = phi i64 [ %4435, %4409 ], [ %4441, %4440 ]
-  %4444 = phi <8 x double> [ %4428, %4409 ], [ %4487, %4440 ]
-  %4445 = icmp sgt i64 %4383, %4443
-  br i1 %4445, label %4453, label %4446
-
-4446:                                             ; preds = %4442
-  %4447 = getelementptr inbounds nuw i8, ptr %4376, i64 8608
-  %4448 = load ptr, ptr %4447, align 32, !tbaa !74
-  %4449 = getelementptr inbounds <8 x double>, ptr %4448, i64 %4384
-  %4450 = load <8 x double>, ptr %4449, align 64, !tbaa !26
-  %4451 = load <8 x double>, ptr %4422, align 64, !tbaa !26
-  %4452 = fmul <8 x double> %4450, %4451
-  br label %4461
-
-4453:                                             ; preds = %4442
-  %4454 = load <8 x double>, ptr %4422, align 64, !tbaa !26
-  %4455 = getelementptr inbounds nuw i8, ptr %4376, i64 8608
-  %4456 = load ptr, ptr %4455, align 32, !tbaa !74
-  %4457 = getelementptr inbounds <8 x double>, ptr %4456, i64 %4384
-  %4458 = load <8 x double>, ptr %4457, align 64, !tbaa !26
-  %4459 = fsub <8 x double> %4388, %4454
-  %4460 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4458, <8 x double> %4459, <8 x double> %4454)
-  br label %4461
-
-4461:                                             ; preds = %4453, %4446
-  %4462 = phi <8 x double> [ %4452, %4446 ], [ %4460, %4453 ]
-  %4463 = load ptr, ptr %4425, align 8, !tbaa !69
-  %4464 = getelementptr inbounds <8 x double>, ptr %4463, i64 %4384
-  %4465 = load <8 x double>, ptr %4464, align 64, !tbaa !26
-  %4466 = load ptr, ptr %4429, align 16, !tbaa !49
-  %4467 = getelementptr inbounds <8 x double>, ptr %4466, i64 %4384
-  %4468 = fsub <8 x double> %4444, %4465
-  %4469 = fsub <8 x double> %4411, %4462
-  %4470 = load <8 x double>, ptr %4412, align 64, !tbaa !26
-  %4471 = fsub <8 x double> %4470, %4462
-  %4472 = fdiv <8 x double> %4469, %4471
-  %4473 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4468, <8 x double> %4472, <8 x double> %4465)
-  %4474 = load <8 x double>, ptr %4467, align 64, !tbaa !26
-  %4475 = select <8 x i1> %4433, <8 x double> %4474, <8 x double> %4473
-  store <8 x double> %4475, ptr %4467, align 64, !tbaa !26
-  %4476 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4420)
-  %4477 = icmp eq i64 %4476, 0
-  br i1 %4477, label %4638, label %4478
-
-4478:                                             ; preds = %4461
-  %4479 = getelementptr inbounds nuw i8, ptr %4376, i64 8608
-  %4480 = getelementptr inbounds nuw i8, ptr %4376, i64 3136
-  %4481 = getelementptr inbounds nuw i8, ptr %4376, i64 832
+4498:                                             ; preds = %4540
+  %4499 = load i64, ptr %4447, align 64, !tbaa !31
   br label %4500
 
-4482:                                             ; preds = %4438, %4482
-  %4483 = phi i64 [ %4436, %4438 ], [ %4498, %4482 ]
-  %4484 = phi <8 x double> [ %4428, %4438 ], [ %4487, %4482 ]
-  %4485 = load ptr, ptr %4425, align 8, !tbaa !69
-  %4486 = getelementptr inbounds <8 x double>, ptr %4485, i64 %4483
-  %4487 = load <8 x double>, ptr %4486, align 64, !tbaa !26
-  %4488 = load ptr, ptr %4429, align 16, !tbaa !49
-  %4489 = getelementptr inbounds <8 x double>, ptr %4488, i64 %4483
-  %4490 = fsub <8 x double> %4484, %4487
-  %4491 = load ptr, ptr %4439, align 16, !tbaa !140
-  %4492 = getelementptr inbounds <8 x double>, ptr %4491, i64 %4483
-  %4493 = load <8 x double>, ptr %4492, align 64, !tbaa !26
-  %4494 = fmul <8 x double> %4424, %4493
-  %4495 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4490, <8 x double> %4494, <8 x double> %4487)
-  %4496 = load <8 x double>, ptr %4489, align 64, !tbaa !26
-  %4497 = select <8 x i1> %4433, <8 x double> %4496, <8 x double> %4495
-  store <8 x double> %4497, ptr %4489, align 64, !tbaa !26
-  %4498 = add nsw i64 %4483, 1
-  %4499 = icmp eq i64 %4498, %4384
-  br i1 %4499, label %4440, label %4482, !llvm.loop !141
+4500:                                             ; preds = %4498, %4467
+  %4501 = phi i64 [ %4493, %4467 ], [ %4499, %4498 ]
+  %4502 = phi <8 x double> [ %4486, %4467 ], [ %4545, %4498 ]
+  %4503 = icmp sgt i64 %4441, %4501
+  br i1 %4503, label %4511, label %4504
 
-4500:                                             ; preds = %4478, %4635
-  %4501 = phi i64 [ 0, %4478 ], [ %4636, %4635 ]
-  %4502 = getelementptr inbounds nuw i64, ptr %12, i64 %4501
-  %4503 = load i64, ptr %4502, align 8, !tbaa !30
-  %4504 = icmp eq i64 %4503, 0
-  br i1 %4504, label %4635, label %4505
+4504:                                             ; preds = %4500
+  %4505 = getelementptr inbounds nuw i8, ptr %4434, i64 8608
+  %4506 = load ptr, ptr %4505, align 32, !tbaa !74
+  %4507 = getelementptr inbounds <8 x double>, ptr %4506, i64 %4442
+  %4508 = load <8 x double>, ptr %4507, align 64, !tbaa !26
+  %4509 = load <8 x double>, ptr %4480, align 64, !tbaa !26
+  %4510 = fmul <8 x double> %4508, %4509
+  br label %4519
 
-4505:                                             ; preds = %4500
-  %4506 = load i64, ptr %141, align 16, !tbaa !21
-  %4507 = load i64, ptr %4389, align 64, !tbaa !31
-  %4508 = getelementptr inbounds nuw double, ptr %4422, i64 %4501
-  %4509 = load double, ptr %4508, align 8, !tbaa !44
-  %4510 = getelementptr inbounds nuw double, ptr %4412, i64 %4501
-  %4511 = load double, ptr %4510, align 8, !tbaa !44
-  %4512 = add nsw i64 %4506, -1
-  %4513 = icmp sgt i64 %4506, %4507
-  br i1 %4513, label %4514, label %4635
+4511:                                             ; preds = %4500
+  %4512 = load <8 x double>, ptr %4480, align 64, !tbaa !26
+  %4513 = getelementptr inbounds nuw i8, ptr %4434, i64 8608
+  %4514 = load ptr, ptr %4513, align 32, !tbaa !74
+  %4515 = getelementptr inbounds <8 x double>, ptr %4514, i64 %4442
+  %4516 = load <8 x double>, ptr %4515, align 64, !tbaa !26
+  %4517 = fsub <8 x double> %4446, %4512
+  %4518 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4516, <8 x double> %4517, <8 x double> %4512)
+  br label %4519
 
-4514:                                             ; preds = %4505
-  %4515 = getelementptr inbounds nuw double, ptr %4387, i64 %4501
-  %4516 = load double, ptr %4515, align 8, !tbaa !44
-  %4517 = getelementptr inbounds nuw double, ptr %4385, i64 %4501
-  %4518 = load double, ptr %4517, align 8, !tbaa !44
-  %4519 = load ptr, ptr %4479, align 32
-  %4520 = getelementptr i8, ptr %4519, i64 64
-  %4521 = getelementptr double, ptr %4520, i64 %4501
-  %4522 = fsub double %4516, %4509
-  %4523 = getelementptr double, ptr %4519, i64 %4501
-  %4524 = fsub double %4518, %4509
-  %4525 = load ptr, ptr %4425, align 8, !tbaa !69
-  %4526 = getelementptr double, ptr %4525, i64 %4501
-  %4527 = load ptr, ptr %4429, align 16, !tbaa !49
-  %4528 = getelementptr double, ptr %4527, i64 %4501
-  %4529 = getelementptr <8 x double>, ptr %4523, i64 %4512
-  br label %4557
+4519:                                             ; preds = %4511, %4504
+  %4520 = phi <8 x double> [ %4510, %4504 ], [ %4518, %4511 ]
+  %4521 = load ptr, ptr %4483, align 8, !tbaa !69
+  %4522 = getelementptr inbounds <8 x double>, ptr %4521, i64 %4442
+  %4523 = load <8 x double>, ptr %4522, align 64, !tbaa !26
+  %4524 = load ptr, ptr %4487, align 16, !tbaa !49
+  %4525 = getelementptr inbounds <8 x double>, ptr %4524, i64 %4442
+  %4526 = fsub <8 x double> %4502, %4523
+  %4527 = fsub <8 x double> %4469, %4520
+  %4528 = load <8 x double>, ptr %4470, align 64, !tbaa !26
+  %4529 = fsub <8 x double> %4528, %4520
+  %4530 = fdiv <8 x double> %4527, %4529
+  %4531 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4526, <8 x double> %4530, <8 x double> %4523)
+  %4532 = load <8 x double>, ptr %4525, align 64, !tbaa !26
+  %4533 = select <8 x i1> %4491, <8 x double> %4532, <8 x double> %4531
+  store <8 x double> %4533, ptr %4525, align 64, !tbaa !26
+  %4534 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4478)
+  %4535 = icmp eq i64 %4534, 0
+  br i1 %4535, label %4696, label %4536
 
-4530:                                             ; preds = %4603
-  %4531 = getelementptr inbounds nuw double, ptr %4415, i64 %4501
-  %4532 = load double, ptr %4531, align 8, !tbaa !44
-  %4533 = fcmp ogt double %4532, 0.000000e+00
-  %4534 = fcmp ogt double %4614, 0.000000e+00
-  %4535 = select i1 %4533, i1 %4534, i1 false
-  br i1 %4535, label %4536, label %4635
+4536:                                             ; preds = %4519
+  %4537 = getelementptr inbounds nuw i8, ptr %4434, i64 8608
+  %4538 = getelementptr inbounds nuw i8, ptr %4434, i64 3136
+  %4539 = getelementptr inbounds nuw i8, ptr %4434, i64 832
+  br label %4558
 
-4536:                                             ; preds = %4530
-  %4537 = getelementptr inbounds nuw double, ptr %4480, i64 %4501
-  %4538 = getelementptr inbounds nuw double, ptr %4481, i64 %4501
-  %4539 = sub i64 %4506, %4507
-  %4540 = add i64 %4507, 1
-  %4541 = and i64 %4539, 1
-  %4542 = icmp eq i64 %4541, 0
-  br i1 %4542, label %4552, label %4543
+4540:                                             ; preds = %4496, %4540
+  %4541 = phi i64 [ %4494, %4496 ], [ %4556, %4540 ]
+  %4542 = phi <8 x double> [ %4486, %4496 ], [ %4545, %4540 ]
+  %4543 = load ptr, ptr %4483, align 8, !tbaa !69
+  %4544 = getelementptr inbounds <8 x double>, ptr %4543, i64 %4541
+  %4545 = load <8 x double>, ptr %4544, align 64, !tbaa !26
+  %4546 = load ptr, ptr %4487, align 16, !tbaa !49
+  %4547 = getelementptr inbounds <8 x double>, ptr %4546, i64 %4541
+  %4548 = fsub <8 x double> %4542, %4545
+  %4549 = load ptr, ptr %4497, align 16, !tbaa !141
+  %4550 = getelementptr inbounds <8 x double>, ptr %4549, i64 %4541
+  %4551 = load <8 x double>, ptr %4550, align 64, !tbaa !26
+  %4552 = fmul <8 x double> %4482, %4551
+  %4553 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4548, <8 x double> %4552, <8 x double> %4545)
+  %4554 = load <8 x double>, ptr %4547, align 64, !tbaa !26
+  %4555 = select <8 x i1> %4491, <8 x double> %4554, <8 x double> %4553
+  store <8 x double> %4555, ptr %4547, align 64, !tbaa !26
+  %4556 = add nsw i64 %4541, 1
+  %4557 = icmp eq i64 %4556, %4442
+  br i1 %4557, label %4498, label %4540, !llvm.loop !142
 
-4543:                                             ; preds = %4536
-  %4544 = load double, ptr %4537, align 8, !tbaa !44
-  %4545 = load double, ptr %4538, align 8, !tbaa !44
-  %4546 = fmul double %4614, %4545
-  %4547 = fdiv double %4544, %4546
-  %4548 = getelementptr <8 x double>, ptr %4528, i64 %4507
-  %4549 = load double, ptr %4548, align 8, !tbaa !44
-  %4550 = fmul double %4549, %4547
-  store double %4550, ptr %4548, align 8, !tbaa !44
-  %4551 = add nsw i64 %4507, 1
-  br label %4552
+4558:                                             ; preds = %4536, %4693
+  %4559 = phi i64 [ 0, %4536 ], [ %4694, %4693 ]
+  %4560 = getelementptr inbounds nuw i64, ptr %12, i64 %4559
+  %4561 = load i64, ptr %4560, align 8, !tbaa !30
+  %4562 = icmp eq i64 %4561, 0
+  br i1 %4562, label %4693, label %4563
 
-4552:                                             ; preds = %4543, %4536
-  %4553 = phi i64 [ %4507, %4536 ], [ %4551, %4543 ]
-  %4554 = icmp eq i64 %4506, %4540
-  br i1 %4554, label %4635, label %4555
-
-4555:                                             ; preds = %4552
-  %4556 = getelementptr i8, ptr %4528, i64 64
-  br label %4617
-
-4557:                                             ; preds = %4603, %4514
-  %4558 = phi double [ 0.000000e+00, %4514 ], [ %4614, %4603 ]
-  %4559 = phi i64 [ %4512, %4514 ], [ %4615, %4603 ]
-  %4560 = icmp eq i64 %4559, %4512
-  br i1 %4560, label %4561, label %4564
-
-4561:                                             ; preds = %4557
-  %4562 = load double, ptr %4529, align 8, !tbaa !44
-  %4563 = tail call noundef double @llvm.fmuladd.f64(double %4562, double %4522, double %4509)
-  br label %4575
-
-4564:                                             ; preds = %4557
-  %4565 = getelementptr <8 x double>, ptr %4521, i64 %4559
-  %4566 = load double, ptr %4565, align 8, !tbaa !44
-  %4567 = tail call noundef double @llvm.fmuladd.f64(double %4566, double %4522, double %4509)
-  %4568 = getelementptr <8 x double>, ptr %4523, i64 %4559
+4563:                                             ; preds = %4558
+  %4564 = load i64, ptr %141, align 16, !tbaa !21
+  %4565 = load i64, ptr %4447, align 64, !tbaa !31
+  %4566 = getelementptr inbounds nuw double, ptr %4480, i64 %4559
+  %4567 = load double, ptr %4566, align 8, !tbaa !44
+  %4568 = getelementptr inbounds nuw double, ptr %4470, i64 %4559
   %4569 = load double, ptr %4568, align 8, !tbaa !44
-  %4570 = tail call noundef double @llvm.fmuladd.f64(double %4569, double %4522, double %4509)
-  %4571 = tail call noundef double @llvm.fmuladd.f64(double %4566, double %4524, double %4509)
-  %4572 = fcmp ult double %4571, %4567
-  br i1 %4572, label %4573, label %4575
+  %4570 = add nsw i64 %4564, -1
+  %4571 = icmp sgt i64 %4564, %4565
+  br i1 %4571, label %4572, label %4693
 
-4573:                                             ; preds = %4564
-  %4574 = add nsw i64 %4559, 1
-  br label %4575
+4572:                                             ; preds = %4563
+  %4573 = getelementptr inbounds nuw double, ptr %4445, i64 %4559
+  %4574 = load double, ptr %4573, align 8, !tbaa !44
+  %4575 = getelementptr inbounds nuw double, ptr %4443, i64 %4559
+  %4576 = load double, ptr %4575, align 8, !tbaa !44
+  %4577 = load ptr, ptr %4537, align 32
+  %4578 = getelementptr i8, ptr %4577, i64 64
+  %4579 = getelementptr double, ptr %4578, i64 %4559
+  %4580 = fsub double %4574, %4567
+  %4581 = getelementptr double, ptr %4577, i64 %4559
+  %4582 = fsub double %4576, %4567
+  %4583 = load ptr, ptr %4483, align 8, !tbaa !69
+  %4584 = getelementptr double, ptr %4583, i64 %4559
+  %4585 = load ptr, ptr %4487, align 16, !tbaa !49
+  %4586 = getelementptr double, ptr %4585, i64 %4559
+  %4587 = getelementptr <8 x double>, ptr %4581, i64 %4570
+  br label %4615
 
-4575:                                             ; preds = %4573, %4564, %4561
-  %4576 = phi double [ %4570, %4573 ], [ %4570, %4564 ], [ %4563, %4561 ]
-  %4577 = phi double [ %4567, %4573 ], [ %4567, %4564 ], [ %4511, %4561 ]
-  %4578 = phi i64 [ %4574, %4573 ], [ %4559, %4564 ], [ %4512, %4561 ]
-  %4579 = icmp sgt i64 %4578, %4507
-  br i1 %4579, label %4580, label %4603
+4588:                                             ; preds = %4661
+  %4589 = getelementptr inbounds nuw double, ptr %4473, i64 %4559
+  %4590 = load double, ptr %4589, align 8, !tbaa !44
+  %4591 = fcmp ogt double %4590, 0.000000e+00
+  %4592 = fcmp ogt double %4672, 0.000000e+00
+  %4593 = select i1 %4591, i1 %4592, i1 false
+  br i1 %4593, label %4594, label %4693
 
-4580:                                             ; preds = %4575
-  %4581 = load ptr, ptr %4425, align 8
-  %4582 = getelementptr double, ptr %4581, i64 %4501
-  br label %4583
+4594:                                             ; preds = %4588
+  %4595 = getelementptr inbounds nuw double, ptr %4538, i64 %4559
+  %4596 = getelementptr inbounds nuw double, ptr %4539, i64 %4559
+  %4597 = sub i64 %4564, %4565
+  %4598 = add i64 %4565, 1
+  %4599 = and i64 %4597, 1
+  %4600 = icmp eq i64 %4599, 0
+  br i1 %4600, label %4610, label %4601
 
-4583:                                             ; preds = %4598, %4580
-  %4584 = phi i64 [ %4578, %4580 ], [ %4601, %4598 ]
-  %4585 = phi double [ 0.000000e+00, %4580 ], [ %4600, %4598 ]
-  %4586 = phi double [ %4577, %4580 ], [ %4599, %4598 ]
-  %4587 = getelementptr <8 x double>, ptr %4523, i64 %4584
-  %4588 = load double, ptr %4587, align 8, !tbaa !44
-  %4589 = tail call noundef double @llvm.fmuladd.f64(double %4588, double %4524, double %4509)
-  %4590 = fcmp ogt double %4589, %4576
-  br i1 %4590, label %4591, label %4603
+4601:                                             ; preds = %4594
+  %4602 = load double, ptr %4595, align 8, !tbaa !44
+  %4603 = load double, ptr %4596, align 8, !tbaa !44
+  %4604 = fmul double %4672, %4603
+  %4605 = fdiv double %4602, %4604
+  %4606 = getelementptr <8 x double>, ptr %4586, i64 %4565
+  %4607 = load double, ptr %4606, align 8, !tbaa !44
+  %4608 = fmul double %4607, %4605
+  store double %4608, ptr %4606, align 8, !tbaa !44
+  %4609 = add nsw i64 %4565, 1
+  br label %4610
 
-4591:                                             ; preds = %4583
-  %4592 = fcmp ogt double %4586, %4589
-  br i1 %4592, label %4593, label %4598
+4610:                                             ; preds = %4601, %4594
+  %4611 = phi i64 [ %4565, %4594 ], [ %4609, %4601 ]
+  %4612 = icmp eq i64 %4564, %4598
+  br i1 %4612, label %4693, label %4613
 
-4593:                                             ; preds = %4591
-  %4594 = getelementptr <8 x double>, ptr %4582, i64 %4584
-  %4595 = load double, ptr %4594, align 8, !tbaa !44
-  %4596 = fsub double %4586, %4589
-  %4597 = tail call double @llvm.fmuladd.f64(double %4595, double %4596, double %4585)
-  br label %4598
+4613:                                             ; preds = %4610
+  %4614 = getelementptr i8, ptr %4586, i64 64
+  br label %4675
 
-4598:                                             ; preds = %4593, %4591
-  %4599 = phi double [ %4589, %4593 ], [ %4586, %4591 ]
-  %4600 = phi double [ %4597, %4593 ], [ %4585, %4591 ]
-  %4601 = add nsw i64 %4584, -1
-  %4602 = icmp sgt i64 %4601, %4507
-  br i1 %4602, label %4583, label %4603, !llvm.loop !142
+4615:                                             ; preds = %4661, %4572
+  %4616 = phi double [ 0.000000e+00, %4572 ], [ %4672, %4661 ]
+  %4617 = phi i64 [ %4570, %4572 ], [ %4673, %4661 ]
+  %4618 = icmp eq i64 %4617, %4570
+  br i1 %4618, label %4619, label %4622
 
-4603:                                             ; preds = %4598, %4583, %4575
-  %4604 = phi double [ %4577, %4575 ], [ %4586, %4583 ], [ %4599, %4598 ]
-  %4605 = phi double [ 0.000000e+00, %4575 ], [ %4585, %4583 ], [ %4600, %4598 ]
-  %4606 = phi i64 [ %4578, %4575 ], [ %4584, %4583 ], [ %4507, %4598 ]
-  %4607 = getelementptr <8 x double>, ptr %4526, i64 %4606
-  %4608 = load double, ptr %4607, align 8, !tbaa !44
-  %4609 = fsub double %4604, %4576
-  %4610 = tail call double @llvm.fmuladd.f64(double %4608, double %4609, double %4605)
-  %4611 = fsub double %4577, %4576
-  %4612 = fdiv double %4610, %4611
-  %4613 = getelementptr <8 x double>, ptr %4528, i64 %4559
-  store double %4612, ptr %4613, align 8, !tbaa !44
-  %4614 = fadd double %4558, %4610
-  %4615 = add nsw i64 %4559, -1
-  %4616 = icmp sgt i64 %4559, %4507
-  br i1 %4616, label %4557, label %4530, !llvm.loop !143
+4619:                                             ; preds = %4615
+  %4620 = load double, ptr %4587, align 8, !tbaa !44
+  %4621 = tail call noundef double @llvm.fmuladd.f64(double %4620, double %4580, double %4567)
+  br label %4633
 
-4617:                                             ; preds = %4617, %4555
-  %4618 = phi i64 [ %4553, %4555 ], [ %4633, %4617 ]
-  %4619 = load double, ptr %4537, align 8, !tbaa !44
-  %4620 = load double, ptr %4538, align 8, !tbaa !44
-  %4621 = fmul double %4614, %4620
-  %4622 = fdiv double %4619, %4621
-  %4623 = getelementptr <8 x double>, ptr %4528, i64 %4618
+4622:                                             ; preds = %4615
+  %4623 = getelementptr <8 x double>, ptr %4579, i64 %4617
   %4624 = load double, ptr %4623, align 8, !tbaa !44
-  %4625 = fmul double %4624, %4622
-  store double %4625, ptr %4623, align 8, !tbaa !44
-  %4626 = load double, ptr %4537, align 8, !tbaa !44
-  %4627 = load double, ptr %4538, align 8, !tbaa !44
-  %4628 = fmul double %4614, %4627
-  %4629 = fdiv double %4626, %4628
-  %4630 = getelementptr <8 x double>, ptr %4556, i64 %4618
-  %4631 = load double, ptr %4630, align 8, !tbaa !44
-  %4632 = fmul double %4631, %4629
-  store double %4632, ptr %4630, align 8, !tbaa !44
-  %4633 = add nsw i64 %4618, 2
-  %4634 = icmp eq i64 %4633, %4506
-  br i1 %4634, label %4635, label %4617, !llvm.loop !144
+  %4625 = tail call noundef double @llvm.fmuladd.f64(double %4624, double %4580, double %4567)
+  %4626 = getelementptr <8 x double>, ptr %4581, i64 %4617
+  %4627 = load double, ptr %4626, align 8, !tbaa !44
+  %4628 = tail call noundef double @llvm.fmuladd.f64(double %4627, double %4580, double %4567)
+  %4629 = tail call noundef double @llvm.fmuladd.f64(double %4624, double %4582, double %4567)
+  %4630 = fcmp ult double %4629, %4625
+  br i1 %4630, label %4631, label %4633
 
-4635:                                             ; preds = %4552, %4617, %4530, %4505, %4500
-  %4636 = add nuw nsw i64 %4501, 1
-  %4637 = icmp eq i64 %4636, 8
-  br i1 %4637, label %4638, label %4500, !llvm.loop !145
+4631:                                             ; preds = %4622
+  %4632 = add nsw i64 %4617, 1
+  br label %4633
 
-4638:                                             ; preds = %4635, %4461
+4633:                                             ; preds = %4631, %4622, %4619
+  %4634 = phi double [ %4628, %4631 ], [ %4628, %4622 ], [ %4621, %4619 ]
+  %4635 = phi double [ %4625, %4631 ], [ %4625, %4622 ], [ %4569, %4619 ]
+  %4636 = phi i64 [ %4632, %4631 ], [ %4617, %4622 ], [ %4570, %4619 ]
+  %4637 = icmp sgt i64 %4636, %4565
+  br i1 %4637, label %4638, label %4661
+
+4638:                                             ; preds = %4633
+  %4639 = load ptr, ptr %4483, align 8
+  %4640 = getelementptr double, ptr %4639, i64 %4559
+  br label %4641
+
+4641:                                             ; preds = %4656, %4638
+  %4642 = phi i64 [ %4636, %4638 ], [ %4659, %4656 ]
+  %4643 = phi double [ 0.000000e+00, %4638 ], [ %4658, %4656 ]
+  %4644 = phi double [ %4635, %4638 ], [ %4657, %4656 ]
+  %4645 = getelementptr <8 x double>, ptr %4581, i64 %4642
+  %4646 = load double, ptr %4645, align 8, !tbaa !44
+  %4647 = tail call noundef double @llvm.fmuladd.f64(double %4646, double %4582, double %4567)
+  %4648 = fcmp ogt double %4647, %4634
+  br i1 %4648, label %4649, label %4661
+
+4649:                                             ; preds = %4641
+  %4650 = fcmp ogt double %4644, %4647
+  br i1 %4650, label %4651, label %4656
+
+4651:                                             ; preds = %4649
+  %4652 = getelementptr <8 x double>, ptr %4640, i64 %4642
+  %4653 = load double, ptr %4652, align 8, !tbaa !44
+  %4654 = fsub double %4644, %4647
+  %4655 = tail call double @llvm.fmuladd.f64(double %4653, double %4654, double %4643)
+  br label %4656
+
+4656:                                             ; preds = %4651, %4649
+  %4657 = phi double [ %4647, %4651 ], [ %4644, %4649 ]
+  %4658 = phi double [ %4655, %4651 ], [ %4643, %4649 ]
+  %4659 = add nsw i64 %4642, -1
+  %4660 = icmp sgt i64 %4659, %4565
+  br i1 %4660, label %4641, label %4661, !llvm.loop !143
+
+4661:                                             ; preds = %4656, %4641, %4633
+  %4662 = phi double [ %4635, %4633 ], [ %4644, %4641 ], [ %4657, %4656 ]
+  %4663 = phi double [ 0.000000e+00, %4633 ], [ %4643, %4641 ], [ %4658, %4656 ]
+  %4664 = phi i64 [ %4636, %4633 ], [ %4642, %4641 ], [ %4565, %4656 ]
+  %4665 = getelementptr <8 x double>, ptr %4584, i64 %4664
+  %4666 = load double, ptr %4665, align 8, !tbaa !44
+  %4667 = fsub double %4662, %4634
+  %4668 = tail call double @llvm.fmuladd.f64(double %4666, double %4667, double %4663)
+  %4669 = fsub double %4635, %4634
+  %4670 = fdiv double %4668, %4669
+  %4671 = getelementptr <8 x double>, ptr %4586, i64 %4617
+  store double %4670, ptr %4671, align 8, !tbaa !44
+  %4672 = fadd double %4616, %4668
+  %4673 = add nsw i64 %4617, -1
+  %4674 = icmp sgt i64 %4617, %4565
+  br i1 %4674, label %4615, label %4588, !llvm.loop !144
+
+4675:                                             ; preds = %4675, %4613
+  %4676 = phi i64 [ %4611, %4613 ], [ %4691, %4675 ]
+  %4677 = load double, ptr %4595, align 8, !tbaa !44
+  %4678 = load double, ptr %4596, align 8, !tbaa !44
+  %4679 = fmul double %4672, %4678
+  %4680 = fdiv double %4677, %4679
+  %4681 = getelementptr <8 x double>, ptr %4586, i64 %4676
+  %4682 = load double, ptr %4681, align 8, !tbaa !44
+  %4683 = fmul double %4682, %4680
+  store double %4683, ptr %4681, align 8, !tbaa !44
+  %4684 = load double, ptr %4595, align 8, !tbaa !44
+  %4685 = load double, ptr %4596, align 8, !tbaa !44
+  %4686 = fmul double %4672, %4685
+  %4687 = fdiv double %4684, %4686
+  %4688 = getelementptr <8 x double>, ptr %4614, i64 %4676
+  %4689 = load double, ptr %4688, align 8, !tbaa !44
+  %4690 = fmul double %4689, %4687
+  store double %4690, ptr %4688, align 8, !tbaa !44
+  %4691 = add nsw i64 %4676, 2
+  %4692 = icmp eq i64 %4691, %4564
+  br i1 %4692, label %4693, label %4675, !llvm.loop !145
+
+4693:                                             ; preds = %4610, %4675, %4588, %4563, %4558
+  %4694 = add nuw nsw i64 %4559, 1
+  %4695 = icmp eq i64 %4694, 8
+  br i1 %4695, label %4696, label %4558, !llvm.loop !146
+
+4696:                                             ; preds = %4693, %4519
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %12) #7
-  br label %4639
+  br label %4697
 
-4639:                                             ; preds = %4373, %4638
-  %4640 = load <8 x i64>, ptr %132, align 64, !tbaa !26
-  %4641 = and <8 x i64> %4640, %4372
-  %4642 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4641)
-  %4643 = icmp eq i64 %4642, 0
-  %4644 = getelementptr inbounds nuw i8, ptr %4376, i64 8520
-  br i1 %4643, label %4645, label %4663
+4697:                                             ; preds = %4431, %4696
+  %4698 = load <8 x i64>, ptr %132, align 64, !tbaa !26
+  %4699 = and <8 x i64> %4698, %4430
+  %4700 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4699)
+  %4701 = icmp eq i64 %4700, 0
+  %4702 = getelementptr inbounds nuw i8, ptr %4434, i64 8520
+  br i1 %4701, label %4703, label %4721
 
-4645:                                             ; preds = %4639
-  %4646 = getelementptr inbounds nuw i8, ptr %4376, i64 8528
-  %4647 = getelementptr inbounds nuw i8, ptr %4376, i64 8536
-  %4648 = load ptr, ptr %4647, align 8, !tbaa !35
-  %4649 = load ptr, ptr %4646, align 8, !tbaa !35
-  store ptr %4649, ptr %4647, align 8, !tbaa !35
-  %4650 = load ptr, ptr %4644, align 8, !tbaa !35
-  store ptr %4650, ptr %4646, align 8, !tbaa !35
-  store ptr %4648, ptr %4644, align 8, !tbaa !35
-  %4651 = getelementptr inbounds nuw i8, ptr %4376, i64 8640
-  %4652 = getelementptr inbounds nuw i8, ptr %4376, i64 8648
-  %4653 = getelementptr inbounds nuw i8, ptr %4376, i64 8656
-  %4654 = load ptr, ptr %4653, align 8, !tbaa !35
-  %4655 = load ptr, ptr %4652, align 8, !tbaa !35
-  store ptr %4655, ptr %4653, align 8, !tbaa !35
-  %4656 = load ptr, ptr %4651, align 8, !tbaa !35
-  store ptr %4656, ptr %4652, align 8, !tbaa !35
-  store ptr %4654, ptr %4651, align 8, !tbaa !35
-  %4657 = getelementptr inbounds nuw i8, ptr %4376, i64 8688
-  %4658 = getelementptr inbounds nuw i8, ptr %4376, i64 8696
-  %4659 = getelementptr inbounds nuw i8, ptr %4376, i64 8704
-  %4660 = load ptr, ptr %4659, align 8, !tbaa !35
-  %4661 = load ptr, ptr %4658, align 8, !tbaa !35
-  store ptr %4661, ptr %4659, align 8, !tbaa !35
-  %4662 = load ptr, ptr %4657, align 8, !tbaa !35
-  store ptr %4662, ptr %4658, align 8, !tbaa !35
-  store ptr %4660, ptr %4657, align 8, !tbaa !35
-  br label %4728
+4703:                                             ; preds = %4697
+  %4704 = getelementptr inbounds nuw i8, ptr %4434, i64 8528
+  %4705 = getelementptr inbounds nuw i8, ptr %4434, i64 8536
+  %4706 = load ptr, ptr %4705, align 8, !tbaa !35
+  %4707 = load ptr, ptr %4704, align 8, !tbaa !35
+  store ptr %4707, ptr %4705, align 8, !tbaa !35
+  %4708 = load ptr, ptr %4702, align 8, !tbaa !35
+  store ptr %4708, ptr %4704, align 8, !tbaa !35
+  store ptr %4706, ptr %4702, align 8, !tbaa !35
+  %4709 = getelementptr inbounds nuw i8, ptr %4434, i64 8640
+  %4710 = getelementptr inbounds nuw i8, ptr %4434, i64 8648
+  %4711 = getelementptr inbounds nuw i8, ptr %4434, i64 8656
+  %4712 = load ptr, ptr %4711, align 8, !tbaa !35
+  %4713 = load ptr, ptr %4710, align 8, !tbaa !35
+  store ptr %4713, ptr %4711, align 8, !tbaa !35
+  %4714 = load ptr, ptr %4709, align 8, !tbaa !35
+  store ptr %4714, ptr %4710, align 8, !tbaa !35
+  store ptr %4712, ptr %4709, align 8, !tbaa !35
+  %4715 = getelementptr inbounds nuw i8, ptr %4434, i64 8688
+  %4716 = getelementptr inbounds nuw i8, ptr %4434, i64 8696
+  %4717 = getelementptr inbounds nuw i8, ptr %4434, i64 8704
+  %4718 = load ptr, ptr %4717, align 8, !tbaa !35
+  %4719 = load ptr, ptr %4716, align 8, !tbaa !35
+  store ptr %4719, ptr %4717, align 8, !tbaa !35
+  %4720 = load ptr, ptr %4715, align 8, !tbaa !35
+  store ptr %4720, ptr %4716, align 8, !tbaa !35
+  store ptr %4718, ptr %4715, align 8, !tbaa !35
+  br label %4786
 
-4663:                                             ; preds = %4639
-  %4664 = load ptr, ptr %4644, align 8, !tbaa !59
-  %4665 = getelementptr inbounds nuw i8, ptr %4376, i64 8528
-  %4666 = load ptr, ptr %4665, align 16, !tbaa !48
-  %4667 = getelementptr inbounds nuw i8, ptr %4376, i64 8536
-  %4668 = load ptr, ptr %4667, align 8, !tbaa !58
-  %4669 = load i64, ptr %141, align 16, !tbaa !21
-  %4670 = icmp sgt i64 %4669, 0
-  br i1 %4670, label %4671, label %4684
+4721:                                             ; preds = %4697
+  %4722 = load ptr, ptr %4702, align 8, !tbaa !59
+  %4723 = getelementptr inbounds nuw i8, ptr %4434, i64 8528
+  %4724 = load ptr, ptr %4723, align 16, !tbaa !48
+  %4725 = getelementptr inbounds nuw i8, ptr %4434, i64 8536
+  %4726 = load ptr, ptr %4725, align 8, !tbaa !58
+  %4727 = load i64, ptr %141, align 16, !tbaa !21
+  %4728 = icmp sgt i64 %4727, 0
+  br i1 %4728, label %4729, label %4742
 
-4671:                                             ; preds = %4663, %4671
-  %4672 = phi i64 [ %4682, %4671 ], [ 0, %4663 ]
-  %4673 = getelementptr inbounds nuw <8 x double>, ptr %4668, i64 %4672
-  %4674 = getelementptr inbounds nuw <8 x double>, ptr %4666, i64 %4672
-  %4675 = load <8 x double>, ptr %4674, align 64, !tbaa !26
-  %4676 = load <8 x double>, ptr %4673, align 64, !tbaa !26
-  %4677 = select <8 x i1> %4344, <8 x double> %4676, <8 x double> %4675
-  store <8 x double> %4677, ptr %4673, align 64, !tbaa !26
-  %4678 = getelementptr inbounds nuw <8 x double>, ptr %4664, i64 %4672
-  %4679 = load <8 x double>, ptr %4678, align 64, !tbaa !26
-  %4680 = load <8 x double>, ptr %4674, align 64, !tbaa !26
-  %4681 = select <8 x i1> %4344, <8 x double> %4680, <8 x double> %4679
-  store <8 x double> %4681, ptr %4674, align 64, !tbaa !26
-  %4682 = add nuw nsw i64 %4672, 1
-  %4683 = icmp eq i64 %4682, %4669
-  br i1 %4683, label %4684, label %4671, !llvm.loop !146
+4729:                                             ; preds = %4721, %4729
+  %4730 = phi i64 [ %4740, %4729 ], [ 0, %4721 ]
+  %4731 = getelementptr inbounds nuw <8 x double>, ptr %4726, i64 %4730
+  %4732 = getelementptr inbounds nuw <8 x double>, ptr %4724, i64 %4730
+  %4733 = load <8 x double>, ptr %4732, align 64, !tbaa !26
+  %4734 = load <8 x double>, ptr %4731, align 64, !tbaa !26
+  %4735 = select <8 x i1> %4402, <8 x double> %4734, <8 x double> %4733
+  store <8 x double> %4735, ptr %4731, align 64, !tbaa !26
+  %4736 = getelementptr inbounds nuw <8 x double>, ptr %4722, i64 %4730
+  %4737 = load <8 x double>, ptr %4736, align 64, !tbaa !26
+  %4738 = load <8 x double>, ptr %4732, align 64, !tbaa !26
+  %4739 = select <8 x i1> %4402, <8 x double> %4738, <8 x double> %4737
+  store <8 x double> %4739, ptr %4732, align 64, !tbaa !26
+  %4740 = add nuw nsw i64 %4730, 1
+  %4741 = icmp eq i64 %4740, %4727
+  br i1 %4741, label %4742, label %4729, !llvm.loop !147
 
-4684:                                             ; preds = %4671, %4663
-  %4685 = getelementptr inbounds nuw i8, ptr %4376, i64 8640
-  %4686 = load ptr, ptr %4685, align 64, !tbaa !129
-  %4687 = getelementptr inbounds nuw i8, ptr %4376, i64 8648
-  %4688 = load ptr, ptr %4687, align 8, !tbaa !52
-  %4689 = getelementptr inbounds nuw i8, ptr %4376, i64 8656
-  %4690 = load ptr, ptr %4689, align 16, !tbaa !63
-  %4691 = load i64, ptr %142, align 8, !tbaa !22
-  %4692 = icmp sgt i64 %4691, 0
-  br i1 %4692, label %4693, label %4728
+4742:                                             ; preds = %4729, %4721
+  %4743 = getelementptr inbounds nuw i8, ptr %4434, i64 8640
+  %4744 = load ptr, ptr %4743, align 64, !tbaa !129
+  %4745 = getelementptr inbounds nuw i8, ptr %4434, i64 8648
+  %4746 = load ptr, ptr %4745, align 8, !tbaa !52
+  %4747 = getelementptr inbounds nuw i8, ptr %4434, i64 8656
+  %4748 = load ptr, ptr %4747, align 16, !tbaa !63
+  %4749 = load i64, ptr %142, align 8, !tbaa !22
+  %4750 = icmp sgt i64 %4749, 0
+  br i1 %4750, label %4751, label %4786
 
-4693:                                             ; preds = %4684, %4693
-  %4694 = phi i64 [ %4704, %4693 ], [ 0, %4684 ]
-  %4695 = getelementptr inbounds nuw <8 x double>, ptr %4690, i64 %4694
-  %4696 = getelementptr inbounds nuw <8 x double>, ptr %4688, i64 %4694
-  %4697 = load <8 x double>, ptr %4696, align 64, !tbaa !26
-  %4698 = load <8 x double>, ptr %4695, align 64, !tbaa !26
-  %4699 = select <8 x i1> %4344, <8 x double> %4698, <8 x double> %4697
-  store <8 x double> %4699, ptr %4695, align 64, !tbaa !26
-  %4700 = getelementptr inbounds nuw <8 x double>, ptr %4686, i64 %4694
-  %4701 = load <8 x double>, ptr %4700, align 64, !tbaa !26
-  %4702 = load <8 x double>, ptr %4696, align 64, !tbaa !26
-  %4703 = select <8 x i1> %4344, <8 x double> %4702, <8 x double> %4701
-  store <8 x double> %4703, ptr %4696, align 64, !tbaa !26
-  %4704 = add nuw nsw i64 %4694, 1
-  %4705 = icmp eq i64 %4704, %4691
-  br i1 %4705, label %4706, label %4693, !llvm.loop !146
-
-4706:                                             ; preds = %4693
-  %4707 = load i64, ptr %142, align 8, !tbaa !22
-  %4708 = getelementptr inbounds nuw i8, ptr %4376, i64 8688
-  %4709 = load ptr, ptr %4708, align 16, !tbaa !92
-  %4710 = getelementptr inbounds nuw i8, ptr %4376, i64 8696
-  %4711 = load ptr, ptr %4710, align 8, !tbaa !51
-  %4712 = getelementptr inbounds nuw i8, ptr %4376, i64 8704
-  %4713 = load ptr, ptr %4712, align 64, !tbaa !61
-  %4714 = icmp sgt i64 %4707, 0
-  br i1 %4714, label %4715, label %4728
-
-4715:                                             ; preds = %4706, %4715
-  %4716 = phi i64 [ %4726, %4715 ], [ 0, %4706 ]
-  %4717 = getelementptr inbounds nuw <8 x double>, ptr %4713, i64 %4716
-  %4718 = getelementptr inbounds nuw <8 x double>, ptr %4711, i64 %4716
-  %4719 = load <8 x double>, ptr %4718, align 64, !tbaa !26
-  %4720 = load <8 x double>, ptr %4717, align 64, !tbaa !26
-  %4721 = select <8 x i1> %4344, <8 x double> %4720, <8 x double> %4719
-  store <8 x double> %4721, ptr %4717, align 64, !tbaa !26
-  %4722 = getelementptr inbounds nuw <8 x double>, ptr %4709, i64 %4716
-  %4723 = load <8 x double>, ptr %4722, align 64, !tbaa !26
-  %4724 = load <8 x double>, ptr %4718, align 64, !tbaa !26
-  %4725 = select <8 x i1> %4344, <8 x double> %4724, <8 x double> %4723
-  store <8 x double> %4725, ptr %4718, align 64, !tbaa !26
-  %4726 = add nuw nsw i64 %4716, 1
-  %4727 = icmp eq i64 %4726, %4707
-  br i1 %4727, label %4728, label %4715, !llvm.loop !146
-
-4728:                                             ; preds = %4715, %4684, %4706, %4645
-  %4729 = getelementptr inbounds nuw i8, ptr %4376, i64 4736
-  %4730 = getelementptr inbounds nuw i8, ptr %4376, i64 3840
-  %4731 = getelementptr inbounds nuw i8, ptr %4376, i64 2944
-  br label %4747
-
-4732:                                             ; preds = %4747
-  %4733 = getelementptr inbounds nuw i8, ptr %4376, i64 8384
-  %4734 = getelementptr inbounds nuw i8, ptr %4376, i64 6080
-  %4735 = load <8 x double>, ptr %4734, align 64, !tbaa !26
-  %4736 = fcmp ogt <8 x double> %4735, zeroinitializer
-  %4737 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %4738 = fcmp une <8 x double> %4737, splat (double 2.000000e+00)
-  %4739 = and <8 x i1> %4736, %4738
-  %4740 = select <8 x i1> %4739, <8 x i64> %4284, <8 x i64> zeroinitializer
-  %4741 = load <8 x i64>, ptr %4733, align 64, !tbaa !26
-  %4742 = and <8 x i64> %4741, %4372
-  %4743 = or <8 x i64> %4740, %4742
-  store <8 x i64> %4743, ptr %4733, align 64, !tbaa !26
-  %4744 = add nuw nsw i64 %4374, 1
-  %4745 = load i64, ptr %178, align 8, !tbaa !20
-  %4746 = icmp slt i64 %4744, %4745
-  br i1 %4746, label %4373, label %4759, !llvm.loop !147
-
-4747:                                             ; preds = %4728, %4747
-  %4748 = phi i64 [ 0, %4728 ], [ %4757, %4747 ]
-  %4749 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4729, i64 0, i64 %4748
-  %4750 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4730, i64 0, i64 %4748
-  %4751 = load <8 x double>, ptr %4750, align 64, !tbaa !26
-  %4752 = load <8 x double>, ptr %4749, align 64, !tbaa !26
-  %4753 = select <8 x i1> %4344, <8 x double> %4752, <8 x double> %4751
-  store <8 x double> %4753, ptr %4749, align 64, !tbaa !26
-  %4754 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4731, i64 0, i64 %4748
+4751:                                             ; preds = %4742, %4751
+  %4752 = phi i64 [ %4762, %4751 ], [ 0, %4742 ]
+  %4753 = getelementptr inbounds nuw <8 x double>, ptr %4748, i64 %4752
+  %4754 = getelementptr inbounds nuw <8 x double>, ptr %4746, i64 %4752
   %4755 = load <8 x double>, ptr %4754, align 64, !tbaa !26
-  %4756 = select <8 x i1> %4344, <8 x double> %4751, <8 x double> %4755
-  store <8 x double> %4756, ptr %4750, align 64, !tbaa !26
-  %4757 = add nuw nsw i64 %4748, 1
-  %4758 = icmp eq i64 %4757, 14
-  br i1 %4758, label %4732, label %4747, !llvm.loop !148
+  %4756 = load <8 x double>, ptr %4753, align 64, !tbaa !26
+  %4757 = select <8 x i1> %4402, <8 x double> %4756, <8 x double> %4755
+  store <8 x double> %4757, ptr %4753, align 64, !tbaa !26
+  %4758 = getelementptr inbounds nuw <8 x double>, ptr %4744, i64 %4752
+  %4759 = load <8 x double>, ptr %4758, align 64, !tbaa !26
+  %4760 = load <8 x double>, ptr %4754, align 64, !tbaa !26
+  %4761 = select <8 x i1> %4402, <8 x double> %4760, <8 x double> %4759
+  store <8 x double> %4761, ptr %4754, align 64, !tbaa !26
+  %4762 = add nuw nsw i64 %4752, 1
+  %4763 = icmp eq i64 %4762, %4749
+  br i1 %4763, label %4764, label %4751, !llvm.loop !147
 
-4759:                                             ; preds = %4732
-  %4760 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %4761 = load <8 x double>, ptr %197, align 64, !tbaa !26
-  %4762 = load <8 x double>, ptr %233, align 64, !tbaa !26
-  %4763 = load <8 x double>, ptr %181, align 64, !tbaa !26
-  %4764 = load <8 x double>, ptr %183, align 64, !tbaa !26
-  %4765 = fdiv <8 x double> %4762, %3998
-  %4766 = icmp sgt i64 %4745, 0
-  br label %4767
+4764:                                             ; preds = %4751
+  %4765 = load i64, ptr %142, align 8, !tbaa !22
+  %4766 = getelementptr inbounds nuw i8, ptr %4434, i64 8688
+  %4767 = load ptr, ptr %4766, align 16, !tbaa !92
+  %4768 = getelementptr inbounds nuw i8, ptr %4434, i64 8696
+  %4769 = load ptr, ptr %4768, align 8, !tbaa !51
+  %4770 = getelementptr inbounds nuw i8, ptr %4434, i64 8704
+  %4771 = load ptr, ptr %4770, align 64, !tbaa !61
+  %4772 = icmp sgt i64 %4765, 0
+  br i1 %4772, label %4773, label %4786
 
-4767:                                             ; preds = %4343, %4759
-  %4768 = phi <8 x double> [ %4765, %4759 ], [ %4008, %4343 ]
-  %4769 = phi i1 [ %4766, %4759 ], [ false, %4343 ]
-  %4770 = phi <8 x double> [ %4764, %4759 ], [ %3987, %4343 ]
-  %4771 = phi <8 x double> [ %4763, %4759 ], [ %4272, %4343 ]
-  %4772 = phi <8 x double> [ %4761, %4759 ], [ %4004, %4343 ]
-  %4773 = phi <8 x double> [ %4760, %4759 ], [ %4002, %4343 ]
-  %4774 = load <8 x double>, ptr %158, align 64, !tbaa !26
-  %4775 = fadd <8 x double> %4774, %4773
-  %4776 = select <8 x i1> %4344, <8 x double> %4774, <8 x double> %4775
-  store <8 x double> %4776, ptr %158, align 64, !tbaa !26
-  %4777 = load <8 x double>, ptr %173, align 64, !tbaa !26
-  %4778 = select <8 x i1> %4344, <8 x double> %4777, <8 x double> %4773
-  store <8 x double> %4778, ptr %173, align 64, !tbaa !26
-  %4779 = load <8 x double>, ptr %145, align 64, !tbaa !26
-  %4780 = fadd <8 x double> %4779, splat (double 1.000000e+00)
-  %4781 = select <8 x i1> %4344, <8 x double> %4779, <8 x double> %4780
-  store <8 x double> %4781, ptr %145, align 64, !tbaa !26
-  %4782 = load <8 x double>, ptr %147, align 64, !tbaa !26
-  %4783 = fcmp olt <8 x double> %4782, %4773
-  %4784 = select <8 x i1> %4344, <8 x i1> splat (i1 true), <8 x i1> %4783
-  %4785 = select <8 x i1> %4784, <8 x double> %4782, <8 x double> %4773
-  store <8 x double> %4785, ptr %147, align 64, !tbaa !26
-  %4786 = fcmp une <8 x double> %4772, zeroinitializer
-  %4787 = fcmp ueq <8 x double> %3997, zeroinitializer
-  %4788 = or <8 x i1> %4787, %4786
-  %4789 = fcmp olt <8 x double> %4768, splat (double 1.800000e+00)
-  %4790 = select <8 x i1> %4789, <8 x double> %4768, <8 x double> splat (double 1.800000e+00)
-  %4791 = select <8 x i1> %4788, <8 x double> splat (double 1.800000e+00), <8 x double> %4790
-  %4792 = fcmp ogt <8 x double> %4791, splat (double 2.000000e-01)
-  %4793 = select <8 x i1> %4792, <8 x double> %4791, <8 x double> splat (double 2.000000e-01)
-  %4794 = fmul <8 x double> %4773, %4793
-  %4795 = fmul <8 x double> %4773, splat (double 4.000000e+00)
-  %4796 = fcmp olt <8 x double> %4771, %4795
-  %4797 = select <8 x i1> %4796, <8 x double> %4771, <8 x double> %4795
-  %4798 = fcmp ogt <8 x double> %4794, %4797
-  %4799 = select <8 x i1> %4798, <8 x double> %4794, <8 x double> %4797
-  %4800 = select <8 x i1> %4344, <8 x double> %4771, <8 x double> zeroinitializer
-  store <8 x double> %4800, ptr %181, align 64, !tbaa !26
-  %4801 = select <8 x i1> %4344, <8 x double> %4770, <8 x double> zeroinitializer
-  store <8 x double> %4801, ptr %183, align 64, !tbaa !26
-  %4802 = load <8 x i64>, ptr %174, align 64, !tbaa !26
-  %4803 = and <8 x i64> %4802, %4372
-  store <8 x i64> %4803, ptr %174, align 64, !tbaa !26
-  %4804 = load <8 x i64>, ptr %175, align 64, !tbaa !26
-  %4805 = and <8 x i64> %4804, %4372
-  store <8 x i64> %4805, ptr %175, align 64, !tbaa !26
-  %4806 = load <8 x double>, ptr %223, align 64, !tbaa !26
-  %4807 = load <8 x double>, ptr %168, align 64, !tbaa !26
-  %4808 = select <8 x i1> %4344, <8 x double> %4807, <8 x double> %4806
-  store <8 x double> %4808, ptr %168, align 64, !tbaa !26
-  br i1 %4769, label %4809, label %5273
+4773:                                             ; preds = %4764, %4773
+  %4774 = phi i64 [ %4784, %4773 ], [ 0, %4764 ]
+  %4775 = getelementptr inbounds nuw <8 x double>, ptr %4771, i64 %4774
+  %4776 = getelementptr inbounds nuw <8 x double>, ptr %4769, i64 %4774
+  %4777 = load <8 x double>, ptr %4776, align 64, !tbaa !26
+  %4778 = load <8 x double>, ptr %4775, align 64, !tbaa !26
+  %4779 = select <8 x i1> %4402, <8 x double> %4778, <8 x double> %4777
+  store <8 x double> %4779, ptr %4775, align 64, !tbaa !26
+  %4780 = getelementptr inbounds nuw <8 x double>, ptr %4767, i64 %4774
+  %4781 = load <8 x double>, ptr %4780, align 64, !tbaa !26
+  %4782 = load <8 x double>, ptr %4776, align 64, !tbaa !26
+  %4783 = select <8 x i1> %4402, <8 x double> %4782, <8 x double> %4781
+  store <8 x double> %4783, ptr %4776, align 64, !tbaa !26
+  %4784 = add nuw nsw i64 %4774, 1
+  %4785 = icmp eq i64 %4784, %4765
+  br i1 %4785, label %4786, label %4773, !llvm.loop !147
 
-4809:                                             ; preds = %4767, %5266
-  %4810 = phi i64 [ %5268, %5266 ], [ 0, %4767 ]
-  %4811 = phi <8 x double> [ %5267, %5266 ], [ %4799, %4767 ]
-  %4812 = load ptr, ptr %151, align 8, !tbaa !28
-  %4813 = getelementptr inbounds nuw %struct.Piece, ptr %4812, i64 %4810
-  %4814 = getelementptr inbounds nuw i8, ptr %4813, i64 3904
-  %4815 = load <8 x double>, ptr %4814, align 64, !tbaa !26
-  %4816 = getelementptr inbounds nuw i8, ptr %4813, i64 1472
-  %4817 = load <8 x double>, ptr %4816, align 64, !tbaa !26
-  %4818 = fmul <8 x double> %4817, splat (double 1.001000e+00)
-  %4819 = fcmp ole <8 x double> %4815, %4818
-  %4820 = getelementptr inbounds nuw i8, ptr %4813, i64 1600
-  %4821 = load <8 x double>, ptr %4820, align 64, !tbaa !26
-  %4822 = getelementptr inbounds nuw i8, ptr %4813, i64 4160
-  %4823 = load <8 x double>, ptr %4822, align 64, !tbaa !26
-  %4824 = fsub <8 x double> %4821, %4823
-  %4825 = fmul <8 x double> %4821, splat (double 1.000000e-04)
-  %4826 = fcmp ole <8 x double> %4824, %4825
-  %4827 = getelementptr inbounds nuw i8, ptr %4813, i64 8320
-  %4828 = load <8 x i64>, ptr %4827, align 64, !tbaa !26
-  %4829 = and <8 x i64> %4828, %4284
-  %4830 = getelementptr inbounds nuw i8, ptr %4813, i64 7680
-  %4831 = load <8 x double>, ptr %4830, align 64, !tbaa !26
-  %4832 = fcmp oeq <8 x double> %4831, zeroinitializer
-  %4833 = and <8 x i1> %4819, %4832
-  %4834 = fcmp oeq <8 x double> %4831, splat (double 1.000000e+00)
-  %4835 = and <8 x i1> %4826, %4834
-  %4836 = or <8 x i1> %4833, %4835
-  %4837 = select <8 x i1> %4836, <8 x i64> %4829, <8 x i64> zeroinitializer
-  %4838 = fadd <8 x double> %4831, splat (double 1.000000e+00)
-  %4839 = icmp eq <8 x i64> %4837, zeroinitializer
-  %4840 = select <8 x i1> %4839, <8 x double> %4831, <8 x double> %4838
-  store <8 x double> %4840, ptr %4830, align 64, !tbaa !26
-  %4841 = getelementptr inbounds nuw i8, ptr %4813, i64 8384
-  %4842 = load <8 x i64>, ptr %4841, align 64, !tbaa !26
-  %4843 = or <8 x i64> %4837, %4842
-  store <8 x i64> %4843, ptr %4841, align 64, !tbaa !26
-  %4844 = getelementptr inbounds nuw i8, ptr %4813, i64 896
-  %4845 = load <8 x double>, ptr %4844, align 64, !tbaa !26
-  %4846 = getelementptr inbounds nuw i8, ptr %4813, i64 6016
-  %4847 = load <8 x double>, ptr %4846, align 64, !tbaa !26
-  %4848 = getelementptr inbounds nuw i8, ptr %4813, i64 6080
-  %4849 = load <8 x double>, ptr %4848, align 64, !tbaa !26
-  %4850 = fadd <8 x double> %4847, %4849
-  %4851 = fcmp ogt <8 x double> %4850, zeroinitializer
-  %4852 = xor <8 x i64> %4828, splat (i64 -1)
-  %4853 = and <8 x i64> %4284, %4852
-  %4854 = fcmp une <8 x double> %4845, zeroinitializer
-  %4855 = or <8 x i1> %4854, %4851
-  %4856 = getelementptr inbounds nuw i8, ptr %4813, i64 3968
-  %4857 = load <8 x double>, ptr %4856, align 64, !tbaa !26
-  %4858 = fmul <8 x double> %4845, splat (double 3.000000e-03)
-  %4859 = fcmp ogt <8 x double> %4858, splat (double 0x3E7AD7F29ABCAF48)
-  %4860 = select <8 x i1> %4859, <8 x double> %4858, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
-  %4861 = fcmp ole <8 x double> %4857, %4860
-  %4862 = select <8 x i1> %4861, <8 x i1> %4855, <8 x i1> zeroinitializer
-  %4863 = select <8 x i1> %4862, <8 x i64> %4853, <8 x i64> zeroinitializer
-  %4864 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4863)
-  %4865 = icmp eq i64 %4864, 0
-  br i1 %4865, label %5266, label %4866
+4786:                                             ; preds = %4773, %4742, %4764, %4703
+  %4787 = getelementptr inbounds nuw i8, ptr %4434, i64 4736
+  %4788 = getelementptr inbounds nuw i8, ptr %4434, i64 3840
+  %4789 = getelementptr inbounds nuw i8, ptr %4434, i64 2944
+  br label %4805
 
-4866:                                             ; preds = %4809
-  %4867 = load i64, ptr %141, align 16, !tbaa !21
-  %4868 = load i64, ptr %142, align 8, !tbaa !22
-  %4869 = getelementptr inbounds nuw i8, ptr %4813, i64 3840
-  %4870 = getelementptr inbounds nuw i8, ptr %4813, i64 4672
-  %4871 = load <8 x double>, ptr %4870, align 64, !tbaa !26
-  %4872 = getelementptr inbounds nuw i8, ptr %4813, i64 5952
+4790:                                             ; preds = %4805
+  %4791 = getelementptr inbounds nuw i8, ptr %4434, i64 8384
+  %4792 = getelementptr inbounds nuw i8, ptr %4434, i64 6080
+  %4793 = load <8 x double>, ptr %4792, align 64, !tbaa !26
+  %4794 = fcmp ogt <8 x double> %4793, zeroinitializer
+  %4795 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %4796 = fcmp une <8 x double> %4795, splat (double 2.000000e+00)
+  %4797 = and <8 x i1> %4794, %4796
+  %4798 = select <8 x i1> %4797, <8 x i64> %4342, <8 x i64> zeroinitializer
+  %4799 = load <8 x i64>, ptr %4791, align 64, !tbaa !26
+  %4800 = and <8 x i64> %4799, %4430
+  %4801 = or <8 x i64> %4798, %4800
+  store <8 x i64> %4801, ptr %4791, align 64, !tbaa !26
+  %4802 = add nuw nsw i64 %4432, 1
+  %4803 = load i64, ptr %178, align 8, !tbaa !20
+  %4804 = icmp slt i64 %4802, %4803
+  br i1 %4804, label %4431, label %4817, !llvm.loop !148
+
+4805:                                             ; preds = %4786, %4805
+  %4806 = phi i64 [ 0, %4786 ], [ %4815, %4805 ]
+  %4807 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4787, i64 0, i64 %4806
+  %4808 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4788, i64 0, i64 %4806
+  %4809 = load <8 x double>, ptr %4808, align 64, !tbaa !26
+  %4810 = load <8 x double>, ptr %4807, align 64, !tbaa !26
+  %4811 = select <8 x i1> %4402, <8 x double> %4810, <8 x double> %4809
+  store <8 x double> %4811, ptr %4807, align 64, !tbaa !26
+  %4812 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4789, i64 0, i64 %4806
+  %4813 = load <8 x double>, ptr %4812, align 64, !tbaa !26
+  %4814 = select <8 x i1> %4402, <8 x double> %4809, <8 x double> %4813
+  store <8 x double> %4814, ptr %4808, align 64, !tbaa !26
+  %4815 = add nuw nsw i64 %4806, 1
+  %4816 = icmp eq i64 %4815, 14
+  br i1 %4816, label %4790, label %4805, !llvm.loop !149
+
+4817:                                             ; preds = %4790
+  %4818 = load <8 x double>, ptr %182, align 64, !tbaa !26
+  %4819 = load <8 x double>, ptr %197, align 64, !tbaa !26
+  %4820 = load <8 x double>, ptr %233, align 64, !tbaa !26
+  %4821 = load <8 x double>, ptr %181, align 64, !tbaa !26
+  %4822 = load <8 x double>, ptr %183, align 64, !tbaa !26
+  %4823 = fdiv <8 x double> %4820, %4056
+  %4824 = icmp sgt i64 %4803, 0
+  br label %4825
+
+4825:                                             ; preds = %4401, %4817
+  %4826 = phi <8 x double> [ %4823, %4817 ], [ %4066, %4401 ]
+  %4827 = phi i1 [ %4824, %4817 ], [ false, %4401 ]
+  %4828 = phi <8 x double> [ %4822, %4817 ], [ %4045, %4401 ]
+  %4829 = phi <8 x double> [ %4821, %4817 ], [ %4330, %4401 ]
+  %4830 = phi <8 x double> [ %4819, %4817 ], [ %4062, %4401 ]
+  %4831 = phi <8 x double> [ %4818, %4817 ], [ %4060, %4401 ]
+  %4832 = load <8 x double>, ptr %158, align 64, !tbaa !26
+  %4833 = fadd <8 x double> %4832, %4831
+  %4834 = select <8 x i1> %4402, <8 x double> %4832, <8 x double> %4833
+  store <8 x double> %4834, ptr %158, align 64, !tbaa !26
+  %4835 = load <8 x double>, ptr %173, align 64, !tbaa !26
+  %4836 = select <8 x i1> %4402, <8 x double> %4835, <8 x double> %4831
+  store <8 x double> %4836, ptr %173, align 64, !tbaa !26
+  %4837 = load <8 x double>, ptr %145, align 64, !tbaa !26
+  %4838 = fadd <8 x double> %4837, splat (double 1.000000e+00)
+  %4839 = select <8 x i1> %4402, <8 x double> %4837, <8 x double> %4838
+  store <8 x double> %4839, ptr %145, align 64, !tbaa !26
+  %4840 = load <8 x double>, ptr %147, align 64, !tbaa !26
+  %4841 = fcmp olt <8 x double> %4840, %4831
+  %4842 = select <8 x i1> %4402, <8 x i1> splat (i1 true), <8 x i1> %4841
+  %4843 = select <8 x i1> %4842, <8 x double> %4840, <8 x double> %4831
+  store <8 x double> %4843, ptr %147, align 64, !tbaa !26
+  %4844 = fcmp une <8 x double> %4830, zeroinitializer
+  %4845 = fcmp ueq <8 x double> %4055, zeroinitializer
+  %4846 = or <8 x i1> %4845, %4844
+  %4847 = fcmp olt <8 x double> %4826, splat (double 1.800000e+00)
+  %4848 = select <8 x i1> %4847, <8 x double> %4826, <8 x double> splat (double 1.800000e+00)
+  %4849 = select <8 x i1> %4846, <8 x double> splat (double 1.800000e+00), <8 x double> %4848
+  %4850 = fcmp ogt <8 x double> %4849, splat (double 2.000000e-01)
+  %4851 = select <8 x i1> %4850, <8 x double> %4849, <8 x double> splat (double 2.000000e-01)
+  %4852 = fmul <8 x double> %4831, %4851
+  %4853 = fmul <8 x double> %4831, splat (double 4.000000e+00)
+  %4854 = fcmp olt <8 x double> %4829, %4853
+  %4855 = select <8 x i1> %4854, <8 x double> %4829, <8 x double> %4853
+  %4856 = fcmp ogt <8 x double> %4852, %4855
+  %4857 = select <8 x i1> %4856, <8 x double> %4852, <8 x double> %4855
+  %4858 = select <8 x i1> %4402, <8 x double> %4829, <8 x double> zeroinitializer
+  store <8 x double> %4858, ptr %181, align 64, !tbaa !26
+  %4859 = select <8 x i1> %4402, <8 x double> %4828, <8 x double> zeroinitializer
+  store <8 x double> %4859, ptr %183, align 64, !tbaa !26
+  %4860 = load <8 x i64>, ptr %174, align 64, !tbaa !26
+  %4861 = and <8 x i64> %4860, %4430
+  store <8 x i64> %4861, ptr %174, align 64, !tbaa !26
+  %4862 = load <8 x i64>, ptr %175, align 64, !tbaa !26
+  %4863 = and <8 x i64> %4862, %4430
+  store <8 x i64> %4863, ptr %175, align 64, !tbaa !26
+  %4864 = load <8 x double>, ptr %223, align 64, !tbaa !26
+  %4865 = load <8 x double>, ptr %168, align 64, !tbaa !26
+  %4866 = select <8 x i1> %4402, <8 x double> %4865, <8 x double> %4864
+  store <8 x double> %4866, ptr %168, align 64, !tbaa !26
+  br i1 %4827, label %4867, label %5331
+
+4867:                                             ; preds = %4825, %5324
+  %4868 = phi i64 [ %5326, %5324 ], [ 0, %4825 ]
+  %4869 = phi <8 x double> [ %5325, %5324 ], [ %4857, %4825 ]
+  %4870 = load ptr, ptr %151, align 8, !tbaa !28
+  %4871 = getelementptr inbounds nuw %struct.Piece, ptr %4870, i64 %4868
+  %4872 = getelementptr inbounds nuw i8, ptr %4871, i64 3904
   %4873 = load <8 x double>, ptr %4872, align 64, !tbaa !26
-  %4874 = getelementptr inbounds nuw i8, ptr %4813, i64 832
+  %4874 = getelementptr inbounds nuw i8, ptr %4871, i64 1472
   %4875 = load <8 x double>, ptr %4874, align 64, !tbaa !26
-  %4876 = getelementptr inbounds nuw i8, ptr %4813, i64 8560
-  %4877 = load ptr, ptr %4876, align 16, !tbaa !49
-  %4878 = add nsw i64 %4867, -1
-  %4879 = getelementptr inbounds <8 x double>, ptr %4877, i64 %4878
-  %4880 = load <8 x double>, ptr %4879, align 64, !tbaa !26
-  %4881 = fmul <8 x double> %4875, %4880
-  %4882 = fneg <8 x double> %4857
-  %4883 = fdiv <8 x double> %4882, %4881
-  %4884 = fcmp ogt <8 x double> %4883, splat (double 0x3E7AD7F29ABCAF48)
-  %4885 = select <8 x i1> %4884, <8 x double> %4883, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
-  %4886 = load <8 x double>, ptr %4813, align 64, !tbaa !26
-  %4887 = fsub <8 x double> %4886, %4885
-  %4888 = getelementptr inbounds nuw i8, ptr %4813, i64 2560
+  %4876 = fmul <8 x double> %4875, splat (double 1.001000e+00)
+  %4877 = fcmp ole <8 x double> %4873, %4876
+  %4878 = getelementptr inbounds nuw i8, ptr %4871, i64 1600
+  %4879 = load <8 x double>, ptr %4878, align 64, !tbaa !26
+  %4880 = getelementptr inbounds nuw i8, ptr %4871, i64 4160
+  %4881 = load <8 x double>, ptr %4880, align 64, !tbaa !26
+  %4882 = fsub <8 x double> %4879, %4881
+  %4883 = fmul <8 x double> %4879, splat (double 1.000000e-04)
+  %4884 = fcmp ole <8 x double> %4882, %4883
+  %4885 = getelementptr inbounds nuw i8, ptr %4871, i64 8320
+  %4886 = load <8 x i64>, ptr %4885, align 64, !tbaa !26
+  %4887 = and <8 x i64> %4886, %4342
+  %4888 = getelementptr inbounds nuw i8, ptr %4871, i64 7680
   %4889 = load <8 x double>, ptr %4888, align 64, !tbaa !26
-  %4890 = getelementptr inbounds nuw i8, ptr %4813, i64 2624
-  %4891 = load <8 x double>, ptr %4890, align 64, !tbaa !26
-  %4892 = getelementptr inbounds nuw i8, ptr %4813, i64 2688
-  %4893 = load <8 x double>, ptr %4892, align 64, !tbaa !26
-  %4894 = getelementptr inbounds nuw i8, ptr %4813, i64 2752
-  %4895 = load <8 x double>, ptr %4894, align 64, !tbaa !26
-  %4896 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4887, <8 x double> %4895, <8 x double> %4893)
-  %4897 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4887, <8 x double> %4896, <8 x double> %4891)
-  %4898 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4887, <8 x double> %4897, <8 x double> %4889)
-  %4899 = fsub <8 x double> %4871, %4898
-  %4900 = getelementptr inbounds nuw i8, ptr %4813, i64 8528
-  %4901 = load ptr, ptr %4900, align 16, !tbaa !48
-  %4902 = getelementptr inbounds <8 x double>, ptr %4901, i64 %4878
+  %4890 = fcmp oeq <8 x double> %4889, zeroinitializer
+  %4891 = and <8 x i1> %4877, %4890
+  %4892 = fcmp oeq <8 x double> %4889, splat (double 1.000000e+00)
+  %4893 = and <8 x i1> %4884, %4892
+  %4894 = or <8 x i1> %4891, %4893
+  %4895 = select <8 x i1> %4894, <8 x i64> %4887, <8 x i64> zeroinitializer
+  %4896 = fadd <8 x double> %4889, splat (double 1.000000e+00)
+  %4897 = icmp eq <8 x i64> %4895, zeroinitializer
+  %4898 = select <8 x i1> %4897, <8 x double> %4889, <8 x double> %4896
+  store <8 x double> %4898, ptr %4888, align 64, !tbaa !26
+  %4899 = getelementptr inbounds nuw i8, ptr %4871, i64 8384
+  %4900 = load <8 x i64>, ptr %4899, align 64, !tbaa !26
+  %4901 = or <8 x i64> %4895, %4900
+  store <8 x i64> %4901, ptr %4899, align 64, !tbaa !26
+  %4902 = getelementptr inbounds nuw i8, ptr %4871, i64 896
   %4903 = load <8 x double>, ptr %4902, align 64, !tbaa !26
-  %4904 = getelementptr inbounds nuw i8, ptr %4813, i64 8512
-  %4905 = load i64, ptr %4904, align 64, !tbaa !31
-  %4906 = icmp sgt i64 %4867, %4905
-  br i1 %4906, label %4915, label %4907
+  %4904 = getelementptr inbounds nuw i8, ptr %4871, i64 6016
+  %4905 = load <8 x double>, ptr %4904, align 64, !tbaa !26
+  %4906 = getelementptr inbounds nuw i8, ptr %4871, i64 6080
+  %4907 = load <8 x double>, ptr %4906, align 64, !tbaa !26
+  %4908 = fadd <8 x double> %4905, %4907
+  %4909 = fcmp ogt <8 x double> %4908, zeroinitializer
+  %4910 = xor <8 x i64> %4886, splat (i64 -1)
+  %4911 = and <8 x i64> %4342, %4910
+  %4912 = fcmp une <8 x double> %4903, zeroinitializer
+  %4913 = or <8 x i1> %4912, %4909
+  %4914 = getelementptr inbounds nuw i8, ptr %4871, i64 3968
+  %4915 = load <8 x double>, ptr %4914, align 64, !tbaa !26
+  %4916 = fmul <8 x double> %4903, splat (double 3.000000e-03)
+  %4917 = fcmp ogt <8 x double> %4916, splat (double 0x3E7AD7F29ABCAF48)
+  %4918 = select <8 x i1> %4917, <8 x double> %4916, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
+  %4919 = fcmp ole <8 x double> %4915, %4918
+  %4920 = select <8 x i1> %4919, <8 x i1> %4913, <8 x i1> zeroinitializer
+  %4921 = select <8 x i1> %4920, <8 x i64> %4911, <8 x i64> zeroinitializer
+  %4922 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4921)
+  %4923 = icmp eq i64 %4922, 0
+  br i1 %4923, label %5324, label %4924
 
-4907:                                             ; preds = %4866
-  %4908 = getelementptr inbounds nuw i8, ptr %4813, i64 640
-  %4909 = load <8 x double>, ptr %4908, align 64, !tbaa !26
-  %4910 = getelementptr inbounds nuw i8, ptr %4813, i64 8536
-  %4911 = load ptr, ptr %4910, align 8, !tbaa !58
-  %4912 = getelementptr inbounds <8 x double>, ptr %4911, i64 %4878
-  %4913 = load <8 x double>, ptr %4912, align 64, !tbaa !26
-  %4914 = fmul <8 x double> %4913, %4909
-  br label %4935
-
-4915:                                             ; preds = %4866
-  %4916 = getelementptr inbounds nuw i8, ptr %4813, i64 384
-  %4917 = load <8 x double>, ptr %4916, align 64, !tbaa !26
-  %4918 = getelementptr inbounds nuw i8, ptr %4813, i64 448
-  %4919 = load <8 x double>, ptr %4918, align 64, !tbaa !26
-  %4920 = getelementptr inbounds nuw i8, ptr %4813, i64 512
-  %4921 = load <8 x double>, ptr %4920, align 64, !tbaa !26
-  %4922 = fmul <8 x double> %4903, %4921
-  %4923 = fmul <8 x double> %4922, splat (double 0x3FD5555555555555)
-  %4924 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4919, <8 x double> splat (double 5.000000e-01), <8 x double> %4923)
-  %4925 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4903, <8 x double> %4924, <8 x double> %4917)
-  %4926 = getelementptr inbounds nuw i8, ptr %4813, i64 8536
-  %4927 = load ptr, ptr %4926, align 8, !tbaa !58
-  %4928 = getelementptr inbounds <8 x double>, ptr %4927, i64 %4878
+4924:                                             ; preds = %4867
+  %4925 = load i64, ptr %141, align 16, !tbaa !21
+  %4926 = load i64, ptr %142, align 8, !tbaa !22
+  %4927 = getelementptr inbounds nuw i8, ptr %4871, i64 3840
+  %4928 = getelementptr inbounds nuw i8, ptr %4871, i64 4672
   %4929 = load <8 x double>, ptr %4928, align 64, !tbaa !26
-  %4930 = fmul <8 x double> %4929, %4921
-  %4931 = fmul <8 x double> %4930, splat (double 0x3FD5555555555555)
-  %4932 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4919, <8 x double> splat (double 5.000000e-01), <8 x double> %4931)
-  %4933 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4929, <8 x double> %4932, <8 x double> %4917)
-  %4934 = fmul <8 x double> %4929, %4933
-  br label %4935
+  %4930 = getelementptr inbounds nuw i8, ptr %4871, i64 5952
+  %4931 = load <8 x double>, ptr %4930, align 64, !tbaa !26
+  %4932 = getelementptr inbounds nuw i8, ptr %4871, i64 832
+  %4933 = load <8 x double>, ptr %4932, align 64, !tbaa !26
+  %4934 = getelementptr inbounds nuw i8, ptr %4871, i64 8560
+  %4935 = load ptr, ptr %4934, align 16, !tbaa !49
+  %4936 = add nsw i64 %4925, -1
+  %4937 = getelementptr inbounds <8 x double>, ptr %4935, i64 %4936
+  %4938 = load <8 x double>, ptr %4937, align 64, !tbaa !26
+  %4939 = fmul <8 x double> %4933, %4938
+  %4940 = fneg <8 x double> %4915
+  %4941 = fdiv <8 x double> %4940, %4939
+  %4942 = fcmp ogt <8 x double> %4941, splat (double 0x3E7AD7F29ABCAF48)
+  %4943 = select <8 x i1> %4942, <8 x double> %4941, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
+  %4944 = load <8 x double>, ptr %4871, align 64, !tbaa !26
+  %4945 = fsub <8 x double> %4944, %4943
+  %4946 = getelementptr inbounds nuw i8, ptr %4871, i64 2560
+  %4947 = load <8 x double>, ptr %4946, align 64, !tbaa !26
+  %4948 = getelementptr inbounds nuw i8, ptr %4871, i64 2624
+  %4949 = load <8 x double>, ptr %4948, align 64, !tbaa !26
+  %4950 = getelementptr inbounds nuw i8, ptr %4871, i64 2688
+  %4951 = load <8 x double>, ptr %4950, align 64, !tbaa !26
+  %4952 = getelementptr inbounds nuw i8, ptr %4871, i64 2752
+  %4953 = load <8 x double>, ptr %4952, align 64, !tbaa !26
+  %4954 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4945, <8 x double> %4953, <8 x double> %4951)
+  %4955 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4945, <8 x double> %4954, <8 x double> %4949)
+  %4956 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4945, <8 x double> %4955, <8 x double> %4947)
+  %4957 = fsub <8 x double> %4929, %4956
+  %4958 = getelementptr inbounds nuw i8, ptr %4871, i64 8528
+  %4959 = load ptr, ptr %4958, align 16, !tbaa !48
+  %4960 = getelementptr inbounds <8 x double>, ptr %4959, i64 %4936
+  %4961 = load <8 x double>, ptr %4960, align 64, !tbaa !26
+  %4962 = getelementptr inbounds nuw i8, ptr %4871, i64 8512
+  %4963 = load i64, ptr %4962, align 64, !tbaa !31
+  %4964 = icmp sgt i64 %4925, %4963
+  br i1 %4964, label %4973, label %4965
 
-4935:                                             ; preds = %4915, %4907
-  %4936 = phi ptr [ %4927, %4915 ], [ %4911, %4907 ]
-  %4937 = phi <8 x double> [ %4925, %4915 ], [ %4909, %4907 ]
-  %4938 = phi <8 x double> [ %4934, %4915 ], [ %4914, %4907 ]
-  %4939 = phi ptr [ %4926, %4915 ], [ %4910, %4907 ]
-  %4940 = sitofp i64 %4868 to double
-  %4941 = insertelement <8 x double> poison, double %4940, i64 0
-  %4942 = shufflevector <8 x double> %4941, <8 x double> poison, <8 x i32> zeroinitializer
-  %4943 = fmul <8 x double> %4903, %4937
-  %4944 = fdiv <8 x double> %4885, %4942
-  %4945 = getelementptr i8, ptr %4901, i64 -64
-  %4946 = getelementptr i8, ptr %4877, i64 -64
-  %4947 = icmp sgt i64 %4867, 0
-  br i1 %4947, label %4948, label %5049
+4965:                                             ; preds = %4924
+  %4966 = getelementptr inbounds nuw i8, ptr %4871, i64 640
+  %4967 = load <8 x double>, ptr %4966, align 64, !tbaa !26
+  %4968 = getelementptr inbounds nuw i8, ptr %4871, i64 8536
+  %4969 = load ptr, ptr %4968, align 8, !tbaa !58
+  %4970 = getelementptr inbounds <8 x double>, ptr %4969, i64 %4936
+  %4971 = load <8 x double>, ptr %4970, align 64, !tbaa !26
+  %4972 = fmul <8 x double> %4971, %4967
+  br label %4993
 
-4948:                                             ; preds = %4935
-  %4949 = fmul <8 x double> %4903, %4937
-  %4950 = getelementptr inbounds nuw i8, ptr %4813, i64 640
-  %4951 = getelementptr inbounds nuw i8, ptr %4813, i64 384
-  %4952 = getelementptr inbounds nuw i8, ptr %4813, i64 448
-  %4953 = getelementptr inbounds nuw i8, ptr %4813, i64 512
-  %4954 = getelementptr inbounds nuw i8, ptr %4813, i64 1536
-  %4955 = getelementptr inbounds nuw i8, ptr %4813, i64 8608
-  %4956 = icmp eq <8 x i64> %4863, zeroinitializer
-  br label %4957
+4973:                                             ; preds = %4924
+  %4974 = getelementptr inbounds nuw i8, ptr %4871, i64 384
+  %4975 = load <8 x double>, ptr %4974, align 64, !tbaa !26
+  %4976 = getelementptr inbounds nuw i8, ptr %4871, i64 448
+  %4977 = load <8 x double>, ptr %4976, align 64, !tbaa !26
+  %4978 = getelementptr inbounds nuw i8, ptr %4871, i64 512
+  %4979 = load <8 x double>, ptr %4978, align 64, !tbaa !26
+  %4980 = fmul <8 x double> %4961, %4979
+  %4981 = fmul <8 x double> %4980, splat (double 0x3FD5555555555555)
+  %4982 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4977, <8 x double> splat (double 5.000000e-01), <8 x double> %4981)
+  %4983 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4961, <8 x double> %4982, <8 x double> %4975)
+  %4984 = getelementptr inbounds nuw i8, ptr %4871, i64 8536
+  %4985 = load ptr, ptr %4984, align 8, !tbaa !58
+  %4986 = getelementptr inbounds <8 x double>, ptr %4985, i64 %4936
+  %4987 = load <8 x double>, ptr %4986, align 64, !tbaa !26
+  %4988 = fmul <8 x double> %4987, %4979
+  %4989 = fmul <8 x double> %4988, splat (double 0x3FD5555555555555)
+  %4990 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4977, <8 x double> splat (double 5.000000e-01), <8 x double> %4989)
+  %4991 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4987, <8 x double> %4990, <8 x double> %4975)
+  %4992 = fmul <8 x double> %4987, %4991
+  br label %4993
 
-4957:                                             ; preds = %4948, %5036
-  %4958 = phi <8 x double> [ %4903, %4948 ], [ %5017, %5036 ]
-  %4959 = phi <8 x double> [ %4949, %4948 ], [ %5016, %5036 ]
-  %4960 = phi <8 x double> [ %4898, %4948 ], [ %5018, %5036 ]
-  %4961 = phi <8 x double> [ %4880, %4948 ], [ %5019, %5036 ]
-  %4962 = phi i64 [ %4878, %4948 ], [ %5042, %5036 ]
-  %4963 = icmp eq i64 %4962, 0
-  br i1 %4963, label %4964, label %4968
+4993:                                             ; preds = %4973, %4965
+  %4994 = phi ptr [ %4985, %4973 ], [ %4969, %4965 ]
+  %4995 = phi <8 x double> [ %4983, %4973 ], [ %4967, %4965 ]
+  %4996 = phi <8 x double> [ %4992, %4973 ], [ %4972, %4965 ]
+  %4997 = phi ptr [ %4984, %4973 ], [ %4968, %4965 ]
+  %4998 = sitofp i64 %4926 to double
+  %4999 = insertelement <8 x double> poison, double %4998, i64 0
+  %5000 = shufflevector <8 x double> %4999, <8 x double> poison, <8 x i32> zeroinitializer
+  %5001 = fmul <8 x double> %4961, %4995
+  %5002 = fdiv <8 x double> %4943, %5000
+  %5003 = getelementptr i8, ptr %4959, i64 -64
+  %5004 = getelementptr i8, ptr %4935, i64 -64
+  %5005 = icmp sgt i64 %4925, 0
+  br i1 %5005, label %5006, label %5107
 
-4964:                                             ; preds = %4957
-  %4965 = fdiv <8 x double> zeroinitializer, %4960
-  %4966 = fsub <8 x double> %4959, %4959
-  %4967 = fmul <8 x double> %4965, %4966
-  br label %5013
+5006:                                             ; preds = %4993
+  %5007 = fmul <8 x double> %4961, %4995
+  %5008 = getelementptr inbounds nuw i8, ptr %4871, i64 640
+  %5009 = getelementptr inbounds nuw i8, ptr %4871, i64 384
+  %5010 = getelementptr inbounds nuw i8, ptr %4871, i64 448
+  %5011 = getelementptr inbounds nuw i8, ptr %4871, i64 512
+  %5012 = getelementptr inbounds nuw i8, ptr %4871, i64 1536
+  %5013 = getelementptr inbounds nuw i8, ptr %4871, i64 8608
+  %5014 = icmp eq <8 x i64> %4921, zeroinitializer
+  br label %5015
 
-4968:                                             ; preds = %4957
-  %4969 = getelementptr <8 x double>, ptr %4945, i64 %4962
-  %4970 = load <8 x double>, ptr %4969, align 64, !tbaa !26
-  %4971 = load i64, ptr %4904, align 64, !tbaa !31
-  %4972 = icmp sgt i64 %4962, %4971
-  br i1 %4972, label %4975, label %4973
+5015:                                             ; preds = %5006, %5094
+  %5016 = phi <8 x double> [ %4961, %5006 ], [ %5075, %5094 ]
+  %5017 = phi <8 x double> [ %5007, %5006 ], [ %5074, %5094 ]
+  %5018 = phi <8 x double> [ %4956, %5006 ], [ %5076, %5094 ]
+  %5019 = phi <8 x double> [ %4938, %5006 ], [ %5077, %5094 ]
+  %5020 = phi i64 [ %4936, %5006 ], [ %5100, %5094 ]
+  %5021 = icmp eq i64 %5020, 0
+  br i1 %5021, label %5022, label %5026
 
-4973:                                             ; preds = %4968
-  %4974 = load <8 x double>, ptr %4950, align 64, !tbaa !26
-  br label %4983
-
-4975:                                             ; preds = %4968
-  %4976 = load <8 x double>, ptr %4951, align 64, !tbaa !26
-  %4977 = load <8 x double>, ptr %4952, align 64, !tbaa !26
-  %4978 = load <8 x double>, ptr %4953, align 64, !tbaa !26
-  %4979 = fmul <8 x double> %4970, %4978
-  %4980 = fmul <8 x double> %4979, splat (double 0x3FD5555555555555)
-  %4981 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4977, <8 x double> splat (double 5.000000e-01), <8 x double> %4980)
-  %4982 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4970, <8 x double> %4981, <8 x double> %4976)
-  br label %4983
-
-4983:                                             ; preds = %4973, %4975
-  %4984 = phi <8 x double> [ %4982, %4975 ], [ %4974, %4973 ]
-  %4985 = fmul <8 x double> %4970, %4984
-  %4986 = icmp slt i64 %4962, %4971
-  br i1 %4986, label %4987, label %4994
-
-4987:                                             ; preds = %4983
-  %4988 = load ptr, ptr %4955, align 32, !tbaa !74
-  %4989 = getelementptr inbounds nuw <8 x double>, ptr %4988, i64 %4962
-  %4990 = load <8 x double>, ptr %4989, align 64, !tbaa !26
-  %4991 = load <8 x double>, ptr %4954, align 64, !tbaa !26
-  %4992 = fmul <8 x double> %4990, %4991
-  %4993 = fmul <8 x double> %4990, %4991
-  br label %5003
-
-4994:                                             ; preds = %4983
-  %4995 = load <8 x double>, ptr %4954, align 64, !tbaa !26
-  %4996 = load ptr, ptr %4955, align 32, !tbaa !74
-  %4997 = getelementptr inbounds nuw <8 x double>, ptr %4996, i64 %4962
-  %4998 = load <8 x double>, ptr %4997, align 64, !tbaa !26
-  %4999 = fsub <8 x double> %4898, %4995
-  %5000 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4998, <8 x double> %4999, <8 x double> %4995)
-  %5001 = fsub <8 x double> %4871, %4995
-  %5002 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4998, <8 x double> %5001, <8 x double> %4995)
-  br label %5003
-
-5003:                                             ; preds = %4994, %4987
-  %5004 = phi <8 x double> [ %4992, %4987 ], [ %5000, %4994 ]
-  %5005 = phi <8 x double> [ %4993, %4987 ], [ %5002, %4994 ]
-  %5006 = fsub <8 x double> %5005, %5004
-  %5007 = fsub <8 x double> %4960, %5004
-  %5008 = fdiv <8 x double> %5006, %5007
-  %5009 = fsub <8 x double> %4985, %4959
-  %5010 = fmul <8 x double> %5009, %5008
-  %5011 = getelementptr <8 x double>, ptr %4946, i64 %4962
-  %5012 = load <8 x double>, ptr %5011, align 64, !tbaa !26
-  br label %5013
-
-5013:                                             ; preds = %5003, %4964
-  %5014 = phi <8 x double> [ %5010, %5003 ], [ %4967, %4964 ]
-  %5015 = phi <8 x double> [ %5008, %5003 ], [ %4965, %4964 ]
-  %5016 = phi <8 x double> [ %4985, %5003 ], [ %4959, %4964 ]
-  %5017 = phi <8 x double> [ %4970, %5003 ], [ %4958, %4964 ]
-  %5018 = phi <8 x double> [ %5004, %5003 ], [ zeroinitializer, %4964 ]
-  %5019 = phi <8 x double> [ %5012, %5003 ], [ %4961, %4964 ]
-  %5020 = getelementptr inbounds nuw <8 x double>, ptr %4877, i64 %4962
-  %5021 = fsub <8 x double> %5019, %4961
-  %5022 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5021, <8 x double> %5015, <8 x double> %4961)
-  %5023 = load <8 x double>, ptr %5020, align 64, !tbaa !26
-  %5024 = select <8 x i1> %4956, <8 x double> %5023, <8 x double> %5022
-  store <8 x double> %5024, ptr %5020, align 64, !tbaa !26
-  %5025 = getelementptr inbounds nuw <8 x double>, ptr %4901, i64 %4962
-  %5026 = load i64, ptr %4904, align 64, !tbaa !31
-  %5027 = icmp slt i64 %4962, %5026
-  br i1 %5027, label %5028, label %5030
-
-5028:                                             ; preds = %5013
-  %5029 = load <8 x double>, ptr %4950, align 64, !tbaa !26
-  br label %5036
-
-5030:                                             ; preds = %5013
-  %5031 = load <8 x double>, ptr %4951, align 64, !tbaa !26
-  %5032 = load <8 x double>, ptr %4952, align 64, !tbaa !26
-  %5033 = load <8 x double>, ptr %4953, align 64, !tbaa !26
-  %5034 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4958, <8 x double> %5033, <8 x double> %5032)
-  %5035 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4958, <8 x double> %5034, <8 x double> %5031)
-  br label %5036
-
-5036:                                             ; preds = %5030, %5028
-  %5037 = phi <8 x double> [ %5029, %5028 ], [ %5035, %5030 ]
-  %5038 = fdiv <8 x double> %5014, %5037
-  %5039 = fadd <8 x double> %4958, %5038
-  %5040 = load <8 x double>, ptr %5025, align 64, !tbaa !26
-  %5041 = select <8 x i1> %4956, <8 x double> %5040, <8 x double> %5039
-  store <8 x double> %5041, ptr %5025, align 64, !tbaa !26
-  %5042 = add nsw i64 %4962, -1
-  %5043 = icmp sgt i64 %4962, 0
-  br i1 %5043, label %4957, label %5044, !llvm.loop !149
-
-5044:                                             ; preds = %5036
-  %5045 = load ptr, ptr %4939, align 8, !tbaa !58
-  %5046 = load i64, ptr %141, align 16, !tbaa !21
-  %5047 = load i64, ptr %4904, align 64, !tbaa !31
-  %5048 = add nsw i64 %5046, -1
-  br label %5049
-
-5049:                                             ; preds = %5044, %4935
-  %5050 = phi i64 [ %5048, %5044 ], [ %4878, %4935 ]
-  %5051 = phi i64 [ %5047, %5044 ], [ %4905, %4935 ]
-  %5052 = phi i64 [ %5046, %5044 ], [ %4867, %4935 ]
-  %5053 = phi ptr [ %5045, %5044 ], [ %4936, %4935 ]
-  %5054 = getelementptr inbounds <8 x double>, ptr %5053, i64 %5050
-  %5055 = load <8 x double>, ptr %5054, align 64, !tbaa !26
-  %5056 = icmp sgt i64 %5052, %5051
-  br i1 %5056, label %5060, label %5057
-
-5057:                                             ; preds = %5049
-  %5058 = getelementptr inbounds nuw i8, ptr %4813, i64 640
-  %5059 = load <8 x double>, ptr %5058, align 64, !tbaa !26
+5022:                                             ; preds = %5015
+  %5023 = fdiv <8 x double> zeroinitializer, %5018
+  %5024 = fsub <8 x double> %5017, %5017
+  %5025 = fmul <8 x double> %5023, %5024
   br label %5071
 
-5060:                                             ; preds = %5049
-  %5061 = getelementptr inbounds nuw i8, ptr %4813, i64 384
-  %5062 = load <8 x double>, ptr %5061, align 64, !tbaa !26
-  %5063 = getelementptr inbounds nuw i8, ptr %4813, i64 448
-  %5064 = load <8 x double>, ptr %5063, align 64, !tbaa !26
-  %5065 = getelementptr inbounds nuw i8, ptr %4813, i64 512
-  %5066 = load <8 x double>, ptr %5065, align 64, !tbaa !26
-  %5067 = fmul <8 x double> %5055, %5066
-  %5068 = fmul <8 x double> %5067, splat (double 0x3FD5555555555555)
-  %5069 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5064, <8 x double> splat (double 5.000000e-01), <8 x double> %5068)
-  %5070 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5055, <8 x double> %5069, <8 x double> %5062)
+5026:                                             ; preds = %5015
+  %5027 = getelementptr <8 x double>, ptr %5003, i64 %5020
+  %5028 = load <8 x double>, ptr %5027, align 64, !tbaa !26
+  %5029 = load i64, ptr %4962, align 64, !tbaa !31
+  %5030 = icmp sgt i64 %5020, %5029
+  br i1 %5030, label %5033, label %5031
+
+5031:                                             ; preds = %5026
+  %5032 = load <8 x double>, ptr %5008, align 64, !tbaa !26
+  br label %5041
+
+5033:                                             ; preds = %5026
+  %5034 = load <8 x double>, ptr %5009, align 64, !tbaa !26
+  %5035 = load <8 x double>, ptr %5010, align 64, !tbaa !26
+  %5036 = load <8 x double>, ptr %5011, align 64, !tbaa !26
+  %5037 = fmul <8 x double> %5028, %5036
+  %5038 = fmul <8 x double> %5037, splat (double 0x3FD5555555555555)
+  %5039 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5035, <8 x double> splat (double 5.000000e-01), <8 x double> %5038)
+  %5040 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5028, <8 x double> %5039, <8 x double> %5034)
+  br label %5041
+
+5041:                                             ; preds = %5031, %5033
+  %5042 = phi <8 x double> [ %5040, %5033 ], [ %5032, %5031 ]
+  %5043 = fmul <8 x double> %5028, %5042
+  %5044 = icmp slt i64 %5020, %5029
+  br i1 %5044, label %5045, label %5052
+
+5045:                                             ; preds = %5041
+  %5046 = load ptr, ptr %5013, align 32, !tbaa !74
+  %5047 = getelementptr inbounds nuw <8 x double>, ptr %5046, i64 %5020
+  %5048 = load <8 x double>, ptr %5047, align 64, !tbaa !26
+  %5049 = load <8 x double>, ptr %5012, align 64, !tbaa !26
+  %5050 = fmul <8 x double> %5048, %5049
+  %5051 = fmul <8 x double> %5048, %5049
+  br label %5061
+
+5052:                                             ; preds = %5041
+  %5053 = load <8 x double>, ptr %5012, align 64, !tbaa !26
+  %5054 = load ptr, ptr %5013, align 32, !tbaa !74
+  %5055 = getelementptr inbounds nuw <8 x double>, ptr %5054, i64 %5020
+  %5056 = load <8 x double>, ptr %5055, align 64, !tbaa !26
+  %5057 = fsub <8 x double> %4956, %5053
+  %5058 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5056, <8 x double> %5057, <8 x double> %5053)
+  %5059 = fsub <8 x double> %4929, %5053
+  %5060 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5056, <8 x double> %5059, <8 x double> %5053)
+  br label %5061
+
+5061:                                             ; preds = %5052, %5045
+  %5062 = phi <8 x double> [ %5050, %5045 ], [ %5058, %5052 ]
+  %5063 = phi <8 x double> [ %5051, %5045 ], [ %5060, %5052 ]
+  %5064 = fsub <8 x double> %5063, %5062
+  %5065 = fsub <8 x double> %5018, %5062
+  %5066 = fdiv <8 x double> %5064, %5065
+  %5067 = fsub <8 x double> %5043, %5017
+  %5068 = fmul <8 x double> %5067, %5066
+  %5069 = getelementptr <8 x double>, ptr %5004, i64 %5020
+  %5070 = load <8 x double>, ptr %5069, align 64, !tbaa !26
   br label %5071
 
-5071:                                             ; preds = %5060, %5057
-  %5072 = phi <8 x double> [ %5059, %5057 ], [ %5070, %5060 ]
-  %5073 = getelementptr i8, ptr %5053, i64 -64
-  %5074 = icmp sgt i64 %5052, 0
-  br i1 %5074, label %5075, label %5084
+5071:                                             ; preds = %5061, %5022
+  %5072 = phi <8 x double> [ %5068, %5061 ], [ %5025, %5022 ]
+  %5073 = phi <8 x double> [ %5066, %5061 ], [ %5023, %5022 ]
+  %5074 = phi <8 x double> [ %5043, %5061 ], [ %5017, %5022 ]
+  %5075 = phi <8 x double> [ %5028, %5061 ], [ %5016, %5022 ]
+  %5076 = phi <8 x double> [ %5062, %5061 ], [ zeroinitializer, %5022 ]
+  %5077 = phi <8 x double> [ %5070, %5061 ], [ %5019, %5022 ]
+  %5078 = getelementptr inbounds nuw <8 x double>, ptr %4935, i64 %5020
+  %5079 = fsub <8 x double> %5077, %5019
+  %5080 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5079, <8 x double> %5073, <8 x double> %5019)
+  %5081 = load <8 x double>, ptr %5078, align 64, !tbaa !26
+  %5082 = select <8 x i1> %5014, <8 x double> %5081, <8 x double> %5080
+  store <8 x double> %5082, ptr %5078, align 64, !tbaa !26
+  %5083 = getelementptr inbounds nuw <8 x double>, ptr %4959, i64 %5020
+  %5084 = load i64, ptr %4962, align 64, !tbaa !31
+  %5085 = icmp slt i64 %5020, %5084
+  br i1 %5085, label %5086, label %5088
 
-5075:                                             ; preds = %5071
-  %5076 = fmul <8 x double> %5055, %5072
-  %5077 = getelementptr inbounds nuw i8, ptr %4813, i64 640
-  %5078 = getelementptr inbounds nuw i8, ptr %4813, i64 384
-  %5079 = getelementptr inbounds nuw i8, ptr %4813, i64 448
-  %5080 = getelementptr inbounds nuw i8, ptr %4813, i64 512
-  %5081 = getelementptr inbounds nuw i8, ptr %4813, i64 1536
-  %5082 = getelementptr inbounds nuw i8, ptr %4813, i64 8608
-  %5083 = icmp eq <8 x i64> %4863, zeroinitializer
-  br label %5092
+5086:                                             ; preds = %5071
+  %5087 = load <8 x double>, ptr %5008, align 64, !tbaa !26
+  br label %5094
 
-5084:                                             ; preds = %5156, %5071
-  %5085 = icmp sgt i64 %4868, 0
-  br i1 %5085, label %5086, label %5164
+5088:                                             ; preds = %5071
+  %5089 = load <8 x double>, ptr %5009, align 64, !tbaa !26
+  %5090 = load <8 x double>, ptr %5010, align 64, !tbaa !26
+  %5091 = load <8 x double>, ptr %5011, align 64, !tbaa !26
+  %5092 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5016, <8 x double> %5091, <8 x double> %5090)
+  %5093 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5016, <8 x double> %5092, <8 x double> %5089)
+  br label %5094
 
-5086:                                             ; preds = %5084
-  %5087 = getelementptr inbounds nuw i8, ptr %4813, i64 8696
-  %5088 = icmp eq <8 x i64> %4863, zeroinitializer
-  %5089 = getelementptr inbounds nuw i8, ptr %4813, i64 8704
-  %5090 = getelementptr inbounds nuw i8, ptr %4813, i64 8648
-  %5091 = getelementptr inbounds nuw i8, ptr %4813, i64 8656
-  br label %5235
+5094:                                             ; preds = %5088, %5086
+  %5095 = phi <8 x double> [ %5087, %5086 ], [ %5093, %5088 ]
+  %5096 = fdiv <8 x double> %5072, %5095
+  %5097 = fadd <8 x double> %5016, %5096
+  %5098 = load <8 x double>, ptr %5083, align 64, !tbaa !26
+  %5099 = select <8 x i1> %5014, <8 x double> %5098, <8 x double> %5097
+  store <8 x double> %5099, ptr %5083, align 64, !tbaa !26
+  %5100 = add nsw i64 %5020, -1
+  %5101 = icmp sgt i64 %5020, 0
+  br i1 %5101, label %5015, label %5102, !llvm.loop !150
 
-5092:                                             ; preds = %5075, %5156
-  %5093 = phi <8 x double> [ %5055, %5075 ], [ %5139, %5156 ]
-  %5094 = phi <8 x double> [ %5076, %5075 ], [ %5140, %5156 ]
-  %5095 = phi <8 x double> [ %4898, %5075 ], [ %5138, %5156 ]
-  %5096 = phi i64 [ %5050, %5075 ], [ %5162, %5156 ]
-  %5097 = icmp eq i64 %5096, 0
-  %5098 = load i64, ptr %4904, align 64, !tbaa !31
-  br i1 %5097, label %5137, label %5099
+5102:                                             ; preds = %5094
+  %5103 = load ptr, ptr %4997, align 8, !tbaa !58
+  %5104 = load i64, ptr %141, align 16, !tbaa !21
+  %5105 = load i64, ptr %4962, align 64, !tbaa !31
+  %5106 = add nsw i64 %5104, -1
+  br label %5107
 
-5099:                                             ; preds = %5092
-  %5100 = getelementptr <8 x double>, ptr %5073, i64 %5096
-  %5101 = load <8 x double>, ptr %5100, align 64, !tbaa !26
-  %5102 = icmp sgt i64 %5096, %5098
-  br i1 %5102, label %5105, label %5103
+5107:                                             ; preds = %5102, %4993
+  %5108 = phi i64 [ %5106, %5102 ], [ %4936, %4993 ]
+  %5109 = phi i64 [ %5105, %5102 ], [ %4963, %4993 ]
+  %5110 = phi i64 [ %5104, %5102 ], [ %4925, %4993 ]
+  %5111 = phi ptr [ %5103, %5102 ], [ %4994, %4993 ]
+  %5112 = getelementptr inbounds <8 x double>, ptr %5111, i64 %5108
+  %5113 = load <8 x double>, ptr %5112, align 64, !tbaa !26
+  %5114 = icmp sgt i64 %5110, %5109
+  br i1 %5114, label %5118, label %5115
 
-5103:                                             ; preds = %5099
-  %5104 = load <8 x double>, ptr %5077, align 64, !tbaa !26
-  br label %5113
+5115:                                             ; preds = %5107
+  %5116 = getelementptr inbounds nuw i8, ptr %4871, i64 640
+  %5117 = load <8 x double>, ptr %5116, align 64, !tbaa !26
+  br label %5129
 
-5105:                                             ; preds = %5099
-  %5106 = load <8 x double>, ptr %5078, align 64, !tbaa !26
-  %5107 = load <8 x double>, ptr %5079, align 64, !tbaa !26
-  %5108 = load <8 x double>, ptr %5080, align 64, !tbaa !26
-  %5109 = fmul <8 x double> %5101, %5108
-  %5110 = fmul <8 x double> %5109, splat (double 0x3FD5555555555555)
-  %5111 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5107, <8 x double> splat (double 5.000000e-01), <8 x double> %5110)
-  %5112 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5101, <8 x double> %5111, <8 x double> %5106)
-  br label %5113
-
-5113:                                             ; preds = %5103, %5105
-  %5114 = phi <8 x double> [ %5112, %5105 ], [ %5104, %5103 ]
-  %5115 = fmul <8 x double> %5101, %5114
-  %5116 = icmp slt i64 %5096, %5098
-  br i1 %5116, label %5117, label %5124
-
-5117:                                             ; preds = %5113
-  %5118 = load ptr, ptr %5082, align 32, !tbaa !74
-  %5119 = getelementptr inbounds nuw <8 x double>, ptr %5118, i64 %5096
+5118:                                             ; preds = %5107
+  %5119 = getelementptr inbounds nuw i8, ptr %4871, i64 384
   %5120 = load <8 x double>, ptr %5119, align 64, !tbaa !26
-  %5121 = load <8 x double>, ptr %5081, align 64, !tbaa !26
-  %5122 = fmul <8 x double> %5120, %5121
-  %5123 = fmul <8 x double> %5120, %5121
-  br label %5133
+  %5121 = getelementptr inbounds nuw i8, ptr %4871, i64 448
+  %5122 = load <8 x double>, ptr %5121, align 64, !tbaa !26
+  %5123 = getelementptr inbounds nuw i8, ptr %4871, i64 512
+  %5124 = load <8 x double>, ptr %5123, align 64, !tbaa !26
+  %5125 = fmul <8 x double> %5113, %5124
+  %5126 = fmul <8 x double> %5125, splat (double 0x3FD5555555555555)
+  %5127 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5122, <8 x double> splat (double 5.000000e-01), <8 x double> %5126)
+  %5128 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5113, <8 x double> %5127, <8 x double> %5120)
+  br label %5129
 
-5124:                                             ; preds = %5113
-  %5125 = load <8 x double>, ptr %5081, align 64, !tbaa !26
-  %5126 = load ptr, ptr %5082, align 32, !tbaa !74
-  %5127 = getelementptr inbounds nuw <8 x double>, ptr %5126, i64 %5096
-  %5128 = load <8 x double>, ptr %5127, align 64, !tbaa !26
-  %5129 = fsub <8 x double> %4898, %5125
-  %5130 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5128, <8 x double> %5129, <8 x double> %5125)
-  %5131 = fsub <8 x double> %4871, %5125
-  %5132 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5128, <8 x double> %5131, <8 x double> %5125)
-  br label %5133
+5129:                                             ; preds = %5118, %5115
+  %5130 = phi <8 x double> [ %5117, %5115 ], [ %5128, %5118 ]
+  %5131 = getelementptr i8, ptr %5111, i64 -64
+  %5132 = icmp sgt i64 %5110, 0
+  br i1 %5132, label %5133, label %5142
 
-5133:                                             ; preds = %5124, %5117
-  %5134 = phi <8 x double> [ %5122, %5117 ], [ %5130, %5124 ]
-  %5135 = phi <8 x double> [ %5123, %5117 ], [ %5132, %5124 ]
-  %5136 = fsub <8 x double> %5135, %5134
-  br label %5137
+5133:                                             ; preds = %5129
+  %5134 = fmul <8 x double> %5113, %5130
+  %5135 = getelementptr inbounds nuw i8, ptr %4871, i64 640
+  %5136 = getelementptr inbounds nuw i8, ptr %4871, i64 384
+  %5137 = getelementptr inbounds nuw i8, ptr %4871, i64 448
+  %5138 = getelementptr inbounds nuw i8, ptr %4871, i64 512
+  %5139 = getelementptr inbounds nuw i8, ptr %4871, i64 1536
+  %5140 = getelementptr inbounds nuw i8, ptr %4871, i64 8608
+  %5141 = icmp eq <8 x i64> %4921, zeroinitializer
+  br label %5150
 
-5137:                                             ; preds = %5092, %5133
-  %5138 = phi <8 x double> [ %5134, %5133 ], [ zeroinitializer, %5092 ]
-  %5139 = phi <8 x double> [ %5101, %5133 ], [ %5093, %5092 ]
-  %5140 = phi <8 x double> [ %5115, %5133 ], [ %5094, %5092 ]
-  %5141 = phi <8 x double> [ %5136, %5133 ], [ zeroinitializer, %5092 ]
-  %5142 = fsub <8 x double> %5095, %5138
-  %5143 = fdiv <8 x double> %5141, %5142
-  %5144 = fsub <8 x double> %5140, %5094
-  %5145 = fmul <8 x double> %5144, %5143
-  %5146 = getelementptr inbounds nuw <8 x double>, ptr %5053, i64 %5096
-  %5147 = icmp slt i64 %5096, %5098
-  br i1 %5147, label %5148, label %5150
+5142:                                             ; preds = %5214, %5129
+  %5143 = icmp sgt i64 %4926, 0
+  br i1 %5143, label %5144, label %5222
 
-5148:                                             ; preds = %5137
-  %5149 = load <8 x double>, ptr %5077, align 64, !tbaa !26
-  br label %5156
+5144:                                             ; preds = %5142
+  %5145 = getelementptr inbounds nuw i8, ptr %4871, i64 8696
+  %5146 = icmp eq <8 x i64> %4921, zeroinitializer
+  %5147 = getelementptr inbounds nuw i8, ptr %4871, i64 8704
+  %5148 = getelementptr inbounds nuw i8, ptr %4871, i64 8648
+  %5149 = getelementptr inbounds nuw i8, ptr %4871, i64 8656
+  br label %5293
 
-5150:                                             ; preds = %5137
-  %5151 = load <8 x double>, ptr %5078, align 64, !tbaa !26
-  %5152 = load <8 x double>, ptr %5079, align 64, !tbaa !26
-  %5153 = load <8 x double>, ptr %5080, align 64, !tbaa !26
-  %5154 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5093, <8 x double> %5153, <8 x double> %5152)
-  %5155 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5093, <8 x double> %5154, <8 x double> %5151)
-  br label %5156
+5150:                                             ; preds = %5133, %5214
+  %5151 = phi <8 x double> [ %5113, %5133 ], [ %5197, %5214 ]
+  %5152 = phi <8 x double> [ %5134, %5133 ], [ %5198, %5214 ]
+  %5153 = phi <8 x double> [ %4956, %5133 ], [ %5196, %5214 ]
+  %5154 = phi i64 [ %5108, %5133 ], [ %5220, %5214 ]
+  %5155 = icmp eq i64 %5154, 0
+  %5156 = load i64, ptr %4962, align 64, !tbaa !31
+  br i1 %5155, label %5195, label %5157
 
-5156:                                             ; preds = %5150, %5148
-  %5157 = phi <8 x double> [ %5149, %5148 ], [ %5155, %5150 ]
-  %5158 = fdiv <8 x double> %5145, %5157
-  %5159 = fadd <8 x double> %5093, %5158
-  %5160 = load <8 x double>, ptr %5146, align 64, !tbaa !26
-  %5161 = select <8 x i1> %5083, <8 x double> %5160, <8 x double> %5159
-  store <8 x double> %5161, ptr %5146, align 64, !tbaa !26
-  %5162 = add nsw i64 %5096, -1
-  %5163 = icmp sgt i64 %5096, 0
-  br i1 %5163, label %5092, label %5084, !llvm.loop !149
+5157:                                             ; preds = %5150
+  %5158 = getelementptr <8 x double>, ptr %5131, i64 %5154
+  %5159 = load <8 x double>, ptr %5158, align 64, !tbaa !26
+  %5160 = icmp sgt i64 %5154, %5156
+  br i1 %5160, label %5163, label %5161
 
-5164:                                             ; preds = %5235, %5084
-  %5165 = getelementptr inbounds nuw i8, ptr %4813, i64 8696
-  %5166 = load ptr, ptr %5165, align 8, !tbaa !51
-  %5167 = getelementptr inbounds <8 x double>, ptr %5166, i64 %4868
-  %5168 = getelementptr inbounds nuw i8, ptr %4813, i64 1408
-  %5169 = load <8 x double>, ptr %5168, align 64, !tbaa !26
-  %5170 = load <8 x double>, ptr %5167, align 64, !tbaa !26
-  %5171 = icmp eq <8 x i64> %4863, zeroinitializer
-  %5172 = select <8 x i1> %5171, <8 x double> %5170, <8 x double> %5169
-  store <8 x double> %5172, ptr %5167, align 64, !tbaa !26
-  %5173 = getelementptr inbounds nuw i8, ptr %4813, i64 8704
-  %5174 = load ptr, ptr %5173, align 64, !tbaa !61
-  %5175 = getelementptr inbounds <8 x double>, ptr %5174, i64 %4868
-  %5176 = load <8 x double>, ptr %5168, align 64, !tbaa !26
-  %5177 = load <8 x double>, ptr %5175, align 64, !tbaa !26
-  %5178 = select <8 x i1> %5171, <8 x double> %5177, <8 x double> %5176
-  store <8 x double> %5178, ptr %5175, align 64, !tbaa !26
-  %5179 = getelementptr inbounds nuw i8, ptr %4813, i64 4736
-  %5180 = fneg <8 x double> %4899
-  %5181 = getelementptr inbounds nuw i8, ptr %4813, i64 768
-  %5182 = load <8 x double>, ptr %4869, align 64, !tbaa !26
-  %5183 = select <8 x i1> %5171, <8 x double> %5182, <8 x double> %4887
-  store <8 x double> %5183, ptr %4869, align 64, !tbaa !26
-  %5184 = getelementptr inbounds nuw i8, ptr %4813, i64 3904
-  %5185 = load <8 x double>, ptr %5184, align 64, !tbaa !26
-  %5186 = select <8 x i1> %5171, <8 x double> %5185, <8 x double> %4898
-  store <8 x double> %5186, ptr %5184, align 64, !tbaa !26
-  %5187 = getelementptr inbounds nuw i8, ptr %4813, i64 4672
-  %5188 = load <8 x double>, ptr %5187, align 64, !tbaa !26
-  %5189 = select <8 x i1> %5171, <8 x double> %5188, <8 x double> %4898
-  store <8 x double> %5189, ptr %5187, align 64, !tbaa !26
-  %5190 = getelementptr inbounds nuw i8, ptr %4813, i64 4032
-  %5191 = load <8 x double>, ptr %5190, align 64, !tbaa !26
-  %5192 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5180, <8 x double> %4881, <8 x double> %5191)
-  %5193 = select <8 x i1> %5171, <8 x double> %5191, <8 x double> %5192
-  store <8 x double> %5193, ptr %5190, align 64, !tbaa !26
-  %5194 = getelementptr inbounds nuw i8, ptr %4813, i64 3968
-  %5195 = load <8 x double>, ptr %5194, align 64, !tbaa !26
-  %5196 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4899, <8 x double> %4881, <8 x double> %5195)
-  %5197 = select <8 x i1> %5171, <8 x double> %5195, <8 x double> %5196
-  store <8 x double> %5197, ptr %5194, align 64, !tbaa !26
-  %5198 = getelementptr inbounds nuw i8, ptr %4813, i64 4288
-  %5199 = load <8 x double>, ptr %5198, align 64, !tbaa !26
-  %5200 = load <8 x double>, ptr %5181, align 64, !tbaa !26
-  %5201 = fneg <8 x double> %5200
-  %5202 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5201, <8 x double> %4873, <8 x double> %4943)
-  %5203 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4899, <8 x double> %5202, <8 x double> %5199)
-  %5204 = select <8 x i1> %5171, <8 x double> %5199, <8 x double> %5203
-  store <8 x double> %5204, ptr %5198, align 64, !tbaa !26
-  %5205 = load <8 x double>, ptr %5179, align 64, !tbaa !26
-  %5206 = select <8 x i1> %5171, <8 x double> %5205, <8 x double> %4887
-  store <8 x double> %5206, ptr %5179, align 64, !tbaa !26
-  %5207 = getelementptr inbounds nuw i8, ptr %4813, i64 4800
-  %5208 = load <8 x double>, ptr %5207, align 64, !tbaa !26
-  %5209 = select <8 x i1> %5171, <8 x double> %5208, <8 x double> %4898
-  store <8 x double> %5209, ptr %5207, align 64, !tbaa !26
-  %5210 = getelementptr inbounds nuw i8, ptr %4813, i64 5568
-  %5211 = load <8 x double>, ptr %5210, align 64, !tbaa !26
-  %5212 = select <8 x i1> %5171, <8 x double> %5211, <8 x double> %4898
-  store <8 x double> %5212, ptr %5210, align 64, !tbaa !26
-  %5213 = getelementptr inbounds nuw i8, ptr %4813, i64 4928
-  %5214 = load <8 x double>, ptr %5213, align 64, !tbaa !26
-  %5215 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5180, <8 x double> %4881, <8 x double> %5214)
-  %5216 = select <8 x i1> %5171, <8 x double> %5214, <8 x double> %5215
-  store <8 x double> %5216, ptr %5213, align 64, !tbaa !26
-  %5217 = getelementptr inbounds nuw i8, ptr %4813, i64 4864
-  %5218 = load <8 x double>, ptr %5217, align 64, !tbaa !26
-  %5219 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4899, <8 x double> %4881, <8 x double> %5218)
-  %5220 = select <8 x i1> %5171, <8 x double> %5218, <8 x double> %5219
-  store <8 x double> %5220, ptr %5217, align 64, !tbaa !26
-  %5221 = getelementptr inbounds nuw i8, ptr %4813, i64 5184
-  %5222 = load <8 x double>, ptr %5221, align 64, !tbaa !26
-  %5223 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5201, <8 x double> %4873, <8 x double> %4938)
-  %5224 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4899, <8 x double> %5223, <8 x double> %5222)
-  %5225 = select <8 x i1> %5171, <8 x double> %5222, <8 x double> %5224
-  store <8 x double> %5225, ptr %5221, align 64, !tbaa !26
-  %5226 = load <8 x i64>, ptr %4827, align 64, !tbaa !26
-  %5227 = or <8 x i64> %5226, %4863
-  store <8 x i64> %5227, ptr %4827, align 64, !tbaa !26
-  %5228 = load <8 x double>, ptr %237, align 64, !tbaa !26
-  %5229 = fmul <8 x double> %5228, splat (double 4.000000e+01)
-  %5230 = fcmp olt <8 x double> %4811, %5229
-  %5231 = select <8 x i1> %5230, <8 x double> %4811, <8 x double> %5229
-  %5232 = icmp ne <8 x i64> %4863, zeroinitializer
-  %5233 = select <8 x i1> %4854, <8 x i1> %5232, <8 x i1> zeroinitializer
-  %5234 = select <8 x i1> %5233, <8 x double> %5231, <8 x double> %4811
-  br label %5266
+5161:                                             ; preds = %5157
+  %5162 = load <8 x double>, ptr %5135, align 64, !tbaa !26
+  br label %5171
 
-5235:                                             ; preds = %5086, %5235
-  %5236 = phi i64 [ 0, %5086 ], [ %5264, %5235 ]
-  %5237 = uitofp nneg i64 %5236 to double
-  %5238 = insertelement <8 x double> poison, double %5237, i64 0
-  %5239 = shufflevector <8 x double> %5238, <8 x double> poison, <8 x i32> zeroinitializer
-  %5240 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5239, <8 x double> %4944, <8 x double> %4887)
-  %5241 = load <8 x double>, ptr %4888, align 64, !tbaa !26
-  %5242 = load <8 x double>, ptr %4890, align 64, !tbaa !26
-  %5243 = load <8 x double>, ptr %4892, align 64, !tbaa !26
-  %5244 = load <8 x double>, ptr %4894, align 64, !tbaa !26
-  %5245 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5240, <8 x double> %5244, <8 x double> %5243)
-  %5246 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5240, <8 x double> %5245, <8 x double> %5242)
-  %5247 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5240, <8 x double> %5246, <8 x double> %5241)
-  %5248 = load ptr, ptr %5087, align 8, !tbaa !51
-  %5249 = getelementptr inbounds nuw <8 x double>, ptr %5248, i64 %5236
-  %5250 = load <8 x double>, ptr %5249, align 64, !tbaa !26
-  %5251 = select <8 x i1> %5088, <8 x double> %5250, <8 x double> %5247
-  store <8 x double> %5251, ptr %5249, align 64, !tbaa !26
-  %5252 = load ptr, ptr %5089, align 64, !tbaa !61
-  %5253 = getelementptr inbounds nuw <8 x double>, ptr %5252, i64 %5236
-  %5254 = load <8 x double>, ptr %5253, align 64, !tbaa !26
-  %5255 = select <8 x i1> %5088, <8 x double> %5254, <8 x double> %5247
-  store <8 x double> %5255, ptr %5253, align 64, !tbaa !26
-  %5256 = load ptr, ptr %5090, align 8, !tbaa !52
-  %5257 = getelementptr inbounds nuw <8 x double>, ptr %5256, i64 %5236
-  %5258 = load <8 x double>, ptr %5257, align 64, !tbaa !26
-  %5259 = select <8 x i1> %5088, <8 x double> %5258, <8 x double> %4873
-  store <8 x double> %5259, ptr %5257, align 64, !tbaa !26
-  %5260 = load ptr, ptr %5091, align 16, !tbaa !63
-  %5261 = getelementptr inbounds nuw <8 x double>, ptr %5260, i64 %5236
-  %5262 = load <8 x double>, ptr %5261, align 64, !tbaa !26
-  %5263 = select <8 x i1> %5088, <8 x double> %5262, <8 x double> %4873
-  store <8 x double> %5263, ptr %5261, align 64, !tbaa !26
-  %5264 = add nuw nsw i64 %5236, 1
-  %5265 = icmp eq i64 %5264, %4868
-  br i1 %5265, label %5164, label %5235, !llvm.loop !150
+5163:                                             ; preds = %5157
+  %5164 = load <8 x double>, ptr %5136, align 64, !tbaa !26
+  %5165 = load <8 x double>, ptr %5137, align 64, !tbaa !26
+  %5166 = load <8 x double>, ptr %5138, align 64, !tbaa !26
+  %5167 = fmul <8 x double> %5159, %5166
+  %5168 = fmul <8 x double> %5167, splat (double 0x3FD5555555555555)
+  %5169 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5165, <8 x double> splat (double 5.000000e-01), <8 x double> %5168)
+  %5170 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5159, <8 x double> %5169, <8 x double> %5164)
+  br label %5171
 
-5266:                                             ; preds = %5164, %4809
-  %5267 = phi <8 x double> [ %5234, %5164 ], [ %4811, %4809 ]
-  %5268 = add nuw nsw i64 %4810, 1
-  %5269 = load i64, ptr %178, align 8, !tbaa !20
-  %5270 = icmp slt i64 %5268, %5269
-  br i1 %5270, label %4809, label %5271, !llvm.loop !151
+5171:                                             ; preds = %5161, %5163
+  %5172 = phi <8 x double> [ %5170, %5163 ], [ %5162, %5161 ]
+  %5173 = fmul <8 x double> %5159, %5172
+  %5174 = icmp slt i64 %5154, %5156
+  br i1 %5174, label %5175, label %5182
 
-5271:                                             ; preds = %5266
-  %5272 = load <8 x double>, ptr %158, align 64, !tbaa !26
-  br label %5273
+5175:                                             ; preds = %5171
+  %5176 = load ptr, ptr %5140, align 32, !tbaa !74
+  %5177 = getelementptr inbounds nuw <8 x double>, ptr %5176, i64 %5154
+  %5178 = load <8 x double>, ptr %5177, align 64, !tbaa !26
+  %5179 = load <8 x double>, ptr %5139, align 64, !tbaa !26
+  %5180 = fmul <8 x double> %5178, %5179
+  %5181 = fmul <8 x double> %5178, %5179
+  br label %5191
 
-5273:                                             ; preds = %5271, %4767
-  %5274 = phi <8 x double> [ %4776, %4767 ], [ %5272, %5271 ]
-  %5275 = phi <8 x double> [ %4799, %4767 ], [ %5267, %5271 ]
-  %5276 = load <8 x double>, ptr %161, align 64, !tbaa !26
-  %5277 = select <8 x i1> %4344, <8 x double> %5276, <8 x double> %5275
-  store <8 x double> %5277, ptr %161, align 64, !tbaa !26
+5182:                                             ; preds = %5171
+  %5183 = load <8 x double>, ptr %5139, align 64, !tbaa !26
+  %5184 = load ptr, ptr %5140, align 32, !tbaa !74
+  %5185 = getelementptr inbounds nuw <8 x double>, ptr %5184, i64 %5154
+  %5186 = load <8 x double>, ptr %5185, align 64, !tbaa !26
+  %5187 = fsub <8 x double> %4956, %5183
+  %5188 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5186, <8 x double> %5187, <8 x double> %5183)
+  %5189 = fsub <8 x double> %4929, %5183
+  %5190 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5186, <8 x double> %5189, <8 x double> %5183)
+  br label %5191
+
+5191:                                             ; preds = %5182, %5175
+  %5192 = phi <8 x double> [ %5180, %5175 ], [ %5188, %5182 ]
+  %5193 = phi <8 x double> [ %5181, %5175 ], [ %5190, %5182 ]
+  %5194 = fsub <8 x double> %5193, %5192
+  br label %5195
+
+5195:                                             ; preds = %5150, %5191
+  %5196 = phi <8 x double> [ %5192, %5191 ], [ zeroinitializer, %5150 ]
+  %5197 = phi <8 x double> [ %5159, %5191 ], [ %5151, %5150 ]
+  %5198 = phi <8 x double> [ %5173, %5191 ], [ %5152, %5150 ]
+  %5199 = phi <8 x double> [ %5194, %5191 ], [ zeroinitializer, %5150 ]
+  %5200 = fsub <8 x double> %5153, %5196
+  %5201 = fdiv <8 x double> %5199, %5200
+  %5202 = fsub <8 x double> %5198, %5152
+  %5203 = fmul <8 x double> %5202, %5201
+  %5204 = getelementptr inbounds nuw <8 x double>, ptr %5111, i64 %5154
+  %5205 = icmp slt i64 %5154, %5156
+  br i1 %5205, label %5206, label %5208
+
+5206:                                             ; preds = %5195
+  %5207 = load <8 x double>, ptr %5135, align 64, !tbaa !26
+  br label %5214
+
+5208:                                             ; preds = %5195
+  %5209 = load <8 x double>, ptr %5136, align 64, !tbaa !26
+  %5210 = load <8 x double>, ptr %5137, align 64, !tbaa !26
+  %5211 = load <8 x double>, ptr %5138, align 64, !tbaa !26
+  %5212 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5151, <8 x double> %5211, <8 x double> %5210)
+  %5213 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5151, <8 x double> %5212, <8 x double> %5209)
+  br label %5214
+
+5214:                                             ; preds = %5208, %5206
+  %5215 = phi <8 x double> [ %5207, %5206 ], [ %5213, %5208 ]
+  %5216 = fdiv <8 x double> %5203, %5215
+  %5217 = fadd <8 x double> %5151, %5216
+  %5218 = load <8 x double>, ptr %5204, align 64, !tbaa !26
+  %5219 = select <8 x i1> %5141, <8 x double> %5218, <8 x double> %5217
+  store <8 x double> %5219, ptr %5204, align 64, !tbaa !26
+  %5220 = add nsw i64 %5154, -1
+  %5221 = icmp sgt i64 %5154, 0
+  br i1 %5221, label %5150, label %5142, !llvm.loop !150
+
+5222:                                             ; preds = %5293, %5142
+  %5223 = getelementptr inbounds nuw i8, ptr %4871, i64 8696
+  %5224 = load ptr, ptr %5223, align 8, !tbaa !51
+  %5225 = getelementptr inbounds <8 x double>, ptr %5224, i64 %4926
+  %5226 = getelementptr inbounds nuw i8, ptr %4871, i64 1408
+  %5227 = load <8 x double>, ptr %5226, align 64, !tbaa !26
+  %5228 = load <8 x double>, ptr %5225, align 64, !tbaa !26
+  %5229 = icmp eq <8 x i64> %4921, zeroinitializer
+  %5230 = select <8 x i1> %5229, <8 x double> %5228, <8 x double> %5227
+  store <8 x double> %5230, ptr %5225, align 64, !tbaa !26
+  %5231 = getelementptr inbounds nuw i8, ptr %4871, i64 8704
+  %5232 = load ptr, ptr %5231, align 64, !tbaa !61
+  %5233 = getelementptr inbounds <8 x double>, ptr %5232, i64 %4926
+  %5234 = load <8 x double>, ptr %5226, align 64, !tbaa !26
+  %5235 = load <8 x double>, ptr %5233, align 64, !tbaa !26
+  %5236 = select <8 x i1> %5229, <8 x double> %5235, <8 x double> %5234
+  store <8 x double> %5236, ptr %5233, align 64, !tbaa !26
+  %5237 = getelementptr inbounds nuw i8, ptr %4871, i64 4736
+  %5238 = fneg <8 x double> %4957
+  %5239 = getelementptr inbounds nuw i8, ptr %4871, i64 768
+  %5240 = load <8 x double>, ptr %4927, align 64, !tbaa !26
+  %5241 = select <8 x i1> %5229, <8 x double> %5240, <8 x double> %4945
+  store <8 x double> %5241, ptr %4927, align 64, !tbaa !26
+  %5242 = getelementptr inbounds nuw i8, ptr %4871, i64 3904
+  %5243 = load <8 x double>, ptr %5242, align 64, !tbaa !26
+  %5244 = select <8 x i1> %5229, <8 x double> %5243, <8 x double> %4956
+  store <8 x double> %5244, ptr %5242, align 64, !tbaa !26
+  %5245 = getelementptr inbounds nuw i8, ptr %4871, i64 4672
+  %5246 = load <8 x double>, ptr %5245, align 64, !tbaa !26
+  %5247 = select <8 x i1> %5229, <8 x double> %5246, <8 x double> %4956
+  store <8 x double> %5247, ptr %5245, align 64, !tbaa !26
+  %5248 = getelementptr inbounds nuw i8, ptr %4871, i64 4032
+  %5249 = load <8 x double>, ptr %5248, align 64, !tbaa !26
+  %5250 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5238, <8 x double> %4939, <8 x double> %5249)
+  %5251 = select <8 x i1> %5229, <8 x double> %5249, <8 x double> %5250
+  store <8 x double> %5251, ptr %5248, align 64, !tbaa !26
+  %5252 = getelementptr inbounds nuw i8, ptr %4871, i64 3968
+  %5253 = load <8 x double>, ptr %5252, align 64, !tbaa !26
+  %5254 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4957, <8 x double> %4939, <8 x double> %5253)
+  %5255 = select <8 x i1> %5229, <8 x double> %5253, <8 x double> %5254
+  store <8 x double> %5255, ptr %5252, align 64, !tbaa !26
+  %5256 = getelementptr inbounds nuw i8, ptr %4871, i64 4288
+  %5257 = load <8 x double>, ptr %5256, align 64, !tbaa !26
+  %5258 = load <8 x double>, ptr %5239, align 64, !tbaa !26
+  %5259 = fneg <8 x double> %5258
+  %5260 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5259, <8 x double> %4931, <8 x double> %5001)
+  %5261 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4957, <8 x double> %5260, <8 x double> %5257)
+  %5262 = select <8 x i1> %5229, <8 x double> %5257, <8 x double> %5261
+  store <8 x double> %5262, ptr %5256, align 64, !tbaa !26
+  %5263 = load <8 x double>, ptr %5237, align 64, !tbaa !26
+  %5264 = select <8 x i1> %5229, <8 x double> %5263, <8 x double> %4945
+  store <8 x double> %5264, ptr %5237, align 64, !tbaa !26
+  %5265 = getelementptr inbounds nuw i8, ptr %4871, i64 4800
+  %5266 = load <8 x double>, ptr %5265, align 64, !tbaa !26
+  %5267 = select <8 x i1> %5229, <8 x double> %5266, <8 x double> %4956
+  store <8 x double> %5267, ptr %5265, align 64, !tbaa !26
+  %5268 = getelementptr inbounds nuw i8, ptr %4871, i64 5568
+  %5269 = load <8 x double>, ptr %5268, align 64, !tbaa !26
+  %5270 = select <8 x i1> %5229, <8 x double> %5269, <8 x double> %4956
+  store <8 x double> %5270, ptr %5268, align 64, !tbaa !26
+  %5271 = getelementptr inbounds nuw i8, ptr %4871, i64 4928
+  %5272 = load <8 x double>, ptr %5271, align 64, !tbaa !26
+  %5273 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5238, <8 x double> %4939, <8 x double> %5272)
+  %5274 = select <8 x i1> %5229, <8 x double> %5272, <8 x double> %5273
+  store <8 x double> %5274, ptr %5271, align 64, !tbaa !26
+  %5275 = getelementptr inbounds nuw i8, ptr %4871, i64 4864
+  %5276 = load <8 x double>, ptr %5275, align 64, !tbaa !26
+  %5277 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4957, <8 x double> %4939, <8 x double> %5276)
+  %5278 = select <8 x i1> %5229, <8 x double> %5276, <8 x double> %5277
+  store <8 x double> %5278, ptr %5275, align 64, !tbaa !26
+  %5279 = getelementptr inbounds nuw i8, ptr %4871, i64 5184
+  %5280 = load <8 x double>, ptr %5279, align 64, !tbaa !26
+  %5281 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5259, <8 x double> %4931, <8 x double> %4996)
+  %5282 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4957, <8 x double> %5281, <8 x double> %5280)
+  %5283 = select <8 x i1> %5229, <8 x double> %5280, <8 x double> %5282
+  store <8 x double> %5283, ptr %5279, align 64, !tbaa !26
+  %5284 = load <8 x i64>, ptr %4885, align 64, !tbaa !26
+  %5285 = or <8 x i64> %5284, %4921
+  store <8 x i64> %5285, ptr %4885, align 64, !tbaa !26
+  %5286 = load <8 x double>, ptr %237, align 64, !tbaa !26
+  %5287 = fmul <8 x double> %5286, splat (double 4.000000e+01)
+  %5288 = fcmp olt <8 x double> %4869, %5287
+  %5289 = select <8 x i1> %5288, <8 x double> %4869, <8 x double> %5287
+  %5290 = icmp ne <8 x i64> %4921, zeroinitializer
+  %5291 = select <8 x i1> %4912, <8 x i1> %5290, <8 x i1> zeroinitializer
+  %5292 = select <8 x i1> %5291, <8 x double> %5289, <8 x double> %4869
+  br label %5324
+
+5293:                                             ; preds = %5144, %5293
+  %5294 = phi i64 [ 0, %5144 ], [ %5322, %5293 ]
+  %5295 = uitofp nneg i64 %5294 to double
+  %5296 = insertelement <8 x double> poison, double %5295, i64 0
+  %5297 = shufflevector <8 x double> %5296, <8 x double> poison, <8 x i32> zeroinitializer
+  %5298 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5297, <8 x double> %5002, <8 x double> %4945)
+  %5299 = load <8 x double>, ptr %4946, align 64, !tbaa !26
+  %5300 = load <8 x double>, ptr %4948, align 64, !tbaa !26
+  %5301 = load <8 x double>, ptr %4950, align 64, !tbaa !26
+  %5302 = load <8 x double>, ptr %4952, align 64, !tbaa !26
+  %5303 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5298, <8 x double> %5302, <8 x double> %5301)
+  %5304 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5298, <8 x double> %5303, <8 x double> %5300)
+  %5305 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5298, <8 x double> %5304, <8 x double> %5299)
+  %5306 = load ptr, ptr %5145, align 8, !tbaa !51
+  %5307 = getelementptr inbounds nuw <8 x double>, ptr %5306, i64 %5294
+  %5308 = load <8 x double>, ptr %5307, align 64, !tbaa !26
+  %5309 = select <8 x i1> %5146, <8 x double> %5308, <8 x double> %5305
+  store <8 x double> %5309, ptr %5307, align 64, !tbaa !26
+  %5310 = load ptr, ptr %5147, align 64, !tbaa !61
+  %5311 = getelementptr inbounds nuw <8 x double>, ptr %5310, i64 %5294
+  %5312 = load <8 x double>, ptr %5311, align 64, !tbaa !26
+  %5313 = select <8 x i1> %5146, <8 x double> %5312, <8 x double> %5305
+  store <8 x double> %5313, ptr %5311, align 64, !tbaa !26
+  %5314 = load ptr, ptr %5148, align 8, !tbaa !52
+  %5315 = getelementptr inbounds nuw <8 x double>, ptr %5314, i64 %5294
+  %5316 = load <8 x double>, ptr %5315, align 64, !tbaa !26
+  %5317 = select <8 x i1> %5146, <8 x double> %5316, <8 x double> %4931
+  store <8 x double> %5317, ptr %5315, align 64, !tbaa !26
+  %5318 = load ptr, ptr %5149, align 16, !tbaa !63
+  %5319 = getelementptr inbounds nuw <8 x double>, ptr %5318, i64 %5294
+  %5320 = load <8 x double>, ptr %5319, align 64, !tbaa !26
+  %5321 = select <8 x i1> %5146, <8 x double> %5320, <8 x double> %4931
+  store <8 x double> %5321, ptr %5319, align 64, !tbaa !26
+  %5322 = add nuw nsw i64 %5294, 1
+  %5323 = icmp eq i64 %5322, %4926
+  br i1 %5323, label %5222, label %5293, !llvm.loop !151
+
+5324:                                             ; preds = %5222, %4867
+  %5325 = phi <8 x double> [ %5292, %5222 ], [ %4869, %4867 ]
+  %5326 = add nuw nsw i64 %4868, 1
+  %5327 = load i64, ptr %178, align 8, !tbaa !20
+  %5328 = icmp slt i64 %5326, %5327
+  br i1 %5328, label %4867, label %5329, !llvm.loop !152
+
+5329:                                             ; preds = %5324
+  %5330 = load <8 x double>, ptr %158, align 64, !tbaa !26
+  br label %5331
+
+5331:                                             ; preds = %5329, %4825
+  %5332 = phi <8 x double> [ %4834, %4825 ], [ %5330, %5329 ]
+  %5333 = phi <8 x double> [ %4857, %4825 ], [ %5325, %5329 ]
+  %5334 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %5335 = select <8 x i1> %4402, <8 x double> %5334, <8 x double> %5333
+  store <8 x double> %5335, ptr %161, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %13)
-  store <8 x i64> %4284, ptr %13, align 64, !tbaa !26
-  %5278 = load ptr, ptr %238, align 64, !tbaa !39
-  %5279 = getelementptr inbounds nuw i8, ptr %5278, i64 64
-  store <8 x double> %5274, ptr %5278, align 64, !tbaa !26
-  %5280 = load <8 x double>, ptr %239, align 64, !tbaa !26
-  %5281 = getelementptr inbounds nuw i8, ptr %5278, i64 128
-  store <8 x double> %5280, ptr %5279, align 64, !tbaa !26
-  %5282 = load <8 x double>, ptr %209, align 64, !tbaa !26
-  %5283 = getelementptr inbounds nuw i8, ptr %5278, i64 192
-  store <8 x double> %5282, ptr %5281, align 64, !tbaa !26
-  %5284 = load <8 x double>, ptr %166, align 64, !tbaa !26
-  %5285 = getelementptr inbounds nuw i8, ptr %5278, i64 256
-  store <8 x double> %5284, ptr %5283, align 64, !tbaa !26
-  %5286 = load i64, ptr %178, align 8, !tbaa !20
-  %5287 = icmp sgt i64 %5286, 0
-  br i1 %5287, label %5292, label %5288
+  store <8 x i64> %4342, ptr %13, align 64, !tbaa !26
+  %5336 = load ptr, ptr %238, align 64, !tbaa !39
+  %5337 = getelementptr inbounds nuw i8, ptr %5336, i64 64
+  store <8 x double> %5332, ptr %5336, align 64, !tbaa !26
+  %5338 = load <8 x double>, ptr %239, align 64, !tbaa !26
+  %5339 = getelementptr inbounds nuw i8, ptr %5336, i64 128
+  store <8 x double> %5338, ptr %5337, align 64, !tbaa !26
+  %5340 = load <8 x double>, ptr %209, align 64, !tbaa !26
+  %5341 = getelementptr inbounds nuw i8, ptr %5336, i64 192
+  store <8 x double> %5340, ptr %5339, align 64, !tbaa !26
+  %5342 = load <8 x double>, ptr %166, align 64, !tbaa !26
+  %5343 = getelementptr inbounds nuw i8, ptr %5336, i64 256
+  store <8 x double> %5342, ptr %5341, align 64, !tbaa !26
+  %5344 = load i64, ptr %178, align 8, !tbaa !20
+  %5345 = icmp sgt i64 %5344, 0
+  br i1 %5345, label %5350, label %5346
 
-5288:                                             ; preds = %5292, %5273
-  %5289 = phi ptr [ %5285, %5273 ], [ %5298, %5292 ]
-  %5290 = load i64, ptr %240, align 8, !tbaa !152
-  %5291 = icmp eq i64 %5290, 0
-  br i1 %5291, label %5427, label %5302
+5346:                                             ; preds = %5350, %5331
+  %5347 = phi ptr [ %5343, %5331 ], [ %5356, %5350 ]
+  %5348 = load i64, ptr %240, align 8, !tbaa !153
+  %5349 = icmp eq i64 %5348, 0
+  br i1 %5349, label %5485, label %5360
 
-5292:                                             ; preds = %5273, %5292
-  %5293 = phi ptr [ %5298, %5292 ], [ %5285, %5273 ]
-  %5294 = phi i64 [ %5299, %5292 ], [ 0, %5273 ]
-  %5295 = load ptr, ptr %151, align 8, !tbaa !28
-  %5296 = getelementptr inbounds nuw %struct.Piece, ptr %5295, i64 %5294, i32 35
-  %5297 = load <8 x double>, ptr %5296, align 64, !tbaa !26
-  %5298 = getelementptr inbounds nuw i8, ptr %5293, i64 64
-  store <8 x double> %5297, ptr %5293, align 64, !tbaa !26
-  %5299 = add nuw nsw i64 %5294, 1
-  %5300 = load i64, ptr %178, align 8, !tbaa !20
-  %5301 = icmp slt i64 %5299, %5300
-  br i1 %5301, label %5292, label %5288, !llvm.loop !153
+5350:                                             ; preds = %5331, %5350
+  %5351 = phi ptr [ %5356, %5350 ], [ %5343, %5331 ]
+  %5352 = phi i64 [ %5357, %5350 ], [ 0, %5331 ]
+  %5353 = load ptr, ptr %151, align 8, !tbaa !28
+  %5354 = getelementptr inbounds nuw %struct.Piece, ptr %5353, i64 %5352, i32 35
+  %5355 = load <8 x double>, ptr %5354, align 64, !tbaa !26
+  %5356 = getelementptr inbounds nuw i8, ptr %5351, i64 64
+  store <8 x double> %5355, ptr %5351, align 64, !tbaa !26
+  %5357 = add nuw nsw i64 %5352, 1
+  %5358 = load i64, ptr %178, align 8, !tbaa !20
+  %5359 = icmp slt i64 %5357, %5358
+  br i1 %5359, label %5350, label %5346, !llvm.loop !154
 
-5302:                                             ; preds = %5288
-  %5303 = load <8 x double>, ptr %224, align 64, !tbaa !26
-  %5304 = getelementptr inbounds nuw i8, ptr %5289, i64 64
-  store <8 x double> %5303, ptr %5289, align 64, !tbaa !26
-  %5305 = load <8 x double>, ptr %202, align 64, !tbaa !26
-  %5306 = getelementptr inbounds nuw i8, ptr %5289, i64 128
-  store <8 x double> %5305, ptr %5304, align 64, !tbaa !26
-  %5307 = load <8 x double>, ptr %209, align 64, !tbaa !26
-  %5308 = load <8 x double>, ptr %219, align 64, !tbaa !26
-  %5309 = fsub <8 x double> %5307, %5308
-  %5310 = fcmp ogt <8 x double> %5309, zeroinitializer
-  %5311 = select <8 x i1> %5310, <8 x double> %5309, <8 x double> zeroinitializer
-  store <8 x double> %5311, ptr %5306, align 64, !tbaa !26
-  %5312 = load i64, ptr %178, align 8, !tbaa !20
-  %5313 = icmp sgt i64 %5312, 0
-  br i1 %5313, label %5314, label %5427
+5360:                                             ; preds = %5346
+  %5361 = load <8 x double>, ptr %224, align 64, !tbaa !26
+  %5362 = getelementptr inbounds nuw i8, ptr %5347, i64 64
+  store <8 x double> %5361, ptr %5347, align 64, !tbaa !26
+  %5363 = load <8 x double>, ptr %202, align 64, !tbaa !26
+  %5364 = getelementptr inbounds nuw i8, ptr %5347, i64 128
+  store <8 x double> %5363, ptr %5362, align 64, !tbaa !26
+  %5365 = load <8 x double>, ptr %209, align 64, !tbaa !26
+  %5366 = load <8 x double>, ptr %219, align 64, !tbaa !26
+  %5367 = fsub <8 x double> %5365, %5366
+  %5368 = fcmp ogt <8 x double> %5367, zeroinitializer
+  %5369 = select <8 x i1> %5368, <8 x double> %5367, <8 x double> zeroinitializer
+  store <8 x double> %5369, ptr %5364, align 64, !tbaa !26
+  %5370 = load i64, ptr %178, align 8, !tbaa !20
+  %5371 = icmp sgt i64 %5370, 0
+  br i1 %5371, label %5372, label %5485
 
-5314:                                             ; preds = %5302
-  %5315 = getelementptr inbounds nuw i8, ptr %5289, i64 192
-  br label %5316
+5372:                                             ; preds = %5360
+  %5373 = getelementptr inbounds nuw i8, ptr %5347, i64 192
+  br label %5374
 
-5316:                                             ; preds = %5314, %5316
-  %5317 = phi ptr [ %5423, %5316 ], [ %5315, %5314 ]
-  %5318 = phi i64 [ %5424, %5316 ], [ 0, %5314 ]
-  %5319 = load ptr, ptr %151, align 8, !tbaa !28
-  %5320 = getelementptr inbounds nuw %struct.Piece, ptr %5319, i64 %5318
-  %5321 = getelementptr inbounds nuw i8, ptr %5320, i64 8528
-  %5322 = load ptr, ptr %5321, align 16, !tbaa !48
-  %5323 = load i64, ptr %141, align 16, !tbaa !21
-  %5324 = getelementptr <8 x double>, ptr %5322, i64 %5323
-  %5325 = getelementptr i8, ptr %5324, i64 -64
-  %5326 = load <8 x double>, ptr %5325, align 64, !tbaa !26
-  %5327 = getelementptr inbounds nuw i8, ptr %5320, i64 7232
-  %5328 = load <8 x double>, ptr %5327, align 64, !tbaa !26
-  %5329 = getelementptr inbounds nuw i8, ptr %5320, i64 5952
-  %5330 = load <8 x double>, ptr %5329, align 64, !tbaa !26
-  %5331 = fsub <8 x double> %5330, %5326
-  %5332 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5328, <8 x double> %5331, <8 x double> %5326)
-  %5333 = getelementptr inbounds nuw i8, ptr %5317, i64 64
-  store <8 x double> %5332, ptr %5317, align 64, !tbaa !26
-  %5334 = getelementptr inbounds nuw i8, ptr %5320, i64 6784
-  %5335 = load <8 x double>, ptr %5334, align 64, !tbaa !26
-  %5336 = getelementptr inbounds nuw i8, ptr %5317, i64 128
-  store <8 x double> %5335, ptr %5333, align 64, !tbaa !26
-  %5337 = load <8 x double>, ptr %5320, align 64, !tbaa !26
-  %5338 = getelementptr inbounds nuw i8, ptr %5320, i64 3840
-  %5339 = load <8 x double>, ptr %5338, align 64, !tbaa !26
-  %5340 = fsub <8 x double> %5337, %5339
-  %5341 = getelementptr inbounds nuw i8, ptr %5317, i64 192
-  store <8 x double> %5340, ptr %5336, align 64, !tbaa !26
-  %5342 = getelementptr inbounds nuw i8, ptr %5320, i64 4160
-  %5343 = load <8 x double>, ptr %5342, align 64, !tbaa !26
-  %5344 = getelementptr inbounds nuw i8, ptr %5317, i64 256
-  store <8 x double> %5343, ptr %5341, align 64, !tbaa !26
-  %5345 = getelementptr inbounds nuw i8, ptr %5320, i64 4096
-  %5346 = load <8 x double>, ptr %5345, align 64, !tbaa !26
-  %5347 = getelementptr inbounds nuw i8, ptr %5317, i64 320
-  store <8 x double> %5346, ptr %5344, align 64, !tbaa !26
-  %5348 = getelementptr inbounds nuw i8, ptr %5320, i64 3968
-  %5349 = load <8 x double>, ptr %5348, align 64, !tbaa !26
-  %5350 = getelementptr inbounds nuw i8, ptr %5317, i64 384
-  store <8 x double> %5349, ptr %5347, align 64, !tbaa !26
-  %5351 = getelementptr inbounds nuw i8, ptr %5320, i64 4224
-  %5352 = load <8 x double>, ptr %5351, align 64, !tbaa !26
-  %5353 = getelementptr inbounds nuw i8, ptr %5317, i64 448
-  store <8 x double> %5352, ptr %5350, align 64, !tbaa !26
-  %5354 = getelementptr inbounds nuw i8, ptr %5320, i64 8648
-  %5355 = load i64, ptr %142, align 8, !tbaa !22
-  %5356 = sitofp i64 %5355 to double
-  %5357 = tail call double @llvm.fmuladd.f64(double %5356, double 7.500000e-01, double -5.000000e-01)
-  %5358 = fcmp ogt double %5357, 0.000000e+00
-  %5359 = select i1 %5358, double %5357, double 0.000000e+00
-  %5360 = fptosi double %5359 to i64
-  %5361 = add nsw i64 %5355, -2
-  %5362 = tail call i64 @llvm.smin.i64(i64 %5361, i64 %5360)
-  %5363 = sitofp i64 %5362 to double
-  %5364 = fsub double %5357, %5363
-  %5365 = fsub double 1.000000e+00, %5364
-  %5366 = insertelement <8 x double> poison, double %5365, i64 0
-  %5367 = shufflevector <8 x double> %5366, <8 x double> poison, <8 x i32> zeroinitializer
-  %5368 = load ptr, ptr %5354, align 8, !tbaa !52
-  %5369 = getelementptr inbounds <8 x double>, ptr %5368, i64 %5362
-  %5370 = load <8 x double>, ptr %5369, align 64, !tbaa !26
-  %5371 = insertelement <8 x double> poison, double %5364, i64 0
-  %5372 = shufflevector <8 x double> %5371, <8 x double> poison, <8 x i32> zeroinitializer
-  %5373 = getelementptr i8, ptr %5369, i64 64
-  %5374 = load <8 x double>, ptr %5373, align 64, !tbaa !26
-  %5375 = fmul <8 x double> %5374, %5372
-  %5376 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5367, <8 x double> %5370, <8 x double> %5375)
-  store <8 x double> %5376, ptr %5353, align 64, !tbaa !26
-  %5377 = load i64, ptr %142, align 8, !tbaa !22
-  %5378 = sitofp i64 %5377 to double
-  %5379 = tail call double @llvm.fmuladd.f64(double %5378, double 5.000000e-01, double -5.000000e-01)
-  %5380 = fcmp ogt double %5379, 0.000000e+00
-  %5381 = select i1 %5380, double %5379, double 0.000000e+00
-  %5382 = fptosi double %5381 to i64
-  %5383 = add nsw i64 %5377, -2
-  %5384 = tail call i64 @llvm.smin.i64(i64 %5383, i64 %5382)
-  %5385 = sitofp i64 %5384 to double
-  %5386 = fsub double %5379, %5385
-  %5387 = fsub double 1.000000e+00, %5386
-  %5388 = insertelement <8 x double> poison, double %5387, i64 0
-  %5389 = shufflevector <8 x double> %5388, <8 x double> poison, <8 x i32> zeroinitializer
-  %5390 = load ptr, ptr %5354, align 8, !tbaa !52
-  %5391 = getelementptr inbounds <8 x double>, ptr %5390, i64 %5384
-  %5392 = load <8 x double>, ptr %5391, align 64, !tbaa !26
-  %5393 = insertelement <8 x double> poison, double %5386, i64 0
-  %5394 = shufflevector <8 x double> %5393, <8 x double> poison, <8 x i32> zeroinitializer
-  %5395 = getelementptr i8, ptr %5391, i64 64
-  %5396 = load <8 x double>, ptr %5395, align 64, !tbaa !26
-  %5397 = fmul <8 x double> %5396, %5394
-  %5398 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5389, <8 x double> %5392, <8 x double> %5397)
-  %5399 = getelementptr inbounds nuw i8, ptr %5317, i64 512
-  store <8 x double> %5398, ptr %5399, align 64, !tbaa !26
-  %5400 = load i64, ptr %142, align 8, !tbaa !22
-  %5401 = sitofp i64 %5400 to double
-  %5402 = tail call double @llvm.fmuladd.f64(double %5401, double 2.500000e-01, double -5.000000e-01)
-  %5403 = fcmp ogt double %5402, 0.000000e+00
-  %5404 = select i1 %5403, double %5402, double 0.000000e+00
-  %5405 = fptosi double %5404 to i64
-  %5406 = add nsw i64 %5400, -2
-  %5407 = tail call i64 @llvm.smin.i64(i64 %5406, i64 %5405)
-  %5408 = sitofp i64 %5407 to double
-  %5409 = fsub double %5402, %5408
-  %5410 = fsub double 1.000000e+00, %5409
-  %5411 = insertelement <8 x double> poison, double %5410, i64 0
-  %5412 = shufflevector <8 x double> %5411, <8 x double> poison, <8 x i32> zeroinitializer
-  %5413 = load ptr, ptr %5354, align 8, !tbaa !52
-  %5414 = getelementptr inbounds <8 x double>, ptr %5413, i64 %5407
-  %5415 = load <8 x double>, ptr %5414, align 64, !tbaa !26
-  %5416 = insertelement <8 x double> poison, double %5409, i64 0
-  %5417 = shufflevector <8 x double> %5416, <8 x double> poison, <8 x i32> zeroinitializer
-  %5418 = getelementptr i8, ptr %5414, i64 64
-  %5419 = load <8 x double>, ptr %5418, align 64, !tbaa !26
-  %5420 = fmul <8 x double> %5419, %5417
-  %5421 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5412, <8 x double> %5415, <8 x double> %5420)
-  %5422 = getelementptr inbounds nuw i8, ptr %5317, i64 576
-  store <8 x double> %5421, ptr %5422, align 64, !tbaa !26
-  %5423 = getelementptr inbounds nuw i8, ptr %5317, i64 640
-  %5424 = add nuw nsw i64 %5318, 1
-  %5425 = load i64, ptr %178, align 8, !tbaa !20
-  %5426 = icmp slt i64 %5424, %5425
-  br i1 %5426, label %5316, label %5427, !llvm.loop !154
+5374:                                             ; preds = %5372, %5374
+  %5375 = phi ptr [ %5481, %5374 ], [ %5373, %5372 ]
+  %5376 = phi i64 [ %5482, %5374 ], [ 0, %5372 ]
+  %5377 = load ptr, ptr %151, align 8, !tbaa !28
+  %5378 = getelementptr inbounds nuw %struct.Piece, ptr %5377, i64 %5376
+  %5379 = getelementptr inbounds nuw i8, ptr %5378, i64 8528
+  %5380 = load ptr, ptr %5379, align 16, !tbaa !48
+  %5381 = load i64, ptr %141, align 16, !tbaa !21
+  %5382 = getelementptr <8 x double>, ptr %5380, i64 %5381
+  %5383 = getelementptr i8, ptr %5382, i64 -64
+  %5384 = load <8 x double>, ptr %5383, align 64, !tbaa !26
+  %5385 = getelementptr inbounds nuw i8, ptr %5378, i64 7232
+  %5386 = load <8 x double>, ptr %5385, align 64, !tbaa !26
+  %5387 = getelementptr inbounds nuw i8, ptr %5378, i64 5952
+  %5388 = load <8 x double>, ptr %5387, align 64, !tbaa !26
+  %5389 = fsub <8 x double> %5388, %5384
+  %5390 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5386, <8 x double> %5389, <8 x double> %5384)
+  %5391 = getelementptr inbounds nuw i8, ptr %5375, i64 64
+  store <8 x double> %5390, ptr %5375, align 64, !tbaa !26
+  %5392 = getelementptr inbounds nuw i8, ptr %5378, i64 6784
+  %5393 = load <8 x double>, ptr %5392, align 64, !tbaa !26
+  %5394 = getelementptr inbounds nuw i8, ptr %5375, i64 128
+  store <8 x double> %5393, ptr %5391, align 64, !tbaa !26
+  %5395 = load <8 x double>, ptr %5378, align 64, !tbaa !26
+  %5396 = getelementptr inbounds nuw i8, ptr %5378, i64 3840
+  %5397 = load <8 x double>, ptr %5396, align 64, !tbaa !26
+  %5398 = fsub <8 x double> %5395, %5397
+  %5399 = getelementptr inbounds nuw i8, ptr %5375, i64 192
+  store <8 x double> %5398, ptr %5394, align 64, !tbaa !26
+  %5400 = getelementptr inbounds nuw i8, ptr %5378, i64 4160
+  %5401 = load <8 x double>, ptr %5400, align 64, !tbaa !26
+  %5402 = getelementptr inbounds nuw i8, ptr %5375, i64 256
+  store <8 x double> %5401, ptr %5399, align 64, !tbaa !26
+  %5403 = getelementptr inbounds nuw i8, ptr %5378, i64 4096
+  %5404 = load <8 x double>, ptr %5403, align 64, !tbaa !26
+  %5405 = getelementptr inbounds nuw i8, ptr %5375, i64 320
+  store <8 x double> %5404, ptr %5402, align 64, !tbaa !26
+  %5406 = getelementptr inbounds nuw i8, ptr %5378, i64 3968
+  %5407 = load <8 x double>, ptr %5406, align 64, !tbaa !26
+  %5408 = getelementptr inbounds nuw i8, ptr %5375, i64 384
+  store <8 x double> %5407, ptr %5405, align 64, !tbaa !26
+  %5409 = getelementptr inbounds nuw i8, ptr %5378, i64 4224
+  %5410 = load <8 x double>, ptr %5409, align 64, !tbaa !26
+  %5411 = getelementptr inbounds nuw i8, ptr %5375, i64 448
+  store <8 x double> %5410, ptr %5408, align 64, !tbaa !26
+  %5412 = getelementptr inbounds nuw i8, ptr %5378, i64 8648
+  %5413 = load i64, ptr %142, align 8, !tbaa !22
+  %5414 = sitofp i64 %5413 to double
+  %5415 = tail call double @llvm.fmuladd.f64(double %5414, double 7.500000e-01, double -5.000000e-01)
+  %5416 = fcmp ogt double %5415, 0.000000e+00
+  %5417 = select i1 %5416, double %5415, double 0.000000e+00
+  %5418 = fptosi double %5417 to i64
+  %5419 = add nsw i64 %5413, -2
+  %5420 = tail call i64 @llvm.smin.i64(i64 %5419, i64 %5418)
+  %5421 = sitofp i64 %5420 to double
+  %5422 = fsub double %5415, %5421
+  %5423 = fsub double 1.000000e+00, %5422
+  %5424 = insertelement <8 x double> poison, double %5423, i64 0
+  %5425 = shufflevector <8 x double> %5424, <8 x double> poison, <8 x i32> zeroinitializer
+  %5426 = load ptr, ptr %5412, align 8, !tbaa !52
+  %5427 = getelementptr inbounds <8 x double>, ptr %5426, i64 %5420
+  %5428 = load <8 x double>, ptr %5427, align 64, !tbaa !26
+  %5429 = insertelement <8 x double> poison, double %5422, i64 0
+  %5430 = shufflevector <8 x double> %5429, <8 x double> poison, <8 x i32> zeroinitializer
+  %5431 = getelementptr i8, ptr %5427, i64 64
+  %5432 = load <8 x double>, ptr %5431, align 64, !tbaa !26
+  %5433 = fmul <8 x double> %5432, %5430
+  %5434 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5425, <8 x double> %5428, <8 x double> %5433)
+  store <8 x double> %5434, ptr %5411, align 64, !tbaa !26
+  %5435 = load i64, ptr %142, align 8, !tbaa !22
+  %5436 = sitofp i64 %5435 to double
+  %5437 = tail call double @llvm.fmuladd.f64(double %5436, double 5.000000e-01, double -5.000000e-01)
+  %5438 = fcmp ogt double %5437, 0.000000e+00
+  %5439 = select i1 %5438, double %5437, double 0.000000e+00
+  %5440 = fptosi double %5439 to i64
+  %5441 = add nsw i64 %5435, -2
+  %5442 = tail call i64 @llvm.smin.i64(i64 %5441, i64 %5440)
+  %5443 = sitofp i64 %5442 to double
+  %5444 = fsub double %5437, %5443
+  %5445 = fsub double 1.000000e+00, %5444
+  %5446 = insertelement <8 x double> poison, double %5445, i64 0
+  %5447 = shufflevector <8 x double> %5446, <8 x double> poison, <8 x i32> zeroinitializer
+  %5448 = load ptr, ptr %5412, align 8, !tbaa !52
+  %5449 = getelementptr inbounds <8 x double>, ptr %5448, i64 %5442
+  %5450 = load <8 x double>, ptr %5449, align 64, !tbaa !26
+  %5451 = insertelement <8 x double> poison, double %5444, i64 0
+  %5452 = shufflevector <8 x double> %5451, <8 x double> poison, <8 x i32> zeroinitializer
+  %5453 = getelementptr i8, ptr %5449, i64 64
+  %5454 = load <8 x double>, ptr %5453, align 64, !tbaa !26
+  %5455 = fmul <8 x double> %5454, %5452
+  %5456 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5447, <8 x double> %5450, <8 x double> %5455)
+  %5457 = getelementptr inbounds nuw i8, ptr %5375, i64 512
+  store <8 x double> %5456, ptr %5457, align 64, !tbaa !26
+  %5458 = load i64, ptr %142, align 8, !tbaa !22
+  %5459 = sitofp i64 %5458 to double
+  %5460 = tail call double @llvm.fmuladd.f64(double %5459, double 2.500000e-01, double -5.000000e-01)
+  %5461 = fcmp ogt double %5460, 0.000000e+00
+  %5462 = select i1 %5461, double %5460, double 0.000000e+00
+  %5463 = fptosi double %5462 to i64
+  %5464 = add nsw i64 %5458, -2
+  %5465 = tail call i64 @llvm.smin.i64(i64 %5464, i64 %5463)
+  %5466 = sitofp i64 %5465 to double
+  %5467 = fsub double %5460, %5466
+  %5468 = fsub double 1.000000e+00, %5467
+  %5469 = insertelement <8 x double> poison, double %5468, i64 0
+  %5470 = shufflevector <8 x double> %5469, <8 x double> poison, <8 x i32> zeroinitializer
+  %5471 = load ptr, ptr %5412, align 8, !tbaa !52
+  %5472 = getelementptr inbounds <8 x double>, ptr %5471, i64 %5465
+  %5473 = load <8 x double>, ptr %5472, align 64, !tbaa !26
+  %5474 = insertelement <8 x double> poison, double %5467, i64 0
+  %5475 = shufflevector <8 x double> %5474, <8 x double> poison, <8 x i32> zeroinitializer
+  %5476 = getelementptr i8, ptr %5472, i64 64
+  %5477 = load <8 x double>, ptr %5476, align 64, !tbaa !26
+  %5478 = fmul <8 x double> %5477, %5475
+  %5479 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5470, <8 x double> %5473, <8 x double> %5478)
+  %5480 = getelementptr inbounds nuw i8, ptr %5375, i64 576
+  store <8 x double> %5479, ptr %5480, align 64, !tbaa !26
+  %5481 = getelementptr inbounds nuw i8, ptr %5375, i64 640
+  %5482 = add nuw nsw i64 %5376, 1
+  %5483 = load i64, ptr %178, align 8, !tbaa !20
+  %5484 = icmp slt i64 %5482, %5483
+  br i1 %5484, label %5374, label %5485, !llvm.loop !155
 
-5427:                                             ; preds = %5316, %5302, %5288
-  %5428 = getelementptr inbounds nuw i8, ptr %5289, i64 192
-  br label %5429
+5485:                                             ; preds = %5374, %5360, %5346
+  %5486 = getelementptr inbounds nuw i8, ptr %5347, i64 192
+  br label %5487
 
-5429:                                             ; preds = %5427, %5588
-  %5430 = phi i64 [ 0, %5427 ], [ %5589, %5588 ]
-  %5431 = getelementptr inbounds nuw i64, ptr %13, i64 %5430
-  %5432 = load i64, ptr %5431, align 8, !tbaa !30
-  %5433 = icmp eq i64 %5432, 0
-  br i1 %5433, label %5588, label %5434
+5487:                                             ; preds = %5485, %5646
+  %5488 = phi i64 [ 0, %5485 ], [ %5647, %5646 ]
+  %5489 = getelementptr inbounds nuw i64, ptr %13, i64 %5488
+  %5490 = load i64, ptr %5489, align 8, !tbaa !30
+  %5491 = icmp eq i64 %5490, 0
+  br i1 %5491, label %5646, label %5492
 
-5434:                                             ; preds = %5429
-  %5435 = getelementptr inbounds nuw [8 x i64], ptr %241, i64 0, i64 %5430
-  %5436 = load i64, ptr %5435, align 8, !tbaa !30
-  %5437 = load i64, ptr %242, align 8, !tbaa !155
-  %5438 = icmp eq i64 %5436, %5437
-  br i1 %5438, label %5442, label %5439
+5492:                                             ; preds = %5487
+  %5493 = getelementptr inbounds nuw [8 x i64], ptr %241, i64 0, i64 %5488
+  %5494 = load i64, ptr %5493, align 8, !tbaa !30
+  %5495 = load i64, ptr %242, align 8, !tbaa !156
+  %5496 = icmp eq i64 %5494, %5495
+  br i1 %5496, label %5500, label %5497
 
-5439:                                             ; preds = %5434
-  %5440 = getelementptr inbounds nuw [8 x ptr], ptr %246, i64 0, i64 %5430
-  %5441 = load ptr, ptr %5440, align 8, !tbaa !156
-  br label %5457
+5497:                                             ; preds = %5492
+  %5498 = getelementptr inbounds nuw [8 x ptr], ptr %246, i64 0, i64 %5488
+  %5499 = load ptr, ptr %5498, align 8, !tbaa !157
+  br label %5515
 
-5442:                                             ; preds = %5434
-  %5443 = getelementptr inbounds nuw [8 x i64], ptr %143, i64 0, i64 %5430
-  %5444 = load i64, ptr %5443, align 8, !tbaa !30
-  %5445 = load ptr, ptr %243, align 8, !tbaa !157
-  %5446 = load i64, ptr %134, align 8, !tbaa !43
-  %5447 = getelementptr inbounds i64, ptr %5445, i64 %5446
-  store i64 %5444, ptr %5447, align 8, !tbaa !30
-  %5448 = load ptr, ptr %244, align 8, !tbaa !158
-  %5449 = load i64, ptr %134, align 8, !tbaa !43
-  %5450 = add nsw i64 %5449, 1
-  store i64 %5450, ptr %134, align 8, !tbaa !43
-  %5451 = load i64, ptr %242, align 8, !tbaa !155
-  %5452 = mul nsw i64 %5451, %5449
-  %5453 = load i64, ptr %245, align 8, !tbaa !15
-  %5454 = mul nsw i64 %5452, %5453
-  %5455 = getelementptr inbounds double, ptr %5448, i64 %5454
-  %5456 = getelementptr inbounds nuw [8 x ptr], ptr %246, i64 0, i64 %5430
-  store ptr %5455, ptr %5456, align 8, !tbaa !156
-  br label %5457
+5500:                                             ; preds = %5492
+  %5501 = getelementptr inbounds nuw [8 x i64], ptr %143, i64 0, i64 %5488
+  %5502 = load i64, ptr %5501, align 8, !tbaa !30
+  %5503 = load ptr, ptr %243, align 8, !tbaa !158
+  %5504 = load i64, ptr %134, align 8, !tbaa !43
+  %5505 = getelementptr inbounds i64, ptr %5503, i64 %5504
+  store i64 %5502, ptr %5505, align 8, !tbaa !30
+  %5506 = load ptr, ptr %244, align 8, !tbaa !159
+  %5507 = load i64, ptr %134, align 8, !tbaa !43
+  %5508 = add nsw i64 %5507, 1
+  store i64 %5508, ptr %134, align 8, !tbaa !43
+  %5509 = load i64, ptr %242, align 8, !tbaa !156
+  %5510 = mul nsw i64 %5509, %5507
+  %5511 = load i64, ptr %245, align 8, !tbaa !15
+  %5512 = mul nsw i64 %5510, %5511
+  %5513 = getelementptr inbounds double, ptr %5506, i64 %5512
+  %5514 = getelementptr inbounds nuw [8 x ptr], ptr %246, i64 0, i64 %5488
+  store ptr %5513, ptr %5514, align 8, !tbaa !157
+  br label %5515
 
-5457:                                             ; preds = %5439, %5442
-  %5458 = phi i64 [ %5436, %5439 ], [ 0, %5442 ]
-  %5459 = phi ptr [ %5441, %5439 ], [ %5455, %5442 ]
-  %5460 = add nsw i64 %5458, 1
-  store i64 %5460, ptr %5435, align 8, !tbaa !30
-  %5461 = load i64, ptr %245, align 8, !tbaa !15
-  %5462 = mul nsw i64 %5461, %5458
-  %5463 = getelementptr inbounds double, ptr %5459, i64 %5462
-  %5464 = load ptr, ptr %238, align 64, !tbaa !39
-  %5465 = icmp ult ptr %5464, %5285
-  br i1 %5465, label %5531, label %5466
+5515:                                             ; preds = %5497, %5500
+  %5516 = phi i64 [ %5494, %5497 ], [ 0, %5500 ]
+  %5517 = phi ptr [ %5499, %5497 ], [ %5513, %5500 ]
+  %5518 = add nsw i64 %5516, 1
+  store i64 %5518, ptr %5493, align 8, !tbaa !30
+  %5519 = load i64, ptr %245, align 8, !tbaa !15
+  %5520 = mul nsw i64 %5519, %5516
+  %5521 = getelementptr inbounds double, ptr %5517, i64 %5520
+  %5522 = load ptr, ptr %238, align 64, !tbaa !39
+  %5523 = icmp ult ptr %5522, %5343
+  br i1 %5523, label %5589, label %5524
 
-5466:                                             ; preds = %5531, %5457
-  %5467 = phi ptr [ %5463, %5457 ], [ %5536, %5531 ]
-  %5468 = load i64, ptr %150, align 64, !tbaa !16
-  %5469 = icmp sgt i64 %5468, 0
-  br i1 %5469, label %5470, label %5518
+5524:                                             ; preds = %5589, %5515
+  %5525 = phi ptr [ %5521, %5515 ], [ %5594, %5589 ]
+  %5526 = load i64, ptr %150, align 64, !tbaa !16
+  %5527 = icmp sgt i64 %5526, 0
+  br i1 %5527, label %5528, label %5576
 
-5470:                                             ; preds = %5466
-  %5471 = trunc nuw nsw i64 %5430 to i32
-  %5472 = and i64 %5468, 3
-  %5473 = icmp ult i64 %5468, 4
-  br i1 %5473, label %5502, label %5474
+5528:                                             ; preds = %5524
+  %5529 = trunc nuw nsw i64 %5488 to i32
+  %5530 = and i64 %5526, 3
+  %5531 = icmp ult i64 %5526, 4
+  br i1 %5531, label %5560, label %5532
 
-5474:                                             ; preds = %5470
-  %5475 = and i64 %5468, 9223372036854775804
-  br label %5476
+5532:                                             ; preds = %5528
+  %5533 = and i64 %5526, 9223372036854775804
+  br label %5534
 
-5476:                                             ; preds = %5476, %5474
-  %5477 = phi i64 [ 0, %5474 ], [ %5499, %5476 ]
-  %5478 = phi ptr [ %5467, %5474 ], [ %5496, %5476 ]
-  %5479 = phi i64 [ 0, %5474 ], [ %5500, %5476 ]
-  %5480 = getelementptr inbounds nuw <8 x double>, ptr %5285, i64 %5477
-  %5481 = getelementptr i8, ptr %5478, i64 8
-  %5482 = load <8 x double>, ptr %5480, align 64, !tbaa !26
-  %5483 = extractelement <8 x double> %5482, i32 %5471
-  store double %5483, ptr %5478, align 8, !tbaa !44
-  %5484 = or disjoint i64 %5477, 1
-  %5485 = getelementptr inbounds nuw <8 x double>, ptr %5285, i64 %5484
-  %5486 = getelementptr i8, ptr %5478, i64 16
-  %5487 = load <8 x double>, ptr %5485, align 64, !tbaa !26
-  %5488 = extractelement <8 x double> %5487, i32 %5471
-  store double %5488, ptr %5481, align 8, !tbaa !44
-  %5489 = or disjoint i64 %5477, 2
-  %5490 = getelementptr inbounds nuw <8 x double>, ptr %5285, i64 %5489
-  %5491 = getelementptr i8, ptr %5478, i64 24
-  %5492 = load <8 x double>, ptr %5490, align 64, !tbaa !26
-  %5493 = extractelement <8 x double> %5492, i32 %5471
-  store double %5493, ptr %5486, align 8, !tbaa !44
-  %5494 = or disjoint i64 %5477, 3
-  %5495 = getelementptr inbounds nuw <8 x double>, ptr %5285, i64 %5494
-  %5496 = getelementptr i8, ptr %5478, i64 32
-  %5497 = load <8 x double>, ptr %5495, align 64, !tbaa !26
-  %5498 = extractelement <8 x double> %5497, i32 %5471
-  store double %5498, ptr %5491, align 8, !tbaa !44
-  %5499 = add nuw nsw i64 %5477, 4
-  %5500 = add i64 %5479, 4
-  %5501 = icmp eq i64 %5500, %5475
-  br i1 %5501, label %5502, label %5476, !llvm.loop !159
+5534:                                             ; preds = %5534, %5532
+  %5535 = phi i64 [ 0, %5532 ], [ %5557, %5534 ]
+  %5536 = phi ptr [ %5525, %5532 ], [ %5554, %5534 ]
+  %5537 = phi i64 [ 0, %5532 ], [ %5558, %5534 ]
+  %5538 = getelementptr inbounds nuw <8 x double>, ptr %5343, i64 %5535
+  %5539 = getelementptr i8, ptr %5536, i64 8
+  %5540 = load <8 x double>, ptr %5538, align 64, !tbaa !26
+  %5541 = extractelement <8 x double> %5540, i32 %5529
+  store double %5541, ptr %5536, align 8, !tbaa !44
+  %5542 = or disjoint i64 %5535, 1
+  %5543 = getelementptr inbounds nuw <8 x double>, ptr %5343, i64 %5542
+  %5544 = getelementptr i8, ptr %5536, i64 16
+  %5545 = load <8 x double>, ptr %5543, align 64, !tbaa !26
+  %5546 = extractelement <8 x double> %5545, i32 %5529
+  store double %5546, ptr %5539, align 8, !tbaa !44
+  %5547 = or disjoint i64 %5535, 2
+  %5548 = getelementptr inbounds nuw <8 x double>, ptr %5343, i64 %5547
+  %5549 = getelementptr i8, ptr %5536, i64 24
+  %5550 = load <8 x double>, ptr %5548, align 64, !tbaa !26
+  %5551 = extractelement <8 x double> %5550, i32 %5529
+  store double %5551, ptr %5544, align 8, !tbaa !44
+  %5552 = or disjoint i64 %5535, 3
+  %5553 = getelementptr inbounds nuw <8 x double>, ptr %5343, i64 %5552
+  %5554 = getelementptr i8, ptr %5536, i64 32
+  %5555 = load <8 x double>, ptr %5553, align 64, !tbaa !26
+  %5556 = extractelement <8 x double> %5555, i32 %5529
+  store double %5556, ptr %5549, align 8, !tbaa !44
+  %5557 = add nuw nsw i64 %5535, 4
+  %5558 = add i64 %5537, 4
+  %5559 = icmp eq i64 %5558, %5533
+  br i1 %5559, label %5560, label %5534, !llvm.loop !160
 
-5502:                                             ; preds = %5476, %5470
-  %5503 = phi ptr [ poison, %5470 ], [ %5496, %5476 ]
-  %5504 = phi i64 [ 0, %5470 ], [ %5499, %5476 ]
-  %5505 = phi ptr [ %5467, %5470 ], [ %5496, %5476 ]
-  %5506 = icmp eq i64 %5472, 0
-  br i1 %5506, label %5518, label %5507
+5560:                                             ; preds = %5534, %5528
+  %5561 = phi ptr [ poison, %5528 ], [ %5554, %5534 ]
+  %5562 = phi i64 [ 0, %5528 ], [ %5557, %5534 ]
+  %5563 = phi ptr [ %5525, %5528 ], [ %5554, %5534 ]
+  %5564 = icmp eq i64 %5530, 0
+  br i1 %5564, label %5576, label %5565
 
-5507:                                             ; preds = %5502, %5507
-  %5508 = phi i64 [ %5515, %5507 ], [ %5504, %5502 ]
-  %5509 = phi ptr [ %5512, %5507 ], [ %5505, %5502 ]
-  %5510 = phi i64 [ %5516, %5507 ], [ 0, %5502 ]
-  %5511 = getelementptr inbounds nuw <8 x double>, ptr %5285, i64 %5508
-  %5512 = getelementptr i8, ptr %5509, i64 8
-  %5513 = load <8 x double>, ptr %5511, align 64, !tbaa !26
-  %5514 = extractelement <8 x double> %5513, i32 %5471
-  store double %5514, ptr %5509, align 8, !tbaa !44
-  %5515 = add nuw nsw i64 %5508, 1
-  %5516 = add i64 %5510, 1
-  %5517 = icmp eq i64 %5516, %5472
-  br i1 %5517, label %5518, label %5507, !llvm.loop !160
+5565:                                             ; preds = %5560, %5565
+  %5566 = phi i64 [ %5573, %5565 ], [ %5562, %5560 ]
+  %5567 = phi ptr [ %5570, %5565 ], [ %5563, %5560 ]
+  %5568 = phi i64 [ %5574, %5565 ], [ 0, %5560 ]
+  %5569 = getelementptr inbounds nuw <8 x double>, ptr %5343, i64 %5566
+  %5570 = getelementptr i8, ptr %5567, i64 8
+  %5571 = load <8 x double>, ptr %5569, align 64, !tbaa !26
+  %5572 = extractelement <8 x double> %5571, i32 %5529
+  store double %5572, ptr %5567, align 8, !tbaa !44
+  %5573 = add nuw nsw i64 %5566, 1
+  %5574 = add i64 %5568, 1
+  %5575 = icmp eq i64 %5574, %5530
+  br i1 %5575, label %5576, label %5565, !llvm.loop !161
 
-5518:                                             ; preds = %5502, %5507, %5466
-  %5519 = phi ptr [ %5467, %5466 ], [ %5503, %5502 ], [ %5512, %5507 ]
-  %5520 = load i64, ptr %240, align 8, !tbaa !152
-  %5521 = icmp eq i64 %5520, 0
-  br i1 %5521, label %5588, label %5522
+5576:                                             ; preds = %5560, %5565, %5524
+  %5577 = phi ptr [ %5525, %5524 ], [ %5561, %5560 ], [ %5570, %5565 ]
+  %5578 = load i64, ptr %240, align 8, !tbaa !153
+  %5579 = icmp eq i64 %5578, 0
+  br i1 %5579, label %5646, label %5580
 
-5522:                                             ; preds = %5518
-  %5523 = getelementptr inbounds nuw double, ptr %5289, i64 %5430
-  %5524 = load double, ptr %5523, align 8, !tbaa !44
-  %5525 = getelementptr inbounds nuw i8, ptr %5519, i64 8
-  store double %5524, ptr %5519, align 8, !tbaa !44
-  %5526 = getelementptr inbounds nuw i8, ptr %5523, i64 64
-  %5527 = load double, ptr %5526, align 8, !tbaa !44
-  %5528 = getelementptr inbounds nuw i8, ptr %5519, i64 16
-  store double %5527, ptr %5525, align 8, !tbaa !44
-  %5529 = getelementptr inbounds nuw i8, ptr %5523, i64 128
-  %5530 = load double, ptr %5529, align 8, !tbaa !44
-  store double %5530, ptr %5528, align 8, !tbaa !44
-  br i1 %5469, label %5539, label %5588
+5580:                                             ; preds = %5576
+  %5581 = getelementptr inbounds nuw double, ptr %5347, i64 %5488
+  %5582 = load double, ptr %5581, align 8, !tbaa !44
+  %5583 = getelementptr inbounds nuw i8, ptr %5577, i64 8
+  store double %5582, ptr %5577, align 8, !tbaa !44
+  %5584 = getelementptr inbounds nuw i8, ptr %5581, i64 64
+  %5585 = load double, ptr %5584, align 8, !tbaa !44
+  %5586 = getelementptr inbounds nuw i8, ptr %5577, i64 16
+  store double %5585, ptr %5583, align 8, !tbaa !44
+  %5587 = getelementptr inbounds nuw i8, ptr %5581, i64 128
+  %5588 = load double, ptr %5587, align 8, !tbaa !44
+  store double %5588, ptr %5586, align 8, !tbaa !44
+  br i1 %5527, label %5597, label %5646
 
-5531:                                             ; preds = %5457, %5531
-  %5532 = phi ptr [ %5537, %5531 ], [ %5464, %5457 ]
-  %5533 = phi ptr [ %5536, %5531 ], [ %5463, %5457 ]
-  %5534 = getelementptr inbounds nuw double, ptr %5532, i64 %5430
-  %5535 = load double, ptr %5534, align 8, !tbaa !44
-  %5536 = getelementptr inbounds nuw i8, ptr %5533, i64 8
-  store double %5535, ptr %5533, align 8, !tbaa !44
-  %5537 = getelementptr inbounds nuw i8, ptr %5532, i64 64
-  %5538 = icmp ult ptr %5537, %5285
-  br i1 %5538, label %5531, label %5466, !llvm.loop !162
+5589:                                             ; preds = %5515, %5589
+  %5590 = phi ptr [ %5595, %5589 ], [ %5522, %5515 ]
+  %5591 = phi ptr [ %5594, %5589 ], [ %5521, %5515 ]
+  %5592 = getelementptr inbounds nuw double, ptr %5590, i64 %5488
+  %5593 = load double, ptr %5592, align 8, !tbaa !44
+  %5594 = getelementptr inbounds nuw i8, ptr %5591, i64 8
+  store double %5593, ptr %5591, align 8, !tbaa !44
+  %5595 = getelementptr inbounds nuw i8, ptr %5590, i64 64
+  %5596 = icmp ult ptr %5595, %5343
+  br i1 %5596, label %5589, label %5524, !llvm.loop !163
 
-5539:                                             ; preds = %5522
-  %5540 = getelementptr inbounds nuw i8, ptr %5519, i64 24
-  %5541 = trunc nuw nsw i64 %5430 to i32
-  br label %5542
+5597:                                             ; preds = %5580
+  %5598 = getelementptr inbounds nuw i8, ptr %5577, i64 24
+  %5599 = trunc nuw nsw i64 %5488 to i32
+  br label %5600
 
-5542:                                             ; preds = %5539, %5542
-  %5543 = phi i64 [ %5586, %5542 ], [ 0, %5539 ]
-  %5544 = phi ptr [ %5585, %5542 ], [ %5540, %5539 ]
-  %5545 = mul nuw nsw i64 %5543, 640
-  %5546 = getelementptr inbounds nuw i8, ptr %5428, i64 %5545
-  %5547 = load <8 x double>, ptr %5546, align 64, !tbaa !26
-  %5548 = extractelement <8 x double> %5547, i32 %5541
-  %5549 = getelementptr inbounds nuw i8, ptr %5544, i64 8
-  store double %5548, ptr %5544, align 8, !tbaa !44
-  %5550 = getelementptr inbounds nuw i8, ptr %5546, i64 64
-  %5551 = load <8 x double>, ptr %5550, align 64, !tbaa !26
-  %5552 = extractelement <8 x double> %5551, i32 %5541
-  %5553 = getelementptr inbounds nuw i8, ptr %5544, i64 16
-  store double %5552, ptr %5549, align 8, !tbaa !44
-  %5554 = getelementptr inbounds nuw i8, ptr %5546, i64 128
-  %5555 = load <8 x double>, ptr %5554, align 64, !tbaa !26
-  %5556 = extractelement <8 x double> %5555, i32 %5541
-  %5557 = getelementptr inbounds nuw i8, ptr %5544, i64 24
-  store double %5556, ptr %5553, align 8, !tbaa !44
-  %5558 = getelementptr inbounds nuw i8, ptr %5546, i64 192
-  %5559 = load <8 x double>, ptr %5558, align 64, !tbaa !26
-  %5560 = extractelement <8 x double> %5559, i32 %5541
-  %5561 = getelementptr inbounds nuw i8, ptr %5544, i64 32
-  store double %5560, ptr %5557, align 8, !tbaa !44
-  %5562 = getelementptr inbounds nuw i8, ptr %5546, i64 256
-  %5563 = load <8 x double>, ptr %5562, align 64, !tbaa !26
-  %5564 = extractelement <8 x double> %5563, i32 %5541
-  %5565 = getelementptr inbounds nuw i8, ptr %5544, i64 40
-  store double %5564, ptr %5561, align 8, !tbaa !44
-  %5566 = getelementptr inbounds nuw i8, ptr %5546, i64 320
-  %5567 = load <8 x double>, ptr %5566, align 64, !tbaa !26
-  %5568 = extractelement <8 x double> %5567, i32 %5541
-  %5569 = getelementptr inbounds nuw i8, ptr %5544, i64 48
-  store double %5568, ptr %5565, align 8, !tbaa !44
-  %5570 = getelementptr inbounds nuw i8, ptr %5546, i64 384
-  %5571 = load <8 x double>, ptr %5570, align 64, !tbaa !26
-  %5572 = extractelement <8 x double> %5571, i32 %5541
-  %5573 = getelementptr inbounds nuw i8, ptr %5544, i64 56
-  store double %5572, ptr %5569, align 8, !tbaa !44
-  %5574 = getelementptr inbounds nuw i8, ptr %5546, i64 448
-  %5575 = load <8 x double>, ptr %5574, align 64, !tbaa !26
-  %5576 = extractelement <8 x double> %5575, i32 %5541
-  %5577 = getelementptr inbounds nuw i8, ptr %5544, i64 64
-  store double %5576, ptr %5573, align 8, !tbaa !44
-  %5578 = getelementptr inbounds nuw i8, ptr %5546, i64 512
-  %5579 = load <8 x double>, ptr %5578, align 64, !tbaa !26
-  %5580 = extractelement <8 x double> %5579, i32 %5541
-  %5581 = getelementptr inbounds nuw i8, ptr %5544, i64 72
-  store double %5580, ptr %5577, align 8, !tbaa !44
-  %5582 = getelementptr inbounds nuw i8, ptr %5546, i64 576
-  %5583 = load <8 x double>, ptr %5582, align 64, !tbaa !26
-  %5584 = extractelement <8 x double> %5583, i32 %5541
-  %5585 = getelementptr inbounds nuw i8, ptr %5544, i64 80
-  store double %5584, ptr %5581, align 8, !tbaa !44
-  %5586 = add nuw nsw i64 %5543, 1
-  %5587 = icmp eq i64 %5586, %5468
-  br i1 %5587, label %5588, label %5542, !llvm.loop !159
-
-5588:                                             ; preds = %5542, %5522, %5518, %5429
-  %5589 = add nuw nsw i64 %5430, 1
-  %5590 = icmp eq i64 %5589, 8
-  br i1 %5590, label %5591, label %5429, !llvm.loop !163
-
-5591:                                             ; preds = %5588
-  call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %13)
-  %5592 = load <8 x double>, ptr %158, align 64, !tbaa !26
-  %5593 = load <8 x double>, ptr %179, align 64, !tbaa !26
-  %5594 = fsub <8 x double> %5592, %5593
-  %5595 = load <8 x double>, ptr %180, align 64, !tbaa !26
-  %5596 = fadd <8 x double> %5595, splat (double -1.000000e-09)
-  %5597 = fcmp oge <8 x double> %5594, %5596
-  %5598 = select <8 x i1> %5597, <8 x i64> %4284, <8 x i64> zeroinitializer
-  %5599 = load i64, ptr %178, align 8, !tbaa !20
-  %5600 = icmp sgt i64 %5599, 0
-  br i1 %5600, label %5601, label %5633
-
-5601:                                             ; preds = %5591
-  %5602 = load ptr, ptr %151, align 8, !tbaa !28
-  %5603 = and i64 %5599, 1
-  %5604 = icmp eq i64 %5599, 1
-  br i1 %5604, label %5623, label %5605
-
-5605:                                             ; preds = %5601
-  %5606 = and i64 %5599, 9223372036854775806
-  br label %5607
-
-5607:                                             ; preds = %5607, %5605
-  %5608 = phi i64 [ 0, %5605 ], [ %5620, %5607 ]
-  %5609 = phi <8 x double> [ splat (double 1.000000e+09), %5605 ], [ %5619, %5607 ]
-  %5610 = phi i64 [ 0, %5605 ], [ %5621, %5607 ]
-  %5611 = getelementptr inbounds nuw %struct.Piece, ptr %5602, i64 %5608, i32 35
-  %5612 = load <8 x double>, ptr %5611, align 64, !tbaa !26
-  %5613 = fcmp olt <8 x double> %5609, %5612
-  %5614 = select <8 x i1> %5613, <8 x double> %5609, <8 x double> %5612
-  %5615 = or disjoint i64 %5608, 1
-  %5616 = getelementptr inbounds nuw %struct.Piece, ptr %5602, i64 %5615, i32 35
+5600:                                             ; preds = %5597, %5600
+  %5601 = phi i64 [ %5644, %5600 ], [ 0, %5597 ]
+  %5602 = phi ptr [ %5643, %5600 ], [ %5598, %5597 ]
+  %5603 = mul nuw nsw i64 %5601, 640
+  %5604 = getelementptr inbounds nuw i8, ptr %5486, i64 %5603
+  %5605 = load <8 x double>, ptr %5604, align 64, !tbaa !26
+  %5606 = extractelement <8 x double> %5605, i32 %5599
+  %5607 = getelementptr inbounds nuw i8, ptr %5602, i64 8
+  store double %5606, ptr %5602, align 8, !tbaa !44
+  %5608 = getelementptr inbounds nuw i8, ptr %5604, i64 64
+  %5609 = load <8 x double>, ptr %5608, align 64, !tbaa !26
+  %5610 = extractelement <8 x double> %5609, i32 %5599
+  %5611 = getelementptr inbounds nuw i8, ptr %5602, i64 16
+  store double %5610, ptr %5607, align 8, !tbaa !44
+  %5612 = getelementptr inbounds nuw i8, ptr %5604, i64 128
+  %5613 = load <8 x double>, ptr %5612, align 64, !tbaa !26
+  %5614 = extractelement <8 x double> %5613, i32 %5599
+  %5615 = getelementptr inbounds nuw i8, ptr %5602, i64 24
+  store double %5614, ptr %5611, align 8, !tbaa !44
+  %5616 = getelementptr inbounds nuw i8, ptr %5604, i64 192
   %5617 = load <8 x double>, ptr %5616, align 64, !tbaa !26
-  %5618 = fcmp olt <8 x double> %5614, %5617
-  %5619 = select <8 x i1> %5618, <8 x double> %5614, <8 x double> %5617
-  %5620 = add nuw nsw i64 %5608, 2
-  %5621 = add i64 %5610, 2
-  %5622 = icmp eq i64 %5621, %5606
-  br i1 %5622, label %5623, label %5607, !llvm.loop !138
+  %5618 = extractelement <8 x double> %5617, i32 %5599
+  %5619 = getelementptr inbounds nuw i8, ptr %5602, i64 32
+  store double %5618, ptr %5615, align 8, !tbaa !44
+  %5620 = getelementptr inbounds nuw i8, ptr %5604, i64 256
+  %5621 = load <8 x double>, ptr %5620, align 64, !tbaa !26
+  %5622 = extractelement <8 x double> %5621, i32 %5599
+  %5623 = getelementptr inbounds nuw i8, ptr %5602, i64 40
+  store double %5622, ptr %5619, align 8, !tbaa !44
+  %5624 = getelementptr inbounds nuw i8, ptr %5604, i64 320
+  %5625 = load <8 x double>, ptr %5624, align 64, !tbaa !26
+  %5626 = extractelement <8 x double> %5625, i32 %5599
+  %5627 = getelementptr inbounds nuw i8, ptr %5602, i64 48
+  store double %5626, ptr %5623, align 8, !tbaa !44
+  %5628 = getelementptr inbounds nuw i8, ptr %5604, i64 384
+  %5629 = load <8 x double>, ptr %5628, align 64, !tbaa !26
+  %5630 = extractelement <8 x double> %5629, i32 %5599
+  %5631 = getelementptr inbounds nuw i8, ptr %5602, i64 56
+  store double %5630, ptr %5627, align 8, !tbaa !44
+  %5632 = getelementptr inbounds nuw i8, ptr %5604, i64 448
+  %5633 = load <8 x double>, ptr %5632, align 64, !tbaa !26
+  %5634 = extractelement <8 x double> %5633, i32 %5599
+  %5635 = getelementptr inbounds nuw i8, ptr %5602, i64 64
+  store double %5634, ptr %5631, align 8, !tbaa !44
+  %5636 = getelementptr inbounds nuw i8, ptr %5604, i64 512
+  %5637 = load <8 x double>, ptr %5636, align 64, !tbaa !26
+  %5638 = extractelement <8 x double> %5637, i32 %5599
+  %5639 = getelementptr inbounds nuw i8, ptr %5602, i64 72
+  store double %5638, ptr %5635, align 8, !tbaa !44
+  %5640 = getelementptr inbounds nuw i8, ptr %5604, i64 576
+  %5641 = load <8 x double>, ptr %5640, align 64, !tbaa !26
+  %5642 = extractelement <8 x double> %5641, i32 %5599
+  %5643 = getelementptr inbounds nuw i8, ptr %5602, i64 80
+  store double %5642, ptr %5639, align 8, !tbaa !44
+  %5644 = add nuw nsw i64 %5601, 1
+  %5645 = icmp eq i64 %5644, %5526
+  br i1 %5645, label %5646, label %5600, !llvm.loop !160
 
-5623:                                             ; preds = %5607, %5601
-  %5624 = phi <8 x double> [ poison, %5601 ], [ %5619, %5607 ]
-  %5625 = phi i64 [ 0, %5601 ], [ %5620, %5607 ]
-  %5626 = phi <8 x double> [ splat (double 1.000000e+09), %5601 ], [ %5619, %5607 ]
-  %5627 = icmp eq i64 %5603, 0
-  br i1 %5627, label %5633, label %5628
+5646:                                             ; preds = %5600, %5580, %5576, %5487
+  %5647 = add nuw nsw i64 %5488, 1
+  %5648 = icmp eq i64 %5647, 8
+  br i1 %5648, label %5649, label %5487, !llvm.loop !164
 
-5628:                                             ; preds = %5623
-  %5629 = getelementptr inbounds nuw %struct.Piece, ptr %5602, i64 %5625, i32 35
-  %5630 = load <8 x double>, ptr %5629, align 64, !tbaa !26
-  %5631 = fcmp olt <8 x double> %5626, %5630
-  %5632 = select <8 x i1> %5631, <8 x double> %5626, <8 x double> %5630
-  br label %5633
+5649:                                             ; preds = %5646
+  call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %13)
+  %5650 = load <8 x double>, ptr %158, align 64, !tbaa !26
+  %5651 = load <8 x double>, ptr %179, align 64, !tbaa !26
+  %5652 = fsub <8 x double> %5650, %5651
+  %5653 = load <8 x double>, ptr %180, align 64, !tbaa !26
+  %5654 = fadd <8 x double> %5653, splat (double -1.000000e-09)
+  %5655 = fcmp oge <8 x double> %5652, %5654
+  %5656 = select <8 x i1> %5655, <8 x i64> %4342, <8 x i64> zeroinitializer
+  %5657 = load i64, ptr %178, align 8, !tbaa !20
+  %5658 = icmp sgt i64 %5657, 0
+  br i1 %5658, label %5659, label %5691
 
-5633:                                             ; preds = %5628, %5623, %5591
-  %5634 = phi <8 x double> [ splat (double 1.000000e+09), %5591 ], [ %5624, %5623 ], [ %5632, %5628 ]
-  %5635 = load <8 x double>, ptr %234, align 64, !tbaa !26
-  %5636 = select <8 x i1> %4344, <8 x double> %5635, <8 x double> %5634
-  store <8 x double> %5636, ptr %234, align 64, !tbaa !26
-  %5637 = load <8 x double>, ptr %235, align 64, !tbaa !26
-  %5638 = fcmp une <8 x double> %5637, zeroinitializer
-  %5639 = load <8 x double>, ptr %209, align 64, !tbaa !26
-  %5640 = load <8 x double>, ptr %200, align 64, !tbaa !26
-  %5641 = fsub <8 x double> %5639, %5640
-  %5642 = fcmp une <8 x double> %5637, splat (double 1.000000e+00)
-  %5643 = load <8 x double>, ptr %166, align 64, !tbaa !26
-  %5644 = load <8 x double>, ptr %236, align 64, !tbaa !26
-  %5645 = fsub <8 x double> %5643, %5644
-  %5646 = select <8 x i1> %5642, <8 x double> splat (double -1.000000e+00), <8 x double> %5645
-  %5647 = fcmp une <8 x double> %5637, splat (double 2.000000e+00)
-  %5648 = fsub <8 x double> %5636, %5644
-  %5649 = select <8 x i1> %5647, <8 x double> %5646, <8 x double> %5648
-  %5650 = fcmp une <8 x double> %5637, splat (double 3.000000e+00)
-  %5651 = fsub <8 x double> %5641, %5644
-  %5652 = select <8 x i1> %5650, <8 x double> %5649, <8 x double> %5651
-  %5653 = fcmp une <8 x double> %5637, splat (double 4.000000e+00)
-  %5654 = fsub <8 x double> %5644, %5641
-  %5655 = select <8 x i1> %5653, <8 x double> %5652, <8 x double> %5654
-  %5656 = fcmp oge <8 x double> %5655, splat (double 0xBEB0C6F7A0B5ED8D)
-  %5657 = select <8 x i1> %5656, <8 x i1> %5638, <8 x i1> zeroinitializer
-  %5658 = select <8 x i1> %5657, <8 x i64> %4284, <8 x i64> zeroinitializer
-  %5659 = xor <8 x i64> %5658, splat (i64 -1)
-  %5660 = and <8 x i64> %5598, %5659
-  %5661 = load <8 x double>, ptr %148, align 64, !tbaa !26
-  %5662 = icmp ne <8 x i64> %5660, zeroinitializer
-  %5663 = select <8 x i1> %5638, <8 x i1> %5662, <8 x i1> zeroinitializer
-  %5664 = select <8 x i1> %5663, <8 x double> splat (double 2.000000e+00), <8 x double> %5661
-  store <8 x double> %5664, ptr %148, align 64, !tbaa !26
-  %5665 = or <8 x i64> %5658, %5598
-  %5666 = load <8 x double>, ptr %239, align 64, !tbaa !26
-  %5667 = fadd <8 x double> %5666, splat (double 1.000000e+00)
-  %5668 = icmp eq <8 x i64> %5665, zeroinitializer
-  %5669 = select <8 x i1> %5668, <8 x double> %5666, <8 x double> %5667
-  store <8 x double> %5669, ptr %239, align 64, !tbaa !26
-  %5670 = xor <8 x i64> %5665, %4284
-  %5671 = load <8 x double>, ptr %176, align 64, !tbaa !26
-  %5672 = fcmp oeq <8 x double> %5671, zeroinitializer
-  %5673 = load <8 x double>, ptr %177, align 64, !tbaa !26
-  %5674 = fcmp oeq <8 x double> %5673, zeroinitializer
-  %5675 = select <8 x i1> %5674, <8 x i1> %5672, <8 x i1> zeroinitializer
-  %5676 = select <8 x i1> %5675, <8 x i64> %5670, <8 x i64> zeroinitializer
-  %5677 = load <8 x double>, ptr %163, align 64, !tbaa !26
-  %5678 = fmul <8 x double> %5677, splat (double 5.000000e-01)
-  %5679 = load <8 x double>, ptr %164, align 64, !tbaa !26
-  %5680 = fadd <8 x double> %5679, %5678
-  %5681 = fadd <8 x double> %5680, splat (double -4.000000e-03)
-  %5682 = fcmp ult <8 x double> %5643, %5681
-  %5683 = fsub <8 x double> %5679, %5678
-  %5684 = fadd <8 x double> %5683, splat (double 4.000000e-03)
-  %5685 = fcmp ole <8 x double> %5643, %5684
-  %5686 = load <8 x i64>, ptr %165, align 64, !tbaa !26
-  %5687 = select <8 x i1> %5685, <8 x i64> splat (i64 -1), <8 x i64> %5686
-  %5688 = select <8 x i1> %5682, <8 x i64> %5687, <8 x i64> zeroinitializer
-  %5689 = xor <8 x i64> %5688, %5686
-  %5690 = and <8 x i64> %5689, %5676
-  %5691 = and <8 x i64> %5688, %5676
-  %5692 = xor <8 x i64> %5676, splat (i64 -1)
-  %5693 = and <8 x i64> %5686, %5692
-  %5694 = or <8 x i64> %5691, %5693
-  store <8 x i64> %5694, ptr %165, align 64, !tbaa !26
-  %5695 = load <8 x i64>, ptr %175, align 64, !tbaa !26
-  %5696 = or <8 x i64> %5690, %5695
-  store <8 x i64> %5696, ptr %175, align 64, !tbaa !26
-  %5697 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %5665)
-  %5698 = icmp eq i64 %5697, 0
-  br i1 %5698, label %5733, label %5699
+5659:                                             ; preds = %5649
+  %5660 = load ptr, ptr %151, align 8, !tbaa !28
+  %5661 = and i64 %5657, 1
+  %5662 = icmp eq i64 %5657, 1
+  br i1 %5662, label %5681, label %5663
 
-5699:                                             ; preds = %5633
-  %5700 = extractelement <8 x i64> %5665, i64 0
-  %5701 = icmp eq i64 %5700, 0
-  br i1 %5701, label %5703, label %5702
+5663:                                             ; preds = %5659
+  %5664 = and i64 %5657, 9223372036854775806
+  br label %5665
 
-5702:                                             ; preds = %5699
+5665:                                             ; preds = %5665, %5663
+  %5666 = phi i64 [ 0, %5663 ], [ %5678, %5665 ]
+  %5667 = phi <8 x double> [ splat (double 1.000000e+09), %5663 ], [ %5677, %5665 ]
+  %5668 = phi i64 [ 0, %5663 ], [ %5679, %5665 ]
+  %5669 = getelementptr inbounds nuw %struct.Piece, ptr %5660, i64 %5666, i32 35
+  %5670 = load <8 x double>, ptr %5669, align 64, !tbaa !26
+  %5671 = fcmp olt <8 x double> %5667, %5670
+  %5672 = select <8 x i1> %5671, <8 x double> %5667, <8 x double> %5670
+  %5673 = or disjoint i64 %5666, 1
+  %5674 = getelementptr inbounds nuw %struct.Piece, ptr %5660, i64 %5673, i32 35
+  %5675 = load <8 x double>, ptr %5674, align 64, !tbaa !26
+  %5676 = fcmp olt <8 x double> %5672, %5675
+  %5677 = select <8 x i1> %5676, <8 x double> %5672, <8 x double> %5675
+  %5678 = add nuw nsw i64 %5666, 2
+  %5679 = add i64 %5668, 2
+  %5680 = icmp eq i64 %5679, %5664
+  br i1 %5680, label %5681, label %5665, !llvm.loop !139
+
+5681:                                             ; preds = %5665, %5659
+  %5682 = phi <8 x double> [ poison, %5659 ], [ %5677, %5665 ]
+  %5683 = phi i64 [ 0, %5659 ], [ %5678, %5665 ]
+  %5684 = phi <8 x double> [ splat (double 1.000000e+09), %5659 ], [ %5677, %5665 ]
+  %5685 = icmp eq i64 %5661, 0
+  br i1 %5685, label %5691, label %5686
+
+5686:                                             ; preds = %5681
+  %5687 = getelementptr inbounds nuw %struct.Piece, ptr %5660, i64 %5683, i32 35
+  %5688 = load <8 x double>, ptr %5687, align 64, !tbaa !26
+  %5689 = fcmp olt <8 x double> %5684, %5688
+  %5690 = select <8 x i1> %5689, <8 x double> %5684, <8 x double> %5688
+  br label %5691
+
+5691:                                             ; preds = %5686, %5681, %5649
+  %5692 = phi <8 x double> [ splat (double 1.000000e+09), %5649 ], [ %5682, %5681 ], [ %5690, %5686 ]
+  %5693 = load <8 x double>, ptr %234, align 64, !tbaa !26
+  %5694 = select <8 x i1> %4402, <8 x double> %5693, <8 x double> %5692
+  store <8 x double> %5694, ptr %234, align 64, !tbaa !26
+  %5695 = load <8 x double>, ptr %235, align 64, !tbaa !26
+  %5696 = fcmp une <8 x double> %5695, zeroinitializer
+  %5697 = load <8 x double>, ptr %209, align 64, !tbaa !26
+  %5698 = load <8 x double>, ptr %200, align 64, !tbaa !26
+  %5699 = fsub <8 x double> %5697, %5698
+  %5700 = fcmp une <8 x double> %5695, splat (double 1.000000e+00)
+  %5701 = load <8 x double>, ptr %166, align 64, !tbaa !26
+  %5702 = load <8 x double>, ptr %236, align 64, !tbaa !26
+  %5703 = fsub <8 x double> %5701, %5702
+  %5704 = select <8 x i1> %5700, <8 x double> splat (double -1.000000e+00), <8 x double> %5703
+  %5705 = fcmp une <8 x double> %5695, splat (double 2.000000e+00)
+  %5706 = fsub <8 x double> %5694, %5702
+  %5707 = select <8 x i1> %5705, <8 x double> %5704, <8 x double> %5706
+  %5708 = fcmp une <8 x double> %5695, splat (double 3.000000e+00)
+  %5709 = fsub <8 x double> %5699, %5702
+  %5710 = select <8 x i1> %5708, <8 x double> %5707, <8 x double> %5709
+  %5711 = fcmp une <8 x double> %5695, splat (double 4.000000e+00)
+  %5712 = fsub <8 x double> %5702, %5699
+  %5713 = select <8 x i1> %5711, <8 x double> %5710, <8 x double> %5712
+  %5714 = fcmp oge <8 x double> %5713, splat (double 0xBEB0C6F7A0B5ED8D)
+  %5715 = select <8 x i1> %5714, <8 x i1> %5696, <8 x i1> zeroinitializer
+  %5716 = select <8 x i1> %5715, <8 x i64> %4342, <8 x i64> zeroinitializer
+  %5717 = xor <8 x i64> %5716, splat (i64 -1)
+  %5718 = and <8 x i64> %5656, %5717
+  %5719 = load <8 x double>, ptr %148, align 64, !tbaa !26
+  %5720 = icmp ne <8 x i64> %5718, zeroinitializer
+  %5721 = select <8 x i1> %5696, <8 x i1> %5720, <8 x i1> zeroinitializer
+  %5722 = select <8 x i1> %5721, <8 x double> splat (double 2.000000e+00), <8 x double> %5719
+  store <8 x double> %5722, ptr %148, align 64, !tbaa !26
+  %5723 = or <8 x i64> %5716, %5656
+  %5724 = load <8 x double>, ptr %239, align 64, !tbaa !26
+  %5725 = fadd <8 x double> %5724, splat (double 1.000000e+00)
+  %5726 = icmp eq <8 x i64> %5723, zeroinitializer
+  %5727 = select <8 x i1> %5726, <8 x double> %5724, <8 x double> %5725
+  store <8 x double> %5727, ptr %239, align 64, !tbaa !26
+  %5728 = xor <8 x i64> %5723, %4342
+  %5729 = load <8 x double>, ptr %176, align 64, !tbaa !26
+  %5730 = fcmp oeq <8 x double> %5729, zeroinitializer
+  %5731 = load <8 x double>, ptr %177, align 64, !tbaa !26
+  %5732 = fcmp oeq <8 x double> %5731, zeroinitializer
+  %5733 = select <8 x i1> %5732, <8 x i1> %5730, <8 x i1> zeroinitializer
+  %5734 = select <8 x i1> %5733, <8 x i64> %5728, <8 x i64> zeroinitializer
+  %5735 = load <8 x double>, ptr %163, align 64, !tbaa !26
+  %5736 = fmul <8 x double> %5735, splat (double 5.000000e-01)
+  %5737 = load <8 x double>, ptr %164, align 64, !tbaa !26
+  %5738 = fadd <8 x double> %5737, %5736
+  %5739 = fadd <8 x double> %5738, splat (double -4.000000e-03)
+  %5740 = fcmp ult <8 x double> %5701, %5739
+  %5741 = fsub <8 x double> %5737, %5736
+  %5742 = fadd <8 x double> %5741, splat (double 4.000000e-03)
+  %5743 = fcmp ole <8 x double> %5701, %5742
+  %5744 = load <8 x i64>, ptr %165, align 64, !tbaa !26
+  %5745 = select <8 x i1> %5743, <8 x i64> splat (i64 -1), <8 x i64> %5744
+  %5746 = select <8 x i1> %5740, <8 x i64> %5745, <8 x i64> zeroinitializer
+  %5747 = xor <8 x i64> %5746, %5744
+  %5748 = and <8 x i64> %5747, %5734
+  %5749 = and <8 x i64> %5746, %5734
+  %5750 = xor <8 x i64> %5734, splat (i64 -1)
+  %5751 = and <8 x i64> %5744, %5750
+  %5752 = or <8 x i64> %5749, %5751
+  store <8 x i64> %5752, ptr %165, align 64, !tbaa !26
+  %5753 = load <8 x i64>, ptr %175, align 64, !tbaa !26
+  %5754 = or <8 x i64> %5748, %5753
+  store <8 x i64> %5754, ptr %175, align 64, !tbaa !26
+  %5755 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %5723)
+  %5756 = icmp eq i64 %5755, 0
+  br i1 %5756, label %5791, label %5757
+
+5757:                                             ; preds = %5691
+  %5758 = extractelement <8 x i64> %5723, i64 0
+  %5759 = icmp eq i64 %5758, 0
+  br i1 %5759, label %5761, label %5760
+
+5760:                                             ; preds = %5757
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #6
-  br label %5703
+  br label %5761
 
-5703:                                             ; preds = %5702, %5699
-  %5704 = extractelement <8 x i64> %5665, i64 1
-  %5705 = icmp eq i64 %5704, 0
-  br i1 %5705, label %5707, label %5706
+5761:                                             ; preds = %5760, %5757
+  %5762 = extractelement <8 x i64> %5723, i64 1
+  %5763 = icmp eq i64 %5762, 0
+  br i1 %5763, label %5765, label %5764
 
-5706:                                             ; preds = %5703
+5764:                                             ; preds = %5761
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1) #6
-  br label %5707
+  br label %5765
 
-5707:                                             ; preds = %5706, %5703
-  %5708 = extractelement <8 x i64> %5665, i64 2
-  %5709 = icmp eq i64 %5708, 0
-  br i1 %5709, label %5711, label %5710
+5765:                                             ; preds = %5764, %5761
+  %5766 = extractelement <8 x i64> %5723, i64 2
+  %5767 = icmp eq i64 %5766, 0
+  br i1 %5767, label %5769, label %5768
 
-5710:                                             ; preds = %5707
+5768:                                             ; preds = %5765
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 2) #6
-  br label %5711
+  br label %5769
 
-5711:                                             ; preds = %5710, %5707
-  %5712 = extractelement <8 x i64> %5665, i64 3
-  %5713 = icmp eq i64 %5712, 0
-  br i1 %5713, label %5715, label %5714
+5769:                                             ; preds = %5768, %5765
+  %5770 = extractelement <8 x i64> %5723, i64 3
+  %5771 = icmp eq i64 %5770, 0
+  br i1 %5771, label %5773, label %5772
 
-5714:                                             ; preds = %5711
+5772:                                             ; preds = %5769
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 3) #6
-  br label %5715
+  br label %5773
 
-5715:                                             ; preds = %5714, %5711
-  %5716 = extractelement <8 x i64> %5665, i64 4
-  %5717 = icmp eq i64 %5716, 0
-  br i1 %5717, label %5719, label %5718
+5773:                                             ; preds = %5772, %5769
+  %5774 = extractelement <8 x i64> %5723, i64 4
+  %5775 = icmp eq i64 %5774, 0
+  br i1 %5775, label %5777, label %5776
 
-5718:                                             ; preds = %5715
+5776:                                             ; preds = %5773
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 4) #6
-  br label %5719
+  br label %5777
 
-5719:                                             ; preds = %5718, %5715
-  %5720 = extractelement <8 x i64> %5665, i64 5
-  %5721 = icmp eq i64 %5720, 0
-  br i1 %5721, label %5723, label %5722
+5777:                                             ; preds = %5776, %5773
+  %5778 = extractelement <8 x i64> %5723, i64 5
+  %5779 = icmp eq i64 %5778, 0
+  br i1 %5779, label %5781, label %5780
 
-5722:                                             ; preds = %5719
+5780:                                             ; preds = %5777
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 5) #6
-  br label %5723
+  br label %5781
 
-5723:                                             ; preds = %5722, %5719
-  %5724 = extractelement <8 x i64> %5665, i64 6
-  %5725 = icmp eq i64 %5724, 0
-  br i1 %5725, label %5727, label %5726
+5781:                                             ; preds = %5780, %5777
+  %5782 = extractelement <8 x i64> %5723, i64 6
+  %5783 = icmp eq i64 %5782, 0
+  br i1 %5783, label %5785, label %5784
 
-5726:                                             ; preds = %5723
+5784:                                             ; preds = %5781
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 6) #6
-  br label %5727
+  br label %5785
 
-5727:                                             ; preds = %5726, %5723
-  %5728 = extractelement <8 x i64> %5665, i64 7
-  %5729 = icmp eq i64 %5728, 0
-  br i1 %5729, label %5731, label %5730
+5785:                                             ; preds = %5784, %5781
+  %5786 = extractelement <8 x i64> %5723, i64 7
+  %5787 = icmp eq i64 %5786, 0
+  br i1 %5787, label %5789, label %5788
 
-5730:                                             ; preds = %5727
+5788:                                             ; preds = %5785
   tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 7) #6
-  br label %5731
+  br label %5789
 
-5731:                                             ; preds = %5730, %5727
-  %5732 = load <8 x double>, ptr %148, align 64, !tbaa !26
-  br label %5733
+5789:                                             ; preds = %5788, %5785
+  %5790 = load <8 x double>, ptr %148, align 64, !tbaa !26
+  br label %5791
 
-5733:                                             ; preds = %5731, %5633
-  %5734 = phi <8 x double> [ %5732, %5731 ], [ %5664, %5633 ]
-  %5735 = load <8 x double>, ptr %145, align 64, !tbaa !26
-  %5736 = load <8 x double>, ptr %247, align 64, !tbaa !26
-  %5737 = fadd <8 x double> %5736, splat (double -1.000000e+00)
-  %5738 = fcmp oge <8 x double> %5735, %5737
-  %5739 = select <8 x i1> %5738, <8 x i64> %4284, <8 x i64> zeroinitializer
-  %5740 = icmp eq <8 x i64> %5739, zeroinitializer
-  %5741 = select <8 x i1> %5740, <8 x double> %5734, <8 x double> splat (double 1.000000e+00)
-  store <8 x double> %5741, ptr %148, align 64, !tbaa !26
-  %5742 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %5739)
-  %5743 = icmp eq i64 %5742, 0
-  br i1 %5743, label %549, label %5744
+5791:                                             ; preds = %5789, %5691
+  %5792 = phi <8 x double> [ %5790, %5789 ], [ %5722, %5691 ]
+  %5793 = load <8 x double>, ptr %145, align 64, !tbaa !26
+  %5794 = load <8 x double>, ptr %247, align 64, !tbaa !26
+  %5795 = fadd <8 x double> %5794, splat (double -1.000000e+00)
+  %5796 = fcmp oge <8 x double> %5793, %5795
+  %5797 = select <8 x i1> %5796, <8 x i64> %4342, <8 x i64> zeroinitializer
+  %5798 = icmp eq <8 x i64> %5797, zeroinitializer
+  %5799 = select <8 x i1> %5798, <8 x double> %5792, <8 x double> splat (double 1.000000e+00)
+  store <8 x double> %5799, ptr %148, align 64, !tbaa !26
+  %5800 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %5797)
+  %5801 = icmp eq i64 %5800, 0
+  br i1 %5801, label %549, label %5802
 
-5744:                                             ; preds = %5733
-  %5745 = extractelement <8 x i64> %5739, i64 0
-  %5746 = icmp eq i64 %5745, 0
-  br i1 %5746, label %5748, label %5747
+5802:                                             ; preds = %5791
+  %5803 = extractelement <8 x i64> %5797, i64 0
+  %5804 = icmp eq i64 %5803, 0
+  br i1 %5804, label %5806, label %5805
 
-5747:                                             ; preds = %5744
+5805:                                             ; preds = %5802
   store double 1.000000e+00, ptr %140, align 8, !tbaa !44
-  br label %5748
+  br label %5806
 
-5748:                                             ; preds = %5747, %5744
-  %5749 = extractelement <8 x i64> %5739, i64 1
-  %5750 = icmp eq i64 %5749, 0
-  br i1 %5750, label %5752, label %5751
+5806:                                             ; preds = %5805, %5802
+  %5807 = extractelement <8 x i64> %5797, i64 1
+  %5808 = icmp eq i64 %5807, 0
+  br i1 %5808, label %5810, label %5809
 
-5751:                                             ; preds = %5748
+5809:                                             ; preds = %5806
   store double 1.000000e+00, ptr %277, align 8, !tbaa !44
-  br label %5752
+  br label %5810
 
-5752:                                             ; preds = %5751, %5748
-  %5753 = extractelement <8 x i64> %5739, i64 2
-  %5754 = icmp eq i64 %5753, 0
-  br i1 %5754, label %5756, label %5755
+5810:                                             ; preds = %5809, %5806
+  %5811 = extractelement <8 x i64> %5797, i64 2
+  %5812 = icmp eq i64 %5811, 0
+  br i1 %5812, label %5814, label %5813
 
-5755:                                             ; preds = %5752
+5813:                                             ; preds = %5810
   store double 1.000000e+00, ptr %278, align 8, !tbaa !44
-  br label %5756
+  br label %5814
 
-5756:                                             ; preds = %5755, %5752
-  %5757 = extractelement <8 x i64> %5739, i64 3
-  %5758 = icmp eq i64 %5757, 0
-  br i1 %5758, label %5760, label %5759
+5814:                                             ; preds = %5813, %5810
+  %5815 = extractelement <8 x i64> %5797, i64 3
+  %5816 = icmp eq i64 %5815, 0
+  br i1 %5816, label %5818, label %5817
 
-5759:                                             ; preds = %5756
+5817:                                             ; preds = %5814
   store double 1.000000e+00, ptr %279, align 8, !tbaa !44
-  br label %5760
+  br label %5818
 
-5760:                                             ; preds = %5759, %5756
-  %5761 = extractelement <8 x i64> %5739, i64 4
-  %5762 = icmp eq i64 %5761, 0
-  br i1 %5762, label %5764, label %5763
+5818:                                             ; preds = %5817, %5814
+  %5819 = extractelement <8 x i64> %5797, i64 4
+  %5820 = icmp eq i64 %5819, 0
+  br i1 %5820, label %5822, label %5821
 
-5763:                                             ; preds = %5760
+5821:                                             ; preds = %5818
   store double 1.000000e+00, ptr %280, align 8, !tbaa !44
-  br label %5764
+  br label %5822
 
-5764:                                             ; preds = %5763, %5760
-  %5765 = extractelement <8 x i64> %5739, i64 5
-  %5766 = icmp eq i64 %5765, 0
-  br i1 %5766, label %5768, label %5767
+5822:                                             ; preds = %5821, %5818
+  %5823 = extractelement <8 x i64> %5797, i64 5
+  %5824 = icmp eq i64 %5823, 0
+  br i1 %5824, label %5826, label %5825
 
-5767:                                             ; preds = %5764
+5825:                                             ; preds = %5822
   store double 1.000000e+00, ptr %281, align 8, !tbaa !44
-  br label %5768
+  br label %5826
 
-5768:                                             ; preds = %5767, %5764
-  %5769 = extractelement <8 x i64> %5739, i64 6
-  %5770 = icmp eq i64 %5769, 0
-  br i1 %5770, label %5772, label %5771
+5826:                                             ; preds = %5825, %5822
+  %5827 = extractelement <8 x i64> %5797, i64 6
+  %5828 = icmp eq i64 %5827, 0
+  br i1 %5828, label %5830, label %5829
 
-5771:                                             ; preds = %5768
+5829:                                             ; preds = %5826
   store double 1.000000e+00, ptr %282, align 8, !tbaa !44
-  br label %5772
+  br label %5830
 
-5772:                                             ; preds = %5771, %5768
-  %5773 = extractelement <8 x i64> %5739, i64 7
-  %5774 = icmp eq i64 %5773, 0
-  br i1 %5774, label %549, label %5775
+5830:                                             ; preds = %5829, %5826
+  %5831 = extractelement <8 x i64> %5797, i64 7
+  %5832 = icmp eq i64 %5831, 0
+  br i1 %5832, label %549, label %5833
 
-5775:                                             ; preds = %5772
+5833:                                             ; preds = %5830
   store double 1.000000e+00, ptr %283, align 8, !tbaa !44
   br label %549
 
-5776:                                             ; preds = %549, %554, %131
-  %5777 = phi i64 [ 0, %131 ], [ 1, %554 ], [ 0, %549 ]
-  ret i64 %5777
+5834:                                             ; preds = %549, %554, %131
+  %5835 = phi i64 [ 0, %131 ], [ 1, %554 ], [ 0, %549 ]
+  ret i64 %5835
 }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(readwrite, inaccessiblemem: none)
@@ -7039,7 +7109,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
 30:                                               ; preds = %35, %3
   %31 = phi ptr [ %24, %3 ], [ %41, %35 ]
   %32 = getelementptr inbounds nuw i8, ptr %1, i64 40
-  %33 = load i64, ptr %32, align 8, !tbaa !152
+  %33 = load i64, ptr %32, align 8, !tbaa !153
   %34 = icmp eq i64 %33, 0
   br i1 %34, label %176, label %45
 
@@ -7054,7 +7124,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %42 = add nuw nsw i64 %37, 1
   %43 = load i64, ptr %25, align 8, !tbaa !20
   %44 = icmp slt i64 %42, %43
-  br i1 %44, label %35, label %30, !llvm.loop !153
+  br i1 %44, label %35, label %30, !llvm.loop !154
 
 45:                                               ; preds = %30
   %46 = getelementptr inbounds nuw i8, ptr %0, i64 3072
@@ -7204,7 +7274,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %173 = add nuw nsw i64 %67, 1
   %174 = load i64, ptr %25, align 8, !tbaa !20
   %175 = icmp slt i64 %173, %174
-  br i1 %175, label %65, label %176, !llvm.loop !154
+  br i1 %175, label %65, label %176, !llvm.loop !155
 
 176:                                              ; preds = %65, %45, %30
   %177 = getelementptr inbounds nuw i8, ptr %0, i64 5824
@@ -7232,13 +7302,13 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
 195:                                              ; preds = %190
   %196 = getelementptr inbounds nuw [8 x i64], ptr %177, i64 0, i64 %191
   %197 = load i64, ptr %196, align 8, !tbaa !30
-  %198 = load i64, ptr %178, align 8, !tbaa !155
+  %198 = load i64, ptr %178, align 8, !tbaa !156
   %199 = icmp eq i64 %197, %198
   br i1 %199, label %203, label %200
 
 200:                                              ; preds = %195
   %201 = getelementptr inbounds nuw [8 x ptr], ptr %185, i64 0, i64 %191
-  %202 = load ptr, ptr %201, align 8, !tbaa !156
+  %202 = load ptr, ptr %201, align 8, !tbaa !157
   br label %217
 
 203:                                              ; preds = %195
@@ -7247,17 +7317,17 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %206 = load i64, ptr %182, align 8, !tbaa !43
   %207 = getelementptr inbounds i64, ptr %181, i64 %206
   store i64 %205, ptr %207, align 8, !tbaa !30
-  %208 = load ptr, ptr %183, align 8, !tbaa !158
+  %208 = load ptr, ptr %183, align 8, !tbaa !159
   %209 = load i64, ptr %182, align 8, !tbaa !43
   %210 = add nsw i64 %209, 1
   store i64 %210, ptr %182, align 8, !tbaa !43
-  %211 = load i64, ptr %178, align 8, !tbaa !155
+  %211 = load i64, ptr %178, align 8, !tbaa !156
   %212 = mul nsw i64 %211, %209
   %213 = load i64, ptr %184, align 8, !tbaa !15
   %214 = mul nsw i64 %212, %213
   %215 = getelementptr inbounds double, ptr %208, i64 %214
   %216 = getelementptr inbounds nuw [8 x ptr], ptr %185, i64 0, i64 %191
-  store ptr %215, ptr %216, align 8, !tbaa !156
+  store ptr %215, ptr %216, align 8, !tbaa !157
   br label %217
 
 217:                                              ; preds = %200, %203
@@ -7316,7 +7386,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %257 = add nuw nsw i64 %235, 4
   %258 = add i64 %237, 4
   %259 = icmp eq i64 %258, %233
-  br i1 %259, label %260, label %234, !llvm.loop !159
+  br i1 %259, label %260, label %234, !llvm.loop !160
 
 260:                                              ; preds = %234, %228
   %261 = phi ptr [ poison, %228 ], [ %254, %234 ]
@@ -7337,11 +7407,11 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %273 = add nuw nsw i64 %266, 1
   %274 = add i64 %268, 1
   %275 = icmp eq i64 %274, %230
-  br i1 %275, label %276, label %265, !llvm.loop !164
+  br i1 %275, label %276, label %265, !llvm.loop !165
 
 276:                                              ; preds = %260, %265, %224
   %277 = phi ptr [ %225, %224 ], [ %261, %260 ], [ %270, %265 ]
-  %278 = load i64, ptr %32, align 8, !tbaa !152
+  %278 = load i64, ptr %32, align 8, !tbaa !153
   %279 = icmp eq i64 %278, 0
   br i1 %279, label %346, label %280
 
@@ -7368,7 +7438,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   store double %293, ptr %291, align 8, !tbaa !44
   %295 = getelementptr inbounds nuw i8, ptr %290, i64 64
   %296 = icmp ult ptr %295, %24
-  br i1 %296, label %289, label %224, !llvm.loop !162
+  br i1 %296, label %289, label %224, !llvm.loop !163
 
 297:                                              ; preds = %280
   %298 = getelementptr inbounds nuw i8, ptr %277, i64 24
@@ -7431,12 +7501,12 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   store double %342, ptr %339, align 8, !tbaa !44
   %344 = add nuw nsw i64 %301, 1
   %345 = icmp eq i64 %344, %226
-  br i1 %345, label %346, label %300, !llvm.loop !159
+  br i1 %345, label %346, label %300, !llvm.loop !160
 
 346:                                              ; preds = %300, %280, %276, %190
   %347 = add nuw nsw i64 %191, 1
   %348 = icmp eq i64 %347, 8
-  br i1 %348, label %349, label %190, !llvm.loop !163
+  br i1 %348, label %349, label %190, !llvm.loop !164
 
 349:                                              ; preds = %346
   ret void
@@ -7449,7 +7519,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %7 = getelementptr inbounds [8 x i64], ptr %5, i64 0, i64 %6
   store i64 %3, ptr %7, align 8, !tbaa !30
   %8 = getelementptr inbounds nuw i8, ptr %1, i64 56
-  %9 = load i64, ptr %8, align 8, !tbaa !155
+  %9 = load i64, ptr %8, align 8, !tbaa !156
   %10 = getelementptr inbounds nuw i8, ptr %0, i64 5824
   %11 = getelementptr inbounds [8 x i64], ptr %10, i64 0, i64 %6
   store i64 %9, ptr %11, align 8, !tbaa !30
@@ -7466,7 +7536,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %20 = getelementptr inbounds [8 x double], ptr %19, i64 0, i64 %6
   store double 0.000000e+00, ptr %20, align 8, !tbaa !44
   %21 = getelementptr inbounds nuw i8, ptr %1, i64 80
-  %22 = load ptr, ptr %21, align 8, !tbaa !165
+  %22 = load ptr, ptr %21, align 8, !tbaa !166
   %23 = mul i64 %3, 288
   %24 = getelementptr i8, ptr %22, i64 %23
   %25 = getelementptr double, ptr %0, i64 %6
@@ -7485,11 +7555,11 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %34 = getelementptr inbounds nuw i8, ptr %0, i64 2328
   %35 = getelementptr inbounds nuw i8, ptr %0, i64 2304
   %36 = getelementptr inbounds nuw i8, ptr %1, i64 72
-  %37 = load ptr, ptr %36, align 8, !tbaa !166
+  %37 = load ptr, ptr %36, align 8, !tbaa !167
   %38 = getelementptr inbounds nuw i8, ptr %1, i64 96
-  %39 = load ptr, ptr %38, align 8, !tbaa !167
+  %39 = load ptr, ptr %38, align 8, !tbaa !168
   %40 = getelementptr inbounds nuw i8, ptr %1, i64 104
-  %41 = load ptr, ptr %40, align 8, !tbaa !168
+  %41 = load ptr, ptr %40, align 8, !tbaa !169
   br label %160
 
 42:                                               ; preds = %42, %4
@@ -7515,7 +7585,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   store double %57, ptr %58, align 8, !tbaa !44
   %59 = add nuw nsw i64 %43, 4
   %60 = icmp eq i64 %59, 36
-  br i1 %60, label %26, label %42, !llvm.loop !169
+  br i1 %60, label %26, label %42, !llvm.loop !170
 
 61:                                               ; preds = %556, %26
   %62 = getelementptr inbounds nuw i8, ptr %0, i64 2432
@@ -7701,7 +7771,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %193 = shl i64 %163, 4
   %194 = getelementptr i8, ptr %183, i64 %193
   %195 = getelementptr inbounds nuw i8, ptr %162, i64 8624
-  %196 = load ptr, ptr %195, align 16, !tbaa !140
+  %196 = load ptr, ptr %195, align 16, !tbaa !141
   %197 = getelementptr double, ptr %196, i64 %6
   %198 = and i64 %163, 1
   %199 = icmp eq i64 %163, 1
@@ -7724,7 +7794,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   store double %209, ptr %210, align 8, !tbaa !44
   %211 = add nuw nsw i64 %203, 2
   %212 = icmp eq i64 %211, 46
-  br i1 %212, label %173, label %202, !llvm.loop !170
+  br i1 %212, label %173, label %202, !llvm.loop !171
 
 213:                                              ; preds = %241, %185
   %214 = phi i64 [ 0, %185 ], [ %263, %241 ]
@@ -7798,7 +7868,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %263 = add nuw nsw i64 %242, 2
   %264 = add i64 %243, 2
   %265 = icmp eq i64 %264, %201
-  br i1 %265, label %213, label %241, !llvm.loop !171
+  br i1 %265, label %213, label %241, !llvm.loop !172
 
 266:                                              ; preds = %287, %232
   %267 = phi i64 [ 0, %232 ], [ %305, %287 ]
@@ -7815,7 +7885,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %275 = add nuw nsw i64 %270, 1
   %276 = add i64 %271, 1
   %277 = icmp eq i64 %276, %237
-  br i1 %277, label %278, label %269, !llvm.loop !172
+  br i1 %277, label %278, label %269, !llvm.loop !173
 
 278:                                              ; preds = %266, %269, %226
   %279 = icmp ne i64 %169, 0
@@ -7855,7 +7925,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %305 = add nuw nsw i64 %288, 4
   %306 = add i64 %289, 4
   %307 = icmp eq i64 %306, %240
-  br i1 %307, label %266, label %287, !llvm.loop !173
+  br i1 %307, label %266, label %287, !llvm.loop !174
 
 308:                                              ; preds = %444, %278
   %309 = getelementptr inbounds nuw i8, ptr %162, i64 2560
@@ -8078,7 +8148,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   store double %463, ptr %461, align 8, !tbaa !44
   %464 = add nuw nsw i64 %445, 1
   %465 = icmp slt i64 %445, %163
-  br i1 %465, label %444, label %308, !llvm.loop !174
+  br i1 %465, label %444, label %308, !llvm.loop !175
 
 466:                                              ; preds = %308
   %467 = getelementptr inbounds nuw i8, ptr %162, i64 8536
@@ -8131,7 +8201,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   store double 1.000000e+00, ptr %501, align 8, !tbaa !44
   %502 = add nuw nsw i64 %496, 1
   %503 = icmp eq i64 %502, %163
-  br i1 %503, label %482, label %495, !llvm.loop !175
+  br i1 %503, label %482, label %495, !llvm.loop !176
 
 504:                                              ; preds = %543, %484
   %505 = phi i64 [ 0, %484 ], [ %547, %543 ]
@@ -8207,7 +8277,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %547 = add nuw i64 %530, 2
   %548 = add i64 %531, 2
   %549 = icmp eq i64 %548, %494
-  br i1 %549, label %504, label %529, !llvm.loop !176
+  br i1 %549, label %504, label %529, !llvm.loop !177
 
 550:                                              ; preds = %560, %518
   %551 = phi i64 [ 0, %518 ], [ %568, %560 ]
@@ -8225,7 +8295,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %557 = add nuw nsw i64 %161, 1
   %558 = load i64, ptr %27, align 8, !tbaa !20
   %559 = icmp slt i64 %557, %558
-  br i1 %559, label %160, label %61, !llvm.loop !177
+  br i1 %559, label %160, label %61, !llvm.loop !178
 
 560:                                              ; preds = %560, %527
   %561 = phi i64 [ 0, %527 ], [ %568, %560 ]
@@ -8242,16 +8312,16 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %568 = add nuw nsw i64 %561, 2
   %569 = add i64 %562, 2
   %570 = icmp eq i64 %569, %528
-  br i1 %570, label %550, label %560, !llvm.loop !178
+  br i1 %570, label %550, label %560, !llvm.loop !179
 }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(readwrite, inaccessiblemem: none)
 define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture noundef nonnull align 64 dereferenceable(6160) %0, ptr nocapture noundef nonnull readonly align 8 dereferenceable(216) %1, i32 noundef range(i32 -2147483648, 8) %2) unnamed_addr #2 {
   %4 = alloca <8 x i64>, align 64
   %5 = getelementptr inbounds nuw i8, ptr %1, i64 88
-  %6 = load ptr, ptr %5, align 8, !tbaa !179
+  %6 = load ptr, ptr %5, align 8, !tbaa !180
   %7 = getelementptr inbounds nuw i8, ptr %1, i64 112
-  %8 = load ptr, ptr %7, align 8, !tbaa !180
+  %8 = load ptr, ptr %7, align 8, !tbaa !181
   %9 = getelementptr inbounds nuw i8, ptr %0, i64 5760
   %10 = sext i32 %2 to i64
   %11 = getelementptr inbounds [8 x i64], ptr %9, i64 0, i64 %10
@@ -8265,7 +8335,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %19 = load double, ptr %18, align 8, !tbaa !44
   %20 = fptosi double %19 to i64
   %21 = getelementptr inbounds nuw i8, ptr %1, i64 120
-  %22 = load ptr, ptr %21, align 8, !tbaa !181
+  %22 = load ptr, ptr %21, align 8, !tbaa !182
   %23 = getelementptr inbounds i64, ptr %22, i64 %12
   %24 = load i64, ptr %23, align 8, !tbaa !30
   %25 = getelementptr inbounds nuw i8, ptr %0, i64 2880
@@ -8328,7 +8398,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
 66:                                               ; preds = %62
   %67 = add i64 %37, 1
   %68 = icmp eq i64 %67, %24
-  br i1 %68, label %69, label %36, !llvm.loop !182
+  br i1 %68, label %69, label %36, !llvm.loop !183
 
 69:                                               ; preds = %66, %3
   %70 = phi i64 [ %20, %3 ], [ %24, %66 ]
@@ -8419,7 +8489,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %136 = add nuw nsw i64 %119, 2
   %137 = add i64 %120, 2
   %138 = icmp eq i64 %137, %116
-  br i1 %138, label %139, label %117, !llvm.loop !183
+  br i1 %138, label %139, label %117, !llvm.loop !184
 
 139:                                              ; preds = %117, %110
   %140 = phi <8 x double> [ poison, %110 ], [ %135, %117 ]
@@ -8550,7 +8620,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %239 = add nuw nsw i64 %236, 1
   %240 = load i64, ptr %227, align 8, !tbaa !20
   %241 = icmp slt i64 %239, %240
-  br i1 %241, label %235, label %242, !llvm.loop !184
+  br i1 %241, label %235, label %242, !llvm.loop !185
 
 242:                                              ; preds = %235, %226, %201
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %4) #7
@@ -8755,8 +8825,8 @@ attributes #7 = { nounwind }
 !137 = distinct !{!137, !38}
 !138 = distinct !{!138, !38}
 !139 = distinct !{!139, !38}
-!140 = !{!32, !11, i64 8624}
-!141 = distinct !{!141, !38}
+!140 = distinct !{!140, !38}
+!141 = !{!32, !11, i64 8624}
 !142 = distinct !{!142, !38}
 !143 = distinct !{!143, !38}
 !144 = distinct !{!144, !38}
@@ -8767,36 +8837,37 @@ attributes #7 = { nounwind }
 !149 = distinct !{!149, !38}
 !150 = distinct !{!150, !38}
 !151 = distinct !{!151, !38}
-!152 = !{!5, !6, i64 40}
-!153 = distinct !{!153, !38}
+!152 = distinct !{!152, !38}
+!153 = !{!5, !6, i64 40}
 !154 = distinct !{!154, !38}
-!155 = !{!5, !6, i64 56}
-!156 = !{!10, !10, i64 0}
-!157 = !{!5, !12, i64 168}
-!158 = !{!5, !10, i64 160}
-!159 = distinct !{!159, !38}
-!160 = distinct !{!160, !161}
-!161 = !{!"llvm.loop.unroll.disable"}
-!162 = distinct !{!162, !38}
+!155 = distinct !{!155, !38}
+!156 = !{!5, !6, i64 56}
+!157 = !{!10, !10, i64 0}
+!158 = !{!5, !12, i64 168}
+!159 = !{!5, !10, i64 160}
+!160 = distinct !{!160, !38}
+!161 = distinct !{!161, !162}
+!162 = !{!"llvm.loop.unroll.disable"}
 !163 = distinct !{!163, !38}
-!164 = distinct !{!164, !161}
-!165 = !{!5, !10, i64 80}
-!166 = !{!5, !10, i64 72}
-!167 = !{!5, !10, i64 96}
-!168 = !{!5, !12, i64 104}
-!169 = distinct !{!169, !38}
+!164 = distinct !{!164, !38}
+!165 = distinct !{!165, !162}
+!166 = !{!5, !10, i64 80}
+!167 = !{!5, !10, i64 72}
+!168 = !{!5, !10, i64 96}
+!169 = !{!5, !12, i64 104}
 !170 = distinct !{!170, !38}
 !171 = distinct !{!171, !38}
-!172 = distinct !{!172, !161}
-!173 = distinct !{!173, !38}
+!172 = distinct !{!172, !38}
+!173 = distinct !{!173, !162}
 !174 = distinct !{!174, !38}
 !175 = distinct !{!175, !38}
 !176 = distinct !{!176, !38}
 !177 = distinct !{!177, !38}
 !178 = distinct !{!178, !38}
-!179 = !{!5, !10, i64 88}
-!180 = !{!5, !12, i64 112}
-!181 = !{!5, !12, i64 120}
-!182 = distinct !{!182, !38}
+!179 = distinct !{!179, !38}
+!180 = !{!5, !10, i64 88}
+!181 = !{!5, !12, i64 112}
+!182 = !{!5, !12, i64 120}
 !183 = distinct !{!183, !38}
 !184 = distinct !{!184, !38}
+!185 = distinct !{!185, !38}

@@ -1,4 +1,4 @@
-; Made by scripts/lanes.py from sources of sha256 f26ea03910d7dc9d4e4327058d85f1e28d69cab0fdd54c31dfb0f7e362ec054e.
+; Made by scripts/lanes.py from sources of sha256 a914d89fe7888f029b37948d37bbbc35dcd42e268cd2200101962708cd0935e2.
 %struct.Piece = type <{ %struct.PieceGiven, [14 x <8 x double>], [14 x <8 x double>], [14 x <8 x double>], <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, %struct.Flash, <8 x double>, <8 x i64>, <8 x i64>, <8 x i64>, i64, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, [56 x i8] }>
 %struct.PieceGiven = type { <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double> }
 %struct.Flash = type { <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double> }
@@ -188,7 +188,7 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %114 = load i64, ptr %112, align 8, !tbaa !40
   %115 = sub nsw i64 %113, %114
   %116 = icmp slt i64 %115, 16
-  br i1 %116, label %5811, label %117
+  br i1 %116, label %5868, label %117
 
 117:                                              ; preds = %109
   %118 = getelementptr inbounds nuw i8, ptr %1, i64 6080
@@ -281,8 +281,8 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %205 = getelementptr inbounds nuw i8, ptr %1, i64 3520
   %206 = getelementptr inbounds nuw i8, ptr %1, i64 2688
   %207 = getelementptr inbounds nuw i8, ptr %1, i64 2752
-  %208 = getelementptr inbounds nuw i8, ptr %1, i64 2368
-  %209 = getelementptr inbounds nuw i8, ptr %1, i64 2336
+  %208 = getelementptr inbounds nuw i8, ptr %1, i64 2336
+  %209 = getelementptr inbounds nuw i8, ptr %1, i64 2368
   %210 = getelementptr inbounds nuw i8, ptr %1, i64 4672
   %211 = getelementptr inbounds nuw i8, ptr %1, i64 1728
   %212 = getelementptr inbounds nuw i8, ptr %1, i64 5056
@@ -667,18 +667,18 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %514 = fcmp oeq double %513, 0.000000e+00
   br i1 %514, label %520, label %515
 
-515:                                              ; preds = %5768, %5810, %5807, %3999, %4290, %512
+515:                                              ; preds = %5825, %5867, %5864, %4012, %4347, %512
   %516 = load i64, ptr %111, align 8, !tbaa !39
   %517 = load i64, ptr %112, align 8, !tbaa !40
   %518 = sub nsw i64 %516, %517
   %519 = icmp slt i64 %518, 16
-  br i1 %519, label %5811, label %276, !llvm.loop !54
+  br i1 %519, label %5868, label %276, !llvm.loop !54
 
 520:                                              ; preds = %508, %509, %279, %276, %512
   %521 = load <8 x i64>, ptr %110, align 64, !tbaa !26
   %522 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %521)
   %523 = icmp eq i64 %522, 0
-  br i1 %523, label %5811, label %524
+  br i1 %523, label %5868, label %524
 
 524:                                              ; preds = %520
   %525 = load <8 x i64>, ptr %133, align 64, !tbaa !26
@@ -4702,2314 +4702,2383 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   br i1 %3998, label %3711, label %3999, !llvm.loop !134
 
 3999:                                             ; preds = %3933, %3458
-  %4000 = phi i64 [ %3589, %3458 ], [ %3997, %3933 ]
-  %4001 = phi <8 x double> [ zeroinitializer, %3458 ], [ %3995, %3933 ]
-  %4002 = tail call double @llvm.vector.reduce.fmax.v8f64(<8 x double> %4001)
+  %4000 = phi <8 x double> [ zeroinitializer, %3458 ], [ %3995, %3933 ]
+  %4001 = phi i64 [ %3589, %3458 ], [ %3997, %3933 ]
+  %4002 = tail call double @llvm.vector.reduce.fmax.v8f64(<8 x double> %4000)
   %4003 = insertelement <8 x double> poison, double %4002, i64 0
   %4004 = shufflevector <8 x double> %4003, <8 x double> poison, <8 x i32> zeroinitializer
   %4005 = load <8 x double>, ptr %173, align 64, !tbaa !26
   %4006 = fadd <8 x double> %4005, splat (double 1.000000e+00)
   store <8 x double> %4006, ptr %173, align 64, !tbaa !26
-  %4007 = load <8 x i64>, ptr %110, align 64, !tbaa !26
-  %4008 = load <8 x double>, ptr %208, align 64, !tbaa !26
-  %4009 = fcmp olt <8 x double> %4004, %4008
-  %4010 = load i64, ptr %209, align 32, !tbaa !24
-  %4011 = sitofp i64 %4010 to double
-  %4012 = insertelement <8 x double> poison, double %4011, i64 0
-  %4013 = shufflevector <8 x double> %4012, <8 x double> poison, <8 x i32> zeroinitializer
-  %4014 = fcmp oge <8 x double> %4006, %4013
-  %4015 = or <8 x i1> %4009, %4014
-  %4016 = select <8 x i1> %4015, <8 x i64> %4007, <8 x i64> zeroinitializer
-  store <8 x i64> %4016, ptr %133, align 64, !tbaa !26
-  %4017 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4016)
-  %4018 = icmp eq i64 %4017, 0
-  br i1 %4018, label %515, label %4019, !llvm.loop !54
+  %4007 = icmp sgt i64 %4001, 0
+  br i1 %4007, label %4008, label %4012
 
-4019:                                             ; preds = %3999
-  %4020 = icmp sgt i64 %4000, 0
-  br i1 %4020, label %4021, label %4023
+4008:                                             ; preds = %3999
+  %4009 = load ptr, ptr %129, align 8, !tbaa !28
+  %4010 = load i64, ptr %119, align 16, !tbaa !21
+  %4011 = add nsw i64 %4010, -1
+  br label %4036
 
-4021:                                             ; preds = %4019
-  %4022 = icmp eq <8 x i64> %4016, zeroinitializer
-  br label %4337
+4012:                                             ; preds = %4062, %3999
+  %4013 = phi <8 x double> [ zeroinitializer, %3999 ], [ %4077, %4062 ]
+  %4014 = load i64, ptr %208, align 32, !tbaa !24
+  %4015 = sitofp i64 %4014 to double
+  %4016 = insertelement <8 x double> poison, double %4015, i64 0
+  %4017 = shufflevector <8 x double> %4016, <8 x double> poison, <8 x i32> zeroinitializer
+  %4018 = fcmp oge <8 x double> %4006, %4017
+  %4019 = tail call double @llvm.vector.reduce.fmax.v8f64(<8 x double> %4013)
+  %4020 = fcmp oeq double %4019, 0.000000e+00
+  %4021 = insertelement <8 x i1> poison, i1 %4020, i64 0
+  %4022 = shufflevector <8 x i1> %4021, <8 x i1> poison, <8 x i32> zeroinitializer
+  %4023 = and <8 x i1> %4022, %4018
+  %4024 = load <8 x i64>, ptr %110, align 64, !tbaa !26
+  %4025 = load <8 x double>, ptr %209, align 64, !tbaa !26
+  %4026 = fcmp olt <8 x double> %4004, %4025
+  %4027 = or <8 x i1> %4026, %4023
+  %4028 = fcmp oge <8 x double> %4006, splat (double 2.000000e+01)
+  %4029 = or <8 x i1> %4028, %4027
+  %4030 = select <8 x i1> %4029, <8 x i64> %4024, <8 x i64> zeroinitializer
+  store <8 x i64> %4030, ptr %133, align 64, !tbaa !26
+  %4031 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4030)
+  %4032 = icmp eq i64 %4031, 0
+  br i1 %4032, label %515, label %4033, !llvm.loop !54
 
-4023:                                             ; preds = %4385, %4019
-  %4024 = phi i64 [ %4000, %4019 ], [ %4391, %4385 ]
-  %4025 = load <8 x double>, ptr %161, align 64, !tbaa !26
-  %4026 = fadd <8 x double> %4025, splat (double 1.000000e+00)
-  %4027 = icmp eq <8 x i64> %4016, zeroinitializer
-  %4028 = select <8 x i1> %4027, <8 x double> %4025, <8 x double> %4026
-  store <8 x double> %4028, ptr %161, align 64, !tbaa !26
-  %4029 = fcmp ogt <8 x double> %4028, splat (double 4.000000e+01)
-  %4030 = select <8 x i1> %4029, <8 x i64> %4016, <8 x i64> zeroinitializer
-  %4031 = xor <8 x i64> %4030, %4016
-  %4032 = load <8 x double>, ptr %127, align 64, !tbaa !26
-  %4033 = fadd <8 x double> %4032, splat (double 1.000000e+00)
-  %4034 = icmp eq <8 x i64> %4030, zeroinitializer
-  %4035 = select <8 x i1> %4034, <8 x double> %4032, <8 x double> %4033
-  store <8 x double> %4035, ptr %127, align 64, !tbaa !26
-  %4036 = load <8 x double>, ptr %199, align 64, !tbaa !26
-  %4037 = load <8 x double>, ptr %210, align 64, !tbaa !26
-  %4038 = fsub <8 x double> %4036, %4037
-  %4039 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %4038)
-  %4040 = load <8 x double>, ptr %211, align 64, !tbaa !26
-  %4041 = fmul <8 x double> %4040, splat (double 1.500000e+00)
-  %4042 = fcmp ogt <8 x double> %4039, %4041
-  %4043 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %4044 = fcmp ogt <8 x double> %4043, splat (double 2.000000e-03)
-  %4045 = load <8 x double>, ptr %175, align 64, !tbaa !26
-  %4046 = fcmp oeq <8 x double> %4045, zeroinitializer
-  %4047 = and <8 x i1> %4042, %4046
-  %4048 = and <8 x i1> %4044, %4047
-  %4049 = fdiv <8 x double> %4040, %4039
-  %4050 = select <8 x i1> %4048, <8 x i64> %4031, <8 x i64> zeroinitializer
-  %4051 = load <8 x double>, ptr %159, align 64, !tbaa !26
-  %4052 = fcmp ogt <8 x double> %4051, %4043
-  %4053 = select <8 x i1> %4052, <8 x double> %4051, <8 x double> %4043
-  %4054 = select <8 x i1> %4048, <8 x double> zeroinitializer, <8 x double> %4053
-  %4055 = icmp eq <8 x i64> %4050, zeroinitializer
-  %4056 = select <8 x i1> %4055, <8 x double> %4051, <8 x double> %4054
-  store <8 x double> %4056, ptr %159, align 64, !tbaa !26
-  %4057 = fcmp ogt <8 x double> %4049, splat (double 5.000000e-02)
-  %4058 = select <8 x i1> %4057, <8 x double> %4049, <8 x double> splat (double 5.000000e-02)
-  %4059 = fcmp olt <8 x double> %4058, splat (double 0x3FEE666666666666)
-  %4060 = select <8 x i1> %4059, <8 x double> %4058, <8 x double> splat (double 0x3FEE666666666666)
-  %4061 = fmul <8 x double> %4043, %4060
-  %4062 = fcmp ogt <8 x double> %4061, splat (double 0x3EB0C6F7A0B5ED8D)
-  %4063 = select <8 x i1> %4062, <8 x double> %4061, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %4064 = load <8 x double>, ptr %139, align 64, !tbaa !26
-  %4065 = select <8 x i1> %4055, <8 x double> %4064, <8 x double> %4063
-  store <8 x double> %4065, ptr %139, align 64, !tbaa !26
-  %4066 = load <8 x double>, ptr %124, align 64, !tbaa !26
-  %4067 = fadd <8 x double> %4066, splat (double 1.000000e+00)
-  %4068 = select <8 x i1> %4055, <8 x double> %4066, <8 x double> %4067
-  store <8 x double> %4068, ptr %124, align 64, !tbaa !26
-  %4069 = xor <8 x i64> %4050, %4031
-  %4070 = icmp sgt i64 %4024, 0
-  br i1 %4070, label %4071, label %4167
+4033:                                             ; preds = %4012
+  br i1 %4007, label %4034, label %4080
 
-4071:                                             ; preds = %4023
-  %4072 = load ptr, ptr %129, align 8, !tbaa !28
-  %4073 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  %4074 = load <8 x double>, ptr %137, align 64, !tbaa !26
-  %4075 = fcmp une <8 x double> %4073, %4074
-  %4076 = fcmp ule <8 x double> %4073, zeroinitializer
-  %4077 = or <8 x i1> %4076, %4075
-  %4078 = fcmp ogt <8 x double> %4043, splat (double 0x3E7AD7F29ABCAF48)
-  %4079 = fcmp ogt <8 x double> %4043, splat (double 1.000000e-05)
-  %4080 = fcmp ogt <8 x double> %4043, splat (double 1.000000e-04)
-  br label %4081
+4034:                                             ; preds = %4033
+  %4035 = icmp eq <8 x i64> %4030, zeroinitializer
+  br label %4394
 
-4081:                                             ; preds = %4071, %4081
-  %4082 = phi i64 [ 0, %4071 ], [ %4165, %4081 ]
-  %4083 = phi <8 x double> [ splat (double 1.000000e+00), %4071 ], [ %4164, %4081 ]
-  %4084 = phi <8 x i64> [ zeroinitializer, %4071 ], [ %4112, %4081 ]
-  %4085 = phi <8 x i64> [ zeroinitializer, %4071 ], [ %4161, %4081 ]
-  %4086 = getelementptr inbounds nuw %struct.Piece, ptr %4072, i64 %4082
-  %4087 = getelementptr inbounds nuw i8, ptr %4086, i64 3072
-  %4088 = load <8 x double>, ptr %4087, align 64, !tbaa !26
-  %4089 = getelementptr inbounds nuw i8, ptr %4086, i64 3968
-  %4090 = load <8 x double>, ptr %4089, align 64, !tbaa !26
-  %4091 = getelementptr inbounds nuw i8, ptr %4086, i64 8320
-  %4092 = load <8 x i64>, ptr %4091, align 64, !tbaa !26
-  %4093 = xor <8 x i64> %4092, splat (i64 -1)
-  %4094 = getelementptr inbounds nuw i8, ptr %4086, i64 896
-  %4095 = load <8 x double>, ptr %4094, align 64, !tbaa !26
-  %4096 = fmul <8 x double> %4095, splat (double 3.000000e-03)
-  %4097 = fcmp ogt <8 x double> %4096, splat (double 0x3E7AD7F29ABCAF48)
-  %4098 = fneg <8 x double> %4096
-  %4099 = select <8 x i1> %4097, <8 x double> %4098, <8 x double> splat (double 0xBE7AD7F29ABCAF48)
-  %4100 = fcmp olt <8 x double> %4088, %4099
-  %4101 = select <8 x i1> %4100, <8 x i1> %4077, <8 x i1> zeroinitializer
-  %4102 = select <8 x i1> %4101, <8 x i64> %4093, <8 x i64> zeroinitializer
-  %4103 = fcmp ole <8 x double> %4090, zeroinitializer
-  %4104 = select <8 x i1> %4103, <8 x i64> %4102, <8 x i64> zeroinitializer
-  %4105 = getelementptr inbounds nuw i8, ptr %4086, i64 832
-  %4106 = load <8 x double>, ptr %4105, align 64, !tbaa !26
-  %4107 = fmul <8 x double> %4106, splat (double -3.000000e-07)
-  %4108 = fcmp olt <8 x double> %4088, %4107
-  %4109 = select <8 x i1> %4078, <8 x i1> %4108, <8 x i1> zeroinitializer
-  %4110 = select <8 x i1> %4109, <8 x i64> %4104, <8 x i64> zeroinitializer
-  %4111 = or <8 x i64> %4110, %4085
-  %4112 = or <8 x i64> %4110, %4084
-  %4113 = fcmp olt <8 x double> %4083, splat (double 3.000000e-01)
-  %4114 = icmp eq <8 x i64> %4110, zeroinitializer
-  %4115 = select <8 x i1> %4114, <8 x i1> splat (i1 true), <8 x i1> %4113
-  %4116 = select <8 x i1> %4115, <8 x double> %4083, <8 x double> splat (double 3.000000e-01)
-  %4117 = xor <8 x i64> %4104, splat (i64 -1)
-  %4118 = and <8 x i64> %4102, %4117
-  %4119 = select <8 x i1> %4079, <8 x i64> %4118, <8 x i64> zeroinitializer
-  %4120 = fsub <8 x double> %4090, %4088
-  %4121 = fdiv <8 x double> %4090, %4120
-  %4122 = or <8 x i64> %4111, %4119
-  %4123 = fcmp olt <8 x double> %4116, %4121
-  %4124 = icmp eq <8 x i64> %4119, zeroinitializer
-  %4125 = select <8 x i1> %4124, <8 x i1> splat (i1 true), <8 x i1> %4123
-  %4126 = select <8 x i1> %4125, <8 x double> %4116, <8 x double> %4121
-  %4127 = getelementptr inbounds nuw i8, ptr %4086, i64 3904
-  %4128 = load <8 x double>, ptr %4127, align 64, !tbaa !26
-  %4129 = getelementptr inbounds nuw i8, ptr %4086, i64 3008
-  %4130 = load <8 x double>, ptr %4129, align 64, !tbaa !26
-  %4131 = getelementptr inbounds nuw i8, ptr %4086, i64 7680
-  %4132 = load <8 x double>, ptr %4131, align 64, !tbaa !26
-  %4133 = fcmp oeq <8 x double> %4132, zeroinitializer
-  %4134 = getelementptr inbounds nuw i8, ptr %4086, i64 1472
-  %4135 = load <8 x double>, ptr %4134, align 64, !tbaa !26
-  %4136 = fmul <8 x double> %4135, splat (double 0x3FEFF7CED916872B)
-  %4137 = fcmp olt <8 x double> %4130, %4136
-  %4138 = and <8 x i1> %4133, %4137
-  %4139 = and <8 x i1> %4080, %4138
-  %4140 = fsub <8 x double> %4128, %4135
-  %4141 = fsub <8 x double> %4128, %4130
-  %4142 = fdiv <8 x double> %4140, %4141
-  %4143 = fcmp uge <8 x double> %4126, %4142
-  %4144 = select <8 x i1> %4139, <8 x i1> %4143, <8 x i1> zeroinitializer
-  %4145 = select <8 x i1> %4144, <8 x double> %4142, <8 x double> %4126
-  %4146 = fcmp oeq <8 x double> %4132, splat (double 1.000000e+00)
-  %4147 = getelementptr inbounds nuw i8, ptr %4086, i64 3264
-  %4148 = load <8 x double>, ptr %4147, align 64, !tbaa !26
-  %4149 = getelementptr inbounds nuw i8, ptr %4086, i64 1600
-  %4150 = load <8 x double>, ptr %4149, align 64, !tbaa !26
-  %4151 = fmul <8 x double> %4150, splat (double 1.000100e+00)
-  %4152 = fcmp ogt <8 x double> %4148, %4151
-  %4153 = and <8 x i1> %4146, %4152
-  %4154 = and <8 x i1> %4080, %4153
-  %4155 = getelementptr inbounds nuw i8, ptr %4086, i64 4160
-  %4156 = load <8 x double>, ptr %4155, align 64, !tbaa !26
-  %4157 = fsub <8 x double> %4150, %4156
-  %4158 = fsub <8 x double> %4148, %4156
-  %4159 = fdiv <8 x double> %4157, %4158
-  %4160 = select <8 x i1> %4153, <8 x i1> %4080, <8 x i1> %4139
-  %4161 = select <8 x i1> %4160, <8 x i64> splat (i64 -1), <8 x i64> %4122
-  %4162 = fcmp uge <8 x double> %4145, %4159
-  %4163 = select <8 x i1> %4154, <8 x i1> %4162, <8 x i1> zeroinitializer
-  %4164 = select <8 x i1> %4163, <8 x double> %4159, <8 x double> %4145
-  %4165 = add nuw nsw i64 %4082, 1
-  %4166 = icmp eq i64 %4165, %4024
-  br i1 %4166, label %4167, label %4081, !llvm.loop !135
+4036:                                             ; preds = %4008, %4062
+  %4037 = phi i64 [ 0, %4008 ], [ %4078, %4062 ]
+  %4038 = phi <8 x double> [ zeroinitializer, %4008 ], [ %4077, %4062 ]
+  %4039 = getelementptr inbounds nuw %struct.Piece, ptr %4009, i64 %4037
+  %4040 = getelementptr inbounds nuw i8, ptr %4039, i64 8512
+  %4041 = load i64, ptr %4040, align 64, !tbaa !31
+  %4042 = icmp sgt i64 %4010, %4041
+  br i1 %4042, label %4051, label %4043
 
-4167:                                             ; preds = %4081, %4023
-  %4168 = phi <8 x i64> [ zeroinitializer, %4023 ], [ %4161, %4081 ]
-  %4169 = phi <8 x i64> [ zeroinitializer, %4023 ], [ %4112, %4081 ]
-  %4170 = phi <8 x double> [ splat (double 1.000000e+00), %4023 ], [ %4164, %4081 ]
-  %4171 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4168)
-  %4172 = icmp eq i64 %4171, 0
-  %4173 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4169)
-  %4174 = icmp eq i64 %4173, 0
-  %4175 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %4170)
-  %4176 = insertelement <8 x double> poison, double %4175, i64 0
-  %4177 = shufflevector <8 x double> %4176, <8 x double> poison, <8 x i32> zeroinitializer
-  %4178 = select i1 %4172, <8 x i64> zeroinitializer, <8 x i64> %4069
-  %4179 = fcmp ogt <8 x double> %4056, %4043
-  %4180 = select <8 x i1> %4179, <8 x double> %4056, <8 x double> %4043
-  %4181 = select i1 %4174, <8 x i1> splat (i1 true), <8 x i1> zeroinitializer
-  %4182 = select <8 x i1> %4181, <8 x double> %4180, <8 x double> zeroinitializer
-  %4183 = icmp eq <8 x i64> %4178, zeroinitializer
-  %4184 = select <8 x i1> %4183, <8 x double> %4056, <8 x double> %4182
-  %4185 = fcmp ogt <8 x double> %4177, splat (double 5.000000e-02)
-  %4186 = select <8 x i1> %4185, <8 x double> %4177, <8 x double> splat (double 5.000000e-02)
-  %4187 = fcmp olt <8 x double> %4186, splat (double 0x3FEE666666666666)
-  %4188 = select <8 x i1> %4187, <8 x double> %4186, <8 x double> splat (double 0x3FEE666666666666)
-  %4189 = fmul <8 x double> %4043, %4188
-  %4190 = fcmp ogt <8 x double> %4189, splat (double 0x3EB0C6F7A0B5ED8D)
-  %4191 = select <8 x i1> %4190, <8 x double> %4189, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %4192 = select <8 x i1> %4183, <8 x double> %4065, <8 x double> %4191
-  %4193 = fadd <8 x double> %4068, splat (double 1.000000e+00)
-  %4194 = select <8 x i1> %4183, <8 x double> %4068, <8 x double> %4193
-  %4195 = xor <8 x i64> %4178, %4069
-  %4196 = load <8 x double>, ptr %141, align 64, !tbaa !26
-  %4197 = fmul <8 x double> %4196, splat (double 5.000000e-01)
-  %4198 = load <8 x double>, ptr %142, align 64, !tbaa !26
-  %4199 = load <8 x i64>, ptr %143, align 64, !tbaa !26
-  %4200 = fneg <8 x double> %4197
-  %4201 = icmp eq <8 x i64> %4199, zeroinitializer
-  %4202 = select <8 x i1> %4201, <8 x double> %4200, <8 x double> %4197
-  %4203 = fadd <8 x double> %4198, %4202
-  %4204 = load <8 x double>, ptr %144, align 64, !tbaa !26
-  %4205 = fsub <8 x double> %4204, %4203
-  %4206 = load <8 x double>, ptr %165, align 64, !tbaa !26
-  %4207 = fsub <8 x double> %4206, %4203
-  %4208 = fneg <8 x double> %4205
-  %4209 = select <8 x i1> %4201, <8 x double> %4208, <8 x double> %4205
-  %4210 = fneg <8 x double> %4207
-  %4211 = select <8 x i1> %4201, <8 x double> %4210, <8 x double> %4207
-  %4212 = load <8 x double>, ptr %154, align 64, !tbaa !26
-  %4213 = fcmp oeq <8 x double> %4212, zeroinitializer
-  %4214 = load <8 x double>, ptr %155, align 64, !tbaa !26
-  %4215 = fcmp oeq <8 x double> %4214, zeroinitializer
-  %4216 = and <8 x i1> %4213, %4215
-  %4217 = fcmp olt <8 x double> %4209, splat (double -4.000000e-03)
-  %4218 = and <8 x i1> %4216, %4217
-  %4219 = fcmp ogt <8 x double> %4211, splat (double 4.000000e-03)
-  %4220 = and <8 x i1> %4219, %4218
-  %4221 = and <8 x i1> %4044, %4220
-  %4222 = fsub <8 x double> %4209, %4211
-  %4223 = fdiv <8 x double> %4209, %4222
-  %4224 = select <8 x i1> %4221, <8 x i64> %4195, <8 x i64> zeroinitializer
-  %4225 = fcmp ogt <8 x double> %4184, %4043
-  %4226 = icmp eq <8 x i64> %4224, zeroinitializer
-  %4227 = select <8 x i1> %4226, <8 x i1> splat (i1 true), <8 x i1> %4225
-  %4228 = select <8 x i1> %4227, <8 x double> %4184, <8 x double> %4043
-  store <8 x double> %4228, ptr %159, align 64, !tbaa !26
-  %4229 = fcmp ogt <8 x double> %4223, splat (double 5.000000e-02)
-  %4230 = select <8 x i1> %4229, <8 x double> %4223, <8 x double> splat (double 5.000000e-02)
-  %4231 = fcmp olt <8 x double> %4230, splat (double 0x3FEE666666666666)
-  %4232 = select <8 x i1> %4231, <8 x double> %4230, <8 x double> splat (double 0x3FEE666666666666)
-  %4233 = fmul <8 x double> %4043, %4232
-  %4234 = fcmp ogt <8 x double> %4233, splat (double 0x3EB0C6F7A0B5ED8D)
-  %4235 = select <8 x i1> %4234, <8 x double> %4233, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %4236 = select <8 x i1> %4226, <8 x double> %4192, <8 x double> %4235
-  store <8 x double> %4236, ptr %139, align 64, !tbaa !26
-  %4237 = fadd <8 x double> %4194, splat (double 1.000000e+00)
-  %4238 = select <8 x i1> %4226, <8 x double> %4194, <8 x double> %4237
-  store <8 x double> %4238, ptr %124, align 64, !tbaa !26
-  %4239 = xor <8 x i64> %4224, %4195
-  %4240 = load <8 x double>, ptr %212, align 64, !tbaa !26
-  %4241 = load <8 x double>, ptr %187, align 64, !tbaa !26
-  %4242 = load <8 x double>, ptr %178, align 64, !tbaa !26
-  %4243 = fsub <8 x double> %4241, %4242
-  %4244 = load <8 x double>, ptr %213, align 64, !tbaa !26
-  %4245 = fcmp une <8 x double> %4244, splat (double 1.000000e+00)
-  %4246 = load <8 x double>, ptr %214, align 64, !tbaa !26
-  %4247 = fsub <8 x double> %4204, %4246
-  %4248 = select <8 x i1> %4245, <8 x double> splat (double -1.000000e+00), <8 x double> %4247
-  %4249 = fcmp une <8 x double> %4244, splat (double 2.000000e+00)
-  %4250 = fsub <8 x double> %4240, %4246
-  %4251 = select <8 x i1> %4249, <8 x double> %4248, <8 x double> %4250
-  %4252 = fcmp une <8 x double> %4244, splat (double 3.000000e+00)
-  %4253 = fsub <8 x double> %4243, %4246
-  %4254 = select <8 x i1> %4252, <8 x double> %4251, <8 x double> %4253
-  %4255 = fcmp une <8 x double> %4244, splat (double 4.000000e+00)
-  %4256 = fsub <8 x double> %4246, %4243
-  %4257 = select <8 x i1> %4255, <8 x double> %4254, <8 x double> %4256
-  br i1 %4070, label %4258, label %4290
+4043:                                             ; preds = %4036
+  %4044 = getelementptr inbounds nuw i8, ptr %4039, i64 8608
+  %4045 = load ptr, ptr %4044, align 32, !tbaa !72
+  %4046 = getelementptr inbounds <8 x double>, ptr %4045, i64 %4011
+  %4047 = load <8 x double>, ptr %4046, align 64, !tbaa !26
+  %4048 = getelementptr inbounds nuw i8, ptr %4039, i64 1536
+  %4049 = load <8 x double>, ptr %4048, align 64, !tbaa !26
+  %4050 = fmul <8 x double> %4047, %4049
+  br label %4062
 
-4258:                                             ; preds = %4167
-  %4259 = load ptr, ptr %129, align 8, !tbaa !28
-  %4260 = and i64 %4024, 1
-  %4261 = icmp eq i64 %4024, 1
-  br i1 %4261, label %4280, label %4262
+4051:                                             ; preds = %4036
+  %4052 = getelementptr inbounds nuw i8, ptr %4039, i64 3776
+  %4053 = load <8 x double>, ptr %4052, align 64, !tbaa !26
+  %4054 = getelementptr inbounds nuw i8, ptr %4039, i64 1536
+  %4055 = load <8 x double>, ptr %4054, align 64, !tbaa !26
+  %4056 = getelementptr inbounds nuw i8, ptr %4039, i64 8608
+  %4057 = load ptr, ptr %4056, align 32, !tbaa !72
+  %4058 = getelementptr inbounds <8 x double>, ptr %4057, i64 %4011
+  %4059 = load <8 x double>, ptr %4058, align 64, !tbaa !26
+  %4060 = fsub <8 x double> %4053, %4055
+  %4061 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4059, <8 x double> %4060, <8 x double> %4055)
+  br label %4062
 
-4262:                                             ; preds = %4258
-  %4263 = and i64 %4024, 9223372036854775806
-  br label %4264
+4062:                                             ; preds = %4043, %4051
+  %4063 = phi <8 x double> [ %4050, %4043 ], [ %4061, %4051 ]
+  %4064 = getelementptr inbounds nuw i8, ptr %4039, i64 8320
+  %4065 = load <8 x i64>, ptr %4064, align 64, !tbaa !26
+  %4066 = getelementptr inbounds nuw i8, ptr %4039, i64 7680
+  %4067 = load <8 x double>, ptr %4066, align 64, !tbaa !26
+  %4068 = fcmp une <8 x double> %4067, zeroinitializer
+  %4069 = getelementptr inbounds nuw i8, ptr %4039, i64 3008
+  %4070 = load <8 x double>, ptr %4069, align 64, !tbaa !26
+  %4071 = fcmp uge <8 x double> %4070, %4063
+  %4072 = select <8 x i1> %4071, <8 x i1> splat (i1 true), <8 x i1> %4068
+  %4073 = icmp eq <8 x i64> %4065, zeroinitializer
+  %4074 = select <8 x i1> %4072, <8 x i1> splat (i1 true), <8 x i1> %4073
+  %4075 = select <8 x i1> %4074, <8 x double> zeroinitializer, <8 x double> splat (double 1.000000e+00)
+  %4076 = fcmp ogt <8 x double> %4038, %4075
+  %4077 = select <8 x i1> %4076, <8 x double> %4038, <8 x double> %4075
+  %4078 = add nuw nsw i64 %4037, 1
+  %4079 = icmp eq i64 %4078, %4001
+  br i1 %4079, label %4012, label %4036, !llvm.loop !135
 
-4264:                                             ; preds = %4264, %4262
-  %4265 = phi i64 [ 0, %4262 ], [ %4277, %4264 ]
-  %4266 = phi <8 x double> [ splat (double 1.000000e+09), %4262 ], [ %4276, %4264 ]
-  %4267 = phi i64 [ 0, %4262 ], [ %4278, %4264 ]
-  %4268 = getelementptr inbounds nuw %struct.Piece, ptr %4259, i64 %4265, i32 35
-  %4269 = load <8 x double>, ptr %4268, align 64, !tbaa !26
-  %4270 = fcmp olt <8 x double> %4266, %4269
-  %4271 = select <8 x i1> %4270, <8 x double> %4266, <8 x double> %4269
-  %4272 = or disjoint i64 %4265, 1
-  %4273 = getelementptr inbounds nuw %struct.Piece, ptr %4259, i64 %4272, i32 35
-  %4274 = load <8 x double>, ptr %4273, align 64, !tbaa !26
-  %4275 = fcmp olt <8 x double> %4271, %4274
-  %4276 = select <8 x i1> %4275, <8 x double> %4271, <8 x double> %4274
-  %4277 = add nuw nsw i64 %4265, 2
-  %4278 = add i64 %4267, 2
-  %4279 = icmp eq i64 %4278, %4263
-  br i1 %4279, label %4280, label %4264, !llvm.loop !136
+4080:                                             ; preds = %4442, %4033
+  %4081 = phi i64 [ %4001, %4033 ], [ %4448, %4442 ]
+  %4082 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %4083 = fadd <8 x double> %4082, splat (double 1.000000e+00)
+  %4084 = icmp eq <8 x i64> %4030, zeroinitializer
+  %4085 = select <8 x i1> %4084, <8 x double> %4082, <8 x double> %4083
+  store <8 x double> %4085, ptr %161, align 64, !tbaa !26
+  %4086 = fcmp ogt <8 x double> %4085, splat (double 4.000000e+01)
+  %4087 = select <8 x i1> %4086, <8 x i64> %4030, <8 x i64> zeroinitializer
+  %4088 = xor <8 x i64> %4087, %4030
+  %4089 = load <8 x double>, ptr %127, align 64, !tbaa !26
+  %4090 = fadd <8 x double> %4089, splat (double 1.000000e+00)
+  %4091 = icmp eq <8 x i64> %4087, zeroinitializer
+  %4092 = select <8 x i1> %4091, <8 x double> %4089, <8 x double> %4090
+  store <8 x double> %4092, ptr %127, align 64, !tbaa !26
+  %4093 = load <8 x double>, ptr %199, align 64, !tbaa !26
+  %4094 = load <8 x double>, ptr %210, align 64, !tbaa !26
+  %4095 = fsub <8 x double> %4093, %4094
+  %4096 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %4095)
+  %4097 = load <8 x double>, ptr %211, align 64, !tbaa !26
+  %4098 = fmul <8 x double> %4097, splat (double 1.500000e+00)
+  %4099 = fcmp ogt <8 x double> %4096, %4098
+  %4100 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %4101 = fcmp ogt <8 x double> %4100, splat (double 2.000000e-03)
+  %4102 = load <8 x double>, ptr %175, align 64, !tbaa !26
+  %4103 = fcmp oeq <8 x double> %4102, zeroinitializer
+  %4104 = and <8 x i1> %4099, %4103
+  %4105 = and <8 x i1> %4101, %4104
+  %4106 = fdiv <8 x double> %4097, %4096
+  %4107 = select <8 x i1> %4105, <8 x i64> %4088, <8 x i64> zeroinitializer
+  %4108 = load <8 x double>, ptr %159, align 64, !tbaa !26
+  %4109 = fcmp ogt <8 x double> %4108, %4100
+  %4110 = select <8 x i1> %4109, <8 x double> %4108, <8 x double> %4100
+  %4111 = select <8 x i1> %4105, <8 x double> zeroinitializer, <8 x double> %4110
+  %4112 = icmp eq <8 x i64> %4107, zeroinitializer
+  %4113 = select <8 x i1> %4112, <8 x double> %4108, <8 x double> %4111
+  store <8 x double> %4113, ptr %159, align 64, !tbaa !26
+  %4114 = fcmp ogt <8 x double> %4106, splat (double 5.000000e-02)
+  %4115 = select <8 x i1> %4114, <8 x double> %4106, <8 x double> splat (double 5.000000e-02)
+  %4116 = fcmp olt <8 x double> %4115, splat (double 0x3FEE666666666666)
+  %4117 = select <8 x i1> %4116, <8 x double> %4115, <8 x double> splat (double 0x3FEE666666666666)
+  %4118 = fmul <8 x double> %4100, %4117
+  %4119 = fcmp ogt <8 x double> %4118, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4120 = select <8 x i1> %4119, <8 x double> %4118, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4121 = load <8 x double>, ptr %139, align 64, !tbaa !26
+  %4122 = select <8 x i1> %4112, <8 x double> %4121, <8 x double> %4120
+  store <8 x double> %4122, ptr %139, align 64, !tbaa !26
+  %4123 = load <8 x double>, ptr %124, align 64, !tbaa !26
+  %4124 = fadd <8 x double> %4123, splat (double 1.000000e+00)
+  %4125 = select <8 x i1> %4112, <8 x double> %4123, <8 x double> %4124
+  store <8 x double> %4125, ptr %124, align 64, !tbaa !26
+  %4126 = xor <8 x i64> %4107, %4088
+  %4127 = icmp sgt i64 %4081, 0
+  br i1 %4127, label %4128, label %4224
 
-4280:                                             ; preds = %4264, %4258
-  %4281 = phi <8 x double> [ poison, %4258 ], [ %4276, %4264 ]
-  %4282 = phi i64 [ 0, %4258 ], [ %4277, %4264 ]
-  %4283 = phi <8 x double> [ splat (double 1.000000e+09), %4258 ], [ %4276, %4264 ]
-  %4284 = icmp eq i64 %4260, 0
-  br i1 %4284, label %4290, label %4285
+4128:                                             ; preds = %4080
+  %4129 = load ptr, ptr %129, align 8, !tbaa !28
+  %4130 = load <8 x double>, ptr %136, align 64, !tbaa !26
+  %4131 = load <8 x double>, ptr %137, align 64, !tbaa !26
+  %4132 = fcmp une <8 x double> %4130, %4131
+  %4133 = fcmp ule <8 x double> %4130, zeroinitializer
+  %4134 = or <8 x i1> %4133, %4132
+  %4135 = fcmp ogt <8 x double> %4100, splat (double 0x3E7AD7F29ABCAF48)
+  %4136 = fcmp ogt <8 x double> %4100, splat (double 1.000000e-05)
+  %4137 = fcmp ogt <8 x double> %4100, splat (double 1.000000e-04)
+  br label %4138
 
-4285:                                             ; preds = %4280
-  %4286 = getelementptr inbounds nuw %struct.Piece, ptr %4259, i64 %4282, i32 35
-  %4287 = load <8 x double>, ptr %4286, align 64, !tbaa !26
-  %4288 = fcmp olt <8 x double> %4283, %4287
-  %4289 = select <8 x i1> %4288, <8 x double> %4283, <8 x double> %4287
-  br label %4290
+4138:                                             ; preds = %4128, %4138
+  %4139 = phi i64 [ 0, %4128 ], [ %4222, %4138 ]
+  %4140 = phi <8 x double> [ splat (double 1.000000e+00), %4128 ], [ %4221, %4138 ]
+  %4141 = phi <8 x i64> [ zeroinitializer, %4128 ], [ %4169, %4138 ]
+  %4142 = phi <8 x i64> [ zeroinitializer, %4128 ], [ %4218, %4138 ]
+  %4143 = getelementptr inbounds nuw %struct.Piece, ptr %4129, i64 %4139
+  %4144 = getelementptr inbounds nuw i8, ptr %4143, i64 3072
+  %4145 = load <8 x double>, ptr %4144, align 64, !tbaa !26
+  %4146 = getelementptr inbounds nuw i8, ptr %4143, i64 3968
+  %4147 = load <8 x double>, ptr %4146, align 64, !tbaa !26
+  %4148 = getelementptr inbounds nuw i8, ptr %4143, i64 8320
+  %4149 = load <8 x i64>, ptr %4148, align 64, !tbaa !26
+  %4150 = xor <8 x i64> %4149, splat (i64 -1)
+  %4151 = getelementptr inbounds nuw i8, ptr %4143, i64 896
+  %4152 = load <8 x double>, ptr %4151, align 64, !tbaa !26
+  %4153 = fmul <8 x double> %4152, splat (double 3.000000e-03)
+  %4154 = fcmp ogt <8 x double> %4153, splat (double 0x3E7AD7F29ABCAF48)
+  %4155 = fneg <8 x double> %4153
+  %4156 = select <8 x i1> %4154, <8 x double> %4155, <8 x double> splat (double 0xBE7AD7F29ABCAF48)
+  %4157 = fcmp olt <8 x double> %4145, %4156
+  %4158 = select <8 x i1> %4157, <8 x i1> %4134, <8 x i1> zeroinitializer
+  %4159 = select <8 x i1> %4158, <8 x i64> %4150, <8 x i64> zeroinitializer
+  %4160 = fcmp ole <8 x double> %4147, zeroinitializer
+  %4161 = select <8 x i1> %4160, <8 x i64> %4159, <8 x i64> zeroinitializer
+  %4162 = getelementptr inbounds nuw i8, ptr %4143, i64 832
+  %4163 = load <8 x double>, ptr %4162, align 64, !tbaa !26
+  %4164 = fmul <8 x double> %4163, splat (double -3.000000e-07)
+  %4165 = fcmp olt <8 x double> %4145, %4164
+  %4166 = select <8 x i1> %4135, <8 x i1> %4165, <8 x i1> zeroinitializer
+  %4167 = select <8 x i1> %4166, <8 x i64> %4161, <8 x i64> zeroinitializer
+  %4168 = or <8 x i64> %4167, %4142
+  %4169 = or <8 x i64> %4167, %4141
+  %4170 = fcmp olt <8 x double> %4140, splat (double 3.000000e-01)
+  %4171 = icmp eq <8 x i64> %4167, zeroinitializer
+  %4172 = select <8 x i1> %4171, <8 x i1> splat (i1 true), <8 x i1> %4170
+  %4173 = select <8 x i1> %4172, <8 x double> %4140, <8 x double> splat (double 3.000000e-01)
+  %4174 = xor <8 x i64> %4161, splat (i64 -1)
+  %4175 = and <8 x i64> %4159, %4174
+  %4176 = select <8 x i1> %4136, <8 x i64> %4175, <8 x i64> zeroinitializer
+  %4177 = fsub <8 x double> %4147, %4145
+  %4178 = fdiv <8 x double> %4147, %4177
+  %4179 = or <8 x i64> %4168, %4176
+  %4180 = fcmp olt <8 x double> %4173, %4178
+  %4181 = icmp eq <8 x i64> %4176, zeroinitializer
+  %4182 = select <8 x i1> %4181, <8 x i1> splat (i1 true), <8 x i1> %4180
+  %4183 = select <8 x i1> %4182, <8 x double> %4173, <8 x double> %4178
+  %4184 = getelementptr inbounds nuw i8, ptr %4143, i64 3904
+  %4185 = load <8 x double>, ptr %4184, align 64, !tbaa !26
+  %4186 = getelementptr inbounds nuw i8, ptr %4143, i64 3008
+  %4187 = load <8 x double>, ptr %4186, align 64, !tbaa !26
+  %4188 = getelementptr inbounds nuw i8, ptr %4143, i64 7680
+  %4189 = load <8 x double>, ptr %4188, align 64, !tbaa !26
+  %4190 = fcmp oeq <8 x double> %4189, zeroinitializer
+  %4191 = getelementptr inbounds nuw i8, ptr %4143, i64 1472
+  %4192 = load <8 x double>, ptr %4191, align 64, !tbaa !26
+  %4193 = fmul <8 x double> %4192, splat (double 0x3FEFF7CED916872B)
+  %4194 = fcmp olt <8 x double> %4187, %4193
+  %4195 = and <8 x i1> %4190, %4194
+  %4196 = and <8 x i1> %4137, %4195
+  %4197 = fsub <8 x double> %4185, %4192
+  %4198 = fsub <8 x double> %4185, %4187
+  %4199 = fdiv <8 x double> %4197, %4198
+  %4200 = fcmp uge <8 x double> %4183, %4199
+  %4201 = select <8 x i1> %4196, <8 x i1> %4200, <8 x i1> zeroinitializer
+  %4202 = select <8 x i1> %4201, <8 x double> %4199, <8 x double> %4183
+  %4203 = fcmp oeq <8 x double> %4189, splat (double 1.000000e+00)
+  %4204 = getelementptr inbounds nuw i8, ptr %4143, i64 3264
+  %4205 = load <8 x double>, ptr %4204, align 64, !tbaa !26
+  %4206 = getelementptr inbounds nuw i8, ptr %4143, i64 1600
+  %4207 = load <8 x double>, ptr %4206, align 64, !tbaa !26
+  %4208 = fmul <8 x double> %4207, splat (double 1.000100e+00)
+  %4209 = fcmp ogt <8 x double> %4205, %4208
+  %4210 = and <8 x i1> %4203, %4209
+  %4211 = and <8 x i1> %4137, %4210
+  %4212 = getelementptr inbounds nuw i8, ptr %4143, i64 4160
+  %4213 = load <8 x double>, ptr %4212, align 64, !tbaa !26
+  %4214 = fsub <8 x double> %4207, %4213
+  %4215 = fsub <8 x double> %4205, %4213
+  %4216 = fdiv <8 x double> %4214, %4215
+  %4217 = select <8 x i1> %4210, <8 x i1> %4137, <8 x i1> %4196
+  %4218 = select <8 x i1> %4217, <8 x i64> splat (i64 -1), <8 x i64> %4179
+  %4219 = fcmp uge <8 x double> %4202, %4216
+  %4220 = select <8 x i1> %4211, <8 x i1> %4219, <8 x i1> zeroinitializer
+  %4221 = select <8 x i1> %4220, <8 x double> %4216, <8 x double> %4202
+  %4222 = add nuw nsw i64 %4139, 1
+  %4223 = icmp eq i64 %4222, %4081
+  br i1 %4223, label %4224, label %4138, !llvm.loop !136
 
-4290:                                             ; preds = %4285, %4280, %4167
-  %4291 = phi <8 x double> [ splat (double 1.000000e+09), %4167 ], [ %4281, %4280 ], [ %4289, %4285 ]
-  %4292 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %4291)
-  %4293 = insertelement <8 x double> poison, double %4292, i64 0
-  %4294 = shufflevector <8 x double> %4293, <8 x double> poison, <8 x i32> zeroinitializer
-  %4295 = load <8 x double>, ptr %179, align 64, !tbaa !26
-  %4296 = fsub <8 x double> %4295, %4242
-  %4297 = fsub <8 x double> %4206, %4246
-  %4298 = select <8 x i1> %4245, <8 x double> splat (double -1.000000e+00), <8 x double> %4297
-  %4299 = fsub <8 x double> %4294, %4246
-  %4300 = select <8 x i1> %4249, <8 x double> %4298, <8 x double> %4299
-  %4301 = fsub <8 x double> %4296, %4246
-  %4302 = select <8 x i1> %4252, <8 x double> %4300, <8 x double> %4301
-  %4303 = fsub <8 x double> %4246, %4296
-  %4304 = select <8 x i1> %4255, <8 x double> %4302, <8 x double> %4303
-  %4305 = fcmp une <8 x double> %4244, zeroinitializer
-  %4306 = fcmp oge <8 x double> %4043, splat (double 5.000000e-02)
-  %4307 = and <8 x i1> %4306, %4305
-  %4308 = fcmp olt <8 x double> %4257, zeroinitializer
-  %4309 = and <8 x i1> %4307, %4308
-  %4310 = fsub <8 x double> %4304, %4257
-  %4311 = fmul <8 x double> %4310, splat (double 2.000000e-02)
-  %4312 = fcmp ogt <8 x double> %4304, %4311
-  %4313 = and <8 x i1> %4309, %4312
-  %4314 = fsub <8 x double> %4257, %4304
-  %4315 = fdiv <8 x double> %4257, %4314
-  %4316 = fcmp olt <8 x double> %4315, splat (double 0x3FEE666666666666)
-  %4317 = and <8 x i1> %4316, %4313
-  %4318 = select <8 x i1> %4317, <8 x i64> %4239, <8 x i64> zeroinitializer
-  %4319 = fcmp ogt <8 x double> %4228, %4043
-  %4320 = icmp eq <8 x i64> %4318, zeroinitializer
-  %4321 = select <8 x i1> %4320, <8 x i1> splat (i1 true), <8 x i1> %4319
-  %4322 = select <8 x i1> %4321, <8 x double> %4228, <8 x double> %4043
-  store <8 x double> %4322, ptr %159, align 64, !tbaa !26
-  %4323 = fcmp ogt <8 x double> %4315, splat (double 5.000000e-02)
-  %4324 = select <8 x i1> %4323, <8 x double> %4315, <8 x double> splat (double 5.000000e-02)
-  %4325 = fcmp olt <8 x double> %4324, splat (double 0x3FEE666666666666)
-  %4326 = select <8 x i1> %4325, <8 x double> %4324, <8 x double> splat (double 0x3FEE666666666666)
-  %4327 = fmul <8 x double> %4043, %4326
-  %4328 = fcmp ogt <8 x double> %4327, splat (double 0x3EB0C6F7A0B5ED8D)
-  %4329 = select <8 x i1> %4328, <8 x double> %4327, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %4330 = select <8 x i1> %4320, <8 x double> %4236, <8 x double> %4329
-  store <8 x double> %4330, ptr %139, align 64, !tbaa !26
-  %4331 = fadd <8 x double> %4238, splat (double 1.000000e+00)
-  %4332 = select <8 x i1> %4320, <8 x double> %4238, <8 x double> %4331
-  store <8 x double> %4332, ptr %124, align 64, !tbaa !26
-  %4333 = xor <8 x i64> %4318, %4239
-  %4334 = or <8 x i64> %4333, %4030
-  %4335 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4334)
-  %4336 = icmp eq i64 %4335, 0
-  br i1 %4336, label %515, label %4393
+4224:                                             ; preds = %4138, %4080
+  %4225 = phi <8 x i64> [ zeroinitializer, %4080 ], [ %4218, %4138 ]
+  %4226 = phi <8 x i64> [ zeroinitializer, %4080 ], [ %4169, %4138 ]
+  %4227 = phi <8 x double> [ splat (double 1.000000e+00), %4080 ], [ %4221, %4138 ]
+  %4228 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4225)
+  %4229 = icmp eq i64 %4228, 0
+  %4230 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4226)
+  %4231 = icmp eq i64 %4230, 0
+  %4232 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %4227)
+  %4233 = insertelement <8 x double> poison, double %4232, i64 0
+  %4234 = shufflevector <8 x double> %4233, <8 x double> poison, <8 x i32> zeroinitializer
+  %4235 = select i1 %4229, <8 x i64> zeroinitializer, <8 x i64> %4126
+  %4236 = fcmp ogt <8 x double> %4113, %4100
+  %4237 = select <8 x i1> %4236, <8 x double> %4113, <8 x double> %4100
+  %4238 = select i1 %4231, <8 x i1> splat (i1 true), <8 x i1> zeroinitializer
+  %4239 = select <8 x i1> %4238, <8 x double> %4237, <8 x double> zeroinitializer
+  %4240 = icmp eq <8 x i64> %4235, zeroinitializer
+  %4241 = select <8 x i1> %4240, <8 x double> %4113, <8 x double> %4239
+  %4242 = fcmp ogt <8 x double> %4234, splat (double 5.000000e-02)
+  %4243 = select <8 x i1> %4242, <8 x double> %4234, <8 x double> splat (double 5.000000e-02)
+  %4244 = fcmp olt <8 x double> %4243, splat (double 0x3FEE666666666666)
+  %4245 = select <8 x i1> %4244, <8 x double> %4243, <8 x double> splat (double 0x3FEE666666666666)
+  %4246 = fmul <8 x double> %4100, %4245
+  %4247 = fcmp ogt <8 x double> %4246, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4248 = select <8 x i1> %4247, <8 x double> %4246, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4249 = select <8 x i1> %4240, <8 x double> %4122, <8 x double> %4248
+  %4250 = fadd <8 x double> %4125, splat (double 1.000000e+00)
+  %4251 = select <8 x i1> %4240, <8 x double> %4125, <8 x double> %4250
+  %4252 = xor <8 x i64> %4235, %4126
+  %4253 = load <8 x double>, ptr %141, align 64, !tbaa !26
+  %4254 = fmul <8 x double> %4253, splat (double 5.000000e-01)
+  %4255 = load <8 x double>, ptr %142, align 64, !tbaa !26
+  %4256 = load <8 x i64>, ptr %143, align 64, !tbaa !26
+  %4257 = fneg <8 x double> %4254
+  %4258 = icmp eq <8 x i64> %4256, zeroinitializer
+  %4259 = select <8 x i1> %4258, <8 x double> %4257, <8 x double> %4254
+  %4260 = fadd <8 x double> %4255, %4259
+  %4261 = load <8 x double>, ptr %144, align 64, !tbaa !26
+  %4262 = fsub <8 x double> %4261, %4260
+  %4263 = load <8 x double>, ptr %165, align 64, !tbaa !26
+  %4264 = fsub <8 x double> %4263, %4260
+  %4265 = fneg <8 x double> %4262
+  %4266 = select <8 x i1> %4258, <8 x double> %4265, <8 x double> %4262
+  %4267 = fneg <8 x double> %4264
+  %4268 = select <8 x i1> %4258, <8 x double> %4267, <8 x double> %4264
+  %4269 = load <8 x double>, ptr %154, align 64, !tbaa !26
+  %4270 = fcmp oeq <8 x double> %4269, zeroinitializer
+  %4271 = load <8 x double>, ptr %155, align 64, !tbaa !26
+  %4272 = fcmp oeq <8 x double> %4271, zeroinitializer
+  %4273 = and <8 x i1> %4270, %4272
+  %4274 = fcmp olt <8 x double> %4266, splat (double -4.000000e-03)
+  %4275 = and <8 x i1> %4273, %4274
+  %4276 = fcmp ogt <8 x double> %4268, splat (double 4.000000e-03)
+  %4277 = and <8 x i1> %4276, %4275
+  %4278 = and <8 x i1> %4101, %4277
+  %4279 = fsub <8 x double> %4266, %4268
+  %4280 = fdiv <8 x double> %4266, %4279
+  %4281 = select <8 x i1> %4278, <8 x i64> %4252, <8 x i64> zeroinitializer
+  %4282 = fcmp ogt <8 x double> %4241, %4100
+  %4283 = icmp eq <8 x i64> %4281, zeroinitializer
+  %4284 = select <8 x i1> %4283, <8 x i1> splat (i1 true), <8 x i1> %4282
+  %4285 = select <8 x i1> %4284, <8 x double> %4241, <8 x double> %4100
+  store <8 x double> %4285, ptr %159, align 64, !tbaa !26
+  %4286 = fcmp ogt <8 x double> %4280, splat (double 5.000000e-02)
+  %4287 = select <8 x i1> %4286, <8 x double> %4280, <8 x double> splat (double 5.000000e-02)
+  %4288 = fcmp olt <8 x double> %4287, splat (double 0x3FEE666666666666)
+  %4289 = select <8 x i1> %4288, <8 x double> %4287, <8 x double> splat (double 0x3FEE666666666666)
+  %4290 = fmul <8 x double> %4100, %4289
+  %4291 = fcmp ogt <8 x double> %4290, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4292 = select <8 x i1> %4291, <8 x double> %4290, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4293 = select <8 x i1> %4283, <8 x double> %4249, <8 x double> %4292
+  store <8 x double> %4293, ptr %139, align 64, !tbaa !26
+  %4294 = fadd <8 x double> %4251, splat (double 1.000000e+00)
+  %4295 = select <8 x i1> %4283, <8 x double> %4251, <8 x double> %4294
+  store <8 x double> %4295, ptr %124, align 64, !tbaa !26
+  %4296 = xor <8 x i64> %4281, %4252
+  %4297 = load <8 x double>, ptr %212, align 64, !tbaa !26
+  %4298 = load <8 x double>, ptr %187, align 64, !tbaa !26
+  %4299 = load <8 x double>, ptr %178, align 64, !tbaa !26
+  %4300 = fsub <8 x double> %4298, %4299
+  %4301 = load <8 x double>, ptr %213, align 64, !tbaa !26
+  %4302 = fcmp une <8 x double> %4301, splat (double 1.000000e+00)
+  %4303 = load <8 x double>, ptr %214, align 64, !tbaa !26
+  %4304 = fsub <8 x double> %4261, %4303
+  %4305 = select <8 x i1> %4302, <8 x double> splat (double -1.000000e+00), <8 x double> %4304
+  %4306 = fcmp une <8 x double> %4301, splat (double 2.000000e+00)
+  %4307 = fsub <8 x double> %4297, %4303
+  %4308 = select <8 x i1> %4306, <8 x double> %4305, <8 x double> %4307
+  %4309 = fcmp une <8 x double> %4301, splat (double 3.000000e+00)
+  %4310 = fsub <8 x double> %4300, %4303
+  %4311 = select <8 x i1> %4309, <8 x double> %4308, <8 x double> %4310
+  %4312 = fcmp une <8 x double> %4301, splat (double 4.000000e+00)
+  %4313 = fsub <8 x double> %4303, %4300
+  %4314 = select <8 x i1> %4312, <8 x double> %4311, <8 x double> %4313
+  br i1 %4127, label %4315, label %4347
 
-4337:                                             ; preds = %4021, %4385
-  %4338 = phi i64 [ 0, %4021 ], [ %4390, %4385 ]
-  %4339 = load ptr, ptr %129, align 8, !tbaa !28
-  %4340 = getelementptr inbounds nuw %struct.Piece, ptr %4339, i64 %4338
-  %4341 = getelementptr inbounds nuw i8, ptr %4340, i64 8520
-  %4342 = load ptr, ptr %4341, align 8, !tbaa !57
-  %4343 = load <8 x double>, ptr %4342, align 64, !tbaa !26
-  %4344 = getelementptr inbounds nuw i8, ptr %4340, i64 1344
-  %4345 = load <8 x double>, ptr %4344, align 64, !tbaa !26
-  %4346 = getelementptr inbounds nuw i8, ptr %4342, i64 64
-  %4347 = load <8 x double>, ptr %4346, align 64, !tbaa !26
-  %4348 = fsub <8 x double> %4347, %4343
-  %4349 = fneg <8 x double> %4345
-  %4350 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4349, <8 x double> %4348, <8 x double> %4343)
-  %4351 = getelementptr inbounds nuw i8, ptr %4340, i64 8512
-  %4352 = load i64, ptr %4351, align 64, !tbaa !31
-  %4353 = icmp eq i64 %4352, 0
-  br i1 %4353, label %4385, label %4354
+4315:                                             ; preds = %4224
+  %4316 = load ptr, ptr %129, align 8, !tbaa !28
+  %4317 = and i64 %4081, 1
+  %4318 = icmp eq i64 %4081, 1
+  br i1 %4318, label %4337, label %4319
 
-4354:                                             ; preds = %4337
-  %4355 = getelementptr <8 x double>, ptr %4342, i64 %4352
-  %4356 = getelementptr i8, ptr %4355, i64 -64
-  %4357 = load <8 x double>, ptr %4356, align 64, !tbaa !26
-  %4358 = load <8 x double>, ptr %4355, align 64, !tbaa !26
-  %4359 = getelementptr inbounds nuw i8, ptr %4340, i64 2880
-  %4360 = load <8 x double>, ptr %4359, align 64, !tbaa !26
-  %4361 = getelementptr inbounds nuw i8, ptr %4340, i64 2944
-  %4362 = load <8 x double>, ptr %4361, align 64, !tbaa !26
-  %4363 = getelementptr inbounds nuw i8, ptr %4340, i64 64
-  %4364 = load <8 x double>, ptr %4363, align 64, !tbaa !26
-  %4365 = fsub <8 x double> %4362, %4364
-  %4366 = fmul <8 x double> %4360, %4365
-  %4367 = getelementptr inbounds nuw i8, ptr %4340, i64 576
-  %4368 = load <8 x double>, ptr %4367, align 64, !tbaa !26
-  %4369 = getelementptr inbounds nuw i8, ptr %4340, i64 2816
-  %4370 = load <8 x double>, ptr %4369, align 64, !tbaa !26
-  %4371 = fdiv <8 x double> %4368, %4370
-  %4372 = getelementptr inbounds nuw i8, ptr %4340, i64 192
-  %4373 = load <8 x double>, ptr %4372, align 64, !tbaa !26
-  %4374 = getelementptr inbounds nuw i8, ptr %4340, i64 256
-  %4375 = load <8 x double>, ptr %4374, align 64, !tbaa !26
-  %4376 = getelementptr inbounds nuw i8, ptr %4340, i64 320
-  %4377 = load <8 x double>, ptr %4376, align 64, !tbaa !26
-  %4378 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4358, <8 x double> %4377, <8 x double> %4375)
-  %4379 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4358, <8 x double> %4378, <8 x double> %4373)
-  %4380 = fdiv <8 x double> %4379, %4366
-  %4381 = fmul <8 x double> %4358, %4380
-  %4382 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4371, <8 x double> %4357, <8 x double> %4381)
-  %4383 = fadd <8 x double> %4371, %4380
-  %4384 = fdiv <8 x double> %4382, %4383
-  br label %4385
+4319:                                             ; preds = %4315
+  %4320 = and i64 %4081, 9223372036854775806
+  br label %4321
 
-4385:                                             ; preds = %4337, %4354
-  %4386 = phi <8 x double> [ %4384, %4354 ], [ %4350, %4337 ]
-  %4387 = getelementptr inbounds nuw i8, ptr %4340, i64 7616
-  %4388 = load <8 x double>, ptr %4387, align 64, !tbaa !26
-  %4389 = select <8 x i1> %4022, <8 x double> %4388, <8 x double> %4386
-  store <8 x double> %4389, ptr %4387, align 64, !tbaa !26
-  %4390 = add nuw nsw i64 %4338, 1
-  %4391 = load i64, ptr %156, align 8, !tbaa !20
-  %4392 = icmp slt i64 %4390, %4391
-  br i1 %4392, label %4337, label %4023, !llvm.loop !137
+4321:                                             ; preds = %4321, %4319
+  %4322 = phi i64 [ 0, %4319 ], [ %4334, %4321 ]
+  %4323 = phi <8 x double> [ splat (double 1.000000e+09), %4319 ], [ %4333, %4321 ]
+  %4324 = phi i64 [ 0, %4319 ], [ %4335, %4321 ]
+  %4325 = getelementptr inbounds nuw %struct.Piece, ptr %4316, i64 %4322, i32 35
+  %4326 = load <8 x double>, ptr %4325, align 64, !tbaa !26
+  %4327 = fcmp olt <8 x double> %4323, %4326
+  %4328 = select <8 x i1> %4327, <8 x double> %4323, <8 x double> %4326
+  %4329 = or disjoint i64 %4322, 1
+  %4330 = getelementptr inbounds nuw %struct.Piece, ptr %4316, i64 %4329, i32 35
+  %4331 = load <8 x double>, ptr %4330, align 64, !tbaa !26
+  %4332 = fcmp olt <8 x double> %4328, %4331
+  %4333 = select <8 x i1> %4332, <8 x double> %4328, <8 x double> %4331
+  %4334 = add nuw nsw i64 %4322, 2
+  %4335 = add i64 %4324, 2
+  %4336 = icmp eq i64 %4335, %4320
+  br i1 %4336, label %4337, label %4321, !llvm.loop !137
 
-4393:                                             ; preds = %4290
-  %4394 = icmp eq <8 x i64> %4334, zeroinitializer
-  %4395 = select <8 x i1> %4394, <8 x double> %4037, <8 x double> %4036
-  store <8 x double> %4395, ptr %210, align 64, !tbaa !26
-  %4396 = load <8 x double>, ptr %150, align 64, !tbaa !26
-  %4397 = select <8 x i1> %4394, <8 x double> %4396, <8 x double> %4204
-  store <8 x double> %4397, ptr %150, align 64, !tbaa !26
-  %4398 = select <8 x i1> %4394, <8 x double> %4204, <8 x double> %4206
-  store <8 x double> %4398, ptr %144, align 64, !tbaa !26
-  %4399 = load <8 x double>, ptr %255, align 64, !tbaa !26
-  %4400 = select <8 x i1> %4394, <8 x double> %4399, <8 x double> %4241
-  store <8 x double> %4400, ptr %255, align 64, !tbaa !26
-  %4401 = select <8 x i1> %4394, <8 x double> %4241, <8 x double> %4295
-  store <8 x double> %4401, ptr %256, align 64, !tbaa !26
-  %4402 = load <8 x double>, ptr %258, align 64, !tbaa !26
-  %4403 = load <8 x double>, ptr %257, align 64, !tbaa !26
-  %4404 = select <8 x i1> %4394, <8 x double> %4403, <8 x double> %4402
-  store <8 x double> %4404, ptr %257, align 64, !tbaa !26
-  %4405 = load <8 x double>, ptr %259, align 64, !tbaa !26
-  %4406 = select <8 x i1> %4394, <8 x double> %4402, <8 x double> %4405
-  store <8 x double> %4406, ptr %258, align 64, !tbaa !26
-  %4407 = load <8 x double>, ptr %261, align 64, !tbaa !26
-  %4408 = load <8 x double>, ptr %260, align 64, !tbaa !26
-  %4409 = select <8 x i1> %4394, <8 x double> %4408, <8 x double> %4407
-  store <8 x double> %4409, ptr %260, align 64, !tbaa !26
-  %4410 = load <8 x double>, ptr %262, align 64, !tbaa !26
-  %4411 = select <8 x i1> %4394, <8 x double> %4407, <8 x double> %4410
-  store <8 x double> %4411, ptr %261, align 64, !tbaa !26
-  %4412 = load <8 x double>, ptr %264, align 64, !tbaa !26
-  %4413 = load <8 x double>, ptr %263, align 64, !tbaa !26
-  %4414 = select <8 x i1> %4394, <8 x double> %4413, <8 x double> %4412
-  store <8 x double> %4414, ptr %263, align 64, !tbaa !26
-  %4415 = load <8 x double>, ptr %265, align 64, !tbaa !26
-  %4416 = select <8 x i1> %4394, <8 x double> %4412, <8 x double> %4415
-  store <8 x double> %4416, ptr %264, align 64, !tbaa !26
-  %4417 = load <8 x double>, ptr %267, align 64, !tbaa !26
-  %4418 = load <8 x double>, ptr %266, align 64, !tbaa !26
-  %4419 = select <8 x i1> %4394, <8 x double> %4418, <8 x double> %4417
-  store <8 x double> %4419, ptr %266, align 64, !tbaa !26
-  %4420 = load <8 x double>, ptr %268, align 64, !tbaa !26
-  %4421 = select <8 x i1> %4394, <8 x double> %4417, <8 x double> %4420
-  store <8 x double> %4421, ptr %267, align 64, !tbaa !26
-  %4422 = xor <8 x i64> %4334, splat (i64 -1)
-  br i1 %4070, label %4423, label %4817
+4337:                                             ; preds = %4321, %4315
+  %4338 = phi <8 x double> [ poison, %4315 ], [ %4333, %4321 ]
+  %4339 = phi i64 [ 0, %4315 ], [ %4334, %4321 ]
+  %4340 = phi <8 x double> [ splat (double 1.000000e+09), %4315 ], [ %4333, %4321 ]
+  %4341 = icmp eq i64 %4317, 0
+  br i1 %4341, label %4347, label %4342
 
-4423:                                             ; preds = %4393, %4782
-  %4424 = phi i64 [ %4794, %4782 ], [ 0, %4393 ]
-  %4425 = load ptr, ptr %129, align 8, !tbaa !28
-  %4426 = getelementptr inbounds nuw %struct.Piece, ptr %4425, i64 %4424
-  %4427 = getelementptr inbounds nuw i8, ptr %4426, i64 1664
-  %4428 = load <8 x double>, ptr %4427, align 64, !tbaa !26
-  %4429 = fcmp ogt <8 x double> %4428, zeroinitializer
-  %4430 = bitcast <8 x i1> %4429 to i8
-  %4431 = icmp eq i8 %4430, 0
-  br i1 %4431, label %4689, label %4432
+4342:                                             ; preds = %4337
+  %4343 = getelementptr inbounds nuw %struct.Piece, ptr %4316, i64 %4339, i32 35
+  %4344 = load <8 x double>, ptr %4343, align 64, !tbaa !26
+  %4345 = fcmp olt <8 x double> %4340, %4344
+  %4346 = select <8 x i1> %4345, <8 x double> %4340, <8 x double> %4344
+  br label %4347
 
-4432:                                             ; preds = %4423
-  %4433 = load i64, ptr %119, align 16, !tbaa !21
-  %4434 = add i64 %4433, -1
-  %4435 = getelementptr inbounds nuw i8, ptr %4426, i64 4672
-  %4436 = load <8 x double>, ptr %4435, align 64, !tbaa !26
-  %4437 = getelementptr inbounds nuw i8, ptr %4426, i64 3776
-  %4438 = load <8 x double>, ptr %4437, align 64, !tbaa !26
-  %4439 = getelementptr inbounds nuw i8, ptr %4426, i64 8512
-  %4440 = load i64, ptr %4439, align 64, !tbaa !31
-  %4441 = icmp sgt i64 %4433, %4440
-  br i1 %4441, label %4450, label %4442
+4347:                                             ; preds = %4342, %4337, %4224
+  %4348 = phi <8 x double> [ splat (double 1.000000e+09), %4224 ], [ %4338, %4337 ], [ %4346, %4342 ]
+  %4349 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %4348)
+  %4350 = insertelement <8 x double> poison, double %4349, i64 0
+  %4351 = shufflevector <8 x double> %4350, <8 x double> poison, <8 x i32> zeroinitializer
+  %4352 = load <8 x double>, ptr %179, align 64, !tbaa !26
+  %4353 = fsub <8 x double> %4352, %4299
+  %4354 = fsub <8 x double> %4263, %4303
+  %4355 = select <8 x i1> %4302, <8 x double> splat (double -1.000000e+00), <8 x double> %4354
+  %4356 = fsub <8 x double> %4351, %4303
+  %4357 = select <8 x i1> %4306, <8 x double> %4355, <8 x double> %4356
+  %4358 = fsub <8 x double> %4353, %4303
+  %4359 = select <8 x i1> %4309, <8 x double> %4357, <8 x double> %4358
+  %4360 = fsub <8 x double> %4303, %4353
+  %4361 = select <8 x i1> %4312, <8 x double> %4359, <8 x double> %4360
+  %4362 = fcmp une <8 x double> %4301, zeroinitializer
+  %4363 = fcmp oge <8 x double> %4100, splat (double 5.000000e-02)
+  %4364 = and <8 x i1> %4363, %4362
+  %4365 = fcmp olt <8 x double> %4314, zeroinitializer
+  %4366 = and <8 x i1> %4364, %4365
+  %4367 = fsub <8 x double> %4361, %4314
+  %4368 = fmul <8 x double> %4367, splat (double 2.000000e-02)
+  %4369 = fcmp ogt <8 x double> %4361, %4368
+  %4370 = and <8 x i1> %4366, %4369
+  %4371 = fsub <8 x double> %4314, %4361
+  %4372 = fdiv <8 x double> %4314, %4371
+  %4373 = fcmp olt <8 x double> %4372, splat (double 0x3FEE666666666666)
+  %4374 = and <8 x i1> %4373, %4370
+  %4375 = select <8 x i1> %4374, <8 x i64> %4296, <8 x i64> zeroinitializer
+  %4376 = fcmp ogt <8 x double> %4285, %4100
+  %4377 = icmp eq <8 x i64> %4375, zeroinitializer
+  %4378 = select <8 x i1> %4377, <8 x i1> splat (i1 true), <8 x i1> %4376
+  %4379 = select <8 x i1> %4378, <8 x double> %4285, <8 x double> %4100
+  store <8 x double> %4379, ptr %159, align 64, !tbaa !26
+  %4380 = fcmp ogt <8 x double> %4372, splat (double 5.000000e-02)
+  %4381 = select <8 x i1> %4380, <8 x double> %4372, <8 x double> splat (double 5.000000e-02)
+  %4382 = fcmp olt <8 x double> %4381, splat (double 0x3FEE666666666666)
+  %4383 = select <8 x i1> %4382, <8 x double> %4381, <8 x double> splat (double 0x3FEE666666666666)
+  %4384 = fmul <8 x double> %4100, %4383
+  %4385 = fcmp ogt <8 x double> %4384, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4386 = select <8 x i1> %4385, <8 x double> %4384, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4387 = select <8 x i1> %4377, <8 x double> %4293, <8 x double> %4386
+  store <8 x double> %4387, ptr %139, align 64, !tbaa !26
+  %4388 = fadd <8 x double> %4295, splat (double 1.000000e+00)
+  %4389 = select <8 x i1> %4377, <8 x double> %4295, <8 x double> %4388
+  store <8 x double> %4389, ptr %124, align 64, !tbaa !26
+  %4390 = xor <8 x i64> %4375, %4296
+  %4391 = or <8 x i64> %4390, %4087
+  %4392 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4391)
+  %4393 = icmp eq i64 %4392, 0
+  br i1 %4393, label %515, label %4450
 
-4442:                                             ; preds = %4432
-  %4443 = getelementptr inbounds nuw i8, ptr %4426, i64 8608
-  %4444 = load ptr, ptr %4443, align 32, !tbaa !72
-  %4445 = getelementptr inbounds <8 x double>, ptr %4444, i64 %4434
-  %4446 = load <8 x double>, ptr %4445, align 64, !tbaa !26
-  %4447 = getelementptr inbounds nuw i8, ptr %4426, i64 1536
-  %4448 = load <8 x double>, ptr %4447, align 64, !tbaa !26
-  %4449 = fmul <8 x double> %4446, %4448
-  br label %4459
+4394:                                             ; preds = %4034, %4442
+  %4395 = phi i64 [ 0, %4034 ], [ %4447, %4442 ]
+  %4396 = load ptr, ptr %129, align 8, !tbaa !28
+  %4397 = getelementptr inbounds nuw %struct.Piece, ptr %4396, i64 %4395
+  %4398 = getelementptr inbounds nuw i8, ptr %4397, i64 8520
+  %4399 = load ptr, ptr %4398, align 8, !tbaa !57
+  %4400 = load <8 x double>, ptr %4399, align 64, !tbaa !26
+  %4401 = getelementptr inbounds nuw i8, ptr %4397, i64 1344
+  %4402 = load <8 x double>, ptr %4401, align 64, !tbaa !26
+  %4403 = getelementptr inbounds nuw i8, ptr %4399, i64 64
+  %4404 = load <8 x double>, ptr %4403, align 64, !tbaa !26
+  %4405 = fsub <8 x double> %4404, %4400
+  %4406 = fneg <8 x double> %4402
+  %4407 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4406, <8 x double> %4405, <8 x double> %4400)
+  %4408 = getelementptr inbounds nuw i8, ptr %4397, i64 8512
+  %4409 = load i64, ptr %4408, align 64, !tbaa !31
+  %4410 = icmp eq i64 %4409, 0
+  br i1 %4410, label %4442, label %4411
 
-4450:                                             ; preds = %4432
-  %4451 = getelementptr inbounds nuw i8, ptr %4426, i64 1536
-  %4452 = load <8 x double>, ptr %4451, align 64, !tbaa !26
-  %4453 = getelementptr inbounds nuw i8, ptr %4426, i64 8608
-  %4454 = load ptr, ptr %4453, align 32, !tbaa !72
-  %4455 = getelementptr inbounds <8 x double>, ptr %4454, i64 %4434
-  %4456 = load <8 x double>, ptr %4455, align 64, !tbaa !26
-  %4457 = fsub <8 x double> %4436, %4452
-  %4458 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4456, <8 x double> %4457, <8 x double> %4452)
-  br label %4459
+4411:                                             ; preds = %4394
+  %4412 = getelementptr <8 x double>, ptr %4399, i64 %4409
+  %4413 = getelementptr i8, ptr %4412, i64 -64
+  %4414 = load <8 x double>, ptr %4413, align 64, !tbaa !26
+  %4415 = load <8 x double>, ptr %4412, align 64, !tbaa !26
+  %4416 = getelementptr inbounds nuw i8, ptr %4397, i64 2880
+  %4417 = load <8 x double>, ptr %4416, align 64, !tbaa !26
+  %4418 = getelementptr inbounds nuw i8, ptr %4397, i64 2944
+  %4419 = load <8 x double>, ptr %4418, align 64, !tbaa !26
+  %4420 = getelementptr inbounds nuw i8, ptr %4397, i64 64
+  %4421 = load <8 x double>, ptr %4420, align 64, !tbaa !26
+  %4422 = fsub <8 x double> %4419, %4421
+  %4423 = fmul <8 x double> %4417, %4422
+  %4424 = getelementptr inbounds nuw i8, ptr %4397, i64 576
+  %4425 = load <8 x double>, ptr %4424, align 64, !tbaa !26
+  %4426 = getelementptr inbounds nuw i8, ptr %4397, i64 2816
+  %4427 = load <8 x double>, ptr %4426, align 64, !tbaa !26
+  %4428 = fdiv <8 x double> %4425, %4427
+  %4429 = getelementptr inbounds nuw i8, ptr %4397, i64 192
+  %4430 = load <8 x double>, ptr %4429, align 64, !tbaa !26
+  %4431 = getelementptr inbounds nuw i8, ptr %4397, i64 256
+  %4432 = load <8 x double>, ptr %4431, align 64, !tbaa !26
+  %4433 = getelementptr inbounds nuw i8, ptr %4397, i64 320
+  %4434 = load <8 x double>, ptr %4433, align 64, !tbaa !26
+  %4435 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4415, <8 x double> %4434, <8 x double> %4432)
+  %4436 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4415, <8 x double> %4435, <8 x double> %4430)
+  %4437 = fdiv <8 x double> %4436, %4423
+  %4438 = fmul <8 x double> %4415, %4437
+  %4439 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4428, <8 x double> %4414, <8 x double> %4438)
+  %4440 = fadd <8 x double> %4428, %4437
+  %4441 = fdiv <8 x double> %4439, %4440
+  br label %4442
 
-4459:                                             ; preds = %4450, %4442
-  %4460 = phi <8 x double> [ %4448, %4442 ], [ %4452, %4450 ]
-  %4461 = phi <8 x double> [ %4449, %4442 ], [ %4458, %4450 ]
-  %4462 = getelementptr inbounds nuw i8, ptr %4426, i64 3008
-  %4463 = load <8 x double>, ptr %4462, align 64, !tbaa !26
-  %4464 = fcmp ole <8 x double> %4461, %4463
-  %4465 = getelementptr inbounds nuw i8, ptr %4426, i64 7680
-  %4466 = load <8 x double>, ptr %4465, align 64, !tbaa !26
-  %4467 = fcmp oeq <8 x double> %4466, zeroinitializer
-  %4468 = select <8 x i1> %4467, <8 x i1> %4464, <8 x i1> zeroinitializer
-  %4469 = select <8 x i1> %4468, <8 x i64> %4334, <8 x i64> zeroinitializer
+4442:                                             ; preds = %4394, %4411
+  %4443 = phi <8 x double> [ %4441, %4411 ], [ %4407, %4394 ]
+  %4444 = getelementptr inbounds nuw i8, ptr %4397, i64 7616
+  %4445 = load <8 x double>, ptr %4444, align 64, !tbaa !26
+  %4446 = select <8 x i1> %4035, <8 x double> %4445, <8 x double> %4443
+  store <8 x double> %4446, ptr %4444, align 64, !tbaa !26
+  %4447 = add nuw nsw i64 %4395, 1
+  %4448 = load i64, ptr %156, align 8, !tbaa !20
+  %4449 = icmp slt i64 %4447, %4448
+  br i1 %4449, label %4394, label %4080, !llvm.loop !138
+
+4450:                                             ; preds = %4347
+  %4451 = icmp eq <8 x i64> %4391, zeroinitializer
+  %4452 = select <8 x i1> %4451, <8 x double> %4094, <8 x double> %4093
+  store <8 x double> %4452, ptr %210, align 64, !tbaa !26
+  %4453 = load <8 x double>, ptr %150, align 64, !tbaa !26
+  %4454 = select <8 x i1> %4451, <8 x double> %4453, <8 x double> %4261
+  store <8 x double> %4454, ptr %150, align 64, !tbaa !26
+  %4455 = select <8 x i1> %4451, <8 x double> %4261, <8 x double> %4263
+  store <8 x double> %4455, ptr %144, align 64, !tbaa !26
+  %4456 = load <8 x double>, ptr %255, align 64, !tbaa !26
+  %4457 = select <8 x i1> %4451, <8 x double> %4456, <8 x double> %4298
+  store <8 x double> %4457, ptr %255, align 64, !tbaa !26
+  %4458 = select <8 x i1> %4451, <8 x double> %4298, <8 x double> %4352
+  store <8 x double> %4458, ptr %256, align 64, !tbaa !26
+  %4459 = load <8 x double>, ptr %258, align 64, !tbaa !26
+  %4460 = load <8 x double>, ptr %257, align 64, !tbaa !26
+  %4461 = select <8 x i1> %4451, <8 x double> %4460, <8 x double> %4459
+  store <8 x double> %4461, ptr %257, align 64, !tbaa !26
+  %4462 = load <8 x double>, ptr %259, align 64, !tbaa !26
+  %4463 = select <8 x i1> %4451, <8 x double> %4459, <8 x double> %4462
+  store <8 x double> %4463, ptr %258, align 64, !tbaa !26
+  %4464 = load <8 x double>, ptr %261, align 64, !tbaa !26
+  %4465 = load <8 x double>, ptr %260, align 64, !tbaa !26
+  %4466 = select <8 x i1> %4451, <8 x double> %4465, <8 x double> %4464
+  store <8 x double> %4466, ptr %260, align 64, !tbaa !26
+  %4467 = load <8 x double>, ptr %262, align 64, !tbaa !26
+  %4468 = select <8 x i1> %4451, <8 x double> %4464, <8 x double> %4467
+  store <8 x double> %4468, ptr %261, align 64, !tbaa !26
+  %4469 = load <8 x double>, ptr %264, align 64, !tbaa !26
+  %4470 = load <8 x double>, ptr %263, align 64, !tbaa !26
+  %4471 = select <8 x i1> %4451, <8 x double> %4470, <8 x double> %4469
+  store <8 x double> %4471, ptr %263, align 64, !tbaa !26
+  %4472 = load <8 x double>, ptr %265, align 64, !tbaa !26
+  %4473 = select <8 x i1> %4451, <8 x double> %4469, <8 x double> %4472
+  store <8 x double> %4473, ptr %264, align 64, !tbaa !26
+  %4474 = load <8 x double>, ptr %267, align 64, !tbaa !26
+  %4475 = load <8 x double>, ptr %266, align 64, !tbaa !26
+  %4476 = select <8 x i1> %4451, <8 x double> %4475, <8 x double> %4474
+  store <8 x double> %4476, ptr %266, align 64, !tbaa !26
+  %4477 = load <8 x double>, ptr %268, align 64, !tbaa !26
+  %4478 = select <8 x i1> %4451, <8 x double> %4474, <8 x double> %4477
+  store <8 x double> %4478, ptr %267, align 64, !tbaa !26
+  %4479 = xor <8 x i64> %4391, splat (i64 -1)
+  br i1 %4127, label %4480, label %4874
+
+4480:                                             ; preds = %4450, %4839
+  %4481 = phi i64 [ %4851, %4839 ], [ 0, %4450 ]
+  %4482 = load ptr, ptr %129, align 8, !tbaa !28
+  %4483 = getelementptr inbounds nuw %struct.Piece, ptr %4482, i64 %4481
+  %4484 = getelementptr inbounds nuw i8, ptr %4483, i64 1664
+  %4485 = load <8 x double>, ptr %4484, align 64, !tbaa !26
+  %4486 = fcmp ogt <8 x double> %4485, zeroinitializer
+  %4487 = bitcast <8 x i1> %4486 to i8
+  %4488 = icmp eq i8 %4487, 0
+  br i1 %4488, label %4746, label %4489
+
+4489:                                             ; preds = %4480
+  %4490 = load i64, ptr %119, align 16, !tbaa !21
+  %4491 = add i64 %4490, -1
+  %4492 = getelementptr inbounds nuw i8, ptr %4483, i64 4672
+  %4493 = load <8 x double>, ptr %4492, align 64, !tbaa !26
+  %4494 = getelementptr inbounds nuw i8, ptr %4483, i64 3776
+  %4495 = load <8 x double>, ptr %4494, align 64, !tbaa !26
+  %4496 = getelementptr inbounds nuw i8, ptr %4483, i64 8512
+  %4497 = load i64, ptr %4496, align 64, !tbaa !31
+  %4498 = icmp sgt i64 %4490, %4497
+  br i1 %4498, label %4507, label %4499
+
+4499:                                             ; preds = %4489
+  %4500 = getelementptr inbounds nuw i8, ptr %4483, i64 8608
+  %4501 = load ptr, ptr %4500, align 32, !tbaa !72
+  %4502 = getelementptr inbounds <8 x double>, ptr %4501, i64 %4491
+  %4503 = load <8 x double>, ptr %4502, align 64, !tbaa !26
+  %4504 = getelementptr inbounds nuw i8, ptr %4483, i64 1536
+  %4505 = load <8 x double>, ptr %4504, align 64, !tbaa !26
+  %4506 = fmul <8 x double> %4503, %4505
+  br label %4516
+
+4507:                                             ; preds = %4489
+  %4508 = getelementptr inbounds nuw i8, ptr %4483, i64 1536
+  %4509 = load <8 x double>, ptr %4508, align 64, !tbaa !26
+  %4510 = getelementptr inbounds nuw i8, ptr %4483, i64 8608
+  %4511 = load ptr, ptr %4510, align 32, !tbaa !72
+  %4512 = getelementptr inbounds <8 x double>, ptr %4511, i64 %4491
+  %4513 = load <8 x double>, ptr %4512, align 64, !tbaa !26
+  %4514 = fsub <8 x double> %4493, %4509
+  %4515 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4513, <8 x double> %4514, <8 x double> %4509)
+  br label %4516
+
+4516:                                             ; preds = %4507, %4499
+  %4517 = phi <8 x double> [ %4505, %4499 ], [ %4509, %4507 ]
+  %4518 = phi <8 x double> [ %4506, %4499 ], [ %4515, %4507 ]
+  %4519 = getelementptr inbounds nuw i8, ptr %4483, i64 3008
+  %4520 = load <8 x double>, ptr %4519, align 64, !tbaa !26
+  %4521 = fcmp ole <8 x double> %4518, %4520
+  %4522 = getelementptr inbounds nuw i8, ptr %4483, i64 7680
+  %4523 = load <8 x double>, ptr %4522, align 64, !tbaa !26
+  %4524 = fcmp oeq <8 x double> %4523, zeroinitializer
+  %4525 = select <8 x i1> %4524, <8 x i1> %4521, <8 x i1> zeroinitializer
+  %4526 = select <8 x i1> %4525, <8 x i64> %4391, <8 x i64> zeroinitializer
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %12) #7
-  %4470 = xor <8 x i64> %4469, %4334
-  store <8 x i64> %4470, ptr %12, align 64, !tbaa !26
-  %4471 = fsub <8 x double> %4436, %4438
-  %4472 = getelementptr inbounds nuw i8, ptr %4426, i64 1536
-  %4473 = fsub <8 x double> %4438, %4460
-  %4474 = fdiv <8 x double> %4471, %4473
-  %4475 = getelementptr inbounds nuw i8, ptr %4426, i64 8552
-  %4476 = load ptr, ptr %4475, align 8, !tbaa !67
-  %4477 = getelementptr inbounds <8 x double>, ptr %4476, i64 %4440
-  %4478 = load <8 x double>, ptr %4477, align 64, !tbaa !26
-  %4479 = getelementptr inbounds nuw i8, ptr %4426, i64 8560
-  %4480 = load ptr, ptr %4479, align 16, !tbaa !46
-  %4481 = getelementptr inbounds <8 x double>, ptr %4480, i64 %4440
-  %4482 = load <8 x double>, ptr %4481, align 64, !tbaa !26
-  %4483 = icmp eq <8 x i64> %4469, zeroinitializer
-  %4484 = select <8 x i1> %4483, <8 x double> %4482, <8 x double> %4478
-  store <8 x double> %4484, ptr %4481, align 64, !tbaa !26
-  %4485 = load i64, ptr %4439, align 64, !tbaa !31
-  %4486 = add nsw i64 %4485, 1
-  %4487 = icmp slt i64 %4486, %4434
-  br i1 %4487, label %4488, label %4492
+  %4527 = xor <8 x i64> %4526, %4391
+  store <8 x i64> %4527, ptr %12, align 64, !tbaa !26
+  %4528 = fsub <8 x double> %4493, %4495
+  %4529 = getelementptr inbounds nuw i8, ptr %4483, i64 1536
+  %4530 = fsub <8 x double> %4495, %4517
+  %4531 = fdiv <8 x double> %4528, %4530
+  %4532 = getelementptr inbounds nuw i8, ptr %4483, i64 8552
+  %4533 = load ptr, ptr %4532, align 8, !tbaa !67
+  %4534 = getelementptr inbounds <8 x double>, ptr %4533, i64 %4497
+  %4535 = load <8 x double>, ptr %4534, align 64, !tbaa !26
+  %4536 = getelementptr inbounds nuw i8, ptr %4483, i64 8560
+  %4537 = load ptr, ptr %4536, align 16, !tbaa !46
+  %4538 = getelementptr inbounds <8 x double>, ptr %4537, i64 %4497
+  %4539 = load <8 x double>, ptr %4538, align 64, !tbaa !26
+  %4540 = icmp eq <8 x i64> %4526, zeroinitializer
+  %4541 = select <8 x i1> %4540, <8 x double> %4539, <8 x double> %4535
+  store <8 x double> %4541, ptr %4538, align 64, !tbaa !26
+  %4542 = load i64, ptr %4496, align 64, !tbaa !31
+  %4543 = add nsw i64 %4542, 1
+  %4544 = icmp slt i64 %4543, %4491
+  br i1 %4544, label %4545, label %4549
 
-4488:                                             ; preds = %4459
-  %4489 = getelementptr inbounds nuw i8, ptr %4426, i64 8624
-  br label %4532
+4545:                                             ; preds = %4516
+  %4546 = getelementptr inbounds nuw i8, ptr %4483, i64 8624
+  br label %4589
 
-4490:                                             ; preds = %4532
-  %4491 = load i64, ptr %4439, align 64, !tbaa !31
-  br label %4492
+4547:                                             ; preds = %4589
+  %4548 = load i64, ptr %4496, align 64, !tbaa !31
+  br label %4549
 
-4492:                                             ; preds = %4490, %4459
-  %4493 = phi i64 [ %4485, %4459 ], [ %4491, %4490 ]
-  %4494 = phi <8 x double> [ %4478, %4459 ], [ %4537, %4490 ]
-  %4495 = icmp sgt i64 %4433, %4493
-  br i1 %4495, label %4503, label %4496
+4549:                                             ; preds = %4547, %4516
+  %4550 = phi i64 [ %4542, %4516 ], [ %4548, %4547 ]
+  %4551 = phi <8 x double> [ %4535, %4516 ], [ %4594, %4547 ]
+  %4552 = icmp sgt i64 %4490, %4550
+  br i1 %4552, label %4560, label %4553
 
-4496:                                             ; preds = %4492
-  %4497 = getelementptr inbounds nuw i8, ptr %4426, i64 8608
-  %4498 = load ptr, ptr %4497, align 32, !tbaa !72
-  %4499 = getelementptr inbounds <8 x double>, ptr %4498, i64 %4434
-  %4500 = load <8 x double>, ptr %4499, align 64, !tbaa !26
-  %4501 = load <8 x double>, ptr %4472, align 64, !tbaa !26
-  %4502 = fmul <8 x double> %4500, %4501
-  br label %4511
+4553:                                             ; preds = %4549
+  %4554 = getelementptr inbounds nuw i8, ptr %4483, i64 8608
+  %4555 = load ptr, ptr %4554, align 32, !tbaa !72
+  %4556 = getelementptr inbounds <8 x double>, ptr %4555, i64 %4491
+  %4557 = load <8 x double>, ptr %4556, align 64, !tbaa !26
+  %4558 = load <8 x double>, ptr %4529, align 64, !tbaa !26
+  %4559 = fmul <8 x double> %4557, %4558
+  br label %4568
 
-4503:                                             ; preds = %4492
-  %4504 = load <8 x double>, ptr %4472, align 64, !tbaa !26
-  %4505 = getelementptr inbounds nuw i8, ptr %4426, i64 8608
-  %4506 = load ptr, ptr %4505, align 32, !tbaa !72
-  %4507 = getelementptr inbounds <8 x double>, ptr %4506, i64 %4434
-  %4508 = load <8 x double>, ptr %4507, align 64, !tbaa !26
-  %4509 = fsub <8 x double> %4438, %4504
-  %4510 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4508, <8 x double> %4509, <8 x double> %4504)
-  br label %4511
+4560:                                             ; preds = %4549
+  %4561 = load <8 x double>, ptr %4529, align 64, !tbaa !26
+  %4562 = getelementptr inbounds nuw i8, ptr %4483, i64 8608
+  %4563 = load ptr, ptr %4562, align 32, !tbaa !72
+  %4564 = getelementptr inbounds <8 x double>, ptr %4563, i64 %4491
+  %4565 = load <8 x double>, ptr %4564, align 64, !tbaa !26
+  %4566 = fsub <8 x double> %4495, %4561
+  %4567 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4565, <8 x double> %4566, <8 x double> %4561)
+  br label %4568
 
-4511:                                             ; preds = %4503, %4496
-  %4512 = phi <8 x double> [ %4502, %4496 ], [ %4510, %4503 ]
-  %4513 = load ptr, ptr %4475, align 8, !tbaa !67
-  %4514 = getelementptr inbounds <8 x double>, ptr %4513, i64 %4434
-  %4515 = load <8 x double>, ptr %4514, align 64, !tbaa !26
-  %4516 = load ptr, ptr %4479, align 16, !tbaa !46
-  %4517 = getelementptr inbounds <8 x double>, ptr %4516, i64 %4434
-  %4518 = fsub <8 x double> %4494, %4515
-  %4519 = fsub <8 x double> %4461, %4512
-  %4520 = load <8 x double>, ptr %4462, align 64, !tbaa !26
-  %4521 = fsub <8 x double> %4520, %4512
-  %4522 = fdiv <8 x double> %4519, %4521
-  %4523 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4518, <8 x double> %4522, <8 x double> %4515)
-  %4524 = load <8 x double>, ptr %4517, align 64, !tbaa !26
-  %4525 = select <8 x i1> %4483, <8 x double> %4524, <8 x double> %4523
-  store <8 x double> %4525, ptr %4517, align 64, !tbaa !26
-  %4526 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4470)
-  %4527 = icmp eq i64 %4526, 0
-  br i1 %4527, label %4688, label %4528
+4568:                                             ; preds = %4560, %4553
+  %4569 = phi <8 x double> [ %4559, %4553 ], [ %4567, %4560 ]
+  %4570 = load ptr, ptr %4532, align 8, !tbaa !67
+  %4571 = getelementptr inbounds <8 x double>, ptr %4570, i64 %4491
+  %4572 = load <8 x double>, ptr %4571, align 64, !tbaa !26
+  %4573 = load ptr, ptr %4536, align 16, !tbaa !46
+  %4574 = getelementptr inbounds <8 x double>, ptr %4573, i64 %4491
+  %4575 = fsub <8 x double> %4551, %4572
+  %4576 = fsub <8 x double> %4518, %4569
+  %4577 = load <8 x double>, ptr %4519, align 64, !tbaa !26
+  %4578 = fsub <8 x double> %4577, %4569
+  %4579 = fdiv <8 x double> %4576, %4578
+  %4580 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4575, <8 x double> %4579, <8 x double> %4572)
+  %4581 = load <8 x double>, ptr %4574, align 64, !tbaa !26
+  %4582 = select <8 x i1> %4540, <8 x double> %4581, <8 x double> %4580
+  store <8 x double> %4582, ptr %4574, align 64, !tbaa !26
+  %4583 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4527)
+  %4584 = icmp eq i64 %4583, 0
+  br i1 %4584, label %4745, label %4585
 
-4528:                                             ; preds = %4511
-  %4529 = getelementptr inbounds nuw i8, ptr %4426, i64 8608
-  %4530 = getelementptr inbounds nuw i8, ptr %4426, i64 3136
-  %4531 = getelementptr inbounds nuw i8, ptr %4426, i64 832
-  br label %4550
-
-4532:                                             ; preds = %4488, %4532
-  %4533 = phi i64 [ %4486, %4488 ], [ %4548, %4532 ]
-  %4534 = phi <8 x double> [ %4478, %4488 ], [ %4537, %4532 ]
-  %4535 = load ptr, ptr %4475, align 8, !tbaa !67
-  %4536 = getelementptr inbounds <8 x double>, ptr %4535, i64 %4533
-  %4537 = load <8 x double>, ptr %4536, align 64, !tbaa !26
-  %4538 = load ptr, ptr %4479, align 16, !tbaa !46
-  %4539 = getelementptr inbounds <8 x double>, ptr %4538, i64 %4533
-  %4540 = fsub <8 x double> %4534, %4537
-  %4541 = load ptr, ptr %4489, align 16, !tbaa !138
-  %4542 = getelementptr inbounds <8 x double>, ptr %4541, i64 %4533
-  %4543 = load <8 x double>, ptr %4542, align 64, !tbaa !26
-  %4544 = fmul <8 x double> %4474, %4543
-  %4545 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4540, <8 x double> %4544, <8 x double> %4537)
-  %4546 = load <8 x double>, ptr %4539, align 64, !tbaa !26
-  %4547 = select <8 x i1> %4483, <8 x double> %4546, <8 x double> %4545
-  store <8 x double> %4547, ptr %4539, align 64, !tbaa !26
-  %4548 = add nsw i64 %4533, 1
-  %4549 = icmp eq i64 %4548, %4434
-  br i1 %4549, label %4490, label %4532, !llvm.loop !139
-
-4550:                                             ; preds = %4528, %4685
-  %4551 = phi i64 [ 0, %4528 ], [ %4686, %4685 ]
-  %4552 = getelementptr inbounds nuw i64, ptr %12, i64 %4551
-  %4553 = load i64, ptr %4552, align 8, !tbaa !30
-  %4554 = icmp eq i64 %4553, 0
-  br i1 %4554, label %4685, label %4555
-
-4555:                                             ; preds = %4550
-  %4556 = load i64, ptr %119, align 16, !tbaa !21
-  %4557 = load i64, ptr %4439, align 64, !tbaa !31
-  %4558 = getelementptr inbounds nuw double, ptr %4472, i64 %4551
-  %4559 = load double, ptr %4558, align 8, !tbaa !41
-  %4560 = getelementptr inbounds nuw double, ptr %4462, i64 %4551
-  %4561 = load double, ptr %4560, align 8, !tbaa !41
-  %4562 = add nsw i64 %4556, -1
-  %4563 = icmp sgt i64 %4556, %4557
-  br i1 %4563, label %4564, label %4685
-
-4564:                                             ; preds = %4555
-  %4565 = getelementptr inbounds nuw double, ptr %4437, i64 %4551
-  %4566 = load double, ptr %4565, align 8, !tbaa !41
-  %4567 = getelementptr inbounds nuw double, ptr %4435, i64 %4551
-  %4568 = load double, ptr %4567, align 8, !tbaa !41
-  %4569 = load ptr, ptr %4529, align 32
-  %4570 = getelementptr i8, ptr %4569, i64 64
-  %4571 = getelementptr double, ptr %4570, i64 %4551
-  %4572 = fsub double %4566, %4559
-  %4573 = getelementptr double, ptr %4569, i64 %4551
-  %4574 = fsub double %4568, %4559
-  %4575 = load ptr, ptr %4475, align 8, !tbaa !67
-  %4576 = getelementptr double, ptr %4575, i64 %4551
-  %4577 = load ptr, ptr %4479, align 16, !tbaa !46
-  %4578 = getelementptr double, ptr %4577, i64 %4551
-  %4579 = getelementptr <8 x double>, ptr %4573, i64 %4562
+4585:                                             ; preds = %4568
+  %4586 = getelementptr inbounds nuw i8, ptr %4483, i64 8608
+  %4587 = getelementptr inbounds nuw i8, ptr %4483, i64 3136
+  %4588 = getelementptr inbounds nuw i8, ptr %4483, i64 832
   br label %4607
 
-4580:                                             ; preds = %4653
-  %4581 = getelementptr inbounds nuw double, ptr %4465, i64 %4551
-  %4582 = load double, ptr %4581, align 8, !tbaa !41
-  %4583 = fcmp ogt double %4582, 0.000000e+00
-  %4584 = fcmp ogt double %4664, 0.000000e+00
-  %4585 = select i1 %4583, i1 %4584, i1 false
-  br i1 %4585, label %4586, label %4685
+4589:                                             ; preds = %4545, %4589
+  %4590 = phi i64 [ %4543, %4545 ], [ %4605, %4589 ]
+  %4591 = phi <8 x double> [ %4535, %4545 ], [ %4594, %4589 ]
+  %4592 = load ptr, ptr %4532, align 8, !tbaa !67
+  %4593 = getelementptr inbounds <8 x double>, ptr %4592, i64 %4590
+  %4594 = load <8 x double>, ptr %4593, align 64, !tbaa !26
+  %4595 = load ptr, ptr %4536, align 16, !tbaa !46
+  %4596 = getelementptr inbounds <8 x double>, ptr %4595, i64 %4590
+  %4597 = fsub <8 x double> %4591, %4594
+  %4598 = load ptr, ptr %4546, align 16, !tbaa !139
+  %4599 = getelementptr inbounds <8 x double>, ptr %4598, i64 %4590
+  %4600 = load <8 x double>, ptr %4599, align 64, !tbaa !26
+  %4601 = fmul <8 x double> %4531, %4600
+  %4602 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4597, <8 x double> %4601, <8 x double> %4594)
+  %4603 = load <8 x double>, ptr %4596, align 64, !tbaa !26
+  %4604 = select <8 x i1> %4540, <8 x double> %4603, <8 x double> %4602
+  store <8 x double> %4604, ptr %4596, align 64, !tbaa !26
+  %4605 = add nsw i64 %4590, 1
+  %4606 = icmp eq i64 %4605, %4491
+  br i1 %4606, label %4547, label %4589, !llvm.loop !140
 
-4586:                                             ; preds = %4580
-  %4587 = getelementptr inbounds nuw double, ptr %4530, i64 %4551
-  %4588 = getelementptr inbounds nuw double, ptr %4531, i64 %4551
-  %4589 = sub i64 %4556, %4557
-  %4590 = add i64 %4557, 1
-  %4591 = and i64 %4589, 1
-  %4592 = icmp eq i64 %4591, 0
-  br i1 %4592, label %4602, label %4593
+4607:                                             ; preds = %4585, %4742
+  %4608 = phi i64 [ 0, %4585 ], [ %4743, %4742 ]
+  %4609 = getelementptr inbounds nuw i64, ptr %12, i64 %4608
+  %4610 = load i64, ptr %4609, align 8, !tbaa !30
+  %4611 = icmp eq i64 %4610, 0
+  br i1 %4611, label %4742, label %4612
 
-4593:                                             ; preds = %4586
-  %4594 = load double, ptr %4587, align 8, !tbaa !41
-  %4595 = load double, ptr %4588, align 8, !tbaa !41
-  %4596 = fmul double %4664, %4595
-  %4597 = fdiv double %4594, %4596
-  %4598 = getelementptr <8 x double>, ptr %4578, i64 %4557
-  %4599 = load double, ptr %4598, align 8, !tbaa !41
-  %4600 = fmul double %4599, %4597
-  store double %4600, ptr %4598, align 8, !tbaa !41
-  %4601 = add nsw i64 %4557, 1
-  br label %4602
-
-4602:                                             ; preds = %4593, %4586
-  %4603 = phi i64 [ %4557, %4586 ], [ %4601, %4593 ]
-  %4604 = icmp eq i64 %4556, %4590
-  br i1 %4604, label %4685, label %4605
-
-4605:                                             ; preds = %4602
-  %4606 = getelementptr i8, ptr %4578, i64 64
-  br label %4667
-
-4607:                                             ; preds = %4653, %4564
-  %4608 = phi double [ 0.000000e+00, %4564 ], [ %4664, %4653 ]
-  %4609 = phi i64 [ %4562, %4564 ], [ %4665, %4653 ]
-  %4610 = icmp eq i64 %4609, %4562
-  br i1 %4610, label %4611, label %4614
-
-4611:                                             ; preds = %4607
-  %4612 = load double, ptr %4579, align 8, !tbaa !41
-  %4613 = tail call noundef double @llvm.fmuladd.f64(double %4612, double %4572, double %4559)
-  br label %4625
-
-4614:                                             ; preds = %4607
-  %4615 = getelementptr <8 x double>, ptr %4571, i64 %4609
+4612:                                             ; preds = %4607
+  %4613 = load i64, ptr %119, align 16, !tbaa !21
+  %4614 = load i64, ptr %4496, align 64, !tbaa !31
+  %4615 = getelementptr inbounds nuw double, ptr %4529, i64 %4608
   %4616 = load double, ptr %4615, align 8, !tbaa !41
-  %4617 = tail call noundef double @llvm.fmuladd.f64(double %4616, double %4572, double %4559)
-  %4618 = getelementptr <8 x double>, ptr %4573, i64 %4609
-  %4619 = load double, ptr %4618, align 8, !tbaa !41
-  %4620 = tail call noundef double @llvm.fmuladd.f64(double %4619, double %4572, double %4559)
-  %4621 = tail call noundef double @llvm.fmuladd.f64(double %4616, double %4574, double %4559)
-  %4622 = fcmp ult double %4621, %4617
-  br i1 %4622, label %4623, label %4625
+  %4617 = getelementptr inbounds nuw double, ptr %4519, i64 %4608
+  %4618 = load double, ptr %4617, align 8, !tbaa !41
+  %4619 = add nsw i64 %4613, -1
+  %4620 = icmp sgt i64 %4613, %4614
+  br i1 %4620, label %4621, label %4742
 
-4623:                                             ; preds = %4614
-  %4624 = add nsw i64 %4609, 1
-  br label %4625
+4621:                                             ; preds = %4612
+  %4622 = getelementptr inbounds nuw double, ptr %4494, i64 %4608
+  %4623 = load double, ptr %4622, align 8, !tbaa !41
+  %4624 = getelementptr inbounds nuw double, ptr %4492, i64 %4608
+  %4625 = load double, ptr %4624, align 8, !tbaa !41
+  %4626 = load ptr, ptr %4586, align 32
+  %4627 = getelementptr i8, ptr %4626, i64 64
+  %4628 = getelementptr double, ptr %4627, i64 %4608
+  %4629 = fsub double %4623, %4616
+  %4630 = getelementptr double, ptr %4626, i64 %4608
+  %4631 = fsub double %4625, %4616
+  %4632 = load ptr, ptr %4532, align 8, !tbaa !67
+  %4633 = getelementptr double, ptr %4632, i64 %4608
+  %4634 = load ptr, ptr %4536, align 16, !tbaa !46
+  %4635 = getelementptr double, ptr %4634, i64 %4608
+  %4636 = getelementptr <8 x double>, ptr %4630, i64 %4619
+  br label %4664
 
-4625:                                             ; preds = %4623, %4614, %4611
-  %4626 = phi double [ %4620, %4623 ], [ %4620, %4614 ], [ %4613, %4611 ]
-  %4627 = phi double [ %4617, %4623 ], [ %4617, %4614 ], [ %4561, %4611 ]
-  %4628 = phi i64 [ %4624, %4623 ], [ %4609, %4614 ], [ %4562, %4611 ]
-  %4629 = icmp sgt i64 %4628, %4557
-  br i1 %4629, label %4630, label %4653
+4637:                                             ; preds = %4710
+  %4638 = getelementptr inbounds nuw double, ptr %4522, i64 %4608
+  %4639 = load double, ptr %4638, align 8, !tbaa !41
+  %4640 = fcmp ogt double %4639, 0.000000e+00
+  %4641 = fcmp ogt double %4721, 0.000000e+00
+  %4642 = select i1 %4640, i1 %4641, i1 false
+  br i1 %4642, label %4643, label %4742
 
-4630:                                             ; preds = %4625
-  %4631 = load ptr, ptr %4475, align 8
-  %4632 = getelementptr double, ptr %4631, i64 %4551
-  br label %4633
+4643:                                             ; preds = %4637
+  %4644 = getelementptr inbounds nuw double, ptr %4587, i64 %4608
+  %4645 = getelementptr inbounds nuw double, ptr %4588, i64 %4608
+  %4646 = sub i64 %4613, %4614
+  %4647 = add i64 %4614, 1
+  %4648 = and i64 %4646, 1
+  %4649 = icmp eq i64 %4648, 0
+  br i1 %4649, label %4659, label %4650
 
-4633:                                             ; preds = %4648, %4630
-  %4634 = phi i64 [ %4628, %4630 ], [ %4651, %4648 ]
-  %4635 = phi double [ 0.000000e+00, %4630 ], [ %4650, %4648 ]
-  %4636 = phi double [ %4627, %4630 ], [ %4649, %4648 ]
-  %4637 = getelementptr <8 x double>, ptr %4573, i64 %4634
-  %4638 = load double, ptr %4637, align 8, !tbaa !41
-  %4639 = tail call noundef double @llvm.fmuladd.f64(double %4638, double %4574, double %4559)
-  %4640 = fcmp ogt double %4639, %4626
-  br i1 %4640, label %4641, label %4653
+4650:                                             ; preds = %4643
+  %4651 = load double, ptr %4644, align 8, !tbaa !41
+  %4652 = load double, ptr %4645, align 8, !tbaa !41
+  %4653 = fmul double %4721, %4652
+  %4654 = fdiv double %4651, %4653
+  %4655 = getelementptr <8 x double>, ptr %4635, i64 %4614
+  %4656 = load double, ptr %4655, align 8, !tbaa !41
+  %4657 = fmul double %4656, %4654
+  store double %4657, ptr %4655, align 8, !tbaa !41
+  %4658 = add nsw i64 %4614, 1
+  br label %4659
 
-4641:                                             ; preds = %4633
-  %4642 = fcmp ogt double %4636, %4639
-  br i1 %4642, label %4643, label %4648
+4659:                                             ; preds = %4650, %4643
+  %4660 = phi i64 [ %4614, %4643 ], [ %4658, %4650 ]
+  %4661 = icmp eq i64 %4613, %4647
+  br i1 %4661, label %4742, label %4662
 
-4643:                                             ; preds = %4641
-  %4644 = getelementptr <8 x double>, ptr %4632, i64 %4634
-  %4645 = load double, ptr %4644, align 8, !tbaa !41
-  %4646 = fsub double %4636, %4639
-  %4647 = tail call double @llvm.fmuladd.f64(double %4645, double %4646, double %4635)
-  br label %4648
+4662:                                             ; preds = %4659
+  %4663 = getelementptr i8, ptr %4635, i64 64
+  br label %4724
 
-4648:                                             ; preds = %4643, %4641
-  %4649 = phi double [ %4639, %4643 ], [ %4636, %4641 ]
-  %4650 = phi double [ %4647, %4643 ], [ %4635, %4641 ]
-  %4651 = add nsw i64 %4634, -1
-  %4652 = icmp sgt i64 %4651, %4557
-  br i1 %4652, label %4633, label %4653, !llvm.loop !140
+4664:                                             ; preds = %4710, %4621
+  %4665 = phi double [ 0.000000e+00, %4621 ], [ %4721, %4710 ]
+  %4666 = phi i64 [ %4619, %4621 ], [ %4722, %4710 ]
+  %4667 = icmp eq i64 %4666, %4619
+  br i1 %4667, label %4668, label %4671
 
-4653:                                             ; preds = %4648, %4633, %4625
-  %4654 = phi double [ %4627, %4625 ], [ %4636, %4633 ], [ %4649, %4648 ]
-  %4655 = phi double [ 0.000000e+00, %4625 ], [ %4635, %4633 ], [ %4650, %4648 ]
-  %4656 = phi i64 [ %4628, %4625 ], [ %4634, %4633 ], [ %4557, %4648 ]
-  %4657 = getelementptr <8 x double>, ptr %4576, i64 %4656
-  %4658 = load double, ptr %4657, align 8, !tbaa !41
-  %4659 = fsub double %4654, %4626
-  %4660 = tail call double @llvm.fmuladd.f64(double %4658, double %4659, double %4655)
-  %4661 = fsub double %4627, %4626
-  %4662 = fdiv double %4660, %4661
-  %4663 = getelementptr <8 x double>, ptr %4578, i64 %4609
-  store double %4662, ptr %4663, align 8, !tbaa !41
-  %4664 = fadd double %4608, %4660
-  %4665 = add nsw i64 %4609, -1
-  %4666 = icmp sgt i64 %4609, %4557
-  br i1 %4666, label %4607, label %4580, !llvm.loop !141
+4668:                                             ; preds = %4664
+  %4669 = load double, ptr %4636, align 8, !tbaa !41
+  %4670 = tail call noundef double @llvm.fmuladd.f64(double %4669, double %4629, double %4616)
+  br label %4682
 
-4667:                                             ; preds = %4667, %4605
-  %4668 = phi i64 [ %4603, %4605 ], [ %4683, %4667 ]
-  %4669 = load double, ptr %4587, align 8, !tbaa !41
-  %4670 = load double, ptr %4588, align 8, !tbaa !41
-  %4671 = fmul double %4664, %4670
-  %4672 = fdiv double %4669, %4671
-  %4673 = getelementptr <8 x double>, ptr %4578, i64 %4668
-  %4674 = load double, ptr %4673, align 8, !tbaa !41
-  %4675 = fmul double %4674, %4672
-  store double %4675, ptr %4673, align 8, !tbaa !41
-  %4676 = load double, ptr %4587, align 8, !tbaa !41
-  %4677 = load double, ptr %4588, align 8, !tbaa !41
-  %4678 = fmul double %4664, %4677
-  %4679 = fdiv double %4676, %4678
-  %4680 = getelementptr <8 x double>, ptr %4606, i64 %4668
-  %4681 = load double, ptr %4680, align 8, !tbaa !41
-  %4682 = fmul double %4681, %4679
-  store double %4682, ptr %4680, align 8, !tbaa !41
-  %4683 = add nsw i64 %4668, 2
-  %4684 = icmp eq i64 %4683, %4556
-  br i1 %4684, label %4685, label %4667, !llvm.loop !142
+4671:                                             ; preds = %4664
+  %4672 = getelementptr <8 x double>, ptr %4628, i64 %4666
+  %4673 = load double, ptr %4672, align 8, !tbaa !41
+  %4674 = tail call noundef double @llvm.fmuladd.f64(double %4673, double %4629, double %4616)
+  %4675 = getelementptr <8 x double>, ptr %4630, i64 %4666
+  %4676 = load double, ptr %4675, align 8, !tbaa !41
+  %4677 = tail call noundef double @llvm.fmuladd.f64(double %4676, double %4629, double %4616)
+  %4678 = tail call noundef double @llvm.fmuladd.f64(double %4673, double %4631, double %4616)
+  %4679 = fcmp ult double %4678, %4674
+  br i1 %4679, label %4680, label %4682
 
-4685:                                             ; preds = %4602, %4667, %4580, %4555, %4550
-  %4686 = add nuw nsw i64 %4551, 1
-  %4687 = icmp eq i64 %4686, 8
-  br i1 %4687, label %4688, label %4550, !llvm.loop !143
+4680:                                             ; preds = %4671
+  %4681 = add nsw i64 %4666, 1
+  br label %4682
 
-4688:                                             ; preds = %4685, %4511
+4682:                                             ; preds = %4680, %4671, %4668
+  %4683 = phi double [ %4677, %4680 ], [ %4677, %4671 ], [ %4670, %4668 ]
+  %4684 = phi double [ %4674, %4680 ], [ %4674, %4671 ], [ %4618, %4668 ]
+  %4685 = phi i64 [ %4681, %4680 ], [ %4666, %4671 ], [ %4619, %4668 ]
+  %4686 = icmp sgt i64 %4685, %4614
+  br i1 %4686, label %4687, label %4710
+
+4687:                                             ; preds = %4682
+  %4688 = load ptr, ptr %4532, align 8
+  %4689 = getelementptr double, ptr %4688, i64 %4608
+  br label %4690
+
+4690:                                             ; preds = %4705, %4687
+  %4691 = phi i64 [ %4685, %4687 ], [ %4708, %4705 ]
+  %4692 = phi double [ 0.000000e+00, %4687 ], [ %4707, %4705 ]
+  %4693 = phi double [ %4684, %4687 ], [ %4706, %4705 ]
+  %4694 = getelementptr <8 x double>, ptr %4630, i64 %4691
+  %4695 = load double, ptr %4694, align 8, !tbaa !41
+  %4696 = tail call noundef double @llvm.fmuladd.f64(double %4695, double %4631, double %4616)
+  %4697 = fcmp ogt double %4696, %4683
+  br i1 %4697, label %4698, label %4710
+
+4698:                                             ; preds = %4690
+  %4699 = fcmp ogt double %4693, %4696
+  br i1 %4699, label %4700, label %4705
+
+4700:                                             ; preds = %4698
+  %4701 = getelementptr <8 x double>, ptr %4689, i64 %4691
+  %4702 = load double, ptr %4701, align 8, !tbaa !41
+  %4703 = fsub double %4693, %4696
+  %4704 = tail call double @llvm.fmuladd.f64(double %4702, double %4703, double %4692)
+  br label %4705
+
+4705:                                             ; preds = %4700, %4698
+  %4706 = phi double [ %4696, %4700 ], [ %4693, %4698 ]
+  %4707 = phi double [ %4704, %4700 ], [ %4692, %4698 ]
+  %4708 = add nsw i64 %4691, -1
+  %4709 = icmp sgt i64 %4708, %4614
+  br i1 %4709, label %4690, label %4710, !llvm.loop !141
+
+4710:                                             ; preds = %4705, %4690, %4682
+  %4711 = phi double [ %4684, %4682 ], [ %4693, %4690 ], [ %4706, %4705 ]
+  %4712 = phi double [ 0.000000e+00, %4682 ], [ %4692, %4690 ], [ %4707, %4705 ]
+  %4713 = phi i64 [ %4685, %4682 ], [ %4691, %4690 ], [ %4614, %4705 ]
+  %4714 = getelementptr <8 x double>, ptr %4633, i64 %4713
+  %4715 = load double, ptr %4714, align 8, !tbaa !41
+  %4716 = fsub double %4711, %4683
+  %4717 = tail call double @llvm.fmuladd.f64(double %4715, double %4716, double %4712)
+  %4718 = fsub double %4684, %4683
+  %4719 = fdiv double %4717, %4718
+  %4720 = getelementptr <8 x double>, ptr %4635, i64 %4666
+  store double %4719, ptr %4720, align 8, !tbaa !41
+  %4721 = fadd double %4665, %4717
+  %4722 = add nsw i64 %4666, -1
+  %4723 = icmp sgt i64 %4666, %4614
+  br i1 %4723, label %4664, label %4637, !llvm.loop !142
+
+4724:                                             ; preds = %4724, %4662
+  %4725 = phi i64 [ %4660, %4662 ], [ %4740, %4724 ]
+  %4726 = load double, ptr %4644, align 8, !tbaa !41
+  %4727 = load double, ptr %4645, align 8, !tbaa !41
+  %4728 = fmul double %4721, %4727
+  %4729 = fdiv double %4726, %4728
+  %4730 = getelementptr <8 x double>, ptr %4635, i64 %4725
+  %4731 = load double, ptr %4730, align 8, !tbaa !41
+  %4732 = fmul double %4731, %4729
+  store double %4732, ptr %4730, align 8, !tbaa !41
+  %4733 = load double, ptr %4644, align 8, !tbaa !41
+  %4734 = load double, ptr %4645, align 8, !tbaa !41
+  %4735 = fmul double %4721, %4734
+  %4736 = fdiv double %4733, %4735
+  %4737 = getelementptr <8 x double>, ptr %4663, i64 %4725
+  %4738 = load double, ptr %4737, align 8, !tbaa !41
+  %4739 = fmul double %4738, %4736
+  store double %4739, ptr %4737, align 8, !tbaa !41
+  %4740 = add nsw i64 %4725, 2
+  %4741 = icmp eq i64 %4740, %4613
+  br i1 %4741, label %4742, label %4724, !llvm.loop !143
+
+4742:                                             ; preds = %4659, %4724, %4637, %4612, %4607
+  %4743 = add nuw nsw i64 %4608, 1
+  %4744 = icmp eq i64 %4743, 8
+  br i1 %4744, label %4745, label %4607, !llvm.loop !144
+
+4745:                                             ; preds = %4742, %4568
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %12) #7
-  br label %4689
+  br label %4746
 
-4689:                                             ; preds = %4423, %4688
-  %4690 = load <8 x i64>, ptr %110, align 64, !tbaa !26
-  %4691 = and <8 x i64> %4690, %4422
-  %4692 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4691)
-  %4693 = icmp eq i64 %4692, 0
-  %4694 = getelementptr inbounds nuw i8, ptr %4426, i64 8520
-  br i1 %4693, label %4695, label %4713
+4746:                                             ; preds = %4480, %4745
+  %4747 = load <8 x i64>, ptr %110, align 64, !tbaa !26
+  %4748 = and <8 x i64> %4747, %4479
+  %4749 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4748)
+  %4750 = icmp eq i64 %4749, 0
+  %4751 = getelementptr inbounds nuw i8, ptr %4483, i64 8520
+  br i1 %4750, label %4752, label %4770
 
-4695:                                             ; preds = %4689
-  %4696 = getelementptr inbounds nuw i8, ptr %4426, i64 8528
-  %4697 = getelementptr inbounds nuw i8, ptr %4426, i64 8536
-  %4698 = load ptr, ptr %4697, align 8, !tbaa !35
-  %4699 = load ptr, ptr %4696, align 8, !tbaa !35
-  store ptr %4699, ptr %4697, align 8, !tbaa !35
-  %4700 = load ptr, ptr %4694, align 8, !tbaa !35
-  store ptr %4700, ptr %4696, align 8, !tbaa !35
-  store ptr %4698, ptr %4694, align 8, !tbaa !35
-  %4701 = getelementptr inbounds nuw i8, ptr %4426, i64 8640
-  %4702 = getelementptr inbounds nuw i8, ptr %4426, i64 8648
-  %4703 = getelementptr inbounds nuw i8, ptr %4426, i64 8656
-  %4704 = load ptr, ptr %4703, align 8, !tbaa !35
-  %4705 = load ptr, ptr %4702, align 8, !tbaa !35
-  store ptr %4705, ptr %4703, align 8, !tbaa !35
-  %4706 = load ptr, ptr %4701, align 8, !tbaa !35
-  store ptr %4706, ptr %4702, align 8, !tbaa !35
-  store ptr %4704, ptr %4701, align 8, !tbaa !35
-  %4707 = getelementptr inbounds nuw i8, ptr %4426, i64 8688
-  %4708 = getelementptr inbounds nuw i8, ptr %4426, i64 8696
-  %4709 = getelementptr inbounds nuw i8, ptr %4426, i64 8704
-  %4710 = load ptr, ptr %4709, align 8, !tbaa !35
-  %4711 = load ptr, ptr %4708, align 8, !tbaa !35
-  store ptr %4711, ptr %4709, align 8, !tbaa !35
-  %4712 = load ptr, ptr %4707, align 8, !tbaa !35
-  store ptr %4712, ptr %4708, align 8, !tbaa !35
-  store ptr %4710, ptr %4707, align 8, !tbaa !35
-  br label %4778
+4752:                                             ; preds = %4746
+  %4753 = getelementptr inbounds nuw i8, ptr %4483, i64 8528
+  %4754 = getelementptr inbounds nuw i8, ptr %4483, i64 8536
+  %4755 = load ptr, ptr %4754, align 8, !tbaa !35
+  %4756 = load ptr, ptr %4753, align 8, !tbaa !35
+  store ptr %4756, ptr %4754, align 8, !tbaa !35
+  %4757 = load ptr, ptr %4751, align 8, !tbaa !35
+  store ptr %4757, ptr %4753, align 8, !tbaa !35
+  store ptr %4755, ptr %4751, align 8, !tbaa !35
+  %4758 = getelementptr inbounds nuw i8, ptr %4483, i64 8640
+  %4759 = getelementptr inbounds nuw i8, ptr %4483, i64 8648
+  %4760 = getelementptr inbounds nuw i8, ptr %4483, i64 8656
+  %4761 = load ptr, ptr %4760, align 8, !tbaa !35
+  %4762 = load ptr, ptr %4759, align 8, !tbaa !35
+  store ptr %4762, ptr %4760, align 8, !tbaa !35
+  %4763 = load ptr, ptr %4758, align 8, !tbaa !35
+  store ptr %4763, ptr %4759, align 8, !tbaa !35
+  store ptr %4761, ptr %4758, align 8, !tbaa !35
+  %4764 = getelementptr inbounds nuw i8, ptr %4483, i64 8688
+  %4765 = getelementptr inbounds nuw i8, ptr %4483, i64 8696
+  %4766 = getelementptr inbounds nuw i8, ptr %4483, i64 8704
+  %4767 = load ptr, ptr %4766, align 8, !tbaa !35
+  %4768 = load ptr, ptr %4765, align 8, !tbaa !35
+  store ptr %4768, ptr %4766, align 8, !tbaa !35
+  %4769 = load ptr, ptr %4764, align 8, !tbaa !35
+  store ptr %4769, ptr %4765, align 8, !tbaa !35
+  store ptr %4767, ptr %4764, align 8, !tbaa !35
+  br label %4835
 
-4713:                                             ; preds = %4689
-  %4714 = load ptr, ptr %4694, align 8, !tbaa !57
-  %4715 = getelementptr inbounds nuw i8, ptr %4426, i64 8528
-  %4716 = load ptr, ptr %4715, align 16, !tbaa !45
-  %4717 = getelementptr inbounds nuw i8, ptr %4426, i64 8536
-  %4718 = load ptr, ptr %4717, align 8, !tbaa !56
-  %4719 = load i64, ptr %119, align 16, !tbaa !21
-  %4720 = icmp sgt i64 %4719, 0
-  br i1 %4720, label %4721, label %4734
+4770:                                             ; preds = %4746
+  %4771 = load ptr, ptr %4751, align 8, !tbaa !57
+  %4772 = getelementptr inbounds nuw i8, ptr %4483, i64 8528
+  %4773 = load ptr, ptr %4772, align 16, !tbaa !45
+  %4774 = getelementptr inbounds nuw i8, ptr %4483, i64 8536
+  %4775 = load ptr, ptr %4774, align 8, !tbaa !56
+  %4776 = load i64, ptr %119, align 16, !tbaa !21
+  %4777 = icmp sgt i64 %4776, 0
+  br i1 %4777, label %4778, label %4791
 
-4721:                                             ; preds = %4713, %4721
-  %4722 = phi i64 [ %4732, %4721 ], [ 0, %4713 ]
-  %4723 = getelementptr inbounds nuw <8 x double>, ptr %4718, i64 %4722
-  %4724 = getelementptr inbounds nuw <8 x double>, ptr %4716, i64 %4722
-  %4725 = load <8 x double>, ptr %4724, align 64, !tbaa !26
-  %4726 = load <8 x double>, ptr %4723, align 64, !tbaa !26
-  %4727 = select <8 x i1> %4394, <8 x double> %4726, <8 x double> %4725
-  store <8 x double> %4727, ptr %4723, align 64, !tbaa !26
-  %4728 = getelementptr inbounds nuw <8 x double>, ptr %4714, i64 %4722
-  %4729 = load <8 x double>, ptr %4728, align 64, !tbaa !26
-  %4730 = load <8 x double>, ptr %4724, align 64, !tbaa !26
-  %4731 = select <8 x i1> %4394, <8 x double> %4730, <8 x double> %4729
-  store <8 x double> %4731, ptr %4724, align 64, !tbaa !26
-  %4732 = add nuw nsw i64 %4722, 1
-  %4733 = icmp eq i64 %4732, %4719
-  br i1 %4733, label %4734, label %4721, !llvm.loop !144
+4778:                                             ; preds = %4770, %4778
+  %4779 = phi i64 [ %4789, %4778 ], [ 0, %4770 ]
+  %4780 = getelementptr inbounds nuw <8 x double>, ptr %4775, i64 %4779
+  %4781 = getelementptr inbounds nuw <8 x double>, ptr %4773, i64 %4779
+  %4782 = load <8 x double>, ptr %4781, align 64, !tbaa !26
+  %4783 = load <8 x double>, ptr %4780, align 64, !tbaa !26
+  %4784 = select <8 x i1> %4451, <8 x double> %4783, <8 x double> %4782
+  store <8 x double> %4784, ptr %4780, align 64, !tbaa !26
+  %4785 = getelementptr inbounds nuw <8 x double>, ptr %4771, i64 %4779
+  %4786 = load <8 x double>, ptr %4785, align 64, !tbaa !26
+  %4787 = load <8 x double>, ptr %4781, align 64, !tbaa !26
+  %4788 = select <8 x i1> %4451, <8 x double> %4787, <8 x double> %4786
+  store <8 x double> %4788, ptr %4781, align 64, !tbaa !26
+  %4789 = add nuw nsw i64 %4779, 1
+  %4790 = icmp eq i64 %4789, %4776
+  br i1 %4790, label %4791, label %4778, !llvm.loop !145
 
-4734:                                             ; preds = %4721, %4713
-  %4735 = getelementptr inbounds nuw i8, ptr %4426, i64 8640
-  %4736 = load ptr, ptr %4735, align 64, !tbaa !127
-  %4737 = getelementptr inbounds nuw i8, ptr %4426, i64 8648
-  %4738 = load ptr, ptr %4737, align 8, !tbaa !49
-  %4739 = getelementptr inbounds nuw i8, ptr %4426, i64 8656
-  %4740 = load ptr, ptr %4739, align 16, !tbaa !61
-  %4741 = load i64, ptr %120, align 8, !tbaa !22
-  %4742 = icmp sgt i64 %4741, 0
-  br i1 %4742, label %4743, label %4778
+4791:                                             ; preds = %4778, %4770
+  %4792 = getelementptr inbounds nuw i8, ptr %4483, i64 8640
+  %4793 = load ptr, ptr %4792, align 64, !tbaa !127
+  %4794 = getelementptr inbounds nuw i8, ptr %4483, i64 8648
+  %4795 = load ptr, ptr %4794, align 8, !tbaa !49
+  %4796 = getelementptr inbounds nuw i8, ptr %4483, i64 8656
+  %4797 = load ptr, ptr %4796, align 16, !tbaa !61
+  %4798 = load i64, ptr %120, align 8, !tbaa !22
+  %4799 = icmp sgt i64 %4798, 0
+  br i1 %4799, label %4800, label %4835
 
-4743:                                             ; preds = %4734, %4743
-  %4744 = phi i64 [ %4754, %4743 ], [ 0, %4734 ]
-  %4745 = getelementptr inbounds nuw <8 x double>, ptr %4740, i64 %4744
-  %4746 = getelementptr inbounds nuw <8 x double>, ptr %4738, i64 %4744
-  %4747 = load <8 x double>, ptr %4746, align 64, !tbaa !26
-  %4748 = load <8 x double>, ptr %4745, align 64, !tbaa !26
-  %4749 = select <8 x i1> %4394, <8 x double> %4748, <8 x double> %4747
-  store <8 x double> %4749, ptr %4745, align 64, !tbaa !26
-  %4750 = getelementptr inbounds nuw <8 x double>, ptr %4736, i64 %4744
-  %4751 = load <8 x double>, ptr %4750, align 64, !tbaa !26
-  %4752 = load <8 x double>, ptr %4746, align 64, !tbaa !26
-  %4753 = select <8 x i1> %4394, <8 x double> %4752, <8 x double> %4751
-  store <8 x double> %4753, ptr %4746, align 64, !tbaa !26
-  %4754 = add nuw nsw i64 %4744, 1
-  %4755 = icmp eq i64 %4754, %4741
-  br i1 %4755, label %4756, label %4743, !llvm.loop !144
+4800:                                             ; preds = %4791, %4800
+  %4801 = phi i64 [ %4811, %4800 ], [ 0, %4791 ]
+  %4802 = getelementptr inbounds nuw <8 x double>, ptr %4797, i64 %4801
+  %4803 = getelementptr inbounds nuw <8 x double>, ptr %4795, i64 %4801
+  %4804 = load <8 x double>, ptr %4803, align 64, !tbaa !26
+  %4805 = load <8 x double>, ptr %4802, align 64, !tbaa !26
+  %4806 = select <8 x i1> %4451, <8 x double> %4805, <8 x double> %4804
+  store <8 x double> %4806, ptr %4802, align 64, !tbaa !26
+  %4807 = getelementptr inbounds nuw <8 x double>, ptr %4793, i64 %4801
+  %4808 = load <8 x double>, ptr %4807, align 64, !tbaa !26
+  %4809 = load <8 x double>, ptr %4803, align 64, !tbaa !26
+  %4810 = select <8 x i1> %4451, <8 x double> %4809, <8 x double> %4808
+  store <8 x double> %4810, ptr %4803, align 64, !tbaa !26
+  %4811 = add nuw nsw i64 %4801, 1
+  %4812 = icmp eq i64 %4811, %4798
+  br i1 %4812, label %4813, label %4800, !llvm.loop !145
 
-4756:                                             ; preds = %4743
-  %4757 = load i64, ptr %120, align 8, !tbaa !22
-  %4758 = getelementptr inbounds nuw i8, ptr %4426, i64 8688
-  %4759 = load ptr, ptr %4758, align 16, !tbaa !90
-  %4760 = getelementptr inbounds nuw i8, ptr %4426, i64 8696
-  %4761 = load ptr, ptr %4760, align 8, !tbaa !48
-  %4762 = getelementptr inbounds nuw i8, ptr %4426, i64 8704
-  %4763 = load ptr, ptr %4762, align 64, !tbaa !59
-  %4764 = icmp sgt i64 %4757, 0
-  br i1 %4764, label %4765, label %4778
+4813:                                             ; preds = %4800
+  %4814 = load i64, ptr %120, align 8, !tbaa !22
+  %4815 = getelementptr inbounds nuw i8, ptr %4483, i64 8688
+  %4816 = load ptr, ptr %4815, align 16, !tbaa !90
+  %4817 = getelementptr inbounds nuw i8, ptr %4483, i64 8696
+  %4818 = load ptr, ptr %4817, align 8, !tbaa !48
+  %4819 = getelementptr inbounds nuw i8, ptr %4483, i64 8704
+  %4820 = load ptr, ptr %4819, align 64, !tbaa !59
+  %4821 = icmp sgt i64 %4814, 0
+  br i1 %4821, label %4822, label %4835
 
-4765:                                             ; preds = %4756, %4765
-  %4766 = phi i64 [ %4776, %4765 ], [ 0, %4756 ]
-  %4767 = getelementptr inbounds nuw <8 x double>, ptr %4763, i64 %4766
-  %4768 = getelementptr inbounds nuw <8 x double>, ptr %4761, i64 %4766
-  %4769 = load <8 x double>, ptr %4768, align 64, !tbaa !26
-  %4770 = load <8 x double>, ptr %4767, align 64, !tbaa !26
-  %4771 = select <8 x i1> %4394, <8 x double> %4770, <8 x double> %4769
-  store <8 x double> %4771, ptr %4767, align 64, !tbaa !26
-  %4772 = getelementptr inbounds nuw <8 x double>, ptr %4759, i64 %4766
-  %4773 = load <8 x double>, ptr %4772, align 64, !tbaa !26
-  %4774 = load <8 x double>, ptr %4768, align 64, !tbaa !26
-  %4775 = select <8 x i1> %4394, <8 x double> %4774, <8 x double> %4773
-  store <8 x double> %4775, ptr %4768, align 64, !tbaa !26
-  %4776 = add nuw nsw i64 %4766, 1
-  %4777 = icmp eq i64 %4776, %4757
-  br i1 %4777, label %4778, label %4765, !llvm.loop !144
+4822:                                             ; preds = %4813, %4822
+  %4823 = phi i64 [ %4833, %4822 ], [ 0, %4813 ]
+  %4824 = getelementptr inbounds nuw <8 x double>, ptr %4820, i64 %4823
+  %4825 = getelementptr inbounds nuw <8 x double>, ptr %4818, i64 %4823
+  %4826 = load <8 x double>, ptr %4825, align 64, !tbaa !26
+  %4827 = load <8 x double>, ptr %4824, align 64, !tbaa !26
+  %4828 = select <8 x i1> %4451, <8 x double> %4827, <8 x double> %4826
+  store <8 x double> %4828, ptr %4824, align 64, !tbaa !26
+  %4829 = getelementptr inbounds nuw <8 x double>, ptr %4816, i64 %4823
+  %4830 = load <8 x double>, ptr %4829, align 64, !tbaa !26
+  %4831 = load <8 x double>, ptr %4825, align 64, !tbaa !26
+  %4832 = select <8 x i1> %4451, <8 x double> %4831, <8 x double> %4830
+  store <8 x double> %4832, ptr %4825, align 64, !tbaa !26
+  %4833 = add nuw nsw i64 %4823, 1
+  %4834 = icmp eq i64 %4833, %4814
+  br i1 %4834, label %4835, label %4822, !llvm.loop !145
 
-4778:                                             ; preds = %4765, %4734, %4756, %4695
-  %4779 = getelementptr inbounds nuw i8, ptr %4426, i64 4736
-  %4780 = getelementptr inbounds nuw i8, ptr %4426, i64 3840
-  %4781 = getelementptr inbounds nuw i8, ptr %4426, i64 2944
-  br label %4797
+4835:                                             ; preds = %4822, %4791, %4813, %4752
+  %4836 = getelementptr inbounds nuw i8, ptr %4483, i64 4736
+  %4837 = getelementptr inbounds nuw i8, ptr %4483, i64 3840
+  %4838 = getelementptr inbounds nuw i8, ptr %4483, i64 2944
+  br label %4854
 
-4782:                                             ; preds = %4797
-  %4783 = getelementptr inbounds nuw i8, ptr %4426, i64 8384
-  %4784 = getelementptr inbounds nuw i8, ptr %4426, i64 6080
-  %4785 = load <8 x double>, ptr %4784, align 64, !tbaa !26
-  %4786 = fcmp ogt <8 x double> %4785, zeroinitializer
-  %4787 = load <8 x double>, ptr %138, align 64, !tbaa !26
-  %4788 = fcmp une <8 x double> %4787, splat (double 2.000000e+00)
-  %4789 = and <8 x i1> %4786, %4788
-  %4790 = select <8 x i1> %4789, <8 x i64> %4334, <8 x i64> zeroinitializer
-  %4791 = load <8 x i64>, ptr %4783, align 64, !tbaa !26
-  %4792 = and <8 x i64> %4791, %4422
-  %4793 = or <8 x i64> %4790, %4792
-  store <8 x i64> %4793, ptr %4783, align 64, !tbaa !26
-  %4794 = add nuw nsw i64 %4424, 1
-  %4795 = load i64, ptr %156, align 8, !tbaa !20
-  %4796 = icmp slt i64 %4794, %4795
-  br i1 %4796, label %4423, label %4809, !llvm.loop !145
+4839:                                             ; preds = %4854
+  %4840 = getelementptr inbounds nuw i8, ptr %4483, i64 8384
+  %4841 = getelementptr inbounds nuw i8, ptr %4483, i64 6080
+  %4842 = load <8 x double>, ptr %4841, align 64, !tbaa !26
+  %4843 = fcmp ogt <8 x double> %4842, zeroinitializer
+  %4844 = load <8 x double>, ptr %138, align 64, !tbaa !26
+  %4845 = fcmp une <8 x double> %4844, splat (double 2.000000e+00)
+  %4846 = and <8 x i1> %4843, %4845
+  %4847 = select <8 x i1> %4846, <8 x i64> %4391, <8 x i64> zeroinitializer
+  %4848 = load <8 x i64>, ptr %4840, align 64, !tbaa !26
+  %4849 = and <8 x i64> %4848, %4479
+  %4850 = or <8 x i64> %4847, %4849
+  store <8 x i64> %4850, ptr %4840, align 64, !tbaa !26
+  %4851 = add nuw nsw i64 %4481, 1
+  %4852 = load i64, ptr %156, align 8, !tbaa !20
+  %4853 = icmp slt i64 %4851, %4852
+  br i1 %4853, label %4480, label %4866, !llvm.loop !146
 
-4797:                                             ; preds = %4778, %4797
-  %4798 = phi i64 [ 0, %4778 ], [ %4807, %4797 ]
-  %4799 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4779, i64 0, i64 %4798
-  %4800 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4780, i64 0, i64 %4798
-  %4801 = load <8 x double>, ptr %4800, align 64, !tbaa !26
-  %4802 = load <8 x double>, ptr %4799, align 64, !tbaa !26
-  %4803 = select <8 x i1> %4394, <8 x double> %4802, <8 x double> %4801
-  store <8 x double> %4803, ptr %4799, align 64, !tbaa !26
-  %4804 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4781, i64 0, i64 %4798
-  %4805 = load <8 x double>, ptr %4804, align 64, !tbaa !26
-  %4806 = select <8 x i1> %4394, <8 x double> %4801, <8 x double> %4805
-  store <8 x double> %4806, ptr %4800, align 64, !tbaa !26
-  %4807 = add nuw nsw i64 %4798, 1
-  %4808 = icmp eq i64 %4807, 14
-  br i1 %4808, label %4782, label %4797, !llvm.loop !146
+4854:                                             ; preds = %4835, %4854
+  %4855 = phi i64 [ 0, %4835 ], [ %4864, %4854 ]
+  %4856 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4836, i64 0, i64 %4855
+  %4857 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4837, i64 0, i64 %4855
+  %4858 = load <8 x double>, ptr %4857, align 64, !tbaa !26
+  %4859 = load <8 x double>, ptr %4856, align 64, !tbaa !26
+  %4860 = select <8 x i1> %4451, <8 x double> %4859, <8 x double> %4858
+  store <8 x double> %4860, ptr %4856, align 64, !tbaa !26
+  %4861 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4838, i64 0, i64 %4855
+  %4862 = load <8 x double>, ptr %4861, align 64, !tbaa !26
+  %4863 = select <8 x i1> %4451, <8 x double> %4858, <8 x double> %4862
+  store <8 x double> %4863, ptr %4857, align 64, !tbaa !26
+  %4864 = add nuw nsw i64 %4855, 1
+  %4865 = icmp eq i64 %4864, 14
+  br i1 %4865, label %4839, label %4854, !llvm.loop !147
 
-4809:                                             ; preds = %4782
-  %4810 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %4811 = load <8 x double>, ptr %175, align 64, !tbaa !26
-  %4812 = load <8 x double>, ptr %211, align 64, !tbaa !26
-  %4813 = load <8 x double>, ptr %159, align 64, !tbaa !26
-  %4814 = load <8 x double>, ptr %161, align 64, !tbaa !26
-  %4815 = fdiv <8 x double> %4812, %4039
-  %4816 = icmp sgt i64 %4795, 0
-  br label %4817
+4866:                                             ; preds = %4839
+  %4867 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %4868 = load <8 x double>, ptr %175, align 64, !tbaa !26
+  %4869 = load <8 x double>, ptr %211, align 64, !tbaa !26
+  %4870 = load <8 x double>, ptr %159, align 64, !tbaa !26
+  %4871 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %4872 = fdiv <8 x double> %4869, %4096
+  %4873 = icmp sgt i64 %4852, 0
+  br label %4874
 
-4817:                                             ; preds = %4393, %4809
-  %4818 = phi <8 x double> [ %4815, %4809 ], [ %4049, %4393 ]
-  %4819 = phi i1 [ %4816, %4809 ], [ false, %4393 ]
-  %4820 = phi <8 x double> [ %4814, %4809 ], [ %4028, %4393 ]
-  %4821 = phi <8 x double> [ %4813, %4809 ], [ %4322, %4393 ]
-  %4822 = phi <8 x double> [ %4811, %4809 ], [ %4045, %4393 ]
-  %4823 = phi <8 x double> [ %4810, %4809 ], [ %4043, %4393 ]
-  %4824 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  %4825 = fadd <8 x double> %4824, %4823
-  %4826 = select <8 x i1> %4394, <8 x double> %4824, <8 x double> %4825
-  store <8 x double> %4826, ptr %136, align 64, !tbaa !26
-  %4827 = load <8 x double>, ptr %151, align 64, !tbaa !26
-  %4828 = select <8 x i1> %4394, <8 x double> %4827, <8 x double> %4823
-  store <8 x double> %4828, ptr %151, align 64, !tbaa !26
-  %4829 = load <8 x double>, ptr %123, align 64, !tbaa !26
-  %4830 = fadd <8 x double> %4829, splat (double 1.000000e+00)
-  %4831 = select <8 x i1> %4394, <8 x double> %4829, <8 x double> %4830
-  store <8 x double> %4831, ptr %123, align 64, !tbaa !26
-  %4832 = load <8 x double>, ptr %125, align 64, !tbaa !26
-  %4833 = fcmp olt <8 x double> %4832, %4823
-  %4834 = select <8 x i1> %4394, <8 x i1> splat (i1 true), <8 x i1> %4833
-  %4835 = select <8 x i1> %4834, <8 x double> %4832, <8 x double> %4823
-  store <8 x double> %4835, ptr %125, align 64, !tbaa !26
-  %4836 = fcmp une <8 x double> %4822, zeroinitializer
-  %4837 = fcmp ueq <8 x double> %4038, zeroinitializer
-  %4838 = or <8 x i1> %4837, %4836
-  %4839 = fcmp olt <8 x double> %4818, splat (double 1.800000e+00)
-  %4840 = select <8 x i1> %4839, <8 x double> %4818, <8 x double> splat (double 1.800000e+00)
-  %4841 = select <8 x i1> %4838, <8 x double> splat (double 1.800000e+00), <8 x double> %4840
-  %4842 = fcmp ogt <8 x double> %4841, splat (double 2.000000e-01)
-  %4843 = select <8 x i1> %4842, <8 x double> %4841, <8 x double> splat (double 2.000000e-01)
-  %4844 = fmul <8 x double> %4823, %4843
-  %4845 = fmul <8 x double> %4823, splat (double 4.000000e+00)
-  %4846 = fcmp olt <8 x double> %4821, %4845
-  %4847 = select <8 x i1> %4846, <8 x double> %4821, <8 x double> %4845
-  %4848 = fcmp ogt <8 x double> %4844, %4847
-  %4849 = select <8 x i1> %4848, <8 x double> %4844, <8 x double> %4847
-  %4850 = select <8 x i1> %4394, <8 x double> %4821, <8 x double> zeroinitializer
-  store <8 x double> %4850, ptr %159, align 64, !tbaa !26
-  %4851 = select <8 x i1> %4394, <8 x double> %4820, <8 x double> zeroinitializer
-  store <8 x double> %4851, ptr %161, align 64, !tbaa !26
-  %4852 = load <8 x i64>, ptr %152, align 64, !tbaa !26
-  %4853 = and <8 x i64> %4852, %4422
-  store <8 x i64> %4853, ptr %152, align 64, !tbaa !26
-  %4854 = load <8 x i64>, ptr %153, align 64, !tbaa !26
-  %4855 = and <8 x i64> %4854, %4422
-  store <8 x i64> %4855, ptr %153, align 64, !tbaa !26
-  %4856 = load <8 x double>, ptr %201, align 64, !tbaa !26
-  %4857 = load <8 x double>, ptr %146, align 64, !tbaa !26
-  %4858 = select <8 x i1> %4394, <8 x double> %4857, <8 x double> %4856
-  store <8 x double> %4858, ptr %146, align 64, !tbaa !26
-  br i1 %4819, label %4859, label %5323
+4874:                                             ; preds = %4450, %4866
+  %4875 = phi <8 x double> [ %4872, %4866 ], [ %4106, %4450 ]
+  %4876 = phi i1 [ %4873, %4866 ], [ false, %4450 ]
+  %4877 = phi <8 x double> [ %4871, %4866 ], [ %4085, %4450 ]
+  %4878 = phi <8 x double> [ %4870, %4866 ], [ %4379, %4450 ]
+  %4879 = phi <8 x double> [ %4868, %4866 ], [ %4102, %4450 ]
+  %4880 = phi <8 x double> [ %4867, %4866 ], [ %4100, %4450 ]
+  %4881 = load <8 x double>, ptr %136, align 64, !tbaa !26
+  %4882 = fadd <8 x double> %4881, %4880
+  %4883 = select <8 x i1> %4451, <8 x double> %4881, <8 x double> %4882
+  store <8 x double> %4883, ptr %136, align 64, !tbaa !26
+  %4884 = load <8 x double>, ptr %151, align 64, !tbaa !26
+  %4885 = select <8 x i1> %4451, <8 x double> %4884, <8 x double> %4880
+  store <8 x double> %4885, ptr %151, align 64, !tbaa !26
+  %4886 = load <8 x double>, ptr %123, align 64, !tbaa !26
+  %4887 = fadd <8 x double> %4886, splat (double 1.000000e+00)
+  %4888 = select <8 x i1> %4451, <8 x double> %4886, <8 x double> %4887
+  store <8 x double> %4888, ptr %123, align 64, !tbaa !26
+  %4889 = load <8 x double>, ptr %125, align 64, !tbaa !26
+  %4890 = fcmp olt <8 x double> %4889, %4880
+  %4891 = select <8 x i1> %4451, <8 x i1> splat (i1 true), <8 x i1> %4890
+  %4892 = select <8 x i1> %4891, <8 x double> %4889, <8 x double> %4880
+  store <8 x double> %4892, ptr %125, align 64, !tbaa !26
+  %4893 = fcmp une <8 x double> %4879, zeroinitializer
+  %4894 = fcmp ueq <8 x double> %4095, zeroinitializer
+  %4895 = or <8 x i1> %4894, %4893
+  %4896 = fcmp olt <8 x double> %4875, splat (double 1.800000e+00)
+  %4897 = select <8 x i1> %4896, <8 x double> %4875, <8 x double> splat (double 1.800000e+00)
+  %4898 = select <8 x i1> %4895, <8 x double> splat (double 1.800000e+00), <8 x double> %4897
+  %4899 = fcmp ogt <8 x double> %4898, splat (double 2.000000e-01)
+  %4900 = select <8 x i1> %4899, <8 x double> %4898, <8 x double> splat (double 2.000000e-01)
+  %4901 = fmul <8 x double> %4880, %4900
+  %4902 = fmul <8 x double> %4880, splat (double 4.000000e+00)
+  %4903 = fcmp olt <8 x double> %4878, %4902
+  %4904 = select <8 x i1> %4903, <8 x double> %4878, <8 x double> %4902
+  %4905 = fcmp ogt <8 x double> %4901, %4904
+  %4906 = select <8 x i1> %4905, <8 x double> %4901, <8 x double> %4904
+  %4907 = select <8 x i1> %4451, <8 x double> %4878, <8 x double> zeroinitializer
+  store <8 x double> %4907, ptr %159, align 64, !tbaa !26
+  %4908 = select <8 x i1> %4451, <8 x double> %4877, <8 x double> zeroinitializer
+  store <8 x double> %4908, ptr %161, align 64, !tbaa !26
+  %4909 = load <8 x i64>, ptr %152, align 64, !tbaa !26
+  %4910 = and <8 x i64> %4909, %4479
+  store <8 x i64> %4910, ptr %152, align 64, !tbaa !26
+  %4911 = load <8 x i64>, ptr %153, align 64, !tbaa !26
+  %4912 = and <8 x i64> %4911, %4479
+  store <8 x i64> %4912, ptr %153, align 64, !tbaa !26
+  %4913 = load <8 x double>, ptr %201, align 64, !tbaa !26
+  %4914 = load <8 x double>, ptr %146, align 64, !tbaa !26
+  %4915 = select <8 x i1> %4451, <8 x double> %4914, <8 x double> %4913
+  store <8 x double> %4915, ptr %146, align 64, !tbaa !26
+  br i1 %4876, label %4916, label %5380
 
-4859:                                             ; preds = %4817, %5316
-  %4860 = phi i64 [ %5318, %5316 ], [ 0, %4817 ]
-  %4861 = phi <8 x double> [ %5317, %5316 ], [ %4849, %4817 ]
-  %4862 = load ptr, ptr %129, align 8, !tbaa !28
-  %4863 = getelementptr inbounds nuw %struct.Piece, ptr %4862, i64 %4860
-  %4864 = getelementptr inbounds nuw i8, ptr %4863, i64 3904
-  %4865 = load <8 x double>, ptr %4864, align 64, !tbaa !26
-  %4866 = getelementptr inbounds nuw i8, ptr %4863, i64 1472
-  %4867 = load <8 x double>, ptr %4866, align 64, !tbaa !26
-  %4868 = fmul <8 x double> %4867, splat (double 1.001000e+00)
-  %4869 = fcmp ole <8 x double> %4865, %4868
-  %4870 = getelementptr inbounds nuw i8, ptr %4863, i64 1600
-  %4871 = load <8 x double>, ptr %4870, align 64, !tbaa !26
-  %4872 = getelementptr inbounds nuw i8, ptr %4863, i64 4160
-  %4873 = load <8 x double>, ptr %4872, align 64, !tbaa !26
-  %4874 = fsub <8 x double> %4871, %4873
-  %4875 = fmul <8 x double> %4871, splat (double 1.000000e-04)
-  %4876 = fcmp ole <8 x double> %4874, %4875
-  %4877 = getelementptr inbounds nuw i8, ptr %4863, i64 8320
-  %4878 = load <8 x i64>, ptr %4877, align 64, !tbaa !26
-  %4879 = and <8 x i64> %4878, %4334
-  %4880 = getelementptr inbounds nuw i8, ptr %4863, i64 7680
-  %4881 = load <8 x double>, ptr %4880, align 64, !tbaa !26
-  %4882 = fcmp oeq <8 x double> %4881, zeroinitializer
-  %4883 = and <8 x i1> %4869, %4882
-  %4884 = fcmp oeq <8 x double> %4881, splat (double 1.000000e+00)
-  %4885 = and <8 x i1> %4876, %4884
-  %4886 = or <8 x i1> %4883, %4885
-  %4887 = select <8 x i1> %4886, <8 x i64> %4879, <8 x i64> zeroinitializer
-  %4888 = fadd <8 x double> %4881, splat (double 1.000000e+00)
-  %4889 = icmp eq <8 x i64> %4887, zeroinitializer
-  %4890 = select <8 x i1> %4889, <8 x double> %4881, <8 x double> %4888
-  store <8 x double> %4890, ptr %4880, align 64, !tbaa !26
-  %4891 = getelementptr inbounds nuw i8, ptr %4863, i64 8384
-  %4892 = load <8 x i64>, ptr %4891, align 64, !tbaa !26
-  %4893 = or <8 x i64> %4887, %4892
-  store <8 x i64> %4893, ptr %4891, align 64, !tbaa !26
-  %4894 = getelementptr inbounds nuw i8, ptr %4863, i64 896
-  %4895 = load <8 x double>, ptr %4894, align 64, !tbaa !26
-  %4896 = getelementptr inbounds nuw i8, ptr %4863, i64 6016
-  %4897 = load <8 x double>, ptr %4896, align 64, !tbaa !26
-  %4898 = getelementptr inbounds nuw i8, ptr %4863, i64 6080
-  %4899 = load <8 x double>, ptr %4898, align 64, !tbaa !26
-  %4900 = fadd <8 x double> %4897, %4899
-  %4901 = fcmp ogt <8 x double> %4900, zeroinitializer
-  %4902 = xor <8 x i64> %4878, splat (i64 -1)
-  %4903 = and <8 x i64> %4334, %4902
-  %4904 = fcmp une <8 x double> %4895, zeroinitializer
-  %4905 = or <8 x i1> %4904, %4901
-  %4906 = getelementptr inbounds nuw i8, ptr %4863, i64 3968
-  %4907 = load <8 x double>, ptr %4906, align 64, !tbaa !26
-  %4908 = fmul <8 x double> %4895, splat (double 3.000000e-03)
-  %4909 = fcmp ogt <8 x double> %4908, splat (double 0x3E7AD7F29ABCAF48)
-  %4910 = select <8 x i1> %4909, <8 x double> %4908, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
-  %4911 = fcmp ole <8 x double> %4907, %4910
-  %4912 = select <8 x i1> %4911, <8 x i1> %4905, <8 x i1> zeroinitializer
-  %4913 = select <8 x i1> %4912, <8 x i64> %4903, <8 x i64> zeroinitializer
-  %4914 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4913)
-  %4915 = icmp eq i64 %4914, 0
-  br i1 %4915, label %5316, label %4916
-
-4916:                                             ; preds = %4859
-  %4917 = load i64, ptr %119, align 16, !tbaa !21
-  %4918 = load i64, ptr %120, align 8, !tbaa !22
-  %4919 = getelementptr inbounds nuw i8, ptr %4863, i64 3840
-  %4920 = getelementptr inbounds nuw i8, ptr %4863, i64 4672
-  %4921 = load <8 x double>, ptr %4920, align 64, !tbaa !26
-  %4922 = getelementptr inbounds nuw i8, ptr %4863, i64 5952
-  %4923 = load <8 x double>, ptr %4922, align 64, !tbaa !26
-  %4924 = getelementptr inbounds nuw i8, ptr %4863, i64 832
-  %4925 = load <8 x double>, ptr %4924, align 64, !tbaa !26
-  %4926 = getelementptr inbounds nuw i8, ptr %4863, i64 8560
-  %4927 = load ptr, ptr %4926, align 16, !tbaa !46
-  %4928 = add nsw i64 %4917, -1
-  %4929 = getelementptr inbounds <8 x double>, ptr %4927, i64 %4928
+4916:                                             ; preds = %4874, %5373
+  %4917 = phi i64 [ %5375, %5373 ], [ 0, %4874 ]
+  %4918 = phi <8 x double> [ %5374, %5373 ], [ %4906, %4874 ]
+  %4919 = load ptr, ptr %129, align 8, !tbaa !28
+  %4920 = getelementptr inbounds nuw %struct.Piece, ptr %4919, i64 %4917
+  %4921 = getelementptr inbounds nuw i8, ptr %4920, i64 3904
+  %4922 = load <8 x double>, ptr %4921, align 64, !tbaa !26
+  %4923 = getelementptr inbounds nuw i8, ptr %4920, i64 1472
+  %4924 = load <8 x double>, ptr %4923, align 64, !tbaa !26
+  %4925 = fmul <8 x double> %4924, splat (double 1.001000e+00)
+  %4926 = fcmp ole <8 x double> %4922, %4925
+  %4927 = getelementptr inbounds nuw i8, ptr %4920, i64 1600
+  %4928 = load <8 x double>, ptr %4927, align 64, !tbaa !26
+  %4929 = getelementptr inbounds nuw i8, ptr %4920, i64 4160
   %4930 = load <8 x double>, ptr %4929, align 64, !tbaa !26
-  %4931 = fmul <8 x double> %4925, %4930
-  %4932 = fneg <8 x double> %4907
-  %4933 = fdiv <8 x double> %4932, %4931
-  %4934 = fcmp ogt <8 x double> %4933, splat (double 0x3E7AD7F29ABCAF48)
-  %4935 = select <8 x i1> %4934, <8 x double> %4933, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
-  %4936 = load <8 x double>, ptr %4863, align 64, !tbaa !26
-  %4937 = fsub <8 x double> %4936, %4935
-  %4938 = getelementptr inbounds nuw i8, ptr %4863, i64 2560
-  %4939 = load <8 x double>, ptr %4938, align 64, !tbaa !26
-  %4940 = getelementptr inbounds nuw i8, ptr %4863, i64 2624
-  %4941 = load <8 x double>, ptr %4940, align 64, !tbaa !26
-  %4942 = getelementptr inbounds nuw i8, ptr %4863, i64 2688
-  %4943 = load <8 x double>, ptr %4942, align 64, !tbaa !26
-  %4944 = getelementptr inbounds nuw i8, ptr %4863, i64 2752
-  %4945 = load <8 x double>, ptr %4944, align 64, !tbaa !26
-  %4946 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4937, <8 x double> %4945, <8 x double> %4943)
-  %4947 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4937, <8 x double> %4946, <8 x double> %4941)
-  %4948 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4937, <8 x double> %4947, <8 x double> %4939)
-  %4949 = fsub <8 x double> %4921, %4948
-  %4950 = getelementptr inbounds nuw i8, ptr %4863, i64 8528
-  %4951 = load ptr, ptr %4950, align 16, !tbaa !45
-  %4952 = getelementptr inbounds <8 x double>, ptr %4951, i64 %4928
-  %4953 = load <8 x double>, ptr %4952, align 64, !tbaa !26
-  %4954 = getelementptr inbounds nuw i8, ptr %4863, i64 8512
-  %4955 = load i64, ptr %4954, align 64, !tbaa !31
-  %4956 = icmp sgt i64 %4917, %4955
-  br i1 %4956, label %4965, label %4957
+  %4931 = fsub <8 x double> %4928, %4930
+  %4932 = fmul <8 x double> %4928, splat (double 1.000000e-04)
+  %4933 = fcmp ole <8 x double> %4931, %4932
+  %4934 = getelementptr inbounds nuw i8, ptr %4920, i64 8320
+  %4935 = load <8 x i64>, ptr %4934, align 64, !tbaa !26
+  %4936 = and <8 x i64> %4935, %4391
+  %4937 = getelementptr inbounds nuw i8, ptr %4920, i64 7680
+  %4938 = load <8 x double>, ptr %4937, align 64, !tbaa !26
+  %4939 = fcmp oeq <8 x double> %4938, zeroinitializer
+  %4940 = and <8 x i1> %4926, %4939
+  %4941 = fcmp oeq <8 x double> %4938, splat (double 1.000000e+00)
+  %4942 = and <8 x i1> %4933, %4941
+  %4943 = or <8 x i1> %4940, %4942
+  %4944 = select <8 x i1> %4943, <8 x i64> %4936, <8 x i64> zeroinitializer
+  %4945 = fadd <8 x double> %4938, splat (double 1.000000e+00)
+  %4946 = icmp eq <8 x i64> %4944, zeroinitializer
+  %4947 = select <8 x i1> %4946, <8 x double> %4938, <8 x double> %4945
+  store <8 x double> %4947, ptr %4937, align 64, !tbaa !26
+  %4948 = getelementptr inbounds nuw i8, ptr %4920, i64 8384
+  %4949 = load <8 x i64>, ptr %4948, align 64, !tbaa !26
+  %4950 = or <8 x i64> %4944, %4949
+  store <8 x i64> %4950, ptr %4948, align 64, !tbaa !26
+  %4951 = getelementptr inbounds nuw i8, ptr %4920, i64 896
+  %4952 = load <8 x double>, ptr %4951, align 64, !tbaa !26
+  %4953 = getelementptr inbounds nuw i8, ptr %4920, i64 6016
+  %4954 = load <8 x double>, ptr %4953, align 64, !tbaa !26
+  %4955 = getelementptr inbounds nuw i8, ptr %4920, i64 6080
+  %4956 = load <8 x double>, ptr %4955, align 64, !tbaa !26
+  %4957 = fadd <8 x double> %4954, %4956
+  %4958 = fcmp ogt <8 x double> %4957, zeroinitializer
+  %4959 = xor <8 x i64> %4935, splat (i64 -1)
+  %4960 = and <8 x i64> %4391, %4959
+  %4961 = fcmp une <8 x double> %4952, zeroinitializer
+  %4962 = or <8 x i1> %4961, %4958
+  %4963 = getelementptr inbounds nuw i8, ptr %4920, i64 3968
+  %4964 = load <8 x double>, ptr %4963, align 64, !tbaa !26
+  %4965 = fmul <8 x double> %4952, splat (double 3.000000e-03)
+  %4966 = fcmp ogt <8 x double> %4965, splat (double 0x3E7AD7F29ABCAF48)
+  %4967 = select <8 x i1> %4966, <8 x double> %4965, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
+  %4968 = fcmp ole <8 x double> %4964, %4967
+  %4969 = select <8 x i1> %4968, <8 x i1> %4962, <8 x i1> zeroinitializer
+  %4970 = select <8 x i1> %4969, <8 x i64> %4960, <8 x i64> zeroinitializer
+  %4971 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4970)
+  %4972 = icmp eq i64 %4971, 0
+  br i1 %4972, label %5373, label %4973
 
-4957:                                             ; preds = %4916
-  %4958 = getelementptr inbounds nuw i8, ptr %4863, i64 640
-  %4959 = load <8 x double>, ptr %4958, align 64, !tbaa !26
-  %4960 = getelementptr inbounds nuw i8, ptr %4863, i64 8536
-  %4961 = load ptr, ptr %4960, align 8, !tbaa !56
-  %4962 = getelementptr inbounds <8 x double>, ptr %4961, i64 %4928
-  %4963 = load <8 x double>, ptr %4962, align 64, !tbaa !26
-  %4964 = fmul <8 x double> %4963, %4959
-  br label %4985
+4973:                                             ; preds = %4916
+  %4974 = load i64, ptr %119, align 16, !tbaa !21
+  %4975 = load i64, ptr %120, align 8, !tbaa !22
+  %4976 = getelementptr inbounds nuw i8, ptr %4920, i64 3840
+  %4977 = getelementptr inbounds nuw i8, ptr %4920, i64 4672
+  %4978 = load <8 x double>, ptr %4977, align 64, !tbaa !26
+  %4979 = getelementptr inbounds nuw i8, ptr %4920, i64 5952
+  %4980 = load <8 x double>, ptr %4979, align 64, !tbaa !26
+  %4981 = getelementptr inbounds nuw i8, ptr %4920, i64 832
+  %4982 = load <8 x double>, ptr %4981, align 64, !tbaa !26
+  %4983 = getelementptr inbounds nuw i8, ptr %4920, i64 8560
+  %4984 = load ptr, ptr %4983, align 16, !tbaa !46
+  %4985 = add nsw i64 %4974, -1
+  %4986 = getelementptr inbounds <8 x double>, ptr %4984, i64 %4985
+  %4987 = load <8 x double>, ptr %4986, align 64, !tbaa !26
+  %4988 = fmul <8 x double> %4982, %4987
+  %4989 = fneg <8 x double> %4964
+  %4990 = fdiv <8 x double> %4989, %4988
+  %4991 = fcmp ogt <8 x double> %4990, splat (double 0x3E7AD7F29ABCAF48)
+  %4992 = select <8 x i1> %4991, <8 x double> %4990, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
+  %4993 = load <8 x double>, ptr %4920, align 64, !tbaa !26
+  %4994 = fsub <8 x double> %4993, %4992
+  %4995 = getelementptr inbounds nuw i8, ptr %4920, i64 2560
+  %4996 = load <8 x double>, ptr %4995, align 64, !tbaa !26
+  %4997 = getelementptr inbounds nuw i8, ptr %4920, i64 2624
+  %4998 = load <8 x double>, ptr %4997, align 64, !tbaa !26
+  %4999 = getelementptr inbounds nuw i8, ptr %4920, i64 2688
+  %5000 = load <8 x double>, ptr %4999, align 64, !tbaa !26
+  %5001 = getelementptr inbounds nuw i8, ptr %4920, i64 2752
+  %5002 = load <8 x double>, ptr %5001, align 64, !tbaa !26
+  %5003 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4994, <8 x double> %5002, <8 x double> %5000)
+  %5004 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4994, <8 x double> %5003, <8 x double> %4998)
+  %5005 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4994, <8 x double> %5004, <8 x double> %4996)
+  %5006 = fsub <8 x double> %4978, %5005
+  %5007 = getelementptr inbounds nuw i8, ptr %4920, i64 8528
+  %5008 = load ptr, ptr %5007, align 16, !tbaa !45
+  %5009 = getelementptr inbounds <8 x double>, ptr %5008, i64 %4985
+  %5010 = load <8 x double>, ptr %5009, align 64, !tbaa !26
+  %5011 = getelementptr inbounds nuw i8, ptr %4920, i64 8512
+  %5012 = load i64, ptr %5011, align 64, !tbaa !31
+  %5013 = icmp sgt i64 %4974, %5012
+  br i1 %5013, label %5022, label %5014
 
-4965:                                             ; preds = %4916
-  %4966 = getelementptr inbounds nuw i8, ptr %4863, i64 384
-  %4967 = load <8 x double>, ptr %4966, align 64, !tbaa !26
-  %4968 = getelementptr inbounds nuw i8, ptr %4863, i64 448
-  %4969 = load <8 x double>, ptr %4968, align 64, !tbaa !26
-  %4970 = getelementptr inbounds nuw i8, ptr %4863, i64 512
-  %4971 = load <8 x double>, ptr %4970, align 64, !tbaa !26
-  %4972 = fmul <8 x double> %4953, %4971
-  %4973 = fmul <8 x double> %4972, splat (double 0x3FD5555555555555)
-  %4974 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4969, <8 x double> splat (double 5.000000e-01), <8 x double> %4973)
-  %4975 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4953, <8 x double> %4974, <8 x double> %4967)
-  %4976 = getelementptr inbounds nuw i8, ptr %4863, i64 8536
-  %4977 = load ptr, ptr %4976, align 8, !tbaa !56
-  %4978 = getelementptr inbounds <8 x double>, ptr %4977, i64 %4928
-  %4979 = load <8 x double>, ptr %4978, align 64, !tbaa !26
-  %4980 = fmul <8 x double> %4979, %4971
-  %4981 = fmul <8 x double> %4980, splat (double 0x3FD5555555555555)
-  %4982 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4969, <8 x double> splat (double 5.000000e-01), <8 x double> %4981)
-  %4983 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4979, <8 x double> %4982, <8 x double> %4967)
-  %4984 = fmul <8 x double> %4979, %4983
-  br label %4985
-
-4985:                                             ; preds = %4965, %4957
-  %4986 = phi ptr [ %4977, %4965 ], [ %4961, %4957 ]
-  %4987 = phi <8 x double> [ %4975, %4965 ], [ %4959, %4957 ]
-  %4988 = phi <8 x double> [ %4984, %4965 ], [ %4964, %4957 ]
-  %4989 = phi ptr [ %4976, %4965 ], [ %4960, %4957 ]
-  %4990 = sitofp i64 %4918 to double
-  %4991 = insertelement <8 x double> poison, double %4990, i64 0
-  %4992 = shufflevector <8 x double> %4991, <8 x double> poison, <8 x i32> zeroinitializer
-  %4993 = fmul <8 x double> %4953, %4987
-  %4994 = fdiv <8 x double> %4935, %4992
-  %4995 = getelementptr i8, ptr %4951, i64 -64
-  %4996 = getelementptr i8, ptr %4927, i64 -64
-  %4997 = icmp sgt i64 %4917, 0
-  br i1 %4997, label %4998, label %5099
-
-4998:                                             ; preds = %4985
-  %4999 = fmul <8 x double> %4953, %4987
-  %5000 = getelementptr inbounds nuw i8, ptr %4863, i64 640
-  %5001 = getelementptr inbounds nuw i8, ptr %4863, i64 384
-  %5002 = getelementptr inbounds nuw i8, ptr %4863, i64 448
-  %5003 = getelementptr inbounds nuw i8, ptr %4863, i64 512
-  %5004 = getelementptr inbounds nuw i8, ptr %4863, i64 1536
-  %5005 = getelementptr inbounds nuw i8, ptr %4863, i64 8608
-  %5006 = icmp eq <8 x i64> %4913, zeroinitializer
-  br label %5007
-
-5007:                                             ; preds = %4998, %5086
-  %5008 = phi <8 x double> [ %4953, %4998 ], [ %5067, %5086 ]
-  %5009 = phi <8 x double> [ %4999, %4998 ], [ %5066, %5086 ]
-  %5010 = phi <8 x double> [ %4948, %4998 ], [ %5068, %5086 ]
-  %5011 = phi <8 x double> [ %4930, %4998 ], [ %5069, %5086 ]
-  %5012 = phi i64 [ %4928, %4998 ], [ %5092, %5086 ]
-  %5013 = icmp eq i64 %5012, 0
-  br i1 %5013, label %5014, label %5018
-
-5014:                                             ; preds = %5007
-  %5015 = fdiv <8 x double> zeroinitializer, %5010
-  %5016 = fsub <8 x double> %5009, %5009
-  %5017 = fmul <8 x double> %5015, %5016
-  br label %5063
-
-5018:                                             ; preds = %5007
-  %5019 = getelementptr <8 x double>, ptr %4995, i64 %5012
+5014:                                             ; preds = %4973
+  %5015 = getelementptr inbounds nuw i8, ptr %4920, i64 640
+  %5016 = load <8 x double>, ptr %5015, align 64, !tbaa !26
+  %5017 = getelementptr inbounds nuw i8, ptr %4920, i64 8536
+  %5018 = load ptr, ptr %5017, align 8, !tbaa !56
+  %5019 = getelementptr inbounds <8 x double>, ptr %5018, i64 %4985
   %5020 = load <8 x double>, ptr %5019, align 64, !tbaa !26
-  %5021 = load i64, ptr %4954, align 64, !tbaa !31
-  %5022 = icmp sgt i64 %5012, %5021
-  br i1 %5022, label %5025, label %5023
+  %5021 = fmul <8 x double> %5020, %5016
+  br label %5042
 
-5023:                                             ; preds = %5018
-  %5024 = load <8 x double>, ptr %5000, align 64, !tbaa !26
-  br label %5033
-
-5025:                                             ; preds = %5018
-  %5026 = load <8 x double>, ptr %5001, align 64, !tbaa !26
-  %5027 = load <8 x double>, ptr %5002, align 64, !tbaa !26
-  %5028 = load <8 x double>, ptr %5003, align 64, !tbaa !26
-  %5029 = fmul <8 x double> %5020, %5028
+5022:                                             ; preds = %4973
+  %5023 = getelementptr inbounds nuw i8, ptr %4920, i64 384
+  %5024 = load <8 x double>, ptr %5023, align 64, !tbaa !26
+  %5025 = getelementptr inbounds nuw i8, ptr %4920, i64 448
+  %5026 = load <8 x double>, ptr %5025, align 64, !tbaa !26
+  %5027 = getelementptr inbounds nuw i8, ptr %4920, i64 512
+  %5028 = load <8 x double>, ptr %5027, align 64, !tbaa !26
+  %5029 = fmul <8 x double> %5010, %5028
   %5030 = fmul <8 x double> %5029, splat (double 0x3FD5555555555555)
-  %5031 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5027, <8 x double> splat (double 5.000000e-01), <8 x double> %5030)
-  %5032 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5020, <8 x double> %5031, <8 x double> %5026)
-  br label %5033
+  %5031 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5026, <8 x double> splat (double 5.000000e-01), <8 x double> %5030)
+  %5032 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5010, <8 x double> %5031, <8 x double> %5024)
+  %5033 = getelementptr inbounds nuw i8, ptr %4920, i64 8536
+  %5034 = load ptr, ptr %5033, align 8, !tbaa !56
+  %5035 = getelementptr inbounds <8 x double>, ptr %5034, i64 %4985
+  %5036 = load <8 x double>, ptr %5035, align 64, !tbaa !26
+  %5037 = fmul <8 x double> %5036, %5028
+  %5038 = fmul <8 x double> %5037, splat (double 0x3FD5555555555555)
+  %5039 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5026, <8 x double> splat (double 5.000000e-01), <8 x double> %5038)
+  %5040 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5036, <8 x double> %5039, <8 x double> %5024)
+  %5041 = fmul <8 x double> %5036, %5040
+  br label %5042
 
-5033:                                             ; preds = %5023, %5025
-  %5034 = phi <8 x double> [ %5032, %5025 ], [ %5024, %5023 ]
-  %5035 = fmul <8 x double> %5020, %5034
-  %5036 = icmp slt i64 %5012, %5021
-  br i1 %5036, label %5037, label %5044
+5042:                                             ; preds = %5022, %5014
+  %5043 = phi ptr [ %5034, %5022 ], [ %5018, %5014 ]
+  %5044 = phi <8 x double> [ %5032, %5022 ], [ %5016, %5014 ]
+  %5045 = phi <8 x double> [ %5041, %5022 ], [ %5021, %5014 ]
+  %5046 = phi ptr [ %5033, %5022 ], [ %5017, %5014 ]
+  %5047 = sitofp i64 %4975 to double
+  %5048 = insertelement <8 x double> poison, double %5047, i64 0
+  %5049 = shufflevector <8 x double> %5048, <8 x double> poison, <8 x i32> zeroinitializer
+  %5050 = fmul <8 x double> %5010, %5044
+  %5051 = fdiv <8 x double> %4992, %5049
+  %5052 = getelementptr i8, ptr %5008, i64 -64
+  %5053 = getelementptr i8, ptr %4984, i64 -64
+  %5054 = icmp sgt i64 %4974, 0
+  br i1 %5054, label %5055, label %5156
 
-5037:                                             ; preds = %5033
-  %5038 = load ptr, ptr %5005, align 32, !tbaa !72
-  %5039 = getelementptr inbounds nuw <8 x double>, ptr %5038, i64 %5012
-  %5040 = load <8 x double>, ptr %5039, align 64, !tbaa !26
-  %5041 = load <8 x double>, ptr %5004, align 64, !tbaa !26
-  %5042 = fmul <8 x double> %5040, %5041
-  %5043 = fmul <8 x double> %5040, %5041
-  br label %5053
+5055:                                             ; preds = %5042
+  %5056 = fmul <8 x double> %5010, %5044
+  %5057 = getelementptr inbounds nuw i8, ptr %4920, i64 640
+  %5058 = getelementptr inbounds nuw i8, ptr %4920, i64 384
+  %5059 = getelementptr inbounds nuw i8, ptr %4920, i64 448
+  %5060 = getelementptr inbounds nuw i8, ptr %4920, i64 512
+  %5061 = getelementptr inbounds nuw i8, ptr %4920, i64 1536
+  %5062 = getelementptr inbounds nuw i8, ptr %4920, i64 8608
+  %5063 = icmp eq <8 x i64> %4970, zeroinitializer
+  br label %5064
 
-5044:                                             ; preds = %5033
-  %5045 = load <8 x double>, ptr %5004, align 64, !tbaa !26
-  %5046 = load ptr, ptr %5005, align 32, !tbaa !72
-  %5047 = getelementptr inbounds nuw <8 x double>, ptr %5046, i64 %5012
-  %5048 = load <8 x double>, ptr %5047, align 64, !tbaa !26
-  %5049 = fsub <8 x double> %4948, %5045
-  %5050 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5048, <8 x double> %5049, <8 x double> %5045)
-  %5051 = fsub <8 x double> %4921, %5045
-  %5052 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5048, <8 x double> %5051, <8 x double> %5045)
-  br label %5053
+5064:                                             ; preds = %5055, %5143
+  %5065 = phi <8 x double> [ %5010, %5055 ], [ %5124, %5143 ]
+  %5066 = phi <8 x double> [ %5056, %5055 ], [ %5123, %5143 ]
+  %5067 = phi <8 x double> [ %5005, %5055 ], [ %5125, %5143 ]
+  %5068 = phi <8 x double> [ %4987, %5055 ], [ %5126, %5143 ]
+  %5069 = phi i64 [ %4985, %5055 ], [ %5149, %5143 ]
+  %5070 = icmp eq i64 %5069, 0
+  br i1 %5070, label %5071, label %5075
 
-5053:                                             ; preds = %5044, %5037
-  %5054 = phi <8 x double> [ %5042, %5037 ], [ %5050, %5044 ]
-  %5055 = phi <8 x double> [ %5043, %5037 ], [ %5052, %5044 ]
-  %5056 = fsub <8 x double> %5055, %5054
-  %5057 = fsub <8 x double> %5010, %5054
-  %5058 = fdiv <8 x double> %5056, %5057
-  %5059 = fsub <8 x double> %5035, %5009
-  %5060 = fmul <8 x double> %5059, %5058
-  %5061 = getelementptr <8 x double>, ptr %4996, i64 %5012
-  %5062 = load <8 x double>, ptr %5061, align 64, !tbaa !26
-  br label %5063
+5071:                                             ; preds = %5064
+  %5072 = fdiv <8 x double> zeroinitializer, %5067
+  %5073 = fsub <8 x double> %5066, %5066
+  %5074 = fmul <8 x double> %5072, %5073
+  br label %5120
 
-5063:                                             ; preds = %5053, %5014
-  %5064 = phi <8 x double> [ %5060, %5053 ], [ %5017, %5014 ]
-  %5065 = phi <8 x double> [ %5058, %5053 ], [ %5015, %5014 ]
-  %5066 = phi <8 x double> [ %5035, %5053 ], [ %5009, %5014 ]
-  %5067 = phi <8 x double> [ %5020, %5053 ], [ %5008, %5014 ]
-  %5068 = phi <8 x double> [ %5054, %5053 ], [ zeroinitializer, %5014 ]
-  %5069 = phi <8 x double> [ %5062, %5053 ], [ %5011, %5014 ]
-  %5070 = getelementptr inbounds nuw <8 x double>, ptr %4927, i64 %5012
-  %5071 = fsub <8 x double> %5069, %5011
-  %5072 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5071, <8 x double> %5065, <8 x double> %5011)
-  %5073 = load <8 x double>, ptr %5070, align 64, !tbaa !26
-  %5074 = select <8 x i1> %5006, <8 x double> %5073, <8 x double> %5072
-  store <8 x double> %5074, ptr %5070, align 64, !tbaa !26
-  %5075 = getelementptr inbounds nuw <8 x double>, ptr %4951, i64 %5012
-  %5076 = load i64, ptr %4954, align 64, !tbaa !31
-  %5077 = icmp slt i64 %5012, %5076
-  br i1 %5077, label %5078, label %5080
+5075:                                             ; preds = %5064
+  %5076 = getelementptr <8 x double>, ptr %5052, i64 %5069
+  %5077 = load <8 x double>, ptr %5076, align 64, !tbaa !26
+  %5078 = load i64, ptr %5011, align 64, !tbaa !31
+  %5079 = icmp sgt i64 %5069, %5078
+  br i1 %5079, label %5082, label %5080
 
-5078:                                             ; preds = %5063
-  %5079 = load <8 x double>, ptr %5000, align 64, !tbaa !26
-  br label %5086
+5080:                                             ; preds = %5075
+  %5081 = load <8 x double>, ptr %5057, align 64, !tbaa !26
+  br label %5090
 
-5080:                                             ; preds = %5063
-  %5081 = load <8 x double>, ptr %5001, align 64, !tbaa !26
-  %5082 = load <8 x double>, ptr %5002, align 64, !tbaa !26
-  %5083 = load <8 x double>, ptr %5003, align 64, !tbaa !26
-  %5084 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5008, <8 x double> %5083, <8 x double> %5082)
-  %5085 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5008, <8 x double> %5084, <8 x double> %5081)
-  br label %5086
+5082:                                             ; preds = %5075
+  %5083 = load <8 x double>, ptr %5058, align 64, !tbaa !26
+  %5084 = load <8 x double>, ptr %5059, align 64, !tbaa !26
+  %5085 = load <8 x double>, ptr %5060, align 64, !tbaa !26
+  %5086 = fmul <8 x double> %5077, %5085
+  %5087 = fmul <8 x double> %5086, splat (double 0x3FD5555555555555)
+  %5088 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5084, <8 x double> splat (double 5.000000e-01), <8 x double> %5087)
+  %5089 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5077, <8 x double> %5088, <8 x double> %5083)
+  br label %5090
 
-5086:                                             ; preds = %5080, %5078
-  %5087 = phi <8 x double> [ %5079, %5078 ], [ %5085, %5080 ]
-  %5088 = fdiv <8 x double> %5064, %5087
-  %5089 = fadd <8 x double> %5008, %5088
-  %5090 = load <8 x double>, ptr %5075, align 64, !tbaa !26
-  %5091 = select <8 x i1> %5006, <8 x double> %5090, <8 x double> %5089
-  store <8 x double> %5091, ptr %5075, align 64, !tbaa !26
-  %5092 = add nsw i64 %5012, -1
-  %5093 = icmp sgt i64 %5012, 0
-  br i1 %5093, label %5007, label %5094, !llvm.loop !147
+5090:                                             ; preds = %5080, %5082
+  %5091 = phi <8 x double> [ %5089, %5082 ], [ %5081, %5080 ]
+  %5092 = fmul <8 x double> %5077, %5091
+  %5093 = icmp slt i64 %5069, %5078
+  br i1 %5093, label %5094, label %5101
 
-5094:                                             ; preds = %5086
-  %5095 = load ptr, ptr %4989, align 8, !tbaa !56
-  %5096 = load i64, ptr %119, align 16, !tbaa !21
-  %5097 = load i64, ptr %4954, align 64, !tbaa !31
-  %5098 = add nsw i64 %5096, -1
-  br label %5099
+5094:                                             ; preds = %5090
+  %5095 = load ptr, ptr %5062, align 32, !tbaa !72
+  %5096 = getelementptr inbounds nuw <8 x double>, ptr %5095, i64 %5069
+  %5097 = load <8 x double>, ptr %5096, align 64, !tbaa !26
+  %5098 = load <8 x double>, ptr %5061, align 64, !tbaa !26
+  %5099 = fmul <8 x double> %5097, %5098
+  %5100 = fmul <8 x double> %5097, %5098
+  br label %5110
 
-5099:                                             ; preds = %5094, %4985
-  %5100 = phi i64 [ %5098, %5094 ], [ %4928, %4985 ]
-  %5101 = phi i64 [ %5097, %5094 ], [ %4955, %4985 ]
-  %5102 = phi i64 [ %5096, %5094 ], [ %4917, %4985 ]
-  %5103 = phi ptr [ %5095, %5094 ], [ %4986, %4985 ]
-  %5104 = getelementptr inbounds <8 x double>, ptr %5103, i64 %5100
+5101:                                             ; preds = %5090
+  %5102 = load <8 x double>, ptr %5061, align 64, !tbaa !26
+  %5103 = load ptr, ptr %5062, align 32, !tbaa !72
+  %5104 = getelementptr inbounds nuw <8 x double>, ptr %5103, i64 %5069
   %5105 = load <8 x double>, ptr %5104, align 64, !tbaa !26
-  %5106 = icmp sgt i64 %5102, %5101
-  br i1 %5106, label %5110, label %5107
+  %5106 = fsub <8 x double> %5005, %5102
+  %5107 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5105, <8 x double> %5106, <8 x double> %5102)
+  %5108 = fsub <8 x double> %4978, %5102
+  %5109 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5105, <8 x double> %5108, <8 x double> %5102)
+  br label %5110
 
-5107:                                             ; preds = %5099
-  %5108 = getelementptr inbounds nuw i8, ptr %4863, i64 640
-  %5109 = load <8 x double>, ptr %5108, align 64, !tbaa !26
-  br label %5121
+5110:                                             ; preds = %5101, %5094
+  %5111 = phi <8 x double> [ %5099, %5094 ], [ %5107, %5101 ]
+  %5112 = phi <8 x double> [ %5100, %5094 ], [ %5109, %5101 ]
+  %5113 = fsub <8 x double> %5112, %5111
+  %5114 = fsub <8 x double> %5067, %5111
+  %5115 = fdiv <8 x double> %5113, %5114
+  %5116 = fsub <8 x double> %5092, %5066
+  %5117 = fmul <8 x double> %5116, %5115
+  %5118 = getelementptr <8 x double>, ptr %5053, i64 %5069
+  %5119 = load <8 x double>, ptr %5118, align 64, !tbaa !26
+  br label %5120
 
-5110:                                             ; preds = %5099
-  %5111 = getelementptr inbounds nuw i8, ptr %4863, i64 384
-  %5112 = load <8 x double>, ptr %5111, align 64, !tbaa !26
-  %5113 = getelementptr inbounds nuw i8, ptr %4863, i64 448
-  %5114 = load <8 x double>, ptr %5113, align 64, !tbaa !26
-  %5115 = getelementptr inbounds nuw i8, ptr %4863, i64 512
-  %5116 = load <8 x double>, ptr %5115, align 64, !tbaa !26
-  %5117 = fmul <8 x double> %5105, %5116
-  %5118 = fmul <8 x double> %5117, splat (double 0x3FD5555555555555)
-  %5119 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5114, <8 x double> splat (double 5.000000e-01), <8 x double> %5118)
-  %5120 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5105, <8 x double> %5119, <8 x double> %5112)
-  br label %5121
+5120:                                             ; preds = %5110, %5071
+  %5121 = phi <8 x double> [ %5117, %5110 ], [ %5074, %5071 ]
+  %5122 = phi <8 x double> [ %5115, %5110 ], [ %5072, %5071 ]
+  %5123 = phi <8 x double> [ %5092, %5110 ], [ %5066, %5071 ]
+  %5124 = phi <8 x double> [ %5077, %5110 ], [ %5065, %5071 ]
+  %5125 = phi <8 x double> [ %5111, %5110 ], [ zeroinitializer, %5071 ]
+  %5126 = phi <8 x double> [ %5119, %5110 ], [ %5068, %5071 ]
+  %5127 = getelementptr inbounds nuw <8 x double>, ptr %4984, i64 %5069
+  %5128 = fsub <8 x double> %5126, %5068
+  %5129 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5128, <8 x double> %5122, <8 x double> %5068)
+  %5130 = load <8 x double>, ptr %5127, align 64, !tbaa !26
+  %5131 = select <8 x i1> %5063, <8 x double> %5130, <8 x double> %5129
+  store <8 x double> %5131, ptr %5127, align 64, !tbaa !26
+  %5132 = getelementptr inbounds nuw <8 x double>, ptr %5008, i64 %5069
+  %5133 = load i64, ptr %5011, align 64, !tbaa !31
+  %5134 = icmp slt i64 %5069, %5133
+  br i1 %5134, label %5135, label %5137
 
-5121:                                             ; preds = %5110, %5107
-  %5122 = phi <8 x double> [ %5109, %5107 ], [ %5120, %5110 ]
-  %5123 = getelementptr i8, ptr %5103, i64 -64
-  %5124 = icmp sgt i64 %5102, 0
-  br i1 %5124, label %5125, label %5134
+5135:                                             ; preds = %5120
+  %5136 = load <8 x double>, ptr %5057, align 64, !tbaa !26
+  br label %5143
 
-5125:                                             ; preds = %5121
-  %5126 = fmul <8 x double> %5105, %5122
-  %5127 = getelementptr inbounds nuw i8, ptr %4863, i64 640
-  %5128 = getelementptr inbounds nuw i8, ptr %4863, i64 384
-  %5129 = getelementptr inbounds nuw i8, ptr %4863, i64 448
-  %5130 = getelementptr inbounds nuw i8, ptr %4863, i64 512
-  %5131 = getelementptr inbounds nuw i8, ptr %4863, i64 1536
-  %5132 = getelementptr inbounds nuw i8, ptr %4863, i64 8608
-  %5133 = icmp eq <8 x i64> %4913, zeroinitializer
-  br label %5142
+5137:                                             ; preds = %5120
+  %5138 = load <8 x double>, ptr %5058, align 64, !tbaa !26
+  %5139 = load <8 x double>, ptr %5059, align 64, !tbaa !26
+  %5140 = load <8 x double>, ptr %5060, align 64, !tbaa !26
+  %5141 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5065, <8 x double> %5140, <8 x double> %5139)
+  %5142 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5065, <8 x double> %5141, <8 x double> %5138)
+  br label %5143
 
-5134:                                             ; preds = %5206, %5121
-  %5135 = icmp sgt i64 %4918, 0
-  br i1 %5135, label %5136, label %5214
+5143:                                             ; preds = %5137, %5135
+  %5144 = phi <8 x double> [ %5136, %5135 ], [ %5142, %5137 ]
+  %5145 = fdiv <8 x double> %5121, %5144
+  %5146 = fadd <8 x double> %5065, %5145
+  %5147 = load <8 x double>, ptr %5132, align 64, !tbaa !26
+  %5148 = select <8 x i1> %5063, <8 x double> %5147, <8 x double> %5146
+  store <8 x double> %5148, ptr %5132, align 64, !tbaa !26
+  %5149 = add nsw i64 %5069, -1
+  %5150 = icmp sgt i64 %5069, 0
+  br i1 %5150, label %5064, label %5151, !llvm.loop !148
 
-5136:                                             ; preds = %5134
-  %5137 = getelementptr inbounds nuw i8, ptr %4863, i64 8696
-  %5138 = icmp eq <8 x i64> %4913, zeroinitializer
-  %5139 = getelementptr inbounds nuw i8, ptr %4863, i64 8704
-  %5140 = getelementptr inbounds nuw i8, ptr %4863, i64 8648
-  %5141 = getelementptr inbounds nuw i8, ptr %4863, i64 8656
-  br label %5285
+5151:                                             ; preds = %5143
+  %5152 = load ptr, ptr %5046, align 8, !tbaa !56
+  %5153 = load i64, ptr %119, align 16, !tbaa !21
+  %5154 = load i64, ptr %5011, align 64, !tbaa !31
+  %5155 = add nsw i64 %5153, -1
+  br label %5156
 
-5142:                                             ; preds = %5125, %5206
-  %5143 = phi <8 x double> [ %5105, %5125 ], [ %5189, %5206 ]
-  %5144 = phi <8 x double> [ %5126, %5125 ], [ %5190, %5206 ]
-  %5145 = phi <8 x double> [ %4948, %5125 ], [ %5188, %5206 ]
-  %5146 = phi i64 [ %5100, %5125 ], [ %5212, %5206 ]
-  %5147 = icmp eq i64 %5146, 0
-  %5148 = load i64, ptr %4954, align 64, !tbaa !31
-  br i1 %5147, label %5187, label %5149
+5156:                                             ; preds = %5151, %5042
+  %5157 = phi i64 [ %5155, %5151 ], [ %4985, %5042 ]
+  %5158 = phi i64 [ %5154, %5151 ], [ %5012, %5042 ]
+  %5159 = phi i64 [ %5153, %5151 ], [ %4974, %5042 ]
+  %5160 = phi ptr [ %5152, %5151 ], [ %5043, %5042 ]
+  %5161 = getelementptr inbounds <8 x double>, ptr %5160, i64 %5157
+  %5162 = load <8 x double>, ptr %5161, align 64, !tbaa !26
+  %5163 = icmp sgt i64 %5159, %5158
+  br i1 %5163, label %5167, label %5164
 
-5149:                                             ; preds = %5142
-  %5150 = getelementptr <8 x double>, ptr %5123, i64 %5146
-  %5151 = load <8 x double>, ptr %5150, align 64, !tbaa !26
-  %5152 = icmp sgt i64 %5146, %5148
-  br i1 %5152, label %5155, label %5153
+5164:                                             ; preds = %5156
+  %5165 = getelementptr inbounds nuw i8, ptr %4920, i64 640
+  %5166 = load <8 x double>, ptr %5165, align 64, !tbaa !26
+  br label %5178
 
-5153:                                             ; preds = %5149
-  %5154 = load <8 x double>, ptr %5127, align 64, !tbaa !26
-  br label %5163
+5167:                                             ; preds = %5156
+  %5168 = getelementptr inbounds nuw i8, ptr %4920, i64 384
+  %5169 = load <8 x double>, ptr %5168, align 64, !tbaa !26
+  %5170 = getelementptr inbounds nuw i8, ptr %4920, i64 448
+  %5171 = load <8 x double>, ptr %5170, align 64, !tbaa !26
+  %5172 = getelementptr inbounds nuw i8, ptr %4920, i64 512
+  %5173 = load <8 x double>, ptr %5172, align 64, !tbaa !26
+  %5174 = fmul <8 x double> %5162, %5173
+  %5175 = fmul <8 x double> %5174, splat (double 0x3FD5555555555555)
+  %5176 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5171, <8 x double> splat (double 5.000000e-01), <8 x double> %5175)
+  %5177 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5162, <8 x double> %5176, <8 x double> %5169)
+  br label %5178
 
-5155:                                             ; preds = %5149
-  %5156 = load <8 x double>, ptr %5128, align 64, !tbaa !26
-  %5157 = load <8 x double>, ptr %5129, align 64, !tbaa !26
-  %5158 = load <8 x double>, ptr %5130, align 64, !tbaa !26
-  %5159 = fmul <8 x double> %5151, %5158
-  %5160 = fmul <8 x double> %5159, splat (double 0x3FD5555555555555)
-  %5161 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5157, <8 x double> splat (double 5.000000e-01), <8 x double> %5160)
-  %5162 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5151, <8 x double> %5161, <8 x double> %5156)
-  br label %5163
+5178:                                             ; preds = %5167, %5164
+  %5179 = phi <8 x double> [ %5166, %5164 ], [ %5177, %5167 ]
+  %5180 = getelementptr i8, ptr %5160, i64 -64
+  %5181 = icmp sgt i64 %5159, 0
+  br i1 %5181, label %5182, label %5191
 
-5163:                                             ; preds = %5153, %5155
-  %5164 = phi <8 x double> [ %5162, %5155 ], [ %5154, %5153 ]
-  %5165 = fmul <8 x double> %5151, %5164
-  %5166 = icmp slt i64 %5146, %5148
-  br i1 %5166, label %5167, label %5174
+5182:                                             ; preds = %5178
+  %5183 = fmul <8 x double> %5162, %5179
+  %5184 = getelementptr inbounds nuw i8, ptr %4920, i64 640
+  %5185 = getelementptr inbounds nuw i8, ptr %4920, i64 384
+  %5186 = getelementptr inbounds nuw i8, ptr %4920, i64 448
+  %5187 = getelementptr inbounds nuw i8, ptr %4920, i64 512
+  %5188 = getelementptr inbounds nuw i8, ptr %4920, i64 1536
+  %5189 = getelementptr inbounds nuw i8, ptr %4920, i64 8608
+  %5190 = icmp eq <8 x i64> %4970, zeroinitializer
+  br label %5199
 
-5167:                                             ; preds = %5163
-  %5168 = load ptr, ptr %5132, align 32, !tbaa !72
-  %5169 = getelementptr inbounds nuw <8 x double>, ptr %5168, i64 %5146
-  %5170 = load <8 x double>, ptr %5169, align 64, !tbaa !26
-  %5171 = load <8 x double>, ptr %5131, align 64, !tbaa !26
-  %5172 = fmul <8 x double> %5170, %5171
-  %5173 = fmul <8 x double> %5170, %5171
-  br label %5183
+5191:                                             ; preds = %5263, %5178
+  %5192 = icmp sgt i64 %4975, 0
+  br i1 %5192, label %5193, label %5271
 
-5174:                                             ; preds = %5163
-  %5175 = load <8 x double>, ptr %5131, align 64, !tbaa !26
-  %5176 = load ptr, ptr %5132, align 32, !tbaa !72
-  %5177 = getelementptr inbounds nuw <8 x double>, ptr %5176, i64 %5146
-  %5178 = load <8 x double>, ptr %5177, align 64, !tbaa !26
-  %5179 = fsub <8 x double> %4948, %5175
-  %5180 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5178, <8 x double> %5179, <8 x double> %5175)
-  %5181 = fsub <8 x double> %4921, %5175
-  %5182 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5178, <8 x double> %5181, <8 x double> %5175)
-  br label %5183
+5193:                                             ; preds = %5191
+  %5194 = getelementptr inbounds nuw i8, ptr %4920, i64 8696
+  %5195 = icmp eq <8 x i64> %4970, zeroinitializer
+  %5196 = getelementptr inbounds nuw i8, ptr %4920, i64 8704
+  %5197 = getelementptr inbounds nuw i8, ptr %4920, i64 8648
+  %5198 = getelementptr inbounds nuw i8, ptr %4920, i64 8656
+  br label %5342
 
-5183:                                             ; preds = %5174, %5167
-  %5184 = phi <8 x double> [ %5172, %5167 ], [ %5180, %5174 ]
-  %5185 = phi <8 x double> [ %5173, %5167 ], [ %5182, %5174 ]
-  %5186 = fsub <8 x double> %5185, %5184
-  br label %5187
+5199:                                             ; preds = %5182, %5263
+  %5200 = phi <8 x double> [ %5162, %5182 ], [ %5246, %5263 ]
+  %5201 = phi <8 x double> [ %5183, %5182 ], [ %5247, %5263 ]
+  %5202 = phi <8 x double> [ %5005, %5182 ], [ %5245, %5263 ]
+  %5203 = phi i64 [ %5157, %5182 ], [ %5269, %5263 ]
+  %5204 = icmp eq i64 %5203, 0
+  %5205 = load i64, ptr %5011, align 64, !tbaa !31
+  br i1 %5204, label %5244, label %5206
 
-5187:                                             ; preds = %5142, %5183
-  %5188 = phi <8 x double> [ %5184, %5183 ], [ zeroinitializer, %5142 ]
-  %5189 = phi <8 x double> [ %5151, %5183 ], [ %5143, %5142 ]
-  %5190 = phi <8 x double> [ %5165, %5183 ], [ %5144, %5142 ]
-  %5191 = phi <8 x double> [ %5186, %5183 ], [ zeroinitializer, %5142 ]
-  %5192 = fsub <8 x double> %5145, %5188
-  %5193 = fdiv <8 x double> %5191, %5192
-  %5194 = fsub <8 x double> %5190, %5144
-  %5195 = fmul <8 x double> %5194, %5193
-  %5196 = getelementptr inbounds nuw <8 x double>, ptr %5103, i64 %5146
-  %5197 = icmp slt i64 %5146, %5148
-  br i1 %5197, label %5198, label %5200
+5206:                                             ; preds = %5199
+  %5207 = getelementptr <8 x double>, ptr %5180, i64 %5203
+  %5208 = load <8 x double>, ptr %5207, align 64, !tbaa !26
+  %5209 = icmp sgt i64 %5203, %5205
+  br i1 %5209, label %5212, label %5210
 
-5198:                                             ; preds = %5187
-  %5199 = load <8 x double>, ptr %5127, align 64, !tbaa !26
-  br label %5206
+5210:                                             ; preds = %5206
+  %5211 = load <8 x double>, ptr %5184, align 64, !tbaa !26
+  br label %5220
 
-5200:                                             ; preds = %5187
-  %5201 = load <8 x double>, ptr %5128, align 64, !tbaa !26
-  %5202 = load <8 x double>, ptr %5129, align 64, !tbaa !26
-  %5203 = load <8 x double>, ptr %5130, align 64, !tbaa !26
-  %5204 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5143, <8 x double> %5203, <8 x double> %5202)
-  %5205 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5143, <8 x double> %5204, <8 x double> %5201)
-  br label %5206
+5212:                                             ; preds = %5206
+  %5213 = load <8 x double>, ptr %5185, align 64, !tbaa !26
+  %5214 = load <8 x double>, ptr %5186, align 64, !tbaa !26
+  %5215 = load <8 x double>, ptr %5187, align 64, !tbaa !26
+  %5216 = fmul <8 x double> %5208, %5215
+  %5217 = fmul <8 x double> %5216, splat (double 0x3FD5555555555555)
+  %5218 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5214, <8 x double> splat (double 5.000000e-01), <8 x double> %5217)
+  %5219 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5208, <8 x double> %5218, <8 x double> %5213)
+  br label %5220
 
-5206:                                             ; preds = %5200, %5198
-  %5207 = phi <8 x double> [ %5199, %5198 ], [ %5205, %5200 ]
-  %5208 = fdiv <8 x double> %5195, %5207
-  %5209 = fadd <8 x double> %5143, %5208
-  %5210 = load <8 x double>, ptr %5196, align 64, !tbaa !26
-  %5211 = select <8 x i1> %5133, <8 x double> %5210, <8 x double> %5209
-  store <8 x double> %5211, ptr %5196, align 64, !tbaa !26
-  %5212 = add nsw i64 %5146, -1
-  %5213 = icmp sgt i64 %5146, 0
-  br i1 %5213, label %5142, label %5134, !llvm.loop !147
+5220:                                             ; preds = %5210, %5212
+  %5221 = phi <8 x double> [ %5219, %5212 ], [ %5211, %5210 ]
+  %5222 = fmul <8 x double> %5208, %5221
+  %5223 = icmp slt i64 %5203, %5205
+  br i1 %5223, label %5224, label %5231
 
-5214:                                             ; preds = %5285, %5134
-  %5215 = getelementptr inbounds nuw i8, ptr %4863, i64 8696
-  %5216 = load ptr, ptr %5215, align 8, !tbaa !48
-  %5217 = getelementptr inbounds <8 x double>, ptr %5216, i64 %4918
-  %5218 = getelementptr inbounds nuw i8, ptr %4863, i64 1408
-  %5219 = load <8 x double>, ptr %5218, align 64, !tbaa !26
-  %5220 = load <8 x double>, ptr %5217, align 64, !tbaa !26
-  %5221 = icmp eq <8 x i64> %4913, zeroinitializer
-  %5222 = select <8 x i1> %5221, <8 x double> %5220, <8 x double> %5219
-  store <8 x double> %5222, ptr %5217, align 64, !tbaa !26
-  %5223 = getelementptr inbounds nuw i8, ptr %4863, i64 8704
-  %5224 = load ptr, ptr %5223, align 64, !tbaa !59
-  %5225 = getelementptr inbounds <8 x double>, ptr %5224, i64 %4918
-  %5226 = load <8 x double>, ptr %5218, align 64, !tbaa !26
-  %5227 = load <8 x double>, ptr %5225, align 64, !tbaa !26
-  %5228 = select <8 x i1> %5221, <8 x double> %5227, <8 x double> %5226
-  store <8 x double> %5228, ptr %5225, align 64, !tbaa !26
-  %5229 = getelementptr inbounds nuw i8, ptr %4863, i64 4736
-  %5230 = fneg <8 x double> %4949
-  %5231 = getelementptr inbounds nuw i8, ptr %4863, i64 768
-  %5232 = load <8 x double>, ptr %4919, align 64, !tbaa !26
-  %5233 = select <8 x i1> %5221, <8 x double> %5232, <8 x double> %4937
-  store <8 x double> %5233, ptr %4919, align 64, !tbaa !26
-  %5234 = getelementptr inbounds nuw i8, ptr %4863, i64 3904
+5224:                                             ; preds = %5220
+  %5225 = load ptr, ptr %5189, align 32, !tbaa !72
+  %5226 = getelementptr inbounds nuw <8 x double>, ptr %5225, i64 %5203
+  %5227 = load <8 x double>, ptr %5226, align 64, !tbaa !26
+  %5228 = load <8 x double>, ptr %5188, align 64, !tbaa !26
+  %5229 = fmul <8 x double> %5227, %5228
+  %5230 = fmul <8 x double> %5227, %5228
+  br label %5240
+
+5231:                                             ; preds = %5220
+  %5232 = load <8 x double>, ptr %5188, align 64, !tbaa !26
+  %5233 = load ptr, ptr %5189, align 32, !tbaa !72
+  %5234 = getelementptr inbounds nuw <8 x double>, ptr %5233, i64 %5203
   %5235 = load <8 x double>, ptr %5234, align 64, !tbaa !26
-  %5236 = select <8 x i1> %5221, <8 x double> %5235, <8 x double> %4948
-  store <8 x double> %5236, ptr %5234, align 64, !tbaa !26
-  %5237 = getelementptr inbounds nuw i8, ptr %4863, i64 4672
-  %5238 = load <8 x double>, ptr %5237, align 64, !tbaa !26
-  %5239 = select <8 x i1> %5221, <8 x double> %5238, <8 x double> %4948
-  store <8 x double> %5239, ptr %5237, align 64, !tbaa !26
-  %5240 = getelementptr inbounds nuw i8, ptr %4863, i64 4032
-  %5241 = load <8 x double>, ptr %5240, align 64, !tbaa !26
-  %5242 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5230, <8 x double> %4931, <8 x double> %5241)
-  %5243 = select <8 x i1> %5221, <8 x double> %5241, <8 x double> %5242
-  store <8 x double> %5243, ptr %5240, align 64, !tbaa !26
-  %5244 = getelementptr inbounds nuw i8, ptr %4863, i64 3968
-  %5245 = load <8 x double>, ptr %5244, align 64, !tbaa !26
-  %5246 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4949, <8 x double> %4931, <8 x double> %5245)
-  %5247 = select <8 x i1> %5221, <8 x double> %5245, <8 x double> %5246
-  store <8 x double> %5247, ptr %5244, align 64, !tbaa !26
-  %5248 = getelementptr inbounds nuw i8, ptr %4863, i64 4288
-  %5249 = load <8 x double>, ptr %5248, align 64, !tbaa !26
-  %5250 = load <8 x double>, ptr %5231, align 64, !tbaa !26
-  %5251 = fneg <8 x double> %5250
-  %5252 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5251, <8 x double> %4923, <8 x double> %4993)
-  %5253 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4949, <8 x double> %5252, <8 x double> %5249)
-  %5254 = select <8 x i1> %5221, <8 x double> %5249, <8 x double> %5253
-  store <8 x double> %5254, ptr %5248, align 64, !tbaa !26
-  %5255 = load <8 x double>, ptr %5229, align 64, !tbaa !26
-  %5256 = select <8 x i1> %5221, <8 x double> %5255, <8 x double> %4937
-  store <8 x double> %5256, ptr %5229, align 64, !tbaa !26
-  %5257 = getelementptr inbounds nuw i8, ptr %4863, i64 4800
-  %5258 = load <8 x double>, ptr %5257, align 64, !tbaa !26
-  %5259 = select <8 x i1> %5221, <8 x double> %5258, <8 x double> %4948
-  store <8 x double> %5259, ptr %5257, align 64, !tbaa !26
-  %5260 = getelementptr inbounds nuw i8, ptr %4863, i64 5568
-  %5261 = load <8 x double>, ptr %5260, align 64, !tbaa !26
-  %5262 = select <8 x i1> %5221, <8 x double> %5261, <8 x double> %4948
-  store <8 x double> %5262, ptr %5260, align 64, !tbaa !26
-  %5263 = getelementptr inbounds nuw i8, ptr %4863, i64 4928
-  %5264 = load <8 x double>, ptr %5263, align 64, !tbaa !26
-  %5265 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5230, <8 x double> %4931, <8 x double> %5264)
-  %5266 = select <8 x i1> %5221, <8 x double> %5264, <8 x double> %5265
-  store <8 x double> %5266, ptr %5263, align 64, !tbaa !26
-  %5267 = getelementptr inbounds nuw i8, ptr %4863, i64 4864
-  %5268 = load <8 x double>, ptr %5267, align 64, !tbaa !26
-  %5269 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4949, <8 x double> %4931, <8 x double> %5268)
-  %5270 = select <8 x i1> %5221, <8 x double> %5268, <8 x double> %5269
-  store <8 x double> %5270, ptr %5267, align 64, !tbaa !26
-  %5271 = getelementptr inbounds nuw i8, ptr %4863, i64 5184
-  %5272 = load <8 x double>, ptr %5271, align 64, !tbaa !26
-  %5273 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5251, <8 x double> %4923, <8 x double> %4988)
-  %5274 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4949, <8 x double> %5273, <8 x double> %5272)
-  %5275 = select <8 x i1> %5221, <8 x double> %5272, <8 x double> %5274
-  store <8 x double> %5275, ptr %5271, align 64, !tbaa !26
-  %5276 = load <8 x i64>, ptr %4877, align 64, !tbaa !26
-  %5277 = or <8 x i64> %5276, %4913
-  store <8 x i64> %5277, ptr %4877, align 64, !tbaa !26
-  %5278 = load <8 x double>, ptr %215, align 64, !tbaa !26
-  %5279 = fmul <8 x double> %5278, splat (double 4.000000e+01)
-  %5280 = fcmp olt <8 x double> %4861, %5279
-  %5281 = select <8 x i1> %5280, <8 x double> %4861, <8 x double> %5279
-  %5282 = icmp ne <8 x i64> %4913, zeroinitializer
-  %5283 = select <8 x i1> %4904, <8 x i1> %5282, <8 x i1> zeroinitializer
-  %5284 = select <8 x i1> %5283, <8 x double> %5281, <8 x double> %4861
-  br label %5316
+  %5236 = fsub <8 x double> %5005, %5232
+  %5237 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5235, <8 x double> %5236, <8 x double> %5232)
+  %5238 = fsub <8 x double> %4978, %5232
+  %5239 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5235, <8 x double> %5238, <8 x double> %5232)
+  br label %5240
 
-5285:                                             ; preds = %5136, %5285
-  %5286 = phi i64 [ 0, %5136 ], [ %5314, %5285 ]
-  %5287 = uitofp nneg i64 %5286 to double
-  %5288 = insertelement <8 x double> poison, double %5287, i64 0
-  %5289 = shufflevector <8 x double> %5288, <8 x double> poison, <8 x i32> zeroinitializer
-  %5290 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5289, <8 x double> %4994, <8 x double> %4937)
-  %5291 = load <8 x double>, ptr %4938, align 64, !tbaa !26
-  %5292 = load <8 x double>, ptr %4940, align 64, !tbaa !26
-  %5293 = load <8 x double>, ptr %4942, align 64, !tbaa !26
-  %5294 = load <8 x double>, ptr %4944, align 64, !tbaa !26
-  %5295 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5290, <8 x double> %5294, <8 x double> %5293)
-  %5296 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5290, <8 x double> %5295, <8 x double> %5292)
-  %5297 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5290, <8 x double> %5296, <8 x double> %5291)
-  %5298 = load ptr, ptr %5137, align 8, !tbaa !48
-  %5299 = getelementptr inbounds nuw <8 x double>, ptr %5298, i64 %5286
-  %5300 = load <8 x double>, ptr %5299, align 64, !tbaa !26
-  %5301 = select <8 x i1> %5138, <8 x double> %5300, <8 x double> %5297
-  store <8 x double> %5301, ptr %5299, align 64, !tbaa !26
-  %5302 = load ptr, ptr %5139, align 64, !tbaa !59
-  %5303 = getelementptr inbounds nuw <8 x double>, ptr %5302, i64 %5286
-  %5304 = load <8 x double>, ptr %5303, align 64, !tbaa !26
-  %5305 = select <8 x i1> %5138, <8 x double> %5304, <8 x double> %5297
-  store <8 x double> %5305, ptr %5303, align 64, !tbaa !26
-  %5306 = load ptr, ptr %5140, align 8, !tbaa !49
-  %5307 = getelementptr inbounds nuw <8 x double>, ptr %5306, i64 %5286
-  %5308 = load <8 x double>, ptr %5307, align 64, !tbaa !26
-  %5309 = select <8 x i1> %5138, <8 x double> %5308, <8 x double> %4923
-  store <8 x double> %5309, ptr %5307, align 64, !tbaa !26
-  %5310 = load ptr, ptr %5141, align 16, !tbaa !61
-  %5311 = getelementptr inbounds nuw <8 x double>, ptr %5310, i64 %5286
-  %5312 = load <8 x double>, ptr %5311, align 64, !tbaa !26
-  %5313 = select <8 x i1> %5138, <8 x double> %5312, <8 x double> %4923
-  store <8 x double> %5313, ptr %5311, align 64, !tbaa !26
-  %5314 = add nuw nsw i64 %5286, 1
-  %5315 = icmp eq i64 %5314, %4918
-  br i1 %5315, label %5214, label %5285, !llvm.loop !148
+5240:                                             ; preds = %5231, %5224
+  %5241 = phi <8 x double> [ %5229, %5224 ], [ %5237, %5231 ]
+  %5242 = phi <8 x double> [ %5230, %5224 ], [ %5239, %5231 ]
+  %5243 = fsub <8 x double> %5242, %5241
+  br label %5244
 
-5316:                                             ; preds = %5214, %4859
-  %5317 = phi <8 x double> [ %5284, %5214 ], [ %4861, %4859 ]
-  %5318 = add nuw nsw i64 %4860, 1
-  %5319 = load i64, ptr %156, align 8, !tbaa !20
-  %5320 = icmp slt i64 %5318, %5319
-  br i1 %5320, label %4859, label %5321, !llvm.loop !149
+5244:                                             ; preds = %5199, %5240
+  %5245 = phi <8 x double> [ %5241, %5240 ], [ zeroinitializer, %5199 ]
+  %5246 = phi <8 x double> [ %5208, %5240 ], [ %5200, %5199 ]
+  %5247 = phi <8 x double> [ %5222, %5240 ], [ %5201, %5199 ]
+  %5248 = phi <8 x double> [ %5243, %5240 ], [ zeroinitializer, %5199 ]
+  %5249 = fsub <8 x double> %5202, %5245
+  %5250 = fdiv <8 x double> %5248, %5249
+  %5251 = fsub <8 x double> %5247, %5201
+  %5252 = fmul <8 x double> %5251, %5250
+  %5253 = getelementptr inbounds nuw <8 x double>, ptr %5160, i64 %5203
+  %5254 = icmp slt i64 %5203, %5205
+  br i1 %5254, label %5255, label %5257
 
-5321:                                             ; preds = %5316
-  %5322 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  br label %5323
+5255:                                             ; preds = %5244
+  %5256 = load <8 x double>, ptr %5184, align 64, !tbaa !26
+  br label %5263
 
-5323:                                             ; preds = %5321, %4817
-  %5324 = phi <8 x double> [ %4826, %4817 ], [ %5322, %5321 ]
-  %5325 = phi <8 x double> [ %4849, %4817 ], [ %5317, %5321 ]
-  %5326 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %5325)
-  %5327 = insertelement <8 x double> poison, double %5326, i64 0
-  %5328 = shufflevector <8 x double> %5327, <8 x double> poison, <8 x i32> zeroinitializer
-  %5329 = load <8 x double>, ptr %139, align 64, !tbaa !26
-  %5330 = select <8 x i1> %4394, <8 x double> %5329, <8 x double> %5328
-  store <8 x double> %5330, ptr %139, align 64, !tbaa !26
-  %5331 = load ptr, ptr %216, align 64, !tbaa !37
-  %5332 = getelementptr inbounds nuw i8, ptr %5331, i64 64
-  store <8 x double> %5324, ptr %5331, align 64, !tbaa !26
-  %5333 = load <8 x double>, ptr %217, align 64, !tbaa !26
-  %5334 = getelementptr inbounds nuw i8, ptr %5331, i64 128
-  store <8 x double> %5333, ptr %5332, align 64, !tbaa !26
-  %5335 = load <8 x double>, ptr %187, align 64, !tbaa !26
-  %5336 = getelementptr inbounds nuw i8, ptr %5331, i64 192
-  store <8 x double> %5335, ptr %5334, align 64, !tbaa !26
-  %5337 = load <8 x double>, ptr %144, align 64, !tbaa !26
-  %5338 = getelementptr inbounds nuw i8, ptr %5331, i64 256
-  store <8 x double> %5337, ptr %5336, align 64, !tbaa !26
-  %5339 = load i64, ptr %156, align 8, !tbaa !20
-  %5340 = icmp sgt i64 %5339, 0
-  br i1 %5340, label %5345, label %5341
+5257:                                             ; preds = %5244
+  %5258 = load <8 x double>, ptr %5185, align 64, !tbaa !26
+  %5259 = load <8 x double>, ptr %5186, align 64, !tbaa !26
+  %5260 = load <8 x double>, ptr %5187, align 64, !tbaa !26
+  %5261 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5200, <8 x double> %5260, <8 x double> %5259)
+  %5262 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5200, <8 x double> %5261, <8 x double> %5258)
+  br label %5263
 
-5341:                                             ; preds = %5345, %5323
-  %5342 = phi ptr [ %5338, %5323 ], [ %5351, %5345 ]
-  %5343 = load i64, ptr %218, align 8, !tbaa !150
-  %5344 = icmp eq i64 %5343, 0
-  br i1 %5344, label %5480, label %5355
+5263:                                             ; preds = %5257, %5255
+  %5264 = phi <8 x double> [ %5256, %5255 ], [ %5262, %5257 ]
+  %5265 = fdiv <8 x double> %5252, %5264
+  %5266 = fadd <8 x double> %5200, %5265
+  %5267 = load <8 x double>, ptr %5253, align 64, !tbaa !26
+  %5268 = select <8 x i1> %5190, <8 x double> %5267, <8 x double> %5266
+  store <8 x double> %5268, ptr %5253, align 64, !tbaa !26
+  %5269 = add nsw i64 %5203, -1
+  %5270 = icmp sgt i64 %5203, 0
+  br i1 %5270, label %5199, label %5191, !llvm.loop !148
 
-5345:                                             ; preds = %5323, %5345
-  %5346 = phi ptr [ %5351, %5345 ], [ %5338, %5323 ]
-  %5347 = phi i64 [ %5352, %5345 ], [ 0, %5323 ]
-  %5348 = load ptr, ptr %129, align 8, !tbaa !28
-  %5349 = getelementptr inbounds nuw %struct.Piece, ptr %5348, i64 %5347, i32 35
-  %5350 = load <8 x double>, ptr %5349, align 64, !tbaa !26
-  %5351 = getelementptr inbounds nuw i8, ptr %5346, i64 64
-  store <8 x double> %5350, ptr %5346, align 64, !tbaa !26
-  %5352 = add nuw nsw i64 %5347, 1
-  %5353 = load i64, ptr %156, align 8, !tbaa !20
-  %5354 = icmp slt i64 %5352, %5353
-  br i1 %5354, label %5345, label %5341, !llvm.loop !151
+5271:                                             ; preds = %5342, %5191
+  %5272 = getelementptr inbounds nuw i8, ptr %4920, i64 8696
+  %5273 = load ptr, ptr %5272, align 8, !tbaa !48
+  %5274 = getelementptr inbounds <8 x double>, ptr %5273, i64 %4975
+  %5275 = getelementptr inbounds nuw i8, ptr %4920, i64 1408
+  %5276 = load <8 x double>, ptr %5275, align 64, !tbaa !26
+  %5277 = load <8 x double>, ptr %5274, align 64, !tbaa !26
+  %5278 = icmp eq <8 x i64> %4970, zeroinitializer
+  %5279 = select <8 x i1> %5278, <8 x double> %5277, <8 x double> %5276
+  store <8 x double> %5279, ptr %5274, align 64, !tbaa !26
+  %5280 = getelementptr inbounds nuw i8, ptr %4920, i64 8704
+  %5281 = load ptr, ptr %5280, align 64, !tbaa !59
+  %5282 = getelementptr inbounds <8 x double>, ptr %5281, i64 %4975
+  %5283 = load <8 x double>, ptr %5275, align 64, !tbaa !26
+  %5284 = load <8 x double>, ptr %5282, align 64, !tbaa !26
+  %5285 = select <8 x i1> %5278, <8 x double> %5284, <8 x double> %5283
+  store <8 x double> %5285, ptr %5282, align 64, !tbaa !26
+  %5286 = getelementptr inbounds nuw i8, ptr %4920, i64 4736
+  %5287 = fneg <8 x double> %5006
+  %5288 = getelementptr inbounds nuw i8, ptr %4920, i64 768
+  %5289 = load <8 x double>, ptr %4976, align 64, !tbaa !26
+  %5290 = select <8 x i1> %5278, <8 x double> %5289, <8 x double> %4994
+  store <8 x double> %5290, ptr %4976, align 64, !tbaa !26
+  %5291 = getelementptr inbounds nuw i8, ptr %4920, i64 3904
+  %5292 = load <8 x double>, ptr %5291, align 64, !tbaa !26
+  %5293 = select <8 x i1> %5278, <8 x double> %5292, <8 x double> %5005
+  store <8 x double> %5293, ptr %5291, align 64, !tbaa !26
+  %5294 = getelementptr inbounds nuw i8, ptr %4920, i64 4672
+  %5295 = load <8 x double>, ptr %5294, align 64, !tbaa !26
+  %5296 = select <8 x i1> %5278, <8 x double> %5295, <8 x double> %5005
+  store <8 x double> %5296, ptr %5294, align 64, !tbaa !26
+  %5297 = getelementptr inbounds nuw i8, ptr %4920, i64 4032
+  %5298 = load <8 x double>, ptr %5297, align 64, !tbaa !26
+  %5299 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5287, <8 x double> %4988, <8 x double> %5298)
+  %5300 = select <8 x i1> %5278, <8 x double> %5298, <8 x double> %5299
+  store <8 x double> %5300, ptr %5297, align 64, !tbaa !26
+  %5301 = getelementptr inbounds nuw i8, ptr %4920, i64 3968
+  %5302 = load <8 x double>, ptr %5301, align 64, !tbaa !26
+  %5303 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5006, <8 x double> %4988, <8 x double> %5302)
+  %5304 = select <8 x i1> %5278, <8 x double> %5302, <8 x double> %5303
+  store <8 x double> %5304, ptr %5301, align 64, !tbaa !26
+  %5305 = getelementptr inbounds nuw i8, ptr %4920, i64 4288
+  %5306 = load <8 x double>, ptr %5305, align 64, !tbaa !26
+  %5307 = load <8 x double>, ptr %5288, align 64, !tbaa !26
+  %5308 = fneg <8 x double> %5307
+  %5309 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5308, <8 x double> %4980, <8 x double> %5050)
+  %5310 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5006, <8 x double> %5309, <8 x double> %5306)
+  %5311 = select <8 x i1> %5278, <8 x double> %5306, <8 x double> %5310
+  store <8 x double> %5311, ptr %5305, align 64, !tbaa !26
+  %5312 = load <8 x double>, ptr %5286, align 64, !tbaa !26
+  %5313 = select <8 x i1> %5278, <8 x double> %5312, <8 x double> %4994
+  store <8 x double> %5313, ptr %5286, align 64, !tbaa !26
+  %5314 = getelementptr inbounds nuw i8, ptr %4920, i64 4800
+  %5315 = load <8 x double>, ptr %5314, align 64, !tbaa !26
+  %5316 = select <8 x i1> %5278, <8 x double> %5315, <8 x double> %5005
+  store <8 x double> %5316, ptr %5314, align 64, !tbaa !26
+  %5317 = getelementptr inbounds nuw i8, ptr %4920, i64 5568
+  %5318 = load <8 x double>, ptr %5317, align 64, !tbaa !26
+  %5319 = select <8 x i1> %5278, <8 x double> %5318, <8 x double> %5005
+  store <8 x double> %5319, ptr %5317, align 64, !tbaa !26
+  %5320 = getelementptr inbounds nuw i8, ptr %4920, i64 4928
+  %5321 = load <8 x double>, ptr %5320, align 64, !tbaa !26
+  %5322 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5287, <8 x double> %4988, <8 x double> %5321)
+  %5323 = select <8 x i1> %5278, <8 x double> %5321, <8 x double> %5322
+  store <8 x double> %5323, ptr %5320, align 64, !tbaa !26
+  %5324 = getelementptr inbounds nuw i8, ptr %4920, i64 4864
+  %5325 = load <8 x double>, ptr %5324, align 64, !tbaa !26
+  %5326 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5006, <8 x double> %4988, <8 x double> %5325)
+  %5327 = select <8 x i1> %5278, <8 x double> %5325, <8 x double> %5326
+  store <8 x double> %5327, ptr %5324, align 64, !tbaa !26
+  %5328 = getelementptr inbounds nuw i8, ptr %4920, i64 5184
+  %5329 = load <8 x double>, ptr %5328, align 64, !tbaa !26
+  %5330 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5308, <8 x double> %4980, <8 x double> %5045)
+  %5331 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5006, <8 x double> %5330, <8 x double> %5329)
+  %5332 = select <8 x i1> %5278, <8 x double> %5329, <8 x double> %5331
+  store <8 x double> %5332, ptr %5328, align 64, !tbaa !26
+  %5333 = load <8 x i64>, ptr %4934, align 64, !tbaa !26
+  %5334 = or <8 x i64> %5333, %4970
+  store <8 x i64> %5334, ptr %4934, align 64, !tbaa !26
+  %5335 = load <8 x double>, ptr %215, align 64, !tbaa !26
+  %5336 = fmul <8 x double> %5335, splat (double 4.000000e+01)
+  %5337 = fcmp olt <8 x double> %4918, %5336
+  %5338 = select <8 x i1> %5337, <8 x double> %4918, <8 x double> %5336
+  %5339 = icmp ne <8 x i64> %4970, zeroinitializer
+  %5340 = select <8 x i1> %4961, <8 x i1> %5339, <8 x i1> zeroinitializer
+  %5341 = select <8 x i1> %5340, <8 x double> %5338, <8 x double> %4918
+  br label %5373
 
-5355:                                             ; preds = %5341
-  %5356 = load <8 x double>, ptr %202, align 64, !tbaa !26
-  %5357 = getelementptr inbounds nuw i8, ptr %5342, i64 64
-  store <8 x double> %5356, ptr %5342, align 64, !tbaa !26
-  %5358 = load <8 x double>, ptr %180, align 64, !tbaa !26
-  %5359 = getelementptr inbounds nuw i8, ptr %5342, i64 128
-  store <8 x double> %5358, ptr %5357, align 64, !tbaa !26
-  %5360 = load <8 x double>, ptr %187, align 64, !tbaa !26
-  %5361 = load <8 x double>, ptr %197, align 64, !tbaa !26
-  %5362 = fsub <8 x double> %5360, %5361
-  %5363 = fcmp ogt <8 x double> %5362, zeroinitializer
-  %5364 = select <8 x i1> %5363, <8 x double> %5362, <8 x double> zeroinitializer
-  store <8 x double> %5364, ptr %5359, align 64, !tbaa !26
-  %5365 = load i64, ptr %156, align 8, !tbaa !20
-  %5366 = icmp sgt i64 %5365, 0
-  br i1 %5366, label %5367, label %5480
+5342:                                             ; preds = %5193, %5342
+  %5343 = phi i64 [ 0, %5193 ], [ %5371, %5342 ]
+  %5344 = uitofp nneg i64 %5343 to double
+  %5345 = insertelement <8 x double> poison, double %5344, i64 0
+  %5346 = shufflevector <8 x double> %5345, <8 x double> poison, <8 x i32> zeroinitializer
+  %5347 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5346, <8 x double> %5051, <8 x double> %4994)
+  %5348 = load <8 x double>, ptr %4995, align 64, !tbaa !26
+  %5349 = load <8 x double>, ptr %4997, align 64, !tbaa !26
+  %5350 = load <8 x double>, ptr %4999, align 64, !tbaa !26
+  %5351 = load <8 x double>, ptr %5001, align 64, !tbaa !26
+  %5352 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5347, <8 x double> %5351, <8 x double> %5350)
+  %5353 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5347, <8 x double> %5352, <8 x double> %5349)
+  %5354 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5347, <8 x double> %5353, <8 x double> %5348)
+  %5355 = load ptr, ptr %5194, align 8, !tbaa !48
+  %5356 = getelementptr inbounds nuw <8 x double>, ptr %5355, i64 %5343
+  %5357 = load <8 x double>, ptr %5356, align 64, !tbaa !26
+  %5358 = select <8 x i1> %5195, <8 x double> %5357, <8 x double> %5354
+  store <8 x double> %5358, ptr %5356, align 64, !tbaa !26
+  %5359 = load ptr, ptr %5196, align 64, !tbaa !59
+  %5360 = getelementptr inbounds nuw <8 x double>, ptr %5359, i64 %5343
+  %5361 = load <8 x double>, ptr %5360, align 64, !tbaa !26
+  %5362 = select <8 x i1> %5195, <8 x double> %5361, <8 x double> %5354
+  store <8 x double> %5362, ptr %5360, align 64, !tbaa !26
+  %5363 = load ptr, ptr %5197, align 8, !tbaa !49
+  %5364 = getelementptr inbounds nuw <8 x double>, ptr %5363, i64 %5343
+  %5365 = load <8 x double>, ptr %5364, align 64, !tbaa !26
+  %5366 = select <8 x i1> %5195, <8 x double> %5365, <8 x double> %4980
+  store <8 x double> %5366, ptr %5364, align 64, !tbaa !26
+  %5367 = load ptr, ptr %5198, align 16, !tbaa !61
+  %5368 = getelementptr inbounds nuw <8 x double>, ptr %5367, i64 %5343
+  %5369 = load <8 x double>, ptr %5368, align 64, !tbaa !26
+  %5370 = select <8 x i1> %5195, <8 x double> %5369, <8 x double> %4980
+  store <8 x double> %5370, ptr %5368, align 64, !tbaa !26
+  %5371 = add nuw nsw i64 %5343, 1
+  %5372 = icmp eq i64 %5371, %4975
+  br i1 %5372, label %5271, label %5342, !llvm.loop !149
 
-5367:                                             ; preds = %5355
-  %5368 = getelementptr inbounds nuw i8, ptr %5342, i64 192
-  br label %5369
+5373:                                             ; preds = %5271, %4916
+  %5374 = phi <8 x double> [ %5341, %5271 ], [ %4918, %4916 ]
+  %5375 = add nuw nsw i64 %4917, 1
+  %5376 = load i64, ptr %156, align 8, !tbaa !20
+  %5377 = icmp slt i64 %5375, %5376
+  br i1 %5377, label %4916, label %5378, !llvm.loop !150
 
-5369:                                             ; preds = %5367, %5369
-  %5370 = phi ptr [ %5476, %5369 ], [ %5368, %5367 ]
-  %5371 = phi i64 [ %5477, %5369 ], [ 0, %5367 ]
-  %5372 = load ptr, ptr %129, align 8, !tbaa !28
-  %5373 = getelementptr inbounds nuw %struct.Piece, ptr %5372, i64 %5371
-  %5374 = getelementptr inbounds nuw i8, ptr %5373, i64 8528
-  %5375 = load ptr, ptr %5374, align 16, !tbaa !45
-  %5376 = load i64, ptr %119, align 16, !tbaa !21
-  %5377 = getelementptr <8 x double>, ptr %5375, i64 %5376
-  %5378 = getelementptr i8, ptr %5377, i64 -64
-  %5379 = load <8 x double>, ptr %5378, align 64, !tbaa !26
-  %5380 = getelementptr inbounds nuw i8, ptr %5373, i64 7232
-  %5381 = load <8 x double>, ptr %5380, align 64, !tbaa !26
-  %5382 = getelementptr inbounds nuw i8, ptr %5373, i64 5952
-  %5383 = load <8 x double>, ptr %5382, align 64, !tbaa !26
-  %5384 = fsub <8 x double> %5383, %5379
-  %5385 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5381, <8 x double> %5384, <8 x double> %5379)
-  %5386 = getelementptr inbounds nuw i8, ptr %5370, i64 64
-  store <8 x double> %5385, ptr %5370, align 64, !tbaa !26
-  %5387 = getelementptr inbounds nuw i8, ptr %5373, i64 6784
-  %5388 = load <8 x double>, ptr %5387, align 64, !tbaa !26
-  %5389 = getelementptr inbounds nuw i8, ptr %5370, i64 128
-  store <8 x double> %5388, ptr %5386, align 64, !tbaa !26
-  %5390 = load <8 x double>, ptr %5373, align 64, !tbaa !26
-  %5391 = getelementptr inbounds nuw i8, ptr %5373, i64 3840
-  %5392 = load <8 x double>, ptr %5391, align 64, !tbaa !26
-  %5393 = fsub <8 x double> %5390, %5392
-  %5394 = getelementptr inbounds nuw i8, ptr %5370, i64 192
-  store <8 x double> %5393, ptr %5389, align 64, !tbaa !26
-  %5395 = getelementptr inbounds nuw i8, ptr %5373, i64 4160
-  %5396 = load <8 x double>, ptr %5395, align 64, !tbaa !26
-  %5397 = getelementptr inbounds nuw i8, ptr %5370, i64 256
-  store <8 x double> %5396, ptr %5394, align 64, !tbaa !26
-  %5398 = getelementptr inbounds nuw i8, ptr %5373, i64 4096
-  %5399 = load <8 x double>, ptr %5398, align 64, !tbaa !26
-  %5400 = getelementptr inbounds nuw i8, ptr %5370, i64 320
-  store <8 x double> %5399, ptr %5397, align 64, !tbaa !26
-  %5401 = getelementptr inbounds nuw i8, ptr %5373, i64 3968
-  %5402 = load <8 x double>, ptr %5401, align 64, !tbaa !26
-  %5403 = getelementptr inbounds nuw i8, ptr %5370, i64 384
-  store <8 x double> %5402, ptr %5400, align 64, !tbaa !26
-  %5404 = getelementptr inbounds nuw i8, ptr %5373, i64 4224
-  %5405 = load <8 x double>, ptr %5404, align 64, !tbaa !26
-  %5406 = getelementptr inbounds nuw i8, ptr %5370, i64 448
-  store <8 x double> %5405, ptr %5403, align 64, !tbaa !26
-  %5407 = getelementptr inbounds nuw i8, ptr %5373, i64 8648
-  %5408 = load i64, ptr %120, align 8, !tbaa !22
-  %5409 = sitofp i64 %5408 to double
-  %5410 = tail call double @llvm.fmuladd.f64(double %5409, double 7.500000e-01, double -5.000000e-01)
-  %5411 = fcmp ogt double %5410, 0.000000e+00
-  %5412 = select i1 %5411, double %5410, double 0.000000e+00
-  %5413 = fptosi double %5412 to i64
-  %5414 = add nsw i64 %5408, -2
-  %5415 = tail call i64 @llvm.smin.i64(i64 %5414, i64 %5413)
-  %5416 = sitofp i64 %5415 to double
-  %5417 = fsub double %5410, %5416
-  %5418 = fsub double 1.000000e+00, %5417
-  %5419 = insertelement <8 x double> poison, double %5418, i64 0
-  %5420 = shufflevector <8 x double> %5419, <8 x double> poison, <8 x i32> zeroinitializer
-  %5421 = load ptr, ptr %5407, align 8, !tbaa !49
-  %5422 = getelementptr inbounds <8 x double>, ptr %5421, i64 %5415
-  %5423 = load <8 x double>, ptr %5422, align 64, !tbaa !26
-  %5424 = insertelement <8 x double> poison, double %5417, i64 0
-  %5425 = shufflevector <8 x double> %5424, <8 x double> poison, <8 x i32> zeroinitializer
-  %5426 = getelementptr i8, ptr %5422, i64 64
-  %5427 = load <8 x double>, ptr %5426, align 64, !tbaa !26
-  %5428 = fmul <8 x double> %5427, %5425
-  %5429 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5420, <8 x double> %5423, <8 x double> %5428)
-  store <8 x double> %5429, ptr %5406, align 64, !tbaa !26
-  %5430 = load i64, ptr %120, align 8, !tbaa !22
-  %5431 = sitofp i64 %5430 to double
-  %5432 = tail call double @llvm.fmuladd.f64(double %5431, double 5.000000e-01, double -5.000000e-01)
-  %5433 = fcmp ogt double %5432, 0.000000e+00
-  %5434 = select i1 %5433, double %5432, double 0.000000e+00
-  %5435 = fptosi double %5434 to i64
-  %5436 = add nsw i64 %5430, -2
-  %5437 = tail call i64 @llvm.smin.i64(i64 %5436, i64 %5435)
-  %5438 = sitofp i64 %5437 to double
-  %5439 = fsub double %5432, %5438
-  %5440 = fsub double 1.000000e+00, %5439
-  %5441 = insertelement <8 x double> poison, double %5440, i64 0
-  %5442 = shufflevector <8 x double> %5441, <8 x double> poison, <8 x i32> zeroinitializer
-  %5443 = load ptr, ptr %5407, align 8, !tbaa !49
-  %5444 = getelementptr inbounds <8 x double>, ptr %5443, i64 %5437
+5378:                                             ; preds = %5373
+  %5379 = load <8 x double>, ptr %136, align 64, !tbaa !26
+  br label %5380
+
+5380:                                             ; preds = %5378, %4874
+  %5381 = phi <8 x double> [ %4883, %4874 ], [ %5379, %5378 ]
+  %5382 = phi <8 x double> [ %4906, %4874 ], [ %5374, %5378 ]
+  %5383 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %5382)
+  %5384 = insertelement <8 x double> poison, double %5383, i64 0
+  %5385 = shufflevector <8 x double> %5384, <8 x double> poison, <8 x i32> zeroinitializer
+  %5386 = load <8 x double>, ptr %139, align 64, !tbaa !26
+  %5387 = select <8 x i1> %4451, <8 x double> %5386, <8 x double> %5385
+  store <8 x double> %5387, ptr %139, align 64, !tbaa !26
+  %5388 = load ptr, ptr %216, align 64, !tbaa !37
+  %5389 = getelementptr inbounds nuw i8, ptr %5388, i64 64
+  store <8 x double> %5381, ptr %5388, align 64, !tbaa !26
+  %5390 = load <8 x double>, ptr %217, align 64, !tbaa !26
+  %5391 = getelementptr inbounds nuw i8, ptr %5388, i64 128
+  store <8 x double> %5390, ptr %5389, align 64, !tbaa !26
+  %5392 = load <8 x double>, ptr %187, align 64, !tbaa !26
+  %5393 = getelementptr inbounds nuw i8, ptr %5388, i64 192
+  store <8 x double> %5392, ptr %5391, align 64, !tbaa !26
+  %5394 = load <8 x double>, ptr %144, align 64, !tbaa !26
+  %5395 = getelementptr inbounds nuw i8, ptr %5388, i64 256
+  store <8 x double> %5394, ptr %5393, align 64, !tbaa !26
+  %5396 = load i64, ptr %156, align 8, !tbaa !20
+  %5397 = icmp sgt i64 %5396, 0
+  br i1 %5397, label %5402, label %5398
+
+5398:                                             ; preds = %5402, %5380
+  %5399 = phi ptr [ %5395, %5380 ], [ %5408, %5402 ]
+  %5400 = load i64, ptr %218, align 8, !tbaa !151
+  %5401 = icmp eq i64 %5400, 0
+  br i1 %5401, label %5537, label %5412
+
+5402:                                             ; preds = %5380, %5402
+  %5403 = phi ptr [ %5408, %5402 ], [ %5395, %5380 ]
+  %5404 = phi i64 [ %5409, %5402 ], [ 0, %5380 ]
+  %5405 = load ptr, ptr %129, align 8, !tbaa !28
+  %5406 = getelementptr inbounds nuw %struct.Piece, ptr %5405, i64 %5404, i32 35
+  %5407 = load <8 x double>, ptr %5406, align 64, !tbaa !26
+  %5408 = getelementptr inbounds nuw i8, ptr %5403, i64 64
+  store <8 x double> %5407, ptr %5403, align 64, !tbaa !26
+  %5409 = add nuw nsw i64 %5404, 1
+  %5410 = load i64, ptr %156, align 8, !tbaa !20
+  %5411 = icmp slt i64 %5409, %5410
+  br i1 %5411, label %5402, label %5398, !llvm.loop !152
+
+5412:                                             ; preds = %5398
+  %5413 = load <8 x double>, ptr %202, align 64, !tbaa !26
+  %5414 = getelementptr inbounds nuw i8, ptr %5399, i64 64
+  store <8 x double> %5413, ptr %5399, align 64, !tbaa !26
+  %5415 = load <8 x double>, ptr %180, align 64, !tbaa !26
+  %5416 = getelementptr inbounds nuw i8, ptr %5399, i64 128
+  store <8 x double> %5415, ptr %5414, align 64, !tbaa !26
+  %5417 = load <8 x double>, ptr %187, align 64, !tbaa !26
+  %5418 = load <8 x double>, ptr %197, align 64, !tbaa !26
+  %5419 = fsub <8 x double> %5417, %5418
+  %5420 = fcmp ogt <8 x double> %5419, zeroinitializer
+  %5421 = select <8 x i1> %5420, <8 x double> %5419, <8 x double> zeroinitializer
+  store <8 x double> %5421, ptr %5416, align 64, !tbaa !26
+  %5422 = load i64, ptr %156, align 8, !tbaa !20
+  %5423 = icmp sgt i64 %5422, 0
+  br i1 %5423, label %5424, label %5537
+
+5424:                                             ; preds = %5412
+  %5425 = getelementptr inbounds nuw i8, ptr %5399, i64 192
+  br label %5426
+
+5426:                                             ; preds = %5424, %5426
+  %5427 = phi ptr [ %5533, %5426 ], [ %5425, %5424 ]
+  %5428 = phi i64 [ %5534, %5426 ], [ 0, %5424 ]
+  %5429 = load ptr, ptr %129, align 8, !tbaa !28
+  %5430 = getelementptr inbounds nuw %struct.Piece, ptr %5429, i64 %5428
+  %5431 = getelementptr inbounds nuw i8, ptr %5430, i64 8528
+  %5432 = load ptr, ptr %5431, align 16, !tbaa !45
+  %5433 = load i64, ptr %119, align 16, !tbaa !21
+  %5434 = getelementptr <8 x double>, ptr %5432, i64 %5433
+  %5435 = getelementptr i8, ptr %5434, i64 -64
+  %5436 = load <8 x double>, ptr %5435, align 64, !tbaa !26
+  %5437 = getelementptr inbounds nuw i8, ptr %5430, i64 7232
+  %5438 = load <8 x double>, ptr %5437, align 64, !tbaa !26
+  %5439 = getelementptr inbounds nuw i8, ptr %5430, i64 5952
+  %5440 = load <8 x double>, ptr %5439, align 64, !tbaa !26
+  %5441 = fsub <8 x double> %5440, %5436
+  %5442 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5438, <8 x double> %5441, <8 x double> %5436)
+  %5443 = getelementptr inbounds nuw i8, ptr %5427, i64 64
+  store <8 x double> %5442, ptr %5427, align 64, !tbaa !26
+  %5444 = getelementptr inbounds nuw i8, ptr %5430, i64 6784
   %5445 = load <8 x double>, ptr %5444, align 64, !tbaa !26
-  %5446 = insertelement <8 x double> poison, double %5439, i64 0
-  %5447 = shufflevector <8 x double> %5446, <8 x double> poison, <8 x i32> zeroinitializer
-  %5448 = getelementptr i8, ptr %5444, i64 64
+  %5446 = getelementptr inbounds nuw i8, ptr %5427, i64 128
+  store <8 x double> %5445, ptr %5443, align 64, !tbaa !26
+  %5447 = load <8 x double>, ptr %5430, align 64, !tbaa !26
+  %5448 = getelementptr inbounds nuw i8, ptr %5430, i64 3840
   %5449 = load <8 x double>, ptr %5448, align 64, !tbaa !26
-  %5450 = fmul <8 x double> %5449, %5447
-  %5451 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5442, <8 x double> %5445, <8 x double> %5450)
-  %5452 = getelementptr inbounds nuw i8, ptr %5370, i64 512
-  store <8 x double> %5451, ptr %5452, align 64, !tbaa !26
-  %5453 = load i64, ptr %120, align 8, !tbaa !22
-  %5454 = sitofp i64 %5453 to double
-  %5455 = tail call double @llvm.fmuladd.f64(double %5454, double 2.500000e-01, double -5.000000e-01)
-  %5456 = fcmp ogt double %5455, 0.000000e+00
-  %5457 = select i1 %5456, double %5455, double 0.000000e+00
-  %5458 = fptosi double %5457 to i64
-  %5459 = add nsw i64 %5453, -2
-  %5460 = tail call i64 @llvm.smin.i64(i64 %5459, i64 %5458)
-  %5461 = sitofp i64 %5460 to double
-  %5462 = fsub double %5455, %5461
-  %5463 = fsub double 1.000000e+00, %5462
-  %5464 = insertelement <8 x double> poison, double %5463, i64 0
-  %5465 = shufflevector <8 x double> %5464, <8 x double> poison, <8 x i32> zeroinitializer
-  %5466 = load ptr, ptr %5407, align 8, !tbaa !49
-  %5467 = getelementptr inbounds <8 x double>, ptr %5466, i64 %5460
-  %5468 = load <8 x double>, ptr %5467, align 64, !tbaa !26
-  %5469 = insertelement <8 x double> poison, double %5462, i64 0
-  %5470 = shufflevector <8 x double> %5469, <8 x double> poison, <8 x i32> zeroinitializer
-  %5471 = getelementptr i8, ptr %5467, i64 64
-  %5472 = load <8 x double>, ptr %5471, align 64, !tbaa !26
-  %5473 = fmul <8 x double> %5472, %5470
-  %5474 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5465, <8 x double> %5468, <8 x double> %5473)
-  %5475 = getelementptr inbounds nuw i8, ptr %5370, i64 576
-  store <8 x double> %5474, ptr %5475, align 64, !tbaa !26
-  %5476 = getelementptr inbounds nuw i8, ptr %5370, i64 640
-  %5477 = add nuw nsw i64 %5371, 1
-  %5478 = load i64, ptr %156, align 8, !tbaa !20
-  %5479 = icmp slt i64 %5477, %5478
-  br i1 %5479, label %5369, label %5480, !llvm.loop !152
+  %5450 = fsub <8 x double> %5447, %5449
+  %5451 = getelementptr inbounds nuw i8, ptr %5427, i64 192
+  store <8 x double> %5450, ptr %5446, align 64, !tbaa !26
+  %5452 = getelementptr inbounds nuw i8, ptr %5430, i64 4160
+  %5453 = load <8 x double>, ptr %5452, align 64, !tbaa !26
+  %5454 = getelementptr inbounds nuw i8, ptr %5427, i64 256
+  store <8 x double> %5453, ptr %5451, align 64, !tbaa !26
+  %5455 = getelementptr inbounds nuw i8, ptr %5430, i64 4096
+  %5456 = load <8 x double>, ptr %5455, align 64, !tbaa !26
+  %5457 = getelementptr inbounds nuw i8, ptr %5427, i64 320
+  store <8 x double> %5456, ptr %5454, align 64, !tbaa !26
+  %5458 = getelementptr inbounds nuw i8, ptr %5430, i64 3968
+  %5459 = load <8 x double>, ptr %5458, align 64, !tbaa !26
+  %5460 = getelementptr inbounds nuw i8, ptr %5427, i64 384
+  store <8 x double> %5459, ptr %5457, align 64, !tbaa !26
+  %5461 = getelementptr inbounds nuw i8, ptr %5430, i64 4224
+  %5462 = load <8 x double>, ptr %5461, align 64, !tbaa !26
+  %5463 = getelementptr inbounds nuw i8, ptr %5427, i64 448
+  store <8 x double> %5462, ptr %5460, align 64, !tbaa !26
+  %5464 = getelementptr inbounds nuw i8, ptr %5430, i64 8648
+  %5465 = load i64, ptr %120, align 8, !tbaa !22
+  %5466 = sitofp i64 %5465 to double
+  %5467 = tail call double @llvm.fmuladd.f64(double %5466, double 7.500000e-01, double -5.000000e-01)
+  %5468 = fcmp ogt double %5467, 0.000000e+00
+  %5469 = select i1 %5468, double %5467, double 0.000000e+00
+  %5470 = fptosi double %5469 to i64
+  %5471 = add nsw i64 %5465, -2
+  %5472 = tail call i64 @llvm.smin.i64(i64 %5471, i64 %5470)
+  %5473 = sitofp i64 %5472 to double
+  %5474 = fsub double %5467, %5473
+  %5475 = fsub double 1.000000e+00, %5474
+  %5476 = insertelement <8 x double> poison, double %5475, i64 0
+  %5477 = shufflevector <8 x double> %5476, <8 x double> poison, <8 x i32> zeroinitializer
+  %5478 = load ptr, ptr %5464, align 8, !tbaa !49
+  %5479 = getelementptr inbounds <8 x double>, ptr %5478, i64 %5472
+  %5480 = load <8 x double>, ptr %5479, align 64, !tbaa !26
+  %5481 = insertelement <8 x double> poison, double %5474, i64 0
+  %5482 = shufflevector <8 x double> %5481, <8 x double> poison, <8 x i32> zeroinitializer
+  %5483 = getelementptr i8, ptr %5479, i64 64
+  %5484 = load <8 x double>, ptr %5483, align 64, !tbaa !26
+  %5485 = fmul <8 x double> %5484, %5482
+  %5486 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5477, <8 x double> %5480, <8 x double> %5485)
+  store <8 x double> %5486, ptr %5463, align 64, !tbaa !26
+  %5487 = load i64, ptr %120, align 8, !tbaa !22
+  %5488 = sitofp i64 %5487 to double
+  %5489 = tail call double @llvm.fmuladd.f64(double %5488, double 5.000000e-01, double -5.000000e-01)
+  %5490 = fcmp ogt double %5489, 0.000000e+00
+  %5491 = select i1 %5490, double %5489, double 0.000000e+00
+  %5492 = fptosi double %5491 to i64
+  %5493 = add nsw i64 %5487, -2
+  %5494 = tail call i64 @llvm.smin.i64(i64 %5493, i64 %5492)
+  %5495 = sitofp i64 %5494 to double
+  %5496 = fsub double %5489, %5495
+  %5497 = fsub double 1.000000e+00, %5496
+  %5498 = insertelement <8 x double> poison, double %5497, i64 0
+  %5499 = shufflevector <8 x double> %5498, <8 x double> poison, <8 x i32> zeroinitializer
+  %5500 = load ptr, ptr %5464, align 8, !tbaa !49
+  %5501 = getelementptr inbounds <8 x double>, ptr %5500, i64 %5494
+  %5502 = load <8 x double>, ptr %5501, align 64, !tbaa !26
+  %5503 = insertelement <8 x double> poison, double %5496, i64 0
+  %5504 = shufflevector <8 x double> %5503, <8 x double> poison, <8 x i32> zeroinitializer
+  %5505 = getelementptr i8, ptr %5501, i64 64
+  %5506 = load <8 x double>, ptr %5505, align 64, !tbaa !26
+  %5507 = fmul <8 x double> %5506, %5504
+  %5508 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5499, <8 x double> %5502, <8 x double> %5507)
+  %5509 = getelementptr inbounds nuw i8, ptr %5427, i64 512
+  store <8 x double> %5508, ptr %5509, align 64, !tbaa !26
+  %5510 = load i64, ptr %120, align 8, !tbaa !22
+  %5511 = sitofp i64 %5510 to double
+  %5512 = tail call double @llvm.fmuladd.f64(double %5511, double 2.500000e-01, double -5.000000e-01)
+  %5513 = fcmp ogt double %5512, 0.000000e+00
+  %5514 = select i1 %5513, double %5512, double 0.000000e+00
+  %5515 = fptosi double %5514 to i64
+  %5516 = add nsw i64 %5510, -2
+  %5517 = tail call i64 @llvm.smin.i64(i64 %5516, i64 %5515)
+  %5518 = sitofp i64 %5517 to double
+  %5519 = fsub double %5512, %5518
+  %5520 = fsub double 1.000000e+00, %5519
+  %5521 = insertelement <8 x double> poison, double %5520, i64 0
+  %5522 = shufflevector <8 x double> %5521, <8 x double> poison, <8 x i32> zeroinitializer
+  %5523 = load ptr, ptr %5464, align 8, !tbaa !49
+  %5524 = getelementptr inbounds <8 x double>, ptr %5523, i64 %5517
+  %5525 = load <8 x double>, ptr %5524, align 64, !tbaa !26
+  %5526 = insertelement <8 x double> poison, double %5519, i64 0
+  %5527 = shufflevector <8 x double> %5526, <8 x double> poison, <8 x i32> zeroinitializer
+  %5528 = getelementptr i8, ptr %5524, i64 64
+  %5529 = load <8 x double>, ptr %5528, align 64, !tbaa !26
+  %5530 = fmul <8 x double> %5529, %5527
+  %5531 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5522, <8 x double> %5525, <8 x double> %5530)
+  %5532 = getelementptr inbounds nuw i8, ptr %5427, i64 576
+  store <8 x double> %5531, ptr %5532, align 64, !tbaa !26
+  %5533 = getelementptr inbounds nuw i8, ptr %5427, i64 640
+  %5534 = add nuw nsw i64 %5428, 1
+  %5535 = load i64, ptr %156, align 8, !tbaa !20
+  %5536 = icmp slt i64 %5534, %5535
+  br i1 %5536, label %5426, label %5537, !llvm.loop !153
 
-5480:                                             ; preds = %5369, %5355, %5341
-  %5481 = getelementptr inbounds nuw i8, ptr %5342, i64 192
-  %5482 = extractelement <8 x i64> %4334, i64 0
-  %5483 = icmp eq i64 %5482, 0
-  br i1 %5483, label %5623, label %5484
+5537:                                             ; preds = %5426, %5412, %5398
+  %5538 = getelementptr inbounds nuw i8, ptr %5399, i64 192
+  %5539 = extractelement <8 x i64> %4391, i64 0
+  %5540 = icmp eq i64 %5539, 0
+  br i1 %5540, label %5680, label %5541
 
-5484:                                             ; preds = %5480
-  %5485 = load i64, ptr %219, align 8, !tbaa !30
-  %5486 = load i64, ptr %220, align 8, !tbaa !153
-  %5487 = icmp eq i64 %5485, %5486
-  br i1 %5487, label %5490, label %5488
+5541:                                             ; preds = %5537
+  %5542 = load i64, ptr %219, align 8, !tbaa !30
+  %5543 = load i64, ptr %220, align 8, !tbaa !154
+  %5544 = icmp eq i64 %5542, %5543
+  br i1 %5544, label %5547, label %5545
 
-5488:                                             ; preds = %5484
-  %5489 = load ptr, ptr %224, align 8, !tbaa !154
-  br label %5503
+5545:                                             ; preds = %5541
+  %5546 = load ptr, ptr %224, align 8, !tbaa !155
+  br label %5560
 
-5490:                                             ; preds = %5484
-  %5491 = load i64, ptr %121, align 8, !tbaa !30
-  %5492 = load ptr, ptr %221, align 8, !tbaa !155
-  %5493 = load i64, ptr %112, align 8, !tbaa !40
-  %5494 = getelementptr inbounds i64, ptr %5492, i64 %5493
-  store i64 %5491, ptr %5494, align 8, !tbaa !30
-  %5495 = load ptr, ptr %222, align 8, !tbaa !156
-  %5496 = load i64, ptr %112, align 8, !tbaa !40
-  %5497 = add nsw i64 %5496, 1
-  store i64 %5497, ptr %112, align 8, !tbaa !40
-  %5498 = load i64, ptr %220, align 8, !tbaa !153
-  %5499 = mul nsw i64 %5498, %5496
-  %5500 = load i64, ptr %223, align 8, !tbaa !14
-  %5501 = mul nsw i64 %5499, %5500
-  %5502 = getelementptr inbounds double, ptr %5495, i64 %5501
-  store ptr %5502, ptr %224, align 8, !tbaa !154
-  br label %5503
+5547:                                             ; preds = %5541
+  %5548 = load i64, ptr %121, align 8, !tbaa !30
+  %5549 = load ptr, ptr %221, align 8, !tbaa !156
+  %5550 = load i64, ptr %112, align 8, !tbaa !40
+  %5551 = getelementptr inbounds i64, ptr %5549, i64 %5550
+  store i64 %5548, ptr %5551, align 8, !tbaa !30
+  %5552 = load ptr, ptr %222, align 8, !tbaa !157
+  %5553 = load i64, ptr %112, align 8, !tbaa !40
+  %5554 = add nsw i64 %5553, 1
+  store i64 %5554, ptr %112, align 8, !tbaa !40
+  %5555 = load i64, ptr %220, align 8, !tbaa !154
+  %5556 = mul nsw i64 %5555, %5553
+  %5557 = load i64, ptr %223, align 8, !tbaa !14
+  %5558 = mul nsw i64 %5556, %5557
+  %5559 = getelementptr inbounds double, ptr %5552, i64 %5558
+  store ptr %5559, ptr %224, align 8, !tbaa !155
+  br label %5560
 
-5503:                                             ; preds = %5488, %5490
-  %5504 = phi i64 [ %5485, %5488 ], [ 0, %5490 ]
-  %5505 = phi ptr [ %5489, %5488 ], [ %5502, %5490 ]
-  %5506 = add nsw i64 %5504, 1
-  store i64 %5506, ptr %219, align 8, !tbaa !30
-  %5507 = load i64, ptr %223, align 8, !tbaa !14
-  %5508 = mul nsw i64 %5507, %5504
-  %5509 = getelementptr inbounds double, ptr %5505, i64 %5508
-  %5510 = load ptr, ptr %216, align 64, !tbaa !37
-  %5511 = icmp ult ptr %5510, %5338
-  br i1 %5511, label %5570, label %5512
+5560:                                             ; preds = %5545, %5547
+  %5561 = phi i64 [ %5542, %5545 ], [ 0, %5547 ]
+  %5562 = phi ptr [ %5546, %5545 ], [ %5559, %5547 ]
+  %5563 = add nsw i64 %5561, 1
+  store i64 %5563, ptr %219, align 8, !tbaa !30
+  %5564 = load i64, ptr %223, align 8, !tbaa !14
+  %5565 = mul nsw i64 %5564, %5561
+  %5566 = getelementptr inbounds double, ptr %5562, i64 %5565
+  %5567 = load ptr, ptr %216, align 64, !tbaa !37
+  %5568 = icmp ult ptr %5567, %5395
+  br i1 %5568, label %5627, label %5569
 
-5512:                                             ; preds = %5570, %5503
-  %5513 = phi ptr [ %5509, %5503 ], [ %5574, %5570 ]
-  %5514 = load i64, ptr %128, align 64, !tbaa !16
-  %5515 = icmp sgt i64 %5514, 0
-  br i1 %5515, label %5516, label %5558
+5569:                                             ; preds = %5627, %5560
+  %5570 = phi ptr [ %5566, %5560 ], [ %5631, %5627 ]
+  %5571 = load i64, ptr %128, align 64, !tbaa !16
+  %5572 = icmp sgt i64 %5571, 0
+  br i1 %5572, label %5573, label %5615
 
-5516:                                             ; preds = %5512
-  %5517 = and i64 %5514, 3
-  %5518 = icmp ult i64 %5514, 4
-  br i1 %5518, label %5543, label %5519
+5573:                                             ; preds = %5569
+  %5574 = and i64 %5571, 3
+  %5575 = icmp ult i64 %5571, 4
+  br i1 %5575, label %5600, label %5576
 
-5519:                                             ; preds = %5516
-  %5520 = and i64 %5514, 9223372036854775804
-  br label %5521
+5576:                                             ; preds = %5573
+  %5577 = and i64 %5571, 9223372036854775804
+  br label %5578
 
-5521:                                             ; preds = %5521, %5519
-  %5522 = phi i64 [ 0, %5519 ], [ %5540, %5521 ]
-  %5523 = phi ptr [ %5513, %5519 ], [ %5537, %5521 ]
-  %5524 = phi i64 [ 0, %5519 ], [ %5541, %5521 ]
-  %5525 = getelementptr i8, ptr %5523, i64 8
-  %5526 = load <8 x double>, ptr %5338, align 64, !tbaa !26
-  %5527 = extractelement <8 x double> %5526, i64 %5522
-  store double %5527, ptr %5523, align 8, !tbaa !41
-  %5528 = or disjoint i64 %5522, 1
-  %5529 = getelementptr i8, ptr %5523, i64 16
-  %5530 = load <8 x double>, ptr %5338, align 64, !tbaa !26
-  %5531 = extractelement <8 x double> %5530, i64 %5528
-  store double %5531, ptr %5525, align 8, !tbaa !41
-  %5532 = or disjoint i64 %5522, 2
-  %5533 = getelementptr i8, ptr %5523, i64 24
-  %5534 = load <8 x double>, ptr %5338, align 64, !tbaa !26
-  %5535 = extractelement <8 x double> %5534, i64 %5532
-  store double %5535, ptr %5529, align 8, !tbaa !41
-  %5536 = or disjoint i64 %5522, 3
-  %5537 = getelementptr i8, ptr %5523, i64 32
-  %5538 = load <8 x double>, ptr %5338, align 64, !tbaa !26
-  %5539 = extractelement <8 x double> %5538, i64 %5536
-  store double %5539, ptr %5533, align 8, !tbaa !41
-  %5540 = add nuw nsw i64 %5522, 4
-  %5541 = add i64 %5524, 4
-  %5542 = icmp eq i64 %5541, %5520
-  br i1 %5542, label %5543, label %5521, !llvm.loop !157
-
-5543:                                             ; preds = %5521, %5516
-  %5544 = phi ptr [ poison, %5516 ], [ %5537, %5521 ]
-  %5545 = phi i64 [ 0, %5516 ], [ %5540, %5521 ]
-  %5546 = phi ptr [ %5513, %5516 ], [ %5537, %5521 ]
-  %5547 = icmp eq i64 %5517, 0
-  br i1 %5547, label %5558, label %5548
-
-5548:                                             ; preds = %5543, %5548
-  %5549 = phi i64 [ %5555, %5548 ], [ %5545, %5543 ]
-  %5550 = phi ptr [ %5552, %5548 ], [ %5546, %5543 ]
-  %5551 = phi i64 [ %5556, %5548 ], [ 0, %5543 ]
-  %5552 = getelementptr i8, ptr %5550, i64 8
-  %5553 = load <8 x double>, ptr %5338, align 64, !tbaa !26
-  %5554 = extractelement <8 x double> %5553, i64 %5549
-  store double %5554, ptr %5550, align 8, !tbaa !41
-  %5555 = add nuw nsw i64 %5549, 1
-  %5556 = add i64 %5551, 1
-  %5557 = icmp eq i64 %5556, %5517
-  br i1 %5557, label %5558, label %5548, !llvm.loop !158
-
-5558:                                             ; preds = %5543, %5548, %5512
-  %5559 = phi ptr [ %5513, %5512 ], [ %5544, %5543 ], [ %5552, %5548 ]
-  %5560 = load i64, ptr %218, align 8, !tbaa !150
-  %5561 = icmp eq i64 %5560, 0
-  br i1 %5561, label %5623, label %5562
-
-5562:                                             ; preds = %5558
-  %5563 = load double, ptr %5342, align 8, !tbaa !41
-  %5564 = getelementptr inbounds nuw i8, ptr %5559, i64 8
-  store double %5563, ptr %5559, align 8, !tbaa !41
-  %5565 = getelementptr inbounds nuw i8, ptr %5342, i64 64
-  %5566 = load double, ptr %5565, align 8, !tbaa !41
-  %5567 = getelementptr inbounds nuw i8, ptr %5559, i64 16
-  store double %5566, ptr %5564, align 8, !tbaa !41
-  %5568 = getelementptr inbounds nuw i8, ptr %5342, i64 128
-  %5569 = load double, ptr %5568, align 8, !tbaa !41
-  store double %5569, ptr %5567, align 8, !tbaa !41
-  br i1 %5515, label %5577, label %5623
-
-5570:                                             ; preds = %5503, %5570
-  %5571 = phi ptr [ %5575, %5570 ], [ %5510, %5503 ]
-  %5572 = phi ptr [ %5574, %5570 ], [ %5509, %5503 ]
-  %5573 = load double, ptr %5571, align 8, !tbaa !41
-  %5574 = getelementptr inbounds nuw i8, ptr %5572, i64 8
-  store double %5573, ptr %5572, align 8, !tbaa !41
-  %5575 = getelementptr inbounds nuw i8, ptr %5571, i64 64
-  %5576 = icmp ult ptr %5575, %5338
-  br i1 %5576, label %5570, label %5512, !llvm.loop !160
-
-5577:                                             ; preds = %5562
-  %5578 = getelementptr inbounds nuw i8, ptr %5559, i64 24
-  %5579 = getelementptr inbounds nuw i8, ptr %5342, i64 256
-  %5580 = getelementptr inbounds nuw i8, ptr %5342, i64 320
-  %5581 = getelementptr inbounds nuw i8, ptr %5342, i64 384
-  %5582 = getelementptr inbounds nuw i8, ptr %5342, i64 448
-  %5583 = getelementptr inbounds nuw i8, ptr %5342, i64 512
-  %5584 = getelementptr inbounds nuw i8, ptr %5342, i64 576
-  %5585 = getelementptr inbounds nuw i8, ptr %5342, i64 640
-  %5586 = getelementptr inbounds nuw i8, ptr %5342, i64 704
-  %5587 = getelementptr inbounds nuw i8, ptr %5342, i64 768
-  br label %5588
-
-5588:                                             ; preds = %5577, %5588
-  %5589 = phi i64 [ %5621, %5588 ], [ 0, %5577 ]
-  %5590 = phi ptr [ %5620, %5588 ], [ %5578, %5577 ]
-  %5591 = load <8 x double>, ptr %5481, align 64, !tbaa !26
+5578:                                             ; preds = %5578, %5576
+  %5579 = phi i64 [ 0, %5576 ], [ %5597, %5578 ]
+  %5580 = phi ptr [ %5570, %5576 ], [ %5594, %5578 ]
+  %5581 = phi i64 [ 0, %5576 ], [ %5598, %5578 ]
+  %5582 = getelementptr i8, ptr %5580, i64 8
+  %5583 = load <8 x double>, ptr %5395, align 64, !tbaa !26
+  %5584 = extractelement <8 x double> %5583, i64 %5579
+  store double %5584, ptr %5580, align 8, !tbaa !41
+  %5585 = or disjoint i64 %5579, 1
+  %5586 = getelementptr i8, ptr %5580, i64 16
+  %5587 = load <8 x double>, ptr %5395, align 64, !tbaa !26
+  %5588 = extractelement <8 x double> %5587, i64 %5585
+  store double %5588, ptr %5582, align 8, !tbaa !41
+  %5589 = or disjoint i64 %5579, 2
+  %5590 = getelementptr i8, ptr %5580, i64 24
+  %5591 = load <8 x double>, ptr %5395, align 64, !tbaa !26
   %5592 = extractelement <8 x double> %5591, i64 %5589
-  %5593 = getelementptr inbounds nuw i8, ptr %5590, i64 8
-  store double %5592, ptr %5590, align 8, !tbaa !41
-  %5594 = load <8 x double>, ptr %5579, align 64, !tbaa !26
-  %5595 = extractelement <8 x double> %5594, i64 %5589
-  %5596 = getelementptr inbounds nuw i8, ptr %5590, i64 16
-  store double %5595, ptr %5593, align 8, !tbaa !41
-  %5597 = load <8 x double>, ptr %5580, align 64, !tbaa !26
-  %5598 = extractelement <8 x double> %5597, i64 %5589
-  %5599 = getelementptr inbounds nuw i8, ptr %5590, i64 24
-  store double %5598, ptr %5596, align 8, !tbaa !41
-  %5600 = load <8 x double>, ptr %5581, align 64, !tbaa !26
-  %5601 = extractelement <8 x double> %5600, i64 %5589
-  %5602 = getelementptr inbounds nuw i8, ptr %5590, i64 32
-  store double %5601, ptr %5599, align 8, !tbaa !41
-  %5603 = load <8 x double>, ptr %5582, align 64, !tbaa !26
-  %5604 = extractelement <8 x double> %5603, i64 %5589
-  %5605 = getelementptr inbounds nuw i8, ptr %5590, i64 40
-  store double %5604, ptr %5602, align 8, !tbaa !41
-  %5606 = load <8 x double>, ptr %5583, align 64, !tbaa !26
-  %5607 = extractelement <8 x double> %5606, i64 %5589
-  %5608 = getelementptr inbounds nuw i8, ptr %5590, i64 48
-  store double %5607, ptr %5605, align 8, !tbaa !41
-  %5609 = load <8 x double>, ptr %5584, align 64, !tbaa !26
-  %5610 = extractelement <8 x double> %5609, i64 %5589
-  %5611 = getelementptr inbounds nuw i8, ptr %5590, i64 56
-  store double %5610, ptr %5608, align 8, !tbaa !41
-  %5612 = load <8 x double>, ptr %5585, align 64, !tbaa !26
-  %5613 = extractelement <8 x double> %5612, i64 %5589
-  %5614 = getelementptr inbounds nuw i8, ptr %5590, i64 64
-  store double %5613, ptr %5611, align 8, !tbaa !41
-  %5615 = load <8 x double>, ptr %5586, align 64, !tbaa !26
-  %5616 = extractelement <8 x double> %5615, i64 %5589
-  %5617 = getelementptr inbounds nuw i8, ptr %5590, i64 72
-  store double %5616, ptr %5614, align 8, !tbaa !41
-  %5618 = load <8 x double>, ptr %5587, align 64, !tbaa !26
-  %5619 = extractelement <8 x double> %5618, i64 %5589
-  %5620 = getelementptr inbounds nuw i8, ptr %5590, i64 80
-  store double %5619, ptr %5617, align 8, !tbaa !41
-  %5621 = add nuw nsw i64 %5589, 1
-  %5622 = icmp eq i64 %5621, %5514
-  br i1 %5622, label %5623, label %5588, !llvm.loop !157
+  store double %5592, ptr %5586, align 8, !tbaa !41
+  %5593 = or disjoint i64 %5579, 3
+  %5594 = getelementptr i8, ptr %5580, i64 32
+  %5595 = load <8 x double>, ptr %5395, align 64, !tbaa !26
+  %5596 = extractelement <8 x double> %5595, i64 %5593
+  store double %5596, ptr %5590, align 8, !tbaa !41
+  %5597 = add nuw nsw i64 %5579, 4
+  %5598 = add i64 %5581, 4
+  %5599 = icmp eq i64 %5598, %5577
+  br i1 %5599, label %5600, label %5578, !llvm.loop !158
 
-5623:                                             ; preds = %5588, %5562, %5558, %5480
-  %5624 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  %5625 = load <8 x double>, ptr %157, align 64, !tbaa !26
-  %5626 = fsub <8 x double> %5624, %5625
-  %5627 = load <8 x double>, ptr %158, align 64, !tbaa !26
-  %5628 = fadd <8 x double> %5627, splat (double -1.000000e-09)
-  %5629 = fcmp oge <8 x double> %5626, %5628
-  %5630 = select <8 x i1> %5629, <8 x i64> %4334, <8 x i64> zeroinitializer
-  %5631 = load i64, ptr %156, align 8, !tbaa !20
-  %5632 = icmp sgt i64 %5631, 0
-  br i1 %5632, label %5633, label %5665
+5600:                                             ; preds = %5578, %5573
+  %5601 = phi ptr [ poison, %5573 ], [ %5594, %5578 ]
+  %5602 = phi i64 [ 0, %5573 ], [ %5597, %5578 ]
+  %5603 = phi ptr [ %5570, %5573 ], [ %5594, %5578 ]
+  %5604 = icmp eq i64 %5574, 0
+  br i1 %5604, label %5615, label %5605
 
-5633:                                             ; preds = %5623
-  %5634 = load ptr, ptr %129, align 8, !tbaa !28
-  %5635 = and i64 %5631, 1
-  %5636 = icmp eq i64 %5631, 1
-  br i1 %5636, label %5655, label %5637
+5605:                                             ; preds = %5600, %5605
+  %5606 = phi i64 [ %5612, %5605 ], [ %5602, %5600 ]
+  %5607 = phi ptr [ %5609, %5605 ], [ %5603, %5600 ]
+  %5608 = phi i64 [ %5613, %5605 ], [ 0, %5600 ]
+  %5609 = getelementptr i8, ptr %5607, i64 8
+  %5610 = load <8 x double>, ptr %5395, align 64, !tbaa !26
+  %5611 = extractelement <8 x double> %5610, i64 %5606
+  store double %5611, ptr %5607, align 8, !tbaa !41
+  %5612 = add nuw nsw i64 %5606, 1
+  %5613 = add i64 %5608, 1
+  %5614 = icmp eq i64 %5613, %5574
+  br i1 %5614, label %5615, label %5605, !llvm.loop !159
 
-5637:                                             ; preds = %5633
-  %5638 = and i64 %5631, 9223372036854775806
-  br label %5639
+5615:                                             ; preds = %5600, %5605, %5569
+  %5616 = phi ptr [ %5570, %5569 ], [ %5601, %5600 ], [ %5609, %5605 ]
+  %5617 = load i64, ptr %218, align 8, !tbaa !151
+  %5618 = icmp eq i64 %5617, 0
+  br i1 %5618, label %5680, label %5619
 
-5639:                                             ; preds = %5639, %5637
-  %5640 = phi i64 [ 0, %5637 ], [ %5652, %5639 ]
-  %5641 = phi <8 x double> [ splat (double 1.000000e+09), %5637 ], [ %5651, %5639 ]
-  %5642 = phi i64 [ 0, %5637 ], [ %5653, %5639 ]
-  %5643 = getelementptr inbounds nuw %struct.Piece, ptr %5634, i64 %5640, i32 35
-  %5644 = load <8 x double>, ptr %5643, align 64, !tbaa !26
-  %5645 = fcmp olt <8 x double> %5641, %5644
-  %5646 = select <8 x i1> %5645, <8 x double> %5641, <8 x double> %5644
-  %5647 = or disjoint i64 %5640, 1
-  %5648 = getelementptr inbounds nuw %struct.Piece, ptr %5634, i64 %5647, i32 35
-  %5649 = load <8 x double>, ptr %5648, align 64, !tbaa !26
-  %5650 = fcmp olt <8 x double> %5646, %5649
-  %5651 = select <8 x i1> %5650, <8 x double> %5646, <8 x double> %5649
-  %5652 = add nuw nsw i64 %5640, 2
-  %5653 = add i64 %5642, 2
-  %5654 = icmp eq i64 %5653, %5638
-  br i1 %5654, label %5655, label %5639, !llvm.loop !136
+5619:                                             ; preds = %5615
+  %5620 = load double, ptr %5399, align 8, !tbaa !41
+  %5621 = getelementptr inbounds nuw i8, ptr %5616, i64 8
+  store double %5620, ptr %5616, align 8, !tbaa !41
+  %5622 = getelementptr inbounds nuw i8, ptr %5399, i64 64
+  %5623 = load double, ptr %5622, align 8, !tbaa !41
+  %5624 = getelementptr inbounds nuw i8, ptr %5616, i64 16
+  store double %5623, ptr %5621, align 8, !tbaa !41
+  %5625 = getelementptr inbounds nuw i8, ptr %5399, i64 128
+  %5626 = load double, ptr %5625, align 8, !tbaa !41
+  store double %5626, ptr %5624, align 8, !tbaa !41
+  br i1 %5572, label %5634, label %5680
 
-5655:                                             ; preds = %5639, %5633
-  %5656 = phi <8 x double> [ poison, %5633 ], [ %5651, %5639 ]
-  %5657 = phi i64 [ 0, %5633 ], [ %5652, %5639 ]
-  %5658 = phi <8 x double> [ splat (double 1.000000e+09), %5633 ], [ %5651, %5639 ]
-  %5659 = icmp eq i64 %5635, 0
-  br i1 %5659, label %5665, label %5660
+5627:                                             ; preds = %5560, %5627
+  %5628 = phi ptr [ %5632, %5627 ], [ %5567, %5560 ]
+  %5629 = phi ptr [ %5631, %5627 ], [ %5566, %5560 ]
+  %5630 = load double, ptr %5628, align 8, !tbaa !41
+  %5631 = getelementptr inbounds nuw i8, ptr %5629, i64 8
+  store double %5630, ptr %5629, align 8, !tbaa !41
+  %5632 = getelementptr inbounds nuw i8, ptr %5628, i64 64
+  %5633 = icmp ult ptr %5632, %5395
+  br i1 %5633, label %5627, label %5569, !llvm.loop !161
 
-5660:                                             ; preds = %5655
-  %5661 = getelementptr inbounds nuw %struct.Piece, ptr %5634, i64 %5657, i32 35
-  %5662 = load <8 x double>, ptr %5661, align 64, !tbaa !26
-  %5663 = fcmp olt <8 x double> %5658, %5662
-  %5664 = select <8 x i1> %5663, <8 x double> %5658, <8 x double> %5662
-  br label %5665
+5634:                                             ; preds = %5619
+  %5635 = getelementptr inbounds nuw i8, ptr %5616, i64 24
+  %5636 = getelementptr inbounds nuw i8, ptr %5399, i64 256
+  %5637 = getelementptr inbounds nuw i8, ptr %5399, i64 320
+  %5638 = getelementptr inbounds nuw i8, ptr %5399, i64 384
+  %5639 = getelementptr inbounds nuw i8, ptr %5399, i64 448
+  %5640 = getelementptr inbounds nuw i8, ptr %5399, i64 512
+  %5641 = getelementptr inbounds nuw i8, ptr %5399, i64 576
+  %5642 = getelementptr inbounds nuw i8, ptr %5399, i64 640
+  %5643 = getelementptr inbounds nuw i8, ptr %5399, i64 704
+  %5644 = getelementptr inbounds nuw i8, ptr %5399, i64 768
+  br label %5645
 
-5665:                                             ; preds = %5660, %5655, %5623
-  %5666 = phi <8 x double> [ splat (double 1.000000e+09), %5623 ], [ %5656, %5655 ], [ %5664, %5660 ]
-  %5667 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %5666)
-  %5668 = insertelement <8 x double> poison, double %5667, i64 0
-  %5669 = shufflevector <8 x double> %5668, <8 x double> poison, <8 x i32> zeroinitializer
-  %5670 = load <8 x double>, ptr %212, align 64, !tbaa !26
-  %5671 = select <8 x i1> %4394, <8 x double> %5670, <8 x double> %5669
-  store <8 x double> %5671, ptr %212, align 64, !tbaa !26
-  %5672 = load <8 x double>, ptr %213, align 64, !tbaa !26
-  %5673 = fcmp une <8 x double> %5672, zeroinitializer
-  %5674 = load <8 x double>, ptr %187, align 64, !tbaa !26
-  %5675 = load <8 x double>, ptr %178, align 64, !tbaa !26
-  %5676 = fsub <8 x double> %5674, %5675
-  %5677 = fcmp une <8 x double> %5672, splat (double 1.000000e+00)
-  %5678 = load <8 x double>, ptr %144, align 64, !tbaa !26
-  %5679 = load <8 x double>, ptr %214, align 64, !tbaa !26
-  %5680 = fsub <8 x double> %5678, %5679
-  %5681 = select <8 x i1> %5677, <8 x double> splat (double -1.000000e+00), <8 x double> %5680
-  %5682 = fcmp une <8 x double> %5672, splat (double 2.000000e+00)
-  %5683 = fsub <8 x double> %5671, %5679
-  %5684 = select <8 x i1> %5682, <8 x double> %5681, <8 x double> %5683
-  %5685 = fcmp une <8 x double> %5672, splat (double 3.000000e+00)
-  %5686 = fsub <8 x double> %5676, %5679
-  %5687 = select <8 x i1> %5685, <8 x double> %5684, <8 x double> %5686
-  %5688 = fcmp une <8 x double> %5672, splat (double 4.000000e+00)
-  %5689 = fsub <8 x double> %5679, %5676
-  %5690 = select <8 x i1> %5688, <8 x double> %5687, <8 x double> %5689
-  %5691 = fcmp oge <8 x double> %5690, splat (double 0xBEB0C6F7A0B5ED8D)
-  %5692 = select <8 x i1> %5691, <8 x i1> %5673, <8 x i1> zeroinitializer
-  %5693 = select <8 x i1> %5692, <8 x i64> %4334, <8 x i64> zeroinitializer
-  %5694 = xor <8 x i64> %5693, splat (i64 -1)
-  %5695 = and <8 x i64> %5630, %5694
-  %5696 = load <8 x double>, ptr %126, align 64, !tbaa !26
-  %5697 = icmp ne <8 x i64> %5695, zeroinitializer
-  %5698 = select <8 x i1> %5673, <8 x i1> %5697, <8 x i1> zeroinitializer
-  %5699 = select <8 x i1> %5698, <8 x double> splat (double 2.000000e+00), <8 x double> %5696
-  store <8 x double> %5699, ptr %126, align 64, !tbaa !26
-  %5700 = or <8 x i64> %5693, %5630
-  %5701 = load <8 x double>, ptr %217, align 64, !tbaa !26
-  %5702 = fadd <8 x double> %5701, splat (double 1.000000e+00)
-  %5703 = icmp eq <8 x i64> %5700, zeroinitializer
-  %5704 = select <8 x i1> %5703, <8 x double> %5701, <8 x double> %5702
-  store <8 x double> %5704, ptr %217, align 64, !tbaa !26
-  %5705 = xor <8 x i64> %5700, %4334
-  %5706 = load <8 x double>, ptr %154, align 64, !tbaa !26
-  %5707 = fcmp oeq <8 x double> %5706, zeroinitializer
-  %5708 = load <8 x double>, ptr %155, align 64, !tbaa !26
-  %5709 = fcmp oeq <8 x double> %5708, zeroinitializer
-  %5710 = select <8 x i1> %5709, <8 x i1> %5707, <8 x i1> zeroinitializer
-  %5711 = select <8 x i1> %5710, <8 x i64> %5705, <8 x i64> zeroinitializer
-  %5712 = load <8 x double>, ptr %141, align 64, !tbaa !26
-  %5713 = fmul <8 x double> %5712, splat (double 5.000000e-01)
-  %5714 = load <8 x double>, ptr %142, align 64, !tbaa !26
-  %5715 = fadd <8 x double> %5714, %5713
-  %5716 = fadd <8 x double> %5715, splat (double -4.000000e-03)
-  %5717 = fcmp ult <8 x double> %5678, %5716
-  %5718 = fsub <8 x double> %5714, %5713
-  %5719 = fadd <8 x double> %5718, splat (double 4.000000e-03)
-  %5720 = fcmp ole <8 x double> %5678, %5719
-  %5721 = load <8 x i64>, ptr %143, align 64, !tbaa !26
-  %5722 = select <8 x i1> %5720, <8 x i64> splat (i64 -1), <8 x i64> %5721
-  %5723 = select <8 x i1> %5717, <8 x i64> %5722, <8 x i64> zeroinitializer
-  %5724 = xor <8 x i64> %5723, %5721
-  %5725 = and <8 x i64> %5724, %5711
-  %5726 = and <8 x i64> %5723, %5711
-  %5727 = xor <8 x i64> %5711, splat (i64 -1)
-  %5728 = and <8 x i64> %5721, %5727
-  %5729 = or <8 x i64> %5726, %5728
-  store <8 x i64> %5729, ptr %143, align 64, !tbaa !26
-  %5730 = load <8 x i64>, ptr %153, align 64, !tbaa !26
-  %5731 = or <8 x i64> %5725, %5730
-  store <8 x i64> %5731, ptr %153, align 64, !tbaa !26
-  %5732 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %5700)
-  %5733 = icmp eq i64 %5732, 0
-  br i1 %5733, label %5768, label %5734
+5645:                                             ; preds = %5634, %5645
+  %5646 = phi i64 [ %5678, %5645 ], [ 0, %5634 ]
+  %5647 = phi ptr [ %5677, %5645 ], [ %5635, %5634 ]
+  %5648 = load <8 x double>, ptr %5538, align 64, !tbaa !26
+  %5649 = extractelement <8 x double> %5648, i64 %5646
+  %5650 = getelementptr inbounds nuw i8, ptr %5647, i64 8
+  store double %5649, ptr %5647, align 8, !tbaa !41
+  %5651 = load <8 x double>, ptr %5636, align 64, !tbaa !26
+  %5652 = extractelement <8 x double> %5651, i64 %5646
+  %5653 = getelementptr inbounds nuw i8, ptr %5647, i64 16
+  store double %5652, ptr %5650, align 8, !tbaa !41
+  %5654 = load <8 x double>, ptr %5637, align 64, !tbaa !26
+  %5655 = extractelement <8 x double> %5654, i64 %5646
+  %5656 = getelementptr inbounds nuw i8, ptr %5647, i64 24
+  store double %5655, ptr %5653, align 8, !tbaa !41
+  %5657 = load <8 x double>, ptr %5638, align 64, !tbaa !26
+  %5658 = extractelement <8 x double> %5657, i64 %5646
+  %5659 = getelementptr inbounds nuw i8, ptr %5647, i64 32
+  store double %5658, ptr %5656, align 8, !tbaa !41
+  %5660 = load <8 x double>, ptr %5639, align 64, !tbaa !26
+  %5661 = extractelement <8 x double> %5660, i64 %5646
+  %5662 = getelementptr inbounds nuw i8, ptr %5647, i64 40
+  store double %5661, ptr %5659, align 8, !tbaa !41
+  %5663 = load <8 x double>, ptr %5640, align 64, !tbaa !26
+  %5664 = extractelement <8 x double> %5663, i64 %5646
+  %5665 = getelementptr inbounds nuw i8, ptr %5647, i64 48
+  store double %5664, ptr %5662, align 8, !tbaa !41
+  %5666 = load <8 x double>, ptr %5641, align 64, !tbaa !26
+  %5667 = extractelement <8 x double> %5666, i64 %5646
+  %5668 = getelementptr inbounds nuw i8, ptr %5647, i64 56
+  store double %5667, ptr %5665, align 8, !tbaa !41
+  %5669 = load <8 x double>, ptr %5642, align 64, !tbaa !26
+  %5670 = extractelement <8 x double> %5669, i64 %5646
+  %5671 = getelementptr inbounds nuw i8, ptr %5647, i64 64
+  store double %5670, ptr %5668, align 8, !tbaa !41
+  %5672 = load <8 x double>, ptr %5643, align 64, !tbaa !26
+  %5673 = extractelement <8 x double> %5672, i64 %5646
+  %5674 = getelementptr inbounds nuw i8, ptr %5647, i64 72
+  store double %5673, ptr %5671, align 8, !tbaa !41
+  %5675 = load <8 x double>, ptr %5644, align 64, !tbaa !26
+  %5676 = extractelement <8 x double> %5675, i64 %5646
+  %5677 = getelementptr inbounds nuw i8, ptr %5647, i64 80
+  store double %5676, ptr %5674, align 8, !tbaa !41
+  %5678 = add nuw nsw i64 %5646, 1
+  %5679 = icmp eq i64 %5678, %5571
+  br i1 %5679, label %5680, label %5645, !llvm.loop !158
 
-5734:                                             ; preds = %5665
-  %5735 = extractelement <8 x i64> %5700, i64 0
-  %5736 = icmp eq i64 %5735, 0
-  br i1 %5736, label %5738, label %5737
+5680:                                             ; preds = %5645, %5619, %5615, %5537
+  %5681 = load <8 x double>, ptr %136, align 64, !tbaa !26
+  %5682 = load <8 x double>, ptr %157, align 64, !tbaa !26
+  %5683 = fsub <8 x double> %5681, %5682
+  %5684 = load <8 x double>, ptr %158, align 64, !tbaa !26
+  %5685 = fadd <8 x double> %5684, splat (double -1.000000e-09)
+  %5686 = fcmp oge <8 x double> %5683, %5685
+  %5687 = select <8 x i1> %5686, <8 x i64> %4391, <8 x i64> zeroinitializer
+  %5688 = load i64, ptr %156, align 8, !tbaa !20
+  %5689 = icmp sgt i64 %5688, 0
+  br i1 %5689, label %5690, label %5722
 
-5737:                                             ; preds = %5734
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #6
-  br label %5738
+5690:                                             ; preds = %5680
+  %5691 = load ptr, ptr %129, align 8, !tbaa !28
+  %5692 = and i64 %5688, 1
+  %5693 = icmp eq i64 %5688, 1
+  br i1 %5693, label %5712, label %5694
 
-5738:                                             ; preds = %5737, %5734
-  %5739 = extractelement <8 x i64> %5700, i64 1
-  %5740 = icmp eq i64 %5739, 0
-  br i1 %5740, label %5742, label %5741
+5694:                                             ; preds = %5690
+  %5695 = and i64 %5688, 9223372036854775806
+  br label %5696
 
-5741:                                             ; preds = %5738
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1) #6
-  br label %5742
+5696:                                             ; preds = %5696, %5694
+  %5697 = phi i64 [ 0, %5694 ], [ %5709, %5696 ]
+  %5698 = phi <8 x double> [ splat (double 1.000000e+09), %5694 ], [ %5708, %5696 ]
+  %5699 = phi i64 [ 0, %5694 ], [ %5710, %5696 ]
+  %5700 = getelementptr inbounds nuw %struct.Piece, ptr %5691, i64 %5697, i32 35
+  %5701 = load <8 x double>, ptr %5700, align 64, !tbaa !26
+  %5702 = fcmp olt <8 x double> %5698, %5701
+  %5703 = select <8 x i1> %5702, <8 x double> %5698, <8 x double> %5701
+  %5704 = or disjoint i64 %5697, 1
+  %5705 = getelementptr inbounds nuw %struct.Piece, ptr %5691, i64 %5704, i32 35
+  %5706 = load <8 x double>, ptr %5705, align 64, !tbaa !26
+  %5707 = fcmp olt <8 x double> %5703, %5706
+  %5708 = select <8 x i1> %5707, <8 x double> %5703, <8 x double> %5706
+  %5709 = add nuw nsw i64 %5697, 2
+  %5710 = add i64 %5699, 2
+  %5711 = icmp eq i64 %5710, %5695
+  br i1 %5711, label %5712, label %5696, !llvm.loop !137
 
-5742:                                             ; preds = %5741, %5738
-  %5743 = extractelement <8 x i64> %5700, i64 2
-  %5744 = icmp eq i64 %5743, 0
-  br i1 %5744, label %5746, label %5745
+5712:                                             ; preds = %5696, %5690
+  %5713 = phi <8 x double> [ poison, %5690 ], [ %5708, %5696 ]
+  %5714 = phi i64 [ 0, %5690 ], [ %5709, %5696 ]
+  %5715 = phi <8 x double> [ splat (double 1.000000e+09), %5690 ], [ %5708, %5696 ]
+  %5716 = icmp eq i64 %5692, 0
+  br i1 %5716, label %5722, label %5717
 
-5745:                                             ; preds = %5742
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 2) #6
-  br label %5746
+5717:                                             ; preds = %5712
+  %5718 = getelementptr inbounds nuw %struct.Piece, ptr %5691, i64 %5714, i32 35
+  %5719 = load <8 x double>, ptr %5718, align 64, !tbaa !26
+  %5720 = fcmp olt <8 x double> %5715, %5719
+  %5721 = select <8 x i1> %5720, <8 x double> %5715, <8 x double> %5719
+  br label %5722
 
-5746:                                             ; preds = %5745, %5742
-  %5747 = extractelement <8 x i64> %5700, i64 3
-  %5748 = icmp eq i64 %5747, 0
-  br i1 %5748, label %5750, label %5749
+5722:                                             ; preds = %5717, %5712, %5680
+  %5723 = phi <8 x double> [ splat (double 1.000000e+09), %5680 ], [ %5713, %5712 ], [ %5721, %5717 ]
+  %5724 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %5723)
+  %5725 = insertelement <8 x double> poison, double %5724, i64 0
+  %5726 = shufflevector <8 x double> %5725, <8 x double> poison, <8 x i32> zeroinitializer
+  %5727 = load <8 x double>, ptr %212, align 64, !tbaa !26
+  %5728 = select <8 x i1> %4451, <8 x double> %5727, <8 x double> %5726
+  store <8 x double> %5728, ptr %212, align 64, !tbaa !26
+  %5729 = load <8 x double>, ptr %213, align 64, !tbaa !26
+  %5730 = fcmp une <8 x double> %5729, zeroinitializer
+  %5731 = load <8 x double>, ptr %187, align 64, !tbaa !26
+  %5732 = load <8 x double>, ptr %178, align 64, !tbaa !26
+  %5733 = fsub <8 x double> %5731, %5732
+  %5734 = fcmp une <8 x double> %5729, splat (double 1.000000e+00)
+  %5735 = load <8 x double>, ptr %144, align 64, !tbaa !26
+  %5736 = load <8 x double>, ptr %214, align 64, !tbaa !26
+  %5737 = fsub <8 x double> %5735, %5736
+  %5738 = select <8 x i1> %5734, <8 x double> splat (double -1.000000e+00), <8 x double> %5737
+  %5739 = fcmp une <8 x double> %5729, splat (double 2.000000e+00)
+  %5740 = fsub <8 x double> %5728, %5736
+  %5741 = select <8 x i1> %5739, <8 x double> %5738, <8 x double> %5740
+  %5742 = fcmp une <8 x double> %5729, splat (double 3.000000e+00)
+  %5743 = fsub <8 x double> %5733, %5736
+  %5744 = select <8 x i1> %5742, <8 x double> %5741, <8 x double> %5743
+  %5745 = fcmp une <8 x double> %5729, splat (double 4.000000e+00)
+  %5746 = fsub <8 x double> %5736, %5733
+  %5747 = select <8 x i1> %5745, <8 x double> %5744, <8 x double> %5746
+  %5748 = fcmp oge <8 x double> %5747, splat (double 0xBEB0C6F7A0B5ED8D)
+  %5749 = select <8 x i1> %5748, <8 x i1> %5730, <8 x i1> zeroinitializer
+  %5750 = select <8 x i1> %5749, <8 x i64> %4391, <8 x i64> zeroinitializer
+  %5751 = xor <8 x i64> %5750, splat (i64 -1)
+  %5752 = and <8 x i64> %5687, %5751
+  %5753 = load <8 x double>, ptr %126, align 64, !tbaa !26
+  %5754 = icmp ne <8 x i64> %5752, zeroinitializer
+  %5755 = select <8 x i1> %5730, <8 x i1> %5754, <8 x i1> zeroinitializer
+  %5756 = select <8 x i1> %5755, <8 x double> splat (double 2.000000e+00), <8 x double> %5753
+  store <8 x double> %5756, ptr %126, align 64, !tbaa !26
+  %5757 = or <8 x i64> %5750, %5687
+  %5758 = load <8 x double>, ptr %217, align 64, !tbaa !26
+  %5759 = fadd <8 x double> %5758, splat (double 1.000000e+00)
+  %5760 = icmp eq <8 x i64> %5757, zeroinitializer
+  %5761 = select <8 x i1> %5760, <8 x double> %5758, <8 x double> %5759
+  store <8 x double> %5761, ptr %217, align 64, !tbaa !26
+  %5762 = xor <8 x i64> %5757, %4391
+  %5763 = load <8 x double>, ptr %154, align 64, !tbaa !26
+  %5764 = fcmp oeq <8 x double> %5763, zeroinitializer
+  %5765 = load <8 x double>, ptr %155, align 64, !tbaa !26
+  %5766 = fcmp oeq <8 x double> %5765, zeroinitializer
+  %5767 = select <8 x i1> %5766, <8 x i1> %5764, <8 x i1> zeroinitializer
+  %5768 = select <8 x i1> %5767, <8 x i64> %5762, <8 x i64> zeroinitializer
+  %5769 = load <8 x double>, ptr %141, align 64, !tbaa !26
+  %5770 = fmul <8 x double> %5769, splat (double 5.000000e-01)
+  %5771 = load <8 x double>, ptr %142, align 64, !tbaa !26
+  %5772 = fadd <8 x double> %5771, %5770
+  %5773 = fadd <8 x double> %5772, splat (double -4.000000e-03)
+  %5774 = fcmp ult <8 x double> %5735, %5773
+  %5775 = fsub <8 x double> %5771, %5770
+  %5776 = fadd <8 x double> %5775, splat (double 4.000000e-03)
+  %5777 = fcmp ole <8 x double> %5735, %5776
+  %5778 = load <8 x i64>, ptr %143, align 64, !tbaa !26
+  %5779 = select <8 x i1> %5777, <8 x i64> splat (i64 -1), <8 x i64> %5778
+  %5780 = select <8 x i1> %5774, <8 x i64> %5779, <8 x i64> zeroinitializer
+  %5781 = xor <8 x i64> %5780, %5778
+  %5782 = and <8 x i64> %5781, %5768
+  %5783 = and <8 x i64> %5780, %5768
+  %5784 = xor <8 x i64> %5768, splat (i64 -1)
+  %5785 = and <8 x i64> %5778, %5784
+  %5786 = or <8 x i64> %5783, %5785
+  store <8 x i64> %5786, ptr %143, align 64, !tbaa !26
+  %5787 = load <8 x i64>, ptr %153, align 64, !tbaa !26
+  %5788 = or <8 x i64> %5782, %5787
+  store <8 x i64> %5788, ptr %153, align 64, !tbaa !26
+  %5789 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %5757)
+  %5790 = icmp eq i64 %5789, 0
+  br i1 %5790, label %5825, label %5791
 
-5749:                                             ; preds = %5746
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 3) #6
-  br label %5750
-
-5750:                                             ; preds = %5749, %5746
-  %5751 = extractelement <8 x i64> %5700, i64 4
-  %5752 = icmp eq i64 %5751, 0
-  br i1 %5752, label %5754, label %5753
-
-5753:                                             ; preds = %5750
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 4) #6
-  br label %5754
-
-5754:                                             ; preds = %5753, %5750
-  %5755 = extractelement <8 x i64> %5700, i64 5
-  %5756 = icmp eq i64 %5755, 0
-  br i1 %5756, label %5758, label %5757
-
-5757:                                             ; preds = %5754
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 5) #6
-  br label %5758
-
-5758:                                             ; preds = %5757, %5754
-  %5759 = extractelement <8 x i64> %5700, i64 6
-  %5760 = icmp eq i64 %5759, 0
-  br i1 %5760, label %5762, label %5761
-
-5761:                                             ; preds = %5758
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 6) #6
-  br label %5762
-
-5762:                                             ; preds = %5761, %5758
-  %5763 = extractelement <8 x i64> %5700, i64 7
-  %5764 = icmp eq i64 %5763, 0
-  br i1 %5764, label %5766, label %5765
-
-5765:                                             ; preds = %5762
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 7) #6
-  br label %5766
-
-5766:                                             ; preds = %5765, %5762
-  %5767 = load <8 x double>, ptr %126, align 64, !tbaa !26
-  br label %5768
-
-5768:                                             ; preds = %5766, %5665
-  %5769 = phi <8 x double> [ %5767, %5766 ], [ %5699, %5665 ]
-  %5770 = load <8 x double>, ptr %123, align 64, !tbaa !26
-  %5771 = load <8 x double>, ptr %225, align 64, !tbaa !26
-  %5772 = fadd <8 x double> %5771, splat (double -1.000000e+00)
-  %5773 = fcmp oge <8 x double> %5770, %5772
-  %5774 = select <8 x i1> %5773, <8 x i64> %4334, <8 x i64> zeroinitializer
-  %5775 = icmp eq <8 x i64> %5774, zeroinitializer
-  %5776 = select <8 x i1> %5775, <8 x double> %5769, <8 x double> splat (double 1.000000e+00)
-  store <8 x double> %5776, ptr %126, align 64, !tbaa !26
-  %5777 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %5774)
-  %5778 = icmp eq i64 %5777, 0
-  br i1 %5778, label %515, label %5779
-
-5779:                                             ; preds = %5768
-  %5780 = extractelement <8 x i64> %5774, i64 0
-  %5781 = icmp eq i64 %5780, 0
-  br i1 %5781, label %5783, label %5782
-
-5782:                                             ; preds = %5779
-  store double 1.000000e+00, ptr %118, align 8, !tbaa !41
-  br label %5783
-
-5783:                                             ; preds = %5782, %5779
-  %5784 = extractelement <8 x i64> %5774, i64 1
-  %5785 = icmp eq i64 %5784, 0
-  br i1 %5785, label %5787, label %5786
-
-5786:                                             ; preds = %5783
-  store double 1.000000e+00, ptr %269, align 8, !tbaa !41
-  br label %5787
-
-5787:                                             ; preds = %5786, %5783
-  %5788 = extractelement <8 x i64> %5774, i64 2
-  %5789 = icmp eq i64 %5788, 0
-  br i1 %5789, label %5791, label %5790
-
-5790:                                             ; preds = %5787
-  store double 1.000000e+00, ptr %270, align 8, !tbaa !41
-  br label %5791
-
-5791:                                             ; preds = %5790, %5787
-  %5792 = extractelement <8 x i64> %5774, i64 3
+5791:                                             ; preds = %5722
+  %5792 = extractelement <8 x i64> %5757, i64 0
   %5793 = icmp eq i64 %5792, 0
   br i1 %5793, label %5795, label %5794
 
 5794:                                             ; preds = %5791
-  store double 1.000000e+00, ptr %271, align 8, !tbaa !41
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #6
   br label %5795
 
 5795:                                             ; preds = %5794, %5791
-  %5796 = extractelement <8 x i64> %5774, i64 4
+  %5796 = extractelement <8 x i64> %5757, i64 1
   %5797 = icmp eq i64 %5796, 0
   br i1 %5797, label %5799, label %5798
 
 5798:                                             ; preds = %5795
-  store double 1.000000e+00, ptr %272, align 8, !tbaa !41
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1) #6
   br label %5799
 
 5799:                                             ; preds = %5798, %5795
-  %5800 = extractelement <8 x i64> %5774, i64 5
+  %5800 = extractelement <8 x i64> %5757, i64 2
   %5801 = icmp eq i64 %5800, 0
   br i1 %5801, label %5803, label %5802
 
 5802:                                             ; preds = %5799
-  store double 1.000000e+00, ptr %273, align 8, !tbaa !41
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 2) #6
   br label %5803
 
 5803:                                             ; preds = %5802, %5799
-  %5804 = extractelement <8 x i64> %5774, i64 6
+  %5804 = extractelement <8 x i64> %5757, i64 3
   %5805 = icmp eq i64 %5804, 0
   br i1 %5805, label %5807, label %5806
 
 5806:                                             ; preds = %5803
-  store double 1.000000e+00, ptr %274, align 8, !tbaa !41
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 3) #6
   br label %5807
 
 5807:                                             ; preds = %5806, %5803
-  %5808 = extractelement <8 x i64> %5774, i64 7
+  %5808 = extractelement <8 x i64> %5757, i64 4
   %5809 = icmp eq i64 %5808, 0
-  br i1 %5809, label %515, label %5810
+  br i1 %5809, label %5811, label %5810
 
 5810:                                             ; preds = %5807
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 4) #6
+  br label %5811
+
+5811:                                             ; preds = %5810, %5807
+  %5812 = extractelement <8 x i64> %5757, i64 5
+  %5813 = icmp eq i64 %5812, 0
+  br i1 %5813, label %5815, label %5814
+
+5814:                                             ; preds = %5811
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 5) #6
+  br label %5815
+
+5815:                                             ; preds = %5814, %5811
+  %5816 = extractelement <8 x i64> %5757, i64 6
+  %5817 = icmp eq i64 %5816, 0
+  br i1 %5817, label %5819, label %5818
+
+5818:                                             ; preds = %5815
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 6) #6
+  br label %5819
+
+5819:                                             ; preds = %5818, %5815
+  %5820 = extractelement <8 x i64> %5757, i64 7
+  %5821 = icmp eq i64 %5820, 0
+  br i1 %5821, label %5823, label %5822
+
+5822:                                             ; preds = %5819
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 7) #6
+  br label %5823
+
+5823:                                             ; preds = %5822, %5819
+  %5824 = load <8 x double>, ptr %126, align 64, !tbaa !26
+  br label %5825
+
+5825:                                             ; preds = %5823, %5722
+  %5826 = phi <8 x double> [ %5824, %5823 ], [ %5756, %5722 ]
+  %5827 = load <8 x double>, ptr %123, align 64, !tbaa !26
+  %5828 = load <8 x double>, ptr %225, align 64, !tbaa !26
+  %5829 = fadd <8 x double> %5828, splat (double -1.000000e+00)
+  %5830 = fcmp oge <8 x double> %5827, %5829
+  %5831 = select <8 x i1> %5830, <8 x i64> %4391, <8 x i64> zeroinitializer
+  %5832 = icmp eq <8 x i64> %5831, zeroinitializer
+  %5833 = select <8 x i1> %5832, <8 x double> %5826, <8 x double> splat (double 1.000000e+00)
+  store <8 x double> %5833, ptr %126, align 64, !tbaa !26
+  %5834 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %5831)
+  %5835 = icmp eq i64 %5834, 0
+  br i1 %5835, label %515, label %5836
+
+5836:                                             ; preds = %5825
+  %5837 = extractelement <8 x i64> %5831, i64 0
+  %5838 = icmp eq i64 %5837, 0
+  br i1 %5838, label %5840, label %5839
+
+5839:                                             ; preds = %5836
+  store double 1.000000e+00, ptr %118, align 8, !tbaa !41
+  br label %5840
+
+5840:                                             ; preds = %5839, %5836
+  %5841 = extractelement <8 x i64> %5831, i64 1
+  %5842 = icmp eq i64 %5841, 0
+  br i1 %5842, label %5844, label %5843
+
+5843:                                             ; preds = %5840
+  store double 1.000000e+00, ptr %269, align 8, !tbaa !41
+  br label %5844
+
+5844:                                             ; preds = %5843, %5840
+  %5845 = extractelement <8 x i64> %5831, i64 2
+  %5846 = icmp eq i64 %5845, 0
+  br i1 %5846, label %5848, label %5847
+
+5847:                                             ; preds = %5844
+  store double 1.000000e+00, ptr %270, align 8, !tbaa !41
+  br label %5848
+
+5848:                                             ; preds = %5847, %5844
+  %5849 = extractelement <8 x i64> %5831, i64 3
+  %5850 = icmp eq i64 %5849, 0
+  br i1 %5850, label %5852, label %5851
+
+5851:                                             ; preds = %5848
+  store double 1.000000e+00, ptr %271, align 8, !tbaa !41
+  br label %5852
+
+5852:                                             ; preds = %5851, %5848
+  %5853 = extractelement <8 x i64> %5831, i64 4
+  %5854 = icmp eq i64 %5853, 0
+  br i1 %5854, label %5856, label %5855
+
+5855:                                             ; preds = %5852
+  store double 1.000000e+00, ptr %272, align 8, !tbaa !41
+  br label %5856
+
+5856:                                             ; preds = %5855, %5852
+  %5857 = extractelement <8 x i64> %5831, i64 5
+  %5858 = icmp eq i64 %5857, 0
+  br i1 %5858, label %5860, label %5859
+
+5859:                                             ; preds = %5856
+  store double 1.000000e+00, ptr %273, align 8, !tbaa !41
+  br label %5860
+
+5860:                                             ; preds = %5859, %5856
+  %5861 = extractelement <8 x i64> %5831, i64 6
+  %5862 = icmp eq i64 %5861, 0
+  br i1 %5862, label %5864, label %5863
+
+5863:                                             ; preds = %5860
+  store double 1.000000e+00, ptr %274, align 8, !tbaa !41
+  br label %5864
+
+5864:                                             ; preds = %5863, %5860
+  %5865 = extractelement <8 x i64> %5831, i64 7
+  %5866 = icmp eq i64 %5865, 0
+  br i1 %5866, label %515, label %5867
+
+5867:                                             ; preds = %5864
   store double 1.000000e+00, ptr %275, align 8, !tbaa !41
   br label %515
 
-5811:                                             ; preds = %515, %520, %109
-  %5812 = phi i64 [ 0, %109 ], [ 1, %520 ], [ 0, %515 ]
-  ret i64 %5812
+5868:                                             ; preds = %515, %520, %109
+  %5869 = phi i64 [ 0, %109 ], [ 1, %520 ], [ 0, %515 ]
+  ret i64 %5869
 }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(readwrite, inaccessiblemem: none)
@@ -7115,7 +7184,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
 67:                                               ; preds = %72, %3
   %68 = phi ptr [ %61, %3 ], [ %78, %72 ]
   %69 = getelementptr inbounds nuw i8, ptr %1, i64 40
-  %70 = load i64, ptr %69, align 8, !tbaa !150
+  %70 = load i64, ptr %69, align 8, !tbaa !151
   %71 = icmp eq i64 %70, 0
   br i1 %71, label %213, label %82
 
@@ -7130,7 +7199,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %79 = add nuw nsw i64 %74, 1
   %80 = load i64, ptr %62, align 8, !tbaa !20
   %81 = icmp slt i64 %79, %80
-  br i1 %81, label %72, label %67, !llvm.loop !151
+  br i1 %81, label %72, label %67, !llvm.loop !152
 
 82:                                               ; preds = %67
   %83 = getelementptr inbounds nuw i8, ptr %0, i64 3072
@@ -7280,7 +7349,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %210 = add nuw nsw i64 %104, 1
   %211 = load i64, ptr %62, align 8, !tbaa !20
   %212 = icmp slt i64 %210, %211
-  br i1 %212, label %102, label %213, !llvm.loop !152
+  br i1 %212, label %102, label %213, !llvm.loop !153
 
 213:                                              ; preds = %102, %82, %67
   %214 = getelementptr inbounds nuw i8, ptr %1, i64 56
@@ -7302,12 +7371,12 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
 228:                                              ; preds = %213
   %229 = getelementptr inbounds nuw i8, ptr %0, i64 5824
   %230 = load i64, ptr %229, align 64, !tbaa !30
-  %231 = load i64, ptr %214, align 8, !tbaa !153
+  %231 = load i64, ptr %214, align 8, !tbaa !154
   %232 = icmp eq i64 %230, %231
   br i1 %232, label %235, label %233
 
 233:                                              ; preds = %228
-  %234 = load ptr, ptr %221, align 64, !tbaa !154
+  %234 = load ptr, ptr %221, align 64, !tbaa !155
   br label %247
 
 235:                                              ; preds = %228
@@ -7315,16 +7384,16 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %237 = load i64, ptr %218, align 8, !tbaa !40
   %238 = getelementptr inbounds i64, ptr %217, i64 %237
   store i64 %236, ptr %238, align 8, !tbaa !30
-  %239 = load ptr, ptr %219, align 8, !tbaa !156
+  %239 = load ptr, ptr %219, align 8, !tbaa !157
   %240 = load i64, ptr %218, align 8, !tbaa !40
   %241 = add nsw i64 %240, 1
   store i64 %241, ptr %218, align 8, !tbaa !40
-  %242 = load i64, ptr %214, align 8, !tbaa !153
+  %242 = load i64, ptr %214, align 8, !tbaa !154
   %243 = mul nsw i64 %242, %240
   %244 = load i64, ptr %220, align 8, !tbaa !14
   %245 = mul nsw i64 %243, %244
   %246 = getelementptr inbounds double, ptr %239, i64 %245
-  store ptr %246, ptr %221, align 64, !tbaa !154
+  store ptr %246, ptr %221, align 64, !tbaa !155
   br label %247
 
 247:                                              ; preds = %233, %235
@@ -7378,7 +7447,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %282 = add nuw nsw i64 %264, 4
   %283 = add i64 %266, 4
   %284 = icmp eq i64 %283, %262
-  br i1 %284, label %285, label %263, !llvm.loop !157
+  br i1 %284, label %285, label %263, !llvm.loop !158
 
 285:                                              ; preds = %263, %258
   %286 = phi ptr [ poison, %258 ], [ %279, %263 ]
@@ -7398,11 +7467,11 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   %297 = add nuw nsw i64 %291, 1
   %298 = add i64 %293, 1
   %299 = icmp eq i64 %298, %259
-  br i1 %299, label %300, label %290, !llvm.loop !161
+  br i1 %299, label %300, label %290, !llvm.loop !162
 
 300:                                              ; preds = %285, %290, %254
   %301 = phi ptr [ %255, %254 ], [ %286, %285 ], [ %294, %290 ]
-  %302 = load i64, ptr %69, align 8, !tbaa !150
+  %302 = load i64, ptr %69, align 8, !tbaa !151
   %303 = icmp eq i64 %302, 0
   br i1 %303, label %365, label %304
 
@@ -7427,7 +7496,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   store double %315, ptr %314, align 8, !tbaa !41
   %317 = getelementptr inbounds nuw i8, ptr %313, i64 64
   %318 = icmp ult ptr %317, %61
-  br i1 %318, label %312, label %254, !llvm.loop !160
+  br i1 %318, label %312, label %254, !llvm.loop !161
 
 319:                                              ; preds = %304
   %320 = getelementptr inbounds nuw i8, ptr %301, i64 24
@@ -7487,7 +7556,7 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   store double %361, ptr %359, align 8, !tbaa !41
   %363 = add nuw nsw i64 %331, 1
   %364 = icmp eq i64 %363, %256
-  br i1 %364, label %365, label %330, !llvm.loop !157
+  br i1 %364, label %365, label %330, !llvm.loop !158
 
 365:                                              ; preds = %330, %304, %300, %213
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %4) #7
@@ -7501,7 +7570,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %7 = getelementptr inbounds [8 x i64], ptr %5, i64 0, i64 %6
   store i64 %3, ptr %7, align 8, !tbaa !30
   %8 = getelementptr inbounds nuw i8, ptr %1, i64 56
-  %9 = load i64, ptr %8, align 8, !tbaa !153
+  %9 = load i64, ptr %8, align 8, !tbaa !154
   %10 = getelementptr inbounds nuw i8, ptr %0, i64 5824
   %11 = getelementptr inbounds [8 x i64], ptr %10, i64 0, i64 %6
   store i64 %9, ptr %11, align 8, !tbaa !30
@@ -7518,7 +7587,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %20 = getelementptr inbounds [8 x double], ptr %19, i64 0, i64 %6
   store double 0.000000e+00, ptr %20, align 8, !tbaa !41
   %21 = getelementptr inbounds nuw i8, ptr %1, i64 80
-  %22 = load ptr, ptr %21, align 8, !tbaa !162
+  %22 = load ptr, ptr %21, align 8, !tbaa !163
   %23 = mul i64 %3, 288
   %24 = getelementptr i8, ptr %22, i64 %23
   %25 = getelementptr double, ptr %0, i64 %6
@@ -7537,11 +7606,11 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %34 = getelementptr inbounds nuw i8, ptr %0, i64 2320
   %35 = getelementptr inbounds nuw i8, ptr %0, i64 2328
   %36 = getelementptr inbounds nuw i8, ptr %1, i64 72
-  %37 = load ptr, ptr %36, align 8, !tbaa !163
+  %37 = load ptr, ptr %36, align 8, !tbaa !164
   %38 = getelementptr inbounds nuw i8, ptr %1, i64 96
-  %39 = load ptr, ptr %38, align 8, !tbaa !164
+  %39 = load ptr, ptr %38, align 8, !tbaa !165
   %40 = getelementptr inbounds nuw i8, ptr %1, i64 104
-  %41 = load ptr, ptr %40, align 8, !tbaa !165
+  %41 = load ptr, ptr %40, align 8, !tbaa !166
   br label %160
 
 42:                                               ; preds = %42, %4
@@ -7567,7 +7636,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   store double %57, ptr %58, align 8, !tbaa !41
   %59 = add nuw nsw i64 %43, 4
   %60 = icmp eq i64 %59, 36
-  br i1 %60, label %26, label %42, !llvm.loop !166
+  br i1 %60, label %26, label %42, !llvm.loop !167
 
 61:                                               ; preds = %562, %26
   %62 = getelementptr inbounds nuw i8, ptr %0, i64 2432
@@ -7747,7 +7816,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   store double %184, ptr %185, align 8, !tbaa !41
   %186 = add nuw nsw i64 %178, 2
   %187 = icmp eq i64 %186, 46
-  br i1 %187, label %175, label %177, !llvm.loop !167
+  br i1 %187, label %175, label %177, !llvm.loop !168
 
 188:                                              ; preds = %175
   %189 = getelementptr inbounds nuw i8, ptr %162, i64 128
@@ -7779,7 +7848,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %210 = shl i64 %165, 4
   %211 = getelementptr i8, ptr %200, i64 %210
   %212 = getelementptr inbounds nuw i8, ptr %162, i64 8624
-  %213 = load ptr, ptr %212, align 16, !tbaa !138
+  %213 = load ptr, ptr %212, align 16, !tbaa !139
   %214 = getelementptr double, ptr %213, i64 %6
   %215 = and i64 %165, 1
   %216 = icmp eq i64 %165, 1
@@ -7861,7 +7930,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %269 = add nuw nsw i64 %248, 2
   %270 = add i64 %249, 2
   %271 = icmp eq i64 %270, %218
-  br i1 %271, label %219, label %247, !llvm.loop !168
+  br i1 %271, label %219, label %247, !llvm.loop !169
 
 272:                                              ; preds = %293, %238
   %273 = phi i64 [ 0, %238 ], [ %311, %293 ]
@@ -7878,7 +7947,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %281 = add nuw nsw i64 %276, 1
   %282 = add i64 %277, 1
   %283 = icmp eq i64 %282, %243
-  br i1 %283, label %284, label %275, !llvm.loop !169
+  br i1 %283, label %284, label %275, !llvm.loop !170
 
 284:                                              ; preds = %272, %275, %232
   %285 = icmp ne i64 %171, 0
@@ -7918,7 +7987,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %311 = add nuw nsw i64 %294, 4
   %312 = add i64 %295, 4
   %313 = icmp eq i64 %312, %246
-  br i1 %313, label %272, label %293, !llvm.loop !170
+  br i1 %313, label %272, label %293, !llvm.loop !171
 
 314:                                              ; preds = %450, %284
   %315 = getelementptr inbounds nuw i8, ptr %162, i64 2560
@@ -8141,7 +8210,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   store double %469, ptr %467, align 8, !tbaa !41
   %470 = add nuw nsw i64 %451, 1
   %471 = icmp slt i64 %451, %165
-  br i1 %471, label %450, label %314, !llvm.loop !171
+  br i1 %471, label %450, label %314, !llvm.loop !172
 
 472:                                              ; preds = %314
   %473 = getelementptr inbounds nuw i8, ptr %162, i64 8536
@@ -8194,7 +8263,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   store double 1.000000e+00, ptr %507, align 8, !tbaa !41
   %508 = add nuw nsw i64 %502, 1
   %509 = icmp eq i64 %508, %165
-  br i1 %509, label %488, label %501, !llvm.loop !172
+  br i1 %509, label %488, label %501, !llvm.loop !173
 
 510:                                              ; preds = %549, %490
   %511 = phi i64 [ 0, %490 ], [ %553, %549 ]
@@ -8270,7 +8339,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %553 = add nuw i64 %536, 2
   %554 = add i64 %537, 2
   %555 = icmp eq i64 %554, %500
-  br i1 %555, label %510, label %535, !llvm.loop !173
+  br i1 %555, label %510, label %535, !llvm.loop !174
 
 556:                                              ; preds = %566, %524
   %557 = phi i64 [ 0, %524 ], [ %574, %566 ]
@@ -8288,7 +8357,7 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %563 = add nuw nsw i64 %161, 1
   %564 = load i64, ptr %27, align 8, !tbaa !20
   %565 = icmp slt i64 %563, %564
-  br i1 %565, label %160, label %61, !llvm.loop !174
+  br i1 %565, label %160, label %61, !llvm.loop !175
 
 566:                                              ; preds = %566, %533
   %567 = phi i64 [ 0, %533 ], [ %574, %566 ]
@@ -8305,16 +8374,16 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %574 = add nuw nsw i64 %567, 2
   %575 = add i64 %568, 2
   %576 = icmp eq i64 %575, %534
-  br i1 %576, label %556, label %566, !llvm.loop !175
+  br i1 %576, label %556, label %566, !llvm.loop !176
 }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(readwrite, inaccessiblemem: none)
 define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture noundef nonnull align 64 dereferenceable(6160) %0, ptr nocapture noundef nonnull readonly align 8 dereferenceable(216) %1, i32 noundef range(i32 -2147483648, 15) %2) unnamed_addr #2 {
   %4 = alloca <8 x i64>, align 64
   %5 = getelementptr inbounds nuw i8, ptr %1, i64 88
-  %6 = load ptr, ptr %5, align 8, !tbaa !176
+  %6 = load ptr, ptr %5, align 8, !tbaa !177
   %7 = getelementptr inbounds nuw i8, ptr %1, i64 112
-  %8 = load ptr, ptr %7, align 8, !tbaa !177
+  %8 = load ptr, ptr %7, align 8, !tbaa !178
   %9 = getelementptr inbounds nuw i8, ptr %0, i64 5760
   %10 = sext i32 %2 to i64
   %11 = getelementptr inbounds [8 x i64], ptr %9, i64 0, i64 %10
@@ -8328,7 +8397,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %19 = load double, ptr %18, align 8, !tbaa !41
   %20 = fptosi double %19 to i64
   %21 = getelementptr inbounds nuw i8, ptr %1, i64 120
-  %22 = load ptr, ptr %21, align 8, !tbaa !178
+  %22 = load ptr, ptr %21, align 8, !tbaa !179
   %23 = getelementptr inbounds i64, ptr %22, i64 %12
   %24 = load i64, ptr %23, align 8, !tbaa !30
   %25 = getelementptr inbounds nuw i8, ptr %0, i64 2880
@@ -8391,7 +8460,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
 66:                                               ; preds = %62
   %67 = add i64 %37, 1
   %68 = icmp eq i64 %67, %24
-  br i1 %68, label %69, label %36, !llvm.loop !179
+  br i1 %68, label %69, label %36, !llvm.loop !180
 
 69:                                               ; preds = %66, %3
   %70 = phi i64 [ %20, %3 ], [ %24, %66 ]
@@ -8482,7 +8551,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %136 = add nuw nsw i64 %119, 2
   %137 = add i64 %120, 2
   %138 = icmp eq i64 %137, %116
-  br i1 %138, label %139, label %117, !llvm.loop !180
+  br i1 %138, label %139, label %117, !llvm.loop !181
 
 139:                                              ; preds = %117, %110
   %140 = phi <8 x double> [ poison, %110 ], [ %135, %117 ]
@@ -8627,7 +8696,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %253 = add nuw nsw i64 %250, 1
   %254 = load i64, ptr %241, align 8, !tbaa !20
   %255 = icmp slt i64 %253, %254
-  br i1 %255, label %249, label %256, !llvm.loop !181
+  br i1 %255, label %249, label %256, !llvm.loop !182
 
 256:                                              ; preds = %249, %240, %215
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %4) #7
@@ -8836,8 +8905,8 @@ attributes #7 = { nounwind }
 !135 = distinct !{!135, !51}
 !136 = distinct !{!136, !51}
 !137 = distinct !{!137, !51}
-!138 = !{!32, !11, i64 8624}
-!139 = distinct !{!139, !51}
+!138 = distinct !{!138, !51}
+!139 = !{!32, !11, i64 8624}
 !140 = distinct !{!140, !51}
 !141 = distinct !{!141, !51}
 !142 = distinct !{!142, !51}
@@ -8848,35 +8917,36 @@ attributes #7 = { nounwind }
 !147 = distinct !{!147, !51}
 !148 = distinct !{!148, !51}
 !149 = distinct !{!149, !51}
-!150 = !{!5, !6, i64 40}
-!151 = distinct !{!151, !51}
+!150 = distinct !{!150, !51}
+!151 = !{!5, !6, i64 40}
 !152 = distinct !{!152, !51}
-!153 = !{!5, !6, i64 56}
-!154 = !{!10, !10, i64 0}
-!155 = !{!5, !12, i64 168}
-!156 = !{!5, !10, i64 160}
-!157 = distinct !{!157, !51}
-!158 = distinct !{!158, !159}
-!159 = !{!"llvm.loop.unroll.disable"}
-!160 = distinct !{!160, !51}
-!161 = distinct !{!161, !159}
-!162 = !{!5, !10, i64 80}
-!163 = !{!5, !10, i64 72}
-!164 = !{!5, !10, i64 96}
-!165 = !{!5, !12, i64 104}
-!166 = distinct !{!166, !51}
+!153 = distinct !{!153, !51}
+!154 = !{!5, !6, i64 56}
+!155 = !{!10, !10, i64 0}
+!156 = !{!5, !12, i64 168}
+!157 = !{!5, !10, i64 160}
+!158 = distinct !{!158, !51}
+!159 = distinct !{!159, !160}
+!160 = !{!"llvm.loop.unroll.disable"}
+!161 = distinct !{!161, !51}
+!162 = distinct !{!162, !160}
+!163 = !{!5, !10, i64 80}
+!164 = !{!5, !10, i64 72}
+!165 = !{!5, !10, i64 96}
+!166 = !{!5, !12, i64 104}
 !167 = distinct !{!167, !51}
 !168 = distinct !{!168, !51}
-!169 = distinct !{!169, !159}
-!170 = distinct !{!170, !51}
+!169 = distinct !{!169, !51}
+!170 = distinct !{!170, !160}
 !171 = distinct !{!171, !51}
 !172 = distinct !{!172, !51}
 !173 = distinct !{!173, !51}
 !174 = distinct !{!174, !51}
 !175 = distinct !{!175, !51}
-!176 = !{!5, !10, i64 88}
-!177 = !{!5, !12, i64 112}
-!178 = !{!5, !12, i64 120}
-!179 = distinct !{!179, !51}
+!176 = distinct !{!176, !51}
+!177 = !{!5, !10, i64 88}
+!178 = !{!5, !12, i64 112}
+!179 = !{!5, !12, i64 120}
 !180 = distinct !{!180, !51}
 !181 = distinct !{!181, !51}
+!182 = distinct !{!182, !51}
