@@ -8,10 +8,13 @@ from contextlib import closing
 import pytest
 from typer.testing import CliRunner
 
+from frywright.care.gates import steps_for
+from frywright.catalog.kitchen import parse_kitchen
 from frywright.cli.main import app
 from frywright.ledger.facts.people import DrillAnswered
 from frywright.ledger.store import Store
 from frywright.rooms.clock import now
+from frywright.trial.kitchens import demo_text
 from tests.demo import demo_store
 from tests.terminal import frywright
 
@@ -77,6 +80,16 @@ def test_care_that_is_due_by_command(tmp_path):
 
 
 @pytest.mark.slow
+def test_the_help_of_signing_names_every_figure_a_step_asks_for():
+    """On the terminal a figure is typed by its key, and the key stands nowhere else."""
+    alder = parse_kitchen(demo_text()).fryer("alder")
+    asked = {figure for step in steps_for(alder) for figure in step.figures}
+    assert len(asked) == 4
+    for language in ("en", "es"):
+        shown = frywright("care", "sign", "--help", "--language", language).stdout
+        assert [figure for figure in asked if f"{figure}=" not in shown] == []
+
+
 def test_a_new_fryer_by_command(tmp_path):
     """Plate, site, a gate that holds, and the pack."""
     store = ("--store", demo_store(tmp_path / "s.db"))

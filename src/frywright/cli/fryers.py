@@ -167,7 +167,11 @@ def sign(
     step: str = typer.Argument(help="Step, such as dry."),
     values: list[str] = VALUES,
 ) -> None:
-    """Sign a step of a commissioning in its order: who=, role=, second=, note=, figures as m:ss."""
+    """Sign a step of a commissioning in its order: who=, role=, second=, note=.
+
+    Figures as m:ss: first_heat takes heat_up=, proof takes recovery= and, under pressure, pressure_build= and
+    vent_down=.
+    """
     from frywright.rooms.care.commissioning import commissioning_view, sign_step
 
     opened, kitchen = shop.both
