@@ -356,7 +356,7 @@ def test_the_reason_of_a_design_says_who_is_quickest_and_who_juiciest():
         ({"vent_s": 65.0}, "vent: 1:05 of 1:00"),
         ({"loss_frac": 0.31}, "moisture lost: 31.0 % of 30.0 %"),
         ({"core_c": 70.0}, "core: 70.0 °C, wanted 74.0 °C to 99.0 °C"),
-        ({"crust_m": 0.02}, "crust: 20.00 mm, wanted 0.00 mm to 10.00 mm"),
+        ({"crust_m": 0.02}, "crust: 20.0 mm, wanted 0.00 mm to 10.0 mm"),
         ({"colour_n": 15.0}, "colour: 15.0, wanted 4 to 14"),
         ({}, "margin: 3.0 °C to spare of 3.0 °C"),
     ],

@@ -109,6 +109,7 @@ def test_a_day_is_cut_at_the_clocks_half_hours_from_any_slot_on():
     assert trade.half_hours() == [(0, 4), (4, 10), (10, 16), (16, 18)]
     assert trade.half_hours(2) == [(2, 4), (4, 10), (10, 16), (16, 18)]
     assert trade.half_hours(4) == [(4, 10), (10, 16), (16, 18)] and trade.half_hours(17) == [(17, 18)]
+    assert trade.half_hours(18) == trade.half_hours(40) == []  # after the close
 
 
 def test_a_kitchen_without_a_day_says_so_and_uses_the_usual_one(kitchen):
@@ -167,7 +168,9 @@ def test_values_of_a_note_are_shown_by_the_unit_in_their_name():
         (60.0, "s", "1:00", "1:00"),
         (3725.0, "s", "62:05", "62:05"),
         (0.125, "frac", "12.5 %", "12.5 %"),
-        (29.9, "m", "1177.165 in", "29900.00 mm"),
+        (29.9, "m", "1177 in", "29900 mm"),
+        (0.2242, "m", "8.83 in", "224 mm"),
+        (29.0, "kg", "63.9 lb", "29.0 kg"),
         (30.0, "m", "98 ft", "30 m"),
         (1.0, "kg", "2.20 lb", "1.00 kg"),
         (6894.757, "pa", "1.0 psi", "6.9 kPa"),

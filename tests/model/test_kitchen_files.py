@@ -70,7 +70,7 @@ BAD = {
     "language": ('language = "es"', 'language = "tlh"', 6, "one of: en, es"),
     "fryer kind": ('kind = "pressure"', 'kind = "vacuum"', 11, "one of: open, pressure"),
     "one bracket": ("[[fryer]]", "[fryer]", 8, "two brackets"),
-    "oil mass zero": ("oil_mass_kg = 29", "oil_mass_kg = 0", 13, "2.00 kg (4.41 lb) to 200.00 kg"),
+    "oil mass zero": ("oil_mass_kg = 29", "oil_mass_kg = 0", 13, "2.00 kg (4.41 lb) to 200 kg (441 lb)"),
     "oil mass not a number": ("oil_mass_kg = 29", "oil_mass_kg = nan", 13, "finite"),
     "oil mass twice": ("oil_mass_kg = 29", "oil_mass_kg = 29\noil_mass_lb = 64", 14, "same value"),
     "oil mass missing": ("oil_mass_kg = 29\n", "", 8, "lacks oil_mass_kg"),

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from functools import lru_cache
+from itertools import pairwise
 
 from frywright.model.errors import InputError, Phrase
 
@@ -216,7 +217,7 @@ class Trade:
         """Slots from ``first`` on by the clock's half hours: the first of each, and the first after it."""
         parts = [int((self.start_s + t * self.slot_s) // HALF_HOUR_S) for t in range(self.slots_count)]
         begins = [t for t in range(first, len(parts)) if t == first or parts[t] != parts[t - 1]]
-        return list(zip(begins, [*begins[1:], len(parts)], strict=True))
+        return list(pairwise([*begins, len(parts)]))
 
     def slot_of(self, second_s: float) -> int:
         """Slot of a time of the business day; before the first drop it is negative."""

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from functools import lru_cache
+from math import floor, log10
 
 from frywright.model.errors import InputError
 
@@ -410,8 +411,18 @@ def show(value: float, suffix: str, system: str) -> str:
         return f"{100 * value:.1f} %"
     if unit.dimension == "length" and abs(value) >= ALTITUDE_FROM_M:
         return f"{to_people(value, 'ft'):.0f} ft" if system == "us" else f"{value:.0f} m"
-    wanted, digits = SHOWN[system].get(unit.dimension, (suffix, 2))
+    wanted, digits = _shown(value, suffix, system)
     return f"{to_people(value, wanted):.{digits}f} {UNITS[wanted].sign}"
+
+
+def _shown(value: float, suffix: str, system: str) -> tuple[str, int]:
+    """Unit and digits: three figures for masses and lengths from one unit on; nobody measures more."""
+    dimension = UNITS[suffix].dimension
+    wanted, digits = SHOWN[system].get(dimension, (suffix, 2))
+    size = abs(to_people(value, wanted))
+    if dimension in ("mass", "length") and size >= 1.0:
+        digits = max(0, min(digits, 2 - floor(log10(size))))
+    return wanted, digits
 
 
 def show_below(value: float, limit: float, suffix: str, system: str) -> str:
@@ -421,7 +432,7 @@ def show_below(value: float, limit: float, suffix: str, system: str) -> str:
     text = show(value, suffix, system)
     if value >= limit or text != show(limit, suffix, system):
         return text
-    wanted, digits = SHOWN[system].get(UNITS[suffix].dimension, (suffix, 2))
+    wanted, digits = _shown(value, suffix, system)
     while digits < 6 and f"{to_people(value, wanted):.{digits}f}" == f"{to_people(limit, wanted):.{digits}f}":
         digits += 1
     return f"{to_people(value, wanted):.{digits}f} {UNITS[wanted].sign}"
