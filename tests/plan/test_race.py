@@ -58,12 +58,11 @@ def race(plain, cost, z=0.5, last=0):
     return found, met, world
 
 
-@pytest.mark.parametrize("paths", [100, 200])
-def test_what_is_dropped_takes_no_place_of_what_is_left(plain, paths):
+@pytest.mark.parametrize(("paths", "few"), [(40, 24), (100, 36), (200, 72)])
+def test_what_is_dropped_takes_no_place_of_what_is_left(plain, paths, few):
     """Three loads look well on the first days and are dropped for three that look better; on the other days
     two of those cost more than the rule. The third is the best there is and is chosen.
     """
-    few = 36 if paths <= plain.FEW_PATHS else 72
     rng = np.random.default_rng(1)
     cost = 50.0 + rng.normal(0.0, 0.05, size=(7, paths))
     cost[1:, :few] -= np.array([1.2, 1.1, 1.0, 0.9, 0.8, 0.7])[:, None]
@@ -92,8 +91,11 @@ def test_a_forbidden_action_never_wins(plain):
 
 
 def test_a_small_bank_meets_more_days_and_keeps_more_actions():
-    """One fryer looks at the most imagined days: enough for the wider race."""
-    assert Look.for_bank(1).paths_count > engine.FEW_PATHS >= Look.for_bank(2).paths_count
+    """One fryer looks at the most imagined days: enough for the wider race. From three on it is the quick
+    one.
+    """
+    assert Look.for_bank(1).paths_count > engine.MANY_PATHS >= Look.for_bank(2).paths_count
+    assert Look.for_bank(2).paths_count > engine.FEW_PATHS >= Look.for_bank(3).paths_count
 
 
 def test_a_bank_of_five_and_more_looks_as_one_of_four():

@@ -1,4 +1,4 @@
-; Kernels of source sha256 70096e10d18bf225ffec6d8c508e1e927513ab450101e29685ef1bec366e2d68
+; Kernels of source sha256 63c5d542ea28e0833594d2203dd925dd098456b015b0847f2218883d4b5c4c20
 ; Signatures {"fresh": [[{"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}], {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}], "imagine": [["q", "q", "q", ["<f8", 2], ["<f8", 2], {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}, "q"], ["<i8", 3]], "rollout": [[{"of": ["q", "q", "q", "d"]}, ["<i8", 3], {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}, ["<f8", 2], {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}, {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}], {"of": ["q", "q", "d", "d"]}], "play": [[["<i8", 2], ["<f8", 2], {"of": ["q", "q", "q", "d", "q", "q"]}, {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}, ["<f8", 2], {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}, {"of": [["<i8", 2], ["<i8", 3]]}, ["<f8", 1]], "0"], "play_rule": [[["<i8", 3], {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}, ["<f8", 2]], "0"], "believe": [[["<f8", 2], {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}, {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}], "0"], "start": [["q", "q", "q", "q", {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}, {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}, ["<f8", 1]], "b"], "needs": [["q", {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}, {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}], "b"], "may_filter": [["q", "q", {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}, {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}], "b"], "may_drop": [["q", "q", "q", "q", {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}, {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}], "b"], "rule_action": [["q", "q", "b", {"of": [["<i8", 2], ["<i8", 2], ["<i8", 2], ["<i8", 2], ["<f8", 1], ["<f8", 2]]}, {"of": [["<i8", 3], ["|b1", 3], ["<f8", 2], ["<i8", 1], ["<f8", 2], ["<f8", 2], ["<i8", 1], ["<i8", 2], ["|b1", 1], ["<f8", 1], ["<f8", 1], "d", ["<f8", 3], ["<i8", 1], ["<i8", 3], ["<i8", 1], ["<i8", 1], ["<i8", 2], ["<i8", 1]]}], {"of": ["q", "q"]}]}
 @n0 = internal unnamed_addr global ptr null, align 8
 @n1 = internal constant [1 x i8] zeroinitializer
@@ -6016,8 +6016,8 @@ define i32 @call_imagine(ptr %given, ptr %answer) {
 define internal range(i32 -1, -2) i32 @n290(ptr noalias writeonly captures(none) %retptr, ptr noalias writeonly captures(none) %excinfo, i64 %arg.where.0, i64 %arg.where.1, i64 %arg.where.2, double %arg.where.3, ptr %arg.dreams.0, ptr readnone captures(none) %arg.dreams.1, i64 %arg.dreams.2, i64 %arg.dreams.3, ptr readonly captures(none) %arg.dreams.4, i64 %arg.dreams.5.0, i64 %arg.dreams.5.1, i64 %arg.dreams.5.2, i64 %arg.dreams.6.0, i64 %arg.dreams.6.1, i64 %arg.dreams.6.2, ptr %arg.world.0.0, ptr readnone captures(none) %arg.world.0.1, i64 %arg.world.0.2, i64 %arg.world.0.3, ptr readonly captures(none) %arg.world.0.4, i64 %arg.world.0.5.0, i64 %arg.world.0.5.1, i64 %arg.world.0.6.0, i64 %arg.world.0.6.1, ptr %arg.world.1.0, ptr readnone captures(none) %arg.world.1.1, i64 %arg.world.1.2, i64 %arg.world.1.3, ptr readonly captures(none) %arg.world.1.4, i64 %arg.world.1.5.0, i64 %arg.world.1.5.1, i64 %arg.world.1.6.0, i64 %arg.world.1.6.1, ptr %arg.world.2.0, ptr readnone captures(none) %arg.world.2.1, i64 %arg.world.2.2, i64 %arg.world.2.3, ptr readonly captures(none) %arg.world.2.4, i64 %arg.world.2.5.0, i64 %arg.world.2.5.1, i64 %arg.world.2.6.0, i64 %arg.world.2.6.1, ptr %arg.world.3.0, ptr readnone captures(none) %arg.world.3.1, i64 %arg.world.3.2, i64 %arg.world.3.3, ptr readonly captures(none) %arg.world.3.4, i64 %arg.world.3.5.0, i64 %arg.world.3.5.1, i64 %arg.world.3.6.0, i64 %arg.world.3.6.1, ptr %arg.world.4.0, ptr readnone captures(none) %arg.world.4.1, i64 %arg.world.4.2, i64 %arg.world.4.3, ptr readonly captures(none) %arg.world.4.4, i64 %arg.world.4.5.0, i64 %arg.world.4.6.0, ptr %arg.world.5.0, ptr readnone captures(none) %arg.world.5.1, i64 %arg.world.5.2, i64 %arg.world.5.3, ptr captures(none) %arg.world.5.4, i64 %arg.world.5.5.0, i64 %arg.world.5.5.1, i64 %arg.world.5.6.0, i64 %arg.world.5.6.1, ptr %arg.belief.0, ptr readnone captures(none) %arg.belief.1, i64 %arg.belief.2, i64 %arg.belief.3, ptr readonly captures(none) %arg.belief.4, i64 %arg.belief.5.0, i64 %arg.belief.5.1, i64 %arg.belief.6.0, i64 %arg.belief.6.1, ptr %arg.given.0.0, ptr readnone captures(none) %arg.given.0.1, i64 %arg.given.0.2, i64 %arg.given.0.3, ptr readonly captures(none) %arg.given.0.4, i64 %arg.given.0.5.0, i64 %arg.given.0.5.1, i64 %arg.given.0.5.2, i64 %arg.given.0.6.0, i64 %arg.given.0.6.1, i64 %arg.given.0.6.2, ptr %arg.given.1.0, ptr readnone captures(none) %arg.given.1.1, i64 %arg.given.1.2, i64 %arg.given.1.3, ptr readonly captures(none) %arg.given.1.4, i64 %arg.given.1.5.0, i64 %arg.given.1.5.1, i64 %arg.given.1.5.2, i64 %arg.given.1.6.0, i64 %arg.given.1.6.1, i64 %arg.given.1.6.2, ptr %arg.given.2.0, ptr readnone captures(none) %arg.given.2.1, i64 %arg.given.2.2, i64 %arg.given.2.3, ptr readonly captures(none) %arg.given.2.4, i64 %arg.given.2.5.0, i64 %arg.given.2.5.1, i64 %arg.given.2.6.0, i64 %arg.given.2.6.1, ptr %arg.given.3.0, ptr readnone captures(none) %arg.given.3.1, i64 %arg.given.3.2, i64 %arg.given.3.3, ptr readonly captures(none) %arg.given.3.4, i64 %arg.given.3.5.0, i64 %arg.given.3.6.0, ptr %arg.given.4.0, ptr readnone captures(none) %arg.given.4.1, i64 %arg.given.4.2, i64 %arg.given.4.3, ptr readonly captures(none) %arg.given.4.4, i64 %arg.given.4.5.0, i64 %arg.given.4.5.1, i64 %arg.given.4.6.0, i64 %arg.given.4.6.1, ptr %arg.given.5.0, ptr readnone captures(none) %arg.given.5.1, i64 %arg.given.5.2, i64 %arg.given.5.3, ptr readonly captures(none) %arg.given.5.4, i64 %arg.given.5.5.0, i64 %arg.given.5.5.1, i64 %arg.given.5.6.0, i64 %arg.given.5.6.1, ptr %arg.given.6.0, ptr readnone captures(none) %arg.given.6.1, i64 %arg.given.6.2, i64 %arg.given.6.3, ptr readonly captures(none) %arg.given.6.4, i64 %arg.given.6.5.0, i64 %arg.given.6.6.0, ptr %arg.given.7.0, ptr readnone captures(none) %arg.given.7.1, i64 %arg.given.7.2, i64 %arg.given.7.3, ptr readonly captures(none) %arg.given.7.4, i64 %arg.given.7.5.0, i64 %arg.given.7.5.1, i64 %arg.given.7.6.0, i64 %arg.given.7.6.1, ptr %arg.given.8.0, ptr readnone captures(none) %arg.given.8.1, i64 %arg.given.8.2, i64 %arg.given.8.3, ptr readonly captures(none) %arg.given.8.4, i64 %arg.given.8.5.0, i64 %arg.given.8.6.0, ptr %arg.given.9.0, ptr readnone captures(none) %arg.given.9.1, i64 %arg.given.9.2, i64 %arg.given.9.3, ptr readonly captures(none) %arg.given.9.4, i64 %arg.given.9.5.0, i64 %arg.given.9.6.0, ptr %arg.given.10.0, ptr readnone captures(none) %arg.given.10.1, i64 %arg.given.10.2, i64 %arg.given.10.3, ptr readonly captures(none) %arg.given.10.4, i64 %arg.given.10.5.0, i64 %arg.given.10.6.0, double %arg.given.11, ptr %arg.given.12.0, ptr readnone captures(none) %arg.given.12.1, i64 %arg.given.12.2, i64 %arg.given.12.3, ptr readonly captures(none) %arg.given.12.4, i64 %arg.given.12.5.0, i64 %arg.given.12.5.1, i64 %arg.given.12.5.2, i64 %arg.given.12.6.0, i64 %arg.given.12.6.1, i64 %arg.given.12.6.2, ptr %arg.given.13.0, ptr readnone captures(none) %arg.given.13.1, i64 %arg.given.13.2, i64 %arg.given.13.3, ptr readonly captures(none) %arg.given.13.4, i64 %arg.given.13.5.0, i64 %arg.given.13.6.0, ptr %arg.given.14.0, ptr readnone captures(none) %arg.given.14.1, i64 %arg.given.14.2, i64 %arg.given.14.3, ptr readonly captures(none) %arg.given.14.4, i64 %arg.given.14.5.0, i64 %arg.given.14.5.1, i64 %arg.given.14.5.2, i64 %arg.given.14.6.0, i64 %arg.given.14.6.1, i64 %arg.given.14.6.2, ptr %arg.given.15.0, ptr readnone captures(none) %arg.given.15.1, i64 %arg.given.15.2, i64 %arg.given.15.3, ptr readonly captures(none) %arg.given.15.4, i64 %arg.given.15.5.0, i64 %arg.given.15.6.0, ptr %arg.given.16.0, ptr readnone captures(none) %arg.given.16.1, i64 %arg.given.16.2, i64 %arg.given.16.3, ptr readonly captures(none) %arg.given.16.4, i64 %arg.given.16.5.0, i64 %arg.given.16.6.0, ptr %arg.given.17.0, ptr readnone captures(none) %arg.given.17.1, i64 %arg.given.17.2, i64 %arg.given.17.3, ptr readonly captures(none) %arg.given.17.4, i64 %arg.given.17.5.0, i64 %arg.given.17.5.1, i64 %arg.given.17.6.0, i64 %arg.given.17.6.1, ptr %arg.given.18.0, ptr readnone captures(none) %arg.given.18.1, i64 %arg.given.18.2, i64 %arg.given.18.3, ptr readonly captures(none) %arg.given.18.4, i64 %arg.given.18.5.0, i64 %arg.given.18.6.0, ptr %arg.scratch.0.0, ptr readnone captures(none) %arg.scratch.0.1, i64 %arg.scratch.0.2, i64 %arg.scratch.0.3, ptr captures(none) %arg.scratch.0.4, i64 %arg.scratch.0.5.0, i64 %arg.scratch.0.5.1, i64 %arg.scratch.0.6.0, i64 %arg.scratch.0.6.1, ptr %arg.scratch.1.0, ptr readnone captures(none) %arg.scratch.1.1, i64 %arg.scratch.1.2, i64 %arg.scratch.1.3, ptr captures(none) %arg.scratch.1.4, i64 %arg.scratch.1.5.0, i64 %arg.scratch.1.5.1, i64 %arg.scratch.1.6.0, i64 %arg.scratch.1.6.1, ptr %arg.scratch.2.0, ptr readnone captures(none) %arg.scratch.2.1, i64 %arg.scratch.2.2, i64 %arg.scratch.2.3, ptr captures(none) %arg.scratch.2.4, i64 %arg.scratch.2.5.0, i64 %arg.scratch.2.5.1, i64 %arg.scratch.2.6.0, i64 %arg.scratch.2.6.1, ptr %arg.scratch.3.0, ptr readnone captures(none) %arg.scratch.3.1, i64 %arg.scratch.3.2, i64 %arg.scratch.3.3, ptr captures(none) %arg.scratch.3.4, i64 %arg.scratch.3.5.0, i64 %arg.scratch.3.5.1, i64 %arg.scratch.3.6.0, i64 %arg.scratch.3.6.1, ptr %arg.scratch.4.0, ptr readnone captures(none) %arg.scratch.4.1, i64 %arg.scratch.4.2, i64 %arg.scratch.4.3, ptr captures(none) %arg.scratch.4.4, i64 %arg.scratch.4.5.0, i64 %arg.scratch.4.6.0, ptr %arg.scratch.5.0, ptr readnone captures(none) %arg.scratch.5.1, i64 %arg.scratch.5.2, i64 %arg.scratch.5.3, ptr captures(none) %arg.scratch.5.4, i64 %arg.scratch.5.5.0, i64 %arg.scratch.5.5.1, i64 %arg.scratch.5.6.0, i64 %arg.scratch.5.6.1) {
 B0:
   %.20.i.i = alloca { ptr, ptr, i64, i64, ptr, [1 x i64], [1 x i64] }, align 8
-  %.22.i521 = alloca double, align 8
-  %excinfo.1.i522 = alloca ptr, align 8
+  %.22.i522 = alloca double, align 8
+  %excinfo.1.i523 = alloca ptr, align 8
   %.22.i = alloca double, align 8
   %excinfo.1.i = alloca ptr, align 8
   %excinfo.1.i.i = alloca ptr, align 8
@@ -6026,10 +6026,10 @@ B0:
   store i64 0, ptr %.1633, align 8
   %excinfo.7 = alloca ptr, align 8
   store ptr null, ptr %excinfo.7, align 8
-  %.2696 = alloca ptr, align 8
-  store ptr null, ptr %.2696, align 8
-  %excinfo.16 = alloca ptr, align 8
-  store ptr null, ptr %excinfo.16, align 8
+  %.2745 = alloca ptr, align 8
+  store ptr null, ptr %.2745, align 8
+  %excinfo.17 = alloca ptr, align 8
+  store ptr null, ptr %excinfo.17, align 8
   tail call void @NRT_incref(ptr %arg.dreams.0)
   tail call void @NRT_incref(ptr %arg.world.0.0)
   tail call void @NRT_incref(ptr %arg.world.1.0)
@@ -6082,8 +6082,8 @@ B160.lr.ph.i:
   br i1 %1, label %B160.epil.preheader.i, label %B160.lr.ph.new.i
 
 B160.lr.ph.new.i:
-  %const1215 = bitcast i64 9223372036854775806 to i64
-  %unroll_iter.i = and i64 %arg.world.5.5.1, %const1215
+  %const1216 = bitcast i64 9223372036854775806 to i64
+  %unroll_iter.i = and i64 %arg.world.5.5.1, %const1216
   %2 = shl i64 %arg.belief.5.1, 3
   %3 = getelementptr i8, ptr %arg.belief.4, i64 %2
   %scevgep.i = getelementptr i8, ptr %3, i64 16
@@ -6093,38 +6093,38 @@ B160.i:
   %.593236238.i = phi i64 [ 0, %B160.lr.ph.new.i ], [ %.600.1.i, %B160.i ]
   %sunkaddr = getelementptr i8, ptr %arg.given.10.4, i64 8
   %.654.i = load double, ptr %sunkaddr, align 8
-  %sunkaddr1224 = mul i64 %.593236238.i, 8
-  %sunkaddr1225 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr1224
-  %sunkaddr1226 = getelementptr i8, ptr %sunkaddr1225, i64 8
-  %.709.i = load double, ptr %sunkaddr1226, align 8
+  %sunkaddr1225 = mul i64 %.593236238.i, 8
+  %sunkaddr1226 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr1225
+  %sunkaddr1227 = getelementptr i8, ptr %sunkaddr1226, i64 8
+  %.709.i = load double, ptr %sunkaddr1227, align 8
   %.710.i = fadd double %.654.i, %.709.i
   %.712.i = fmul double %.489.i, %.710.i
   %4 = shl i64 %.593236238.i, 3
-  %scevgep1202 = getelementptr i8, ptr %scevgep.i, i64 %4
-  %scevgep1203 = getelementptr i8, ptr %scevgep1202, i64 -8
-  %.797.i = load double, ptr %scevgep1203, align 8
+  %scevgep1203 = getelementptr i8, ptr %scevgep.i, i64 %4
+  %scevgep1204 = getelementptr i8, ptr %scevgep1203, i64 -8
+  %.797.i = load double, ptr %scevgep1204, align 8
   %.799.i = fmul double %.489.i, %.797.i
   %.800.i = fadd double %.654.i, %.799.i
   %.804.i = fdiv double %.712.i, %.800.i
-  %sunkaddr1227 = mul i64 %.593236238.i, 8
-  %sunkaddr1228 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr1227
-  store double %.804.i, ptr %sunkaddr1228, align 8
+  %sunkaddr1228 = mul i64 %.593236238.i, 8
+  %sunkaddr1229 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr1228
+  store double %.804.i, ptr %sunkaddr1229, align 8
   %.600.1.i = add nuw nsw i64 %.593236238.i, 2
   %.654.1.i = load double, ptr %sunkaddr, align 8
-  %sunkaddr1229 = mul i64 %.593236238.i, 8
-  %sunkaddr1230 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr1229
-  %sunkaddr1231 = getelementptr i8, ptr %sunkaddr1230, i64 16
-  %.709.1.i = load double, ptr %sunkaddr1231, align 8
+  %sunkaddr1230 = mul i64 %.593236238.i, 8
+  %sunkaddr1231 = getelementptr i8, ptr %arg.belief.4, i64 %sunkaddr1230
+  %sunkaddr1232 = getelementptr i8, ptr %sunkaddr1231, i64 16
+  %.709.1.i = load double, ptr %sunkaddr1232, align 8
   %.710.1.i = fadd double %.654.1.i, %.709.1.i
   %.712.1.i = fmul double %.489.i, %.710.1.i
-  %.797.1.i = load double, ptr %scevgep1202, align 8
+  %.797.1.i = load double, ptr %scevgep1203, align 8
   %.799.1.i = fmul double %.489.i, %.797.1.i
   %.800.1.i = fadd double %.654.1.i, %.799.1.i
   %.804.1.i = fdiv double %.712.1.i, %.800.1.i
-  %sunkaddr1232 = mul i64 %.593236238.i, 8
-  %sunkaddr1233 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr1232
-  %sunkaddr1234 = getelementptr i8, ptr %sunkaddr1233, i64 8
-  store double %.804.1.i, ptr %sunkaddr1234, align 8
+  %sunkaddr1233 = mul i64 %.593236238.i, 8
+  %sunkaddr1234 = getelementptr i8, ptr %arg.world.5.4, i64 %sunkaddr1233
+  %sunkaddr1235 = getelementptr i8, ptr %sunkaddr1234, i64 8
+  store double %.804.1.i, ptr %sunkaddr1235, align 8
   %niter.ncmp.1.i = icmp eq i64 %unroll_iter.i, %.600.1.i
   br i1 %niter.ncmp.1.i, label %B276.loopexit.unr-lcssa.i, label %B160.i
 
@@ -6152,8 +6152,8 @@ B160.epil.preheader.i:
   br label %B0.endif
 
 B238:
-  %.idx3321 = shl i64 %arg.world.5.5.1, 4
-  %7 = getelementptr i8, ptr %arg.world.5.4, i64 %.idx3321
+  %.idx3323 = shl i64 %arg.world.5.5.1, 4
+  %7 = getelementptr i8, ptr %arg.world.5.4, i64 %.idx3323
   %.1181 = getelementptr double, ptr %7, i64 %.1029
   %.1182 = load double, ptr %.1181, align 8
   %.1189 = sitofp i64 %arg.where.1 to double
@@ -6260,8 +6260,8 @@ B578.i:
   %23 = shl i64 %.12111172.i, 3
   %scevgep1.i = getelementptr i8, ptr %scevgep.i27, i64 %23
   %.1273.i = load double, ptr %scevgep1.i, align 8
-  %sunkaddr1235 = getelementptr inbounds i8, ptr %27, i64 %sunkaddr4.i
-  %.1304.i = load double, ptr %sunkaddr1235, align 8
+  %sunkaddr1236 = getelementptr inbounds i8, ptr %27, i64 %sunkaddr4.i
+  %.1304.i = load double, ptr %sunkaddr1236, align 8
   %.1305.i = fadd double %.1273.i, %.1304.i
   %.1336.i = fcmp ogt double %.1305.i, %.992.i
   br i1 %.1336.i, label %B388, label %B576.i
@@ -6343,8 +6343,8 @@ B344.i:
   %37 = shl i64 %niter.i, 3
   %scevgep4.i53 = getelementptr i8, ptr %scevgep3.i52, i64 %37
   %.850.i = load i64, ptr %scevgep4.i53, align 8
-  %sunkaddr1236 = getelementptr i8, ptr %arg.given.6.4, i64 24
-  %.880.i = load i64, ptr %sunkaddr1236, align 8
+  %sunkaddr1237 = getelementptr i8, ptr %arg.given.6.4, i64 24
+  %.880.i = load i64, ptr %sunkaddr1237, align 8
   %.881.i = icmp slt i64 %.850.i, %.880.i
   br i1 %.881.i, label %B276.1.i, label %B344.1.i
 
@@ -6361,10 +6361,10 @@ B294.1.i:
   %39 = icmp slt i64 %34, 0
   %40 = select i1 %39, i64 %52, i64 0
   %41 = add i64 %40, 8
-  %scevgep1182 = getelementptr i8, ptr %scevgep.i37, i64 %41
+  %scevgep1183 = getelementptr i8, ptr %scevgep.i37, i64 %41
   %42 = shl i64 %niter.i, 3
-  %scevgep1183 = getelementptr i8, ptr %scevgep1182, i64 %42
-  %.850.1.i = load i64, ptr %scevgep1183, align 8
+  %scevgep1184 = getelementptr i8, ptr %scevgep1183, i64 %42
+  %.850.1.i = load i64, ptr %scevgep1184, align 8
   %.881.1.i = icmp slt i64 %.850.1.i, %.880.i
   br label %B344.1.i
 
@@ -6414,8 +6414,8 @@ B270.lr.ph.i:
   br i1 %49, label %B276.epil.i, label %B270.lr.ph.new.i
 
 B270.lr.ph.new.i:
-  %const1219 = bitcast i64 9223372036854775806 to i64
-  %unroll_iter.i36 = and i64 %.342.i, %const1219
+  %const1220 = bitcast i64 9223372036854775806 to i64
+  %unroll_iter.i36 = and i64 %.342.i, %const1220
   %50 = add i64 %arg.world.3.5.1, %arg.where.1
   %51 = shl i64 %50, 3
   %scevgep.i37 = getelementptr i8, ptr %arg.world.3.4, i64 %51
@@ -6440,13 +6440,13 @@ B388:
   br i1 %.29.i, label %B388.if.if, label %B0.endif.endif.endif.i
 
 B0.endif.endif.endif.i:
-  %const1223 = bitcast i64 -1152921504606846976 to i64
-  %const1222 = bitcast i64 -2305843009213693952 to i64
-  %const1213 = bitcast i64 4611686018427387898 to i64
+  %const1224 = bitcast i64 -1152921504606846976 to i64
+  %const1223 = bitcast i64 -2305843009213693952 to i64
+  %const1214 = bitcast i64 4611686018427387898 to i64
   %.51.i = shl nuw i64 %.1570, 1
-  %54 = icmp sgt i64 %.1569, %const1213
-  %55 = add i64 %.51.i, %const1223
-  %.57.i = icmp ult i64 %55, %const1222
+  %54 = icmp sgt i64 %.1569, %const1214
+  %55 = add i64 %.51.i, %const1224
+  %.57.i = icmp ult i64 %55, %const1223
   %.58.i = or i1 %54, %.57.i
   br i1 %.58.i, label %B388.if.if, label %B0.endif.endif.endif.endif.endif.i
 
@@ -6456,21 +6456,21 @@ B0.endif.endif.endif.endif.endif.i:
   %.8.i.i.i = icmp eq ptr %.7.i.i.i, null
   br i1 %.8.i.i.i, label %B388.if.if, label %B388.endif
 
-B1090:
-  %lsr.iv958 = phi ptr [ %.6.i.i.i, %B1090.lr.ph ], [ %scevgep959, %B1334 ]
-  %.231434923505 = phi i64 [ 0, %B1090.lr.ph ], [ %.2321, %B1334 ]
-  %.2321 = add nuw nsw i64 %.231434923505, 1
-  %56 = getelementptr i8, ptr %.6.i.i.i340772, i64 %.231434923505
-  %.2379 = load i8, ptr %56, align 1
-  %.2382 = icmp eq i8 %.2379, 0
-  br i1 %.2382, label %B1334, label %B1108
+B1140:
+  %lsr.iv959 = phi ptr [ %.6.i.i.i, %B1140.lr.ph ], [ %scevgep960, %B1384 ]
+  %.236334943507 = phi i64 [ 0, %B1140.lr.ph ], [ %.2370, %B1384 ]
+  %.2370 = add nuw nsw i64 %.236334943507, 1
+  %56 = getelementptr i8, ptr %.6.i.i.i340773, i64 %.236334943507
+  %.2428 = load i8, ptr %56, align 1
+  %.2431 = icmp eq i8 %.2428, 0
+  br i1 %.2431, label %B1384, label %B1158
 
-B1108:
-  %.2443.idx = shl i64 %.231434923505, 4
-  %.2443 = getelementptr i8, ptr %.6.i.i, i64 %.2443.idx
-  %.2444 = load i64, ptr %.2443, align 8
-  %.2498 = getelementptr i8, ptr %.2443, i64 8
-  %.2499 = load i64, ptr %.2498, align 8
+B1158:
+  %.2492.idx = shl i64 %.236334943507, 4
+  %.2492 = getelementptr i8, ptr %.6.i.i, i64 %.2492.idx
+  %.2493 = load i64, ptr %.2492, align 8
+  %.2547 = getelementptr i8, ptr %.2492, i64 8
+  %.2548 = load i64, ptr %.2547, align 8
   tail call void @NRT_incref(ptr %arg.world.0.0)
   tail call void @NRT_incref(ptr %arg.world.1.0)
   tail call void @NRT_incref(ptr %arg.world.2.0)
@@ -6485,132 +6485,132 @@ B1108:
   tail call void @NRT_incref(ptr %arg.scratch.5.0)
   tail call void @NRT_incref(ptr %arg.belief.0)
   tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i305)
-  %.2646 = mul i64 %.231434923505, %.1855.fca.5.1.load.fr
-  %.2648 = getelementptr double, ptr %.6.i.i.i, i64 %.2646
+  %.2695 = mul i64 %.236334943507, %.1855.fca.5.1.load.fr
+  %.2697 = getelementptr double, ptr %.6.i.i.i, i64 %.2695
   tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i)
   tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i290)
-  store ptr null, ptr %.2696, align 8
-  %.2838 = call i32 @n291(ptr nonnull %.2696, ptr nonnull %excinfo.16, i64 %arg.where.0, i64 %arg.where.1, i64 %.13.i286, i64 %low.2.0, i64 %high.2.0, i64 %.2444, i64 %.2499, i64 %base.2.sroa.0.1, ptr %arg.dreams.0, ptr %arg.dreams.1, i64 %arg.dreams.2, i64 %arg.dreams.3, ptr %arg.dreams.4, i64 %.1855.fca.5.1.load.fr, i64 %arg.dreams.5.1, i64 %arg.dreams.5.2, i64 %arg.dreams.6.0, i64 %arg.dreams.6.1, i64 %arg.dreams.6.2, ptr %arg.world.0.0, ptr %arg.world.0.1, i64 %arg.world.0.2, i64 %arg.world.0.3, ptr %arg.world.0.4, i64 %arg.world.0.5.0, i64 %arg.world.0.5.1, i64 %arg.world.0.6.0, i64 %arg.world.0.6.1, ptr %arg.world.1.0, ptr %arg.world.1.1, i64 %arg.world.1.2, i64 %arg.world.1.3, ptr %arg.world.1.4, i64 %arg.world.1.5.0, i64 %arg.world.1.5.1, i64 %arg.world.1.6.0, i64 %arg.world.1.6.1, ptr %arg.world.2.0, ptr %arg.world.2.1, i64 %arg.world.2.2, i64 %arg.world.2.3, ptr %arg.world.2.4, i64 %arg.world.2.5.0, i64 %arg.world.2.5.1, i64 %arg.world.2.6.0, i64 %arg.world.2.6.1, ptr %arg.world.3.0, ptr %arg.world.3.1, i64 %arg.world.3.2, i64 %arg.world.3.3, ptr %arg.world.3.4, i64 %arg.world.3.5.0, i64 %arg.world.3.5.1, i64 %arg.world.3.6.0, i64 %arg.world.3.6.1, ptr %arg.world.4.0, ptr %arg.world.4.1, i64 %arg.world.4.2, i64 %arg.world.4.3, ptr %arg.world.4.4, i64 %arg.world.4.5.0, i64 %arg.world.4.6.0, ptr %arg.world.5.0, ptr %arg.world.5.1, i64 %arg.world.5.2, i64 %arg.world.5.3, ptr %arg.world.5.4, i64 %arg.world.5.5.0, i64 %arg.world.5.5.1, i64 %arg.world.5.6.0, i64 %arg.world.5.6.1, ptr %arg.scratch.0.0, ptr %arg.scratch.0.1, i64 %arg.scratch.0.2, i64 %arg.scratch.0.3, ptr %arg.scratch.0.4, i64 %arg.scratch.0.5.0, i64 %arg.scratch.0.5.1, i64 %arg.scratch.0.6.0, i64 %arg.scratch.0.6.1, ptr %arg.scratch.1.0, ptr %arg.scratch.1.1, i64 %arg.scratch.1.2, i64 %arg.scratch.1.3, ptr %arg.scratch.1.4, i64 %arg.scratch.1.5.0, i64 %arg.scratch.1.5.1, i64 %arg.scratch.1.6.0, i64 %arg.scratch.1.6.1, ptr %arg.scratch.2.0, ptr %arg.scratch.2.1, i64 %arg.scratch.2.2, i64 %arg.scratch.2.3, ptr %arg.scratch.2.4, i64 %arg.scratch.2.5.0, i64 %arg.scratch.2.5.1, i64 %arg.scratch.2.6.0, i64 %arg.scratch.2.6.1, ptr %arg.scratch.3.0, ptr %arg.scratch.3.1, i64 %arg.scratch.3.2, i64 %arg.scratch.3.3, ptr %arg.scratch.3.4, i64 %arg.scratch.3.5.0, i64 %arg.scratch.3.5.1, i64 %arg.scratch.3.6.0, i64 %arg.scratch.3.6.1, ptr %arg.scratch.4.0, ptr %arg.scratch.4.1, i64 %arg.scratch.4.2, i64 %arg.scratch.4.3, ptr %arg.scratch.4.4, i64 %arg.scratch.4.5.0, i64 %arg.scratch.4.6.0, ptr %arg.scratch.5.0, ptr %arg.scratch.5.1, i64 %arg.scratch.5.2, i64 %arg.scratch.5.3, ptr %arg.scratch.5.4, i64 %arg.scratch.5.5.0, i64 %arg.scratch.5.5.1, i64 %arg.scratch.5.6.0, i64 %arg.scratch.5.6.1, ptr %arg.belief.0, ptr %arg.belief.1, i64 %arg.belief.2, i64 %arg.belief.3, ptr nonnull %arg.belief.4, i64 %arg.belief.5.0, i64 %arg.belief.5.1, i64 %arg.belief.6.0, i64 %arg.belief.6.1, ptr nonnull %.7.i.i.i.i305, ptr null, i64 %.44.i.i, i64 8, ptr %.6.i.i.i309, i64 %arg.belief.5.0, i64 %arg.belief.5.1, i64 %.47.i.i, i64 8, ptr %arg.given.0.0, ptr %arg.given.0.1, i64 %arg.given.0.2, i64 %arg.given.0.3, ptr %arg.given.0.4, i64 %arg.given.0.5.0, i64 %arg.given.0.5.1, i64 %arg.given.0.5.2, i64 %arg.given.0.6.0, i64 %arg.given.0.6.1, i64 %arg.given.0.6.2, ptr %arg.given.1.0, ptr %arg.given.1.1, i64 %arg.given.1.2, i64 %arg.given.1.3, ptr %arg.given.1.4, i64 %arg.given.1.5.0, i64 %arg.given.1.5.1, i64 %arg.given.1.5.2, i64 %arg.given.1.6.0, i64 %arg.given.1.6.1, i64 %arg.given.1.6.2, ptr %arg.given.2.0, ptr %arg.given.2.1, i64 %arg.given.2.2, i64 %arg.given.2.3, ptr %arg.given.2.4, i64 %arg.given.2.5.0, i64 %arg.given.2.5.1, i64 %arg.given.2.6.0, i64 %arg.given.2.6.1, ptr %arg.given.3.0, ptr %arg.given.3.1, i64 %arg.given.3.2, i64 %arg.given.3.3, ptr %arg.given.3.4, i64 %arg.given.3.5.0, i64 %arg.given.3.6.0, ptr %arg.given.4.0, ptr %arg.given.4.1, i64 %arg.given.4.2, i64 %arg.given.4.3, ptr %arg.given.4.4, i64 %arg.given.4.5.0, i64 %arg.given.4.5.1, i64 %arg.given.4.6.0, i64 %arg.given.4.6.1, ptr %arg.given.5.0, ptr %arg.given.5.1, i64 %arg.given.5.2, i64 %arg.given.5.3, ptr %arg.given.5.4, i64 %arg.given.5.5.0, i64 %arg.given.5.5.1, i64 %arg.given.5.6.0, i64 %arg.given.5.6.1, ptr %arg.given.6.0, ptr %arg.given.6.1, i64 %arg.given.6.2, i64 %arg.given.6.3, ptr %arg.given.6.4, i64 %arg.given.6.5.0, i64 %arg.given.6.6.0, ptr %arg.given.7.0, ptr %arg.given.7.1, i64 %arg.given.7.2, i64 %arg.given.7.3, ptr %arg.given.7.4, i64 %arg.given.7.5.0, i64 %arg.given.7.5.1, i64 %arg.given.7.6.0, i64 %arg.given.7.6.1, ptr %arg.given.8.0, ptr %arg.given.8.1, i64 %arg.given.8.2, i64 %arg.given.8.3, ptr %arg.given.8.4, i64 %arg.given.8.5.0, i64 %arg.given.8.6.0, ptr %arg.given.9.0, ptr %arg.given.9.1, i64 %arg.given.9.2, i64 %arg.given.9.3, ptr %arg.given.9.4, i64 %arg.given.9.5.0, i64 %arg.given.9.6.0, ptr %arg.given.10.0, ptr %arg.given.10.1, i64 %arg.given.10.2, i64 %arg.given.10.3, ptr nonnull %arg.given.10.4, i64 %arg.given.10.5.0, i64 %arg.given.10.6.0, double %arg.given.11, ptr %arg.given.12.0, ptr %arg.given.12.1, i64 %arg.given.12.2, i64 %arg.given.12.3, ptr %arg.given.12.4, i64 %arg.given.12.5.0, i64 %arg.given.12.5.1, i64 %arg.given.12.5.2, i64 %arg.given.12.6.0, i64 %arg.given.12.6.1, i64 %arg.given.12.6.2, ptr %arg.given.13.0, ptr %arg.given.13.1, i64 %arg.given.13.2, i64 %arg.given.13.3, ptr %arg.given.13.4, i64 %arg.given.13.5.0, i64 %arg.given.13.6.0, ptr %arg.given.14.0, ptr %arg.given.14.1, i64 %arg.given.14.2, i64 %arg.given.14.3, ptr %arg.given.14.4, i64 %arg.given.14.5.0, i64 %arg.given.14.5.1, i64 %arg.given.14.5.2, i64 %arg.given.14.6.0, i64 %arg.given.14.6.1, i64 %arg.given.14.6.2, ptr %arg.given.15.0, ptr %arg.given.15.1, i64 %arg.given.15.2, i64 %arg.given.15.3, ptr %arg.given.15.4, i64 %arg.given.15.5.0, i64 %arg.given.15.6.0, ptr %arg.given.16.0, ptr %arg.given.16.1, i64 %arg.given.16.2, i64 %arg.given.16.3, ptr %arg.given.16.4, i64 %arg.given.16.5.0, i64 %arg.given.16.6.0, ptr %arg.given.17.0, ptr %arg.given.17.1, i64 %arg.given.17.2, i64 %arg.given.17.3, ptr %arg.given.17.4, i64 %arg.given.17.5.0, i64 %arg.given.17.5.1, i64 %arg.given.17.6.0, i64 %arg.given.17.6.1, ptr %arg.given.18.0, ptr %arg.given.18.1, i64 %arg.given.18.2, i64 %arg.given.18.3, ptr %arg.given.18.4, i64 %arg.given.18.5.0, i64 %arg.given.18.6.0, ptr nonnull %.7.i.i.i.i290, ptr null, i64 6, i64 8, ptr nonnull %.6.i.i.i294, i64 6, i64 8, ptr nonnull %.7.i.i.i.i, ptr null, i64 %.1855.fca.5.1.load.fr, i64 8, ptr %.2648, i64 %.1855.fca.5.1.load.fr, i64 8)
-  %cond = icmp eq i32 %.2838, 0
-  br i1 %cond, label %B1108.endif.else, label %B1108.if.if
+  store ptr null, ptr %.2745, align 8
+  %.2887 = call i32 @n291(ptr nonnull %.2745, ptr nonnull %excinfo.17, i64 %arg.where.0, i64 %arg.where.1, i64 %.13.i286, i64 %low.2.0, i64 %high.2.0, i64 %.2493, i64 %.2548, i64 %base.2.sroa.0.1, ptr %arg.dreams.0, ptr %arg.dreams.1, i64 %arg.dreams.2, i64 %arg.dreams.3, ptr %arg.dreams.4, i64 %.1855.fca.5.1.load.fr, i64 %arg.dreams.5.1, i64 %arg.dreams.5.2, i64 %arg.dreams.6.0, i64 %arg.dreams.6.1, i64 %arg.dreams.6.2, ptr %arg.world.0.0, ptr %arg.world.0.1, i64 %arg.world.0.2, i64 %arg.world.0.3, ptr %arg.world.0.4, i64 %arg.world.0.5.0, i64 %arg.world.0.5.1, i64 %arg.world.0.6.0, i64 %arg.world.0.6.1, ptr %arg.world.1.0, ptr %arg.world.1.1, i64 %arg.world.1.2, i64 %arg.world.1.3, ptr %arg.world.1.4, i64 %arg.world.1.5.0, i64 %arg.world.1.5.1, i64 %arg.world.1.6.0, i64 %arg.world.1.6.1, ptr %arg.world.2.0, ptr %arg.world.2.1, i64 %arg.world.2.2, i64 %arg.world.2.3, ptr %arg.world.2.4, i64 %arg.world.2.5.0, i64 %arg.world.2.5.1, i64 %arg.world.2.6.0, i64 %arg.world.2.6.1, ptr %arg.world.3.0, ptr %arg.world.3.1, i64 %arg.world.3.2, i64 %arg.world.3.3, ptr %arg.world.3.4, i64 %arg.world.3.5.0, i64 %arg.world.3.5.1, i64 %arg.world.3.6.0, i64 %arg.world.3.6.1, ptr %arg.world.4.0, ptr %arg.world.4.1, i64 %arg.world.4.2, i64 %arg.world.4.3, ptr %arg.world.4.4, i64 %arg.world.4.5.0, i64 %arg.world.4.6.0, ptr %arg.world.5.0, ptr %arg.world.5.1, i64 %arg.world.5.2, i64 %arg.world.5.3, ptr %arg.world.5.4, i64 %arg.world.5.5.0, i64 %arg.world.5.5.1, i64 %arg.world.5.6.0, i64 %arg.world.5.6.1, ptr %arg.scratch.0.0, ptr %arg.scratch.0.1, i64 %arg.scratch.0.2, i64 %arg.scratch.0.3, ptr %arg.scratch.0.4, i64 %arg.scratch.0.5.0, i64 %arg.scratch.0.5.1, i64 %arg.scratch.0.6.0, i64 %arg.scratch.0.6.1, ptr %arg.scratch.1.0, ptr %arg.scratch.1.1, i64 %arg.scratch.1.2, i64 %arg.scratch.1.3, ptr %arg.scratch.1.4, i64 %arg.scratch.1.5.0, i64 %arg.scratch.1.5.1, i64 %arg.scratch.1.6.0, i64 %arg.scratch.1.6.1, ptr %arg.scratch.2.0, ptr %arg.scratch.2.1, i64 %arg.scratch.2.2, i64 %arg.scratch.2.3, ptr %arg.scratch.2.4, i64 %arg.scratch.2.5.0, i64 %arg.scratch.2.5.1, i64 %arg.scratch.2.6.0, i64 %arg.scratch.2.6.1, ptr %arg.scratch.3.0, ptr %arg.scratch.3.1, i64 %arg.scratch.3.2, i64 %arg.scratch.3.3, ptr %arg.scratch.3.4, i64 %arg.scratch.3.5.0, i64 %arg.scratch.3.5.1, i64 %arg.scratch.3.6.0, i64 %arg.scratch.3.6.1, ptr %arg.scratch.4.0, ptr %arg.scratch.4.1, i64 %arg.scratch.4.2, i64 %arg.scratch.4.3, ptr %arg.scratch.4.4, i64 %arg.scratch.4.5.0, i64 %arg.scratch.4.6.0, ptr %arg.scratch.5.0, ptr %arg.scratch.5.1, i64 %arg.scratch.5.2, i64 %arg.scratch.5.3, ptr %arg.scratch.5.4, i64 %arg.scratch.5.5.0, i64 %arg.scratch.5.5.1, i64 %arg.scratch.5.6.0, i64 %arg.scratch.5.6.1, ptr %arg.belief.0, ptr %arg.belief.1, i64 %arg.belief.2, i64 %arg.belief.3, ptr nonnull %arg.belief.4, i64 %arg.belief.5.0, i64 %arg.belief.5.1, i64 %arg.belief.6.0, i64 %arg.belief.6.1, ptr nonnull %.7.i.i.i.i305, ptr null, i64 %.44.i.i, i64 8, ptr %.6.i.i.i309, i64 %arg.belief.5.0, i64 %arg.belief.5.1, i64 %.47.i.i, i64 8, ptr %arg.given.0.0, ptr %arg.given.0.1, i64 %arg.given.0.2, i64 %arg.given.0.3, ptr %arg.given.0.4, i64 %arg.given.0.5.0, i64 %arg.given.0.5.1, i64 %arg.given.0.5.2, i64 %arg.given.0.6.0, i64 %arg.given.0.6.1, i64 %arg.given.0.6.2, ptr %arg.given.1.0, ptr %arg.given.1.1, i64 %arg.given.1.2, i64 %arg.given.1.3, ptr %arg.given.1.4, i64 %arg.given.1.5.0, i64 %arg.given.1.5.1, i64 %arg.given.1.5.2, i64 %arg.given.1.6.0, i64 %arg.given.1.6.1, i64 %arg.given.1.6.2, ptr %arg.given.2.0, ptr %arg.given.2.1, i64 %arg.given.2.2, i64 %arg.given.2.3, ptr %arg.given.2.4, i64 %arg.given.2.5.0, i64 %arg.given.2.5.1, i64 %arg.given.2.6.0, i64 %arg.given.2.6.1, ptr %arg.given.3.0, ptr %arg.given.3.1, i64 %arg.given.3.2, i64 %arg.given.3.3, ptr %arg.given.3.4, i64 %arg.given.3.5.0, i64 %arg.given.3.6.0, ptr %arg.given.4.0, ptr %arg.given.4.1, i64 %arg.given.4.2, i64 %arg.given.4.3, ptr %arg.given.4.4, i64 %arg.given.4.5.0, i64 %arg.given.4.5.1, i64 %arg.given.4.6.0, i64 %arg.given.4.6.1, ptr %arg.given.5.0, ptr %arg.given.5.1, i64 %arg.given.5.2, i64 %arg.given.5.3, ptr %arg.given.5.4, i64 %arg.given.5.5.0, i64 %arg.given.5.5.1, i64 %arg.given.5.6.0, i64 %arg.given.5.6.1, ptr %arg.given.6.0, ptr %arg.given.6.1, i64 %arg.given.6.2, i64 %arg.given.6.3, ptr %arg.given.6.4, i64 %arg.given.6.5.0, i64 %arg.given.6.6.0, ptr %arg.given.7.0, ptr %arg.given.7.1, i64 %arg.given.7.2, i64 %arg.given.7.3, ptr %arg.given.7.4, i64 %arg.given.7.5.0, i64 %arg.given.7.5.1, i64 %arg.given.7.6.0, i64 %arg.given.7.6.1, ptr %arg.given.8.0, ptr %arg.given.8.1, i64 %arg.given.8.2, i64 %arg.given.8.3, ptr %arg.given.8.4, i64 %arg.given.8.5.0, i64 %arg.given.8.6.0, ptr %arg.given.9.0, ptr %arg.given.9.1, i64 %arg.given.9.2, i64 %arg.given.9.3, ptr %arg.given.9.4, i64 %arg.given.9.5.0, i64 %arg.given.9.6.0, ptr %arg.given.10.0, ptr %arg.given.10.1, i64 %arg.given.10.2, i64 %arg.given.10.3, ptr nonnull %arg.given.10.4, i64 %arg.given.10.5.0, i64 %arg.given.10.6.0, double %arg.given.11, ptr %arg.given.12.0, ptr %arg.given.12.1, i64 %arg.given.12.2, i64 %arg.given.12.3, ptr %arg.given.12.4, i64 %arg.given.12.5.0, i64 %arg.given.12.5.1, i64 %arg.given.12.5.2, i64 %arg.given.12.6.0, i64 %arg.given.12.6.1, i64 %arg.given.12.6.2, ptr %arg.given.13.0, ptr %arg.given.13.1, i64 %arg.given.13.2, i64 %arg.given.13.3, ptr %arg.given.13.4, i64 %arg.given.13.5.0, i64 %arg.given.13.6.0, ptr %arg.given.14.0, ptr %arg.given.14.1, i64 %arg.given.14.2, i64 %arg.given.14.3, ptr %arg.given.14.4, i64 %arg.given.14.5.0, i64 %arg.given.14.5.1, i64 %arg.given.14.5.2, i64 %arg.given.14.6.0, i64 %arg.given.14.6.1, i64 %arg.given.14.6.2, ptr %arg.given.15.0, ptr %arg.given.15.1, i64 %arg.given.15.2, i64 %arg.given.15.3, ptr %arg.given.15.4, i64 %arg.given.15.5.0, i64 %arg.given.15.6.0, ptr %arg.given.16.0, ptr %arg.given.16.1, i64 %arg.given.16.2, i64 %arg.given.16.3, ptr %arg.given.16.4, i64 %arg.given.16.5.0, i64 %arg.given.16.6.0, ptr %arg.given.17.0, ptr %arg.given.17.1, i64 %arg.given.17.2, i64 %arg.given.17.3, ptr %arg.given.17.4, i64 %arg.given.17.5.0, i64 %arg.given.17.5.1, i64 %arg.given.17.6.0, i64 %arg.given.17.6.1, ptr %arg.given.18.0, ptr %arg.given.18.1, i64 %arg.given.18.2, i64 %arg.given.18.3, ptr %arg.given.18.4, i64 %arg.given.18.5.0, i64 %arg.given.18.6.0, ptr nonnull %.7.i.i.i.i290, ptr null, i64 6, i64 8, ptr nonnull %.6.i.i.i294, i64 6, i64 8, ptr nonnull %.7.i.i.i.i, ptr null, i64 %.1855.fca.5.1.load.fr, i64 8, ptr %.2697, i64 %.1855.fca.5.1.load.fr, i64 8)
+  %cond = icmp eq i32 %.2887, 0
+  br i1 %cond, label %B1158.endif.else, label %B1158.if.if
 
-B1334:
-  %scevgep959 = getelementptr i8, ptr %lsr.iv958, i64 %231
-  %exitcond3932.not = icmp eq i64 %.2015.fca.5.0.load.fr645, %.2321
-  br i1 %exitcond3932.not, label %B1354.endif.endif.endif, label %B1090
+B1384:
+  %scevgep960 = getelementptr i8, ptr %lsr.iv959, i64 %230
+  %exitcond3934.not = icmp eq i64 %.2015.fca.5.0.load.fr646, %.2370
+  br i1 %exitcond3934.not, label %B1404.endif.endif.endif, label %B1140
 
-B1588:
-  %.4722 = icmp samesign ult i64 %.396535433555, %spec.select
-  br i1 %.4722, label %B1600, label %B1630
+B1638:
+  %.4771 = icmp slt i64 %.401435453557, %spec.select
+  br i1 %.4771, label %B1650, label %B1680
 
-B1600:
-  %.4755 = getelementptr double, ptr %.6.i.i.i325, i64 %.4030
-  %.4756 = load double, ptr %.4755, align 8
-  %.4758 = fadd double %.4713, %.4756
-  %.4761 = fcmp ogt double %.4758, 0.000000e+00
-  br i1 %.4761, label %B1674, label %B1630
+B1650:
+  %.4804 = getelementptr double, ptr %.6.i.i.i325, i64 %.4079
+  %.4805 = load double, ptr %.4804, align 8
+  %.4807 = fadd double %.4762, %.4805
+  %.4810 = fcmp ogt double %.4807, 0.000000e+00
+  br i1 %.4810, label %B1724, label %B1680
 
-B1630:
-  %.4795 = getelementptr i8, ptr %.6.i.i.i340772, i64 %.4030
-  store i8 0, ptr %.4795, align 1
-  %.4827 = getelementptr double, ptr %.6.i.i.i325, i64 %.4030
-  store double 0xFFF0000000000000, ptr %.4827, align 8
-  br label %B1674
+B1680:
+  %.4844 = getelementptr i8, ptr %.6.i.i.i340773, i64 %.4079
+  store i8 0, ptr %.4844, align 1
+  %.4876 = getelementptr double, ptr %.6.i.i.i325, i64 %.4079
+  store double 0xFFF0000000000000, ptr %.4876, align 8
+  br label %B1724
 
-B1674:
-  %exitcond3938.not = icmp eq i64 %.2015.fca.5.0.load.fr645, %.3972
-  br i1 %exitcond3938.not, label %B1676, label %B1430.else
+B1724:
+  %exitcond3940.not = icmp eq i64 %.2015.fca.5.0.load.fr646, %.4021
+  br i1 %exitcond3940.not, label %B1726, label %B1480.else
 
-B1676:
-  %excinfo.30.0 = phi ptr [ %excinfo.30.1, %for.end.1.endif.endif ], [ %excinfo.30.3, %B1674 ]
+B1726:
+  %excinfo.31.0 = phi ptr [ %excinfo.31.1, %for.end.1.endif.endif ], [ %excinfo.31.3, %B1724 ]
   tail call void @NRT_decref(ptr %.36.fca.0.load.i.i)
-  %.4851 = mul nsw i64 %high.2.0, 3
-  %spec.select711 = tail call i64 @llvm.smin.i64(i64 %.4851, i64 %.1855.fca.5.1.load.fr)
-  %.4913 = icmp slt i64 %high.2.0, %.1855.fca.5.1.load.fr
-  br i1 %.4913, label %B1058.endif, label %B1754.endif
+  %.4900 = mul nsw i64 %high.2.0, 3
+  %spec.select711 = tail call i64 @llvm.smin.i64(i64 %.4900, i64 %.1855.fca.5.1.load.fr)
+  %.4962 = icmp slt i64 %high.2.0, %.1855.fca.5.1.load.fr
+  br i1 %.4962, label %B1108.endif, label %B1804.endif
 
 B128.i282:
-  %lsr.iv934 = phi ptr [ %scevgep935, %for.end.5.endif ], [ %scevgep933, %B1800.lr.ph ]
-  %lsr.iv = phi i64 [ %lsr.iv.next, %for.end.5.endif ], [ %368, %B1800.lr.ph ]
-  %excinfo.36.0 = phi ptr [ null, %B1800.lr.ph ], [ %excinfo.36.1, %for.end.5.endif ]
-  %error.2.03682 = phi double [ 0.000000e+00, %B1800.lr.ph ], [ %error.3.1, %for.end.5.endif ]
-  %gained.2.03681 = phi double [ 0.000000e+00, %B1800.lr.ph ], [ %gained.3.1, %for.end.5.endif ]
-  %best.2.03680 = phi i64 [ 0, %B1800.lr.ph ], [ %best.3.1, %for.end.5.endif ]
-  %.518036673678 = phi i64 [ 1, %B1800.lr.ph ], [ %.5187, %for.end.5.endif ]
-  %57 = icmp ult i64 %367, 2305843009213693952
-  %.5187 = add nuw nsw i64 %.518036673678, 1
+  %lsr.iv935 = phi ptr [ %scevgep936, %for.end.5.endif ], [ %scevgep934, %B1850.lr.ph ]
+  %lsr.iv = phi i64 [ %lsr.iv.next, %for.end.5.endif ], [ %367, %B1850.lr.ph ]
+  %excinfo.37.0 = phi ptr [ null, %B1850.lr.ph ], [ %excinfo.37.1, %for.end.5.endif ]
+  %error.2.03684 = phi double [ 0.000000e+00, %B1850.lr.ph ], [ %error.3.1, %for.end.5.endif ]
+  %gained.2.03683 = phi double [ 0.000000e+00, %B1850.lr.ph ], [ %gained.3.1, %for.end.5.endif ]
+  %best.2.03682 = phi i64 [ 0, %B1850.lr.ph ], [ %best.3.1, %for.end.5.endif ]
+  %.522936693680 = phi i64 [ 1, %B1850.lr.ph ], [ %.5236, %for.end.5.endif ]
+  %57 = icmp ult i64 %366, 2305843009213693952
+  %.5236 = add nuw nsw i64 %.522936693680, 1
   tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i)
-  %.5340 = mul i64 %.518036673678, %.1855.fca.5.1.load.fr
+  %.5389 = mul i64 %.522936693680, %.1855.fca.5.1.load.fr
   tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i)
-  br i1 %57, label %B1800.endif.endif.endif.endif.endif, label %B1800.endif.endif.endif.endif.if
+  br i1 %57, label %B1850.endif.endif.endif.endif.endif, label %B1850.endif.endif.endif.endif.if
 
-B1988:
-  %best.2.0.lcssa = phi i64 [ 0, %B1754.endif ], [ %best.3.1, %for.end.5.endif ]
-  %error.2.0.lcssa = phi double [ 0.000000e+00, %B1754.endif ], [ %error.3.1, %for.end.5.endif ]
+B2038:
+  %best.2.0.lcssa = phi i64 [ 0, %B1804.endif ], [ %best.3.1, %for.end.5.endif ]
+  %error.2.0.lcssa = phi double [ 0.000000e+00, %B1804.endif ], [ %error.3.1, %for.end.5.endif ]
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i)
-  %.5846.idx = shl i64 %best.2.0.lcssa, 4
-  %.5846 = getelementptr i8, ptr %.6.i.i, i64 %.5846.idx
-  %.5847 = load i64, ptr %.5846, align 8
-  %.5848 = icmp eq i64 %.5847, -2
-  %.5852 = icmp sgt i64 %base.2.sroa.0.1, -1
-  %or.cond = select i1 %.5848, i1 %.5852, i1 false
-  br i1 %or.cond, label %B2050, label %B2088
+  %.5895.idx = shl i64 %best.2.0.lcssa, 4
+  %.5895 = getelementptr i8, ptr %.6.i.i, i64 %.5895.idx
+  %.5896 = load i64, ptr %.5895, align 8
+  %.5897 = icmp eq i64 %.5896, -2
+  %.5901 = icmp sgt i64 %base.2.sroa.0.1, -1
+  %or.cond = select i1 %.5897, i1 %.5901, i1 false
+  br i1 %or.cond, label %B2100, label %B2138
 
-B2050:
-  %.idx3324 = shl i64 %arg.world.5.5.1, 4
-  %58 = getelementptr i8, ptr %arg.world.5.4, i64 %.idx3324
-  %.5949 = getelementptr double, ptr %58, i64 %base.2.sroa.0.1
-  %.5950 = sitofp i64 %arg.where.1 to double
-  store double %.5950, ptr %.5949, align 8
+B2100:
+  %.idx3326 = shl i64 %arg.world.5.5.1, 4
+  %58 = getelementptr i8, ptr %arg.world.5.4, i64 %.idx3326
+  %.5998 = getelementptr double, ptr %58, i64 %base.2.sroa.0.1
+  %.5999 = sitofp i64 %arg.where.1 to double
+  store double %.5999, ptr %.5998, align 8
   tail call void @NRT_decref(ptr %arg.world.0.0)
   tail call void @NRT_decref(ptr %arg.world.1.0)
   tail call void @NRT_decref(ptr %arg.world.2.0)
   tail call void @NRT_decref(ptr %arg.world.3.0)
   tail call void @NRT_decref(ptr %arg.world.4.0)
   tail call void @NRT_decref(ptr %arg.world.5.0)
-  br label %B2088
+  br label %B2138
 
-B2088:
-  %world.sroa.774.0 = phi ptr [ null, %B2050 ], [ %arg.world.5.0, %B1988 ]
-  %world.sroa.648.0 = phi ptr [ null, %B2050 ], [ %arg.world.4.0, %B1988 ]
-  %world.sroa.486.0 = phi ptr [ null, %B2050 ], [ %arg.world.3.0, %B1988 ]
-  %world.sroa.324.0 = phi ptr [ null, %B2050 ], [ %arg.world.2.0, %B1988 ]
-  %world.sroa.162.0 = phi ptr [ null, %B2050 ], [ %arg.world.1.0, %B1988 ]
-  %world.sroa.0.0 = phi ptr [ null, %B2050 ], [ %arg.world.0.0, %B1988 ]
+B2138:
+  %world.sroa.774.0 = phi ptr [ null, %B2100 ], [ %arg.world.5.0, %B2038 ]
+  %world.sroa.648.0 = phi ptr [ null, %B2100 ], [ %arg.world.4.0, %B2038 ]
+  %world.sroa.486.0 = phi ptr [ null, %B2100 ], [ %arg.world.3.0, %B2038 ]
+  %world.sroa.324.0 = phi ptr [ null, %B2100 ], [ %arg.world.2.0, %B2038 ]
+  %world.sroa.162.0 = phi ptr [ null, %B2100 ], [ %arg.world.1.0, %B2038 ]
+  %world.sroa.0.0 = phi ptr [ null, %B2100 ], [ %arg.world.0.0, %B2038 ]
   tail call void @NRT_decref(ptr %world.sroa.0.0)
   tail call void @NRT_decref(ptr %world.sroa.162.0)
   tail call void @NRT_decref(ptr %world.sroa.324.0)
   tail call void @NRT_decref(ptr %world.sroa.486.0)
   tail call void @NRT_decref(ptr %world.sroa.648.0)
   tail call void @NRT_decref(ptr %world.sroa.774.0)
-  %sunkaddr1237 = getelementptr i8, ptr %.6.i.i, i64 %.5846.idx
-  %.6050 = load i64, ptr %sunkaddr1237, align 8
-  %sunkaddr1238 = getelementptr i8, ptr %.6.i.i, i64 %.5846.idx
-  %sunkaddr1239 = getelementptr i8, ptr %sunkaddr1238, i64 8
-  %.6105 = load i64, ptr %sunkaddr1239, align 8
+  %sunkaddr1238 = getelementptr i8, ptr %.6.i.i, i64 %.5895.idx
+  %.6099 = load i64, ptr %sunkaddr1238, align 8
+  %sunkaddr1239 = getelementptr i8, ptr %.6.i.i, i64 %.5895.idx
+  %sunkaddr1240 = getelementptr i8, ptr %sunkaddr1239, i64 8
+  %.6154 = load i64, ptr %sunkaddr1240, align 8
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i)
-  %.6114.not = icmp eq i64 %best.2.0.lcssa, 0
-  br i1 %.6114.not, label %B2146, label %B2128
+  %.6163.not = icmp eq i64 %best.2.0.lcssa, 0
+  br i1 %.6163.not, label %B2196, label %B2178
 
-B2128:
+B2178:
   %59 = getelementptr double, ptr %.6.i.i.i325, i64 %best.2.0.lcssa
-  %.6152 = load double, ptr %59, align 8
-  br label %B2146
+  %.6201 = load double, ptr %59, align 8
+  br label %B2196
 
 common.ret:
-  %common.ret.op = phi i32 [ 0, %B2146 ], [ 1, %for.end.5.if ], [ 1, %for.end.4.if.if ], [ 1, %B1430.endif.endif.endif.endif.endif.endif.endif.if.if ], [ 1, %B1800.endif.endif.endif.endif.endif.if.if ], [ 1, %B1800.endif.endif.endif.endif.if ], [ 1, %B388.if.if ], [ 1, %B388.endif.if.if ], [ 1, %B1108.endif.endif.endif.e...if.if ], [ 1, %B388.endif.endif.endif.if.if ], [ 1, %B388.endif.endif.endif.endif.if.if ], [ 1, %B388.endif.endif.endif.endif.endif.if.if ], [ 1, %B388.endif.endif.endif.endif.endif.endif.if.if ], [ 1, %B388.endif.endif.endif.endif.endif.endif.endif.if.if ], [ 1, %for.end.1.if.if ], [ 1, %B1354.endif.endif.endif.if.if ], [ 1, %for.end.3.if ], [ %.2838, %B1108.if.if ], [ 1, %B1430.endif.endif.endif.endif.endif.endif.if ], [ 1, %B1430.endif.endif.endif.endif.endif.if ], [ 1, %for.end.2.if.if ], [ 1, %B1108.endif.endif.endif.endif.endif.endif.if ], [ 1, %B1108.endif.endif.endif.endif.endif.endif.endif.if ]
+  %common.ret.op = phi i32 [ 0, %B2196 ], [ 1, %for.end.5.if ], [ 1, %for.end.4.if.if ], [ 1, %B1404.endif.endif.endif.if.if ], [ 1, %B1850.endif.endif.endif.endif.endif.if.if ], [ 1, %B1850.endif.endif.endif.endif.if ], [ 1, %B388.if.if ], [ 1, %B388.endif.if.if ], [ 1, %B1158.endif.endif.endif.endif.endif.endif.endif.if ], [ 1, %B388.endif.endif.endif.if.if ], [ 1, %B388.endif.endif.endif.endif.if.if ], [ 1, %B388.endif.endif.endif.endif.endif.if.if ], [ 1, %B388.endif.endif.endif.endif.endif.endif.if.if ], [ 1, %B388.endif.endif.endif.endif.endif.endif.endif.if.if ], [ 1, %B1480.endif.endif.endif.endif.endif.endif.if ], [ 1, %B1158.endif.endif.endif.e...if.if ], [ 1, %for.end.2.if.if ], [ 1, %for.end.1.if.if ], [ %.2887, %B1158.if.if ], [ 1, %B1480.endif.endif.endif.endif.endif.if ], [ 1, %B1480.endif.endif.endif.endif.endif.endif.endif.if.if ], [ 1, %for.end.3.if ], [ 1, %B1158.endif.endif.endif.endif.endif.endif.if ]
   ret i32 %common.ret.op
 
-B2146:
-  %"$phi2146.2.2.0" = phi double [ %.6152, %B2128 ], [ 0.000000e+00, %B2088 ]
+B2196:
+  %"$phi2196.2.2.0" = phi double [ %.6201, %B2178 ], [ 0.000000e+00, %B2138 ]
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i321)
-  store i64 %.6050, ptr %retptr, align 8
-  %retptr.repack3325 = getelementptr inbounds nuw i8, ptr %retptr, i64 8
-  store i64 %.6105, ptr %retptr.repack3325, align 8
-  %retptr.repack3327 = getelementptr inbounds nuw i8, ptr %retptr, i64 16
-  store double %"$phi2146.2.2.0", ptr %retptr.repack3327, align 8
-  %retptr.repack3329 = getelementptr inbounds nuw i8, ptr %retptr, i64 24
-  store double %error.2.0.lcssa, ptr %retptr.repack3329, align 8
+  store i64 %.6099, ptr %retptr, align 8
+  %retptr.repack3327 = getelementptr inbounds nuw i8, ptr %retptr, i64 8
+  store i64 %.6154, ptr %retptr.repack3327, align 8
+  %retptr.repack3329 = getelementptr inbounds nuw i8, ptr %retptr, i64 16
+  store double %"$phi2196.2.2.0", ptr %retptr.repack3329, align 8
+  %retptr.repack3331 = getelementptr inbounds nuw i8, ptr %retptr, i64 24
+  store double %error.2.0.lcssa, ptr %retptr.repack3331, align 8
   br label %common.ret
 
 B0.endif:
@@ -6653,8 +6653,8 @@ B74.i:
   br i1 %.402.i.i, label %B132.i.i, label %B74.endif.i
 
 B132.i.i:
-  %sunkaddr1240 = getelementptr inbounds i8, ptr %61, i64 %sunkaddr.i2
-  %.336.i.i = load i64, ptr %sunkaddr1240, align 8
+  %sunkaddr1241 = getelementptr inbounds i8, ptr %61, i64 %sunkaddr.i2
+  %.336.i.i = load i64, ptr %sunkaddr1241, align 8
   %.450.i.i = icmp slt i64 %.336.i.i, 0
   %.451.i.i = select i1 %.450.i.i, i64 %arg.given.12.5.1, i64 0
   %.452.i.i = add i64 %.451.i.i, %.336.i.i
@@ -6693,24 +6693,24 @@ B354.i.i.i:
   %80 = select i1 %.849.1.i.i.i, i64 %67, i64 8
   %scevgep11.i = getelementptr i8, ptr %lsr.iv4.i, i64 %80
   %81 = shl i64 %.79114191421.i.i.i, 3
-  %scevgep1197 = getelementptr i8, ptr %scevgep11.i, i64 %81
-  %.873.1.i.i.i = load i64, ptr %scevgep1197, align 8
+  %scevgep1198 = getelementptr i8, ptr %scevgep11.i, i64 %81
+  %.873.1.i.i.i = load i64, ptr %scevgep1198, align 8
   %.875.1.i.i.i = add nsw i64 %.875.i.i.i, %.873.1.i.i.i
   %82 = add i64 %79, 1
   %.849.2.i.i.i = icmp slt i64 %82, 0
   %83 = select i1 %.849.2.i.i.i, i64 %68, i64 16
   %scevgep9.i = getelementptr i8, ptr %lsr.iv4.i, i64 %83
   %84 = shl i64 %.79114191421.i.i.i, 3
-  %scevgep1196 = getelementptr i8, ptr %scevgep9.i, i64 %84
-  %.873.2.i.i.i = load i64, ptr %scevgep1196, align 8
+  %scevgep1197 = getelementptr i8, ptr %scevgep9.i, i64 %84
+  %.873.2.i.i.i = load i64, ptr %scevgep1197, align 8
   %.875.2.i.i.i = add nsw i64 %.875.1.i.i.i, %.873.2.i.i.i
   %85 = add i64 %82, 1
   %.849.3.i.i.i = icmp slt i64 %85, 0
   %86 = select i1 %.849.3.i.i.i, i64 %69, i64 24
   %scevgep7.i = getelementptr i8, ptr %lsr.iv4.i, i64 %86
   %87 = shl i64 %.79114191421.i.i.i, 3
-  %scevgep1195 = getelementptr i8, ptr %scevgep7.i, i64 %87
-  %.873.3.i.i.i = load i64, ptr %scevgep1195, align 8
+  %scevgep1196 = getelementptr i8, ptr %scevgep7.i, i64 %87
+  %.873.3.i.i.i = load i64, ptr %scevgep1196, align 8
   %.875.3.i.i.i = add nsw i64 %.875.2.i.i.i, %.873.3.i.i.i
   %lsr.iv.next.i.i.i = add i64 %lsr.iv.i.i.i, -4
   %.785.3.i.i.i = icmp sgt i64 %lsr.iv.next.i.i.i, 4
@@ -6744,7 +6744,7 @@ B354.prol.preheader.i.i.i:
   br label %B354.prol.i.i.i
 
 B354.prol.i.i.i:
-  %lsr.iv1193 = phi i64 [ %lsr.iv.next1194, %B354.prol.i.i.i ], [ %91, %B354.prol.preheader.i.i.i ]
+  %lsr.iv1194 = phi i64 [ %lsr.iv.next1195, %B354.prol.i.i.i ], [ %91, %B354.prol.preheader.i.i.i ]
   %passed.2.11423.prol.i.i.i = phi i64 [ %.875.prol.i.i.i, %B354.prol.i.i.i ], [ %.632.i.i.i, %B354.prol.preheader.i.i.i ]
   %.79114191421.prol.i.i.i = phi i64 [ %.798.prol.i.i.i, %B354.prol.i.i.i ], [ %.11.i.i.i.i, %B354.prol.preheader.i.i.i ]
   %.798.prol.i.i.i = add nuw i64 %.79114191421.prol.i.i.i, 1
@@ -6755,8 +6755,8 @@ B354.prol.i.i.i:
   %scevgep6.i = getelementptr i8, ptr %scevgep5.i, i64 %93
   %.873.prol.i.i.i = load i64, ptr %scevgep6.i, align 8
   %.875.prol.i.i.i = add nsw i64 %.873.prol.i.i.i, %passed.2.11423.prol.i.i.i
-  %lsr.iv.next1194 = add nsw i64 %lsr.iv1193, 8
-  %ov.i.i.i = icmp eq i64 %lsr.iv.next1194, 0
+  %lsr.iv.next1195 = add nsw i64 %lsr.iv1194, 8
+  %ov.i.i.i = icmp eq i64 %lsr.iv.next1195, 0
   br i1 %ov.i.i.i, label %B354.prol.loopexit.loopexit.i.i.i, label %B354.prol.i.i.i
 
 B354.prol.loopexit.loopexit.i.i.i:
@@ -7023,27 +7023,27 @@ B354.i.i:
   %124 = select i1 %.849.1.i.i, i64 %207, i64 0
   %scevgep103.i = getelementptr i8, ptr %lsr.iv93.i, i64 %124
   %125 = shl i64 %.79114191421.i.i, 3
-  %scevgep1191 = getelementptr i8, ptr %scevgep103.i, i64 %125
-  %scevgep1192 = getelementptr i8, ptr %scevgep1191, i64 8
-  %.873.1.i.i = load i64, ptr %scevgep1192, align 8
+  %scevgep1192 = getelementptr i8, ptr %scevgep103.i, i64 %125
+  %scevgep1193 = getelementptr i8, ptr %scevgep1192, i64 8
+  %.873.1.i.i = load i64, ptr %scevgep1193, align 8
   %.875.1.i.i = add nsw i64 %.875.i.i, %.873.1.i.i
   %126 = add i64 %123, 1
   %.849.2.i.i = icmp slt i64 %126, 0
   %127 = select i1 %.849.2.i.i, i64 %207, i64 0
   %scevgep100.i = getelementptr i8, ptr %lsr.iv93.i, i64 %127
   %128 = shl i64 %.79114191421.i.i, 3
-  %scevgep1189 = getelementptr i8, ptr %scevgep100.i, i64 %128
-  %scevgep1190 = getelementptr i8, ptr %scevgep1189, i64 16
-  %.873.2.i.i = load i64, ptr %scevgep1190, align 8
+  %scevgep1190 = getelementptr i8, ptr %scevgep100.i, i64 %128
+  %scevgep1191 = getelementptr i8, ptr %scevgep1190, i64 16
+  %.873.2.i.i = load i64, ptr %scevgep1191, align 8
   %.875.2.i.i = add nsw i64 %.875.1.i.i, %.873.2.i.i
   %129 = add i64 %126, 1
   %.849.3.i.i = icmp slt i64 %129, 0
   %130 = select i1 %.849.3.i.i, i64 %207, i64 0
   %scevgep97.i = getelementptr i8, ptr %lsr.iv93.i, i64 %130
   %131 = shl i64 %.79114191421.i.i, 3
-  %scevgep1187 = getelementptr i8, ptr %scevgep97.i, i64 %131
-  %scevgep1188 = getelementptr i8, ptr %scevgep1187, i64 24
-  %.873.3.i.i = load i64, ptr %scevgep1188, align 8
+  %scevgep1188 = getelementptr i8, ptr %scevgep97.i, i64 %131
+  %scevgep1189 = getelementptr i8, ptr %scevgep1188, i64 24
+  %.873.3.i.i = load i64, ptr %scevgep1189, align 8
   %.875.3.i.i = add nsw i64 %.875.2.i.i, %.873.3.i.i
   %lsr.iv.next.i.i = add i64 %lsr.iv.i.i, -4
   %.785.3.i.i = icmp sgt i64 %lsr.iv.next.i.i, 4
@@ -7077,7 +7077,7 @@ B354.prol.i.i.preheader:
   br label %B354.prol.i.i
 
 B354.prol.i.i:
-  %lsr.iv1185 = phi i64 [ %135, %B354.prol.i.i.preheader ], [ %lsr.iv.next1186, %B354.prol.i.i ]
+  %lsr.iv1186 = phi i64 [ %135, %B354.prol.i.i.preheader ], [ %lsr.iv.next1187, %B354.prol.i.i ]
   %passed.2.11423.prol.i.i = phi i64 [ %.875.prol.i.i, %B354.prol.i.i ], [ %.632.i.i, %B354.prol.i.i.preheader ]
   %.79114191421.prol.i.i = phi i64 [ %.798.prol.i.i, %B354.prol.i.i ], [ %.11.i.i.i, %B354.prol.i.i.preheader ]
   %.798.prol.i.i = add nuw i64 %.79114191421.prol.i.i, 1
@@ -7088,8 +7088,8 @@ B354.prol.i.i:
   %scevgep96.i = getelementptr i8, ptr %scevgep95.i, i64 %137
   %.873.prol.i.i = load i64, ptr %scevgep96.i, align 8
   %.875.prol.i.i = add nsw i64 %.873.prol.i.i, %passed.2.11423.prol.i.i
-  %lsr.iv.next1186 = add nsw i64 %lsr.iv1185, -8
-  %ov.i.i = icmp eq i64 %lsr.iv.next1186, 0
+  %lsr.iv.next1187 = add nsw i64 %lsr.iv1186, -8
+  %ov.i.i = icmp eq i64 %lsr.iv.next1187, 0
   br i1 %ov.i.i, label %B354.prol.loopexit.loopexit.i.i, label %B354.prol.i.i
 
 B354.prol.loopexit.loopexit.i.i:
@@ -7213,9 +7213,9 @@ B958.i:
   br i1 %.407.i.i, label %B1048.i, label %B112.i.i
 
 B112.i.i:
-  %sunkaddr1241 = mul i64 %.429.i, 8
-  %sunkaddr1242 = getelementptr i8, ptr %208, i64 %sunkaddr1241
-  %.470.i.i = load i64, ptr %sunkaddr1242, align 8
+  %sunkaddr1242 = mul i64 %.429.i, 8
+  %sunkaddr1243 = getelementptr i8, ptr %208, i64 %sunkaddr1242
+  %.470.i.i = load i64, ptr %sunkaddr1243, align 8
   %.501.not.i.i = icmp slt i64 %.470.i.i, %.827.i
   br i1 %.501.not.i.i, label %B168.i.i, label %B1048.i
 
@@ -7226,8 +7226,8 @@ B168.i.i:
   %.599.i.i = getelementptr i64, ptr %117, i64 %.569.i.i
   %.600.i.i = load i64, ptr %.599.i.i, align 8
   %.602.i.i = add nsw i64 %.600.i.i, %arg.where.1
-  %or.cond709 = icmp slt i64 %.602.i.i, %invariant.smin
-  br i1 %or.cond709, label %B354.i3.i, label %B1048.i
+  %or.cond710 = icmp slt i64 %.602.i.i, %invariant.smin
+  br i1 %or.cond710, label %B354.i3.i, label %B1048.i
 
 B354.i3.i:
   %.883.i.i = icmp slt i64 %.602.i.i, 0
@@ -7239,9 +7239,9 @@ B354.i3.i:
   br i1 %.940.not.i.i, label %B410.i.i, label %B1048.i
 
 B410.i.i:
-  %sunkaddr1243 = getelementptr i8, ptr %arg.given.9.4, i64 %212
-  %sunkaddr1244 = getelementptr i8, ptr %sunkaddr1243, i64 -8
-  %.992.i.i = load double, ptr %sunkaddr1244, align 8
+  %sunkaddr1244 = getelementptr i8, ptr %arg.given.9.4, i64 %212
+  %sunkaddr1245 = getelementptr i8, ptr %sunkaddr1244, i64 -8
+  %.992.i.i = load double, ptr %sunkaddr1245, align 8
   %.993.i.i = fcmp ueq double %.992.i.i, 0x7FF0000000000000
   br i1 %.993.i.i, label %B998.i, label %B454.endif.endif.i.i
 
@@ -7260,8 +7260,8 @@ B578.i.i:
   %157 = shl i64 %.12111172.i.i, 3
   %scevgep1.i.i = getelementptr i8, ptr %scevgep.i6.i, i64 %157
   %.1273.i7.i = load double, ptr %scevgep1.i.i, align 8
-  %sunkaddr1245 = getelementptr inbounds i8, ptr %210, i64 %sunkaddr4.i.i
-  %.1304.i.i = load double, ptr %sunkaddr1245, align 8
+  %sunkaddr1246 = getelementptr inbounds i8, ptr %210, i64 %sunkaddr4.i.i
+  %.1304.i.i = load double, ptr %sunkaddr1246, align 8
   %.1305.i.i = fadd double %.1273.i7.i, %.1304.i.i
   %.1336.i.i = fcmp ogt double %.1305.i.i, %.992.i.i
   br i1 %.1336.i.i, label %B1048.i, label %B576.i.i
@@ -7320,9 +7320,9 @@ B1052.i:
   br i1 %.2700.i, label %B1074.i, label %B0.endif.endif.endif.endif
 
 B1074.i:
-  %sunkaddr1246 = mul i64 %.429.i, 8
-  %sunkaddr1247 = getelementptr i8, ptr %208, i64 %sunkaddr1246
-  %.374.i.i = load i64, ptr %sunkaddr1247, align 8
+  %sunkaddr1247 = mul i64 %.429.i, 8
+  %sunkaddr1248 = getelementptr i8, ptr %208, i64 %sunkaddr1247
+  %.374.i.i = load i64, ptr %sunkaddr1248, align 8
   %.415.not.i.i = icmp slt i64 %.374.i.i, %.827.i
   br i1 %.415.not.i.i, label %B0.endif.endif.endif.endif, label %B158.i.i.i
 
@@ -7405,8 +7405,8 @@ B344.i.i.i:
   %168 = shl i64 %niter.i.i.i, 3
   %scevgep4.i.i.i = getelementptr i8, ptr %scevgep3.i.i.i, i64 %168
   %.850.i.i.i = load i64, ptr %scevgep4.i.i.i, align 8
-  %sunkaddr1248 = getelementptr i8, ptr %arg.given.6.4, i64 24
-  %.880.i.i.i = load i64, ptr %sunkaddr1248, align 8
+  %sunkaddr1249 = getelementptr i8, ptr %arg.given.6.4, i64 24
+  %.880.i.i.i = load i64, ptr %sunkaddr1249, align 8
   %.881.i.i.i = icmp slt i64 %.850.i.i.i, %.880.i.i.i
   br i1 %.881.i.i.i, label %B276.1.i.i.i, label %B344.1.i.i.i
 
@@ -7424,8 +7424,8 @@ B294.1.i.i.i:
   %171 = select i1 %170, i64 %184, i64 8
   %scevgep.i14.i = getelementptr i8, ptr %scevgep.i.i.i, i64 %171
   %172 = shl i64 %niter.i.i.i, 3
-  %scevgep1184 = getelementptr i8, ptr %scevgep.i14.i, i64 %172
-  %.850.1.i.i.i = load i64, ptr %scevgep1184, align 8
+  %scevgep1185 = getelementptr i8, ptr %scevgep.i14.i, i64 %172
+  %.850.1.i.i.i = load i64, ptr %scevgep1185, align 8
   %.881.1.i.i.i = icmp slt i64 %.850.1.i.i.i, %.880.i.i.i
   br label %B344.1.i.i.i
 
@@ -7474,8 +7474,8 @@ B270.lr.ph.i.i.i:
   br i1 %179, label %B276.epil.i.i.i, label %B270.lr.ph.new.i.i.i
 
 B270.lr.ph.new.i.i.i:
-  %const1218 = bitcast i64 9223372036854775806 to i64
-  %unroll_iter.i.i.i = and i64 %.342.i.i.i, %const1218
+  %const1219 = bitcast i64 9223372036854775806 to i64
+  %unroll_iter.i.i.i = and i64 %.342.i.i.i, %const1219
   %180 = add i64 %arg.world.3.5.1, %arg.where.1
   %181 = shl i64 %180, 3
   %scevgep.i.i.i = getelementptr i8, ptr %arg.world.3.4, i64 %181
@@ -7554,7 +7554,7 @@ in6..exit.thread79.i:
 B452.lr.ph.i:
   %194 = icmp slt i64 %.593, 0
   %195 = icmp slt i64 %arg.where.1, 0
-  %const1216 = bitcast i64 9223372036854775806 to i64
+  %const1217 = bitcast i64 9223372036854775806 to i64
   %invariant.gep3439.i = getelementptr i8, ptr %arg.given.1.4, i64 %.593
   %196 = getelementptr double, ptr %arg.world.5.4, i64 %arg.world.5.5.1
   %.1129.i = select i1 %194, i64 %arg.given.14.5.2, i64 0
@@ -7640,8 +7640,8 @@ B664.endif.endif.endif.i:
   %.10.i.i = fcmp ogt double %.1775.i, %.1932.i.i
   %.11.i.i = select i1 %.10.i.i, double %.1775.i, double %.1932.i.i
   %reass.sub.i = sub i64 %.1318.i, %.1161.i
-  %const_mat1217 = add i64 %const1216, 1
-  %.212134303507.i = icmp ult i64 %reass.sub.i, %const_mat1217
+  %const_mat1218 = add i64 %const1217, 1
+  %.212134303507.i = icmp ult i64 %reass.sub.i, %const_mat1218
   %.2230.i = mul i64 %.96234443463.i, %.2228.i
   br i1 %.212134303507.i, label %B898.lr.ph.i, label %B958.i
 
@@ -7657,8 +7657,8 @@ B0.endif.endif.endif.endif:
   %217 = getelementptr i8, ptr %arg.world.2.4, i64 %.idx
   %.1028 = getelementptr i64, ptr %217, i64 %.430.i
   %.1029 = load i64, ptr %.1028, align 8
-  %.idx3320 = mul i64 %arg.world.2.5.1, 24
-  %218 = getelementptr i8, ptr %arg.world.2.4, i64 %.idx3320
+  %.idx3322 = mul i64 %arg.world.2.5.1, 24
+  %218 = getelementptr i8, ptr %arg.world.2.4, i64 %.idx3322
   %.1094 = getelementptr i64, ptr %218, i64 %.430.i
   %.1095 = load i64, ptr %.1094, align 8
   %.1117 = icmp sgt i64 %.1029, -1
@@ -7670,7 +7670,7 @@ B388.endif:
   store i64 0, ptr %.1633, align 8
   %.1727 = call i32 @n292(ptr nonnull %.1633, ptr nonnull %excinfo.7, i64 %.593, i64 %arg.where.1, ptr %arg.world.0.0, ptr %arg.world.0.1, i64 %arg.world.0.2, i64 %arg.world.0.3, ptr %arg.world.0.4, i64 %arg.world.0.5.0, i64 %arg.world.0.5.1, i64 %arg.world.0.6.0, i64 %arg.world.0.6.1, ptr %arg.world.1.0, ptr %arg.world.1.1, i64 %arg.world.1.2, i64 %arg.world.1.3, ptr %arg.world.1.4, i64 %arg.world.1.5.0, i64 %arg.world.1.5.1, i64 %arg.world.1.6.0, i64 %arg.world.1.6.1, ptr %arg.world.2.0, ptr %arg.world.2.1, i64 %arg.world.2.2, i64 %arg.world.2.3, ptr nonnull %arg.world.2.4, i64 %arg.world.2.5.0, i64 %arg.world.2.5.1, i64 %arg.world.2.6.0, i64 %arg.world.2.6.1, ptr %arg.world.3.0, ptr %arg.world.3.1, i64 %arg.world.3.2, i64 %arg.world.3.3, ptr %arg.world.3.4, i64 %arg.world.3.5.0, i64 %arg.world.3.5.1, i64 %arg.world.3.6.0, i64 %arg.world.3.6.1, ptr %arg.world.4.0, ptr %arg.world.4.1, i64 %arg.world.4.2, i64 %arg.world.4.3, ptr %arg.world.4.4, i64 %arg.world.4.5.0, i64 %arg.world.4.6.0, ptr %arg.world.5.0, ptr %arg.world.5.1, i64 %arg.world.5.2, i64 %arg.world.5.3, ptr %arg.world.5.4, i64 %arg.world.5.5.0, i64 %arg.world.5.5.1, i64 %arg.world.5.6.0, i64 %arg.world.5.6.1, i64 %base.2.sroa.0.1, i64 %base.2.sroa.15.1, ptr %arg.given.0.0, ptr %arg.given.0.1, i64 %arg.given.0.2, i64 %arg.given.0.3, ptr %arg.given.0.4, i64 %arg.given.0.5.0, i64 %arg.given.0.5.1, i64 %arg.given.0.5.2, i64 %arg.given.0.6.0, i64 %arg.given.0.6.1, i64 %arg.given.0.6.2, ptr %arg.given.1.0, ptr %arg.given.1.1, i64 %arg.given.1.2, i64 %arg.given.1.3, ptr %arg.given.1.4, i64 %arg.given.1.5.0, i64 %arg.given.1.5.1, i64 %arg.given.1.5.2, i64 %arg.given.1.6.0, i64 %arg.given.1.6.1, i64 %arg.given.1.6.2, ptr %arg.given.2.0, ptr %arg.given.2.1, i64 %arg.given.2.2, i64 %arg.given.2.3, ptr %arg.given.2.4, i64 %arg.given.2.5.0, i64 %arg.given.2.5.1, i64 %arg.given.2.6.0, i64 %arg.given.2.6.1, ptr %arg.given.3.0, ptr %arg.given.3.1, i64 %arg.given.3.2, i64 %arg.given.3.3, ptr %arg.given.3.4, i64 %arg.given.3.5.0, i64 %arg.given.3.6.0, ptr %arg.given.4.0, ptr %arg.given.4.1, i64 %arg.given.4.2, i64 %arg.given.4.3, ptr %arg.given.4.4, i64 %arg.given.4.5.0, i64 %arg.given.4.5.1, i64 %arg.given.4.6.0, i64 %arg.given.4.6.1, ptr %arg.given.5.0, ptr %arg.given.5.1, i64 %arg.given.5.2, i64 %arg.given.5.3, ptr %arg.given.5.4, i64 %arg.given.5.5.0, i64 %arg.given.5.5.1, i64 %arg.given.5.6.0, i64 %arg.given.5.6.1, ptr %arg.given.6.0, ptr %arg.given.6.1, i64 %arg.given.6.2, i64 %arg.given.6.3, ptr %arg.given.6.4, i64 %arg.given.6.5.0, i64 %arg.given.6.6.0, ptr %arg.given.7.0, ptr %arg.given.7.1, i64 %arg.given.7.2, i64 %arg.given.7.3, ptr %arg.given.7.4, i64 %arg.given.7.5.0, i64 %arg.given.7.5.1, i64 %arg.given.7.6.0, i64 %arg.given.7.6.1, ptr %arg.given.8.0, ptr %arg.given.8.1, i64 %arg.given.8.2, i64 %arg.given.8.3, ptr %arg.given.8.4, i64 %arg.given.8.5.0, i64 %arg.given.8.6.0, ptr %arg.given.9.0, ptr %arg.given.9.1, i64 %arg.given.9.2, i64 %arg.given.9.3, ptr %arg.given.9.4, i64 %arg.given.9.5.0, i64 %arg.given.9.6.0, ptr %arg.given.10.0, ptr %arg.given.10.1, i64 %arg.given.10.2, i64 %arg.given.10.3, ptr nonnull %arg.given.10.4, i64 %arg.given.10.5.0, i64 %arg.given.10.6.0, double %arg.given.11, ptr %arg.given.12.0, ptr %arg.given.12.1, i64 %arg.given.12.2, i64 %arg.given.12.3, ptr %arg.given.12.4, i64 %arg.given.12.5.0, i64 %arg.given.12.5.1, i64 %arg.given.12.5.2, i64 %arg.given.12.6.0, i64 %arg.given.12.6.1, i64 %arg.given.12.6.2, ptr %arg.given.13.0, ptr %arg.given.13.1, i64 %arg.given.13.2, i64 %arg.given.13.3, ptr %arg.given.13.4, i64 %arg.given.13.5.0, i64 %arg.given.13.6.0, ptr %arg.given.14.0, ptr %arg.given.14.1, i64 %arg.given.14.2, i64 %arg.given.14.3, ptr %arg.given.14.4, i64 %arg.given.14.5.0, i64 %arg.given.14.5.1, i64 %arg.given.14.5.2, i64 %arg.given.14.6.0, i64 %arg.given.14.6.1, i64 %arg.given.14.6.2, ptr %arg.given.15.0, ptr %arg.given.15.1, i64 %arg.given.15.2, i64 %arg.given.15.3, ptr %arg.given.15.4, i64 %arg.given.15.5.0, i64 %arg.given.15.6.0, ptr %arg.given.16.0, ptr %arg.given.16.1, i64 %arg.given.16.2, i64 %arg.given.16.3, ptr nonnull %arg.given.16.4, i64 %arg.given.16.5.0, i64 %arg.given.16.6.0, ptr %arg.given.17.0, ptr %arg.given.17.1, i64 %arg.given.17.2, i64 %arg.given.17.3, ptr %arg.given.17.4, i64 %arg.given.17.5.0, i64 %arg.given.17.5.1, i64 %arg.given.17.6.0, i64 %arg.given.17.6.1, ptr %arg.given.18.0, ptr %arg.given.18.1, i64 %arg.given.18.2, i64 %arg.given.18.3, ptr %arg.given.18.4, i64 %arg.given.18.5.0, i64 %arg.given.18.6.0, ptr nonnull %.7.i.i.i, ptr null, i64 %.51.i, i64 8, ptr %.6.i.i, i64 %.1570, i64 2, i64 16, i64 8)
   %.1737 = load i64, ptr %.1633, align 8
-  %.2015.fca.5.0.load.fr645 = freeze i64 %.1737
+  %.2015.fca.5.0.load.fr646 = freeze i64 %.1737
   %cond244 = icmp eq i32 %.1727, 0
   br i1 %cond244, label %B388.endif.endif.endif, label %B388.endif.if.if
 
@@ -7687,16 +7687,16 @@ B388.endif.if.if:
 B388.endif.endif.endif:
   %.1770 = add nsw i64 %arg.where.2, %arg.where.1
   %.13.i286 = tail call i64 @llvm.smin.i64(i64 %arg.world.0.5.1, i64 %.1770)
-  %219 = or i64 %.2015.fca.5.0.load.fr645, %.1855.fca.5.1.load.fr
+  %219 = or i64 %.2015.fca.5.0.load.fr646, %.1855.fca.5.1.load.fr
   %or.cond.i287.not = icmp sgt i64 %219, -1
   br i1 %or.cond.i287.not, label %B0.endif.endif.endif.endif.i.i, label %B388.endif.endif.endif.if.if
 
 B0.endif.endif.endif.endif.i.i:
-  %.50.i.i = tail call { i64, i1 } @llvm.smul.with.overflow.i64(i64 %.2015.fca.5.0.load.fr645, i64 %.1855.fca.5.1.load.fr)
+  %.50.i.i = tail call { i64, i1 } @llvm.smul.with.overflow.i64(i64 %.2015.fca.5.0.load.fr646, i64 %.1855.fca.5.1.load.fr)
   %.51.i.i = extractvalue { i64, i1 } %.50.i.i, 0
   %.52.i.i = extractvalue { i64, i1 } %.50.i.i, 1
-  %220 = add i64 %.51.i.i, %const1223
-  %.57.i.i = icmp ult i64 %220, %const1222
+  %220 = add i64 %.51.i.i, %const1224
+  %.57.i.i = icmp ult i64 %220, %const1223
   %.58.i.i = or i1 %.52.i.i, %.57.i.i
   br i1 %.58.i.i, label %B388.endif.endif.endif.if.if, label %B0.endif.endif.endif.endif.endif.i.i
 
@@ -7729,8 +7729,8 @@ B388.endif.endif.endif.endif.endif:
   %.44.i.i = extractvalue { i64, i1 } %.43.i.i, 0
   %.45.i.i = extractvalue { i64, i1 } %.43.i.i, 1
   %.47.i.i = shl i64 %arg.belief.5.1, 3
-  %221 = add i64 %.44.i.i, %const1223
-  %.50.i.i303 = icmp ult i64 %221, %const1222
+  %221 = add i64 %.44.i.i, %const1224
+  %.50.i.i303 = icmp ult i64 %221, %const1223
   %.51.i.i304 = or i1 %.45.i.i, %.50.i.i303
   br i1 %.51.i.i304, label %B388.endif.endif.endif.endif.endif.if.if, label %B0.endif.i.i
 
@@ -7751,85 +7751,85 @@ B0.endif.endif.i.i:
   tail call void @llvm.memset.p0.i64(ptr align 1 %.6.i.i.i309, i8 0, i64 %.49.i.i, i1 false)
   tail call void @NRT_decref(ptr %arg.belief.0)
   tail call void @NRT_decref(ptr %arg.belief.0)
-  %const_mat1209 = add i64 %const, 3
-  %.31.i.i = icmp samesign ugt i64 %.2015.fca.5.0.load.fr645, %const_mat1209
+  %const_mat1210 = add i64 %const, 3
+  %.31.i.i = icmp samesign ugt i64 %.2015.fca.5.0.load.fr646, %const_mat1210
   br i1 %.31.i.i, label %B388.endif.endif.endif.endif.endif.endif.if.if, label %B0.endif.endif.endif.i.i
 
 B0.endif.endif.endif.i.i:
-  %.30.i.i = shl nuw nsw i64 %.2015.fca.5.0.load.fr645, 3
+  %.30.i.i = shl nuw nsw i64 %.2015.fca.5.0.load.fr646, 3
   %.7.i.i.i.i321 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.30.i.i, i32 32)
   %.8.i.i.i.i322 = icmp eq ptr %.7.i.i.i.i321, null
   br i1 %.8.i.i.i.i322, label %B388.endif.endif.endif.endif.endif.endif.if.if, label %B0.endif.endif.i323
 
 B120.i:
-  %lsr.iv1180 = phi i64 [ %lsr.iv.next1181, %B120.i ], [ %unroll_iter, %B120.preheader.new.i.new ]
+  %lsr.iv1181 = phi i64 [ %lsr.iv.next1182, %B120.i ], [ %unroll_iter, %B120.preheader.new.i.new ]
   %.175144146.i = phi i64 [ 0, %B120.preheader.new.i.new ], [ %.182.7.i.1, %B120.i ]
-  %sunkaddr1249 = mul i64 %.175144146.i, 8
-  %sunkaddr1250 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1249
-  store double 0xFFF0000000000000, ptr %sunkaddr1250, align 8
-  %sunkaddr1251 = mul i64 %.175144146.i, 8
-  %sunkaddr1252 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1251
-  %sunkaddr1253 = getelementptr i8, ptr %sunkaddr1252, i64 8
-  store double 0xFFF0000000000000, ptr %sunkaddr1253, align 8
-  %sunkaddr1254 = mul i64 %.175144146.i, 8
-  %sunkaddr1255 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1254
-  %sunkaddr1256 = getelementptr i8, ptr %sunkaddr1255, i64 16
-  store double 0xFFF0000000000000, ptr %sunkaddr1256, align 8
-  %sunkaddr1257 = mul i64 %.175144146.i, 8
-  %sunkaddr1258 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1257
-  %sunkaddr1259 = getelementptr i8, ptr %sunkaddr1258, i64 24
-  store double 0xFFF0000000000000, ptr %sunkaddr1259, align 8
-  %sunkaddr1260 = mul i64 %.175144146.i, 8
-  %sunkaddr1261 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1260
-  %sunkaddr1262 = getelementptr i8, ptr %sunkaddr1261, i64 32
-  store double 0xFFF0000000000000, ptr %sunkaddr1262, align 8
-  %sunkaddr1263 = mul i64 %.175144146.i, 8
-  %sunkaddr1264 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1263
-  %sunkaddr1265 = getelementptr i8, ptr %sunkaddr1264, i64 40
-  store double 0xFFF0000000000000, ptr %sunkaddr1265, align 8
-  %sunkaddr1266 = mul i64 %.175144146.i, 8
-  %sunkaddr1267 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1266
-  %sunkaddr1268 = getelementptr i8, ptr %sunkaddr1267, i64 48
-  store double 0xFFF0000000000000, ptr %sunkaddr1268, align 8
-  %sunkaddr1269 = mul i64 %.175144146.i, 8
-  %sunkaddr1270 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1269
-  %sunkaddr1271 = getelementptr i8, ptr %sunkaddr1270, i64 56
-  store double 0xFFF0000000000000, ptr %sunkaddr1271, align 8
-  %sunkaddr1272 = mul i64 %.175144146.i, 8
-  %sunkaddr1273 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1272
-  %sunkaddr1274 = getelementptr i8, ptr %sunkaddr1273, i64 64
-  store double 0xFFF0000000000000, ptr %sunkaddr1274, align 8
-  %sunkaddr1275 = mul i64 %.175144146.i, 8
-  %sunkaddr1276 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1275
-  %sunkaddr1277 = getelementptr i8, ptr %sunkaddr1276, i64 72
-  store double 0xFFF0000000000000, ptr %sunkaddr1277, align 8
-  %sunkaddr1278 = mul i64 %.175144146.i, 8
-  %sunkaddr1279 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1278
-  %sunkaddr1280 = getelementptr i8, ptr %sunkaddr1279, i64 80
-  store double 0xFFF0000000000000, ptr %sunkaddr1280, align 8
-  %sunkaddr1281 = mul i64 %.175144146.i, 8
-  %sunkaddr1282 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1281
-  %sunkaddr1283 = getelementptr i8, ptr %sunkaddr1282, i64 88
-  store double 0xFFF0000000000000, ptr %sunkaddr1283, align 8
-  %sunkaddr1284 = mul i64 %.175144146.i, 8
-  %sunkaddr1285 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1284
-  %sunkaddr1286 = getelementptr i8, ptr %sunkaddr1285, i64 96
-  store double 0xFFF0000000000000, ptr %sunkaddr1286, align 8
-  %sunkaddr1287 = mul i64 %.175144146.i, 8
-  %sunkaddr1288 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1287
-  %sunkaddr1289 = getelementptr i8, ptr %sunkaddr1288, i64 104
-  store double 0xFFF0000000000000, ptr %sunkaddr1289, align 8
-  %sunkaddr1290 = mul i64 %.175144146.i, 8
-  %sunkaddr1291 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1290
-  %sunkaddr1292 = getelementptr i8, ptr %sunkaddr1291, i64 112
-  store double 0xFFF0000000000000, ptr %sunkaddr1292, align 8
+  %sunkaddr1250 = mul i64 %.175144146.i, 8
+  %sunkaddr1251 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1250
+  store double 0xFFF0000000000000, ptr %sunkaddr1251, align 8
+  %sunkaddr1252 = mul i64 %.175144146.i, 8
+  %sunkaddr1253 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1252
+  %sunkaddr1254 = getelementptr i8, ptr %sunkaddr1253, i64 8
+  store double 0xFFF0000000000000, ptr %sunkaddr1254, align 8
+  %sunkaddr1255 = mul i64 %.175144146.i, 8
+  %sunkaddr1256 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1255
+  %sunkaddr1257 = getelementptr i8, ptr %sunkaddr1256, i64 16
+  store double 0xFFF0000000000000, ptr %sunkaddr1257, align 8
+  %sunkaddr1258 = mul i64 %.175144146.i, 8
+  %sunkaddr1259 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1258
+  %sunkaddr1260 = getelementptr i8, ptr %sunkaddr1259, i64 24
+  store double 0xFFF0000000000000, ptr %sunkaddr1260, align 8
+  %sunkaddr1261 = mul i64 %.175144146.i, 8
+  %sunkaddr1262 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1261
+  %sunkaddr1263 = getelementptr i8, ptr %sunkaddr1262, i64 32
+  store double 0xFFF0000000000000, ptr %sunkaddr1263, align 8
+  %sunkaddr1264 = mul i64 %.175144146.i, 8
+  %sunkaddr1265 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1264
+  %sunkaddr1266 = getelementptr i8, ptr %sunkaddr1265, i64 40
+  store double 0xFFF0000000000000, ptr %sunkaddr1266, align 8
+  %sunkaddr1267 = mul i64 %.175144146.i, 8
+  %sunkaddr1268 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1267
+  %sunkaddr1269 = getelementptr i8, ptr %sunkaddr1268, i64 48
+  store double 0xFFF0000000000000, ptr %sunkaddr1269, align 8
+  %sunkaddr1270 = mul i64 %.175144146.i, 8
+  %sunkaddr1271 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1270
+  %sunkaddr1272 = getelementptr i8, ptr %sunkaddr1271, i64 56
+  store double 0xFFF0000000000000, ptr %sunkaddr1272, align 8
+  %sunkaddr1273 = mul i64 %.175144146.i, 8
+  %sunkaddr1274 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1273
+  %sunkaddr1275 = getelementptr i8, ptr %sunkaddr1274, i64 64
+  store double 0xFFF0000000000000, ptr %sunkaddr1275, align 8
+  %sunkaddr1276 = mul i64 %.175144146.i, 8
+  %sunkaddr1277 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1276
+  %sunkaddr1278 = getelementptr i8, ptr %sunkaddr1277, i64 72
+  store double 0xFFF0000000000000, ptr %sunkaddr1278, align 8
+  %sunkaddr1279 = mul i64 %.175144146.i, 8
+  %sunkaddr1280 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1279
+  %sunkaddr1281 = getelementptr i8, ptr %sunkaddr1280, i64 80
+  store double 0xFFF0000000000000, ptr %sunkaddr1281, align 8
+  %sunkaddr1282 = mul i64 %.175144146.i, 8
+  %sunkaddr1283 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1282
+  %sunkaddr1284 = getelementptr i8, ptr %sunkaddr1283, i64 88
+  store double 0xFFF0000000000000, ptr %sunkaddr1284, align 8
+  %sunkaddr1285 = mul i64 %.175144146.i, 8
+  %sunkaddr1286 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1285
+  %sunkaddr1287 = getelementptr i8, ptr %sunkaddr1286, i64 96
+  store double 0xFFF0000000000000, ptr %sunkaddr1287, align 8
+  %sunkaddr1288 = mul i64 %.175144146.i, 8
+  %sunkaddr1289 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1288
+  %sunkaddr1290 = getelementptr i8, ptr %sunkaddr1289, i64 104
+  store double 0xFFF0000000000000, ptr %sunkaddr1290, align 8
+  %sunkaddr1291 = mul i64 %.175144146.i, 8
+  %sunkaddr1292 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1291
+  %sunkaddr1293 = getelementptr i8, ptr %sunkaddr1292, i64 112
+  store double 0xFFF0000000000000, ptr %sunkaddr1293, align 8
   %.182.7.i.1 = add nuw i64 %.175144146.i, 16
-  %sunkaddr1293 = mul i64 %.175144146.i, 8
-  %sunkaddr1294 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1293
-  %sunkaddr1295 = getelementptr i8, ptr %sunkaddr1294, i64 120
-  store double 0xFFF0000000000000, ptr %sunkaddr1295, align 8
-  %lsr.iv.next1181 = add i64 %lsr.iv1180, -2
-  %niter.ncmp.1 = icmp eq i64 %lsr.iv.next1181, 0
+  %sunkaddr1294 = mul i64 %.175144146.i, 8
+  %sunkaddr1295 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1294
+  %sunkaddr1296 = getelementptr i8, ptr %sunkaddr1295, i64 120
+  store double 0xFFF0000000000000, ptr %sunkaddr1296, align 8
+  %lsr.iv.next1182 = add i64 %lsr.iv1181, -2
+  %niter.ncmp.1 = icmp eq i64 %lsr.iv.next1182, 0
   br i1 %niter.ncmp.1, label %B134.loopexit.unr-lcssa.i.unr-lcssa, label %B120.i
 
 B134.loopexit.unr-lcssa.i.unr-lcssa:
@@ -7871,8 +7871,8 @@ B120.epil.preheader.i:
 B120.epil.i:
   %epil.iter.i = phi i64 [ %epil.iter.next.i, %B120.epil.i ], [ 0, %B120.epil.preheader.i ]
   %224 = shl i64 %epil.iter.i, 3
-  %scevgep1147 = getelementptr i8, ptr %scevgep.i329, i64 %224
-  store double 0xFFF0000000000000, ptr %scevgep1147, align 8
+  %scevgep1148 = getelementptr i8, ptr %scevgep.i329, i64 %224
+  store double 0xFFF0000000000000, ptr %scevgep1148, align 8
   %epil.iter.next.i = add i64 %epil.iter.i, 1
   %epil.iter.cmp.not.i = icmp eq i64 %xtraiter.i, %epil.iter.next.i
   br i1 %epil.iter.cmp.not.i, label %B0.endif.endif.endif.i.i335, label %B120.epil.i
@@ -7880,26 +7880,26 @@ B120.epil.i:
 B0.endif.endif.i323:
   %.5.i.i.i324 = getelementptr i8, ptr %.7.i.i.i.i321, i64 24
   %.6.i.i.i325 = load ptr, ptr %.5.i.i.i324, align 8
-  %.169145.not.i = icmp eq i64 %.2015.fca.5.0.load.fr645, 0
+  %.169145.not.i = icmp eq i64 %.2015.fca.5.0.load.fr646, 0
   br i1 %.169145.not.i, label %B0.endif.endif.endif.i.i335.thread, label %B120.preheader.i
 
 B120.preheader.i:
-  %xtraiter.i = and i64 %.2015.fca.5.0.load.fr645, 7
-  %225 = icmp samesign ult i64 %.2015.fca.5.0.load.fr645, 8
+  %xtraiter.i = and i64 %.2015.fca.5.0.load.fr646, 7
+  %225 = icmp samesign ult i64 %.2015.fca.5.0.load.fr646, 8
   br i1 %225, label %B120.epil.preheader.i, label %B120.preheader.new.i
 
 B120.preheader.new.i:
   %const_mat = add i64 %const, -4
-  %unroll_iter.i326 = and i64 %.2015.fca.5.0.load.fr645, %const_mat
-  %226 = add nsw i64 %.2015.fca.5.0.load.fr645, -8
+  %unroll_iter.i326 = and i64 %.2015.fca.5.0.load.fr646, %const_mat
+  %226 = add nsw i64 %.2015.fca.5.0.load.fr646, -8
   %227 = lshr i64 %226, 3
   %228 = add nuw nsw i64 %227, 1
   %229 = icmp eq i64 %227, 0
   br i1 %229, label %B120.i.epil.preheader, label %B120.preheader.new.i.new
 
 B120.preheader.new.i.new:
-  %const_mat1214 = add i64 %const1213, 4
-  %unroll_iter = and i64 %228, %const_mat1214
+  %const_mat1215 = add i64 %const1214, 4
+  %unroll_iter = and i64 %228, %const_mat1215
   br label %B120.i
 
 B388.endif.endif.endif.endif.endif.if.if:
@@ -7908,25 +7908,25 @@ B388.endif.endif.endif.endif.endif.if.if:
   br label %common.ret
 
 B0.endif.endif.endif.i.i335:
-  %.7.i.i.i.i336 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.2015.fca.5.0.load.fr645, i32 32)
+  %.7.i.i.i.i336 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.2015.fca.5.0.load.fr646, i32 32)
   %.8.i.i.i.i337 = icmp eq ptr %.7.i.i.i.i336, null
   br i1 %.8.i.i.i.i337, label %B388.endif.endif.endif.endif.endif.endif.endif.if.if, label %B120.preheader.i341
 
 B0.endif.endif.endif.i.i335.thread:
-  %.7.i.i.i.i336765 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.2015.fca.5.0.load.fr645, i32 32)
-  %.8.i.i.i.i337766 = icmp eq ptr %.7.i.i.i.i336765, null
-  br i1 %.8.i.i.i.i337766, label %B388.endif.endif.endif.endif.endif.endif.endif.if.if, label %B0.endif.endif.i338.thread
+  %.7.i.i.i.i336766 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.2015.fca.5.0.load.fr646, i32 32)
+  %.8.i.i.i.i337767 = icmp eq ptr %.7.i.i.i.i336766, null
+  br i1 %.8.i.i.i.i337767, label %B388.endif.endif.endif.endif.endif.endif.endif.if.if, label %B0.endif.endif.i338.thread
 
 B0.endif.endif.i338.thread:
-  %.5.i.i.i339769 = getelementptr i8, ptr %.7.i.i.i.i336765, i64 24
-  %.6.i.i.i340770 = load ptr, ptr %.5.i.i.i339769, align 8
-  br label %B388.endif.endif.endif.en...endif
+  %.5.i.i.i339770 = getelementptr i8, ptr %.7.i.i.i.i336766, i64 24
+  %.6.i.i.i340771 = load ptr, ptr %.5.i.i.i339770, align 8
+  br label %B388.endif.endif.endif.en...endif.endif
 
 B120.preheader.i341:
   %.5.i.i.i339 = getelementptr i8, ptr %.7.i.i.i.i336, i64 24
   %.6.i.i.i340 = load ptr, ptr %.5.i.i.i339, align 8
-  tail call void @llvm.memset.p0.i64(ptr align 1 %.6.i.i.i340, i8 1, i64 %.2015.fca.5.0.load.fr645, i1 false)
-  br label %B388.endif.endif.endif.en...endif
+  tail call void @llvm.memset.p0.i64(ptr align 1 %.6.i.i.i340, i8 1, i64 %.2015.fca.5.0.load.fr646, i1 false)
+  br label %B388.endif.endif.endif.en...endif.endif
 
 B388.endif.endif.endif.endif.endif.endif.if.if:
   %excinfo.12.0 = phi ptr [ @n156, %B0.endif.endif.i.i ], [ @n159, %B0.endif.endif.endif.i.i ]
@@ -7937,52 +7937,73 @@ B388.endif.endif.endif.endif.endif.endif.endif.if.if:
   store ptr @n162, ptr %excinfo, align 8
   br label %common.ret
 
-B388.endif.endif.endif.en...endif:
-  %.6.i.i.i340772 = phi ptr [ %.6.i.i.i340770, %B0.endif.endif.i338.thread ], [ %.6.i.i.i340, %B120.preheader.i341 ]
-  %.7.i.i.i.i336767771 = phi ptr [ %.7.i.i.i.i336765, %B0.endif.endif.i338.thread ], [ %.7.i.i.i.i336, %B120.preheader.i341 ]
-  %.2121 = icmp ult i64 %.1855.fca.5.1.load.fr, 129
-  %.2176 = select i1 %.2121, i64 6, i64 8
-  %.2223.not = icmp eq i64 %.1855.fca.5.1.load.fr, 0
-  br i1 %.2223.not, label %B1754.endif, label %B1058.endif.preheader
+B388.endif.endif.endif.en...endif.endif:
+  %.6.i.i.i340773 = phi ptr [ %.6.i.i.i340771, %B0.endif.endif.i338.thread ], [ %.6.i.i.i340, %B120.preheader.i341 ]
+  %.7.i.i.i.i336768772 = phi ptr [ %.7.i.i.i.i336766, %B0.endif.endif.i338.thread ], [ %.7.i.i.i.i336, %B120.preheader.i341 ]
+  %.2136 = icmp samesign ugt i64 %.1855.fca.5.1.load.fr, 48
+  %.15.i = zext i1 %.2136 to i64
+  %.2163 = icmp samesign ugt i64 %.1855.fca.5.1.load.fr, 128
+  %.15.i352 = zext i1 %.2163 to i64
+  %.2189 = add nuw nsw i64 %.15.i352, %.15.i
+  switch i64 %.2189, label %default.unreachable758 [
+    i64 0, label %switch.end.endif
+    i64 2, label %switch.2
+    i64 1, label %switch.1
+  ]
 
-B1058.endif.preheader:
-  %230 = icmp ult i64 %.1855.fca.5.1.load.fr, 129
-  %.2175 = select i1 %230, i64 12, i64 24
-  %.13.i352 = tail call i64 @llvm.smin.i64(i64 %.2175, i64 %.1855.fca.5.1.load.fr)
-  %xtraiter857 = and i64 %.2015.fca.5.0.load.fr645, 3
-  %unroll_iter861 = and i64 %.2015.fca.5.0.load.fr645, %const
+default.unreachable758:
+  unreachable
+
+switch.1:
+  br label %switch.end.endif
+
+switch.2:
+  br label %switch.end.endif
+
+switch.end.endif:
+  %.2196 = phi [3 x i64] [ [i64 24, i64 8, i64 3], %switch.2 ], [ [i64 12, i64 6, i64 3], %switch.1 ], [ [i64 8, i64 6, i64 3], %B388.endif.endif.endif.en...endif.endif ]
+  %.2225 = extractvalue [3 x i64] %.2196, 1
+  %.2226 = extractvalue [3 x i64] %.2196, 2
+  %.2272.not = icmp eq i64 %.1855.fca.5.1.load.fr, 0
+  br i1 %.2272.not, label %B1804.endif, label %B1108.endif.preheader
+
+B1108.endif.preheader:
+  %.2224 = extractvalue [3 x i64] %.2196, 0
+  %.13.i353 = tail call i64 @llvm.smin.i64(i64 %.2224, i64 %.1855.fca.5.1.load.fr)
+  %xtraiter858 = and i64 %.2015.fca.5.0.load.fr646, 3
+  %unroll_iter862 = and i64 %.2015.fca.5.0.load.fr646, %const
+  %230 = shl i64 %.1855.fca.5.1.load.fr, 3
+  %scevgep973 = getelementptr i8, ptr %.6.i.i.i, i64 24
+  %scevgep994 = getelementptr i8, ptr %.6.i.i.i, i64 24
+  %scevgep1074 = getelementptr i8, ptr %.6.i.i.i, i64 24
   %231 = shl i64 %.1855.fca.5.1.load.fr, 3
-  %scevgep972 = getelementptr i8, ptr %.6.i.i.i, i64 24
-  %scevgep993 = getelementptr i8, ptr %.6.i.i.i, i64 24
-  %scevgep1073 = getelementptr i8, ptr %.6.i.i.i, i64 24
   %232 = shl i64 %.1855.fca.5.1.load.fr, 3
+  %scevgep1095 = getelementptr i8, ptr %.6.i.i.i, i64 24
+  %scevgep1116 = getelementptr i8, ptr %.6.i.i.i, i64 24
+  %scevgep1125 = getelementptr i8, ptr %.6.i.i.i, i64 24
   %233 = shl i64 %.1855.fca.5.1.load.fr, 3
-  %scevgep1094 = getelementptr i8, ptr %.6.i.i.i, i64 24
-  %scevgep1115 = getelementptr i8, ptr %.6.i.i.i, i64 24
-  %scevgep1124 = getelementptr i8, ptr %.6.i.i.i, i64 24
   %234 = shl i64 %.1855.fca.5.1.load.fr, 3
-  %235 = shl i64 %.1855.fca.5.1.load.fr, 3
-  br label %B1058.endif
+  br label %B1108.endif
 
-B1058.endif:
-  %excinfo.30.1 = phi ptr [ null, %B1058.endif.preheader ], [ %excinfo.30.0, %B1676 ]
-  %high.2.0 = phi i64 [ %.13.i352, %B1058.endif.preheader ], [ %spec.select711, %B1676 ]
-  %low.2.0 = phi i64 [ 0, %B1058.endif.preheader ], [ %high.2.0, %B1676 ]
-  %236 = icmp eq i64 %.2015.fca.5.0.load.fr645, 0
-  br i1 %236, label %B1354.endif.endif.endif, label %B1090.lr.ph
+B1108.endif:
+  %excinfo.31.1 = phi ptr [ null, %B1108.endif.preheader ], [ %excinfo.31.0, %B1726 ]
+  %high.2.0 = phi i64 [ %.13.i353, %B1108.endif.preheader ], [ %spec.select711, %B1726 ]
+  %low.2.0 = phi i64 [ 0, %B1108.endif.preheader ], [ %high.2.0, %B1726 ]
+  %235 = icmp eq i64 %.2015.fca.5.0.load.fr646, 0
+  br i1 %235, label %B1404.endif.endif.endif, label %B1140.lr.ph
 
-B1090.lr.ph:
-  %.3014 = icmp slt i64 %high.2.0, 0
-  %.3015 = select i1 %.3014, i64 %.1855.fca.5.1.load.fr, i64 0
-  %.3016 = add i64 %.3015, %high.2.0
-  br label %B1090
+B1140.lr.ph:
+  %.3063 = icmp slt i64 %high.2.0, 0
+  %.3064 = select i1 %.3063, i64 %.1855.fca.5.1.load.fr, i64 0
+  %.3065 = add i64 %.3064, %high.2.0
+  br label %B1140
 
-B1108.if.if:
+B1158.if.if:
   store ptr null, ptr %excinfo, align 8
   br label %common.ret
 
-B1108.endif.else:
-  %237 = icmp slt i64 %.1855.fca.5.1.load.fr, 1
+B1158.endif.else:
+  %236 = icmp slt i64 %.1855.fca.5.1.load.fr, 1
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i290)
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i)
   tail call void @NRT_decref(ptr %arg.belief.0)
@@ -7999,1201 +8020,1201 @@ B1108.endif.else:
   tail call void @NRT_decref(ptr %arg.scratch.3.0)
   tail call void @NRT_decref(ptr %arg.scratch.4.0)
   tail call void @NRT_decref(ptr %arg.scratch.5.0)
-  br i1 %237, label %B1108.endif.else.endif.if, label %B1108.endif.else.endif.endif
+  br i1 %236, label %B1158.endif.else.endif.if, label %B1158.endif.else.endif.endif
 
-B1108.endif.else.endif.if:
-  br label %B1108.endif.else.endif.endif
+B1158.endif.else.endif.if:
+  br label %B1158.endif.else.endif.endif
 
-B1108.endif.else.endif.endif:
-  %.2987.sroa.0.3 = phi i64 [ %.1855.fca.5.1.load.fr, %B1108.endif.else.endif.if ], [ 0, %B1108.endif.else ]
-  %238 = icmp slt i64 %.3016, 0
-  br i1 %238, label %B1108.endif.else.endif.endif.if, label %B1108.endif.else.endif.endif.endif
+B1158.endif.else.endif.endif:
+  %.3036.sroa.0.3 = phi i64 [ %.1855.fca.5.1.load.fr, %B1158.endif.else.endif.if ], [ 0, %B1158.endif.else ]
+  %237 = icmp slt i64 %.3065, 0
+  br i1 %237, label %B1158.endif.else.endif.endif.if, label %B1158.endif.else.endif.endif.endif
 
-B1108.endif.else.endif.endif.if:
-  br label %B1108.endif.else.endif.endif.endif
+B1158.endif.else.endif.endif.if:
+  br label %B1158.endif.else.endif.endif.endif
 
-B1108.endif.else.endif.endif.endif:
-  %.2987.sroa.13.1 = phi i64 [ 0, %B1108.endif.else.endif.endif.if ], [ %.3016, %B1108.endif.else.endif.endif ]
-  %239 = icmp slt i64 %.3016, %.1855.fca.5.1.load.fr
-  br i1 %239, label %B1108.endif.endif.else, label %B1108.endif.else.endif.endif.endif.if
+B1158.endif.else.endif.endif.endif:
+  %.3036.sroa.13.1 = phi i64 [ 0, %B1158.endif.else.endif.endif.if ], [ %.3065, %B1158.endif.else.endif.endif ]
+  %238 = icmp slt i64 %.3065, %.1855.fca.5.1.load.fr
+  br i1 %238, label %B1158.endif.endif.else, label %B1158.endif.else.endif.endif.endif.if
 
-B1108.endif.else.endif.endif.endif.if:
-  br label %B1108.endif.endif.else
+B1158.endif.else.endif.endif.endif.if:
+  br label %B1158.endif.endif.else
 
-B1108.endif.endif.else:
-  %.2987.sroa.13.0 = phi i64 [ %.2987.sroa.13.1, %B1108.endif.else.endif.endif.endif ], [ %.1855.fca.5.1.load.fr, %B1108.endif.else.endif.endif.endif.if ]
-  %240 = icmp slt i64 %.1855.fca.5.1.load.fr, 1
-  %.2987.sroa.13.0.fr = freeze i64 %.2987.sroa.13.0
-  %.3075 = sub i64 %.2987.sroa.13.0.fr, %.2987.sroa.0.3
-  %.3084 = tail call i64 @llvm.smax.i64(i64 %.3075, i64 0)
+B1158.endif.endif.else:
+  %.3036.sroa.13.0 = phi i64 [ %.3036.sroa.13.1, %B1158.endif.else.endif.endif.endif ], [ %.1855.fca.5.1.load.fr, %B1158.endif.else.endif.endif.endif.if ]
+  %239 = icmp slt i64 %.1855.fca.5.1.load.fr, 1
+  %.3036.sroa.13.0.fr = freeze i64 %.3036.sroa.13.0
+  %.3124 = sub i64 %.3036.sroa.13.0.fr, %.3036.sroa.0.3
+  %.3133 = tail call i64 @llvm.smax.i64(i64 %.3124, i64 0)
   tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i)
-  br i1 %240, label %B1108.endif.endif.else.endif.if, label %B1108.endif.endif.else.endif.endif
+  br i1 %239, label %B1158.endif.endif.else.endif.if, label %B1158.endif.endif.else.endif.endif
 
-B128.i370:
-  %.3180.sroa.13.0 = phi i64 [ %.3180.sroa.13.1, %B1108.endif.endif.else.endif.endif.endif ], [ %.1855.fca.5.1.load.fr, %B1108.endif.endif.else.endif.endif.endif.if ]
-  %.3180.sroa.13.0.fr = freeze i64 %.3180.sroa.13.0
-  %.3268 = sub i64 %.3180.sroa.13.0.fr, %.3180.sroa.0.3
-  %.3277 = tail call i64 @llvm.smax.i64(i64 %.3268, i64 0)
+B128.i371:
+  %.3229.sroa.13.0 = phi i64 [ %.3229.sroa.13.1, %B1158.endif.endif.else.endif.endif.endif ], [ %.1855.fca.5.1.load.fr, %B1158.endif.endif.else.endif.endif.endif.if ]
+  %.3229.sroa.13.0.fr = freeze i64 %.3229.sroa.13.0
+  %.3317 = sub i64 %.3229.sroa.13.0.fr, %.3229.sroa.0.3
+  %.3326 = tail call i64 @llvm.smax.i64(i64 %.3317, i64 0)
   tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i)
-  %.67.not.i381 = icmp eq i64 %.3075, 1
-  br i1 %.67.not.i381, label %B128.i391, label %B90.i382
+  %.67.not.i382 = icmp eq i64 %.3124, 1
+  br i1 %.67.not.i382, label %B128.i392, label %B90.i383
 
-B1108.endif.endif.else.endif.if:
-  br label %B1108.endif.endif.else.endif.endif
+B1158.endif.endif.else.endif.if:
+  br label %B1158.endif.endif.else.endif.endif
 
-B1108.endif.endif.else.endif.endif:
-  %.3180.sroa.0.3 = phi i64 [ %.1855.fca.5.1.load.fr, %B1108.endif.endif.else.endif.if ], [ 0, %B1108.endif.endif.else ]
-  %241 = icmp slt i64 %.3016, 0
-  br i1 %241, label %B1108.endif.endif.else.endif.endif.if, label %B1108.endif.endif.else.endif.endif.endif
+B1158.endif.endif.else.endif.endif:
+  %.3229.sroa.0.3 = phi i64 [ %.1855.fca.5.1.load.fr, %B1158.endif.endif.else.endif.if ], [ 0, %B1158.endif.endif.else ]
+  %240 = icmp slt i64 %.3065, 0
+  br i1 %240, label %B1158.endif.endif.else.endif.endif.if, label %B1158.endif.endif.else.endif.endif.endif
 
-B1108.endif.endif.else.endif.endif.if:
-  br label %B1108.endif.endif.else.endif.endif.endif
+B1158.endif.endif.else.endif.endif.if:
+  br label %B1158.endif.endif.else.endif.endif.endif
 
-B1108.endif.endif.else.endif.endif.endif:
-  %.3180.sroa.13.1 = phi i64 [ 0, %B1108.endif.endif.else.endif.endif.if ], [ %.3016, %B1108.endif.endif.else.endif.endif ]
-  %242 = icmp slt i64 %.3016, %.1855.fca.5.1.load.fr
-  br i1 %242, label %B128.i370, label %B1108.endif.endif.else.endif.endif.endif.if
+B1158.endif.endif.else.endif.endif.endif:
+  %.3229.sroa.13.1 = phi i64 [ 0, %B1158.endif.endif.else.endif.endif.if ], [ %.3065, %B1158.endif.endif.else.endif.endif ]
+  %241 = icmp slt i64 %.3065, %.1855.fca.5.1.load.fr
+  br i1 %241, label %B128.i371, label %B1158.endif.endif.else.endif.endif.endif.if
 
-B1108.endif.endif.else.endif.endif.endif.if:
-  br label %B128.i370
+B1158.endif.endif.else.endif.endif.endif.if:
+  br label %B128.i371
 
-B90.i382:
-  %.71.i383 = icmp ne i64 %.3277, %.3084
-  %.76.i384 = icmp ne i64 %.3268, 1
-  %or.cond.i385 = and i1 %.76.i384, %.71.i383
-  br i1 %or.cond.i385, label %B1108.endif.endif.endif.endif.endif.endif.if, label %B150.i386
+B90.i383:
+  %.71.i384 = icmp ne i64 %.3326, %.3133
+  %.76.i385 = icmp ne i64 %.3317, 1
+  %or.cond.i386 = and i1 %.76.i385, %.71.i384
+  br i1 %or.cond.i386, label %B1158.endif.endif.endif.endif.endif.endif.if, label %B150.i387
 
-B128.i391:
-  %.101.not.i392 = icmp eq i64 %.3268, 1
-  br i1 %.101.not.i392, label %B1108.endif.endif.endif.endif.endif.endif.endif.endif, label %B150.i386
+B128.i392:
+  %.101.not.i393 = icmp eq i64 %.3317, 1
+  br i1 %.101.not.i393, label %B1158.endif.endif.endif.endif.endif.endif.endif.endif, label %B150.i387
 
-B150.i386:
-  %dest_shape.1757 = phi i64 [ %.3084, %B90.i382 ], [ %.3277, %B128.i391 ]
-  %const_mat1210 = add i64 %const, 3
-  %243 = icmp samesign ugt i64 %dest_shape.1757, %const_mat1210
-  br i1 %243, label %B1108.endif.endif.endif.endif.endif.endif.endif.if, label %B1108.endif.endif.endif.endif.endif.endif.endif.endif
+B150.i387:
+  %dest_shape.1757 = phi i64 [ %.3133, %B90.i383 ], [ %.3326, %B128.i392 ]
+  %const_mat1211 = add i64 %const, 3
+  %242 = icmp samesign ugt i64 %dest_shape.1757, %const_mat1211
+  br i1 %242, label %B1158.endif.endif.endif.endif.endif.endif.endif.if, label %B1158.endif.endif.endif.endif.endif.endif.endif.endif
 
-B1108.endif.endif.endif.endif.endif.endif.if:
+B1158.endif.endif.endif.endif.endif.endif.if:
   store ptr @n78, ptr %excinfo, align 8
   br label %common.ret
 
-B1108.endif.endif.endif.endif.endif.endif.endif.if:
+B1158.endif.endif.endif.endif.endif.endif.endif.if:
   store ptr @n81, ptr %excinfo, align 8
   br label %common.ret
 
-B1108.endif.endif.endif.endif.endif.endif.endif.endif:
-  %dest_shape.1757776 = phi i64 [ %dest_shape.1757, %B150.i386 ], [ 1, %B128.i391 ]
-  %.3440 = shl nuw nsw i64 %dest_shape.1757776, 3
-  %.7.i.i = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.3440, i32 32)
+B1158.endif.endif.endif.endif.endif.endif.endif.endif:
+  %dest_shape.1757777 = phi i64 [ %dest_shape.1757, %B150.i387 ], [ 1, %B128.i392 ]
+  %.3489 = shl nuw nsw i64 %dest_shape.1757777, 3
+  %.7.i.i = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.3489, i32 32)
   %.8.i.i = icmp eq ptr %.7.i.i, null
-  br i1 %.8.i.i, label %B1108.endif.endif.endif.e...if.if, label %B1108.endif.endif.endif.e...endif
+  br i1 %.8.i.i, label %B1158.endif.endif.endif.e...if.if, label %B1158.endif.endif.endif.e...endif
 
-B1108.endif.endif.endif.e...endif:
+B1158.endif.endif.endif.e...endif:
   %.5.i = getelementptr i8, ptr %.7.i.i, i64 24
   %.6.i = load ptr, ptr %.5.i, align 8
-  %.35113459.not = icmp eq i64 %dest_shape.1757776, 0
-  br i1 %.35113459.not, label %for.end.endif, label %for.body.lr.ph
+  %.35603461.not = icmp eq i64 %dest_shape.1757777, 0
+  br i1 %.35603461.not, label %for.end.endif, label %for.body.lr.ph
 
 for.body.lr.ph:
-  %.3513 = icmp sgt i64 %.3075, 1
-  br i1 %.3513, label %for.body.lr.ph.split.us, label %for.body.lr.ph.split
+  %.3562 = icmp sgt i64 %.3124, 1
+  br i1 %.3562, label %for.body.lr.ph.split.us, label %for.body.lr.ph.split
 
 for.body.lr.ph.split.us:
-  %244 = icmp sgt i64 %.3268, 1
-  br i1 %244, label %for.body.endif.endif.endif.us.us.preheader, label %for.body.endif.endif.endif.us.preheader
+  %243 = icmp sgt i64 %.3317, 1
+  br i1 %243, label %for.body.endif.endif.endif.us.us.preheader, label %for.body.endif.endif.endif.us.preheader
 
 for.body.endif.endif.endif.us.preheader:
-  %xtraiter845 = and i64 %dest_shape.1757776, 3
-  %245 = icmp samesign ult i64 %dest_shape.1757776, 4
-  br i1 %245, label %for.body.endif.endif.endif.us.epil.preheader, label %for.body.endif.endif.endif.us.preheader.new
+  %xtraiter846 = and i64 %dest_shape.1757777, 3
+  %244 = icmp samesign ult i64 %dest_shape.1757777, 4
+  br i1 %244, label %for.body.endif.endif.endif.us.epil.preheader, label %for.body.endif.endif.endif.us.preheader.new
 
 for.body.endif.endif.endif.us.preheader.new:
-  %unroll_iter849 = and i64 %dest_shape.1757776, %const
-  %246 = shl i64 %.2987.sroa.0.3, 3
-  %scevgep973 = getelementptr i8, ptr %scevgep972, i64 %246
+  %unroll_iter850 = and i64 %dest_shape.1757777, %const
+  %245 = shl i64 %.3036.sroa.0.3, 3
+  %scevgep974 = getelementptr i8, ptr %scevgep973, i64 %245
   br label %for.body.endif.endif.endif.us
 
 for.body.endif.endif.endif.us.us.preheader:
-  %xtraiter851 = and i64 %dest_shape.1757776, 3
-  %247 = icmp samesign ult i64 %dest_shape.1757776, 4
-  br i1 %247, label %for.body.endif.endif.endif.us.us.epil.preheader, label %for.body.endif.endif.endif.us.us.preheader.new
+  %xtraiter852 = and i64 %dest_shape.1757777, 3
+  %246 = icmp samesign ult i64 %dest_shape.1757777, 4
+  br i1 %246, label %for.body.endif.endif.endif.us.us.epil.preheader, label %for.body.endif.endif.endif.us.us.preheader.new
 
 for.body.endif.endif.endif.us.us.preheader.new:
-  %unroll_iter855 = and i64 %dest_shape.1757776, %const
-  %248 = shl i64 %.2987.sroa.0.3, 3
-  %scevgep994 = getelementptr i8, ptr %scevgep993, i64 %248
-  %249 = shl i64 %.3180.sroa.0.3, 3
-  %scevgep1010 = getelementptr i8, ptr %lsr.iv958, i64 %249
+  %unroll_iter856 = and i64 %dest_shape.1757777, %const
+  %247 = shl i64 %.3036.sroa.0.3, 3
+  %scevgep995 = getelementptr i8, ptr %scevgep994, i64 %247
+  %248 = shl i64 %.3229.sroa.0.3, 3
+  %scevgep1011 = getelementptr i8, ptr %lsr.iv959, i64 %248
   br label %for.body.endif.endif.endif.us.us
 
 for.body.endif.endif.endif.us.us:
-  %loop.index3462.us.us = phi i64 [ 0, %for.body.endif.endif.endif.us.us.preheader.new ], [ %.3559.us.us.3, %for.body.endif.endif.endif.us.us ]
-  %250 = shl nuw nsw i64 %loop.index3462.us.us, 3
-  %scevgep1000 = getelementptr i8, ptr %scevgep994, i64 %250
-  %scevgep1001 = getelementptr i8, ptr %scevgep1000, i64 -24
-  %.3521.us.us = load double, ptr %scevgep1001, align 8
-  %251 = shl nuw nsw i64 %loop.index3462.us.us, 3
-  %scevgep1011 = getelementptr i8, ptr %scevgep1010, i64 %251
-  %.3530.us.us = load double, ptr %scevgep1011, align 8
-  %.6.i397 = fsub double %.3521.us.us, %.3530.us.us
-  %sunkaddr1296 = mul i64 %loop.index3462.us.us, 8
-  %sunkaddr1297 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1296
-  store double %.6.i397, ptr %sunkaddr1297, align 8
-  %252 = shl nuw nsw i64 %loop.index3462.us.us, 3
-  %scevgep998 = getelementptr i8, ptr %scevgep994, i64 %252
-  %scevgep999 = getelementptr i8, ptr %scevgep998, i64 -16
-  %.3521.us.us.1 = load double, ptr %scevgep999, align 8
-  %253 = shl nuw nsw i64 %loop.index3462.us.us, 3
-  %scevgep1016 = getelementptr i8, ptr %scevgep1010, i64 %253
-  %scevgep1017 = getelementptr i8, ptr %scevgep1016, i64 8
-  %.3530.us.us.1 = load double, ptr %scevgep1017, align 8
-  %.6.i397.1 = fsub double %.3521.us.us.1, %.3530.us.us.1
-  %sunkaddr1298 = mul i64 %loop.index3462.us.us, 8
-  %sunkaddr1299 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1298
-  %sunkaddr1300 = getelementptr i8, ptr %sunkaddr1299, i64 8
-  store double %.6.i397.1, ptr %sunkaddr1300, align 8
-  %254 = shl nuw nsw i64 %loop.index3462.us.us, 3
-  %scevgep996 = getelementptr i8, ptr %scevgep994, i64 %254
-  %scevgep997 = getelementptr i8, ptr %scevgep996, i64 -8
-  %.3521.us.us.2 = load double, ptr %scevgep997, align 8
-  %255 = shl nuw nsw i64 %loop.index3462.us.us, 3
-  %scevgep1014 = getelementptr i8, ptr %scevgep1010, i64 %255
-  %scevgep1015 = getelementptr i8, ptr %scevgep1014, i64 16
-  %.3530.us.us.2 = load double, ptr %scevgep1015, align 8
-  %.6.i397.2 = fsub double %.3521.us.us.2, %.3530.us.us.2
-  %sunkaddr1301 = mul i64 %loop.index3462.us.us, 8
-  %sunkaddr1302 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1301
-  %sunkaddr1303 = getelementptr i8, ptr %sunkaddr1302, i64 16
-  store double %.6.i397.2, ptr %sunkaddr1303, align 8
-  %256 = shl nuw nsw i64 %loop.index3462.us.us, 3
-  %scevgep995 = getelementptr i8, ptr %scevgep994, i64 %256
-  %.3521.us.us.3 = load double, ptr %scevgep995, align 8
-  %257 = shl nuw nsw i64 %loop.index3462.us.us, 3
-  %scevgep1012 = getelementptr i8, ptr %scevgep1010, i64 %257
-  %scevgep1013 = getelementptr i8, ptr %scevgep1012, i64 24
-  %.3530.us.us.3 = load double, ptr %scevgep1013, align 8
-  %.6.i397.3 = fsub double %.3521.us.us.3, %.3530.us.us.3
-  %sunkaddr1304 = mul i64 %loop.index3462.us.us, 8
-  %sunkaddr1305 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1304
-  %sunkaddr1306 = getelementptr i8, ptr %sunkaddr1305, i64 24
-  store double %.6.i397.3, ptr %sunkaddr1306, align 8
-  %.3559.us.us.3 = add nuw nsw i64 %loop.index3462.us.us, 4
-  %niter856.ncmp.3 = icmp eq i64 %unroll_iter855, %.3559.us.us.3
-  br i1 %niter856.ncmp.3, label %B76.endif.preheader.i.loopexit.unr-lcssa, label %for.body.endif.endif.endif.us.us
+  %loop.index3464.us.us = phi i64 [ 0, %for.body.endif.endif.endif.us.us.preheader.new ], [ %.3608.us.us.3, %for.body.endif.endif.endif.us.us ]
+  %249 = shl nuw nsw i64 %loop.index3464.us.us, 3
+  %scevgep1001 = getelementptr i8, ptr %scevgep995, i64 %249
+  %scevgep1002 = getelementptr i8, ptr %scevgep1001, i64 -24
+  %.3570.us.us = load double, ptr %scevgep1002, align 8
+  %250 = shl nuw nsw i64 %loop.index3464.us.us, 3
+  %scevgep1012 = getelementptr i8, ptr %scevgep1011, i64 %250
+  %.3579.us.us = load double, ptr %scevgep1012, align 8
+  %.6.i398 = fsub double %.3570.us.us, %.3579.us.us
+  %sunkaddr1297 = mul i64 %loop.index3464.us.us, 8
+  %sunkaddr1298 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1297
+  store double %.6.i398, ptr %sunkaddr1298, align 8
+  %251 = shl nuw nsw i64 %loop.index3464.us.us, 3
+  %scevgep999 = getelementptr i8, ptr %scevgep995, i64 %251
+  %scevgep1000 = getelementptr i8, ptr %scevgep999, i64 -16
+  %.3570.us.us.1 = load double, ptr %scevgep1000, align 8
+  %252 = shl nuw nsw i64 %loop.index3464.us.us, 3
+  %scevgep1017 = getelementptr i8, ptr %scevgep1011, i64 %252
+  %scevgep1018 = getelementptr i8, ptr %scevgep1017, i64 8
+  %.3579.us.us.1 = load double, ptr %scevgep1018, align 8
+  %.6.i398.1 = fsub double %.3570.us.us.1, %.3579.us.us.1
+  %sunkaddr1299 = mul i64 %loop.index3464.us.us, 8
+  %sunkaddr1300 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1299
+  %sunkaddr1301 = getelementptr i8, ptr %sunkaddr1300, i64 8
+  store double %.6.i398.1, ptr %sunkaddr1301, align 8
+  %253 = shl nuw nsw i64 %loop.index3464.us.us, 3
+  %scevgep997 = getelementptr i8, ptr %scevgep995, i64 %253
+  %scevgep998 = getelementptr i8, ptr %scevgep997, i64 -8
+  %.3570.us.us.2 = load double, ptr %scevgep998, align 8
+  %254 = shl nuw nsw i64 %loop.index3464.us.us, 3
+  %scevgep1015 = getelementptr i8, ptr %scevgep1011, i64 %254
+  %scevgep1016 = getelementptr i8, ptr %scevgep1015, i64 16
+  %.3579.us.us.2 = load double, ptr %scevgep1016, align 8
+  %.6.i398.2 = fsub double %.3570.us.us.2, %.3579.us.us.2
+  %sunkaddr1302 = mul i64 %loop.index3464.us.us, 8
+  %sunkaddr1303 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1302
+  %sunkaddr1304 = getelementptr i8, ptr %sunkaddr1303, i64 16
+  store double %.6.i398.2, ptr %sunkaddr1304, align 8
+  %255 = shl nuw nsw i64 %loop.index3464.us.us, 3
+  %scevgep996 = getelementptr i8, ptr %scevgep995, i64 %255
+  %.3570.us.us.3 = load double, ptr %scevgep996, align 8
+  %256 = shl nuw nsw i64 %loop.index3464.us.us, 3
+  %scevgep1013 = getelementptr i8, ptr %scevgep1011, i64 %256
+  %scevgep1014 = getelementptr i8, ptr %scevgep1013, i64 24
+  %.3579.us.us.3 = load double, ptr %scevgep1014, align 8
+  %.6.i398.3 = fsub double %.3570.us.us.3, %.3579.us.us.3
+  %sunkaddr1305 = mul i64 %loop.index3464.us.us, 8
+  %sunkaddr1306 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1305
+  %sunkaddr1307 = getelementptr i8, ptr %sunkaddr1306, i64 24
+  store double %.6.i398.3, ptr %sunkaddr1307, align 8
+  %.3608.us.us.3 = add nuw nsw i64 %loop.index3464.us.us, 4
+  %niter857.ncmp.3 = icmp eq i64 %unroll_iter856, %.3608.us.us.3
+  br i1 %niter857.ncmp.3, label %B76.endif.preheader.i.loopexit.unr-lcssa, label %for.body.endif.endif.endif.us.us
 
 for.body.endif.endif.endif.us:
-  %loop.index3462.us = phi i64 [ 0, %for.body.endif.endif.endif.us.preheader.new ], [ %.3559.us.3, %for.body.endif.endif.endif.us ]
-  %258 = shl nuw nsw i64 %loop.index3462.us, 3
-  %scevgep979 = getelementptr i8, ptr %scevgep973, i64 %258
-  %scevgep980 = getelementptr i8, ptr %scevgep979, i64 -24
-  %.3521.us = load double, ptr %scevgep980, align 8
-  %sunkaddr1307 = mul i64 %.3180.sroa.0.3, 8
-  %sunkaddr1308 = getelementptr i8, ptr %.2648, i64 %sunkaddr1307
-  %.3530.us = load double, ptr %sunkaddr1308, align 8
-  %.6.i398 = fsub double %.3521.us, %.3530.us
-  %sunkaddr1309 = mul i64 %loop.index3462.us, 8
-  %sunkaddr1310 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1309
-  store double %.6.i398, ptr %sunkaddr1310, align 8
-  %259 = shl nuw nsw i64 %loop.index3462.us, 3
-  %scevgep977 = getelementptr i8, ptr %scevgep973, i64 %259
-  %scevgep978 = getelementptr i8, ptr %scevgep977, i64 -16
-  %.3521.us.1 = load double, ptr %scevgep978, align 8
-  %.3530.us.1 = load double, ptr %sunkaddr1308, align 8
-  %.6.i398.1 = fsub double %.3521.us.1, %.3530.us.1
-  %sunkaddr1311 = mul i64 %loop.index3462.us, 8
-  %sunkaddr1312 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1311
-  %sunkaddr1313 = getelementptr i8, ptr %sunkaddr1312, i64 8
-  store double %.6.i398.1, ptr %sunkaddr1313, align 8
-  %260 = shl nuw nsw i64 %loop.index3462.us, 3
-  %scevgep975 = getelementptr i8, ptr %scevgep973, i64 %260
-  %scevgep976 = getelementptr i8, ptr %scevgep975, i64 -8
-  %.3521.us.2 = load double, ptr %scevgep976, align 8
-  %.3530.us.2 = load double, ptr %sunkaddr1308, align 8
-  %.6.i398.2 = fsub double %.3521.us.2, %.3530.us.2
-  %sunkaddr1314 = mul i64 %loop.index3462.us, 8
-  %sunkaddr1315 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1314
-  %sunkaddr1316 = getelementptr i8, ptr %sunkaddr1315, i64 16
-  store double %.6.i398.2, ptr %sunkaddr1316, align 8
-  %261 = shl nuw nsw i64 %loop.index3462.us, 3
-  %scevgep974 = getelementptr i8, ptr %scevgep973, i64 %261
-  %.3521.us.3 = load double, ptr %scevgep974, align 8
-  %.3530.us.3 = load double, ptr %sunkaddr1308, align 8
-  %.6.i398.3 = fsub double %.3521.us.3, %.3530.us.3
-  %sunkaddr1317 = mul i64 %loop.index3462.us, 8
-  %sunkaddr1318 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1317
-  %sunkaddr1319 = getelementptr i8, ptr %sunkaddr1318, i64 24
-  store double %.6.i398.3, ptr %sunkaddr1319, align 8
-  %.3559.us.3 = add nuw nsw i64 %loop.index3462.us, 4
-  %niter850.ncmp.3 = icmp eq i64 %unroll_iter849, %.3559.us.3
-  br i1 %niter850.ncmp.3, label %B76.endif.preheader.i.loopexit825.unr-lcssa, label %for.body.endif.endif.endif.us
+  %loop.index3464.us = phi i64 [ 0, %for.body.endif.endif.endif.us.preheader.new ], [ %.3608.us.3, %for.body.endif.endif.endif.us ]
+  %257 = shl nuw nsw i64 %loop.index3464.us, 3
+  %scevgep980 = getelementptr i8, ptr %scevgep974, i64 %257
+  %scevgep981 = getelementptr i8, ptr %scevgep980, i64 -24
+  %.3570.us = load double, ptr %scevgep981, align 8
+  %sunkaddr1308 = mul i64 %.3229.sroa.0.3, 8
+  %sunkaddr1309 = getelementptr i8, ptr %.2697, i64 %sunkaddr1308
+  %.3579.us = load double, ptr %sunkaddr1309, align 8
+  %.6.i399 = fsub double %.3570.us, %.3579.us
+  %sunkaddr1310 = mul i64 %loop.index3464.us, 8
+  %sunkaddr1311 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1310
+  store double %.6.i399, ptr %sunkaddr1311, align 8
+  %258 = shl nuw nsw i64 %loop.index3464.us, 3
+  %scevgep978 = getelementptr i8, ptr %scevgep974, i64 %258
+  %scevgep979 = getelementptr i8, ptr %scevgep978, i64 -16
+  %.3570.us.1 = load double, ptr %scevgep979, align 8
+  %.3579.us.1 = load double, ptr %sunkaddr1309, align 8
+  %.6.i399.1 = fsub double %.3570.us.1, %.3579.us.1
+  %sunkaddr1312 = mul i64 %loop.index3464.us, 8
+  %sunkaddr1313 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1312
+  %sunkaddr1314 = getelementptr i8, ptr %sunkaddr1313, i64 8
+  store double %.6.i399.1, ptr %sunkaddr1314, align 8
+  %259 = shl nuw nsw i64 %loop.index3464.us, 3
+  %scevgep976 = getelementptr i8, ptr %scevgep974, i64 %259
+  %scevgep977 = getelementptr i8, ptr %scevgep976, i64 -8
+  %.3570.us.2 = load double, ptr %scevgep977, align 8
+  %.3579.us.2 = load double, ptr %sunkaddr1309, align 8
+  %.6.i399.2 = fsub double %.3570.us.2, %.3579.us.2
+  %sunkaddr1315 = mul i64 %loop.index3464.us, 8
+  %sunkaddr1316 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1315
+  %sunkaddr1317 = getelementptr i8, ptr %sunkaddr1316, i64 16
+  store double %.6.i399.2, ptr %sunkaddr1317, align 8
+  %260 = shl nuw nsw i64 %loop.index3464.us, 3
+  %scevgep975 = getelementptr i8, ptr %scevgep974, i64 %260
+  %.3570.us.3 = load double, ptr %scevgep975, align 8
+  %.3579.us.3 = load double, ptr %sunkaddr1309, align 8
+  %.6.i399.3 = fsub double %.3570.us.3, %.3579.us.3
+  %sunkaddr1318 = mul i64 %loop.index3464.us, 8
+  %sunkaddr1319 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1318
+  %sunkaddr1320 = getelementptr i8, ptr %sunkaddr1319, i64 24
+  store double %.6.i399.3, ptr %sunkaddr1320, align 8
+  %.3608.us.3 = add nuw nsw i64 %loop.index3464.us, 4
+  %niter851.ncmp.3 = icmp eq i64 %unroll_iter850, %.3608.us.3
+  br i1 %niter851.ncmp.3, label %B76.endif.preheader.i.loopexit826.unr-lcssa, label %for.body.endif.endif.endif.us
 
 for.body.lr.ph.split:
-  %262 = icmp sgt i64 %.3268, 1
-  br i1 %262, label %for.body.endif.endif.endif.us3467.preheader, label %for.body.endif.endif.endif.preheader
+  %261 = icmp sgt i64 %.3317, 1
+  br i1 %261, label %for.body.endif.endif.endif.us3469.preheader, label %for.body.endif.endif.endif.preheader
 
 for.body.endif.endif.endif.preheader:
-  %xtraiter834 = and i64 %dest_shape.1757776, 3
-  %263 = icmp samesign ult i64 %dest_shape.1757776, 4
-  br i1 %263, label %for.body.endif.endif.endif.epil.preheader, label %for.body.endif.endif.endif.preheader.new
+  %xtraiter835 = and i64 %dest_shape.1757777, 3
+  %262 = icmp samesign ult i64 %dest_shape.1757777, 4
+  br i1 %262, label %for.body.endif.endif.endif.epil.preheader, label %for.body.endif.endif.endif.preheader.new
 
 for.body.endif.endif.endif.preheader.new:
-  %unroll_iter837 = and i64 %dest_shape.1757776, %const
+  %unroll_iter838 = and i64 %dest_shape.1757777, %const
   br label %for.body.endif.endif.endif
 
-for.body.endif.endif.endif.us3467.preheader:
-  %xtraiter839 = and i64 %dest_shape.1757776, 3
-  %264 = icmp samesign ult i64 %dest_shape.1757776, 4
-  br i1 %264, label %for.body.endif.endif.endif.us3467.epil.preheader, label %for.body.endif.endif.endif.us3467.preheader.new
+for.body.endif.endif.endif.us3469.preheader:
+  %xtraiter840 = and i64 %dest_shape.1757777, 3
+  %263 = icmp samesign ult i64 %dest_shape.1757777, 4
+  br i1 %263, label %for.body.endif.endif.endif.us3469.epil.preheader, label %for.body.endif.endif.endif.us3469.preheader.new
 
-for.body.endif.endif.endif.us3467.preheader.new:
-  %unroll_iter843 = and i64 %dest_shape.1757776, %const
-  %265 = shl i64 %.3180.sroa.0.3, 3
-  %scevgep960 = getelementptr i8, ptr %lsr.iv958, i64 %265
-  br label %for.body.endif.endif.endif.us3467
+for.body.endif.endif.endif.us3469.preheader.new:
+  %unroll_iter844 = and i64 %dest_shape.1757777, %const
+  %264 = shl i64 %.3229.sroa.0.3, 3
+  %scevgep961 = getelementptr i8, ptr %lsr.iv959, i64 %264
+  br label %for.body.endif.endif.endif.us3469
 
-for.body.endif.endif.endif.us3467:
-  %loop.index3462.us3464 = phi i64 [ 0, %for.body.endif.endif.endif.us3467.preheader.new ], [ %.3559.us3470.3, %for.body.endif.endif.endif.us3467 ]
-  %sunkaddr1320 = mul i64 %.2987.sroa.0.3, 8
-  %sunkaddr1321 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1320
-  %.3521.us3466 = load double, ptr %sunkaddr1321, align 8
-  %266 = shl nuw nsw i64 %loop.index3462.us3464, 3
-  %scevgep961 = getelementptr i8, ptr %scevgep960, i64 %266
-  %.3530.us3474 = load double, ptr %scevgep961, align 8
-  %.6.i399 = fsub double %.3521.us3466, %.3530.us3474
-  %sunkaddr1322 = mul i64 %loop.index3462.us3464, 8
-  %sunkaddr1323 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1322
-  store double %.6.i399, ptr %sunkaddr1323, align 8
-  %.3521.us3466.1 = load double, ptr %sunkaddr1321, align 8
-  %267 = shl nuw nsw i64 %loop.index3462.us3464, 3
-  %scevgep966 = getelementptr i8, ptr %scevgep960, i64 %267
-  %scevgep967 = getelementptr i8, ptr %scevgep966, i64 8
-  %.3530.us3474.1 = load double, ptr %scevgep967, align 8
-  %.6.i399.1 = fsub double %.3521.us3466.1, %.3530.us3474.1
-  %sunkaddr1324 = mul i64 %loop.index3462.us3464, 8
-  %sunkaddr1325 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1324
-  %sunkaddr1326 = getelementptr i8, ptr %sunkaddr1325, i64 8
-  store double %.6.i399.1, ptr %sunkaddr1326, align 8
-  %.3521.us3466.2 = load double, ptr %sunkaddr1321, align 8
-  %268 = shl nuw nsw i64 %loop.index3462.us3464, 3
-  %scevgep964 = getelementptr i8, ptr %scevgep960, i64 %268
-  %scevgep965 = getelementptr i8, ptr %scevgep964, i64 16
-  %.3530.us3474.2 = load double, ptr %scevgep965, align 8
-  %.6.i399.2 = fsub double %.3521.us3466.2, %.3530.us3474.2
-  %sunkaddr1327 = mul i64 %loop.index3462.us3464, 8
-  %sunkaddr1328 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1327
-  %sunkaddr1329 = getelementptr i8, ptr %sunkaddr1328, i64 16
-  store double %.6.i399.2, ptr %sunkaddr1329, align 8
-  %.3521.us3466.3 = load double, ptr %sunkaddr1321, align 8
-  %269 = shl nuw nsw i64 %loop.index3462.us3464, 3
-  %scevgep962 = getelementptr i8, ptr %scevgep960, i64 %269
-  %scevgep963 = getelementptr i8, ptr %scevgep962, i64 24
-  %.3530.us3474.3 = load double, ptr %scevgep963, align 8
-  %.6.i399.3 = fsub double %.3521.us3466.3, %.3530.us3474.3
-  %sunkaddr1330 = mul i64 %loop.index3462.us3464, 8
-  %sunkaddr1331 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1330
-  %sunkaddr1332 = getelementptr i8, ptr %sunkaddr1331, i64 24
-  store double %.6.i399.3, ptr %sunkaddr1332, align 8
-  %.3559.us3470.3 = add nuw nsw i64 %loop.index3462.us3464, 4
-  %niter844.ncmp.3 = icmp eq i64 %unroll_iter843, %.3559.us3470.3
-  br i1 %niter844.ncmp.3, label %B76.endif.preheader.i.loopexit826.unr-lcssa, label %for.body.endif.endif.endif.us3467
+for.body.endif.endif.endif.us3469:
+  %loop.index3464.us3466 = phi i64 [ 0, %for.body.endif.endif.endif.us3469.preheader.new ], [ %.3608.us3472.3, %for.body.endif.endif.endif.us3469 ]
+  %sunkaddr1321 = mul i64 %.3036.sroa.0.3, 8
+  %sunkaddr1322 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1321
+  %.3570.us3468 = load double, ptr %sunkaddr1322, align 8
+  %265 = shl nuw nsw i64 %loop.index3464.us3466, 3
+  %scevgep962 = getelementptr i8, ptr %scevgep961, i64 %265
+  %.3579.us3476 = load double, ptr %scevgep962, align 8
+  %.6.i400 = fsub double %.3570.us3468, %.3579.us3476
+  %sunkaddr1323 = mul i64 %loop.index3464.us3466, 8
+  %sunkaddr1324 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1323
+  store double %.6.i400, ptr %sunkaddr1324, align 8
+  %.3570.us3468.1 = load double, ptr %sunkaddr1322, align 8
+  %266 = shl nuw nsw i64 %loop.index3464.us3466, 3
+  %scevgep967 = getelementptr i8, ptr %scevgep961, i64 %266
+  %scevgep968 = getelementptr i8, ptr %scevgep967, i64 8
+  %.3579.us3476.1 = load double, ptr %scevgep968, align 8
+  %.6.i400.1 = fsub double %.3570.us3468.1, %.3579.us3476.1
+  %sunkaddr1325 = mul i64 %loop.index3464.us3466, 8
+  %sunkaddr1326 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1325
+  %sunkaddr1327 = getelementptr i8, ptr %sunkaddr1326, i64 8
+  store double %.6.i400.1, ptr %sunkaddr1327, align 8
+  %.3570.us3468.2 = load double, ptr %sunkaddr1322, align 8
+  %267 = shl nuw nsw i64 %loop.index3464.us3466, 3
+  %scevgep965 = getelementptr i8, ptr %scevgep961, i64 %267
+  %scevgep966 = getelementptr i8, ptr %scevgep965, i64 16
+  %.3579.us3476.2 = load double, ptr %scevgep966, align 8
+  %.6.i400.2 = fsub double %.3570.us3468.2, %.3579.us3476.2
+  %sunkaddr1328 = mul i64 %loop.index3464.us3466, 8
+  %sunkaddr1329 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1328
+  %sunkaddr1330 = getelementptr i8, ptr %sunkaddr1329, i64 16
+  store double %.6.i400.2, ptr %sunkaddr1330, align 8
+  %.3570.us3468.3 = load double, ptr %sunkaddr1322, align 8
+  %268 = shl nuw nsw i64 %loop.index3464.us3466, 3
+  %scevgep963 = getelementptr i8, ptr %scevgep961, i64 %268
+  %scevgep964 = getelementptr i8, ptr %scevgep963, i64 24
+  %.3579.us3476.3 = load double, ptr %scevgep964, align 8
+  %.6.i400.3 = fsub double %.3570.us3468.3, %.3579.us3476.3
+  %sunkaddr1331 = mul i64 %loop.index3464.us3466, 8
+  %sunkaddr1332 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1331
+  %sunkaddr1333 = getelementptr i8, ptr %sunkaddr1332, i64 24
+  store double %.6.i400.3, ptr %sunkaddr1333, align 8
+  %.3608.us3472.3 = add nuw nsw i64 %loop.index3464.us3466, 4
+  %niter845.ncmp.3 = icmp eq i64 %unroll_iter844, %.3608.us3472.3
+  br i1 %niter845.ncmp.3, label %B76.endif.preheader.i.loopexit827.unr-lcssa, label %for.body.endif.endif.endif.us3469
 
-B1108.endif.endif.endif.e...if.if:
+B1158.endif.endif.endif.e...if.if:
   store ptr @n165, ptr %excinfo, align 8
   br label %common.ret
 
 B76.endif.preheader.i.loopexit.unr-lcssa:
-  %lcmp.mod853.not = icmp eq i64 %xtraiter851, 0
-  br i1 %lcmp.mod853.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.us.us.epil.preheader
+  %lcmp.mod854.not = icmp eq i64 %xtraiter852, 0
+  br i1 %lcmp.mod854.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.us.us.epil.preheader
 
 for.body.endif.endif.endif.us.us.epil.preheader:
-  %loop.index3462.us.us.epil.init = phi i64 [ 0, %for.body.endif.endif.endif.us.us.preheader ], [ %.3559.us.us.3, %B76.endif.preheader.i.loopexit.unr-lcssa ]
-  %270 = shl nuw nsw i64 %loop.index3462.us.us.epil.init, 3
-  %scevgep1018 = getelementptr i8, ptr %.6.i, i64 %270
-  %271 = shl i64 %.3180.sroa.0.3, 3
-  %272 = add i64 %270, %271
-  %scevgep1020 = getelementptr i8, ptr %lsr.iv958, i64 %272
-  %273 = shl i64 %.2987.sroa.0.3, 3
-  %274 = add i64 %270, %273
-  %scevgep1022 = getelementptr i8, ptr %.6.i.i.i, i64 %274
+  %loop.index3464.us.us.epil.init = phi i64 [ 0, %for.body.endif.endif.endif.us.us.preheader ], [ %.3608.us.us.3, %B76.endif.preheader.i.loopexit.unr-lcssa ]
+  %269 = shl nuw nsw i64 %loop.index3464.us.us.epil.init, 3
+  %scevgep1019 = getelementptr i8, ptr %.6.i, i64 %269
+  %270 = shl i64 %.3229.sroa.0.3, 3
+  %271 = add i64 %269, %270
+  %scevgep1021 = getelementptr i8, ptr %lsr.iv959, i64 %271
+  %272 = shl i64 %.3036.sroa.0.3, 3
+  %273 = add i64 %269, %272
+  %scevgep1023 = getelementptr i8, ptr %.6.i.i.i, i64 %273
   br label %for.body.endif.endif.endif.us.us.epil
 
 for.body.endif.endif.endif.us.us.epil:
-  %epil.iter852 = phi i64 [ %epil.iter852.next, %for.body.endif.endif.endif.us.us.epil ], [ 0, %for.body.endif.endif.endif.us.us.epil.preheader ]
-  %275 = shl nuw nsw i64 %epil.iter852, 3
-  %scevgep1023 = getelementptr i8, ptr %scevgep1022, i64 %275
-  %.3521.us.us.epil = load double, ptr %scevgep1023, align 8
-  %276 = shl nuw nsw i64 %epil.iter852, 3
-  %scevgep1021 = getelementptr i8, ptr %scevgep1020, i64 %276
-  %.3530.us.us.epil = load double, ptr %scevgep1021, align 8
-  %.6.i397.epil = fsub double %.3521.us.us.epil, %.3530.us.us.epil
-  %277 = shl nuw nsw i64 %epil.iter852, 3
-  %scevgep1019 = getelementptr i8, ptr %scevgep1018, i64 %277
-  store double %.6.i397.epil, ptr %scevgep1019, align 8
-  %epil.iter852.next = add i64 %epil.iter852, 1
-  %epil.iter852.cmp.not = icmp eq i64 %xtraiter851, %epil.iter852.next
-  br i1 %epil.iter852.cmp.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.us.us.epil
+  %epil.iter853 = phi i64 [ %epil.iter853.next, %for.body.endif.endif.endif.us.us.epil ], [ 0, %for.body.endif.endif.endif.us.us.epil.preheader ]
+  %274 = shl nuw nsw i64 %epil.iter853, 3
+  %scevgep1024 = getelementptr i8, ptr %scevgep1023, i64 %274
+  %.3570.us.us.epil = load double, ptr %scevgep1024, align 8
+  %275 = shl nuw nsw i64 %epil.iter853, 3
+  %scevgep1022 = getelementptr i8, ptr %scevgep1021, i64 %275
+  %.3579.us.us.epil = load double, ptr %scevgep1022, align 8
+  %.6.i398.epil = fsub double %.3570.us.us.epil, %.3579.us.us.epil
+  %276 = shl nuw nsw i64 %epil.iter853, 3
+  %scevgep1020 = getelementptr i8, ptr %scevgep1019, i64 %276
+  store double %.6.i398.epil, ptr %scevgep1020, align 8
+  %epil.iter853.next = add i64 %epil.iter853, 1
+  %epil.iter853.cmp.not = icmp eq i64 %xtraiter852, %epil.iter853.next
+  br i1 %epil.iter853.cmp.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.us.us.epil
 
-B76.endif.preheader.i.loopexit825.unr-lcssa:
-  %lcmp.mod847.not = icmp eq i64 %xtraiter845, 0
-  br i1 %lcmp.mod847.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.us.epil.preheader
+B76.endif.preheader.i.loopexit826.unr-lcssa:
+  %lcmp.mod848.not = icmp eq i64 %xtraiter846, 0
+  br i1 %lcmp.mod848.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.us.epil.preheader
 
 for.body.endif.endif.endif.us.epil.preheader:
-  %loop.index3462.us.epil.init = phi i64 [ 0, %for.body.endif.endif.endif.us.preheader ], [ %.3559.us.3, %B76.endif.preheader.i.loopexit825.unr-lcssa ]
-  %278 = shl nuw nsw i64 %loop.index3462.us.epil.init, 3
-  %scevgep989 = getelementptr i8, ptr %.6.i, i64 %278
-  %279 = shl i64 %.2987.sroa.0.3, 3
-  %280 = add i64 %278, %279
-  %scevgep991 = getelementptr i8, ptr %.6.i.i.i, i64 %280
+  %loop.index3464.us.epil.init = phi i64 [ 0, %for.body.endif.endif.endif.us.preheader ], [ %.3608.us.3, %B76.endif.preheader.i.loopexit826.unr-lcssa ]
+  %277 = shl nuw nsw i64 %loop.index3464.us.epil.init, 3
+  %scevgep990 = getelementptr i8, ptr %.6.i, i64 %277
+  %278 = shl i64 %.3036.sroa.0.3, 3
+  %279 = add i64 %277, %278
+  %scevgep992 = getelementptr i8, ptr %.6.i.i.i, i64 %279
   br label %for.body.endif.endif.endif.us.epil
 
 for.body.endif.endif.endif.us.epil:
-  %epil.iter846 = phi i64 [ %epil.iter846.next, %for.body.endif.endif.endif.us.epil ], [ 0, %for.body.endif.endif.endif.us.epil.preheader ]
-  %281 = shl nuw nsw i64 %epil.iter846, 3
-  %scevgep992 = getelementptr i8, ptr %scevgep991, i64 %281
-  %.3521.us.epil = load double, ptr %scevgep992, align 8
-  %sunkaddr1333 = mul i64 %.3180.sroa.0.3, 8
-  %sunkaddr1334 = getelementptr i8, ptr %.2648, i64 %sunkaddr1333
-  %.3530.us.epil = load double, ptr %sunkaddr1334, align 8
-  %.6.i398.epil = fsub double %.3521.us.epil, %.3530.us.epil
-  %282 = shl nuw nsw i64 %epil.iter846, 3
-  %scevgep990 = getelementptr i8, ptr %scevgep989, i64 %282
-  store double %.6.i398.epil, ptr %scevgep990, align 8
-  %epil.iter846.next = add i64 %epil.iter846, 1
-  %epil.iter846.cmp.not = icmp eq i64 %xtraiter845, %epil.iter846.next
-  br i1 %epil.iter846.cmp.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.us.epil
-
-B76.endif.preheader.i.loopexit826.unr-lcssa:
-  %lcmp.mod841.not = icmp eq i64 %xtraiter839, 0
-  br i1 %lcmp.mod841.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.us3467.epil.preheader
-
-for.body.endif.endif.endif.us3467.epil.preheader:
-  %loop.index3462.us3464.epil.init = phi i64 [ 0, %for.body.endif.endif.endif.us3467.preheader ], [ %.3559.us3470.3, %B76.endif.preheader.i.loopexit826.unr-lcssa ]
-  %283 = shl nuw nsw i64 %loop.index3462.us3464.epil.init, 3
-  %scevgep968 = getelementptr i8, ptr %.6.i, i64 %283
-  %284 = shl i64 %.3180.sroa.0.3, 3
-  %285 = add i64 %283, %284
-  %scevgep970 = getelementptr i8, ptr %lsr.iv958, i64 %285
-  br label %for.body.endif.endif.endif.us3467.epil
-
-for.body.endif.endif.endif.us3467.epil:
-  %epil.iter840 = phi i64 [ %epil.iter840.next, %for.body.endif.endif.endif.us3467.epil ], [ 0, %for.body.endif.endif.endif.us3467.epil.preheader ]
-  %sunkaddr1335 = mul i64 %.2987.sroa.0.3, 8
-  %sunkaddr1336 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1335
-  %.3521.us3466.epil = load double, ptr %sunkaddr1336, align 8
-  %286 = shl nuw nsw i64 %epil.iter840, 3
-  %scevgep971 = getelementptr i8, ptr %scevgep970, i64 %286
-  %.3530.us3474.epil = load double, ptr %scevgep971, align 8
-  %.6.i399.epil = fsub double %.3521.us3466.epil, %.3530.us3474.epil
-  %287 = shl nuw nsw i64 %epil.iter840, 3
-  %scevgep969 = getelementptr i8, ptr %scevgep968, i64 %287
-  store double %.6.i399.epil, ptr %scevgep969, align 8
-  %epil.iter840.next = add i64 %epil.iter840, 1
-  %epil.iter840.cmp.not = icmp eq i64 %xtraiter839, %epil.iter840.next
-  br i1 %epil.iter840.cmp.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.us3467.epil
+  %epil.iter847 = phi i64 [ %epil.iter847.next, %for.body.endif.endif.endif.us.epil ], [ 0, %for.body.endif.endif.endif.us.epil.preheader ]
+  %280 = shl nuw nsw i64 %epil.iter847, 3
+  %scevgep993 = getelementptr i8, ptr %scevgep992, i64 %280
+  %.3570.us.epil = load double, ptr %scevgep993, align 8
+  %sunkaddr1334 = mul i64 %.3229.sroa.0.3, 8
+  %sunkaddr1335 = getelementptr i8, ptr %.2697, i64 %sunkaddr1334
+  %.3579.us.epil = load double, ptr %sunkaddr1335, align 8
+  %.6.i399.epil = fsub double %.3570.us.epil, %.3579.us.epil
+  %281 = shl nuw nsw i64 %epil.iter847, 3
+  %scevgep991 = getelementptr i8, ptr %scevgep990, i64 %281
+  store double %.6.i399.epil, ptr %scevgep991, align 8
+  %epil.iter847.next = add i64 %epil.iter847, 1
+  %epil.iter847.cmp.not = icmp eq i64 %xtraiter846, %epil.iter847.next
+  br i1 %epil.iter847.cmp.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.us.epil
 
 B76.endif.preheader.i.loopexit827.unr-lcssa:
-  %lcmp.mod835.not = icmp eq i64 %xtraiter834, 0
-  br i1 %lcmp.mod835.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.epil.preheader
+  %lcmp.mod842.not = icmp eq i64 %xtraiter840, 0
+  br i1 %lcmp.mod842.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.us3469.epil.preheader
+
+for.body.endif.endif.endif.us3469.epil.preheader:
+  %loop.index3464.us3466.epil.init = phi i64 [ 0, %for.body.endif.endif.endif.us3469.preheader ], [ %.3608.us3472.3, %B76.endif.preheader.i.loopexit827.unr-lcssa ]
+  %282 = shl nuw nsw i64 %loop.index3464.us3466.epil.init, 3
+  %scevgep969 = getelementptr i8, ptr %.6.i, i64 %282
+  %283 = shl i64 %.3229.sroa.0.3, 3
+  %284 = add i64 %282, %283
+  %scevgep971 = getelementptr i8, ptr %lsr.iv959, i64 %284
+  br label %for.body.endif.endif.endif.us3469.epil
+
+for.body.endif.endif.endif.us3469.epil:
+  %epil.iter841 = phi i64 [ %epil.iter841.next, %for.body.endif.endif.endif.us3469.epil ], [ 0, %for.body.endif.endif.endif.us3469.epil.preheader ]
+  %sunkaddr1336 = mul i64 %.3036.sroa.0.3, 8
+  %sunkaddr1337 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1336
+  %.3570.us3468.epil = load double, ptr %sunkaddr1337, align 8
+  %285 = shl nuw nsw i64 %epil.iter841, 3
+  %scevgep972 = getelementptr i8, ptr %scevgep971, i64 %285
+  %.3579.us3476.epil = load double, ptr %scevgep972, align 8
+  %.6.i400.epil = fsub double %.3570.us3468.epil, %.3579.us3476.epil
+  %286 = shl nuw nsw i64 %epil.iter841, 3
+  %scevgep970 = getelementptr i8, ptr %scevgep969, i64 %286
+  store double %.6.i400.epil, ptr %scevgep970, align 8
+  %epil.iter841.next = add i64 %epil.iter841, 1
+  %epil.iter841.cmp.not = icmp eq i64 %xtraiter840, %epil.iter841.next
+  br i1 %epil.iter841.cmp.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.us3469.epil
+
+B76.endif.preheader.i.loopexit828.unr-lcssa:
+  %lcmp.mod836.not = icmp eq i64 %xtraiter835, 0
+  br i1 %lcmp.mod836.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.epil.preheader
 
 for.body.endif.endif.endif.epil.preheader:
-  %loop.index3462.epil.init = phi i64 [ 0, %for.body.endif.endif.endif.preheader ], [ %.3559.3, %B76.endif.preheader.i.loopexit827.unr-lcssa ]
-  %288 = shl nuw nsw i64 %loop.index3462.epil.init, 3
-  %scevgep948 = getelementptr i8, ptr %.6.i, i64 %288
+  %loop.index3464.epil.init = phi i64 [ 0, %for.body.endif.endif.endif.preheader ], [ %.3608.3, %B76.endif.preheader.i.loopexit828.unr-lcssa ]
+  %287 = shl nuw nsw i64 %loop.index3464.epil.init, 3
+  %scevgep949 = getelementptr i8, ptr %.6.i, i64 %287
   br label %for.body.endif.endif.endif.epil
 
 for.body.endif.endif.endif.epil:
   %epil.iter = phi i64 [ %epil.iter.next, %for.body.endif.endif.endif.epil ], [ 0, %for.body.endif.endif.endif.epil.preheader ]
-  %sunkaddr1337 = mul i64 %.2987.sroa.0.3, 8
-  %sunkaddr1338 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1337
-  %.3521.epil = load double, ptr %sunkaddr1338, align 8
-  %sunkaddr1339 = mul i64 %.3180.sroa.0.3, 8
-  %sunkaddr1340 = getelementptr i8, ptr %.2648, i64 %sunkaddr1339
-  %.3530.epil = load double, ptr %sunkaddr1340, align 8
-  %.6.i400.epil = fsub double %.3521.epil, %.3530.epil
-  %289 = shl nuw nsw i64 %epil.iter, 3
-  %scevgep949 = getelementptr i8, ptr %scevgep948, i64 %289
-  store double %.6.i400.epil, ptr %scevgep949, align 8
+  %sunkaddr1338 = mul i64 %.3036.sroa.0.3, 8
+  %sunkaddr1339 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1338
+  %.3570.epil = load double, ptr %sunkaddr1339, align 8
+  %sunkaddr1340 = mul i64 %.3229.sroa.0.3, 8
+  %sunkaddr1341 = getelementptr i8, ptr %.2697, i64 %sunkaddr1340
+  %.3579.epil = load double, ptr %sunkaddr1341, align 8
+  %.6.i401.epil = fsub double %.3570.epil, %.3579.epil
+  %288 = shl nuw nsw i64 %epil.iter, 3
+  %scevgep950 = getelementptr i8, ptr %scevgep949, i64 %288
+  store double %.6.i401.epil, ptr %scevgep950, align 8
   %epil.iter.next = add i64 %epil.iter, 1
-  %epil.iter.cmp.not = icmp eq i64 %xtraiter834, %epil.iter.next
+  %epil.iter.cmp.not = icmp eq i64 %xtraiter835, %epil.iter.next
   br i1 %epil.iter.cmp.not, label %B76.endif.preheader.i, label %for.body.endif.endif.endif.epil
 
 B76.endif.preheader.i:
-  %xtraiter.i401 = and i64 %dest_shape.1757776, 7
-  %290 = icmp samesign ult i64 %dest_shape.1757776, 8
-  br i1 %290, label %B76.endif.epil.preheader.i, label %B76.endif.preheader.new.i
+  %xtraiter.i402 = and i64 %dest_shape.1757777, 7
+  %289 = icmp samesign ult i64 %dest_shape.1757777, 8
+  br i1 %289, label %B76.endif.epil.preheader.i, label %B76.endif.preheader.new.i
 
 B76.endif.preheader.new.i:
-  %const_mat1208 = add i64 %const, -4
-  %unroll_iter.i402 = and i64 %dest_shape.1757776, %const_mat1208
-  %291 = lshr i64 %dest_shape.1757776, 3
-  %292 = shl nuw nsw i64 %291, 6
+  %const_mat1209 = add i64 %const, -4
+  %unroll_iter.i403 = and i64 %dest_shape.1757777, %const_mat1209
+  %290 = lshr i64 %dest_shape.1757777, 3
+  %291 = shl nuw nsw i64 %290, 6
   br label %B76.endif.i
 
 B128.critedge.unr-lcssa.i:
-  %lcmp.mod.not.i412 = icmp eq i64 %xtraiter.i401, 0
-  br i1 %lcmp.mod.not.i412, label %B128.critedge.i, label %B76.endif.epil.preheader.i
+  %lcmp.mod.not.i413 = icmp eq i64 %xtraiter.i402, 0
+  br i1 %lcmp.mod.not.i413, label %B128.critedge.i, label %B76.endif.epil.preheader.i
 
 B76.endif.epil.preheader.i:
   %c.2.0163.epil.init.i = phi double [ 0.000000e+00, %B76.endif.preheader.i ], [ %.255.7.i, %B128.critedge.unr-lcssa.i ]
-  %.198159162.epil.init.i = phi i64 [ 0, %B76.endif.preheader.i ], [ %unroll_iter.i402, %B128.critedge.unr-lcssa.i ]
-  %293 = shl nuw nsw i64 %.198159162.epil.init.i, 3
-  %scevgep.i413 = getelementptr i8, ptr %.6.i, i64 %293
+  %.198159162.epil.init.i = phi i64 [ 0, %B76.endif.preheader.i ], [ %unroll_iter.i403, %B128.critedge.unr-lcssa.i ]
+  %292 = shl nuw nsw i64 %.198159162.epil.init.i, 3
+  %scevgep.i414 = getelementptr i8, ptr %.6.i, i64 %292
   br label %B76.endif.epil.i
 
 B76.endif.epil.i:
   %c.2.0163.epil.i = phi double [ %.255.epil.i, %B76.endif.epil.i ], [ %c.2.0163.epil.init.i, %B76.endif.epil.preheader.i ]
-  %epil.iter.i414 = phi i64 [ %epil.iter.next.i416, %B76.endif.epil.i ], [ 0, %B76.endif.epil.preheader.i ]
-  %294 = shl i64 %epil.iter.i414, 3
-  %scevgep1042 = getelementptr i8, ptr %scevgep.i413, i64 %294
-  %.252.epil.i = load double, ptr %scevgep1042, align 8
+  %epil.iter.i415 = phi i64 [ %epil.iter.next.i417, %B76.endif.epil.i ], [ 0, %B76.endif.epil.preheader.i ]
+  %293 = shl i64 %epil.iter.i415, 3
+  %scevgep1043 = getelementptr i8, ptr %scevgep.i414, i64 %293
+  %.252.epil.i = load double, ptr %scevgep1043, align 8
   %.255.epil.i = fadd double %c.2.0163.epil.i, %.252.epil.i
-  %epil.iter.next.i416 = add i64 %epil.iter.i414, 1
-  %epil.iter.cmp.not.i417 = icmp eq i64 %xtraiter.i401, %epil.iter.next.i416
-  br i1 %epil.iter.cmp.not.i417, label %B128.critedge.i, label %B76.endif.epil.i
+  %epil.iter.next.i417 = add i64 %epil.iter.i415, 1
+  %epil.iter.cmp.not.i418 = icmp eq i64 %xtraiter.i402, %epil.iter.next.i417
+  br i1 %epil.iter.cmp.not.i418, label %B128.critedge.i, label %B76.endif.epil.i
 
 B128.critedge.i:
   %.255.lcssa.i = phi double [ %.255.7.i, %B128.critedge.unr-lcssa.i ], [ %.255.epil.i, %B76.endif.epil.i ]
-  %.282.i = uitofp nneg i64 %dest_shape.1757776 to double
+  %.282.i = uitofp nneg i64 %dest_shape.1757777 to double
   %.290.i = fdiv double %.255.lcssa.i, %.282.i
   br label %for.end.endif
 
 B76.endif.i:
-  %lsr.iv1024 = phi i64 [ %lsr.iv.next1025, %B76.endif.i ], [ 0, %B76.endif.preheader.new.i ]
+  %lsr.iv1025 = phi i64 [ %lsr.iv.next1026, %B76.endif.i ], [ 0, %B76.endif.preheader.new.i ]
   %c.2.0163.i = phi double [ 0.000000e+00, %B76.endif.preheader.new.i ], [ %.255.7.i, %B76.endif.i ]
-  %sunkaddr1341 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1024
-  %.252.i = load double, ptr %sunkaddr1341, align 8
+  %sunkaddr1342 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1025
+  %.252.i = load double, ptr %sunkaddr1342, align 8
   %.255.i = fadd double %c.2.0163.i, %.252.i
-  %sunkaddr1342 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1024
-  %sunkaddr1343 = getelementptr i8, ptr %sunkaddr1342, i64 8
-  %.252.1.i = load double, ptr %sunkaddr1343, align 8
+  %sunkaddr1343 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1025
+  %sunkaddr1344 = getelementptr i8, ptr %sunkaddr1343, i64 8
+  %.252.1.i = load double, ptr %sunkaddr1344, align 8
   %.255.1.i = fadd double %.255.i, %.252.1.i
-  %sunkaddr1344 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1024
-  %sunkaddr1345 = getelementptr i8, ptr %sunkaddr1344, i64 16
-  %.252.2.i = load double, ptr %sunkaddr1345, align 8
+  %sunkaddr1345 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1025
+  %sunkaddr1346 = getelementptr i8, ptr %sunkaddr1345, i64 16
+  %.252.2.i = load double, ptr %sunkaddr1346, align 8
   %.255.2.i = fadd double %.255.1.i, %.252.2.i
-  %sunkaddr1346 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1024
-  %sunkaddr1347 = getelementptr i8, ptr %sunkaddr1346, i64 24
-  %.252.3.i = load double, ptr %sunkaddr1347, align 8
+  %sunkaddr1347 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1025
+  %sunkaddr1348 = getelementptr i8, ptr %sunkaddr1347, i64 24
+  %.252.3.i = load double, ptr %sunkaddr1348, align 8
   %.255.3.i = fadd double %.255.2.i, %.252.3.i
-  %sunkaddr1348 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1024
-  %sunkaddr1349 = getelementptr i8, ptr %sunkaddr1348, i64 32
-  %.252.4.i = load double, ptr %sunkaddr1349, align 8
+  %sunkaddr1349 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1025
+  %sunkaddr1350 = getelementptr i8, ptr %sunkaddr1349, i64 32
+  %.252.4.i = load double, ptr %sunkaddr1350, align 8
   %.255.4.i = fadd double %.255.3.i, %.252.4.i
-  %sunkaddr1350 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1024
-  %sunkaddr1351 = getelementptr i8, ptr %sunkaddr1350, i64 40
-  %.252.5.i = load double, ptr %sunkaddr1351, align 8
+  %sunkaddr1351 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1025
+  %sunkaddr1352 = getelementptr i8, ptr %sunkaddr1351, i64 40
+  %.252.5.i = load double, ptr %sunkaddr1352, align 8
   %.255.5.i = fadd double %.255.4.i, %.252.5.i
-  %sunkaddr1352 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1024
-  %sunkaddr1353 = getelementptr i8, ptr %sunkaddr1352, i64 48
-  %.252.6.i = load double, ptr %sunkaddr1353, align 8
+  %sunkaddr1353 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1025
+  %sunkaddr1354 = getelementptr i8, ptr %sunkaddr1353, i64 48
+  %.252.6.i = load double, ptr %sunkaddr1354, align 8
   %.255.6.i = fadd double %.255.5.i, %.252.6.i
-  %sunkaddr1354 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1024
-  %sunkaddr1355 = getelementptr i8, ptr %sunkaddr1354, i64 56
-  %.252.7.i = load double, ptr %sunkaddr1355, align 8
+  %sunkaddr1355 = getelementptr i8, ptr %.6.i, i64 %lsr.iv1025
+  %sunkaddr1356 = getelementptr i8, ptr %sunkaddr1355, i64 56
+  %.252.7.i = load double, ptr %sunkaddr1356, align 8
   %.255.7.i = fadd double %.255.6.i, %.252.7.i
-  %lsr.iv.next1025 = add nuw nsw i64 %lsr.iv1024, 64
-  %niter.ncmp.7.i411 = icmp eq i64 %292, %lsr.iv.next1025
-  br i1 %niter.ncmp.7.i411, label %B128.critedge.unr-lcssa.i, label %B76.endif.i
+  %lsr.iv.next1026 = add nuw nsw i64 %lsr.iv1025, 64
+  %niter.ncmp.7.i412 = icmp eq i64 %291, %lsr.iv.next1026
+  br i1 %niter.ncmp.7.i412, label %B128.critedge.unr-lcssa.i, label %B76.endif.i
 
 for.body.endif.endif.endif:
-  %loop.index3462 = phi i64 [ 0, %for.body.endif.endif.endif.preheader.new ], [ %.3559.3, %for.body.endif.endif.endif ]
-  %sunkaddr1356 = mul i64 %.2987.sroa.0.3, 8
-  %sunkaddr1357 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1356
-  %.3521 = load double, ptr %sunkaddr1357, align 8
-  %sunkaddr1358 = mul i64 %.3180.sroa.0.3, 8
-  %sunkaddr1359 = getelementptr i8, ptr %.2648, i64 %sunkaddr1358
-  %.3530 = load double, ptr %sunkaddr1359, align 8
-  %.6.i400 = fsub double %.3521, %.3530
-  %sunkaddr1360 = mul i64 %loop.index3462, 8
-  %sunkaddr1361 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1360
-  store double %.6.i400, ptr %sunkaddr1361, align 8
-  %.3521.1 = load double, ptr %sunkaddr1357, align 8
-  %.3530.1 = load double, ptr %sunkaddr1359, align 8
-  %.6.i400.1 = fsub double %.3521.1, %.3530.1
-  %sunkaddr1362 = mul i64 %loop.index3462, 8
-  %sunkaddr1363 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1362
-  %sunkaddr1364 = getelementptr i8, ptr %sunkaddr1363, i64 8
-  store double %.6.i400.1, ptr %sunkaddr1364, align 8
-  %.3521.2 = load double, ptr %sunkaddr1357, align 8
-  %.3530.2 = load double, ptr %sunkaddr1359, align 8
-  %.6.i400.2 = fsub double %.3521.2, %.3530.2
-  %sunkaddr1365 = mul i64 %loop.index3462, 8
-  %sunkaddr1366 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1365
-  %sunkaddr1367 = getelementptr i8, ptr %sunkaddr1366, i64 16
-  store double %.6.i400.2, ptr %sunkaddr1367, align 8
-  %.3521.3 = load double, ptr %sunkaddr1357, align 8
-  %.3530.3 = load double, ptr %sunkaddr1359, align 8
-  %.6.i400.3 = fsub double %.3521.3, %.3530.3
-  %sunkaddr1368 = mul i64 %loop.index3462, 8
-  %sunkaddr1369 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1368
-  %sunkaddr1370 = getelementptr i8, ptr %sunkaddr1369, i64 24
-  store double %.6.i400.3, ptr %sunkaddr1370, align 8
-  %.3559.3 = add nuw nsw i64 %loop.index3462, 4
-  %niter838.ncmp.3 = icmp eq i64 %unroll_iter837, %.3559.3
-  br i1 %niter838.ncmp.3, label %B76.endif.preheader.i.loopexit827.unr-lcssa, label %for.body.endif.endif.endif
+  %loop.index3464 = phi i64 [ 0, %for.body.endif.endif.endif.preheader.new ], [ %.3608.3, %for.body.endif.endif.endif ]
+  %sunkaddr1357 = mul i64 %.3036.sroa.0.3, 8
+  %sunkaddr1358 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1357
+  %.3570 = load double, ptr %sunkaddr1358, align 8
+  %sunkaddr1359 = mul i64 %.3229.sroa.0.3, 8
+  %sunkaddr1360 = getelementptr i8, ptr %.2697, i64 %sunkaddr1359
+  %.3579 = load double, ptr %sunkaddr1360, align 8
+  %.6.i401 = fsub double %.3570, %.3579
+  %sunkaddr1361 = mul i64 %loop.index3464, 8
+  %sunkaddr1362 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1361
+  store double %.6.i401, ptr %sunkaddr1362, align 8
+  %.3570.1 = load double, ptr %sunkaddr1358, align 8
+  %.3579.1 = load double, ptr %sunkaddr1360, align 8
+  %.6.i401.1 = fsub double %.3570.1, %.3579.1
+  %sunkaddr1363 = mul i64 %loop.index3464, 8
+  %sunkaddr1364 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1363
+  %sunkaddr1365 = getelementptr i8, ptr %sunkaddr1364, i64 8
+  store double %.6.i401.1, ptr %sunkaddr1365, align 8
+  %.3570.2 = load double, ptr %sunkaddr1358, align 8
+  %.3579.2 = load double, ptr %sunkaddr1360, align 8
+  %.6.i401.2 = fsub double %.3570.2, %.3579.2
+  %sunkaddr1366 = mul i64 %loop.index3464, 8
+  %sunkaddr1367 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1366
+  %sunkaddr1368 = getelementptr i8, ptr %sunkaddr1367, i64 16
+  store double %.6.i401.2, ptr %sunkaddr1368, align 8
+  %.3570.3 = load double, ptr %sunkaddr1358, align 8
+  %.3579.3 = load double, ptr %sunkaddr1360, align 8
+  %.6.i401.3 = fsub double %.3570.3, %.3579.3
+  %sunkaddr1369 = mul i64 %loop.index3464, 8
+  %sunkaddr1370 = getelementptr i8, ptr %.6.i, i64 %sunkaddr1369
+  %sunkaddr1371 = getelementptr i8, ptr %sunkaddr1370, i64 24
+  store double %.6.i401.3, ptr %sunkaddr1371, align 8
+  %.3608.3 = add nuw nsw i64 %loop.index3464, 4
+  %niter839.ncmp.3 = icmp eq i64 %unroll_iter838, %.3608.3
+  br i1 %niter839.ncmp.3, label %B76.endif.preheader.i.loopexit828.unr-lcssa, label %for.body.endif.endif.endif
 
 for.end.endif:
-  %storemerge.i = phi double [ %.290.i, %B128.critedge.i ], [ 0x7FF8000000000000, %B1108.endif.endif.endif.e...endif ]
+  %storemerge.i = phi double [ %.290.i, %B128.critedge.i ], [ 0x7FF8000000000000, %B1158.endif.endif.endif.e...endif ]
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i)
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i)
   tail call void @NRT_decref(ptr nonnull %.7.i.i)
-  %295 = getelementptr double, ptr %.6.i.i.i325, i64 %.231434923505
-  store double %storemerge.i, ptr %295, align 8
-  br label %B1334
+  %294 = getelementptr double, ptr %.6.i.i.i325, i64 %.236334943507
+  store double %storemerge.i, ptr %294, align 8
+  br label %B1384
 
-B1354.endif.endif.endif:
-  %dest_shape.1.0 = phi i64 [ 0, %B1058.endif ], [ %.2015.fca.5.0.load.fr645, %B1334 ]
-  %.3644 = icmp eq i64 %low.2.0, 0
-  %spec.select = select i1 %.3644, i64 %.2176, i64 3
-  %.3724 = shl nuw nsw i64 %dest_shape.1.0, 3
-  %.7.i.i418 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.3724, i32 32)
-  %.8.i.i419 = icmp eq ptr %.7.i.i418, null
-  br i1 %.8.i.i419, label %B1354.endif.endif.endif.if.if, label %B1354.endif.endif.endif.endif
+B1404.endif.endif.endif:
+  %dest_shape.1.0 = phi i64 [ 0, %B1108.endif ], [ %.2015.fca.5.0.load.fr646, %B1384 ]
+  %.3693 = icmp eq i64 %low.2.0, 0
+  %spec.select = select i1 %.3693, i64 %.2225, i64 %.2226
+  %.3773 = shl nuw nsw i64 %dest_shape.1.0, 3
+  %.7.i.i419 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.3773, i32 32)
+  %.8.i.i420 = icmp eq ptr %.7.i.i419, null
+  br i1 %.8.i.i420, label %B1404.endif.endif.endif.if.if, label %B1404.endif.endif.endif.endif
 
-B1354.endif.endif.endif.endif:
-  %.5.i424 = getelementptr i8, ptr %.7.i.i418, i64 24
-  %.6.i425 = load ptr, ptr %.5.i424, align 8
-  %.37923508 = icmp sgt i64 %dest_shape.1.0, 0
-  br i1 %.37923508, label %for.body.1.lr.ph, label %for.end.1
+B1404.endif.endif.endif.endif:
+  %.5.i425 = getelementptr i8, ptr %.7.i.i419, i64 24
+  %.6.i426 = load ptr, ptr %.5.i425, align 8
+  %.38413510 = icmp sgt i64 %dest_shape.1.0, 0
+  br i1 %.38413510, label %for.body.1.lr.ph, label %for.end.1
 
 for.body.1.lr.ph:
-  %296 = icmp ugt i64 %.2015.fca.5.0.load.fr645, 1
-  br i1 %296, label %for.body.1.endif.endif.us.preheader, label %for.body.1.endif.endif
+  %295 = icmp ugt i64 %.2015.fca.5.0.load.fr646, 1
+  br i1 %295, label %for.body.1.endif.endif.us.preheader, label %for.body.1.endif.endif
 
 for.body.1.endif.endif.us.preheader:
-  %297 = icmp ult i64 %.2015.fca.5.0.load.fr645, 4
-  br i1 %297, label %for.body.1.endif.endif.us.epil.preheader, label %for.body.1.endif.endif.us.preheader907
+  %296 = icmp ult i64 %.2015.fca.5.0.load.fr646, 4
+  br i1 %296, label %for.body.1.endif.endif.us.epil.preheader, label %for.body.1.endif.endif.us.preheader908
 
-for.body.1.endif.endif.us.preheader907:
+for.body.1.endif.endif.us.preheader908:
   br label %for.body.1.endif.endif.us
 
 for.body.1.endif.endif.us:
-  %loop.index.13510.us = phi i64 [ %.3831.us.3, %for.body.1.endif.endif.us ], [ 0, %for.body.1.endif.endif.us.preheader907 ]
-  %sunkaddr1371 = mul i64 %loop.index.13510.us, 8
-  %sunkaddr1372 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1371
-  %.3802.us = load double, ptr %sunkaddr1372, align 8
-  %.5.i426 = fneg double %.3802.us
-  %sunkaddr1373 = mul i64 %loop.index.13510.us, 8
-  %sunkaddr1374 = getelementptr i8, ptr %.6.i425, i64 %sunkaddr1373
-  store double %.5.i426, ptr %sunkaddr1374, align 8
-  %sunkaddr1375 = mul i64 %loop.index.13510.us, 8
-  %sunkaddr1376 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1375
-  %sunkaddr1377 = getelementptr i8, ptr %sunkaddr1376, i64 8
-  %.3802.us.1 = load double, ptr %sunkaddr1377, align 8
-  %.5.i426.1 = fneg double %.3802.us.1
-  %sunkaddr1378 = mul i64 %loop.index.13510.us, 8
-  %sunkaddr1379 = getelementptr i8, ptr %.6.i425, i64 %sunkaddr1378
-  %sunkaddr1380 = getelementptr i8, ptr %sunkaddr1379, i64 8
-  store double %.5.i426.1, ptr %sunkaddr1380, align 8
-  %sunkaddr1381 = mul i64 %loop.index.13510.us, 8
-  %sunkaddr1382 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1381
-  %sunkaddr1383 = getelementptr i8, ptr %sunkaddr1382, i64 16
-  %.3802.us.2 = load double, ptr %sunkaddr1383, align 8
-  %.5.i426.2 = fneg double %.3802.us.2
-  %sunkaddr1384 = mul i64 %loop.index.13510.us, 8
-  %sunkaddr1385 = getelementptr i8, ptr %.6.i425, i64 %sunkaddr1384
-  %sunkaddr1386 = getelementptr i8, ptr %sunkaddr1385, i64 16
-  store double %.5.i426.2, ptr %sunkaddr1386, align 8
-  %sunkaddr1387 = mul i64 %loop.index.13510.us, 8
-  %sunkaddr1388 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1387
-  %sunkaddr1389 = getelementptr i8, ptr %sunkaddr1388, i64 24
-  %.3802.us.3 = load double, ptr %sunkaddr1389, align 8
-  %.5.i426.3 = fneg double %.3802.us.3
-  %sunkaddr1390 = mul i64 %loop.index.13510.us, 8
-  %sunkaddr1391 = getelementptr i8, ptr %.6.i425, i64 %sunkaddr1390
-  %sunkaddr1392 = getelementptr i8, ptr %sunkaddr1391, i64 24
-  store double %.5.i426.3, ptr %sunkaddr1392, align 8
-  %.3831.us.3 = add nuw i64 %loop.index.13510.us, 4
-  %niter862.ncmp.3 = icmp eq i64 %unroll_iter861, %.3831.us.3
-  br i1 %niter862.ncmp.3, label %for.end.1.loopexit.unr-lcssa, label %for.body.1.endif.endif.us
+  %loop.index.13512.us = phi i64 [ %.3880.us.3, %for.body.1.endif.endif.us ], [ 0, %for.body.1.endif.endif.us.preheader908 ]
+  %sunkaddr1372 = mul i64 %loop.index.13512.us, 8
+  %sunkaddr1373 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1372
+  %.3851.us = load double, ptr %sunkaddr1373, align 8
+  %.5.i427 = fneg double %.3851.us
+  %sunkaddr1374 = mul i64 %loop.index.13512.us, 8
+  %sunkaddr1375 = getelementptr i8, ptr %.6.i426, i64 %sunkaddr1374
+  store double %.5.i427, ptr %sunkaddr1375, align 8
+  %sunkaddr1376 = mul i64 %loop.index.13512.us, 8
+  %sunkaddr1377 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1376
+  %sunkaddr1378 = getelementptr i8, ptr %sunkaddr1377, i64 8
+  %.3851.us.1 = load double, ptr %sunkaddr1378, align 8
+  %.5.i427.1 = fneg double %.3851.us.1
+  %sunkaddr1379 = mul i64 %loop.index.13512.us, 8
+  %sunkaddr1380 = getelementptr i8, ptr %.6.i426, i64 %sunkaddr1379
+  %sunkaddr1381 = getelementptr i8, ptr %sunkaddr1380, i64 8
+  store double %.5.i427.1, ptr %sunkaddr1381, align 8
+  %sunkaddr1382 = mul i64 %loop.index.13512.us, 8
+  %sunkaddr1383 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1382
+  %sunkaddr1384 = getelementptr i8, ptr %sunkaddr1383, i64 16
+  %.3851.us.2 = load double, ptr %sunkaddr1384, align 8
+  %.5.i427.2 = fneg double %.3851.us.2
+  %sunkaddr1385 = mul i64 %loop.index.13512.us, 8
+  %sunkaddr1386 = getelementptr i8, ptr %.6.i426, i64 %sunkaddr1385
+  %sunkaddr1387 = getelementptr i8, ptr %sunkaddr1386, i64 16
+  store double %.5.i427.2, ptr %sunkaddr1387, align 8
+  %sunkaddr1388 = mul i64 %loop.index.13512.us, 8
+  %sunkaddr1389 = getelementptr i8, ptr %.6.i.i.i325, i64 %sunkaddr1388
+  %sunkaddr1390 = getelementptr i8, ptr %sunkaddr1389, i64 24
+  %.3851.us.3 = load double, ptr %sunkaddr1390, align 8
+  %.5.i427.3 = fneg double %.3851.us.3
+  %sunkaddr1391 = mul i64 %loop.index.13512.us, 8
+  %sunkaddr1392 = getelementptr i8, ptr %.6.i426, i64 %sunkaddr1391
+  %sunkaddr1393 = getelementptr i8, ptr %sunkaddr1392, i64 24
+  store double %.5.i427.3, ptr %sunkaddr1393, align 8
+  %.3880.us.3 = add nuw i64 %loop.index.13512.us, 4
+  %niter863.ncmp.3 = icmp eq i64 %unroll_iter862, %.3880.us.3
+  br i1 %niter863.ncmp.3, label %for.end.1.loopexit.unr-lcssa, label %for.body.1.endif.endif.us
 
-B1354.endif.endif.endif.if.if:
+B1404.endif.endif.endif.if.if:
   store ptr @n165, ptr %excinfo, align 8
   br label %common.ret
 
 for.end.1.loopexit.unr-lcssa:
-  %298 = icmp eq i64 %xtraiter857, 0
-  br i1 %298, label %for.end.1, label %for.body.1.endif.endif.us.epil.preheader
+  %297 = icmp eq i64 %xtraiter858, 0
+  br i1 %297, label %for.end.1, label %for.body.1.endif.endif.us.epil.preheader
 
 for.body.1.endif.endif.us.epil.preheader:
-  %loop.index.13510.us.epil.init = phi i64 [ 0, %for.body.1.endif.endif.us.preheader ], [ %.3831.us.3, %for.end.1.loopexit.unr-lcssa ]
-  %299 = shl i64 %loop.index.13510.us.epil.init, 3
-  %scevgep1059 = getelementptr i8, ptr %.6.i425, i64 %299
-  %scevgep1061 = getelementptr i8, ptr %.6.i.i.i325, i64 %299
+  %loop.index.13512.us.epil.init = phi i64 [ 0, %for.body.1.endif.endif.us.preheader ], [ %.3880.us.3, %for.end.1.loopexit.unr-lcssa ]
+  %298 = shl i64 %loop.index.13512.us.epil.init, 3
+  %scevgep1060 = getelementptr i8, ptr %.6.i426, i64 %298
+  %scevgep1062 = getelementptr i8, ptr %.6.i.i.i325, i64 %298
   br label %for.body.1.endif.endif.us.epil
 
 for.body.1.endif.endif.us.epil:
-  %epil.iter858 = phi i64 [ %epil.iter858.next, %for.body.1.endif.endif.us.epil ], [ 0, %for.body.1.endif.endif.us.epil.preheader ]
-  %300 = shl nuw nsw i64 %epil.iter858, 3
-  %scevgep1062 = getelementptr i8, ptr %scevgep1061, i64 %300
-  %.3802.us.epil = load double, ptr %scevgep1062, align 8
-  %.5.i426.epil = fneg double %.3802.us.epil
-  %301 = shl nuw nsw i64 %epil.iter858, 3
-  %scevgep1060 = getelementptr i8, ptr %scevgep1059, i64 %301
-  store double %.5.i426.epil, ptr %scevgep1060, align 8
-  %epil.iter858.next = add i64 %epil.iter858, 1
-  %epil.iter858.cmp.not = icmp eq i64 %xtraiter857, %epil.iter858.next
-  br i1 %epil.iter858.cmp.not, label %for.end.1, label %for.body.1.endif.endif.us.epil
+  %epil.iter859 = phi i64 [ %epil.iter859.next, %for.body.1.endif.endif.us.epil ], [ 0, %for.body.1.endif.endif.us.epil.preheader ]
+  %299 = shl nuw nsw i64 %epil.iter859, 3
+  %scevgep1063 = getelementptr i8, ptr %scevgep1062, i64 %299
+  %.3851.us.epil = load double, ptr %scevgep1063, align 8
+  %.5.i427.epil = fneg double %.3851.us.epil
+  %300 = shl nuw nsw i64 %epil.iter859, 3
+  %scevgep1061 = getelementptr i8, ptr %scevgep1060, i64 %300
+  store double %.5.i427.epil, ptr %scevgep1061, align 8
+  %epil.iter859.next = add i64 %epil.iter859, 1
+  %epil.iter859.cmp.not = icmp eq i64 %xtraiter858, %epil.iter859.next
+  br i1 %epil.iter859.cmp.not, label %for.end.1, label %for.body.1.endif.endif.us.epil
 
 for.end.1:
-  tail call void @NRT_incref(ptr nonnull %.7.i.i418)
+  tail call void @NRT_incref(ptr nonnull %.7.i.i419)
   call void @llvm.lifetime.start.p0(ptr nonnull %.20.i.i)
-  call void @llvm.lifetime.start.p0(ptr nonnull %excinfo.1.i522)
-  store ptr null, ptr %excinfo.1.i522, align 8
-  tail call void @NRT_incref(ptr nonnull %.7.i.i418)
+  call void @llvm.lifetime.start.p0(ptr nonnull %excinfo.1.i523)
+  store ptr null, ptr %excinfo.1.i523, align 8
+  tail call void @NRT_incref(ptr nonnull %.7.i.i419)
   call void @llvm.memset.p0.i64(ptr noundef nonnull align 8 dereferenceable(56) %.20.i.i, i8 0, i64 56, i1 false)
-  %.26.i.i = call i32 @n293(ptr nonnull %.20.i.i, ptr nonnull %excinfo.1.i522, ptr nonnull %.7.i.i418, ptr readnone null, i64 %dest_shape.1.0, i64 8, ptr readonly %.6.i425, i64 %dest_shape.1.0, i64 8)
+  %.26.i.i = call i32 @n293(ptr nonnull %.20.i.i, ptr nonnull %excinfo.1.i523, ptr nonnull %.7.i.i419, ptr readnone null, i64 %dest_shape.1.0, i64 8, ptr readonly %.6.i426, i64 %dest_shape.1.0, i64 8)
   %cond.i.i = icmp eq i32 %.26.i.i, 0
   br i1 %cond.i.i, label %for.end.1.endif.endif, label %for.end.1.if.if
 
 for.body.1.endif.endif:
-  %.3802 = load double, ptr %.6.i.i.i325, align 8
-  %.5.i427 = fneg double %.3802
-  store double %.5.i427, ptr %.6.i425, align 8
+  %.3851 = load double, ptr %.6.i.i.i325, align 8
+  %.5.i428 = fneg double %.3851
+  store double %.5.i428, ptr %.6.i426, align 8
   br label %for.end.1
 
 for.end.1.if.if:
-  %.27.i.i = load ptr, ptr %excinfo.1.i522, align 8
+  %.27.i.i = load ptr, ptr %excinfo.1.i523, align 8
   call void @llvm.lifetime.end.p0(ptr nonnull %.20.i.i)
-  call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i522)
+  call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i523)
   store ptr %.27.i.i, ptr %excinfo, align 8
   br label %common.ret
 
 for.end.1.endif.endif:
-  %302 = icmp eq i64 %.2015.fca.5.0.load.fr645, 0
+  %301 = icmp eq i64 %.2015.fca.5.0.load.fr646, 0
   %.36.fca.0.load.i.i = load ptr, ptr %.20.i.i, align 8
-  %sunkaddr1393 = getelementptr inbounds i8, ptr %.20.i.i, i64 32
-  %.36.fca.4.load.i.i = load ptr, ptr %sunkaddr1393, align 8
-  tail call void @NRT_decref(ptr nonnull %.7.i.i418)
+  %sunkaddr1394 = getelementptr inbounds i8, ptr %.20.i.i, i64 32
+  %.36.fca.4.load.i.i = load ptr, ptr %sunkaddr1394, align 8
+  tail call void @NRT_decref(ptr nonnull %.7.i.i419)
   call void @llvm.lifetime.end.p0(ptr nonnull %.20.i.i)
-  call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i522)
-  tail call void @NRT_decref(ptr nonnull %.7.i.i418)
-  tail call void @NRT_decref(ptr nonnull %.7.i.i418)
-  br i1 %302, label %B1676, label %B1430.else.lr.ph
+  call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i523)
+  tail call void @NRT_decref(ptr nonnull %.7.i.i419)
+  tail call void @NRT_decref(ptr nonnull %.7.i.i419)
+  br i1 %301, label %B1726, label %B1480.else.lr.ph
 
-B1430.else.lr.ph:
-  %.4104 = icmp slt i64 %high.2.0, 0
-  %.4105 = select i1 %.4104, i64 %.1855.fca.5.1.load.fr, i64 0
-  %.4106 = add i64 %.4105, %high.2.0
-  %.4700 = sitofp i64 %high.2.0 to double
-  br label %B1430.else
+B1480.else.lr.ph:
+  %.4153 = icmp slt i64 %high.2.0, 0
+  %.4154 = select i1 %.4153, i64 %.1855.fca.5.1.load.fr, i64 0
+  %.4155 = add i64 %.4154, %high.2.0
+  %.4749 = sitofp i64 %high.2.0 to double
+  br label %B1480.else
 
-B1430.else:
-  %excinfo.30.2 = phi ptr [ %excinfo.30.1, %B1430.else.lr.ph ], [ %excinfo.30.3, %B1674 ]
-  %.396535433555 = phi i64 [ 0, %B1430.else.lr.ph ], [ %.3972, %B1674 ]
-  %303 = icmp slt i64 %.1855.fca.5.1.load.fr, 1
-  %.3972 = add nuw nsw i64 %.396535433555, 1
-  %304 = getelementptr i64, ptr %.36.fca.4.load.i.i, i64 %.396535433555
-  %.4030 = load i64, ptr %304, align 8
-  br i1 %303, label %B1430.else.endif.if, label %B1430.else.endif.endif
+B1480.else:
+  %excinfo.31.2 = phi ptr [ %excinfo.31.1, %B1480.else.lr.ph ], [ %excinfo.31.3, %B1724 ]
+  %.401435453557 = phi i64 [ 0, %B1480.else.lr.ph ], [ %.4021, %B1724 ]
+  %302 = icmp slt i64 %.1855.fca.5.1.load.fr, 1
+  %.4021 = add nuw nsw i64 %.401435453557, 1
+  %303 = getelementptr i64, ptr %.36.fca.4.load.i.i, i64 %.401435453557
+  %.4079 = load i64, ptr %303, align 8
+  br i1 %302, label %B1480.else.endif.if, label %B1480.else.endif.endif
 
-B1430.else.endif.if:
-  br label %B1430.else.endif.endif
+B1480.else.endif.if:
+  br label %B1480.else.endif.endif
 
-B1430.else.endif.endif:
-  %.4077.sroa.0.3 = phi i64 [ %.1855.fca.5.1.load.fr, %B1430.else.endif.if ], [ 0, %B1430.else ]
-  %305 = icmp slt i64 %.4106, 0
-  br i1 %305, label %B1430.else.endif.endif.if, label %B1430.else.endif.endif.endif
+B1480.else.endif.endif:
+  %.4126.sroa.0.3 = phi i64 [ %.1855.fca.5.1.load.fr, %B1480.else.endif.if ], [ 0, %B1480.else ]
+  %304 = icmp slt i64 %.4155, 0
+  br i1 %304, label %B1480.else.endif.endif.if, label %B1480.else.endif.endif.endif
 
-B1430.else.endif.endif.if:
-  br label %B1430.else.endif.endif.endif
+B1480.else.endif.endif.if:
+  br label %B1480.else.endif.endif.endif
 
-B1430.else.endif.endif.endif:
-  %.4077.sroa.13.1 = phi i64 [ 0, %B1430.else.endif.endif.if ], [ %.4106, %B1430.else.endif.endif ]
-  %306 = icmp slt i64 %.4106, %.1855.fca.5.1.load.fr
-  br i1 %306, label %B1430.endif.else, label %B1430.else.endif.endif.endif.if
+B1480.else.endif.endif.endif:
+  %.4126.sroa.13.1 = phi i64 [ 0, %B1480.else.endif.endif.if ], [ %.4155, %B1480.else.endif.endif ]
+  %305 = icmp slt i64 %.4155, %.1855.fca.5.1.load.fr
+  br i1 %305, label %B1480.endif.else, label %B1480.else.endif.endif.endif.if
 
-B1430.else.endif.endif.endif.if:
-  br label %B1430.endif.else
+B1480.else.endif.endif.endif.if:
+  br label %B1480.endif.else
 
-B1430.endif.else:
-  %.4077.sroa.13.0 = phi i64 [ %.4077.sroa.13.1, %B1430.else.endif.endif.endif ], [ %.1855.fca.5.1.load.fr, %B1430.else.endif.endif.endif.if ]
-  %307 = icmp slt i64 %.1855.fca.5.1.load.fr, 1
-  %.4077.sroa.13.0.fr = freeze i64 %.4077.sroa.13.0
-  %.4165 = sub i64 %.4077.sroa.13.0.fr, %.4077.sroa.0.3
-  %.4174 = tail call i64 @llvm.smax.i64(i64 %.4165, i64 0)
+B1480.endif.else:
+  %.4126.sroa.13.0 = phi i64 [ %.4126.sroa.13.1, %B1480.else.endif.endif.endif ], [ %.1855.fca.5.1.load.fr, %B1480.else.endif.endif.endif.if ]
+  %306 = icmp slt i64 %.1855.fca.5.1.load.fr, 1
+  %.4126.sroa.13.0.fr = freeze i64 %.4126.sroa.13.0
+  %.4214 = sub i64 %.4126.sroa.13.0.fr, %.4126.sroa.0.3
+  %.4223 = tail call i64 @llvm.smax.i64(i64 %.4214, i64 0)
   tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i)
-  %.4267 = icmp slt i64 %.4030, 0
-  %.4268 = select i1 %.4267, i64 %.2015.fca.5.0.load.fr645, i64 0
-  %.4269 = add i64 %.4268, %.4030
-  br i1 %307, label %B1430.endif.else.endif.if, label %B1430.endif.else.endif.endif
+  %.4316 = icmp slt i64 %.4079, 0
+  %.4317 = select i1 %.4316, i64 %.2015.fca.5.0.load.fr646, i64 0
+  %.4318 = add i64 %.4317, %.4079
+  br i1 %306, label %B1480.endif.else.endif.if, label %B1480.endif.else.endif.endif
 
-B128.i450:
-  %.4270.sroa.13.0 = phi i64 [ %.4270.sroa.13.1, %B1430.endif.else.endif.endif.endif ], [ %.1855.fca.5.1.load.fr, %B1430.endif.else.endif.endif.endif.if ]
-  %.4270.sroa.13.0.fr = freeze i64 %.4270.sroa.13.0
-  %.4358 = sub i64 %.4270.sroa.13.0.fr, %.4270.sroa.0.3
-  %.4367 = tail call i64 @llvm.smax.i64(i64 %.4358, i64 0)
-  %.4387 = mul i64 %.4269, %.1855.fca.5.1.load.fr
-  %308 = getelementptr double, ptr %.6.i.i.i, i64 %.4387
+B128.i451:
+  %.4319.sroa.13.0 = phi i64 [ %.4319.sroa.13.1, %B1480.endif.else.endif.endif.endif ], [ %.1855.fca.5.1.load.fr, %B1480.endif.else.endif.endif.endif.if ]
+  %.4319.sroa.13.0.fr = freeze i64 %.4319.sroa.13.0
+  %.4407 = sub i64 %.4319.sroa.13.0.fr, %.4319.sroa.0.3
+  %.4416 = tail call i64 @llvm.smax.i64(i64 %.4407, i64 0)
+  %.4436 = mul i64 %.4318, %.1855.fca.5.1.load.fr
+  %307 = getelementptr double, ptr %.6.i.i.i, i64 %.4436
   tail call void @NRT_incref(ptr nonnull %.7.i.i.i.i)
-  %.67.not.i461 = icmp eq i64 %.4165, 1
-  br i1 %.67.not.i461, label %B128.i471, label %B90.i462
+  %.67.not.i462 = icmp eq i64 %.4214, 1
+  br i1 %.67.not.i462, label %B128.i472, label %B90.i463
 
-B1430.endif.else.endif.if:
-  br label %B1430.endif.else.endif.endif
+B1480.endif.else.endif.if:
+  br label %B1480.endif.else.endif.endif
 
-B1430.endif.else.endif.endif:
-  %.4270.sroa.0.3 = phi i64 [ %.1855.fca.5.1.load.fr, %B1430.endif.else.endif.if ], [ 0, %B1430.endif.else ]
-  %309 = icmp slt i64 %.4106, 0
-  br i1 %309, label %B1430.endif.else.endif.endif.if, label %B1430.endif.else.endif.endif.endif
+B1480.endif.else.endif.endif:
+  %.4319.sroa.0.3 = phi i64 [ %.1855.fca.5.1.load.fr, %B1480.endif.else.endif.if ], [ 0, %B1480.endif.else ]
+  %308 = icmp slt i64 %.4155, 0
+  br i1 %308, label %B1480.endif.else.endif.endif.if, label %B1480.endif.else.endif.endif.endif
 
-B1430.endif.else.endif.endif.if:
-  br label %B1430.endif.else.endif.endif.endif
+B1480.endif.else.endif.endif.if:
+  br label %B1480.endif.else.endif.endif.endif
 
-B1430.endif.else.endif.endif.endif:
-  %.4270.sroa.13.1 = phi i64 [ 0, %B1430.endif.else.endif.endif.if ], [ %.4106, %B1430.endif.else.endif.endif ]
-  %310 = icmp slt i64 %.4106, %.1855.fca.5.1.load.fr
-  br i1 %310, label %B128.i450, label %B1430.endif.else.endif.endif.endif.if
+B1480.endif.else.endif.endif.endif:
+  %.4319.sroa.13.1 = phi i64 [ 0, %B1480.endif.else.endif.endif.if ], [ %.4155, %B1480.endif.else.endif.endif ]
+  %309 = icmp slt i64 %.4155, %.1855.fca.5.1.load.fr
+  br i1 %309, label %B128.i451, label %B1480.endif.else.endif.endif.endif.if
 
-B1430.endif.else.endif.endif.endif.if:
-  br label %B128.i450
+B1480.endif.else.endif.endif.endif.if:
+  br label %B128.i451
 
-B90.i462:
-  %.71.i463 = icmp ne i64 %.4367, %.4174
-  %.76.i464 = icmp ne i64 %.4358, 1
-  %or.cond.i465 = and i1 %.76.i464, %.71.i463
-  br i1 %or.cond.i465, label %B1430.endif.endif.endif.endif.endif.if, label %B150.i466
+B90.i463:
+  %.71.i464 = icmp ne i64 %.4416, %.4223
+  %.76.i465 = icmp ne i64 %.4407, 1
+  %or.cond.i466 = and i1 %.76.i465, %.71.i464
+  br i1 %or.cond.i466, label %B1480.endif.endif.endif.endif.endif.if, label %B150.i467
 
-B128.i471:
-  %.101.not.i472 = icmp eq i64 %.4358, 1
-  br i1 %.101.not.i472, label %B1430.endif.endif.endif.endif.endif.endif.endif, label %B150.i466
+B128.i472:
+  %.101.not.i473 = icmp eq i64 %.4407, 1
+  br i1 %.101.not.i473, label %B1480.endif.endif.endif.endif.endif.endif.endif, label %B150.i467
 
-B150.i466:
-  %dest_shape.2.1 = phi i64 [ %.4174, %B90.i462 ], [ %.4367, %B128.i471 ]
-  %const_mat1211 = add i64 %const, 3
-  %311 = icmp samesign ugt i64 %dest_shape.2.1, %const_mat1211
-  br i1 %311, label %B1430.endif.endif.endif.endif.endif.endif.if, label %B1430.endif.endif.endif.endif.endif.endif.endif
+B150.i467:
+  %dest_shape.2.1 = phi i64 [ %.4223, %B90.i463 ], [ %.4416, %B128.i472 ]
+  %const_mat1212 = add i64 %const, 3
+  %310 = icmp samesign ugt i64 %dest_shape.2.1, %const_mat1212
+  br i1 %310, label %B1480.endif.endif.endif.endif.endif.endif.if, label %B1480.endif.endif.endif.endif.endif.endif.endif
 
-B1430.endif.endif.endif.endif.endif.if:
+B1480.endif.endif.endif.endif.endif.if:
   store ptr @n78, ptr %excinfo, align 8
   br label %common.ret
 
-B1430.endif.endif.endif.endif.endif.endif.if:
+B1480.endif.endif.endif.endif.endif.endif.if:
   store ptr @n81, ptr %excinfo, align 8
   br label %common.ret
 
-B1430.endif.endif.endif.endif.endif.endif.endif:
-  %dest_shape.2.1780 = phi i64 [ %dest_shape.2.1, %B150.i466 ], [ 1, %B128.i471 ]
-  %.4530 = shl nuw nsw i64 %dest_shape.2.1780, 3
-  %.7.i.i475 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.4530, i32 32)
-  %.8.i.i476 = icmp eq ptr %.7.i.i475, null
-  br i1 %.8.i.i476, label %B1430.endif.endif.endif.endif.endif.endif.endif.if.if, label %B1430.endif.endif.endif.endif.endif.endif.endif.endif
+B1480.endif.endif.endif.endif.endif.endif.endif:
+  %dest_shape.2.1781 = phi i64 [ %dest_shape.2.1, %B150.i467 ], [ 1, %B128.i472 ]
+  %.4579 = shl nuw nsw i64 %dest_shape.2.1781, 3
+  %.7.i.i476 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.4579, i32 32)
+  %.8.i.i477 = icmp eq ptr %.7.i.i476, null
+  br i1 %.8.i.i477, label %B1480.endif.endif.endif.endif.endif.endif.endif.if.if, label %B1480.endif.endif.endif.endif.endif.endif.endif.endif
 
-B1430.endif.endif.endif.endif.endif.endif.endif.endif:
-  %.5.i481 = getelementptr i8, ptr %.7.i.i475, i64 24
-  %.6.i482 = load ptr, ptr %.5.i481, align 8
-  %.46013512.not = icmp eq i64 %dest_shape.2.1780, 0
-  br i1 %.46013512.not, label %for.end.2, label %for.body.2.lr.ph
+B1480.endif.endif.endif.endif.endif.endif.endif.endif:
+  %.5.i482 = getelementptr i8, ptr %.7.i.i476, i64 24
+  %.6.i483 = load ptr, ptr %.5.i482, align 8
+  %.46503514.not = icmp eq i64 %dest_shape.2.1781, 0
+  br i1 %.46503514.not, label %for.end.2, label %for.body.2.lr.ph
 
 for.body.2.lr.ph:
-  %.4603 = icmp sgt i64 %.4165, 1
-  br i1 %.4603, label %for.body.2.endif.endif.endif.us.preheader, label %for.body.2.lr.ph.split
+  %.4652 = icmp sgt i64 %.4214, 1
+  br i1 %.4652, label %for.body.2.endif.endif.endif.us.preheader, label %for.body.2.lr.ph.split
 
 for.body.2.endif.endif.endif.us.preheader:
-  %312 = icmp sgt i64 %.4358, 1
-  br i1 %312, label %for.body.2.endif.endif.endif.us.us.preheader, label %for.body.2.endif.endif.endif.us.preheader821
+  %311 = icmp sgt i64 %.4407, 1
+  br i1 %311, label %for.body.2.endif.endif.endif.us.us.preheader, label %for.body.2.endif.endif.endif.us.preheader822
 
-for.body.2.endif.endif.endif.us.preheader821:
-  %xtraiter875 = and i64 %dest_shape.2.1780, 3
-  %313 = icmp samesign ult i64 %dest_shape.2.1780, 4
-  br i1 %313, label %for.body.2.endif.endif.endif.us.epil.preheader, label %for.body.2.endif.endif.endif.us.preheader821.new
+for.body.2.endif.endif.endif.us.preheader822:
+  %xtraiter876 = and i64 %dest_shape.2.1781, 3
+  %312 = icmp samesign ult i64 %dest_shape.2.1781, 4
+  br i1 %312, label %for.body.2.endif.endif.endif.us.epil.preheader, label %for.body.2.endif.endif.endif.us.preheader822.new
 
-for.body.2.endif.endif.endif.us.preheader821.new:
-  %unroll_iter879 = and i64 %dest_shape.2.1780, %const
-  %314 = shl i64 %.4077.sroa.0.3, 3
-  %scevgep1095 = getelementptr i8, ptr %scevgep1094, i64 %314
+for.body.2.endif.endif.endif.us.preheader822.new:
+  %unroll_iter880 = and i64 %dest_shape.2.1781, %const
+  %313 = shl i64 %.4126.sroa.0.3, 3
+  %scevgep1096 = getelementptr i8, ptr %scevgep1095, i64 %313
   br label %for.body.2.endif.endif.endif.us
 
 for.body.2.endif.endif.endif.us.us.preheader:
-  %xtraiter881 = and i64 %dest_shape.2.1780, 3
-  %315 = icmp samesign ult i64 %dest_shape.2.1780, 4
-  br i1 %315, label %for.body.2.endif.endif.endif.us.us.epil.preheader, label %for.body.2.endif.endif.endif.us.us.preheader.new
+  %xtraiter882 = and i64 %dest_shape.2.1781, 3
+  %314 = icmp samesign ult i64 %dest_shape.2.1781, 4
+  br i1 %314, label %for.body.2.endif.endif.endif.us.us.epil.preheader, label %for.body.2.endif.endif.endif.us.us.preheader.new
 
 for.body.2.endif.endif.endif.us.us.preheader.new:
-  %unroll_iter885 = and i64 %dest_shape.2.1780, %const
-  %316 = shl i64 %.4077.sroa.0.3, 3
-  %scevgep1116 = getelementptr i8, ptr %scevgep1115, i64 %316
-  %317 = mul i64 %234, %.4269
-  %318 = shl i64 %.4270.sroa.0.3, 3
-  %319 = add i64 %317, %318
-  %scevgep1125 = getelementptr i8, ptr %scevgep1124, i64 %319
+  %unroll_iter886 = and i64 %dest_shape.2.1781, %const
+  %315 = shl i64 %.4126.sroa.0.3, 3
+  %scevgep1117 = getelementptr i8, ptr %scevgep1116, i64 %315
+  %316 = mul i64 %233, %.4318
+  %317 = shl i64 %.4319.sroa.0.3, 3
+  %318 = add i64 %316, %317
+  %scevgep1126 = getelementptr i8, ptr %scevgep1125, i64 %318
   br label %for.body.2.endif.endif.endif.us.us
 
 for.body.2.endif.endif.endif.us.us:
-  %loop.index.23515.us.us = phi i64 [ 0, %for.body.2.endif.endif.endif.us.us.preheader.new ], [ %.4649.us.us.3, %for.body.2.endif.endif.endif.us.us ]
-  %320 = shl nuw nsw i64 %loop.index.23515.us.us, 3
-  %scevgep1122 = getelementptr i8, ptr %scevgep1116, i64 %320
-  %scevgep1123 = getelementptr i8, ptr %scevgep1122, i64 -24
-  %.4611.us.us = load double, ptr %scevgep1123, align 8
-  %321 = shl nuw nsw i64 %loop.index.23515.us.us, 3
-  %scevgep1131 = getelementptr i8, ptr %scevgep1125, i64 %321
-  %scevgep1132 = getelementptr i8, ptr %scevgep1131, i64 -24
-  %.4620.us.us = load double, ptr %scevgep1132, align 8
-  %.6.i483.us = fsub double %.4611.us.us, %.4620.us.us
-  %sunkaddr1394 = mul i64 %loop.index.23515.us.us, 8
-  %sunkaddr1395 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1394
-  store double %.6.i483.us, ptr %sunkaddr1395, align 8
-  %322 = shl nuw nsw i64 %loop.index.23515.us.us, 3
-  %scevgep1120 = getelementptr i8, ptr %scevgep1116, i64 %322
-  %scevgep1121 = getelementptr i8, ptr %scevgep1120, i64 -16
-  %.4611.us.us.1 = load double, ptr %scevgep1121, align 8
-  %323 = shl nuw nsw i64 %loop.index.23515.us.us, 3
-  %scevgep1129 = getelementptr i8, ptr %scevgep1125, i64 %323
-  %scevgep1130 = getelementptr i8, ptr %scevgep1129, i64 -16
-  %.4620.us.us.1 = load double, ptr %scevgep1130, align 8
-  %.6.i483.us.1 = fsub double %.4611.us.us.1, %.4620.us.us.1
-  %sunkaddr1396 = mul i64 %loop.index.23515.us.us, 8
-  %sunkaddr1397 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1396
-  %sunkaddr1398 = getelementptr i8, ptr %sunkaddr1397, i64 8
-  store double %.6.i483.us.1, ptr %sunkaddr1398, align 8
-  %324 = shl nuw nsw i64 %loop.index.23515.us.us, 3
-  %scevgep1118 = getelementptr i8, ptr %scevgep1116, i64 %324
-  %scevgep1119 = getelementptr i8, ptr %scevgep1118, i64 -8
-  %.4611.us.us.2 = load double, ptr %scevgep1119, align 8
-  %325 = shl nuw nsw i64 %loop.index.23515.us.us, 3
-  %scevgep1127 = getelementptr i8, ptr %scevgep1125, i64 %325
-  %scevgep1128 = getelementptr i8, ptr %scevgep1127, i64 -8
-  %.4620.us.us.2 = load double, ptr %scevgep1128, align 8
-  %.6.i483.us.2 = fsub double %.4611.us.us.2, %.4620.us.us.2
-  %sunkaddr1399 = mul i64 %loop.index.23515.us.us, 8
-  %sunkaddr1400 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1399
-  %sunkaddr1401 = getelementptr i8, ptr %sunkaddr1400, i64 16
-  store double %.6.i483.us.2, ptr %sunkaddr1401, align 8
-  %326 = shl nuw nsw i64 %loop.index.23515.us.us, 3
-  %scevgep1117 = getelementptr i8, ptr %scevgep1116, i64 %326
-  %.4611.us.us.3 = load double, ptr %scevgep1117, align 8
-  %327 = shl nuw nsw i64 %loop.index.23515.us.us, 3
-  %scevgep1126 = getelementptr i8, ptr %scevgep1125, i64 %327
-  %.4620.us.us.3 = load double, ptr %scevgep1126, align 8
-  %.6.i483.us.3 = fsub double %.4611.us.us.3, %.4620.us.us.3
-  %sunkaddr1402 = mul i64 %loop.index.23515.us.us, 8
-  %sunkaddr1403 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1402
-  %sunkaddr1404 = getelementptr i8, ptr %sunkaddr1403, i64 24
-  store double %.6.i483.us.3, ptr %sunkaddr1404, align 8
-  %.4649.us.us.3 = add nuw nsw i64 %loop.index.23515.us.us, 4
-  %niter886.ncmp.3 = icmp eq i64 %unroll_iter885, %.4649.us.us.3
-  br i1 %niter886.ncmp.3, label %for.end.2.loopexit.unr-lcssa, label %for.body.2.endif.endif.endif.us.us
+  %loop.index.23517.us.us = phi i64 [ 0, %for.body.2.endif.endif.endif.us.us.preheader.new ], [ %.4698.us.us.3, %for.body.2.endif.endif.endif.us.us ]
+  %319 = shl nuw nsw i64 %loop.index.23517.us.us, 3
+  %scevgep1123 = getelementptr i8, ptr %scevgep1117, i64 %319
+  %scevgep1124 = getelementptr i8, ptr %scevgep1123, i64 -24
+  %.4660.us.us = load double, ptr %scevgep1124, align 8
+  %320 = shl nuw nsw i64 %loop.index.23517.us.us, 3
+  %scevgep1132 = getelementptr i8, ptr %scevgep1126, i64 %320
+  %scevgep1133 = getelementptr i8, ptr %scevgep1132, i64 -24
+  %.4669.us.us = load double, ptr %scevgep1133, align 8
+  %.6.i484.us = fsub double %.4660.us.us, %.4669.us.us
+  %sunkaddr1395 = mul i64 %loop.index.23517.us.us, 8
+  %sunkaddr1396 = getelementptr i8, ptr %.6.i483, i64 %sunkaddr1395
+  store double %.6.i484.us, ptr %sunkaddr1396, align 8
+  %321 = shl nuw nsw i64 %loop.index.23517.us.us, 3
+  %scevgep1121 = getelementptr i8, ptr %scevgep1117, i64 %321
+  %scevgep1122 = getelementptr i8, ptr %scevgep1121, i64 -16
+  %.4660.us.us.1 = load double, ptr %scevgep1122, align 8
+  %322 = shl nuw nsw i64 %loop.index.23517.us.us, 3
+  %scevgep1130 = getelementptr i8, ptr %scevgep1126, i64 %322
+  %scevgep1131 = getelementptr i8, ptr %scevgep1130, i64 -16
+  %.4669.us.us.1 = load double, ptr %scevgep1131, align 8
+  %.6.i484.us.1 = fsub double %.4660.us.us.1, %.4669.us.us.1
+  %sunkaddr1397 = mul i64 %loop.index.23517.us.us, 8
+  %sunkaddr1398 = getelementptr i8, ptr %.6.i483, i64 %sunkaddr1397
+  %sunkaddr1399 = getelementptr i8, ptr %sunkaddr1398, i64 8
+  store double %.6.i484.us.1, ptr %sunkaddr1399, align 8
+  %323 = shl nuw nsw i64 %loop.index.23517.us.us, 3
+  %scevgep1119 = getelementptr i8, ptr %scevgep1117, i64 %323
+  %scevgep1120 = getelementptr i8, ptr %scevgep1119, i64 -8
+  %.4660.us.us.2 = load double, ptr %scevgep1120, align 8
+  %324 = shl nuw nsw i64 %loop.index.23517.us.us, 3
+  %scevgep1128 = getelementptr i8, ptr %scevgep1126, i64 %324
+  %scevgep1129 = getelementptr i8, ptr %scevgep1128, i64 -8
+  %.4669.us.us.2 = load double, ptr %scevgep1129, align 8
+  %.6.i484.us.2 = fsub double %.4660.us.us.2, %.4669.us.us.2
+  %sunkaddr1400 = mul i64 %loop.index.23517.us.us, 8
+  %sunkaddr1401 = getelementptr i8, ptr %.6.i483, i64 %sunkaddr1400
+  %sunkaddr1402 = getelementptr i8, ptr %sunkaddr1401, i64 16
+  store double %.6.i484.us.2, ptr %sunkaddr1402, align 8
+  %325 = shl nuw nsw i64 %loop.index.23517.us.us, 3
+  %scevgep1118 = getelementptr i8, ptr %scevgep1117, i64 %325
+  %.4660.us.us.3 = load double, ptr %scevgep1118, align 8
+  %326 = shl nuw nsw i64 %loop.index.23517.us.us, 3
+  %scevgep1127 = getelementptr i8, ptr %scevgep1126, i64 %326
+  %.4669.us.us.3 = load double, ptr %scevgep1127, align 8
+  %.6.i484.us.3 = fsub double %.4660.us.us.3, %.4669.us.us.3
+  %sunkaddr1403 = mul i64 %loop.index.23517.us.us, 8
+  %sunkaddr1404 = getelementptr i8, ptr %.6.i483, i64 %sunkaddr1403
+  %sunkaddr1405 = getelementptr i8, ptr %sunkaddr1404, i64 24
+  store double %.6.i484.us.3, ptr %sunkaddr1405, align 8
+  %.4698.us.us.3 = add nuw nsw i64 %loop.index.23517.us.us, 4
+  %niter887.ncmp.3 = icmp eq i64 %unroll_iter886, %.4698.us.us.3
+  br i1 %niter887.ncmp.3, label %for.end.2.loopexit.unr-lcssa, label %for.body.2.endif.endif.endif.us.us
 
 for.body.2.endif.endif.endif.us:
-  %loop.index.23515.us = phi i64 [ 0, %for.body.2.endif.endif.endif.us.preheader821.new ], [ %.4649.us.3, %for.body.2.endif.endif.endif.us ]
-  %328 = shl nuw nsw i64 %loop.index.23515.us, 3
-  %scevgep1101 = getelementptr i8, ptr %scevgep1095, i64 %328
-  %scevgep1102 = getelementptr i8, ptr %scevgep1101, i64 -24
-  %.4611.us = load double, ptr %scevgep1102, align 8
-  %sunkaddr1405 = mul i64 %.4270.sroa.0.3, 8
-  %sunkaddr1406 = getelementptr inbounds i8, ptr %308, i64 %sunkaddr1405
-  %.4620.us = load double, ptr %sunkaddr1406, align 8
-  %.6.i483 = fsub double %.4611.us, %.4620.us
-  %sunkaddr1407 = mul i64 %loop.index.23515.us, 8
-  %sunkaddr1408 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1407
-  store double %.6.i483, ptr %sunkaddr1408, align 8
-  %329 = shl nuw nsw i64 %loop.index.23515.us, 3
-  %scevgep1099 = getelementptr i8, ptr %scevgep1095, i64 %329
-  %scevgep1100 = getelementptr i8, ptr %scevgep1099, i64 -16
-  %.4611.us.1 = load double, ptr %scevgep1100, align 8
-  %.4620.us.1 = load double, ptr %sunkaddr1406, align 8
-  %.6.i483.1 = fsub double %.4611.us.1, %.4620.us.1
-  %sunkaddr1409 = mul i64 %loop.index.23515.us, 8
-  %sunkaddr1410 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1409
-  %sunkaddr1411 = getelementptr i8, ptr %sunkaddr1410, i64 8
-  store double %.6.i483.1, ptr %sunkaddr1411, align 8
-  %330 = shl nuw nsw i64 %loop.index.23515.us, 3
-  %scevgep1097 = getelementptr i8, ptr %scevgep1095, i64 %330
-  %scevgep1098 = getelementptr i8, ptr %scevgep1097, i64 -8
-  %.4611.us.2 = load double, ptr %scevgep1098, align 8
-  %.4620.us.2 = load double, ptr %sunkaddr1406, align 8
-  %.6.i483.2 = fsub double %.4611.us.2, %.4620.us.2
-  %sunkaddr1412 = mul i64 %loop.index.23515.us, 8
-  %sunkaddr1413 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1412
-  %sunkaddr1414 = getelementptr i8, ptr %sunkaddr1413, i64 16
-  store double %.6.i483.2, ptr %sunkaddr1414, align 8
-  %331 = shl nuw nsw i64 %loop.index.23515.us, 3
-  %scevgep1096 = getelementptr i8, ptr %scevgep1095, i64 %331
-  %.4611.us.3 = load double, ptr %scevgep1096, align 8
-  %.4620.us.3 = load double, ptr %sunkaddr1406, align 8
-  %.6.i483.3 = fsub double %.4611.us.3, %.4620.us.3
-  %sunkaddr1415 = mul i64 %loop.index.23515.us, 8
-  %sunkaddr1416 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1415
-  %sunkaddr1417 = getelementptr i8, ptr %sunkaddr1416, i64 24
-  store double %.6.i483.3, ptr %sunkaddr1417, align 8
-  %.4649.us.3 = add nuw nsw i64 %loop.index.23515.us, 4
-  %niter880.ncmp.3 = icmp eq i64 %unroll_iter879, %.4649.us.3
-  br i1 %niter880.ncmp.3, label %for.end.2.loopexit822.unr-lcssa, label %for.body.2.endif.endif.endif.us
+  %loop.index.23517.us = phi i64 [ 0, %for.body.2.endif.endif.endif.us.preheader822.new ], [ %.4698.us.3, %for.body.2.endif.endif.endif.us ]
+  %327 = shl nuw nsw i64 %loop.index.23517.us, 3
+  %scevgep1102 = getelementptr i8, ptr %scevgep1096, i64 %327
+  %scevgep1103 = getelementptr i8, ptr %scevgep1102, i64 -24
+  %.4660.us = load double, ptr %scevgep1103, align 8
+  %sunkaddr1406 = mul i64 %.4319.sroa.0.3, 8
+  %sunkaddr1407 = getelementptr inbounds i8, ptr %307, i64 %sunkaddr1406
+  %.4669.us = load double, ptr %sunkaddr1407, align 8
+  %.6.i484 = fsub double %.4660.us, %.4669.us
+  %sunkaddr1408 = mul i64 %loop.index.23517.us, 8
+  %sunkaddr1409 = getelementptr i8, ptr %.6.i483, i64 %sunkaddr1408
+  store double %.6.i484, ptr %sunkaddr1409, align 8
+  %328 = shl nuw nsw i64 %loop.index.23517.us, 3
+  %scevgep1100 = getelementptr i8, ptr %scevgep1096, i64 %328
+  %scevgep1101 = getelementptr i8, ptr %scevgep1100, i64 -16
+  %.4660.us.1 = load double, ptr %scevgep1101, align 8
+  %.4669.us.1 = load double, ptr %sunkaddr1407, align 8
+  %.6.i484.1 = fsub double %.4660.us.1, %.4669.us.1
+  %sunkaddr1410 = mul i64 %loop.index.23517.us, 8
+  %sunkaddr1411 = getelementptr i8, ptr %.6.i483, i64 %sunkaddr1410
+  %sunkaddr1412 = getelementptr i8, ptr %sunkaddr1411, i64 8
+  store double %.6.i484.1, ptr %sunkaddr1412, align 8
+  %329 = shl nuw nsw i64 %loop.index.23517.us, 3
+  %scevgep1098 = getelementptr i8, ptr %scevgep1096, i64 %329
+  %scevgep1099 = getelementptr i8, ptr %scevgep1098, i64 -8
+  %.4660.us.2 = load double, ptr %scevgep1099, align 8
+  %.4669.us.2 = load double, ptr %sunkaddr1407, align 8
+  %.6.i484.2 = fsub double %.4660.us.2, %.4669.us.2
+  %sunkaddr1413 = mul i64 %loop.index.23517.us, 8
+  %sunkaddr1414 = getelementptr i8, ptr %.6.i483, i64 %sunkaddr1413
+  %sunkaddr1415 = getelementptr i8, ptr %sunkaddr1414, i64 16
+  store double %.6.i484.2, ptr %sunkaddr1415, align 8
+  %330 = shl nuw nsw i64 %loop.index.23517.us, 3
+  %scevgep1097 = getelementptr i8, ptr %scevgep1096, i64 %330
+  %.4660.us.3 = load double, ptr %scevgep1097, align 8
+  %.4669.us.3 = load double, ptr %sunkaddr1407, align 8
+  %.6.i484.3 = fsub double %.4660.us.3, %.4669.us.3
+  %sunkaddr1416 = mul i64 %loop.index.23517.us, 8
+  %sunkaddr1417 = getelementptr i8, ptr %.6.i483, i64 %sunkaddr1416
+  %sunkaddr1418 = getelementptr i8, ptr %sunkaddr1417, i64 24
+  store double %.6.i484.3, ptr %sunkaddr1418, align 8
+  %.4698.us.3 = add nuw nsw i64 %loop.index.23517.us, 4
+  %niter881.ncmp.3 = icmp eq i64 %unroll_iter880, %.4698.us.3
+  br i1 %niter881.ncmp.3, label %for.end.2.loopexit823.unr-lcssa, label %for.body.2.endif.endif.endif.us
 
 for.body.2.lr.ph.split:
-  %332 = icmp sgt i64 %.4358, 1
-  br i1 %332, label %for.body.2.endif.endif.endif.us3521.preheader, label %for.body.2.endif.endif.endif.preheader
+  %331 = icmp sgt i64 %.4407, 1
+  br i1 %331, label %for.body.2.endif.endif.endif.us3523.preheader, label %for.body.2.endif.endif.endif.preheader
 
 for.body.2.endif.endif.endif.preheader:
-  %xtraiter863 = and i64 %dest_shape.2.1780, 3
-  %333 = icmp samesign ult i64 %dest_shape.2.1780, 4
-  br i1 %333, label %for.body.2.endif.endif.endif.epil.preheader, label %for.body.2.endif.endif.endif.preheader.new
+  %xtraiter864 = and i64 %dest_shape.2.1781, 3
+  %332 = icmp samesign ult i64 %dest_shape.2.1781, 4
+  br i1 %332, label %for.body.2.endif.endif.endif.epil.preheader, label %for.body.2.endif.endif.endif.preheader.new
 
 for.body.2.endif.endif.endif.preheader.new:
-  %unroll_iter867 = and i64 %dest_shape.2.1780, %const
+  %unroll_iter868 = and i64 %dest_shape.2.1781, %const
   br label %for.body.2.endif.endif.endif
 
-for.body.2.endif.endif.endif.us3521.preheader:
-  %xtraiter869 = and i64 %dest_shape.2.1780, 3
-  %334 = icmp samesign ult i64 %dest_shape.2.1780, 4
-  br i1 %334, label %for.body.2.endif.endif.endif.us3521.epil.preheader, label %for.body.2.endif.endif.endif.us3521.preheader.new
+for.body.2.endif.endif.endif.us3523.preheader:
+  %xtraiter870 = and i64 %dest_shape.2.1781, 3
+  %333 = icmp samesign ult i64 %dest_shape.2.1781, 4
+  br i1 %333, label %for.body.2.endif.endif.endif.us3523.epil.preheader, label %for.body.2.endif.endif.endif.us3523.preheader.new
 
-for.body.2.endif.endif.endif.us3521.preheader.new:
-  %unroll_iter873 = and i64 %dest_shape.2.1780, %const
-  %335 = mul i64 %232, %.4269
-  %336 = shl i64 %.4270.sroa.0.3, 3
-  %337 = add i64 %335, %336
-  %scevgep1074 = getelementptr i8, ptr %scevgep1073, i64 %337
-  br label %for.body.2.endif.endif.endif.us3521
+for.body.2.endif.endif.endif.us3523.preheader.new:
+  %unroll_iter874 = and i64 %dest_shape.2.1781, %const
+  %334 = mul i64 %231, %.4318
+  %335 = shl i64 %.4319.sroa.0.3, 3
+  %336 = add i64 %334, %335
+  %scevgep1075 = getelementptr i8, ptr %scevgep1074, i64 %336
+  br label %for.body.2.endif.endif.endif.us3523
 
-for.body.2.endif.endif.endif.us3521:
-  %loop.index.23515.us3518 = phi i64 [ 0, %for.body.2.endif.endif.endif.us3521.preheader.new ], [ %.4649.us3524.3, %for.body.2.endif.endif.endif.us3521 ]
-  %sunkaddr1418 = mul i64 %.4077.sroa.0.3, 8
-  %sunkaddr1419 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1418
-  %.4611.us3520 = load double, ptr %sunkaddr1419, align 8
-  %338 = shl nuw nsw i64 %loop.index.23515.us3518, 3
-  %scevgep1080 = getelementptr i8, ptr %scevgep1074, i64 %338
-  %scevgep1081 = getelementptr i8, ptr %scevgep1080, i64 -24
-  %.4620.us3528 = load double, ptr %scevgep1081, align 8
-  %.6.i484 = fsub double %.4611.us3520, %.4620.us3528
-  %sunkaddr1420 = mul i64 %loop.index.23515.us3518, 8
-  %sunkaddr1421 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1420
-  store double %.6.i484, ptr %sunkaddr1421, align 8
-  %.4611.us3520.1 = load double, ptr %sunkaddr1419, align 8
-  %339 = shl nuw nsw i64 %loop.index.23515.us3518, 3
-  %scevgep1078 = getelementptr i8, ptr %scevgep1074, i64 %339
-  %scevgep1079 = getelementptr i8, ptr %scevgep1078, i64 -16
-  %.4620.us3528.1 = load double, ptr %scevgep1079, align 8
-  %.6.i484.1 = fsub double %.4611.us3520.1, %.4620.us3528.1
-  %sunkaddr1422 = mul i64 %loop.index.23515.us3518, 8
-  %sunkaddr1423 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1422
-  %sunkaddr1424 = getelementptr i8, ptr %sunkaddr1423, i64 8
-  store double %.6.i484.1, ptr %sunkaddr1424, align 8
-  %.4611.us3520.2 = load double, ptr %sunkaddr1419, align 8
-  %340 = shl nuw nsw i64 %loop.index.23515.us3518, 3
-  %scevgep1076 = getelementptr i8, ptr %scevgep1074, i64 %340
-  %scevgep1077 = getelementptr i8, ptr %scevgep1076, i64 -8
-  %.4620.us3528.2 = load double, ptr %scevgep1077, align 8
-  %.6.i484.2 = fsub double %.4611.us3520.2, %.4620.us3528.2
-  %sunkaddr1425 = mul i64 %loop.index.23515.us3518, 8
-  %sunkaddr1426 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1425
-  %sunkaddr1427 = getelementptr i8, ptr %sunkaddr1426, i64 16
-  store double %.6.i484.2, ptr %sunkaddr1427, align 8
-  %.4611.us3520.3 = load double, ptr %sunkaddr1419, align 8
-  %341 = shl nuw nsw i64 %loop.index.23515.us3518, 3
-  %scevgep1075 = getelementptr i8, ptr %scevgep1074, i64 %341
-  %.4620.us3528.3 = load double, ptr %scevgep1075, align 8
-  %.6.i484.3 = fsub double %.4611.us3520.3, %.4620.us3528.3
-  %sunkaddr1428 = mul i64 %loop.index.23515.us3518, 8
-  %sunkaddr1429 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1428
-  %sunkaddr1430 = getelementptr i8, ptr %sunkaddr1429, i64 24
-  store double %.6.i484.3, ptr %sunkaddr1430, align 8
-  %.4649.us3524.3 = add nuw nsw i64 %loop.index.23515.us3518, 4
-  %niter874.ncmp.3 = icmp eq i64 %unroll_iter873, %.4649.us3524.3
-  br i1 %niter874.ncmp.3, label %for.end.2.loopexit823.unr-lcssa, label %for.body.2.endif.endif.endif.us3521
+for.body.2.endif.endif.endif.us3523:
+  %loop.index.23517.us3520 = phi i64 [ 0, %for.body.2.endif.endif.endif.us3523.preheader.new ], [ %.4698.us3526.3, %for.body.2.endif.endif.endif.us3523 ]
+  %sunkaddr1419 = mul i64 %.4126.sroa.0.3, 8
+  %sunkaddr1420 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1419
+  %.4660.us3522 = load double, ptr %sunkaddr1420, align 8
+  %337 = shl nuw nsw i64 %loop.index.23517.us3520, 3
+  %scevgep1081 = getelementptr i8, ptr %scevgep1075, i64 %337
+  %scevgep1082 = getelementptr i8, ptr %scevgep1081, i64 -24
+  %.4669.us3530 = load double, ptr %scevgep1082, align 8
+  %.6.i485 = fsub double %.4660.us3522, %.4669.us3530
+  %sunkaddr1421 = mul i64 %loop.index.23517.us3520, 8
+  %sunkaddr1422 = getelementptr i8, ptr %.6.i483, i64 %sunkaddr1421
+  store double %.6.i485, ptr %sunkaddr1422, align 8
+  %.4660.us3522.1 = load double, ptr %sunkaddr1420, align 8
+  %338 = shl nuw nsw i64 %loop.index.23517.us3520, 3
+  %scevgep1079 = getelementptr i8, ptr %scevgep1075, i64 %338
+  %scevgep1080 = getelementptr i8, ptr %scevgep1079, i64 -16
+  %.4669.us3530.1 = load double, ptr %scevgep1080, align 8
+  %.6.i485.1 = fsub double %.4660.us3522.1, %.4669.us3530.1
+  %sunkaddr1423 = mul i64 %loop.index.23517.us3520, 8
+  %sunkaddr1424 = getelementptr i8, ptr %.6.i483, i64 %sunkaddr1423
+  %sunkaddr1425 = getelementptr i8, ptr %sunkaddr1424, i64 8
+  store double %.6.i485.1, ptr %sunkaddr1425, align 8
+  %.4660.us3522.2 = load double, ptr %sunkaddr1420, align 8
+  %339 = shl nuw nsw i64 %loop.index.23517.us3520, 3
+  %scevgep1077 = getelementptr i8, ptr %scevgep1075, i64 %339
+  %scevgep1078 = getelementptr i8, ptr %scevgep1077, i64 -8
+  %.4669.us3530.2 = load double, ptr %scevgep1078, align 8
+  %.6.i485.2 = fsub double %.4660.us3522.2, %.4669.us3530.2
+  %sunkaddr1426 = mul i64 %loop.index.23517.us3520, 8
+  %sunkaddr1427 = getelementptr i8, ptr %.6.i483, i64 %sunkaddr1426
+  %sunkaddr1428 = getelementptr i8, ptr %sunkaddr1427, i64 16
+  store double %.6.i485.2, ptr %sunkaddr1428, align 8
+  %.4660.us3522.3 = load double, ptr %sunkaddr1420, align 8
+  %340 = shl nuw nsw i64 %loop.index.23517.us3520, 3
+  %scevgep1076 = getelementptr i8, ptr %scevgep1075, i64 %340
+  %.4669.us3530.3 = load double, ptr %scevgep1076, align 8
+  %.6.i485.3 = fsub double %.4660.us3522.3, %.4669.us3530.3
+  %sunkaddr1429 = mul i64 %loop.index.23517.us3520, 8
+  %sunkaddr1430 = getelementptr i8, ptr %.6.i483, i64 %sunkaddr1429
+  %sunkaddr1431 = getelementptr i8, ptr %sunkaddr1430, i64 24
+  store double %.6.i485.3, ptr %sunkaddr1431, align 8
+  %.4698.us3526.3 = add nuw nsw i64 %loop.index.23517.us3520, 4
+  %niter875.ncmp.3 = icmp eq i64 %unroll_iter874, %.4698.us3526.3
+  br i1 %niter875.ncmp.3, label %for.end.2.loopexit824.unr-lcssa, label %for.body.2.endif.endif.endif.us3523
 
-B1430.endif.endif.endif.endif.endif.endif.endif.if.if:
+B1480.endif.endif.endif.endif.endif.endif.endif.if.if:
   store ptr @n165, ptr %excinfo, align 8
   br label %common.ret
 
 for.end.2.loopexit.unr-lcssa:
-  %lcmp.mod883.not = icmp eq i64 %xtraiter881, 0
-  br i1 %lcmp.mod883.not, label %for.end.2, label %for.body.2.endif.endif.endif.us.us.epil.preheader
+  %lcmp.mod884.not = icmp eq i64 %xtraiter882, 0
+  br i1 %lcmp.mod884.not, label %for.end.2, label %for.body.2.endif.endif.endif.us.us.epil.preheader
 
 for.body.2.endif.endif.endif.us.us.epil.preheader:
-  %loop.index.23515.us.us.epil.init = phi i64 [ 0, %for.body.2.endif.endif.endif.us.us.preheader ], [ %.4649.us.us.3, %for.end.2.loopexit.unr-lcssa ]
-  %342 = shl nuw nsw i64 %loop.index.23515.us.us.epil.init, 3
-  %scevgep1141 = getelementptr i8, ptr %.6.i482, i64 %342
-  %343 = mul i64 %235, %.4269
-  %344 = add i64 %343, %342
-  %345 = shl i64 %.4270.sroa.0.3, 3
-  %346 = add i64 %344, %345
-  %scevgep1143 = getelementptr i8, ptr %.6.i.i.i, i64 %346
-  %347 = shl i64 %.4077.sroa.0.3, 3
-  %348 = add i64 %342, %347
-  %scevgep1145 = getelementptr i8, ptr %.6.i.i.i, i64 %348
+  %loop.index.23517.us.us.epil.init = phi i64 [ 0, %for.body.2.endif.endif.endif.us.us.preheader ], [ %.4698.us.us.3, %for.end.2.loopexit.unr-lcssa ]
+  %341 = shl nuw nsw i64 %loop.index.23517.us.us.epil.init, 3
+  %scevgep1142 = getelementptr i8, ptr %.6.i483, i64 %341
+  %342 = mul i64 %234, %.4318
+  %343 = add i64 %342, %341
+  %344 = shl i64 %.4319.sroa.0.3, 3
+  %345 = add i64 %343, %344
+  %scevgep1144 = getelementptr i8, ptr %.6.i.i.i, i64 %345
+  %346 = shl i64 %.4126.sroa.0.3, 3
+  %347 = add i64 %341, %346
+  %scevgep1146 = getelementptr i8, ptr %.6.i.i.i, i64 %347
   br label %for.body.2.endif.endif.endif.us.us.epil
 
 for.body.2.endif.endif.endif.us.us.epil:
-  %epil.iter882 = phi i64 [ %epil.iter882.next, %for.body.2.endif.endif.endif.us.us.epil ], [ 0, %for.body.2.endif.endif.endif.us.us.epil.preheader ]
-  %349 = shl nuw nsw i64 %epil.iter882, 3
-  %scevgep1146 = getelementptr i8, ptr %scevgep1145, i64 %349
-  %.4611.us.us.epil = load double, ptr %scevgep1146, align 8
-  %350 = shl nuw nsw i64 %epil.iter882, 3
-  %scevgep1144 = getelementptr i8, ptr %scevgep1143, i64 %350
-  %.4620.us.us.epil = load double, ptr %scevgep1144, align 8
-  %.6.i483.us.epil = fsub double %.4611.us.us.epil, %.4620.us.us.epil
-  %351 = shl nuw nsw i64 %epil.iter882, 3
-  %scevgep1142 = getelementptr i8, ptr %scevgep1141, i64 %351
-  store double %.6.i483.us.epil, ptr %scevgep1142, align 8
-  %epil.iter882.next = add i64 %epil.iter882, 1
-  %epil.iter882.cmp.not = icmp eq i64 %xtraiter881, %epil.iter882.next
-  br i1 %epil.iter882.cmp.not, label %for.end.2, label %for.body.2.endif.endif.endif.us.us.epil
+  %epil.iter883 = phi i64 [ %epil.iter883.next, %for.body.2.endif.endif.endif.us.us.epil ], [ 0, %for.body.2.endif.endif.endif.us.us.epil.preheader ]
+  %348 = shl nuw nsw i64 %epil.iter883, 3
+  %scevgep1147 = getelementptr i8, ptr %scevgep1146, i64 %348
+  %.4660.us.us.epil = load double, ptr %scevgep1147, align 8
+  %349 = shl nuw nsw i64 %epil.iter883, 3
+  %scevgep1145 = getelementptr i8, ptr %scevgep1144, i64 %349
+  %.4669.us.us.epil = load double, ptr %scevgep1145, align 8
+  %.6.i484.us.epil = fsub double %.4660.us.us.epil, %.4669.us.us.epil
+  %350 = shl nuw nsw i64 %epil.iter883, 3
+  %scevgep1143 = getelementptr i8, ptr %scevgep1142, i64 %350
+  store double %.6.i484.us.epil, ptr %scevgep1143, align 8
+  %epil.iter883.next = add i64 %epil.iter883, 1
+  %epil.iter883.cmp.not = icmp eq i64 %xtraiter882, %epil.iter883.next
+  br i1 %epil.iter883.cmp.not, label %for.end.2, label %for.body.2.endif.endif.endif.us.us.epil
 
-for.end.2.loopexit822.unr-lcssa:
-  %lcmp.mod877.not = icmp eq i64 %xtraiter875, 0
-  br i1 %lcmp.mod877.not, label %for.end.2, label %for.body.2.endif.endif.endif.us.epil.preheader
+for.end.2.loopexit823.unr-lcssa:
+  %lcmp.mod878.not = icmp eq i64 %xtraiter876, 0
+  br i1 %lcmp.mod878.not, label %for.end.2, label %for.body.2.endif.endif.endif.us.epil.preheader
 
 for.body.2.endif.endif.endif.us.epil.preheader:
-  %loop.index.23515.us.epil.init = phi i64 [ 0, %for.body.2.endif.endif.endif.us.preheader821 ], [ %.4649.us.3, %for.end.2.loopexit822.unr-lcssa ]
-  %352 = shl nuw nsw i64 %loop.index.23515.us.epil.init, 3
-  %scevgep1111 = getelementptr i8, ptr %.6.i482, i64 %352
-  %353 = shl i64 %.4077.sroa.0.3, 3
-  %354 = add i64 %352, %353
-  %scevgep1113 = getelementptr i8, ptr %.6.i.i.i, i64 %354
+  %loop.index.23517.us.epil.init = phi i64 [ 0, %for.body.2.endif.endif.endif.us.preheader822 ], [ %.4698.us.3, %for.end.2.loopexit823.unr-lcssa ]
+  %351 = shl nuw nsw i64 %loop.index.23517.us.epil.init, 3
+  %scevgep1112 = getelementptr i8, ptr %.6.i483, i64 %351
+  %352 = shl i64 %.4126.sroa.0.3, 3
+  %353 = add i64 %351, %352
+  %scevgep1114 = getelementptr i8, ptr %.6.i.i.i, i64 %353
   br label %for.body.2.endif.endif.endif.us.epil
 
 for.body.2.endif.endif.endif.us.epil:
-  %epil.iter876 = phi i64 [ %epil.iter876.next, %for.body.2.endif.endif.endif.us.epil ], [ 0, %for.body.2.endif.endif.endif.us.epil.preheader ]
-  %355 = shl nuw nsw i64 %epil.iter876, 3
-  %scevgep1114 = getelementptr i8, ptr %scevgep1113, i64 %355
-  %.4611.us.epil = load double, ptr %scevgep1114, align 8
-  %sunkaddr1431 = mul i64 %.4270.sroa.0.3, 8
-  %sunkaddr1432 = getelementptr i8, ptr %308, i64 %sunkaddr1431
-  %.4620.us.epil = load double, ptr %sunkaddr1432, align 8
-  %.6.i483.epil = fsub double %.4611.us.epil, %.4620.us.epil
-  %356 = shl nuw nsw i64 %epil.iter876, 3
-  %scevgep1112 = getelementptr i8, ptr %scevgep1111, i64 %356
-  store double %.6.i483.epil, ptr %scevgep1112, align 8
-  %epil.iter876.next = add i64 %epil.iter876, 1
-  %epil.iter876.cmp.not = icmp eq i64 %xtraiter875, %epil.iter876.next
-  br i1 %epil.iter876.cmp.not, label %for.end.2, label %for.body.2.endif.endif.endif.us.epil
-
-for.end.2.loopexit823.unr-lcssa:
-  %lcmp.mod871.not = icmp eq i64 %xtraiter869, 0
-  br i1 %lcmp.mod871.not, label %for.end.2, label %for.body.2.endif.endif.endif.us3521.epil.preheader
-
-for.body.2.endif.endif.endif.us3521.epil.preheader:
-  %loop.index.23515.us3518.epil.init = phi i64 [ 0, %for.body.2.endif.endif.endif.us3521.preheader ], [ %.4649.us3524.3, %for.end.2.loopexit823.unr-lcssa ]
-  %357 = shl nuw nsw i64 %loop.index.23515.us3518.epil.init, 3
-  %scevgep1090 = getelementptr i8, ptr %.6.i482, i64 %357
-  %358 = mul i64 %233, %.4269
-  %359 = add i64 %358, %357
-  %360 = shl i64 %.4270.sroa.0.3, 3
-  %361 = add i64 %359, %360
-  %scevgep1092 = getelementptr i8, ptr %.6.i.i.i, i64 %361
-  br label %for.body.2.endif.endif.endif.us3521.epil
-
-for.body.2.endif.endif.endif.us3521.epil:
-  %epil.iter870 = phi i64 [ %epil.iter870.next, %for.body.2.endif.endif.endif.us3521.epil ], [ 0, %for.body.2.endif.endif.endif.us3521.epil.preheader ]
-  %sunkaddr1433 = mul i64 %.4077.sroa.0.3, 8
-  %sunkaddr1434 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1433
-  %.4611.us3520.epil = load double, ptr %sunkaddr1434, align 8
-  %362 = shl nuw nsw i64 %epil.iter870, 3
-  %scevgep1093 = getelementptr i8, ptr %scevgep1092, i64 %362
-  %.4620.us3528.epil = load double, ptr %scevgep1093, align 8
-  %.6.i484.epil = fsub double %.4611.us3520.epil, %.4620.us3528.epil
-  %363 = shl nuw nsw i64 %epil.iter870, 3
-  %scevgep1091 = getelementptr i8, ptr %scevgep1090, i64 %363
-  store double %.6.i484.epil, ptr %scevgep1091, align 8
-  %epil.iter870.next = add i64 %epil.iter870, 1
-  %epil.iter870.cmp.not = icmp eq i64 %xtraiter869, %epil.iter870.next
-  br i1 %epil.iter870.cmp.not, label %for.end.2, label %for.body.2.endif.endif.endif.us3521.epil
+  %epil.iter877 = phi i64 [ %epil.iter877.next, %for.body.2.endif.endif.endif.us.epil ], [ 0, %for.body.2.endif.endif.endif.us.epil.preheader ]
+  %354 = shl nuw nsw i64 %epil.iter877, 3
+  %scevgep1115 = getelementptr i8, ptr %scevgep1114, i64 %354
+  %.4660.us.epil = load double, ptr %scevgep1115, align 8
+  %sunkaddr1432 = mul i64 %.4319.sroa.0.3, 8
+  %sunkaddr1433 = getelementptr i8, ptr %307, i64 %sunkaddr1432
+  %.4669.us.epil = load double, ptr %sunkaddr1433, align 8
+  %.6.i484.epil = fsub double %.4660.us.epil, %.4669.us.epil
+  %355 = shl nuw nsw i64 %epil.iter877, 3
+  %scevgep1113 = getelementptr i8, ptr %scevgep1112, i64 %355
+  store double %.6.i484.epil, ptr %scevgep1113, align 8
+  %epil.iter877.next = add i64 %epil.iter877, 1
+  %epil.iter877.cmp.not = icmp eq i64 %xtraiter876, %epil.iter877.next
+  br i1 %epil.iter877.cmp.not, label %for.end.2, label %for.body.2.endif.endif.endif.us.epil
 
 for.end.2.loopexit824.unr-lcssa:
-  %lcmp.mod865.not = icmp eq i64 %xtraiter863, 0
-  br i1 %lcmp.mod865.not, label %for.end.2, label %for.body.2.endif.endif.endif.epil.preheader
+  %lcmp.mod872.not = icmp eq i64 %xtraiter870, 0
+  br i1 %lcmp.mod872.not, label %for.end.2, label %for.body.2.endif.endif.endif.us3523.epil.preheader
+
+for.body.2.endif.endif.endif.us3523.epil.preheader:
+  %loop.index.23517.us3520.epil.init = phi i64 [ 0, %for.body.2.endif.endif.endif.us3523.preheader ], [ %.4698.us3526.3, %for.end.2.loopexit824.unr-lcssa ]
+  %356 = shl nuw nsw i64 %loop.index.23517.us3520.epil.init, 3
+  %scevgep1091 = getelementptr i8, ptr %.6.i483, i64 %356
+  %357 = mul i64 %232, %.4318
+  %358 = add i64 %357, %356
+  %359 = shl i64 %.4319.sroa.0.3, 3
+  %360 = add i64 %358, %359
+  %scevgep1093 = getelementptr i8, ptr %.6.i.i.i, i64 %360
+  br label %for.body.2.endif.endif.endif.us3523.epil
+
+for.body.2.endif.endif.endif.us3523.epil:
+  %epil.iter871 = phi i64 [ %epil.iter871.next, %for.body.2.endif.endif.endif.us3523.epil ], [ 0, %for.body.2.endif.endif.endif.us3523.epil.preheader ]
+  %sunkaddr1434 = mul i64 %.4126.sroa.0.3, 8
+  %sunkaddr1435 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1434
+  %.4660.us3522.epil = load double, ptr %sunkaddr1435, align 8
+  %361 = shl nuw nsw i64 %epil.iter871, 3
+  %scevgep1094 = getelementptr i8, ptr %scevgep1093, i64 %361
+  %.4669.us3530.epil = load double, ptr %scevgep1094, align 8
+  %.6.i485.epil = fsub double %.4660.us3522.epil, %.4669.us3530.epil
+  %362 = shl nuw nsw i64 %epil.iter871, 3
+  %scevgep1092 = getelementptr i8, ptr %scevgep1091, i64 %362
+  store double %.6.i485.epil, ptr %scevgep1092, align 8
+  %epil.iter871.next = add i64 %epil.iter871, 1
+  %epil.iter871.cmp.not = icmp eq i64 %xtraiter870, %epil.iter871.next
+  br i1 %epil.iter871.cmp.not, label %for.end.2, label %for.body.2.endif.endif.endif.us3523.epil
+
+for.end.2.loopexit825.unr-lcssa:
+  %lcmp.mod866.not = icmp eq i64 %xtraiter864, 0
+  br i1 %lcmp.mod866.not, label %for.end.2, label %for.body.2.endif.endif.endif.epil.preheader
 
 for.body.2.endif.endif.endif.epil.preheader:
-  %loop.index.23515.epil.init = phi i64 [ 0, %for.body.2.endif.endif.endif.preheader ], [ %.4649.3, %for.end.2.loopexit824.unr-lcssa ]
-  %364 = shl nuw nsw i64 %loop.index.23515.epil.init, 3
-  %scevgep1071 = getelementptr i8, ptr %.6.i482, i64 %364
+  %loop.index.23517.epil.init = phi i64 [ 0, %for.body.2.endif.endif.endif.preheader ], [ %.4698.3, %for.end.2.loopexit825.unr-lcssa ]
+  %363 = shl nuw nsw i64 %loop.index.23517.epil.init, 3
+  %scevgep1072 = getelementptr i8, ptr %.6.i483, i64 %363
   br label %for.body.2.endif.endif.endif.epil
 
 for.body.2.endif.endif.endif.epil:
-  %epil.iter864 = phi i64 [ %epil.iter864.next, %for.body.2.endif.endif.endif.epil ], [ 0, %for.body.2.endif.endif.endif.epil.preheader ]
-  %sunkaddr1435 = mul i64 %.4077.sroa.0.3, 8
-  %sunkaddr1436 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1435
-  %.4611.epil = load double, ptr %sunkaddr1436, align 8
-  %sunkaddr1437 = mul i64 %.4270.sroa.0.3, 8
-  %sunkaddr1438 = getelementptr i8, ptr %308, i64 %sunkaddr1437
-  %.4620.epil = load double, ptr %sunkaddr1438, align 8
-  %.6.i485.epil = fsub double %.4611.epil, %.4620.epil
-  %365 = shl nuw nsw i64 %epil.iter864, 3
-  %scevgep1072 = getelementptr i8, ptr %scevgep1071, i64 %365
-  store double %.6.i485.epil, ptr %scevgep1072, align 8
-  %epil.iter864.next = add i64 %epil.iter864, 1
-  %epil.iter864.cmp.not = icmp eq i64 %xtraiter863, %epil.iter864.next
-  br i1 %epil.iter864.cmp.not, label %for.end.2, label %for.body.2.endif.endif.endif.epil
+  %epil.iter865 = phi i64 [ %epil.iter865.next, %for.body.2.endif.endif.endif.epil ], [ 0, %for.body.2.endif.endif.endif.epil.preheader ]
+  %sunkaddr1436 = mul i64 %.4126.sroa.0.3, 8
+  %sunkaddr1437 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1436
+  %.4660.epil = load double, ptr %sunkaddr1437, align 8
+  %sunkaddr1438 = mul i64 %.4319.sroa.0.3, 8
+  %sunkaddr1439 = getelementptr i8, ptr %307, i64 %sunkaddr1438
+  %.4669.epil = load double, ptr %sunkaddr1439, align 8
+  %.6.i486.epil = fsub double %.4660.epil, %.4669.epil
+  %364 = shl nuw nsw i64 %epil.iter865, 3
+  %scevgep1073 = getelementptr i8, ptr %scevgep1072, i64 %364
+  store double %.6.i486.epil, ptr %scevgep1073, align 8
+  %epil.iter865.next = add i64 %epil.iter865, 1
+  %epil.iter865.cmp.not = icmp eq i64 %xtraiter864, %epil.iter865.next
+  br i1 %epil.iter865.cmp.not, label %for.end.2, label %for.body.2.endif.endif.endif.epil
 
 for.end.2:
   call void @llvm.lifetime.start.p0(ptr nonnull %.20.i.i)
-  call void @llvm.lifetime.start.p0(ptr nonnull %excinfo.1.i522)
-  store ptr null, ptr %excinfo.1.i522, align 8
-  tail call void @NRT_incref(ptr nonnull %.7.i.i475)
+  call void @llvm.lifetime.start.p0(ptr nonnull %excinfo.1.i523)
+  store ptr null, ptr %excinfo.1.i523, align 8
+  tail call void @NRT_incref(ptr nonnull %.7.i.i476)
   store double 0.000000e+00, ptr %.20.i.i, align 8
-  %.28.i = call i32 @n294(ptr nonnull %.20.i.i, ptr nonnull %excinfo.1.i522, ptr nonnull %.7.i.i475, ptr null, i64 %dest_shape.2.1780, i64 8, ptr readonly %.6.i482, i64 %dest_shape.2.1780, i64 8)
+  %.28.i = call i32 @n294(ptr nonnull %.20.i.i, ptr nonnull %excinfo.1.i523, ptr nonnull %.7.i.i476, ptr null, i64 %dest_shape.2.1781, i64 8, ptr readonly %.6.i483, i64 %dest_shape.2.1781, i64 8)
   %cond.i = icmp eq i32 %.28.i, 0
-  br i1 %cond.i, label %B0.endif.i489, label %B0.if.if.i486
+  br i1 %cond.i, label %B0.endif.i490, label %B0.if.if.i487
 
-B0.endif.i489:
+B0.endif.i490:
   %.38.i = load double, ptr %.20.i.i, align 8
-  tail call void @NRT_decref(ptr nonnull %.7.i.i475)
+  tail call void @NRT_decref(ptr nonnull %.7.i.i476)
   %sqrt.i = tail call double @llvm.sqrt.f64(double %.38.i)
   %abs.i = tail call double @llvm.fabs.f64(double %sqrt.i)
   %isinf.i = fcmp oeq double %.38.i, 0xFFF0000000000000
   %.53.i = select i1 %isinf.i, double 0x7FF0000000000000, double %abs.i
   br label %in7..exit
 
-B0.if.if.i486:
-  %.29.i487 = load ptr, ptr %excinfo.1.i522, align 8
+B0.if.if.i487:
+  %.29.i488 = load ptr, ptr %excinfo.1.i523, align 8
   br label %in7..exit
 
 in7..exit:
-  %.4663.0 = phi double [ %.53.i, %B0.endif.i489 ], [ 0.000000e+00, %B0.if.if.i486 ]
-  %excinfo.30.3 = phi ptr [ %excinfo.30.2, %B0.endif.i489 ], [ %.29.i487, %B0.if.if.i486 ]
-  %366 = icmp eq i32 %.28.i, 0
+  %.4712.0 = phi double [ %.53.i, %B0.endif.i490 ], [ 0.000000e+00, %B0.if.if.i487 ]
+  %excinfo.31.3 = phi ptr [ %excinfo.31.2, %B0.endif.i490 ], [ %.29.i488, %B0.if.if.i487 ]
+  %365 = icmp eq i32 %.28.i, 0
   call void @llvm.lifetime.end.p0(ptr nonnull %.20.i.i)
-  call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i522)
+  call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i523)
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i)
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i)
-  br i1 %366, label %for.end.2.endif, label %for.end.2.if.if
+  br i1 %365, label %for.end.2.endif, label %for.end.2.if.if
 
 for.body.2.endif.endif.endif:
-  %loop.index.23515 = phi i64 [ 0, %for.body.2.endif.endif.endif.preheader.new ], [ %.4649.3, %for.body.2.endif.endif.endif ]
-  %sunkaddr1439 = mul i64 %.4077.sroa.0.3, 8
-  %sunkaddr1440 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1439
-  %.4611 = load double, ptr %sunkaddr1440, align 8
-  %sunkaddr1441 = mul i64 %.4270.sroa.0.3, 8
-  %sunkaddr1442 = getelementptr i8, ptr %308, i64 %sunkaddr1441
-  %.4620 = load double, ptr %sunkaddr1442, align 8
-  %.6.i485 = fsub double %.4611, %.4620
-  %sunkaddr1443 = mul i64 %loop.index.23515, 8
-  %sunkaddr1444 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1443
-  store double %.6.i485, ptr %sunkaddr1444, align 8
-  %.4611.1 = load double, ptr %sunkaddr1440, align 8
-  %.4620.1 = load double, ptr %sunkaddr1442, align 8
-  %.6.i485.1 = fsub double %.4611.1, %.4620.1
-  %sunkaddr1445 = mul i64 %loop.index.23515, 8
-  %sunkaddr1446 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1445
-  %sunkaddr1447 = getelementptr i8, ptr %sunkaddr1446, i64 8
-  store double %.6.i485.1, ptr %sunkaddr1447, align 8
-  %.4611.2 = load double, ptr %sunkaddr1440, align 8
-  %.4620.2 = load double, ptr %sunkaddr1442, align 8
-  %.6.i485.2 = fsub double %.4611.2, %.4620.2
-  %sunkaddr1448 = mul i64 %loop.index.23515, 8
-  %sunkaddr1449 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1448
-  %sunkaddr1450 = getelementptr i8, ptr %sunkaddr1449, i64 16
-  store double %.6.i485.2, ptr %sunkaddr1450, align 8
-  %.4611.3 = load double, ptr %sunkaddr1440, align 8
-  %.4620.3 = load double, ptr %sunkaddr1442, align 8
-  %.6.i485.3 = fsub double %.4611.3, %.4620.3
-  %sunkaddr1451 = mul i64 %loop.index.23515, 8
-  %sunkaddr1452 = getelementptr i8, ptr %.6.i482, i64 %sunkaddr1451
-  %sunkaddr1453 = getelementptr i8, ptr %sunkaddr1452, i64 24
-  store double %.6.i485.3, ptr %sunkaddr1453, align 8
-  %.4649.3 = add nuw nsw i64 %loop.index.23515, 4
-  %niter868.ncmp.3 = icmp eq i64 %unroll_iter867, %.4649.3
-  br i1 %niter868.ncmp.3, label %for.end.2.loopexit824.unr-lcssa, label %for.body.2.endif.endif.endif
+  %loop.index.23517 = phi i64 [ 0, %for.body.2.endif.endif.endif.preheader.new ], [ %.4698.3, %for.body.2.endif.endif.endif ]
+  %sunkaddr1440 = mul i64 %.4126.sroa.0.3, 8
+  %sunkaddr1441 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1440
+  %.4660 = load double, ptr %sunkaddr1441, align 8
+  %sunkaddr1442 = mul i64 %.4319.sroa.0.3, 8
+  %sunkaddr1443 = getelementptr i8, ptr %307, i64 %sunkaddr1442
+  %.4669 = load double, ptr %sunkaddr1443, align 8
+  %.6.i486 = fsub double %.4660, %.4669
+  %sunkaddr1444 = mul i64 %loop.index.23517, 8
+  %sunkaddr1445 = getelementptr i8, ptr %.6.i483, i64 %sunkaddr1444
+  store double %.6.i486, ptr %sunkaddr1445, align 8
+  %.4660.1 = load double, ptr %sunkaddr1441, align 8
+  %.4669.1 = load double, ptr %sunkaddr1443, align 8
+  %.6.i486.1 = fsub double %.4660.1, %.4669.1
+  %sunkaddr1446 = mul i64 %loop.index.23517, 8
+  %sunkaddr1447 = getelementptr i8, ptr %.6.i483, i64 %sunkaddr1446
+  %sunkaddr1448 = getelementptr i8, ptr %sunkaddr1447, i64 8
+  store double %.6.i486.1, ptr %sunkaddr1448, align 8
+  %.4660.2 = load double, ptr %sunkaddr1441, align 8
+  %.4669.2 = load double, ptr %sunkaddr1443, align 8
+  %.6.i486.2 = fsub double %.4660.2, %.4669.2
+  %sunkaddr1449 = mul i64 %loop.index.23517, 8
+  %sunkaddr1450 = getelementptr i8, ptr %.6.i483, i64 %sunkaddr1449
+  %sunkaddr1451 = getelementptr i8, ptr %sunkaddr1450, i64 16
+  store double %.6.i486.2, ptr %sunkaddr1451, align 8
+  %.4660.3 = load double, ptr %sunkaddr1441, align 8
+  %.4669.3 = load double, ptr %sunkaddr1443, align 8
+  %.6.i486.3 = fsub double %.4660.3, %.4669.3
+  %sunkaddr1452 = mul i64 %loop.index.23517, 8
+  %sunkaddr1453 = getelementptr i8, ptr %.6.i483, i64 %sunkaddr1452
+  %sunkaddr1454 = getelementptr i8, ptr %sunkaddr1453, i64 24
+  store double %.6.i486.3, ptr %sunkaddr1454, align 8
+  %.4698.3 = add nuw nsw i64 %loop.index.23517, 4
+  %niter869.ncmp.3 = icmp eq i64 %unroll_iter868, %.4698.3
+  br i1 %niter869.ncmp.3, label %for.end.2.loopexit825.unr-lcssa, label %for.body.2.endif.endif.endif
 
 for.end.2.endif:
-  tail call void @NRT_decref(ptr nonnull %.7.i.i475)
-  %.4701 = tail call double @sqrt(double %.4700)
-  %.4706 = fcmp oeq double %.4701, 0.000000e+00
-  br i1 %.4706, label %for.end.3.if, label %for.end.3.endif
+  tail call void @NRT_decref(ptr nonnull %.7.i.i476)
+  %.4750 = tail call double @sqrt(double %.4749)
+  %.4755 = fcmp oeq double %.4750, 0.000000e+00
+  br i1 %.4755, label %for.end.3.if, label %for.end.3.endif
 
 for.end.2.if.if:
-  store ptr %excinfo.30.3, ptr %excinfo, align 8
+  store ptr %excinfo.31.3, ptr %excinfo, align 8
   br label %common.ret
 
 for.end.3.if:
@@ -9201,11 +9222,11 @@ for.end.3.if:
   br label %common.ret
 
 for.end.3.endif:
-  %.4713 = fdiv double %.4663.0, %.4701
-  %.4718 = icmp sgt i64 %.4030, 0
-  br i1 %.4718, label %B1588, label %B1674
+  %.4762 = fdiv double %.4712.0, %.4750
+  %.4767 = icmp sgt i64 %.4079, 0
+  br i1 %.4767, label %B1638, label %B1724
 
-B1754.endif:
+B1804.endif:
   tail call void @NRT_decref(ptr %arg.scratch.0.0)
   tail call void @NRT_decref(ptr %arg.scratch.1.0)
   tail call void @NRT_decref(ptr %arg.scratch.2.0)
@@ -9234,184 +9255,184 @@ B1754.endif:
   tail call void @NRT_decref(ptr %arg.given.18.0)
   tail call void @NRT_decref(ptr %arg.dreams.0)
   tail call void @NRT_decref(ptr %arg.belief.0)
-  tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i336767771)
-  %.51743677.not = icmp slt i64 %.2015.fca.5.0.load.fr645, 2
-  br i1 %.51743677.not, label %B1988, label %B1800.lr.ph
+  tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i336768772)
+  %.52233679.not = icmp slt i64 %.2015.fca.5.0.load.fr646, 2
+  br i1 %.52233679.not, label %B2038, label %B1850.lr.ph
 
-B1800.lr.ph:
-  %const1220 = bitcast i64 9223372036854775806 to i64
-  %.5651 = sitofp i64 %.1855.fca.5.1.load.fr to double
-  %const_mat1212 = add i64 %const, 4
-  %367 = add i64 %.1855.fca.5.1.load.fr, %const_mat1212
-  %.5481 = shl nsw i64 %.1855.fca.5.1.load.fr, 3
-  %xtraiter887 = and i64 %.1855.fca.5.1.load.fr, 3
-  %const_mat1221 = add i64 %const1220, -2
-  %unroll_iter891 = and i64 %.1855.fca.5.1.load.fr, %const_mat1221
+B1850.lr.ph:
+  %const1221 = bitcast i64 9223372036854775806 to i64
+  %.5700 = sitofp i64 %.1855.fca.5.1.load.fr to double
+  %const_mat1213 = add i64 %const, 4
+  %366 = add i64 %.1855.fca.5.1.load.fr, %const_mat1213
+  %.5530 = shl nsw i64 %.1855.fca.5.1.load.fr, 3
+  %xtraiter888 = and i64 %.1855.fca.5.1.load.fr, 3
+  %const_mat1222 = add i64 %const1221, -2
+  %unroll_iter892 = and i64 %.1855.fca.5.1.load.fr, %const_mat1222
   %scevgep = getelementptr i8, ptr %.6.i.i.i, i64 24
-  %368 = shl i64 %.1855.fca.5.1.load.fr, 3
-  %scevgep933 = getelementptr i8, ptr %.6.i.i.i, i64 %368
+  %367 = shl i64 %.1855.fca.5.1.load.fr, 3
+  %scevgep934 = getelementptr i8, ptr %.6.i.i.i, i64 %367
   br label %B128.i282
 
-B1800.endif.endif.endif.endif.if:
+B1850.endif.endif.endif.endif.if:
   store ptr @n81, ptr %excinfo, align 8
   br label %common.ret
 
-B1800.endif.endif.endif.endif.endif:
-  %.7.i.i511 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.5481, i32 32)
-  %.8.i.i512 = icmp eq ptr %.7.i.i511, null
-  br i1 %.8.i.i512, label %B1800.endif.endif.endif.endif.endif.if.if, label %B1800.endif.endif.endif.endif.endif.endif
+B1850.endif.endif.endif.endif.endif:
+  %.7.i.i512 = tail call ptr @NRT_MemInfo_alloc_aligned(i64 %.5530, i32 32)
+  %.8.i.i513 = icmp eq ptr %.7.i.i512, null
+  br i1 %.8.i.i513, label %B1850.endif.endif.endif.endif.endif.if.if, label %B1850.endif.endif.endif.endif.endif.endif
 
-B1800.endif.endif.endif.endif.endif.endif:
-  %369 = icmp sgt i64 %.1855.fca.5.1.load.fr, 0
-  %.5.i517 = getelementptr i8, ptr %.7.i.i511, i64 24
-  %.6.i518 = load ptr, ptr %.5.i517, align 8
-  br i1 %369, label %for.body.4.lr.ph, label %for.end.4
+B1850.endif.endif.endif.endif.endif.endif:
+  %368 = icmp sgt i64 %.1855.fca.5.1.load.fr, 0
+  %.5.i518 = getelementptr i8, ptr %.7.i.i512, i64 24
+  %.6.i519 = load ptr, ptr %.5.i518, align 8
+  br i1 %368, label %for.body.4.lr.ph, label %for.end.4
 
 for.body.4.lr.ph:
-  %370 = icmp ugt i64 %.1855.fca.5.1.load.fr, 1
-  br i1 %370, label %for.body.4.endif.endif.endif.us.preheader, label %for.body.4.endif.endif.endif
+  %369 = icmp ugt i64 %.1855.fca.5.1.load.fr, 1
+  br i1 %369, label %for.body.4.endif.endif.endif.us.preheader, label %for.body.4.endif.endif.endif
 
 for.body.4.endif.endif.endif.us.preheader:
-  %371 = icmp ult i64 %.1855.fca.5.1.load.fr, 4
-  br i1 %371, label %for.body.4.endif.endif.endif.us.epil.preheader, label %for.body.4.endif.endif.endif.us.preheader900
+  %370 = icmp ult i64 %.1855.fca.5.1.load.fr, 4
+  br i1 %370, label %for.body.4.endif.endif.endif.us.epil.preheader, label %for.body.4.endif.endif.endif.us.preheader901
 
-for.body.4.endif.endif.endif.us.preheader900:
-  %scevgep915 = getelementptr i8, ptr %scevgep, i64 %lsr.iv
+for.body.4.endif.endif.endif.us.preheader901:
+  %scevgep916 = getelementptr i8, ptr %scevgep, i64 %lsr.iv
   br label %for.body.4.endif.endif.endif.us
 
 for.body.4.endif.endif.endif.us:
-  %loop.index.43655.us = phi i64 [ %.5600.us.3, %for.body.4.endif.endif.endif.us ], [ 0, %for.body.4.endif.endif.endif.us.preheader900 ]
-  %372 = shl i64 %loop.index.43655.us, 3
-  %scevgep913 = getelementptr i8, ptr %scevgep, i64 %372
-  %scevgep914 = getelementptr i8, ptr %scevgep913, i64 -24
-  %.55623303.us = load double, ptr %scevgep914, align 8
-  %scevgep921 = getelementptr i8, ptr %scevgep915, i64 %372
-  %scevgep922 = getelementptr i8, ptr %scevgep921, i64 -24
-  %.5571.us = load double, ptr %scevgep922, align 8
-  %.6.i519 = fsub double %.55623303.us, %.5571.us
-  %sunkaddr1454 = mul i64 %loop.index.43655.us, 8
-  %sunkaddr1455 = getelementptr i8, ptr %.6.i518, i64 %sunkaddr1454
-  store double %.6.i519, ptr %sunkaddr1455, align 8
-  %373 = shl i64 %loop.index.43655.us, 3
-  %scevgep911 = getelementptr i8, ptr %scevgep, i64 %373
-  %scevgep912 = getelementptr i8, ptr %scevgep911, i64 -16
-  %.55623303.us.1 = load double, ptr %scevgep912, align 8
-  %scevgep919 = getelementptr i8, ptr %scevgep915, i64 %373
-  %scevgep920 = getelementptr i8, ptr %scevgep919, i64 -16
-  %.5571.us.1 = load double, ptr %scevgep920, align 8
-  %.6.i519.1 = fsub double %.55623303.us.1, %.5571.us.1
-  %sunkaddr1456 = mul i64 %loop.index.43655.us, 8
-  %sunkaddr1457 = getelementptr i8, ptr %.6.i518, i64 %sunkaddr1456
-  %sunkaddr1458 = getelementptr i8, ptr %sunkaddr1457, i64 8
-  store double %.6.i519.1, ptr %sunkaddr1458, align 8
-  %374 = shl i64 %loop.index.43655.us, 3
+  %loop.index.43657.us = phi i64 [ %.5649.us.3, %for.body.4.endif.endif.endif.us ], [ 0, %for.body.4.endif.endif.endif.us.preheader901 ]
+  %371 = shl i64 %loop.index.43657.us, 3
+  %scevgep914 = getelementptr i8, ptr %scevgep, i64 %371
+  %scevgep915 = getelementptr i8, ptr %scevgep914, i64 -24
+  %.56113305.us = load double, ptr %scevgep915, align 8
+  %scevgep922 = getelementptr i8, ptr %scevgep916, i64 %371
+  %scevgep923 = getelementptr i8, ptr %scevgep922, i64 -24
+  %.5620.us = load double, ptr %scevgep923, align 8
+  %.6.i520 = fsub double %.56113305.us, %.5620.us
+  %sunkaddr1455 = mul i64 %loop.index.43657.us, 8
+  %sunkaddr1456 = getelementptr i8, ptr %.6.i519, i64 %sunkaddr1455
+  store double %.6.i520, ptr %sunkaddr1456, align 8
+  %372 = shl i64 %loop.index.43657.us, 3
+  %scevgep912 = getelementptr i8, ptr %scevgep, i64 %372
+  %scevgep913 = getelementptr i8, ptr %scevgep912, i64 -16
+  %.56113305.us.1 = load double, ptr %scevgep913, align 8
+  %scevgep920 = getelementptr i8, ptr %scevgep916, i64 %372
+  %scevgep921 = getelementptr i8, ptr %scevgep920, i64 -16
+  %.5620.us.1 = load double, ptr %scevgep921, align 8
+  %.6.i520.1 = fsub double %.56113305.us.1, %.5620.us.1
+  %sunkaddr1457 = mul i64 %loop.index.43657.us, 8
+  %sunkaddr1458 = getelementptr i8, ptr %.6.i519, i64 %sunkaddr1457
+  %sunkaddr1459 = getelementptr i8, ptr %sunkaddr1458, i64 8
+  store double %.6.i520.1, ptr %sunkaddr1459, align 8
+  %373 = shl i64 %loop.index.43657.us, 3
+  %scevgep910 = getelementptr i8, ptr %scevgep, i64 %373
+  %scevgep911 = getelementptr i8, ptr %scevgep910, i64 -8
+  %.56113305.us.2 = load double, ptr %scevgep911, align 8
+  %scevgep918 = getelementptr i8, ptr %scevgep916, i64 %373
+  %scevgep919 = getelementptr i8, ptr %scevgep918, i64 -8
+  %.5620.us.2 = load double, ptr %scevgep919, align 8
+  %.6.i520.2 = fsub double %.56113305.us.2, %.5620.us.2
+  %sunkaddr1460 = mul i64 %loop.index.43657.us, 8
+  %sunkaddr1461 = getelementptr i8, ptr %.6.i519, i64 %sunkaddr1460
+  %sunkaddr1462 = getelementptr i8, ptr %sunkaddr1461, i64 16
+  store double %.6.i520.2, ptr %sunkaddr1462, align 8
+  %374 = shl i64 %loop.index.43657.us, 3
   %scevgep909 = getelementptr i8, ptr %scevgep, i64 %374
-  %scevgep910 = getelementptr i8, ptr %scevgep909, i64 -8
-  %.55623303.us.2 = load double, ptr %scevgep910, align 8
-  %scevgep917 = getelementptr i8, ptr %scevgep915, i64 %374
-  %scevgep918 = getelementptr i8, ptr %scevgep917, i64 -8
-  %.5571.us.2 = load double, ptr %scevgep918, align 8
-  %.6.i519.2 = fsub double %.55623303.us.2, %.5571.us.2
-  %sunkaddr1459 = mul i64 %loop.index.43655.us, 8
-  %sunkaddr1460 = getelementptr i8, ptr %.6.i518, i64 %sunkaddr1459
-  %sunkaddr1461 = getelementptr i8, ptr %sunkaddr1460, i64 16
-  store double %.6.i519.2, ptr %sunkaddr1461, align 8
-  %375 = shl i64 %loop.index.43655.us, 3
-  %scevgep908 = getelementptr i8, ptr %scevgep, i64 %375
-  %.55623303.us.3 = load double, ptr %scevgep908, align 8
-  %scevgep916 = getelementptr i8, ptr %scevgep915, i64 %375
-  %.5571.us.3 = load double, ptr %scevgep916, align 8
-  %.6.i519.3 = fsub double %.55623303.us.3, %.5571.us.3
-  %sunkaddr1462 = mul i64 %loop.index.43655.us, 8
-  %sunkaddr1463 = getelementptr i8, ptr %.6.i518, i64 %sunkaddr1462
-  %sunkaddr1464 = getelementptr i8, ptr %sunkaddr1463, i64 24
-  store double %.6.i519.3, ptr %sunkaddr1464, align 8
-  %.5600.us.3 = add nuw nsw i64 %loop.index.43655.us, 4
-  %niter892.ncmp.3 = icmp eq i64 %unroll_iter891, %.5600.us.3
-  br i1 %niter892.ncmp.3, label %for.end.4.loopexit.unr-lcssa, label %for.body.4.endif.endif.endif.us
+  %.56113305.us.3 = load double, ptr %scevgep909, align 8
+  %scevgep917 = getelementptr i8, ptr %scevgep916, i64 %374
+  %.5620.us.3 = load double, ptr %scevgep917, align 8
+  %.6.i520.3 = fsub double %.56113305.us.3, %.5620.us.3
+  %sunkaddr1463 = mul i64 %loop.index.43657.us, 8
+  %sunkaddr1464 = getelementptr i8, ptr %.6.i519, i64 %sunkaddr1463
+  %sunkaddr1465 = getelementptr i8, ptr %sunkaddr1464, i64 24
+  store double %.6.i520.3, ptr %sunkaddr1465, align 8
+  %.5649.us.3 = add nuw nsw i64 %loop.index.43657.us, 4
+  %niter893.ncmp.3 = icmp eq i64 %unroll_iter892, %.5649.us.3
+  br i1 %niter893.ncmp.3, label %for.end.4.loopexit.unr-lcssa, label %for.body.4.endif.endif.endif.us
 
-B1800.endif.endif.endif.endif.endif.if.if:
+B1850.endif.endif.endif.endif.endif.if.if:
   store ptr @n165, ptr %excinfo, align 8
   br label %common.ret
 
 for.end.4.loopexit.unr-lcssa:
-  %376 = icmp eq i64 %xtraiter887, 0
-  br i1 %376, label %for.end.4, label %for.body.4.endif.endif.endif.us.epil.preheader
+  %375 = icmp eq i64 %xtraiter888, 0
+  br i1 %375, label %for.end.4, label %for.body.4.endif.endif.endif.us.epil.preheader
 
 for.body.4.endif.endif.endif.us.epil.preheader:
-  %loop.index.43655.us.epil.init = phi i64 [ 0, %for.body.4.endif.endif.endif.us.preheader ], [ %.5600.us.3, %for.end.4.loopexit.unr-lcssa ]
-  %377 = shl i64 %loop.index.43655.us.epil.init, 3
-  %scevgep931 = getelementptr i8, ptr %.6.i518, i64 %377
-  %scevgep936 = getelementptr i8, ptr %lsr.iv934, i64 %377
-  %scevgep938 = getelementptr i8, ptr %.6.i.i.i, i64 %377
+  %loop.index.43657.us.epil.init = phi i64 [ 0, %for.body.4.endif.endif.endif.us.preheader ], [ %.5649.us.3, %for.end.4.loopexit.unr-lcssa ]
+  %376 = shl i64 %loop.index.43657.us.epil.init, 3
+  %scevgep932 = getelementptr i8, ptr %.6.i519, i64 %376
+  %scevgep937 = getelementptr i8, ptr %lsr.iv935, i64 %376
+  %scevgep939 = getelementptr i8, ptr %.6.i.i.i, i64 %376
   br label %for.body.4.endif.endif.endif.us.epil
 
 for.body.4.endif.endif.endif.us.epil:
-  %epil.iter888 = phi i64 [ %epil.iter888.next, %for.body.4.endif.endif.endif.us.epil ], [ 0, %for.body.4.endif.endif.endif.us.epil.preheader ]
-  %378 = shl nuw nsw i64 %epil.iter888, 3
-  %scevgep939 = getelementptr i8, ptr %scevgep938, i64 %378
-  %.55623303.us.epil = load double, ptr %scevgep939, align 8
-  %379 = shl nuw nsw i64 %epil.iter888, 3
-  %scevgep937 = getelementptr i8, ptr %scevgep936, i64 %379
-  %.5571.us.epil = load double, ptr %scevgep937, align 8
-  %.6.i519.epil = fsub double %.55623303.us.epil, %.5571.us.epil
-  %380 = shl nuw nsw i64 %epil.iter888, 3
-  %scevgep932 = getelementptr i8, ptr %scevgep931, i64 %380
-  store double %.6.i519.epil, ptr %scevgep932, align 8
-  %epil.iter888.next = add i64 %epil.iter888, 1
-  %epil.iter888.cmp.not = icmp eq i64 %xtraiter887, %epil.iter888.next
-  br i1 %epil.iter888.cmp.not, label %for.end.4, label %for.body.4.endif.endif.endif.us.epil
+  %epil.iter889 = phi i64 [ %epil.iter889.next, %for.body.4.endif.endif.endif.us.epil ], [ 0, %for.body.4.endif.endif.endif.us.epil.preheader ]
+  %377 = shl nuw nsw i64 %epil.iter889, 3
+  %scevgep940 = getelementptr i8, ptr %scevgep939, i64 %377
+  %.56113305.us.epil = load double, ptr %scevgep940, align 8
+  %378 = shl nuw nsw i64 %epil.iter889, 3
+  %scevgep938 = getelementptr i8, ptr %scevgep937, i64 %378
+  %.5620.us.epil = load double, ptr %scevgep938, align 8
+  %.6.i520.epil = fsub double %.56113305.us.epil, %.5620.us.epil
+  %379 = shl nuw nsw i64 %epil.iter889, 3
+  %scevgep933 = getelementptr i8, ptr %scevgep932, i64 %379
+  store double %.6.i520.epil, ptr %scevgep933, align 8
+  %epil.iter889.next = add i64 %epil.iter889, 1
+  %epil.iter889.cmp.not = icmp eq i64 %xtraiter888, %epil.iter889.next
+  br i1 %epil.iter889.cmp.not, label %for.end.4, label %for.body.4.endif.endif.endif.us.epil
 
 for.end.4:
   call void @llvm.lifetime.start.p0(ptr nonnull %.20.i.i)
-  call void @llvm.lifetime.start.p0(ptr nonnull %excinfo.1.i522)
-  store ptr null, ptr %excinfo.1.i522, align 8
-  tail call void @NRT_incref(ptr nonnull %.7.i.i511)
+  call void @llvm.lifetime.start.p0(ptr nonnull %excinfo.1.i523)
+  store ptr null, ptr %excinfo.1.i523, align 8
+  tail call void @NRT_incref(ptr nonnull %.7.i.i512)
   store double 0.000000e+00, ptr %.20.i.i, align 8
-  %.28.i523 = call i32 @n294(ptr nonnull %.20.i.i, ptr nonnull %excinfo.1.i522, ptr nonnull %.7.i.i511, ptr null, i64 %.1855.fca.5.1.load.fr, i64 8, ptr readonly %.6.i518, i64 %.1855.fca.5.1.load.fr, i64 8)
-  %cond.i524 = icmp eq i32 %.28.i523, 0
-  br i1 %cond.i524, label %B0.endif.i528, label %B0.if.if.i525
+  %.28.i524 = call i32 @n294(ptr nonnull %.20.i.i, ptr nonnull %excinfo.1.i523, ptr nonnull %.7.i.i512, ptr null, i64 %.1855.fca.5.1.load.fr, i64 8, ptr readonly %.6.i519, i64 %.1855.fca.5.1.load.fr, i64 8)
+  %cond.i525 = icmp eq i32 %.28.i524, 0
+  br i1 %cond.i525, label %B0.endif.i529, label %B0.if.if.i526
 
-B0.endif.i528:
-  %.38.i529 = load double, ptr %.20.i.i, align 8
-  tail call void @NRT_decref(ptr nonnull %.7.i.i511)
-  %sqrt.i530 = tail call double @llvm.sqrt.f64(double %.38.i529)
-  %abs.i531 = tail call double @llvm.fabs.f64(double %sqrt.i530)
-  %isinf.i532 = fcmp oeq double %.38.i529, 0xFFF0000000000000
-  %.53.i533 = select i1 %isinf.i532, double 0x7FF0000000000000, double %abs.i531
-  br label %in7..exit534
+B0.endif.i529:
+  %.38.i530 = load double, ptr %.20.i.i, align 8
+  tail call void @NRT_decref(ptr nonnull %.7.i.i512)
+  %sqrt.i531 = tail call double @llvm.sqrt.f64(double %.38.i530)
+  %abs.i532 = tail call double @llvm.fabs.f64(double %sqrt.i531)
+  %isinf.i533 = fcmp oeq double %.38.i530, 0xFFF0000000000000
+  %.53.i534 = select i1 %isinf.i533, double 0x7FF0000000000000, double %abs.i532
+  br label %in7..exit535
 
-B0.if.if.i525:
-  %.29.i526 = load ptr, ptr %excinfo.1.i522, align 8
-  br label %in7..exit534
+B0.if.if.i526:
+  %.29.i527 = load ptr, ptr %excinfo.1.i523, align 8
+  br label %in7..exit535
 
-in7..exit534:
-  %.5614.0 = phi double [ %.53.i533, %B0.endif.i528 ], [ 0.000000e+00, %B0.if.if.i525 ]
-  %excinfo.36.1 = phi ptr [ %excinfo.36.0, %B0.endif.i528 ], [ %.29.i526, %B0.if.if.i525 ]
-  %381 = icmp eq i32 %.28.i523, 0
+in7..exit535:
+  %.5663.0 = phi double [ %.53.i534, %B0.endif.i529 ], [ 0.000000e+00, %B0.if.if.i526 ]
+  %excinfo.37.1 = phi ptr [ %excinfo.37.0, %B0.endif.i529 ], [ %.29.i527, %B0.if.if.i526 ]
+  %380 = icmp eq i32 %.28.i524, 0
   call void @llvm.lifetime.end.p0(ptr nonnull %.20.i.i)
-  call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i522)
+  call void @llvm.lifetime.end.p0(ptr nonnull %excinfo.1.i523)
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i)
   tail call void @NRT_decref(ptr nonnull %.7.i.i.i.i)
-  br i1 %381, label %for.end.4.endif, label %for.end.4.if.if
+  br i1 %380, label %for.end.4.endif, label %for.end.4.if.if
 
 for.body.4.endif.endif.endif:
-  %.55623303 = load double, ptr %.6.i.i.i, align 8
-  %sunkaddr1465 = mul i64 %.5340, 8
-  %sunkaddr1466 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1465
-  %.5571 = load double, ptr %sunkaddr1466, align 8
-  %.6.i520 = fsub double %.55623303, %.5571
-  store double %.6.i520, ptr %.6.i518, align 8
+  %.56113305 = load double, ptr %.6.i.i.i, align 8
+  %sunkaddr1466 = mul i64 %.5389, 8
+  %sunkaddr1467 = getelementptr i8, ptr %.6.i.i.i, i64 %sunkaddr1466
+  %.5620 = load double, ptr %sunkaddr1467, align 8
+  %.6.i521 = fsub double %.56113305, %.5620
+  store double %.6.i521, ptr %.6.i519, align 8
   br label %for.end.4
 
 for.end.4.endif:
-  tail call void @NRT_decref(ptr nonnull %.7.i.i511)
-  %.5652 = tail call double @sqrt(double %.5651)
-  %.5657 = fcmp oeq double %.5652, 0.000000e+00
-  br i1 %.5657, label %for.end.5.if, label %for.end.5.endif
+  tail call void @NRT_decref(ptr nonnull %.7.i.i512)
+  %.5701 = tail call double @sqrt(double %.5700)
+  %.5706 = fcmp oeq double %.5701, 0.000000e+00
+  br i1 %.5706, label %for.end.5.if, label %for.end.5.endif
 
 for.end.4.if.if:
-  store ptr %excinfo.36.1, ptr %excinfo, align 8
+  store ptr %excinfo.37.1, ptr %excinfo, align 8
   br label %common.ret
 
 for.end.5.if:
@@ -9419,19 +9440,19 @@ for.end.5.if:
   br label %common.ret
 
 for.end.5.endif:
-  %.5664 = fdiv double %.5614.0, %.5652
-  %382 = getelementptr double, ptr %.6.i.i.i325, i64 %.518036673678
-  %.5698 = load double, ptr %382, align 8
-  %.5701 = fmul double %arg.where.3, %.5664
-  %.5702 = fsub double %.5698, %.5701
-  %.5704 = fcmp ogt double %.5702, %gained.2.03681
-  %best.3.1 = select i1 %.5704, i64 %.518036673678, i64 %best.2.03680
-  %gained.3.1 = select i1 %.5704, double %.5702, double %gained.2.03681
-  %error.3.1 = select i1 %.5704, double %.5664, double %error.2.03682
-  %lsr.iv.next = add i64 %lsr.iv, %368
-  %scevgep935 = getelementptr i8, ptr %lsr.iv934, i64 %368
-  %exitcond3941.not = icmp eq i64 %.5187, %.2015.fca.5.0.load.fr645
-  br i1 %exitcond3941.not, label %B1988, label %B128.i282
+  %.5713 = fdiv double %.5663.0, %.5701
+  %381 = getelementptr double, ptr %.6.i.i.i325, i64 %.522936693680
+  %.5747 = load double, ptr %381, align 8
+  %.5750 = fmul double %arg.where.3, %.5713
+  %.5751 = fsub double %.5747, %.5750
+  %.5753 = fcmp ogt double %.5751, %gained.2.03683
+  %best.3.1 = select i1 %.5753, i64 %.522936693680, i64 %best.2.03682
+  %gained.3.1 = select i1 %.5753, double %.5751, double %gained.2.03683
+  %error.3.1 = select i1 %.5753, double %.5713, double %error.2.03684
+  %lsr.iv.next = add i64 %lsr.iv, %367
+  %scevgep936 = getelementptr i8, ptr %lsr.iv935, i64 %367
+  %exitcond3943.not = icmp eq i64 %.5236, %.2015.fca.5.0.load.fr646
+  br i1 %exitcond3943.not, label %B2038, label %B128.i282
 }
 
 declare i64 @llvm.smin.i64(i64, i64) #2

@@ -25,8 +25,8 @@ from frywright.physics.kernels import inlined, njit
 
 FILTER, NOTHING = -1, -2
 MOST_SLOTS = 72  # longest cook or hold: six hours in slots of five minutes
-TRIED_PRODUCTS, FEW_PATHS = 4, 128
-RACES = ((12, 6, 3), (24, 8, 3))  # few paths, many: those that all actions meet, actions kept then, later
+TRIED_PRODUCTS, FEW_PATHS, MANY_PATHS = 4, 48, 128
+RACES = ((8, 6, 3), (12, 6, 3), (24, 8, 3))  # by paths: those all actions meet, actions kept then, later
 BUSY_LEVEL, SELLS_FRAC = 1.5, 0.25  # level at which, and share of, late loads should sell (own choice)
 WAITS = (1, 2, 4)  # slots for which leaving a fryer empty and its product out is tried
 NEAR_SLOTS = 12  # a filter turn is brought forward where a rush comes within so many slots (own choice)
@@ -417,7 +417,7 @@ def rollout(where, dreams, world, belief, given, scratch):  # type: ignore[no-un
     paths, t1 = len(dreams), min(t + horizon, world[0].shape[1])
     cost, part, known = np.zeros((count, paths)), np.zeros(6), np.zeros_like(belief)
     gain, alive = np.full(count, -np.inf), np.ones(count, dtype=np.bool_)
-    first, most, least = RACES[int(paths > FEW_PATHS)]
+    first, most, least = RACES[int(paths > FEW_PATHS) + int(paths > MANY_PATHS)]
     low, high = 0, min(paths, first)
     while low < paths:
         for c in range(count):
