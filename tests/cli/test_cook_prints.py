@@ -194,6 +194,7 @@ def test_readings_prove_a_program_or_say_why_not(run):
     assert low == "confidence is 0.9 %; it must be 50.0 % to below 100.0 %."
 
 
+@pytest.mark.slow
 def test_a_program_is_carried_to_another_height(run):
     """Its stages, what does not match, and its proof; the words say what JSON says."""
     asked = ("cook", "transfer", *WINGS, "--fryer", "left", "--stages", "1", "--altitude", "1500")

@@ -95,7 +95,12 @@ def test_a_forecast_and_a_pull_sheet_in_words(said):
 def test_a_plan_in_words_its_picture_and_one_by_hand(said, tmp_path):
     """Each load with its evidence; a plan by hand that breaks a rule says which and ends with 1."""
     line = said("day", "plan", *FRIDAY, "--picture", "p.svg")
-    assert "2 heads (16 pieces) lift 09:52 unknown" in line
+    row = r"(\d\d):(\d\d) Alder, three-head pressure vat .*? (\d) heads? \((\d+) pieces\)"
+    row += r" lift (\d\d):(\d\d) unknown"
+    loads = [[int(x) for x in found] for found in re.findall(row, line)]
+    assert len(loads) > 5
+    for hour, minute, heads, pieces, to_hour, to_minute in loads:
+        assert (pieces, 60 * to_hour + to_minute) == (8 * heads, 60 * hour + minute + 12)  # its card: 12:45
     assert "filter turn (hot oil: gear on, heat as the manual says)" in line
     assert "Last drops: Bone-in chicken, 8-piece 21:" in line
     assert (tmp_path / "p.svg").read_text("utf-8").startswith("<svg")

@@ -34,7 +34,9 @@ MOVED = [{"margin_k": 8.0, "colour_high_n": 9.0}, {"crust_low_m": 2.6e-3}]
 MOVED += [{"hottest_c": 172.0, "margin_k": 1.0}, {"core_low_c": 86.0}]
 
 
-@pytest.mark.parametrize("moved", MOVED, ids=str)
+@pytest.mark.parametrize(
+    "moved", [MOVED[0], *(pytest.param(m, marks=pytest.mark.slow) for m in MOVED[1:])], ids=str
+)
 def test_moved_goals_are_met_nearly_as_well_as_by_a_search_for_them(follower, moved):
     """At most 5 % dearer than a whole search that had these goals from its start, within every goal that the
     search meets. Its figures are those of the program, judged anew.

@@ -144,6 +144,7 @@ def answers():
     return hashlib.sha256("".join(map(repr, told)).encode()).hexdigest()
 
 
+@pytest.mark.slow
 def test_a_day_and_oil_need_no_numba():
     """A process in which Numba cannot be had answers."""
     barred = "import sys; sys.modules['numba'] = None; "

@@ -149,7 +149,9 @@ def shown(known, dates):
     return ahead.mean_n.sum(axis=1), ahead.spread_n, ahead.level_cv_frac
 
 
-@pytest.mark.parametrize("after", [0, 60, 90, 170])
+@pytest.mark.parametrize(
+    "after", [0, *(pytest.param(days, marks=pytest.mark.slow) for days in (60, 90, 170))]
+)
 def test_a_product_new_on_the_menu_is_learned_from_its_first_sale(after):
     """Zeros before the first sale teach nothing: the forecast is that of the days since, spread and scatter
     are those of a product.

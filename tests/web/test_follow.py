@@ -75,6 +75,7 @@ def test_what_is_proved_is_what_was_proposed(client, followed):  # noqa: F811
     assert int(found[1]) * 60 + int(found[2]) >= int(minutes) * 60 + int(seconds)
 
 
+@pytest.mark.slow
 def test_a_search_anew_has_the_goals_dragged_to(client, followed):  # noqa: F811
     page, job = done(client, f"{followed}/search", {"hottest_c": "165"})
     assert f'action="{job}/save"' in page

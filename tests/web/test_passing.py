@@ -182,6 +182,7 @@ def test_a_session_of_one_holds_at_the_other_and_ends_at_both(reader, writer):
     assert reader.get("/care").status_code == writer.get("/care").status_code == 403
 
 
+@pytest.mark.slow
 def test_a_flood_meets_one_limit(both, reader, writer):
     """Of sign-ins by an address, and of writes by whoever is signed in."""
     both.writing.home.state.knocks = Rates(4, 1e-3)
@@ -390,6 +391,7 @@ def test_counts_are_those_of_all_processes(both, reader, folder):
     there.close()
 
 
+@pytest.mark.slow
 def test_many_at_once_each_get_their_own_answer(both):
     """No answer goes to another's question, over connections that are used again."""
     with client_of(both.app) as client, contextlib.ExitStack():

@@ -177,6 +177,7 @@ def test_the_rest_of_a_day_is_compared_with_and_without_a_fryer_or_a_product(boa
         compare_down(board, NINE, "elm")
 
 
+@pytest.mark.slow
 def test_a_practice_morning_is_played_by_the_advice(board):
     """Every drop follows an advice and is lifted by its card; the fryer that fails takes no more."""
     short = replace(board.bench.trade, closes="10:35")
