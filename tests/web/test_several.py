@@ -191,7 +191,7 @@ def test_what_eight_tablets_tell_at_once_is_kept_once(path):
         told = []
 
         def press(n):
-            down = {"what": "down", "fryer": "alder", "reason": "cleaning", "at_s": 43200.0, "key": f"d{n}"}
+            down = {"what": "down", "fryer": "alder", "reason": "cleaning", "key": f"d{n}"}
             told.append(client.post("/day/tap", json=down, headers={"connection": "close"}).status_code)
 
         threads = [threading.Thread(target=press, args=(n,)) for n in range(8)]
