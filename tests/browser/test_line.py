@@ -111,6 +111,14 @@ def test_digits_are_read_from_three_metres(browser, day, way, count):  # noqa: F
     page.context.close()
 
 
+WITHIN = """(part) => {
+  const inner = document.querySelector(part)?.getBoundingClientRect();
+  const face = document.querySelector("[data-tile=alder] .face").getBoundingClientRect();
+  return inner?.height > 0 && inner.top >= face.top && inner.bottom <= face.bottom + 1;
+}"""
+"""Whether a part is shown and stands whole in its tile."""
+
+
 @pytest.mark.parametrize("size", [(1280, 800), (800, 1280), (390, 844)])
 def test_a_load_under_pressure_that_is_due_says_all_of_it(browser, day, size):  # noqa: F811
     """On both boards the caution can be read and stands whole in its tile, with what is to be tapped; one
@@ -120,10 +128,11 @@ def test_a_load_under_pressure_that_is_due_says_all_of_it(browser, day, size):  
     page = opened(browser, day, seed, size)
     told(page, **(BONE_IN | {"pieces": 24, "at_s": 42300}), practice=str(seed))
     page.wait_for_selector("[data-tile=alder].due.venting .vent:visible")
-    face = page.locator("[data-tile=alder] .face").bounding_box()
-    for part in (".vent", ".whole .mark"):
-        box = page.locator(f"[data-tile=alder] {part}").bounding_box()
-        assert box["y"] >= face["y"] and box["y"] + box["height"] <= face["y"] + face["height"] + 1, part
+    for part in (
+        ".vent",
+        ".whole .mark",
+    ):  # the tile is drawn anew at each poll: both are measured in one moment
+        page.wait_for_function(WITHIN, arg=f"[data-tile=alder] {part}")
     shown = [w for w in page.locator("[data-tile=alder] .word").all() if w.is_visible()]
     assert [w.inner_text() for w in shown] == ["≋ pressure goes"]
     told(page, key="d", what="down", fryer="alder", at_s=43200, now_s=43200, practice=str(seed))
