@@ -42,7 +42,7 @@ WORLDS = (
     "correlated demand",
     "tight capacity",
     "short holds",
-    "event nobody told",
+    "event nobody entered",
     "late till",
 )
 WORLD_BANK, LATE_SLOTS = (2, 2), 6
@@ -128,7 +128,7 @@ def world(name: str, days: int, play_seed: int) -> tuple[Day, np.ndarray, int]:
         truth = replace(day, mean_n=np.repeat(day.mean_n.mean(axis=1)[:, None], day.slots_count, axis=1))
     elif name == "late till":
         late = LATE_SLOTS
-    if name == "event nobody told":
+    if name == "event nobody entered":
         swell = np.ones(day.slots_count)
         swell[int(0.35 * len(swell)) : int(0.5 * len(swell))] = 3.0
         truth = replace(day, mean_n=day.mean_n * swell)

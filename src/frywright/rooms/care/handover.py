@@ -189,7 +189,7 @@ def _facts(kitchen: Kitchen, tr: Translate) -> list[list[str]]:
 
 
 def emergency_pdf(kitchen: Kitchen, language: str = "en", tr: Translate = str) -> bytes:
-    """The emergency card: what to do, and this store's own facts; what nobody told is a line to write on."""
+    """The emergency card: what to do, and this store's own facts; what is missing is a line to write on."""
     table = catalog.table("care/emergency.toml")
     sections = [
         section(
