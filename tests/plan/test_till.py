@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 import datetime as dt
+import io
 
 import pytest
 
 from frywright.model.errors import DataError, InputError
+from frywright.model.trade import Trade
+from frywright.plan.sales import read_sales
 from frywright.plan.till import Picks, preview, readable
 
 ACROSS = """Sales by item and hour;;;;;
@@ -70,6 +73,39 @@ def test_days_between_the_lines_are_followed():
     """Two days in one file, each under its own line."""
     text = "Item,10:00,11:00,12:00,13:00\n2026-11-24,,,,\nBone,1,,,\n2026-11-25,,,,\nBone,2,,,\n"
     assert lines(text) == ["2026-11-24;10:00;Bone;1", "2026-11-25;10:00;Bone;2"]
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("Ventas;;;;\nFecha;Item;10-11;11-12;12-13;13-14\n{0};Bone;1,0;;;\n;Wings;;2,0;;\n", "x.csv"),
+        ("Ventas\nItem;10:00;11:00;12:00;13:00\nFecha: {0}\nBone;1,0;;;\nWings;;2,0;;\n", "x.csv"),
+        ("Fecha: {0}\nItem;10h;11h;12h;13h\nBone;1,0;;;\nWings;;2,0;;\n", "x.csv"),
+        ("Item;10:00;11:00;12:00;13:00\nBone;1,0;;;\nWings;;2,0;;\n", "ventas {0}.csv"),
+        (
+            "De 01.10.2026 a 31.10.2026\nFecha;Item;10h;11h;12h;13h\n{0};Bone;1,0;;;\n{0};Wings;;2,0;;\n",
+            "x",
+        ),
+    ],
+)
+@pytest.mark.parametrize("day", ["30-10-2026", "30.10.2026", "10-30-26"])
+def test_a_day_is_read_as_the_till_writes_it(text, name, day):
+    """Day first or month first, in a column of its own, above, between the lines or in the file's name; a
+    date stands once for the lines below it.
+    """
+    found = readable(text.format(day).encode(), name.format(day))
+    sold = read_sales(io.BytesIO(found), name, Trade()).lines
+    assert [(x.date, x.second_s / 3600, x.item, x.quantity_n) for x in sold] == [
+        (dt.date(2026, 10, 30), 10, "Bone", 1),
+        (dt.date(2026, 10, 30), 11, "Wings", 2),
+    ]
+
+
+@pytest.mark.parametrize("text", ["1/2/3;4;5", "v1.2.26;x", "10.10;11.11"])
+def test_a_text_that_only_looks_like_a_day_is_none(text):
+    """A version, a fraction, two numbers: still no day."""
+    with pytest.raises(DataError):
+        readable(f"{text}\nItem;10h;11h;12h;13h\nBone;1;2;;\n".encode(), "x.csv")
 
 
 @pytest.mark.parametrize(

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import datetime as dt
 import re
 
 import pytest
 
 from frywright.ledger.facts.day import BoardTap, ItemMapped, SalesPosted, SalesRead
 from frywright.rooms.clock import now
+from frywright.rooms.kitchen import remember_kitchen
+from frywright.trial.kitchens import demo_text
 
 HOST = "http://127.0.0.1"
 MATRIX = b"Item,11:00,12:00,13:00,14:00\n<b>Strips</b> 3,2,4,6,1\nMystery box,1,1,1,1\n"
@@ -47,6 +50,25 @@ def test_a_file_can_be_left_out_and_what_is_none_is_refused(client, store):
     assert client.get("/day/sales/file/nothing").status_code == 422
     assert client.post("/day/sales", files={"file": ("a.csv", b"\x00\x01nothing")}).status_code == 422
     assert client.post("/day/sales").status_code == 422
+
+
+def test_several_files_at_once_and_a_day_of_two_readings(client, store):
+    """A file a day, chosen together: each is read, the one without a day waits. 3/11 is the third of November
+    where days stand first, March the eleventh where months do.
+    """
+    days = [f"Item;10h;11h;12h;13h\nDia {day}/11/2026\nBone;1;2;;\n".encode() for day in ("3", "24")]
+    files = [("file", (f"{n}.csv", data)) for n, data in enumerate([*days, MATRIX])]
+    page = client.post("/day/sales", files=files)
+    assert page.url.path == "/day/sales"
+    assert "Say what its columns are" in page.text
+    read = {e.fact.name: e.fact.first for e in store.current_facts(SalesRead)}
+    assert read == {"0.csv": dt.date(2026, 3, 11), "1.csv": dt.date(2026, 11, 24)}
+    remember_kitchen(
+        store, demo_text().replace('"us_food_code_2022"', '"spain"'), "k.toml", "It stands in Spain"
+    )
+    client.post("/day/sales", files=files[:1])
+    read = {e.fact.name: e.fact.first for e in store.current_facts(SalesRead)}
+    assert read["0.csv"] == dt.date(2026, 11, 3)
 
 
 @pytest.mark.parametrize("language", ["en", "es"])

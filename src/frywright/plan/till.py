@@ -16,7 +16,7 @@ from typing import Literal, get_args
 from frywright.model.errors import DataError, InputError
 from frywright.model.findings import Problem
 from frywright.tables import sheet, table
-from frywright.tables.moments import looks_like_moment
+from frywright.tables.moments import looks_like_moment, read_moment
 
 Role = Literal["", "date", "time", "item", "quantity", "order", "kind", "void"]
 ROLES: tuple[Role, ...] = get_args(Role)
@@ -29,7 +29,11 @@ HOUR = re.compile(
 )
 LEAST_HOURS, LEAST_BARE = 4, 6
 """Hours in a row, and bare numbers, from which they are taken as the hours of a table (own choice)."""
-DAY = re.compile(r"(?<!\d)(20\d{2})-?(0[1-9]|1[0-2])-?(0[1-9]|[12]\d|3[01])(?!\d)")
+DAY = re.compile(
+    r"(?<!\d)(?P<year>20\d{2})(?P<dash>-?)(?P<month>0[1-9]|1[0-2])(?P=dash)(?P<day>0[1-9]|[12]\d|3[01])(?!\d)"
+    r"|(?<![\w/.-])(?P<told>\d{1,2}(?P<mark>[/.-])\d{1,2}(?P=mark)(?:20)?\d{2})(?![\d/-])"
+)
+"""A day in a text: year first, or two short figures and the year, whose order the whole file decides."""
 PREVIEW_ROWS, MOST_COLUMNS = 8, 60
 
 
@@ -186,10 +190,9 @@ def _across(
     """Hours along the top, an item in each line; a date stands in its own column, in a line between, above,
     or in the file's name.
     """
-    known = day or _day_in([*rows[:head], [name]])
+    known = str(day or "") or _day_in([*rows[:head], [name]])
     names = [n for n in range(places[0]) if n not in places]
-    dated = next((n for n in names[: len(names) - 1 or None] if DAY.fullmatch(_at(rows, head + 1, n))), None)
-    dated = dated if len(names) > 1 else None
+    dated = next((n for n in names if _dated(_at(rows, head + 1, n))), None) if len(names) > 1 else None
     item = next(
         (n for n in reversed(names) if n != dated and not table.is_number(_at(rows, head + 1, n))), names[-1]
     )
@@ -199,12 +202,12 @@ def _across(
         if len(filled) <= 2 and not any(n < len(row) and table.is_number(row[n]) for n in places):
             known = _day_in([row]) or known
             continue
-        own = _day_in([[row[dated]]]) if dated is not None and dated < len(row) else known
+        known = _at([row], 0, dated) or known if dated is not None else known
         title = row[item] if item < len(row) else ""
         for n in places:
             count = row[n] if n < len(row) else ""
             if count and count not in ("0", "-"):
-                lines.append([str(own or _no_day(name)), _hour(rows[head][n]), title, count])
+                lines.append([known or _no_day(name), _hour(rows[head][n]), title, count])
     return _written(lines)
 
 
@@ -220,12 +223,12 @@ def _down(
     cells = [_at(rows, places[0], n) for n in range(1, len(heads))]
     if not items or not all(table.is_number(cell) for cell in cells if cell):
         return None
-    known = day or _day_in([*rows[: places[0]], [name]]) or _no_day(name)
+    known = str(day or "") or _day_in([*rows[: places[0]], [name]]) or _no_day(name)
     lines = [["date", "time", "item", "quantity"]]
     for place in places:
         row = rows[place]
         lines += [
-            [str(known), _hour(row[0]), heads[n], row[n]]
+            [known, _hour(row[0]), heads[n], row[n]]
             for n in items
             if n < len(row) and row[n] and row[n] not in ("0", "-")
         ]
@@ -236,16 +239,21 @@ def _at(rows: Sequence[Sequence[str]], row: int, column: int) -> str:
     return rows[row][column] if row < len(rows) and column < len(rows[row]) else ""
 
 
-def _day_in(rows: Sequence[Sequence[str]]) -> dt.date | None:
-    """The one day that lines name as 2026-11-25 or 20261125; None where there is none or more than one."""
+def _dated(cell: str) -> bool:
+    """Whether a cell is a date, in whatever order."""
+    moment = read_moment(cell)
+    return bool(moment and moment.date) or DAY.fullmatch(cell) is not None
+
+
+def _day_in(rows: Sequence[Sequence[str]]) -> str:
+    """The one day that lines name, as 2026-11-25 or as it stands there; empty where there is none or more
+    than one.
+    """
     found = set()
     for row in rows:
-        for year, month, day in DAY.findall(" ".join(row)):
-            try:
-                found.add(dt.date(int(year), int(month), int(day)))
-            except ValueError:
-                continue
-    return found.pop() if len(found) == 1 else None
+        for day in DAY.finditer(" ".join(row)):
+            found.add(day["told"] or f"{day['year']}-{day['month']}-{day['day']}")
+    return found.pop() if len(found) == 1 else ""
 
 
 def _no_day(name: str) -> str:

@@ -36,6 +36,8 @@ from frywright.rooms.hall import in_turn, write
 
 MOST_BYTES, MOST_LINES = 32 * 1024 * 1024, 500
 """Largest export, and most lines of one post (own choice)."""
+MONTH_FIRST = "us_"
+"""Where a date is written month, day, year: places whose key begins so (common practice, no source)."""
 LIKELY = 0.6
 """Likeness of two names from which one is guessed from the other (own choice)."""
 LEARNT_DAYS = 730
@@ -66,6 +68,7 @@ def keep_sales(
     picks: Picks | None = None,
 ) -> tuple[Kept[SalesRead], Sales]:
     """Keep a till's export byte for byte and record what it holds; the same file read the same way is one.
+    Dates that can be read in two orders are read as the place writes them.
 
     Raises
     ------
@@ -77,6 +80,10 @@ def keep_sales(
         raise InputError("file", name[:80], "at most {most} MB", values={"most": MOST_BYTES >> 20})
     trade, menu, picks = trade_of(kitchen), menu_of(store, kitchen), picks or Picks()
     sales = _parsed(data, name, order, picks, trade, menu)
+    usual = "mdy" if kitchen.site.jurisdiction.startswith(MONTH_FIRST) else "dmy"
+    if any(note.kind == "question" and usual in note.values["choices"] for note in sales.notes):
+        order = usual
+        sales = _parsed(data, name, order, picks, trade, menu)
     sha, size = keep_file(store, io.BytesIO(data), "file")
     dates = [line.date for line in sales.lines]
     fact = SalesRead(

@@ -48,20 +48,22 @@ def _add_page(routes: Routes, context: Context) -> None:
 
     @routes.post("/day/sales")
     def upload(request: Request, form: Sent) -> Response:
-        kitchen, file = remembered_kitchen(context.store), form.get("file")
+        kitchen, order, waits = remembered_kitchen(context.store), str(form.get("order", "")), []
+        files = [file for file in form.getlist("file") if isinstance(file, UploadFile) and file.filename]
         try:
-            if not isinstance(file, UploadFile) or not file.filename:
+            if not files:
                 raise InputError("file", "missing", "the till's export")
-            order = str(form.get("order", ""))
-            if order:
-                sales.keep_sales(context.store, kitchen, file.file, file.filename, order)
-                return RedirectResponse("/day/sales", 303)
-            kept, problem = sales.take_file(context.store, kitchen, file.file, file.filename)
+            for file in files:
+                name = file.filename or ""
+                if order:
+                    sales.keep_sales(context.store, kitchen, file.file, name, order)
+                    continue
+                kept, problem = sales.take_file(context.store, kitchen, file.file, name)
+                waits += [kept.fact.sha256] if problem else []
         except FrywrightError as error:
             return _shown(context, request, context.explain(request, error), error.http_status)
-        if problem:
-            return RedirectResponse(f"/day/sales/file/{kept.fact.sha256}", 303)
-        return RedirectResponse("/day/sales", 303)
+        alone = f"/file/{waits[0]}" if waits and len(files) == 1 else ""
+        return RedirectResponse(f"/day/sales{alone}", 303)
 
     @routes.post("/day/sales/items")
     def items(request: Request, form: Typed) -> Response:
