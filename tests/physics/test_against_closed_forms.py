@@ -212,6 +212,32 @@ def test_quasi_steady_crust_thickness():
 
 
 @pytest.mark.slow
+@pytest.mark.parametrize(("precision", "allowed"), [(FINE, 2e-5), (CLOSE, 5e-3), (ROUTINE, 5e-3)])
+def test_a_coating_dries_when_its_own_equation_says(precision, allowed):
+    """Meat at boiling, so that all heat boils water of the coating: tau dh/dt = h0 - (1 - b) h with
+    b = gain (T_oil - T_sat) / L, solved by hand, and m = h (T_oil - T_sat) / L. Share of its water that a
+    coating has by the hand's solution as the engine begins its crust.
+    """
+    boiling, oil, still, gain, lag = boiling_temp_c(101325.0), 180.0, 300.0, 17e3, 20.0
+    per_latent = (oil - boiling) / latent_heat_j_kg(boiling)
+    rate, told = (
+        (1.0 - gain * per_latent) / lag,
+        Prescribed(oil_temp_c=[(0, oil)], pressure_pa=[(0, 101325.0)]),
+    )
+    end = still / (rate * lag)
+    changes = {"still_h_w_m2k": still, "gain_h_j_kgk": gain, "lag_h_s": lag, "cap_h_w_m2k": 5000.0}
+    for film in np.linspace(0.1, 0.6, 9):
+        wet = piece(a=0.02, start_temp_c=boiling - 1e-4, film_kg_m2=film, **changes)
+        got = run(
+            Cook(vat=vat(), pieces=[wet], spans=[Span(duration_s=90.0, set_c=oil)], prescribed=told),
+            precision,
+        )
+        t = got.time_s[np.argmax(got.crust_m[:, 0] > 0.0)]
+        gone = per_latent * (end * t + (still - end) / rate * (1.0 - math.exp(-rate * t)))
+        assert 5.0 < t < 45.0
+        assert abs(1.0 - gone / film) < allowed
+
+
 def test_boiling_temperature_and_latent_heat_against_coolprop():
     """0 to 15 psig, 0 to 3000 m: boiling within 0.01 K, latent heat within 200 J/kg (IAPWS-95 in
     CoolProp).

@@ -199,6 +199,7 @@ class Precision:
     first_step_s: float = 0.05  # after an upset (drop, lid)
     early_step_s: float = 1.0  # after an upset steps stay below this
     early_frac: float = 0.05  # plus this share of the time since
+    dry_frac: float = 1e-3  # of its water that a coating may keep, or lose too much, where it counts as dry
     error_k: float = 0.3  # a core at the lift may be predicted that much too hot; taken off in verdicts
 
     def __post_init__(self) -> None:
@@ -245,6 +246,7 @@ FINE = Precision(
     first_step_s=0.01,
     early_step_s=0.1,
     early_frac=0.01,
+    dry_frac=1e-4,
     error_k=0.02,
 )
 

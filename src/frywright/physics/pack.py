@@ -160,6 +160,7 @@ COOK_ROW = (
     "air_transfer",
     "most_steps",
     "coldest_start",
+    "dry_share",
 )
 """Fields of ``CookGiven`` in lanes/group.h, in order."""
 CURVES = (("oil_temp_c", ranges.OIL_CURVE), ("pressure_pa", ranges.PRESSURE_CURVE))
@@ -359,6 +360,7 @@ def cook_rows(v: dict[str, Array], precision: Precision) -> Array:
         "first_step": zero + precision.first_step_s,
         "early_step": zero + precision.early_step_s,
         "early_share": zero + precision.early_frac,
+        "dry_share": zero + precision.dry_frac,
         "air_vapour": v["air_vapour_kg_m3"],
         "air_transfer": v["air_transfer_m_s"],
     }

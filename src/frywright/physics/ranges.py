@@ -88,6 +88,7 @@ PRECISION: Ranges = {
     "first_step_s": (1e-5, 10.0, "first step after an upset"),
     "early_step_s": (1e-4, 100.0, "steps soon after an upset"),
     "early_frac": (1e-3, 1.0, "steps as a share of the time since an upset"),
+    "dry_frac": (1e-6, 0.1, "water with which a coating counts as dry"),
     "error_k": (0.0, 10.0, "taken off a predicted core"),
     "steady_m": (1e-15, 1e-4, "movement of the front at which passes end"),
 }

@@ -4,7 +4,7 @@
 
 constexpr double SEED_M = 1e-7;
 constexpr double SEED_WATER_M = 3e-7;   // most crust that the first step of boiling on a dry surface may make
-constexpr double FILM_TOLERANCE = 3e-3, EVENT_TEMP_K = 4e-3, FLOOR_TOLERANCE = 1e-3;
+constexpr double EVENT_TEMP_K = 4e-3, FLOOR_TOLERANCE = 1e-3;
 constexpr double DRY_SHARE = 1e-4;      // of its water that a piece at the floor may keep or lose too much
 constexpr double MOST_TRIES = 40.0;     // then a step is kept as it is, and counted
 constexpr double AFTER_FILM = 40.0;     // longest step after the coating water is gone, in first steps
@@ -59,11 +59,14 @@ INLINE void shorter(Group &g, M &undecided, const Failure &x) {
   undecided &= ~failed;
 }
 
+// Water of a coating [kg/m2] that may be left, or lost too much, where it counts as dry.
+INLINE V nearly_dry(const Group &g, const Piece &c) { return most(g.dry_share * c.film, 1e-7); }
+
 // Film used up, boiling that starts on a dry surface, front at its floor, last water: of one piece.
 INLINE void check_water(const Group &g, const Piece &c, Failure &x) {
   M falls = (g.time == g.lid_since) & (g.time > 0.0);  // boiling falls as a lid opens: what flashes then needs no time
   V film = c.now[FREE], before = c.old[FREE];
-  M over = ~c.crusted & ~falls & (film < -most(FILM_TOLERANCE * c.film, 1e-7)), dry = over & (before <= 0.0);
+  M over = ~c.crusted & ~falls & (film < -nearly_dry(g, c)), dry = over & (before <= 0.0);
   add(x, dry & (film < -SEED_WATER_M * c.water) & (g.step > 1e-7), all(0.3), true);
   add(x, over & ~dry & (g.step > 1e-5), before / (before - film), false);
 }

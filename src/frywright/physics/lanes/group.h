@@ -46,7 +46,7 @@ struct CookGiven {
   V oil_mass, oil_cp0, oil_cp1, metal_heat, heater, swing, band, loss_ua, room_temp, atmosphere, head_volume;
   V head_temp_k, relief_gauge, relief_slope, leak_area, vent_area, breather_area, lid_ua, lid_heat, lid_room_ua;
   V lid_start, oil_start, air_h, air_temp, oil_table, pressure_table, max_step, max_tsat_step, atmosphere_boiling;
-  V first_step, early_step, early_share, air_vapour, air_transfer, most_steps, coldest_start;
+  V first_step, early_step, early_share, air_vapour, air_transfer, most_steps, coldest_start, dry_share;
 };
 
 struct Flash {

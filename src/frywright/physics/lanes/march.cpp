@@ -281,7 +281,7 @@ INLINE void turn_pieces(Group &g, M kept, V *next) {
     put(c.spent, turns, c.spent + 1.0);
     c.restart |= turns;
     M bare = c.film == 0.0, boils = c.flux + c.flash > 0.0;
-    M starts = kept & ~c.crusted & (boils | ~bare) & (c.old[FREE] <= most(FILM_TOLERANCE * c.film, 1e-7));
+    M starts = kept & ~c.crusted & (boils | ~bare) & (c.old[FREE] <= nearly_dry(g, c));
     if (!any(starts)) continue;
     start_crust(g, c, starts);
     put(*next, starts & ~bare, least(*next, AFTER_FILM * g.first_step));

@@ -1,4 +1,4 @@
-; Made by scripts/lanes.py from sources of sha256 a914d89fe7888f029b37948d37bbbc35dcd42e268cd2200101962708cd0935e2.
+; Made by scripts/lanes.py from sources of sha256 0a0c4c7807021fcb27963ed7e94c9b9c993c10b40494922b339b63c5dbc3acfc.
 %struct.Piece = type <{ %struct.PieceGiven, [14 x <8 x double>], [14 x <8 x double>], [14 x <8 x double>], <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, %struct.Flash, <8 x double>, <8 x i64>, <8 x i64>, <8 x i64>, i64, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, [56 x i8] }>
 %struct.PieceGiven = type { <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double> }
 %struct.Flash = type { <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double> }
@@ -20,7 +20,7 @@ define i64 @work_space_8(ptr nocapture noundef readonly %0) local_unnamed_addr #
   %14 = getelementptr inbounds nuw i8, ptr %0, i64 48
   %15 = load i64, ptr %14, align 8, !tbaa !15
   %16 = shl i64 %15, 6
-  %17 = add i64 %16, 6336
+  %17 = add i64 %16, 6400
   %18 = add i64 %17, %13
   ret i64 %18
 }
@@ -49,32 +49,32 @@ define range(i64 0, 2) i64 @march_8(ptr nocapture noundef %0, ptr noundef %1, i6
 15:                                               ; preds = %3
   %16 = getelementptr inbounds nuw i8, ptr %0, i64 8
   %17 = load i64, ptr %16, align 8, !tbaa !14
-  %18 = getelementptr inbounds nuw i8, ptr %1, i64 2304
+  %18 = getelementptr inbounds nuw i8, ptr %1, i64 2368
   store i64 %17, ptr %18, align 64, !tbaa !16
-  %19 = getelementptr inbounds nuw i8, ptr %1, i64 2312
+  %19 = getelementptr inbounds nuw i8, ptr %1, i64 2376
   store i64 %17, ptr %19, align 8, !tbaa !20
   %20 = getelementptr inbounds nuw i8, ptr %0, i64 16
   %21 = load i64, ptr %20, align 8, !tbaa !4
-  %22 = getelementptr inbounds nuw i8, ptr %1, i64 2320
+  %22 = getelementptr inbounds nuw i8, ptr %1, i64 2384
   store i64 %21, ptr %22, align 16, !tbaa !21
   %23 = getelementptr inbounds nuw i8, ptr %0, i64 24
   %24 = load i64, ptr %23, align 8, !tbaa !13
-  %25 = getelementptr inbounds nuw i8, ptr %1, i64 2328
+  %25 = getelementptr inbounds nuw i8, ptr %1, i64 2392
   store i64 %24, ptr %25, align 8, !tbaa !22
   %26 = getelementptr inbounds nuw i8, ptr %0, i64 32
   %27 = load i64, ptr %26, align 8, !tbaa !23
-  %28 = getelementptr inbounds nuw i8, ptr %1, i64 2336
+  %28 = getelementptr inbounds nuw i8, ptr %1, i64 2400
   store i64 %27, ptr %28, align 32, !tbaa !24
   %29 = getelementptr inbounds nuw i8, ptr %0, i64 64
   %30 = load double, ptr %29, align 8, !tbaa !25
   %31 = insertelement <8 x double> poison, double %30, i64 0
   %32 = shufflevector <8 x double> %31, <8 x double> poison, <8 x i32> zeroinitializer
-  %33 = getelementptr inbounds nuw i8, ptr %1, i64 2368
+  %33 = getelementptr inbounds nuw i8, ptr %1, i64 2432
   store <8 x double> %32, ptr %33, align 64, !tbaa !26
-  %34 = getelementptr inbounds nuw i8, ptr %1, i64 2344
+  %34 = getelementptr inbounds nuw i8, ptr %1, i64 2408
   store i64 0, ptr %34, align 8, !tbaa !27
-  %35 = getelementptr inbounds nuw i8, ptr %1, i64 6208
-  %36 = getelementptr inbounds nuw i8, ptr %1, i64 6152
+  %35 = getelementptr inbounds nuw i8, ptr %1, i64 6272
+  %36 = getelementptr inbounds nuw i8, ptr %1, i64 6216
   store ptr %35, ptr %36, align 8, !tbaa !28
   %37 = getelementptr inbounds %struct.Piece, ptr %35, i64 %17
   %38 = icmp sgt i64 %17, 0
@@ -185,10 +185,10 @@ define range(i64 0, 2) i64 @march_8(ptr nocapture noundef %0, ptr noundef %1, i6
 
 113:                                              ; preds = %42, %15
   %114 = phi ptr [ %37, %15 ], [ %110, %42 ]
-  %115 = getelementptr inbounds nuw i8, ptr %1, i64 6144
+  %115 = getelementptr inbounds nuw i8, ptr %1, i64 6208
   store ptr %114, ptr %115, align 64, !tbaa !39
-  %116 = getelementptr inbounds nuw i8, ptr %1, i64 5440
-  %117 = getelementptr inbounds nuw i8, ptr %1, i64 5504
+  %116 = getelementptr inbounds nuw i8, ptr %1, i64 5504
+  %117 = getelementptr inbounds nuw i8, ptr %1, i64 5568
   br label %118
 
 118:                                              ; preds = %113, %128
@@ -200,12 +200,12 @@ define range(i64 0, 2) i64 @march_8(ptr nocapture noundef %0, ptr noundef %1, i6
   br i1 %122, label %124, label %125
 
 124:                                              ; preds = %118
-  tail call fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef %123) #6
+  tail call fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef %123) #6
   br label %128
 
 125:                                              ; preds = %118
-  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef %123, i64 noundef 0) #6
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef %123) #6
+  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef %123, i64 noundef 0) #6
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef %123) #6
   %126 = getelementptr inbounds nuw i64, ptr %116, i64 %119
   store i64 0, ptr %126, align 8, !tbaa !30
   %127 = getelementptr inbounds nuw i64, ptr %117, i64 %119
@@ -218,87 +218,87 @@ define range(i64 0, 2) i64 @march_8(ptr nocapture noundef %0, ptr noundef %1, i6
   br i1 %130, label %131, label %118, !llvm.loop !41
 
 131:                                              ; preds = %128, %3
-  %132 = getelementptr inbounds nuw i8, ptr %1, i64 5440
+  %132 = getelementptr inbounds nuw i8, ptr %1, i64 5504
   %133 = getelementptr inbounds nuw i8, ptr %0, i64 176
   %134 = getelementptr inbounds nuw i8, ptr %0, i64 184
   %135 = load i64, ptr %133, align 8, !tbaa !42
   %136 = load i64, ptr %134, align 8, !tbaa !43
   %137 = sub nsw i64 %135, %136
   %138 = icmp slt i64 %137, 16
-  br i1 %138, label %5834, label %139
+  br i1 %138, label %5837, label %139
 
 139:                                              ; preds = %131
-  %140 = getelementptr inbounds nuw i8, ptr %1, i64 6080
-  %141 = getelementptr inbounds nuw i8, ptr %1, i64 2320
-  %142 = getelementptr inbounds nuw i8, ptr %1, i64 2328
-  %143 = getelementptr inbounds nuw i8, ptr %1, i64 5760
+  %140 = getelementptr inbounds nuw i8, ptr %1, i64 6144
+  %141 = getelementptr inbounds nuw i8, ptr %1, i64 2384
+  %142 = getelementptr inbounds nuw i8, ptr %1, i64 2392
+  %143 = getelementptr inbounds nuw i8, ptr %1, i64 5824
   %144 = getelementptr inbounds nuw i8, ptr %0, i64 208
-  %145 = getelementptr inbounds nuw i8, ptr %1, i64 4416
-  %146 = getelementptr inbounds nuw i8, ptr %1, i64 4480
-  %147 = getelementptr inbounds nuw i8, ptr %1, i64 4544
-  %148 = getelementptr inbounds nuw i8, ptr %1, i64 4800
-  %149 = getelementptr inbounds nuw i8, ptr %1, i64 5120
-  %150 = getelementptr inbounds nuw i8, ptr %1, i64 2304
-  %151 = getelementptr inbounds nuw i8, ptr %1, i64 6152
+  %145 = getelementptr inbounds nuw i8, ptr %1, i64 4480
+  %146 = getelementptr inbounds nuw i8, ptr %1, i64 4544
+  %147 = getelementptr inbounds nuw i8, ptr %1, i64 4608
+  %148 = getelementptr inbounds nuw i8, ptr %1, i64 4864
+  %149 = getelementptr inbounds nuw i8, ptr %1, i64 5184
+  %150 = getelementptr inbounds nuw i8, ptr %1, i64 2368
+  %151 = getelementptr inbounds nuw i8, ptr %1, i64 6216
   %152 = getelementptr inbounds nuw i8, ptr %0, i64 192
   %153 = getelementptr inbounds nuw i8, ptr %0, i64 200
-  %154 = getelementptr inbounds nuw i8, ptr %1, i64 2344
-  %155 = getelementptr inbounds nuw i8, ptr %1, i64 5504
+  %154 = getelementptr inbounds nuw i8, ptr %1, i64 2408
+  %155 = getelementptr inbounds nuw i8, ptr %1, i64 5568
   %156 = getelementptr inbounds nuw i8, ptr %1, i64 1920
   %157 = getelementptr inbounds nuw i8, ptr %1, i64 1984
-  %158 = getelementptr inbounds nuw i8, ptr %1, i64 3776
-  %159 = getelementptr inbounds nuw i8, ptr %1, i64 4992
-  %160 = getelementptr inbounds nuw i8, ptr %1, i64 4736
-  %161 = getelementptr inbounds nuw i8, ptr %1, i64 3968
+  %158 = getelementptr inbounds nuw i8, ptr %1, i64 3840
+  %159 = getelementptr inbounds nuw i8, ptr %1, i64 5056
+  %160 = getelementptr inbounds nuw i8, ptr %1, i64 4800
+  %161 = getelementptr inbounds nuw i8, ptr %1, i64 4032
   %162 = getelementptr inbounds nuw i8, ptr %1, i64 1664
   %163 = getelementptr inbounds nuw i8, ptr %1, i64 320
-  %164 = getelementptr inbounds nuw i8, ptr %1, i64 4160
-  %165 = getelementptr inbounds nuw i8, ptr %1, i64 5568
-  %166 = getelementptr inbounds nuw i8, ptr %1, i64 2816
+  %164 = getelementptr inbounds nuw i8, ptr %1, i64 4224
+  %165 = getelementptr inbounds nuw i8, ptr %1, i64 5632
+  %166 = getelementptr inbounds nuw i8, ptr %1, i64 2880
   %167 = getelementptr inbounds nuw i8, ptr %1, i64 256
-  %168 = getelementptr inbounds nuw i8, ptr %1, i64 5312
+  %168 = getelementptr inbounds nuw i8, ptr %1, i64 5376
   %169 = getelementptr inbounds nuw i8, ptr %1, i64 64
   %170 = getelementptr inbounds nuw i8, ptr %1, i64 128
   %171 = getelementptr inbounds nuw i8, ptr %1, i64 192
-  %172 = getelementptr inbounds nuw i8, ptr %1, i64 3200
-  %173 = getelementptr inbounds nuw i8, ptr %1, i64 3904
-  %174 = getelementptr inbounds nuw i8, ptr %1, i64 5632
-  %175 = getelementptr inbounds nuw i8, ptr %1, i64 5696
+  %172 = getelementptr inbounds nuw i8, ptr %1, i64 3264
+  %173 = getelementptr inbounds nuw i8, ptr %1, i64 3968
+  %174 = getelementptr inbounds nuw i8, ptr %1, i64 5696
+  %175 = getelementptr inbounds nuw i8, ptr %1, i64 5760
   %176 = getelementptr inbounds nuw i8, ptr %1, i64 1536
   %177 = getelementptr inbounds nuw i8, ptr %1, i64 384
-  %178 = getelementptr inbounds nuw i8, ptr %1, i64 2312
-  %179 = getelementptr inbounds nuw i8, ptr %1, i64 4096
-  %180 = getelementptr inbounds nuw i8, ptr %1, i64 4352
-  %181 = getelementptr inbounds nuw i8, ptr %1, i64 4928
-  %182 = getelementptr inbounds nuw i8, ptr %1, i64 3840
-  %183 = getelementptr inbounds nuw i8, ptr %1, i64 4864
-  %184 = getelementptr inbounds nuw i8, ptr %1, i64 3584
-  %185 = getelementptr inbounds nuw i8, ptr %1, i64 3648
-  %186 = getelementptr inbounds nuw i8, ptr %1, i64 3712
-  %187 = getelementptr inbounds nuw i8, ptr %1, i64 2432
-  %188 = getelementptr inbounds nuw i8, ptr %1, i64 5376
+  %178 = getelementptr inbounds nuw i8, ptr %1, i64 2376
+  %179 = getelementptr inbounds nuw i8, ptr %1, i64 4160
+  %180 = getelementptr inbounds nuw i8, ptr %1, i64 4416
+  %181 = getelementptr inbounds nuw i8, ptr %1, i64 4992
+  %182 = getelementptr inbounds nuw i8, ptr %1, i64 3904
+  %183 = getelementptr inbounds nuw i8, ptr %1, i64 4928
+  %184 = getelementptr inbounds nuw i8, ptr %1, i64 3648
+  %185 = getelementptr inbounds nuw i8, ptr %1, i64 3712
+  %186 = getelementptr inbounds nuw i8, ptr %1, i64 3776
+  %187 = getelementptr inbounds nuw i8, ptr %1, i64 2496
+  %188 = getelementptr inbounds nuw i8, ptr %1, i64 5440
   %189 = getelementptr inbounds nuw i8, ptr %1, i64 1408
   %190 = getelementptr inbounds nuw i8, ptr %1, i64 1472
   %191 = getelementptr inbounds nuw i8, ptr %0, i64 136
-  %192 = getelementptr inbounds nuw i8, ptr %1, i64 5888
+  %192 = getelementptr inbounds nuw i8, ptr %1, i64 5952
   %193 = getelementptr inbounds nuw i8, ptr %0, i64 144
   %194 = getelementptr inbounds nuw i8, ptr %0, i64 128
-  %195 = getelementptr inbounds nuw i8, ptr %1, i64 5184
+  %195 = getelementptr inbounds nuw i8, ptr %1, i64 5248
   %196 = getelementptr inbounds nuw i8, ptr %1, i64 2112
   %197 = getelementptr inbounds nuw i8, ptr %1, i64 1600
   %198 = getelementptr inbounds nuw i8, ptr %1, i64 1792
   %199 = getelementptr inbounds nuw i8, ptr %1, i64 2048
   %200 = getelementptr inbounds nuw i8, ptr %1, i64 576
-  %201 = getelementptr inbounds nuw i8, ptr %1, i64 2496
-  %202 = getelementptr inbounds nuw i8, ptr %1, i64 3008
-  %203 = getelementptr inbounds nuw i8, ptr %1, i64 3392
+  %201 = getelementptr inbounds nuw i8, ptr %1, i64 2560
+  %202 = getelementptr inbounds nuw i8, ptr %1, i64 3072
+  %203 = getelementptr inbounds nuw i8, ptr %1, i64 3456
   %204 = getelementptr inbounds nuw i8, ptr %1, i64 1216
   %205 = getelementptr inbounds nuw i8, ptr %1, i64 512
   %206 = getelementptr inbounds nuw i8, ptr %1, i64 1152
-  %207 = getelementptr inbounds nuw i8, ptr %1, i64 2560
-  %208 = getelementptr inbounds nuw i8, ptr %1, i64 2624
-  %209 = getelementptr inbounds nuw i8, ptr %1, i64 2880
-  %210 = getelementptr inbounds nuw i8, ptr %1, i64 3264
+  %207 = getelementptr inbounds nuw i8, ptr %1, i64 2624
+  %208 = getelementptr inbounds nuw i8, ptr %1, i64 2688
+  %209 = getelementptr inbounds nuw i8, ptr %1, i64 2944
+  %210 = getelementptr inbounds nuw i8, ptr %1, i64 3328
   %211 = getelementptr inbounds nuw i8, ptr %1, i64 640
   %212 = getelementptr inbounds nuw i8, ptr %1, i64 704
   %213 = getelementptr inbounds nuw i8, ptr %1, i64 768
@@ -307,6803 +307,6806 @@ define range(i64 0, 2) i64 @march_8(ptr nocapture noundef %0, ptr noundef %1, i6
   %216 = getelementptr inbounds nuw i8, ptr %1, i64 832
   %217 = getelementptr inbounds nuw i8, ptr %1, i64 1024
   %218 = getelementptr inbounds nuw i8, ptr %1, i64 1088
-  %219 = getelementptr inbounds nuw i8, ptr %1, i64 2944
-  %220 = getelementptr inbounds nuw i8, ptr %1, i64 3328
-  %221 = getelementptr inbounds nuw i8, ptr %1, i64 4608
+  %219 = getelementptr inbounds nuw i8, ptr %1, i64 3008
+  %220 = getelementptr inbounds nuw i8, ptr %1, i64 3392
+  %221 = getelementptr inbounds nuw i8, ptr %1, i64 4672
   %222 = getelementptr inbounds nuw i8, ptr %1, i64 448
-  %223 = getelementptr inbounds nuw i8, ptr %1, i64 5248
-  %224 = getelementptr inbounds nuw i8, ptr %1, i64 3072
-  %225 = getelementptr inbounds nuw i8, ptr %1, i64 3456
-  %226 = getelementptr inbounds nuw i8, ptr %1, i64 3136
-  %227 = getelementptr inbounds nuw i8, ptr %1, i64 3520
-  %228 = getelementptr inbounds nuw i8, ptr %1, i64 2688
-  %229 = getelementptr inbounds nuw i8, ptr %1, i64 2752
-  %230 = getelementptr inbounds nuw i8, ptr %1, i64 2336
-  %231 = getelementptr inbounds nuw i8, ptr %1, i64 2368
-  %232 = getelementptr inbounds nuw i8, ptr %1, i64 4672
+  %223 = getelementptr inbounds nuw i8, ptr %1, i64 5312
+  %224 = getelementptr inbounds nuw i8, ptr %1, i64 3136
+  %225 = getelementptr inbounds nuw i8, ptr %1, i64 3520
+  %226 = getelementptr inbounds nuw i8, ptr %1, i64 3200
+  %227 = getelementptr inbounds nuw i8, ptr %1, i64 3584
+  %228 = getelementptr inbounds nuw i8, ptr %1, i64 2752
+  %229 = getelementptr inbounds nuw i8, ptr %1, i64 2816
+  %230 = getelementptr inbounds nuw i8, ptr %1, i64 2400
+  %231 = getelementptr inbounds nuw i8, ptr %1, i64 2432
+  %232 = getelementptr inbounds nuw i8, ptr %1, i64 4736
   %233 = getelementptr inbounds nuw i8, ptr %1, i64 1728
-  %234 = getelementptr inbounds nuw i8, ptr %1, i64 5056
-  %235 = getelementptr inbounds nuw i8, ptr %1, i64 4224
+  %234 = getelementptr inbounds nuw i8, ptr %1, i64 2304
+  %235 = getelementptr inbounds nuw i8, ptr %1, i64 5120
   %236 = getelementptr inbounds nuw i8, ptr %1, i64 4288
-  %237 = getelementptr inbounds nuw i8, ptr %1, i64 1856
-  %238 = getelementptr inbounds nuw i8, ptr %1, i64 6144
-  %239 = getelementptr inbounds nuw i8, ptr %1, i64 4032
-  %240 = getelementptr inbounds nuw i8, ptr %0, i64 40
-  %241 = getelementptr inbounds nuw i8, ptr %1, i64 5824
-  %242 = getelementptr inbounds nuw i8, ptr %0, i64 56
-  %243 = getelementptr inbounds nuw i8, ptr %0, i64 168
-  %244 = getelementptr inbounds nuw i8, ptr %0, i64 160
-  %245 = getelementptr inbounds nuw i8, ptr %0, i64 48
-  %246 = getelementptr inbounds nuw i8, ptr %1, i64 6016
-  %247 = getelementptr inbounds nuw i8, ptr %1, i64 2176
-  %248 = getelementptr inbounds nuw i8, ptr %1, i64 2496
-  %249 = getelementptr inbounds nuw i8, ptr %1, i64 2880
-  %250 = getelementptr inbounds nuw i8, ptr %1, i64 3264
-  %251 = getelementptr inbounds nuw i8, ptr %1, i64 2560
-  %252 = getelementptr inbounds nuw i8, ptr %1, i64 2944
-  %253 = getelementptr inbounds nuw i8, ptr %1, i64 3328
-  %254 = getelementptr inbounds nuw i8, ptr %1, i64 2624
-  %255 = getelementptr inbounds nuw i8, ptr %1, i64 3008
-  %256 = getelementptr inbounds nuw i8, ptr %1, i64 3392
-  %257 = getelementptr inbounds nuw i8, ptr %1, i64 2688
-  %258 = getelementptr inbounds nuw i8, ptr %1, i64 3072
-  %259 = getelementptr inbounds nuw i8, ptr %1, i64 3456
-  %260 = getelementptr inbounds nuw i8, ptr %1, i64 2752
-  %261 = getelementptr inbounds nuw i8, ptr %1, i64 3136
-  %262 = getelementptr inbounds nuw i8, ptr %1, i64 3520
-  %263 = getelementptr inbounds nuw i8, ptr %1, i64 3264
-  %264 = getelementptr inbounds nuw i8, ptr %1, i64 2880
-  %265 = getelementptr inbounds nuw i8, ptr %1, i64 3328
-  %266 = getelementptr inbounds nuw i8, ptr %1, i64 2944
-  %267 = getelementptr inbounds nuw i8, ptr %1, i64 2560
-  %268 = getelementptr inbounds nuw i8, ptr %1, i64 3392
-  %269 = getelementptr inbounds nuw i8, ptr %1, i64 3008
-  %270 = getelementptr inbounds nuw i8, ptr %1, i64 2624
-  %271 = getelementptr inbounds nuw i8, ptr %1, i64 3456
-  %272 = getelementptr inbounds nuw i8, ptr %1, i64 3072
-  %273 = getelementptr inbounds nuw i8, ptr %1, i64 2688
-  %274 = getelementptr inbounds nuw i8, ptr %1, i64 3520
-  %275 = getelementptr inbounds nuw i8, ptr %1, i64 3136
-  %276 = getelementptr inbounds nuw i8, ptr %1, i64 2752
-  %277 = getelementptr inbounds nuw i8, ptr %1, i64 6088
-  %278 = getelementptr inbounds nuw i8, ptr %1, i64 6096
-  %279 = getelementptr inbounds nuw i8, ptr %1, i64 6104
-  %280 = getelementptr inbounds nuw i8, ptr %1, i64 6112
-  %281 = getelementptr inbounds nuw i8, ptr %1, i64 6120
-  %282 = getelementptr inbounds nuw i8, ptr %1, i64 6128
-  %283 = getelementptr inbounds nuw i8, ptr %1, i64 6136
-  br label %284
+  %237 = getelementptr inbounds nuw i8, ptr %1, i64 4352
+  %238 = getelementptr inbounds nuw i8, ptr %1, i64 1856
+  %239 = getelementptr inbounds nuw i8, ptr %1, i64 6208
+  %240 = getelementptr inbounds nuw i8, ptr %1, i64 4096
+  %241 = getelementptr inbounds nuw i8, ptr %0, i64 40
+  %242 = getelementptr inbounds nuw i8, ptr %1, i64 5888
+  %243 = getelementptr inbounds nuw i8, ptr %0, i64 56
+  %244 = getelementptr inbounds nuw i8, ptr %0, i64 168
+  %245 = getelementptr inbounds nuw i8, ptr %0, i64 160
+  %246 = getelementptr inbounds nuw i8, ptr %0, i64 48
+  %247 = getelementptr inbounds nuw i8, ptr %1, i64 6080
+  %248 = getelementptr inbounds nuw i8, ptr %1, i64 2176
+  %249 = getelementptr inbounds nuw i8, ptr %1, i64 2560
+  %250 = getelementptr inbounds nuw i8, ptr %1, i64 2944
+  %251 = getelementptr inbounds nuw i8, ptr %1, i64 3328
+  %252 = getelementptr inbounds nuw i8, ptr %1, i64 2624
+  %253 = getelementptr inbounds nuw i8, ptr %1, i64 3008
+  %254 = getelementptr inbounds nuw i8, ptr %1, i64 3392
+  %255 = getelementptr inbounds nuw i8, ptr %1, i64 2688
+  %256 = getelementptr inbounds nuw i8, ptr %1, i64 3072
+  %257 = getelementptr inbounds nuw i8, ptr %1, i64 3456
+  %258 = getelementptr inbounds nuw i8, ptr %1, i64 2752
+  %259 = getelementptr inbounds nuw i8, ptr %1, i64 3136
+  %260 = getelementptr inbounds nuw i8, ptr %1, i64 3520
+  %261 = getelementptr inbounds nuw i8, ptr %1, i64 2816
+  %262 = getelementptr inbounds nuw i8, ptr %1, i64 3200
+  %263 = getelementptr inbounds nuw i8, ptr %1, i64 3584
+  %264 = getelementptr inbounds nuw i8, ptr %1, i64 3328
+  %265 = getelementptr inbounds nuw i8, ptr %1, i64 2944
+  %266 = getelementptr inbounds nuw i8, ptr %1, i64 3392
+  %267 = getelementptr inbounds nuw i8, ptr %1, i64 3008
+  %268 = getelementptr inbounds nuw i8, ptr %1, i64 2624
+  %269 = getelementptr inbounds nuw i8, ptr %1, i64 3456
+  %270 = getelementptr inbounds nuw i8, ptr %1, i64 3072
+  %271 = getelementptr inbounds nuw i8, ptr %1, i64 2688
+  %272 = getelementptr inbounds nuw i8, ptr %1, i64 3520
+  %273 = getelementptr inbounds nuw i8, ptr %1, i64 3136
+  %274 = getelementptr inbounds nuw i8, ptr %1, i64 2752
+  %275 = getelementptr inbounds nuw i8, ptr %1, i64 3584
+  %276 = getelementptr inbounds nuw i8, ptr %1, i64 3200
+  %277 = getelementptr inbounds nuw i8, ptr %1, i64 2816
+  %278 = getelementptr inbounds nuw i8, ptr %1, i64 6152
+  %279 = getelementptr inbounds nuw i8, ptr %1, i64 6160
+  %280 = getelementptr inbounds nuw i8, ptr %1, i64 6168
+  %281 = getelementptr inbounds nuw i8, ptr %1, i64 6176
+  %282 = getelementptr inbounds nuw i8, ptr %1, i64 6184
+  %283 = getelementptr inbounds nuw i8, ptr %1, i64 6192
+  %284 = getelementptr inbounds nuw i8, ptr %1, i64 6200
+  br label %285
 
-284:                                              ; preds = %545, %139
-  %285 = phi i64 [ 0, %139 ], [ %546, %545 ]
-  %286 = phi i1 [ true, %139 ], [ %547, %545 ]
-  %287 = getelementptr inbounds nuw i64, ptr %132, i64 %285
-  %288 = load i64, ptr %287, align 8, !tbaa !30
-  %289 = icmp eq i64 %288, 0
-  br i1 %289, label %541, label %290
+285:                                              ; preds = %546, %139
+  %286 = phi i64 [ 0, %139 ], [ %547, %546 ]
+  %287 = phi i1 [ true, %139 ], [ %548, %546 ]
+  %288 = getelementptr inbounds nuw i64, ptr %132, i64 %286
+  %289 = load i64, ptr %288, align 8, !tbaa !30
+  %290 = icmp eq i64 %289, 0
+  br i1 %290, label %542, label %291
 
-290:                                              ; preds = %284
-  %291 = getelementptr inbounds nuw [8 x double], ptr %140, i64 0, i64 %285
-  %292 = load double, ptr %291, align 8, !tbaa !44
-  %293 = fcmp oeq double %292, 0.000000e+00
-  br i1 %293, label %541, label %294
+291:                                              ; preds = %285
+  %292 = getelementptr inbounds nuw [8 x double], ptr %140, i64 0, i64 %286
+  %293 = load double, ptr %292, align 8, !tbaa !44
+  %294 = fcmp oeq double %293, 0.000000e+00
+  br i1 %294, label %542, label %295
 
-294:                                              ; preds = %290
-  %295 = load i64, ptr %141, align 16, !tbaa !21
-  %296 = load i64, ptr %142, align 8, !tbaa !22
-  %297 = getelementptr inbounds nuw [8 x i64], ptr %143, i64 0, i64 %285
-  %298 = load i64, ptr %297, align 8, !tbaa !30
-  %299 = load ptr, ptr %144, align 8, !tbaa !45
-  %300 = mul nsw i64 %298, 40
-  %301 = getelementptr inbounds i8, ptr %299, i64 %300
-  %302 = getelementptr inbounds nuw double, ptr %145, i64 %285
-  %303 = load double, ptr %302, align 8, !tbaa !44
-  store double %303, ptr %301, align 8, !tbaa !44
-  %304 = getelementptr inbounds nuw double, ptr %146, i64 %285
-  %305 = load double, ptr %304, align 8, !tbaa !44
-  %306 = getelementptr inbounds nuw i8, ptr %301, i64 8
-  store double %305, ptr %306, align 8, !tbaa !44
-  %307 = getelementptr inbounds nuw double, ptr %147, i64 %285
-  %308 = load double, ptr %307, align 8, !tbaa !44
-  %309 = getelementptr inbounds nuw i8, ptr %301, i64 16
-  store double %308, ptr %309, align 8, !tbaa !44
-  %310 = getelementptr inbounds nuw double, ptr %148, i64 %285
-  %311 = load double, ptr %310, align 8, !tbaa !44
-  %312 = getelementptr inbounds nuw i8, ptr %301, i64 24
-  store double %311, ptr %312, align 8, !tbaa !44
-  %313 = getelementptr inbounds nuw double, ptr %149, i64 %285
-  %314 = load double, ptr %313, align 8, !tbaa !44
-  %315 = getelementptr inbounds nuw i8, ptr %301, i64 32
-  store double %314, ptr %315, align 8, !tbaa !44
-  %316 = load i64, ptr %150, align 64, !tbaa !16
-  %317 = icmp sgt i64 %316, 0
-  br i1 %317, label %318, label %525
+295:                                              ; preds = %291
+  %296 = load i64, ptr %141, align 16, !tbaa !21
+  %297 = load i64, ptr %142, align 8, !tbaa !22
+  %298 = getelementptr inbounds nuw [8 x i64], ptr %143, i64 0, i64 %286
+  %299 = load i64, ptr %298, align 8, !tbaa !30
+  %300 = load ptr, ptr %144, align 8, !tbaa !45
+  %301 = mul nsw i64 %299, 40
+  %302 = getelementptr inbounds i8, ptr %300, i64 %301
+  %303 = getelementptr inbounds nuw double, ptr %145, i64 %286
+  %304 = load double, ptr %303, align 8, !tbaa !44
+  store double %304, ptr %302, align 8, !tbaa !44
+  %305 = getelementptr inbounds nuw double, ptr %146, i64 %286
+  %306 = load double, ptr %305, align 8, !tbaa !44
+  %307 = getelementptr inbounds nuw i8, ptr %302, i64 8
+  store double %306, ptr %307, align 8, !tbaa !44
+  %308 = getelementptr inbounds nuw double, ptr %147, i64 %286
+  %309 = load double, ptr %308, align 8, !tbaa !44
+  %310 = getelementptr inbounds nuw i8, ptr %302, i64 16
+  store double %309, ptr %310, align 8, !tbaa !44
+  %311 = getelementptr inbounds nuw double, ptr %148, i64 %286
+  %312 = load double, ptr %311, align 8, !tbaa !44
+  %313 = getelementptr inbounds nuw i8, ptr %302, i64 24
+  store double %312, ptr %313, align 8, !tbaa !44
+  %314 = getelementptr inbounds nuw double, ptr %149, i64 %286
+  %315 = load double, ptr %314, align 8, !tbaa !44
+  %316 = getelementptr inbounds nuw i8, ptr %302, i64 32
+  store double %315, ptr %316, align 8, !tbaa !44
+  %317 = load i64, ptr %150, align 64, !tbaa !16
+  %318 = icmp sgt i64 %317, 0
+  br i1 %318, label %319, label %526
 
-318:                                              ; preds = %294
-  %319 = load ptr, ptr %151, align 8, !tbaa !28
-  %320 = load ptr, ptr %152, align 8, !tbaa !46
-  %321 = mul nsw i64 %316, %298
-  %322 = mul i64 %295, 3
-  %323 = load ptr, ptr %153, align 8, !tbaa !47
-  %324 = icmp sgt i64 %295, 0
-  %325 = getelementptr inbounds nuw double, ptr %10, i64 %285
-  %326 = shl i64 %295, 4
-  %327 = getelementptr inbounds nuw double, ptr %11, i64 %285
-  %328 = icmp sgt i64 %296, 0
-  %329 = and i64 %296, 1
-  %330 = icmp eq i64 %296, 1
-  %331 = and i64 %296, 9223372036854775806
-  %332 = icmp eq i64 %329, 0
-  br label %333
+319:                                              ; preds = %295
+  %320 = load ptr, ptr %151, align 8, !tbaa !28
+  %321 = load ptr, ptr %152, align 8, !tbaa !46
+  %322 = mul nsw i64 %317, %299
+  %323 = mul i64 %296, 3
+  %324 = load ptr, ptr %153, align 8, !tbaa !47
+  %325 = icmp sgt i64 %296, 0
+  %326 = getelementptr inbounds nuw double, ptr %10, i64 %286
+  %327 = shl i64 %296, 4
+  %328 = getelementptr inbounds nuw double, ptr %11, i64 %286
+  %329 = icmp sgt i64 %297, 0
+  %330 = and i64 %297, 1
+  %331 = icmp eq i64 %297, 1
+  %332 = and i64 %297, 9223372036854775806
+  %333 = icmp eq i64 %330, 0
+  br label %334
 
-333:                                              ; preds = %433, %318
-  %334 = phi i64 [ 0, %318 ], [ %500, %433 ]
-  %335 = getelementptr inbounds nuw %struct.Piece, ptr %319, i64 %334
-  %336 = getelementptr inbounds nuw i8, ptr %335, i64 1536
-  %337 = getelementptr inbounds nuw double, ptr %336, i64 %285
-  %338 = load double, ptr %337, align 8, !tbaa !44
-  %339 = getelementptr inbounds nuw i8, ptr %335, i64 4608
-  %340 = getelementptr inbounds nuw double, ptr %339, i64 %285
-  %341 = load double, ptr %340, align 8, !tbaa !44
-  %342 = add nsw i64 %334, %321
-  %343 = mul i64 %322, %342
-  %344 = getelementptr inbounds double, ptr %320, i64 %343
-  %345 = mul nsw i64 %342, 40
-  %346 = getelementptr inbounds i8, ptr %323, i64 %345
-  br i1 %324, label %347, label %364
+334:                                              ; preds = %434, %319
+  %335 = phi i64 [ 0, %319 ], [ %501, %434 ]
+  %336 = getelementptr inbounds nuw %struct.Piece, ptr %320, i64 %335
+  %337 = getelementptr inbounds nuw i8, ptr %336, i64 1536
+  %338 = getelementptr inbounds nuw double, ptr %337, i64 %286
+  %339 = load double, ptr %338, align 8, !tbaa !44
+  %340 = getelementptr inbounds nuw i8, ptr %336, i64 4608
+  %341 = getelementptr inbounds nuw double, ptr %340, i64 %286
+  %342 = load double, ptr %341, align 8, !tbaa !44
+  %343 = add nsw i64 %335, %322
+  %344 = mul i64 %323, %343
+  %345 = getelementptr inbounds double, ptr %321, i64 %344
+  %346 = mul nsw i64 %343, 40
+  %347 = getelementptr inbounds i8, ptr %324, i64 %346
+  br i1 %325, label %348, label %365
 
-347:                                              ; preds = %333
-  %348 = getelementptr inbounds nuw i8, ptr %335, i64 8528
-  %349 = load ptr, ptr %348, align 16, !tbaa !48
-  %350 = getelementptr inbounds nuw i8, ptr %335, i64 8560
-  %351 = load ptr, ptr %350, align 16, !tbaa !49
-  %352 = getelementptr double, ptr %351, i64 %285
-  %353 = getelementptr double, ptr %344, i64 %295
-  %354 = getelementptr inbounds nuw i8, ptr %335, i64 8616
-  %355 = load ptr, ptr %354, align 8, !tbaa !50
-  %356 = getelementptr inbounds nuw i8, ptr %335, i64 8512
-  %357 = load i64, ptr %356, align 64, !tbaa !31
-  %358 = getelementptr inbounds nuw i8, ptr %335, i64 4672
-  %359 = getelementptr inbounds nuw i8, ptr %335, i64 384
-  %360 = getelementptr inbounds nuw i8, ptr %335, i64 448
-  %361 = getelementptr inbounds nuw i8, ptr %335, i64 512
-  %362 = getelementptr inbounds nuw i8, ptr %335, i64 640
-  %363 = getelementptr i8, ptr %344, i64 %326
-  br label %377
+348:                                              ; preds = %334
+  %349 = getelementptr inbounds nuw i8, ptr %336, i64 8528
+  %350 = load ptr, ptr %349, align 16, !tbaa !48
+  %351 = getelementptr inbounds nuw i8, ptr %336, i64 8560
+  %352 = load ptr, ptr %351, align 16, !tbaa !49
+  %353 = getelementptr double, ptr %352, i64 %286
+  %354 = getelementptr double, ptr %345, i64 %296
+  %355 = getelementptr inbounds nuw i8, ptr %336, i64 8616
+  %356 = load ptr, ptr %355, align 8, !tbaa !50
+  %357 = getelementptr inbounds nuw i8, ptr %336, i64 8512
+  %358 = load i64, ptr %357, align 64, !tbaa !31
+  %359 = getelementptr inbounds nuw i8, ptr %336, i64 4672
+  %360 = getelementptr inbounds nuw i8, ptr %336, i64 384
+  %361 = getelementptr inbounds nuw i8, ptr %336, i64 448
+  %362 = getelementptr inbounds nuw i8, ptr %336, i64 512
+  %363 = getelementptr inbounds nuw i8, ptr %336, i64 640
+  %364 = getelementptr i8, ptr %345, i64 %327
+  br label %378
 
-364:                                              ; preds = %408, %333
-  %365 = phi double [ %341, %333 ], [ %416, %408 ]
-  br i1 %328, label %366, label %433
+365:                                              ; preds = %409, %334
+  %366 = phi double [ %342, %334 ], [ %417, %409 ]
+  br i1 %329, label %367, label %434
 
-366:                                              ; preds = %364
-  %367 = getelementptr inbounds nuw i8, ptr %335, i64 8696
-  %368 = load ptr, ptr %367, align 8, !tbaa !51
-  %369 = getelementptr double, ptr %368, i64 %285
-  %370 = getelementptr inbounds nuw i8, ptr %335, i64 768
-  %371 = getelementptr inbounds nuw double, ptr %370, i64 %285
-  %372 = load double, ptr %371, align 8, !tbaa !44
-  %373 = getelementptr inbounds nuw i8, ptr %335, i64 8648
-  %374 = load ptr, ptr %373, align 8, !tbaa !52
-  %375 = getelementptr double, ptr %374, i64 %285
-  %376 = load double, ptr %369, align 8, !tbaa !44
-  br i1 %330, label %419, label %502
+367:                                              ; preds = %365
+  %368 = getelementptr inbounds nuw i8, ptr %336, i64 8696
+  %369 = load ptr, ptr %368, align 8, !tbaa !51
+  %370 = getelementptr double, ptr %369, i64 %286
+  %371 = getelementptr inbounds nuw i8, ptr %336, i64 768
+  %372 = getelementptr inbounds nuw double, ptr %371, i64 %286
+  %373 = load double, ptr %372, align 8, !tbaa !44
+  %374 = getelementptr inbounds nuw i8, ptr %336, i64 8648
+  %375 = load ptr, ptr %374, align 8, !tbaa !52
+  %376 = getelementptr double, ptr %375, i64 %286
+  %377 = load double, ptr %370, align 8, !tbaa !44
+  br i1 %331, label %420, label %503
 
-377:                                              ; preds = %408, %347
-  %378 = phi double [ %341, %347 ], [ %416, %408 ]
-  %379 = phi i64 [ 0, %347 ], [ %417, %408 ]
-  %380 = getelementptr inbounds nuw <8 x double>, ptr %349, i64 %379
-  %381 = getelementptr inbounds nuw double, ptr %380, i64 %285
-  %382 = load double, ptr %381, align 8, !tbaa !44
-  %383 = getelementptr inbounds nuw double, ptr %344, i64 %379
-  store double %382, ptr %383, align 8, !tbaa !44
-  %384 = getelementptr <8 x double>, ptr %352, i64 %379
-  %385 = load double, ptr %384, align 8, !tbaa !44
-  %386 = getelementptr double, ptr %353, i64 %379
-  store double %385, ptr %386, align 8, !tbaa !44
+378:                                              ; preds = %409, %348
+  %379 = phi double [ %342, %348 ], [ %417, %409 ]
+  %380 = phi i64 [ 0, %348 ], [ %418, %409 ]
+  %381 = getelementptr inbounds nuw <8 x double>, ptr %350, i64 %380
+  %382 = getelementptr inbounds nuw double, ptr %381, i64 %286
+  %383 = load double, ptr %382, align 8, !tbaa !44
+  %384 = getelementptr inbounds nuw double, ptr %345, i64 %380
+  store double %383, ptr %384, align 8, !tbaa !44
+  %385 = getelementptr <8 x double>, ptr %353, i64 %380
+  %386 = load double, ptr %385, align 8, !tbaa !44
+  %387 = getelementptr double, ptr %354, i64 %380
+  store double %386, ptr %387, align 8, !tbaa !44
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %10) #7
-  %387 = getelementptr inbounds nuw <8 x double>, ptr %355, i64 %379
-  %388 = load <8 x double>, ptr %387, align 64, !tbaa !26
-  %389 = icmp slt i64 %379, %357
-  br i1 %389, label %390, label %395
+  %388 = getelementptr inbounds nuw <8 x double>, ptr %356, i64 %380
+  %389 = load <8 x double>, ptr %388, align 64, !tbaa !26
+  %390 = icmp slt i64 %380, %358
+  br i1 %390, label %391, label %396
 
-390:                                              ; preds = %377
-  %391 = load <8 x double>, ptr %336, align 64, !tbaa !26
+391:                                              ; preds = %378
+  %392 = load <8 x double>, ptr %337, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %11) #7
-  %392 = load <8 x double>, ptr %380, align 64, !tbaa !26
-  %393 = load <8 x double>, ptr %362, align 64, !tbaa !26
-  %394 = fmul <8 x double> %392, %393
-  br label %408
+  %393 = load <8 x double>, ptr %381, align 64, !tbaa !26
+  %394 = load <8 x double>, ptr %363, align 64, !tbaa !26
+  %395 = fmul <8 x double> %393, %394
+  br label %409
 
-395:                                              ; preds = %377
-  %396 = load <8 x double>, ptr %358, align 64, !tbaa !26
-  %397 = load <8 x double>, ptr %336, align 64, !tbaa !26
-  %398 = fsub <8 x double> %396, %397
+396:                                              ; preds = %378
+  %397 = load <8 x double>, ptr %359, align 64, !tbaa !26
+  %398 = load <8 x double>, ptr %337, align 64, !tbaa !26
+  %399 = fsub <8 x double> %397, %398
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %11) #7
-  %399 = load <8 x double>, ptr %380, align 64, !tbaa !26
-  %400 = load <8 x double>, ptr %359, align 64, !tbaa !26
+  %400 = load <8 x double>, ptr %381, align 64, !tbaa !26
   %401 = load <8 x double>, ptr %360, align 64, !tbaa !26
   %402 = load <8 x double>, ptr %361, align 64, !tbaa !26
-  %403 = fmul <8 x double> %399, %402
-  %404 = fmul <8 x double> %403, splat (double 0x3FD5555555555555)
-  %405 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %401, <8 x double> splat (double 5.000000e-01), <8 x double> %404)
-  %406 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %399, <8 x double> %405, <8 x double> %400)
-  %407 = fmul <8 x double> %399, %406
-  br label %408
+  %403 = load <8 x double>, ptr %362, align 64, !tbaa !26
+  %404 = fmul <8 x double> %400, %403
+  %405 = fmul <8 x double> %404, splat (double 0x3FD5555555555555)
+  %406 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %402, <8 x double> splat (double 5.000000e-01), <8 x double> %405)
+  %407 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %400, <8 x double> %406, <8 x double> %401)
+  %408 = fmul <8 x double> %400, %407
+  br label %409
 
-408:                                              ; preds = %395, %390
-  %409 = phi <8 x double> [ %391, %390 ], [ %398, %395 ]
-  %410 = phi <8 x double> [ %394, %390 ], [ %407, %395 ]
-  %411 = fmul <8 x double> %388, %409
-  store <8 x double> %411, ptr %10, align 64, !tbaa !26
-  %412 = fmul <8 x double> %411, %410
-  store <8 x double> %412, ptr %11, align 64, !tbaa !26
-  %413 = load double, ptr %325, align 8, !tbaa !44
-  %414 = getelementptr double, ptr %363, i64 %379
-  store double %413, ptr %414, align 8, !tbaa !44
-  %415 = load double, ptr %327, align 8, !tbaa !44
-  %416 = fadd double %378, %415
+409:                                              ; preds = %396, %391
+  %410 = phi <8 x double> [ %392, %391 ], [ %399, %396 ]
+  %411 = phi <8 x double> [ %395, %391 ], [ %408, %396 ]
+  %412 = fmul <8 x double> %389, %410
+  store <8 x double> %412, ptr %10, align 64, !tbaa !26
+  %413 = fmul <8 x double> %412, %411
+  store <8 x double> %413, ptr %11, align 64, !tbaa !26
+  %414 = load double, ptr %326, align 8, !tbaa !44
+  %415 = getelementptr double, ptr %364, i64 %380
+  store double %414, ptr %415, align 8, !tbaa !44
+  %416 = load double, ptr %328, align 8, !tbaa !44
+  %417 = fadd double %379, %416
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %11) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %10) #7
-  %417 = add nuw nsw i64 %379, 1
-  %418 = icmp eq i64 %417, %295
-  br i1 %418, label %364, label %377, !llvm.loop !53
+  %418 = add nuw nsw i64 %380, 1
+  %419 = icmp eq i64 %418, %296
+  br i1 %419, label %365, label %378, !llvm.loop !53
 
-419:                                              ; preds = %502, %366
-  %420 = phi double [ poison, %366 ], [ %522, %502 ]
-  %421 = phi double [ %376, %366 ], [ %517, %502 ]
-  %422 = phi double [ %365, %366 ], [ %522, %502 ]
-  %423 = phi i64 [ 0, %366 ], [ %515, %502 ]
-  br i1 %332, label %433, label %424
+420:                                              ; preds = %503, %367
+  %421 = phi double [ poison, %367 ], [ %523, %503 ]
+  %422 = phi double [ %377, %367 ], [ %518, %503 ]
+  %423 = phi double [ %366, %367 ], [ %523, %503 ]
+  %424 = phi i64 [ 0, %367 ], [ %516, %503 ]
+  br i1 %333, label %434, label %425
 
-424:                                              ; preds = %419
-  %425 = getelementptr <8 x double>, ptr %369, i64 %423
-  %426 = getelementptr i8, ptr %425, i64 64
-  %427 = load double, ptr %426, align 8, !tbaa !44
-  %428 = fsub double %427, %421
-  %429 = fmul double %372, %428
-  %430 = getelementptr <8 x double>, ptr %375, i64 %423
-  %431 = load double, ptr %430, align 8, !tbaa !44
-  %432 = tail call double @llvm.fmuladd.f64(double %429, double %431, double %422)
-  br label %433
+425:                                              ; preds = %420
+  %426 = getelementptr <8 x double>, ptr %370, i64 %424
+  %427 = getelementptr i8, ptr %426, i64 64
+  %428 = load double, ptr %427, align 8, !tbaa !44
+  %429 = fsub double %428, %422
+  %430 = fmul double %373, %429
+  %431 = getelementptr <8 x double>, ptr %376, i64 %424
+  %432 = load double, ptr %431, align 8, !tbaa !44
+  %433 = tail call double @llvm.fmuladd.f64(double %430, double %432, double %423)
+  br label %434
 
-433:                                              ; preds = %424, %419, %364
-  %434 = phi double [ %365, %364 ], [ %420, %419 ], [ %432, %424 ]
-  %435 = getelementptr inbounds nuw i8, ptr %335, i64 960
-  %436 = getelementptr inbounds nuw double, ptr %435, i64 %285
-  %437 = load double, ptr %436, align 8, !tbaa !44
-  %438 = getelementptr inbounds nuw i8, ptr %335, i64 384
-  %439 = getelementptr inbounds nuw double, ptr %438, i64 %285
-  %440 = load double, ptr %439, align 8, !tbaa !44
-  %441 = getelementptr inbounds nuw i8, ptr %335, i64 448
-  %442 = getelementptr inbounds nuw double, ptr %441, i64 %285
-  %443 = load double, ptr %442, align 8, !tbaa !44
-  %444 = getelementptr inbounds nuw i8, ptr %335, i64 512
-  %445 = getelementptr inbounds nuw double, ptr %444, i64 %285
-  %446 = load double, ptr %445, align 8, !tbaa !44
-  %447 = fmul double %437, %446
-  %448 = fdiv double %447, 3.000000e+00
-  %449 = tail call double @llvm.fmuladd.f64(double %443, double 5.000000e-01, double %448)
-  %450 = tail call double @llvm.fmuladd.f64(double %437, double %449, double %440)
-  %451 = fmul double %437, %450
-  %452 = getelementptr inbounds nuw i8, ptr %335, i64 1408
-  %453 = getelementptr inbounds nuw double, ptr %452, i64 %285
-  %454 = load double, ptr %453, align 8, !tbaa !44
-  %455 = fsub double %454, %338
-  %456 = getelementptr inbounds nuw i8, ptr %335, i64 640
-  %457 = getelementptr inbounds nuw double, ptr %456, i64 %285
-  %458 = load double, ptr %457, align 8, !tbaa !44
-  %459 = fmul double %338, %458
-  %460 = fmul double %437, %459
-  %461 = tail call double @llvm.fmuladd.f64(double %455, double %451, double %460)
-  %462 = getelementptr inbounds nuw i8, ptr %335, i64 4224
-  %463 = getelementptr inbounds nuw double, ptr %462, i64 %285
-  %464 = load double, ptr %463, align 8, !tbaa !44
-  %465 = getelementptr inbounds nuw i8, ptr %335, i64 4288
-  %466 = getelementptr inbounds nuw double, ptr %465, i64 %285
-  %467 = load double, ptr %466, align 8, !tbaa !44
-  %468 = fsub double %464, %467
-  %469 = fsub double %434, %461
-  %470 = fsub double %468, %469
-  %471 = fcmp ogt double %464, 0.000000e+00
-  %472 = fneg double %464
-  %473 = select i1 %471, double %464, double %472
-  %474 = fcmp ogt double %467, 0.000000e+00
-  %475 = fneg double %467
-  %476 = select i1 %474, double %467, double %475
-  %477 = fadd double %473, %476
-  %478 = fcmp ogt double %470, 0.000000e+00
-  %479 = fneg double %470
-  %480 = select i1 %478, double %470, double %479
-  %481 = fcmp ogt double %477, 1.000000e+00
-  %482 = select i1 %481, double %477, double 1.000000e+00
-  %483 = fdiv double %480, %482
-  store double %483, ptr %346, align 8, !tbaa !44
-  %484 = getelementptr inbounds nuw i8, ptr %335, i64 4160
-  %485 = getelementptr inbounds nuw double, ptr %484, i64 %285
-  %486 = load double, ptr %485, align 8, !tbaa !44
-  %487 = getelementptr inbounds nuw i8, ptr %346, i64 8
-  store double %486, ptr %487, align 8, !tbaa !44
-  %488 = getelementptr inbounds nuw i8, ptr %335, i64 3968
-  %489 = getelementptr inbounds nuw double, ptr %488, i64 %285
-  %490 = load double, ptr %489, align 8, !tbaa !44
-  %491 = getelementptr inbounds nuw i8, ptr %346, i64 16
-  store double %490, ptr %491, align 8, !tbaa !44
-  %492 = getelementptr inbounds nuw i8, ptr %335, i64 4032
-  %493 = getelementptr inbounds nuw double, ptr %492, i64 %285
-  %494 = load double, ptr %493, align 8, !tbaa !44
-  %495 = getelementptr inbounds nuw i8, ptr %346, i64 24
-  store double %494, ptr %495, align 8, !tbaa !44
-  %496 = getelementptr inbounds nuw i8, ptr %335, i64 3904
-  %497 = getelementptr inbounds nuw double, ptr %496, i64 %285
-  %498 = load double, ptr %497, align 8, !tbaa !44
-  %499 = getelementptr inbounds nuw i8, ptr %346, i64 32
-  store double %498, ptr %499, align 8, !tbaa !44
-  %500 = add nuw nsw i64 %334, 1
-  %501 = icmp eq i64 %500, %316
-  br i1 %501, label %525, label %333, !llvm.loop !54
+434:                                              ; preds = %425, %420, %365
+  %435 = phi double [ %366, %365 ], [ %421, %420 ], [ %433, %425 ]
+  %436 = getelementptr inbounds nuw i8, ptr %336, i64 960
+  %437 = getelementptr inbounds nuw double, ptr %436, i64 %286
+  %438 = load double, ptr %437, align 8, !tbaa !44
+  %439 = getelementptr inbounds nuw i8, ptr %336, i64 384
+  %440 = getelementptr inbounds nuw double, ptr %439, i64 %286
+  %441 = load double, ptr %440, align 8, !tbaa !44
+  %442 = getelementptr inbounds nuw i8, ptr %336, i64 448
+  %443 = getelementptr inbounds nuw double, ptr %442, i64 %286
+  %444 = load double, ptr %443, align 8, !tbaa !44
+  %445 = getelementptr inbounds nuw i8, ptr %336, i64 512
+  %446 = getelementptr inbounds nuw double, ptr %445, i64 %286
+  %447 = load double, ptr %446, align 8, !tbaa !44
+  %448 = fmul double %438, %447
+  %449 = fdiv double %448, 3.000000e+00
+  %450 = tail call double @llvm.fmuladd.f64(double %444, double 5.000000e-01, double %449)
+  %451 = tail call double @llvm.fmuladd.f64(double %438, double %450, double %441)
+  %452 = fmul double %438, %451
+  %453 = getelementptr inbounds nuw i8, ptr %336, i64 1408
+  %454 = getelementptr inbounds nuw double, ptr %453, i64 %286
+  %455 = load double, ptr %454, align 8, !tbaa !44
+  %456 = fsub double %455, %339
+  %457 = getelementptr inbounds nuw i8, ptr %336, i64 640
+  %458 = getelementptr inbounds nuw double, ptr %457, i64 %286
+  %459 = load double, ptr %458, align 8, !tbaa !44
+  %460 = fmul double %339, %459
+  %461 = fmul double %438, %460
+  %462 = tail call double @llvm.fmuladd.f64(double %456, double %452, double %461)
+  %463 = getelementptr inbounds nuw i8, ptr %336, i64 4224
+  %464 = getelementptr inbounds nuw double, ptr %463, i64 %286
+  %465 = load double, ptr %464, align 8, !tbaa !44
+  %466 = getelementptr inbounds nuw i8, ptr %336, i64 4288
+  %467 = getelementptr inbounds nuw double, ptr %466, i64 %286
+  %468 = load double, ptr %467, align 8, !tbaa !44
+  %469 = fsub double %465, %468
+  %470 = fsub double %435, %462
+  %471 = fsub double %469, %470
+  %472 = fcmp ogt double %465, 0.000000e+00
+  %473 = fneg double %465
+  %474 = select i1 %472, double %465, double %473
+  %475 = fcmp ogt double %468, 0.000000e+00
+  %476 = fneg double %468
+  %477 = select i1 %475, double %468, double %476
+  %478 = fadd double %474, %477
+  %479 = fcmp ogt double %471, 0.000000e+00
+  %480 = fneg double %471
+  %481 = select i1 %479, double %471, double %480
+  %482 = fcmp ogt double %478, 1.000000e+00
+  %483 = select i1 %482, double %478, double 1.000000e+00
+  %484 = fdiv double %481, %483
+  store double %484, ptr %347, align 8, !tbaa !44
+  %485 = getelementptr inbounds nuw i8, ptr %336, i64 4160
+  %486 = getelementptr inbounds nuw double, ptr %485, i64 %286
+  %487 = load double, ptr %486, align 8, !tbaa !44
+  %488 = getelementptr inbounds nuw i8, ptr %347, i64 8
+  store double %487, ptr %488, align 8, !tbaa !44
+  %489 = getelementptr inbounds nuw i8, ptr %336, i64 3968
+  %490 = getelementptr inbounds nuw double, ptr %489, i64 %286
+  %491 = load double, ptr %490, align 8, !tbaa !44
+  %492 = getelementptr inbounds nuw i8, ptr %347, i64 16
+  store double %491, ptr %492, align 8, !tbaa !44
+  %493 = getelementptr inbounds nuw i8, ptr %336, i64 4032
+  %494 = getelementptr inbounds nuw double, ptr %493, i64 %286
+  %495 = load double, ptr %494, align 8, !tbaa !44
+  %496 = getelementptr inbounds nuw i8, ptr %347, i64 24
+  store double %495, ptr %496, align 8, !tbaa !44
+  %497 = getelementptr inbounds nuw i8, ptr %336, i64 3904
+  %498 = getelementptr inbounds nuw double, ptr %497, i64 %286
+  %499 = load double, ptr %498, align 8, !tbaa !44
+  %500 = getelementptr inbounds nuw i8, ptr %347, i64 32
+  store double %499, ptr %500, align 8, !tbaa !44
+  %501 = add nuw nsw i64 %335, 1
+  %502 = icmp eq i64 %501, %317
+  br i1 %502, label %526, label %334, !llvm.loop !54
 
-502:                                              ; preds = %366, %502
-  %503 = phi double [ %517, %502 ], [ %376, %366 ]
-  %504 = phi double [ %522, %502 ], [ %365, %366 ]
-  %505 = phi i64 [ %515, %502 ], [ 0, %366 ]
-  %506 = phi i64 [ %523, %502 ], [ 0, %366 ]
-  %507 = or disjoint i64 %505, 1
-  %508 = getelementptr <8 x double>, ptr %369, i64 %507
-  %509 = load double, ptr %508, align 8, !tbaa !44
-  %510 = fsub double %509, %503
-  %511 = fmul double %372, %510
-  %512 = getelementptr <8 x double>, ptr %375, i64 %505
-  %513 = load double, ptr %512, align 8, !tbaa !44
-  %514 = tail call double @llvm.fmuladd.f64(double %511, double %513, double %504)
-  %515 = add nuw nsw i64 %505, 2
-  %516 = getelementptr <8 x double>, ptr %369, i64 %515
-  %517 = load double, ptr %516, align 8, !tbaa !44
-  %518 = fsub double %517, %509
-  %519 = fmul double %372, %518
-  %520 = getelementptr <8 x double>, ptr %375, i64 %507
-  %521 = load double, ptr %520, align 8, !tbaa !44
-  %522 = tail call double @llvm.fmuladd.f64(double %519, double %521, double %514)
-  %523 = add i64 %506, 2
-  %524 = icmp eq i64 %523, %331
-  br i1 %524, label %419, label %502, !llvm.loop !55
+503:                                              ; preds = %367, %503
+  %504 = phi double [ %518, %503 ], [ %377, %367 ]
+  %505 = phi double [ %523, %503 ], [ %366, %367 ]
+  %506 = phi i64 [ %516, %503 ], [ 0, %367 ]
+  %507 = phi i64 [ %524, %503 ], [ 0, %367 ]
+  %508 = or disjoint i64 %506, 1
+  %509 = getelementptr <8 x double>, ptr %370, i64 %508
+  %510 = load double, ptr %509, align 8, !tbaa !44
+  %511 = fsub double %510, %504
+  %512 = fmul double %373, %511
+  %513 = getelementptr <8 x double>, ptr %376, i64 %506
+  %514 = load double, ptr %513, align 8, !tbaa !44
+  %515 = tail call double @llvm.fmuladd.f64(double %512, double %514, double %505)
+  %516 = add nuw nsw i64 %506, 2
+  %517 = getelementptr <8 x double>, ptr %370, i64 %516
+  %518 = load double, ptr %517, align 8, !tbaa !44
+  %519 = fsub double %518, %510
+  %520 = fmul double %373, %519
+  %521 = getelementptr <8 x double>, ptr %376, i64 %508
+  %522 = load double, ptr %521, align 8, !tbaa !44
+  %523 = tail call double @llvm.fmuladd.f64(double %520, double %522, double %515)
+  %524 = add i64 %507, 2
+  %525 = icmp eq i64 %524, %332
+  br i1 %525, label %420, label %503, !llvm.loop !55
 
-525:                                              ; preds = %433, %294
-  %526 = load i64, ptr %154, align 8, !tbaa !27
-  %527 = load i64, ptr %0, align 8, !tbaa !40
-  %528 = icmp slt i64 %526, %527
-  br i1 %528, label %531, label %529
+526:                                              ; preds = %434, %295
+  %527 = load i64, ptr %154, align 8, !tbaa !27
+  %528 = load i64, ptr %0, align 8, !tbaa !40
+  %529 = icmp slt i64 %527, %528
+  br i1 %529, label %532, label %530
 
-529:                                              ; preds = %525
-  store i64 0, ptr %287, align 8, !tbaa !30
-  %530 = getelementptr inbounds nuw i64, ptr %155, i64 %285
-  store i64 0, ptr %530, align 8, !tbaa !30
-  br label %538
+530:                                              ; preds = %526
+  store i64 0, ptr %288, align 8, !tbaa !30
+  %531 = getelementptr inbounds nuw i64, ptr %155, i64 %286
+  store i64 0, ptr %531, align 8, !tbaa !30
+  br label %539
 
-531:                                              ; preds = %525
-  %532 = trunc nuw nsw i64 %285 to i32
-  tail call fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef %532) #6
-  %533 = load i64, ptr %287, align 8, !tbaa !30
-  %534 = icmp eq i64 %533, 0
-  br i1 %534, label %538, label %535
+532:                                              ; preds = %526
+  %533 = trunc nuw nsw i64 %286 to i32
+  tail call fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef %533) #6
+  %534 = load i64, ptr %288, align 8, !tbaa !30
+  %535 = icmp eq i64 %534, 0
+  br i1 %535, label %539, label %536
 
-535:                                              ; preds = %531
-  %536 = load double, ptr %291, align 8, !tbaa !44
-  %537 = fcmp oeq double %536, 0.000000e+00
-  br label %538
+536:                                              ; preds = %532
+  %537 = load double, ptr %292, align 8, !tbaa !44
+  %538 = fcmp oeq double %537, 0.000000e+00
+  br label %539
 
-538:                                              ; preds = %529, %535, %531
-  %539 = phi i1 [ true, %531 ], [ %537, %535 ], [ true, %529 ]
-  %540 = and i1 %286, %539
-  br label %541
+539:                                              ; preds = %530, %536, %532
+  %540 = phi i1 [ true, %532 ], [ %538, %536 ], [ true, %530 ]
+  %541 = and i1 %287, %540
+  br label %542
 
-541:                                              ; preds = %538, %290, %284
-  %542 = phi i1 [ %286, %290 ], [ %540, %538 ], [ %286, %284 ]
-  %543 = add nuw nsw i64 %285, 1
-  %544 = icmp eq i64 %543, 8
-  br i1 %544, label %548, label %545
+542:                                              ; preds = %539, %291, %285
+  %543 = phi i1 [ %287, %291 ], [ %541, %539 ], [ %287, %285 ]
+  %544 = add nuw nsw i64 %286, 1
+  %545 = icmp eq i64 %544, 8
+  br i1 %545, label %549, label %546
 
-545:                                              ; preds = %541, %549
-  %546 = phi i64 [ %543, %541 ], [ 0, %549 ]
-  %547 = phi i1 [ %542, %541 ], [ true, %549 ]
-  br label %284, !llvm.loop !56
+546:                                              ; preds = %542, %550
+  %547 = phi i64 [ %544, %542 ], [ 0, %550 ]
+  %548 = phi i1 [ %543, %542 ], [ true, %550 ]
+  br label %285, !llvm.loop !56
 
-548:                                              ; preds = %541
-  br i1 %542, label %554, label %549
+549:                                              ; preds = %542
+  br i1 %543, label %555, label %550
 
-549:                                              ; preds = %5791, %5833, %5830, %3974, %4301, %548
-  %550 = load i64, ptr %133, align 8, !tbaa !42
-  %551 = load i64, ptr %134, align 8, !tbaa !43
-  %552 = sub nsw i64 %550, %551
-  %553 = icmp slt i64 %552, 16
-  br i1 %553, label %5834, label %545
+550:                                              ; preds = %5794, %5836, %5833, %3975, %4303, %549
+  %551 = load i64, ptr %133, align 8, !tbaa !42
+  %552 = load i64, ptr %134, align 8, !tbaa !43
+  %553 = sub nsw i64 %551, %552
+  %554 = icmp slt i64 %553, 16
+  br i1 %554, label %5837, label %546
 
-554:                                              ; preds = %548
-  %555 = load <8 x i64>, ptr %132, align 64, !tbaa !26
-  %556 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %555)
-  %557 = icmp eq i64 %556, 0
-  br i1 %557, label %5834, label %558
+555:                                              ; preds = %549
+  %556 = load <8 x i64>, ptr %132, align 64, !tbaa !26
+  %557 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %556)
+  %558 = icmp eq i64 %557, 0
+  br i1 %558, label %5837, label %559
 
-558:                                              ; preds = %554
-  %559 = load <8 x i64>, ptr %155, align 64, !tbaa !26
-  %560 = and <8 x i64> %559, %555
-  %561 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %560)
-  %562 = icmp eq i64 %561, 0
-  %563 = load i64, ptr %178, align 8, !tbaa !20
-  br i1 %562, label %1518, label %564
+559:                                              ; preds = %555
+  %560 = load <8 x i64>, ptr %155, align 64, !tbaa !26
+  %561 = and <8 x i64> %560, %556
+  %562 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %561)
+  %563 = icmp eq i64 %562, 0
+  %564 = load i64, ptr %178, align 8, !tbaa !20
+  br i1 %563, label %1519, label %565
 
-564:                                              ; preds = %558
-  %565 = load <8 x double>, ptr %156, align 64, !tbaa !26
-  %566 = load <8 x double>, ptr %157, align 64, !tbaa !26
-  %567 = load <8 x double>, ptr %158, align 64, !tbaa !26
-  %568 = load <8 x double>, ptr %159, align 64, !tbaa !26
-  %569 = fsub <8 x double> %567, %568
-  %570 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %566, <8 x double> %569, <8 x double> %565)
-  %571 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %572 = fcmp une <8 x double> %571, splat (double 2.000000e+00)
-  %573 = select <8 x i1> %572, <8 x double> splat (double 1.000000e+00), <8 x double> splat (double 5.000000e-01)
-  %574 = fmul <8 x double> %570, %573
-  %575 = load <8 x double>, ptr %161, align 64, !tbaa !26
-  %576 = load <8 x double>, ptr %162, align 64, !tbaa !26
-  %577 = fcmp olt <8 x double> %575, %576
-  %578 = select <8 x i1> %577, <8 x double> %575, <8 x double> %576
-  %579 = fcmp olt <8 x double> %578, %574
-  %580 = select <8 x i1> %579, <8 x double> %578, <8 x double> %574
-  %581 = load <8 x double>, ptr %163, align 64, !tbaa !26
-  %582 = fmul <8 x double> %581, splat (double 5.000000e-01)
-  %583 = load <8 x double>, ptr %164, align 64, !tbaa !26
-  %584 = load <8 x i64>, ptr %165, align 64, !tbaa !26
-  %585 = fneg <8 x double> %582
-  %586 = icmp eq <8 x i64> %584, zeroinitializer
-  %587 = select <8 x i1> %586, <8 x double> %585, <8 x double> %582
-  %588 = fadd <8 x double> %583, %587
-  %589 = load <8 x double>, ptr %166, align 64, !tbaa !26
-  %590 = fsub <8 x double> %588, %589
-  %591 = load <8 x double>, ptr %167, align 64, !tbaa !26
-  %592 = select <8 x i1> %586, <8 x double> zeroinitializer, <8 x double> %591
-  %593 = load <8 x double>, ptr %168, align 64, !tbaa !26
-  %594 = fsub <8 x double> %592, %593
-  %595 = load <8 x double>, ptr %1, align 64, !tbaa !26
-  %596 = load <8 x double>, ptr %169, align 64, !tbaa !26
-  %597 = load <8 x double>, ptr %170, align 64, !tbaa !26
-  %598 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %597, <8 x double> %589, <8 x double> %596)
-  %599 = load <8 x double>, ptr %171, align 64, !tbaa !26
-  %600 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %595, <8 x double> %598, <8 x double> %599)
-  %601 = fdiv <8 x double> %594, %600
-  %602 = load <8 x double>, ptr %172, align 64, !tbaa !26
-  %603 = fsub <8 x double> %589, %602
-  %604 = load <8 x double>, ptr %173, align 64, !tbaa !26
-  %605 = fdiv <8 x double> %603, %604
-  %606 = fsub <8 x double> %601, %605
-  %607 = fdiv <8 x double> %606, %604
-  %608 = fdiv <8 x double> %590, %601
-  %609 = load <8 x i64>, ptr %174, align 64, !tbaa !26
-  %610 = load <8 x i64>, ptr %175, align 64, !tbaa !26
-  %611 = or <8 x i64> %610, %609
-  %612 = icmp eq <8 x i64> %611, zeroinitializer
-  %613 = select <8 x i1> %612, <8 x double> %607, <8 x double> zeroinitializer
-  %614 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %613, <8 x double> %608, <8 x double> %601)
-  %615 = fdiv <8 x double> %590, %614
-  %616 = fcmp ule <8 x double> %615, zeroinitializer
-  %617 = select <8 x i1> %616, <8 x double> %608, <8 x double> %615
-  %618 = load <8 x double>, ptr %176, align 64, !tbaa !26
-  %619 = fcmp une <8 x double> %618, zeroinitializer
-  %620 = load <8 x double>, ptr %177, align 64, !tbaa !26
-  %621 = fcmp une <8 x double> %620, zeroinitializer
-  %622 = fcmp ule <8 x double> %591, zeroinitializer
-  %623 = or <8 x i1> %622, %619
-  %624 = fcmp ule <8 x double> %608, zeroinitializer
-  %625 = or <8 x i1> %624, %623
-  %626 = or <8 x i1> %621, %625
-  %627 = select <8 x i1> %626, <8 x double> splat (double 1.000000e+09), <8 x double> %617
-  %628 = icmp sgt i64 %563, 0
-  br i1 %628, label %629, label %694
+565:                                              ; preds = %559
+  %566 = load <8 x double>, ptr %156, align 64, !tbaa !26
+  %567 = load <8 x double>, ptr %157, align 64, !tbaa !26
+  %568 = load <8 x double>, ptr %158, align 64, !tbaa !26
+  %569 = load <8 x double>, ptr %159, align 64, !tbaa !26
+  %570 = fsub <8 x double> %568, %569
+  %571 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %567, <8 x double> %570, <8 x double> %566)
+  %572 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %573 = fcmp une <8 x double> %572, splat (double 2.000000e+00)
+  %574 = select <8 x i1> %573, <8 x double> splat (double 1.000000e+00), <8 x double> splat (double 5.000000e-01)
+  %575 = fmul <8 x double> %571, %574
+  %576 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %577 = load <8 x double>, ptr %162, align 64, !tbaa !26
+  %578 = fcmp olt <8 x double> %576, %577
+  %579 = select <8 x i1> %578, <8 x double> %576, <8 x double> %577
+  %580 = fcmp olt <8 x double> %579, %575
+  %581 = select <8 x i1> %580, <8 x double> %579, <8 x double> %575
+  %582 = load <8 x double>, ptr %163, align 64, !tbaa !26
+  %583 = fmul <8 x double> %582, splat (double 5.000000e-01)
+  %584 = load <8 x double>, ptr %164, align 64, !tbaa !26
+  %585 = load <8 x i64>, ptr %165, align 64, !tbaa !26
+  %586 = fneg <8 x double> %583
+  %587 = icmp eq <8 x i64> %585, zeroinitializer
+  %588 = select <8 x i1> %587, <8 x double> %586, <8 x double> %583
+  %589 = fadd <8 x double> %584, %588
+  %590 = load <8 x double>, ptr %166, align 64, !tbaa !26
+  %591 = fsub <8 x double> %589, %590
+  %592 = load <8 x double>, ptr %167, align 64, !tbaa !26
+  %593 = select <8 x i1> %587, <8 x double> zeroinitializer, <8 x double> %592
+  %594 = load <8 x double>, ptr %168, align 64, !tbaa !26
+  %595 = fsub <8 x double> %593, %594
+  %596 = load <8 x double>, ptr %1, align 64, !tbaa !26
+  %597 = load <8 x double>, ptr %169, align 64, !tbaa !26
+  %598 = load <8 x double>, ptr %170, align 64, !tbaa !26
+  %599 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %598, <8 x double> %590, <8 x double> %597)
+  %600 = load <8 x double>, ptr %171, align 64, !tbaa !26
+  %601 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %596, <8 x double> %599, <8 x double> %600)
+  %602 = fdiv <8 x double> %595, %601
+  %603 = load <8 x double>, ptr %172, align 64, !tbaa !26
+  %604 = fsub <8 x double> %590, %603
+  %605 = load <8 x double>, ptr %173, align 64, !tbaa !26
+  %606 = fdiv <8 x double> %604, %605
+  %607 = fsub <8 x double> %602, %606
+  %608 = fdiv <8 x double> %607, %605
+  %609 = fdiv <8 x double> %591, %602
+  %610 = load <8 x i64>, ptr %174, align 64, !tbaa !26
+  %611 = load <8 x i64>, ptr %175, align 64, !tbaa !26
+  %612 = or <8 x i64> %611, %610
+  %613 = icmp eq <8 x i64> %612, zeroinitializer
+  %614 = select <8 x i1> %613, <8 x double> %608, <8 x double> zeroinitializer
+  %615 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %614, <8 x double> %609, <8 x double> %602)
+  %616 = fdiv <8 x double> %591, %615
+  %617 = fcmp ule <8 x double> %616, zeroinitializer
+  %618 = select <8 x i1> %617, <8 x double> %609, <8 x double> %616
+  %619 = load <8 x double>, ptr %176, align 64, !tbaa !26
+  %620 = fcmp une <8 x double> %619, zeroinitializer
+  %621 = load <8 x double>, ptr %177, align 64, !tbaa !26
+  %622 = fcmp une <8 x double> %621, zeroinitializer
+  %623 = fcmp ule <8 x double> %592, zeroinitializer
+  %624 = or <8 x i1> %623, %620
+  %625 = fcmp ule <8 x double> %609, zeroinitializer
+  %626 = or <8 x i1> %625, %624
+  %627 = or <8 x i1> %622, %626
+  %628 = select <8 x i1> %627, <8 x double> splat (double 1.000000e+09), <8 x double> %618
+  %629 = icmp sgt i64 %564, 0
+  br i1 %629, label %630, label %695
 
-629:                                              ; preds = %564
-  %630 = load ptr, ptr %151, align 8, !tbaa !28
-  %631 = fmul <8 x double> %604, splat (double 3.000000e+00)
-  br label %632
+630:                                              ; preds = %565
+  %631 = load ptr, ptr %151, align 8, !tbaa !28
+  %632 = fmul <8 x double> %605, splat (double 3.000000e+00)
+  br label %633
 
-632:                                              ; preds = %629, %632
-  %633 = phi <8 x double> [ %627, %629 ], [ %691, %632 ]
-  %634 = phi i64 [ 0, %629 ], [ %692, %632 ]
-  %635 = getelementptr inbounds nuw %struct.Piece, ptr %630, i64 %634
-  %636 = getelementptr inbounds nuw i8, ptr %635, i64 3904
-  %637 = load <8 x double>, ptr %636, align 64, !tbaa !26
-  %638 = getelementptr inbounds nuw i8, ptr %635, i64 1472
-  %639 = load <8 x double>, ptr %638, align 64, !tbaa !26
-  %640 = fsub <8 x double> %637, %639
-  %641 = getelementptr inbounds nuw i8, ptr %635, i64 832
-  %642 = load <8 x double>, ptr %641, align 64, !tbaa !26
-  %643 = fmul <8 x double> %640, %642
-  %644 = getelementptr inbounds nuw i8, ptr %635, i64 1600
-  %645 = load <8 x double>, ptr %644, align 64, !tbaa !26
-  %646 = getelementptr inbounds nuw i8, ptr %635, i64 4160
-  %647 = load <8 x double>, ptr %646, align 64, !tbaa !26
-  %648 = fsub <8 x double> %645, %647
-  %649 = getelementptr inbounds nuw i8, ptr %635, i64 8320
-  %650 = load <8 x i64>, ptr %649, align 64, !tbaa !26
-  %651 = getelementptr inbounds nuw i8, ptr %635, i64 7680
-  %652 = load <8 x double>, ptr %651, align 64, !tbaa !26
-  %653 = fcmp une <8 x double> %652, splat (double 1.000000e+00)
-  %654 = select <8 x i1> %653, <8 x double> %643, <8 x double> %648
-  %655 = getelementptr inbounds nuw i8, ptr %635, i64 3968
-  %656 = load <8 x double>, ptr %655, align 64, !tbaa !26
-  %657 = icmp eq <8 x i64> %650, zeroinitializer
-  %658 = select <8 x i1> %657, <8 x double> %656, <8 x double> %654
-  %659 = getelementptr inbounds nuw i8, ptr %635, i64 6016
-  %660 = load <8 x double>, ptr %659, align 64, !tbaa !26
-  %661 = getelementptr inbounds nuw i8, ptr %635, i64 7552
-  %662 = load <8 x double>, ptr %661, align 64, !tbaa !26
-  %663 = fdiv <8 x double> %662, %604
-  %664 = select <8 x i1> %657, <8 x double> %663, <8 x double> zeroinitializer
-  %665 = fsub <8 x double> %660, %664
-  %666 = fdiv <8 x double> %658, %665
-  %667 = getelementptr inbounds nuw i8, ptr %635, i64 4864
-  %668 = load <8 x double>, ptr %667, align 64, !tbaa !26
-  %669 = fsub <8 x double> %668, %656
-  %670 = fdiv <8 x double> %669, %604
-  %671 = getelementptr inbounds nuw i8, ptr %635, i64 8384
-  %672 = load <8 x i64>, ptr %671, align 64, !tbaa !26
-  %673 = or <8 x i64> %672, %650
-  %674 = fcmp ule <8 x double> %666, %631
-  %675 = fsub <8 x double> %665, %670
-  %676 = icmp eq <8 x i64> %673, zeroinitializer
-  %677 = select <8 x i1> %674, <8 x i1> %676, <8 x i1> zeroinitializer
-  %678 = select <8 x i1> %677, <8 x double> %675, <8 x double> zeroinitializer
-  %679 = fdiv <8 x double> %666, %604
-  %680 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %678, <8 x double> %679, <8 x double> %665)
-  %681 = fdiv <8 x double> %658, %680
-  %682 = fcmp ule <8 x double> %681, zeroinitializer
-  %683 = select <8 x i1> %682, <8 x double> %666, <8 x double> %681
-  %684 = fcmp ule <8 x double> %658, zeroinitializer
-  %685 = fcmp ule <8 x double> %665, zeroinitializer
-  %686 = or <8 x i1> %684, %685
-  %687 = fcmp ogt <8 x double> %683, splat (double 1.000000e-03)
-  %688 = select <8 x i1> %687, <8 x double> %683, <8 x double> splat (double 1.000000e-03)
-  %689 = select <8 x i1> %686, <8 x double> splat (double 1.000000e+09), <8 x double> %688
-  %690 = fcmp olt <8 x double> %633, %689
-  %691 = select <8 x i1> %690, <8 x double> %633, <8 x double> %689
-  %692 = add nuw nsw i64 %634, 1
-  %693 = icmp eq i64 %692, %563
-  br i1 %693, label %694, label %632, !llvm.loop !57
+633:                                              ; preds = %630, %633
+  %634 = phi <8 x double> [ %628, %630 ], [ %692, %633 ]
+  %635 = phi i64 [ 0, %630 ], [ %693, %633 ]
+  %636 = getelementptr inbounds nuw %struct.Piece, ptr %631, i64 %635
+  %637 = getelementptr inbounds nuw i8, ptr %636, i64 3904
+  %638 = load <8 x double>, ptr %637, align 64, !tbaa !26
+  %639 = getelementptr inbounds nuw i8, ptr %636, i64 1472
+  %640 = load <8 x double>, ptr %639, align 64, !tbaa !26
+  %641 = fsub <8 x double> %638, %640
+  %642 = getelementptr inbounds nuw i8, ptr %636, i64 832
+  %643 = load <8 x double>, ptr %642, align 64, !tbaa !26
+  %644 = fmul <8 x double> %641, %643
+  %645 = getelementptr inbounds nuw i8, ptr %636, i64 1600
+  %646 = load <8 x double>, ptr %645, align 64, !tbaa !26
+  %647 = getelementptr inbounds nuw i8, ptr %636, i64 4160
+  %648 = load <8 x double>, ptr %647, align 64, !tbaa !26
+  %649 = fsub <8 x double> %646, %648
+  %650 = getelementptr inbounds nuw i8, ptr %636, i64 8320
+  %651 = load <8 x i64>, ptr %650, align 64, !tbaa !26
+  %652 = getelementptr inbounds nuw i8, ptr %636, i64 7680
+  %653 = load <8 x double>, ptr %652, align 64, !tbaa !26
+  %654 = fcmp une <8 x double> %653, splat (double 1.000000e+00)
+  %655 = select <8 x i1> %654, <8 x double> %644, <8 x double> %649
+  %656 = getelementptr inbounds nuw i8, ptr %636, i64 3968
+  %657 = load <8 x double>, ptr %656, align 64, !tbaa !26
+  %658 = icmp eq <8 x i64> %651, zeroinitializer
+  %659 = select <8 x i1> %658, <8 x double> %657, <8 x double> %655
+  %660 = getelementptr inbounds nuw i8, ptr %636, i64 6016
+  %661 = load <8 x double>, ptr %660, align 64, !tbaa !26
+  %662 = getelementptr inbounds nuw i8, ptr %636, i64 7552
+  %663 = load <8 x double>, ptr %662, align 64, !tbaa !26
+  %664 = fdiv <8 x double> %663, %605
+  %665 = select <8 x i1> %658, <8 x double> %664, <8 x double> zeroinitializer
+  %666 = fsub <8 x double> %661, %665
+  %667 = fdiv <8 x double> %659, %666
+  %668 = getelementptr inbounds nuw i8, ptr %636, i64 4864
+  %669 = load <8 x double>, ptr %668, align 64, !tbaa !26
+  %670 = fsub <8 x double> %669, %657
+  %671 = fdiv <8 x double> %670, %605
+  %672 = getelementptr inbounds nuw i8, ptr %636, i64 8384
+  %673 = load <8 x i64>, ptr %672, align 64, !tbaa !26
+  %674 = or <8 x i64> %673, %651
+  %675 = fcmp ule <8 x double> %667, %632
+  %676 = fsub <8 x double> %666, %671
+  %677 = icmp eq <8 x i64> %674, zeroinitializer
+  %678 = select <8 x i1> %675, <8 x i1> %677, <8 x i1> zeroinitializer
+  %679 = select <8 x i1> %678, <8 x double> %676, <8 x double> zeroinitializer
+  %680 = fdiv <8 x double> %667, %605
+  %681 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %679, <8 x double> %680, <8 x double> %666)
+  %682 = fdiv <8 x double> %659, %681
+  %683 = fcmp ule <8 x double> %682, zeroinitializer
+  %684 = select <8 x i1> %683, <8 x double> %667, <8 x double> %682
+  %685 = fcmp ule <8 x double> %659, zeroinitializer
+  %686 = fcmp ule <8 x double> %666, zeroinitializer
+  %687 = or <8 x i1> %685, %686
+  %688 = fcmp ogt <8 x double> %684, splat (double 1.000000e-03)
+  %689 = select <8 x i1> %688, <8 x double> %684, <8 x double> splat (double 1.000000e-03)
+  %690 = select <8 x i1> %687, <8 x double> splat (double 1.000000e+09), <8 x double> %689
+  %691 = fcmp olt <8 x double> %634, %690
+  %692 = select <8 x i1> %691, <8 x double> %634, <8 x double> %690
+  %693 = add nuw nsw i64 %635, 1
+  %694 = icmp eq i64 %693, %564
+  br i1 %694, label %695, label %633, !llvm.loop !57
 
-694:                                              ; preds = %632, %564
-  %695 = phi <8 x double> [ %627, %564 ], [ %691, %632 ]
-  %696 = load <8 x double>, ptr %179, align 64, !tbaa !26
-  %697 = load <8 x double>, ptr %180, align 64, !tbaa !26
-  %698 = fadd <8 x double> %696, %697
-  %699 = fsub <8 x double> %698, %567
-  %700 = fmul <8 x double> %695, splat (double 1.050000e+00)
-  %701 = fcmp ugt <8 x double> %699, %700
-  %702 = select <8 x i1> %701, <8 x double> %695, <8 x double> %699
-  %703 = fmul <8 x double> %580, splat (double 0x3FF000010C6F7A0B)
-  %704 = fcmp ole <8 x double> %702, %703
-  %705 = load <8 x double>, ptr %181, align 64, !tbaa !26
-  %706 = fcmp ogt <8 x double> %705, %580
-  %707 = select <8 x i1> %706, <8 x double> %705, <8 x double> %580
-  %708 = icmp ne <8 x i64> %560, zeroinitializer
-  %709 = select <8 x i1> %704, <8 x i1> %708, <8 x i1> zeroinitializer
-  %710 = select <8 x i1> %709, <8 x double> %707, <8 x double> %705
-  store <8 x double> %710, ptr %181, align 64, !tbaa !26
-  %711 = fmul <8 x double> %580, splat (double 2.000000e+00)
-  %712 = fcmp uge <8 x double> %702, %711
-  %713 = load <8 x double>, ptr %183, align 64, !tbaa !26
-  %714 = fcmp une <8 x double> %713, zeroinitializer
-  %715 = or <8 x i1> %714, %712
-  %716 = fmul <8 x double> %702, splat (double 5.000000e-01)
-  %717 = select <8 x i1> %715, <8 x double> %580, <8 x double> %716
-  %718 = select <8 x i1> %704, <8 x double> %702, <8 x double> %717
-  %719 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %720 = icmp eq <8 x i64> %560, zeroinitializer
-  %721 = select <8 x i1> %720, <8 x double> %719, <8 x double> %718
-  store <8 x double> %721, ptr %182, align 64, !tbaa !26
-  %722 = fdiv <8 x double> %721, %604
-  %723 = fdiv <8 x double> splat (double 1.000000e+00), %721
-  %724 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %722, <8 x double> splat (double 2.000000e+00), <8 x double> splat (double 1.000000e+00))
-  %725 = fadd <8 x double> %722, splat (double 1.000000e+00)
-  %726 = fdiv <8 x double> %724, %725
-  %727 = fmul <8 x double> %723, %726
-  %728 = icmp eq <8 x i64> %609, zeroinitializer
-  %729 = select <8 x i1> %728, <8 x double> %727, <8 x double> %723
-  %730 = fneg <8 x double> %723
-  %731 = fneg <8 x double> %725
-  %732 = fmul <8 x double> %723, %731
-  %733 = select <8 x i1> %728, <8 x double> %732, <8 x double> %730
-  %734 = fmul <8 x double> %722, %722
-  %735 = fdiv <8 x double> %734, %725
-  %736 = fmul <8 x double> %723, %735
-  %737 = select <8 x i1> %728, <8 x double> %736, <8 x double> zeroinitializer
-  %738 = load <8 x double>, ptr %184, align 64, !tbaa !26
-  %739 = select <8 x i1> %720, <8 x double> %738, <8 x double> %729
-  store <8 x double> %739, ptr %184, align 64, !tbaa !26
-  %740 = load <8 x double>, ptr %185, align 64, !tbaa !26
-  %741 = select <8 x i1> %720, <8 x double> %740, <8 x double> %733
-  store <8 x double> %741, ptr %185, align 64, !tbaa !26
-  %742 = load <8 x double>, ptr %186, align 64, !tbaa !26
-  %743 = select <8 x i1> %720, <8 x double> %742, <8 x double> %737
-  store <8 x double> %743, ptr %186, align 64, !tbaa !26
-  %744 = select <8 x i1> %728, <8 x double> %722, <8 x double> zeroinitializer
-  %745 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %744, <8 x double> %603, <8 x double> %589)
-  %746 = load <8 x double>, ptr %187, align 64, !tbaa !26
-  %747 = select <8 x i1> %720, <8 x double> %746, <8 x double> %745
-  %748 = load <8 x double>, ptr %249, align 64, !tbaa !26
+695:                                              ; preds = %633, %565
+  %696 = phi <8 x double> [ %628, %565 ], [ %692, %633 ]
+  %697 = load <8 x double>, ptr %179, align 64, !tbaa !26
+  %698 = load <8 x double>, ptr %180, align 64, !tbaa !26
+  %699 = fadd <8 x double> %697, %698
+  %700 = fsub <8 x double> %699, %568
+  %701 = fmul <8 x double> %696, splat (double 1.050000e+00)
+  %702 = fcmp ugt <8 x double> %700, %701
+  %703 = select <8 x i1> %702, <8 x double> %696, <8 x double> %700
+  %704 = fmul <8 x double> %581, splat (double 0x3FF000010C6F7A0B)
+  %705 = fcmp ole <8 x double> %703, %704
+  %706 = load <8 x double>, ptr %181, align 64, !tbaa !26
+  %707 = fcmp ogt <8 x double> %706, %581
+  %708 = select <8 x i1> %707, <8 x double> %706, <8 x double> %581
+  %709 = icmp ne <8 x i64> %561, zeroinitializer
+  %710 = select <8 x i1> %705, <8 x i1> %709, <8 x i1> zeroinitializer
+  %711 = select <8 x i1> %710, <8 x double> %708, <8 x double> %706
+  store <8 x double> %711, ptr %181, align 64, !tbaa !26
+  %712 = fmul <8 x double> %581, splat (double 2.000000e+00)
+  %713 = fcmp uge <8 x double> %703, %712
+  %714 = load <8 x double>, ptr %183, align 64, !tbaa !26
+  %715 = fcmp une <8 x double> %714, zeroinitializer
+  %716 = or <8 x i1> %715, %713
+  %717 = fmul <8 x double> %703, splat (double 5.000000e-01)
+  %718 = select <8 x i1> %716, <8 x double> %581, <8 x double> %717
+  %719 = select <8 x i1> %705, <8 x double> %703, <8 x double> %718
+  %720 = load <8 x double>, ptr %182, align 64, !tbaa !26
+  %721 = icmp eq <8 x i64> %561, zeroinitializer
+  %722 = select <8 x i1> %721, <8 x double> %720, <8 x double> %719
+  store <8 x double> %722, ptr %182, align 64, !tbaa !26
+  %723 = fdiv <8 x double> %722, %605
+  %724 = fdiv <8 x double> splat (double 1.000000e+00), %722
+  %725 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %723, <8 x double> splat (double 2.000000e+00), <8 x double> splat (double 1.000000e+00))
+  %726 = fadd <8 x double> %723, splat (double 1.000000e+00)
+  %727 = fdiv <8 x double> %725, %726
+  %728 = fmul <8 x double> %724, %727
+  %729 = icmp eq <8 x i64> %610, zeroinitializer
+  %730 = select <8 x i1> %729, <8 x double> %728, <8 x double> %724
+  %731 = fneg <8 x double> %724
+  %732 = fneg <8 x double> %726
+  %733 = fmul <8 x double> %724, %732
+  %734 = select <8 x i1> %729, <8 x double> %733, <8 x double> %731
+  %735 = fmul <8 x double> %723, %723
+  %736 = fdiv <8 x double> %735, %726
+  %737 = fmul <8 x double> %724, %736
+  %738 = select <8 x i1> %729, <8 x double> %737, <8 x double> zeroinitializer
+  %739 = load <8 x double>, ptr %184, align 64, !tbaa !26
+  %740 = select <8 x i1> %721, <8 x double> %739, <8 x double> %730
+  store <8 x double> %740, ptr %184, align 64, !tbaa !26
+  %741 = load <8 x double>, ptr %185, align 64, !tbaa !26
+  %742 = select <8 x i1> %721, <8 x double> %741, <8 x double> %734
+  store <8 x double> %742, ptr %185, align 64, !tbaa !26
+  %743 = load <8 x double>, ptr %186, align 64, !tbaa !26
+  %744 = select <8 x i1> %721, <8 x double> %743, <8 x double> %738
+  store <8 x double> %744, ptr %186, align 64, !tbaa !26
+  %745 = select <8 x i1> %729, <8 x double> %723, <8 x double> zeroinitializer
+  %746 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %745, <8 x double> %604, <8 x double> %590)
+  %747 = load <8 x double>, ptr %187, align 64, !tbaa !26
+  %748 = select <8 x i1> %721, <8 x double> %747, <8 x double> %746
   %749 = load <8 x double>, ptr %250, align 64, !tbaa !26
-  %750 = fsub <8 x double> %748, %749
-  %751 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %744, <8 x double> %750, <8 x double> %748)
-  %752 = load <8 x double>, ptr %248, align 64, !tbaa !26
-  %753 = select <8 x i1> %720, <8 x double> %752, <8 x double> %751
-  store <8 x double> %753, ptr %248, align 64, !tbaa !26
-  %754 = load <8 x double>, ptr %252, align 64, !tbaa !26
+  %750 = load <8 x double>, ptr %251, align 64, !tbaa !26
+  %751 = fsub <8 x double> %749, %750
+  %752 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %745, <8 x double> %751, <8 x double> %749)
+  %753 = load <8 x double>, ptr %249, align 64, !tbaa !26
+  %754 = select <8 x i1> %721, <8 x double> %753, <8 x double> %752
+  store <8 x double> %754, ptr %249, align 64, !tbaa !26
   %755 = load <8 x double>, ptr %253, align 64, !tbaa !26
-  %756 = fsub <8 x double> %754, %755
-  %757 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %744, <8 x double> %756, <8 x double> %754)
-  %758 = load <8 x double>, ptr %251, align 64, !tbaa !26
-  %759 = select <8 x i1> %720, <8 x double> %758, <8 x double> %757
-  store <8 x double> %759, ptr %251, align 64, !tbaa !26
-  %760 = load <8 x double>, ptr %255, align 64, !tbaa !26
+  %756 = load <8 x double>, ptr %254, align 64, !tbaa !26
+  %757 = fsub <8 x double> %755, %756
+  %758 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %745, <8 x double> %757, <8 x double> %755)
+  %759 = load <8 x double>, ptr %252, align 64, !tbaa !26
+  %760 = select <8 x i1> %721, <8 x double> %759, <8 x double> %758
+  store <8 x double> %760, ptr %252, align 64, !tbaa !26
   %761 = load <8 x double>, ptr %256, align 64, !tbaa !26
-  %762 = fsub <8 x double> %760, %761
-  %763 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %744, <8 x double> %762, <8 x double> %760)
-  %764 = load <8 x double>, ptr %254, align 64, !tbaa !26
-  %765 = select <8 x i1> %720, <8 x double> %764, <8 x double> %763
-  store <8 x double> %765, ptr %254, align 64, !tbaa !26
-  %766 = load <8 x double>, ptr %258, align 64, !tbaa !26
+  %762 = load <8 x double>, ptr %257, align 64, !tbaa !26
+  %763 = fsub <8 x double> %761, %762
+  %764 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %745, <8 x double> %763, <8 x double> %761)
+  %765 = load <8 x double>, ptr %255, align 64, !tbaa !26
+  %766 = select <8 x i1> %721, <8 x double> %765, <8 x double> %764
+  store <8 x double> %766, ptr %255, align 64, !tbaa !26
   %767 = load <8 x double>, ptr %259, align 64, !tbaa !26
-  %768 = fsub <8 x double> %766, %767
-  %769 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %744, <8 x double> %768, <8 x double> %766)
-  %770 = load <8 x double>, ptr %257, align 64, !tbaa !26
-  %771 = select <8 x i1> %720, <8 x double> %770, <8 x double> %769
-  store <8 x double> %771, ptr %257, align 64, !tbaa !26
-  %772 = load <8 x double>, ptr %261, align 64, !tbaa !26
+  %768 = load <8 x double>, ptr %260, align 64, !tbaa !26
+  %769 = fsub <8 x double> %767, %768
+  %770 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %745, <8 x double> %769, <8 x double> %767)
+  %771 = load <8 x double>, ptr %258, align 64, !tbaa !26
+  %772 = select <8 x i1> %721, <8 x double> %771, <8 x double> %770
+  store <8 x double> %772, ptr %258, align 64, !tbaa !26
   %773 = load <8 x double>, ptr %262, align 64, !tbaa !26
-  %774 = fsub <8 x double> %772, %773
-  %775 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %744, <8 x double> %774, <8 x double> %772)
-  %776 = load <8 x double>, ptr %260, align 64, !tbaa !26
-  %777 = select <8 x i1> %720, <8 x double> %776, <8 x double> %775
-  store <8 x double> %777, ptr %260, align 64, !tbaa !26
-  %778 = load <8 x i64>, ptr %165, align 64, !tbaa !26
-  %779 = icmp eq <8 x i64> %778, zeroinitializer
-  %780 = select <8 x i1> %779, <8 x double> zeroinitializer, <8 x double> %591
-  %781 = load <8 x double>, ptr %168, align 64, !tbaa !26
-  %782 = fsub <8 x double> %780, %781
-  %783 = load <8 x double>, ptr %166, align 64, !tbaa !26
-  %784 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %597, <8 x double> %783, <8 x double> %596)
-  %785 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %595, <8 x double> %784, <8 x double> %599)
-  %786 = fdiv <8 x double> %782, %785
-  %787 = load <8 x i64>, ptr %175, align 64, !tbaa !26
-  %788 = load <8 x i64>, ptr %174, align 64, !tbaa !26
-  %789 = or <8 x i64> %788, %787
-  %790 = and <8 x i64> %789, %560
-  %791 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %721, <8 x double> %786, <8 x double> %783)
-  %792 = icmp eq <8 x i64> %790, zeroinitializer
-  %793 = select <8 x i1> %621, <8 x i1> splat (i1 true), <8 x i1> %792
-  %794 = select <8 x i1> %793, <8 x double> %747, <8 x double> %791
-  store <8 x double> %794, ptr %187, align 64, !tbaa !26
-  %795 = load <8 x double>, ptr %188, align 64, !tbaa !26
-  %796 = select <8 x i1> %720, <8 x double> %795, <8 x double> %782
-  store <8 x double> %796, ptr %188, align 64, !tbaa !26
-  %797 = xor <8 x i64> %788, splat (i64 -1)
-  %798 = and <8 x i64> %787, %797
-  store <8 x i64> %798, ptr %175, align 64, !tbaa !26
-  %799 = load i64, ptr %178, align 8, !tbaa !20
-  %800 = icmp sgt i64 %799, 0
-  br i1 %800, label %801, label %1428
+  %774 = load <8 x double>, ptr %263, align 64, !tbaa !26
+  %775 = fsub <8 x double> %773, %774
+  %776 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %745, <8 x double> %775, <8 x double> %773)
+  %777 = load <8 x double>, ptr %261, align 64, !tbaa !26
+  %778 = select <8 x i1> %721, <8 x double> %777, <8 x double> %776
+  store <8 x double> %778, ptr %261, align 64, !tbaa !26
+  %779 = load <8 x i64>, ptr %165, align 64, !tbaa !26
+  %780 = icmp eq <8 x i64> %779, zeroinitializer
+  %781 = select <8 x i1> %780, <8 x double> zeroinitializer, <8 x double> %592
+  %782 = load <8 x double>, ptr %168, align 64, !tbaa !26
+  %783 = fsub <8 x double> %781, %782
+  %784 = load <8 x double>, ptr %166, align 64, !tbaa !26
+  %785 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %598, <8 x double> %784, <8 x double> %597)
+  %786 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %596, <8 x double> %785, <8 x double> %600)
+  %787 = fdiv <8 x double> %783, %786
+  %788 = load <8 x i64>, ptr %175, align 64, !tbaa !26
+  %789 = load <8 x i64>, ptr %174, align 64, !tbaa !26
+  %790 = or <8 x i64> %789, %788
+  %791 = and <8 x i64> %790, %561
+  %792 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %722, <8 x double> %787, <8 x double> %784)
+  %793 = icmp eq <8 x i64> %791, zeroinitializer
+  %794 = select <8 x i1> %622, <8 x i1> splat (i1 true), <8 x i1> %793
+  %795 = select <8 x i1> %794, <8 x double> %748, <8 x double> %792
+  store <8 x double> %795, ptr %187, align 64, !tbaa !26
+  %796 = load <8 x double>, ptr %188, align 64, !tbaa !26
+  %797 = select <8 x i1> %721, <8 x double> %796, <8 x double> %783
+  store <8 x double> %797, ptr %188, align 64, !tbaa !26
+  %798 = xor <8 x i64> %789, splat (i64 -1)
+  %799 = and <8 x i64> %788, %798
+  store <8 x i64> %799, ptr %175, align 64, !tbaa !26
+  %800 = load i64, ptr %178, align 8, !tbaa !20
+  %801 = icmp sgt i64 %800, 0
+  br i1 %801, label %802, label %1429
 
-801:                                              ; preds = %694
-  %802 = xor <8 x i64> %560, splat (i64 -1)
-  br label %803
+802:                                              ; preds = %695
+  %803 = xor <8 x i64> %561, splat (i64 -1)
+  br label %804
 
-803:                                              ; preds = %801, %1396
-  %804 = phi i64 [ 0, %801 ], [ %1412, %1396 ]
-  %805 = load ptr, ptr %151, align 8, !tbaa !28
-  %806 = getelementptr inbounds nuw %struct.Piece, ptr %805, i64 %804
-  %807 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %808 = load <8 x double>, ptr %173, align 64, !tbaa !26
-  %809 = getelementptr inbounds nuw i8, ptr %806, i64 8384
-  %810 = load <8 x i64>, ptr %809, align 64, !tbaa !26
-  %811 = fdiv <8 x double> %807, %808
-  %812 = fdiv <8 x double> splat (double 1.000000e+00), %807
-  %813 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %811, <8 x double> splat (double 2.000000e+00), <8 x double> splat (double 1.000000e+00))
-  %814 = fadd <8 x double> %811, splat (double 1.000000e+00)
-  %815 = fdiv <8 x double> %813, %814
-  %816 = fmul <8 x double> %812, %815
-  %817 = icmp eq <8 x i64> %810, zeroinitializer
-  %818 = select <8 x i1> %817, <8 x double> %816, <8 x double> %812
-  %819 = fneg <8 x double> %812
-  %820 = fneg <8 x double> %814
-  %821 = fmul <8 x double> %812, %820
-  %822 = select <8 x i1> %817, <8 x double> %821, <8 x double> %819
-  %823 = fmul <8 x double> %811, %811
-  %824 = fdiv <8 x double> %823, %814
-  %825 = fmul <8 x double> %812, %824
-  %826 = select <8 x i1> %817, <8 x double> %825, <8 x double> zeroinitializer
-  %827 = getelementptr inbounds nuw i8, ptr %806, i64 5632
-  %828 = load <8 x double>, ptr %827, align 64, !tbaa !26
-  %829 = select <8 x i1> %720, <8 x double> %828, <8 x double> %818
-  store <8 x double> %829, ptr %827, align 64, !tbaa !26
-  %830 = getelementptr inbounds nuw i8, ptr %806, i64 5696
-  %831 = load <8 x double>, ptr %830, align 64, !tbaa !26
-  %832 = select <8 x i1> %720, <8 x double> %831, <8 x double> %822
-  store <8 x double> %832, ptr %830, align 64, !tbaa !26
-  %833 = getelementptr inbounds nuw i8, ptr %806, i64 5760
-  %834 = load <8 x double>, ptr %833, align 64, !tbaa !26
-  %835 = select <8 x i1> %720, <8 x double> %834, <8 x double> %826
-  store <8 x double> %835, ptr %833, align 64, !tbaa !26
-  %836 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %837 = load <8 x double>, ptr %173, align 64, !tbaa !26
-  %838 = fdiv <8 x double> %836, %837
-  %839 = select <8 x i1> %817, <8 x double> %838, <8 x double> zeroinitializer
-  %840 = getelementptr inbounds nuw i8, ptr %806, i64 2944
-  %841 = getelementptr inbounds nuw i8, ptr %806, i64 3840
-  %842 = getelementptr inbounds nuw i8, ptr %806, i64 4736
-  br label %1415
+804:                                              ; preds = %802, %1397
+  %805 = phi i64 [ 0, %802 ], [ %1413, %1397 ]
+  %806 = load ptr, ptr %151, align 8, !tbaa !28
+  %807 = getelementptr inbounds nuw %struct.Piece, ptr %806, i64 %805
+  %808 = load <8 x double>, ptr %182, align 64, !tbaa !26
+  %809 = load <8 x double>, ptr %173, align 64, !tbaa !26
+  %810 = getelementptr inbounds nuw i8, ptr %807, i64 8384
+  %811 = load <8 x i64>, ptr %810, align 64, !tbaa !26
+  %812 = fdiv <8 x double> %808, %809
+  %813 = fdiv <8 x double> splat (double 1.000000e+00), %808
+  %814 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %812, <8 x double> splat (double 2.000000e+00), <8 x double> splat (double 1.000000e+00))
+  %815 = fadd <8 x double> %812, splat (double 1.000000e+00)
+  %816 = fdiv <8 x double> %814, %815
+  %817 = fmul <8 x double> %813, %816
+  %818 = icmp eq <8 x i64> %811, zeroinitializer
+  %819 = select <8 x i1> %818, <8 x double> %817, <8 x double> %813
+  %820 = fneg <8 x double> %813
+  %821 = fneg <8 x double> %815
+  %822 = fmul <8 x double> %813, %821
+  %823 = select <8 x i1> %818, <8 x double> %822, <8 x double> %820
+  %824 = fmul <8 x double> %812, %812
+  %825 = fdiv <8 x double> %824, %815
+  %826 = fmul <8 x double> %813, %825
+  %827 = select <8 x i1> %818, <8 x double> %826, <8 x double> zeroinitializer
+  %828 = getelementptr inbounds nuw i8, ptr %807, i64 5632
+  %829 = load <8 x double>, ptr %828, align 64, !tbaa !26
+  %830 = select <8 x i1> %721, <8 x double> %829, <8 x double> %819
+  store <8 x double> %830, ptr %828, align 64, !tbaa !26
+  %831 = getelementptr inbounds nuw i8, ptr %807, i64 5696
+  %832 = load <8 x double>, ptr %831, align 64, !tbaa !26
+  %833 = select <8 x i1> %721, <8 x double> %832, <8 x double> %823
+  store <8 x double> %833, ptr %831, align 64, !tbaa !26
+  %834 = getelementptr inbounds nuw i8, ptr %807, i64 5760
+  %835 = load <8 x double>, ptr %834, align 64, !tbaa !26
+  %836 = select <8 x i1> %721, <8 x double> %835, <8 x double> %827
+  store <8 x double> %836, ptr %834, align 64, !tbaa !26
+  %837 = load <8 x double>, ptr %182, align 64, !tbaa !26
+  %838 = load <8 x double>, ptr %173, align 64, !tbaa !26
+  %839 = fdiv <8 x double> %837, %838
+  %840 = select <8 x i1> %818, <8 x double> %839, <8 x double> zeroinitializer
+  %841 = getelementptr inbounds nuw i8, ptr %807, i64 2944
+  %842 = getelementptr inbounds nuw i8, ptr %807, i64 3840
+  %843 = getelementptr inbounds nuw i8, ptr %807, i64 4736
+  br label %1416
 
-843:                                              ; preds = %1415
-  %844 = getelementptr inbounds nuw i8, ptr %806, i64 6080
-  %845 = getelementptr inbounds nuw i8, ptr %806, i64 3520
-  %846 = load <8 x double>, ptr %845, align 64, !tbaa !26
-  %847 = fcmp ogt <8 x double> %846, zeroinitializer
-  %848 = select <8 x i1> %847, <8 x double> %846, <8 x double> zeroinitializer
-  %849 = load <8 x double>, ptr %844, align 64, !tbaa !26
-  %850 = select <8 x i1> %720, <8 x double> %849, <8 x double> %848
-  store <8 x double> %850, ptr %844, align 64, !tbaa !26
-  %851 = getelementptr inbounds nuw i8, ptr %806, i64 384
-  %852 = load <8 x double>, ptr %851, align 64, !tbaa !26
-  %853 = getelementptr inbounds nuw i8, ptr %806, i64 448
-  %854 = load <8 x double>, ptr %853, align 64, !tbaa !26
-  %855 = getelementptr inbounds nuw i8, ptr %806, i64 512
-  %856 = load <8 x double>, ptr %855, align 64, !tbaa !26
-  %857 = getelementptr inbounds nuw i8, ptr %806, i64 640
-  %858 = load <8 x double>, ptr %857, align 64, !tbaa !26
-  %859 = getelementptr inbounds nuw i8, ptr %806, i64 768
-  %860 = load <8 x double>, ptr %859, align 64, !tbaa !26
-  %861 = getelementptr inbounds nuw i8, ptr %806, i64 832
-  %862 = getelementptr inbounds nuw i8, ptr %806, i64 1536
-  %863 = load <8 x double>, ptr %862, align 64, !tbaa !26
-  %864 = getelementptr inbounds nuw i8, ptr %806, i64 1600
-  %865 = getelementptr inbounds nuw i8, ptr %806, i64 4672
-  %866 = load <8 x double>, ptr %865, align 64, !tbaa !26
-  %867 = fsub <8 x double> %866, %863
-  %868 = getelementptr inbounds nuw i8, ptr %806, i64 5568
-  %869 = load <8 x double>, ptr %868, align 64, !tbaa !26
-  %870 = fsub <8 x double> %869, %863
-  %871 = load <8 x double>, ptr %830, align 64, !tbaa !26
-  %872 = load <8 x double>, ptr %833, align 64, !tbaa !26
-  %873 = fmul <8 x double> %867, %871
-  %874 = fmul <8 x double> %870, %872
-  %875 = fmul <8 x double> %863, %871
-  %876 = fmul <8 x double> %858, %875
-  %877 = fmul <8 x double> %863, %872
-  %878 = fmul <8 x double> %858, %877
-  %879 = getelementptr inbounds nuw i8, ptr %806, i64 8528
-  %880 = load ptr, ptr %879, align 16, !tbaa !48
-  %881 = getelementptr inbounds nuw i8, ptr %806, i64 8536
-  %882 = load ptr, ptr %881, align 8, !tbaa !58
-  %883 = getelementptr inbounds nuw i8, ptr %806, i64 8616
-  %884 = load ptr, ptr %883, align 8, !tbaa !50
-  %885 = load <8 x i64>, ptr %132, align 64, !tbaa !26
-  %886 = and <8 x i64> %885, %802
-  %887 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %886)
-  %888 = icmp eq i64 %887, 0
-  %889 = getelementptr inbounds nuw i8, ptr %806, i64 8520
-  %890 = load ptr, ptr %889, align 8, !tbaa !59
-  %891 = getelementptr inbounds nuw i8, ptr %806, i64 8544
-  %892 = load ptr, ptr %891, align 32, !tbaa !60
-  %893 = load i64, ptr %141, align 16, !tbaa !21
-  %894 = icmp sgt i64 %893, 0
-  br i1 %894, label %895, label %897
+844:                                              ; preds = %1416
+  %845 = getelementptr inbounds nuw i8, ptr %807, i64 6080
+  %846 = getelementptr inbounds nuw i8, ptr %807, i64 3520
+  %847 = load <8 x double>, ptr %846, align 64, !tbaa !26
+  %848 = fcmp ogt <8 x double> %847, zeroinitializer
+  %849 = select <8 x i1> %848, <8 x double> %847, <8 x double> zeroinitializer
+  %850 = load <8 x double>, ptr %845, align 64, !tbaa !26
+  %851 = select <8 x i1> %721, <8 x double> %850, <8 x double> %849
+  store <8 x double> %851, ptr %845, align 64, !tbaa !26
+  %852 = getelementptr inbounds nuw i8, ptr %807, i64 384
+  %853 = load <8 x double>, ptr %852, align 64, !tbaa !26
+  %854 = getelementptr inbounds nuw i8, ptr %807, i64 448
+  %855 = load <8 x double>, ptr %854, align 64, !tbaa !26
+  %856 = getelementptr inbounds nuw i8, ptr %807, i64 512
+  %857 = load <8 x double>, ptr %856, align 64, !tbaa !26
+  %858 = getelementptr inbounds nuw i8, ptr %807, i64 640
+  %859 = load <8 x double>, ptr %858, align 64, !tbaa !26
+  %860 = getelementptr inbounds nuw i8, ptr %807, i64 768
+  %861 = load <8 x double>, ptr %860, align 64, !tbaa !26
+  %862 = getelementptr inbounds nuw i8, ptr %807, i64 832
+  %863 = getelementptr inbounds nuw i8, ptr %807, i64 1536
+  %864 = load <8 x double>, ptr %863, align 64, !tbaa !26
+  %865 = getelementptr inbounds nuw i8, ptr %807, i64 1600
+  %866 = getelementptr inbounds nuw i8, ptr %807, i64 4672
+  %867 = load <8 x double>, ptr %866, align 64, !tbaa !26
+  %868 = fsub <8 x double> %867, %864
+  %869 = getelementptr inbounds nuw i8, ptr %807, i64 5568
+  %870 = load <8 x double>, ptr %869, align 64, !tbaa !26
+  %871 = fsub <8 x double> %870, %864
+  %872 = load <8 x double>, ptr %831, align 64, !tbaa !26
+  %873 = load <8 x double>, ptr %834, align 64, !tbaa !26
+  %874 = fmul <8 x double> %868, %872
+  %875 = fmul <8 x double> %871, %873
+  %876 = fmul <8 x double> %864, %872
+  %877 = fmul <8 x double> %859, %876
+  %878 = fmul <8 x double> %864, %873
+  %879 = fmul <8 x double> %859, %878
+  %880 = getelementptr inbounds nuw i8, ptr %807, i64 8528
+  %881 = load ptr, ptr %880, align 16, !tbaa !48
+  %882 = getelementptr inbounds nuw i8, ptr %807, i64 8536
+  %883 = load ptr, ptr %882, align 8, !tbaa !58
+  %884 = getelementptr inbounds nuw i8, ptr %807, i64 8616
+  %885 = load ptr, ptr %884, align 8, !tbaa !50
+  %886 = load <8 x i64>, ptr %132, align 64, !tbaa !26
+  %887 = and <8 x i64> %886, %803
+  %888 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %887)
+  %889 = icmp eq i64 %888, 0
+  %890 = getelementptr inbounds nuw i8, ptr %807, i64 8520
+  %891 = load ptr, ptr %890, align 8, !tbaa !59
+  %892 = getelementptr inbounds nuw i8, ptr %807, i64 8544
+  %893 = load ptr, ptr %892, align 32, !tbaa !60
+  %894 = load i64, ptr %141, align 16, !tbaa !21
+  %895 = icmp sgt i64 %894, 0
+  br i1 %895, label %896, label %898
 
-895:                                              ; preds = %843
-  %896 = getelementptr inbounds nuw i8, ptr %806, i64 8512
-  br label %910
+896:                                              ; preds = %844
+  %897 = getelementptr inbounds nuw i8, ptr %807, i64 8512
+  br label %911
 
-897:                                              ; preds = %945, %843
-  %898 = fmul <8 x double> %860, %871
-  %899 = fmul <8 x double> %860, %872
-  %900 = getelementptr inbounds nuw i8, ptr %806, i64 8696
-  %901 = load ptr, ptr %900, align 8, !tbaa !51
-  %902 = getelementptr inbounds nuw i8, ptr %806, i64 8704
-  %903 = load ptr, ptr %902, align 64, !tbaa !61
-  %904 = load i64, ptr %142, align 8, !tbaa !22
-  %905 = icmp sgt i64 %904, 0
-  br i1 %905, label %906, label %979
+898:                                              ; preds = %946, %844
+  %899 = fmul <8 x double> %861, %872
+  %900 = fmul <8 x double> %861, %873
+  %901 = getelementptr inbounds nuw i8, ptr %807, i64 8696
+  %902 = load ptr, ptr %901, align 8, !tbaa !51
+  %903 = getelementptr inbounds nuw i8, ptr %807, i64 8704
+  %904 = load ptr, ptr %903, align 64, !tbaa !61
+  %905 = load i64, ptr %142, align 8, !tbaa !22
+  %906 = icmp sgt i64 %905, 0
+  br i1 %906, label %907, label %980
 
-906:                                              ; preds = %897
-  %907 = getelementptr inbounds nuw i8, ptr %806, i64 8648
-  %908 = getelementptr inbounds nuw i8, ptr %806, i64 8656
-  %909 = getelementptr inbounds nuw i8, ptr %806, i64 8664
-  br label %952
+907:                                              ; preds = %898
+  %908 = getelementptr inbounds nuw i8, ptr %807, i64 8648
+  %909 = getelementptr inbounds nuw i8, ptr %807, i64 8656
+  %910 = getelementptr inbounds nuw i8, ptr %807, i64 8664
+  br label %953
 
-910:                                              ; preds = %895, %945
-  %911 = phi i64 [ 0, %895 ], [ %949, %945 ]
-  %912 = getelementptr inbounds nuw <8 x double>, ptr %880, i64 %911
-  %913 = load <8 x double>, ptr %912, align 64, !tbaa !26
-  %914 = getelementptr inbounds nuw <8 x double>, ptr %882, i64 %911
-  %915 = load <8 x double>, ptr %914, align 64, !tbaa !26
-  %916 = fsub <8 x double> %913, %915
-  %917 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %839, <8 x double> %916, <8 x double> %913)
-  br i1 %888, label %922, label %918
+911:                                              ; preds = %896, %946
+  %912 = phi i64 [ 0, %896 ], [ %950, %946 ]
+  %913 = getelementptr inbounds nuw <8 x double>, ptr %881, i64 %912
+  %914 = load <8 x double>, ptr %913, align 64, !tbaa !26
+  %915 = getelementptr inbounds nuw <8 x double>, ptr %883, i64 %912
+  %916 = load <8 x double>, ptr %915, align 64, !tbaa !26
+  %917 = fsub <8 x double> %914, %916
+  %918 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %840, <8 x double> %917, <8 x double> %914)
+  br i1 %889, label %923, label %919
 
-918:                                              ; preds = %910
-  %919 = getelementptr inbounds nuw <8 x double>, ptr %890, i64 %911
-  %920 = load <8 x double>, ptr %919, align 64, !tbaa !26
-  %921 = select <8 x i1> %720, <8 x double> %920, <8 x double> %917
-  br label %922
+919:                                              ; preds = %911
+  %920 = getelementptr inbounds nuw <8 x double>, ptr %891, i64 %912
+  %921 = load <8 x double>, ptr %920, align 64, !tbaa !26
+  %922 = select <8 x i1> %721, <8 x double> %921, <8 x double> %918
+  br label %923
 
-922:                                              ; preds = %918, %910
-  %923 = phi <8 x double> [ %921, %918 ], [ %917, %910 ]
-  %924 = getelementptr inbounds nuw <8 x double>, ptr %890, i64 %911
-  store <8 x double> %923, ptr %924, align 64, !tbaa !26
-  %925 = load i64, ptr %896, align 64, !tbaa !31
-  %926 = icmp slt i64 %911, %925
-  %927 = getelementptr inbounds nuw <8 x double>, ptr %884, i64 %911
-  %928 = load <8 x double>, ptr %927, align 64, !tbaa !26
-  br i1 %926, label %929, label %932
+923:                                              ; preds = %919, %911
+  %924 = phi <8 x double> [ %922, %919 ], [ %918, %911 ]
+  %925 = getelementptr inbounds nuw <8 x double>, ptr %891, i64 %912
+  store <8 x double> %924, ptr %925, align 64, !tbaa !26
+  %926 = load i64, ptr %897, align 64, !tbaa !31
+  %927 = icmp slt i64 %912, %926
+  %928 = getelementptr inbounds nuw <8 x double>, ptr %885, i64 %912
+  %929 = load <8 x double>, ptr %928, align 64, !tbaa !26
+  br i1 %927, label %930, label %933
 
-929:                                              ; preds = %922
-  %930 = fmul <8 x double> %878, %915
-  %931 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %876, <8 x double> %913, <8 x double> %930)
-  br label %945
+930:                                              ; preds = %923
+  %931 = fmul <8 x double> %879, %916
+  %932 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %877, <8 x double> %914, <8 x double> %931)
+  br label %946
 
-932:                                              ; preds = %922
-  %933 = fmul <8 x double> %856, %913
-  %934 = fmul <8 x double> %933, splat (double 0x3FD5555555555555)
-  %935 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %854, <8 x double> splat (double 5.000000e-01), <8 x double> %934)
-  %936 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %913, <8 x double> %935, <8 x double> %852)
-  %937 = fmul <8 x double> %913, %936
-  %938 = fmul <8 x double> %856, %915
-  %939 = fmul <8 x double> %938, splat (double 0x3FD5555555555555)
-  %940 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %854, <8 x double> splat (double 5.000000e-01), <8 x double> %939)
-  %941 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %915, <8 x double> %940, <8 x double> %852)
-  %942 = fmul <8 x double> %915, %941
-  %943 = fmul <8 x double> %874, %942
-  %944 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %873, <8 x double> %937, <8 x double> %943)
-  br label %945
+933:                                              ; preds = %923
+  %934 = fmul <8 x double> %857, %914
+  %935 = fmul <8 x double> %934, splat (double 0x3FD5555555555555)
+  %936 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %855, <8 x double> splat (double 5.000000e-01), <8 x double> %935)
+  %937 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %914, <8 x double> %936, <8 x double> %853)
+  %938 = fmul <8 x double> %914, %937
+  %939 = fmul <8 x double> %857, %916
+  %940 = fmul <8 x double> %939, splat (double 0x3FD5555555555555)
+  %941 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %855, <8 x double> splat (double 5.000000e-01), <8 x double> %940)
+  %942 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %916, <8 x double> %941, <8 x double> %853)
+  %943 = fmul <8 x double> %916, %942
+  %944 = fmul <8 x double> %875, %943
+  %945 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %874, <8 x double> %938, <8 x double> %944)
+  br label %946
 
-945:                                              ; preds = %932, %929
-  %946 = phi <8 x double> [ %944, %932 ], [ %931, %929 ]
-  %947 = fmul <8 x double> %946, %928
-  %948 = getelementptr inbounds nuw <8 x double>, ptr %892, i64 %911
-  store <8 x double> %947, ptr %948, align 64, !tbaa !26
-  %949 = add nuw nsw i64 %911, 1
-  %950 = load i64, ptr %141, align 16, !tbaa !21
-  %951 = icmp slt i64 %949, %950
-  br i1 %951, label %910, label %897, !llvm.loop !62
+946:                                              ; preds = %933, %930
+  %947 = phi <8 x double> [ %945, %933 ], [ %932, %930 ]
+  %948 = fmul <8 x double> %947, %929
+  %949 = getelementptr inbounds nuw <8 x double>, ptr %893, i64 %912
+  store <8 x double> %948, ptr %949, align 64, !tbaa !26
+  %950 = add nuw nsw i64 %912, 1
+  %951 = load i64, ptr %141, align 16, !tbaa !21
+  %952 = icmp slt i64 %950, %951
+  br i1 %952, label %911, label %898, !llvm.loop !62
 
-952:                                              ; preds = %906, %952
-  %953 = phi i64 [ 0, %906 ], [ %954, %952 ]
-  %954 = add nuw nsw i64 %953, 1
-  %955 = getelementptr inbounds nuw <8 x double>, ptr %901, i64 %954
-  %956 = load <8 x double>, ptr %955, align 64, !tbaa !26
-  %957 = getelementptr inbounds nuw <8 x double>, ptr %901, i64 %953
-  %958 = load <8 x double>, ptr %957, align 64, !tbaa !26
-  %959 = fsub <8 x double> %956, %958
-  %960 = load ptr, ptr %907, align 8, !tbaa !52
-  %961 = getelementptr inbounds nuw <8 x double>, ptr %960, i64 %953
-  %962 = load <8 x double>, ptr %961, align 64, !tbaa !26
-  %963 = fmul <8 x double> %959, %962
-  %964 = getelementptr inbounds nuw <8 x double>, ptr %903, i64 %954
-  %965 = load <8 x double>, ptr %964, align 64, !tbaa !26
-  %966 = getelementptr inbounds nuw <8 x double>, ptr %903, i64 %953
-  %967 = load <8 x double>, ptr %966, align 64, !tbaa !26
-  %968 = fsub <8 x double> %965, %967
-  %969 = load ptr, ptr %908, align 16, !tbaa !63
-  %970 = getelementptr inbounds nuw <8 x double>, ptr %969, i64 %953
-  %971 = load <8 x double>, ptr %970, align 64, !tbaa !26
-  %972 = fmul <8 x double> %968, %971
-  %973 = fmul <8 x double> %899, %972
-  %974 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %898, <8 x double> %963, <8 x double> %973)
-  %975 = load ptr, ptr %909, align 8, !tbaa !64
-  %976 = getelementptr inbounds nuw <8 x double>, ptr %975, i64 %953
-  store <8 x double> %974, ptr %976, align 64, !tbaa !26
-  %977 = load i64, ptr %142, align 8, !tbaa !22
-  %978 = icmp slt i64 %954, %977
-  br i1 %978, label %952, label %979, !llvm.loop !65
+953:                                              ; preds = %907, %953
+  %954 = phi i64 [ 0, %907 ], [ %955, %953 ]
+  %955 = add nuw nsw i64 %954, 1
+  %956 = getelementptr inbounds nuw <8 x double>, ptr %902, i64 %955
+  %957 = load <8 x double>, ptr %956, align 64, !tbaa !26
+  %958 = getelementptr inbounds nuw <8 x double>, ptr %902, i64 %954
+  %959 = load <8 x double>, ptr %958, align 64, !tbaa !26
+  %960 = fsub <8 x double> %957, %959
+  %961 = load ptr, ptr %908, align 8, !tbaa !52
+  %962 = getelementptr inbounds nuw <8 x double>, ptr %961, i64 %954
+  %963 = load <8 x double>, ptr %962, align 64, !tbaa !26
+  %964 = fmul <8 x double> %960, %963
+  %965 = getelementptr inbounds nuw <8 x double>, ptr %904, i64 %955
+  %966 = load <8 x double>, ptr %965, align 64, !tbaa !26
+  %967 = getelementptr inbounds nuw <8 x double>, ptr %904, i64 %954
+  %968 = load <8 x double>, ptr %967, align 64, !tbaa !26
+  %969 = fsub <8 x double> %966, %968
+  %970 = load ptr, ptr %909, align 16, !tbaa !63
+  %971 = getelementptr inbounds nuw <8 x double>, ptr %970, i64 %954
+  %972 = load <8 x double>, ptr %971, align 64, !tbaa !26
+  %973 = fmul <8 x double> %969, %972
+  %974 = fmul <8 x double> %900, %973
+  %975 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %899, <8 x double> %964, <8 x double> %974)
+  %976 = load ptr, ptr %910, align 8, !tbaa !64
+  %977 = getelementptr inbounds nuw <8 x double>, ptr %976, i64 %954
+  store <8 x double> %975, ptr %977, align 64, !tbaa !26
+  %978 = load i64, ptr %142, align 8, !tbaa !22
+  %979 = icmp slt i64 %955, %978
+  br i1 %979, label %953, label %980, !llvm.loop !65
 
-979:                                              ; preds = %952, %897
-  %980 = getelementptr inbounds nuw i8, ptr %806, i64 1664
-  %981 = load <8 x double>, ptr %980, align 64, !tbaa !26
-  %982 = fcmp ogt <8 x double> %981, zeroinitializer
-  %983 = bitcast <8 x i1> %982 to i8
-  %984 = icmp eq i8 %983, 0
-  br i1 %984, label %985, label %990
+980:                                              ; preds = %953, %898
+  %981 = getelementptr inbounds nuw i8, ptr %807, i64 1664
+  %982 = load <8 x double>, ptr %981, align 64, !tbaa !26
+  %983 = fcmp ogt <8 x double> %982, zeroinitializer
+  %984 = bitcast <8 x i1> %983 to i8
+  %985 = icmp eq i8 %984, 0
+  br i1 %985, label %986, label %991
 
-985:                                              ; preds = %979
-  %986 = getelementptr inbounds nuw i8, ptr %806, i64 7552
-  %987 = load <8 x double>, ptr %986, align 64, !tbaa !26
-  %988 = select <8 x i1> %720, <8 x double> %987, <8 x double> zeroinitializer
-  store <8 x double> %988, ptr %986, align 64, !tbaa !26
-  %989 = load <8 x double>, ptr %861, align 64, !tbaa !26, !noalias !66
-  br label %1099
+986:                                              ; preds = %980
+  %987 = getelementptr inbounds nuw i8, ptr %807, i64 7552
+  %988 = load <8 x double>, ptr %987, align 64, !tbaa !26
+  %989 = select <8 x i1> %721, <8 x double> %988, <8 x double> zeroinitializer
+  store <8 x double> %989, ptr %987, align 64, !tbaa !26
+  %990 = load <8 x double>, ptr %862, align 64, !tbaa !26, !noalias !66
+  br label %1100
 
-990:                                              ; preds = %979
-  %991 = load <8 x double>, ptr %862, align 64, !tbaa !26
-  %992 = getelementptr inbounds nuw i8, ptr %806, i64 1728
-  %993 = load <8 x double>, ptr %992, align 64, !tbaa !26
-  %994 = getelementptr inbounds nuw i8, ptr %806, i64 1856
-  %995 = load <8 x double>, ptr %994, align 64, !tbaa !26
-  %996 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %997 = fneg <8 x double> %996
-  %998 = fdiv <8 x double> %997, %993
-  %999 = fcmp ogt <8 x double> %998, splat (double -7.000000e+02)
-  %1000 = select <8 x i1> %999, <8 x double> %998, <8 x double> splat (double -7.000000e+02)
-  %1001 = fcmp olt <8 x double> %1000, splat (double 7.000000e+02)
-  %1002 = select <8 x i1> %1001, <8 x double> %1000, <8 x double> splat (double 7.000000e+02)
-  %1003 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1002, <8 x double> splat (double 0x3FF71547652B82FE), <8 x double> splat (double 0x4338000000000000))
-  %1004 = fadd <8 x double> %1003, splat (double 0xC338000000000000)
-  %1005 = fneg <8 x double> %1004
-  %1006 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1005, <8 x double> splat (double 0x3FE62E42FEFA39EF), <8 x double> %1002)
-  %1007 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1005, <8 x double> splat (double 0x3C7ABC9E3B39803F), <8 x double> %1006)
-  %1008 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1007, <8 x double> splat (double 0x3DE6124613A86D09), <8 x double> splat (double 0x3E21EED8EFF8D898))
-  %1009 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1008, <8 x double> %1007, <8 x double> splat (double 0x3E5AE64567F544E4))
-  %1010 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1009, <8 x double> %1007, <8 x double> splat (double 0x3E927E4FB7789F5C))
-  %1011 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1010, <8 x double> %1007, <8 x double> splat (double 0x3EC71DE3A556C734))
-  %1012 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1011, <8 x double> %1007, <8 x double> splat (double 0x3EFA01A01A01A01A))
-  %1013 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1012, <8 x double> %1007, <8 x double> splat (double 0x3F2A01A01A01A01A))
-  %1014 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1013, <8 x double> %1007, <8 x double> splat (double 0x3F56C16C16C16C17))
-  %1015 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1014, <8 x double> %1007, <8 x double> splat (double 0x3F81111111111111))
-  %1016 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1015, <8 x double> %1007, <8 x double> splat (double 0x3FA5555555555555))
-  %1017 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1016, <8 x double> %1007, <8 x double> splat (double 0x3FC5555555555555))
-  %1018 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1017, <8 x double> %1007, <8 x double> splat (double 5.000000e-01))
-  %1019 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1018, <8 x double> %1007, <8 x double> splat (double 1.000000e+00))
-  %1020 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1019, <8 x double> %1007, <8 x double> splat (double 1.000000e+00))
-  %1021 = bitcast <8 x double> %1003 to <8 x i64>
-  %1022 = shl <8 x i64> %1021, splat (i64 52)
-  %1023 = bitcast <8 x double> %1020 to <8 x i64>
-  %1024 = add <8 x i64> %1022, %1023
-  %1025 = bitcast <8 x i64> %1024 to <8 x double>
-  %1026 = fsub <8 x double> splat (double 1.000000e+00), %1025
-  %1027 = load <8 x double>, ptr %865, align 64, !tbaa !26
-  %1028 = fsub <8 x double> %1027, %991
-  %1029 = load ptr, ptr %889, align 8, !tbaa !59
-  %1030 = load ptr, ptr %879, align 16, !tbaa !48
-  %1031 = getelementptr inbounds nuw i8, ptr %806, i64 8560
-  %1032 = load ptr, ptr %1031, align 16, !tbaa !49
-  %1033 = load ptr, ptr %883, align 8, !tbaa !50
-  %1034 = getelementptr inbounds nuw i8, ptr %806, i64 8552
-  %1035 = load ptr, ptr %1034, align 8, !tbaa !69
-  %1036 = getelementptr inbounds nuw i8, ptr %806, i64 8512
-  %1037 = load i64, ptr %1036, align 64, !tbaa !31
-  %1038 = load i64, ptr %141, align 16, !tbaa !21
-  %1039 = icmp slt i64 %1037, %1038
-  br i1 %1039, label %1040, label %1044
+991:                                              ; preds = %980
+  %992 = load <8 x double>, ptr %863, align 64, !tbaa !26
+  %993 = getelementptr inbounds nuw i8, ptr %807, i64 1728
+  %994 = load <8 x double>, ptr %993, align 64, !tbaa !26
+  %995 = getelementptr inbounds nuw i8, ptr %807, i64 1856
+  %996 = load <8 x double>, ptr %995, align 64, !tbaa !26
+  %997 = load <8 x double>, ptr %182, align 64, !tbaa !26
+  %998 = fneg <8 x double> %997
+  %999 = fdiv <8 x double> %998, %994
+  %1000 = fcmp ogt <8 x double> %999, splat (double -7.000000e+02)
+  %1001 = select <8 x i1> %1000, <8 x double> %999, <8 x double> splat (double -7.000000e+02)
+  %1002 = fcmp olt <8 x double> %1001, splat (double 7.000000e+02)
+  %1003 = select <8 x i1> %1002, <8 x double> %1001, <8 x double> splat (double 7.000000e+02)
+  %1004 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1003, <8 x double> splat (double 0x3FF71547652B82FE), <8 x double> splat (double 0x4338000000000000))
+  %1005 = fadd <8 x double> %1004, splat (double 0xC338000000000000)
+  %1006 = fneg <8 x double> %1005
+  %1007 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1006, <8 x double> splat (double 0x3FE62E42FEFA39EF), <8 x double> %1003)
+  %1008 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1006, <8 x double> splat (double 0x3C7ABC9E3B39803F), <8 x double> %1007)
+  %1009 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1008, <8 x double> splat (double 0x3DE6124613A86D09), <8 x double> splat (double 0x3E21EED8EFF8D898))
+  %1010 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1009, <8 x double> %1008, <8 x double> splat (double 0x3E5AE64567F544E4))
+  %1011 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1010, <8 x double> %1008, <8 x double> splat (double 0x3E927E4FB7789F5C))
+  %1012 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1011, <8 x double> %1008, <8 x double> splat (double 0x3EC71DE3A556C734))
+  %1013 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1012, <8 x double> %1008, <8 x double> splat (double 0x3EFA01A01A01A01A))
+  %1014 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1013, <8 x double> %1008, <8 x double> splat (double 0x3F2A01A01A01A01A))
+  %1015 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1014, <8 x double> %1008, <8 x double> splat (double 0x3F56C16C16C16C17))
+  %1016 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1015, <8 x double> %1008, <8 x double> splat (double 0x3F81111111111111))
+  %1017 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1016, <8 x double> %1008, <8 x double> splat (double 0x3FA5555555555555))
+  %1018 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1017, <8 x double> %1008, <8 x double> splat (double 0x3FC5555555555555))
+  %1019 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1018, <8 x double> %1008, <8 x double> splat (double 5.000000e-01))
+  %1020 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1019, <8 x double> %1008, <8 x double> splat (double 1.000000e+00))
+  %1021 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1020, <8 x double> %1008, <8 x double> splat (double 1.000000e+00))
+  %1022 = bitcast <8 x double> %1004 to <8 x i64>
+  %1023 = shl <8 x i64> %1022, splat (i64 52)
+  %1024 = bitcast <8 x double> %1021 to <8 x i64>
+  %1025 = add <8 x i64> %1023, %1024
+  %1026 = bitcast <8 x i64> %1025 to <8 x double>
+  %1027 = fsub <8 x double> splat (double 1.000000e+00), %1026
+  %1028 = load <8 x double>, ptr %866, align 64, !tbaa !26
+  %1029 = fsub <8 x double> %1028, %992
+  %1030 = load ptr, ptr %890, align 8, !tbaa !59
+  %1031 = load ptr, ptr %880, align 16, !tbaa !48
+  %1032 = getelementptr inbounds nuw i8, ptr %807, i64 8560
+  %1033 = load ptr, ptr %1032, align 16, !tbaa !49
+  %1034 = load ptr, ptr %884, align 8, !tbaa !50
+  %1035 = getelementptr inbounds nuw i8, ptr %807, i64 8552
+  %1036 = load ptr, ptr %1035, align 8, !tbaa !69
+  %1037 = getelementptr inbounds nuw i8, ptr %807, i64 8512
+  %1038 = load i64, ptr %1037, align 64, !tbaa !31
+  %1039 = load i64, ptr %141, align 16, !tbaa !21
+  %1040 = icmp slt i64 %1038, %1039
+  br i1 %1040, label %1041, label %1045
 
-1040:                                             ; preds = %990
-  %1041 = getelementptr inbounds nuw i8, ptr %806, i64 1792
-  %1042 = load <8 x double>, ptr %1041, align 64, !tbaa !26
-  %1043 = fneg <8 x double> %1042
-  br label %1056
+1041:                                             ; preds = %991
+  %1042 = getelementptr inbounds nuw i8, ptr %807, i64 1792
+  %1043 = load <8 x double>, ptr %1042, align 64, !tbaa !26
+  %1044 = fneg <8 x double> %1043
+  br label %1057
 
-1044:                                             ; preds = %1056, %990
-  %1045 = phi <8 x double> [ zeroinitializer, %990 ], [ %1087, %1056 ]
-  %1046 = phi <8 x double> [ zeroinitializer, %990 ], [ %1095, %1056 ]
-  %1047 = getelementptr inbounds nuw i8, ptr %806, i64 3904
-  %1048 = load <8 x double>, ptr %1047, align 64, !tbaa !26
-  %1049 = fsub <8 x double> %1048, %1027
-  %1050 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1045, <8 x double> %1049, <8 x double> %1046)
-  %1051 = getelementptr inbounds nuw i8, ptr %806, i64 7552
-  %1052 = load <8 x double>, ptr %861, align 64, !tbaa !26
-  %1053 = fmul <8 x double> %1052, %1050
-  %1054 = load <8 x double>, ptr %1051, align 64, !tbaa !26
-  %1055 = select <8 x i1> %720, <8 x double> %1054, <8 x double> %1053
-  store <8 x double> %1055, ptr %1051, align 64, !tbaa !26
-  br label %1099
+1045:                                             ; preds = %1057, %991
+  %1046 = phi <8 x double> [ zeroinitializer, %991 ], [ %1088, %1057 ]
+  %1047 = phi <8 x double> [ zeroinitializer, %991 ], [ %1096, %1057 ]
+  %1048 = getelementptr inbounds nuw i8, ptr %807, i64 3904
+  %1049 = load <8 x double>, ptr %1048, align 64, !tbaa !26
+  %1050 = fsub <8 x double> %1049, %1028
+  %1051 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1046, <8 x double> %1050, <8 x double> %1047)
+  %1052 = getelementptr inbounds nuw i8, ptr %807, i64 7552
+  %1053 = load <8 x double>, ptr %862, align 64, !tbaa !26
+  %1054 = fmul <8 x double> %1053, %1051
+  %1055 = load <8 x double>, ptr %1052, align 64, !tbaa !26
+  %1056 = select <8 x i1> %721, <8 x double> %1055, <8 x double> %1054
+  store <8 x double> %1056, ptr %1052, align 64, !tbaa !26
+  br label %1100
 
-1056:                                             ; preds = %1040, %1056
-  %1057 = phi <8 x double> [ zeroinitializer, %1040 ], [ %1095, %1056 ]
-  %1058 = phi i64 [ %1037, %1040 ], [ %1096, %1056 ]
-  %1059 = getelementptr inbounds <8 x double>, ptr %1030, i64 %1058
-  %1060 = load <8 x double>, ptr %1059, align 64, !tbaa !26
-  %1061 = getelementptr inbounds <8 x double>, ptr %1029, i64 %1058
-  %1062 = load <8 x double>, ptr %1061, align 64, !tbaa !26
-  %1063 = fadd <8 x double> %1060, %1062
-  %1064 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1063, <8 x double> splat (double 5.000000e-01), <8 x double> %1043)
-  %1065 = fmul <8 x double> %995, %1064
-  %1066 = fcmp ogt <8 x double> %1065, splat (double -5.000000e+00)
-  %1067 = select <8 x i1> %1066, <8 x double> %1065, <8 x double> splat (double -5.000000e+00)
-  %1068 = fcmp olt <8 x double> %1067, splat (double 5.000000e+00)
-  %1069 = select <8 x i1> %1068, <8 x double> %1067, <8 x double> splat (double 5.000000e+00)
-  %1070 = fmul <8 x double> %1069, %1069
-  %1071 = fadd <8 x double> %1070, splat (double 3.780000e+02)
-  %1072 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1070, <8 x double> %1071, <8 x double> splat (double 1.732500e+04))
-  %1073 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1070, <8 x double> %1072, <8 x double> splat (double 1.351350e+05))
-  %1074 = fmul <8 x double> %1069, %1073
-  %1075 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1070, <8 x double> splat (double 2.800000e+01), <8 x double> splat (double 3.150000e+03))
-  %1076 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1070, <8 x double> %1075, <8 x double> splat (double 6.237000e+04))
-  %1077 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1070, <8 x double> %1076, <8 x double> splat (double 1.351350e+05))
-  %1078 = fdiv <8 x double> %1074, %1077
-  %1079 = fadd <8 x double> %1078, splat (double 1.000000e+00)
-  %1080 = fmul <8 x double> %981, %1079
-  %1081 = getelementptr inbounds <8 x double>, ptr %1032, i64 %1058
-  %1082 = load <8 x double>, ptr %1081, align 64, !tbaa !26
-  %1083 = fadd <8 x double> %1082, splat (double -1.000000e+00)
-  %1084 = fadd <8 x double> %1083, %1080
-  %1085 = fcmp ogt <8 x double> %1084, zeroinitializer
-  %1086 = select <8 x i1> %1085, <8 x double> %1084, <8 x double> zeroinitializer
-  %1087 = fmul <8 x double> %1026, %1086
-  %1088 = fsub <8 x double> %1082, %1087
-  %1089 = getelementptr inbounds <8 x double>, ptr %1035, i64 %1058
-  %1090 = load <8 x double>, ptr %1089, align 64, !tbaa !26
-  %1091 = select <8 x i1> %720, <8 x double> %1090, <8 x double> %1088
-  store <8 x double> %1091, ptr %1089, align 64, !tbaa !26
-  %1092 = getelementptr inbounds <8 x double>, ptr %1033, i64 %1058
-  %1093 = load <8 x double>, ptr %1092, align 64, !tbaa !26
-  %1094 = fmul <8 x double> %1028, %1093
-  %1095 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1087, <8 x double> %1094, <8 x double> %1057)
-  %1096 = add nsw i64 %1058, 1
-  %1097 = load i64, ptr %141, align 16, !tbaa !21
-  %1098 = icmp slt i64 %1096, %1097
-  br i1 %1098, label %1056, label %1044, !llvm.loop !70
+1057:                                             ; preds = %1041, %1057
+  %1058 = phi <8 x double> [ zeroinitializer, %1041 ], [ %1096, %1057 ]
+  %1059 = phi i64 [ %1038, %1041 ], [ %1097, %1057 ]
+  %1060 = getelementptr inbounds <8 x double>, ptr %1031, i64 %1059
+  %1061 = load <8 x double>, ptr %1060, align 64, !tbaa !26
+  %1062 = getelementptr inbounds <8 x double>, ptr %1030, i64 %1059
+  %1063 = load <8 x double>, ptr %1062, align 64, !tbaa !26
+  %1064 = fadd <8 x double> %1061, %1063
+  %1065 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1064, <8 x double> splat (double 5.000000e-01), <8 x double> %1044)
+  %1066 = fmul <8 x double> %996, %1065
+  %1067 = fcmp ogt <8 x double> %1066, splat (double -5.000000e+00)
+  %1068 = select <8 x i1> %1067, <8 x double> %1066, <8 x double> splat (double -5.000000e+00)
+  %1069 = fcmp olt <8 x double> %1068, splat (double 5.000000e+00)
+  %1070 = select <8 x i1> %1069, <8 x double> %1068, <8 x double> splat (double 5.000000e+00)
+  %1071 = fmul <8 x double> %1070, %1070
+  %1072 = fadd <8 x double> %1071, splat (double 3.780000e+02)
+  %1073 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1071, <8 x double> %1072, <8 x double> splat (double 1.732500e+04))
+  %1074 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1071, <8 x double> %1073, <8 x double> splat (double 1.351350e+05))
+  %1075 = fmul <8 x double> %1070, %1074
+  %1076 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1071, <8 x double> splat (double 2.800000e+01), <8 x double> splat (double 3.150000e+03))
+  %1077 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1071, <8 x double> %1076, <8 x double> splat (double 6.237000e+04))
+  %1078 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1071, <8 x double> %1077, <8 x double> splat (double 1.351350e+05))
+  %1079 = fdiv <8 x double> %1075, %1078
+  %1080 = fadd <8 x double> %1079, splat (double 1.000000e+00)
+  %1081 = fmul <8 x double> %982, %1080
+  %1082 = getelementptr inbounds <8 x double>, ptr %1033, i64 %1059
+  %1083 = load <8 x double>, ptr %1082, align 64, !tbaa !26
+  %1084 = fadd <8 x double> %1083, splat (double -1.000000e+00)
+  %1085 = fadd <8 x double> %1084, %1081
+  %1086 = fcmp ogt <8 x double> %1085, zeroinitializer
+  %1087 = select <8 x i1> %1086, <8 x double> %1085, <8 x double> zeroinitializer
+  %1088 = fmul <8 x double> %1027, %1087
+  %1089 = fsub <8 x double> %1083, %1088
+  %1090 = getelementptr inbounds <8 x double>, ptr %1036, i64 %1059
+  %1091 = load <8 x double>, ptr %1090, align 64, !tbaa !26
+  %1092 = select <8 x i1> %721, <8 x double> %1091, <8 x double> %1089
+  store <8 x double> %1092, ptr %1090, align 64, !tbaa !26
+  %1093 = getelementptr inbounds <8 x double>, ptr %1034, i64 %1059
+  %1094 = load <8 x double>, ptr %1093, align 64, !tbaa !26
+  %1095 = fmul <8 x double> %1029, %1094
+  %1096 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1088, <8 x double> %1095, <8 x double> %1058)
+  %1097 = add nsw i64 %1059, 1
+  %1098 = load i64, ptr %141, align 16, !tbaa !21
+  %1099 = icmp slt i64 %1097, %1098
+  br i1 %1099, label %1057, label %1045, !llvm.loop !70
 
-1099:                                             ; preds = %985, %1044
-  %1100 = phi <8 x double> [ %988, %985 ], [ %1055, %1044 ]
-  %1101 = phi <8 x double> [ %989, %985 ], [ %1052, %1044 ]
-  %1102 = load <8 x double>, ptr %840, align 64, !tbaa !26
+1100:                                             ; preds = %986, %1045
+  %1101 = phi <8 x double> [ %989, %986 ], [ %1056, %1045 ]
+  %1102 = phi <8 x double> [ %990, %986 ], [ %1053, %1045 ]
   %1103 = load <8 x double>, ptr %841, align 64, !tbaa !26
-  %1104 = fcmp olt <8 x double> %1102, %1103
-  %1105 = select <8 x i1> %1104, <8 x double> %1102, <8 x double> %1103
-  %1106 = load <8 x double>, ptr %806, align 64, !tbaa !26
-  %1107 = fmul <8 x double> %1106, splat (double 3.000000e-01)
-  %1108 = fcmp ogt <8 x double> %1105, %1107
-  %1109 = select <8 x i1> %1108, <8 x double> %1105, <8 x double> %1107
-  %1110 = select <8 x i1> %720, <8 x double> %1102, <8 x double> %1109
-  store <8 x double> %1110, ptr %840, align 64, !tbaa !26
-  %1111 = getelementptr inbounds nuw i8, ptr %806, i64 3072
-  %1112 = load <8 x double>, ptr %1111, align 64, !tbaa !26, !noalias !66
-  %1113 = getelementptr inbounds nuw i8, ptr %806, i64 7744
-  %1114 = load <8 x double>, ptr %1113, align 64, !tbaa !26, !noalias !66
-  %1115 = fmul <8 x double> %1112, %1114
-  %1116 = fcmp ogt <8 x double> %1115, zeroinitializer
-  %1117 = select <8 x i1> %1116, <8 x double> %1115, <8 x double> zeroinitializer
-  %1118 = fcmp uge <8 x double> %1117, splat (double 1.000000e+00)
-  %1119 = select <8 x i1> %1118, <8 x double> splat (double 1.000000e+00), <8 x double> %1117
-  %1120 = getelementptr inbounds nuw i8, ptr %806, i64 8448
-  %1121 = load <8 x i64>, ptr %1120, align 64, !tbaa !26, !noalias !66
-  %1122 = load <8 x double>, ptr %189, align 64, !tbaa !26, !noalias !66
-  %1123 = getelementptr inbounds nuw i8, ptr %806, i64 3200
-  %1124 = load <8 x double>, ptr %1123, align 64, !tbaa !26, !noalias !66
-  %1125 = icmp eq <8 x i64> %1121, zeroinitializer
-  %1126 = select <8 x i1> %1125, <8 x double> %1124, <8 x double> %1122
-  %1127 = getelementptr inbounds nuw i8, ptr %806, i64 3584
-  %1128 = load <8 x double>, ptr %1127, align 64, !tbaa !26, !noalias !66
-  %1129 = fsub <8 x double> splat (double 1.000000e+00), %1119
-  %1130 = getelementptr inbounds nuw i8, ptr %806, i64 1984
-  %1131 = load <8 x double>, ptr %1130, align 64, !tbaa !26, !noalias !66
-  %1132 = getelementptr inbounds nuw i8, ptr %806, i64 8320
-  %1133 = load <8 x i64>, ptr %1132, align 64, !tbaa !26, !noalias !66
-  %1134 = fsub <8 x double> %1106, %1110
-  %1135 = getelementptr inbounds nuw i8, ptr %806, i64 7808
-  %1136 = load <8 x double>, ptr %1135, align 64, !tbaa !26, !noalias !66
-  %1137 = fmul <8 x double> %1134, %1136
-  %1138 = icmp eq <8 x i64> %1133, zeroinitializer
-  %1139 = select <8 x i1> %1138, <8 x double> zeroinitializer, <8 x double> %1137
-  %1140 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1129, <8 x double> %1131, <8 x double> %1139)
-  %1141 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1128, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %1142 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1128, <8 x double> %1141, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %1143 = fdiv <8 x double> splat (double 1.000000e+00), %1142
-  %1144 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1126, <8 x double> %1140, <8 x double> splat (double 1.000000e+00))
-  %1145 = fdiv <8 x double> splat (double 1.000000e+00), %1144
-  %1146 = load <8 x double>, ptr %190, align 64, !tbaa !26, !noalias !66
-  %1147 = load <8 x double>, ptr %187, align 64, !tbaa !26, !noalias !66
-  %1148 = select <8 x i1> %1125, <8 x double> %1147, <8 x double> %1146
-  %1149 = fsub <8 x double> %1148, %1128
-  %1150 = fmul <8 x double> %1149, %1145
-  %1151 = fmul <8 x double> %1126, %1150
-  %1152 = load <8 x double>, ptr %827, align 64, !tbaa !26, !noalias !66
-  %1153 = getelementptr inbounds nuw i8, ptr %806, i64 3264
-  %1154 = load <8 x double>, ptr %1153, align 64, !tbaa !26, !noalias !66
-  %1155 = load <8 x double>, ptr %830, align 64, !tbaa !26, !noalias !66
-  %1156 = getelementptr inbounds nuw i8, ptr %806, i64 4160
-  %1157 = load <8 x double>, ptr %1156, align 64, !tbaa !26, !noalias !66
-  %1158 = fmul <8 x double> %1155, %1157
-  %1159 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1152, <8 x double> %1154, <8 x double> %1158)
-  %1160 = load <8 x double>, ptr %833, align 64, !tbaa !26, !noalias !66
-  %1161 = getelementptr inbounds nuw i8, ptr %806, i64 5056
-  %1162 = load <8 x double>, ptr %1161, align 64, !tbaa !26, !noalias !66
-  %1163 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1160, <8 x double> %1162, <8 x double> %1159)
-  %1164 = fdiv <8 x double> %1136, %1101
-  %1165 = fcmp ule <8 x double> %1119, zeroinitializer
-  %1166 = or <8 x i1> %1118, %1165
-  %1167 = fmul <8 x double> %1114, %1131
-  %1168 = select <8 x i1> %1166, <8 x double> zeroinitializer, <8 x double> %1167
-  %1169 = select <8 x i1> %1138, <8 x double> %1168, <8 x double> %1164
-  %1170 = fmul <8 x double> %1126, %1151
-  %1171 = fmul <8 x double> %1145, %1170
-  %1172 = fmul <8 x double> %1143, %1171
-  %1173 = fmul <8 x double> %1172, %1169
-  %1174 = fdiv <8 x double> %1173, %1152
-  %1175 = fadd <8 x double> %1174, splat (double 1.000000e+00)
-  %1176 = fdiv <8 x double> splat (double 1.000000e+00), %1175
-  %1177 = getelementptr inbounds nuw i8, ptr %806, i64 3456
-  %1178 = load <8 x double>, ptr %1177, align 64, !tbaa !26, !noalias !66
-  %1179 = fsub <8 x double> %1151, %1178
-  %1180 = load <8 x double>, ptr %844, align 64, !tbaa !26, !noalias !66
-  %1181 = fsub <8 x double> %1163, %1180
-  %1182 = fmul <8 x double> %1181, %1174
-  %1183 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1179, <8 x double> %1143, <8 x double> %1182)
-  %1184 = fmul <8 x double> %1183, %1176
-  %1185 = getelementptr inbounds nuw i8, ptr %806, i64 6016
-  %1186 = load <8 x double>, ptr %1185, align 64, !tbaa !26, !noalias !66
-  %1187 = fcmp ule <8 x double> %1186, zeroinitializer
-  %1188 = fcmp ule <8 x double> %1184, zeroinitializer
-  %1189 = or <8 x i1> %1187, %1188
-  %1190 = select <8 x i1> %1189, <8 x double> zeroinitializer, <8 x double> %1184
-  %1191 = getelementptr inbounds nuw i8, ptr %806, i64 2176
-  %1192 = load <8 x double>, ptr %1191, align 64, !tbaa !26, !noalias !66
-  %1193 = fcmp ogt <8 x double> %1192, zeroinitializer
-  %1194 = getelementptr inbounds nuw i8, ptr %806, i64 1024
-  %1195 = load <8 x double>, ptr %1194, align 64, !tbaa !26, !noalias !66
-  %1196 = bitcast <8 x i1> %1193 to i8
-  %1197 = icmp eq i8 %1196, 0
-  br i1 %1197, label %1210, label %1198
+  %1104 = load <8 x double>, ptr %842, align 64, !tbaa !26
+  %1105 = fcmp olt <8 x double> %1103, %1104
+  %1106 = select <8 x i1> %1105, <8 x double> %1103, <8 x double> %1104
+  %1107 = load <8 x double>, ptr %807, align 64, !tbaa !26
+  %1108 = fmul <8 x double> %1107, splat (double 3.000000e-01)
+  %1109 = fcmp ogt <8 x double> %1106, %1108
+  %1110 = select <8 x i1> %1109, <8 x double> %1106, <8 x double> %1108
+  %1111 = select <8 x i1> %721, <8 x double> %1103, <8 x double> %1110
+  store <8 x double> %1111, ptr %841, align 64, !tbaa !26
+  %1112 = getelementptr inbounds nuw i8, ptr %807, i64 3072
+  %1113 = load <8 x double>, ptr %1112, align 64, !tbaa !26, !noalias !66
+  %1114 = getelementptr inbounds nuw i8, ptr %807, i64 7744
+  %1115 = load <8 x double>, ptr %1114, align 64, !tbaa !26, !noalias !66
+  %1116 = fmul <8 x double> %1113, %1115
+  %1117 = fcmp ogt <8 x double> %1116, zeroinitializer
+  %1118 = select <8 x i1> %1117, <8 x double> %1116, <8 x double> zeroinitializer
+  %1119 = fcmp uge <8 x double> %1118, splat (double 1.000000e+00)
+  %1120 = select <8 x i1> %1119, <8 x double> splat (double 1.000000e+00), <8 x double> %1118
+  %1121 = getelementptr inbounds nuw i8, ptr %807, i64 8448
+  %1122 = load <8 x i64>, ptr %1121, align 64, !tbaa !26, !noalias !66
+  %1123 = load <8 x double>, ptr %189, align 64, !tbaa !26, !noalias !66
+  %1124 = getelementptr inbounds nuw i8, ptr %807, i64 3200
+  %1125 = load <8 x double>, ptr %1124, align 64, !tbaa !26, !noalias !66
+  %1126 = icmp eq <8 x i64> %1122, zeroinitializer
+  %1127 = select <8 x i1> %1126, <8 x double> %1125, <8 x double> %1123
+  %1128 = getelementptr inbounds nuw i8, ptr %807, i64 3584
+  %1129 = load <8 x double>, ptr %1128, align 64, !tbaa !26, !noalias !66
+  %1130 = fsub <8 x double> splat (double 1.000000e+00), %1120
+  %1131 = getelementptr inbounds nuw i8, ptr %807, i64 1984
+  %1132 = load <8 x double>, ptr %1131, align 64, !tbaa !26, !noalias !66
+  %1133 = getelementptr inbounds nuw i8, ptr %807, i64 8320
+  %1134 = load <8 x i64>, ptr %1133, align 64, !tbaa !26, !noalias !66
+  %1135 = fsub <8 x double> %1107, %1111
+  %1136 = getelementptr inbounds nuw i8, ptr %807, i64 7808
+  %1137 = load <8 x double>, ptr %1136, align 64, !tbaa !26, !noalias !66
+  %1138 = fmul <8 x double> %1135, %1137
+  %1139 = icmp eq <8 x i64> %1134, zeroinitializer
+  %1140 = select <8 x i1> %1139, <8 x double> zeroinitializer, <8 x double> %1138
+  %1141 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1130, <8 x double> %1132, <8 x double> %1140)
+  %1142 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1129, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %1143 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1129, <8 x double> %1142, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %1144 = fdiv <8 x double> splat (double 1.000000e+00), %1143
+  %1145 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1127, <8 x double> %1141, <8 x double> splat (double 1.000000e+00))
+  %1146 = fdiv <8 x double> splat (double 1.000000e+00), %1145
+  %1147 = load <8 x double>, ptr %190, align 64, !tbaa !26, !noalias !66
+  %1148 = load <8 x double>, ptr %187, align 64, !tbaa !26, !noalias !66
+  %1149 = select <8 x i1> %1126, <8 x double> %1148, <8 x double> %1147
+  %1150 = fsub <8 x double> %1149, %1129
+  %1151 = fmul <8 x double> %1150, %1146
+  %1152 = fmul <8 x double> %1127, %1151
+  %1153 = load <8 x double>, ptr %828, align 64, !tbaa !26, !noalias !66
+  %1154 = getelementptr inbounds nuw i8, ptr %807, i64 3264
+  %1155 = load <8 x double>, ptr %1154, align 64, !tbaa !26, !noalias !66
+  %1156 = load <8 x double>, ptr %831, align 64, !tbaa !26, !noalias !66
+  %1157 = getelementptr inbounds nuw i8, ptr %807, i64 4160
+  %1158 = load <8 x double>, ptr %1157, align 64, !tbaa !26, !noalias !66
+  %1159 = fmul <8 x double> %1156, %1158
+  %1160 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1153, <8 x double> %1155, <8 x double> %1159)
+  %1161 = load <8 x double>, ptr %834, align 64, !tbaa !26, !noalias !66
+  %1162 = getelementptr inbounds nuw i8, ptr %807, i64 5056
+  %1163 = load <8 x double>, ptr %1162, align 64, !tbaa !26, !noalias !66
+  %1164 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1161, <8 x double> %1163, <8 x double> %1160)
+  %1165 = fdiv <8 x double> %1137, %1102
+  %1166 = fcmp ule <8 x double> %1120, zeroinitializer
+  %1167 = or <8 x i1> %1119, %1166
+  %1168 = fmul <8 x double> %1115, %1132
+  %1169 = select <8 x i1> %1167, <8 x double> zeroinitializer, <8 x double> %1168
+  %1170 = select <8 x i1> %1139, <8 x double> %1169, <8 x double> %1165
+  %1171 = fmul <8 x double> %1127, %1152
+  %1172 = fmul <8 x double> %1146, %1171
+  %1173 = fmul <8 x double> %1144, %1172
+  %1174 = fmul <8 x double> %1173, %1170
+  %1175 = fdiv <8 x double> %1174, %1153
+  %1176 = fadd <8 x double> %1175, splat (double 1.000000e+00)
+  %1177 = fdiv <8 x double> splat (double 1.000000e+00), %1176
+  %1178 = getelementptr inbounds nuw i8, ptr %807, i64 3456
+  %1179 = load <8 x double>, ptr %1178, align 64, !tbaa !26, !noalias !66
+  %1180 = fsub <8 x double> %1152, %1179
+  %1181 = load <8 x double>, ptr %845, align 64, !tbaa !26, !noalias !66
+  %1182 = fsub <8 x double> %1164, %1181
+  %1183 = fmul <8 x double> %1182, %1175
+  %1184 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1180, <8 x double> %1144, <8 x double> %1183)
+  %1185 = fmul <8 x double> %1184, %1177
+  %1186 = getelementptr inbounds nuw i8, ptr %807, i64 6016
+  %1187 = load <8 x double>, ptr %1186, align 64, !tbaa !26, !noalias !66
+  %1188 = fcmp ule <8 x double> %1187, zeroinitializer
+  %1189 = fcmp ule <8 x double> %1185, zeroinitializer
+  %1190 = or <8 x i1> %1188, %1189
+  %1191 = select <8 x i1> %1190, <8 x double> zeroinitializer, <8 x double> %1185
+  %1192 = getelementptr inbounds nuw i8, ptr %807, i64 2176
+  %1193 = load <8 x double>, ptr %1192, align 64, !tbaa !26, !noalias !66
+  %1194 = fcmp ogt <8 x double> %1193, zeroinitializer
+  %1195 = getelementptr inbounds nuw i8, ptr %807, i64 1024
+  %1196 = load <8 x double>, ptr %1195, align 64, !tbaa !26, !noalias !66
+  %1197 = bitcast <8 x i1> %1194 to i8
+  %1198 = icmp eq i8 %1197, 0
+  br i1 %1198, label %1211, label %1199
 
-1198:                                             ; preds = %1099
-  %1199 = getelementptr inbounds nuw i8, ptr %806, i64 3648
-  %1200 = load <8 x double>, ptr %1199, align 64, !tbaa !26, !noalias !66
-  %1201 = fadd <8 x double> %1150, %1200
-  %1202 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1201)
-  %1203 = fcmp ogt <8 x double> %1192, splat (double 1.000000e-09)
-  %1204 = select <8 x i1> %1203, <8 x double> %1192, <8 x double> splat (double 1.000000e-09)
-  %1205 = fdiv <8 x double> %1202, %1204
-  %1206 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1205)
+1199:                                             ; preds = %1100
+  %1200 = getelementptr inbounds nuw i8, ptr %807, i64 3648
+  %1201 = load <8 x double>, ptr %1200, align 64, !tbaa !26, !noalias !66
+  %1202 = fadd <8 x double> %1151, %1201
+  %1203 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1202)
+  %1204 = fcmp ogt <8 x double> %1193, splat (double 1.000000e-09)
+  %1205 = select <8 x i1> %1204, <8 x double> %1193, <8 x double> splat (double 1.000000e-09)
+  %1206 = fdiv <8 x double> %1203, %1205
   %1207 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1206)
-  %1208 = select <8 x i1> %1193, <8 x double> %1207, <8 x double> splat (double 1.000000e+00)
-  %1209 = fmul <8 x double> %1195, %1208
-  br label %1210
+  %1208 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1207)
+  %1209 = select <8 x i1> %1194, <8 x double> %1208, <8 x double> splat (double 1.000000e+00)
+  %1210 = fmul <8 x double> %1196, %1209
+  br label %1211
 
-1210:                                             ; preds = %1099, %1198
-  %1211 = phi <8 x double> [ %1209, %1198 ], [ %1195, %1099 ]
-  %1212 = getelementptr inbounds nuw i8, ptr %806, i64 4096
-  %1213 = load <8 x double>, ptr %1212, align 64, !tbaa !26, !noalias !66
-  %1214 = getelementptr inbounds nuw i8, ptr %806, i64 4992
-  %1215 = load <8 x double>, ptr %1214, align 64, !tbaa !26, !noalias !66
-  %1216 = fmul <8 x double> %1160, %1215
-  %1217 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1155, <8 x double> %1213, <8 x double> %1216)
-  %1218 = getelementptr inbounds nuw i8, ptr %806, i64 1216
-  %1219 = load <8 x double>, ptr %1218, align 64, !tbaa !26, !noalias !66
-  %1220 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1219, <8 x double> %1152, <8 x double> splat (double 1.000000e+00))
-  %1221 = fdiv <8 x double> splat (double 1.000000e+00), %1220
-  %1222 = fmul <8 x double> %1145, %1150
-  %1223 = fmul <8 x double> %1143, %1222
-  %1224 = fmul <8 x double> %1223, %1176
-  %1225 = select <8 x i1> %1189, <8 x double> zeroinitializer, <8 x double> %1224
-  %1226 = getelementptr inbounds nuw i8, ptr %806, i64 1088
-  %1227 = load <8 x double>, ptr %1226, align 64, !tbaa !26, !noalias !66
-  %1228 = fmul <8 x double> %1211, splat (double 2.500000e-01)
-  %1229 = fmul <8 x double> %1140, %1228
-  %1230 = fneg <8 x double> %1145
-  %1231 = fmul <8 x double> %1229, %1230
-  %1232 = select <8 x i1> %1193, <8 x double> %1231, <8 x double> splat (double -0.000000e+00)
-  %1233 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1227, <8 x double> %1225, <8 x double> %1232)
-  %1234 = fadd <8 x double> %1180, %1190
-  %1235 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1227, <8 x double> %1234, <8 x double> %1211)
-  %1236 = fneg <8 x double> %1219
-  %1237 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1236, <8 x double> %1217, <8 x double> %1235)
-  %1238 = fneg <8 x double> %1126
-  %1239 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1221, <8 x double> %1237, <8 x double> %1238)
-  %1240 = fmul <8 x double> %1221, %1233
-  %1241 = fcmp olt <8 x double> %1240, splat (double 8.000000e-01)
-  %1242 = select <8 x i1> %1241, <8 x double> %1240, <8 x double> splat (double 8.000000e-01)
-  %1243 = fsub <8 x double> splat (double 1.000000e+00), %1242
-  %1244 = fdiv <8 x double> %1239, %1243
-  %1245 = fadd <8 x double> %1126, %1244
-  %1246 = getelementptr inbounds nuw i8, ptr %806, i64 1152
-  %1247 = load <8 x double>, ptr %1246, align 64, !tbaa !26, !noalias !66
-  %1248 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1236, <8 x double> %1217, <8 x double> %1247)
-  %1249 = fmul <8 x double> %1221, %1248
-  %1250 = fcmp olt <8 x double> %1245, %1249
-  %1251 = select <8 x i1> %1250, <8 x double> %1245, <8 x double> %1249
-  %1252 = select <8 x i1> %1125, <8 x double> %1251, <8 x double> %1122
-  %1253 = fsub <8 x double> %1252, %1126
-  %1254 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1225, <8 x double> %1253, <8 x double> %1190)
-  %1255 = fcmp ogt <8 x double> %1254, zeroinitializer
-  %1256 = select <8 x i1> %1255, <8 x double> %1254, <8 x double> zeroinitializer
-  %1257 = select <8 x i1> %720, <8 x double> %1124, <8 x double> %1252
-  store <8 x double> %1257, ptr %1123, align 64, !tbaa !26
-  %1258 = select <8 x i1> %720, <8 x double> %1186, <8 x double> %1256
-  store <8 x double> %1258, ptr %1185, align 64, !tbaa !26
-  %1259 = fadd <8 x double> %1180, %1258
-  %1260 = fneg <8 x double> %1155
-  %1261 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1260, <8 x double> %1157, <8 x double> %1259)
-  %1262 = fneg <8 x double> %1160
-  %1263 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1262, <8 x double> %1162, <8 x double> %1261)
-  %1264 = fdiv <8 x double> %1263, %1152
-  %1265 = load <8 x double>, ptr %864, align 64, !tbaa !26, !noalias !71
-  %1266 = fsub <8 x double> %1265, %1264
-  %1267 = getelementptr inbounds nuw i8, ptr %806, i64 4032
-  %1268 = load <8 x double>, ptr %1267, align 64, !tbaa !26, !noalias !71
-  %1269 = fsub <8 x double> %1268, %1100
-  %1270 = getelementptr inbounds nuw i8, ptr %806, i64 3904
-  %1271 = load <8 x double>, ptr %1270, align 64, !tbaa !26, !noalias !71
-  %1272 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1133)
-  %1273 = icmp eq i64 %1272, 0
-  br i1 %1273, label %1396, label %1274
+1211:                                             ; preds = %1100, %1199
+  %1212 = phi <8 x double> [ %1210, %1199 ], [ %1196, %1100 ]
+  %1213 = getelementptr inbounds nuw i8, ptr %807, i64 4096
+  %1214 = load <8 x double>, ptr %1213, align 64, !tbaa !26, !noalias !66
+  %1215 = getelementptr inbounds nuw i8, ptr %807, i64 4992
+  %1216 = load <8 x double>, ptr %1215, align 64, !tbaa !26, !noalias !66
+  %1217 = fmul <8 x double> %1161, %1216
+  %1218 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1156, <8 x double> %1214, <8 x double> %1217)
+  %1219 = getelementptr inbounds nuw i8, ptr %807, i64 1216
+  %1220 = load <8 x double>, ptr %1219, align 64, !tbaa !26, !noalias !66
+  %1221 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1220, <8 x double> %1153, <8 x double> splat (double 1.000000e+00))
+  %1222 = fdiv <8 x double> splat (double 1.000000e+00), %1221
+  %1223 = fmul <8 x double> %1146, %1151
+  %1224 = fmul <8 x double> %1144, %1223
+  %1225 = fmul <8 x double> %1224, %1177
+  %1226 = select <8 x i1> %1190, <8 x double> zeroinitializer, <8 x double> %1225
+  %1227 = getelementptr inbounds nuw i8, ptr %807, i64 1088
+  %1228 = load <8 x double>, ptr %1227, align 64, !tbaa !26, !noalias !66
+  %1229 = fmul <8 x double> %1212, splat (double 2.500000e-01)
+  %1230 = fmul <8 x double> %1141, %1229
+  %1231 = fneg <8 x double> %1146
+  %1232 = fmul <8 x double> %1230, %1231
+  %1233 = select <8 x i1> %1194, <8 x double> %1232, <8 x double> splat (double -0.000000e+00)
+  %1234 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1228, <8 x double> %1226, <8 x double> %1233)
+  %1235 = fadd <8 x double> %1181, %1191
+  %1236 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1228, <8 x double> %1235, <8 x double> %1212)
+  %1237 = fneg <8 x double> %1220
+  %1238 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1237, <8 x double> %1218, <8 x double> %1236)
+  %1239 = fneg <8 x double> %1127
+  %1240 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1222, <8 x double> %1238, <8 x double> %1239)
+  %1241 = fmul <8 x double> %1222, %1234
+  %1242 = fcmp olt <8 x double> %1241, splat (double 8.000000e-01)
+  %1243 = select <8 x i1> %1242, <8 x double> %1241, <8 x double> splat (double 8.000000e-01)
+  %1244 = fsub <8 x double> splat (double 1.000000e+00), %1243
+  %1245 = fdiv <8 x double> %1240, %1244
+  %1246 = fadd <8 x double> %1127, %1245
+  %1247 = getelementptr inbounds nuw i8, ptr %807, i64 1152
+  %1248 = load <8 x double>, ptr %1247, align 64, !tbaa !26, !noalias !66
+  %1249 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1237, <8 x double> %1218, <8 x double> %1248)
+  %1250 = fmul <8 x double> %1222, %1249
+  %1251 = fcmp olt <8 x double> %1246, %1250
+  %1252 = select <8 x i1> %1251, <8 x double> %1246, <8 x double> %1250
+  %1253 = select <8 x i1> %1126, <8 x double> %1252, <8 x double> %1123
+  %1254 = fsub <8 x double> %1253, %1127
+  %1255 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1226, <8 x double> %1254, <8 x double> %1191)
+  %1256 = fcmp ogt <8 x double> %1255, zeroinitializer
+  %1257 = select <8 x i1> %1256, <8 x double> %1255, <8 x double> zeroinitializer
+  %1258 = select <8 x i1> %721, <8 x double> %1125, <8 x double> %1253
+  store <8 x double> %1258, ptr %1124, align 64, !tbaa !26
+  %1259 = select <8 x i1> %721, <8 x double> %1187, <8 x double> %1257
+  store <8 x double> %1259, ptr %1186, align 64, !tbaa !26
+  %1260 = fadd <8 x double> %1181, %1259
+  %1261 = fneg <8 x double> %1156
+  %1262 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1261, <8 x double> %1158, <8 x double> %1260)
+  %1263 = fneg <8 x double> %1161
+  %1264 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1263, <8 x double> %1163, <8 x double> %1262)
+  %1265 = fdiv <8 x double> %1264, %1153
+  %1266 = load <8 x double>, ptr %865, align 64, !tbaa !26, !noalias !71
+  %1267 = fsub <8 x double> %1266, %1265
+  %1268 = getelementptr inbounds nuw i8, ptr %807, i64 4032
+  %1269 = load <8 x double>, ptr %1268, align 64, !tbaa !26, !noalias !71
+  %1270 = fsub <8 x double> %1269, %1101
+  %1271 = getelementptr inbounds nuw i8, ptr %807, i64 3904
+  %1272 = load <8 x double>, ptr %1271, align 64, !tbaa !26, !noalias !71
+  %1273 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1134)
+  %1274 = icmp eq i64 %1273, 0
+  br i1 %1274, label %1397, label %1275
 
-1274:                                             ; preds = %1210
-  %1275 = fcmp ogt <8 x double> %1269, %1266
-  %1276 = getelementptr inbounds nuw i8, ptr %806, i64 7680
-  %1277 = load <8 x double>, ptr %1276, align 64, !tbaa !26, !noalias !71
-  %1278 = fcmp oeq <8 x double> %1277, zeroinitializer
-  %1279 = select <8 x i1> %1278, <8 x i1> %1275, <8 x i1> zeroinitializer
-  %1280 = select <8 x i1> %1279, <8 x i64> %1133, <8 x i64> zeroinitializer
-  %1281 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1280)
-  %1282 = icmp eq i64 %1281, 0
-  br i1 %1282, label %1351, label %1283
+1275:                                             ; preds = %1211
+  %1276 = fcmp ogt <8 x double> %1270, %1267
+  %1277 = getelementptr inbounds nuw i8, ptr %807, i64 7680
+  %1278 = load <8 x double>, ptr %1277, align 64, !tbaa !26, !noalias !71
+  %1279 = fcmp oeq <8 x double> %1278, zeroinitializer
+  %1280 = select <8 x i1> %1279, <8 x i1> %1276, <8 x i1> zeroinitializer
+  %1281 = select <8 x i1> %1280, <8 x i64> %1134, <8 x i64> zeroinitializer
+  %1282 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1281)
+  %1283 = icmp eq i64 %1282, 0
+  br i1 %1283, label %1352, label %1284
 
-1283:                                             ; preds = %1274
-  %1284 = fsub <8 x double> %1269, %1266
-  %1285 = fdiv <8 x double> %1284, %1101
-  %1286 = getelementptr inbounds nuw i8, ptr %806, i64 8552
-  %1287 = load ptr, ptr %1286, align 8, !tbaa !69, !noalias !71
-  %1288 = load i64, ptr %141, align 16, !tbaa !21, !noalias !71
-  %1289 = add nsw i64 %1288, -1
-  %1290 = getelementptr inbounds <8 x double>, ptr %1287, i64 %1289
-  %1291 = load <8 x double>, ptr %1290, align 64, !tbaa !26, !noalias !71
-  %1292 = icmp sgt i64 %1288, 1
-  br i1 %1292, label %1293, label %1343
+1284:                                             ; preds = %1275
+  %1285 = fsub <8 x double> %1270, %1267
+  %1286 = fdiv <8 x double> %1285, %1102
+  %1287 = getelementptr inbounds nuw i8, ptr %807, i64 8552
+  %1288 = load ptr, ptr %1287, align 8, !tbaa !69, !noalias !71
+  %1289 = load i64, ptr %141, align 16, !tbaa !21, !noalias !71
+  %1290 = add nsw i64 %1289, -1
+  %1291 = getelementptr inbounds <8 x double>, ptr %1288, i64 %1290
+  %1292 = load <8 x double>, ptr %1291, align 64, !tbaa !26, !noalias !71
+  %1293 = icmp sgt i64 %1289, 1
+  br i1 %1293, label %1294, label %1344
 
-1293:                                             ; preds = %1283
-  %1294 = getelementptr inbounds nuw i8, ptr %806, i64 8512
-  %1295 = load i64, ptr %1294, align 64, !tbaa !31, !noalias !71
-  %1296 = getelementptr inbounds nuw i8, ptr %806, i64 8608
-  br label %1297
+1294:                                             ; preds = %1284
+  %1295 = getelementptr inbounds nuw i8, ptr %807, i64 8512
+  %1296 = load i64, ptr %1295, align 64, !tbaa !31, !noalias !71
+  %1297 = getelementptr inbounds nuw i8, ptr %807, i64 8608
+  br label %1298
 
-1297:                                             ; preds = %1293, %1340
-  %1298 = phi <8 x double> [ %1271, %1293 ], [ %1335, %1340 ]
-  %1299 = phi i64 [ %1289, %1293 ], [ %1341, %1340 ]
-  %1300 = phi <8 x double> [ %1291, %1293 ], [ %1323, %1340 ]
-  %1301 = phi <8 x i64> [ %1280, %1293 ], [ %1327, %1340 ]
-  %1302 = phi <8 x double> [ %1285, %1293 ], [ %1334, %1340 ]
-  %1303 = icmp slt i64 %1299, %1295
-  br i1 %1303, label %1304, label %1310
+1298:                                             ; preds = %1294, %1341
+  %1299 = phi <8 x double> [ %1272, %1294 ], [ %1336, %1341 ]
+  %1300 = phi i64 [ %1290, %1294 ], [ %1342, %1341 ]
+  %1301 = phi <8 x double> [ %1292, %1294 ], [ %1324, %1341 ]
+  %1302 = phi <8 x i64> [ %1281, %1294 ], [ %1328, %1341 ]
+  %1303 = phi <8 x double> [ %1286, %1294 ], [ %1335, %1341 ]
+  %1304 = icmp slt i64 %1300, %1296
+  br i1 %1304, label %1305, label %1311
 
-1304:                                             ; preds = %1297
-  %1305 = load ptr, ptr %1296, align 32, !tbaa !74, !noalias !71
-  %1306 = getelementptr inbounds nuw <8 x double>, ptr %1305, i64 %1299
-  %1307 = load <8 x double>, ptr %1306, align 64, !tbaa !26, !noalias !71
-  %1308 = load <8 x double>, ptr %862, align 64, !tbaa !26, !noalias !71
-  %1309 = fmul <8 x double> %1307, %1308
-  br label %1318
+1305:                                             ; preds = %1298
+  %1306 = load ptr, ptr %1297, align 32, !tbaa !74, !noalias !71
+  %1307 = getelementptr inbounds nuw <8 x double>, ptr %1306, i64 %1300
+  %1308 = load <8 x double>, ptr %1307, align 64, !tbaa !26, !noalias !71
+  %1309 = load <8 x double>, ptr %863, align 64, !tbaa !26, !noalias !71
+  %1310 = fmul <8 x double> %1308, %1309
+  br label %1319
 
-1310:                                             ; preds = %1297
-  %1311 = load <8 x double>, ptr %865, align 64, !tbaa !26, !noalias !71
-  %1312 = load <8 x double>, ptr %862, align 64, !tbaa !26, !noalias !71
-  %1313 = load ptr, ptr %1296, align 32, !tbaa !74, !noalias !71
-  %1314 = getelementptr inbounds nuw <8 x double>, ptr %1313, i64 %1299
-  %1315 = load <8 x double>, ptr %1314, align 64, !tbaa !26, !noalias !71
-  %1316 = fsub <8 x double> %1311, %1312
-  %1317 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1315, <8 x double> %1316, <8 x double> %1312)
-  br label %1318
+1311:                                             ; preds = %1298
+  %1312 = load <8 x double>, ptr %866, align 64, !tbaa !26, !noalias !71
+  %1313 = load <8 x double>, ptr %863, align 64, !tbaa !26, !noalias !71
+  %1314 = load ptr, ptr %1297, align 32, !tbaa !74, !noalias !71
+  %1315 = getelementptr inbounds nuw <8 x double>, ptr %1314, i64 %1300
+  %1316 = load <8 x double>, ptr %1315, align 64, !tbaa !26, !noalias !71
+  %1317 = fsub <8 x double> %1312, %1313
+  %1318 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1316, <8 x double> %1317, <8 x double> %1313)
+  br label %1319
 
-1318:                                             ; preds = %1304, %1310
-  %1319 = phi <8 x double> [ %1309, %1304 ], [ %1317, %1310 ]
-  %1320 = getelementptr inbounds nuw <8 x double>, ptr %1287, i64 %1299
-  %1321 = load <8 x double>, ptr %1320, align 64, !tbaa !26, !noalias !71
-  %1322 = icmp eq <8 x i64> %1301, zeroinitializer
-  %1323 = select <8 x i1> %1322, <8 x double> %1300, <8 x double> %1321
-  %1324 = fsub <8 x double> %1298, %1319
-  %1325 = fmul <8 x double> %1324, %1323
-  %1326 = fcmp olt <8 x double> %1325, %1302
-  %1327 = select <8 x i1> %1326, <8 x i64> %1301, <8 x i64> zeroinitializer
-  %1328 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1327)
-  %1329 = icmp eq i64 %1328, 0
-  br i1 %1329, label %1343, label %1330
+1319:                                             ; preds = %1305, %1311
+  %1320 = phi <8 x double> [ %1310, %1305 ], [ %1318, %1311 ]
+  %1321 = getelementptr inbounds nuw <8 x double>, ptr %1288, i64 %1300
+  %1322 = load <8 x double>, ptr %1321, align 64, !tbaa !26, !noalias !71
+  %1323 = icmp eq <8 x i64> %1302, zeroinitializer
+  %1324 = select <8 x i1> %1323, <8 x double> %1301, <8 x double> %1322
+  %1325 = fsub <8 x double> %1299, %1320
+  %1326 = fmul <8 x double> %1325, %1324
+  %1327 = fcmp olt <8 x double> %1326, %1303
+  %1328 = select <8 x i1> %1327, <8 x i64> %1302, <8 x i64> zeroinitializer
+  %1329 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1328)
+  %1330 = icmp eq i64 %1329, 0
+  br i1 %1330, label %1344, label %1331
 
-1330:                                             ; preds = %1318
-  %1331 = fneg <8 x double> %1323
-  %1332 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1331, <8 x double> %1324, <8 x double> %1302)
-  %1333 = icmp eq <8 x i64> %1327, zeroinitializer
-  %1334 = select <8 x i1> %1333, <8 x double> %1302, <8 x double> %1332
-  %1335 = select <8 x i1> %1333, <8 x double> %1298, <8 x double> %1319
-  %1336 = icmp eq i64 %1299, 1
-  br i1 %1336, label %1337, label %1340
+1331:                                             ; preds = %1319
+  %1332 = fneg <8 x double> %1324
+  %1333 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1332, <8 x double> %1325, <8 x double> %1303)
+  %1334 = icmp eq <8 x i64> %1328, zeroinitializer
+  %1335 = select <8 x i1> %1334, <8 x double> %1303, <8 x double> %1333
+  %1336 = select <8 x i1> %1334, <8 x double> %1299, <8 x double> %1320
+  %1337 = icmp eq i64 %1300, 1
+  br i1 %1337, label %1338, label %1341
 
-1337:                                             ; preds = %1330
-  %1338 = load <8 x double>, ptr %1287, align 64, !tbaa !26, !noalias !71
-  %1339 = select <8 x i1> %1333, <8 x double> %1323, <8 x double> %1338
-  br label %1343
+1338:                                             ; preds = %1331
+  %1339 = load <8 x double>, ptr %1288, align 64, !tbaa !26, !noalias !71
+  %1340 = select <8 x i1> %1334, <8 x double> %1324, <8 x double> %1339
+  br label %1344
 
-1340:                                             ; preds = %1330
-  %1341 = add nsw i64 %1299, -1
-  %1342 = icmp sgt i64 %1299, 1
-  br i1 %1342, label %1297, label %1343, !llvm.loop !75
+1341:                                             ; preds = %1331
+  %1342 = add nsw i64 %1300, -1
+  %1343 = icmp sgt i64 %1300, 1
+  br i1 %1343, label %1298, label %1344, !llvm.loop !75
 
-1343:                                             ; preds = %1340, %1318, %1337, %1283
-  %1344 = phi <8 x double> [ %1285, %1283 ], [ %1334, %1337 ], [ %1302, %1318 ], [ %1334, %1340 ]
-  %1345 = phi <8 x double> [ %1271, %1283 ], [ %1335, %1337 ], [ %1298, %1318 ], [ %1335, %1340 ]
-  %1346 = phi <8 x double> [ %1291, %1283 ], [ %1339, %1337 ], [ %1323, %1318 ], [ %1323, %1340 ]
-  %1347 = fdiv <8 x double> %1344, %1346
-  %1348 = fsub <8 x double> %1345, %1347
-  %1349 = icmp eq <8 x i64> %1280, zeroinitializer
-  %1350 = select <8 x i1> %1349, <8 x double> %1271, <8 x double> %1348
-  br label %1351
+1344:                                             ; preds = %1341, %1319, %1338, %1284
+  %1345 = phi <8 x double> [ %1286, %1284 ], [ %1335, %1338 ], [ %1303, %1319 ], [ %1335, %1341 ]
+  %1346 = phi <8 x double> [ %1272, %1284 ], [ %1336, %1338 ], [ %1299, %1319 ], [ %1336, %1341 ]
+  %1347 = phi <8 x double> [ %1292, %1284 ], [ %1340, %1338 ], [ %1324, %1319 ], [ %1324, %1341 ]
+  %1348 = fdiv <8 x double> %1345, %1347
+  %1349 = fsub <8 x double> %1346, %1348
+  %1350 = icmp eq <8 x i64> %1281, zeroinitializer
+  %1351 = select <8 x i1> %1350, <8 x double> %1272, <8 x double> %1349
+  br label %1352
 
-1351:                                             ; preds = %1343, %1274
-  %1352 = phi <8 x double> [ %1350, %1343 ], [ %1271, %1274 ]
-  %1353 = getelementptr inbounds nuw i8, ptr %806, i64 2560
-  %1354 = load <8 x double>, ptr %1353, align 64, !tbaa !26, !noalias !71
-  %1355 = getelementptr inbounds nuw i8, ptr %806, i64 2624
-  %1356 = load <8 x double>, ptr %1355, align 64, !tbaa !26, !noalias !71
-  %1357 = getelementptr inbounds nuw i8, ptr %806, i64 2688
-  %1358 = load <8 x double>, ptr %1357, align 64, !tbaa !26, !noalias !71
-  %1359 = getelementptr inbounds nuw i8, ptr %806, i64 2752
-  %1360 = load <8 x double>, ptr %1359, align 64, !tbaa !26, !noalias !71
-  %1361 = fmul <8 x double> %1106, splat (double 2.000000e-05)
-  br label %1362
+1352:                                             ; preds = %1344, %1275
+  %1353 = phi <8 x double> [ %1351, %1344 ], [ %1272, %1275 ]
+  %1354 = getelementptr inbounds nuw i8, ptr %807, i64 2560
+  %1355 = load <8 x double>, ptr %1354, align 64, !tbaa !26, !noalias !71
+  %1356 = getelementptr inbounds nuw i8, ptr %807, i64 2624
+  %1357 = load <8 x double>, ptr %1356, align 64, !tbaa !26, !noalias !71
+  %1358 = getelementptr inbounds nuw i8, ptr %807, i64 2688
+  %1359 = load <8 x double>, ptr %1358, align 64, !tbaa !26, !noalias !71
+  %1360 = getelementptr inbounds nuw i8, ptr %807, i64 2752
+  %1361 = load <8 x double>, ptr %1360, align 64, !tbaa !26, !noalias !71
+  %1362 = fmul <8 x double> %1107, splat (double 2.000000e-05)
+  br label %1363
 
-1362:                                             ; preds = %1351, %1362
-  %1363 = phi <8 x i64> [ splat (i64 -1), %1351 ], [ %1380, %1362 ]
-  %1364 = phi i32 [ 0, %1351 ], [ %1381, %1362 ]
-  %1365 = phi <8 x double> [ %1110, %1351 ], [ %1377, %1362 ]
-  %1366 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1365, <8 x double> %1360, <8 x double> %1358)
-  %1367 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1365, <8 x double> %1366, <8 x double> %1356)
-  %1368 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1365, <8 x double> %1367, <8 x double> %1354)
-  %1369 = fsub <8 x double> %1368, %1352
-  %1370 = fmul <8 x double> %1365, splat (double 3.000000e+00)
-  %1371 = fmul <8 x double> %1370, %1360
-  %1372 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1358, <8 x double> splat (double 2.000000e+00), <8 x double> %1371)
-  %1373 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1365, <8 x double> %1372, <8 x double> %1356)
-  %1374 = fdiv <8 x double> %1369, %1373
-  %1375 = fsub <8 x double> %1365, %1374
-  %1376 = icmp eq <8 x i64> %1363, zeroinitializer
-  %1377 = select <8 x i1> %1376, <8 x double> %1365, <8 x double> %1375
-  %1378 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1374)
-  %1379 = fcmp oge <8 x double> %1378, %1361
-  %1380 = select <8 x i1> %1379, <8 x i64> %1363, <8 x i64> zeroinitializer
-  %1381 = add nuw nsw i32 %1364, 1
-  %1382 = icmp samesign ult i32 %1364, 3
-  %1383 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1380)
-  %1384 = icmp ne i64 %1383, 0
-  %1385 = select i1 %1382, i1 %1384, i1 false
-  br i1 %1385, label %1362, label %1386, !llvm.loop !76
+1363:                                             ; preds = %1352, %1363
+  %1364 = phi <8 x i64> [ splat (i64 -1), %1352 ], [ %1381, %1363 ]
+  %1365 = phi i32 [ 0, %1352 ], [ %1382, %1363 ]
+  %1366 = phi <8 x double> [ %1111, %1352 ], [ %1378, %1363 ]
+  %1367 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1366, <8 x double> %1361, <8 x double> %1359)
+  %1368 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1366, <8 x double> %1367, <8 x double> %1357)
+  %1369 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1366, <8 x double> %1368, <8 x double> %1355)
+  %1370 = fsub <8 x double> %1369, %1353
+  %1371 = fmul <8 x double> %1366, splat (double 3.000000e+00)
+  %1372 = fmul <8 x double> %1371, %1361
+  %1373 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1359, <8 x double> splat (double 2.000000e+00), <8 x double> %1372)
+  %1374 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1366, <8 x double> %1373, <8 x double> %1357)
+  %1375 = fdiv <8 x double> %1370, %1374
+  %1376 = fsub <8 x double> %1366, %1375
+  %1377 = icmp eq <8 x i64> %1364, zeroinitializer
+  %1378 = select <8 x i1> %1377, <8 x double> %1366, <8 x double> %1376
+  %1379 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1375)
+  %1380 = fcmp oge <8 x double> %1379, %1362
+  %1381 = select <8 x i1> %1380, <8 x i64> %1364, <8 x i64> zeroinitializer
+  %1382 = add nuw nsw i32 %1365, 1
+  %1383 = icmp samesign ult i32 %1365, 3
+  %1384 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1381)
+  %1385 = icmp ne i64 %1384, 0
+  %1386 = select i1 %1383, i1 %1385, i1 false
+  br i1 %1386, label %1363, label %1387, !llvm.loop !76
 
-1386:                                             ; preds = %1362
-  %1387 = fmul <8 x double> %1106, splat (double 2.800000e-01)
-  %1388 = fcmp ogt <8 x double> %1377, %1387
-  %1389 = select <8 x i1> %1388, <8 x double> %1377, <8 x double> %1387
-  %1390 = fcmp olt <8 x double> %1389, %1106
-  %1391 = select <8 x i1> %1390, <8 x double> %1389, <8 x double> %1106
-  %1392 = select <8 x i1> %1138, <8 x double> %1110, <8 x double> %1391
-  %1393 = fcmp olt <8 x double> %1269, %1266
-  %1394 = select <8 x i1> %1138, <8 x i1> splat (i1 true), <8 x i1> %1393
-  %1395 = select <8 x i1> %1394, <8 x double> %1269, <8 x double> %1266
-  br label %1396
+1387:                                             ; preds = %1363
+  %1388 = fmul <8 x double> %1107, splat (double 2.800000e-01)
+  %1389 = fcmp ogt <8 x double> %1378, %1388
+  %1390 = select <8 x i1> %1389, <8 x double> %1378, <8 x double> %1388
+  %1391 = fcmp olt <8 x double> %1390, %1107
+  %1392 = select <8 x i1> %1391, <8 x double> %1390, <8 x double> %1107
+  %1393 = select <8 x i1> %1139, <8 x double> %1111, <8 x double> %1392
+  %1394 = fcmp olt <8 x double> %1270, %1267
+  %1395 = select <8 x i1> %1139, <8 x i1> splat (i1 true), <8 x i1> %1394
+  %1396 = select <8 x i1> %1395, <8 x double> %1270, <8 x double> %1267
+  br label %1397
 
-1396:                                             ; preds = %1210, %1386
-  %1397 = phi <8 x double> [ %1395, %1386 ], [ %1269, %1210 ]
-  %1398 = phi <8 x double> [ %1392, %1386 ], [ %1110, %1210 ]
-  %1399 = phi <8 x double> [ %1352, %1386 ], [ %1271, %1210 ]
-  %1400 = fsub <8 x double> %1266, %1397
-  %1401 = select <8 x i1> %720, <8 x double> %1154, <8 x double> %1264
-  store <8 x double> %1401, ptr %1153, align 64, !tbaa !26
-  %1402 = select <8 x i1> %720, <8 x double> %1112, <8 x double> %1400
-  store <8 x double> %1402, ptr %1111, align 64, !tbaa !26
-  %1403 = getelementptr inbounds nuw i8, ptr %806, i64 3136
-  %1404 = load <8 x double>, ptr %1403, align 64, !tbaa !26
-  %1405 = select <8 x i1> %720, <8 x double> %1404, <8 x double> %1397
-  store <8 x double> %1405, ptr %1403, align 64, !tbaa !26
-  %1406 = getelementptr inbounds nuw i8, ptr %806, i64 3008
-  %1407 = and <8 x i64> %1133, %560
-  %1408 = load <8 x double>, ptr %1406, align 64, !tbaa !26
-  %1409 = icmp eq <8 x i64> %1407, zeroinitializer
-  %1410 = select <8 x i1> %1409, <8 x double> %1408, <8 x double> %1399
-  store <8 x double> %1410, ptr %1406, align 64, !tbaa !26
-  %1411 = select <8 x i1> %1409, <8 x double> %1110, <8 x double> %1398
-  store <8 x double> %1411, ptr %840, align 64, !tbaa !26
-  %1412 = add nuw nsw i64 %804, 1
-  %1413 = load i64, ptr %178, align 8, !tbaa !20
-  %1414 = icmp slt i64 %1412, %1413
-  br i1 %1414, label %803, label %1428, !llvm.loop !77
+1397:                                             ; preds = %1211, %1387
+  %1398 = phi <8 x double> [ %1396, %1387 ], [ %1270, %1211 ]
+  %1399 = phi <8 x double> [ %1393, %1387 ], [ %1111, %1211 ]
+  %1400 = phi <8 x double> [ %1353, %1387 ], [ %1272, %1211 ]
+  %1401 = fsub <8 x double> %1267, %1398
+  %1402 = select <8 x i1> %721, <8 x double> %1155, <8 x double> %1265
+  store <8 x double> %1402, ptr %1154, align 64, !tbaa !26
+  %1403 = select <8 x i1> %721, <8 x double> %1113, <8 x double> %1401
+  store <8 x double> %1403, ptr %1112, align 64, !tbaa !26
+  %1404 = getelementptr inbounds nuw i8, ptr %807, i64 3136
+  %1405 = load <8 x double>, ptr %1404, align 64, !tbaa !26
+  %1406 = select <8 x i1> %721, <8 x double> %1405, <8 x double> %1398
+  store <8 x double> %1406, ptr %1404, align 64, !tbaa !26
+  %1407 = getelementptr inbounds nuw i8, ptr %807, i64 3008
+  %1408 = and <8 x i64> %1134, %561
+  %1409 = load <8 x double>, ptr %1407, align 64, !tbaa !26
+  %1410 = icmp eq <8 x i64> %1408, zeroinitializer
+  %1411 = select <8 x i1> %1410, <8 x double> %1409, <8 x double> %1400
+  store <8 x double> %1411, ptr %1407, align 64, !tbaa !26
+  %1412 = select <8 x i1> %1410, <8 x double> %1111, <8 x double> %1399
+  store <8 x double> %1412, ptr %841, align 64, !tbaa !26
+  %1413 = add nuw nsw i64 %805, 1
+  %1414 = load i64, ptr %178, align 8, !tbaa !20
+  %1415 = icmp slt i64 %1413, %1414
+  br i1 %1415, label %804, label %1429, !llvm.loop !77
 
-1415:                                             ; preds = %803, %1415
-  %1416 = phi i64 [ 0, %803 ], [ %1426, %1415 ]
-  %1417 = getelementptr inbounds nuw [14 x <8 x double>], ptr %840, i64 0, i64 %1416
-  %1418 = getelementptr inbounds nuw [14 x <8 x double>], ptr %841, i64 0, i64 %1416
-  %1419 = load <8 x double>, ptr %1418, align 64, !tbaa !26
-  %1420 = getelementptr inbounds nuw [14 x <8 x double>], ptr %842, i64 0, i64 %1416
-  %1421 = load <8 x double>, ptr %1420, align 64, !tbaa !26
-  %1422 = fsub <8 x double> %1419, %1421
-  %1423 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %839, <8 x double> %1422, <8 x double> %1419)
-  %1424 = load <8 x double>, ptr %1417, align 64, !tbaa !26
-  %1425 = select <8 x i1> %720, <8 x double> %1424, <8 x double> %1423
-  store <8 x double> %1425, ptr %1417, align 64, !tbaa !26
-  %1426 = add nuw nsw i64 %1416, 1
-  %1427 = icmp eq i64 %1426, 13
-  br i1 %1427, label %843, label %1415, !llvm.loop !78
+1416:                                             ; preds = %804, %1416
+  %1417 = phi i64 [ 0, %804 ], [ %1427, %1416 ]
+  %1418 = getelementptr inbounds nuw [14 x <8 x double>], ptr %841, i64 0, i64 %1417
+  %1419 = getelementptr inbounds nuw [14 x <8 x double>], ptr %842, i64 0, i64 %1417
+  %1420 = load <8 x double>, ptr %1419, align 64, !tbaa !26
+  %1421 = getelementptr inbounds nuw [14 x <8 x double>], ptr %843, i64 0, i64 %1417
+  %1422 = load <8 x double>, ptr %1421, align 64, !tbaa !26
+  %1423 = fsub <8 x double> %1420, %1422
+  %1424 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %840, <8 x double> %1423, <8 x double> %1420)
+  %1425 = load <8 x double>, ptr %1418, align 64, !tbaa !26
+  %1426 = select <8 x i1> %721, <8 x double> %1425, <8 x double> %1424
+  store <8 x double> %1426, ptr %1418, align 64, !tbaa !26
+  %1427 = add nuw nsw i64 %1417, 1
+  %1428 = icmp eq i64 %1427, 13
+  br i1 %1428, label %844, label %1416, !llvm.loop !78
 
-1428:                                             ; preds = %1396, %694
-  %1429 = phi i64 [ %799, %694 ], [ %1413, %1396 ]
-  %1430 = load <8 x double>, ptr %176, align 64, !tbaa !26
-  %1431 = fcmp ogt <8 x double> %1430, zeroinitializer
-  %1432 = select <8 x i1> %1431, <8 x i64> %560, <8 x i64> zeroinitializer
-  %1433 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1432)
-  %1434 = icmp eq i64 %1433, 0
-  br i1 %1434, label %1518, label %1435
+1429:                                             ; preds = %1397, %695
+  %1430 = phi i64 [ %800, %695 ], [ %1414, %1397 ]
+  %1431 = load <8 x double>, ptr %176, align 64, !tbaa !26
+  %1432 = fcmp ogt <8 x double> %1431, zeroinitializer
+  %1433 = select <8 x i1> %1432, <8 x i64> %561, <8 x i64> zeroinitializer
+  %1434 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1433)
+  %1435 = icmp eq i64 %1434, 0
+  br i1 %1435, label %1519, label %1436
 
-1435:                                             ; preds = %1428
+1436:                                             ; preds = %1429
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %7)
-  store <8 x i64> %1432, ptr %7, align 64, !tbaa !26
+  store <8 x i64> %1433, ptr %7, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %8) #7
   store <8 x double> zeroinitializer, ptr %8, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %9) #7
-  %1436 = load <8 x double>, ptr %158, align 64, !tbaa !26
-  %1437 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %1438 = fadd <8 x double> %1436, %1437
-  store <8 x double> %1438, ptr %9, align 64, !tbaa !26
-  %1439 = load ptr, ptr %191, align 8
-  %1440 = load ptr, ptr %193, align 8
-  %1441 = load ptr, ptr %194, align 8
-  br label %1442
+  %1437 = load <8 x double>, ptr %158, align 64, !tbaa !26
+  %1438 = load <8 x double>, ptr %182, align 64, !tbaa !26
+  %1439 = fadd <8 x double> %1437, %1438
+  store <8 x double> %1439, ptr %9, align 64, !tbaa !26
+  %1440 = load ptr, ptr %191, align 8
+  %1441 = load ptr, ptr %193, align 8
+  %1442 = load ptr, ptr %194, align 8
+  br label %1443
 
-1442:                                             ; preds = %1510, %1435
-  %1443 = phi i64 [ 0, %1435 ], [ %1511, %1510 ]
-  %1444 = getelementptr inbounds nuw i64, ptr %7, i64 %1443
-  %1445 = load i64, ptr %1444, align 8, !tbaa !30
-  %1446 = icmp eq i64 %1445, 0
-  br i1 %1446, label %1510, label %1447
+1443:                                             ; preds = %1511, %1436
+  %1444 = phi i64 [ 0, %1436 ], [ %1512, %1511 ]
+  %1445 = getelementptr inbounds nuw i64, ptr %7, i64 %1444
+  %1446 = load i64, ptr %1445, align 8, !tbaa !30
+  %1447 = icmp eq i64 %1446, 0
+  br i1 %1447, label %1511, label %1448
 
-1447:                                             ; preds = %1442
-  %1448 = getelementptr inbounds nuw [8 x i64], ptr %143, i64 0, i64 %1443
-  %1449 = load i64, ptr %1448, align 8, !tbaa !30
-  %1450 = shl nsw i64 %1449, 1
-  %1451 = getelementptr inbounds i64, ptr %1439, i64 %1450
-  %1452 = load i64, ptr %1451, align 8, !tbaa !30
-  %1453 = shl nuw nsw i64 %1443, 1
-  %1454 = getelementptr inbounds nuw [16 x i64], ptr %192, i64 0, i64 %1453
-  %1455 = getelementptr inbounds i64, ptr %1441, i64 %1450
-  %1456 = load i64, ptr %1455, align 8, !tbaa !30
-  %1457 = shl nsw i64 %1456, 4
-  %1458 = getelementptr inbounds i8, ptr %1440, i64 %1457
-  %1459 = getelementptr inbounds nuw double, ptr %9, i64 %1443
-  %1460 = load double, ptr %1459, align 8, !tbaa !44
-  %1461 = load i64, ptr %1454, align 8, !tbaa !30
-  %1462 = getelementptr i8, ptr %1458, i64 -16
-  %1463 = icmp sgt i64 %1461, 0
-  br i1 %1463, label %1464, label %1473
+1448:                                             ; preds = %1443
+  %1449 = getelementptr inbounds nuw [8 x i64], ptr %143, i64 0, i64 %1444
+  %1450 = load i64, ptr %1449, align 8, !tbaa !30
+  %1451 = shl nsw i64 %1450, 1
+  %1452 = getelementptr inbounds i64, ptr %1440, i64 %1451
+  %1453 = load i64, ptr %1452, align 8, !tbaa !30
+  %1454 = shl nuw nsw i64 %1444, 1
+  %1455 = getelementptr inbounds nuw [16 x i64], ptr %192, i64 0, i64 %1454
+  %1456 = getelementptr inbounds i64, ptr %1442, i64 %1451
+  %1457 = load i64, ptr %1456, align 8, !tbaa !30
+  %1458 = shl nsw i64 %1457, 4
+  %1459 = getelementptr inbounds i8, ptr %1441, i64 %1458
+  %1460 = getelementptr inbounds nuw double, ptr %9, i64 %1444
+  %1461 = load double, ptr %1460, align 8, !tbaa !44
+  %1462 = load i64, ptr %1455, align 8, !tbaa !30
+  %1463 = getelementptr i8, ptr %1459, i64 -16
+  %1464 = icmp sgt i64 %1462, 0
+  br i1 %1464, label %1465, label %1474
 
-1464:                                             ; preds = %1447, %1470
-  %1465 = phi i64 [ %1471, %1470 ], [ %1461, %1447 ]
-  %1466 = shl i64 %1465, 4
-  %1467 = getelementptr i8, ptr %1462, i64 %1466
-  %1468 = load double, ptr %1467, align 8, !tbaa !44
-  %1469 = fcmp ugt double %1460, %1468
-  br i1 %1469, label %1473, label %1470
+1465:                                             ; preds = %1448, %1471
+  %1466 = phi i64 [ %1472, %1471 ], [ %1462, %1448 ]
+  %1467 = shl i64 %1466, 4
+  %1468 = getelementptr i8, ptr %1463, i64 %1467
+  %1469 = load double, ptr %1468, align 8, !tbaa !44
+  %1470 = fcmp ugt double %1461, %1469
+  br i1 %1470, label %1474, label %1471
 
-1470:                                             ; preds = %1464
-  %1471 = add nsw i64 %1465, -1
-  store i64 %1471, ptr %1454, align 8, !tbaa !30
-  %1472 = icmp sgt i64 %1465, 1
-  br i1 %1472, label %1464, label %1473, !llvm.loop !79
+1471:                                             ; preds = %1465
+  %1472 = add nsw i64 %1466, -1
+  store i64 %1472, ptr %1455, align 8, !tbaa !30
+  %1473 = icmp sgt i64 %1466, 1
+  br i1 %1473, label %1465, label %1474, !llvm.loop !79
 
-1473:                                             ; preds = %1470, %1464, %1447
-  %1474 = phi i64 [ %1461, %1447 ], [ 0, %1470 ], [ %1465, %1464 ]
-  %1475 = icmp slt i64 %1474, %1452
-  br i1 %1475, label %1476, label %1485
+1474:                                             ; preds = %1471, %1465, %1448
+  %1475 = phi i64 [ %1462, %1448 ], [ 0, %1471 ], [ %1466, %1465 ]
+  %1476 = icmp slt i64 %1475, %1453
+  br i1 %1476, label %1477, label %1486
 
-1476:                                             ; preds = %1473, %1482
-  %1477 = phi i64 [ %1483, %1482 ], [ %1474, %1473 ]
-  %1478 = shl nsw i64 %1477, 4
-  %1479 = getelementptr inbounds i8, ptr %1458, i64 %1478
-  %1480 = load double, ptr %1479, align 8, !tbaa !44
-  %1481 = fcmp ule double %1460, %1480
-  br i1 %1481, label %1490, label %1482
+1477:                                             ; preds = %1474, %1483
+  %1478 = phi i64 [ %1484, %1483 ], [ %1475, %1474 ]
+  %1479 = shl nsw i64 %1478, 4
+  %1480 = getelementptr inbounds i8, ptr %1459, i64 %1479
+  %1481 = load double, ptr %1480, align 8, !tbaa !44
+  %1482 = fcmp ule double %1461, %1481
+  br i1 %1482, label %1491, label %1483
 
-1482:                                             ; preds = %1476
-  %1483 = add i64 %1477, 1
-  store i64 %1483, ptr %1454, align 8, !tbaa !30
-  %1484 = icmp eq i64 %1483, %1452
-  br i1 %1484, label %1485, label %1476, !llvm.loop !80
+1483:                                             ; preds = %1477
+  %1484 = add i64 %1478, 1
+  store i64 %1484, ptr %1455, align 8, !tbaa !30
+  %1485 = icmp eq i64 %1484, %1453
+  br i1 %1485, label %1486, label %1477, !llvm.loop !80
 
-1485:                                             ; preds = %1482, %1473
-  %1486 = shl i64 %1452, 4
-  %1487 = getelementptr i8, ptr %1458, i64 %1486
-  %1488 = getelementptr i8, ptr %1487, i64 -8
-  %1489 = load double, ptr %1488, align 8, !tbaa !44
-  br label %1507
+1486:                                             ; preds = %1483, %1474
+  %1487 = shl i64 %1453, 4
+  %1488 = getelementptr i8, ptr %1459, i64 %1487
+  %1489 = getelementptr i8, ptr %1488, i64 -8
+  %1490 = load double, ptr %1489, align 8, !tbaa !44
+  br label %1508
 
-1490:                                             ; preds = %1476
-  %1491 = shl nsw i64 %1477, 1
-  %1492 = or disjoint i64 %1491, 1
-  %1493 = getelementptr inbounds double, ptr %1458, i64 %1492
-  %1494 = load double, ptr %1493, align 8, !tbaa !44
-  %1495 = icmp sgt i64 %1477, 0
-  br i1 %1495, label %1496, label %1507
+1491:                                             ; preds = %1477
+  %1492 = shl nsw i64 %1478, 1
+  %1493 = or disjoint i64 %1492, 1
+  %1494 = getelementptr inbounds double, ptr %1459, i64 %1493
+  %1495 = load double, ptr %1494, align 8, !tbaa !44
+  %1496 = icmp sgt i64 %1478, 0
+  br i1 %1496, label %1497, label %1508
 
-1496:                                             ; preds = %1490
-  %1497 = getelementptr inbounds nuw i8, ptr %1458, i64 %1478
-  %1498 = getelementptr i8, ptr %1497, i64 -8
-  %1499 = load double, ptr %1498, align 8, !tbaa !44
-  %1500 = getelementptr i8, ptr %1497, i64 -16
-  %1501 = load double, ptr %1500, align 8, !tbaa !44
-  %1502 = fsub double %1460, %1501
-  %1503 = fsub double %1480, %1501
-  %1504 = fdiv double %1502, %1503
-  %1505 = fsub double %1494, %1499
-  %1506 = tail call double @llvm.fmuladd.f64(double %1504, double %1505, double %1499)
-  br label %1507
+1497:                                             ; preds = %1491
+  %1498 = getelementptr inbounds nuw i8, ptr %1459, i64 %1479
+  %1499 = getelementptr i8, ptr %1498, i64 -8
+  %1500 = load double, ptr %1499, align 8, !tbaa !44
+  %1501 = getelementptr i8, ptr %1498, i64 -16
+  %1502 = load double, ptr %1501, align 8, !tbaa !44
+  %1503 = fsub double %1461, %1502
+  %1504 = fsub double %1481, %1502
+  %1505 = fdiv double %1503, %1504
+  %1506 = fsub double %1495, %1500
+  %1507 = tail call double @llvm.fmuladd.f64(double %1505, double %1506, double %1500)
+  br label %1508
 
-1507:                                             ; preds = %1496, %1490, %1485
-  %1508 = phi double [ %1506, %1496 ], [ %1494, %1490 ], [ %1489, %1485 ]
-  %1509 = getelementptr inbounds nuw double, ptr %8, i64 %1443
-  store double %1508, ptr %1509, align 8, !tbaa !44
-  br label %1510
+1508:                                             ; preds = %1497, %1491, %1486
+  %1509 = phi double [ %1507, %1497 ], [ %1495, %1491 ], [ %1490, %1486 ]
+  %1510 = getelementptr inbounds nuw double, ptr %8, i64 %1444
+  store double %1509, ptr %1510, align 8, !tbaa !44
+  br label %1511
 
-1510:                                             ; preds = %1507, %1442
-  %1511 = add nuw nsw i64 %1443, 1
-  %1512 = icmp eq i64 %1511, 8
-  br i1 %1512, label %1513, label %1442, !llvm.loop !81
+1511:                                             ; preds = %1508, %1443
+  %1512 = add nuw nsw i64 %1444, 1
+  %1513 = icmp eq i64 %1512, 8
+  br i1 %1513, label %1514, label %1443, !llvm.loop !81
 
-1513:                                             ; preds = %1510
-  %1514 = load <8 x double>, ptr %8, align 64, !tbaa !26
+1514:                                             ; preds = %1511
+  %1515 = load <8 x double>, ptr %8, align 64, !tbaa !26
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %9) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %8) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %7)
-  %1515 = load <8 x double>, ptr %187, align 64, !tbaa !26
-  %1516 = icmp eq <8 x i64> %1432, zeroinitializer
-  %1517 = select <8 x i1> %1516, <8 x double> %1515, <8 x double> %1514
-  store <8 x double> %1517, ptr %187, align 64, !tbaa !26
-  br label %1518
+  %1516 = load <8 x double>, ptr %187, align 64, !tbaa !26
+  %1517 = icmp eq <8 x i64> %1433, zeroinitializer
+  %1518 = select <8 x i1> %1517, <8 x double> %1516, <8 x double> %1515
+  store <8 x double> %1518, ptr %187, align 64, !tbaa !26
+  br label %1519
 
-1518:                                             ; preds = %1428, %1513, %558
-  %1519 = phi i64 [ %1429, %1428 ], [ %1429, %1513 ], [ %563, %558 ]
-  %1520 = load <8 x double>, ptr %195, align 64, !tbaa !26
-  %1521 = icmp eq <8 x i64> %560, zeroinitializer
-  %1522 = select <8 x i1> %1521, <8 x double> %1520, <8 x double> zeroinitializer
-  store <8 x double> %1522, ptr %195, align 64, !tbaa !26
-  %1523 = icmp sgt i64 %1519, 0
-  br i1 %1523, label %1526, label %1524
+1519:                                             ; preds = %1429, %1514, %559
+  %1520 = phi i64 [ %1430, %1429 ], [ %1430, %1514 ], [ %564, %559 ]
+  %1521 = load <8 x double>, ptr %195, align 64, !tbaa !26
+  %1522 = icmp eq <8 x i64> %561, zeroinitializer
+  %1523 = select <8 x i1> %1522, <8 x double> %1521, <8 x double> zeroinitializer
+  store <8 x double> %1523, ptr %195, align 64, !tbaa !26
+  %1524 = icmp sgt i64 %1520, 0
+  br i1 %1524, label %1527, label %1525
 
-1524:                                             ; preds = %1518
-  %1525 = load <8 x double>, ptr %197, align 64, !tbaa !26
-  br label %2378
+1525:                                             ; preds = %1519
+  %1526 = load <8 x double>, ptr %197, align 64, !tbaa !26
+  br label %2379
 
-1526:                                             ; preds = %1518
-  %1527 = load <8 x i64>, ptr %132, align 64, !tbaa !26
-  %1528 = xor <8 x i64> %560, splat (i64 -1)
-  %1529 = and <8 x i64> %1527, %1528
-  %1530 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1529)
-  %1531 = icmp eq i64 %1530, 0
-  %1532 = icmp eq <8 x i64> %1529, zeroinitializer
-  br label %1536
+1527:                                             ; preds = %1519
+  %1528 = load <8 x i64>, ptr %132, align 64, !tbaa !26
+  %1529 = xor <8 x i64> %561, splat (i64 -1)
+  %1530 = and <8 x i64> %1528, %1529
+  %1531 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1530)
+  %1532 = icmp eq i64 %1531, 0
+  %1533 = icmp eq <8 x i64> %1530, zeroinitializer
+  br label %1537
 
-1533:                                             ; preds = %2372
-  %1534 = load <8 x double>, ptr %197, align 64, !tbaa !26
-  %1535 = icmp sgt i64 %2376, 0
-  br i1 %1535, label %2384, label %2378
+1534:                                             ; preds = %2373
+  %1535 = load <8 x double>, ptr %197, align 64, !tbaa !26
+  %1536 = icmp sgt i64 %2377, 0
+  br i1 %1536, label %2385, label %2379
 
-1536:                                             ; preds = %1526, %2372
-  %1537 = phi i64 [ 0, %1526 ], [ %2375, %2372 ]
-  %1538 = load ptr, ptr %151, align 8, !tbaa !28
-  %1539 = getelementptr inbounds nuw %struct.Piece, ptr %1538, i64 %1537
-  br i1 %1531, label %1540, label %1567
+1537:                                             ; preds = %1527, %2373
+  %1538 = phi i64 [ 0, %1527 ], [ %2376, %2373 ]
+  %1539 = load ptr, ptr %151, align 8, !tbaa !28
+  %1540 = getelementptr inbounds nuw %struct.Piece, ptr %1539, i64 %1538
+  br i1 %1532, label %1541, label %1568
 
-1540:                                             ; preds = %1536
-  %1541 = getelementptr inbounds nuw i8, ptr %1539, i64 8448
-  %1542 = load <8 x i64>, ptr %1541, align 64, !tbaa !26
-  %1543 = getelementptr inbounds nuw i8, ptr %1539, i64 3072
-  %1544 = load <8 x double>, ptr %1543, align 64, !tbaa !26
-  %1545 = getelementptr inbounds nuw i8, ptr %1539, i64 7744
-  %1546 = load <8 x double>, ptr %1545, align 64, !tbaa !26
-  %1547 = getelementptr inbounds nuw i8, ptr %1539, i64 5696
-  %1548 = load <8 x double>, ptr %1547, align 64, !tbaa !26
-  %1549 = getelementptr inbounds nuw i8, ptr %1539, i64 5760
-  %1550 = load <8 x double>, ptr %1549, align 64, !tbaa !26
-  %1551 = getelementptr inbounds nuw i8, ptr %1539, i64 8320
-  %1552 = load <8 x i64>, ptr %1551, align 64, !tbaa !26
-  %1553 = getelementptr inbounds nuw i8, ptr %1539, i64 1984
-  %1554 = load <8 x double>, ptr %1553, align 64, !tbaa !26
-  %1555 = load <8 x double>, ptr %1539, align 64, !tbaa !26
-  %1556 = getelementptr inbounds nuw i8, ptr %1539, i64 2944
-  %1557 = load <8 x double>, ptr %1556, align 64, !tbaa !26
-  %1558 = getelementptr inbounds nuw i8, ptr %1539, i64 7808
-  %1559 = load <8 x double>, ptr %1558, align 64, !tbaa !26
-  %1560 = getelementptr inbounds nuw i8, ptr %1539, i64 5632
-  %1561 = load <8 x double>, ptr %1560, align 64, !tbaa !26
-  %1562 = getelementptr inbounds nuw i8, ptr %1539, i64 6016
-  %1563 = load <8 x double>, ptr %1562, align 64, !tbaa !26
-  %1564 = fmul <8 x double> %1544, %1546
-  %1565 = fsub <8 x double> %1555, %1557
-  %1566 = fmul <8 x double> %1565, %1559
-  br label %1720
+1541:                                             ; preds = %1537
+  %1542 = getelementptr inbounds nuw i8, ptr %1540, i64 8448
+  %1543 = load <8 x i64>, ptr %1542, align 64, !tbaa !26
+  %1544 = getelementptr inbounds nuw i8, ptr %1540, i64 3072
+  %1545 = load <8 x double>, ptr %1544, align 64, !tbaa !26
+  %1546 = getelementptr inbounds nuw i8, ptr %1540, i64 7744
+  %1547 = load <8 x double>, ptr %1546, align 64, !tbaa !26
+  %1548 = getelementptr inbounds nuw i8, ptr %1540, i64 5696
+  %1549 = load <8 x double>, ptr %1548, align 64, !tbaa !26
+  %1550 = getelementptr inbounds nuw i8, ptr %1540, i64 5760
+  %1551 = load <8 x double>, ptr %1550, align 64, !tbaa !26
+  %1552 = getelementptr inbounds nuw i8, ptr %1540, i64 8320
+  %1553 = load <8 x i64>, ptr %1552, align 64, !tbaa !26
+  %1554 = getelementptr inbounds nuw i8, ptr %1540, i64 1984
+  %1555 = load <8 x double>, ptr %1554, align 64, !tbaa !26
+  %1556 = load <8 x double>, ptr %1540, align 64, !tbaa !26
+  %1557 = getelementptr inbounds nuw i8, ptr %1540, i64 2944
+  %1558 = load <8 x double>, ptr %1557, align 64, !tbaa !26
+  %1559 = getelementptr inbounds nuw i8, ptr %1540, i64 7808
+  %1560 = load <8 x double>, ptr %1559, align 64, !tbaa !26
+  %1561 = getelementptr inbounds nuw i8, ptr %1540, i64 5632
+  %1562 = load <8 x double>, ptr %1561, align 64, !tbaa !26
+  %1563 = getelementptr inbounds nuw i8, ptr %1540, i64 6016
+  %1564 = load <8 x double>, ptr %1563, align 64, !tbaa !26
+  %1565 = fmul <8 x double> %1545, %1547
+  %1566 = fsub <8 x double> %1556, %1558
+  %1567 = fmul <8 x double> %1566, %1560
+  br label %1721
 
-1567:                                             ; preds = %1536
-  %1568 = getelementptr inbounds nuw i8, ptr %1539, i64 3200
-  %1569 = getelementptr inbounds nuw i8, ptr %1539, i64 3072
-  %1570 = load <8 x double>, ptr %1569, align 64, !tbaa !26, !noalias !82
-  %1571 = getelementptr inbounds nuw i8, ptr %1539, i64 7744
-  %1572 = load <8 x double>, ptr %1571, align 64, !tbaa !26, !noalias !82
-  %1573 = fmul <8 x double> %1570, %1572
-  %1574 = fcmp ogt <8 x double> %1573, zeroinitializer
-  %1575 = select <8 x i1> %1574, <8 x double> %1573, <8 x double> zeroinitializer
-  %1576 = fcmp uge <8 x double> %1575, splat (double 1.000000e+00)
-  %1577 = select <8 x i1> %1576, <8 x double> splat (double 1.000000e+00), <8 x double> %1575
-  %1578 = getelementptr inbounds nuw i8, ptr %1539, i64 8448
-  %1579 = load <8 x i64>, ptr %1578, align 64, !tbaa !26, !noalias !82
-  %1580 = load <8 x double>, ptr %189, align 64, !tbaa !26, !noalias !82
-  %1581 = load <8 x double>, ptr %1568, align 64, !tbaa !26, !noalias !82
-  %1582 = icmp eq <8 x i64> %1579, zeroinitializer
-  %1583 = select <8 x i1> %1582, <8 x double> %1581, <8 x double> %1580
-  %1584 = getelementptr inbounds nuw i8, ptr %1539, i64 3584
-  %1585 = load <8 x double>, ptr %1584, align 64, !tbaa !26, !noalias !82
-  %1586 = fsub <8 x double> splat (double 1.000000e+00), %1577
-  %1587 = getelementptr inbounds nuw i8, ptr %1539, i64 1984
-  %1588 = load <8 x double>, ptr %1587, align 64, !tbaa !26, !noalias !82
-  %1589 = getelementptr inbounds nuw i8, ptr %1539, i64 8320
-  %1590 = load <8 x i64>, ptr %1589, align 64, !tbaa !26, !noalias !82
-  %1591 = load <8 x double>, ptr %1539, align 64, !tbaa !26, !noalias !82
-  %1592 = getelementptr inbounds nuw i8, ptr %1539, i64 2944
-  %1593 = load <8 x double>, ptr %1592, align 64, !tbaa !26, !noalias !82
-  %1594 = fsub <8 x double> %1591, %1593
-  %1595 = getelementptr inbounds nuw i8, ptr %1539, i64 7808
-  %1596 = load <8 x double>, ptr %1595, align 64, !tbaa !26, !noalias !82
-  %1597 = fmul <8 x double> %1594, %1596
-  %1598 = icmp eq <8 x i64> %1590, zeroinitializer
-  %1599 = select <8 x i1> %1598, <8 x double> zeroinitializer, <8 x double> %1597
-  %1600 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1586, <8 x double> %1588, <8 x double> %1599)
-  %1601 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1585, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %1602 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1585, <8 x double> %1601, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %1603 = fdiv <8 x double> splat (double 1.000000e+00), %1602
-  %1604 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1583, <8 x double> %1600, <8 x double> splat (double 1.000000e+00))
-  %1605 = fdiv <8 x double> splat (double 1.000000e+00), %1604
-  %1606 = load <8 x double>, ptr %190, align 64, !tbaa !26, !noalias !82
-  %1607 = load <8 x double>, ptr %187, align 64, !tbaa !26, !noalias !82
-  %1608 = select <8 x i1> %1582, <8 x double> %1607, <8 x double> %1606
-  %1609 = fsub <8 x double> %1608, %1585
-  %1610 = fmul <8 x double> %1609, %1605
-  %1611 = fmul <8 x double> %1583, %1610
-  %1612 = getelementptr inbounds nuw i8, ptr %1539, i64 5632
-  %1613 = load <8 x double>, ptr %1612, align 64, !tbaa !26, !noalias !82
-  %1614 = getelementptr inbounds nuw i8, ptr %1539, i64 3264
-  %1615 = load <8 x double>, ptr %1614, align 64, !tbaa !26, !noalias !82
-  %1616 = getelementptr inbounds nuw i8, ptr %1539, i64 5696
-  %1617 = load <8 x double>, ptr %1616, align 64, !tbaa !26, !noalias !82
-  %1618 = getelementptr inbounds nuw i8, ptr %1539, i64 4160
-  %1619 = load <8 x double>, ptr %1618, align 64, !tbaa !26, !noalias !82
-  %1620 = fmul <8 x double> %1617, %1619
-  %1621 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1613, <8 x double> %1615, <8 x double> %1620)
-  %1622 = getelementptr inbounds nuw i8, ptr %1539, i64 5760
-  %1623 = load <8 x double>, ptr %1622, align 64, !tbaa !26, !noalias !82
-  %1624 = getelementptr inbounds nuw i8, ptr %1539, i64 5056
-  %1625 = load <8 x double>, ptr %1624, align 64, !tbaa !26, !noalias !82
-  %1626 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1623, <8 x double> %1625, <8 x double> %1621)
-  %1627 = getelementptr inbounds nuw i8, ptr %1539, i64 832
-  %1628 = load <8 x double>, ptr %1627, align 64, !tbaa !26, !noalias !82
-  %1629 = fdiv <8 x double> %1596, %1628
-  %1630 = fcmp ule <8 x double> %1577, zeroinitializer
-  %1631 = or <8 x i1> %1576, %1630
-  %1632 = fmul <8 x double> %1572, %1588
-  %1633 = select <8 x i1> %1631, <8 x double> zeroinitializer, <8 x double> %1632
-  %1634 = select <8 x i1> %1598, <8 x double> %1633, <8 x double> %1629
-  %1635 = fmul <8 x double> %1583, %1611
-  %1636 = fmul <8 x double> %1605, %1635
-  %1637 = fmul <8 x double> %1603, %1636
-  %1638 = fmul <8 x double> %1637, %1634
-  %1639 = fdiv <8 x double> %1638, %1613
-  %1640 = fadd <8 x double> %1639, splat (double 1.000000e+00)
-  %1641 = fdiv <8 x double> splat (double 1.000000e+00), %1640
-  %1642 = getelementptr inbounds nuw i8, ptr %1539, i64 3456
-  %1643 = load <8 x double>, ptr %1642, align 64, !tbaa !26, !noalias !82
-  %1644 = fsub <8 x double> %1611, %1643
-  %1645 = getelementptr inbounds nuw i8, ptr %1539, i64 6080
-  %1646 = load <8 x double>, ptr %1645, align 64, !tbaa !26, !noalias !82
-  %1647 = fsub <8 x double> %1626, %1646
-  %1648 = fmul <8 x double> %1647, %1639
-  %1649 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1644, <8 x double> %1603, <8 x double> %1648)
-  %1650 = fmul <8 x double> %1649, %1641
-  %1651 = getelementptr inbounds nuw i8, ptr %1539, i64 6016
-  %1652 = load <8 x double>, ptr %1651, align 64, !tbaa !26, !noalias !82
-  %1653 = fcmp ule <8 x double> %1652, zeroinitializer
-  %1654 = fcmp ule <8 x double> %1650, zeroinitializer
-  %1655 = or <8 x i1> %1653, %1654
-  %1656 = select <8 x i1> %1655, <8 x double> zeroinitializer, <8 x double> %1650
-  %1657 = getelementptr inbounds nuw i8, ptr %1539, i64 2176
-  %1658 = load <8 x double>, ptr %1657, align 64, !tbaa !26, !noalias !82
-  %1659 = fcmp ogt <8 x double> %1658, zeroinitializer
-  %1660 = getelementptr inbounds nuw i8, ptr %1539, i64 1024
-  %1661 = load <8 x double>, ptr %1660, align 64, !tbaa !26, !noalias !82
-  %1662 = bitcast <8 x i1> %1659 to i8
-  %1663 = icmp eq i8 %1662, 0
-  br i1 %1663, label %1676, label %1664
+1568:                                             ; preds = %1537
+  %1569 = getelementptr inbounds nuw i8, ptr %1540, i64 3200
+  %1570 = getelementptr inbounds nuw i8, ptr %1540, i64 3072
+  %1571 = load <8 x double>, ptr %1570, align 64, !tbaa !26, !noalias !82
+  %1572 = getelementptr inbounds nuw i8, ptr %1540, i64 7744
+  %1573 = load <8 x double>, ptr %1572, align 64, !tbaa !26, !noalias !82
+  %1574 = fmul <8 x double> %1571, %1573
+  %1575 = fcmp ogt <8 x double> %1574, zeroinitializer
+  %1576 = select <8 x i1> %1575, <8 x double> %1574, <8 x double> zeroinitializer
+  %1577 = fcmp uge <8 x double> %1576, splat (double 1.000000e+00)
+  %1578 = select <8 x i1> %1577, <8 x double> splat (double 1.000000e+00), <8 x double> %1576
+  %1579 = getelementptr inbounds nuw i8, ptr %1540, i64 8448
+  %1580 = load <8 x i64>, ptr %1579, align 64, !tbaa !26, !noalias !82
+  %1581 = load <8 x double>, ptr %189, align 64, !tbaa !26, !noalias !82
+  %1582 = load <8 x double>, ptr %1569, align 64, !tbaa !26, !noalias !82
+  %1583 = icmp eq <8 x i64> %1580, zeroinitializer
+  %1584 = select <8 x i1> %1583, <8 x double> %1582, <8 x double> %1581
+  %1585 = getelementptr inbounds nuw i8, ptr %1540, i64 3584
+  %1586 = load <8 x double>, ptr %1585, align 64, !tbaa !26, !noalias !82
+  %1587 = fsub <8 x double> splat (double 1.000000e+00), %1578
+  %1588 = getelementptr inbounds nuw i8, ptr %1540, i64 1984
+  %1589 = load <8 x double>, ptr %1588, align 64, !tbaa !26, !noalias !82
+  %1590 = getelementptr inbounds nuw i8, ptr %1540, i64 8320
+  %1591 = load <8 x i64>, ptr %1590, align 64, !tbaa !26, !noalias !82
+  %1592 = load <8 x double>, ptr %1540, align 64, !tbaa !26, !noalias !82
+  %1593 = getelementptr inbounds nuw i8, ptr %1540, i64 2944
+  %1594 = load <8 x double>, ptr %1593, align 64, !tbaa !26, !noalias !82
+  %1595 = fsub <8 x double> %1592, %1594
+  %1596 = getelementptr inbounds nuw i8, ptr %1540, i64 7808
+  %1597 = load <8 x double>, ptr %1596, align 64, !tbaa !26, !noalias !82
+  %1598 = fmul <8 x double> %1595, %1597
+  %1599 = icmp eq <8 x i64> %1591, zeroinitializer
+  %1600 = select <8 x i1> %1599, <8 x double> zeroinitializer, <8 x double> %1598
+  %1601 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1587, <8 x double> %1589, <8 x double> %1600)
+  %1602 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1586, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %1603 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1586, <8 x double> %1602, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %1604 = fdiv <8 x double> splat (double 1.000000e+00), %1603
+  %1605 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1584, <8 x double> %1601, <8 x double> splat (double 1.000000e+00))
+  %1606 = fdiv <8 x double> splat (double 1.000000e+00), %1605
+  %1607 = load <8 x double>, ptr %190, align 64, !tbaa !26, !noalias !82
+  %1608 = load <8 x double>, ptr %187, align 64, !tbaa !26, !noalias !82
+  %1609 = select <8 x i1> %1583, <8 x double> %1608, <8 x double> %1607
+  %1610 = fsub <8 x double> %1609, %1586
+  %1611 = fmul <8 x double> %1610, %1606
+  %1612 = fmul <8 x double> %1584, %1611
+  %1613 = getelementptr inbounds nuw i8, ptr %1540, i64 5632
+  %1614 = load <8 x double>, ptr %1613, align 64, !tbaa !26, !noalias !82
+  %1615 = getelementptr inbounds nuw i8, ptr %1540, i64 3264
+  %1616 = load <8 x double>, ptr %1615, align 64, !tbaa !26, !noalias !82
+  %1617 = getelementptr inbounds nuw i8, ptr %1540, i64 5696
+  %1618 = load <8 x double>, ptr %1617, align 64, !tbaa !26, !noalias !82
+  %1619 = getelementptr inbounds nuw i8, ptr %1540, i64 4160
+  %1620 = load <8 x double>, ptr %1619, align 64, !tbaa !26, !noalias !82
+  %1621 = fmul <8 x double> %1618, %1620
+  %1622 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1614, <8 x double> %1616, <8 x double> %1621)
+  %1623 = getelementptr inbounds nuw i8, ptr %1540, i64 5760
+  %1624 = load <8 x double>, ptr %1623, align 64, !tbaa !26, !noalias !82
+  %1625 = getelementptr inbounds nuw i8, ptr %1540, i64 5056
+  %1626 = load <8 x double>, ptr %1625, align 64, !tbaa !26, !noalias !82
+  %1627 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1624, <8 x double> %1626, <8 x double> %1622)
+  %1628 = getelementptr inbounds nuw i8, ptr %1540, i64 832
+  %1629 = load <8 x double>, ptr %1628, align 64, !tbaa !26, !noalias !82
+  %1630 = fdiv <8 x double> %1597, %1629
+  %1631 = fcmp ule <8 x double> %1578, zeroinitializer
+  %1632 = or <8 x i1> %1577, %1631
+  %1633 = fmul <8 x double> %1573, %1589
+  %1634 = select <8 x i1> %1632, <8 x double> zeroinitializer, <8 x double> %1633
+  %1635 = select <8 x i1> %1599, <8 x double> %1634, <8 x double> %1630
+  %1636 = fmul <8 x double> %1584, %1612
+  %1637 = fmul <8 x double> %1606, %1636
+  %1638 = fmul <8 x double> %1604, %1637
+  %1639 = fmul <8 x double> %1638, %1635
+  %1640 = fdiv <8 x double> %1639, %1614
+  %1641 = fadd <8 x double> %1640, splat (double 1.000000e+00)
+  %1642 = fdiv <8 x double> splat (double 1.000000e+00), %1641
+  %1643 = getelementptr inbounds nuw i8, ptr %1540, i64 3456
+  %1644 = load <8 x double>, ptr %1643, align 64, !tbaa !26, !noalias !82
+  %1645 = fsub <8 x double> %1612, %1644
+  %1646 = getelementptr inbounds nuw i8, ptr %1540, i64 6080
+  %1647 = load <8 x double>, ptr %1646, align 64, !tbaa !26, !noalias !82
+  %1648 = fsub <8 x double> %1627, %1647
+  %1649 = fmul <8 x double> %1648, %1640
+  %1650 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1645, <8 x double> %1604, <8 x double> %1649)
+  %1651 = fmul <8 x double> %1650, %1642
+  %1652 = getelementptr inbounds nuw i8, ptr %1540, i64 6016
+  %1653 = load <8 x double>, ptr %1652, align 64, !tbaa !26, !noalias !82
+  %1654 = fcmp ule <8 x double> %1653, zeroinitializer
+  %1655 = fcmp ule <8 x double> %1651, zeroinitializer
+  %1656 = or <8 x i1> %1654, %1655
+  %1657 = select <8 x i1> %1656, <8 x double> zeroinitializer, <8 x double> %1651
+  %1658 = getelementptr inbounds nuw i8, ptr %1540, i64 2176
+  %1659 = load <8 x double>, ptr %1658, align 64, !tbaa !26, !noalias !82
+  %1660 = fcmp ogt <8 x double> %1659, zeroinitializer
+  %1661 = getelementptr inbounds nuw i8, ptr %1540, i64 1024
+  %1662 = load <8 x double>, ptr %1661, align 64, !tbaa !26, !noalias !82
+  %1663 = bitcast <8 x i1> %1660 to i8
+  %1664 = icmp eq i8 %1663, 0
+  br i1 %1664, label %1677, label %1665
 
-1664:                                             ; preds = %1567
-  %1665 = getelementptr inbounds nuw i8, ptr %1539, i64 3648
-  %1666 = load <8 x double>, ptr %1665, align 64, !tbaa !26, !noalias !82
-  %1667 = fadd <8 x double> %1610, %1666
-  %1668 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1667)
-  %1669 = fcmp ogt <8 x double> %1658, splat (double 1.000000e-09)
-  %1670 = select <8 x i1> %1669, <8 x double> %1658, <8 x double> splat (double 1.000000e-09)
-  %1671 = fdiv <8 x double> %1668, %1670
-  %1672 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1671)
+1665:                                             ; preds = %1568
+  %1666 = getelementptr inbounds nuw i8, ptr %1540, i64 3648
+  %1667 = load <8 x double>, ptr %1666, align 64, !tbaa !26, !noalias !82
+  %1668 = fadd <8 x double> %1611, %1667
+  %1669 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1668)
+  %1670 = fcmp ogt <8 x double> %1659, splat (double 1.000000e-09)
+  %1671 = select <8 x i1> %1670, <8 x double> %1659, <8 x double> splat (double 1.000000e-09)
+  %1672 = fdiv <8 x double> %1669, %1671
   %1673 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1672)
-  %1674 = select <8 x i1> %1659, <8 x double> %1673, <8 x double> splat (double 1.000000e+00)
-  %1675 = fmul <8 x double> %1661, %1674
-  br label %1676
+  %1674 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1673)
+  %1675 = select <8 x i1> %1660, <8 x double> %1674, <8 x double> splat (double 1.000000e+00)
+  %1676 = fmul <8 x double> %1662, %1675
+  br label %1677
 
-1676:                                             ; preds = %1664, %1567
-  %1677 = phi <8 x double> [ %1675, %1664 ], [ %1661, %1567 ]
-  %1678 = getelementptr inbounds nuw i8, ptr %1539, i64 4096
-  %1679 = load <8 x double>, ptr %1678, align 64, !tbaa !26, !noalias !82
-  %1680 = getelementptr inbounds nuw i8, ptr %1539, i64 4992
-  %1681 = load <8 x double>, ptr %1680, align 64, !tbaa !26, !noalias !82
-  %1682 = fmul <8 x double> %1623, %1681
-  %1683 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1617, <8 x double> %1679, <8 x double> %1682)
-  %1684 = getelementptr inbounds nuw i8, ptr %1539, i64 1216
-  %1685 = load <8 x double>, ptr %1684, align 64, !tbaa !26, !noalias !82
-  %1686 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1685, <8 x double> %1613, <8 x double> splat (double 1.000000e+00))
-  %1687 = fdiv <8 x double> splat (double 1.000000e+00), %1686
-  %1688 = fmul <8 x double> %1605, %1610
-  %1689 = fmul <8 x double> %1603, %1688
-  %1690 = fmul <8 x double> %1689, %1641
-  %1691 = select <8 x i1> %1655, <8 x double> zeroinitializer, <8 x double> %1690
-  %1692 = getelementptr inbounds nuw i8, ptr %1539, i64 1088
-  %1693 = load <8 x double>, ptr %1692, align 64, !tbaa !26, !noalias !82
-  %1694 = fmul <8 x double> %1677, splat (double 2.500000e-01)
-  %1695 = fmul <8 x double> %1600, %1694
-  %1696 = fneg <8 x double> %1605
-  %1697 = fmul <8 x double> %1695, %1696
-  %1698 = select <8 x i1> %1659, <8 x double> %1697, <8 x double> splat (double -0.000000e+00)
-  %1699 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1693, <8 x double> %1691, <8 x double> %1698)
-  %1700 = fadd <8 x double> %1646, %1656
-  %1701 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1693, <8 x double> %1700, <8 x double> %1677)
-  %1702 = fneg <8 x double> %1685
-  %1703 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1702, <8 x double> %1683, <8 x double> %1701)
-  %1704 = fneg <8 x double> %1583
-  %1705 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1687, <8 x double> %1703, <8 x double> %1704)
-  %1706 = fmul <8 x double> %1687, %1699
-  %1707 = fcmp olt <8 x double> %1706, splat (double 8.000000e-01)
-  %1708 = select <8 x i1> %1707, <8 x double> %1706, <8 x double> splat (double 8.000000e-01)
-  %1709 = fsub <8 x double> splat (double 1.000000e+00), %1708
-  %1710 = fdiv <8 x double> %1705, %1709
-  %1711 = fadd <8 x double> %1583, %1710
-  %1712 = getelementptr inbounds nuw i8, ptr %1539, i64 1152
-  %1713 = load <8 x double>, ptr %1712, align 64, !tbaa !26, !noalias !82
-  %1714 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1702, <8 x double> %1683, <8 x double> %1713)
-  %1715 = fmul <8 x double> %1687, %1714
-  %1716 = fcmp olt <8 x double> %1711, %1715
-  %1717 = select <8 x i1> %1716, <8 x double> %1711, <8 x double> %1715
-  %1718 = select <8 x i1> %1582, <8 x double> %1717, <8 x double> %1580
-  %1719 = select <8 x i1> %1532, <8 x double> %1581, <8 x double> %1718
-  store <8 x double> %1719, ptr %1568, align 64, !tbaa !26
-  br label %1720
+1677:                                             ; preds = %1665, %1568
+  %1678 = phi <8 x double> [ %1676, %1665 ], [ %1662, %1568 ]
+  %1679 = getelementptr inbounds nuw i8, ptr %1540, i64 4096
+  %1680 = load <8 x double>, ptr %1679, align 64, !tbaa !26, !noalias !82
+  %1681 = getelementptr inbounds nuw i8, ptr %1540, i64 4992
+  %1682 = load <8 x double>, ptr %1681, align 64, !tbaa !26, !noalias !82
+  %1683 = fmul <8 x double> %1624, %1682
+  %1684 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1618, <8 x double> %1680, <8 x double> %1683)
+  %1685 = getelementptr inbounds nuw i8, ptr %1540, i64 1216
+  %1686 = load <8 x double>, ptr %1685, align 64, !tbaa !26, !noalias !82
+  %1687 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1686, <8 x double> %1614, <8 x double> splat (double 1.000000e+00))
+  %1688 = fdiv <8 x double> splat (double 1.000000e+00), %1687
+  %1689 = fmul <8 x double> %1606, %1611
+  %1690 = fmul <8 x double> %1604, %1689
+  %1691 = fmul <8 x double> %1690, %1642
+  %1692 = select <8 x i1> %1656, <8 x double> zeroinitializer, <8 x double> %1691
+  %1693 = getelementptr inbounds nuw i8, ptr %1540, i64 1088
+  %1694 = load <8 x double>, ptr %1693, align 64, !tbaa !26, !noalias !82
+  %1695 = fmul <8 x double> %1678, splat (double 2.500000e-01)
+  %1696 = fmul <8 x double> %1601, %1695
+  %1697 = fneg <8 x double> %1606
+  %1698 = fmul <8 x double> %1696, %1697
+  %1699 = select <8 x i1> %1660, <8 x double> %1698, <8 x double> splat (double -0.000000e+00)
+  %1700 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1694, <8 x double> %1692, <8 x double> %1699)
+  %1701 = fadd <8 x double> %1647, %1657
+  %1702 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1694, <8 x double> %1701, <8 x double> %1678)
+  %1703 = fneg <8 x double> %1686
+  %1704 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1703, <8 x double> %1684, <8 x double> %1702)
+  %1705 = fneg <8 x double> %1584
+  %1706 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1688, <8 x double> %1704, <8 x double> %1705)
+  %1707 = fmul <8 x double> %1688, %1700
+  %1708 = fcmp olt <8 x double> %1707, splat (double 8.000000e-01)
+  %1709 = select <8 x i1> %1708, <8 x double> %1707, <8 x double> splat (double 8.000000e-01)
+  %1710 = fsub <8 x double> splat (double 1.000000e+00), %1709
+  %1711 = fdiv <8 x double> %1706, %1710
+  %1712 = fadd <8 x double> %1584, %1711
+  %1713 = getelementptr inbounds nuw i8, ptr %1540, i64 1152
+  %1714 = load <8 x double>, ptr %1713, align 64, !tbaa !26, !noalias !82
+  %1715 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1703, <8 x double> %1684, <8 x double> %1714)
+  %1716 = fmul <8 x double> %1688, %1715
+  %1717 = fcmp olt <8 x double> %1712, %1716
+  %1718 = select <8 x i1> %1717, <8 x double> %1712, <8 x double> %1716
+  %1719 = select <8 x i1> %1583, <8 x double> %1718, <8 x double> %1581
+  %1720 = select <8 x i1> %1533, <8 x double> %1582, <8 x double> %1719
+  store <8 x double> %1720, ptr %1569, align 64, !tbaa !26
+  br label %1721
 
-1720:                                             ; preds = %1540, %1676
-  %1721 = phi <8 x double> [ %1566, %1540 ], [ %1597, %1676 ]
-  %1722 = phi <8 x double> [ %1565, %1540 ], [ %1594, %1676 ]
-  %1723 = phi <8 x double> [ %1564, %1540 ], [ %1573, %1676 ]
-  %1724 = phi <8 x double> [ %1563, %1540 ], [ %1652, %1676 ]
-  %1725 = phi <8 x double> [ %1561, %1540 ], [ %1613, %1676 ]
-  %1726 = phi <8 x double> [ %1557, %1540 ], [ %1593, %1676 ]
-  %1727 = phi <8 x double> [ %1554, %1540 ], [ %1588, %1676 ]
-  %1728 = phi <8 x i64> [ %1552, %1540 ], [ %1590, %1676 ]
-  %1729 = phi <8 x double> [ %1550, %1540 ], [ %1623, %1676 ]
-  %1730 = phi <8 x double> [ %1548, %1540 ], [ %1617, %1676 ]
-  %1731 = phi <8 x i64> [ %1542, %1540 ], [ %1579, %1676 ]
-  %1732 = load <8 x double>, ptr %190, align 64, !tbaa !26
-  %1733 = load <8 x double>, ptr %187, align 64, !tbaa !26
-  %1734 = icmp eq <8 x i64> %1731, zeroinitializer
-  %1735 = select <8 x i1> %1734, <8 x double> %1733, <8 x double> %1732
-  %1736 = getelementptr inbounds nuw i8, ptr %1539, i64 5888
-  store <8 x double> %1735, ptr %1736, align 64, !tbaa !26
-  %1737 = fcmp ogt <8 x double> %1723, zeroinitializer
-  %1738 = select <8 x i1> %1737, <8 x double> %1723, <8 x double> zeroinitializer
-  %1739 = fcmp olt <8 x double> %1738, splat (double 1.000000e+00)
-  %1740 = select <8 x i1> %1739, <8 x double> %1738, <8 x double> splat (double 1.000000e+00)
-  %1741 = getelementptr inbounds nuw i8, ptr %1539, i64 2112
-  %1742 = load <8 x double>, ptr %1741, align 64, !tbaa !26
-  %1743 = fmul <8 x double> %1740, splat (double 4.180000e+03)
-  %1744 = getelementptr inbounds nuw i8, ptr %1539, i64 896
-  %1745 = load <8 x double>, ptr %1744, align 64, !tbaa !26
-  %1746 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1743, <8 x double> %1745, <8 x double> %1742)
-  %1747 = getelementptr inbounds nuw i8, ptr %1539, i64 5696
-  %1748 = getelementptr inbounds nuw i8, ptr %1539, i64 4480
-  %1749 = load <8 x double>, ptr %1748, align 64, !tbaa !26
-  %1750 = getelementptr inbounds nuw i8, ptr %1539, i64 5760
-  %1751 = getelementptr inbounds nuw i8, ptr %1539, i64 5376
-  %1752 = load <8 x double>, ptr %1751, align 64, !tbaa !26
-  %1753 = fmul <8 x double> %1729, %1752
-  %1754 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1730, <8 x double> %1749, <8 x double> %1753)
-  %1755 = getelementptr inbounds nuw i8, ptr %1539, i64 8320
-  %1756 = fcmp ule <8 x double> %1742, zeroinitializer
-  %1757 = getelementptr inbounds nuw i8, ptr %1539, i64 7296
-  store <8 x double> %1740, ptr %1757, align 64, !tbaa !26
-  %1758 = fsub <8 x double> splat (double 1.000000e+00), %1740
-  %1759 = getelementptr inbounds nuw i8, ptr %1539, i64 2944
-  %1760 = icmp eq <8 x i64> %1728, zeroinitializer
-  %1761 = select <8 x i1> %1760, <8 x double> zeroinitializer, <8 x double> %1721
-  %1762 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1758, <8 x double> %1727, <8 x double> %1761)
-  %1763 = getelementptr inbounds nuw i8, ptr %1539, i64 8256
-  store <8 x double> %1762, ptr %1763, align 64, !tbaa !26
-  %1764 = getelementptr inbounds nuw i8, ptr %1539, i64 5632
-  %1765 = fmul <8 x double> %1746, %1725
-  %1766 = icmp eq <8 x i64> %1728, splat (i64 -1)
-  %1767 = select <8 x i1> %1756, <8 x i1> splat (i1 true), <8 x i1> %1766
-  %1768 = select <8 x i1> %1767, <8 x double> zeroinitializer, <8 x double> %1765
-  %1769 = getelementptr inbounds nuw i8, ptr %1539, i64 7360
-  store <8 x double> %1768, ptr %1769, align 64, !tbaa !26
-  %1770 = fmul <8 x double> %1746, %1754
-  %1771 = select <8 x i1> %1767, <8 x double> zeroinitializer, <8 x double> %1770
-  %1772 = getelementptr inbounds nuw i8, ptr %1539, i64 7424
-  store <8 x double> %1771, ptr %1772, align 64, !tbaa !26
-  %1773 = getelementptr inbounds nuw i8, ptr %1539, i64 1920
-  %1774 = load <8 x double>, ptr %1773, align 64, !tbaa !26
-  %1775 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1758, <8 x double> %1774, <8 x double> %1722)
-  %1776 = load <8 x double>, ptr %196, align 64, !tbaa !26
-  %1777 = fdiv <8 x double> splat (double 1.000000e+00), %1776
-  %1778 = getelementptr inbounds nuw i8, ptr %1539, i64 2240
-  %1779 = load <8 x double>, ptr %1778, align 64, !tbaa !26
-  %1780 = fcmp ogt <8 x double> %1779, splat (double 1.000000e-30)
-  %1781 = select <8 x i1> %1780, <8 x double> %1779, <8 x double> splat (double 1.000000e-30)
-  %1782 = fdiv <8 x double> %1775, %1781
-  %1783 = fadd <8 x double> %1777, %1782
-  %1784 = getelementptr inbounds nuw i8, ptr %1539, i64 7488
-  store <8 x double> %1783, ptr %1784, align 64, !tbaa !26
-  %1785 = getelementptr inbounds nuw i8, ptr %1539, i64 7168
-  store <8 x double> %1724, ptr %1785, align 64, !tbaa !26
-  %1786 = getelementptr inbounds nuw i8, ptr %1539, i64 2560
-  %1787 = load <8 x double>, ptr %1786, align 64, !tbaa !26
-  %1788 = getelementptr inbounds nuw i8, ptr %1539, i64 2624
-  %1789 = load <8 x double>, ptr %1788, align 64, !tbaa !26
-  %1790 = getelementptr inbounds nuw i8, ptr %1539, i64 2688
-  %1791 = load <8 x double>, ptr %1790, align 64, !tbaa !26
-  %1792 = getelementptr inbounds nuw i8, ptr %1539, i64 2752
-  %1793 = load <8 x double>, ptr %1792, align 64, !tbaa !26
-  %1794 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1726, <8 x double> %1793, <8 x double> %1791)
-  %1795 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1726, <8 x double> %1794, <8 x double> %1789)
-  %1796 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1726, <8 x double> %1795, <8 x double> %1787)
-  %1797 = getelementptr inbounds nuw i8, ptr %1539, i64 3776
-  store <8 x double> %1796, ptr %1797, align 64, !tbaa !26
-  %1798 = getelementptr inbounds nuw i8, ptr %1539, i64 4672
-  %1799 = load <8 x double>, ptr %1798, align 64, !tbaa !26
-  %1800 = fmul <8 x double> %1730, %1799
-  %1801 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1725, <8 x double> %1796, <8 x double> %1800)
-  %1802 = getelementptr inbounds nuw i8, ptr %1539, i64 5568
-  %1803 = load <8 x double>, ptr %1802, align 64, !tbaa !26
-  %1804 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1729, <8 x double> %1803, <8 x double> %1801)
-  %1805 = fmul <8 x double> %1804, splat (double 5.000000e-01)
-  %1806 = getelementptr inbounds nuw i8, ptr %1539, i64 7104
-  store <8 x double> %1805, ptr %1806, align 64, !tbaa !26
-  %1807 = getelementptr inbounds nuw i8, ptr %1539, i64 2304
-  %1808 = load <8 x double>, ptr %1807, align 64, !tbaa !26
-  %1809 = getelementptr inbounds nuw i8, ptr %1539, i64 2368
-  %1810 = load <8 x double>, ptr %1809, align 64, !tbaa !26
-  %1811 = getelementptr inbounds nuw i8, ptr %1539, i64 2432
-  %1812 = load <8 x double>, ptr %1811, align 64, !tbaa !26
-  %1813 = getelementptr inbounds nuw i8, ptr %1539, i64 2496
-  %1814 = load <8 x double>, ptr %1813, align 64, !tbaa !26
-  %1815 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1726, <8 x double> %1814, <8 x double> %1812)
-  %1816 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1726, <8 x double> %1815, <8 x double> %1810)
-  %1817 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1726, <8 x double> %1816, <8 x double> %1808)
-  %1818 = getelementptr inbounds nuw i8, ptr %1539, i64 7040
-  store <8 x double> %1817, ptr %1818, align 64, !tbaa !26
-  %1819 = getelementptr inbounds nuw i8, ptr %1539, i64 8512
-  %1820 = load i64, ptr %1819, align 64, !tbaa !31
-  %1821 = icmp eq i64 %1820, 0
-  br i1 %1821, label %1822, label %1834
+1721:                                             ; preds = %1541, %1677
+  %1722 = phi <8 x double> [ %1567, %1541 ], [ %1598, %1677 ]
+  %1723 = phi <8 x double> [ %1566, %1541 ], [ %1595, %1677 ]
+  %1724 = phi <8 x double> [ %1565, %1541 ], [ %1574, %1677 ]
+  %1725 = phi <8 x double> [ %1564, %1541 ], [ %1653, %1677 ]
+  %1726 = phi <8 x double> [ %1562, %1541 ], [ %1614, %1677 ]
+  %1727 = phi <8 x double> [ %1558, %1541 ], [ %1594, %1677 ]
+  %1728 = phi <8 x double> [ %1555, %1541 ], [ %1589, %1677 ]
+  %1729 = phi <8 x i64> [ %1553, %1541 ], [ %1591, %1677 ]
+  %1730 = phi <8 x double> [ %1551, %1541 ], [ %1624, %1677 ]
+  %1731 = phi <8 x double> [ %1549, %1541 ], [ %1618, %1677 ]
+  %1732 = phi <8 x i64> [ %1543, %1541 ], [ %1580, %1677 ]
+  %1733 = load <8 x double>, ptr %190, align 64, !tbaa !26
+  %1734 = load <8 x double>, ptr %187, align 64, !tbaa !26
+  %1735 = icmp eq <8 x i64> %1732, zeroinitializer
+  %1736 = select <8 x i1> %1735, <8 x double> %1734, <8 x double> %1733
+  %1737 = getelementptr inbounds nuw i8, ptr %1540, i64 5888
+  store <8 x double> %1736, ptr %1737, align 64, !tbaa !26
+  %1738 = fcmp ogt <8 x double> %1724, zeroinitializer
+  %1739 = select <8 x i1> %1738, <8 x double> %1724, <8 x double> zeroinitializer
+  %1740 = fcmp olt <8 x double> %1739, splat (double 1.000000e+00)
+  %1741 = select <8 x i1> %1740, <8 x double> %1739, <8 x double> splat (double 1.000000e+00)
+  %1742 = getelementptr inbounds nuw i8, ptr %1540, i64 2112
+  %1743 = load <8 x double>, ptr %1742, align 64, !tbaa !26
+  %1744 = fmul <8 x double> %1741, splat (double 4.180000e+03)
+  %1745 = getelementptr inbounds nuw i8, ptr %1540, i64 896
+  %1746 = load <8 x double>, ptr %1745, align 64, !tbaa !26
+  %1747 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1744, <8 x double> %1746, <8 x double> %1743)
+  %1748 = getelementptr inbounds nuw i8, ptr %1540, i64 5696
+  %1749 = getelementptr inbounds nuw i8, ptr %1540, i64 4480
+  %1750 = load <8 x double>, ptr %1749, align 64, !tbaa !26
+  %1751 = getelementptr inbounds nuw i8, ptr %1540, i64 5760
+  %1752 = getelementptr inbounds nuw i8, ptr %1540, i64 5376
+  %1753 = load <8 x double>, ptr %1752, align 64, !tbaa !26
+  %1754 = fmul <8 x double> %1730, %1753
+  %1755 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1731, <8 x double> %1750, <8 x double> %1754)
+  %1756 = getelementptr inbounds nuw i8, ptr %1540, i64 8320
+  %1757 = fcmp ule <8 x double> %1743, zeroinitializer
+  %1758 = getelementptr inbounds nuw i8, ptr %1540, i64 7296
+  store <8 x double> %1741, ptr %1758, align 64, !tbaa !26
+  %1759 = fsub <8 x double> splat (double 1.000000e+00), %1741
+  %1760 = getelementptr inbounds nuw i8, ptr %1540, i64 2944
+  %1761 = icmp eq <8 x i64> %1729, zeroinitializer
+  %1762 = select <8 x i1> %1761, <8 x double> zeroinitializer, <8 x double> %1722
+  %1763 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1759, <8 x double> %1728, <8 x double> %1762)
+  %1764 = getelementptr inbounds nuw i8, ptr %1540, i64 8256
+  store <8 x double> %1763, ptr %1764, align 64, !tbaa !26
+  %1765 = getelementptr inbounds nuw i8, ptr %1540, i64 5632
+  %1766 = fmul <8 x double> %1747, %1726
+  %1767 = icmp eq <8 x i64> %1729, splat (i64 -1)
+  %1768 = select <8 x i1> %1757, <8 x i1> splat (i1 true), <8 x i1> %1767
+  %1769 = select <8 x i1> %1768, <8 x double> zeroinitializer, <8 x double> %1766
+  %1770 = getelementptr inbounds nuw i8, ptr %1540, i64 7360
+  store <8 x double> %1769, ptr %1770, align 64, !tbaa !26
+  %1771 = fmul <8 x double> %1747, %1755
+  %1772 = select <8 x i1> %1768, <8 x double> zeroinitializer, <8 x double> %1771
+  %1773 = getelementptr inbounds nuw i8, ptr %1540, i64 7424
+  store <8 x double> %1772, ptr %1773, align 64, !tbaa !26
+  %1774 = getelementptr inbounds nuw i8, ptr %1540, i64 1920
+  %1775 = load <8 x double>, ptr %1774, align 64, !tbaa !26
+  %1776 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1759, <8 x double> %1775, <8 x double> %1723)
+  %1777 = load <8 x double>, ptr %196, align 64, !tbaa !26
+  %1778 = fdiv <8 x double> splat (double 1.000000e+00), %1777
+  %1779 = getelementptr inbounds nuw i8, ptr %1540, i64 2240
+  %1780 = load <8 x double>, ptr %1779, align 64, !tbaa !26
+  %1781 = fcmp ogt <8 x double> %1780, splat (double 1.000000e-30)
+  %1782 = select <8 x i1> %1781, <8 x double> %1780, <8 x double> splat (double 1.000000e-30)
+  %1783 = fdiv <8 x double> %1776, %1782
+  %1784 = fadd <8 x double> %1778, %1783
+  %1785 = getelementptr inbounds nuw i8, ptr %1540, i64 7488
+  store <8 x double> %1784, ptr %1785, align 64, !tbaa !26
+  %1786 = getelementptr inbounds nuw i8, ptr %1540, i64 7168
+  store <8 x double> %1725, ptr %1786, align 64, !tbaa !26
+  %1787 = getelementptr inbounds nuw i8, ptr %1540, i64 2560
+  %1788 = load <8 x double>, ptr %1787, align 64, !tbaa !26
+  %1789 = getelementptr inbounds nuw i8, ptr %1540, i64 2624
+  %1790 = load <8 x double>, ptr %1789, align 64, !tbaa !26
+  %1791 = getelementptr inbounds nuw i8, ptr %1540, i64 2688
+  %1792 = load <8 x double>, ptr %1791, align 64, !tbaa !26
+  %1793 = getelementptr inbounds nuw i8, ptr %1540, i64 2752
+  %1794 = load <8 x double>, ptr %1793, align 64, !tbaa !26
+  %1795 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1727, <8 x double> %1794, <8 x double> %1792)
+  %1796 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1727, <8 x double> %1795, <8 x double> %1790)
+  %1797 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1727, <8 x double> %1796, <8 x double> %1788)
+  %1798 = getelementptr inbounds nuw i8, ptr %1540, i64 3776
+  store <8 x double> %1797, ptr %1798, align 64, !tbaa !26
+  %1799 = getelementptr inbounds nuw i8, ptr %1540, i64 4672
+  %1800 = load <8 x double>, ptr %1799, align 64, !tbaa !26
+  %1801 = fmul <8 x double> %1731, %1800
+  %1802 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1726, <8 x double> %1797, <8 x double> %1801)
+  %1803 = getelementptr inbounds nuw i8, ptr %1540, i64 5568
+  %1804 = load <8 x double>, ptr %1803, align 64, !tbaa !26
+  %1805 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1730, <8 x double> %1804, <8 x double> %1802)
+  %1806 = fmul <8 x double> %1805, splat (double 5.000000e-01)
+  %1807 = getelementptr inbounds nuw i8, ptr %1540, i64 7104
+  store <8 x double> %1806, ptr %1807, align 64, !tbaa !26
+  %1808 = getelementptr inbounds nuw i8, ptr %1540, i64 2304
+  %1809 = load <8 x double>, ptr %1808, align 64, !tbaa !26
+  %1810 = getelementptr inbounds nuw i8, ptr %1540, i64 2368
+  %1811 = load <8 x double>, ptr %1810, align 64, !tbaa !26
+  %1812 = getelementptr inbounds nuw i8, ptr %1540, i64 2432
+  %1813 = load <8 x double>, ptr %1812, align 64, !tbaa !26
+  %1814 = getelementptr inbounds nuw i8, ptr %1540, i64 2496
+  %1815 = load <8 x double>, ptr %1814, align 64, !tbaa !26
+  %1816 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1727, <8 x double> %1815, <8 x double> %1813)
+  %1817 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1727, <8 x double> %1816, <8 x double> %1811)
+  %1818 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1727, <8 x double> %1817, <8 x double> %1809)
+  %1819 = getelementptr inbounds nuw i8, ptr %1540, i64 7040
+  store <8 x double> %1818, ptr %1819, align 64, !tbaa !26
+  %1820 = getelementptr inbounds nuw i8, ptr %1540, i64 8512
+  %1821 = load i64, ptr %1820, align 64, !tbaa !31
+  %1822 = icmp eq i64 %1821, 0
+  br i1 %1822, label %1823, label %1835
 
-1822:                                             ; preds = %1720
-  %1823 = fdiv <8 x double> %1817, %1726
-  %1824 = load i64, ptr %141, align 16, !tbaa !21
-  %1825 = getelementptr inbounds nuw i8, ptr %1539, i64 8632
-  %1826 = load ptr, ptr %1825, align 8, !tbaa !36
-  %1827 = getelementptr inbounds <8 x double>, ptr %1826, i64 %1824
-  %1828 = load <8 x double>, ptr %1827, align 64, !tbaa !26
-  %1829 = fmul <8 x double> %1823, %1828
-  %1830 = getelementptr inbounds nuw i8, ptr %1539, i64 64
-  %1831 = load <8 x double>, ptr %1830, align 64, !tbaa !26
-  %1832 = fsub <8 x double> %1726, %1831
-  %1833 = fdiv <8 x double> splat (double 1.000000e+00), %1832
-  br label %1857
+1823:                                             ; preds = %1721
+  %1824 = fdiv <8 x double> %1818, %1727
+  %1825 = load i64, ptr %141, align 16, !tbaa !21
+  %1826 = getelementptr inbounds nuw i8, ptr %1540, i64 8632
+  %1827 = load ptr, ptr %1826, align 8, !tbaa !36
+  %1828 = getelementptr inbounds <8 x double>, ptr %1827, i64 %1825
+  %1829 = load <8 x double>, ptr %1828, align 64, !tbaa !26
+  %1830 = fmul <8 x double> %1824, %1829
+  %1831 = getelementptr inbounds nuw i8, ptr %1540, i64 64
+  %1832 = load <8 x double>, ptr %1831, align 64, !tbaa !26
+  %1833 = fsub <8 x double> %1727, %1832
+  %1834 = fdiv <8 x double> splat (double 1.000000e+00), %1833
+  br label %1858
 
-1834:                                             ; preds = %1720
-  %1835 = getelementptr inbounds nuw i8, ptr %1539, i64 64
-  %1836 = load <8 x double>, ptr %1835, align 64, !tbaa !26
-  %1837 = fsub <8 x double> %1726, %1836
-  %1838 = fdiv <8 x double> splat (double 1.000000e+00), %1837
-  %1839 = load i64, ptr %141, align 16, !tbaa !21
-  %1840 = getelementptr inbounds nuw i8, ptr %1539, i64 8632
-  %1841 = load ptr, ptr %1840, align 8, !tbaa !36
-  %1842 = shl nsw i64 %1839, 8
-  %1843 = getelementptr inbounds i8, ptr %1841, i64 %1842
-  %1844 = load <8 x double>, ptr %1843, align 64, !tbaa !26
-  %1845 = getelementptr inbounds nuw i8, ptr %1843, i64 64
-  %1846 = load <8 x double>, ptr %1845, align 64, !tbaa !26
-  %1847 = getelementptr inbounds nuw i8, ptr %1843, i64 128
-  %1848 = load <8 x double>, ptr %1847, align 64, !tbaa !26
-  %1849 = getelementptr inbounds nuw i8, ptr %1843, i64 192
-  %1850 = load <8 x double>, ptr %1849, align 64, !tbaa !26
-  %1851 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1726, <8 x double> %1850, <8 x double> %1848)
-  %1852 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1726, <8 x double> %1851, <8 x double> %1846)
-  %1853 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1726, <8 x double> %1852, <8 x double> %1844)
-  %1854 = icmp sgt i64 %1839, %1820
-  %1855 = fmul <8 x double> %1838, %1853
-  %1856 = select i1 %1854, <8 x double> %1855, <8 x double> %1853
-  br label %1857
+1835:                                             ; preds = %1721
+  %1836 = getelementptr inbounds nuw i8, ptr %1540, i64 64
+  %1837 = load <8 x double>, ptr %1836, align 64, !tbaa !26
+  %1838 = fsub <8 x double> %1727, %1837
+  %1839 = fdiv <8 x double> splat (double 1.000000e+00), %1838
+  %1840 = load i64, ptr %141, align 16, !tbaa !21
+  %1841 = getelementptr inbounds nuw i8, ptr %1540, i64 8632
+  %1842 = load ptr, ptr %1841, align 8, !tbaa !36
+  %1843 = shl nsw i64 %1840, 8
+  %1844 = getelementptr inbounds i8, ptr %1842, i64 %1843
+  %1845 = load <8 x double>, ptr %1844, align 64, !tbaa !26
+  %1846 = getelementptr inbounds nuw i8, ptr %1844, i64 64
+  %1847 = load <8 x double>, ptr %1846, align 64, !tbaa !26
+  %1848 = getelementptr inbounds nuw i8, ptr %1844, i64 128
+  %1849 = load <8 x double>, ptr %1848, align 64, !tbaa !26
+  %1850 = getelementptr inbounds nuw i8, ptr %1844, i64 192
+  %1851 = load <8 x double>, ptr %1850, align 64, !tbaa !26
+  %1852 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1727, <8 x double> %1851, <8 x double> %1849)
+  %1853 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1727, <8 x double> %1852, <8 x double> %1847)
+  %1854 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1727, <8 x double> %1853, <8 x double> %1845)
+  %1855 = icmp sgt i64 %1840, %1821
+  %1856 = fmul <8 x double> %1839, %1854
+  %1857 = select i1 %1855, <8 x double> %1856, <8 x double> %1854
+  br label %1858
 
-1857:                                             ; preds = %1822, %1834
-  %1858 = phi <8 x double> [ %1833, %1822 ], [ %1838, %1834 ]
-  %1859 = phi <8 x double> [ %1832, %1822 ], [ %1837, %1834 ]
-  %1860 = phi <8 x double> [ %1829, %1822 ], [ %1856, %1834 ]
-  %1861 = getelementptr inbounds nuw i8, ptr %1539, i64 3200
-  %1862 = load <8 x double>, ptr %1861, align 64, !tbaa !26
-  %1863 = getelementptr inbounds nuw i8, ptr %1539, i64 5952
-  %1864 = load <8 x double>, ptr %1863, align 64, !tbaa !26
-  %1865 = fcmp ogt <8 x double> %1722, splat (double 0x3D719799812DEA11)
-  %1866 = select <8 x i1> %1865, <8 x double> %1722, <8 x double> splat (double 0x3D719799812DEA11)
-  %1867 = getelementptr inbounds nuw i8, ptr %1539, i64 6912
-  store <8 x double> %1858, ptr %1867, align 64, !tbaa !26
-  %1868 = getelementptr inbounds nuw i8, ptr %1539, i64 704
-  %1869 = load <8 x double>, ptr %1868, align 64, !tbaa !26
-  %1870 = fdiv <8 x double> %1869, %1866
-  %1871 = getelementptr inbounds nuw i8, ptr %1539, i64 6976
-  store <8 x double> %1870, ptr %1871, align 64, !tbaa !26
-  %1872 = getelementptr inbounds nuw i8, ptr %1539, i64 8520
-  %1873 = load ptr, ptr %1872, align 8, !tbaa !59
-  %1874 = load i64, ptr %141, align 16, !tbaa !21
-  %1875 = getelementptr <8 x double>, ptr %1873, i64 %1874
-  %1876 = getelementptr i8, ptr %1875, i64 -64
-  %1877 = load <8 x double>, ptr %1876, align 64, !tbaa !26
-  %1878 = fadd <8 x double> %1864, %1877
-  %1879 = fmul <8 x double> %1878, splat (double 5.000000e-01)
-  %1880 = getelementptr inbounds nuw i8, ptr %1539, i64 192
-  %1881 = load <8 x double>, ptr %1880, align 64, !tbaa !26
-  %1882 = getelementptr inbounds nuw i8, ptr %1539, i64 256
-  %1883 = load <8 x double>, ptr %1882, align 64, !tbaa !26
-  %1884 = getelementptr inbounds nuw i8, ptr %1539, i64 320
-  %1885 = load <8 x double>, ptr %1884, align 64, !tbaa !26
-  %1886 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1879, <8 x double> %1885, <8 x double> %1883)
-  %1887 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1879, <8 x double> %1886, <8 x double> %1881)
-  %1888 = fmul <8 x double> %1860, %1887
-  %1889 = fmul <8 x double> %1740, %1888
-  %1890 = getelementptr inbounds nuw i8, ptr %1539, i64 2048
-  %1891 = load <8 x double>, ptr %1890, align 64, !tbaa !26
-  %1892 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1889, <8 x double> %1891, <8 x double> splat (double 1.000000e+00))
-  %1893 = fdiv <8 x double> splat (double 1.000000e+00), %1892
-  %1894 = select <8 x i1> %1760, <8 x double> %1893, <8 x double> splat (double 1.000000e+00)
-  %1895 = getelementptr inbounds nuw i8, ptr %1539, i64 7232
-  store <8 x double> %1894, ptr %1895, align 64, !tbaa !26
-  %1896 = fmul <8 x double> %1888, %1894
-  %1897 = getelementptr inbounds nuw i8, ptr %1539, i64 6400
-  store <8 x double> %1896, ptr %1897, align 64, !tbaa !26
-  %1898 = fmul <8 x double> %1805, splat (double 2.000000e+00)
-  %1899 = getelementptr inbounds nuw i8, ptr %1539, i64 384
-  %1900 = load <8 x double>, ptr %1899, align 64, !tbaa !26
-  %1901 = getelementptr inbounds nuw i8, ptr %1539, i64 448
-  %1902 = load <8 x double>, ptr %1901, align 64, !tbaa !26
-  %1903 = getelementptr inbounds nuw i8, ptr %1539, i64 512
-  %1904 = load <8 x double>, ptr %1903, align 64, !tbaa !26
-  %1905 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1864, <8 x double> %1904, <8 x double> %1902)
-  %1906 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1864, <8 x double> %1905, <8 x double> %1900)
-  %1907 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1898, <8 x double> %1906, <8 x double> %1896)
-  %1908 = getelementptr inbounds nuw i8, ptr %1539, i64 6528
-  store <8 x double> %1907, ptr %1908, align 64, !tbaa !26
-  %1909 = fmul <8 x double> %1758, %1862
-  %1910 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1909, <8 x double> %1727, <8 x double> splat (double 1.000000e+00))
-  %1911 = fdiv <8 x double> %1862, %1910
-  %1912 = load i64, ptr %142, align 8, !tbaa !22
-  %1913 = sitofp i64 %1912 to double
-  %1914 = fmul double %1913, 2.000000e+00
-  %1915 = insertelement <8 x double> poison, double %1914, i64 0
-  %1916 = shufflevector <8 x double> %1915, <8 x double> poison, <8 x i32> zeroinitializer
-  %1917 = fmul <8 x double> %1870, %1916
-  %1918 = fadd <8 x double> %1911, %1917
-  %1919 = fdiv <8 x double> %1911, %1918
-  %1920 = fmul <8 x double> %1817, %1917
-  %1921 = select <8 x i1> %1760, <8 x double> %1911, <8 x double> %1920
-  %1922 = getelementptr inbounds nuw i8, ptr %1539, i64 6464
-  store <8 x double> %1921, ptr %1922, align 64, !tbaa !26
-  %1923 = fmul <8 x double> %1917, %1919
-  %1924 = select <8 x i1> %1760, <8 x double> %1911, <8 x double> %1923
-  %1925 = getelementptr inbounds nuw i8, ptr %1539, i64 6592
-  store <8 x double> %1924, ptr %1925, align 64, !tbaa !26
-  %1926 = select <8 x i1> %1760, <8 x double> splat (double 1.000000e+00), <8 x double> %1919
-  %1927 = getelementptr inbounds nuw i8, ptr %1539, i64 6656
-  store <8 x double> %1926, ptr %1927, align 64, !tbaa !26
-  br i1 %1821, label %2089, label %1928
+1858:                                             ; preds = %1823, %1835
+  %1859 = phi <8 x double> [ %1834, %1823 ], [ %1839, %1835 ]
+  %1860 = phi <8 x double> [ %1833, %1823 ], [ %1838, %1835 ]
+  %1861 = phi <8 x double> [ %1830, %1823 ], [ %1857, %1835 ]
+  %1862 = getelementptr inbounds nuw i8, ptr %1540, i64 3200
+  %1863 = load <8 x double>, ptr %1862, align 64, !tbaa !26
+  %1864 = getelementptr inbounds nuw i8, ptr %1540, i64 5952
+  %1865 = load <8 x double>, ptr %1864, align 64, !tbaa !26
+  %1866 = fcmp ogt <8 x double> %1723, splat (double 0x3D719799812DEA11)
+  %1867 = select <8 x i1> %1866, <8 x double> %1723, <8 x double> splat (double 0x3D719799812DEA11)
+  %1868 = getelementptr inbounds nuw i8, ptr %1540, i64 6912
+  store <8 x double> %1859, ptr %1868, align 64, !tbaa !26
+  %1869 = getelementptr inbounds nuw i8, ptr %1540, i64 704
+  %1870 = load <8 x double>, ptr %1869, align 64, !tbaa !26
+  %1871 = fdiv <8 x double> %1870, %1867
+  %1872 = getelementptr inbounds nuw i8, ptr %1540, i64 6976
+  store <8 x double> %1871, ptr %1872, align 64, !tbaa !26
+  %1873 = getelementptr inbounds nuw i8, ptr %1540, i64 8520
+  %1874 = load ptr, ptr %1873, align 8, !tbaa !59
+  %1875 = load i64, ptr %141, align 16, !tbaa !21
+  %1876 = getelementptr <8 x double>, ptr %1874, i64 %1875
+  %1877 = getelementptr i8, ptr %1876, i64 -64
+  %1878 = load <8 x double>, ptr %1877, align 64, !tbaa !26
+  %1879 = fadd <8 x double> %1865, %1878
+  %1880 = fmul <8 x double> %1879, splat (double 5.000000e-01)
+  %1881 = getelementptr inbounds nuw i8, ptr %1540, i64 192
+  %1882 = load <8 x double>, ptr %1881, align 64, !tbaa !26
+  %1883 = getelementptr inbounds nuw i8, ptr %1540, i64 256
+  %1884 = load <8 x double>, ptr %1883, align 64, !tbaa !26
+  %1885 = getelementptr inbounds nuw i8, ptr %1540, i64 320
+  %1886 = load <8 x double>, ptr %1885, align 64, !tbaa !26
+  %1887 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1880, <8 x double> %1886, <8 x double> %1884)
+  %1888 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1880, <8 x double> %1887, <8 x double> %1882)
+  %1889 = fmul <8 x double> %1861, %1888
+  %1890 = fmul <8 x double> %1741, %1889
+  %1891 = getelementptr inbounds nuw i8, ptr %1540, i64 2048
+  %1892 = load <8 x double>, ptr %1891, align 64, !tbaa !26
+  %1893 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1890, <8 x double> %1892, <8 x double> splat (double 1.000000e+00))
+  %1894 = fdiv <8 x double> splat (double 1.000000e+00), %1893
+  %1895 = select <8 x i1> %1761, <8 x double> %1894, <8 x double> splat (double 1.000000e+00)
+  %1896 = getelementptr inbounds nuw i8, ptr %1540, i64 7232
+  store <8 x double> %1895, ptr %1896, align 64, !tbaa !26
+  %1897 = fmul <8 x double> %1889, %1895
+  %1898 = getelementptr inbounds nuw i8, ptr %1540, i64 6400
+  store <8 x double> %1897, ptr %1898, align 64, !tbaa !26
+  %1899 = fmul <8 x double> %1806, splat (double 2.000000e+00)
+  %1900 = getelementptr inbounds nuw i8, ptr %1540, i64 384
+  %1901 = load <8 x double>, ptr %1900, align 64, !tbaa !26
+  %1902 = getelementptr inbounds nuw i8, ptr %1540, i64 448
+  %1903 = load <8 x double>, ptr %1902, align 64, !tbaa !26
+  %1904 = getelementptr inbounds nuw i8, ptr %1540, i64 512
+  %1905 = load <8 x double>, ptr %1904, align 64, !tbaa !26
+  %1906 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1865, <8 x double> %1905, <8 x double> %1903)
+  %1907 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1865, <8 x double> %1906, <8 x double> %1901)
+  %1908 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1899, <8 x double> %1907, <8 x double> %1897)
+  %1909 = getelementptr inbounds nuw i8, ptr %1540, i64 6528
+  store <8 x double> %1908, ptr %1909, align 64, !tbaa !26
+  %1910 = fmul <8 x double> %1759, %1863
+  %1911 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1910, <8 x double> %1728, <8 x double> splat (double 1.000000e+00))
+  %1912 = fdiv <8 x double> %1863, %1911
+  %1913 = load i64, ptr %142, align 8, !tbaa !22
+  %1914 = sitofp i64 %1913 to double
+  %1915 = fmul double %1914, 2.000000e+00
+  %1916 = insertelement <8 x double> poison, double %1915, i64 0
+  %1917 = shufflevector <8 x double> %1916, <8 x double> poison, <8 x i32> zeroinitializer
+  %1918 = fmul <8 x double> %1871, %1917
+  %1919 = fadd <8 x double> %1912, %1918
+  %1920 = fdiv <8 x double> %1912, %1919
+  %1921 = fmul <8 x double> %1818, %1918
+  %1922 = select <8 x i1> %1761, <8 x double> %1912, <8 x double> %1921
+  %1923 = getelementptr inbounds nuw i8, ptr %1540, i64 6464
+  store <8 x double> %1922, ptr %1923, align 64, !tbaa !26
+  %1924 = fmul <8 x double> %1918, %1920
+  %1925 = select <8 x i1> %1761, <8 x double> %1912, <8 x double> %1924
+  %1926 = getelementptr inbounds nuw i8, ptr %1540, i64 6592
+  store <8 x double> %1925, ptr %1926, align 64, !tbaa !26
+  %1927 = select <8 x i1> %1761, <8 x double> splat (double 1.000000e+00), <8 x double> %1920
+  %1928 = getelementptr inbounds nuw i8, ptr %1540, i64 6656
+  store <8 x double> %1927, ptr %1928, align 64, !tbaa !26
+  br i1 %1822, label %2090, label %1929
 
-1928:                                             ; preds = %1857
-  %1929 = getelementptr inbounds nuw i8, ptr %1539, i64 576
-  %1930 = load <8 x double>, ptr %1929, align 64, !tbaa !26
-  %1931 = getelementptr inbounds nuw i8, ptr %1539, i64 640
-  %1932 = load <8 x double>, ptr %1931, align 64, !tbaa !26
-  %1933 = getelementptr inbounds nuw i8, ptr %1539, i64 1536
-  %1934 = load <8 x double>, ptr %1933, align 64, !tbaa !26
-  %1935 = load i64, ptr %141, align 16, !tbaa !21
-  %1936 = fsub <8 x double> %1796, %1934
-  %1937 = fmul <8 x double> %1902, splat (double 5.000000e-01)
-  %1938 = fmul <8 x double> %1904, splat (double 0x3FE5555555555555)
-  %1939 = getelementptr inbounds nuw i8, ptr %1539, i64 8608
-  %1940 = load ptr, ptr %1939, align 32, !tbaa !74
-  %1941 = getelementptr inbounds nuw i8, ptr %1539, i64 8616
-  %1942 = load ptr, ptr %1941, align 8, !tbaa !50
-  %1943 = getelementptr inbounds nuw i8, ptr %1539, i64 8544
-  %1944 = load ptr, ptr %1943, align 32, !tbaa !60
-  %1945 = getelementptr inbounds nuw i8, ptr %1539, i64 8584
-  %1946 = load ptr, ptr %1945, align 8, !tbaa !85
-  %1947 = getelementptr inbounds nuw i8, ptr %1539, i64 8592
-  %1948 = load ptr, ptr %1947, align 16, !tbaa !86
-  %1949 = getelementptr inbounds nuw i8, ptr %1539, i64 8600
-  %1950 = load ptr, ptr %1949, align 8, !tbaa !87
-  %1951 = getelementptr inbounds nuw i8, ptr %1539, i64 8568
-  %1952 = load ptr, ptr %1951, align 8, !tbaa !88
-  %1953 = getelementptr inbounds nuw i8, ptr %1539, i64 8576
-  %1954 = load ptr, ptr %1953, align 64, !tbaa !89
-  %1955 = icmp sgt i64 %1935, 0
-  br i1 %1955, label %1956, label %2202
+1929:                                             ; preds = %1858
+  %1930 = getelementptr inbounds nuw i8, ptr %1540, i64 576
+  %1931 = load <8 x double>, ptr %1930, align 64, !tbaa !26
+  %1932 = getelementptr inbounds nuw i8, ptr %1540, i64 640
+  %1933 = load <8 x double>, ptr %1932, align 64, !tbaa !26
+  %1934 = getelementptr inbounds nuw i8, ptr %1540, i64 1536
+  %1935 = load <8 x double>, ptr %1934, align 64, !tbaa !26
+  %1936 = load i64, ptr %141, align 16, !tbaa !21
+  %1937 = fsub <8 x double> %1797, %1935
+  %1938 = fmul <8 x double> %1903, splat (double 5.000000e-01)
+  %1939 = fmul <8 x double> %1905, splat (double 0x3FE5555555555555)
+  %1940 = getelementptr inbounds nuw i8, ptr %1540, i64 8608
+  %1941 = load ptr, ptr %1940, align 32, !tbaa !74
+  %1942 = getelementptr inbounds nuw i8, ptr %1540, i64 8616
+  %1943 = load ptr, ptr %1942, align 8, !tbaa !50
+  %1944 = getelementptr inbounds nuw i8, ptr %1540, i64 8544
+  %1945 = load ptr, ptr %1944, align 32, !tbaa !60
+  %1946 = getelementptr inbounds nuw i8, ptr %1540, i64 8584
+  %1947 = load ptr, ptr %1946, align 8, !tbaa !85
+  %1948 = getelementptr inbounds nuw i8, ptr %1540, i64 8592
+  %1949 = load ptr, ptr %1948, align 16, !tbaa !86
+  %1950 = getelementptr inbounds nuw i8, ptr %1540, i64 8600
+  %1951 = load ptr, ptr %1950, align 8, !tbaa !87
+  %1952 = getelementptr inbounds nuw i8, ptr %1540, i64 8568
+  %1953 = load ptr, ptr %1952, align 8, !tbaa !88
+  %1954 = getelementptr inbounds nuw i8, ptr %1540, i64 8576
+  %1955 = load ptr, ptr %1954, align 64, !tbaa !89
+  %1956 = icmp sgt i64 %1936, 0
+  br i1 %1956, label %1957, label %2203
 
-1956:                                             ; preds = %1928
-  %1957 = load <8 x double>, ptr %1873, align 64, !tbaa !26
-  %1958 = getelementptr inbounds nuw i8, ptr %1539, i64 2880
-  %1959 = load <8 x double>, ptr %1958, align 64, !tbaa !26
-  %1960 = getelementptr inbounds nuw i8, ptr %1539, i64 2816
-  %1961 = load <8 x double>, ptr %1960, align 64, !tbaa !26
-  %1962 = fmul <8 x double> %1805, splat (double -2.000000e+00)
-  %1963 = fmul <8 x double> %1962, %1864
-  %1964 = fmul <8 x double> %1864, %1963
-  %1965 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1864, <8 x double> %1938, <8 x double> %1937)
-  %1966 = fmul <8 x double> %1964, %1965
-  %1967 = getelementptr inbounds nuw i8, ptr %1539, i64 8632
-  %1968 = fmul <8 x double> %1859, %1959
-  %1969 = fdiv <8 x double> %1961, %1930
-  br label %1970
+1957:                                             ; preds = %1929
+  %1958 = load <8 x double>, ptr %1874, align 64, !tbaa !26
+  %1959 = getelementptr inbounds nuw i8, ptr %1540, i64 2880
+  %1960 = load <8 x double>, ptr %1959, align 64, !tbaa !26
+  %1961 = getelementptr inbounds nuw i8, ptr %1540, i64 2816
+  %1962 = load <8 x double>, ptr %1961, align 64, !tbaa !26
+  %1963 = fmul <8 x double> %1806, splat (double -2.000000e+00)
+  %1964 = fmul <8 x double> %1963, %1865
+  %1965 = fmul <8 x double> %1865, %1964
+  %1966 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1865, <8 x double> %1939, <8 x double> %1938)
+  %1967 = fmul <8 x double> %1965, %1966
+  %1968 = getelementptr inbounds nuw i8, ptr %1540, i64 8632
+  %1969 = fmul <8 x double> %1860, %1960
+  %1970 = fdiv <8 x double> %1962, %1931
+  br label %1971
 
-1970:                                             ; preds = %1956, %2054
-  %1971 = phi <8 x double> [ %1957, %1956 ], [ %2058, %2054 ]
-  %1972 = phi <8 x double> [ zeroinitializer, %1956 ], [ %2055, %2054 ]
-  %1973 = phi <8 x double> [ zeroinitializer, %1956 ], [ %2056, %2054 ]
-  %1974 = phi <8 x double> [ zeroinitializer, %1956 ], [ %2057, %2054 ]
-  %1975 = phi <8 x double> [ zeroinitializer, %1956 ], [ %2084, %2054 ]
-  %1976 = phi <8 x double> [ zeroinitializer, %1956 ], [ %2086, %2054 ]
-  %1977 = phi <8 x double> [ %1932, %1956 ], [ %2059, %2054 ]
-  %1978 = phi i64 [ 0, %1956 ], [ %1980, %2054 ]
-  %1979 = phi <8 x double> [ zeroinitializer, %1956 ], [ %2060, %2054 ]
-  %1980 = add nuw nsw i64 %1978, 1
-  %1981 = icmp slt i64 %1980, %1935
-  br i1 %1981, label %1982, label %2051
+1971:                                             ; preds = %1957, %2055
+  %1972 = phi <8 x double> [ %1958, %1957 ], [ %2059, %2055 ]
+  %1973 = phi <8 x double> [ zeroinitializer, %1957 ], [ %2056, %2055 ]
+  %1974 = phi <8 x double> [ zeroinitializer, %1957 ], [ %2057, %2055 ]
+  %1975 = phi <8 x double> [ zeroinitializer, %1957 ], [ %2058, %2055 ]
+  %1976 = phi <8 x double> [ zeroinitializer, %1957 ], [ %2085, %2055 ]
+  %1977 = phi <8 x double> [ zeroinitializer, %1957 ], [ %2087, %2055 ]
+  %1978 = phi <8 x double> [ %1933, %1957 ], [ %2060, %2055 ]
+  %1979 = phi i64 [ 0, %1957 ], [ %1981, %2055 ]
+  %1980 = phi <8 x double> [ zeroinitializer, %1957 ], [ %2061, %2055 ]
+  %1981 = add nuw nsw i64 %1979, 1
+  %1982 = icmp slt i64 %1981, %1936
+  br i1 %1982, label %1983, label %2052
 
-1982:                                             ; preds = %1970
-  %1983 = getelementptr inbounds nuw <8 x double>, ptr %1873, i64 %1980
-  %1984 = load <8 x double>, ptr %1983, align 64, !tbaa !26
-  %1985 = icmp slt i64 %1980, %1820
-  br i1 %1985, label %1993, label %1986
+1983:                                             ; preds = %1971
+  %1984 = getelementptr inbounds nuw <8 x double>, ptr %1874, i64 %1981
+  %1985 = load <8 x double>, ptr %1984, align 64, !tbaa !26
+  %1986 = icmp slt i64 %1981, %1821
+  br i1 %1986, label %1994, label %1987
 
-1986:                                             ; preds = %1982
-  %1987 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1984, <8 x double> %1904, <8 x double> %1902)
-  %1988 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1984, <8 x double> %1987, <8 x double> %1900)
-  %1989 = fneg <8 x double> %1984
-  %1990 = fmul <8 x double> %1984, %1989
-  %1991 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1984, <8 x double> %1938, <8 x double> %1937)
-  %1992 = fmul <8 x double> %1990, %1991
-  br label %1993
+1987:                                             ; preds = %1983
+  %1988 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1985, <8 x double> %1905, <8 x double> %1903)
+  %1989 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1985, <8 x double> %1988, <8 x double> %1901)
+  %1990 = fneg <8 x double> %1985
+  %1991 = fmul <8 x double> %1985, %1990
+  %1992 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1985, <8 x double> %1939, <8 x double> %1938)
+  %1993 = fmul <8 x double> %1991, %1992
+  br label %1994
 
-1993:                                             ; preds = %1982, %1986
-  %1994 = phi <8 x double> [ %1988, %1986 ], [ %1932, %1982 ]
-  %1995 = phi <8 x double> [ %1992, %1986 ], [ zeroinitializer, %1982 ]
-  %1996 = load i64, ptr %1819, align 64, !tbaa !31
-  %1997 = icmp eq i64 %1996, 0
-  %1998 = load ptr, ptr %1967, align 8, !tbaa !36
-  br i1 %1997, label %1999, label %2003
+1994:                                             ; preds = %1983, %1987
+  %1995 = phi <8 x double> [ %1989, %1987 ], [ %1933, %1983 ]
+  %1996 = phi <8 x double> [ %1993, %1987 ], [ zeroinitializer, %1983 ]
+  %1997 = load i64, ptr %1820, align 64, !tbaa !31
+  %1998 = icmp eq i64 %1997, 0
+  %1999 = load ptr, ptr %1968, align 8, !tbaa !36
+  br i1 %1998, label %2000, label %2004
 
-1999:                                             ; preds = %1993
-  %2000 = getelementptr inbounds nuw <8 x double>, ptr %1998, i64 %1980
-  %2001 = load <8 x double>, ptr %2000, align 64, !tbaa !26
-  %2002 = fmul <8 x double> %1858, %2001
-  br label %2019
+2000:                                             ; preds = %1994
+  %2001 = getelementptr inbounds nuw <8 x double>, ptr %1999, i64 %1981
+  %2002 = load <8 x double>, ptr %2001, align 64, !tbaa !26
+  %2003 = fmul <8 x double> %1859, %2002
+  br label %2020
 
-2003:                                             ; preds = %1993
-  %2004 = shl nsw i64 %1980, 8
-  %2005 = getelementptr inbounds nuw i8, ptr %1998, i64 %2004
-  %2006 = load <8 x double>, ptr %2005, align 64, !tbaa !26
-  %2007 = getelementptr inbounds nuw i8, ptr %2005, i64 64
-  %2008 = load <8 x double>, ptr %2007, align 64, !tbaa !26
-  %2009 = getelementptr inbounds nuw i8, ptr %2005, i64 128
-  %2010 = load <8 x double>, ptr %2009, align 64, !tbaa !26
-  %2011 = getelementptr inbounds nuw i8, ptr %2005, i64 192
-  %2012 = load <8 x double>, ptr %2011, align 64, !tbaa !26
-  %2013 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1726, <8 x double> %2012, <8 x double> %2010)
-  %2014 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1726, <8 x double> %2013, <8 x double> %2008)
-  %2015 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1726, <8 x double> %2014, <8 x double> %2006)
-  %2016 = icmp slt i64 %1978, %1996
-  %2017 = fmul <8 x double> %1858, %2015
-  %2018 = select i1 %2016, <8 x double> %2015, <8 x double> %2017
-  br label %2019
+2004:                                             ; preds = %1994
+  %2005 = shl nsw i64 %1981, 8
+  %2006 = getelementptr inbounds nuw i8, ptr %1999, i64 %2005
+  %2007 = load <8 x double>, ptr %2006, align 64, !tbaa !26
+  %2008 = getelementptr inbounds nuw i8, ptr %2006, i64 64
+  %2009 = load <8 x double>, ptr %2008, align 64, !tbaa !26
+  %2010 = getelementptr inbounds nuw i8, ptr %2006, i64 128
+  %2011 = load <8 x double>, ptr %2010, align 64, !tbaa !26
+  %2012 = getelementptr inbounds nuw i8, ptr %2006, i64 192
+  %2013 = load <8 x double>, ptr %2012, align 64, !tbaa !26
+  %2014 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1727, <8 x double> %2013, <8 x double> %2011)
+  %2015 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1727, <8 x double> %2014, <8 x double> %2009)
+  %2016 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1727, <8 x double> %2015, <8 x double> %2007)
+  %2017 = icmp slt i64 %1979, %1997
+  %2018 = fmul <8 x double> %1859, %2016
+  %2019 = select i1 %2017, <8 x double> %2016, <8 x double> %2018
+  br label %2020
 
-2019:                                             ; preds = %2003, %1999
-  %2020 = phi <8 x double> [ %2002, %1999 ], [ %2018, %2003 ]
-  %2021 = icmp slt i64 %1978, %1996
-  br i1 %2021, label %2028, label %2022
+2020:                                             ; preds = %2004, %2000
+  %2021 = phi <8 x double> [ %2003, %2000 ], [ %2019, %2004 ]
+  %2022 = icmp slt i64 %1979, %1997
+  br i1 %2022, label %2029, label %2023
 
-2022:                                             ; preds = %2019
-  %2023 = fadd <8 x double> %1971, %1984
-  %2024 = fmul <8 x double> %2023, splat (double 5.000000e-01)
-  %2025 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2024, <8 x double> %1885, <8 x double> %1883)
-  %2026 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2024, <8 x double> %2025, <8 x double> %1881)
-  %2027 = fmul <8 x double> %2026, %2020
-  br label %2038
+2023:                                             ; preds = %2020
+  %2024 = fadd <8 x double> %1972, %1985
+  %2025 = fmul <8 x double> %2024, splat (double 5.000000e-01)
+  %2026 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2025, <8 x double> %1886, <8 x double> %1884)
+  %2027 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2025, <8 x double> %2026, <8 x double> %1882)
+  %2028 = fmul <8 x double> %2027, %2021
+  br label %2039
 
-2028:                                             ; preds = %2019
-  %2029 = icmp slt i64 %1980, %1996
-  br i1 %2029, label %2030, label %2032
+2029:                                             ; preds = %2020
+  %2030 = icmp slt i64 %1981, %1997
+  br i1 %2030, label %2031, label %2033
 
-2030:                                             ; preds = %2028
-  %2031 = fmul <8 x double> %1930, %2020
-  br label %2038
+2031:                                             ; preds = %2029
+  %2032 = fmul <8 x double> %1931, %2021
+  br label %2039
 
-2032:                                             ; preds = %2028
-  %2033 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1984, <8 x double> %1885, <8 x double> %1883)
-  %2034 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1984, <8 x double> %2033, <8 x double> %1881)
-  %2035 = fdiv <8 x double> %1968, %2034
-  %2036 = fadd <8 x double> %1969, %2035
-  %2037 = fdiv <8 x double> %2020, %2036
-  br label %2038
+2033:                                             ; preds = %2029
+  %2034 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1985, <8 x double> %1886, <8 x double> %1884)
+  %2035 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1985, <8 x double> %2034, <8 x double> %1882)
+  %2036 = fdiv <8 x double> %1969, %2035
+  %2037 = fadd <8 x double> %1970, %2036
+  %2038 = fdiv <8 x double> %2021, %2037
+  br label %2039
 
-2038:                                             ; preds = %2022, %2030, %2032
-  %2039 = phi <8 x double> [ %2027, %2022 ], [ %2031, %2030 ], [ %2037, %2032 ]
-  br i1 %1985, label %2044, label %2040
+2039:                                             ; preds = %2023, %2031, %2033
+  %2040 = phi <8 x double> [ %2028, %2023 ], [ %2032, %2031 ], [ %2038, %2033 ]
+  br i1 %1986, label %2045, label %2041
 
-2040:                                             ; preds = %2038
-  %2041 = getelementptr inbounds nuw <8 x double>, ptr %1940, i64 %1980
-  %2042 = load <8 x double>, ptr %2041, align 64, !tbaa !26
-  %2043 = fmul <8 x double> %1805, %2042
-  br label %2044
+2041:                                             ; preds = %2039
+  %2042 = getelementptr inbounds nuw <8 x double>, ptr %1941, i64 %1981
+  %2043 = load <8 x double>, ptr %2042, align 64, !tbaa !26
+  %2044 = fmul <8 x double> %1806, %2043
+  br label %2045
 
-2044:                                             ; preds = %2038, %2040
-  %2045 = phi <8 x double> [ %2043, %2040 ], [ zeroinitializer, %2038 ]
-  %2046 = fneg <8 x double> %2045
-  %2047 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2046, <8 x double> %1977, <8 x double> %2039)
-  %2048 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2045, <8 x double> %1994, <8 x double> %2039)
-  %2049 = fadd <8 x double> %1979, %1995
-  %2050 = fmul <8 x double> %2049, %2045
-  br label %2054
+2045:                                             ; preds = %2039, %2041
+  %2046 = phi <8 x double> [ %2044, %2041 ], [ zeroinitializer, %2039 ]
+  %2047 = fneg <8 x double> %2046
+  %2048 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2047, <8 x double> %1978, <8 x double> %2040)
+  %2049 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2046, <8 x double> %1995, <8 x double> %2040)
+  %2050 = fadd <8 x double> %1980, %1996
+  %2051 = fmul <8 x double> %2050, %2046
+  br label %2055
 
-2051:                                             ; preds = %1970
-  %2052 = load <8 x double>, ptr %1897, align 64, !tbaa !26
-  %2053 = load <8 x double>, ptr %1908, align 64, !tbaa !26
-  br label %2054
+2052:                                             ; preds = %1971
+  %2053 = load <8 x double>, ptr %1898, align 64, !tbaa !26
+  %2054 = load <8 x double>, ptr %1909, align 64, !tbaa !26
+  br label %2055
 
-2054:                                             ; preds = %2051, %2044
-  %2055 = phi <8 x double> [ %2047, %2044 ], [ %2052, %2051 ]
-  %2056 = phi <8 x double> [ %2048, %2044 ], [ %2053, %2051 ]
-  %2057 = phi <8 x double> [ %2050, %2044 ], [ %1966, %2051 ]
-  %2058 = phi <8 x double> [ %1984, %2044 ], [ %1971, %2051 ]
-  %2059 = phi <8 x double> [ %1994, %2044 ], [ %1977, %2051 ]
-  %2060 = phi <8 x double> [ %1995, %2044 ], [ %1979, %2051 ]
-  %2061 = getelementptr inbounds nuw <8 x double>, ptr %1942, i64 %1978
-  %2062 = load <8 x double>, ptr %2061, align 64, !tbaa !26
-  %2063 = icmp slt i64 %1978, %1820
-  %2064 = select i1 %2063, <8 x double> %1934, <8 x double> %1936
-  %2065 = fmul <8 x double> %1725, %2064
-  %2066 = fmul <8 x double> %2065, %2062
-  %2067 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2066, <8 x double> %1977, <8 x double> %2055)
-  %2068 = fadd <8 x double> %1973, %2067
-  %2069 = fsub <8 x double> %2057, %1974
-  %2070 = fneg <8 x double> %2066
-  %2071 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2070, <8 x double> %1979, <8 x double> %2069)
-  %2072 = getelementptr inbounds nuw <8 x double>, ptr %1944, i64 %1978
-  %2073 = load <8 x double>, ptr %2072, align 64, !tbaa !26
-  %2074 = fsub <8 x double> %2071, %2073
-  %2075 = fneg <8 x double> %1972
-  %2076 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2075, <8 x double> %1976, <8 x double> %2068)
-  %2077 = fdiv <8 x double> splat (double 1.000000e+00), %2076
-  %2078 = getelementptr inbounds nuw <8 x double>, ptr %1946, i64 %1978
-  store <8 x double> %2074, ptr %2078, align 64, !tbaa !26
-  %2079 = getelementptr inbounds nuw <8 x double>, ptr %1948, i64 %1978
-  store <8 x double> %1972, ptr %2079, align 64, !tbaa !26
-  %2080 = fadd <8 x double> %1972, %2056
-  %2081 = fsub <8 x double> %2080, %2068
-  %2082 = getelementptr inbounds nuw <8 x double>, ptr %1950, i64 %1978
-  store <8 x double> %2081, ptr %2082, align 64, !tbaa !26
-  %2083 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1972, <8 x double> %1975, <8 x double> %2074)
-  %2084 = fmul <8 x double> %2083, %2077
-  %2085 = getelementptr inbounds nuw <8 x double>, ptr %1952, i64 %1978
-  store <8 x double> %2084, ptr %2085, align 64, !tbaa !26
-  %2086 = fmul <8 x double> %2056, %2077
-  %2087 = getelementptr inbounds nuw <8 x double>, ptr %1954, i64 %1978
-  store <8 x double> %2086, ptr %2087, align 64, !tbaa !26
-  %2088 = icmp eq i64 %1980, %1935
-  br i1 %2088, label %2202, label %1970, !llvm.loop !90
+2055:                                             ; preds = %2052, %2045
+  %2056 = phi <8 x double> [ %2048, %2045 ], [ %2053, %2052 ]
+  %2057 = phi <8 x double> [ %2049, %2045 ], [ %2054, %2052 ]
+  %2058 = phi <8 x double> [ %2051, %2045 ], [ %1967, %2052 ]
+  %2059 = phi <8 x double> [ %1985, %2045 ], [ %1972, %2052 ]
+  %2060 = phi <8 x double> [ %1995, %2045 ], [ %1978, %2052 ]
+  %2061 = phi <8 x double> [ %1996, %2045 ], [ %1980, %2052 ]
+  %2062 = getelementptr inbounds nuw <8 x double>, ptr %1943, i64 %1979
+  %2063 = load <8 x double>, ptr %2062, align 64, !tbaa !26
+  %2064 = icmp slt i64 %1979, %1821
+  %2065 = select i1 %2064, <8 x double> %1935, <8 x double> %1937
+  %2066 = fmul <8 x double> %1726, %2065
+  %2067 = fmul <8 x double> %2066, %2063
+  %2068 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2067, <8 x double> %1978, <8 x double> %2056)
+  %2069 = fadd <8 x double> %1974, %2068
+  %2070 = fsub <8 x double> %2058, %1975
+  %2071 = fneg <8 x double> %2067
+  %2072 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2071, <8 x double> %1980, <8 x double> %2070)
+  %2073 = getelementptr inbounds nuw <8 x double>, ptr %1945, i64 %1979
+  %2074 = load <8 x double>, ptr %2073, align 64, !tbaa !26
+  %2075 = fsub <8 x double> %2072, %2074
+  %2076 = fneg <8 x double> %1973
+  %2077 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2076, <8 x double> %1977, <8 x double> %2069)
+  %2078 = fdiv <8 x double> splat (double 1.000000e+00), %2077
+  %2079 = getelementptr inbounds nuw <8 x double>, ptr %1947, i64 %1979
+  store <8 x double> %2075, ptr %2079, align 64, !tbaa !26
+  %2080 = getelementptr inbounds nuw <8 x double>, ptr %1949, i64 %1979
+  store <8 x double> %1973, ptr %2080, align 64, !tbaa !26
+  %2081 = fadd <8 x double> %1973, %2057
+  %2082 = fsub <8 x double> %2081, %2069
+  %2083 = getelementptr inbounds nuw <8 x double>, ptr %1951, i64 %1979
+  store <8 x double> %2082, ptr %2083, align 64, !tbaa !26
+  %2084 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1973, <8 x double> %1976, <8 x double> %2075)
+  %2085 = fmul <8 x double> %2084, %2078
+  %2086 = getelementptr inbounds nuw <8 x double>, ptr %1953, i64 %1979
+  store <8 x double> %2085, ptr %2086, align 64, !tbaa !26
+  %2087 = fmul <8 x double> %2057, %2078
+  %2088 = getelementptr inbounds nuw <8 x double>, ptr %1955, i64 %1979
+  store <8 x double> %2087, ptr %2088, align 64, !tbaa !26
+  %2089 = icmp eq i64 %1981, %1936
+  br i1 %2089, label %2203, label %1971, !llvm.loop !90
 
-2089:                                             ; preds = %1857
-  %2090 = getelementptr inbounds nuw i8, ptr %1539, i64 1536
-  %2091 = load <8 x double>, ptr %2090, align 64, !tbaa !26
-  %2092 = load i64, ptr %141, align 16, !tbaa !21
-  %2093 = fdiv <8 x double> %1817, %1726
-  %2094 = fsub <8 x double> %1796, %2091
-  %2095 = fmul <8 x double> %1725, %2094
-  %2096 = fmul <8 x double> %1902, splat (double 5.000000e-01)
-  %2097 = fmul <8 x double> %1904, splat (double 0x3FE5555555555555)
-  %2098 = getelementptr inbounds nuw i8, ptr %1539, i64 8608
-  %2099 = load ptr, ptr %2098, align 32, !tbaa !74
-  %2100 = getelementptr inbounds nuw i8, ptr %1539, i64 8616
-  %2101 = load ptr, ptr %2100, align 8, !tbaa !50
-  %2102 = getelementptr inbounds nuw i8, ptr %1539, i64 8544
-  %2103 = load ptr, ptr %2102, align 32, !tbaa !60
-  %2104 = getelementptr inbounds nuw i8, ptr %1539, i64 8584
-  %2105 = load ptr, ptr %2104, align 8, !tbaa !85
-  %2106 = getelementptr inbounds nuw i8, ptr %1539, i64 8592
-  %2107 = load ptr, ptr %2106, align 16, !tbaa !86
-  %2108 = getelementptr inbounds nuw i8, ptr %1539, i64 8600
-  %2109 = load ptr, ptr %2108, align 8, !tbaa !87
-  %2110 = getelementptr inbounds nuw i8, ptr %1539, i64 8568
-  %2111 = load ptr, ptr %2110, align 8, !tbaa !88
-  %2112 = getelementptr inbounds nuw i8, ptr %1539, i64 8576
-  %2113 = load ptr, ptr %2112, align 64, !tbaa !89
-  %2114 = icmp sgt i64 %2092, 0
-  br i1 %2114, label %2115, label %2202
+2090:                                             ; preds = %1858
+  %2091 = getelementptr inbounds nuw i8, ptr %1540, i64 1536
+  %2092 = load <8 x double>, ptr %2091, align 64, !tbaa !26
+  %2093 = load i64, ptr %141, align 16, !tbaa !21
+  %2094 = fdiv <8 x double> %1818, %1727
+  %2095 = fsub <8 x double> %1797, %2092
+  %2096 = fmul <8 x double> %1726, %2095
+  %2097 = fmul <8 x double> %1903, splat (double 5.000000e-01)
+  %2098 = fmul <8 x double> %1905, splat (double 0x3FE5555555555555)
+  %2099 = getelementptr inbounds nuw i8, ptr %1540, i64 8608
+  %2100 = load ptr, ptr %2099, align 32, !tbaa !74
+  %2101 = getelementptr inbounds nuw i8, ptr %1540, i64 8616
+  %2102 = load ptr, ptr %2101, align 8, !tbaa !50
+  %2103 = getelementptr inbounds nuw i8, ptr %1540, i64 8544
+  %2104 = load ptr, ptr %2103, align 32, !tbaa !60
+  %2105 = getelementptr inbounds nuw i8, ptr %1540, i64 8584
+  %2106 = load ptr, ptr %2105, align 8, !tbaa !85
+  %2107 = getelementptr inbounds nuw i8, ptr %1540, i64 8592
+  %2108 = load ptr, ptr %2107, align 16, !tbaa !86
+  %2109 = getelementptr inbounds nuw i8, ptr %1540, i64 8600
+  %2110 = load ptr, ptr %2109, align 8, !tbaa !87
+  %2111 = getelementptr inbounds nuw i8, ptr %1540, i64 8568
+  %2112 = load ptr, ptr %2111, align 8, !tbaa !88
+  %2113 = getelementptr inbounds nuw i8, ptr %1540, i64 8576
+  %2114 = load ptr, ptr %2113, align 64, !tbaa !89
+  %2115 = icmp sgt i64 %2093, 0
+  br i1 %2115, label %2116, label %2203
 
-2115:                                             ; preds = %2089
-  %2116 = load <8 x double>, ptr %1873, align 64, !tbaa !26
-  %2117 = fneg <8 x double> %2116
-  %2118 = fmul <8 x double> %2116, %2117
-  %2119 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2116, <8 x double> %2097, <8 x double> %2096)
-  %2120 = fmul <8 x double> %2118, %2119
-  %2121 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2116, <8 x double> %1904, <8 x double> %1902)
-  %2122 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2116, <8 x double> %2121, <8 x double> %1900)
-  %2123 = fmul <8 x double> %1805, splat (double -2.000000e+00)
-  %2124 = fmul <8 x double> %2123, %1864
-  %2125 = fmul <8 x double> %1864, %2124
-  %2126 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1864, <8 x double> %2097, <8 x double> %2096)
-  %2127 = fmul <8 x double> %2125, %2126
-  %2128 = getelementptr inbounds nuw i8, ptr %1539, i64 8632
-  br label %2129
+2116:                                             ; preds = %2090
+  %2117 = load <8 x double>, ptr %1874, align 64, !tbaa !26
+  %2118 = fneg <8 x double> %2117
+  %2119 = fmul <8 x double> %2117, %2118
+  %2120 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2117, <8 x double> %2098, <8 x double> %2097)
+  %2121 = fmul <8 x double> %2119, %2120
+  %2122 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2117, <8 x double> %1905, <8 x double> %1903)
+  %2123 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2117, <8 x double> %2122, <8 x double> %1901)
+  %2124 = fmul <8 x double> %1806, splat (double -2.000000e+00)
+  %2125 = fmul <8 x double> %2124, %1865
+  %2126 = fmul <8 x double> %1865, %2125
+  %2127 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1865, <8 x double> %2098, <8 x double> %2097)
+  %2128 = fmul <8 x double> %2126, %2127
+  %2129 = getelementptr inbounds nuw i8, ptr %1540, i64 8632
+  br label %2130
 
-2129:                                             ; preds = %2115, %2170
-  %2130 = phi <8 x double> [ %2116, %2115 ], [ %2174, %2170 ]
-  %2131 = phi <8 x double> [ zeroinitializer, %2115 ], [ %2171, %2170 ]
-  %2132 = phi <8 x double> [ zeroinitializer, %2115 ], [ %2172, %2170 ]
-  %2133 = phi <8 x double> [ zeroinitializer, %2115 ], [ %2173, %2170 ]
-  %2134 = phi <8 x double> [ zeroinitializer, %2115 ], [ %2197, %2170 ]
-  %2135 = phi <8 x double> [ zeroinitializer, %2115 ], [ %2199, %2170 ]
-  %2136 = phi <8 x double> [ %2122, %2115 ], [ %2175, %2170 ]
-  %2137 = phi i64 [ 0, %2115 ], [ %2139, %2170 ]
-  %2138 = phi <8 x double> [ %2120, %2115 ], [ %2176, %2170 ]
-  %2139 = add nuw nsw i64 %2137, 1
-  %2140 = icmp slt i64 %2139, %2092
-  br i1 %2140, label %2141, label %2167
+2130:                                             ; preds = %2116, %2171
+  %2131 = phi <8 x double> [ %2117, %2116 ], [ %2175, %2171 ]
+  %2132 = phi <8 x double> [ zeroinitializer, %2116 ], [ %2172, %2171 ]
+  %2133 = phi <8 x double> [ zeroinitializer, %2116 ], [ %2173, %2171 ]
+  %2134 = phi <8 x double> [ zeroinitializer, %2116 ], [ %2174, %2171 ]
+  %2135 = phi <8 x double> [ zeroinitializer, %2116 ], [ %2198, %2171 ]
+  %2136 = phi <8 x double> [ zeroinitializer, %2116 ], [ %2200, %2171 ]
+  %2137 = phi <8 x double> [ %2123, %2116 ], [ %2176, %2171 ]
+  %2138 = phi i64 [ 0, %2116 ], [ %2140, %2171 ]
+  %2139 = phi <8 x double> [ %2121, %2116 ], [ %2177, %2171 ]
+  %2140 = add nuw nsw i64 %2138, 1
+  %2141 = icmp slt i64 %2140, %2093
+  br i1 %2141, label %2142, label %2168
 
-2141:                                             ; preds = %2129
-  %2142 = getelementptr inbounds nuw <8 x double>, ptr %1873, i64 %2139
-  %2143 = load <8 x double>, ptr %2142, align 64, !tbaa !26
-  %2144 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2143, <8 x double> %1904, <8 x double> %1902)
-  %2145 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2143, <8 x double> %2144, <8 x double> %1900)
-  %2146 = fneg <8 x double> %2143
-  %2147 = fmul <8 x double> %2143, %2146
-  %2148 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2143, <8 x double> %2097, <8 x double> %2096)
-  %2149 = fmul <8 x double> %2147, %2148
-  %2150 = fadd <8 x double> %2130, %2143
-  %2151 = fmul <8 x double> %2150, splat (double 5.000000e-01)
-  %2152 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2151, <8 x double> %1885, <8 x double> %1883)
-  %2153 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2151, <8 x double> %2152, <8 x double> %1881)
-  %2154 = load ptr, ptr %2128, align 8, !tbaa !36
-  %2155 = getelementptr inbounds nuw <8 x double>, ptr %2154, i64 %2139
-  %2156 = load <8 x double>, ptr %2155, align 64, !tbaa !26
-  %2157 = fmul <8 x double> %2093, %2156
-  %2158 = fmul <8 x double> %2157, %2153
-  %2159 = getelementptr inbounds nuw <8 x double>, ptr %2099, i64 %2139
-  %2160 = load <8 x double>, ptr %2159, align 64, !tbaa !26
-  %2161 = fmul <8 x double> %1805, %2160
-  %2162 = fneg <8 x double> %2161
-  %2163 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2162, <8 x double> %2136, <8 x double> %2158)
-  %2164 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2161, <8 x double> %2145, <8 x double> %2158)
-  %2165 = fadd <8 x double> %2138, %2149
-  %2166 = fmul <8 x double> %2165, %2161
-  br label %2170
+2142:                                             ; preds = %2130
+  %2143 = getelementptr inbounds nuw <8 x double>, ptr %1874, i64 %2140
+  %2144 = load <8 x double>, ptr %2143, align 64, !tbaa !26
+  %2145 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2144, <8 x double> %1905, <8 x double> %1903)
+  %2146 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2144, <8 x double> %2145, <8 x double> %1901)
+  %2147 = fneg <8 x double> %2144
+  %2148 = fmul <8 x double> %2144, %2147
+  %2149 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2144, <8 x double> %2098, <8 x double> %2097)
+  %2150 = fmul <8 x double> %2148, %2149
+  %2151 = fadd <8 x double> %2131, %2144
+  %2152 = fmul <8 x double> %2151, splat (double 5.000000e-01)
+  %2153 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2152, <8 x double> %1886, <8 x double> %1884)
+  %2154 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2152, <8 x double> %2153, <8 x double> %1882)
+  %2155 = load ptr, ptr %2129, align 8, !tbaa !36
+  %2156 = getelementptr inbounds nuw <8 x double>, ptr %2155, i64 %2140
+  %2157 = load <8 x double>, ptr %2156, align 64, !tbaa !26
+  %2158 = fmul <8 x double> %2094, %2157
+  %2159 = fmul <8 x double> %2158, %2154
+  %2160 = getelementptr inbounds nuw <8 x double>, ptr %2100, i64 %2140
+  %2161 = load <8 x double>, ptr %2160, align 64, !tbaa !26
+  %2162 = fmul <8 x double> %1806, %2161
+  %2163 = fneg <8 x double> %2162
+  %2164 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2163, <8 x double> %2137, <8 x double> %2159)
+  %2165 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2162, <8 x double> %2146, <8 x double> %2159)
+  %2166 = fadd <8 x double> %2139, %2150
+  %2167 = fmul <8 x double> %2166, %2162
+  br label %2171
 
-2167:                                             ; preds = %2129
-  %2168 = load <8 x double>, ptr %1897, align 64, !tbaa !26
-  %2169 = load <8 x double>, ptr %1908, align 64, !tbaa !26
-  br label %2170
+2168:                                             ; preds = %2130
+  %2169 = load <8 x double>, ptr %1898, align 64, !tbaa !26
+  %2170 = load <8 x double>, ptr %1909, align 64, !tbaa !26
+  br label %2171
 
-2170:                                             ; preds = %2167, %2141
-  %2171 = phi <8 x double> [ %2163, %2141 ], [ %2168, %2167 ]
-  %2172 = phi <8 x double> [ %2164, %2141 ], [ %2169, %2167 ]
-  %2173 = phi <8 x double> [ %2166, %2141 ], [ %2127, %2167 ]
-  %2174 = phi <8 x double> [ %2143, %2141 ], [ %2130, %2167 ]
-  %2175 = phi <8 x double> [ %2145, %2141 ], [ %2136, %2167 ]
-  %2176 = phi <8 x double> [ %2149, %2141 ], [ %2138, %2167 ]
-  %2177 = getelementptr inbounds nuw <8 x double>, ptr %2101, i64 %2137
-  %2178 = load <8 x double>, ptr %2177, align 64, !tbaa !26
-  %2179 = fmul <8 x double> %2095, %2178
-  %2180 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2179, <8 x double> %2136, <8 x double> %2171)
-  %2181 = fadd <8 x double> %2132, %2180
-  %2182 = fsub <8 x double> %2173, %2133
-  %2183 = fneg <8 x double> %2179
-  %2184 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2183, <8 x double> %2138, <8 x double> %2182)
-  %2185 = getelementptr inbounds nuw <8 x double>, ptr %2103, i64 %2137
-  %2186 = load <8 x double>, ptr %2185, align 64, !tbaa !26
-  %2187 = fsub <8 x double> %2184, %2186
-  %2188 = fneg <8 x double> %2131
-  %2189 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2188, <8 x double> %2135, <8 x double> %2181)
-  %2190 = fdiv <8 x double> splat (double 1.000000e+00), %2189
-  %2191 = getelementptr inbounds nuw <8 x double>, ptr %2105, i64 %2137
-  store <8 x double> %2187, ptr %2191, align 64, !tbaa !26
-  %2192 = getelementptr inbounds nuw <8 x double>, ptr %2107, i64 %2137
-  store <8 x double> %2131, ptr %2192, align 64, !tbaa !26
-  %2193 = fadd <8 x double> %2131, %2172
-  %2194 = fsub <8 x double> %2193, %2181
-  %2195 = getelementptr inbounds nuw <8 x double>, ptr %2109, i64 %2137
-  store <8 x double> %2194, ptr %2195, align 64, !tbaa !26
-  %2196 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2131, <8 x double> %2134, <8 x double> %2187)
-  %2197 = fmul <8 x double> %2196, %2190
-  %2198 = getelementptr inbounds nuw <8 x double>, ptr %2111, i64 %2137
-  store <8 x double> %2197, ptr %2198, align 64, !tbaa !26
-  %2199 = fmul <8 x double> %2172, %2190
-  %2200 = getelementptr inbounds nuw <8 x double>, ptr %2113, i64 %2137
-  store <8 x double> %2199, ptr %2200, align 64, !tbaa !26
-  %2201 = icmp eq i64 %2139, %2092
-  br i1 %2201, label %2202, label %2129, !llvm.loop !91
+2171:                                             ; preds = %2168, %2142
+  %2172 = phi <8 x double> [ %2164, %2142 ], [ %2169, %2168 ]
+  %2173 = phi <8 x double> [ %2165, %2142 ], [ %2170, %2168 ]
+  %2174 = phi <8 x double> [ %2167, %2142 ], [ %2128, %2168 ]
+  %2175 = phi <8 x double> [ %2144, %2142 ], [ %2131, %2168 ]
+  %2176 = phi <8 x double> [ %2146, %2142 ], [ %2137, %2168 ]
+  %2177 = phi <8 x double> [ %2150, %2142 ], [ %2139, %2168 ]
+  %2178 = getelementptr inbounds nuw <8 x double>, ptr %2102, i64 %2138
+  %2179 = load <8 x double>, ptr %2178, align 64, !tbaa !26
+  %2180 = fmul <8 x double> %2096, %2179
+  %2181 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2180, <8 x double> %2137, <8 x double> %2172)
+  %2182 = fadd <8 x double> %2133, %2181
+  %2183 = fsub <8 x double> %2174, %2134
+  %2184 = fneg <8 x double> %2180
+  %2185 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2184, <8 x double> %2139, <8 x double> %2183)
+  %2186 = getelementptr inbounds nuw <8 x double>, ptr %2104, i64 %2138
+  %2187 = load <8 x double>, ptr %2186, align 64, !tbaa !26
+  %2188 = fsub <8 x double> %2185, %2187
+  %2189 = fneg <8 x double> %2132
+  %2190 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2189, <8 x double> %2136, <8 x double> %2182)
+  %2191 = fdiv <8 x double> splat (double 1.000000e+00), %2190
+  %2192 = getelementptr inbounds nuw <8 x double>, ptr %2106, i64 %2138
+  store <8 x double> %2188, ptr %2192, align 64, !tbaa !26
+  %2193 = getelementptr inbounds nuw <8 x double>, ptr %2108, i64 %2138
+  store <8 x double> %2132, ptr %2193, align 64, !tbaa !26
+  %2194 = fadd <8 x double> %2132, %2173
+  %2195 = fsub <8 x double> %2194, %2182
+  %2196 = getelementptr inbounds nuw <8 x double>, ptr %2110, i64 %2138
+  store <8 x double> %2195, ptr %2196, align 64, !tbaa !26
+  %2197 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2132, <8 x double> %2135, <8 x double> %2188)
+  %2198 = fmul <8 x double> %2197, %2191
+  %2199 = getelementptr inbounds nuw <8 x double>, ptr %2112, i64 %2138
+  store <8 x double> %2198, ptr %2199, align 64, !tbaa !26
+  %2200 = fmul <8 x double> %2173, %2191
+  %2201 = getelementptr inbounds nuw <8 x double>, ptr %2114, i64 %2138
+  store <8 x double> %2200, ptr %2201, align 64, !tbaa !26
+  %2202 = icmp eq i64 %2140, %2093
+  br i1 %2202, label %2203, label %2130, !llvm.loop !91
 
-2202:                                             ; preds = %2054, %2170, %1928, %2089
-  %2203 = getelementptr inbounds nuw i8, ptr %1539, i64 8128
-  store <8 x double> splat (double 1.000000e+09), ptr %2203, align 64, !tbaa !26
-  %2204 = getelementptr inbounds nuw i8, ptr %1539, i64 8568
-  %2205 = load ptr, ptr %2204, align 8, !tbaa !88
-  %2206 = load i64, ptr %141, align 16, !tbaa !21
-  %2207 = add nsw i64 %2206, -1
-  %2208 = getelementptr inbounds <8 x double>, ptr %2205, i64 %2207
-  %2209 = load <8 x double>, ptr %2208, align 64, !tbaa !26
-  %2210 = getelementptr inbounds nuw i8, ptr %1539, i64 8576
-  %2211 = load ptr, ptr %2210, align 64, !tbaa !89
-  %2212 = getelementptr inbounds <8 x double>, ptr %2211, i64 %2207
-  %2213 = load <8 x double>, ptr %2212, align 64, !tbaa !26
-  %2214 = load <8 x double>, ptr %1897, align 64, !tbaa !26
-  %2215 = fmul <8 x double> %2209, %2214
-  %2216 = fsub <8 x double> splat (double 1.000000e+00), %2213
-  %2217 = fmul <8 x double> %2214, %2216
-  %2218 = load <8 x double>, ptr %1922, align 64, !tbaa !26
-  %2219 = load <8 x double>, ptr %1736, align 64, !tbaa !26
-  %2220 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2218, <8 x double> %2219, <8 x double> %2215)
-  %2221 = load <8 x double>, ptr %1772, align 64, !tbaa !26
-  %2222 = fsub <8 x double> %2220, %2221
-  %2223 = fadd <8 x double> %2217, %2218
-  %2224 = load <8 x double>, ptr %1769, align 64, !tbaa !26
-  %2225 = fadd <8 x double> %2223, %2224
-  %2226 = load <8 x i64>, ptr %1755, align 64, !tbaa !26
-  %2227 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2226)
-  %2228 = icmp eq i64 %2227, 0
-  %2229 = load i64, ptr %142, align 8, !tbaa !22
-  br i1 %2228, label %2230, label %2245
+2203:                                             ; preds = %2055, %2171, %1929, %2090
+  %2204 = getelementptr inbounds nuw i8, ptr %1540, i64 8128
+  store <8 x double> splat (double 1.000000e+09), ptr %2204, align 64, !tbaa !26
+  %2205 = getelementptr inbounds nuw i8, ptr %1540, i64 8568
+  %2206 = load ptr, ptr %2205, align 8, !tbaa !88
+  %2207 = load i64, ptr %141, align 16, !tbaa !21
+  %2208 = add nsw i64 %2207, -1
+  %2209 = getelementptr inbounds <8 x double>, ptr %2206, i64 %2208
+  %2210 = load <8 x double>, ptr %2209, align 64, !tbaa !26
+  %2211 = getelementptr inbounds nuw i8, ptr %1540, i64 8576
+  %2212 = load ptr, ptr %2211, align 64, !tbaa !89
+  %2213 = getelementptr inbounds <8 x double>, ptr %2212, i64 %2208
+  %2214 = load <8 x double>, ptr %2213, align 64, !tbaa !26
+  %2215 = load <8 x double>, ptr %1898, align 64, !tbaa !26
+  %2216 = fmul <8 x double> %2210, %2215
+  %2217 = fsub <8 x double> splat (double 1.000000e+00), %2214
+  %2218 = fmul <8 x double> %2215, %2217
+  %2219 = load <8 x double>, ptr %1923, align 64, !tbaa !26
+  %2220 = load <8 x double>, ptr %1737, align 64, !tbaa !26
+  %2221 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2219, <8 x double> %2220, <8 x double> %2216)
+  %2222 = load <8 x double>, ptr %1773, align 64, !tbaa !26
+  %2223 = fsub <8 x double> %2221, %2222
+  %2224 = fadd <8 x double> %2218, %2219
+  %2225 = load <8 x double>, ptr %1770, align 64, !tbaa !26
+  %2226 = fadd <8 x double> %2224, %2225
+  %2227 = load <8 x i64>, ptr %1756, align 64, !tbaa !26
+  %2228 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2227)
+  %2229 = icmp eq i64 %2228, 0
+  %2230 = load i64, ptr %142, align 8, !tbaa !22
+  br i1 %2229, label %2231, label %2246
 
-2230:                                             ; preds = %2202
-  %2231 = icmp slt i64 %2229, 0
-  br i1 %2231, label %2236, label %2232
+2231:                                             ; preds = %2203
+  %2232 = icmp slt i64 %2230, 0
+  br i1 %2232, label %2237, label %2233
 
-2232:                                             ; preds = %2230
-  %2233 = getelementptr inbounds nuw i8, ptr %1539, i64 1408
-  %2234 = getelementptr inbounds nuw i8, ptr %1539, i64 8688
-  %2235 = load <8 x double>, ptr %2233, align 64, !tbaa !26
-  br label %2238
+2233:                                             ; preds = %2231
+  %2234 = getelementptr inbounds nuw i8, ptr %1540, i64 1408
+  %2235 = getelementptr inbounds nuw i8, ptr %1540, i64 8688
+  %2236 = load <8 x double>, ptr %2234, align 64, !tbaa !26
+  br label %2239
 
-2236:                                             ; preds = %2238, %2230
-  %2237 = getelementptr inbounds nuw i8, ptr %1539, i64 6208
-  store <8 x double> %2222, ptr %2237, align 64, !tbaa !26
-  br label %2372
+2237:                                             ; preds = %2239, %2231
+  %2238 = getelementptr inbounds nuw i8, ptr %1540, i64 6208
+  store <8 x double> %2223, ptr %2238, align 64, !tbaa !26
+  br label %2373
 
-2238:                                             ; preds = %2232, %2238
-  %2239 = phi i64 [ 0, %2232 ], [ %2242, %2238 ]
-  %2240 = load ptr, ptr %2234, align 16, !tbaa !92
-  %2241 = getelementptr inbounds nuw <8 x double>, ptr %2240, i64 %2239
-  store <8 x double> %2235, ptr %2241, align 64, !tbaa !26
-  %2242 = add nuw nsw i64 %2239, 1
-  %2243 = load i64, ptr %142, align 8, !tbaa !22
-  %2244 = icmp slt i64 %2239, %2243
-  br i1 %2244, label %2238, label %2236, !llvm.loop !93
+2239:                                             ; preds = %2233, %2239
+  %2240 = phi i64 [ 0, %2233 ], [ %2243, %2239 ]
+  %2241 = load ptr, ptr %2235, align 16, !tbaa !92
+  %2242 = getelementptr inbounds nuw <8 x double>, ptr %2241, i64 %2240
+  store <8 x double> %2236, ptr %2242, align 64, !tbaa !26
+  %2243 = add nuw nsw i64 %2240, 1
+  %2244 = load i64, ptr %142, align 8, !tbaa !22
+  %2245 = icmp slt i64 %2240, %2244
+  br i1 %2245, label %2239, label %2237, !llvm.loop !93
 
-2245:                                             ; preds = %2202
-  %2246 = load <8 x double>, ptr %1759, align 64, !tbaa !26
-  %2247 = load <8 x double>, ptr %1785, align 64, !tbaa !26
-  %2248 = getelementptr inbounds nuw i8, ptr %1539, i64 1280
-  %2249 = load <8 x double>, ptr %2248, align 64, !tbaa !26
-  %2250 = fmul <8 x double> %2247, %2249
-  %2251 = load <8 x double>, ptr %1539, align 64, !tbaa !26
-  %2252 = fsub <8 x double> %2251, %2246
-  %2253 = sitofp i64 %2229 to double
-  %2254 = insertelement <8 x double> poison, double %2253, i64 0
-  %2255 = shufflevector <8 x double> %2254, <8 x double> poison, <8 x i32> zeroinitializer
-  %2256 = fdiv <8 x double> %2252, %2255
-  %2257 = load <8 x double>, ptr %1925, align 64, !tbaa !26
-  %2258 = load <8 x double>, ptr %1927, align 64, !tbaa !26
-  %2259 = getelementptr inbounds nuw i8, ptr %1539, i64 1408
-  %2260 = load <8 x double>, ptr %2259, align 64, !tbaa !26
-  %2261 = getelementptr inbounds nuw i8, ptr %1539, i64 8688
-  %2262 = load ptr, ptr %2261, align 16, !tbaa !92
-  %2263 = getelementptr inbounds <8 x double>, ptr %2262, i64 %2229
-  store <8 x double> %2260, ptr %2263, align 64, !tbaa !26
-  %2264 = icmp sgt i64 %2229, 0
-  br i1 %2264, label %2265, label %2356
+2246:                                             ; preds = %2203
+  %2247 = load <8 x double>, ptr %1760, align 64, !tbaa !26
+  %2248 = load <8 x double>, ptr %1786, align 64, !tbaa !26
+  %2249 = getelementptr inbounds nuw i8, ptr %1540, i64 1280
+  %2250 = load <8 x double>, ptr %2249, align 64, !tbaa !26
+  %2251 = fmul <8 x double> %2248, %2250
+  %2252 = load <8 x double>, ptr %1540, align 64, !tbaa !26
+  %2253 = fsub <8 x double> %2252, %2247
+  %2254 = sitofp i64 %2230 to double
+  %2255 = insertelement <8 x double> poison, double %2254, i64 0
+  %2256 = shufflevector <8 x double> %2255, <8 x double> poison, <8 x i32> zeroinitializer
+  %2257 = fdiv <8 x double> %2253, %2256
+  %2258 = load <8 x double>, ptr %1926, align 64, !tbaa !26
+  %2259 = load <8 x double>, ptr %1928, align 64, !tbaa !26
+  %2260 = getelementptr inbounds nuw i8, ptr %1540, i64 1408
+  %2261 = load <8 x double>, ptr %2260, align 64, !tbaa !26
+  %2262 = getelementptr inbounds nuw i8, ptr %1540, i64 8688
+  %2263 = load ptr, ptr %2262, align 16, !tbaa !92
+  %2264 = getelementptr inbounds <8 x double>, ptr %2263, i64 %2230
+  store <8 x double> %2261, ptr %2264, align 64, !tbaa !26
+  %2265 = icmp sgt i64 %2230, 0
+  br i1 %2265, label %2266, label %2357
 
-2265:                                             ; preds = %2245
-  %2266 = fneg <8 x double> %2250
-  %2267 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2266, <8 x double> %2258, <8 x double> %2257)
-  %2268 = fsub <8 x double> splat (double 1.000000e+00), %2258
-  %2269 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2250, <8 x double> %2268, <8 x double> %2257)
-  %2270 = getelementptr inbounds nuw i8, ptr %1539, i64 8696
-  %2271 = getelementptr inbounds nuw i8, ptr %1539, i64 8704
-  %2272 = getelementptr inbounds nuw i8, ptr %1539, i64 768
-  %2273 = fmul <8 x double> %2250, splat (double -5.000000e-01)
-  %2274 = getelementptr inbounds nuw i8, ptr %1539, i64 8664
-  %2275 = getelementptr inbounds nuw i8, ptr %1539, i64 8672
-  %2276 = getelementptr inbounds nuw i8, ptr %1539, i64 8680
-  br label %2277
+2266:                                             ; preds = %2246
+  %2267 = fneg <8 x double> %2251
+  %2268 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2267, <8 x double> %2259, <8 x double> %2258)
+  %2269 = fsub <8 x double> splat (double 1.000000e+00), %2259
+  %2270 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2251, <8 x double> %2269, <8 x double> %2258)
+  %2271 = getelementptr inbounds nuw i8, ptr %1540, i64 8696
+  %2272 = getelementptr inbounds nuw i8, ptr %1540, i64 8704
+  %2273 = getelementptr inbounds nuw i8, ptr %1540, i64 768
+  %2274 = fmul <8 x double> %2251, splat (double -5.000000e-01)
+  %2275 = getelementptr inbounds nuw i8, ptr %1540, i64 8664
+  %2276 = getelementptr inbounds nuw i8, ptr %1540, i64 8672
+  %2277 = getelementptr inbounds nuw i8, ptr %1540, i64 8680
+  br label %2278
 
-2277:                                             ; preds = %2265, %2331
-  %2278 = phi <8 x double> [ %2269, %2265 ], [ %2333, %2331 ]
-  %2279 = phi <8 x double> [ %2267, %2265 ], [ %2334, %2331 ]
-  %2280 = phi <8 x double> [ %2219, %2265 ], [ %2349, %2331 ]
-  %2281 = phi <8 x double> [ zeroinitializer, %2265 ], [ %2352, %2331 ]
-  %2282 = phi <8 x double> [ %2260, %2265 ], [ %2295, %2331 ]
-  %2283 = phi i64 [ %2229, %2265 ], [ %2284, %2331 ]
-  %2284 = add nsw i64 %2283, -1
-  %2285 = uitofp nneg i64 %2284 to double
-  %2286 = insertelement <8 x double> poison, double %2285, i64 0
-  %2287 = shufflevector <8 x double> %2286, <8 x double> poison, <8 x i32> zeroinitializer
-  %2288 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2287, <8 x double> %2256, <8 x double> %2246)
-  %2289 = load <8 x double>, ptr %1786, align 64, !tbaa !26
-  %2290 = load <8 x double>, ptr %1788, align 64, !tbaa !26
-  %2291 = load <8 x double>, ptr %1790, align 64, !tbaa !26
-  %2292 = load <8 x double>, ptr %1792, align 64, !tbaa !26
-  %2293 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2288, <8 x double> %2292, <8 x double> %2291)
-  %2294 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2288, <8 x double> %2293, <8 x double> %2290)
-  %2295 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2288, <8 x double> %2294, <8 x double> %2289)
-  %2296 = load <8 x double>, ptr %1764, align 64, !tbaa !26
-  %2297 = load <8 x double>, ptr %1747, align 64, !tbaa !26
-  %2298 = load ptr, ptr %2270, align 8, !tbaa !51
-  %2299 = getelementptr inbounds nuw <8 x double>, ptr %2298, i64 %2284
-  %2300 = load <8 x double>, ptr %2299, align 64, !tbaa !26
-  %2301 = fmul <8 x double> %2297, %2300
-  %2302 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2296, <8 x double> %2295, <8 x double> %2301)
-  %2303 = load <8 x double>, ptr %1750, align 64, !tbaa !26
-  %2304 = load ptr, ptr %2271, align 64, !tbaa !61
-  %2305 = getelementptr inbounds nuw <8 x double>, ptr %2304, i64 %2284
-  %2306 = load <8 x double>, ptr %2305, align 64, !tbaa !26
-  %2307 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2303, <8 x double> %2306, <8 x double> %2302)
-  %2308 = fmul <8 x double> %2307, splat (double 5.000000e-01)
-  %2309 = icmp eq i64 %2283, 1
-  br i1 %2309, label %2325, label %2310
+2278:                                             ; preds = %2266, %2332
+  %2279 = phi <8 x double> [ %2270, %2266 ], [ %2334, %2332 ]
+  %2280 = phi <8 x double> [ %2268, %2266 ], [ %2335, %2332 ]
+  %2281 = phi <8 x double> [ %2220, %2266 ], [ %2350, %2332 ]
+  %2282 = phi <8 x double> [ zeroinitializer, %2266 ], [ %2353, %2332 ]
+  %2283 = phi <8 x double> [ %2261, %2266 ], [ %2296, %2332 ]
+  %2284 = phi i64 [ %2230, %2266 ], [ %2285, %2332 ]
+  %2285 = add nsw i64 %2284, -1
+  %2286 = uitofp nneg i64 %2285 to double
+  %2287 = insertelement <8 x double> poison, double %2286, i64 0
+  %2288 = shufflevector <8 x double> %2287, <8 x double> poison, <8 x i32> zeroinitializer
+  %2289 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2288, <8 x double> %2257, <8 x double> %2247)
+  %2290 = load <8 x double>, ptr %1787, align 64, !tbaa !26
+  %2291 = load <8 x double>, ptr %1789, align 64, !tbaa !26
+  %2292 = load <8 x double>, ptr %1791, align 64, !tbaa !26
+  %2293 = load <8 x double>, ptr %1793, align 64, !tbaa !26
+  %2294 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2289, <8 x double> %2293, <8 x double> %2292)
+  %2295 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2289, <8 x double> %2294, <8 x double> %2291)
+  %2296 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2289, <8 x double> %2295, <8 x double> %2290)
+  %2297 = load <8 x double>, ptr %1765, align 64, !tbaa !26
+  %2298 = load <8 x double>, ptr %1748, align 64, !tbaa !26
+  %2299 = load ptr, ptr %2271, align 8, !tbaa !51
+  %2300 = getelementptr inbounds nuw <8 x double>, ptr %2299, i64 %2285
+  %2301 = load <8 x double>, ptr %2300, align 64, !tbaa !26
+  %2302 = fmul <8 x double> %2298, %2301
+  %2303 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2297, <8 x double> %2296, <8 x double> %2302)
+  %2304 = load <8 x double>, ptr %1751, align 64, !tbaa !26
+  %2305 = load ptr, ptr %2272, align 64, !tbaa !61
+  %2306 = getelementptr inbounds nuw <8 x double>, ptr %2305, i64 %2285
+  %2307 = load <8 x double>, ptr %2306, align 64, !tbaa !26
+  %2308 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2304, <8 x double> %2307, <8 x double> %2303)
+  %2309 = fmul <8 x double> %2308, splat (double 5.000000e-01)
+  %2310 = icmp eq i64 %2284, 1
+  br i1 %2310, label %2326, label %2311
 
-2310:                                             ; preds = %2277
-  %2311 = load <8 x double>, ptr %2272, align 64, !tbaa !26
-  %2312 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2308, <8 x double> %2311, <8 x double> %2273)
-  %2313 = load <8 x double>, ptr %1871, align 64, !tbaa !26
-  %2314 = fmul <8 x double> %2255, %2313
-  %2315 = load <8 x double>, ptr %1807, align 64, !tbaa !26
-  %2316 = load <8 x double>, ptr %1809, align 64, !tbaa !26
-  %2317 = load <8 x double>, ptr %1811, align 64, !tbaa !26
-  %2318 = load <8 x double>, ptr %1813, align 64, !tbaa !26
-  %2319 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2288, <8 x double> %2318, <8 x double> %2317)
-  %2320 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2288, <8 x double> %2319, <8 x double> %2316)
-  %2321 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2288, <8 x double> %2320, <8 x double> %2315)
-  %2322 = fmul <8 x double> %2314, %2321
-  %2323 = fsub <8 x double> %2322, %2312
-  %2324 = fadd <8 x double> %2312, %2322
-  br label %2331
+2311:                                             ; preds = %2278
+  %2312 = load <8 x double>, ptr %2273, align 64, !tbaa !26
+  %2313 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2309, <8 x double> %2312, <8 x double> %2274)
+  %2314 = load <8 x double>, ptr %1872, align 64, !tbaa !26
+  %2315 = fmul <8 x double> %2256, %2314
+  %2316 = load <8 x double>, ptr %1808, align 64, !tbaa !26
+  %2317 = load <8 x double>, ptr %1810, align 64, !tbaa !26
+  %2318 = load <8 x double>, ptr %1812, align 64, !tbaa !26
+  %2319 = load <8 x double>, ptr %1814, align 64, !tbaa !26
+  %2320 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2289, <8 x double> %2319, <8 x double> %2318)
+  %2321 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2289, <8 x double> %2320, <8 x double> %2317)
+  %2322 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2289, <8 x double> %2321, <8 x double> %2316)
+  %2323 = fmul <8 x double> %2315, %2322
+  %2324 = fsub <8 x double> %2323, %2313
+  %2325 = fadd <8 x double> %2313, %2323
+  br label %2332
 
-2325:                                             ; preds = %2277
-  %2326 = load <8 x double>, ptr %1922, align 64, !tbaa !26
-  %2327 = load <8 x double>, ptr %2272, align 64, !tbaa !26
-  %2328 = fmul <8 x double> %2308, splat (double -2.000000e+00)
-  %2329 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2328, <8 x double> %2327, <8 x double> %2326)
-  %2330 = fadd <8 x double> %2250, %2329
-  br label %2331
+2326:                                             ; preds = %2278
+  %2327 = load <8 x double>, ptr %1923, align 64, !tbaa !26
+  %2328 = load <8 x double>, ptr %2273, align 64, !tbaa !26
+  %2329 = fmul <8 x double> %2309, splat (double -2.000000e+00)
+  %2330 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2329, <8 x double> %2328, <8 x double> %2327)
+  %2331 = fadd <8 x double> %2251, %2330
+  br label %2332
 
-2331:                                             ; preds = %2325, %2310
-  %2332 = phi <8 x double> [ %2311, %2310 ], [ %2327, %2325 ]
-  %2333 = phi <8 x double> [ %2323, %2310 ], [ %2330, %2325 ]
-  %2334 = phi <8 x double> [ %2324, %2310 ], [ %2326, %2325 ]
-  %2335 = fsub <8 x double> %2282, %2295
-  %2336 = fmul <8 x double> %2296, %2335
-  %2337 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2336, <8 x double> %2332, <8 x double> %2278)
-  %2338 = fadd <8 x double> %2334, %2337
-  %2339 = fneg <8 x double> %2279
-  %2340 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2339, <8 x double> %2281, <8 x double> %2338)
-  %2341 = fdiv <8 x double> splat (double 1.000000e+00), %2340
-  %2342 = load ptr, ptr %2261, align 16, !tbaa !92
-  %2343 = getelementptr inbounds nuw <8 x double>, ptr %2342, i64 %2284
-  store <8 x double> %2295, ptr %2343, align 64, !tbaa !26
-  %2344 = load ptr, ptr %2274, align 8, !tbaa !64
-  %2345 = getelementptr inbounds nuw <8 x double>, ptr %2344, i64 %2284
-  %2346 = load <8 x double>, ptr %2345, align 64, !tbaa !26
-  %2347 = fneg <8 x double> %2346
-  %2348 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2279, <8 x double> %2280, <8 x double> %2347)
-  %2349 = fmul <8 x double> %2341, %2348
-  %2350 = load ptr, ptr %2275, align 32, !tbaa !94
-  %2351 = getelementptr inbounds nuw <8 x double>, ptr %2350, i64 %2284
-  store <8 x double> %2349, ptr %2351, align 64, !tbaa !26
-  %2352 = fmul <8 x double> %2333, %2341
-  %2353 = load ptr, ptr %2276, align 8, !tbaa !95
-  %2354 = getelementptr inbounds nuw <8 x double>, ptr %2353, i64 %2284
-  store <8 x double> %2352, ptr %2354, align 64, !tbaa !26
-  %2355 = icmp samesign ugt i64 %2283, 1
-  br i1 %2355, label %2277, label %2356, !llvm.loop !96
+2332:                                             ; preds = %2326, %2311
+  %2333 = phi <8 x double> [ %2312, %2311 ], [ %2328, %2326 ]
+  %2334 = phi <8 x double> [ %2324, %2311 ], [ %2331, %2326 ]
+  %2335 = phi <8 x double> [ %2325, %2311 ], [ %2327, %2326 ]
+  %2336 = fsub <8 x double> %2283, %2296
+  %2337 = fmul <8 x double> %2297, %2336
+  %2338 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2337, <8 x double> %2333, <8 x double> %2279)
+  %2339 = fadd <8 x double> %2335, %2338
+  %2340 = fneg <8 x double> %2280
+  %2341 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2340, <8 x double> %2282, <8 x double> %2339)
+  %2342 = fdiv <8 x double> splat (double 1.000000e+00), %2341
+  %2343 = load ptr, ptr %2262, align 16, !tbaa !92
+  %2344 = getelementptr inbounds nuw <8 x double>, ptr %2343, i64 %2285
+  store <8 x double> %2296, ptr %2344, align 64, !tbaa !26
+  %2345 = load ptr, ptr %2275, align 8, !tbaa !64
+  %2346 = getelementptr inbounds nuw <8 x double>, ptr %2345, i64 %2285
+  %2347 = load <8 x double>, ptr %2346, align 64, !tbaa !26
+  %2348 = fneg <8 x double> %2347
+  %2349 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2280, <8 x double> %2281, <8 x double> %2348)
+  %2350 = fmul <8 x double> %2342, %2349
+  %2351 = load ptr, ptr %2276, align 32, !tbaa !94
+  %2352 = getelementptr inbounds nuw <8 x double>, ptr %2351, i64 %2285
+  store <8 x double> %2350, ptr %2352, align 64, !tbaa !26
+  %2353 = fmul <8 x double> %2334, %2342
+  %2354 = load ptr, ptr %2277, align 8, !tbaa !95
+  %2355 = getelementptr inbounds nuw <8 x double>, ptr %2354, i64 %2285
+  store <8 x double> %2353, ptr %2355, align 64, !tbaa !26
+  %2356 = icmp samesign ugt i64 %2284, 1
+  br i1 %2356, label %2278, label %2357, !llvm.loop !96
 
-2356:                                             ; preds = %2331, %2245
-  %2357 = load <8 x i64>, ptr %1755, align 64, !tbaa !26
-  %2358 = load <8 x double>, ptr %1922, align 64, !tbaa !26
-  %2359 = getelementptr inbounds nuw i8, ptr %1539, i64 8672
-  %2360 = load ptr, ptr %2359, align 32, !tbaa !94
-  %2361 = load <8 x double>, ptr %2360, align 64, !tbaa !26
-  %2362 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2358, <8 x double> %2361, <8 x double> %2215)
-  %2363 = icmp eq <8 x i64> %2357, zeroinitializer
-  %2364 = select <8 x i1> %2363, <8 x double> %2222, <8 x double> %2362
-  %2365 = getelementptr inbounds nuw i8, ptr %1539, i64 6208
-  store <8 x double> %2364, ptr %2365, align 64, !tbaa !26
-  %2366 = getelementptr inbounds nuw i8, ptr %1539, i64 8680
-  %2367 = load ptr, ptr %2366, align 8, !tbaa !95
-  %2368 = load <8 x double>, ptr %2367, align 64, !tbaa !26
-  %2369 = fsub <8 x double> splat (double 1.000000e+00), %2368
-  %2370 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2358, <8 x double> %2369, <8 x double> %2217)
-  %2371 = select <8 x i1> %2363, <8 x double> %2225, <8 x double> %2370
-  br label %2372
+2357:                                             ; preds = %2332, %2246
+  %2358 = load <8 x i64>, ptr %1756, align 64, !tbaa !26
+  %2359 = load <8 x double>, ptr %1923, align 64, !tbaa !26
+  %2360 = getelementptr inbounds nuw i8, ptr %1540, i64 8672
+  %2361 = load ptr, ptr %2360, align 32, !tbaa !94
+  %2362 = load <8 x double>, ptr %2361, align 64, !tbaa !26
+  %2363 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2359, <8 x double> %2362, <8 x double> %2216)
+  %2364 = icmp eq <8 x i64> %2358, zeroinitializer
+  %2365 = select <8 x i1> %2364, <8 x double> %2223, <8 x double> %2363
+  %2366 = getelementptr inbounds nuw i8, ptr %1540, i64 6208
+  store <8 x double> %2365, ptr %2366, align 64, !tbaa !26
+  %2367 = getelementptr inbounds nuw i8, ptr %1540, i64 8680
+  %2368 = load ptr, ptr %2367, align 8, !tbaa !95
+  %2369 = load <8 x double>, ptr %2368, align 64, !tbaa !26
+  %2370 = fsub <8 x double> splat (double 1.000000e+00), %2369
+  %2371 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2359, <8 x double> %2370, <8 x double> %2218)
+  %2372 = select <8 x i1> %2364, <8 x double> %2226, <8 x double> %2371
+  br label %2373
 
-2372:                                             ; preds = %2236, %2356
-  %2373 = phi <8 x double> [ %2225, %2236 ], [ %2371, %2356 ]
-  %2374 = getelementptr inbounds nuw i8, ptr %1539, i64 6272
-  store <8 x double> %2373, ptr %2374, align 64, !tbaa !26
-  %2375 = add nuw nsw i64 %1537, 1
-  %2376 = load i64, ptr %178, align 8, !tbaa !20
-  %2377 = icmp slt i64 %2375, %2376
-  br i1 %2377, label %1536, label %1533, !llvm.loop !97
+2373:                                             ; preds = %2237, %2357
+  %2374 = phi <8 x double> [ %2226, %2237 ], [ %2372, %2357 ]
+  %2375 = getelementptr inbounds nuw i8, ptr %1540, i64 6272
+  store <8 x double> %2374, ptr %2375, align 64, !tbaa !26
+  %2376 = add nuw nsw i64 %1538, 1
+  %2377 = load i64, ptr %178, align 8, !tbaa !20
+  %2378 = icmp slt i64 %2376, %2377
+  br i1 %2378, label %1537, label %1534, !llvm.loop !97
 
-2378:                                             ; preds = %2479, %1524, %1533
-  %2379 = phi <8 x double> [ %1534, %1533 ], [ %1525, %1524 ], [ %1534, %2479 ]
-  %2380 = phi i64 [ %2376, %1533 ], [ %1519, %1524 ], [ %2480, %2479 ]
-  %2381 = fcmp ogt <8 x double> %2379, zeroinitializer
-  %2382 = bitcast <8 x i1> %2381 to i8
-  %2383 = icmp eq i8 %2382, 0
-  br i1 %2383, label %2566, label %2483
+2379:                                             ; preds = %2480, %1525, %1534
+  %2380 = phi <8 x double> [ %1535, %1534 ], [ %1526, %1525 ], [ %1535, %2480 ]
+  %2381 = phi i64 [ %2377, %1534 ], [ %1520, %1525 ], [ %2481, %2480 ]
+  %2382 = fcmp ogt <8 x double> %2380, zeroinitializer
+  %2383 = bitcast <8 x i1> %2382 to i8
+  %2384 = icmp eq i8 %2383, 0
+  br i1 %2384, label %2567, label %2484
 
-2384:                                             ; preds = %1533, %2479
-  %2385 = phi i64 [ %2480, %2479 ], [ %2376, %1533 ]
-  %2386 = phi i64 [ %2481, %2479 ], [ 0, %1533 ]
-  %2387 = load ptr, ptr %151, align 8, !tbaa !28
-  %2388 = getelementptr inbounds nuw %struct.Piece, ptr %2387, i64 %2386
-  %2389 = getelementptr inbounds nuw i8, ptr %2388, i64 8448
-  %2390 = load <8 x i64>, ptr %2389, align 64, !tbaa !26
-  %2391 = getelementptr inbounds nuw i8, ptr %2388, i64 2240
-  %2392 = load <8 x double>, ptr %2391, align 64, !tbaa !26
-  %2393 = fcmp ogt <8 x double> %2392, zeroinitializer
-  %2394 = select <8 x i1> %2393, <8 x i64> %2390, <8 x i64> zeroinitializer
-  %2395 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2394)
-  %2396 = icmp eq i64 %2395, 0
-  br i1 %2396, label %2479, label %2397
+2385:                                             ; preds = %1534, %2480
+  %2386 = phi i64 [ %2481, %2480 ], [ %2377, %1534 ]
+  %2387 = phi i64 [ %2482, %2480 ], [ 0, %1534 ]
+  %2388 = load ptr, ptr %151, align 8, !tbaa !28
+  %2389 = getelementptr inbounds nuw %struct.Piece, ptr %2388, i64 %2387
+  %2390 = getelementptr inbounds nuw i8, ptr %2389, i64 8448
+  %2391 = load <8 x i64>, ptr %2390, align 64, !tbaa !26
+  %2392 = getelementptr inbounds nuw i8, ptr %2389, i64 2240
+  %2393 = load <8 x double>, ptr %2392, align 64, !tbaa !26
+  %2394 = fcmp ogt <8 x double> %2393, zeroinitializer
+  %2395 = select <8 x i1> %2394, <8 x i64> %2391, <8 x i64> zeroinitializer
+  %2396 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2395)
+  %2397 = icmp eq i64 %2396, 0
+  br i1 %2397, label %2480, label %2398
 
-2397:                                             ; preds = %2384
-  %2398 = load <8 x double>, ptr %198, align 64, !tbaa !26
-  %2399 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2398, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %2400 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2398, <8 x double> %2399, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %2401 = load <8 x double>, ptr %199, align 64, !tbaa !26
-  %2402 = getelementptr inbounds nuw i8, ptr %2388, i64 6208
-  %2403 = load <8 x double>, ptr %2402, align 64, !tbaa !26
-  %2404 = getelementptr inbounds nuw i8, ptr %2388, i64 6272
-  %2405 = load <8 x double>, ptr %2404, align 64, !tbaa !26
-  %2406 = fdiv <8 x double> %2403, %2405
-  %2407 = fcmp olt <8 x double> %2406, %2398
-  %2408 = select <8 x i1> %2407, <8 x double> %2406, <8 x double> %2398
-  %2409 = getelementptr inbounds nuw i8, ptr %2388, i64 3584
-  %2410 = load <8 x double>, ptr %2409, align 64, !tbaa !26
-  %2411 = fcmp olt <8 x double> %2410, %2408
-  %2412 = select <8 x i1> %2411, <8 x double> %2410, <8 x double> %2408
-  %2413 = fneg <8 x double> %2405
-  %2414 = getelementptr inbounds nuw i8, ptr %2388, i64 7488
-  %2415 = load <8 x double>, ptr %2414, align 64, !tbaa !26
-  br label %2419
+2398:                                             ; preds = %2385
+  %2399 = load <8 x double>, ptr %198, align 64, !tbaa !26
+  %2400 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2399, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %2401 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2399, <8 x double> %2400, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %2402 = load <8 x double>, ptr %199, align 64, !tbaa !26
+  %2403 = getelementptr inbounds nuw i8, ptr %2389, i64 6208
+  %2404 = load <8 x double>, ptr %2403, align 64, !tbaa !26
+  %2405 = getelementptr inbounds nuw i8, ptr %2389, i64 6272
+  %2406 = load <8 x double>, ptr %2405, align 64, !tbaa !26
+  %2407 = fdiv <8 x double> %2404, %2406
+  %2408 = fcmp olt <8 x double> %2407, %2399
+  %2409 = select <8 x i1> %2408, <8 x double> %2407, <8 x double> %2399
+  %2410 = getelementptr inbounds nuw i8, ptr %2389, i64 3584
+  %2411 = load <8 x double>, ptr %2410, align 64, !tbaa !26
+  %2412 = fcmp olt <8 x double> %2411, %2409
+  %2413 = select <8 x i1> %2412, <8 x double> %2411, <8 x double> %2409
+  %2414 = fneg <8 x double> %2406
+  %2415 = getelementptr inbounds nuw i8, ptr %2389, i64 7488
+  %2416 = load <8 x double>, ptr %2415, align 64, !tbaa !26
+  br label %2420
 
-2416:                                             ; preds = %2419
-  %2417 = getelementptr inbounds nuw i8, ptr %2388, i64 6336
-  store <8 x double> %2470, ptr %2417, align 64, !tbaa !26
-  %2418 = load i64, ptr %178, align 8, !tbaa !20
-  br label %2479
+2417:                                             ; preds = %2420
+  %2418 = getelementptr inbounds nuw i8, ptr %2389, i64 6336
+  store <8 x double> %2471, ptr %2418, align 64, !tbaa !26
+  %2419 = load i64, ptr %178, align 8, !tbaa !20
+  br label %2480
 
-2419:                                             ; preds = %2397, %2419
-  %2420 = phi <8 x i64> [ %2394, %2397 ], [ %2473, %2419 ]
-  %2421 = phi i32 [ 0, %2397 ], [ %2474, %2419 ]
-  %2422 = phi <8 x double> [ %2412, %2397 ], [ %2470, %2419 ]
-  %2423 = fadd <8 x double> %2422, splat (double 2.731500e+02)
-  %2424 = fcmp ogt <8 x double> %2422, zeroinitializer
-  %2425 = select <8 x i1> %2424, <8 x double> %2422, <8 x double> zeroinitializer
-  %2426 = fadd <8 x double> %2425, splat (double 2.731500e+02)
-  %2427 = fadd <8 x double> %2426, splat (double 0xC08451671D164BD4)
-  %2428 = fdiv <8 x double> splat (double 0x3FCE88FD35E8A60E), %2427
-  %2429 = fsub <8 x double> %2426, %2428
-  %2430 = fadd <8 x double> %2429, splat (double 0x40923C3565924845)
-  %2431 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2429, <8 x double> %2430, <8 x double> splat (double 0xC12619EA558539E6))
-  %2432 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2429, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> splat (double 0x40C77A698FD9BCCA))
-  %2433 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2429, <8 x double> %2432, <8 x double> splat (double 0xC148A99584203885))
-  %2434 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2429, <8 x double> splat (double 0x402DD4891DBECC6B), <8 x double> splat (double 0xC0B2D7440748F0B3))
-  %2435 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2429, <8 x double> %2434, <8 x double> splat (double 0x4118B9E59F2691E5))
-  %2436 = fmul <8 x double> %2435, splat (double 2.000000e+00)
-  %2437 = fmul <8 x double> %2431, splat (double 4.000000e+00)
-  %2438 = fneg <8 x double> %2435
-  %2439 = fmul <8 x double> %2437, %2438
-  %2440 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2433, <8 x double> %2433, <8 x double> %2439)
-  %2441 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2440)
-  %2442 = fsub <8 x double> %2441, %2433
-  %2443 = fdiv <8 x double> %2436, %2442
-  %2444 = fmul <8 x double> %2443, %2443
-  %2445 = fmul <8 x double> %2444, splat (double 1.000000e+06)
-  %2446 = fmul <8 x double> %2444, %2445
-  %2447 = fmul <8 x double> %2423, splat (double 4.615260e+02)
-  %2448 = fdiv <8 x double> %2446, %2447
-  %2449 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2413, <8 x double> %2422, <8 x double> %2403)
-  %2450 = fsub <8 x double> %2448, %2401
-  %2451 = fcmp ogt <8 x double> %2450, zeroinitializer
-  %2452 = select <8 x i1> %2451, <8 x double> %2450, <8 x double> zeroinitializer
-  %2453 = fmul <8 x double> %2400, %2452
-  %2454 = fdiv <8 x double> %2453, %2415
-  %2455 = fsub <8 x double> %2449, %2454
-  %2456 = fmul <8 x double> %2400, %2448
-  %2457 = fdiv <8 x double> %2400, %2447
-  %2458 = fadd <8 x double> %2457, splat (double -1.000000e+00)
-  %2459 = fmul <8 x double> %2458, %2456
-  %2460 = fdiv <8 x double> %2459, %2423
-  %2461 = fdiv <8 x double> %2460, %2415
-  %2462 = fcmp ule <8 x double> %2448, %2401
-  %2463 = select <8 x i1> %2462, <8 x double> zeroinitializer, <8 x double> %2461
-  %2464 = fsub <8 x double> %2413, %2463
-  %2465 = fdiv <8 x double> %2455, %2464
-  %2466 = fsub <8 x double> %2422, %2465
-  %2467 = fcmp olt <8 x double> %2466, %2408
-  %2468 = select <8 x i1> %2467, <8 x double> %2466, <8 x double> %2408
-  %2469 = icmp eq <8 x i64> %2420, zeroinitializer
-  %2470 = select <8 x i1> %2469, <8 x double> %2422, <8 x double> %2468
-  %2471 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %2465)
-  %2472 = fcmp oge <8 x double> %2471, splat (double 1.000000e-05)
-  %2473 = select <8 x i1> %2472, <8 x i64> %2420, <8 x i64> zeroinitializer
-  %2474 = add nuw nsw i32 %2421, 1
-  %2475 = icmp samesign ult i32 %2421, 7
-  %2476 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2473)
-  %2477 = icmp ne i64 %2476, 0
-  %2478 = select i1 %2475, i1 %2477, i1 false
-  br i1 %2478, label %2419, label %2416, !llvm.loop !98
+2420:                                             ; preds = %2398, %2420
+  %2421 = phi <8 x i64> [ %2395, %2398 ], [ %2474, %2420 ]
+  %2422 = phi i32 [ 0, %2398 ], [ %2475, %2420 ]
+  %2423 = phi <8 x double> [ %2413, %2398 ], [ %2471, %2420 ]
+  %2424 = fadd <8 x double> %2423, splat (double 2.731500e+02)
+  %2425 = fcmp ogt <8 x double> %2423, zeroinitializer
+  %2426 = select <8 x i1> %2425, <8 x double> %2423, <8 x double> zeroinitializer
+  %2427 = fadd <8 x double> %2426, splat (double 2.731500e+02)
+  %2428 = fadd <8 x double> %2427, splat (double 0xC08451671D164BD4)
+  %2429 = fdiv <8 x double> splat (double 0x3FCE88FD35E8A60E), %2428
+  %2430 = fsub <8 x double> %2427, %2429
+  %2431 = fadd <8 x double> %2430, splat (double 0x40923C3565924845)
+  %2432 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2430, <8 x double> %2431, <8 x double> splat (double 0xC12619EA558539E6))
+  %2433 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2430, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> splat (double 0x40C77A698FD9BCCA))
+  %2434 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2430, <8 x double> %2433, <8 x double> splat (double 0xC148A99584203885))
+  %2435 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2430, <8 x double> splat (double 0x402DD4891DBECC6B), <8 x double> splat (double 0xC0B2D7440748F0B3))
+  %2436 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2430, <8 x double> %2435, <8 x double> splat (double 0x4118B9E59F2691E5))
+  %2437 = fmul <8 x double> %2436, splat (double 2.000000e+00)
+  %2438 = fmul <8 x double> %2432, splat (double 4.000000e+00)
+  %2439 = fneg <8 x double> %2436
+  %2440 = fmul <8 x double> %2438, %2439
+  %2441 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2434, <8 x double> %2434, <8 x double> %2440)
+  %2442 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2441)
+  %2443 = fsub <8 x double> %2442, %2434
+  %2444 = fdiv <8 x double> %2437, %2443
+  %2445 = fmul <8 x double> %2444, %2444
+  %2446 = fmul <8 x double> %2445, splat (double 1.000000e+06)
+  %2447 = fmul <8 x double> %2445, %2446
+  %2448 = fmul <8 x double> %2424, splat (double 4.615260e+02)
+  %2449 = fdiv <8 x double> %2447, %2448
+  %2450 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2414, <8 x double> %2423, <8 x double> %2404)
+  %2451 = fsub <8 x double> %2449, %2402
+  %2452 = fcmp ogt <8 x double> %2451, zeroinitializer
+  %2453 = select <8 x i1> %2452, <8 x double> %2451, <8 x double> zeroinitializer
+  %2454 = fmul <8 x double> %2401, %2453
+  %2455 = fdiv <8 x double> %2454, %2416
+  %2456 = fsub <8 x double> %2450, %2455
+  %2457 = fmul <8 x double> %2401, %2449
+  %2458 = fdiv <8 x double> %2401, %2448
+  %2459 = fadd <8 x double> %2458, splat (double -1.000000e+00)
+  %2460 = fmul <8 x double> %2459, %2457
+  %2461 = fdiv <8 x double> %2460, %2424
+  %2462 = fdiv <8 x double> %2461, %2416
+  %2463 = fcmp ule <8 x double> %2449, %2402
+  %2464 = select <8 x i1> %2463, <8 x double> zeroinitializer, <8 x double> %2462
+  %2465 = fsub <8 x double> %2414, %2464
+  %2466 = fdiv <8 x double> %2456, %2465
+  %2467 = fsub <8 x double> %2423, %2466
+  %2468 = fcmp olt <8 x double> %2467, %2409
+  %2469 = select <8 x i1> %2468, <8 x double> %2467, <8 x double> %2409
+  %2470 = icmp eq <8 x i64> %2421, zeroinitializer
+  %2471 = select <8 x i1> %2470, <8 x double> %2423, <8 x double> %2469
+  %2472 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %2466)
+  %2473 = fcmp oge <8 x double> %2472, splat (double 1.000000e-05)
+  %2474 = select <8 x i1> %2473, <8 x i64> %2421, <8 x i64> zeroinitializer
+  %2475 = add nuw nsw i32 %2422, 1
+  %2476 = icmp samesign ult i32 %2422, 7
+  %2477 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2474)
+  %2478 = icmp ne i64 %2477, 0
+  %2479 = select i1 %2476, i1 %2478, i1 false
+  br i1 %2479, label %2420, label %2417, !llvm.loop !98
 
-2479:                                             ; preds = %2384, %2416
-  %2480 = phi i64 [ %2385, %2384 ], [ %2418, %2416 ]
-  %2481 = add nuw nsw i64 %2386, 1
-  %2482 = icmp slt i64 %2481, %2480
-  br i1 %2482, label %2384, label %2378, !llvm.loop !99
+2480:                                             ; preds = %2385, %2417
+  %2481 = phi i64 [ %2386, %2385 ], [ %2419, %2417 ]
+  %2482 = add nuw nsw i64 %2387, 1
+  %2483 = icmp slt i64 %2482, %2481
+  br i1 %2483, label %2385, label %2379, !llvm.loop !99
 
-2483:                                             ; preds = %2378
-  %2484 = sext <8 x i1> %2381 to <8 x i64>
+2484:                                             ; preds = %2379
+  %2485 = sext <8 x i1> %2382 to <8 x i64>
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %4)
-  store <8 x i64> %2484, ptr %4, align 64, !tbaa !26
+  store <8 x i64> %2485, ptr %4, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %5) #7
   store <8 x double> zeroinitializer, ptr %5, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %6) #7
-  %2485 = load <8 x double>, ptr %158, align 64, !tbaa !26
-  %2486 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %2487 = fadd <8 x double> %2485, %2486
-  store <8 x double> %2487, ptr %6, align 64, !tbaa !26
-  %2488 = load ptr, ptr %191, align 8
-  %2489 = load ptr, ptr %193, align 8
-  %2490 = load ptr, ptr %194, align 8
-  br label %2491
+  %2486 = load <8 x double>, ptr %158, align 64, !tbaa !26
+  %2487 = load <8 x double>, ptr %182, align 64, !tbaa !26
+  %2488 = fadd <8 x double> %2486, %2487
+  store <8 x double> %2488, ptr %6, align 64, !tbaa !26
+  %2489 = load ptr, ptr %191, align 8
+  %2490 = load ptr, ptr %193, align 8
+  %2491 = load ptr, ptr %194, align 8
+  br label %2492
 
-2491:                                             ; preds = %2561, %2483
-  %2492 = phi i64 [ 0, %2483 ], [ %2562, %2561 ]
-  %2493 = getelementptr inbounds nuw i64, ptr %4, i64 %2492
-  %2494 = load i64, ptr %2493, align 8, !tbaa !30
-  %2495 = icmp eq i64 %2494, 0
-  br i1 %2495, label %2561, label %2496
+2492:                                             ; preds = %2562, %2484
+  %2493 = phi i64 [ 0, %2484 ], [ %2563, %2562 ]
+  %2494 = getelementptr inbounds nuw i64, ptr %4, i64 %2493
+  %2495 = load i64, ptr %2494, align 8, !tbaa !30
+  %2496 = icmp eq i64 %2495, 0
+  br i1 %2496, label %2562, label %2497
 
-2496:                                             ; preds = %2491
-  %2497 = getelementptr inbounds nuw [8 x i64], ptr %143, i64 0, i64 %2492
-  %2498 = load i64, ptr %2497, align 8, !tbaa !30
-  %2499 = shl nsw i64 %2498, 1
-  %2500 = or disjoint i64 %2499, 1
-  %2501 = getelementptr inbounds i64, ptr %2488, i64 %2500
-  %2502 = load i64, ptr %2501, align 8, !tbaa !30
-  %2503 = shl nuw nsw i64 %2492, 1
-  %2504 = or disjoint i64 %2503, 1
-  %2505 = getelementptr inbounds nuw [16 x i64], ptr %192, i64 0, i64 %2504
-  %2506 = getelementptr inbounds i64, ptr %2490, i64 %2500
-  %2507 = load i64, ptr %2506, align 8, !tbaa !30
-  %2508 = shl nsw i64 %2507, 4
-  %2509 = getelementptr inbounds i8, ptr %2489, i64 %2508
-  %2510 = getelementptr inbounds nuw double, ptr %6, i64 %2492
-  %2511 = load double, ptr %2510, align 8, !tbaa !44
-  %2512 = load i64, ptr %2505, align 8, !tbaa !30
-  %2513 = getelementptr i8, ptr %2509, i64 -16
-  %2514 = icmp sgt i64 %2512, 0
-  br i1 %2514, label %2515, label %2524
+2497:                                             ; preds = %2492
+  %2498 = getelementptr inbounds nuw [8 x i64], ptr %143, i64 0, i64 %2493
+  %2499 = load i64, ptr %2498, align 8, !tbaa !30
+  %2500 = shl nsw i64 %2499, 1
+  %2501 = or disjoint i64 %2500, 1
+  %2502 = getelementptr inbounds i64, ptr %2489, i64 %2501
+  %2503 = load i64, ptr %2502, align 8, !tbaa !30
+  %2504 = shl nuw nsw i64 %2493, 1
+  %2505 = or disjoint i64 %2504, 1
+  %2506 = getelementptr inbounds nuw [16 x i64], ptr %192, i64 0, i64 %2505
+  %2507 = getelementptr inbounds i64, ptr %2491, i64 %2501
+  %2508 = load i64, ptr %2507, align 8, !tbaa !30
+  %2509 = shl nsw i64 %2508, 4
+  %2510 = getelementptr inbounds i8, ptr %2490, i64 %2509
+  %2511 = getelementptr inbounds nuw double, ptr %6, i64 %2493
+  %2512 = load double, ptr %2511, align 8, !tbaa !44
+  %2513 = load i64, ptr %2506, align 8, !tbaa !30
+  %2514 = getelementptr i8, ptr %2510, i64 -16
+  %2515 = icmp sgt i64 %2513, 0
+  br i1 %2515, label %2516, label %2525
 
-2515:                                             ; preds = %2496, %2521
-  %2516 = phi i64 [ %2522, %2521 ], [ %2512, %2496 ]
-  %2517 = shl i64 %2516, 4
-  %2518 = getelementptr i8, ptr %2513, i64 %2517
-  %2519 = load double, ptr %2518, align 8, !tbaa !44
-  %2520 = fcmp ugt double %2511, %2519
-  br i1 %2520, label %2524, label %2521
+2516:                                             ; preds = %2497, %2522
+  %2517 = phi i64 [ %2523, %2522 ], [ %2513, %2497 ]
+  %2518 = shl i64 %2517, 4
+  %2519 = getelementptr i8, ptr %2514, i64 %2518
+  %2520 = load double, ptr %2519, align 8, !tbaa !44
+  %2521 = fcmp ugt double %2512, %2520
+  br i1 %2521, label %2525, label %2522
 
-2521:                                             ; preds = %2515
-  %2522 = add nsw i64 %2516, -1
-  store i64 %2522, ptr %2505, align 8, !tbaa !30
-  %2523 = icmp sgt i64 %2516, 1
-  br i1 %2523, label %2515, label %2524, !llvm.loop !79
+2522:                                             ; preds = %2516
+  %2523 = add nsw i64 %2517, -1
+  store i64 %2523, ptr %2506, align 8, !tbaa !30
+  %2524 = icmp sgt i64 %2517, 1
+  br i1 %2524, label %2516, label %2525, !llvm.loop !79
 
-2524:                                             ; preds = %2521, %2515, %2496
-  %2525 = phi i64 [ %2512, %2496 ], [ 0, %2521 ], [ %2516, %2515 ]
-  %2526 = icmp slt i64 %2525, %2502
-  br i1 %2526, label %2527, label %2536
+2525:                                             ; preds = %2522, %2516, %2497
+  %2526 = phi i64 [ %2513, %2497 ], [ 0, %2522 ], [ %2517, %2516 ]
+  %2527 = icmp slt i64 %2526, %2503
+  br i1 %2527, label %2528, label %2537
 
-2527:                                             ; preds = %2524, %2533
-  %2528 = phi i64 [ %2534, %2533 ], [ %2525, %2524 ]
-  %2529 = shl nsw i64 %2528, 4
-  %2530 = getelementptr inbounds i8, ptr %2509, i64 %2529
-  %2531 = load double, ptr %2530, align 8, !tbaa !44
-  %2532 = fcmp ule double %2511, %2531
-  br i1 %2532, label %2541, label %2533
+2528:                                             ; preds = %2525, %2534
+  %2529 = phi i64 [ %2535, %2534 ], [ %2526, %2525 ]
+  %2530 = shl nsw i64 %2529, 4
+  %2531 = getelementptr inbounds i8, ptr %2510, i64 %2530
+  %2532 = load double, ptr %2531, align 8, !tbaa !44
+  %2533 = fcmp ule double %2512, %2532
+  br i1 %2533, label %2542, label %2534
 
-2533:                                             ; preds = %2527
-  %2534 = add i64 %2528, 1
-  store i64 %2534, ptr %2505, align 8, !tbaa !30
-  %2535 = icmp eq i64 %2534, %2502
-  br i1 %2535, label %2536, label %2527, !llvm.loop !80
+2534:                                             ; preds = %2528
+  %2535 = add i64 %2529, 1
+  store i64 %2535, ptr %2506, align 8, !tbaa !30
+  %2536 = icmp eq i64 %2535, %2503
+  br i1 %2536, label %2537, label %2528, !llvm.loop !80
 
-2536:                                             ; preds = %2533, %2524
-  %2537 = shl i64 %2502, 4
-  %2538 = getelementptr i8, ptr %2509, i64 %2537
-  %2539 = getelementptr i8, ptr %2538, i64 -8
-  %2540 = load double, ptr %2539, align 8, !tbaa !44
-  br label %2558
+2537:                                             ; preds = %2534, %2525
+  %2538 = shl i64 %2503, 4
+  %2539 = getelementptr i8, ptr %2510, i64 %2538
+  %2540 = getelementptr i8, ptr %2539, i64 -8
+  %2541 = load double, ptr %2540, align 8, !tbaa !44
+  br label %2559
 
-2541:                                             ; preds = %2527
-  %2542 = shl nsw i64 %2528, 1
-  %2543 = or disjoint i64 %2542, 1
-  %2544 = getelementptr inbounds double, ptr %2509, i64 %2543
-  %2545 = load double, ptr %2544, align 8, !tbaa !44
-  %2546 = icmp sgt i64 %2528, 0
-  br i1 %2546, label %2547, label %2558
+2542:                                             ; preds = %2528
+  %2543 = shl nsw i64 %2529, 1
+  %2544 = or disjoint i64 %2543, 1
+  %2545 = getelementptr inbounds double, ptr %2510, i64 %2544
+  %2546 = load double, ptr %2545, align 8, !tbaa !44
+  %2547 = icmp sgt i64 %2529, 0
+  br i1 %2547, label %2548, label %2559
 
-2547:                                             ; preds = %2541
-  %2548 = getelementptr inbounds nuw i8, ptr %2509, i64 %2529
-  %2549 = getelementptr i8, ptr %2548, i64 -8
-  %2550 = load double, ptr %2549, align 8, !tbaa !44
-  %2551 = getelementptr i8, ptr %2548, i64 -16
-  %2552 = load double, ptr %2551, align 8, !tbaa !44
-  %2553 = fsub double %2511, %2552
-  %2554 = fsub double %2531, %2552
-  %2555 = fdiv double %2553, %2554
-  %2556 = fsub double %2545, %2550
-  %2557 = tail call double @llvm.fmuladd.f64(double %2555, double %2556, double %2550)
-  br label %2558
+2548:                                             ; preds = %2542
+  %2549 = getelementptr inbounds nuw i8, ptr %2510, i64 %2530
+  %2550 = getelementptr i8, ptr %2549, i64 -8
+  %2551 = load double, ptr %2550, align 8, !tbaa !44
+  %2552 = getelementptr i8, ptr %2549, i64 -16
+  %2553 = load double, ptr %2552, align 8, !tbaa !44
+  %2554 = fsub double %2512, %2553
+  %2555 = fsub double %2532, %2553
+  %2556 = fdiv double %2554, %2555
+  %2557 = fsub double %2546, %2551
+  %2558 = tail call double @llvm.fmuladd.f64(double %2556, double %2557, double %2551)
+  br label %2559
 
-2558:                                             ; preds = %2547, %2541, %2536
-  %2559 = phi double [ %2557, %2547 ], [ %2545, %2541 ], [ %2540, %2536 ]
-  %2560 = getelementptr inbounds nuw double, ptr %5, i64 %2492
-  store double %2559, ptr %2560, align 8, !tbaa !44
-  br label %2561
+2559:                                             ; preds = %2548, %2542, %2537
+  %2560 = phi double [ %2558, %2548 ], [ %2546, %2542 ], [ %2541, %2537 ]
+  %2561 = getelementptr inbounds nuw double, ptr %5, i64 %2493
+  store double %2560, ptr %2561, align 8, !tbaa !44
+  br label %2562
 
-2561:                                             ; preds = %2558, %2491
-  %2562 = add nuw nsw i64 %2492, 1
-  %2563 = icmp eq i64 %2562, 8
-  br i1 %2563, label %2564, label %2491, !llvm.loop !81
+2562:                                             ; preds = %2559, %2492
+  %2563 = add nuw nsw i64 %2493, 1
+  %2564 = icmp eq i64 %2563, 8
+  br i1 %2564, label %2565, label %2492, !llvm.loop !81
 
-2564:                                             ; preds = %2561
-  %2565 = load <8 x double>, ptr %5, align 64, !tbaa !26
+2565:                                             ; preds = %2562
+  %2566 = load <8 x double>, ptr %5, align 64, !tbaa !26
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %6) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %5) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %4)
-  br label %2566
+  br label %2567
 
-2566:                                             ; preds = %2378, %2564
-  %2567 = phi <8 x double> [ %2565, %2564 ], [ zeroinitializer, %2378 ]
-  %2568 = load <8 x double>, ptr %197, align 64, !tbaa !26
-  %2569 = fcmp ogt <8 x double> %2568, zeroinitializer
-  %2570 = sext <8 x i1> %2569 to <8 x i64>
-  %2571 = xor <8 x i64> %2570, splat (i64 -1)
-  %2572 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %2573 = fcmp oeq <8 x double> %2572, splat (double 1.000000e+00)
-  %2574 = fcmp oeq <8 x double> %2572, splat (double 2.000000e+00)
-  %2575 = or <8 x i1> %2573, %2574
-  %2576 = select <8 x i1> %2575, <8 x i64> %2571, <8 x i64> zeroinitializer
-  %2577 = xor <8 x i64> %2576, %2570
-  %2578 = load <8 x double>, ptr %198, align 64, !tbaa !26
-  %2579 = load <8 x double>, ptr %200, align 64, !tbaa !26
-  %2580 = load <8 x double>, ptr %201, align 64, !tbaa !26
-  %2581 = icmp eq <8 x i64> %2577, splat (i64 -1)
-  %2582 = select <8 x i1> %2581, <8 x double> %2580, <8 x double> %2579
-  %2583 = bitcast <8 x i1> %2569 to i8
-  %2584 = icmp eq i8 %2583, 0
-  br i1 %2584, label %2616, label %2585
+2567:                                             ; preds = %2379, %2565
+  %2568 = phi <8 x double> [ %2566, %2565 ], [ zeroinitializer, %2379 ]
+  %2569 = load <8 x double>, ptr %197, align 64, !tbaa !26
+  %2570 = fcmp ogt <8 x double> %2569, zeroinitializer
+  %2571 = sext <8 x i1> %2570 to <8 x i64>
+  %2572 = xor <8 x i64> %2571, splat (i64 -1)
+  %2573 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %2574 = fcmp oeq <8 x double> %2573, splat (double 1.000000e+00)
+  %2575 = fcmp oeq <8 x double> %2573, splat (double 2.000000e+00)
+  %2576 = or <8 x i1> %2574, %2575
+  %2577 = select <8 x i1> %2576, <8 x i64> %2572, <8 x i64> zeroinitializer
+  %2578 = xor <8 x i64> %2577, %2571
+  %2579 = load <8 x double>, ptr %198, align 64, !tbaa !26
+  %2580 = load <8 x double>, ptr %200, align 64, !tbaa !26
+  %2581 = load <8 x double>, ptr %201, align 64, !tbaa !26
+  %2582 = icmp eq <8 x i64> %2578, splat (i64 -1)
+  %2583 = select <8 x i1> %2582, <8 x double> %2581, <8 x double> %2580
+  %2584 = bitcast <8 x i1> %2570 to i8
+  %2585 = icmp eq i8 %2584, 0
+  br i1 %2585, label %2617, label %2586
 
-2585:                                             ; preds = %2566
-  %2586 = select <8 x i1> %2569, <8 x double> %2567, <8 x double> %2582
-  %2587 = fmul <8 x double> %2586, splat (double 0x3EB0C6F7A0B5ED8D)
-  %2588 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2587)
+2586:                                             ; preds = %2567
+  %2587 = select <8 x i1> %2570, <8 x double> %2568, <8 x double> %2583
+  %2588 = fmul <8 x double> %2587, splat (double 0x3EB0C6F7A0B5ED8D)
   %2589 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2588)
-  %2590 = fmul <8 x double> %2589, %2589
-  %2591 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2589, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2590)
-  %2592 = fadd <8 x double> %2591, splat (double 0x402DD4891DBECC6B)
-  %2593 = fmul <8 x double> %2589, splat (double 0x40C77A698FD9BCCA)
-  %2594 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2590, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2593)
-  %2595 = fadd <8 x double> %2594, splat (double 0xC0B2D7440748F0B3)
-  %2596 = fmul <8 x double> %2589, splat (double 0xC148A99584203885)
-  %2597 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2590, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2596)
-  %2598 = fadd <8 x double> %2597, splat (double 0x4118B9E59F2691E5)
-  %2599 = fmul <8 x double> %2598, splat (double 2.000000e+00)
-  %2600 = fneg <8 x double> %2595
-  %2601 = fmul <8 x double> %2592, splat (double 4.000000e+00)
-  %2602 = fneg <8 x double> %2598
-  %2603 = fmul <8 x double> %2601, %2602
-  %2604 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2595, <8 x double> %2595, <8 x double> %2603)
-  %2605 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2604)
-  %2606 = fsub <8 x double> %2600, %2605
-  %2607 = fdiv <8 x double> %2599, %2606
-  %2608 = fadd <8 x double> %2607, splat (double 0x408451671D164BD4)
-  %2609 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2607, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
-  %2610 = fmul <8 x double> %2609, splat (double -4.000000e+00)
-  %2611 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2608, <8 x double> %2608, <8 x double> %2610)
-  %2612 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2611)
-  %2613 = fsub <8 x double> %2608, %2612
-  %2614 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2613, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
-  %2615 = select <8 x i1> %2569, <8 x double> %2614, <8 x double> %2578
-  br label %2616
+  %2590 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2589)
+  %2591 = fmul <8 x double> %2590, %2590
+  %2592 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2590, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2591)
+  %2593 = fadd <8 x double> %2592, splat (double 0x402DD4891DBECC6B)
+  %2594 = fmul <8 x double> %2590, splat (double 0x40C77A698FD9BCCA)
+  %2595 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2591, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2594)
+  %2596 = fadd <8 x double> %2595, splat (double 0xC0B2D7440748F0B3)
+  %2597 = fmul <8 x double> %2590, splat (double 0xC148A99584203885)
+  %2598 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2591, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2597)
+  %2599 = fadd <8 x double> %2598, splat (double 0x4118B9E59F2691E5)
+  %2600 = fmul <8 x double> %2599, splat (double 2.000000e+00)
+  %2601 = fneg <8 x double> %2596
+  %2602 = fmul <8 x double> %2593, splat (double 4.000000e+00)
+  %2603 = fneg <8 x double> %2599
+  %2604 = fmul <8 x double> %2602, %2603
+  %2605 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2596, <8 x double> %2596, <8 x double> %2604)
+  %2606 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2605)
+  %2607 = fsub <8 x double> %2601, %2606
+  %2608 = fdiv <8 x double> %2600, %2607
+  %2609 = fadd <8 x double> %2608, splat (double 0x408451671D164BD4)
+  %2610 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2608, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2611 = fmul <8 x double> %2610, splat (double -4.000000e+00)
+  %2612 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2609, <8 x double> %2609, <8 x double> %2611)
+  %2613 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2612)
+  %2614 = fsub <8 x double> %2609, %2613
+  %2615 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2614, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
+  %2616 = select <8 x i1> %2570, <8 x double> %2615, <8 x double> %2579
+  br label %2617
 
-2616:                                             ; preds = %2585, %2566
-  %2617 = phi <8 x double> [ %2586, %2585 ], [ %2582, %2566 ]
-  %2618 = phi <8 x double> [ %2615, %2585 ], [ %2578, %2566 ]
-  %2619 = load <8 x double>, ptr %185, align 64, !tbaa !26
-  %2620 = load <8 x double>, ptr %202, align 64, !tbaa !26
-  %2621 = load <8 x double>, ptr %186, align 64, !tbaa !26
-  %2622 = load <8 x double>, ptr %203, align 64, !tbaa !26
-  %2623 = fmul <8 x double> %2621, %2622
-  %2624 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2619, <8 x double> %2620, <8 x double> %2623)
-  %2625 = load <8 x double>, ptr %204, align 64, !tbaa !26
-  %2626 = load <8 x double>, ptr %205, align 64, !tbaa !26
-  %2627 = load <8 x double>, ptr %206, align 64, !tbaa !26
-  %2628 = fneg <8 x double> %2624
-  %2629 = fmul <8 x double> %2627, %2628
-  %2630 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2625, <8 x double> %2626, <8 x double> %2629)
-  %2631 = load <8 x double>, ptr %184, align 64, !tbaa !26
-  %2632 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2627, <8 x double> %2631, <8 x double> %2625)
-  %2633 = fdiv <8 x double> %2630, %2632
-  %2634 = load <8 x double>, ptr %207, align 64, !tbaa !26
-  %2635 = select <8 x i1> %2581, <8 x double> %2634, <8 x double> %2579
-  store <8 x double> %2635, ptr %207, align 64, !tbaa !26
-  %2636 = load <8 x double>, ptr %208, align 64, !tbaa !26
-  %2637 = select <8 x i1> %2581, <8 x double> %2636, <8 x double> %2633
-  store <8 x double> %2637, ptr %208, align 64, !tbaa !26
-  store <8 x double> %2617, ptr %201, align 64, !tbaa !26
-  %2638 = load <8 x i64>, ptr %132, align 64, !tbaa !26
-  %2639 = and <8 x i64> %2638, %2576
-  %2640 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2639)
-  %2641 = icmp eq i64 %2640, 0
-  br i1 %2641, label %3189, label %2642
+2617:                                             ; preds = %2586, %2567
+  %2618 = phi <8 x double> [ %2587, %2586 ], [ %2583, %2567 ]
+  %2619 = phi <8 x double> [ %2616, %2586 ], [ %2579, %2567 ]
+  %2620 = load <8 x double>, ptr %185, align 64, !tbaa !26
+  %2621 = load <8 x double>, ptr %202, align 64, !tbaa !26
+  %2622 = load <8 x double>, ptr %186, align 64, !tbaa !26
+  %2623 = load <8 x double>, ptr %203, align 64, !tbaa !26
+  %2624 = fmul <8 x double> %2622, %2623
+  %2625 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2620, <8 x double> %2621, <8 x double> %2624)
+  %2626 = load <8 x double>, ptr %204, align 64, !tbaa !26
+  %2627 = load <8 x double>, ptr %205, align 64, !tbaa !26
+  %2628 = load <8 x double>, ptr %206, align 64, !tbaa !26
+  %2629 = fneg <8 x double> %2625
+  %2630 = fmul <8 x double> %2628, %2629
+  %2631 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2626, <8 x double> %2627, <8 x double> %2630)
+  %2632 = load <8 x double>, ptr %184, align 64, !tbaa !26
+  %2633 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2628, <8 x double> %2632, <8 x double> %2626)
+  %2634 = fdiv <8 x double> %2631, %2633
+  %2635 = load <8 x double>, ptr %207, align 64, !tbaa !26
+  %2636 = select <8 x i1> %2582, <8 x double> %2635, <8 x double> %2580
+  store <8 x double> %2636, ptr %207, align 64, !tbaa !26
+  %2637 = load <8 x double>, ptr %208, align 64, !tbaa !26
+  %2638 = select <8 x i1> %2582, <8 x double> %2637, <8 x double> %2634
+  store <8 x double> %2638, ptr %208, align 64, !tbaa !26
+  store <8 x double> %2618, ptr %201, align 64, !tbaa !26
+  %2639 = load <8 x i64>, ptr %132, align 64, !tbaa !26
+  %2640 = and <8 x i64> %2639, %2577
+  %2641 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2640)
+  %2642 = icmp eq i64 %2641, 0
+  br i1 %2642, label %3190, label %2643
 
-2642:                                             ; preds = %2616
-  %2643 = load <8 x double>, ptr %209, align 64, !tbaa !26
-  %2644 = load <8 x double>, ptr %210, align 64, !tbaa !26
-  %2645 = fmul <8 x double> %2621, %2644
-  %2646 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2619, <8 x double> %2643, <8 x double> %2645)
-  %2647 = load <8 x double>, ptr %211, align 64, !tbaa !26
-  %2648 = load <8 x double>, ptr %212, align 64, !tbaa !26
-  %2649 = fdiv <8 x double> %2647, %2648
-  %2650 = fmul <8 x double> %2579, splat (double 3.000000e-01)
-  %2651 = load <8 x double>, ptr %213, align 64, !tbaa !26
-  %2652 = fadd <8 x double> %2579, %2651
-  %2653 = fadd <8 x double> %2652, splat (double 2.000000e+05)
-  %2654 = fmul <8 x double> %2648, splat (double 2.870530e+02)
-  %2655 = fdiv <8 x double> %2579, %2654
-  %2656 = fcmp ogt <8 x double> %2617, %2650
-  %2657 = select <8 x i1> %2656, <8 x double> %2617, <8 x double> %2650
-  %2658 = fcmp olt <8 x double> %2657, %2653
-  %2659 = select <8 x i1> %2658, <8 x double> %2657, <8 x double> %2653
-  %2660 = icmp eq <8 x i64> %2576, zeroinitializer
-  %2661 = select <8 x i1> %2660, <8 x double> %2617, <8 x double> %2659
-  %2662 = fdiv <8 x double> %2635, splat (double 2.870530e+02)
-  %2663 = fmul <8 x double> %2655, splat (double 2.000000e+00)
-  %2664 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2663)
-  br label %2665
+2643:                                             ; preds = %2617
+  %2644 = load <8 x double>, ptr %209, align 64, !tbaa !26
+  %2645 = load <8 x double>, ptr %210, align 64, !tbaa !26
+  %2646 = fmul <8 x double> %2622, %2645
+  %2647 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2620, <8 x double> %2644, <8 x double> %2646)
+  %2648 = load <8 x double>, ptr %211, align 64, !tbaa !26
+  %2649 = load <8 x double>, ptr %212, align 64, !tbaa !26
+  %2650 = fdiv <8 x double> %2648, %2649
+  %2651 = fmul <8 x double> %2580, splat (double 3.000000e-01)
+  %2652 = load <8 x double>, ptr %213, align 64, !tbaa !26
+  %2653 = fadd <8 x double> %2580, %2652
+  %2654 = fadd <8 x double> %2653, splat (double 2.000000e+05)
+  %2655 = fmul <8 x double> %2649, splat (double 2.870530e+02)
+  %2656 = fdiv <8 x double> %2580, %2655
+  %2657 = fcmp ogt <8 x double> %2618, %2651
+  %2658 = select <8 x i1> %2657, <8 x double> %2618, <8 x double> %2651
+  %2659 = fcmp olt <8 x double> %2658, %2654
+  %2660 = select <8 x i1> %2659, <8 x double> %2658, <8 x double> %2654
+  %2661 = icmp eq <8 x i64> %2577, zeroinitializer
+  %2662 = select <8 x i1> %2661, <8 x double> %2618, <8 x double> %2660
+  %2663 = fdiv <8 x double> %2636, splat (double 2.870530e+02)
+  %2664 = fmul <8 x double> %2656, splat (double 2.000000e+00)
+  %2665 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2664)
+  br label %2666
 
-2665:                                             ; preds = %2971, %2642
-  %2666 = phi <8 x double> [ %2618, %2642 ], [ %2700, %2971 ]
-  %2667 = phi <8 x double> [ %2650, %2642 ], [ %3128, %2971 ]
-  %2668 = phi <8 x double> [ %2653, %2642 ], [ %3125, %2971 ]
-  %2669 = phi <8 x i64> [ %2639, %2642 ], [ %3144, %2971 ]
-  %2670 = phi i32 [ 0, %2642 ], [ %3149, %2971 ]
-  %2671 = phi <8 x double> [ %2661, %2642 ], [ %3146, %2971 ]
-  %2672 = fmul <8 x double> %2671, splat (double 0x3EB0C6F7A0B5ED8D)
-  %2673 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2672)
+2666:                                             ; preds = %2972, %2643
+  %2667 = phi <8 x double> [ %2619, %2643 ], [ %2701, %2972 ]
+  %2668 = phi <8 x double> [ %2651, %2643 ], [ %3129, %2972 ]
+  %2669 = phi <8 x double> [ %2654, %2643 ], [ %3126, %2972 ]
+  %2670 = phi <8 x i64> [ %2640, %2643 ], [ %3145, %2972 ]
+  %2671 = phi i32 [ 0, %2643 ], [ %3150, %2972 ]
+  %2672 = phi <8 x double> [ %2662, %2643 ], [ %3147, %2972 ]
+  %2673 = fmul <8 x double> %2672, splat (double 0x3EB0C6F7A0B5ED8D)
   %2674 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2673)
-  %2675 = fmul <8 x double> %2674, %2674
-  %2676 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2674, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2675)
-  %2677 = fadd <8 x double> %2676, splat (double 0x402DD4891DBECC6B)
-  %2678 = fmul <8 x double> %2674, splat (double 0x40C77A698FD9BCCA)
-  %2679 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2675, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2678)
-  %2680 = fadd <8 x double> %2679, splat (double 0xC0B2D7440748F0B3)
-  %2681 = fmul <8 x double> %2674, splat (double 0xC148A99584203885)
-  %2682 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2675, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2681)
-  %2683 = fadd <8 x double> %2682, splat (double 0x4118B9E59F2691E5)
-  %2684 = fmul <8 x double> %2683, splat (double 2.000000e+00)
-  %2685 = fneg <8 x double> %2680
-  %2686 = fmul <8 x double> %2677, splat (double 4.000000e+00)
-  %2687 = fneg <8 x double> %2683
-  %2688 = fmul <8 x double> %2686, %2687
-  %2689 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2680, <8 x double> %2680, <8 x double> %2688)
-  %2690 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2689)
-  %2691 = fsub <8 x double> %2685, %2690
-  %2692 = fdiv <8 x double> %2684, %2691
-  %2693 = fadd <8 x double> %2692, splat (double 0x408451671D164BD4)
-  %2694 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2692, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
-  %2695 = fmul <8 x double> %2694, splat (double -4.000000e+00)
-  %2696 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2693, <8 x double> %2693, <8 x double> %2695)
-  %2697 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2696)
-  %2698 = fsub <8 x double> %2693, %2697
-  %2699 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2698, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
-  %2700 = select <8 x i1> %2660, <8 x double> %2666, <8 x double> %2699
-  %2701 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2700, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %2702 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2700, <8 x double> %2701, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %2703 = load i64, ptr %178, align 8, !tbaa !20, !noalias !100
-  %2704 = icmp sgt i64 %2703, 0
-  br i1 %2704, label %2705, label %2971
+  %2675 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2674)
+  %2676 = fmul <8 x double> %2675, %2675
+  %2677 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2675, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2676)
+  %2678 = fadd <8 x double> %2677, splat (double 0x402DD4891DBECC6B)
+  %2679 = fmul <8 x double> %2675, splat (double 0x40C77A698FD9BCCA)
+  %2680 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2676, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2679)
+  %2681 = fadd <8 x double> %2680, splat (double 0xC0B2D7440748F0B3)
+  %2682 = fmul <8 x double> %2675, splat (double 0xC148A99584203885)
+  %2683 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2676, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2682)
+  %2684 = fadd <8 x double> %2683, splat (double 0x4118B9E59F2691E5)
+  %2685 = fmul <8 x double> %2684, splat (double 2.000000e+00)
+  %2686 = fneg <8 x double> %2681
+  %2687 = fmul <8 x double> %2678, splat (double 4.000000e+00)
+  %2688 = fneg <8 x double> %2684
+  %2689 = fmul <8 x double> %2687, %2688
+  %2690 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2681, <8 x double> %2681, <8 x double> %2689)
+  %2691 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2690)
+  %2692 = fsub <8 x double> %2686, %2691
+  %2693 = fdiv <8 x double> %2685, %2692
+  %2694 = fadd <8 x double> %2693, splat (double 0x408451671D164BD4)
+  %2695 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2693, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2696 = fmul <8 x double> %2695, splat (double -4.000000e+00)
+  %2697 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2694, <8 x double> %2694, <8 x double> %2696)
+  %2698 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2697)
+  %2699 = fsub <8 x double> %2694, %2698
+  %2700 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2699, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
+  %2701 = select <8 x i1> %2661, <8 x double> %2667, <8 x double> %2700
+  %2702 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2701, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %2703 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2701, <8 x double> %2702, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %2704 = load i64, ptr %178, align 8, !tbaa !20, !noalias !100
+  %2705 = icmp sgt i64 %2704, 0
+  br i1 %2705, label %2706, label %2972
 
-2705:                                             ; preds = %2665
-  %2706 = fdiv <8 x double> splat (double 1.000000e+00), %2702
-  br label %2707
+2706:                                             ; preds = %2666
+  %2707 = fdiv <8 x double> splat (double 1.000000e+00), %2703
+  br label %2708
 
-2707:                                             ; preds = %2705, %2888
-  %2708 = phi <8 x double> [ zeroinitializer, %2705 ], [ %2967, %2888 ]
-  %2709 = phi <8 x double> [ zeroinitializer, %2705 ], [ %2966, %2888 ]
-  %2710 = phi i64 [ 0, %2705 ], [ %2968, %2888 ]
-  %2711 = load ptr, ptr %151, align 8, !tbaa !28, !noalias !100
-  %2712 = getelementptr inbounds nuw %struct.Piece, ptr %2711, i64 %2710
-  %2713 = getelementptr inbounds nuw i8, ptr %2712, i64 6208
-  %2714 = load <8 x double>, ptr %2713, align 64, !tbaa !26, !noalias !100
-  %2715 = getelementptr inbounds nuw i8, ptr %2712, i64 6272
-  %2716 = load <8 x double>, ptr %2715, align 64, !tbaa !26, !noalias !100
-  %2717 = getelementptr inbounds nuw i8, ptr %2712, i64 7680
-  %2718 = load <8 x double>, ptr %2717, align 64, !tbaa !26, !noalias !100
-  %2719 = fcmp ule <8 x double> %2718, splat (double 1.000000e+00)
-  %2720 = fmul <8 x double> %2700, %2716
-  %2721 = fcmp ogt <8 x double> %2714, %2720
-  %2722 = and <8 x i1> %2719, %2721
-  %2723 = fneg <8 x double> %2716
-  %2724 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2723, <8 x double> %2700, <8 x double> %2714)
-  %2725 = fmul <8 x double> %2706, %2724
-  %2726 = select <8 x i1> %2722, <8 x double> %2725, <8 x double> zeroinitializer
-  %2727 = fmul <8 x double> %2706, %2723
-  %2728 = fdiv <8 x double> %2714, %2716
-  %2729 = select <8 x i1> %2722, <8 x double> %2700, <8 x double> %2728
-  %2730 = getelementptr inbounds nuw i8, ptr %2712, i64 8448
-  %2731 = load <8 x i64>, ptr %2730, align 64, !tbaa !26, !noalias !100
-  %2732 = getelementptr inbounds nuw i8, ptr %2712, i64 2240
-  %2733 = load <8 x double>, ptr %2732, align 64, !tbaa !26, !noalias !100
-  %2734 = fcmp ule <8 x double> %2733, zeroinitializer
-  %2735 = xor <8 x i1> %2719, splat (i1 true)
-  %2736 = select <8 x i1> %2735, <8 x i1> splat (i1 true), <8 x i1> %2734
-  %2737 = getelementptr inbounds nuw i8, ptr %2712, i64 6336
-  %2738 = load <8 x double>, ptr %2737, align 64, !tbaa !26, !noalias !100
-  %2739 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2723, <8 x double> %2738, <8 x double> %2714)
-  %2740 = fcmp ogt <8 x double> %2739, zeroinitializer
-  %2741 = select <8 x i1> %2740, <8 x double> %2739, <8 x double> zeroinitializer
-  %2742 = fmul <8 x double> %2706, %2741
-  %2743 = icmp eq <8 x i64> %2731, zeroinitializer
-  %2744 = select <8 x i1> %2736, <8 x i1> splat (i1 true), <8 x i1> %2743
-  %2745 = select <8 x i1> %2744, <8 x double> %2726, <8 x double> %2742
-  %2746 = select <8 x i1> %2744, <8 x double> %2729, <8 x double> %2738
-  %2747 = select <8 x i1> %2744, <8 x i1> %2722, <8 x i1> zeroinitializer
-  %2748 = select <8 x i1> %2747, <8 x double> %2727, <8 x double> zeroinitializer
-  %2749 = getelementptr inbounds nuw i8, ptr %2712, i64 7872
-  %2750 = getelementptr inbounds nuw i8, ptr %2712, i64 8128
-  %2751 = load <8 x double>, ptr %2750, align 64, !tbaa !26, !noalias !103
-  %2752 = fcmp ole <8 x double> %2700, %2751
-  %2753 = getelementptr inbounds nuw i8, ptr %2712, i64 8192
-  %2754 = load <8 x double>, ptr %2753, align 64, !tbaa !26, !noalias !103
-  %2755 = fcmp oge <8 x double> %2700, %2754
-  %2756 = or <8 x i1> %2752, %2755
-  %2757 = bitcast <8 x i1> %2756 to i8
-  %2758 = icmp eq i8 %2757, 0
-  br i1 %2758, label %2759, label %2767
+2708:                                             ; preds = %2706, %2889
+  %2709 = phi <8 x double> [ zeroinitializer, %2706 ], [ %2968, %2889 ]
+  %2710 = phi <8 x double> [ zeroinitializer, %2706 ], [ %2967, %2889 ]
+  %2711 = phi i64 [ 0, %2706 ], [ %2969, %2889 ]
+  %2712 = load ptr, ptr %151, align 8, !tbaa !28, !noalias !100
+  %2713 = getelementptr inbounds nuw %struct.Piece, ptr %2712, i64 %2711
+  %2714 = getelementptr inbounds nuw i8, ptr %2713, i64 6208
+  %2715 = load <8 x double>, ptr %2714, align 64, !tbaa !26, !noalias !100
+  %2716 = getelementptr inbounds nuw i8, ptr %2713, i64 6272
+  %2717 = load <8 x double>, ptr %2716, align 64, !tbaa !26, !noalias !100
+  %2718 = getelementptr inbounds nuw i8, ptr %2713, i64 7680
+  %2719 = load <8 x double>, ptr %2718, align 64, !tbaa !26, !noalias !100
+  %2720 = fcmp ule <8 x double> %2719, splat (double 1.000000e+00)
+  %2721 = fmul <8 x double> %2701, %2717
+  %2722 = fcmp ogt <8 x double> %2715, %2721
+  %2723 = and <8 x i1> %2720, %2722
+  %2724 = fneg <8 x double> %2717
+  %2725 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2724, <8 x double> %2701, <8 x double> %2715)
+  %2726 = fmul <8 x double> %2707, %2725
+  %2727 = select <8 x i1> %2723, <8 x double> %2726, <8 x double> zeroinitializer
+  %2728 = fmul <8 x double> %2707, %2724
+  %2729 = fdiv <8 x double> %2715, %2717
+  %2730 = select <8 x i1> %2723, <8 x double> %2701, <8 x double> %2729
+  %2731 = getelementptr inbounds nuw i8, ptr %2713, i64 8448
+  %2732 = load <8 x i64>, ptr %2731, align 64, !tbaa !26, !noalias !100
+  %2733 = getelementptr inbounds nuw i8, ptr %2713, i64 2240
+  %2734 = load <8 x double>, ptr %2733, align 64, !tbaa !26, !noalias !100
+  %2735 = fcmp ule <8 x double> %2734, zeroinitializer
+  %2736 = xor <8 x i1> %2720, splat (i1 true)
+  %2737 = select <8 x i1> %2736, <8 x i1> splat (i1 true), <8 x i1> %2735
+  %2738 = getelementptr inbounds nuw i8, ptr %2713, i64 6336
+  %2739 = load <8 x double>, ptr %2738, align 64, !tbaa !26, !noalias !100
+  %2740 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2724, <8 x double> %2739, <8 x double> %2715)
+  %2741 = fcmp ogt <8 x double> %2740, zeroinitializer
+  %2742 = select <8 x i1> %2741, <8 x double> %2740, <8 x double> zeroinitializer
+  %2743 = fmul <8 x double> %2707, %2742
+  %2744 = icmp eq <8 x i64> %2732, zeroinitializer
+  %2745 = select <8 x i1> %2737, <8 x i1> splat (i1 true), <8 x i1> %2744
+  %2746 = select <8 x i1> %2745, <8 x double> %2727, <8 x double> %2743
+  %2747 = select <8 x i1> %2745, <8 x double> %2730, <8 x double> %2739
+  %2748 = select <8 x i1> %2745, <8 x i1> %2723, <8 x i1> zeroinitializer
+  %2749 = select <8 x i1> %2748, <8 x double> %2728, <8 x double> zeroinitializer
+  %2750 = getelementptr inbounds nuw i8, ptr %2713, i64 7872
+  %2751 = getelementptr inbounds nuw i8, ptr %2713, i64 8128
+  %2752 = load <8 x double>, ptr %2751, align 64, !tbaa !26, !noalias !103
+  %2753 = fcmp ole <8 x double> %2701, %2752
+  %2754 = getelementptr inbounds nuw i8, ptr %2713, i64 8192
+  %2755 = load <8 x double>, ptr %2754, align 64, !tbaa !26, !noalias !103
+  %2756 = fcmp oge <8 x double> %2701, %2755
+  %2757 = or <8 x i1> %2753, %2756
+  %2758 = bitcast <8 x i1> %2757 to i8
+  %2759 = icmp eq i8 %2758, 0
+  br i1 %2759, label %2760, label %2768
 
-2759:                                             ; preds = %2707
-  %2760 = load <8 x double>, ptr %2749, align 64, !tbaa !26, !noalias !103
-  %2761 = getelementptr inbounds nuw i8, ptr %2712, i64 7936
-  %2762 = load <8 x double>, ptr %2761, align 64, !tbaa !26, !noalias !103
-  %2763 = getelementptr inbounds nuw i8, ptr %2712, i64 8064
-  %2764 = load <8 x double>, ptr %2763, align 64, !tbaa !26, !noalias !103
-  %2765 = getelementptr inbounds nuw i8, ptr %2712, i64 8000
-  %2766 = load <8 x double>, ptr %2765, align 64, !tbaa !26, !noalias !103
-  br label %2888
+2760:                                             ; preds = %2708
+  %2761 = load <8 x double>, ptr %2750, align 64, !tbaa !26, !noalias !103
+  %2762 = getelementptr inbounds nuw i8, ptr %2713, i64 7936
+  %2763 = load <8 x double>, ptr %2762, align 64, !tbaa !26, !noalias !103
+  %2764 = getelementptr inbounds nuw i8, ptr %2713, i64 8064
+  %2765 = load <8 x double>, ptr %2764, align 64, !tbaa !26, !noalias !103
+  %2766 = getelementptr inbounds nuw i8, ptr %2713, i64 8000
+  %2767 = load <8 x double>, ptr %2766, align 64, !tbaa !26, !noalias !103
+  br label %2889
 
-2767:                                             ; preds = %2707
-  %2768 = load i64, ptr %141, align 16, !tbaa !21, !noalias !106
-  %2769 = sitofp i64 %2768 to double
-  %2770 = insertelement <8 x double> poison, double %2769, i64 0
-  %2771 = shufflevector <8 x double> %2770, <8 x double> poison, <8 x i32> zeroinitializer
-  %2772 = icmp sgt i64 %2768, 0
-  br i1 %2772, label %2773, label %2863
+2768:                                             ; preds = %2708
+  %2769 = load i64, ptr %141, align 16, !tbaa !21, !noalias !106
+  %2770 = sitofp i64 %2769 to double
+  %2771 = insertelement <8 x double> poison, double %2770, i64 0
+  %2772 = shufflevector <8 x double> %2771, <8 x double> poison, <8 x i32> zeroinitializer
+  %2773 = icmp sgt i64 %2769, 0
+  br i1 %2773, label %2774, label %2864
 
-2773:                                             ; preds = %2767
-  %2774 = getelementptr inbounds nuw i8, ptr %2712, i64 8568
-  %2775 = load ptr, ptr %2774, align 8, !tbaa !88, !noalias !106
-  %2776 = getelementptr inbounds nuw i8, ptr %2712, i64 8576
-  %2777 = load ptr, ptr %2776, align 64, !tbaa !89, !noalias !106
-  %2778 = getelementptr inbounds nuw i8, ptr %2712, i64 8512
-  %2779 = load i64, ptr %2778, align 64, !tbaa !31, !noalias !106
-  %2780 = getelementptr inbounds nuw i8, ptr %2712, i64 8592
-  %2781 = getelementptr inbounds nuw i8, ptr %2712, i64 8584
-  %2782 = getelementptr inbounds nuw i8, ptr %2712, i64 8600
-  br label %2783
+2774:                                             ; preds = %2768
+  %2775 = getelementptr inbounds nuw i8, ptr %2713, i64 8568
+  %2776 = load ptr, ptr %2775, align 8, !tbaa !88, !noalias !106
+  %2777 = getelementptr inbounds nuw i8, ptr %2713, i64 8576
+  %2778 = load ptr, ptr %2777, align 64, !tbaa !89, !noalias !106
+  %2779 = getelementptr inbounds nuw i8, ptr %2713, i64 8512
+  %2780 = load i64, ptr %2779, align 64, !tbaa !31, !noalias !106
+  %2781 = getelementptr inbounds nuw i8, ptr %2713, i64 8592
+  %2782 = getelementptr inbounds nuw i8, ptr %2713, i64 8584
+  %2783 = getelementptr inbounds nuw i8, ptr %2713, i64 8600
+  br label %2784
 
-2783:                                             ; preds = %2773, %2831
-  %2784 = phi <8 x i64> [ splat (i64 -1), %2773 ], [ %2803, %2831 ]
-  %2785 = phi i64 [ %2768, %2773 ], [ %2793, %2831 ]
-  %2786 = phi <8 x double> [ splat (double 1.000000e+09), %2773 ], [ %2846, %2831 ]
-  %2787 = phi <8 x double> [ zeroinitializer, %2773 ], [ %2850, %2831 ]
-  %2788 = phi <8 x double> [ splat (double 1.000000e+09), %2773 ], [ %2828, %2831 ]
-  %2789 = phi <8 x double> [ splat (double 1.000000e+00), %2773 ], [ %2827, %2831 ]
-  %2790 = phi <8 x double> [ %2771, %2773 ], [ %2854, %2831 ]
-  %2791 = phi <8 x double> [ zeroinitializer, %2773 ], [ %2843, %2831 ]
-  %2792 = phi <8 x double> [ zeroinitializer, %2773 ], [ %2841, %2831 ]
-  %2793 = add nsw i64 %2785, -1
-  %2794 = getelementptr inbounds nuw <8 x double>, ptr %2775, i64 %2793
-  %2795 = load <8 x double>, ptr %2794, align 64, !tbaa !26, !noalias !106
-  %2796 = getelementptr inbounds nuw <8 x double>, ptr %2777, i64 %2793
-  %2797 = load <8 x double>, ptr %2796, align 64, !tbaa !26, !noalias !106
-  %2798 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2797, <8 x double> %2700, <8 x double> %2795)
-  %2799 = fsub <8 x double> %2798, %2700
-  %2800 = fcmp ogt <8 x double> %2799, splat (double 1.000000e-09)
-  %2801 = select <8 x i1> %2800, <8 x i64> %2784, <8 x i64> zeroinitializer
-  %2802 = icmp sgt i64 %2785, %2779
-  %2803 = select i1 %2802, <8 x i64> %2801, <8 x i64> zeroinitializer
-  %2804 = icmp slt i64 %2785, %2768
-  br i1 %2804, label %2805, label %2817
+2784:                                             ; preds = %2774, %2832
+  %2785 = phi <8 x i64> [ splat (i64 -1), %2774 ], [ %2804, %2832 ]
+  %2786 = phi i64 [ %2769, %2774 ], [ %2794, %2832 ]
+  %2787 = phi <8 x double> [ splat (double 1.000000e+09), %2774 ], [ %2847, %2832 ]
+  %2788 = phi <8 x double> [ zeroinitializer, %2774 ], [ %2851, %2832 ]
+  %2789 = phi <8 x double> [ splat (double 1.000000e+09), %2774 ], [ %2829, %2832 ]
+  %2790 = phi <8 x double> [ splat (double 1.000000e+00), %2774 ], [ %2828, %2832 ]
+  %2791 = phi <8 x double> [ %2772, %2774 ], [ %2855, %2832 ]
+  %2792 = phi <8 x double> [ zeroinitializer, %2774 ], [ %2844, %2832 ]
+  %2793 = phi <8 x double> [ zeroinitializer, %2774 ], [ %2842, %2832 ]
+  %2794 = add nsw i64 %2786, -1
+  %2795 = getelementptr inbounds nuw <8 x double>, ptr %2776, i64 %2794
+  %2796 = load <8 x double>, ptr %2795, align 64, !tbaa !26, !noalias !106
+  %2797 = getelementptr inbounds nuw <8 x double>, ptr %2778, i64 %2794
+  %2798 = load <8 x double>, ptr %2797, align 64, !tbaa !26, !noalias !106
+  %2799 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2798, <8 x double> %2701, <8 x double> %2796)
+  %2800 = fsub <8 x double> %2799, %2701
+  %2801 = fcmp ogt <8 x double> %2800, splat (double 1.000000e-09)
+  %2802 = select <8 x i1> %2801, <8 x i64> %2785, <8 x i64> zeroinitializer
+  %2803 = icmp sgt i64 %2786, %2780
+  %2804 = select i1 %2803, <8 x i64> %2802, <8 x i64> zeroinitializer
+  %2805 = icmp slt i64 %2786, %2769
+  br i1 %2805, label %2806, label %2818
 
-2805:                                             ; preds = %2783
-  %2806 = load ptr, ptr %2780, align 16, !tbaa !86, !noalias !106
-  %2807 = getelementptr inbounds nuw <8 x double>, ptr %2806, i64 %2785
-  %2808 = load <8 x double>, ptr %2807, align 64, !tbaa !26, !noalias !106
-  %2809 = fmul <8 x double> %2799, %2808
-  %2810 = icmp eq <8 x i64> %2803, %2784
-  %2811 = select <8 x i1> %2810, <8 x double> zeroinitializer, <8 x double> %2809
-  %2812 = fadd <8 x double> %2792, %2811
-  %2813 = fadd <8 x double> %2797, splat (double -1.000000e+00)
-  %2814 = fmul <8 x double> %2813, %2808
-  %2815 = select <8 x i1> %2810, <8 x double> zeroinitializer, <8 x double> %2814
-  %2816 = fadd <8 x double> %2791, %2815
-  br label %2817
+2806:                                             ; preds = %2784
+  %2807 = load ptr, ptr %2781, align 16, !tbaa !86, !noalias !106
+  %2808 = getelementptr inbounds nuw <8 x double>, ptr %2807, i64 %2786
+  %2809 = load <8 x double>, ptr %2808, align 64, !tbaa !26, !noalias !106
+  %2810 = fmul <8 x double> %2800, %2809
+  %2811 = icmp eq <8 x i64> %2804, %2785
+  %2812 = select <8 x i1> %2811, <8 x double> zeroinitializer, <8 x double> %2810
+  %2813 = fadd <8 x double> %2793, %2812
+  %2814 = fadd <8 x double> %2798, splat (double -1.000000e+00)
+  %2815 = fmul <8 x double> %2814, %2809
+  %2816 = select <8 x i1> %2811, <8 x double> zeroinitializer, <8 x double> %2815
+  %2817 = fadd <8 x double> %2792, %2816
+  br label %2818
 
-2817:                                             ; preds = %2805, %2783
-  %2818 = phi <8 x double> [ %2812, %2805 ], [ %2792, %2783 ]
-  %2819 = phi <8 x double> [ %2816, %2805 ], [ %2791, %2783 ]
-  br i1 %2802, label %2820, label %2826
+2818:                                             ; preds = %2806, %2784
+  %2819 = phi <8 x double> [ %2813, %2806 ], [ %2793, %2784 ]
+  %2820 = phi <8 x double> [ %2817, %2806 ], [ %2792, %2784 ]
+  br i1 %2803, label %2821, label %2827
 
-2820:                                             ; preds = %2817
-  %2821 = fneg <8 x double> %2799
-  %2822 = icmp eq <8 x i64> %2803, %2784
-  %2823 = select <8 x i1> %2822, <8 x double> %2788, <8 x double> %2821
-  %2824 = fsub <8 x double> splat (double 1.000000e+00), %2797
-  %2825 = select <8 x i1> %2822, <8 x double> %2789, <8 x double> %2824
-  br label %2826
+2821:                                             ; preds = %2818
+  %2822 = fneg <8 x double> %2800
+  %2823 = icmp eq <8 x i64> %2804, %2785
+  %2824 = select <8 x i1> %2823, <8 x double> %2789, <8 x double> %2822
+  %2825 = fsub <8 x double> splat (double 1.000000e+00), %2798
+  %2826 = select <8 x i1> %2823, <8 x double> %2790, <8 x double> %2825
+  br label %2827
 
-2826:                                             ; preds = %2820, %2817
-  %2827 = phi <8 x double> [ %2825, %2820 ], [ %2789, %2817 ]
-  %2828 = phi <8 x double> [ %2823, %2820 ], [ %2788, %2817 ]
-  %2829 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2803)
-  %2830 = icmp eq i64 %2829, 0
-  br i1 %2830, label %2856, label %2831
+2827:                                             ; preds = %2821, %2818
+  %2828 = phi <8 x double> [ %2826, %2821 ], [ %2790, %2818 ]
+  %2829 = phi <8 x double> [ %2824, %2821 ], [ %2789, %2818 ]
+  %2830 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2804)
+  %2831 = icmp eq i64 %2830, 0
+  br i1 %2831, label %2857, label %2832
 
-2831:                                             ; preds = %2826
-  %2832 = load ptr, ptr %2781, align 8, !tbaa !85, !noalias !106
-  %2833 = getelementptr inbounds nuw <8 x double>, ptr %2832, i64 %2793
-  %2834 = load <8 x double>, ptr %2833, align 64, !tbaa !26, !noalias !106
-  %2835 = load ptr, ptr %2782, align 8, !tbaa !87, !noalias !106
-  %2836 = getelementptr inbounds nuw <8 x double>, ptr %2835, i64 %2793
-  %2837 = load <8 x double>, ptr %2836, align 64, !tbaa !26, !noalias !106
-  %2838 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2837, <8 x double> %2700, <8 x double> %2834)
-  %2839 = icmp eq <8 x i64> %2803, zeroinitializer
-  %2840 = select <8 x i1> %2839, <8 x double> zeroinitializer, <8 x double> %2838
-  %2841 = fadd <8 x double> %2818, %2840
-  %2842 = select <8 x i1> %2839, <8 x double> zeroinitializer, <8 x double> %2837
-  %2843 = fadd <8 x double> %2819, %2842
-  %2844 = fcmp olt <8 x double> %2786, %2799
-  %2845 = select <8 x i1> %2839, <8 x i1> splat (i1 true), <8 x i1> %2844
-  %2846 = select <8 x i1> %2845, <8 x double> %2786, <8 x double> %2799
-  %2847 = fsub <8 x double> splat (double 1.000000e+00), %2797
-  %2848 = fcmp ogt <8 x double> %2787, %2847
-  %2849 = select <8 x i1> %2839, <8 x i1> splat (i1 true), <8 x i1> %2848
-  %2850 = select <8 x i1> %2849, <8 x double> %2787, <8 x double> %2847
-  %2851 = uitofp nneg i64 %2793 to double
-  %2852 = insertelement <8 x double> poison, double %2851, i64 0
-  %2853 = shufflevector <8 x double> %2852, <8 x double> poison, <8 x i32> zeroinitializer
-  %2854 = select <8 x i1> %2839, <8 x double> %2790, <8 x double> %2853
-  %2855 = icmp samesign ugt i64 %2785, 1
-  br i1 %2855, label %2783, label %2856, !llvm.loop !109
+2832:                                             ; preds = %2827
+  %2833 = load ptr, ptr %2782, align 8, !tbaa !85, !noalias !106
+  %2834 = getelementptr inbounds nuw <8 x double>, ptr %2833, i64 %2794
+  %2835 = load <8 x double>, ptr %2834, align 64, !tbaa !26, !noalias !106
+  %2836 = load ptr, ptr %2783, align 8, !tbaa !87, !noalias !106
+  %2837 = getelementptr inbounds nuw <8 x double>, ptr %2836, i64 %2794
+  %2838 = load <8 x double>, ptr %2837, align 64, !tbaa !26, !noalias !106
+  %2839 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2838, <8 x double> %2701, <8 x double> %2835)
+  %2840 = icmp eq <8 x i64> %2804, zeroinitializer
+  %2841 = select <8 x i1> %2840, <8 x double> zeroinitializer, <8 x double> %2839
+  %2842 = fadd <8 x double> %2819, %2841
+  %2843 = select <8 x i1> %2840, <8 x double> zeroinitializer, <8 x double> %2838
+  %2844 = fadd <8 x double> %2820, %2843
+  %2845 = fcmp olt <8 x double> %2787, %2800
+  %2846 = select <8 x i1> %2840, <8 x i1> splat (i1 true), <8 x i1> %2845
+  %2847 = select <8 x i1> %2846, <8 x double> %2787, <8 x double> %2800
+  %2848 = fsub <8 x double> splat (double 1.000000e+00), %2798
+  %2849 = fcmp ogt <8 x double> %2788, %2848
+  %2850 = select <8 x i1> %2840, <8 x i1> splat (i1 true), <8 x i1> %2849
+  %2851 = select <8 x i1> %2850, <8 x double> %2788, <8 x double> %2848
+  %2852 = uitofp nneg i64 %2794 to double
+  %2853 = insertelement <8 x double> poison, double %2852, i64 0
+  %2854 = shufflevector <8 x double> %2853, <8 x double> poison, <8 x i32> zeroinitializer
+  %2855 = select <8 x i1> %2840, <8 x double> %2791, <8 x double> %2854
+  %2856 = icmp samesign ugt i64 %2786, 1
+  br i1 %2856, label %2784, label %2857, !llvm.loop !109
 
-2856:                                             ; preds = %2826, %2831
-  %2857 = phi <8 x double> [ %2854, %2831 ], [ %2790, %2826 ]
-  %2858 = phi <8 x double> [ %2850, %2831 ], [ %2787, %2826 ]
-  %2859 = phi <8 x double> [ %2846, %2831 ], [ %2786, %2826 ]
-  %2860 = phi <8 x double> [ %2841, %2831 ], [ %2818, %2826 ]
-  %2861 = phi <8 x double> [ %2843, %2831 ], [ %2819, %2826 ]
-  %2862 = fdiv <8 x double> %2828, %2827
-  br label %2863
+2857:                                             ; preds = %2827, %2832
+  %2858 = phi <8 x double> [ %2855, %2832 ], [ %2791, %2827 ]
+  %2859 = phi <8 x double> [ %2851, %2832 ], [ %2788, %2827 ]
+  %2860 = phi <8 x double> [ %2847, %2832 ], [ %2787, %2827 ]
+  %2861 = phi <8 x double> [ %2842, %2832 ], [ %2819, %2827 ]
+  %2862 = phi <8 x double> [ %2844, %2832 ], [ %2820, %2827 ]
+  %2863 = fdiv <8 x double> %2829, %2828
+  br label %2864
 
-2863:                                             ; preds = %2856, %2767
-  %2864 = phi <8 x double> [ %2771, %2767 ], [ %2857, %2856 ]
-  %2865 = phi <8 x double> [ zeroinitializer, %2767 ], [ %2858, %2856 ]
-  %2866 = phi <8 x double> [ splat (double 1.000000e+09), %2767 ], [ %2859, %2856 ]
-  %2867 = phi <8 x double> [ zeroinitializer, %2767 ], [ %2860, %2856 ]
-  %2868 = phi <8 x double> [ zeroinitializer, %2767 ], [ %2861, %2856 ]
-  %2869 = phi <8 x double> [ splat (double 1.000000e+09), %2767 ], [ %2862, %2856 ]
-  %2870 = fsub <8 x double> %2700, %2869
-  %2871 = fcmp ogt <8 x double> %2865, splat (double 1.000000e-09)
-  %2872 = select <8 x i1> %2871, <8 x double> %2865, <8 x double> splat (double 1.000000e-09)
-  %2873 = fdiv <8 x double> %2866, %2872
-  %2874 = fadd <8 x double> %2700, %2873
-  %2875 = load <8 x double>, ptr %2749, align 64, !tbaa !26, !noalias !103
-  %2876 = select <8 x i1> %2756, <8 x double> %2867, <8 x double> %2875
-  store <8 x double> %2876, ptr %2749, align 64, !tbaa !26, !noalias !103
-  %2877 = getelementptr inbounds nuw i8, ptr %2712, i64 7936
-  %2878 = load <8 x double>, ptr %2877, align 64, !tbaa !26, !noalias !103
-  %2879 = select <8 x i1> %2756, <8 x double> %2868, <8 x double> %2878
-  store <8 x double> %2879, ptr %2877, align 64, !tbaa !26, !noalias !103
-  %2880 = getelementptr inbounds nuw i8, ptr %2712, i64 8000
-  %2881 = load <8 x double>, ptr %2880, align 64, !tbaa !26, !noalias !103
-  %2882 = select <8 x i1> %2756, <8 x double> %2864, <8 x double> %2881
-  store <8 x double> %2882, ptr %2880, align 64, !tbaa !26, !noalias !103
-  %2883 = getelementptr inbounds nuw i8, ptr %2712, i64 8064
-  %2884 = load <8 x double>, ptr %2883, align 64, !tbaa !26, !noalias !103
-  %2885 = select <8 x i1> %2756, <8 x double> %2700, <8 x double> %2884
-  store <8 x double> %2885, ptr %2883, align 64, !tbaa !26, !noalias !103
-  %2886 = select <8 x i1> %2756, <8 x double> %2870, <8 x double> %2751
-  store <8 x double> %2886, ptr %2750, align 64, !tbaa !26, !noalias !103
-  %2887 = select <8 x i1> %2756, <8 x double> %2874, <8 x double> %2754
-  store <8 x double> %2887, ptr %2753, align 64, !tbaa !26, !noalias !103
-  br label %2888
+2864:                                             ; preds = %2857, %2768
+  %2865 = phi <8 x double> [ %2772, %2768 ], [ %2858, %2857 ]
+  %2866 = phi <8 x double> [ zeroinitializer, %2768 ], [ %2859, %2857 ]
+  %2867 = phi <8 x double> [ splat (double 1.000000e+09), %2768 ], [ %2860, %2857 ]
+  %2868 = phi <8 x double> [ zeroinitializer, %2768 ], [ %2861, %2857 ]
+  %2869 = phi <8 x double> [ zeroinitializer, %2768 ], [ %2862, %2857 ]
+  %2870 = phi <8 x double> [ splat (double 1.000000e+09), %2768 ], [ %2863, %2857 ]
+  %2871 = fsub <8 x double> %2701, %2870
+  %2872 = fcmp ogt <8 x double> %2866, splat (double 1.000000e-09)
+  %2873 = select <8 x i1> %2872, <8 x double> %2866, <8 x double> splat (double 1.000000e-09)
+  %2874 = fdiv <8 x double> %2867, %2873
+  %2875 = fadd <8 x double> %2701, %2874
+  %2876 = load <8 x double>, ptr %2750, align 64, !tbaa !26, !noalias !103
+  %2877 = select <8 x i1> %2757, <8 x double> %2868, <8 x double> %2876
+  store <8 x double> %2877, ptr %2750, align 64, !tbaa !26, !noalias !103
+  %2878 = getelementptr inbounds nuw i8, ptr %2713, i64 7936
+  %2879 = load <8 x double>, ptr %2878, align 64, !tbaa !26, !noalias !103
+  %2880 = select <8 x i1> %2757, <8 x double> %2869, <8 x double> %2879
+  store <8 x double> %2880, ptr %2878, align 64, !tbaa !26, !noalias !103
+  %2881 = getelementptr inbounds nuw i8, ptr %2713, i64 8000
+  %2882 = load <8 x double>, ptr %2881, align 64, !tbaa !26, !noalias !103
+  %2883 = select <8 x i1> %2757, <8 x double> %2865, <8 x double> %2882
+  store <8 x double> %2883, ptr %2881, align 64, !tbaa !26, !noalias !103
+  %2884 = getelementptr inbounds nuw i8, ptr %2713, i64 8064
+  %2885 = load <8 x double>, ptr %2884, align 64, !tbaa !26, !noalias !103
+  %2886 = select <8 x i1> %2757, <8 x double> %2701, <8 x double> %2885
+  store <8 x double> %2886, ptr %2884, align 64, !tbaa !26, !noalias !103
+  %2887 = select <8 x i1> %2757, <8 x double> %2871, <8 x double> %2752
+  store <8 x double> %2887, ptr %2751, align 64, !tbaa !26, !noalias !103
+  %2888 = select <8 x i1> %2757, <8 x double> %2875, <8 x double> %2755
+  store <8 x double> %2888, ptr %2754, align 64, !tbaa !26, !noalias !103
+  br label %2889
 
-2888:                                             ; preds = %2759, %2863
-  %2889 = phi <8 x double> [ %2766, %2759 ], [ %2882, %2863 ]
-  %2890 = phi <8 x double> [ %2764, %2759 ], [ %2885, %2863 ]
-  %2891 = phi <8 x double> [ %2762, %2759 ], [ %2879, %2863 ]
-  %2892 = phi <8 x double> [ %2760, %2759 ], [ %2876, %2863 ]
-  %2893 = fsub <8 x double> %2700, %2890
-  %2894 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2891, <8 x double> %2893, <8 x double> %2892)
-  %2895 = getelementptr inbounds nuw i8, ptr %2712, i64 6464
-  %2896 = load <8 x double>, ptr %2895, align 64, !tbaa !26, !noalias !100
-  %2897 = getelementptr inbounds nuw i8, ptr %2712, i64 5888
-  %2898 = load <8 x double>, ptr %2897, align 64, !tbaa !26, !noalias !100
-  %2899 = getelementptr inbounds nuw i8, ptr %2712, i64 7424
-  %2900 = load <8 x double>, ptr %2899, align 64, !tbaa !26, !noalias !100
-  %2901 = fneg <8 x double> %2900
-  %2902 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2896, <8 x double> %2898, <8 x double> %2901)
-  %2903 = getelementptr inbounds nuw i8, ptr %2712, i64 7360
-  %2904 = load <8 x double>, ptr %2903, align 64, !tbaa !26, !noalias !100
-  %2905 = fadd <8 x double> %2896, %2904
-  %2906 = getelementptr inbounds nuw i8, ptr %2712, i64 8320
-  %2907 = load <8 x i64>, ptr %2906, align 64, !tbaa !26, !noalias !100
-  %2908 = getelementptr inbounds nuw i8, ptr %2712, i64 8672
-  %2909 = load ptr, ptr %2908, align 32, !tbaa !94, !noalias !100
-  %2910 = load <8 x double>, ptr %2909, align 64, !tbaa !26, !noalias !100
-  %2911 = fmul <8 x double> %2896, %2910
-  %2912 = icmp eq <8 x i64> %2907, zeroinitializer
-  %2913 = select <8 x i1> %2912, <8 x double> %2902, <8 x double> %2911
-  %2914 = getelementptr inbounds nuw i8, ptr %2712, i64 8680
-  %2915 = load ptr, ptr %2914, align 8, !tbaa !95, !noalias !100
-  %2916 = load <8 x double>, ptr %2915, align 64, !tbaa !26, !noalias !100
-  %2917 = fsub <8 x double> splat (double 1.000000e+00), %2916
-  %2918 = fmul <8 x double> %2896, %2917
-  %2919 = select <8 x i1> %2912, <8 x double> %2905, <8 x double> %2918
-  %2920 = fneg <8 x double> %2919
-  %2921 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2920, <8 x double> %2700, <8 x double> %2913)
-  %2922 = load i64, ptr %141, align 16, !tbaa !21, !noalias !100
-  %2923 = sitofp i64 %2922 to double
-  %2924 = insertelement <8 x double> poison, double %2923, i64 0
-  %2925 = shufflevector <8 x double> %2924, <8 x double> poison, <8 x i32> zeroinitializer
-  %2926 = fcmp olt <8 x double> %2889, %2925
-  %2927 = and <8 x i1> %2719, %2926
-  %2928 = fcmp ogt <8 x double> %2894, zeroinitializer
-  %2929 = fcmp oge <8 x double> %2921, zeroinitializer
-  %2930 = and <8 x i1> %2928, %2929
-  %2931 = and <8 x i1> %2930, %2927
-  %2932 = sext <8 x i1> %2931 to <8 x i64>
-  %2933 = xor <8 x i64> %2932, splat (i64 -1)
-  %2934 = fadd <8 x double> %2894, %2921
-  %2935 = fcmp ogt <8 x double> %2934, zeroinitializer
-  %2936 = select <8 x i1> %2935, <8 x i1> %2927, <8 x i1> zeroinitializer
-  %2937 = select <8 x i1> %2936, <8 x i64> %2933, <8 x i64> zeroinitializer
-  %2938 = or <8 x i64> %2937, %2932
-  %2939 = fmul <8 x double> %2706, %2921
-  %2940 = select <8 x i1> %2931, <8 x double> %2939, <8 x double> zeroinitializer
-  %2941 = icmp eq <8 x i64> %2938, zeroinitializer
-  %2942 = select <8 x i1> %2941, <8 x double> %2745, <8 x double> %2940
-  %2943 = select <8 x i1> %2941, <8 x double> %2746, <8 x double> %2700
-  %2944 = fsub <8 x double> %2891, %2919
-  %2945 = fmul <8 x double> %2706, %2944
-  %2946 = select <8 x i1> %2941, <8 x double> %2748, <8 x double> %2945
-  %2947 = getelementptr inbounds nuw i8, ptr %2712, i64 6016
-  store <8 x double> %2942, ptr %2947, align 64, !tbaa !26, !noalias !100
-  %2948 = getelementptr inbounds nuw i8, ptr %2712, i64 5952
+2889:                                             ; preds = %2760, %2864
+  %2890 = phi <8 x double> [ %2767, %2760 ], [ %2883, %2864 ]
+  %2891 = phi <8 x double> [ %2765, %2760 ], [ %2886, %2864 ]
+  %2892 = phi <8 x double> [ %2763, %2760 ], [ %2880, %2864 ]
+  %2893 = phi <8 x double> [ %2761, %2760 ], [ %2877, %2864 ]
+  %2894 = fsub <8 x double> %2701, %2891
+  %2895 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2892, <8 x double> %2894, <8 x double> %2893)
+  %2896 = getelementptr inbounds nuw i8, ptr %2713, i64 6464
+  %2897 = load <8 x double>, ptr %2896, align 64, !tbaa !26, !noalias !100
+  %2898 = getelementptr inbounds nuw i8, ptr %2713, i64 5888
+  %2899 = load <8 x double>, ptr %2898, align 64, !tbaa !26, !noalias !100
+  %2900 = getelementptr inbounds nuw i8, ptr %2713, i64 7424
+  %2901 = load <8 x double>, ptr %2900, align 64, !tbaa !26, !noalias !100
+  %2902 = fneg <8 x double> %2901
+  %2903 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2897, <8 x double> %2899, <8 x double> %2902)
+  %2904 = getelementptr inbounds nuw i8, ptr %2713, i64 7360
+  %2905 = load <8 x double>, ptr %2904, align 64, !tbaa !26, !noalias !100
+  %2906 = fadd <8 x double> %2897, %2905
+  %2907 = getelementptr inbounds nuw i8, ptr %2713, i64 8320
+  %2908 = load <8 x i64>, ptr %2907, align 64, !tbaa !26, !noalias !100
+  %2909 = getelementptr inbounds nuw i8, ptr %2713, i64 8672
+  %2910 = load ptr, ptr %2909, align 32, !tbaa !94, !noalias !100
+  %2911 = load <8 x double>, ptr %2910, align 64, !tbaa !26, !noalias !100
+  %2912 = fmul <8 x double> %2897, %2911
+  %2913 = icmp eq <8 x i64> %2908, zeroinitializer
+  %2914 = select <8 x i1> %2913, <8 x double> %2903, <8 x double> %2912
+  %2915 = getelementptr inbounds nuw i8, ptr %2713, i64 8680
+  %2916 = load ptr, ptr %2915, align 8, !tbaa !95, !noalias !100
+  %2917 = load <8 x double>, ptr %2916, align 64, !tbaa !26, !noalias !100
+  %2918 = fsub <8 x double> splat (double 1.000000e+00), %2917
+  %2919 = fmul <8 x double> %2897, %2918
+  %2920 = select <8 x i1> %2913, <8 x double> %2906, <8 x double> %2919
+  %2921 = fneg <8 x double> %2920
+  %2922 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2921, <8 x double> %2701, <8 x double> %2914)
+  %2923 = load i64, ptr %141, align 16, !tbaa !21, !noalias !100
+  %2924 = sitofp i64 %2923 to double
+  %2925 = insertelement <8 x double> poison, double %2924, i64 0
+  %2926 = shufflevector <8 x double> %2925, <8 x double> poison, <8 x i32> zeroinitializer
+  %2927 = fcmp olt <8 x double> %2890, %2926
+  %2928 = and <8 x i1> %2720, %2927
+  %2929 = fcmp ogt <8 x double> %2895, zeroinitializer
+  %2930 = fcmp oge <8 x double> %2922, zeroinitializer
+  %2931 = and <8 x i1> %2929, %2930
+  %2932 = and <8 x i1> %2931, %2928
+  %2933 = sext <8 x i1> %2932 to <8 x i64>
+  %2934 = xor <8 x i64> %2933, splat (i64 -1)
+  %2935 = fadd <8 x double> %2895, %2922
+  %2936 = fcmp ogt <8 x double> %2935, zeroinitializer
+  %2937 = select <8 x i1> %2936, <8 x i1> %2928, <8 x i1> zeroinitializer
+  %2938 = select <8 x i1> %2937, <8 x i64> %2934, <8 x i64> zeroinitializer
+  %2939 = or <8 x i64> %2938, %2933
+  %2940 = fmul <8 x double> %2707, %2922
+  %2941 = select <8 x i1> %2932, <8 x double> %2940, <8 x double> zeroinitializer
+  %2942 = icmp eq <8 x i64> %2939, zeroinitializer
+  %2943 = select <8 x i1> %2942, <8 x double> %2746, <8 x double> %2941
+  %2944 = select <8 x i1> %2942, <8 x double> %2747, <8 x double> %2701
+  %2945 = fsub <8 x double> %2892, %2920
+  %2946 = fmul <8 x double> %2707, %2945
+  %2947 = select <8 x i1> %2942, <8 x double> %2749, <8 x double> %2946
+  %2948 = getelementptr inbounds nuw i8, ptr %2713, i64 6016
   store <8 x double> %2943, ptr %2948, align 64, !tbaa !26, !noalias !100
-  %2949 = fmul <8 x double> %2706, %2894
-  %2950 = fmul <8 x double> %2706, %2934
-  %2951 = icmp eq <8 x i64> %2937, zeroinitializer
-  %2952 = select <8 x i1> %2951, <8 x double> zeroinitializer, <8 x double> %2950
-  %2953 = select <8 x i1> %2931, <8 x double> %2949, <8 x double> %2952
-  %2954 = getelementptr inbounds nuw i8, ptr %2712, i64 6080
-  store <8 x double> %2953, ptr %2954, align 64, !tbaa !26, !noalias !100
-  %2955 = load i64, ptr %141, align 16, !tbaa !21, !noalias !100
-  %2956 = sitofp i64 %2955 to double
-  %2957 = insertelement <8 x double> poison, double %2956, i64 0
-  %2958 = shufflevector <8 x double> %2957, <8 x double> poison, <8 x i32> zeroinitializer
-  %2959 = select <8 x i1> %2941, <8 x double> %2958, <8 x double> %2889
-  %2960 = getelementptr inbounds nuw i8, ptr %2712, i64 6144
-  store <8 x double> %2959, ptr %2960, align 64, !tbaa !26, !noalias !100
-  %2961 = getelementptr inbounds nuw i8, ptr %2712, i64 128
-  %2962 = load <8 x double>, ptr %2961, align 64, !tbaa !26, !noalias !100
-  %2963 = fadd <8 x double> %2942, %2953
-  %2964 = fmul <8 x double> %2962, %2963
-  %2965 = fmul <8 x double> %2962, %2946
-  %2966 = fadd <8 x double> %2709, %2964
-  %2967 = fadd <8 x double> %2708, %2965
-  %2968 = add nuw nsw i64 %2710, 1
-  %2969 = load i64, ptr %178, align 8, !tbaa !20, !noalias !100
-  %2970 = icmp slt i64 %2968, %2969
-  br i1 %2970, label %2707, label %2971, !llvm.loop !110
+  %2949 = getelementptr inbounds nuw i8, ptr %2713, i64 5952
+  store <8 x double> %2944, ptr %2949, align 64, !tbaa !26, !noalias !100
+  %2950 = fmul <8 x double> %2707, %2895
+  %2951 = fmul <8 x double> %2707, %2935
+  %2952 = icmp eq <8 x i64> %2938, zeroinitializer
+  %2953 = select <8 x i1> %2952, <8 x double> zeroinitializer, <8 x double> %2951
+  %2954 = select <8 x i1> %2932, <8 x double> %2950, <8 x double> %2953
+  %2955 = getelementptr inbounds nuw i8, ptr %2713, i64 6080
+  store <8 x double> %2954, ptr %2955, align 64, !tbaa !26, !noalias !100
+  %2956 = load i64, ptr %141, align 16, !tbaa !21, !noalias !100
+  %2957 = sitofp i64 %2956 to double
+  %2958 = insertelement <8 x double> poison, double %2957, i64 0
+  %2959 = shufflevector <8 x double> %2958, <8 x double> poison, <8 x i32> zeroinitializer
+  %2960 = select <8 x i1> %2942, <8 x double> %2959, <8 x double> %2890
+  %2961 = getelementptr inbounds nuw i8, ptr %2713, i64 6144
+  store <8 x double> %2960, ptr %2961, align 64, !tbaa !26, !noalias !100
+  %2962 = getelementptr inbounds nuw i8, ptr %2713, i64 128
+  %2963 = load <8 x double>, ptr %2962, align 64, !tbaa !26, !noalias !100
+  %2964 = fadd <8 x double> %2943, %2954
+  %2965 = fmul <8 x double> %2963, %2964
+  %2966 = fmul <8 x double> %2963, %2947
+  %2967 = fadd <8 x double> %2710, %2965
+  %2968 = fadd <8 x double> %2709, %2966
+  %2969 = add nuw nsw i64 %2711, 1
+  %2970 = load i64, ptr %178, align 8, !tbaa !20, !noalias !100
+  %2971 = icmp slt i64 %2969, %2970
+  br i1 %2971, label %2708, label %2972, !llvm.loop !110
 
-2971:                                             ; preds = %2888, %2665
-  %2972 = phi <8 x double> [ zeroinitializer, %2665 ], [ %2966, %2888 ]
-  %2973 = phi <8 x double> [ zeroinitializer, %2665 ], [ %2967, %2888 ]
-  %2974 = fsub <8 x double> %2671, %2635
-  %2975 = fcmp ogt <8 x double> %2974, zeroinitializer
-  %2976 = select <8 x i1> %2975, <8 x double> %2974, <8 x double> zeroinitializer
-  %2977 = fadd <8 x double> %2700, splat (double 2.731500e+02)
-  %2978 = fdiv <8 x double> %2976, splat (double 4.615260e+02)
-  %2979 = fadd <8 x double> %2662, %2978
-  %2980 = load <8 x double>, ptr %212, align 64, !tbaa !26
-  %2981 = fdiv <8 x double> %2979, %2980
-  %2982 = fmul <8 x double> %2980, %2981
-  %2983 = fdiv <8 x double> %2671, %2982
-  %2984 = load <8 x double>, ptr %200, align 64, !tbaa !26, !noalias !111
-  %2985 = fsub <8 x double> %2671, %2984
-  %2986 = load <8 x double>, ptr %213, align 64, !tbaa !26, !noalias !111
-  %2987 = fsub <8 x double> %2985, %2986
-  %2988 = load <8 x double>, ptr %214, align 64, !tbaa !26, !noalias !111
-  %2989 = load <8 x double>, ptr %160, align 64, !tbaa !26, !noalias !111
-  %2990 = fcmp une <8 x double> %2989, splat (double 2.000000e+00)
-  %2991 = load <8 x double>, ptr %215, align 64, !tbaa !26, !noalias !111
-  %2992 = select <8 x i1> %2990, <8 x double> zeroinitializer, <8 x double> %2991
-  %2993 = fadd <8 x double> %2988, %2992
-  %2994 = fcmp ule <8 x double> %2985, zeroinitializer
-  %2995 = fcmp ule <8 x double> %2993, zeroinitializer
-  %2996 = or <8 x i1> %2994, %2995
-  %2997 = fmul <8 x double> %2981, splat (double 2.000000e+00)
-  %2998 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2997)
-  %2999 = fmul <8 x double> %2998, %2993
-  %3000 = fadd <8 x double> %2985, splat (double 2.000000e+02)
-  %3001 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %3000)
-  %3002 = select <8 x i1> %2994, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %3001
-  %3003 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2985, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
-  %3004 = fmul <8 x double> %3003, %2999
-  %3005 = fmul <8 x double> %3002, %3002
-  %3006 = fmul <8 x double> %3002, %3005
-  %3007 = fdiv <8 x double> %3004, %3006
-  %3008 = fmul <8 x double> %2985, %2999
-  %3009 = fdiv <8 x double> %3008, %3002
-  %3010 = select <8 x i1> %2996, <8 x double> zeroinitializer, <8 x double> %3009
-  %3011 = select <8 x i1> %2996, <8 x double> zeroinitializer, <8 x double> %3007
-  %3012 = fcmp ule <8 x double> %2987, zeroinitializer
-  %3013 = load <8 x double>, ptr %216, align 64, !tbaa !26, !noalias !111
-  %3014 = fmul <8 x double> %2987, %3013
-  %3015 = select <8 x i1> %3012, <8 x double> zeroinitializer, <8 x double> %3014
-  %3016 = fadd <8 x double> %3015, %3010
-  %3017 = select <8 x i1> %3012, <8 x double> zeroinitializer, <8 x double> %3013
-  %3018 = fadd <8 x double> %3017, %3011
-  %3019 = load <8 x double>, ptr %217, align 64, !tbaa !26
-  %3020 = fsub <8 x double> %2984, %2671
-  %3021 = fcmp ule <8 x double> %3020, zeroinitializer
-  %3022 = fcmp ule <8 x double> %3019, zeroinitializer
-  %3023 = or <8 x i1> %3021, %3022
-  %3024 = fmul <8 x double> %2664, %3019
-  %3025 = fadd <8 x double> %3020, splat (double 2.000000e+02)
-  %3026 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %3025)
-  %3027 = select <8 x i1> %3021, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %3026
-  %3028 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3020, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
-  %3029 = fmul <8 x double> %3028, %3024
-  %3030 = fmul <8 x double> %3027, %3027
-  %3031 = fmul <8 x double> %3027, %3030
-  %3032 = fdiv <8 x double> %3029, %3031
-  %3033 = fmul <8 x double> %3020, %3024
-  %3034 = fdiv <8 x double> %3033, %3027
-  %3035 = load <8 x double>, ptr %185, align 64, !tbaa !26, !noalias !114
-  %3036 = load <8 x double>, ptr %202, align 64, !tbaa !26, !noalias !114
-  %3037 = load <8 x double>, ptr %186, align 64, !tbaa !26, !noalias !114
-  %3038 = load <8 x double>, ptr %203, align 64, !tbaa !26, !noalias !114
-  %3039 = fmul <8 x double> %3037, %3038
-  %3040 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3035, <8 x double> %3036, <8 x double> %3039)
-  %3041 = load <8 x double>, ptr %206, align 64, !tbaa !26, !noalias !114
-  %3042 = load <8 x double>, ptr %184, align 64, !tbaa !26, !noalias !114
-  %3043 = load <8 x double>, ptr %204, align 64, !tbaa !26, !noalias !114
-  %3044 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3041, <8 x double> %3042, <8 x double> %3043)
-  %3045 = load <8 x double>, ptr %205, align 64, !tbaa !26, !noalias !114
-  %3046 = fneg <8 x double> %3040
-  %3047 = fmul <8 x double> %3041, %3046
-  %3048 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3043, <8 x double> %3045, <8 x double> %3047)
-  %3049 = fdiv <8 x double> %3048, %3044
-  %3050 = fcmp ogt <8 x double> %2976, splat (double 2.000000e+03)
-  %3051 = select <8 x i1> %3050, <8 x double> %2976, <8 x double> splat (double 2.000000e+03)
-  %3052 = fmul <8 x double> %3051, splat (double 0x3EB0C6F7A0B5ED8D)
-  %3053 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %3052)
+2972:                                             ; preds = %2889, %2666
+  %2973 = phi <8 x double> [ zeroinitializer, %2666 ], [ %2967, %2889 ]
+  %2974 = phi <8 x double> [ zeroinitializer, %2666 ], [ %2968, %2889 ]
+  %2975 = fsub <8 x double> %2672, %2636
+  %2976 = fcmp ogt <8 x double> %2975, zeroinitializer
+  %2977 = select <8 x i1> %2976, <8 x double> %2975, <8 x double> zeroinitializer
+  %2978 = fadd <8 x double> %2701, splat (double 2.731500e+02)
+  %2979 = fdiv <8 x double> %2977, splat (double 4.615260e+02)
+  %2980 = fadd <8 x double> %2663, %2979
+  %2981 = load <8 x double>, ptr %212, align 64, !tbaa !26
+  %2982 = fdiv <8 x double> %2980, %2981
+  %2983 = fmul <8 x double> %2981, %2982
+  %2984 = fdiv <8 x double> %2672, %2983
+  %2985 = load <8 x double>, ptr %200, align 64, !tbaa !26, !noalias !111
+  %2986 = fsub <8 x double> %2672, %2985
+  %2987 = load <8 x double>, ptr %213, align 64, !tbaa !26, !noalias !111
+  %2988 = fsub <8 x double> %2986, %2987
+  %2989 = load <8 x double>, ptr %214, align 64, !tbaa !26, !noalias !111
+  %2990 = load <8 x double>, ptr %160, align 64, !tbaa !26, !noalias !111
+  %2991 = fcmp une <8 x double> %2990, splat (double 2.000000e+00)
+  %2992 = load <8 x double>, ptr %215, align 64, !tbaa !26, !noalias !111
+  %2993 = select <8 x i1> %2991, <8 x double> zeroinitializer, <8 x double> %2992
+  %2994 = fadd <8 x double> %2989, %2993
+  %2995 = fcmp ule <8 x double> %2986, zeroinitializer
+  %2996 = fcmp ule <8 x double> %2994, zeroinitializer
+  %2997 = or <8 x i1> %2995, %2996
+  %2998 = fmul <8 x double> %2982, splat (double 2.000000e+00)
+  %2999 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2998)
+  %3000 = fmul <8 x double> %2999, %2994
+  %3001 = fadd <8 x double> %2986, splat (double 2.000000e+02)
+  %3002 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %3001)
+  %3003 = select <8 x i1> %2995, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %3002
+  %3004 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2986, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
+  %3005 = fmul <8 x double> %3004, %3000
+  %3006 = fmul <8 x double> %3003, %3003
+  %3007 = fmul <8 x double> %3003, %3006
+  %3008 = fdiv <8 x double> %3005, %3007
+  %3009 = fmul <8 x double> %2986, %3000
+  %3010 = fdiv <8 x double> %3009, %3003
+  %3011 = select <8 x i1> %2997, <8 x double> zeroinitializer, <8 x double> %3010
+  %3012 = select <8 x i1> %2997, <8 x double> zeroinitializer, <8 x double> %3008
+  %3013 = fcmp ule <8 x double> %2988, zeroinitializer
+  %3014 = load <8 x double>, ptr %216, align 64, !tbaa !26, !noalias !111
+  %3015 = fmul <8 x double> %2988, %3014
+  %3016 = select <8 x i1> %3013, <8 x double> zeroinitializer, <8 x double> %3015
+  %3017 = fadd <8 x double> %3016, %3011
+  %3018 = select <8 x i1> %3013, <8 x double> zeroinitializer, <8 x double> %3014
+  %3019 = fadd <8 x double> %3018, %3012
+  %3020 = load <8 x double>, ptr %217, align 64, !tbaa !26
+  %3021 = fsub <8 x double> %2985, %2672
+  %3022 = fcmp ule <8 x double> %3021, zeroinitializer
+  %3023 = fcmp ule <8 x double> %3020, zeroinitializer
+  %3024 = or <8 x i1> %3022, %3023
+  %3025 = fmul <8 x double> %2665, %3020
+  %3026 = fadd <8 x double> %3021, splat (double 2.000000e+02)
+  %3027 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %3026)
+  %3028 = select <8 x i1> %3022, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %3027
+  %3029 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3021, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
+  %3030 = fmul <8 x double> %3029, %3025
+  %3031 = fmul <8 x double> %3028, %3028
+  %3032 = fmul <8 x double> %3028, %3031
+  %3033 = fdiv <8 x double> %3030, %3032
+  %3034 = fmul <8 x double> %3021, %3025
+  %3035 = fdiv <8 x double> %3034, %3028
+  %3036 = load <8 x double>, ptr %185, align 64, !tbaa !26, !noalias !114
+  %3037 = load <8 x double>, ptr %202, align 64, !tbaa !26, !noalias !114
+  %3038 = load <8 x double>, ptr %186, align 64, !tbaa !26, !noalias !114
+  %3039 = load <8 x double>, ptr %203, align 64, !tbaa !26, !noalias !114
+  %3040 = fmul <8 x double> %3038, %3039
+  %3041 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3036, <8 x double> %3037, <8 x double> %3040)
+  %3042 = load <8 x double>, ptr %206, align 64, !tbaa !26, !noalias !114
+  %3043 = load <8 x double>, ptr %184, align 64, !tbaa !26, !noalias !114
+  %3044 = load <8 x double>, ptr %204, align 64, !tbaa !26, !noalias !114
+  %3045 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3042, <8 x double> %3043, <8 x double> %3044)
+  %3046 = load <8 x double>, ptr %205, align 64, !tbaa !26, !noalias !114
+  %3047 = fneg <8 x double> %3041
+  %3048 = fmul <8 x double> %3042, %3047
+  %3049 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3044, <8 x double> %3046, <8 x double> %3048)
+  %3050 = fdiv <8 x double> %3049, %3045
+  %3051 = fcmp ogt <8 x double> %2977, splat (double 2.000000e+03)
+  %3052 = select <8 x i1> %3051, <8 x double> %2977, <8 x double> splat (double 2.000000e+03)
+  %3053 = fmul <8 x double> %3052, splat (double 0x3EB0C6F7A0B5ED8D)
   %3054 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %3053)
-  %3055 = fmul <8 x double> %3054, %3054
-  %3056 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3054, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %3055)
-  %3057 = fadd <8 x double> %3056, splat (double 0x402DD4891DBECC6B)
-  %3058 = fmul <8 x double> %3054, splat (double 0x40C77A698FD9BCCA)
-  %3059 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3055, <8 x double> splat (double 0x40923C3565924845), <8 x double> %3058)
-  %3060 = fadd <8 x double> %3059, splat (double 0xC0B2D7440748F0B3)
-  %3061 = fmul <8 x double> %3054, splat (double 0xC148A99584203885)
-  %3062 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3055, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %3061)
-  %3063 = fadd <8 x double> %3062, splat (double 0x4118B9E59F2691E5)
-  %3064 = fmul <8 x double> %3063, splat (double 2.000000e+00)
-  %3065 = fneg <8 x double> %3060
-  %3066 = fmul <8 x double> %3057, splat (double 4.000000e+00)
-  %3067 = fneg <8 x double> %3063
-  %3068 = fmul <8 x double> %3066, %3067
-  %3069 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3060, <8 x double> %3060, <8 x double> %3068)
-  %3070 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %3069)
-  %3071 = fsub <8 x double> %3065, %3070
-  %3072 = fdiv <8 x double> %3064, %3071
-  %3073 = fadd <8 x double> %3072, splat (double 0x408451671D164BD4)
-  %3074 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3072, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
-  %3075 = fmul <8 x double> %3074, splat (double -4.000000e+00)
-  %3076 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3073, <8 x double> %3073, <8 x double> %3075)
-  %3077 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %3076)
-  %3078 = fsub <8 x double> %3073, %3077
-  %3079 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3078, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
-  %3080 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3079, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %3081 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3079, <8 x double> %3080, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %3082 = fadd <8 x double> %3079, splat (double 2.731500e+02)
-  %3083 = fcmp ule <8 x double> %3079, %3049
-  %3084 = load <8 x double>, ptr %218, align 64, !tbaa !26, !noalias !114
-  %3085 = fmul <8 x double> %3044, %3084
-  %3086 = fadd <8 x double> %3044, %3084
-  %3087 = fdiv <8 x double> %3085, %3086
-  %3088 = fdiv <8 x double> %3087, %3081
-  %3089 = fmul <8 x double> %3082, splat (double 4.615260e+02)
-  %3090 = fmul <8 x double> %3051, %3081
-  %3091 = fmul <8 x double> %3079, %3084
-  %3092 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3049, <8 x double> %3044, <8 x double> %3091)
-  %3093 = fdiv <8 x double> %3092, %3086
-  %3094 = select <8 x i1> %3083, <8 x double> %3049, <8 x double> %3093
-  store <8 x double> %3094, ptr %208, align 64, !tbaa !26, !noalias !114
-  %3095 = fsub <8 x double> %3079, %3049
-  %3096 = fmul <8 x double> %3095, %3088
-  %3097 = select <8 x i1> %3083, <8 x double> zeroinitializer, <8 x double> %3096
-  %3098 = fmul <8 x double> %2977, splat (double 4.615260e+02)
-  %3099 = fmul <8 x double> %2977, %3098
-  %3100 = fmul <8 x double> %2671, %2702
-  %3101 = fdiv <8 x double> %3099, %3100
-  %3102 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3042, <8 x double> %2671, <8 x double> %2646)
-  %3103 = fsub <8 x double> %2972, %3097
-  %3104 = fmul <8 x double> %3103, splat (double -4.615260e+02)
-  %3105 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2649, <8 x double> %3102, <8 x double> %3104)
-  %3106 = fmul <8 x double> %3034, splat (double -2.870530e+02)
-  %3107 = select <8 x i1> %3023, <8 x double> splat (double -0.000000e+00), <8 x double> %3106
-  %3108 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2983, <8 x double> %3016, <8 x double> %3107)
-  %3109 = fadd <8 x double> %3108, %3105
-  %3110 = fneg <8 x double> %3082
-  %3111 = fmul <8 x double> %3089, %3110
-  %3112 = fdiv <8 x double> %3111, %3090
-  %3113 = fmul <8 x double> %3112, %3088
-  %3114 = select <8 x i1> %3083, <8 x double> splat (double -0.000000e+00), <8 x double> %3113
-  %3115 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2973, <8 x double> %3101, <8 x double> %3114)
-  %3116 = fmul <8 x double> %3115, splat (double -4.615260e+02)
-  %3117 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2649, <8 x double> %3042, <8 x double> %3116)
-  %3118 = fmul <8 x double> %3032, splat (double 2.870530e+02)
-  %3119 = select <8 x i1> %3023, <8 x double> zeroinitializer, <8 x double> %3118
-  %3120 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2983, <8 x double> %3018, <8 x double> %3119)
-  %3121 = fadd <8 x double> %3120, %3117
-  %3122 = fcmp ule <8 x double> %3109, zeroinitializer
-  %3123 = fcmp olt <8 x double> %2668, %2671
-  %3124 = select <8 x i1> %3122, <8 x i1> splat (i1 true), <8 x i1> %3123
-  %3125 = select <8 x i1> %3124, <8 x double> %2668, <8 x double> %2671
-  %3126 = fcmp ogt <8 x double> %2667, %2671
-  %3127 = select <8 x i1> %3126, <8 x double> %2667, <8 x double> %2671
-  %3128 = select <8 x i1> %3122, <8 x double> %3127, <8 x double> %2667
-  %3129 = fdiv <8 x double> %3109, %3121
-  %3130 = fsub <8 x double> %2671, %3129
-  %3131 = fsub <8 x double> %3130, %2671
-  %3132 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3131)
-  %3133 = fcmp uge <8 x double> %3132, splat (double 2.000000e-01)
-  %3134 = fcmp uge <8 x double> %3128, %3130
-  %3135 = fcmp uge <8 x double> %3130, %3125
-  %3136 = or <8 x i1> %3134, %3135
-  %3137 = and <8 x i1> %3133, %3136
-  %3138 = fadd <8 x double> %3128, %3125
-  %3139 = fmul <8 x double> %3138, splat (double 5.000000e-01)
-  %3140 = select <8 x i1> %3137, <8 x double> %3139, <8 x double> %3130
-  %3141 = fsub <8 x double> %3140, %2671
-  %3142 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3141)
-  %3143 = fcmp oge <8 x double> %3142, splat (double 2.000000e-01)
-  %3144 = select <8 x i1> %3143, <8 x i64> %2669, <8 x i64> zeroinitializer
-  %3145 = icmp eq <8 x i64> %3144, zeroinitializer
-  %3146 = select <8 x i1> %3145, <8 x double> %2671, <8 x double> %3140
-  %3147 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3144)
-  %3148 = icmp ne i64 %3147, 0
-  %3149 = add nuw nsw i32 %2670, 1
-  %3150 = icmp samesign ult i32 %2670, 59
-  %3151 = select i1 %3148, i1 %3150, i1 false
-  br i1 %3151, label %2665, label %3152, !llvm.loop !117
+  %3055 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %3054)
+  %3056 = fmul <8 x double> %3055, %3055
+  %3057 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3055, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %3056)
+  %3058 = fadd <8 x double> %3057, splat (double 0x402DD4891DBECC6B)
+  %3059 = fmul <8 x double> %3055, splat (double 0x40C77A698FD9BCCA)
+  %3060 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3056, <8 x double> splat (double 0x40923C3565924845), <8 x double> %3059)
+  %3061 = fadd <8 x double> %3060, splat (double 0xC0B2D7440748F0B3)
+  %3062 = fmul <8 x double> %3055, splat (double 0xC148A99584203885)
+  %3063 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3056, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %3062)
+  %3064 = fadd <8 x double> %3063, splat (double 0x4118B9E59F2691E5)
+  %3065 = fmul <8 x double> %3064, splat (double 2.000000e+00)
+  %3066 = fneg <8 x double> %3061
+  %3067 = fmul <8 x double> %3058, splat (double 4.000000e+00)
+  %3068 = fneg <8 x double> %3064
+  %3069 = fmul <8 x double> %3067, %3068
+  %3070 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3061, <8 x double> %3061, <8 x double> %3069)
+  %3071 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %3070)
+  %3072 = fsub <8 x double> %3066, %3071
+  %3073 = fdiv <8 x double> %3065, %3072
+  %3074 = fadd <8 x double> %3073, splat (double 0x408451671D164BD4)
+  %3075 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3073, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
+  %3076 = fmul <8 x double> %3075, splat (double -4.000000e+00)
+  %3077 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3074, <8 x double> %3074, <8 x double> %3076)
+  %3078 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %3077)
+  %3079 = fsub <8 x double> %3074, %3078
+  %3080 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3079, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
+  %3081 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3080, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %3082 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3080, <8 x double> %3081, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %3083 = fadd <8 x double> %3080, splat (double 2.731500e+02)
+  %3084 = fcmp ule <8 x double> %3080, %3050
+  %3085 = load <8 x double>, ptr %218, align 64, !tbaa !26, !noalias !114
+  %3086 = fmul <8 x double> %3045, %3085
+  %3087 = fadd <8 x double> %3045, %3085
+  %3088 = fdiv <8 x double> %3086, %3087
+  %3089 = fdiv <8 x double> %3088, %3082
+  %3090 = fmul <8 x double> %3083, splat (double 4.615260e+02)
+  %3091 = fmul <8 x double> %3052, %3082
+  %3092 = fmul <8 x double> %3080, %3085
+  %3093 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3050, <8 x double> %3045, <8 x double> %3092)
+  %3094 = fdiv <8 x double> %3093, %3087
+  %3095 = select <8 x i1> %3084, <8 x double> %3050, <8 x double> %3094
+  store <8 x double> %3095, ptr %208, align 64, !tbaa !26, !noalias !114
+  %3096 = fsub <8 x double> %3080, %3050
+  %3097 = fmul <8 x double> %3096, %3089
+  %3098 = select <8 x i1> %3084, <8 x double> zeroinitializer, <8 x double> %3097
+  %3099 = fmul <8 x double> %2978, splat (double 4.615260e+02)
+  %3100 = fmul <8 x double> %2978, %3099
+  %3101 = fmul <8 x double> %2672, %2703
+  %3102 = fdiv <8 x double> %3100, %3101
+  %3103 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3043, <8 x double> %2672, <8 x double> %2647)
+  %3104 = fsub <8 x double> %2973, %3098
+  %3105 = fmul <8 x double> %3104, splat (double -4.615260e+02)
+  %3106 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2650, <8 x double> %3103, <8 x double> %3105)
+  %3107 = fmul <8 x double> %3035, splat (double -2.870530e+02)
+  %3108 = select <8 x i1> %3024, <8 x double> splat (double -0.000000e+00), <8 x double> %3107
+  %3109 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2984, <8 x double> %3017, <8 x double> %3108)
+  %3110 = fadd <8 x double> %3109, %3106
+  %3111 = fneg <8 x double> %3083
+  %3112 = fmul <8 x double> %3090, %3111
+  %3113 = fdiv <8 x double> %3112, %3091
+  %3114 = fmul <8 x double> %3113, %3089
+  %3115 = select <8 x i1> %3084, <8 x double> splat (double -0.000000e+00), <8 x double> %3114
+  %3116 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2974, <8 x double> %3102, <8 x double> %3115)
+  %3117 = fmul <8 x double> %3116, splat (double -4.615260e+02)
+  %3118 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2650, <8 x double> %3043, <8 x double> %3117)
+  %3119 = fmul <8 x double> %3033, splat (double 2.870530e+02)
+  %3120 = select <8 x i1> %3024, <8 x double> zeroinitializer, <8 x double> %3119
+  %3121 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2984, <8 x double> %3019, <8 x double> %3120)
+  %3122 = fadd <8 x double> %3121, %3118
+  %3123 = fcmp ule <8 x double> %3110, zeroinitializer
+  %3124 = fcmp olt <8 x double> %2669, %2672
+  %3125 = select <8 x i1> %3123, <8 x i1> splat (i1 true), <8 x i1> %3124
+  %3126 = select <8 x i1> %3125, <8 x double> %2669, <8 x double> %2672
+  %3127 = fcmp ogt <8 x double> %2668, %2672
+  %3128 = select <8 x i1> %3127, <8 x double> %2668, <8 x double> %2672
+  %3129 = select <8 x i1> %3123, <8 x double> %3128, <8 x double> %2668
+  %3130 = fdiv <8 x double> %3110, %3122
+  %3131 = fsub <8 x double> %2672, %3130
+  %3132 = fsub <8 x double> %3131, %2672
+  %3133 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3132)
+  %3134 = fcmp uge <8 x double> %3133, splat (double 2.000000e-01)
+  %3135 = fcmp uge <8 x double> %3129, %3131
+  %3136 = fcmp uge <8 x double> %3131, %3126
+  %3137 = or <8 x i1> %3135, %3136
+  %3138 = and <8 x i1> %3134, %3137
+  %3139 = fadd <8 x double> %3129, %3126
+  %3140 = fmul <8 x double> %3139, splat (double 5.000000e-01)
+  %3141 = select <8 x i1> %3138, <8 x double> %3140, <8 x double> %3131
+  %3142 = fsub <8 x double> %3141, %2672
+  %3143 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3142)
+  %3144 = fcmp oge <8 x double> %3143, splat (double 2.000000e-01)
+  %3145 = select <8 x i1> %3144, <8 x i64> %2670, <8 x i64> zeroinitializer
+  %3146 = icmp eq <8 x i64> %3145, zeroinitializer
+  %3147 = select <8 x i1> %3146, <8 x double> %2672, <8 x double> %3141
+  %3148 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3145)
+  %3149 = icmp ne i64 %3148, 0
+  %3150 = add nuw nsw i32 %2671, 1
+  %3151 = icmp samesign ult i32 %2671, 59
+  %3152 = select i1 %3149, i1 %3151, i1 false
+  br i1 %3152, label %2666, label %3153, !llvm.loop !117
 
-3152:                                             ; preds = %2971
-  %3153 = load <8 x double>, ptr %185, align 64, !tbaa !26
-  %3154 = load <8 x double>, ptr %219, align 64, !tbaa !26
-  %3155 = load <8 x double>, ptr %186, align 64, !tbaa !26
-  %3156 = load <8 x double>, ptr %220, align 64, !tbaa !26
-  %3157 = fmul <8 x double> %3155, %3156
-  %3158 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3153, <8 x double> %3154, <8 x double> %3157)
-  %3159 = load <8 x double>, ptr %217, align 64, !tbaa !26
-  %3160 = load <8 x double>, ptr %200, align 64, !tbaa !26
-  %3161 = fsub <8 x double> %3160, %3146
-  %3162 = fcmp ule <8 x double> %3161, zeroinitializer
-  %3163 = fcmp ule <8 x double> %3159, zeroinitializer
-  %3164 = or <8 x i1> %3163, %3162
-  %3165 = fmul <8 x double> %2664, %3159
-  %3166 = fadd <8 x double> %3161, splat (double 2.000000e+02)
-  %3167 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %3166)
-  %3168 = select <8 x i1> %3162, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %3167
-  %3169 = fmul <8 x double> %3165, %3161
-  %3170 = fdiv <8 x double> %3169, %3168
-  %3171 = fmul <8 x double> %3170, splat (double 2.870530e+02)
-  %3172 = select <8 x i1> %3164, <8 x double> zeroinitializer, <8 x double> %3171
-  %3173 = fdiv <8 x double> %3172, %2649
-  %3174 = fsub <8 x double> %3173, %3158
-  %3175 = load <8 x double>, ptr %184, align 64, !tbaa !26
-  %3176 = load <8 x double>, ptr %211, align 64, !tbaa !26
-  %3177 = fmul <8 x double> %2981, %3176
-  %3178 = fdiv <8 x double> %3016, %3177
-  %3179 = fadd <8 x double> %3175, %3178
-  %3180 = fdiv <8 x double> %3174, %3179
-  %3181 = fcmp ogt <8 x double> %3180, zeroinitializer
-  %3182 = select <8 x i1> %3181, <8 x double> %3180, <8 x double> zeroinitializer
-  %3183 = fcmp olt <8 x double> %3182, %3146
-  %3184 = select <8 x i1> %3183, <8 x double> %3182, <8 x double> %3146
-  %3185 = load <8 x double>, ptr %207, align 64, !tbaa !26
-  %3186 = select <8 x i1> %2660, <8 x double> %3185, <8 x double> %3184
-  store <8 x double> %3186, ptr %207, align 64, !tbaa !26
-  %3187 = select <8 x i1> %2660, <8 x double> %2637, <8 x double> %3094
-  store <8 x double> %3187, ptr %208, align 64, !tbaa !26
-  store <8 x double> %3146, ptr %201, align 64, !tbaa !26
-  store <8 x double> %2700, ptr %221, align 64, !tbaa !26
-  %3188 = load i64, ptr %178, align 8, !tbaa !20
-  br label %3444
+3153:                                             ; preds = %2972
+  %3154 = load <8 x double>, ptr %185, align 64, !tbaa !26
+  %3155 = load <8 x double>, ptr %219, align 64, !tbaa !26
+  %3156 = load <8 x double>, ptr %186, align 64, !tbaa !26
+  %3157 = load <8 x double>, ptr %220, align 64, !tbaa !26
+  %3158 = fmul <8 x double> %3156, %3157
+  %3159 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3154, <8 x double> %3155, <8 x double> %3158)
+  %3160 = load <8 x double>, ptr %217, align 64, !tbaa !26
+  %3161 = load <8 x double>, ptr %200, align 64, !tbaa !26
+  %3162 = fsub <8 x double> %3161, %3147
+  %3163 = fcmp ule <8 x double> %3162, zeroinitializer
+  %3164 = fcmp ule <8 x double> %3160, zeroinitializer
+  %3165 = or <8 x i1> %3164, %3163
+  %3166 = fmul <8 x double> %2665, %3160
+  %3167 = fadd <8 x double> %3162, splat (double 2.000000e+02)
+  %3168 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %3167)
+  %3169 = select <8 x i1> %3163, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %3168
+  %3170 = fmul <8 x double> %3166, %3162
+  %3171 = fdiv <8 x double> %3170, %3169
+  %3172 = fmul <8 x double> %3171, splat (double 2.870530e+02)
+  %3173 = select <8 x i1> %3165, <8 x double> zeroinitializer, <8 x double> %3172
+  %3174 = fdiv <8 x double> %3173, %2650
+  %3175 = fsub <8 x double> %3174, %3159
+  %3176 = load <8 x double>, ptr %184, align 64, !tbaa !26
+  %3177 = load <8 x double>, ptr %211, align 64, !tbaa !26
+  %3178 = fmul <8 x double> %2982, %3177
+  %3179 = fdiv <8 x double> %3017, %3178
+  %3180 = fadd <8 x double> %3176, %3179
+  %3181 = fdiv <8 x double> %3175, %3180
+  %3182 = fcmp ogt <8 x double> %3181, zeroinitializer
+  %3183 = select <8 x i1> %3182, <8 x double> %3181, <8 x double> zeroinitializer
+  %3184 = fcmp olt <8 x double> %3183, %3147
+  %3185 = select <8 x i1> %3184, <8 x double> %3183, <8 x double> %3147
+  %3186 = load <8 x double>, ptr %207, align 64, !tbaa !26
+  %3187 = select <8 x i1> %2661, <8 x double> %3186, <8 x double> %3185
+  store <8 x double> %3187, ptr %207, align 64, !tbaa !26
+  %3188 = select <8 x i1> %2661, <8 x double> %2638, <8 x double> %3095
+  store <8 x double> %3188, ptr %208, align 64, !tbaa !26
+  store <8 x double> %3147, ptr %201, align 64, !tbaa !26
+  store <8 x double> %2701, ptr %221, align 64, !tbaa !26
+  %3189 = load i64, ptr %178, align 8, !tbaa !20
+  br label %3445
 
-3189:                                             ; preds = %2616
-  store <8 x double> %2618, ptr %221, align 64, !tbaa !26
-  %3190 = icmp sgt i64 %2380, 0
-  br i1 %3190, label %3191, label %3447
+3190:                                             ; preds = %2617
+  store <8 x double> %2619, ptr %221, align 64, !tbaa !26
+  %3191 = icmp sgt i64 %2381, 0
+  br i1 %3191, label %3192, label %3448
 
-3191:                                             ; preds = %3189
-  %3192 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2618, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %3193 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2618, <8 x double> %3192, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %3194 = fdiv <8 x double> splat (double 1.000000e+00), %3193
-  br label %3195
+3192:                                             ; preds = %3190
+  %3193 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2619, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %3194 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2619, <8 x double> %3193, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %3195 = fdiv <8 x double> splat (double 1.000000e+00), %3194
+  br label %3196
 
-3195:                                             ; preds = %3191, %3371
-  %3196 = phi i64 [ 0, %3191 ], [ %3441, %3371 ]
-  %3197 = load ptr, ptr %151, align 8, !tbaa !28, !noalias !118
-  %3198 = getelementptr inbounds nuw %struct.Piece, ptr %3197, i64 %3196
-  %3199 = getelementptr inbounds nuw i8, ptr %3198, i64 6208
-  %3200 = load <8 x double>, ptr %3199, align 64, !tbaa !26, !noalias !118
-  %3201 = getelementptr inbounds nuw i8, ptr %3198, i64 6272
-  %3202 = load <8 x double>, ptr %3201, align 64, !tbaa !26, !noalias !118
-  %3203 = getelementptr inbounds nuw i8, ptr %3198, i64 7680
-  %3204 = load <8 x double>, ptr %3203, align 64, !tbaa !26, !noalias !118
-  %3205 = fcmp ule <8 x double> %3204, splat (double 1.000000e+00)
-  %3206 = fmul <8 x double> %2618, %3202
-  %3207 = fcmp ogt <8 x double> %3200, %3206
-  %3208 = and <8 x i1> %3205, %3207
-  %3209 = fneg <8 x double> %3202
-  %3210 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3209, <8 x double> %2618, <8 x double> %3200)
-  %3211 = fmul <8 x double> %3194, %3210
-  %3212 = select <8 x i1> %3208, <8 x double> %3211, <8 x double> zeroinitializer
-  %3213 = fdiv <8 x double> %3200, %3202
-  %3214 = select <8 x i1> %3208, <8 x double> %2618, <8 x double> %3213
-  %3215 = getelementptr inbounds nuw i8, ptr %3198, i64 8448
-  %3216 = load <8 x i64>, ptr %3215, align 64, !tbaa !26, !noalias !118
-  %3217 = getelementptr inbounds nuw i8, ptr %3198, i64 2240
-  %3218 = load <8 x double>, ptr %3217, align 64, !tbaa !26, !noalias !118
-  %3219 = fcmp ule <8 x double> %3218, zeroinitializer
-  %3220 = xor <8 x i1> %3205, splat (i1 true)
-  %3221 = select <8 x i1> %3220, <8 x i1> splat (i1 true), <8 x i1> %3219
-  %3222 = getelementptr inbounds nuw i8, ptr %3198, i64 6336
-  %3223 = load <8 x double>, ptr %3222, align 64, !tbaa !26, !noalias !118
-  %3224 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3209, <8 x double> %3223, <8 x double> %3200)
-  %3225 = fcmp ogt <8 x double> %3224, zeroinitializer
-  %3226 = select <8 x i1> %3225, <8 x double> %3224, <8 x double> zeroinitializer
-  %3227 = fmul <8 x double> %3194, %3226
-  %3228 = icmp eq <8 x i64> %3216, zeroinitializer
-  %3229 = select <8 x i1> %3221, <8 x i1> splat (i1 true), <8 x i1> %3228
-  %3230 = select <8 x i1> %3229, <8 x double> %3212, <8 x double> %3227
-  %3231 = select <8 x i1> %3229, <8 x double> %3214, <8 x double> %3223
-  %3232 = getelementptr inbounds nuw i8, ptr %3198, i64 7872
-  %3233 = getelementptr inbounds nuw i8, ptr %3198, i64 8128
-  %3234 = load <8 x double>, ptr %3233, align 64, !tbaa !26, !noalias !121
-  %3235 = fcmp ole <8 x double> %2618, %3234
-  %3236 = getelementptr inbounds nuw i8, ptr %3198, i64 8192
-  %3237 = load <8 x double>, ptr %3236, align 64, !tbaa !26, !noalias !121
-  %3238 = fcmp oge <8 x double> %2618, %3237
-  %3239 = or <8 x i1> %3235, %3238
-  %3240 = bitcast <8 x i1> %3239 to i8
-  %3241 = icmp eq i8 %3240, 0
-  br i1 %3241, label %3242, label %3250
+3196:                                             ; preds = %3192, %3372
+  %3197 = phi i64 [ 0, %3192 ], [ %3442, %3372 ]
+  %3198 = load ptr, ptr %151, align 8, !tbaa !28, !noalias !118
+  %3199 = getelementptr inbounds nuw %struct.Piece, ptr %3198, i64 %3197
+  %3200 = getelementptr inbounds nuw i8, ptr %3199, i64 6208
+  %3201 = load <8 x double>, ptr %3200, align 64, !tbaa !26, !noalias !118
+  %3202 = getelementptr inbounds nuw i8, ptr %3199, i64 6272
+  %3203 = load <8 x double>, ptr %3202, align 64, !tbaa !26, !noalias !118
+  %3204 = getelementptr inbounds nuw i8, ptr %3199, i64 7680
+  %3205 = load <8 x double>, ptr %3204, align 64, !tbaa !26, !noalias !118
+  %3206 = fcmp ule <8 x double> %3205, splat (double 1.000000e+00)
+  %3207 = fmul <8 x double> %2619, %3203
+  %3208 = fcmp ogt <8 x double> %3201, %3207
+  %3209 = and <8 x i1> %3206, %3208
+  %3210 = fneg <8 x double> %3203
+  %3211 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3210, <8 x double> %2619, <8 x double> %3201)
+  %3212 = fmul <8 x double> %3195, %3211
+  %3213 = select <8 x i1> %3209, <8 x double> %3212, <8 x double> zeroinitializer
+  %3214 = fdiv <8 x double> %3201, %3203
+  %3215 = select <8 x i1> %3209, <8 x double> %2619, <8 x double> %3214
+  %3216 = getelementptr inbounds nuw i8, ptr %3199, i64 8448
+  %3217 = load <8 x i64>, ptr %3216, align 64, !tbaa !26, !noalias !118
+  %3218 = getelementptr inbounds nuw i8, ptr %3199, i64 2240
+  %3219 = load <8 x double>, ptr %3218, align 64, !tbaa !26, !noalias !118
+  %3220 = fcmp ule <8 x double> %3219, zeroinitializer
+  %3221 = xor <8 x i1> %3206, splat (i1 true)
+  %3222 = select <8 x i1> %3221, <8 x i1> splat (i1 true), <8 x i1> %3220
+  %3223 = getelementptr inbounds nuw i8, ptr %3199, i64 6336
+  %3224 = load <8 x double>, ptr %3223, align 64, !tbaa !26, !noalias !118
+  %3225 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3210, <8 x double> %3224, <8 x double> %3201)
+  %3226 = fcmp ogt <8 x double> %3225, zeroinitializer
+  %3227 = select <8 x i1> %3226, <8 x double> %3225, <8 x double> zeroinitializer
+  %3228 = fmul <8 x double> %3195, %3227
+  %3229 = icmp eq <8 x i64> %3217, zeroinitializer
+  %3230 = select <8 x i1> %3222, <8 x i1> splat (i1 true), <8 x i1> %3229
+  %3231 = select <8 x i1> %3230, <8 x double> %3213, <8 x double> %3228
+  %3232 = select <8 x i1> %3230, <8 x double> %3215, <8 x double> %3224
+  %3233 = getelementptr inbounds nuw i8, ptr %3199, i64 7872
+  %3234 = getelementptr inbounds nuw i8, ptr %3199, i64 8128
+  %3235 = load <8 x double>, ptr %3234, align 64, !tbaa !26, !noalias !121
+  %3236 = fcmp ole <8 x double> %2619, %3235
+  %3237 = getelementptr inbounds nuw i8, ptr %3199, i64 8192
+  %3238 = load <8 x double>, ptr %3237, align 64, !tbaa !26, !noalias !121
+  %3239 = fcmp oge <8 x double> %2619, %3238
+  %3240 = or <8 x i1> %3236, %3239
+  %3241 = bitcast <8 x i1> %3240 to i8
+  %3242 = icmp eq i8 %3241, 0
+  br i1 %3242, label %3243, label %3251
 
-3242:                                             ; preds = %3195
-  %3243 = load <8 x double>, ptr %3232, align 64, !tbaa !26, !noalias !121
-  %3244 = getelementptr inbounds nuw i8, ptr %3198, i64 7936
-  %3245 = load <8 x double>, ptr %3244, align 64, !tbaa !26, !noalias !121
-  %3246 = getelementptr inbounds nuw i8, ptr %3198, i64 8064
-  %3247 = load <8 x double>, ptr %3246, align 64, !tbaa !26, !noalias !121
-  %3248 = getelementptr inbounds nuw i8, ptr %3198, i64 8000
-  %3249 = load <8 x double>, ptr %3248, align 64, !tbaa !26, !noalias !121
-  br label %3371
+3243:                                             ; preds = %3196
+  %3244 = load <8 x double>, ptr %3233, align 64, !tbaa !26, !noalias !121
+  %3245 = getelementptr inbounds nuw i8, ptr %3199, i64 7936
+  %3246 = load <8 x double>, ptr %3245, align 64, !tbaa !26, !noalias !121
+  %3247 = getelementptr inbounds nuw i8, ptr %3199, i64 8064
+  %3248 = load <8 x double>, ptr %3247, align 64, !tbaa !26, !noalias !121
+  %3249 = getelementptr inbounds nuw i8, ptr %3199, i64 8000
+  %3250 = load <8 x double>, ptr %3249, align 64, !tbaa !26, !noalias !121
+  br label %3372
 
-3250:                                             ; preds = %3195
-  %3251 = load i64, ptr %141, align 16, !tbaa !21, !noalias !124
-  %3252 = sitofp i64 %3251 to double
-  %3253 = insertelement <8 x double> poison, double %3252, i64 0
-  %3254 = shufflevector <8 x double> %3253, <8 x double> poison, <8 x i32> zeroinitializer
-  %3255 = icmp sgt i64 %3251, 0
-  br i1 %3255, label %3256, label %3346
+3251:                                             ; preds = %3196
+  %3252 = load i64, ptr %141, align 16, !tbaa !21, !noalias !124
+  %3253 = sitofp i64 %3252 to double
+  %3254 = insertelement <8 x double> poison, double %3253, i64 0
+  %3255 = shufflevector <8 x double> %3254, <8 x double> poison, <8 x i32> zeroinitializer
+  %3256 = icmp sgt i64 %3252, 0
+  br i1 %3256, label %3257, label %3347
 
-3256:                                             ; preds = %3250
-  %3257 = getelementptr inbounds nuw i8, ptr %3198, i64 8568
-  %3258 = load ptr, ptr %3257, align 8, !tbaa !88, !noalias !124
-  %3259 = getelementptr inbounds nuw i8, ptr %3198, i64 8576
-  %3260 = load ptr, ptr %3259, align 64, !tbaa !89, !noalias !124
-  %3261 = getelementptr inbounds nuw i8, ptr %3198, i64 8512
-  %3262 = load i64, ptr %3261, align 64, !tbaa !31, !noalias !124
-  %3263 = getelementptr inbounds nuw i8, ptr %3198, i64 8592
-  %3264 = getelementptr inbounds nuw i8, ptr %3198, i64 8584
-  %3265 = getelementptr inbounds nuw i8, ptr %3198, i64 8600
-  br label %3266
+3257:                                             ; preds = %3251
+  %3258 = getelementptr inbounds nuw i8, ptr %3199, i64 8568
+  %3259 = load ptr, ptr %3258, align 8, !tbaa !88, !noalias !124
+  %3260 = getelementptr inbounds nuw i8, ptr %3199, i64 8576
+  %3261 = load ptr, ptr %3260, align 64, !tbaa !89, !noalias !124
+  %3262 = getelementptr inbounds nuw i8, ptr %3199, i64 8512
+  %3263 = load i64, ptr %3262, align 64, !tbaa !31, !noalias !124
+  %3264 = getelementptr inbounds nuw i8, ptr %3199, i64 8592
+  %3265 = getelementptr inbounds nuw i8, ptr %3199, i64 8584
+  %3266 = getelementptr inbounds nuw i8, ptr %3199, i64 8600
+  br label %3267
 
-3266:                                             ; preds = %3256, %3314
-  %3267 = phi <8 x i64> [ splat (i64 -1), %3256 ], [ %3286, %3314 ]
-  %3268 = phi i64 [ %3251, %3256 ], [ %3276, %3314 ]
-  %3269 = phi <8 x double> [ splat (double 1.000000e+09), %3256 ], [ %3329, %3314 ]
-  %3270 = phi <8 x double> [ zeroinitializer, %3256 ], [ %3333, %3314 ]
-  %3271 = phi <8 x double> [ splat (double 1.000000e+09), %3256 ], [ %3311, %3314 ]
-  %3272 = phi <8 x double> [ splat (double 1.000000e+00), %3256 ], [ %3310, %3314 ]
-  %3273 = phi <8 x double> [ %3254, %3256 ], [ %3337, %3314 ]
-  %3274 = phi <8 x double> [ zeroinitializer, %3256 ], [ %3326, %3314 ]
-  %3275 = phi <8 x double> [ zeroinitializer, %3256 ], [ %3324, %3314 ]
-  %3276 = add nsw i64 %3268, -1
-  %3277 = getelementptr inbounds nuw <8 x double>, ptr %3258, i64 %3276
-  %3278 = load <8 x double>, ptr %3277, align 64, !tbaa !26, !noalias !124
-  %3279 = getelementptr inbounds nuw <8 x double>, ptr %3260, i64 %3276
-  %3280 = load <8 x double>, ptr %3279, align 64, !tbaa !26, !noalias !124
-  %3281 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3280, <8 x double> %2618, <8 x double> %3278)
-  %3282 = fsub <8 x double> %3281, %2618
-  %3283 = fcmp ogt <8 x double> %3282, splat (double 1.000000e-09)
-  %3284 = select <8 x i1> %3283, <8 x i64> %3267, <8 x i64> zeroinitializer
-  %3285 = icmp sgt i64 %3268, %3262
-  %3286 = select i1 %3285, <8 x i64> %3284, <8 x i64> zeroinitializer
-  %3287 = icmp slt i64 %3268, %3251
-  br i1 %3287, label %3288, label %3300
+3267:                                             ; preds = %3257, %3315
+  %3268 = phi <8 x i64> [ splat (i64 -1), %3257 ], [ %3287, %3315 ]
+  %3269 = phi i64 [ %3252, %3257 ], [ %3277, %3315 ]
+  %3270 = phi <8 x double> [ splat (double 1.000000e+09), %3257 ], [ %3330, %3315 ]
+  %3271 = phi <8 x double> [ zeroinitializer, %3257 ], [ %3334, %3315 ]
+  %3272 = phi <8 x double> [ splat (double 1.000000e+09), %3257 ], [ %3312, %3315 ]
+  %3273 = phi <8 x double> [ splat (double 1.000000e+00), %3257 ], [ %3311, %3315 ]
+  %3274 = phi <8 x double> [ %3255, %3257 ], [ %3338, %3315 ]
+  %3275 = phi <8 x double> [ zeroinitializer, %3257 ], [ %3327, %3315 ]
+  %3276 = phi <8 x double> [ zeroinitializer, %3257 ], [ %3325, %3315 ]
+  %3277 = add nsw i64 %3269, -1
+  %3278 = getelementptr inbounds nuw <8 x double>, ptr %3259, i64 %3277
+  %3279 = load <8 x double>, ptr %3278, align 64, !tbaa !26, !noalias !124
+  %3280 = getelementptr inbounds nuw <8 x double>, ptr %3261, i64 %3277
+  %3281 = load <8 x double>, ptr %3280, align 64, !tbaa !26, !noalias !124
+  %3282 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3281, <8 x double> %2619, <8 x double> %3279)
+  %3283 = fsub <8 x double> %3282, %2619
+  %3284 = fcmp ogt <8 x double> %3283, splat (double 1.000000e-09)
+  %3285 = select <8 x i1> %3284, <8 x i64> %3268, <8 x i64> zeroinitializer
+  %3286 = icmp sgt i64 %3269, %3263
+  %3287 = select i1 %3286, <8 x i64> %3285, <8 x i64> zeroinitializer
+  %3288 = icmp slt i64 %3269, %3252
+  br i1 %3288, label %3289, label %3301
 
-3288:                                             ; preds = %3266
-  %3289 = load ptr, ptr %3263, align 16, !tbaa !86, !noalias !124
-  %3290 = getelementptr inbounds nuw <8 x double>, ptr %3289, i64 %3268
-  %3291 = load <8 x double>, ptr %3290, align 64, !tbaa !26, !noalias !124
-  %3292 = fmul <8 x double> %3282, %3291
-  %3293 = icmp eq <8 x i64> %3286, %3267
-  %3294 = select <8 x i1> %3293, <8 x double> zeroinitializer, <8 x double> %3292
-  %3295 = fadd <8 x double> %3275, %3294
-  %3296 = fadd <8 x double> %3280, splat (double -1.000000e+00)
-  %3297 = fmul <8 x double> %3296, %3291
-  %3298 = select <8 x i1> %3293, <8 x double> zeroinitializer, <8 x double> %3297
-  %3299 = fadd <8 x double> %3274, %3298
-  br label %3300
+3289:                                             ; preds = %3267
+  %3290 = load ptr, ptr %3264, align 16, !tbaa !86, !noalias !124
+  %3291 = getelementptr inbounds nuw <8 x double>, ptr %3290, i64 %3269
+  %3292 = load <8 x double>, ptr %3291, align 64, !tbaa !26, !noalias !124
+  %3293 = fmul <8 x double> %3283, %3292
+  %3294 = icmp eq <8 x i64> %3287, %3268
+  %3295 = select <8 x i1> %3294, <8 x double> zeroinitializer, <8 x double> %3293
+  %3296 = fadd <8 x double> %3276, %3295
+  %3297 = fadd <8 x double> %3281, splat (double -1.000000e+00)
+  %3298 = fmul <8 x double> %3297, %3292
+  %3299 = select <8 x i1> %3294, <8 x double> zeroinitializer, <8 x double> %3298
+  %3300 = fadd <8 x double> %3275, %3299
+  br label %3301
 
-3300:                                             ; preds = %3288, %3266
-  %3301 = phi <8 x double> [ %3295, %3288 ], [ %3275, %3266 ]
-  %3302 = phi <8 x double> [ %3299, %3288 ], [ %3274, %3266 ]
-  br i1 %3285, label %3303, label %3309
+3301:                                             ; preds = %3289, %3267
+  %3302 = phi <8 x double> [ %3296, %3289 ], [ %3276, %3267 ]
+  %3303 = phi <8 x double> [ %3300, %3289 ], [ %3275, %3267 ]
+  br i1 %3286, label %3304, label %3310
 
-3303:                                             ; preds = %3300
-  %3304 = fneg <8 x double> %3282
-  %3305 = icmp eq <8 x i64> %3286, %3267
-  %3306 = select <8 x i1> %3305, <8 x double> %3271, <8 x double> %3304
-  %3307 = fsub <8 x double> splat (double 1.000000e+00), %3280
-  %3308 = select <8 x i1> %3305, <8 x double> %3272, <8 x double> %3307
-  br label %3309
+3304:                                             ; preds = %3301
+  %3305 = fneg <8 x double> %3283
+  %3306 = icmp eq <8 x i64> %3287, %3268
+  %3307 = select <8 x i1> %3306, <8 x double> %3272, <8 x double> %3305
+  %3308 = fsub <8 x double> splat (double 1.000000e+00), %3281
+  %3309 = select <8 x i1> %3306, <8 x double> %3273, <8 x double> %3308
+  br label %3310
 
-3309:                                             ; preds = %3303, %3300
-  %3310 = phi <8 x double> [ %3308, %3303 ], [ %3272, %3300 ]
-  %3311 = phi <8 x double> [ %3306, %3303 ], [ %3271, %3300 ]
-  %3312 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3286)
-  %3313 = icmp eq i64 %3312, 0
-  br i1 %3313, label %3339, label %3314
+3310:                                             ; preds = %3304, %3301
+  %3311 = phi <8 x double> [ %3309, %3304 ], [ %3273, %3301 ]
+  %3312 = phi <8 x double> [ %3307, %3304 ], [ %3272, %3301 ]
+  %3313 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3287)
+  %3314 = icmp eq i64 %3313, 0
+  br i1 %3314, label %3340, label %3315
 
-3314:                                             ; preds = %3309
-  %3315 = load ptr, ptr %3264, align 8, !tbaa !85, !noalias !124
-  %3316 = getelementptr inbounds nuw <8 x double>, ptr %3315, i64 %3276
-  %3317 = load <8 x double>, ptr %3316, align 64, !tbaa !26, !noalias !124
-  %3318 = load ptr, ptr %3265, align 8, !tbaa !87, !noalias !124
-  %3319 = getelementptr inbounds nuw <8 x double>, ptr %3318, i64 %3276
-  %3320 = load <8 x double>, ptr %3319, align 64, !tbaa !26, !noalias !124
-  %3321 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3320, <8 x double> %2618, <8 x double> %3317)
-  %3322 = icmp eq <8 x i64> %3286, zeroinitializer
-  %3323 = select <8 x i1> %3322, <8 x double> zeroinitializer, <8 x double> %3321
-  %3324 = fadd <8 x double> %3301, %3323
-  %3325 = select <8 x i1> %3322, <8 x double> zeroinitializer, <8 x double> %3320
-  %3326 = fadd <8 x double> %3302, %3325
-  %3327 = fcmp olt <8 x double> %3269, %3282
-  %3328 = select <8 x i1> %3322, <8 x i1> splat (i1 true), <8 x i1> %3327
-  %3329 = select <8 x i1> %3328, <8 x double> %3269, <8 x double> %3282
-  %3330 = fsub <8 x double> splat (double 1.000000e+00), %3280
-  %3331 = fcmp ogt <8 x double> %3270, %3330
-  %3332 = select <8 x i1> %3322, <8 x i1> splat (i1 true), <8 x i1> %3331
-  %3333 = select <8 x i1> %3332, <8 x double> %3270, <8 x double> %3330
-  %3334 = uitofp nneg i64 %3276 to double
-  %3335 = insertelement <8 x double> poison, double %3334, i64 0
-  %3336 = shufflevector <8 x double> %3335, <8 x double> poison, <8 x i32> zeroinitializer
-  %3337 = select <8 x i1> %3322, <8 x double> %3273, <8 x double> %3336
-  %3338 = icmp samesign ugt i64 %3268, 1
-  br i1 %3338, label %3266, label %3339, !llvm.loop !109
+3315:                                             ; preds = %3310
+  %3316 = load ptr, ptr %3265, align 8, !tbaa !85, !noalias !124
+  %3317 = getelementptr inbounds nuw <8 x double>, ptr %3316, i64 %3277
+  %3318 = load <8 x double>, ptr %3317, align 64, !tbaa !26, !noalias !124
+  %3319 = load ptr, ptr %3266, align 8, !tbaa !87, !noalias !124
+  %3320 = getelementptr inbounds nuw <8 x double>, ptr %3319, i64 %3277
+  %3321 = load <8 x double>, ptr %3320, align 64, !tbaa !26, !noalias !124
+  %3322 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3321, <8 x double> %2619, <8 x double> %3318)
+  %3323 = icmp eq <8 x i64> %3287, zeroinitializer
+  %3324 = select <8 x i1> %3323, <8 x double> zeroinitializer, <8 x double> %3322
+  %3325 = fadd <8 x double> %3302, %3324
+  %3326 = select <8 x i1> %3323, <8 x double> zeroinitializer, <8 x double> %3321
+  %3327 = fadd <8 x double> %3303, %3326
+  %3328 = fcmp olt <8 x double> %3270, %3283
+  %3329 = select <8 x i1> %3323, <8 x i1> splat (i1 true), <8 x i1> %3328
+  %3330 = select <8 x i1> %3329, <8 x double> %3270, <8 x double> %3283
+  %3331 = fsub <8 x double> splat (double 1.000000e+00), %3281
+  %3332 = fcmp ogt <8 x double> %3271, %3331
+  %3333 = select <8 x i1> %3323, <8 x i1> splat (i1 true), <8 x i1> %3332
+  %3334 = select <8 x i1> %3333, <8 x double> %3271, <8 x double> %3331
+  %3335 = uitofp nneg i64 %3277 to double
+  %3336 = insertelement <8 x double> poison, double %3335, i64 0
+  %3337 = shufflevector <8 x double> %3336, <8 x double> poison, <8 x i32> zeroinitializer
+  %3338 = select <8 x i1> %3323, <8 x double> %3274, <8 x double> %3337
+  %3339 = icmp samesign ugt i64 %3269, 1
+  br i1 %3339, label %3267, label %3340, !llvm.loop !109
 
-3339:                                             ; preds = %3309, %3314
-  %3340 = phi <8 x double> [ %3337, %3314 ], [ %3273, %3309 ]
-  %3341 = phi <8 x double> [ %3333, %3314 ], [ %3270, %3309 ]
-  %3342 = phi <8 x double> [ %3329, %3314 ], [ %3269, %3309 ]
-  %3343 = phi <8 x double> [ %3324, %3314 ], [ %3301, %3309 ]
-  %3344 = phi <8 x double> [ %3326, %3314 ], [ %3302, %3309 ]
-  %3345 = fdiv <8 x double> %3311, %3310
-  br label %3346
+3340:                                             ; preds = %3310, %3315
+  %3341 = phi <8 x double> [ %3338, %3315 ], [ %3274, %3310 ]
+  %3342 = phi <8 x double> [ %3334, %3315 ], [ %3271, %3310 ]
+  %3343 = phi <8 x double> [ %3330, %3315 ], [ %3270, %3310 ]
+  %3344 = phi <8 x double> [ %3325, %3315 ], [ %3302, %3310 ]
+  %3345 = phi <8 x double> [ %3327, %3315 ], [ %3303, %3310 ]
+  %3346 = fdiv <8 x double> %3312, %3311
+  br label %3347
 
-3346:                                             ; preds = %3339, %3250
-  %3347 = phi <8 x double> [ %3254, %3250 ], [ %3340, %3339 ]
-  %3348 = phi <8 x double> [ zeroinitializer, %3250 ], [ %3341, %3339 ]
-  %3349 = phi <8 x double> [ splat (double 1.000000e+09), %3250 ], [ %3342, %3339 ]
-  %3350 = phi <8 x double> [ zeroinitializer, %3250 ], [ %3343, %3339 ]
-  %3351 = phi <8 x double> [ zeroinitializer, %3250 ], [ %3344, %3339 ]
-  %3352 = phi <8 x double> [ splat (double 1.000000e+09), %3250 ], [ %3345, %3339 ]
-  %3353 = fsub <8 x double> %2618, %3352
-  %3354 = fcmp ogt <8 x double> %3348, splat (double 1.000000e-09)
-  %3355 = select <8 x i1> %3354, <8 x double> %3348, <8 x double> splat (double 1.000000e-09)
-  %3356 = fdiv <8 x double> %3349, %3355
-  %3357 = fadd <8 x double> %2618, %3356
-  %3358 = load <8 x double>, ptr %3232, align 64, !tbaa !26, !noalias !121
-  %3359 = select <8 x i1> %3239, <8 x double> %3350, <8 x double> %3358
-  store <8 x double> %3359, ptr %3232, align 64, !tbaa !26, !noalias !121
-  %3360 = getelementptr inbounds nuw i8, ptr %3198, i64 7936
-  %3361 = load <8 x double>, ptr %3360, align 64, !tbaa !26, !noalias !121
-  %3362 = select <8 x i1> %3239, <8 x double> %3351, <8 x double> %3361
-  store <8 x double> %3362, ptr %3360, align 64, !tbaa !26, !noalias !121
-  %3363 = getelementptr inbounds nuw i8, ptr %3198, i64 8000
-  %3364 = load <8 x double>, ptr %3363, align 64, !tbaa !26, !noalias !121
-  %3365 = select <8 x i1> %3239, <8 x double> %3347, <8 x double> %3364
-  store <8 x double> %3365, ptr %3363, align 64, !tbaa !26, !noalias !121
-  %3366 = getelementptr inbounds nuw i8, ptr %3198, i64 8064
-  %3367 = load <8 x double>, ptr %3366, align 64, !tbaa !26, !noalias !121
-  %3368 = select <8 x i1> %3239, <8 x double> %2618, <8 x double> %3367
-  store <8 x double> %3368, ptr %3366, align 64, !tbaa !26, !noalias !121
-  %3369 = select <8 x i1> %3239, <8 x double> %3353, <8 x double> %3234
-  store <8 x double> %3369, ptr %3233, align 64, !tbaa !26, !noalias !121
-  %3370 = select <8 x i1> %3239, <8 x double> %3357, <8 x double> %3237
-  store <8 x double> %3370, ptr %3236, align 64, !tbaa !26, !noalias !121
-  br label %3371
+3347:                                             ; preds = %3340, %3251
+  %3348 = phi <8 x double> [ %3255, %3251 ], [ %3341, %3340 ]
+  %3349 = phi <8 x double> [ zeroinitializer, %3251 ], [ %3342, %3340 ]
+  %3350 = phi <8 x double> [ splat (double 1.000000e+09), %3251 ], [ %3343, %3340 ]
+  %3351 = phi <8 x double> [ zeroinitializer, %3251 ], [ %3344, %3340 ]
+  %3352 = phi <8 x double> [ zeroinitializer, %3251 ], [ %3345, %3340 ]
+  %3353 = phi <8 x double> [ splat (double 1.000000e+09), %3251 ], [ %3346, %3340 ]
+  %3354 = fsub <8 x double> %2619, %3353
+  %3355 = fcmp ogt <8 x double> %3349, splat (double 1.000000e-09)
+  %3356 = select <8 x i1> %3355, <8 x double> %3349, <8 x double> splat (double 1.000000e-09)
+  %3357 = fdiv <8 x double> %3350, %3356
+  %3358 = fadd <8 x double> %2619, %3357
+  %3359 = load <8 x double>, ptr %3233, align 64, !tbaa !26, !noalias !121
+  %3360 = select <8 x i1> %3240, <8 x double> %3351, <8 x double> %3359
+  store <8 x double> %3360, ptr %3233, align 64, !tbaa !26, !noalias !121
+  %3361 = getelementptr inbounds nuw i8, ptr %3199, i64 7936
+  %3362 = load <8 x double>, ptr %3361, align 64, !tbaa !26, !noalias !121
+  %3363 = select <8 x i1> %3240, <8 x double> %3352, <8 x double> %3362
+  store <8 x double> %3363, ptr %3361, align 64, !tbaa !26, !noalias !121
+  %3364 = getelementptr inbounds nuw i8, ptr %3199, i64 8000
+  %3365 = load <8 x double>, ptr %3364, align 64, !tbaa !26, !noalias !121
+  %3366 = select <8 x i1> %3240, <8 x double> %3348, <8 x double> %3365
+  store <8 x double> %3366, ptr %3364, align 64, !tbaa !26, !noalias !121
+  %3367 = getelementptr inbounds nuw i8, ptr %3199, i64 8064
+  %3368 = load <8 x double>, ptr %3367, align 64, !tbaa !26, !noalias !121
+  %3369 = select <8 x i1> %3240, <8 x double> %2619, <8 x double> %3368
+  store <8 x double> %3369, ptr %3367, align 64, !tbaa !26, !noalias !121
+  %3370 = select <8 x i1> %3240, <8 x double> %3354, <8 x double> %3235
+  store <8 x double> %3370, ptr %3234, align 64, !tbaa !26, !noalias !121
+  %3371 = select <8 x i1> %3240, <8 x double> %3358, <8 x double> %3238
+  store <8 x double> %3371, ptr %3237, align 64, !tbaa !26, !noalias !121
+  br label %3372
 
-3371:                                             ; preds = %3242, %3346
-  %3372 = phi <8 x double> [ %3249, %3242 ], [ %3365, %3346 ]
-  %3373 = phi <8 x double> [ %3247, %3242 ], [ %3368, %3346 ]
-  %3374 = phi <8 x double> [ %3245, %3242 ], [ %3362, %3346 ]
-  %3375 = phi <8 x double> [ %3243, %3242 ], [ %3359, %3346 ]
-  %3376 = fsub <8 x double> %2618, %3373
-  %3377 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3374, <8 x double> %3376, <8 x double> %3375)
-  %3378 = getelementptr inbounds nuw i8, ptr %3198, i64 6464
-  %3379 = load <8 x double>, ptr %3378, align 64, !tbaa !26, !noalias !118
-  %3380 = getelementptr inbounds nuw i8, ptr %3198, i64 5888
-  %3381 = load <8 x double>, ptr %3380, align 64, !tbaa !26, !noalias !118
-  %3382 = getelementptr inbounds nuw i8, ptr %3198, i64 7424
-  %3383 = load <8 x double>, ptr %3382, align 64, !tbaa !26, !noalias !118
-  %3384 = fneg <8 x double> %3383
-  %3385 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3379, <8 x double> %3381, <8 x double> %3384)
-  %3386 = getelementptr inbounds nuw i8, ptr %3198, i64 7360
-  %3387 = load <8 x double>, ptr %3386, align 64, !tbaa !26, !noalias !118
-  %3388 = fadd <8 x double> %3379, %3387
-  %3389 = getelementptr inbounds nuw i8, ptr %3198, i64 8320
-  %3390 = load <8 x i64>, ptr %3389, align 64, !tbaa !26, !noalias !118
-  %3391 = getelementptr inbounds nuw i8, ptr %3198, i64 8672
-  %3392 = load ptr, ptr %3391, align 32, !tbaa !94, !noalias !118
-  %3393 = load <8 x double>, ptr %3392, align 64, !tbaa !26, !noalias !118
-  %3394 = fmul <8 x double> %3379, %3393
-  %3395 = icmp eq <8 x i64> %3390, zeroinitializer
-  %3396 = select <8 x i1> %3395, <8 x double> %3385, <8 x double> %3394
-  %3397 = getelementptr inbounds nuw i8, ptr %3198, i64 8680
-  %3398 = load ptr, ptr %3397, align 8, !tbaa !95, !noalias !118
-  %3399 = load <8 x double>, ptr %3398, align 64, !tbaa !26, !noalias !118
-  %3400 = fsub <8 x double> splat (double 1.000000e+00), %3399
-  %3401 = fmul <8 x double> %3379, %3400
-  %3402 = select <8 x i1> %3395, <8 x double> %3388, <8 x double> %3401
-  %3403 = fneg <8 x double> %3402
-  %3404 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3403, <8 x double> %2618, <8 x double> %3396)
-  %3405 = load i64, ptr %141, align 16, !tbaa !21, !noalias !118
-  %3406 = sitofp i64 %3405 to double
-  %3407 = insertelement <8 x double> poison, double %3406, i64 0
-  %3408 = shufflevector <8 x double> %3407, <8 x double> poison, <8 x i32> zeroinitializer
-  %3409 = fcmp olt <8 x double> %3372, %3408
-  %3410 = and <8 x i1> %3205, %3409
-  %3411 = fcmp ogt <8 x double> %3377, zeroinitializer
-  %3412 = fcmp oge <8 x double> %3404, zeroinitializer
-  %3413 = and <8 x i1> %3411, %3412
-  %3414 = and <8 x i1> %3413, %3410
-  %3415 = sext <8 x i1> %3414 to <8 x i64>
-  %3416 = xor <8 x i64> %3415, splat (i64 -1)
-  %3417 = fadd <8 x double> %3377, %3404
-  %3418 = fcmp ogt <8 x double> %3417, zeroinitializer
-  %3419 = select <8 x i1> %3418, <8 x i1> %3410, <8 x i1> zeroinitializer
-  %3420 = select <8 x i1> %3419, <8 x i64> %3416, <8 x i64> zeroinitializer
-  %3421 = or <8 x i64> %3420, %3415
-  %3422 = fmul <8 x double> %3194, %3404
-  %3423 = select <8 x i1> %3414, <8 x double> %3422, <8 x double> zeroinitializer
-  %3424 = icmp eq <8 x i64> %3421, zeroinitializer
-  %3425 = select <8 x i1> %3424, <8 x double> %3230, <8 x double> %3423
-  %3426 = select <8 x i1> %3424, <8 x double> %3231, <8 x double> %2618
-  %3427 = getelementptr inbounds nuw i8, ptr %3198, i64 6016
-  store <8 x double> %3425, ptr %3427, align 64, !tbaa !26, !noalias !118
-  %3428 = getelementptr inbounds nuw i8, ptr %3198, i64 5952
+3372:                                             ; preds = %3243, %3347
+  %3373 = phi <8 x double> [ %3250, %3243 ], [ %3366, %3347 ]
+  %3374 = phi <8 x double> [ %3248, %3243 ], [ %3369, %3347 ]
+  %3375 = phi <8 x double> [ %3246, %3243 ], [ %3363, %3347 ]
+  %3376 = phi <8 x double> [ %3244, %3243 ], [ %3360, %3347 ]
+  %3377 = fsub <8 x double> %2619, %3374
+  %3378 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3375, <8 x double> %3377, <8 x double> %3376)
+  %3379 = getelementptr inbounds nuw i8, ptr %3199, i64 6464
+  %3380 = load <8 x double>, ptr %3379, align 64, !tbaa !26, !noalias !118
+  %3381 = getelementptr inbounds nuw i8, ptr %3199, i64 5888
+  %3382 = load <8 x double>, ptr %3381, align 64, !tbaa !26, !noalias !118
+  %3383 = getelementptr inbounds nuw i8, ptr %3199, i64 7424
+  %3384 = load <8 x double>, ptr %3383, align 64, !tbaa !26, !noalias !118
+  %3385 = fneg <8 x double> %3384
+  %3386 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3380, <8 x double> %3382, <8 x double> %3385)
+  %3387 = getelementptr inbounds nuw i8, ptr %3199, i64 7360
+  %3388 = load <8 x double>, ptr %3387, align 64, !tbaa !26, !noalias !118
+  %3389 = fadd <8 x double> %3380, %3388
+  %3390 = getelementptr inbounds nuw i8, ptr %3199, i64 8320
+  %3391 = load <8 x i64>, ptr %3390, align 64, !tbaa !26, !noalias !118
+  %3392 = getelementptr inbounds nuw i8, ptr %3199, i64 8672
+  %3393 = load ptr, ptr %3392, align 32, !tbaa !94, !noalias !118
+  %3394 = load <8 x double>, ptr %3393, align 64, !tbaa !26, !noalias !118
+  %3395 = fmul <8 x double> %3380, %3394
+  %3396 = icmp eq <8 x i64> %3391, zeroinitializer
+  %3397 = select <8 x i1> %3396, <8 x double> %3386, <8 x double> %3395
+  %3398 = getelementptr inbounds nuw i8, ptr %3199, i64 8680
+  %3399 = load ptr, ptr %3398, align 8, !tbaa !95, !noalias !118
+  %3400 = load <8 x double>, ptr %3399, align 64, !tbaa !26, !noalias !118
+  %3401 = fsub <8 x double> splat (double 1.000000e+00), %3400
+  %3402 = fmul <8 x double> %3380, %3401
+  %3403 = select <8 x i1> %3396, <8 x double> %3389, <8 x double> %3402
+  %3404 = fneg <8 x double> %3403
+  %3405 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3404, <8 x double> %2619, <8 x double> %3397)
+  %3406 = load i64, ptr %141, align 16, !tbaa !21, !noalias !118
+  %3407 = sitofp i64 %3406 to double
+  %3408 = insertelement <8 x double> poison, double %3407, i64 0
+  %3409 = shufflevector <8 x double> %3408, <8 x double> poison, <8 x i32> zeroinitializer
+  %3410 = fcmp olt <8 x double> %3373, %3409
+  %3411 = and <8 x i1> %3206, %3410
+  %3412 = fcmp ogt <8 x double> %3378, zeroinitializer
+  %3413 = fcmp oge <8 x double> %3405, zeroinitializer
+  %3414 = and <8 x i1> %3412, %3413
+  %3415 = and <8 x i1> %3414, %3411
+  %3416 = sext <8 x i1> %3415 to <8 x i64>
+  %3417 = xor <8 x i64> %3416, splat (i64 -1)
+  %3418 = fadd <8 x double> %3378, %3405
+  %3419 = fcmp ogt <8 x double> %3418, zeroinitializer
+  %3420 = select <8 x i1> %3419, <8 x i1> %3411, <8 x i1> zeroinitializer
+  %3421 = select <8 x i1> %3420, <8 x i64> %3417, <8 x i64> zeroinitializer
+  %3422 = or <8 x i64> %3421, %3416
+  %3423 = fmul <8 x double> %3195, %3405
+  %3424 = select <8 x i1> %3415, <8 x double> %3423, <8 x double> zeroinitializer
+  %3425 = icmp eq <8 x i64> %3422, zeroinitializer
+  %3426 = select <8 x i1> %3425, <8 x double> %3231, <8 x double> %3424
+  %3427 = select <8 x i1> %3425, <8 x double> %3232, <8 x double> %2619
+  %3428 = getelementptr inbounds nuw i8, ptr %3199, i64 6016
   store <8 x double> %3426, ptr %3428, align 64, !tbaa !26, !noalias !118
-  %3429 = fmul <8 x double> %3194, %3377
-  %3430 = fmul <8 x double> %3194, %3417
-  %3431 = icmp eq <8 x i64> %3420, zeroinitializer
-  %3432 = select <8 x i1> %3431, <8 x double> zeroinitializer, <8 x double> %3430
-  %3433 = select <8 x i1> %3414, <8 x double> %3429, <8 x double> %3432
-  %3434 = getelementptr inbounds nuw i8, ptr %3198, i64 6080
-  store <8 x double> %3433, ptr %3434, align 64, !tbaa !26, !noalias !118
-  %3435 = load i64, ptr %141, align 16, !tbaa !21, !noalias !118
-  %3436 = sitofp i64 %3435 to double
-  %3437 = insertelement <8 x double> poison, double %3436, i64 0
-  %3438 = shufflevector <8 x double> %3437, <8 x double> poison, <8 x i32> zeroinitializer
-  %3439 = select <8 x i1> %3424, <8 x double> %3438, <8 x double> %3372
-  %3440 = getelementptr inbounds nuw i8, ptr %3198, i64 6144
-  store <8 x double> %3439, ptr %3440, align 64, !tbaa !26, !noalias !118
-  %3441 = add nuw nsw i64 %3196, 1
-  %3442 = load i64, ptr %178, align 8, !tbaa !20, !noalias !118
-  %3443 = icmp slt i64 %3441, %3442
-  br i1 %3443, label %3195, label %3444, !llvm.loop !110
+  %3429 = getelementptr inbounds nuw i8, ptr %3199, i64 5952
+  store <8 x double> %3427, ptr %3429, align 64, !tbaa !26, !noalias !118
+  %3430 = fmul <8 x double> %3195, %3378
+  %3431 = fmul <8 x double> %3195, %3418
+  %3432 = icmp eq <8 x i64> %3421, zeroinitializer
+  %3433 = select <8 x i1> %3432, <8 x double> zeroinitializer, <8 x double> %3431
+  %3434 = select <8 x i1> %3415, <8 x double> %3430, <8 x double> %3433
+  %3435 = getelementptr inbounds nuw i8, ptr %3199, i64 6080
+  store <8 x double> %3434, ptr %3435, align 64, !tbaa !26, !noalias !118
+  %3436 = load i64, ptr %141, align 16, !tbaa !21, !noalias !118
+  %3437 = sitofp i64 %3436 to double
+  %3438 = insertelement <8 x double> poison, double %3437, i64 0
+  %3439 = shufflevector <8 x double> %3438, <8 x double> poison, <8 x i32> zeroinitializer
+  %3440 = select <8 x i1> %3425, <8 x double> %3439, <8 x double> %3373
+  %3441 = getelementptr inbounds nuw i8, ptr %3199, i64 6144
+  store <8 x double> %3440, ptr %3441, align 64, !tbaa !26, !noalias !118
+  %3442 = add nuw nsw i64 %3197, 1
+  %3443 = load i64, ptr %178, align 8, !tbaa !20, !noalias !118
+  %3444 = icmp slt i64 %3442, %3443
+  br i1 %3444, label %3196, label %3445, !llvm.loop !110
 
-3444:                                             ; preds = %3371, %3152
-  %3445 = phi i64 [ %3188, %3152 ], [ %3442, %3371 ]
-  %3446 = icmp sgt i64 %3445, 0
-  br i1 %3446, label %3576, label %3447
+3445:                                             ; preds = %3372, %3153
+  %3446 = phi i64 [ %3189, %3153 ], [ %3443, %3372 ]
+  %3447 = icmp sgt i64 %3446, 0
+  br i1 %3447, label %3577, label %3448
 
-3447:                                             ; preds = %3444, %3189
-  %3448 = phi i64 [ %3445, %3444 ], [ %2380, %3189 ]
-  %3449 = load <8 x double>, ptr %187, align 64, !tbaa !26
-  br label %3477
+3448:                                             ; preds = %3445, %3190
+  %3449 = phi i64 [ %3446, %3445 ], [ %2381, %3190 ]
+  %3450 = load <8 x double>, ptr %187, align 64, !tbaa !26
+  br label %3478
 
-3450:                                             ; preds = %3648
-  %3451 = load <8 x double>, ptr %187, align 64, !tbaa !26
-  %3452 = icmp sgt i64 %3672, 0
-  br i1 %3452, label %3453, label %3477
+3451:                                             ; preds = %3649
+  %3452 = load <8 x double>, ptr %187, align 64, !tbaa !26
+  %3453 = icmp sgt i64 %3673, 0
+  br i1 %3453, label %3454, label %3478
 
-3453:                                             ; preds = %3450
-  %3454 = load ptr, ptr %151, align 8, !tbaa !28
-  br label %3455
+3454:                                             ; preds = %3451
+  %3455 = load ptr, ptr %151, align 8, !tbaa !28
+  br label %3456
 
-3455:                                             ; preds = %3453, %3455
-  %3456 = phi <8 x double> [ zeroinitializer, %3453 ], [ %3469, %3455 ]
-  %3457 = phi <8 x double> [ zeroinitializer, %3453 ], [ %3474, %3455 ]
-  %3458 = phi i64 [ 0, %3453 ], [ %3475, %3455 ]
-  %3459 = getelementptr inbounds nuw %struct.Piece, ptr %3454, i64 %3458
-  %3460 = getelementptr inbounds nuw i8, ptr %3459, i64 8448
-  %3461 = load <8 x i64>, ptr %3460, align 64, !tbaa !26
-  %3462 = getelementptr inbounds nuw i8, ptr %3459, i64 128
-  %3463 = load <8 x double>, ptr %3462, align 64, !tbaa !26
-  %3464 = getelementptr inbounds nuw i8, ptr %3459, i64 6720
-  %3465 = load <8 x double>, ptr %3464, align 64, !tbaa !26
-  %3466 = fmul <8 x double> %3463, %3465
-  %3467 = icmp eq <8 x i64> %3461, zeroinitializer
-  %3468 = select <8 x i1> %3467, <8 x double> %3466, <8 x double> zeroinitializer
-  %3469 = fadd <8 x double> %3456, %3468
-  %3470 = getelementptr inbounds nuw i8, ptr %3459, i64 6592
-  %3471 = load <8 x double>, ptr %3470, align 64, !tbaa !26
-  %3472 = fmul <8 x double> %3463, %3471
-  %3473 = select <8 x i1> %3467, <8 x double> %3472, <8 x double> zeroinitializer
-  %3474 = fadd <8 x double> %3457, %3473
-  %3475 = add nuw nsw i64 %3458, 1
-  %3476 = icmp eq i64 %3475, %3672
-  br i1 %3476, label %3477, label %3455, !llvm.loop !127
+3456:                                             ; preds = %3454, %3456
+  %3457 = phi <8 x double> [ zeroinitializer, %3454 ], [ %3470, %3456 ]
+  %3458 = phi <8 x double> [ zeroinitializer, %3454 ], [ %3475, %3456 ]
+  %3459 = phi i64 [ 0, %3454 ], [ %3476, %3456 ]
+  %3460 = getelementptr inbounds nuw %struct.Piece, ptr %3455, i64 %3459
+  %3461 = getelementptr inbounds nuw i8, ptr %3460, i64 8448
+  %3462 = load <8 x i64>, ptr %3461, align 64, !tbaa !26
+  %3463 = getelementptr inbounds nuw i8, ptr %3460, i64 128
+  %3464 = load <8 x double>, ptr %3463, align 64, !tbaa !26
+  %3465 = getelementptr inbounds nuw i8, ptr %3460, i64 6720
+  %3466 = load <8 x double>, ptr %3465, align 64, !tbaa !26
+  %3467 = fmul <8 x double> %3464, %3466
+  %3468 = icmp eq <8 x i64> %3462, zeroinitializer
+  %3469 = select <8 x i1> %3468, <8 x double> %3467, <8 x double> zeroinitializer
+  %3470 = fadd <8 x double> %3457, %3469
+  %3471 = getelementptr inbounds nuw i8, ptr %3460, i64 6592
+  %3472 = load <8 x double>, ptr %3471, align 64, !tbaa !26
+  %3473 = fmul <8 x double> %3464, %3472
+  %3474 = select <8 x i1> %3468, <8 x double> %3473, <8 x double> zeroinitializer
+  %3475 = fadd <8 x double> %3458, %3474
+  %3476 = add nuw nsw i64 %3459, 1
+  %3477 = icmp eq i64 %3476, %3673
+  br i1 %3477, label %3478, label %3456, !llvm.loop !127
 
-3477:                                             ; preds = %3455, %3447, %3450
-  %3478 = phi i1 [ false, %3450 ], [ false, %3447 ], [ true, %3455 ]
-  %3479 = phi <8 x double> [ %3451, %3450 ], [ %3449, %3447 ], [ %3451, %3455 ]
-  %3480 = phi i64 [ %3672, %3450 ], [ %3448, %3447 ], [ %3672, %3455 ]
-  %3481 = phi <8 x double> [ zeroinitializer, %3450 ], [ zeroinitializer, %3447 ], [ %3474, %3455 ]
-  %3482 = phi <8 x double> [ zeroinitializer, %3450 ], [ zeroinitializer, %3447 ], [ %3469, %3455 ]
-  %3483 = load <8 x double>, ptr %222, align 64, !tbaa !26
-  %3484 = load <8 x double>, ptr %205, align 64, !tbaa !26
-  %3485 = fsub <8 x double> %3479, %3484
-  %3486 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3483, <8 x double> %3485, <8 x double> %3482)
-  %3487 = fadd <8 x double> %3481, %3483
-  store <8 x double> %3486, ptr %223, align 64, !tbaa !26
-  %3488 = load <8 x double>, ptr %177, align 64, !tbaa !26
-  %3489 = fcmp ule <8 x double> %3488, zeroinitializer
-  %3490 = load <8 x double>, ptr %164, align 64, !tbaa !26
-  %3491 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3488, <8 x double> splat (double 5.000000e-01), <8 x double> %3490)
-  %3492 = fsub <8 x double> %3491, %3479
-  %3493 = fcmp ogt <8 x double> %3488, splat (double 1.000000e-30)
-  %3494 = select <8 x i1> %3493, <8 x double> %3488, <8 x double> splat (double 1.000000e-30)
-  %3495 = fdiv <8 x double> %3492, %3494
-  %3496 = fcmp ogt <8 x double> %3495, zeroinitializer
-  %3497 = select <8 x i1> %3496, <8 x double> %3495, <8 x double> zeroinitializer
-  %3498 = fcmp olt <8 x double> %3497, splat (double 1.000000e+00)
-  %3499 = select <8 x i1> %3498, <8 x double> %3497, <8 x double> splat (double 1.000000e+00)
-  %3500 = load <8 x double>, ptr %167, align 64, !tbaa !26
-  %3501 = load <8 x i64>, ptr %165, align 64, !tbaa !26
-  %3502 = icmp eq <8 x i64> %3501, zeroinitializer
-  %3503 = select <8 x i1> %3502, <8 x double> zeroinitializer, <8 x double> splat (double 1.000000e+00)
-  %3504 = select <8 x i1> %3489, <8 x double> %3503, <8 x double> %3499
-  %3505 = fmul <8 x double> %3500, %3504
-  %3506 = fcmp ule <8 x double> %3505, zeroinitializer
-  %3507 = fcmp uge <8 x double> %3505, %3500
-  %3508 = or <8 x i1> %3506, %3507
-  %3509 = or <8 x i1> %3489, %3508
-  %3510 = fdiv <8 x double> %3500, %3494
-  %3511 = select <8 x i1> %3509, <8 x double> zeroinitializer, <8 x double> %3510
-  %3512 = fadd <8 x double> %3487, %3511
-  %3513 = load <8 x i64>, ptr %175, align 64, !tbaa !26
-  %3514 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %3515 = fdiv <8 x double> splat (double 2.000000e+00), %3514
-  %3516 = load <8 x double>, ptr %184, align 64, !tbaa !26
-  %3517 = icmp eq <8 x i64> %3513, zeroinitializer
-  %3518 = select <8 x i1> %3517, <8 x double> %3516, <8 x double> %3515
-  %3519 = load <8 x double>, ptr %166, align 64, !tbaa !26
-  %3520 = load <8 x double>, ptr %1, align 64, !tbaa !26
-  %3521 = fmul <8 x double> %3519, %3520
-  %3522 = load <8 x double>, ptr %169, align 64, !tbaa !26
-  %3523 = load <8 x double>, ptr %170, align 64, !tbaa !26
-  %3524 = fmul <8 x double> %3523, splat (double 5.000000e-01)
-  %3525 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3524, <8 x double> %3519, <8 x double> %3522)
-  %3526 = load <8 x double>, ptr %171, align 64, !tbaa !26
-  %3527 = fmul <8 x double> %3519, %3526
-  %3528 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3521, <8 x double> %3525, <8 x double> %3527)
-  %3529 = load <8 x double>, ptr %185, align 64, !tbaa !26
-  %3530 = load <8 x double>, ptr %186, align 64, !tbaa !26
-  %3531 = load <8 x double>, ptr %172, align 64, !tbaa !26
-  %3532 = fmul <8 x double> %3520, %3531
-  %3533 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3524, <8 x double> %3531, <8 x double> %3522)
-  %3534 = fmul <8 x double> %3526, %3531
-  %3535 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3532, <8 x double> %3533, <8 x double> %3534)
-  %3536 = fmul <8 x double> %3530, %3535
-  %3537 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3529, <8 x double> %3528, <8 x double> %3536)
-  %3538 = fmul <8 x double> %3479, %3520
-  %3539 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3524, <8 x double> %3479, <8 x double> %3522)
-  %3540 = fmul <8 x double> %3479, %3526
-  %3541 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3538, <8 x double> %3539, <8 x double> %3540)
-  %3542 = fneg <8 x double> %3518
-  %3543 = load <8 x double>, ptr %188, align 64, !tbaa !26
-  %3544 = fneg <8 x double> %3543
-  %3545 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3542, <8 x double> %3528, <8 x double> %3544)
-  %3546 = select <8 x i1> %3517, <8 x double> %3537, <8 x double> %3545
-  %3547 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3518, <8 x double> %3541, <8 x double> %3546)
-  %3548 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3523, <8 x double> %3479, <8 x double> %3522)
-  %3549 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3520, <8 x double> %3548, <8 x double> %3526)
-  %3550 = load <8 x double>, ptr %176, align 64, !tbaa !26
-  %3551 = fcmp une <8 x double> %3550, zeroinitializer
-  %3552 = fadd <8 x double> %3486, %3547
-  %3553 = fsub <8 x double> %3552, %3505
-  %3554 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3518, <8 x double> %3549, <8 x double> %3512)
-  %3555 = fdiv <8 x double> %3553, %3554
-  %3556 = fsub <8 x double> %3479, %3555
-  %3557 = select <8 x i1> %3551, <8 x double> %3479, <8 x double> %3556
-  store <8 x double> %3557, ptr %187, align 64, !tbaa !26
-  %3558 = load <8 x double>, ptr %224, align 64, !tbaa !26
-  %3559 = fneg <8 x double> %3529
-  %3560 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3559, <8 x double> %3558, <8 x double> %3505)
-  %3561 = load <8 x double>, ptr %225, align 64, !tbaa !26
-  %3562 = fneg <8 x double> %3530
-  %3563 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3562, <8 x double> %3561, <8 x double> %3560)
-  %3564 = fdiv <8 x double> %3563, %3516
-  %3565 = load <8 x double>, ptr %226, align 64, !tbaa !26
-  %3566 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3559, <8 x double> %3565, <8 x double> %3486)
-  %3567 = load <8 x double>, ptr %227, align 64, !tbaa !26
-  %3568 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3562, <8 x double> %3567, <8 x double> %3566)
-  %3569 = fdiv <8 x double> %3568, %3516
-  %3570 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3505, <8 x double> %3514, <8 x double> %3558)
-  %3571 = select <8 x i1> %3517, <8 x double> %3564, <8 x double> %3570
-  %3572 = load <8 x double>, ptr %228, align 64, !tbaa !26
-  %3573 = select <8 x i1> %3551, <8 x double> %3572, <8 x double> %3571
-  store <8 x double> %3573, ptr %228, align 64, !tbaa !26
-  %3574 = load <8 x double>, ptr %229, align 64, !tbaa !26
-  %3575 = select <8 x i1> %3551, <8 x double> %3574, <8 x double> %3569
-  store <8 x double> %3575, ptr %229, align 64, !tbaa !26
-  br i1 %3478, label %3674, label %3962
+3478:                                             ; preds = %3456, %3448, %3451
+  %3479 = phi i1 [ false, %3451 ], [ false, %3448 ], [ true, %3456 ]
+  %3480 = phi <8 x double> [ %3452, %3451 ], [ %3450, %3448 ], [ %3452, %3456 ]
+  %3481 = phi i64 [ %3673, %3451 ], [ %3449, %3448 ], [ %3673, %3456 ]
+  %3482 = phi <8 x double> [ zeroinitializer, %3451 ], [ zeroinitializer, %3448 ], [ %3475, %3456 ]
+  %3483 = phi <8 x double> [ zeroinitializer, %3451 ], [ zeroinitializer, %3448 ], [ %3470, %3456 ]
+  %3484 = load <8 x double>, ptr %222, align 64, !tbaa !26
+  %3485 = load <8 x double>, ptr %205, align 64, !tbaa !26
+  %3486 = fsub <8 x double> %3480, %3485
+  %3487 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3484, <8 x double> %3486, <8 x double> %3483)
+  %3488 = fadd <8 x double> %3482, %3484
+  store <8 x double> %3487, ptr %223, align 64, !tbaa !26
+  %3489 = load <8 x double>, ptr %177, align 64, !tbaa !26
+  %3490 = fcmp ule <8 x double> %3489, zeroinitializer
+  %3491 = load <8 x double>, ptr %164, align 64, !tbaa !26
+  %3492 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3489, <8 x double> splat (double 5.000000e-01), <8 x double> %3491)
+  %3493 = fsub <8 x double> %3492, %3480
+  %3494 = fcmp ogt <8 x double> %3489, splat (double 1.000000e-30)
+  %3495 = select <8 x i1> %3494, <8 x double> %3489, <8 x double> splat (double 1.000000e-30)
+  %3496 = fdiv <8 x double> %3493, %3495
+  %3497 = fcmp ogt <8 x double> %3496, zeroinitializer
+  %3498 = select <8 x i1> %3497, <8 x double> %3496, <8 x double> zeroinitializer
+  %3499 = fcmp olt <8 x double> %3498, splat (double 1.000000e+00)
+  %3500 = select <8 x i1> %3499, <8 x double> %3498, <8 x double> splat (double 1.000000e+00)
+  %3501 = load <8 x double>, ptr %167, align 64, !tbaa !26
+  %3502 = load <8 x i64>, ptr %165, align 64, !tbaa !26
+  %3503 = icmp eq <8 x i64> %3502, zeroinitializer
+  %3504 = select <8 x i1> %3503, <8 x double> zeroinitializer, <8 x double> splat (double 1.000000e+00)
+  %3505 = select <8 x i1> %3490, <8 x double> %3504, <8 x double> %3500
+  %3506 = fmul <8 x double> %3501, %3505
+  %3507 = fcmp ule <8 x double> %3506, zeroinitializer
+  %3508 = fcmp uge <8 x double> %3506, %3501
+  %3509 = or <8 x i1> %3507, %3508
+  %3510 = or <8 x i1> %3490, %3509
+  %3511 = fdiv <8 x double> %3501, %3495
+  %3512 = select <8 x i1> %3510, <8 x double> zeroinitializer, <8 x double> %3511
+  %3513 = fadd <8 x double> %3488, %3512
+  %3514 = load <8 x i64>, ptr %175, align 64, !tbaa !26
+  %3515 = load <8 x double>, ptr %182, align 64, !tbaa !26
+  %3516 = fdiv <8 x double> splat (double 2.000000e+00), %3515
+  %3517 = load <8 x double>, ptr %184, align 64, !tbaa !26
+  %3518 = icmp eq <8 x i64> %3514, zeroinitializer
+  %3519 = select <8 x i1> %3518, <8 x double> %3517, <8 x double> %3516
+  %3520 = load <8 x double>, ptr %166, align 64, !tbaa !26
+  %3521 = load <8 x double>, ptr %1, align 64, !tbaa !26
+  %3522 = fmul <8 x double> %3520, %3521
+  %3523 = load <8 x double>, ptr %169, align 64, !tbaa !26
+  %3524 = load <8 x double>, ptr %170, align 64, !tbaa !26
+  %3525 = fmul <8 x double> %3524, splat (double 5.000000e-01)
+  %3526 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3525, <8 x double> %3520, <8 x double> %3523)
+  %3527 = load <8 x double>, ptr %171, align 64, !tbaa !26
+  %3528 = fmul <8 x double> %3520, %3527
+  %3529 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3522, <8 x double> %3526, <8 x double> %3528)
+  %3530 = load <8 x double>, ptr %185, align 64, !tbaa !26
+  %3531 = load <8 x double>, ptr %186, align 64, !tbaa !26
+  %3532 = load <8 x double>, ptr %172, align 64, !tbaa !26
+  %3533 = fmul <8 x double> %3521, %3532
+  %3534 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3525, <8 x double> %3532, <8 x double> %3523)
+  %3535 = fmul <8 x double> %3527, %3532
+  %3536 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3533, <8 x double> %3534, <8 x double> %3535)
+  %3537 = fmul <8 x double> %3531, %3536
+  %3538 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3530, <8 x double> %3529, <8 x double> %3537)
+  %3539 = fmul <8 x double> %3480, %3521
+  %3540 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3525, <8 x double> %3480, <8 x double> %3523)
+  %3541 = fmul <8 x double> %3480, %3527
+  %3542 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3539, <8 x double> %3540, <8 x double> %3541)
+  %3543 = fneg <8 x double> %3519
+  %3544 = load <8 x double>, ptr %188, align 64, !tbaa !26
+  %3545 = fneg <8 x double> %3544
+  %3546 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3543, <8 x double> %3529, <8 x double> %3545)
+  %3547 = select <8 x i1> %3518, <8 x double> %3538, <8 x double> %3546
+  %3548 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3519, <8 x double> %3542, <8 x double> %3547)
+  %3549 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3524, <8 x double> %3480, <8 x double> %3523)
+  %3550 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3521, <8 x double> %3549, <8 x double> %3527)
+  %3551 = load <8 x double>, ptr %176, align 64, !tbaa !26
+  %3552 = fcmp une <8 x double> %3551, zeroinitializer
+  %3553 = fadd <8 x double> %3487, %3548
+  %3554 = fsub <8 x double> %3553, %3506
+  %3555 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3519, <8 x double> %3550, <8 x double> %3513)
+  %3556 = fdiv <8 x double> %3554, %3555
+  %3557 = fsub <8 x double> %3480, %3556
+  %3558 = select <8 x i1> %3552, <8 x double> %3480, <8 x double> %3557
+  store <8 x double> %3558, ptr %187, align 64, !tbaa !26
+  %3559 = load <8 x double>, ptr %224, align 64, !tbaa !26
+  %3560 = fneg <8 x double> %3530
+  %3561 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3560, <8 x double> %3559, <8 x double> %3506)
+  %3562 = load <8 x double>, ptr %225, align 64, !tbaa !26
+  %3563 = fneg <8 x double> %3531
+  %3564 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3563, <8 x double> %3562, <8 x double> %3561)
+  %3565 = fdiv <8 x double> %3564, %3517
+  %3566 = load <8 x double>, ptr %226, align 64, !tbaa !26
+  %3567 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3560, <8 x double> %3566, <8 x double> %3487)
+  %3568 = load <8 x double>, ptr %227, align 64, !tbaa !26
+  %3569 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3563, <8 x double> %3568, <8 x double> %3567)
+  %3570 = fdiv <8 x double> %3569, %3517
+  %3571 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3506, <8 x double> %3515, <8 x double> %3559)
+  %3572 = select <8 x i1> %3518, <8 x double> %3565, <8 x double> %3571
+  %3573 = load <8 x double>, ptr %228, align 64, !tbaa !26
+  %3574 = select <8 x i1> %3552, <8 x double> %3573, <8 x double> %3572
+  store <8 x double> %3574, ptr %228, align 64, !tbaa !26
+  %3575 = load <8 x double>, ptr %229, align 64, !tbaa !26
+  %3576 = select <8 x i1> %3552, <8 x double> %3575, <8 x double> %3570
+  store <8 x double> %3576, ptr %229, align 64, !tbaa !26
+  br i1 %3479, label %3675, label %3963
 
-3576:                                             ; preds = %3444, %3648
-  %3577 = phi i64 [ %3671, %3648 ], [ 0, %3444 ]
-  %3578 = load ptr, ptr %151, align 8, !tbaa !28
-  %3579 = getelementptr inbounds nuw %struct.Piece, ptr %3578, i64 %3577
-  %3580 = getelementptr inbounds nuw i8, ptr %3579, i64 5952
-  %3581 = load <8 x double>, ptr %3580, align 64, !tbaa !26
-  %3582 = getelementptr inbounds nuw i8, ptr %3579, i64 6144
-  %3583 = load <8 x double>, ptr %3582, align 64, !tbaa !26
-  %3584 = getelementptr inbounds nuw i8, ptr %3579, i64 8568
-  %3585 = load ptr, ptr %3584, align 8, !tbaa !88
-  %3586 = getelementptr inbounds nuw i8, ptr %3579, i64 8576
-  %3587 = load ptr, ptr %3586, align 64, !tbaa !89
-  %3588 = getelementptr inbounds nuw i8, ptr %3579, i64 8520
-  %3589 = load ptr, ptr %3588, align 8, !tbaa !59
-  %3590 = load i64, ptr %141, align 16, !tbaa !21
-  %3591 = icmp sgt i64 %3590, 0
-  br i1 %3591, label %3607, label %3592
+3577:                                             ; preds = %3445, %3649
+  %3578 = phi i64 [ %3672, %3649 ], [ 0, %3445 ]
+  %3579 = load ptr, ptr %151, align 8, !tbaa !28
+  %3580 = getelementptr inbounds nuw %struct.Piece, ptr %3579, i64 %3578
+  %3581 = getelementptr inbounds nuw i8, ptr %3580, i64 5952
+  %3582 = load <8 x double>, ptr %3581, align 64, !tbaa !26
+  %3583 = getelementptr inbounds nuw i8, ptr %3580, i64 6144
+  %3584 = load <8 x double>, ptr %3583, align 64, !tbaa !26
+  %3585 = getelementptr inbounds nuw i8, ptr %3580, i64 8568
+  %3586 = load ptr, ptr %3585, align 8, !tbaa !88
+  %3587 = getelementptr inbounds nuw i8, ptr %3580, i64 8576
+  %3588 = load ptr, ptr %3587, align 64, !tbaa !89
+  %3589 = getelementptr inbounds nuw i8, ptr %3580, i64 8520
+  %3590 = load ptr, ptr %3589, align 8, !tbaa !59
+  %3591 = load i64, ptr %141, align 16, !tbaa !21
+  %3592 = icmp sgt i64 %3591, 0
+  br i1 %3592, label %3608, label %3593
 
-3592:                                             ; preds = %3607, %3576
-  %3593 = getelementptr inbounds nuw i8, ptr %3579, i64 8320
-  %3594 = load <8 x i64>, ptr %3593, align 64, !tbaa !26
-  %3595 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3594)
-  %3596 = icmp eq i64 %3595, 0
-  %3597 = load i64, ptr %142, align 8, !tbaa !22
-  %3598 = icmp sgt i64 %3597, 0
-  br i1 %3596, label %3604, label %3599
+3593:                                             ; preds = %3608, %3577
+  %3594 = getelementptr inbounds nuw i8, ptr %3580, i64 8320
+  %3595 = load <8 x i64>, ptr %3594, align 64, !tbaa !26
+  %3596 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3595)
+  %3597 = icmp eq i64 %3596, 0
+  %3598 = load i64, ptr %142, align 8, !tbaa !22
+  %3599 = icmp sgt i64 %3598, 0
+  br i1 %3597, label %3605, label %3600
 
-3599:                                             ; preds = %3592
-  br i1 %3598, label %3600, label %3648
+3600:                                             ; preds = %3593
+  br i1 %3599, label %3601, label %3649
 
-3600:                                             ; preds = %3599
-  %3601 = getelementptr inbounds nuw i8, ptr %3579, i64 8672
-  %3602 = getelementptr inbounds nuw i8, ptr %3579, i64 8680
-  %3603 = getelementptr inbounds nuw i8, ptr %3579, i64 8640
-  br label %3623
+3601:                                             ; preds = %3600
+  %3602 = getelementptr inbounds nuw i8, ptr %3580, i64 8672
+  %3603 = getelementptr inbounds nuw i8, ptr %3580, i64 8680
+  %3604 = getelementptr inbounds nuw i8, ptr %3580, i64 8640
+  br label %3624
 
-3604:                                             ; preds = %3592
-  br i1 %3598, label %3605, label %3648
+3605:                                             ; preds = %3593
+  br i1 %3599, label %3606, label %3649
 
-3605:                                             ; preds = %3604
-  %3606 = getelementptr inbounds nuw i8, ptr %3579, i64 8640
-  br label %3641
+3606:                                             ; preds = %3605
+  %3607 = getelementptr inbounds nuw i8, ptr %3580, i64 8640
+  br label %3642
 
-3607:                                             ; preds = %3576, %3607
-  %3608 = phi <8 x double> [ %3620, %3607 ], [ %3581, %3576 ]
-  %3609 = phi i64 [ %3610, %3607 ], [ %3590, %3576 ]
-  %3610 = add nsw i64 %3609, -1
-  %3611 = uitofp nneg i64 %3610 to double
-  %3612 = insertelement <8 x double> poison, double %3611, i64 0
-  %3613 = shufflevector <8 x double> %3612, <8 x double> poison, <8 x i32> zeroinitializer
-  %3614 = fcmp ugt <8 x double> %3583, %3613
-  %3615 = getelementptr inbounds nuw <8 x double>, ptr %3585, i64 %3610
-  %3616 = load <8 x double>, ptr %3615, align 64, !tbaa !26
-  %3617 = getelementptr inbounds nuw <8 x double>, ptr %3587, i64 %3610
-  %3618 = load <8 x double>, ptr %3617, align 64, !tbaa !26
-  %3619 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3618, <8 x double> %3608, <8 x double> %3616)
-  %3620 = select <8 x i1> %3614, <8 x double> %3619, <8 x double> %3581
-  %3621 = getelementptr inbounds nuw <8 x double>, ptr %3589, i64 %3610
-  store <8 x double> %3620, ptr %3621, align 64, !tbaa !26
-  %3622 = icmp samesign ugt i64 %3609, 1
-  br i1 %3622, label %3607, label %3592, !llvm.loop !128
+3608:                                             ; preds = %3577, %3608
+  %3609 = phi <8 x double> [ %3621, %3608 ], [ %3582, %3577 ]
+  %3610 = phi i64 [ %3611, %3608 ], [ %3591, %3577 ]
+  %3611 = add nsw i64 %3610, -1
+  %3612 = uitofp nneg i64 %3611 to double
+  %3613 = insertelement <8 x double> poison, double %3612, i64 0
+  %3614 = shufflevector <8 x double> %3613, <8 x double> poison, <8 x i32> zeroinitializer
+  %3615 = fcmp ugt <8 x double> %3584, %3614
+  %3616 = getelementptr inbounds nuw <8 x double>, ptr %3586, i64 %3611
+  %3617 = load <8 x double>, ptr %3616, align 64, !tbaa !26
+  %3618 = getelementptr inbounds nuw <8 x double>, ptr %3588, i64 %3611
+  %3619 = load <8 x double>, ptr %3618, align 64, !tbaa !26
+  %3620 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3619, <8 x double> %3609, <8 x double> %3617)
+  %3621 = select <8 x i1> %3615, <8 x double> %3620, <8 x double> %3582
+  %3622 = getelementptr inbounds nuw <8 x double>, ptr %3590, i64 %3611
+  store <8 x double> %3621, ptr %3622, align 64, !tbaa !26
+  %3623 = icmp samesign ugt i64 %3610, 1
+  br i1 %3623, label %3608, label %3593, !llvm.loop !128
 
-3623:                                             ; preds = %3600, %3623
-  %3624 = phi i64 [ 0, %3600 ], [ %3638, %3623 ]
-  %3625 = phi <8 x double> [ %3581, %3600 ], [ %3635, %3623 ]
-  %3626 = load <8 x i64>, ptr %3593, align 64, !tbaa !26
-  %3627 = load ptr, ptr %3601, align 32, !tbaa !94
-  %3628 = getelementptr inbounds nuw <8 x double>, ptr %3627, i64 %3624
-  %3629 = load <8 x double>, ptr %3628, align 64, !tbaa !26
-  %3630 = load ptr, ptr %3602, align 8, !tbaa !95
-  %3631 = getelementptr inbounds nuw <8 x double>, ptr %3630, i64 %3624
-  %3632 = load <8 x double>, ptr %3631, align 64, !tbaa !26
-  %3633 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3632, <8 x double> %3625, <8 x double> %3629)
-  %3634 = icmp eq <8 x i64> %3626, zeroinitializer
-  %3635 = select <8 x i1> %3634, <8 x double> %3581, <8 x double> %3633
-  %3636 = load ptr, ptr %3603, align 64, !tbaa !129
-  %3637 = getelementptr inbounds nuw <8 x double>, ptr %3636, i64 %3624
-  store <8 x double> %3635, ptr %3637, align 64, !tbaa !26
-  %3638 = add nuw nsw i64 %3624, 1
-  %3639 = load i64, ptr %142, align 8, !tbaa !22
-  %3640 = icmp slt i64 %3638, %3639
-  br i1 %3640, label %3623, label %3648, !llvm.loop !130
+3624:                                             ; preds = %3601, %3624
+  %3625 = phi i64 [ 0, %3601 ], [ %3639, %3624 ]
+  %3626 = phi <8 x double> [ %3582, %3601 ], [ %3636, %3624 ]
+  %3627 = load <8 x i64>, ptr %3594, align 64, !tbaa !26
+  %3628 = load ptr, ptr %3602, align 32, !tbaa !94
+  %3629 = getelementptr inbounds nuw <8 x double>, ptr %3628, i64 %3625
+  %3630 = load <8 x double>, ptr %3629, align 64, !tbaa !26
+  %3631 = load ptr, ptr %3603, align 8, !tbaa !95
+  %3632 = getelementptr inbounds nuw <8 x double>, ptr %3631, i64 %3625
+  %3633 = load <8 x double>, ptr %3632, align 64, !tbaa !26
+  %3634 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3633, <8 x double> %3626, <8 x double> %3630)
+  %3635 = icmp eq <8 x i64> %3627, zeroinitializer
+  %3636 = select <8 x i1> %3635, <8 x double> %3582, <8 x double> %3634
+  %3637 = load ptr, ptr %3604, align 64, !tbaa !129
+  %3638 = getelementptr inbounds nuw <8 x double>, ptr %3637, i64 %3625
+  store <8 x double> %3636, ptr %3638, align 64, !tbaa !26
+  %3639 = add nuw nsw i64 %3625, 1
+  %3640 = load i64, ptr %142, align 8, !tbaa !22
+  %3641 = icmp slt i64 %3639, %3640
+  br i1 %3641, label %3624, label %3649, !llvm.loop !130
 
-3641:                                             ; preds = %3605, %3641
-  %3642 = phi i64 [ 0, %3605 ], [ %3645, %3641 ]
-  %3643 = load ptr, ptr %3606, align 64, !tbaa !129
-  %3644 = getelementptr inbounds nuw <8 x double>, ptr %3643, i64 %3642
-  store <8 x double> %3581, ptr %3644, align 64, !tbaa !26
-  %3645 = add nuw nsw i64 %3642, 1
-  %3646 = load i64, ptr %142, align 8, !tbaa !22
-  %3647 = icmp slt i64 %3645, %3646
-  br i1 %3647, label %3641, label %3648, !llvm.loop !131
+3642:                                             ; preds = %3606, %3642
+  %3643 = phi i64 [ 0, %3606 ], [ %3646, %3642 ]
+  %3644 = load ptr, ptr %3607, align 64, !tbaa !129
+  %3645 = getelementptr inbounds nuw <8 x double>, ptr %3644, i64 %3643
+  store <8 x double> %3582, ptr %3645, align 64, !tbaa !26
+  %3646 = add nuw nsw i64 %3643, 1
+  %3647 = load i64, ptr %142, align 8, !tbaa !22
+  %3648 = icmp slt i64 %3646, %3647
+  br i1 %3648, label %3642, label %3649, !llvm.loop !131
 
-3648:                                             ; preds = %3623, %3641, %3599, %3604
-  %3649 = phi <8 x double> [ %3581, %3604 ], [ %3581, %3599 ], [ %3581, %3641 ], [ %3635, %3623 ]
-  %3650 = load <8 x i64>, ptr %3593, align 64, !tbaa !26
-  %3651 = getelementptr inbounds nuw i8, ptr %3579, i64 6656
-  %3652 = load <8 x double>, ptr %3651, align 64, !tbaa !26
-  %3653 = icmp eq <8 x i64> %3650, zeroinitializer
-  %3654 = select <8 x i1> %3653, <8 x double> zeroinitializer, <8 x double> %3652
-  %3655 = fsub <8 x double> splat (double 1.000000e+00), %3654
-  %3656 = getelementptr inbounds nuw i8, ptr %3579, i64 5888
-  %3657 = load <8 x double>, ptr %3656, align 64, !tbaa !26
-  %3658 = fmul <8 x double> %3654, %3657
-  %3659 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3655, <8 x double> %3649, <8 x double> %3658)
-  %3660 = getelementptr inbounds nuw i8, ptr %3579, i64 6848
-  store <8 x double> %3659, ptr %3660, align 64, !tbaa !26
-  %3661 = getelementptr inbounds nuw i8, ptr %3579, i64 6592
-  %3662 = load <8 x double>, ptr %3661, align 64, !tbaa !26
-  %3663 = fsub <8 x double> %3657, %3649
-  %3664 = fmul <8 x double> %3663, %3662
-  %3665 = getelementptr inbounds nuw i8, ptr %3579, i64 6720
-  store <8 x double> %3664, ptr %3665, align 64, !tbaa !26
-  %3666 = getelementptr inbounds nuw i8, ptr %3579, i64 3200
-  %3667 = load <8 x double>, ptr %3666, align 64, !tbaa !26
-  %3668 = fdiv <8 x double> %3664, %3667
-  %3669 = fsub <8 x double> %3657, %3668
-  %3670 = getelementptr inbounds nuw i8, ptr %3579, i64 6784
-  store <8 x double> %3669, ptr %3670, align 64, !tbaa !26
-  %3671 = add nuw nsw i64 %3577, 1
-  %3672 = load i64, ptr %178, align 8, !tbaa !20
-  %3673 = icmp slt i64 %3671, %3672
-  br i1 %3673, label %3576, label %3450, !llvm.loop !132
+3649:                                             ; preds = %3624, %3642, %3600, %3605
+  %3650 = phi <8 x double> [ %3582, %3605 ], [ %3582, %3600 ], [ %3582, %3642 ], [ %3636, %3624 ]
+  %3651 = load <8 x i64>, ptr %3594, align 64, !tbaa !26
+  %3652 = getelementptr inbounds nuw i8, ptr %3580, i64 6656
+  %3653 = load <8 x double>, ptr %3652, align 64, !tbaa !26
+  %3654 = icmp eq <8 x i64> %3651, zeroinitializer
+  %3655 = select <8 x i1> %3654, <8 x double> zeroinitializer, <8 x double> %3653
+  %3656 = fsub <8 x double> splat (double 1.000000e+00), %3655
+  %3657 = getelementptr inbounds nuw i8, ptr %3580, i64 5888
+  %3658 = load <8 x double>, ptr %3657, align 64, !tbaa !26
+  %3659 = fmul <8 x double> %3655, %3658
+  %3660 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3656, <8 x double> %3650, <8 x double> %3659)
+  %3661 = getelementptr inbounds nuw i8, ptr %3580, i64 6848
+  store <8 x double> %3660, ptr %3661, align 64, !tbaa !26
+  %3662 = getelementptr inbounds nuw i8, ptr %3580, i64 6592
+  %3663 = load <8 x double>, ptr %3662, align 64, !tbaa !26
+  %3664 = fsub <8 x double> %3658, %3650
+  %3665 = fmul <8 x double> %3664, %3663
+  %3666 = getelementptr inbounds nuw i8, ptr %3580, i64 6720
+  store <8 x double> %3665, ptr %3666, align 64, !tbaa !26
+  %3667 = getelementptr inbounds nuw i8, ptr %3580, i64 3200
+  %3668 = load <8 x double>, ptr %3667, align 64, !tbaa !26
+  %3669 = fdiv <8 x double> %3665, %3668
+  %3670 = fsub <8 x double> %3658, %3669
+  %3671 = getelementptr inbounds nuw i8, ptr %3580, i64 6784
+  store <8 x double> %3670, ptr %3671, align 64, !tbaa !26
+  %3672 = add nuw nsw i64 %3578, 1
+  %3673 = load i64, ptr %178, align 8, !tbaa !20
+  %3674 = icmp slt i64 %3672, %3673
+  br i1 %3674, label %3577, label %3451, !llvm.loop !132
 
-3674:                                             ; preds = %3477, %3896
-  %3675 = phi i64 [ %3959, %3896 ], [ 0, %3477 ]
-  %3676 = phi <8 x double> [ %3958, %3896 ], [ zeroinitializer, %3477 ]
-  %3677 = load ptr, ptr %151, align 8, !tbaa !28
-  %3678 = getelementptr inbounds nuw %struct.Piece, ptr %3677, i64 %3675
-  %3679 = getelementptr inbounds nuw i8, ptr %3678, i64 6016
-  %3680 = load <8 x double>, ptr %3679, align 64, !tbaa !26
-  %3681 = getelementptr inbounds nuw i8, ptr %3678, i64 6080
-  %3682 = load <8 x double>, ptr %3681, align 64, !tbaa !26
-  %3683 = fadd <8 x double> %3680, %3682
-  %3684 = getelementptr inbounds nuw i8, ptr %3678, i64 5952
-  %3685 = load <8 x double>, ptr %3684, align 64, !tbaa !26
-  %3686 = load <8 x double>, ptr %221, align 64, !tbaa !26
-  %3687 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3686, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %3688 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3686, <8 x double> %3687, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %3689 = getelementptr inbounds nuw i8, ptr %3678, i64 7168
-  %3690 = load <8 x double>, ptr %3689, align 64, !tbaa !26
-  %3691 = getelementptr inbounds nuw i8, ptr %3678, i64 1280
-  %3692 = load <8 x double>, ptr %3691, align 64, !tbaa !26
-  %3693 = fmul <8 x double> %3690, %3692
-  %3694 = getelementptr inbounds nuw i8, ptr %3678, i64 6848
-  %3695 = load <8 x double>, ptr %3694, align 64, !tbaa !26
-  %3696 = fsub <8 x double> %3695, %3685
-  %3697 = fmul <8 x double> %3693, %3696
-  %3698 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3688, <8 x double> %3683, <8 x double> %3697)
-  %3699 = getelementptr inbounds nuw i8, ptr %3678, i64 5696
-  %3700 = load <8 x double>, ptr %3699, align 64, !tbaa !26, !noalias !133
-  %3701 = getelementptr inbounds nuw i8, ptr %3678, i64 4160
-  %3702 = load <8 x double>, ptr %3701, align 64, !tbaa !26, !noalias !133
-  %3703 = fneg <8 x double> %3700
-  %3704 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3703, <8 x double> %3702, <8 x double> %3683)
-  %3705 = getelementptr inbounds nuw i8, ptr %3678, i64 5760
-  %3706 = load <8 x double>, ptr %3705, align 64, !tbaa !26, !noalias !133
-  %3707 = getelementptr inbounds nuw i8, ptr %3678, i64 5056
-  %3708 = load <8 x double>, ptr %3707, align 64, !tbaa !26, !noalias !133
-  %3709 = fneg <8 x double> %3706
-  %3710 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3709, <8 x double> %3708, <8 x double> %3704)
-  %3711 = getelementptr inbounds nuw i8, ptr %3678, i64 5632
-  %3712 = load <8 x double>, ptr %3711, align 64, !tbaa !26, !noalias !133
-  %3713 = fdiv <8 x double> %3710, %3712
-  %3714 = getelementptr inbounds nuw i8, ptr %3678, i64 1600
-  %3715 = load <8 x double>, ptr %3714, align 64, !tbaa !26, !noalias !133
-  %3716 = fsub <8 x double> %3715, %3713
-  %3717 = getelementptr inbounds nuw i8, ptr %3678, i64 4032
-  %3718 = load <8 x double>, ptr %3717, align 64, !tbaa !26, !noalias !133
-  %3719 = getelementptr inbounds nuw i8, ptr %3678, i64 7552
-  %3720 = load <8 x double>, ptr %3719, align 64, !tbaa !26, !noalias !133
-  %3721 = fsub <8 x double> %3718, %3720
-  %3722 = getelementptr inbounds nuw i8, ptr %3678, i64 3904
-  %3723 = load <8 x double>, ptr %3722, align 64, !tbaa !26, !noalias !133
-  %3724 = getelementptr inbounds nuw i8, ptr %3678, i64 2944
-  %3725 = load <8 x double>, ptr %3724, align 64, !tbaa !26, !noalias !133
-  %3726 = getelementptr inbounds nuw i8, ptr %3678, i64 8320
-  %3727 = load <8 x i64>, ptr %3726, align 64, !tbaa !26, !noalias !133
-  %3728 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3727)
-  %3729 = icmp eq i64 %3728, 0
-  br i1 %3729, label %3858, label %3730
+3675:                                             ; preds = %3478, %3897
+  %3676 = phi i64 [ %3960, %3897 ], [ 0, %3478 ]
+  %3677 = phi <8 x double> [ %3959, %3897 ], [ zeroinitializer, %3478 ]
+  %3678 = load ptr, ptr %151, align 8, !tbaa !28
+  %3679 = getelementptr inbounds nuw %struct.Piece, ptr %3678, i64 %3676
+  %3680 = getelementptr inbounds nuw i8, ptr %3679, i64 6016
+  %3681 = load <8 x double>, ptr %3680, align 64, !tbaa !26
+  %3682 = getelementptr inbounds nuw i8, ptr %3679, i64 6080
+  %3683 = load <8 x double>, ptr %3682, align 64, !tbaa !26
+  %3684 = fadd <8 x double> %3681, %3683
+  %3685 = getelementptr inbounds nuw i8, ptr %3679, i64 5952
+  %3686 = load <8 x double>, ptr %3685, align 64, !tbaa !26
+  %3687 = load <8 x double>, ptr %221, align 64, !tbaa !26
+  %3688 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3687, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %3689 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3687, <8 x double> %3688, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %3690 = getelementptr inbounds nuw i8, ptr %3679, i64 7168
+  %3691 = load <8 x double>, ptr %3690, align 64, !tbaa !26
+  %3692 = getelementptr inbounds nuw i8, ptr %3679, i64 1280
+  %3693 = load <8 x double>, ptr %3692, align 64, !tbaa !26
+  %3694 = fmul <8 x double> %3691, %3693
+  %3695 = getelementptr inbounds nuw i8, ptr %3679, i64 6848
+  %3696 = load <8 x double>, ptr %3695, align 64, !tbaa !26
+  %3697 = fsub <8 x double> %3696, %3686
+  %3698 = fmul <8 x double> %3694, %3697
+  %3699 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3689, <8 x double> %3684, <8 x double> %3698)
+  %3700 = getelementptr inbounds nuw i8, ptr %3679, i64 5696
+  %3701 = load <8 x double>, ptr %3700, align 64, !tbaa !26, !noalias !133
+  %3702 = getelementptr inbounds nuw i8, ptr %3679, i64 4160
+  %3703 = load <8 x double>, ptr %3702, align 64, !tbaa !26, !noalias !133
+  %3704 = fneg <8 x double> %3701
+  %3705 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3704, <8 x double> %3703, <8 x double> %3684)
+  %3706 = getelementptr inbounds nuw i8, ptr %3679, i64 5760
+  %3707 = load <8 x double>, ptr %3706, align 64, !tbaa !26, !noalias !133
+  %3708 = getelementptr inbounds nuw i8, ptr %3679, i64 5056
+  %3709 = load <8 x double>, ptr %3708, align 64, !tbaa !26, !noalias !133
+  %3710 = fneg <8 x double> %3707
+  %3711 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3710, <8 x double> %3709, <8 x double> %3705)
+  %3712 = getelementptr inbounds nuw i8, ptr %3679, i64 5632
+  %3713 = load <8 x double>, ptr %3712, align 64, !tbaa !26, !noalias !133
+  %3714 = fdiv <8 x double> %3711, %3713
+  %3715 = getelementptr inbounds nuw i8, ptr %3679, i64 1600
+  %3716 = load <8 x double>, ptr %3715, align 64, !tbaa !26, !noalias !133
+  %3717 = fsub <8 x double> %3716, %3714
+  %3718 = getelementptr inbounds nuw i8, ptr %3679, i64 4032
+  %3719 = load <8 x double>, ptr %3718, align 64, !tbaa !26, !noalias !133
+  %3720 = getelementptr inbounds nuw i8, ptr %3679, i64 7552
+  %3721 = load <8 x double>, ptr %3720, align 64, !tbaa !26, !noalias !133
+  %3722 = fsub <8 x double> %3719, %3721
+  %3723 = getelementptr inbounds nuw i8, ptr %3679, i64 3904
+  %3724 = load <8 x double>, ptr %3723, align 64, !tbaa !26, !noalias !133
+  %3725 = getelementptr inbounds nuw i8, ptr %3679, i64 2944
+  %3726 = load <8 x double>, ptr %3725, align 64, !tbaa !26, !noalias !133
+  %3727 = getelementptr inbounds nuw i8, ptr %3679, i64 8320
+  %3728 = load <8 x i64>, ptr %3727, align 64, !tbaa !26, !noalias !133
+  %3729 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3728)
+  %3730 = icmp eq i64 %3729, 0
+  br i1 %3730, label %3859, label %3731
 
-3730:                                             ; preds = %3674
-  %3731 = fcmp ogt <8 x double> %3721, %3716
-  %3732 = getelementptr inbounds nuw i8, ptr %3678, i64 7680
-  %3733 = load <8 x double>, ptr %3732, align 64, !tbaa !26, !noalias !133
-  %3734 = fcmp oeq <8 x double> %3733, zeroinitializer
-  %3735 = select <8 x i1> %3734, <8 x i1> %3731, <8 x i1> zeroinitializer
-  %3736 = select <8 x i1> %3735, <8 x i64> %3727, <8 x i64> zeroinitializer
-  %3737 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3736)
-  %3738 = icmp eq i64 %3737, 0
-  br i1 %3738, label %3811, label %3739
+3731:                                             ; preds = %3675
+  %3732 = fcmp ogt <8 x double> %3722, %3717
+  %3733 = getelementptr inbounds nuw i8, ptr %3679, i64 7680
+  %3734 = load <8 x double>, ptr %3733, align 64, !tbaa !26, !noalias !133
+  %3735 = fcmp oeq <8 x double> %3734, zeroinitializer
+  %3736 = select <8 x i1> %3735, <8 x i1> %3732, <8 x i1> zeroinitializer
+  %3737 = select <8 x i1> %3736, <8 x i64> %3728, <8 x i64> zeroinitializer
+  %3738 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3737)
+  %3739 = icmp eq i64 %3738, 0
+  br i1 %3739, label %3812, label %3740
 
-3739:                                             ; preds = %3730
-  %3740 = fsub <8 x double> %3721, %3716
-  %3741 = getelementptr inbounds nuw i8, ptr %3678, i64 832
-  %3742 = load <8 x double>, ptr %3741, align 64, !tbaa !26, !noalias !133
-  %3743 = fdiv <8 x double> %3740, %3742
-  %3744 = getelementptr inbounds nuw i8, ptr %3678, i64 8552
-  %3745 = load ptr, ptr %3744, align 8, !tbaa !69, !noalias !133
-  %3746 = load i64, ptr %141, align 16, !tbaa !21, !noalias !133
-  %3747 = add nsw i64 %3746, -1
-  %3748 = getelementptr inbounds <8 x double>, ptr %3745, i64 %3747
-  %3749 = load <8 x double>, ptr %3748, align 64, !tbaa !26, !noalias !133
-  %3750 = icmp sgt i64 %3746, 1
-  br i1 %3750, label %3751, label %3803
+3740:                                             ; preds = %3731
+  %3741 = fsub <8 x double> %3722, %3717
+  %3742 = getelementptr inbounds nuw i8, ptr %3679, i64 832
+  %3743 = load <8 x double>, ptr %3742, align 64, !tbaa !26, !noalias !133
+  %3744 = fdiv <8 x double> %3741, %3743
+  %3745 = getelementptr inbounds nuw i8, ptr %3679, i64 8552
+  %3746 = load ptr, ptr %3745, align 8, !tbaa !69, !noalias !133
+  %3747 = load i64, ptr %141, align 16, !tbaa !21, !noalias !133
+  %3748 = add nsw i64 %3747, -1
+  %3749 = getelementptr inbounds <8 x double>, ptr %3746, i64 %3748
+  %3750 = load <8 x double>, ptr %3749, align 64, !tbaa !26, !noalias !133
+  %3751 = icmp sgt i64 %3747, 1
+  br i1 %3751, label %3752, label %3804
 
-3751:                                             ; preds = %3739
-  %3752 = getelementptr inbounds nuw i8, ptr %3678, i64 8512
-  %3753 = load i64, ptr %3752, align 64, !tbaa !31, !noalias !133
-  %3754 = getelementptr inbounds nuw i8, ptr %3678, i64 4672
-  %3755 = getelementptr inbounds nuw i8, ptr %3678, i64 1536
-  %3756 = getelementptr inbounds nuw i8, ptr %3678, i64 8608
-  br label %3757
+3752:                                             ; preds = %3740
+  %3753 = getelementptr inbounds nuw i8, ptr %3679, i64 8512
+  %3754 = load i64, ptr %3753, align 64, !tbaa !31, !noalias !133
+  %3755 = getelementptr inbounds nuw i8, ptr %3679, i64 4672
+  %3756 = getelementptr inbounds nuw i8, ptr %3679, i64 1536
+  %3757 = getelementptr inbounds nuw i8, ptr %3679, i64 8608
+  br label %3758
 
-3757:                                             ; preds = %3751, %3800
-  %3758 = phi <8 x double> [ %3723, %3751 ], [ %3795, %3800 ]
-  %3759 = phi i64 [ %3747, %3751 ], [ %3801, %3800 ]
-  %3760 = phi <8 x double> [ %3749, %3751 ], [ %3783, %3800 ]
-  %3761 = phi <8 x i64> [ %3736, %3751 ], [ %3787, %3800 ]
-  %3762 = phi <8 x double> [ %3743, %3751 ], [ %3794, %3800 ]
-  %3763 = icmp slt i64 %3759, %3753
-  br i1 %3763, label %3764, label %3770
+3758:                                             ; preds = %3752, %3801
+  %3759 = phi <8 x double> [ %3724, %3752 ], [ %3796, %3801 ]
+  %3760 = phi i64 [ %3748, %3752 ], [ %3802, %3801 ]
+  %3761 = phi <8 x double> [ %3750, %3752 ], [ %3784, %3801 ]
+  %3762 = phi <8 x i64> [ %3737, %3752 ], [ %3788, %3801 ]
+  %3763 = phi <8 x double> [ %3744, %3752 ], [ %3795, %3801 ]
+  %3764 = icmp slt i64 %3760, %3754
+  br i1 %3764, label %3765, label %3771
 
-3764:                                             ; preds = %3757
-  %3765 = load ptr, ptr %3756, align 32, !tbaa !74, !noalias !133
-  %3766 = getelementptr inbounds nuw <8 x double>, ptr %3765, i64 %3759
-  %3767 = load <8 x double>, ptr %3766, align 64, !tbaa !26, !noalias !133
-  %3768 = load <8 x double>, ptr %3755, align 64, !tbaa !26, !noalias !133
-  %3769 = fmul <8 x double> %3767, %3768
-  br label %3778
+3765:                                             ; preds = %3758
+  %3766 = load ptr, ptr %3757, align 32, !tbaa !74, !noalias !133
+  %3767 = getelementptr inbounds nuw <8 x double>, ptr %3766, i64 %3760
+  %3768 = load <8 x double>, ptr %3767, align 64, !tbaa !26, !noalias !133
+  %3769 = load <8 x double>, ptr %3756, align 64, !tbaa !26, !noalias !133
+  %3770 = fmul <8 x double> %3768, %3769
+  br label %3779
 
-3770:                                             ; preds = %3757
-  %3771 = load <8 x double>, ptr %3754, align 64, !tbaa !26, !noalias !133
+3771:                                             ; preds = %3758
   %3772 = load <8 x double>, ptr %3755, align 64, !tbaa !26, !noalias !133
-  %3773 = load ptr, ptr %3756, align 32, !tbaa !74, !noalias !133
-  %3774 = getelementptr inbounds nuw <8 x double>, ptr %3773, i64 %3759
-  %3775 = load <8 x double>, ptr %3774, align 64, !tbaa !26, !noalias !133
-  %3776 = fsub <8 x double> %3771, %3772
-  %3777 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3775, <8 x double> %3776, <8 x double> %3772)
-  br label %3778
+  %3773 = load <8 x double>, ptr %3756, align 64, !tbaa !26, !noalias !133
+  %3774 = load ptr, ptr %3757, align 32, !tbaa !74, !noalias !133
+  %3775 = getelementptr inbounds nuw <8 x double>, ptr %3774, i64 %3760
+  %3776 = load <8 x double>, ptr %3775, align 64, !tbaa !26, !noalias !133
+  %3777 = fsub <8 x double> %3772, %3773
+  %3778 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3776, <8 x double> %3777, <8 x double> %3773)
+  br label %3779
 
-3778:                                             ; preds = %3770, %3764
-  %3779 = phi <8 x double> [ %3769, %3764 ], [ %3777, %3770 ]
-  %3780 = getelementptr inbounds nuw <8 x double>, ptr %3745, i64 %3759
-  %3781 = load <8 x double>, ptr %3780, align 64, !tbaa !26, !noalias !133
-  %3782 = icmp eq <8 x i64> %3761, zeroinitializer
-  %3783 = select <8 x i1> %3782, <8 x double> %3760, <8 x double> %3781
-  %3784 = fsub <8 x double> %3758, %3779
-  %3785 = fmul <8 x double> %3784, %3783
-  %3786 = fcmp olt <8 x double> %3785, %3762
-  %3787 = select <8 x i1> %3786, <8 x i64> %3761, <8 x i64> zeroinitializer
-  %3788 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3787)
-  %3789 = icmp eq i64 %3788, 0
-  br i1 %3789, label %3803, label %3790
+3779:                                             ; preds = %3771, %3765
+  %3780 = phi <8 x double> [ %3770, %3765 ], [ %3778, %3771 ]
+  %3781 = getelementptr inbounds nuw <8 x double>, ptr %3746, i64 %3760
+  %3782 = load <8 x double>, ptr %3781, align 64, !tbaa !26, !noalias !133
+  %3783 = icmp eq <8 x i64> %3762, zeroinitializer
+  %3784 = select <8 x i1> %3783, <8 x double> %3761, <8 x double> %3782
+  %3785 = fsub <8 x double> %3759, %3780
+  %3786 = fmul <8 x double> %3785, %3784
+  %3787 = fcmp olt <8 x double> %3786, %3763
+  %3788 = select <8 x i1> %3787, <8 x i64> %3762, <8 x i64> zeroinitializer
+  %3789 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3788)
+  %3790 = icmp eq i64 %3789, 0
+  br i1 %3790, label %3804, label %3791
 
-3790:                                             ; preds = %3778
-  %3791 = fneg <8 x double> %3783
-  %3792 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3791, <8 x double> %3784, <8 x double> %3762)
-  %3793 = icmp eq <8 x i64> %3787, zeroinitializer
-  %3794 = select <8 x i1> %3793, <8 x double> %3762, <8 x double> %3792
-  %3795 = select <8 x i1> %3793, <8 x double> %3758, <8 x double> %3779
-  %3796 = icmp eq i64 %3759, 1
-  br i1 %3796, label %3797, label %3800
+3791:                                             ; preds = %3779
+  %3792 = fneg <8 x double> %3784
+  %3793 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3792, <8 x double> %3785, <8 x double> %3763)
+  %3794 = icmp eq <8 x i64> %3788, zeroinitializer
+  %3795 = select <8 x i1> %3794, <8 x double> %3763, <8 x double> %3793
+  %3796 = select <8 x i1> %3794, <8 x double> %3759, <8 x double> %3780
+  %3797 = icmp eq i64 %3760, 1
+  br i1 %3797, label %3798, label %3801
 
-3797:                                             ; preds = %3790
-  %3798 = load <8 x double>, ptr %3745, align 64, !tbaa !26, !noalias !133
-  %3799 = select <8 x i1> %3793, <8 x double> %3783, <8 x double> %3798
-  br label %3803
+3798:                                             ; preds = %3791
+  %3799 = load <8 x double>, ptr %3746, align 64, !tbaa !26, !noalias !133
+  %3800 = select <8 x i1> %3794, <8 x double> %3784, <8 x double> %3799
+  br label %3804
 
-3800:                                             ; preds = %3790
-  %3801 = add nsw i64 %3759, -1
-  %3802 = icmp sgt i64 %3759, 1
-  br i1 %3802, label %3757, label %3803, !llvm.loop !75
+3801:                                             ; preds = %3791
+  %3802 = add nsw i64 %3760, -1
+  %3803 = icmp sgt i64 %3760, 1
+  br i1 %3803, label %3758, label %3804, !llvm.loop !75
 
-3803:                                             ; preds = %3800, %3778, %3797, %3739
-  %3804 = phi <8 x double> [ %3743, %3739 ], [ %3794, %3797 ], [ %3762, %3778 ], [ %3794, %3800 ]
-  %3805 = phi <8 x double> [ %3723, %3739 ], [ %3795, %3797 ], [ %3758, %3778 ], [ %3795, %3800 ]
-  %3806 = phi <8 x double> [ %3749, %3739 ], [ %3799, %3797 ], [ %3783, %3778 ], [ %3783, %3800 ]
-  %3807 = fdiv <8 x double> %3804, %3806
-  %3808 = fsub <8 x double> %3805, %3807
-  %3809 = icmp eq <8 x i64> %3736, zeroinitializer
-  %3810 = select <8 x i1> %3809, <8 x double> %3723, <8 x double> %3808
-  br label %3811
+3804:                                             ; preds = %3801, %3779, %3798, %3740
+  %3805 = phi <8 x double> [ %3744, %3740 ], [ %3795, %3798 ], [ %3763, %3779 ], [ %3795, %3801 ]
+  %3806 = phi <8 x double> [ %3724, %3740 ], [ %3796, %3798 ], [ %3759, %3779 ], [ %3796, %3801 ]
+  %3807 = phi <8 x double> [ %3750, %3740 ], [ %3800, %3798 ], [ %3784, %3779 ], [ %3784, %3801 ]
+  %3808 = fdiv <8 x double> %3805, %3807
+  %3809 = fsub <8 x double> %3806, %3808
+  %3810 = icmp eq <8 x i64> %3737, zeroinitializer
+  %3811 = select <8 x i1> %3810, <8 x double> %3724, <8 x double> %3809
+  br label %3812
 
-3811:                                             ; preds = %3803, %3730
-  %3812 = phi <8 x double> [ %3810, %3803 ], [ %3723, %3730 ]
-  %3813 = getelementptr inbounds nuw i8, ptr %3678, i64 2560
-  %3814 = load <8 x double>, ptr %3813, align 64, !tbaa !26, !noalias !133
-  %3815 = getelementptr inbounds nuw i8, ptr %3678, i64 2624
-  %3816 = load <8 x double>, ptr %3815, align 64, !tbaa !26, !noalias !133
-  %3817 = getelementptr inbounds nuw i8, ptr %3678, i64 2688
-  %3818 = load <8 x double>, ptr %3817, align 64, !tbaa !26, !noalias !133
-  %3819 = getelementptr inbounds nuw i8, ptr %3678, i64 2752
-  %3820 = load <8 x double>, ptr %3819, align 64, !tbaa !26, !noalias !133
-  %3821 = load <8 x double>, ptr %3678, align 64, !tbaa !26, !noalias !133
-  %3822 = fmul <8 x double> %3821, splat (double 2.000000e-05)
-  br label %3823
+3812:                                             ; preds = %3804, %3731
+  %3813 = phi <8 x double> [ %3811, %3804 ], [ %3724, %3731 ]
+  %3814 = getelementptr inbounds nuw i8, ptr %3679, i64 2560
+  %3815 = load <8 x double>, ptr %3814, align 64, !tbaa !26, !noalias !133
+  %3816 = getelementptr inbounds nuw i8, ptr %3679, i64 2624
+  %3817 = load <8 x double>, ptr %3816, align 64, !tbaa !26, !noalias !133
+  %3818 = getelementptr inbounds nuw i8, ptr %3679, i64 2688
+  %3819 = load <8 x double>, ptr %3818, align 64, !tbaa !26, !noalias !133
+  %3820 = getelementptr inbounds nuw i8, ptr %3679, i64 2752
+  %3821 = load <8 x double>, ptr %3820, align 64, !tbaa !26, !noalias !133
+  %3822 = load <8 x double>, ptr %3679, align 64, !tbaa !26, !noalias !133
+  %3823 = fmul <8 x double> %3822, splat (double 2.000000e-05)
+  br label %3824
 
-3823:                                             ; preds = %3811, %3823
-  %3824 = phi <8 x i64> [ splat (i64 -1), %3811 ], [ %3841, %3823 ]
-  %3825 = phi i32 [ 0, %3811 ], [ %3842, %3823 ]
-  %3826 = phi <8 x double> [ %3725, %3811 ], [ %3838, %3823 ]
-  %3827 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3826, <8 x double> %3820, <8 x double> %3818)
-  %3828 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3826, <8 x double> %3827, <8 x double> %3816)
-  %3829 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3826, <8 x double> %3828, <8 x double> %3814)
-  %3830 = fsub <8 x double> %3829, %3812
-  %3831 = fmul <8 x double> %3826, splat (double 3.000000e+00)
-  %3832 = fmul <8 x double> %3831, %3820
-  %3833 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3818, <8 x double> splat (double 2.000000e+00), <8 x double> %3832)
-  %3834 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3826, <8 x double> %3833, <8 x double> %3816)
-  %3835 = fdiv <8 x double> %3830, %3834
-  %3836 = fsub <8 x double> %3826, %3835
-  %3837 = icmp eq <8 x i64> %3824, zeroinitializer
-  %3838 = select <8 x i1> %3837, <8 x double> %3826, <8 x double> %3836
-  %3839 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3835)
-  %3840 = fcmp oge <8 x double> %3839, %3822
-  %3841 = select <8 x i1> %3840, <8 x i64> %3824, <8 x i64> zeroinitializer
-  %3842 = add nuw nsw i32 %3825, 1
-  %3843 = icmp samesign ult i32 %3825, 3
-  %3844 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3841)
-  %3845 = icmp ne i64 %3844, 0
-  %3846 = select i1 %3843, i1 %3845, i1 false
-  br i1 %3846, label %3823, label %3847, !llvm.loop !76
+3824:                                             ; preds = %3812, %3824
+  %3825 = phi <8 x i64> [ splat (i64 -1), %3812 ], [ %3842, %3824 ]
+  %3826 = phi i32 [ 0, %3812 ], [ %3843, %3824 ]
+  %3827 = phi <8 x double> [ %3726, %3812 ], [ %3839, %3824 ]
+  %3828 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3827, <8 x double> %3821, <8 x double> %3819)
+  %3829 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3827, <8 x double> %3828, <8 x double> %3817)
+  %3830 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3827, <8 x double> %3829, <8 x double> %3815)
+  %3831 = fsub <8 x double> %3830, %3813
+  %3832 = fmul <8 x double> %3827, splat (double 3.000000e+00)
+  %3833 = fmul <8 x double> %3832, %3821
+  %3834 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3819, <8 x double> splat (double 2.000000e+00), <8 x double> %3833)
+  %3835 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3827, <8 x double> %3834, <8 x double> %3817)
+  %3836 = fdiv <8 x double> %3831, %3835
+  %3837 = fsub <8 x double> %3827, %3836
+  %3838 = icmp eq <8 x i64> %3825, zeroinitializer
+  %3839 = select <8 x i1> %3838, <8 x double> %3827, <8 x double> %3837
+  %3840 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3836)
+  %3841 = fcmp oge <8 x double> %3840, %3823
+  %3842 = select <8 x i1> %3841, <8 x i64> %3825, <8 x i64> zeroinitializer
+  %3843 = add nuw nsw i32 %3826, 1
+  %3844 = icmp samesign ult i32 %3826, 3
+  %3845 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3842)
+  %3846 = icmp ne i64 %3845, 0
+  %3847 = select i1 %3844, i1 %3846, i1 false
+  br i1 %3847, label %3824, label %3848, !llvm.loop !76
 
-3847:                                             ; preds = %3823
-  %3848 = fmul <8 x double> %3821, splat (double 2.800000e-01)
-  %3849 = fcmp ogt <8 x double> %3838, %3848
-  %3850 = select <8 x i1> %3849, <8 x double> %3838, <8 x double> %3848
-  %3851 = fcmp olt <8 x double> %3850, %3821
-  %3852 = select <8 x i1> %3851, <8 x double> %3850, <8 x double> %3821
-  %3853 = icmp eq <8 x i64> %3727, zeroinitializer
-  %3854 = select <8 x i1> %3853, <8 x double> %3725, <8 x double> %3852
-  %3855 = fcmp olt <8 x double> %3721, %3716
-  %3856 = select <8 x i1> %3853, <8 x i1> splat (i1 true), <8 x i1> %3855
-  %3857 = select <8 x i1> %3856, <8 x double> %3721, <8 x double> %3716
-  br label %3858
+3848:                                             ; preds = %3824
+  %3849 = fmul <8 x double> %3822, splat (double 2.800000e-01)
+  %3850 = fcmp ogt <8 x double> %3839, %3849
+  %3851 = select <8 x i1> %3850, <8 x double> %3839, <8 x double> %3849
+  %3852 = fcmp olt <8 x double> %3851, %3822
+  %3853 = select <8 x i1> %3852, <8 x double> %3851, <8 x double> %3822
+  %3854 = icmp eq <8 x i64> %3728, zeroinitializer
+  %3855 = select <8 x i1> %3854, <8 x double> %3726, <8 x double> %3853
+  %3856 = fcmp olt <8 x double> %3722, %3717
+  %3857 = select <8 x i1> %3854, <8 x i1> splat (i1 true), <8 x i1> %3856
+  %3858 = select <8 x i1> %3857, <8 x double> %3722, <8 x double> %3717
+  br label %3859
 
-3858:                                             ; preds = %3847, %3674
-  %3859 = phi <8 x double> [ %3857, %3847 ], [ %3721, %3674 ]
-  %3860 = phi <8 x double> [ %3854, %3847 ], [ %3725, %3674 ]
-  %3861 = phi <8 x double> [ %3812, %3847 ], [ %3723, %3674 ]
-  %3862 = fsub <8 x double> %3716, %3859
-  %3863 = fsub <8 x double> %3860, %3725
-  %3864 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3863)
-  %3865 = getelementptr inbounds nuw i8, ptr %3678, i64 3072
-  %3866 = load <8 x double>, ptr %3865, align 64, !tbaa !26
-  %3867 = fsub <8 x double> %3862, %3866
-  %3868 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3867)
-  %3869 = getelementptr inbounds nuw i8, ptr %3678, i64 832
-  %3870 = load <8 x double>, ptr %3869, align 64, !tbaa !26
-  %3871 = fdiv <8 x double> %3868, %3870
-  %3872 = icmp eq <8 x i64> %3727, zeroinitializer
-  %3873 = select <8 x i1> %3872, <8 x double> %3871, <8 x double> %3864
-  br i1 %3729, label %3896, label %3874
+3859:                                             ; preds = %3848, %3675
+  %3860 = phi <8 x double> [ %3858, %3848 ], [ %3722, %3675 ]
+  %3861 = phi <8 x double> [ %3855, %3848 ], [ %3726, %3675 ]
+  %3862 = phi <8 x double> [ %3813, %3848 ], [ %3724, %3675 ]
+  %3863 = fsub <8 x double> %3717, %3860
+  %3864 = fsub <8 x double> %3861, %3726
+  %3865 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3864)
+  %3866 = getelementptr inbounds nuw i8, ptr %3679, i64 3072
+  %3867 = load <8 x double>, ptr %3866, align 64, !tbaa !26
+  %3868 = fsub <8 x double> %3863, %3867
+  %3869 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3868)
+  %3870 = getelementptr inbounds nuw i8, ptr %3679, i64 832
+  %3871 = load <8 x double>, ptr %3870, align 64, !tbaa !26
+  %3872 = fdiv <8 x double> %3869, %3871
+  %3873 = icmp eq <8 x i64> %3728, zeroinitializer
+  %3874 = select <8 x i1> %3873, <8 x double> %3872, <8 x double> %3865
+  br i1 %3730, label %3897, label %3875
 
-3874:                                             ; preds = %3858
-  %3875 = getelementptr inbounds nuw i8, ptr %3678, i64 7104
-  %3876 = load <8 x double>, ptr %3875, align 64, !tbaa !26
-  %3877 = fmul <8 x double> %3876, splat (double 2.000000e+00)
-  %3878 = getelementptr inbounds nuw i8, ptr %3678, i64 384
-  %3879 = load <8 x double>, ptr %3878, align 64, !tbaa !26
-  %3880 = getelementptr inbounds nuw i8, ptr %3678, i64 448
-  %3881 = load <8 x double>, ptr %3880, align 64, !tbaa !26
-  %3882 = getelementptr inbounds nuw i8, ptr %3678, i64 512
-  %3883 = load <8 x double>, ptr %3882, align 64, !tbaa !26
-  %3884 = fmul <8 x double> %3685, %3883
-  %3885 = fmul <8 x double> %3884, splat (double 0x3FD5555555555555)
-  %3886 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3881, <8 x double> splat (double 5.000000e-01), <8 x double> %3885)
-  %3887 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3685, <8 x double> %3886, <8 x double> %3879)
-  %3888 = fmul <8 x double> %3685, %3887
-  %3889 = getelementptr inbounds nuw i8, ptr %3678, i64 768
-  %3890 = load <8 x double>, ptr %3889, align 64, !tbaa !26
-  %3891 = fneg <8 x double> %3890
-  %3892 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3891, <8 x double> %3685, <8 x double> %3888)
-  %3893 = fmul <8 x double> %3877, %3892
-  %3894 = fsub <8 x double> %3698, %3893
-  %3895 = select <8 x i1> %3872, <8 x double> %3698, <8 x double> %3894
-  br label %3896
+3875:                                             ; preds = %3859
+  %3876 = getelementptr inbounds nuw i8, ptr %3679, i64 7104
+  %3877 = load <8 x double>, ptr %3876, align 64, !tbaa !26
+  %3878 = fmul <8 x double> %3877, splat (double 2.000000e+00)
+  %3879 = getelementptr inbounds nuw i8, ptr %3679, i64 384
+  %3880 = load <8 x double>, ptr %3879, align 64, !tbaa !26
+  %3881 = getelementptr inbounds nuw i8, ptr %3679, i64 448
+  %3882 = load <8 x double>, ptr %3881, align 64, !tbaa !26
+  %3883 = getelementptr inbounds nuw i8, ptr %3679, i64 512
+  %3884 = load <8 x double>, ptr %3883, align 64, !tbaa !26
+  %3885 = fmul <8 x double> %3686, %3884
+  %3886 = fmul <8 x double> %3885, splat (double 0x3FD5555555555555)
+  %3887 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3882, <8 x double> splat (double 5.000000e-01), <8 x double> %3886)
+  %3888 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3686, <8 x double> %3887, <8 x double> %3880)
+  %3889 = fmul <8 x double> %3686, %3888
+  %3890 = getelementptr inbounds nuw i8, ptr %3679, i64 768
+  %3891 = load <8 x double>, ptr %3890, align 64, !tbaa !26
+  %3892 = fneg <8 x double> %3891
+  %3893 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3892, <8 x double> %3686, <8 x double> %3889)
+  %3894 = fmul <8 x double> %3878, %3893
+  %3895 = fsub <8 x double> %3699, %3894
+  %3896 = select <8 x i1> %3873, <8 x double> %3699, <8 x double> %3895
+  br label %3897
 
-3896:                                             ; preds = %3858, %3874
-  %3897 = phi <8 x double> [ %3895, %3874 ], [ %3698, %3858 ]
-  %3898 = getelementptr inbounds nuw i8, ptr %3678, i64 3264
-  store <8 x double> %3713, ptr %3898, align 64, !tbaa !26
-  store <8 x double> %3862, ptr %3865, align 64, !tbaa !26
-  %3899 = getelementptr inbounds nuw i8, ptr %3678, i64 3136
-  store <8 x double> %3859, ptr %3899, align 64, !tbaa !26
-  %3900 = getelementptr inbounds nuw i8, ptr %3678, i64 3008
-  %3901 = load <8 x double>, ptr %3900, align 64, !tbaa !26
-  %3902 = select <8 x i1> %3872, <8 x double> %3901, <8 x double> %3861
-  store <8 x double> %3902, ptr %3900, align 64, !tbaa !26
-  %3903 = select <8 x i1> %3872, <8 x double> %3725, <8 x double> %3860
-  store <8 x double> %3903, ptr %3724, align 64, !tbaa !26
-  %3904 = getelementptr inbounds nuw i8, ptr %3678, i64 3520
-  store <8 x double> %3682, ptr %3904, align 64, !tbaa !26
-  %3905 = getelementptr inbounds nuw i8, ptr %3678, i64 3584
-  store <8 x double> %3685, ptr %3905, align 64, !tbaa !26
-  %3906 = getelementptr inbounds nuw i8, ptr %3678, i64 3200
-  %3907 = load <8 x double>, ptr %3906, align 64, !tbaa !26
-  %3908 = getelementptr inbounds nuw i8, ptr %3678, i64 5888
-  %3909 = load <8 x double>, ptr %3908, align 64, !tbaa !26
-  %3910 = fsub <8 x double> %3909, %3685
-  %3911 = getelementptr inbounds nuw i8, ptr %3678, i64 8256
-  %3912 = load <8 x double>, ptr %3911, align 64, !tbaa !26
-  %3913 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3907, <8 x double> %3912, <8 x double> splat (double 1.000000e+00))
-  %3914 = fdiv <8 x double> %3910, %3913
-  %3915 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3685, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %3916 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3685, <8 x double> %3915, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %3917 = fneg <8 x double> %3680
-  %3918 = fmul <8 x double> %3916, %3917
-  %3919 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3907, <8 x double> %3914, <8 x double> %3918)
-  %3920 = getelementptr inbounds nuw i8, ptr %3678, i64 3456
-  store <8 x double> %3919, ptr %3920, align 64, !tbaa !26
-  %3921 = getelementptr inbounds nuw i8, ptr %3678, i64 6784
-  %3922 = load <8 x double>, ptr %3921, align 64, !tbaa !26
-  %3923 = fsub <8 x double> %3909, %3922
-  %3924 = fsub <8 x double> %3923, %3914
-  %3925 = getelementptr inbounds nuw i8, ptr %3678, i64 3648
-  store <8 x double> %3924, ptr %3925, align 64, !tbaa !26
-  %3926 = getelementptr inbounds nuw i8, ptr %3678, i64 7360
-  %3927 = load <8 x double>, ptr %3926, align 64, !tbaa !26
-  %3928 = getelementptr inbounds nuw i8, ptr %3678, i64 7424
-  %3929 = load <8 x double>, ptr %3928, align 64, !tbaa !26
-  %3930 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3927, <8 x double> %3685, <8 x double> %3929)
-  %3931 = getelementptr inbounds nuw i8, ptr %3678, i64 6720
-  %3932 = load <8 x double>, ptr %3931, align 64, !tbaa !26
-  %3933 = getelementptr inbounds nuw i8, ptr %3678, i64 4224
-  %3934 = load <8 x double>, ptr %3933, align 64, !tbaa !26
-  %3935 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3703, <8 x double> %3934, <8 x double> %3932)
-  %3936 = getelementptr inbounds nuw i8, ptr %3678, i64 5120
-  %3937 = load <8 x double>, ptr %3936, align 64, !tbaa !26
-  %3938 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3709, <8 x double> %3937, <8 x double> %3935)
-  %3939 = fdiv <8 x double> %3938, %3712
-  %3940 = getelementptr inbounds nuw i8, ptr %3678, i64 3328
-  store <8 x double> %3939, ptr %3940, align 64, !tbaa !26
-  %3941 = getelementptr inbounds nuw i8, ptr %3678, i64 4288
-  %3942 = load <8 x double>, ptr %3941, align 64, !tbaa !26
-  %3943 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3703, <8 x double> %3942, <8 x double> %3897)
-  %3944 = getelementptr inbounds nuw i8, ptr %3678, i64 5184
-  %3945 = load <8 x double>, ptr %3944, align 64, !tbaa !26
-  %3946 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3709, <8 x double> %3945, <8 x double> %3943)
-  %3947 = fdiv <8 x double> %3946, %3712
-  %3948 = getelementptr inbounds nuw i8, ptr %3678, i64 3392
-  store <8 x double> %3947, ptr %3948, align 64, !tbaa !26
-  %3949 = getelementptr inbounds nuw i8, ptr %3678, i64 4608
-  %3950 = load <8 x double>, ptr %3949, align 64, !tbaa !26
-  %3951 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3703, <8 x double> %3950, <8 x double> %3930)
-  %3952 = getelementptr inbounds nuw i8, ptr %3678, i64 5504
-  %3953 = load <8 x double>, ptr %3952, align 64, !tbaa !26
-  %3954 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3709, <8 x double> %3953, <8 x double> %3951)
-  %3955 = fdiv <8 x double> %3954, %3712
-  %3956 = getelementptr inbounds nuw i8, ptr %3678, i64 3712
-  store <8 x double> %3955, ptr %3956, align 64, !tbaa !26
-  %3957 = fcmp ogt <8 x double> %3676, %3873
-  %3958 = select <8 x i1> %3957, <8 x double> %3676, <8 x double> %3873
-  %3959 = add nuw nsw i64 %3675, 1
-  %3960 = load i64, ptr %178, align 8, !tbaa !20
-  %3961 = icmp slt i64 %3959, %3960
-  br i1 %3961, label %3674, label %3962, !llvm.loop !136
+3897:                                             ; preds = %3859, %3875
+  %3898 = phi <8 x double> [ %3896, %3875 ], [ %3699, %3859 ]
+  %3899 = getelementptr inbounds nuw i8, ptr %3679, i64 3264
+  store <8 x double> %3714, ptr %3899, align 64, !tbaa !26
+  store <8 x double> %3863, ptr %3866, align 64, !tbaa !26
+  %3900 = getelementptr inbounds nuw i8, ptr %3679, i64 3136
+  store <8 x double> %3860, ptr %3900, align 64, !tbaa !26
+  %3901 = getelementptr inbounds nuw i8, ptr %3679, i64 3008
+  %3902 = load <8 x double>, ptr %3901, align 64, !tbaa !26
+  %3903 = select <8 x i1> %3873, <8 x double> %3902, <8 x double> %3862
+  store <8 x double> %3903, ptr %3901, align 64, !tbaa !26
+  %3904 = select <8 x i1> %3873, <8 x double> %3726, <8 x double> %3861
+  store <8 x double> %3904, ptr %3725, align 64, !tbaa !26
+  %3905 = getelementptr inbounds nuw i8, ptr %3679, i64 3520
+  store <8 x double> %3683, ptr %3905, align 64, !tbaa !26
+  %3906 = getelementptr inbounds nuw i8, ptr %3679, i64 3584
+  store <8 x double> %3686, ptr %3906, align 64, !tbaa !26
+  %3907 = getelementptr inbounds nuw i8, ptr %3679, i64 3200
+  %3908 = load <8 x double>, ptr %3907, align 64, !tbaa !26
+  %3909 = getelementptr inbounds nuw i8, ptr %3679, i64 5888
+  %3910 = load <8 x double>, ptr %3909, align 64, !tbaa !26
+  %3911 = fsub <8 x double> %3910, %3686
+  %3912 = getelementptr inbounds nuw i8, ptr %3679, i64 8256
+  %3913 = load <8 x double>, ptr %3912, align 64, !tbaa !26
+  %3914 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3908, <8 x double> %3913, <8 x double> splat (double 1.000000e+00))
+  %3915 = fdiv <8 x double> %3911, %3914
+  %3916 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3686, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %3917 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3686, <8 x double> %3916, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %3918 = fneg <8 x double> %3681
+  %3919 = fmul <8 x double> %3917, %3918
+  %3920 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3908, <8 x double> %3915, <8 x double> %3919)
+  %3921 = getelementptr inbounds nuw i8, ptr %3679, i64 3456
+  store <8 x double> %3920, ptr %3921, align 64, !tbaa !26
+  %3922 = getelementptr inbounds nuw i8, ptr %3679, i64 6784
+  %3923 = load <8 x double>, ptr %3922, align 64, !tbaa !26
+  %3924 = fsub <8 x double> %3910, %3923
+  %3925 = fsub <8 x double> %3924, %3915
+  %3926 = getelementptr inbounds nuw i8, ptr %3679, i64 3648
+  store <8 x double> %3925, ptr %3926, align 64, !tbaa !26
+  %3927 = getelementptr inbounds nuw i8, ptr %3679, i64 7360
+  %3928 = load <8 x double>, ptr %3927, align 64, !tbaa !26
+  %3929 = getelementptr inbounds nuw i8, ptr %3679, i64 7424
+  %3930 = load <8 x double>, ptr %3929, align 64, !tbaa !26
+  %3931 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3928, <8 x double> %3686, <8 x double> %3930)
+  %3932 = getelementptr inbounds nuw i8, ptr %3679, i64 6720
+  %3933 = load <8 x double>, ptr %3932, align 64, !tbaa !26
+  %3934 = getelementptr inbounds nuw i8, ptr %3679, i64 4224
+  %3935 = load <8 x double>, ptr %3934, align 64, !tbaa !26
+  %3936 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3704, <8 x double> %3935, <8 x double> %3933)
+  %3937 = getelementptr inbounds nuw i8, ptr %3679, i64 5120
+  %3938 = load <8 x double>, ptr %3937, align 64, !tbaa !26
+  %3939 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3710, <8 x double> %3938, <8 x double> %3936)
+  %3940 = fdiv <8 x double> %3939, %3713
+  %3941 = getelementptr inbounds nuw i8, ptr %3679, i64 3328
+  store <8 x double> %3940, ptr %3941, align 64, !tbaa !26
+  %3942 = getelementptr inbounds nuw i8, ptr %3679, i64 4288
+  %3943 = load <8 x double>, ptr %3942, align 64, !tbaa !26
+  %3944 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3704, <8 x double> %3943, <8 x double> %3898)
+  %3945 = getelementptr inbounds nuw i8, ptr %3679, i64 5184
+  %3946 = load <8 x double>, ptr %3945, align 64, !tbaa !26
+  %3947 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3710, <8 x double> %3946, <8 x double> %3944)
+  %3948 = fdiv <8 x double> %3947, %3713
+  %3949 = getelementptr inbounds nuw i8, ptr %3679, i64 3392
+  store <8 x double> %3948, ptr %3949, align 64, !tbaa !26
+  %3950 = getelementptr inbounds nuw i8, ptr %3679, i64 4608
+  %3951 = load <8 x double>, ptr %3950, align 64, !tbaa !26
+  %3952 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3704, <8 x double> %3951, <8 x double> %3931)
+  %3953 = getelementptr inbounds nuw i8, ptr %3679, i64 5504
+  %3954 = load <8 x double>, ptr %3953, align 64, !tbaa !26
+  %3955 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3710, <8 x double> %3954, <8 x double> %3952)
+  %3956 = fdiv <8 x double> %3955, %3713
+  %3957 = getelementptr inbounds nuw i8, ptr %3679, i64 3712
+  store <8 x double> %3956, ptr %3957, align 64, !tbaa !26
+  %3958 = fcmp ogt <8 x double> %3677, %3874
+  %3959 = select <8 x i1> %3958, <8 x double> %3677, <8 x double> %3874
+  %3960 = add nuw nsw i64 %3676, 1
+  %3961 = load i64, ptr %178, align 8, !tbaa !20
+  %3962 = icmp slt i64 %3960, %3961
+  br i1 %3962, label %3675, label %3963, !llvm.loop !136
 
-3962:                                             ; preds = %3896, %3477
-  %3963 = phi <8 x double> [ zeroinitializer, %3477 ], [ %3958, %3896 ]
-  %3964 = phi i64 [ %3480, %3477 ], [ %3960, %3896 ]
-  %3965 = load <8 x double>, ptr %195, align 64, !tbaa !26
-  %3966 = fadd <8 x double> %3965, splat (double 1.000000e+00)
-  store <8 x double> %3966, ptr %195, align 64, !tbaa !26
-  %3967 = icmp sgt i64 %3964, 0
-  br i1 %3967, label %3968, label %3974
+3963:                                             ; preds = %3897, %3478
+  %3964 = phi <8 x double> [ zeroinitializer, %3478 ], [ %3959, %3897 ]
+  %3965 = phi i64 [ %3481, %3478 ], [ %3961, %3897 ]
+  %3966 = load <8 x double>, ptr %195, align 64, !tbaa !26
+  %3967 = fadd <8 x double> %3966, splat (double 1.000000e+00)
+  store <8 x double> %3967, ptr %195, align 64, !tbaa !26
+  %3968 = icmp sgt i64 %3965, 0
+  br i1 %3968, label %3969, label %3975
 
-3968:                                             ; preds = %3962
-  %3969 = load ptr, ptr %151, align 8, !tbaa !28
-  %3970 = load i64, ptr %141, align 16, !tbaa !21
-  %3971 = add nsw i64 %3970, -1
-  br label %3996
+3969:                                             ; preds = %3963
+  %3970 = load ptr, ptr %151, align 8, !tbaa !28
+  %3971 = load i64, ptr %141, align 16, !tbaa !21
+  %3972 = add nsw i64 %3971, -1
+  br label %3997
 
-3972:                                             ; preds = %4022
-  %3973 = fcmp oeq <8 x double> %4037, zeroinitializer
-  br label %3974
+3973:                                             ; preds = %4023
+  %3974 = fcmp oeq <8 x double> %4038, zeroinitializer
+  br label %3975
 
-3974:                                             ; preds = %3972, %3962
-  %3975 = phi <8 x i1> [ splat (i1 true), %3962 ], [ %3973, %3972 ]
-  %3976 = load i64, ptr %230, align 32, !tbaa !24
-  %3977 = sitofp i64 %3976 to double
-  %3978 = insertelement <8 x double> poison, double %3977, i64 0
-  %3979 = shufflevector <8 x double> %3978, <8 x double> poison, <8 x i32> zeroinitializer
-  %3980 = fcmp oge <8 x double> %3966, %3979
-  %3981 = and <8 x i1> %3975, %3980
-  %3982 = load <8 x i64>, ptr %132, align 64, !tbaa !26
-  %3983 = load <8 x double>, ptr %231, align 64, !tbaa !26
-  %3984 = fcmp olt <8 x double> %3963, %3983
-  %3985 = or <8 x i1> %3984, %3981
-  %3986 = fcmp oge <8 x double> %3966, splat (double 2.000000e+01)
-  %3987 = or <8 x i1> %3986, %3985
-  %3988 = select <8 x i1> %3987, <8 x i64> %3982, <8 x i64> zeroinitializer
-  store <8 x i64> %3988, ptr %155, align 64, !tbaa !26
-  %3989 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3988)
-  %3990 = icmp eq i64 %3989, 0
-  br i1 %3990, label %549, label %3991, !llvm.loop !56
+3975:                                             ; preds = %3973, %3963
+  %3976 = phi <8 x i1> [ splat (i1 true), %3963 ], [ %3974, %3973 ]
+  %3977 = load i64, ptr %230, align 32, !tbaa !24
+  %3978 = sitofp i64 %3977 to double
+  %3979 = insertelement <8 x double> poison, double %3978, i64 0
+  %3980 = shufflevector <8 x double> %3979, <8 x double> poison, <8 x i32> zeroinitializer
+  %3981 = fcmp oge <8 x double> %3967, %3980
+  %3982 = and <8 x i1> %3976, %3981
+  %3983 = load <8 x i64>, ptr %132, align 64, !tbaa !26
+  %3984 = load <8 x double>, ptr %231, align 64, !tbaa !26
+  %3985 = fcmp olt <8 x double> %3964, %3984
+  %3986 = or <8 x i1> %3985, %3982
+  %3987 = fcmp oge <8 x double> %3967, splat (double 2.000000e+01)
+  %3988 = or <8 x i1> %3987, %3986
+  %3989 = select <8 x i1> %3988, <8 x i64> %3983, <8 x i64> zeroinitializer
+  store <8 x i64> %3989, ptr %155, align 64, !tbaa !26
+  %3990 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3989)
+  %3991 = icmp eq i64 %3990, 0
+  br i1 %3991, label %550, label %3992, !llvm.loop !56
 
-3991:                                             ; preds = %3974
-  %3992 = load i64, ptr %178, align 8, !tbaa !20
-  %3993 = icmp sgt i64 %3992, 0
-  br i1 %3993, label %3994, label %4040
+3992:                                             ; preds = %3975
+  %3993 = load i64, ptr %178, align 8, !tbaa !20
+  %3994 = icmp sgt i64 %3993, 0
+  br i1 %3994, label %3995, label %4041
 
-3994:                                             ; preds = %3991
-  %3995 = icmp eq <8 x i64> %3988, zeroinitializer
-  br label %4345
+3995:                                             ; preds = %3992
+  %3996 = icmp eq <8 x i64> %3989, zeroinitializer
+  br label %4347
 
-3996:                                             ; preds = %3968, %4022
-  %3997 = phi i64 [ 0, %3968 ], [ %4038, %4022 ]
-  %3998 = phi <8 x double> [ zeroinitializer, %3968 ], [ %4037, %4022 ]
-  %3999 = getelementptr inbounds nuw %struct.Piece, ptr %3969, i64 %3997
-  %4000 = getelementptr inbounds nuw i8, ptr %3999, i64 8512
-  %4001 = load i64, ptr %4000, align 64, !tbaa !31
-  %4002 = icmp sgt i64 %3970, %4001
-  br i1 %4002, label %4011, label %4003
+3997:                                             ; preds = %3969, %4023
+  %3998 = phi i64 [ 0, %3969 ], [ %4039, %4023 ]
+  %3999 = phi <8 x double> [ zeroinitializer, %3969 ], [ %4038, %4023 ]
+  %4000 = getelementptr inbounds nuw %struct.Piece, ptr %3970, i64 %3998
+  %4001 = getelementptr inbounds nuw i8, ptr %4000, i64 8512
+  %4002 = load i64, ptr %4001, align 64, !tbaa !31
+  %4003 = icmp sgt i64 %3971, %4002
+  br i1 %4003, label %4012, label %4004
 
-4003:                                             ; preds = %3996
-  %4004 = getelementptr inbounds nuw i8, ptr %3999, i64 8608
-  %4005 = load ptr, ptr %4004, align 32, !tbaa !74
-  %4006 = getelementptr inbounds <8 x double>, ptr %4005, i64 %3971
-  %4007 = load <8 x double>, ptr %4006, align 64, !tbaa !26
-  %4008 = getelementptr inbounds nuw i8, ptr %3999, i64 1536
-  %4009 = load <8 x double>, ptr %4008, align 64, !tbaa !26
-  %4010 = fmul <8 x double> %4007, %4009
-  br label %4022
+4004:                                             ; preds = %3997
+  %4005 = getelementptr inbounds nuw i8, ptr %4000, i64 8608
+  %4006 = load ptr, ptr %4005, align 32, !tbaa !74
+  %4007 = getelementptr inbounds <8 x double>, ptr %4006, i64 %3972
+  %4008 = load <8 x double>, ptr %4007, align 64, !tbaa !26
+  %4009 = getelementptr inbounds nuw i8, ptr %4000, i64 1536
+  %4010 = load <8 x double>, ptr %4009, align 64, !tbaa !26
+  %4011 = fmul <8 x double> %4008, %4010
+  br label %4023
 
-4011:                                             ; preds = %3996
-  %4012 = getelementptr inbounds nuw i8, ptr %3999, i64 3776
-  %4013 = load <8 x double>, ptr %4012, align 64, !tbaa !26
-  %4014 = getelementptr inbounds nuw i8, ptr %3999, i64 1536
-  %4015 = load <8 x double>, ptr %4014, align 64, !tbaa !26
-  %4016 = getelementptr inbounds nuw i8, ptr %3999, i64 8608
-  %4017 = load ptr, ptr %4016, align 32, !tbaa !74
-  %4018 = getelementptr inbounds <8 x double>, ptr %4017, i64 %3971
-  %4019 = load <8 x double>, ptr %4018, align 64, !tbaa !26
-  %4020 = fsub <8 x double> %4013, %4015
-  %4021 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4019, <8 x double> %4020, <8 x double> %4015)
-  br label %4022
+4012:                                             ; preds = %3997
+  %4013 = getelementptr inbounds nuw i8, ptr %4000, i64 3776
+  %4014 = load <8 x double>, ptr %4013, align 64, !tbaa !26
+  %4015 = getelementptr inbounds nuw i8, ptr %4000, i64 1536
+  %4016 = load <8 x double>, ptr %4015, align 64, !tbaa !26
+  %4017 = getelementptr inbounds nuw i8, ptr %4000, i64 8608
+  %4018 = load ptr, ptr %4017, align 32, !tbaa !74
+  %4019 = getelementptr inbounds <8 x double>, ptr %4018, i64 %3972
+  %4020 = load <8 x double>, ptr %4019, align 64, !tbaa !26
+  %4021 = fsub <8 x double> %4014, %4016
+  %4022 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4020, <8 x double> %4021, <8 x double> %4016)
+  br label %4023
 
-4022:                                             ; preds = %4003, %4011
-  %4023 = phi <8 x double> [ %4010, %4003 ], [ %4021, %4011 ]
-  %4024 = getelementptr inbounds nuw i8, ptr %3999, i64 8320
-  %4025 = load <8 x i64>, ptr %4024, align 64, !tbaa !26
-  %4026 = getelementptr inbounds nuw i8, ptr %3999, i64 7680
-  %4027 = load <8 x double>, ptr %4026, align 64, !tbaa !26
-  %4028 = fcmp une <8 x double> %4027, zeroinitializer
-  %4029 = getelementptr inbounds nuw i8, ptr %3999, i64 3008
-  %4030 = load <8 x double>, ptr %4029, align 64, !tbaa !26
-  %4031 = fcmp uge <8 x double> %4030, %4023
-  %4032 = select <8 x i1> %4031, <8 x i1> splat (i1 true), <8 x i1> %4028
-  %4033 = icmp eq <8 x i64> %4025, zeroinitializer
-  %4034 = select <8 x i1> %4032, <8 x i1> splat (i1 true), <8 x i1> %4033
-  %4035 = select <8 x i1> %4034, <8 x double> zeroinitializer, <8 x double> splat (double 1.000000e+00)
-  %4036 = fcmp ogt <8 x double> %3998, %4035
-  %4037 = select <8 x i1> %4036, <8 x double> %3998, <8 x double> %4035
-  %4038 = add nuw nsw i64 %3997, 1
-  %4039 = icmp eq i64 %4038, %3964
-  br i1 %4039, label %3972, label %3996, !llvm.loop !137
+4023:                                             ; preds = %4004, %4012
+  %4024 = phi <8 x double> [ %4011, %4004 ], [ %4022, %4012 ]
+  %4025 = getelementptr inbounds nuw i8, ptr %4000, i64 8320
+  %4026 = load <8 x i64>, ptr %4025, align 64, !tbaa !26
+  %4027 = getelementptr inbounds nuw i8, ptr %4000, i64 7680
+  %4028 = load <8 x double>, ptr %4027, align 64, !tbaa !26
+  %4029 = fcmp une <8 x double> %4028, zeroinitializer
+  %4030 = getelementptr inbounds nuw i8, ptr %4000, i64 3008
+  %4031 = load <8 x double>, ptr %4030, align 64, !tbaa !26
+  %4032 = fcmp uge <8 x double> %4031, %4024
+  %4033 = select <8 x i1> %4032, <8 x i1> splat (i1 true), <8 x i1> %4029
+  %4034 = icmp eq <8 x i64> %4026, zeroinitializer
+  %4035 = select <8 x i1> %4033, <8 x i1> splat (i1 true), <8 x i1> %4034
+  %4036 = select <8 x i1> %4035, <8 x double> zeroinitializer, <8 x double> splat (double 1.000000e+00)
+  %4037 = fcmp ogt <8 x double> %3999, %4036
+  %4038 = select <8 x i1> %4037, <8 x double> %3999, <8 x double> %4036
+  %4039 = add nuw nsw i64 %3998, 1
+  %4040 = icmp eq i64 %4039, %3965
+  br i1 %4040, label %3973, label %3997, !llvm.loop !137
 
-4040:                                             ; preds = %4393, %3991
-  %4041 = phi i64 [ %3992, %3991 ], [ %4399, %4393 ]
-  %4042 = load <8 x double>, ptr %183, align 64, !tbaa !26
-  %4043 = fadd <8 x double> %4042, splat (double 1.000000e+00)
-  %4044 = icmp eq <8 x i64> %3988, zeroinitializer
-  %4045 = select <8 x i1> %4044, <8 x double> %4042, <8 x double> %4043
-  store <8 x double> %4045, ptr %183, align 64, !tbaa !26
-  %4046 = fcmp ogt <8 x double> %4045, splat (double 4.000000e+01)
-  %4047 = select <8 x i1> %4046, <8 x i64> %3988, <8 x i64> zeroinitializer
-  %4048 = xor <8 x i64> %4047, %3988
-  %4049 = load <8 x double>, ptr %149, align 64, !tbaa !26
-  %4050 = fadd <8 x double> %4049, splat (double 1.000000e+00)
-  %4051 = icmp eq <8 x i64> %4047, zeroinitializer
-  %4052 = select <8 x i1> %4051, <8 x double> %4049, <8 x double> %4050
-  store <8 x double> %4052, ptr %149, align 64, !tbaa !26
-  %4053 = load <8 x double>, ptr %221, align 64, !tbaa !26
-  %4054 = load <8 x double>, ptr %232, align 64, !tbaa !26
-  %4055 = fsub <8 x double> %4053, %4054
-  %4056 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %4055)
-  %4057 = load <8 x double>, ptr %233, align 64, !tbaa !26
-  %4058 = fmul <8 x double> %4057, splat (double 1.500000e+00)
-  %4059 = fcmp ogt <8 x double> %4056, %4058
-  %4060 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %4061 = fcmp ogt <8 x double> %4060, splat (double 2.000000e-03)
-  %4062 = load <8 x double>, ptr %197, align 64, !tbaa !26
-  %4063 = fcmp oeq <8 x double> %4062, zeroinitializer
-  %4064 = and <8 x i1> %4059, %4063
-  %4065 = and <8 x i1> %4061, %4064
-  %4066 = fdiv <8 x double> %4057, %4056
-  %4067 = select <8 x i1> %4065, <8 x i64> %4048, <8 x i64> zeroinitializer
-  %4068 = load <8 x double>, ptr %181, align 64, !tbaa !26
-  %4069 = fcmp ogt <8 x double> %4068, %4060
-  %4070 = select <8 x i1> %4069, <8 x double> %4068, <8 x double> %4060
-  %4071 = select <8 x i1> %4065, <8 x double> zeroinitializer, <8 x double> %4070
-  %4072 = icmp eq <8 x i64> %4067, zeroinitializer
-  %4073 = select <8 x i1> %4072, <8 x double> %4068, <8 x double> %4071
-  store <8 x double> %4073, ptr %181, align 64, !tbaa !26
-  %4074 = fcmp ogt <8 x double> %4066, splat (double 5.000000e-02)
-  %4075 = select <8 x i1> %4074, <8 x double> %4066, <8 x double> splat (double 5.000000e-02)
-  %4076 = fcmp olt <8 x double> %4075, splat (double 0x3FEE666666666666)
-  %4077 = select <8 x i1> %4076, <8 x double> %4075, <8 x double> splat (double 0x3FEE666666666666)
-  %4078 = fmul <8 x double> %4060, %4077
-  %4079 = fcmp ogt <8 x double> %4078, splat (double 0x3EB0C6F7A0B5ED8D)
-  %4080 = select <8 x i1> %4079, <8 x double> %4078, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %4081 = load <8 x double>, ptr %161, align 64, !tbaa !26
-  %4082 = select <8 x i1> %4072, <8 x double> %4081, <8 x double> %4080
-  store <8 x double> %4082, ptr %161, align 64, !tbaa !26
-  %4083 = load <8 x double>, ptr %146, align 64, !tbaa !26
-  %4084 = fadd <8 x double> %4083, splat (double 1.000000e+00)
-  %4085 = select <8 x i1> %4072, <8 x double> %4083, <8 x double> %4084
-  store <8 x double> %4085, ptr %146, align 64, !tbaa !26
-  %4086 = xor <8 x i64> %4067, %4048
-  %4087 = icmp sgt i64 %4041, 0
-  br i1 %4087, label %4088, label %4186
+4041:                                             ; preds = %4395, %3992
+  %4042 = phi i64 [ %3993, %3992 ], [ %4401, %4395 ]
+  %4043 = load <8 x double>, ptr %183, align 64, !tbaa !26
+  %4044 = fadd <8 x double> %4043, splat (double 1.000000e+00)
+  %4045 = icmp eq <8 x i64> %3989, zeroinitializer
+  %4046 = select <8 x i1> %4045, <8 x double> %4043, <8 x double> %4044
+  store <8 x double> %4046, ptr %183, align 64, !tbaa !26
+  %4047 = fcmp ogt <8 x double> %4046, splat (double 4.000000e+01)
+  %4048 = select <8 x i1> %4047, <8 x i64> %3989, <8 x i64> zeroinitializer
+  %4049 = xor <8 x i64> %4048, %3989
+  %4050 = load <8 x double>, ptr %149, align 64, !tbaa !26
+  %4051 = fadd <8 x double> %4050, splat (double 1.000000e+00)
+  %4052 = icmp eq <8 x i64> %4048, zeroinitializer
+  %4053 = select <8 x i1> %4052, <8 x double> %4050, <8 x double> %4051
+  store <8 x double> %4053, ptr %149, align 64, !tbaa !26
+  %4054 = load <8 x double>, ptr %221, align 64, !tbaa !26
+  %4055 = load <8 x double>, ptr %232, align 64, !tbaa !26
+  %4056 = fsub <8 x double> %4054, %4055
+  %4057 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %4056)
+  %4058 = load <8 x double>, ptr %233, align 64, !tbaa !26
+  %4059 = fmul <8 x double> %4058, splat (double 1.500000e+00)
+  %4060 = fcmp ogt <8 x double> %4057, %4059
+  %4061 = load <8 x double>, ptr %182, align 64, !tbaa !26
+  %4062 = fcmp ogt <8 x double> %4061, splat (double 2.000000e-03)
+  %4063 = load <8 x double>, ptr %197, align 64, !tbaa !26
+  %4064 = fcmp oeq <8 x double> %4063, zeroinitializer
+  %4065 = and <8 x i1> %4060, %4064
+  %4066 = and <8 x i1> %4062, %4065
+  %4067 = fdiv <8 x double> %4058, %4057
+  %4068 = select <8 x i1> %4066, <8 x i64> %4049, <8 x i64> zeroinitializer
+  %4069 = load <8 x double>, ptr %181, align 64, !tbaa !26
+  %4070 = fcmp ogt <8 x double> %4069, %4061
+  %4071 = select <8 x i1> %4070, <8 x double> %4069, <8 x double> %4061
+  %4072 = select <8 x i1> %4066, <8 x double> zeroinitializer, <8 x double> %4071
+  %4073 = icmp eq <8 x i64> %4068, zeroinitializer
+  %4074 = select <8 x i1> %4073, <8 x double> %4069, <8 x double> %4072
+  store <8 x double> %4074, ptr %181, align 64, !tbaa !26
+  %4075 = fcmp ogt <8 x double> %4067, splat (double 5.000000e-02)
+  %4076 = select <8 x i1> %4075, <8 x double> %4067, <8 x double> splat (double 5.000000e-02)
+  %4077 = fcmp olt <8 x double> %4076, splat (double 0x3FEE666666666666)
+  %4078 = select <8 x i1> %4077, <8 x double> %4076, <8 x double> splat (double 0x3FEE666666666666)
+  %4079 = fmul <8 x double> %4061, %4078
+  %4080 = fcmp ogt <8 x double> %4079, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4081 = select <8 x i1> %4080, <8 x double> %4079, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4082 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %4083 = select <8 x i1> %4073, <8 x double> %4082, <8 x double> %4081
+  store <8 x double> %4083, ptr %161, align 64, !tbaa !26
+  %4084 = load <8 x double>, ptr %146, align 64, !tbaa !26
+  %4085 = fadd <8 x double> %4084, splat (double 1.000000e+00)
+  %4086 = select <8 x i1> %4073, <8 x double> %4084, <8 x double> %4085
+  store <8 x double> %4086, ptr %146, align 64, !tbaa !26
+  %4087 = xor <8 x i64> %4068, %4049
+  %4088 = icmp sgt i64 %4042, 0
+  br i1 %4088, label %4089, label %4188
 
-4088:                                             ; preds = %4040
-  %4089 = load ptr, ptr %151, align 8, !tbaa !28
-  %4090 = load <8 x double>, ptr %158, align 64, !tbaa !26
-  %4091 = load <8 x double>, ptr %159, align 64, !tbaa !26
-  %4092 = fcmp une <8 x double> %4090, %4091
-  %4093 = fcmp ule <8 x double> %4090, zeroinitializer
-  %4094 = or <8 x i1> %4093, %4092
-  %4095 = fcmp ogt <8 x double> %4060, splat (double 0x3E7AD7F29ABCAF48)
-  %4096 = fcmp ogt <8 x double> %4060, splat (double 1.000000e-05)
-  %4097 = fcmp ogt <8 x double> %4060, splat (double 1.000000e-04)
-  br label %4098
+4089:                                             ; preds = %4041
+  %4090 = load ptr, ptr %151, align 8, !tbaa !28
+  %4091 = load <8 x double>, ptr %158, align 64, !tbaa !26
+  %4092 = load <8 x double>, ptr %159, align 64, !tbaa !26
+  %4093 = fcmp une <8 x double> %4091, %4092
+  %4094 = fcmp ule <8 x double> %4091, zeroinitializer
+  %4095 = or <8 x i1> %4094, %4093
+  %4096 = load <8 x double>, ptr %234, align 64, !tbaa !26
+  %4097 = fcmp ogt <8 x double> %4061, splat (double 0x3E7AD7F29ABCAF48)
+  %4098 = fcmp ogt <8 x double> %4061, splat (double 1.000000e-05)
+  %4099 = fcmp ogt <8 x double> %4061, splat (double 1.000000e-04)
+  br label %4100
 
-4098:                                             ; preds = %4088, %4098
-  %4099 = phi i64 [ 0, %4088 ], [ %4182, %4098 ]
-  %4100 = phi <8 x double> [ splat (double 1.000000e+00), %4088 ], [ %4181, %4098 ]
-  %4101 = phi <8 x i64> [ zeroinitializer, %4088 ], [ %4129, %4098 ]
-  %4102 = phi <8 x i64> [ zeroinitializer, %4088 ], [ %4178, %4098 ]
-  %4103 = getelementptr inbounds nuw %struct.Piece, ptr %4089, i64 %4099
-  %4104 = getelementptr inbounds nuw i8, ptr %4103, i64 3072
-  %4105 = load <8 x double>, ptr %4104, align 64, !tbaa !26
-  %4106 = getelementptr inbounds nuw i8, ptr %4103, i64 3968
+4100:                                             ; preds = %4089, %4100
+  %4101 = phi i64 [ 0, %4089 ], [ %4184, %4100 ]
+  %4102 = phi <8 x double> [ splat (double 1.000000e+00), %4089 ], [ %4183, %4100 ]
+  %4103 = phi <8 x i64> [ zeroinitializer, %4089 ], [ %4131, %4100 ]
+  %4104 = phi <8 x i64> [ zeroinitializer, %4089 ], [ %4180, %4100 ]
+  %4105 = getelementptr inbounds nuw %struct.Piece, ptr %4090, i64 %4101
+  %4106 = getelementptr inbounds nuw i8, ptr %4105, i64 3072
   %4107 = load <8 x double>, ptr %4106, align 64, !tbaa !26
-  %4108 = getelementptr inbounds nuw i8, ptr %4103, i64 8320
-  %4109 = load <8 x i64>, ptr %4108, align 64, !tbaa !26
-  %4110 = xor <8 x i64> %4109, splat (i64 -1)
-  %4111 = getelementptr inbounds nuw i8, ptr %4103, i64 896
-  %4112 = load <8 x double>, ptr %4111, align 64, !tbaa !26
-  %4113 = fmul <8 x double> %4112, splat (double 3.000000e-03)
-  %4114 = fcmp ogt <8 x double> %4113, splat (double 0x3E7AD7F29ABCAF48)
-  %4115 = fneg <8 x double> %4113
-  %4116 = select <8 x i1> %4114, <8 x double> %4115, <8 x double> splat (double 0xBE7AD7F29ABCAF48)
-  %4117 = fcmp olt <8 x double> %4105, %4116
-  %4118 = select <8 x i1> %4117, <8 x i1> %4094, <8 x i1> zeroinitializer
-  %4119 = select <8 x i1> %4118, <8 x i64> %4110, <8 x i64> zeroinitializer
-  %4120 = fcmp ole <8 x double> %4107, zeroinitializer
-  %4121 = select <8 x i1> %4120, <8 x i64> %4119, <8 x i64> zeroinitializer
-  %4122 = getelementptr inbounds nuw i8, ptr %4103, i64 832
-  %4123 = load <8 x double>, ptr %4122, align 64, !tbaa !26
-  %4124 = fmul <8 x double> %4123, splat (double -3.000000e-07)
-  %4125 = fcmp olt <8 x double> %4105, %4124
-  %4126 = select <8 x i1> %4095, <8 x i1> %4125, <8 x i1> zeroinitializer
-  %4127 = select <8 x i1> %4126, <8 x i64> %4121, <8 x i64> zeroinitializer
-  %4128 = or <8 x i64> %4127, %4102
-  %4129 = or <8 x i64> %4127, %4101
-  %4130 = fcmp olt <8 x double> %4100, splat (double 3.000000e-01)
-  %4131 = icmp eq <8 x i64> %4127, zeroinitializer
-  %4132 = select <8 x i1> %4131, <8 x i1> splat (i1 true), <8 x i1> %4130
-  %4133 = select <8 x i1> %4132, <8 x double> %4100, <8 x double> splat (double 3.000000e-01)
-  %4134 = xor <8 x i64> %4121, splat (i64 -1)
-  %4135 = and <8 x i64> %4119, %4134
-  %4136 = select <8 x i1> %4096, <8 x i64> %4135, <8 x i64> zeroinitializer
-  %4137 = fsub <8 x double> %4107, %4105
-  %4138 = fdiv <8 x double> %4107, %4137
-  %4139 = or <8 x i64> %4128, %4136
-  %4140 = fcmp olt <8 x double> %4133, %4138
-  %4141 = icmp eq <8 x i64> %4136, zeroinitializer
-  %4142 = select <8 x i1> %4141, <8 x i1> splat (i1 true), <8 x i1> %4140
-  %4143 = select <8 x i1> %4142, <8 x double> %4133, <8 x double> %4138
-  %4144 = getelementptr inbounds nuw i8, ptr %4103, i64 3904
-  %4145 = load <8 x double>, ptr %4144, align 64, !tbaa !26
-  %4146 = getelementptr inbounds nuw i8, ptr %4103, i64 3008
+  %4108 = getelementptr inbounds nuw i8, ptr %4105, i64 3968
+  %4109 = load <8 x double>, ptr %4108, align 64, !tbaa !26
+  %4110 = getelementptr inbounds nuw i8, ptr %4105, i64 8320
+  %4111 = load <8 x i64>, ptr %4110, align 64, !tbaa !26
+  %4112 = xor <8 x i64> %4111, splat (i64 -1)
+  %4113 = getelementptr inbounds nuw i8, ptr %4105, i64 896
+  %4114 = load <8 x double>, ptr %4113, align 64, !tbaa !26
+  %4115 = fmul <8 x double> %4096, %4114
+  %4116 = fcmp ogt <8 x double> %4115, splat (double 0x3E7AD7F29ABCAF48)
+  %4117 = fneg <8 x double> %4115
+  %4118 = select <8 x i1> %4116, <8 x double> %4117, <8 x double> splat (double 0xBE7AD7F29ABCAF48)
+  %4119 = fcmp olt <8 x double> %4107, %4118
+  %4120 = select <8 x i1> %4119, <8 x i1> %4095, <8 x i1> zeroinitializer
+  %4121 = select <8 x i1> %4120, <8 x i64> %4112, <8 x i64> zeroinitializer
+  %4122 = fcmp ole <8 x double> %4109, zeroinitializer
+  %4123 = select <8 x i1> %4122, <8 x i64> %4121, <8 x i64> zeroinitializer
+  %4124 = getelementptr inbounds nuw i8, ptr %4105, i64 832
+  %4125 = load <8 x double>, ptr %4124, align 64, !tbaa !26
+  %4126 = fmul <8 x double> %4125, splat (double -3.000000e-07)
+  %4127 = fcmp olt <8 x double> %4107, %4126
+  %4128 = select <8 x i1> %4097, <8 x i1> %4127, <8 x i1> zeroinitializer
+  %4129 = select <8 x i1> %4128, <8 x i64> %4123, <8 x i64> zeroinitializer
+  %4130 = or <8 x i64> %4129, %4104
+  %4131 = or <8 x i64> %4129, %4103
+  %4132 = fcmp olt <8 x double> %4102, splat (double 3.000000e-01)
+  %4133 = icmp eq <8 x i64> %4129, zeroinitializer
+  %4134 = select <8 x i1> %4133, <8 x i1> splat (i1 true), <8 x i1> %4132
+  %4135 = select <8 x i1> %4134, <8 x double> %4102, <8 x double> splat (double 3.000000e-01)
+  %4136 = xor <8 x i64> %4123, splat (i64 -1)
+  %4137 = and <8 x i64> %4121, %4136
+  %4138 = select <8 x i1> %4098, <8 x i64> %4137, <8 x i64> zeroinitializer
+  %4139 = fsub <8 x double> %4109, %4107
+  %4140 = fdiv <8 x double> %4109, %4139
+  %4141 = or <8 x i64> %4130, %4138
+  %4142 = fcmp olt <8 x double> %4135, %4140
+  %4143 = icmp eq <8 x i64> %4138, zeroinitializer
+  %4144 = select <8 x i1> %4143, <8 x i1> splat (i1 true), <8 x i1> %4142
+  %4145 = select <8 x i1> %4144, <8 x double> %4135, <8 x double> %4140
+  %4146 = getelementptr inbounds nuw i8, ptr %4105, i64 3904
   %4147 = load <8 x double>, ptr %4146, align 64, !tbaa !26
-  %4148 = getelementptr inbounds nuw i8, ptr %4103, i64 7680
+  %4148 = getelementptr inbounds nuw i8, ptr %4105, i64 3008
   %4149 = load <8 x double>, ptr %4148, align 64, !tbaa !26
-  %4150 = fcmp oeq <8 x double> %4149, zeroinitializer
-  %4151 = getelementptr inbounds nuw i8, ptr %4103, i64 1472
-  %4152 = load <8 x double>, ptr %4151, align 64, !tbaa !26
-  %4153 = fmul <8 x double> %4152, splat (double 0x3FEFF7CED916872B)
-  %4154 = fcmp olt <8 x double> %4147, %4153
-  %4155 = and <8 x i1> %4150, %4154
-  %4156 = and <8 x i1> %4097, %4155
-  %4157 = fsub <8 x double> %4145, %4152
-  %4158 = fsub <8 x double> %4145, %4147
-  %4159 = fdiv <8 x double> %4157, %4158
-  %4160 = fcmp uge <8 x double> %4143, %4159
-  %4161 = select <8 x i1> %4156, <8 x i1> %4160, <8 x i1> zeroinitializer
-  %4162 = select <8 x i1> %4161, <8 x double> %4159, <8 x double> %4143
-  %4163 = fcmp oeq <8 x double> %4149, splat (double 1.000000e+00)
-  %4164 = getelementptr inbounds nuw i8, ptr %4103, i64 3264
-  %4165 = load <8 x double>, ptr %4164, align 64, !tbaa !26
-  %4166 = getelementptr inbounds nuw i8, ptr %4103, i64 1600
+  %4150 = getelementptr inbounds nuw i8, ptr %4105, i64 7680
+  %4151 = load <8 x double>, ptr %4150, align 64, !tbaa !26
+  %4152 = fcmp oeq <8 x double> %4151, zeroinitializer
+  %4153 = getelementptr inbounds nuw i8, ptr %4105, i64 1472
+  %4154 = load <8 x double>, ptr %4153, align 64, !tbaa !26
+  %4155 = fmul <8 x double> %4154, splat (double 0x3FEFF7CED916872B)
+  %4156 = fcmp olt <8 x double> %4149, %4155
+  %4157 = and <8 x i1> %4152, %4156
+  %4158 = and <8 x i1> %4099, %4157
+  %4159 = fsub <8 x double> %4147, %4154
+  %4160 = fsub <8 x double> %4147, %4149
+  %4161 = fdiv <8 x double> %4159, %4160
+  %4162 = fcmp uge <8 x double> %4145, %4161
+  %4163 = select <8 x i1> %4158, <8 x i1> %4162, <8 x i1> zeroinitializer
+  %4164 = select <8 x i1> %4163, <8 x double> %4161, <8 x double> %4145
+  %4165 = fcmp oeq <8 x double> %4151, splat (double 1.000000e+00)
+  %4166 = getelementptr inbounds nuw i8, ptr %4105, i64 3264
   %4167 = load <8 x double>, ptr %4166, align 64, !tbaa !26
-  %4168 = fmul <8 x double> %4167, splat (double 1.000100e+00)
-  %4169 = fcmp ogt <8 x double> %4165, %4168
-  %4170 = and <8 x i1> %4163, %4169
-  %4171 = and <8 x i1> %4097, %4170
-  %4172 = getelementptr inbounds nuw i8, ptr %4103, i64 4160
-  %4173 = load <8 x double>, ptr %4172, align 64, !tbaa !26
-  %4174 = fsub <8 x double> %4167, %4173
-  %4175 = fsub <8 x double> %4165, %4173
-  %4176 = fdiv <8 x double> %4174, %4175
-  %4177 = select <8 x i1> %4170, <8 x i1> %4097, <8 x i1> %4156
-  %4178 = select <8 x i1> %4177, <8 x i64> splat (i64 -1), <8 x i64> %4139
-  %4179 = fcmp uge <8 x double> %4162, %4176
-  %4180 = select <8 x i1> %4171, <8 x i1> %4179, <8 x i1> zeroinitializer
-  %4181 = select <8 x i1> %4180, <8 x double> %4176, <8 x double> %4162
-  %4182 = add nuw nsw i64 %4099, 1
-  %4183 = icmp eq i64 %4182, %4041
-  br i1 %4183, label %4184, label %4098, !llvm.loop !138
+  %4168 = getelementptr inbounds nuw i8, ptr %4105, i64 1600
+  %4169 = load <8 x double>, ptr %4168, align 64, !tbaa !26
+  %4170 = fmul <8 x double> %4169, splat (double 1.000100e+00)
+  %4171 = fcmp ogt <8 x double> %4167, %4170
+  %4172 = and <8 x i1> %4165, %4171
+  %4173 = and <8 x i1> %4099, %4172
+  %4174 = getelementptr inbounds nuw i8, ptr %4105, i64 4160
+  %4175 = load <8 x double>, ptr %4174, align 64, !tbaa !26
+  %4176 = fsub <8 x double> %4169, %4175
+  %4177 = fsub <8 x double> %4167, %4175
+  %4178 = fdiv <8 x double> %4176, %4177
+  %4179 = select <8 x i1> %4172, <8 x i1> %4099, <8 x i1> %4158
+  %4180 = select <8 x i1> %4179, <8 x i64> splat (i64 -1), <8 x i64> %4141
+  %4181 = fcmp uge <8 x double> %4164, %4178
+  %4182 = select <8 x i1> %4173, <8 x i1> %4181, <8 x i1> zeroinitializer
+  %4183 = select <8 x i1> %4182, <8 x double> %4178, <8 x double> %4164
+  %4184 = add nuw nsw i64 %4101, 1
+  %4185 = icmp eq i64 %4184, %4042
+  br i1 %4185, label %4186, label %4100, !llvm.loop !138
 
-4184:                                             ; preds = %4098
-  %4185 = icmp eq <8 x i64> %4129, zeroinitializer
-  br label %4186
+4186:                                             ; preds = %4100
+  %4187 = icmp eq <8 x i64> %4131, zeroinitializer
+  br label %4188
 
-4186:                                             ; preds = %4184, %4040
-  %4187 = phi <8 x i64> [ zeroinitializer, %4040 ], [ %4178, %4184 ]
-  %4188 = phi <8 x i1> [ splat (i1 true), %4040 ], [ %4185, %4184 ]
-  %4189 = phi <8 x double> [ splat (double 1.000000e+00), %4040 ], [ %4181, %4184 ]
-  %4190 = and <8 x i64> %4187, %4086
-  %4191 = fcmp ogt <8 x double> %4073, %4060
-  %4192 = select <8 x i1> %4191, <8 x double> %4073, <8 x double> %4060
-  %4193 = select <8 x i1> %4188, <8 x double> %4192, <8 x double> zeroinitializer
-  %4194 = icmp eq <8 x i64> %4190, zeroinitializer
-  %4195 = select <8 x i1> %4194, <8 x double> %4073, <8 x double> %4193
-  %4196 = fcmp ogt <8 x double> %4189, splat (double 5.000000e-02)
-  %4197 = select <8 x i1> %4196, <8 x double> %4189, <8 x double> splat (double 5.000000e-02)
-  %4198 = fcmp olt <8 x double> %4197, splat (double 0x3FEE666666666666)
-  %4199 = select <8 x i1> %4198, <8 x double> %4197, <8 x double> splat (double 0x3FEE666666666666)
-  %4200 = fmul <8 x double> %4060, %4199
-  %4201 = fcmp ogt <8 x double> %4200, splat (double 0x3EB0C6F7A0B5ED8D)
-  %4202 = select <8 x i1> %4201, <8 x double> %4200, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %4203 = select <8 x i1> %4194, <8 x double> %4082, <8 x double> %4202
-  %4204 = fadd <8 x double> %4085, splat (double 1.000000e+00)
-  %4205 = select <8 x i1> %4194, <8 x double> %4085, <8 x double> %4204
-  %4206 = xor <8 x i64> %4190, %4086
-  %4207 = load <8 x double>, ptr %163, align 64, !tbaa !26
-  %4208 = fmul <8 x double> %4207, splat (double 5.000000e-01)
-  %4209 = load <8 x double>, ptr %164, align 64, !tbaa !26
-  %4210 = load <8 x i64>, ptr %165, align 64, !tbaa !26
-  %4211 = fneg <8 x double> %4208
-  %4212 = icmp eq <8 x i64> %4210, zeroinitializer
-  %4213 = select <8 x i1> %4212, <8 x double> %4211, <8 x double> %4208
-  %4214 = fadd <8 x double> %4209, %4213
-  %4215 = load <8 x double>, ptr %166, align 64, !tbaa !26
-  %4216 = fsub <8 x double> %4215, %4214
-  %4217 = load <8 x double>, ptr %187, align 64, !tbaa !26
-  %4218 = fsub <8 x double> %4217, %4214
-  %4219 = fneg <8 x double> %4216
-  %4220 = select <8 x i1> %4212, <8 x double> %4219, <8 x double> %4216
+4188:                                             ; preds = %4186, %4041
+  %4189 = phi <8 x i64> [ zeroinitializer, %4041 ], [ %4180, %4186 ]
+  %4190 = phi <8 x i1> [ splat (i1 true), %4041 ], [ %4187, %4186 ]
+  %4191 = phi <8 x double> [ splat (double 1.000000e+00), %4041 ], [ %4183, %4186 ]
+  %4192 = and <8 x i64> %4189, %4087
+  %4193 = fcmp ogt <8 x double> %4074, %4061
+  %4194 = select <8 x i1> %4193, <8 x double> %4074, <8 x double> %4061
+  %4195 = select <8 x i1> %4190, <8 x double> %4194, <8 x double> zeroinitializer
+  %4196 = icmp eq <8 x i64> %4192, zeroinitializer
+  %4197 = select <8 x i1> %4196, <8 x double> %4074, <8 x double> %4195
+  %4198 = fcmp ogt <8 x double> %4191, splat (double 5.000000e-02)
+  %4199 = select <8 x i1> %4198, <8 x double> %4191, <8 x double> splat (double 5.000000e-02)
+  %4200 = fcmp olt <8 x double> %4199, splat (double 0x3FEE666666666666)
+  %4201 = select <8 x i1> %4200, <8 x double> %4199, <8 x double> splat (double 0x3FEE666666666666)
+  %4202 = fmul <8 x double> %4061, %4201
+  %4203 = fcmp ogt <8 x double> %4202, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4204 = select <8 x i1> %4203, <8 x double> %4202, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4205 = select <8 x i1> %4196, <8 x double> %4083, <8 x double> %4204
+  %4206 = fadd <8 x double> %4086, splat (double 1.000000e+00)
+  %4207 = select <8 x i1> %4196, <8 x double> %4086, <8 x double> %4206
+  %4208 = xor <8 x i64> %4192, %4087
+  %4209 = load <8 x double>, ptr %163, align 64, !tbaa !26
+  %4210 = fmul <8 x double> %4209, splat (double 5.000000e-01)
+  %4211 = load <8 x double>, ptr %164, align 64, !tbaa !26
+  %4212 = load <8 x i64>, ptr %165, align 64, !tbaa !26
+  %4213 = fneg <8 x double> %4210
+  %4214 = icmp eq <8 x i64> %4212, zeroinitializer
+  %4215 = select <8 x i1> %4214, <8 x double> %4213, <8 x double> %4210
+  %4216 = fadd <8 x double> %4211, %4215
+  %4217 = load <8 x double>, ptr %166, align 64, !tbaa !26
+  %4218 = fsub <8 x double> %4217, %4216
+  %4219 = load <8 x double>, ptr %187, align 64, !tbaa !26
+  %4220 = fsub <8 x double> %4219, %4216
   %4221 = fneg <8 x double> %4218
-  %4222 = select <8 x i1> %4212, <8 x double> %4221, <8 x double> %4218
-  %4223 = load <8 x double>, ptr %176, align 64, !tbaa !26
-  %4224 = fcmp oeq <8 x double> %4223, zeroinitializer
-  %4225 = load <8 x double>, ptr %177, align 64, !tbaa !26
+  %4222 = select <8 x i1> %4214, <8 x double> %4221, <8 x double> %4218
+  %4223 = fneg <8 x double> %4220
+  %4224 = select <8 x i1> %4214, <8 x double> %4223, <8 x double> %4220
+  %4225 = load <8 x double>, ptr %176, align 64, !tbaa !26
   %4226 = fcmp oeq <8 x double> %4225, zeroinitializer
-  %4227 = and <8 x i1> %4224, %4226
-  %4228 = fcmp olt <8 x double> %4220, splat (double -4.000000e-03)
-  %4229 = and <8 x i1> %4227, %4228
-  %4230 = fcmp ogt <8 x double> %4222, splat (double 4.000000e-03)
-  %4231 = and <8 x i1> %4230, %4229
-  %4232 = and <8 x i1> %4061, %4231
-  %4233 = fsub <8 x double> %4220, %4222
-  %4234 = fdiv <8 x double> %4220, %4233
-  %4235 = select <8 x i1> %4232, <8 x i64> %4206, <8 x i64> zeroinitializer
-  %4236 = fcmp ogt <8 x double> %4195, %4060
-  %4237 = icmp eq <8 x i64> %4235, zeroinitializer
-  %4238 = select <8 x i1> %4237, <8 x i1> splat (i1 true), <8 x i1> %4236
-  %4239 = select <8 x i1> %4238, <8 x double> %4195, <8 x double> %4060
-  store <8 x double> %4239, ptr %181, align 64, !tbaa !26
-  %4240 = fcmp ogt <8 x double> %4234, splat (double 5.000000e-02)
-  %4241 = select <8 x i1> %4240, <8 x double> %4234, <8 x double> splat (double 5.000000e-02)
-  %4242 = fcmp olt <8 x double> %4241, splat (double 0x3FEE666666666666)
-  %4243 = select <8 x i1> %4242, <8 x double> %4241, <8 x double> splat (double 0x3FEE666666666666)
-  %4244 = fmul <8 x double> %4060, %4243
-  %4245 = fcmp ogt <8 x double> %4244, splat (double 0x3EB0C6F7A0B5ED8D)
-  %4246 = select <8 x i1> %4245, <8 x double> %4244, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %4247 = select <8 x i1> %4237, <8 x double> %4203, <8 x double> %4246
-  store <8 x double> %4247, ptr %161, align 64, !tbaa !26
-  %4248 = fadd <8 x double> %4205, splat (double 1.000000e+00)
-  %4249 = select <8 x i1> %4237, <8 x double> %4205, <8 x double> %4248
-  store <8 x double> %4249, ptr %146, align 64, !tbaa !26
-  %4250 = xor <8 x i64> %4235, %4206
-  %4251 = load <8 x double>, ptr %234, align 64, !tbaa !26
-  %4252 = load <8 x double>, ptr %209, align 64, !tbaa !26
-  %4253 = load <8 x double>, ptr %200, align 64, !tbaa !26
-  %4254 = fsub <8 x double> %4252, %4253
-  %4255 = load <8 x double>, ptr %235, align 64, !tbaa !26
-  %4256 = fcmp une <8 x double> %4255, splat (double 1.000000e+00)
+  %4227 = load <8 x double>, ptr %177, align 64, !tbaa !26
+  %4228 = fcmp oeq <8 x double> %4227, zeroinitializer
+  %4229 = and <8 x i1> %4226, %4228
+  %4230 = fcmp olt <8 x double> %4222, splat (double -4.000000e-03)
+  %4231 = and <8 x i1> %4229, %4230
+  %4232 = fcmp ogt <8 x double> %4224, splat (double 4.000000e-03)
+  %4233 = and <8 x i1> %4232, %4231
+  %4234 = and <8 x i1> %4062, %4233
+  %4235 = fsub <8 x double> %4222, %4224
+  %4236 = fdiv <8 x double> %4222, %4235
+  %4237 = select <8 x i1> %4234, <8 x i64> %4208, <8 x i64> zeroinitializer
+  %4238 = fcmp ogt <8 x double> %4197, %4061
+  %4239 = icmp eq <8 x i64> %4237, zeroinitializer
+  %4240 = select <8 x i1> %4239, <8 x i1> splat (i1 true), <8 x i1> %4238
+  %4241 = select <8 x i1> %4240, <8 x double> %4197, <8 x double> %4061
+  store <8 x double> %4241, ptr %181, align 64, !tbaa !26
+  %4242 = fcmp ogt <8 x double> %4236, splat (double 5.000000e-02)
+  %4243 = select <8 x i1> %4242, <8 x double> %4236, <8 x double> splat (double 5.000000e-02)
+  %4244 = fcmp olt <8 x double> %4243, splat (double 0x3FEE666666666666)
+  %4245 = select <8 x i1> %4244, <8 x double> %4243, <8 x double> splat (double 0x3FEE666666666666)
+  %4246 = fmul <8 x double> %4061, %4245
+  %4247 = fcmp ogt <8 x double> %4246, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4248 = select <8 x i1> %4247, <8 x double> %4246, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4249 = select <8 x i1> %4239, <8 x double> %4205, <8 x double> %4248
+  store <8 x double> %4249, ptr %161, align 64, !tbaa !26
+  %4250 = fadd <8 x double> %4207, splat (double 1.000000e+00)
+  %4251 = select <8 x i1> %4239, <8 x double> %4207, <8 x double> %4250
+  store <8 x double> %4251, ptr %146, align 64, !tbaa !26
+  %4252 = xor <8 x i64> %4237, %4208
+  %4253 = load <8 x double>, ptr %235, align 64, !tbaa !26
+  %4254 = load <8 x double>, ptr %209, align 64, !tbaa !26
+  %4255 = load <8 x double>, ptr %200, align 64, !tbaa !26
+  %4256 = fsub <8 x double> %4254, %4255
   %4257 = load <8 x double>, ptr %236, align 64, !tbaa !26
-  %4258 = fsub <8 x double> %4215, %4257
-  %4259 = select <8 x i1> %4256, <8 x double> splat (double -1.000000e+00), <8 x double> %4258
-  %4260 = fcmp une <8 x double> %4255, splat (double 2.000000e+00)
-  %4261 = fsub <8 x double> %4251, %4257
-  %4262 = select <8 x i1> %4260, <8 x double> %4259, <8 x double> %4261
-  %4263 = fcmp une <8 x double> %4255, splat (double 3.000000e+00)
-  %4264 = fsub <8 x double> %4254, %4257
-  %4265 = select <8 x i1> %4263, <8 x double> %4262, <8 x double> %4264
-  %4266 = fcmp une <8 x double> %4255, splat (double 4.000000e+00)
-  %4267 = fsub <8 x double> %4257, %4254
-  %4268 = select <8 x i1> %4266, <8 x double> %4265, <8 x double> %4267
-  br i1 %4087, label %4269, label %4301
+  %4258 = fcmp une <8 x double> %4257, splat (double 1.000000e+00)
+  %4259 = load <8 x double>, ptr %237, align 64, !tbaa !26
+  %4260 = fsub <8 x double> %4217, %4259
+  %4261 = select <8 x i1> %4258, <8 x double> splat (double -1.000000e+00), <8 x double> %4260
+  %4262 = fcmp une <8 x double> %4257, splat (double 2.000000e+00)
+  %4263 = fsub <8 x double> %4253, %4259
+  %4264 = select <8 x i1> %4262, <8 x double> %4261, <8 x double> %4263
+  %4265 = fcmp une <8 x double> %4257, splat (double 3.000000e+00)
+  %4266 = fsub <8 x double> %4256, %4259
+  %4267 = select <8 x i1> %4265, <8 x double> %4264, <8 x double> %4266
+  %4268 = fcmp une <8 x double> %4257, splat (double 4.000000e+00)
+  %4269 = fsub <8 x double> %4259, %4256
+  %4270 = select <8 x i1> %4268, <8 x double> %4267, <8 x double> %4269
+  br i1 %4088, label %4271, label %4303
 
-4269:                                             ; preds = %4186
-  %4270 = load ptr, ptr %151, align 8, !tbaa !28
-  %4271 = and i64 %4041, 1
-  %4272 = icmp eq i64 %4041, 1
-  br i1 %4272, label %4291, label %4273
+4271:                                             ; preds = %4188
+  %4272 = load ptr, ptr %151, align 8, !tbaa !28
+  %4273 = and i64 %4042, 1
+  %4274 = icmp eq i64 %4042, 1
+  br i1 %4274, label %4293, label %4275
 
-4273:                                             ; preds = %4269
-  %4274 = and i64 %4041, 9223372036854775806
-  br label %4275
+4275:                                             ; preds = %4271
+  %4276 = and i64 %4042, 9223372036854775806
+  br label %4277
 
-4275:                                             ; preds = %4275, %4273
-  %4276 = phi i64 [ 0, %4273 ], [ %4288, %4275 ]
-  %4277 = phi <8 x double> [ splat (double 1.000000e+09), %4273 ], [ %4287, %4275 ]
-  %4278 = phi i64 [ 0, %4273 ], [ %4289, %4275 ]
-  %4279 = getelementptr inbounds nuw %struct.Piece, ptr %4270, i64 %4276, i32 35
-  %4280 = load <8 x double>, ptr %4279, align 64, !tbaa !26
-  %4281 = fcmp olt <8 x double> %4277, %4280
-  %4282 = select <8 x i1> %4281, <8 x double> %4277, <8 x double> %4280
-  %4283 = or disjoint i64 %4276, 1
-  %4284 = getelementptr inbounds nuw %struct.Piece, ptr %4270, i64 %4283, i32 35
-  %4285 = load <8 x double>, ptr %4284, align 64, !tbaa !26
-  %4286 = fcmp olt <8 x double> %4282, %4285
-  %4287 = select <8 x i1> %4286, <8 x double> %4282, <8 x double> %4285
-  %4288 = add nuw nsw i64 %4276, 2
-  %4289 = add i64 %4278, 2
-  %4290 = icmp eq i64 %4289, %4274
-  br i1 %4290, label %4291, label %4275, !llvm.loop !139
+4277:                                             ; preds = %4277, %4275
+  %4278 = phi i64 [ 0, %4275 ], [ %4290, %4277 ]
+  %4279 = phi <8 x double> [ splat (double 1.000000e+09), %4275 ], [ %4289, %4277 ]
+  %4280 = phi i64 [ 0, %4275 ], [ %4291, %4277 ]
+  %4281 = getelementptr inbounds nuw %struct.Piece, ptr %4272, i64 %4278, i32 35
+  %4282 = load <8 x double>, ptr %4281, align 64, !tbaa !26
+  %4283 = fcmp olt <8 x double> %4279, %4282
+  %4284 = select <8 x i1> %4283, <8 x double> %4279, <8 x double> %4282
+  %4285 = or disjoint i64 %4278, 1
+  %4286 = getelementptr inbounds nuw %struct.Piece, ptr %4272, i64 %4285, i32 35
+  %4287 = load <8 x double>, ptr %4286, align 64, !tbaa !26
+  %4288 = fcmp olt <8 x double> %4284, %4287
+  %4289 = select <8 x i1> %4288, <8 x double> %4284, <8 x double> %4287
+  %4290 = add nuw nsw i64 %4278, 2
+  %4291 = add i64 %4280, 2
+  %4292 = icmp eq i64 %4291, %4276
+  br i1 %4292, label %4293, label %4277, !llvm.loop !139
 
-4291:                                             ; preds = %4275, %4269
-  %4292 = phi <8 x double> [ poison, %4269 ], [ %4287, %4275 ]
-  %4293 = phi i64 [ 0, %4269 ], [ %4288, %4275 ]
-  %4294 = phi <8 x double> [ splat (double 1.000000e+09), %4269 ], [ %4287, %4275 ]
-  %4295 = icmp eq i64 %4271, 0
-  br i1 %4295, label %4301, label %4296
+4293:                                             ; preds = %4277, %4271
+  %4294 = phi <8 x double> [ poison, %4271 ], [ %4289, %4277 ]
+  %4295 = phi i64 [ 0, %4271 ], [ %4290, %4277 ]
+  %4296 = phi <8 x double> [ splat (double 1.000000e+09), %4271 ], [ %4289, %4277 ]
+  %4297 = icmp eq i64 %4273, 0
+  br i1 %4297, label %4303, label %4298
 
-4296:                                             ; preds = %4291
-  %4297 = getelementptr inbounds nuw %struct.Piece, ptr %4270, i64 %4293, i32 35
-  %4298 = load <8 x double>, ptr %4297, align 64, !tbaa !26
-  %4299 = fcmp olt <8 x double> %4294, %4298
-  %4300 = select <8 x i1> %4299, <8 x double> %4294, <8 x double> %4298
-  br label %4301
+4298:                                             ; preds = %4293
+  %4299 = getelementptr inbounds nuw %struct.Piece, ptr %4272, i64 %4295, i32 35
+  %4300 = load <8 x double>, ptr %4299, align 64, !tbaa !26
+  %4301 = fcmp olt <8 x double> %4296, %4300
+  %4302 = select <8 x i1> %4301, <8 x double> %4296, <8 x double> %4300
+  br label %4303
 
-4301:                                             ; preds = %4296, %4291, %4186
-  %4302 = phi <8 x double> [ splat (double 1.000000e+09), %4186 ], [ %4292, %4291 ], [ %4300, %4296 ]
-  %4303 = load <8 x double>, ptr %201, align 64, !tbaa !26
-  %4304 = fsub <8 x double> %4303, %4253
-  %4305 = fsub <8 x double> %4217, %4257
-  %4306 = select <8 x i1> %4256, <8 x double> splat (double -1.000000e+00), <8 x double> %4305
-  %4307 = fsub <8 x double> %4302, %4257
-  %4308 = select <8 x i1> %4260, <8 x double> %4306, <8 x double> %4307
-  %4309 = fsub <8 x double> %4304, %4257
-  %4310 = select <8 x i1> %4263, <8 x double> %4308, <8 x double> %4309
-  %4311 = fsub <8 x double> %4257, %4304
-  %4312 = select <8 x i1> %4266, <8 x double> %4310, <8 x double> %4311
-  %4313 = fcmp une <8 x double> %4255, zeroinitializer
-  %4314 = fcmp oge <8 x double> %4060, splat (double 5.000000e-02)
-  %4315 = and <8 x i1> %4314, %4313
-  %4316 = fcmp olt <8 x double> %4268, zeroinitializer
-  %4317 = and <8 x i1> %4315, %4316
-  %4318 = fsub <8 x double> %4312, %4268
-  %4319 = fmul <8 x double> %4318, splat (double 2.000000e-02)
-  %4320 = fcmp ogt <8 x double> %4312, %4319
-  %4321 = and <8 x i1> %4317, %4320
-  %4322 = fsub <8 x double> %4268, %4312
-  %4323 = fdiv <8 x double> %4268, %4322
-  %4324 = fcmp olt <8 x double> %4323, splat (double 0x3FEE666666666666)
-  %4325 = and <8 x i1> %4324, %4321
-  %4326 = select <8 x i1> %4325, <8 x i64> %4250, <8 x i64> zeroinitializer
-  %4327 = fcmp ogt <8 x double> %4239, %4060
-  %4328 = icmp eq <8 x i64> %4326, zeroinitializer
-  %4329 = select <8 x i1> %4328, <8 x i1> splat (i1 true), <8 x i1> %4327
-  %4330 = select <8 x i1> %4329, <8 x double> %4239, <8 x double> %4060
-  store <8 x double> %4330, ptr %181, align 64, !tbaa !26
-  %4331 = fcmp ogt <8 x double> %4323, splat (double 5.000000e-02)
-  %4332 = select <8 x i1> %4331, <8 x double> %4323, <8 x double> splat (double 5.000000e-02)
-  %4333 = fcmp olt <8 x double> %4332, splat (double 0x3FEE666666666666)
-  %4334 = select <8 x i1> %4333, <8 x double> %4332, <8 x double> splat (double 0x3FEE666666666666)
-  %4335 = fmul <8 x double> %4060, %4334
-  %4336 = fcmp ogt <8 x double> %4335, splat (double 0x3EB0C6F7A0B5ED8D)
-  %4337 = select <8 x i1> %4336, <8 x double> %4335, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %4338 = select <8 x i1> %4328, <8 x double> %4247, <8 x double> %4337
-  store <8 x double> %4338, ptr %161, align 64, !tbaa !26
-  %4339 = fadd <8 x double> %4249, splat (double 1.000000e+00)
-  %4340 = select <8 x i1> %4328, <8 x double> %4249, <8 x double> %4339
-  store <8 x double> %4340, ptr %146, align 64, !tbaa !26
-  %4341 = xor <8 x i64> %4326, %4250
-  %4342 = or <8 x i64> %4341, %4047
-  %4343 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4342)
-  %4344 = icmp eq i64 %4343, 0
-  br i1 %4344, label %549, label %4401
+4303:                                             ; preds = %4298, %4293, %4188
+  %4304 = phi <8 x double> [ splat (double 1.000000e+09), %4188 ], [ %4294, %4293 ], [ %4302, %4298 ]
+  %4305 = load <8 x double>, ptr %201, align 64, !tbaa !26
+  %4306 = fsub <8 x double> %4305, %4255
+  %4307 = fsub <8 x double> %4219, %4259
+  %4308 = select <8 x i1> %4258, <8 x double> splat (double -1.000000e+00), <8 x double> %4307
+  %4309 = fsub <8 x double> %4304, %4259
+  %4310 = select <8 x i1> %4262, <8 x double> %4308, <8 x double> %4309
+  %4311 = fsub <8 x double> %4306, %4259
+  %4312 = select <8 x i1> %4265, <8 x double> %4310, <8 x double> %4311
+  %4313 = fsub <8 x double> %4259, %4306
+  %4314 = select <8 x i1> %4268, <8 x double> %4312, <8 x double> %4313
+  %4315 = fcmp une <8 x double> %4257, zeroinitializer
+  %4316 = fcmp oge <8 x double> %4061, splat (double 5.000000e-02)
+  %4317 = and <8 x i1> %4316, %4315
+  %4318 = fcmp olt <8 x double> %4270, zeroinitializer
+  %4319 = and <8 x i1> %4317, %4318
+  %4320 = fsub <8 x double> %4314, %4270
+  %4321 = fmul <8 x double> %4320, splat (double 2.000000e-02)
+  %4322 = fcmp ogt <8 x double> %4314, %4321
+  %4323 = and <8 x i1> %4319, %4322
+  %4324 = fsub <8 x double> %4270, %4314
+  %4325 = fdiv <8 x double> %4270, %4324
+  %4326 = fcmp olt <8 x double> %4325, splat (double 0x3FEE666666666666)
+  %4327 = and <8 x i1> %4326, %4323
+  %4328 = select <8 x i1> %4327, <8 x i64> %4252, <8 x i64> zeroinitializer
+  %4329 = fcmp ogt <8 x double> %4241, %4061
+  %4330 = icmp eq <8 x i64> %4328, zeroinitializer
+  %4331 = select <8 x i1> %4330, <8 x i1> splat (i1 true), <8 x i1> %4329
+  %4332 = select <8 x i1> %4331, <8 x double> %4241, <8 x double> %4061
+  store <8 x double> %4332, ptr %181, align 64, !tbaa !26
+  %4333 = fcmp ogt <8 x double> %4325, splat (double 5.000000e-02)
+  %4334 = select <8 x i1> %4333, <8 x double> %4325, <8 x double> splat (double 5.000000e-02)
+  %4335 = fcmp olt <8 x double> %4334, splat (double 0x3FEE666666666666)
+  %4336 = select <8 x i1> %4335, <8 x double> %4334, <8 x double> splat (double 0x3FEE666666666666)
+  %4337 = fmul <8 x double> %4061, %4336
+  %4338 = fcmp ogt <8 x double> %4337, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4339 = select <8 x i1> %4338, <8 x double> %4337, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4340 = select <8 x i1> %4330, <8 x double> %4249, <8 x double> %4339
+  store <8 x double> %4340, ptr %161, align 64, !tbaa !26
+  %4341 = fadd <8 x double> %4251, splat (double 1.000000e+00)
+  %4342 = select <8 x i1> %4330, <8 x double> %4251, <8 x double> %4341
+  store <8 x double> %4342, ptr %146, align 64, !tbaa !26
+  %4343 = xor <8 x i64> %4328, %4252
+  %4344 = or <8 x i64> %4343, %4048
+  %4345 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4344)
+  %4346 = icmp eq i64 %4345, 0
+  br i1 %4346, label %550, label %4403
 
-4345:                                             ; preds = %3994, %4393
-  %4346 = phi i64 [ 0, %3994 ], [ %4398, %4393 ]
-  %4347 = load ptr, ptr %151, align 8, !tbaa !28
-  %4348 = getelementptr inbounds nuw %struct.Piece, ptr %4347, i64 %4346
-  %4349 = getelementptr inbounds nuw i8, ptr %4348, i64 8520
-  %4350 = load ptr, ptr %4349, align 8, !tbaa !59
-  %4351 = load <8 x double>, ptr %4350, align 64, !tbaa !26
-  %4352 = getelementptr inbounds nuw i8, ptr %4348, i64 1344
+4347:                                             ; preds = %3995, %4395
+  %4348 = phi i64 [ 0, %3995 ], [ %4400, %4395 ]
+  %4349 = load ptr, ptr %151, align 8, !tbaa !28
+  %4350 = getelementptr inbounds nuw %struct.Piece, ptr %4349, i64 %4348
+  %4351 = getelementptr inbounds nuw i8, ptr %4350, i64 8520
+  %4352 = load ptr, ptr %4351, align 8, !tbaa !59
   %4353 = load <8 x double>, ptr %4352, align 64, !tbaa !26
-  %4354 = getelementptr inbounds nuw i8, ptr %4350, i64 64
+  %4354 = getelementptr inbounds nuw i8, ptr %4350, i64 1344
   %4355 = load <8 x double>, ptr %4354, align 64, !tbaa !26
-  %4356 = fsub <8 x double> %4355, %4351
-  %4357 = fneg <8 x double> %4353
-  %4358 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4357, <8 x double> %4356, <8 x double> %4351)
-  %4359 = getelementptr inbounds nuw i8, ptr %4348, i64 8512
-  %4360 = load i64, ptr %4359, align 64, !tbaa !31
-  %4361 = icmp eq i64 %4360, 0
-  br i1 %4361, label %4393, label %4362
+  %4356 = getelementptr inbounds nuw i8, ptr %4352, i64 64
+  %4357 = load <8 x double>, ptr %4356, align 64, !tbaa !26
+  %4358 = fsub <8 x double> %4357, %4353
+  %4359 = fneg <8 x double> %4355
+  %4360 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4359, <8 x double> %4358, <8 x double> %4353)
+  %4361 = getelementptr inbounds nuw i8, ptr %4350, i64 8512
+  %4362 = load i64, ptr %4361, align 64, !tbaa !31
+  %4363 = icmp eq i64 %4362, 0
+  br i1 %4363, label %4395, label %4364
 
-4362:                                             ; preds = %4345
-  %4363 = getelementptr <8 x double>, ptr %4350, i64 %4360
-  %4364 = getelementptr i8, ptr %4363, i64 -64
-  %4365 = load <8 x double>, ptr %4364, align 64, !tbaa !26
-  %4366 = load <8 x double>, ptr %4363, align 64, !tbaa !26
-  %4367 = getelementptr inbounds nuw i8, ptr %4348, i64 2880
-  %4368 = load <8 x double>, ptr %4367, align 64, !tbaa !26
-  %4369 = getelementptr inbounds nuw i8, ptr %4348, i64 2944
+4364:                                             ; preds = %4347
+  %4365 = getelementptr <8 x double>, ptr %4352, i64 %4362
+  %4366 = getelementptr i8, ptr %4365, i64 -64
+  %4367 = load <8 x double>, ptr %4366, align 64, !tbaa !26
+  %4368 = load <8 x double>, ptr %4365, align 64, !tbaa !26
+  %4369 = getelementptr inbounds nuw i8, ptr %4350, i64 2880
   %4370 = load <8 x double>, ptr %4369, align 64, !tbaa !26
-  %4371 = getelementptr inbounds nuw i8, ptr %4348, i64 64
+  %4371 = getelementptr inbounds nuw i8, ptr %4350, i64 2944
   %4372 = load <8 x double>, ptr %4371, align 64, !tbaa !26
-  %4373 = fsub <8 x double> %4370, %4372
-  %4374 = fmul <8 x double> %4368, %4373
-  %4375 = getelementptr inbounds nuw i8, ptr %4348, i64 576
-  %4376 = load <8 x double>, ptr %4375, align 64, !tbaa !26
-  %4377 = getelementptr inbounds nuw i8, ptr %4348, i64 2816
+  %4373 = getelementptr inbounds nuw i8, ptr %4350, i64 64
+  %4374 = load <8 x double>, ptr %4373, align 64, !tbaa !26
+  %4375 = fsub <8 x double> %4372, %4374
+  %4376 = fmul <8 x double> %4370, %4375
+  %4377 = getelementptr inbounds nuw i8, ptr %4350, i64 576
   %4378 = load <8 x double>, ptr %4377, align 64, !tbaa !26
-  %4379 = fdiv <8 x double> %4376, %4378
-  %4380 = getelementptr inbounds nuw i8, ptr %4348, i64 192
-  %4381 = load <8 x double>, ptr %4380, align 64, !tbaa !26
-  %4382 = getelementptr inbounds nuw i8, ptr %4348, i64 256
+  %4379 = getelementptr inbounds nuw i8, ptr %4350, i64 2816
+  %4380 = load <8 x double>, ptr %4379, align 64, !tbaa !26
+  %4381 = fdiv <8 x double> %4378, %4380
+  %4382 = getelementptr inbounds nuw i8, ptr %4350, i64 192
   %4383 = load <8 x double>, ptr %4382, align 64, !tbaa !26
-  %4384 = getelementptr inbounds nuw i8, ptr %4348, i64 320
+  %4384 = getelementptr inbounds nuw i8, ptr %4350, i64 256
   %4385 = load <8 x double>, ptr %4384, align 64, !tbaa !26
-  %4386 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4366, <8 x double> %4385, <8 x double> %4383)
-  %4387 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4366, <8 x double> %4386, <8 x double> %4381)
-  %4388 = fdiv <8 x double> %4387, %4374
-  %4389 = fmul <8 x double> %4366, %4388
-  %4390 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4379, <8 x double> %4365, <8 x double> %4389)
-  %4391 = fadd <8 x double> %4379, %4388
-  %4392 = fdiv <8 x double> %4390, %4391
-  br label %4393
+  %4386 = getelementptr inbounds nuw i8, ptr %4350, i64 320
+  %4387 = load <8 x double>, ptr %4386, align 64, !tbaa !26
+  %4388 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4368, <8 x double> %4387, <8 x double> %4385)
+  %4389 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4368, <8 x double> %4388, <8 x double> %4383)
+  %4390 = fdiv <8 x double> %4389, %4376
+  %4391 = fmul <8 x double> %4368, %4390
+  %4392 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4381, <8 x double> %4367, <8 x double> %4391)
+  %4393 = fadd <8 x double> %4381, %4390
+  %4394 = fdiv <8 x double> %4392, %4393
+  br label %4395
 
-4393:                                             ; preds = %4345, %4362
-  %4394 = phi <8 x double> [ %4392, %4362 ], [ %4358, %4345 ]
-  %4395 = getelementptr inbounds nuw i8, ptr %4348, i64 7616
-  %4396 = load <8 x double>, ptr %4395, align 64, !tbaa !26
-  %4397 = select <8 x i1> %3995, <8 x double> %4396, <8 x double> %4394
-  store <8 x double> %4397, ptr %4395, align 64, !tbaa !26
-  %4398 = add nuw nsw i64 %4346, 1
-  %4399 = load i64, ptr %178, align 8, !tbaa !20
-  %4400 = icmp slt i64 %4398, %4399
-  br i1 %4400, label %4345, label %4040, !llvm.loop !140
+4395:                                             ; preds = %4347, %4364
+  %4396 = phi <8 x double> [ %4394, %4364 ], [ %4360, %4347 ]
+  %4397 = getelementptr inbounds nuw i8, ptr %4350, i64 7616
+  %4398 = load <8 x double>, ptr %4397, align 64, !tbaa !26
+  %4399 = select <8 x i1> %3996, <8 x double> %4398, <8 x double> %4396
+  store <8 x double> %4399, ptr %4397, align 64, !tbaa !26
+  %4400 = add nuw nsw i64 %4348, 1
+  %4401 = load i64, ptr %178, align 8, !tbaa !20
+  %4402 = icmp slt i64 %4400, %4401
+  br i1 %4402, label %4347, label %4041, !llvm.loop !140
 
-4401:                                             ; preds = %4301
-  %4402 = icmp eq <8 x i64> %4342, zeroinitializer
-  %4403 = select <8 x i1> %4402, <8 x double> %4054, <8 x double> %4053
-  store <8 x double> %4403, ptr %232, align 64, !tbaa !26
-  %4404 = load <8 x double>, ptr %172, align 64, !tbaa !26
-  %4405 = select <8 x i1> %4402, <8 x double> %4404, <8 x double> %4215
-  store <8 x double> %4405, ptr %172, align 64, !tbaa !26
-  %4406 = select <8 x i1> %4402, <8 x double> %4215, <8 x double> %4217
-  store <8 x double> %4406, ptr %166, align 64, !tbaa !26
-  %4407 = load <8 x double>, ptr %263, align 64, !tbaa !26
-  %4408 = select <8 x i1> %4402, <8 x double> %4407, <8 x double> %4252
-  store <8 x double> %4408, ptr %263, align 64, !tbaa !26
-  %4409 = select <8 x i1> %4402, <8 x double> %4252, <8 x double> %4303
-  store <8 x double> %4409, ptr %264, align 64, !tbaa !26
-  %4410 = load <8 x double>, ptr %266, align 64, !tbaa !26
-  %4411 = load <8 x double>, ptr %265, align 64, !tbaa !26
-  %4412 = select <8 x i1> %4402, <8 x double> %4411, <8 x double> %4410
-  store <8 x double> %4412, ptr %265, align 64, !tbaa !26
-  %4413 = load <8 x double>, ptr %267, align 64, !tbaa !26
-  %4414 = select <8 x i1> %4402, <8 x double> %4410, <8 x double> %4413
+4403:                                             ; preds = %4303
+  %4404 = icmp eq <8 x i64> %4344, zeroinitializer
+  %4405 = select <8 x i1> %4404, <8 x double> %4055, <8 x double> %4054
+  store <8 x double> %4405, ptr %232, align 64, !tbaa !26
+  %4406 = load <8 x double>, ptr %172, align 64, !tbaa !26
+  %4407 = select <8 x i1> %4404, <8 x double> %4406, <8 x double> %4217
+  store <8 x double> %4407, ptr %172, align 64, !tbaa !26
+  %4408 = select <8 x i1> %4404, <8 x double> %4217, <8 x double> %4219
+  store <8 x double> %4408, ptr %166, align 64, !tbaa !26
+  %4409 = load <8 x double>, ptr %264, align 64, !tbaa !26
+  %4410 = select <8 x i1> %4404, <8 x double> %4409, <8 x double> %4254
+  store <8 x double> %4410, ptr %264, align 64, !tbaa !26
+  %4411 = select <8 x i1> %4404, <8 x double> %4254, <8 x double> %4305
+  store <8 x double> %4411, ptr %265, align 64, !tbaa !26
+  %4412 = load <8 x double>, ptr %267, align 64, !tbaa !26
+  %4413 = load <8 x double>, ptr %266, align 64, !tbaa !26
+  %4414 = select <8 x i1> %4404, <8 x double> %4413, <8 x double> %4412
   store <8 x double> %4414, ptr %266, align 64, !tbaa !26
-  %4415 = load <8 x double>, ptr %269, align 64, !tbaa !26
-  %4416 = load <8 x double>, ptr %268, align 64, !tbaa !26
-  %4417 = select <8 x i1> %4402, <8 x double> %4416, <8 x double> %4415
-  store <8 x double> %4417, ptr %268, align 64, !tbaa !26
-  %4418 = load <8 x double>, ptr %270, align 64, !tbaa !26
-  %4419 = select <8 x i1> %4402, <8 x double> %4415, <8 x double> %4418
+  %4415 = load <8 x double>, ptr %268, align 64, !tbaa !26
+  %4416 = select <8 x i1> %4404, <8 x double> %4412, <8 x double> %4415
+  store <8 x double> %4416, ptr %267, align 64, !tbaa !26
+  %4417 = load <8 x double>, ptr %270, align 64, !tbaa !26
+  %4418 = load <8 x double>, ptr %269, align 64, !tbaa !26
+  %4419 = select <8 x i1> %4404, <8 x double> %4418, <8 x double> %4417
   store <8 x double> %4419, ptr %269, align 64, !tbaa !26
-  %4420 = load <8 x double>, ptr %272, align 64, !tbaa !26
-  %4421 = load <8 x double>, ptr %271, align 64, !tbaa !26
-  %4422 = select <8 x i1> %4402, <8 x double> %4421, <8 x double> %4420
-  store <8 x double> %4422, ptr %271, align 64, !tbaa !26
-  %4423 = load <8 x double>, ptr %273, align 64, !tbaa !26
-  %4424 = select <8 x i1> %4402, <8 x double> %4420, <8 x double> %4423
+  %4420 = load <8 x double>, ptr %271, align 64, !tbaa !26
+  %4421 = select <8 x i1> %4404, <8 x double> %4417, <8 x double> %4420
+  store <8 x double> %4421, ptr %270, align 64, !tbaa !26
+  %4422 = load <8 x double>, ptr %273, align 64, !tbaa !26
+  %4423 = load <8 x double>, ptr %272, align 64, !tbaa !26
+  %4424 = select <8 x i1> %4404, <8 x double> %4423, <8 x double> %4422
   store <8 x double> %4424, ptr %272, align 64, !tbaa !26
-  %4425 = load <8 x double>, ptr %275, align 64, !tbaa !26
-  %4426 = load <8 x double>, ptr %274, align 64, !tbaa !26
-  %4427 = select <8 x i1> %4402, <8 x double> %4426, <8 x double> %4425
-  store <8 x double> %4427, ptr %274, align 64, !tbaa !26
-  %4428 = load <8 x double>, ptr %276, align 64, !tbaa !26
-  %4429 = select <8 x i1> %4402, <8 x double> %4425, <8 x double> %4428
+  %4425 = load <8 x double>, ptr %274, align 64, !tbaa !26
+  %4426 = select <8 x i1> %4404, <8 x double> %4422, <8 x double> %4425
+  store <8 x double> %4426, ptr %273, align 64, !tbaa !26
+  %4427 = load <8 x double>, ptr %276, align 64, !tbaa !26
+  %4428 = load <8 x double>, ptr %275, align 64, !tbaa !26
+  %4429 = select <8 x i1> %4404, <8 x double> %4428, <8 x double> %4427
   store <8 x double> %4429, ptr %275, align 64, !tbaa !26
-  %4430 = xor <8 x i64> %4342, splat (i64 -1)
-  br i1 %4087, label %4431, label %4825
+  %4430 = load <8 x double>, ptr %277, align 64, !tbaa !26
+  %4431 = select <8 x i1> %4404, <8 x double> %4427, <8 x double> %4430
+  store <8 x double> %4431, ptr %276, align 64, !tbaa !26
+  %4432 = xor <8 x i64> %4344, splat (i64 -1)
+  br i1 %4088, label %4433, label %4827
 
-4431:                                             ; preds = %4401, %4790
-  %4432 = phi i64 [ %4802, %4790 ], [ 0, %4401 ]
-  %4433 = load ptr, ptr %151, align 8, !tbaa !28
-  %4434 = getelementptr inbounds nuw %struct.Piece, ptr %4433, i64 %4432
-  %4435 = getelementptr inbounds nuw i8, ptr %4434, i64 1664
-  %4436 = load <8 x double>, ptr %4435, align 64, !tbaa !26
-  %4437 = fcmp ogt <8 x double> %4436, zeroinitializer
-  %4438 = bitcast <8 x i1> %4437 to i8
-  %4439 = icmp eq i8 %4438, 0
-  br i1 %4439, label %4697, label %4440
+4433:                                             ; preds = %4403, %4792
+  %4434 = phi i64 [ %4804, %4792 ], [ 0, %4403 ]
+  %4435 = load ptr, ptr %151, align 8, !tbaa !28
+  %4436 = getelementptr inbounds nuw %struct.Piece, ptr %4435, i64 %4434
+  %4437 = getelementptr inbounds nuw i8, ptr %4436, i64 1664
+  %4438 = load <8 x double>, ptr %4437, align 64, !tbaa !26
+  %4439 = fcmp ogt <8 x double> %4438, zeroinitializer
+  %4440 = bitcast <8 x i1> %4439 to i8
+  %4441 = icmp eq i8 %4440, 0
+  br i1 %4441, label %4699, label %4442
 
-4440:                                             ; preds = %4431
-  %4441 = load i64, ptr %141, align 16, !tbaa !21
-  %4442 = add i64 %4441, -1
-  %4443 = getelementptr inbounds nuw i8, ptr %4434, i64 4672
-  %4444 = load <8 x double>, ptr %4443, align 64, !tbaa !26
-  %4445 = getelementptr inbounds nuw i8, ptr %4434, i64 3776
+4442:                                             ; preds = %4433
+  %4443 = load i64, ptr %141, align 16, !tbaa !21
+  %4444 = add i64 %4443, -1
+  %4445 = getelementptr inbounds nuw i8, ptr %4436, i64 4672
   %4446 = load <8 x double>, ptr %4445, align 64, !tbaa !26
-  %4447 = getelementptr inbounds nuw i8, ptr %4434, i64 8512
-  %4448 = load i64, ptr %4447, align 64, !tbaa !31
-  %4449 = icmp sgt i64 %4441, %4448
-  br i1 %4449, label %4458, label %4450
+  %4447 = getelementptr inbounds nuw i8, ptr %4436, i64 3776
+  %4448 = load <8 x double>, ptr %4447, align 64, !tbaa !26
+  %4449 = getelementptr inbounds nuw i8, ptr %4436, i64 8512
+  %4450 = load i64, ptr %4449, align 64, !tbaa !31
+  %4451 = icmp sgt i64 %4443, %4450
+  br i1 %4451, label %4460, label %4452
 
-4450:                                             ; preds = %4440
-  %4451 = getelementptr inbounds nuw i8, ptr %4434, i64 8608
-  %4452 = load ptr, ptr %4451, align 32, !tbaa !74
-  %4453 = getelementptr inbounds <8 x double>, ptr %4452, i64 %4442
-  %4454 = load <8 x double>, ptr %4453, align 64, !tbaa !26
-  %4455 = getelementptr inbounds nuw i8, ptr %4434, i64 1536
+4452:                                             ; preds = %4442
+  %4453 = getelementptr inbounds nuw i8, ptr %4436, i64 8608
+  %4454 = load ptr, ptr %4453, align 32, !tbaa !74
+  %4455 = getelementptr inbounds <8 x double>, ptr %4454, i64 %4444
   %4456 = load <8 x double>, ptr %4455, align 64, !tbaa !26
-  %4457 = fmul <8 x double> %4454, %4456
-  br label %4467
+  %4457 = getelementptr inbounds nuw i8, ptr %4436, i64 1536
+  %4458 = load <8 x double>, ptr %4457, align 64, !tbaa !26
+  %4459 = fmul <8 x double> %4456, %4458
+  br label %4469
 
-4458:                                             ; preds = %4440
-  %4459 = getelementptr inbounds nuw i8, ptr %4434, i64 1536
-  %4460 = load <8 x double>, ptr %4459, align 64, !tbaa !26
-  %4461 = getelementptr inbounds nuw i8, ptr %4434, i64 8608
-  %4462 = load ptr, ptr %4461, align 32, !tbaa !74
-  %4463 = getelementptr inbounds <8 x double>, ptr %4462, i64 %4442
-  %4464 = load <8 x double>, ptr %4463, align 64, !tbaa !26
-  %4465 = fsub <8 x double> %4444, %4460
-  %4466 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4464, <8 x double> %4465, <8 x double> %4460)
-  br label %4467
+4460:                                             ; preds = %4442
+  %4461 = getelementptr inbounds nuw i8, ptr %4436, i64 1536
+  %4462 = load <8 x double>, ptr %4461, align 64, !tbaa !26
+  %4463 = getelementptr inbounds nuw i8, ptr %4436, i64 8608
+  %4464 = load ptr, ptr %4463, align 32, !tbaa !74
+  %4465 = getelementptr inbounds <8 x double>, ptr %4464, i64 %4444
+  %4466 = load <8 x double>, ptr %4465, align 64, !tbaa !26
+  %4467 = fsub <8 x double> %4446, %4462
+  %4468 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4466, <8 x double> %4467, <8 x double> %4462)
+  br label %4469
 
-4467:                                             ; preds = %4458, %4450
-  %4468 = phi <8 x double> [ %4456, %4450 ], [ %4460, %4458 ]
-  %4469 = phi <8 x double> [ %4457, %4450 ], [ %4466, %4458 ]
-  %4470 = getelementptr inbounds nuw i8, ptr %4434, i64 3008
-  %4471 = load <8 x double>, ptr %4470, align 64, !tbaa !26
-  %4472 = fcmp ole <8 x double> %4469, %4471
-  %4473 = getelementptr inbounds nuw i8, ptr %4434, i64 7680
-  %4474 = load <8 x double>, ptr %4473, align 64, !tbaa !26
-  %4475 = fcmp oeq <8 x double> %4474, zeroinitializer
-  %4476 = select <8 x i1> %4475, <8 x i1> %4472, <8 x i1> zeroinitializer
-  %4477 = select <8 x i1> %4476, <8 x i64> %4342, <8 x i64> zeroinitializer
+4469:                                             ; preds = %4460, %4452
+  %4470 = phi <8 x double> [ %4458, %4452 ], [ %4462, %4460 ]
+  %4471 = phi <8 x double> [ %4459, %4452 ], [ %4468, %4460 ]
+  %4472 = getelementptr inbounds nuw i8, ptr %4436, i64 3008
+  %4473 = load <8 x double>, ptr %4472, align 64, !tbaa !26
+  %4474 = fcmp ole <8 x double> %4471, %4473
+  %4475 = getelementptr inbounds nuw i8, ptr %4436, i64 7680
+  %4476 = load <8 x double>, ptr %4475, align 64, !tbaa !26
+  %4477 = fcmp oeq <8 x double> %4476, zeroinitializer
+  %4478 = select <8 x i1> %4477, <8 x i1> %4474, <8 x i1> zeroinitializer
+  %4479 = select <8 x i1> %4478, <8 x i64> %4344, <8 x i64> zeroinitializer
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %12) #7
-  %4478 = xor <8 x i64> %4477, %4342
-  store <8 x i64> %4478, ptr %12, align 64, !tbaa !26
-  %4479 = fsub <8 x double> %4444, %4446
-  %4480 = getelementptr inbounds nuw i8, ptr %4434, i64 1536
-  %4481 = fsub <8 x double> %4446, %4468
-  %4482 = fdiv <8 x double> %4479, %4481
-  %4483 = getelementptr inbounds nuw i8, ptr %4434, i64 8552
-  %4484 = load ptr, ptr %4483, align 8, !tbaa !69
-  %4485 = getelementptr inbounds <8 x double>, ptr %4484, i64 %4448
-  %4486 = load <8 x double>, ptr %4485, align 64, !tbaa !26
-  %4487 = getelementptr inbounds nuw i8, ptr %4434, i64 8560
-  %4488 = load ptr, ptr %4487, align 16, !tbaa !49
-  %4489 = getelementptr inbounds <8 x double>, ptr %4488, i64 %4448
-  %4490 = load <8 x double>, ptr %4489, align 64, !tbaa !26
-  %4491 = icmp eq <8 x i64> %4477, zeroinitializer
-  %4492 = select <8 x i1> %4491, <8 x double> %4490, <8 x double> %4486
-  store <8 x double> %4492, ptr %4489, align 64, !tbaa !26
-  %4493 = load i64, ptr %4447, align 64, !tbaa !31
-  %4494 = add nsw i64 %4493, 1
-  %4495 = icmp slt i64 %4494, %4442
-  br i1 %4495, label %4496, label %4500
+  %4480 = xor <8 x i64> %4479, %4344
+  store <8 x i64> %4480, ptr %12, align 64, !tbaa !26
+  %4481 = fsub <8 x double> %4446, %4448
+  %4482 = getelementptr inbounds nuw i8, ptr %4436, i64 1536
+  %4483 = fsub <8 x double> %4448, %4470
+  %4484 = fdiv <8 x double> %4481, %4483
+  %4485 = getelementptr inbounds nuw i8, ptr %4436, i64 8552
+  %4486 = load ptr, ptr %4485, align 8, !tbaa !69
+  %4487 = getelementptr inbounds <8 x double>, ptr %4486, i64 %4450
+  %4488 = load <8 x double>, ptr %4487, align 64, !tbaa !26
+  %4489 = getelementptr inbounds nuw i8, ptr %4436, i64 8560
+  %4490 = load ptr, ptr %4489, align 16, !tbaa !49
+  %4491 = getelementptr inbounds <8 x double>, ptr %4490, i64 %4450
+  %4492 = load <8 x double>, ptr %4491, align 64, !tbaa !26
+  %4493 = icmp eq <8 x i64> %4479, zeroinitializer
+  %4494 = select <8 x i1> %4493, <8 x double> %4492, <8 x double> %4488
+  store <8 x double> %4494, ptr %4491, align 64, !tbaa !26
+  %4495 = load i64, ptr %4449, align 64, !tbaa !31
+  %4496 = add nsw i64 %4495, 1
+  %4497 = icmp slt i64 %4496, %4444
+  br i1 %4497, label %4498, label %4502
 
-4496:                                             ; preds = %4467
-  %4497 = getelementptr inbounds nuw i8, ptr %4434, i64 8624
-  br label %4540
+4498:                                             ; preds = %4469
+  %4499 = getelementptr inbounds nuw i8, ptr %4436, i64 8624
+  br label %4542
 
-4498:                                             ; preds = %4540
-  %4499 = load i64, ptr %4447, align 64, !tbaa !31
-  br label %4500
+4500:                                             ; preds = %4542
+  %4501 = load i64, ptr %4449, align 64, !tbaa !31
+  br label %4502
 
-4500:                                             ; preds = %4498, %4467
-  %4501 = phi i64 [ %4493, %4467 ], [ %4499, %4498 ]
-  %4502 = phi <8 x double> [ %4486, %4467 ], [ %4545, %4498 ]
-  %4503 = icmp sgt i64 %4441, %4501
-  br i1 %4503, label %4511, label %4504
+4502:                                             ; preds = %4500, %4469
+  %4503 = phi i64 [ %4495, %4469 ], [ %4501, %4500 ]
+  %4504 = phi <8 x double> [ %4488, %4469 ], [ %4547, %4500 ]
+  %4505 = icmp sgt i64 %4443, %4503
+  br i1 %4505, label %4513, label %4506
 
-4504:                                             ; preds = %4500
-  %4505 = getelementptr inbounds nuw i8, ptr %4434, i64 8608
-  %4506 = load ptr, ptr %4505, align 32, !tbaa !74
-  %4507 = getelementptr inbounds <8 x double>, ptr %4506, i64 %4442
-  %4508 = load <8 x double>, ptr %4507, align 64, !tbaa !26
-  %4509 = load <8 x double>, ptr %4480, align 64, !tbaa !26
-  %4510 = fmul <8 x double> %4508, %4509
-  br label %4519
+4506:                                             ; preds = %4502
+  %4507 = getelementptr inbounds nuw i8, ptr %4436, i64 8608
+  %4508 = load ptr, ptr %4507, align 32, !tbaa !74
+  %4509 = getelementptr inbounds <8 x double>, ptr %4508, i64 %4444
+  %4510 = load <8 x double>, ptr %4509, align 64, !tbaa !26
+  %4511 = load <8 x double>, ptr %4482, align 64, !tbaa !26
+  %4512 = fmul <8 x double> %4510, %4511
+  br label %4521
 
-4511:                                             ; preds = %4500
-  %4512 = load <8 x double>, ptr %4480, align 64, !tbaa !26
-  %4513 = getelementptr inbounds nuw i8, ptr %4434, i64 8608
-  %4514 = load ptr, ptr %4513, align 32, !tbaa !74
-  %4515 = getelementptr inbounds <8 x double>, ptr %4514, i64 %4442
-  %4516 = load <8 x double>, ptr %4515, align 64, !tbaa !26
-  %4517 = fsub <8 x double> %4446, %4512
-  %4518 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4516, <8 x double> %4517, <8 x double> %4512)
-  br label %4519
+4513:                                             ; preds = %4502
+  %4514 = load <8 x double>, ptr %4482, align 64, !tbaa !26
+  %4515 = getelementptr inbounds nuw i8, ptr %4436, i64 8608
+  %4516 = load ptr, ptr %4515, align 32, !tbaa !74
+  %4517 = getelementptr inbounds <8 x double>, ptr %4516, i64 %4444
+  %4518 = load <8 x double>, ptr %4517, align 64, !tbaa !26
+  %4519 = fsub <8 x double> %4448, %4514
+  %4520 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4518, <8 x double> %4519, <8 x double> %4514)
+  br label %4521
 
-4519:                                             ; preds = %4511, %4504
-  %4520 = phi <8 x double> [ %4510, %4504 ], [ %4518, %4511 ]
-  %4521 = load ptr, ptr %4483, align 8, !tbaa !69
-  %4522 = getelementptr inbounds <8 x double>, ptr %4521, i64 %4442
-  %4523 = load <8 x double>, ptr %4522, align 64, !tbaa !26
-  %4524 = load ptr, ptr %4487, align 16, !tbaa !49
-  %4525 = getelementptr inbounds <8 x double>, ptr %4524, i64 %4442
-  %4526 = fsub <8 x double> %4502, %4523
-  %4527 = fsub <8 x double> %4469, %4520
-  %4528 = load <8 x double>, ptr %4470, align 64, !tbaa !26
-  %4529 = fsub <8 x double> %4528, %4520
-  %4530 = fdiv <8 x double> %4527, %4529
-  %4531 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4526, <8 x double> %4530, <8 x double> %4523)
-  %4532 = load <8 x double>, ptr %4525, align 64, !tbaa !26
-  %4533 = select <8 x i1> %4491, <8 x double> %4532, <8 x double> %4531
-  store <8 x double> %4533, ptr %4525, align 64, !tbaa !26
-  %4534 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4478)
-  %4535 = icmp eq i64 %4534, 0
-  br i1 %4535, label %4696, label %4536
+4521:                                             ; preds = %4513, %4506
+  %4522 = phi <8 x double> [ %4512, %4506 ], [ %4520, %4513 ]
+  %4523 = load ptr, ptr %4485, align 8, !tbaa !69
+  %4524 = getelementptr inbounds <8 x double>, ptr %4523, i64 %4444
+  %4525 = load <8 x double>, ptr %4524, align 64, !tbaa !26
+  %4526 = load ptr, ptr %4489, align 16, !tbaa !49
+  %4527 = getelementptr inbounds <8 x double>, ptr %4526, i64 %4444
+  %4528 = fsub <8 x double> %4504, %4525
+  %4529 = fsub <8 x double> %4471, %4522
+  %4530 = load <8 x double>, ptr %4472, align 64, !tbaa !26
+  %4531 = fsub <8 x double> %4530, %4522
+  %4532 = fdiv <8 x double> %4529, %4531
+  %4533 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4528, <8 x double> %4532, <8 x double> %4525)
+  %4534 = load <8 x double>, ptr %4527, align 64, !tbaa !26
+  %4535 = select <8 x i1> %4493, <8 x double> %4534, <8 x double> %4533
+  store <8 x double> %4535, ptr %4527, align 64, !tbaa !26
+  %4536 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4480)
+  %4537 = icmp eq i64 %4536, 0
+  br i1 %4537, label %4698, label %4538
 
-4536:                                             ; preds = %4519
-  %4537 = getelementptr inbounds nuw i8, ptr %4434, i64 8608
-  %4538 = getelementptr inbounds nuw i8, ptr %4434, i64 3136
-  %4539 = getelementptr inbounds nuw i8, ptr %4434, i64 832
-  br label %4558
+4538:                                             ; preds = %4521
+  %4539 = getelementptr inbounds nuw i8, ptr %4436, i64 8608
+  %4540 = getelementptr inbounds nuw i8, ptr %4436, i64 3136
+  %4541 = getelementptr inbounds nuw i8, ptr %4436, i64 832
+  br label %4560
 
-4540:                                             ; preds = %4496, %4540
-  %4541 = phi i64 [ %4494, %4496 ], [ %4556, %4540 ]
-  %4542 = phi <8 x double> [ %4486, %4496 ], [ %4545, %4540 ]
-  %4543 = load ptr, ptr %4483, align 8, !tbaa !69
-  %4544 = getelementptr inbounds <8 x double>, ptr %4543, i64 %4541
-  %4545 = load <8 x double>, ptr %4544, align 64, !tbaa !26
-  %4546 = load ptr, ptr %4487, align 16, !tbaa !49
-  %4547 = getelementptr inbounds <8 x double>, ptr %4546, i64 %4541
-  %4548 = fsub <8 x double> %4542, %4545
-  %4549 = load ptr, ptr %4497, align 16, !tbaa !141
-  %4550 = getelementptr inbounds <8 x double>, ptr %4549, i64 %4541
-  %4551 = load <8 x double>, ptr %4550, align 64, !tbaa !26
-  %4552 = fmul <8 x double> %4482, %4551
-  %4553 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4548, <8 x double> %4552, <8 x double> %4545)
-  %4554 = load <8 x double>, ptr %4547, align 64, !tbaa !26
-  %4555 = select <8 x i1> %4491, <8 x double> %4554, <8 x double> %4553
-  store <8 x double> %4555, ptr %4547, align 64, !tbaa !26
-  %4556 = add nsw i64 %4541, 1
-  %4557 = icmp eq i64 %4556, %4442
-  br i1 %4557, label %4498, label %4540, !llvm.loop !142
+4542:                                             ; preds = %4498, %4542
+  %4543 = phi i64 [ %4496, %4498 ], [ %4558, %4542 ]
+  %4544 = phi <8 x double> [ %4488, %4498 ], [ %4547, %4542 ]
+  %4545 = load ptr, ptr %4485, align 8, !tbaa !69
+  %4546 = getelementptr inbounds <8 x double>, ptr %4545, i64 %4543
+  %4547 = load <8 x double>, ptr %4546, align 64, !tbaa !26
+  %4548 = load ptr, ptr %4489, align 16, !tbaa !49
+  %4549 = getelementptr inbounds <8 x double>, ptr %4548, i64 %4543
+  %4550 = fsub <8 x double> %4544, %4547
+  %4551 = load ptr, ptr %4499, align 16, !tbaa !141
+  %4552 = getelementptr inbounds <8 x double>, ptr %4551, i64 %4543
+  %4553 = load <8 x double>, ptr %4552, align 64, !tbaa !26
+  %4554 = fmul <8 x double> %4484, %4553
+  %4555 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4550, <8 x double> %4554, <8 x double> %4547)
+  %4556 = load <8 x double>, ptr %4549, align 64, !tbaa !26
+  %4557 = select <8 x i1> %4493, <8 x double> %4556, <8 x double> %4555
+  store <8 x double> %4557, ptr %4549, align 64, !tbaa !26
+  %4558 = add nsw i64 %4543, 1
+  %4559 = icmp eq i64 %4558, %4444
+  br i1 %4559, label %4500, label %4542, !llvm.loop !142
 
-4558:                                             ; preds = %4536, %4693
-  %4559 = phi i64 [ 0, %4536 ], [ %4694, %4693 ]
-  %4560 = getelementptr inbounds nuw i64, ptr %12, i64 %4559
-  %4561 = load i64, ptr %4560, align 8, !tbaa !30
-  %4562 = icmp eq i64 %4561, 0
-  br i1 %4562, label %4693, label %4563
+4560:                                             ; preds = %4538, %4695
+  %4561 = phi i64 [ 0, %4538 ], [ %4696, %4695 ]
+  %4562 = getelementptr inbounds nuw i64, ptr %12, i64 %4561
+  %4563 = load i64, ptr %4562, align 8, !tbaa !30
+  %4564 = icmp eq i64 %4563, 0
+  br i1 %4564, label %4695, label %4565
 
-4563:                                             ; preds = %4558
-  %4564 = load i64, ptr %141, align 16, !tbaa !21
-  %4565 = load i64, ptr %4447, align 64, !tbaa !31
-  %4566 = getelementptr inbounds nuw double, ptr %4480, i64 %4559
-  %4567 = load double, ptr %4566, align 8, !tbaa !44
-  %4568 = getelementptr inbounds nuw double, ptr %4470, i64 %4559
+4565:                                             ; preds = %4560
+  %4566 = load i64, ptr %141, align 16, !tbaa !21
+  %4567 = load i64, ptr %4449, align 64, !tbaa !31
+  %4568 = getelementptr inbounds nuw double, ptr %4482, i64 %4561
   %4569 = load double, ptr %4568, align 8, !tbaa !44
-  %4570 = add nsw i64 %4564, -1
-  %4571 = icmp sgt i64 %4564, %4565
-  br i1 %4571, label %4572, label %4693
+  %4570 = getelementptr inbounds nuw double, ptr %4472, i64 %4561
+  %4571 = load double, ptr %4570, align 8, !tbaa !44
+  %4572 = add nsw i64 %4566, -1
+  %4573 = icmp sgt i64 %4566, %4567
+  br i1 %4573, label %4574, label %4695
 
-4572:                                             ; preds = %4563
-  %4573 = getelementptr inbounds nuw double, ptr %4445, i64 %4559
-  %4574 = load double, ptr %4573, align 8, !tbaa !44
-  %4575 = getelementptr inbounds nuw double, ptr %4443, i64 %4559
+4574:                                             ; preds = %4565
+  %4575 = getelementptr inbounds nuw double, ptr %4447, i64 %4561
   %4576 = load double, ptr %4575, align 8, !tbaa !44
-  %4577 = load ptr, ptr %4537, align 32
-  %4578 = getelementptr i8, ptr %4577, i64 64
-  %4579 = getelementptr double, ptr %4578, i64 %4559
-  %4580 = fsub double %4574, %4567
-  %4581 = getelementptr double, ptr %4577, i64 %4559
-  %4582 = fsub double %4576, %4567
-  %4583 = load ptr, ptr %4483, align 8, !tbaa !69
-  %4584 = getelementptr double, ptr %4583, i64 %4559
-  %4585 = load ptr, ptr %4487, align 16, !tbaa !49
-  %4586 = getelementptr double, ptr %4585, i64 %4559
-  %4587 = getelementptr <8 x double>, ptr %4581, i64 %4570
-  br label %4615
+  %4577 = getelementptr inbounds nuw double, ptr %4445, i64 %4561
+  %4578 = load double, ptr %4577, align 8, !tbaa !44
+  %4579 = load ptr, ptr %4539, align 32
+  %4580 = getelementptr i8, ptr %4579, i64 64
+  %4581 = getelementptr double, ptr %4580, i64 %4561
+  %4582 = fsub double %4576, %4569
+  %4583 = getelementptr double, ptr %4579, i64 %4561
+  %4584 = fsub double %4578, %4569
+  %4585 = load ptr, ptr %4485, align 8, !tbaa !69
+  %4586 = getelementptr double, ptr %4585, i64 %4561
+  %4587 = load ptr, ptr %4489, align 16, !tbaa !49
+  %4588 = getelementptr double, ptr %4587, i64 %4561
+  %4589 = getelementptr <8 x double>, ptr %4583, i64 %4572
+  br label %4617
 
-4588:                                             ; preds = %4661
-  %4589 = getelementptr inbounds nuw double, ptr %4473, i64 %4559
-  %4590 = load double, ptr %4589, align 8, !tbaa !44
-  %4591 = fcmp ogt double %4590, 0.000000e+00
-  %4592 = fcmp ogt double %4672, 0.000000e+00
-  %4593 = select i1 %4591, i1 %4592, i1 false
-  br i1 %4593, label %4594, label %4693
+4590:                                             ; preds = %4663
+  %4591 = getelementptr inbounds nuw double, ptr %4475, i64 %4561
+  %4592 = load double, ptr %4591, align 8, !tbaa !44
+  %4593 = fcmp ogt double %4592, 0.000000e+00
+  %4594 = fcmp ogt double %4674, 0.000000e+00
+  %4595 = select i1 %4593, i1 %4594, i1 false
+  br i1 %4595, label %4596, label %4695
 
-4594:                                             ; preds = %4588
-  %4595 = getelementptr inbounds nuw double, ptr %4538, i64 %4559
-  %4596 = getelementptr inbounds nuw double, ptr %4539, i64 %4559
-  %4597 = sub i64 %4564, %4565
-  %4598 = add i64 %4565, 1
-  %4599 = and i64 %4597, 1
-  %4600 = icmp eq i64 %4599, 0
-  br i1 %4600, label %4610, label %4601
+4596:                                             ; preds = %4590
+  %4597 = getelementptr inbounds nuw double, ptr %4540, i64 %4561
+  %4598 = getelementptr inbounds nuw double, ptr %4541, i64 %4561
+  %4599 = sub i64 %4566, %4567
+  %4600 = add i64 %4567, 1
+  %4601 = and i64 %4599, 1
+  %4602 = icmp eq i64 %4601, 0
+  br i1 %4602, label %4612, label %4603
 
-4601:                                             ; preds = %4594
-  %4602 = load double, ptr %4595, align 8, !tbaa !44
-  %4603 = load double, ptr %4596, align 8, !tbaa !44
-  %4604 = fmul double %4672, %4603
-  %4605 = fdiv double %4602, %4604
-  %4606 = getelementptr <8 x double>, ptr %4586, i64 %4565
-  %4607 = load double, ptr %4606, align 8, !tbaa !44
-  %4608 = fmul double %4607, %4605
-  store double %4608, ptr %4606, align 8, !tbaa !44
-  %4609 = add nsw i64 %4565, 1
-  br label %4610
+4603:                                             ; preds = %4596
+  %4604 = load double, ptr %4597, align 8, !tbaa !44
+  %4605 = load double, ptr %4598, align 8, !tbaa !44
+  %4606 = fmul double %4674, %4605
+  %4607 = fdiv double %4604, %4606
+  %4608 = getelementptr <8 x double>, ptr %4588, i64 %4567
+  %4609 = load double, ptr %4608, align 8, !tbaa !44
+  %4610 = fmul double %4609, %4607
+  store double %4610, ptr %4608, align 8, !tbaa !44
+  %4611 = add nsw i64 %4567, 1
+  br label %4612
 
-4610:                                             ; preds = %4601, %4594
-  %4611 = phi i64 [ %4565, %4594 ], [ %4609, %4601 ]
-  %4612 = icmp eq i64 %4564, %4598
-  br i1 %4612, label %4693, label %4613
+4612:                                             ; preds = %4603, %4596
+  %4613 = phi i64 [ %4567, %4596 ], [ %4611, %4603 ]
+  %4614 = icmp eq i64 %4566, %4600
+  br i1 %4614, label %4695, label %4615
 
-4613:                                             ; preds = %4610
-  %4614 = getelementptr i8, ptr %4586, i64 64
-  br label %4675
+4615:                                             ; preds = %4612
+  %4616 = getelementptr i8, ptr %4588, i64 64
+  br label %4677
 
-4615:                                             ; preds = %4661, %4572
-  %4616 = phi double [ 0.000000e+00, %4572 ], [ %4672, %4661 ]
-  %4617 = phi i64 [ %4570, %4572 ], [ %4673, %4661 ]
-  %4618 = icmp eq i64 %4617, %4570
-  br i1 %4618, label %4619, label %4622
+4617:                                             ; preds = %4663, %4574
+  %4618 = phi double [ 0.000000e+00, %4574 ], [ %4674, %4663 ]
+  %4619 = phi i64 [ %4572, %4574 ], [ %4675, %4663 ]
+  %4620 = icmp eq i64 %4619, %4572
+  br i1 %4620, label %4621, label %4624
 
-4619:                                             ; preds = %4615
-  %4620 = load double, ptr %4587, align 8, !tbaa !44
-  %4621 = tail call noundef double @llvm.fmuladd.f64(double %4620, double %4580, double %4567)
-  br label %4633
+4621:                                             ; preds = %4617
+  %4622 = load double, ptr %4589, align 8, !tbaa !44
+  %4623 = tail call noundef double @llvm.fmuladd.f64(double %4622, double %4582, double %4569)
+  br label %4635
 
-4622:                                             ; preds = %4615
-  %4623 = getelementptr <8 x double>, ptr %4579, i64 %4617
-  %4624 = load double, ptr %4623, align 8, !tbaa !44
-  %4625 = tail call noundef double @llvm.fmuladd.f64(double %4624, double %4580, double %4567)
-  %4626 = getelementptr <8 x double>, ptr %4581, i64 %4617
-  %4627 = load double, ptr %4626, align 8, !tbaa !44
-  %4628 = tail call noundef double @llvm.fmuladd.f64(double %4627, double %4580, double %4567)
-  %4629 = tail call noundef double @llvm.fmuladd.f64(double %4624, double %4582, double %4567)
-  %4630 = fcmp ult double %4629, %4625
-  br i1 %4630, label %4631, label %4633
+4624:                                             ; preds = %4617
+  %4625 = getelementptr <8 x double>, ptr %4581, i64 %4619
+  %4626 = load double, ptr %4625, align 8, !tbaa !44
+  %4627 = tail call noundef double @llvm.fmuladd.f64(double %4626, double %4582, double %4569)
+  %4628 = getelementptr <8 x double>, ptr %4583, i64 %4619
+  %4629 = load double, ptr %4628, align 8, !tbaa !44
+  %4630 = tail call noundef double @llvm.fmuladd.f64(double %4629, double %4582, double %4569)
+  %4631 = tail call noundef double @llvm.fmuladd.f64(double %4626, double %4584, double %4569)
+  %4632 = fcmp ult double %4631, %4627
+  br i1 %4632, label %4633, label %4635
 
-4631:                                             ; preds = %4622
-  %4632 = add nsw i64 %4617, 1
-  br label %4633
+4633:                                             ; preds = %4624
+  %4634 = add nsw i64 %4619, 1
+  br label %4635
 
-4633:                                             ; preds = %4631, %4622, %4619
-  %4634 = phi double [ %4628, %4631 ], [ %4628, %4622 ], [ %4621, %4619 ]
-  %4635 = phi double [ %4625, %4631 ], [ %4625, %4622 ], [ %4569, %4619 ]
-  %4636 = phi i64 [ %4632, %4631 ], [ %4617, %4622 ], [ %4570, %4619 ]
-  %4637 = icmp sgt i64 %4636, %4565
-  br i1 %4637, label %4638, label %4661
+4635:                                             ; preds = %4633, %4624, %4621
+  %4636 = phi double [ %4630, %4633 ], [ %4630, %4624 ], [ %4623, %4621 ]
+  %4637 = phi double [ %4627, %4633 ], [ %4627, %4624 ], [ %4571, %4621 ]
+  %4638 = phi i64 [ %4634, %4633 ], [ %4619, %4624 ], [ %4572, %4621 ]
+  %4639 = icmp sgt i64 %4638, %4567
+  br i1 %4639, label %4640, label %4663
 
-4638:                                             ; preds = %4633
-  %4639 = load ptr, ptr %4483, align 8
-  %4640 = getelementptr double, ptr %4639, i64 %4559
-  br label %4641
+4640:                                             ; preds = %4635
+  %4641 = load ptr, ptr %4485, align 8
+  %4642 = getelementptr double, ptr %4641, i64 %4561
+  br label %4643
 
-4641:                                             ; preds = %4656, %4638
-  %4642 = phi i64 [ %4636, %4638 ], [ %4659, %4656 ]
-  %4643 = phi double [ 0.000000e+00, %4638 ], [ %4658, %4656 ]
-  %4644 = phi double [ %4635, %4638 ], [ %4657, %4656 ]
-  %4645 = getelementptr <8 x double>, ptr %4581, i64 %4642
-  %4646 = load double, ptr %4645, align 8, !tbaa !44
-  %4647 = tail call noundef double @llvm.fmuladd.f64(double %4646, double %4582, double %4567)
-  %4648 = fcmp ogt double %4647, %4634
-  br i1 %4648, label %4649, label %4661
+4643:                                             ; preds = %4658, %4640
+  %4644 = phi i64 [ %4638, %4640 ], [ %4661, %4658 ]
+  %4645 = phi double [ 0.000000e+00, %4640 ], [ %4660, %4658 ]
+  %4646 = phi double [ %4637, %4640 ], [ %4659, %4658 ]
+  %4647 = getelementptr <8 x double>, ptr %4583, i64 %4644
+  %4648 = load double, ptr %4647, align 8, !tbaa !44
+  %4649 = tail call noundef double @llvm.fmuladd.f64(double %4648, double %4584, double %4569)
+  %4650 = fcmp ogt double %4649, %4636
+  br i1 %4650, label %4651, label %4663
 
-4649:                                             ; preds = %4641
-  %4650 = fcmp ogt double %4644, %4647
-  br i1 %4650, label %4651, label %4656
+4651:                                             ; preds = %4643
+  %4652 = fcmp ogt double %4646, %4649
+  br i1 %4652, label %4653, label %4658
 
-4651:                                             ; preds = %4649
-  %4652 = getelementptr <8 x double>, ptr %4640, i64 %4642
-  %4653 = load double, ptr %4652, align 8, !tbaa !44
-  %4654 = fsub double %4644, %4647
-  %4655 = tail call double @llvm.fmuladd.f64(double %4653, double %4654, double %4643)
-  br label %4656
+4653:                                             ; preds = %4651
+  %4654 = getelementptr <8 x double>, ptr %4642, i64 %4644
+  %4655 = load double, ptr %4654, align 8, !tbaa !44
+  %4656 = fsub double %4646, %4649
+  %4657 = tail call double @llvm.fmuladd.f64(double %4655, double %4656, double %4645)
+  br label %4658
 
-4656:                                             ; preds = %4651, %4649
-  %4657 = phi double [ %4647, %4651 ], [ %4644, %4649 ]
-  %4658 = phi double [ %4655, %4651 ], [ %4643, %4649 ]
-  %4659 = add nsw i64 %4642, -1
-  %4660 = icmp sgt i64 %4659, %4565
-  br i1 %4660, label %4641, label %4661, !llvm.loop !143
+4658:                                             ; preds = %4653, %4651
+  %4659 = phi double [ %4649, %4653 ], [ %4646, %4651 ]
+  %4660 = phi double [ %4657, %4653 ], [ %4645, %4651 ]
+  %4661 = add nsw i64 %4644, -1
+  %4662 = icmp sgt i64 %4661, %4567
+  br i1 %4662, label %4643, label %4663, !llvm.loop !143
 
-4661:                                             ; preds = %4656, %4641, %4633
-  %4662 = phi double [ %4635, %4633 ], [ %4644, %4641 ], [ %4657, %4656 ]
-  %4663 = phi double [ 0.000000e+00, %4633 ], [ %4643, %4641 ], [ %4658, %4656 ]
-  %4664 = phi i64 [ %4636, %4633 ], [ %4642, %4641 ], [ %4565, %4656 ]
-  %4665 = getelementptr <8 x double>, ptr %4584, i64 %4664
-  %4666 = load double, ptr %4665, align 8, !tbaa !44
-  %4667 = fsub double %4662, %4634
-  %4668 = tail call double @llvm.fmuladd.f64(double %4666, double %4667, double %4663)
-  %4669 = fsub double %4635, %4634
-  %4670 = fdiv double %4668, %4669
-  %4671 = getelementptr <8 x double>, ptr %4586, i64 %4617
-  store double %4670, ptr %4671, align 8, !tbaa !44
-  %4672 = fadd double %4616, %4668
-  %4673 = add nsw i64 %4617, -1
-  %4674 = icmp sgt i64 %4617, %4565
-  br i1 %4674, label %4615, label %4588, !llvm.loop !144
+4663:                                             ; preds = %4658, %4643, %4635
+  %4664 = phi double [ %4637, %4635 ], [ %4646, %4643 ], [ %4659, %4658 ]
+  %4665 = phi double [ 0.000000e+00, %4635 ], [ %4645, %4643 ], [ %4660, %4658 ]
+  %4666 = phi i64 [ %4638, %4635 ], [ %4644, %4643 ], [ %4567, %4658 ]
+  %4667 = getelementptr <8 x double>, ptr %4586, i64 %4666
+  %4668 = load double, ptr %4667, align 8, !tbaa !44
+  %4669 = fsub double %4664, %4636
+  %4670 = tail call double @llvm.fmuladd.f64(double %4668, double %4669, double %4665)
+  %4671 = fsub double %4637, %4636
+  %4672 = fdiv double %4670, %4671
+  %4673 = getelementptr <8 x double>, ptr %4588, i64 %4619
+  store double %4672, ptr %4673, align 8, !tbaa !44
+  %4674 = fadd double %4618, %4670
+  %4675 = add nsw i64 %4619, -1
+  %4676 = icmp sgt i64 %4619, %4567
+  br i1 %4676, label %4617, label %4590, !llvm.loop !144
 
-4675:                                             ; preds = %4675, %4613
-  %4676 = phi i64 [ %4611, %4613 ], [ %4691, %4675 ]
-  %4677 = load double, ptr %4595, align 8, !tbaa !44
-  %4678 = load double, ptr %4596, align 8, !tbaa !44
-  %4679 = fmul double %4672, %4678
-  %4680 = fdiv double %4677, %4679
-  %4681 = getelementptr <8 x double>, ptr %4586, i64 %4676
-  %4682 = load double, ptr %4681, align 8, !tbaa !44
-  %4683 = fmul double %4682, %4680
-  store double %4683, ptr %4681, align 8, !tbaa !44
-  %4684 = load double, ptr %4595, align 8, !tbaa !44
-  %4685 = load double, ptr %4596, align 8, !tbaa !44
-  %4686 = fmul double %4672, %4685
-  %4687 = fdiv double %4684, %4686
-  %4688 = getelementptr <8 x double>, ptr %4614, i64 %4676
-  %4689 = load double, ptr %4688, align 8, !tbaa !44
-  %4690 = fmul double %4689, %4687
-  store double %4690, ptr %4688, align 8, !tbaa !44
-  %4691 = add nsw i64 %4676, 2
-  %4692 = icmp eq i64 %4691, %4564
-  br i1 %4692, label %4693, label %4675, !llvm.loop !145
+4677:                                             ; preds = %4677, %4615
+  %4678 = phi i64 [ %4613, %4615 ], [ %4693, %4677 ]
+  %4679 = load double, ptr %4597, align 8, !tbaa !44
+  %4680 = load double, ptr %4598, align 8, !tbaa !44
+  %4681 = fmul double %4674, %4680
+  %4682 = fdiv double %4679, %4681
+  %4683 = getelementptr <8 x double>, ptr %4588, i64 %4678
+  %4684 = load double, ptr %4683, align 8, !tbaa !44
+  %4685 = fmul double %4684, %4682
+  store double %4685, ptr %4683, align 8, !tbaa !44
+  %4686 = load double, ptr %4597, align 8, !tbaa !44
+  %4687 = load double, ptr %4598, align 8, !tbaa !44
+  %4688 = fmul double %4674, %4687
+  %4689 = fdiv double %4686, %4688
+  %4690 = getelementptr <8 x double>, ptr %4616, i64 %4678
+  %4691 = load double, ptr %4690, align 8, !tbaa !44
+  %4692 = fmul double %4691, %4689
+  store double %4692, ptr %4690, align 8, !tbaa !44
+  %4693 = add nsw i64 %4678, 2
+  %4694 = icmp eq i64 %4693, %4566
+  br i1 %4694, label %4695, label %4677, !llvm.loop !145
 
-4693:                                             ; preds = %4610, %4675, %4588, %4563, %4558
-  %4694 = add nuw nsw i64 %4559, 1
-  %4695 = icmp eq i64 %4694, 8
-  br i1 %4695, label %4696, label %4558, !llvm.loop !146
+4695:                                             ; preds = %4612, %4677, %4590, %4565, %4560
+  %4696 = add nuw nsw i64 %4561, 1
+  %4697 = icmp eq i64 %4696, 8
+  br i1 %4697, label %4698, label %4560, !llvm.loop !146
 
-4696:                                             ; preds = %4693, %4519
+4698:                                             ; preds = %4695, %4521
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %12) #7
-  br label %4697
+  br label %4699
 
-4697:                                             ; preds = %4431, %4696
-  %4698 = load <8 x i64>, ptr %132, align 64, !tbaa !26
-  %4699 = and <8 x i64> %4698, %4430
-  %4700 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4699)
-  %4701 = icmp eq i64 %4700, 0
-  %4702 = getelementptr inbounds nuw i8, ptr %4434, i64 8520
-  br i1 %4701, label %4703, label %4721
+4699:                                             ; preds = %4433, %4698
+  %4700 = load <8 x i64>, ptr %132, align 64, !tbaa !26
+  %4701 = and <8 x i64> %4700, %4432
+  %4702 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4701)
+  %4703 = icmp eq i64 %4702, 0
+  %4704 = getelementptr inbounds nuw i8, ptr %4436, i64 8520
+  br i1 %4703, label %4705, label %4723
 
-4703:                                             ; preds = %4697
-  %4704 = getelementptr inbounds nuw i8, ptr %4434, i64 8528
-  %4705 = getelementptr inbounds nuw i8, ptr %4434, i64 8536
-  %4706 = load ptr, ptr %4705, align 8, !tbaa !35
-  %4707 = load ptr, ptr %4704, align 8, !tbaa !35
-  store ptr %4707, ptr %4705, align 8, !tbaa !35
-  %4708 = load ptr, ptr %4702, align 8, !tbaa !35
+4705:                                             ; preds = %4699
+  %4706 = getelementptr inbounds nuw i8, ptr %4436, i64 8528
+  %4707 = getelementptr inbounds nuw i8, ptr %4436, i64 8536
+  %4708 = load ptr, ptr %4707, align 8, !tbaa !35
+  %4709 = load ptr, ptr %4706, align 8, !tbaa !35
+  store ptr %4709, ptr %4707, align 8, !tbaa !35
+  %4710 = load ptr, ptr %4704, align 8, !tbaa !35
+  store ptr %4710, ptr %4706, align 8, !tbaa !35
   store ptr %4708, ptr %4704, align 8, !tbaa !35
-  store ptr %4706, ptr %4702, align 8, !tbaa !35
-  %4709 = getelementptr inbounds nuw i8, ptr %4434, i64 8640
-  %4710 = getelementptr inbounds nuw i8, ptr %4434, i64 8648
-  %4711 = getelementptr inbounds nuw i8, ptr %4434, i64 8656
-  %4712 = load ptr, ptr %4711, align 8, !tbaa !35
-  %4713 = load ptr, ptr %4710, align 8, !tbaa !35
-  store ptr %4713, ptr %4711, align 8, !tbaa !35
-  %4714 = load ptr, ptr %4709, align 8, !tbaa !35
-  store ptr %4714, ptr %4710, align 8, !tbaa !35
-  store ptr %4712, ptr %4709, align 8, !tbaa !35
-  %4715 = getelementptr inbounds nuw i8, ptr %4434, i64 8688
-  %4716 = getelementptr inbounds nuw i8, ptr %4434, i64 8696
-  %4717 = getelementptr inbounds nuw i8, ptr %4434, i64 8704
-  %4718 = load ptr, ptr %4717, align 8, !tbaa !35
-  %4719 = load ptr, ptr %4716, align 8, !tbaa !35
-  store ptr %4719, ptr %4717, align 8, !tbaa !35
-  %4720 = load ptr, ptr %4715, align 8, !tbaa !35
-  store ptr %4720, ptr %4716, align 8, !tbaa !35
-  store ptr %4718, ptr %4715, align 8, !tbaa !35
-  br label %4786
+  %4711 = getelementptr inbounds nuw i8, ptr %4436, i64 8640
+  %4712 = getelementptr inbounds nuw i8, ptr %4436, i64 8648
+  %4713 = getelementptr inbounds nuw i8, ptr %4436, i64 8656
+  %4714 = load ptr, ptr %4713, align 8, !tbaa !35
+  %4715 = load ptr, ptr %4712, align 8, !tbaa !35
+  store ptr %4715, ptr %4713, align 8, !tbaa !35
+  %4716 = load ptr, ptr %4711, align 8, !tbaa !35
+  store ptr %4716, ptr %4712, align 8, !tbaa !35
+  store ptr %4714, ptr %4711, align 8, !tbaa !35
+  %4717 = getelementptr inbounds nuw i8, ptr %4436, i64 8688
+  %4718 = getelementptr inbounds nuw i8, ptr %4436, i64 8696
+  %4719 = getelementptr inbounds nuw i8, ptr %4436, i64 8704
+  %4720 = load ptr, ptr %4719, align 8, !tbaa !35
+  %4721 = load ptr, ptr %4718, align 8, !tbaa !35
+  store ptr %4721, ptr %4719, align 8, !tbaa !35
+  %4722 = load ptr, ptr %4717, align 8, !tbaa !35
+  store ptr %4722, ptr %4718, align 8, !tbaa !35
+  store ptr %4720, ptr %4717, align 8, !tbaa !35
+  br label %4788
 
-4721:                                             ; preds = %4697
-  %4722 = load ptr, ptr %4702, align 8, !tbaa !59
-  %4723 = getelementptr inbounds nuw i8, ptr %4434, i64 8528
-  %4724 = load ptr, ptr %4723, align 16, !tbaa !48
-  %4725 = getelementptr inbounds nuw i8, ptr %4434, i64 8536
-  %4726 = load ptr, ptr %4725, align 8, !tbaa !58
-  %4727 = load i64, ptr %141, align 16, !tbaa !21
-  %4728 = icmp sgt i64 %4727, 0
-  br i1 %4728, label %4729, label %4742
+4723:                                             ; preds = %4699
+  %4724 = load ptr, ptr %4704, align 8, !tbaa !59
+  %4725 = getelementptr inbounds nuw i8, ptr %4436, i64 8528
+  %4726 = load ptr, ptr %4725, align 16, !tbaa !48
+  %4727 = getelementptr inbounds nuw i8, ptr %4436, i64 8536
+  %4728 = load ptr, ptr %4727, align 8, !tbaa !58
+  %4729 = load i64, ptr %141, align 16, !tbaa !21
+  %4730 = icmp sgt i64 %4729, 0
+  br i1 %4730, label %4731, label %4744
 
-4729:                                             ; preds = %4721, %4729
-  %4730 = phi i64 [ %4740, %4729 ], [ 0, %4721 ]
-  %4731 = getelementptr inbounds nuw <8 x double>, ptr %4726, i64 %4730
-  %4732 = getelementptr inbounds nuw <8 x double>, ptr %4724, i64 %4730
-  %4733 = load <8 x double>, ptr %4732, align 64, !tbaa !26
-  %4734 = load <8 x double>, ptr %4731, align 64, !tbaa !26
-  %4735 = select <8 x i1> %4402, <8 x double> %4734, <8 x double> %4733
-  store <8 x double> %4735, ptr %4731, align 64, !tbaa !26
-  %4736 = getelementptr inbounds nuw <8 x double>, ptr %4722, i64 %4730
-  %4737 = load <8 x double>, ptr %4736, align 64, !tbaa !26
-  %4738 = load <8 x double>, ptr %4732, align 64, !tbaa !26
-  %4739 = select <8 x i1> %4402, <8 x double> %4738, <8 x double> %4737
-  store <8 x double> %4739, ptr %4732, align 64, !tbaa !26
-  %4740 = add nuw nsw i64 %4730, 1
-  %4741 = icmp eq i64 %4740, %4727
-  br i1 %4741, label %4742, label %4729, !llvm.loop !147
+4731:                                             ; preds = %4723, %4731
+  %4732 = phi i64 [ %4742, %4731 ], [ 0, %4723 ]
+  %4733 = getelementptr inbounds nuw <8 x double>, ptr %4728, i64 %4732
+  %4734 = getelementptr inbounds nuw <8 x double>, ptr %4726, i64 %4732
+  %4735 = load <8 x double>, ptr %4734, align 64, !tbaa !26
+  %4736 = load <8 x double>, ptr %4733, align 64, !tbaa !26
+  %4737 = select <8 x i1> %4404, <8 x double> %4736, <8 x double> %4735
+  store <8 x double> %4737, ptr %4733, align 64, !tbaa !26
+  %4738 = getelementptr inbounds nuw <8 x double>, ptr %4724, i64 %4732
+  %4739 = load <8 x double>, ptr %4738, align 64, !tbaa !26
+  %4740 = load <8 x double>, ptr %4734, align 64, !tbaa !26
+  %4741 = select <8 x i1> %4404, <8 x double> %4740, <8 x double> %4739
+  store <8 x double> %4741, ptr %4734, align 64, !tbaa !26
+  %4742 = add nuw nsw i64 %4732, 1
+  %4743 = icmp eq i64 %4742, %4729
+  br i1 %4743, label %4744, label %4731, !llvm.loop !147
 
-4742:                                             ; preds = %4729, %4721
-  %4743 = getelementptr inbounds nuw i8, ptr %4434, i64 8640
-  %4744 = load ptr, ptr %4743, align 64, !tbaa !129
-  %4745 = getelementptr inbounds nuw i8, ptr %4434, i64 8648
-  %4746 = load ptr, ptr %4745, align 8, !tbaa !52
-  %4747 = getelementptr inbounds nuw i8, ptr %4434, i64 8656
-  %4748 = load ptr, ptr %4747, align 16, !tbaa !63
-  %4749 = load i64, ptr %142, align 8, !tbaa !22
-  %4750 = icmp sgt i64 %4749, 0
-  br i1 %4750, label %4751, label %4786
+4744:                                             ; preds = %4731, %4723
+  %4745 = getelementptr inbounds nuw i8, ptr %4436, i64 8640
+  %4746 = load ptr, ptr %4745, align 64, !tbaa !129
+  %4747 = getelementptr inbounds nuw i8, ptr %4436, i64 8648
+  %4748 = load ptr, ptr %4747, align 8, !tbaa !52
+  %4749 = getelementptr inbounds nuw i8, ptr %4436, i64 8656
+  %4750 = load ptr, ptr %4749, align 16, !tbaa !63
+  %4751 = load i64, ptr %142, align 8, !tbaa !22
+  %4752 = icmp sgt i64 %4751, 0
+  br i1 %4752, label %4753, label %4788
 
-4751:                                             ; preds = %4742, %4751
-  %4752 = phi i64 [ %4762, %4751 ], [ 0, %4742 ]
-  %4753 = getelementptr inbounds nuw <8 x double>, ptr %4748, i64 %4752
-  %4754 = getelementptr inbounds nuw <8 x double>, ptr %4746, i64 %4752
-  %4755 = load <8 x double>, ptr %4754, align 64, !tbaa !26
-  %4756 = load <8 x double>, ptr %4753, align 64, !tbaa !26
-  %4757 = select <8 x i1> %4402, <8 x double> %4756, <8 x double> %4755
-  store <8 x double> %4757, ptr %4753, align 64, !tbaa !26
-  %4758 = getelementptr inbounds nuw <8 x double>, ptr %4744, i64 %4752
-  %4759 = load <8 x double>, ptr %4758, align 64, !tbaa !26
-  %4760 = load <8 x double>, ptr %4754, align 64, !tbaa !26
-  %4761 = select <8 x i1> %4402, <8 x double> %4760, <8 x double> %4759
-  store <8 x double> %4761, ptr %4754, align 64, !tbaa !26
-  %4762 = add nuw nsw i64 %4752, 1
-  %4763 = icmp eq i64 %4762, %4749
-  br i1 %4763, label %4764, label %4751, !llvm.loop !147
+4753:                                             ; preds = %4744, %4753
+  %4754 = phi i64 [ %4764, %4753 ], [ 0, %4744 ]
+  %4755 = getelementptr inbounds nuw <8 x double>, ptr %4750, i64 %4754
+  %4756 = getelementptr inbounds nuw <8 x double>, ptr %4748, i64 %4754
+  %4757 = load <8 x double>, ptr %4756, align 64, !tbaa !26
+  %4758 = load <8 x double>, ptr %4755, align 64, !tbaa !26
+  %4759 = select <8 x i1> %4404, <8 x double> %4758, <8 x double> %4757
+  store <8 x double> %4759, ptr %4755, align 64, !tbaa !26
+  %4760 = getelementptr inbounds nuw <8 x double>, ptr %4746, i64 %4754
+  %4761 = load <8 x double>, ptr %4760, align 64, !tbaa !26
+  %4762 = load <8 x double>, ptr %4756, align 64, !tbaa !26
+  %4763 = select <8 x i1> %4404, <8 x double> %4762, <8 x double> %4761
+  store <8 x double> %4763, ptr %4756, align 64, !tbaa !26
+  %4764 = add nuw nsw i64 %4754, 1
+  %4765 = icmp eq i64 %4764, %4751
+  br i1 %4765, label %4766, label %4753, !llvm.loop !147
 
-4764:                                             ; preds = %4751
-  %4765 = load i64, ptr %142, align 8, !tbaa !22
-  %4766 = getelementptr inbounds nuw i8, ptr %4434, i64 8688
-  %4767 = load ptr, ptr %4766, align 16, !tbaa !92
-  %4768 = getelementptr inbounds nuw i8, ptr %4434, i64 8696
-  %4769 = load ptr, ptr %4768, align 8, !tbaa !51
-  %4770 = getelementptr inbounds nuw i8, ptr %4434, i64 8704
-  %4771 = load ptr, ptr %4770, align 64, !tbaa !61
-  %4772 = icmp sgt i64 %4765, 0
-  br i1 %4772, label %4773, label %4786
+4766:                                             ; preds = %4753
+  %4767 = load i64, ptr %142, align 8, !tbaa !22
+  %4768 = getelementptr inbounds nuw i8, ptr %4436, i64 8688
+  %4769 = load ptr, ptr %4768, align 16, !tbaa !92
+  %4770 = getelementptr inbounds nuw i8, ptr %4436, i64 8696
+  %4771 = load ptr, ptr %4770, align 8, !tbaa !51
+  %4772 = getelementptr inbounds nuw i8, ptr %4436, i64 8704
+  %4773 = load ptr, ptr %4772, align 64, !tbaa !61
+  %4774 = icmp sgt i64 %4767, 0
+  br i1 %4774, label %4775, label %4788
 
-4773:                                             ; preds = %4764, %4773
-  %4774 = phi i64 [ %4784, %4773 ], [ 0, %4764 ]
-  %4775 = getelementptr inbounds nuw <8 x double>, ptr %4771, i64 %4774
-  %4776 = getelementptr inbounds nuw <8 x double>, ptr %4769, i64 %4774
-  %4777 = load <8 x double>, ptr %4776, align 64, !tbaa !26
-  %4778 = load <8 x double>, ptr %4775, align 64, !tbaa !26
-  %4779 = select <8 x i1> %4402, <8 x double> %4778, <8 x double> %4777
-  store <8 x double> %4779, ptr %4775, align 64, !tbaa !26
-  %4780 = getelementptr inbounds nuw <8 x double>, ptr %4767, i64 %4774
-  %4781 = load <8 x double>, ptr %4780, align 64, !tbaa !26
-  %4782 = load <8 x double>, ptr %4776, align 64, !tbaa !26
-  %4783 = select <8 x i1> %4402, <8 x double> %4782, <8 x double> %4781
-  store <8 x double> %4783, ptr %4776, align 64, !tbaa !26
-  %4784 = add nuw nsw i64 %4774, 1
-  %4785 = icmp eq i64 %4784, %4765
-  br i1 %4785, label %4786, label %4773, !llvm.loop !147
+4775:                                             ; preds = %4766, %4775
+  %4776 = phi i64 [ %4786, %4775 ], [ 0, %4766 ]
+  %4777 = getelementptr inbounds nuw <8 x double>, ptr %4773, i64 %4776
+  %4778 = getelementptr inbounds nuw <8 x double>, ptr %4771, i64 %4776
+  %4779 = load <8 x double>, ptr %4778, align 64, !tbaa !26
+  %4780 = load <8 x double>, ptr %4777, align 64, !tbaa !26
+  %4781 = select <8 x i1> %4404, <8 x double> %4780, <8 x double> %4779
+  store <8 x double> %4781, ptr %4777, align 64, !tbaa !26
+  %4782 = getelementptr inbounds nuw <8 x double>, ptr %4769, i64 %4776
+  %4783 = load <8 x double>, ptr %4782, align 64, !tbaa !26
+  %4784 = load <8 x double>, ptr %4778, align 64, !tbaa !26
+  %4785 = select <8 x i1> %4404, <8 x double> %4784, <8 x double> %4783
+  store <8 x double> %4785, ptr %4778, align 64, !tbaa !26
+  %4786 = add nuw nsw i64 %4776, 1
+  %4787 = icmp eq i64 %4786, %4767
+  br i1 %4787, label %4788, label %4775, !llvm.loop !147
 
-4786:                                             ; preds = %4773, %4742, %4764, %4703
-  %4787 = getelementptr inbounds nuw i8, ptr %4434, i64 4736
-  %4788 = getelementptr inbounds nuw i8, ptr %4434, i64 3840
-  %4789 = getelementptr inbounds nuw i8, ptr %4434, i64 2944
-  br label %4805
+4788:                                             ; preds = %4775, %4744, %4766, %4705
+  %4789 = getelementptr inbounds nuw i8, ptr %4436, i64 4736
+  %4790 = getelementptr inbounds nuw i8, ptr %4436, i64 3840
+  %4791 = getelementptr inbounds nuw i8, ptr %4436, i64 2944
+  br label %4807
 
-4790:                                             ; preds = %4805
-  %4791 = getelementptr inbounds nuw i8, ptr %4434, i64 8384
-  %4792 = getelementptr inbounds nuw i8, ptr %4434, i64 6080
-  %4793 = load <8 x double>, ptr %4792, align 64, !tbaa !26
-  %4794 = fcmp ogt <8 x double> %4793, zeroinitializer
-  %4795 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %4796 = fcmp une <8 x double> %4795, splat (double 2.000000e+00)
-  %4797 = and <8 x i1> %4794, %4796
-  %4798 = select <8 x i1> %4797, <8 x i64> %4342, <8 x i64> zeroinitializer
-  %4799 = load <8 x i64>, ptr %4791, align 64, !tbaa !26
-  %4800 = and <8 x i64> %4799, %4430
-  %4801 = or <8 x i64> %4798, %4800
-  store <8 x i64> %4801, ptr %4791, align 64, !tbaa !26
-  %4802 = add nuw nsw i64 %4432, 1
-  %4803 = load i64, ptr %178, align 8, !tbaa !20
-  %4804 = icmp slt i64 %4802, %4803
-  br i1 %4804, label %4431, label %4817, !llvm.loop !148
+4792:                                             ; preds = %4807
+  %4793 = getelementptr inbounds nuw i8, ptr %4436, i64 8384
+  %4794 = getelementptr inbounds nuw i8, ptr %4436, i64 6080
+  %4795 = load <8 x double>, ptr %4794, align 64, !tbaa !26
+  %4796 = fcmp ogt <8 x double> %4795, zeroinitializer
+  %4797 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %4798 = fcmp une <8 x double> %4797, splat (double 2.000000e+00)
+  %4799 = and <8 x i1> %4796, %4798
+  %4800 = select <8 x i1> %4799, <8 x i64> %4344, <8 x i64> zeroinitializer
+  %4801 = load <8 x i64>, ptr %4793, align 64, !tbaa !26
+  %4802 = and <8 x i64> %4801, %4432
+  %4803 = or <8 x i64> %4800, %4802
+  store <8 x i64> %4803, ptr %4793, align 64, !tbaa !26
+  %4804 = add nuw nsw i64 %4434, 1
+  %4805 = load i64, ptr %178, align 8, !tbaa !20
+  %4806 = icmp slt i64 %4804, %4805
+  br i1 %4806, label %4433, label %4819, !llvm.loop !148
 
-4805:                                             ; preds = %4786, %4805
-  %4806 = phi i64 [ 0, %4786 ], [ %4815, %4805 ]
-  %4807 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4787, i64 0, i64 %4806
-  %4808 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4788, i64 0, i64 %4806
-  %4809 = load <8 x double>, ptr %4808, align 64, !tbaa !26
-  %4810 = load <8 x double>, ptr %4807, align 64, !tbaa !26
-  %4811 = select <8 x i1> %4402, <8 x double> %4810, <8 x double> %4809
-  store <8 x double> %4811, ptr %4807, align 64, !tbaa !26
-  %4812 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4789, i64 0, i64 %4806
-  %4813 = load <8 x double>, ptr %4812, align 64, !tbaa !26
-  %4814 = select <8 x i1> %4402, <8 x double> %4809, <8 x double> %4813
-  store <8 x double> %4814, ptr %4808, align 64, !tbaa !26
-  %4815 = add nuw nsw i64 %4806, 1
-  %4816 = icmp eq i64 %4815, 14
-  br i1 %4816, label %4790, label %4805, !llvm.loop !149
+4807:                                             ; preds = %4788, %4807
+  %4808 = phi i64 [ 0, %4788 ], [ %4817, %4807 ]
+  %4809 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4789, i64 0, i64 %4808
+  %4810 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4790, i64 0, i64 %4808
+  %4811 = load <8 x double>, ptr %4810, align 64, !tbaa !26
+  %4812 = load <8 x double>, ptr %4809, align 64, !tbaa !26
+  %4813 = select <8 x i1> %4404, <8 x double> %4812, <8 x double> %4811
+  store <8 x double> %4813, ptr %4809, align 64, !tbaa !26
+  %4814 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4791, i64 0, i64 %4808
+  %4815 = load <8 x double>, ptr %4814, align 64, !tbaa !26
+  %4816 = select <8 x i1> %4404, <8 x double> %4811, <8 x double> %4815
+  store <8 x double> %4816, ptr %4810, align 64, !tbaa !26
+  %4817 = add nuw nsw i64 %4808, 1
+  %4818 = icmp eq i64 %4817, 14
+  br i1 %4818, label %4792, label %4807, !llvm.loop !149
 
-4817:                                             ; preds = %4790
-  %4818 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %4819 = load <8 x double>, ptr %197, align 64, !tbaa !26
-  %4820 = load <8 x double>, ptr %233, align 64, !tbaa !26
-  %4821 = load <8 x double>, ptr %181, align 64, !tbaa !26
-  %4822 = load <8 x double>, ptr %183, align 64, !tbaa !26
-  %4823 = fdiv <8 x double> %4820, %4056
-  %4824 = icmp sgt i64 %4803, 0
-  br label %4825
+4819:                                             ; preds = %4792
+  %4820 = load <8 x double>, ptr %182, align 64, !tbaa !26
+  %4821 = load <8 x double>, ptr %197, align 64, !tbaa !26
+  %4822 = load <8 x double>, ptr %233, align 64, !tbaa !26
+  %4823 = load <8 x double>, ptr %181, align 64, !tbaa !26
+  %4824 = load <8 x double>, ptr %183, align 64, !tbaa !26
+  %4825 = fdiv <8 x double> %4822, %4057
+  %4826 = icmp sgt i64 %4805, 0
+  br label %4827
 
-4825:                                             ; preds = %4401, %4817
-  %4826 = phi <8 x double> [ %4823, %4817 ], [ %4066, %4401 ]
-  %4827 = phi i1 [ %4824, %4817 ], [ false, %4401 ]
-  %4828 = phi <8 x double> [ %4822, %4817 ], [ %4045, %4401 ]
-  %4829 = phi <8 x double> [ %4821, %4817 ], [ %4330, %4401 ]
-  %4830 = phi <8 x double> [ %4819, %4817 ], [ %4062, %4401 ]
-  %4831 = phi <8 x double> [ %4818, %4817 ], [ %4060, %4401 ]
-  %4832 = load <8 x double>, ptr %158, align 64, !tbaa !26
-  %4833 = fadd <8 x double> %4832, %4831
-  %4834 = select <8 x i1> %4402, <8 x double> %4832, <8 x double> %4833
-  store <8 x double> %4834, ptr %158, align 64, !tbaa !26
-  %4835 = load <8 x double>, ptr %173, align 64, !tbaa !26
-  %4836 = select <8 x i1> %4402, <8 x double> %4835, <8 x double> %4831
-  store <8 x double> %4836, ptr %173, align 64, !tbaa !26
-  %4837 = load <8 x double>, ptr %145, align 64, !tbaa !26
-  %4838 = fadd <8 x double> %4837, splat (double 1.000000e+00)
-  %4839 = select <8 x i1> %4402, <8 x double> %4837, <8 x double> %4838
-  store <8 x double> %4839, ptr %145, align 64, !tbaa !26
-  %4840 = load <8 x double>, ptr %147, align 64, !tbaa !26
-  %4841 = fcmp olt <8 x double> %4840, %4831
-  %4842 = select <8 x i1> %4402, <8 x i1> splat (i1 true), <8 x i1> %4841
-  %4843 = select <8 x i1> %4842, <8 x double> %4840, <8 x double> %4831
-  store <8 x double> %4843, ptr %147, align 64, !tbaa !26
-  %4844 = fcmp une <8 x double> %4830, zeroinitializer
-  %4845 = fcmp ueq <8 x double> %4055, zeroinitializer
-  %4846 = or <8 x i1> %4845, %4844
-  %4847 = fcmp olt <8 x double> %4826, splat (double 1.800000e+00)
-  %4848 = select <8 x i1> %4847, <8 x double> %4826, <8 x double> splat (double 1.800000e+00)
-  %4849 = select <8 x i1> %4846, <8 x double> splat (double 1.800000e+00), <8 x double> %4848
-  %4850 = fcmp ogt <8 x double> %4849, splat (double 2.000000e-01)
-  %4851 = select <8 x i1> %4850, <8 x double> %4849, <8 x double> splat (double 2.000000e-01)
-  %4852 = fmul <8 x double> %4831, %4851
-  %4853 = fmul <8 x double> %4831, splat (double 4.000000e+00)
-  %4854 = fcmp olt <8 x double> %4829, %4853
-  %4855 = select <8 x i1> %4854, <8 x double> %4829, <8 x double> %4853
-  %4856 = fcmp ogt <8 x double> %4852, %4855
-  %4857 = select <8 x i1> %4856, <8 x double> %4852, <8 x double> %4855
-  %4858 = select <8 x i1> %4402, <8 x double> %4829, <8 x double> zeroinitializer
-  store <8 x double> %4858, ptr %181, align 64, !tbaa !26
-  %4859 = select <8 x i1> %4402, <8 x double> %4828, <8 x double> zeroinitializer
-  store <8 x double> %4859, ptr %183, align 64, !tbaa !26
-  %4860 = load <8 x i64>, ptr %174, align 64, !tbaa !26
-  %4861 = and <8 x i64> %4860, %4430
-  store <8 x i64> %4861, ptr %174, align 64, !tbaa !26
-  %4862 = load <8 x i64>, ptr %175, align 64, !tbaa !26
-  %4863 = and <8 x i64> %4862, %4430
-  store <8 x i64> %4863, ptr %175, align 64, !tbaa !26
-  %4864 = load <8 x double>, ptr %223, align 64, !tbaa !26
-  %4865 = load <8 x double>, ptr %168, align 64, !tbaa !26
-  %4866 = select <8 x i1> %4402, <8 x double> %4865, <8 x double> %4864
-  store <8 x double> %4866, ptr %168, align 64, !tbaa !26
-  br i1 %4827, label %4867, label %5331
+4827:                                             ; preds = %4403, %4819
+  %4828 = phi <8 x double> [ %4825, %4819 ], [ %4067, %4403 ]
+  %4829 = phi i1 [ %4826, %4819 ], [ false, %4403 ]
+  %4830 = phi <8 x double> [ %4824, %4819 ], [ %4046, %4403 ]
+  %4831 = phi <8 x double> [ %4823, %4819 ], [ %4332, %4403 ]
+  %4832 = phi <8 x double> [ %4821, %4819 ], [ %4063, %4403 ]
+  %4833 = phi <8 x double> [ %4820, %4819 ], [ %4061, %4403 ]
+  %4834 = load <8 x double>, ptr %158, align 64, !tbaa !26
+  %4835 = fadd <8 x double> %4834, %4833
+  %4836 = select <8 x i1> %4404, <8 x double> %4834, <8 x double> %4835
+  store <8 x double> %4836, ptr %158, align 64, !tbaa !26
+  %4837 = load <8 x double>, ptr %173, align 64, !tbaa !26
+  %4838 = select <8 x i1> %4404, <8 x double> %4837, <8 x double> %4833
+  store <8 x double> %4838, ptr %173, align 64, !tbaa !26
+  %4839 = load <8 x double>, ptr %145, align 64, !tbaa !26
+  %4840 = fadd <8 x double> %4839, splat (double 1.000000e+00)
+  %4841 = select <8 x i1> %4404, <8 x double> %4839, <8 x double> %4840
+  store <8 x double> %4841, ptr %145, align 64, !tbaa !26
+  %4842 = load <8 x double>, ptr %147, align 64, !tbaa !26
+  %4843 = fcmp olt <8 x double> %4842, %4833
+  %4844 = select <8 x i1> %4404, <8 x i1> splat (i1 true), <8 x i1> %4843
+  %4845 = select <8 x i1> %4844, <8 x double> %4842, <8 x double> %4833
+  store <8 x double> %4845, ptr %147, align 64, !tbaa !26
+  %4846 = fcmp une <8 x double> %4832, zeroinitializer
+  %4847 = fcmp ueq <8 x double> %4056, zeroinitializer
+  %4848 = or <8 x i1> %4847, %4846
+  %4849 = fcmp olt <8 x double> %4828, splat (double 1.800000e+00)
+  %4850 = select <8 x i1> %4849, <8 x double> %4828, <8 x double> splat (double 1.800000e+00)
+  %4851 = select <8 x i1> %4848, <8 x double> splat (double 1.800000e+00), <8 x double> %4850
+  %4852 = fcmp ogt <8 x double> %4851, splat (double 2.000000e-01)
+  %4853 = select <8 x i1> %4852, <8 x double> %4851, <8 x double> splat (double 2.000000e-01)
+  %4854 = fmul <8 x double> %4833, %4853
+  %4855 = fmul <8 x double> %4833, splat (double 4.000000e+00)
+  %4856 = fcmp olt <8 x double> %4831, %4855
+  %4857 = select <8 x i1> %4856, <8 x double> %4831, <8 x double> %4855
+  %4858 = fcmp ogt <8 x double> %4854, %4857
+  %4859 = select <8 x i1> %4858, <8 x double> %4854, <8 x double> %4857
+  %4860 = select <8 x i1> %4404, <8 x double> %4831, <8 x double> zeroinitializer
+  store <8 x double> %4860, ptr %181, align 64, !tbaa !26
+  %4861 = select <8 x i1> %4404, <8 x double> %4830, <8 x double> zeroinitializer
+  store <8 x double> %4861, ptr %183, align 64, !tbaa !26
+  %4862 = load <8 x i64>, ptr %174, align 64, !tbaa !26
+  %4863 = and <8 x i64> %4862, %4432
+  store <8 x i64> %4863, ptr %174, align 64, !tbaa !26
+  %4864 = load <8 x i64>, ptr %175, align 64, !tbaa !26
+  %4865 = and <8 x i64> %4864, %4432
+  store <8 x i64> %4865, ptr %175, align 64, !tbaa !26
+  %4866 = load <8 x double>, ptr %223, align 64, !tbaa !26
+  %4867 = load <8 x double>, ptr %168, align 64, !tbaa !26
+  %4868 = select <8 x i1> %4404, <8 x double> %4867, <8 x double> %4866
+  store <8 x double> %4868, ptr %168, align 64, !tbaa !26
+  br i1 %4829, label %4869, label %5334
 
-4867:                                             ; preds = %4825, %5324
-  %4868 = phi i64 [ %5326, %5324 ], [ 0, %4825 ]
-  %4869 = phi <8 x double> [ %5325, %5324 ], [ %4857, %4825 ]
-  %4870 = load ptr, ptr %151, align 8, !tbaa !28
-  %4871 = getelementptr inbounds nuw %struct.Piece, ptr %4870, i64 %4868
-  %4872 = getelementptr inbounds nuw i8, ptr %4871, i64 3904
-  %4873 = load <8 x double>, ptr %4872, align 64, !tbaa !26
-  %4874 = getelementptr inbounds nuw i8, ptr %4871, i64 1472
+4869:                                             ; preds = %4827, %5327
+  %4870 = phi i64 [ %5329, %5327 ], [ 0, %4827 ]
+  %4871 = phi <8 x double> [ %5328, %5327 ], [ %4859, %4827 ]
+  %4872 = load ptr, ptr %151, align 8, !tbaa !28
+  %4873 = getelementptr inbounds nuw %struct.Piece, ptr %4872, i64 %4870
+  %4874 = getelementptr inbounds nuw i8, ptr %4873, i64 3904
   %4875 = load <8 x double>, ptr %4874, align 64, !tbaa !26
-  %4876 = fmul <8 x double> %4875, splat (double 1.001000e+00)
-  %4877 = fcmp ole <8 x double> %4873, %4876
-  %4878 = getelementptr inbounds nuw i8, ptr %4871, i64 1600
-  %4879 = load <8 x double>, ptr %4878, align 64, !tbaa !26
-  %4880 = getelementptr inbounds nuw i8, ptr %4871, i64 4160
+  %4876 = getelementptr inbounds nuw i8, ptr %4873, i64 1472
+  %4877 = load <8 x double>, ptr %4876, align 64, !tbaa !26
+  %4878 = fmul <8 x double> %4877, splat (double 1.001000e+00)
+  %4879 = fcmp ole <8 x double> %4875, %4878
+  %4880 = getelementptr inbounds nuw i8, ptr %4873, i64 1600
   %4881 = load <8 x double>, ptr %4880, align 64, !tbaa !26
-  %4882 = fsub <8 x double> %4879, %4881
-  %4883 = fmul <8 x double> %4879, splat (double 1.000000e-04)
-  %4884 = fcmp ole <8 x double> %4882, %4883
-  %4885 = getelementptr inbounds nuw i8, ptr %4871, i64 8320
-  %4886 = load <8 x i64>, ptr %4885, align 64, !tbaa !26
-  %4887 = and <8 x i64> %4886, %4342
-  %4888 = getelementptr inbounds nuw i8, ptr %4871, i64 7680
-  %4889 = load <8 x double>, ptr %4888, align 64, !tbaa !26
-  %4890 = fcmp oeq <8 x double> %4889, zeroinitializer
-  %4891 = and <8 x i1> %4877, %4890
-  %4892 = fcmp oeq <8 x double> %4889, splat (double 1.000000e+00)
-  %4893 = and <8 x i1> %4884, %4892
-  %4894 = or <8 x i1> %4891, %4893
-  %4895 = select <8 x i1> %4894, <8 x i64> %4887, <8 x i64> zeroinitializer
-  %4896 = fadd <8 x double> %4889, splat (double 1.000000e+00)
-  %4897 = icmp eq <8 x i64> %4895, zeroinitializer
-  %4898 = select <8 x i1> %4897, <8 x double> %4889, <8 x double> %4896
-  store <8 x double> %4898, ptr %4888, align 64, !tbaa !26
-  %4899 = getelementptr inbounds nuw i8, ptr %4871, i64 8384
-  %4900 = load <8 x i64>, ptr %4899, align 64, !tbaa !26
-  %4901 = or <8 x i64> %4895, %4900
-  store <8 x i64> %4901, ptr %4899, align 64, !tbaa !26
-  %4902 = getelementptr inbounds nuw i8, ptr %4871, i64 896
-  %4903 = load <8 x double>, ptr %4902, align 64, !tbaa !26
-  %4904 = getelementptr inbounds nuw i8, ptr %4871, i64 6016
+  %4882 = getelementptr inbounds nuw i8, ptr %4873, i64 4160
+  %4883 = load <8 x double>, ptr %4882, align 64, !tbaa !26
+  %4884 = fsub <8 x double> %4881, %4883
+  %4885 = fmul <8 x double> %4881, splat (double 1.000000e-04)
+  %4886 = fcmp ole <8 x double> %4884, %4885
+  %4887 = getelementptr inbounds nuw i8, ptr %4873, i64 8320
+  %4888 = load <8 x i64>, ptr %4887, align 64, !tbaa !26
+  %4889 = and <8 x i64> %4888, %4344
+  %4890 = getelementptr inbounds nuw i8, ptr %4873, i64 7680
+  %4891 = load <8 x double>, ptr %4890, align 64, !tbaa !26
+  %4892 = fcmp oeq <8 x double> %4891, zeroinitializer
+  %4893 = and <8 x i1> %4879, %4892
+  %4894 = fcmp oeq <8 x double> %4891, splat (double 1.000000e+00)
+  %4895 = and <8 x i1> %4886, %4894
+  %4896 = or <8 x i1> %4893, %4895
+  %4897 = select <8 x i1> %4896, <8 x i64> %4889, <8 x i64> zeroinitializer
+  %4898 = fadd <8 x double> %4891, splat (double 1.000000e+00)
+  %4899 = icmp eq <8 x i64> %4897, zeroinitializer
+  %4900 = select <8 x i1> %4899, <8 x double> %4891, <8 x double> %4898
+  store <8 x double> %4900, ptr %4890, align 64, !tbaa !26
+  %4901 = getelementptr inbounds nuw i8, ptr %4873, i64 8384
+  %4902 = load <8 x i64>, ptr %4901, align 64, !tbaa !26
+  %4903 = or <8 x i64> %4897, %4902
+  store <8 x i64> %4903, ptr %4901, align 64, !tbaa !26
+  %4904 = getelementptr inbounds nuw i8, ptr %4873, i64 896
   %4905 = load <8 x double>, ptr %4904, align 64, !tbaa !26
-  %4906 = getelementptr inbounds nuw i8, ptr %4871, i64 6080
+  %4906 = getelementptr inbounds nuw i8, ptr %4873, i64 6016
   %4907 = load <8 x double>, ptr %4906, align 64, !tbaa !26
-  %4908 = fadd <8 x double> %4905, %4907
-  %4909 = fcmp ogt <8 x double> %4908, zeroinitializer
-  %4910 = xor <8 x i64> %4886, splat (i64 -1)
-  %4911 = and <8 x i64> %4342, %4910
-  %4912 = fcmp une <8 x double> %4903, zeroinitializer
-  %4913 = or <8 x i1> %4912, %4909
-  %4914 = getelementptr inbounds nuw i8, ptr %4871, i64 3968
-  %4915 = load <8 x double>, ptr %4914, align 64, !tbaa !26
-  %4916 = fmul <8 x double> %4903, splat (double 3.000000e-03)
-  %4917 = fcmp ogt <8 x double> %4916, splat (double 0x3E7AD7F29ABCAF48)
-  %4918 = select <8 x i1> %4917, <8 x double> %4916, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
-  %4919 = fcmp ole <8 x double> %4915, %4918
-  %4920 = select <8 x i1> %4919, <8 x i1> %4913, <8 x i1> zeroinitializer
-  %4921 = select <8 x i1> %4920, <8 x i64> %4911, <8 x i64> zeroinitializer
-  %4922 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4921)
-  %4923 = icmp eq i64 %4922, 0
-  br i1 %4923, label %5324, label %4924
+  %4908 = getelementptr inbounds nuw i8, ptr %4873, i64 6080
+  %4909 = load <8 x double>, ptr %4908, align 64, !tbaa !26
+  %4910 = fadd <8 x double> %4907, %4909
+  %4911 = fcmp ogt <8 x double> %4910, zeroinitializer
+  %4912 = xor <8 x i64> %4888, splat (i64 -1)
+  %4913 = and <8 x i64> %4344, %4912
+  %4914 = fcmp une <8 x double> %4905, zeroinitializer
+  %4915 = or <8 x i1> %4914, %4911
+  %4916 = getelementptr inbounds nuw i8, ptr %4873, i64 3968
+  %4917 = load <8 x double>, ptr %4916, align 64, !tbaa !26
+  %4918 = load <8 x double>, ptr %234, align 64, !tbaa !26
+  %4919 = fmul <8 x double> %4905, %4918
+  %4920 = fcmp ogt <8 x double> %4919, splat (double 0x3E7AD7F29ABCAF48)
+  %4921 = select <8 x i1> %4920, <8 x double> %4919, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
+  %4922 = fcmp ole <8 x double> %4917, %4921
+  %4923 = select <8 x i1> %4922, <8 x i1> %4915, <8 x i1> zeroinitializer
+  %4924 = select <8 x i1> %4923, <8 x i64> %4913, <8 x i64> zeroinitializer
+  %4925 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4924)
+  %4926 = icmp eq i64 %4925, 0
+  br i1 %4926, label %5327, label %4927
 
-4924:                                             ; preds = %4867
-  %4925 = load i64, ptr %141, align 16, !tbaa !21
-  %4926 = load i64, ptr %142, align 8, !tbaa !22
-  %4927 = getelementptr inbounds nuw i8, ptr %4871, i64 3840
-  %4928 = getelementptr inbounds nuw i8, ptr %4871, i64 4672
-  %4929 = load <8 x double>, ptr %4928, align 64, !tbaa !26
-  %4930 = getelementptr inbounds nuw i8, ptr %4871, i64 5952
-  %4931 = load <8 x double>, ptr %4930, align 64, !tbaa !26
-  %4932 = getelementptr inbounds nuw i8, ptr %4871, i64 832
-  %4933 = load <8 x double>, ptr %4932, align 64, !tbaa !26
-  %4934 = getelementptr inbounds nuw i8, ptr %4871, i64 8560
-  %4935 = load ptr, ptr %4934, align 16, !tbaa !49
-  %4936 = add nsw i64 %4925, -1
-  %4937 = getelementptr inbounds <8 x double>, ptr %4935, i64 %4936
-  %4938 = load <8 x double>, ptr %4937, align 64, !tbaa !26
-  %4939 = fmul <8 x double> %4933, %4938
-  %4940 = fneg <8 x double> %4915
-  %4941 = fdiv <8 x double> %4940, %4939
-  %4942 = fcmp ogt <8 x double> %4941, splat (double 0x3E7AD7F29ABCAF48)
-  %4943 = select <8 x i1> %4942, <8 x double> %4941, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
-  %4944 = load <8 x double>, ptr %4871, align 64, !tbaa !26
-  %4945 = fsub <8 x double> %4944, %4943
-  %4946 = getelementptr inbounds nuw i8, ptr %4871, i64 2560
-  %4947 = load <8 x double>, ptr %4946, align 64, !tbaa !26
-  %4948 = getelementptr inbounds nuw i8, ptr %4871, i64 2624
-  %4949 = load <8 x double>, ptr %4948, align 64, !tbaa !26
-  %4950 = getelementptr inbounds nuw i8, ptr %4871, i64 2688
-  %4951 = load <8 x double>, ptr %4950, align 64, !tbaa !26
-  %4952 = getelementptr inbounds nuw i8, ptr %4871, i64 2752
-  %4953 = load <8 x double>, ptr %4952, align 64, !tbaa !26
-  %4954 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4945, <8 x double> %4953, <8 x double> %4951)
-  %4955 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4945, <8 x double> %4954, <8 x double> %4949)
-  %4956 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4945, <8 x double> %4955, <8 x double> %4947)
-  %4957 = fsub <8 x double> %4929, %4956
-  %4958 = getelementptr inbounds nuw i8, ptr %4871, i64 8528
-  %4959 = load ptr, ptr %4958, align 16, !tbaa !48
-  %4960 = getelementptr inbounds <8 x double>, ptr %4959, i64 %4936
-  %4961 = load <8 x double>, ptr %4960, align 64, !tbaa !26
-  %4962 = getelementptr inbounds nuw i8, ptr %4871, i64 8512
-  %4963 = load i64, ptr %4962, align 64, !tbaa !31
-  %4964 = icmp sgt i64 %4925, %4963
-  br i1 %4964, label %4973, label %4965
+4927:                                             ; preds = %4869
+  %4928 = load i64, ptr %141, align 16, !tbaa !21
+  %4929 = load i64, ptr %142, align 8, !tbaa !22
+  %4930 = getelementptr inbounds nuw i8, ptr %4873, i64 3840
+  %4931 = getelementptr inbounds nuw i8, ptr %4873, i64 4672
+  %4932 = load <8 x double>, ptr %4931, align 64, !tbaa !26
+  %4933 = getelementptr inbounds nuw i8, ptr %4873, i64 5952
+  %4934 = load <8 x double>, ptr %4933, align 64, !tbaa !26
+  %4935 = getelementptr inbounds nuw i8, ptr %4873, i64 832
+  %4936 = load <8 x double>, ptr %4935, align 64, !tbaa !26
+  %4937 = getelementptr inbounds nuw i8, ptr %4873, i64 8560
+  %4938 = load ptr, ptr %4937, align 16, !tbaa !49
+  %4939 = add nsw i64 %4928, -1
+  %4940 = getelementptr inbounds <8 x double>, ptr %4938, i64 %4939
+  %4941 = load <8 x double>, ptr %4940, align 64, !tbaa !26
+  %4942 = fmul <8 x double> %4936, %4941
+  %4943 = fneg <8 x double> %4917
+  %4944 = fdiv <8 x double> %4943, %4942
+  %4945 = fcmp ogt <8 x double> %4944, splat (double 0x3E7AD7F29ABCAF48)
+  %4946 = select <8 x i1> %4945, <8 x double> %4944, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
+  %4947 = load <8 x double>, ptr %4873, align 64, !tbaa !26
+  %4948 = fsub <8 x double> %4947, %4946
+  %4949 = getelementptr inbounds nuw i8, ptr %4873, i64 2560
+  %4950 = load <8 x double>, ptr %4949, align 64, !tbaa !26
+  %4951 = getelementptr inbounds nuw i8, ptr %4873, i64 2624
+  %4952 = load <8 x double>, ptr %4951, align 64, !tbaa !26
+  %4953 = getelementptr inbounds nuw i8, ptr %4873, i64 2688
+  %4954 = load <8 x double>, ptr %4953, align 64, !tbaa !26
+  %4955 = getelementptr inbounds nuw i8, ptr %4873, i64 2752
+  %4956 = load <8 x double>, ptr %4955, align 64, !tbaa !26
+  %4957 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4948, <8 x double> %4956, <8 x double> %4954)
+  %4958 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4948, <8 x double> %4957, <8 x double> %4952)
+  %4959 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4948, <8 x double> %4958, <8 x double> %4950)
+  %4960 = fsub <8 x double> %4932, %4959
+  %4961 = getelementptr inbounds nuw i8, ptr %4873, i64 8528
+  %4962 = load ptr, ptr %4961, align 16, !tbaa !48
+  %4963 = getelementptr inbounds <8 x double>, ptr %4962, i64 %4939
+  %4964 = load <8 x double>, ptr %4963, align 64, !tbaa !26
+  %4965 = getelementptr inbounds nuw i8, ptr %4873, i64 8512
+  %4966 = load i64, ptr %4965, align 64, !tbaa !31
+  %4967 = icmp sgt i64 %4928, %4966
+  br i1 %4967, label %4976, label %4968
 
-4965:                                             ; preds = %4924
-  %4966 = getelementptr inbounds nuw i8, ptr %4871, i64 640
-  %4967 = load <8 x double>, ptr %4966, align 64, !tbaa !26
-  %4968 = getelementptr inbounds nuw i8, ptr %4871, i64 8536
-  %4969 = load ptr, ptr %4968, align 8, !tbaa !58
-  %4970 = getelementptr inbounds <8 x double>, ptr %4969, i64 %4936
-  %4971 = load <8 x double>, ptr %4970, align 64, !tbaa !26
-  %4972 = fmul <8 x double> %4971, %4967
-  br label %4993
+4968:                                             ; preds = %4927
+  %4969 = getelementptr inbounds nuw i8, ptr %4873, i64 640
+  %4970 = load <8 x double>, ptr %4969, align 64, !tbaa !26
+  %4971 = getelementptr inbounds nuw i8, ptr %4873, i64 8536
+  %4972 = load ptr, ptr %4971, align 8, !tbaa !58
+  %4973 = getelementptr inbounds <8 x double>, ptr %4972, i64 %4939
+  %4974 = load <8 x double>, ptr %4973, align 64, !tbaa !26
+  %4975 = fmul <8 x double> %4974, %4970
+  br label %4996
 
-4973:                                             ; preds = %4924
-  %4974 = getelementptr inbounds nuw i8, ptr %4871, i64 384
-  %4975 = load <8 x double>, ptr %4974, align 64, !tbaa !26
-  %4976 = getelementptr inbounds nuw i8, ptr %4871, i64 448
-  %4977 = load <8 x double>, ptr %4976, align 64, !tbaa !26
-  %4978 = getelementptr inbounds nuw i8, ptr %4871, i64 512
-  %4979 = load <8 x double>, ptr %4978, align 64, !tbaa !26
-  %4980 = fmul <8 x double> %4961, %4979
-  %4981 = fmul <8 x double> %4980, splat (double 0x3FD5555555555555)
-  %4982 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4977, <8 x double> splat (double 5.000000e-01), <8 x double> %4981)
-  %4983 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4961, <8 x double> %4982, <8 x double> %4975)
-  %4984 = getelementptr inbounds nuw i8, ptr %4871, i64 8536
-  %4985 = load ptr, ptr %4984, align 8, !tbaa !58
-  %4986 = getelementptr inbounds <8 x double>, ptr %4985, i64 %4936
-  %4987 = load <8 x double>, ptr %4986, align 64, !tbaa !26
-  %4988 = fmul <8 x double> %4987, %4979
-  %4989 = fmul <8 x double> %4988, splat (double 0x3FD5555555555555)
-  %4990 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4977, <8 x double> splat (double 5.000000e-01), <8 x double> %4989)
-  %4991 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4987, <8 x double> %4990, <8 x double> %4975)
-  %4992 = fmul <8 x double> %4987, %4991
-  br label %4993
+4976:                                             ; preds = %4927
+  %4977 = getelementptr inbounds nuw i8, ptr %4873, i64 384
+  %4978 = load <8 x double>, ptr %4977, align 64, !tbaa !26
+  %4979 = getelementptr inbounds nuw i8, ptr %4873, i64 448
+  %4980 = load <8 x double>, ptr %4979, align 64, !tbaa !26
+  %4981 = getelementptr inbounds nuw i8, ptr %4873, i64 512
+  %4982 = load <8 x double>, ptr %4981, align 64, !tbaa !26
+  %4983 = fmul <8 x double> %4964, %4982
+  %4984 = fmul <8 x double> %4983, splat (double 0x3FD5555555555555)
+  %4985 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4980, <8 x double> splat (double 5.000000e-01), <8 x double> %4984)
+  %4986 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4964, <8 x double> %4985, <8 x double> %4978)
+  %4987 = getelementptr inbounds nuw i8, ptr %4873, i64 8536
+  %4988 = load ptr, ptr %4987, align 8, !tbaa !58
+  %4989 = getelementptr inbounds <8 x double>, ptr %4988, i64 %4939
+  %4990 = load <8 x double>, ptr %4989, align 64, !tbaa !26
+  %4991 = fmul <8 x double> %4990, %4982
+  %4992 = fmul <8 x double> %4991, splat (double 0x3FD5555555555555)
+  %4993 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4980, <8 x double> splat (double 5.000000e-01), <8 x double> %4992)
+  %4994 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4990, <8 x double> %4993, <8 x double> %4978)
+  %4995 = fmul <8 x double> %4990, %4994
+  br label %4996
 
-4993:                                             ; preds = %4973, %4965
-  %4994 = phi ptr [ %4985, %4973 ], [ %4969, %4965 ]
-  %4995 = phi <8 x double> [ %4983, %4973 ], [ %4967, %4965 ]
-  %4996 = phi <8 x double> [ %4992, %4973 ], [ %4972, %4965 ]
-  %4997 = phi ptr [ %4984, %4973 ], [ %4968, %4965 ]
-  %4998 = sitofp i64 %4926 to double
-  %4999 = insertelement <8 x double> poison, double %4998, i64 0
-  %5000 = shufflevector <8 x double> %4999, <8 x double> poison, <8 x i32> zeroinitializer
-  %5001 = fmul <8 x double> %4961, %4995
-  %5002 = fdiv <8 x double> %4943, %5000
-  %5003 = getelementptr i8, ptr %4959, i64 -64
-  %5004 = getelementptr i8, ptr %4935, i64 -64
-  %5005 = icmp sgt i64 %4925, 0
-  br i1 %5005, label %5006, label %5107
+4996:                                             ; preds = %4976, %4968
+  %4997 = phi ptr [ %4988, %4976 ], [ %4972, %4968 ]
+  %4998 = phi <8 x double> [ %4986, %4976 ], [ %4970, %4968 ]
+  %4999 = phi <8 x double> [ %4995, %4976 ], [ %4975, %4968 ]
+  %5000 = phi ptr [ %4987, %4976 ], [ %4971, %4968 ]
+  %5001 = sitofp i64 %4929 to double
+  %5002 = insertelement <8 x double> poison, double %5001, i64 0
+  %5003 = shufflevector <8 x double> %5002, <8 x double> poison, <8 x i32> zeroinitializer
+  %5004 = fmul <8 x double> %4964, %4998
+  %5005 = fdiv <8 x double> %4946, %5003
+  %5006 = getelementptr i8, ptr %4962, i64 -64
+  %5007 = getelementptr i8, ptr %4938, i64 -64
+  %5008 = icmp sgt i64 %4928, 0
+  br i1 %5008, label %5009, label %5110
 
-5006:                                             ; preds = %4993
-  %5007 = fmul <8 x double> %4961, %4995
-  %5008 = getelementptr inbounds nuw i8, ptr %4871, i64 640
-  %5009 = getelementptr inbounds nuw i8, ptr %4871, i64 384
-  %5010 = getelementptr inbounds nuw i8, ptr %4871, i64 448
-  %5011 = getelementptr inbounds nuw i8, ptr %4871, i64 512
-  %5012 = getelementptr inbounds nuw i8, ptr %4871, i64 1536
-  %5013 = getelementptr inbounds nuw i8, ptr %4871, i64 8608
-  %5014 = icmp eq <8 x i64> %4921, zeroinitializer
-  br label %5015
+5009:                                             ; preds = %4996
+  %5010 = fmul <8 x double> %4964, %4998
+  %5011 = getelementptr inbounds nuw i8, ptr %4873, i64 640
+  %5012 = getelementptr inbounds nuw i8, ptr %4873, i64 384
+  %5013 = getelementptr inbounds nuw i8, ptr %4873, i64 448
+  %5014 = getelementptr inbounds nuw i8, ptr %4873, i64 512
+  %5015 = getelementptr inbounds nuw i8, ptr %4873, i64 1536
+  %5016 = getelementptr inbounds nuw i8, ptr %4873, i64 8608
+  %5017 = icmp eq <8 x i64> %4924, zeroinitializer
+  br label %5018
 
-5015:                                             ; preds = %5006, %5094
-  %5016 = phi <8 x double> [ %4961, %5006 ], [ %5075, %5094 ]
-  %5017 = phi <8 x double> [ %5007, %5006 ], [ %5074, %5094 ]
-  %5018 = phi <8 x double> [ %4956, %5006 ], [ %5076, %5094 ]
-  %5019 = phi <8 x double> [ %4938, %5006 ], [ %5077, %5094 ]
-  %5020 = phi i64 [ %4936, %5006 ], [ %5100, %5094 ]
-  %5021 = icmp eq i64 %5020, 0
-  br i1 %5021, label %5022, label %5026
+5018:                                             ; preds = %5009, %5097
+  %5019 = phi <8 x double> [ %4964, %5009 ], [ %5078, %5097 ]
+  %5020 = phi <8 x double> [ %5010, %5009 ], [ %5077, %5097 ]
+  %5021 = phi <8 x double> [ %4959, %5009 ], [ %5079, %5097 ]
+  %5022 = phi <8 x double> [ %4941, %5009 ], [ %5080, %5097 ]
+  %5023 = phi i64 [ %4939, %5009 ], [ %5103, %5097 ]
+  %5024 = icmp eq i64 %5023, 0
+  br i1 %5024, label %5025, label %5029
 
-5022:                                             ; preds = %5015
-  %5023 = fdiv <8 x double> zeroinitializer, %5018
-  %5024 = fsub <8 x double> %5017, %5017
-  %5025 = fmul <8 x double> %5023, %5024
-  br label %5071
+5025:                                             ; preds = %5018
+  %5026 = fdiv <8 x double> zeroinitializer, %5021
+  %5027 = fsub <8 x double> %5020, %5020
+  %5028 = fmul <8 x double> %5026, %5027
+  br label %5074
 
-5026:                                             ; preds = %5015
-  %5027 = getelementptr <8 x double>, ptr %5003, i64 %5020
-  %5028 = load <8 x double>, ptr %5027, align 64, !tbaa !26
-  %5029 = load i64, ptr %4962, align 64, !tbaa !31
-  %5030 = icmp sgt i64 %5020, %5029
-  br i1 %5030, label %5033, label %5031
+5029:                                             ; preds = %5018
+  %5030 = getelementptr <8 x double>, ptr %5006, i64 %5023
+  %5031 = load <8 x double>, ptr %5030, align 64, !tbaa !26
+  %5032 = load i64, ptr %4965, align 64, !tbaa !31
+  %5033 = icmp sgt i64 %5023, %5032
+  br i1 %5033, label %5036, label %5034
 
-5031:                                             ; preds = %5026
-  %5032 = load <8 x double>, ptr %5008, align 64, !tbaa !26
-  br label %5041
+5034:                                             ; preds = %5029
+  %5035 = load <8 x double>, ptr %5011, align 64, !tbaa !26
+  br label %5044
 
-5033:                                             ; preds = %5026
-  %5034 = load <8 x double>, ptr %5009, align 64, !tbaa !26
-  %5035 = load <8 x double>, ptr %5010, align 64, !tbaa !26
-  %5036 = load <8 x double>, ptr %5011, align 64, !tbaa !26
-  %5037 = fmul <8 x double> %5028, %5036
-  %5038 = fmul <8 x double> %5037, splat (double 0x3FD5555555555555)
-  %5039 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5035, <8 x double> splat (double 5.000000e-01), <8 x double> %5038)
-  %5040 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5028, <8 x double> %5039, <8 x double> %5034)
-  br label %5041
+5036:                                             ; preds = %5029
+  %5037 = load <8 x double>, ptr %5012, align 64, !tbaa !26
+  %5038 = load <8 x double>, ptr %5013, align 64, !tbaa !26
+  %5039 = load <8 x double>, ptr %5014, align 64, !tbaa !26
+  %5040 = fmul <8 x double> %5031, %5039
+  %5041 = fmul <8 x double> %5040, splat (double 0x3FD5555555555555)
+  %5042 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5038, <8 x double> splat (double 5.000000e-01), <8 x double> %5041)
+  %5043 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5031, <8 x double> %5042, <8 x double> %5037)
+  br label %5044
 
-5041:                                             ; preds = %5031, %5033
-  %5042 = phi <8 x double> [ %5040, %5033 ], [ %5032, %5031 ]
-  %5043 = fmul <8 x double> %5028, %5042
-  %5044 = icmp slt i64 %5020, %5029
-  br i1 %5044, label %5045, label %5052
+5044:                                             ; preds = %5034, %5036
+  %5045 = phi <8 x double> [ %5043, %5036 ], [ %5035, %5034 ]
+  %5046 = fmul <8 x double> %5031, %5045
+  %5047 = icmp slt i64 %5023, %5032
+  br i1 %5047, label %5048, label %5055
 
-5045:                                             ; preds = %5041
-  %5046 = load ptr, ptr %5013, align 32, !tbaa !74
-  %5047 = getelementptr inbounds nuw <8 x double>, ptr %5046, i64 %5020
-  %5048 = load <8 x double>, ptr %5047, align 64, !tbaa !26
-  %5049 = load <8 x double>, ptr %5012, align 64, !tbaa !26
-  %5050 = fmul <8 x double> %5048, %5049
-  %5051 = fmul <8 x double> %5048, %5049
-  br label %5061
+5048:                                             ; preds = %5044
+  %5049 = load ptr, ptr %5016, align 32, !tbaa !74
+  %5050 = getelementptr inbounds nuw <8 x double>, ptr %5049, i64 %5023
+  %5051 = load <8 x double>, ptr %5050, align 64, !tbaa !26
+  %5052 = load <8 x double>, ptr %5015, align 64, !tbaa !26
+  %5053 = fmul <8 x double> %5051, %5052
+  %5054 = fmul <8 x double> %5051, %5052
+  br label %5064
 
-5052:                                             ; preds = %5041
-  %5053 = load <8 x double>, ptr %5012, align 64, !tbaa !26
-  %5054 = load ptr, ptr %5013, align 32, !tbaa !74
-  %5055 = getelementptr inbounds nuw <8 x double>, ptr %5054, i64 %5020
-  %5056 = load <8 x double>, ptr %5055, align 64, !tbaa !26
-  %5057 = fsub <8 x double> %4956, %5053
-  %5058 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5056, <8 x double> %5057, <8 x double> %5053)
-  %5059 = fsub <8 x double> %4929, %5053
-  %5060 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5056, <8 x double> %5059, <8 x double> %5053)
-  br label %5061
+5055:                                             ; preds = %5044
+  %5056 = load <8 x double>, ptr %5015, align 64, !tbaa !26
+  %5057 = load ptr, ptr %5016, align 32, !tbaa !74
+  %5058 = getelementptr inbounds nuw <8 x double>, ptr %5057, i64 %5023
+  %5059 = load <8 x double>, ptr %5058, align 64, !tbaa !26
+  %5060 = fsub <8 x double> %4959, %5056
+  %5061 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5059, <8 x double> %5060, <8 x double> %5056)
+  %5062 = fsub <8 x double> %4932, %5056
+  %5063 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5059, <8 x double> %5062, <8 x double> %5056)
+  br label %5064
 
-5061:                                             ; preds = %5052, %5045
-  %5062 = phi <8 x double> [ %5050, %5045 ], [ %5058, %5052 ]
-  %5063 = phi <8 x double> [ %5051, %5045 ], [ %5060, %5052 ]
-  %5064 = fsub <8 x double> %5063, %5062
-  %5065 = fsub <8 x double> %5018, %5062
-  %5066 = fdiv <8 x double> %5064, %5065
-  %5067 = fsub <8 x double> %5043, %5017
-  %5068 = fmul <8 x double> %5067, %5066
-  %5069 = getelementptr <8 x double>, ptr %5004, i64 %5020
-  %5070 = load <8 x double>, ptr %5069, align 64, !tbaa !26
-  br label %5071
+5064:                                             ; preds = %5055, %5048
+  %5065 = phi <8 x double> [ %5053, %5048 ], [ %5061, %5055 ]
+  %5066 = phi <8 x double> [ %5054, %5048 ], [ %5063, %5055 ]
+  %5067 = fsub <8 x double> %5066, %5065
+  %5068 = fsub <8 x double> %5021, %5065
+  %5069 = fdiv <8 x double> %5067, %5068
+  %5070 = fsub <8 x double> %5046, %5020
+  %5071 = fmul <8 x double> %5070, %5069
+  %5072 = getelementptr <8 x double>, ptr %5007, i64 %5023
+  %5073 = load <8 x double>, ptr %5072, align 64, !tbaa !26
+  br label %5074
 
-5071:                                             ; preds = %5061, %5022
-  %5072 = phi <8 x double> [ %5068, %5061 ], [ %5025, %5022 ]
-  %5073 = phi <8 x double> [ %5066, %5061 ], [ %5023, %5022 ]
-  %5074 = phi <8 x double> [ %5043, %5061 ], [ %5017, %5022 ]
-  %5075 = phi <8 x double> [ %5028, %5061 ], [ %5016, %5022 ]
-  %5076 = phi <8 x double> [ %5062, %5061 ], [ zeroinitializer, %5022 ]
-  %5077 = phi <8 x double> [ %5070, %5061 ], [ %5019, %5022 ]
-  %5078 = getelementptr inbounds nuw <8 x double>, ptr %4935, i64 %5020
-  %5079 = fsub <8 x double> %5077, %5019
-  %5080 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5079, <8 x double> %5073, <8 x double> %5019)
-  %5081 = load <8 x double>, ptr %5078, align 64, !tbaa !26
-  %5082 = select <8 x i1> %5014, <8 x double> %5081, <8 x double> %5080
-  store <8 x double> %5082, ptr %5078, align 64, !tbaa !26
-  %5083 = getelementptr inbounds nuw <8 x double>, ptr %4959, i64 %5020
-  %5084 = load i64, ptr %4962, align 64, !tbaa !31
-  %5085 = icmp slt i64 %5020, %5084
-  br i1 %5085, label %5086, label %5088
+5074:                                             ; preds = %5064, %5025
+  %5075 = phi <8 x double> [ %5071, %5064 ], [ %5028, %5025 ]
+  %5076 = phi <8 x double> [ %5069, %5064 ], [ %5026, %5025 ]
+  %5077 = phi <8 x double> [ %5046, %5064 ], [ %5020, %5025 ]
+  %5078 = phi <8 x double> [ %5031, %5064 ], [ %5019, %5025 ]
+  %5079 = phi <8 x double> [ %5065, %5064 ], [ zeroinitializer, %5025 ]
+  %5080 = phi <8 x double> [ %5073, %5064 ], [ %5022, %5025 ]
+  %5081 = getelementptr inbounds nuw <8 x double>, ptr %4938, i64 %5023
+  %5082 = fsub <8 x double> %5080, %5022
+  %5083 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5082, <8 x double> %5076, <8 x double> %5022)
+  %5084 = load <8 x double>, ptr %5081, align 64, !tbaa !26
+  %5085 = select <8 x i1> %5017, <8 x double> %5084, <8 x double> %5083
+  store <8 x double> %5085, ptr %5081, align 64, !tbaa !26
+  %5086 = getelementptr inbounds nuw <8 x double>, ptr %4962, i64 %5023
+  %5087 = load i64, ptr %4965, align 64, !tbaa !31
+  %5088 = icmp slt i64 %5023, %5087
+  br i1 %5088, label %5089, label %5091
 
-5086:                                             ; preds = %5071
-  %5087 = load <8 x double>, ptr %5008, align 64, !tbaa !26
-  br label %5094
+5089:                                             ; preds = %5074
+  %5090 = load <8 x double>, ptr %5011, align 64, !tbaa !26
+  br label %5097
 
-5088:                                             ; preds = %5071
-  %5089 = load <8 x double>, ptr %5009, align 64, !tbaa !26
-  %5090 = load <8 x double>, ptr %5010, align 64, !tbaa !26
-  %5091 = load <8 x double>, ptr %5011, align 64, !tbaa !26
-  %5092 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5016, <8 x double> %5091, <8 x double> %5090)
-  %5093 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5016, <8 x double> %5092, <8 x double> %5089)
-  br label %5094
+5091:                                             ; preds = %5074
+  %5092 = load <8 x double>, ptr %5012, align 64, !tbaa !26
+  %5093 = load <8 x double>, ptr %5013, align 64, !tbaa !26
+  %5094 = load <8 x double>, ptr %5014, align 64, !tbaa !26
+  %5095 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5019, <8 x double> %5094, <8 x double> %5093)
+  %5096 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5019, <8 x double> %5095, <8 x double> %5092)
+  br label %5097
 
-5094:                                             ; preds = %5088, %5086
-  %5095 = phi <8 x double> [ %5087, %5086 ], [ %5093, %5088 ]
-  %5096 = fdiv <8 x double> %5072, %5095
-  %5097 = fadd <8 x double> %5016, %5096
-  %5098 = load <8 x double>, ptr %5083, align 64, !tbaa !26
-  %5099 = select <8 x i1> %5014, <8 x double> %5098, <8 x double> %5097
-  store <8 x double> %5099, ptr %5083, align 64, !tbaa !26
-  %5100 = add nsw i64 %5020, -1
-  %5101 = icmp sgt i64 %5020, 0
-  br i1 %5101, label %5015, label %5102, !llvm.loop !150
+5097:                                             ; preds = %5091, %5089
+  %5098 = phi <8 x double> [ %5090, %5089 ], [ %5096, %5091 ]
+  %5099 = fdiv <8 x double> %5075, %5098
+  %5100 = fadd <8 x double> %5019, %5099
+  %5101 = load <8 x double>, ptr %5086, align 64, !tbaa !26
+  %5102 = select <8 x i1> %5017, <8 x double> %5101, <8 x double> %5100
+  store <8 x double> %5102, ptr %5086, align 64, !tbaa !26
+  %5103 = add nsw i64 %5023, -1
+  %5104 = icmp sgt i64 %5023, 0
+  br i1 %5104, label %5018, label %5105, !llvm.loop !150
 
-5102:                                             ; preds = %5094
-  %5103 = load ptr, ptr %4997, align 8, !tbaa !58
-  %5104 = load i64, ptr %141, align 16, !tbaa !21
-  %5105 = load i64, ptr %4962, align 64, !tbaa !31
-  %5106 = add nsw i64 %5104, -1
-  br label %5107
+5105:                                             ; preds = %5097
+  %5106 = load ptr, ptr %5000, align 8, !tbaa !58
+  %5107 = load i64, ptr %141, align 16, !tbaa !21
+  %5108 = load i64, ptr %4965, align 64, !tbaa !31
+  %5109 = add nsw i64 %5107, -1
+  br label %5110
 
-5107:                                             ; preds = %5102, %4993
-  %5108 = phi i64 [ %5106, %5102 ], [ %4936, %4993 ]
-  %5109 = phi i64 [ %5105, %5102 ], [ %4963, %4993 ]
-  %5110 = phi i64 [ %5104, %5102 ], [ %4925, %4993 ]
-  %5111 = phi ptr [ %5103, %5102 ], [ %4994, %4993 ]
-  %5112 = getelementptr inbounds <8 x double>, ptr %5111, i64 %5108
-  %5113 = load <8 x double>, ptr %5112, align 64, !tbaa !26
-  %5114 = icmp sgt i64 %5110, %5109
-  br i1 %5114, label %5118, label %5115
+5110:                                             ; preds = %5105, %4996
+  %5111 = phi i64 [ %5109, %5105 ], [ %4939, %4996 ]
+  %5112 = phi i64 [ %5108, %5105 ], [ %4966, %4996 ]
+  %5113 = phi i64 [ %5107, %5105 ], [ %4928, %4996 ]
+  %5114 = phi ptr [ %5106, %5105 ], [ %4997, %4996 ]
+  %5115 = getelementptr inbounds <8 x double>, ptr %5114, i64 %5111
+  %5116 = load <8 x double>, ptr %5115, align 64, !tbaa !26
+  %5117 = icmp sgt i64 %5113, %5112
+  br i1 %5117, label %5121, label %5118
 
-5115:                                             ; preds = %5107
-  %5116 = getelementptr inbounds nuw i8, ptr %4871, i64 640
-  %5117 = load <8 x double>, ptr %5116, align 64, !tbaa !26
-  br label %5129
-
-5118:                                             ; preds = %5107
-  %5119 = getelementptr inbounds nuw i8, ptr %4871, i64 384
+5118:                                             ; preds = %5110
+  %5119 = getelementptr inbounds nuw i8, ptr %4873, i64 640
   %5120 = load <8 x double>, ptr %5119, align 64, !tbaa !26
-  %5121 = getelementptr inbounds nuw i8, ptr %4871, i64 448
-  %5122 = load <8 x double>, ptr %5121, align 64, !tbaa !26
-  %5123 = getelementptr inbounds nuw i8, ptr %4871, i64 512
-  %5124 = load <8 x double>, ptr %5123, align 64, !tbaa !26
-  %5125 = fmul <8 x double> %5113, %5124
-  %5126 = fmul <8 x double> %5125, splat (double 0x3FD5555555555555)
-  %5127 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5122, <8 x double> splat (double 5.000000e-01), <8 x double> %5126)
-  %5128 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5113, <8 x double> %5127, <8 x double> %5120)
-  br label %5129
+  br label %5132
 
-5129:                                             ; preds = %5118, %5115
-  %5130 = phi <8 x double> [ %5117, %5115 ], [ %5128, %5118 ]
-  %5131 = getelementptr i8, ptr %5111, i64 -64
-  %5132 = icmp sgt i64 %5110, 0
-  br i1 %5132, label %5133, label %5142
+5121:                                             ; preds = %5110
+  %5122 = getelementptr inbounds nuw i8, ptr %4873, i64 384
+  %5123 = load <8 x double>, ptr %5122, align 64, !tbaa !26
+  %5124 = getelementptr inbounds nuw i8, ptr %4873, i64 448
+  %5125 = load <8 x double>, ptr %5124, align 64, !tbaa !26
+  %5126 = getelementptr inbounds nuw i8, ptr %4873, i64 512
+  %5127 = load <8 x double>, ptr %5126, align 64, !tbaa !26
+  %5128 = fmul <8 x double> %5116, %5127
+  %5129 = fmul <8 x double> %5128, splat (double 0x3FD5555555555555)
+  %5130 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5125, <8 x double> splat (double 5.000000e-01), <8 x double> %5129)
+  %5131 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5116, <8 x double> %5130, <8 x double> %5123)
+  br label %5132
 
-5133:                                             ; preds = %5129
-  %5134 = fmul <8 x double> %5113, %5130
-  %5135 = getelementptr inbounds nuw i8, ptr %4871, i64 640
-  %5136 = getelementptr inbounds nuw i8, ptr %4871, i64 384
-  %5137 = getelementptr inbounds nuw i8, ptr %4871, i64 448
-  %5138 = getelementptr inbounds nuw i8, ptr %4871, i64 512
-  %5139 = getelementptr inbounds nuw i8, ptr %4871, i64 1536
-  %5140 = getelementptr inbounds nuw i8, ptr %4871, i64 8608
-  %5141 = icmp eq <8 x i64> %4921, zeroinitializer
-  br label %5150
+5132:                                             ; preds = %5121, %5118
+  %5133 = phi <8 x double> [ %5120, %5118 ], [ %5131, %5121 ]
+  %5134 = getelementptr i8, ptr %5114, i64 -64
+  %5135 = icmp sgt i64 %5113, 0
+  br i1 %5135, label %5136, label %5145
 
-5142:                                             ; preds = %5214, %5129
-  %5143 = icmp sgt i64 %4926, 0
-  br i1 %5143, label %5144, label %5222
+5136:                                             ; preds = %5132
+  %5137 = fmul <8 x double> %5116, %5133
+  %5138 = getelementptr inbounds nuw i8, ptr %4873, i64 640
+  %5139 = getelementptr inbounds nuw i8, ptr %4873, i64 384
+  %5140 = getelementptr inbounds nuw i8, ptr %4873, i64 448
+  %5141 = getelementptr inbounds nuw i8, ptr %4873, i64 512
+  %5142 = getelementptr inbounds nuw i8, ptr %4873, i64 1536
+  %5143 = getelementptr inbounds nuw i8, ptr %4873, i64 8608
+  %5144 = icmp eq <8 x i64> %4924, zeroinitializer
+  br label %5153
 
-5144:                                             ; preds = %5142
-  %5145 = getelementptr inbounds nuw i8, ptr %4871, i64 8696
-  %5146 = icmp eq <8 x i64> %4921, zeroinitializer
-  %5147 = getelementptr inbounds nuw i8, ptr %4871, i64 8704
-  %5148 = getelementptr inbounds nuw i8, ptr %4871, i64 8648
-  %5149 = getelementptr inbounds nuw i8, ptr %4871, i64 8656
-  br label %5293
+5145:                                             ; preds = %5217, %5132
+  %5146 = icmp sgt i64 %4929, 0
+  br i1 %5146, label %5147, label %5225
 
-5150:                                             ; preds = %5133, %5214
-  %5151 = phi <8 x double> [ %5113, %5133 ], [ %5197, %5214 ]
-  %5152 = phi <8 x double> [ %5134, %5133 ], [ %5198, %5214 ]
-  %5153 = phi <8 x double> [ %4956, %5133 ], [ %5196, %5214 ]
-  %5154 = phi i64 [ %5108, %5133 ], [ %5220, %5214 ]
-  %5155 = icmp eq i64 %5154, 0
-  %5156 = load i64, ptr %4962, align 64, !tbaa !31
-  br i1 %5155, label %5195, label %5157
+5147:                                             ; preds = %5145
+  %5148 = getelementptr inbounds nuw i8, ptr %4873, i64 8696
+  %5149 = icmp eq <8 x i64> %4924, zeroinitializer
+  %5150 = getelementptr inbounds nuw i8, ptr %4873, i64 8704
+  %5151 = getelementptr inbounds nuw i8, ptr %4873, i64 8648
+  %5152 = getelementptr inbounds nuw i8, ptr %4873, i64 8656
+  br label %5296
 
-5157:                                             ; preds = %5150
-  %5158 = getelementptr <8 x double>, ptr %5131, i64 %5154
-  %5159 = load <8 x double>, ptr %5158, align 64, !tbaa !26
-  %5160 = icmp sgt i64 %5154, %5156
-  br i1 %5160, label %5163, label %5161
+5153:                                             ; preds = %5136, %5217
+  %5154 = phi <8 x double> [ %5116, %5136 ], [ %5200, %5217 ]
+  %5155 = phi <8 x double> [ %5137, %5136 ], [ %5201, %5217 ]
+  %5156 = phi <8 x double> [ %4959, %5136 ], [ %5199, %5217 ]
+  %5157 = phi i64 [ %5111, %5136 ], [ %5223, %5217 ]
+  %5158 = icmp eq i64 %5157, 0
+  %5159 = load i64, ptr %4965, align 64, !tbaa !31
+  br i1 %5158, label %5198, label %5160
 
-5161:                                             ; preds = %5157
-  %5162 = load <8 x double>, ptr %5135, align 64, !tbaa !26
-  br label %5171
+5160:                                             ; preds = %5153
+  %5161 = getelementptr <8 x double>, ptr %5134, i64 %5157
+  %5162 = load <8 x double>, ptr %5161, align 64, !tbaa !26
+  %5163 = icmp sgt i64 %5157, %5159
+  br i1 %5163, label %5166, label %5164
 
-5163:                                             ; preds = %5157
-  %5164 = load <8 x double>, ptr %5136, align 64, !tbaa !26
-  %5165 = load <8 x double>, ptr %5137, align 64, !tbaa !26
-  %5166 = load <8 x double>, ptr %5138, align 64, !tbaa !26
-  %5167 = fmul <8 x double> %5159, %5166
-  %5168 = fmul <8 x double> %5167, splat (double 0x3FD5555555555555)
-  %5169 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5165, <8 x double> splat (double 5.000000e-01), <8 x double> %5168)
-  %5170 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5159, <8 x double> %5169, <8 x double> %5164)
-  br label %5171
+5164:                                             ; preds = %5160
+  %5165 = load <8 x double>, ptr %5138, align 64, !tbaa !26
+  br label %5174
 
-5171:                                             ; preds = %5161, %5163
-  %5172 = phi <8 x double> [ %5170, %5163 ], [ %5162, %5161 ]
-  %5173 = fmul <8 x double> %5159, %5172
-  %5174 = icmp slt i64 %5154, %5156
-  br i1 %5174, label %5175, label %5182
+5166:                                             ; preds = %5160
+  %5167 = load <8 x double>, ptr %5139, align 64, !tbaa !26
+  %5168 = load <8 x double>, ptr %5140, align 64, !tbaa !26
+  %5169 = load <8 x double>, ptr %5141, align 64, !tbaa !26
+  %5170 = fmul <8 x double> %5162, %5169
+  %5171 = fmul <8 x double> %5170, splat (double 0x3FD5555555555555)
+  %5172 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5168, <8 x double> splat (double 5.000000e-01), <8 x double> %5171)
+  %5173 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5162, <8 x double> %5172, <8 x double> %5167)
+  br label %5174
 
-5175:                                             ; preds = %5171
-  %5176 = load ptr, ptr %5140, align 32, !tbaa !74
-  %5177 = getelementptr inbounds nuw <8 x double>, ptr %5176, i64 %5154
-  %5178 = load <8 x double>, ptr %5177, align 64, !tbaa !26
-  %5179 = load <8 x double>, ptr %5139, align 64, !tbaa !26
-  %5180 = fmul <8 x double> %5178, %5179
-  %5181 = fmul <8 x double> %5178, %5179
-  br label %5191
+5174:                                             ; preds = %5164, %5166
+  %5175 = phi <8 x double> [ %5173, %5166 ], [ %5165, %5164 ]
+  %5176 = fmul <8 x double> %5162, %5175
+  %5177 = icmp slt i64 %5157, %5159
+  br i1 %5177, label %5178, label %5185
 
-5182:                                             ; preds = %5171
-  %5183 = load <8 x double>, ptr %5139, align 64, !tbaa !26
-  %5184 = load ptr, ptr %5140, align 32, !tbaa !74
-  %5185 = getelementptr inbounds nuw <8 x double>, ptr %5184, i64 %5154
-  %5186 = load <8 x double>, ptr %5185, align 64, !tbaa !26
-  %5187 = fsub <8 x double> %4956, %5183
-  %5188 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5186, <8 x double> %5187, <8 x double> %5183)
-  %5189 = fsub <8 x double> %4929, %5183
-  %5190 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5186, <8 x double> %5189, <8 x double> %5183)
-  br label %5191
+5178:                                             ; preds = %5174
+  %5179 = load ptr, ptr %5143, align 32, !tbaa !74
+  %5180 = getelementptr inbounds nuw <8 x double>, ptr %5179, i64 %5157
+  %5181 = load <8 x double>, ptr %5180, align 64, !tbaa !26
+  %5182 = load <8 x double>, ptr %5142, align 64, !tbaa !26
+  %5183 = fmul <8 x double> %5181, %5182
+  %5184 = fmul <8 x double> %5181, %5182
+  br label %5194
 
-5191:                                             ; preds = %5182, %5175
-  %5192 = phi <8 x double> [ %5180, %5175 ], [ %5188, %5182 ]
-  %5193 = phi <8 x double> [ %5181, %5175 ], [ %5190, %5182 ]
-  %5194 = fsub <8 x double> %5193, %5192
-  br label %5195
+5185:                                             ; preds = %5174
+  %5186 = load <8 x double>, ptr %5142, align 64, !tbaa !26
+  %5187 = load ptr, ptr %5143, align 32, !tbaa !74
+  %5188 = getelementptr inbounds nuw <8 x double>, ptr %5187, i64 %5157
+  %5189 = load <8 x double>, ptr %5188, align 64, !tbaa !26
+  %5190 = fsub <8 x double> %4959, %5186
+  %5191 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5189, <8 x double> %5190, <8 x double> %5186)
+  %5192 = fsub <8 x double> %4932, %5186
+  %5193 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5189, <8 x double> %5192, <8 x double> %5186)
+  br label %5194
 
-5195:                                             ; preds = %5150, %5191
-  %5196 = phi <8 x double> [ %5192, %5191 ], [ zeroinitializer, %5150 ]
-  %5197 = phi <8 x double> [ %5159, %5191 ], [ %5151, %5150 ]
-  %5198 = phi <8 x double> [ %5173, %5191 ], [ %5152, %5150 ]
-  %5199 = phi <8 x double> [ %5194, %5191 ], [ zeroinitializer, %5150 ]
-  %5200 = fsub <8 x double> %5153, %5196
-  %5201 = fdiv <8 x double> %5199, %5200
-  %5202 = fsub <8 x double> %5198, %5152
-  %5203 = fmul <8 x double> %5202, %5201
-  %5204 = getelementptr inbounds nuw <8 x double>, ptr %5111, i64 %5154
-  %5205 = icmp slt i64 %5154, %5156
-  br i1 %5205, label %5206, label %5208
+5194:                                             ; preds = %5185, %5178
+  %5195 = phi <8 x double> [ %5183, %5178 ], [ %5191, %5185 ]
+  %5196 = phi <8 x double> [ %5184, %5178 ], [ %5193, %5185 ]
+  %5197 = fsub <8 x double> %5196, %5195
+  br label %5198
 
-5206:                                             ; preds = %5195
-  %5207 = load <8 x double>, ptr %5135, align 64, !tbaa !26
-  br label %5214
+5198:                                             ; preds = %5153, %5194
+  %5199 = phi <8 x double> [ %5195, %5194 ], [ zeroinitializer, %5153 ]
+  %5200 = phi <8 x double> [ %5162, %5194 ], [ %5154, %5153 ]
+  %5201 = phi <8 x double> [ %5176, %5194 ], [ %5155, %5153 ]
+  %5202 = phi <8 x double> [ %5197, %5194 ], [ zeroinitializer, %5153 ]
+  %5203 = fsub <8 x double> %5156, %5199
+  %5204 = fdiv <8 x double> %5202, %5203
+  %5205 = fsub <8 x double> %5201, %5155
+  %5206 = fmul <8 x double> %5205, %5204
+  %5207 = getelementptr inbounds nuw <8 x double>, ptr %5114, i64 %5157
+  %5208 = icmp slt i64 %5157, %5159
+  br i1 %5208, label %5209, label %5211
 
-5208:                                             ; preds = %5195
-  %5209 = load <8 x double>, ptr %5136, align 64, !tbaa !26
-  %5210 = load <8 x double>, ptr %5137, align 64, !tbaa !26
-  %5211 = load <8 x double>, ptr %5138, align 64, !tbaa !26
-  %5212 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5151, <8 x double> %5211, <8 x double> %5210)
-  %5213 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5151, <8 x double> %5212, <8 x double> %5209)
-  br label %5214
+5209:                                             ; preds = %5198
+  %5210 = load <8 x double>, ptr %5138, align 64, !tbaa !26
+  br label %5217
 
-5214:                                             ; preds = %5208, %5206
-  %5215 = phi <8 x double> [ %5207, %5206 ], [ %5213, %5208 ]
-  %5216 = fdiv <8 x double> %5203, %5215
-  %5217 = fadd <8 x double> %5151, %5216
-  %5218 = load <8 x double>, ptr %5204, align 64, !tbaa !26
-  %5219 = select <8 x i1> %5141, <8 x double> %5218, <8 x double> %5217
-  store <8 x double> %5219, ptr %5204, align 64, !tbaa !26
-  %5220 = add nsw i64 %5154, -1
-  %5221 = icmp sgt i64 %5154, 0
-  br i1 %5221, label %5150, label %5142, !llvm.loop !150
+5211:                                             ; preds = %5198
+  %5212 = load <8 x double>, ptr %5139, align 64, !tbaa !26
+  %5213 = load <8 x double>, ptr %5140, align 64, !tbaa !26
+  %5214 = load <8 x double>, ptr %5141, align 64, !tbaa !26
+  %5215 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5154, <8 x double> %5214, <8 x double> %5213)
+  %5216 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5154, <8 x double> %5215, <8 x double> %5212)
+  br label %5217
 
-5222:                                             ; preds = %5293, %5142
-  %5223 = getelementptr inbounds nuw i8, ptr %4871, i64 8696
-  %5224 = load ptr, ptr %5223, align 8, !tbaa !51
-  %5225 = getelementptr inbounds <8 x double>, ptr %5224, i64 %4926
-  %5226 = getelementptr inbounds nuw i8, ptr %4871, i64 1408
-  %5227 = load <8 x double>, ptr %5226, align 64, !tbaa !26
-  %5228 = load <8 x double>, ptr %5225, align 64, !tbaa !26
-  %5229 = icmp eq <8 x i64> %4921, zeroinitializer
-  %5230 = select <8 x i1> %5229, <8 x double> %5228, <8 x double> %5227
-  store <8 x double> %5230, ptr %5225, align 64, !tbaa !26
-  %5231 = getelementptr inbounds nuw i8, ptr %4871, i64 8704
-  %5232 = load ptr, ptr %5231, align 64, !tbaa !61
-  %5233 = getelementptr inbounds <8 x double>, ptr %5232, i64 %4926
-  %5234 = load <8 x double>, ptr %5226, align 64, !tbaa !26
-  %5235 = load <8 x double>, ptr %5233, align 64, !tbaa !26
-  %5236 = select <8 x i1> %5229, <8 x double> %5235, <8 x double> %5234
-  store <8 x double> %5236, ptr %5233, align 64, !tbaa !26
-  %5237 = getelementptr inbounds nuw i8, ptr %4871, i64 4736
-  %5238 = fneg <8 x double> %4957
-  %5239 = getelementptr inbounds nuw i8, ptr %4871, i64 768
-  %5240 = load <8 x double>, ptr %4927, align 64, !tbaa !26
-  %5241 = select <8 x i1> %5229, <8 x double> %5240, <8 x double> %4945
-  store <8 x double> %5241, ptr %4927, align 64, !tbaa !26
-  %5242 = getelementptr inbounds nuw i8, ptr %4871, i64 3904
-  %5243 = load <8 x double>, ptr %5242, align 64, !tbaa !26
-  %5244 = select <8 x i1> %5229, <8 x double> %5243, <8 x double> %4956
-  store <8 x double> %5244, ptr %5242, align 64, !tbaa !26
-  %5245 = getelementptr inbounds nuw i8, ptr %4871, i64 4672
+5217:                                             ; preds = %5211, %5209
+  %5218 = phi <8 x double> [ %5210, %5209 ], [ %5216, %5211 ]
+  %5219 = fdiv <8 x double> %5206, %5218
+  %5220 = fadd <8 x double> %5154, %5219
+  %5221 = load <8 x double>, ptr %5207, align 64, !tbaa !26
+  %5222 = select <8 x i1> %5144, <8 x double> %5221, <8 x double> %5220
+  store <8 x double> %5222, ptr %5207, align 64, !tbaa !26
+  %5223 = add nsw i64 %5157, -1
+  %5224 = icmp sgt i64 %5157, 0
+  br i1 %5224, label %5153, label %5145, !llvm.loop !150
+
+5225:                                             ; preds = %5296, %5145
+  %5226 = getelementptr inbounds nuw i8, ptr %4873, i64 8696
+  %5227 = load ptr, ptr %5226, align 8, !tbaa !51
+  %5228 = getelementptr inbounds <8 x double>, ptr %5227, i64 %4929
+  %5229 = getelementptr inbounds nuw i8, ptr %4873, i64 1408
+  %5230 = load <8 x double>, ptr %5229, align 64, !tbaa !26
+  %5231 = load <8 x double>, ptr %5228, align 64, !tbaa !26
+  %5232 = icmp eq <8 x i64> %4924, zeroinitializer
+  %5233 = select <8 x i1> %5232, <8 x double> %5231, <8 x double> %5230
+  store <8 x double> %5233, ptr %5228, align 64, !tbaa !26
+  %5234 = getelementptr inbounds nuw i8, ptr %4873, i64 8704
+  %5235 = load ptr, ptr %5234, align 64, !tbaa !61
+  %5236 = getelementptr inbounds <8 x double>, ptr %5235, i64 %4929
+  %5237 = load <8 x double>, ptr %5229, align 64, !tbaa !26
+  %5238 = load <8 x double>, ptr %5236, align 64, !tbaa !26
+  %5239 = select <8 x i1> %5232, <8 x double> %5238, <8 x double> %5237
+  store <8 x double> %5239, ptr %5236, align 64, !tbaa !26
+  %5240 = getelementptr inbounds nuw i8, ptr %4873, i64 4736
+  %5241 = fneg <8 x double> %4960
+  %5242 = getelementptr inbounds nuw i8, ptr %4873, i64 768
+  %5243 = load <8 x double>, ptr %4930, align 64, !tbaa !26
+  %5244 = select <8 x i1> %5232, <8 x double> %5243, <8 x double> %4948
+  store <8 x double> %5244, ptr %4930, align 64, !tbaa !26
+  %5245 = getelementptr inbounds nuw i8, ptr %4873, i64 3904
   %5246 = load <8 x double>, ptr %5245, align 64, !tbaa !26
-  %5247 = select <8 x i1> %5229, <8 x double> %5246, <8 x double> %4956
+  %5247 = select <8 x i1> %5232, <8 x double> %5246, <8 x double> %4959
   store <8 x double> %5247, ptr %5245, align 64, !tbaa !26
-  %5248 = getelementptr inbounds nuw i8, ptr %4871, i64 4032
+  %5248 = getelementptr inbounds nuw i8, ptr %4873, i64 4672
   %5249 = load <8 x double>, ptr %5248, align 64, !tbaa !26
-  %5250 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5238, <8 x double> %4939, <8 x double> %5249)
-  %5251 = select <8 x i1> %5229, <8 x double> %5249, <8 x double> %5250
-  store <8 x double> %5251, ptr %5248, align 64, !tbaa !26
-  %5252 = getelementptr inbounds nuw i8, ptr %4871, i64 3968
-  %5253 = load <8 x double>, ptr %5252, align 64, !tbaa !26
-  %5254 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4957, <8 x double> %4939, <8 x double> %5253)
-  %5255 = select <8 x i1> %5229, <8 x double> %5253, <8 x double> %5254
-  store <8 x double> %5255, ptr %5252, align 64, !tbaa !26
-  %5256 = getelementptr inbounds nuw i8, ptr %4871, i64 4288
-  %5257 = load <8 x double>, ptr %5256, align 64, !tbaa !26
-  %5258 = load <8 x double>, ptr %5239, align 64, !tbaa !26
-  %5259 = fneg <8 x double> %5258
-  %5260 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5259, <8 x double> %4931, <8 x double> %5001)
-  %5261 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4957, <8 x double> %5260, <8 x double> %5257)
-  %5262 = select <8 x i1> %5229, <8 x double> %5257, <8 x double> %5261
-  store <8 x double> %5262, ptr %5256, align 64, !tbaa !26
-  %5263 = load <8 x double>, ptr %5237, align 64, !tbaa !26
-  %5264 = select <8 x i1> %5229, <8 x double> %5263, <8 x double> %4945
-  store <8 x double> %5264, ptr %5237, align 64, !tbaa !26
-  %5265 = getelementptr inbounds nuw i8, ptr %4871, i64 4800
-  %5266 = load <8 x double>, ptr %5265, align 64, !tbaa !26
-  %5267 = select <8 x i1> %5229, <8 x double> %5266, <8 x double> %4956
-  store <8 x double> %5267, ptr %5265, align 64, !tbaa !26
-  %5268 = getelementptr inbounds nuw i8, ptr %4871, i64 5568
+  %5250 = select <8 x i1> %5232, <8 x double> %5249, <8 x double> %4959
+  store <8 x double> %5250, ptr %5248, align 64, !tbaa !26
+  %5251 = getelementptr inbounds nuw i8, ptr %4873, i64 4032
+  %5252 = load <8 x double>, ptr %5251, align 64, !tbaa !26
+  %5253 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5241, <8 x double> %4942, <8 x double> %5252)
+  %5254 = select <8 x i1> %5232, <8 x double> %5252, <8 x double> %5253
+  store <8 x double> %5254, ptr %5251, align 64, !tbaa !26
+  %5255 = getelementptr inbounds nuw i8, ptr %4873, i64 3968
+  %5256 = load <8 x double>, ptr %5255, align 64, !tbaa !26
+  %5257 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4960, <8 x double> %4942, <8 x double> %5256)
+  %5258 = select <8 x i1> %5232, <8 x double> %5256, <8 x double> %5257
+  store <8 x double> %5258, ptr %5255, align 64, !tbaa !26
+  %5259 = getelementptr inbounds nuw i8, ptr %4873, i64 4288
+  %5260 = load <8 x double>, ptr %5259, align 64, !tbaa !26
+  %5261 = load <8 x double>, ptr %5242, align 64, !tbaa !26
+  %5262 = fneg <8 x double> %5261
+  %5263 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5262, <8 x double> %4934, <8 x double> %5004)
+  %5264 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4960, <8 x double> %5263, <8 x double> %5260)
+  %5265 = select <8 x i1> %5232, <8 x double> %5260, <8 x double> %5264
+  store <8 x double> %5265, ptr %5259, align 64, !tbaa !26
+  %5266 = load <8 x double>, ptr %5240, align 64, !tbaa !26
+  %5267 = select <8 x i1> %5232, <8 x double> %5266, <8 x double> %4948
+  store <8 x double> %5267, ptr %5240, align 64, !tbaa !26
+  %5268 = getelementptr inbounds nuw i8, ptr %4873, i64 4800
   %5269 = load <8 x double>, ptr %5268, align 64, !tbaa !26
-  %5270 = select <8 x i1> %5229, <8 x double> %5269, <8 x double> %4956
+  %5270 = select <8 x i1> %5232, <8 x double> %5269, <8 x double> %4959
   store <8 x double> %5270, ptr %5268, align 64, !tbaa !26
-  %5271 = getelementptr inbounds nuw i8, ptr %4871, i64 4928
+  %5271 = getelementptr inbounds nuw i8, ptr %4873, i64 5568
   %5272 = load <8 x double>, ptr %5271, align 64, !tbaa !26
-  %5273 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5238, <8 x double> %4939, <8 x double> %5272)
-  %5274 = select <8 x i1> %5229, <8 x double> %5272, <8 x double> %5273
-  store <8 x double> %5274, ptr %5271, align 64, !tbaa !26
-  %5275 = getelementptr inbounds nuw i8, ptr %4871, i64 4864
-  %5276 = load <8 x double>, ptr %5275, align 64, !tbaa !26
-  %5277 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4957, <8 x double> %4939, <8 x double> %5276)
-  %5278 = select <8 x i1> %5229, <8 x double> %5276, <8 x double> %5277
-  store <8 x double> %5278, ptr %5275, align 64, !tbaa !26
-  %5279 = getelementptr inbounds nuw i8, ptr %4871, i64 5184
-  %5280 = load <8 x double>, ptr %5279, align 64, !tbaa !26
-  %5281 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5259, <8 x double> %4931, <8 x double> %4996)
-  %5282 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4957, <8 x double> %5281, <8 x double> %5280)
-  %5283 = select <8 x i1> %5229, <8 x double> %5280, <8 x double> %5282
-  store <8 x double> %5283, ptr %5279, align 64, !tbaa !26
-  %5284 = load <8 x i64>, ptr %4885, align 64, !tbaa !26
-  %5285 = or <8 x i64> %5284, %4921
-  store <8 x i64> %5285, ptr %4885, align 64, !tbaa !26
-  %5286 = load <8 x double>, ptr %237, align 64, !tbaa !26
-  %5287 = fmul <8 x double> %5286, splat (double 4.000000e+01)
-  %5288 = fcmp olt <8 x double> %4869, %5287
-  %5289 = select <8 x i1> %5288, <8 x double> %4869, <8 x double> %5287
-  %5290 = icmp ne <8 x i64> %4921, zeroinitializer
-  %5291 = select <8 x i1> %4912, <8 x i1> %5290, <8 x i1> zeroinitializer
-  %5292 = select <8 x i1> %5291, <8 x double> %5289, <8 x double> %4869
-  br label %5324
+  %5273 = select <8 x i1> %5232, <8 x double> %5272, <8 x double> %4959
+  store <8 x double> %5273, ptr %5271, align 64, !tbaa !26
+  %5274 = getelementptr inbounds nuw i8, ptr %4873, i64 4928
+  %5275 = load <8 x double>, ptr %5274, align 64, !tbaa !26
+  %5276 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5241, <8 x double> %4942, <8 x double> %5275)
+  %5277 = select <8 x i1> %5232, <8 x double> %5275, <8 x double> %5276
+  store <8 x double> %5277, ptr %5274, align 64, !tbaa !26
+  %5278 = getelementptr inbounds nuw i8, ptr %4873, i64 4864
+  %5279 = load <8 x double>, ptr %5278, align 64, !tbaa !26
+  %5280 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4960, <8 x double> %4942, <8 x double> %5279)
+  %5281 = select <8 x i1> %5232, <8 x double> %5279, <8 x double> %5280
+  store <8 x double> %5281, ptr %5278, align 64, !tbaa !26
+  %5282 = getelementptr inbounds nuw i8, ptr %4873, i64 5184
+  %5283 = load <8 x double>, ptr %5282, align 64, !tbaa !26
+  %5284 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5262, <8 x double> %4934, <8 x double> %4999)
+  %5285 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4960, <8 x double> %5284, <8 x double> %5283)
+  %5286 = select <8 x i1> %5232, <8 x double> %5283, <8 x double> %5285
+  store <8 x double> %5286, ptr %5282, align 64, !tbaa !26
+  %5287 = load <8 x i64>, ptr %4887, align 64, !tbaa !26
+  %5288 = or <8 x i64> %5287, %4924
+  store <8 x i64> %5288, ptr %4887, align 64, !tbaa !26
+  %5289 = load <8 x double>, ptr %238, align 64, !tbaa !26
+  %5290 = fmul <8 x double> %5289, splat (double 4.000000e+01)
+  %5291 = fcmp olt <8 x double> %4871, %5290
+  %5292 = select <8 x i1> %5291, <8 x double> %4871, <8 x double> %5290
+  %5293 = icmp ne <8 x i64> %4924, zeroinitializer
+  %5294 = select <8 x i1> %4914, <8 x i1> %5293, <8 x i1> zeroinitializer
+  %5295 = select <8 x i1> %5294, <8 x double> %5292, <8 x double> %4871
+  br label %5327
 
-5293:                                             ; preds = %5144, %5293
-  %5294 = phi i64 [ 0, %5144 ], [ %5322, %5293 ]
-  %5295 = uitofp nneg i64 %5294 to double
-  %5296 = insertelement <8 x double> poison, double %5295, i64 0
-  %5297 = shufflevector <8 x double> %5296, <8 x double> poison, <8 x i32> zeroinitializer
-  %5298 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5297, <8 x double> %5002, <8 x double> %4945)
-  %5299 = load <8 x double>, ptr %4946, align 64, !tbaa !26
-  %5300 = load <8 x double>, ptr %4948, align 64, !tbaa !26
-  %5301 = load <8 x double>, ptr %4950, align 64, !tbaa !26
-  %5302 = load <8 x double>, ptr %4952, align 64, !tbaa !26
-  %5303 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5298, <8 x double> %5302, <8 x double> %5301)
-  %5304 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5298, <8 x double> %5303, <8 x double> %5300)
-  %5305 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5298, <8 x double> %5304, <8 x double> %5299)
-  %5306 = load ptr, ptr %5145, align 8, !tbaa !51
-  %5307 = getelementptr inbounds nuw <8 x double>, ptr %5306, i64 %5294
-  %5308 = load <8 x double>, ptr %5307, align 64, !tbaa !26
-  %5309 = select <8 x i1> %5146, <8 x double> %5308, <8 x double> %5305
-  store <8 x double> %5309, ptr %5307, align 64, !tbaa !26
-  %5310 = load ptr, ptr %5147, align 64, !tbaa !61
-  %5311 = getelementptr inbounds nuw <8 x double>, ptr %5310, i64 %5294
-  %5312 = load <8 x double>, ptr %5311, align 64, !tbaa !26
-  %5313 = select <8 x i1> %5146, <8 x double> %5312, <8 x double> %5305
-  store <8 x double> %5313, ptr %5311, align 64, !tbaa !26
-  %5314 = load ptr, ptr %5148, align 8, !tbaa !52
-  %5315 = getelementptr inbounds nuw <8 x double>, ptr %5314, i64 %5294
-  %5316 = load <8 x double>, ptr %5315, align 64, !tbaa !26
-  %5317 = select <8 x i1> %5146, <8 x double> %5316, <8 x double> %4931
-  store <8 x double> %5317, ptr %5315, align 64, !tbaa !26
-  %5318 = load ptr, ptr %5149, align 16, !tbaa !63
-  %5319 = getelementptr inbounds nuw <8 x double>, ptr %5318, i64 %5294
-  %5320 = load <8 x double>, ptr %5319, align 64, !tbaa !26
-  %5321 = select <8 x i1> %5146, <8 x double> %5320, <8 x double> %4931
-  store <8 x double> %5321, ptr %5319, align 64, !tbaa !26
-  %5322 = add nuw nsw i64 %5294, 1
-  %5323 = icmp eq i64 %5322, %4926
-  br i1 %5323, label %5222, label %5293, !llvm.loop !151
+5296:                                             ; preds = %5147, %5296
+  %5297 = phi i64 [ 0, %5147 ], [ %5325, %5296 ]
+  %5298 = uitofp nneg i64 %5297 to double
+  %5299 = insertelement <8 x double> poison, double %5298, i64 0
+  %5300 = shufflevector <8 x double> %5299, <8 x double> poison, <8 x i32> zeroinitializer
+  %5301 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5300, <8 x double> %5005, <8 x double> %4948)
+  %5302 = load <8 x double>, ptr %4949, align 64, !tbaa !26
+  %5303 = load <8 x double>, ptr %4951, align 64, !tbaa !26
+  %5304 = load <8 x double>, ptr %4953, align 64, !tbaa !26
+  %5305 = load <8 x double>, ptr %4955, align 64, !tbaa !26
+  %5306 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5301, <8 x double> %5305, <8 x double> %5304)
+  %5307 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5301, <8 x double> %5306, <8 x double> %5303)
+  %5308 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5301, <8 x double> %5307, <8 x double> %5302)
+  %5309 = load ptr, ptr %5148, align 8, !tbaa !51
+  %5310 = getelementptr inbounds nuw <8 x double>, ptr %5309, i64 %5297
+  %5311 = load <8 x double>, ptr %5310, align 64, !tbaa !26
+  %5312 = select <8 x i1> %5149, <8 x double> %5311, <8 x double> %5308
+  store <8 x double> %5312, ptr %5310, align 64, !tbaa !26
+  %5313 = load ptr, ptr %5150, align 64, !tbaa !61
+  %5314 = getelementptr inbounds nuw <8 x double>, ptr %5313, i64 %5297
+  %5315 = load <8 x double>, ptr %5314, align 64, !tbaa !26
+  %5316 = select <8 x i1> %5149, <8 x double> %5315, <8 x double> %5308
+  store <8 x double> %5316, ptr %5314, align 64, !tbaa !26
+  %5317 = load ptr, ptr %5151, align 8, !tbaa !52
+  %5318 = getelementptr inbounds nuw <8 x double>, ptr %5317, i64 %5297
+  %5319 = load <8 x double>, ptr %5318, align 64, !tbaa !26
+  %5320 = select <8 x i1> %5149, <8 x double> %5319, <8 x double> %4934
+  store <8 x double> %5320, ptr %5318, align 64, !tbaa !26
+  %5321 = load ptr, ptr %5152, align 16, !tbaa !63
+  %5322 = getelementptr inbounds nuw <8 x double>, ptr %5321, i64 %5297
+  %5323 = load <8 x double>, ptr %5322, align 64, !tbaa !26
+  %5324 = select <8 x i1> %5149, <8 x double> %5323, <8 x double> %4934
+  store <8 x double> %5324, ptr %5322, align 64, !tbaa !26
+  %5325 = add nuw nsw i64 %5297, 1
+  %5326 = icmp eq i64 %5325, %4929
+  br i1 %5326, label %5225, label %5296, !llvm.loop !151
 
-5324:                                             ; preds = %5222, %4867
-  %5325 = phi <8 x double> [ %5292, %5222 ], [ %4869, %4867 ]
-  %5326 = add nuw nsw i64 %4868, 1
-  %5327 = load i64, ptr %178, align 8, !tbaa !20
-  %5328 = icmp slt i64 %5326, %5327
-  br i1 %5328, label %4867, label %5329, !llvm.loop !152
+5327:                                             ; preds = %5225, %4869
+  %5328 = phi <8 x double> [ %5295, %5225 ], [ %4871, %4869 ]
+  %5329 = add nuw nsw i64 %4870, 1
+  %5330 = load i64, ptr %178, align 8, !tbaa !20
+  %5331 = icmp slt i64 %5329, %5330
+  br i1 %5331, label %4869, label %5332, !llvm.loop !152
 
-5329:                                             ; preds = %5324
-  %5330 = load <8 x double>, ptr %158, align 64, !tbaa !26
-  br label %5331
+5332:                                             ; preds = %5327
+  %5333 = load <8 x double>, ptr %158, align 64, !tbaa !26
+  br label %5334
 
-5331:                                             ; preds = %5329, %4825
-  %5332 = phi <8 x double> [ %4834, %4825 ], [ %5330, %5329 ]
-  %5333 = phi <8 x double> [ %4857, %4825 ], [ %5325, %5329 ]
-  %5334 = load <8 x double>, ptr %161, align 64, !tbaa !26
-  %5335 = select <8 x i1> %4402, <8 x double> %5334, <8 x double> %5333
-  store <8 x double> %5335, ptr %161, align 64, !tbaa !26
+5334:                                             ; preds = %5332, %4827
+  %5335 = phi <8 x double> [ %4836, %4827 ], [ %5333, %5332 ]
+  %5336 = phi <8 x double> [ %4859, %4827 ], [ %5328, %5332 ]
+  %5337 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %5338 = select <8 x i1> %4404, <8 x double> %5337, <8 x double> %5336
+  store <8 x double> %5338, ptr %161, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %13)
-  store <8 x i64> %4342, ptr %13, align 64, !tbaa !26
-  %5336 = load ptr, ptr %238, align 64, !tbaa !39
-  %5337 = getelementptr inbounds nuw i8, ptr %5336, i64 64
-  store <8 x double> %5332, ptr %5336, align 64, !tbaa !26
-  %5338 = load <8 x double>, ptr %239, align 64, !tbaa !26
-  %5339 = getelementptr inbounds nuw i8, ptr %5336, i64 128
-  store <8 x double> %5338, ptr %5337, align 64, !tbaa !26
-  %5340 = load <8 x double>, ptr %209, align 64, !tbaa !26
-  %5341 = getelementptr inbounds nuw i8, ptr %5336, i64 192
-  store <8 x double> %5340, ptr %5339, align 64, !tbaa !26
-  %5342 = load <8 x double>, ptr %166, align 64, !tbaa !26
-  %5343 = getelementptr inbounds nuw i8, ptr %5336, i64 256
-  store <8 x double> %5342, ptr %5341, align 64, !tbaa !26
-  %5344 = load i64, ptr %178, align 8, !tbaa !20
-  %5345 = icmp sgt i64 %5344, 0
-  br i1 %5345, label %5350, label %5346
+  store <8 x i64> %4344, ptr %13, align 64, !tbaa !26
+  %5339 = load ptr, ptr %239, align 64, !tbaa !39
+  %5340 = getelementptr inbounds nuw i8, ptr %5339, i64 64
+  store <8 x double> %5335, ptr %5339, align 64, !tbaa !26
+  %5341 = load <8 x double>, ptr %240, align 64, !tbaa !26
+  %5342 = getelementptr inbounds nuw i8, ptr %5339, i64 128
+  store <8 x double> %5341, ptr %5340, align 64, !tbaa !26
+  %5343 = load <8 x double>, ptr %209, align 64, !tbaa !26
+  %5344 = getelementptr inbounds nuw i8, ptr %5339, i64 192
+  store <8 x double> %5343, ptr %5342, align 64, !tbaa !26
+  %5345 = load <8 x double>, ptr %166, align 64, !tbaa !26
+  %5346 = getelementptr inbounds nuw i8, ptr %5339, i64 256
+  store <8 x double> %5345, ptr %5344, align 64, !tbaa !26
+  %5347 = load i64, ptr %178, align 8, !tbaa !20
+  %5348 = icmp sgt i64 %5347, 0
+  br i1 %5348, label %5353, label %5349
 
-5346:                                             ; preds = %5350, %5331
-  %5347 = phi ptr [ %5343, %5331 ], [ %5356, %5350 ]
-  %5348 = load i64, ptr %240, align 8, !tbaa !153
-  %5349 = icmp eq i64 %5348, 0
-  br i1 %5349, label %5485, label %5360
+5349:                                             ; preds = %5353, %5334
+  %5350 = phi ptr [ %5346, %5334 ], [ %5359, %5353 ]
+  %5351 = load i64, ptr %241, align 8, !tbaa !153
+  %5352 = icmp eq i64 %5351, 0
+  br i1 %5352, label %5488, label %5363
 
-5350:                                             ; preds = %5331, %5350
-  %5351 = phi ptr [ %5356, %5350 ], [ %5343, %5331 ]
-  %5352 = phi i64 [ %5357, %5350 ], [ 0, %5331 ]
-  %5353 = load ptr, ptr %151, align 8, !tbaa !28
-  %5354 = getelementptr inbounds nuw %struct.Piece, ptr %5353, i64 %5352, i32 35
-  %5355 = load <8 x double>, ptr %5354, align 64, !tbaa !26
-  %5356 = getelementptr inbounds nuw i8, ptr %5351, i64 64
-  store <8 x double> %5355, ptr %5351, align 64, !tbaa !26
-  %5357 = add nuw nsw i64 %5352, 1
-  %5358 = load i64, ptr %178, align 8, !tbaa !20
-  %5359 = icmp slt i64 %5357, %5358
-  br i1 %5359, label %5350, label %5346, !llvm.loop !154
+5353:                                             ; preds = %5334, %5353
+  %5354 = phi ptr [ %5359, %5353 ], [ %5346, %5334 ]
+  %5355 = phi i64 [ %5360, %5353 ], [ 0, %5334 ]
+  %5356 = load ptr, ptr %151, align 8, !tbaa !28
+  %5357 = getelementptr inbounds nuw %struct.Piece, ptr %5356, i64 %5355, i32 35
+  %5358 = load <8 x double>, ptr %5357, align 64, !tbaa !26
+  %5359 = getelementptr inbounds nuw i8, ptr %5354, i64 64
+  store <8 x double> %5358, ptr %5354, align 64, !tbaa !26
+  %5360 = add nuw nsw i64 %5355, 1
+  %5361 = load i64, ptr %178, align 8, !tbaa !20
+  %5362 = icmp slt i64 %5360, %5361
+  br i1 %5362, label %5353, label %5349, !llvm.loop !154
 
-5360:                                             ; preds = %5346
-  %5361 = load <8 x double>, ptr %224, align 64, !tbaa !26
-  %5362 = getelementptr inbounds nuw i8, ptr %5347, i64 64
-  store <8 x double> %5361, ptr %5347, align 64, !tbaa !26
-  %5363 = load <8 x double>, ptr %202, align 64, !tbaa !26
-  %5364 = getelementptr inbounds nuw i8, ptr %5347, i64 128
-  store <8 x double> %5363, ptr %5362, align 64, !tbaa !26
-  %5365 = load <8 x double>, ptr %209, align 64, !tbaa !26
-  %5366 = load <8 x double>, ptr %219, align 64, !tbaa !26
-  %5367 = fsub <8 x double> %5365, %5366
-  %5368 = fcmp ogt <8 x double> %5367, zeroinitializer
-  %5369 = select <8 x i1> %5368, <8 x double> %5367, <8 x double> zeroinitializer
-  store <8 x double> %5369, ptr %5364, align 64, !tbaa !26
-  %5370 = load i64, ptr %178, align 8, !tbaa !20
-  %5371 = icmp sgt i64 %5370, 0
-  br i1 %5371, label %5372, label %5485
+5363:                                             ; preds = %5349
+  %5364 = load <8 x double>, ptr %224, align 64, !tbaa !26
+  %5365 = getelementptr inbounds nuw i8, ptr %5350, i64 64
+  store <8 x double> %5364, ptr %5350, align 64, !tbaa !26
+  %5366 = load <8 x double>, ptr %202, align 64, !tbaa !26
+  %5367 = getelementptr inbounds nuw i8, ptr %5350, i64 128
+  store <8 x double> %5366, ptr %5365, align 64, !tbaa !26
+  %5368 = load <8 x double>, ptr %209, align 64, !tbaa !26
+  %5369 = load <8 x double>, ptr %219, align 64, !tbaa !26
+  %5370 = fsub <8 x double> %5368, %5369
+  %5371 = fcmp ogt <8 x double> %5370, zeroinitializer
+  %5372 = select <8 x i1> %5371, <8 x double> %5370, <8 x double> zeroinitializer
+  store <8 x double> %5372, ptr %5367, align 64, !tbaa !26
+  %5373 = load i64, ptr %178, align 8, !tbaa !20
+  %5374 = icmp sgt i64 %5373, 0
+  br i1 %5374, label %5375, label %5488
 
-5372:                                             ; preds = %5360
-  %5373 = getelementptr inbounds nuw i8, ptr %5347, i64 192
-  br label %5374
+5375:                                             ; preds = %5363
+  %5376 = getelementptr inbounds nuw i8, ptr %5350, i64 192
+  br label %5377
 
-5374:                                             ; preds = %5372, %5374
-  %5375 = phi ptr [ %5481, %5374 ], [ %5373, %5372 ]
-  %5376 = phi i64 [ %5482, %5374 ], [ 0, %5372 ]
-  %5377 = load ptr, ptr %151, align 8, !tbaa !28
-  %5378 = getelementptr inbounds nuw %struct.Piece, ptr %5377, i64 %5376
-  %5379 = getelementptr inbounds nuw i8, ptr %5378, i64 8528
-  %5380 = load ptr, ptr %5379, align 16, !tbaa !48
-  %5381 = load i64, ptr %141, align 16, !tbaa !21
-  %5382 = getelementptr <8 x double>, ptr %5380, i64 %5381
-  %5383 = getelementptr i8, ptr %5382, i64 -64
-  %5384 = load <8 x double>, ptr %5383, align 64, !tbaa !26
-  %5385 = getelementptr inbounds nuw i8, ptr %5378, i64 7232
-  %5386 = load <8 x double>, ptr %5385, align 64, !tbaa !26
-  %5387 = getelementptr inbounds nuw i8, ptr %5378, i64 5952
-  %5388 = load <8 x double>, ptr %5387, align 64, !tbaa !26
-  %5389 = fsub <8 x double> %5388, %5384
-  %5390 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5386, <8 x double> %5389, <8 x double> %5384)
-  %5391 = getelementptr inbounds nuw i8, ptr %5375, i64 64
-  store <8 x double> %5390, ptr %5375, align 64, !tbaa !26
-  %5392 = getelementptr inbounds nuw i8, ptr %5378, i64 6784
-  %5393 = load <8 x double>, ptr %5392, align 64, !tbaa !26
-  %5394 = getelementptr inbounds nuw i8, ptr %5375, i64 128
-  store <8 x double> %5393, ptr %5391, align 64, !tbaa !26
-  %5395 = load <8 x double>, ptr %5378, align 64, !tbaa !26
-  %5396 = getelementptr inbounds nuw i8, ptr %5378, i64 3840
-  %5397 = load <8 x double>, ptr %5396, align 64, !tbaa !26
-  %5398 = fsub <8 x double> %5395, %5397
-  %5399 = getelementptr inbounds nuw i8, ptr %5375, i64 192
-  store <8 x double> %5398, ptr %5394, align 64, !tbaa !26
-  %5400 = getelementptr inbounds nuw i8, ptr %5378, i64 4160
-  %5401 = load <8 x double>, ptr %5400, align 64, !tbaa !26
-  %5402 = getelementptr inbounds nuw i8, ptr %5375, i64 256
-  store <8 x double> %5401, ptr %5399, align 64, !tbaa !26
-  %5403 = getelementptr inbounds nuw i8, ptr %5378, i64 4096
+5377:                                             ; preds = %5375, %5377
+  %5378 = phi ptr [ %5484, %5377 ], [ %5376, %5375 ]
+  %5379 = phi i64 [ %5485, %5377 ], [ 0, %5375 ]
+  %5380 = load ptr, ptr %151, align 8, !tbaa !28
+  %5381 = getelementptr inbounds nuw %struct.Piece, ptr %5380, i64 %5379
+  %5382 = getelementptr inbounds nuw i8, ptr %5381, i64 8528
+  %5383 = load ptr, ptr %5382, align 16, !tbaa !48
+  %5384 = load i64, ptr %141, align 16, !tbaa !21
+  %5385 = getelementptr <8 x double>, ptr %5383, i64 %5384
+  %5386 = getelementptr i8, ptr %5385, i64 -64
+  %5387 = load <8 x double>, ptr %5386, align 64, !tbaa !26
+  %5388 = getelementptr inbounds nuw i8, ptr %5381, i64 7232
+  %5389 = load <8 x double>, ptr %5388, align 64, !tbaa !26
+  %5390 = getelementptr inbounds nuw i8, ptr %5381, i64 5952
+  %5391 = load <8 x double>, ptr %5390, align 64, !tbaa !26
+  %5392 = fsub <8 x double> %5391, %5387
+  %5393 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5389, <8 x double> %5392, <8 x double> %5387)
+  %5394 = getelementptr inbounds nuw i8, ptr %5378, i64 64
+  store <8 x double> %5393, ptr %5378, align 64, !tbaa !26
+  %5395 = getelementptr inbounds nuw i8, ptr %5381, i64 6784
+  %5396 = load <8 x double>, ptr %5395, align 64, !tbaa !26
+  %5397 = getelementptr inbounds nuw i8, ptr %5378, i64 128
+  store <8 x double> %5396, ptr %5394, align 64, !tbaa !26
+  %5398 = load <8 x double>, ptr %5381, align 64, !tbaa !26
+  %5399 = getelementptr inbounds nuw i8, ptr %5381, i64 3840
+  %5400 = load <8 x double>, ptr %5399, align 64, !tbaa !26
+  %5401 = fsub <8 x double> %5398, %5400
+  %5402 = getelementptr inbounds nuw i8, ptr %5378, i64 192
+  store <8 x double> %5401, ptr %5397, align 64, !tbaa !26
+  %5403 = getelementptr inbounds nuw i8, ptr %5381, i64 4160
   %5404 = load <8 x double>, ptr %5403, align 64, !tbaa !26
-  %5405 = getelementptr inbounds nuw i8, ptr %5375, i64 320
+  %5405 = getelementptr inbounds nuw i8, ptr %5378, i64 256
   store <8 x double> %5404, ptr %5402, align 64, !tbaa !26
-  %5406 = getelementptr inbounds nuw i8, ptr %5378, i64 3968
+  %5406 = getelementptr inbounds nuw i8, ptr %5381, i64 4096
   %5407 = load <8 x double>, ptr %5406, align 64, !tbaa !26
-  %5408 = getelementptr inbounds nuw i8, ptr %5375, i64 384
+  %5408 = getelementptr inbounds nuw i8, ptr %5378, i64 320
   store <8 x double> %5407, ptr %5405, align 64, !tbaa !26
-  %5409 = getelementptr inbounds nuw i8, ptr %5378, i64 4224
+  %5409 = getelementptr inbounds nuw i8, ptr %5381, i64 3968
   %5410 = load <8 x double>, ptr %5409, align 64, !tbaa !26
-  %5411 = getelementptr inbounds nuw i8, ptr %5375, i64 448
+  %5411 = getelementptr inbounds nuw i8, ptr %5378, i64 384
   store <8 x double> %5410, ptr %5408, align 64, !tbaa !26
-  %5412 = getelementptr inbounds nuw i8, ptr %5378, i64 8648
-  %5413 = load i64, ptr %142, align 8, !tbaa !22
-  %5414 = sitofp i64 %5413 to double
-  %5415 = tail call double @llvm.fmuladd.f64(double %5414, double 7.500000e-01, double -5.000000e-01)
-  %5416 = fcmp ogt double %5415, 0.000000e+00
-  %5417 = select i1 %5416, double %5415, double 0.000000e+00
-  %5418 = fptosi double %5417 to i64
-  %5419 = add nsw i64 %5413, -2
-  %5420 = tail call i64 @llvm.smin.i64(i64 %5419, i64 %5418)
-  %5421 = sitofp i64 %5420 to double
-  %5422 = fsub double %5415, %5421
-  %5423 = fsub double 1.000000e+00, %5422
-  %5424 = insertelement <8 x double> poison, double %5423, i64 0
-  %5425 = shufflevector <8 x double> %5424, <8 x double> poison, <8 x i32> zeroinitializer
-  %5426 = load ptr, ptr %5412, align 8, !tbaa !52
-  %5427 = getelementptr inbounds <8 x double>, ptr %5426, i64 %5420
-  %5428 = load <8 x double>, ptr %5427, align 64, !tbaa !26
-  %5429 = insertelement <8 x double> poison, double %5422, i64 0
-  %5430 = shufflevector <8 x double> %5429, <8 x double> poison, <8 x i32> zeroinitializer
-  %5431 = getelementptr i8, ptr %5427, i64 64
-  %5432 = load <8 x double>, ptr %5431, align 64, !tbaa !26
-  %5433 = fmul <8 x double> %5432, %5430
-  %5434 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5425, <8 x double> %5428, <8 x double> %5433)
-  store <8 x double> %5434, ptr %5411, align 64, !tbaa !26
-  %5435 = load i64, ptr %142, align 8, !tbaa !22
-  %5436 = sitofp i64 %5435 to double
-  %5437 = tail call double @llvm.fmuladd.f64(double %5436, double 5.000000e-01, double -5.000000e-01)
-  %5438 = fcmp ogt double %5437, 0.000000e+00
-  %5439 = select i1 %5438, double %5437, double 0.000000e+00
-  %5440 = fptosi double %5439 to i64
-  %5441 = add nsw i64 %5435, -2
-  %5442 = tail call i64 @llvm.smin.i64(i64 %5441, i64 %5440)
-  %5443 = sitofp i64 %5442 to double
-  %5444 = fsub double %5437, %5443
-  %5445 = fsub double 1.000000e+00, %5444
-  %5446 = insertelement <8 x double> poison, double %5445, i64 0
-  %5447 = shufflevector <8 x double> %5446, <8 x double> poison, <8 x i32> zeroinitializer
-  %5448 = load ptr, ptr %5412, align 8, !tbaa !52
-  %5449 = getelementptr inbounds <8 x double>, ptr %5448, i64 %5442
-  %5450 = load <8 x double>, ptr %5449, align 64, !tbaa !26
-  %5451 = insertelement <8 x double> poison, double %5444, i64 0
-  %5452 = shufflevector <8 x double> %5451, <8 x double> poison, <8 x i32> zeroinitializer
-  %5453 = getelementptr i8, ptr %5449, i64 64
-  %5454 = load <8 x double>, ptr %5453, align 64, !tbaa !26
-  %5455 = fmul <8 x double> %5454, %5452
-  %5456 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5447, <8 x double> %5450, <8 x double> %5455)
-  %5457 = getelementptr inbounds nuw i8, ptr %5375, i64 512
-  store <8 x double> %5456, ptr %5457, align 64, !tbaa !26
-  %5458 = load i64, ptr %142, align 8, !tbaa !22
-  %5459 = sitofp i64 %5458 to double
-  %5460 = tail call double @llvm.fmuladd.f64(double %5459, double 2.500000e-01, double -5.000000e-01)
-  %5461 = fcmp ogt double %5460, 0.000000e+00
-  %5462 = select i1 %5461, double %5460, double 0.000000e+00
-  %5463 = fptosi double %5462 to i64
-  %5464 = add nsw i64 %5458, -2
-  %5465 = tail call i64 @llvm.smin.i64(i64 %5464, i64 %5463)
-  %5466 = sitofp i64 %5465 to double
-  %5467 = fsub double %5460, %5466
-  %5468 = fsub double 1.000000e+00, %5467
-  %5469 = insertelement <8 x double> poison, double %5468, i64 0
-  %5470 = shufflevector <8 x double> %5469, <8 x double> poison, <8 x i32> zeroinitializer
-  %5471 = load ptr, ptr %5412, align 8, !tbaa !52
-  %5472 = getelementptr inbounds <8 x double>, ptr %5471, i64 %5465
-  %5473 = load <8 x double>, ptr %5472, align 64, !tbaa !26
-  %5474 = insertelement <8 x double> poison, double %5467, i64 0
-  %5475 = shufflevector <8 x double> %5474, <8 x double> poison, <8 x i32> zeroinitializer
-  %5476 = getelementptr i8, ptr %5472, i64 64
-  %5477 = load <8 x double>, ptr %5476, align 64, !tbaa !26
-  %5478 = fmul <8 x double> %5477, %5475
-  %5479 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5470, <8 x double> %5473, <8 x double> %5478)
-  %5480 = getelementptr inbounds nuw i8, ptr %5375, i64 576
-  store <8 x double> %5479, ptr %5480, align 64, !tbaa !26
-  %5481 = getelementptr inbounds nuw i8, ptr %5375, i64 640
-  %5482 = add nuw nsw i64 %5376, 1
-  %5483 = load i64, ptr %178, align 8, !tbaa !20
-  %5484 = icmp slt i64 %5482, %5483
-  br i1 %5484, label %5374, label %5485, !llvm.loop !155
+  %5412 = getelementptr inbounds nuw i8, ptr %5381, i64 4224
+  %5413 = load <8 x double>, ptr %5412, align 64, !tbaa !26
+  %5414 = getelementptr inbounds nuw i8, ptr %5378, i64 448
+  store <8 x double> %5413, ptr %5411, align 64, !tbaa !26
+  %5415 = getelementptr inbounds nuw i8, ptr %5381, i64 8648
+  %5416 = load i64, ptr %142, align 8, !tbaa !22
+  %5417 = sitofp i64 %5416 to double
+  %5418 = tail call double @llvm.fmuladd.f64(double %5417, double 7.500000e-01, double -5.000000e-01)
+  %5419 = fcmp ogt double %5418, 0.000000e+00
+  %5420 = select i1 %5419, double %5418, double 0.000000e+00
+  %5421 = fptosi double %5420 to i64
+  %5422 = add nsw i64 %5416, -2
+  %5423 = tail call i64 @llvm.smin.i64(i64 %5422, i64 %5421)
+  %5424 = sitofp i64 %5423 to double
+  %5425 = fsub double %5418, %5424
+  %5426 = fsub double 1.000000e+00, %5425
+  %5427 = insertelement <8 x double> poison, double %5426, i64 0
+  %5428 = shufflevector <8 x double> %5427, <8 x double> poison, <8 x i32> zeroinitializer
+  %5429 = load ptr, ptr %5415, align 8, !tbaa !52
+  %5430 = getelementptr inbounds <8 x double>, ptr %5429, i64 %5423
+  %5431 = load <8 x double>, ptr %5430, align 64, !tbaa !26
+  %5432 = insertelement <8 x double> poison, double %5425, i64 0
+  %5433 = shufflevector <8 x double> %5432, <8 x double> poison, <8 x i32> zeroinitializer
+  %5434 = getelementptr i8, ptr %5430, i64 64
+  %5435 = load <8 x double>, ptr %5434, align 64, !tbaa !26
+  %5436 = fmul <8 x double> %5435, %5433
+  %5437 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5428, <8 x double> %5431, <8 x double> %5436)
+  store <8 x double> %5437, ptr %5414, align 64, !tbaa !26
+  %5438 = load i64, ptr %142, align 8, !tbaa !22
+  %5439 = sitofp i64 %5438 to double
+  %5440 = tail call double @llvm.fmuladd.f64(double %5439, double 5.000000e-01, double -5.000000e-01)
+  %5441 = fcmp ogt double %5440, 0.000000e+00
+  %5442 = select i1 %5441, double %5440, double 0.000000e+00
+  %5443 = fptosi double %5442 to i64
+  %5444 = add nsw i64 %5438, -2
+  %5445 = tail call i64 @llvm.smin.i64(i64 %5444, i64 %5443)
+  %5446 = sitofp i64 %5445 to double
+  %5447 = fsub double %5440, %5446
+  %5448 = fsub double 1.000000e+00, %5447
+  %5449 = insertelement <8 x double> poison, double %5448, i64 0
+  %5450 = shufflevector <8 x double> %5449, <8 x double> poison, <8 x i32> zeroinitializer
+  %5451 = load ptr, ptr %5415, align 8, !tbaa !52
+  %5452 = getelementptr inbounds <8 x double>, ptr %5451, i64 %5445
+  %5453 = load <8 x double>, ptr %5452, align 64, !tbaa !26
+  %5454 = insertelement <8 x double> poison, double %5447, i64 0
+  %5455 = shufflevector <8 x double> %5454, <8 x double> poison, <8 x i32> zeroinitializer
+  %5456 = getelementptr i8, ptr %5452, i64 64
+  %5457 = load <8 x double>, ptr %5456, align 64, !tbaa !26
+  %5458 = fmul <8 x double> %5457, %5455
+  %5459 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5450, <8 x double> %5453, <8 x double> %5458)
+  %5460 = getelementptr inbounds nuw i8, ptr %5378, i64 512
+  store <8 x double> %5459, ptr %5460, align 64, !tbaa !26
+  %5461 = load i64, ptr %142, align 8, !tbaa !22
+  %5462 = sitofp i64 %5461 to double
+  %5463 = tail call double @llvm.fmuladd.f64(double %5462, double 2.500000e-01, double -5.000000e-01)
+  %5464 = fcmp ogt double %5463, 0.000000e+00
+  %5465 = select i1 %5464, double %5463, double 0.000000e+00
+  %5466 = fptosi double %5465 to i64
+  %5467 = add nsw i64 %5461, -2
+  %5468 = tail call i64 @llvm.smin.i64(i64 %5467, i64 %5466)
+  %5469 = sitofp i64 %5468 to double
+  %5470 = fsub double %5463, %5469
+  %5471 = fsub double 1.000000e+00, %5470
+  %5472 = insertelement <8 x double> poison, double %5471, i64 0
+  %5473 = shufflevector <8 x double> %5472, <8 x double> poison, <8 x i32> zeroinitializer
+  %5474 = load ptr, ptr %5415, align 8, !tbaa !52
+  %5475 = getelementptr inbounds <8 x double>, ptr %5474, i64 %5468
+  %5476 = load <8 x double>, ptr %5475, align 64, !tbaa !26
+  %5477 = insertelement <8 x double> poison, double %5470, i64 0
+  %5478 = shufflevector <8 x double> %5477, <8 x double> poison, <8 x i32> zeroinitializer
+  %5479 = getelementptr i8, ptr %5475, i64 64
+  %5480 = load <8 x double>, ptr %5479, align 64, !tbaa !26
+  %5481 = fmul <8 x double> %5480, %5478
+  %5482 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5473, <8 x double> %5476, <8 x double> %5481)
+  %5483 = getelementptr inbounds nuw i8, ptr %5378, i64 576
+  store <8 x double> %5482, ptr %5483, align 64, !tbaa !26
+  %5484 = getelementptr inbounds nuw i8, ptr %5378, i64 640
+  %5485 = add nuw nsw i64 %5379, 1
+  %5486 = load i64, ptr %178, align 8, !tbaa !20
+  %5487 = icmp slt i64 %5485, %5486
+  br i1 %5487, label %5377, label %5488, !llvm.loop !155
 
-5485:                                             ; preds = %5374, %5360, %5346
-  %5486 = getelementptr inbounds nuw i8, ptr %5347, i64 192
-  br label %5487
+5488:                                             ; preds = %5377, %5363, %5349
+  %5489 = getelementptr inbounds nuw i8, ptr %5350, i64 192
+  br label %5490
 
-5487:                                             ; preds = %5485, %5646
-  %5488 = phi i64 [ 0, %5485 ], [ %5647, %5646 ]
-  %5489 = getelementptr inbounds nuw i64, ptr %13, i64 %5488
-  %5490 = load i64, ptr %5489, align 8, !tbaa !30
-  %5491 = icmp eq i64 %5490, 0
-  br i1 %5491, label %5646, label %5492
+5490:                                             ; preds = %5488, %5649
+  %5491 = phi i64 [ 0, %5488 ], [ %5650, %5649 ]
+  %5492 = getelementptr inbounds nuw i64, ptr %13, i64 %5491
+  %5493 = load i64, ptr %5492, align 8, !tbaa !30
+  %5494 = icmp eq i64 %5493, 0
+  br i1 %5494, label %5649, label %5495
 
-5492:                                             ; preds = %5487
-  %5493 = getelementptr inbounds nuw [8 x i64], ptr %241, i64 0, i64 %5488
-  %5494 = load i64, ptr %5493, align 8, !tbaa !30
-  %5495 = load i64, ptr %242, align 8, !tbaa !156
-  %5496 = icmp eq i64 %5494, %5495
-  br i1 %5496, label %5500, label %5497
+5495:                                             ; preds = %5490
+  %5496 = getelementptr inbounds nuw [8 x i64], ptr %242, i64 0, i64 %5491
+  %5497 = load i64, ptr %5496, align 8, !tbaa !30
+  %5498 = load i64, ptr %243, align 8, !tbaa !156
+  %5499 = icmp eq i64 %5497, %5498
+  br i1 %5499, label %5503, label %5500
 
-5497:                                             ; preds = %5492
-  %5498 = getelementptr inbounds nuw [8 x ptr], ptr %246, i64 0, i64 %5488
-  %5499 = load ptr, ptr %5498, align 8, !tbaa !157
-  br label %5515
+5500:                                             ; preds = %5495
+  %5501 = getelementptr inbounds nuw [8 x ptr], ptr %247, i64 0, i64 %5491
+  %5502 = load ptr, ptr %5501, align 8, !tbaa !157
+  br label %5518
 
-5500:                                             ; preds = %5492
-  %5501 = getelementptr inbounds nuw [8 x i64], ptr %143, i64 0, i64 %5488
-  %5502 = load i64, ptr %5501, align 8, !tbaa !30
-  %5503 = load ptr, ptr %243, align 8, !tbaa !158
-  %5504 = load i64, ptr %134, align 8, !tbaa !43
-  %5505 = getelementptr inbounds i64, ptr %5503, i64 %5504
-  store i64 %5502, ptr %5505, align 8, !tbaa !30
-  %5506 = load ptr, ptr %244, align 8, !tbaa !159
+5503:                                             ; preds = %5495
+  %5504 = getelementptr inbounds nuw [8 x i64], ptr %143, i64 0, i64 %5491
+  %5505 = load i64, ptr %5504, align 8, !tbaa !30
+  %5506 = load ptr, ptr %244, align 8, !tbaa !158
   %5507 = load i64, ptr %134, align 8, !tbaa !43
-  %5508 = add nsw i64 %5507, 1
-  store i64 %5508, ptr %134, align 8, !tbaa !43
-  %5509 = load i64, ptr %242, align 8, !tbaa !156
-  %5510 = mul nsw i64 %5509, %5507
-  %5511 = load i64, ptr %245, align 8, !tbaa !15
-  %5512 = mul nsw i64 %5510, %5511
-  %5513 = getelementptr inbounds double, ptr %5506, i64 %5512
-  %5514 = getelementptr inbounds nuw [8 x ptr], ptr %246, i64 0, i64 %5488
-  store ptr %5513, ptr %5514, align 8, !tbaa !157
-  br label %5515
+  %5508 = getelementptr inbounds i64, ptr %5506, i64 %5507
+  store i64 %5505, ptr %5508, align 8, !tbaa !30
+  %5509 = load ptr, ptr %245, align 8, !tbaa !159
+  %5510 = load i64, ptr %134, align 8, !tbaa !43
+  %5511 = add nsw i64 %5510, 1
+  store i64 %5511, ptr %134, align 8, !tbaa !43
+  %5512 = load i64, ptr %243, align 8, !tbaa !156
+  %5513 = mul nsw i64 %5512, %5510
+  %5514 = load i64, ptr %246, align 8, !tbaa !15
+  %5515 = mul nsw i64 %5513, %5514
+  %5516 = getelementptr inbounds double, ptr %5509, i64 %5515
+  %5517 = getelementptr inbounds nuw [8 x ptr], ptr %247, i64 0, i64 %5491
+  store ptr %5516, ptr %5517, align 8, !tbaa !157
+  br label %5518
 
-5515:                                             ; preds = %5497, %5500
-  %5516 = phi i64 [ %5494, %5497 ], [ 0, %5500 ]
-  %5517 = phi ptr [ %5499, %5497 ], [ %5513, %5500 ]
-  %5518 = add nsw i64 %5516, 1
-  store i64 %5518, ptr %5493, align 8, !tbaa !30
-  %5519 = load i64, ptr %245, align 8, !tbaa !15
-  %5520 = mul nsw i64 %5519, %5516
-  %5521 = getelementptr inbounds double, ptr %5517, i64 %5520
-  %5522 = load ptr, ptr %238, align 64, !tbaa !39
-  %5523 = icmp ult ptr %5522, %5343
-  br i1 %5523, label %5589, label %5524
+5518:                                             ; preds = %5500, %5503
+  %5519 = phi i64 [ %5497, %5500 ], [ 0, %5503 ]
+  %5520 = phi ptr [ %5502, %5500 ], [ %5516, %5503 ]
+  %5521 = add nsw i64 %5519, 1
+  store i64 %5521, ptr %5496, align 8, !tbaa !30
+  %5522 = load i64, ptr %246, align 8, !tbaa !15
+  %5523 = mul nsw i64 %5522, %5519
+  %5524 = getelementptr inbounds double, ptr %5520, i64 %5523
+  %5525 = load ptr, ptr %239, align 64, !tbaa !39
+  %5526 = icmp ult ptr %5525, %5346
+  br i1 %5526, label %5592, label %5527
 
-5524:                                             ; preds = %5589, %5515
-  %5525 = phi ptr [ %5521, %5515 ], [ %5594, %5589 ]
-  %5526 = load i64, ptr %150, align 64, !tbaa !16
-  %5527 = icmp sgt i64 %5526, 0
-  br i1 %5527, label %5528, label %5576
+5527:                                             ; preds = %5592, %5518
+  %5528 = phi ptr [ %5524, %5518 ], [ %5597, %5592 ]
+  %5529 = load i64, ptr %150, align 64, !tbaa !16
+  %5530 = icmp sgt i64 %5529, 0
+  br i1 %5530, label %5531, label %5579
 
-5528:                                             ; preds = %5524
-  %5529 = trunc nuw nsw i64 %5488 to i32
-  %5530 = and i64 %5526, 3
-  %5531 = icmp ult i64 %5526, 4
-  br i1 %5531, label %5560, label %5532
+5531:                                             ; preds = %5527
+  %5532 = trunc nuw nsw i64 %5491 to i32
+  %5533 = and i64 %5529, 3
+  %5534 = icmp ult i64 %5529, 4
+  br i1 %5534, label %5563, label %5535
 
-5532:                                             ; preds = %5528
-  %5533 = and i64 %5526, 9223372036854775804
-  br label %5534
+5535:                                             ; preds = %5531
+  %5536 = and i64 %5529, 9223372036854775804
+  br label %5537
 
-5534:                                             ; preds = %5534, %5532
-  %5535 = phi i64 [ 0, %5532 ], [ %5557, %5534 ]
-  %5536 = phi ptr [ %5525, %5532 ], [ %5554, %5534 ]
-  %5537 = phi i64 [ 0, %5532 ], [ %5558, %5534 ]
-  %5538 = getelementptr inbounds nuw <8 x double>, ptr %5343, i64 %5535
-  %5539 = getelementptr i8, ptr %5536, i64 8
-  %5540 = load <8 x double>, ptr %5538, align 64, !tbaa !26
-  %5541 = extractelement <8 x double> %5540, i32 %5529
-  store double %5541, ptr %5536, align 8, !tbaa !44
-  %5542 = or disjoint i64 %5535, 1
-  %5543 = getelementptr inbounds nuw <8 x double>, ptr %5343, i64 %5542
-  %5544 = getelementptr i8, ptr %5536, i64 16
-  %5545 = load <8 x double>, ptr %5543, align 64, !tbaa !26
-  %5546 = extractelement <8 x double> %5545, i32 %5529
-  store double %5546, ptr %5539, align 8, !tbaa !44
-  %5547 = or disjoint i64 %5535, 2
-  %5548 = getelementptr inbounds nuw <8 x double>, ptr %5343, i64 %5547
-  %5549 = getelementptr i8, ptr %5536, i64 24
-  %5550 = load <8 x double>, ptr %5548, align 64, !tbaa !26
-  %5551 = extractelement <8 x double> %5550, i32 %5529
-  store double %5551, ptr %5544, align 8, !tbaa !44
-  %5552 = or disjoint i64 %5535, 3
-  %5553 = getelementptr inbounds nuw <8 x double>, ptr %5343, i64 %5552
-  %5554 = getelementptr i8, ptr %5536, i64 32
-  %5555 = load <8 x double>, ptr %5553, align 64, !tbaa !26
-  %5556 = extractelement <8 x double> %5555, i32 %5529
-  store double %5556, ptr %5549, align 8, !tbaa !44
-  %5557 = add nuw nsw i64 %5535, 4
-  %5558 = add i64 %5537, 4
-  %5559 = icmp eq i64 %5558, %5533
-  br i1 %5559, label %5560, label %5534, !llvm.loop !160
+5537:                                             ; preds = %5537, %5535
+  %5538 = phi i64 [ 0, %5535 ], [ %5560, %5537 ]
+  %5539 = phi ptr [ %5528, %5535 ], [ %5557, %5537 ]
+  %5540 = phi i64 [ 0, %5535 ], [ %5561, %5537 ]
+  %5541 = getelementptr inbounds nuw <8 x double>, ptr %5346, i64 %5538
+  %5542 = getelementptr i8, ptr %5539, i64 8
+  %5543 = load <8 x double>, ptr %5541, align 64, !tbaa !26
+  %5544 = extractelement <8 x double> %5543, i32 %5532
+  store double %5544, ptr %5539, align 8, !tbaa !44
+  %5545 = or disjoint i64 %5538, 1
+  %5546 = getelementptr inbounds nuw <8 x double>, ptr %5346, i64 %5545
+  %5547 = getelementptr i8, ptr %5539, i64 16
+  %5548 = load <8 x double>, ptr %5546, align 64, !tbaa !26
+  %5549 = extractelement <8 x double> %5548, i32 %5532
+  store double %5549, ptr %5542, align 8, !tbaa !44
+  %5550 = or disjoint i64 %5538, 2
+  %5551 = getelementptr inbounds nuw <8 x double>, ptr %5346, i64 %5550
+  %5552 = getelementptr i8, ptr %5539, i64 24
+  %5553 = load <8 x double>, ptr %5551, align 64, !tbaa !26
+  %5554 = extractelement <8 x double> %5553, i32 %5532
+  store double %5554, ptr %5547, align 8, !tbaa !44
+  %5555 = or disjoint i64 %5538, 3
+  %5556 = getelementptr inbounds nuw <8 x double>, ptr %5346, i64 %5555
+  %5557 = getelementptr i8, ptr %5539, i64 32
+  %5558 = load <8 x double>, ptr %5556, align 64, !tbaa !26
+  %5559 = extractelement <8 x double> %5558, i32 %5532
+  store double %5559, ptr %5552, align 8, !tbaa !44
+  %5560 = add nuw nsw i64 %5538, 4
+  %5561 = add i64 %5540, 4
+  %5562 = icmp eq i64 %5561, %5536
+  br i1 %5562, label %5563, label %5537, !llvm.loop !160
 
-5560:                                             ; preds = %5534, %5528
-  %5561 = phi ptr [ poison, %5528 ], [ %5554, %5534 ]
-  %5562 = phi i64 [ 0, %5528 ], [ %5557, %5534 ]
-  %5563 = phi ptr [ %5525, %5528 ], [ %5554, %5534 ]
-  %5564 = icmp eq i64 %5530, 0
-  br i1 %5564, label %5576, label %5565
+5563:                                             ; preds = %5537, %5531
+  %5564 = phi ptr [ poison, %5531 ], [ %5557, %5537 ]
+  %5565 = phi i64 [ 0, %5531 ], [ %5560, %5537 ]
+  %5566 = phi ptr [ %5528, %5531 ], [ %5557, %5537 ]
+  %5567 = icmp eq i64 %5533, 0
+  br i1 %5567, label %5579, label %5568
 
-5565:                                             ; preds = %5560, %5565
-  %5566 = phi i64 [ %5573, %5565 ], [ %5562, %5560 ]
-  %5567 = phi ptr [ %5570, %5565 ], [ %5563, %5560 ]
-  %5568 = phi i64 [ %5574, %5565 ], [ 0, %5560 ]
-  %5569 = getelementptr inbounds nuw <8 x double>, ptr %5343, i64 %5566
-  %5570 = getelementptr i8, ptr %5567, i64 8
-  %5571 = load <8 x double>, ptr %5569, align 64, !tbaa !26
-  %5572 = extractelement <8 x double> %5571, i32 %5529
-  store double %5572, ptr %5567, align 8, !tbaa !44
-  %5573 = add nuw nsw i64 %5566, 1
-  %5574 = add i64 %5568, 1
-  %5575 = icmp eq i64 %5574, %5530
-  br i1 %5575, label %5576, label %5565, !llvm.loop !161
+5568:                                             ; preds = %5563, %5568
+  %5569 = phi i64 [ %5576, %5568 ], [ %5565, %5563 ]
+  %5570 = phi ptr [ %5573, %5568 ], [ %5566, %5563 ]
+  %5571 = phi i64 [ %5577, %5568 ], [ 0, %5563 ]
+  %5572 = getelementptr inbounds nuw <8 x double>, ptr %5346, i64 %5569
+  %5573 = getelementptr i8, ptr %5570, i64 8
+  %5574 = load <8 x double>, ptr %5572, align 64, !tbaa !26
+  %5575 = extractelement <8 x double> %5574, i32 %5532
+  store double %5575, ptr %5570, align 8, !tbaa !44
+  %5576 = add nuw nsw i64 %5569, 1
+  %5577 = add i64 %5571, 1
+  %5578 = icmp eq i64 %5577, %5533
+  br i1 %5578, label %5579, label %5568, !llvm.loop !161
 
-5576:                                             ; preds = %5560, %5565, %5524
-  %5577 = phi ptr [ %5525, %5524 ], [ %5561, %5560 ], [ %5570, %5565 ]
-  %5578 = load i64, ptr %240, align 8, !tbaa !153
-  %5579 = icmp eq i64 %5578, 0
-  br i1 %5579, label %5646, label %5580
+5579:                                             ; preds = %5563, %5568, %5527
+  %5580 = phi ptr [ %5528, %5527 ], [ %5564, %5563 ], [ %5573, %5568 ]
+  %5581 = load i64, ptr %241, align 8, !tbaa !153
+  %5582 = icmp eq i64 %5581, 0
+  br i1 %5582, label %5649, label %5583
 
-5580:                                             ; preds = %5576
-  %5581 = getelementptr inbounds nuw double, ptr %5347, i64 %5488
-  %5582 = load double, ptr %5581, align 8, !tbaa !44
-  %5583 = getelementptr inbounds nuw i8, ptr %5577, i64 8
-  store double %5582, ptr %5577, align 8, !tbaa !44
-  %5584 = getelementptr inbounds nuw i8, ptr %5581, i64 64
+5583:                                             ; preds = %5579
+  %5584 = getelementptr inbounds nuw double, ptr %5350, i64 %5491
   %5585 = load double, ptr %5584, align 8, !tbaa !44
-  %5586 = getelementptr inbounds nuw i8, ptr %5577, i64 16
-  store double %5585, ptr %5583, align 8, !tbaa !44
-  %5587 = getelementptr inbounds nuw i8, ptr %5581, i64 128
+  %5586 = getelementptr inbounds nuw i8, ptr %5580, i64 8
+  store double %5585, ptr %5580, align 8, !tbaa !44
+  %5587 = getelementptr inbounds nuw i8, ptr %5584, i64 64
   %5588 = load double, ptr %5587, align 8, !tbaa !44
+  %5589 = getelementptr inbounds nuw i8, ptr %5580, i64 16
   store double %5588, ptr %5586, align 8, !tbaa !44
-  br i1 %5527, label %5597, label %5646
+  %5590 = getelementptr inbounds nuw i8, ptr %5584, i64 128
+  %5591 = load double, ptr %5590, align 8, !tbaa !44
+  store double %5591, ptr %5589, align 8, !tbaa !44
+  br i1 %5530, label %5600, label %5649
 
-5589:                                             ; preds = %5515, %5589
-  %5590 = phi ptr [ %5595, %5589 ], [ %5522, %5515 ]
-  %5591 = phi ptr [ %5594, %5589 ], [ %5521, %5515 ]
-  %5592 = getelementptr inbounds nuw double, ptr %5590, i64 %5488
-  %5593 = load double, ptr %5592, align 8, !tbaa !44
-  %5594 = getelementptr inbounds nuw i8, ptr %5591, i64 8
-  store double %5593, ptr %5591, align 8, !tbaa !44
-  %5595 = getelementptr inbounds nuw i8, ptr %5590, i64 64
-  %5596 = icmp ult ptr %5595, %5343
-  br i1 %5596, label %5589, label %5524, !llvm.loop !163
+5592:                                             ; preds = %5518, %5592
+  %5593 = phi ptr [ %5598, %5592 ], [ %5525, %5518 ]
+  %5594 = phi ptr [ %5597, %5592 ], [ %5524, %5518 ]
+  %5595 = getelementptr inbounds nuw double, ptr %5593, i64 %5491
+  %5596 = load double, ptr %5595, align 8, !tbaa !44
+  %5597 = getelementptr inbounds nuw i8, ptr %5594, i64 8
+  store double %5596, ptr %5594, align 8, !tbaa !44
+  %5598 = getelementptr inbounds nuw i8, ptr %5593, i64 64
+  %5599 = icmp ult ptr %5598, %5346
+  br i1 %5599, label %5592, label %5527, !llvm.loop !163
 
-5597:                                             ; preds = %5580
-  %5598 = getelementptr inbounds nuw i8, ptr %5577, i64 24
-  %5599 = trunc nuw nsw i64 %5488 to i32
-  br label %5600
+5600:                                             ; preds = %5583
+  %5601 = getelementptr inbounds nuw i8, ptr %5580, i64 24
+  %5602 = trunc nuw nsw i64 %5491 to i32
+  br label %5603
 
-5600:                                             ; preds = %5597, %5600
-  %5601 = phi i64 [ %5644, %5600 ], [ 0, %5597 ]
-  %5602 = phi ptr [ %5643, %5600 ], [ %5598, %5597 ]
-  %5603 = mul nuw nsw i64 %5601, 640
-  %5604 = getelementptr inbounds nuw i8, ptr %5486, i64 %5603
-  %5605 = load <8 x double>, ptr %5604, align 64, !tbaa !26
-  %5606 = extractelement <8 x double> %5605, i32 %5599
-  %5607 = getelementptr inbounds nuw i8, ptr %5602, i64 8
-  store double %5606, ptr %5602, align 8, !tbaa !44
-  %5608 = getelementptr inbounds nuw i8, ptr %5604, i64 64
-  %5609 = load <8 x double>, ptr %5608, align 64, !tbaa !26
-  %5610 = extractelement <8 x double> %5609, i32 %5599
-  %5611 = getelementptr inbounds nuw i8, ptr %5602, i64 16
-  store double %5610, ptr %5607, align 8, !tbaa !44
-  %5612 = getelementptr inbounds nuw i8, ptr %5604, i64 128
-  %5613 = load <8 x double>, ptr %5612, align 64, !tbaa !26
-  %5614 = extractelement <8 x double> %5613, i32 %5599
-  %5615 = getelementptr inbounds nuw i8, ptr %5602, i64 24
-  store double %5614, ptr %5611, align 8, !tbaa !44
-  %5616 = getelementptr inbounds nuw i8, ptr %5604, i64 192
-  %5617 = load <8 x double>, ptr %5616, align 64, !tbaa !26
-  %5618 = extractelement <8 x double> %5617, i32 %5599
-  %5619 = getelementptr inbounds nuw i8, ptr %5602, i64 32
-  store double %5618, ptr %5615, align 8, !tbaa !44
-  %5620 = getelementptr inbounds nuw i8, ptr %5604, i64 256
-  %5621 = load <8 x double>, ptr %5620, align 64, !tbaa !26
-  %5622 = extractelement <8 x double> %5621, i32 %5599
-  %5623 = getelementptr inbounds nuw i8, ptr %5602, i64 40
-  store double %5622, ptr %5619, align 8, !tbaa !44
-  %5624 = getelementptr inbounds nuw i8, ptr %5604, i64 320
-  %5625 = load <8 x double>, ptr %5624, align 64, !tbaa !26
-  %5626 = extractelement <8 x double> %5625, i32 %5599
-  %5627 = getelementptr inbounds nuw i8, ptr %5602, i64 48
-  store double %5626, ptr %5623, align 8, !tbaa !44
-  %5628 = getelementptr inbounds nuw i8, ptr %5604, i64 384
-  %5629 = load <8 x double>, ptr %5628, align 64, !tbaa !26
-  %5630 = extractelement <8 x double> %5629, i32 %5599
-  %5631 = getelementptr inbounds nuw i8, ptr %5602, i64 56
-  store double %5630, ptr %5627, align 8, !tbaa !44
-  %5632 = getelementptr inbounds nuw i8, ptr %5604, i64 448
-  %5633 = load <8 x double>, ptr %5632, align 64, !tbaa !26
-  %5634 = extractelement <8 x double> %5633, i32 %5599
-  %5635 = getelementptr inbounds nuw i8, ptr %5602, i64 64
-  store double %5634, ptr %5631, align 8, !tbaa !44
-  %5636 = getelementptr inbounds nuw i8, ptr %5604, i64 512
-  %5637 = load <8 x double>, ptr %5636, align 64, !tbaa !26
-  %5638 = extractelement <8 x double> %5637, i32 %5599
-  %5639 = getelementptr inbounds nuw i8, ptr %5602, i64 72
-  store double %5638, ptr %5635, align 8, !tbaa !44
-  %5640 = getelementptr inbounds nuw i8, ptr %5604, i64 576
-  %5641 = load <8 x double>, ptr %5640, align 64, !tbaa !26
-  %5642 = extractelement <8 x double> %5641, i32 %5599
-  %5643 = getelementptr inbounds nuw i8, ptr %5602, i64 80
-  store double %5642, ptr %5639, align 8, !tbaa !44
-  %5644 = add nuw nsw i64 %5601, 1
-  %5645 = icmp eq i64 %5644, %5526
-  br i1 %5645, label %5646, label %5600, !llvm.loop !160
+5603:                                             ; preds = %5600, %5603
+  %5604 = phi i64 [ %5647, %5603 ], [ 0, %5600 ]
+  %5605 = phi ptr [ %5646, %5603 ], [ %5601, %5600 ]
+  %5606 = mul nuw nsw i64 %5604, 640
+  %5607 = getelementptr inbounds nuw i8, ptr %5489, i64 %5606
+  %5608 = load <8 x double>, ptr %5607, align 64, !tbaa !26
+  %5609 = extractelement <8 x double> %5608, i32 %5602
+  %5610 = getelementptr inbounds nuw i8, ptr %5605, i64 8
+  store double %5609, ptr %5605, align 8, !tbaa !44
+  %5611 = getelementptr inbounds nuw i8, ptr %5607, i64 64
+  %5612 = load <8 x double>, ptr %5611, align 64, !tbaa !26
+  %5613 = extractelement <8 x double> %5612, i32 %5602
+  %5614 = getelementptr inbounds nuw i8, ptr %5605, i64 16
+  store double %5613, ptr %5610, align 8, !tbaa !44
+  %5615 = getelementptr inbounds nuw i8, ptr %5607, i64 128
+  %5616 = load <8 x double>, ptr %5615, align 64, !tbaa !26
+  %5617 = extractelement <8 x double> %5616, i32 %5602
+  %5618 = getelementptr inbounds nuw i8, ptr %5605, i64 24
+  store double %5617, ptr %5614, align 8, !tbaa !44
+  %5619 = getelementptr inbounds nuw i8, ptr %5607, i64 192
+  %5620 = load <8 x double>, ptr %5619, align 64, !tbaa !26
+  %5621 = extractelement <8 x double> %5620, i32 %5602
+  %5622 = getelementptr inbounds nuw i8, ptr %5605, i64 32
+  store double %5621, ptr %5618, align 8, !tbaa !44
+  %5623 = getelementptr inbounds nuw i8, ptr %5607, i64 256
+  %5624 = load <8 x double>, ptr %5623, align 64, !tbaa !26
+  %5625 = extractelement <8 x double> %5624, i32 %5602
+  %5626 = getelementptr inbounds nuw i8, ptr %5605, i64 40
+  store double %5625, ptr %5622, align 8, !tbaa !44
+  %5627 = getelementptr inbounds nuw i8, ptr %5607, i64 320
+  %5628 = load <8 x double>, ptr %5627, align 64, !tbaa !26
+  %5629 = extractelement <8 x double> %5628, i32 %5602
+  %5630 = getelementptr inbounds nuw i8, ptr %5605, i64 48
+  store double %5629, ptr %5626, align 8, !tbaa !44
+  %5631 = getelementptr inbounds nuw i8, ptr %5607, i64 384
+  %5632 = load <8 x double>, ptr %5631, align 64, !tbaa !26
+  %5633 = extractelement <8 x double> %5632, i32 %5602
+  %5634 = getelementptr inbounds nuw i8, ptr %5605, i64 56
+  store double %5633, ptr %5630, align 8, !tbaa !44
+  %5635 = getelementptr inbounds nuw i8, ptr %5607, i64 448
+  %5636 = load <8 x double>, ptr %5635, align 64, !tbaa !26
+  %5637 = extractelement <8 x double> %5636, i32 %5602
+  %5638 = getelementptr inbounds nuw i8, ptr %5605, i64 64
+  store double %5637, ptr %5634, align 8, !tbaa !44
+  %5639 = getelementptr inbounds nuw i8, ptr %5607, i64 512
+  %5640 = load <8 x double>, ptr %5639, align 64, !tbaa !26
+  %5641 = extractelement <8 x double> %5640, i32 %5602
+  %5642 = getelementptr inbounds nuw i8, ptr %5605, i64 72
+  store double %5641, ptr %5638, align 8, !tbaa !44
+  %5643 = getelementptr inbounds nuw i8, ptr %5607, i64 576
+  %5644 = load <8 x double>, ptr %5643, align 64, !tbaa !26
+  %5645 = extractelement <8 x double> %5644, i32 %5602
+  %5646 = getelementptr inbounds nuw i8, ptr %5605, i64 80
+  store double %5645, ptr %5642, align 8, !tbaa !44
+  %5647 = add nuw nsw i64 %5604, 1
+  %5648 = icmp eq i64 %5647, %5529
+  br i1 %5648, label %5649, label %5603, !llvm.loop !160
 
-5646:                                             ; preds = %5600, %5580, %5576, %5487
-  %5647 = add nuw nsw i64 %5488, 1
-  %5648 = icmp eq i64 %5647, 8
-  br i1 %5648, label %5649, label %5487, !llvm.loop !164
+5649:                                             ; preds = %5603, %5583, %5579, %5490
+  %5650 = add nuw nsw i64 %5491, 1
+  %5651 = icmp eq i64 %5650, 8
+  br i1 %5651, label %5652, label %5490, !llvm.loop !164
 
-5649:                                             ; preds = %5646
+5652:                                             ; preds = %5649
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %13)
-  %5650 = load <8 x double>, ptr %158, align 64, !tbaa !26
-  %5651 = load <8 x double>, ptr %179, align 64, !tbaa !26
-  %5652 = fsub <8 x double> %5650, %5651
-  %5653 = load <8 x double>, ptr %180, align 64, !tbaa !26
-  %5654 = fadd <8 x double> %5653, splat (double -1.000000e-09)
-  %5655 = fcmp oge <8 x double> %5652, %5654
-  %5656 = select <8 x i1> %5655, <8 x i64> %4342, <8 x i64> zeroinitializer
-  %5657 = load i64, ptr %178, align 8, !tbaa !20
-  %5658 = icmp sgt i64 %5657, 0
-  br i1 %5658, label %5659, label %5691
+  %5653 = load <8 x double>, ptr %158, align 64, !tbaa !26
+  %5654 = load <8 x double>, ptr %179, align 64, !tbaa !26
+  %5655 = fsub <8 x double> %5653, %5654
+  %5656 = load <8 x double>, ptr %180, align 64, !tbaa !26
+  %5657 = fadd <8 x double> %5656, splat (double -1.000000e-09)
+  %5658 = fcmp oge <8 x double> %5655, %5657
+  %5659 = select <8 x i1> %5658, <8 x i64> %4344, <8 x i64> zeroinitializer
+  %5660 = load i64, ptr %178, align 8, !tbaa !20
+  %5661 = icmp sgt i64 %5660, 0
+  br i1 %5661, label %5662, label %5694
 
-5659:                                             ; preds = %5649
-  %5660 = load ptr, ptr %151, align 8, !tbaa !28
-  %5661 = and i64 %5657, 1
-  %5662 = icmp eq i64 %5657, 1
-  br i1 %5662, label %5681, label %5663
+5662:                                             ; preds = %5652
+  %5663 = load ptr, ptr %151, align 8, !tbaa !28
+  %5664 = and i64 %5660, 1
+  %5665 = icmp eq i64 %5660, 1
+  br i1 %5665, label %5684, label %5666
 
-5663:                                             ; preds = %5659
-  %5664 = and i64 %5657, 9223372036854775806
-  br label %5665
+5666:                                             ; preds = %5662
+  %5667 = and i64 %5660, 9223372036854775806
+  br label %5668
 
-5665:                                             ; preds = %5665, %5663
-  %5666 = phi i64 [ 0, %5663 ], [ %5678, %5665 ]
-  %5667 = phi <8 x double> [ splat (double 1.000000e+09), %5663 ], [ %5677, %5665 ]
-  %5668 = phi i64 [ 0, %5663 ], [ %5679, %5665 ]
-  %5669 = getelementptr inbounds nuw %struct.Piece, ptr %5660, i64 %5666, i32 35
-  %5670 = load <8 x double>, ptr %5669, align 64, !tbaa !26
-  %5671 = fcmp olt <8 x double> %5667, %5670
-  %5672 = select <8 x i1> %5671, <8 x double> %5667, <8 x double> %5670
-  %5673 = or disjoint i64 %5666, 1
-  %5674 = getelementptr inbounds nuw %struct.Piece, ptr %5660, i64 %5673, i32 35
-  %5675 = load <8 x double>, ptr %5674, align 64, !tbaa !26
-  %5676 = fcmp olt <8 x double> %5672, %5675
-  %5677 = select <8 x i1> %5676, <8 x double> %5672, <8 x double> %5675
-  %5678 = add nuw nsw i64 %5666, 2
-  %5679 = add i64 %5668, 2
-  %5680 = icmp eq i64 %5679, %5664
-  br i1 %5680, label %5681, label %5665, !llvm.loop !139
+5668:                                             ; preds = %5668, %5666
+  %5669 = phi i64 [ 0, %5666 ], [ %5681, %5668 ]
+  %5670 = phi <8 x double> [ splat (double 1.000000e+09), %5666 ], [ %5680, %5668 ]
+  %5671 = phi i64 [ 0, %5666 ], [ %5682, %5668 ]
+  %5672 = getelementptr inbounds nuw %struct.Piece, ptr %5663, i64 %5669, i32 35
+  %5673 = load <8 x double>, ptr %5672, align 64, !tbaa !26
+  %5674 = fcmp olt <8 x double> %5670, %5673
+  %5675 = select <8 x i1> %5674, <8 x double> %5670, <8 x double> %5673
+  %5676 = or disjoint i64 %5669, 1
+  %5677 = getelementptr inbounds nuw %struct.Piece, ptr %5663, i64 %5676, i32 35
+  %5678 = load <8 x double>, ptr %5677, align 64, !tbaa !26
+  %5679 = fcmp olt <8 x double> %5675, %5678
+  %5680 = select <8 x i1> %5679, <8 x double> %5675, <8 x double> %5678
+  %5681 = add nuw nsw i64 %5669, 2
+  %5682 = add i64 %5671, 2
+  %5683 = icmp eq i64 %5682, %5667
+  br i1 %5683, label %5684, label %5668, !llvm.loop !139
 
-5681:                                             ; preds = %5665, %5659
-  %5682 = phi <8 x double> [ poison, %5659 ], [ %5677, %5665 ]
-  %5683 = phi i64 [ 0, %5659 ], [ %5678, %5665 ]
-  %5684 = phi <8 x double> [ splat (double 1.000000e+09), %5659 ], [ %5677, %5665 ]
-  %5685 = icmp eq i64 %5661, 0
-  br i1 %5685, label %5691, label %5686
+5684:                                             ; preds = %5668, %5662
+  %5685 = phi <8 x double> [ poison, %5662 ], [ %5680, %5668 ]
+  %5686 = phi i64 [ 0, %5662 ], [ %5681, %5668 ]
+  %5687 = phi <8 x double> [ splat (double 1.000000e+09), %5662 ], [ %5680, %5668 ]
+  %5688 = icmp eq i64 %5664, 0
+  br i1 %5688, label %5694, label %5689
 
-5686:                                             ; preds = %5681
-  %5687 = getelementptr inbounds nuw %struct.Piece, ptr %5660, i64 %5683, i32 35
-  %5688 = load <8 x double>, ptr %5687, align 64, !tbaa !26
-  %5689 = fcmp olt <8 x double> %5684, %5688
-  %5690 = select <8 x i1> %5689, <8 x double> %5684, <8 x double> %5688
-  br label %5691
+5689:                                             ; preds = %5684
+  %5690 = getelementptr inbounds nuw %struct.Piece, ptr %5663, i64 %5686, i32 35
+  %5691 = load <8 x double>, ptr %5690, align 64, !tbaa !26
+  %5692 = fcmp olt <8 x double> %5687, %5691
+  %5693 = select <8 x i1> %5692, <8 x double> %5687, <8 x double> %5691
+  br label %5694
 
-5691:                                             ; preds = %5686, %5681, %5649
-  %5692 = phi <8 x double> [ splat (double 1.000000e+09), %5649 ], [ %5682, %5681 ], [ %5690, %5686 ]
-  %5693 = load <8 x double>, ptr %234, align 64, !tbaa !26
-  %5694 = select <8 x i1> %4402, <8 x double> %5693, <8 x double> %5692
-  store <8 x double> %5694, ptr %234, align 64, !tbaa !26
-  %5695 = load <8 x double>, ptr %235, align 64, !tbaa !26
-  %5696 = fcmp une <8 x double> %5695, zeroinitializer
-  %5697 = load <8 x double>, ptr %209, align 64, !tbaa !26
-  %5698 = load <8 x double>, ptr %200, align 64, !tbaa !26
-  %5699 = fsub <8 x double> %5697, %5698
-  %5700 = fcmp une <8 x double> %5695, splat (double 1.000000e+00)
-  %5701 = load <8 x double>, ptr %166, align 64, !tbaa !26
-  %5702 = load <8 x double>, ptr %236, align 64, !tbaa !26
-  %5703 = fsub <8 x double> %5701, %5702
-  %5704 = select <8 x i1> %5700, <8 x double> splat (double -1.000000e+00), <8 x double> %5703
-  %5705 = fcmp une <8 x double> %5695, splat (double 2.000000e+00)
-  %5706 = fsub <8 x double> %5694, %5702
-  %5707 = select <8 x i1> %5705, <8 x double> %5704, <8 x double> %5706
-  %5708 = fcmp une <8 x double> %5695, splat (double 3.000000e+00)
-  %5709 = fsub <8 x double> %5699, %5702
+5694:                                             ; preds = %5689, %5684, %5652
+  %5695 = phi <8 x double> [ splat (double 1.000000e+09), %5652 ], [ %5685, %5684 ], [ %5693, %5689 ]
+  %5696 = load <8 x double>, ptr %235, align 64, !tbaa !26
+  %5697 = select <8 x i1> %4404, <8 x double> %5696, <8 x double> %5695
+  store <8 x double> %5697, ptr %235, align 64, !tbaa !26
+  %5698 = load <8 x double>, ptr %236, align 64, !tbaa !26
+  %5699 = fcmp une <8 x double> %5698, zeroinitializer
+  %5700 = load <8 x double>, ptr %209, align 64, !tbaa !26
+  %5701 = load <8 x double>, ptr %200, align 64, !tbaa !26
+  %5702 = fsub <8 x double> %5700, %5701
+  %5703 = fcmp une <8 x double> %5698, splat (double 1.000000e+00)
+  %5704 = load <8 x double>, ptr %166, align 64, !tbaa !26
+  %5705 = load <8 x double>, ptr %237, align 64, !tbaa !26
+  %5706 = fsub <8 x double> %5704, %5705
+  %5707 = select <8 x i1> %5703, <8 x double> splat (double -1.000000e+00), <8 x double> %5706
+  %5708 = fcmp une <8 x double> %5698, splat (double 2.000000e+00)
+  %5709 = fsub <8 x double> %5697, %5705
   %5710 = select <8 x i1> %5708, <8 x double> %5707, <8 x double> %5709
-  %5711 = fcmp une <8 x double> %5695, splat (double 4.000000e+00)
-  %5712 = fsub <8 x double> %5702, %5699
+  %5711 = fcmp une <8 x double> %5698, splat (double 3.000000e+00)
+  %5712 = fsub <8 x double> %5702, %5705
   %5713 = select <8 x i1> %5711, <8 x double> %5710, <8 x double> %5712
-  %5714 = fcmp oge <8 x double> %5713, splat (double 0xBEB0C6F7A0B5ED8D)
-  %5715 = select <8 x i1> %5714, <8 x i1> %5696, <8 x i1> zeroinitializer
-  %5716 = select <8 x i1> %5715, <8 x i64> %4342, <8 x i64> zeroinitializer
-  %5717 = xor <8 x i64> %5716, splat (i64 -1)
-  %5718 = and <8 x i64> %5656, %5717
-  %5719 = load <8 x double>, ptr %148, align 64, !tbaa !26
-  %5720 = icmp ne <8 x i64> %5718, zeroinitializer
-  %5721 = select <8 x i1> %5696, <8 x i1> %5720, <8 x i1> zeroinitializer
-  %5722 = select <8 x i1> %5721, <8 x double> splat (double 2.000000e+00), <8 x double> %5719
-  store <8 x double> %5722, ptr %148, align 64, !tbaa !26
-  %5723 = or <8 x i64> %5716, %5656
-  %5724 = load <8 x double>, ptr %239, align 64, !tbaa !26
-  %5725 = fadd <8 x double> %5724, splat (double 1.000000e+00)
-  %5726 = icmp eq <8 x i64> %5723, zeroinitializer
-  %5727 = select <8 x i1> %5726, <8 x double> %5724, <8 x double> %5725
-  store <8 x double> %5727, ptr %239, align 64, !tbaa !26
-  %5728 = xor <8 x i64> %5723, %4342
-  %5729 = load <8 x double>, ptr %176, align 64, !tbaa !26
-  %5730 = fcmp oeq <8 x double> %5729, zeroinitializer
-  %5731 = load <8 x double>, ptr %177, align 64, !tbaa !26
-  %5732 = fcmp oeq <8 x double> %5731, zeroinitializer
-  %5733 = select <8 x i1> %5732, <8 x i1> %5730, <8 x i1> zeroinitializer
-  %5734 = select <8 x i1> %5733, <8 x i64> %5728, <8 x i64> zeroinitializer
-  %5735 = load <8 x double>, ptr %163, align 64, !tbaa !26
-  %5736 = fmul <8 x double> %5735, splat (double 5.000000e-01)
-  %5737 = load <8 x double>, ptr %164, align 64, !tbaa !26
-  %5738 = fadd <8 x double> %5737, %5736
-  %5739 = fadd <8 x double> %5738, splat (double -4.000000e-03)
-  %5740 = fcmp ult <8 x double> %5701, %5739
-  %5741 = fsub <8 x double> %5737, %5736
-  %5742 = fadd <8 x double> %5741, splat (double 4.000000e-03)
-  %5743 = fcmp ole <8 x double> %5701, %5742
-  %5744 = load <8 x i64>, ptr %165, align 64, !tbaa !26
-  %5745 = select <8 x i1> %5743, <8 x i64> splat (i64 -1), <8 x i64> %5744
-  %5746 = select <8 x i1> %5740, <8 x i64> %5745, <8 x i64> zeroinitializer
-  %5747 = xor <8 x i64> %5746, %5744
-  %5748 = and <8 x i64> %5747, %5734
-  %5749 = and <8 x i64> %5746, %5734
-  %5750 = xor <8 x i64> %5734, splat (i64 -1)
-  %5751 = and <8 x i64> %5744, %5750
-  %5752 = or <8 x i64> %5749, %5751
-  store <8 x i64> %5752, ptr %165, align 64, !tbaa !26
-  %5753 = load <8 x i64>, ptr %175, align 64, !tbaa !26
-  %5754 = or <8 x i64> %5748, %5753
-  store <8 x i64> %5754, ptr %175, align 64, !tbaa !26
-  %5755 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %5723)
-  %5756 = icmp eq i64 %5755, 0
-  br i1 %5756, label %5791, label %5757
-
-5757:                                             ; preds = %5691
-  %5758 = extractelement <8 x i64> %5723, i64 0
+  %5714 = fcmp une <8 x double> %5698, splat (double 4.000000e+00)
+  %5715 = fsub <8 x double> %5705, %5702
+  %5716 = select <8 x i1> %5714, <8 x double> %5713, <8 x double> %5715
+  %5717 = fcmp oge <8 x double> %5716, splat (double 0xBEB0C6F7A0B5ED8D)
+  %5718 = select <8 x i1> %5717, <8 x i1> %5699, <8 x i1> zeroinitializer
+  %5719 = select <8 x i1> %5718, <8 x i64> %4344, <8 x i64> zeroinitializer
+  %5720 = xor <8 x i64> %5719, splat (i64 -1)
+  %5721 = and <8 x i64> %5659, %5720
+  %5722 = load <8 x double>, ptr %148, align 64, !tbaa !26
+  %5723 = icmp ne <8 x i64> %5721, zeroinitializer
+  %5724 = select <8 x i1> %5699, <8 x i1> %5723, <8 x i1> zeroinitializer
+  %5725 = select <8 x i1> %5724, <8 x double> splat (double 2.000000e+00), <8 x double> %5722
+  store <8 x double> %5725, ptr %148, align 64, !tbaa !26
+  %5726 = or <8 x i64> %5719, %5659
+  %5727 = load <8 x double>, ptr %240, align 64, !tbaa !26
+  %5728 = fadd <8 x double> %5727, splat (double 1.000000e+00)
+  %5729 = icmp eq <8 x i64> %5726, zeroinitializer
+  %5730 = select <8 x i1> %5729, <8 x double> %5727, <8 x double> %5728
+  store <8 x double> %5730, ptr %240, align 64, !tbaa !26
+  %5731 = xor <8 x i64> %5726, %4344
+  %5732 = load <8 x double>, ptr %176, align 64, !tbaa !26
+  %5733 = fcmp oeq <8 x double> %5732, zeroinitializer
+  %5734 = load <8 x double>, ptr %177, align 64, !tbaa !26
+  %5735 = fcmp oeq <8 x double> %5734, zeroinitializer
+  %5736 = select <8 x i1> %5735, <8 x i1> %5733, <8 x i1> zeroinitializer
+  %5737 = select <8 x i1> %5736, <8 x i64> %5731, <8 x i64> zeroinitializer
+  %5738 = load <8 x double>, ptr %163, align 64, !tbaa !26
+  %5739 = fmul <8 x double> %5738, splat (double 5.000000e-01)
+  %5740 = load <8 x double>, ptr %164, align 64, !tbaa !26
+  %5741 = fadd <8 x double> %5740, %5739
+  %5742 = fadd <8 x double> %5741, splat (double -4.000000e-03)
+  %5743 = fcmp ult <8 x double> %5704, %5742
+  %5744 = fsub <8 x double> %5740, %5739
+  %5745 = fadd <8 x double> %5744, splat (double 4.000000e-03)
+  %5746 = fcmp ole <8 x double> %5704, %5745
+  %5747 = load <8 x i64>, ptr %165, align 64, !tbaa !26
+  %5748 = select <8 x i1> %5746, <8 x i64> splat (i64 -1), <8 x i64> %5747
+  %5749 = select <8 x i1> %5743, <8 x i64> %5748, <8 x i64> zeroinitializer
+  %5750 = xor <8 x i64> %5749, %5747
+  %5751 = and <8 x i64> %5750, %5737
+  %5752 = and <8 x i64> %5749, %5737
+  %5753 = xor <8 x i64> %5737, splat (i64 -1)
+  %5754 = and <8 x i64> %5747, %5753
+  %5755 = or <8 x i64> %5752, %5754
+  store <8 x i64> %5755, ptr %165, align 64, !tbaa !26
+  %5756 = load <8 x i64>, ptr %175, align 64, !tbaa !26
+  %5757 = or <8 x i64> %5751, %5756
+  store <8 x i64> %5757, ptr %175, align 64, !tbaa !26
+  %5758 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %5726)
   %5759 = icmp eq i64 %5758, 0
-  br i1 %5759, label %5761, label %5760
+  br i1 %5759, label %5794, label %5760
 
-5760:                                             ; preds = %5757
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #6
-  br label %5761
+5760:                                             ; preds = %5694
+  %5761 = extractelement <8 x i64> %5726, i64 0
+  %5762 = icmp eq i64 %5761, 0
+  br i1 %5762, label %5764, label %5763
 
-5761:                                             ; preds = %5760, %5757
-  %5762 = extractelement <8 x i64> %5723, i64 1
-  %5763 = icmp eq i64 %5762, 0
-  br i1 %5763, label %5765, label %5764
+5763:                                             ; preds = %5760
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #6
+  br label %5764
 
-5764:                                             ; preds = %5761
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1) #6
-  br label %5765
+5764:                                             ; preds = %5763, %5760
+  %5765 = extractelement <8 x i64> %5726, i64 1
+  %5766 = icmp eq i64 %5765, 0
+  br i1 %5766, label %5768, label %5767
 
-5765:                                             ; preds = %5764, %5761
-  %5766 = extractelement <8 x i64> %5723, i64 2
-  %5767 = icmp eq i64 %5766, 0
-  br i1 %5767, label %5769, label %5768
+5767:                                             ; preds = %5764
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1) #6
+  br label %5768
 
-5768:                                             ; preds = %5765
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 2) #6
-  br label %5769
+5768:                                             ; preds = %5767, %5764
+  %5769 = extractelement <8 x i64> %5726, i64 2
+  %5770 = icmp eq i64 %5769, 0
+  br i1 %5770, label %5772, label %5771
 
-5769:                                             ; preds = %5768, %5765
-  %5770 = extractelement <8 x i64> %5723, i64 3
-  %5771 = icmp eq i64 %5770, 0
-  br i1 %5771, label %5773, label %5772
+5771:                                             ; preds = %5768
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 2) #6
+  br label %5772
 
-5772:                                             ; preds = %5769
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 3) #6
-  br label %5773
+5772:                                             ; preds = %5771, %5768
+  %5773 = extractelement <8 x i64> %5726, i64 3
+  %5774 = icmp eq i64 %5773, 0
+  br i1 %5774, label %5776, label %5775
 
-5773:                                             ; preds = %5772, %5769
-  %5774 = extractelement <8 x i64> %5723, i64 4
-  %5775 = icmp eq i64 %5774, 0
-  br i1 %5775, label %5777, label %5776
+5775:                                             ; preds = %5772
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 3) #6
+  br label %5776
 
-5776:                                             ; preds = %5773
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 4) #6
-  br label %5777
+5776:                                             ; preds = %5775, %5772
+  %5777 = extractelement <8 x i64> %5726, i64 4
+  %5778 = icmp eq i64 %5777, 0
+  br i1 %5778, label %5780, label %5779
 
-5777:                                             ; preds = %5776, %5773
-  %5778 = extractelement <8 x i64> %5723, i64 5
-  %5779 = icmp eq i64 %5778, 0
-  br i1 %5779, label %5781, label %5780
+5779:                                             ; preds = %5776
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 4) #6
+  br label %5780
 
-5780:                                             ; preds = %5777
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 5) #6
-  br label %5781
+5780:                                             ; preds = %5779, %5776
+  %5781 = extractelement <8 x i64> %5726, i64 5
+  %5782 = icmp eq i64 %5781, 0
+  br i1 %5782, label %5784, label %5783
 
-5781:                                             ; preds = %5780, %5777
-  %5782 = extractelement <8 x i64> %5723, i64 6
-  %5783 = icmp eq i64 %5782, 0
-  br i1 %5783, label %5785, label %5784
+5783:                                             ; preds = %5780
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 5) #6
+  br label %5784
 
-5784:                                             ; preds = %5781
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 6) #6
-  br label %5785
+5784:                                             ; preds = %5783, %5780
+  %5785 = extractelement <8 x i64> %5726, i64 6
+  %5786 = icmp eq i64 %5785, 0
+  br i1 %5786, label %5788, label %5787
 
-5785:                                             ; preds = %5784, %5781
-  %5786 = extractelement <8 x i64> %5723, i64 7
-  %5787 = icmp eq i64 %5786, 0
-  br i1 %5787, label %5789, label %5788
+5787:                                             ; preds = %5784
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 6) #6
+  br label %5788
 
-5788:                                             ; preds = %5785
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 7) #6
-  br label %5789
+5788:                                             ; preds = %5787, %5784
+  %5789 = extractelement <8 x i64> %5726, i64 7
+  %5790 = icmp eq i64 %5789, 0
+  br i1 %5790, label %5792, label %5791
 
-5789:                                             ; preds = %5788, %5785
-  %5790 = load <8 x double>, ptr %148, align 64, !tbaa !26
-  br label %5791
+5791:                                             ; preds = %5788
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 7) #6
+  br label %5792
 
-5791:                                             ; preds = %5789, %5691
-  %5792 = phi <8 x double> [ %5790, %5789 ], [ %5722, %5691 ]
-  %5793 = load <8 x double>, ptr %145, align 64, !tbaa !26
-  %5794 = load <8 x double>, ptr %247, align 64, !tbaa !26
-  %5795 = fadd <8 x double> %5794, splat (double -1.000000e+00)
-  %5796 = fcmp oge <8 x double> %5793, %5795
-  %5797 = select <8 x i1> %5796, <8 x i64> %4342, <8 x i64> zeroinitializer
-  %5798 = icmp eq <8 x i64> %5797, zeroinitializer
-  %5799 = select <8 x i1> %5798, <8 x double> %5792, <8 x double> splat (double 1.000000e+00)
-  store <8 x double> %5799, ptr %148, align 64, !tbaa !26
-  %5800 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %5797)
-  %5801 = icmp eq i64 %5800, 0
-  br i1 %5801, label %549, label %5802
+5792:                                             ; preds = %5791, %5788
+  %5793 = load <8 x double>, ptr %148, align 64, !tbaa !26
+  br label %5794
 
-5802:                                             ; preds = %5791
-  %5803 = extractelement <8 x i64> %5797, i64 0
+5794:                                             ; preds = %5792, %5694
+  %5795 = phi <8 x double> [ %5793, %5792 ], [ %5725, %5694 ]
+  %5796 = load <8 x double>, ptr %145, align 64, !tbaa !26
+  %5797 = load <8 x double>, ptr %248, align 64, !tbaa !26
+  %5798 = fadd <8 x double> %5797, splat (double -1.000000e+00)
+  %5799 = fcmp oge <8 x double> %5796, %5798
+  %5800 = select <8 x i1> %5799, <8 x i64> %4344, <8 x i64> zeroinitializer
+  %5801 = icmp eq <8 x i64> %5800, zeroinitializer
+  %5802 = select <8 x i1> %5801, <8 x double> %5795, <8 x double> splat (double 1.000000e+00)
+  store <8 x double> %5802, ptr %148, align 64, !tbaa !26
+  %5803 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %5800)
   %5804 = icmp eq i64 %5803, 0
-  br i1 %5804, label %5806, label %5805
+  br i1 %5804, label %550, label %5805
 
-5805:                                             ; preds = %5802
+5805:                                             ; preds = %5794
+  %5806 = extractelement <8 x i64> %5800, i64 0
+  %5807 = icmp eq i64 %5806, 0
+  br i1 %5807, label %5809, label %5808
+
+5808:                                             ; preds = %5805
   store double 1.000000e+00, ptr %140, align 8, !tbaa !44
-  br label %5806
+  br label %5809
 
-5806:                                             ; preds = %5805, %5802
-  %5807 = extractelement <8 x i64> %5797, i64 1
-  %5808 = icmp eq i64 %5807, 0
-  br i1 %5808, label %5810, label %5809
+5809:                                             ; preds = %5808, %5805
+  %5810 = extractelement <8 x i64> %5800, i64 1
+  %5811 = icmp eq i64 %5810, 0
+  br i1 %5811, label %5813, label %5812
 
-5809:                                             ; preds = %5806
-  store double 1.000000e+00, ptr %277, align 8, !tbaa !44
-  br label %5810
-
-5810:                                             ; preds = %5809, %5806
-  %5811 = extractelement <8 x i64> %5797, i64 2
-  %5812 = icmp eq i64 %5811, 0
-  br i1 %5812, label %5814, label %5813
-
-5813:                                             ; preds = %5810
+5812:                                             ; preds = %5809
   store double 1.000000e+00, ptr %278, align 8, !tbaa !44
-  br label %5814
+  br label %5813
 
-5814:                                             ; preds = %5813, %5810
-  %5815 = extractelement <8 x i64> %5797, i64 3
-  %5816 = icmp eq i64 %5815, 0
-  br i1 %5816, label %5818, label %5817
+5813:                                             ; preds = %5812, %5809
+  %5814 = extractelement <8 x i64> %5800, i64 2
+  %5815 = icmp eq i64 %5814, 0
+  br i1 %5815, label %5817, label %5816
 
-5817:                                             ; preds = %5814
+5816:                                             ; preds = %5813
   store double 1.000000e+00, ptr %279, align 8, !tbaa !44
-  br label %5818
+  br label %5817
 
-5818:                                             ; preds = %5817, %5814
-  %5819 = extractelement <8 x i64> %5797, i64 4
-  %5820 = icmp eq i64 %5819, 0
-  br i1 %5820, label %5822, label %5821
+5817:                                             ; preds = %5816, %5813
+  %5818 = extractelement <8 x i64> %5800, i64 3
+  %5819 = icmp eq i64 %5818, 0
+  br i1 %5819, label %5821, label %5820
 
-5821:                                             ; preds = %5818
+5820:                                             ; preds = %5817
   store double 1.000000e+00, ptr %280, align 8, !tbaa !44
-  br label %5822
+  br label %5821
 
-5822:                                             ; preds = %5821, %5818
-  %5823 = extractelement <8 x i64> %5797, i64 5
-  %5824 = icmp eq i64 %5823, 0
-  br i1 %5824, label %5826, label %5825
+5821:                                             ; preds = %5820, %5817
+  %5822 = extractelement <8 x i64> %5800, i64 4
+  %5823 = icmp eq i64 %5822, 0
+  br i1 %5823, label %5825, label %5824
 
-5825:                                             ; preds = %5822
+5824:                                             ; preds = %5821
   store double 1.000000e+00, ptr %281, align 8, !tbaa !44
-  br label %5826
+  br label %5825
 
-5826:                                             ; preds = %5825, %5822
-  %5827 = extractelement <8 x i64> %5797, i64 6
-  %5828 = icmp eq i64 %5827, 0
-  br i1 %5828, label %5830, label %5829
+5825:                                             ; preds = %5824, %5821
+  %5826 = extractelement <8 x i64> %5800, i64 5
+  %5827 = icmp eq i64 %5826, 0
+  br i1 %5827, label %5829, label %5828
 
-5829:                                             ; preds = %5826
+5828:                                             ; preds = %5825
   store double 1.000000e+00, ptr %282, align 8, !tbaa !44
-  br label %5830
+  br label %5829
 
-5830:                                             ; preds = %5829, %5826
-  %5831 = extractelement <8 x i64> %5797, i64 7
-  %5832 = icmp eq i64 %5831, 0
-  br i1 %5832, label %549, label %5833
+5829:                                             ; preds = %5828, %5825
+  %5830 = extractelement <8 x i64> %5800, i64 6
+  %5831 = icmp eq i64 %5830, 0
+  br i1 %5831, label %5833, label %5832
 
-5833:                                             ; preds = %5830
+5832:                                             ; preds = %5829
   store double 1.000000e+00, ptr %283, align 8, !tbaa !44
-  br label %549
+  br label %5833
 
-5834:                                             ; preds = %549, %554, %131
-  %5835 = phi i64 [ 0, %131 ], [ 1, %554 ], [ 0, %549 ]
-  ret i64 %5835
+5833:                                             ; preds = %5832, %5829
+  %5834 = extractelement <8 x i64> %5800, i64 7
+  %5835 = icmp eq i64 %5834, 0
+  br i1 %5835, label %550, label %5836
+
+5836:                                             ; preds = %5833
+  store double 1.000000e+00, ptr %284, align 8, !tbaa !44
+  br label %550
+
+5837:                                             ; preds = %550, %555, %131
+  %5838 = phi i64 [ 0, %131 ], [ 1, %555 ], [ 0, %550 ]
+  ret i64 %5838
 }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(readwrite, inaccessiblemem: none)
-define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %0, ptr nocapture noundef nonnull align 8 dereferenceable(216) %1, i32 noundef range(i32 -2147483648, 8) %2) unnamed_addr #2 {
+define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr nocapture noundef nonnull align 8 dereferenceable(216) %1, i32 noundef range(i32 -2147483648, 8) %2) unnamed_addr #2 {
   %4 = alloca <8 x i64>, align 64
   store <8 x i64> zeroinitializer, ptr %4, align 64, !tbaa !26
-  %5 = getelementptr inbounds nuw i8, ptr %0, i64 2344
+  %5 = getelementptr inbounds nuw i8, ptr %0, i64 2408
   %6 = sext i32 %2 to i64
   %7 = load i64, ptr %5, align 8, !tbaa !27
-  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6160) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %2, i64 noundef %7) #6
+  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %2, i64 noundef %7) #6
   %8 = getelementptr inbounds i64, ptr %4, i64 %6
   store i64 -1, ptr %8, align 8, !tbaa !30
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6160) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %2) #6
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %2) #6
   %9 = load i64, ptr %5, align 8, !tbaa !27
   %10 = add nsw i64 %9, 1
   store i64 %10, ptr %5, align 8, !tbaa !27
-  %11 = getelementptr inbounds nuw i8, ptr %0, i64 6144
+  %11 = getelementptr inbounds nuw i8, ptr %0, i64 6208
   %12 = load ptr, ptr %11, align 64, !tbaa !39
-  %13 = getelementptr inbounds nuw i8, ptr %0, i64 3776
+  %13 = getelementptr inbounds nuw i8, ptr %0, i64 3840
   %14 = load <8 x double>, ptr %13, align 64, !tbaa !26
   %15 = getelementptr inbounds nuw i8, ptr %12, i64 64
   store <8 x double> %14, ptr %12, align 64, !tbaa !26
-  %16 = getelementptr inbounds nuw i8, ptr %0, i64 4032
+  %16 = getelementptr inbounds nuw i8, ptr %0, i64 4096
   %17 = load <8 x double>, ptr %16, align 64, !tbaa !26
   %18 = getelementptr inbounds nuw i8, ptr %12, i64 128
   store <8 x double> %17, ptr %15, align 64, !tbaa !26
-  %19 = getelementptr inbounds nuw i8, ptr %0, i64 2816
-  %20 = getelementptr inbounds nuw i8, ptr %0, i64 2880
+  %19 = getelementptr inbounds nuw i8, ptr %0, i64 2880
+  %20 = getelementptr inbounds nuw i8, ptr %0, i64 2944
   %21 = load <8 x double>, ptr %20, align 64, !tbaa !26
   %22 = getelementptr inbounds nuw i8, ptr %12, i64 192
   store <8 x double> %21, ptr %18, align 64, !tbaa !26
   %23 = load <8 x double>, ptr %19, align 64, !tbaa !26
   %24 = getelementptr inbounds nuw i8, ptr %12, i64 256
   store <8 x double> %23, ptr %22, align 64, !tbaa !26
-  %25 = getelementptr inbounds nuw i8, ptr %0, i64 2312
+  %25 = getelementptr inbounds nuw i8, ptr %0, i64 2376
   %26 = load i64, ptr %25, align 8, !tbaa !20
   %27 = icmp sgt i64 %26, 0
   br i1 %27, label %28, label %30
 
 28:                                               ; preds = %3
-  %29 = getelementptr inbounds nuw i8, ptr %0, i64 6152
+  %29 = getelementptr inbounds nuw i8, ptr %0, i64 6216
   br label %35
 
 30:                                               ; preds = %35, %3
@@ -7127,16 +7130,16 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   br i1 %44, label %35, label %30, !llvm.loop !154
 
 45:                                               ; preds = %30
-  %46 = getelementptr inbounds nuw i8, ptr %0, i64 3072
+  %46 = getelementptr inbounds nuw i8, ptr %0, i64 3136
   %47 = load <8 x double>, ptr %46, align 64, !tbaa !26
   %48 = getelementptr inbounds nuw i8, ptr %31, i64 64
   store <8 x double> %47, ptr %31, align 64, !tbaa !26
-  %49 = getelementptr inbounds nuw i8, ptr %0, i64 3008
+  %49 = getelementptr inbounds nuw i8, ptr %0, i64 3072
   %50 = load <8 x double>, ptr %49, align 64, !tbaa !26
   %51 = getelementptr inbounds nuw i8, ptr %31, i64 128
   store <8 x double> %50, ptr %48, align 64, !tbaa !26
   %52 = load <8 x double>, ptr %20, align 64, !tbaa !26
-  %53 = getelementptr inbounds nuw i8, ptr %0, i64 2944
+  %53 = getelementptr inbounds nuw i8, ptr %0, i64 3008
   %54 = load <8 x double>, ptr %53, align 64, !tbaa !26
   %55 = fsub <8 x double> %52, %54
   %56 = fcmp ogt <8 x double> %55, zeroinitializer
@@ -7148,9 +7151,9 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
 
 60:                                               ; preds = %45
   %61 = getelementptr inbounds nuw i8, ptr %31, i64 192
-  %62 = getelementptr inbounds nuw i8, ptr %0, i64 6152
-  %63 = getelementptr inbounds nuw i8, ptr %0, i64 2320
-  %64 = getelementptr inbounds nuw i8, ptr %0, i64 2328
+  %62 = getelementptr inbounds nuw i8, ptr %0, i64 6216
+  %63 = getelementptr inbounds nuw i8, ptr %0, i64 2384
+  %64 = getelementptr inbounds nuw i8, ptr %0, i64 2392
   br label %65
 
 65:                                               ; preds = %60, %65
@@ -7277,18 +7280,18 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
   br i1 %175, label %65, label %176, !llvm.loop !155
 
 176:                                              ; preds = %65, %45, %30
-  %177 = getelementptr inbounds nuw i8, ptr %0, i64 5824
+  %177 = getelementptr inbounds nuw i8, ptr %0, i64 5888
   %178 = getelementptr inbounds nuw i8, ptr %1, i64 56
-  %179 = getelementptr inbounds nuw i8, ptr %0, i64 5760
+  %179 = getelementptr inbounds nuw i8, ptr %0, i64 5824
   %180 = getelementptr inbounds nuw i8, ptr %1, i64 168
   %181 = load ptr, ptr %180, align 8
   %182 = getelementptr inbounds nuw i8, ptr %1, i64 184
   %183 = getelementptr inbounds nuw i8, ptr %1, i64 160
   %184 = getelementptr inbounds nuw i8, ptr %1, i64 48
-  %185 = getelementptr inbounds nuw i8, ptr %0, i64 6016
+  %185 = getelementptr inbounds nuw i8, ptr %0, i64 6080
   %186 = load ptr, ptr %11, align 64
   %187 = icmp ult ptr %186, %24
-  %188 = getelementptr inbounds nuw i8, ptr %0, i64 2304
+  %188 = getelementptr inbounds nuw i8, ptr %0, i64 2368
   %189 = getelementptr inbounds nuw i8, ptr %31, i64 192
   br label %190
 
@@ -7513,17 +7516,17 @@ define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull al
 }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(readwrite, inaccessiblemem: none)
-define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6160) %0, ptr nocapture noundef nonnull readonly align 8 dereferenceable(216) %1, i32 noundef range(i32 -2147483648, 8) %2, i64 noundef %3) unnamed_addr #3 {
-  %5 = getelementptr inbounds nuw i8, ptr %0, i64 5760
+define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr nocapture noundef nonnull readonly align 8 dereferenceable(216) %1, i32 noundef range(i32 -2147483648, 8) %2, i64 noundef %3) unnamed_addr #3 {
+  %5 = getelementptr inbounds nuw i8, ptr %0, i64 5824
   %6 = sext i32 %2 to i64
   %7 = getelementptr inbounds [8 x i64], ptr %5, i64 0, i64 %6
   store i64 %3, ptr %7, align 8, !tbaa !30
   %8 = getelementptr inbounds nuw i8, ptr %1, i64 56
   %9 = load i64, ptr %8, align 8, !tbaa !156
-  %10 = getelementptr inbounds nuw i8, ptr %0, i64 5824
+  %10 = getelementptr inbounds nuw i8, ptr %0, i64 5888
   %11 = getelementptr inbounds [8 x i64], ptr %10, i64 0, i64 %6
   store i64 %9, ptr %11, align 8, !tbaa !30
-  %12 = getelementptr inbounds nuw i8, ptr %0, i64 5888
+  %12 = getelementptr inbounds nuw i8, ptr %0, i64 5952
   %13 = shl nsw i32 %2, 1
   %14 = or disjoint i32 %13, 1
   %15 = sext i32 %14 to i64
@@ -7532,164 +7535,165 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %17 = sext i32 %13 to i64
   %18 = getelementptr inbounds [16 x i64], ptr %12, i64 0, i64 %17
   store i64 0, ptr %18, align 16, !tbaa !30
-  %19 = getelementptr inbounds nuw i8, ptr %0, i64 6080
+  %19 = getelementptr inbounds nuw i8, ptr %0, i64 6144
   %20 = getelementptr inbounds [8 x double], ptr %19, i64 0, i64 %6
   store double 0.000000e+00, ptr %20, align 8, !tbaa !44
   %21 = getelementptr inbounds nuw i8, ptr %1, i64 80
   %22 = load ptr, ptr %21, align 8, !tbaa !166
-  %23 = mul i64 %3, 288
+  %23 = mul i64 %3, 296
   %24 = getelementptr i8, ptr %22, i64 %23
   %25 = getelementptr double, ptr %0, i64 %6
   br label %42
 
 26:                                               ; preds = %42
-  %27 = getelementptr inbounds nuw i8, ptr %0, i64 2312
+  %27 = getelementptr inbounds nuw i8, ptr %0, i64 2376
   %28 = load i64, ptr %27, align 8, !tbaa !20
   %29 = icmp sgt i64 %28, 0
-  br i1 %29, label %30, label %61
+  br i1 %29, label %30, label %62
 
 30:                                               ; preds = %26
-  %31 = getelementptr inbounds nuw i8, ptr %0, i64 6152
+  %31 = getelementptr inbounds nuw i8, ptr %0, i64 6216
   %32 = load ptr, ptr %31, align 8, !tbaa !28
-  %33 = getelementptr inbounds nuw i8, ptr %0, i64 2320
-  %34 = getelementptr inbounds nuw i8, ptr %0, i64 2328
-  %35 = getelementptr inbounds nuw i8, ptr %0, i64 2304
+  %33 = getelementptr inbounds nuw i8, ptr %0, i64 2384
+  %34 = getelementptr inbounds nuw i8, ptr %0, i64 2392
+  %35 = getelementptr inbounds nuw i8, ptr %0, i64 2368
   %36 = getelementptr inbounds nuw i8, ptr %1, i64 72
   %37 = load ptr, ptr %36, align 8, !tbaa !167
   %38 = getelementptr inbounds nuw i8, ptr %1, i64 96
   %39 = load ptr, ptr %38, align 8, !tbaa !168
   %40 = getelementptr inbounds nuw i8, ptr %1, i64 104
   %41 = load ptr, ptr %40, align 8, !tbaa !169
-  br label %160
+  br label %161
 
-42:                                               ; preds = %42, %4
-  %43 = phi i64 [ 0, %4 ], [ %59, %42 ]
+42:                                               ; preds = %48, %4
+  %43 = phi i64 [ 0, %4 ], [ %61, %48 ]
   %44 = getelementptr double, ptr %24, i64 %43
   %45 = load double, ptr %44, align 8, !tbaa !44
   %46 = getelementptr <8 x double>, ptr %25, i64 %43
   store double %45, ptr %46, align 8, !tbaa !44
-  %47 = or disjoint i64 %43, 1
-  %48 = getelementptr double, ptr %24, i64 %47
-  %49 = load double, ptr %48, align 8, !tbaa !44
-  %50 = getelementptr <8 x double>, ptr %25, i64 %47
-  store double %49, ptr %50, align 8, !tbaa !44
-  %51 = or disjoint i64 %43, 2
-  %52 = getelementptr double, ptr %24, i64 %51
-  %53 = load double, ptr %52, align 8, !tbaa !44
-  %54 = getelementptr <8 x double>, ptr %25, i64 %51
-  store double %53, ptr %54, align 8, !tbaa !44
-  %55 = or disjoint i64 %43, 3
-  %56 = getelementptr double, ptr %24, i64 %55
-  %57 = load double, ptr %56, align 8, !tbaa !44
-  %58 = getelementptr <8 x double>, ptr %25, i64 %55
-  store double %57, ptr %58, align 8, !tbaa !44
-  %59 = add nuw nsw i64 %43, 4
-  %60 = icmp eq i64 %59, 36
-  br i1 %60, label %26, label %42, !llvm.loop !170
+  %47 = icmp eq i64 %43, 36
+  br i1 %47, label %26, label %48, !llvm.loop !170
 
-61:                                               ; preds = %556, %26
-  %62 = getelementptr inbounds nuw i8, ptr %0, i64 2432
-  %63 = getelementptr inbounds nuw i8, ptr %0, i64 2816
-  %64 = getelementptr inbounds nuw i8, ptr %0, i64 3200
-  %65 = getelementptr inbounds nuw i8, ptr %0, i64 1344
-  %66 = getelementptr inbounds double, ptr %65, i64 %6
-  %67 = getelementptr inbounds nuw i8, ptr %0, i64 1280
-  %68 = getelementptr inbounds double, ptr %67, i64 %6
-  %69 = getelementptr inbounds nuw i8, ptr %0, i64 576
-  %70 = getelementptr inbounds double, ptr %69, i64 %6
-  %71 = getelementptr double, ptr %62, i64 %6
-  %72 = getelementptr i8, ptr %71, i64 256
-  store double 0.000000e+00, ptr %72, align 8, !tbaa !44
-  %73 = getelementptr i8, ptr %71, i64 320
+48:                                               ; preds = %42
+  %49 = or disjoint i64 %43, 1
+  %50 = getelementptr double, ptr %24, i64 %49
+  %51 = load double, ptr %50, align 8, !tbaa !44
+  %52 = getelementptr <8 x double>, ptr %25, i64 %49
+  store double %51, ptr %52, align 8, !tbaa !44
+  %53 = or disjoint i64 %43, 2
+  %54 = getelementptr double, ptr %24, i64 %53
+  %55 = load double, ptr %54, align 8, !tbaa !44
+  %56 = getelementptr <8 x double>, ptr %25, i64 %53
+  store double %55, ptr %56, align 8, !tbaa !44
+  %57 = or disjoint i64 %43, 3
+  %58 = getelementptr double, ptr %24, i64 %57
+  %59 = load double, ptr %58, align 8, !tbaa !44
+  %60 = getelementptr <8 x double>, ptr %25, i64 %57
+  store double %59, ptr %60, align 8, !tbaa !44
+  %61 = add nuw nsw i64 %43, 4
+  br label %42
+
+62:                                               ; preds = %557, %26
+  %63 = getelementptr inbounds nuw i8, ptr %0, i64 2496
+  %64 = getelementptr inbounds nuw i8, ptr %0, i64 2880
+  %65 = getelementptr inbounds nuw i8, ptr %0, i64 3264
+  %66 = getelementptr inbounds nuw i8, ptr %0, i64 1344
+  %67 = getelementptr inbounds double, ptr %66, i64 %6
+  %68 = getelementptr inbounds nuw i8, ptr %0, i64 1280
+  %69 = getelementptr inbounds double, ptr %68, i64 %6
+  %70 = getelementptr inbounds nuw i8, ptr %0, i64 576
+  %71 = getelementptr inbounds double, ptr %70, i64 %6
+  %72 = getelementptr double, ptr %63, i64 %6
+  %73 = getelementptr i8, ptr %72, i64 256
   store double 0.000000e+00, ptr %73, align 8, !tbaa !44
-  %74 = load double, ptr %66, align 8, !tbaa !44
-  store double %74, ptr %71, align 8, !tbaa !44
-  %75 = load double, ptr %68, align 8, !tbaa !44
-  %76 = getelementptr inbounds nuw i8, ptr %0, i64 2624
-  %77 = getelementptr inbounds double, ptr %76, i64 %6
-  store double %75, ptr %77, align 8, !tbaa !44
-  %78 = load double, ptr %70, align 8, !tbaa !44
-  %79 = getelementptr inbounds nuw i8, ptr %0, i64 2560
-  %80 = getelementptr inbounds double, ptr %79, i64 %6
-  store double %78, ptr %80, align 8, !tbaa !44
-  %81 = getelementptr inbounds nuw i8, ptr %0, i64 2496
-  %82 = getelementptr inbounds double, ptr %81, i64 %6
-  store double %78, ptr %82, align 8, !tbaa !44
-  %83 = getelementptr double, ptr %63, i64 %6
-  %84 = getelementptr i8, ptr %83, i64 256
-  store double 0.000000e+00, ptr %84, align 8, !tbaa !44
-  %85 = getelementptr i8, ptr %83, i64 320
+  %74 = getelementptr i8, ptr %72, i64 320
+  store double 0.000000e+00, ptr %74, align 8, !tbaa !44
+  %75 = load double, ptr %67, align 8, !tbaa !44
+  store double %75, ptr %72, align 8, !tbaa !44
+  %76 = load double, ptr %69, align 8, !tbaa !44
+  %77 = getelementptr inbounds nuw i8, ptr %0, i64 2688
+  %78 = getelementptr inbounds double, ptr %77, i64 %6
+  store double %76, ptr %78, align 8, !tbaa !44
+  %79 = load double, ptr %71, align 8, !tbaa !44
+  %80 = getelementptr inbounds nuw i8, ptr %0, i64 2624
+  %81 = getelementptr inbounds double, ptr %80, i64 %6
+  store double %79, ptr %81, align 8, !tbaa !44
+  %82 = getelementptr inbounds nuw i8, ptr %0, i64 2560
+  %83 = getelementptr inbounds double, ptr %82, i64 %6
+  store double %79, ptr %83, align 8, !tbaa !44
+  %84 = getelementptr double, ptr %64, i64 %6
+  %85 = getelementptr i8, ptr %84, i64 256
   store double 0.000000e+00, ptr %85, align 8, !tbaa !44
-  store double %74, ptr %83, align 8, !tbaa !44
-  %86 = getelementptr inbounds nuw i8, ptr %0, i64 3008
-  %87 = getelementptr inbounds double, ptr %86, i64 %6
-  store double %75, ptr %87, align 8, !tbaa !44
-  %88 = getelementptr inbounds nuw i8, ptr %0, i64 2944
-  %89 = getelementptr inbounds double, ptr %88, i64 %6
-  store double %78, ptr %89, align 8, !tbaa !44
-  %90 = getelementptr inbounds nuw i8, ptr %0, i64 2880
-  %91 = getelementptr inbounds double, ptr %90, i64 %6
-  store double %78, ptr %91, align 8, !tbaa !44
-  %92 = getelementptr double, ptr %64, i64 %6
-  %93 = getelementptr i8, ptr %92, i64 256
-  store double 0.000000e+00, ptr %93, align 8, !tbaa !44
-  %94 = getelementptr i8, ptr %92, i64 320
+  %86 = getelementptr i8, ptr %84, i64 320
+  store double 0.000000e+00, ptr %86, align 8, !tbaa !44
+  store double %75, ptr %84, align 8, !tbaa !44
+  %87 = getelementptr inbounds nuw i8, ptr %0, i64 3072
+  %88 = getelementptr inbounds double, ptr %87, i64 %6
+  store double %76, ptr %88, align 8, !tbaa !44
+  %89 = getelementptr inbounds nuw i8, ptr %0, i64 3008
+  %90 = getelementptr inbounds double, ptr %89, i64 %6
+  store double %79, ptr %90, align 8, !tbaa !44
+  %91 = getelementptr inbounds nuw i8, ptr %0, i64 2944
+  %92 = getelementptr inbounds double, ptr %91, i64 %6
+  store double %79, ptr %92, align 8, !tbaa !44
+  %93 = getelementptr double, ptr %65, i64 %6
+  %94 = getelementptr i8, ptr %93, i64 256
   store double 0.000000e+00, ptr %94, align 8, !tbaa !44
-  store double %74, ptr %92, align 8, !tbaa !44
-  %95 = getelementptr inbounds nuw i8, ptr %0, i64 3392
-  %96 = getelementptr inbounds double, ptr %95, i64 %6
-  store double %75, ptr %96, align 8, !tbaa !44
-  %97 = getelementptr inbounds nuw i8, ptr %0, i64 3328
-  %98 = getelementptr inbounds double, ptr %97, i64 %6
-  store double %78, ptr %98, align 8, !tbaa !44
-  %99 = getelementptr inbounds nuw i8, ptr %0, i64 3264
-  %100 = getelementptr inbounds double, ptr %99, i64 %6
-  store double %78, ptr %100, align 8, !tbaa !44
-  %101 = getelementptr inbounds nuw i8, ptr %0, i64 1856
-  %102 = getelementptr inbounds double, ptr %101, i64 %6
-  %103 = load double, ptr %102, align 8, !tbaa !44
-  %104 = getelementptr inbounds nuw i8, ptr %0, i64 3904
-  %105 = getelementptr inbounds double, ptr %104, i64 %6
-  store double %103, ptr %105, align 8, !tbaa !44
-  %106 = getelementptr inbounds nuw i8, ptr %0, i64 3968
-  %107 = getelementptr inbounds double, ptr %106, i64 %6
-  store double %103, ptr %107, align 8, !tbaa !44
-  %108 = getelementptr inbounds nuw i8, ptr %0, i64 4544
-  %109 = getelementptr inbounds double, ptr %108, i64 %6
-  store double 1.000000e+09, ptr %109, align 8, !tbaa !44
-  %110 = getelementptr inbounds nuw i8, ptr %0, i64 4736
-  %111 = getelementptr inbounds double, ptr %110, i64 %6
-  store double 0.000000e+00, ptr %111, align 8, !tbaa !44
-  %112 = getelementptr inbounds nuw i8, ptr %0, i64 1792
-  %113 = getelementptr inbounds double, ptr %112, i64 %6
-  %114 = load double, ptr %113, align 8, !tbaa !44
-  %115 = getelementptr inbounds nuw i8, ptr %0, i64 4672
-  %116 = getelementptr inbounds double, ptr %115, i64 %6
-  store double %114, ptr %116, align 8, !tbaa !44
-  %117 = getelementptr inbounds nuw i8, ptr %0, i64 4608
-  %118 = getelementptr inbounds double, ptr %117, i64 %6
-  store double %114, ptr %118, align 8, !tbaa !44
-  %119 = getelementptr inbounds nuw i8, ptr %0, i64 2240
-  %120 = getelementptr inbounds double, ptr %119, i64 %6
-  %121 = load double, ptr %120, align 8, !tbaa !44
-  %122 = getelementptr inbounds nuw i8, ptr %0, i64 5056
-  %123 = getelementptr inbounds double, ptr %122, i64 %6
-  store double %121, ptr %123, align 8, !tbaa !44
-  %124 = getelementptr inbounds nuw i8, ptr %0, i64 3776
-  %125 = getelementptr inbounds nuw i8, ptr %0, i64 4032
-  %126 = getelementptr inbounds nuw i8, ptr %0, i64 4416
+  %95 = getelementptr i8, ptr %93, i64 320
+  store double 0.000000e+00, ptr %95, align 8, !tbaa !44
+  store double %75, ptr %93, align 8, !tbaa !44
+  %96 = getelementptr inbounds nuw i8, ptr %0, i64 3456
+  %97 = getelementptr inbounds double, ptr %96, i64 %6
+  store double %76, ptr %97, align 8, !tbaa !44
+  %98 = getelementptr inbounds nuw i8, ptr %0, i64 3392
+  %99 = getelementptr inbounds double, ptr %98, i64 %6
+  store double %79, ptr %99, align 8, !tbaa !44
+  %100 = getelementptr inbounds nuw i8, ptr %0, i64 3328
+  %101 = getelementptr inbounds double, ptr %100, i64 %6
+  store double %79, ptr %101, align 8, !tbaa !44
+  %102 = getelementptr inbounds nuw i8, ptr %0, i64 1856
+  %103 = getelementptr inbounds double, ptr %102, i64 %6
+  %104 = load double, ptr %103, align 8, !tbaa !44
+  %105 = getelementptr inbounds nuw i8, ptr %0, i64 3968
+  %106 = getelementptr inbounds double, ptr %105, i64 %6
+  store double %104, ptr %106, align 8, !tbaa !44
+  %107 = getelementptr inbounds nuw i8, ptr %0, i64 4032
+  %108 = getelementptr inbounds double, ptr %107, i64 %6
+  store double %104, ptr %108, align 8, !tbaa !44
+  %109 = getelementptr inbounds nuw i8, ptr %0, i64 4608
+  %110 = getelementptr inbounds double, ptr %109, i64 %6
+  store double 1.000000e+09, ptr %110, align 8, !tbaa !44
+  %111 = getelementptr inbounds nuw i8, ptr %0, i64 4800
+  %112 = getelementptr inbounds double, ptr %111, i64 %6
+  store double 0.000000e+00, ptr %112, align 8, !tbaa !44
+  %113 = getelementptr inbounds nuw i8, ptr %0, i64 1792
+  %114 = getelementptr inbounds double, ptr %113, i64 %6
+  %115 = load double, ptr %114, align 8, !tbaa !44
+  %116 = getelementptr inbounds nuw i8, ptr %0, i64 4736
+  %117 = getelementptr inbounds double, ptr %116, i64 %6
+  store double %115, ptr %117, align 8, !tbaa !44
+  %118 = getelementptr inbounds nuw i8, ptr %0, i64 4672
+  %119 = getelementptr inbounds double, ptr %118, i64 %6
+  store double %115, ptr %119, align 8, !tbaa !44
+  %120 = getelementptr inbounds nuw i8, ptr %0, i64 2240
+  %121 = getelementptr inbounds double, ptr %120, i64 %6
+  %122 = load double, ptr %121, align 8, !tbaa !44
+  %123 = getelementptr inbounds nuw i8, ptr %0, i64 5120
+  %124 = getelementptr inbounds double, ptr %123, i64 %6
+  store double %122, ptr %124, align 8, !tbaa !44
+  %125 = getelementptr inbounds nuw i8, ptr %0, i64 3840
+  %126 = getelementptr inbounds nuw i8, ptr %0, i64 4096
   %127 = getelementptr inbounds nuw i8, ptr %0, i64 4480
-  %128 = getelementptr inbounds nuw i8, ptr %0, i64 4800
+  %128 = getelementptr inbounds nuw i8, ptr %0, i64 4544
   %129 = getelementptr inbounds nuw i8, ptr %0, i64 4864
   %130 = getelementptr inbounds nuw i8, ptr %0, i64 4928
   %131 = getelementptr inbounds nuw i8, ptr %0, i64 4992
-  %132 = getelementptr inbounds nuw i8, ptr %0, i64 5120
+  %132 = getelementptr inbounds nuw i8, ptr %0, i64 5056
   %133 = getelementptr inbounds nuw i8, ptr %0, i64 5184
   %134 = getelementptr inbounds nuw i8, ptr %0, i64 5248
   %135 = getelementptr inbounds nuw i8, ptr %0, i64 5312
   %136 = getelementptr inbounds nuw i8, ptr %0, i64 5376
-  %137 = getelementptr inbounds double, ptr %124, i64 %6
-  store double 0.000000e+00, ptr %137, align 8, !tbaa !44
+  %137 = getelementptr inbounds nuw i8, ptr %0, i64 5440
   %138 = getelementptr inbounds double, ptr %125, i64 %6
   store double 0.000000e+00, ptr %138, align 8, !tbaa !44
   %139 = getelementptr inbounds double, ptr %126, i64 %6
@@ -7714,395 +7718,395 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   store double 0.000000e+00, ptr %148, align 8, !tbaa !44
   %149 = getelementptr inbounds double, ptr %136, i64 %6
   store double 0.000000e+00, ptr %149, align 8, !tbaa !44
-  %150 = getelementptr inbounds nuw i8, ptr %0, i64 5568
-  %151 = getelementptr inbounds i64, ptr %150, i64 %6
-  store i64 0, ptr %151, align 8, !tbaa !30
-  %152 = getelementptr inbounds nuw i8, ptr %0, i64 5696
-  %153 = getelementptr inbounds i64, ptr %152, i64 %6
-  store i64 0, ptr %153, align 8, !tbaa !30
-  %154 = getelementptr inbounds nuw i8, ptr %0, i64 5632
-  %155 = getelementptr inbounds i64, ptr %154, i64 %6
-  store i64 -1, ptr %155, align 8, !tbaa !30
-  %156 = getelementptr inbounds nuw i8, ptr %0, i64 5504
-  %157 = getelementptr inbounds i64, ptr %156, i64 %6
-  store i64 -1, ptr %157, align 8, !tbaa !30
-  %158 = getelementptr inbounds nuw i8, ptr %0, i64 5440
-  %159 = getelementptr inbounds i64, ptr %158, i64 %6
-  store i64 -1, ptr %159, align 8, !tbaa !30
+  %150 = getelementptr inbounds double, ptr %137, i64 %6
+  store double 0.000000e+00, ptr %150, align 8, !tbaa !44
+  %151 = getelementptr inbounds nuw i8, ptr %0, i64 5632
+  %152 = getelementptr inbounds i64, ptr %151, i64 %6
+  store i64 0, ptr %152, align 8, !tbaa !30
+  %153 = getelementptr inbounds nuw i8, ptr %0, i64 5760
+  %154 = getelementptr inbounds i64, ptr %153, i64 %6
+  store i64 0, ptr %154, align 8, !tbaa !30
+  %155 = getelementptr inbounds nuw i8, ptr %0, i64 5696
+  %156 = getelementptr inbounds i64, ptr %155, i64 %6
+  store i64 -1, ptr %156, align 8, !tbaa !30
+  %157 = getelementptr inbounds nuw i8, ptr %0, i64 5568
+  %158 = getelementptr inbounds i64, ptr %157, i64 %6
+  store i64 -1, ptr %158, align 8, !tbaa !30
+  %159 = getelementptr inbounds nuw i8, ptr %0, i64 5504
+  %160 = getelementptr inbounds i64, ptr %159, i64 %6
+  store i64 -1, ptr %160, align 8, !tbaa !30
   ret void
 
-160:                                              ; preds = %30, %556
-  %161 = phi i64 [ 0, %30 ], [ %557, %556 ]
-  %162 = getelementptr inbounds nuw %struct.Piece, ptr %32, i64 %161
-  %163 = load i64, ptr %33, align 16, !tbaa !21
-  %164 = load i64, ptr %34, align 8, !tbaa !22
-  %165 = load i64, ptr %35, align 64, !tbaa !16
-  %166 = mul nsw i64 %165, %3
-  %167 = add nsw i64 %166, %161
-  %168 = getelementptr inbounds nuw i8, ptr %162, i64 8512
-  %169 = load i64, ptr %168, align 64, !tbaa !31
-  %170 = mul i64 %167, 368
-  %171 = getelementptr i8, ptr %37, i64 %170
-  %172 = getelementptr double, ptr %162, i64 %6
-  br label %202
+161:                                              ; preds = %30, %557
+  %162 = phi i64 [ 0, %30 ], [ %558, %557 ]
+  %163 = getelementptr inbounds nuw %struct.Piece, ptr %32, i64 %162
+  %164 = load i64, ptr %33, align 16, !tbaa !21
+  %165 = load i64, ptr %34, align 8, !tbaa !22
+  %166 = load i64, ptr %35, align 64, !tbaa !16
+  %167 = mul nsw i64 %166, %3
+  %168 = add nsw i64 %167, %162
+  %169 = getelementptr inbounds nuw i8, ptr %163, i64 8512
+  %170 = load i64, ptr %169, align 64, !tbaa !31
+  %171 = mul i64 %168, 368
+  %172 = getelementptr i8, ptr %37, i64 %171
+  %173 = getelementptr double, ptr %163, i64 %6
+  br label %203
 
-173:                                              ; preds = %202
-  %174 = icmp eq i64 %169, 0
-  %175 = getelementptr inbounds i64, ptr %41, i64 %167
-  %176 = load i64, ptr %175, align 8, !tbaa !30
-  %177 = mul nsw i64 %163, 3
-  %178 = add nsw i64 %163, 1
-  %179 = select i1 %174, i64 0, i64 2
-  %180 = shl i64 %178, %179
-  %181 = add nsw i64 %180, %177
-  %182 = mul nsw i64 %176, %181
-  %183 = getelementptr inbounds double, ptr %39, i64 %182
-  %184 = icmp sgt i64 %163, 0
-  br i1 %184, label %185, label %226
+174:                                              ; preds = %203
+  %175 = icmp eq i64 %170, 0
+  %176 = getelementptr inbounds i64, ptr %41, i64 %168
+  %177 = load i64, ptr %176, align 8, !tbaa !30
+  %178 = mul nsw i64 %164, 3
+  %179 = add nsw i64 %164, 1
+  %180 = select i1 %175, i64 0, i64 2
+  %181 = shl i64 %179, %180
+  %182 = add nsw i64 %181, %178
+  %183 = mul nsw i64 %177, %182
+  %184 = getelementptr inbounds double, ptr %39, i64 %183
+  %185 = icmp sgt i64 %164, 0
+  br i1 %185, label %186, label %227
 
-185:                                              ; preds = %173
-  %186 = getelementptr inbounds nuw i8, ptr %162, i64 8608
-  %187 = load ptr, ptr %186, align 32, !tbaa !74
-  %188 = getelementptr double, ptr %187, i64 %6
-  %189 = getelementptr double, ptr %183, i64 %163
-  %190 = getelementptr inbounds nuw i8, ptr %162, i64 8616
-  %191 = load ptr, ptr %190, align 8, !tbaa !50
-  %192 = getelementptr double, ptr %191, i64 %6
-  %193 = shl i64 %163, 4
-  %194 = getelementptr i8, ptr %183, i64 %193
-  %195 = getelementptr inbounds nuw i8, ptr %162, i64 8624
-  %196 = load ptr, ptr %195, align 16, !tbaa !141
-  %197 = getelementptr double, ptr %196, i64 %6
-  %198 = and i64 %163, 1
-  %199 = icmp eq i64 %163, 1
-  br i1 %199, label %213, label %200
+186:                                              ; preds = %174
+  %187 = getelementptr inbounds nuw i8, ptr %163, i64 8608
+  %188 = load ptr, ptr %187, align 32, !tbaa !74
+  %189 = getelementptr double, ptr %188, i64 %6
+  %190 = getelementptr double, ptr %184, i64 %164
+  %191 = getelementptr inbounds nuw i8, ptr %163, i64 8616
+  %192 = load ptr, ptr %191, align 8, !tbaa !50
+  %193 = getelementptr double, ptr %192, i64 %6
+  %194 = shl i64 %164, 4
+  %195 = getelementptr i8, ptr %184, i64 %194
+  %196 = getelementptr inbounds nuw i8, ptr %163, i64 8624
+  %197 = load ptr, ptr %196, align 16, !tbaa !141
+  %198 = getelementptr double, ptr %197, i64 %6
+  %199 = and i64 %164, 1
+  %200 = icmp eq i64 %164, 1
+  br i1 %200, label %214, label %201
 
-200:                                              ; preds = %185
-  %201 = and i64 %163, 9223372036854775806
-  br label %241
+201:                                              ; preds = %186
+  %202 = and i64 %164, 9223372036854775806
+  br label %242
 
-202:                                              ; preds = %202, %160
-  %203 = phi i64 [ 0, %160 ], [ %211, %202 ]
-  %204 = getelementptr double, ptr %171, i64 %203
-  %205 = load double, ptr %204, align 8, !tbaa !44
-  %206 = getelementptr <8 x double>, ptr %172, i64 %203
-  store double %205, ptr %206, align 8, !tbaa !44
-  %207 = or disjoint i64 %203, 1
-  %208 = getelementptr double, ptr %171, i64 %207
-  %209 = load double, ptr %208, align 8, !tbaa !44
-  %210 = getelementptr <8 x double>, ptr %172, i64 %207
-  store double %209, ptr %210, align 8, !tbaa !44
-  %211 = add nuw nsw i64 %203, 2
-  %212 = icmp eq i64 %211, 46
-  br i1 %212, label %173, label %202, !llvm.loop !171
+203:                                              ; preds = %203, %161
+  %204 = phi i64 [ 0, %161 ], [ %212, %203 ]
+  %205 = getelementptr double, ptr %172, i64 %204
+  %206 = load double, ptr %205, align 8, !tbaa !44
+  %207 = getelementptr <8 x double>, ptr %173, i64 %204
+  store double %206, ptr %207, align 8, !tbaa !44
+  %208 = or disjoint i64 %204, 1
+  %209 = getelementptr double, ptr %172, i64 %208
+  %210 = load double, ptr %209, align 8, !tbaa !44
+  %211 = getelementptr <8 x double>, ptr %173, i64 %208
+  store double %210, ptr %211, align 8, !tbaa !44
+  %212 = add nuw nsw i64 %204, 2
+  %213 = icmp eq i64 %212, 46
+  br i1 %213, label %174, label %203, !llvm.loop !171
 
-213:                                              ; preds = %241, %185
-  %214 = phi i64 [ 0, %185 ], [ %263, %241 ]
-  %215 = icmp eq i64 %198, 0
-  br i1 %215, label %226, label %216
+214:                                              ; preds = %242, %186
+  %215 = phi i64 [ 0, %186 ], [ %264, %242 ]
+  %216 = icmp eq i64 %199, 0
+  br i1 %216, label %227, label %217
 
-216:                                              ; preds = %213
-  %217 = getelementptr inbounds nuw double, ptr %183, i64 %214
-  %218 = load double, ptr %217, align 8, !tbaa !44
-  %219 = getelementptr <8 x double>, ptr %188, i64 %214
-  store double %218, ptr %219, align 8, !tbaa !44
-  %220 = getelementptr double, ptr %189, i64 %214
-  %221 = load double, ptr %220, align 8, !tbaa !44
-  %222 = getelementptr <8 x double>, ptr %192, i64 %214
-  store double %221, ptr %222, align 8, !tbaa !44
-  %223 = getelementptr double, ptr %194, i64 %214
-  %224 = load double, ptr %223, align 8, !tbaa !44
-  %225 = getelementptr <8 x double>, ptr %197, i64 %214
-  store double %224, ptr %225, align 8, !tbaa !44
-  br label %226
+217:                                              ; preds = %214
+  %218 = getelementptr inbounds nuw double, ptr %184, i64 %215
+  %219 = load double, ptr %218, align 8, !tbaa !44
+  %220 = getelementptr <8 x double>, ptr %189, i64 %215
+  store double %219, ptr %220, align 8, !tbaa !44
+  %221 = getelementptr double, ptr %190, i64 %215
+  %222 = load double, ptr %221, align 8, !tbaa !44
+  %223 = getelementptr <8 x double>, ptr %193, i64 %215
+  store double %222, ptr %223, align 8, !tbaa !44
+  %224 = getelementptr double, ptr %195, i64 %215
+  %225 = load double, ptr %224, align 8, !tbaa !44
+  %226 = getelementptr <8 x double>, ptr %198, i64 %215
+  store double %225, ptr %226, align 8, !tbaa !44
+  br label %227
 
-226:                                              ; preds = %216, %213, %173
-  %227 = getelementptr inbounds nuw i8, ptr %162, i64 960
-  %228 = getelementptr inbounds double, ptr %227, i64 %6
-  %229 = load double, ptr %228, align 8, !tbaa !44
-  %230 = load double, ptr %172, align 8, !tbaa !44
-  %231 = icmp sgt i64 %180, 0
-  br i1 %231, label %232, label %278
+227:                                              ; preds = %217, %214, %174
+  %228 = getelementptr inbounds nuw i8, ptr %163, i64 960
+  %229 = getelementptr inbounds double, ptr %228, i64 %6
+  %230 = load double, ptr %229, align 8, !tbaa !44
+  %231 = load double, ptr %173, align 8, !tbaa !44
+  %232 = icmp sgt i64 %181, 0
+  br i1 %232, label %233, label %279
 
-232:                                              ; preds = %226
-  %233 = getelementptr double, ptr %183, i64 %177
-  %234 = getelementptr inbounds nuw i8, ptr %162, i64 8632
-  %235 = load ptr, ptr %234, align 8, !tbaa !36
-  %236 = getelementptr double, ptr %235, i64 %6
-  %237 = and i64 %180, 3
-  %238 = icmp ult i64 %180, 4
-  br i1 %238, label %266, label %239
+233:                                              ; preds = %227
+  %234 = getelementptr double, ptr %184, i64 %178
+  %235 = getelementptr inbounds nuw i8, ptr %163, i64 8632
+  %236 = load ptr, ptr %235, align 8, !tbaa !36
+  %237 = getelementptr double, ptr %236, i64 %6
+  %238 = and i64 %181, 3
+  %239 = icmp ult i64 %181, 4
+  br i1 %239, label %267, label %240
 
-239:                                              ; preds = %232
-  %240 = and i64 %180, 9223372036854775804
-  br label %287
+240:                                              ; preds = %233
+  %241 = and i64 %181, 9223372036854775804
+  br label %288
 
-241:                                              ; preds = %241, %200
-  %242 = phi i64 [ 0, %200 ], [ %263, %241 ]
-  %243 = phi i64 [ 0, %200 ], [ %264, %241 ]
-  %244 = getelementptr inbounds nuw double, ptr %183, i64 %242
-  %245 = load double, ptr %244, align 8, !tbaa !44
-  %246 = getelementptr <8 x double>, ptr %188, i64 %242
-  store double %245, ptr %246, align 8, !tbaa !44
-  %247 = getelementptr double, ptr %189, i64 %242
-  %248 = load double, ptr %247, align 8, !tbaa !44
-  %249 = getelementptr <8 x double>, ptr %192, i64 %242
-  store double %248, ptr %249, align 8, !tbaa !44
-  %250 = getelementptr double, ptr %194, i64 %242
-  %251 = load double, ptr %250, align 8, !tbaa !44
-  %252 = getelementptr <8 x double>, ptr %197, i64 %242
-  store double %251, ptr %252, align 8, !tbaa !44
-  %253 = or disjoint i64 %242, 1
-  %254 = getelementptr inbounds nuw double, ptr %183, i64 %253
-  %255 = load double, ptr %254, align 8, !tbaa !44
-  %256 = getelementptr <8 x double>, ptr %188, i64 %253
-  store double %255, ptr %256, align 8, !tbaa !44
-  %257 = getelementptr double, ptr %189, i64 %253
-  %258 = load double, ptr %257, align 8, !tbaa !44
-  %259 = getelementptr <8 x double>, ptr %192, i64 %253
-  store double %258, ptr %259, align 8, !tbaa !44
-  %260 = getelementptr double, ptr %194, i64 %253
-  %261 = load double, ptr %260, align 8, !tbaa !44
-  %262 = getelementptr <8 x double>, ptr %197, i64 %253
-  store double %261, ptr %262, align 8, !tbaa !44
-  %263 = add nuw nsw i64 %242, 2
-  %264 = add i64 %243, 2
-  %265 = icmp eq i64 %264, %201
-  br i1 %265, label %213, label %241, !llvm.loop !172
+242:                                              ; preds = %242, %201
+  %243 = phi i64 [ 0, %201 ], [ %264, %242 ]
+  %244 = phi i64 [ 0, %201 ], [ %265, %242 ]
+  %245 = getelementptr inbounds nuw double, ptr %184, i64 %243
+  %246 = load double, ptr %245, align 8, !tbaa !44
+  %247 = getelementptr <8 x double>, ptr %189, i64 %243
+  store double %246, ptr %247, align 8, !tbaa !44
+  %248 = getelementptr double, ptr %190, i64 %243
+  %249 = load double, ptr %248, align 8, !tbaa !44
+  %250 = getelementptr <8 x double>, ptr %193, i64 %243
+  store double %249, ptr %250, align 8, !tbaa !44
+  %251 = getelementptr double, ptr %195, i64 %243
+  %252 = load double, ptr %251, align 8, !tbaa !44
+  %253 = getelementptr <8 x double>, ptr %198, i64 %243
+  store double %252, ptr %253, align 8, !tbaa !44
+  %254 = or disjoint i64 %243, 1
+  %255 = getelementptr inbounds nuw double, ptr %184, i64 %254
+  %256 = load double, ptr %255, align 8, !tbaa !44
+  %257 = getelementptr <8 x double>, ptr %189, i64 %254
+  store double %256, ptr %257, align 8, !tbaa !44
+  %258 = getelementptr double, ptr %190, i64 %254
+  %259 = load double, ptr %258, align 8, !tbaa !44
+  %260 = getelementptr <8 x double>, ptr %193, i64 %254
+  store double %259, ptr %260, align 8, !tbaa !44
+  %261 = getelementptr double, ptr %195, i64 %254
+  %262 = load double, ptr %261, align 8, !tbaa !44
+  %263 = getelementptr <8 x double>, ptr %198, i64 %254
+  store double %262, ptr %263, align 8, !tbaa !44
+  %264 = add nuw nsw i64 %243, 2
+  %265 = add i64 %244, 2
+  %266 = icmp eq i64 %265, %202
+  br i1 %266, label %214, label %242, !llvm.loop !172
 
-266:                                              ; preds = %287, %232
-  %267 = phi i64 [ 0, %232 ], [ %305, %287 ]
-  %268 = icmp eq i64 %237, 0
-  br i1 %268, label %278, label %269
+267:                                              ; preds = %288, %233
+  %268 = phi i64 [ 0, %233 ], [ %306, %288 ]
+  %269 = icmp eq i64 %238, 0
+  br i1 %269, label %279, label %270
 
-269:                                              ; preds = %266, %269
-  %270 = phi i64 [ %275, %269 ], [ %267, %266 ]
-  %271 = phi i64 [ %276, %269 ], [ 0, %266 ]
-  %272 = getelementptr double, ptr %233, i64 %270
-  %273 = load double, ptr %272, align 8, !tbaa !44
-  %274 = getelementptr <8 x double>, ptr %236, i64 %270
-  store double %273, ptr %274, align 8, !tbaa !44
-  %275 = add nuw nsw i64 %270, 1
-  %276 = add i64 %271, 1
-  %277 = icmp eq i64 %276, %237
-  br i1 %277, label %278, label %269, !llvm.loop !173
+270:                                              ; preds = %267, %270
+  %271 = phi i64 [ %276, %270 ], [ %268, %267 ]
+  %272 = phi i64 [ %277, %270 ], [ 0, %267 ]
+  %273 = getelementptr double, ptr %234, i64 %271
+  %274 = load double, ptr %273, align 8, !tbaa !44
+  %275 = getelementptr <8 x double>, ptr %237, i64 %271
+  store double %274, ptr %275, align 8, !tbaa !44
+  %276 = add nuw nsw i64 %271, 1
+  %277 = add i64 %272, 1
+  %278 = icmp eq i64 %277, %238
+  br i1 %278, label %279, label %270, !llvm.loop !173
 
-278:                                              ; preds = %266, %269, %226
-  %279 = icmp ne i64 %169, 0
-  %280 = icmp sgt i64 %163, -1
-  %281 = select i1 %279, i1 %280, i1 false
-  br i1 %281, label %282, label %308
+279:                                              ; preds = %267, %270, %227
+  %280 = icmp ne i64 %170, 0
+  %281 = icmp sgt i64 %164, -1
+  %282 = select i1 %280, i1 %281, i1 false
+  br i1 %282, label %283, label %309
 
-282:                                              ; preds = %278
-  %283 = fdiv double 1.000000e+00, %230
-  %284 = getelementptr inbounds nuw i8, ptr %162, i64 8632
-  %285 = load ptr, ptr %284, align 8, !tbaa !36
-  %286 = getelementptr double, ptr %285, i64 %6
-  br label %444
+283:                                              ; preds = %279
+  %284 = fdiv double 1.000000e+00, %231
+  %285 = getelementptr inbounds nuw i8, ptr %163, i64 8632
+  %286 = load ptr, ptr %285, align 8, !tbaa !36
+  %287 = getelementptr double, ptr %286, i64 %6
+  br label %445
 
-287:                                              ; preds = %287, %239
-  %288 = phi i64 [ 0, %239 ], [ %305, %287 ]
-  %289 = phi i64 [ 0, %239 ], [ %306, %287 ]
-  %290 = getelementptr double, ptr %233, i64 %288
-  %291 = load double, ptr %290, align 8, !tbaa !44
-  %292 = getelementptr <8 x double>, ptr %236, i64 %288
-  store double %291, ptr %292, align 8, !tbaa !44
-  %293 = or disjoint i64 %288, 1
-  %294 = getelementptr double, ptr %233, i64 %293
-  %295 = load double, ptr %294, align 8, !tbaa !44
-  %296 = getelementptr <8 x double>, ptr %236, i64 %293
-  store double %295, ptr %296, align 8, !tbaa !44
-  %297 = or disjoint i64 %288, 2
-  %298 = getelementptr double, ptr %233, i64 %297
-  %299 = load double, ptr %298, align 8, !tbaa !44
-  %300 = getelementptr <8 x double>, ptr %236, i64 %297
-  store double %299, ptr %300, align 8, !tbaa !44
-  %301 = or disjoint i64 %288, 3
-  %302 = getelementptr double, ptr %233, i64 %301
-  %303 = load double, ptr %302, align 8, !tbaa !44
-  %304 = getelementptr <8 x double>, ptr %236, i64 %301
-  store double %303, ptr %304, align 8, !tbaa !44
-  %305 = add nuw nsw i64 %288, 4
-  %306 = add i64 %289, 4
-  %307 = icmp eq i64 %306, %240
-  br i1 %307, label %266, label %287, !llvm.loop !174
+288:                                              ; preds = %288, %240
+  %289 = phi i64 [ 0, %240 ], [ %306, %288 ]
+  %290 = phi i64 [ 0, %240 ], [ %307, %288 ]
+  %291 = getelementptr double, ptr %234, i64 %289
+  %292 = load double, ptr %291, align 8, !tbaa !44
+  %293 = getelementptr <8 x double>, ptr %237, i64 %289
+  store double %292, ptr %293, align 8, !tbaa !44
+  %294 = or disjoint i64 %289, 1
+  %295 = getelementptr double, ptr %234, i64 %294
+  %296 = load double, ptr %295, align 8, !tbaa !44
+  %297 = getelementptr <8 x double>, ptr %237, i64 %294
+  store double %296, ptr %297, align 8, !tbaa !44
+  %298 = or disjoint i64 %289, 2
+  %299 = getelementptr double, ptr %234, i64 %298
+  %300 = load double, ptr %299, align 8, !tbaa !44
+  %301 = getelementptr <8 x double>, ptr %237, i64 %298
+  store double %300, ptr %301, align 8, !tbaa !44
+  %302 = or disjoint i64 %289, 3
+  %303 = getelementptr double, ptr %234, i64 %302
+  %304 = load double, ptr %303, align 8, !tbaa !44
+  %305 = getelementptr <8 x double>, ptr %237, i64 %302
+  store double %304, ptr %305, align 8, !tbaa !44
+  %306 = add nuw nsw i64 %289, 4
+  %307 = add i64 %290, 4
+  %308 = icmp eq i64 %307, %241
+  br i1 %308, label %267, label %288, !llvm.loop !174
 
-308:                                              ; preds = %444, %278
-  %309 = getelementptr inbounds nuw i8, ptr %162, i64 2560
-  %310 = getelementptr inbounds double, ptr %309, i64 %6
-  %311 = load double, ptr %310, align 8, !tbaa !44
-  %312 = getelementptr inbounds nuw i8, ptr %162, i64 2624
-  %313 = getelementptr inbounds double, ptr %312, i64 %6
-  %314 = load double, ptr %313, align 8, !tbaa !44
-  %315 = getelementptr inbounds nuw i8, ptr %162, i64 2688
-  %316 = getelementptr inbounds double, ptr %315, i64 %6
-  %317 = load double, ptr %316, align 8, !tbaa !44
-  %318 = getelementptr inbounds nuw i8, ptr %162, i64 2752
-  %319 = getelementptr inbounds double, ptr %318, i64 %6
-  %320 = load double, ptr %319, align 8, !tbaa !44
-  %321 = tail call double @llvm.fmuladd.f64(double %230, double %320, double %317)
-  %322 = tail call double @llvm.fmuladd.f64(double %230, double %321, double %314)
-  %323 = tail call double @llvm.fmuladd.f64(double %230, double %322, double %311)
-  %324 = getelementptr inbounds nuw i8, ptr %162, i64 832
-  %325 = getelementptr inbounds double, ptr %324, i64 %6
-  %326 = load double, ptr %325, align 8, !tbaa !44
-  %327 = getelementptr inbounds nuw i8, ptr %162, i64 1408
-  %328 = getelementptr inbounds double, ptr %327, i64 %6
-  %329 = load double, ptr %328, align 8, !tbaa !44
-  %330 = getelementptr inbounds nuw i8, ptr %162, i64 1536
-  %331 = getelementptr inbounds double, ptr %330, i64 %6
-  %332 = load double, ptr %331, align 8, !tbaa !44
-  %333 = fsub double %329, %332
-  %334 = fmul double %326, %333
-  %335 = getelementptr inbounds nuw i8, ptr %162, i64 2944
-  %336 = getelementptr inbounds nuw i8, ptr %162, i64 3840
-  %337 = getelementptr inbounds nuw i8, ptr %162, i64 4736
-  %338 = getelementptr inbounds nuw i8, ptr %162, i64 896
-  %339 = getelementptr inbounds double, ptr %338, i64 %6
-  %340 = getelementptr inbounds nuw i8, ptr %162, i64 1024
-  %341 = getelementptr inbounds double, ptr %340, i64 %6
-  %342 = getelementptr double, ptr %335, i64 %6
-  %343 = getelementptr i8, ptr %342, i64 320
-  store double 0.000000e+00, ptr %343, align 8, !tbaa !44
-  %344 = getelementptr i8, ptr %342, i64 384
+309:                                              ; preds = %445, %279
+  %310 = getelementptr inbounds nuw i8, ptr %163, i64 2560
+  %311 = getelementptr inbounds double, ptr %310, i64 %6
+  %312 = load double, ptr %311, align 8, !tbaa !44
+  %313 = getelementptr inbounds nuw i8, ptr %163, i64 2624
+  %314 = getelementptr inbounds double, ptr %313, i64 %6
+  %315 = load double, ptr %314, align 8, !tbaa !44
+  %316 = getelementptr inbounds nuw i8, ptr %163, i64 2688
+  %317 = getelementptr inbounds double, ptr %316, i64 %6
+  %318 = load double, ptr %317, align 8, !tbaa !44
+  %319 = getelementptr inbounds nuw i8, ptr %163, i64 2752
+  %320 = getelementptr inbounds double, ptr %319, i64 %6
+  %321 = load double, ptr %320, align 8, !tbaa !44
+  %322 = tail call double @llvm.fmuladd.f64(double %231, double %321, double %318)
+  %323 = tail call double @llvm.fmuladd.f64(double %231, double %322, double %315)
+  %324 = tail call double @llvm.fmuladd.f64(double %231, double %323, double %312)
+  %325 = getelementptr inbounds nuw i8, ptr %163, i64 832
+  %326 = getelementptr inbounds double, ptr %325, i64 %6
+  %327 = load double, ptr %326, align 8, !tbaa !44
+  %328 = getelementptr inbounds nuw i8, ptr %163, i64 1408
+  %329 = getelementptr inbounds double, ptr %328, i64 %6
+  %330 = load double, ptr %329, align 8, !tbaa !44
+  %331 = getelementptr inbounds nuw i8, ptr %163, i64 1536
+  %332 = getelementptr inbounds double, ptr %331, i64 %6
+  %333 = load double, ptr %332, align 8, !tbaa !44
+  %334 = fsub double %330, %333
+  %335 = fmul double %327, %334
+  %336 = getelementptr inbounds nuw i8, ptr %163, i64 2944
+  %337 = getelementptr inbounds nuw i8, ptr %163, i64 3840
+  %338 = getelementptr inbounds nuw i8, ptr %163, i64 4736
+  %339 = getelementptr inbounds nuw i8, ptr %163, i64 896
+  %340 = getelementptr inbounds double, ptr %339, i64 %6
+  %341 = getelementptr inbounds nuw i8, ptr %163, i64 1024
+  %342 = getelementptr inbounds double, ptr %341, i64 %6
+  %343 = getelementptr double, ptr %336, i64 %6
+  %344 = getelementptr i8, ptr %343, i64 320
   store double 0.000000e+00, ptr %344, align 8, !tbaa !44
-  %345 = getelementptr i8, ptr %342, i64 448
+  %345 = getelementptr i8, ptr %343, i64 384
   store double 0.000000e+00, ptr %345, align 8, !tbaa !44
-  %346 = getelementptr i8, ptr %342, i64 512
+  %346 = getelementptr i8, ptr %343, i64 448
   store double 0.000000e+00, ptr %346, align 8, !tbaa !44
-  %347 = getelementptr i8, ptr %342, i64 576
+  %347 = getelementptr i8, ptr %343, i64 512
   store double 0.000000e+00, ptr %347, align 8, !tbaa !44
-  %348 = getelementptr i8, ptr %342, i64 704
+  %348 = getelementptr i8, ptr %343, i64 576
   store double 0.000000e+00, ptr %348, align 8, !tbaa !44
-  %349 = getelementptr i8, ptr %342, i64 768
+  %349 = getelementptr i8, ptr %343, i64 704
   store double 0.000000e+00, ptr %349, align 8, !tbaa !44
-  store double %230, ptr %342, align 8, !tbaa !44
-  %350 = getelementptr inbounds nuw i8, ptr %162, i64 3008
-  %351 = getelementptr inbounds double, ptr %350, i64 %6
-  store double %329, ptr %351, align 8, !tbaa !44
-  %352 = load double, ptr %339, align 8, !tbaa !44
-  %353 = getelementptr inbounds nuw i8, ptr %162, i64 3072
-  %354 = getelementptr inbounds double, ptr %353, i64 %6
-  store double %352, ptr %354, align 8, !tbaa !44
-  %355 = getelementptr inbounds nuw i8, ptr %162, i64 3136
-  %356 = getelementptr inbounds double, ptr %355, i64 %6
-  store double %334, ptr %356, align 8, !tbaa !44
-  %357 = getelementptr inbounds nuw i8, ptr %162, i64 3584
-  %358 = getelementptr inbounds double, ptr %357, i64 %6
-  store double %229, ptr %358, align 8, !tbaa !44
-  %359 = load double, ptr %341, align 8, !tbaa !44
-  %360 = getelementptr inbounds nuw i8, ptr %162, i64 3200
-  %361 = getelementptr inbounds double, ptr %360, i64 %6
-  store double %359, ptr %361, align 8, !tbaa !44
-  %362 = getelementptr inbounds nuw i8, ptr %162, i64 3776
-  %363 = getelementptr inbounds double, ptr %362, i64 %6
-  store double %323, ptr %363, align 8, !tbaa !44
-  %364 = getelementptr double, ptr %336, i64 %6
-  %365 = getelementptr i8, ptr %364, i64 320
-  store double 0.000000e+00, ptr %365, align 8, !tbaa !44
-  %366 = getelementptr i8, ptr %364, i64 384
+  %350 = getelementptr i8, ptr %343, i64 768
+  store double 0.000000e+00, ptr %350, align 8, !tbaa !44
+  store double %231, ptr %343, align 8, !tbaa !44
+  %351 = getelementptr inbounds nuw i8, ptr %163, i64 3008
+  %352 = getelementptr inbounds double, ptr %351, i64 %6
+  store double %330, ptr %352, align 8, !tbaa !44
+  %353 = load double, ptr %340, align 8, !tbaa !44
+  %354 = getelementptr inbounds nuw i8, ptr %163, i64 3072
+  %355 = getelementptr inbounds double, ptr %354, i64 %6
+  store double %353, ptr %355, align 8, !tbaa !44
+  %356 = getelementptr inbounds nuw i8, ptr %163, i64 3136
+  %357 = getelementptr inbounds double, ptr %356, i64 %6
+  store double %335, ptr %357, align 8, !tbaa !44
+  %358 = getelementptr inbounds nuw i8, ptr %163, i64 3584
+  %359 = getelementptr inbounds double, ptr %358, i64 %6
+  store double %230, ptr %359, align 8, !tbaa !44
+  %360 = load double, ptr %342, align 8, !tbaa !44
+  %361 = getelementptr inbounds nuw i8, ptr %163, i64 3200
+  %362 = getelementptr inbounds double, ptr %361, i64 %6
+  store double %360, ptr %362, align 8, !tbaa !44
+  %363 = getelementptr inbounds nuw i8, ptr %163, i64 3776
+  %364 = getelementptr inbounds double, ptr %363, i64 %6
+  store double %324, ptr %364, align 8, !tbaa !44
+  %365 = getelementptr double, ptr %337, i64 %6
+  %366 = getelementptr i8, ptr %365, i64 320
   store double 0.000000e+00, ptr %366, align 8, !tbaa !44
-  %367 = getelementptr i8, ptr %364, i64 448
+  %367 = getelementptr i8, ptr %365, i64 384
   store double 0.000000e+00, ptr %367, align 8, !tbaa !44
-  %368 = getelementptr i8, ptr %364, i64 512
+  %368 = getelementptr i8, ptr %365, i64 448
   store double 0.000000e+00, ptr %368, align 8, !tbaa !44
-  %369 = getelementptr i8, ptr %364, i64 576
+  %369 = getelementptr i8, ptr %365, i64 512
   store double 0.000000e+00, ptr %369, align 8, !tbaa !44
-  %370 = getelementptr i8, ptr %364, i64 704
+  %370 = getelementptr i8, ptr %365, i64 576
   store double 0.000000e+00, ptr %370, align 8, !tbaa !44
-  %371 = getelementptr i8, ptr %364, i64 768
+  %371 = getelementptr i8, ptr %365, i64 704
   store double 0.000000e+00, ptr %371, align 8, !tbaa !44
-  store double %230, ptr %364, align 8, !tbaa !44
-  %372 = getelementptr inbounds nuw i8, ptr %162, i64 3904
-  %373 = getelementptr inbounds double, ptr %372, i64 %6
-  store double %329, ptr %373, align 8, !tbaa !44
-  %374 = getelementptr inbounds nuw i8, ptr %162, i64 3968
-  %375 = getelementptr inbounds double, ptr %374, i64 %6
-  store double %352, ptr %375, align 8, !tbaa !44
-  %376 = getelementptr inbounds nuw i8, ptr %162, i64 4032
-  %377 = getelementptr inbounds double, ptr %376, i64 %6
-  store double %334, ptr %377, align 8, !tbaa !44
-  %378 = getelementptr inbounds nuw i8, ptr %162, i64 4480
-  %379 = getelementptr inbounds double, ptr %378, i64 %6
-  store double %229, ptr %379, align 8, !tbaa !44
-  %380 = getelementptr inbounds nuw i8, ptr %162, i64 4096
-  %381 = getelementptr inbounds double, ptr %380, i64 %6
-  store double %359, ptr %381, align 8, !tbaa !44
-  %382 = getelementptr inbounds nuw i8, ptr %162, i64 4672
-  %383 = getelementptr inbounds double, ptr %382, i64 %6
-  store double %323, ptr %383, align 8, !tbaa !44
-  %384 = getelementptr double, ptr %337, i64 %6
-  %385 = getelementptr i8, ptr %384, i64 320
-  store double 0.000000e+00, ptr %385, align 8, !tbaa !44
-  %386 = getelementptr i8, ptr %384, i64 384
+  %372 = getelementptr i8, ptr %365, i64 768
+  store double 0.000000e+00, ptr %372, align 8, !tbaa !44
+  store double %231, ptr %365, align 8, !tbaa !44
+  %373 = getelementptr inbounds nuw i8, ptr %163, i64 3904
+  %374 = getelementptr inbounds double, ptr %373, i64 %6
+  store double %330, ptr %374, align 8, !tbaa !44
+  %375 = getelementptr inbounds nuw i8, ptr %163, i64 3968
+  %376 = getelementptr inbounds double, ptr %375, i64 %6
+  store double %353, ptr %376, align 8, !tbaa !44
+  %377 = getelementptr inbounds nuw i8, ptr %163, i64 4032
+  %378 = getelementptr inbounds double, ptr %377, i64 %6
+  store double %335, ptr %378, align 8, !tbaa !44
+  %379 = getelementptr inbounds nuw i8, ptr %163, i64 4480
+  %380 = getelementptr inbounds double, ptr %379, i64 %6
+  store double %230, ptr %380, align 8, !tbaa !44
+  %381 = getelementptr inbounds nuw i8, ptr %163, i64 4096
+  %382 = getelementptr inbounds double, ptr %381, i64 %6
+  store double %360, ptr %382, align 8, !tbaa !44
+  %383 = getelementptr inbounds nuw i8, ptr %163, i64 4672
+  %384 = getelementptr inbounds double, ptr %383, i64 %6
+  store double %324, ptr %384, align 8, !tbaa !44
+  %385 = getelementptr double, ptr %338, i64 %6
+  %386 = getelementptr i8, ptr %385, i64 320
   store double 0.000000e+00, ptr %386, align 8, !tbaa !44
-  %387 = getelementptr i8, ptr %384, i64 448
+  %387 = getelementptr i8, ptr %385, i64 384
   store double 0.000000e+00, ptr %387, align 8, !tbaa !44
-  %388 = getelementptr i8, ptr %384, i64 512
+  %388 = getelementptr i8, ptr %385, i64 448
   store double 0.000000e+00, ptr %388, align 8, !tbaa !44
-  %389 = getelementptr i8, ptr %384, i64 576
+  %389 = getelementptr i8, ptr %385, i64 512
   store double 0.000000e+00, ptr %389, align 8, !tbaa !44
-  %390 = getelementptr i8, ptr %384, i64 704
+  %390 = getelementptr i8, ptr %385, i64 576
   store double 0.000000e+00, ptr %390, align 8, !tbaa !44
-  %391 = getelementptr i8, ptr %384, i64 768
+  %391 = getelementptr i8, ptr %385, i64 704
   store double 0.000000e+00, ptr %391, align 8, !tbaa !44
-  store double %230, ptr %384, align 8, !tbaa !44
-  %392 = load double, ptr %328, align 8, !tbaa !44
-  %393 = getelementptr inbounds nuw i8, ptr %162, i64 4800
-  %394 = getelementptr inbounds double, ptr %393, i64 %6
-  store double %392, ptr %394, align 8, !tbaa !44
-  %395 = getelementptr inbounds nuw i8, ptr %162, i64 4864
-  %396 = getelementptr inbounds double, ptr %395, i64 %6
-  store double %352, ptr %396, align 8, !tbaa !44
-  %397 = getelementptr inbounds nuw i8, ptr %162, i64 4928
-  %398 = getelementptr inbounds double, ptr %397, i64 %6
-  store double %334, ptr %398, align 8, !tbaa !44
-  %399 = getelementptr inbounds nuw i8, ptr %162, i64 5376
-  %400 = getelementptr inbounds double, ptr %399, i64 %6
-  store double %229, ptr %400, align 8, !tbaa !44
-  %401 = getelementptr inbounds nuw i8, ptr %162, i64 4992
-  %402 = getelementptr inbounds double, ptr %401, i64 %6
-  store double %359, ptr %402, align 8, !tbaa !44
-  %403 = getelementptr inbounds nuw i8, ptr %162, i64 5568
-  %404 = getelementptr inbounds double, ptr %403, i64 %6
-  store double %323, ptr %404, align 8, !tbaa !44
-  %405 = load double, ptr %339, align 8, !tbaa !44
-  %406 = fadd double %334, %405
-  %407 = getelementptr inbounds nuw i8, ptr %162, i64 1600
-  %408 = getelementptr inbounds double, ptr %407, i64 %6
-  store double %406, ptr %408, align 8, !tbaa !44
-  %409 = fcmp ogt double %405, 0.000000e+00
-  %410 = fdiv double 1.000000e+00, %405
-  %411 = select i1 %409, double %410, double 0.000000e+00
-  %412 = getelementptr inbounds nuw i8, ptr %162, i64 7744
-  %413 = getelementptr inbounds double, ptr %412, i64 %6
-  store double %411, ptr %413, align 8, !tbaa !44
-  %414 = getelementptr inbounds nuw i8, ptr %162, i64 704
-  %415 = getelementptr inbounds double, ptr %414, i64 %6
-  %416 = load double, ptr %415, align 8, !tbaa !44
-  %417 = fdiv double 1.000000e+00, %416
-  %418 = getelementptr inbounds nuw i8, ptr %162, i64 7808
-  %419 = getelementptr inbounds double, ptr %418, i64 %6
-  store double %417, ptr %419, align 8, !tbaa !44
-  %420 = getelementptr inbounds nuw i8, ptr %162, i64 5952
-  %421 = getelementptr inbounds nuw i8, ptr %162, i64 6784
-  %422 = getelementptr inbounds nuw i8, ptr %162, i64 6848
-  %423 = getelementptr inbounds nuw i8, ptr %162, i64 7616
-  %424 = getelementptr inbounds double, ptr %420, i64 %6
-  store double %229, ptr %424, align 8, !tbaa !44
+  %392 = getelementptr i8, ptr %385, i64 768
+  store double 0.000000e+00, ptr %392, align 8, !tbaa !44
+  store double %231, ptr %385, align 8, !tbaa !44
+  %393 = load double, ptr %329, align 8, !tbaa !44
+  %394 = getelementptr inbounds nuw i8, ptr %163, i64 4800
+  %395 = getelementptr inbounds double, ptr %394, i64 %6
+  store double %393, ptr %395, align 8, !tbaa !44
+  %396 = getelementptr inbounds nuw i8, ptr %163, i64 4864
+  %397 = getelementptr inbounds double, ptr %396, i64 %6
+  store double %353, ptr %397, align 8, !tbaa !44
+  %398 = getelementptr inbounds nuw i8, ptr %163, i64 4928
+  %399 = getelementptr inbounds double, ptr %398, i64 %6
+  store double %335, ptr %399, align 8, !tbaa !44
+  %400 = getelementptr inbounds nuw i8, ptr %163, i64 5376
+  %401 = getelementptr inbounds double, ptr %400, i64 %6
+  store double %230, ptr %401, align 8, !tbaa !44
+  %402 = getelementptr inbounds nuw i8, ptr %163, i64 4992
+  %403 = getelementptr inbounds double, ptr %402, i64 %6
+  store double %360, ptr %403, align 8, !tbaa !44
+  %404 = getelementptr inbounds nuw i8, ptr %163, i64 5568
+  %405 = getelementptr inbounds double, ptr %404, i64 %6
+  store double %324, ptr %405, align 8, !tbaa !44
+  %406 = load double, ptr %340, align 8, !tbaa !44
+  %407 = fadd double %335, %406
+  %408 = getelementptr inbounds nuw i8, ptr %163, i64 1600
+  %409 = getelementptr inbounds double, ptr %408, i64 %6
+  store double %407, ptr %409, align 8, !tbaa !44
+  %410 = fcmp ogt double %406, 0.000000e+00
+  %411 = fdiv double 1.000000e+00, %406
+  %412 = select i1 %410, double %411, double 0.000000e+00
+  %413 = getelementptr inbounds nuw i8, ptr %163, i64 7744
+  %414 = getelementptr inbounds double, ptr %413, i64 %6
+  store double %412, ptr %414, align 8, !tbaa !44
+  %415 = getelementptr inbounds nuw i8, ptr %163, i64 704
+  %416 = getelementptr inbounds double, ptr %415, i64 %6
+  %417 = load double, ptr %416, align 8, !tbaa !44
+  %418 = fdiv double 1.000000e+00, %417
+  %419 = getelementptr inbounds nuw i8, ptr %163, i64 7808
+  %420 = getelementptr inbounds double, ptr %419, i64 %6
+  store double %418, ptr %420, align 8, !tbaa !44
+  %421 = getelementptr inbounds nuw i8, ptr %163, i64 5952
+  %422 = getelementptr inbounds nuw i8, ptr %163, i64 6784
+  %423 = getelementptr inbounds nuw i8, ptr %163, i64 6848
+  %424 = getelementptr inbounds nuw i8, ptr %163, i64 7616
   %425 = getelementptr inbounds double, ptr %421, i64 %6
-  store double %229, ptr %425, align 8, !tbaa !44
+  store double %230, ptr %425, align 8, !tbaa !44
   %426 = getelementptr inbounds double, ptr %422, i64 %6
-  store double %229, ptr %426, align 8, !tbaa !44
+  store double %230, ptr %426, align 8, !tbaa !44
   %427 = getelementptr inbounds double, ptr %423, i64 %6
-  store double %229, ptr %427, align 8, !tbaa !44
-  %428 = getelementptr inbounds nuw i8, ptr %162, i64 6016
-  %429 = getelementptr inbounds nuw i8, ptr %162, i64 6080
-  %430 = getelementptr inbounds nuw i8, ptr %162, i64 7680
-  %431 = getelementptr inbounds nuw i8, ptr %162, i64 7552
-  %432 = getelementptr inbounds nuw i8, ptr %162, i64 7232
-  %433 = getelementptr inbounds double, ptr %428, i64 %6
-  store double 0.000000e+00, ptr %433, align 8, !tbaa !44
+  store double %230, ptr %427, align 8, !tbaa !44
+  %428 = getelementptr inbounds double, ptr %424, i64 %6
+  store double %230, ptr %428, align 8, !tbaa !44
+  %429 = getelementptr inbounds nuw i8, ptr %163, i64 6016
+  %430 = getelementptr inbounds nuw i8, ptr %163, i64 6080
+  %431 = getelementptr inbounds nuw i8, ptr %163, i64 7680
+  %432 = getelementptr inbounds nuw i8, ptr %163, i64 7552
+  %433 = getelementptr inbounds nuw i8, ptr %163, i64 7232
   %434 = getelementptr inbounds double, ptr %429, i64 %6
   store double 0.000000e+00, ptr %434, align 8, !tbaa !44
   %435 = getelementptr inbounds double, ptr %430, i64 %6
@@ -8111,218 +8115,220 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   store double 0.000000e+00, ptr %436, align 8, !tbaa !44
   %437 = getelementptr inbounds double, ptr %432, i64 %6
   store double 0.000000e+00, ptr %437, align 8, !tbaa !44
-  %438 = getelementptr inbounds nuw i8, ptr %162, i64 8320
-  %439 = getelementptr inbounds i64, ptr %438, i64 %6
-  store i64 0, ptr %439, align 8, !tbaa !30
-  %440 = getelementptr inbounds nuw i8, ptr %162, i64 8384
-  %441 = getelementptr inbounds i64, ptr %440, i64 %6
-  store i64 -1, ptr %441, align 8, !tbaa !30
-  %442 = getelementptr inbounds nuw i8, ptr %162, i64 8448
-  %443 = getelementptr inbounds i64, ptr %442, i64 %6
-  store i64 0, ptr %443, align 8, !tbaa !30
-  br i1 %184, label %466, label %482
+  %438 = getelementptr inbounds double, ptr %433, i64 %6
+  store double 0.000000e+00, ptr %438, align 8, !tbaa !44
+  %439 = getelementptr inbounds nuw i8, ptr %163, i64 8320
+  %440 = getelementptr inbounds i64, ptr %439, i64 %6
+  store i64 0, ptr %440, align 8, !tbaa !30
+  %441 = getelementptr inbounds nuw i8, ptr %163, i64 8384
+  %442 = getelementptr inbounds i64, ptr %441, i64 %6
+  store i64 -1, ptr %442, align 8, !tbaa !30
+  %443 = getelementptr inbounds nuw i8, ptr %163, i64 8448
+  %444 = getelementptr inbounds i64, ptr %443, i64 %6
+  store i64 0, ptr %444, align 8, !tbaa !30
+  br i1 %185, label %467, label %483
 
-444:                                              ; preds = %282, %444
-  %445 = phi i64 [ 0, %282 ], [ %464, %444 ]
-  %446 = icmp slt i64 %445, %169
-  %447 = select i1 %446, double %283, double 1.000000e+00
-  %448 = shl i64 %445, 8
-  %449 = getelementptr i8, ptr %286, i64 %448
-  %450 = load double, ptr %449, align 8, !tbaa !44
-  %451 = fmul double %447, %450
-  store double %451, ptr %449, align 8, !tbaa !44
-  %452 = fdiv double %447, %230
-  %453 = getelementptr i8, ptr %449, i64 64
-  %454 = load double, ptr %453, align 8, !tbaa !44
-  %455 = fmul double %452, %454
-  store double %455, ptr %453, align 8, !tbaa !44
-  %456 = fdiv double %452, %230
-  %457 = getelementptr i8, ptr %449, i64 128
-  %458 = load double, ptr %457, align 8, !tbaa !44
-  %459 = fmul double %456, %458
-  store double %459, ptr %457, align 8, !tbaa !44
-  %460 = fdiv double %456, %230
-  %461 = getelementptr i8, ptr %449, i64 192
-  %462 = load double, ptr %461, align 8, !tbaa !44
-  %463 = fmul double %460, %462
-  store double %463, ptr %461, align 8, !tbaa !44
-  %464 = add nuw nsw i64 %445, 1
-  %465 = icmp slt i64 %445, %163
-  br i1 %465, label %444, label %308, !llvm.loop !175
+445:                                              ; preds = %283, %445
+  %446 = phi i64 [ 0, %283 ], [ %465, %445 ]
+  %447 = icmp slt i64 %446, %170
+  %448 = select i1 %447, double %284, double 1.000000e+00
+  %449 = shl i64 %446, 8
+  %450 = getelementptr i8, ptr %287, i64 %449
+  %451 = load double, ptr %450, align 8, !tbaa !44
+  %452 = fmul double %448, %451
+  store double %452, ptr %450, align 8, !tbaa !44
+  %453 = fdiv double %448, %231
+  %454 = getelementptr i8, ptr %450, i64 64
+  %455 = load double, ptr %454, align 8, !tbaa !44
+  %456 = fmul double %453, %455
+  store double %456, ptr %454, align 8, !tbaa !44
+  %457 = fdiv double %453, %231
+  %458 = getelementptr i8, ptr %450, i64 128
+  %459 = load double, ptr %458, align 8, !tbaa !44
+  %460 = fmul double %457, %459
+  store double %460, ptr %458, align 8, !tbaa !44
+  %461 = fdiv double %457, %231
+  %462 = getelementptr i8, ptr %450, i64 192
+  %463 = load double, ptr %462, align 8, !tbaa !44
+  %464 = fmul double %461, %463
+  store double %464, ptr %462, align 8, !tbaa !44
+  %465 = add nuw nsw i64 %446, 1
+  %466 = icmp slt i64 %446, %164
+  br i1 %466, label %445, label %309, !llvm.loop !175
 
-466:                                              ; preds = %308
-  %467 = getelementptr inbounds nuw i8, ptr %162, i64 8536
-  %468 = load ptr, ptr %467, align 8, !tbaa !58
-  %469 = getelementptr double, ptr %468, i64 %6
-  %470 = getelementptr inbounds nuw i8, ptr %162, i64 8528
-  %471 = load ptr, ptr %470, align 16, !tbaa !48
-  %472 = getelementptr double, ptr %471, i64 %6
-  %473 = getelementptr inbounds nuw i8, ptr %162, i64 8520
-  %474 = load ptr, ptr %473, align 8, !tbaa !59
-  %475 = getelementptr double, ptr %474, i64 %6
-  %476 = getelementptr inbounds nuw i8, ptr %162, i64 8560
-  %477 = load ptr, ptr %476, align 16, !tbaa !49
-  %478 = getelementptr double, ptr %477, i64 %6
-  %479 = getelementptr inbounds nuw i8, ptr %162, i64 8552
-  %480 = load ptr, ptr %479, align 8, !tbaa !69
-  %481 = getelementptr double, ptr %480, i64 %6
-  br label %495
+467:                                              ; preds = %309
+  %468 = getelementptr inbounds nuw i8, ptr %163, i64 8536
+  %469 = load ptr, ptr %468, align 8, !tbaa !58
+  %470 = getelementptr double, ptr %469, i64 %6
+  %471 = getelementptr inbounds nuw i8, ptr %163, i64 8528
+  %472 = load ptr, ptr %471, align 16, !tbaa !48
+  %473 = getelementptr double, ptr %472, i64 %6
+  %474 = getelementptr inbounds nuw i8, ptr %163, i64 8520
+  %475 = load ptr, ptr %474, align 8, !tbaa !59
+  %476 = getelementptr double, ptr %475, i64 %6
+  %477 = getelementptr inbounds nuw i8, ptr %163, i64 8560
+  %478 = load ptr, ptr %477, align 16, !tbaa !49
+  %479 = getelementptr double, ptr %478, i64 %6
+  %480 = getelementptr inbounds nuw i8, ptr %163, i64 8552
+  %481 = load ptr, ptr %480, align 8, !tbaa !69
+  %482 = getelementptr double, ptr %481, i64 %6
+  br label %496
 
-482:                                              ; preds = %495, %308
-  %483 = icmp slt i64 %164, 0
-  br i1 %483, label %556, label %484
+483:                                              ; preds = %496, %309
+  %484 = icmp slt i64 %165, 0
+  br i1 %484, label %557, label %485
 
-484:                                              ; preds = %482
-  %485 = getelementptr inbounds nuw i8, ptr %162, i64 8704
-  %486 = load ptr, ptr %485, align 64, !tbaa !61
-  %487 = getelementptr double, ptr %486, i64 %6
-  %488 = getelementptr inbounds nuw i8, ptr %162, i64 8696
-  %489 = load ptr, ptr %488, align 8, !tbaa !51
-  %490 = getelementptr double, ptr %489, i64 %6
-  %491 = icmp eq i64 %164, 0
-  br i1 %491, label %504, label %492
+485:                                              ; preds = %483
+  %486 = getelementptr inbounds nuw i8, ptr %163, i64 8704
+  %487 = load ptr, ptr %486, align 64, !tbaa !61
+  %488 = getelementptr double, ptr %487, i64 %6
+  %489 = getelementptr inbounds nuw i8, ptr %163, i64 8696
+  %490 = load ptr, ptr %489, align 8, !tbaa !51
+  %491 = getelementptr double, ptr %490, i64 %6
+  %492 = icmp eq i64 %165, 0
+  br i1 %492, label %505, label %493
 
-492:                                              ; preds = %484
-  %493 = add nuw i64 %164, 1
-  %494 = and i64 %493, -2
-  br label %529
+493:                                              ; preds = %485
+  %494 = add nuw i64 %165, 1
+  %495 = and i64 %494, -2
+  br label %530
 
-495:                                              ; preds = %466, %495
-  %496 = phi i64 [ 0, %466 ], [ %502, %495 ]
-  %497 = getelementptr <8 x double>, ptr %469, i64 %496
-  store double %229, ptr %497, align 8, !tbaa !44
-  %498 = getelementptr <8 x double>, ptr %472, i64 %496
-  store double %229, ptr %498, align 8, !tbaa !44
-  %499 = getelementptr <8 x double>, ptr %475, i64 %496
-  store double %229, ptr %499, align 8, !tbaa !44
-  %500 = getelementptr <8 x double>, ptr %478, i64 %496
-  store double 1.000000e+00, ptr %500, align 8, !tbaa !44
-  %501 = getelementptr <8 x double>, ptr %481, i64 %496
+496:                                              ; preds = %467, %496
+  %497 = phi i64 [ 0, %467 ], [ %503, %496 ]
+  %498 = getelementptr <8 x double>, ptr %470, i64 %497
+  store double %230, ptr %498, align 8, !tbaa !44
+  %499 = getelementptr <8 x double>, ptr %473, i64 %497
+  store double %230, ptr %499, align 8, !tbaa !44
+  %500 = getelementptr <8 x double>, ptr %476, i64 %497
+  store double %230, ptr %500, align 8, !tbaa !44
+  %501 = getelementptr <8 x double>, ptr %479, i64 %497
   store double 1.000000e+00, ptr %501, align 8, !tbaa !44
-  %502 = add nuw nsw i64 %496, 1
-  %503 = icmp eq i64 %502, %163
-  br i1 %503, label %482, label %495, !llvm.loop !176
+  %502 = getelementptr <8 x double>, ptr %482, i64 %497
+  store double 1.000000e+00, ptr %502, align 8, !tbaa !44
+  %503 = add nuw nsw i64 %497, 1
+  %504 = icmp eq i64 %503, %164
+  br i1 %504, label %483, label %496, !llvm.loop !176
 
-504:                                              ; preds = %543, %484
-  %505 = phi i64 [ 0, %484 ], [ %547, %543 ]
-  %506 = and i64 %164, 1
-  %507 = icmp eq i64 %506, 0
-  br i1 %507, label %508, label %516
+505:                                              ; preds = %544, %485
+  %506 = phi i64 [ 0, %485 ], [ %548, %544 ]
+  %507 = and i64 %165, 1
+  %508 = icmp eq i64 %507, 0
+  br i1 %508, label %509, label %517
 
-508:                                              ; preds = %504
-  %509 = icmp slt i64 %505, %164
-  br i1 %509, label %512, label %510
+509:                                              ; preds = %505
+  %510 = icmp slt i64 %506, %165
+  br i1 %510, label %513, label %511
 
-510:                                              ; preds = %508
-  %511 = load double, ptr %328, align 8, !tbaa !44
-  br label %512
+511:                                              ; preds = %509
+  %512 = load double, ptr %329, align 8, !tbaa !44
+  br label %513
 
-512:                                              ; preds = %510, %508
-  %513 = phi double [ %511, %510 ], [ %323, %508 ]
-  %514 = getelementptr <8 x double>, ptr %487, i64 %505
-  store double %513, ptr %514, align 8, !tbaa !44
-  %515 = getelementptr <8 x double>, ptr %490, i64 %505
-  store double %513, ptr %515, align 8, !tbaa !44
-  br label %516
+513:                                              ; preds = %511, %509
+  %514 = phi double [ %512, %511 ], [ %324, %509 ]
+  %515 = getelementptr <8 x double>, ptr %488, i64 %506
+  store double %514, ptr %515, align 8, !tbaa !44
+  %516 = getelementptr <8 x double>, ptr %491, i64 %506
+  store double %514, ptr %516, align 8, !tbaa !44
+  br label %517
 
-516:                                              ; preds = %504, %512
-  %517 = icmp eq i64 %164, 0
-  br i1 %517, label %556, label %518
+517:                                              ; preds = %505, %513
+  %518 = icmp eq i64 %165, 0
+  br i1 %518, label %557, label %519
 
-518:                                              ; preds = %516
-  %519 = getelementptr inbounds nuw i8, ptr %162, i64 8656
-  %520 = load ptr, ptr %519, align 16, !tbaa !63
-  %521 = getelementptr double, ptr %520, i64 %6
-  %522 = getelementptr inbounds nuw i8, ptr %162, i64 8648
-  %523 = load ptr, ptr %522, align 8, !tbaa !52
-  %524 = getelementptr double, ptr %523, i64 %6
-  %525 = and i64 %164, 1
-  %526 = icmp eq i64 %164, 1
-  br i1 %526, label %550, label %527
+519:                                              ; preds = %517
+  %520 = getelementptr inbounds nuw i8, ptr %163, i64 8656
+  %521 = load ptr, ptr %520, align 16, !tbaa !63
+  %522 = getelementptr double, ptr %521, i64 %6
+  %523 = getelementptr inbounds nuw i8, ptr %163, i64 8648
+  %524 = load ptr, ptr %523, align 8, !tbaa !52
+  %525 = getelementptr double, ptr %524, i64 %6
+  %526 = and i64 %165, 1
+  %527 = icmp eq i64 %165, 1
+  br i1 %527, label %551, label %528
 
-527:                                              ; preds = %518
-  %528 = and i64 %164, 9223372036854775806
-  br label %560
+528:                                              ; preds = %519
+  %529 = and i64 %165, 9223372036854775806
+  br label %561
 
-529:                                              ; preds = %543, %492
-  %530 = phi i64 [ 0, %492 ], [ %547, %543 ]
-  %531 = phi i64 [ 0, %492 ], [ %548, %543 ]
-  %532 = icmp slt i64 %530, %164
-  br i1 %532, label %535, label %533
+530:                                              ; preds = %544, %493
+  %531 = phi i64 [ 0, %493 ], [ %548, %544 ]
+  %532 = phi i64 [ 0, %493 ], [ %549, %544 ]
+  %533 = icmp slt i64 %531, %165
+  br i1 %533, label %536, label %534
 
-533:                                              ; preds = %529
-  %534 = load double, ptr %328, align 8, !tbaa !44
-  br label %535
+534:                                              ; preds = %530
+  %535 = load double, ptr %329, align 8, !tbaa !44
+  br label %536
 
-535:                                              ; preds = %529, %533
-  %536 = phi double [ %534, %533 ], [ %323, %529 ]
-  %537 = getelementptr <8 x double>, ptr %487, i64 %530
-  store double %536, ptr %537, align 8, !tbaa !44
-  %538 = getelementptr <8 x double>, ptr %490, i64 %530
-  store double %536, ptr %538, align 8, !tbaa !44
-  %539 = or disjoint i64 %530, 1
-  %540 = icmp slt i64 %539, %164
-  br i1 %540, label %543, label %541
+536:                                              ; preds = %530, %534
+  %537 = phi double [ %535, %534 ], [ %324, %530 ]
+  %538 = getelementptr <8 x double>, ptr %488, i64 %531
+  store double %537, ptr %538, align 8, !tbaa !44
+  %539 = getelementptr <8 x double>, ptr %491, i64 %531
+  store double %537, ptr %539, align 8, !tbaa !44
+  %540 = or disjoint i64 %531, 1
+  %541 = icmp slt i64 %540, %165
+  br i1 %541, label %544, label %542
 
-541:                                              ; preds = %535
-  %542 = load double, ptr %328, align 8, !tbaa !44
-  br label %543
+542:                                              ; preds = %536
+  %543 = load double, ptr %329, align 8, !tbaa !44
+  br label %544
 
-543:                                              ; preds = %541, %535
-  %544 = phi double [ %542, %541 ], [ %323, %535 ]
-  %545 = getelementptr <8 x double>, ptr %487, i64 %539
-  store double %544, ptr %545, align 8, !tbaa !44
-  %546 = getelementptr <8 x double>, ptr %490, i64 %539
-  store double %544, ptr %546, align 8, !tbaa !44
-  %547 = add nuw i64 %530, 2
-  %548 = add i64 %531, 2
-  %549 = icmp eq i64 %548, %494
-  br i1 %549, label %504, label %529, !llvm.loop !177
+544:                                              ; preds = %542, %536
+  %545 = phi double [ %543, %542 ], [ %324, %536 ]
+  %546 = getelementptr <8 x double>, ptr %488, i64 %540
+  store double %545, ptr %546, align 8, !tbaa !44
+  %547 = getelementptr <8 x double>, ptr %491, i64 %540
+  store double %545, ptr %547, align 8, !tbaa !44
+  %548 = add nuw i64 %531, 2
+  %549 = add i64 %532, 2
+  %550 = icmp eq i64 %549, %495
+  br i1 %550, label %505, label %530, !llvm.loop !177
 
-550:                                              ; preds = %560, %518
-  %551 = phi i64 [ 0, %518 ], [ %568, %560 ]
-  %552 = icmp eq i64 %525, 0
-  br i1 %552, label %556, label %553
+551:                                              ; preds = %561, %519
+  %552 = phi i64 [ 0, %519 ], [ %569, %561 ]
+  %553 = icmp eq i64 %526, 0
+  br i1 %553, label %557, label %554
 
-553:                                              ; preds = %550
-  %554 = getelementptr <8 x double>, ptr %521, i64 %551
-  store double %229, ptr %554, align 8, !tbaa !44
-  %555 = getelementptr <8 x double>, ptr %524, i64 %551
-  store double %229, ptr %555, align 8, !tbaa !44
-  br label %556
+554:                                              ; preds = %551
+  %555 = getelementptr <8 x double>, ptr %522, i64 %552
+  store double %230, ptr %555, align 8, !tbaa !44
+  %556 = getelementptr <8 x double>, ptr %525, i64 %552
+  store double %230, ptr %556, align 8, !tbaa !44
+  br label %557
 
-556:                                              ; preds = %553, %550, %482, %516
-  %557 = add nuw nsw i64 %161, 1
-  %558 = load i64, ptr %27, align 8, !tbaa !20
-  %559 = icmp slt i64 %557, %558
-  br i1 %559, label %160, label %61, !llvm.loop !178
+557:                                              ; preds = %554, %551, %483, %517
+  %558 = add nuw nsw i64 %162, 1
+  %559 = load i64, ptr %27, align 8, !tbaa !20
+  %560 = icmp slt i64 %558, %559
+  br i1 %560, label %161, label %62, !llvm.loop !178
 
-560:                                              ; preds = %560, %527
-  %561 = phi i64 [ 0, %527 ], [ %568, %560 ]
-  %562 = phi i64 [ 0, %527 ], [ %569, %560 ]
-  %563 = getelementptr <8 x double>, ptr %521, i64 %561
-  store double %229, ptr %563, align 8, !tbaa !44
-  %564 = getelementptr <8 x double>, ptr %524, i64 %561
-  store double %229, ptr %564, align 8, !tbaa !44
-  %565 = or disjoint i64 %561, 1
-  %566 = getelementptr <8 x double>, ptr %521, i64 %565
-  store double %229, ptr %566, align 8, !tbaa !44
-  %567 = getelementptr <8 x double>, ptr %524, i64 %565
-  store double %229, ptr %567, align 8, !tbaa !44
-  %568 = add nuw nsw i64 %561, 2
-  %569 = add i64 %562, 2
-  %570 = icmp eq i64 %569, %528
-  br i1 %570, label %550, label %560, !llvm.loop !179
+561:                                              ; preds = %561, %528
+  %562 = phi i64 [ 0, %528 ], [ %569, %561 ]
+  %563 = phi i64 [ 0, %528 ], [ %570, %561 ]
+  %564 = getelementptr <8 x double>, ptr %522, i64 %562
+  store double %230, ptr %564, align 8, !tbaa !44
+  %565 = getelementptr <8 x double>, ptr %525, i64 %562
+  store double %230, ptr %565, align 8, !tbaa !44
+  %566 = or disjoint i64 %562, 1
+  %567 = getelementptr <8 x double>, ptr %522, i64 %566
+  store double %230, ptr %567, align 8, !tbaa !44
+  %568 = getelementptr <8 x double>, ptr %525, i64 %566
+  store double %230, ptr %568, align 8, !tbaa !44
+  %569 = add nuw nsw i64 %562, 2
+  %570 = add i64 %563, 2
+  %571 = icmp eq i64 %570, %529
+  br i1 %571, label %551, label %561, !llvm.loop !179
 }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(readwrite, inaccessiblemem: none)
-define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture noundef nonnull align 64 dereferenceable(6160) %0, ptr nocapture noundef nonnull readonly align 8 dereferenceable(216) %1, i32 noundef range(i32 -2147483648, 8) %2) unnamed_addr #2 {
+define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture noundef nonnull align 64 dereferenceable(6224) %0, ptr nocapture noundef nonnull readonly align 8 dereferenceable(216) %1, i32 noundef range(i32 -2147483648, 8) %2) unnamed_addr #2 {
   %4 = alloca <8 x i64>, align 64
   %5 = getelementptr inbounds nuw i8, ptr %1, i64 88
   %6 = load ptr, ptr %5, align 8, !tbaa !180
   %7 = getelementptr inbounds nuw i8, ptr %1, i64 112
   %8 = load ptr, ptr %7, align 8, !tbaa !181
-  %9 = getelementptr inbounds nuw i8, ptr %0, i64 5760
+  %9 = getelementptr inbounds nuw i8, ptr %0, i64 5824
   %10 = sext i32 %2 to i64
   %11 = getelementptr inbounds [8 x i64], ptr %9, i64 0, i64 %10
   %12 = load i64, ptr %11, align 8, !tbaa !30
@@ -8330,7 +8336,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %14 = load i64, ptr %13, align 8, !tbaa !30
   %15 = mul nsw i64 %14, 48
   %16 = getelementptr inbounds i8, ptr %6, i64 %15
-  %17 = getelementptr inbounds nuw i8, ptr %0, i64 4032
+  %17 = getelementptr inbounds nuw i8, ptr %0, i64 4096
   %18 = getelementptr inbounds double, ptr %17, i64 %10
   %19 = load double, ptr %18, align 8, !tbaa !44
   %20 = fptosi double %19 to i64
@@ -8338,7 +8344,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %22 = load ptr, ptr %21, align 8, !tbaa !182
   %23 = getelementptr inbounds i64, ptr %22, i64 %12
   %24 = load i64, ptr %23, align 8, !tbaa !30
-  %25 = getelementptr inbounds nuw i8, ptr %0, i64 2880
+  %25 = getelementptr inbounds nuw i8, ptr %0, i64 2944
   %26 = getelementptr inbounds double, ptr %25, i64 %10
   %27 = load double, ptr %26, align 8, !tbaa !44
   %28 = getelementptr inbounds nuw i8, ptr %0, i64 576
@@ -8349,7 +8355,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   br i1 %32, label %33, label %69
 
 33:                                               ; preds = %3
-  %34 = getelementptr inbounds nuw i8, ptr %0, i64 3776
+  %34 = getelementptr inbounds nuw i8, ptr %0, i64 3840
   %35 = getelementptr inbounds double, ptr %34, i64 %10
   br label %36
 
@@ -8404,13 +8410,13 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %70 = phi i64 [ %20, %3 ], [ %24, %66 ]
   %71 = sitofp i64 %70 to double
   store double %71, ptr %18, align 8, !tbaa !44
-  %72 = getelementptr inbounds nuw i8, ptr %0, i64 3776
+  %72 = getelementptr inbounds nuw i8, ptr %0, i64 3840
   %73 = getelementptr inbounds double, ptr %72, i64 %10
   %74 = load double, ptr %73, align 8, !tbaa !44
-  %75 = getelementptr inbounds nuw i8, ptr %0, i64 4096
+  %75 = getelementptr inbounds nuw i8, ptr %0, i64 4160
   %76 = getelementptr inbounds double, ptr %75, i64 %10
   store double %74, ptr %76, align 8, !tbaa !44
-  %77 = getelementptr inbounds nuw i8, ptr %0, i64 6080
+  %77 = getelementptr inbounds nuw i8, ptr %0, i64 6144
   %78 = getelementptr inbounds [8 x double], ptr %77, i64 0, i64 %10
   store double 1.000000e+00, ptr %78, align 8, !tbaa !44
   br label %270
@@ -8420,30 +8426,30 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %81 = sitofp i64 %37 to double
   store double %81, ptr %18, align 8, !tbaa !44
   %82 = load double, ptr %35, align 8, !tbaa !44
-  %83 = getelementptr inbounds nuw i8, ptr %0, i64 4096
+  %83 = getelementptr inbounds nuw i8, ptr %0, i64 4160
   %84 = getelementptr inbounds double, ptr %83, i64 %10
   store double %82, ptr %84, align 8, !tbaa !44
-  %85 = getelementptr inbounds nuw i8, ptr %0, i64 4352
+  %85 = getelementptr inbounds nuw i8, ptr %0, i64 4416
   %86 = getelementptr inbounds double, ptr %85, i64 %10
   store double %50, ptr %86, align 8, !tbaa !44
   %87 = getelementptr inbounds nuw i8, ptr %39, i64 8
   %88 = load double, ptr %87, align 8, !tbaa !44
-  %89 = getelementptr inbounds nuw i8, ptr %0, i64 4160
+  %89 = getelementptr inbounds nuw i8, ptr %0, i64 4224
   %90 = getelementptr inbounds double, ptr %89, i64 %10
   store double %88, ptr %90, align 8, !tbaa !44
   %91 = getelementptr inbounds nuw i8, ptr %39, i64 24
   %92 = load double, ptr %91, align 8, !tbaa !44
-  %93 = getelementptr inbounds nuw i8, ptr %0, i64 4224
+  %93 = getelementptr inbounds nuw i8, ptr %0, i64 4288
   %94 = getelementptr inbounds double, ptr %93, i64 %10
   store double %92, ptr %94, align 8, !tbaa !44
   %95 = getelementptr inbounds nuw i8, ptr %39, i64 32
   %96 = load double, ptr %95, align 8, !tbaa !44
-  %97 = getelementptr inbounds nuw i8, ptr %0, i64 4288
+  %97 = getelementptr inbounds nuw i8, ptr %0, i64 4352
   %98 = getelementptr inbounds double, ptr %97, i64 %10
   store double %96, ptr %98, align 8, !tbaa !44
   %99 = load double, ptr %80, align 8, !tbaa !44
   %100 = fcmp oeq double %99, 1.000000e+00
-  %101 = getelementptr inbounds nuw i8, ptr %0, i64 4736
+  %101 = getelementptr inbounds nuw i8, ptr %0, i64 4800
   %102 = getelementptr inbounds double, ptr %101, i64 %10
   %103 = load double, ptr %102, align 8, !tbaa !44
   %104 = fcmp oeq double %103, 0.000000e+00
@@ -8451,13 +8457,13 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   br i1 %105, label %106, label %201
 
 106:                                              ; preds = %79
-  %107 = getelementptr inbounds nuw i8, ptr %0, i64 2312
+  %107 = getelementptr inbounds nuw i8, ptr %0, i64 2376
   %108 = load i64, ptr %107, align 8, !tbaa !20
   %109 = icmp sgt i64 %108, 0
   br i1 %109, label %110, label %152
 
 110:                                              ; preds = %106
-  %111 = getelementptr inbounds nuw i8, ptr %0, i64 6152
+  %111 = getelementptr inbounds nuw i8, ptr %0, i64 6216
   %112 = load ptr, ptr %111, align 8, !tbaa !28
   %113 = and i64 %108, 1
   %114 = icmp eq i64 %108, 1
@@ -8555,7 +8561,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %196 = bitcast <8 x i64> %195 to <8 x double>
   %197 = extractelement <8 x double> %196, i64 0
   %198 = fmul double %30, %197
-  %199 = getelementptr inbounds nuw i8, ptr %0, i64 2944
+  %199 = getelementptr inbounds nuw i8, ptr %0, i64 3008
   %200 = getelementptr inbounds double, ptr %199, i64 %10
   store double %198, ptr %200, align 8, !tbaa !44
   br label %201
@@ -8565,19 +8571,19 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   br i1 %202, label %203, label %242
 
 203:                                              ; preds = %201
-  %204 = getelementptr inbounds nuw i8, ptr %0, i64 4736
+  %204 = getelementptr inbounds nuw i8, ptr %0, i64 4800
   %205 = getelementptr inbounds double, ptr %204, i64 %10
   store double %99, ptr %205, align 8, !tbaa !44
-  %206 = getelementptr inbounds nuw i8, ptr %0, i64 4992
+  %206 = getelementptr inbounds nuw i8, ptr %0, i64 5056
   %207 = getelementptr inbounds double, ptr %206, i64 %10
   store double %82, ptr %207, align 8, !tbaa !44
   %208 = getelementptr inbounds nuw i8, ptr %0, i64 1856
   %209 = getelementptr inbounds double, ptr %208, i64 %10
   %210 = load double, ptr %209, align 8, !tbaa !44
-  %211 = getelementptr inbounds nuw i8, ptr %0, i64 3968
+  %211 = getelementptr inbounds nuw i8, ptr %0, i64 4032
   %212 = getelementptr inbounds double, ptr %211, i64 %10
   store double %210, ptr %212, align 8, !tbaa !44
-  %213 = getelementptr inbounds nuw i8, ptr %0, i64 5632
+  %213 = getelementptr inbounds nuw i8, ptr %0, i64 5696
   %214 = getelementptr inbounds i64, ptr %213, i64 %10
   store i64 -1, ptr %214, align 8, !tbaa !30
   %215 = fcmp oeq double %99, 0.000000e+00
@@ -8586,26 +8592,26 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   br i1 %217, label %218, label %226
 
 218:                                              ; preds = %203
-  %219 = getelementptr inbounds nuw i8, ptr %0, i64 2944
+  %219 = getelementptr inbounds nuw i8, ptr %0, i64 3008
   %220 = getelementptr inbounds double, ptr %219, i64 %10
   store double %30, ptr %220, align 8, !tbaa !44
   store double %30, ptr %26, align 8, !tbaa !44
   %221 = getelementptr inbounds nuw i8, ptr %0, i64 1792
   %222 = getelementptr inbounds double, ptr %221, i64 %10
   %223 = load double, ptr %222, align 8, !tbaa !44
-  %224 = getelementptr inbounds nuw i8, ptr %0, i64 4672
+  %224 = getelementptr inbounds nuw i8, ptr %0, i64 4736
   %225 = getelementptr inbounds double, ptr %224, i64 %10
   store double %223, ptr %225, align 8, !tbaa !44
   br label %226
 
 226:                                              ; preds = %203, %218
-  %227 = getelementptr inbounds nuw i8, ptr %0, i64 2312
+  %227 = getelementptr inbounds nuw i8, ptr %0, i64 2376
   %228 = load i64, ptr %227, align 8, !tbaa !20
   %229 = icmp sgt i64 %228, 0
   br i1 %229, label %230, label %242
 
 230:                                              ; preds = %226
-  %231 = getelementptr inbounds nuw i8, ptr %0, i64 6152
+  %231 = getelementptr inbounds nuw i8, ptr %0, i64 6216
   %232 = load ptr, ptr %231, align 8, !tbaa !28
   %233 = getelementptr i64, ptr %232, i64 %10
   %234 = sext i1 %216 to i64
@@ -8628,7 +8634,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %243 = getelementptr inbounds i64, ptr %4, i64 %10
   store i64 -1, ptr %243, align 8, !tbaa !30
   %244 = load <8 x i64>, ptr %4, align 64, !tbaa !26
-  %245 = getelementptr inbounds nuw i8, ptr %0, i64 2816
+  %245 = getelementptr inbounds nuw i8, ptr %0, i64 2880
   %246 = load <8 x double>, ptr %245, align 64, !tbaa !26
   %247 = getelementptr inbounds nuw i8, ptr %0, i64 320
   %248 = load <8 x double>, ptr %247, align 64, !tbaa !26
@@ -8640,7 +8646,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %254 = fsub <8 x double> %250, %249
   %255 = fadd <8 x double> %254, splat (double 4.000000e-03)
   %256 = fcmp ole <8 x double> %246, %255
-  %257 = getelementptr inbounds nuw i8, ptr %0, i64 5568
+  %257 = getelementptr inbounds nuw i8, ptr %0, i64 5632
   %258 = load <8 x i64>, ptr %257, align 64, !tbaa !26
   %259 = select <8 x i1> %256, <8 x i64> splat (i64 -1), <8 x i64> %258
   %260 = select <8 x i1> %253, <8 x i64> %259, <8 x i64> zeroinitializer
@@ -8651,7 +8657,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %265 = and <8 x i64> %258, %264
   %266 = or <8 x i64> %263, %265
   store <8 x i64> %266, ptr %257, align 64, !tbaa !26
-  %267 = getelementptr inbounds nuw i8, ptr %0, i64 5696
+  %267 = getelementptr inbounds nuw i8, ptr %0, i64 5760
   %268 = load <8 x i64>, ptr %267, align 64, !tbaa !26
   %269 = or <8 x i64> %262, %268
   store <8 x i64> %269, ptr %267, align 64, !tbaa !26
@@ -8701,19 +8707,19 @@ attributes #7 = { nounwind }
 !13 = !{!5, !6, i64 24}
 !14 = !{!5, !6, i64 8}
 !15 = !{!5, !6, i64 48}
-!16 = !{!17, !6, i64 2304}
-!17 = !{!"_ZTS5Group", !18, i64 0, !6, i64 2304, !6, i64 2312, !6, i64 2320, !6, i64 2328, !6, i64 2336, !6, i64 2344, !7, i64 2368, !7, i64 2432, !7, i64 2816, !7, i64 3200, !7, i64 3584, !7, i64 3648, !7, i64 3712, !7, i64 3776, !7, i64 3840, !7, i64 3904, !7, i64 3968, !7, i64 4032, !7, i64 4096, !7, i64 4160, !7, i64 4224, !7, i64 4288, !7, i64 4352, !7, i64 4416, !7, i64 4480, !7, i64 4544, !7, i64 4608, !7, i64 4672, !7, i64 4736, !7, i64 4800, !7, i64 4864, !7, i64 4928, !7, i64 4992, !7, i64 5056, !7, i64 5120, !7, i64 5184, !7, i64 5248, !7, i64 5312, !7, i64 5376, !7, i64 5440, !7, i64 5504, !7, i64 5568, !7, i64 5632, !7, i64 5696, !7, i64 5760, !7, i64 5824, !7, i64 5888, !7, i64 6016, !7, i64 6080, !11, i64 6144, !19, i64 6152}
-!18 = !{!"_ZTS9CookGiven", !7, i64 0, !7, i64 64, !7, i64 128, !7, i64 192, !7, i64 256, !7, i64 320, !7, i64 384, !7, i64 448, !7, i64 512, !7, i64 576, !7, i64 640, !7, i64 704, !7, i64 768, !7, i64 832, !7, i64 896, !7, i64 960, !7, i64 1024, !7, i64 1088, !7, i64 1152, !7, i64 1216, !7, i64 1280, !7, i64 1344, !7, i64 1408, !7, i64 1472, !7, i64 1536, !7, i64 1600, !7, i64 1664, !7, i64 1728, !7, i64 1792, !7, i64 1856, !7, i64 1920, !7, i64 1984, !7, i64 2048, !7, i64 2112, !7, i64 2176, !7, i64 2240}
+!16 = !{!17, !6, i64 2368}
+!17 = !{!"_ZTS5Group", !18, i64 0, !6, i64 2368, !6, i64 2376, !6, i64 2384, !6, i64 2392, !6, i64 2400, !6, i64 2408, !7, i64 2432, !7, i64 2496, !7, i64 2880, !7, i64 3264, !7, i64 3648, !7, i64 3712, !7, i64 3776, !7, i64 3840, !7, i64 3904, !7, i64 3968, !7, i64 4032, !7, i64 4096, !7, i64 4160, !7, i64 4224, !7, i64 4288, !7, i64 4352, !7, i64 4416, !7, i64 4480, !7, i64 4544, !7, i64 4608, !7, i64 4672, !7, i64 4736, !7, i64 4800, !7, i64 4864, !7, i64 4928, !7, i64 4992, !7, i64 5056, !7, i64 5120, !7, i64 5184, !7, i64 5248, !7, i64 5312, !7, i64 5376, !7, i64 5440, !7, i64 5504, !7, i64 5568, !7, i64 5632, !7, i64 5696, !7, i64 5760, !7, i64 5824, !7, i64 5888, !7, i64 5952, !7, i64 6080, !7, i64 6144, !11, i64 6208, !19, i64 6216}
+!18 = !{!"_ZTS9CookGiven", !7, i64 0, !7, i64 64, !7, i64 128, !7, i64 192, !7, i64 256, !7, i64 320, !7, i64 384, !7, i64 448, !7, i64 512, !7, i64 576, !7, i64 640, !7, i64 704, !7, i64 768, !7, i64 832, !7, i64 896, !7, i64 960, !7, i64 1024, !7, i64 1088, !7, i64 1152, !7, i64 1216, !7, i64 1280, !7, i64 1344, !7, i64 1408, !7, i64 1472, !7, i64 1536, !7, i64 1600, !7, i64 1664, !7, i64 1728, !7, i64 1792, !7, i64 1856, !7, i64 1920, !7, i64 1984, !7, i64 2048, !7, i64 2112, !7, i64 2176, !7, i64 2240, !7, i64 2304}
 !19 = !{!"p1 _ZTS5Piece", !11, i64 0}
-!20 = !{!17, !6, i64 2312}
-!21 = !{!17, !6, i64 2320}
-!22 = !{!17, !6, i64 2328}
+!20 = !{!17, !6, i64 2376}
+!21 = !{!17, !6, i64 2384}
+!22 = !{!17, !6, i64 2392}
 !23 = !{!5, !6, i64 32}
-!24 = !{!17, !6, i64 2336}
+!24 = !{!17, !6, i64 2400}
 !25 = !{!5, !9, i64 64}
 !26 = !{!7, !7, i64 0}
-!27 = !{!17, !6, i64 2344}
-!28 = !{!17, !19, i64 6152}
+!27 = !{!17, !6, i64 2408}
+!28 = !{!17, !19, i64 6216}
 !29 = !{!5, !12, i64 152}
 !30 = !{!6, !6, i64 0}
 !31 = !{!32, !6, i64 8512}
@@ -8724,7 +8730,7 @@ attributes #7 = { nounwind }
 !36 = !{!32, !11, i64 8632}
 !37 = distinct !{!37, !38}
 !38 = !{!"llvm.loop.mustprogress"}
-!39 = !{!17, !11, i64 6144}
+!39 = !{!17, !11, i64 6208}
 !40 = !{!5, !6, i64 0}
 !41 = distinct !{!41, !38}
 !42 = !{!5, !6, i64 176}
