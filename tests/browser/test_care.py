@@ -127,6 +127,8 @@ def test_a_new_fryer_from_the_photo_of_its_plate_to_its_pack(browser, address, t
     for name, value in {**PLATE, "power": "14", "oil": "50"}.items():
         if name not in ("fryer", "fuel"):
             page.fill(f"{plate} [name={name}]", value)
+    assert page.input_value(f"{plate} [name=fuel]") == "", "nobody chose it yet"
+    page.select_option(f"{plate} [name=fuel]", "electric")
     page.click(f"{plate} button")
     assert page.locator("figure img").evaluate("i => i.complete && i.naturalWidth") == 40
     site = "form[action='/care/new/site']"

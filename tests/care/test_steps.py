@@ -12,7 +12,7 @@ from frywright.care.counters import _folded
 from frywright.care.energy import energy_day
 from frywright.care.gates import Signed, Step, check, missing, steps_for
 from frywright.care.wear import _reaches
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, several
 from frywright.model.findings import Outcome
 from frywright.model.fryer import FryerKind
 
@@ -31,8 +31,8 @@ def test_a_step_is_signed_after_what_it_needs():
     assert check(STEP, {"level"}, ANA) == ()
     assert missing(STEP, {"boil"}) == ("level",)
     early = refused(STEP, ANA)
-    assert (early.field, early.value, early.where) == ("step", "boil", "Boil-out")
-    assert early.values == {"needs": "level"}
+    assert (early.field, early.value, early.where) == ("step", "too early", "Boil-out")
+    assert early.values == {"needs": several(["level"])}
     passing = replace(ANA, pass_name="Bob", pass_reason="no time now")
     assert check(STEP, (), passing) == ("level",)
     assert refused(STEP, replace(passing, pass_name="Bo ")).field == "step"

@@ -158,6 +158,32 @@ def test_every_error_is_translated(language):
     assert sorted(text for text in found if not known.get(text)) == []
 
 
+MACHINES = ("web/pages/api.py", "web/pages/live.py", "web/watch.py", "cli/")
+"""What programs read of the API and its metrics, and the terminal's help, which ``tests/cli`` asks for."""
+SENTENCE = re.compile(r"[A-Z{]\S* \S+ .*[a-z}]\.")
+
+
+def sentences():
+    """Every whole sentence that stands in the code of a room or below as a text of its own."""
+    for path in (p for p in FILES if not any(part in str(p) for part in MACHINES)):
+        pieces = {id(v) for n in nodes_of(path) if isinstance(n, ast.JoinedStr) for v in n.values}
+        pieces |= {id(n.value) for n in nodes_of(path) if isinstance(n, ast.Expr)}
+        yield from (
+            node.value
+            for node in nodes_of(path)
+            if isinstance(node, ast.Constant) and isinstance(node.value, str)
+            if id(node) not in pieces and SENTENCE.fullmatch(node.value)
+        )
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_every_sentence_of_a_note_is_translated(language):
+    """Also where a text is chosen first and said later, so that no call shows it."""
+    known, found = translations(language), set(sentences())
+    assert len(found) > 500
+    assert sorted(text for text in found if not known.get(text)) == []
+
+
 DIALECT = re.compile(r"\b(reckon\w*|told|speaks? (of|against)|held)\b", re.IGNORECASE)
 NOT_DIALECT = re.compile(
     r"told apart|hand-held|oil held at|the shelf held|having been told|were told but never|^held$"

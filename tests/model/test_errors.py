@@ -42,10 +42,10 @@ def test_a_cause_within_a_message_speaks_the_same_language_and_units():
         "a.zip is not a backup of ours: oil is 572 °F; it must be 212 °F to 446 °F."
     )
     assert explain(around, "es", "metric") == (
-        "a.zip no es una copia nuestra: aceite es 300.0 °C; debe ser de 100.0 °C a 230.0 °C."
+        "a.zip no es una copia nuestra: aceite: 300.0 °C; debe ser de 100.0 °C a 230.0 °C."
     )
     letters = InputError("password", Phrase("{count} letters", {"count": 3}), "given")
-    assert explain(letters, "es").startswith("contraseña es 3 letras; debe ser")
+    assert explain(letters, "es").startswith("contraseña: 3 letras; debe ser")
     assert Amount(0.5).say(str) == "0.5"
     assert Amount(100.0, "c").say(str) == "100.0 °C (212 °F)"
 

@@ -15,6 +15,7 @@ from frywright.care.gates import steps_for
 from frywright.catalog.edit import with_measured
 from frywright.ledger.attachments import attachments_of
 from frywright.ledger.facts.care import PlateTyped, StepSigned
+from frywright.ledger.facts.oil import OilDone
 from frywright.model.errors import InputError
 from frywright.rooms import photos
 from frywright.rooms.care import commissioning as new
@@ -47,7 +48,10 @@ SITE = {
     "hood": "yes",
     "suppression": "yes",
 }
+EARLY = {"pass_name": "Rita Poe", "pass_reason": "keyed tonight, read back tomorrow"}
 FIGURES = {
+    "fill": {"oil": "45 lb"},
+    "programs": EARLY,
     "calibration": {"thermometer": "Ref 2", "set_temp": "335", "before_temp": "328", "after_temp": "334"},
     "first_heat": {
         "heat_up": "15:10",
@@ -180,9 +184,9 @@ def test_hard_gates_have_no_way_past(store, kitchen):
     sign(store, kitchen, "dry")
     sign(store, kitchen, "fill")
     sign(store, kitchen, "settings")
-    with pytest.raises(InputError, match="fire"):
+    with pytest.raises(InputError, match="after Suppression covers it"):
         sign(store, kitchen, "first_heat", **reason)
-    with pytest.raises(InputError, match="licensed"):
+    with pytest.raises(InputError, match="licensed or certified contractor or more"):
         sign(store, kitchen, "fire", role="technician")
     assert not upkeep.first_day(store)
 
@@ -195,7 +199,7 @@ def test_a_soft_gate_opens_for_a_name_and_a_reason_that_print(store, kitchen):
         sign(store, kitchen, "survey")
     sign(store, kitchen, "survey", pass_name="Rita Poe", pass_reason="electrician changes it on Monday")
     found = next(s for s in new.commissioning_view(store, kitchen, "alder").steps if s.key == "survey")
-    assert found.passed_over == ("site go",)
+    assert found.passed_over == ("every point of the site a go",)
     assert found.pass_name == "Rita Poe"
 
 
@@ -207,7 +211,7 @@ def test_figures_that_are_missing_write_nothing(store, kitchen):
         store, kitchen, "plate", "survey", "place", "connection", "fire", "clean", "dry", "settings", "fill"
     )
     count = len(list(store.entries()))
-    for bad in ({"heat_up": ""}, {"heat_up": "soon"}, {"from_temp": "warm"}):
+    for bad in ({"heat_up": ""}, {"heat_up": "soon"}, {"from_temp": "warm"}, {"to_temp": ""}):
         with pytest.raises(InputError):
             sign(store, kitchen, "first_heat", **bad)
     assert len(list(store.entries())) == count
@@ -217,6 +221,84 @@ def test_figures_that_are_missing_write_nothing(store, kitchen):
     sign(store, kitchen, "first_heat", heat_up="16:00", reason="watch started late")
     assert len(list(store.facts(StepSigned))) == 11
     assert upkeep.first_day(store)["alder", "heat_up"].fact.value_s == 960.0
+
+
+def test_oil_filled_in_is_weighed_and_begins_the_oil_log(store, kitchen):
+    """No amount, or one this vat cannot take, fills nothing; the amount stands on the pack and the oil counts
+    as fresh from that day.
+    """
+    begun(store, kitchen, *ALL_TO_HEAT[:-2])
+    count = len(list(store.entries()))
+    for oil, said in (("", "weighed or counted"), ("4.5", "this vat takes 20.4 kg"), ("450", "boils over")):
+        with pytest.raises(InputError, match=said):
+            sign(store, kitchen, "fill", oil=oil)
+    assert len(list(store.entries())) == count
+    sign(store, kitchen, "fill", oil="44 lb")
+    (filled,) = store.facts(OilDone)
+    assert (filled.fact.vat, filled.fact.what, filled.fact.raw) == ("alder", "fill", "44 lb")
+    row = next(s for s in new.commissioning_view(store, kitchen, "alder").steps if s.key == "fill")
+    assert row.note == "licence 4471; 44.0 lb of oil filled in"
+
+
+def test_a_heat_up_without_its_marks_is_no_figure(store, kitchen):
+    """Both temperatures are asked, from cold: without them any time would pass as the first day's."""
+    begun(store, kitchen, *ALL_TO_HEAT[:-1])
+    for bad in ({"from_temp": ""}, {"to_temp": ""}, {"from_temp": "340"}):
+        with pytest.raises(InputError, match="heated"):
+            sign(store, kitchen, "first_heat", heat_up="2:30", **bad)
+    assert not upkeep.first_day(store)
+
+
+def test_figures_far_too_fast_are_looked_at_again(store, kitchen):
+    """Two seconds of pressure build, one of vent: no watch. A tenth of the time worked out meets nothing; nor
+    is a piece of 400 °F one that was probed.
+    """
+    steps = [s.key for s in steps_for(kitchen.fryer("alder"))]
+    begun(store, kitchen, *steps[: steps.index("proof")])
+    for bad in ({"pressure_build": "0:02"}, {"vent_down": "0:01"}, {"back_to_back": "572 752"}):
+        with pytest.raises(InputError):
+            sign(store, kitchen, "proof", **bad)
+    sign(store, kitchen, "proof", pressure_build="0:06")
+    found = {t.name: t for t in new.commissioning_view(store, kitchen, "alder").tests}
+    assert found["pressure build"].outcome == "unknown"
+    assert "Time it again" in found["pressure build"].text
+
+
+def test_programs_are_signed_only_when_they_were_read_back(store, kitchen):
+    """A second person's signature beside a fryer whose content nobody knows: refused, or owned by name and
+    reason, which print with the step's own title.
+    """
+    steps = [s.key for s in steps_for(kitchen.fryer("alder"))]
+    begun(store, kitchen, *steps[: steps.index("programs")])
+    row = {s.key: s for s in new.commissioning_view(store, kitchen, "alder").steps}
+    assert row["programs"].early
+    assert not row["place"].early
+    with pytest.raises(InputError, match="program is bone-in alder"):
+        sign(store, kitchen, "programs", pass_name="", pass_reason="")
+    sign(store, kitchen, "programs")
+    text = words(handover_pack(store, kitchen, "alder", "en", str))
+    assert "every program read back Rita Poe" in text
+
+
+def test_a_pack_says_what_is_missing(store, kitchen):
+    """Without a plate nothing was compared; every unsigned step says so, and the head counts them; times are
+    the kitchen's own; figures of the calibration print; a photo that was lost is said.
+    """
+    text = words(handover_pack(store, kitchen, "alder", "en", str))
+    count = len(steps_for(kitchen.fryer("alder")))
+    assert f"{count} steps NOT SIGNED" in text
+    assert text.count("NOT SIGNED") == count + 1
+    assert "Nothing to compare: no plate." in text
+    assert "No difference found" not in text
+    begun(store, kitchen, *(s.key for s in steps_for(kitchen.fryer("alder"))))
+    text = words(handover_pack(store, kitchen, "alder", "en", str))
+    assert "all steps signed" in text
+    assert "UTC" not in text
+    assert f"{now().astimezone(dt.timezone(dt.timedelta(hours=-7))):%Y-%m-%d %H:}" in text
+    assert "by Ref 2, set to 335 °F: 328 °F, after 334 °F" in text
+    photo = new.commissioning_view(store, kitchen, "alder").plate["photo"]
+    (attachments_of(store).folder / photo).write_bytes(b"other")
+    assert "LOST" in words(handover_pack(store, kitchen, "alder", "en", str))
 
 
 def test_from_plate_to_handover(store, kitchen):

@@ -9,9 +9,9 @@ from dataclasses import dataclass, replace
 from functools import cache
 
 from frywright.catalog import load as catalog
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, several
 from frywright.model.fryer import Fryer
-from frywright.model.roles import may_sign
+from frywright.model.roles import SIGNERS, may_sign
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -80,6 +80,12 @@ def missing(step: Step, done: Collection[str]) -> tuple[str, ...]:
     return tuple(key for key in step.needs if key not in done)
 
 
+def titles_of(keys: Collection[str]) -> dict[str, str]:
+    """Titles of steps by their keys, in order."""
+    known = {s.key: s.title for s in _steps()}
+    return {key: known.get(key, key) for key in keys}
+
+
 def check(step: Step, done: Collection[str], signed: Signed) -> tuple[str, ...]:
     """Whether a step may be signed; the needs it passes over by name and reason, mostly none.
 
@@ -91,10 +97,10 @@ def check(step: Step, done: Collection[str], signed: Signed) -> tuple[str, ...]:
     if not may_sign(signed.role, step.who):
         raise InputError(
             "role",
-            repr(signed.role),
+            SIGNERS.get(signed.role, repr(signed.role)),
             "{who} or more: nobody else signs this step",
             where=step.title,
-            values={"who": step.who},
+            values={"who": SIGNERS[step.who]},
         )
     if len(signed.who.strip()) < 2:
         raise InputError("who", repr(signed.who), "the name of the person who did it", where=step.title)
@@ -110,17 +116,17 @@ def check(step: Step, done: Collection[str], signed: Signed) -> tuple[str, ...]:
     if step.hard:
         raise InputError(
             "step",
-            step.key,
+            "too early",
             "after {needs}: this order has no way past",
             where=step.title,
-            values={"needs": ", ".join(open_needs)},
+            values={"needs": several([*titles_of(open_needs).values()])},
         )
     if len(signed.pass_name.strip()) < 3 or len(signed.pass_reason.strip()) < 10:
         raise InputError(
             "step",
-            step.key,
+            "too early",
             "after {needs}, or with a name and a reason that stand on the handover",
             where=step.title,
-            values={"needs": ", ".join(open_needs)},
+            values={"needs": several([*titles_of(open_needs).values()])},
         )
     return open_needs

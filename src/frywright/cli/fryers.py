@@ -169,8 +169,8 @@ def sign(
 ) -> None:
     """Sign a step of a commissioning in its order: who=, role=, second=, note=.
 
-    Figures as m:ss: first_heat takes heat_up=, proof takes recovery= and, under pressure, pressure_build= and
-    vent_down=.
+    Figures as m:ss: first_heat takes heat_up= and the marks from_temp= and to_temp=, proof takes recovery=
+    and, under pressure, pressure_build= and vent_down=. fill takes oil=.
     """
     from frywright.rooms.care.commissioning import commissioning_view, sign_step
 

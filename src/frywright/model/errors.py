@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Any, ClassVar, TypeVar
 
@@ -122,7 +122,16 @@ class InputError(FrywrightError):
         """The value as people read it."""
         if isinstance(self.value, Phrase | Amount):
             return self.value
+        if self.value in ("", repr("")):
+            return Phrase("empty")
         return Amount(self.value, self.unit) if self.unit else Phrase("{value}", {"value": self.value})
+
+
+def several(texts: Sequence[str]) -> Phrase:
+    """Some texts as one value of a message, each said in the reader's language."""
+    if len(texts) < 2:
+        return Phrase("{text}", {"text": texts[0] if texts else ""})
+    return Phrase("{text}; {rest}", {"text": texts[0], "rest": several(texts[1:])})
 
 
 def spoken(name: str) -> str:

@@ -44,7 +44,17 @@ def read_core(kitchen: Kitchen, text: str, name: str) -> float:
     InputError
         It is no temperature, or none that a core in the kitchen can have.
     """
-    found = kitchen.site.read(text, "temperature", name)
+    return core_of(kitchen.site.read(text, "temperature", name), name)
+
+
+def core_of(found: float, name: str) -> float:
+    """A temperature [degC] that the core of a piece in the kitchen can have.
+
+    Raises
+    ------
+    InputError
+        None that it can have.
+    """
     if not -5.0 <= found <= 130.0:
         raise InputError(
             name,

@@ -164,9 +164,12 @@ class SiteMeasured(Fact):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StepSigned(Fact):
-    """A step of a commissioning, signed, with what was passed over and the figures the step asks for."""
+    """A step of a commissioning, signed, with what was passed over and the figures the step asks for. Version
+    1 knew no amount of oil.
+    """
 
     KIND: ClassVar[str] = "commission_step"
+    VERSION: ClassVar[int] = 2
     PEOPLE: ClassVar[tuple[str, ...]] = ("who", "second", "pass_name")
     fryer: str
     step: str
@@ -189,6 +192,7 @@ class StepSigned(Fact):
     full_c: tuple[float, ...] | None = None
     half_c: tuple[float, ...] | None = None
     back_to_back_c: tuple[float, ...] | None = None
+    oil_mass_kg: float | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

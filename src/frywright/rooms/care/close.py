@@ -16,7 +16,7 @@ from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, usual_trade
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, several
 from frywright.model.findings import say
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
@@ -214,7 +214,7 @@ def _store_gate(store: Store, kitchen: Kitchen, day: dt.date, key: str, done: se
     waiting = _waiting(tonight(store, kitchen, today=day), steps[key], done)
     if waiting:
         raise InputError(
-            "step", key, "after the heat is off at: {fryers}", values={"fryers": "; ".join(waiting)}
+            "step", "too early", "after the heat is off at: {fryers}", values={"fryers": "; ".join(waiting)}
         )
 
 
@@ -246,7 +246,7 @@ def _signed(store: Store, day: dt.date, where: str, key: str) -> set[tuple[str, 
     """What is signed tonight; the step to sign must not be among it."""
     done = {(e.fact.fryer, e.fact.step) for e in _told(store, day)}
     if (where, key) in done:
-        raise InputError("step", key, "one that is not signed yet tonight")
+        raise InputError("step", "signed", "one that is not signed yet tonight")
     return done
 
 
@@ -292,21 +292,22 @@ def _gates(
     moment: dt.datetime,
 ) -> None:
     done, trade = set(told), usual_trade(kitchen)
-    open_needs = [n for n in step["needs"] if (mine.fryer.key, n) not in done]
+    titles = {s["key"]: s["title"] for s in mine.steps}
+    open_needs = [titles[n] for n in step["needs"] if (mine.fryer.key, n) not in done]
     if open_needs:
         raise InputError(
             "step",
-            step["key"],
+            "too early",
             "after {needs}: this order has no way past",
             where=mine.fryer.name,
-            values={"needs": ", ".join(open_needs)},
+            values={"needs": several(open_needs)},
         )
     opens = opens_at(mine.fryer.key, step, told)
     if opens is not None and moment < opens:
         at = time_of_day(business_time(trade, opens)[1])
         raise InputError(
             "step",
-            step["key"],
+            "too early",
             "after {at}: it takes {minutes} min or more",
             where=mine.fryer.name,
             values={"at": at, "minutes": step["least_min"]},
@@ -317,7 +318,7 @@ def _gates(
     if any(a <= second_s < b for a, b in trade.rush_s):
         raise InputError(
             "step",
-            step["key"],
+            "too early",
             "outside the rush: no hot oil is moved while people run",
             where=mine.fryer.name,
         )
@@ -325,7 +326,7 @@ def _gates(
     if first is not None and first != mine.fryer.key:
         raise InputError(
             "step",
-            step["key"],
+            "too early",
             "after {fryer}: one move of oil at a time",
             where=mine.fryer.name,
             values={"fryer": kitchen.fryer(first).name},

@@ -4,18 +4,19 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Mapping
-from dataclasses import asdict, dataclass
+from dataclasses import asdict, dataclass, replace
 from typing import Any
 
 from frywright.calibrate.sampling import SampleAim, SampleOutcome, prove_sample
 from frywright.care.acceptance import Test, control, reckoned_s, timed
 from frywright.care.commissioning import amps, go
-from frywright.care.gates import Signed, Step, check, missing, steps_for
+from frywright.care.gates import Signed, Step, check, missing, steps_for, titles_of
 from frywright.catalog import load as catalog
 from frywright.ledger.facts.care import FigureTimed, StepSigned
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
-from frywright.model.errors import InputError
+from frywright.model.business_day import local_time
+from frywright.model.errors import InputError, several
 from frywright.model.findings import Note, Outcome, say
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
@@ -27,12 +28,19 @@ from frywright.rooms.care.heat_check import heat_check
 from frywright.rooms.care.in_order import check_sense, opens_words
 from frywright.rooms.care.nameplate import Case, case_of, differences, points_of, typed_back
 from frywright.rooms.care.upkeep import FIGURE_NAMES, figure_fact, first_day
+from frywright.rooms.care.vat import oil_fact
 from frywright.rooms.clock import now
 from frywright.rooms.hall import confirmed, write
+from frywright.rooms.readings import core_of
+from frywright.rooms.standing import held_status
 from frywright.trial.ask import CookRequest, ask, product_limit
 from frywright.verdicts.place import place_of
 
 LOADS = ("full", "half", "back_to_back")
+FILL_FRAC = 0.25
+"""How far a filling may be from what the vat takes: the cold line stands lower than the hot one, cartons are
+counted whole (own estimate).
+"""
 LOAD_NAMES = {"full": "full load", "half": "half load", "back_to_back": "back to back"}
 
 
@@ -66,6 +74,7 @@ class StepRow:
     passed_over: tuple[str, ...]
     pass_name: str
     pass_reason: str
+    early: bool  # it can be signed only with a name and a reason
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -116,6 +125,7 @@ def sign_step(
     Parameters
     ----------
     values : fryer, step, who, role, second, note; pass_name and pass_reason where a soft step goes early;
+        oil, the amount filled in;
         heat_up, recovery, pressure_build, vent_down as ``m:ss``;
         from_temp and to_temp of the heat-up; set_temp, mean_temp and swing of the control; full, half,
         back_to_back as probe readings with spaces; reason to sign again
@@ -133,7 +143,7 @@ def sign_step(
         raise InputError("step", repr(key), "one of: {known}", values={"known": ", ".join(known)})
     if case.plate is None:
         raise InputError(
-            "step", key, "after the plate was typed: no plate, no program", where=case.fryer.name
+            "step", "too early", "after the plate was typed: no plate, no program", where=case.fryer.name
         )
     names = ("who", "role", "second", "note", "pass_name", "pass_reason")
     signed = Signed(**{name: str(values.get(name, "") or "").strip()[:300] for name in names})
@@ -142,19 +152,10 @@ def sign_step(
     if step.people_count > 1:
         confirmed(signed.second)
     check_sense(case, kitchen, step, values, at or now())
-    whole = go(points_of(case, kitchen))
-    if key == "survey" and whole is not Outcome.MEETS:
-        if len(signed.pass_name) < 3 or len(signed.pass_reason) < 10:
-            raise InputError(
-                "survey",
-                str(whole),
-                "a go at every point, or a deviation owned by name and reason",
-                where=case.fryer.name,
-            )
-        needs = (*needs, "site go")
+    needs += _deviations(store, kitchen, case, key, signed)
     reason = str(values.get("reason", "") or "").strip()
     if key in case.steps and len(reason) < 4:
-        raise InputError("step", key, "signed once; to sign again say why", where=step.title)
+        raise InputError("step", "signed", "signed once; to sign again say why", where=step.title)
     told = StepSigned(
         fryer=case.fryer.key,
         step=key,
@@ -167,14 +168,44 @@ def sign_step(
         pass_name=signed.pass_name if needs else "",
         pass_reason=signed.pass_reason if needs else "",
         reason=reason[:200],
-        **_figures(kitchen, step, values),
+        **_figures(kitchen, case, step, values),
     )
     figures = [_first_figure(store, kitchen, told, figure, values) for figure in step.figures]
     old = case.steps.get(key)
     with store.writing():
         for figure, replaces in figures:
             write(store, figure, replaces=replaces)
+        if told.oil_mass_kg is not None:
+            filled = {"vat": told.fryer, "what": "fill", "amount": values.get("oil"), "who": told.who}
+            write(store, oil_fact(kitchen, filled, "", at or now()), at)
         return write(store, told, at, replaces=old.number if old else None)
+
+
+SITE_GO, READ_BACK = "every point of the site a go", "every program read back"
+"""What a step may go without by name and reason, beside the steps before it."""
+
+
+def _deviations(
+    store: Store, kitchen: Kitchen, case: Case, key: str, signed: Signed | None = None
+) -> tuple[str, ...]:
+    """What a site that is not a go, or programs nobody read back, leave open; signed only with a name and a
+    reason.
+    """
+    if key == "survey":
+        open_points = [p.name for p in points_of(case, kitchen) if p.outcome is not Outcome.MEETS]
+        found, asked, lack = "site", "a go at every point, or a deviation owned by name and reason", SITE_GO
+    elif key == "programs":
+        mine = {p.name for p in kitchen.programs if p.fryer == case.fryer.key}
+        open_points = [r.name for r in held_status(store, kitchen) if r.name in mine and r.state != "current"]
+        found, lack = "program", READ_BACK
+        asked = "read back on its page in room Cook first, or passed over with a name and a reason"
+    else:
+        return ()
+    if not open_points:
+        return ()
+    if signed is not None and (len(signed.pass_name) < 3 or len(signed.pass_reason) < 10):
+        raise InputError(found, several(open_points), asked, where=case.fryer.name)
+    return (lack,)
 
 
 def _first_figure(
@@ -192,7 +223,31 @@ def _first_figure(
     return figure_fact(store, kitchen, told, first=True)
 
 
-def _figures(kitchen: Kitchen, step: Step, values: Mapping[str, Any]) -> dict[str, Any]:
+def _filled_kg(kitchen: Kitchen, case: Case, step: Step, text: str) -> float:
+    """Oil filled in as typed, about what plate or kitchen file says this vat takes."""
+    plate = case.plate.fact.oil_mass_kg if case.plate else None
+    takes = plate or case.fryer.oil_mass_kg
+    if not text:
+        raise InputError("oil", "empty", "weighed or counted: how much went in", where=step.title)
+    found = kitchen.site.read(text, "mass", "oil")
+    if abs(found - takes) > FILL_FRAC * takes:
+        raise InputError(
+            "oil",
+            found,
+            "{least_kg} to {most_kg}: this vat takes {takes_kg}. Too little bares the heat surfaces, too much"
+            " boils over",
+            where=step.title,
+            values={
+                "least_kg": (1 - FILL_FRAC) * takes,
+                "most_kg": (1 + FILL_FRAC) * takes,
+                "takes_kg": takes,
+            },
+            unit="kg",
+        )
+    return found
+
+
+def _figures(kitchen: Kitchen, case: Case, step: Step, values: Mapping[str, Any]) -> dict[str, Any]:
     """Figures a step must bring, read whole before anything is written."""
     found: dict[str, Any] = {}
     for figure in step.figures:
@@ -202,14 +257,14 @@ def _figures(kitchen: Kitchen, step: Step, values: Mapping[str, Any]) -> dict[st
         parse_clock(text)
     site = kitchen.site
 
-    def temp(name: str, default: float | None = None) -> float:
-        text = str(values.get(name, "") or "").strip()
-        if not text and default is not None:
-            return default
-        return site.read(text, "temperature", name)
+    def temp(name: str) -> float:
+        return site.read(str(values.get(name, "") or "").strip(), "temperature", name)
 
+    if step.key == "fill":
+        text = str(values.get("oil", "") or "").strip()
+        found["oil_mass_kg"] = _filled_kg(kitchen, case, step, text)
     if step.key == "first_heat":
-        found["marks_c"] = (temp("from_temp", kitchen.site.room_temp_c), temp("to_temp", 175.0))
+        found["marks_c"] = (temp("from_temp"), temp("to_temp"))
         if str(values.get("set_temp", "") or "").strip():
             swing = site.read(str(values.get("swing", "") or "0"), "temperature_difference", "swing")
             found |= {"set_c": temp("set_temp"), "mean_c": temp("mean_temp"), "swing_k": swing}
@@ -218,7 +273,7 @@ def _figures(kitchen: Kitchen, step: Step, values: Mapping[str, Any]) -> dict[st
     if step.key == "proof":
         for load in LOADS:
             read = site.read_list(str(values.get(load, "") or ""), "temperature", LOAD_NAMES[load])
-            found[f"{load}_c"] = tuple(read)
+            found[f"{load}_c"] = tuple(core_of(c, LOAD_NAMES[load]) for c in read)
             if len(read) < 2:
                 raise InputError(
                     LOAD_NAMES[load],
@@ -346,7 +401,9 @@ def commissioning_view(
 ) -> CommissioningView:
     """A commissioning as a page, JSON and the handover pack show it."""
     case, system = case_of(store, kitchen, fryer), str(kitchen.site.units)
-    steps = tuple(_step_row(case, kitchen, step, tr) for step in steps_for(case.fryer))
+    lacks = {key: _deviations(store, kitchen, case, key) for key in ("survey", "programs")}
+    rows = (_step_row(case, kitchen, step, tr) for step in steps_for(case.fryer))
+    steps = tuple(replace(row, early=row.early or bool(lacks.get(row.key))) for row in rows)
     points = points_of(case, kitchen)
     plate, site = case.plate.fact if case.plate else None, case.site.fact if case.site else None
     draws = ""
@@ -393,11 +450,39 @@ def _step_row(case: Case, kitchen: Kitchen, step: Step, tr: Translate) -> StepRo
         done=bool(entry),
         ready=bool(case.plate) and not missing(step, done),
         opens=opens_words(case, kitchen, step, tr),
-        at=f"{entry.recorded_at:%Y-%m-%d %H:%M} UTC" if entry else "",
+        at=local_time(kitchen, entry.happened_at) if entry else "",
         by=", ".join(x for x in (signed.who, signed.second) if x) if signed else "",
         role=signed.role if signed else "",
-        note=signed.note if signed else "",
-        passed_over=tuple(signed.passed_over) if signed else (),
+        note="; ".join(x for x in (signed.note, _brought(kitchen, signed, tr)) if x) if signed else "",
+        passed_over=_passed_over(signed, tr) if signed else (),
         pass_name=signed.pass_name if signed else "",
         pass_reason=signed.pass_reason if signed else "",
+        early=bool(missing(step, done)),
     )
+
+
+def _passed_over(signed: StepSigned, tr: Translate) -> tuple[str, ...]:
+    """What a step went without, by the titles of the steps."""
+    titles = titles_of(signed.passed_over) | {"site go": SITE_GO}
+    return tuple(tr(titles.get(key, key)) for key in signed.passed_over)
+
+
+def _brought(kitchen: Kitchen, signed: StepSigned, tr: Translate) -> str:
+    """The figures that a step brought and no acceptance test shows."""
+    system, told = str(kitchen.site.units), dict[str, Any]()
+    if signed.oil_mass_kg is not None:
+        text, told = "{oil_kg} of oil filled in", {"oil_kg": signed.oil_mass_kg}
+    elif signed.marks_c is not None:
+        text = "heated from {low_c} to {high_c}"
+        told = {"low_c": signed.marks_c[0], "high_c": signed.marks_c[1]}
+    elif signed.thermometer is not None:
+        text = "by {thermometer}, set to {set_c}: {before_c}"
+        told = {"thermometer": signed.thermometer, "set_c": signed.set_c, "before_c": signed.before_c}
+        if signed.after_c is not None:
+            text, told["after_c"] = (
+                "by {thermometer}, set to {set_c}: {before_c}, after {after_c}",
+                signed.after_c,
+            )
+    else:
+        return ""
+    return say(text, told, system, tr)

@@ -11,7 +11,9 @@ from typing import Any
 from frywright.catalog import load as catalog
 from frywright.ledger.attachments import attachments_of
 from frywright.ledger.store import Store
+from frywright.model.business_day import local_time
 from frywright.model.errors import FrywrightError
+from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.roles import SIGNERS
 from frywright.model.tongues import Translate
@@ -70,7 +72,7 @@ def handover_pack(
         {
             "title": f"{tr('Handover')}: {view.name}",
             "place": kitchen.site.name,
-            "when": f"{now():%Y-%m-%d %H:%M} UTC",
+            "when": f"{local_time(kitchen, now())} · {_open_words(len(view.open), tr)}",
             "language": language,
             "size_pt": 11,
             "paper": PAPER[str(kitchen.site.units)],
@@ -87,17 +89,27 @@ def handover_pack(
     )
 
 
+def _open_words(count: int, tr: Translate) -> str:
+    """How many steps of a commissioning nobody signed."""
+    return (
+        say("{count} steps NOT SIGNED", {"count": float(count)}, translate=tr)
+        if count
+        else tr("all steps signed")
+    )
+
+
 def _sections(store: Store, kitchen: Kitchen, view: CommissioningView, tr: Translate) -> list[Section]:
     """Every table of the pack, in the order of the work."""
     steps, none = view.steps, tr("Nothing.")
+    unsigned = tr("NOT SIGNED")
     passed = [[s.title, ", ".join(s.passed_over), s.pass_name, s.pass_reason] for s in steps if s.passed_over]
     signed = [
-        [s.title, s.at or "–", f"{s.by} ({tr(SIGNERS[s.role])})" if s.done else "–", s.note] for s in steps
+        [s.title, s.at or "–", f"{s.by} ({tr(SIGNERS[s.role])})" if s.done else unsigned, s.note]
+        for s in steps
     ]
     tests = [[t.name, t.measured or "–", t.worked_out or "–", t.word, t.text] for t in view.tests]
-    titles = {s.key: s.title for s in steps}
     return [
-        *_plate_and_site(kitchen, view, tr),
+        *_plate_and_site(store, kitchen, view, tr),
         section(
             tr("Steps"),
             [tr("step"), tr("when"), tr("signed by"), tr("number or note")],
@@ -116,24 +128,27 @@ def _sections(store: Store, kitchen: Kitchen, view: CommissioningView, tr: Trans
             [tr("test"), tr("measured"), tr("worked out"), tr("outcome"), tr("note")],
             [3, 3, 2, 2, 5],
             tests,
+            tr("Nothing was measured."),
         ),
         section(
             tr("Programs"),
             [tr("program"), tr("slot"), tr("version"), tr("check figure"), tr("in the fryer now")],
             [4, 1, 2, 2, 4],
             _programs(store, kitchen, view.fryer, tr),
+            tr("No program of this fryer."),
         ),
-        section(tr("Still open"), [tr("step")], [1], [[titles[key]] for key in view.open], none),
         section(tr("In an emergency"), [tr("what"), tr("here")], [2, 5], _facts(kitchen, tr)),
     ]
 
 
-def _plate_and_site(kitchen: Kitchen, view: CommissioningView, tr: Translate) -> list[Section]:
+def _plate_and_site(store: Store, kitchen: Kitchen, view: CommissioningView, tr: Translate) -> list[Section]:
     """The plate as printed, what of it differs from the kitchen file, and the site against it."""
     signs, typed = unit_signs(str(kitchen.site.units)), view.plate_typed
     shown = [
         [tr(name), f"{typed[k]} {signs.get(k, '')}".strip()] for k, name in PLATE_NAMES.items() if k in typed
     ]
+    if view.plate:
+        shown += [[tr("photo"), tr(_photo_state(store, view.plate["photo"]))]]
     return [
         section(
             tr("Nameplate"),
@@ -147,13 +162,14 @@ def _plate_and_site(kitchen: Kitchen, view: CommissioningView, tr: Translate) ->
             [tr("note")],
             [1],
             [[t] for t in view.differences],
-            tr("No difference found."),
+            tr("No difference found.") if view.plate else tr("Nothing to compare: no plate."),
         ),
         section(
             tr("Site"),
             [tr("point"), tr("outcome"), tr("note")],
             [2, 2, 6],
             [[p.name, tr(MARK[p.outcome]), p.text] for p in view.points],
+            tr("Nothing was measured."),
         ),
     ]
 
@@ -171,7 +187,7 @@ def _programs(store: Store, kitchen: Kitchen, fryer: str, tr: Translate) -> list
 def _photo(
     store: Store, plate: Mapping[str, Any], tr: Translate
 ) -> tuple[list[dict[str, str]], dict[str, bytes]]:
-    """The plate's photo for the pack; one that was swapped or lost on disk is said, not hidden."""
+    """The plate's photo for the pack; nothing where there is none."""
     if not plate.get("photo"):
         return [], {}
     try:
@@ -181,6 +197,17 @@ def _photo(
         return [], {}
     name = f"plate.{picture_type(content)}"
     return [{"file": name, "caption": f"{tr('Nameplate')} · {plate['photo'][:12]}"}], {name: content}
+
+
+def _photo_state(store: Store, photo: object) -> str:
+    """Whether the plate's photo is there; one that was swapped or lost on disk is said, not hidden."""
+    if not photo:
+        return "NO PHOTO"
+    try:
+        with attachments_of(store).open(str(photo)):
+            return "above"
+    except FrywrightError:
+        return "LOST: the file is not the one that was kept"
 
 
 def _facts(kitchen: Kitchen, tr: Translate) -> list[list[str]]:

@@ -22,6 +22,9 @@ from frywright.rooms.clock import now
 
 LEAK_WAIT = dt.timedelta(hours=24)
 """A leak shows when the vat has stood hot and cold again (common practice, no source)."""
+LEAST_RISE_K = 50.0
+"""Less says nothing of the heaters (own rule)."""
+MARKS = {"from_temp": "heated from", "to_temp": "heated to"}
 SLACK_FRAC = 0.85
 """What a plate's power, a watch and the amount of oil may be off by together (own estimate)."""
 
@@ -34,12 +37,11 @@ def check_sense(
     Raises
     ------
     InputError
-        A plate without a photo, a heat-up faster than its power allows, a leak looked for too soon.
+        A plate without a photo, a heat-up without its marks or faster than its power allows, a leak looked
+        for too soon.
     """
     if step.key == "plate" and case.plate and not case.plate.fact.photo:
-        raise InputError(
-            "photo", "missing", "in a photo kept with the plate: take one, then sign", where=step.title
-        )
+        raise InputError("photo", "missing", "kept with the plate: take one, then sign", where=step.title)
     if step.key == "leak" and "first_heat" in case.steps:
         since = moment - case.steps["first_heat"].happened_at
         if since < LEAK_WAIT:
@@ -57,11 +59,25 @@ def _heat_up(case: Case, kitchen: Kitchen, step: Step, values: Mapping[str, Any]
     """The heat-up that was timed against the energy it takes, all of the plate's power going into the oil."""
     power_w = case.plate.fact.power_w if case.plate else None
     text = str(values.get("heat_up", "") or "").strip()
-    low, high = (str(values.get(name, "") or "").strip() for name in ("from_temp", "to_temp"))
-    if not power_w or not (text and low and high):
-        return
+    marks = {name: str(values.get(name, "") or "").strip() for name in ("from_temp", "to_temp")}
+    for name, found in marks.items():
+        if not found:
+            raise InputError(
+                MARKS[name], "empty", "the oil's temperature when the watch was pressed", where=step.title
+            )
     oil, site = catalog.oils()[case.fryer.oil], kitchen.site
-    low_c, high_c = site.read(low, "temperature", "from_temp"), site.read(high, "temperature", "to_temp")
+    low_c, high_c = (site.read(found, "temperature", MARKS[name]) for name, found in marks.items())
+    if high_c - low_c < LEAST_RISE_K:
+        raise InputError(
+            MARKS["to_temp"],
+            high_c,
+            "{least_c} or more: a heat-up is timed from cold oil to the set point",
+            where=step.title,
+            values={"least_c": low_c + LEAST_RISE_K},
+            unit="c",
+        )
+    if not power_w or not text:
+        return
     cp = oil.cp_0c_j_kgk + oil.cp_slope_j_kgk2 * 0.5 * (low_c + high_c)
     least_s = SLACK_FRAC * case.fryer.oil_mass_kg * cp * (high_c - low_c) / power_w
     if parse_clock(text) < least_s:

@@ -24,7 +24,7 @@ from frywright.model.business_day import business_time, usual_trade
 from frywright.model.care import Task
 from frywright.model.errors import InputError
 from frywright.model.findings import say
-from frywright.model.fryer import Fryer
+from frywright.model.fryer import SHORTEST_VENT_S, Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.roles import SIGNERS, may_sign
 from frywright.model.tongues import Translate
@@ -37,9 +37,9 @@ from frywright.rooms.standing import CareRow, taps_since
 
 RATE_DAYS, SOON_DAYS = 28, 7
 LONGEST_FIGURE_S = 4 * 3600.0
-LEAST_HEAT_UP_S = 120.0
-"""No vat heats up faster: a kilogram of oil takes some 300 kJ, and a kilowatt and a half for each is more
-than fryers have (own estimate).
+LEAST_S = {"heat_up": 120.0, "vent_down": SHORTEST_VENT_S, "pressure_build": 5.0}
+"""No fryer is faster. Heat-up: a kilogram of oil takes some 300 kJ, and a kilowatt and a half for each is
+more than fryers have; pressure build: the food's steam has the room over the oil to fill (own estimates).
 """
 FIGURE_NAMES = {
     "heat_up": "heat-up",
@@ -321,13 +321,13 @@ def figure_fact(
     seconds = parse_clock(str(values.get("time", "") or "").strip())
     if not 0 < seconds <= LONGEST_FIGURE_S:
         raise InputError("time", clock(seconds), "above 0, up to four hours", where=fryer.name)
-    if figure == "heat_up" and seconds < LEAST_HEAT_UP_S:
+    if seconds < LEAST_S.get(figure, 0.0):
         raise InputError(
-            "time",
+            FIGURE_NAMES[figure],
             clock(seconds),
-            "{least} or more: no vat heats up faster; look at the watch and write minutes:seconds",
+            "{least} or more: no fryer is faster; look at the watch and write minutes:seconds",
             where=fryer.name,
-            values={"least": clock(LEAST_HEAT_UP_S)},
+            values={"least": clock(LEAST_S[figure])},
         )
     who, note, reason = (str(values.get(name, "") or "").strip() for name in ("who", "note", "reason"))
     old = first_day(store).get((fryer.key, figure)) if first else None
