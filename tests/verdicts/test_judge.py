@@ -14,7 +14,7 @@ from frywright.verdicts.judge import CoreCurve, best_row, judge
 from frywright.verdicts.limits import edition_on
 from frywright.verdicts.place import place_named
 from frywright.verdicts.pressure import judge_opening
-from frywright.verdicts.tables import fsis_poultry
+from frywright.verdicts.tables import fsis_poultry, uk_equivalents
 
 PROBE = Evidence(kind=EvidenceKind.PROBE, error_k=1.0)
 US = place_named("us_food_code_2022")
@@ -156,3 +156,53 @@ def test_the_margin_of_a_log_reduction_is_the_shift_that_just_makes_it(over_k):
     assert verdict.values["margin_k"] == pytest.approx(abs(over_k), abs=1e-3)
     reached = min(7.0 * 10 ** (over_k / 5.34), 12.0)  # more is shown as more than twelve
     assert verdict.values["reached"] == pytest.approx(reached, abs=0.06)
+
+
+def _met(table: list[tuple[float, float]], time: np.ndarray, core: np.ndarray) -> bool:
+    """Whether a curve holds a row for its time, looked at every hundredth of a second."""
+    fine = np.arange(time[0], time[-1] + 0.005, 0.01)
+    temp = np.interp(fine, time, core)
+    for level, needed in table:
+        there = np.flatnonzero(np.diff(np.concatenate([[0], (temp >= level).astype(int), [0]])))
+        if len(there) and 0.01 * max(there[1::2] - there[::2] - 1) >= needed - 0.015:
+            return True
+    return False
+
+
+CURVES = {
+    "rises": ([0, 60, 300, 420], [4.0, 5.0, 60.0, 78.0]),
+    "rises and falls": ([0, 100, 250, 330, 500], [4.0, 10.0, 71.0, 79.0, 66.0]),
+    "boils": ([0, 100, 200, 300, 400, 500], [4.0, 40.0, 100.0, 100.0 + 5e-14, 100.0, 100.0 + 7e-14]),
+    "stands low": ([0, 200, 400, 700], [4.0, 64.0, 64.0, 64.0]),
+    "two summits": ([0, 100, 150, 160, 230, 300], [4.0, 74.0, 60.0, 61.0, 72.0, 50.0]),
+    "held after a first summit": (
+        [0, 50, 100, 110, 130, 140, 400],
+        [4.0, 40.0, 85.0, 60.0, 60.0, 76.0, 76.0],
+    ),
+    "falls late": ([0, 10, 100, 300, 310], [4.0, 20.0, 80.0, 78.0, 60.0]),
+    "stands on its way": ([0, 50, 100, 300, 400], [4.0, 30.0, 64.0, 64.0, 90.0]),
+    "stands on its way, lower": ([0, 50, 100, 130, 160], [4.0, 30.0, 69.0, 69.0, 70.0]),
+    "cold": ([0, 100, 200], [4.0, 4.2, 4.4]),
+    "cools from the start": ([0, 50, 100], [80.0, 70.0, 60.0]),
+}
+
+
+@pytest.mark.parametrize("rule", ["us_food_code_2013", "us_fsis_inspected", "uk"])
+@pytest.mark.parametrize("shape", CURVES)
+def test_a_margin_is_the_shift_at_which_the_rule_is_just_met(rule, shape):
+    """Lowered by the margin less a hair the curve still meets the rule, by a hair more it does not, whatever
+    its shape: against a look at every hundredth of a second.
+    """
+    time, core = (np.array(part, dtype=float) for part in CURVES[shape])
+    limit = place_named(rule).cook_limit()
+    rows = {
+        "us_food_code_2013": [(limit.level_c, limit.hold_s)],
+        "us_fsis_inspected": list(zip(fsis_poultry().temp_c, fsis_poultry().time_s, strict=True)),
+        "uk": list(zip(uk_equivalents().temp_c, uk_equivalents().time_s, strict=True)),
+    }[rule]
+    given = CoreCurve(piece="x", time_s=time, core_c=core, lift_s=float(time[-1]), carry_over_counts=True)
+    found = judge(given, limit, Evidence(kind=EvidenceKind.PROBE, error_k=0.0))
+    hair = 0.02 * max(1.0, float(np.max(np.abs(np.diff(core) / np.diff(time)))))
+    if found.margin_k > -100.0:
+        assert _met(rows, time, core - found.margin_k + hair)
+    assert not _met(rows, time, core - found.margin_k - hair)

@@ -216,7 +216,11 @@ def _kinds(
 
 def piece_class(plan: FryPlan, kind: PieceKind) -> PieceClass:
     """Engine inputs of one class: geometry scales with mass to the power 1/3."""
-    cut, coating = kind.cut, plan.coating
+    return _piece_class(kind, plan.coating, plan.product.start_temp_c)
+
+
+def _piece_class(kind: PieceKind, coating: Coating, start_temp_c: float) -> PieceClass:
+    cut = kind.cut
     food = meat_with_bone(
         meat(catalog.compositions()[cut.composition]), 0.0 if cut.bone_radius_m else cut.bone_mass_frac
     )
@@ -227,7 +231,7 @@ def piece_class(plan: FryPlan, kind: PieceKind) -> PieceClass:
         mass_kg=kind.class_mass_kg,
         half_thickness_m=kind.half_thickness_m,
         shape_n=cut.shape_n,
-        start_temp_c=plan.product.start_temp_c,
+        start_temp_c=start_temp_c,
         density_kg_m3=food.density_kg_m3,
         conductivity_w_mk=food.conductivity_w_mk,
         heat_capacity_j_kgk=food.heat_capacity_j_kgk,
@@ -351,7 +355,16 @@ def _span(plan: FryPlan, stage: Stage, length: float, ends_at_s: float | None = 
 
 def question(plan: FryPlan) -> Cook:
     """The engine's question for a plan."""
-    return Cook(vat=vat(plan), pieces=[piece_class(plan, k) for k in plan.kinds], spans=spans(plan))
+    pieces = _piece_classes(plan.kinds, plan.coating, plan.product.start_temp_c)
+    return Cook(vat=vat(plan), pieces=list(pieces), spans=spans(plan))
+
+
+@lru_cache(maxsize=64)
+def _piece_classes(
+    kinds: tuple[PieceKind, ...], coating: Coating, start_temp_c: float
+) -> tuple[PieceClass, ...]:
+    """Engine inputs of a load, which stays the same while stages are edited."""
+    return tuple(_piece_class(kind, coating, start_temp_c) for kind in kinds)
 
 
 @lru_cache(maxsize=256)

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import TypeAlias
 
 import numpy as np
 from numpy.typing import ArrayLike
@@ -10,7 +12,7 @@ from numpy.typing import ArrayLike
 from frywright.catalog import load
 from frywright.model.findings import Outcome, Verdict
 from frywright.verdicts.evidence import NO_RULE, Evidence, EvidenceKind
-from frywright.verdicts.lethality import first_above_s, log_reduction, longest_above_s
+from frywright.verdicts.lethality import TOUCH_K, Summit, above, log_reduction, longest_above_s
 from frywright.verdicts.limits import CookLimit
 from frywright.verdicts.margin import until
 from frywright.verdicts.tables import TimeTable, fsis_poultry, uk_equivalents
@@ -72,8 +74,7 @@ def _no_rule(why: str) -> Verdict:
 
 def _instant(curve, limit, evidence, time, core) -> Verdict:  # type: ignore[no-untyped-def]
     level = limit.level_c
-    held = longest_above_s(time, core, level)
-    reached = first_above_s(time, core, level)
+    held, reached = above(time, core, level)
     hottest = float(core[time <= curve.lift_s + 1e-6].max())
     at_lift = float(np.interp(curve.lift_s, time, core))
     met = reached is not None and reached <= curve.lift_s and held >= limit.hold_s
@@ -114,19 +115,22 @@ def _margin_for_hold(time, core, level, hold_s: float) -> float:  # type: ignore
     """Largest shift [K] of the curve that still meets the level for the hold time."""
     if hold_s <= 0:
         return float(core.max() - level)
+    bearable = _bearable_k(time, core, [level], [hold_s])
     low, high = level - 120.0, float(core.max())
     for _ in range(50):
         middle = 0.5 * (low + high)
-        low, high = (middle, high) if longest_above_s(time, core, middle) >= hold_s else (low, middle)
+        known = None if bearable is None else middle - level <= bearable
+        met = longest_above_s(time, core, middle) >= hold_s if known is None else known
+        low, high = (middle, high) if met else (low, middle)
     return float(low - level)
 
 
 def _table(curve, limit, evidence, time, core) -> Verdict:  # type: ignore[no-untyped-def]
     table = uk_equivalents() if limit.rule == "uk_core" else fsis_poultry("chicken", curve.fat_pct)
-    row = best_row(table, time, core)
+    held, margin_k = _held_rows(table, time, core), _table_margin(table, time, core)
+    row = _best_of(held)
     share = table.share(time, core)
     met = row is not None
-    margin_k = _table_margin(table, time, core)
     values = {
         "piece": curve.piece,
         "title": limit.title,
@@ -146,7 +150,7 @@ def _table(curve, limit, evidence, time, core) -> Verdict:  # type: ignore[no-un
             "{piece} reaches no row of {title}: it is {margin_k} short (peak {peak_c}, guard band {guard_k}"
             " taken off)."
         )
-    return _conclude(met, sentence, values, limit, evidence, (margin_k, _spare_s(table, time, core)))
+    return _conclude(met, sentence, values, limit, evidence, (margin_k, _spare_s(held)))
 
 
 def salmonella_log(time: ArrayLike, core: ArrayLike) -> float:
@@ -185,29 +189,50 @@ def _reduction(curve, limit, evidence, time, core) -> Verdict:  # type: ignore[n
     return _conclude(met, sentence, values, limit, evidence, (low, None))
 
 
+_HeldRow: TypeAlias = tuple[float, float, float]
+"""A row of a table and how long a curve stood at or above its temperature: less than 0 for never."""
+
+
 def best_row(table: TimeTable, time: ArrayLike, core: ArrayLike) -> tuple[float, float] | None:
     """The hottest row of a table whose time was held without a break, or None."""
-    for temp, needed in zip(reversed(table.temp_c), reversed(table.time_s), strict=True):
-        held = longest_above_s(time, core, temp)
-        if (needed == 0.0 and first_above_s(time, core, temp) is not None) or (needed > 0 and held >= needed):
-            return temp, needed
-    return None
+    return _best_of(_held_rows(table, np.asarray(time, dtype=float), np.asarray(core, dtype=float)))
 
 
-def _spare_s(table, time, core) -> float:  # type: ignore[no-untyped-def]
+def _best_of(rows: Sequence[_HeldRow]) -> tuple[float, float] | None:
+    return next(((temp, needed) for temp, needed, held in reversed(rows) if held >= needed), None)
+
+
+def _held_rows(table: TimeTable, time, core) -> list[_HeldRow]:  # type: ignore[no-untyped-def]
+    summit = Summit.of(time, core)
+    if summit is not None and summit.low_c <= table.temp_c[0]:
+        levels = np.array(table.temp_c)
+        there = levels <= summit.rising_c[-1] + TOUCH_K
+        found = np.where(there, summit.held_s(levels), -1.0).tolist()
+    else:
+        spells = [above(time, core, temp) for temp in table.temp_c]
+        found = [-1.0 if first is None else held for held, first in spells]
+    return list(zip(table.temp_c, table.time_s, found, strict=True))
+
+
+def _spare_s(rows: Sequence[_HeldRow]) -> float:
     """Longest time held beyond a row's demand [s]; negative: the least that is lacking."""
-    rows = zip(table.temp_c, table.time_s, strict=True)
-    return float(max(longest_above_s(time, core, temp) - needed for temp, needed in rows if needed > 0))
+    return float(max(max(held, 0.0) - needed for _, needed, held in rows if needed > 0))
 
 
-def _table_margin(table, time, core) -> float:  # type: ignore[no-untyped-def]
+def _table_margin(table: TimeTable, time, core) -> float:  # type: ignore[no-untyped-def]
     """Shift [K] that the curve can bear (positive) or lacks (negative) for some row."""
+    bearable = _bearable_k(time, core, table.temp_c, table.time_s)
     low, high = -120.0, 120.0
     for _ in range(40):
         middle = 0.5 * (low + high)
-        met = best_row(table, time, np.asarray(core) - middle) is not None
+        met = bool(best_row(table, time, core - middle)) if bearable is None else middle <= bearable
         low, high = (middle, high) if met else (low, middle)
     return low
+
+
+def _bearable_k(time, core, levels: Sequence[float], held: Sequence[float]) -> float | None:  # type: ignore[no-untyped-def]
+    summit = Summit.of(time, core)
+    return summit.bearable_k(np.array(levels), np.array(held)) if summit else None
 
 
 def _conclude(met, sentence, values, limit, evidence: Evidence, margins) -> Verdict:  # type: ignore[no-untyped-def]

@@ -73,7 +73,8 @@ def log_mean(a: NDArray[np.float64], b: NDArray[np.float64]) -> NDArray[np.float
     both = (a > 0) & (b > 0)
     with np.errstate(divide="ignore", invalid="ignore"):
         mean = (b - a) / np.log(b / a)
-    mean = np.where(np.isclose(a, b, rtol=1e-6), 0.5 * (a + b), mean)
+    close = (np.abs(a - b) <= 1e-8 + 1e-6 * np.abs(b)) | (a == b)
+    mean = np.where(close, 0.5 * (a + b), mean)
     return np.where(both, mean, 0.0)
 
 

@@ -6,11 +6,10 @@ from collections.abc import Callable
 from typing import Any, BinaryIO
 
 from fastapi import Request, Response
-from fastapi.responses import JSONResponse, RedirectResponse
+from fastapi.responses import RedirectResponse
 from starlette.datastructures import FormData
 
 from frywright.model.errors import FrywrightError
-from frywright.model.plain import plain
 from frywright.model.units import GALLON, to_inside
 from frywright.rooms.care import procedures
 from frywright.rooms.kitchen import remembered_kitchen
@@ -18,6 +17,7 @@ from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.posted import Sent, photo_of, texts_of
 from frywright.web.routes import Routes
+from frywright.web.written import view_json
 
 
 def router(context: Context) -> Routes:
@@ -51,9 +51,7 @@ def _add_paper(routes: Routes, context: Context) -> None:
 
     @routes.get("/care/card/{key}.json")
     def as_json(request: Request, key: str) -> Response:
-        return JSONResponse(
-            {"ok": True, **plain(procedures.card_view(context.store, key, context.language(request)))}
-        )
+        return view_json(procedures.card_view(context.store, key, context.language(request)))
 
 
 def _add_forms(routes: Routes, context: Context) -> None:

@@ -37,6 +37,7 @@ from frywright.web.app import Context
 from frywright.web.pages.now import Due, due_views
 from frywright.web.posted import Typed
 from frywright.web.routes import Routes
+from frywright.web.written import view_json
 
 
 def router(context: Context) -> Routes:
@@ -272,7 +273,7 @@ def _add_close(routes: Routes, context: Context) -> None:
     def as_json(request: Request) -> Response:
         kitchen, language = remembered_kitchen(context.store), context.language(request)
         view = close.close_day_view(context.store, kitchen, language, translator(language))
-        return JSONResponse({"ok": True, **plain(view)})
+        return view_json(view)
 
     @routes.post("/care/close")
     def sign(request: Request, form: Typed) -> Response:

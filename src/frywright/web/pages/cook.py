@@ -8,7 +8,6 @@ from fastapi import Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.model.errors import FrywrightError, InputError
-from frywright.model.plain import plain
 from frywright.paper.chart import cook_spec, svg
 from frywright.rooms.cook.life import LifeShown, life_of_program, life_shown
 from frywright.rooms.cook.programs import keep_simulation
@@ -24,6 +23,7 @@ from frywright.web.posted import Typed
 from frywright.web.routes import Routes
 from frywright.web.saving import ask_name
 from frywright.web.saving import save as save_as
+from frywright.web.written import view_json
 
 
 def _again(context: Context, form: CookForm, request: Request) -> str:
@@ -118,7 +118,7 @@ def _add_answers(routes: Routes, context: Context) -> None:
     def live(request: Request) -> Response:
         form = CookForm(remembered_kitchen(context.store), request.query_params)
         try:
-            return JSONResponse({"ok": True, **plain(_view(context, request, form))})
+            return view_json(_view(context, request, form))
         except InputError as error:
             told = {"ok": False, "error": "InputError", "message": context.explain(request, error)}
             marks = _marks(context, request, form, error)

@@ -16,7 +16,6 @@ from frywright.model import business_day
 from frywright.model.business_day import usual_trade
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.kitchen import Kitchen
-from frywright.model.plain import plain
 from frywright.model.trade import time_of_day, time_of_day_s
 from frywright.model.units import is_count
 from frywright.paper.chart import svg
@@ -37,6 +36,7 @@ from frywright.web.forms import whole_number
 from frywright.web.pages.now import due_views, gather, not_serving
 from frywright.web.posted import Told, Typed
 from frywright.web.routes import Routes
+from frywright.web.written import view_json
 
 
 def router(context: Context) -> Routes:
@@ -112,7 +112,7 @@ def _add_drawn_plan(routes: Routes, context: Context, benches: Benches) -> None:
         bench = benches.get(_date(request.query_params, benches))
         tr = translator(context.language(request))
         view = plan_view.plan_view(bench, benches.plan(bench), benches.kitchen(), tr)
-        return JSONResponse({"ok": True, **plain(view)})
+        return view_json(view)
 
     @routes.get("/day/plan.pdf")
     def paper(request: Request) -> Response:
@@ -311,7 +311,7 @@ def _add_board(routes: Routes, context: Context, benches: Benches) -> None:
     def as_json(request: Request) -> Response:
         board, second = _board(request.query_params, benches)
         view = benches.look(board, second, context.language(request))
-        return JSONResponse({"ok": True, **plain(view)})
+        return view_json(view)
 
     @routes.post("/day/tap")
     def tap(request: Request, values: Told) -> Response:

@@ -6,12 +6,10 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
 from fastapi import Request, Response
-from fastapi.responses import JSONResponse
 
 from frywright.design.follow import Follower
 from frywright.design.search import Candidate, Goals
 from frywright.model.errors import InputError
-from frywright.model.plain import plain
 from frywright.rooms.cook.follow import SLIDERS, Proposal, goals_at, propose, sliders, to_prove
 from frywright.rooms.kitchen import kitchen_number
 from frywright.voice.tongue import translator
@@ -19,6 +17,7 @@ from frywright.web.app import Context
 from frywright.web.jobs import Jobs
 from frywright.web.posted import Typed
 from frywright.web.routes import Routes
+from frywright.web.written import view_json
 
 PLACE = "/cook/desk/follow/{number}"
 
@@ -70,7 +69,7 @@ def add_follow(routes: Routes, jobs: Jobs, context: Context, prove: Prove, searc
     def live(request: Request, number: int) -> Response:
         found = find(number)[1]
         told = proposal(request, found, _asked(found, request.query_params))
-        return JSONResponse({"ok": True, **plain(told)})
+        return view_json(told)
 
     @routes.post(PLACE + "/prove")
     def proof(number: int, typed: Typed) -> Response:

@@ -11,7 +11,7 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 from fastapi import Request, Response
-from fastapi.responses import JSONResponse, RedirectResponse
+from fastapi.responses import RedirectResponse
 
 from frywright.ledger.facts.fact import about
 from frywright.ledger.facts.people import as_shown
@@ -21,7 +21,6 @@ from frywright.model.business_day import usual_trade
 from frywright.model.entry import Recorded
 from frywright.model.errors import FrywrightError, InputError, Phrase, RecordError
 from frywright.model.kitchen import Kitchen
-from frywright.model.plain import plain
 from frywright.model.units import is_count
 from frywright.rooms.care.upkeep import care_rows, today_of
 from frywright.rooms.clock import now
@@ -34,6 +33,7 @@ from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.posted import Typed
 from frywright.web.routes import Routes
+from frywright.web.written import view_json
 
 SHOWN, CHECKED_AT_ONCE, PACK_DAYS = 100, 2_000, 30
 
@@ -313,7 +313,7 @@ def _add_pack(routes: Routes, context: Context) -> None:
 
     @routes.get("/records/pack.json")
     def as_json(request: Request) -> Response:
-        return JSONResponse({"ok": True, **plain(packed(request)[1].view)})
+        return view_json(packed(request)[1].view)
 
     @routes.get("/records/pack.pdf")
     def paper(request: Request) -> Response:
