@@ -103,6 +103,24 @@ def reading(core_c: float) -> Reading:
     )
 
 
+def read_once(store: Store, core_c: float) -> None:
+    """A reading, and the case it opens where it is too low."""
+    item = write(store, reading(core_c))
+    if core_c < 73.9:
+        case = CaseOpened(
+            what="probe",
+            reading_number=item.number,
+            fryer="alder",
+            product="",
+            pieces_count=8,
+            core_c=core_c,
+            limit_c=75.0,
+            who="",
+            words="",
+        )
+        write(store, case)
+
+
 def make(folder: Path, rng: random.Random) -> Home:
     """A store of some days: readings, cases, logs and a report, accounts, devices, sign-ins; two anchors."""
     folder.mkdir()
@@ -122,21 +140,7 @@ def make(folder: Path, rng: random.Random) -> Home:
     def some(count: int) -> None:
         for _ in range(count):
             with played(at()):
-                core = rng.uniform(65, 85)
-                item = write(store, reading(core))
-                if core < 73.9:
-                    case = CaseOpened(
-                        what="probe",
-                        reading_number=item.number,
-                        fryer="alder",
-                        product="",
-                        pieces_count=8,
-                        core_c=core,
-                        limit_c=75.0,
-                        who="",
-                        words="",
-                    )
-                    write(store, case)
+                read_once(store, rng.uniform(65, 85))
 
     def anchor() -> None:
         there = store.at(BESIDE)

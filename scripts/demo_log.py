@@ -68,10 +68,6 @@ def main() -> None:
     gauge = np.where(
         before, 0.0, np.interp(time - first, cook.time_s, cook.pressure_pa) - plan.site.atmosphere_pa
     )
-    sys.stdout.write("Invented demo log, no real kitchen\nLogger: four thermocouples and a gauge\n\n")
-    sys.stdout.write(
-        "Date;Time;Oil (°F);Breast 1 (°F);Breast 2 (°F);Breast 3 (°F);Gauge (psi);Display (°F)\n"
-    )
     columns = [oil]
     for n, tracer in enumerate(tracers):
         core = np.where(
@@ -81,6 +77,15 @@ def main() -> None:
         )
         columns.append(np.where(time > first + float(cook.time_s[-1]) - 560.0, 24.0, core))
     columns = [c + 0.04 * rng.normal(size=len(time)) for c in columns]
+    write(time, columns, oil, gauge)
+
+
+def write(time: np.ndarray, columns: list[np.ndarray], oil: np.ndarray, gauge: np.ndarray) -> None:
+    """Print the rows, in the logger's units and with its faults."""
+    sys.stdout.write("Invented demo log, no real kitchen\nLogger: four thermocouples and a gauge\n\n")
+    sys.stdout.write(
+        "Date;Time;Oil (°F);Breast 1 (°F);Breast 2 (°F);Breast 3 (°F);Gauge (psi);Display (°F)\n"
+    )
     for i, t in enumerate(time):
         if 700 <= i < 704:
             continue

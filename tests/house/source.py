@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import ast
+from collections.abc import Iterable
 from functools import cache
 from pathlib import Path
 
@@ -24,9 +25,9 @@ def nodes_of(path: Path) -> tuple[ast.AST, ...]:
     return tuple(ast.walk(tree_of(path)))
 
 
-def functions():
-    """Every function of every module, with its path."""
-    for path in FILES:
+def functions(paths: Iterable[Path] = FILES, home: Path = ROOT):
+    """Every function of every module, with its path from there."""
+    for path in paths:
         for node in nodes_of(path):
             if isinstance(node, ast.FunctionDef | ast.AsyncFunctionDef):
-                yield path.relative_to(ROOT), node
+                yield path.relative_to(home), node

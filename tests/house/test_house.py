@@ -21,6 +21,9 @@ from frywright.trial.kitchens import demo_kitchen
 from tests.house.source import FILES, ROOT, functions, tree_of
 
 LONGEST_MODULE, LONGEST_FUNCTION, MOST_PARAMETERS = 500, 60, 8
+REPO = ROOT.parents[1]
+BESIDE = ("benchmarks", "scripts", "examples")
+"""What is written beside the program and its tests."""
 
 PURE_NUMBERS = {
     "sensitivity",
@@ -91,17 +94,19 @@ def test_modules_stay_short(path):
     assert len(path.read_text("utf-8").splitlines()) <= LONGEST_MODULE
 
 
-def test_modules_of_tests_stay_short():
-    """As short as those they test."""
-    counts = {p: len(p.read_text("utf-8").splitlines()) for p in (REPO / "tests").rglob("*.py")}
-    assert len(counts) > 200
-    assert {str(p.relative_to(REPO)): n for p, n in counts.items() if n > LONGEST_MODULE} == {}
+def test_modules_beside_the_program_stay_short():
+    """Tests, benchmarks, scripts and examples: as short as those of the program."""
+    paths = [p for name in ("tests", *BESIDE) for p in (REPO / name).rglob("*.py")]
+    counts = {str(p.relative_to(REPO)): len(p.read_text("utf-8").splitlines()) for p in paths}
+    assert len(counts) > 250
+    assert {path: count for path, count in counts.items() if count > LONGEST_MODULE} == {}
 
 
 def test_functions_stay_short_and_narrow():
     """Bodies up to 60 lines without docstring, up to 8 parameters; commands may have more options."""
+    beside = [p for name in BESIDE for p in (REPO / name).rglob("*.py")]
     wrong = []
-    for path, node in functions():
+    for path, node in functions([*FILES, *beside], REPO):
         first = node.body[1] if ast.get_docstring(node) and len(node.body) > 1 else node.body[0]
         lines = node.end_lineno - first.lineno + 1
         count = (
@@ -167,8 +172,6 @@ def test_catalog_checks_can_fail(monkeypatch):
 
 
 PRACTICE = Path(__file__).parents[1] / "reference" / "practice" / "check_values.toml"
-
-REPO = ROOT.parents[1]
 
 SHOWN = [
     path

@@ -5,7 +5,8 @@ store accused, and the rest not seen, as it says too.
 from __future__ import annotations
 
 import pytest
-from benchmarks.tampering import FOUND, draw
+from benchmarks.tampering import draw
+from benchmarks.tamperings import FOUND
 
 
 @pytest.mark.slow
