@@ -171,6 +171,22 @@ def test_catalog_checks_can_fail(monkeypatch):
     assert "nobody" in found
 
 
+@pytest.mark.parametrize(
+    ("change", "says"),
+    [
+        ({"key": "batter"}, "key 'batter' is not the file's name"),
+        ({"pickup_source": None}, "pickup_frac names no source"),
+    ],
+)
+def test_a_coating_is_copied_whole(monkeypatch, change, says):
+    """One that keeps the key of another takes its place in every kitchen; each number has its source."""
+    table = {**load.table("coatings/dredge.toml"), **change}
+    table = {key: value for key, value in table.items() if value is not None}
+    real = load.table
+    monkeypatch.setattr(load, "table", lambda path: table if path == "coatings/dredge.toml" else real(path))
+    assert check.problems() == [f"coatings/dredge.toml: {says}"]
+
+
 PRACTICE = Path(__file__).parents[1] / "reference" / "practice" / "check_values.toml"
 
 SHOWN = [

@@ -40,7 +40,7 @@ def translations(language):
         return {m.id: m.string for m in read_po(file, locale=language) if m.id}
 
 
-SAID = ("title", "why", "act", "text", "hazard", "question", "lines", "parts", "tools", "gear")
+SAID = ("title", "why", "act", "text", "hazard", "question", "lines", "parts", "tools", "gear", "contains")
 
 
 def texts_of(table):

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from pathlib import Path
 from typing import Any
 
 from frywright.catalog import load
 
 FOLDERS = ("foods", "oils", "coatings", "cuts", "kinetics", "standards", "procedures", "care", "setup")
+BY_NAME = ("oils", "coatings", "cuts")
+"""Folders whose files a kitchen file names by their key: the name of the file, without ``set_``."""
 ORIGINS = ("measured", "correlation", "standard", "estimate", "common practice", "recalled", "secondary")
 
 PLAUSIBLE = {
@@ -34,6 +37,10 @@ def problems() -> list[str]:
     for path in (p for folder in FOLDERS for p in load.files(folder)):
         table = load.table(path)
         hits = _walk(table, path)
+        if path.startswith(BY_NAME) and table["key"] != Path(path).stem.removeprefix("set_"):
+            found.append(f"{path}: key {table['key']!r} is not the file's name")
+        if path.startswith("coatings"):
+            found += _without_source(path, table)
         named = [value for _, key, value in hits if key == "source" or key.endswith("_source")]
         if not named:
             found.append(f"{path} names no source")
@@ -45,6 +52,13 @@ def problems() -> list[str]:
             if isinstance(value, float | int):
                 found += _implausible(path, key, float(value))
     return found + [f"sources.toml: {name} is not used" for name in sorted(known - used)]
+
+
+def _without_source(path: str, table: dict[str, Any]) -> list[str]:
+    """Numbers that no source beside them speaks for: ``film_source`` is that of ``film_kg_m2``."""
+    told = tuple(key.removesuffix("source") for key in table if key.endswith("_source"))
+    numbers = [key for key, value in table.items() if isinstance(value, float | int)]
+    return [f"{path}: {key} names no source" for key in numbers if not key.startswith(told)]
 
 
 def _implausible(path: str, key: str, value: float) -> list[str]:
