@@ -165,64 +165,89 @@ def _step(lines: Sequence[SoldLine]) -> float:
 
 def _columns(shape: table.Shape, rows: Sequence[table.Row], menu: Sequence[MenuItem], name: str) -> _Columns:
     header = [cell.strip() for cell in shape.header] or [""] * shape.width_count
-    sample = [
-        row.cells for row in rows[:400] if len(row.cells) >= len(header) - 1 and not _is_total(row.cells)
-    ]
-    body = [[cells[i].strip() if i < len(cells) else "" for cells in sample] for i in range(len(header))]
+    body = _cells(rows, len(header))
     known = {n for item in menu for n in item.names}
+    stamps, words, numbers = _sorts(body)
     found = _Columns()
-    stamps = [
-        i
-        for i, cells in enumerate(body)
-        if cells and sum(_moment(c) is not None for c in cells) > 0.8 * len(cells)
-    ]
+    found.date, found.time = _date_and_time(body, stamps)
+    found.void = _first(header, VOID_WORDS, (*words, *numbers), ())
+    found.kind = _first(header, KIND_WORDS, words, (found.void,))
+    texts = [i for i in words if i not in (found.void, found.kind)]
+    found.item = _item(header, body, texts, known)
+    found.order = _first(header, ORDER_WORDS, (*numbers, *words), (found.void, found.kind, found.item))
+    found.quantity = _first(header, QUANTITY_WORDS, numbers, (found.order,))
+    if found.item < 0 and numbers and header[numbers[0]]:
+        items = [i for i in numbers if plain(header[i]) in known] or numbers
+        found.wide = tuple((i, header[i]) for i in items if i not in (found.order, found.void))
+    if found.date < 0:
+        raise _not_found("no column of dates was found", shape, rows, name)
+    if found.item < 0 and not found.wide:
+        raise _not_found("no column of items was found", shape, rows, name)
+    return found
+
+
+def _not_found(what: str, shape: table.Shape, rows: Sequence[table.Row], name: str) -> DataError:
+    return DataError(
+        [
+            Problem(
+                what=what,
+                remedy="Export with a date, a time, the item and how many were sold.",
+                file=name,
+                line_number=shape.first_line_number,
+                line=rows[0].text[:120] if rows else "",
+            )
+        ]
+    )
+
+
+def _cells(rows: Sequence[table.Row], width: int) -> list[list[str]]:
+    """What stands in each column, by the first whole lines that are no totals."""
+    sample = [row.cells for row in rows[:400] if len(row.cells) >= width - 1 and not _is_total(row.cells)]
+    return [[cells[i].strip() if i < len(cells) else "" for cells in sample] for i in range(width)]
+
+
+def _sorts(body: Sequence[Sequence[str]]) -> tuple[list[int], list[int], list[int]]:
+    """Columns of moments, of words, and of numbers; what stands empty counts to the last."""
+    stamps, words, numbers = [], [], []
+    for i, cells in enumerate(body):
+        if sum(_moment(c) is not None for c in cells) > 0.8 * len(cells):
+            stamps.append(i)
+        elif cells and sum(table.is_number(c) for c in cells) < 0.2 * len(cells):
+            words.append(i)
+        else:
+            numbers.append(i)
+    return stamps, words, numbers
+
+
+def _date_and_time(body: Sequence[Sequence[str]], stamps: Sequence[int]) -> tuple[int, int]:
+    """The first columns of dates and of times; one that says both is both where no time came before it."""
+    date = time = -1
     for i in stamps:
         first = next(m for m in map(_moment, body[i]) if m is not None)
-        if first.date and first.second_s is not None and found.time < 0:
-            found.date = found.time = i
-        elif first.date and found.date < 0:
-            found.date = i
-        elif first.second_s is not None and found.time < 0:
-            found.time = i
-    words = [
-        i
-        for i, cells in enumerate(body)
-        if i not in stamps and cells and sum(table.is_number(c) for c in cells) < 0.2 * len(cells)
-    ]
-    numbers = [i for i in range(len(header)) if i not in stamps and i not in words]
-    found.void = next((i for i in (*words, *numbers) if VOID_WORDS.search(header[i])), -1)
-    found.kind = next((i for i in words if KIND_WORDS.search(header[i]) and i != found.void), -1)
-    taken = {found.void, found.kind}
-    in_menu = {i: sum(plain(c) in known for c in body[i]) for i in words if i not in taken}
-    by_word = [i for i in words if i not in taken and ITEM_WORDS.search(header[i])]
-    found.item = (
-        max(in_menu, key=lambda i: (in_menu[i], i in by_word, len(set(body[i]))), default=-1)
-        if in_menu
-        else -1
-    )
-    found.order = next(
-        (i for i in (*numbers, *words) if ORDER_WORDS.search(header[i]) and i not in (*taken, found.item)), -1
-    )
-    named = [i for i in numbers if QUANTITY_WORDS.search(header[i]) and i != found.order]
-    found.quantity = named[0] if named else -1
-    columns_known = [i for i in numbers if plain(header[i]) in known]
-    if found.item < 0 and numbers and header[numbers[0]]:
-        found.wide = tuple(
-            (i, header[i]) for i in columns_known or numbers if i not in (found.order, found.void)
-        )
-    if found.date < 0 or (found.item < 0 and not found.wide):
-        raise DataError(
-            [
-                Problem(
-                    what="no column of dates was found" if found.date < 0 else "no column of items was found",
-                    remedy="Export with a date, a time, the item and how many were sold.",
-                    file=name,
-                    line_number=shape.first_line_number,
-                    line=rows[0].text[:120] if rows else "",
-                )
-            ]
-        )
-    return found
+        if first.date and first.second_s is not None and time < 0:
+            date = time = i
+        elif first.date and date < 0:
+            date = i
+        elif first.second_s is not None and time < 0:
+            time = i
+    return date, time
+
+
+def _first(
+    header: Sequence[str], words: re.Pattern[str], columns: Iterable[int], taken: Iterable[int]
+) -> int:
+    """The first of some columns whose head has one of the words and that is nothing else yet; -1 for none."""
+    return next((i for i in columns if i not in taken and words.search(header[i])), -1)
+
+
+def _item(header: Sequence[str], body: Sequence[Sequence[str]], texts: Sequence[int], known: set[str]) -> int:
+    """The column of items: most cells on the menu, then by its head, then by how many they are."""
+
+    def rank(i: int) -> tuple[int, bool, int]:
+        on_menu = sum(plain(cell) in known for cell in body[i])
+        return on_menu, ITEM_WORDS.search(header[i]) is not None, len(set(body[i]))
+
+    return max(texts, key=rank, default=-1)
 
 
 def _is_total(cells: Sequence[str]) -> bool:

@@ -118,6 +118,25 @@ class OrderFound:
     reason: str
 
 
+def _possible(dates: Sequence[DateText]) -> dict[str, list[int]]:
+    """Orders in which every date is one, with their days."""
+    found = {}
+    for order in ORDERS:
+        days = [day for day in (day_number(date, order) for date in dates) if day is not None]
+        if len(days) == len(dates):
+            found[order] = days
+    return found
+
+
+def _likely(possible: dict[str, list[int]]) -> dict[str, list[int]]:
+    """Orders that keep a log together, of those the ones in which it goes forward."""
+    spans = {order: max(days) - min(days) for order, days in possible.items()}
+    shortest = min(spans.values())
+    close = [o for o in possible if spans[o] <= shortest + LIKELY_SPAN_DAYS or spans[o] < 2 * shortest]
+    rising = [o for o in close if all(b >= a for a, b in pairwise(possible[o]))]
+    return {o: possible[o] for o in rising or close}
+
+
 def date_order(dates: Sequence[DateText], separator: str) -> OrderFound:
     """Order of the dates of a file, in order of appearance.
 
@@ -126,11 +145,7 @@ def date_order(dates: Sequence[DateText], separator: str) -> OrderFound:
     """
     if any(not date[1].isdigit() for date in dates):
         return OrderFound(order="dmy", choices=("dmy",), reason="the month is spelled out")
-    possible = {}
-    for order in ORDERS:
-        days = [day_number(date, order) for date in dates]
-        if all(day is not None for day in days):
-            possible[order] = [day for day in days if day is not None]
+    possible = _possible(dates)
     if not possible:
         return OrderFound(order="", choices=(), reason="no order of day, month and year fits every date")
     if len(dates[0][0]) == 4:
@@ -142,14 +157,8 @@ def date_order(dates: Sequence[DateText], separator: str) -> OrderFound:
         possible.pop("ymd", None)  # a two-digit year first is not written with slashes
     if separator == "." and "dmy" in possible:
         return OrderFound(order="dmy", choices=("dmy",), reason="dates with points put the day first")
-    if len(possible) > 1:
-        spans = {order: max(days) - min(days) for order, days in possible.items()}
-        shortest = min(spans.values())
-        rising = {o for o, days in possible.items() if all(b >= a for a, b in pairwise(days))}
-        close = [o for o in possible if spans[o] <= shortest + LIKELY_SPAN_DAYS or spans[o] < 2 * shortest]
-        kept = [o for o in close if o in rising] or close
-        if len(kept) < len(possible) and len(set(dates)) > 1:
-            possible = {o: possible[o] for o in kept}
+    if len(possible) > 1 and len(set(dates)) > 1:
+        possible = _likely(possible)
     if not possible:
         return OrderFound(order="", choices=(), reason="no order of day, month and year fits every date")
     choices = tuple(o for o in ("mdy", "dmy", "ymd") if o in possible)
