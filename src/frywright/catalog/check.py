@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
@@ -54,7 +55,7 @@ def problems() -> list[str]:
     return found + [f"sources.toml: {name} is not used" for name in sorted(known - used)]
 
 
-def _without_source(path: str, table: dict[str, Any]) -> list[str]:
+def _without_source(path: str, table: Mapping[str, object]) -> list[str]:
     """Numbers that no source beside them speaks for: ``film_source`` is that of ``film_kg_m2``."""
     told = tuple(key.removesuffix("source") for key in table if key.endswith("_source"))
     numbers = [key for key, value in table.items() if isinstance(value, float | int)]
