@@ -430,7 +430,7 @@ def test_a_sweep_says_of_each_site_how_many_failed_and_what_breaks_first(tmp_pat
         outcome="fails",
         failed_count=3,
         samples_count=128,
-        bound_frac=0.935,
+        bound_frac=0.93599,
         confidence_frac=0.95,
         worst_cut="Tender",
         worst_margin_k=-2.0,

@@ -28,7 +28,7 @@ from frywright.model.errors import InputError
 from frywright.model.program import LidState, Stage
 from frywright.physics.plan import make_plan
 from frywright.trial.ask import CookRequest, ask, edit_program
-from frywright.trial.proof import proof_view, prove_program
+from frywright.trial.proof import answer, proof_view, prove_program
 from frywright.verdicts.evidence import Evidence, EvidenceKind
 from frywright.verdicts.judge import CoreCurve, judge
 from frywright.verdicts.margin import held_level_c, margin_k
@@ -289,6 +289,30 @@ def test_a_proof_says_none_failed_with_its_bound(kitchen):
     assert "64 of 64 loads failed" in proof_view(answer).sentence
     assert "64 de 64 cargas" in proof_view(answer, "metric", translator("es")).sentence
     assert not answer.proof.holds
+
+
+def test_at_least_is_never_more_than_the_bound(kitchen):
+    """None of 10,000 failed is 99.97 %, told as 99.9; of 2,048 one that failed leaves no cut at 100 %."""
+    plan = make_plan(kitchen, kitchen.program("bone-in cedar"))
+    found = prove_program(kitchen, plan.program, samples=16).proof
+    told = proof_view(answer(kitchen, plan, replace(found, samples_count=10_000)))
+    assert "at least 99.9 % of loads pass" in told.sentence
+    cut = replace(found.cuts[0], meets_frac=2047 / 2048, bound_frac=0.99769)
+    shown = proof_view(answer(kitchen, plan, replace(found, cuts=(cut,)))).cuts[0]
+    assert (shown.meets, shown.bound) == ("99.9 %", "99.7 %")
+
+
+def test_each_version_draws_loads_of_its_own(kitchen):
+    """A version that was lengthened for the loads of a failed proof meets others; a seed asked for counts."""
+    program = kitchen.program("wedges cedar")
+    second = replace(program, version=2)
+
+    def loads(of, **seed):
+        return prove_program(kitchen, of, samples=4, **seed).proof.conditions
+
+    assert np.array_equal(loads(program), loads(program, seed=1))
+    assert np.array_equal(loads(second), loads(program, seed=2))
+    assert not np.array_equal(loads(second), loads(program))
 
 
 def test_a_food_without_a_rule_is_told_as_simulate_tells_it(kitchen):

@@ -374,11 +374,14 @@ def test_what_cannot_be_reached_is_said_with_how_near_it_came(even, missed, told
 
 @pytest.mark.parametrize("fails", [0, 1, 3, 4])
 def test_a_program_is_offered_once_its_proof_holds_or_not_at_all(even, monkeypatch, fails):
-    """Each failed proof makes all longer by what it lacked and 0.2 K; after four it is given up."""
-    lacks, seen = [-0.4] * fails + [0.1], []
+    """Each failed proof makes all longer by what it lacked and 0.2 K; after four it is given up. No two
+    proofs draw the same loads.
+    """
+    lacks, seen, seeds = [-0.4] * fails + [0.1], [], []
 
-    def prove(plan, limit, guard_k, samples):
+    def prove(plan, limit, guard_k, samples, seed):
         seen.append(plan.program)
+        seeds.append(seed)
         lowest = lacks[len(seen) - 1]
         return SimpleNamespace(holds=lowest >= 0.0, lowest_k=lowest)
 
@@ -393,6 +396,7 @@ def test_a_program_is_offered_once_its_proof_holds_or_not_at_all(even, monkeypat
         assert refused.value.nearest.margin_k == -0.4
         return
     best, front, proof = offered(even, start, wide)
+    assert seeds == list(range(1, fails + 2))
     assert (front, proof.holds, len(vents), len(seen)) == ((best,), True, 1, fails + 1)
     assert best.margin_k >= start[0].margin_k + 0.6 * fails
     assert best.margin_k < start[0].margin_k + (0.6 + 0.12 * even.step_s) * max(fails, 0.01)

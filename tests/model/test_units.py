@@ -11,6 +11,7 @@ from frywright.model.kitchen import Site, UnitSystem
 from frywright.model.units import (
     BARE,
     UNITS,
+    at_least,
     clock,
     parse,
     parse_clock,
@@ -141,6 +142,15 @@ def test_nonsense_is_refused_with_the_units_allowed(text, dimension):
     """The message names what is allowed."""
     with pytest.raises(InputError):
         parse(text, dimension)
+
+
+def test_a_share_is_rounded_down_to_what_is_shown():
+    """None of 10,000 failed is 99.97 % (Clopper and Pearson): never "at least 100.0 %"; whole shares stay."""
+    bound = 0.05 ** (1 / 10_000)
+    assert show(at_least(bound), "frac", "metric") == "99.9 %" != show(bound, "frac", "metric") == "100.0 %"
+    assert at_least(2047 / 2048) == 0.999
+    tenths = [n / 1000 for n in range(1001)]
+    assert [at_least(share) for share in tenths] == tenths
 
 
 def test_clock_and_show():

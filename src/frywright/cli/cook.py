@@ -139,7 +139,9 @@ def prove(
         "", help="Largest load of the program in heads (or pieces); default is the full load."
     ),
     samples: int = typer.Option(1024, help="Simulated loads."),
-    seed: int = typer.Option(1, help="Same seed, same answer."),
+    seed: int | None = typer.Option(
+        None, help="Same seed, same answer; default is the number of the version, so that each draws its own."
+    ),
 ) -> None:
     """Prove a program over the worst cases a store meets; Ctrl+C cancels."""
     from dataclasses import replace
@@ -169,13 +171,7 @@ def print_proof(shop: Shop, proof: ProofView) -> None:
         console.print(line)
     console.print(f"{proof.sentence}\n")
     for cut in proof.cuts:
-        shop.say(
-            "  {cut}: {meets} % meet, at least {bound} %, worst margin {worst}",
-            cut=cut.name,
-            worst=cut.worst,
-            meets=f"{100 * cut.meets_frac:.1f}",
-            bound=f"{100 * cut.bound_frac:.1f}",
-        )
+        shop.say("  {name}: {meets} meet, at least {bound}, worst margin {worst}", cut)
     typer.echo()
     shop.say("What moves the lowest margin (rank correlation):")
     for factor, value in proof.sensitivity.items():

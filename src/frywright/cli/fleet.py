@@ -62,7 +62,7 @@ def sweep(
 
 
 def _proved(shop: Shop, row: SiteProof) -> str:
-    from frywright.model.units import signed
+    from frywright.model.units import at_least, signed
     from frywright.trial.proof import FACTOR_WORDS
 
     text = shop.tr(
@@ -76,7 +76,7 @@ def _proved(shop: Shop, row: SiteProof) -> str:
         outcome=shop.tr(row.outcome),
         failed=row.failed_count or shop.tr("none"),
         samples_count=row.samples_count,
-        bound=f"{100 * (row.bound_frac or 0.0):.1f}",
+        bound=f"{100 * at_least(row.bound_frac or 0.0):.1f}",
         confidence=f"{100 * (row.confidence_frac or 0.0):.0f}",
         worst_cut=shop.tr(row.worst_cut),
         margin=signed(row.worst_margin_k or 0.0, "k", shop.usual_units),

@@ -180,19 +180,21 @@ def offered(
 ) -> tuple[Candidate, tuple[Candidate, ...], Proof]:
     """The cheapest undominated candidate whose proof holds, the trade-off it stands in, and the proof.
 
-    While the proof fails, all candidates are made longer by what it lacked, and compared again.
+    While the proof fails, all candidates are made longer by what it lacked, and compared again. Each proof
+    draws loads of its own: what a program was made long enough for proves nothing of it.
 
     Raises
     ------
     InputError
         Made long enough for its proof, no candidate meets the goals; or its vent takes too long.
     """
-    for _ in range(PROOF_TRIES):
+    for seed in range(1, PROOF_TRIES + 1):
         front = pareto(good, goals)
         best = min(front, key=lambda c: c.cost_n)
-        proof = prove(sizer.plan_of(best.program), sizer.limit, sizer.guard_k, samples=PROOF_SAMPLES)
+        plan = sizer.plan_of(best.program)
+        proof = prove(plan, sizer.limit, sizer.guard_k, samples=PROOF_SAMPLES, seed=seed)
         if proof.holds:
-            require_vent_of(sizer.plan_of(best.program))
+            require_vent_of(plan)
             return best, shown(front, best), proof
         grown = sizer.lengthen(front, PROOF_STEP_K - proof.lowest_k)
         good = [c for c in grown if not binding(c, goals)]

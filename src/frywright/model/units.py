@@ -438,6 +438,13 @@ def show_below(value: float, limit: float, suffix: str, system: str) -> str:
     return f"{to_people(value, wanted):.{digits}f} {UNITS[wanted].sign}"
 
 
+def at_least(frac: float) -> float:
+    """A share rounded down to a tenth of a percent, as it is shown: "at least" stays true, and one load that
+    failed keeps it below 100 %.
+    """
+    return floor(1000.0 * frac + 1e-9) / 1000.0
+
+
 def signed(value: float, suffix: str, system: str) -> str:
     """As :func:`show`, with a plus or a minus sign."""
     return f"{'−' if value < 0 else '+'}{show(abs(value), suffix, system)}"
