@@ -50,6 +50,7 @@ def log(
     ),
     after: bool = typer.Option(False, help="The reading was after the top-up."),
     strip: bool = typer.Option(False, help="Read with a strip."),
+    twice: bool = typer.Option(False, help="The meter was read twice and says so."),
     who: str = typer.Option("", help="Who did it."),
     date: str = typer.Option("", help="Business day such as 2026-11-27; without it today."),
 ) -> None:
@@ -63,6 +64,7 @@ def log(
         "amount": amount,
         "after": "1" if after else "",
         "how": "strip" if strip else "meter",
+        "twice": "1" if twice else "",
         "who": who,
         "date": date,
     }

@@ -25,7 +25,7 @@ from frywright.model.trade import time_of_day
 from frywright.model.units import show, to_inside
 from frywright.rooms.care.oil_state import vat_states
 from frywright.rooms.care.upkeep import care_rows, today_of
-from frywright.rooms.care.vat import keep_refused, oil_fact, vat_view
+from frywright.rooms.care.vat import check_likely, keep_refused, oil_fact, vat_view
 from frywright.rooms.care.waits import Told, check_cooled, opens_at
 from frywright.rooms.clock import now
 from frywright.rooms.hall import confirmed, write
@@ -150,7 +150,7 @@ def sign_close(
     Parameters
     ----------
     values : fryer (or ``store``), step, who, second, value (oil temperature, pH, per cent polar, or how much
-        was topped up)
+        was topped up), twice (the meter read so again)
 
     Raises
     ------
@@ -193,7 +193,7 @@ def sign_close(
             store, kitchen, mine.fryer, told, (moment, kitchen.site.read(value, "temperature", "oil"))
         )
     signed = replace(signed, value=value, plan=mine.plan)
-    oil = _oil_told(store, kitchen, step, signed, moment)
+    oil = _oil_told(store, kitchen, step, signed, moment, bool(values.get("twice")))
     with store.writing():
         _signed(store, day, where, key)
         kept = write(store, signed, moment)
@@ -251,7 +251,12 @@ def _signed(store: Store, day: dt.date, where: str, key: str) -> set[tuple[str, 
 
 
 def _oil_told(
-    store: Store, kitchen: Kitchen, step: Mapping[str, Any], signed: CloseStepSigned, moment: dt.datetime
+    store: Store,
+    kitchen: Kitchen,
+    step: Mapping[str, Any],
+    signed: CloseStepSigned,
+    moment: dt.datetime,
+    twice: bool,
 ) -> OilDone | None:
     """What a step tells the oil log, or None; one that is refused there is kept as it was typed."""
     what = step.get("logs") or {"reading": "reading", "mass": "top_up"}.get(step.get("asks", ""))
@@ -265,7 +270,10 @@ def _oil_told(
         "after": "",
     }
     try:
-        return oil_fact(kitchen, told, f"close-{signed.date}-{signed.fryer}-{signed.step}", moment)
+        fact = oil_fact(kitchen, told, f"close-{signed.date}-{signed.fryer}-{signed.step}", moment)
+        if not twice:
+            check_likely(store, kitchen, fact)
+        return fact
     except InputError as error:
         keep_refused(store, told, error)
         raise

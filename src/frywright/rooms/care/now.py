@@ -14,13 +14,17 @@ from frywright.oil.outlook import LEAST_READINGS
 from frywright.rooms.care.machines import first_act
 from frywright.rooms.care.oil_state import VatState, vat_states
 from frywright.rooms.care.upkeep import due_list, today_of
-from frywright.rooms.care.vat import DISCARD_CHANCE_FRAC
+from frywright.rooms.care.vat import advised, read_on, read_over
 from frywright.rooms.standing import stopped
 
 NEAR_DAYS = 2.0
 """Oil that may pass its limit within this many days is read every day (project's own rule)."""
 STOPPED = "{fryer} is out of use. Do not use it before a qualified person releases it."
-DISCARD = "{fryer}: the oil is at its limit. Change it tonight."
+OVER = (
+    "{fryer}: the oil was read at {reading} %, its limit is {limit} %. Change it tonight; in doubt read it"
+    " again."
+)
+DISCARD = "{fryer}: tomorrow the oil may pass its limit of {limit} %. Change it tonight."
 NEAR = "{fryer}: the oil may pass its limit by {date}. Read it today."
 FEW = "Oil with fewer than four readings, so its limit is a guess: {fryers}. Read it."
 OVERDUE = "{fryer}: {task}. Overdue since {date}."
@@ -62,9 +66,12 @@ def _oil(store: Store, states: Mapping[str, VatState], day: dt.date) -> list[Now
     for state in states.values():
         if state.fryer.key in held:
             continue
-        if state.crossing.tomorrow_frac > DISCARD_CHANCE_FRAC:
-            found.append(_vat(state, "oil", DISCARD, {}))
-        elif _read_on(state, day):
+        limit = f"{state.limit_pct:g}"
+        if read_over(state):
+            found.append(_vat(state, "oil", OVER, {"reading": f"{state.last_reading_pct:g}", "limit": limit}))
+        elif advised(state, day) == "discard":
+            found.append(_vat(state, "oil", DISCARD, {"limit": limit}))
+        elif read_on(state, day):
             continue
         elif state.readings_count < LEAST_READINGS:
             unread.append(state.fryer)
@@ -75,10 +82,6 @@ def _oil(store: Store, states: Mapping[str, VatState], day: dt.date) -> list[Now
         few, first = {"fryers": tuple(f.name for f in unread)}, unread[0].key
         found.append(NowLine(harm=Harm.RECORD, act="oil_reading", about=first, text=FEW, values=few))
     return found
-
-
-def _read_on(state: VatState, day: dt.date) -> bool:
-    return any(e.date == day and e.reading_pct is not None for e in state.events)
 
 
 def _vat(state: VatState, act: str, text: str, values: dict[str, str]) -> NowLine:

@@ -35,6 +35,8 @@ from frywright.rooms.clock import now
 from frywright.rooms.standing import oil_limit_here, taps_since
 
 SPAN_DAYS, RISE_C = 28, 5.0
+MORE_KG = {"us": 5 * LB, "metric": 2.0}
+"""A top-up more that is asked about, round in the units of the kitchen (own choice)."""
 EARLY_PCT = 4.0
 """Oil thrown away this far below its limit, as read last, is early (project's own rule: twice a meter's
 error).
@@ -107,7 +109,7 @@ def changes_view(
     level, growth = max(0.0, state.belief.level[0]), state.belief.life_growth
     rates, mass, share = rates_of(trade), state.fryer.oil_mass_kg, state.share_frac
     effect = filter_learned(state)
-    extra = 5 * LB
+    extra = MORE_KG[system]
     cooler = heat_factor(175.0 - RISE_C, 175.0)
     turns = (
         say(

@@ -6,7 +6,7 @@ import datetime as dt
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from typing import Any, get_args
+from typing import Any, Literal, get_args
 
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.oil import OilAct, OilDone, OilLimitSet, OilRefused
@@ -22,7 +22,7 @@ from frywright.model.units import LB, show
 from frywright.oil.ageing import share_for_ever
 from frywright.oil.outlook import LEAST_READINGS
 from frywright.rooms.care.meter import split_view
-from frywright.rooms.care.oil_state import FRESH_PCT, VatState, vat_states
+from frywright.rooms.care.oil_state import CHANGES, FRESH_PCT, VatState, vat_states
 from frywright.rooms.clock import now
 from frywright.rooms.hall import write
 from frywright.rooms.standing import oil_limit_here
@@ -37,9 +37,14 @@ CARTON_KG = 35 * LB
 """Common practice, no source."""
 CARTONS = re.compile(r"(.*)(?:cartons?|jugs?|cajas?)", re.IGNORECASE)
 LIKELY_READING_PCT = (0.0, 60.0)
+LEAST_FRESH_PCT, DROP_PCT = 1.0, 6.0
+"""Below the first is no oil, and oil gets no younger by more than the second: fresh oil has some 4 % (common
+practice), two readings of a meter differ by some points (own rules). Such a reading is asked for twice.
+"""
 EARLIEST_DAYS = 400
 """How far back an entry may be dated (project's own rule)."""
 DISCARD_CHANCE_FRAC = 0.05
+Advice = Literal["discard", "keep", "unknown"]
 RISE_C = 5.0
 
 
@@ -51,7 +56,8 @@ def tell_oil(
     Parameters
     ----------
     values : vat, what (top_up, reading, filter, discard, fill), amount as typed (``5 lb``, ``1 carton``,
-        ``17.5``), after (the reading followed the top-up), who, how; date of an earlier business day
+        ``17.5``), after (the reading followed the top-up), twice (the meter read so again), who, how; date
+        of an earlier business day
 
     Raises
     ------
@@ -61,6 +67,8 @@ def tell_oil(
     try:
         moment = at or told_moment(kitchen, str(values.get("date", "") or "").strip())
         fact = oil_fact(kitchen, values, key, moment)
+        if not values.get("twice"):
+            check_likely(store, kitchen, fact)
     except InputError as error:
         keep_refused(store, values, error)
         raise
@@ -91,6 +99,54 @@ def told_moment(kitchen: Kitchen, text: str) -> dt.datetime:
             "date", repr(text), "a day from {first} to today", values={"first": first.isoformat()}
         )
     return moment_of(trade, day, trade.closes_s)
+
+
+def check_likely(store: Store, kitchen: Kitchen, fact: OilDone) -> None:
+    """Whether a reading can be of the oil that is in the vat, as far as one reading can say.
+
+    Raises
+    ------
+    InputError
+        Less polar than fresh oil, or far below the last reading of oil that nobody changed.
+    """
+    reading, name = fact.reading_pct, kitchen.fryer(fact.vat).name
+    if reading is None:
+        return
+    if reading < LEAST_FRESH_PCT:
+        raise InputError(
+            "amount",
+            f"{reading:g} %",
+            "more: fresh oil has about {fresh} %. Look at the meter; if it reads so again, say that it was"
+            " read twice",
+            where=name,
+            values={"fresh": f"{FRESH_PCT:g}"},
+        )
+    last, share = _last_reading(store, kitchen, fact)
+    least = None if last is None else last - share * (last - FRESH_PCT) - DROP_PCT
+    if least is not None and reading < least:
+        raise InputError(
+            "amount",
+            f"{reading:g} %",
+            "about {last} %, as it was read last: oil gets no younger. If it was changed, enter that first;"
+            " if the meter reads so again, say that it was read twice",
+            where=name,
+            values={"last": f"{last:g}"},
+        )
+
+
+def _last_reading(store: Store, kitchen: Kitchen, fact: OilDone) -> tuple[float | None, float]:
+    """The last reading of the oil in a vat up to the day of a new one, and the share topped up since."""
+    mass_kg = 0.0
+    for item in store.facts(OilDone, newest_first=True):
+        old = item.fact
+        if old.vat != fact.vat:
+            continue
+        if old.what in CHANGES or old.date > fact.date:
+            return None, 0.0
+        if old.reading_pct is not None:
+            return old.reading_pct, min(1.0, mass_kg / kitchen.fryer(fact.vat).oil_mass_kg)
+        mass_kg += old.mass_kg or 0.0
+    return None, 0.0
 
 
 def keep_refused(store: Store, values: Mapping[str, Any], error: InputError) -> None:
@@ -189,23 +245,53 @@ def set_limit(store: Store, kitchen: Kitchen, house_pct: float, who: str, reason
     return write(store, chosen, replaces=old[-1].number if old else None)
 
 
-def _advice(state: VatState, day: dt.date, tr: Translate) -> tuple[str, str]:
+def read_on(state: VatState, day: dt.date) -> bool:
+    """Whether a vat was read on a day."""
+    return any(e.date == day and e.reading_pct is not None for e in state.events)
+
+
+def read_over(state: VatState) -> bool:
+    """Whether the last reading of the oil in a vat is at its limit or over it."""
+    return state.last_reading_pct is not None and state.last_reading_pct >= state.limit_pct
+
+
+def advised(state: VatState, day: dt.date) -> Advice:
+    """What to do with a vat's oil tonight. Where few readings say how it grows, an estimate alone throws none
+    away: only a reading that one usual day carries to the limit does.
+    """
+    few = state.readings_count < LEAST_READINGS
+    known = state.last_reading_pct if read_on(state, day) else None
+    tomorrow = (state.belief.level[0] if known is None else known) + state.belief.growth[0]
+    near = tomorrow >= state.limit_pct if few else state.crossing.tomorrow_frac > DISCARD_CHANCE_FRAC
+    if near or read_over(state):
+        return "discard"
+    return "unknown" if few else "keep"
+
+
+def _advice(state: VatState, day: dt.date, tr: Translate) -> tuple[Advice, str]:
     """What to do with a vat's oil (discard, keep, unknown) and why, in words. A last reading over the limit
     wins over every outlook.
     """
     low, middle, high = state.crossing.days_n
-    limit, reading = state.limit_pct, state.last_reading_pct
-    if reading is not None and reading >= limit:
+    limit, reading, advice = state.limit_pct, state.last_reading_pct, advised(state, day)
+    if read_over(state):
         over = (
             "Discard tonight: the last reading, {reading} %, is over {limit} %. In doubt of the meter, check"
             " it and read again."
         )
         return "discard", say(over, {"reading": reading, "limit": limit}, translate=tr)
-    if state.crossing.tomorrow_frac > DISCARD_CHANCE_FRAC:
+    if advice == "discard":
         near = "Discard tonight: the chance that tomorrow's peak passes {limit} % is {chance_frac}."
         chance = {"limit": limit, "chance_frac": state.crossing.tomorrow_frac}
         return "discard", say(near, chance, translate=tr)
-    if state.readings_count < LEAST_READINGS:
+    if advice == "unknown" and state.crossing.tomorrow_frac > DISCARD_CHANCE_FRAC:
+        soon = (
+            "Unknown: fewer than four readings of this vat. By default figures the chance that tomorrow's"
+            " peak passes {limit} % is {chance_frac}: read it tomorrow before the rush."
+        )
+        chance = {"limit": limit, "chance_frac": state.crossing.tomorrow_frac}
+        return "unknown", say(soon, chance, translate=tr)
+    if advice == "unknown":
         few = (
             "Unknown: fewer than four readings of this vat. By default figures the limit would be reached"
             " about {when}; read it."
@@ -227,7 +313,7 @@ class VatView:
 
     vat: str
     name: str
-    advice: str  # discard, keep or unknown
+    advice: Advice
     text: str
     level_pct: float
     growth_pct: float
@@ -240,6 +326,7 @@ class VatView:
     readings_count: int
     default: bool
     age_days_count: int
+    filled: bool  # whether anybody entered when this oil came in
     top_up: str
     for_ever: str
     acid_n: float | None
@@ -283,6 +370,7 @@ def vat_view(
         readings_count=state.readings_count,
         default=state.readings_count < LEAST_READINGS,
         age_days_count=state.age_days_count,
+        filled=any(e.what in CHANGES for e in state.events),
         top_up=show(state.top_up_kg, "kg", system),
         for_ever=show(min(ever, 1.0) * state.fryer.oil_mass_kg, "kg", system) if ever < 1 else "",
         acid_n=next((e.acid_n for e in reversed(state.events) if e.acid_n is not None), None),
