@@ -15,6 +15,7 @@ from frywright.model.errors import InputError
 from frywright.rooms.care import close, machines, upkeep, vat, waits
 from frywright.rooms.hall import write
 from frywright.rooms.kitchen import remembered_kitchen
+from frywright.rooms.standing import heat_off
 from frywright.voice.tongue import translator
 from tests.rooms.taps import tap
 
@@ -196,6 +197,24 @@ def test_gas_and_power_go_off_after_every_heat(store, kitchen):
     sign(store, kitchen, "store", "off")
 
 
+def test_a_load_after_it_takes_the_heats_signature_back(store, kitchen):
+    """Signed off at 22:00, a load at 22:10: the oil is hot again, so no oil is moved and the store is not off
+    before the heat is signed off anew.
+    """
+    for fryer in ("alder", "birch", "cedar", "dogwood"):
+        sign(store, kitchen, fryer, "heat_off")
+    assert heat_off(store, DAY) == {"alder", "birch", "cedar", "dogwood"}
+    write(store, tap(DAY, "late", at_s=22.2 * 3600), at(kitchen, 22.2))
+    write(store, tap(DAY, "out", at_s=22.4 * 3600, what="lift"), at(kitchen, 22.4))
+    assert "alder" not in heat_off(store, DAY)
+    for fryer, step in (("alder", "filter"), ("store", "off")):
+        with pytest.raises(InputError, match="heat"):
+            sign(store, kitchen, fryer, step, 22.6)
+    sign(store, kitchen, "alder", "heat_off", 22.6)
+    sign(store, kitchen, "store", "off", 22.7)
+    assert "alder" in heat_off(store, DAY)
+
+
 def test_heat_off_waits_for_the_load_in_the_oil(store, kitchen):
     """The board holds a load in Alder: its heat is not off; once lifted it is; yesterday's is past."""
     write(store, tap(DAY - dt.timedelta(days=1), key="old", what="drop", fryer="cedar", product="wedges"))
@@ -215,6 +234,7 @@ def test_oil_cools_no_faster_than_its_vat(store, kitchen):
     sign(store, kitchen, "cedar", "heat_off", 15.0)
     write(store, tap(DAY, key="in", what="drop", fryer="cedar", product="wedges"), at(kitchen, 21.7))
     write(store, tap(DAY, key="out", what="lift", fryer="cedar"), at(kitchen, 21.8))
+    sign(store, kitchen, "cedar", "heat_off", 21.9)
     with pytest.raises(InputError, match="or hotter 12 min after it was last at heat"):
         sign(store, kitchen, "cedar", "cool", 22.0, value="110")
     fryer = kitchen.fryer("cedar")

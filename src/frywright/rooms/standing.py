@@ -57,9 +57,24 @@ def taps_since(store: Store, day: dt.date) -> list[Kept[BoardTap]]:
 
 def heat_off(store: Store, day: dt.date) -> set[str]:
     """Fryers whose heat is signed off for the night of a day."""
+    return {e.fact.fryer for e in closed_steps(store, day) if e.fact.step == "heat_off"}
+
+
+def closed_steps(store: Store, day: dt.date) -> list[Kept[CloseStepSigned]]:
+    """Signed steps of a day's close, oldest first. A load dropped after the heat was signed off takes that
+    signature back.
+    """
     early = day - dt.timedelta(days=2)
     near = takewhile(lambda e: e.fact.date >= early, store.facts(CloseStepSigned, newest_first=True))
-    return {e.fact.fryer for e in near if e.fact.date == day and e.fact.step == "heat_off"}
+    signed = [e for e in near if e.fact.date == day][::-1]
+    if not any(e.fact.step == "heat_off" for e in signed):
+        return signed
+    drops = {e.fact.fryer: e.happened_at for e in taps_since(store, day)[::-1] if e.fact.what == "drop"}
+    return [
+        e
+        for e in signed
+        if e.fact.step != "heat_off" or drops.get(e.fact.fryer, e.happened_at) <= e.happened_at
+    ]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

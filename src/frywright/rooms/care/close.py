@@ -29,7 +29,7 @@ from frywright.rooms.care.vat import check_likely, keep_refused, oil_fact, vat_v
 from frywright.rooms.care.waits import Told, check_cooled, opens_at
 from frywright.rooms.clock import now
 from frywright.rooms.hall import confirmed, write
-from frywright.rooms.standing import stopped, taps_since
+from frywright.rooms.standing import closed_steps, stopped, taps_since
 
 PLANS = {
     "keep": "filter and keep",
@@ -98,7 +98,7 @@ def tonight(
     """Every fryer's plan for the night: changes first, so that there is time to cool, then the oldest oil."""
     day = today or today_of(kitchen)
     held, due = stopped(store), {(r.fryer, r.task): r for r in care_rows(store, kitchen, tr, today=day)}
-    begun = {e.fact.fryer: e.fact.plan for e in _told(store, day) if e.fact.fryer != STORE_KEY}
+    begun = {e.fact.fryer: e.fact.plan for e in closed_steps(store, day) if e.fact.fryer != STORE_KEY}
     rows, states = [], vat_states(store, kitchen, day)
     for fryer in kitchen.fryers:
         view = vat_view(store, kitchen, fryer.key, day, tr, states)
@@ -129,17 +129,6 @@ def _steps(fryer: Fryer, plan: str) -> tuple[Mapping[str, Any], ...]:
     ]
     keys = {s["key"] for s in steps}
     return tuple({**s, "needs": [n for n in s["needs"] if n in keys]} for s in steps)
-
-
-def _told(store: Store, day: dt.date) -> list[Kept[CloseStepSigned]]:
-    """Tonight's signed steps, oldest first."""
-    found = []
-    for item in store.facts(CloseStepSigned, newest_first=True):
-        if item.fact.date == day:
-            found.append(item)
-        elif item.fact.date < day:
-            break
-    return found[::-1]
 
 
 def sign_close(
@@ -177,7 +166,7 @@ def sign_close(
     step = next((s for s in mine.steps if s["key"] == key), None)
     if step is None:
         raise InputError("step", repr(key), "one of tonight's", where=mine.fryer.name)
-    told = {(e.fact.fryer, e.fact.step): e for e in _told(store, day)}
+    told = {(e.fact.fryer, e.fact.step): e for e in closed_steps(store, day)}
     _gates(kitchen, plans, mine, step, told, moment)
     if key == "heat_off":
         _no_load_in(store, mine.fryer, day)
@@ -244,7 +233,7 @@ def _no_load_in(store: Store, fryer: Fryer, day: dt.date) -> None:
 
 def _signed(store: Store, day: dt.date, where: str, key: str) -> set[tuple[str, str]]:
     """What is signed tonight; the step to sign must not be among it."""
-    done = {(e.fact.fryer, e.fact.step) for e in _told(store, day)}
+    done = {(e.fact.fryer, e.fact.step) for e in closed_steps(store, day)}
     if (where, key) in done:
         raise InputError("step", "signed", "one that is not signed yet tonight")
     return done
@@ -390,7 +379,7 @@ def close_day_view(
     """
     trade, moment = usual_trade(kitchen), at or now()
     day, second_s = business_time(trade, moment)
-    told = {(e.fact.fryer, e.fact.step): e for e in _told(store, day)}
+    told = {(e.fact.fryer, e.fact.step): e for e in closed_steps(store, day)}
     plans, done = tonight(store, kitchen, tr, day), set(told)
     move, rush = _next_move(plans, done), any(a <= second_s < b for a, b in trade.rush_s)
 
