@@ -258,6 +258,33 @@ def test_an_early_tap_on_the_line_is_asked_and_a_drop_without_server_counts(brow
     page.context.close()
 
 
+@pytest.mark.parametrize("status", [401, 403])
+def test_a_screen_that_is_signed_out_keeps_its_taps_and_says_so(browser, day, status):  # noqa: F811
+    """A server started anew, or a session that ended, answers and lets nobody in: that is no lost
+    connection, the tap waits, its clock runs, and one link signs in again.
+    """
+    context = browser.new_context(viewport={"width": 1280, "height": 800}, service_workers="block")
+    page, seed = opened(browser, day, 440 + status, context=context), str(440 + status)
+    refuse = {"status": status, "json": {"ok": False, "error": "AccessError", "message": "Sign in first."}}
+    for path in ("**/day/tap", "**/day/line/part*"):
+        context.route(path, lambda route: route.fulfill(**refuse))
+    form = "#shelf-wedges form:has([name=fryer][value=cedar])"
+    page.click("#shelf-wedges > summary")
+    page.fill(f"{form} [name=pieces]", "23")
+    page.click(f"{form} button")
+    page.wait_for_selector("#link:not([hidden]):has-text('does not let this screen in since')")
+    assert "to be sent: 1" in page.inner_text("#link")
+    page.wait_for_selector("[data-tile=cedar].local.runs .left:visible")
+    again = page.locator("#link a")
+    assert again.inner_text() == "Sign in on this screen"
+    assert f"practice={seed}" in again.get_attribute("href")
+    context.unroute_all()
+    page.wait_for_selector("#link", state="hidden")
+    page.wait_for_selector("[data-tile=cedar].cooking:not(.local)")
+    assert page.evaluate(f"localStorage.getItem('frywright.taps.{NEXT}.{seed}')") == "[]"
+    context.close()
+
+
 def test_out_of_use_and_no_raw_ask_once_more_and_stay_on_the_line(browser, day):  # noqa: F811
     """Two steps, no other page, the load's clock goes on, and both come back the same way."""
     page = opened(browser, day, 424)

@@ -63,6 +63,8 @@ const standing = () => {
   return waiting().filter((tap) => tap.what !== "undo" && !taken.has(tap.key));
 };
 let sending = null;
+const LOCKED = new Set([401, 403]); // the server is there, but takes nothing from this screen until somebody signs in: taps wait
+class LockedOut extends Error {}
 let pressing = false;
 
 function tell(form, at) {
@@ -99,6 +101,7 @@ async function deliver() {
       body: JSON.stringify(practice ? { ...tap, now_s: tap.at_s } : tap),
     });
     if (answer.status >= 500) throw new Error(answer.status);
+    if (LOCKED.has(answer.status)) throw new LockedOut(answer.status);
     keep(waiting().filter((other) => other.key !== tap.key));
     const told = await answer.json().catch(() => ({ message: answer.status }));
     if (answer.ok) show("");
@@ -181,14 +184,16 @@ function drawAsked() {
 
 let lostAt = null;
 
-function lost() {
+function lost(error) {
   lostAt ??= hhmm(nowS());
-  show(link.dataset.lost.replace("{at}", lostAt).replace("{n}", waiting().length));
+  const locked = error instanceof LockedOut;
+  show((locked ? link.dataset.locked : link.dataset.lost).replace("{at}", lostAt).replace("{n}", waiting().length));
+  if (locked && !link.querySelector("a")) link.append(" ", made("a", { href: location.href, textContent: link.dataset.open }));
 }
 
 function show(text) {
   link.hidden = !text;
-  if (text && link.textContent !== text) link.textContent = text;
+  if (text && link.firstChild?.data !== text) link.textContent = text;
 }
 
 // ---- the page: the server draws it, this puts it in place. What is open stays open, what is half typed stays typed.
@@ -214,6 +219,7 @@ async function look() {
   const query = new URLSearchParams({ lang: language });
   if (practice) for (const [k, v] of Object.entries({ practice, date, now_s: nowS().toFixed(0) })) query.set(k, v);
   const answer = await fetch(`${part}?${query}`, { signal: AbortSignal.timeout(ANSWER_MS) });
+  if (LOCKED.has(answer.status)) throw new LockedOut(answer.status);
   if (!answer.ok) throw new Error(answer.status);
   return { html: await answer.text(), old: answer.headers.has("x-kept-copy") };
 }
@@ -233,8 +239,8 @@ async function refresh() {
     const stamp = root.querySelector("#stamp");
     if (!practice && stamp) setTime(Number(stamp.dataset.now));
     lostAt = null;
-  } catch {
-    lost();
+  } catch (error) {
+    lost(error);
     if (!drawn) await look().then(({ html }) => put(html)).catch(() => {}); // the last answer kept is newer than the page
     drawn = true;
   } finally {
