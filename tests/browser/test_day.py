@@ -269,6 +269,28 @@ def test_every_size_reads_well(browser, day, size, path):
         page.close()
 
 
+@pytest.mark.parametrize("path", ["/day", "/day/line"])
+def test_no_zero_is_slashed(browser, day, path):
+    """The middle of a zero is empty, in plain and bold: slashed it reads as 8 from afar. Letters stay in
+    the page's own font.
+    """
+    page = open_page(browser, day, "desk", path)
+    page.evaluate("document.fonts.ready")
+    inked = page.evaluate(
+        """() => ['400', '700'].map((weight) => ['0', 'O'].map((sign) => {
+          const pen = document.createElement('canvas').getContext('2d', {willReadFrequently: true});
+          pen.font = `${weight} 100px ${getComputedStyle(document.body).fontFamily}`;
+          pen.fillText(sign, 10, 110);
+          const {width, actualBoundingBoxAscent: high} = pen.measureText(sign);
+          const [x, y, step] = [10 + width / 2 - 8, 110 - high / 2 - 8, 16];
+          return pen.getImageData(x, y, step, step).data.filter((value, n) => n % 4 === 3 && value).length;
+        }))"""
+    )
+    assert inked == [[0, 0], [0, 0]]
+    assert "Atkinson" in page.evaluate("getComputedStyle(document.body).fontFamily")
+    page.close()
+
+
 def test_the_board_works_without_scripts(browser, day):
     """A form alone confirms a drop and comes back to the board."""
     context = browser.new_context(java_script_enabled=False, viewport={"width": 820, "height": 1180})

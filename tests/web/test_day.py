@@ -30,7 +30,7 @@ def client(tmp_path_factory):
     store = Store.file(tmp_path_factory.mktemp("web") / "w.db", now)
     remember_kitchen(store, demo_text(), "demo.toml")
     client = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
-    assert "sales is missing; it must be read in first" in client.get("/day").text
+    assert "No sales are read in yet" in client.get("/day").text
     assert client.post("/day/sales/demo").status_code == 200
     keep_demo_sales(store)
     return client

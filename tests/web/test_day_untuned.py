@@ -36,7 +36,7 @@ def client(store):
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(day, "_tuned_bench", lambda bench, kitchen: bench)
         client = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST}, follow_redirects=False)
-        assert "it must be read in first" in client.get("/day").text
+        assert "No sales are read in yet" in client.get("/day").text
         read = client.post("/day/sales/demo")
         assert (read.status_code, read.headers["location"]) == (303, "/day")
         keep_demo_sales(store)

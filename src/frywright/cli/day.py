@@ -245,7 +245,8 @@ def plan(
             turn,
             fryer_name=f"{turn.fryer_name:<28}",
         )
-    shop.say("Last drops: {drops}", drops=", ".join(f"{x.name} {x.at}" for x in view.last_drops))
+    last = ", ".join(f"{x.name} {x.at or shop.tr('cook to order')}" for x in view.last_drops)
+    shop.say("Last drops: {drops}", drops=last)
 
 
 def _rows(path: Path) -> list[dict[str, Any]]:

@@ -113,6 +113,25 @@ def test_a_product_no_load_pays_for_and_a_cold_fryer_are_said(shop):
     assert told[1] == "Birch, five-head pressure vat stays off: the others do today's loads."
     planned = replace(nothing, plan=Plan(drops=(Drop(fryer=2, item=1, load=0, slot=3),)))
     assert len(limits.unplanned(quiet, kitchen, planned)) == 1
+    busy = replace(quiet, day=replace(quiet.day, mean_n=40 * mean))
+    told = limits.unplanned(busy, kitchen, planned)
+    assert told[0].startswith("Tenders: 40 pieces are asked for and loads for 7 are planned. The smallest")
+    drops = tuple(Drop(fryer=2, item=1, load=0, slot=slot) for slot in (3, 9, 15))
+    planned = replace(planned, plan=Plan(drops=drops))
+    assert len(limits.unplanned(busy, kitchen, planned)) == 1, "21 of 40 is more than half"
+
+
+def test_what_is_said_of_several_products_is_said_once(shop):
+    """One note for all of a kind; a product without a load has no last drop but is cooked to order."""
+    _, kitchen, bench = shop
+    planned = replace(day.morning(bench), plan=Plan(drops=(Drop(fryer=2, item=1, load=0, slot=3),)))
+    view = plan_view.plan_view(bench, planned, kitchen)
+    told = [n for n in view.notes if "planned on simulations" in n]
+    assert told == [
+        "Loads of Bone-in chicken, 8-piece, Tenders, Potato wedges are planned on simulations that no probe"
+        " log supports yet: unknown until probed."
+    ]
+    assert [bool(x.at) for x in view.last_drops] == [False, True, False]
 
 
 def test_a_fryer_is_at_heat_only_while_the_drawn_days_use_it(shop, monkeypatch):

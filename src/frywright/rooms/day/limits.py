@@ -28,6 +28,8 @@ BINDING = {
     "Guests who come evenly, not in groups": "Guests in groups bind most.",
 }
 """What binds where a change would bring most."""
+FEW_FRAC = 0.5
+"""A product is said to be cooked to order where planned loads hold less of what is asked for (own choice)."""
 KEPT_COUNT = 8
 _KEPT: OrderedDict[int, tuple[Bench, Binds]] = OrderedDict()
 """What was worked out lately, each beside its bench, so that no other takes its place in memory."""
@@ -149,12 +151,14 @@ def rule_view(bench: Bench, tr: Translate = str) -> RuleView:
 
 
 def unplanned(bench: Bench, kitchen: Kitchen, found: Outlook, tr: Translate = str) -> list[str]:
-    """Products that are asked for and have no load in the plan, and why; fryers that stay cold."""
+    """Products of which less than half is planned, and why; fryers that stay cold."""
     day, told = bench.day, []
-    cooked = {drop.item for drop in found.plan.drops}
+    cooked_n = [0.0] * len(day.items)
+    for drop in found.plan.drops:
+        cooked_n[drop.item] += day.items[drop.item].loads[drop.load].units_count
     for i, item in enumerate(day.items):
         asked = float(day.mean_n[i].sum())
-        if i in cooked or asked < 0.5:
+        if asked < 0.5 or cooked_n[i] >= FEW_FRAC * asked:
             continue
         hold = np.ones(min(item.hold_slots_count, day.slots_count))
         most = float(np.convolve(day.mean_n[i], hold).max())
@@ -162,10 +166,18 @@ def unplanned(bench: Bench, kitchen: Kitchen, found: Outlook, tr: Translate = st
             "No load of {product} pays today: the smallest is {pieces} pieces, and at most about {wanted} are"
             " asked for within its hold life. Cook it to order."
         )
+        if cooked_n[i]:
+            text = (
+                "{product}: {asked} pieces are asked for and loads for {cooked} are planned. The smallest"
+                " load is {pieces} pieces, and at most about {wanted} are asked for within its hold life:"
+                " cook the rest to order."
+            )
         values: dict[str, float | str] = {
             "product": item.name,
             "pieces": float(item.loads[0].units_count),
             "wanted": float(round(most)),
+            "asked": float(round(asked)),
+            "cooked": cooked_n[i],
         }
         told.append(say(text, values, translate=tr))
     for f, key in enumerate(bench.fryers):

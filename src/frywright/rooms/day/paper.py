@@ -82,7 +82,7 @@ def plan_pdf(
                     tr("Last drops"),
                     [tr("product"), tr("last drop")],
                     [4, 3],
-                    [[x.name, x.at] for x in view.last_drops],
+                    [[x.name, x.at or tr("cook to order")] for x in view.last_drops],
                 ),
                 section(
                     tr("Loads and filter turns in order"),

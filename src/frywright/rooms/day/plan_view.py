@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
-from frywright.model.findings import say
+from frywright.model.findings import Note, say
 from frywright.model.kitchen import Kitchen
 from frywright.model.tongues import Translate
 from frywright.model.trade import time_of_day
@@ -137,6 +137,20 @@ def forecast_view(bench: Bench) -> ForecastView:
     )
 
 
+def _together(notes: Sequence[Note]) -> list[Note]:
+    """Notes that say the same of several products as one that names them all."""
+    found: dict[tuple[str, int], list[Note]] = {}
+    for n, note in enumerate(notes):
+        key = (note.text, -1 if set(note.values) == {"product"} else n)
+        found.setdefault(key, []).append(note)
+    return [
+        replace(same[0], values={"product": tuple(str(note.values["product"]) for note in same)})
+        if len(same) > 1
+        else same[0]
+        for same in found.values()
+    ]
+
+
 def in_order(view: PlanView) -> list[PlannedDrop | PlannedTurn]:
     """Loads and filter turns as they come."""
     rows: list[PlannedDrop | PlannedTurn] = [*view.drops, *view.filters]
@@ -173,7 +187,8 @@ def plan_view(bench: Bench, found: Outlook, kitchen: Kitchen, tr: Translate = st
     trade, day = bench.trade, bench.day
     names = [kitchen.fryer(key).name for key in bench.fryers]
     hours = tuple((trade.start_s + t * trade.slot_s) / 3600 for t in range(day.slots_count))
-    notes = dict.fromkeys(say(n.text, n.values, translate=tr) for n in bench.notes)
+    notes = dict.fromkeys(say(n.text, n.values, translate=tr) for n in _together(bench.notes))
+    cooked = {drop.item for drop in found.plan.drops}
     return PlanView(
         date=bench.date.isoformat(),
         drops=_drops(bench, found, names, tr),
@@ -203,8 +218,8 @@ def plan_view(bench: Bench, found: Outlook, kitchen: Kitchen, tr: Translate = st
             for item, low, mid, high in zip(day.items, *found.shelf_n, strict=True)
         ),
         last_drops=tuple(
-            LastDrop(name=tr(item.name), at=trade.clock_of(t) if t >= 0 else "")
-            for item, t in zip(day.items, found.last_drop, strict=True)
+            LastDrop(name=tr(item.name), at=trade.clock_of(t) if t >= 0 and i in cooked else "")
+            for i, (item, t) in enumerate(zip(day.items, found.last_drop, strict=True))
         ),
         fill_frac=found.fill_frac,
         waste_frac=found.waste_frac,

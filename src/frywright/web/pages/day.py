@@ -77,6 +77,7 @@ def _add_plan(routes: Routes, context: Context, benches: Benches) -> None:
             "rule": None,
             "kitchen": benches.kitchen(),
             "event": ("", 1.0),
+            "unsold": False,
         }
         status = 200
         try:
@@ -92,7 +93,8 @@ def _add_plan(routes: Routes, context: Context, benches: Benches) -> None:
             values["rule"] = limits.rule_view(bench, tr)
         except FrywrightError as error:
             missing = isinstance(error, InputError) and error.field == "sales"
-            values["problem"], status = context.explain(request, error), 200 if missing else error.http_status
+            values["problem"] = "" if missing else context.explain(request, error)
+            values["unsold"], status = missing, 200 if missing else error.http_status
         return context.render(request, "day/day.html", status, **values)
 
 
