@@ -4,9 +4,13 @@ turns.
 
 from __future__ import annotations
 
+import asyncio
 import inspect
+import os
 import threading
+import time
 from concurrent.futures import ThreadPoolExecutor
+from functools import partial
 
 import pytest
 from fastapi.testclient import TestClient
@@ -18,18 +22,41 @@ from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import corrective, people
 from frywright.web.app import make_app
+from frywright.web.rates import InTurn
 
 HOST = "http://127.0.0.1"
 
 
 def test_no_route_runs_on_the_loop_that_answers_everybody(store):
-    """A coroutine would; the one that signs in and the one that takes a site's file as it comes hand their
-    work to a thread themselves.
+    """A coroutine would; the one that signs in, the one that answers an edit in its turn and the one that
+    takes a site's file as it comes hand their work to a thread themselves.
     """
     routes = [route for route in make_app(store).routes if hasattr(route, "endpoint")]
     assert len(routes) > 100
     found = {r.path for r in routes if inspect.iscoroutinefunction(r.endpoint)}
-    assert found == {"/sign-in", "/api/v1/sync/files/{name}"}
+    assert found == {"/sign-in", "/cook/view.json", "/api/v1/sync/files/{name}"}
+
+
+def test_no_more_edits_are_worked_out_at_once_than_there_are_cores():
+    """The others wait in the order they came."""
+    here, most, order = [], [], []
+
+    def work(number):
+        here.append(number)
+        most.append(len(here))
+        order.append(number)
+        time.sleep(0.02)
+        here.remove(number)
+        return number
+
+    async def all_of_them():
+        turn = InTurn()
+        return await asyncio.gather(*(turn.run(partial(work, n)) for n in range(20)))
+
+    assert asyncio.run(all_of_them()) == list(range(20))
+    cores = os.cpu_count() or 1
+    assert max(most) <= cores
+    assert all(abs(n - place) < cores for place, n in enumerate(order))
 
 
 def test_reading_goes_on_while_a_write_waits_for_the_store(store):

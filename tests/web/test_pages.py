@@ -4,15 +4,22 @@ from __future__ import annotations
 
 import json
 import re
+from dataclasses import replace
+from pathlib import Path
 
 import pytest
 from fastapi.testclient import TestClient
 
 from frywright.ledger.facts.cook import SlotChosen
 from frywright.ledger.store import Store
+from frywright.physics.plan import _piece_classes
 from frywright.rooms.clock import now
+from frywright.rooms.cook.programs import save_program
+from frywright.rooms.cook.view import saved_beside
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.trial.ask import edit_program
 from frywright.trial.kitchens import demo_text
+from frywright.trial.predicted import _full_load, _predicting
 from frywright.web.app import LARGEST_BODY_BYTES, make_app
 
 HOST = "http://127.0.0.1"
@@ -148,17 +155,59 @@ def test_pictures_come_without_scripts(client):
 
 def test_the_saved_version_is_simulated_once_beside_all_edits_of_it(client):
     """Its sentence and curves stay those of its own load."""
-    from frywright.trial.ask import ask_kept
-
-    ask_kept.cache_clear()
+    saved_beside.cache_clear()
     base = {"program": "bone-in cedar", "load": "2", "s0_set": "330", "s0_end": "duration"}
     told = [
         client.get("/cook/view.json", params={**base, "s0_value": f"14:{second:02d}"}).json()["saved"]
         for second in (10, 20, 30)
     ]
-    assert told[0] and told[0] == told[1] == told[2] and ask_kept.cache_info().misses == 1
+    assert told[0] and told[0] == told[1] == told[2] and saved_beside.cache_info().misses == 1
     other = client.get("/cook/view.json", params={**base, "load": "3", "s0_value": "14:10"}).json()["saved"]
     assert other["cores"] != told[0]["cores"]
+
+
+def test_what_is_kept_for_an_edit_follows_language_kitchen_and_another_program(client, store):
+    """Answers beside an edit after each change are those of a server that has kept nothing."""
+    asked = {
+        "program": "bone-in cedar",
+        "oil": "331 F",
+        "s0_set": "330 F",
+        "s0_end": "duration",
+        "s0_value": "9:00",
+    }
+    other = Store.file(Path(store.engine.url.database), now)  # as another process has it
+
+    def fresh(language):
+        for kept in (saved_beside, _full_load, _predicting, _piece_classes):
+            kept.cache_clear()
+        return TestClient(make_app(other), base_url=HOST).get(
+            "/cook/view.json", params={**asked, "lang": language}
+        )
+
+    def same(language="en"):
+        told = client.get("/cook/view.json", params={**asked, "lang": language})
+        assert told.status_code == 200, told.text
+        assert told.content == fresh(language).content
+        return told.json()
+
+    first = same()
+    assert first["locked"] and first["saved"]
+    spanish = same("es")
+    assert spanish["saved"]["sentence"] != first["saved"]["sentence"]
+    kitchen = remembered_kitchen(other)
+    program = kitchen.program("bone-in cedar")
+    longer = replace(program, stages=(replace(program.stages[0], duration_s=2000.0), *program.stages[1:]))
+    save_program(other, kitchen, edit_program(program, longer.stages))
+    saved = same()["saved"]
+    assert saved["time_s"][-1] > first["saved"]["time_s"][-1]
+    assert f"version {program.version + 1}" in saved["sentence"]
+    warmer = demo_text().replace("thermometer_error_f = 2\n", "thermometer_error_f = 4\n")
+    assert warmer != demo_text()
+    remember_kitchen(other, warmer, "demo.toml", "another thermometer")
+    assert same()["facts"]["amount"] != first["facts"]["amount"]
+    metric = warmer.replace('units = "us"', 'units = "metric"')
+    remember_kitchen(other, metric, "demo.toml", "metric from now on")
+    assert "°C" in same()["facts"]["predicted"]
 
 
 def test_view_json_has_no_nan(client):

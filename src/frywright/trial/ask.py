@@ -5,7 +5,6 @@ from __future__ import annotations
 import datetime as dt
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from functools import lru_cache
 
 from frywright.catalog import load as catalog
 from frywright.model.errors import InputError
@@ -108,12 +107,6 @@ def ask(kitchen: Kitchen, request: CookRequest) -> CookAnswer:
         lid = judge_opening(history.time_s, history.gauge_pa, history.lift_s, plan.fryer.zero_gauge_pa)
     notes = (*_house_notes(plan.product, limit), *range_notes(kitchen, plan))
     return CookAnswer(history=history, verdicts=tuple(judged), lid=lid, notes=notes)
-
-
-@lru_cache(maxsize=32)
-def ask_kept(kitchen: Kitchen, request: CookRequest) -> CookAnswer:
-    """As :func:`ask`, for what is asked again and again, such as a saved version beside every edit of it."""
-    return ask(kitchen, request)
 
 
 def check_asked(kitchen: Kitchen, request: CookRequest) -> None:

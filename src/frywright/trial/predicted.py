@@ -157,7 +157,7 @@ def program_facts(kitchen: Kitchen, program: Program) -> Facts:
     InputError
         The kitchen cannot run it.
     """
-    facts = _full_load(replace(kitchen, marks=(), failed=(), retired=(), probed=()), program)
+    facts = _full_load(_predicting(kitchen), program)
     return with_probing(kitchen, program, with_failed_proof(kitchen, program, facts))
 
 
@@ -186,6 +186,12 @@ def with_probing(kitchen: Kitchen, program: Program, facts: Facts) -> Facts:
         sign = Prediction.SHORT if facts.prediction is Prediction.OVER else facts.prediction
         return replace(known, prediction=sign, margin_k=min(facts.margin_k, probed.low_k), worst=False)
     return facts
+
+
+@lru_cache(maxsize=32)
+def _predicting(kitchen: Kitchen) -> Kitchen:
+    """A kitchen without what only proofs, readings and people have said of its programs."""
+    return replace(kitchen, marks=(), failed=(), retired=(), probed=())
 
 
 @lru_cache(maxsize=256)

@@ -21,10 +21,11 @@ Array = NDArray[np.float64]
 
 def until(time_s: Array, core_c: Array, end_s: float) -> tuple[Array, Array]:
     """A curve up to a moment, which need not be one of its samples."""
-    before = time_s < end_s - 1e-9
-    if before.all():
+    count = time_s.searchsorted(end_s - 1e-9)
+    if count == len(time_s):
         return time_s, core_c
-    return np.append(time_s[before], end_s), np.append(core_c[before], np.interp(end_s, time_s, core_c))
+    at_end = np.interp(end_s, time_s, core_c)
+    return np.concatenate((time_s[:count], [end_s])), np.concatenate((core_c[:count], [at_end]))
 
 
 def held_level_c(time_s: Array, core_c: Array, hold_s: float) -> float:

@@ -85,9 +85,8 @@ class CookForm:
                 self._values.pop(name, None)
         self.system = str(kitchen.site.units)
         self.names = sorted({p.name for p in kitchen.programs})
-        self._rows = [
-            i for i in range(MOST_STAGES) if any(name.startswith(f"s{i}_") for name in self._values)
-        ]
+        named = {name.partition("_")[0] for name in self._values if "_" in name}
+        self._rows = [i for i in range(MOST_STAGES) if f"s{i}" in named]
         self.program_name = self._chosen_program()
         self.stages = self._typed_stages()
 

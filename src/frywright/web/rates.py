@@ -4,6 +4,7 @@ stops itself and nobody else.
 
 from __future__ import annotations
 
+import os
 from collections.abc import Callable
 from ipaddress import IPv6Network
 from time import monotonic
@@ -95,3 +96,16 @@ class OneByOne:
             return await anyio.to_thread.run_sync(work, limiter=self._turn)
         finally:
             self._here -= 1
+
+
+class InTurn:
+    """Answers that are worked out, as many at once as there are cores, the others in the order they came.
+    All at once would be late together, and take each other's processor.
+    """
+
+    def __init__(self) -> None:
+        self._turn = anyio.CapacityLimiter(os.cpu_count() or 1)
+
+    async def run(self, work: Callable[[], R]) -> R:
+        """What the work gives, from a thread, in its turn."""
+        return await anyio.to_thread.run_sync(work, limiter=self._turn)

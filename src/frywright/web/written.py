@@ -14,7 +14,7 @@ from pydantic_core import to_json
 
 from frywright.model.plain import field_names
 
-_FLOAT = frozenset({float})
+_FLOAT, _SINGLE = frozenset({float}), frozenset({float, int, bool, type(None)})
 _PLAINLY = json.JSONEncoder(ensure_ascii=False, allow_nan=False, separators=(",", ":")).encode
 LEAST_COUNT = 8
 """Numbers from which a list is written in one call."""
@@ -38,6 +38,8 @@ def written(value: Any) -> str:
     kind = type(value)
     if kind is str:
         return encode_basestring(value)
+    if kind in _SINGLE:
+        return _PLAINLY(value)
     if kind is list or kind is tuple:
         if len(value) >= LEAST_COUNT and _FLOAT.issuperset(map(type, value)):
             return _numbers(value)

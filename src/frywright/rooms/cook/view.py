@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from functools import reduce
+from functools import lru_cache, reduce
 from itertools import accumulate
 
 import numpy as np
@@ -12,6 +12,7 @@ from numpy.typing import NDArray
 
 from frywright.catalog import load as catalog
 from frywright.model.findings import Note, Outcome, Verdict, say
+from frywright.model.kitchen import Kitchen
 from frywright.model.program import LidState
 from frywright.model.tongues import Translate
 from frywright.model.units import SHOWN, UNITS, clock, show
@@ -20,7 +21,7 @@ from frywright.physics.colour import crust_hex
 from frywright.physics.fry import FryHistory, PieceHistory, vent_finding
 from frywright.physics.inputs import CLOSE, Lid
 from frywright.physics.plan import spans
-from frywright.trial.ask import CookAnswer
+from frywright.trial.ask import CookAnswer, CookRequest, ask
 from frywright.trial.keyed_clock import clock_note_of
 from frywright.trial.naming import altitude_words
 from frywright.trial.predicted import FactsShown, show_facts
@@ -356,6 +357,18 @@ def saved_view(answer: CookAnswer, system: str, translate: Translate = str) -> S
             version=program.version, amount=show_facts(answer.facts, system, translate).amount
         ),
     )
+
+
+@lru_cache(maxsize=128)
+def saved_beside(kitchen: Kitchen, request: CookRequest, translate: Translate) -> SavedView:
+    """What :func:`saved_view` shows of a saved version, kept: it stands beside every edit of it.
+
+    Raises
+    ------
+    InputError
+        The kitchen cannot run it on that load.
+    """
+    return saved_view(ask(kitchen, request), str(kitchen.site.units), translate)
 
 
 def _limit(answer: CookAnswer, system: str) -> Level | None:

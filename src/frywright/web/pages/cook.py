@@ -3,23 +3,26 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from functools import partial
 
 from fastapi import Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.model.errors import FrywrightError, InputError
+from frywright.model.tongues import Translate
 from frywright.paper.chart import cook_spec, svg
 from frywright.rooms.cook.life import LifeShown, life_of_program, life_shown
 from frywright.rooms.cook.programs import keep_simulation
-from frywright.rooms.cook.view import CookView, SavedView, cook_view, saved_view
+from frywright.rooms.cook.view import CookView, SavedView, cook_view, saved_beside
 from frywright.rooms.kitchen import remembered_kitchen
-from frywright.trial.ask import CookRequest, ask, ask_kept
+from frywright.trial.ask import CookRequest, ask
 from frywright.trial.predicted import program_facts, show_facts, with_probing
 from frywright.trial.prove_again import again_line
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.forms import CookForm
 from frywright.web.posted import Typed
+from frywright.web.rates import InTurn
 from frywright.web.routes import Routes
 from frywright.web.saving import ask_name
 from frywright.web.saving import save as save_as
@@ -62,19 +65,17 @@ def _view(context: Context, request: Request, form: CookForm) -> CookView:
         view = replace(view, facts=show_facts(own, system, translate))
     else:
         own = program_facts(kitchen, asked.program)
-    return replace(view, locked=answer.facts.short or own.short, saved=_saved(context, request, form))
+    return replace(view, locked=answer.facts.short or own.short, saved=_saved(form, asked, translate))
 
 
-def _saved(context: Context, request: Request, form: CookForm) -> SavedView | None:
+def _saved(form: CookForm, asked: CookRequest, translate: Translate) -> SavedView | None:
     """The version saved under the stages typed, on the same load, where they differ and it can run."""
-    asked = form.request()
     if not form.stored or asked.program.stages == form.program.stages:
         return None
     try:
-        answer = ask_kept(form.kitchen, replace(asked, program=form.program))
+        return saved_beside(form.kitchen, replace(asked, program=form.program), translate)
     except InputError:
         return None
-    return saved_view(answer, form.system, translator(context.language(request)))
 
 
 def _marks(context: Context, request: Request, form: CookForm, error: FrywrightError) -> dict[str, str]:
@@ -106,6 +107,17 @@ def _page(
     )
 
 
+def _live(context: Context, request: Request) -> Response:
+    """The answer to an edit, or what is wrong in which box."""
+    form = CookForm(remembered_kitchen(context.store), request.query_params)
+    try:
+        return view_json(_view(context, request, form))
+    except InputError as error:
+        told = {"ok": False, "error": "InputError", "message": context.explain(request, error)}
+        marks = _marks(context, request, form, error)
+        return JSONResponse({**told, "box": form.box_of(error), "boxes": marks}, error.http_status)
+
+
 def _add_answers(routes: Routes, context: Context) -> None:
     @routes.get("/cook")
     def page(request: Request) -> Response:
@@ -114,17 +126,11 @@ def _add_answers(routes: Routes, context: Context) -> None:
             return RedirectResponse("/setup/first", 303)
         return _page(context, request, form)
 
+    edits = InTurn()
+
     @routes.get("/cook/view.json")
-    def live(request: Request) -> Response:
-        form = CookForm(remembered_kitchen(context.store), request.query_params)
-        try:
-            return view_json(_view(context, request, form))
-        except InputError as error:
-            told = {"ok": False, "error": "InputError", "message": context.explain(request, error)}
-            marks = _marks(context, request, form, error)
-            return JSONResponse(
-                {**told, "box": form.box_of(error), "boxes": marks}, status_code=error.http_status
-            )
+    async def live(request: Request) -> Response:
+        return await edits.run(partial(_live, context, request))
 
     @routes.get("/cook/chart.svg")
     def chart(request: Request) -> Response:
