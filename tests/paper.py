@@ -17,21 +17,27 @@ def pages(data: bytes) -> int:
 
 
 def words(data: bytes) -> str:
-    """All text of a PDF as Typst writes it, glyph by glyph through each font's own table, lines joined by
-    spaces.
+    """All text of a PDF."""
+    return " ".join(page_words(data))
+
+
+def page_words(data: bytes) -> list[str]:
+    """The text of each page of a PDF as Typst writes it, glyph by glyph through each font's own table, lines
+    joined by spaces.
     """
     objects = {int(m[1]): m[2] for m in OBJECT.finditer(data)}
-    lines = []
+    found = []
     for body in objects.values():
         if not re.search(rb"/Type/Page(?![A-Za-z])", body):
             continue
-        fonts = _fonts(objects, body)
+        fonts, lines = _fonts(objects, body), []
         stream = _stream(objects[_number(body, b"Contents")])
         for font, shown in re.findall(rb"/(f\d+) [\d.]+ Tf.*?(\[.*?\]TJ|\(.*?\)\s*Tj)\s*ET", stream, re.S):
             codes = b"".join(_plain(part) for part in re.findall(STRING, shown, re.S))
             glyphs = [codes[i : i + 2] for i in range(0, len(codes), 2)]
             lines.append("".join(fonts[font].get(glyph, "?") for glyph in glyphs))
-    return re.sub(r"\s+", " ", " ".join(lines))
+        found.append(re.sub(r"\s+", " ", " ".join(lines)))
+    return found
 
 
 RUN = re.compile(rb"q 1 0 0 -1 ([\d.]+) ([\d.]+) cm(?:(?!\nQ).)*?/f\d+ ([\d.]+) Tf", re.S)

@@ -21,10 +21,14 @@ from frywright.rooms.clock import now
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.rooms.records import pack
 from frywright.rooms.records.corrective import CAUSES, DECISIONS, DISPOSITIONS, STEPS
+from frywright.rooms.records.pack_paper import pack_pdf
+from frywright.rooms.records.rules import NO_HOLD_RULE, rule_rows
 from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import translator
 from tests.house.words import translations
+from tests.paper import words
 from tests.rooms.taps import tap
+from tests.web.test_probes import FISH_AND_WEDGES
 
 READING = Reading(
     name="x", thermometer="P1", core_c=74.0, limit_c=73.9, load="x", units_count=8.0, checked=True
@@ -56,6 +60,23 @@ def test_a_pack_speaks_one_language(language):
     tables = [sheet.name for sheet in pack.SHEETS if sheet.paper]
     assert [w for w in (*words, *tables) if not known.get(w) and not known.get(w.replace("_", " "))] == []
     assert known["reports"].casefold() == known["Reports"].casefold()
+
+
+def test_a_pack_without_records_or_rules_says_so(tmp_path):
+    """In a place whose holding rule nobody holds here, before the first load: no rule is named for holding,
+    nothing is said to be in order, and tables without a record stand under a heading of their own.
+    """
+    store = Store.file(tmp_path / "p.db", now)
+    text = FISH_AND_WEDGES.replace("[kitchen]", '[kitchen]\njurisdiction = "spain"', 1)
+    remember_kitchen(store, text, "k.toml")
+    kitchen = remembered_kitchen(store)
+    rows = {row[0]: row for row in rule_rows(store, kitchen, dt.date(2026, 11, 27))}
+    assert rows["Hot holding"][1:] == [NO_HOLD_RULE, "–"]
+    told = pack.pack_of(store, kitchen, dt.date(2026, 11, 20), dt.date(2026, 11, 26))
+    said = words(pack_pdf(kitchen, told))
+    assert "Nothing stands out" not in said
+    assert "No load and no reading: nothing to look at." in said
+    assert "Tables with nothing on record" in said
 
 
 def test_how_late_is_said_in_a_unit_that_people_read():

@@ -10,6 +10,7 @@ import xml.etree.ElementTree as ET
 import pytest
 
 from frywright.calibrate.hold import HoldAim, HoldReading, hold_life
+from frywright.paper.chart import labels
 from frywright.paper.curves import ResidualCurve
 from frywright.paper.probe_chart import residual_spec
 from frywright.paper.small_picture import EDGE, HEIGHT, WIDTH, SmallPicture
@@ -96,3 +97,13 @@ def test_what_a_fit_leaves_over_is_drawn_in_the_kitchens_degrees(unit, drawn, si
     spec = residual_spec([curve], {"residual": "left over", "since_drop": "minutes"})
     assert [row["y"] for row in spec["data"]["values"]] == pytest.approx([drawn, drawn])
     assert spec["encoding"]["y"]["title"] == f"left over ({sign})"
+
+
+def test_marks_of_one_moment_share_a_label():
+    """The vent opens and, unmeasured, the lift stands at the same second: one label, both words; marks apart
+    keep their own.
+    """
+    marks = [{"t": 1.3, "text": "full pressure"}, {"t": 11.0, "text": "vent"}, {"t": 11.1, "text": "lift"}]
+    assert [m["text"] for m in labels(marks, 14.0)] == ["full pressure", "vent · lift"]
+    assert [m["text"] for m in labels(marks, 2.0)] == ["full pressure", "vent", "lift"]
+    assert marks[1]["text"] == "vent"

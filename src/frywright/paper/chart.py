@@ -135,8 +135,8 @@ def card_spec(view: CookPicture, words: dict[str, str]) -> Spec:
                 "encoding": {"x": {"field": "t", "type": "quantitative"}},
             },
             {
-                "data": {"values": marks},
-                "mark": {"type": "text", "angle": 270, "align": "right", "dy": -8, "y": 6, "fontSize": 24},
+                "data": {"values": labels(marks, minutes[-1])},
+                "mark": {"type": "text", "angle": 270, "align": "right", "dy": -16, "y": 6, "fontSize": 24},
                 "encoding": {"x": {"field": "t", "type": "quantitative"}, "text": {"field": "text"}},
             },
         ],
@@ -145,6 +145,21 @@ def card_spec(view: CookPicture, words: dict[str, str]) -> Spec:
             "axis": {"labelFontSize": 24, "titleFontSize": 26, "titleFontWeight": "normal"},
         },
     }
+
+
+NEAR_FRAC = 0.03
+"""Marks nearer than this share of the time share one label: two over each other cannot be read."""
+
+
+def labels(marks: Sequence[Spec], span: float) -> list[Spec]:
+    """Labels of marks, those that would stand on each other in one."""
+    found: list[Spec] = []
+    for mark in sorted(marks, key=lambda m: float(m["t"])):
+        if found and mark["t"] - found[-1]["t"] < NEAR_FRAC * span:
+            found[-1] = {**found[-1], "text": f"{found[-1]['text']} · {mark['text']}"}
+        else:
+            found.append(dict(mark))
+    return found
 
 
 def _rules(view: CookPicture) -> list[Spec]:
@@ -156,7 +171,7 @@ def _rules(view: CookPicture) -> list[Spec]:
             "encoding": {"x": {"field": "t", "type": "quantitative"}},
         },
         {
-            "data": {"values": marks},
+            "data": {"values": labels(marks, view.curves.time_s[-1] / 60)},
             "mark": {"type": "text", "angle": 270, "align": "right", "dy": -6, "y": 4, "color": INK},
             "encoding": {"x": {"field": "t", "type": "quantitative"}, "text": {"field": "text"}},
         },

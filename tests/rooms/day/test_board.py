@@ -25,7 +25,7 @@ from frywright.rooms.day.practice import guests, next_practice
 from frywright.rooms.day.round import play_day
 from frywright.rooms.day.score import score_view
 from tests.demo import FRIDAY
-from tests.paper import words
+from tests.paper import page_words, pages, words
 
 pytestmark = [pytest.mark.slow, pytest.mark.usefixtures("any_hour")]
 
@@ -183,6 +183,17 @@ def test_labels_and_handover(store, kitchen, bench):
         said = words(day_paper.handover_pdf(board, at_s, "en", str, due))
         assert ("10 min overdue" in said) == bool(late_s)
         assert ("Fryer care is due." in said) == bool(due)
+
+
+def test_a_full_handover_has_its_signatures_on_the_first_page(store, kitchen, bench):
+    """With more due than a page takes, and with little; the longer goes on over the next page."""
+    board = Board(store=store, kitchen=kitchen, bench=bench, practice=507)
+    many = [f"Care task {n} of a long list that is due in the kitchen." for n in range(60)]
+    for due, length in (((), 1), (many, 2)):
+        data = day_paper.handover_pdf(board, 40000.0, "en", str, due)
+        assert pages(data) >= length
+        assert "handed over by" in page_words(data)[0]
+        assert " ".join(page_words(data)).count("handed over by") == 1
 
 
 def lift_time_s(board):

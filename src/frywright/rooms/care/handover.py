@@ -6,6 +6,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import fields
+from itertools import zip_longest
 from typing import Any
 
 from frywright.catalog import load as catalog
@@ -39,6 +40,8 @@ PLATE_NAMES = {
     "gas_high": "gas pressure to",
     "oil": "oil",
 }
+FACT_WIDTHS = [2, 3, 2, 3]
+"""The store's own facts stand two a row, so that what to do is as large as the page allows."""
 FACT_NAMES = {
     "address": "this address",
     "call": "call",
@@ -137,7 +140,7 @@ def _sections(store: Store, kitchen: Kitchen, view: CommissioningView, tr: Trans
             _programs(store, kitchen, view.fryer, tr),
             tr("No program of this fryer."),
         ),
-        section(tr("In an emergency"), [tr("what"), tr("here")], [2, 5], _facts(kitchen, tr)),
+        section(tr("In an emergency"), [tr("what"), tr("here")] * 2, FACT_WIDTHS, _facts(kitchen, tr)),
     ]
 
 
@@ -212,7 +215,9 @@ def _photo_state(store: Store, photo: object) -> str:
 
 def _facts(kitchen: Kitchen, tr: Translate) -> list[list[str]]:
     told = {f.name: getattr(kitchen.emergency, f.name) for f in fields(kitchen.emergency)}
-    return [[tr(FACT_NAMES[name]), value or "______________"] for name, value in told.items()]
+    cells = [[tr(FACT_NAMES[name]), value or "______________"] for name, value in told.items()]
+    half = (len(cells) + 1) // 2
+    return [a + b for a, b in zip_longest(cells[:half], cells[half:], fillvalue=["", ""])]
 
 
 def emergency_pdf(kitchen: Kitchen, language: str = "en", tr: Translate = str) -> bytes:
@@ -227,7 +232,7 @@ def emergency_pdf(kitchen: Kitchen, language: str = "en", tr: Translate = str) -
         )
         for part in table["part"]
     ]
-    sections.append(section(tr("Here"), [], [2, 5], _facts(kitchen, tr)))
+    sections.append(section(tr("Here"), [], FACT_WIDTHS, _facts(kitchen, tr)))
     return pdf(
         "handover.typ",
         "handover",

@@ -135,7 +135,7 @@ def _sums(view: PackView, tr: Translate) -> list[Section]:
             [],
             [1],
             [[n] for n in view.patterns],
-            tr("Nothing stands out."),
+            tr("Nothing stands out.") if view.loads else tr("No load and no reading: nothing to look at."),
         ),
         section(
             tr("Contractors and certified calibration"),
@@ -232,7 +232,7 @@ def _tables(kitchen: Kitchen, told: Gathered, tr: Translate) -> list[Section]:
             found = replace(found, note=say(text, values, translate=tr))
         sections.append(found)
     if empty:
-        sections.append(section(tr("None on record."), [], [1], [[", ".join(empty)]]))
+        sections.append(section(tr("Tables with nothing on record"), [], [1], [[", ".join(empty)]]))
     return sections
 
 

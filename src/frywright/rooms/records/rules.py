@@ -15,6 +15,8 @@ from frywright.trial.ask import hand_limit_c, product_limit, why_none
 from frywright.verdicts.limits import HOUSE
 from frywright.verdicts.place import place_of
 
+NO_HOLD_RULE = "the rule of this place is not in this catalog: ask your inspector which one holds"
+
 
 def rule_rows(store: Store, kitchen: Kitchen, day: dt.date, tr: Translate = str) -> list[list[str]]:
     """What is judged, by which rule in which edition, at which level: each product's core, hot holding,
@@ -37,7 +39,9 @@ def rule_rows(store: Store, kitchen: Kitchen, day: dt.date, tr: Translate = str)
             table = load.table(f"standards/{limit.rule}.toml")
             rule = f"{tr(table['title'])}: {rule}; {tr('in force from')} {limit.valid_from.isoformat()}"
         rows.append([product.name, rule, level(hand_limit_c(kitchen, product, day))])
-    rows.append([tr("Hot holding"), tr(place.title), level(place.hot_hold_c())])
+    hold_c = place.hot_hold_c()
+    hold = tr(place.title) if hold_c is not None else tr(NO_HOLD_RULE)
+    rows.append([tr("Hot holding"), hold, level(hold_c)])
     oil_pct, title = oil_limit_here(store, kitchen, day)
     rows.append([tr("Oil, polar compounds"), title.say(tr), f"{oil_pct:g} %"])
     return rows
