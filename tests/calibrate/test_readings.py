@@ -11,6 +11,7 @@ import pytest
 from hypothesis import HealthCheck, example, given, settings
 from hypothesis import strategies as st
 
+import frywright
 from frywright.calibrate.channels import guess_unit
 from frywright.calibrate.core import MOVE_WINDOW_S, curve_of
 from frywright.calibrate.readings import read_log
@@ -211,3 +212,28 @@ def test_a_probe_that_leaves_the_meat_is_timed_from_the_drop():
     curve = curve_of("Core", time, core, 100.0, 700.0, 1000.0)
     assert 400.0 - MOVE_WINDOW_S <= curve.left_s <= 400.0
     assert curve.time_s[-1] <= curve.left_s
+
+
+def test_a_log_whose_newest_line_stands_first_is_the_same_log():
+    """The demo's log turned round: the same times and readings, no clock set back, every line accounted for;
+    and so is a file of whole minutes.
+    """
+    demo = (Path(frywright.__file__).parent / "catalog/demo/probe-log.csv").read_text("utf-8").splitlines()
+    minutes = ["time,oil (C)", *(f"2026-03-02 08:{n // 4:02d},{160 + n % 7}" for n in range(80))]
+    for lines, head in ((demo, 4), (minutes, 1)):
+        plain = read("\n".join(lines).encode())
+        turned = read("\n".join(lines[:head] + lines[head:][::-1]).encode())
+        assert np.array_equal(turned.time_s, plain.time_s)
+        for one, other in zip(turned.channels, plain.channels, strict=True):
+            assert np.array_equal(one.values, other.values, equal_nan=True)
+        assert "clock_set" not in {n.kind for n in turned.notes}
+        assert [n.text for n in turned.notes if "newest line" in n.text]
+        assert not [n.text for n in plain.notes if "newest line" in n.text]
+        assert accounted(turned)
+
+
+def test_a_year_that_no_clock_shows_is_no_date():
+    """Years 1 and 9999 broke off where a business day was sought."""
+    for year in ("0001", "9999", "1969", "2200"):
+        assert day_number((year, "12", "31"), "ymd") is None
+    assert day_number(("1970", "01", "01"), "ymd") and day_number(("2199", "12", "31"), "ymd")

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -40,6 +40,7 @@ class Timeline:
     spread_count: int
     same: Places  # rows that repeat another, word for word
     clash: Places  # rows with the time of another and other values
+    turned: bool = False  # the newest line stood first
 
 
 def _step(time: Array) -> float:
@@ -49,7 +50,7 @@ def _step(time: Array) -> float:
 
 
 def mend(time_s: Array, values: Array, dated: bool) -> Timeline:
-    """Put the rows of a log on one rising clock.
+    """Put the rows of a log on one rising clock. A log whose newest line stands first is read from its end.
 
     Parameters
     ----------
@@ -57,6 +58,27 @@ def mend(time_s: Array, values: Array, dated: bool) -> Timeline:
     values : (n, channels) readings, NaN where there is none
     dated : whether times carry dates; without, midnight runs the clock back by a day
     """
+    if not _newest_first(time_s):
+        return _rising(time_s, values, dated)
+    line, last = _rising(time_s[::-1], values[::-1], dated), len(time_s) - 1
+    return replace(
+        line,
+        keep=last - line.keep,
+        same=last - line.same,
+        clash=last - line.clash,
+        jumps=tuple(replace(jump, row=last - jump.row) for jump in line.jumps),
+        turned=True,
+    )
+
+
+def _newest_first(time_s: Array) -> bool:
+    """Whether more lines step back in time than on."""
+    change = np.diff(time_s)
+    return bool(np.count_nonzero(change < 0) > np.count_nonzero(change > 0))
+
+
+def _rising(time_s: Array, values: Array, dated: bool) -> Timeline:
+    """Rows of a log whose oldest line stands first, on one rising clock."""
     time, spread = _spread_coarse(np.array(time_s, dtype=float))
     step = _step(time)
     time, jumps = _join_jumps(time, values, step, dated)
@@ -175,6 +197,8 @@ def told(line: Timeline, place: NDArray[np.int64]) -> list[Note]:
                 values={"size_s": abs(jump.size_s), "line": int(place[jump.row])},
             )
         )
+    if line.turned:
+        notes.append(Note(kind="order", text="The newest line stands first: the file is read from its end."))
     if line.moved_count:
         notes.append(
             Note(

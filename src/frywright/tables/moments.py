@@ -103,10 +103,16 @@ def _ordinal(year: str, month: str, day: str) -> int | None:
     if len(year) not in (2, 4) or len(day) > 2 or len(month) > 2:
         return None
     full = int(year) + (2000 if len(year) == 2 else 0)
+    if not YEARS[0] <= full <= YEARS[1]:
+        return None
     try:
         return dt.date(full, int(month), int(day)).toordinal()
     except ValueError:
         return None
+
+
+YEARS = (1970, 2199)
+"""Years that a device's clock may show; others are slips or noise (own rule)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -49,8 +49,9 @@ def chart_words(translate: Translate) -> dict[str, str]:
 
 
 def log_picture(answer: Answer, system: str, translate: Translate) -> str:
-    """Curves of a log as SVG, events marked."""
-    return svg(log_spec(log_curves(answer, system), chart_words(translate)))
+    """Curves of a log as SVG, events marked; empty when no channel has a curve."""
+    curves = log_curves(answer, system)
+    return svg(log_spec(curves, chart_words(translate))) if curves.channels else ""
 
 
 def residual_picture(view: FitView, translate: Translate) -> str:
