@@ -159,7 +159,6 @@ def desk(tmp_path, monkeypatch):
     Path("var").mkdir()
     store = Store.file(Path("var/demo.db"), now)
     remember_kitchen(store, demo_text(), "demo.toml")
-    shutil.copy("var/demo.db", "var/frywright.db")
     shutil.copy(DEMO_LOG, "log.csv")
     Path("kitchen.toml").write_text(demo_text(), "utf-8")
 

@@ -112,6 +112,34 @@ def test_oil_of_unknown_age_follows_its_readings(store, kitchen):
     assert view.advice == "keep"
 
 
+@pytest.mark.parametrize(
+    ("days", "said", "left_out"),
+    [
+        ((20.0, 40.0, 60.0), "about 2027-01-04, most likely between 2026-12-15 and 2027-01-24", "90"),
+        ((20.0, 40.0, 91.0), "not before 2026-12-15; it may take over 90 days", "between"),
+        ((20.0, 91.0, 91.0), "not reached within 90 days. Taste", "2026"),
+    ],
+)
+def test_an_outlook_says_no_day_beyond_those_simulated(store, kitchen, days, said, left_out):
+    """A limit that comes after the 90 days simulated has no date, and oil is not said to settle."""
+    week(store, kitchen)
+    state = oil_state.vat_states(store, kitchen, TODAY)["alder"]
+    crossing = replace(state.crossing, days_n=days, tomorrow_frac=0.0)
+    states = {"alder": replace(state, crossing=crossing)}
+    view = vat.vat_view(store, kitchen, "alder", TODAY, states=states)
+    assert view.advice == "keep"
+    assert said in view.text and left_out not in view.text
+
+
+def test_what_a_habit_buys_is_no_figure_beyond_the_days_simulated(store, kitchen):
+    """More than 90 days is said, never 91 days."""
+    week(store, kitchen)
+    rows = oil_money.changes_view(kitchen, states_of(store, kitchen), "dogwood").changes
+    assert any(row.days_n > 90 for row in rows)
+    assert {row.days for row in rows if row.days_n > 90} == {"more than 90 days"}
+    assert all(row.days == f"{row.days_n:g} days" or row.days_n > 90 for row in rows)
+
+
 def test_a_vat_nobody_told_of_says_default(store, kitchen):
     """No readings: default figures, the advice is unknown, in words too."""
     view = vat.vat_view(store, kitchen, "cedar", TODAY)

@@ -183,6 +183,8 @@ def releases(shop: Shop) -> None:
     rows = told(shop.store)
     if shop.json({"rows": rows}):
         return
+    if not rows:
+        shop.say("No release is planned yet: frywright fleet release plans one.")
     for row in rows:
         state = shop.tr(row.state)
         shop.say("{number} {program} version {version}: wave {started} of {waves}, {state}", row, state=state)

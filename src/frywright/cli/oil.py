@@ -129,9 +129,8 @@ def outlook(shop: Shop, vat: str = typer.Argument("", help="Fryer; without it al
         typer.echo(f"  {view.text} {view.split}".rstrip())
         for row in buys.changes:
             shop.say(
-                "  {what}: {days} days, {currency}{money} a day",
+                "  {what}: {days}, {currency}{money} a day",
                 row,
-                days=f"{row.days_n:g}",
                 currency=buys.currency,
                 money=f"{row.money:.2f}",
             )

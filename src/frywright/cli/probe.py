@@ -236,6 +236,7 @@ def sample(
     checked: bool = typer.Option(False, "--checked/--unchecked", help="The thermometer had a valid check."),
 ) -> None:
     """Tolerance bound and zero-failure claim of a program from probe readings."""
+    from frywright.model.units import at_least
     from frywright.rooms.cook.probe_told import sample_told
     from frywright.rooms.cook.sampling import sample_program, sampled_view
 
@@ -258,7 +259,7 @@ def sample(
         shop.say(
             "{figures}; no failure among them would show at least {zero_failure} %",
             told,
-            zero_failure=f"{100 * found.proof.zero_failure_frac:.1f}",
+            zero_failure=f"{100 * at_least(found.proof.zero_failure_frac):.1f}",
         )
     for note in told.notes:
         typer.echo(f"! {note}")

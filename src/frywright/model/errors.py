@@ -139,6 +139,14 @@ def spoken(name: str) -> str:
     return name if name.startswith("-") else name.replace("_", " ")
 
 
+def check_text(name: str, text: str, most: int, where: str) -> None:
+    """Refuse a text that is empty, longer than so many letters, or more than a line."""
+    if not text.strip() or len(text) > most or not text.isprintable():
+        raise InputError(
+            name, repr(text[:20]), "1 to {most} letters on one line", where=where, values={"most": most}
+        )
+
+
 def one_of(known: tuple[Word, ...], text: Any, name: str) -> Word:
     """The word of a closed list that was chosen.
 
@@ -200,8 +208,8 @@ class NoKitchenError(FrywrightError):
     exit_code = 2
     http_status = 409
     TEXT: ClassVar[str] = (
-        "There is no kitchen here yet. Describe it on the page Set-up, or start with a kitchen file:"
-        " --kitchen kitchen.toml."
+        "There is no kitchen here yet. Describe it on the page Set-up, or serve a kitchen file:"
+        " frywright serve --kitchen kitchen.toml. Or name the store or file that has one: --store."
     )
 
     def __init__(self) -> None:

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from math import floor, log10
 
-from frywright.model.errors import InputError
+from frywright.model.errors import Amount, InputError
 
 
 @dataclass(frozen=True, slots=True)
@@ -204,6 +204,24 @@ def suffix_of(name: str) -> str | None:
         if len(parts) > length and tail in UNITS:
             return tail
     return None
+
+
+def within(item: object, where: str, **bounds: tuple[float, float]) -> None:
+    """Refuse the first field of an item that lies outside its lowest and highest value.
+
+    Raises
+    ------
+    InputError
+        It names the field without its unit, and both bounds in people's units.
+    """
+    for name, (low, high) in bounds.items():
+        value = getattr(item, name)
+        if value is None or low <= value <= high:
+            continue
+        suffix = suffix_of(name) or ""
+        told = {"low": Amount(low, suffix), "high": Amount(high, suffix)}
+        field = name.removesuffix(f"_{suffix}")
+        raise InputError(field, value, "{low} to {high}", where=where, unit=suffix, values=told)
 
 
 def to_inside(value: float, suffix: str) -> float:

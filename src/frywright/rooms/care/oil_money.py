@@ -20,6 +20,7 @@ from frywright.model.trade import Trade
 from frywright.model.units import LB, show
 from frywright.oil.ageing import heat_factor
 from frywright.oil.cost import Rates, bill
+from frywright.oil.outlook import HORIZON_DAYS
 from frywright.oil.worth import (
     BEST_POWDER_PCT,
     FilterEffect,
@@ -69,6 +70,7 @@ class HabitRow:
 
     what: str
     days_n: float
+    days: str
     money: float
     saves_money: float
 
@@ -144,7 +146,11 @@ def changes_view(
         days = _days(state, part, gain / growth if growth > 0 else 1.0)
         money = day_money(mass, gain, part, FRESH_PCT, state.limit_pct, rates) + cost
         row = HabitRow(
-            what=what, days_n=round(days, 1), money=round(money, 2), saves_money=round(usual - money, 2)
+            what=what,
+            days_n=round(days, 1),
+            days=_in_words(days, tr),
+            money=round(money, 2),
+            saves_money=round(usual - money, 2),
         )
         told.append(row)
     left = left_money(mass, level, growth, share, FRESH_PCT, state.limit_pct, rates)
@@ -162,6 +168,13 @@ def changes_view(
 
 def _days(state: VatState, share: float, heat: float) -> float:
     return state.outlook(share=share, heat=heat).days_n[1]
+
+
+def _in_words(days: float, tr: Translate) -> str:
+    """Days to the limit; what lies beyond those simulated is no figure."""
+    if days > HORIZON_DAYS:
+        return tr("more than {n} days").format(n=HORIZON_DAYS)
+    return tr("{n} days").format(n=f"{days:.1f}".removesuffix(".0"))
 
 
 _LEARNED: WeakKeyDictionary[VatState, FilterEffect] = WeakKeyDictionary()

@@ -20,7 +20,7 @@ from frywright.model.kitchen import Kitchen, Site
 from frywright.model.tongues import Translate
 from frywright.model.units import LB, show
 from frywright.oil.ageing import share_for_ever
-from frywright.oil.outlook import LEAST_READINGS
+from frywright.oil.outlook import HORIZON_DAYS, LEAST_READINGS
 from frywright.rooms.care.meter import split_view
 from frywright.rooms.care.oil_state import CHANGES, FRESH_PCT, VatState, vat_states
 from frywright.rooms.clock import now
@@ -245,6 +245,24 @@ def set_limit(store: Store, kitchen: Kitchen, house_pct: float, who: str, reason
     return write(store, chosen, replaces=old[-1].number if old else None)
 
 
+FEW = (
+    "Unknown: fewer than four readings of this vat. By default figures the limit would be reached about"
+    " {when}; read it."
+)
+FEW_LATER = (
+    "Unknown: fewer than four readings of this vat. By default figures the limit would not be reached within"
+    " {days} days; read it."
+)
+KEEP = "Keep: the limit is reached about {when}, most likely between {first} and {last}."
+KEEP_OPEN = (
+    "Keep: the limit is reached about {when}, most likely not before {first}; it may take over {days} days."
+)
+KEEP_LATER = (
+    "Keep: the limit is most likely not reached within {days} days. Taste, colour, smoke and foam still"
+    " decide."
+)
+
+
 def read_on(state: VatState, day: dt.date) -> bool:
     """Whether a vat was read on a day."""
     return any(e.date == day and e.reading_pct is not None for e in state.events)
@@ -272,7 +290,7 @@ def _advice(state: VatState, day: dt.date, tr: Translate) -> tuple[Advice, str]:
     """What to do with a vat's oil (discard, keep, unknown) and why, in words. A last reading over the limit
     wins over every outlook.
     """
-    low, middle, high = state.crossing.days_n
+    _, middle, high = state.crossing.days_n
     limit, reading, advice = state.limit_pct, state.last_reading_pct, advised(state, day)
     if read_over(state):
         over = (
@@ -292,19 +310,19 @@ def _advice(state: VatState, day: dt.date, tr: Translate) -> tuple[Advice, str]:
         chance = {"limit": limit, "chance_frac": state.crossing.tomorrow_frac}
         return "unknown", say(soon, chance, translate=tr)
     if advice == "unknown":
-        few = (
-            "Unknown: fewer than four readings of this vat. By default figures the limit would be reached"
-            " about {when}; read it."
-        )
-        return "unknown", say(few, {"when": _on(day, middle)}, translate=tr)
-    if state.crossing.never_frac > 0.5:
-        return "keep", tr(
-            "Keep: at this top-up the oil settles below the limit. Taste, colour, smoke and foam still"
-            " decide."
-        )
-    dated = "Keep: the limit is reached about {when}, most likely between {first} and {last}."
-    days = {"when": _on(day, middle), "first": _on(day, low), "last": _on(day, high)}
-    return "keep", say(dated, days, translate=tr)
+        text = FEW_LATER if middle > HORIZON_DAYS else FEW
+        return "unknown", say(text, _dates(day, state), translate=tr)
+    dated = KEEP_OPEN if high > HORIZON_DAYS else KEEP
+    text = KEEP_LATER if middle > HORIZON_DAYS else dated
+    return "keep", say(text, _dates(day, state), translate=tr)
+
+
+def _dates(day: dt.date, state: VatState) -> dict[str, str]:
+    """The three days of an outlook; what lies beyond those simulated has none."""
+    names = zip(("first", "when", "last"), state.crossing.days_n, strict=True)
+    return {
+        name: (day + dt.timedelta(days=int(days))).isoformat() for name, days in names if days <= HORIZON_DAYS
+    } | {"days": str(HORIZON_DAYS)}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -381,7 +399,3 @@ def vat_view(
         meter_days_n=split.meter_days_n,
         oil_days_n=split.oil_days_n,
     )
-
-
-def _on(day: dt.date, days: float) -> str:
-    return (day + dt.timedelta(days=int(days))).isoformat() if days <= 90 else "later than 90 days"
