@@ -124,6 +124,46 @@ BAD = {
         "at most 4, which is what One",
     ),
     "load of nothing": ('total = "11:00"', 'total = "11:00"\nload_heads = 0', 33, "above 0"),
+    "a list for a number": ("altitude_m = 120", "altitude_m = [120]", 3, "a number without quotes"),
+    "a table for a number": ("altitude_m = 120", "altitude_m = { up = 120 }", 3, "a number without quotes"),
+    "a number for a table": ("[fryer.controller]\nstage_count = 3", "controller = 3", 18, "one bracket"),
+    "several controls": ("[fryer.controller]", "[[fryer.controller]]", 18, "one bracket"),
+    "a slip in a table's name": (
+        "[fryer.controller]",
+        "[fryer.controler]",
+        18,
+        "a known key; did you mean controller?",
+    ),
+    "a slip in a list's name": (
+        "[[program.stage]]\nset_c = 155",
+        "[[program.stages]]\nset_c = 155",
+        38,
+        "a known key; did you mean stage?",
+    ),
+    "stages that are none": (
+        '[[program.stage]]\nset_c = 165\nuntil_left = "10:00"\n\n[[program.stage]]\nset_c = 155\nlid ='
+        ' "pressure"\nuntil_left = "0:00"\n',
+        "stage = [165, 155]\n",
+        34,
+        "two brackets",
+    ),
+    "a fryer that is a number": ("[kitchen]\n", "fryer = [1]\n[kitchen]\n", 0, "not valid TOML"),
+    "a product in one bracket": ("[[product]]", "[product]", 0, "two brackets"),
+    "fuel in capitals": ('name = "One"', 'name = "One"\nfuel = "Gas"', 11, "one of: electric, gas"),
+    "no name": ('name = "One"', 'name = " "', 10, "1 to 200 letters on one line"),
+    "turned letters": ('name = "Bird"', 'name = "\\u202eBird"', 23, "1 to 200 letters on one line"),
+    "hold life below nothing": (
+        'total = "11:00"',
+        'total = "11:00"\nhold_life_min = -1',
+        33,
+        "1 s to 1440:00",
+    ),
+    "a smallest load of tons": (
+        "capacity_heads = 4",
+        "capacity_heads = 4\nmin_load_kg = 4000",
+        13,
+        "0.00 kg (0.00 lb) to 200 kg (441 lb)",
+    ),
     "doubled key": (
         "[[product]]",
         (

@@ -9,7 +9,7 @@ import pytest
 from frywright.model.calibration import Calibration
 from frywright.model.care import Task
 from frywright.model.errors import InputError
-from frywright.model.food import Composition, Cut, CutSet, CutShare, Food, Product
+from frywright.model.food import Coating, Composition, Cut, CutSet, CutShare, Food, Product
 from frywright.model.fryer import (
     ClockStyle,
     Controller,
@@ -21,7 +21,7 @@ from frywright.model.fryer import (
 )
 from frywright.model.kitchen import Kitchen, Site
 from frywright.model.program import LidState, Program, Stage
-from frywright.model.trade import MenuItem, Sell, Trade, time_of_day, time_of_day_s
+from frywright.model.trade import AMOUNTS, MenuItem, Sell, Trade, time_of_day, time_of_day_s
 from frywright.model.units import PSI, show_below
 
 CUT = Cut(
@@ -60,6 +60,14 @@ STAGE = Stage(set_c=165.0, duration_s=60.0)
 PROGRAM = Program(name="bird one", product="bird", fryer="one", stages=(STAGE,))
 MIXED = Composition(key="meat", title="Meat", water_frac=0.7, protein_frac=0.2, fat_frac=0.1)
 SITE = Site(name="Bench")
+DREDGE = Coating(
+    key="own",
+    title="Own",
+    film_kg_m2=0.3,
+    pickup_frac=0.2,
+    crust_conductivity_w_mk=0.1,
+    crust_heat_j_m3k=1e6,
+)
 
 ENDS = [
     (CALIBRATION, "half_thickness_m", 0.003, 0.045, 1e-6, "half_thickness"),
@@ -85,25 +93,48 @@ ENDS = [
     (ALTITUDE, "lowers_k", None, 20.0, 1e-6, "lowers"),
     (ALTITUDE, "each_m", 50.0, 3000.0, 1e-6, "each"),
     (SITE, "thermometer_error_k", 0.0, 5.0, 1e-6, "thermometer_error"),
+    (OPEN, "capacity_heads", 0, 500, 1, "capacity_heads"),
+    (OPEN, "capacity_kg", None, 200.0, 1e-6, "capacity"),
+    (OPEN, "min_load_kg", 0.0, 200.0, 1e-6, "min_load"),
+    (OPEN, "head_volume_m3", 0.0005, 0.5, 1e-6, "head_volume"),
+    (OPEN, "lid_heat_j_k", 0.0, 1e6, 1e-3, "lid_heat"),
+    (OPEN, "metal_heat_j_k", 0.0, 1e6, 1e-3, "metal_heat"),
+    (OPEN, "loss_w_k", 0.0, 500.0, 1e-6, "loss"),
+    (OPEN, "offset_k", -30.0, 30.0, 1e-6, "offset"),
+    (PRESSURE, "relief_gauge_pa", None, 250e3, 1e-3, "relief_gauge"),
+    (CUT, "shape_n", 0.0, 2.0, 1e-6, "shape_n"),
+    (CUT, "half_thickness_m", None, 0.2, 1e-6, "half_thickness"),
+    (DREDGE, "pickup_frac", 0.0, 0.9, 1e-6, "pickup"),
+    (DREDGE, "crust_conductivity_w_mk", 0.01, 2.0, 1e-6, "crust_conductivity"),
+    (SITE, "room_temp_c", -10.0, 60.0, 1e-6, "room_temp"),
     (SITE, "altitude_m", -500.0, 5000.0, 1e-3, "altitude"),
     (Controller(), "stage_count", 1, 20, 1, "stage_count"),
+    (Controller(), "slot_count", 1, 200, 1, "slot_count"),
+    (Controller(), "temp_step_k", None, 30.0, 1e-6, "temp_step"),
+    (Controller(), "time_step_s", None, 600.0, 1e-3, "time_step"),
+    (TASK, "loads_count", 0, 1_000_000, 1, "loads_count"),
+    (TASK, "days_count", None, 36_500, 1, "days_count"),
+    (TASK, "takes_s", 0.0, 604800.0, 1e-3, "takes"),
     (STAGE, "set_c", 60.0, 230.0, 1e-6, "set"),
     (STAGE, "duration_s", None, 7200.0, 1e-6, "duration"),
-    (PROGRAM, "version", 1, None, 1, "version"),
+    (PROGRAM, "version", 1, 9999, 1, "version"),
+    (PROGRAM, "drain_s", 0.0, 3600.0, 1e-3, "drain"),
+    (PROGRAM, "hold_life_s", 1.0, 86400.0, 1e-3, "hold_life"),
     (PROGRAM, "unit_mass_kg", 0.005, 10.0, 1e-6, "bird size"),
     (PROGRAM, "altitude_m", -500.0, 5000.0, 1e-3, "altitude"),
-    (SELL, "case_count", 1, None, 1, "case, keep and thaw"),
-    (SELL, "keep_days_count", 1, None, 1, "case, keep and thaw"),
-    (SELL, "thaw_s", 0.0, 604800.0, 1e-3, "case, keep and thaw"),
-    (Trade(), "hands_count", 1, None, 1, "hands, filter_every, catering"),
-    (Trade(), "filter_every_count", 1, None, 1, "hands, filter_every, catering"),
-    (Trade(), "catering_count", 1, None, 1, "hands, filter_every, catering"),
-    (Trade(), "kwh_money", 0.0, None, 1e-6, "money"),
-    (Trade(), "oil_kg_money", 0.0, None, 1e-6, "money"),
-    (Trade(), "handling_money", 0.0, None, 1e-6, "money"),
-    (Trade(), "filter_money", 0.0, None, 1e-6, "money"),
-    (Trade(), "hour_money", 0.0, None, 1e-6, "money"),
-    (Trade(), "oil_change_s", 0.0, None, 1e-6, "money"),
+    (SELL, "margin_money", None, 1e6, 1.0, "margin"),
+    (SELL, "cost_money", None, 1e6, 1.0, "cost"),
+    (SELL, "case_count", 1, 100_000, 1, "case_count"),
+    (SELL, "keep_days_count", 1, 365, 1, "keep_days_count"),
+    (SELL, "thaw_s", 0.0, 604800.0, 1e-3, "thaw"),
+    (SELL, "case_thickness_m", 0.0, 1.0, 1e-6, "case_thickness"),
+    (Trade(), "hands_count", 1, 100, 1, "hands_count"),
+    (Trade(), "filter_every_count", 1, 10_000, 1, "filter_every_count"),
+    (Trade(), "catering_count", 1, 1_000_000, 1, "catering_count"),
+    (Trade(), "filter_s", 0.0, 14400.0, 1e-3, "filter"),
+    (Trade(), "warm_up_s", 0.0, 43200.0, 1e-3, "warm_up"),
+    (Trade(), "oil_change_s", 0.0, 43200.0, 1e-3, "oil_change"),
+    *((Trade(), name, 0.0, 1e6, 1e-6, name.removesuffix("_money")) for name in AMOUNTS),
     (Trade(), "slot_s", 60.0, 1800.0, 60.0, "slot"),
 ]
 
@@ -169,7 +200,7 @@ def test_words_of_closed_lists():
 
 @pytest.mark.parametrize("name", ["loads_count", "heat_s", "turns_count", "days_count", "takes_s"])
 def test_an_interval_is_not_below_nothing(name):
-    assert refused(TASK, **{name: -1}) == "interval"
+    assert refused(TASK, **{name: -1}) == name.removesuffix("_s")
 
 
 @pytest.mark.parametrize("name", ["loads_count", "heat_s", "turns_count", "days_count"])

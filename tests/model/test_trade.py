@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from frywright.model.trade import money
+from frywright.model.errors import InputError
+from frywright.model.trade import Trade, money
 
 
 @pytest.mark.parametrize(
@@ -19,3 +20,16 @@ from frywright.model.trade import money
 )
 def test_a_sign_stands_before_the_figure_and_letters_after(amount, currency, written):
     assert money(amount, currency) == written
+
+
+def test_a_rush_after_midnight_is_of_the_night_before():
+    """A kitchen that closes at two: seconds run on past midnight, as those of the business day do."""
+    trade = Trade(opens="18:00", closes="02:00", first_drop="17:30", rush=("23:00-01:00", "00:30-01:30"))
+    assert trade.rush_s == ((82800.0, 90000.0), (88200.0, 91800.0))
+
+
+@pytest.mark.parametrize("span", ["12:00-11:00", "11:30-11:30", "12:00", "02:00-05:00"])
+def test_a_rush_that_ends_before_it_begins_is_refused(span):
+    """The last begins in one business day and ends in the next."""
+    with pytest.raises(InputError, match="such as 17:00-20:00"):
+        Trade(rush=(span,))

@@ -12,7 +12,7 @@ from frywright.catalog.capacity import check_load
 from frywright.catalog.settings import no_heights, read_settings
 from frywright.model.calibration import Calibration
 from frywright.model.care import Emergency, Task
-from frywright.model.codec import Source, read
+from frywright.model.codec import Source, part_of, parts_of, read, refused
 from frywright.model.errors import DataError, InputError, spoken
 from frywright.model.findings import Problem
 from frywright.model.food import Coating, Cut, CutSet, CutShare, Product
@@ -166,16 +166,13 @@ def _each(
     problems: list[Problem],
     build: Callable[[Mapping[str, Any], Source, str], Any],
 ) -> list[Any]:
-    found, items = [], tables.get(name, [])
-    if not isinstance(items, list):
-        problems.append(
-            source.problem(
-                name, "", "[{name}] is a single table", "Write [[{name}]] with two brackets.", name=name
-            )
-        )
+    found = []
+    try:
+        parts = parts_of(tables, name, source, "")
+    except DataError as error:
+        problems.extend(error.problems)
         return []
-    for number, table in enumerate(items):
-        path = f"{name}[{number}]"
+    for path, table in parts:
         try:
             found.append((path, build(table, source, path)))
         except DataError as error:
@@ -191,7 +188,7 @@ def _display(tables: Mapping[str, Any]) -> str:
 
 
 def _fryer(table: Mapping[str, Any], source: Source, path: str, shows: str) -> Fryer:
-    told = {"shows": shows, **table.get("controller", {})}
+    told = {"shows": shows, **part_of(table, "controller", source, path)}
     if not any(key.startswith("temp_step") for key in told):
         told["temp_step_c" if told["shows"] == TempUnit.C else "temp_step_f"] = 1  # a degree of its display
     controller = read(Controller, told, source, f"{path}.controller")
@@ -239,16 +236,12 @@ def _cut(table: Mapping[str, Any], source: Source, path: str) -> Cut:
 
 
 def _cut_set(table: Mapping[str, Any], source: Source, path: str) -> CutSet:
-    parts = tuple(
-        read(CutShare, part, source, f"{path}.part[{n}]") for n, part in enumerate(table.get("part", []))
-    )
+    parts = tuple(read(CutShare, part, source, at) for at, part in parts_of(table, "part", source, path))
     return read(CutSet, table, source, path, parts=parts)
 
 
 def _program(table: Mapping[str, Any], source: Source, path: str) -> Program:
-    stages = tuple(
-        read(Stage, stage, source, f"{path}.stage[{n}]") for n, stage in enumerate(table.get("stage", []))
-    )
+    stages = tuple(read(Stage, stage, source, at) for at, stage in parts_of(table, "stage", source, path))
     return read(Program, table, source, path, stages=stages)
 
 
@@ -314,7 +307,11 @@ def _known_cuts(kitchen: Kitchen, calibrations: list[Any], source: Source) -> tu
 def _task(table: Mapping[str, Any], source: Source, path: str) -> Task:
     """A task; its title and parts may be given in other languages too: ``title_es``, ``parts_es``."""
     foreign = {f"{field}_{language}" for field in ("title", "parts") for language in tongues()}
-    told = tuple((k, str(v)) for k, v in table.items() if k in foreign)
+    told = tuple((k, v) for k, v in table.items() if k in foreign)
+    for key, text in told:
+        if not isinstance(text, str):
+            error = InputError(key, repr(text), "text in quotes")
+            raise DataError([refused(source, path, key, error)])
     own = {k: v for k, v in table.items() if k not in foreign}
     return read(Task, own, source, path, in_languages=told)
 

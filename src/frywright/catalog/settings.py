@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping
 from typing import Any
 
-from frywright.model.codec import Source, read
+from frywright.model.codec import Source, parts_of, read
 from frywright.model.errors import DataError, InputError
 from frywright.model.findings import Problem
 from frywright.model.fryer import MachineSetting, SettingKind, WrongValue
@@ -25,10 +24,10 @@ def read_settings(table: Mapping[str, Any], source: Source, path: str) -> tuple[
         One is not sound; every problem has its place in the file.
     """
     found, problems = [], []
-    for place, part in _tables(table, "setting", source, path):
+    for place, part in parts_of(table, "setting", source, path):
         try:
             wrong = tuple(
-                read(WrongValue, one, source, at) for at, one in _tables(part, "wrong", source, place)
+                read(WrongValue, one, source, at) for at, one in parts_of(part, "wrong", source, place)
             )
             found.append(read(MachineSetting, part, source, place, wrong=wrong))
         except DataError as error:
@@ -36,18 +35,6 @@ def read_settings(table: Mapping[str, Any], source: Source, path: str) -> tuple[
     if problems:
         raise DataError(problems)
     return tuple(found)
-
-
-def _tables(
-    table: Mapping[str, Any], name: str, source: Source, path: str
-) -> list[tuple[str, Mapping[str, Any]]]:
-    """The tables of a list inside a table, each with its path."""
-    items = table.get(name, [])
-    if not isinstance(items, list) or not all(isinstance(item, dict) for item in items):
-        at = f"{path}.{name}"
-        what, remedy = "[{name}] is a single table", "Write [[{name}]] with two brackets."
-        raise DataError([source.problem(at, "", what, remedy, name=re.sub(r"\[\d+\]", "", at))])
-    return [(f"{path}.{name}[{number}]", item) for number, item in enumerate(items)]
 
 
 def altitude_told_m(setting: MachineSetting, text: str, site: Site) -> float | None:

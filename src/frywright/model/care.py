@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from frywright.model.errors import InputError
 from frywright.model.roles import SIGNERS
+from frywright.model.units import within
 
 ASKS = ("", "calibration")
 APPLIES = ("", "open", "pressure", "electric", "gas")
@@ -60,8 +61,15 @@ class Task:
                 where=self.key,
                 values={"known": ", ".join(ASKS[1:])},
             )
-        if min(self.loads_count, self.heat_s, self.turns_count, self.days_count, self.takes_s) < 0:
-            raise InputError("interval", "negative", "0 or more", where=self.key)
+        within(
+            self,
+            self.key,
+            loads_count=(0, 1_000_000),
+            heat_s=(0.0, 1e9),
+            turns_count=(0, 1_000_000),
+            days_count=(0, 36_500),
+            takes_s=(0.0, 7 * 86400.0),
+        )
         if not any((self.loads_count, self.heat_s, self.turns_count, self.days_count)):
             raise InputError("interval", "none", "loads, hours at heat, filter turns or days", where=self.key)
 

@@ -13,7 +13,7 @@ import re
 import tomllib
 import types
 import typing
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from functools import cache
 from typing import Any, TypeVar
 
@@ -23,6 +23,7 @@ from frywright.model.units import UNITS, parse, suffix_of, to_inside, to_people
 
 T = TypeVar("T")
 _HEADER = re.compile(r"^\s*+(\[\[?)([^\]]++)\]\]?")
+_INDEX = re.compile(r"\[\d+\]")
 _KEY = re.compile(r"^(\s*)(\"[^\"]*\"|[A-Za-z0-9_-]+)\s*=")
 
 LONGEST_TEXT, LONGEST_LINE = 300_000, 2_000
@@ -67,8 +68,10 @@ class Source:
         return self._places.get((table, key), (-1, 0))[0]
 
     def problem(self, table: str, key: str, what: str, remedy: str, /, **values: Any) -> Problem:
-        """A problem at a key of a table, or at the table's header."""
-        number, column = self._places.get((table, key)) or self._places.get((table, "")) or (-1, 0)
+        """A problem at a key of a table, at the header of a table inside it, or at the table's own."""
+        inner = f"{table}.{key}" if table else key
+        places = ((table, key), (inner, ""), (f"{inner}[0]", ""), (table, ""))
+        number, column = next((self._places[at] for at in places if at in self._places), (-1, 0))
         line = self.lines[number] if number >= 0 else ""
         return Problem(
             what=what,
@@ -134,11 +137,12 @@ def read(cls: type[T], table: Mapping[str, Any], source: Source, path: str, **gi
     hints = _hints(cls)  # type: ignore[arg-type]
     fields = {f.name: f for f in dataclasses.fields(cls) if f.name not in given}  # type: ignore[arg-type]
     origin: dict[str, str] = {}
+    parts = {name.removesuffix("s") for name in given}
     for key, raw in table.items():
-        if isinstance(raw, dict) or (isinstance(raw, list) and raw and isinstance(raw[0], dict)):
+        if key in parts and _is_table(raw):
             continue
         try:
-            name, value = _fit(key, raw, fields, hints)
+            name, value = _fit(key, raw, fields, hints, parts)
         except InputError as error:
             problems.append(refused(source, path, key, error))
             continue
@@ -171,10 +175,48 @@ def read(cls: type[T], table: Mapping[str, Any], source: Source, path: str, **gi
         raise DataError([at_field(error, source, path, origin)]) from error
 
 
+def _is_table(raw: Any) -> bool:
+    """Whether a value is a table or a list of tables, which somebody else reads."""
+    return isinstance(raw, dict) or (isinstance(raw, list) and any(isinstance(part, dict) for part in raw))
+
+
 @cache
 def _hints(cls: type) -> dict[str, Any]:
     """The annotations of a class of the model, evaluated once."""
     return typing.get_type_hints(cls)
+
+
+def parts_of(
+    table: Mapping[str, Any], name: str, source: Source, path: str
+) -> list[tuple[str, Mapping[str, Any]]]:
+    """The tables of a list inside a table, each with its path.
+
+    Raises
+    ------
+    DataError
+        There is something else under that name.
+    """
+    items = table.get(name, [])
+    at = f"{path}.{name}" if path else name
+    if not isinstance(items, list) or not all(isinstance(item, dict) for item in items):
+        what, remedy = "[{name}] is a single table", "Write [[{name}]] with two brackets."
+        raise DataError([source.problem(path, name, what, remedy, name=_INDEX.sub("", at))])
+    return [(f"{at}[{number}]", item) for number, item in enumerate(items)]
+
+
+def part_of(table: Mapping[str, Any], name: str, source: Source, path: str) -> Mapping[str, Any]:
+    """The table inside a table; empty where there is none.
+
+    Raises
+    ------
+    DataError
+        There is something else under that name.
+    """
+    item = table.get(name, {})
+    if not isinstance(item, dict):
+        what, remedy = "[[{name}]] is a list", "Write [{name}] with one bracket."
+        raise DataError([source.problem(path, name, what, remedy, name=_INDEX.sub("", f"{path}.{name}"))])
+    return item
 
 
 def at_field(error: InputError, source: Source, path: str, origin: Mapping[str, str]) -> Problem:
@@ -190,7 +232,9 @@ def refused(source: Source, path: str, key: str, error: InputError) -> Problem:
     return source.problem(path, key, "{field} is {value}{place}", "It must be {allowed}.", **told)
 
 
-def _fit(key: str, raw: Any, fields: Mapping[str, Any], hints: Mapping[str, Any]) -> tuple[str, Any]:
+def _fit(
+    key: str, raw: Any, fields: Mapping[str, Any], hints: Mapping[str, Any], parts: Collection[str]
+) -> tuple[str, Any]:
     if key in fields:
         return key, _convert(key, raw, hints[key])
     for name in fields:
@@ -205,8 +249,9 @@ def _fit(key: str, raw: Any, fields: Mapping[str, Any], hints: Mapping[str, Any]
         for name in fields:
             inside = suffix_of(name)
             if inside and name[: -len(inside) - 1] == base:
-                if UNITS[inside].dimension == UNITS[suffix].dimension and isinstance(raw, list):
-                    return name, tuple(to_inside(_number(key, value), suffix) for value in raw)
+                several = typing.get_origin(hints[name]) is tuple
+                if UNITS[inside].dimension == UNITS[suffix].dimension and several:
+                    return name, tuple(to_inside(_number(key, v), suffix) for v in _list(key, raw))
                 if UNITS[inside].dimension == UNITS[suffix].dimension:
                     return name, to_inside(_number(key, raw), suffix)
                 if UNITS[inside].dimension == "temperature_difference" and suffix == "f":
@@ -219,7 +264,7 @@ def _fit(key: str, raw: Any, fields: Mapping[str, Any], hints: Mapping[str, Any]
                     "a {dimension} such as {name}",
                     values={"dimension": spoken(UNITS[inside].dimension), "name": name},
                 )
-    near = difflib.get_close_matches(key, list(fields), n=1)
+    near = difflib.get_close_matches(key, [*fields, *parts], n=1)
     if near:
         raise InputError("key", repr(key), "a known key; did you mean {known}?", values={"known": near[0]})
     raise InputError("key", repr(key), "one of: {known}", values={"known": ", ".join(sorted(fields))})
@@ -246,13 +291,17 @@ def _number(key: str, raw: Any) -> float:
     return float(raw)
 
 
+def _list(key: str, raw: Any) -> list[Any]:
+    if not isinstance(raw, list):
+        raise InputError(key, repr(raw), "a list in square brackets")
+    return raw
+
+
 def _convert(key: str, raw: Any, hint: Any) -> Any:
     if typing.get_origin(hint) in (types.UnionType, typing.Union):
         hint = next(a for a in typing.get_args(hint) if a is not type(None))
     if typing.get_origin(hint) is tuple:
-        if not isinstance(raw, list):
-            raise InputError(key, repr(raw), "a list in square brackets")
-        return tuple(raw)
+        return tuple(_convert(key, value, typing.get_args(hint)[0]) for value in _list(key, raw))
     if isinstance(hint, type) and issubclass(hint, enum.StrEnum):
         words = [str(member) for member in hint]
         if raw not in words:

@@ -5,7 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
-from frywright.model.errors import InputError, Phrase
+from frywright.model.errors import InputError, Phrase, check_text
+from frywright.model.fryer import LONGEST_CALLED
+from frywright.model.units import within
 
 DRIPS = ("light", "dark", "formed", "none")
 """Whose water loss a cut follows (catalog/kinetics/drip.toml); none: not meat, or no figure found."""
@@ -91,6 +93,14 @@ class Cut:
             raise InputError(
                 "reference_mass_kg and half_thickness_m", "not positive", "above 0", where=self.key
             )
+        within(
+            self,
+            self.key,
+            reference_mass_kg=(0.0, 10.0),
+            half_thickness_m=(0.0, 0.2),
+            shape_n=(0.0, 2.0),
+            area_factor_n=(0.1, 10.0),
+        )
         if not 1.0 <= self.heavy_ratio_n <= 3.0:
             raise InputError("heavy_ratio_n", self.heavy_ratio_n, "1 to 3", where=self.key)
         if not 0.0 <= self.bone_mass_frac < 0.7:
@@ -167,6 +177,17 @@ class Coating:
     oil_per_solids_n: float = 0.4
     contains: tuple[str, ...] = ()
 
+    def __post_init__(self) -> None:
+        within(
+            self,
+            self.key,
+            film_kg_m2=(0.0, 10.0),
+            pickup_frac=(0.0, 0.9),
+            crust_conductivity_w_mk=(0.01, 2.0),
+            crust_heat_j_m3k=(1e4, 1e7),
+            oil_per_solids_n=(0.0, 5.0),
+        )
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Product:
@@ -185,6 +206,7 @@ class Product:
     house_core_c: float | None = None
 
     def __post_init__(self) -> None:
+        check_text("name", self.name, LONGEST_CALLED, self.key)
         if self.frozen:
             raise InputError(
                 "frozen", "true", "false: thaw fully first; ice in hot oil boils over", where=self.key

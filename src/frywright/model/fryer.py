@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from enum import StrEnum
 
-from frywright.model.errors import InputError, one_of
-from frywright.model.units import PSI
+from frywright.model.errors import InputError, check_text, one_of
+from frywright.model.units import PSI, within
 
 CEILING_C = 230.0
 """Highest set point accepted: commercial high-limit in European practice (from memory, EN 60335-2-37)."""
@@ -98,9 +98,9 @@ class WrongValue:
     lid_open: bool = False
 
     def __post_init__(self) -> None:
-        _check_text("reads", self.reads, LONGEST_READING, "wrong")
+        check_text("reads", self.reads, LONGEST_READING, "wrong")
         if self.does:
-            _check_text("does", self.does, LONGEST_WORDS, self.reads)
+            check_text("does", self.does, LONGEST_WORDS, self.reads)
         if not abs(self.set_change_k) <= MOST_SETTING_SHIFT_K:
             raise InputError(
                 "set_change",
@@ -136,8 +136,8 @@ class MachineSetting:
     wrong: tuple[WrongValue, ...] = ()
 
     def __post_init__(self) -> None:
-        _check_text("name", self.name, LONGEST_NAME, "setting")
-        _check_text("value", self.value, LONGEST_READING, self.name)
+        check_text("name", self.name, LONGEST_NAME, "setting")
+        check_text("value", self.value, LONGEST_READING, self.name)
         self._check_correction()
         read = [plain_reading(self.value), *(plain_reading(w.reads) for w in self.wrong)]
         double = next((w.reads for w in self.wrong if read.count(plain_reading(w.reads)) > 1), None)
@@ -196,13 +196,7 @@ def plain_reading(text: str) -> str:
     return " ".join(text.casefold().split())
 
 
-def _check_text(name: str, text: str, most: int, where: str) -> None:
-    if not plain_reading(text) or len(text) > most or not text.isprintable():
-        raise InputError(
-            name, repr(text[:20]), "1 to {most} letters on one line", where=where, values={"most": most}
-        )
-
-
+FUELS, LONGEST_CALLED = ("electric", "gas"), 200
 ESTIMATES = ("vent", "head_volume", "swing", "heater", "relief_gauge")
 """Values of a fryer that nobody can read off it; each is an estimate until it is measured."""
 
@@ -228,6 +222,13 @@ class Controller:
             raise InputError("stage_count", self.stage_count, "1 to 20", where="controller")
         if not self.temp_step_k > 0 or not self.time_step_s > 0:
             raise InputError("temp_step and time_step", "not positive", "above 0", where="controller")
+        within(
+            self,
+            "controller",
+            temp_step_k=(0.0, 30.0),
+            time_step_s=(0.0, 600.0),
+            slot_count=(1, 200),
+        )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -245,6 +246,23 @@ class Oil:
     def density_kg_m3(self, temp_c: float) -> float:
         """Density at ``temp_c``."""
         return self.density_20c_kg_m3 + self.density_slope_kg_m3k * (temp_c - 20.0)
+
+
+POSSIBLE = {
+    "capacity_heads": (0, 500),
+    "capacity_kg": (0.0, 200.0),
+    "min_load_kg": (0.0, 200.0),
+    "proportional_k": (0.0, 60.0),
+    "relief_gauge_pa": (0.0, 250e3),
+    "head_volume_m3": (0.0005, 0.5),
+    "lid_heat_j_k": (0.0, 1e6),
+    "metal_heat_j_k": (0.0, 1e6),
+    "lid_ua_w_k": (0.0, 1e3),
+    "lid_room_ua_w_k": (0.0, 1e3),
+    "loss_w_k": (0.0, 500.0),
+    "offset_k": (-30.0, 30.0),
+}
+"""What a fryer can be at all: wide bounds against a slip of the pen (own rule)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -287,6 +305,9 @@ class Fryer:
 
     def __post_init__(self) -> None:
         self._check_settings()
+        check_text("name", self.name, LONGEST_CALLED, self.key)
+        one_of(FUELS, self.fuel, "fuel")
+        within(self, self.key, **POSSIBLE)
         if not 2.0 <= self.oil_mass_kg <= 200.0:
             raise InputError(
                 "oil_mass",

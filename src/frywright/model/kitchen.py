@@ -16,7 +16,7 @@ from frywright.model.fryer import Fryer, FryerKind
 from frywright.model.program import Program, check_altitude
 from frywright.model.tongues import tongues
 from frywright.model.trade import MenuItem, Sell, Trade
-from frywright.model.units import BARE, parse, read_number
+from frywright.model.units import BARE, parse, read_number, within
 
 UNIT_APART = re.compile(r"(?<=[0-9])\s+(?=[°ºCcFf])")
 """Space between a number of a list and its degree sign or unit."""
@@ -73,6 +73,7 @@ class Site:
 
     def __post_init__(self) -> None:
         check_altitude(self.altitude_m, self.name)
+        within(self, self.name, room_temp_c=(-10.0, 60.0))
         if self.language not in tongues():
             raise InputError(
                 "language",

@@ -8,8 +8,9 @@ from dataclasses import dataclass, replace
 from enum import StrEnum
 from itertools import pairwise
 
-from frywright.model.errors import InputError, Phrase
-from frywright.model.fryer import CEILING_C
+from frywright.model.errors import InputError, Phrase, check_text
+from frywright.model.fryer import CEILING_C, LONGEST_CALLED
+from frywright.model.units import within
 
 
 def name_key(name: str) -> str:
@@ -155,6 +156,8 @@ class Program:
             raise InputError("stage", "none", "at least one stage", where=self.name)
         if self.version < 1:
             raise InputError("version", self.version, "1 or more", where=self.name)
+        check_text("name", self.name, LONGEST_CALLED, "program")
+        within(self, self.name, version=(1, 9999), drain_s=(0.0, 3600.0), hold_life_s=(1.0, 86400.0))
         if self.altitude_m is not None:
             check_altitude(self.altitude_m, self.name)
         if self.unit_mass_kg is not None and not 0.005 <= self.unit_mass_kg <= 10.0:

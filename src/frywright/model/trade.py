@@ -8,11 +8,14 @@ from functools import lru_cache
 from itertools import pairwise
 
 from frywright.model.errors import InputError, Phrase
+from frywright.model.units import within
 
 CLOCK = re.compile(r"^([01]?\d|2[0-3]):([0-5]\d)$")
 HALF_HOUR_S = 1800.0
 MOST_HANDS = 9
 """Most people on the line who can be typed (own choice)."""
+MOST_MONEY = 1e6
+"""Most money in one figure (own rule)."""
 PIECES = re.compile(r"^(?P<product>[\w-]+)(?:/(?P<cut>[\w-]+))?\s+(?P<count>\d+(?:\.\d+)?)$")
 
 
@@ -113,10 +116,16 @@ class Sell:
         shares = self.load_shares_frac
         if not shares or list(shares) != sorted(set(shares)) or not shares[0] > 0 or shares[-1] > 1:
             raise InputError("load_shares", list(shares), "rising, above 0 up to 1", where=self.product)
-        if self.case_count < 1 or self.keep_days_count < 1 or not 0 <= self.thaw_s <= 7 * 86400:
-            raise InputError(
-                "case, keep and thaw", "out of range", "1 or more, and 0 to 7 days", where=self.product
-            )
+        within(
+            self,
+            self.product,
+            margin_money=(0.0, MOST_MONEY),
+            cost_money=(0.0, MOST_MONEY),
+            case_count=(1, 100_000),
+            keep_days_count=(1, 365),
+            thaw_s=(0.0, 7 * 86400.0),
+            case_thickness_m=(0.0, 1.0),
+        )
 
 
 def money(amount: float, currency: str) -> str:
@@ -124,6 +133,18 @@ def money(amount: float, currency: str) -> str:
     figure = f"{abs(amount):.2f}"
     written = f"{figure} {currency}" if currency.isalpha() else f"{currency}{figure}"
     return f"−{written}" if amount < 0 and float(figure) else written
+
+
+AMOUNTS = (
+    "kwh_money",
+    "oil_kg_money",
+    "handling_money",
+    "filter_money",
+    "hour_money",
+    "media_money",
+    "disposal_kg_money",
+    "rebate_kg_money",
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -168,17 +189,19 @@ class Trade:
                 "in this order",
                 where="day",
             )
-        if self.hands_count < 1 or self.filter_every_count < 1 or self.catering_count < 1:
-            raise InputError("hands, filter_every, catering", "below 1", "1 or more", where="day")
-        oil = (
-            self.oil_change_s,
-            self.hour_money,
-            self.media_money,
-            self.disposal_kg_money,
-            self.rebate_kg_money,
+        within(
+            self,
+            "day",
+            hands_count=(1, 100),
+            filter_every_count=(1, 10_000),
+            catering_count=(1, 1_000_000),
+            filter_s=(0.0, 4 * 3600.0),
+            warm_up_s=(0.0, 12 * 3600.0),
+            oil_change_s=(0.0, 12 * 3600.0),
+            **dict.fromkeys(AMOUNTS, (0.0, MOST_MONEY)),
         )
-        if min(self.kwh_money, self.oil_kg_money, self.handling_money, self.filter_money, *oil) < 0:
-            raise InputError("money", "negative", "0 or more", where="day")
+        if not self.cap_w > 0:
+            raise InputError("cap", self.cap_w, "above 0", where="day", unit="w")
         _ = self.rush_s
 
     @property
@@ -204,14 +227,21 @@ class Trade:
 
     @property
     def rush_s(self) -> tuple[tuple[float, float], ...]:
-        """Spans without hot-oil moves."""
+        """Spans without hot-oil moves, seconds since the business day's midnight; one before the roll-over is
+        of the night before.
+        """
         found = []
         for text in self.rush:
             parts = str(text).split("-")
-            if len(parts) != 2:
+            times = [self._of_business_day_s(part) for part in parts]
+            if len(times) != 2 or not times[0] < times[1]:
                 raise InputError("rush", repr(text), "a span such as 17:00-20:00", where="day")
-            found.append((time_of_day_s(parts[0], "rush"), time_of_day_s(parts[1], "rush")))
+            found.append((times[0], times[1]))
         return tuple(found)
+
+    def _of_business_day_s(self, text: str) -> float:
+        second_s = time_of_day_s(text, "rush")
+        return second_s + 86400.0 * (second_s < time_of_day_s(self.rolls_over))
 
     def half_hours(self, first: int = 0) -> list[tuple[int, int]]:
         """Slots from ``first`` on by the clock's half hours: the first of each, and the first after it."""
