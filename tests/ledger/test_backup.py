@@ -5,6 +5,7 @@ refused at its place.
 from __future__ import annotations
 
 import datetime as dt
+import errno
 import io
 import json
 import zipfile
@@ -255,3 +256,29 @@ def test_reading_a_backup_back_finds_a_changed_entry_and_a_missing_one(whole, tm
     for change, words in changes:
         with pytest.raises(RecordError, match=words):
             check(rewritten(whole, tmp_path / "bad.zip", change))
+
+
+def test_a_full_disk_is_said_and_leaves_no_half_backup(full, tmp_path, monkeypatch):
+    """No space while it is written, none for its folder: words, and no file under any name."""
+
+    def refuse(*_given, **_named):
+        raise OSError(errno.ENOSPC, "No space left on device")
+
+    for what in ("frywright.ledger.backup.json_lines", "pathlib.Path.mkdir"):
+        with monkeypatch.context() as patch:
+            patch.setattr(what, refuse)
+            with pytest.raises(RecordError, match="cannot be written: No space left on device"):
+                backup(full, tmp_path / "out" / "b.zip")
+        assert not list(tmp_path.rglob("b.zip*"))
+
+
+def test_a_store_that_cannot_be_opened_is_not_said_to_be_anothers(tmp_path):
+    """A folder in its place, as a full or locked disk would: the words name disk and rights; a file of
+    another kind is still no store of ours.
+    """
+    (tmp_path / "a.db").mkdir()
+    with pytest.raises(RecordError, match="cannot be opened: unable to open database file"):
+        Store.file(tmp_path / "a.db", now)
+    (tmp_path / "b.db").write_text("a letter " * 200)
+    with pytest.raises(RecordError, match="not a store of ours"):
+        Store.file(tmp_path / "b.db", now)

@@ -15,7 +15,7 @@ import os
 import zipfile
 import zlib
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from dataclasses import asdict, dataclass
 from pathlib import Path
 from typing import Any, BinaryIO
@@ -78,13 +78,14 @@ def backup(store: Store, out: Path, progress: Callable[[int], None] = lambda n: 
     Raises
     ------
     RecordError
-        The chain of the store is broken, or a kept file was changed or lost; nothing takes the name.
+        The chain of the store is broken, a kept file was changed or lost, or the place cannot be written;
+        nothing takes the name.
     """
     files = Attachments(store.files)
     ends = {site: store.at(site).last() for site in store.sites()}
-    out.parent.mkdir(parents=True, exist_ok=True)
     part = out.with_name(out.name + ".part")
     try:
+        out.parent.mkdir(parents=True, exist_ok=True)
         with zipfile.ZipFile(part, "w", zipfile.ZIP_DEFLATED, compresslevel=1) as archive:
             for site, end in ends.items():
                 with archive.open(_lines_of(site), "w", force_zip64=True) as stream:
@@ -113,8 +114,13 @@ def backup(store: Store, out: Path, progress: Callable[[int], None] = lambda n: 
             os.fsync(handle.fileno())
         os.replace(part, out)
         sync_folder(out.parent)
+    except OSError as error:
+        raise RecordError(
+            "{out} cannot be written: {cause}. No backup was made.", out=str(out), cause=error.strerror
+        ) from error
     finally:
-        part.unlink(missing_ok=True)
+        with suppress(OSError):
+            part.unlink(missing_ok=True)
     return manifest
 
 

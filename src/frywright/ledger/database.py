@@ -161,6 +161,13 @@ def _upgrade(engine: sa.Engine) -> None:
     try:
         with engine.connect() as connection:
             found = _schema(connection)
+    except sa.exc.OperationalError as error:
+        raise RecordError(
+            "{database} cannot be opened: {cause}. See that the disk has room and that this user may read and"
+            " write there; the record itself was not touched.",
+            database=engine.url.database,
+            cause=error.orig,
+        ) from error
     except sa.exc.DatabaseError as error:
         raise RecordError(
             "{database} is not a store of ours: {cause}", database=engine.url.database, cause=error.orig
