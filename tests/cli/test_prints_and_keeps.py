@@ -496,25 +496,3 @@ def test_steps_that_are_no_text_are_refused(said, tmp_path):
     assert "a text file in UTF-8" in said(
         "care", "card-edit", "lid_seal", "steps.png", "--who", "Ana", code=2
     )
-
-
-def test_an_office_without_releases_says_so(tmp_path):
-    """An empty list says why and what fills it, in both languages."""
-    store = str(tmp_path / "office.db")
-    Store.named(store, now).close()
-    for language, said in (("en", "No release is planned yet"), ("es", "Aún no hay")):
-        got = CliRunner().invoke(app, ["fleet", "releases", "--store", store, "--language", language])
-        assert (got.exit_code, said in got.output) == (0, True), got.output
-
-
-@pytest.mark.parametrize(
-    "log", ["a;b;c\n1;2;3\n", "time,oil (F)\n" + "2026-03-02 10:00:00,1e308\n2026-03-02 10:00:01,inf\n"]
-)
-def test_a_log_without_a_curve_still_gives_its_report(tmp_path, log):
-    """Nothing to draw is no picture; the report says what was read and what was not."""
-    (tmp_path / "k.toml").write_text(demo_text(), "utf-8")
-    (tmp_path / "log.csv").write_text(log, "utf-8")
-    asked = ["probe", "read", str(tmp_path / "k.toml"), str(tmp_path / "log.csv")]
-    got = CliRunner().invoke(app, [*asked, "--report", str(tmp_path / "r.pdf")])
-    assert got.exit_code == 0, got.output
-    assert "log.csv" in words((tmp_path / "r.pdf").read_bytes())

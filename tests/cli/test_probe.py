@@ -9,6 +9,7 @@ from typer.testing import CliRunner
 
 from frywright.cli.main import app
 from frywright.trial.kitchens import demo_log, demo_text
+from tests.paper import words
 
 CHANNELS = ("Breast 1 (°F)", "Breast 2 (°F)", "Breast 3 (°F)")
 
@@ -127,3 +128,16 @@ def test_lid_kettle_and_heat_up_by_command(files):
     )
     assert told["ratio"] == pytest.approx(4 / 3, rel=0.01)
     assert "208 V" in told["hint"]
+
+
+@pytest.mark.parametrize(
+    "log", ["a;b;c\n1;2;3\n", "time,oil (F)\n" + "2026-03-02 10:00:00,1e308\n2026-03-02 10:00:01,inf\n"]
+)
+def test_a_log_without_a_curve_still_gives_its_report(tmp_path, log):
+    """Nothing to draw is no picture; the report says what was read and what was not."""
+    (tmp_path / "k.toml").write_text(demo_text(), "utf-8")
+    (tmp_path / "log.csv").write_text(log, "utf-8")
+    asked = ["probe", "read", str(tmp_path / "k.toml"), str(tmp_path / "log.csv")]
+    got = CliRunner().invoke(app, [*asked, "--report", str(tmp_path / "r.pdf")])
+    assert got.exit_code == 0, got.output
+    assert "log.csv" in words((tmp_path / "r.pdf").read_bytes())
