@@ -337,9 +337,12 @@ def reason(day, happened, now, action):
 def test_reasons_tell_what_is_there_and_what_will_be_asked_for():
     """Of a drop: shelf, oil, and what is expected in two slots of cooking and its six of hold life."""
     told = reason(DAY, [*TWO[:2], drop(4.0, fryer=1, load=1)], 5.0, (0, 0, 0))
-    assert (told.kind, told.values) == ("drop", {"shelf": 4.0, "oil": 8.0, "wanted": 16})
+    there = {"shelf": 4.0, "oil": 8.0, "wanted": 16, "minutes": 15.0}  # lifted at 2, out at 8, now it is 5
+    assert (told.kind, told.values) == ("drop", there)
+    assert "the oldest for {minutes} min more" in told.text
     late = reason(DAY, [], 20.0, (0, 0, 0))
-    assert late.values["wanted"] == 8
+    assert late.values == {"shelf": 0.0, "oil": 0.0, "wanted": 8}
+    assert "oldest" not in late.text
     assert reason(DAY, TWO, 7.0, (0, engine.FILTER, 0)).values == {"loads": 2.0}
     assert reason(DAY, [*TWO, drop(6.5, fryer=1, item=1)], 7.0, (0, engine.NOTHING, 0)).kind == "wait"
     assert reason(DAY, TWO, 22.0, (0, engine.NOTHING, 0)).kind == "closed"

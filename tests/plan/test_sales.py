@@ -75,6 +75,10 @@ def test_what_the_menu_does_not_know_is_listed():
     history = pieces([told(LINES["seconds"] + "2026-11-21,18:10,Mystery box,4\n")], TRADE, MENU)
     assert history.unmapped == (("Mystery box", 4.0),)
     assert history.of("bone_in").sum() == 18
+    wide = "Date,Time,Plate dark,Mystery box,Total\n2026-11-20,12:00,2,3,5\n2026-11-20,12:15,,1,1\n"
+    history = pieces([told(wide)], TRADE, MENU)
+    assert history.unmapped == (("Mystery box", 4.0),), "a column of its own is listed too, a total is none"
+    assert history.of("bone_in").sum() == 4
 
 
 def test_late_sales_belong_to_the_day_before_and_refunds_are_taken_back():

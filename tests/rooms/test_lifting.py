@@ -233,7 +233,7 @@ def test_thrown_away_on_one_tablet_stands_on_no_shelf(board):
         assert shelf(board, 3600 * n + late + 5)[0] == 0
         thrown = board.state(at + late + 5).thrown
         assert [(t.units_n > 0, t.reason) for t in thrown] == [(True, "burnt")] * (n + 1)
-    assert not [x for x in board_view(board, NOON + 3600 + late + 6).notes if "more were thrown" in x]
+    assert not [x for x in board_view(board, NOON + 3600 + late + 6).notes if "no lift entered" in x]
 
 
 def test_a_spoilt_load_leaves_the_tray_before_it_its_own_life(board):

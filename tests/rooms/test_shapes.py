@@ -57,8 +57,8 @@ SHAPES = {
     views.UnmappedItem: "item sold_n",
     views.Outage: "date from to",
     views.CateringRow: "date product cut pieces_n",
-    views.CloseView: "date causes products thrown_n sold_n filters_count drops_count",
-    views.WasteRow: "name thrown_n causes",
+    views.CloseView: "date causes products thrown_n sold_n money currency filters_count drops_count",
+    views.WasteRow: "name sold_n thrown_n money causes",
     views.CauseRow: "cause pieces_n",
     vat.VatView: "vat name advice text level_pct growth_pct growth_sd_pct limit_pct limit_title days_n"
     " tomorrow_frac never_frac readings_count default age_days_count top_up for_ever acid_n colour_n"

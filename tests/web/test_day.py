@@ -253,6 +253,10 @@ def test_files_and_notes(client):
     assert "<b>eve</b>" not in page.text
     for wrong in ("lots", "1.200"):
         assert client.post("/day/note", data={"date": "2026-12-24", "factor": wrong}).status_code == 422
+    nameless = client.post("/day/note", data={"date": "2026-12-24", "event": " ", "factor": "2"})
+    assert nameless.status_code == 422
+    assert "event is missing" in nameless.text
+    assert client.post("/day/note", data={"date": "2026-12-24", "factor": "1"}).status_code == 200
 
 
 def test_papers(client):

@@ -65,7 +65,9 @@ def test_a_live_board_advises_only_what_is_in_service(at_noon):
         assert f'href="/cook/changes?program={name.replace(" ", "%20")}#next"' in text
         assert "ot in service" in text
     board = client.get("/day/board/part?lang=en").text
-    assert f"Not advised: {name}" in board
+    assert f"Not advised: {name}" in board.split('class="tiles"')[1], "in its fryer's tile, above no timer"
+    assert "Not advised" not in board.split('class="tiles"')[0]
+    assert "No drop is advised: what would go in now is not in service." in board
     assert not re.search(r'name="what" value="drop"', board.split('class="tiles"')[0])
     assert "No está en servicio" in client.get("/day/board/part?lang=es").text
     practice = f"?practice=3&date={FRIDAY}&now_s=43200"

@@ -146,7 +146,8 @@ def world_of(day: Day, state: State) -> tuple[int, tuple[Array, ...], Array]:
     made, stock, fryers, slots, watts, _ = world
     for tray in state.trays:
         if tray.ends_n > state.now_n and tray.left_n >= 1:
-            made[tray.item, min(max(floor(tray.lift_n - part + 1e-9), 0), t)] += int(tray.left_n)
+            lift = floor(tray.ends_n - day.items[tray.item].hold_slots_count - part + 1e-9)
+            made[tray.item, min(max(lift, 0), t)] += int(tray.left_n)
     stock[0] = stock[3] = made.sum(axis=1)
     for load in state.in_oil:
         size = day.items[load.item].loads[load.load]

@@ -38,6 +38,8 @@ class What(StrEnum):
     IN = "in"
 
 
+LATE_SLOTS = 3
+"""Slots before food is thrown away whose sales may have come in after somebody looked (own choice)."""
 CAME_OUT_WRONG = ("burnt", "undercooked")
 """Reasons for which a load is thrown away as it is lifted."""
 
@@ -352,7 +354,7 @@ def _lifted(day: Day, state: State, fact: Happening) -> None:
             left_n=units,
             drop_n=load.drop_n,
             lift_n=fact.at_n,
-            ends_n=fact.at_n + item.hold_slots_count,
+            ends_n=fact.at_n + (item.life_n or item.hold_slots_count),
             load=load.load,
             fryer=load.fryer,
             entry_number=fact.entry_number,
@@ -399,7 +401,7 @@ def _counted(state: State, fact: Happening) -> None:
             DayNote(
                 at_n=fact.at_n,
                 kind="more_counted",
-                text="{units} more were counted than recorded; record the missing lift.",
+                text="Counted on the shelf, with no lift entered: {units}. Enter the lift that is missing.",
                 values={"units": fact.units_n - there},
             )
         )
@@ -407,7 +409,8 @@ def _counted(state: State, fact: Happening) -> None:
 
 def _throw(state: State, fact: Happening) -> None:
     """Take thrown pieces off their trays, the oldest first; those of a load that came out wrong off the
-    newest, so that what was there before it keeps its own hold life.
+    newest, so that what was there before it keeps its own hold life. Where food is past its life the board
+    says how much; guests who took some of it meanwhile are no missing lift.
     """
     units = fact.units_n
     for tray in sorted(
@@ -420,12 +423,14 @@ def _throw(state: State, fact: Happening) -> None:
             state.thrown.append(Thrown(tray=replace(tray), units_n=taken, at_n=fact.at_n, reason=fact.reason))
         tray.left_n -= taken
         units -= taken
-    if units > 1e-9:
+    slot = max(0, int(fact.at_n))
+    sold = float(np.nansum(state.sold_n[fact.item, max(0, slot - LATE_SLOTS) : slot + 1]))
+    if units > (sold if fact.reason == "expired" else 0.0) + 1e-9:
         state.notes.append(
             DayNote(
                 at_n=fact.at_n,
                 kind="more_thrown",
-                text="{units} more were thrown away than recorded; record the missing lift.",
+                text="Thrown away, with no lift entered: {units}. Enter the lift that is missing.",
                 values={"units": units},
             )
         )

@@ -45,6 +45,8 @@ class Item:
     waste_money: float
     spread_n: float = 1.5
     """Variance over mean of what is asked for in a slot; pieces that go out by the box have a large one."""
+    life_n: float = 0.0
+    """Hold life in slots as the program has it, for trays; 0 where it is ``hold_slots_count``."""
 
     def __post_init__(self) -> None:
         sizes = [load.units_count for load in self.loads]

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from math import floor
+
 from frywright.model.findings import Note
 from frywright.plan import engine
 from frywright.plan.live import State
@@ -24,18 +26,24 @@ def reason_of(day: Day, state: State, world: World, action: tuple[int, int, int,
         lift = t + load.cook_slots_count
         until = min(lift + day.items[i].hold_slots_count, day.slots_count)
         oil = float(world[1][3, i] - world[1][0, i])
-        return Note(
-            kind="drop",
-            text=(
-                "{shelf} on the shelf, {oil} in the oil or going in; about {wanted} will be asked for before"
-                " this load's hold life ends."
-            ),
-            values={
-                "shelf": state.shelf(i),
-                "oil": oil,
-                "wanted": round(expected(day, world, i, (t, until))),
-            },
+        text = (
+            "{shelf} on the shelf, {oil} in the oil or going in; about {wanted} will be asked for before"
+            " this load's hold life ends."
         )
+        values = {
+            "shelf": state.shelf(i),
+            "oil": oil,
+            "wanted": round(expected(day, world, i, (t, until))),
+        }
+        if living := [
+            x.ends_n for x in state.trays if x.item == i and x.left_n > 0 and x.ends_n > state.now_n
+        ]:
+            text = (
+                "{shelf} on the shelf, the oldest for {minutes} min more, {oil} in the oil or going in; about"
+                " {wanted} will be asked for before this load's hold life ends."
+            )
+            values["minutes"] = float(floor((min(living) - state.now_n) * day.slot_s / 60))
+        return Note(kind="drop", text=text, values=values)
     if i == engine.FILTER:
         return Note(
             kind="filter",

@@ -177,7 +177,7 @@ def _columns(shape: table.Shape, rows: Sequence[table.Row], menu: Sequence[MenuI
     found.order = _first(header, ORDER_WORDS, (*numbers, *words), (found.void, found.kind, found.item))
     found.quantity = _first(header, QUANTITY_WORDS, numbers, (found.order,))
     if found.item < 0 and numbers and header[numbers[0]]:
-        items = [i for i in numbers if plain(header[i]) in known] or numbers
+        items = [i for i in numbers if header[i] and not TOTALS.match(header[i])]
         found.wide = tuple((i, header[i]) for i in items if i not in (found.order, found.void))
     if found.date < 0:
         raise _not_found("no column of dates was found", shape, rows, name)

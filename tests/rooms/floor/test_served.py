@@ -9,11 +9,13 @@ import pytest
 from frywright.ledger.facts.probing import Reading
 from frywright.model.business_day import moment_of
 from frywright.model.errors import InputError
+from frywright.plan.advice import world_of
 from frywright.rooms.day import paper as day_paper
 from frywright.rooms.day import views
 from frywright.rooms.day.board_view import board_view
 from frywright.rooms.day.compare import compare_down, compare_out
 from frywright.rooms.day.lifting import Answer, LiftAskedError
+from frywright.rooms.day.loads import item_of
 from frywright.rooms.day.round import play_day
 from frywright.rooms.hall import write
 from tests.demo import FRIDAY
@@ -35,6 +37,54 @@ def test_a_load_stands_on_the_shelf_from_its_lift_to_the_end_of_its_hold(board):
     late = board_view(board, ends + 60)
     assert next(s for s in late.shelf if s.product == "bone_in").expired > 0
     assert any("past their hold life" in note for note in late.notes)
+
+
+@pytest.mark.parametrize(("hold_min", "slots"), [(8, 1), (12, 2), (3, 1), (20, 4)])
+def test_a_tray_lives_as_long_as_its_program_says_and_no_slot_decides(board, hold_min, slots):
+    """To the second on shelf and label, shorter than a slot too; the engine's shelf has it while it lives."""
+    items = list(board.bench.day.items)
+    items[0] = replace(items[0], hold_slots_count=slots, life_n=hold_min / 5)
+    board = replace(board, bench=replace(board.bench, day=replace(board.bench.day, items=tuple(items))))
+    till_tells(board)
+    tell(board, "drop", NOON)
+    tell(board, "lift", NOON + TIME)
+    ends = NOON + TIME + 60 * hold_min
+    row = next(s for s in board_view(board, ends - 5).shelf if s.product == "bone_in")
+    assert (row.count, row.hold_s, row.ends_s) == (16, 60 * hold_min, pytest.approx(ends))
+    assert shelf(board, ends + 5)[0] == 0
+    for at in (NOON + TIME + 5, ends - 5):
+        state = board.state(at)
+        slot, world, _ = world_of(board.bench.day, state)
+        made = world[0][0, : slot + 1]
+        assert made.sum() == world[1][0, 0] == 16
+        assert made[max(0, slot - slots) :].sum() == 16, "none is older than the engine lets it be"
+
+
+def test_a_kitchen_file_gives_trays_their_exact_life(shop):
+    """Minutes of the program, not whole slots."""
+    _, kitchen, bench = shop
+    odd = replace(kitchen, programs=tuple(replace(p, hold_life_s=8 * 60.0) for p in kitchen.programs))
+    item = item_of(odd, odd.sells[0], bench.trade, {f: n for n, f in enumerate(bench.fryers)}, [])[0]
+    assert (item.hold_slots_count, item.life_n) == (1, 1.6)
+
+
+def test_food_past_its_life_that_a_guest_took_is_no_missing_lift(board):
+    """The board says 16; one is sold before somebody taps: 15 are thrown away and nothing is missing. What
+    nobody sold is asked for.
+    """
+    till_tells(board)
+    tell(board, "drop", NOON)
+    tell(board, "lift", NOON + TIME)
+    late = board_view(board, NOON + 7200).shelf[0]
+    assert late.expired == 16
+    tell(board, "sold", NOON + 7210, product="bone_in", pieces_count=1)
+    tell(board, "discard", NOON + 7220, product="bone_in", pieces_count=16, reason="expired")
+    state = board.state(NOON + 7230)
+    assert sum(t.units_n for t in state.thrown) == 15
+    assert not [n for n in state.notes if n.kind == "more_thrown"]
+    tell(board, "discard", NOON + 7240, product="bone_in", pieces_count=500, reason="expired")
+    notes = board_view(board, NOON + 7250).notes
+    assert "Thrown away, with no lift entered: 500. Enter the lift that is missing." in notes
 
 
 @pytest.mark.parametrize("share", [0.5, 0.89])
@@ -155,6 +205,8 @@ def test_at_close_the_causes_add_up_to_what_was_thrown_away(board):
     assert [row.thrown_n for row in view.products] == [11.0, 0, 0]
     assert sum(c.pieces_n for c in view.causes) == pytest.approx(11.0)
     assert sum(view.products[0].causes.values()) == pytest.approx(11.0)
+    assert (view.products[0].money, view.money, view.currency) == (10.45, 10.45, "$")  # 0.95 a piece
+    assert [row.sold_n for row in view.products] == list(view.sold_n) == [0, 0, 1]
     assert {c.cause: c.pieces_n for c in view.causes}["error"] == pytest.approx(11.0)
     assert len(view.sold_n) == 3
 

@@ -81,6 +81,11 @@ def test_what_a_form_tells_is_read_or_refused_by_its_field():
     assert read == Tap(**{**told, "at_s": 43200.5}, pieces_count=16, who="Kim", reason="x" * 120)
     empty = tap_of({"at_s": None, "pieces": ""})
     assert (empty.at_s, empty.pieces_count, empty.undoes) == (-1.0, 0, "")
+    for what in ("sold", "count", "discard"):
+        for pieces in ({}, {"pieces": ""}, {"pieces": None}):
+            with pytest.raises(InputError, match="missing"):
+                tap_of({"what": what, **pieces})
+    assert tap_of({"what": "count", "pieces": 0}).pieces_count == 0, "an empty shelf can be counted"
     for field in ("at_s", "pieces"):
         for text in ("soon", "nan", "inf"):
             with pytest.raises(InputError) as refused:
@@ -184,6 +189,8 @@ REFUSED = [
     ("at", {"at_s": 172801.0}),
     ("pieces", {"what": "sold", "pieces_count": -1}),
     ("pieces", {"what": "sold", "pieces_count": 10_001}),
+    ("pieces", {"what": "sold", "product": "tenders", "pieces_count": 0}),
+    ("pieces", {"what": "discard", "product": "tenders", "pieces_count": 0}),
     ("people", {"what": "people", "pieces_count": 0}),
     ("people", {"what": "people", "pieces_count": 10}),
     ("fryer", {"what": "filter", "fryer": "elm"}),

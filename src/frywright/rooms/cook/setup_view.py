@@ -14,7 +14,7 @@ from frywright.model.kitchen import Kitchen, Site, UnitSystem
 from frywright.model.plain import plain
 from frywright.model.program import Program
 from frywright.model.tongues import Translate, tongues
-from frywright.model.units import PSI, clock, show
+from frywright.model.units import PSI, clock, show, to_people
 from frywright.rooms.cook.setup import Setup, described
 from frywright.rooms.cook.setup_read import BOIL_METHOD_K, AltitudeRead, boiling_doubt_m, no_rule, usual
 from frywright.trial.naming import altitude_words
@@ -193,6 +193,7 @@ def _told(name: str, value: Any, site: Site, translate: Translate) -> str:
         "head_volume_m3": lambda v: f"{1e3 * v:.0f} L",
         "heavy_ratio_n": lambda v: f"{v:.2f}",
         "temp_step_k": lambda v: show(v, "k", system),
+        "unit_mass_kg": lambda v: _mass_of_one(v, system),
     }
     if name in titles:
         return titles[name](value)
@@ -200,6 +201,13 @@ def _told(name: str, value: Any, site: Site, translate: Translate) -> str:
         return translate(value)
     suffix = name.rsplit("_", 1)[-1]
     return f"{value}" if isinstance(value, int) else show(value, suffix, system)
+
+
+def _mass_of_one(value: float, system: str) -> str:
+    """The mass of a bird or of one small piece, which nobody weighs in whole kilograms or pounds."""
+    if value >= 0.1:
+        return show(value, "kg", system)
+    return f"{to_people(value, 'oz'):.2f} oz" if system == "us" else f"{to_people(value, 'g'):.0f} g"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -38,6 +38,8 @@ from frywright.rooms.hall import write
 from frywright.rooms.standing import heat_off, stopped
 
 PEOPLE = "people"
+AMOUNTS = (What.SOLD, What.COUNT, What.DISCARD)
+"""What is nothing without an amount."""
 """What a tap says of the people on the line; the plan's own happenings do not know it."""
 REASONS = ("expired", "close", "dropped on the floor", "burnt", "wrong product", "undercooked", "other")
 
@@ -200,6 +202,8 @@ class Board:
             return
         if tap.what == What.DROP:
             self._check_amount(tap)
+        if tap.what in (What.SOLD, What.DISCARD) and not tap.pieces_count:
+            raise InputError("pieces", 0, "1 or more")
         _ = self._fact(tap.what, tap.at_s, tap.fryer, tap.product, (tap.pieces_count, tap.reason, 0))
 
     def _check_amount(self, tap: Tap) -> None:
@@ -347,6 +351,8 @@ def tap_of(values: Mapping[str, Any]) -> Tap:
         name: str(values.get(name, "") or "")[:120]
         for name in ("key", "what", "fryer", "product", "reason", "who", "undoes")
     }
+    if words["what"] in AMOUNTS and values.get("pieces", "") in (None, ""):
+        raise InputError("pieces", "missing", "a whole number")
     pieces = number("pieces")
     if pieces != int(pieces):
         raise InputError("pieces", repr(str(values["pieces"])[:20]), "a whole number")

@@ -254,7 +254,7 @@ def _shelf(board: Board, state: State, i: int, fryers: Sequence[FryerRow], tr: T
         out=i in state.out,
         count=count,
         coming=coming,
-        hold_s=bench.day.items[i].hold_slots_count * slot,
+        hold_s=(bench.day.items[i].life_n or bench.day.items[i].hold_slots_count) * slot,
         ends_s=next((t.ends_s for t in trays if not t.expired), None),
         trays=tuple(trays),
         expired=round(sum(t.left_n for t in state.expired if t.item == i)),

@@ -66,6 +66,8 @@ def note_day(store: Store, date: dt.date, event: str, factor: float) -> Kept[Day
     """Say that a day is unlike others: a name (learned for the next time) and a factor on the forecast."""
     if not 0.05 <= factor <= 20:
         raise InputError("factor", factor, "0.05 to 20")
+    if factor != 1.0 and not event.strip():
+        raise InputError("event", "missing", "named where a factor is given, so that the next one is known")
     old = [e for e in store.current_facts(DayNoted) if e.fact.date == date]
     note = DayNoted(date=date, event=event.strip()[:80], factor_n=factor)
     return write(store, note, replaces=old[-1].number if old else None)
@@ -156,7 +158,8 @@ def bench_for(
     items = [replace(item, spread_n=float(s)) for (item, _), s in zip(built, forecast.spread_n, strict=True)]
     for n, sell in enumerate(kitchen.sells):
         if hold_s and sell.product in hold_s:
-            items[n] = replace(items[n], hold_slots_count=max(1, int(hold_s[sell.product] // trade.slot_s)))
+            life = hold_s[sell.product] / trade.slot_s
+            items[n] = replace(items[n], hold_slots_count=max(1, int(life)), life_n=life)
     weights = forecast.mean_n.sum(axis=1)
     cv = float((forecast.level_cv_frac * weights).sum() / max(weights.sum(), 1e-9))
     mean = history.by_slot(forecast.mean_n, trade) * np.array(mix)[:, None]

@@ -170,6 +170,7 @@ def item_of(
         name=name,
         loads=loads,
         hold_slots_count=max(1, int(hold // trade.slot_s)),
+        life_n=hold / trade.slot_s,
         short_money=sell.margin_money,
         waste_money=sell.cost_money,
     ), tuple(facts)

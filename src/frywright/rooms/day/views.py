@@ -76,10 +76,12 @@ class PromiseView:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class WasteRow:
-    """A product: what was thrown away, by cause."""
+    """A product: what was served, what was thrown away, by cause, and what that costs."""
 
     name: str
+    sold_n: float
     thrown_n: float
+    money: float
     causes: Mapping[str, float]
 
 
@@ -100,6 +102,8 @@ class CloseView:
     products: tuple[WasteRow, ...]
     thrown_n: float
     sold_n: tuple[float, ...]
+    money: float
+    currency: str
     filters_count: int
     drops_count: int
 
@@ -156,13 +160,22 @@ def close_view(board: Board, now_s: float, tr: Translate = str) -> CloseView:
     for i, item in enumerate(board.bench.day.items):
         parts = {cause: round(sum(w.parts_n[cause] for w in wastes if w.item == i), 1) for cause in whole}
         thrown = round(sum(w.units_n for w in wastes if w.item == i), 1)
-        by_product.append(WasteRow(name=tr(item.name), thrown_n=thrown, causes=parts))
+        row = WasteRow(
+            name=tr(item.name),
+            sold_n=round(float(np.nansum(state.sold_n[i])), 1),
+            thrown_n=thrown,
+            money=round(thrown * item.waste_money, 2),
+            causes=parts,
+        )
+        by_product.append(row)
     return CloseView(
         date=board.bench.date.isoformat(),
         causes=tuple(CauseRow(cause=tr(c), pieces_n=round(n, 1)) for c, n in whole.items()),
         products=tuple(by_product),
         thrown_n=round(sum(t.units_n for t in state.thrown), 1),
-        sold_n=tuple(round(float(np.nansum(sold)), 1) for sold in state.sold_n),
+        sold_n=tuple(row.sold_n for row in by_product),
+        money=round(sum(row.money for row in by_product), 2),
+        currency=board.bench.trade.currency,
         filters_count=len(state.filters),
         drops_count=len(state.drops),
     )
