@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+import csv
+
 import numpy as np
 import pytest
 
 from frywright.calibrate.channels import guess_role, guess_unit, inside_values, unit_in
+from frywright.calibrate.columns import numbers_of
+from frywright.tables.table import split
 
 NAN = float("nan")
 
@@ -54,3 +58,21 @@ def test_impossible_readings_are_taken_out_and_counted():
     assert count == 2 and values[[0, 2]].tolist() == [-60e3, 300e3]
     assert inside_values(np.array([212.0]), "f")[0][0] == pytest.approx(100.0)
     assert (unit_in("Oil (°F)"), unit_in("T °C or °F", "kPa"), unit_in("plain")) == ("f", "kpa", "")
+
+
+def test_a_cell_that_is_no_number_costs_no_other_its_value():
+    """Of 200 cells one is a word, one an open mark: their places and all other values as each cell says."""
+    cells = [f"{n / 8:.3f}" for n in range(200)]
+    cells[70], cells[130] = "lid up", "----"
+    values, bad, opened = numbers_of(cells)
+    wanted = np.arange(200) / 8
+    wanted[[70, 130]] = np.nan
+    np.testing.assert_array_equal(values, wanted)
+    assert (bad.tolist(), opened) == ([70], 1)
+
+
+@pytest.mark.parametrize("line", ["a;b;c", "a;b;", ";;", "a", '"a;b";c', '1;2" ;3', "a ; b ;"])
+def test_a_line_falls_into_the_cells_of_the_csv_reader(line):
+    """With quotes and without, by Python's reader; an empty end is left out."""
+    cells = next(csv.reader([line], delimiter=";"))
+    assert split(line, ";") == (cells if cells[-1].strip() or len(cells) == 1 else cells[:-1])

@@ -188,16 +188,20 @@ def _refuse(name: str, what: str, remedy: str, line: int = 0, text: str = "") ->
 
 def split(line: str, separator: str) -> list[str]:
     """Cells of one line; quotes that do not pair are taken as stray, so a line never runs into the next."""
+    cells = (
+        line.split(separator) if '"' not in line and separator != " " and line else _quoted(line, separator)
+    )
+    ends_open = len(cells) > 1 and not cells[-1].strip() and line.rstrip(" ").endswith(separator)
+    return cells[:-1] if ends_open else cells
+
+
+def _quoted(line: str, separator: str) -> list[str]:
+    """Cells of a line with quotes, or with spaces between them."""
     spaced = separator == " "
     try:
-        cells = next(csv.reader([line], delimiter=separator, skipinitialspace=spaced, strict='"' in line), [])
+        return next(csv.reader([line], delimiter=separator, skipinitialspace=spaced, strict='"' in line), [])
     except csv.Error:
-        cells = next(csv.reader([line.replace('"', "")], delimiter=separator, skipinitialspace=spaced), [])
-    return (
-        cells[:-1]
-        if len(cells) > 1 and not cells[-1].strip() and line.rstrip(" ").endswith(separator)
-        else cells
-    )
+        return next(csv.reader([line.replace('"', "")], delimiter=separator, skipinitialspace=spaced), [])
 
 
 def _is_data(row: list[str], words: bool = False) -> bool:
