@@ -61,6 +61,19 @@ def pytest_collection() -> Generator[None, object, object]:
     return done
 
 
+@pytest.hookimpl(trylast=True)
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """The longest first, by the seconds of their mark of slow, and with them those that wait for clocks: a
+    process that began one of them last would leave the other without work.
+    """
+
+    def seconds(item: pytest.Item) -> float:
+        mark = item.get_closest_marker("slow")
+        return mark.args[0] if mark and mark.args else 0.0
+
+    items.sort(key=seconds, reverse=True)
+
+
 @pytest.fixture(scope="session", autouse=True)
 def own_hasher() -> Iterator[PasswordHasher]:
     """The program's own hasher; meanwhile secrets are hashed at the least Argon2 takes."""

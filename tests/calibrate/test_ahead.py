@@ -263,7 +263,7 @@ def test_readings_shown_again_are_means_with_their_noise():
     assert quantiles(np.array([3.0, 1.0, 2.0]), np.array([0.2, 0.5, 0.3]), (0.4, 0.7, 1.0)) == [1.0, 2.0, 3.0]
 
 
-@pytest.mark.slow
+@pytest.mark.slow(25)
 def test_the_interval_holds_nine_of_ten_hidden_truths():
     """60 loads, half of them outside of what the filter expects; of 60 at 90 %, fewer than 47 or all 60 would
     come by chance less than once in 500 times (binomial). ``python -m benchmarks.live`` measures it on 400,

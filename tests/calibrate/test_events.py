@@ -34,7 +34,7 @@ def errors_of(seed: int) -> tuple[list[float], float, int]:
     return errors, found.offset_k - made.truth.offset_k, len(found.loads) - len(made.truth.drops_s)
 
 
-@pytest.mark.slow
+@pytest.mark.slow(50)
 def test_drops_lifts_and_offsets_of_two_hundred_logs():
     """Of 200 generated logs, at least 99 % of drops and lifts lie within 5 s, every offset within 0.5 K, and
     hardly any load is seen that was none. The logs are written in mixed layouts with faults."""

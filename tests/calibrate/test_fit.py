@@ -81,7 +81,7 @@ def fitted(seed: int) -> tuple[float, bool]:
     return size.value / true - 1.0, size.low <= true <= size.high
 
 
-@pytest.mark.slow
+@pytest.mark.slow(75)
 @pytest.mark.timeout(7200)
 def test_size_and_interval_of_three_hundred_logs():
     """From file to fit on 300 logs with shape free: the size within 2 %, its 95 % interval right in 93 to

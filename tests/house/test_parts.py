@@ -7,7 +7,7 @@ from types import SimpleNamespace
 
 import pytest
 
-from tests.conftest import pytest_ignore_collect
+from tests.conftest import pytest_collection_modifyitems, pytest_ignore_collect
 
 QUICK, SLOW, BROWSER = "not slow and not browser", "slow and not browser", "browser"
 SOME, NONE = "@pytest.mark.slow\ndef test_a(): ...\n\n\ndef test_b(): ...\n", "def test_a(): ...\n"
@@ -41,3 +41,15 @@ def test_a_mark_stands_in_the_file_of_its_test(request: pytest.FixtureRequest):
         text = Path(item.path).read_text(encoding="utf-8")
         for mark in {"slow", "browser"} & {m.name for m in item.iter_markers()}:
             assert f"mark.{mark}" in text, item.nodeid
+
+
+def test_the_longest_run_first_and_the_others_as_they_stand():
+    """By the seconds of their mark; those that say none keep the order of their files."""
+
+    def item(name: str, *seconds: float, marked: bool = True) -> SimpleNamespace:
+        mark = SimpleNamespace(args=seconds) if marked else None
+        return SimpleNamespace(name=name, get_closest_marker={"slow": mark}.get)
+
+    items = [item("a"), item("b", 5), item("c", marked=False), item("d", 75), item("e", 5), item("f")]
+    pytest_collection_modifyitems(items)
+    assert [x.name for x in items] == ["d", "b", "e", "a", "c", "f"]

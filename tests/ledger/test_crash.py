@@ -18,7 +18,7 @@ from examples.postgres import new_database
 from frywright.ledger.store import Store
 from frywright.model.entry import Entry
 
-pytestmark = pytest.mark.slow
+pytestmark = pytest.mark.slow(5)
 KILLS = 200
 
 

@@ -148,7 +148,7 @@ def test_vats_filtered_together_do_not_touch_each_other():
         assert np.isfinite(together[k].mean).all()
 
 
-@pytest.mark.slow
+@pytest.mark.slow(8)
 def test_the_interval_holds_what_it_says_where_the_model_holds():
     """700 vats drawn from the prior, meter, bends, habits and all, each asked on one day of its first two
     months: the 90 % interval holds the truth in 88 to 92 %, give or take two standard errors (2.4).

@@ -193,7 +193,7 @@ def test_tuning_helps_on_other_days():
     assert own <= 1.01 * common
 
 
-@pytest.mark.slow
+@pytest.mark.slow(25)
 def test_the_engine_beats_the_tuned_rule():
     """Two fryers, 40 paired days that none was tuned on: the rule by part of the day costs less than par, the
     engine less than both, the 95 % intervals clear of zero.

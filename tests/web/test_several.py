@@ -30,7 +30,7 @@ from frywright.web import serve, several
 from frywright.web.app import SESSION_COOKIE
 from tests.demo import keep_demo_sales
 
-pytestmark = pytest.mark.slow
+pytestmark = pytest.mark.slow(5)
 PROGRAM = "from frywright.cli.main import run; run()"
 PASSWORD, DATABASE = "oak leaf river stone", "several"
 if not Path("/proc/self/task").exists():

@@ -107,7 +107,7 @@ def test_a_header_that_never_comes_ends_the_connection(quick, said):
         assert ended_after_s(knock(port, said)) > 0.2
 
 
-@pytest.mark.slow
+@pytest.mark.slow(5)
 def test_a_header_that_drips_ends_the_connection_on_its_second_question_too(quick):
     """A byte now and then buys no time; the wait begins with the question's first byte."""
     with serving(stub) as port, closing(knock(port, ASK)) as line:
@@ -128,7 +128,7 @@ def test_a_connection_answers_again_and_again(quick):
             time.sleep(0.12)
 
 
-@pytest.mark.slow
+@pytest.mark.slow(5)
 def test_a_body_that_drips_ends_and_one_that_flows_is_taken(quick, monkeypatch):
     """Too slow for its length; steady for longer than the grace."""
     head = b"POST / HTTP/1.1\r\nHost: x\r\nContent-Length: %d\r\n\r\n"
@@ -194,7 +194,7 @@ def test_bodies_that_drip_keep_no_connection_to_the_store(tmp_path):
             one.close()
 
 
-@pytest.mark.slow
+@pytest.mark.slow(5)
 def test_three_hundred_silent_connections_do_not_stop_a_server_with_few_files(tmp_path):
     """The real program, allowed 256 open files; no silent one ends by itself."""
     lines = (
