@@ -72,6 +72,18 @@ def test_every_fryer_is_ready_by_its_first_drop_and_off_after_its_last(shop):
     assert rows["cedar"].start > "11:00"
 
 
+def test_a_setback_that_saves_nothing_is_no_advice(shop):
+    """Fifty minutes between two loads save some hundredths of a kilowatt hour: nobody is sent to the knob."""
+    kitchen, bench = shop
+    (row,) = [
+        r
+        for r in power.energy_view(kitchen, bench, planned(bench, (0, 0), (0, 13))).rows
+        if r.fryer == "alder"
+    ]
+    assert row.pauses == ()
+    assert row.idle_kwh > 0
+
+
 def test_a_cap_staggers_the_starts_or_says_that_it_cannot(shop):
     """Two electric fryers do not heat together under 20 kW; under 12 kW one alone cannot, and that is said
     with what would do.

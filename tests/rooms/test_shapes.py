@@ -40,7 +40,7 @@ SHAPES = {
     plan_view.ForecastRow: "key name total_n low_n high_n mix_n halves",
     pulling.PullView: "use pull_on rows caution",
     pulling.PullRow: "product name unit mean_n needed_n on_hand_n expired_n cases case_count pull_n"
-    " short_frac over_frac over_n worst_cut thaw_h thaw_least_h balance use_by warning",
+    " short_frac over_frac over_n worst_cut thaw_h thaw_least_h pull_on balance use_by warning",
     pulling.CutBalance: "cut needed_n given_n",
     compare.NewPlan: "what product halves old_money new_money short_n fill_old_frac fill_new_frac trim"
     " old_drops new_drops",
@@ -61,7 +61,7 @@ SHAPES = {
     views.WasteRow: "name sold_n thrown_n money causes",
     views.CauseRow: "cause pieces_n",
     vat.VatView: "vat name advice text level_pct growth_pct growth_sd_pct limit_pct limit_title days_n"
-    " tomorrow_frac never_frac readings_count default age_days_count top_up for_ever acid_n colour_n"
+    " tomorrow_frac never_frac readings_count default age_days_count filled top_up for_ever acid_n colour_n"
     " last_reading_pct oil split meter_days_n oil_days_n",
     oil_money.ChangesView: "vat changes currency change_money left_money filter_told filter_points moves",
     oil_money.HabitRow: "what days_n money saves_money",
@@ -94,7 +94,7 @@ SHAPES = {
     commissioning.CommissioningView: "fryer name plate draws plate_typed site_typed site steps points go"
     " differences tests open",
     commissioning.StepRow: "key title why who hard people figures missing done ready opens at by role note"
-    " passed_over pass_name pass_reason",
+    " passed_over pass_name pass_reason early",
     commissioning.FigureAsked: "key title",
     commissioning.PointRow: "name outcome text",
     commissioning.TestRow: "name measured worked_out outcome word text",

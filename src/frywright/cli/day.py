@@ -170,12 +170,20 @@ def pull(
     view = pull_view(opened, kitchen, use, [_stock(kitchen, text) for text in stock], shop.tr)
     if shop.json(view):
         return
-    shop.say("Pull on {pull_on} for use on {use}. {caution}", view)
+    shop.say("First pull on {pull_on} for use on {use}. {caution}", view)
+    cases = (
+        "{name}: needs {needed} {unit}, {on_hand} in date, {expired} out of date: on {pull_on} pull {cases}"
+        " cases of {case_count}; short {short} %, a case left {over} %"
+    )
+    loose = (
+        "{name}: needs {needed} {unit}, {on_hand} in date, {expired} out of date: on {pull_on} pull {pull}"
+        " {unit}; short {short} %"
+    )
     for row in view.rows:
         shop.say(
-            "{name}: needs {needed} {unit}, {on_hand} in date, {expired} out of date: pull {cases} cases"
-            " of {case_count}; short {short} %, a case left {over} %",
+            cases if row.case_count > 1 else loose,
             row,
+            pull=f"{row.pull_n:.0f}",
             needed=f"{row.needed_n:.0f}",
             on_hand=f"{row.on_hand_n:.0f}",
             expired=f"{row.expired_n:.0f}",

@@ -186,6 +186,13 @@ def test_pull_sheet(store, kitchen):
     assert (row.on_hand_n, row.expired_n) == (30, 20)
     assert row.pull_n == row.cases * 14 >= row.needed_n - 30
     assert view.pull_on == "2026-11-25"
+    assert {r.product: (r.pull_on, r.use_by) for r in view.rows} == {
+        "bone_in": ("2026-11-25", "2026-11-29"),  # 48 h in the file, kept four days from the pull
+        "tenders": ("2026-11-26", "2026-11-29"),  # 24 h, three days
+        "wedges": ("2026-11-27", "2026-12-27"),  # not frozen
+    }
+    assert "41 °F" in view.caution
+    assert "°C" not in view.caution
     thick = replace(kitchen, sells=(replace(kitchen.sells[0], case_thickness_m=0.15), *kitchen.sells[1:]))
     assert "needs at least" in pulling.pull_view(store, thick, FRIDAY, []).rows[0].warning
 

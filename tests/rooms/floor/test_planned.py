@@ -302,7 +302,7 @@ def test_the_pull_sheet_counts_only_what_is_in_date(shop):
     ]
     view = pull_view(store, kitchen, FRIDAY, stock)
     assert (view.use, view.pull_on) == ("2026-11-27", "2026-11-25")
-    assert "5 °C (41 °F) or below" in view.caution
+    assert "Thaw at 41 °F or below" in view.caution
     row = view.rows[0]
     assert (row.unit, row.on_hand_n, row.expired_n) == ("heads", 20.0, 9.0)
     assert row.pull_n == row.cases * row.case_count

@@ -21,6 +21,8 @@ from frywright.trial.ask import CookRequest, ask
 
 MARGIN_S = 600.0
 """A fryer stands at heat this long before its first drop (project's own rule)."""
+LEAST_SAVED_J = 0.1 * 3.6e6
+"""A setback that saves less than a tenth of a kilowatt hour is worth no hand (own rule)."""
 PAUSE_S, SETBACK_C = 45 * 60.0, to_inside(250.0, "f")
 """Pauses from this length on are set back, to this temperature (250 degF: common practice, no source; the
 maker's manual wins).
@@ -191,8 +193,9 @@ def _row(kitchen: Kitchen, use: _Use, warm: Warming, start_s: float, tr: Transla
                 coolest=show(back.coolest_c, "c", str(kitchen.site.units)),
                 saved_kwh=round(back.saved_j / 3.6e6, 2),
             )
-            pauses.append(pause)
-            saved += back.saved_j
+            if back.saved_j >= LEAST_SAVED_J:
+                pauses.append(pause)
+                saved += back.saved_j
         last = max(last, b)
     idle = (idle_w(fryer, use.set_c, room) * max(0.0, off - ready - cooking) - saved) / 3.6e6
     preheat = warm.energy_j / 3.6e6

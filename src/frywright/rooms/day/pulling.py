@@ -5,6 +5,7 @@ from __future__ import annotations
 import datetime as dt
 from collections.abc import Sequence
 from dataclasses import dataclass
+from math import ceil
 
 from frywright.catalog import load as catalog
 from frywright.ledger.store import Store
@@ -19,6 +20,8 @@ from frywright.rooms.day.day import forecaster_of, mix_factor
 THIN_CASE_M = 0.005
 """A case thinner than this is no block: loose pieces thaw as fast as the room allows (estimate)."""
 
+COLD_C = 5.0
+"""Thawing under refrigeration keeps food at 5 °C (41 °F) or less: FDA Food Code 2022, 3-501.13."""
 MOST_UNITS = 1e6
 
 
@@ -51,6 +54,7 @@ class PullRow:
     worst_cut: str
     thaw_h: float
     thaw_least_h: float
+    pull_on: str
     balance: tuple[CutBalance, ...]
     use_by: str
     warning: str
@@ -123,6 +127,7 @@ def pull_view(
             sell.case_count,
             factor,
         )
+        pull_on = min(use - dt.timedelta(days=ceil(sell.thaw_s / 86400.0)), use)
         least_h = round(_least_thaw_s(kitchen, sell) / 3600, 1)
         product = kitchen.product(sell.product)
         unit = kitchen.cut_set(product.cut_set).unit
@@ -147,16 +152,20 @@ def pull_view(
                 CutBalance(cut=kitchen.cut(c).title, needed_n=round(a, 1), given_n=round(b, 1))
                 for c, a, b in balance
             ),
-            use_by=(use + dt.timedelta(days=max(0, sell.keep_days_count - 2))).isoformat(),
+            pull_on=pull_on.isoformat(),
+            use_by=max(use, pull_on + dt.timedelta(days=sell.keep_days_count)).isoformat(),
             warning=_warning(sell, least_h, tr),
         )
         rows.append(row)
     return PullView(
         use=use.isoformat(),
-        pull_on=(use - dt.timedelta(days=2)).isoformat(),
+        pull_on=min((row.pull_on for row in rows), default=use.isoformat()),
         rows=tuple(rows),
-        caution=tr(
-            "Thaw at 5 °C (41 °F) or below, on the lowest shelf, covered and dated; never on the bench."
+        caution=say(
+            "Thaw at {cold_c} or below, on the lowest shelf, covered and dated; never on the bench.",
+            {"cold_c": COLD_C},
+            str(kitchen.site.units),
+            tr,
         ),
     )
 
