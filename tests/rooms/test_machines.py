@@ -78,6 +78,9 @@ def test_what_to_do_first_follows_the_hazard(kitchen):
     assert "flame" not in machines.hazards(electric)
     assert "flame" in machines.hazards(replace(electric, fuel="gas"))
     assert "gas_smell" in machines.hazards(electric), "the kitchen may have gas"
+    lids = {"lid_moves", "relief", "lid_falls"}
+    assert lids.isdisjoint(machines.hazards(kitchen.fryer("cedar"))), "an open fryer closes under no pressure"
+    assert lids <= set(machines.hazards(kitchen.fryer("alder")))
 
 
 @pytest.mark.slow

@@ -11,7 +11,8 @@ import pytest
 from frywright.model.errors import InputError
 from frywright.rooms.care import training
 from frywright.rooms.care.upkeep import today_of
-from frywright.rooms.kitchen import remembered_kitchen
+from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import translator
 from tests.paper import pages
 
@@ -68,6 +69,23 @@ def test_under_age_is_not_signed_for_the_lid(store, kitchen):
     for bad in ({"name": ""}, {"name": "Max", "born": "2099-01-01"}, {"name": "Max", "born": "spring"}):
         with pytest.raises(InputError):
             training.keep_person(store, kitchen, bad)
+
+
+def test_a_minor_is_signed_for_nothing_that_other_places_restrict_where_no_rule_is_known(store):
+    """Spain's age rules are not in the catalog: no 16-year-old at lid or oil before the authority was asked;
+    the probe is open to all, an adult to everything.
+    """
+    remember_kitchen(store, demo_text().replace("us_food_code_2022", "spain"), "k.toml", "moved to Spain")
+    kitchen = remembered_kitchen(store)
+    for name, age in (("Lee Ford", 16), ("Kim Vale", 19)):
+        born = today_of(kitchen).replace(year=today_of(kitchen).year - age, day=1)
+        training.keep_person(store, kitchen, {"name": name, "born": born.isoformat()})
+    form = {"person": "Lee Ford", "observed_by": "Ana Lund"}
+    for skill in ("lid", "filter"):
+        with pytest.raises(InputError, match="18 or older: no age rule of this place"):
+            training.sign_skill(store, kitchen, {**form, "skill": skill})
+    training.sign_skill(store, kitchen, {**form, "skill": "probe"})
+    training.sign_skill(store, kitchen, {**form, "person": "Kim Vale", "skill": "lid"})
 
 
 def test_an_answer_is_kept_and_an_old_drill_refused(store, kitchen):

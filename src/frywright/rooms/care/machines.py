@@ -18,14 +18,15 @@ from frywright.rooms.standing import stopped
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Hazard:
-    """A condition under which a fryer is not used: why, and what to do first. ``fuel`` limits it to fryers of
-    that fuel; with ``everyone_out`` nobody stays in the kitchen.
+    """A condition under which a fryer is not used: why, and what to do first. ``fuel`` and ``kind`` limit it
+    to fryers of that fuel or kind; with ``everyone_out`` nobody stays in the kitchen.
     """
 
     key: str
     why: str
     act: str
     fuel: str = ""
+    kind: str = ""
     everyone_out: bool = False
 
 
@@ -38,7 +39,11 @@ ANY_HAZARD = "Turn it off at the breaker or gas stop, tag it, and call a qualifi
 def hazards(fryer: Fryer | None = None) -> dict[str, Hazard]:
     """Conditions of stop-use by their keys, those that this fryer can have where one is named."""
     known = (Hazard(**row) for row in catalog.table("care/stop_use.toml")["hazard"])
-    return {h.key: h for h in known if fryer is None or h.fuel in ("", fryer.fuel)}
+    return {
+        h.key: h
+        for h in known
+        if fryer is None or (h.fuel in ("", fryer.fuel) and h.kind in ("", str(fryer.kind)))
+    }
 
 
 def first_act(reason: str) -> str:

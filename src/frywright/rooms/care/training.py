@@ -37,6 +37,10 @@ from frywright.verdicts.place import place_of
 
 AHEAD_DAYS = 30
 STANDING = {"holds": "holds", "expiring": "expires soon", "expired": "expired", "missing": "not shown yet"}
+ADULT_YEARS = 18
+"""Below it nobody is signed for work that other places restrict, where no rule of this place is known:
+hazardous work from 18 years on, ILO Convention 138 (1973), article 3.
+"""
 MAY = {"meets": "may", "fails": "may not", "unknown": "not known"}
 
 
@@ -98,8 +102,8 @@ def sign_skill(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kep
     Raises
     ------
     InputError
-        An unknown person or skill, nobody else as observer, a day to come, or an age for which the law
-        forbids the work.
+        An unknown person or skill, nobody else as observer, a day to come, an age for which the law forbids
+        the work, or a minor where no rule of the place is known.
     """
     today, known = today_of(kitchen), {s["key"]: s for s in skills_of(kitchen)}
     who, key, seen = (str(values.get(n, "") or "").strip() for n in ("person", "skill", "observed_by"))
@@ -114,7 +118,16 @@ def sign_skill(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kep
     if date > today:
         raise InputError("date", date.isoformat(), "today or earlier")
     place = place_of(judged_on(store, kitchen, date))
-    verdict = place.judge_age(known[key].get("restricted", ""), _born(store, person.fact), date)
+    born = _born(store, person.fact)
+    verdict = place.judge_age(known[key].get("restricted", ""), born, date)
+    if verdict.outcome is Outcome.UNKNOWN and born is not None and years_on(born, date) < ADULT_YEARS:
+        raise InputError(
+            "person",
+            who,
+            "{years} or older: no age rule of this place is in the catalog. Ask the local authority first",
+            where=known[key]["title"],
+            values={"years": ADULT_YEARS},
+        )
     if verdict.outcome is Outcome.FAILS:
         raise InputError(
             "person",
