@@ -114,11 +114,7 @@ def pull_view(
         factor, worst, balance = mix_factor(kitchen, history, sell.product)
         mean = float(forecast.mean_n[n].sum()) / per_unit
         spread = float(forecast.spread_n[n] / per_unit + forecast.level_cv_frac[n] ** 2 * mean)
-        mine = [
-            Stock(units_n=units, in_date_days_count=(last - use).days, what=what)
-            for key, what, units, last in stock
-            if key == sell.product
-        ]
+        mine = _on_hand(sell, stock, use)
         found = pull(
             mean,
             spread,
@@ -168,6 +164,15 @@ def pull_view(
             tr,
         ),
     )
+
+
+def _on_hand(sell: Sell, stock: Sequence[tuple[str, str, float, dt.date]], use: dt.date) -> list[Stock]:
+    """What is there of a product, with the days it may still be used."""
+    return [
+        Stock(units_n=units, in_date_days_count=(last - use).days, what=what)
+        for key, what, units, last in stock
+        if key == sell.product
+    ]
 
 
 def _warning(sell: Sell, least_h: float, tr: Translate) -> str:
