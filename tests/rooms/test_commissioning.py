@@ -296,6 +296,7 @@ def test_a_pack_says_what_is_missing(store, kitchen):
     assert "UTC" not in text
     assert f"{now().astimezone(dt.timezone(dt.timedelta(hours=-7))):%Y-%m-%d %H:}" in text
     assert "by Ref 2, set to 335 °F: 328 °F, after 334 °F" in text
+    assert "combustible eléctrica" in words(handover_pack(store, kitchen, "alder", "es", translator("es")))
     photo = new.commissioning_view(store, kitchen, "alder").plate["photo"]
     (attachments_of(store).folder / photo).write_bytes(b"other")
     assert "LOST" in words(handover_pack(store, kitchen, "alder", "en", str))

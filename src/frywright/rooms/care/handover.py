@@ -148,7 +148,9 @@ def _plate_and_site(store: Store, kitchen: Kitchen, view: CommissioningView, tr:
     """The plate as printed, what of it differs from the kitchen file, and the site against it."""
     signs, typed = unit_signs(str(kitchen.site.units)), view.plate_typed
     shown = [
-        [tr(name), f"{typed[k]} {signs.get(k, '')}".strip()] for k, name in PLATE_NAMES.items() if k in typed
+        [tr(name), tr(typed[k]) if k == "fuel" else f"{typed[k]} {signs.get(k, '')}".strip()]
+        for k, name in PLATE_NAMES.items()
+        if k in typed
     ]
     if view.plate:
         shown += [[tr("photo"), tr(_photo_state(store, view.plate["photo"]))]]
