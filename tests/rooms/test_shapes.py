@@ -64,7 +64,7 @@ SHAPES = {
     " tomorrow_frac never_frac readings_count default age_days_count filled top_up for_ever acid_n colour_n"
     " last_reading_pct oil split meter_days_n oil_days_n",
     oil_money.ChangesView: "vat changes currency change_money left_money filter_told filter_points moves",
-    oil_money.HabitRow: "what days_n money saves_money",
+    oil_money.HabitRow: "what days_n days money saves_money",
     oil_money.MoveInto: "into name saves_money text",
     oil_money.BillView: "days_count log_gaps uptake_money discard_money labour_money media_money"
     " disposal_money rebate_money day_money per_raw_kg_money per_raw_lb_money top_up_kg_day per_hundred_n"
