@@ -5,7 +5,9 @@ from __future__ import annotations
 import datetime as dt
 import gc
 import re
-from collections.abc import Generator, Iterator
+import threading
+import time
+from collections.abc import Callable, Generator, Iterator
 from contextlib import suppress
 from functools import cache
 from pathlib import Path
@@ -148,6 +150,19 @@ def made_language(tmp_path_factory: pytest.TempPathFactory) -> Iterator[None]:
         yield
     tongues.tongues.cache_clear()
     translator.cache_clear()
+
+
+@pytest.fixture
+def instead_of_sleep(monkeypatch: pytest.MonkeyPatch) -> Callable[[Callable[[float], object]], None]:
+    """Puts something in the place of this thread's sleep. Threads that a server of an earlier test left there
+    go on sleeping: they would take its turns.
+    """
+    mine, sleep = threading.get_ident(), time.sleep
+
+    def put(act: Callable[[float], object]) -> None:
+        monkeypatch.setattr(time, "sleep", lambda s: act(s) if threading.get_ident() == mine else sleep(s))
+
+    return put
 
 
 @pytest.fixture

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-import time
 import tomllib
 from contextlib import closing
 from dataclasses import replace
@@ -150,7 +149,9 @@ def test_the_way_to_the_office(run, monkeypatch, tmp_path):
     assert "a file that can be read" in run(*turn[:-1], "none", code=2)
 
 
-def test_a_line_that_breaks_is_tried_again_only_where_one_asked_for_it(run, monkeypatch, tmp_path):
+def test_a_line_that_breaks_is_tried_again_only_where_one_asked_for_it(
+    run, monkeypatch, instead_of_sleep, tmp_path
+):
     """With --every it says why and waits at least a second; without, it ends with the error."""
     (tmp_path / "token").write_text("abc", "utf-8")
     turn = ("fleet", "sync", "https://office.example", "--token-file", "token")
@@ -167,7 +168,7 @@ def test_a_line_that_breaks_is_tried_again_only_where_one_asked_for_it(run, monk
             raise KeyboardInterrupt
 
     monkeypatch.setattr(client_side, "replicate", broken)
-    monkeypatch.setattr(time, "sleep", rest)
+    instead_of_sleep(rest)
     got = CliRunner().invoke(app, [*turn, "--every", "0.2", "--store", "s.db"])
     assert waits == [1.0, 1.0, 1.0]
     assert "the line is cut" in got.output and "no such token" in got.output

@@ -250,12 +250,12 @@ def test_a_number_that_cannot_be_is_refused(tmp_path, monkeypatch):
         serve.serve_pages(store, 0, False, processes=2)
 
 
-def test_what_a_server_has_loaded_is_set_aside_ever_more_seldom(monkeypatch):
+def test_what_a_server_has_loaded_is_set_aside_ever_more_seldom(monkeypatch, instead_of_sleep):
     """Sixty seconds of a server's life: what it holds leaves the search for garbage at 4, 8, 16 and 32
     seconds, each time after a search; connections are let go every two seconds.
     """
     slept, done = [], []
-    monkeypatch.setattr(serve.time, "sleep", slept.append)
+    instead_of_sleep(slept.append)
     monkeypatch.setattr(serve.gc, "collect", lambda: done.append("searched"))
     monkeypatch.setattr(serve.gc, "freeze", lambda: done.append(sum(slept)))
     rested = []
