@@ -45,6 +45,10 @@ LINES = {
         "Sales by item (made up)\n\nDate,Time,Item,Qty\n2026-11-20,12:01,Plate"
         " dark,2\n2026-11-20,12:20,Bucket,1\n2026-11-21,18:05,Plate dark,3\nTotal,,,6\n"
     ),
+    "figures of a spreadsheet": (
+        "Date,Time,Item,Qty\n2026-11-20,12:01,Plate dark,2E+00\n2026-11-20,12:20,Bucket,1.0E+00\n"
+        "2026-11-21,18:05,Plate dark,0.3e1\n"
+    ),
     "one line a sale": (
         "Date,Time,Item\n2026-11-20,12:01,Plate dark\n2026-11-20,12:02,Plate dark\n2026-11-20,12:20,Bucket\n"
         + "2026-11-21,18:05,Plate dark\n" * 3

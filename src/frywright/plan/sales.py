@@ -343,7 +343,7 @@ def _count(text: str) -> float | None:
         return 0.0
     if not table.is_number(text):
         return None
-    value = float(re.sub(r"[^\d.,+-]", "", text).replace(",", "."))
+    value = float(re.sub(r"[^\d.,+\-eE]", "", text).replace(",", "."))
     return value if abs(value) <= 1e5 else None
 
 
