@@ -5,7 +5,10 @@ with control limits.
 from __future__ import annotations
 
 import datetime as dt
-from collections.abc import Callable, Iterator, Sequence
+import os
+from collections.abc import Callable, Generator, Sequence
+from concurrent.futures import ThreadPoolExecutor
+from contextlib import closing
 from dataclasses import dataclass, replace
 from pathlib import Path
 from statistics import median
@@ -23,6 +26,7 @@ from frywright.rooms.fleet.swept import SiteProof, mark, opened
 from frywright.rooms.standing import held_status
 from frywright.trial.proof import ProofAnswer, proof_view, prove_program
 
+Proved = Generator[list[SiteProof], None, None]
 SWEEP_SAMPLES = 128
 LEAST_SITES, LEAST_READINGS = 5, 30
 """Sites from which limits are drawn, and readings from which a share is compared (project's own rules)."""
@@ -115,25 +119,31 @@ def sweep(
         raise InputError("sites", "a name twice", "named once each")
     marks, kept = [mark(s.name, s.text, samples, few) for s in sites], opened(keep)
     left = [site for site, of in zip(sites, marks, strict=True) if of not in kept.rows]
-    proved = _on_cluster(left, samples, few, address) if address else _here(left, samples, few)
     rows = list[SiteProof]()
-    for n, of in enumerate(marks, 1):
-        if of in kept.rows:
-            rows += kept.rows[of]
-        else:
-            found = next(proved)
-            kept.add(of, found)
-            rows += found
-        progress(n / len(sites))
+    with closing(
+        _on_cluster(left, samples, few, address) if address else _here(left, samples, few)
+    ) as proved:
+        for n, of in enumerate(marks, 1):
+            if of in kept.rows:
+                rows += kept.rows[of]
+            else:
+                found = next(proved)
+                kept.add(of, found)
+                rows += found
+            progress(n / len(sites))
     return rows
 
 
-def _here(sites: Sequence[Site], samples: int, few: bool) -> Iterator[list[SiteProof]]:
-    for site in sites:
-        yield prove_site(site.name, site.text, samples, few)
+def _here(sites: Sequence[Site], samples: int, few: bool) -> Proved:
+    """As many sites at a time as there are cores: one is read and packed while another is marched."""
+    pool = ThreadPoolExecutor(os.cpu_count())
+    try:
+        yield from pool.map(lambda site: prove_site(site.name, site.text, samples, few), sites)
+    finally:
+        pool.shutdown(cancel_futures=True)
 
 
-def _on_cluster(sites: Sequence[Site], samples: int, few: bool, address: str) -> Iterator[list[SiteProof]]:
+def _on_cluster(sites: Sequence[Site], samples: int, few: bool, address: str) -> Proved:
     try:
         from distributed import Client
     except ModuleNotFoundError as error:
