@@ -7,6 +7,7 @@ from __future__ import annotations
 import json
 import re
 from contextlib import closing
+from math import ceil, floor
 
 import pytest
 from typer.testing import CliRunner
@@ -112,6 +113,25 @@ def test_a_proof_in_words_is_the_proof_in_json(run):
     assert [f"{v:+.2f}" for v in moves.values()] == [value for _, value, _ in shown][: len(moves)]
     assert all(len(bar) == round(20 * abs(float(value))) for _, value, bar in shown)
     assert re.search(r"Lowest corner: [+−-]\d", said)
+
+
+def test_where_loads_begin_to_fail_is_told_where_it_is_asked(run):
+    """In words as in JSON, the interval rounded outwards, in whole degrees; a share is a share."""
+    asked = ("cook", "prove", *WINGS, "--samples", "16")
+    said, told = (run(*asked, "--break-even", "1", *more) for more in ((), ("--json",)))
+    time, hotter = json.loads(told)["break_even"]
+    assert 0.0 > time["high"] > time["change"] > time["low"] > -180.0
+    shown = re.search(
+        r"  1.0 % of the loads fail: stage 1, time 9:00: (\d):(\d\d) \((\d):(\d\d) to (\d):(\d\d)\)", said
+    )
+    at, low, high = (int(shown[i]) * 60 + int(shown[i + 1]) for i in (1, 3, 5))
+    assert low == floor(540.0 + time["low"]) and high == ceil(540.0 + time["high"])
+    assert abs(at - 540.0 - time["change"]) <= 0.5
+    assert "  1.0 % of the loads fail: stage 1, set point 175 °C: " in said and hotter["keyed"] == "175 °C"
+    assert "(no proof)" in said
+    assert "begin to fail" not in run(*asked) and "break_even" not in json.loads(run(*asked, "--json"))
+    refused = run(*asked, "--break-even", "60%", code=2)
+    assert "share of loads that fail is 60.0 %; it must be 0.1 % to 50.0 %" in flat(refused)
 
 
 def test_a_card_in_words_is_the_card_on_paper(run, tmp_path):

@@ -74,6 +74,9 @@ def test_a_program_is_carried_to_another_height(client):
 def test_a_proof_is_told_and_kept(client, store):
     page, _ = done(client, "/cook/desk/prove", {"program": "wings left"})
     assert "None of 64 loads failed" in page
+    fails = page[page.index("Where loads begin to fail") : page.index("Piece by piece")]
+    assert re.search(r"time 9:00</td><td>1.0 %</td><td>\d:\d\d \(\d:\d\d to \d:\d\d\)</td>", fails)
+    assert "<td>0.1 %</td>" in fails and "It is no proof" in fails
     (kept,) = [item.fact for item in store.facts(ProgramProved)]
     assert (kept.name, kept.version, kept.holds, kept.samples_count) == ("wings left", 1, True, 64)
 

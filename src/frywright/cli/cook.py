@@ -13,6 +13,8 @@ from frywright.cli.shop import Shop, command, write_file
 from frywright.cli.spoken import BARE
 
 if TYPE_CHECKING:
+    from frywright.model.program import Program
+    from frywright.rooms.cook.break_even import BreakEvenRow
     from frywright.rooms.cook.compare import ReadBackView
     from frywright.rooms.cook.view import CookView
     from frywright.trial.predicted import FactsShown
@@ -142,9 +144,16 @@ def prove(
     seed: int | None = typer.Option(
         None, help="Same seed, same answer; default is the number of the version, so that each draws its own."
     ),
+    break_even: str = typer.Option(
+        "",
+        help=(
+            "Estimate also at which time, or set point, of its main stage this share of the loads fails, such"
+            " as 1%; a bare number is in %."
+        ),
+    ),
 ) -> None:
     """Prove a program over the worst cases a store meets; Ctrl+C cancels."""
-    from dataclasses import replace
+    from dataclasses import asdict, replace
 
     from frywright.trial.proof import proof_view, prove_program
 
@@ -152,12 +161,27 @@ def prove(
     found = place.program(program)
     if (most := shop.number(heads, "--heads")) is not None:
         found = replace(found, load_heads=most)
+    share = shop.read(break_even, "fraction", "--break-even", "pct")
     with working(shop.tr("Proving"), quiet=shop.as_json) as progress:
         answer = prove_program(place, found, samples=samples, seed=seed, progress=progress)
+    rows = _break_even(shop, found, share) if share is not None else ()
     if shop.as_json:
-        emit_json(proof_view(answer))
-    else:
-        print_proof(shop, proof_view(answer, shop.units, shop.tr))
+        more = {} if share is None else {"break_even": rows}
+        emit_json({**asdict(proof_view(answer)), **more})
+        return
+    print_proof(shop, proof_view(answer, shop.units, shop.tr))
+    if rows:
+        typer.echo()
+        shop.say("Where loads begin to fail, estimated from some 400 simulated loads each (no proof):")
+    for row in rows:
+        shop.say("  {share} of the loads fail: stage {stage}, {what} {keyed}: {at}", row)
+
+
+def _break_even(shop: Shop, program: Program, share: float) -> tuple[BreakEvenRow, ...]:
+    from frywright.rooms.cook.break_even import break_even_of, break_even_rows
+
+    found = break_even_of(shop.kitchen, program, (share,))
+    return break_even_rows(found, program, str(shop.kitchen.site.units), shop.tr)
 
 
 def print_proof(shop: Shop, proof: ProofView) -> None:

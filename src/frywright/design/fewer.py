@@ -52,10 +52,7 @@ def look(
     def ask(part: NDArray[np.int64]) -> Array:
         return solved(plan, limit, guard_k, rows[part], weights[part], SCAN, None)[0]
 
-    known = [
-        i for i, name in enumerate(FACTORS) if name != "weight_quantile_frac" and np.ptp(rows[:, i]) > 0.0
-    ]
-    margins, cooked = margins_from_fewer(rows[:, known], np.log(weights), len(corners) + FIRST, ask)
+    margins, cooked = margins_from_fewer(varied(rows), np.log(weights), len(corners) + FIRST, ask)
     again = uncertain(margins, len(corners))
     margins[again] = solved(plan, limit, guard_k, rows[again], weights[again], CLOSE, None)[0]
     cooked[again] = True
@@ -76,7 +73,7 @@ def margins_from_fewer(
     margins, allowed = np.empty((count, cuts)), np.empty(cuts)
     margins[:first] = ask(np.arange(first))
     for cut in range(cuts):
-        terms = _terms(np.column_stack([conditions, weights_ln[:, cut]]))
+        terms = quadratic(np.column_stack([conditions, weights_ln[:, cut]]))
         q, r = np.linalg.qr(terms[:first])
         weights = np.linalg.solve(r, q.T @ margins[:first, cut])
         left = margins[:first, cut] - terms[:first] @ weights
@@ -91,7 +88,13 @@ def margins_from_fewer(
     return margins, cooked
 
 
-def _terms(x: Array) -> Array:
+def varied(rows: Array) -> Array:
+    """The conditions that vary, without the weights, (load, condition)."""
+    names = [name != "weight_quantile_frac" for name in FACTORS]
+    return np.asarray(rows[:, np.array(names) & (np.ptp(rows, axis=0) > 0.0)])
+
+
+def quadratic(x: Array) -> Array:
     """1, every condition from -1 to 1, and every product of two, (load, term)."""
     x = x[:, np.ptp(x, axis=0) > 0.0]
     low, high = x.min(axis=0), x.max(axis=0)

@@ -88,6 +88,15 @@ def main_stage(program: Program) -> int:
 
 def longer(program: Program, by_s: float) -> Program:
     """The program with its main stage longer by ``by_s``."""
-    main, stages = main_stage(program), list(program.stages)
-    stages[main] = replace(stages[main], duration_s=(stages[main].duration_s or 0.0) + by_s)
-    return replace(program, stages=tuple(stages))
+    return changed(program, main_stage(program), "time", by_s)
+
+
+def changed(program: Program, number: int, what: str, by: float) -> Program:
+    """The program with the time [s] or the set point [K] of one stage changed; stages count from 0."""
+    old = program.stages[number]
+    new = (
+        replace(old, duration_s=(old.duration_s or 0.0) + by)
+        if what == "time"
+        else replace(old, set_c=old.set_c + by)
+    )
+    return replace(program, stages=(*program.stages[:number], new, *program.stages[number + 1 :]))

@@ -7,6 +7,8 @@ from dataclasses import dataclass, replace
 from math import ceil
 
 from frywright.design.search import Candidate, Goals, Sizer, binding
+from frywright.design.shape import changed
+from frywright.model.fryer import Controller
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.model.units import to_inside
@@ -98,9 +100,25 @@ def _without(goals: Goals, name: str) -> Goals:
     }[name]
 
 
+def reach(controller: Controller, program: Program, number: int) -> dict[str, tuple[float, float]]:
+    """How far time [s] and set point [K] of a stage are tried, less and more: as far as controller and clock
+    go; stages count from 0.
+    """
+    stage = program.stages[number]
+    shorter = (stage.duration_s or 0.0) - controller.time_step_s
+    room = controller.longest_s - sum(program.durations_s())
+    return {
+        "time": (-min(SPAN_S, shorter), min(SPAN_S, room)),
+        "set point": (
+            -min(SPAN_K, stage.set_c - controller.lowest_c),
+            min(SPAN_K, controller.highest_c - stage.set_c),
+        ),
+    }
+
+
 def _walks(sizer: Sizer, program: Program, number: int) -> list[_Walk]:
-    """Both ways of both values of a stage, as far as controller and clock go."""
-    stage, controller = program.stages[number], sizer.fryer.controller
+    """Both ways of both values of a stage."""
+    controller = sizer.fryer.controller
     second = controller.time_step_s * ceil(FINEST_S / controller.time_step_s)
     degree_step = (
         controller.temp_step_k
@@ -108,28 +126,21 @@ def _walks(sizer: Sizer, program: Program, number: int) -> list[_Walk]:
         else to_inside(controller.temp_step_k * 1.8, "f_diff")
     )
     degree = degree_step * ceil(FINEST_K / degree_step - 1e-9)
-    length = stage.duration_s or 0.0
-    room = controller.longest_s - sum(program.durations_s())
-    found = [
-        _Walk(number, "time", -1, second, int((length - controller.time_step_s) // second)),
-        _Walk(number, "time", 1, second, int(min(SPAN_S, room) // second)),
-        _Walk(number, "set point", -1, degree, int(min(SPAN_K, stage.set_c - controller.lowest_c) // degree)),
-        _Walk(number, "set point", 1, degree, int(min(SPAN_K, controller.highest_c - stage.set_c) // degree)),
-    ]
+    found = []
+    for (what, (low, high)), step in zip(
+        reach(controller, program, number).items(), (second, degree), strict=True
+    ):
+        found += [
+            _Walk(number, what, -1, step, int(-low // step)),
+            _Walk(number, what, 1, step, int(high // step)),
+        ]
     for walk in found:
-        walk.most = min(walk.most, int(SPAN_S // second)) if walk.what == "time" else walk.most
         walk.open = walk.most > 0
     return found
 
 
 def _changed(program: Program, walk: _Walk, steps: int) -> Program:
-    old, by = program.stages[walk.stage], walk.sign * steps * walk.step_n
-    new = (
-        replace(old, duration_s=(old.duration_s or 0.0) + by)
-        if walk.what == "time"
-        else replace(old, set_c=old.set_c + by)
-    )
-    return replace(program, stages=(*program.stages[: walk.stage], new, *program.stages[walk.stage + 1 :]))
+    return changed(program, walk.stage, walk.what, walk.sign * steps * walk.step_n)
 
 
 def _barred(sizer: Sizer, programs: Sequence[Program], goals: Goals) -> list[str]:

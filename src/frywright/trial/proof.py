@@ -93,13 +93,18 @@ def prove_program(
     plan = make_plan(kitchen, program)
     limit = product_limit(kitchen, plan.product) or stand_in()
     spread = spread or all_loads(plan)
-    guard = max(evidence_for(kitchen, plan, kind).error_k for kind in plan.kinds)
+    guard = guard_of(kitchen, plan)
     seed = program.version if seed is None else seed
     if few:
         proof = look(plan, limit, guard, spread, samples, seed)
     else:
         proof = prove(plan, limit, guard, samples=samples, seed=seed, spread=spread, progress=progress)
     return answer(kitchen, plan, proof)
+
+
+def guard_of(kitchen: Kitchen, plan: FryPlan) -> float:
+    """Error of the thermometer, or of a calibration, that a proof takes off every core [K]."""
+    return max(evidence_for(kitchen, plan, kind).error_k for kind in plan.kinds)
 
 
 def answer(kitchen: Kitchen, plan: FryPlan, proof: Proof) -> ProofAnswer:

@@ -18,6 +18,7 @@ from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen, Site
 from frywright.model.program import Program
 from frywright.model.tongues import Translate
+from frywright.rooms.cook.break_even import break_even_of, break_even_rows
 from frywright.rooms.cook.desk import (
     WindowRow,
     at_altitude,
@@ -290,8 +291,14 @@ def _proving(place: Kitchen, program: Program, record: Callable[[ProofAnswer], A
     def work(progress: Callable[[float], None]) -> DeskWork:
         told, system = prove_program(place, program, samples=2048, progress=progress), str(place.site.units)
         record(told)
-        rows = _window(place, program, None)
-        return DeskWork(tell=lambda tr: {"proof": proof_view(told, system, tr), "window": rows(tr)})
+        rows, fails = _window(place, program, None), break_even_of(place, program)
+        return DeskWork(
+            tell=lambda tr: {
+                "proof": proof_view(told, system, tr),
+                "window": rows(tr),
+                "break_even": break_even_rows(fails, program, system, tr),
+            }
+        )
 
     return work
 
