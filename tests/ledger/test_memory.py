@@ -163,6 +163,29 @@ def test_a_long_kind_keeps_its_newest_and_reads_the_older_ones(store, monkeypatc
         assert not kept.whole and 3 <= len(kept.items) <= 6
 
 
+def test_a_span_of_the_newest_of_a_long_kind_is_not_read_again(store, monkeypatch):
+    """One question finds that no older entry happened in it; one entered long ago for that day stands in its
+    place.
+    """
+    monkeypatch.setattr(memory, "TAIL_COUNT", 3)
+    early = note(store, "entered ahead", 8)
+    numbers = [note(store, f"e{n}", n) for n in range(9)]
+    fresh = Store.file(store.files.with_suffix(""), lambda: MOMENT)
+    read = []
+    monkeypatch.setattr("frywright.ledger.store.kept", lambda *told: read.append(told) or memory.kept(*told))
+
+    def between(first, last):
+        span = MOMENT + dt.timedelta(days=first), MOMENT + dt.timedelta(days=last)
+        found = [x.number for x in fresh.facts_between(*span, DayNoted)]
+        assert found == [x.number for x in store.between(*span, DayNoted.KIND)]
+        return found
+
+    assert between(7, 8) == numbers[7:8] and between(7, 8) and not read
+    assert not memory._TAILS[fresh._memory, DayNoted].whole
+    assert between(8, 9) == [early, numbers[8]] and len(read) == 1
+    assert between(0, 9) == [*numbers[:8], early, numbers[8]]
+
+
 def test_a_long_kind_asked_for_from_its_first_is_read_once_and_stays_whole(store, monkeypatch):
     """However long it grows: what nothing replaced is told as the store itself finds it, with no more read
     than what is new.

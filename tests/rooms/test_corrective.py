@@ -9,10 +9,12 @@ import datetime as dt
 import io
 import zipfile
 from dataclasses import asdict, fields
+from pathlib import Path
 
 import pytest
 from fastapi.testclient import TestClient
 
+from frywright.ledger.store import Store
 from frywright.model.business_day import moment_of
 from frywright.model.errors import InputError
 from frywright.physics.steam import boiling_temp_c
@@ -24,6 +26,8 @@ from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.readings import mend_reading, tell_probe
 from frywright.rooms.records import corrective, pack, pack_paper
 from frywright.rooms.records.now import now_lines
+from frywright.rooms.records.open_cases import still_open
+from frywright.rooms.records.privacy import remove_name
 from frywright.rooms.thermometers import record_check
 from frywright.voice.tongue import translator
 from frywright.web.app import make_app
@@ -169,8 +173,28 @@ def test_a_line_of_the_list_says_what_the_case_says(store, kitchen):
         assert {f.name: getattr(view, f.name) for f in fields(line)} == asdict(line)
     assert [line.closed for line in lines] == [False, False, True]
     still = [numbers[3], numbers[2], numbers[0]]
-    assert [item.number for item in corrective.still_open(store)] == still
+    assert [item.number for item in still_open(store)] == still
     assert [line.about for line in now_lines(store, kitchen) if line.act == "case"] == [str(n) for n in still]
+
+
+def test_open_cases_follow_what_another_program_does(store, kitchen):
+    """Opened, closed and a name removed by another process: the next look sees it, one that nothing follows
+    is kept.
+    """
+    other = Store.file(Path(store.engine.url.database), now)
+    drop(store, kitchen, 11)
+    case = corrective.open_case(store, kitchen, {"what": "hold", "words": "hold too long", "who": "Ana Lund"})
+    (first,) = still_open(other)
+    assert first.number == case.number and still_open(other)[0] is first
+    more = corrective.open_case(store, kitchen, {"what": "complaint", "words": "pink at the bone"}).number
+    assert [x.number for x in still_open(other)] == [more, case.number]
+    assert "Ana Lund" in str(still_open(other)[1].fact)
+    remove_name(store, "Ana Lund", "Olive", "asked for it")
+    assert "Ana Lund" not in str(still_open(other)[1].fact)
+    step(store, kitchen, case.number, "disposition", disposition="discarded")
+    step(store, kitchen, case.number, "cause", cause="hold")
+    step(store, kitchen, case.number, "closed")
+    assert [x.number for x in still_open(other)] == [more]
 
 
 def test_a_complaint_is_traced_to_its_loads(store, kitchen):

@@ -11,6 +11,7 @@ from frywright.ledger.facts.oil import OilRefused
 from frywright.model.errors import InputError
 from frywright.rooms.care import oil_money, oil_state, vat
 from frywright.rooms.care.now import now_lines
+from frywright.rooms.care.oil_picture import oil_picture
 from frywright.rooms.clock import now
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.trial.kitchens import demo_text
@@ -37,6 +38,29 @@ def test_few_readings_below_the_limit_throw_no_oil_away(store, kitchen):
     states = oil_state.vat_states(store, kitchen, dt.date(2026, 11, 24))
     said = {s.fryer.key: vat.advised(s, dt.date(2026, 11, 24)) for s in states.values()}
     assert (said["alder"], said["birch"], said["cedar"]) == ("unknown", "discard", "unknown")
+
+
+def test_what_a_vat_knows_of_its_log_follows_the_log(store, kitchen):
+    """Days read, days the oil was changed, the last acid and colour, and three weeks on the picture: after
+    each entry, and as another day sees them.
+    """
+    known = []
+    for day, told in (
+        (1, {"what": "reading", "amount": "9"}),
+        (2, {"what": "discard"}),
+        (3, {"what": "acid", "amount": "1.5"}),
+        (20, {"what": "reading", "amount": "11"}),
+        (23, {"what": "colour", "amount": "3"}),
+    ):
+        tell(store, kitchen, day, **told)
+        known.append(oil_state.vat_states(store, kitchen, dt.date(2026, 11, day))["alder"])
+    last, on = known[-1], [dt.date(2026, 11, day) for day in (1, 20)]
+    assert [sorted(state.read_on) for state in known] == [on[:1], on[:1], on[:1], on, on]
+    assert known[0].changed_on == () and last.changed_on == (dt.date(2026, 11, 2),)
+    assert (known[1].acid_n, known[3].acid_n, known[3].colour_n) == (None, 1.5, None)
+    assert (last.acid_n, last.colour_n) == (1.5, 3.0)
+    pictures = [oil_picture(last, dt.date(2026, 11, day), "oil", str) for day in (20, 22, 24)]
+    assert [picture.count("<circle") for picture in pictures] == [2, 2, 1]
 
 
 def test_what_is_due_names_a_reading_over_the_limit(store, kitchen):

@@ -20,6 +20,7 @@ from contextvars import ContextVar
 from copy import copy
 from dataclasses import dataclass, field
 from functools import lru_cache
+from heapq import merge
 from itertools import takewhile
 from pathlib import Path
 from tempfile import TemporaryDirectory
@@ -330,15 +331,17 @@ class Store:
                 return
             after = block[-1].number
 
-    def between(self, since: dt.datetime, until: dt.datetime, kind: str | None = None) -> Iterator[Recorded]:
-        """Entries that happened in a span, by when they happened, read in blocks."""
-        low, last = stamp(since), 0
+    def between(
+        self, since: dt.datetime, until: dt.datetime, kind: str | None = None, before: int = LARGEST_NUMBER
+    ) -> Iterator[Recorded]:
+        """Entries that happened in a span, by when they happened, read in blocks; those before a number."""
+        low, last, mine = stamp(since), 0, sa.and_(self._mine, ENTRY.c.number < before)
         while True:
             place = sa.or_(
                 ENTRY.c.happened_at > low, sa.and_(ENTRY.c.happened_at == low, ENTRY.c.number > last)
             )
             query = sa.select(ENTRY).where(
-                self._mine, ENTRY.c.happened_at >= low, place, ENTRY.c.happened_at < stamp(until)
+                mine, ENTRY.c.happened_at >= low, place, ENTRY.c.happened_at < stamp(until)
             )
             if kind is not None:
                 query = query.where(ENTRY.c.kind == kind)
@@ -399,10 +402,10 @@ class Store:
         """Facts of a class that happened in a span, as :meth:`between`."""
         with self._remembering() as connection:
             tail = self._memory.tail(connection, cls) if connection is not None else None
-        if tail is None or not tail.whole:
-            yield from (kept(item, cls) for item in self.between(since, until, cls.KIND))
-        else:
-            yield from tail.between(stamp(since), stamp(until))
+        before = LARGEST_NUMBER if tail is None else tail.first
+        older = self.between(since, until, cls.KIND, before=before) if before else ()
+        newer = tail.between(stamp(since), stamp(until)) if tail is not None else ()
+        yield from merge((kept(item, cls) for item in older), newer, key=lambda e: (e.happened_at, e.number))
 
     def current_facts(self, cls: type[F]) -> list[Kept[F]]:
         """Facts of a class that nothing has replaced, oldest first."""

@@ -7,6 +7,7 @@ import hashlib
 import json
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from json.encoder import encode_basestring
 from typing import Any
 
 from frywright.model.errors import InputError
@@ -96,4 +97,6 @@ def row_hash(
 
 
 def _quoted(text: str) -> str:
-    return json.dumps(text, ensure_ascii=False)
+    if type(text) is str:
+        return encode_basestring(text)
+    return json.dumps(text, ensure_ascii=False)  # somebody wrote something else into the row

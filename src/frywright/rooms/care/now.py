@@ -14,7 +14,7 @@ from frywright.oil.outlook import LEAST_READINGS
 from frywright.rooms.care.machines import first_act
 from frywright.rooms.care.oil_state import VatState, vat_states
 from frywright.rooms.care.upkeep import due_list, today_of
-from frywright.rooms.care.vat import advised, read_on, read_over
+from frywright.rooms.care.vat import advised, read_over
 from frywright.rooms.standing import stopped
 
 NEAR_DAYS = 2.0
@@ -71,7 +71,7 @@ def _oil(store: Store, states: Mapping[str, VatState], day: dt.date) -> list[Now
             found.append(_vat(state, "oil", OVER, {"reading": f"{state.last_reading_pct:g}", "limit": limit}))
         elif advised(state, day) == "discard":
             found.append(_vat(state, "oil", DISCARD, {"limit": limit}))
-        elif read_on(state, day):
+        elif day in state.read_on:
             continue
         elif state.readings_count < LEAST_READINGS:
             unread.append(state.fryer)

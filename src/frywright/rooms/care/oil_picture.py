@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Mapping
+from itertools import takewhile
 
 from frywright.model.business_day import business_time, usual_trade
 from frywright.model.kitchen import Kitchen
@@ -32,8 +33,9 @@ def oil_picture(state: VatState, day: dt.date, text: str, tr: Translate) -> str:
     in which it is likely to be reached.
     """
     since = day - dt.timedelta(days=BACK_DAYS)
-    read = [(float((e.date - day).days), e.reading_pct, e.peak) for e in state.events if e.date >= since]
-    readings = [(x, pct, peak) for x, pct, peak in read if pct is not None]
+    recent = takewhile(lambda e: e.date >= since, reversed(state.events))
+    read = [(float((e.date - day).days), e.reading_pct, e.peak) for e in recent]
+    readings = [(x, pct, peak) for x, pct, peak in reversed(read) if pct is not None]
     if not readings:
         return ""
     level, growth = state.belief.level[0], max(state.belief.growth[0], 0.0)
@@ -42,7 +44,7 @@ def oil_picture(state: VatState, day: dt.date, text: str, tr: Translate) -> str:
         value = next_level(ahead[-1][1], growth, state.share_frac, FRESH_PCT)
         ahead.append((ahead[-1][0] + 1.0, value))
     low, _, high = state.crossing.days_n
-    changes = [float((e.date - day).days) for e in state.events if e.what in ("discard", "fill")]
+    changes = [float((date - day).days) for date in state.changed_on]
     top = max(state.limit_pct, *(pct for _, pct, _ in readings)) * 1.2
     return SmallPicture(
         words=text,

@@ -62,6 +62,21 @@ class VatState:
     top_up_kg: float
     last_reading_pct: float | None
     events: tuple[OilDone, ...] = ()
+    read_on: frozenset[dt.date] = field(init=False)
+    changed_on: tuple[dt.date, ...] = field(init=False)
+    acid_n: float | None = field(init=False)
+    colour_n: float | None = field(init=False)
+
+    def __post_init__(self) -> None:
+        """What pages ask of the events is looked for once."""
+        found = {
+            "read_on": frozenset(e.date for e in self.events if e.reading_pct is not None),
+            "changed_on": tuple(e.date for e in self.events if e.what in CHANGES),
+            "acid_n": next((e.acid_n for e in reversed(self.events) if e.acid_n is not None), None),
+            "colour_n": next((e.colour_n for e in reversed(self.events) if e.colour_n is not None), None),
+        }
+        for name, value in found.items():
+            object.__setattr__(self, name, value)
 
     def outlook(
         self, *, belief: Belief | None = None, share: float | None = None, heat: float = 1.0

@@ -263,11 +263,6 @@ KEEP_LATER = (
 )
 
 
-def read_on(state: VatState, day: dt.date) -> bool:
-    """Whether a vat was read on a day."""
-    return any(e.date == day and e.reading_pct is not None for e in state.events)
-
-
 def read_over(state: VatState) -> bool:
     """Whether the last reading of the oil in a vat is at its limit or over it."""
     return state.last_reading_pct is not None and state.last_reading_pct >= state.limit_pct
@@ -278,7 +273,7 @@ def advised(state: VatState, day: dt.date) -> Advice:
     away: only a reading that one usual day carries to the limit does.
     """
     few = state.readings_count < LEAST_READINGS
-    known = state.last_reading_pct if read_on(state, day) else None
+    known = state.last_reading_pct if day in state.read_on else None
     tomorrow = (state.belief.level[0] if known is None else known) + state.belief.growth[0]
     near = tomorrow >= state.limit_pct if few else state.crossing.tomorrow_frac > DISCARD_CHANCE_FRAC
     if near or read_over(state):
@@ -388,11 +383,11 @@ def vat_view(
         readings_count=state.readings_count,
         default=state.readings_count < LEAST_READINGS,
         age_days_count=state.age_days_count,
-        filled=any(e.what in CHANGES for e in state.events),
+        filled=bool(state.changed_on),
         top_up=show(state.top_up_kg, "kg", system),
         for_ever=show(min(ever, 1.0) * state.fryer.oil_mass_kg, "kg", system) if ever < 1 else "",
-        acid_n=next((e.acid_n for e in reversed(state.events) if e.acid_n is not None), None),
-        colour_n=next((e.colour_n for e in reversed(state.events) if e.colour_n is not None), None),
+        acid_n=state.acid_n,
+        colour_n=state.colour_n,
         last_reading_pct=state.last_reading_pct,
         oil=state.fryer.oil,
         split=split.text,

@@ -156,16 +156,6 @@ def newest_cases(store: Store, count: int | None) -> list[Case]:
     return [Case(opened=e, steps=tuple(steps.get(e.number, ()))) for e in opened]
 
 
-def still_open(store: Store) -> list[Kept[CaseOpened]]:
-    """What opened the cases that are open, newest first."""
-    closed = store.newest_by(CaseStep, _closing)
-    return [e for e in store.facts(CaseOpened, newest_first=True) if e.number not in closed]
-
-
-def _closing(step: CaseStep) -> int | None:
-    return step.case_number if step.step == "closed" else None
-
-
 def case_of(store: Store, number: int) -> Case:
     """One case.
 

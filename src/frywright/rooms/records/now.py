@@ -14,8 +14,8 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.now import Harm, NowLine
 from frywright.rooms.clock import now
 from frywright.rooms.readings import level_of
-from frywright.rooms.records.corrective import still_open
 from frywright.rooms.records.gaps import TEXTS, gaps_of, yesterday
+from frywright.rooms.records.open_cases import still_open
 from frywright.rooms.thermometers import due_list
 
 WORDS = {

@@ -20,7 +20,7 @@ from frywright.model.units import is_count
 from frywright.rooms.clock import now
 from frywright.rooms.hall import confirmed, in_turn, write
 from frywright.rooms.kitchen import SHORTEST_REASON
-from frywright.rooms.records.corrective import still_open
+from frywright.rooms.records.open_cases import still_open
 
 LEAST_YEARS, MOST_YEARS = 2, 30
 """Files stay at least so long: two years after they were made (21 CFR 117.315(a), from memory; it is written
