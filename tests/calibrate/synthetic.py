@@ -263,9 +263,10 @@ def write(made: Made, seed: int) -> bytes:
     for key, values in made.curves.items():
         fahrenheit = values * 9 / 5 + 32 if unit == "f" else values
         shown = values / 6894.757293168361 if key == "gauge" else fahrenheit
-        columns.append(
-            [mark if np.isnan(v) else f"{v:.2f}".replace(".", "," if comma else ".") for v in shown]
-        )
+        cells = [
+            mark if v != v else f"{v:.2f}" for v in shown.tolist()
+        ]  # only what is missing differs from itself
+        columns.append([cell.replace(".", ",") for cell in cells] if comma else cells)
         titles.append(names[key] if key == "gauge" else f"{names[key]} (°{unit.upper()})")
     stamps = [_stamp(start + dt.timedelta(seconds=float(t)), float(t), style, sep) for t in made.time_s]
     rows = [sep.join([stamp, *cells]) for stamp, *cells in zip(stamps, *columns, strict=True)]
