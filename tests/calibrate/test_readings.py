@@ -232,6 +232,17 @@ def test_a_log_whose_newest_line_stands_first_is_the_same_log():
         assert accounted(turned)
 
 
+def test_lines_left_out_of_a_log_turned_round_are_named_where_they_stand():
+    """A line given twice and one that differs from another of its second: the same ones are left out."""
+    rows = [f"2026-03-02 08:00:{n:02d},{160 + n % 7}" for n in range(40)]
+    rows[20:20] = [rows[19], "2026-03-02 08:00:19,200"]
+    plain = read("\n".join(["time,oil (C)", *rows]).encode())
+    turned = read("\n".join(["time,oil (C)", *rows[::-1]]).encode())
+    assert {d.reason: d.count for d in turned.dropped} == {d.reason: d.count for d in plain.dropped}
+    for one, other in zip(turned.dropped, plain.dropped, strict=True):
+        assert [(len(rows) + 3 - n, text) for n, text in one.examples] == list(other.examples)
+
+
 def test_a_year_that_no_clock_shows_is_no_date():
     """Years 1 and 9999 broke off where a business day was sought."""
     for year in ("0001", "9999", "1969", "2200"):

@@ -77,6 +77,13 @@ def test_a_cook_in_words_is_the_cook_in_json(run):
     assert "°F" not in said
 
 
+def test_no_head_of_a_column_is_cut_off(run, monkeypatch):
+    """Spanish words are longer; eighty columns show them whole, on two lines if need be."""
+    monkeypatch.setenv("COLUMNS", "80")
+    told = run("cook", "simulate", *WINGS, "--language", "es")
+    assert "…" not in told and "corteza" in told
+
+
 def test_a_cook_takes_what_is_asked_of_it(run):
     """A smaller load, colder food, colder oil and the height of another place each make their difference."""
 

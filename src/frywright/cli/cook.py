@@ -120,7 +120,7 @@ def print_view(shop: Shop, view: CookView) -> None:
         "log",
         "yield",
     ):
-        table.add_column(shop.tr(name), justify="left" if name == "piece" else "right")
+        table.add_column(shop.tr(name), justify="left" if name == "piece" else "right", overflow="fold")
     for p in view.pieces:
         table.add_row(p.name, p.mass, p.core_at_lift, p.core_peak, p.crust, p.colour, p.logs, p.yield_)
     console.print()
