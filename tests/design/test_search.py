@@ -254,7 +254,7 @@ def test_a_program_long_for_its_vent_says_so_and_what_to_do(vent_s, margin_k, sa
     """Much more to spare than asked and a vent near a minute: the words say why and what helps."""
     chosen = replace(row(900.0, 0.3, 8.0), vent_s=vent_s, margin_k=margin_k)
     note = _reason(chosen, [chosen], Goals())
-    for language, words in (("en", "because of the vent"), ("es", "por la descarga")):
+    for language, words in (("en", "because of the vent"), ("es", "por el escape")):
         told = say(note.text, note.values, "us", translator(language))
         assert (words in told) is says
         assert ("0:58" in told or "58 s" in told) is says
