@@ -99,7 +99,7 @@ def part(question: tuple[int, int, int, int, int]) -> tuple[np.ndarray, np.ndarr
     demand = draw_days(day, days, play_seed)[first::PIECES]
     replay(day, demand[:1], rule, Look(paths_count=2, horizon_slots_count=20))
     start = process_time()
-    played = replay(day, demand, rule, Look.for_bank(fryers))
+    played = replay(day, demand, rule, Look.for_bank(day))
     seconds = (process_time() - start) / len(demand)
     assert not any(broken_rules(day, plan) for plan in played.plans)
     base = (replay_par(day, demand, one).cost_money for one in (par, rule))
@@ -151,7 +151,7 @@ def in_world(question: tuple[str, int, int, int]) -> tuple[np.ndarray, np.ndarra
     looks = (
         (par, none),
         (rule, none),
-        (rule, replace(Look.for_bank(day.fryers_count), late_slots_count=late)),
+        (rule, replace(Look.for_bank(day), late_slots_count=late)),
     )
     costs = [replay(day, demand[first::PIECES], one, look).cost_money for one, look in looks]
     return costs[0], costs[1], costs[2]
@@ -202,7 +202,7 @@ def advice_ms(fryers: int, products: int) -> tuple[float, float]:
     """Median and largest milliseconds (CPU) to decide a whole slot of an idle bank at the dinner peak."""
     day = bank(fryers, 5, products)
     rule = tuned(day, draw_days(day, 50, TUNE_SEED))
-    rules, look, times = given(day, rule), Look.for_bank(fryers), []
+    rules, look, times = given(day, rule), Look.for_bank(day), []
     for n in range(21):
         world, scratch = engine.fresh(rules), engine.fresh(rules)
         belief = np.full((2, products + 1), 100.0)

@@ -299,7 +299,7 @@ def shop(seed: int, days: int, full: bool, folder: Path) -> Shop:
     """One kitchen and its days, half of them with promised orders."""
     kitchen, bench = bench_of(seed, folder)
     fryers = bench.day.fryers_count
-    look = Look.for_bank(fryers) if full else Look.for_plan(fryers)
+    look = Look.for_bank(bench.day) if full else Look.for_plan(bench.day)
     rng, found, good = np.random.default_rng(seed), Counter[str](), np.zeros(2, dtype=int)
     parts, changed = [], np.zeros(3, dtype=int)
     for n, part in enumerate((bench, with_orders(bench, rng))):

@@ -12,6 +12,7 @@ from frywright.plan.check import price
 from frywright.plan.model import PROMISE_WEIGHT, Drop, Order, Plan
 from frywright.plan.replay import KEEP_FRAC, Look, Par, Replay, Rule, _lead, draw_days, given, plan_of
 from tests.plan.test_by_hand import DAY, day_of
+from tests.plan.test_race import bank
 
 
 def test_the_engine_is_handed_what_the_day_says():
@@ -148,8 +149,9 @@ def test_each_change_of_a_day_changes_one_thing():
 
 def test_a_look_is_as_wide_as_a_slots_time_allows():
     """Fewer paths the more fryers; a whole day's plan with fewer still."""
-    looks = [Look.for_bank(n) for n in (1, 2, 3, 4, 9)]
+    days = {n: bank(n) for n in (1, 2, 3, 4, 5, 9)}
+    looks = [Look.for_bank(days[n]) for n in (1, 2, 3, 4, 9)]
     assert [x.paths_count for x in looks] == sorted((x.paths_count for x in looks), reverse=True)
     assert looks[3] == looks[4] and looks[0].paths_count > looks[1].paths_count > looks[2].paths_count
-    assert all(Look.for_plan(n).paths_count <= Look.for_bank(n).paths_count for n in (1, 3, 4, 5, 9))
-    assert Look.for_plan(4).paths_count > Look.for_plan(5).paths_count
+    assert all(Look.for_plan(x).paths_count <= Look.for_bank(x).paths_count for x in days.values())
+    assert Look.for_plan(days[4]).paths_count > Look.for_plan(days[5]).paths_count

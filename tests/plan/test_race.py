@@ -24,6 +24,21 @@ def plain(monkeypatch):
     return module
 
 
+def bank(fryers: int, hold: int = 6) -> Day:
+    """One product in ten pieces a load, asked for from the 30th slot to the 39th."""
+    load = LoadSize(
+        units_count=10,
+        cook_slots_count=2,
+        recovery_slots_count=1,
+        batch_money=1.0,
+        fryers=tuple(range(fryers)),
+    )
+    item = Item(name="tenders", loads=(load,), hold_slots_count=hold, short_money=2.0, waste_money=1.0)
+    asked = np.zeros((1, 60))
+    asked[0, 30:40] = 2.0
+    return Day(items=(item,), fryers_count=fryers, slots_count=60, hands_count=4, mean_n=asked)
+
+
 def race(plain, cost, z=0.5, last=0):
     """The load that wins; action n of the kitchen's one product costs ``cost[n]`` on the imagined days, and
     how many days each met; and the world after it. The last action is of product ``last``.
@@ -94,14 +109,22 @@ def test_a_small_bank_meets_more_days_and_keeps_more_actions():
     """One fryer looks at the most imagined days: enough for the wider race. From three on it is the quick
     one.
     """
-    assert Look.for_bank(1).paths_count > engine.MANY_PATHS >= Look.for_bank(2).paths_count
-    assert Look.for_bank(2).paths_count > engine.FEW_PATHS >= Look.for_bank(3).paths_count
+    one, two, three = (Look.for_bank(bank(n)).paths_count for n in (1, 2, 3))
+    assert one > engine.MANY_PATHS >= two > engine.FEW_PATHS >= three
 
 
 def test_a_bank_of_five_and_more_looks_as_one_of_four():
     """More paths with less doubt saved more on drawn moments, and cost more on whole days."""
-    assert Look.for_bank(5) == Look.for_bank(8) == Look.for_bank(4)
-    assert Look.for_bank(8).z_n > Look.for_bank(1).z_n
+    assert Look.for_bank(bank(5)) == Look.for_bank(bank(8)) == Look.for_bank(bank(4))
+    assert Look.for_bank(bank(8)).z_n > Look.for_bank(bank(1)).z_n
+
+
+@pytest.mark.parametrize(("hold", "slots"), [(6, 36), (50, 64)])
+def test_a_look_sees_a_load_until_it_is_too_old(hold, slots):
+    """Small banks look to the close; large ones three hours, or one past the end of the longest hold."""
+    assert Look.for_bank(bank(2, hold)).horizon_slots_count == 60
+    assert Look.for_bank(bank(3, hold)).horizon_slots_count == slots
+    assert Look.for_plan(bank(8, hold)).horizon_slots_count == slots
 
 
 @pytest.mark.parametrize("fryers", [1, 2, 4])
@@ -109,17 +132,7 @@ def test_to_wait_is_to_wait_however_many_fryers_are_idle(fryers):
     """A rule that looks too far ahead drops loads that nobody asks for while they may be held. The engine
     waits with them, with one fryer and with several: what one leaves empty the next does not take up.
     """
-    load = LoadSize(
-        units_count=10,
-        cook_slots_count=2,
-        recovery_slots_count=1,
-        batch_money=1.0,
-        fryers=tuple(range(fryers)),
-    )
-    item = Item(name="tenders", loads=(load,), hold_slots_count=6, short_money=2.0, waste_money=1.0)
-    mean = np.zeros((1, 60))
-    mean[0, 30:40] = 2.0
-    day = Day(items=(item,), fryers_count=fryers, slots_count=60, hands_count=4, mean_n=mean)
+    day = bank(fryers)
     days, rule = draw_days(day, 3, 5), Par(cover_slots=(16,), z_n=(0.0,))
     early = [drop.slot < 24 for plan in replay(day, days, rule).plans for drop in plan.drops]
     played = replay(day, days, rule, Look(paths_count=24, horizon_slots_count=60))
@@ -151,3 +164,17 @@ def test_a_wait_of_four_slots_keeps_fryer_and_product_out_for_four(plain, produc
     where, action = (0, 5, 138, 0, 1), (plain.NOTHING, 4, product)
     plain._try(where, action, dreams, (world, scratch), (belief, belief.copy()), given, (part, cost))
     assert (scratch[2][0, 0], scratch[5][2, 0]) == (9, last)
+
+
+def test_what_stands_at_the_end_of_a_look_is_worth_a_fifth_of_its_sale(plain):
+    """Ten pieces stand; three are asked for in the four slots they may be held, and of a second product all
+    ten before the close. What is not asked for is thrown away.
+    """
+    ahead = np.cumsum(np.tile([[0.0] + [0.5] * 19], (2, 1)), axis=1)
+    given = [None] * 19
+    given[3], given[4] = np.array([4, 99]), np.array([[2.0, 1.0, 1.5], [3.0, 1.0, 1.5]])
+    given[5], given[17] = ahead, np.zeros((2, 20), dtype=int)
+    given[17][0, 8:], given[17][1, 12:] = 1, 8
+    world = (np.zeros((2, 19)), np.array([[0, 0], [5, 2], [0, 0], [15, 12]]), *[None] * 3, np.ones((3, 2)))
+    thrown, sold = 10.0 - 3.0, 3.0 * 2.0 + 10.0 * 3.0
+    assert plain._left(6, world, given) == pytest.approx(thrown - 0.2 * sold)

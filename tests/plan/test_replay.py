@@ -193,6 +193,21 @@ def test_tuning_helps_on_other_days():
     assert own <= 1.01 * common
 
 
+@pytest.mark.slow(20)
+def test_a_large_bank_looks_past_the_end_of_long_holds():
+    """Four fryers, holds of two to three hours: the engine costs less than its rule. A look that ends after
+    three hours, while such loads still stand, fills up to what nobody takes in time.
+    """
+    from benchmarks.day import bank
+
+    day = bank(4, 4)
+    items = tuple(replace(x, hold_slots_count=2 * x.hold_slots_count) for x in day.items)
+    day = replace(day, items=items)
+    rule, demand = tuned(day, draw_days(day, 60, 11), 1), draw_days(day, 12, 99)
+    played = replay(day, demand, rule, Look.for_bank(day))
+    assert played.price.total_money < replay_par(day, demand, rule).price.total_money
+
+
 @pytest.mark.slow(25)
 def test_the_engine_beats_the_tuned_rule():
     """Two fryers, 40 paired days that none was tuned on: the rule by part of the day costs less than par, the
@@ -204,7 +219,7 @@ def test_the_engine_beats_the_tuned_rule():
     drawn, demand = draw_days(day, 160, 11), draw_days(day, 40, 99)
     par = tuned(day, drawn)
     rule, many = tuned_rule(day, drawn, par), draw_days(day, 600, 98)
-    played = replay(day, demand, rule, Look.for_bank(2)).cost_money
+    played = replay(day, demand, rule, Look.for_bank(day)).cost_money
     for one, other in (
         (replay_par(day, many, rule).cost_money, replay_par(day, many, par).cost_money),
         (played, replay_par(day, demand, par).cost_money),

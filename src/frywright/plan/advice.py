@@ -219,7 +219,7 @@ def advise(
     What was advised before stands unless something else is cheaper beyond doubt.
     """
     before = before or Before()
-    look = look or Look.for_bank(day.fryers_count)
+    look = look or Look.for_bank(day)
     today = from_now(_until_done(bank_now(day, state), before.firm), state)
     rules, (t, world, belief) = rules_now(today, state, par), world_of(today, state)
     mean, scratch, found = np.ascontiguousarray(today.mean_n), engine.fresh(rules), []
@@ -271,7 +271,7 @@ def outlook(
 
     The bands are played by the order-up-to rule, the plan by the engine.
     """
-    look = look or Look.for_plan(day.fryers_count)
+    look = look or Look.for_plan(day)
     state = state or State(now_n=0.0, since=[0] * day.fryers_count, sold_n=np.full(day.mean_n.shape, np.nan))
     today = bank_now(day, state)
     rules, mean = rules_now(today, state, par), np.ascontiguousarray(today.mean_n)

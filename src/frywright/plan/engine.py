@@ -29,6 +29,7 @@ TRIED_PRODUCTS, FEW_PATHS, MANY_PATHS = 4, 48, 128
 RACES = ((8, 6, 3), (12, 6, 3), (24, 8, 3))  # by paths: those all actions meet, actions kept then, later
 BUSY_LEVEL, SELLS_FRAC = 1.5, 0.25  # level at which, and share of, late loads should sell (own choice)
 WAITS = (1, 2, 4)  # slots for which leaving a fryer empty and its product out is tried
+LEFT_FRAC = 0.2  # of its sale, worth of a piece at a look's end: a later load serves most guests (own choice)
 NEAR_SLOTS = 12  # a filter turn is brought forward where a rush comes within so many slots (own choice)
 
 
@@ -232,9 +233,7 @@ def _filter_now(f, t, calls, world, given):  # type: ignore[no-untyped-def]
 
 @inlined
 def sells(i, k, t, world, given):  # type: ignore[no-untyped-def]
-    """Whether a quarter of a load sells if guests come half as often again: asked of the last loads, which
-    stand until the close.
-    """
+    """Whether of a load that would stand until the close a quarter sells if half as many again come."""
     sizes, ahead, firm, close = given[0], given[5], given[17], world[0].shape[1]
     if t + sizes[1, i, k] + given[3][i] < close:
         return True
@@ -330,12 +329,12 @@ def imagine(t0, t1, count, belief, mean, given, seed):  # type: ignore[no-untype
 
 @inlined
 def _left(t1, world, given):  # type: ignore[no-untyped-def]
-    """What stands there at a horizon before the close, at its sale where it will be asked for in time."""
+    """What stands there at a horizon before the close: a part of its sale where it is asked for in time."""
     money, ahead, firm, left = given[4], given[5], given[17], 0.0
     for i in range(world[0].shape[0]):
         stay, end = float(world[1][3, i] - world[1][1, i]), min(t1 + given[3][i], world[0].shape[1])
         useful = min(stay, world[5][0, i] * (ahead[i, end] - ahead[i, t1]) + firm[i, end] - firm[i, t1])
-        left += money[i, 1] * (stay - useful) - money[i, 0] * useful
+        left += money[i, 1] * (stay - useful) - LEFT_FRAC * money[i, 0] * useful
     return left
 
 

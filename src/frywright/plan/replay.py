@@ -26,6 +26,10 @@ Counts = NDArray[np.int64]
 Array = NDArray[np.float64]
 Z = 1.0
 """Standard errors by which an action must beat the rule: without it few paths make worse decisions."""
+LEAST_SLOTS, BEYOND_SLOTS = 36, 12
+"""Least look of three fryers and more, and what it goes beyond the longest cook and hold (own choices): where
+a look ends before a load is too old, loads come out too large.
+"""
 PARTS = 4
 OWN_CV_FRAC, KEEP_FRAC = 0.15, 0.98
 """Spread of a product's own level about the day's, and what a slot keeps of what was seen before it (half is
@@ -85,21 +89,28 @@ class Look:
     late_slots_count: int = 0
 
     @classmethod
-    def for_bank(cls, fryers: int) -> Look:
+    def for_bank(cls, day: Day) -> Look:
         """As far and as often as a slot's time allows.
 
-        In a large bank the noise of a long look hides the gain of one drop. Paths and doubt were chosen on
-        moments of days of their own (``docs/theory/day.md``).
+        In a large bank the noise of a long look hides the gain of one drop: it sees what goes in now until it
+        is sold or too old, and a while more. Paths and doubt were chosen on moments of days of their own
+        (``docs/theory/day.md``).
         """
-        looks = ((512, 300, 0.5), (128, 300, Z), (48, 72, Z), (40, 36, Z))
-        paths, horizon, z = looks[min(fryers, len(looks)) - 1]
+        paths, z = ((512, 0.5), (128, Z), (48, Z), (40, Z))[min(day.fryers_count, 4) - 1]
+        horizon = max(LEAST_SLOTS, _longest_life(day) + BEYOND_SLOTS)
+        if day.fryers_count < 3:
+            horizon = day.slots_count
         return cls(paths_count=paths, horizon_slots_count=horizon, z_n=z)
 
     @classmethod
-    def for_plan(cls, fryers: int) -> Look:
+    def for_plan(cls, day: Day) -> Look:
         """As far as for the bank with fewer paths, for a whole day at once: a morning plan within seconds."""
-        whole = cls.for_bank(fryers)
-        return replace(whole, paths_count=24 if fryers <= 4 else 8, z_n=Z)
+        return replace(cls.for_bank(day), paths_count=24 if day.fryers_count <= 4 else 8, z_n=Z)
+
+
+def _longest_life(day: Day) -> int:
+    """Slots from the drop of a load to the end of its hold life, of the product for which they are most."""
+    return max(load.cook_slots_count + item.hold_slots_count for item in day.items for load in item.loads)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

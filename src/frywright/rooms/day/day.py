@@ -53,8 +53,8 @@ class Bench:
 
     @property
     def look(self) -> Look:
-        """How far the engine looks for a bank of this size."""
-        return Look.for_bank(len(self.fryers))
+        """How far the engine looks for this bank."""
+        return Look.for_bank(self.day)
 
 
 def events_of(store: Store) -> dict[dt.date, tuple[str, float]]:

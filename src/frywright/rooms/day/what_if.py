@@ -152,7 +152,7 @@ def hand_plan(bench: Bench, rows: Sequence[Mapping[str, Any]]) -> Plan:
 def check_view(bench: Bench, plan: Plan) -> CheckView:
     """A plan checked and priced on drawn days beside the engine's own."""
     demand = draw_days(bench.day, WHAT_IF_DAYS, PLAY_SEED)
-    own = replay(bench.day, demand[:20], bench.par, Look.for_plan(len(bench.fryers)))
+    own = replay(bench.day, demand[:20], bench.par, Look.for_plan(bench.day))
     return CheckView(
         broken=tuple(str(p) for p in broken_rules(bench.day, plan)),
         price=_price(price(bench.day, plan, demand)),
@@ -189,7 +189,7 @@ def replay_view(bench: Bench, days: int = 200, engine_days: int = 0) -> ReplayVi
     demand, played = _played(bench, days)
     if not engine_days:
         return ReplayView(days_count=days, base=_days(played))
-    engine = replay(bench.day, demand[:engine_days], bench.par, Look.for_plan(len(bench.fryers)))
+    engine = replay(bench.day, demand[:engine_days], bench.par, Look.for_plan(bench.day))
     return EngineReplayView(days_count=days, base=_days(played), engine=_days(engine))
 
 
