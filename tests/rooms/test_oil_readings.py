@@ -75,6 +75,17 @@ def test_what_is_due_names_a_reading_over_the_limit(store, kitchen):
     ]
 
 
+def test_a_spike_over_the_limit_counts_whatever_the_history_says(store, kitchen):
+    """Ten quiet readings and one of 30 %: the outlook sees an outlier, the advice is to discard."""
+    tell(store, kitchen, 14, what="discard")
+    for day in range(15, 25):
+        tell(store, kitchen, day, what="reading", amount=f"{5 + 0.5 * (day - 15):.1f}")
+    tell(store, kitchen, 25, what="reading", amount="30")
+    state = oil_state.vat_states(store, kitchen, TODAY)["alder"]
+    assert state.crossing.tomorrow_frac < vat.DISCARD_CHANCE_FRAC
+    assert vat.advised(state, TODAY) == "discard"
+
+
 def test_a_reading_that_no_oil_has_is_asked_for_twice(store, kitchen):
     """0.1 % is below fresh oil, 9 % after 20 % is oil grown younger: refused with what to do, and kept when
     the meter says so twice, the oil was changed, or enough was topped up.
