@@ -9,7 +9,6 @@ import os
 import platform
 import subprocess
 import sys
-from concurrent.futures import ThreadPoolExecutor
 from dataclasses import replace
 from tempfile import NamedTemporaryFile
 from time import perf_counter, thread_time
@@ -51,15 +50,6 @@ def march_time(cooks, repeats: int = 40, *, full: bool = True) -> float:
         march(ready, full=full)
         times.append((thread_time() - start) / len(cooks))
     return min(times)
-
-
-def two_threads(cooks, groups: int = 8) -> float:
-    """Cooks a second with two threads on packed questions, histories written down in full."""
-    ready = packed(cooks)
-    start = perf_counter()
-    with ThreadPoolExecutor(2) as pool:
-        list(pool.map(lambda _: march(ready), range(groups)))
-    return groups * len(cooks) / (perf_counter() - start)
 
 
 def drawn(cook, count: int = 256, seed: int = 1):
@@ -185,9 +175,6 @@ def speed(opened, pressed) -> tuple[float, float]:
     row(
         "the same, cores and pressure only", *pair([1 / march_time(c, 3, full=False) for c in rows], "{:.0f}")
     )
-    many = [best_of(lambda c=c: run_many(c), 3) / len(c) for c in rows]
-    row("the same with packing and unpacking whole histories", *pair([1 / v for v in many], "{:.0f}"))
-    row("cooks a second, two threads", *pair([two_threads(c) for c in rows], "{:.0f}"))
     return one
 
 

@@ -115,6 +115,41 @@ def test_a_long_queue_is_the_same_as_its_cooks(monkeypatch):
     assert all(same(a, b) for a, b in zip(plain, run_many(cooks), strict=True))
 
 
+def packed(cooks):
+    """Cooks of one structure, ready for the march."""
+    return pack.pack(cooks, ROUTINE, [4000] * len(cooks))
+
+
+def test_a_lane_takes_cooks_of_other_shapes():
+    """Slabs, cylinders and spheres one after another in the lanes: each by its own grid."""
+    cooks = [open_cook(60.0, pieces=[piece(n=float(i % 3))]) for i in range(24)]
+    for cook, got in zip(cooks[:3], run_many(cooks)[-3:], strict=True):
+        assert same(run(cook), got)
+
+
+def test_the_longest_cooks_begin_first():
+    """By their spans and their load, where there are more than lanes; what each answers does not move."""
+    few, many = ([replace(p, mass_kg=mass) for p in four_classes()] for mass in (1.0, 2.0))
+    cooks = [
+        open_cook(seconds, pieces=load)
+        for seconds in (60.0, 300.0, 120.0, 200.0, 90.0)
+        for load in (few, many)
+    ]
+    assert engine._longest_first(packed(cooks)).tolist() == [3, 2, 7, 6, 5, 9, 4, 8, 1, 0]
+    for number, got in enumerate(run_many(cooks)):
+        assert same(run(cooks[number]), got)
+
+
+def test_a_short_march_has_the_cores_of_a_full_one():
+    """The same rows; books and cells, which are not written, are no numbers that could be taken for some."""
+    asked = packed([open_cook(60.0), open_cook(90.0)])
+    short, full = engine.march(asked, full=False), engine.march(asked)
+    assert np.array_equal(short.trace, full.trace[:, : short.trace.shape[1]])
+    assert np.array_equal(short.cook, full.cook)
+    assert np.isnan(short.piece).all()
+    assert np.isfinite(full.piece).all() and full.cells.any() and not short.cells.any()
+
+
 def test_the_portable_code_is_made_from_its_sources():
     """Each file names the hash of the sources it was made from; both have the march."""
     made = script()

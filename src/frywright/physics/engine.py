@@ -18,7 +18,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from frywright.physics.machine import loaded
-from frywright.physics.pack import Packed
+from frywright.physics.pack import PIECE_ROW, Packed
 
 Array = NDArray[np.float64]
 Numbers = NDArray[np.int64]
@@ -55,7 +55,10 @@ class _Job(ctypes.Structure):
         *[(n, ctypes.c_int64) for n in ("trace_width", "block_steps")],
         ("steady", ctypes.c_double),
         *[(n, ctypes.c_void_p) for n in ("piece", "cook", "span", "grid", "grid_of", "first_span")],
-        *[(n, ctypes.c_void_p) for n in ("span_count", "table_start", "table_count", "table", "bone")],
+        *[
+            (n, ctypes.c_void_p)
+            for n in ("span_count", "table_start", "table_count", "table", "bone", "order")
+        ],
         *[(n, ctypes.c_void_p) for n in ("blocks", "block_cook")],
         *[(n, ctypes.c_int64) for n in ("block_count", "blocks_used")],
         *[(n, ctypes.c_void_p) for n in ("final_cells", "final_piece", "final_cook")],
@@ -68,7 +71,7 @@ class Marched:
 
     Columns: time, span, pressure, oil, core of every class; with ``full`` also heater, lid, steam and
     ``PIECE_FIELDS`` of every class. ``cells`` (cook, class, 3, cell) are final temperatures, holding shares
-    and volumes.
+    and volumes; they and ``piece`` are written with ``full`` alone (``piece`` is not a number else).
     """
 
     packed: Packed
@@ -121,6 +124,17 @@ def _version(packed: Packed) -> str:
     return NARROW if cooks <= int(NARROW) else WIDE
 
 
+def _longest_first(packed: Packed) -> Numbers:
+    """Cooks in the order in which they take lanes: those of most steps first, so that lanes end together and
+    cooks side by side are in like stages. A vent takes longer the more there is in the oil (own choice).
+    """
+    if len(packed.cook) <= int(WIDE):  # all begin at once
+        return np.arange(len(packed.cook))
+    length = np.add.reduceat(packed.span[:, 0], packed.first_span)
+    area = packed.piece[:, PIECE_ROW.index("area")].reshape(len(packed.cook), -1).sum(axis=1)
+    return np.argsort(-length * np.sqrt(area), kind="stable")
+
+
 def march(packed: Packed, *, full: bool = True) -> Marched:
     """March packed cooks to the end of their programs; the answer of a cook does not depend on the others."""
     engine = _engine(_version(packed))
@@ -140,11 +154,12 @@ def march(packed: Packed, *, full: bool = True) -> Marched:
         "table_count": packed.table_count,
         "table": packed.table,
         "bone": packed.bone,
+        "order": _longest_first(packed),
     }
     given = {name: np.ascontiguousarray(a) for name, a in given.items()}
     final = {
         "final_cells": np.zeros((cooks, classes, 3, p.n_core)),
-        "final_piece": np.zeros((cooks, classes, len(FINAL_PIECE))),
+        "final_piece": np.full((cooks, classes, len(FINAL_PIECE)), 0.0 if full else np.nan),
         "final_cook": np.zeros((cooks, len(FINAL_COOK))),
     }
     job = _Job(

@@ -57,18 +57,19 @@ struct Flash {
 // One piece class of the cooks of a group.
 struct Piece : PieceGiven {
   V now[N_SCALAR], old[N_SCALAR], older[N_SCALAR];
-  V g0, g1, g2;            // d/dt = g0 new + g1 old + g2 older [1/s]
-  V ratio;                 // extrapolation of the predictor, step / last step
+  V g0, g1, g2, per_g0;    // d/dt = g0 new + g1 old + g2 older [1/s]; 1 / g0
   V source_temp;           // oil or air seen by the surface [degC]
   V front_temp, flux, flash, flash_from, balance_a, balance_b;
   V plane, core_g, crust_g, core_beta, surface_u, surface_phi, surface_flux, surface_temp, face_temp;
-  V meat_span, crust_span; // 1/(front - bone) [1/m]; crust conductivity over thickness
-  V area_front, sweep_front, steam_flux, meat_share, wet, coat_g, coat_past, vapour_path, dripped, coldest, spent;
-  V per_film, per_crust;   // one over the water of the coat [m2/kg], over the conductivity of crust [m K/W]
+  V scale, crust_span;     // of faces: area over front [1/m], with a bone 1/(front - bone); crust conductivity over thickness
+  V area_front, sweep_front, steam_flux, meat_share, wet, coat_g, coat_past, dripped, coldest, spent;
+  V per_film, per_crust;   // one over the water of the coat [m2/kg], over the conductivity of crust [m K/W],
+  V per_water;             // over the water of the wet core [m3/kg]
   Flash inside;            // cells that boil, as last looked at
   V layers;                // resistance between surface and front [m2 K/W]
   M crusted, restart, in_air;
   Count bone;              // cells inside the bone
+  const double *grid[LANES];  // fractions and shapes of the cook in each lane
   // core cells: temperatures, known part of the rate of their heat, share of its water that the meat holds
   V *t, *t_old, *t_older, *hist, *phi, *phi_old;
   V *p, *q, *rhs, *alpha, *pull;                     // elimination; pull = alpha + beta - diagonal
@@ -84,7 +85,7 @@ struct Job {
   const double *piece, *cook, *span, *grid;          // packed rows
   const Count *grid_of, *first_span, *span_count, *table_start, *table_count;
   const double *table;                               // time, value pairs
-  const Count *bone;
+  const Count *bone, *order;                         // cells in bones; cooks in the order in which they begin
   double *blocks;                                    // trace: blocks of block_steps rows
   Count *block_cook;
   Count block_count, blocks_used;

@@ -47,7 +47,7 @@ INLINE V switches_in(const Group &g) {
 INLINE V water_lasts(const Group &g, const Piece &c) {
   V to_floor = (c.old[FRONT_VOLUME] - c.floor_volume) * c.water, to_dry = c.water_start - c.old[EVAPORATED];
   V left = pick(c.crusted, pick(c.spent == 1.0, to_dry, to_floor), c.old[FREE]);
-  V flux = c.flux - pick(c.crusted, 0.0, c.dripped / g.last_step);
+  V flux = c.flux + c.flash - pick(c.crusted, 0.0, c.dripped / g.last_step);
   V straight = left / flux, mean = (c.older[FREE] - c.old[FREE]) / g.last_step;  // of the last step; its end has `flux`
   M steady = c.crusted | c.restart | (straight > 3.0 * g.last_step);
   V bent = left / (flux + pick(steady, 0.0, flux - mean) * (straight / g.last_step));
@@ -106,7 +106,7 @@ INLINE void predict(Group &g, M fresh) {
   for (Count i = 0; i < g.n_class; ++i) {
     Piece &c = g.pieces[i];
     weigh(g0, g1, g2, g.step, g.last_step, c.restart);
-    put(c.g0, fresh, g0), put(c.g1, fresh, g1), put(c.g2, fresh, g2);
+    put(c.g0, fresh, g0), put(c.g1, fresh, g1), put(c.g2, fresh, g2), put(c.per_g0, fresh, 1.0 / g0);
     ratio = pick(c.restart, 0.0, g.step / g.last_step);
     for (int r = 0; r < GRID_VOLUME; ++r) put(c.now[r], fresh, c.old[r] + ratio * (c.old[r] - c.older[r]));
     put(c.flash, fresh, most(c.now[FLASH_THEN], 0.0));
@@ -131,7 +131,7 @@ INLINE V solve_pass(Group &g, const Job &job, M again) {
   for (Count i = 0; i < g.n_class; ++i) {
     Piece &c = g.pieces[i];
     see_source(g, c, again);
-    wet_coat(g, c);
+    wet_coat(c);
     c.steam_flux = c.flux;
     assemble(g, c);
   }
@@ -337,9 +337,11 @@ static void load(Group &g, const Job &job, int l, Count k) {
     for (Count r = 0; r < n_row; ++r) AT(((V *)(PieceGiven *)&c)[r]) = job.piece[row * n_row + r];
     if (spare) AT(c.area) = 0.0;
     const double *grid = job.grid + job.grid_of[row] * (3 * n + shapes * (n + 1));
-    for (Count j = 0; j < n; ++j) AT(c.f[j]) = grid[j], AT(c.df[j]) = grid[n + j], AT(c.fdf[j]) = grid[2 * n + j];
     double t = AT(c.start_temp), a = AT(c.radius);
-    for (Count j = 0; j < shapes * (n + 1); ++j) AT(c.shape[j]) = grid[3 * n + j];
+    const bool same = !c.bone && c.grid[l] == grid;  // as the cook before had it: a bone's shape is scaled to its piece
+    c.grid[l] = grid;
+    for (Count j = 0; j < n && !same; ++j) AT(c.f[j]) = grid[j], AT(c.df[j]) = grid[n + j], AT(c.fdf[j]) = grid[2 * n + j];
+    for (Count j = 0; j < shapes * (n + 1) && !same; ++j) AT(c.shape[j]) = grid[3 * n + j];
     for (Count j = 0; c.bone && j <= n; ++j) {  // cubics in s/a, and bone cells over a
       double per = j < c.bone ? 1.0 / a : 1.0;
       for (int power = 0; power < 4; ++power, per /= a) AT(c.shape[4 * j + power]) *= per;
@@ -355,6 +357,7 @@ static void load(Group &g, const Job &job, int l, Count k) {
     }
     AT(c.water_start) = AT(c.film) + held;
     AT(c.per_film) = AT(c.film) > 0.0 ? 1.0 / AT(c.film) : 0.0, AT(c.per_crust) = 1.0 / AT(c.k_crust);
+    AT(c.per_water) = 1.0 / AT(c.water);
     V * set_1[] = {&c.front_temp, &c.surface_temp, &c.face_temp, &c.coldest};
     for (V *x : set_1) AT(*x) = t;
     V * set_2[] = {&c.flux, &c.flash, &c.spent, &c.dripped, &c.meat_share};
@@ -386,13 +389,13 @@ static void load(Group &g, const Job &job, int l, Count k) {
 // A cook of the job takes lane l, or all of them, and writes down its drop.
 static void begin_cook(Group &g, Job &job, int first) {
   M here = M{};
-  for (int l = first; l < first + COOK_LANES; ++l) load(g, job, l, g.next_cook), set_lane(here, l, true);
+  for (int l = first; l < first + COOK_LANES; ++l) load(g, job, l, job.order[g.next_cook]), set_lane(here, l, true);
   for (int l = first; l < first + COOK_LANES; ++l) enter_stage(g, job, l);
   ++g.next_cook;
   write_down(g, job, here);
 }
 
-// What is left of a cook that is over: cells, water book and heat book of its pieces, how the march went.
+// What is left of a cook that is over: how the march went and, where all is asked, cells, water and heat book of its pieces.
 static void unload(Group &g, Job &job, int first) {
   int l = first;
 #define AT(x) lane_of(x, l)
@@ -400,6 +403,7 @@ static void unload(Group &g, Job &job, int first) {
   double *cook = job.final_cook + N_FINAL_COOK * k;
   cook[F_STEPS] = AT(g.steps), cook[F_REJECTED] = AT(g.rejected), cook[F_SMALLEST] = AT(g.smallest);
   cook[F_STATUS] = AT(g.status), cook[F_FORCED] = AT(g.forced);
+  if (!job.full_trace) return;
   for (Count i = 0; i < g.classes; ++i) {
     Piece &c = g.pieces[ONE_COOK ? 0 : i];
     l = ONE_COOK ? (int)i : first;

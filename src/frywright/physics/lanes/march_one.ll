@@ -1,10 +1,10 @@
-; Made by scripts/lanes.py from sources of sha256 0a0c4c7807021fcb27963ed7e94c9b9c993c10b40494922b339b63c5dbc3acfc.
-%struct.Piece = type <{ %struct.PieceGiven, [14 x <8 x double>], [14 x <8 x double>], [14 x <8 x double>], <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, %struct.Flash, <8 x double>, <8 x i64>, <8 x i64>, <8 x i64>, i64, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, [56 x i8] }>
+; Made by scripts/lanes.py from sources of sha256 7f08506d2f446d8fee84825fa67b816dadaff9e8f691f7d93f32887320d047dd.
+%struct.Piece = type <{ %struct.PieceGiven, [14 x <8 x double>], [14 x <8 x double>], [14 x <8 x double>], <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, %struct.Flash, <8 x double>, <8 x i64>, <8 x i64>, <8 x i64>, i64, [8 x ptr], ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, ptr, [56 x i8] }>
 %struct.PieceGiven = type { <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double> }
 %struct.Flash = type { <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double>, <8 x double> }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind willreturn memory(argmem: read)
-define range(i64 17152, 17089) i64 @work_space_one(ptr nocapture noundef readonly %0) local_unnamed_addr #0 {
+define range(i64 17216, 17153) i64 @work_space_one(ptr nocapture noundef readonly %0) local_unnamed_addr #0 {
   %2 = getelementptr inbounds nuw i8, ptr %0, i64 16
   %3 = load i64, ptr %2, align 8, !tbaa !4
   %4 = mul i64 %3, 18
@@ -16,7 +16,7 @@ define range(i64 17152, 17089) i64 @work_space_one(ptr nocapture noundef readonl
   %10 = load i64, ptr %9, align 8, !tbaa !14
   %11 = add i64 %8, %10
   %12 = shl i64 %11, 6
-  %13 = add i64 %12, 17152
+  %13 = add i64 %12, 17216
   ret i64 %13
 }
 
@@ -70,7 +70,7 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %34 = getelementptr inbounds nuw i8, ptr %1, i64 6272
   %35 = getelementptr inbounds nuw i8, ptr %1, i64 6216
   store ptr %34, ptr %35, align 8, !tbaa !28
-  %36 = getelementptr inbounds nuw i8, ptr %1, i64 15040
+  %36 = getelementptr inbounds nuw i8, ptr %1, i64 15104
   %37 = getelementptr inbounds nuw i8, ptr %0, i64 152
   %38 = add nsw i64 %20, 1
   %39 = getelementptr inbounds <8 x double>, ptr %36, i64 %20
@@ -91,20 +91,20 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %54 = load i64, ptr %53, align 8, !tbaa !30
   %55 = getelementptr inbounds nuw i8, ptr %1, i64 14784
   store i64 %54, ptr %55, align 64, !tbaa !31
-  %56 = getelementptr inbounds nuw i8, ptr %1, i64 14792
-  %57 = getelementptr inbounds nuw i8, ptr %1, i64 14800
-  %58 = getelementptr inbounds nuw i8, ptr %1, i64 14808
-  %59 = getelementptr inbounds nuw i8, ptr %1, i64 14816
-  %60 = getelementptr inbounds nuw i8, ptr %1, i64 14824
-  %61 = getelementptr inbounds nuw i8, ptr %1, i64 14832
-  %62 = getelementptr inbounds nuw i8, ptr %1, i64 14840
-  %63 = getelementptr inbounds nuw i8, ptr %1, i64 14848
-  %64 = getelementptr inbounds nuw i8, ptr %1, i64 14856
-  %65 = getelementptr inbounds nuw i8, ptr %1, i64 14864
-  %66 = getelementptr inbounds nuw i8, ptr %1, i64 14872
-  %67 = getelementptr inbounds nuw i8, ptr %1, i64 14880
-  %68 = getelementptr inbounds nuw i8, ptr %1, i64 14888
-  %69 = getelementptr inbounds nuw i8, ptr %1, i64 14896
+  %56 = getelementptr inbounds nuw i8, ptr %1, i64 14856
+  %57 = getelementptr inbounds nuw i8, ptr %1, i64 14864
+  %58 = getelementptr inbounds nuw i8, ptr %1, i64 14872
+  %59 = getelementptr inbounds nuw i8, ptr %1, i64 14880
+  %60 = getelementptr inbounds nuw i8, ptr %1, i64 14888
+  %61 = getelementptr inbounds nuw i8, ptr %1, i64 14896
+  %62 = getelementptr inbounds nuw i8, ptr %1, i64 14904
+  %63 = getelementptr inbounds nuw i8, ptr %1, i64 14912
+  %64 = getelementptr inbounds nuw i8, ptr %1, i64 14920
+  %65 = getelementptr inbounds nuw i8, ptr %1, i64 14928
+  %66 = getelementptr inbounds nuw i8, ptr %1, i64 14936
+  %67 = getelementptr inbounds nuw i8, ptr %1, i64 14944
+  %68 = getelementptr inbounds nuw i8, ptr %1, i64 14952
+  %69 = getelementptr inbounds nuw i8, ptr %1, i64 14960
   store ptr %36, ptr %56, align 8, !tbaa !35
   store ptr %39, ptr %57, align 8, !tbaa !35
   store ptr %40, ptr %58, align 8, !tbaa !35
@@ -119,21 +119,21 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   store ptr %49, ptr %67, align 8, !tbaa !35
   store ptr %50, ptr %68, align 8, !tbaa !35
   store ptr %51, ptr %69, align 8, !tbaa !35
-  %70 = getelementptr inbounds nuw i8, ptr %1, i64 14904
+  %70 = getelementptr inbounds nuw i8, ptr %1, i64 14968
   store ptr %52, ptr %70, align 8, !tbaa !36
   %71 = icmp eq i64 %54, 0
   %72 = select i1 %71, i64 0, i64 2
   %73 = shl i64 %38, %72
   %74 = getelementptr inbounds <8 x double>, ptr %52, i64 %73
-  %75 = getelementptr inbounds nuw i8, ptr %1, i64 14912
-  %76 = getelementptr inbounds nuw i8, ptr %1, i64 14920
-  %77 = getelementptr inbounds nuw i8, ptr %1, i64 14928
-  %78 = getelementptr inbounds nuw i8, ptr %1, i64 14936
-  %79 = getelementptr inbounds nuw i8, ptr %1, i64 14944
-  %80 = getelementptr inbounds nuw i8, ptr %1, i64 14952
-  %81 = getelementptr inbounds nuw i8, ptr %1, i64 14960
-  %82 = getelementptr inbounds nuw i8, ptr %1, i64 14968
-  %83 = getelementptr inbounds nuw i8, ptr %1, i64 14976
+  %75 = getelementptr inbounds nuw i8, ptr %1, i64 14976
+  %76 = getelementptr inbounds nuw i8, ptr %1, i64 14984
+  %77 = getelementptr inbounds nuw i8, ptr %1, i64 14992
+  %78 = getelementptr inbounds nuw i8, ptr %1, i64 15000
+  %79 = getelementptr inbounds nuw i8, ptr %1, i64 15008
+  %80 = getelementptr inbounds nuw i8, ptr %1, i64 15016
+  %81 = getelementptr inbounds nuw i8, ptr %1, i64 15024
+  %82 = getelementptr inbounds nuw i8, ptr %1, i64 15032
+  %83 = getelementptr inbounds nuw i8, ptr %1, i64 15040
   store ptr %74, ptr %75, align 8, !tbaa !35
   %84 = getelementptr <8 x double>, ptr %74, i64 %23
   %85 = getelementptr i8, ptr %84, i64 64
@@ -168,135 +168,135 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   br i1 %104, label %105, label %106
 
 105:                                              ; preds = %14
-  tail call fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #6
+  tail call fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(224) %0, i32 noundef 0) #6
   br label %109
 
 106:                                              ; preds = %14
   %107 = getelementptr inbounds nuw i8, ptr %1, i64 5568
   %108 = getelementptr inbounds nuw i8, ptr %1, i64 5504
-  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0, i64 noundef 0) #6
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #6
+  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(224) %0, i32 noundef 0, i64 noundef 0) #6
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(224) %0, i32 noundef 0) #6
   store i64 0, ptr %108, align 8, !tbaa !30
   store i64 0, ptr %107, align 8, !tbaa !30
   br label %109
 
 109:                                              ; preds = %106, %105, %3
   %110 = getelementptr inbounds nuw i8, ptr %1, i64 5504
-  %111 = getelementptr inbounds nuw i8, ptr %0, i64 176
-  %112 = getelementptr inbounds nuw i8, ptr %0, i64 184
+  %111 = getelementptr inbounds nuw i8, ptr %0, i64 184
+  %112 = getelementptr inbounds nuw i8, ptr %0, i64 192
   %113 = load i64, ptr %111, align 8, !tbaa !39
   %114 = load i64, ptr %112, align 8, !tbaa !40
   %115 = sub nsw i64 %113, %114
   %116 = icmp slt i64 %115, 16
-  br i1 %116, label %5871, label %117
+  br i1 %116, label %5933, label %117
 
 117:                                              ; preds = %109
   %118 = getelementptr inbounds nuw i8, ptr %1, i64 6144
   %119 = getelementptr inbounds nuw i8, ptr %1, i64 2384
   %120 = getelementptr inbounds nuw i8, ptr %1, i64 2392
   %121 = getelementptr inbounds nuw i8, ptr %1, i64 5824
-  %122 = getelementptr inbounds nuw i8, ptr %0, i64 208
+  %122 = getelementptr inbounds nuw i8, ptr %0, i64 216
   %123 = getelementptr inbounds nuw i8, ptr %1, i64 4480
   %124 = getelementptr inbounds nuw i8, ptr %1, i64 4544
   %125 = getelementptr inbounds nuw i8, ptr %1, i64 4608
   %126 = getelementptr inbounds nuw i8, ptr %1, i64 4864
   %127 = getelementptr inbounds nuw i8, ptr %1, i64 5184
-  %128 = getelementptr inbounds nuw i8, ptr %1, i64 2368
-  %129 = getelementptr inbounds nuw i8, ptr %1, i64 6216
-  %130 = getelementptr inbounds nuw i8, ptr %0, i64 192
+  %128 = getelementptr inbounds nuw i8, ptr %0, i64 40
+  %129 = getelementptr inbounds nuw i8, ptr %1, i64 2368
+  %130 = getelementptr inbounds nuw i8, ptr %1, i64 6216
   %131 = getelementptr inbounds nuw i8, ptr %0, i64 200
-  %132 = getelementptr inbounds nuw i8, ptr %1, i64 2408
-  %133 = getelementptr inbounds nuw i8, ptr %1, i64 5568
-  %134 = getelementptr inbounds nuw i8, ptr %1, i64 1920
-  %135 = getelementptr inbounds nuw i8, ptr %1, i64 1984
-  %136 = getelementptr inbounds nuw i8, ptr %1, i64 3840
-  %137 = getelementptr inbounds nuw i8, ptr %1, i64 5056
-  %138 = getelementptr inbounds nuw i8, ptr %1, i64 4800
-  %139 = getelementptr inbounds nuw i8, ptr %1, i64 4032
-  %140 = getelementptr inbounds nuw i8, ptr %1, i64 1664
-  %141 = getelementptr inbounds nuw i8, ptr %1, i64 320
-  %142 = getelementptr inbounds nuw i8, ptr %1, i64 4224
-  %143 = getelementptr inbounds nuw i8, ptr %1, i64 5632
-  %144 = getelementptr inbounds nuw i8, ptr %1, i64 2880
-  %145 = getelementptr inbounds nuw i8, ptr %1, i64 256
-  %146 = getelementptr inbounds nuw i8, ptr %1, i64 5376
-  %147 = getelementptr inbounds nuw i8, ptr %1, i64 64
-  %148 = getelementptr inbounds nuw i8, ptr %1, i64 128
-  %149 = getelementptr inbounds nuw i8, ptr %1, i64 192
-  %150 = getelementptr inbounds nuw i8, ptr %1, i64 3264
-  %151 = getelementptr inbounds nuw i8, ptr %1, i64 3968
-  %152 = getelementptr inbounds nuw i8, ptr %1, i64 5696
-  %153 = getelementptr inbounds nuw i8, ptr %1, i64 5760
-  %154 = getelementptr inbounds nuw i8, ptr %1, i64 1536
-  %155 = getelementptr inbounds nuw i8, ptr %1, i64 384
-  %156 = getelementptr inbounds nuw i8, ptr %1, i64 2376
-  %157 = getelementptr inbounds nuw i8, ptr %1, i64 4160
-  %158 = getelementptr inbounds nuw i8, ptr %1, i64 4416
-  %159 = getelementptr inbounds nuw i8, ptr %1, i64 4992
-  %160 = getelementptr inbounds nuw i8, ptr %1, i64 3904
-  %161 = getelementptr inbounds nuw i8, ptr %1, i64 4928
-  %162 = getelementptr inbounds nuw i8, ptr %1, i64 3648
-  %163 = getelementptr inbounds nuw i8, ptr %1, i64 3712
-  %164 = getelementptr inbounds nuw i8, ptr %1, i64 3776
-  %165 = getelementptr inbounds nuw i8, ptr %1, i64 2496
-  %166 = getelementptr inbounds nuw i8, ptr %1, i64 5440
-  %167 = getelementptr inbounds nuw i8, ptr %1, i64 1408
-  %168 = getelementptr inbounds nuw i8, ptr %1, i64 1472
-  %169 = getelementptr inbounds nuw i8, ptr %0, i64 136
-  %170 = getelementptr inbounds nuw i8, ptr %1, i64 5952
-  %171 = getelementptr inbounds nuw i8, ptr %0, i64 144
-  %172 = getelementptr inbounds nuw i8, ptr %0, i64 128
-  %173 = getelementptr inbounds nuw i8, ptr %1, i64 5248
-  %174 = getelementptr inbounds nuw i8, ptr %1, i64 2112
+  %132 = getelementptr inbounds nuw i8, ptr %0, i64 208
+  %133 = getelementptr inbounds nuw i8, ptr %1, i64 2408
+  %134 = getelementptr inbounds nuw i8, ptr %1, i64 5568
+  %135 = getelementptr inbounds nuw i8, ptr %1, i64 1920
+  %136 = getelementptr inbounds nuw i8, ptr %1, i64 1984
+  %137 = getelementptr inbounds nuw i8, ptr %1, i64 3840
+  %138 = getelementptr inbounds nuw i8, ptr %1, i64 5056
+  %139 = getelementptr inbounds nuw i8, ptr %1, i64 4800
+  %140 = getelementptr inbounds nuw i8, ptr %1, i64 4032
+  %141 = getelementptr inbounds nuw i8, ptr %1, i64 1664
+  %142 = getelementptr inbounds nuw i8, ptr %1, i64 320
+  %143 = getelementptr inbounds nuw i8, ptr %1, i64 4224
+  %144 = getelementptr inbounds nuw i8, ptr %1, i64 5632
+  %145 = getelementptr inbounds nuw i8, ptr %1, i64 2880
+  %146 = getelementptr inbounds nuw i8, ptr %1, i64 256
+  %147 = getelementptr inbounds nuw i8, ptr %1, i64 5376
+  %148 = getelementptr inbounds nuw i8, ptr %1, i64 64
+  %149 = getelementptr inbounds nuw i8, ptr %1, i64 128
+  %150 = getelementptr inbounds nuw i8, ptr %1, i64 192
+  %151 = getelementptr inbounds nuw i8, ptr %1, i64 3264
+  %152 = getelementptr inbounds nuw i8, ptr %1, i64 3968
+  %153 = getelementptr inbounds nuw i8, ptr %1, i64 5696
+  %154 = getelementptr inbounds nuw i8, ptr %1, i64 5760
+  %155 = getelementptr inbounds nuw i8, ptr %1, i64 1536
+  %156 = getelementptr inbounds nuw i8, ptr %1, i64 384
+  %157 = getelementptr inbounds nuw i8, ptr %1, i64 2376
+  %158 = getelementptr inbounds nuw i8, ptr %1, i64 4160
+  %159 = getelementptr inbounds nuw i8, ptr %1, i64 4416
+  %160 = getelementptr inbounds nuw i8, ptr %1, i64 4992
+  %161 = getelementptr inbounds nuw i8, ptr %1, i64 3904
+  %162 = getelementptr inbounds nuw i8, ptr %1, i64 4928
+  %163 = getelementptr inbounds nuw i8, ptr %1, i64 3648
+  %164 = getelementptr inbounds nuw i8, ptr %1, i64 3712
+  %165 = getelementptr inbounds nuw i8, ptr %1, i64 3776
+  %166 = getelementptr inbounds nuw i8, ptr %1, i64 2496
+  %167 = getelementptr inbounds nuw i8, ptr %1, i64 5440
+  %168 = getelementptr inbounds nuw i8, ptr %1, i64 1408
+  %169 = getelementptr inbounds nuw i8, ptr %1, i64 1472
+  %170 = getelementptr inbounds nuw i8, ptr %0, i64 136
+  %171 = getelementptr inbounds nuw i8, ptr %1, i64 5952
+  %172 = getelementptr inbounds nuw i8, ptr %0, i64 144
+  %173 = getelementptr inbounds nuw i8, ptr %0, i64 128
+  %174 = getelementptr inbounds nuw i8, ptr %1, i64 5248
   %175 = getelementptr inbounds nuw i8, ptr %1, i64 1600
-  %176 = getelementptr inbounds nuw i8, ptr %1, i64 1792
-  %177 = getelementptr inbounds nuw i8, ptr %1, i64 2048
-  %178 = getelementptr inbounds nuw i8, ptr %1, i64 576
-  %179 = getelementptr inbounds nuw i8, ptr %1, i64 2560
-  %180 = getelementptr inbounds nuw i8, ptr %1, i64 3072
-  %181 = getelementptr inbounds nuw i8, ptr %1, i64 3456
-  %182 = getelementptr inbounds nuw i8, ptr %1, i64 1216
-  %183 = getelementptr inbounds nuw i8, ptr %1, i64 512
-  %184 = getelementptr inbounds nuw i8, ptr %1, i64 1152
-  %185 = getelementptr inbounds nuw i8, ptr %1, i64 2624
-  %186 = getelementptr inbounds nuw i8, ptr %1, i64 2688
-  %187 = getelementptr inbounds nuw i8, ptr %1, i64 2944
-  %188 = getelementptr inbounds nuw i8, ptr %1, i64 3328
-  %189 = getelementptr inbounds nuw i8, ptr %1, i64 640
-  %190 = getelementptr inbounds nuw i8, ptr %1, i64 704
-  %191 = getelementptr inbounds nuw i8, ptr %1, i64 768
-  %192 = getelementptr inbounds nuw i8, ptr %1, i64 896
-  %193 = getelementptr inbounds nuw i8, ptr %1, i64 960
-  %194 = getelementptr inbounds nuw i8, ptr %1, i64 832
-  %195 = getelementptr inbounds nuw i8, ptr %1, i64 1024
-  %196 = getelementptr inbounds nuw i8, ptr %1, i64 1088
-  %197 = getelementptr inbounds nuw i8, ptr %1, i64 3008
-  %198 = getelementptr inbounds nuw i8, ptr %1, i64 3392
-  %199 = getelementptr inbounds nuw i8, ptr %1, i64 4672
-  %200 = getelementptr inbounds nuw i8, ptr %1, i64 448
-  %201 = getelementptr inbounds nuw i8, ptr %1, i64 5312
-  %202 = getelementptr inbounds nuw i8, ptr %1, i64 3136
-  %203 = getelementptr inbounds nuw i8, ptr %1, i64 3520
-  %204 = getelementptr inbounds nuw i8, ptr %1, i64 3200
-  %205 = getelementptr inbounds nuw i8, ptr %1, i64 3584
-  %206 = getelementptr inbounds nuw i8, ptr %1, i64 2752
-  %207 = getelementptr inbounds nuw i8, ptr %1, i64 2816
-  %208 = getelementptr inbounds nuw i8, ptr %1, i64 2400
-  %209 = getelementptr inbounds nuw i8, ptr %1, i64 2432
-  %210 = getelementptr inbounds nuw i8, ptr %1, i64 4736
-  %211 = getelementptr inbounds nuw i8, ptr %1, i64 1728
-  %212 = getelementptr inbounds nuw i8, ptr %1, i64 2304
-  %213 = getelementptr inbounds nuw i8, ptr %1, i64 5120
-  %214 = getelementptr inbounds nuw i8, ptr %1, i64 4288
-  %215 = getelementptr inbounds nuw i8, ptr %1, i64 4352
-  %216 = getelementptr inbounds nuw i8, ptr %1, i64 1856
-  %217 = getelementptr inbounds nuw i8, ptr %1, i64 6208
-  %218 = getelementptr inbounds nuw i8, ptr %1, i64 4096
-  %219 = getelementptr inbounds nuw i8, ptr %0, i64 40
+  %176 = getelementptr inbounds nuw i8, ptr %1, i64 2112
+  %177 = getelementptr inbounds nuw i8, ptr %1, i64 1792
+  %178 = getelementptr inbounds nuw i8, ptr %1, i64 2048
+  %179 = getelementptr inbounds nuw i8, ptr %1, i64 576
+  %180 = getelementptr inbounds nuw i8, ptr %1, i64 2560
+  %181 = getelementptr inbounds nuw i8, ptr %1, i64 3072
+  %182 = getelementptr inbounds nuw i8, ptr %1, i64 3456
+  %183 = getelementptr inbounds nuw i8, ptr %1, i64 1216
+  %184 = getelementptr inbounds nuw i8, ptr %1, i64 512
+  %185 = getelementptr inbounds nuw i8, ptr %1, i64 1152
+  %186 = getelementptr inbounds nuw i8, ptr %1, i64 2624
+  %187 = getelementptr inbounds nuw i8, ptr %1, i64 2688
+  %188 = getelementptr inbounds nuw i8, ptr %1, i64 2944
+  %189 = getelementptr inbounds nuw i8, ptr %1, i64 3328
+  %190 = getelementptr inbounds nuw i8, ptr %1, i64 640
+  %191 = getelementptr inbounds nuw i8, ptr %1, i64 704
+  %192 = getelementptr inbounds nuw i8, ptr %1, i64 768
+  %193 = getelementptr inbounds nuw i8, ptr %1, i64 896
+  %194 = getelementptr inbounds nuw i8, ptr %1, i64 960
+  %195 = getelementptr inbounds nuw i8, ptr %1, i64 832
+  %196 = getelementptr inbounds nuw i8, ptr %1, i64 1024
+  %197 = getelementptr inbounds nuw i8, ptr %1, i64 1088
+  %198 = getelementptr inbounds nuw i8, ptr %1, i64 3008
+  %199 = getelementptr inbounds nuw i8, ptr %1, i64 3392
+  %200 = getelementptr inbounds nuw i8, ptr %1, i64 4672
+  %201 = getelementptr inbounds nuw i8, ptr %1, i64 448
+  %202 = getelementptr inbounds nuw i8, ptr %1, i64 5312
+  %203 = getelementptr inbounds nuw i8, ptr %1, i64 3136
+  %204 = getelementptr inbounds nuw i8, ptr %1, i64 3520
+  %205 = getelementptr inbounds nuw i8, ptr %1, i64 3200
+  %206 = getelementptr inbounds nuw i8, ptr %1, i64 3584
+  %207 = getelementptr inbounds nuw i8, ptr %1, i64 2752
+  %208 = getelementptr inbounds nuw i8, ptr %1, i64 2816
+  %209 = getelementptr inbounds nuw i8, ptr %1, i64 2400
+  %210 = getelementptr inbounds nuw i8, ptr %1, i64 2432
+  %211 = getelementptr inbounds nuw i8, ptr %1, i64 4736
+  %212 = getelementptr inbounds nuw i8, ptr %1, i64 1728
+  %213 = getelementptr inbounds nuw i8, ptr %1, i64 2304
+  %214 = getelementptr inbounds nuw i8, ptr %1, i64 5120
+  %215 = getelementptr inbounds nuw i8, ptr %1, i64 4288
+  %216 = getelementptr inbounds nuw i8, ptr %1, i64 4352
+  %217 = getelementptr inbounds nuw i8, ptr %1, i64 1856
+  %218 = getelementptr inbounds nuw i8, ptr %1, i64 6208
+  %219 = getelementptr inbounds nuw i8, ptr %1, i64 4096
   %220 = getelementptr inbounds nuw i8, ptr %1, i64 5888
   %221 = getelementptr inbounds nuw i8, ptr %0, i64 56
-  %222 = getelementptr inbounds nuw i8, ptr %0, i64 168
-  %223 = getelementptr inbounds nuw i8, ptr %0, i64 160
+  %222 = getelementptr inbounds nuw i8, ptr %0, i64 176
+  %223 = getelementptr inbounds nuw i8, ptr %0, i64 168
   %224 = getelementptr inbounds nuw i8, ptr %0, i64 48
   %225 = getelementptr inbounds nuw i8, ptr %1, i64 6080
   %226 = getelementptr inbounds nuw i8, ptr %1, i64 2176
@@ -352,15 +352,15 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %276 = getelementptr inbounds nuw i8, ptr %1, i64 6200
   br label %277
 
-277:                                              ; preds = %117, %516
+277:                                              ; preds = %117, %519
   %278 = load i64, ptr %110, align 8, !tbaa !30
   %279 = icmp eq i64 %278, 0
-  br i1 %279, label %521, label %280
+  br i1 %279, label %524, label %280
 
 280:                                              ; preds = %277
   %281 = load double, ptr %118, align 8, !tbaa !41
   %282 = fcmp oeq double %281, 0.000000e+00
-  br i1 %282, label %521, label %283
+  br i1 %282, label %524, label %283
 
 283:                                              ; preds = %280
   %284 = load i64, ptr %119, align 16, !tbaa !21
@@ -383,264 +383,269 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   %297 = load double, ptr %127, align 8, !tbaa !41
   %298 = getelementptr inbounds nuw i8, ptr %289, i64 32
   store double %297, ptr %298, align 8, !tbaa !41
-  %299 = load i64, ptr %128, align 64, !tbaa !16
-  %300 = icmp sgt i64 %299, 0
-  br i1 %300, label %301, label %505
+  %299 = load i64, ptr %128, align 8, !tbaa !43
+  %300 = icmp eq i64 %299, 0
+  br i1 %300, label %508, label %301
 
 301:                                              ; preds = %283
-  %302 = load ptr, ptr %129, align 8, !tbaa !28
-  %303 = getelementptr inbounds nuw i8, ptr %302, i64 1536
-  %304 = getelementptr inbounds nuw i8, ptr %302, i64 4608
-  %305 = load ptr, ptr %130, align 8, !tbaa !43
-  %306 = mul nsw i64 %299, %286
-  %307 = mul i64 %284, 3
+  %302 = load i64, ptr %129, align 64, !tbaa !16
+  %303 = icmp sgt i64 %302, 0
+  br i1 %303, label %304, label %508
+
+304:                                              ; preds = %301
+  %305 = load ptr, ptr %130, align 8, !tbaa !28
+  %306 = getelementptr inbounds nuw i8, ptr %305, i64 1536
+  %307 = getelementptr inbounds nuw i8, ptr %305, i64 4608
   %308 = load ptr, ptr %131, align 8, !tbaa !44
-  %309 = icmp sgt i64 %284, 0
-  %310 = getelementptr inbounds nuw i8, ptr %302, i64 8528
-  %311 = getelementptr inbounds nuw i8, ptr %302, i64 8560
-  %312 = getelementptr inbounds nuw i8, ptr %302, i64 8616
-  %313 = getelementptr inbounds nuw i8, ptr %302, i64 8512
-  %314 = getelementptr inbounds nuw i8, ptr %302, i64 4672
-  %315 = getelementptr inbounds nuw i8, ptr %302, i64 384
-  %316 = getelementptr inbounds nuw i8, ptr %302, i64 448
-  %317 = getelementptr inbounds nuw i8, ptr %302, i64 512
-  %318 = getelementptr inbounds nuw i8, ptr %302, i64 640
-  %319 = shl i64 %284, 4
-  %320 = icmp sgt i64 %285, 0
-  %321 = getelementptr inbounds nuw i8, ptr %302, i64 8696
-  %322 = getelementptr inbounds nuw i8, ptr %302, i64 768
-  %323 = getelementptr inbounds nuw i8, ptr %302, i64 8648
-  %324 = getelementptr inbounds nuw i8, ptr %302, i64 960
-  %325 = getelementptr inbounds nuw i8, ptr %302, i64 1408
-  %326 = getelementptr inbounds nuw i8, ptr %302, i64 4224
-  %327 = getelementptr inbounds nuw i8, ptr %302, i64 4288
-  %328 = getelementptr inbounds nuw i8, ptr %302, i64 4160
-  %329 = getelementptr inbounds nuw i8, ptr %302, i64 3968
-  %330 = getelementptr inbounds nuw i8, ptr %302, i64 4032
-  %331 = getelementptr inbounds nuw i8, ptr %302, i64 3904
-  %332 = and i64 %285, 1
-  %333 = icmp eq i64 %285, 1
-  %334 = and i64 %285, 9223372036854775806
-  %335 = icmp eq i64 %332, 0
-  br label %336
+  %309 = mul nsw i64 %302, %286
+  %310 = mul i64 %284, 3
+  %311 = load ptr, ptr %132, align 8, !tbaa !45
+  %312 = icmp sgt i64 %284, 0
+  %313 = getelementptr inbounds nuw i8, ptr %305, i64 8592
+  %314 = getelementptr inbounds nuw i8, ptr %305, i64 8624
+  %315 = getelementptr inbounds nuw i8, ptr %305, i64 8680
+  %316 = getelementptr inbounds nuw i8, ptr %305, i64 8512
+  %317 = getelementptr inbounds nuw i8, ptr %305, i64 4672
+  %318 = getelementptr inbounds nuw i8, ptr %305, i64 384
+  %319 = getelementptr inbounds nuw i8, ptr %305, i64 448
+  %320 = getelementptr inbounds nuw i8, ptr %305, i64 512
+  %321 = getelementptr inbounds nuw i8, ptr %305, i64 640
+  %322 = shl i64 %284, 4
+  %323 = icmp sgt i64 %285, 0
+  %324 = getelementptr inbounds nuw i8, ptr %305, i64 8760
+  %325 = getelementptr inbounds nuw i8, ptr %305, i64 768
+  %326 = getelementptr inbounds nuw i8, ptr %305, i64 8712
+  %327 = getelementptr inbounds nuw i8, ptr %305, i64 960
+  %328 = getelementptr inbounds nuw i8, ptr %305, i64 1408
+  %329 = getelementptr inbounds nuw i8, ptr %305, i64 4224
+  %330 = getelementptr inbounds nuw i8, ptr %305, i64 4288
+  %331 = getelementptr inbounds nuw i8, ptr %305, i64 4160
+  %332 = getelementptr inbounds nuw i8, ptr %305, i64 3968
+  %333 = getelementptr inbounds nuw i8, ptr %305, i64 4032
+  %334 = getelementptr inbounds nuw i8, ptr %305, i64 3904
+  %335 = and i64 %285, 1
+  %336 = icmp eq i64 %285, 1
+  %337 = and i64 %285, 9223372036854775806
+  %338 = icmp eq i64 %335, 0
+  br label %339
 
-336:                                              ; preds = %425, %301
-  %337 = phi i64 [ 0, %301 ], [ %480, %425 ]
-  %338 = shl i64 %337, 32
-  %339 = ashr exact i64 %338, 32
-  %340 = getelementptr inbounds double, ptr %303, i64 %339
-  %341 = load double, ptr %340, align 8, !tbaa !41
-  %342 = getelementptr inbounds double, ptr %304, i64 %339
-  %343 = load double, ptr %342, align 8, !tbaa !41
-  %344 = add nsw i64 %337, %306
-  %345 = mul i64 %307, %344
-  %346 = getelementptr inbounds double, ptr %305, i64 %345
-  %347 = mul nsw i64 %344, 40
-  %348 = getelementptr inbounds i8, ptr %308, i64 %347
-  br i1 %309, label %349, label %359
+339:                                              ; preds = %428, %304
+  %340 = phi i64 [ 0, %304 ], [ %483, %428 ]
+  %341 = shl i64 %340, 32
+  %342 = ashr exact i64 %341, 32
+  %343 = getelementptr inbounds double, ptr %306, i64 %342
+  %344 = load double, ptr %343, align 8, !tbaa !41
+  %345 = getelementptr inbounds double, ptr %307, i64 %342
+  %346 = load double, ptr %345, align 8, !tbaa !41
+  %347 = add nsw i64 %340, %309
+  %348 = mul i64 %310, %347
+  %349 = getelementptr inbounds double, ptr %308, i64 %348
+  %350 = mul nsw i64 %347, 40
+  %351 = getelementptr inbounds i8, ptr %311, i64 %350
+  br i1 %312, label %352, label %362
 
-349:                                              ; preds = %336
-  %350 = load ptr, ptr %310, align 16, !tbaa !45
-  %351 = load ptr, ptr %311, align 16, !tbaa !46
-  %352 = getelementptr double, ptr %351, i64 %339
-  %353 = getelementptr double, ptr %346, i64 %284
-  %354 = load ptr, ptr %312, align 8, !tbaa !47
-  %355 = load i64, ptr %313, align 64, !tbaa !31
-  %356 = getelementptr inbounds double, ptr %10, i64 %339
-  %357 = getelementptr i8, ptr %346, i64 %319
-  %358 = getelementptr inbounds double, ptr %11, i64 %339
-  br label %369
+352:                                              ; preds = %339
+  %353 = load ptr, ptr %313, align 16, !tbaa !46
+  %354 = load ptr, ptr %314, align 16, !tbaa !47
+  %355 = getelementptr double, ptr %354, i64 %342
+  %356 = getelementptr double, ptr %349, i64 %284
+  %357 = load ptr, ptr %315, align 8, !tbaa !48
+  %358 = load i64, ptr %316, align 64, !tbaa !31
+  %359 = getelementptr inbounds double, ptr %10, i64 %342
+  %360 = getelementptr i8, ptr %349, i64 %322
+  %361 = getelementptr inbounds double, ptr %11, i64 %342
+  br label %372
 
-359:                                              ; preds = %400, %336
-  %360 = phi double [ %343, %336 ], [ %408, %400 ]
-  br i1 %320, label %361, label %425
+362:                                              ; preds = %403, %339
+  %363 = phi double [ %346, %339 ], [ %411, %403 ]
+  br i1 %323, label %364, label %428
 
-361:                                              ; preds = %359
-  %362 = load ptr, ptr %321, align 8, !tbaa !48
-  %363 = getelementptr double, ptr %362, i64 %339
-  %364 = getelementptr inbounds double, ptr %322, i64 %339
-  %365 = load double, ptr %364, align 8, !tbaa !41
-  %366 = load ptr, ptr %323, align 8, !tbaa !49
-  %367 = getelementptr double, ptr %366, i64 %339
-  %368 = load double, ptr %363, align 8, !tbaa !41
-  br i1 %333, label %411, label %482
+364:                                              ; preds = %362
+  %365 = load ptr, ptr %324, align 8, !tbaa !49
+  %366 = getelementptr double, ptr %365, i64 %342
+  %367 = getelementptr inbounds double, ptr %325, i64 %342
+  %368 = load double, ptr %367, align 8, !tbaa !41
+  %369 = load ptr, ptr %326, align 8, !tbaa !50
+  %370 = getelementptr double, ptr %369, i64 %342
+  %371 = load double, ptr %366, align 8, !tbaa !41
+  br i1 %336, label %414, label %485
 
-369:                                              ; preds = %400, %349
-  %370 = phi double [ %343, %349 ], [ %408, %400 ]
-  %371 = phi i64 [ 0, %349 ], [ %409, %400 ]
-  %372 = getelementptr inbounds nuw <8 x double>, ptr %350, i64 %371
-  %373 = getelementptr inbounds double, ptr %372, i64 %339
-  %374 = load double, ptr %373, align 8, !tbaa !41
-  %375 = getelementptr inbounds nuw double, ptr %346, i64 %371
-  store double %374, ptr %375, align 8, !tbaa !41
-  %376 = getelementptr <8 x double>, ptr %352, i64 %371
+372:                                              ; preds = %403, %352
+  %373 = phi double [ %346, %352 ], [ %411, %403 ]
+  %374 = phi i64 [ 0, %352 ], [ %412, %403 ]
+  %375 = getelementptr inbounds nuw <8 x double>, ptr %353, i64 %374
+  %376 = getelementptr inbounds double, ptr %375, i64 %342
   %377 = load double, ptr %376, align 8, !tbaa !41
-  %378 = getelementptr double, ptr %353, i64 %371
+  %378 = getelementptr inbounds nuw double, ptr %349, i64 %374
   store double %377, ptr %378, align 8, !tbaa !41
+  %379 = getelementptr <8 x double>, ptr %355, i64 %374
+  %380 = load double, ptr %379, align 8, !tbaa !41
+  %381 = getelementptr double, ptr %356, i64 %374
+  store double %380, ptr %381, align 8, !tbaa !41
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %10) #7
-  %379 = getelementptr inbounds nuw <8 x double>, ptr %354, i64 %371
-  %380 = load <8 x double>, ptr %379, align 64, !tbaa !26
-  %381 = icmp slt i64 %371, %355
-  br i1 %381, label %382, label %387
+  %382 = getelementptr inbounds nuw <8 x double>, ptr %357, i64 %374
+  %383 = load <8 x double>, ptr %382, align 64, !tbaa !26
+  %384 = icmp slt i64 %374, %358
+  br i1 %384, label %385, label %390
 
-382:                                              ; preds = %369
-  %383 = load <8 x double>, ptr %303, align 64, !tbaa !26
+385:                                              ; preds = %372
+  %386 = load <8 x double>, ptr %306, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %11) #7
-  %384 = load <8 x double>, ptr %372, align 64, !tbaa !26
-  %385 = load <8 x double>, ptr %318, align 64, !tbaa !26
-  %386 = fmul <8 x double> %384, %385
-  br label %400
+  %387 = load <8 x double>, ptr %375, align 64, !tbaa !26
+  %388 = load <8 x double>, ptr %321, align 64, !tbaa !26
+  %389 = fmul <8 x double> %387, %388
+  br label %403
 
-387:                                              ; preds = %369
-  %388 = load <8 x double>, ptr %314, align 64, !tbaa !26
-  %389 = load <8 x double>, ptr %303, align 64, !tbaa !26
-  %390 = fsub <8 x double> %388, %389
+390:                                              ; preds = %372
+  %391 = load <8 x double>, ptr %317, align 64, !tbaa !26
+  %392 = load <8 x double>, ptr %306, align 64, !tbaa !26
+  %393 = fsub <8 x double> %391, %392
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %11) #7
-  %391 = load <8 x double>, ptr %372, align 64, !tbaa !26
-  %392 = load <8 x double>, ptr %315, align 64, !tbaa !26
-  %393 = load <8 x double>, ptr %316, align 64, !tbaa !26
-  %394 = load <8 x double>, ptr %317, align 64, !tbaa !26
-  %395 = fmul <8 x double> %391, %394
-  %396 = fmul <8 x double> %395, splat (double 0x3FD5555555555555)
-  %397 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %393, <8 x double> splat (double 5.000000e-01), <8 x double> %396)
-  %398 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %391, <8 x double> %397, <8 x double> %392)
-  %399 = fmul <8 x double> %391, %398
-  br label %400
+  %394 = load <8 x double>, ptr %375, align 64, !tbaa !26
+  %395 = load <8 x double>, ptr %318, align 64, !tbaa !26
+  %396 = load <8 x double>, ptr %319, align 64, !tbaa !26
+  %397 = load <8 x double>, ptr %320, align 64, !tbaa !26
+  %398 = fmul <8 x double> %394, %397
+  %399 = fmul <8 x double> %398, splat (double 0x3FD5555555555555)
+  %400 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %396, <8 x double> splat (double 5.000000e-01), <8 x double> %399)
+  %401 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %394, <8 x double> %400, <8 x double> %395)
+  %402 = fmul <8 x double> %394, %401
+  br label %403
 
-400:                                              ; preds = %387, %382
-  %401 = phi <8 x double> [ %383, %382 ], [ %390, %387 ]
-  %402 = phi <8 x double> [ %386, %382 ], [ %399, %387 ]
-  %403 = fmul <8 x double> %380, %401
-  store <8 x double> %403, ptr %10, align 64, !tbaa !26
-  %404 = fmul <8 x double> %403, %402
-  store <8 x double> %404, ptr %11, align 64, !tbaa !26
-  %405 = load double, ptr %356, align 8, !tbaa !41
-  %406 = getelementptr double, ptr %357, i64 %371
-  store double %405, ptr %406, align 8, !tbaa !41
-  %407 = load double, ptr %358, align 8, !tbaa !41
-  %408 = fadd double %370, %407
+403:                                              ; preds = %390, %385
+  %404 = phi <8 x double> [ %386, %385 ], [ %393, %390 ]
+  %405 = phi <8 x double> [ %389, %385 ], [ %402, %390 ]
+  %406 = fmul <8 x double> %383, %404
+  store <8 x double> %406, ptr %10, align 64, !tbaa !26
+  %407 = fmul <8 x double> %406, %405
+  store <8 x double> %407, ptr %11, align 64, !tbaa !26
+  %408 = load double, ptr %359, align 8, !tbaa !41
+  %409 = getelementptr double, ptr %360, i64 %374
+  store double %408, ptr %409, align 8, !tbaa !41
+  %410 = load double, ptr %361, align 8, !tbaa !41
+  %411 = fadd double %373, %410
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %11) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %10) #7
-  %409 = add nuw nsw i64 %371, 1
-  %410 = icmp eq i64 %409, %284
-  br i1 %410, label %359, label %369, !llvm.loop !50
+  %412 = add nuw nsw i64 %374, 1
+  %413 = icmp eq i64 %412, %284
+  br i1 %413, label %362, label %372, !llvm.loop !51
 
-411:                                              ; preds = %482, %361
-  %412 = phi double [ poison, %361 ], [ %502, %482 ]
-  %413 = phi double [ %368, %361 ], [ %497, %482 ]
-  %414 = phi double [ %360, %361 ], [ %502, %482 ]
-  %415 = phi i64 [ 0, %361 ], [ %495, %482 ]
-  br i1 %335, label %425, label %416
+414:                                              ; preds = %485, %364
+  %415 = phi double [ poison, %364 ], [ %505, %485 ]
+  %416 = phi double [ %371, %364 ], [ %500, %485 ]
+  %417 = phi double [ %363, %364 ], [ %505, %485 ]
+  %418 = phi i64 [ 0, %364 ], [ %498, %485 ]
+  br i1 %338, label %428, label %419
 
-416:                                              ; preds = %411
-  %417 = getelementptr <8 x double>, ptr %363, i64 %415
-  %418 = getelementptr i8, ptr %417, i64 64
-  %419 = load double, ptr %418, align 8, !tbaa !41
-  %420 = fsub double %419, %413
-  %421 = fmul double %365, %420
-  %422 = getelementptr <8 x double>, ptr %367, i64 %415
-  %423 = load double, ptr %422, align 8, !tbaa !41
-  %424 = tail call double @llvm.fmuladd.f64(double %421, double %423, double %414)
-  br label %425
+419:                                              ; preds = %414
+  %420 = getelementptr <8 x double>, ptr %366, i64 %418
+  %421 = getelementptr i8, ptr %420, i64 64
+  %422 = load double, ptr %421, align 8, !tbaa !41
+  %423 = fsub double %422, %416
+  %424 = fmul double %368, %423
+  %425 = getelementptr <8 x double>, ptr %370, i64 %418
+  %426 = load double, ptr %425, align 8, !tbaa !41
+  %427 = tail call double @llvm.fmuladd.f64(double %424, double %426, double %417)
+  br label %428
 
-425:                                              ; preds = %416, %411, %359
-  %426 = phi double [ %360, %359 ], [ %412, %411 ], [ %424, %416 ]
-  %427 = getelementptr inbounds double, ptr %324, i64 %339
-  %428 = load double, ptr %427, align 8, !tbaa !41
-  %429 = getelementptr inbounds double, ptr %315, i64 %339
-  %430 = load double, ptr %429, align 8, !tbaa !41
-  %431 = getelementptr inbounds double, ptr %316, i64 %339
-  %432 = load double, ptr %431, align 8, !tbaa !41
-  %433 = getelementptr inbounds double, ptr %317, i64 %339
-  %434 = load double, ptr %433, align 8, !tbaa !41
-  %435 = fmul double %428, %434
-  %436 = fdiv double %435, 3.000000e+00
-  %437 = tail call double @llvm.fmuladd.f64(double %432, double 5.000000e-01, double %436)
-  %438 = tail call double @llvm.fmuladd.f64(double %428, double %437, double %430)
-  %439 = fmul double %428, %438
-  %440 = getelementptr inbounds double, ptr %325, i64 %339
-  %441 = load double, ptr %440, align 8, !tbaa !41
-  %442 = fsub double %441, %341
-  %443 = getelementptr inbounds double, ptr %318, i64 %339
+428:                                              ; preds = %419, %414, %362
+  %429 = phi double [ %363, %362 ], [ %415, %414 ], [ %427, %419 ]
+  %430 = getelementptr inbounds double, ptr %327, i64 %342
+  %431 = load double, ptr %430, align 8, !tbaa !41
+  %432 = getelementptr inbounds double, ptr %318, i64 %342
+  %433 = load double, ptr %432, align 8, !tbaa !41
+  %434 = getelementptr inbounds double, ptr %319, i64 %342
+  %435 = load double, ptr %434, align 8, !tbaa !41
+  %436 = getelementptr inbounds double, ptr %320, i64 %342
+  %437 = load double, ptr %436, align 8, !tbaa !41
+  %438 = fmul double %431, %437
+  %439 = fdiv double %438, 3.000000e+00
+  %440 = tail call double @llvm.fmuladd.f64(double %435, double 5.000000e-01, double %439)
+  %441 = tail call double @llvm.fmuladd.f64(double %431, double %440, double %433)
+  %442 = fmul double %431, %441
+  %443 = getelementptr inbounds double, ptr %328, i64 %342
   %444 = load double, ptr %443, align 8, !tbaa !41
-  %445 = fmul double %341, %444
-  %446 = fmul double %428, %445
-  %447 = tail call double @llvm.fmuladd.f64(double %442, double %439, double %446)
-  %448 = getelementptr inbounds double, ptr %326, i64 %339
-  %449 = load double, ptr %448, align 8, !tbaa !41
-  %450 = getelementptr inbounds double, ptr %327, i64 %339
-  %451 = load double, ptr %450, align 8, !tbaa !41
-  %452 = fsub double %449, %451
-  %453 = fsub double %426, %447
-  %454 = fsub double %452, %453
-  %455 = fcmp ogt double %449, 0.000000e+00
-  %456 = fneg double %449
-  %457 = select i1 %455, double %449, double %456
-  %458 = fcmp ogt double %451, 0.000000e+00
-  %459 = fneg double %451
-  %460 = select i1 %458, double %451, double %459
-  %461 = fadd double %457, %460
-  %462 = fcmp ogt double %454, 0.000000e+00
-  %463 = fneg double %454
-  %464 = select i1 %462, double %454, double %463
-  %465 = fcmp ogt double %461, 1.000000e+00
-  %466 = select i1 %465, double %461, double 1.000000e+00
-  %467 = fdiv double %464, %466
-  store double %467, ptr %348, align 8, !tbaa !41
-  %468 = getelementptr inbounds double, ptr %328, i64 %339
-  %469 = load double, ptr %468, align 8, !tbaa !41
-  %470 = getelementptr inbounds nuw i8, ptr %348, i64 8
-  store double %469, ptr %470, align 8, !tbaa !41
-  %471 = getelementptr inbounds double, ptr %329, i64 %339
+  %445 = fsub double %444, %344
+  %446 = getelementptr inbounds double, ptr %321, i64 %342
+  %447 = load double, ptr %446, align 8, !tbaa !41
+  %448 = fmul double %344, %447
+  %449 = fmul double %431, %448
+  %450 = tail call double @llvm.fmuladd.f64(double %445, double %442, double %449)
+  %451 = getelementptr inbounds double, ptr %329, i64 %342
+  %452 = load double, ptr %451, align 8, !tbaa !41
+  %453 = getelementptr inbounds double, ptr %330, i64 %342
+  %454 = load double, ptr %453, align 8, !tbaa !41
+  %455 = fsub double %452, %454
+  %456 = fsub double %429, %450
+  %457 = fsub double %455, %456
+  %458 = fcmp ogt double %452, 0.000000e+00
+  %459 = fneg double %452
+  %460 = select i1 %458, double %452, double %459
+  %461 = fcmp ogt double %454, 0.000000e+00
+  %462 = fneg double %454
+  %463 = select i1 %461, double %454, double %462
+  %464 = fadd double %460, %463
+  %465 = fcmp ogt double %457, 0.000000e+00
+  %466 = fneg double %457
+  %467 = select i1 %465, double %457, double %466
+  %468 = fcmp ogt double %464, 1.000000e+00
+  %469 = select i1 %468, double %464, double 1.000000e+00
+  %470 = fdiv double %467, %469
+  store double %470, ptr %351, align 8, !tbaa !41
+  %471 = getelementptr inbounds double, ptr %331, i64 %342
   %472 = load double, ptr %471, align 8, !tbaa !41
-  %473 = getelementptr inbounds nuw i8, ptr %348, i64 16
+  %473 = getelementptr inbounds nuw i8, ptr %351, i64 8
   store double %472, ptr %473, align 8, !tbaa !41
-  %474 = getelementptr inbounds double, ptr %330, i64 %339
+  %474 = getelementptr inbounds double, ptr %332, i64 %342
   %475 = load double, ptr %474, align 8, !tbaa !41
-  %476 = getelementptr inbounds nuw i8, ptr %348, i64 24
+  %476 = getelementptr inbounds nuw i8, ptr %351, i64 16
   store double %475, ptr %476, align 8, !tbaa !41
-  %477 = getelementptr inbounds double, ptr %331, i64 %339
+  %477 = getelementptr inbounds double, ptr %333, i64 %342
   %478 = load double, ptr %477, align 8, !tbaa !41
-  %479 = getelementptr inbounds nuw i8, ptr %348, i64 32
+  %479 = getelementptr inbounds nuw i8, ptr %351, i64 24
   store double %478, ptr %479, align 8, !tbaa !41
-  %480 = add nuw nsw i64 %337, 1
-  %481 = icmp eq i64 %480, %299
-  br i1 %481, label %505, label %336, !llvm.loop !52
+  %480 = getelementptr inbounds double, ptr %334, i64 %342
+  %481 = load double, ptr %480, align 8, !tbaa !41
+  %482 = getelementptr inbounds nuw i8, ptr %351, i64 32
+  store double %481, ptr %482, align 8, !tbaa !41
+  %483 = add nuw nsw i64 %340, 1
+  %484 = icmp eq i64 %483, %302
+  br i1 %484, label %508, label %339, !llvm.loop !53
 
-482:                                              ; preds = %361, %482
-  %483 = phi double [ %497, %482 ], [ %368, %361 ]
-  %484 = phi double [ %502, %482 ], [ %360, %361 ]
-  %485 = phi i64 [ %495, %482 ], [ 0, %361 ]
-  %486 = phi i64 [ %503, %482 ], [ 0, %361 ]
-  %487 = or disjoint i64 %485, 1
-  %488 = getelementptr <8 x double>, ptr %363, i64 %487
-  %489 = load double, ptr %488, align 8, !tbaa !41
-  %490 = fsub double %489, %483
-  %491 = fmul double %365, %490
-  %492 = getelementptr <8 x double>, ptr %367, i64 %485
-  %493 = load double, ptr %492, align 8, !tbaa !41
-  %494 = tail call double @llvm.fmuladd.f64(double %491, double %493, double %484)
-  %495 = add nuw nsw i64 %485, 2
-  %496 = getelementptr <8 x double>, ptr %363, i64 %495
-  %497 = load double, ptr %496, align 8, !tbaa !41
-  %498 = fsub double %497, %489
-  %499 = fmul double %365, %498
-  %500 = getelementptr <8 x double>, ptr %367, i64 %487
-  %501 = load double, ptr %500, align 8, !tbaa !41
-  %502 = tail call double @llvm.fmuladd.f64(double %499, double %501, double %494)
-  %503 = add i64 %486, 2
-  %504 = icmp eq i64 %503, %334
-  br i1 %504, label %411, label %482, !llvm.loop !53
+485:                                              ; preds = %364, %485
+  %486 = phi double [ %500, %485 ], [ %371, %364 ]
+  %487 = phi double [ %505, %485 ], [ %363, %364 ]
+  %488 = phi i64 [ %498, %485 ], [ 0, %364 ]
+  %489 = phi i64 [ %506, %485 ], [ 0, %364 ]
+  %490 = or disjoint i64 %488, 1
+  %491 = getelementptr <8 x double>, ptr %366, i64 %490
+  %492 = load double, ptr %491, align 8, !tbaa !41
+  %493 = fsub double %492, %486
+  %494 = fmul double %368, %493
+  %495 = getelementptr <8 x double>, ptr %370, i64 %488
+  %496 = load double, ptr %495, align 8, !tbaa !41
+  %497 = tail call double @llvm.fmuladd.f64(double %494, double %496, double %487)
+  %498 = add nuw nsw i64 %488, 2
+  %499 = getelementptr <8 x double>, ptr %366, i64 %498
+  %500 = load double, ptr %499, align 8, !tbaa !41
+  %501 = fsub double %500, %492
+  %502 = fmul double %368, %501
+  %503 = getelementptr <8 x double>, ptr %370, i64 %490
+  %504 = load double, ptr %503, align 8, !tbaa !41
+  %505 = tail call double @llvm.fmuladd.f64(double %502, double %504, double %497)
+  %506 = add i64 %489, 2
+  %507 = icmp eq i64 %506, %337
+  br i1 %507, label %414, label %485, !llvm.loop !54
 
-505:                                              ; preds = %425, %283
-  %506 = load i64, ptr %132, align 8, !tbaa !27
-  %507 = load i64, ptr %0, align 8, !tbaa !38
-  %508 = icmp slt i64 %506, %507
-  br i1 %508, label %510, label %509
+508:                                              ; preds = %428, %283, %301
+  %509 = load i64, ptr %133, align 8, !tbaa !27
+  %510 = load i64, ptr %0, align 8, !tbaa !38
+  %511 = icmp slt i64 %509, %510
+  br i1 %511, label %513, label %512
 
-509:                                              ; preds = %505
+512:                                              ; preds = %508
   store i64 0, ptr %110, align 8, !tbaa !30
-  store i64 0, ptr %133, align 8, !tbaa !30
+  store i64 0, ptr %134, align 8, !tbaa !30
   store i64 0, ptr %227, align 8, !tbaa !30
   store i64 0, ptr %228, align 8, !tbaa !30
   store i64 0, ptr %229, align 8, !tbaa !30
@@ -655,6919 +660,7036 @@ define range(i64 0, 2) i64 @march_one(ptr nocapture noundef %0, ptr noundef %1, 
   store i64 0, ptr %238, align 8, !tbaa !30
   store i64 0, ptr %239, align 8, !tbaa !30
   store i64 0, ptr %240, align 8, !tbaa !30
-  br label %521
+  br label %524
 
-510:                                              ; preds = %505
-  tail call fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #6
-  %511 = load i64, ptr %110, align 8, !tbaa !30
-  %512 = icmp eq i64 %511, 0
-  br i1 %512, label %521, label %513
+513:                                              ; preds = %508
+  tail call fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(224) %0, i32 noundef 0) #6
+  %514 = load i64, ptr %110, align 8, !tbaa !30
+  %515 = icmp eq i64 %514, 0
+  br i1 %515, label %524, label %516
 
-513:                                              ; preds = %510
-  %514 = load double, ptr %118, align 8, !tbaa !41
-  %515 = fcmp oeq double %514, 0.000000e+00
-  br i1 %515, label %521, label %516
+516:                                              ; preds = %513
+  %517 = load double, ptr %118, align 8, !tbaa !41
+  %518 = fcmp oeq double %517, 0.000000e+00
+  br i1 %518, label %524, label %519
 
-516:                                              ; preds = %5828, %5870, %5867, %4013, %4349, %513
-  %517 = load i64, ptr %111, align 8, !tbaa !39
-  %518 = load i64, ptr %112, align 8, !tbaa !40
-  %519 = sub nsw i64 %517, %518
-  %520 = icmp slt i64 %519, 16
-  br i1 %520, label %5871, label %277, !llvm.loop !54
+519:                                              ; preds = %5890, %5932, %5929, %4075, %4411, %516
+  %520 = load i64, ptr %111, align 8, !tbaa !39
+  %521 = load i64, ptr %112, align 8, !tbaa !40
+  %522 = sub nsw i64 %520, %521
+  %523 = icmp slt i64 %522, 16
+  br i1 %523, label %5933, label %277, !llvm.loop !55
 
-521:                                              ; preds = %509, %510, %280, %277, %513
-  %522 = load <8 x i64>, ptr %110, align 64, !tbaa !26
-  %523 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %522)
-  %524 = icmp eq i64 %523, 0
-  br i1 %524, label %5871, label %525
+524:                                              ; preds = %512, %513, %280, %277, %516
+  %525 = load <8 x i64>, ptr %110, align 64, !tbaa !26
+  %526 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %525)
+  %527 = icmp eq i64 %526, 0
+  br i1 %527, label %5933, label %528
 
-525:                                              ; preds = %521
-  %526 = load <8 x i64>, ptr %133, align 64, !tbaa !26
-  %527 = and <8 x i64> %526, %522
-  %528 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %527)
-  %529 = icmp eq i64 %528, 0
-  %530 = load i64, ptr %156, align 8, !tbaa !20
-  br i1 %529, label %1488, label %531
+528:                                              ; preds = %524
+  %529 = load <8 x i64>, ptr %134, align 64, !tbaa !26
+  %530 = and <8 x i64> %529, %525
+  %531 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %530)
+  %532 = icmp eq i64 %531, 0
+  %533 = load i64, ptr %157, align 8, !tbaa !20
+  br i1 %532, label %1505, label %534
 
-531:                                              ; preds = %525
-  %532 = load <8 x double>, ptr %134, align 64, !tbaa !26
-  %533 = load <8 x double>, ptr %135, align 64, !tbaa !26
-  %534 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  %535 = load <8 x double>, ptr %137, align 64, !tbaa !26
-  %536 = fsub <8 x double> %534, %535
-  %537 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %533, <8 x double> %536, <8 x double> %532)
+534:                                              ; preds = %528
+  %535 = load <8 x double>, ptr %135, align 64, !tbaa !26
+  %536 = load <8 x double>, ptr %136, align 64, !tbaa !26
+  %537 = load <8 x double>, ptr %137, align 64, !tbaa !26
   %538 = load <8 x double>, ptr %138, align 64, !tbaa !26
-  %539 = fcmp une <8 x double> %538, splat (double 2.000000e+00)
-  %540 = select <8 x i1> %539, <8 x double> splat (double 1.000000e+00), <8 x double> splat (double 5.000000e-01)
-  %541 = fmul <8 x double> %537, %540
-  %542 = load <8 x double>, ptr %139, align 64, !tbaa !26
-  %543 = load <8 x double>, ptr %140, align 64, !tbaa !26
-  %544 = fcmp olt <8 x double> %542, %543
-  %545 = select <8 x i1> %544, <8 x double> %542, <8 x double> %543
-  %546 = fcmp olt <8 x double> %545, %541
-  %547 = select <8 x i1> %546, <8 x double> %545, <8 x double> %541
-  %548 = load <8 x double>, ptr %141, align 64, !tbaa !26
-  %549 = fmul <8 x double> %548, splat (double 5.000000e-01)
-  %550 = load <8 x double>, ptr %142, align 64, !tbaa !26
-  %551 = load <8 x i64>, ptr %143, align 64, !tbaa !26
-  %552 = fneg <8 x double> %549
-  %553 = icmp eq <8 x i64> %551, zeroinitializer
-  %554 = select <8 x i1> %553, <8 x double> %552, <8 x double> %549
-  %555 = fadd <8 x double> %550, %554
-  %556 = load <8 x double>, ptr %144, align 64, !tbaa !26
-  %557 = fsub <8 x double> %555, %556
-  %558 = load <8 x double>, ptr %145, align 64, !tbaa !26
-  %559 = select <8 x i1> %553, <8 x double> zeroinitializer, <8 x double> %558
-  %560 = load <8 x double>, ptr %146, align 64, !tbaa !26
-  %561 = fsub <8 x double> %559, %560
-  %562 = load <8 x double>, ptr %1, align 64, !tbaa !26
+  %539 = fsub <8 x double> %537, %538
+  %540 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %536, <8 x double> %539, <8 x double> %535)
+  %541 = load <8 x double>, ptr %139, align 64, !tbaa !26
+  %542 = fcmp une <8 x double> %541, splat (double 2.000000e+00)
+  %543 = select <8 x i1> %542, <8 x double> splat (double 1.000000e+00), <8 x double> splat (double 5.000000e-01)
+  %544 = fmul <8 x double> %540, %543
+  %545 = load <8 x double>, ptr %140, align 64, !tbaa !26
+  %546 = load <8 x double>, ptr %141, align 64, !tbaa !26
+  %547 = fcmp olt <8 x double> %545, %546
+  %548 = select <8 x i1> %547, <8 x double> %545, <8 x double> %546
+  %549 = fcmp olt <8 x double> %548, %544
+  %550 = select <8 x i1> %549, <8 x double> %548, <8 x double> %544
+  %551 = load <8 x double>, ptr %142, align 64, !tbaa !26
+  %552 = fmul <8 x double> %551, splat (double 5.000000e-01)
+  %553 = load <8 x double>, ptr %143, align 64, !tbaa !26
+  %554 = load <8 x i64>, ptr %144, align 64, !tbaa !26
+  %555 = fneg <8 x double> %552
+  %556 = icmp eq <8 x i64> %554, zeroinitializer
+  %557 = select <8 x i1> %556, <8 x double> %555, <8 x double> %552
+  %558 = fadd <8 x double> %553, %557
+  %559 = load <8 x double>, ptr %145, align 64, !tbaa !26
+  %560 = fsub <8 x double> %558, %559
+  %561 = load <8 x double>, ptr %146, align 64, !tbaa !26
+  %562 = select <8 x i1> %556, <8 x double> zeroinitializer, <8 x double> %561
   %563 = load <8 x double>, ptr %147, align 64, !tbaa !26
-  %564 = load <8 x double>, ptr %148, align 64, !tbaa !26
-  %565 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %564, <8 x double> %556, <8 x double> %563)
-  %566 = load <8 x double>, ptr %149, align 64, !tbaa !26
-  %567 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %562, <8 x double> %565, <8 x double> %566)
-  %568 = fdiv <8 x double> %561, %567
+  %564 = fsub <8 x double> %562, %563
+  %565 = load <8 x double>, ptr %1, align 64, !tbaa !26
+  %566 = load <8 x double>, ptr %148, align 64, !tbaa !26
+  %567 = load <8 x double>, ptr %149, align 64, !tbaa !26
+  %568 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %567, <8 x double> %559, <8 x double> %566)
   %569 = load <8 x double>, ptr %150, align 64, !tbaa !26
-  %570 = fsub <8 x double> %556, %569
-  %571 = load <8 x double>, ptr %151, align 64, !tbaa !26
-  %572 = fdiv <8 x double> %570, %571
-  %573 = fsub <8 x double> %568, %572
-  %574 = fdiv <8 x double> %573, %571
-  %575 = fdiv <8 x double> %557, %568
-  %576 = load <8 x i64>, ptr %152, align 64, !tbaa !26
-  %577 = load <8 x i64>, ptr %153, align 64, !tbaa !26
-  %578 = or <8 x i64> %577, %576
-  %579 = icmp eq <8 x i64> %578, zeroinitializer
-  %580 = select <8 x i1> %579, <8 x double> %574, <8 x double> zeroinitializer
-  %581 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %580, <8 x double> %575, <8 x double> %568)
-  %582 = fdiv <8 x double> %557, %581
-  %583 = fcmp ule <8 x double> %582, zeroinitializer
-  %584 = select <8 x i1> %583, <8 x double> %575, <8 x double> %582
-  %585 = load <8 x double>, ptr %154, align 64, !tbaa !26
-  %586 = fcmp une <8 x double> %585, zeroinitializer
-  %587 = load <8 x double>, ptr %155, align 64, !tbaa !26
-  %588 = fcmp une <8 x double> %587, zeroinitializer
-  %589 = fcmp ule <8 x double> %558, zeroinitializer
-  %590 = or <8 x i1> %589, %586
-  %591 = fcmp ule <8 x double> %575, zeroinitializer
-  %592 = or <8 x i1> %591, %590
-  %593 = or <8 x i1> %588, %592
-  %594 = select <8 x i1> %593, <8 x double> splat (double 1.000000e+09), <8 x double> %584
-  %595 = icmp sgt i64 %530, 0
-  br i1 %595, label %596, label %661
+  %570 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %565, <8 x double> %568, <8 x double> %569)
+  %571 = fdiv <8 x double> %564, %570
+  %572 = load <8 x double>, ptr %151, align 64, !tbaa !26
+  %573 = fsub <8 x double> %559, %572
+  %574 = load <8 x double>, ptr %152, align 64, !tbaa !26
+  %575 = fdiv <8 x double> %573, %574
+  %576 = fsub <8 x double> %571, %575
+  %577 = fdiv <8 x double> %576, %574
+  %578 = fdiv <8 x double> %560, %571
+  %579 = load <8 x i64>, ptr %153, align 64, !tbaa !26
+  %580 = load <8 x i64>, ptr %154, align 64, !tbaa !26
+  %581 = or <8 x i64> %580, %579
+  %582 = icmp eq <8 x i64> %581, zeroinitializer
+  %583 = select <8 x i1> %582, <8 x double> %577, <8 x double> zeroinitializer
+  %584 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %583, <8 x double> %578, <8 x double> %571)
+  %585 = fdiv <8 x double> %560, %584
+  %586 = fcmp ule <8 x double> %585, zeroinitializer
+  %587 = select <8 x i1> %586, <8 x double> %578, <8 x double> %585
+  %588 = load <8 x double>, ptr %155, align 64, !tbaa !26
+  %589 = fcmp une <8 x double> %588, zeroinitializer
+  %590 = load <8 x double>, ptr %156, align 64, !tbaa !26
+  %591 = fcmp une <8 x double> %590, zeroinitializer
+  %592 = fcmp ule <8 x double> %561, zeroinitializer
+  %593 = or <8 x i1> %592, %589
+  %594 = fcmp ule <8 x double> %578, zeroinitializer
+  %595 = or <8 x i1> %594, %593
+  %596 = or <8 x i1> %591, %595
+  %597 = select <8 x i1> %596, <8 x double> splat (double 1.000000e+09), <8 x double> %587
+  %598 = icmp sgt i64 %533, 0
+  br i1 %598, label %599, label %667
 
-596:                                              ; preds = %531
-  %597 = load ptr, ptr %129, align 8, !tbaa !28
-  %598 = fmul <8 x double> %571, splat (double 3.000000e+00)
-  br label %599
+599:                                              ; preds = %534
+  %600 = load ptr, ptr %130, align 8, !tbaa !28
+  %601 = fmul <8 x double> %574, splat (double 3.000000e+00)
+  br label %602
 
-599:                                              ; preds = %596, %599
-  %600 = phi <8 x double> [ %594, %596 ], [ %658, %599 ]
-  %601 = phi i64 [ 0, %596 ], [ %659, %599 ]
-  %602 = getelementptr inbounds nuw %struct.Piece, ptr %597, i64 %601
-  %603 = getelementptr inbounds nuw i8, ptr %602, i64 3904
-  %604 = load <8 x double>, ptr %603, align 64, !tbaa !26
-  %605 = getelementptr inbounds nuw i8, ptr %602, i64 1472
-  %606 = load <8 x double>, ptr %605, align 64, !tbaa !26
-  %607 = fsub <8 x double> %604, %606
-  %608 = getelementptr inbounds nuw i8, ptr %602, i64 832
+602:                                              ; preds = %599, %602
+  %603 = phi <8 x double> [ %597, %599 ], [ %664, %602 ]
+  %604 = phi i64 [ 0, %599 ], [ %665, %602 ]
+  %605 = getelementptr inbounds nuw %struct.Piece, ptr %600, i64 %604
+  %606 = getelementptr inbounds nuw i8, ptr %605, i64 3904
+  %607 = load <8 x double>, ptr %606, align 64, !tbaa !26
+  %608 = getelementptr inbounds nuw i8, ptr %605, i64 1472
   %609 = load <8 x double>, ptr %608, align 64, !tbaa !26
-  %610 = fmul <8 x double> %607, %609
-  %611 = getelementptr inbounds nuw i8, ptr %602, i64 1600
+  %610 = fsub <8 x double> %607, %609
+  %611 = getelementptr inbounds nuw i8, ptr %605, i64 832
   %612 = load <8 x double>, ptr %611, align 64, !tbaa !26
-  %613 = getelementptr inbounds nuw i8, ptr %602, i64 4160
-  %614 = load <8 x double>, ptr %613, align 64, !tbaa !26
-  %615 = fsub <8 x double> %612, %614
-  %616 = getelementptr inbounds nuw i8, ptr %602, i64 8320
-  %617 = load <8 x i64>, ptr %616, align 64, !tbaa !26
-  %618 = getelementptr inbounds nuw i8, ptr %602, i64 7680
-  %619 = load <8 x double>, ptr %618, align 64, !tbaa !26
-  %620 = fcmp une <8 x double> %619, splat (double 1.000000e+00)
-  %621 = select <8 x i1> %620, <8 x double> %610, <8 x double> %615
-  %622 = getelementptr inbounds nuw i8, ptr %602, i64 3968
-  %623 = load <8 x double>, ptr %622, align 64, !tbaa !26
-  %624 = icmp eq <8 x i64> %617, zeroinitializer
-  %625 = select <8 x i1> %624, <8 x double> %623, <8 x double> %621
-  %626 = getelementptr inbounds nuw i8, ptr %602, i64 6016
-  %627 = load <8 x double>, ptr %626, align 64, !tbaa !26
-  %628 = getelementptr inbounds nuw i8, ptr %602, i64 7552
-  %629 = load <8 x double>, ptr %628, align 64, !tbaa !26
-  %630 = fdiv <8 x double> %629, %571
-  %631 = select <8 x i1> %624, <8 x double> %630, <8 x double> zeroinitializer
-  %632 = fsub <8 x double> %627, %631
-  %633 = fdiv <8 x double> %625, %632
-  %634 = getelementptr inbounds nuw i8, ptr %602, i64 4864
+  %613 = fmul <8 x double> %610, %612
+  %614 = getelementptr inbounds nuw i8, ptr %605, i64 1600
+  %615 = load <8 x double>, ptr %614, align 64, !tbaa !26
+  %616 = getelementptr inbounds nuw i8, ptr %605, i64 4160
+  %617 = load <8 x double>, ptr %616, align 64, !tbaa !26
+  %618 = fsub <8 x double> %615, %617
+  %619 = getelementptr inbounds nuw i8, ptr %605, i64 8320
+  %620 = load <8 x i64>, ptr %619, align 64, !tbaa !26
+  %621 = getelementptr inbounds nuw i8, ptr %605, i64 7616
+  %622 = load <8 x double>, ptr %621, align 64, !tbaa !26
+  %623 = fcmp une <8 x double> %622, splat (double 1.000000e+00)
+  %624 = select <8 x i1> %623, <8 x double> %613, <8 x double> %618
+  %625 = getelementptr inbounds nuw i8, ptr %605, i64 3968
+  %626 = load <8 x double>, ptr %625, align 64, !tbaa !26
+  %627 = icmp eq <8 x i64> %620, zeroinitializer
+  %628 = select <8 x i1> %627, <8 x double> %626, <8 x double> %624
+  %629 = getelementptr inbounds nuw i8, ptr %605, i64 6016
+  %630 = load <8 x double>, ptr %629, align 64, !tbaa !26
+  %631 = getelementptr inbounds nuw i8, ptr %605, i64 6080
+  %632 = load <8 x double>, ptr %631, align 64, !tbaa !26
+  %633 = fadd <8 x double> %630, %632
+  %634 = getelementptr inbounds nuw i8, ptr %605, i64 7488
   %635 = load <8 x double>, ptr %634, align 64, !tbaa !26
-  %636 = fsub <8 x double> %635, %623
-  %637 = fdiv <8 x double> %636, %571
-  %638 = getelementptr inbounds nuw i8, ptr %602, i64 8384
-  %639 = load <8 x i64>, ptr %638, align 64, !tbaa !26
-  %640 = or <8 x i64> %639, %617
-  %641 = fcmp ule <8 x double> %633, %598
-  %642 = fsub <8 x double> %632, %637
-  %643 = icmp eq <8 x i64> %640, zeroinitializer
-  %644 = select <8 x i1> %641, <8 x i1> %643, <8 x i1> zeroinitializer
-  %645 = select <8 x i1> %644, <8 x double> %642, <8 x double> zeroinitializer
-  %646 = fdiv <8 x double> %633, %571
-  %647 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %645, <8 x double> %646, <8 x double> %632)
-  %648 = fdiv <8 x double> %625, %647
-  %649 = fcmp ule <8 x double> %648, zeroinitializer
-  %650 = select <8 x i1> %649, <8 x double> %633, <8 x double> %648
-  %651 = fcmp ule <8 x double> %625, zeroinitializer
-  %652 = fcmp ule <8 x double> %632, zeroinitializer
-  %653 = or <8 x i1> %651, %652
-  %654 = fcmp ogt <8 x double> %650, splat (double 1.000000e-03)
-  %655 = select <8 x i1> %654, <8 x double> %650, <8 x double> splat (double 1.000000e-03)
-  %656 = select <8 x i1> %653, <8 x double> splat (double 1.000000e+09), <8 x double> %655
-  %657 = fcmp olt <8 x double> %600, %656
-  %658 = select <8 x i1> %657, <8 x double> %600, <8 x double> %656
-  %659 = add nuw nsw i64 %601, 1
-  %660 = icmp eq i64 %659, %530
-  br i1 %660, label %661, label %599, !llvm.loop !55
+  %636 = fdiv <8 x double> %635, %574
+  %637 = select <8 x i1> %627, <8 x double> %636, <8 x double> zeroinitializer
+  %638 = fsub <8 x double> %633, %637
+  %639 = fdiv <8 x double> %628, %638
+  %640 = getelementptr inbounds nuw i8, ptr %605, i64 4864
+  %641 = load <8 x double>, ptr %640, align 64, !tbaa !26
+  %642 = fsub <8 x double> %641, %626
+  %643 = fdiv <8 x double> %642, %574
+  %644 = getelementptr inbounds nuw i8, ptr %605, i64 8384
+  %645 = load <8 x i64>, ptr %644, align 64, !tbaa !26
+  %646 = or <8 x i64> %645, %620
+  %647 = fcmp ule <8 x double> %639, %601
+  %648 = fsub <8 x double> %638, %643
+  %649 = icmp eq <8 x i64> %646, zeroinitializer
+  %650 = select <8 x i1> %647, <8 x i1> %649, <8 x i1> zeroinitializer
+  %651 = select <8 x i1> %650, <8 x double> %648, <8 x double> zeroinitializer
+  %652 = fdiv <8 x double> %639, %574
+  %653 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %651, <8 x double> %652, <8 x double> %638)
+  %654 = fdiv <8 x double> %628, %653
+  %655 = fcmp ule <8 x double> %654, zeroinitializer
+  %656 = select <8 x i1> %655, <8 x double> %639, <8 x double> %654
+  %657 = fcmp ule <8 x double> %628, zeroinitializer
+  %658 = fcmp ule <8 x double> %638, zeroinitializer
+  %659 = or <8 x i1> %657, %658
+  %660 = fcmp ogt <8 x double> %656, splat (double 1.000000e-03)
+  %661 = select <8 x i1> %660, <8 x double> %656, <8 x double> splat (double 1.000000e-03)
+  %662 = select <8 x i1> %659, <8 x double> splat (double 1.000000e+09), <8 x double> %661
+  %663 = fcmp olt <8 x double> %603, %662
+  %664 = select <8 x i1> %663, <8 x double> %603, <8 x double> %662
+  %665 = add nuw nsw i64 %604, 1
+  %666 = icmp eq i64 %665, %533
+  br i1 %666, label %667, label %602, !llvm.loop !56
 
-661:                                              ; preds = %599, %531
-  %662 = phi <8 x double> [ %594, %531 ], [ %658, %599 ]
-  %663 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %662)
-  %664 = insertelement <8 x double> poison, double %663, i64 0
-  %665 = shufflevector <8 x double> %664, <8 x double> poison, <8 x i32> zeroinitializer
-  %666 = load <8 x double>, ptr %157, align 64, !tbaa !26
-  %667 = load <8 x double>, ptr %158, align 64, !tbaa !26
-  %668 = fadd <8 x double> %666, %667
-  %669 = fsub <8 x double> %668, %534
-  %670 = fmul <8 x double> %665, splat (double 1.050000e+00)
-  %671 = fcmp ugt <8 x double> %669, %670
-  %672 = select <8 x i1> %671, <8 x double> %665, <8 x double> %669
-  %673 = fmul <8 x double> %547, splat (double 0x3FF000010C6F7A0B)
-  %674 = fcmp ole <8 x double> %672, %673
-  %675 = load <8 x double>, ptr %159, align 64, !tbaa !26
-  %676 = fcmp ogt <8 x double> %675, %547
-  %677 = select <8 x i1> %676, <8 x double> %675, <8 x double> %547
-  %678 = icmp ne <8 x i64> %527, zeroinitializer
-  %679 = select <8 x i1> %674, <8 x i1> %678, <8 x i1> zeroinitializer
-  %680 = select <8 x i1> %679, <8 x double> %677, <8 x double> %675
-  store <8 x double> %680, ptr %159, align 64, !tbaa !26
-  %681 = fmul <8 x double> %547, splat (double 2.000000e+00)
-  %682 = fcmp uge <8 x double> %672, %681
-  %683 = load <8 x double>, ptr %161, align 64, !tbaa !26
-  %684 = fcmp une <8 x double> %683, zeroinitializer
-  %685 = or <8 x i1> %684, %682
-  %686 = fmul <8 x double> %672, splat (double 5.000000e-01)
-  %687 = select <8 x i1> %685, <8 x double> %547, <8 x double> %686
-  %688 = select <8 x i1> %674, <8 x double> %672, <8 x double> %687
-  %689 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %690 = icmp eq <8 x i64> %527, zeroinitializer
-  %691 = select <8 x i1> %690, <8 x double> %689, <8 x double> %688
-  store <8 x double> %691, ptr %160, align 64, !tbaa !26
-  %692 = fdiv <8 x double> %691, %571
-  %693 = fdiv <8 x double> splat (double 1.000000e+00), %691
-  %694 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %692, <8 x double> splat (double 2.000000e+00), <8 x double> splat (double 1.000000e+00))
-  %695 = fadd <8 x double> %692, splat (double 1.000000e+00)
-  %696 = fdiv <8 x double> %694, %695
-  %697 = fmul <8 x double> %693, %696
-  %698 = icmp eq <8 x i64> %576, zeroinitializer
-  %699 = select <8 x i1> %698, <8 x double> %697, <8 x double> %693
-  %700 = fneg <8 x double> %693
-  %701 = fneg <8 x double> %695
-  %702 = fmul <8 x double> %693, %701
-  %703 = select <8 x i1> %698, <8 x double> %702, <8 x double> %700
-  %704 = fmul <8 x double> %692, %692
-  %705 = fdiv <8 x double> %704, %695
-  %706 = fmul <8 x double> %693, %705
-  %707 = select <8 x i1> %698, <8 x double> %706, <8 x double> zeroinitializer
-  %708 = load <8 x double>, ptr %162, align 64, !tbaa !26
-  %709 = select <8 x i1> %690, <8 x double> %708, <8 x double> %699
-  store <8 x double> %709, ptr %162, align 64, !tbaa !26
-  %710 = load <8 x double>, ptr %163, align 64, !tbaa !26
-  %711 = select <8 x i1> %690, <8 x double> %710, <8 x double> %703
-  store <8 x double> %711, ptr %163, align 64, !tbaa !26
-  %712 = load <8 x double>, ptr %164, align 64, !tbaa !26
-  %713 = select <8 x i1> %690, <8 x double> %712, <8 x double> %707
-  store <8 x double> %713, ptr %164, align 64, !tbaa !26
-  %714 = select <8 x i1> %698, <8 x double> %692, <8 x double> zeroinitializer
-  %715 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %714, <8 x double> %570, <8 x double> %556)
-  %716 = load <8 x double>, ptr %165, align 64, !tbaa !26
-  %717 = select <8 x i1> %690, <8 x double> %716, <8 x double> %715
-  %718 = load <8 x double>, ptr %242, align 64, !tbaa !26
-  %719 = load <8 x double>, ptr %243, align 64, !tbaa !26
-  %720 = fsub <8 x double> %718, %719
-  %721 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %714, <8 x double> %720, <8 x double> %718)
-  %722 = load <8 x double>, ptr %241, align 64, !tbaa !26
-  %723 = select <8 x i1> %690, <8 x double> %722, <8 x double> %721
-  store <8 x double> %723, ptr %241, align 64, !tbaa !26
-  %724 = load <8 x double>, ptr %245, align 64, !tbaa !26
-  %725 = load <8 x double>, ptr %246, align 64, !tbaa !26
+667:                                              ; preds = %602, %534
+  %668 = phi <8 x double> [ %597, %534 ], [ %664, %602 ]
+  %669 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %668)
+  %670 = insertelement <8 x double> poison, double %669, i64 0
+  %671 = shufflevector <8 x double> %670, <8 x double> poison, <8 x i32> zeroinitializer
+  %672 = load <8 x double>, ptr %158, align 64, !tbaa !26
+  %673 = load <8 x double>, ptr %159, align 64, !tbaa !26
+  %674 = fadd <8 x double> %672, %673
+  %675 = fsub <8 x double> %674, %537
+  %676 = fmul <8 x double> %671, splat (double 1.050000e+00)
+  %677 = fcmp ugt <8 x double> %675, %676
+  %678 = select <8 x i1> %677, <8 x double> %671, <8 x double> %675
+  %679 = fmul <8 x double> %550, splat (double 0x3FF000010C6F7A0B)
+  %680 = fcmp ole <8 x double> %678, %679
+  %681 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %682 = fcmp ogt <8 x double> %681, %550
+  %683 = select <8 x i1> %682, <8 x double> %681, <8 x double> %550
+  %684 = icmp ne <8 x i64> %530, zeroinitializer
+  %685 = select <8 x i1> %680, <8 x i1> %684, <8 x i1> zeroinitializer
+  %686 = select <8 x i1> %685, <8 x double> %683, <8 x double> %681
+  store <8 x double> %686, ptr %160, align 64, !tbaa !26
+  %687 = fmul <8 x double> %550, splat (double 2.000000e+00)
+  %688 = fcmp uge <8 x double> %678, %687
+  %689 = load <8 x double>, ptr %162, align 64, !tbaa !26
+  %690 = fcmp une <8 x double> %689, zeroinitializer
+  %691 = or <8 x i1> %690, %688
+  %692 = fmul <8 x double> %678, splat (double 5.000000e-01)
+  %693 = select <8 x i1> %691, <8 x double> %550, <8 x double> %692
+  %694 = select <8 x i1> %680, <8 x double> %678, <8 x double> %693
+  %695 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %696 = icmp eq <8 x i64> %530, zeroinitializer
+  %697 = select <8 x i1> %696, <8 x double> %695, <8 x double> %694
+  store <8 x double> %697, ptr %161, align 64, !tbaa !26
+  %698 = fdiv <8 x double> %697, %574
+  %699 = fdiv <8 x double> splat (double 1.000000e+00), %697
+  %700 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %698, <8 x double> splat (double 2.000000e+00), <8 x double> splat (double 1.000000e+00))
+  %701 = fadd <8 x double> %698, splat (double 1.000000e+00)
+  %702 = fdiv <8 x double> %700, %701
+  %703 = fmul <8 x double> %699, %702
+  %704 = icmp eq <8 x i64> %579, zeroinitializer
+  %705 = select <8 x i1> %704, <8 x double> %703, <8 x double> %699
+  %706 = fneg <8 x double> %699
+  %707 = fneg <8 x double> %701
+  %708 = fmul <8 x double> %699, %707
+  %709 = select <8 x i1> %704, <8 x double> %708, <8 x double> %706
+  %710 = fmul <8 x double> %698, %698
+  %711 = fdiv <8 x double> %710, %701
+  %712 = fmul <8 x double> %699, %711
+  %713 = select <8 x i1> %704, <8 x double> %712, <8 x double> zeroinitializer
+  %714 = load <8 x double>, ptr %163, align 64, !tbaa !26
+  %715 = select <8 x i1> %696, <8 x double> %714, <8 x double> %705
+  store <8 x double> %715, ptr %163, align 64, !tbaa !26
+  %716 = load <8 x double>, ptr %164, align 64, !tbaa !26
+  %717 = select <8 x i1> %696, <8 x double> %716, <8 x double> %709
+  store <8 x double> %717, ptr %164, align 64, !tbaa !26
+  %718 = load <8 x double>, ptr %165, align 64, !tbaa !26
+  %719 = select <8 x i1> %696, <8 x double> %718, <8 x double> %713
+  store <8 x double> %719, ptr %165, align 64, !tbaa !26
+  %720 = select <8 x i1> %704, <8 x double> %698, <8 x double> zeroinitializer
+  %721 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %720, <8 x double> %573, <8 x double> %559)
+  %722 = load <8 x double>, ptr %166, align 64, !tbaa !26
+  %723 = select <8 x i1> %696, <8 x double> %722, <8 x double> %721
+  %724 = load <8 x double>, ptr %242, align 64, !tbaa !26
+  %725 = load <8 x double>, ptr %243, align 64, !tbaa !26
   %726 = fsub <8 x double> %724, %725
-  %727 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %714, <8 x double> %726, <8 x double> %724)
-  %728 = load <8 x double>, ptr %244, align 64, !tbaa !26
-  %729 = select <8 x i1> %690, <8 x double> %728, <8 x double> %727
-  store <8 x double> %729, ptr %244, align 64, !tbaa !26
-  %730 = load <8 x double>, ptr %248, align 64, !tbaa !26
-  %731 = load <8 x double>, ptr %249, align 64, !tbaa !26
+  %727 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %720, <8 x double> %726, <8 x double> %724)
+  %728 = load <8 x double>, ptr %241, align 64, !tbaa !26
+  %729 = select <8 x i1> %696, <8 x double> %728, <8 x double> %727
+  store <8 x double> %729, ptr %241, align 64, !tbaa !26
+  %730 = load <8 x double>, ptr %245, align 64, !tbaa !26
+  %731 = load <8 x double>, ptr %246, align 64, !tbaa !26
   %732 = fsub <8 x double> %730, %731
-  %733 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %714, <8 x double> %732, <8 x double> %730)
-  %734 = load <8 x double>, ptr %247, align 64, !tbaa !26
-  %735 = select <8 x i1> %690, <8 x double> %734, <8 x double> %733
-  store <8 x double> %735, ptr %247, align 64, !tbaa !26
-  %736 = load <8 x double>, ptr %251, align 64, !tbaa !26
-  %737 = load <8 x double>, ptr %252, align 64, !tbaa !26
+  %733 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %720, <8 x double> %732, <8 x double> %730)
+  %734 = load <8 x double>, ptr %244, align 64, !tbaa !26
+  %735 = select <8 x i1> %696, <8 x double> %734, <8 x double> %733
+  store <8 x double> %735, ptr %244, align 64, !tbaa !26
+  %736 = load <8 x double>, ptr %248, align 64, !tbaa !26
+  %737 = load <8 x double>, ptr %249, align 64, !tbaa !26
   %738 = fsub <8 x double> %736, %737
-  %739 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %714, <8 x double> %738, <8 x double> %736)
-  %740 = load <8 x double>, ptr %250, align 64, !tbaa !26
-  %741 = select <8 x i1> %690, <8 x double> %740, <8 x double> %739
-  store <8 x double> %741, ptr %250, align 64, !tbaa !26
-  %742 = load <8 x double>, ptr %254, align 64, !tbaa !26
-  %743 = load <8 x double>, ptr %255, align 64, !tbaa !26
+  %739 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %720, <8 x double> %738, <8 x double> %736)
+  %740 = load <8 x double>, ptr %247, align 64, !tbaa !26
+  %741 = select <8 x i1> %696, <8 x double> %740, <8 x double> %739
+  store <8 x double> %741, ptr %247, align 64, !tbaa !26
+  %742 = load <8 x double>, ptr %251, align 64, !tbaa !26
+  %743 = load <8 x double>, ptr %252, align 64, !tbaa !26
   %744 = fsub <8 x double> %742, %743
-  %745 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %714, <8 x double> %744, <8 x double> %742)
-  %746 = load <8 x double>, ptr %253, align 64, !tbaa !26
-  %747 = select <8 x i1> %690, <8 x double> %746, <8 x double> %745
-  store <8 x double> %747, ptr %253, align 64, !tbaa !26
-  %748 = load <8 x i64>, ptr %143, align 64, !tbaa !26
-  %749 = icmp eq <8 x i64> %748, zeroinitializer
-  %750 = select <8 x i1> %749, <8 x double> zeroinitializer, <8 x double> %558
-  %751 = load <8 x double>, ptr %146, align 64, !tbaa !26
-  %752 = fsub <8 x double> %750, %751
-  %753 = load <8 x double>, ptr %144, align 64, !tbaa !26
-  %754 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %564, <8 x double> %753, <8 x double> %563)
-  %755 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %562, <8 x double> %754, <8 x double> %566)
-  %756 = fdiv <8 x double> %752, %755
-  %757 = load <8 x i64>, ptr %153, align 64, !tbaa !26
-  %758 = load <8 x i64>, ptr %152, align 64, !tbaa !26
-  %759 = or <8 x i64> %758, %757
-  %760 = and <8 x i64> %759, %527
-  %761 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %691, <8 x double> %756, <8 x double> %753)
-  %762 = icmp eq <8 x i64> %760, zeroinitializer
-  %763 = select <8 x i1> %588, <8 x i1> splat (i1 true), <8 x i1> %762
-  %764 = select <8 x i1> %763, <8 x double> %717, <8 x double> %761
-  store <8 x double> %764, ptr %165, align 64, !tbaa !26
-  %765 = load <8 x double>, ptr %166, align 64, !tbaa !26
-  %766 = select <8 x i1> %690, <8 x double> %765, <8 x double> %752
-  store <8 x double> %766, ptr %166, align 64, !tbaa !26
-  %767 = xor <8 x i64> %758, splat (i64 -1)
-  %768 = and <8 x i64> %757, %767
-  store <8 x i64> %768, ptr %153, align 64, !tbaa !26
-  %769 = load i64, ptr %156, align 8, !tbaa !20
-  %770 = icmp sgt i64 %769, 0
-  br i1 %770, label %771, label %1398
+  %745 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %720, <8 x double> %744, <8 x double> %742)
+  %746 = load <8 x double>, ptr %250, align 64, !tbaa !26
+  %747 = select <8 x i1> %696, <8 x double> %746, <8 x double> %745
+  store <8 x double> %747, ptr %250, align 64, !tbaa !26
+  %748 = load <8 x double>, ptr %254, align 64, !tbaa !26
+  %749 = load <8 x double>, ptr %255, align 64, !tbaa !26
+  %750 = fsub <8 x double> %748, %749
+  %751 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %720, <8 x double> %750, <8 x double> %748)
+  %752 = load <8 x double>, ptr %253, align 64, !tbaa !26
+  %753 = select <8 x i1> %696, <8 x double> %752, <8 x double> %751
+  store <8 x double> %753, ptr %253, align 64, !tbaa !26
+  %754 = load <8 x i64>, ptr %144, align 64, !tbaa !26
+  %755 = icmp eq <8 x i64> %754, zeroinitializer
+  %756 = select <8 x i1> %755, <8 x double> zeroinitializer, <8 x double> %561
+  %757 = load <8 x double>, ptr %147, align 64, !tbaa !26
+  %758 = fsub <8 x double> %756, %757
+  %759 = load <8 x double>, ptr %145, align 64, !tbaa !26
+  %760 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %567, <8 x double> %759, <8 x double> %566)
+  %761 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %565, <8 x double> %760, <8 x double> %569)
+  %762 = fdiv <8 x double> %758, %761
+  %763 = load <8 x i64>, ptr %154, align 64, !tbaa !26
+  %764 = load <8 x i64>, ptr %153, align 64, !tbaa !26
+  %765 = or <8 x i64> %764, %763
+  %766 = and <8 x i64> %765, %530
+  %767 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %697, <8 x double> %762, <8 x double> %759)
+  %768 = icmp eq <8 x i64> %766, zeroinitializer
+  %769 = select <8 x i1> %591, <8 x i1> splat (i1 true), <8 x i1> %768
+  %770 = select <8 x i1> %769, <8 x double> %723, <8 x double> %767
+  store <8 x double> %770, ptr %166, align 64, !tbaa !26
+  %771 = load <8 x double>, ptr %167, align 64, !tbaa !26
+  %772 = select <8 x i1> %696, <8 x double> %771, <8 x double> %758
+  store <8 x double> %772, ptr %167, align 64, !tbaa !26
+  %773 = xor <8 x i64> %764, splat (i64 -1)
+  %774 = and <8 x i64> %763, %773
+  store <8 x i64> %774, ptr %154, align 64, !tbaa !26
+  %775 = load i64, ptr %157, align 8, !tbaa !20
+  %776 = icmp sgt i64 %775, 0
+  br i1 %776, label %777, label %1415
 
-771:                                              ; preds = %661
-  %772 = xor <8 x i64> %527, splat (i64 -1)
-  br label %773
+777:                                              ; preds = %667
+  %778 = xor <8 x i64> %530, splat (i64 -1)
+  br label %779
 
-773:                                              ; preds = %771, %1366
-  %774 = phi i64 [ 0, %771 ], [ %1382, %1366 ]
-  %775 = load ptr, ptr %129, align 8, !tbaa !28
-  %776 = getelementptr inbounds nuw %struct.Piece, ptr %775, i64 %774
-  %777 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %778 = load <8 x double>, ptr %151, align 64, !tbaa !26
-  %779 = getelementptr inbounds nuw i8, ptr %776, i64 8384
-  %780 = load <8 x i64>, ptr %779, align 64, !tbaa !26
-  %781 = fdiv <8 x double> %777, %778
-  %782 = fdiv <8 x double> splat (double 1.000000e+00), %777
-  %783 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %781, <8 x double> splat (double 2.000000e+00), <8 x double> splat (double 1.000000e+00))
-  %784 = fadd <8 x double> %781, splat (double 1.000000e+00)
-  %785 = fdiv <8 x double> %783, %784
-  %786 = fmul <8 x double> %782, %785
-  %787 = icmp eq <8 x i64> %780, zeroinitializer
-  %788 = select <8 x i1> %787, <8 x double> %786, <8 x double> %782
-  %789 = fneg <8 x double> %782
-  %790 = fneg <8 x double> %784
-  %791 = fmul <8 x double> %782, %790
-  %792 = select <8 x i1> %787, <8 x double> %791, <8 x double> %789
-  %793 = fmul <8 x double> %781, %781
-  %794 = fdiv <8 x double> %793, %784
-  %795 = fmul <8 x double> %782, %794
-  %796 = select <8 x i1> %787, <8 x double> %795, <8 x double> zeroinitializer
-  %797 = getelementptr inbounds nuw i8, ptr %776, i64 5632
-  %798 = load <8 x double>, ptr %797, align 64, !tbaa !26
-  %799 = select <8 x i1> %690, <8 x double> %798, <8 x double> %788
-  store <8 x double> %799, ptr %797, align 64, !tbaa !26
-  %800 = getelementptr inbounds nuw i8, ptr %776, i64 5696
-  %801 = load <8 x double>, ptr %800, align 64, !tbaa !26
-  %802 = select <8 x i1> %690, <8 x double> %801, <8 x double> %792
-  store <8 x double> %802, ptr %800, align 64, !tbaa !26
-  %803 = getelementptr inbounds nuw i8, ptr %776, i64 5760
+779:                                              ; preds = %777, %1383
+  %780 = phi i64 [ 0, %777 ], [ %1399, %1383 ]
+  %781 = load ptr, ptr %130, align 8, !tbaa !28
+  %782 = getelementptr inbounds nuw %struct.Piece, ptr %781, i64 %780
+  %783 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %784 = load <8 x double>, ptr %152, align 64, !tbaa !26
+  %785 = getelementptr inbounds nuw i8, ptr %782, i64 8384
+  %786 = load <8 x i64>, ptr %785, align 64, !tbaa !26
+  %787 = fdiv <8 x double> %783, %784
+  %788 = fdiv <8 x double> splat (double 1.000000e+00), %783
+  %789 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %787, <8 x double> splat (double 2.000000e+00), <8 x double> splat (double 1.000000e+00))
+  %790 = fadd <8 x double> %787, splat (double 1.000000e+00)
+  %791 = fdiv <8 x double> %789, %790
+  %792 = fmul <8 x double> %788, %791
+  %793 = icmp eq <8 x i64> %786, zeroinitializer
+  %794 = select <8 x i1> %793, <8 x double> %792, <8 x double> %788
+  %795 = fneg <8 x double> %788
+  %796 = fneg <8 x double> %790
+  %797 = fmul <8 x double> %788, %796
+  %798 = select <8 x i1> %793, <8 x double> %797, <8 x double> %795
+  %799 = fmul <8 x double> %787, %787
+  %800 = fdiv <8 x double> %799, %790
+  %801 = fmul <8 x double> %788, %800
+  %802 = select <8 x i1> %793, <8 x double> %801, <8 x double> zeroinitializer
+  %803 = getelementptr inbounds nuw i8, ptr %782, i64 5632
   %804 = load <8 x double>, ptr %803, align 64, !tbaa !26
-  %805 = select <8 x i1> %690, <8 x double> %804, <8 x double> %796
+  %805 = select <8 x i1> %696, <8 x double> %804, <8 x double> %794
   store <8 x double> %805, ptr %803, align 64, !tbaa !26
-  %806 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %807 = load <8 x double>, ptr %151, align 64, !tbaa !26
-  %808 = fdiv <8 x double> %806, %807
-  %809 = select <8 x i1> %787, <8 x double> %808, <8 x double> zeroinitializer
-  %810 = getelementptr inbounds nuw i8, ptr %776, i64 2944
-  %811 = getelementptr inbounds nuw i8, ptr %776, i64 3840
-  %812 = getelementptr inbounds nuw i8, ptr %776, i64 4736
-  br label %1385
+  %806 = getelementptr inbounds nuw i8, ptr %782, i64 5696
+  %807 = load <8 x double>, ptr %806, align 64, !tbaa !26
+  %808 = select <8 x i1> %696, <8 x double> %807, <8 x double> %798
+  store <8 x double> %808, ptr %806, align 64, !tbaa !26
+  %809 = getelementptr inbounds nuw i8, ptr %782, i64 5760
+  %810 = load <8 x double>, ptr %809, align 64, !tbaa !26
+  %811 = select <8 x i1> %696, <8 x double> %810, <8 x double> %802
+  store <8 x double> %811, ptr %809, align 64, !tbaa !26
+  %812 = getelementptr inbounds nuw i8, ptr %782, i64 5824
+  %813 = fdiv <8 x double> splat (double 1.000000e+00), %794
+  %814 = load <8 x double>, ptr %812, align 64, !tbaa !26
+  %815 = select <8 x i1> %696, <8 x double> %814, <8 x double> %813
+  store <8 x double> %815, ptr %812, align 64, !tbaa !26
+  %816 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %817 = load <8 x double>, ptr %152, align 64, !tbaa !26
+  %818 = fdiv <8 x double> %816, %817
+  %819 = select <8 x i1> %793, <8 x double> %818, <8 x double> zeroinitializer
+  %820 = getelementptr inbounds nuw i8, ptr %782, i64 2944
+  %821 = getelementptr inbounds nuw i8, ptr %782, i64 3840
+  %822 = getelementptr inbounds nuw i8, ptr %782, i64 4736
+  br label %1402
 
-813:                                              ; preds = %1385
-  %814 = getelementptr inbounds nuw i8, ptr %776, i64 6080
-  %815 = getelementptr inbounds nuw i8, ptr %776, i64 3520
-  %816 = load <8 x double>, ptr %815, align 64, !tbaa !26
-  %817 = fcmp ogt <8 x double> %816, zeroinitializer
-  %818 = select <8 x i1> %817, <8 x double> %816, <8 x double> zeroinitializer
-  %819 = load <8 x double>, ptr %814, align 64, !tbaa !26
-  %820 = select <8 x i1> %690, <8 x double> %819, <8 x double> %818
-  store <8 x double> %820, ptr %814, align 64, !tbaa !26
-  %821 = getelementptr inbounds nuw i8, ptr %776, i64 384
-  %822 = load <8 x double>, ptr %821, align 64, !tbaa !26
-  %823 = getelementptr inbounds nuw i8, ptr %776, i64 448
-  %824 = load <8 x double>, ptr %823, align 64, !tbaa !26
-  %825 = getelementptr inbounds nuw i8, ptr %776, i64 512
+823:                                              ; preds = %1402
+  %824 = getelementptr inbounds nuw i8, ptr %782, i64 6080
+  %825 = getelementptr inbounds nuw i8, ptr %782, i64 3520
   %826 = load <8 x double>, ptr %825, align 64, !tbaa !26
-  %827 = getelementptr inbounds nuw i8, ptr %776, i64 640
-  %828 = load <8 x double>, ptr %827, align 64, !tbaa !26
-  %829 = getelementptr inbounds nuw i8, ptr %776, i64 768
-  %830 = load <8 x double>, ptr %829, align 64, !tbaa !26
-  %831 = getelementptr inbounds nuw i8, ptr %776, i64 832
-  %832 = getelementptr inbounds nuw i8, ptr %776, i64 1536
-  %833 = load <8 x double>, ptr %832, align 64, !tbaa !26
-  %834 = getelementptr inbounds nuw i8, ptr %776, i64 1600
-  %835 = getelementptr inbounds nuw i8, ptr %776, i64 4672
+  %827 = fcmp ogt <8 x double> %826, zeroinitializer
+  %828 = select <8 x i1> %827, <8 x double> %826, <8 x double> zeroinitializer
+  %829 = load <8 x double>, ptr %824, align 64, !tbaa !26
+  %830 = select <8 x i1> %696, <8 x double> %829, <8 x double> %828
+  store <8 x double> %830, ptr %824, align 64, !tbaa !26
+  %831 = getelementptr inbounds nuw i8, ptr %782, i64 384
+  %832 = load <8 x double>, ptr %831, align 64, !tbaa !26
+  %833 = getelementptr inbounds nuw i8, ptr %782, i64 448
+  %834 = load <8 x double>, ptr %833, align 64, !tbaa !26
+  %835 = getelementptr inbounds nuw i8, ptr %782, i64 512
   %836 = load <8 x double>, ptr %835, align 64, !tbaa !26
-  %837 = fsub <8 x double> %836, %833
-  %838 = getelementptr inbounds nuw i8, ptr %776, i64 5568
-  %839 = load <8 x double>, ptr %838, align 64, !tbaa !26
-  %840 = fsub <8 x double> %839, %833
-  %841 = load <8 x double>, ptr %800, align 64, !tbaa !26
-  %842 = load <8 x double>, ptr %803, align 64, !tbaa !26
-  %843 = fmul <8 x double> %837, %841
-  %844 = fmul <8 x double> %840, %842
-  %845 = fmul <8 x double> %833, %841
-  %846 = fmul <8 x double> %828, %845
-  %847 = fmul <8 x double> %833, %842
-  %848 = fmul <8 x double> %828, %847
-  %849 = getelementptr inbounds nuw i8, ptr %776, i64 8528
-  %850 = load ptr, ptr %849, align 16, !tbaa !45
-  %851 = getelementptr inbounds nuw i8, ptr %776, i64 8536
-  %852 = load ptr, ptr %851, align 8, !tbaa !56
-  %853 = getelementptr inbounds nuw i8, ptr %776, i64 8616
-  %854 = load ptr, ptr %853, align 8, !tbaa !47
-  %855 = load <8 x i64>, ptr %110, align 64, !tbaa !26
-  %856 = and <8 x i64> %855, %772
-  %857 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %856)
-  %858 = icmp eq i64 %857, 0
-  %859 = getelementptr inbounds nuw i8, ptr %776, i64 8520
-  %860 = load ptr, ptr %859, align 8, !tbaa !57
-  %861 = getelementptr inbounds nuw i8, ptr %776, i64 8544
-  %862 = load ptr, ptr %861, align 32, !tbaa !58
-  %863 = load i64, ptr %119, align 16, !tbaa !21
-  %864 = icmp sgt i64 %863, 0
-  br i1 %864, label %865, label %867
+  %837 = getelementptr inbounds nuw i8, ptr %782, i64 640
+  %838 = load <8 x double>, ptr %837, align 64, !tbaa !26
+  %839 = getelementptr inbounds nuw i8, ptr %782, i64 768
+  %840 = load <8 x double>, ptr %839, align 64, !tbaa !26
+  %841 = getelementptr inbounds nuw i8, ptr %782, i64 832
+  %842 = getelementptr inbounds nuw i8, ptr %782, i64 1536
+  %843 = load <8 x double>, ptr %842, align 64, !tbaa !26
+  %844 = getelementptr inbounds nuw i8, ptr %782, i64 1600
+  %845 = getelementptr inbounds nuw i8, ptr %782, i64 4672
+  %846 = load <8 x double>, ptr %845, align 64, !tbaa !26
+  %847 = fsub <8 x double> %846, %843
+  %848 = getelementptr inbounds nuw i8, ptr %782, i64 5568
+  %849 = load <8 x double>, ptr %848, align 64, !tbaa !26
+  %850 = fsub <8 x double> %849, %843
+  %851 = load <8 x double>, ptr %806, align 64, !tbaa !26
+  %852 = load <8 x double>, ptr %809, align 64, !tbaa !26
+  %853 = fmul <8 x double> %847, %851
+  %854 = fmul <8 x double> %850, %852
+  %855 = fmul <8 x double> %843, %851
+  %856 = fmul <8 x double> %838, %855
+  %857 = fmul <8 x double> %843, %852
+  %858 = fmul <8 x double> %838, %857
+  %859 = getelementptr inbounds nuw i8, ptr %782, i64 8592
+  %860 = load ptr, ptr %859, align 16, !tbaa !46
+  %861 = getelementptr inbounds nuw i8, ptr %782, i64 8600
+  %862 = load ptr, ptr %861, align 8, !tbaa !57
+  %863 = getelementptr inbounds nuw i8, ptr %782, i64 8680
+  %864 = load ptr, ptr %863, align 8, !tbaa !48
+  %865 = load <8 x i64>, ptr %110, align 64, !tbaa !26
+  %866 = and <8 x i64> %865, %778
+  %867 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %866)
+  %868 = icmp eq i64 %867, 0
+  %869 = getelementptr inbounds nuw i8, ptr %782, i64 8584
+  %870 = load ptr, ptr %869, align 8, !tbaa !58
+  %871 = getelementptr inbounds nuw i8, ptr %782, i64 8608
+  %872 = load ptr, ptr %871, align 32, !tbaa !59
+  %873 = load i64, ptr %119, align 16, !tbaa !21
+  %874 = icmp sgt i64 %873, 0
+  br i1 %874, label %875, label %877
 
-865:                                              ; preds = %813
-  %866 = getelementptr inbounds nuw i8, ptr %776, i64 8512
-  br label %880
+875:                                              ; preds = %823
+  %876 = getelementptr inbounds nuw i8, ptr %782, i64 8512
+  br label %890
 
-867:                                              ; preds = %915, %813
-  %868 = fmul <8 x double> %830, %841
-  %869 = fmul <8 x double> %830, %842
-  %870 = getelementptr inbounds nuw i8, ptr %776, i64 8696
-  %871 = load ptr, ptr %870, align 8, !tbaa !48
-  %872 = getelementptr inbounds nuw i8, ptr %776, i64 8704
-  %873 = load ptr, ptr %872, align 64, !tbaa !59
-  %874 = load i64, ptr %120, align 8, !tbaa !22
-  %875 = icmp sgt i64 %874, 0
-  br i1 %875, label %876, label %949
+877:                                              ; preds = %925, %823
+  %878 = fmul <8 x double> %840, %851
+  %879 = fmul <8 x double> %840, %852
+  %880 = getelementptr inbounds nuw i8, ptr %782, i64 8760
+  %881 = load ptr, ptr %880, align 8, !tbaa !49
+  %882 = getelementptr inbounds nuw i8, ptr %782, i64 8768
+  %883 = load ptr, ptr %882, align 64, !tbaa !60
+  %884 = load i64, ptr %120, align 8, !tbaa !22
+  %885 = icmp sgt i64 %884, 0
+  br i1 %885, label %886, label %959
 
-876:                                              ; preds = %867
-  %877 = getelementptr inbounds nuw i8, ptr %776, i64 8648
-  %878 = getelementptr inbounds nuw i8, ptr %776, i64 8656
-  %879 = getelementptr inbounds nuw i8, ptr %776, i64 8664
-  br label %922
+886:                                              ; preds = %877
+  %887 = getelementptr inbounds nuw i8, ptr %782, i64 8712
+  %888 = getelementptr inbounds nuw i8, ptr %782, i64 8720
+  %889 = getelementptr inbounds nuw i8, ptr %782, i64 8728
+  br label %932
 
-880:                                              ; preds = %865, %915
-  %881 = phi i64 [ 0, %865 ], [ %919, %915 ]
-  %882 = getelementptr inbounds nuw <8 x double>, ptr %850, i64 %881
-  %883 = load <8 x double>, ptr %882, align 64, !tbaa !26
-  %884 = getelementptr inbounds nuw <8 x double>, ptr %852, i64 %881
-  %885 = load <8 x double>, ptr %884, align 64, !tbaa !26
-  %886 = fsub <8 x double> %883, %885
-  %887 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %809, <8 x double> %886, <8 x double> %883)
-  br i1 %858, label %892, label %888
+890:                                              ; preds = %875, %925
+  %891 = phi i64 [ 0, %875 ], [ %929, %925 ]
+  %892 = getelementptr inbounds nuw <8 x double>, ptr %860, i64 %891
+  %893 = load <8 x double>, ptr %892, align 64, !tbaa !26
+  %894 = getelementptr inbounds nuw <8 x double>, ptr %862, i64 %891
+  %895 = load <8 x double>, ptr %894, align 64, !tbaa !26
+  %896 = fsub <8 x double> %893, %895
+  %897 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %819, <8 x double> %896, <8 x double> %893)
+  br i1 %868, label %902, label %898
 
-888:                                              ; preds = %880
-  %889 = getelementptr inbounds nuw <8 x double>, ptr %860, i64 %881
-  %890 = load <8 x double>, ptr %889, align 64, !tbaa !26
-  %891 = select <8 x i1> %690, <8 x double> %890, <8 x double> %887
-  br label %892
+898:                                              ; preds = %890
+  %899 = getelementptr inbounds nuw <8 x double>, ptr %870, i64 %891
+  %900 = load <8 x double>, ptr %899, align 64, !tbaa !26
+  %901 = select <8 x i1> %696, <8 x double> %900, <8 x double> %897
+  br label %902
 
-892:                                              ; preds = %888, %880
-  %893 = phi <8 x double> [ %891, %888 ], [ %887, %880 ]
-  %894 = getelementptr inbounds nuw <8 x double>, ptr %860, i64 %881
-  store <8 x double> %893, ptr %894, align 64, !tbaa !26
-  %895 = load i64, ptr %866, align 64, !tbaa !31
-  %896 = icmp slt i64 %881, %895
-  %897 = getelementptr inbounds nuw <8 x double>, ptr %854, i64 %881
-  %898 = load <8 x double>, ptr %897, align 64, !tbaa !26
-  br i1 %896, label %899, label %902
+902:                                              ; preds = %898, %890
+  %903 = phi <8 x double> [ %901, %898 ], [ %897, %890 ]
+  %904 = getelementptr inbounds nuw <8 x double>, ptr %870, i64 %891
+  store <8 x double> %903, ptr %904, align 64, !tbaa !26
+  %905 = load i64, ptr %876, align 64, !tbaa !31
+  %906 = icmp slt i64 %891, %905
+  %907 = getelementptr inbounds nuw <8 x double>, ptr %864, i64 %891
+  %908 = load <8 x double>, ptr %907, align 64, !tbaa !26
+  br i1 %906, label %909, label %912
 
-899:                                              ; preds = %892
-  %900 = fmul <8 x double> %848, %885
-  %901 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %846, <8 x double> %883, <8 x double> %900)
-  br label %915
+909:                                              ; preds = %902
+  %910 = fmul <8 x double> %858, %895
+  %911 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %856, <8 x double> %893, <8 x double> %910)
+  br label %925
 
-902:                                              ; preds = %892
-  %903 = fmul <8 x double> %826, %883
-  %904 = fmul <8 x double> %903, splat (double 0x3FD5555555555555)
-  %905 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %824, <8 x double> splat (double 5.000000e-01), <8 x double> %904)
-  %906 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %883, <8 x double> %905, <8 x double> %822)
-  %907 = fmul <8 x double> %883, %906
-  %908 = fmul <8 x double> %826, %885
-  %909 = fmul <8 x double> %908, splat (double 0x3FD5555555555555)
-  %910 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %824, <8 x double> splat (double 5.000000e-01), <8 x double> %909)
-  %911 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %885, <8 x double> %910, <8 x double> %822)
-  %912 = fmul <8 x double> %885, %911
-  %913 = fmul <8 x double> %844, %912
-  %914 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %843, <8 x double> %907, <8 x double> %913)
-  br label %915
+912:                                              ; preds = %902
+  %913 = fmul <8 x double> %836, %893
+  %914 = fmul <8 x double> %913, splat (double 0x3FD5555555555555)
+  %915 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %834, <8 x double> splat (double 5.000000e-01), <8 x double> %914)
+  %916 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %893, <8 x double> %915, <8 x double> %832)
+  %917 = fmul <8 x double> %893, %916
+  %918 = fmul <8 x double> %836, %895
+  %919 = fmul <8 x double> %918, splat (double 0x3FD5555555555555)
+  %920 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %834, <8 x double> splat (double 5.000000e-01), <8 x double> %919)
+  %921 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %895, <8 x double> %920, <8 x double> %832)
+  %922 = fmul <8 x double> %895, %921
+  %923 = fmul <8 x double> %854, %922
+  %924 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %853, <8 x double> %917, <8 x double> %923)
+  br label %925
 
-915:                                              ; preds = %902, %899
-  %916 = phi <8 x double> [ %914, %902 ], [ %901, %899 ]
-  %917 = fmul <8 x double> %916, %898
-  %918 = getelementptr inbounds nuw <8 x double>, ptr %862, i64 %881
-  store <8 x double> %917, ptr %918, align 64, !tbaa !26
-  %919 = add nuw nsw i64 %881, 1
-  %920 = load i64, ptr %119, align 16, !tbaa !21
-  %921 = icmp slt i64 %919, %920
-  br i1 %921, label %880, label %867, !llvm.loop !60
+925:                                              ; preds = %912, %909
+  %926 = phi <8 x double> [ %924, %912 ], [ %911, %909 ]
+  %927 = fmul <8 x double> %926, %908
+  %928 = getelementptr inbounds nuw <8 x double>, ptr %872, i64 %891
+  store <8 x double> %927, ptr %928, align 64, !tbaa !26
+  %929 = add nuw nsw i64 %891, 1
+  %930 = load i64, ptr %119, align 16, !tbaa !21
+  %931 = icmp slt i64 %929, %930
+  br i1 %931, label %890, label %877, !llvm.loop !61
 
-922:                                              ; preds = %876, %922
-  %923 = phi i64 [ 0, %876 ], [ %924, %922 ]
-  %924 = add nuw nsw i64 %923, 1
-  %925 = getelementptr inbounds nuw <8 x double>, ptr %871, i64 %924
-  %926 = load <8 x double>, ptr %925, align 64, !tbaa !26
-  %927 = getelementptr inbounds nuw <8 x double>, ptr %871, i64 %923
-  %928 = load <8 x double>, ptr %927, align 64, !tbaa !26
-  %929 = fsub <8 x double> %926, %928
-  %930 = load ptr, ptr %877, align 8, !tbaa !49
-  %931 = getelementptr inbounds nuw <8 x double>, ptr %930, i64 %923
-  %932 = load <8 x double>, ptr %931, align 64, !tbaa !26
-  %933 = fmul <8 x double> %929, %932
-  %934 = getelementptr inbounds nuw <8 x double>, ptr %873, i64 %924
-  %935 = load <8 x double>, ptr %934, align 64, !tbaa !26
-  %936 = getelementptr inbounds nuw <8 x double>, ptr %873, i64 %923
-  %937 = load <8 x double>, ptr %936, align 64, !tbaa !26
-  %938 = fsub <8 x double> %935, %937
-  %939 = load ptr, ptr %878, align 16, !tbaa !61
-  %940 = getelementptr inbounds nuw <8 x double>, ptr %939, i64 %923
-  %941 = load <8 x double>, ptr %940, align 64, !tbaa !26
-  %942 = fmul <8 x double> %938, %941
-  %943 = fmul <8 x double> %869, %942
-  %944 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %868, <8 x double> %933, <8 x double> %943)
-  %945 = load ptr, ptr %879, align 8, !tbaa !62
-  %946 = getelementptr inbounds nuw <8 x double>, ptr %945, i64 %923
-  store <8 x double> %944, ptr %946, align 64, !tbaa !26
-  %947 = load i64, ptr %120, align 8, !tbaa !22
-  %948 = icmp slt i64 %924, %947
-  br i1 %948, label %922, label %949, !llvm.loop !63
-
-949:                                              ; preds = %922, %867
-  %950 = getelementptr inbounds nuw i8, ptr %776, i64 1664
+932:                                              ; preds = %886, %932
+  %933 = phi i64 [ 0, %886 ], [ %934, %932 ]
+  %934 = add nuw nsw i64 %933, 1
+  %935 = getelementptr inbounds nuw <8 x double>, ptr %881, i64 %934
+  %936 = load <8 x double>, ptr %935, align 64, !tbaa !26
+  %937 = getelementptr inbounds nuw <8 x double>, ptr %881, i64 %933
+  %938 = load <8 x double>, ptr %937, align 64, !tbaa !26
+  %939 = fsub <8 x double> %936, %938
+  %940 = load ptr, ptr %887, align 8, !tbaa !50
+  %941 = getelementptr inbounds nuw <8 x double>, ptr %940, i64 %933
+  %942 = load <8 x double>, ptr %941, align 64, !tbaa !26
+  %943 = fmul <8 x double> %939, %942
+  %944 = getelementptr inbounds nuw <8 x double>, ptr %883, i64 %934
+  %945 = load <8 x double>, ptr %944, align 64, !tbaa !26
+  %946 = getelementptr inbounds nuw <8 x double>, ptr %883, i64 %933
+  %947 = load <8 x double>, ptr %946, align 64, !tbaa !26
+  %948 = fsub <8 x double> %945, %947
+  %949 = load ptr, ptr %888, align 16, !tbaa !62
+  %950 = getelementptr inbounds nuw <8 x double>, ptr %949, i64 %933
   %951 = load <8 x double>, ptr %950, align 64, !tbaa !26
-  %952 = fcmp ogt <8 x double> %951, zeroinitializer
-  %953 = bitcast <8 x i1> %952 to i8
-  %954 = icmp eq i8 %953, 0
-  br i1 %954, label %955, label %960
+  %952 = fmul <8 x double> %948, %951
+  %953 = fmul <8 x double> %879, %952
+  %954 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %878, <8 x double> %943, <8 x double> %953)
+  %955 = load ptr, ptr %889, align 8, !tbaa !63
+  %956 = getelementptr inbounds nuw <8 x double>, ptr %955, i64 %933
+  store <8 x double> %954, ptr %956, align 64, !tbaa !26
+  %957 = load i64, ptr %120, align 8, !tbaa !22
+  %958 = icmp slt i64 %934, %957
+  br i1 %958, label %932, label %959, !llvm.loop !64
 
-955:                                              ; preds = %949
-  %956 = getelementptr inbounds nuw i8, ptr %776, i64 7552
-  %957 = load <8 x double>, ptr %956, align 64, !tbaa !26
-  %958 = select <8 x i1> %690, <8 x double> %957, <8 x double> zeroinitializer
-  store <8 x double> %958, ptr %956, align 64, !tbaa !26
-  %959 = load <8 x double>, ptr %831, align 64, !tbaa !26, !noalias !64
-  br label %1069
+959:                                              ; preds = %932, %877
+  %960 = getelementptr inbounds nuw i8, ptr %782, i64 1664
+  %961 = load <8 x double>, ptr %960, align 64, !tbaa !26
+  %962 = fcmp ogt <8 x double> %961, zeroinitializer
+  %963 = bitcast <8 x i1> %962 to i8
+  %964 = icmp eq i8 %963, 0
+  br i1 %964, label %965, label %969
 
-960:                                              ; preds = %949
-  %961 = load <8 x double>, ptr %832, align 64, !tbaa !26
-  %962 = getelementptr inbounds nuw i8, ptr %776, i64 1728
-  %963 = load <8 x double>, ptr %962, align 64, !tbaa !26
-  %964 = getelementptr inbounds nuw i8, ptr %776, i64 1856
-  %965 = load <8 x double>, ptr %964, align 64, !tbaa !26
-  %966 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %967 = fneg <8 x double> %966
-  %968 = fdiv <8 x double> %967, %963
-  %969 = fcmp ogt <8 x double> %968, splat (double -7.000000e+02)
-  %970 = select <8 x i1> %969, <8 x double> %968, <8 x double> splat (double -7.000000e+02)
-  %971 = fcmp olt <8 x double> %970, splat (double 7.000000e+02)
-  %972 = select <8 x i1> %971, <8 x double> %970, <8 x double> splat (double 7.000000e+02)
-  %973 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %972, <8 x double> splat (double 0x3FF71547652B82FE), <8 x double> splat (double 0x4338000000000000))
-  %974 = fadd <8 x double> %973, splat (double 0xC338000000000000)
-  %975 = fneg <8 x double> %974
-  %976 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %975, <8 x double> splat (double 0x3FE62E42FEFA39EF), <8 x double> %972)
-  %977 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %975, <8 x double> splat (double 0x3C7ABC9E3B39803F), <8 x double> %976)
-  %978 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %977, <8 x double> splat (double 0x3DE6124613A86D09), <8 x double> splat (double 0x3E21EED8EFF8D898))
-  %979 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %978, <8 x double> %977, <8 x double> splat (double 0x3E5AE64567F544E4))
-  %980 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %979, <8 x double> %977, <8 x double> splat (double 0x3E927E4FB7789F5C))
-  %981 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %980, <8 x double> %977, <8 x double> splat (double 0x3EC71DE3A556C734))
-  %982 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %981, <8 x double> %977, <8 x double> splat (double 0x3EFA01A01A01A01A))
-  %983 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %982, <8 x double> %977, <8 x double> splat (double 0x3F2A01A01A01A01A))
-  %984 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %983, <8 x double> %977, <8 x double> splat (double 0x3F56C16C16C16C17))
-  %985 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %984, <8 x double> %977, <8 x double> splat (double 0x3F81111111111111))
-  %986 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %985, <8 x double> %977, <8 x double> splat (double 0x3FA5555555555555))
-  %987 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %986, <8 x double> %977, <8 x double> splat (double 0x3FC5555555555555))
-  %988 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %987, <8 x double> %977, <8 x double> splat (double 5.000000e-01))
-  %989 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %988, <8 x double> %977, <8 x double> splat (double 1.000000e+00))
-  %990 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %989, <8 x double> %977, <8 x double> splat (double 1.000000e+00))
-  %991 = bitcast <8 x double> %973 to <8 x i64>
-  %992 = shl <8 x i64> %991, splat (i64 52)
-  %993 = bitcast <8 x double> %990 to <8 x i64>
-  %994 = add <8 x i64> %992, %993
-  %995 = bitcast <8 x i64> %994 to <8 x double>
-  %996 = fsub <8 x double> splat (double 1.000000e+00), %995
-  %997 = load <8 x double>, ptr %835, align 64, !tbaa !26
-  %998 = fsub <8 x double> %997, %961
-  %999 = load ptr, ptr %859, align 8, !tbaa !57
-  %1000 = load ptr, ptr %849, align 16, !tbaa !45
-  %1001 = getelementptr inbounds nuw i8, ptr %776, i64 8560
-  %1002 = load ptr, ptr %1001, align 16, !tbaa !46
-  %1003 = load ptr, ptr %853, align 8, !tbaa !47
-  %1004 = getelementptr inbounds nuw i8, ptr %776, i64 8552
-  %1005 = load ptr, ptr %1004, align 8, !tbaa !67
-  %1006 = getelementptr inbounds nuw i8, ptr %776, i64 8512
-  %1007 = load i64, ptr %1006, align 64, !tbaa !31
-  %1008 = load i64, ptr %119, align 16, !tbaa !21
-  %1009 = icmp slt i64 %1007, %1008
-  br i1 %1009, label %1010, label %1014
+965:                                              ; preds = %959
+  %966 = getelementptr inbounds nuw i8, ptr %782, i64 7488
+  %967 = load <8 x double>, ptr %966, align 64, !tbaa !26
+  %968 = select <8 x i1> %696, <8 x double> %967, <8 x double> zeroinitializer
+  store <8 x double> %968, ptr %966, align 64, !tbaa !26
+  br label %1078
 
-1010:                                             ; preds = %960
-  %1011 = getelementptr inbounds nuw i8, ptr %776, i64 1792
-  %1012 = load <8 x double>, ptr %1011, align 64, !tbaa !26
-  %1013 = fneg <8 x double> %1012
-  br label %1026
+969:                                              ; preds = %959
+  %970 = load <8 x double>, ptr %842, align 64, !tbaa !26
+  %971 = getelementptr inbounds nuw i8, ptr %782, i64 1728
+  %972 = load <8 x double>, ptr %971, align 64, !tbaa !26
+  %973 = getelementptr inbounds nuw i8, ptr %782, i64 1856
+  %974 = load <8 x double>, ptr %973, align 64, !tbaa !26
+  %975 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %976 = fneg <8 x double> %975
+  %977 = fdiv <8 x double> %976, %972
+  %978 = fcmp ogt <8 x double> %977, splat (double -7.000000e+02)
+  %979 = select <8 x i1> %978, <8 x double> %977, <8 x double> splat (double -7.000000e+02)
+  %980 = fcmp olt <8 x double> %979, splat (double 7.000000e+02)
+  %981 = select <8 x i1> %980, <8 x double> %979, <8 x double> splat (double 7.000000e+02)
+  %982 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %981, <8 x double> splat (double 0x3FF71547652B82FE), <8 x double> splat (double 0x4338000000000000))
+  %983 = fadd <8 x double> %982, splat (double 0xC338000000000000)
+  %984 = fneg <8 x double> %983
+  %985 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %984, <8 x double> splat (double 0x3FE62E42FEFA39EF), <8 x double> %981)
+  %986 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %984, <8 x double> splat (double 0x3C7ABC9E3B39803F), <8 x double> %985)
+  %987 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %986, <8 x double> splat (double 0x3DE6124613A86D09), <8 x double> splat (double 0x3E21EED8EFF8D898))
+  %988 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %987, <8 x double> %986, <8 x double> splat (double 0x3E5AE64567F544E4))
+  %989 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %988, <8 x double> %986, <8 x double> splat (double 0x3E927E4FB7789F5C))
+  %990 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %989, <8 x double> %986, <8 x double> splat (double 0x3EC71DE3A556C734))
+  %991 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %990, <8 x double> %986, <8 x double> splat (double 0x3EFA01A01A01A01A))
+  %992 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %991, <8 x double> %986, <8 x double> splat (double 0x3F2A01A01A01A01A))
+  %993 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %992, <8 x double> %986, <8 x double> splat (double 0x3F56C16C16C16C17))
+  %994 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %993, <8 x double> %986, <8 x double> splat (double 0x3F81111111111111))
+  %995 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %994, <8 x double> %986, <8 x double> splat (double 0x3FA5555555555555))
+  %996 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %995, <8 x double> %986, <8 x double> splat (double 0x3FC5555555555555))
+  %997 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %996, <8 x double> %986, <8 x double> splat (double 5.000000e-01))
+  %998 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %997, <8 x double> %986, <8 x double> splat (double 1.000000e+00))
+  %999 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %998, <8 x double> %986, <8 x double> splat (double 1.000000e+00))
+  %1000 = bitcast <8 x double> %982 to <8 x i64>
+  %1001 = shl <8 x i64> %1000, splat (i64 52)
+  %1002 = bitcast <8 x double> %999 to <8 x i64>
+  %1003 = add <8 x i64> %1001, %1002
+  %1004 = bitcast <8 x i64> %1003 to <8 x double>
+  %1005 = fsub <8 x double> splat (double 1.000000e+00), %1004
+  %1006 = load <8 x double>, ptr %845, align 64, !tbaa !26
+  %1007 = fsub <8 x double> %1006, %970
+  %1008 = load ptr, ptr %869, align 8, !tbaa !58
+  %1009 = load ptr, ptr %859, align 16, !tbaa !46
+  %1010 = getelementptr inbounds nuw i8, ptr %782, i64 8624
+  %1011 = load ptr, ptr %1010, align 16, !tbaa !47
+  %1012 = load ptr, ptr %863, align 8, !tbaa !48
+  %1013 = getelementptr inbounds nuw i8, ptr %782, i64 8616
+  %1014 = load ptr, ptr %1013, align 8, !tbaa !65
+  %1015 = getelementptr inbounds nuw i8, ptr %782, i64 8512
+  %1016 = load i64, ptr %1015, align 64, !tbaa !31
+  %1017 = load i64, ptr %119, align 16, !tbaa !21
+  %1018 = icmp slt i64 %1016, %1017
+  br i1 %1018, label %1019, label %1023
 
-1014:                                             ; preds = %1026, %960
-  %1015 = phi <8 x double> [ zeroinitializer, %960 ], [ %1057, %1026 ]
-  %1016 = phi <8 x double> [ zeroinitializer, %960 ], [ %1065, %1026 ]
-  %1017 = getelementptr inbounds nuw i8, ptr %776, i64 3904
-  %1018 = load <8 x double>, ptr %1017, align 64, !tbaa !26
-  %1019 = fsub <8 x double> %1018, %997
-  %1020 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1015, <8 x double> %1019, <8 x double> %1016)
-  %1021 = getelementptr inbounds nuw i8, ptr %776, i64 7552
-  %1022 = load <8 x double>, ptr %831, align 64, !tbaa !26
-  %1023 = fmul <8 x double> %1022, %1020
-  %1024 = load <8 x double>, ptr %1021, align 64, !tbaa !26
-  %1025 = select <8 x i1> %690, <8 x double> %1024, <8 x double> %1023
-  store <8 x double> %1025, ptr %1021, align 64, !tbaa !26
-  br label %1069
+1019:                                             ; preds = %969
+  %1020 = getelementptr inbounds nuw i8, ptr %782, i64 1792
+  %1021 = load <8 x double>, ptr %1020, align 64, !tbaa !26
+  %1022 = fneg <8 x double> %1021
+  br label %1035
 
-1026:                                             ; preds = %1010, %1026
-  %1027 = phi <8 x double> [ zeroinitializer, %1010 ], [ %1065, %1026 ]
-  %1028 = phi i64 [ %1007, %1010 ], [ %1066, %1026 ]
-  %1029 = getelementptr inbounds <8 x double>, ptr %1000, i64 %1028
-  %1030 = load <8 x double>, ptr %1029, align 64, !tbaa !26
-  %1031 = getelementptr inbounds <8 x double>, ptr %999, i64 %1028
-  %1032 = load <8 x double>, ptr %1031, align 64, !tbaa !26
-  %1033 = fadd <8 x double> %1030, %1032
-  %1034 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1033, <8 x double> splat (double 5.000000e-01), <8 x double> %1013)
-  %1035 = fmul <8 x double> %965, %1034
-  %1036 = fcmp ogt <8 x double> %1035, splat (double -5.000000e+00)
-  %1037 = select <8 x i1> %1036, <8 x double> %1035, <8 x double> splat (double -5.000000e+00)
-  %1038 = fcmp olt <8 x double> %1037, splat (double 5.000000e+00)
-  %1039 = select <8 x i1> %1038, <8 x double> %1037, <8 x double> splat (double 5.000000e+00)
-  %1040 = fmul <8 x double> %1039, %1039
-  %1041 = fadd <8 x double> %1040, splat (double 3.780000e+02)
-  %1042 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1040, <8 x double> %1041, <8 x double> splat (double 1.732500e+04))
-  %1043 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1040, <8 x double> %1042, <8 x double> splat (double 1.351350e+05))
-  %1044 = fmul <8 x double> %1039, %1043
-  %1045 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1040, <8 x double> splat (double 2.800000e+01), <8 x double> splat (double 3.150000e+03))
-  %1046 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1040, <8 x double> %1045, <8 x double> splat (double 6.237000e+04))
-  %1047 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1040, <8 x double> %1046, <8 x double> splat (double 1.351350e+05))
-  %1048 = fdiv <8 x double> %1044, %1047
-  %1049 = fadd <8 x double> %1048, splat (double 1.000000e+00)
-  %1050 = fmul <8 x double> %951, %1049
-  %1051 = getelementptr inbounds <8 x double>, ptr %1002, i64 %1028
-  %1052 = load <8 x double>, ptr %1051, align 64, !tbaa !26
-  %1053 = fadd <8 x double> %1052, splat (double -1.000000e+00)
-  %1054 = fadd <8 x double> %1053, %1050
-  %1055 = fcmp ogt <8 x double> %1054, zeroinitializer
-  %1056 = select <8 x i1> %1055, <8 x double> %1054, <8 x double> zeroinitializer
-  %1057 = fmul <8 x double> %996, %1056
-  %1058 = fsub <8 x double> %1052, %1057
-  %1059 = getelementptr inbounds <8 x double>, ptr %1005, i64 %1028
-  %1060 = load <8 x double>, ptr %1059, align 64, !tbaa !26
-  %1061 = select <8 x i1> %690, <8 x double> %1060, <8 x double> %1058
-  store <8 x double> %1061, ptr %1059, align 64, !tbaa !26
-  %1062 = getelementptr inbounds <8 x double>, ptr %1003, i64 %1028
-  %1063 = load <8 x double>, ptr %1062, align 64, !tbaa !26
-  %1064 = fmul <8 x double> %998, %1063
-  %1065 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1057, <8 x double> %1064, <8 x double> %1027)
-  %1066 = add nsw i64 %1028, 1
-  %1067 = load i64, ptr %119, align 16, !tbaa !21
-  %1068 = icmp slt i64 %1066, %1067
-  br i1 %1068, label %1026, label %1014, !llvm.loop !68
+1023:                                             ; preds = %1035, %969
+  %1024 = phi <8 x double> [ zeroinitializer, %969 ], [ %1066, %1035 ]
+  %1025 = phi <8 x double> [ zeroinitializer, %969 ], [ %1074, %1035 ]
+  %1026 = getelementptr inbounds nuw i8, ptr %782, i64 3904
+  %1027 = load <8 x double>, ptr %1026, align 64, !tbaa !26
+  %1028 = fsub <8 x double> %1027, %1006
+  %1029 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1024, <8 x double> %1028, <8 x double> %1025)
+  %1030 = getelementptr inbounds nuw i8, ptr %782, i64 7488
+  %1031 = load <8 x double>, ptr %841, align 64, !tbaa !26
+  %1032 = fmul <8 x double> %1031, %1029
+  %1033 = load <8 x double>, ptr %1030, align 64, !tbaa !26
+  %1034 = select <8 x i1> %696, <8 x double> %1033, <8 x double> %1032
+  store <8 x double> %1034, ptr %1030, align 64, !tbaa !26
+  br label %1078
 
-1069:                                             ; preds = %955, %1014
-  %1070 = phi <8 x double> [ %958, %955 ], [ %1025, %1014 ]
-  %1071 = phi <8 x double> [ %959, %955 ], [ %1022, %1014 ]
-  %1072 = load <8 x double>, ptr %810, align 64, !tbaa !26
-  %1073 = load <8 x double>, ptr %811, align 64, !tbaa !26
-  %1074 = fcmp olt <8 x double> %1072, %1073
-  %1075 = select <8 x i1> %1074, <8 x double> %1072, <8 x double> %1073
-  %1076 = load <8 x double>, ptr %776, align 64, !tbaa !26
-  %1077 = fmul <8 x double> %1076, splat (double 3.000000e-01)
-  %1078 = fcmp ogt <8 x double> %1075, %1077
-  %1079 = select <8 x i1> %1078, <8 x double> %1075, <8 x double> %1077
-  %1080 = select <8 x i1> %690, <8 x double> %1072, <8 x double> %1079
-  store <8 x double> %1080, ptr %810, align 64, !tbaa !26
-  %1081 = getelementptr inbounds nuw i8, ptr %776, i64 3072
-  %1082 = load <8 x double>, ptr %1081, align 64, !tbaa !26, !noalias !64
-  %1083 = getelementptr inbounds nuw i8, ptr %776, i64 7744
-  %1084 = load <8 x double>, ptr %1083, align 64, !tbaa !26, !noalias !64
-  %1085 = fmul <8 x double> %1082, %1084
-  %1086 = fcmp ogt <8 x double> %1085, zeroinitializer
-  %1087 = select <8 x i1> %1086, <8 x double> %1085, <8 x double> zeroinitializer
-  %1088 = fcmp uge <8 x double> %1087, splat (double 1.000000e+00)
-  %1089 = select <8 x i1> %1088, <8 x double> splat (double 1.000000e+00), <8 x double> %1087
-  %1090 = getelementptr inbounds nuw i8, ptr %776, i64 8448
-  %1091 = load <8 x i64>, ptr %1090, align 64, !tbaa !26, !noalias !64
-  %1092 = load <8 x double>, ptr %167, align 64, !tbaa !26, !noalias !64
-  %1093 = getelementptr inbounds nuw i8, ptr %776, i64 3200
-  %1094 = load <8 x double>, ptr %1093, align 64, !tbaa !26, !noalias !64
-  %1095 = icmp eq <8 x i64> %1091, zeroinitializer
-  %1096 = select <8 x i1> %1095, <8 x double> %1094, <8 x double> %1092
-  %1097 = getelementptr inbounds nuw i8, ptr %776, i64 3584
-  %1098 = load <8 x double>, ptr %1097, align 64, !tbaa !26, !noalias !64
-  %1099 = fsub <8 x double> splat (double 1.000000e+00), %1089
-  %1100 = getelementptr inbounds nuw i8, ptr %776, i64 1984
-  %1101 = load <8 x double>, ptr %1100, align 64, !tbaa !26, !noalias !64
-  %1102 = getelementptr inbounds nuw i8, ptr %776, i64 8320
-  %1103 = load <8 x i64>, ptr %1102, align 64, !tbaa !26, !noalias !64
-  %1104 = fsub <8 x double> %1076, %1080
-  %1105 = getelementptr inbounds nuw i8, ptr %776, i64 7808
-  %1106 = load <8 x double>, ptr %1105, align 64, !tbaa !26, !noalias !64
-  %1107 = fmul <8 x double> %1104, %1106
-  %1108 = icmp eq <8 x i64> %1103, zeroinitializer
-  %1109 = select <8 x i1> %1108, <8 x double> zeroinitializer, <8 x double> %1107
-  %1110 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1099, <8 x double> %1101, <8 x double> %1109)
-  %1111 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1098, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %1112 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1098, <8 x double> %1111, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %1113 = fdiv <8 x double> splat (double 1.000000e+00), %1112
-  %1114 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1096, <8 x double> %1110, <8 x double> splat (double 1.000000e+00))
-  %1115 = fdiv <8 x double> splat (double 1.000000e+00), %1114
-  %1116 = load <8 x double>, ptr %168, align 64, !tbaa !26, !noalias !64
-  %1117 = load <8 x double>, ptr %165, align 64, !tbaa !26, !noalias !64
-  %1118 = select <8 x i1> %1095, <8 x double> %1117, <8 x double> %1116
-  %1119 = fsub <8 x double> %1118, %1098
-  %1120 = fmul <8 x double> %1119, %1115
-  %1121 = fmul <8 x double> %1096, %1120
-  %1122 = load <8 x double>, ptr %797, align 64, !tbaa !26, !noalias !64
-  %1123 = getelementptr inbounds nuw i8, ptr %776, i64 3264
-  %1124 = load <8 x double>, ptr %1123, align 64, !tbaa !26, !noalias !64
-  %1125 = load <8 x double>, ptr %800, align 64, !tbaa !26, !noalias !64
-  %1126 = getelementptr inbounds nuw i8, ptr %776, i64 4160
-  %1127 = load <8 x double>, ptr %1126, align 64, !tbaa !26, !noalias !64
-  %1128 = fmul <8 x double> %1125, %1127
-  %1129 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1122, <8 x double> %1124, <8 x double> %1128)
-  %1130 = load <8 x double>, ptr %803, align 64, !tbaa !26, !noalias !64
-  %1131 = getelementptr inbounds nuw i8, ptr %776, i64 5056
-  %1132 = load <8 x double>, ptr %1131, align 64, !tbaa !26, !noalias !64
-  %1133 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1130, <8 x double> %1132, <8 x double> %1129)
-  %1134 = fdiv <8 x double> %1106, %1071
-  %1135 = fcmp ule <8 x double> %1089, zeroinitializer
-  %1136 = or <8 x i1> %1088, %1135
-  %1137 = fmul <8 x double> %1084, %1101
-  %1138 = select <8 x i1> %1136, <8 x double> zeroinitializer, <8 x double> %1137
-  %1139 = select <8 x i1> %1108, <8 x double> %1138, <8 x double> %1134
-  %1140 = fmul <8 x double> %1096, %1121
-  %1141 = fmul <8 x double> %1115, %1140
-  %1142 = fmul <8 x double> %1113, %1141
-  %1143 = fmul <8 x double> %1142, %1139
-  %1144 = fdiv <8 x double> %1143, %1122
-  %1145 = fadd <8 x double> %1144, splat (double 1.000000e+00)
-  %1146 = fdiv <8 x double> splat (double 1.000000e+00), %1145
-  %1147 = getelementptr inbounds nuw i8, ptr %776, i64 3456
-  %1148 = load <8 x double>, ptr %1147, align 64, !tbaa !26, !noalias !64
-  %1149 = fsub <8 x double> %1121, %1148
-  %1150 = load <8 x double>, ptr %814, align 64, !tbaa !26, !noalias !64
-  %1151 = fsub <8 x double> %1133, %1150
-  %1152 = fmul <8 x double> %1151, %1144
-  %1153 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1149, <8 x double> %1113, <8 x double> %1152)
-  %1154 = fmul <8 x double> %1153, %1146
-  %1155 = getelementptr inbounds nuw i8, ptr %776, i64 6016
-  %1156 = load <8 x double>, ptr %1155, align 64, !tbaa !26, !noalias !64
-  %1157 = fcmp ule <8 x double> %1156, zeroinitializer
-  %1158 = fcmp ule <8 x double> %1154, zeroinitializer
-  %1159 = or <8 x i1> %1157, %1158
-  %1160 = select <8 x i1> %1159, <8 x double> zeroinitializer, <8 x double> %1154
-  %1161 = getelementptr inbounds nuw i8, ptr %776, i64 2176
-  %1162 = load <8 x double>, ptr %1161, align 64, !tbaa !26, !noalias !64
-  %1163 = fcmp ogt <8 x double> %1162, zeroinitializer
-  %1164 = getelementptr inbounds nuw i8, ptr %776, i64 1024
-  %1165 = load <8 x double>, ptr %1164, align 64, !tbaa !26, !noalias !64
-  %1166 = bitcast <8 x i1> %1163 to i8
-  %1167 = icmp eq i8 %1166, 0
-  br i1 %1167, label %1180, label %1168
+1035:                                             ; preds = %1019, %1035
+  %1036 = phi <8 x double> [ zeroinitializer, %1019 ], [ %1074, %1035 ]
+  %1037 = phi i64 [ %1016, %1019 ], [ %1075, %1035 ]
+  %1038 = getelementptr inbounds <8 x double>, ptr %1009, i64 %1037
+  %1039 = load <8 x double>, ptr %1038, align 64, !tbaa !26
+  %1040 = getelementptr inbounds <8 x double>, ptr %1008, i64 %1037
+  %1041 = load <8 x double>, ptr %1040, align 64, !tbaa !26
+  %1042 = fadd <8 x double> %1039, %1041
+  %1043 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1042, <8 x double> splat (double 5.000000e-01), <8 x double> %1022)
+  %1044 = fmul <8 x double> %974, %1043
+  %1045 = fcmp ogt <8 x double> %1044, splat (double -5.000000e+00)
+  %1046 = select <8 x i1> %1045, <8 x double> %1044, <8 x double> splat (double -5.000000e+00)
+  %1047 = fcmp olt <8 x double> %1046, splat (double 5.000000e+00)
+  %1048 = select <8 x i1> %1047, <8 x double> %1046, <8 x double> splat (double 5.000000e+00)
+  %1049 = fmul <8 x double> %1048, %1048
+  %1050 = fadd <8 x double> %1049, splat (double 3.780000e+02)
+  %1051 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1049, <8 x double> %1050, <8 x double> splat (double 1.732500e+04))
+  %1052 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1049, <8 x double> %1051, <8 x double> splat (double 1.351350e+05))
+  %1053 = fmul <8 x double> %1048, %1052
+  %1054 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1049, <8 x double> splat (double 2.800000e+01), <8 x double> splat (double 3.150000e+03))
+  %1055 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1049, <8 x double> %1054, <8 x double> splat (double 6.237000e+04))
+  %1056 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1049, <8 x double> %1055, <8 x double> splat (double 1.351350e+05))
+  %1057 = fdiv <8 x double> %1053, %1056
+  %1058 = fadd <8 x double> %1057, splat (double 1.000000e+00)
+  %1059 = fmul <8 x double> %961, %1058
+  %1060 = getelementptr inbounds <8 x double>, ptr %1011, i64 %1037
+  %1061 = load <8 x double>, ptr %1060, align 64, !tbaa !26
+  %1062 = fadd <8 x double> %1061, splat (double -1.000000e+00)
+  %1063 = fadd <8 x double> %1062, %1059
+  %1064 = fcmp ogt <8 x double> %1063, zeroinitializer
+  %1065 = select <8 x i1> %1064, <8 x double> %1063, <8 x double> zeroinitializer
+  %1066 = fmul <8 x double> %1005, %1065
+  %1067 = fsub <8 x double> %1061, %1066
+  %1068 = getelementptr inbounds <8 x double>, ptr %1014, i64 %1037
+  %1069 = load <8 x double>, ptr %1068, align 64, !tbaa !26
+  %1070 = select <8 x i1> %696, <8 x double> %1069, <8 x double> %1067
+  store <8 x double> %1070, ptr %1068, align 64, !tbaa !26
+  %1071 = getelementptr inbounds <8 x double>, ptr %1012, i64 %1037
+  %1072 = load <8 x double>, ptr %1071, align 64, !tbaa !26
+  %1073 = fmul <8 x double> %1007, %1072
+  %1074 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1066, <8 x double> %1073, <8 x double> %1036)
+  %1075 = add nsw i64 %1037, 1
+  %1076 = load i64, ptr %119, align 16, !tbaa !21
+  %1077 = icmp slt i64 %1075, %1076
+  br i1 %1077, label %1035, label %1023, !llvm.loop !66
 
-1168:                                             ; preds = %1069
-  %1169 = getelementptr inbounds nuw i8, ptr %776, i64 3648
-  %1170 = load <8 x double>, ptr %1169, align 64, !tbaa !26, !noalias !64
-  %1171 = fadd <8 x double> %1120, %1170
-  %1172 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1171)
-  %1173 = fcmp ogt <8 x double> %1162, splat (double 1.000000e-09)
-  %1174 = select <8 x i1> %1173, <8 x double> %1162, <8 x double> splat (double 1.000000e-09)
-  %1175 = fdiv <8 x double> %1172, %1174
-  %1176 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1175)
-  %1177 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1176)
-  %1178 = select <8 x i1> %1163, <8 x double> %1177, <8 x double> splat (double 1.000000e+00)
-  %1179 = fmul <8 x double> %1165, %1178
-  br label %1180
+1078:                                             ; preds = %965, %1023
+  %1079 = load <8 x double>, ptr %820, align 64, !tbaa !26
+  %1080 = load <8 x double>, ptr %821, align 64, !tbaa !26
+  %1081 = fcmp olt <8 x double> %1079, %1080
+  %1082 = select <8 x i1> %1081, <8 x double> %1079, <8 x double> %1080
+  %1083 = load <8 x double>, ptr %782, align 64, !tbaa !26
+  %1084 = fmul <8 x double> %1083, splat (double 3.000000e-01)
+  %1085 = fcmp ogt <8 x double> %1082, %1084
+  %1086 = select <8 x i1> %1085, <8 x double> %1082, <8 x double> %1084
+  %1087 = select <8 x i1> %696, <8 x double> %1079, <8 x double> %1086
+  store <8 x double> %1087, ptr %820, align 64, !tbaa !26
+  %1088 = getelementptr inbounds nuw i8, ptr %782, i64 3072
+  %1089 = load <8 x double>, ptr %1088, align 64, !tbaa !26, !noalias !67
+  %1090 = getelementptr inbounds nuw i8, ptr %782, i64 7680
+  %1091 = load <8 x double>, ptr %1090, align 64, !tbaa !26, !noalias !67
+  %1092 = fmul <8 x double> %1089, %1091
+  %1093 = fcmp ogt <8 x double> %1092, zeroinitializer
+  %1094 = select <8 x i1> %1093, <8 x double> %1092, <8 x double> zeroinitializer
+  %1095 = fcmp uge <8 x double> %1094, splat (double 1.000000e+00)
+  %1096 = select <8 x i1> %1095, <8 x double> splat (double 1.000000e+00), <8 x double> %1094
+  %1097 = getelementptr inbounds nuw i8, ptr %782, i64 8448
+  %1098 = load <8 x i64>, ptr %1097, align 64, !tbaa !26, !noalias !67
+  %1099 = load <8 x double>, ptr %168, align 64, !tbaa !26, !noalias !67
+  %1100 = getelementptr inbounds nuw i8, ptr %782, i64 3200
+  %1101 = load <8 x double>, ptr %1100, align 64, !tbaa !26, !noalias !67
+  %1102 = icmp eq <8 x i64> %1098, zeroinitializer
+  %1103 = select <8 x i1> %1102, <8 x double> %1101, <8 x double> %1099
+  %1104 = getelementptr inbounds nuw i8, ptr %782, i64 3584
+  %1105 = load <8 x double>, ptr %1104, align 64, !tbaa !26, !noalias !67
+  %1106 = fsub <8 x double> splat (double 1.000000e+00), %1096
+  %1107 = getelementptr inbounds nuw i8, ptr %782, i64 1984
+  %1108 = load <8 x double>, ptr %1107, align 64, !tbaa !26, !noalias !67
+  %1109 = getelementptr inbounds nuw i8, ptr %782, i64 8320
+  %1110 = load <8 x i64>, ptr %1109, align 64, !tbaa !26, !noalias !67
+  %1111 = fsub <8 x double> %1083, %1087
+  %1112 = getelementptr inbounds nuw i8, ptr %782, i64 7744
+  %1113 = load <8 x double>, ptr %1112, align 64, !tbaa !26, !noalias !67
+  %1114 = fmul <8 x double> %1111, %1113
+  %1115 = icmp eq <8 x i64> %1110, zeroinitializer
+  %1116 = select <8 x i1> %1115, <8 x double> zeroinitializer, <8 x double> %1114
+  %1117 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1106, <8 x double> %1108, <8 x double> %1116)
+  %1118 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1105, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %1119 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1105, <8 x double> %1118, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %1120 = fdiv <8 x double> splat (double 1.000000e+00), %1119
+  %1121 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1103, <8 x double> %1117, <8 x double> splat (double 1.000000e+00))
+  %1122 = fdiv <8 x double> splat (double 1.000000e+00), %1121
+  %1123 = load <8 x double>, ptr %169, align 64, !tbaa !26, !noalias !67
+  %1124 = load <8 x double>, ptr %166, align 64, !tbaa !26, !noalias !67
+  %1125 = select <8 x i1> %1102, <8 x double> %1124, <8 x double> %1123
+  %1126 = fsub <8 x double> %1125, %1105
+  %1127 = fmul <8 x double> %1126, %1122
+  %1128 = fmul <8 x double> %1103, %1127
+  %1129 = load <8 x double>, ptr %803, align 64, !tbaa !26, !noalias !67
+  %1130 = getelementptr inbounds nuw i8, ptr %782, i64 3264
+  %1131 = load <8 x double>, ptr %1130, align 64, !tbaa !26, !noalias !67
+  %1132 = load <8 x double>, ptr %806, align 64, !tbaa !26, !noalias !67
+  %1133 = getelementptr inbounds nuw i8, ptr %782, i64 4160
+  %1134 = load <8 x double>, ptr %1133, align 64, !tbaa !26, !noalias !67
+  %1135 = fmul <8 x double> %1132, %1134
+  %1136 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1129, <8 x double> %1131, <8 x double> %1135)
+  %1137 = load <8 x double>, ptr %809, align 64, !tbaa !26, !noalias !67
+  %1138 = getelementptr inbounds nuw i8, ptr %782, i64 5056
+  %1139 = load <8 x double>, ptr %1138, align 64, !tbaa !26, !noalias !67
+  %1140 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1137, <8 x double> %1139, <8 x double> %1136)
+  %1141 = getelementptr inbounds nuw i8, ptr %782, i64 7808
+  %1142 = load <8 x double>, ptr %1141, align 64, !tbaa !26, !noalias !67
+  %1143 = fmul <8 x double> %1113, %1142
+  %1144 = fcmp ule <8 x double> %1096, zeroinitializer
+  %1145 = or <8 x i1> %1095, %1144
+  %1146 = fmul <8 x double> %1091, %1108
+  %1147 = select <8 x i1> %1145, <8 x double> zeroinitializer, <8 x double> %1146
+  %1148 = select <8 x i1> %1115, <8 x double> %1147, <8 x double> %1143
+  %1149 = fmul <8 x double> %1103, %1128
+  %1150 = fmul <8 x double> %1122, %1149
+  %1151 = fmul <8 x double> %1120, %1150
+  %1152 = fmul <8 x double> %1151, %1148
+  %1153 = load <8 x double>, ptr %812, align 64, !tbaa !26, !noalias !67
+  %1154 = fmul <8 x double> %1153, %1152
+  %1155 = fadd <8 x double> %1154, splat (double 1.000000e+00)
+  %1156 = fdiv <8 x double> splat (double 1.000000e+00), %1155
+  %1157 = getelementptr inbounds nuw i8, ptr %782, i64 3456
+  %1158 = load <8 x double>, ptr %1157, align 64, !tbaa !26, !noalias !67
+  %1159 = fsub <8 x double> %1128, %1158
+  %1160 = load <8 x double>, ptr %824, align 64, !tbaa !26, !noalias !67
+  %1161 = fsub <8 x double> %1140, %1160
+  %1162 = fmul <8 x double> %1154, %1161
+  %1163 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1159, <8 x double> %1120, <8 x double> %1162)
+  %1164 = fmul <8 x double> %1163, %1156
+  %1165 = getelementptr inbounds nuw i8, ptr %782, i64 6016
+  %1166 = load <8 x double>, ptr %1165, align 64, !tbaa !26, !noalias !67
+  %1167 = fcmp ule <8 x double> %1166, zeroinitializer
+  %1168 = fcmp ule <8 x double> %1164, zeroinitializer
+  %1169 = or <8 x i1> %1167, %1168
+  %1170 = select <8 x i1> %1169, <8 x double> zeroinitializer, <8 x double> %1164
+  %1171 = getelementptr inbounds nuw i8, ptr %782, i64 2176
+  %1172 = load <8 x double>, ptr %1171, align 64, !tbaa !26, !noalias !67
+  %1173 = fcmp ogt <8 x double> %1172, zeroinitializer
+  %1174 = getelementptr inbounds nuw i8, ptr %782, i64 1024
+  %1175 = load <8 x double>, ptr %1174, align 64, !tbaa !26, !noalias !67
+  %1176 = bitcast <8 x i1> %1173 to i8
+  %1177 = icmp eq i8 %1176, 0
+  br i1 %1177, label %1190, label %1178
 
-1180:                                             ; preds = %1069, %1168
-  %1181 = phi <8 x double> [ %1179, %1168 ], [ %1165, %1069 ]
-  %1182 = getelementptr inbounds nuw i8, ptr %776, i64 4096
-  %1183 = load <8 x double>, ptr %1182, align 64, !tbaa !26, !noalias !64
-  %1184 = getelementptr inbounds nuw i8, ptr %776, i64 4992
-  %1185 = load <8 x double>, ptr %1184, align 64, !tbaa !26, !noalias !64
-  %1186 = fmul <8 x double> %1130, %1185
-  %1187 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1125, <8 x double> %1183, <8 x double> %1186)
-  %1188 = getelementptr inbounds nuw i8, ptr %776, i64 1216
-  %1189 = load <8 x double>, ptr %1188, align 64, !tbaa !26, !noalias !64
-  %1190 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1189, <8 x double> %1122, <8 x double> splat (double 1.000000e+00))
-  %1191 = fdiv <8 x double> splat (double 1.000000e+00), %1190
-  %1192 = fmul <8 x double> %1115, %1120
-  %1193 = fmul <8 x double> %1113, %1192
-  %1194 = fmul <8 x double> %1193, %1146
-  %1195 = select <8 x i1> %1159, <8 x double> zeroinitializer, <8 x double> %1194
-  %1196 = getelementptr inbounds nuw i8, ptr %776, i64 1088
-  %1197 = load <8 x double>, ptr %1196, align 64, !tbaa !26, !noalias !64
-  %1198 = fmul <8 x double> %1181, splat (double 2.500000e-01)
-  %1199 = fmul <8 x double> %1110, %1198
-  %1200 = fneg <8 x double> %1115
-  %1201 = fmul <8 x double> %1199, %1200
-  %1202 = select <8 x i1> %1163, <8 x double> %1201, <8 x double> splat (double -0.000000e+00)
-  %1203 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1197, <8 x double> %1195, <8 x double> %1202)
-  %1204 = fadd <8 x double> %1150, %1160
-  %1205 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1197, <8 x double> %1204, <8 x double> %1181)
-  %1206 = fneg <8 x double> %1189
-  %1207 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1206, <8 x double> %1187, <8 x double> %1205)
-  %1208 = fneg <8 x double> %1096
-  %1209 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1191, <8 x double> %1207, <8 x double> %1208)
-  %1210 = fmul <8 x double> %1191, %1203
-  %1211 = fcmp olt <8 x double> %1210, splat (double 8.000000e-01)
-  %1212 = select <8 x i1> %1211, <8 x double> %1210, <8 x double> splat (double 8.000000e-01)
-  %1213 = fsub <8 x double> splat (double 1.000000e+00), %1212
-  %1214 = fdiv <8 x double> %1209, %1213
-  %1215 = fadd <8 x double> %1096, %1214
-  %1216 = getelementptr inbounds nuw i8, ptr %776, i64 1152
-  %1217 = load <8 x double>, ptr %1216, align 64, !tbaa !26, !noalias !64
-  %1218 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1206, <8 x double> %1187, <8 x double> %1217)
-  %1219 = fmul <8 x double> %1191, %1218
-  %1220 = fcmp olt <8 x double> %1215, %1219
-  %1221 = select <8 x i1> %1220, <8 x double> %1215, <8 x double> %1219
-  %1222 = select <8 x i1> %1095, <8 x double> %1221, <8 x double> %1092
-  %1223 = fsub <8 x double> %1222, %1096
-  %1224 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1195, <8 x double> %1223, <8 x double> %1160)
-  %1225 = fcmp ogt <8 x double> %1224, zeroinitializer
-  %1226 = select <8 x i1> %1225, <8 x double> %1224, <8 x double> zeroinitializer
-  %1227 = select <8 x i1> %690, <8 x double> %1094, <8 x double> %1222
-  store <8 x double> %1227, ptr %1093, align 64, !tbaa !26
-  %1228 = select <8 x i1> %690, <8 x double> %1156, <8 x double> %1226
-  store <8 x double> %1228, ptr %1155, align 64, !tbaa !26
-  %1229 = fadd <8 x double> %1150, %1228
-  %1230 = fneg <8 x double> %1125
-  %1231 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1230, <8 x double> %1127, <8 x double> %1229)
-  %1232 = fneg <8 x double> %1130
-  %1233 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1232, <8 x double> %1132, <8 x double> %1231)
-  %1234 = fdiv <8 x double> %1233, %1122
-  %1235 = load <8 x double>, ptr %834, align 64, !tbaa !26, !noalias !69
-  %1236 = fsub <8 x double> %1235, %1234
-  %1237 = getelementptr inbounds nuw i8, ptr %776, i64 4032
-  %1238 = load <8 x double>, ptr %1237, align 64, !tbaa !26, !noalias !69
-  %1239 = fsub <8 x double> %1238, %1070
-  %1240 = getelementptr inbounds nuw i8, ptr %776, i64 3904
-  %1241 = load <8 x double>, ptr %1240, align 64, !tbaa !26, !noalias !69
-  %1242 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1103)
-  %1243 = icmp eq i64 %1242, 0
-  br i1 %1243, label %1366, label %1244
+1178:                                             ; preds = %1078
+  %1179 = getelementptr inbounds nuw i8, ptr %782, i64 3648
+  %1180 = load <8 x double>, ptr %1179, align 64, !tbaa !26, !noalias !67
+  %1181 = fadd <8 x double> %1127, %1180
+  %1182 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1181)
+  %1183 = fcmp ogt <8 x double> %1172, splat (double 1.000000e-09)
+  %1184 = select <8 x i1> %1183, <8 x double> %1172, <8 x double> splat (double 1.000000e-09)
+  %1185 = fdiv <8 x double> %1182, %1184
+  %1186 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1185)
+  %1187 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1186)
+  %1188 = select <8 x i1> %1173, <8 x double> %1187, <8 x double> splat (double 1.000000e+00)
+  %1189 = fmul <8 x double> %1175, %1188
+  br label %1190
 
-1244:                                             ; preds = %1180
-  %1245 = fcmp ogt <8 x double> %1239, %1236
-  %1246 = getelementptr inbounds nuw i8, ptr %776, i64 7680
-  %1247 = load <8 x double>, ptr %1246, align 64, !tbaa !26, !noalias !69
-  %1248 = fcmp oeq <8 x double> %1247, zeroinitializer
-  %1249 = select <8 x i1> %1248, <8 x i1> %1245, <8 x i1> zeroinitializer
-  %1250 = select <8 x i1> %1249, <8 x i64> %1103, <8 x i64> zeroinitializer
-  %1251 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1250)
-  %1252 = icmp eq i64 %1251, 0
-  br i1 %1252, label %1321, label %1253
+1190:                                             ; preds = %1078, %1178
+  %1191 = phi <8 x double> [ %1189, %1178 ], [ %1175, %1078 ]
+  %1192 = getelementptr inbounds nuw i8, ptr %782, i64 4096
+  %1193 = load <8 x double>, ptr %1192, align 64, !tbaa !26, !noalias !67
+  %1194 = getelementptr inbounds nuw i8, ptr %782, i64 4992
+  %1195 = load <8 x double>, ptr %1194, align 64, !tbaa !26, !noalias !67
+  %1196 = fmul <8 x double> %1137, %1195
+  %1197 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1132, <8 x double> %1193, <8 x double> %1196)
+  %1198 = getelementptr inbounds nuw i8, ptr %782, i64 1216
+  %1199 = load <8 x double>, ptr %1198, align 64, !tbaa !26, !noalias !67
+  %1200 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1199, <8 x double> %1129, <8 x double> splat (double 1.000000e+00))
+  %1201 = fdiv <8 x double> splat (double 1.000000e+00), %1200
+  %1202 = fmul <8 x double> %1122, %1127
+  %1203 = fmul <8 x double> %1120, %1202
+  %1204 = fmul <8 x double> %1203, %1156
+  %1205 = select <8 x i1> %1169, <8 x double> zeroinitializer, <8 x double> %1204
+  %1206 = getelementptr inbounds nuw i8, ptr %782, i64 1088
+  %1207 = load <8 x double>, ptr %1206, align 64, !tbaa !26, !noalias !67
+  %1208 = fmul <8 x double> %1191, splat (double 2.500000e-01)
+  %1209 = fmul <8 x double> %1117, %1208
+  %1210 = fneg <8 x double> %1122
+  %1211 = fmul <8 x double> %1209, %1210
+  %1212 = select <8 x i1> %1173, <8 x double> %1211, <8 x double> splat (double -0.000000e+00)
+  %1213 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1207, <8 x double> %1205, <8 x double> %1212)
+  %1214 = fadd <8 x double> %1160, %1170
+  %1215 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1207, <8 x double> %1214, <8 x double> %1191)
+  %1216 = fneg <8 x double> %1199
+  %1217 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1216, <8 x double> %1197, <8 x double> %1215)
+  %1218 = fneg <8 x double> %1103
+  %1219 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1201, <8 x double> %1217, <8 x double> %1218)
+  %1220 = fmul <8 x double> %1201, %1213
+  %1221 = fcmp olt <8 x double> %1220, splat (double 8.000000e-01)
+  %1222 = select <8 x i1> %1221, <8 x double> %1220, <8 x double> splat (double 8.000000e-01)
+  %1223 = fsub <8 x double> splat (double 1.000000e+00), %1222
+  %1224 = fdiv <8 x double> %1219, %1223
+  %1225 = fadd <8 x double> %1103, %1224
+  %1226 = getelementptr inbounds nuw i8, ptr %782, i64 1152
+  %1227 = load <8 x double>, ptr %1226, align 64, !tbaa !26, !noalias !67
+  %1228 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1216, <8 x double> %1197, <8 x double> %1227)
+  %1229 = fmul <8 x double> %1201, %1228
+  %1230 = fcmp olt <8 x double> %1225, %1229
+  %1231 = select <8 x i1> %1230, <8 x double> %1225, <8 x double> %1229
+  %1232 = select <8 x i1> %1102, <8 x double> %1231, <8 x double> %1099
+  %1233 = fsub <8 x double> %1232, %1103
+  %1234 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1205, <8 x double> %1233, <8 x double> %1170)
+  %1235 = fcmp ogt <8 x double> %1234, zeroinitializer
+  %1236 = select <8 x i1> %1235, <8 x double> %1234, <8 x double> zeroinitializer
+  %1237 = select <8 x i1> %696, <8 x double> %1101, <8 x double> %1232
+  store <8 x double> %1237, ptr %1100, align 64, !tbaa !26
+  %1238 = select <8 x i1> %696, <8 x double> %1166, <8 x double> %1236
+  store <8 x double> %1238, ptr %1165, align 64, !tbaa !26
+  %1239 = fadd <8 x double> %1160, %1238
+  %1240 = fneg <8 x double> %1132
+  %1241 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1240, <8 x double> %1134, <8 x double> %1239)
+  %1242 = fneg <8 x double> %1137
+  %1243 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1242, <8 x double> %1139, <8 x double> %1241)
+  %1244 = fmul <8 x double> %1153, %1243
+  %1245 = load <8 x double>, ptr %844, align 64, !tbaa !26, !noalias !70
+  %1246 = fsub <8 x double> %1245, %1244
+  %1247 = getelementptr inbounds nuw i8, ptr %782, i64 4032
+  %1248 = load <8 x double>, ptr %1247, align 64, !tbaa !26, !noalias !70
+  %1249 = getelementptr inbounds nuw i8, ptr %782, i64 7488
+  %1250 = load <8 x double>, ptr %1249, align 64, !tbaa !26, !noalias !70
+  %1251 = fsub <8 x double> %1248, %1250
+  %1252 = getelementptr inbounds nuw i8, ptr %782, i64 3904
+  %1253 = load <8 x double>, ptr %1252, align 64, !tbaa !26, !noalias !70
+  %1254 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1110)
+  %1255 = icmp eq i64 %1254, 0
+  br i1 %1255, label %1383, label %1256
 
-1253:                                             ; preds = %1244
-  %1254 = fsub <8 x double> %1239, %1236
-  %1255 = fdiv <8 x double> %1254, %1071
-  %1256 = getelementptr inbounds nuw i8, ptr %776, i64 8552
-  %1257 = load ptr, ptr %1256, align 8, !tbaa !67, !noalias !69
-  %1258 = load i64, ptr %119, align 16, !tbaa !21, !noalias !69
-  %1259 = add nsw i64 %1258, -1
-  %1260 = getelementptr inbounds <8 x double>, ptr %1257, i64 %1259
-  %1261 = load <8 x double>, ptr %1260, align 64, !tbaa !26, !noalias !69
-  %1262 = icmp sgt i64 %1258, 1
-  br i1 %1262, label %1263, label %1313
+1256:                                             ; preds = %1190
+  %1257 = fcmp ogt <8 x double> %1251, %1246
+  %1258 = getelementptr inbounds nuw i8, ptr %782, i64 7616
+  %1259 = load <8 x double>, ptr %1258, align 64, !tbaa !26, !noalias !70
+  %1260 = fcmp oeq <8 x double> %1259, zeroinitializer
+  %1261 = select <8 x i1> %1260, <8 x i1> %1257, <8 x i1> zeroinitializer
+  %1262 = select <8 x i1> %1261, <8 x i64> %1110, <8 x i64> zeroinitializer
+  %1263 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1262)
+  %1264 = icmp eq i64 %1263, 0
+  br i1 %1264, label %1333, label %1265
 
-1263:                                             ; preds = %1253
-  %1264 = getelementptr inbounds nuw i8, ptr %776, i64 8512
-  %1265 = load i64, ptr %1264, align 64, !tbaa !31, !noalias !69
-  %1266 = getelementptr inbounds nuw i8, ptr %776, i64 8608
-  br label %1267
+1265:                                             ; preds = %1256
+  %1266 = fsub <8 x double> %1251, %1246
+  %1267 = fmul <8 x double> %1142, %1266
+  %1268 = getelementptr inbounds nuw i8, ptr %782, i64 8616
+  %1269 = load ptr, ptr %1268, align 8, !tbaa !65, !noalias !70
+  %1270 = load i64, ptr %119, align 16, !tbaa !21, !noalias !70
+  %1271 = add nsw i64 %1270, -1
+  %1272 = getelementptr inbounds <8 x double>, ptr %1269, i64 %1271
+  %1273 = load <8 x double>, ptr %1272, align 64, !tbaa !26, !noalias !70
+  %1274 = icmp sgt i64 %1270, 1
+  br i1 %1274, label %1275, label %1325
 
-1267:                                             ; preds = %1263, %1310
-  %1268 = phi <8 x double> [ %1241, %1263 ], [ %1305, %1310 ]
-  %1269 = phi i64 [ %1259, %1263 ], [ %1311, %1310 ]
-  %1270 = phi <8 x double> [ %1261, %1263 ], [ %1293, %1310 ]
-  %1271 = phi <8 x i64> [ %1250, %1263 ], [ %1297, %1310 ]
-  %1272 = phi <8 x double> [ %1255, %1263 ], [ %1304, %1310 ]
-  %1273 = icmp slt i64 %1269, %1265
-  br i1 %1273, label %1274, label %1280
+1275:                                             ; preds = %1265
+  %1276 = getelementptr inbounds nuw i8, ptr %782, i64 8512
+  %1277 = load i64, ptr %1276, align 64, !tbaa !31, !noalias !70
+  %1278 = getelementptr inbounds nuw i8, ptr %782, i64 8672
+  br label %1279
 
-1274:                                             ; preds = %1267
-  %1275 = load ptr, ptr %1266, align 32, !tbaa !72, !noalias !69
-  %1276 = getelementptr inbounds nuw <8 x double>, ptr %1275, i64 %1269
-  %1277 = load <8 x double>, ptr %1276, align 64, !tbaa !26, !noalias !69
-  %1278 = load <8 x double>, ptr %832, align 64, !tbaa !26, !noalias !69
-  %1279 = fmul <8 x double> %1277, %1278
-  br label %1288
+1279:                                             ; preds = %1275, %1322
+  %1280 = phi <8 x double> [ %1253, %1275 ], [ %1317, %1322 ]
+  %1281 = phi i64 [ %1271, %1275 ], [ %1323, %1322 ]
+  %1282 = phi <8 x double> [ %1273, %1275 ], [ %1305, %1322 ]
+  %1283 = phi <8 x i64> [ %1262, %1275 ], [ %1309, %1322 ]
+  %1284 = phi <8 x double> [ %1267, %1275 ], [ %1316, %1322 ]
+  %1285 = icmp slt i64 %1281, %1277
+  br i1 %1285, label %1286, label %1292
 
-1280:                                             ; preds = %1267
-  %1281 = load <8 x double>, ptr %835, align 64, !tbaa !26, !noalias !69
-  %1282 = load <8 x double>, ptr %832, align 64, !tbaa !26, !noalias !69
-  %1283 = load ptr, ptr %1266, align 32, !tbaa !72, !noalias !69
-  %1284 = getelementptr inbounds nuw <8 x double>, ptr %1283, i64 %1269
-  %1285 = load <8 x double>, ptr %1284, align 64, !tbaa !26, !noalias !69
-  %1286 = fsub <8 x double> %1281, %1282
-  %1287 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1285, <8 x double> %1286, <8 x double> %1282)
-  br label %1288
+1286:                                             ; preds = %1279
+  %1287 = load ptr, ptr %1278, align 32, !tbaa !73, !noalias !70
+  %1288 = getelementptr inbounds nuw <8 x double>, ptr %1287, i64 %1281
+  %1289 = load <8 x double>, ptr %1288, align 64, !tbaa !26, !noalias !70
+  %1290 = load <8 x double>, ptr %842, align 64, !tbaa !26, !noalias !70
+  %1291 = fmul <8 x double> %1289, %1290
+  br label %1300
 
-1288:                                             ; preds = %1274, %1280
-  %1289 = phi <8 x double> [ %1279, %1274 ], [ %1287, %1280 ]
-  %1290 = getelementptr inbounds nuw <8 x double>, ptr %1257, i64 %1269
-  %1291 = load <8 x double>, ptr %1290, align 64, !tbaa !26, !noalias !69
-  %1292 = icmp eq <8 x i64> %1271, zeroinitializer
-  %1293 = select <8 x i1> %1292, <8 x double> %1270, <8 x double> %1291
-  %1294 = fsub <8 x double> %1268, %1289
-  %1295 = fmul <8 x double> %1294, %1293
-  %1296 = fcmp olt <8 x double> %1295, %1272
-  %1297 = select <8 x i1> %1296, <8 x i64> %1271, <8 x i64> zeroinitializer
-  %1298 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1297)
-  %1299 = icmp eq i64 %1298, 0
-  br i1 %1299, label %1313, label %1300
+1292:                                             ; preds = %1279
+  %1293 = load <8 x double>, ptr %845, align 64, !tbaa !26, !noalias !70
+  %1294 = load <8 x double>, ptr %842, align 64, !tbaa !26, !noalias !70
+  %1295 = load ptr, ptr %1278, align 32, !tbaa !73, !noalias !70
+  %1296 = getelementptr inbounds nuw <8 x double>, ptr %1295, i64 %1281
+  %1297 = load <8 x double>, ptr %1296, align 64, !tbaa !26, !noalias !70
+  %1298 = fsub <8 x double> %1293, %1294
+  %1299 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1297, <8 x double> %1298, <8 x double> %1294)
+  br label %1300
 
-1300:                                             ; preds = %1288
-  %1301 = fneg <8 x double> %1293
-  %1302 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1301, <8 x double> %1294, <8 x double> %1272)
-  %1303 = icmp eq <8 x i64> %1297, zeroinitializer
-  %1304 = select <8 x i1> %1303, <8 x double> %1272, <8 x double> %1302
-  %1305 = select <8 x i1> %1303, <8 x double> %1268, <8 x double> %1289
-  %1306 = icmp eq i64 %1269, 1
-  br i1 %1306, label %1307, label %1310
+1300:                                             ; preds = %1286, %1292
+  %1301 = phi <8 x double> [ %1291, %1286 ], [ %1299, %1292 ]
+  %1302 = getelementptr inbounds nuw <8 x double>, ptr %1269, i64 %1281
+  %1303 = load <8 x double>, ptr %1302, align 64, !tbaa !26, !noalias !70
+  %1304 = icmp eq <8 x i64> %1283, zeroinitializer
+  %1305 = select <8 x i1> %1304, <8 x double> %1282, <8 x double> %1303
+  %1306 = fsub <8 x double> %1280, %1301
+  %1307 = fmul <8 x double> %1306, %1305
+  %1308 = fcmp olt <8 x double> %1307, %1284
+  %1309 = select <8 x i1> %1308, <8 x i64> %1283, <8 x i64> zeroinitializer
+  %1310 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1309)
+  %1311 = icmp eq i64 %1310, 0
+  br i1 %1311, label %1325, label %1312
 
-1307:                                             ; preds = %1300
-  %1308 = load <8 x double>, ptr %1257, align 64, !tbaa !26, !noalias !69
-  %1309 = select <8 x i1> %1303, <8 x double> %1293, <8 x double> %1308
-  br label %1313
+1312:                                             ; preds = %1300
+  %1313 = fneg <8 x double> %1305
+  %1314 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1313, <8 x double> %1306, <8 x double> %1284)
+  %1315 = icmp eq <8 x i64> %1309, zeroinitializer
+  %1316 = select <8 x i1> %1315, <8 x double> %1284, <8 x double> %1314
+  %1317 = select <8 x i1> %1315, <8 x double> %1280, <8 x double> %1301
+  %1318 = icmp eq i64 %1281, 1
+  br i1 %1318, label %1319, label %1322
 
-1310:                                             ; preds = %1300
-  %1311 = add nsw i64 %1269, -1
-  %1312 = icmp sgt i64 %1269, 1
-  br i1 %1312, label %1267, label %1313, !llvm.loop !73
+1319:                                             ; preds = %1312
+  %1320 = load <8 x double>, ptr %1269, align 64, !tbaa !26, !noalias !70
+  %1321 = select <8 x i1> %1315, <8 x double> %1305, <8 x double> %1320
+  br label %1325
 
-1313:                                             ; preds = %1310, %1288, %1307, %1253
-  %1314 = phi <8 x double> [ %1255, %1253 ], [ %1304, %1307 ], [ %1272, %1288 ], [ %1304, %1310 ]
-  %1315 = phi <8 x double> [ %1241, %1253 ], [ %1305, %1307 ], [ %1268, %1288 ], [ %1305, %1310 ]
-  %1316 = phi <8 x double> [ %1261, %1253 ], [ %1309, %1307 ], [ %1293, %1288 ], [ %1293, %1310 ]
-  %1317 = fdiv <8 x double> %1314, %1316
-  %1318 = fsub <8 x double> %1315, %1317
-  %1319 = icmp eq <8 x i64> %1250, zeroinitializer
-  %1320 = select <8 x i1> %1319, <8 x double> %1241, <8 x double> %1318
-  br label %1321
+1322:                                             ; preds = %1312
+  %1323 = add nsw i64 %1281, -1
+  %1324 = icmp sgt i64 %1281, 1
+  br i1 %1324, label %1279, label %1325, !llvm.loop !74
 
-1321:                                             ; preds = %1313, %1244
-  %1322 = phi <8 x double> [ %1320, %1313 ], [ %1241, %1244 ]
-  %1323 = getelementptr inbounds nuw i8, ptr %776, i64 2560
-  %1324 = load <8 x double>, ptr %1323, align 64, !tbaa !26, !noalias !69
-  %1325 = getelementptr inbounds nuw i8, ptr %776, i64 2624
-  %1326 = load <8 x double>, ptr %1325, align 64, !tbaa !26, !noalias !69
-  %1327 = getelementptr inbounds nuw i8, ptr %776, i64 2688
-  %1328 = load <8 x double>, ptr %1327, align 64, !tbaa !26, !noalias !69
-  %1329 = getelementptr inbounds nuw i8, ptr %776, i64 2752
-  %1330 = load <8 x double>, ptr %1329, align 64, !tbaa !26, !noalias !69
-  %1331 = fmul <8 x double> %1076, splat (double 2.000000e-05)
-  br label %1332
+1325:                                             ; preds = %1322, %1300, %1319, %1265
+  %1326 = phi <8 x double> [ %1267, %1265 ], [ %1316, %1319 ], [ %1284, %1300 ], [ %1316, %1322 ]
+  %1327 = phi <8 x double> [ %1253, %1265 ], [ %1317, %1319 ], [ %1280, %1300 ], [ %1317, %1322 ]
+  %1328 = phi <8 x double> [ %1273, %1265 ], [ %1321, %1319 ], [ %1305, %1300 ], [ %1305, %1322 ]
+  %1329 = fdiv <8 x double> %1326, %1328
+  %1330 = fsub <8 x double> %1327, %1329
+  %1331 = icmp eq <8 x i64> %1262, zeroinitializer
+  %1332 = select <8 x i1> %1331, <8 x double> %1253, <8 x double> %1330
+  br label %1333
 
-1332:                                             ; preds = %1321, %1332
-  %1333 = phi <8 x i64> [ splat (i64 -1), %1321 ], [ %1350, %1332 ]
-  %1334 = phi i32 [ 0, %1321 ], [ %1351, %1332 ]
-  %1335 = phi <8 x double> [ %1080, %1321 ], [ %1347, %1332 ]
-  %1336 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1335, <8 x double> %1330, <8 x double> %1328)
-  %1337 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1335, <8 x double> %1336, <8 x double> %1326)
-  %1338 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1335, <8 x double> %1337, <8 x double> %1324)
-  %1339 = fsub <8 x double> %1338, %1322
-  %1340 = fmul <8 x double> %1335, splat (double 3.000000e+00)
-  %1341 = fmul <8 x double> %1340, %1330
-  %1342 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1328, <8 x double> splat (double 2.000000e+00), <8 x double> %1341)
-  %1343 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1335, <8 x double> %1342, <8 x double> %1326)
-  %1344 = fdiv <8 x double> %1339, %1343
-  %1345 = fsub <8 x double> %1335, %1344
-  %1346 = icmp eq <8 x i64> %1333, zeroinitializer
-  %1347 = select <8 x i1> %1346, <8 x double> %1335, <8 x double> %1345
-  %1348 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1344)
-  %1349 = fcmp oge <8 x double> %1348, %1331
-  %1350 = select <8 x i1> %1349, <8 x i64> %1333, <8 x i64> zeroinitializer
-  %1351 = add nuw nsw i32 %1334, 1
-  %1352 = icmp samesign ult i32 %1334, 3
-  %1353 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1350)
-  %1354 = icmp ne i64 %1353, 0
-  %1355 = select i1 %1352, i1 %1354, i1 false
-  br i1 %1355, label %1332, label %1356, !llvm.loop !74
+1333:                                             ; preds = %1325, %1256
+  %1334 = phi <8 x double> [ %1332, %1325 ], [ %1253, %1256 ]
+  %1335 = getelementptr inbounds nuw i8, ptr %782, i64 2624
+  %1336 = load <8 x double>, ptr %1335, align 64, !tbaa !26, !noalias !70
+  %1337 = getelementptr inbounds nuw i8, ptr %782, i64 2688
+  %1338 = load <8 x double>, ptr %1337, align 64, !tbaa !26, !noalias !70
+  %1339 = getelementptr inbounds nuw i8, ptr %782, i64 2752
+  %1340 = load <8 x double>, ptr %1339, align 64, !tbaa !26, !noalias !70
+  %1341 = getelementptr inbounds nuw i8, ptr %782, i64 2560
+  %1342 = load <8 x double>, ptr %1341, align 64, !tbaa !26, !noalias !70
+  %1343 = fmul <8 x double> %1083, splat (double 5.000000e-04)
+  br label %1344
 
-1356:                                             ; preds = %1332
-  %1357 = fmul <8 x double> %1076, splat (double 2.800000e-01)
-  %1358 = fcmp ogt <8 x double> %1347, %1357
-  %1359 = select <8 x i1> %1358, <8 x double> %1347, <8 x double> %1357
-  %1360 = fcmp olt <8 x double> %1359, %1076
-  %1361 = select <8 x i1> %1360, <8 x double> %1359, <8 x double> %1076
-  %1362 = select <8 x i1> %1108, <8 x double> %1080, <8 x double> %1361
-  %1363 = fcmp olt <8 x double> %1239, %1236
-  %1364 = select <8 x i1> %1108, <8 x i1> splat (i1 true), <8 x i1> %1363
-  %1365 = select <8 x i1> %1364, <8 x double> %1239, <8 x double> %1236
-  br label %1366
+1344:                                             ; preds = %1333, %1344
+  %1345 = phi <8 x i64> [ splat (i64 -1), %1333 ], [ %1367, %1344 ]
+  %1346 = phi i32 [ 0, %1333 ], [ %1368, %1344 ]
+  %1347 = phi <8 x double> [ %1087, %1333 ], [ %1364, %1344 ]
+  %1348 = fmul <8 x double> %1347, splat (double 3.000000e+00)
+  %1349 = fmul <8 x double> %1348, %1340
+  %1350 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1338, <8 x double> splat (double 2.000000e+00), <8 x double> %1349)
+  %1351 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1347, <8 x double> %1350, <8 x double> %1336)
+  %1352 = fdiv <8 x double> splat (double 1.000000e+00), %1351
+  %1353 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1347, <8 x double> %1340, <8 x double> %1338)
+  %1354 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1347, <8 x double> %1353, <8 x double> %1336)
+  %1355 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1347, <8 x double> %1354, <8 x double> %1342)
+  %1356 = fsub <8 x double> %1355, %1334
+  %1357 = fmul <8 x double> %1356, %1352
+  %1358 = fmul <8 x double> %1357, %1357
+  %1359 = fmul <8 x double> %1352, %1358
+  %1360 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1348, <8 x double> %1340, <8 x double> %1338)
+  %1361 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1359, <8 x double> %1360, <8 x double> %1357)
+  %1362 = fsub <8 x double> %1347, %1361
+  %1363 = icmp eq <8 x i64> %1345, zeroinitializer
+  %1364 = select <8 x i1> %1363, <8 x double> %1347, <8 x double> %1362
+  %1365 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1361)
+  %1366 = fcmp oge <8 x double> %1365, %1343
+  %1367 = select <8 x i1> %1366, <8 x i64> %1345, <8 x i64> zeroinitializer
+  %1368 = add nuw nsw i32 %1346, 1
+  %1369 = icmp samesign ult i32 %1346, 3
+  %1370 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1367)
+  %1371 = icmp ne i64 %1370, 0
+  %1372 = select i1 %1369, i1 %1371, i1 false
+  br i1 %1372, label %1344, label %1373, !llvm.loop !75
 
-1366:                                             ; preds = %1180, %1356
-  %1367 = phi <8 x double> [ %1365, %1356 ], [ %1239, %1180 ]
-  %1368 = phi <8 x double> [ %1362, %1356 ], [ %1080, %1180 ]
-  %1369 = phi <8 x double> [ %1322, %1356 ], [ %1241, %1180 ]
-  %1370 = fsub <8 x double> %1236, %1367
-  %1371 = select <8 x i1> %690, <8 x double> %1124, <8 x double> %1234
-  store <8 x double> %1371, ptr %1123, align 64, !tbaa !26
-  %1372 = select <8 x i1> %690, <8 x double> %1082, <8 x double> %1370
-  store <8 x double> %1372, ptr %1081, align 64, !tbaa !26
-  %1373 = getelementptr inbounds nuw i8, ptr %776, i64 3136
-  %1374 = load <8 x double>, ptr %1373, align 64, !tbaa !26
-  %1375 = select <8 x i1> %690, <8 x double> %1374, <8 x double> %1367
-  store <8 x double> %1375, ptr %1373, align 64, !tbaa !26
-  %1376 = getelementptr inbounds nuw i8, ptr %776, i64 3008
-  %1377 = and <8 x i64> %1103, %527
-  %1378 = load <8 x double>, ptr %1376, align 64, !tbaa !26
-  %1379 = icmp eq <8 x i64> %1377, zeroinitializer
-  %1380 = select <8 x i1> %1379, <8 x double> %1378, <8 x double> %1369
-  store <8 x double> %1380, ptr %1376, align 64, !tbaa !26
-  %1381 = select <8 x i1> %1379, <8 x double> %1080, <8 x double> %1368
-  store <8 x double> %1381, ptr %810, align 64, !tbaa !26
-  %1382 = add nuw nsw i64 %774, 1
-  %1383 = load i64, ptr %156, align 8, !tbaa !20
-  %1384 = icmp slt i64 %1382, %1383
-  br i1 %1384, label %773, label %1398, !llvm.loop !75
+1373:                                             ; preds = %1344
+  %1374 = fmul <8 x double> %1083, splat (double 2.800000e-01)
+  %1375 = fcmp ogt <8 x double> %1364, %1374
+  %1376 = select <8 x i1> %1375, <8 x double> %1364, <8 x double> %1374
+  %1377 = fcmp olt <8 x double> %1376, %1083
+  %1378 = select <8 x i1> %1377, <8 x double> %1376, <8 x double> %1083
+  %1379 = select <8 x i1> %1115, <8 x double> %1087, <8 x double> %1378
+  %1380 = fcmp olt <8 x double> %1251, %1246
+  %1381 = select <8 x i1> %1115, <8 x i1> splat (i1 true), <8 x i1> %1380
+  %1382 = select <8 x i1> %1381, <8 x double> %1251, <8 x double> %1246
+  br label %1383
 
-1385:                                             ; preds = %773, %1385
-  %1386 = phi i64 [ 0, %773 ], [ %1396, %1385 ]
-  %1387 = getelementptr inbounds nuw [14 x <8 x double>], ptr %810, i64 0, i64 %1386
-  %1388 = getelementptr inbounds nuw [14 x <8 x double>], ptr %811, i64 0, i64 %1386
-  %1389 = load <8 x double>, ptr %1388, align 64, !tbaa !26
-  %1390 = getelementptr inbounds nuw [14 x <8 x double>], ptr %812, i64 0, i64 %1386
+1383:                                             ; preds = %1190, %1373
+  %1384 = phi <8 x double> [ %1382, %1373 ], [ %1251, %1190 ]
+  %1385 = phi <8 x double> [ %1379, %1373 ], [ %1087, %1190 ]
+  %1386 = phi <8 x double> [ %1334, %1373 ], [ %1253, %1190 ]
+  %1387 = fsub <8 x double> %1246, %1384
+  %1388 = select <8 x i1> %696, <8 x double> %1131, <8 x double> %1244
+  store <8 x double> %1388, ptr %1130, align 64, !tbaa !26
+  %1389 = select <8 x i1> %696, <8 x double> %1089, <8 x double> %1387
+  store <8 x double> %1389, ptr %1088, align 64, !tbaa !26
+  %1390 = getelementptr inbounds nuw i8, ptr %782, i64 3136
   %1391 = load <8 x double>, ptr %1390, align 64, !tbaa !26
-  %1392 = fsub <8 x double> %1389, %1391
-  %1393 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %809, <8 x double> %1392, <8 x double> %1389)
-  %1394 = load <8 x double>, ptr %1387, align 64, !tbaa !26
-  %1395 = select <8 x i1> %690, <8 x double> %1394, <8 x double> %1393
-  store <8 x double> %1395, ptr %1387, align 64, !tbaa !26
-  %1396 = add nuw nsw i64 %1386, 1
-  %1397 = icmp eq i64 %1396, 13
-  br i1 %1397, label %813, label %1385, !llvm.loop !76
+  %1392 = select <8 x i1> %696, <8 x double> %1391, <8 x double> %1384
+  store <8 x double> %1392, ptr %1390, align 64, !tbaa !26
+  %1393 = getelementptr inbounds nuw i8, ptr %782, i64 3008
+  %1394 = and <8 x i64> %1110, %530
+  %1395 = load <8 x double>, ptr %1393, align 64, !tbaa !26
+  %1396 = icmp eq <8 x i64> %1394, zeroinitializer
+  %1397 = select <8 x i1> %1396, <8 x double> %1395, <8 x double> %1386
+  store <8 x double> %1397, ptr %1393, align 64, !tbaa !26
+  %1398 = select <8 x i1> %1396, <8 x double> %1087, <8 x double> %1385
+  store <8 x double> %1398, ptr %820, align 64, !tbaa !26
+  %1399 = add nuw nsw i64 %780, 1
+  %1400 = load i64, ptr %157, align 8, !tbaa !20
+  %1401 = icmp slt i64 %1399, %1400
+  br i1 %1401, label %779, label %1415, !llvm.loop !76
 
-1398:                                             ; preds = %1366, %661
-  %1399 = phi i64 [ %769, %661 ], [ %1383, %1366 ]
-  %1400 = load <8 x double>, ptr %154, align 64, !tbaa !26
-  %1401 = fcmp ogt <8 x double> %1400, zeroinitializer
-  %1402 = select <8 x i1> %1401, <8 x i64> %527, <8 x i64> zeroinitializer
-  %1403 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1402)
-  %1404 = icmp eq i64 %1403, 0
-  br i1 %1404, label %1488, label %1405
+1402:                                             ; preds = %779, %1402
+  %1403 = phi i64 [ 0, %779 ], [ %1413, %1402 ]
+  %1404 = getelementptr inbounds nuw [14 x <8 x double>], ptr %820, i64 0, i64 %1403
+  %1405 = getelementptr inbounds nuw [14 x <8 x double>], ptr %821, i64 0, i64 %1403
+  %1406 = load <8 x double>, ptr %1405, align 64, !tbaa !26
+  %1407 = getelementptr inbounds nuw [14 x <8 x double>], ptr %822, i64 0, i64 %1403
+  %1408 = load <8 x double>, ptr %1407, align 64, !tbaa !26
+  %1409 = fsub <8 x double> %1406, %1408
+  %1410 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %819, <8 x double> %1409, <8 x double> %1406)
+  %1411 = load <8 x double>, ptr %1404, align 64, !tbaa !26
+  %1412 = select <8 x i1> %696, <8 x double> %1411, <8 x double> %1410
+  store <8 x double> %1412, ptr %1404, align 64, !tbaa !26
+  %1413 = add nuw nsw i64 %1403, 1
+  %1414 = icmp eq i64 %1413, 13
+  br i1 %1414, label %823, label %1402, !llvm.loop !77
 
-1405:                                             ; preds = %1398
+1415:                                             ; preds = %1383, %667
+  %1416 = phi i64 [ %775, %667 ], [ %1400, %1383 ]
+  %1417 = load <8 x double>, ptr %155, align 64, !tbaa !26
+  %1418 = fcmp ogt <8 x double> %1417, zeroinitializer
+  %1419 = select <8 x i1> %1418, <8 x i64> %530, <8 x i64> zeroinitializer
+  %1420 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1419)
+  %1421 = icmp eq i64 %1420, 0
+  br i1 %1421, label %1505, label %1422
+
+1422:                                             ; preds = %1415
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %7)
-  store <8 x i64> %1402, ptr %7, align 64, !tbaa !26
+  store <8 x i64> %1419, ptr %7, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %8) #7
   store <8 x double> zeroinitializer, ptr %8, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %9) #7
-  %1406 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  %1407 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %1408 = fadd <8 x double> %1406, %1407
-  store <8 x double> %1408, ptr %9, align 64, !tbaa !26
-  %1409 = load ptr, ptr %169, align 8
-  %1410 = load ptr, ptr %171, align 8
-  %1411 = load ptr, ptr %172, align 8
-  br label %1412
+  %1423 = load <8 x double>, ptr %137, align 64, !tbaa !26
+  %1424 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %1425 = fadd <8 x double> %1423, %1424
+  store <8 x double> %1425, ptr %9, align 64, !tbaa !26
+  %1426 = load ptr, ptr %170, align 8
+  %1427 = load ptr, ptr %172, align 8
+  %1428 = load ptr, ptr %173, align 8
+  br label %1429
 
-1412:                                             ; preds = %1480, %1405
-  %1413 = phi i64 [ 0, %1405 ], [ %1481, %1480 ]
-  %1414 = getelementptr inbounds nuw i64, ptr %7, i64 %1413
-  %1415 = load i64, ptr %1414, align 8, !tbaa !30
-  %1416 = icmp eq i64 %1415, 0
-  br i1 %1416, label %1480, label %1417
+1429:                                             ; preds = %1497, %1422
+  %1430 = phi i64 [ 0, %1422 ], [ %1498, %1497 ]
+  %1431 = getelementptr inbounds nuw i64, ptr %7, i64 %1430
+  %1432 = load i64, ptr %1431, align 8, !tbaa !30
+  %1433 = icmp eq i64 %1432, 0
+  br i1 %1433, label %1497, label %1434
 
-1417:                                             ; preds = %1412
-  %1418 = getelementptr inbounds nuw [8 x i64], ptr %121, i64 0, i64 %1413
-  %1419 = load i64, ptr %1418, align 8, !tbaa !30
-  %1420 = shl nsw i64 %1419, 1
-  %1421 = getelementptr inbounds i64, ptr %1409, i64 %1420
-  %1422 = load i64, ptr %1421, align 8, !tbaa !30
-  %1423 = shl nuw nsw i64 %1413, 1
-  %1424 = getelementptr inbounds nuw [16 x i64], ptr %170, i64 0, i64 %1423
-  %1425 = getelementptr inbounds i64, ptr %1411, i64 %1420
-  %1426 = load i64, ptr %1425, align 8, !tbaa !30
-  %1427 = shl nsw i64 %1426, 4
-  %1428 = getelementptr inbounds i8, ptr %1410, i64 %1427
-  %1429 = getelementptr inbounds nuw double, ptr %9, i64 %1413
-  %1430 = load double, ptr %1429, align 8, !tbaa !41
-  %1431 = load i64, ptr %1424, align 8, !tbaa !30
-  %1432 = getelementptr i8, ptr %1428, i64 -16
-  %1433 = icmp sgt i64 %1431, 0
-  br i1 %1433, label %1434, label %1443
+1434:                                             ; preds = %1429
+  %1435 = getelementptr inbounds nuw [8 x i64], ptr %121, i64 0, i64 %1430
+  %1436 = load i64, ptr %1435, align 8, !tbaa !30
+  %1437 = shl nsw i64 %1436, 1
+  %1438 = getelementptr inbounds i64, ptr %1426, i64 %1437
+  %1439 = load i64, ptr %1438, align 8, !tbaa !30
+  %1440 = shl nuw nsw i64 %1430, 1
+  %1441 = getelementptr inbounds nuw [16 x i64], ptr %171, i64 0, i64 %1440
+  %1442 = getelementptr inbounds i64, ptr %1428, i64 %1437
+  %1443 = load i64, ptr %1442, align 8, !tbaa !30
+  %1444 = shl nsw i64 %1443, 4
+  %1445 = getelementptr inbounds i8, ptr %1427, i64 %1444
+  %1446 = getelementptr inbounds nuw double, ptr %9, i64 %1430
+  %1447 = load double, ptr %1446, align 8, !tbaa !41
+  %1448 = load i64, ptr %1441, align 8, !tbaa !30
+  %1449 = getelementptr i8, ptr %1445, i64 -16
+  %1450 = icmp sgt i64 %1448, 0
+  br i1 %1450, label %1451, label %1460
 
-1434:                                             ; preds = %1417, %1440
-  %1435 = phi i64 [ %1441, %1440 ], [ %1431, %1417 ]
-  %1436 = shl i64 %1435, 4
-  %1437 = getelementptr i8, ptr %1432, i64 %1436
-  %1438 = load double, ptr %1437, align 8, !tbaa !41
-  %1439 = fcmp ugt double %1430, %1438
-  br i1 %1439, label %1443, label %1440
+1451:                                             ; preds = %1434, %1457
+  %1452 = phi i64 [ %1458, %1457 ], [ %1448, %1434 ]
+  %1453 = shl i64 %1452, 4
+  %1454 = getelementptr i8, ptr %1449, i64 %1453
+  %1455 = load double, ptr %1454, align 8, !tbaa !41
+  %1456 = fcmp ugt double %1447, %1455
+  br i1 %1456, label %1460, label %1457
 
-1440:                                             ; preds = %1434
-  %1441 = add nsw i64 %1435, -1
-  store i64 %1441, ptr %1424, align 8, !tbaa !30
-  %1442 = icmp sgt i64 %1435, 1
-  br i1 %1442, label %1434, label %1443, !llvm.loop !77
+1457:                                             ; preds = %1451
+  %1458 = add nsw i64 %1452, -1
+  store i64 %1458, ptr %1441, align 8, !tbaa !30
+  %1459 = icmp sgt i64 %1452, 1
+  br i1 %1459, label %1451, label %1460, !llvm.loop !78
 
-1443:                                             ; preds = %1440, %1434, %1417
-  %1444 = phi i64 [ %1431, %1417 ], [ 0, %1440 ], [ %1435, %1434 ]
-  %1445 = icmp slt i64 %1444, %1422
-  br i1 %1445, label %1446, label %1455
+1460:                                             ; preds = %1457, %1451, %1434
+  %1461 = phi i64 [ %1448, %1434 ], [ 0, %1457 ], [ %1452, %1451 ]
+  %1462 = icmp slt i64 %1461, %1439
+  br i1 %1462, label %1463, label %1472
 
-1446:                                             ; preds = %1443, %1452
-  %1447 = phi i64 [ %1453, %1452 ], [ %1444, %1443 ]
-  %1448 = shl nsw i64 %1447, 4
-  %1449 = getelementptr inbounds i8, ptr %1428, i64 %1448
-  %1450 = load double, ptr %1449, align 8, !tbaa !41
-  %1451 = fcmp ule double %1430, %1450
-  br i1 %1451, label %1460, label %1452
+1463:                                             ; preds = %1460, %1469
+  %1464 = phi i64 [ %1470, %1469 ], [ %1461, %1460 ]
+  %1465 = shl nsw i64 %1464, 4
+  %1466 = getelementptr inbounds i8, ptr %1445, i64 %1465
+  %1467 = load double, ptr %1466, align 8, !tbaa !41
+  %1468 = fcmp ule double %1447, %1467
+  br i1 %1468, label %1477, label %1469
 
-1452:                                             ; preds = %1446
-  %1453 = add i64 %1447, 1
-  store i64 %1453, ptr %1424, align 8, !tbaa !30
-  %1454 = icmp eq i64 %1453, %1422
-  br i1 %1454, label %1455, label %1446, !llvm.loop !78
+1469:                                             ; preds = %1463
+  %1470 = add i64 %1464, 1
+  store i64 %1470, ptr %1441, align 8, !tbaa !30
+  %1471 = icmp eq i64 %1470, %1439
+  br i1 %1471, label %1472, label %1463, !llvm.loop !79
 
-1455:                                             ; preds = %1452, %1443
-  %1456 = shl i64 %1422, 4
-  %1457 = getelementptr i8, ptr %1428, i64 %1456
-  %1458 = getelementptr i8, ptr %1457, i64 -8
-  %1459 = load double, ptr %1458, align 8, !tbaa !41
-  br label %1477
+1472:                                             ; preds = %1469, %1460
+  %1473 = shl i64 %1439, 4
+  %1474 = getelementptr i8, ptr %1445, i64 %1473
+  %1475 = getelementptr i8, ptr %1474, i64 -8
+  %1476 = load double, ptr %1475, align 8, !tbaa !41
+  br label %1494
 
-1460:                                             ; preds = %1446
-  %1461 = shl nsw i64 %1447, 1
-  %1462 = or disjoint i64 %1461, 1
-  %1463 = getelementptr inbounds double, ptr %1428, i64 %1462
-  %1464 = load double, ptr %1463, align 8, !tbaa !41
-  %1465 = icmp sgt i64 %1447, 0
-  br i1 %1465, label %1466, label %1477
+1477:                                             ; preds = %1463
+  %1478 = shl nsw i64 %1464, 1
+  %1479 = or disjoint i64 %1478, 1
+  %1480 = getelementptr inbounds double, ptr %1445, i64 %1479
+  %1481 = load double, ptr %1480, align 8, !tbaa !41
+  %1482 = icmp sgt i64 %1464, 0
+  br i1 %1482, label %1483, label %1494
 
-1466:                                             ; preds = %1460
-  %1467 = getelementptr inbounds nuw i8, ptr %1428, i64 %1448
-  %1468 = getelementptr i8, ptr %1467, i64 -8
-  %1469 = load double, ptr %1468, align 8, !tbaa !41
-  %1470 = getelementptr i8, ptr %1467, i64 -16
-  %1471 = load double, ptr %1470, align 8, !tbaa !41
-  %1472 = fsub double %1430, %1471
-  %1473 = fsub double %1450, %1471
-  %1474 = fdiv double %1472, %1473
-  %1475 = fsub double %1464, %1469
-  %1476 = tail call double @llvm.fmuladd.f64(double %1474, double %1475, double %1469)
-  br label %1477
+1483:                                             ; preds = %1477
+  %1484 = getelementptr inbounds nuw i8, ptr %1445, i64 %1465
+  %1485 = getelementptr i8, ptr %1484, i64 -8
+  %1486 = load double, ptr %1485, align 8, !tbaa !41
+  %1487 = getelementptr i8, ptr %1484, i64 -16
+  %1488 = load double, ptr %1487, align 8, !tbaa !41
+  %1489 = fsub double %1447, %1488
+  %1490 = fsub double %1467, %1488
+  %1491 = fdiv double %1489, %1490
+  %1492 = fsub double %1481, %1486
+  %1493 = tail call double @llvm.fmuladd.f64(double %1491, double %1492, double %1486)
+  br label %1494
 
-1477:                                             ; preds = %1466, %1460, %1455
-  %1478 = phi double [ %1476, %1466 ], [ %1464, %1460 ], [ %1459, %1455 ]
-  %1479 = getelementptr inbounds nuw double, ptr %8, i64 %1413
-  store double %1478, ptr %1479, align 8, !tbaa !41
-  br label %1480
+1494:                                             ; preds = %1483, %1477, %1472
+  %1495 = phi double [ %1493, %1483 ], [ %1481, %1477 ], [ %1476, %1472 ]
+  %1496 = getelementptr inbounds nuw double, ptr %8, i64 %1430
+  store double %1495, ptr %1496, align 8, !tbaa !41
+  br label %1497
 
-1480:                                             ; preds = %1477, %1412
-  %1481 = add nuw nsw i64 %1413, 1
-  %1482 = icmp eq i64 %1481, 8
-  br i1 %1482, label %1483, label %1412, !llvm.loop !79
+1497:                                             ; preds = %1494, %1429
+  %1498 = add nuw nsw i64 %1430, 1
+  %1499 = icmp eq i64 %1498, 8
+  br i1 %1499, label %1500, label %1429, !llvm.loop !80
 
-1483:                                             ; preds = %1480
-  %1484 = load <8 x double>, ptr %8, align 64, !tbaa !26
+1500:                                             ; preds = %1497
+  %1501 = load <8 x double>, ptr %8, align 64, !tbaa !26
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %9) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %8) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %7)
-  %1485 = load <8 x double>, ptr %165, align 64, !tbaa !26
-  %1486 = icmp eq <8 x i64> %1402, zeroinitializer
-  %1487 = select <8 x i1> %1486, <8 x double> %1485, <8 x double> %1484
-  store <8 x double> %1487, ptr %165, align 64, !tbaa !26
-  br label %1488
+  %1502 = load <8 x double>, ptr %166, align 64, !tbaa !26
+  %1503 = icmp eq <8 x i64> %1419, zeroinitializer
+  %1504 = select <8 x i1> %1503, <8 x double> %1502, <8 x double> %1501
+  store <8 x double> %1504, ptr %166, align 64, !tbaa !26
+  br label %1505
 
-1488:                                             ; preds = %1398, %1483, %525
-  %1489 = phi i64 [ %1399, %1398 ], [ %1399, %1483 ], [ %530, %525 ]
-  %1490 = load <8 x double>, ptr %173, align 64, !tbaa !26
-  %1491 = icmp eq <8 x i64> %527, zeroinitializer
-  %1492 = select <8 x i1> %1491, <8 x double> %1490, <8 x double> zeroinitializer
-  store <8 x double> %1492, ptr %173, align 64, !tbaa !26
-  %1493 = icmp sgt i64 %1489, 0
-  br i1 %1493, label %1496, label %1494
+1505:                                             ; preds = %1415, %1500, %528
+  %1506 = phi i64 [ %1416, %1415 ], [ %1416, %1500 ], [ %533, %528 ]
+  %1507 = load <8 x double>, ptr %174, align 64, !tbaa !26
+  %1508 = icmp eq <8 x i64> %530, zeroinitializer
+  %1509 = select <8 x i1> %1508, <8 x double> %1507, <8 x double> zeroinitializer
+  store <8 x double> %1509, ptr %174, align 64, !tbaa !26
+  %1510 = icmp sgt i64 %1506, 0
+  br i1 %1510, label %1513, label %1511
 
-1494:                                             ; preds = %1488
-  %1495 = load <8 x double>, ptr %175, align 64, !tbaa !26
-  br label %2350
+1511:                                             ; preds = %1505
+  %1512 = load <8 x double>, ptr %175, align 64, !tbaa !26
+  br label %2355
 
-1496:                                             ; preds = %1488
-  %1497 = load <8 x i64>, ptr %110, align 64, !tbaa !26
-  %1498 = xor <8 x i64> %527, splat (i64 -1)
-  %1499 = and <8 x i64> %1497, %1498
-  %1500 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1499)
-  %1501 = icmp eq i64 %1500, 0
-  %1502 = icmp eq <8 x i64> %1499, zeroinitializer
-  br label %1506
+1513:                                             ; preds = %1505
+  %1514 = load <8 x i64>, ptr %110, align 64, !tbaa !26
+  %1515 = xor <8 x i64> %530, splat (i64 -1)
+  %1516 = and <8 x i64> %1514, %1515
+  %1517 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %1516)
+  %1518 = icmp eq i64 %1517, 0
+  %1519 = icmp eq <8 x i64> %1516, zeroinitializer
+  br label %1523
 
-1503:                                             ; preds = %2342
-  %1504 = load <8 x double>, ptr %175, align 64, !tbaa !26
-  %1505 = icmp sgt i64 %2346, 0
-  br i1 %1505, label %2356, label %2350
+1520:                                             ; preds = %2347
+  %1521 = load <8 x double>, ptr %175, align 64, !tbaa !26
+  %1522 = icmp sgt i64 %2351, 0
+  br i1 %1522, label %2361, label %2355
 
-1506:                                             ; preds = %1496, %2342
-  %1507 = phi i64 [ 0, %1496 ], [ %2345, %2342 ]
-  %1508 = load ptr, ptr %129, align 8, !tbaa !28
-  %1509 = getelementptr inbounds nuw %struct.Piece, ptr %1508, i64 %1507
-  br i1 %1501, label %1510, label %1537
+1523:                                             ; preds = %1513, %2347
+  %1524 = phi i64 [ 0, %1513 ], [ %2350, %2347 ]
+  %1525 = load ptr, ptr %130, align 8, !tbaa !28
+  %1526 = getelementptr inbounds nuw %struct.Piece, ptr %1525, i64 %1524
+  br i1 %1518, label %1527, label %1554
 
-1510:                                             ; preds = %1506
-  %1511 = getelementptr inbounds nuw i8, ptr %1509, i64 8448
-  %1512 = load <8 x i64>, ptr %1511, align 64, !tbaa !26
-  %1513 = getelementptr inbounds nuw i8, ptr %1509, i64 3072
-  %1514 = load <8 x double>, ptr %1513, align 64, !tbaa !26
-  %1515 = getelementptr inbounds nuw i8, ptr %1509, i64 7744
-  %1516 = load <8 x double>, ptr %1515, align 64, !tbaa !26
-  %1517 = getelementptr inbounds nuw i8, ptr %1509, i64 5696
-  %1518 = load <8 x double>, ptr %1517, align 64, !tbaa !26
-  %1519 = getelementptr inbounds nuw i8, ptr %1509, i64 5760
-  %1520 = load <8 x double>, ptr %1519, align 64, !tbaa !26
-  %1521 = getelementptr inbounds nuw i8, ptr %1509, i64 8320
-  %1522 = load <8 x i64>, ptr %1521, align 64, !tbaa !26
-  %1523 = getelementptr inbounds nuw i8, ptr %1509, i64 1984
-  %1524 = load <8 x double>, ptr %1523, align 64, !tbaa !26
-  %1525 = load <8 x double>, ptr %1509, align 64, !tbaa !26
-  %1526 = getelementptr inbounds nuw i8, ptr %1509, i64 2944
-  %1527 = load <8 x double>, ptr %1526, align 64, !tbaa !26
-  %1528 = getelementptr inbounds nuw i8, ptr %1509, i64 7808
-  %1529 = load <8 x double>, ptr %1528, align 64, !tbaa !26
-  %1530 = getelementptr inbounds nuw i8, ptr %1509, i64 5632
+1527:                                             ; preds = %1523
+  %1528 = getelementptr inbounds nuw i8, ptr %1526, i64 8448
+  %1529 = load <8 x i64>, ptr %1528, align 64, !tbaa !26
+  %1530 = getelementptr inbounds nuw i8, ptr %1526, i64 3072
   %1531 = load <8 x double>, ptr %1530, align 64, !tbaa !26
-  %1532 = getelementptr inbounds nuw i8, ptr %1509, i64 6016
+  %1532 = getelementptr inbounds nuw i8, ptr %1526, i64 7680
   %1533 = load <8 x double>, ptr %1532, align 64, !tbaa !26
-  %1534 = fmul <8 x double> %1514, %1516
-  %1535 = fsub <8 x double> %1525, %1527
-  %1536 = fmul <8 x double> %1535, %1529
-  br label %1690
+  %1534 = getelementptr inbounds nuw i8, ptr %1526, i64 5696
+  %1535 = load <8 x double>, ptr %1534, align 64, !tbaa !26
+  %1536 = getelementptr inbounds nuw i8, ptr %1526, i64 5760
+  %1537 = load <8 x double>, ptr %1536, align 64, !tbaa !26
+  %1538 = getelementptr inbounds nuw i8, ptr %1526, i64 8320
+  %1539 = load <8 x i64>, ptr %1538, align 64, !tbaa !26
+  %1540 = getelementptr inbounds nuw i8, ptr %1526, i64 1984
+  %1541 = load <8 x double>, ptr %1540, align 64, !tbaa !26
+  %1542 = load <8 x double>, ptr %1526, align 64, !tbaa !26
+  %1543 = getelementptr inbounds nuw i8, ptr %1526, i64 2944
+  %1544 = load <8 x double>, ptr %1543, align 64, !tbaa !26
+  %1545 = getelementptr inbounds nuw i8, ptr %1526, i64 7744
+  %1546 = load <8 x double>, ptr %1545, align 64, !tbaa !26
+  %1547 = getelementptr inbounds nuw i8, ptr %1526, i64 5632
+  %1548 = load <8 x double>, ptr %1547, align 64, !tbaa !26
+  %1549 = getelementptr inbounds nuw i8, ptr %1526, i64 6016
+  %1550 = load <8 x double>, ptr %1549, align 64, !tbaa !26
+  %1551 = fmul <8 x double> %1531, %1533
+  %1552 = fsub <8 x double> %1542, %1544
+  %1553 = fmul <8 x double> %1552, %1546
+  br label %1709
 
-1537:                                             ; preds = %1506
-  %1538 = getelementptr inbounds nuw i8, ptr %1509, i64 3200
-  %1539 = getelementptr inbounds nuw i8, ptr %1509, i64 3072
-  %1540 = load <8 x double>, ptr %1539, align 64, !tbaa !26, !noalias !80
-  %1541 = getelementptr inbounds nuw i8, ptr %1509, i64 7744
-  %1542 = load <8 x double>, ptr %1541, align 64, !tbaa !26, !noalias !80
-  %1543 = fmul <8 x double> %1540, %1542
-  %1544 = fcmp ogt <8 x double> %1543, zeroinitializer
-  %1545 = select <8 x i1> %1544, <8 x double> %1543, <8 x double> zeroinitializer
-  %1546 = fcmp uge <8 x double> %1545, splat (double 1.000000e+00)
-  %1547 = select <8 x i1> %1546, <8 x double> splat (double 1.000000e+00), <8 x double> %1545
-  %1548 = getelementptr inbounds nuw i8, ptr %1509, i64 8448
-  %1549 = load <8 x i64>, ptr %1548, align 64, !tbaa !26, !noalias !80
-  %1550 = load <8 x double>, ptr %167, align 64, !tbaa !26, !noalias !80
-  %1551 = load <8 x double>, ptr %1538, align 64, !tbaa !26, !noalias !80
-  %1552 = icmp eq <8 x i64> %1549, zeroinitializer
-  %1553 = select <8 x i1> %1552, <8 x double> %1551, <8 x double> %1550
-  %1554 = getelementptr inbounds nuw i8, ptr %1509, i64 3584
-  %1555 = load <8 x double>, ptr %1554, align 64, !tbaa !26, !noalias !80
-  %1556 = fsub <8 x double> splat (double 1.000000e+00), %1547
-  %1557 = getelementptr inbounds nuw i8, ptr %1509, i64 1984
-  %1558 = load <8 x double>, ptr %1557, align 64, !tbaa !26, !noalias !80
-  %1559 = getelementptr inbounds nuw i8, ptr %1509, i64 8320
-  %1560 = load <8 x i64>, ptr %1559, align 64, !tbaa !26, !noalias !80
-  %1561 = load <8 x double>, ptr %1509, align 64, !tbaa !26, !noalias !80
-  %1562 = getelementptr inbounds nuw i8, ptr %1509, i64 2944
-  %1563 = load <8 x double>, ptr %1562, align 64, !tbaa !26, !noalias !80
-  %1564 = fsub <8 x double> %1561, %1563
-  %1565 = getelementptr inbounds nuw i8, ptr %1509, i64 7808
-  %1566 = load <8 x double>, ptr %1565, align 64, !tbaa !26, !noalias !80
-  %1567 = fmul <8 x double> %1564, %1566
-  %1568 = icmp eq <8 x i64> %1560, zeroinitializer
-  %1569 = select <8 x i1> %1568, <8 x double> zeroinitializer, <8 x double> %1567
-  %1570 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1556, <8 x double> %1558, <8 x double> %1569)
-  %1571 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1555, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %1572 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1555, <8 x double> %1571, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %1573 = fdiv <8 x double> splat (double 1.000000e+00), %1572
-  %1574 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1553, <8 x double> %1570, <8 x double> splat (double 1.000000e+00))
-  %1575 = fdiv <8 x double> splat (double 1.000000e+00), %1574
-  %1576 = load <8 x double>, ptr %168, align 64, !tbaa !26, !noalias !80
-  %1577 = load <8 x double>, ptr %165, align 64, !tbaa !26, !noalias !80
-  %1578 = select <8 x i1> %1552, <8 x double> %1577, <8 x double> %1576
-  %1579 = fsub <8 x double> %1578, %1555
-  %1580 = fmul <8 x double> %1579, %1575
-  %1581 = fmul <8 x double> %1553, %1580
-  %1582 = getelementptr inbounds nuw i8, ptr %1509, i64 5632
-  %1583 = load <8 x double>, ptr %1582, align 64, !tbaa !26, !noalias !80
-  %1584 = getelementptr inbounds nuw i8, ptr %1509, i64 3264
-  %1585 = load <8 x double>, ptr %1584, align 64, !tbaa !26, !noalias !80
-  %1586 = getelementptr inbounds nuw i8, ptr %1509, i64 5696
-  %1587 = load <8 x double>, ptr %1586, align 64, !tbaa !26, !noalias !80
-  %1588 = getelementptr inbounds nuw i8, ptr %1509, i64 4160
-  %1589 = load <8 x double>, ptr %1588, align 64, !tbaa !26, !noalias !80
-  %1590 = fmul <8 x double> %1587, %1589
-  %1591 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1583, <8 x double> %1585, <8 x double> %1590)
-  %1592 = getelementptr inbounds nuw i8, ptr %1509, i64 5760
-  %1593 = load <8 x double>, ptr %1592, align 64, !tbaa !26, !noalias !80
-  %1594 = getelementptr inbounds nuw i8, ptr %1509, i64 5056
-  %1595 = load <8 x double>, ptr %1594, align 64, !tbaa !26, !noalias !80
-  %1596 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1593, <8 x double> %1595, <8 x double> %1591)
-  %1597 = getelementptr inbounds nuw i8, ptr %1509, i64 832
-  %1598 = load <8 x double>, ptr %1597, align 64, !tbaa !26, !noalias !80
-  %1599 = fdiv <8 x double> %1566, %1598
-  %1600 = fcmp ule <8 x double> %1547, zeroinitializer
-  %1601 = or <8 x i1> %1546, %1600
-  %1602 = fmul <8 x double> %1542, %1558
-  %1603 = select <8 x i1> %1601, <8 x double> zeroinitializer, <8 x double> %1602
-  %1604 = select <8 x i1> %1568, <8 x double> %1603, <8 x double> %1599
-  %1605 = fmul <8 x double> %1553, %1581
-  %1606 = fmul <8 x double> %1575, %1605
-  %1607 = fmul <8 x double> %1573, %1606
-  %1608 = fmul <8 x double> %1607, %1604
-  %1609 = fdiv <8 x double> %1608, %1583
-  %1610 = fadd <8 x double> %1609, splat (double 1.000000e+00)
-  %1611 = fdiv <8 x double> splat (double 1.000000e+00), %1610
-  %1612 = getelementptr inbounds nuw i8, ptr %1509, i64 3456
-  %1613 = load <8 x double>, ptr %1612, align 64, !tbaa !26, !noalias !80
-  %1614 = fsub <8 x double> %1581, %1613
-  %1615 = getelementptr inbounds nuw i8, ptr %1509, i64 6080
-  %1616 = load <8 x double>, ptr %1615, align 64, !tbaa !26, !noalias !80
-  %1617 = fsub <8 x double> %1596, %1616
-  %1618 = fmul <8 x double> %1617, %1609
-  %1619 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1614, <8 x double> %1573, <8 x double> %1618)
-  %1620 = fmul <8 x double> %1619, %1611
-  %1621 = getelementptr inbounds nuw i8, ptr %1509, i64 6016
-  %1622 = load <8 x double>, ptr %1621, align 64, !tbaa !26, !noalias !80
-  %1623 = fcmp ule <8 x double> %1622, zeroinitializer
-  %1624 = fcmp ule <8 x double> %1620, zeroinitializer
-  %1625 = or <8 x i1> %1623, %1624
-  %1626 = select <8 x i1> %1625, <8 x double> zeroinitializer, <8 x double> %1620
-  %1627 = getelementptr inbounds nuw i8, ptr %1509, i64 2176
-  %1628 = load <8 x double>, ptr %1627, align 64, !tbaa !26, !noalias !80
-  %1629 = fcmp ogt <8 x double> %1628, zeroinitializer
-  %1630 = getelementptr inbounds nuw i8, ptr %1509, i64 1024
-  %1631 = load <8 x double>, ptr %1630, align 64, !tbaa !26, !noalias !80
-  %1632 = bitcast <8 x i1> %1629 to i8
-  %1633 = icmp eq i8 %1632, 0
-  br i1 %1633, label %1646, label %1634
+1554:                                             ; preds = %1523
+  %1555 = getelementptr inbounds nuw i8, ptr %1526, i64 3200
+  %1556 = getelementptr inbounds nuw i8, ptr %1526, i64 3072
+  %1557 = load <8 x double>, ptr %1556, align 64, !tbaa !26, !noalias !81
+  %1558 = getelementptr inbounds nuw i8, ptr %1526, i64 7680
+  %1559 = load <8 x double>, ptr %1558, align 64, !tbaa !26, !noalias !81
+  %1560 = fmul <8 x double> %1557, %1559
+  %1561 = fcmp ogt <8 x double> %1560, zeroinitializer
+  %1562 = select <8 x i1> %1561, <8 x double> %1560, <8 x double> zeroinitializer
+  %1563 = fcmp uge <8 x double> %1562, splat (double 1.000000e+00)
+  %1564 = select <8 x i1> %1563, <8 x double> splat (double 1.000000e+00), <8 x double> %1562
+  %1565 = getelementptr inbounds nuw i8, ptr %1526, i64 8448
+  %1566 = load <8 x i64>, ptr %1565, align 64, !tbaa !26, !noalias !81
+  %1567 = load <8 x double>, ptr %168, align 64, !tbaa !26, !noalias !81
+  %1568 = load <8 x double>, ptr %1555, align 64, !tbaa !26, !noalias !81
+  %1569 = icmp eq <8 x i64> %1566, zeroinitializer
+  %1570 = select <8 x i1> %1569, <8 x double> %1568, <8 x double> %1567
+  %1571 = getelementptr inbounds nuw i8, ptr %1526, i64 3584
+  %1572 = load <8 x double>, ptr %1571, align 64, !tbaa !26, !noalias !81
+  %1573 = fsub <8 x double> splat (double 1.000000e+00), %1564
+  %1574 = getelementptr inbounds nuw i8, ptr %1526, i64 1984
+  %1575 = load <8 x double>, ptr %1574, align 64, !tbaa !26, !noalias !81
+  %1576 = getelementptr inbounds nuw i8, ptr %1526, i64 8320
+  %1577 = load <8 x i64>, ptr %1576, align 64, !tbaa !26, !noalias !81
+  %1578 = load <8 x double>, ptr %1526, align 64, !tbaa !26, !noalias !81
+  %1579 = getelementptr inbounds nuw i8, ptr %1526, i64 2944
+  %1580 = load <8 x double>, ptr %1579, align 64, !tbaa !26, !noalias !81
+  %1581 = fsub <8 x double> %1578, %1580
+  %1582 = getelementptr inbounds nuw i8, ptr %1526, i64 7744
+  %1583 = load <8 x double>, ptr %1582, align 64, !tbaa !26, !noalias !81
+  %1584 = fmul <8 x double> %1581, %1583
+  %1585 = icmp eq <8 x i64> %1577, zeroinitializer
+  %1586 = select <8 x i1> %1585, <8 x double> zeroinitializer, <8 x double> %1584
+  %1587 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1573, <8 x double> %1575, <8 x double> %1586)
+  %1588 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1572, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %1589 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1572, <8 x double> %1588, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %1590 = fdiv <8 x double> splat (double 1.000000e+00), %1589
+  %1591 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1570, <8 x double> %1587, <8 x double> splat (double 1.000000e+00))
+  %1592 = fdiv <8 x double> splat (double 1.000000e+00), %1591
+  %1593 = load <8 x double>, ptr %169, align 64, !tbaa !26, !noalias !81
+  %1594 = load <8 x double>, ptr %166, align 64, !tbaa !26, !noalias !81
+  %1595 = select <8 x i1> %1569, <8 x double> %1594, <8 x double> %1593
+  %1596 = fsub <8 x double> %1595, %1572
+  %1597 = fmul <8 x double> %1596, %1592
+  %1598 = fmul <8 x double> %1570, %1597
+  %1599 = getelementptr inbounds nuw i8, ptr %1526, i64 5632
+  %1600 = load <8 x double>, ptr %1599, align 64, !tbaa !26, !noalias !81
+  %1601 = getelementptr inbounds nuw i8, ptr %1526, i64 3264
+  %1602 = load <8 x double>, ptr %1601, align 64, !tbaa !26, !noalias !81
+  %1603 = getelementptr inbounds nuw i8, ptr %1526, i64 5696
+  %1604 = load <8 x double>, ptr %1603, align 64, !tbaa !26, !noalias !81
+  %1605 = getelementptr inbounds nuw i8, ptr %1526, i64 4160
+  %1606 = load <8 x double>, ptr %1605, align 64, !tbaa !26, !noalias !81
+  %1607 = fmul <8 x double> %1604, %1606
+  %1608 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1600, <8 x double> %1602, <8 x double> %1607)
+  %1609 = getelementptr inbounds nuw i8, ptr %1526, i64 5760
+  %1610 = load <8 x double>, ptr %1609, align 64, !tbaa !26, !noalias !81
+  %1611 = getelementptr inbounds nuw i8, ptr %1526, i64 5056
+  %1612 = load <8 x double>, ptr %1611, align 64, !tbaa !26, !noalias !81
+  %1613 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1610, <8 x double> %1612, <8 x double> %1608)
+  %1614 = getelementptr inbounds nuw i8, ptr %1526, i64 7808
+  %1615 = load <8 x double>, ptr %1614, align 64, !tbaa !26, !noalias !81
+  %1616 = fmul <8 x double> %1583, %1615
+  %1617 = fcmp ule <8 x double> %1564, zeroinitializer
+  %1618 = or <8 x i1> %1563, %1617
+  %1619 = fmul <8 x double> %1559, %1575
+  %1620 = select <8 x i1> %1618, <8 x double> zeroinitializer, <8 x double> %1619
+  %1621 = select <8 x i1> %1585, <8 x double> %1620, <8 x double> %1616
+  %1622 = fmul <8 x double> %1570, %1598
+  %1623 = fmul <8 x double> %1592, %1622
+  %1624 = fmul <8 x double> %1590, %1623
+  %1625 = fmul <8 x double> %1624, %1621
+  %1626 = getelementptr inbounds nuw i8, ptr %1526, i64 5824
+  %1627 = load <8 x double>, ptr %1626, align 64, !tbaa !26, !noalias !81
+  %1628 = fmul <8 x double> %1627, %1625
+  %1629 = fadd <8 x double> %1628, splat (double 1.000000e+00)
+  %1630 = fdiv <8 x double> splat (double 1.000000e+00), %1629
+  %1631 = getelementptr inbounds nuw i8, ptr %1526, i64 3456
+  %1632 = load <8 x double>, ptr %1631, align 64, !tbaa !26, !noalias !81
+  %1633 = fsub <8 x double> %1598, %1632
+  %1634 = getelementptr inbounds nuw i8, ptr %1526, i64 6080
+  %1635 = load <8 x double>, ptr %1634, align 64, !tbaa !26, !noalias !81
+  %1636 = fsub <8 x double> %1613, %1635
+  %1637 = fmul <8 x double> %1628, %1636
+  %1638 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1633, <8 x double> %1590, <8 x double> %1637)
+  %1639 = fmul <8 x double> %1638, %1630
+  %1640 = getelementptr inbounds nuw i8, ptr %1526, i64 6016
+  %1641 = load <8 x double>, ptr %1640, align 64, !tbaa !26, !noalias !81
+  %1642 = fcmp ule <8 x double> %1641, zeroinitializer
+  %1643 = fcmp ule <8 x double> %1639, zeroinitializer
+  %1644 = or <8 x i1> %1642, %1643
+  %1645 = select <8 x i1> %1644, <8 x double> zeroinitializer, <8 x double> %1639
+  %1646 = getelementptr inbounds nuw i8, ptr %1526, i64 2176
+  %1647 = load <8 x double>, ptr %1646, align 64, !tbaa !26, !noalias !81
+  %1648 = fcmp ogt <8 x double> %1647, zeroinitializer
+  %1649 = getelementptr inbounds nuw i8, ptr %1526, i64 1024
+  %1650 = load <8 x double>, ptr %1649, align 64, !tbaa !26, !noalias !81
+  %1651 = bitcast <8 x i1> %1648 to i8
+  %1652 = icmp eq i8 %1651, 0
+  br i1 %1652, label %1665, label %1653
 
-1634:                                             ; preds = %1537
-  %1635 = getelementptr inbounds nuw i8, ptr %1509, i64 3648
-  %1636 = load <8 x double>, ptr %1635, align 64, !tbaa !26, !noalias !80
-  %1637 = fadd <8 x double> %1580, %1636
-  %1638 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1637)
-  %1639 = fcmp ogt <8 x double> %1628, splat (double 1.000000e-09)
-  %1640 = select <8 x i1> %1639, <8 x double> %1628, <8 x double> splat (double 1.000000e-09)
-  %1641 = fdiv <8 x double> %1638, %1640
-  %1642 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1641)
-  %1643 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1642)
-  %1644 = select <8 x i1> %1629, <8 x double> %1643, <8 x double> splat (double 1.000000e+00)
-  %1645 = fmul <8 x double> %1631, %1644
-  br label %1646
+1653:                                             ; preds = %1554
+  %1654 = getelementptr inbounds nuw i8, ptr %1526, i64 3648
+  %1655 = load <8 x double>, ptr %1654, align 64, !tbaa !26, !noalias !81
+  %1656 = fadd <8 x double> %1597, %1655
+  %1657 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %1656)
+  %1658 = fcmp ogt <8 x double> %1647, splat (double 1.000000e-09)
+  %1659 = select <8 x i1> %1658, <8 x double> %1647, <8 x double> splat (double 1.000000e-09)
+  %1660 = fdiv <8 x double> %1657, %1659
+  %1661 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1660)
+  %1662 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %1661)
+  %1663 = select <8 x i1> %1648, <8 x double> %1662, <8 x double> splat (double 1.000000e+00)
+  %1664 = fmul <8 x double> %1650, %1663
+  br label %1665
 
-1646:                                             ; preds = %1634, %1537
-  %1647 = phi <8 x double> [ %1645, %1634 ], [ %1631, %1537 ]
-  %1648 = getelementptr inbounds nuw i8, ptr %1509, i64 4096
-  %1649 = load <8 x double>, ptr %1648, align 64, !tbaa !26, !noalias !80
-  %1650 = getelementptr inbounds nuw i8, ptr %1509, i64 4992
-  %1651 = load <8 x double>, ptr %1650, align 64, !tbaa !26, !noalias !80
-  %1652 = fmul <8 x double> %1593, %1651
-  %1653 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1587, <8 x double> %1649, <8 x double> %1652)
-  %1654 = getelementptr inbounds nuw i8, ptr %1509, i64 1216
-  %1655 = load <8 x double>, ptr %1654, align 64, !tbaa !26, !noalias !80
-  %1656 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1655, <8 x double> %1583, <8 x double> splat (double 1.000000e+00))
-  %1657 = fdiv <8 x double> splat (double 1.000000e+00), %1656
-  %1658 = fmul <8 x double> %1575, %1580
-  %1659 = fmul <8 x double> %1573, %1658
-  %1660 = fmul <8 x double> %1659, %1611
-  %1661 = select <8 x i1> %1625, <8 x double> zeroinitializer, <8 x double> %1660
-  %1662 = getelementptr inbounds nuw i8, ptr %1509, i64 1088
-  %1663 = load <8 x double>, ptr %1662, align 64, !tbaa !26, !noalias !80
-  %1664 = fmul <8 x double> %1647, splat (double 2.500000e-01)
-  %1665 = fmul <8 x double> %1570, %1664
-  %1666 = fneg <8 x double> %1575
-  %1667 = fmul <8 x double> %1665, %1666
-  %1668 = select <8 x i1> %1629, <8 x double> %1667, <8 x double> splat (double -0.000000e+00)
-  %1669 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1663, <8 x double> %1661, <8 x double> %1668)
-  %1670 = fadd <8 x double> %1616, %1626
-  %1671 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1663, <8 x double> %1670, <8 x double> %1647)
-  %1672 = fneg <8 x double> %1655
-  %1673 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1672, <8 x double> %1653, <8 x double> %1671)
-  %1674 = fneg <8 x double> %1553
-  %1675 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1657, <8 x double> %1673, <8 x double> %1674)
-  %1676 = fmul <8 x double> %1657, %1669
-  %1677 = fcmp olt <8 x double> %1676, splat (double 8.000000e-01)
-  %1678 = select <8 x i1> %1677, <8 x double> %1676, <8 x double> splat (double 8.000000e-01)
-  %1679 = fsub <8 x double> splat (double 1.000000e+00), %1678
-  %1680 = fdiv <8 x double> %1675, %1679
-  %1681 = fadd <8 x double> %1553, %1680
-  %1682 = getelementptr inbounds nuw i8, ptr %1509, i64 1152
-  %1683 = load <8 x double>, ptr %1682, align 64, !tbaa !26, !noalias !80
-  %1684 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1672, <8 x double> %1653, <8 x double> %1683)
-  %1685 = fmul <8 x double> %1657, %1684
-  %1686 = fcmp olt <8 x double> %1681, %1685
-  %1687 = select <8 x i1> %1686, <8 x double> %1681, <8 x double> %1685
-  %1688 = select <8 x i1> %1552, <8 x double> %1687, <8 x double> %1550
-  %1689 = select <8 x i1> %1502, <8 x double> %1551, <8 x double> %1688
-  store <8 x double> %1689, ptr %1538, align 64, !tbaa !26
-  br label %1690
+1665:                                             ; preds = %1653, %1554
+  %1666 = phi <8 x double> [ %1664, %1653 ], [ %1650, %1554 ]
+  %1667 = getelementptr inbounds nuw i8, ptr %1526, i64 4096
+  %1668 = load <8 x double>, ptr %1667, align 64, !tbaa !26, !noalias !81
+  %1669 = getelementptr inbounds nuw i8, ptr %1526, i64 4992
+  %1670 = load <8 x double>, ptr %1669, align 64, !tbaa !26, !noalias !81
+  %1671 = fmul <8 x double> %1610, %1670
+  %1672 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1604, <8 x double> %1668, <8 x double> %1671)
+  %1673 = getelementptr inbounds nuw i8, ptr %1526, i64 1216
+  %1674 = load <8 x double>, ptr %1673, align 64, !tbaa !26, !noalias !81
+  %1675 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1674, <8 x double> %1600, <8 x double> splat (double 1.000000e+00))
+  %1676 = fdiv <8 x double> splat (double 1.000000e+00), %1675
+  %1677 = fmul <8 x double> %1592, %1597
+  %1678 = fmul <8 x double> %1590, %1677
+  %1679 = fmul <8 x double> %1678, %1630
+  %1680 = select <8 x i1> %1644, <8 x double> zeroinitializer, <8 x double> %1679
+  %1681 = getelementptr inbounds nuw i8, ptr %1526, i64 1088
+  %1682 = load <8 x double>, ptr %1681, align 64, !tbaa !26, !noalias !81
+  %1683 = fmul <8 x double> %1666, splat (double 2.500000e-01)
+  %1684 = fmul <8 x double> %1587, %1683
+  %1685 = fneg <8 x double> %1592
+  %1686 = fmul <8 x double> %1684, %1685
+  %1687 = select <8 x i1> %1648, <8 x double> %1686, <8 x double> splat (double -0.000000e+00)
+  %1688 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1682, <8 x double> %1680, <8 x double> %1687)
+  %1689 = fadd <8 x double> %1635, %1645
+  %1690 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1682, <8 x double> %1689, <8 x double> %1666)
+  %1691 = fneg <8 x double> %1674
+  %1692 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1691, <8 x double> %1672, <8 x double> %1690)
+  %1693 = fneg <8 x double> %1570
+  %1694 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1676, <8 x double> %1692, <8 x double> %1693)
+  %1695 = fmul <8 x double> %1676, %1688
+  %1696 = fcmp olt <8 x double> %1695, splat (double 8.000000e-01)
+  %1697 = select <8 x i1> %1696, <8 x double> %1695, <8 x double> splat (double 8.000000e-01)
+  %1698 = fsub <8 x double> splat (double 1.000000e+00), %1697
+  %1699 = fdiv <8 x double> %1694, %1698
+  %1700 = fadd <8 x double> %1570, %1699
+  %1701 = getelementptr inbounds nuw i8, ptr %1526, i64 1152
+  %1702 = load <8 x double>, ptr %1701, align 64, !tbaa !26, !noalias !81
+  %1703 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1691, <8 x double> %1672, <8 x double> %1702)
+  %1704 = fmul <8 x double> %1676, %1703
+  %1705 = fcmp olt <8 x double> %1700, %1704
+  %1706 = select <8 x i1> %1705, <8 x double> %1700, <8 x double> %1704
+  %1707 = select <8 x i1> %1569, <8 x double> %1706, <8 x double> %1567
+  %1708 = select <8 x i1> %1519, <8 x double> %1568, <8 x double> %1707
+  store <8 x double> %1708, ptr %1555, align 64, !tbaa !26
+  br label %1709
 
-1690:                                             ; preds = %1510, %1646
-  %1691 = phi <8 x double> [ %1536, %1510 ], [ %1567, %1646 ]
-  %1692 = phi <8 x double> [ %1535, %1510 ], [ %1564, %1646 ]
-  %1693 = phi <8 x double> [ %1534, %1510 ], [ %1543, %1646 ]
-  %1694 = phi <8 x double> [ %1533, %1510 ], [ %1622, %1646 ]
-  %1695 = phi <8 x double> [ %1531, %1510 ], [ %1583, %1646 ]
-  %1696 = phi <8 x double> [ %1527, %1510 ], [ %1563, %1646 ]
-  %1697 = phi <8 x double> [ %1524, %1510 ], [ %1558, %1646 ]
-  %1698 = phi <8 x i64> [ %1522, %1510 ], [ %1560, %1646 ]
-  %1699 = phi <8 x double> [ %1520, %1510 ], [ %1593, %1646 ]
-  %1700 = phi <8 x double> [ %1518, %1510 ], [ %1587, %1646 ]
-  %1701 = phi <8 x i64> [ %1512, %1510 ], [ %1549, %1646 ]
-  %1702 = load <8 x double>, ptr %168, align 64, !tbaa !26
-  %1703 = load <8 x double>, ptr %165, align 64, !tbaa !26
-  %1704 = icmp eq <8 x i64> %1701, zeroinitializer
-  %1705 = select <8 x i1> %1704, <8 x double> %1703, <8 x double> %1702
-  %1706 = getelementptr inbounds nuw i8, ptr %1509, i64 5888
-  store <8 x double> %1705, ptr %1706, align 64, !tbaa !26
-  %1707 = fcmp ogt <8 x double> %1693, zeroinitializer
-  %1708 = select <8 x i1> %1707, <8 x double> %1693, <8 x double> zeroinitializer
-  %1709 = fcmp olt <8 x double> %1708, splat (double 1.000000e+00)
-  %1710 = select <8 x i1> %1709, <8 x double> %1708, <8 x double> splat (double 1.000000e+00)
-  %1711 = getelementptr inbounds nuw i8, ptr %1509, i64 2112
-  %1712 = load <8 x double>, ptr %1711, align 64, !tbaa !26
-  %1713 = fmul <8 x double> %1710, splat (double 4.180000e+03)
-  %1714 = getelementptr inbounds nuw i8, ptr %1509, i64 896
-  %1715 = load <8 x double>, ptr %1714, align 64, !tbaa !26
-  %1716 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1713, <8 x double> %1715, <8 x double> %1712)
-  %1717 = getelementptr inbounds nuw i8, ptr %1509, i64 5696
-  %1718 = getelementptr inbounds nuw i8, ptr %1509, i64 4480
-  %1719 = load <8 x double>, ptr %1718, align 64, !tbaa !26
-  %1720 = getelementptr inbounds nuw i8, ptr %1509, i64 5760
-  %1721 = getelementptr inbounds nuw i8, ptr %1509, i64 5376
-  %1722 = load <8 x double>, ptr %1721, align 64, !tbaa !26
-  %1723 = fmul <8 x double> %1699, %1722
-  %1724 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1700, <8 x double> %1719, <8 x double> %1723)
-  %1725 = getelementptr inbounds nuw i8, ptr %1509, i64 8320
-  %1726 = fcmp ule <8 x double> %1712, zeroinitializer
-  %1727 = getelementptr inbounds nuw i8, ptr %1509, i64 7296
-  store <8 x double> %1710, ptr %1727, align 64, !tbaa !26
-  %1728 = fsub <8 x double> splat (double 1.000000e+00), %1710
-  %1729 = getelementptr inbounds nuw i8, ptr %1509, i64 2944
-  %1730 = icmp eq <8 x i64> %1698, zeroinitializer
-  %1731 = select <8 x i1> %1730, <8 x double> zeroinitializer, <8 x double> %1691
-  %1732 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1728, <8 x double> %1697, <8 x double> %1731)
-  %1733 = getelementptr inbounds nuw i8, ptr %1509, i64 8256
-  store <8 x double> %1732, ptr %1733, align 64, !tbaa !26
-  %1734 = getelementptr inbounds nuw i8, ptr %1509, i64 5632
-  %1735 = fmul <8 x double> %1716, %1695
-  %1736 = icmp eq <8 x i64> %1698, splat (i64 -1)
-  %1737 = select <8 x i1> %1726, <8 x i1> splat (i1 true), <8 x i1> %1736
-  %1738 = select <8 x i1> %1737, <8 x double> zeroinitializer, <8 x double> %1735
-  %1739 = getelementptr inbounds nuw i8, ptr %1509, i64 7360
-  store <8 x double> %1738, ptr %1739, align 64, !tbaa !26
-  %1740 = fmul <8 x double> %1716, %1724
-  %1741 = select <8 x i1> %1737, <8 x double> zeroinitializer, <8 x double> %1740
-  %1742 = getelementptr inbounds nuw i8, ptr %1509, i64 7424
-  store <8 x double> %1741, ptr %1742, align 64, !tbaa !26
-  %1743 = getelementptr inbounds nuw i8, ptr %1509, i64 1920
-  %1744 = load <8 x double>, ptr %1743, align 64, !tbaa !26
-  %1745 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1728, <8 x double> %1744, <8 x double> %1692)
-  %1746 = load <8 x double>, ptr %174, align 64, !tbaa !26
-  %1747 = fdiv <8 x double> splat (double 1.000000e+00), %1746
-  %1748 = getelementptr inbounds nuw i8, ptr %1509, i64 2240
-  %1749 = load <8 x double>, ptr %1748, align 64, !tbaa !26
-  %1750 = fcmp ogt <8 x double> %1749, splat (double 1.000000e-30)
-  %1751 = select <8 x i1> %1750, <8 x double> %1749, <8 x double> splat (double 1.000000e-30)
-  %1752 = fdiv <8 x double> %1745, %1751
-  %1753 = fadd <8 x double> %1747, %1752
-  %1754 = getelementptr inbounds nuw i8, ptr %1509, i64 7488
-  store <8 x double> %1753, ptr %1754, align 64, !tbaa !26
-  %1755 = getelementptr inbounds nuw i8, ptr %1509, i64 7168
-  store <8 x double> %1694, ptr %1755, align 64, !tbaa !26
-  %1756 = getelementptr inbounds nuw i8, ptr %1509, i64 2560
-  %1757 = load <8 x double>, ptr %1756, align 64, !tbaa !26
-  %1758 = getelementptr inbounds nuw i8, ptr %1509, i64 2624
-  %1759 = load <8 x double>, ptr %1758, align 64, !tbaa !26
-  %1760 = getelementptr inbounds nuw i8, ptr %1509, i64 2688
-  %1761 = load <8 x double>, ptr %1760, align 64, !tbaa !26
-  %1762 = getelementptr inbounds nuw i8, ptr %1509, i64 2752
-  %1763 = load <8 x double>, ptr %1762, align 64, !tbaa !26
-  %1764 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1696, <8 x double> %1763, <8 x double> %1761)
-  %1765 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1696, <8 x double> %1764, <8 x double> %1759)
-  %1766 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1696, <8 x double> %1765, <8 x double> %1757)
-  %1767 = getelementptr inbounds nuw i8, ptr %1509, i64 3776
-  store <8 x double> %1766, ptr %1767, align 64, !tbaa !26
-  %1768 = getelementptr inbounds nuw i8, ptr %1509, i64 4672
-  %1769 = load <8 x double>, ptr %1768, align 64, !tbaa !26
-  %1770 = fmul <8 x double> %1700, %1769
-  %1771 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1695, <8 x double> %1766, <8 x double> %1770)
-  %1772 = getelementptr inbounds nuw i8, ptr %1509, i64 5568
-  %1773 = load <8 x double>, ptr %1772, align 64, !tbaa !26
-  %1774 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1699, <8 x double> %1773, <8 x double> %1771)
-  %1775 = fmul <8 x double> %1774, splat (double 5.000000e-01)
-  %1776 = getelementptr inbounds nuw i8, ptr %1509, i64 7104
-  store <8 x double> %1775, ptr %1776, align 64, !tbaa !26
-  %1777 = getelementptr inbounds nuw i8, ptr %1509, i64 2304
-  %1778 = load <8 x double>, ptr %1777, align 64, !tbaa !26
-  %1779 = getelementptr inbounds nuw i8, ptr %1509, i64 2368
+1709:                                             ; preds = %1527, %1665
+  %1710 = phi <8 x double> [ %1553, %1527 ], [ %1584, %1665 ]
+  %1711 = phi <8 x double> [ %1552, %1527 ], [ %1581, %1665 ]
+  %1712 = phi <8 x double> [ %1551, %1527 ], [ %1560, %1665 ]
+  %1713 = phi <8 x double> [ %1550, %1527 ], [ %1641, %1665 ]
+  %1714 = phi <8 x double> [ %1548, %1527 ], [ %1600, %1665 ]
+  %1715 = phi <8 x double> [ %1544, %1527 ], [ %1580, %1665 ]
+  %1716 = phi <8 x double> [ %1541, %1527 ], [ %1575, %1665 ]
+  %1717 = phi <8 x i64> [ %1539, %1527 ], [ %1577, %1665 ]
+  %1718 = phi <8 x double> [ %1537, %1527 ], [ %1610, %1665 ]
+  %1719 = phi <8 x double> [ %1535, %1527 ], [ %1604, %1665 ]
+  %1720 = phi <8 x i64> [ %1529, %1527 ], [ %1566, %1665 ]
+  %1721 = load <8 x double>, ptr %169, align 64, !tbaa !26
+  %1722 = load <8 x double>, ptr %166, align 64, !tbaa !26
+  %1723 = icmp eq <8 x i64> %1720, zeroinitializer
+  %1724 = select <8 x i1> %1723, <8 x double> %1722, <8 x double> %1721
+  %1725 = getelementptr inbounds nuw i8, ptr %1526, i64 5888
+  store <8 x double> %1724, ptr %1725, align 64, !tbaa !26
+  %1726 = fcmp ogt <8 x double> %1712, zeroinitializer
+  %1727 = select <8 x i1> %1726, <8 x double> %1712, <8 x double> zeroinitializer
+  %1728 = fcmp olt <8 x double> %1727, splat (double 1.000000e+00)
+  %1729 = select <8 x i1> %1728, <8 x double> %1727, <8 x double> splat (double 1.000000e+00)
+  %1730 = getelementptr inbounds nuw i8, ptr %1526, i64 2112
+  %1731 = load <8 x double>, ptr %1730, align 64, !tbaa !26
+  %1732 = fmul <8 x double> %1729, splat (double 4.180000e+03)
+  %1733 = getelementptr inbounds nuw i8, ptr %1526, i64 896
+  %1734 = load <8 x double>, ptr %1733, align 64, !tbaa !26
+  %1735 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1732, <8 x double> %1734, <8 x double> %1731)
+  %1736 = getelementptr inbounds nuw i8, ptr %1526, i64 5696
+  %1737 = getelementptr inbounds nuw i8, ptr %1526, i64 4480
+  %1738 = load <8 x double>, ptr %1737, align 64, !tbaa !26
+  %1739 = getelementptr inbounds nuw i8, ptr %1526, i64 5760
+  %1740 = getelementptr inbounds nuw i8, ptr %1526, i64 5376
+  %1741 = load <8 x double>, ptr %1740, align 64, !tbaa !26
+  %1742 = fmul <8 x double> %1718, %1741
+  %1743 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1719, <8 x double> %1738, <8 x double> %1742)
+  %1744 = getelementptr inbounds nuw i8, ptr %1526, i64 8320
+  %1745 = fcmp ule <8 x double> %1731, zeroinitializer
+  %1746 = getelementptr inbounds nuw i8, ptr %1526, i64 7296
+  store <8 x double> %1729, ptr %1746, align 64, !tbaa !26
+  %1747 = fsub <8 x double> splat (double 1.000000e+00), %1729
+  %1748 = getelementptr inbounds nuw i8, ptr %1526, i64 2944
+  %1749 = icmp eq <8 x i64> %1717, zeroinitializer
+  %1750 = select <8 x i1> %1749, <8 x double> zeroinitializer, <8 x double> %1710
+  %1751 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1747, <8 x double> %1716, <8 x double> %1750)
+  %1752 = getelementptr inbounds nuw i8, ptr %1526, i64 8256
+  store <8 x double> %1751, ptr %1752, align 64, !tbaa !26
+  %1753 = getelementptr inbounds nuw i8, ptr %1526, i64 5632
+  %1754 = fmul <8 x double> %1735, %1714
+  %1755 = icmp eq <8 x i64> %1717, splat (i64 -1)
+  %1756 = select <8 x i1> %1745, <8 x i1> splat (i1 true), <8 x i1> %1755
+  %1757 = select <8 x i1> %1756, <8 x double> zeroinitializer, <8 x double> %1754
+  %1758 = getelementptr inbounds nuw i8, ptr %1526, i64 7360
+  store <8 x double> %1757, ptr %1758, align 64, !tbaa !26
+  %1759 = fmul <8 x double> %1735, %1743
+  %1760 = select <8 x i1> %1756, <8 x double> zeroinitializer, <8 x double> %1759
+  %1761 = getelementptr inbounds nuw i8, ptr %1526, i64 7424
+  store <8 x double> %1760, ptr %1761, align 64, !tbaa !26
+  %1762 = getelementptr inbounds nuw i8, ptr %1526, i64 7168
+  store <8 x double> %1713, ptr %1762, align 64, !tbaa !26
+  %1763 = getelementptr inbounds nuw i8, ptr %1526, i64 2560
+  %1764 = load <8 x double>, ptr %1763, align 64, !tbaa !26
+  %1765 = getelementptr inbounds nuw i8, ptr %1526, i64 2624
+  %1766 = load <8 x double>, ptr %1765, align 64, !tbaa !26
+  %1767 = getelementptr inbounds nuw i8, ptr %1526, i64 2688
+  %1768 = load <8 x double>, ptr %1767, align 64, !tbaa !26
+  %1769 = getelementptr inbounds nuw i8, ptr %1526, i64 2752
+  %1770 = load <8 x double>, ptr %1769, align 64, !tbaa !26
+  %1771 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1715, <8 x double> %1770, <8 x double> %1768)
+  %1772 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1715, <8 x double> %1771, <8 x double> %1766)
+  %1773 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1715, <8 x double> %1772, <8 x double> %1764)
+  %1774 = getelementptr inbounds nuw i8, ptr %1526, i64 3776
+  store <8 x double> %1773, ptr %1774, align 64, !tbaa !26
+  %1775 = getelementptr inbounds nuw i8, ptr %1526, i64 4672
+  %1776 = load <8 x double>, ptr %1775, align 64, !tbaa !26
+  %1777 = fmul <8 x double> %1719, %1776
+  %1778 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1714, <8 x double> %1773, <8 x double> %1777)
+  %1779 = getelementptr inbounds nuw i8, ptr %1526, i64 5568
   %1780 = load <8 x double>, ptr %1779, align 64, !tbaa !26
-  %1781 = getelementptr inbounds nuw i8, ptr %1509, i64 2432
-  %1782 = load <8 x double>, ptr %1781, align 64, !tbaa !26
-  %1783 = getelementptr inbounds nuw i8, ptr %1509, i64 2496
-  %1784 = load <8 x double>, ptr %1783, align 64, !tbaa !26
-  %1785 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1696, <8 x double> %1784, <8 x double> %1782)
-  %1786 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1696, <8 x double> %1785, <8 x double> %1780)
-  %1787 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1696, <8 x double> %1786, <8 x double> %1778)
-  %1788 = getelementptr inbounds nuw i8, ptr %1509, i64 7040
-  store <8 x double> %1787, ptr %1788, align 64, !tbaa !26
-  %1789 = getelementptr inbounds nuw i8, ptr %1509, i64 8512
-  %1790 = load i64, ptr %1789, align 64, !tbaa !31
-  %1791 = icmp eq i64 %1790, 0
-  br i1 %1791, label %1792, label %1804
+  %1781 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1718, <8 x double> %1780, <8 x double> %1778)
+  %1782 = fmul <8 x double> %1781, splat (double 5.000000e-01)
+  %1783 = getelementptr inbounds nuw i8, ptr %1526, i64 7104
+  store <8 x double> %1782, ptr %1783, align 64, !tbaa !26
+  %1784 = getelementptr inbounds nuw i8, ptr %1526, i64 2304
+  %1785 = load <8 x double>, ptr %1784, align 64, !tbaa !26
+  %1786 = getelementptr inbounds nuw i8, ptr %1526, i64 2368
+  %1787 = load <8 x double>, ptr %1786, align 64, !tbaa !26
+  %1788 = getelementptr inbounds nuw i8, ptr %1526, i64 2432
+  %1789 = load <8 x double>, ptr %1788, align 64, !tbaa !26
+  %1790 = getelementptr inbounds nuw i8, ptr %1526, i64 2496
+  %1791 = load <8 x double>, ptr %1790, align 64, !tbaa !26
+  %1792 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1715, <8 x double> %1791, <8 x double> %1789)
+  %1793 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1715, <8 x double> %1792, <8 x double> %1787)
+  %1794 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1715, <8 x double> %1793, <8 x double> %1785)
+  %1795 = getelementptr inbounds nuw i8, ptr %1526, i64 7040
+  store <8 x double> %1794, ptr %1795, align 64, !tbaa !26
+  %1796 = getelementptr inbounds nuw i8, ptr %1526, i64 8512
+  %1797 = load i64, ptr %1796, align 64, !tbaa !31
+  %1798 = icmp eq i64 %1797, 0
+  br i1 %1798, label %1799, label %1808
 
-1792:                                             ; preds = %1690
-  %1793 = fdiv <8 x double> %1787, %1696
-  %1794 = load i64, ptr %119, align 16, !tbaa !21
-  %1795 = getelementptr inbounds nuw i8, ptr %1509, i64 8632
-  %1796 = load ptr, ptr %1795, align 8, !tbaa !36
-  %1797 = getelementptr inbounds <8 x double>, ptr %1796, i64 %1794
-  %1798 = load <8 x double>, ptr %1797, align 64, !tbaa !26
-  %1799 = fmul <8 x double> %1793, %1798
-  %1800 = getelementptr inbounds nuw i8, ptr %1509, i64 64
-  %1801 = load <8 x double>, ptr %1800, align 64, !tbaa !26
-  %1802 = fsub <8 x double> %1696, %1801
-  %1803 = fdiv <8 x double> splat (double 1.000000e+00), %1802
-  br label %1827
-
-1804:                                             ; preds = %1690
-  %1805 = getelementptr inbounds nuw i8, ptr %1509, i64 64
+1799:                                             ; preds = %1709
+  %1800 = fdiv <8 x double> %1794, %1715
+  %1801 = getelementptr inbounds nuw i8, ptr %1526, i64 6912
+  store <8 x double> %1800, ptr %1801, align 64, !tbaa !26
+  %1802 = load i64, ptr %119, align 16, !tbaa !21
+  %1803 = getelementptr inbounds nuw i8, ptr %1526, i64 8696
+  %1804 = load ptr, ptr %1803, align 8, !tbaa !36
+  %1805 = getelementptr inbounds <8 x double>, ptr %1804, i64 %1802
   %1806 = load <8 x double>, ptr %1805, align 64, !tbaa !26
-  %1807 = fsub <8 x double> %1696, %1806
-  %1808 = fdiv <8 x double> splat (double 1.000000e+00), %1807
-  %1809 = load i64, ptr %119, align 16, !tbaa !21
-  %1810 = getelementptr inbounds nuw i8, ptr %1509, i64 8632
-  %1811 = load ptr, ptr %1810, align 8, !tbaa !36
-  %1812 = shl nsw i64 %1809, 8
-  %1813 = getelementptr inbounds i8, ptr %1811, i64 %1812
-  %1814 = load <8 x double>, ptr %1813, align 64, !tbaa !26
-  %1815 = getelementptr inbounds nuw i8, ptr %1813, i64 64
-  %1816 = load <8 x double>, ptr %1815, align 64, !tbaa !26
-  %1817 = getelementptr inbounds nuw i8, ptr %1813, i64 128
-  %1818 = load <8 x double>, ptr %1817, align 64, !tbaa !26
-  %1819 = getelementptr inbounds nuw i8, ptr %1813, i64 192
-  %1820 = load <8 x double>, ptr %1819, align 64, !tbaa !26
-  %1821 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1696, <8 x double> %1820, <8 x double> %1818)
-  %1822 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1696, <8 x double> %1821, <8 x double> %1816)
-  %1823 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1696, <8 x double> %1822, <8 x double> %1814)
-  %1824 = icmp sgt i64 %1809, %1790
-  %1825 = fmul <8 x double> %1808, %1823
-  %1826 = select i1 %1824, <8 x double> %1825, <8 x double> %1823
-  br label %1827
+  %1807 = fmul <8 x double> %1800, %1806
+  br label %1832
 
-1827:                                             ; preds = %1792, %1804
-  %1828 = phi <8 x double> [ %1803, %1792 ], [ %1808, %1804 ]
-  %1829 = phi <8 x double> [ %1802, %1792 ], [ %1807, %1804 ]
-  %1830 = phi <8 x double> [ %1799, %1792 ], [ %1826, %1804 ]
-  %1831 = getelementptr inbounds nuw i8, ptr %1509, i64 3200
-  %1832 = load <8 x double>, ptr %1831, align 64, !tbaa !26
-  %1833 = getelementptr inbounds nuw i8, ptr %1509, i64 5952
-  %1834 = load <8 x double>, ptr %1833, align 64, !tbaa !26
-  %1835 = fcmp ogt <8 x double> %1692, splat (double 0x3D719799812DEA11)
-  %1836 = select <8 x i1> %1835, <8 x double> %1692, <8 x double> splat (double 0x3D719799812DEA11)
-  %1837 = getelementptr inbounds nuw i8, ptr %1509, i64 6912
-  store <8 x double> %1828, ptr %1837, align 64, !tbaa !26
-  %1838 = getelementptr inbounds nuw i8, ptr %1509, i64 704
-  %1839 = load <8 x double>, ptr %1838, align 64, !tbaa !26
-  %1840 = fdiv <8 x double> %1839, %1836
-  %1841 = getelementptr inbounds nuw i8, ptr %1509, i64 6976
-  store <8 x double> %1840, ptr %1841, align 64, !tbaa !26
-  %1842 = getelementptr inbounds nuw i8, ptr %1509, i64 8520
-  %1843 = load ptr, ptr %1842, align 8, !tbaa !57
-  %1844 = load i64, ptr %119, align 16, !tbaa !21
-  %1845 = getelementptr <8 x double>, ptr %1843, i64 %1844
-  %1846 = getelementptr i8, ptr %1845, i64 -64
-  %1847 = load <8 x double>, ptr %1846, align 64, !tbaa !26
-  %1848 = fadd <8 x double> %1834, %1847
-  %1849 = fmul <8 x double> %1848, splat (double 5.000000e-01)
-  %1850 = getelementptr inbounds nuw i8, ptr %1509, i64 192
-  %1851 = load <8 x double>, ptr %1850, align 64, !tbaa !26
-  %1852 = getelementptr inbounds nuw i8, ptr %1509, i64 256
-  %1853 = load <8 x double>, ptr %1852, align 64, !tbaa !26
-  %1854 = getelementptr inbounds nuw i8, ptr %1509, i64 320
-  %1855 = load <8 x double>, ptr %1854, align 64, !tbaa !26
-  %1856 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1849, <8 x double> %1855, <8 x double> %1853)
-  %1857 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1849, <8 x double> %1856, <8 x double> %1851)
-  %1858 = fmul <8 x double> %1830, %1857
-  %1859 = fmul <8 x double> %1710, %1858
-  %1860 = getelementptr inbounds nuw i8, ptr %1509, i64 2048
-  %1861 = load <8 x double>, ptr %1860, align 64, !tbaa !26
-  %1862 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1859, <8 x double> %1861, <8 x double> splat (double 1.000000e+00))
-  %1863 = fdiv <8 x double> splat (double 1.000000e+00), %1862
-  %1864 = select <8 x i1> %1730, <8 x double> %1863, <8 x double> splat (double 1.000000e+00)
-  %1865 = getelementptr inbounds nuw i8, ptr %1509, i64 7232
-  store <8 x double> %1864, ptr %1865, align 64, !tbaa !26
-  %1866 = fmul <8 x double> %1858, %1864
-  %1867 = getelementptr inbounds nuw i8, ptr %1509, i64 6400
-  store <8 x double> %1866, ptr %1867, align 64, !tbaa !26
-  %1868 = fmul <8 x double> %1775, splat (double 2.000000e+00)
-  %1869 = getelementptr inbounds nuw i8, ptr %1509, i64 384
-  %1870 = load <8 x double>, ptr %1869, align 64, !tbaa !26
-  %1871 = getelementptr inbounds nuw i8, ptr %1509, i64 448
-  %1872 = load <8 x double>, ptr %1871, align 64, !tbaa !26
-  %1873 = getelementptr inbounds nuw i8, ptr %1509, i64 512
-  %1874 = load <8 x double>, ptr %1873, align 64, !tbaa !26
-  %1875 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1834, <8 x double> %1874, <8 x double> %1872)
-  %1876 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1834, <8 x double> %1875, <8 x double> %1870)
-  %1877 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1868, <8 x double> %1876, <8 x double> %1866)
-  %1878 = getelementptr inbounds nuw i8, ptr %1509, i64 6528
-  store <8 x double> %1877, ptr %1878, align 64, !tbaa !26
-  %1879 = fmul <8 x double> %1728, %1832
-  %1880 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1879, <8 x double> %1697, <8 x double> splat (double 1.000000e+00))
-  %1881 = fdiv <8 x double> %1832, %1880
-  %1882 = load i64, ptr %120, align 8, !tbaa !22
-  %1883 = sitofp i64 %1882 to double
-  %1884 = fmul double %1883, 2.000000e+00
-  %1885 = insertelement <8 x double> poison, double %1884, i64 0
-  %1886 = shufflevector <8 x double> %1885, <8 x double> poison, <8 x i32> zeroinitializer
-  %1887 = fmul <8 x double> %1840, %1886
-  %1888 = fadd <8 x double> %1881, %1887
-  %1889 = fdiv <8 x double> %1881, %1888
-  %1890 = fmul <8 x double> %1787, %1887
-  %1891 = select <8 x i1> %1730, <8 x double> %1881, <8 x double> %1890
-  %1892 = getelementptr inbounds nuw i8, ptr %1509, i64 6464
-  store <8 x double> %1891, ptr %1892, align 64, !tbaa !26
-  %1893 = fmul <8 x double> %1887, %1889
-  %1894 = select <8 x i1> %1730, <8 x double> %1881, <8 x double> %1893
-  %1895 = getelementptr inbounds nuw i8, ptr %1509, i64 6592
+1808:                                             ; preds = %1709
+  %1809 = getelementptr inbounds nuw i8, ptr %1526, i64 64
+  %1810 = load <8 x double>, ptr %1809, align 64, !tbaa !26
+  %1811 = fsub <8 x double> %1715, %1810
+  %1812 = fdiv <8 x double> splat (double 1.000000e+00), %1811
+  %1813 = getelementptr inbounds nuw i8, ptr %1526, i64 6912
+  store <8 x double> %1812, ptr %1813, align 64, !tbaa !26
+  %1814 = load i64, ptr %119, align 16, !tbaa !21
+  %1815 = getelementptr inbounds nuw i8, ptr %1526, i64 8696
+  %1816 = load ptr, ptr %1815, align 8, !tbaa !36
+  %1817 = shl nsw i64 %1814, 8
+  %1818 = getelementptr inbounds i8, ptr %1816, i64 %1817
+  %1819 = load <8 x double>, ptr %1818, align 64, !tbaa !26
+  %1820 = getelementptr inbounds nuw i8, ptr %1818, i64 64
+  %1821 = load <8 x double>, ptr %1820, align 64, !tbaa !26
+  %1822 = getelementptr inbounds nuw i8, ptr %1818, i64 128
+  %1823 = load <8 x double>, ptr %1822, align 64, !tbaa !26
+  %1824 = getelementptr inbounds nuw i8, ptr %1818, i64 192
+  %1825 = load <8 x double>, ptr %1824, align 64, !tbaa !26
+  %1826 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1715, <8 x double> %1825, <8 x double> %1823)
+  %1827 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1715, <8 x double> %1826, <8 x double> %1821)
+  %1828 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1715, <8 x double> %1827, <8 x double> %1819)
+  %1829 = icmp sgt i64 %1814, %1797
+  %1830 = fmul <8 x double> %1812, %1828
+  %1831 = select i1 %1829, <8 x double> %1830, <8 x double> %1828
+  br label %1832
+
+1832:                                             ; preds = %1799, %1808
+  %1833 = phi <8 x double> [ %1800, %1799 ], [ %1812, %1808 ]
+  %1834 = phi <8 x double> [ %1807, %1799 ], [ %1831, %1808 ]
+  %1835 = getelementptr inbounds nuw i8, ptr %1526, i64 3200
+  %1836 = load <8 x double>, ptr %1835, align 64, !tbaa !26
+  %1837 = getelementptr inbounds nuw i8, ptr %1526, i64 5952
+  %1838 = load <8 x double>, ptr %1837, align 64, !tbaa !26
+  %1839 = fcmp ogt <8 x double> %1711, splat (double 0x3D719799812DEA11)
+  %1840 = select <8 x i1> %1839, <8 x double> %1711, <8 x double> splat (double 0x3D719799812DEA11)
+  %1841 = getelementptr inbounds nuw i8, ptr %1526, i64 704
+  %1842 = load <8 x double>, ptr %1841, align 64, !tbaa !26
+  %1843 = fdiv <8 x double> %1842, %1840
+  %1844 = getelementptr inbounds nuw i8, ptr %1526, i64 6976
+  store <8 x double> %1843, ptr %1844, align 64, !tbaa !26
+  %1845 = getelementptr inbounds nuw i8, ptr %1526, i64 8584
+  %1846 = load ptr, ptr %1845, align 8, !tbaa !58
+  %1847 = load i64, ptr %119, align 16, !tbaa !21
+  %1848 = getelementptr <8 x double>, ptr %1846, i64 %1847
+  %1849 = getelementptr i8, ptr %1848, i64 -64
+  %1850 = load <8 x double>, ptr %1849, align 64, !tbaa !26
+  %1851 = fadd <8 x double> %1838, %1850
+  %1852 = fmul <8 x double> %1851, splat (double 5.000000e-01)
+  %1853 = getelementptr inbounds nuw i8, ptr %1526, i64 192
+  %1854 = load <8 x double>, ptr %1853, align 64, !tbaa !26
+  %1855 = getelementptr inbounds nuw i8, ptr %1526, i64 256
+  %1856 = load <8 x double>, ptr %1855, align 64, !tbaa !26
+  %1857 = getelementptr inbounds nuw i8, ptr %1526, i64 320
+  %1858 = load <8 x double>, ptr %1857, align 64, !tbaa !26
+  %1859 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1852, <8 x double> %1858, <8 x double> %1856)
+  %1860 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1852, <8 x double> %1859, <8 x double> %1854)
+  %1861 = fmul <8 x double> %1834, %1860
+  %1862 = fmul <8 x double> %1729, %1861
+  %1863 = getelementptr inbounds nuw i8, ptr %1526, i64 2048
+  %1864 = load <8 x double>, ptr %1863, align 64, !tbaa !26
+  %1865 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1862, <8 x double> %1864, <8 x double> splat (double 1.000000e+00))
+  %1866 = fdiv <8 x double> splat (double 1.000000e+00), %1865
+  %1867 = select <8 x i1> %1749, <8 x double> %1866, <8 x double> splat (double 1.000000e+00)
+  %1868 = getelementptr inbounds nuw i8, ptr %1526, i64 7232
+  store <8 x double> %1867, ptr %1868, align 64, !tbaa !26
+  %1869 = fmul <8 x double> %1861, %1867
+  %1870 = getelementptr inbounds nuw i8, ptr %1526, i64 6400
+  store <8 x double> %1869, ptr %1870, align 64, !tbaa !26
+  %1871 = fmul <8 x double> %1782, splat (double 2.000000e+00)
+  %1872 = getelementptr inbounds nuw i8, ptr %1526, i64 384
+  %1873 = load <8 x double>, ptr %1872, align 64, !tbaa !26
+  %1874 = getelementptr inbounds nuw i8, ptr %1526, i64 448
+  %1875 = load <8 x double>, ptr %1874, align 64, !tbaa !26
+  %1876 = getelementptr inbounds nuw i8, ptr %1526, i64 512
+  %1877 = load <8 x double>, ptr %1876, align 64, !tbaa !26
+  %1878 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1838, <8 x double> %1877, <8 x double> %1875)
+  %1879 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1838, <8 x double> %1878, <8 x double> %1873)
+  %1880 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1871, <8 x double> %1879, <8 x double> %1869)
+  %1881 = getelementptr inbounds nuw i8, ptr %1526, i64 6528
+  store <8 x double> %1880, ptr %1881, align 64, !tbaa !26
+  %1882 = fmul <8 x double> %1747, %1836
+  %1883 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1882, <8 x double> %1716, <8 x double> splat (double 1.000000e+00))
+  %1884 = fdiv <8 x double> %1836, %1883
+  %1885 = load i64, ptr %120, align 8, !tbaa !22
+  %1886 = sitofp i64 %1885 to double
+  %1887 = fmul double %1886, 2.000000e+00
+  %1888 = insertelement <8 x double> poison, double %1887, i64 0
+  %1889 = shufflevector <8 x double> %1888, <8 x double> poison, <8 x i32> zeroinitializer
+  %1890 = fmul <8 x double> %1843, %1889
+  %1891 = fadd <8 x double> %1884, %1890
+  %1892 = fdiv <8 x double> %1884, %1891
+  %1893 = fmul <8 x double> %1794, %1890
+  %1894 = select <8 x i1> %1749, <8 x double> %1884, <8 x double> %1893
+  %1895 = getelementptr inbounds nuw i8, ptr %1526, i64 6464
   store <8 x double> %1894, ptr %1895, align 64, !tbaa !26
-  %1896 = select <8 x i1> %1730, <8 x double> splat (double 1.000000e+00), <8 x double> %1889
-  %1897 = getelementptr inbounds nuw i8, ptr %1509, i64 6656
-  store <8 x double> %1896, ptr %1897, align 64, !tbaa !26
-  br i1 %1791, label %2059, label %1898
+  %1896 = fmul <8 x double> %1890, %1892
+  %1897 = select <8 x i1> %1749, <8 x double> %1884, <8 x double> %1896
+  %1898 = getelementptr inbounds nuw i8, ptr %1526, i64 6592
+  store <8 x double> %1897, ptr %1898, align 64, !tbaa !26
+  %1899 = select <8 x i1> %1749, <8 x double> splat (double 1.000000e+00), <8 x double> %1892
+  %1900 = getelementptr inbounds nuw i8, ptr %1526, i64 6656
+  store <8 x double> %1899, ptr %1900, align 64, !tbaa !26
+  br i1 %1798, label %2065, label %1901
 
-1898:                                             ; preds = %1827
-  %1899 = getelementptr inbounds nuw i8, ptr %1509, i64 576
-  %1900 = load <8 x double>, ptr %1899, align 64, !tbaa !26
-  %1901 = getelementptr inbounds nuw i8, ptr %1509, i64 640
-  %1902 = load <8 x double>, ptr %1901, align 64, !tbaa !26
-  %1903 = getelementptr inbounds nuw i8, ptr %1509, i64 1536
-  %1904 = load <8 x double>, ptr %1903, align 64, !tbaa !26
-  %1905 = load i64, ptr %119, align 16, !tbaa !21
-  %1906 = fsub <8 x double> %1766, %1904
-  %1907 = fmul <8 x double> %1872, splat (double 5.000000e-01)
-  %1908 = fmul <8 x double> %1874, splat (double 0x3FE5555555555555)
-  %1909 = getelementptr inbounds nuw i8, ptr %1509, i64 8608
-  %1910 = load ptr, ptr %1909, align 32, !tbaa !72
-  %1911 = getelementptr inbounds nuw i8, ptr %1509, i64 8616
-  %1912 = load ptr, ptr %1911, align 8, !tbaa !47
-  %1913 = getelementptr inbounds nuw i8, ptr %1509, i64 8544
-  %1914 = load ptr, ptr %1913, align 32, !tbaa !58
-  %1915 = getelementptr inbounds nuw i8, ptr %1509, i64 8584
-  %1916 = load ptr, ptr %1915, align 8, !tbaa !83
-  %1917 = getelementptr inbounds nuw i8, ptr %1509, i64 8592
-  %1918 = load ptr, ptr %1917, align 16, !tbaa !84
-  %1919 = getelementptr inbounds nuw i8, ptr %1509, i64 8600
-  %1920 = load ptr, ptr %1919, align 8, !tbaa !85
-  %1921 = getelementptr inbounds nuw i8, ptr %1509, i64 8568
-  %1922 = load ptr, ptr %1921, align 8, !tbaa !86
-  %1923 = getelementptr inbounds nuw i8, ptr %1509, i64 8576
-  %1924 = load ptr, ptr %1923, align 64, !tbaa !87
-  %1925 = icmp sgt i64 %1905, 0
-  br i1 %1925, label %1926, label %2172
+1901:                                             ; preds = %1832
+  %1902 = getelementptr inbounds nuw i8, ptr %1526, i64 576
+  %1903 = load <8 x double>, ptr %1902, align 64, !tbaa !26
+  %1904 = getelementptr inbounds nuw i8, ptr %1526, i64 640
+  %1905 = load <8 x double>, ptr %1904, align 64, !tbaa !26
+  %1906 = getelementptr inbounds nuw i8, ptr %1526, i64 1536
+  %1907 = load <8 x double>, ptr %1906, align 64, !tbaa !26
+  %1908 = load i64, ptr %119, align 16, !tbaa !21
+  %1909 = fsub <8 x double> %1773, %1907
+  %1910 = fmul <8 x double> %1875, splat (double 5.000000e-01)
+  %1911 = fmul <8 x double> %1877, splat (double 0x3FE5555555555555)
+  %1912 = getelementptr inbounds nuw i8, ptr %1526, i64 8672
+  %1913 = load ptr, ptr %1912, align 32, !tbaa !73
+  %1914 = getelementptr inbounds nuw i8, ptr %1526, i64 8680
+  %1915 = load ptr, ptr %1914, align 8, !tbaa !48
+  %1916 = getelementptr inbounds nuw i8, ptr %1526, i64 8608
+  %1917 = load ptr, ptr %1916, align 32, !tbaa !59
+  %1918 = getelementptr inbounds nuw i8, ptr %1526, i64 8648
+  %1919 = load ptr, ptr %1918, align 8, !tbaa !84
+  %1920 = getelementptr inbounds nuw i8, ptr %1526, i64 8656
+  %1921 = load ptr, ptr %1920, align 16, !tbaa !85
+  %1922 = getelementptr inbounds nuw i8, ptr %1526, i64 8664
+  %1923 = load ptr, ptr %1922, align 8, !tbaa !86
+  %1924 = getelementptr inbounds nuw i8, ptr %1526, i64 8632
+  %1925 = load ptr, ptr %1924, align 8, !tbaa !87
+  %1926 = getelementptr inbounds nuw i8, ptr %1526, i64 8640
+  %1927 = load ptr, ptr %1926, align 64, !tbaa !88
+  %1928 = icmp sgt i64 %1908, 0
+  br i1 %1928, label %1929, label %2177
 
-1926:                                             ; preds = %1898
-  %1927 = load <8 x double>, ptr %1843, align 64, !tbaa !26
-  %1928 = getelementptr inbounds nuw i8, ptr %1509, i64 2880
-  %1929 = load <8 x double>, ptr %1928, align 64, !tbaa !26
-  %1930 = getelementptr inbounds nuw i8, ptr %1509, i64 2816
-  %1931 = load <8 x double>, ptr %1930, align 64, !tbaa !26
-  %1932 = fmul <8 x double> %1775, splat (double -2.000000e+00)
-  %1933 = fmul <8 x double> %1932, %1834
-  %1934 = fmul <8 x double> %1834, %1933
-  %1935 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1834, <8 x double> %1908, <8 x double> %1907)
-  %1936 = fmul <8 x double> %1934, %1935
-  %1937 = getelementptr inbounds nuw i8, ptr %1509, i64 8632
-  %1938 = fmul <8 x double> %1829, %1929
-  %1939 = fdiv <8 x double> %1931, %1900
-  br label %1940
+1929:                                             ; preds = %1901
+  %1930 = load <8 x double>, ptr %1846, align 64, !tbaa !26
+  %1931 = getelementptr inbounds nuw i8, ptr %1526, i64 2880
+  %1932 = load <8 x double>, ptr %1931, align 64, !tbaa !26
+  %1933 = getelementptr inbounds nuw i8, ptr %1526, i64 2816
+  %1934 = load <8 x double>, ptr %1933, align 64, !tbaa !26
+  %1935 = getelementptr inbounds nuw i8, ptr %1526, i64 64
+  %1936 = load <8 x double>, ptr %1935, align 64, !tbaa !26
+  %1937 = fmul <8 x double> %1782, splat (double -2.000000e+00)
+  %1938 = fmul <8 x double> %1937, %1838
+  %1939 = fmul <8 x double> %1838, %1938
+  %1940 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1838, <8 x double> %1911, <8 x double> %1910)
+  %1941 = fmul <8 x double> %1939, %1940
+  %1942 = getelementptr inbounds nuw i8, ptr %1526, i64 8696
+  %1943 = fsub <8 x double> %1715, %1936
+  %1944 = fmul <8 x double> %1943, %1932
+  %1945 = fdiv <8 x double> %1934, %1903
+  br label %1946
 
-1940:                                             ; preds = %1926, %2024
-  %1941 = phi <8 x double> [ %1927, %1926 ], [ %2028, %2024 ]
-  %1942 = phi <8 x double> [ zeroinitializer, %1926 ], [ %2025, %2024 ]
-  %1943 = phi <8 x double> [ zeroinitializer, %1926 ], [ %2026, %2024 ]
-  %1944 = phi <8 x double> [ zeroinitializer, %1926 ], [ %2027, %2024 ]
-  %1945 = phi <8 x double> [ zeroinitializer, %1926 ], [ %2054, %2024 ]
-  %1946 = phi <8 x double> [ zeroinitializer, %1926 ], [ %2056, %2024 ]
-  %1947 = phi <8 x double> [ %1902, %1926 ], [ %2029, %2024 ]
-  %1948 = phi i64 [ 0, %1926 ], [ %1950, %2024 ]
-  %1949 = phi <8 x double> [ zeroinitializer, %1926 ], [ %2030, %2024 ]
-  %1950 = add nuw nsw i64 %1948, 1
-  %1951 = icmp slt i64 %1950, %1905
-  br i1 %1951, label %1952, label %2021
+1946:                                             ; preds = %1929, %2030
+  %1947 = phi <8 x double> [ %1930, %1929 ], [ %2034, %2030 ]
+  %1948 = phi <8 x double> [ zeroinitializer, %1929 ], [ %2031, %2030 ]
+  %1949 = phi <8 x double> [ zeroinitializer, %1929 ], [ %2032, %2030 ]
+  %1950 = phi <8 x double> [ zeroinitializer, %1929 ], [ %2033, %2030 ]
+  %1951 = phi <8 x double> [ zeroinitializer, %1929 ], [ %2060, %2030 ]
+  %1952 = phi <8 x double> [ zeroinitializer, %1929 ], [ %2062, %2030 ]
+  %1953 = phi <8 x double> [ %1905, %1929 ], [ %2035, %2030 ]
+  %1954 = phi i64 [ 0, %1929 ], [ %1956, %2030 ]
+  %1955 = phi <8 x double> [ zeroinitializer, %1929 ], [ %2036, %2030 ]
+  %1956 = add nuw nsw i64 %1954, 1
+  %1957 = icmp slt i64 %1956, %1908
+  br i1 %1957, label %1958, label %2027
 
-1952:                                             ; preds = %1940
-  %1953 = getelementptr inbounds nuw <8 x double>, ptr %1843, i64 %1950
-  %1954 = load <8 x double>, ptr %1953, align 64, !tbaa !26
-  %1955 = icmp slt i64 %1950, %1790
-  br i1 %1955, label %1963, label %1956
+1958:                                             ; preds = %1946
+  %1959 = getelementptr inbounds nuw <8 x double>, ptr %1846, i64 %1956
+  %1960 = load <8 x double>, ptr %1959, align 64, !tbaa !26
+  %1961 = icmp slt i64 %1956, %1797
+  br i1 %1961, label %1969, label %1962
 
-1956:                                             ; preds = %1952
-  %1957 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1954, <8 x double> %1874, <8 x double> %1872)
-  %1958 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1954, <8 x double> %1957, <8 x double> %1870)
-  %1959 = fneg <8 x double> %1954
-  %1960 = fmul <8 x double> %1954, %1959
-  %1961 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1954, <8 x double> %1908, <8 x double> %1907)
-  %1962 = fmul <8 x double> %1960, %1961
-  br label %1963
+1962:                                             ; preds = %1958
+  %1963 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1960, <8 x double> %1877, <8 x double> %1875)
+  %1964 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1960, <8 x double> %1963, <8 x double> %1873)
+  %1965 = fneg <8 x double> %1960
+  %1966 = fmul <8 x double> %1960, %1965
+  %1967 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1960, <8 x double> %1911, <8 x double> %1910)
+  %1968 = fmul <8 x double> %1966, %1967
+  br label %1969
 
-1963:                                             ; preds = %1952, %1956
-  %1964 = phi <8 x double> [ %1958, %1956 ], [ %1902, %1952 ]
-  %1965 = phi <8 x double> [ %1962, %1956 ], [ zeroinitializer, %1952 ]
-  %1966 = load i64, ptr %1789, align 64, !tbaa !31
-  %1967 = icmp eq i64 %1966, 0
-  %1968 = load ptr, ptr %1937, align 8, !tbaa !36
-  br i1 %1967, label %1969, label %1973
+1969:                                             ; preds = %1958, %1962
+  %1970 = phi <8 x double> [ %1964, %1962 ], [ %1905, %1958 ]
+  %1971 = phi <8 x double> [ %1968, %1962 ], [ zeroinitializer, %1958 ]
+  %1972 = load i64, ptr %1796, align 64, !tbaa !31
+  %1973 = icmp eq i64 %1972, 0
+  %1974 = load ptr, ptr %1942, align 8, !tbaa !36
+  br i1 %1973, label %1975, label %1979
 
-1969:                                             ; preds = %1963
-  %1970 = getelementptr inbounds nuw <8 x double>, ptr %1968, i64 %1950
-  %1971 = load <8 x double>, ptr %1970, align 64, !tbaa !26
-  %1972 = fmul <8 x double> %1828, %1971
-  br label %1989
+1975:                                             ; preds = %1969
+  %1976 = getelementptr inbounds nuw <8 x double>, ptr %1974, i64 %1956
+  %1977 = load <8 x double>, ptr %1976, align 64, !tbaa !26
+  %1978 = fmul <8 x double> %1833, %1977
+  br label %1995
 
-1973:                                             ; preds = %1963
-  %1974 = shl nsw i64 %1950, 8
-  %1975 = getelementptr inbounds nuw i8, ptr %1968, i64 %1974
-  %1976 = load <8 x double>, ptr %1975, align 64, !tbaa !26
-  %1977 = getelementptr inbounds nuw i8, ptr %1975, i64 64
-  %1978 = load <8 x double>, ptr %1977, align 64, !tbaa !26
-  %1979 = getelementptr inbounds nuw i8, ptr %1975, i64 128
-  %1980 = load <8 x double>, ptr %1979, align 64, !tbaa !26
-  %1981 = getelementptr inbounds nuw i8, ptr %1975, i64 192
+1979:                                             ; preds = %1969
+  %1980 = shl nsw i64 %1956, 8
+  %1981 = getelementptr inbounds nuw i8, ptr %1974, i64 %1980
   %1982 = load <8 x double>, ptr %1981, align 64, !tbaa !26
-  %1983 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1696, <8 x double> %1982, <8 x double> %1980)
-  %1984 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1696, <8 x double> %1983, <8 x double> %1978)
-  %1985 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1696, <8 x double> %1984, <8 x double> %1976)
-  %1986 = icmp slt i64 %1948, %1966
-  %1987 = fmul <8 x double> %1828, %1985
-  %1988 = select i1 %1986, <8 x double> %1985, <8 x double> %1987
-  br label %1989
+  %1983 = getelementptr inbounds nuw i8, ptr %1981, i64 64
+  %1984 = load <8 x double>, ptr %1983, align 64, !tbaa !26
+  %1985 = getelementptr inbounds nuw i8, ptr %1981, i64 128
+  %1986 = load <8 x double>, ptr %1985, align 64, !tbaa !26
+  %1987 = getelementptr inbounds nuw i8, ptr %1981, i64 192
+  %1988 = load <8 x double>, ptr %1987, align 64, !tbaa !26
+  %1989 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1715, <8 x double> %1988, <8 x double> %1986)
+  %1990 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1715, <8 x double> %1989, <8 x double> %1984)
+  %1991 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1715, <8 x double> %1990, <8 x double> %1982)
+  %1992 = icmp slt i64 %1954, %1972
+  %1993 = fmul <8 x double> %1833, %1991
+  %1994 = select i1 %1992, <8 x double> %1991, <8 x double> %1993
+  br label %1995
 
-1989:                                             ; preds = %1973, %1969
-  %1990 = phi <8 x double> [ %1972, %1969 ], [ %1988, %1973 ]
-  %1991 = icmp slt i64 %1948, %1966
-  br i1 %1991, label %1998, label %1992
+1995:                                             ; preds = %1979, %1975
+  %1996 = phi <8 x double> [ %1978, %1975 ], [ %1994, %1979 ]
+  %1997 = icmp slt i64 %1954, %1972
+  br i1 %1997, label %2004, label %1998
 
-1992:                                             ; preds = %1989
-  %1993 = fadd <8 x double> %1941, %1954
-  %1994 = fmul <8 x double> %1993, splat (double 5.000000e-01)
-  %1995 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1994, <8 x double> %1855, <8 x double> %1853)
-  %1996 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1994, <8 x double> %1995, <8 x double> %1851)
-  %1997 = fmul <8 x double> %1996, %1990
-  br label %2008
-
-1998:                                             ; preds = %1989
-  %1999 = icmp slt i64 %1950, %1966
-  br i1 %1999, label %2000, label %2002
-
-2000:                                             ; preds = %1998
-  %2001 = fmul <8 x double> %1900, %1990
-  br label %2008
-
-2002:                                             ; preds = %1998
-  %2003 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1954, <8 x double> %1855, <8 x double> %1853)
-  %2004 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1954, <8 x double> %2003, <8 x double> %1851)
-  %2005 = fdiv <8 x double> %1938, %2004
-  %2006 = fadd <8 x double> %1939, %2005
-  %2007 = fdiv <8 x double> %1990, %2006
-  br label %2008
-
-2008:                                             ; preds = %1992, %2000, %2002
-  %2009 = phi <8 x double> [ %1997, %1992 ], [ %2001, %2000 ], [ %2007, %2002 ]
-  br i1 %1955, label %2014, label %2010
-
-2010:                                             ; preds = %2008
-  %2011 = getelementptr inbounds nuw <8 x double>, ptr %1910, i64 %1950
-  %2012 = load <8 x double>, ptr %2011, align 64, !tbaa !26
-  %2013 = fmul <8 x double> %1775, %2012
+1998:                                             ; preds = %1995
+  %1999 = fadd <8 x double> %1947, %1960
+  %2000 = fmul <8 x double> %1999, splat (double 5.000000e-01)
+  %2001 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2000, <8 x double> %1858, <8 x double> %1856)
+  %2002 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2000, <8 x double> %2001, <8 x double> %1854)
+  %2003 = fmul <8 x double> %2002, %1996
   br label %2014
 
-2014:                                             ; preds = %2008, %2010
-  %2015 = phi <8 x double> [ %2013, %2010 ], [ zeroinitializer, %2008 ]
-  %2016 = fneg <8 x double> %2015
-  %2017 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2016, <8 x double> %1947, <8 x double> %2009)
-  %2018 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2015, <8 x double> %1964, <8 x double> %2009)
-  %2019 = fadd <8 x double> %1949, %1965
-  %2020 = fmul <8 x double> %2019, %2015
-  br label %2024
+2004:                                             ; preds = %1995
+  %2005 = icmp slt i64 %1956, %1972
+  br i1 %2005, label %2006, label %2008
 
-2021:                                             ; preds = %1940
-  %2022 = load <8 x double>, ptr %1867, align 64, !tbaa !26
-  %2023 = load <8 x double>, ptr %1878, align 64, !tbaa !26
-  br label %2024
+2006:                                             ; preds = %2004
+  %2007 = fmul <8 x double> %1903, %1996
+  br label %2014
 
-2024:                                             ; preds = %2021, %2014
-  %2025 = phi <8 x double> [ %2017, %2014 ], [ %2022, %2021 ]
-  %2026 = phi <8 x double> [ %2018, %2014 ], [ %2023, %2021 ]
-  %2027 = phi <8 x double> [ %2020, %2014 ], [ %1936, %2021 ]
-  %2028 = phi <8 x double> [ %1954, %2014 ], [ %1941, %2021 ]
-  %2029 = phi <8 x double> [ %1964, %2014 ], [ %1947, %2021 ]
-  %2030 = phi <8 x double> [ %1965, %2014 ], [ %1949, %2021 ]
-  %2031 = getelementptr inbounds nuw <8 x double>, ptr %1912, i64 %1948
-  %2032 = load <8 x double>, ptr %2031, align 64, !tbaa !26
-  %2033 = icmp slt i64 %1948, %1790
-  %2034 = select i1 %2033, <8 x double> %1904, <8 x double> %1906
-  %2035 = fmul <8 x double> %1695, %2034
-  %2036 = fmul <8 x double> %2035, %2032
-  %2037 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2036, <8 x double> %1947, <8 x double> %2025)
-  %2038 = fadd <8 x double> %1943, %2037
-  %2039 = fsub <8 x double> %2027, %1944
-  %2040 = fneg <8 x double> %2036
-  %2041 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2040, <8 x double> %1949, <8 x double> %2039)
-  %2042 = getelementptr inbounds nuw <8 x double>, ptr %1914, i64 %1948
-  %2043 = load <8 x double>, ptr %2042, align 64, !tbaa !26
-  %2044 = fsub <8 x double> %2041, %2043
-  %2045 = fneg <8 x double> %1942
-  %2046 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2045, <8 x double> %1946, <8 x double> %2038)
-  %2047 = fdiv <8 x double> splat (double 1.000000e+00), %2046
-  %2048 = getelementptr inbounds nuw <8 x double>, ptr %1916, i64 %1948
-  store <8 x double> %2044, ptr %2048, align 64, !tbaa !26
-  %2049 = getelementptr inbounds nuw <8 x double>, ptr %1918, i64 %1948
-  store <8 x double> %1942, ptr %2049, align 64, !tbaa !26
-  %2050 = fadd <8 x double> %1942, %2026
-  %2051 = fsub <8 x double> %2050, %2038
-  %2052 = getelementptr inbounds nuw <8 x double>, ptr %1920, i64 %1948
-  store <8 x double> %2051, ptr %2052, align 64, !tbaa !26
-  %2053 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1942, <8 x double> %1945, <8 x double> %2044)
-  %2054 = fmul <8 x double> %2053, %2047
-  %2055 = getelementptr inbounds nuw <8 x double>, ptr %1922, i64 %1948
-  store <8 x double> %2054, ptr %2055, align 64, !tbaa !26
-  %2056 = fmul <8 x double> %2026, %2047
-  %2057 = getelementptr inbounds nuw <8 x double>, ptr %1924, i64 %1948
-  store <8 x double> %2056, ptr %2057, align 64, !tbaa !26
-  %2058 = icmp eq i64 %1950, %1905
-  br i1 %2058, label %2172, label %1940, !llvm.loop !88
+2008:                                             ; preds = %2004
+  %2009 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1960, <8 x double> %1858, <8 x double> %1856)
+  %2010 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1960, <8 x double> %2009, <8 x double> %1854)
+  %2011 = fdiv <8 x double> %1944, %2010
+  %2012 = fadd <8 x double> %1945, %2011
+  %2013 = fdiv <8 x double> %1996, %2012
+  br label %2014
 
-2059:                                             ; preds = %1827
-  %2060 = getelementptr inbounds nuw i8, ptr %1509, i64 1536
-  %2061 = load <8 x double>, ptr %2060, align 64, !tbaa !26
-  %2062 = load i64, ptr %119, align 16, !tbaa !21
-  %2063 = fdiv <8 x double> %1787, %1696
-  %2064 = fsub <8 x double> %1766, %2061
-  %2065 = fmul <8 x double> %1695, %2064
-  %2066 = fmul <8 x double> %1872, splat (double 5.000000e-01)
-  %2067 = fmul <8 x double> %1874, splat (double 0x3FE5555555555555)
-  %2068 = getelementptr inbounds nuw i8, ptr %1509, i64 8608
-  %2069 = load ptr, ptr %2068, align 32, !tbaa !72
-  %2070 = getelementptr inbounds nuw i8, ptr %1509, i64 8616
-  %2071 = load ptr, ptr %2070, align 8, !tbaa !47
-  %2072 = getelementptr inbounds nuw i8, ptr %1509, i64 8544
-  %2073 = load ptr, ptr %2072, align 32, !tbaa !58
-  %2074 = getelementptr inbounds nuw i8, ptr %1509, i64 8584
-  %2075 = load ptr, ptr %2074, align 8, !tbaa !83
-  %2076 = getelementptr inbounds nuw i8, ptr %1509, i64 8592
-  %2077 = load ptr, ptr %2076, align 16, !tbaa !84
-  %2078 = getelementptr inbounds nuw i8, ptr %1509, i64 8600
-  %2079 = load ptr, ptr %2078, align 8, !tbaa !85
-  %2080 = getelementptr inbounds nuw i8, ptr %1509, i64 8568
-  %2081 = load ptr, ptr %2080, align 8, !tbaa !86
-  %2082 = getelementptr inbounds nuw i8, ptr %1509, i64 8576
-  %2083 = load ptr, ptr %2082, align 64, !tbaa !87
-  %2084 = icmp sgt i64 %2062, 0
-  br i1 %2084, label %2085, label %2172
+2014:                                             ; preds = %1998, %2006, %2008
+  %2015 = phi <8 x double> [ %2003, %1998 ], [ %2007, %2006 ], [ %2013, %2008 ]
+  br i1 %1961, label %2020, label %2016
 
-2085:                                             ; preds = %2059
-  %2086 = load <8 x double>, ptr %1843, align 64, !tbaa !26
-  %2087 = fneg <8 x double> %2086
-  %2088 = fmul <8 x double> %2086, %2087
-  %2089 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2086, <8 x double> %2067, <8 x double> %2066)
-  %2090 = fmul <8 x double> %2088, %2089
-  %2091 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2086, <8 x double> %1874, <8 x double> %1872)
-  %2092 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2086, <8 x double> %2091, <8 x double> %1870)
-  %2093 = fmul <8 x double> %1775, splat (double -2.000000e+00)
-  %2094 = fmul <8 x double> %2093, %1834
-  %2095 = fmul <8 x double> %1834, %2094
-  %2096 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1834, <8 x double> %2067, <8 x double> %2066)
-  %2097 = fmul <8 x double> %2095, %2096
-  %2098 = getelementptr inbounds nuw i8, ptr %1509, i64 8632
-  br label %2099
+2016:                                             ; preds = %2014
+  %2017 = getelementptr inbounds nuw <8 x double>, ptr %1913, i64 %1956
+  %2018 = load <8 x double>, ptr %2017, align 64, !tbaa !26
+  %2019 = fmul <8 x double> %1782, %2018
+  br label %2020
 
-2099:                                             ; preds = %2085, %2140
-  %2100 = phi <8 x double> [ %2086, %2085 ], [ %2144, %2140 ]
-  %2101 = phi <8 x double> [ zeroinitializer, %2085 ], [ %2141, %2140 ]
-  %2102 = phi <8 x double> [ zeroinitializer, %2085 ], [ %2142, %2140 ]
-  %2103 = phi <8 x double> [ zeroinitializer, %2085 ], [ %2143, %2140 ]
-  %2104 = phi <8 x double> [ zeroinitializer, %2085 ], [ %2167, %2140 ]
-  %2105 = phi <8 x double> [ zeroinitializer, %2085 ], [ %2169, %2140 ]
-  %2106 = phi <8 x double> [ %2092, %2085 ], [ %2145, %2140 ]
-  %2107 = phi i64 [ 0, %2085 ], [ %2109, %2140 ]
-  %2108 = phi <8 x double> [ %2090, %2085 ], [ %2146, %2140 ]
-  %2109 = add nuw nsw i64 %2107, 1
-  %2110 = icmp slt i64 %2109, %2062
-  br i1 %2110, label %2111, label %2137
+2020:                                             ; preds = %2014, %2016
+  %2021 = phi <8 x double> [ %2019, %2016 ], [ zeroinitializer, %2014 ]
+  %2022 = fneg <8 x double> %2021
+  %2023 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2022, <8 x double> %1953, <8 x double> %2015)
+  %2024 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2021, <8 x double> %1970, <8 x double> %2015)
+  %2025 = fadd <8 x double> %1955, %1971
+  %2026 = fmul <8 x double> %2025, %2021
+  br label %2030
 
-2111:                                             ; preds = %2099
-  %2112 = getelementptr inbounds nuw <8 x double>, ptr %1843, i64 %2109
-  %2113 = load <8 x double>, ptr %2112, align 64, !tbaa !26
-  %2114 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2113, <8 x double> %1874, <8 x double> %1872)
-  %2115 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2113, <8 x double> %2114, <8 x double> %1870)
-  %2116 = fneg <8 x double> %2113
-  %2117 = fmul <8 x double> %2113, %2116
-  %2118 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2113, <8 x double> %2067, <8 x double> %2066)
-  %2119 = fmul <8 x double> %2117, %2118
-  %2120 = fadd <8 x double> %2100, %2113
-  %2121 = fmul <8 x double> %2120, splat (double 5.000000e-01)
-  %2122 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2121, <8 x double> %1855, <8 x double> %1853)
-  %2123 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2121, <8 x double> %2122, <8 x double> %1851)
-  %2124 = load ptr, ptr %2098, align 8, !tbaa !36
-  %2125 = getelementptr inbounds nuw <8 x double>, ptr %2124, i64 %2109
-  %2126 = load <8 x double>, ptr %2125, align 64, !tbaa !26
-  %2127 = fmul <8 x double> %2063, %2126
-  %2128 = fmul <8 x double> %2127, %2123
-  %2129 = getelementptr inbounds nuw <8 x double>, ptr %2069, i64 %2109
-  %2130 = load <8 x double>, ptr %2129, align 64, !tbaa !26
-  %2131 = fmul <8 x double> %1775, %2130
-  %2132 = fneg <8 x double> %2131
-  %2133 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2132, <8 x double> %2106, <8 x double> %2128)
-  %2134 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2131, <8 x double> %2115, <8 x double> %2128)
-  %2135 = fadd <8 x double> %2108, %2119
-  %2136 = fmul <8 x double> %2135, %2131
-  br label %2140
+2027:                                             ; preds = %1946
+  %2028 = load <8 x double>, ptr %1870, align 64, !tbaa !26
+  %2029 = load <8 x double>, ptr %1881, align 64, !tbaa !26
+  br label %2030
 
-2137:                                             ; preds = %2099
-  %2138 = load <8 x double>, ptr %1867, align 64, !tbaa !26
-  %2139 = load <8 x double>, ptr %1878, align 64, !tbaa !26
-  br label %2140
+2030:                                             ; preds = %2027, %2020
+  %2031 = phi <8 x double> [ %2023, %2020 ], [ %2028, %2027 ]
+  %2032 = phi <8 x double> [ %2024, %2020 ], [ %2029, %2027 ]
+  %2033 = phi <8 x double> [ %2026, %2020 ], [ %1941, %2027 ]
+  %2034 = phi <8 x double> [ %1960, %2020 ], [ %1947, %2027 ]
+  %2035 = phi <8 x double> [ %1970, %2020 ], [ %1953, %2027 ]
+  %2036 = phi <8 x double> [ %1971, %2020 ], [ %1955, %2027 ]
+  %2037 = getelementptr inbounds nuw <8 x double>, ptr %1915, i64 %1954
+  %2038 = load <8 x double>, ptr %2037, align 64, !tbaa !26
+  %2039 = icmp slt i64 %1954, %1797
+  %2040 = select i1 %2039, <8 x double> %1907, <8 x double> %1909
+  %2041 = fmul <8 x double> %1714, %2040
+  %2042 = fmul <8 x double> %2041, %2038
+  %2043 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2042, <8 x double> %1953, <8 x double> %2031)
+  %2044 = fadd <8 x double> %1949, %2043
+  %2045 = fsub <8 x double> %2033, %1950
+  %2046 = fneg <8 x double> %2042
+  %2047 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2046, <8 x double> %1955, <8 x double> %2045)
+  %2048 = getelementptr inbounds nuw <8 x double>, ptr %1917, i64 %1954
+  %2049 = load <8 x double>, ptr %2048, align 64, !tbaa !26
+  %2050 = fsub <8 x double> %2047, %2049
+  %2051 = fneg <8 x double> %1948
+  %2052 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2051, <8 x double> %1952, <8 x double> %2044)
+  %2053 = fdiv <8 x double> splat (double 1.000000e+00), %2052
+  %2054 = getelementptr inbounds nuw <8 x double>, ptr %1919, i64 %1954
+  store <8 x double> %2050, ptr %2054, align 64, !tbaa !26
+  %2055 = getelementptr inbounds nuw <8 x double>, ptr %1921, i64 %1954
+  store <8 x double> %1948, ptr %2055, align 64, !tbaa !26
+  %2056 = fadd <8 x double> %1948, %2032
+  %2057 = fsub <8 x double> %2056, %2044
+  %2058 = getelementptr inbounds nuw <8 x double>, ptr %1923, i64 %1954
+  store <8 x double> %2057, ptr %2058, align 64, !tbaa !26
+  %2059 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1948, <8 x double> %1951, <8 x double> %2050)
+  %2060 = fmul <8 x double> %2059, %2053
+  %2061 = getelementptr inbounds nuw <8 x double>, ptr %1925, i64 %1954
+  store <8 x double> %2060, ptr %2061, align 64, !tbaa !26
+  %2062 = fmul <8 x double> %2032, %2053
+  %2063 = getelementptr inbounds nuw <8 x double>, ptr %1927, i64 %1954
+  store <8 x double> %2062, ptr %2063, align 64, !tbaa !26
+  %2064 = icmp eq i64 %1956, %1908
+  br i1 %2064, label %2177, label %1946, !llvm.loop !89
 
-2140:                                             ; preds = %2137, %2111
-  %2141 = phi <8 x double> [ %2133, %2111 ], [ %2138, %2137 ]
-  %2142 = phi <8 x double> [ %2134, %2111 ], [ %2139, %2137 ]
-  %2143 = phi <8 x double> [ %2136, %2111 ], [ %2097, %2137 ]
-  %2144 = phi <8 x double> [ %2113, %2111 ], [ %2100, %2137 ]
-  %2145 = phi <8 x double> [ %2115, %2111 ], [ %2106, %2137 ]
-  %2146 = phi <8 x double> [ %2119, %2111 ], [ %2108, %2137 ]
-  %2147 = getelementptr inbounds nuw <8 x double>, ptr %2071, i64 %2107
-  %2148 = load <8 x double>, ptr %2147, align 64, !tbaa !26
-  %2149 = fmul <8 x double> %2065, %2148
-  %2150 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2149, <8 x double> %2106, <8 x double> %2141)
-  %2151 = fadd <8 x double> %2102, %2150
-  %2152 = fsub <8 x double> %2143, %2103
-  %2153 = fneg <8 x double> %2149
-  %2154 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2153, <8 x double> %2108, <8 x double> %2152)
-  %2155 = getelementptr inbounds nuw <8 x double>, ptr %2073, i64 %2107
-  %2156 = load <8 x double>, ptr %2155, align 64, !tbaa !26
-  %2157 = fsub <8 x double> %2154, %2156
-  %2158 = fneg <8 x double> %2101
-  %2159 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2158, <8 x double> %2105, <8 x double> %2151)
-  %2160 = fdiv <8 x double> splat (double 1.000000e+00), %2159
-  %2161 = getelementptr inbounds nuw <8 x double>, ptr %2075, i64 %2107
-  store <8 x double> %2157, ptr %2161, align 64, !tbaa !26
-  %2162 = getelementptr inbounds nuw <8 x double>, ptr %2077, i64 %2107
-  store <8 x double> %2101, ptr %2162, align 64, !tbaa !26
-  %2163 = fadd <8 x double> %2101, %2142
-  %2164 = fsub <8 x double> %2163, %2151
-  %2165 = getelementptr inbounds nuw <8 x double>, ptr %2079, i64 %2107
-  store <8 x double> %2164, ptr %2165, align 64, !tbaa !26
-  %2166 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2101, <8 x double> %2104, <8 x double> %2157)
-  %2167 = fmul <8 x double> %2166, %2160
-  %2168 = getelementptr inbounds nuw <8 x double>, ptr %2081, i64 %2107
-  store <8 x double> %2167, ptr %2168, align 64, !tbaa !26
-  %2169 = fmul <8 x double> %2142, %2160
-  %2170 = getelementptr inbounds nuw <8 x double>, ptr %2083, i64 %2107
+2065:                                             ; preds = %1832
+  %2066 = getelementptr inbounds nuw i8, ptr %1526, i64 1536
+  %2067 = load <8 x double>, ptr %2066, align 64, !tbaa !26
+  %2068 = load i64, ptr %119, align 16, !tbaa !21
+  %2069 = fsub <8 x double> %1773, %2067
+  %2070 = fmul <8 x double> %1714, %2069
+  %2071 = fmul <8 x double> %1875, splat (double 5.000000e-01)
+  %2072 = fmul <8 x double> %1877, splat (double 0x3FE5555555555555)
+  %2073 = getelementptr inbounds nuw i8, ptr %1526, i64 8672
+  %2074 = load ptr, ptr %2073, align 32, !tbaa !73
+  %2075 = getelementptr inbounds nuw i8, ptr %1526, i64 8680
+  %2076 = load ptr, ptr %2075, align 8, !tbaa !48
+  %2077 = getelementptr inbounds nuw i8, ptr %1526, i64 8608
+  %2078 = load ptr, ptr %2077, align 32, !tbaa !59
+  %2079 = getelementptr inbounds nuw i8, ptr %1526, i64 8648
+  %2080 = load ptr, ptr %2079, align 8, !tbaa !84
+  %2081 = getelementptr inbounds nuw i8, ptr %1526, i64 8656
+  %2082 = load ptr, ptr %2081, align 16, !tbaa !85
+  %2083 = getelementptr inbounds nuw i8, ptr %1526, i64 8664
+  %2084 = load ptr, ptr %2083, align 8, !tbaa !86
+  %2085 = getelementptr inbounds nuw i8, ptr %1526, i64 8632
+  %2086 = load ptr, ptr %2085, align 8, !tbaa !87
+  %2087 = getelementptr inbounds nuw i8, ptr %1526, i64 8640
+  %2088 = load ptr, ptr %2087, align 64, !tbaa !88
+  %2089 = icmp sgt i64 %2068, 0
+  br i1 %2089, label %2090, label %2177
+
+2090:                                             ; preds = %2065
+  %2091 = load <8 x double>, ptr %1846, align 64, !tbaa !26
+  %2092 = fneg <8 x double> %2091
+  %2093 = fmul <8 x double> %2091, %2092
+  %2094 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2091, <8 x double> %2072, <8 x double> %2071)
+  %2095 = fmul <8 x double> %2093, %2094
+  %2096 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2091, <8 x double> %1877, <8 x double> %1875)
+  %2097 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2091, <8 x double> %2096, <8 x double> %1873)
+  %2098 = fmul <8 x double> %1782, splat (double -2.000000e+00)
+  %2099 = fmul <8 x double> %2098, %1838
+  %2100 = fmul <8 x double> %1838, %2099
+  %2101 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %1838, <8 x double> %2072, <8 x double> %2071)
+  %2102 = fmul <8 x double> %2100, %2101
+  %2103 = getelementptr inbounds nuw i8, ptr %1526, i64 8696
+  br label %2104
+
+2104:                                             ; preds = %2090, %2145
+  %2105 = phi <8 x double> [ %2091, %2090 ], [ %2149, %2145 ]
+  %2106 = phi <8 x double> [ zeroinitializer, %2090 ], [ %2146, %2145 ]
+  %2107 = phi <8 x double> [ zeroinitializer, %2090 ], [ %2147, %2145 ]
+  %2108 = phi <8 x double> [ zeroinitializer, %2090 ], [ %2148, %2145 ]
+  %2109 = phi <8 x double> [ zeroinitializer, %2090 ], [ %2172, %2145 ]
+  %2110 = phi <8 x double> [ zeroinitializer, %2090 ], [ %2174, %2145 ]
+  %2111 = phi <8 x double> [ %2097, %2090 ], [ %2150, %2145 ]
+  %2112 = phi i64 [ 0, %2090 ], [ %2114, %2145 ]
+  %2113 = phi <8 x double> [ %2095, %2090 ], [ %2151, %2145 ]
+  %2114 = add nuw nsw i64 %2112, 1
+  %2115 = icmp slt i64 %2114, %2068
+  br i1 %2115, label %2116, label %2142
+
+2116:                                             ; preds = %2104
+  %2117 = getelementptr inbounds nuw <8 x double>, ptr %1846, i64 %2114
+  %2118 = load <8 x double>, ptr %2117, align 64, !tbaa !26
+  %2119 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2118, <8 x double> %1877, <8 x double> %1875)
+  %2120 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2118, <8 x double> %2119, <8 x double> %1873)
+  %2121 = fneg <8 x double> %2118
+  %2122 = fmul <8 x double> %2118, %2121
+  %2123 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2118, <8 x double> %2072, <8 x double> %2071)
+  %2124 = fmul <8 x double> %2122, %2123
+  %2125 = fadd <8 x double> %2105, %2118
+  %2126 = fmul <8 x double> %2125, splat (double 5.000000e-01)
+  %2127 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2126, <8 x double> %1858, <8 x double> %1856)
+  %2128 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2126, <8 x double> %2127, <8 x double> %1854)
+  %2129 = load ptr, ptr %2103, align 8, !tbaa !36
+  %2130 = getelementptr inbounds nuw <8 x double>, ptr %2129, i64 %2114
+  %2131 = load <8 x double>, ptr %2130, align 64, !tbaa !26
+  %2132 = fmul <8 x double> %1833, %2131
+  %2133 = fmul <8 x double> %2132, %2128
+  %2134 = getelementptr inbounds nuw <8 x double>, ptr %2074, i64 %2114
+  %2135 = load <8 x double>, ptr %2134, align 64, !tbaa !26
+  %2136 = fmul <8 x double> %1782, %2135
+  %2137 = fneg <8 x double> %2136
+  %2138 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2137, <8 x double> %2111, <8 x double> %2133)
+  %2139 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2136, <8 x double> %2120, <8 x double> %2133)
+  %2140 = fadd <8 x double> %2113, %2124
+  %2141 = fmul <8 x double> %2140, %2136
+  br label %2145
+
+2142:                                             ; preds = %2104
+  %2143 = load <8 x double>, ptr %1870, align 64, !tbaa !26
+  %2144 = load <8 x double>, ptr %1881, align 64, !tbaa !26
+  br label %2145
+
+2145:                                             ; preds = %2142, %2116
+  %2146 = phi <8 x double> [ %2138, %2116 ], [ %2143, %2142 ]
+  %2147 = phi <8 x double> [ %2139, %2116 ], [ %2144, %2142 ]
+  %2148 = phi <8 x double> [ %2141, %2116 ], [ %2102, %2142 ]
+  %2149 = phi <8 x double> [ %2118, %2116 ], [ %2105, %2142 ]
+  %2150 = phi <8 x double> [ %2120, %2116 ], [ %2111, %2142 ]
+  %2151 = phi <8 x double> [ %2124, %2116 ], [ %2113, %2142 ]
+  %2152 = getelementptr inbounds nuw <8 x double>, ptr %2076, i64 %2112
+  %2153 = load <8 x double>, ptr %2152, align 64, !tbaa !26
+  %2154 = fmul <8 x double> %2070, %2153
+  %2155 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2154, <8 x double> %2111, <8 x double> %2146)
+  %2156 = fadd <8 x double> %2107, %2155
+  %2157 = fsub <8 x double> %2148, %2108
+  %2158 = fneg <8 x double> %2154
+  %2159 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2158, <8 x double> %2113, <8 x double> %2157)
+  %2160 = getelementptr inbounds nuw <8 x double>, ptr %2078, i64 %2112
+  %2161 = load <8 x double>, ptr %2160, align 64, !tbaa !26
+  %2162 = fsub <8 x double> %2159, %2161
+  %2163 = fneg <8 x double> %2106
+  %2164 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2163, <8 x double> %2110, <8 x double> %2156)
+  %2165 = fdiv <8 x double> splat (double 1.000000e+00), %2164
+  %2166 = getelementptr inbounds nuw <8 x double>, ptr %2080, i64 %2112
+  store <8 x double> %2162, ptr %2166, align 64, !tbaa !26
+  %2167 = getelementptr inbounds nuw <8 x double>, ptr %2082, i64 %2112
+  store <8 x double> %2106, ptr %2167, align 64, !tbaa !26
+  %2168 = fadd <8 x double> %2106, %2147
+  %2169 = fsub <8 x double> %2168, %2156
+  %2170 = getelementptr inbounds nuw <8 x double>, ptr %2084, i64 %2112
   store <8 x double> %2169, ptr %2170, align 64, !tbaa !26
-  %2171 = icmp eq i64 %2109, %2062
-  br i1 %2171, label %2172, label %2099, !llvm.loop !89
+  %2171 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2106, <8 x double> %2109, <8 x double> %2162)
+  %2172 = fmul <8 x double> %2171, %2165
+  %2173 = getelementptr inbounds nuw <8 x double>, ptr %2086, i64 %2112
+  store <8 x double> %2172, ptr %2173, align 64, !tbaa !26
+  %2174 = fmul <8 x double> %2147, %2165
+  %2175 = getelementptr inbounds nuw <8 x double>, ptr %2088, i64 %2112
+  store <8 x double> %2174, ptr %2175, align 64, !tbaa !26
+  %2176 = icmp eq i64 %2114, %2068
+  br i1 %2176, label %2177, label %2104, !llvm.loop !90
 
-2172:                                             ; preds = %2024, %2140, %1898, %2059
-  %2173 = getelementptr inbounds nuw i8, ptr %1509, i64 8128
-  store <8 x double> splat (double 1.000000e+09), ptr %2173, align 64, !tbaa !26
-  %2174 = getelementptr inbounds nuw i8, ptr %1509, i64 8568
-  %2175 = load ptr, ptr %2174, align 8, !tbaa !86
-  %2176 = load i64, ptr %119, align 16, !tbaa !21
-  %2177 = add nsw i64 %2176, -1
-  %2178 = getelementptr inbounds <8 x double>, ptr %2175, i64 %2177
-  %2179 = load <8 x double>, ptr %2178, align 64, !tbaa !26
-  %2180 = getelementptr inbounds nuw i8, ptr %1509, i64 8576
-  %2181 = load ptr, ptr %2180, align 64, !tbaa !87
-  %2182 = getelementptr inbounds <8 x double>, ptr %2181, i64 %2177
-  %2183 = load <8 x double>, ptr %2182, align 64, !tbaa !26
-  %2184 = load <8 x double>, ptr %1867, align 64, !tbaa !26
-  %2185 = fmul <8 x double> %2179, %2184
-  %2186 = fsub <8 x double> splat (double 1.000000e+00), %2183
-  %2187 = fmul <8 x double> %2184, %2186
-  %2188 = load <8 x double>, ptr %1892, align 64, !tbaa !26
-  %2189 = load <8 x double>, ptr %1706, align 64, !tbaa !26
-  %2190 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2188, <8 x double> %2189, <8 x double> %2185)
-  %2191 = load <8 x double>, ptr %1742, align 64, !tbaa !26
-  %2192 = fsub <8 x double> %2190, %2191
-  %2193 = fadd <8 x double> %2187, %2188
-  %2194 = load <8 x double>, ptr %1739, align 64, !tbaa !26
-  %2195 = fadd <8 x double> %2193, %2194
-  %2196 = load <8 x i64>, ptr %1725, align 64, !tbaa !26
-  %2197 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2196)
-  %2198 = icmp eq i64 %2197, 0
-  %2199 = load i64, ptr %120, align 8, !tbaa !22
-  br i1 %2198, label %2200, label %2215
+2177:                                             ; preds = %2030, %2145, %1901, %2065
+  %2178 = getelementptr inbounds nuw i8, ptr %1526, i64 8128
+  store <8 x double> splat (double 1.000000e+09), ptr %2178, align 64, !tbaa !26
+  %2179 = getelementptr inbounds nuw i8, ptr %1526, i64 8632
+  %2180 = load ptr, ptr %2179, align 8, !tbaa !87
+  %2181 = load i64, ptr %119, align 16, !tbaa !21
+  %2182 = add nsw i64 %2181, -1
+  %2183 = getelementptr inbounds <8 x double>, ptr %2180, i64 %2182
+  %2184 = load <8 x double>, ptr %2183, align 64, !tbaa !26
+  %2185 = getelementptr inbounds nuw i8, ptr %1526, i64 8640
+  %2186 = load ptr, ptr %2185, align 64, !tbaa !88
+  %2187 = getelementptr inbounds <8 x double>, ptr %2186, i64 %2182
+  %2188 = load <8 x double>, ptr %2187, align 64, !tbaa !26
+  %2189 = load <8 x double>, ptr %1870, align 64, !tbaa !26
+  %2190 = fmul <8 x double> %2184, %2189
+  %2191 = fsub <8 x double> splat (double 1.000000e+00), %2188
+  %2192 = fmul <8 x double> %2189, %2191
+  %2193 = load <8 x double>, ptr %1895, align 64, !tbaa !26
+  %2194 = load <8 x double>, ptr %1725, align 64, !tbaa !26
+  %2195 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2193, <8 x double> %2194, <8 x double> %2190)
+  %2196 = load <8 x double>, ptr %1761, align 64, !tbaa !26
+  %2197 = fsub <8 x double> %2195, %2196
+  %2198 = fadd <8 x double> %2192, %2193
+  %2199 = load <8 x double>, ptr %1758, align 64, !tbaa !26
+  %2200 = fadd <8 x double> %2198, %2199
+  %2201 = load <8 x i64>, ptr %1744, align 64, !tbaa !26
+  %2202 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2201)
+  %2203 = icmp eq i64 %2202, 0
+  %2204 = load i64, ptr %120, align 8, !tbaa !22
+  br i1 %2203, label %2205, label %2220
 
-2200:                                             ; preds = %2172
-  %2201 = icmp slt i64 %2199, 0
-  br i1 %2201, label %2206, label %2202
+2205:                                             ; preds = %2177
+  %2206 = icmp slt i64 %2204, 0
+  br i1 %2206, label %2211, label %2207
 
-2202:                                             ; preds = %2200
-  %2203 = getelementptr inbounds nuw i8, ptr %1509, i64 1408
-  %2204 = getelementptr inbounds nuw i8, ptr %1509, i64 8688
-  %2205 = load <8 x double>, ptr %2203, align 64, !tbaa !26
-  br label %2208
+2207:                                             ; preds = %2205
+  %2208 = getelementptr inbounds nuw i8, ptr %1526, i64 1408
+  %2209 = getelementptr inbounds nuw i8, ptr %1526, i64 8752
+  %2210 = load <8 x double>, ptr %2208, align 64, !tbaa !26
+  br label %2213
 
-2206:                                             ; preds = %2208, %2200
-  %2207 = getelementptr inbounds nuw i8, ptr %1509, i64 6208
-  store <8 x double> %2192, ptr %2207, align 64, !tbaa !26
-  br label %2342
+2211:                                             ; preds = %2213, %2205
+  %2212 = getelementptr inbounds nuw i8, ptr %1526, i64 6208
+  store <8 x double> %2197, ptr %2212, align 64, !tbaa !26
+  br label %2347
 
-2208:                                             ; preds = %2202, %2208
-  %2209 = phi i64 [ 0, %2202 ], [ %2212, %2208 ]
-  %2210 = load ptr, ptr %2204, align 16, !tbaa !90
-  %2211 = getelementptr inbounds nuw <8 x double>, ptr %2210, i64 %2209
-  store <8 x double> %2205, ptr %2211, align 64, !tbaa !26
-  %2212 = add nuw nsw i64 %2209, 1
-  %2213 = load i64, ptr %120, align 8, !tbaa !22
-  %2214 = icmp slt i64 %2209, %2213
-  br i1 %2214, label %2208, label %2206, !llvm.loop !91
+2213:                                             ; preds = %2207, %2213
+  %2214 = phi i64 [ 0, %2207 ], [ %2217, %2213 ]
+  %2215 = load ptr, ptr %2209, align 16, !tbaa !91
+  %2216 = getelementptr inbounds nuw <8 x double>, ptr %2215, i64 %2214
+  store <8 x double> %2210, ptr %2216, align 64, !tbaa !26
+  %2217 = add nuw nsw i64 %2214, 1
+  %2218 = load i64, ptr %120, align 8, !tbaa !22
+  %2219 = icmp slt i64 %2214, %2218
+  br i1 %2219, label %2213, label %2211, !llvm.loop !92
 
-2215:                                             ; preds = %2172
-  %2216 = load <8 x double>, ptr %1729, align 64, !tbaa !26
-  %2217 = load <8 x double>, ptr %1755, align 64, !tbaa !26
-  %2218 = getelementptr inbounds nuw i8, ptr %1509, i64 1280
-  %2219 = load <8 x double>, ptr %2218, align 64, !tbaa !26
-  %2220 = fmul <8 x double> %2217, %2219
-  %2221 = load <8 x double>, ptr %1509, align 64, !tbaa !26
-  %2222 = fsub <8 x double> %2221, %2216
-  %2223 = sitofp i64 %2199 to double
-  %2224 = insertelement <8 x double> poison, double %2223, i64 0
-  %2225 = shufflevector <8 x double> %2224, <8 x double> poison, <8 x i32> zeroinitializer
-  %2226 = fdiv <8 x double> %2222, %2225
-  %2227 = load <8 x double>, ptr %1895, align 64, !tbaa !26
-  %2228 = load <8 x double>, ptr %1897, align 64, !tbaa !26
-  %2229 = getelementptr inbounds nuw i8, ptr %1509, i64 1408
-  %2230 = load <8 x double>, ptr %2229, align 64, !tbaa !26
-  %2231 = getelementptr inbounds nuw i8, ptr %1509, i64 8688
-  %2232 = load ptr, ptr %2231, align 16, !tbaa !90
-  %2233 = getelementptr inbounds <8 x double>, ptr %2232, i64 %2199
-  store <8 x double> %2230, ptr %2233, align 64, !tbaa !26
-  %2234 = icmp sgt i64 %2199, 0
-  br i1 %2234, label %2235, label %2326
+2220:                                             ; preds = %2177
+  %2221 = load <8 x double>, ptr %1748, align 64, !tbaa !26
+  %2222 = load <8 x double>, ptr %1762, align 64, !tbaa !26
+  %2223 = getelementptr inbounds nuw i8, ptr %1526, i64 1280
+  %2224 = load <8 x double>, ptr %2223, align 64, !tbaa !26
+  %2225 = fmul <8 x double> %2222, %2224
+  %2226 = load <8 x double>, ptr %1526, align 64, !tbaa !26
+  %2227 = fsub <8 x double> %2226, %2221
+  %2228 = sitofp i64 %2204 to double
+  %2229 = insertelement <8 x double> poison, double %2228, i64 0
+  %2230 = shufflevector <8 x double> %2229, <8 x double> poison, <8 x i32> zeroinitializer
+  %2231 = fdiv <8 x double> %2227, %2230
+  %2232 = load <8 x double>, ptr %1898, align 64, !tbaa !26
+  %2233 = load <8 x double>, ptr %1900, align 64, !tbaa !26
+  %2234 = getelementptr inbounds nuw i8, ptr %1526, i64 1408
+  %2235 = load <8 x double>, ptr %2234, align 64, !tbaa !26
+  %2236 = getelementptr inbounds nuw i8, ptr %1526, i64 8752
+  %2237 = load ptr, ptr %2236, align 16, !tbaa !91
+  %2238 = getelementptr inbounds <8 x double>, ptr %2237, i64 %2204
+  store <8 x double> %2235, ptr %2238, align 64, !tbaa !26
+  %2239 = icmp sgt i64 %2204, 0
+  br i1 %2239, label %2240, label %2331
 
-2235:                                             ; preds = %2215
-  %2236 = fneg <8 x double> %2220
-  %2237 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2236, <8 x double> %2228, <8 x double> %2227)
-  %2238 = fsub <8 x double> splat (double 1.000000e+00), %2228
-  %2239 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2220, <8 x double> %2238, <8 x double> %2227)
-  %2240 = getelementptr inbounds nuw i8, ptr %1509, i64 8696
-  %2241 = getelementptr inbounds nuw i8, ptr %1509, i64 8704
-  %2242 = getelementptr inbounds nuw i8, ptr %1509, i64 768
-  %2243 = fmul <8 x double> %2220, splat (double -5.000000e-01)
-  %2244 = getelementptr inbounds nuw i8, ptr %1509, i64 8664
-  %2245 = getelementptr inbounds nuw i8, ptr %1509, i64 8672
-  %2246 = getelementptr inbounds nuw i8, ptr %1509, i64 8680
-  br label %2247
+2240:                                             ; preds = %2220
+  %2241 = fneg <8 x double> %2225
+  %2242 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2241, <8 x double> %2233, <8 x double> %2232)
+  %2243 = fsub <8 x double> splat (double 1.000000e+00), %2233
+  %2244 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2225, <8 x double> %2243, <8 x double> %2232)
+  %2245 = getelementptr inbounds nuw i8, ptr %1526, i64 8760
+  %2246 = getelementptr inbounds nuw i8, ptr %1526, i64 8768
+  %2247 = getelementptr inbounds nuw i8, ptr %1526, i64 768
+  %2248 = fmul <8 x double> %2225, splat (double -5.000000e-01)
+  %2249 = getelementptr inbounds nuw i8, ptr %1526, i64 8728
+  %2250 = getelementptr inbounds nuw i8, ptr %1526, i64 8736
+  %2251 = getelementptr inbounds nuw i8, ptr %1526, i64 8744
+  br label %2252
 
-2247:                                             ; preds = %2235, %2301
-  %2248 = phi <8 x double> [ %2239, %2235 ], [ %2303, %2301 ]
-  %2249 = phi <8 x double> [ %2237, %2235 ], [ %2304, %2301 ]
-  %2250 = phi <8 x double> [ %2189, %2235 ], [ %2319, %2301 ]
-  %2251 = phi <8 x double> [ zeroinitializer, %2235 ], [ %2322, %2301 ]
-  %2252 = phi <8 x double> [ %2230, %2235 ], [ %2265, %2301 ]
-  %2253 = phi i64 [ %2199, %2235 ], [ %2254, %2301 ]
-  %2254 = add nsw i64 %2253, -1
-  %2255 = uitofp nneg i64 %2254 to double
-  %2256 = insertelement <8 x double> poison, double %2255, i64 0
-  %2257 = shufflevector <8 x double> %2256, <8 x double> poison, <8 x i32> zeroinitializer
-  %2258 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2257, <8 x double> %2226, <8 x double> %2216)
-  %2259 = load <8 x double>, ptr %1756, align 64, !tbaa !26
-  %2260 = load <8 x double>, ptr %1758, align 64, !tbaa !26
-  %2261 = load <8 x double>, ptr %1760, align 64, !tbaa !26
-  %2262 = load <8 x double>, ptr %1762, align 64, !tbaa !26
-  %2263 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2258, <8 x double> %2262, <8 x double> %2261)
-  %2264 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2258, <8 x double> %2263, <8 x double> %2260)
-  %2265 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2258, <8 x double> %2264, <8 x double> %2259)
-  %2266 = load <8 x double>, ptr %1734, align 64, !tbaa !26
-  %2267 = load <8 x double>, ptr %1717, align 64, !tbaa !26
-  %2268 = load ptr, ptr %2240, align 8, !tbaa !48
-  %2269 = getelementptr inbounds nuw <8 x double>, ptr %2268, i64 %2254
-  %2270 = load <8 x double>, ptr %2269, align 64, !tbaa !26
-  %2271 = fmul <8 x double> %2267, %2270
-  %2272 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2266, <8 x double> %2265, <8 x double> %2271)
-  %2273 = load <8 x double>, ptr %1720, align 64, !tbaa !26
-  %2274 = load ptr, ptr %2241, align 64, !tbaa !59
-  %2275 = getelementptr inbounds nuw <8 x double>, ptr %2274, i64 %2254
-  %2276 = load <8 x double>, ptr %2275, align 64, !tbaa !26
-  %2277 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2273, <8 x double> %2276, <8 x double> %2272)
-  %2278 = fmul <8 x double> %2277, splat (double 5.000000e-01)
-  %2279 = icmp eq i64 %2253, 1
-  br i1 %2279, label %2295, label %2280
+2252:                                             ; preds = %2240, %2306
+  %2253 = phi <8 x double> [ %2244, %2240 ], [ %2308, %2306 ]
+  %2254 = phi <8 x double> [ %2242, %2240 ], [ %2309, %2306 ]
+  %2255 = phi <8 x double> [ %2194, %2240 ], [ %2324, %2306 ]
+  %2256 = phi <8 x double> [ zeroinitializer, %2240 ], [ %2327, %2306 ]
+  %2257 = phi <8 x double> [ %2235, %2240 ], [ %2270, %2306 ]
+  %2258 = phi i64 [ %2204, %2240 ], [ %2259, %2306 ]
+  %2259 = add nsw i64 %2258, -1
+  %2260 = uitofp nneg i64 %2259 to double
+  %2261 = insertelement <8 x double> poison, double %2260, i64 0
+  %2262 = shufflevector <8 x double> %2261, <8 x double> poison, <8 x i32> zeroinitializer
+  %2263 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2262, <8 x double> %2231, <8 x double> %2221)
+  %2264 = load <8 x double>, ptr %1763, align 64, !tbaa !26
+  %2265 = load <8 x double>, ptr %1765, align 64, !tbaa !26
+  %2266 = load <8 x double>, ptr %1767, align 64, !tbaa !26
+  %2267 = load <8 x double>, ptr %1769, align 64, !tbaa !26
+  %2268 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2263, <8 x double> %2267, <8 x double> %2266)
+  %2269 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2263, <8 x double> %2268, <8 x double> %2265)
+  %2270 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2263, <8 x double> %2269, <8 x double> %2264)
+  %2271 = load <8 x double>, ptr %1753, align 64, !tbaa !26
+  %2272 = load <8 x double>, ptr %1736, align 64, !tbaa !26
+  %2273 = load ptr, ptr %2245, align 8, !tbaa !49
+  %2274 = getelementptr inbounds nuw <8 x double>, ptr %2273, i64 %2259
+  %2275 = load <8 x double>, ptr %2274, align 64, !tbaa !26
+  %2276 = fmul <8 x double> %2272, %2275
+  %2277 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2271, <8 x double> %2270, <8 x double> %2276)
+  %2278 = load <8 x double>, ptr %1739, align 64, !tbaa !26
+  %2279 = load ptr, ptr %2246, align 64, !tbaa !60
+  %2280 = getelementptr inbounds nuw <8 x double>, ptr %2279, i64 %2259
+  %2281 = load <8 x double>, ptr %2280, align 64, !tbaa !26
+  %2282 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2278, <8 x double> %2281, <8 x double> %2277)
+  %2283 = fmul <8 x double> %2282, splat (double 5.000000e-01)
+  %2284 = icmp eq i64 %2258, 1
+  br i1 %2284, label %2300, label %2285
 
-2280:                                             ; preds = %2247
-  %2281 = load <8 x double>, ptr %2242, align 64, !tbaa !26
-  %2282 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2278, <8 x double> %2281, <8 x double> %2243)
-  %2283 = load <8 x double>, ptr %1841, align 64, !tbaa !26
-  %2284 = fmul <8 x double> %2225, %2283
-  %2285 = load <8 x double>, ptr %1777, align 64, !tbaa !26
-  %2286 = load <8 x double>, ptr %1779, align 64, !tbaa !26
-  %2287 = load <8 x double>, ptr %1781, align 64, !tbaa !26
-  %2288 = load <8 x double>, ptr %1783, align 64, !tbaa !26
-  %2289 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2258, <8 x double> %2288, <8 x double> %2287)
-  %2290 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2258, <8 x double> %2289, <8 x double> %2286)
-  %2291 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2258, <8 x double> %2290, <8 x double> %2285)
-  %2292 = fmul <8 x double> %2284, %2291
-  %2293 = fsub <8 x double> %2292, %2282
-  %2294 = fadd <8 x double> %2282, %2292
-  br label %2301
+2285:                                             ; preds = %2252
+  %2286 = load <8 x double>, ptr %2247, align 64, !tbaa !26
+  %2287 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2283, <8 x double> %2286, <8 x double> %2248)
+  %2288 = load <8 x double>, ptr %1844, align 64, !tbaa !26
+  %2289 = fmul <8 x double> %2230, %2288
+  %2290 = load <8 x double>, ptr %1784, align 64, !tbaa !26
+  %2291 = load <8 x double>, ptr %1786, align 64, !tbaa !26
+  %2292 = load <8 x double>, ptr %1788, align 64, !tbaa !26
+  %2293 = load <8 x double>, ptr %1790, align 64, !tbaa !26
+  %2294 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2263, <8 x double> %2293, <8 x double> %2292)
+  %2295 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2263, <8 x double> %2294, <8 x double> %2291)
+  %2296 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2263, <8 x double> %2295, <8 x double> %2290)
+  %2297 = fmul <8 x double> %2289, %2296
+  %2298 = fsub <8 x double> %2297, %2287
+  %2299 = fadd <8 x double> %2287, %2297
+  br label %2306
 
-2295:                                             ; preds = %2247
-  %2296 = load <8 x double>, ptr %1892, align 64, !tbaa !26
-  %2297 = load <8 x double>, ptr %2242, align 64, !tbaa !26
-  %2298 = fmul <8 x double> %2278, splat (double -2.000000e+00)
-  %2299 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2298, <8 x double> %2297, <8 x double> %2296)
-  %2300 = fadd <8 x double> %2220, %2299
-  br label %2301
+2300:                                             ; preds = %2252
+  %2301 = load <8 x double>, ptr %1895, align 64, !tbaa !26
+  %2302 = load <8 x double>, ptr %2247, align 64, !tbaa !26
+  %2303 = fmul <8 x double> %2283, splat (double -2.000000e+00)
+  %2304 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2303, <8 x double> %2302, <8 x double> %2301)
+  %2305 = fadd <8 x double> %2225, %2304
+  br label %2306
 
-2301:                                             ; preds = %2295, %2280
-  %2302 = phi <8 x double> [ %2281, %2280 ], [ %2297, %2295 ]
-  %2303 = phi <8 x double> [ %2293, %2280 ], [ %2300, %2295 ]
-  %2304 = phi <8 x double> [ %2294, %2280 ], [ %2296, %2295 ]
-  %2305 = fsub <8 x double> %2252, %2265
-  %2306 = fmul <8 x double> %2266, %2305
-  %2307 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2306, <8 x double> %2302, <8 x double> %2248)
-  %2308 = fadd <8 x double> %2304, %2307
-  %2309 = fneg <8 x double> %2249
-  %2310 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2309, <8 x double> %2251, <8 x double> %2308)
-  %2311 = fdiv <8 x double> splat (double 1.000000e+00), %2310
-  %2312 = load ptr, ptr %2231, align 16, !tbaa !90
-  %2313 = getelementptr inbounds nuw <8 x double>, ptr %2312, i64 %2254
-  store <8 x double> %2265, ptr %2313, align 64, !tbaa !26
-  %2314 = load ptr, ptr %2244, align 8, !tbaa !62
-  %2315 = getelementptr inbounds nuw <8 x double>, ptr %2314, i64 %2254
-  %2316 = load <8 x double>, ptr %2315, align 64, !tbaa !26
-  %2317 = fneg <8 x double> %2316
-  %2318 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2249, <8 x double> %2250, <8 x double> %2317)
-  %2319 = fmul <8 x double> %2311, %2318
-  %2320 = load ptr, ptr %2245, align 32, !tbaa !92
-  %2321 = getelementptr inbounds nuw <8 x double>, ptr %2320, i64 %2254
-  store <8 x double> %2319, ptr %2321, align 64, !tbaa !26
-  %2322 = fmul <8 x double> %2303, %2311
-  %2323 = load ptr, ptr %2246, align 8, !tbaa !93
-  %2324 = getelementptr inbounds nuw <8 x double>, ptr %2323, i64 %2254
-  store <8 x double> %2322, ptr %2324, align 64, !tbaa !26
-  %2325 = icmp samesign ugt i64 %2253, 1
-  br i1 %2325, label %2247, label %2326, !llvm.loop !94
+2306:                                             ; preds = %2300, %2285
+  %2307 = phi <8 x double> [ %2286, %2285 ], [ %2302, %2300 ]
+  %2308 = phi <8 x double> [ %2298, %2285 ], [ %2305, %2300 ]
+  %2309 = phi <8 x double> [ %2299, %2285 ], [ %2301, %2300 ]
+  %2310 = fsub <8 x double> %2257, %2270
+  %2311 = fmul <8 x double> %2271, %2310
+  %2312 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2311, <8 x double> %2307, <8 x double> %2253)
+  %2313 = fadd <8 x double> %2309, %2312
+  %2314 = fneg <8 x double> %2254
+  %2315 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2314, <8 x double> %2256, <8 x double> %2313)
+  %2316 = fdiv <8 x double> splat (double 1.000000e+00), %2315
+  %2317 = load ptr, ptr %2236, align 16, !tbaa !91
+  %2318 = getelementptr inbounds nuw <8 x double>, ptr %2317, i64 %2259
+  store <8 x double> %2270, ptr %2318, align 64, !tbaa !26
+  %2319 = load ptr, ptr %2249, align 8, !tbaa !63
+  %2320 = getelementptr inbounds nuw <8 x double>, ptr %2319, i64 %2259
+  %2321 = load <8 x double>, ptr %2320, align 64, !tbaa !26
+  %2322 = fneg <8 x double> %2321
+  %2323 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2254, <8 x double> %2255, <8 x double> %2322)
+  %2324 = fmul <8 x double> %2316, %2323
+  %2325 = load ptr, ptr %2250, align 32, !tbaa !93
+  %2326 = getelementptr inbounds nuw <8 x double>, ptr %2325, i64 %2259
+  store <8 x double> %2324, ptr %2326, align 64, !tbaa !26
+  %2327 = fmul <8 x double> %2308, %2316
+  %2328 = load ptr, ptr %2251, align 8, !tbaa !94
+  %2329 = getelementptr inbounds nuw <8 x double>, ptr %2328, i64 %2259
+  store <8 x double> %2327, ptr %2329, align 64, !tbaa !26
+  %2330 = icmp samesign ugt i64 %2258, 1
+  br i1 %2330, label %2252, label %2331, !llvm.loop !95
 
-2326:                                             ; preds = %2301, %2215
-  %2327 = load <8 x i64>, ptr %1725, align 64, !tbaa !26
-  %2328 = load <8 x double>, ptr %1892, align 64, !tbaa !26
-  %2329 = getelementptr inbounds nuw i8, ptr %1509, i64 8672
-  %2330 = load ptr, ptr %2329, align 32, !tbaa !92
-  %2331 = load <8 x double>, ptr %2330, align 64, !tbaa !26
-  %2332 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2328, <8 x double> %2331, <8 x double> %2185)
-  %2333 = icmp eq <8 x i64> %2327, zeroinitializer
-  %2334 = select <8 x i1> %2333, <8 x double> %2192, <8 x double> %2332
-  %2335 = getelementptr inbounds nuw i8, ptr %1509, i64 6208
-  store <8 x double> %2334, ptr %2335, align 64, !tbaa !26
-  %2336 = getelementptr inbounds nuw i8, ptr %1509, i64 8680
-  %2337 = load ptr, ptr %2336, align 8, !tbaa !93
-  %2338 = load <8 x double>, ptr %2337, align 64, !tbaa !26
-  %2339 = fsub <8 x double> splat (double 1.000000e+00), %2338
-  %2340 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2328, <8 x double> %2339, <8 x double> %2187)
-  %2341 = select <8 x i1> %2333, <8 x double> %2195, <8 x double> %2340
-  br label %2342
+2331:                                             ; preds = %2306, %2220
+  %2332 = load <8 x i64>, ptr %1744, align 64, !tbaa !26
+  %2333 = load <8 x double>, ptr %1895, align 64, !tbaa !26
+  %2334 = getelementptr inbounds nuw i8, ptr %1526, i64 8736
+  %2335 = load ptr, ptr %2334, align 32, !tbaa !93
+  %2336 = load <8 x double>, ptr %2335, align 64, !tbaa !26
+  %2337 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2333, <8 x double> %2336, <8 x double> %2190)
+  %2338 = icmp eq <8 x i64> %2332, zeroinitializer
+  %2339 = select <8 x i1> %2338, <8 x double> %2197, <8 x double> %2337
+  %2340 = getelementptr inbounds nuw i8, ptr %1526, i64 6208
+  store <8 x double> %2339, ptr %2340, align 64, !tbaa !26
+  %2341 = getelementptr inbounds nuw i8, ptr %1526, i64 8744
+  %2342 = load ptr, ptr %2341, align 8, !tbaa !94
+  %2343 = load <8 x double>, ptr %2342, align 64, !tbaa !26
+  %2344 = fsub <8 x double> splat (double 1.000000e+00), %2343
+  %2345 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2333, <8 x double> %2344, <8 x double> %2192)
+  %2346 = select <8 x i1> %2338, <8 x double> %2200, <8 x double> %2345
+  br label %2347
 
-2342:                                             ; preds = %2206, %2326
-  %2343 = phi <8 x double> [ %2195, %2206 ], [ %2341, %2326 ]
-  %2344 = getelementptr inbounds nuw i8, ptr %1509, i64 6272
-  store <8 x double> %2343, ptr %2344, align 64, !tbaa !26
-  %2345 = add nuw nsw i64 %1507, 1
-  %2346 = load i64, ptr %156, align 8, !tbaa !20
-  %2347 = icmp slt i64 %2345, %2346
-  br i1 %2347, label %1506, label %1503, !llvm.loop !95
+2347:                                             ; preds = %2211, %2331
+  %2348 = phi <8 x double> [ %2200, %2211 ], [ %2346, %2331 ]
+  %2349 = getelementptr inbounds nuw i8, ptr %1526, i64 6272
+  store <8 x double> %2348, ptr %2349, align 64, !tbaa !26
+  %2350 = add nuw nsw i64 %1524, 1
+  %2351 = load i64, ptr %157, align 8, !tbaa !20
+  %2352 = icmp slt i64 %2350, %2351
+  br i1 %2352, label %1523, label %1520, !llvm.loop !96
 
-2348:                                             ; preds = %2451
-  %2349 = icmp sgt i64 %2452, 0
-  br label %2350
+2353:                                             ; preds = %2470
+  %2354 = icmp sgt i64 %2471, 0
+  br label %2355
 
-2350:                                             ; preds = %2348, %1494, %1503
-  %2351 = phi <8 x double> [ %1504, %1503 ], [ %1495, %1494 ], [ %1504, %2348 ]
-  %2352 = phi i1 [ false, %1503 ], [ false, %1494 ], [ %2349, %2348 ]
-  %2353 = fcmp ogt <8 x double> %2351, zeroinitializer
-  %2354 = bitcast <8 x i1> %2353 to i8
-  %2355 = icmp eq i8 %2354, 0
-  br i1 %2355, label %2538, label %2455
+2355:                                             ; preds = %2353, %1511, %1520
+  %2356 = phi <8 x double> [ %1521, %1520 ], [ %1512, %1511 ], [ %1521, %2353 ]
+  %2357 = phi i1 [ false, %1520 ], [ false, %1511 ], [ %2354, %2353 ]
+  %2358 = fcmp ogt <8 x double> %2356, zeroinitializer
+  %2359 = bitcast <8 x i1> %2358 to i8
+  %2360 = icmp eq i8 %2359, 0
+  br i1 %2360, label %2557, label %2474
 
-2356:                                             ; preds = %1503, %2451
-  %2357 = phi i64 [ %2452, %2451 ], [ %2346, %1503 ]
-  %2358 = phi i64 [ %2453, %2451 ], [ 0, %1503 ]
-  %2359 = load ptr, ptr %129, align 8, !tbaa !28
-  %2360 = getelementptr inbounds nuw %struct.Piece, ptr %2359, i64 %2358
-  %2361 = getelementptr inbounds nuw i8, ptr %2360, i64 8448
-  %2362 = load <8 x i64>, ptr %2361, align 64, !tbaa !26
-  %2363 = getelementptr inbounds nuw i8, ptr %2360, i64 2240
-  %2364 = load <8 x double>, ptr %2363, align 64, !tbaa !26
-  %2365 = fcmp ogt <8 x double> %2364, zeroinitializer
-  %2366 = select <8 x i1> %2365, <8 x i64> %2362, <8 x i64> zeroinitializer
-  %2367 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2366)
-  %2368 = icmp eq i64 %2367, 0
-  br i1 %2368, label %2451, label %2369
+2361:                                             ; preds = %1520, %2470
+  %2362 = phi i64 [ %2471, %2470 ], [ %2351, %1520 ]
+  %2363 = phi i64 [ %2472, %2470 ], [ 0, %1520 ]
+  %2364 = load ptr, ptr %130, align 8, !tbaa !28
+  %2365 = getelementptr inbounds nuw %struct.Piece, ptr %2364, i64 %2363
+  %2366 = getelementptr inbounds nuw i8, ptr %2365, i64 8448
+  %2367 = load <8 x i64>, ptr %2366, align 64, !tbaa !26
+  %2368 = getelementptr inbounds nuw i8, ptr %2365, i64 2240
+  %2369 = load <8 x double>, ptr %2368, align 64, !tbaa !26
+  %2370 = fcmp ogt <8 x double> %2369, zeroinitializer
+  %2371 = select <8 x i1> %2370, <8 x i64> %2367, <8 x i64> zeroinitializer
+  %2372 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2371)
+  %2373 = icmp eq i64 %2372, 0
+  br i1 %2373, label %2470, label %2374
 
-2369:                                             ; preds = %2356
-  %2370 = load <8 x double>, ptr %176, align 64, !tbaa !26
-  %2371 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2370, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %2372 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2370, <8 x double> %2371, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %2373 = load <8 x double>, ptr %177, align 64, !tbaa !26
-  %2374 = getelementptr inbounds nuw i8, ptr %2360, i64 6208
-  %2375 = load <8 x double>, ptr %2374, align 64, !tbaa !26
-  %2376 = getelementptr inbounds nuw i8, ptr %2360, i64 6272
+2374:                                             ; preds = %2361
+  %2375 = load <8 x double>, ptr %2365, align 64, !tbaa !26
+  %2376 = getelementptr inbounds nuw i8, ptr %2365, i64 2944
   %2377 = load <8 x double>, ptr %2376, align 64, !tbaa !26
-  %2378 = fdiv <8 x double> %2375, %2377
-  %2379 = fcmp olt <8 x double> %2378, %2370
-  %2380 = select <8 x i1> %2379, <8 x double> %2378, <8 x double> %2370
-  %2381 = getelementptr inbounds nuw i8, ptr %2360, i64 3584
-  %2382 = load <8 x double>, ptr %2381, align 64, !tbaa !26
-  %2383 = fcmp olt <8 x double> %2382, %2380
-  %2384 = select <8 x i1> %2383, <8 x double> %2382, <8 x double> %2380
-  %2385 = fneg <8 x double> %2377
-  %2386 = getelementptr inbounds nuw i8, ptr %2360, i64 7488
-  %2387 = load <8 x double>, ptr %2386, align 64, !tbaa !26
-  br label %2391
+  %2378 = fsub <8 x double> %2375, %2377
+  %2379 = getelementptr inbounds nuw i8, ptr %2365, i64 7296
+  %2380 = load <8 x double>, ptr %2379, align 64, !tbaa !26
+  %2381 = fsub <8 x double> splat (double 1.000000e+00), %2380
+  %2382 = getelementptr inbounds nuw i8, ptr %2365, i64 1920
+  %2383 = load <8 x double>, ptr %2382, align 64, !tbaa !26
+  %2384 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2381, <8 x double> %2383, <8 x double> %2378)
+  %2385 = load <8 x double>, ptr %176, align 64, !tbaa !26
+  %2386 = fdiv <8 x double> splat (double 1.000000e+00), %2385
+  %2387 = fcmp ogt <8 x double> %2369, splat (double 1.000000e-30)
+  %2388 = select <8 x i1> %2387, <8 x double> %2369, <8 x double> splat (double 1.000000e-30)
+  %2389 = fdiv <8 x double> %2384, %2388
+  %2390 = fadd <8 x double> %2386, %2389
+  %2391 = load <8 x double>, ptr %177, align 64, !tbaa !26
+  %2392 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2391, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %2393 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2391, <8 x double> %2392, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %2394 = load <8 x double>, ptr %178, align 64, !tbaa !26
+  %2395 = getelementptr inbounds nuw i8, ptr %2365, i64 6208
+  %2396 = load <8 x double>, ptr %2395, align 64, !tbaa !26
+  %2397 = getelementptr inbounds nuw i8, ptr %2365, i64 6272
+  %2398 = load <8 x double>, ptr %2397, align 64, !tbaa !26
+  %2399 = fdiv <8 x double> %2396, %2398
+  %2400 = fcmp olt <8 x double> %2399, %2391
+  %2401 = select <8 x i1> %2400, <8 x double> %2399, <8 x double> %2391
+  %2402 = getelementptr inbounds nuw i8, ptr %2365, i64 3584
+  %2403 = load <8 x double>, ptr %2402, align 64, !tbaa !26
+  %2404 = fcmp olt <8 x double> %2403, %2401
+  %2405 = select <8 x i1> %2404, <8 x double> %2403, <8 x double> %2401
+  %2406 = fneg <8 x double> %2398
+  br label %2410
 
-2388:                                             ; preds = %2391
-  %2389 = getelementptr inbounds nuw i8, ptr %2360, i64 6336
-  store <8 x double> %2442, ptr %2389, align 64, !tbaa !26
-  %2390 = load i64, ptr %156, align 8, !tbaa !20
-  br label %2451
+2407:                                             ; preds = %2410
+  %2408 = getelementptr inbounds nuw i8, ptr %2365, i64 6336
+  store <8 x double> %2461, ptr %2408, align 64, !tbaa !26
+  %2409 = load i64, ptr %157, align 8, !tbaa !20
+  br label %2470
 
-2391:                                             ; preds = %2369, %2391
-  %2392 = phi <8 x i64> [ %2366, %2369 ], [ %2445, %2391 ]
-  %2393 = phi i32 [ 0, %2369 ], [ %2446, %2391 ]
-  %2394 = phi <8 x double> [ %2384, %2369 ], [ %2442, %2391 ]
-  %2395 = fadd <8 x double> %2394, splat (double 2.731500e+02)
-  %2396 = fcmp ogt <8 x double> %2394, zeroinitializer
-  %2397 = select <8 x i1> %2396, <8 x double> %2394, <8 x double> zeroinitializer
-  %2398 = fadd <8 x double> %2397, splat (double 2.731500e+02)
-  %2399 = fadd <8 x double> %2398, splat (double 0xC08451671D164BD4)
-  %2400 = fdiv <8 x double> splat (double 0x3FCE88FD35E8A60E), %2399
-  %2401 = fsub <8 x double> %2398, %2400
-  %2402 = fadd <8 x double> %2401, splat (double 0x40923C3565924845)
-  %2403 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2401, <8 x double> %2402, <8 x double> splat (double 0xC12619EA558539E6))
-  %2404 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2401, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> splat (double 0x40C77A698FD9BCCA))
-  %2405 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2401, <8 x double> %2404, <8 x double> splat (double 0xC148A99584203885))
-  %2406 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2401, <8 x double> splat (double 0x402DD4891DBECC6B), <8 x double> splat (double 0xC0B2D7440748F0B3))
-  %2407 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2401, <8 x double> %2406, <8 x double> splat (double 0x4118B9E59F2691E5))
-  %2408 = fmul <8 x double> %2407, splat (double 2.000000e+00)
-  %2409 = fmul <8 x double> %2403, splat (double 4.000000e+00)
-  %2410 = fneg <8 x double> %2407
-  %2411 = fmul <8 x double> %2409, %2410
-  %2412 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2405, <8 x double> %2405, <8 x double> %2411)
-  %2413 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2412)
-  %2414 = fsub <8 x double> %2413, %2405
-  %2415 = fdiv <8 x double> %2408, %2414
-  %2416 = fmul <8 x double> %2415, %2415
-  %2417 = fmul <8 x double> %2416, splat (double 1.000000e+06)
-  %2418 = fmul <8 x double> %2416, %2417
-  %2419 = fmul <8 x double> %2395, splat (double 4.615260e+02)
-  %2420 = fdiv <8 x double> %2418, %2419
-  %2421 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2385, <8 x double> %2394, <8 x double> %2375)
-  %2422 = fsub <8 x double> %2420, %2373
-  %2423 = fcmp ogt <8 x double> %2422, zeroinitializer
-  %2424 = select <8 x i1> %2423, <8 x double> %2422, <8 x double> zeroinitializer
-  %2425 = fmul <8 x double> %2372, %2424
-  %2426 = fdiv <8 x double> %2425, %2387
-  %2427 = fsub <8 x double> %2421, %2426
-  %2428 = fmul <8 x double> %2372, %2420
-  %2429 = fdiv <8 x double> %2372, %2419
-  %2430 = fadd <8 x double> %2429, splat (double -1.000000e+00)
-  %2431 = fmul <8 x double> %2430, %2428
-  %2432 = fdiv <8 x double> %2431, %2395
-  %2433 = fdiv <8 x double> %2432, %2387
-  %2434 = fcmp ule <8 x double> %2420, %2373
-  %2435 = select <8 x i1> %2434, <8 x double> zeroinitializer, <8 x double> %2433
-  %2436 = fsub <8 x double> %2385, %2435
-  %2437 = fdiv <8 x double> %2427, %2436
-  %2438 = fsub <8 x double> %2394, %2437
-  %2439 = fcmp olt <8 x double> %2438, %2380
-  %2440 = select <8 x i1> %2439, <8 x double> %2438, <8 x double> %2380
-  %2441 = icmp eq <8 x i64> %2392, zeroinitializer
-  %2442 = select <8 x i1> %2441, <8 x double> %2394, <8 x double> %2440
-  %2443 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %2437)
-  %2444 = fcmp oge <8 x double> %2443, splat (double 1.000000e-05)
-  %2445 = select <8 x i1> %2444, <8 x i64> %2392, <8 x i64> zeroinitializer
-  %2446 = add nuw nsw i32 %2393, 1
-  %2447 = icmp samesign ult i32 %2393, 7
-  %2448 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2445)
-  %2449 = icmp ne i64 %2448, 0
-  %2450 = select i1 %2447, i1 %2449, i1 false
-  br i1 %2450, label %2391, label %2388, !llvm.loop !96
+2410:                                             ; preds = %2374, %2410
+  %2411 = phi <8 x i64> [ %2371, %2374 ], [ %2464, %2410 ]
+  %2412 = phi i32 [ 0, %2374 ], [ %2465, %2410 ]
+  %2413 = phi <8 x double> [ %2405, %2374 ], [ %2461, %2410 ]
+  %2414 = fadd <8 x double> %2413, splat (double 2.731500e+02)
+  %2415 = fcmp ogt <8 x double> %2413, zeroinitializer
+  %2416 = select <8 x i1> %2415, <8 x double> %2413, <8 x double> zeroinitializer
+  %2417 = fadd <8 x double> %2416, splat (double 2.731500e+02)
+  %2418 = fadd <8 x double> %2417, splat (double 0xC08451671D164BD4)
+  %2419 = fdiv <8 x double> splat (double 0x3FCE88FD35E8A60E), %2418
+  %2420 = fsub <8 x double> %2417, %2419
+  %2421 = fadd <8 x double> %2420, splat (double 0x40923C3565924845)
+  %2422 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2420, <8 x double> %2421, <8 x double> splat (double 0xC12619EA558539E6))
+  %2423 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2420, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> splat (double 0x40C77A698FD9BCCA))
+  %2424 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2420, <8 x double> %2423, <8 x double> splat (double 0xC148A99584203885))
+  %2425 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2420, <8 x double> splat (double 0x402DD4891DBECC6B), <8 x double> splat (double 0xC0B2D7440748F0B3))
+  %2426 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2420, <8 x double> %2425, <8 x double> splat (double 0x4118B9E59F2691E5))
+  %2427 = fmul <8 x double> %2426, splat (double 2.000000e+00)
+  %2428 = fmul <8 x double> %2422, splat (double 4.000000e+00)
+  %2429 = fneg <8 x double> %2426
+  %2430 = fmul <8 x double> %2428, %2429
+  %2431 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2424, <8 x double> %2424, <8 x double> %2430)
+  %2432 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2431)
+  %2433 = fsub <8 x double> %2432, %2424
+  %2434 = fdiv <8 x double> %2427, %2433
+  %2435 = fmul <8 x double> %2434, %2434
+  %2436 = fmul <8 x double> %2435, splat (double 1.000000e+06)
+  %2437 = fmul <8 x double> %2435, %2436
+  %2438 = fmul <8 x double> %2414, splat (double 4.615260e+02)
+  %2439 = fdiv <8 x double> %2437, %2438
+  %2440 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2406, <8 x double> %2413, <8 x double> %2396)
+  %2441 = fsub <8 x double> %2439, %2394
+  %2442 = fcmp ogt <8 x double> %2441, zeroinitializer
+  %2443 = select <8 x i1> %2442, <8 x double> %2441, <8 x double> zeroinitializer
+  %2444 = fmul <8 x double> %2393, %2443
+  %2445 = fdiv <8 x double> %2444, %2390
+  %2446 = fsub <8 x double> %2440, %2445
+  %2447 = fmul <8 x double> %2393, %2439
+  %2448 = fdiv <8 x double> %2393, %2438
+  %2449 = fadd <8 x double> %2448, splat (double -1.000000e+00)
+  %2450 = fmul <8 x double> %2449, %2447
+  %2451 = fdiv <8 x double> %2450, %2414
+  %2452 = fdiv <8 x double> %2451, %2390
+  %2453 = fcmp ule <8 x double> %2439, %2394
+  %2454 = select <8 x i1> %2453, <8 x double> zeroinitializer, <8 x double> %2452
+  %2455 = fsub <8 x double> %2406, %2454
+  %2456 = fdiv <8 x double> %2446, %2455
+  %2457 = fsub <8 x double> %2413, %2456
+  %2458 = fcmp olt <8 x double> %2457, %2401
+  %2459 = select <8 x i1> %2458, <8 x double> %2457, <8 x double> %2401
+  %2460 = icmp eq <8 x i64> %2411, zeroinitializer
+  %2461 = select <8 x i1> %2460, <8 x double> %2413, <8 x double> %2459
+  %2462 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %2456)
+  %2463 = fcmp oge <8 x double> %2462, splat (double 1.000000e-05)
+  %2464 = select <8 x i1> %2463, <8 x i64> %2411, <8 x i64> zeroinitializer
+  %2465 = add nuw nsw i32 %2412, 1
+  %2466 = icmp samesign ult i32 %2412, 7
+  %2467 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2464)
+  %2468 = icmp ne i64 %2467, 0
+  %2469 = select i1 %2466, i1 %2468, i1 false
+  br i1 %2469, label %2410, label %2407, !llvm.loop !97
 
-2451:                                             ; preds = %2356, %2388
-  %2452 = phi i64 [ %2357, %2356 ], [ %2390, %2388 ]
-  %2453 = add nuw nsw i64 %2358, 1
-  %2454 = icmp slt i64 %2453, %2452
-  br i1 %2454, label %2356, label %2348, !llvm.loop !97
+2470:                                             ; preds = %2361, %2407
+  %2471 = phi i64 [ %2362, %2361 ], [ %2409, %2407 ]
+  %2472 = add nuw nsw i64 %2363, 1
+  %2473 = icmp slt i64 %2472, %2471
+  br i1 %2473, label %2361, label %2353, !llvm.loop !98
 
-2455:                                             ; preds = %2350
-  %2456 = sext <8 x i1> %2353 to <8 x i64>
+2474:                                             ; preds = %2355
+  %2475 = sext <8 x i1> %2358 to <8 x i64>
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %4)
-  store <8 x i64> %2456, ptr %4, align 64, !tbaa !26
+  store <8 x i64> %2475, ptr %4, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %5) #7
   store <8 x double> zeroinitializer, ptr %5, align 64, !tbaa !26
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %6) #7
-  %2457 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  %2458 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %2459 = fadd <8 x double> %2457, %2458
-  store <8 x double> %2459, ptr %6, align 64, !tbaa !26
-  %2460 = load ptr, ptr %169, align 8
-  %2461 = load ptr, ptr %171, align 8
-  %2462 = load ptr, ptr %172, align 8
-  br label %2463
+  %2476 = load <8 x double>, ptr %137, align 64, !tbaa !26
+  %2477 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %2478 = fadd <8 x double> %2476, %2477
+  store <8 x double> %2478, ptr %6, align 64, !tbaa !26
+  %2479 = load ptr, ptr %170, align 8
+  %2480 = load ptr, ptr %172, align 8
+  %2481 = load ptr, ptr %173, align 8
+  br label %2482
 
-2463:                                             ; preds = %2533, %2455
-  %2464 = phi i64 [ 0, %2455 ], [ %2534, %2533 ]
-  %2465 = getelementptr inbounds nuw i64, ptr %4, i64 %2464
-  %2466 = load i64, ptr %2465, align 8, !tbaa !30
-  %2467 = icmp eq i64 %2466, 0
-  br i1 %2467, label %2533, label %2468
+2482:                                             ; preds = %2552, %2474
+  %2483 = phi i64 [ 0, %2474 ], [ %2553, %2552 ]
+  %2484 = getelementptr inbounds nuw i64, ptr %4, i64 %2483
+  %2485 = load i64, ptr %2484, align 8, !tbaa !30
+  %2486 = icmp eq i64 %2485, 0
+  br i1 %2486, label %2552, label %2487
 
-2468:                                             ; preds = %2463
-  %2469 = getelementptr inbounds nuw [8 x i64], ptr %121, i64 0, i64 %2464
-  %2470 = load i64, ptr %2469, align 8, !tbaa !30
-  %2471 = shl nsw i64 %2470, 1
-  %2472 = or disjoint i64 %2471, 1
-  %2473 = getelementptr inbounds i64, ptr %2460, i64 %2472
-  %2474 = load i64, ptr %2473, align 8, !tbaa !30
-  %2475 = shl nuw nsw i64 %2464, 1
-  %2476 = or disjoint i64 %2475, 1
-  %2477 = getelementptr inbounds nuw [16 x i64], ptr %170, i64 0, i64 %2476
-  %2478 = getelementptr inbounds i64, ptr %2462, i64 %2472
-  %2479 = load i64, ptr %2478, align 8, !tbaa !30
-  %2480 = shl nsw i64 %2479, 4
-  %2481 = getelementptr inbounds i8, ptr %2461, i64 %2480
-  %2482 = getelementptr inbounds nuw double, ptr %6, i64 %2464
-  %2483 = load double, ptr %2482, align 8, !tbaa !41
-  %2484 = load i64, ptr %2477, align 8, !tbaa !30
-  %2485 = getelementptr i8, ptr %2481, i64 -16
-  %2486 = icmp sgt i64 %2484, 0
-  br i1 %2486, label %2487, label %2496
+2487:                                             ; preds = %2482
+  %2488 = getelementptr inbounds nuw [8 x i64], ptr %121, i64 0, i64 %2483
+  %2489 = load i64, ptr %2488, align 8, !tbaa !30
+  %2490 = shl nsw i64 %2489, 1
+  %2491 = or disjoint i64 %2490, 1
+  %2492 = getelementptr inbounds i64, ptr %2479, i64 %2491
+  %2493 = load i64, ptr %2492, align 8, !tbaa !30
+  %2494 = shl nuw nsw i64 %2483, 1
+  %2495 = or disjoint i64 %2494, 1
+  %2496 = getelementptr inbounds nuw [16 x i64], ptr %171, i64 0, i64 %2495
+  %2497 = getelementptr inbounds i64, ptr %2481, i64 %2491
+  %2498 = load i64, ptr %2497, align 8, !tbaa !30
+  %2499 = shl nsw i64 %2498, 4
+  %2500 = getelementptr inbounds i8, ptr %2480, i64 %2499
+  %2501 = getelementptr inbounds nuw double, ptr %6, i64 %2483
+  %2502 = load double, ptr %2501, align 8, !tbaa !41
+  %2503 = load i64, ptr %2496, align 8, !tbaa !30
+  %2504 = getelementptr i8, ptr %2500, i64 -16
+  %2505 = icmp sgt i64 %2503, 0
+  br i1 %2505, label %2506, label %2515
 
-2487:                                             ; preds = %2468, %2493
-  %2488 = phi i64 [ %2494, %2493 ], [ %2484, %2468 ]
-  %2489 = shl i64 %2488, 4
-  %2490 = getelementptr i8, ptr %2485, i64 %2489
-  %2491 = load double, ptr %2490, align 8, !tbaa !41
-  %2492 = fcmp ugt double %2483, %2491
-  br i1 %2492, label %2496, label %2493
+2506:                                             ; preds = %2487, %2512
+  %2507 = phi i64 [ %2513, %2512 ], [ %2503, %2487 ]
+  %2508 = shl i64 %2507, 4
+  %2509 = getelementptr i8, ptr %2504, i64 %2508
+  %2510 = load double, ptr %2509, align 8, !tbaa !41
+  %2511 = fcmp ugt double %2502, %2510
+  br i1 %2511, label %2515, label %2512
 
-2493:                                             ; preds = %2487
-  %2494 = add nsw i64 %2488, -1
-  store i64 %2494, ptr %2477, align 8, !tbaa !30
-  %2495 = icmp sgt i64 %2488, 1
-  br i1 %2495, label %2487, label %2496, !llvm.loop !77
+2512:                                             ; preds = %2506
+  %2513 = add nsw i64 %2507, -1
+  store i64 %2513, ptr %2496, align 8, !tbaa !30
+  %2514 = icmp sgt i64 %2507, 1
+  br i1 %2514, label %2506, label %2515, !llvm.loop !78
 
-2496:                                             ; preds = %2493, %2487, %2468
-  %2497 = phi i64 [ %2484, %2468 ], [ 0, %2493 ], [ %2488, %2487 ]
-  %2498 = icmp slt i64 %2497, %2474
-  br i1 %2498, label %2499, label %2508
+2515:                                             ; preds = %2512, %2506, %2487
+  %2516 = phi i64 [ %2503, %2487 ], [ 0, %2512 ], [ %2507, %2506 ]
+  %2517 = icmp slt i64 %2516, %2493
+  br i1 %2517, label %2518, label %2527
 
-2499:                                             ; preds = %2496, %2505
-  %2500 = phi i64 [ %2506, %2505 ], [ %2497, %2496 ]
-  %2501 = shl nsw i64 %2500, 4
-  %2502 = getelementptr inbounds i8, ptr %2481, i64 %2501
-  %2503 = load double, ptr %2502, align 8, !tbaa !41
-  %2504 = fcmp ule double %2483, %2503
-  br i1 %2504, label %2513, label %2505
-
-2505:                                             ; preds = %2499
-  %2506 = add i64 %2500, 1
-  store i64 %2506, ptr %2477, align 8, !tbaa !30
-  %2507 = icmp eq i64 %2506, %2474
-  br i1 %2507, label %2508, label %2499, !llvm.loop !78
-
-2508:                                             ; preds = %2505, %2496
-  %2509 = shl i64 %2474, 4
-  %2510 = getelementptr i8, ptr %2481, i64 %2509
-  %2511 = getelementptr i8, ptr %2510, i64 -8
-  %2512 = load double, ptr %2511, align 8, !tbaa !41
-  br label %2530
-
-2513:                                             ; preds = %2499
-  %2514 = shl nsw i64 %2500, 1
-  %2515 = or disjoint i64 %2514, 1
-  %2516 = getelementptr inbounds double, ptr %2481, i64 %2515
-  %2517 = load double, ptr %2516, align 8, !tbaa !41
-  %2518 = icmp sgt i64 %2500, 0
-  br i1 %2518, label %2519, label %2530
-
-2519:                                             ; preds = %2513
-  %2520 = getelementptr inbounds nuw i8, ptr %2481, i64 %2501
-  %2521 = getelementptr i8, ptr %2520, i64 -8
+2518:                                             ; preds = %2515, %2524
+  %2519 = phi i64 [ %2525, %2524 ], [ %2516, %2515 ]
+  %2520 = shl nsw i64 %2519, 4
+  %2521 = getelementptr inbounds i8, ptr %2500, i64 %2520
   %2522 = load double, ptr %2521, align 8, !tbaa !41
-  %2523 = getelementptr i8, ptr %2520, i64 -16
-  %2524 = load double, ptr %2523, align 8, !tbaa !41
-  %2525 = fsub double %2483, %2524
-  %2526 = fsub double %2503, %2524
-  %2527 = fdiv double %2525, %2526
-  %2528 = fsub double %2517, %2522
-  %2529 = tail call double @llvm.fmuladd.f64(double %2527, double %2528, double %2522)
-  br label %2530
+  %2523 = fcmp ule double %2502, %2522
+  br i1 %2523, label %2532, label %2524
 
-2530:                                             ; preds = %2519, %2513, %2508
-  %2531 = phi double [ %2529, %2519 ], [ %2517, %2513 ], [ %2512, %2508 ]
-  %2532 = getelementptr inbounds nuw double, ptr %5, i64 %2464
-  store double %2531, ptr %2532, align 8, !tbaa !41
-  br label %2533
+2524:                                             ; preds = %2518
+  %2525 = add i64 %2519, 1
+  store i64 %2525, ptr %2496, align 8, !tbaa !30
+  %2526 = icmp eq i64 %2525, %2493
+  br i1 %2526, label %2527, label %2518, !llvm.loop !79
 
-2533:                                             ; preds = %2530, %2463
-  %2534 = add nuw nsw i64 %2464, 1
-  %2535 = icmp eq i64 %2534, 8
-  br i1 %2535, label %2536, label %2463, !llvm.loop !79
+2527:                                             ; preds = %2524, %2515
+  %2528 = shl i64 %2493, 4
+  %2529 = getelementptr i8, ptr %2500, i64 %2528
+  %2530 = getelementptr i8, ptr %2529, i64 -8
+  %2531 = load double, ptr %2530, align 8, !tbaa !41
+  br label %2549
 
-2536:                                             ; preds = %2533
-  %2537 = load <8 x double>, ptr %5, align 64, !tbaa !26
+2532:                                             ; preds = %2518
+  %2533 = shl nsw i64 %2519, 1
+  %2534 = or disjoint i64 %2533, 1
+  %2535 = getelementptr inbounds double, ptr %2500, i64 %2534
+  %2536 = load double, ptr %2535, align 8, !tbaa !41
+  %2537 = icmp sgt i64 %2519, 0
+  br i1 %2537, label %2538, label %2549
+
+2538:                                             ; preds = %2532
+  %2539 = getelementptr inbounds nuw i8, ptr %2500, i64 %2520
+  %2540 = getelementptr i8, ptr %2539, i64 -8
+  %2541 = load double, ptr %2540, align 8, !tbaa !41
+  %2542 = getelementptr i8, ptr %2539, i64 -16
+  %2543 = load double, ptr %2542, align 8, !tbaa !41
+  %2544 = fsub double %2502, %2543
+  %2545 = fsub double %2522, %2543
+  %2546 = fdiv double %2544, %2545
+  %2547 = fsub double %2536, %2541
+  %2548 = tail call double @llvm.fmuladd.f64(double %2546, double %2547, double %2541)
+  br label %2549
+
+2549:                                             ; preds = %2538, %2532, %2527
+  %2550 = phi double [ %2548, %2538 ], [ %2536, %2532 ], [ %2531, %2527 ]
+  %2551 = getelementptr inbounds nuw double, ptr %5, i64 %2483
+  store double %2550, ptr %2551, align 8, !tbaa !41
+  br label %2552
+
+2552:                                             ; preds = %2549, %2482
+  %2553 = add nuw nsw i64 %2483, 1
+  %2554 = icmp eq i64 %2553, 8
+  br i1 %2554, label %2555, label %2482, !llvm.loop !80
+
+2555:                                             ; preds = %2552
+  %2556 = load <8 x double>, ptr %5, align 64, !tbaa !26
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %6) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %5) #7
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %4)
-  br label %2538
+  br label %2557
 
-2538:                                             ; preds = %2350, %2536
-  %2539 = phi <8 x double> [ %2537, %2536 ], [ zeroinitializer, %2350 ]
-  %2540 = load <8 x double>, ptr %175, align 64, !tbaa !26
-  %2541 = fcmp ogt <8 x double> %2540, zeroinitializer
-  %2542 = sext <8 x i1> %2541 to <8 x i64>
-  %2543 = xor <8 x i64> %2542, splat (i64 -1)
-  %2544 = load <8 x double>, ptr %138, align 64, !tbaa !26
-  %2545 = fcmp oeq <8 x double> %2544, splat (double 1.000000e+00)
-  %2546 = fcmp oeq <8 x double> %2544, splat (double 2.000000e+00)
-  %2547 = or <8 x i1> %2545, %2546
-  %2548 = select <8 x i1> %2547, <8 x i64> %2543, <8 x i64> zeroinitializer
-  %2549 = xor <8 x i64> %2548, %2542
-  %2550 = load <8 x double>, ptr %176, align 64, !tbaa !26
-  %2551 = load <8 x double>, ptr %178, align 64, !tbaa !26
-  %2552 = load <8 x double>, ptr %179, align 64, !tbaa !26
-  %2553 = icmp eq <8 x i64> %2549, splat (i64 -1)
-  %2554 = select <8 x i1> %2553, <8 x double> %2552, <8 x double> %2551
-  %2555 = bitcast <8 x i1> %2541 to i8
-  %2556 = icmp eq i8 %2555, 0
-  br i1 %2556, label %2588, label %2557
+2557:                                             ; preds = %2355, %2555
+  %2558 = phi <8 x double> [ %2556, %2555 ], [ zeroinitializer, %2355 ]
+  %2559 = load <8 x double>, ptr %175, align 64, !tbaa !26
+  %2560 = fcmp ogt <8 x double> %2559, zeroinitializer
+  %2561 = sext <8 x i1> %2560 to <8 x i64>
+  %2562 = xor <8 x i64> %2561, splat (i64 -1)
+  %2563 = load <8 x double>, ptr %139, align 64, !tbaa !26
+  %2564 = fcmp oeq <8 x double> %2563, splat (double 1.000000e+00)
+  %2565 = fcmp oeq <8 x double> %2563, splat (double 2.000000e+00)
+  %2566 = or <8 x i1> %2564, %2565
+  %2567 = select <8 x i1> %2566, <8 x i64> %2562, <8 x i64> zeroinitializer
+  %2568 = xor <8 x i64> %2567, %2561
+  %2569 = load <8 x double>, ptr %177, align 64, !tbaa !26
+  %2570 = load <8 x double>, ptr %179, align 64, !tbaa !26
+  %2571 = load <8 x double>, ptr %180, align 64, !tbaa !26
+  %2572 = icmp eq <8 x i64> %2568, splat (i64 -1)
+  %2573 = select <8 x i1> %2572, <8 x double> %2571, <8 x double> %2570
+  %2574 = bitcast <8 x i1> %2560 to i8
+  %2575 = icmp eq i8 %2574, 0
+  br i1 %2575, label %2607, label %2576
 
-2557:                                             ; preds = %2538
-  %2558 = select <8 x i1> %2541, <8 x double> %2539, <8 x double> %2554
-  %2559 = fmul <8 x double> %2558, splat (double 0x3EB0C6F7A0B5ED8D)
-  %2560 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2559)
-  %2561 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2560)
-  %2562 = fmul <8 x double> %2561, %2561
-  %2563 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2561, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2562)
-  %2564 = fadd <8 x double> %2563, splat (double 0x402DD4891DBECC6B)
-  %2565 = fmul <8 x double> %2561, splat (double 0x40C77A698FD9BCCA)
-  %2566 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2562, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2565)
-  %2567 = fadd <8 x double> %2566, splat (double 0xC0B2D7440748F0B3)
-  %2568 = fmul <8 x double> %2561, splat (double 0xC148A99584203885)
-  %2569 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2562, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2568)
-  %2570 = fadd <8 x double> %2569, splat (double 0x4118B9E59F2691E5)
-  %2571 = fmul <8 x double> %2570, splat (double 2.000000e+00)
-  %2572 = fneg <8 x double> %2567
-  %2573 = fmul <8 x double> %2564, splat (double 4.000000e+00)
-  %2574 = fneg <8 x double> %2570
-  %2575 = fmul <8 x double> %2573, %2574
-  %2576 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2567, <8 x double> %2567, <8 x double> %2575)
-  %2577 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2576)
-  %2578 = fsub <8 x double> %2572, %2577
-  %2579 = fdiv <8 x double> %2571, %2578
-  %2580 = fadd <8 x double> %2579, splat (double 0x408451671D164BD4)
-  %2581 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2579, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
-  %2582 = fmul <8 x double> %2581, splat (double -4.000000e+00)
-  %2583 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2580, <8 x double> %2580, <8 x double> %2582)
-  %2584 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2583)
-  %2585 = fsub <8 x double> %2580, %2584
-  %2586 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2585, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
-  %2587 = select <8 x i1> %2541, <8 x double> %2586, <8 x double> %2550
-  br label %2588
+2576:                                             ; preds = %2557
+  %2577 = select <8 x i1> %2560, <8 x double> %2558, <8 x double> %2573
+  %2578 = fmul <8 x double> %2577, splat (double 0x3EB0C6F7A0B5ED8D)
+  %2579 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2578)
+  %2580 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2579)
+  %2581 = fmul <8 x double> %2580, %2580
+  %2582 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2580, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2581)
+  %2583 = fadd <8 x double> %2582, splat (double 0x402DD4891DBECC6B)
+  %2584 = fmul <8 x double> %2580, splat (double 0x40C77A698FD9BCCA)
+  %2585 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2581, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2584)
+  %2586 = fadd <8 x double> %2585, splat (double 0xC0B2D7440748F0B3)
+  %2587 = fmul <8 x double> %2580, splat (double 0xC148A99584203885)
+  %2588 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2581, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2587)
+  %2589 = fadd <8 x double> %2588, splat (double 0x4118B9E59F2691E5)
+  %2590 = fmul <8 x double> %2589, splat (double 2.000000e+00)
+  %2591 = fneg <8 x double> %2586
+  %2592 = fmul <8 x double> %2583, splat (double 4.000000e+00)
+  %2593 = fneg <8 x double> %2589
+  %2594 = fmul <8 x double> %2592, %2593
+  %2595 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2586, <8 x double> %2586, <8 x double> %2594)
+  %2596 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2595)
+  %2597 = fsub <8 x double> %2591, %2596
+  %2598 = fdiv <8 x double> %2590, %2597
+  %2599 = fadd <8 x double> %2598, splat (double 0x408451671D164BD4)
+  %2600 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2598, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2601 = fmul <8 x double> %2600, splat (double -4.000000e+00)
+  %2602 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2599, <8 x double> %2599, <8 x double> %2601)
+  %2603 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2602)
+  %2604 = fsub <8 x double> %2599, %2603
+  %2605 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2604, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
+  %2606 = select <8 x i1> %2560, <8 x double> %2605, <8 x double> %2569
+  br label %2607
 
-2588:                                             ; preds = %2557, %2538
-  %2589 = phi <8 x double> [ %2558, %2557 ], [ %2554, %2538 ]
-  %2590 = phi <8 x double> [ %2587, %2557 ], [ %2550, %2538 ]
-  %2591 = load <8 x double>, ptr %163, align 64, !tbaa !26
-  %2592 = load <8 x double>, ptr %180, align 64, !tbaa !26
-  %2593 = load <8 x double>, ptr %164, align 64, !tbaa !26
-  %2594 = load <8 x double>, ptr %181, align 64, !tbaa !26
-  %2595 = fmul <8 x double> %2593, %2594
-  %2596 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2591, <8 x double> %2592, <8 x double> %2595)
-  %2597 = load <8 x double>, ptr %182, align 64, !tbaa !26
-  %2598 = load <8 x double>, ptr %183, align 64, !tbaa !26
-  %2599 = load <8 x double>, ptr %184, align 64, !tbaa !26
-  %2600 = fneg <8 x double> %2596
-  %2601 = fmul <8 x double> %2599, %2600
-  %2602 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2597, <8 x double> %2598, <8 x double> %2601)
-  %2603 = load <8 x double>, ptr %162, align 64, !tbaa !26
-  %2604 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2599, <8 x double> %2603, <8 x double> %2597)
-  %2605 = fdiv <8 x double> %2602, %2604
-  %2606 = load <8 x double>, ptr %185, align 64, !tbaa !26
-  %2607 = select <8 x i1> %2553, <8 x double> %2606, <8 x double> %2551
-  store <8 x double> %2607, ptr %185, align 64, !tbaa !26
-  %2608 = load <8 x double>, ptr %186, align 64, !tbaa !26
-  %2609 = select <8 x i1> %2553, <8 x double> %2608, <8 x double> %2605
-  store <8 x double> %2609, ptr %186, align 64, !tbaa !26
-  store <8 x double> %2589, ptr %179, align 64, !tbaa !26
-  %2610 = load <8 x i64>, ptr %110, align 64, !tbaa !26
-  %2611 = and <8 x i64> %2610, %2548
-  %2612 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2611)
-  %2613 = icmp eq i64 %2612, 0
-  br i1 %2613, label %3195, label %2614
+2607:                                             ; preds = %2576, %2557
+  %2608 = phi <8 x double> [ %2577, %2576 ], [ %2573, %2557 ]
+  %2609 = phi <8 x double> [ %2606, %2576 ], [ %2569, %2557 ]
+  %2610 = load <8 x double>, ptr %164, align 64, !tbaa !26
+  %2611 = load <8 x double>, ptr %181, align 64, !tbaa !26
+  %2612 = load <8 x double>, ptr %165, align 64, !tbaa !26
+  %2613 = load <8 x double>, ptr %182, align 64, !tbaa !26
+  %2614 = fmul <8 x double> %2612, %2613
+  %2615 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2610, <8 x double> %2611, <8 x double> %2614)
+  %2616 = load <8 x double>, ptr %183, align 64, !tbaa !26
+  %2617 = load <8 x double>, ptr %184, align 64, !tbaa !26
+  %2618 = load <8 x double>, ptr %185, align 64, !tbaa !26
+  %2619 = fneg <8 x double> %2615
+  %2620 = fmul <8 x double> %2618, %2619
+  %2621 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2616, <8 x double> %2617, <8 x double> %2620)
+  %2622 = load <8 x double>, ptr %163, align 64, !tbaa !26
+  %2623 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2618, <8 x double> %2622, <8 x double> %2616)
+  %2624 = fdiv <8 x double> %2621, %2623
+  %2625 = load <8 x double>, ptr %186, align 64, !tbaa !26
+  %2626 = select <8 x i1> %2572, <8 x double> %2625, <8 x double> %2570
+  store <8 x double> %2626, ptr %186, align 64, !tbaa !26
+  %2627 = load <8 x double>, ptr %187, align 64, !tbaa !26
+  %2628 = select <8 x i1> %2572, <8 x double> %2627, <8 x double> %2624
+  store <8 x double> %2628, ptr %187, align 64, !tbaa !26
+  store <8 x double> %2608, ptr %180, align 64, !tbaa !26
+  %2629 = load <8 x i64>, ptr %110, align 64, !tbaa !26
+  %2630 = and <8 x i64> %2629, %2567
+  %2631 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2630)
+  %2632 = icmp eq i64 %2631, 0
+  br i1 %2632, label %3235, label %2633
 
-2614:                                             ; preds = %2588
-  %2615 = load <8 x double>, ptr %187, align 64, !tbaa !26
-  %2616 = load <8 x double>, ptr %188, align 64, !tbaa !26
-  %2617 = fmul <8 x double> %2593, %2616
-  %2618 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2591, <8 x double> %2615, <8 x double> %2617)
-  %2619 = load <8 x double>, ptr %189, align 64, !tbaa !26
-  %2620 = load <8 x double>, ptr %190, align 64, !tbaa !26
-  %2621 = fdiv <8 x double> %2619, %2620
-  %2622 = fmul <8 x double> %2551, splat (double 3.000000e-01)
-  %2623 = load <8 x double>, ptr %191, align 64, !tbaa !26
-  %2624 = fadd <8 x double> %2551, %2623
-  %2625 = fadd <8 x double> %2624, splat (double 2.000000e+05)
-  %2626 = fmul <8 x double> %2620, splat (double 2.870530e+02)
-  %2627 = fdiv <8 x double> %2551, %2626
-  %2628 = fcmp ogt <8 x double> %2589, %2622
-  %2629 = select <8 x i1> %2628, <8 x double> %2589, <8 x double> %2622
-  %2630 = fcmp olt <8 x double> %2629, %2625
-  %2631 = select <8 x i1> %2630, <8 x double> %2629, <8 x double> %2625
-  %2632 = icmp eq <8 x i64> %2548, zeroinitializer
-  %2633 = select <8 x i1> %2632, <8 x double> %2589, <8 x double> %2631
-  %2634 = fdiv <8 x double> %2607, splat (double 2.870530e+02)
-  %2635 = fmul <8 x double> %2627, splat (double 2.000000e+00)
-  %2636 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2635)
-  br label %2637
+2633:                                             ; preds = %2607
+  %2634 = load <8 x double>, ptr %188, align 64, !tbaa !26
+  %2635 = load <8 x double>, ptr %189, align 64, !tbaa !26
+  %2636 = fmul <8 x double> %2612, %2635
+  %2637 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2610, <8 x double> %2634, <8 x double> %2636)
+  %2638 = load <8 x double>, ptr %190, align 64, !tbaa !26
+  %2639 = load <8 x double>, ptr %191, align 64, !tbaa !26
+  %2640 = fdiv <8 x double> %2638, %2639
+  %2641 = fmul <8 x double> %2570, splat (double 3.000000e-01)
+  %2642 = load <8 x double>, ptr %192, align 64, !tbaa !26
+  %2643 = fadd <8 x double> %2570, %2642
+  %2644 = fadd <8 x double> %2643, splat (double 2.000000e+05)
+  %2645 = fmul <8 x double> %2639, splat (double 2.870530e+02)
+  %2646 = fdiv <8 x double> %2570, %2645
+  %2647 = fcmp ogt <8 x double> %2608, %2641
+  %2648 = select <8 x i1> %2647, <8 x double> %2608, <8 x double> %2641
+  %2649 = fcmp olt <8 x double> %2648, %2644
+  %2650 = select <8 x i1> %2649, <8 x double> %2648, <8 x double> %2644
+  %2651 = icmp eq <8 x i64> %2567, zeroinitializer
+  %2652 = select <8 x i1> %2651, <8 x double> %2608, <8 x double> %2650
+  %2653 = fdiv <8 x double> %2626, splat (double 2.870530e+02)
+  %2654 = fmul <8 x double> %2646, splat (double 2.000000e+00)
+  %2655 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2654)
+  br label %2656
 
-2637:                                             ; preds = %2679, %2614
-  %2638 = phi <8 x double> [ %2590, %2614 ], [ %2672, %2679 ]
-  %2639 = phi <8 x double> [ %2622, %2614 ], [ %2870, %2679 ]
-  %2640 = phi <8 x double> [ %2625, %2614 ], [ %2867, %2679 ]
-  %2641 = phi <8 x i64> [ %2611, %2614 ], [ %2886, %2679 ]
-  %2642 = phi i32 [ 0, %2614 ], [ %2891, %2679 ]
-  %2643 = phi <8 x double> [ %2633, %2614 ], [ %2888, %2679 ]
-  %2644 = fmul <8 x double> %2643, splat (double 0x3EB0C6F7A0B5ED8D)
-  %2645 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2644)
-  %2646 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2645)
-  %2647 = fmul <8 x double> %2646, %2646
-  %2648 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2646, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2647)
-  %2649 = fadd <8 x double> %2648, splat (double 0x402DD4891DBECC6B)
-  %2650 = fmul <8 x double> %2646, splat (double 0x40C77A698FD9BCCA)
-  %2651 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2647, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2650)
-  %2652 = fadd <8 x double> %2651, splat (double 0xC0B2D7440748F0B3)
-  %2653 = fmul <8 x double> %2646, splat (double 0xC148A99584203885)
-  %2654 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2647, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2653)
-  %2655 = fadd <8 x double> %2654, splat (double 0x4118B9E59F2691E5)
-  %2656 = fmul <8 x double> %2655, splat (double 2.000000e+00)
-  %2657 = fneg <8 x double> %2652
-  %2658 = fmul <8 x double> %2649, splat (double 4.000000e+00)
-  %2659 = fneg <8 x double> %2655
-  %2660 = fmul <8 x double> %2658, %2659
-  %2661 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2652, <8 x double> %2652, <8 x double> %2660)
-  %2662 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2661)
-  %2663 = fsub <8 x double> %2657, %2662
-  %2664 = fdiv <8 x double> %2656, %2663
-  %2665 = fadd <8 x double> %2664, splat (double 0x408451671D164BD4)
-  %2666 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2664, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
-  %2667 = fmul <8 x double> %2666, splat (double -4.000000e+00)
-  %2668 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2665, <8 x double> %2665, <8 x double> %2667)
-  %2669 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2668)
-  %2670 = fsub <8 x double> %2665, %2669
-  %2671 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2670, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
-  %2672 = select <8 x i1> %2632, <8 x double> %2638, <8 x double> %2671
-  %2673 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2672, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %2674 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2672, <8 x double> %2673, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %2675 = load i64, ptr %156, align 8, !tbaa !20, !noalias !98
-  %2676 = icmp sgt i64 %2675, 0
-  br i1 %2676, label %2677, label %2679
+2656:                                             ; preds = %2698, %2633
+  %2657 = phi <8 x double> [ %2609, %2633 ], [ %2691, %2698 ]
+  %2658 = phi <8 x double> [ %2641, %2633 ], [ %2889, %2698 ]
+  %2659 = phi <8 x double> [ %2644, %2633 ], [ %2886, %2698 ]
+  %2660 = phi <8 x i64> [ %2630, %2633 ], [ %2905, %2698 ]
+  %2661 = phi i32 [ 0, %2633 ], [ %2910, %2698 ]
+  %2662 = phi <8 x double> [ %2652, %2633 ], [ %2907, %2698 ]
+  %2663 = fmul <8 x double> %2662, splat (double 0x3EB0C6F7A0B5ED8D)
+  %2664 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2663)
+  %2665 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2664)
+  %2666 = fmul <8 x double> %2665, %2665
+  %2667 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2665, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2666)
+  %2668 = fadd <8 x double> %2667, splat (double 0x402DD4891DBECC6B)
+  %2669 = fmul <8 x double> %2665, splat (double 0x40C77A698FD9BCCA)
+  %2670 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2666, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2669)
+  %2671 = fadd <8 x double> %2670, splat (double 0xC0B2D7440748F0B3)
+  %2672 = fmul <8 x double> %2665, splat (double 0xC148A99584203885)
+  %2673 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2666, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2672)
+  %2674 = fadd <8 x double> %2673, splat (double 0x4118B9E59F2691E5)
+  %2675 = fmul <8 x double> %2674, splat (double 2.000000e+00)
+  %2676 = fneg <8 x double> %2671
+  %2677 = fmul <8 x double> %2668, splat (double 4.000000e+00)
+  %2678 = fneg <8 x double> %2674
+  %2679 = fmul <8 x double> %2677, %2678
+  %2680 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2671, <8 x double> %2671, <8 x double> %2679)
+  %2681 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2680)
+  %2682 = fsub <8 x double> %2676, %2681
+  %2683 = fdiv <8 x double> %2675, %2682
+  %2684 = fadd <8 x double> %2683, splat (double 0x408451671D164BD4)
+  %2685 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2683, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2686 = fmul <8 x double> %2685, splat (double -4.000000e+00)
+  %2687 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2684, <8 x double> %2684, <8 x double> %2686)
+  %2688 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2687)
+  %2689 = fsub <8 x double> %2684, %2688
+  %2690 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2689, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
+  %2691 = select <8 x i1> %2651, <8 x double> %2657, <8 x double> %2690
+  %2692 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2691, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %2693 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2691, <8 x double> %2692, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %2694 = load i64, ptr %157, align 8, !tbaa !20, !noalias !99
+  %2695 = icmp sgt i64 %2694, 0
+  br i1 %2695, label %2696, label %2698
 
-2677:                                             ; preds = %2637
-  %2678 = fdiv <8 x double> splat (double 1.000000e+00), %2674
-  br label %2894
+2696:                                             ; preds = %2656
+  %2697 = fdiv <8 x double> splat (double 1.000000e+00), %2693
+  br label %2913
 
-2679:                                             ; preds = %3075, %2637
-  %2680 = phi <8 x double> [ zeroinitializer, %2637 ], [ %3153, %3075 ]
-  %2681 = phi <8 x double> [ zeroinitializer, %2637 ], [ %3154, %3075 ]
-  %2682 = extractelement <8 x double> %2680, i64 0
-  %2683 = extractelement <8 x double> %2680, i64 1
-  %2684 = fadd double %2682, %2683
-  %2685 = extractelement <8 x double> %2680, i64 2
-  %2686 = fadd double %2684, %2685
-  %2687 = extractelement <8 x double> %2680, i64 3
-  %2688 = fadd double %2686, %2687
-  %2689 = extractelement <8 x double> %2680, i64 4
-  %2690 = fadd double %2688, %2689
-  %2691 = extractelement <8 x double> %2680, i64 5
-  %2692 = fadd double %2690, %2691
-  %2693 = extractelement <8 x double> %2680, i64 6
-  %2694 = fadd double %2692, %2693
-  %2695 = extractelement <8 x double> %2680, i64 7
-  %2696 = fadd double %2694, %2695
-  %2697 = insertelement <8 x double> poison, double %2696, i64 0
-  %2698 = extractelement <8 x double> %2681, i64 0
-  %2699 = extractelement <8 x double> %2681, i64 1
-  %2700 = fadd double %2698, %2699
-  %2701 = extractelement <8 x double> %2681, i64 2
-  %2702 = fadd double %2700, %2701
-  %2703 = extractelement <8 x double> %2681, i64 3
-  %2704 = fadd double %2702, %2703
-  %2705 = extractelement <8 x double> %2681, i64 4
-  %2706 = fadd double %2704, %2705
-  %2707 = extractelement <8 x double> %2681, i64 5
-  %2708 = fadd double %2706, %2707
-  %2709 = extractelement <8 x double> %2681, i64 6
-  %2710 = fadd double %2708, %2709
-  %2711 = extractelement <8 x double> %2681, i64 7
-  %2712 = fadd double %2710, %2711
-  %2713 = shufflevector <8 x double> %2697, <8 x double> poison, <8 x i32> zeroinitializer
-  %2714 = insertelement <8 x double> poison, double %2712, i64 0
-  %2715 = shufflevector <8 x double> %2714, <8 x double> poison, <8 x i32> zeroinitializer
-  %2716 = fsub <8 x double> %2643, %2607
-  %2717 = fcmp ogt <8 x double> %2716, zeroinitializer
-  %2718 = select <8 x i1> %2717, <8 x double> %2716, <8 x double> zeroinitializer
-  %2719 = fadd <8 x double> %2672, splat (double 2.731500e+02)
-  %2720 = fdiv <8 x double> %2718, splat (double 4.615260e+02)
-  %2721 = fadd <8 x double> %2634, %2720
-  %2722 = load <8 x double>, ptr %190, align 64, !tbaa !26
-  %2723 = fdiv <8 x double> %2721, %2722
-  %2724 = fmul <8 x double> %2722, %2723
-  %2725 = fdiv <8 x double> %2643, %2724
-  %2726 = load <8 x double>, ptr %178, align 64, !tbaa !26, !noalias !101
-  %2727 = fsub <8 x double> %2643, %2726
-  %2728 = load <8 x double>, ptr %191, align 64, !tbaa !26, !noalias !101
-  %2729 = fsub <8 x double> %2727, %2728
-  %2730 = load <8 x double>, ptr %192, align 64, !tbaa !26, !noalias !101
-  %2731 = load <8 x double>, ptr %138, align 64, !tbaa !26, !noalias !101
-  %2732 = fcmp une <8 x double> %2731, splat (double 2.000000e+00)
-  %2733 = load <8 x double>, ptr %193, align 64, !tbaa !26, !noalias !101
-  %2734 = select <8 x i1> %2732, <8 x double> zeroinitializer, <8 x double> %2733
-  %2735 = fadd <8 x double> %2730, %2734
-  %2736 = fcmp ule <8 x double> %2727, zeroinitializer
-  %2737 = fcmp ule <8 x double> %2735, zeroinitializer
-  %2738 = or <8 x i1> %2736, %2737
-  %2739 = fmul <8 x double> %2723, splat (double 2.000000e+00)
-  %2740 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2739)
-  %2741 = fmul <8 x double> %2740, %2735
-  %2742 = fadd <8 x double> %2727, splat (double 2.000000e+02)
-  %2743 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2742)
-  %2744 = select <8 x i1> %2736, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2743
-  %2745 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2727, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
-  %2746 = fmul <8 x double> %2745, %2741
-  %2747 = fmul <8 x double> %2744, %2744
-  %2748 = fmul <8 x double> %2744, %2747
-  %2749 = fdiv <8 x double> %2746, %2748
-  %2750 = fmul <8 x double> %2727, %2741
-  %2751 = fdiv <8 x double> %2750, %2744
-  %2752 = select <8 x i1> %2738, <8 x double> zeroinitializer, <8 x double> %2751
-  %2753 = select <8 x i1> %2738, <8 x double> zeroinitializer, <8 x double> %2749
-  %2754 = fcmp ule <8 x double> %2729, zeroinitializer
-  %2755 = load <8 x double>, ptr %194, align 64, !tbaa !26, !noalias !101
-  %2756 = fmul <8 x double> %2729, %2755
-  %2757 = select <8 x i1> %2754, <8 x double> zeroinitializer, <8 x double> %2756
-  %2758 = fadd <8 x double> %2757, %2752
-  %2759 = select <8 x i1> %2754, <8 x double> zeroinitializer, <8 x double> %2755
-  %2760 = fadd <8 x double> %2759, %2753
-  %2761 = load <8 x double>, ptr %195, align 64, !tbaa !26
-  %2762 = fsub <8 x double> %2726, %2643
-  %2763 = fcmp ule <8 x double> %2762, zeroinitializer
-  %2764 = fcmp ule <8 x double> %2761, zeroinitializer
-  %2765 = or <8 x i1> %2763, %2764
-  %2766 = fmul <8 x double> %2636, %2761
-  %2767 = fadd <8 x double> %2762, splat (double 2.000000e+02)
-  %2768 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2767)
-  %2769 = select <8 x i1> %2763, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2768
-  %2770 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2762, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
-  %2771 = fmul <8 x double> %2770, %2766
-  %2772 = fmul <8 x double> %2769, %2769
-  %2773 = fmul <8 x double> %2769, %2772
-  %2774 = fdiv <8 x double> %2771, %2773
-  %2775 = fmul <8 x double> %2762, %2766
-  %2776 = fdiv <8 x double> %2775, %2769
-  %2777 = load <8 x double>, ptr %163, align 64, !tbaa !26, !noalias !104
-  %2778 = load <8 x double>, ptr %180, align 64, !tbaa !26, !noalias !104
-  %2779 = load <8 x double>, ptr %164, align 64, !tbaa !26, !noalias !104
-  %2780 = load <8 x double>, ptr %181, align 64, !tbaa !26, !noalias !104
-  %2781 = fmul <8 x double> %2779, %2780
-  %2782 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2777, <8 x double> %2778, <8 x double> %2781)
-  %2783 = load <8 x double>, ptr %184, align 64, !tbaa !26, !noalias !104
-  %2784 = load <8 x double>, ptr %162, align 64, !tbaa !26, !noalias !104
-  %2785 = load <8 x double>, ptr %182, align 64, !tbaa !26, !noalias !104
-  %2786 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2783, <8 x double> %2784, <8 x double> %2785)
-  %2787 = load <8 x double>, ptr %183, align 64, !tbaa !26, !noalias !104
-  %2788 = fneg <8 x double> %2782
-  %2789 = fmul <8 x double> %2783, %2788
-  %2790 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2785, <8 x double> %2787, <8 x double> %2789)
-  %2791 = fdiv <8 x double> %2790, %2786
-  %2792 = fcmp ogt <8 x double> %2718, splat (double 2.000000e+03)
-  %2793 = select <8 x i1> %2792, <8 x double> %2718, <8 x double> splat (double 2.000000e+03)
-  %2794 = fmul <8 x double> %2793, splat (double 0x3EB0C6F7A0B5ED8D)
-  %2795 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2794)
-  %2796 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2795)
-  %2797 = fmul <8 x double> %2796, %2796
-  %2798 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2796, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2797)
-  %2799 = fadd <8 x double> %2798, splat (double 0x402DD4891DBECC6B)
-  %2800 = fmul <8 x double> %2796, splat (double 0x40C77A698FD9BCCA)
-  %2801 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2797, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2800)
-  %2802 = fadd <8 x double> %2801, splat (double 0xC0B2D7440748F0B3)
-  %2803 = fmul <8 x double> %2796, splat (double 0xC148A99584203885)
-  %2804 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2797, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2803)
-  %2805 = fadd <8 x double> %2804, splat (double 0x4118B9E59F2691E5)
-  %2806 = fmul <8 x double> %2805, splat (double 2.000000e+00)
-  %2807 = fneg <8 x double> %2802
-  %2808 = fmul <8 x double> %2799, splat (double 4.000000e+00)
-  %2809 = fneg <8 x double> %2805
-  %2810 = fmul <8 x double> %2808, %2809
-  %2811 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2802, <8 x double> %2802, <8 x double> %2810)
-  %2812 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2811)
-  %2813 = fsub <8 x double> %2807, %2812
-  %2814 = fdiv <8 x double> %2806, %2813
-  %2815 = fadd <8 x double> %2814, splat (double 0x408451671D164BD4)
-  %2816 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2814, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
-  %2817 = fmul <8 x double> %2816, splat (double -4.000000e+00)
-  %2818 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2815, <8 x double> %2815, <8 x double> %2817)
-  %2819 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2818)
-  %2820 = fsub <8 x double> %2815, %2819
-  %2821 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2820, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
-  %2822 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2821, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %2823 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2821, <8 x double> %2822, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %2824 = fadd <8 x double> %2821, splat (double 2.731500e+02)
-  %2825 = fcmp ule <8 x double> %2821, %2791
-  %2826 = load <8 x double>, ptr %196, align 64, !tbaa !26, !noalias !104
-  %2827 = fmul <8 x double> %2786, %2826
-  %2828 = fadd <8 x double> %2786, %2826
-  %2829 = fdiv <8 x double> %2827, %2828
-  %2830 = fdiv <8 x double> %2829, %2823
-  %2831 = fmul <8 x double> %2824, splat (double 4.615260e+02)
-  %2832 = fmul <8 x double> %2793, %2823
-  %2833 = fmul <8 x double> %2821, %2826
-  %2834 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2791, <8 x double> %2786, <8 x double> %2833)
-  %2835 = fdiv <8 x double> %2834, %2828
-  %2836 = select <8 x i1> %2825, <8 x double> %2791, <8 x double> %2835
-  store <8 x double> %2836, ptr %186, align 64, !tbaa !26, !noalias !104
-  %2837 = fsub <8 x double> %2821, %2791
-  %2838 = fmul <8 x double> %2837, %2830
-  %2839 = select <8 x i1> %2825, <8 x double> zeroinitializer, <8 x double> %2838
-  %2840 = fmul <8 x double> %2719, splat (double 4.615260e+02)
-  %2841 = fmul <8 x double> %2719, %2840
-  %2842 = fmul <8 x double> %2643, %2674
-  %2843 = fdiv <8 x double> %2841, %2842
-  %2844 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2784, <8 x double> %2643, <8 x double> %2618)
-  %2845 = fsub <8 x double> %2713, %2839
-  %2846 = fmul <8 x double> %2845, splat (double -4.615260e+02)
-  %2847 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2621, <8 x double> %2844, <8 x double> %2846)
-  %2848 = fmul <8 x double> %2776, splat (double -2.870530e+02)
-  %2849 = select <8 x i1> %2765, <8 x double> splat (double -0.000000e+00), <8 x double> %2848
-  %2850 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2725, <8 x double> %2758, <8 x double> %2849)
-  %2851 = fadd <8 x double> %2850, %2847
-  %2852 = fneg <8 x double> %2824
-  %2853 = fmul <8 x double> %2831, %2852
-  %2854 = fdiv <8 x double> %2853, %2832
-  %2855 = fmul <8 x double> %2854, %2830
-  %2856 = select <8 x i1> %2825, <8 x double> splat (double -0.000000e+00), <8 x double> %2855
-  %2857 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2715, <8 x double> %2843, <8 x double> %2856)
-  %2858 = fmul <8 x double> %2857, splat (double -4.615260e+02)
-  %2859 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2621, <8 x double> %2784, <8 x double> %2858)
-  %2860 = fmul <8 x double> %2774, splat (double 2.870530e+02)
-  %2861 = select <8 x i1> %2765, <8 x double> zeroinitializer, <8 x double> %2860
-  %2862 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2725, <8 x double> %2760, <8 x double> %2861)
-  %2863 = fadd <8 x double> %2862, %2859
-  %2864 = fcmp ule <8 x double> %2851, zeroinitializer
-  %2865 = fcmp olt <8 x double> %2640, %2643
-  %2866 = select <8 x i1> %2864, <8 x i1> splat (i1 true), <8 x i1> %2865
-  %2867 = select <8 x i1> %2866, <8 x double> %2640, <8 x double> %2643
-  %2868 = fcmp ogt <8 x double> %2639, %2643
-  %2869 = select <8 x i1> %2868, <8 x double> %2639, <8 x double> %2643
-  %2870 = select <8 x i1> %2864, <8 x double> %2869, <8 x double> %2639
-  %2871 = fdiv <8 x double> %2851, %2863
-  %2872 = fsub <8 x double> %2643, %2871
-  %2873 = fsub <8 x double> %2872, %2643
-  %2874 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %2873)
-  %2875 = fcmp uge <8 x double> %2874, splat (double 2.000000e-01)
-  %2876 = fcmp uge <8 x double> %2870, %2872
-  %2877 = fcmp uge <8 x double> %2872, %2867
-  %2878 = or <8 x i1> %2876, %2877
-  %2879 = and <8 x i1> %2875, %2878
-  %2880 = fadd <8 x double> %2870, %2867
-  %2881 = fmul <8 x double> %2880, splat (double 5.000000e-01)
-  %2882 = select <8 x i1> %2879, <8 x double> %2881, <8 x double> %2872
-  %2883 = fsub <8 x double> %2882, %2643
-  %2884 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %2883)
-  %2885 = fcmp oge <8 x double> %2884, splat (double 2.000000e-01)
-  %2886 = select <8 x i1> %2885, <8 x i64> %2641, <8 x i64> zeroinitializer
-  %2887 = icmp eq <8 x i64> %2886, zeroinitializer
-  %2888 = select <8 x i1> %2887, <8 x double> %2643, <8 x double> %2882
-  %2889 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2886)
-  %2890 = icmp ne i64 %2889, 0
-  %2891 = add nuw nsw i32 %2642, 1
-  %2892 = icmp samesign ult i32 %2642, 59
-  %2893 = select i1 %2890, i1 %2892, i1 false
-  br i1 %2893, label %2637, label %3158, !llvm.loop !107
+2698:                                             ; preds = %3184, %2656
+  %2699 = phi <8 x double> [ zeroinitializer, %2656 ], [ %3193, %3184 ]
+  %2700 = phi <8 x double> [ zeroinitializer, %2656 ], [ %3194, %3184 ]
+  %2701 = extractelement <8 x double> %2699, i64 0
+  %2702 = extractelement <8 x double> %2699, i64 1
+  %2703 = fadd double %2701, %2702
+  %2704 = extractelement <8 x double> %2699, i64 2
+  %2705 = fadd double %2703, %2704
+  %2706 = extractelement <8 x double> %2699, i64 3
+  %2707 = fadd double %2705, %2706
+  %2708 = extractelement <8 x double> %2699, i64 4
+  %2709 = fadd double %2707, %2708
+  %2710 = extractelement <8 x double> %2699, i64 5
+  %2711 = fadd double %2709, %2710
+  %2712 = extractelement <8 x double> %2699, i64 6
+  %2713 = fadd double %2711, %2712
+  %2714 = extractelement <8 x double> %2699, i64 7
+  %2715 = fadd double %2713, %2714
+  %2716 = insertelement <8 x double> poison, double %2715, i64 0
+  %2717 = extractelement <8 x double> %2700, i64 0
+  %2718 = extractelement <8 x double> %2700, i64 1
+  %2719 = fadd double %2717, %2718
+  %2720 = extractelement <8 x double> %2700, i64 2
+  %2721 = fadd double %2719, %2720
+  %2722 = extractelement <8 x double> %2700, i64 3
+  %2723 = fadd double %2721, %2722
+  %2724 = extractelement <8 x double> %2700, i64 4
+  %2725 = fadd double %2723, %2724
+  %2726 = extractelement <8 x double> %2700, i64 5
+  %2727 = fadd double %2725, %2726
+  %2728 = extractelement <8 x double> %2700, i64 6
+  %2729 = fadd double %2727, %2728
+  %2730 = extractelement <8 x double> %2700, i64 7
+  %2731 = fadd double %2729, %2730
+  %2732 = shufflevector <8 x double> %2716, <8 x double> poison, <8 x i32> zeroinitializer
+  %2733 = insertelement <8 x double> poison, double %2731, i64 0
+  %2734 = shufflevector <8 x double> %2733, <8 x double> poison, <8 x i32> zeroinitializer
+  %2735 = fsub <8 x double> %2662, %2626
+  %2736 = fcmp ogt <8 x double> %2735, zeroinitializer
+  %2737 = select <8 x i1> %2736, <8 x double> %2735, <8 x double> zeroinitializer
+  %2738 = fadd <8 x double> %2691, splat (double 2.731500e+02)
+  %2739 = fdiv <8 x double> %2737, splat (double 4.615260e+02)
+  %2740 = fadd <8 x double> %2653, %2739
+  %2741 = load <8 x double>, ptr %191, align 64, !tbaa !26
+  %2742 = fdiv <8 x double> %2740, %2741
+  %2743 = fmul <8 x double> %2741, %2742
+  %2744 = fdiv <8 x double> %2662, %2743
+  %2745 = load <8 x double>, ptr %179, align 64, !tbaa !26, !noalias !102
+  %2746 = fsub <8 x double> %2662, %2745
+  %2747 = load <8 x double>, ptr %192, align 64, !tbaa !26, !noalias !102
+  %2748 = fsub <8 x double> %2746, %2747
+  %2749 = load <8 x double>, ptr %193, align 64, !tbaa !26, !noalias !102
+  %2750 = load <8 x double>, ptr %139, align 64, !tbaa !26, !noalias !102
+  %2751 = fcmp une <8 x double> %2750, splat (double 2.000000e+00)
+  %2752 = load <8 x double>, ptr %194, align 64, !tbaa !26, !noalias !102
+  %2753 = select <8 x i1> %2751, <8 x double> zeroinitializer, <8 x double> %2752
+  %2754 = fadd <8 x double> %2749, %2753
+  %2755 = fcmp ule <8 x double> %2746, zeroinitializer
+  %2756 = fcmp ule <8 x double> %2754, zeroinitializer
+  %2757 = or <8 x i1> %2755, %2756
+  %2758 = fmul <8 x double> %2742, splat (double 2.000000e+00)
+  %2759 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2758)
+  %2760 = fmul <8 x double> %2759, %2754
+  %2761 = fadd <8 x double> %2746, splat (double 2.000000e+02)
+  %2762 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2761)
+  %2763 = select <8 x i1> %2755, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2762
+  %2764 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2746, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
+  %2765 = fmul <8 x double> %2764, %2760
+  %2766 = fmul <8 x double> %2763, %2763
+  %2767 = fmul <8 x double> %2763, %2766
+  %2768 = fdiv <8 x double> %2765, %2767
+  %2769 = fmul <8 x double> %2746, %2760
+  %2770 = fdiv <8 x double> %2769, %2763
+  %2771 = select <8 x i1> %2757, <8 x double> zeroinitializer, <8 x double> %2770
+  %2772 = select <8 x i1> %2757, <8 x double> zeroinitializer, <8 x double> %2768
+  %2773 = fcmp ule <8 x double> %2748, zeroinitializer
+  %2774 = load <8 x double>, ptr %195, align 64, !tbaa !26, !noalias !102
+  %2775 = fmul <8 x double> %2748, %2774
+  %2776 = select <8 x i1> %2773, <8 x double> zeroinitializer, <8 x double> %2775
+  %2777 = fadd <8 x double> %2776, %2771
+  %2778 = select <8 x i1> %2773, <8 x double> zeroinitializer, <8 x double> %2774
+  %2779 = fadd <8 x double> %2778, %2772
+  %2780 = load <8 x double>, ptr %196, align 64, !tbaa !26
+  %2781 = fsub <8 x double> %2745, %2662
+  %2782 = fcmp ule <8 x double> %2781, zeroinitializer
+  %2783 = fcmp ule <8 x double> %2780, zeroinitializer
+  %2784 = or <8 x i1> %2782, %2783
+  %2785 = fmul <8 x double> %2655, %2780
+  %2786 = fadd <8 x double> %2781, splat (double 2.000000e+02)
+  %2787 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %2786)
+  %2788 = select <8 x i1> %2782, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %2787
+  %2789 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2781, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double 2.000000e+02))
+  %2790 = fmul <8 x double> %2789, %2785
+  %2791 = fmul <8 x double> %2788, %2788
+  %2792 = fmul <8 x double> %2788, %2791
+  %2793 = fdiv <8 x double> %2790, %2792
+  %2794 = fmul <8 x double> %2781, %2785
+  %2795 = fdiv <8 x double> %2794, %2788
+  %2796 = load <8 x double>, ptr %164, align 64, !tbaa !26, !noalias !105
+  %2797 = load <8 x double>, ptr %181, align 64, !tbaa !26, !noalias !105
+  %2798 = load <8 x double>, ptr %165, align 64, !tbaa !26, !noalias !105
+  %2799 = load <8 x double>, ptr %182, align 64, !tbaa !26, !noalias !105
+  %2800 = fmul <8 x double> %2798, %2799
+  %2801 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2796, <8 x double> %2797, <8 x double> %2800)
+  %2802 = load <8 x double>, ptr %185, align 64, !tbaa !26, !noalias !105
+  %2803 = load <8 x double>, ptr %163, align 64, !tbaa !26, !noalias !105
+  %2804 = load <8 x double>, ptr %183, align 64, !tbaa !26, !noalias !105
+  %2805 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2802, <8 x double> %2803, <8 x double> %2804)
+  %2806 = load <8 x double>, ptr %184, align 64, !tbaa !26, !noalias !105
+  %2807 = fneg <8 x double> %2801
+  %2808 = fmul <8 x double> %2802, %2807
+  %2809 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2804, <8 x double> %2806, <8 x double> %2808)
+  %2810 = fdiv <8 x double> %2809, %2805
+  %2811 = fcmp ogt <8 x double> %2737, splat (double 2.000000e+03)
+  %2812 = select <8 x i1> %2811, <8 x double> %2737, <8 x double> splat (double 2.000000e+03)
+  %2813 = fmul <8 x double> %2812, splat (double 0x3EB0C6F7A0B5ED8D)
+  %2814 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2813)
+  %2815 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2814)
+  %2816 = fmul <8 x double> %2815, %2815
+  %2817 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2815, <8 x double> splat (double 0xC03112E7A2109AD5), <8 x double> %2816)
+  %2818 = fadd <8 x double> %2817, splat (double 0x402DD4891DBECC6B)
+  %2819 = fmul <8 x double> %2815, splat (double 0x40C77A698FD9BCCA)
+  %2820 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2816, <8 x double> splat (double 0x40923C3565924845), <8 x double> %2819)
+  %2821 = fadd <8 x double> %2820, splat (double 0xC0B2D7440748F0B3)
+  %2822 = fmul <8 x double> %2815, splat (double 0xC148A99584203885)
+  %2823 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2816, <8 x double> splat (double 0xC12619EA558539E6), <8 x double> %2822)
+  %2824 = fadd <8 x double> %2823, splat (double 0x4118B9E59F2691E5)
+  %2825 = fmul <8 x double> %2824, splat (double 2.000000e+00)
+  %2826 = fneg <8 x double> %2821
+  %2827 = fmul <8 x double> %2818, splat (double 4.000000e+00)
+  %2828 = fneg <8 x double> %2824
+  %2829 = fmul <8 x double> %2827, %2828
+  %2830 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2821, <8 x double> %2821, <8 x double> %2829)
+  %2831 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2830)
+  %2832 = fsub <8 x double> %2826, %2831
+  %2833 = fdiv <8 x double> %2825, %2832
+  %2834 = fadd <8 x double> %2833, splat (double 0x408451671D164BD4)
+  %2835 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2833, <8 x double> splat (double 0x408451671D164BD4), <8 x double> splat (double 0xBFCE88FD35E8A60E))
+  %2836 = fmul <8 x double> %2835, splat (double -4.000000e+00)
+  %2837 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2834, <8 x double> %2834, <8 x double> %2836)
+  %2838 = tail call noundef <8 x double> @llvm.sqrt.v8f64(<8 x double> %2837)
+  %2839 = fsub <8 x double> %2834, %2838
+  %2840 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2839, <8 x double> splat (double 5.000000e-01), <8 x double> splat (double -2.731500e+02))
+  %2841 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2840, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %2842 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2840, <8 x double> %2841, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %2843 = fadd <8 x double> %2840, splat (double 2.731500e+02)
+  %2844 = fcmp ule <8 x double> %2840, %2810
+  %2845 = load <8 x double>, ptr %197, align 64, !tbaa !26, !noalias !105
+  %2846 = fmul <8 x double> %2805, %2845
+  %2847 = fadd <8 x double> %2805, %2845
+  %2848 = fdiv <8 x double> %2846, %2847
+  %2849 = fdiv <8 x double> %2848, %2842
+  %2850 = fmul <8 x double> %2843, splat (double 4.615260e+02)
+  %2851 = fmul <8 x double> %2812, %2842
+  %2852 = fmul <8 x double> %2840, %2845
+  %2853 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2810, <8 x double> %2805, <8 x double> %2852)
+  %2854 = fdiv <8 x double> %2853, %2847
+  %2855 = select <8 x i1> %2844, <8 x double> %2810, <8 x double> %2854
+  store <8 x double> %2855, ptr %187, align 64, !tbaa !26, !noalias !105
+  %2856 = fsub <8 x double> %2840, %2810
+  %2857 = fmul <8 x double> %2856, %2849
+  %2858 = select <8 x i1> %2844, <8 x double> zeroinitializer, <8 x double> %2857
+  %2859 = fmul <8 x double> %2738, splat (double 4.615260e+02)
+  %2860 = fmul <8 x double> %2738, %2859
+  %2861 = fmul <8 x double> %2662, %2693
+  %2862 = fdiv <8 x double> %2860, %2861
+  %2863 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2803, <8 x double> %2662, <8 x double> %2637)
+  %2864 = fsub <8 x double> %2732, %2858
+  %2865 = fmul <8 x double> %2864, splat (double -4.615260e+02)
+  %2866 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2640, <8 x double> %2863, <8 x double> %2865)
+  %2867 = fmul <8 x double> %2795, splat (double -2.870530e+02)
+  %2868 = select <8 x i1> %2784, <8 x double> splat (double -0.000000e+00), <8 x double> %2867
+  %2869 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2744, <8 x double> %2777, <8 x double> %2868)
+  %2870 = fadd <8 x double> %2869, %2866
+  %2871 = fneg <8 x double> %2843
+  %2872 = fmul <8 x double> %2850, %2871
+  %2873 = fdiv <8 x double> %2872, %2851
+  %2874 = fmul <8 x double> %2873, %2849
+  %2875 = select <8 x i1> %2844, <8 x double> splat (double -0.000000e+00), <8 x double> %2874
+  %2876 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2734, <8 x double> %2862, <8 x double> %2875)
+  %2877 = fmul <8 x double> %2876, splat (double -4.615260e+02)
+  %2878 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2640, <8 x double> %2803, <8 x double> %2877)
+  %2879 = fmul <8 x double> %2793, splat (double 2.870530e+02)
+  %2880 = select <8 x i1> %2784, <8 x double> zeroinitializer, <8 x double> %2879
+  %2881 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2744, <8 x double> %2779, <8 x double> %2880)
+  %2882 = fadd <8 x double> %2881, %2878
+  %2883 = fcmp ule <8 x double> %2870, zeroinitializer
+  %2884 = fcmp olt <8 x double> %2659, %2662
+  %2885 = select <8 x i1> %2883, <8 x i1> splat (i1 true), <8 x i1> %2884
+  %2886 = select <8 x i1> %2885, <8 x double> %2659, <8 x double> %2662
+  %2887 = fcmp ogt <8 x double> %2658, %2662
+  %2888 = select <8 x i1> %2887, <8 x double> %2658, <8 x double> %2662
+  %2889 = select <8 x i1> %2883, <8 x double> %2888, <8 x double> %2658
+  %2890 = fdiv <8 x double> %2870, %2882
+  %2891 = fsub <8 x double> %2662, %2890
+  %2892 = fsub <8 x double> %2891, %2662
+  %2893 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %2892)
+  %2894 = fcmp uge <8 x double> %2893, splat (double 2.000000e-01)
+  %2895 = fcmp uge <8 x double> %2889, %2891
+  %2896 = fcmp uge <8 x double> %2891, %2886
+  %2897 = or <8 x i1> %2895, %2896
+  %2898 = and <8 x i1> %2894, %2897
+  %2899 = fadd <8 x double> %2889, %2886
+  %2900 = fmul <8 x double> %2899, splat (double 5.000000e-01)
+  %2901 = select <8 x i1> %2898, <8 x double> %2900, <8 x double> %2891
+  %2902 = fsub <8 x double> %2901, %2662
+  %2903 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %2902)
+  %2904 = fcmp oge <8 x double> %2903, splat (double 2.000000e-01)
+  %2905 = select <8 x i1> %2904, <8 x i64> %2660, <8 x i64> zeroinitializer
+  %2906 = icmp eq <8 x i64> %2905, zeroinitializer
+  %2907 = select <8 x i1> %2906, <8 x double> %2662, <8 x double> %2901
+  %2908 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2905)
+  %2909 = icmp ne i64 %2908, 0
+  %2910 = add nuw nsw i32 %2661, 1
+  %2911 = icmp samesign ult i32 %2661, 59
+  %2912 = select i1 %2909, i1 %2911, i1 false
+  br i1 %2912, label %2656, label %3198, !llvm.loop !108
 
-2894:                                             ; preds = %2677, %3075
-  %2895 = phi <8 x double> [ zeroinitializer, %2677 ], [ %3154, %3075 ]
-  %2896 = phi <8 x double> [ zeroinitializer, %2677 ], [ %3153, %3075 ]
-  %2897 = phi i64 [ 0, %2677 ], [ %3155, %3075 ]
-  %2898 = load ptr, ptr %129, align 8, !tbaa !28, !noalias !98
-  %2899 = getelementptr inbounds nuw %struct.Piece, ptr %2898, i64 %2897
-  %2900 = getelementptr inbounds nuw i8, ptr %2899, i64 6208
-  %2901 = load <8 x double>, ptr %2900, align 64, !tbaa !26, !noalias !98
-  %2902 = getelementptr inbounds nuw i8, ptr %2899, i64 6272
-  %2903 = load <8 x double>, ptr %2902, align 64, !tbaa !26, !noalias !98
-  %2904 = getelementptr inbounds nuw i8, ptr %2899, i64 7680
-  %2905 = load <8 x double>, ptr %2904, align 64, !tbaa !26, !noalias !98
-  %2906 = fcmp ule <8 x double> %2905, splat (double 1.000000e+00)
-  %2907 = fmul <8 x double> %2672, %2903
-  %2908 = fcmp ogt <8 x double> %2901, %2907
-  %2909 = and <8 x i1> %2906, %2908
-  %2910 = fneg <8 x double> %2903
-  %2911 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2910, <8 x double> %2672, <8 x double> %2901)
-  %2912 = fmul <8 x double> %2678, %2911
-  %2913 = select <8 x i1> %2909, <8 x double> %2912, <8 x double> zeroinitializer
-  %2914 = fmul <8 x double> %2678, %2910
-  %2915 = fdiv <8 x double> %2901, %2903
-  %2916 = select <8 x i1> %2909, <8 x double> %2672, <8 x double> %2915
-  %2917 = getelementptr inbounds nuw i8, ptr %2899, i64 8448
-  %2918 = load <8 x i64>, ptr %2917, align 64, !tbaa !26, !noalias !98
-  %2919 = getelementptr inbounds nuw i8, ptr %2899, i64 2240
-  %2920 = load <8 x double>, ptr %2919, align 64, !tbaa !26, !noalias !98
-  %2921 = fcmp ule <8 x double> %2920, zeroinitializer
-  %2922 = xor <8 x i1> %2906, splat (i1 true)
-  %2923 = select <8 x i1> %2922, <8 x i1> splat (i1 true), <8 x i1> %2921
-  %2924 = getelementptr inbounds nuw i8, ptr %2899, i64 6336
-  %2925 = load <8 x double>, ptr %2924, align 64, !tbaa !26, !noalias !98
-  %2926 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2910, <8 x double> %2925, <8 x double> %2901)
-  %2927 = fcmp ogt <8 x double> %2926, zeroinitializer
-  %2928 = select <8 x i1> %2927, <8 x double> %2926, <8 x double> zeroinitializer
-  %2929 = fmul <8 x double> %2678, %2928
-  %2930 = icmp eq <8 x i64> %2918, zeroinitializer
-  %2931 = select <8 x i1> %2923, <8 x i1> splat (i1 true), <8 x i1> %2930
-  %2932 = select <8 x i1> %2931, <8 x double> %2913, <8 x double> %2929
-  %2933 = select <8 x i1> %2931, <8 x double> %2916, <8 x double> %2925
-  %2934 = select <8 x i1> %2931, <8 x i1> %2909, <8 x i1> zeroinitializer
-  %2935 = select <8 x i1> %2934, <8 x double> %2914, <8 x double> zeroinitializer
-  %2936 = getelementptr inbounds nuw i8, ptr %2899, i64 7872
-  %2937 = getelementptr inbounds nuw i8, ptr %2899, i64 8128
-  %2938 = load <8 x double>, ptr %2937, align 64, !tbaa !26, !noalias !108
-  %2939 = fcmp ole <8 x double> %2672, %2938
-  %2940 = getelementptr inbounds nuw i8, ptr %2899, i64 8192
-  %2941 = load <8 x double>, ptr %2940, align 64, !tbaa !26, !noalias !108
-  %2942 = fcmp oge <8 x double> %2672, %2941
-  %2943 = or <8 x i1> %2939, %2942
-  %2944 = bitcast <8 x i1> %2943 to i8
-  %2945 = icmp eq i8 %2944, 0
-  br i1 %2945, label %2946, label %2954
+2913:                                             ; preds = %2696, %3184
+  %2914 = phi <8 x double> [ zeroinitializer, %2696 ], [ %3194, %3184 ]
+  %2915 = phi <8 x double> [ zeroinitializer, %2696 ], [ %3193, %3184 ]
+  %2916 = phi i64 [ 0, %2696 ], [ %3195, %3184 ]
+  %2917 = load ptr, ptr %130, align 8, !tbaa !28, !noalias !99
+  %2918 = getelementptr inbounds nuw %struct.Piece, ptr %2917, i64 %2916
+  %2919 = getelementptr inbounds nuw i8, ptr %2918, i64 6208
+  %2920 = load <8 x double>, ptr %2919, align 64, !tbaa !26, !noalias !99
+  %2921 = getelementptr inbounds nuw i8, ptr %2918, i64 6272
+  %2922 = load <8 x double>, ptr %2921, align 64, !tbaa !26, !noalias !99
+  %2923 = getelementptr inbounds nuw i8, ptr %2918, i64 7616
+  %2924 = load <8 x double>, ptr %2923, align 64, !tbaa !26, !noalias !99
+  %2925 = fcmp ule <8 x double> %2924, splat (double 1.000000e+00)
+  %2926 = fmul <8 x double> %2691, %2922
+  %2927 = fcmp ogt <8 x double> %2920, %2926
+  %2928 = and <8 x i1> %2925, %2927
+  %2929 = fneg <8 x double> %2922
+  %2930 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2929, <8 x double> %2691, <8 x double> %2920)
+  %2931 = fmul <8 x double> %2697, %2930
+  %2932 = select <8 x i1> %2928, <8 x double> %2931, <8 x double> zeroinitializer
+  %2933 = fmul <8 x double> %2697, %2929
+  %2934 = select <8 x i1> %2928, <8 x double> %2933, <8 x double> zeroinitializer
+  %2935 = xor <8 x i1> %2928, splat (i1 true)
+  %2936 = bitcast <8 x i1> %2935 to i8
+  %2937 = icmp eq i8 %2936, 0
+  br i1 %2937, label %2941, label %2938
 
-2946:                                             ; preds = %2894
-  %2947 = load <8 x double>, ptr %2936, align 64, !tbaa !26, !noalias !108
-  %2948 = getelementptr inbounds nuw i8, ptr %2899, i64 7936
-  %2949 = load <8 x double>, ptr %2948, align 64, !tbaa !26, !noalias !108
-  %2950 = getelementptr inbounds nuw i8, ptr %2899, i64 8064
-  %2951 = load <8 x double>, ptr %2950, align 64, !tbaa !26, !noalias !108
-  %2952 = getelementptr inbounds nuw i8, ptr %2899, i64 8000
-  %2953 = load <8 x double>, ptr %2952, align 64, !tbaa !26, !noalias !108
-  br label %3075
+2938:                                             ; preds = %2913
+  %2939 = fdiv <8 x double> %2920, %2922
+  %2940 = select <8 x i1> %2928, <8 x double> %2691, <8 x double> %2939
+  br label %2941
 
-2954:                                             ; preds = %2894
-  %2955 = load i64, ptr %119, align 16, !tbaa !21, !noalias !111
-  %2956 = sitofp i64 %2955 to double
-  %2957 = insertelement <8 x double> poison, double %2956, i64 0
-  %2958 = shufflevector <8 x double> %2957, <8 x double> poison, <8 x i32> zeroinitializer
-  %2959 = icmp sgt i64 %2955, 0
-  br i1 %2959, label %2960, label %3050
+2941:                                             ; preds = %2938, %2913
+  %2942 = phi <8 x double> [ %2940, %2938 ], [ %2691, %2913 ]
+  %2943 = getelementptr inbounds nuw i8, ptr %2918, i64 8448
+  %2944 = load <8 x i64>, ptr %2943, align 64, !tbaa !26, !noalias !99
+  %2945 = getelementptr inbounds nuw i8, ptr %2918, i64 2240
+  %2946 = load <8 x double>, ptr %2945, align 64, !tbaa !26, !noalias !99
+  %2947 = fcmp ogt <8 x double> %2946, zeroinitializer
+  %2948 = select <8 x i1> %2925, <8 x i1> %2947, <8 x i1> zeroinitializer
+  %2949 = select <8 x i1> %2948, <8 x i64> %2944, <8 x i64> zeroinitializer
+  %2950 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2949)
+  %2951 = icmp eq i64 %2950, 0
+  br i1 %2951, label %2963, label %2952
 
-2960:                                             ; preds = %2954
-  %2961 = getelementptr inbounds nuw i8, ptr %2899, i64 8568
-  %2962 = load ptr, ptr %2961, align 8, !tbaa !86, !noalias !111
-  %2963 = getelementptr inbounds nuw i8, ptr %2899, i64 8576
-  %2964 = load ptr, ptr %2963, align 64, !tbaa !87, !noalias !111
-  %2965 = getelementptr inbounds nuw i8, ptr %2899, i64 8512
-  %2966 = load i64, ptr %2965, align 64, !tbaa !31, !noalias !111
-  %2967 = getelementptr inbounds nuw i8, ptr %2899, i64 8592
-  %2968 = getelementptr inbounds nuw i8, ptr %2899, i64 8584
-  %2969 = getelementptr inbounds nuw i8, ptr %2899, i64 8600
-  br label %2970
+2952:                                             ; preds = %2941
+  %2953 = getelementptr inbounds nuw i8, ptr %2918, i64 6336
+  %2954 = load <8 x double>, ptr %2953, align 64, !tbaa !26, !noalias !99
+  %2955 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2929, <8 x double> %2954, <8 x double> %2920)
+  %2956 = fcmp ogt <8 x double> %2955, zeroinitializer
+  %2957 = select <8 x i1> %2956, <8 x double> %2955, <8 x double> zeroinitializer
+  %2958 = fmul <8 x double> %2697, %2957
+  %2959 = icmp eq <8 x i64> %2949, zeroinitializer
+  %2960 = select <8 x i1> %2959, <8 x double> %2932, <8 x double> %2958
+  %2961 = select <8 x i1> %2959, <8 x double> %2942, <8 x double> %2954
+  %2962 = select <8 x i1> %2959, <8 x double> %2934, <8 x double> zeroinitializer
+  br label %2963
 
-2970:                                             ; preds = %2960, %3018
-  %2971 = phi <8 x i64> [ splat (i64 -1), %2960 ], [ %2990, %3018 ]
-  %2972 = phi i64 [ %2955, %2960 ], [ %2980, %3018 ]
-  %2973 = phi <8 x double> [ splat (double 1.000000e+09), %2960 ], [ %3033, %3018 ]
-  %2974 = phi <8 x double> [ zeroinitializer, %2960 ], [ %3037, %3018 ]
-  %2975 = phi <8 x double> [ splat (double 1.000000e+09), %2960 ], [ %3015, %3018 ]
-  %2976 = phi <8 x double> [ splat (double 1.000000e+00), %2960 ], [ %3014, %3018 ]
-  %2977 = phi <8 x double> [ %2958, %2960 ], [ %3041, %3018 ]
-  %2978 = phi <8 x double> [ zeroinitializer, %2960 ], [ %3030, %3018 ]
-  %2979 = phi <8 x double> [ zeroinitializer, %2960 ], [ %3028, %3018 ]
-  %2980 = add nsw i64 %2972, -1
-  %2981 = getelementptr inbounds nuw <8 x double>, ptr %2962, i64 %2980
-  %2982 = load <8 x double>, ptr %2981, align 64, !tbaa !26, !noalias !111
-  %2983 = getelementptr inbounds nuw <8 x double>, ptr %2964, i64 %2980
-  %2984 = load <8 x double>, ptr %2983, align 64, !tbaa !26, !noalias !111
-  %2985 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2984, <8 x double> %2672, <8 x double> %2982)
-  %2986 = fsub <8 x double> %2985, %2672
-  %2987 = fcmp ogt <8 x double> %2986, splat (double 1.000000e-09)
-  %2988 = select <8 x i1> %2987, <8 x i64> %2971, <8 x i64> zeroinitializer
-  %2989 = icmp sgt i64 %2972, %2966
-  %2990 = select i1 %2989, <8 x i64> %2988, <8 x i64> zeroinitializer
-  %2991 = icmp slt i64 %2972, %2955
-  br i1 %2991, label %2992, label %3004
+2963:                                             ; preds = %2952, %2941
+  %2964 = phi <8 x double> [ %2961, %2952 ], [ %2942, %2941 ]
+  %2965 = phi <8 x double> [ %2962, %2952 ], [ %2934, %2941 ]
+  %2966 = phi <8 x double> [ %2960, %2952 ], [ %2932, %2941 ]
+  %2967 = getelementptr inbounds nuw i8, ptr %2918, i64 6016
+  store <8 x double> %2966, ptr %2967, align 64, !tbaa !26, !noalias !99
+  %2968 = getelementptr inbounds nuw i8, ptr %2918, i64 5952
+  store <8 x double> %2964, ptr %2968, align 64, !tbaa !26, !noalias !99
+  %2969 = getelementptr inbounds nuw i8, ptr %2918, i64 6080
+  store <8 x double> zeroinitializer, ptr %2969, align 64, !tbaa !26, !noalias !99
+  %2970 = load i64, ptr %119, align 16, !tbaa !21, !noalias !99
+  %2971 = sitofp i64 %2970 to double
+  %2972 = insertelement <8 x double> poison, double %2971, i64 0
+  %2973 = shufflevector <8 x double> %2972, <8 x double> poison, <8 x i32> zeroinitializer
+  %2974 = getelementptr inbounds nuw i8, ptr %2918, i64 6144
+  store <8 x double> %2973, ptr %2974, align 64, !tbaa !26, !noalias !99
+  %2975 = getelementptr inbounds nuw i8, ptr %2918, i64 7872
+  %2976 = getelementptr inbounds nuw i8, ptr %2918, i64 8128
+  %2977 = load <8 x double>, ptr %2976, align 64, !tbaa !26, !noalias !109
+  %2978 = fcmp ole <8 x double> %2691, %2977
+  %2979 = getelementptr inbounds nuw i8, ptr %2918, i64 8192
+  %2980 = load <8 x double>, ptr %2979, align 64, !tbaa !26, !noalias !109
+  %2981 = fcmp oge <8 x double> %2691, %2980
+  %2982 = or <8 x i1> %2978, %2981
+  %2983 = bitcast <8 x i1> %2982 to i8
+  %2984 = icmp eq i8 %2983, 0
+  br i1 %2984, label %2985, label %2988
 
-2992:                                             ; preds = %2970
-  %2993 = load ptr, ptr %2967, align 16, !tbaa !84, !noalias !111
-  %2994 = getelementptr inbounds nuw <8 x double>, ptr %2993, i64 %2972
-  %2995 = load <8 x double>, ptr %2994, align 64, !tbaa !26, !noalias !111
-  %2996 = fmul <8 x double> %2986, %2995
-  %2997 = icmp eq <8 x i64> %2990, %2971
-  %2998 = select <8 x i1> %2997, <8 x double> zeroinitializer, <8 x double> %2996
-  %2999 = fadd <8 x double> %2979, %2998
-  %3000 = fadd <8 x double> %2984, splat (double -1.000000e+00)
-  %3001 = fmul <8 x double> %3000, %2995
-  %3002 = select <8 x i1> %2997, <8 x double> zeroinitializer, <8 x double> %3001
-  %3003 = fadd <8 x double> %2978, %3002
-  br label %3004
+2985:                                             ; preds = %2963
+  %2986 = getelementptr inbounds nuw i8, ptr %2918, i64 8000
+  %2987 = load <8 x double>, ptr %2986, align 64, !tbaa !26, !noalias !109
+  br label %3110
 
-3004:                                             ; preds = %2992, %2970
-  %3005 = phi <8 x double> [ %2999, %2992 ], [ %2979, %2970 ]
-  %3006 = phi <8 x double> [ %3003, %2992 ], [ %2978, %2970 ]
-  br i1 %2989, label %3007, label %3013
+2988:                                             ; preds = %2963
+  %2989 = load i64, ptr %119, align 16, !tbaa !21, !noalias !112
+  %2990 = sitofp i64 %2989 to double
+  %2991 = insertelement <8 x double> poison, double %2990, i64 0
+  %2992 = shufflevector <8 x double> %2991, <8 x double> poison, <8 x i32> zeroinitializer
+  %2993 = icmp sgt i64 %2989, 0
+  br i1 %2993, label %2994, label %3085
 
-3007:                                             ; preds = %3004
-  %3008 = fneg <8 x double> %2986
-  %3009 = icmp eq <8 x i64> %2990, %2971
-  %3010 = select <8 x i1> %3009, <8 x double> %2975, <8 x double> %3008
-  %3011 = fsub <8 x double> splat (double 1.000000e+00), %2984
-  %3012 = select <8 x i1> %3009, <8 x double> %2976, <8 x double> %3011
-  br label %3013
+2994:                                             ; preds = %2988
+  %2995 = sext <8 x i1> %2982 to <8 x i64>
+  %2996 = getelementptr inbounds nuw i8, ptr %2918, i64 8632
+  %2997 = load ptr, ptr %2996, align 8, !tbaa !87, !noalias !112
+  %2998 = getelementptr inbounds nuw i8, ptr %2918, i64 8640
+  %2999 = load ptr, ptr %2998, align 64, !tbaa !88, !noalias !112
+  %3000 = getelementptr inbounds nuw i8, ptr %2918, i64 8512
+  %3001 = load i64, ptr %3000, align 64, !tbaa !31, !noalias !112
+  %3002 = getelementptr inbounds nuw i8, ptr %2918, i64 8656
+  %3003 = getelementptr inbounds nuw i8, ptr %2918, i64 8648
+  %3004 = getelementptr inbounds nuw i8, ptr %2918, i64 8664
+  br label %3005
 
-3013:                                             ; preds = %3007, %3004
-  %3014 = phi <8 x double> [ %3012, %3007 ], [ %2976, %3004 ]
-  %3015 = phi <8 x double> [ %3010, %3007 ], [ %2975, %3004 ]
-  %3016 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %2990)
-  %3017 = icmp eq i64 %3016, 0
-  br i1 %3017, label %3043, label %3018
+3005:                                             ; preds = %2994, %3053
+  %3006 = phi <8 x i64> [ %2995, %2994 ], [ %3025, %3053 ]
+  %3007 = phi i64 [ %2989, %2994 ], [ %3015, %3053 ]
+  %3008 = phi <8 x double> [ splat (double 1.000000e+09), %2994 ], [ %3068, %3053 ]
+  %3009 = phi <8 x double> [ zeroinitializer, %2994 ], [ %3072, %3053 ]
+  %3010 = phi <8 x double> [ splat (double 1.000000e+09), %2994 ], [ %3050, %3053 ]
+  %3011 = phi <8 x double> [ splat (double 1.000000e+00), %2994 ], [ %3049, %3053 ]
+  %3012 = phi <8 x double> [ %2992, %2994 ], [ %3076, %3053 ]
+  %3013 = phi <8 x double> [ zeroinitializer, %2994 ], [ %3065, %3053 ]
+  %3014 = phi <8 x double> [ zeroinitializer, %2994 ], [ %3063, %3053 ]
+  %3015 = add nsw i64 %3007, -1
+  %3016 = getelementptr inbounds nuw <8 x double>, ptr %2997, i64 %3015
+  %3017 = load <8 x double>, ptr %3016, align 64, !tbaa !26, !noalias !112
+  %3018 = getelementptr inbounds nuw <8 x double>, ptr %2999, i64 %3015
+  %3019 = load <8 x double>, ptr %3018, align 64, !tbaa !26, !noalias !112
+  %3020 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3019, <8 x double> %2691, <8 x double> %3017)
+  %3021 = fsub <8 x double> %3020, %2691
+  %3022 = fcmp ogt <8 x double> %3021, splat (double 1.000000e-09)
+  %3023 = select <8 x i1> %3022, <8 x i64> %3006, <8 x i64> zeroinitializer
+  %3024 = icmp sgt i64 %3007, %3001
+  %3025 = select i1 %3024, <8 x i64> %3023, <8 x i64> zeroinitializer
+  %3026 = icmp slt i64 %3007, %2989
+  br i1 %3026, label %3027, label %3039
 
-3018:                                             ; preds = %3013
-  %3019 = load ptr, ptr %2968, align 8, !tbaa !83, !noalias !111
-  %3020 = getelementptr inbounds nuw <8 x double>, ptr %3019, i64 %2980
-  %3021 = load <8 x double>, ptr %3020, align 64, !tbaa !26, !noalias !111
-  %3022 = load ptr, ptr %2969, align 8, !tbaa !85, !noalias !111
-  %3023 = getelementptr inbounds nuw <8 x double>, ptr %3022, i64 %2980
-  %3024 = load <8 x double>, ptr %3023, align 64, !tbaa !26, !noalias !111
-  %3025 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3024, <8 x double> %2672, <8 x double> %3021)
-  %3026 = icmp eq <8 x i64> %2990, zeroinitializer
-  %3027 = select <8 x i1> %3026, <8 x double> zeroinitializer, <8 x double> %3025
-  %3028 = fadd <8 x double> %3005, %3027
-  %3029 = select <8 x i1> %3026, <8 x double> zeroinitializer, <8 x double> %3024
-  %3030 = fadd <8 x double> %3006, %3029
-  %3031 = fcmp olt <8 x double> %2973, %2986
-  %3032 = select <8 x i1> %3026, <8 x i1> splat (i1 true), <8 x i1> %3031
-  %3033 = select <8 x i1> %3032, <8 x double> %2973, <8 x double> %2986
-  %3034 = fsub <8 x double> splat (double 1.000000e+00), %2984
-  %3035 = fcmp ogt <8 x double> %2974, %3034
-  %3036 = select <8 x i1> %3026, <8 x i1> splat (i1 true), <8 x i1> %3035
-  %3037 = select <8 x i1> %3036, <8 x double> %2974, <8 x double> %3034
-  %3038 = uitofp nneg i64 %2980 to double
-  %3039 = insertelement <8 x double> poison, double %3038, i64 0
-  %3040 = shufflevector <8 x double> %3039, <8 x double> poison, <8 x i32> zeroinitializer
-  %3041 = select <8 x i1> %3026, <8 x double> %2977, <8 x double> %3040
-  %3042 = icmp samesign ugt i64 %2972, 1
-  br i1 %3042, label %2970, label %3043, !llvm.loop !114
+3027:                                             ; preds = %3005
+  %3028 = load ptr, ptr %3002, align 16, !tbaa !85, !noalias !112
+  %3029 = getelementptr inbounds nuw <8 x double>, ptr %3028, i64 %3007
+  %3030 = load <8 x double>, ptr %3029, align 64, !tbaa !26, !noalias !112
+  %3031 = fmul <8 x double> %3021, %3030
+  %3032 = icmp eq <8 x i64> %3025, %3006
+  %3033 = select <8 x i1> %3032, <8 x double> zeroinitializer, <8 x double> %3031
+  %3034 = fadd <8 x double> %3014, %3033
+  %3035 = fadd <8 x double> %3019, splat (double -1.000000e+00)
+  %3036 = fmul <8 x double> %3035, %3030
+  %3037 = select <8 x i1> %3032, <8 x double> zeroinitializer, <8 x double> %3036
+  %3038 = fadd <8 x double> %3013, %3037
+  br label %3039
 
-3043:                                             ; preds = %3013, %3018
-  %3044 = phi <8 x double> [ %3041, %3018 ], [ %2977, %3013 ]
-  %3045 = phi <8 x double> [ %3037, %3018 ], [ %2974, %3013 ]
-  %3046 = phi <8 x double> [ %3033, %3018 ], [ %2973, %3013 ]
-  %3047 = phi <8 x double> [ %3028, %3018 ], [ %3005, %3013 ]
-  %3048 = phi <8 x double> [ %3030, %3018 ], [ %3006, %3013 ]
-  %3049 = fdiv <8 x double> %3015, %3014
-  br label %3050
+3039:                                             ; preds = %3027, %3005
+  %3040 = phi <8 x double> [ %3034, %3027 ], [ %3014, %3005 ]
+  %3041 = phi <8 x double> [ %3038, %3027 ], [ %3013, %3005 ]
+  br i1 %3024, label %3042, label %3048
 
-3050:                                             ; preds = %3043, %2954
-  %3051 = phi <8 x double> [ %2958, %2954 ], [ %3044, %3043 ]
-  %3052 = phi <8 x double> [ zeroinitializer, %2954 ], [ %3045, %3043 ]
-  %3053 = phi <8 x double> [ splat (double 1.000000e+09), %2954 ], [ %3046, %3043 ]
-  %3054 = phi <8 x double> [ zeroinitializer, %2954 ], [ %3047, %3043 ]
-  %3055 = phi <8 x double> [ zeroinitializer, %2954 ], [ %3048, %3043 ]
-  %3056 = phi <8 x double> [ splat (double 1.000000e+09), %2954 ], [ %3049, %3043 ]
-  %3057 = fsub <8 x double> %2672, %3056
-  %3058 = fcmp ogt <8 x double> %3052, splat (double 1.000000e-09)
-  %3059 = select <8 x i1> %3058, <8 x double> %3052, <8 x double> splat (double 1.000000e-09)
-  %3060 = fdiv <8 x double> %3053, %3059
-  %3061 = fadd <8 x double> %2672, %3060
-  %3062 = load <8 x double>, ptr %2936, align 64, !tbaa !26, !noalias !108
-  %3063 = select <8 x i1> %2943, <8 x double> %3054, <8 x double> %3062
-  store <8 x double> %3063, ptr %2936, align 64, !tbaa !26, !noalias !108
-  %3064 = getelementptr inbounds nuw i8, ptr %2899, i64 7936
-  %3065 = load <8 x double>, ptr %3064, align 64, !tbaa !26, !noalias !108
-  %3066 = select <8 x i1> %2943, <8 x double> %3055, <8 x double> %3065
-  store <8 x double> %3066, ptr %3064, align 64, !tbaa !26, !noalias !108
-  %3067 = getelementptr inbounds nuw i8, ptr %2899, i64 8000
-  %3068 = load <8 x double>, ptr %3067, align 64, !tbaa !26, !noalias !108
-  %3069 = select <8 x i1> %2943, <8 x double> %3051, <8 x double> %3068
-  store <8 x double> %3069, ptr %3067, align 64, !tbaa !26, !noalias !108
-  %3070 = getelementptr inbounds nuw i8, ptr %2899, i64 8064
-  %3071 = load <8 x double>, ptr %3070, align 64, !tbaa !26, !noalias !108
-  %3072 = select <8 x i1> %2943, <8 x double> %2672, <8 x double> %3071
-  store <8 x double> %3072, ptr %3070, align 64, !tbaa !26, !noalias !108
-  %3073 = select <8 x i1> %2943, <8 x double> %3057, <8 x double> %2938
-  store <8 x double> %3073, ptr %2937, align 64, !tbaa !26, !noalias !108
-  %3074 = select <8 x i1> %2943, <8 x double> %3061, <8 x double> %2941
-  store <8 x double> %3074, ptr %2940, align 64, !tbaa !26, !noalias !108
-  br label %3075
+3042:                                             ; preds = %3039
+  %3043 = fneg <8 x double> %3021
+  %3044 = icmp eq <8 x i64> %3025, %3006
+  %3045 = select <8 x i1> %3044, <8 x double> %3010, <8 x double> %3043
+  %3046 = fsub <8 x double> splat (double 1.000000e+00), %3019
+  %3047 = select <8 x i1> %3044, <8 x double> %3011, <8 x double> %3046
+  br label %3048
 
-3075:                                             ; preds = %2946, %3050
-  %3076 = phi <8 x double> [ %2953, %2946 ], [ %3069, %3050 ]
-  %3077 = phi <8 x double> [ %2951, %2946 ], [ %3072, %3050 ]
-  %3078 = phi <8 x double> [ %2949, %2946 ], [ %3066, %3050 ]
-  %3079 = phi <8 x double> [ %2947, %2946 ], [ %3063, %3050 ]
-  %3080 = fsub <8 x double> %2672, %3077
-  %3081 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3078, <8 x double> %3080, <8 x double> %3079)
-  %3082 = getelementptr inbounds nuw i8, ptr %2899, i64 6464
-  %3083 = load <8 x double>, ptr %3082, align 64, !tbaa !26, !noalias !98
-  %3084 = getelementptr inbounds nuw i8, ptr %2899, i64 5888
-  %3085 = load <8 x double>, ptr %3084, align 64, !tbaa !26, !noalias !98
-  %3086 = getelementptr inbounds nuw i8, ptr %2899, i64 7424
-  %3087 = load <8 x double>, ptr %3086, align 64, !tbaa !26, !noalias !98
-  %3088 = fneg <8 x double> %3087
-  %3089 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3083, <8 x double> %3085, <8 x double> %3088)
-  %3090 = getelementptr inbounds nuw i8, ptr %2899, i64 7360
-  %3091 = load <8 x double>, ptr %3090, align 64, !tbaa !26, !noalias !98
-  %3092 = fadd <8 x double> %3083, %3091
-  %3093 = getelementptr inbounds nuw i8, ptr %2899, i64 8320
-  %3094 = load <8 x i64>, ptr %3093, align 64, !tbaa !26, !noalias !98
-  %3095 = getelementptr inbounds nuw i8, ptr %2899, i64 8672
-  %3096 = load ptr, ptr %3095, align 32, !tbaa !92, !noalias !98
-  %3097 = load <8 x double>, ptr %3096, align 64, !tbaa !26, !noalias !98
-  %3098 = fmul <8 x double> %3083, %3097
-  %3099 = icmp eq <8 x i64> %3094, zeroinitializer
-  %3100 = select <8 x i1> %3099, <8 x double> %3089, <8 x double> %3098
-  %3101 = getelementptr inbounds nuw i8, ptr %2899, i64 8680
-  %3102 = load ptr, ptr %3101, align 8, !tbaa !93, !noalias !98
-  %3103 = load <8 x double>, ptr %3102, align 64, !tbaa !26, !noalias !98
-  %3104 = fsub <8 x double> splat (double 1.000000e+00), %3103
-  %3105 = fmul <8 x double> %3083, %3104
-  %3106 = select <8 x i1> %3099, <8 x double> %3092, <8 x double> %3105
-  %3107 = fneg <8 x double> %3106
-  %3108 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3107, <8 x double> %2672, <8 x double> %3100)
-  %3109 = load i64, ptr %119, align 16, !tbaa !21, !noalias !98
-  %3110 = sitofp i64 %3109 to double
-  %3111 = insertelement <8 x double> poison, double %3110, i64 0
-  %3112 = shufflevector <8 x double> %3111, <8 x double> poison, <8 x i32> zeroinitializer
-  %3113 = fcmp olt <8 x double> %3076, %3112
-  %3114 = and <8 x i1> %2906, %3113
-  %3115 = fcmp ogt <8 x double> %3081, zeroinitializer
-  %3116 = fcmp oge <8 x double> %3108, zeroinitializer
-  %3117 = and <8 x i1> %3115, %3116
-  %3118 = and <8 x i1> %3117, %3114
-  %3119 = sext <8 x i1> %3118 to <8 x i64>
-  %3120 = xor <8 x i64> %3119, splat (i64 -1)
-  %3121 = fadd <8 x double> %3081, %3108
-  %3122 = fcmp ogt <8 x double> %3121, zeroinitializer
-  %3123 = select <8 x i1> %3122, <8 x i1> %3114, <8 x i1> zeroinitializer
-  %3124 = select <8 x i1> %3123, <8 x i64> %3120, <8 x i64> zeroinitializer
-  %3125 = or <8 x i64> %3124, %3119
-  %3126 = fmul <8 x double> %2678, %3108
-  %3127 = select <8 x i1> %3118, <8 x double> %3126, <8 x double> zeroinitializer
-  %3128 = icmp eq <8 x i64> %3125, zeroinitializer
-  %3129 = select <8 x i1> %3128, <8 x double> %2932, <8 x double> %3127
-  %3130 = select <8 x i1> %3128, <8 x double> %2933, <8 x double> %2672
-  %3131 = fsub <8 x double> %3078, %3106
-  %3132 = fmul <8 x double> %2678, %3131
-  %3133 = select <8 x i1> %3128, <8 x double> %2935, <8 x double> %3132
-  %3134 = getelementptr inbounds nuw i8, ptr %2899, i64 6016
-  store <8 x double> %3129, ptr %3134, align 64, !tbaa !26, !noalias !98
-  %3135 = getelementptr inbounds nuw i8, ptr %2899, i64 5952
-  store <8 x double> %3130, ptr %3135, align 64, !tbaa !26, !noalias !98
-  %3136 = fmul <8 x double> %2678, %3081
-  %3137 = fmul <8 x double> %2678, %3121
-  %3138 = icmp eq <8 x i64> %3124, zeroinitializer
-  %3139 = select <8 x i1> %3138, <8 x double> zeroinitializer, <8 x double> %3137
-  %3140 = select <8 x i1> %3118, <8 x double> %3136, <8 x double> %3139
-  %3141 = getelementptr inbounds nuw i8, ptr %2899, i64 6080
-  store <8 x double> %3140, ptr %3141, align 64, !tbaa !26, !noalias !98
-  %3142 = load i64, ptr %119, align 16, !tbaa !21, !noalias !98
-  %3143 = sitofp i64 %3142 to double
-  %3144 = insertelement <8 x double> poison, double %3143, i64 0
-  %3145 = shufflevector <8 x double> %3144, <8 x double> poison, <8 x i32> zeroinitializer
-  %3146 = select <8 x i1> %3128, <8 x double> %3145, <8 x double> %3076
-  %3147 = getelementptr inbounds nuw i8, ptr %2899, i64 6144
-  store <8 x double> %3146, ptr %3147, align 64, !tbaa !26, !noalias !98
-  %3148 = getelementptr inbounds nuw i8, ptr %2899, i64 128
-  %3149 = load <8 x double>, ptr %3148, align 64, !tbaa !26, !noalias !98
-  %3150 = fadd <8 x double> %3129, %3140
-  %3151 = fmul <8 x double> %3149, %3150
-  %3152 = fmul <8 x double> %3149, %3133
-  %3153 = fadd <8 x double> %2896, %3151
-  %3154 = fadd <8 x double> %2895, %3152
-  %3155 = add nuw nsw i64 %2897, 1
-  %3156 = load i64, ptr %156, align 8, !tbaa !20, !noalias !98
-  %3157 = icmp slt i64 %3155, %3156
-  br i1 %3157, label %2894, label %2679, !llvm.loop !115
+3048:                                             ; preds = %3042, %3039
+  %3049 = phi <8 x double> [ %3047, %3042 ], [ %3011, %3039 ]
+  %3050 = phi <8 x double> [ %3045, %3042 ], [ %3010, %3039 ]
+  %3051 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3025)
+  %3052 = icmp eq i64 %3051, 0
+  br i1 %3052, label %3078, label %3053
 
-3158:                                             ; preds = %2679
-  %3159 = load <8 x double>, ptr %163, align 64, !tbaa !26
-  %3160 = load <8 x double>, ptr %197, align 64, !tbaa !26
-  %3161 = load <8 x double>, ptr %164, align 64, !tbaa !26
-  %3162 = load <8 x double>, ptr %198, align 64, !tbaa !26
-  %3163 = fmul <8 x double> %3161, %3162
-  %3164 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3159, <8 x double> %3160, <8 x double> %3163)
-  %3165 = load <8 x double>, ptr %195, align 64, !tbaa !26
-  %3166 = load <8 x double>, ptr %178, align 64, !tbaa !26
-  %3167 = fsub <8 x double> %3166, %2888
-  %3168 = fcmp ule <8 x double> %3167, zeroinitializer
-  %3169 = fcmp ule <8 x double> %3165, zeroinitializer
-  %3170 = or <8 x i1> %3169, %3168
-  %3171 = fmul <8 x double> %2636, %3165
-  %3172 = fadd <8 x double> %3167, splat (double 2.000000e+02)
-  %3173 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %3172)
-  %3174 = select <8 x i1> %3168, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %3173
-  %3175 = fmul <8 x double> %3171, %3167
-  %3176 = fdiv <8 x double> %3175, %3174
-  %3177 = fmul <8 x double> %3176, splat (double 2.870530e+02)
-  %3178 = select <8 x i1> %3170, <8 x double> zeroinitializer, <8 x double> %3177
-  %3179 = fdiv <8 x double> %3178, %2621
-  %3180 = fsub <8 x double> %3179, %3164
-  %3181 = load <8 x double>, ptr %162, align 64, !tbaa !26
-  %3182 = load <8 x double>, ptr %189, align 64, !tbaa !26
-  %3183 = fmul <8 x double> %2723, %3182
-  %3184 = fdiv <8 x double> %2758, %3183
-  %3185 = fadd <8 x double> %3181, %3184
-  %3186 = fdiv <8 x double> %3180, %3185
-  %3187 = fcmp ogt <8 x double> %3186, zeroinitializer
-  %3188 = select <8 x i1> %3187, <8 x double> %3186, <8 x double> zeroinitializer
-  %3189 = fcmp olt <8 x double> %3188, %2888
-  %3190 = select <8 x i1> %3189, <8 x double> %3188, <8 x double> %2888
-  %3191 = load <8 x double>, ptr %185, align 64, !tbaa !26
-  %3192 = select <8 x i1> %2632, <8 x double> %3191, <8 x double> %3190
-  store <8 x double> %3192, ptr %185, align 64, !tbaa !26
-  %3193 = select <8 x i1> %2632, <8 x double> %2609, <8 x double> %2836
-  store <8 x double> %3193, ptr %186, align 64, !tbaa !26
-  store <8 x double> %2888, ptr %179, align 64, !tbaa !26
-  store <8 x double> %2672, ptr %199, align 64, !tbaa !26
-  %3194 = load i64, ptr %156, align 8, !tbaa !20
-  br label %3449
+3053:                                             ; preds = %3048
+  %3054 = load ptr, ptr %3003, align 8, !tbaa !84, !noalias !112
+  %3055 = getelementptr inbounds nuw <8 x double>, ptr %3054, i64 %3015
+  %3056 = load <8 x double>, ptr %3055, align 64, !tbaa !26, !noalias !112
+  %3057 = load ptr, ptr %3004, align 8, !tbaa !86, !noalias !112
+  %3058 = getelementptr inbounds nuw <8 x double>, ptr %3057, i64 %3015
+  %3059 = load <8 x double>, ptr %3058, align 64, !tbaa !26, !noalias !112
+  %3060 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3059, <8 x double> %2691, <8 x double> %3056)
+  %3061 = icmp eq <8 x i64> %3025, zeroinitializer
+  %3062 = select <8 x i1> %3061, <8 x double> zeroinitializer, <8 x double> %3060
+  %3063 = fadd <8 x double> %3040, %3062
+  %3064 = select <8 x i1> %3061, <8 x double> zeroinitializer, <8 x double> %3059
+  %3065 = fadd <8 x double> %3041, %3064
+  %3066 = fcmp olt <8 x double> %3008, %3021
+  %3067 = select <8 x i1> %3061, <8 x i1> splat (i1 true), <8 x i1> %3066
+  %3068 = select <8 x i1> %3067, <8 x double> %3008, <8 x double> %3021
+  %3069 = fsub <8 x double> splat (double 1.000000e+00), %3019
+  %3070 = fcmp ogt <8 x double> %3009, %3069
+  %3071 = select <8 x i1> %3061, <8 x i1> splat (i1 true), <8 x i1> %3070
+  %3072 = select <8 x i1> %3071, <8 x double> %3009, <8 x double> %3069
+  %3073 = uitofp nneg i64 %3015 to double
+  %3074 = insertelement <8 x double> poison, double %3073, i64 0
+  %3075 = shufflevector <8 x double> %3074, <8 x double> poison, <8 x i32> zeroinitializer
+  %3076 = select <8 x i1> %3061, <8 x double> %3012, <8 x double> %3075
+  %3077 = icmp samesign ugt i64 %3007, 1
+  br i1 %3077, label %3005, label %3078, !llvm.loop !115
 
-3195:                                             ; preds = %2588
-  store <8 x double> %2590, ptr %199, align 64, !tbaa !26
-  br i1 %2352, label %3196, label %3452
+3078:                                             ; preds = %3048, %3053
+  %3079 = phi <8 x double> [ %3076, %3053 ], [ %3012, %3048 ]
+  %3080 = phi <8 x double> [ %3072, %3053 ], [ %3009, %3048 ]
+  %3081 = phi <8 x double> [ %3068, %3053 ], [ %3008, %3048 ]
+  %3082 = phi <8 x double> [ %3063, %3053 ], [ %3040, %3048 ]
+  %3083 = phi <8 x double> [ %3065, %3053 ], [ %3041, %3048 ]
+  %3084 = fdiv <8 x double> %3050, %3049
+  br label %3085
 
-3196:                                             ; preds = %3195
-  %3197 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2590, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %3198 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2590, <8 x double> %3197, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %3199 = fdiv <8 x double> splat (double 1.000000e+00), %3198
-  br label %3200
+3085:                                             ; preds = %3078, %2988
+  %3086 = phi <8 x double> [ %2992, %2988 ], [ %3079, %3078 ]
+  %3087 = phi <8 x double> [ zeroinitializer, %2988 ], [ %3080, %3078 ]
+  %3088 = phi <8 x double> [ splat (double 1.000000e+09), %2988 ], [ %3081, %3078 ]
+  %3089 = phi <8 x double> [ zeroinitializer, %2988 ], [ %3082, %3078 ]
+  %3090 = phi <8 x double> [ zeroinitializer, %2988 ], [ %3083, %3078 ]
+  %3091 = phi <8 x double> [ splat (double 1.000000e+09), %2988 ], [ %3084, %3078 ]
+  %3092 = fsub <8 x double> %2691, %3091
+  %3093 = fcmp ogt <8 x double> %3087, splat (double 1.000000e-09)
+  %3094 = select <8 x i1> %3093, <8 x double> %3087, <8 x double> splat (double 1.000000e-09)
+  %3095 = fdiv <8 x double> %3088, %3094
+  %3096 = fadd <8 x double> %2691, %3095
+  %3097 = load <8 x double>, ptr %2975, align 64, !tbaa !26, !noalias !109
+  %3098 = select <8 x i1> %2982, <8 x double> %3089, <8 x double> %3097
+  store <8 x double> %3098, ptr %2975, align 64, !tbaa !26, !noalias !109
+  %3099 = getelementptr inbounds nuw i8, ptr %2918, i64 7936
+  %3100 = load <8 x double>, ptr %3099, align 64, !tbaa !26, !noalias !109
+  %3101 = select <8 x i1> %2982, <8 x double> %3090, <8 x double> %3100
+  store <8 x double> %3101, ptr %3099, align 64, !tbaa !26, !noalias !109
+  %3102 = getelementptr inbounds nuw i8, ptr %2918, i64 8000
+  %3103 = load <8 x double>, ptr %3102, align 64, !tbaa !26, !noalias !109
+  %3104 = select <8 x i1> %2982, <8 x double> %3086, <8 x double> %3103
+  store <8 x double> %3104, ptr %3102, align 64, !tbaa !26, !noalias !109
+  %3105 = getelementptr inbounds nuw i8, ptr %2918, i64 8064
+  %3106 = load <8 x double>, ptr %3105, align 64, !tbaa !26, !noalias !109
+  %3107 = select <8 x i1> %2982, <8 x double> %2691, <8 x double> %3106
+  store <8 x double> %3107, ptr %3105, align 64, !tbaa !26, !noalias !109
+  %3108 = select <8 x i1> %2982, <8 x double> %3092, <8 x double> %2977
+  store <8 x double> %3108, ptr %2976, align 64, !tbaa !26, !noalias !109
+  %3109 = select <8 x i1> %2982, <8 x double> %3096, <8 x double> %2980
+  store <8 x double> %3109, ptr %2979, align 64, !tbaa !26, !noalias !109
+  br label %3110
 
-3200:                                             ; preds = %3196, %3376
-  %3201 = phi i64 [ 0, %3196 ], [ %3446, %3376 ]
-  %3202 = load ptr, ptr %129, align 8, !tbaa !28, !noalias !116
-  %3203 = getelementptr inbounds nuw %struct.Piece, ptr %3202, i64 %3201
-  %3204 = getelementptr inbounds nuw i8, ptr %3203, i64 6208
-  %3205 = load <8 x double>, ptr %3204, align 64, !tbaa !26, !noalias !116
-  %3206 = getelementptr inbounds nuw i8, ptr %3203, i64 6272
-  %3207 = load <8 x double>, ptr %3206, align 64, !tbaa !26, !noalias !116
-  %3208 = getelementptr inbounds nuw i8, ptr %3203, i64 7680
-  %3209 = load <8 x double>, ptr %3208, align 64, !tbaa !26, !noalias !116
-  %3210 = fcmp ule <8 x double> %3209, splat (double 1.000000e+00)
-  %3211 = fmul <8 x double> %2590, %3207
-  %3212 = fcmp ogt <8 x double> %3205, %3211
-  %3213 = and <8 x i1> %3210, %3212
-  %3214 = fneg <8 x double> %3207
-  %3215 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3214, <8 x double> %2590, <8 x double> %3205)
-  %3216 = fmul <8 x double> %3199, %3215
-  %3217 = select <8 x i1> %3213, <8 x double> %3216, <8 x double> zeroinitializer
-  %3218 = fdiv <8 x double> %3205, %3207
-  %3219 = select <8 x i1> %3213, <8 x double> %2590, <8 x double> %3218
-  %3220 = getelementptr inbounds nuw i8, ptr %3203, i64 8448
-  %3221 = load <8 x i64>, ptr %3220, align 64, !tbaa !26, !noalias !116
-  %3222 = getelementptr inbounds nuw i8, ptr %3203, i64 2240
-  %3223 = load <8 x double>, ptr %3222, align 64, !tbaa !26, !noalias !116
-  %3224 = fcmp ule <8 x double> %3223, zeroinitializer
-  %3225 = xor <8 x i1> %3210, splat (i1 true)
-  %3226 = select <8 x i1> %3225, <8 x i1> splat (i1 true), <8 x i1> %3224
-  %3227 = getelementptr inbounds nuw i8, ptr %3203, i64 6336
-  %3228 = load <8 x double>, ptr %3227, align 64, !tbaa !26, !noalias !116
-  %3229 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3214, <8 x double> %3228, <8 x double> %3205)
-  %3230 = fcmp ogt <8 x double> %3229, zeroinitializer
-  %3231 = select <8 x i1> %3230, <8 x double> %3229, <8 x double> zeroinitializer
-  %3232 = fmul <8 x double> %3199, %3231
-  %3233 = icmp eq <8 x i64> %3221, zeroinitializer
-  %3234 = select <8 x i1> %3226, <8 x i1> splat (i1 true), <8 x i1> %3233
-  %3235 = select <8 x i1> %3234, <8 x double> %3217, <8 x double> %3232
-  %3236 = select <8 x i1> %3234, <8 x double> %3219, <8 x double> %3228
-  %3237 = getelementptr inbounds nuw i8, ptr %3203, i64 7872
-  %3238 = getelementptr inbounds nuw i8, ptr %3203, i64 8128
-  %3239 = load <8 x double>, ptr %3238, align 64, !tbaa !26, !noalias !119
-  %3240 = fcmp ole <8 x double> %2590, %3239
-  %3241 = getelementptr inbounds nuw i8, ptr %3203, i64 8192
-  %3242 = load <8 x double>, ptr %3241, align 64, !tbaa !26, !noalias !119
-  %3243 = fcmp oge <8 x double> %2590, %3242
-  %3244 = or <8 x i1> %3240, %3243
-  %3245 = bitcast <8 x i1> %3244 to i8
-  %3246 = icmp eq i8 %3245, 0
-  br i1 %3246, label %3247, label %3255
+3110:                                             ; preds = %2985, %3085
+  %3111 = phi <8 x double> [ %2987, %2985 ], [ %3104, %3085 ]
+  %3112 = load i64, ptr %119, align 16, !tbaa !21, !noalias !99
+  %3113 = sitofp i64 %3112 to double
+  %3114 = insertelement <8 x double> poison, double %3113, i64 0
+  %3115 = shufflevector <8 x double> %3114, <8 x double> poison, <8 x i32> zeroinitializer
+  %3116 = fcmp olt <8 x double> %3111, %3115
+  %3117 = and <8 x i1> %2925, %3116
+  %3118 = bitcast <8 x i1> %3117 to i8
+  %3119 = icmp eq i8 %3118, 0
+  br i1 %3119, label %3184, label %3120
 
-3247:                                             ; preds = %3200
-  %3248 = load <8 x double>, ptr %3237, align 64, !tbaa !26, !noalias !119
-  %3249 = getelementptr inbounds nuw i8, ptr %3203, i64 7936
-  %3250 = load <8 x double>, ptr %3249, align 64, !tbaa !26, !noalias !119
-  %3251 = getelementptr inbounds nuw i8, ptr %3203, i64 8064
-  %3252 = load <8 x double>, ptr %3251, align 64, !tbaa !26, !noalias !119
-  %3253 = getelementptr inbounds nuw i8, ptr %3203, i64 8000
-  %3254 = load <8 x double>, ptr %3253, align 64, !tbaa !26, !noalias !119
-  br label %3376
+3120:                                             ; preds = %3110
+  %3121 = getelementptr inbounds nuw i8, ptr %2918, i64 7936
+  %3122 = load <8 x double>, ptr %3121, align 64, !tbaa !26, !noalias !109
+  %3123 = getelementptr inbounds nuw i8, ptr %2918, i64 8064
+  %3124 = load <8 x double>, ptr %3123, align 64, !tbaa !26, !noalias !109
+  %3125 = fsub <8 x double> %2691, %3124
+  %3126 = load <8 x double>, ptr %2975, align 64, !tbaa !26, !noalias !109
+  %3127 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3122, <8 x double> %3125, <8 x double> %3126)
+  %3128 = getelementptr inbounds nuw i8, ptr %2918, i64 6464
+  %3129 = load <8 x double>, ptr %3128, align 64, !tbaa !26, !noalias !99
+  %3130 = getelementptr inbounds nuw i8, ptr %2918, i64 5888
+  %3131 = load <8 x double>, ptr %3130, align 64, !tbaa !26, !noalias !99
+  %3132 = getelementptr inbounds nuw i8, ptr %2918, i64 7424
+  %3133 = load <8 x double>, ptr %3132, align 64, !tbaa !26, !noalias !99
+  %3134 = fneg <8 x double> %3133
+  %3135 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3129, <8 x double> %3131, <8 x double> %3134)
+  %3136 = getelementptr inbounds nuw i8, ptr %2918, i64 7360
+  %3137 = load <8 x double>, ptr %3136, align 64, !tbaa !26, !noalias !99
+  %3138 = fadd <8 x double> %3129, %3137
+  %3139 = getelementptr inbounds nuw i8, ptr %2918, i64 8320
+  %3140 = load <8 x i64>, ptr %3139, align 64, !tbaa !26, !noalias !99
+  %3141 = getelementptr inbounds nuw i8, ptr %2918, i64 8736
+  %3142 = load ptr, ptr %3141, align 32, !tbaa !93, !noalias !99
+  %3143 = load <8 x double>, ptr %3142, align 64, !tbaa !26, !noalias !99
+  %3144 = fmul <8 x double> %3129, %3143
+  %3145 = icmp eq <8 x i64> %3140, zeroinitializer
+  %3146 = select <8 x i1> %3145, <8 x double> %3135, <8 x double> %3144
+  %3147 = getelementptr inbounds nuw i8, ptr %2918, i64 8744
+  %3148 = load ptr, ptr %3147, align 8, !tbaa !94, !noalias !99
+  %3149 = load <8 x double>, ptr %3148, align 64, !tbaa !26, !noalias !99
+  %3150 = fsub <8 x double> splat (double 1.000000e+00), %3149
+  %3151 = fmul <8 x double> %3129, %3150
+  %3152 = select <8 x i1> %3145, <8 x double> %3138, <8 x double> %3151
+  %3153 = fneg <8 x double> %3152
+  %3154 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3153, <8 x double> %2691, <8 x double> %3146)
+  %3155 = fcmp ogt <8 x double> %3127, zeroinitializer
+  %3156 = fcmp oge <8 x double> %3154, zeroinitializer
+  %3157 = and <8 x i1> %3155, %3156
+  %3158 = and <8 x i1> %3117, %3157
+  %3159 = sext <8 x i1> %3158 to <8 x i64>
+  %3160 = xor <8 x i64> %3159, splat (i64 -1)
+  %3161 = fadd <8 x double> %3127, %3154
+  %3162 = fcmp ogt <8 x double> %3161, zeroinitializer
+  %3163 = and <8 x i1> %3117, %3162
+  %3164 = select <8 x i1> %3163, <8 x i64> %3160, <8 x i64> zeroinitializer
+  %3165 = or <8 x i64> %3164, %3159
+  %3166 = fmul <8 x double> %2697, %3154
+  %3167 = select <8 x i1> %3158, <8 x double> %3166, <8 x double> zeroinitializer
+  %3168 = icmp eq <8 x i64> %3165, zeroinitializer
+  %3169 = select <8 x i1> %3168, <8 x double> %2966, <8 x double> %3167
+  store <8 x double> %3169, ptr %2967, align 64, !tbaa !26, !noalias !99
+  %3170 = select <8 x i1> %3168, <8 x double> %2964, <8 x double> %2691
+  store <8 x double> %3170, ptr %2968, align 64, !tbaa !26, !noalias !99
+  %3171 = fsub <8 x double> %3122, %3152
+  %3172 = fmul <8 x double> %2697, %3171
+  %3173 = select <8 x i1> %3168, <8 x double> %2965, <8 x double> %3172
+  %3174 = fmul <8 x double> %2697, %3127
+  %3175 = fmul <8 x double> %2697, %3161
+  %3176 = icmp eq <8 x i64> %3164, zeroinitializer
+  %3177 = select <8 x i1> %3176, <8 x double> zeroinitializer, <8 x double> %3175
+  %3178 = select <8 x i1> %3158, <8 x double> %3174, <8 x double> %3177
+  store <8 x double> %3178, ptr %2969, align 64, !tbaa !26, !noalias !99
+  %3179 = load i64, ptr %119, align 16, !tbaa !21, !noalias !99
+  %3180 = sitofp i64 %3179 to double
+  %3181 = insertelement <8 x double> poison, double %3180, i64 0
+  %3182 = shufflevector <8 x double> %3181, <8 x double> poison, <8 x i32> zeroinitializer
+  %3183 = select <8 x i1> %3168, <8 x double> %3182, <8 x double> %3111
+  store <8 x double> %3183, ptr %2974, align 64, !tbaa !26, !noalias !99
+  br label %3184
 
-3255:                                             ; preds = %3200
-  %3256 = load i64, ptr %119, align 16, !tbaa !21, !noalias !122
-  %3257 = sitofp i64 %3256 to double
-  %3258 = insertelement <8 x double> poison, double %3257, i64 0
-  %3259 = shufflevector <8 x double> %3258, <8 x double> poison, <8 x i32> zeroinitializer
-  %3260 = icmp sgt i64 %3256, 0
-  br i1 %3260, label %3261, label %3351
+3184:                                             ; preds = %3110, %3120
+  %3185 = phi <8 x double> [ %3178, %3120 ], [ zeroinitializer, %3110 ]
+  %3186 = phi <8 x double> [ %3169, %3120 ], [ %2966, %3110 ]
+  %3187 = phi <8 x double> [ %3173, %3120 ], [ %2965, %3110 ]
+  %3188 = getelementptr inbounds nuw i8, ptr %2918, i64 128
+  %3189 = load <8 x double>, ptr %3188, align 64, !tbaa !26, !noalias !99
+  %3190 = fadd <8 x double> %3186, %3185
+  %3191 = fmul <8 x double> %3189, %3190
+  %3192 = fmul <8 x double> %3187, %3189
+  %3193 = fadd <8 x double> %2915, %3191
+  %3194 = fadd <8 x double> %2914, %3192
+  %3195 = add nuw nsw i64 %2916, 1
+  %3196 = load i64, ptr %157, align 8, !tbaa !20, !noalias !99
+  %3197 = icmp slt i64 %3195, %3196
+  br i1 %3197, label %2913, label %2698, !llvm.loop !116
 
-3261:                                             ; preds = %3255
-  %3262 = getelementptr inbounds nuw i8, ptr %3203, i64 8568
-  %3263 = load ptr, ptr %3262, align 8, !tbaa !86, !noalias !122
-  %3264 = getelementptr inbounds nuw i8, ptr %3203, i64 8576
-  %3265 = load ptr, ptr %3264, align 64, !tbaa !87, !noalias !122
-  %3266 = getelementptr inbounds nuw i8, ptr %3203, i64 8512
-  %3267 = load i64, ptr %3266, align 64, !tbaa !31, !noalias !122
-  %3268 = getelementptr inbounds nuw i8, ptr %3203, i64 8592
-  %3269 = getelementptr inbounds nuw i8, ptr %3203, i64 8584
-  %3270 = getelementptr inbounds nuw i8, ptr %3203, i64 8600
-  br label %3271
+3198:                                             ; preds = %2698
+  %3199 = load <8 x double>, ptr %164, align 64, !tbaa !26
+  %3200 = load <8 x double>, ptr %198, align 64, !tbaa !26
+  %3201 = load <8 x double>, ptr %165, align 64, !tbaa !26
+  %3202 = load <8 x double>, ptr %199, align 64, !tbaa !26
+  %3203 = fmul <8 x double> %3201, %3202
+  %3204 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3199, <8 x double> %3200, <8 x double> %3203)
+  %3205 = load <8 x double>, ptr %196, align 64, !tbaa !26
+  %3206 = load <8 x double>, ptr %179, align 64, !tbaa !26
+  %3207 = fsub <8 x double> %3206, %2907
+  %3208 = fcmp ule <8 x double> %3207, zeroinitializer
+  %3209 = fcmp ule <8 x double> %3205, zeroinitializer
+  %3210 = or <8 x i1> %3209, %3208
+  %3211 = fmul <8 x double> %2655, %3205
+  %3212 = fadd <8 x double> %3207, splat (double 2.000000e+02)
+  %3213 = tail call <8 x double> @llvm.sqrt.v8f64(<8 x double> %3212)
+  %3214 = select <8 x i1> %3208, <8 x double> splat (double 0x402C48C6001F0AC0), <8 x double> %3213
+  %3215 = fmul <8 x double> %3211, %3207
+  %3216 = fdiv <8 x double> %3215, %3214
+  %3217 = fmul <8 x double> %3216, splat (double 2.870530e+02)
+  %3218 = select <8 x i1> %3210, <8 x double> zeroinitializer, <8 x double> %3217
+  %3219 = fdiv <8 x double> %3218, %2640
+  %3220 = fsub <8 x double> %3219, %3204
+  %3221 = load <8 x double>, ptr %163, align 64, !tbaa !26
+  %3222 = load <8 x double>, ptr %190, align 64, !tbaa !26
+  %3223 = fmul <8 x double> %2742, %3222
+  %3224 = fdiv <8 x double> %2777, %3223
+  %3225 = fadd <8 x double> %3221, %3224
+  %3226 = fdiv <8 x double> %3220, %3225
+  %3227 = fcmp ogt <8 x double> %3226, zeroinitializer
+  %3228 = select <8 x i1> %3227, <8 x double> %3226, <8 x double> zeroinitializer
+  %3229 = fcmp olt <8 x double> %3228, %2907
+  %3230 = select <8 x i1> %3229, <8 x double> %3228, <8 x double> %2907
+  %3231 = load <8 x double>, ptr %186, align 64, !tbaa !26
+  %3232 = select <8 x i1> %2651, <8 x double> %3231, <8 x double> %3230
+  store <8 x double> %3232, ptr %186, align 64, !tbaa !26
+  %3233 = select <8 x i1> %2651, <8 x double> %2628, <8 x double> %2855
+  store <8 x double> %3233, ptr %187, align 64, !tbaa !26
+  store <8 x double> %2907, ptr %180, align 64, !tbaa !26
+  store <8 x double> %2691, ptr %200, align 64, !tbaa !26
+  %3234 = load i64, ptr %157, align 8, !tbaa !20
+  br label %3506
 
-3271:                                             ; preds = %3261, %3319
-  %3272 = phi <8 x i64> [ splat (i64 -1), %3261 ], [ %3291, %3319 ]
-  %3273 = phi i64 [ %3256, %3261 ], [ %3281, %3319 ]
-  %3274 = phi <8 x double> [ splat (double 1.000000e+09), %3261 ], [ %3334, %3319 ]
-  %3275 = phi <8 x double> [ zeroinitializer, %3261 ], [ %3338, %3319 ]
-  %3276 = phi <8 x double> [ splat (double 1.000000e+09), %3261 ], [ %3316, %3319 ]
-  %3277 = phi <8 x double> [ splat (double 1.000000e+00), %3261 ], [ %3315, %3319 ]
-  %3278 = phi <8 x double> [ %3259, %3261 ], [ %3342, %3319 ]
-  %3279 = phi <8 x double> [ zeroinitializer, %3261 ], [ %3331, %3319 ]
-  %3280 = phi <8 x double> [ zeroinitializer, %3261 ], [ %3329, %3319 ]
-  %3281 = add nsw i64 %3273, -1
-  %3282 = getelementptr inbounds nuw <8 x double>, ptr %3263, i64 %3281
-  %3283 = load <8 x double>, ptr %3282, align 64, !tbaa !26, !noalias !122
-  %3284 = getelementptr inbounds nuw <8 x double>, ptr %3265, i64 %3281
-  %3285 = load <8 x double>, ptr %3284, align 64, !tbaa !26, !noalias !122
-  %3286 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3285, <8 x double> %2590, <8 x double> %3283)
-  %3287 = fsub <8 x double> %3286, %2590
-  %3288 = fcmp ogt <8 x double> %3287, splat (double 1.000000e-09)
-  %3289 = select <8 x i1> %3288, <8 x i64> %3272, <8 x i64> zeroinitializer
-  %3290 = icmp sgt i64 %3273, %3267
-  %3291 = select i1 %3290, <8 x i64> %3289, <8 x i64> zeroinitializer
-  %3292 = icmp slt i64 %3273, %3256
-  br i1 %3292, label %3293, label %3305
+3235:                                             ; preds = %2607
+  store <8 x double> %2609, ptr %200, align 64, !tbaa !26
+  br i1 %2357, label %3236, label %3509
 
-3293:                                             ; preds = %3271
-  %3294 = load ptr, ptr %3268, align 16, !tbaa !84, !noalias !122
-  %3295 = getelementptr inbounds nuw <8 x double>, ptr %3294, i64 %3273
-  %3296 = load <8 x double>, ptr %3295, align 64, !tbaa !26, !noalias !122
-  %3297 = fmul <8 x double> %3287, %3296
-  %3298 = icmp eq <8 x i64> %3291, %3272
-  %3299 = select <8 x i1> %3298, <8 x double> zeroinitializer, <8 x double> %3297
-  %3300 = fadd <8 x double> %3280, %3299
-  %3301 = fadd <8 x double> %3285, splat (double -1.000000e+00)
-  %3302 = fmul <8 x double> %3301, %3296
-  %3303 = select <8 x i1> %3298, <8 x double> zeroinitializer, <8 x double> %3302
-  %3304 = fadd <8 x double> %3279, %3303
-  br label %3305
+3236:                                             ; preds = %3235
+  %3237 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2609, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %3238 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %2609, <8 x double> %3237, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %3239 = fdiv <8 x double> splat (double 1.000000e+00), %3238
+  br label %3240
 
-3305:                                             ; preds = %3293, %3271
-  %3306 = phi <8 x double> [ %3300, %3293 ], [ %3280, %3271 ]
-  %3307 = phi <8 x double> [ %3304, %3293 ], [ %3279, %3271 ]
-  br i1 %3290, label %3308, label %3314
+3240:                                             ; preds = %3236, %3502
+  %3241 = phi i64 [ 0, %3236 ], [ %3503, %3502 ]
+  %3242 = load ptr, ptr %130, align 8, !tbaa !28, !noalias !117
+  %3243 = getelementptr inbounds nuw %struct.Piece, ptr %3242, i64 %3241
+  %3244 = getelementptr inbounds nuw i8, ptr %3243, i64 6208
+  %3245 = load <8 x double>, ptr %3244, align 64, !tbaa !26, !noalias !117
+  %3246 = getelementptr inbounds nuw i8, ptr %3243, i64 6272
+  %3247 = load <8 x double>, ptr %3246, align 64, !tbaa !26, !noalias !117
+  %3248 = getelementptr inbounds nuw i8, ptr %3243, i64 7616
+  %3249 = load <8 x double>, ptr %3248, align 64, !tbaa !26, !noalias !117
+  %3250 = fcmp ule <8 x double> %3249, splat (double 1.000000e+00)
+  %3251 = fmul <8 x double> %2609, %3247
+  %3252 = fcmp ogt <8 x double> %3245, %3251
+  %3253 = and <8 x i1> %3250, %3252
+  %3254 = fneg <8 x double> %3247
+  %3255 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3254, <8 x double> %2609, <8 x double> %3245)
+  %3256 = fmul <8 x double> %3239, %3255
+  %3257 = select <8 x i1> %3253, <8 x double> %3256, <8 x double> zeroinitializer
+  %3258 = xor <8 x i1> %3253, splat (i1 true)
+  %3259 = bitcast <8 x i1> %3258 to i8
+  %3260 = icmp eq i8 %3259, 0
+  br i1 %3260, label %3264, label %3261
 
-3308:                                             ; preds = %3305
-  %3309 = fneg <8 x double> %3287
-  %3310 = icmp eq <8 x i64> %3291, %3272
-  %3311 = select <8 x i1> %3310, <8 x double> %3276, <8 x double> %3309
-  %3312 = fsub <8 x double> splat (double 1.000000e+00), %3285
-  %3313 = select <8 x i1> %3310, <8 x double> %3277, <8 x double> %3312
-  br label %3314
+3261:                                             ; preds = %3240
+  %3262 = fdiv <8 x double> %3245, %3247
+  %3263 = select <8 x i1> %3253, <8 x double> %2609, <8 x double> %3262
+  br label %3264
 
-3314:                                             ; preds = %3308, %3305
-  %3315 = phi <8 x double> [ %3313, %3308 ], [ %3277, %3305 ]
-  %3316 = phi <8 x double> [ %3311, %3308 ], [ %3276, %3305 ]
-  %3317 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3291)
-  %3318 = icmp eq i64 %3317, 0
-  br i1 %3318, label %3344, label %3319
+3264:                                             ; preds = %3261, %3240
+  %3265 = phi <8 x double> [ %3263, %3261 ], [ %2609, %3240 ]
+  %3266 = getelementptr inbounds nuw i8, ptr %3243, i64 8448
+  %3267 = load <8 x i64>, ptr %3266, align 64, !tbaa !26, !noalias !117
+  %3268 = getelementptr inbounds nuw i8, ptr %3243, i64 2240
+  %3269 = load <8 x double>, ptr %3268, align 64, !tbaa !26, !noalias !117
+  %3270 = fcmp ogt <8 x double> %3269, zeroinitializer
+  %3271 = select <8 x i1> %3250, <8 x i1> %3270, <8 x i1> zeroinitializer
+  %3272 = select <8 x i1> %3271, <8 x i64> %3267, <8 x i64> zeroinitializer
+  %3273 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3272)
+  %3274 = icmp eq i64 %3273, 0
+  br i1 %3274, label %3285, label %3275
 
-3319:                                             ; preds = %3314
-  %3320 = load ptr, ptr %3269, align 8, !tbaa !83, !noalias !122
-  %3321 = getelementptr inbounds nuw <8 x double>, ptr %3320, i64 %3281
-  %3322 = load <8 x double>, ptr %3321, align 64, !tbaa !26, !noalias !122
-  %3323 = load ptr, ptr %3270, align 8, !tbaa !85, !noalias !122
-  %3324 = getelementptr inbounds nuw <8 x double>, ptr %3323, i64 %3281
-  %3325 = load <8 x double>, ptr %3324, align 64, !tbaa !26, !noalias !122
-  %3326 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3325, <8 x double> %2590, <8 x double> %3322)
-  %3327 = icmp eq <8 x i64> %3291, zeroinitializer
-  %3328 = select <8 x i1> %3327, <8 x double> zeroinitializer, <8 x double> %3326
-  %3329 = fadd <8 x double> %3306, %3328
-  %3330 = select <8 x i1> %3327, <8 x double> zeroinitializer, <8 x double> %3325
-  %3331 = fadd <8 x double> %3307, %3330
-  %3332 = fcmp olt <8 x double> %3274, %3287
-  %3333 = select <8 x i1> %3327, <8 x i1> splat (i1 true), <8 x i1> %3332
-  %3334 = select <8 x i1> %3333, <8 x double> %3274, <8 x double> %3287
-  %3335 = fsub <8 x double> splat (double 1.000000e+00), %3285
-  %3336 = fcmp ogt <8 x double> %3275, %3335
-  %3337 = select <8 x i1> %3327, <8 x i1> splat (i1 true), <8 x i1> %3336
-  %3338 = select <8 x i1> %3337, <8 x double> %3275, <8 x double> %3335
-  %3339 = uitofp nneg i64 %3281 to double
-  %3340 = insertelement <8 x double> poison, double %3339, i64 0
-  %3341 = shufflevector <8 x double> %3340, <8 x double> poison, <8 x i32> zeroinitializer
-  %3342 = select <8 x i1> %3327, <8 x double> %3278, <8 x double> %3341
-  %3343 = icmp samesign ugt i64 %3273, 1
-  br i1 %3343, label %3271, label %3344, !llvm.loop !114
+3275:                                             ; preds = %3264
+  %3276 = getelementptr inbounds nuw i8, ptr %3243, i64 6336
+  %3277 = load <8 x double>, ptr %3276, align 64, !tbaa !26, !noalias !117
+  %3278 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3254, <8 x double> %3277, <8 x double> %3245)
+  %3279 = fcmp ogt <8 x double> %3278, zeroinitializer
+  %3280 = select <8 x i1> %3279, <8 x double> %3278, <8 x double> zeroinitializer
+  %3281 = fmul <8 x double> %3239, %3280
+  %3282 = icmp eq <8 x i64> %3272, zeroinitializer
+  %3283 = select <8 x i1> %3282, <8 x double> %3257, <8 x double> %3281
+  %3284 = select <8 x i1> %3282, <8 x double> %3265, <8 x double> %3277
+  br label %3285
 
-3344:                                             ; preds = %3314, %3319
-  %3345 = phi <8 x double> [ %3342, %3319 ], [ %3278, %3314 ]
-  %3346 = phi <8 x double> [ %3338, %3319 ], [ %3275, %3314 ]
-  %3347 = phi <8 x double> [ %3334, %3319 ], [ %3274, %3314 ]
-  %3348 = phi <8 x double> [ %3329, %3319 ], [ %3306, %3314 ]
-  %3349 = phi <8 x double> [ %3331, %3319 ], [ %3307, %3314 ]
-  %3350 = fdiv <8 x double> %3316, %3315
-  br label %3351
+3285:                                             ; preds = %3275, %3264
+  %3286 = phi <8 x double> [ %3284, %3275 ], [ %3265, %3264 ]
+  %3287 = phi <8 x double> [ %3283, %3275 ], [ %3257, %3264 ]
+  %3288 = getelementptr inbounds nuw i8, ptr %3243, i64 6016
+  store <8 x double> %3287, ptr %3288, align 64, !tbaa !26, !noalias !117
+  %3289 = getelementptr inbounds nuw i8, ptr %3243, i64 5952
+  store <8 x double> %3286, ptr %3289, align 64, !tbaa !26, !noalias !117
+  %3290 = getelementptr inbounds nuw i8, ptr %3243, i64 6080
+  store <8 x double> zeroinitializer, ptr %3290, align 64, !tbaa !26, !noalias !117
+  %3291 = load i64, ptr %119, align 16, !tbaa !21, !noalias !117
+  %3292 = sitofp i64 %3291 to double
+  %3293 = insertelement <8 x double> poison, double %3292, i64 0
+  %3294 = shufflevector <8 x double> %3293, <8 x double> poison, <8 x i32> zeroinitializer
+  %3295 = getelementptr inbounds nuw i8, ptr %3243, i64 6144
+  store <8 x double> %3294, ptr %3295, align 64, !tbaa !26, !noalias !117
+  %3296 = getelementptr inbounds nuw i8, ptr %3243, i64 7872
+  %3297 = getelementptr inbounds nuw i8, ptr %3243, i64 8128
+  %3298 = load <8 x double>, ptr %3297, align 64, !tbaa !26, !noalias !120
+  %3299 = fcmp ole <8 x double> %2609, %3298
+  %3300 = getelementptr inbounds nuw i8, ptr %3243, i64 8192
+  %3301 = load <8 x double>, ptr %3300, align 64, !tbaa !26, !noalias !120
+  %3302 = fcmp oge <8 x double> %2609, %3301
+  %3303 = or <8 x i1> %3299, %3302
+  %3304 = bitcast <8 x i1> %3303 to i8
+  %3305 = icmp eq i8 %3304, 0
+  br i1 %3305, label %3306, label %3309
 
-3351:                                             ; preds = %3344, %3255
-  %3352 = phi <8 x double> [ %3259, %3255 ], [ %3345, %3344 ]
-  %3353 = phi <8 x double> [ zeroinitializer, %3255 ], [ %3346, %3344 ]
-  %3354 = phi <8 x double> [ splat (double 1.000000e+09), %3255 ], [ %3347, %3344 ]
-  %3355 = phi <8 x double> [ zeroinitializer, %3255 ], [ %3348, %3344 ]
-  %3356 = phi <8 x double> [ zeroinitializer, %3255 ], [ %3349, %3344 ]
-  %3357 = phi <8 x double> [ splat (double 1.000000e+09), %3255 ], [ %3350, %3344 ]
-  %3358 = fsub <8 x double> %2590, %3357
-  %3359 = fcmp ogt <8 x double> %3353, splat (double 1.000000e-09)
-  %3360 = select <8 x i1> %3359, <8 x double> %3353, <8 x double> splat (double 1.000000e-09)
-  %3361 = fdiv <8 x double> %3354, %3360
-  %3362 = fadd <8 x double> %2590, %3361
-  %3363 = load <8 x double>, ptr %3237, align 64, !tbaa !26, !noalias !119
-  %3364 = select <8 x i1> %3244, <8 x double> %3355, <8 x double> %3363
-  store <8 x double> %3364, ptr %3237, align 64, !tbaa !26, !noalias !119
-  %3365 = getelementptr inbounds nuw i8, ptr %3203, i64 7936
-  %3366 = load <8 x double>, ptr %3365, align 64, !tbaa !26, !noalias !119
-  %3367 = select <8 x i1> %3244, <8 x double> %3356, <8 x double> %3366
-  store <8 x double> %3367, ptr %3365, align 64, !tbaa !26, !noalias !119
-  %3368 = getelementptr inbounds nuw i8, ptr %3203, i64 8000
-  %3369 = load <8 x double>, ptr %3368, align 64, !tbaa !26, !noalias !119
-  %3370 = select <8 x i1> %3244, <8 x double> %3352, <8 x double> %3369
-  store <8 x double> %3370, ptr %3368, align 64, !tbaa !26, !noalias !119
-  %3371 = getelementptr inbounds nuw i8, ptr %3203, i64 8064
-  %3372 = load <8 x double>, ptr %3371, align 64, !tbaa !26, !noalias !119
-  %3373 = select <8 x i1> %3244, <8 x double> %2590, <8 x double> %3372
-  store <8 x double> %3373, ptr %3371, align 64, !tbaa !26, !noalias !119
-  %3374 = select <8 x i1> %3244, <8 x double> %3358, <8 x double> %3239
-  store <8 x double> %3374, ptr %3238, align 64, !tbaa !26, !noalias !119
-  %3375 = select <8 x i1> %3244, <8 x double> %3362, <8 x double> %3242
-  store <8 x double> %3375, ptr %3241, align 64, !tbaa !26, !noalias !119
-  br label %3376
+3306:                                             ; preds = %3285
+  %3307 = getelementptr inbounds nuw i8, ptr %3243, i64 8000
+  %3308 = load <8 x double>, ptr %3307, align 64, !tbaa !26, !noalias !120
+  br label %3431
 
-3376:                                             ; preds = %3247, %3351
-  %3377 = phi <8 x double> [ %3254, %3247 ], [ %3370, %3351 ]
-  %3378 = phi <8 x double> [ %3252, %3247 ], [ %3373, %3351 ]
-  %3379 = phi <8 x double> [ %3250, %3247 ], [ %3367, %3351 ]
-  %3380 = phi <8 x double> [ %3248, %3247 ], [ %3364, %3351 ]
-  %3381 = fsub <8 x double> %2590, %3378
-  %3382 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3379, <8 x double> %3381, <8 x double> %3380)
-  %3383 = getelementptr inbounds nuw i8, ptr %3203, i64 6464
-  %3384 = load <8 x double>, ptr %3383, align 64, !tbaa !26, !noalias !116
-  %3385 = getelementptr inbounds nuw i8, ptr %3203, i64 5888
-  %3386 = load <8 x double>, ptr %3385, align 64, !tbaa !26, !noalias !116
-  %3387 = getelementptr inbounds nuw i8, ptr %3203, i64 7424
-  %3388 = load <8 x double>, ptr %3387, align 64, !tbaa !26, !noalias !116
-  %3389 = fneg <8 x double> %3388
-  %3390 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3384, <8 x double> %3386, <8 x double> %3389)
-  %3391 = getelementptr inbounds nuw i8, ptr %3203, i64 7360
-  %3392 = load <8 x double>, ptr %3391, align 64, !tbaa !26, !noalias !116
-  %3393 = fadd <8 x double> %3384, %3392
-  %3394 = getelementptr inbounds nuw i8, ptr %3203, i64 8320
-  %3395 = load <8 x i64>, ptr %3394, align 64, !tbaa !26, !noalias !116
-  %3396 = getelementptr inbounds nuw i8, ptr %3203, i64 8672
-  %3397 = load ptr, ptr %3396, align 32, !tbaa !92, !noalias !116
-  %3398 = load <8 x double>, ptr %3397, align 64, !tbaa !26, !noalias !116
-  %3399 = fmul <8 x double> %3384, %3398
-  %3400 = icmp eq <8 x i64> %3395, zeroinitializer
-  %3401 = select <8 x i1> %3400, <8 x double> %3390, <8 x double> %3399
-  %3402 = getelementptr inbounds nuw i8, ptr %3203, i64 8680
-  %3403 = load ptr, ptr %3402, align 8, !tbaa !93, !noalias !116
-  %3404 = load <8 x double>, ptr %3403, align 64, !tbaa !26, !noalias !116
-  %3405 = fsub <8 x double> splat (double 1.000000e+00), %3404
-  %3406 = fmul <8 x double> %3384, %3405
-  %3407 = select <8 x i1> %3400, <8 x double> %3393, <8 x double> %3406
-  %3408 = fneg <8 x double> %3407
-  %3409 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3408, <8 x double> %2590, <8 x double> %3401)
-  %3410 = load i64, ptr %119, align 16, !tbaa !21, !noalias !116
-  %3411 = sitofp i64 %3410 to double
-  %3412 = insertelement <8 x double> poison, double %3411, i64 0
-  %3413 = shufflevector <8 x double> %3412, <8 x double> poison, <8 x i32> zeroinitializer
-  %3414 = fcmp olt <8 x double> %3377, %3413
-  %3415 = and <8 x i1> %3210, %3414
-  %3416 = fcmp ogt <8 x double> %3382, zeroinitializer
-  %3417 = fcmp oge <8 x double> %3409, zeroinitializer
-  %3418 = and <8 x i1> %3416, %3417
-  %3419 = and <8 x i1> %3418, %3415
-  %3420 = sext <8 x i1> %3419 to <8 x i64>
-  %3421 = xor <8 x i64> %3420, splat (i64 -1)
-  %3422 = fadd <8 x double> %3382, %3409
-  %3423 = fcmp ogt <8 x double> %3422, zeroinitializer
-  %3424 = select <8 x i1> %3423, <8 x i1> %3415, <8 x i1> zeroinitializer
-  %3425 = select <8 x i1> %3424, <8 x i64> %3421, <8 x i64> zeroinitializer
-  %3426 = or <8 x i64> %3425, %3420
-  %3427 = fmul <8 x double> %3199, %3409
-  %3428 = select <8 x i1> %3419, <8 x double> %3427, <8 x double> zeroinitializer
-  %3429 = icmp eq <8 x i64> %3426, zeroinitializer
-  %3430 = select <8 x i1> %3429, <8 x double> %3235, <8 x double> %3428
-  %3431 = select <8 x i1> %3429, <8 x double> %3236, <8 x double> %2590
-  %3432 = getelementptr inbounds nuw i8, ptr %3203, i64 6016
-  store <8 x double> %3430, ptr %3432, align 64, !tbaa !26, !noalias !116
-  %3433 = getelementptr inbounds nuw i8, ptr %3203, i64 5952
-  store <8 x double> %3431, ptr %3433, align 64, !tbaa !26, !noalias !116
-  %3434 = fmul <8 x double> %3199, %3382
-  %3435 = fmul <8 x double> %3199, %3422
-  %3436 = icmp eq <8 x i64> %3425, zeroinitializer
-  %3437 = select <8 x i1> %3436, <8 x double> zeroinitializer, <8 x double> %3435
-  %3438 = select <8 x i1> %3419, <8 x double> %3434, <8 x double> %3437
-  %3439 = getelementptr inbounds nuw i8, ptr %3203, i64 6080
-  store <8 x double> %3438, ptr %3439, align 64, !tbaa !26, !noalias !116
-  %3440 = load i64, ptr %119, align 16, !tbaa !21, !noalias !116
-  %3441 = sitofp i64 %3440 to double
-  %3442 = insertelement <8 x double> poison, double %3441, i64 0
-  %3443 = shufflevector <8 x double> %3442, <8 x double> poison, <8 x i32> zeroinitializer
-  %3444 = select <8 x i1> %3429, <8 x double> %3443, <8 x double> %3377
-  %3445 = getelementptr inbounds nuw i8, ptr %3203, i64 6144
-  store <8 x double> %3444, ptr %3445, align 64, !tbaa !26, !noalias !116
-  %3446 = add nuw nsw i64 %3201, 1
-  %3447 = load i64, ptr %156, align 8, !tbaa !20, !noalias !116
-  %3448 = icmp slt i64 %3446, %3447
-  br i1 %3448, label %3200, label %3449, !llvm.loop !115
+3309:                                             ; preds = %3285
+  %3310 = load i64, ptr %119, align 16, !tbaa !21, !noalias !123
+  %3311 = sitofp i64 %3310 to double
+  %3312 = insertelement <8 x double> poison, double %3311, i64 0
+  %3313 = shufflevector <8 x double> %3312, <8 x double> poison, <8 x i32> zeroinitializer
+  %3314 = icmp sgt i64 %3310, 0
+  br i1 %3314, label %3315, label %3406
 
-3449:                                             ; preds = %3376, %3158
-  %3450 = phi i64 [ %3194, %3158 ], [ %3447, %3376 ]
-  %3451 = icmp sgt i64 %3450, 0
-  br i1 %3451, label %3614, label %3452
+3315:                                             ; preds = %3309
+  %3316 = sext <8 x i1> %3303 to <8 x i64>
+  %3317 = getelementptr inbounds nuw i8, ptr %3243, i64 8632
+  %3318 = load ptr, ptr %3317, align 8, !tbaa !87, !noalias !123
+  %3319 = getelementptr inbounds nuw i8, ptr %3243, i64 8640
+  %3320 = load ptr, ptr %3319, align 64, !tbaa !88, !noalias !123
+  %3321 = getelementptr inbounds nuw i8, ptr %3243, i64 8512
+  %3322 = load i64, ptr %3321, align 64, !tbaa !31, !noalias !123
+  %3323 = getelementptr inbounds nuw i8, ptr %3243, i64 8656
+  %3324 = getelementptr inbounds nuw i8, ptr %3243, i64 8648
+  %3325 = getelementptr inbounds nuw i8, ptr %3243, i64 8664
+  br label %3326
 
-3452:                                             ; preds = %3449, %3195
-  %3453 = load <8 x double>, ptr %165, align 64, !tbaa !26
-  br label %3459
+3326:                                             ; preds = %3315, %3374
+  %3327 = phi <8 x i64> [ %3316, %3315 ], [ %3346, %3374 ]
+  %3328 = phi i64 [ %3310, %3315 ], [ %3336, %3374 ]
+  %3329 = phi <8 x double> [ splat (double 1.000000e+09), %3315 ], [ %3389, %3374 ]
+  %3330 = phi <8 x double> [ zeroinitializer, %3315 ], [ %3393, %3374 ]
+  %3331 = phi <8 x double> [ splat (double 1.000000e+09), %3315 ], [ %3371, %3374 ]
+  %3332 = phi <8 x double> [ splat (double 1.000000e+00), %3315 ], [ %3370, %3374 ]
+  %3333 = phi <8 x double> [ %3313, %3315 ], [ %3397, %3374 ]
+  %3334 = phi <8 x double> [ zeroinitializer, %3315 ], [ %3386, %3374 ]
+  %3335 = phi <8 x double> [ zeroinitializer, %3315 ], [ %3384, %3374 ]
+  %3336 = add nsw i64 %3328, -1
+  %3337 = getelementptr inbounds nuw <8 x double>, ptr %3318, i64 %3336
+  %3338 = load <8 x double>, ptr %3337, align 64, !tbaa !26, !noalias !123
+  %3339 = getelementptr inbounds nuw <8 x double>, ptr %3320, i64 %3336
+  %3340 = load <8 x double>, ptr %3339, align 64, !tbaa !26, !noalias !123
+  %3341 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3340, <8 x double> %2609, <8 x double> %3338)
+  %3342 = fsub <8 x double> %3341, %2609
+  %3343 = fcmp ogt <8 x double> %3342, splat (double 1.000000e-09)
+  %3344 = select <8 x i1> %3343, <8 x i64> %3327, <8 x i64> zeroinitializer
+  %3345 = icmp sgt i64 %3328, %3322
+  %3346 = select i1 %3345, <8 x i64> %3344, <8 x i64> zeroinitializer
+  %3347 = icmp slt i64 %3328, %3310
+  br i1 %3347, label %3348, label %3360
 
-3454:                                             ; preds = %3686
-  %3455 = load <8 x double>, ptr %165, align 64, !tbaa !26
-  %3456 = icmp sgt i64 %3710, 0
-  br i1 %3456, label %3457, label %3459
+3348:                                             ; preds = %3326
+  %3349 = load ptr, ptr %3323, align 16, !tbaa !85, !noalias !123
+  %3350 = getelementptr inbounds nuw <8 x double>, ptr %3349, i64 %3328
+  %3351 = load <8 x double>, ptr %3350, align 64, !tbaa !26, !noalias !123
+  %3352 = fmul <8 x double> %3342, %3351
+  %3353 = icmp eq <8 x i64> %3346, %3327
+  %3354 = select <8 x i1> %3353, <8 x double> zeroinitializer, <8 x double> %3352
+  %3355 = fadd <8 x double> %3335, %3354
+  %3356 = fadd <8 x double> %3340, splat (double -1.000000e+00)
+  %3357 = fmul <8 x double> %3356, %3351
+  %3358 = select <8 x i1> %3353, <8 x double> zeroinitializer, <8 x double> %3357
+  %3359 = fadd <8 x double> %3334, %3358
+  br label %3360
 
-3457:                                             ; preds = %3454
-  %3458 = load ptr, ptr %129, align 8, !tbaa !28
-  br label %3592
+3360:                                             ; preds = %3348, %3326
+  %3361 = phi <8 x double> [ %3355, %3348 ], [ %3335, %3326 ]
+  %3362 = phi <8 x double> [ %3359, %3348 ], [ %3334, %3326 ]
+  br i1 %3345, label %3363, label %3369
 
-3459:                                             ; preds = %3592, %3452, %3454
-  %3460 = phi <8 x double> [ %3455, %3454 ], [ %3453, %3452 ], [ %3455, %3592 ]
-  %3461 = phi <8 x double> [ zeroinitializer, %3454 ], [ zeroinitializer, %3452 ], [ %3611, %3592 ]
-  %3462 = phi <8 x double> [ zeroinitializer, %3454 ], [ zeroinitializer, %3452 ], [ %3606, %3592 ]
-  %3463 = extractelement <8 x double> %3462, i64 0
-  %3464 = extractelement <8 x double> %3462, i64 1
-  %3465 = fadd double %3463, %3464
-  %3466 = extractelement <8 x double> %3462, i64 2
-  %3467 = fadd double %3465, %3466
-  %3468 = extractelement <8 x double> %3462, i64 3
-  %3469 = fadd double %3467, %3468
-  %3470 = extractelement <8 x double> %3462, i64 4
-  %3471 = fadd double %3469, %3470
-  %3472 = extractelement <8 x double> %3462, i64 5
-  %3473 = fadd double %3471, %3472
-  %3474 = extractelement <8 x double> %3462, i64 6
-  %3475 = fadd double %3473, %3474
-  %3476 = extractelement <8 x double> %3462, i64 7
-  %3477 = fadd double %3475, %3476
-  %3478 = insertelement <8 x double> poison, double %3477, i64 0
-  %3479 = load <8 x double>, ptr %200, align 64, !tbaa !26
-  %3480 = load <8 x double>, ptr %183, align 64, !tbaa !26
-  %3481 = fsub <8 x double> %3460, %3480
-  %3482 = extractelement <8 x double> %3461, i64 0
-  %3483 = extractelement <8 x double> %3461, i64 1
-  %3484 = fadd double %3482, %3483
-  %3485 = extractelement <8 x double> %3461, i64 2
-  %3486 = fadd double %3484, %3485
-  %3487 = extractelement <8 x double> %3461, i64 3
-  %3488 = fadd double %3486, %3487
-  %3489 = extractelement <8 x double> %3461, i64 4
-  %3490 = fadd double %3488, %3489
-  %3491 = extractelement <8 x double> %3461, i64 5
-  %3492 = fadd double %3490, %3491
-  %3493 = extractelement <8 x double> %3461, i64 6
-  %3494 = fadd double %3492, %3493
-  %3495 = extractelement <8 x double> %3461, i64 7
-  %3496 = fadd double %3494, %3495
-  %3497 = shufflevector <8 x double> %3478, <8 x double> poison, <8 x i32> zeroinitializer
-  %3498 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3479, <8 x double> %3481, <8 x double> %3497)
-  %3499 = insertelement <8 x double> poison, double %3496, i64 0
+3363:                                             ; preds = %3360
+  %3364 = fneg <8 x double> %3342
+  %3365 = icmp eq <8 x i64> %3346, %3327
+  %3366 = select <8 x i1> %3365, <8 x double> %3331, <8 x double> %3364
+  %3367 = fsub <8 x double> splat (double 1.000000e+00), %3340
+  %3368 = select <8 x i1> %3365, <8 x double> %3332, <8 x double> %3367
+  br label %3369
+
+3369:                                             ; preds = %3363, %3360
+  %3370 = phi <8 x double> [ %3368, %3363 ], [ %3332, %3360 ]
+  %3371 = phi <8 x double> [ %3366, %3363 ], [ %3331, %3360 ]
+  %3372 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3346)
+  %3373 = icmp eq i64 %3372, 0
+  br i1 %3373, label %3399, label %3374
+
+3374:                                             ; preds = %3369
+  %3375 = load ptr, ptr %3324, align 8, !tbaa !84, !noalias !123
+  %3376 = getelementptr inbounds nuw <8 x double>, ptr %3375, i64 %3336
+  %3377 = load <8 x double>, ptr %3376, align 64, !tbaa !26, !noalias !123
+  %3378 = load ptr, ptr %3325, align 8, !tbaa !86, !noalias !123
+  %3379 = getelementptr inbounds nuw <8 x double>, ptr %3378, i64 %3336
+  %3380 = load <8 x double>, ptr %3379, align 64, !tbaa !26, !noalias !123
+  %3381 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3380, <8 x double> %2609, <8 x double> %3377)
+  %3382 = icmp eq <8 x i64> %3346, zeroinitializer
+  %3383 = select <8 x i1> %3382, <8 x double> zeroinitializer, <8 x double> %3381
+  %3384 = fadd <8 x double> %3361, %3383
+  %3385 = select <8 x i1> %3382, <8 x double> zeroinitializer, <8 x double> %3380
+  %3386 = fadd <8 x double> %3362, %3385
+  %3387 = fcmp olt <8 x double> %3329, %3342
+  %3388 = select <8 x i1> %3382, <8 x i1> splat (i1 true), <8 x i1> %3387
+  %3389 = select <8 x i1> %3388, <8 x double> %3329, <8 x double> %3342
+  %3390 = fsub <8 x double> splat (double 1.000000e+00), %3340
+  %3391 = fcmp ogt <8 x double> %3330, %3390
+  %3392 = select <8 x i1> %3382, <8 x i1> splat (i1 true), <8 x i1> %3391
+  %3393 = select <8 x i1> %3392, <8 x double> %3330, <8 x double> %3390
+  %3394 = uitofp nneg i64 %3336 to double
+  %3395 = insertelement <8 x double> poison, double %3394, i64 0
+  %3396 = shufflevector <8 x double> %3395, <8 x double> poison, <8 x i32> zeroinitializer
+  %3397 = select <8 x i1> %3382, <8 x double> %3333, <8 x double> %3396
+  %3398 = icmp samesign ugt i64 %3328, 1
+  br i1 %3398, label %3326, label %3399, !llvm.loop !115
+
+3399:                                             ; preds = %3369, %3374
+  %3400 = phi <8 x double> [ %3397, %3374 ], [ %3333, %3369 ]
+  %3401 = phi <8 x double> [ %3393, %3374 ], [ %3330, %3369 ]
+  %3402 = phi <8 x double> [ %3389, %3374 ], [ %3329, %3369 ]
+  %3403 = phi <8 x double> [ %3384, %3374 ], [ %3361, %3369 ]
+  %3404 = phi <8 x double> [ %3386, %3374 ], [ %3362, %3369 ]
+  %3405 = fdiv <8 x double> %3371, %3370
+  br label %3406
+
+3406:                                             ; preds = %3399, %3309
+  %3407 = phi <8 x double> [ %3313, %3309 ], [ %3400, %3399 ]
+  %3408 = phi <8 x double> [ zeroinitializer, %3309 ], [ %3401, %3399 ]
+  %3409 = phi <8 x double> [ splat (double 1.000000e+09), %3309 ], [ %3402, %3399 ]
+  %3410 = phi <8 x double> [ zeroinitializer, %3309 ], [ %3403, %3399 ]
+  %3411 = phi <8 x double> [ zeroinitializer, %3309 ], [ %3404, %3399 ]
+  %3412 = phi <8 x double> [ splat (double 1.000000e+09), %3309 ], [ %3405, %3399 ]
+  %3413 = fsub <8 x double> %2609, %3412
+  %3414 = fcmp ogt <8 x double> %3408, splat (double 1.000000e-09)
+  %3415 = select <8 x i1> %3414, <8 x double> %3408, <8 x double> splat (double 1.000000e-09)
+  %3416 = fdiv <8 x double> %3409, %3415
+  %3417 = fadd <8 x double> %2609, %3416
+  %3418 = load <8 x double>, ptr %3296, align 64, !tbaa !26, !noalias !120
+  %3419 = select <8 x i1> %3303, <8 x double> %3410, <8 x double> %3418
+  store <8 x double> %3419, ptr %3296, align 64, !tbaa !26, !noalias !120
+  %3420 = getelementptr inbounds nuw i8, ptr %3243, i64 7936
+  %3421 = load <8 x double>, ptr %3420, align 64, !tbaa !26, !noalias !120
+  %3422 = select <8 x i1> %3303, <8 x double> %3411, <8 x double> %3421
+  store <8 x double> %3422, ptr %3420, align 64, !tbaa !26, !noalias !120
+  %3423 = getelementptr inbounds nuw i8, ptr %3243, i64 8000
+  %3424 = load <8 x double>, ptr %3423, align 64, !tbaa !26, !noalias !120
+  %3425 = select <8 x i1> %3303, <8 x double> %3407, <8 x double> %3424
+  store <8 x double> %3425, ptr %3423, align 64, !tbaa !26, !noalias !120
+  %3426 = getelementptr inbounds nuw i8, ptr %3243, i64 8064
+  %3427 = load <8 x double>, ptr %3426, align 64, !tbaa !26, !noalias !120
+  %3428 = select <8 x i1> %3303, <8 x double> %2609, <8 x double> %3427
+  store <8 x double> %3428, ptr %3426, align 64, !tbaa !26, !noalias !120
+  %3429 = select <8 x i1> %3303, <8 x double> %3413, <8 x double> %3298
+  store <8 x double> %3429, ptr %3297, align 64, !tbaa !26, !noalias !120
+  %3430 = select <8 x i1> %3303, <8 x double> %3417, <8 x double> %3301
+  store <8 x double> %3430, ptr %3300, align 64, !tbaa !26, !noalias !120
+  br label %3431
+
+3431:                                             ; preds = %3306, %3406
+  %3432 = phi <8 x double> [ %3308, %3306 ], [ %3425, %3406 ]
+  %3433 = load i64, ptr %119, align 16, !tbaa !21, !noalias !117
+  %3434 = sitofp i64 %3433 to double
+  %3435 = insertelement <8 x double> poison, double %3434, i64 0
+  %3436 = shufflevector <8 x double> %3435, <8 x double> poison, <8 x i32> zeroinitializer
+  %3437 = fcmp olt <8 x double> %3432, %3436
+  %3438 = and <8 x i1> %3250, %3437
+  %3439 = bitcast <8 x i1> %3438 to i8
+  %3440 = icmp eq i8 %3439, 0
+  br i1 %3440, label %3502, label %3441
+
+3441:                                             ; preds = %3431
+  %3442 = getelementptr inbounds nuw i8, ptr %3243, i64 7936
+  %3443 = load <8 x double>, ptr %3442, align 64, !tbaa !26, !noalias !120
+  %3444 = getelementptr inbounds nuw i8, ptr %3243, i64 8064
+  %3445 = load <8 x double>, ptr %3444, align 64, !tbaa !26, !noalias !120
+  %3446 = fsub <8 x double> %2609, %3445
+  %3447 = load <8 x double>, ptr %3296, align 64, !tbaa !26, !noalias !120
+  %3448 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3443, <8 x double> %3446, <8 x double> %3447)
+  %3449 = getelementptr inbounds nuw i8, ptr %3243, i64 6464
+  %3450 = load <8 x double>, ptr %3449, align 64, !tbaa !26, !noalias !117
+  %3451 = getelementptr inbounds nuw i8, ptr %3243, i64 5888
+  %3452 = load <8 x double>, ptr %3451, align 64, !tbaa !26, !noalias !117
+  %3453 = getelementptr inbounds nuw i8, ptr %3243, i64 7424
+  %3454 = load <8 x double>, ptr %3453, align 64, !tbaa !26, !noalias !117
+  %3455 = fneg <8 x double> %3454
+  %3456 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3450, <8 x double> %3452, <8 x double> %3455)
+  %3457 = getelementptr inbounds nuw i8, ptr %3243, i64 7360
+  %3458 = load <8 x double>, ptr %3457, align 64, !tbaa !26, !noalias !117
+  %3459 = fadd <8 x double> %3450, %3458
+  %3460 = getelementptr inbounds nuw i8, ptr %3243, i64 8320
+  %3461 = load <8 x i64>, ptr %3460, align 64, !tbaa !26, !noalias !117
+  %3462 = getelementptr inbounds nuw i8, ptr %3243, i64 8736
+  %3463 = load ptr, ptr %3462, align 32, !tbaa !93, !noalias !117
+  %3464 = load <8 x double>, ptr %3463, align 64, !tbaa !26, !noalias !117
+  %3465 = fmul <8 x double> %3450, %3464
+  %3466 = icmp eq <8 x i64> %3461, zeroinitializer
+  %3467 = select <8 x i1> %3466, <8 x double> %3456, <8 x double> %3465
+  %3468 = getelementptr inbounds nuw i8, ptr %3243, i64 8744
+  %3469 = load ptr, ptr %3468, align 8, !tbaa !94, !noalias !117
+  %3470 = load <8 x double>, ptr %3469, align 64, !tbaa !26, !noalias !117
+  %3471 = fsub <8 x double> splat (double 1.000000e+00), %3470
+  %3472 = fmul <8 x double> %3450, %3471
+  %3473 = select <8 x i1> %3466, <8 x double> %3459, <8 x double> %3472
+  %3474 = fneg <8 x double> %3473
+  %3475 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3474, <8 x double> %2609, <8 x double> %3467)
+  %3476 = fcmp ogt <8 x double> %3448, zeroinitializer
+  %3477 = fcmp oge <8 x double> %3475, zeroinitializer
+  %3478 = and <8 x i1> %3476, %3477
+  %3479 = and <8 x i1> %3438, %3478
+  %3480 = sext <8 x i1> %3479 to <8 x i64>
+  %3481 = xor <8 x i64> %3480, splat (i64 -1)
+  %3482 = fadd <8 x double> %3448, %3475
+  %3483 = fcmp ogt <8 x double> %3482, zeroinitializer
+  %3484 = and <8 x i1> %3438, %3483
+  %3485 = select <8 x i1> %3484, <8 x i64> %3481, <8 x i64> zeroinitializer
+  %3486 = or <8 x i64> %3485, %3480
+  %3487 = fmul <8 x double> %3239, %3475
+  %3488 = select <8 x i1> %3479, <8 x double> %3487, <8 x double> zeroinitializer
+  %3489 = icmp eq <8 x i64> %3486, zeroinitializer
+  %3490 = select <8 x i1> %3489, <8 x double> %3287, <8 x double> %3488
+  store <8 x double> %3490, ptr %3288, align 64, !tbaa !26, !noalias !117
+  %3491 = select <8 x i1> %3489, <8 x double> %3286, <8 x double> %2609
+  store <8 x double> %3491, ptr %3289, align 64, !tbaa !26, !noalias !117
+  %3492 = fmul <8 x double> %3239, %3448
+  %3493 = fmul <8 x double> %3239, %3482
+  %3494 = icmp eq <8 x i64> %3485, zeroinitializer
+  %3495 = select <8 x i1> %3494, <8 x double> zeroinitializer, <8 x double> %3493
+  %3496 = select <8 x i1> %3479, <8 x double> %3492, <8 x double> %3495
+  store <8 x double> %3496, ptr %3290, align 64, !tbaa !26, !noalias !117
+  %3497 = load i64, ptr %119, align 16, !tbaa !21, !noalias !117
+  %3498 = sitofp i64 %3497 to double
+  %3499 = insertelement <8 x double> poison, double %3498, i64 0
   %3500 = shufflevector <8 x double> %3499, <8 x double> poison, <8 x i32> zeroinitializer
-  %3501 = fadd <8 x double> %3479, %3500
-  store <8 x double> %3498, ptr %201, align 64, !tbaa !26
-  %3502 = load <8 x double>, ptr %155, align 64, !tbaa !26
-  %3503 = fcmp ule <8 x double> %3502, zeroinitializer
-  %3504 = load <8 x double>, ptr %142, align 64, !tbaa !26
-  %3505 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3502, <8 x double> splat (double 5.000000e-01), <8 x double> %3504)
-  %3506 = fsub <8 x double> %3505, %3460
-  %3507 = fcmp ogt <8 x double> %3502, splat (double 1.000000e-30)
-  %3508 = select <8 x i1> %3507, <8 x double> %3502, <8 x double> splat (double 1.000000e-30)
-  %3509 = fdiv <8 x double> %3506, %3508
-  %3510 = fcmp ogt <8 x double> %3509, zeroinitializer
-  %3511 = select <8 x i1> %3510, <8 x double> %3509, <8 x double> zeroinitializer
-  %3512 = fcmp olt <8 x double> %3511, splat (double 1.000000e+00)
-  %3513 = select <8 x i1> %3512, <8 x double> %3511, <8 x double> splat (double 1.000000e+00)
-  %3514 = load <8 x double>, ptr %145, align 64, !tbaa !26
-  %3515 = load <8 x i64>, ptr %143, align 64, !tbaa !26
-  %3516 = icmp eq <8 x i64> %3515, zeroinitializer
-  %3517 = select <8 x i1> %3516, <8 x double> zeroinitializer, <8 x double> splat (double 1.000000e+00)
-  %3518 = select <8 x i1> %3503, <8 x double> %3517, <8 x double> %3513
-  %3519 = fmul <8 x double> %3514, %3518
-  %3520 = fcmp ule <8 x double> %3519, zeroinitializer
-  %3521 = fcmp uge <8 x double> %3519, %3514
-  %3522 = or <8 x i1> %3520, %3521
-  %3523 = or <8 x i1> %3503, %3522
-  %3524 = fdiv <8 x double> %3514, %3508
-  %3525 = select <8 x i1> %3523, <8 x double> zeroinitializer, <8 x double> %3524
-  %3526 = fadd <8 x double> %3501, %3525
-  %3527 = load <8 x i64>, ptr %153, align 64, !tbaa !26
-  %3528 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %3529 = fdiv <8 x double> splat (double 2.000000e+00), %3528
-  %3530 = load <8 x double>, ptr %162, align 64, !tbaa !26
-  %3531 = icmp eq <8 x i64> %3527, zeroinitializer
-  %3532 = select <8 x i1> %3531, <8 x double> %3530, <8 x double> %3529
-  %3533 = load <8 x double>, ptr %144, align 64, !tbaa !26
-  %3534 = load <8 x double>, ptr %1, align 64, !tbaa !26
-  %3535 = fmul <8 x double> %3533, %3534
-  %3536 = load <8 x double>, ptr %147, align 64, !tbaa !26
-  %3537 = load <8 x double>, ptr %148, align 64, !tbaa !26
-  %3538 = fmul <8 x double> %3537, splat (double 5.000000e-01)
-  %3539 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3538, <8 x double> %3533, <8 x double> %3536)
-  %3540 = load <8 x double>, ptr %149, align 64, !tbaa !26
-  %3541 = fmul <8 x double> %3533, %3540
-  %3542 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3535, <8 x double> %3539, <8 x double> %3541)
-  %3543 = load <8 x double>, ptr %163, align 64, !tbaa !26
-  %3544 = load <8 x double>, ptr %164, align 64, !tbaa !26
-  %3545 = load <8 x double>, ptr %150, align 64, !tbaa !26
-  %3546 = fmul <8 x double> %3534, %3545
-  %3547 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3538, <8 x double> %3545, <8 x double> %3536)
-  %3548 = fmul <8 x double> %3540, %3545
-  %3549 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3546, <8 x double> %3547, <8 x double> %3548)
-  %3550 = fmul <8 x double> %3544, %3549
-  %3551 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3543, <8 x double> %3542, <8 x double> %3550)
-  %3552 = fmul <8 x double> %3460, %3534
-  %3553 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3538, <8 x double> %3460, <8 x double> %3536)
-  %3554 = fmul <8 x double> %3460, %3540
-  %3555 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3552, <8 x double> %3553, <8 x double> %3554)
-  %3556 = fneg <8 x double> %3532
-  %3557 = load <8 x double>, ptr %166, align 64, !tbaa !26
-  %3558 = fneg <8 x double> %3557
-  %3559 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3556, <8 x double> %3542, <8 x double> %3558)
-  %3560 = select <8 x i1> %3531, <8 x double> %3551, <8 x double> %3559
-  %3561 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3532, <8 x double> %3555, <8 x double> %3560)
-  %3562 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3537, <8 x double> %3460, <8 x double> %3536)
-  %3563 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3534, <8 x double> %3562, <8 x double> %3540)
-  %3564 = load <8 x double>, ptr %154, align 64, !tbaa !26
-  %3565 = fcmp une <8 x double> %3564, zeroinitializer
-  %3566 = fadd <8 x double> %3498, %3561
-  %3567 = fsub <8 x double> %3566, %3519
-  %3568 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3532, <8 x double> %3563, <8 x double> %3526)
-  %3569 = fdiv <8 x double> %3567, %3568
-  %3570 = fsub <8 x double> %3460, %3569
-  %3571 = select <8 x i1> %3565, <8 x double> %3460, <8 x double> %3570
-  store <8 x double> %3571, ptr %165, align 64, !tbaa !26
-  %3572 = load <8 x double>, ptr %202, align 64, !tbaa !26
-  %3573 = fneg <8 x double> %3543
-  %3574 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3573, <8 x double> %3572, <8 x double> %3519)
-  %3575 = load <8 x double>, ptr %203, align 64, !tbaa !26
-  %3576 = fneg <8 x double> %3544
-  %3577 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3576, <8 x double> %3575, <8 x double> %3574)
-  %3578 = fdiv <8 x double> %3577, %3530
-  %3579 = load <8 x double>, ptr %204, align 64, !tbaa !26
-  %3580 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3573, <8 x double> %3579, <8 x double> %3498)
-  %3581 = load <8 x double>, ptr %205, align 64, !tbaa !26
-  %3582 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3576, <8 x double> %3581, <8 x double> %3580)
-  %3583 = fdiv <8 x double> %3582, %3530
-  %3584 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3519, <8 x double> %3528, <8 x double> %3572)
-  %3585 = select <8 x i1> %3531, <8 x double> %3578, <8 x double> %3584
-  %3586 = load <8 x double>, ptr %206, align 64, !tbaa !26
-  %3587 = select <8 x i1> %3565, <8 x double> %3586, <8 x double> %3585
-  store <8 x double> %3587, ptr %206, align 64, !tbaa !26
-  %3588 = load <8 x double>, ptr %207, align 64, !tbaa !26
-  %3589 = select <8 x i1> %3565, <8 x double> %3588, <8 x double> %3583
-  store <8 x double> %3589, ptr %207, align 64, !tbaa !26
-  %3590 = load i64, ptr %156, align 8, !tbaa !20
-  %3591 = icmp sgt i64 %3590, 0
-  br i1 %3591, label %3712, label %4000
+  %3501 = select <8 x i1> %3489, <8 x double> %3500, <8 x double> %3432
+  store <8 x double> %3501, ptr %3295, align 64, !tbaa !26, !noalias !117
+  br label %3502
 
-3592:                                             ; preds = %3457, %3592
-  %3593 = phi <8 x double> [ zeroinitializer, %3457 ], [ %3606, %3592 ]
-  %3594 = phi <8 x double> [ zeroinitializer, %3457 ], [ %3611, %3592 ]
-  %3595 = phi i64 [ 0, %3457 ], [ %3612, %3592 ]
-  %3596 = getelementptr inbounds nuw %struct.Piece, ptr %3458, i64 %3595
-  %3597 = getelementptr inbounds nuw i8, ptr %3596, i64 8448
-  %3598 = load <8 x i64>, ptr %3597, align 64, !tbaa !26
-  %3599 = getelementptr inbounds nuw i8, ptr %3596, i64 128
-  %3600 = load <8 x double>, ptr %3599, align 64, !tbaa !26
-  %3601 = getelementptr inbounds nuw i8, ptr %3596, i64 6720
-  %3602 = load <8 x double>, ptr %3601, align 64, !tbaa !26
-  %3603 = fmul <8 x double> %3600, %3602
-  %3604 = icmp eq <8 x i64> %3598, zeroinitializer
-  %3605 = select <8 x i1> %3604, <8 x double> %3603, <8 x double> zeroinitializer
-  %3606 = fadd <8 x double> %3593, %3605
-  %3607 = getelementptr inbounds nuw i8, ptr %3596, i64 6592
-  %3608 = load <8 x double>, ptr %3607, align 64, !tbaa !26
-  %3609 = fmul <8 x double> %3600, %3608
-  %3610 = select <8 x i1> %3604, <8 x double> %3609, <8 x double> zeroinitializer
-  %3611 = fadd <8 x double> %3594, %3610
-  %3612 = add nuw nsw i64 %3595, 1
-  %3613 = icmp eq i64 %3612, %3710
-  br i1 %3613, label %3459, label %3592, !llvm.loop !125
+3502:                                             ; preds = %3431, %3441
+  %3503 = add nuw nsw i64 %3241, 1
+  %3504 = load i64, ptr %157, align 8, !tbaa !20, !noalias !117
+  %3505 = icmp slt i64 %3503, %3504
+  br i1 %3505, label %3240, label %3506, !llvm.loop !116
 
-3614:                                             ; preds = %3449, %3686
-  %3615 = phi i64 [ %3709, %3686 ], [ 0, %3449 ]
-  %3616 = load ptr, ptr %129, align 8, !tbaa !28
-  %3617 = getelementptr inbounds nuw %struct.Piece, ptr %3616, i64 %3615
-  %3618 = getelementptr inbounds nuw i8, ptr %3617, i64 5952
-  %3619 = load <8 x double>, ptr %3618, align 64, !tbaa !26
-  %3620 = getelementptr inbounds nuw i8, ptr %3617, i64 6144
-  %3621 = load <8 x double>, ptr %3620, align 64, !tbaa !26
-  %3622 = getelementptr inbounds nuw i8, ptr %3617, i64 8568
-  %3623 = load ptr, ptr %3622, align 8, !tbaa !86
-  %3624 = getelementptr inbounds nuw i8, ptr %3617, i64 8576
-  %3625 = load ptr, ptr %3624, align 64, !tbaa !87
-  %3626 = getelementptr inbounds nuw i8, ptr %3617, i64 8520
-  %3627 = load ptr, ptr %3626, align 8, !tbaa !57
-  %3628 = load i64, ptr %119, align 16, !tbaa !21
-  %3629 = icmp sgt i64 %3628, 0
-  br i1 %3629, label %3645, label %3630
+3506:                                             ; preds = %3502, %3198
+  %3507 = phi i64 [ %3234, %3198 ], [ %3504, %3502 ]
+  %3508 = icmp sgt i64 %3507, 0
+  br i1 %3508, label %3671, label %3509
 
-3630:                                             ; preds = %3645, %3614
-  %3631 = getelementptr inbounds nuw i8, ptr %3617, i64 8320
-  %3632 = load <8 x i64>, ptr %3631, align 64, !tbaa !26
-  %3633 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3632)
-  %3634 = icmp eq i64 %3633, 0
-  %3635 = load i64, ptr %120, align 8, !tbaa !22
-  %3636 = icmp sgt i64 %3635, 0
-  br i1 %3634, label %3642, label %3637
+3509:                                             ; preds = %3506, %3235
+  %3510 = load <8 x double>, ptr %166, align 64, !tbaa !26
+  br label %3516
 
-3637:                                             ; preds = %3630
-  br i1 %3636, label %3638, label %3686
+3511:                                             ; preds = %3743
+  %3512 = load <8 x double>, ptr %166, align 64, !tbaa !26
+  %3513 = icmp sgt i64 %3767, 0
+  br i1 %3513, label %3514, label %3516
 
-3638:                                             ; preds = %3637
-  %3639 = getelementptr inbounds nuw i8, ptr %3617, i64 8672
-  %3640 = getelementptr inbounds nuw i8, ptr %3617, i64 8680
-  %3641 = getelementptr inbounds nuw i8, ptr %3617, i64 8640
-  br label %3661
+3514:                                             ; preds = %3511
+  %3515 = load ptr, ptr %130, align 8, !tbaa !28
+  br label %3649
 
-3642:                                             ; preds = %3630
-  br i1 %3636, label %3643, label %3686
+3516:                                             ; preds = %3649, %3509, %3511
+  %3517 = phi <8 x double> [ %3512, %3511 ], [ %3510, %3509 ], [ %3512, %3649 ]
+  %3518 = phi <8 x double> [ zeroinitializer, %3511 ], [ zeroinitializer, %3509 ], [ %3668, %3649 ]
+  %3519 = phi <8 x double> [ zeroinitializer, %3511 ], [ zeroinitializer, %3509 ], [ %3663, %3649 ]
+  %3520 = extractelement <8 x double> %3519, i64 0
+  %3521 = extractelement <8 x double> %3519, i64 1
+  %3522 = fadd double %3520, %3521
+  %3523 = extractelement <8 x double> %3519, i64 2
+  %3524 = fadd double %3522, %3523
+  %3525 = extractelement <8 x double> %3519, i64 3
+  %3526 = fadd double %3524, %3525
+  %3527 = extractelement <8 x double> %3519, i64 4
+  %3528 = fadd double %3526, %3527
+  %3529 = extractelement <8 x double> %3519, i64 5
+  %3530 = fadd double %3528, %3529
+  %3531 = extractelement <8 x double> %3519, i64 6
+  %3532 = fadd double %3530, %3531
+  %3533 = extractelement <8 x double> %3519, i64 7
+  %3534 = fadd double %3532, %3533
+  %3535 = insertelement <8 x double> poison, double %3534, i64 0
+  %3536 = load <8 x double>, ptr %201, align 64, !tbaa !26
+  %3537 = load <8 x double>, ptr %184, align 64, !tbaa !26
+  %3538 = fsub <8 x double> %3517, %3537
+  %3539 = extractelement <8 x double> %3518, i64 0
+  %3540 = extractelement <8 x double> %3518, i64 1
+  %3541 = fadd double %3539, %3540
+  %3542 = extractelement <8 x double> %3518, i64 2
+  %3543 = fadd double %3541, %3542
+  %3544 = extractelement <8 x double> %3518, i64 3
+  %3545 = fadd double %3543, %3544
+  %3546 = extractelement <8 x double> %3518, i64 4
+  %3547 = fadd double %3545, %3546
+  %3548 = extractelement <8 x double> %3518, i64 5
+  %3549 = fadd double %3547, %3548
+  %3550 = extractelement <8 x double> %3518, i64 6
+  %3551 = fadd double %3549, %3550
+  %3552 = extractelement <8 x double> %3518, i64 7
+  %3553 = fadd double %3551, %3552
+  %3554 = shufflevector <8 x double> %3535, <8 x double> poison, <8 x i32> zeroinitializer
+  %3555 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3536, <8 x double> %3538, <8 x double> %3554)
+  %3556 = insertelement <8 x double> poison, double %3553, i64 0
+  %3557 = shufflevector <8 x double> %3556, <8 x double> poison, <8 x i32> zeroinitializer
+  %3558 = fadd <8 x double> %3536, %3557
+  store <8 x double> %3555, ptr %202, align 64, !tbaa !26
+  %3559 = load <8 x double>, ptr %156, align 64, !tbaa !26
+  %3560 = fcmp ule <8 x double> %3559, zeroinitializer
+  %3561 = load <8 x double>, ptr %143, align 64, !tbaa !26
+  %3562 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3559, <8 x double> splat (double 5.000000e-01), <8 x double> %3561)
+  %3563 = fsub <8 x double> %3562, %3517
+  %3564 = fcmp ogt <8 x double> %3559, splat (double 1.000000e-30)
+  %3565 = select <8 x i1> %3564, <8 x double> %3559, <8 x double> splat (double 1.000000e-30)
+  %3566 = fdiv <8 x double> %3563, %3565
+  %3567 = fcmp ogt <8 x double> %3566, zeroinitializer
+  %3568 = select <8 x i1> %3567, <8 x double> %3566, <8 x double> zeroinitializer
+  %3569 = fcmp olt <8 x double> %3568, splat (double 1.000000e+00)
+  %3570 = select <8 x i1> %3569, <8 x double> %3568, <8 x double> splat (double 1.000000e+00)
+  %3571 = load <8 x double>, ptr %146, align 64, !tbaa !26
+  %3572 = load <8 x i64>, ptr %144, align 64, !tbaa !26
+  %3573 = icmp eq <8 x i64> %3572, zeroinitializer
+  %3574 = select <8 x i1> %3573, <8 x double> zeroinitializer, <8 x double> splat (double 1.000000e+00)
+  %3575 = select <8 x i1> %3560, <8 x double> %3574, <8 x double> %3570
+  %3576 = fmul <8 x double> %3571, %3575
+  %3577 = fcmp ule <8 x double> %3576, zeroinitializer
+  %3578 = fcmp uge <8 x double> %3576, %3571
+  %3579 = or <8 x i1> %3577, %3578
+  %3580 = or <8 x i1> %3560, %3579
+  %3581 = fdiv <8 x double> %3571, %3565
+  %3582 = select <8 x i1> %3580, <8 x double> zeroinitializer, <8 x double> %3581
+  %3583 = fadd <8 x double> %3558, %3582
+  %3584 = load <8 x i64>, ptr %154, align 64, !tbaa !26
+  %3585 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %3586 = fdiv <8 x double> splat (double 2.000000e+00), %3585
+  %3587 = load <8 x double>, ptr %163, align 64, !tbaa !26
+  %3588 = icmp eq <8 x i64> %3584, zeroinitializer
+  %3589 = select <8 x i1> %3588, <8 x double> %3587, <8 x double> %3586
+  %3590 = load <8 x double>, ptr %145, align 64, !tbaa !26
+  %3591 = load <8 x double>, ptr %1, align 64, !tbaa !26
+  %3592 = fmul <8 x double> %3590, %3591
+  %3593 = load <8 x double>, ptr %148, align 64, !tbaa !26
+  %3594 = load <8 x double>, ptr %149, align 64, !tbaa !26
+  %3595 = fmul <8 x double> %3594, splat (double 5.000000e-01)
+  %3596 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3595, <8 x double> %3590, <8 x double> %3593)
+  %3597 = load <8 x double>, ptr %150, align 64, !tbaa !26
+  %3598 = fmul <8 x double> %3590, %3597
+  %3599 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3592, <8 x double> %3596, <8 x double> %3598)
+  %3600 = load <8 x double>, ptr %164, align 64, !tbaa !26
+  %3601 = load <8 x double>, ptr %165, align 64, !tbaa !26
+  %3602 = load <8 x double>, ptr %151, align 64, !tbaa !26
+  %3603 = fmul <8 x double> %3591, %3602
+  %3604 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3595, <8 x double> %3602, <8 x double> %3593)
+  %3605 = fmul <8 x double> %3597, %3602
+  %3606 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3603, <8 x double> %3604, <8 x double> %3605)
+  %3607 = fmul <8 x double> %3601, %3606
+  %3608 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3600, <8 x double> %3599, <8 x double> %3607)
+  %3609 = fmul <8 x double> %3517, %3591
+  %3610 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3595, <8 x double> %3517, <8 x double> %3593)
+  %3611 = fmul <8 x double> %3517, %3597
+  %3612 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3609, <8 x double> %3610, <8 x double> %3611)
+  %3613 = fneg <8 x double> %3589
+  %3614 = load <8 x double>, ptr %167, align 64, !tbaa !26
+  %3615 = fneg <8 x double> %3614
+  %3616 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3613, <8 x double> %3599, <8 x double> %3615)
+  %3617 = select <8 x i1> %3588, <8 x double> %3608, <8 x double> %3616
+  %3618 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3589, <8 x double> %3612, <8 x double> %3617)
+  %3619 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3594, <8 x double> %3517, <8 x double> %3593)
+  %3620 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3591, <8 x double> %3619, <8 x double> %3597)
+  %3621 = load <8 x double>, ptr %155, align 64, !tbaa !26
+  %3622 = fcmp une <8 x double> %3621, zeroinitializer
+  %3623 = fadd <8 x double> %3555, %3618
+  %3624 = fsub <8 x double> %3623, %3576
+  %3625 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3589, <8 x double> %3620, <8 x double> %3583)
+  %3626 = fdiv <8 x double> %3624, %3625
+  %3627 = fsub <8 x double> %3517, %3626
+  %3628 = select <8 x i1> %3622, <8 x double> %3517, <8 x double> %3627
+  store <8 x double> %3628, ptr %166, align 64, !tbaa !26
+  %3629 = load <8 x double>, ptr %203, align 64, !tbaa !26
+  %3630 = fneg <8 x double> %3600
+  %3631 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3630, <8 x double> %3629, <8 x double> %3576)
+  %3632 = load <8 x double>, ptr %204, align 64, !tbaa !26
+  %3633 = fneg <8 x double> %3601
+  %3634 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3633, <8 x double> %3632, <8 x double> %3631)
+  %3635 = fdiv <8 x double> %3634, %3587
+  %3636 = load <8 x double>, ptr %205, align 64, !tbaa !26
+  %3637 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3630, <8 x double> %3636, <8 x double> %3555)
+  %3638 = load <8 x double>, ptr %206, align 64, !tbaa !26
+  %3639 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3633, <8 x double> %3638, <8 x double> %3637)
+  %3640 = fdiv <8 x double> %3639, %3587
+  %3641 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3576, <8 x double> %3585, <8 x double> %3629)
+  %3642 = select <8 x i1> %3588, <8 x double> %3635, <8 x double> %3641
+  %3643 = load <8 x double>, ptr %207, align 64, !tbaa !26
+  %3644 = select <8 x i1> %3622, <8 x double> %3643, <8 x double> %3642
+  store <8 x double> %3644, ptr %207, align 64, !tbaa !26
+  %3645 = load <8 x double>, ptr %208, align 64, !tbaa !26
+  %3646 = select <8 x i1> %3622, <8 x double> %3645, <8 x double> %3640
+  store <8 x double> %3646, ptr %208, align 64, !tbaa !26
+  %3647 = load i64, ptr %157, align 8, !tbaa !20
+  %3648 = icmp sgt i64 %3647, 0
+  br i1 %3648, label %3769, label %4062
 
-3643:                                             ; preds = %3642
-  %3644 = getelementptr inbounds nuw i8, ptr %3617, i64 8640
-  br label %3679
+3649:                                             ; preds = %3514, %3649
+  %3650 = phi <8 x double> [ zeroinitializer, %3514 ], [ %3663, %3649 ]
+  %3651 = phi <8 x double> [ zeroinitializer, %3514 ], [ %3668, %3649 ]
+  %3652 = phi i64 [ 0, %3514 ], [ %3669, %3649 ]
+  %3653 = getelementptr inbounds nuw %struct.Piece, ptr %3515, i64 %3652
+  %3654 = getelementptr inbounds nuw i8, ptr %3653, i64 8448
+  %3655 = load <8 x i64>, ptr %3654, align 64, !tbaa !26
+  %3656 = getelementptr inbounds nuw i8, ptr %3653, i64 128
+  %3657 = load <8 x double>, ptr %3656, align 64, !tbaa !26
+  %3658 = getelementptr inbounds nuw i8, ptr %3653, i64 6720
+  %3659 = load <8 x double>, ptr %3658, align 64, !tbaa !26
+  %3660 = fmul <8 x double> %3657, %3659
+  %3661 = icmp eq <8 x i64> %3655, zeroinitializer
+  %3662 = select <8 x i1> %3661, <8 x double> %3660, <8 x double> zeroinitializer
+  %3663 = fadd <8 x double> %3650, %3662
+  %3664 = getelementptr inbounds nuw i8, ptr %3653, i64 6592
+  %3665 = load <8 x double>, ptr %3664, align 64, !tbaa !26
+  %3666 = fmul <8 x double> %3657, %3665
+  %3667 = select <8 x i1> %3661, <8 x double> %3666, <8 x double> zeroinitializer
+  %3668 = fadd <8 x double> %3651, %3667
+  %3669 = add nuw nsw i64 %3652, 1
+  %3670 = icmp eq i64 %3669, %3767
+  br i1 %3670, label %3516, label %3649, !llvm.loop !126
 
-3645:                                             ; preds = %3614, %3645
-  %3646 = phi <8 x double> [ %3658, %3645 ], [ %3619, %3614 ]
-  %3647 = phi i64 [ %3648, %3645 ], [ %3628, %3614 ]
-  %3648 = add nsw i64 %3647, -1
-  %3649 = uitofp nneg i64 %3648 to double
-  %3650 = insertelement <8 x double> poison, double %3649, i64 0
-  %3651 = shufflevector <8 x double> %3650, <8 x double> poison, <8 x i32> zeroinitializer
-  %3652 = fcmp ugt <8 x double> %3621, %3651
-  %3653 = getelementptr inbounds nuw <8 x double>, ptr %3623, i64 %3648
-  %3654 = load <8 x double>, ptr %3653, align 64, !tbaa !26
-  %3655 = getelementptr inbounds nuw <8 x double>, ptr %3625, i64 %3648
-  %3656 = load <8 x double>, ptr %3655, align 64, !tbaa !26
-  %3657 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3656, <8 x double> %3646, <8 x double> %3654)
-  %3658 = select <8 x i1> %3652, <8 x double> %3657, <8 x double> %3619
-  %3659 = getelementptr inbounds nuw <8 x double>, ptr %3627, i64 %3648
-  store <8 x double> %3658, ptr %3659, align 64, !tbaa !26
-  %3660 = icmp samesign ugt i64 %3647, 1
-  br i1 %3660, label %3645, label %3630, !llvm.loop !126
+3671:                                             ; preds = %3506, %3743
+  %3672 = phi i64 [ %3766, %3743 ], [ 0, %3506 ]
+  %3673 = load ptr, ptr %130, align 8, !tbaa !28
+  %3674 = getelementptr inbounds nuw %struct.Piece, ptr %3673, i64 %3672
+  %3675 = getelementptr inbounds nuw i8, ptr %3674, i64 5952
+  %3676 = load <8 x double>, ptr %3675, align 64, !tbaa !26
+  %3677 = getelementptr inbounds nuw i8, ptr %3674, i64 6144
+  %3678 = load <8 x double>, ptr %3677, align 64, !tbaa !26
+  %3679 = getelementptr inbounds nuw i8, ptr %3674, i64 8632
+  %3680 = load ptr, ptr %3679, align 8, !tbaa !87
+  %3681 = getelementptr inbounds nuw i8, ptr %3674, i64 8640
+  %3682 = load ptr, ptr %3681, align 64, !tbaa !88
+  %3683 = getelementptr inbounds nuw i8, ptr %3674, i64 8584
+  %3684 = load ptr, ptr %3683, align 8, !tbaa !58
+  %3685 = load i64, ptr %119, align 16, !tbaa !21
+  %3686 = icmp sgt i64 %3685, 0
+  br i1 %3686, label %3702, label %3687
 
-3661:                                             ; preds = %3638, %3661
-  %3662 = phi i64 [ 0, %3638 ], [ %3676, %3661 ]
-  %3663 = phi <8 x double> [ %3619, %3638 ], [ %3673, %3661 ]
-  %3664 = load <8 x i64>, ptr %3631, align 64, !tbaa !26
-  %3665 = load ptr, ptr %3639, align 32, !tbaa !92
-  %3666 = getelementptr inbounds nuw <8 x double>, ptr %3665, i64 %3662
-  %3667 = load <8 x double>, ptr %3666, align 64, !tbaa !26
-  %3668 = load ptr, ptr %3640, align 8, !tbaa !93
-  %3669 = getelementptr inbounds nuw <8 x double>, ptr %3668, i64 %3662
-  %3670 = load <8 x double>, ptr %3669, align 64, !tbaa !26
-  %3671 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3670, <8 x double> %3663, <8 x double> %3667)
-  %3672 = icmp eq <8 x i64> %3664, zeroinitializer
-  %3673 = select <8 x i1> %3672, <8 x double> %3619, <8 x double> %3671
-  %3674 = load ptr, ptr %3641, align 64, !tbaa !127
-  %3675 = getelementptr inbounds nuw <8 x double>, ptr %3674, i64 %3662
-  store <8 x double> %3673, ptr %3675, align 64, !tbaa !26
-  %3676 = add nuw nsw i64 %3662, 1
-  %3677 = load i64, ptr %120, align 8, !tbaa !22
-  %3678 = icmp slt i64 %3676, %3677
-  br i1 %3678, label %3661, label %3686, !llvm.loop !128
+3687:                                             ; preds = %3702, %3671
+  %3688 = getelementptr inbounds nuw i8, ptr %3674, i64 8320
+  %3689 = load <8 x i64>, ptr %3688, align 64, !tbaa !26
+  %3690 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3689)
+  %3691 = icmp eq i64 %3690, 0
+  %3692 = load i64, ptr %120, align 8, !tbaa !22
+  %3693 = icmp sgt i64 %3692, 0
+  br i1 %3691, label %3699, label %3694
 
-3679:                                             ; preds = %3643, %3679
-  %3680 = phi i64 [ 0, %3643 ], [ %3683, %3679 ]
-  %3681 = load ptr, ptr %3644, align 64, !tbaa !127
-  %3682 = getelementptr inbounds nuw <8 x double>, ptr %3681, i64 %3680
-  store <8 x double> %3619, ptr %3682, align 64, !tbaa !26
-  %3683 = add nuw nsw i64 %3680, 1
-  %3684 = load i64, ptr %120, align 8, !tbaa !22
-  %3685 = icmp slt i64 %3683, %3684
-  br i1 %3685, label %3679, label %3686, !llvm.loop !129
+3694:                                             ; preds = %3687
+  br i1 %3693, label %3695, label %3743
 
-3686:                                             ; preds = %3661, %3679, %3637, %3642
-  %3687 = phi <8 x double> [ %3619, %3642 ], [ %3619, %3637 ], [ %3619, %3679 ], [ %3673, %3661 ]
-  %3688 = load <8 x i64>, ptr %3631, align 64, !tbaa !26
-  %3689 = getelementptr inbounds nuw i8, ptr %3617, i64 6656
-  %3690 = load <8 x double>, ptr %3689, align 64, !tbaa !26
-  %3691 = icmp eq <8 x i64> %3688, zeroinitializer
-  %3692 = select <8 x i1> %3691, <8 x double> zeroinitializer, <8 x double> %3690
-  %3693 = fsub <8 x double> splat (double 1.000000e+00), %3692
-  %3694 = getelementptr inbounds nuw i8, ptr %3617, i64 5888
-  %3695 = load <8 x double>, ptr %3694, align 64, !tbaa !26
-  %3696 = fmul <8 x double> %3692, %3695
-  %3697 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3693, <8 x double> %3687, <8 x double> %3696)
-  %3698 = getelementptr inbounds nuw i8, ptr %3617, i64 6848
-  store <8 x double> %3697, ptr %3698, align 64, !tbaa !26
-  %3699 = getelementptr inbounds nuw i8, ptr %3617, i64 6592
-  %3700 = load <8 x double>, ptr %3699, align 64, !tbaa !26
-  %3701 = fsub <8 x double> %3695, %3687
-  %3702 = fmul <8 x double> %3701, %3700
-  %3703 = getelementptr inbounds nuw i8, ptr %3617, i64 6720
-  store <8 x double> %3702, ptr %3703, align 64, !tbaa !26
-  %3704 = getelementptr inbounds nuw i8, ptr %3617, i64 3200
-  %3705 = load <8 x double>, ptr %3704, align 64, !tbaa !26
-  %3706 = fdiv <8 x double> %3702, %3705
-  %3707 = fsub <8 x double> %3695, %3706
-  %3708 = getelementptr inbounds nuw i8, ptr %3617, i64 6784
-  store <8 x double> %3707, ptr %3708, align 64, !tbaa !26
-  %3709 = add nuw nsw i64 %3615, 1
-  %3710 = load i64, ptr %156, align 8, !tbaa !20
-  %3711 = icmp slt i64 %3709, %3710
-  br i1 %3711, label %3614, label %3454, !llvm.loop !130
+3695:                                             ; preds = %3694
+  %3696 = getelementptr inbounds nuw i8, ptr %3674, i64 8736
+  %3697 = getelementptr inbounds nuw i8, ptr %3674, i64 8744
+  %3698 = getelementptr inbounds nuw i8, ptr %3674, i64 8704
+  br label %3718
 
-3712:                                             ; preds = %3459, %3934
-  %3713 = phi i64 [ %3997, %3934 ], [ 0, %3459 ]
-  %3714 = phi <8 x double> [ %3996, %3934 ], [ zeroinitializer, %3459 ]
-  %3715 = load ptr, ptr %129, align 8, !tbaa !28
-  %3716 = getelementptr inbounds nuw %struct.Piece, ptr %3715, i64 %3713
-  %3717 = getelementptr inbounds nuw i8, ptr %3716, i64 6016
-  %3718 = load <8 x double>, ptr %3717, align 64, !tbaa !26
-  %3719 = getelementptr inbounds nuw i8, ptr %3716, i64 6080
-  %3720 = load <8 x double>, ptr %3719, align 64, !tbaa !26
-  %3721 = fadd <8 x double> %3718, %3720
-  %3722 = getelementptr inbounds nuw i8, ptr %3716, i64 5952
-  %3723 = load <8 x double>, ptr %3722, align 64, !tbaa !26
-  %3724 = load <8 x double>, ptr %199, align 64, !tbaa !26
-  %3725 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3724, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %3726 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3724, <8 x double> %3725, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %3727 = getelementptr inbounds nuw i8, ptr %3716, i64 7168
-  %3728 = load <8 x double>, ptr %3727, align 64, !tbaa !26
-  %3729 = getelementptr inbounds nuw i8, ptr %3716, i64 1280
-  %3730 = load <8 x double>, ptr %3729, align 64, !tbaa !26
-  %3731 = fmul <8 x double> %3728, %3730
-  %3732 = getelementptr inbounds nuw i8, ptr %3716, i64 6848
-  %3733 = load <8 x double>, ptr %3732, align 64, !tbaa !26
-  %3734 = fsub <8 x double> %3733, %3723
-  %3735 = fmul <8 x double> %3731, %3734
-  %3736 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3726, <8 x double> %3721, <8 x double> %3735)
-  %3737 = getelementptr inbounds nuw i8, ptr %3716, i64 5696
-  %3738 = load <8 x double>, ptr %3737, align 64, !tbaa !26, !noalias !131
-  %3739 = getelementptr inbounds nuw i8, ptr %3716, i64 4160
-  %3740 = load <8 x double>, ptr %3739, align 64, !tbaa !26, !noalias !131
-  %3741 = fneg <8 x double> %3738
-  %3742 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3741, <8 x double> %3740, <8 x double> %3721)
-  %3743 = getelementptr inbounds nuw i8, ptr %3716, i64 5760
-  %3744 = load <8 x double>, ptr %3743, align 64, !tbaa !26, !noalias !131
-  %3745 = getelementptr inbounds nuw i8, ptr %3716, i64 5056
-  %3746 = load <8 x double>, ptr %3745, align 64, !tbaa !26, !noalias !131
-  %3747 = fneg <8 x double> %3744
-  %3748 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3747, <8 x double> %3746, <8 x double> %3742)
-  %3749 = getelementptr inbounds nuw i8, ptr %3716, i64 5632
-  %3750 = load <8 x double>, ptr %3749, align 64, !tbaa !26, !noalias !131
-  %3751 = fdiv <8 x double> %3748, %3750
-  %3752 = getelementptr inbounds nuw i8, ptr %3716, i64 1600
-  %3753 = load <8 x double>, ptr %3752, align 64, !tbaa !26, !noalias !131
-  %3754 = fsub <8 x double> %3753, %3751
-  %3755 = getelementptr inbounds nuw i8, ptr %3716, i64 4032
-  %3756 = load <8 x double>, ptr %3755, align 64, !tbaa !26, !noalias !131
-  %3757 = getelementptr inbounds nuw i8, ptr %3716, i64 7552
-  %3758 = load <8 x double>, ptr %3757, align 64, !tbaa !26, !noalias !131
-  %3759 = fsub <8 x double> %3756, %3758
-  %3760 = getelementptr inbounds nuw i8, ptr %3716, i64 3904
-  %3761 = load <8 x double>, ptr %3760, align 64, !tbaa !26, !noalias !131
-  %3762 = getelementptr inbounds nuw i8, ptr %3716, i64 2944
-  %3763 = load <8 x double>, ptr %3762, align 64, !tbaa !26, !noalias !131
-  %3764 = getelementptr inbounds nuw i8, ptr %3716, i64 8320
-  %3765 = load <8 x i64>, ptr %3764, align 64, !tbaa !26, !noalias !131
-  %3766 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3765)
-  %3767 = icmp eq i64 %3766, 0
-  br i1 %3767, label %3896, label %3768
+3699:                                             ; preds = %3687
+  br i1 %3693, label %3700, label %3743
 
-3768:                                             ; preds = %3712
-  %3769 = fcmp ogt <8 x double> %3759, %3754
-  %3770 = getelementptr inbounds nuw i8, ptr %3716, i64 7680
-  %3771 = load <8 x double>, ptr %3770, align 64, !tbaa !26, !noalias !131
-  %3772 = fcmp oeq <8 x double> %3771, zeroinitializer
-  %3773 = select <8 x i1> %3772, <8 x i1> %3769, <8 x i1> zeroinitializer
-  %3774 = select <8 x i1> %3773, <8 x i64> %3765, <8 x i64> zeroinitializer
-  %3775 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3774)
-  %3776 = icmp eq i64 %3775, 0
-  br i1 %3776, label %3849, label %3777
+3700:                                             ; preds = %3699
+  %3701 = getelementptr inbounds nuw i8, ptr %3674, i64 8704
+  br label %3736
 
-3777:                                             ; preds = %3768
-  %3778 = fsub <8 x double> %3759, %3754
-  %3779 = getelementptr inbounds nuw i8, ptr %3716, i64 832
-  %3780 = load <8 x double>, ptr %3779, align 64, !tbaa !26, !noalias !131
-  %3781 = fdiv <8 x double> %3778, %3780
-  %3782 = getelementptr inbounds nuw i8, ptr %3716, i64 8552
-  %3783 = load ptr, ptr %3782, align 8, !tbaa !67, !noalias !131
-  %3784 = load i64, ptr %119, align 16, !tbaa !21, !noalias !131
-  %3785 = add nsw i64 %3784, -1
-  %3786 = getelementptr inbounds <8 x double>, ptr %3783, i64 %3785
-  %3787 = load <8 x double>, ptr %3786, align 64, !tbaa !26, !noalias !131
-  %3788 = icmp sgt i64 %3784, 1
-  br i1 %3788, label %3789, label %3841
+3702:                                             ; preds = %3671, %3702
+  %3703 = phi <8 x double> [ %3715, %3702 ], [ %3676, %3671 ]
+  %3704 = phi i64 [ %3705, %3702 ], [ %3685, %3671 ]
+  %3705 = add nsw i64 %3704, -1
+  %3706 = uitofp nneg i64 %3705 to double
+  %3707 = insertelement <8 x double> poison, double %3706, i64 0
+  %3708 = shufflevector <8 x double> %3707, <8 x double> poison, <8 x i32> zeroinitializer
+  %3709 = fcmp ugt <8 x double> %3678, %3708
+  %3710 = getelementptr inbounds nuw <8 x double>, ptr %3680, i64 %3705
+  %3711 = load <8 x double>, ptr %3710, align 64, !tbaa !26
+  %3712 = getelementptr inbounds nuw <8 x double>, ptr %3682, i64 %3705
+  %3713 = load <8 x double>, ptr %3712, align 64, !tbaa !26
+  %3714 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3713, <8 x double> %3703, <8 x double> %3711)
+  %3715 = select <8 x i1> %3709, <8 x double> %3714, <8 x double> %3676
+  %3716 = getelementptr inbounds nuw <8 x double>, ptr %3684, i64 %3705
+  store <8 x double> %3715, ptr %3716, align 64, !tbaa !26
+  %3717 = icmp samesign ugt i64 %3704, 1
+  br i1 %3717, label %3702, label %3687, !llvm.loop !127
 
-3789:                                             ; preds = %3777
-  %3790 = getelementptr inbounds nuw i8, ptr %3716, i64 8512
-  %3791 = load i64, ptr %3790, align 64, !tbaa !31, !noalias !131
-  %3792 = getelementptr inbounds nuw i8, ptr %3716, i64 4672
-  %3793 = getelementptr inbounds nuw i8, ptr %3716, i64 1536
-  %3794 = getelementptr inbounds nuw i8, ptr %3716, i64 8608
-  br label %3795
+3718:                                             ; preds = %3695, %3718
+  %3719 = phi i64 [ 0, %3695 ], [ %3733, %3718 ]
+  %3720 = phi <8 x double> [ %3676, %3695 ], [ %3730, %3718 ]
+  %3721 = load <8 x i64>, ptr %3688, align 64, !tbaa !26
+  %3722 = load ptr, ptr %3696, align 32, !tbaa !93
+  %3723 = getelementptr inbounds nuw <8 x double>, ptr %3722, i64 %3719
+  %3724 = load <8 x double>, ptr %3723, align 64, !tbaa !26
+  %3725 = load ptr, ptr %3697, align 8, !tbaa !94
+  %3726 = getelementptr inbounds nuw <8 x double>, ptr %3725, i64 %3719
+  %3727 = load <8 x double>, ptr %3726, align 64, !tbaa !26
+  %3728 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3727, <8 x double> %3720, <8 x double> %3724)
+  %3729 = icmp eq <8 x i64> %3721, zeroinitializer
+  %3730 = select <8 x i1> %3729, <8 x double> %3676, <8 x double> %3728
+  %3731 = load ptr, ptr %3698, align 64, !tbaa !128
+  %3732 = getelementptr inbounds nuw <8 x double>, ptr %3731, i64 %3719
+  store <8 x double> %3730, ptr %3732, align 64, !tbaa !26
+  %3733 = add nuw nsw i64 %3719, 1
+  %3734 = load i64, ptr %120, align 8, !tbaa !22
+  %3735 = icmp slt i64 %3733, %3734
+  br i1 %3735, label %3718, label %3743, !llvm.loop !129
 
-3795:                                             ; preds = %3789, %3838
-  %3796 = phi <8 x double> [ %3761, %3789 ], [ %3833, %3838 ]
-  %3797 = phi i64 [ %3785, %3789 ], [ %3839, %3838 ]
-  %3798 = phi <8 x double> [ %3787, %3789 ], [ %3821, %3838 ]
-  %3799 = phi <8 x i64> [ %3774, %3789 ], [ %3825, %3838 ]
-  %3800 = phi <8 x double> [ %3781, %3789 ], [ %3832, %3838 ]
-  %3801 = icmp slt i64 %3797, %3791
-  br i1 %3801, label %3802, label %3808
+3736:                                             ; preds = %3700, %3736
+  %3737 = phi i64 [ 0, %3700 ], [ %3740, %3736 ]
+  %3738 = load ptr, ptr %3701, align 64, !tbaa !128
+  %3739 = getelementptr inbounds nuw <8 x double>, ptr %3738, i64 %3737
+  store <8 x double> %3676, ptr %3739, align 64, !tbaa !26
+  %3740 = add nuw nsw i64 %3737, 1
+  %3741 = load i64, ptr %120, align 8, !tbaa !22
+  %3742 = icmp slt i64 %3740, %3741
+  br i1 %3742, label %3736, label %3743, !llvm.loop !130
 
-3802:                                             ; preds = %3795
-  %3803 = load ptr, ptr %3794, align 32, !tbaa !72, !noalias !131
-  %3804 = getelementptr inbounds nuw <8 x double>, ptr %3803, i64 %3797
-  %3805 = load <8 x double>, ptr %3804, align 64, !tbaa !26, !noalias !131
-  %3806 = load <8 x double>, ptr %3793, align 64, !tbaa !26, !noalias !131
-  %3807 = fmul <8 x double> %3805, %3806
-  br label %3816
+3743:                                             ; preds = %3718, %3736, %3694, %3699
+  %3744 = phi <8 x double> [ %3676, %3699 ], [ %3676, %3694 ], [ %3676, %3736 ], [ %3730, %3718 ]
+  %3745 = load <8 x i64>, ptr %3688, align 64, !tbaa !26
+  %3746 = getelementptr inbounds nuw i8, ptr %3674, i64 6656
+  %3747 = load <8 x double>, ptr %3746, align 64, !tbaa !26
+  %3748 = icmp eq <8 x i64> %3745, zeroinitializer
+  %3749 = select <8 x i1> %3748, <8 x double> zeroinitializer, <8 x double> %3747
+  %3750 = fsub <8 x double> splat (double 1.000000e+00), %3749
+  %3751 = getelementptr inbounds nuw i8, ptr %3674, i64 5888
+  %3752 = load <8 x double>, ptr %3751, align 64, !tbaa !26
+  %3753 = fmul <8 x double> %3749, %3752
+  %3754 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3750, <8 x double> %3744, <8 x double> %3753)
+  %3755 = getelementptr inbounds nuw i8, ptr %3674, i64 6848
+  store <8 x double> %3754, ptr %3755, align 64, !tbaa !26
+  %3756 = getelementptr inbounds nuw i8, ptr %3674, i64 6592
+  %3757 = load <8 x double>, ptr %3756, align 64, !tbaa !26
+  %3758 = fsub <8 x double> %3752, %3744
+  %3759 = fmul <8 x double> %3758, %3757
+  %3760 = getelementptr inbounds nuw i8, ptr %3674, i64 6720
+  store <8 x double> %3759, ptr %3760, align 64, !tbaa !26
+  %3761 = getelementptr inbounds nuw i8, ptr %3674, i64 3200
+  %3762 = load <8 x double>, ptr %3761, align 64, !tbaa !26
+  %3763 = fdiv <8 x double> %3759, %3762
+  %3764 = fsub <8 x double> %3752, %3763
+  %3765 = getelementptr inbounds nuw i8, ptr %3674, i64 6784
+  store <8 x double> %3764, ptr %3765, align 64, !tbaa !26
+  %3766 = add nuw nsw i64 %3672, 1
+  %3767 = load i64, ptr %157, align 8, !tbaa !20
+  %3768 = icmp slt i64 %3766, %3767
+  br i1 %3768, label %3671, label %3511, !llvm.loop !131
 
-3808:                                             ; preds = %3795
-  %3809 = load <8 x double>, ptr %3792, align 64, !tbaa !26, !noalias !131
-  %3810 = load <8 x double>, ptr %3793, align 64, !tbaa !26, !noalias !131
-  %3811 = load ptr, ptr %3794, align 32, !tbaa !72, !noalias !131
-  %3812 = getelementptr inbounds nuw <8 x double>, ptr %3811, i64 %3797
-  %3813 = load <8 x double>, ptr %3812, align 64, !tbaa !26, !noalias !131
-  %3814 = fsub <8 x double> %3809, %3810
-  %3815 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3813, <8 x double> %3814, <8 x double> %3810)
-  br label %3816
+3769:                                             ; preds = %3516, %3996
+  %3770 = phi i64 [ %4059, %3996 ], [ 0, %3516 ]
+  %3771 = phi <8 x double> [ %4058, %3996 ], [ zeroinitializer, %3516 ]
+  %3772 = load ptr, ptr %130, align 8, !tbaa !28
+  %3773 = getelementptr inbounds nuw %struct.Piece, ptr %3772, i64 %3770
+  %3774 = getelementptr inbounds nuw i8, ptr %3773, i64 6016
+  %3775 = load <8 x double>, ptr %3774, align 64, !tbaa !26
+  %3776 = getelementptr inbounds nuw i8, ptr %3773, i64 6080
+  %3777 = load <8 x double>, ptr %3776, align 64, !tbaa !26
+  %3778 = fadd <8 x double> %3775, %3777
+  %3779 = getelementptr inbounds nuw i8, ptr %3773, i64 5952
+  %3780 = load <8 x double>, ptr %3779, align 64, !tbaa !26
+  %3781 = load <8 x double>, ptr %200, align 64, !tbaa !26
+  %3782 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3781, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %3783 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3781, <8 x double> %3782, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %3784 = getelementptr inbounds nuw i8, ptr %3773, i64 7168
+  %3785 = load <8 x double>, ptr %3784, align 64, !tbaa !26
+  %3786 = getelementptr inbounds nuw i8, ptr %3773, i64 1280
+  %3787 = load <8 x double>, ptr %3786, align 64, !tbaa !26
+  %3788 = fmul <8 x double> %3785, %3787
+  %3789 = getelementptr inbounds nuw i8, ptr %3773, i64 6848
+  %3790 = load <8 x double>, ptr %3789, align 64, !tbaa !26
+  %3791 = fsub <8 x double> %3790, %3780
+  %3792 = fmul <8 x double> %3788, %3791
+  %3793 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3783, <8 x double> %3778, <8 x double> %3792)
+  %3794 = getelementptr inbounds nuw i8, ptr %3773, i64 5696
+  %3795 = load <8 x double>, ptr %3794, align 64, !tbaa !26, !noalias !132
+  %3796 = getelementptr inbounds nuw i8, ptr %3773, i64 4160
+  %3797 = load <8 x double>, ptr %3796, align 64, !tbaa !26, !noalias !132
+  %3798 = fneg <8 x double> %3795
+  %3799 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3798, <8 x double> %3797, <8 x double> %3778)
+  %3800 = getelementptr inbounds nuw i8, ptr %3773, i64 5760
+  %3801 = load <8 x double>, ptr %3800, align 64, !tbaa !26, !noalias !132
+  %3802 = getelementptr inbounds nuw i8, ptr %3773, i64 5056
+  %3803 = load <8 x double>, ptr %3802, align 64, !tbaa !26, !noalias !132
+  %3804 = fneg <8 x double> %3801
+  %3805 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3804, <8 x double> %3803, <8 x double> %3799)
+  %3806 = getelementptr inbounds nuw i8, ptr %3773, i64 5824
+  %3807 = load <8 x double>, ptr %3806, align 64, !tbaa !26, !noalias !132
+  %3808 = fmul <8 x double> %3805, %3807
+  %3809 = getelementptr inbounds nuw i8, ptr %3773, i64 1600
+  %3810 = load <8 x double>, ptr %3809, align 64, !tbaa !26, !noalias !132
+  %3811 = fsub <8 x double> %3810, %3808
+  %3812 = getelementptr inbounds nuw i8, ptr %3773, i64 4032
+  %3813 = load <8 x double>, ptr %3812, align 64, !tbaa !26, !noalias !132
+  %3814 = getelementptr inbounds nuw i8, ptr %3773, i64 7488
+  %3815 = load <8 x double>, ptr %3814, align 64, !tbaa !26, !noalias !132
+  %3816 = fsub <8 x double> %3813, %3815
+  %3817 = getelementptr inbounds nuw i8, ptr %3773, i64 3904
+  %3818 = load <8 x double>, ptr %3817, align 64, !tbaa !26, !noalias !132
+  %3819 = getelementptr inbounds nuw i8, ptr %3773, i64 2944
+  %3820 = load <8 x double>, ptr %3819, align 64, !tbaa !26, !noalias !132
+  %3821 = getelementptr inbounds nuw i8, ptr %3773, i64 8320
+  %3822 = load <8 x i64>, ptr %3821, align 64, !tbaa !26, !noalias !132
+  %3823 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3822)
+  %3824 = icmp eq i64 %3823, 0
+  br i1 %3824, label %3958, label %3825
 
-3816:                                             ; preds = %3808, %3802
-  %3817 = phi <8 x double> [ %3807, %3802 ], [ %3815, %3808 ]
-  %3818 = getelementptr inbounds nuw <8 x double>, ptr %3783, i64 %3797
-  %3819 = load <8 x double>, ptr %3818, align 64, !tbaa !26, !noalias !131
-  %3820 = icmp eq <8 x i64> %3799, zeroinitializer
-  %3821 = select <8 x i1> %3820, <8 x double> %3798, <8 x double> %3819
-  %3822 = fsub <8 x double> %3796, %3817
-  %3823 = fmul <8 x double> %3822, %3821
-  %3824 = fcmp olt <8 x double> %3823, %3800
-  %3825 = select <8 x i1> %3824, <8 x i64> %3799, <8 x i64> zeroinitializer
-  %3826 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3825)
-  %3827 = icmp eq i64 %3826, 0
-  br i1 %3827, label %3841, label %3828
+3825:                                             ; preds = %3769
+  %3826 = fcmp ogt <8 x double> %3816, %3811
+  %3827 = getelementptr inbounds nuw i8, ptr %3773, i64 7616
+  %3828 = load <8 x double>, ptr %3827, align 64, !tbaa !26, !noalias !132
+  %3829 = fcmp oeq <8 x double> %3828, zeroinitializer
+  %3830 = select <8 x i1> %3829, <8 x i1> %3826, <8 x i1> zeroinitializer
+  %3831 = select <8 x i1> %3830, <8 x i64> %3822, <8 x i64> zeroinitializer
+  %3832 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3831)
+  %3833 = icmp eq i64 %3832, 0
+  br i1 %3833, label %3906, label %3834
 
-3828:                                             ; preds = %3816
-  %3829 = fneg <8 x double> %3821
-  %3830 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3829, <8 x double> %3822, <8 x double> %3800)
-  %3831 = icmp eq <8 x i64> %3825, zeroinitializer
-  %3832 = select <8 x i1> %3831, <8 x double> %3800, <8 x double> %3830
-  %3833 = select <8 x i1> %3831, <8 x double> %3796, <8 x double> %3817
-  %3834 = icmp eq i64 %3797, 1
-  br i1 %3834, label %3835, label %3838
+3834:                                             ; preds = %3825
+  %3835 = fsub <8 x double> %3816, %3811
+  %3836 = getelementptr inbounds nuw i8, ptr %3773, i64 7808
+  %3837 = load <8 x double>, ptr %3836, align 64, !tbaa !26, !noalias !132
+  %3838 = fmul <8 x double> %3835, %3837
+  %3839 = getelementptr inbounds nuw i8, ptr %3773, i64 8616
+  %3840 = load ptr, ptr %3839, align 8, !tbaa !65, !noalias !132
+  %3841 = load i64, ptr %119, align 16, !tbaa !21, !noalias !132
+  %3842 = add nsw i64 %3841, -1
+  %3843 = getelementptr inbounds <8 x double>, ptr %3840, i64 %3842
+  %3844 = load <8 x double>, ptr %3843, align 64, !tbaa !26, !noalias !132
+  %3845 = icmp sgt i64 %3841, 1
+  br i1 %3845, label %3846, label %3898
 
-3835:                                             ; preds = %3828
-  %3836 = load <8 x double>, ptr %3783, align 64, !tbaa !26, !noalias !131
-  %3837 = select <8 x i1> %3831, <8 x double> %3821, <8 x double> %3836
-  br label %3841
+3846:                                             ; preds = %3834
+  %3847 = getelementptr inbounds nuw i8, ptr %3773, i64 8512
+  %3848 = load i64, ptr %3847, align 64, !tbaa !31, !noalias !132
+  %3849 = getelementptr inbounds nuw i8, ptr %3773, i64 4672
+  %3850 = getelementptr inbounds nuw i8, ptr %3773, i64 1536
+  %3851 = getelementptr inbounds nuw i8, ptr %3773, i64 8672
+  br label %3852
 
-3838:                                             ; preds = %3828
-  %3839 = add nsw i64 %3797, -1
-  %3840 = icmp sgt i64 %3797, 1
-  br i1 %3840, label %3795, label %3841, !llvm.loop !73
+3852:                                             ; preds = %3846, %3895
+  %3853 = phi <8 x double> [ %3818, %3846 ], [ %3890, %3895 ]
+  %3854 = phi i64 [ %3842, %3846 ], [ %3896, %3895 ]
+  %3855 = phi <8 x double> [ %3844, %3846 ], [ %3878, %3895 ]
+  %3856 = phi <8 x i64> [ %3831, %3846 ], [ %3882, %3895 ]
+  %3857 = phi <8 x double> [ %3838, %3846 ], [ %3889, %3895 ]
+  %3858 = icmp slt i64 %3854, %3848
+  br i1 %3858, label %3859, label %3865
 
-3841:                                             ; preds = %3838, %3816, %3835, %3777
-  %3842 = phi <8 x double> [ %3781, %3777 ], [ %3832, %3835 ], [ %3800, %3816 ], [ %3832, %3838 ]
-  %3843 = phi <8 x double> [ %3761, %3777 ], [ %3833, %3835 ], [ %3796, %3816 ], [ %3833, %3838 ]
-  %3844 = phi <8 x double> [ %3787, %3777 ], [ %3837, %3835 ], [ %3821, %3816 ], [ %3821, %3838 ]
-  %3845 = fdiv <8 x double> %3842, %3844
-  %3846 = fsub <8 x double> %3843, %3845
-  %3847 = icmp eq <8 x i64> %3774, zeroinitializer
-  %3848 = select <8 x i1> %3847, <8 x double> %3761, <8 x double> %3846
-  br label %3849
+3859:                                             ; preds = %3852
+  %3860 = load ptr, ptr %3851, align 32, !tbaa !73, !noalias !132
+  %3861 = getelementptr inbounds nuw <8 x double>, ptr %3860, i64 %3854
+  %3862 = load <8 x double>, ptr %3861, align 64, !tbaa !26, !noalias !132
+  %3863 = load <8 x double>, ptr %3850, align 64, !tbaa !26, !noalias !132
+  %3864 = fmul <8 x double> %3862, %3863
+  br label %3873
 
-3849:                                             ; preds = %3841, %3768
-  %3850 = phi <8 x double> [ %3848, %3841 ], [ %3761, %3768 ]
-  %3851 = getelementptr inbounds nuw i8, ptr %3716, i64 2560
-  %3852 = load <8 x double>, ptr %3851, align 64, !tbaa !26, !noalias !131
-  %3853 = getelementptr inbounds nuw i8, ptr %3716, i64 2624
-  %3854 = load <8 x double>, ptr %3853, align 64, !tbaa !26, !noalias !131
-  %3855 = getelementptr inbounds nuw i8, ptr %3716, i64 2688
-  %3856 = load <8 x double>, ptr %3855, align 64, !tbaa !26, !noalias !131
-  %3857 = getelementptr inbounds nuw i8, ptr %3716, i64 2752
-  %3858 = load <8 x double>, ptr %3857, align 64, !tbaa !26, !noalias !131
-  %3859 = load <8 x double>, ptr %3716, align 64, !tbaa !26, !noalias !131
-  %3860 = fmul <8 x double> %3859, splat (double 2.000000e-05)
-  br label %3861
+3865:                                             ; preds = %3852
+  %3866 = load <8 x double>, ptr %3849, align 64, !tbaa !26, !noalias !132
+  %3867 = load <8 x double>, ptr %3850, align 64, !tbaa !26, !noalias !132
+  %3868 = load ptr, ptr %3851, align 32, !tbaa !73, !noalias !132
+  %3869 = getelementptr inbounds nuw <8 x double>, ptr %3868, i64 %3854
+  %3870 = load <8 x double>, ptr %3869, align 64, !tbaa !26, !noalias !132
+  %3871 = fsub <8 x double> %3866, %3867
+  %3872 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3870, <8 x double> %3871, <8 x double> %3867)
+  br label %3873
 
-3861:                                             ; preds = %3849, %3861
-  %3862 = phi <8 x i64> [ splat (i64 -1), %3849 ], [ %3879, %3861 ]
-  %3863 = phi i32 [ 0, %3849 ], [ %3880, %3861 ]
-  %3864 = phi <8 x double> [ %3763, %3849 ], [ %3876, %3861 ]
-  %3865 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3864, <8 x double> %3858, <8 x double> %3856)
-  %3866 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3864, <8 x double> %3865, <8 x double> %3854)
-  %3867 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3864, <8 x double> %3866, <8 x double> %3852)
-  %3868 = fsub <8 x double> %3867, %3850
-  %3869 = fmul <8 x double> %3864, splat (double 3.000000e+00)
-  %3870 = fmul <8 x double> %3869, %3858
-  %3871 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3856, <8 x double> splat (double 2.000000e+00), <8 x double> %3870)
-  %3872 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3864, <8 x double> %3871, <8 x double> %3854)
-  %3873 = fdiv <8 x double> %3868, %3872
-  %3874 = fsub <8 x double> %3864, %3873
-  %3875 = icmp eq <8 x i64> %3862, zeroinitializer
-  %3876 = select <8 x i1> %3875, <8 x double> %3864, <8 x double> %3874
-  %3877 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3873)
-  %3878 = fcmp oge <8 x double> %3877, %3860
-  %3879 = select <8 x i1> %3878, <8 x i64> %3862, <8 x i64> zeroinitializer
-  %3880 = add nuw nsw i32 %3863, 1
-  %3881 = icmp samesign ult i32 %3863, 3
-  %3882 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3879)
-  %3883 = icmp ne i64 %3882, 0
-  %3884 = select i1 %3881, i1 %3883, i1 false
-  br i1 %3884, label %3861, label %3885, !llvm.loop !74
+3873:                                             ; preds = %3865, %3859
+  %3874 = phi <8 x double> [ %3864, %3859 ], [ %3872, %3865 ]
+  %3875 = getelementptr inbounds nuw <8 x double>, ptr %3840, i64 %3854
+  %3876 = load <8 x double>, ptr %3875, align 64, !tbaa !26, !noalias !132
+  %3877 = icmp eq <8 x i64> %3856, zeroinitializer
+  %3878 = select <8 x i1> %3877, <8 x double> %3855, <8 x double> %3876
+  %3879 = fsub <8 x double> %3853, %3874
+  %3880 = fmul <8 x double> %3879, %3878
+  %3881 = fcmp olt <8 x double> %3880, %3857
+  %3882 = select <8 x i1> %3881, <8 x i64> %3856, <8 x i64> zeroinitializer
+  %3883 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3882)
+  %3884 = icmp eq i64 %3883, 0
+  br i1 %3884, label %3898, label %3885
 
-3885:                                             ; preds = %3861
-  %3886 = fmul <8 x double> %3859, splat (double 2.800000e-01)
-  %3887 = fcmp ogt <8 x double> %3876, %3886
-  %3888 = select <8 x i1> %3887, <8 x double> %3876, <8 x double> %3886
-  %3889 = fcmp olt <8 x double> %3888, %3859
-  %3890 = select <8 x i1> %3889, <8 x double> %3888, <8 x double> %3859
-  %3891 = icmp eq <8 x i64> %3765, zeroinitializer
-  %3892 = select <8 x i1> %3891, <8 x double> %3763, <8 x double> %3890
-  %3893 = fcmp olt <8 x double> %3759, %3754
-  %3894 = select <8 x i1> %3891, <8 x i1> splat (i1 true), <8 x i1> %3893
-  %3895 = select <8 x i1> %3894, <8 x double> %3759, <8 x double> %3754
-  br label %3896
+3885:                                             ; preds = %3873
+  %3886 = fneg <8 x double> %3878
+  %3887 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3886, <8 x double> %3879, <8 x double> %3857)
+  %3888 = icmp eq <8 x i64> %3882, zeroinitializer
+  %3889 = select <8 x i1> %3888, <8 x double> %3857, <8 x double> %3887
+  %3890 = select <8 x i1> %3888, <8 x double> %3853, <8 x double> %3874
+  %3891 = icmp eq i64 %3854, 1
+  br i1 %3891, label %3892, label %3895
 
-3896:                                             ; preds = %3885, %3712
-  %3897 = phi <8 x double> [ %3895, %3885 ], [ %3759, %3712 ]
-  %3898 = phi <8 x double> [ %3892, %3885 ], [ %3763, %3712 ]
-  %3899 = phi <8 x double> [ %3850, %3885 ], [ %3761, %3712 ]
-  %3900 = fsub <8 x double> %3754, %3897
-  %3901 = fsub <8 x double> %3898, %3763
-  %3902 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3901)
-  %3903 = getelementptr inbounds nuw i8, ptr %3716, i64 3072
-  %3904 = load <8 x double>, ptr %3903, align 64, !tbaa !26
-  %3905 = fsub <8 x double> %3900, %3904
-  %3906 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3905)
-  %3907 = getelementptr inbounds nuw i8, ptr %3716, i64 832
-  %3908 = load <8 x double>, ptr %3907, align 64, !tbaa !26
-  %3909 = fdiv <8 x double> %3906, %3908
-  %3910 = icmp eq <8 x i64> %3765, zeroinitializer
-  %3911 = select <8 x i1> %3910, <8 x double> %3909, <8 x double> %3902
-  br i1 %3767, label %3934, label %3912
+3892:                                             ; preds = %3885
+  %3893 = load <8 x double>, ptr %3840, align 64, !tbaa !26, !noalias !132
+  %3894 = select <8 x i1> %3888, <8 x double> %3878, <8 x double> %3893
+  br label %3898
 
-3912:                                             ; preds = %3896
-  %3913 = getelementptr inbounds nuw i8, ptr %3716, i64 7104
-  %3914 = load <8 x double>, ptr %3913, align 64, !tbaa !26
-  %3915 = fmul <8 x double> %3914, splat (double 2.000000e+00)
-  %3916 = getelementptr inbounds nuw i8, ptr %3716, i64 384
-  %3917 = load <8 x double>, ptr %3916, align 64, !tbaa !26
-  %3918 = getelementptr inbounds nuw i8, ptr %3716, i64 448
-  %3919 = load <8 x double>, ptr %3918, align 64, !tbaa !26
-  %3920 = getelementptr inbounds nuw i8, ptr %3716, i64 512
-  %3921 = load <8 x double>, ptr %3920, align 64, !tbaa !26
-  %3922 = fmul <8 x double> %3723, %3921
-  %3923 = fmul <8 x double> %3922, splat (double 0x3FD5555555555555)
-  %3924 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3919, <8 x double> splat (double 5.000000e-01), <8 x double> %3923)
-  %3925 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3723, <8 x double> %3924, <8 x double> %3917)
-  %3926 = fmul <8 x double> %3723, %3925
-  %3927 = getelementptr inbounds nuw i8, ptr %3716, i64 768
-  %3928 = load <8 x double>, ptr %3927, align 64, !tbaa !26
-  %3929 = fneg <8 x double> %3928
-  %3930 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3929, <8 x double> %3723, <8 x double> %3926)
-  %3931 = fmul <8 x double> %3915, %3930
-  %3932 = fsub <8 x double> %3736, %3931
-  %3933 = select <8 x i1> %3910, <8 x double> %3736, <8 x double> %3932
-  br label %3934
+3895:                                             ; preds = %3885
+  %3896 = add nsw i64 %3854, -1
+  %3897 = icmp sgt i64 %3854, 1
+  br i1 %3897, label %3852, label %3898, !llvm.loop !74
 
-3934:                                             ; preds = %3896, %3912
-  %3935 = phi <8 x double> [ %3933, %3912 ], [ %3736, %3896 ]
-  %3936 = getelementptr inbounds nuw i8, ptr %3716, i64 3264
-  store <8 x double> %3751, ptr %3936, align 64, !tbaa !26
-  store <8 x double> %3900, ptr %3903, align 64, !tbaa !26
-  %3937 = getelementptr inbounds nuw i8, ptr %3716, i64 3136
-  store <8 x double> %3897, ptr %3937, align 64, !tbaa !26
-  %3938 = getelementptr inbounds nuw i8, ptr %3716, i64 3008
-  %3939 = load <8 x double>, ptr %3938, align 64, !tbaa !26
-  %3940 = select <8 x i1> %3910, <8 x double> %3939, <8 x double> %3899
-  store <8 x double> %3940, ptr %3938, align 64, !tbaa !26
-  %3941 = select <8 x i1> %3910, <8 x double> %3763, <8 x double> %3898
-  store <8 x double> %3941, ptr %3762, align 64, !tbaa !26
-  %3942 = getelementptr inbounds nuw i8, ptr %3716, i64 3520
-  store <8 x double> %3720, ptr %3942, align 64, !tbaa !26
-  %3943 = getelementptr inbounds nuw i8, ptr %3716, i64 3584
-  store <8 x double> %3723, ptr %3943, align 64, !tbaa !26
-  %3944 = getelementptr inbounds nuw i8, ptr %3716, i64 3200
-  %3945 = load <8 x double>, ptr %3944, align 64, !tbaa !26
-  %3946 = getelementptr inbounds nuw i8, ptr %3716, i64 5888
-  %3947 = load <8 x double>, ptr %3946, align 64, !tbaa !26
-  %3948 = fsub <8 x double> %3947, %3723
-  %3949 = getelementptr inbounds nuw i8, ptr %3716, i64 8256
-  %3950 = load <8 x double>, ptr %3949, align 64, !tbaa !26
-  %3951 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3945, <8 x double> %3950, <8 x double> splat (double 1.000000e+00))
-  %3952 = fdiv <8 x double> %3948, %3951
-  %3953 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3723, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
-  %3954 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3723, <8 x double> %3953, <8 x double> splat (double 0x4142F8368A3D70A4))
-  %3955 = fneg <8 x double> %3718
-  %3956 = fmul <8 x double> %3954, %3955
-  %3957 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3945, <8 x double> %3952, <8 x double> %3956)
-  %3958 = getelementptr inbounds nuw i8, ptr %3716, i64 3456
-  store <8 x double> %3957, ptr %3958, align 64, !tbaa !26
-  %3959 = getelementptr inbounds nuw i8, ptr %3716, i64 6784
-  %3960 = load <8 x double>, ptr %3959, align 64, !tbaa !26
-  %3961 = fsub <8 x double> %3947, %3960
-  %3962 = fsub <8 x double> %3961, %3952
-  %3963 = getelementptr inbounds nuw i8, ptr %3716, i64 3648
-  store <8 x double> %3962, ptr %3963, align 64, !tbaa !26
-  %3964 = getelementptr inbounds nuw i8, ptr %3716, i64 7360
-  %3965 = load <8 x double>, ptr %3964, align 64, !tbaa !26
-  %3966 = getelementptr inbounds nuw i8, ptr %3716, i64 7424
-  %3967 = load <8 x double>, ptr %3966, align 64, !tbaa !26
-  %3968 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3965, <8 x double> %3723, <8 x double> %3967)
-  %3969 = getelementptr inbounds nuw i8, ptr %3716, i64 6720
+3898:                                             ; preds = %3895, %3873, %3892, %3834
+  %3899 = phi <8 x double> [ %3838, %3834 ], [ %3889, %3892 ], [ %3857, %3873 ], [ %3889, %3895 ]
+  %3900 = phi <8 x double> [ %3818, %3834 ], [ %3890, %3892 ], [ %3853, %3873 ], [ %3890, %3895 ]
+  %3901 = phi <8 x double> [ %3844, %3834 ], [ %3894, %3892 ], [ %3878, %3873 ], [ %3878, %3895 ]
+  %3902 = fdiv <8 x double> %3899, %3901
+  %3903 = fsub <8 x double> %3900, %3902
+  %3904 = icmp eq <8 x i64> %3831, zeroinitializer
+  %3905 = select <8 x i1> %3904, <8 x double> %3818, <8 x double> %3903
+  br label %3906
+
+3906:                                             ; preds = %3898, %3825
+  %3907 = phi <8 x double> [ %3905, %3898 ], [ %3818, %3825 ]
+  %3908 = getelementptr inbounds nuw i8, ptr %3773, i64 2624
+  %3909 = load <8 x double>, ptr %3908, align 64, !tbaa !26, !noalias !132
+  %3910 = getelementptr inbounds nuw i8, ptr %3773, i64 2688
+  %3911 = load <8 x double>, ptr %3910, align 64, !tbaa !26, !noalias !132
+  %3912 = getelementptr inbounds nuw i8, ptr %3773, i64 2752
+  %3913 = load <8 x double>, ptr %3912, align 64, !tbaa !26, !noalias !132
+  %3914 = getelementptr inbounds nuw i8, ptr %3773, i64 2560
+  %3915 = load <8 x double>, ptr %3914, align 64, !tbaa !26, !noalias !132
+  %3916 = load <8 x double>, ptr %3773, align 64, !tbaa !26, !noalias !132
+  %3917 = fmul <8 x double> %3916, splat (double 5.000000e-04)
+  br label %3918
+
+3918:                                             ; preds = %3906, %3918
+  %3919 = phi <8 x i64> [ splat (i64 -1), %3906 ], [ %3941, %3918 ]
+  %3920 = phi i32 [ 0, %3906 ], [ %3942, %3918 ]
+  %3921 = phi <8 x double> [ %3820, %3906 ], [ %3938, %3918 ]
+  %3922 = fmul <8 x double> %3921, splat (double 3.000000e+00)
+  %3923 = fmul <8 x double> %3922, %3913
+  %3924 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3911, <8 x double> splat (double 2.000000e+00), <8 x double> %3923)
+  %3925 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3921, <8 x double> %3924, <8 x double> %3909)
+  %3926 = fdiv <8 x double> splat (double 1.000000e+00), %3925
+  %3927 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3921, <8 x double> %3913, <8 x double> %3911)
+  %3928 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3921, <8 x double> %3927, <8 x double> %3909)
+  %3929 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3921, <8 x double> %3928, <8 x double> %3915)
+  %3930 = fsub <8 x double> %3929, %3907
+  %3931 = fmul <8 x double> %3930, %3926
+  %3932 = fmul <8 x double> %3931, %3931
+  %3933 = fmul <8 x double> %3926, %3932
+  %3934 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3922, <8 x double> %3913, <8 x double> %3911)
+  %3935 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3933, <8 x double> %3934, <8 x double> %3931)
+  %3936 = fsub <8 x double> %3921, %3935
+  %3937 = icmp eq <8 x i64> %3919, zeroinitializer
+  %3938 = select <8 x i1> %3937, <8 x double> %3921, <8 x double> %3936
+  %3939 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3935)
+  %3940 = fcmp oge <8 x double> %3939, %3917
+  %3941 = select <8 x i1> %3940, <8 x i64> %3919, <8 x i64> zeroinitializer
+  %3942 = add nuw nsw i32 %3920, 1
+  %3943 = icmp samesign ult i32 %3920, 3
+  %3944 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %3941)
+  %3945 = icmp ne i64 %3944, 0
+  %3946 = select i1 %3943, i1 %3945, i1 false
+  br i1 %3946, label %3918, label %3947, !llvm.loop !75
+
+3947:                                             ; preds = %3918
+  %3948 = fmul <8 x double> %3916, splat (double 2.800000e-01)
+  %3949 = fcmp ogt <8 x double> %3938, %3948
+  %3950 = select <8 x i1> %3949, <8 x double> %3938, <8 x double> %3948
+  %3951 = fcmp olt <8 x double> %3950, %3916
+  %3952 = select <8 x i1> %3951, <8 x double> %3950, <8 x double> %3916
+  %3953 = icmp eq <8 x i64> %3822, zeroinitializer
+  %3954 = select <8 x i1> %3953, <8 x double> %3820, <8 x double> %3952
+  %3955 = fcmp olt <8 x double> %3816, %3811
+  %3956 = select <8 x i1> %3953, <8 x i1> splat (i1 true), <8 x i1> %3955
+  %3957 = select <8 x i1> %3956, <8 x double> %3816, <8 x double> %3811
+  br label %3958
+
+3958:                                             ; preds = %3947, %3769
+  %3959 = phi <8 x double> [ %3957, %3947 ], [ %3816, %3769 ]
+  %3960 = phi <8 x double> [ %3954, %3947 ], [ %3820, %3769 ]
+  %3961 = phi <8 x double> [ %3907, %3947 ], [ %3818, %3769 ]
+  %3962 = fsub <8 x double> %3811, %3959
+  %3963 = fsub <8 x double> %3960, %3820
+  %3964 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3963)
+  %3965 = getelementptr inbounds nuw i8, ptr %3773, i64 3072
+  %3966 = load <8 x double>, ptr %3965, align 64, !tbaa !26
+  %3967 = fsub <8 x double> %3962, %3966
+  %3968 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %3967)
+  %3969 = getelementptr inbounds nuw i8, ptr %3773, i64 7808
   %3970 = load <8 x double>, ptr %3969, align 64, !tbaa !26
-  %3971 = getelementptr inbounds nuw i8, ptr %3716, i64 4224
-  %3972 = load <8 x double>, ptr %3971, align 64, !tbaa !26
-  %3973 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3741, <8 x double> %3972, <8 x double> %3970)
-  %3974 = getelementptr inbounds nuw i8, ptr %3716, i64 5120
-  %3975 = load <8 x double>, ptr %3974, align 64, !tbaa !26
-  %3976 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3747, <8 x double> %3975, <8 x double> %3973)
-  %3977 = fdiv <8 x double> %3976, %3750
-  %3978 = getelementptr inbounds nuw i8, ptr %3716, i64 3328
-  store <8 x double> %3977, ptr %3978, align 64, !tbaa !26
-  %3979 = getelementptr inbounds nuw i8, ptr %3716, i64 4288
-  %3980 = load <8 x double>, ptr %3979, align 64, !tbaa !26
-  %3981 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3741, <8 x double> %3980, <8 x double> %3935)
-  %3982 = getelementptr inbounds nuw i8, ptr %3716, i64 5184
+  %3971 = fmul <8 x double> %3970, %3968
+  %3972 = icmp eq <8 x i64> %3822, zeroinitializer
+  %3973 = select <8 x i1> %3972, <8 x double> %3971, <8 x double> %3964
+  br i1 %3824, label %3996, label %3974
+
+3974:                                             ; preds = %3958
+  %3975 = getelementptr inbounds nuw i8, ptr %3773, i64 7104
+  %3976 = load <8 x double>, ptr %3975, align 64, !tbaa !26
+  %3977 = fmul <8 x double> %3976, splat (double 2.000000e+00)
+  %3978 = getelementptr inbounds nuw i8, ptr %3773, i64 384
+  %3979 = load <8 x double>, ptr %3978, align 64, !tbaa !26
+  %3980 = getelementptr inbounds nuw i8, ptr %3773, i64 448
+  %3981 = load <8 x double>, ptr %3980, align 64, !tbaa !26
+  %3982 = getelementptr inbounds nuw i8, ptr %3773, i64 512
   %3983 = load <8 x double>, ptr %3982, align 64, !tbaa !26
-  %3984 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3747, <8 x double> %3983, <8 x double> %3981)
-  %3985 = fdiv <8 x double> %3984, %3750
-  %3986 = getelementptr inbounds nuw i8, ptr %3716, i64 3392
-  store <8 x double> %3985, ptr %3986, align 64, !tbaa !26
-  %3987 = getelementptr inbounds nuw i8, ptr %3716, i64 4608
-  %3988 = load <8 x double>, ptr %3987, align 64, !tbaa !26
-  %3989 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3741, <8 x double> %3988, <8 x double> %3968)
-  %3990 = getelementptr inbounds nuw i8, ptr %3716, i64 5504
-  %3991 = load <8 x double>, ptr %3990, align 64, !tbaa !26
-  %3992 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3747, <8 x double> %3991, <8 x double> %3989)
-  %3993 = fdiv <8 x double> %3992, %3750
-  %3994 = getelementptr inbounds nuw i8, ptr %3716, i64 3712
-  store <8 x double> %3993, ptr %3994, align 64, !tbaa !26
-  %3995 = fcmp ogt <8 x double> %3714, %3911
-  %3996 = select <8 x i1> %3995, <8 x double> %3714, <8 x double> %3911
-  %3997 = add nuw nsw i64 %3713, 1
-  %3998 = load i64, ptr %156, align 8, !tbaa !20
-  %3999 = icmp slt i64 %3997, %3998
-  br i1 %3999, label %3712, label %4000, !llvm.loop !134
+  %3984 = fmul <8 x double> %3780, %3983
+  %3985 = fmul <8 x double> %3984, splat (double 0x3FD5555555555555)
+  %3986 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3981, <8 x double> splat (double 5.000000e-01), <8 x double> %3985)
+  %3987 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3780, <8 x double> %3986, <8 x double> %3979)
+  %3988 = fmul <8 x double> %3780, %3987
+  %3989 = getelementptr inbounds nuw i8, ptr %3773, i64 768
+  %3990 = load <8 x double>, ptr %3989, align 64, !tbaa !26
+  %3991 = fneg <8 x double> %3990
+  %3992 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3991, <8 x double> %3780, <8 x double> %3988)
+  %3993 = fmul <8 x double> %3977, %3992
+  %3994 = fsub <8 x double> %3793, %3993
+  %3995 = select <8 x i1> %3972, <8 x double> %3793, <8 x double> %3994
+  br label %3996
 
-4000:                                             ; preds = %3934, %3459
-  %4001 = phi <8 x double> [ zeroinitializer, %3459 ], [ %3996, %3934 ]
-  %4002 = phi i64 [ %3590, %3459 ], [ %3998, %3934 ]
-  %4003 = tail call double @llvm.vector.reduce.fmax.v8f64(<8 x double> %4001)
-  %4004 = insertelement <8 x double> poison, double %4003, i64 0
-  %4005 = shufflevector <8 x double> %4004, <8 x double> poison, <8 x i32> zeroinitializer
-  %4006 = load <8 x double>, ptr %173, align 64, !tbaa !26
-  %4007 = fadd <8 x double> %4006, splat (double 1.000000e+00)
-  store <8 x double> %4007, ptr %173, align 64, !tbaa !26
-  %4008 = icmp sgt i64 %4002, 0
-  br i1 %4008, label %4009, label %4013
-
-4009:                                             ; preds = %4000
-  %4010 = load ptr, ptr %129, align 8, !tbaa !28
-  %4011 = load i64, ptr %119, align 16, !tbaa !21
-  %4012 = add nsw i64 %4011, -1
-  br label %4037
-
-4013:                                             ; preds = %4063, %4000
-  %4014 = phi <8 x double> [ zeroinitializer, %4000 ], [ %4078, %4063 ]
-  %4015 = load i64, ptr %208, align 32, !tbaa !24
-  %4016 = sitofp i64 %4015 to double
-  %4017 = insertelement <8 x double> poison, double %4016, i64 0
-  %4018 = shufflevector <8 x double> %4017, <8 x double> poison, <8 x i32> zeroinitializer
-  %4019 = fcmp oge <8 x double> %4007, %4018
-  %4020 = tail call double @llvm.vector.reduce.fmax.v8f64(<8 x double> %4014)
-  %4021 = fcmp oeq double %4020, 0.000000e+00
-  %4022 = insertelement <8 x i1> poison, i1 %4021, i64 0
-  %4023 = shufflevector <8 x i1> %4022, <8 x i1> poison, <8 x i32> zeroinitializer
-  %4024 = and <8 x i1> %4023, %4019
-  %4025 = load <8 x i64>, ptr %110, align 64, !tbaa !26
-  %4026 = load <8 x double>, ptr %209, align 64, !tbaa !26
-  %4027 = fcmp olt <8 x double> %4005, %4026
-  %4028 = or <8 x i1> %4027, %4024
-  %4029 = fcmp oge <8 x double> %4007, splat (double 2.000000e+01)
-  %4030 = or <8 x i1> %4029, %4028
-  %4031 = select <8 x i1> %4030, <8 x i64> %4025, <8 x i64> zeroinitializer
-  store <8 x i64> %4031, ptr %133, align 64, !tbaa !26
-  %4032 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4031)
-  %4033 = icmp eq i64 %4032, 0
-  br i1 %4033, label %516, label %4034, !llvm.loop !54
-
-4034:                                             ; preds = %4013
-  br i1 %4008, label %4035, label %4081
-
-4035:                                             ; preds = %4034
-  %4036 = icmp eq <8 x i64> %4031, zeroinitializer
-  br label %4396
-
-4037:                                             ; preds = %4009, %4063
-  %4038 = phi i64 [ 0, %4009 ], [ %4079, %4063 ]
-  %4039 = phi <8 x double> [ zeroinitializer, %4009 ], [ %4078, %4063 ]
-  %4040 = getelementptr inbounds nuw %struct.Piece, ptr %4010, i64 %4038
-  %4041 = getelementptr inbounds nuw i8, ptr %4040, i64 8512
-  %4042 = load i64, ptr %4041, align 64, !tbaa !31
-  %4043 = icmp sgt i64 %4011, %4042
-  br i1 %4043, label %4052, label %4044
-
-4044:                                             ; preds = %4037
-  %4045 = getelementptr inbounds nuw i8, ptr %4040, i64 8608
-  %4046 = load ptr, ptr %4045, align 32, !tbaa !72
-  %4047 = getelementptr inbounds <8 x double>, ptr %4046, i64 %4012
-  %4048 = load <8 x double>, ptr %4047, align 64, !tbaa !26
-  %4049 = getelementptr inbounds nuw i8, ptr %4040, i64 1536
+3996:                                             ; preds = %3958, %3974
+  %3997 = phi <8 x double> [ %3995, %3974 ], [ %3793, %3958 ]
+  %3998 = getelementptr inbounds nuw i8, ptr %3773, i64 3264
+  store <8 x double> %3808, ptr %3998, align 64, !tbaa !26
+  store <8 x double> %3962, ptr %3965, align 64, !tbaa !26
+  %3999 = getelementptr inbounds nuw i8, ptr %3773, i64 3136
+  store <8 x double> %3959, ptr %3999, align 64, !tbaa !26
+  %4000 = getelementptr inbounds nuw i8, ptr %3773, i64 3008
+  %4001 = load <8 x double>, ptr %4000, align 64, !tbaa !26
+  %4002 = select <8 x i1> %3972, <8 x double> %4001, <8 x double> %3961
+  store <8 x double> %4002, ptr %4000, align 64, !tbaa !26
+  %4003 = select <8 x i1> %3972, <8 x double> %3820, <8 x double> %3960
+  store <8 x double> %4003, ptr %3819, align 64, !tbaa !26
+  %4004 = getelementptr inbounds nuw i8, ptr %3773, i64 3520
+  store <8 x double> %3777, ptr %4004, align 64, !tbaa !26
+  %4005 = getelementptr inbounds nuw i8, ptr %3773, i64 3584
+  store <8 x double> %3780, ptr %4005, align 64, !tbaa !26
+  %4006 = getelementptr inbounds nuw i8, ptr %3773, i64 3200
+  %4007 = load <8 x double>, ptr %4006, align 64, !tbaa !26
+  %4008 = getelementptr inbounds nuw i8, ptr %3773, i64 5888
+  %4009 = load <8 x double>, ptr %4008, align 64, !tbaa !26
+  %4010 = fsub <8 x double> %4009, %3780
+  %4011 = getelementptr inbounds nuw i8, ptr %3773, i64 8256
+  %4012 = load <8 x double>, ptr %4011, align 64, !tbaa !26
+  %4013 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4007, <8 x double> %4012, <8 x double> splat (double 1.000000e+00))
+  %4014 = fdiv <8 x double> %4010, %4013
+  %4015 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3780, <8 x double> splat (double 0xC00BBAC89E13FCB7), <8 x double> splat (double 0xC09E841BADC0980B))
+  %4016 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3780, <8 x double> %4015, <8 x double> splat (double 0x4142F8368A3D70A4))
+  %4017 = fneg <8 x double> %3775
+  %4018 = fmul <8 x double> %4016, %4017
+  %4019 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4007, <8 x double> %4014, <8 x double> %4018)
+  %4020 = getelementptr inbounds nuw i8, ptr %3773, i64 3456
+  store <8 x double> %4019, ptr %4020, align 64, !tbaa !26
+  %4021 = getelementptr inbounds nuw i8, ptr %3773, i64 6784
+  %4022 = load <8 x double>, ptr %4021, align 64, !tbaa !26
+  %4023 = fsub <8 x double> %4009, %4022
+  %4024 = fsub <8 x double> %4023, %4014
+  %4025 = getelementptr inbounds nuw i8, ptr %3773, i64 3648
+  store <8 x double> %4024, ptr %4025, align 64, !tbaa !26
+  %4026 = getelementptr inbounds nuw i8, ptr %3773, i64 7360
+  %4027 = load <8 x double>, ptr %4026, align 64, !tbaa !26
+  %4028 = getelementptr inbounds nuw i8, ptr %3773, i64 7424
+  %4029 = load <8 x double>, ptr %4028, align 64, !tbaa !26
+  %4030 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4027, <8 x double> %3780, <8 x double> %4029)
+  %4031 = getelementptr inbounds nuw i8, ptr %3773, i64 6720
+  %4032 = load <8 x double>, ptr %4031, align 64, !tbaa !26
+  %4033 = getelementptr inbounds nuw i8, ptr %3773, i64 4224
+  %4034 = load <8 x double>, ptr %4033, align 64, !tbaa !26
+  %4035 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3798, <8 x double> %4034, <8 x double> %4032)
+  %4036 = getelementptr inbounds nuw i8, ptr %3773, i64 5120
+  %4037 = load <8 x double>, ptr %4036, align 64, !tbaa !26
+  %4038 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3804, <8 x double> %4037, <8 x double> %4035)
+  %4039 = fmul <8 x double> %3807, %4038
+  %4040 = getelementptr inbounds nuw i8, ptr %3773, i64 3328
+  store <8 x double> %4039, ptr %4040, align 64, !tbaa !26
+  %4041 = getelementptr inbounds nuw i8, ptr %3773, i64 4288
+  %4042 = load <8 x double>, ptr %4041, align 64, !tbaa !26
+  %4043 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3798, <8 x double> %4042, <8 x double> %3997)
+  %4044 = getelementptr inbounds nuw i8, ptr %3773, i64 5184
+  %4045 = load <8 x double>, ptr %4044, align 64, !tbaa !26
+  %4046 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3804, <8 x double> %4045, <8 x double> %4043)
+  %4047 = fmul <8 x double> %3807, %4046
+  %4048 = getelementptr inbounds nuw i8, ptr %3773, i64 3392
+  store <8 x double> %4047, ptr %4048, align 64, !tbaa !26
+  %4049 = getelementptr inbounds nuw i8, ptr %3773, i64 4608
   %4050 = load <8 x double>, ptr %4049, align 64, !tbaa !26
-  %4051 = fmul <8 x double> %4048, %4050
-  br label %4063
+  %4051 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3798, <8 x double> %4050, <8 x double> %4030)
+  %4052 = getelementptr inbounds nuw i8, ptr %3773, i64 5504
+  %4053 = load <8 x double>, ptr %4052, align 64, !tbaa !26
+  %4054 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %3804, <8 x double> %4053, <8 x double> %4051)
+  %4055 = fmul <8 x double> %3807, %4054
+  %4056 = getelementptr inbounds nuw i8, ptr %3773, i64 3712
+  store <8 x double> %4055, ptr %4056, align 64, !tbaa !26
+  %4057 = fcmp ogt <8 x double> %3771, %3973
+  %4058 = select <8 x i1> %4057, <8 x double> %3771, <8 x double> %3973
+  %4059 = add nuw nsw i64 %3770, 1
+  %4060 = load i64, ptr %157, align 8, !tbaa !20
+  %4061 = icmp slt i64 %4059, %4060
+  br i1 %4061, label %3769, label %4062, !llvm.loop !135
 
-4052:                                             ; preds = %4037
-  %4053 = getelementptr inbounds nuw i8, ptr %4040, i64 3776
-  %4054 = load <8 x double>, ptr %4053, align 64, !tbaa !26
-  %4055 = getelementptr inbounds nuw i8, ptr %4040, i64 1536
-  %4056 = load <8 x double>, ptr %4055, align 64, !tbaa !26
-  %4057 = getelementptr inbounds nuw i8, ptr %4040, i64 8608
-  %4058 = load ptr, ptr %4057, align 32, !tbaa !72
-  %4059 = getelementptr inbounds <8 x double>, ptr %4058, i64 %4012
-  %4060 = load <8 x double>, ptr %4059, align 64, !tbaa !26
-  %4061 = fsub <8 x double> %4054, %4056
-  %4062 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4060, <8 x double> %4061, <8 x double> %4056)
-  br label %4063
+4062:                                             ; preds = %3996, %3516
+  %4063 = phi <8 x double> [ zeroinitializer, %3516 ], [ %4058, %3996 ]
+  %4064 = phi i64 [ %3647, %3516 ], [ %4060, %3996 ]
+  %4065 = tail call double @llvm.vector.reduce.fmax.v8f64(<8 x double> %4063)
+  %4066 = insertelement <8 x double> poison, double %4065, i64 0
+  %4067 = shufflevector <8 x double> %4066, <8 x double> poison, <8 x i32> zeroinitializer
+  %4068 = load <8 x double>, ptr %174, align 64, !tbaa !26
+  %4069 = fadd <8 x double> %4068, splat (double 1.000000e+00)
+  store <8 x double> %4069, ptr %174, align 64, !tbaa !26
+  %4070 = icmp sgt i64 %4064, 0
+  br i1 %4070, label %4071, label %4075
 
-4063:                                             ; preds = %4044, %4052
-  %4064 = phi <8 x double> [ %4051, %4044 ], [ %4062, %4052 ]
-  %4065 = getelementptr inbounds nuw i8, ptr %4040, i64 8320
-  %4066 = load <8 x i64>, ptr %4065, align 64, !tbaa !26
-  %4067 = getelementptr inbounds nuw i8, ptr %4040, i64 7680
-  %4068 = load <8 x double>, ptr %4067, align 64, !tbaa !26
-  %4069 = fcmp une <8 x double> %4068, zeroinitializer
-  %4070 = getelementptr inbounds nuw i8, ptr %4040, i64 3008
-  %4071 = load <8 x double>, ptr %4070, align 64, !tbaa !26
-  %4072 = fcmp uge <8 x double> %4071, %4064
-  %4073 = select <8 x i1> %4072, <8 x i1> splat (i1 true), <8 x i1> %4069
-  %4074 = icmp eq <8 x i64> %4066, zeroinitializer
-  %4075 = select <8 x i1> %4073, <8 x i1> splat (i1 true), <8 x i1> %4074
-  %4076 = select <8 x i1> %4075, <8 x double> zeroinitializer, <8 x double> splat (double 1.000000e+00)
-  %4077 = fcmp ogt <8 x double> %4039, %4076
-  %4078 = select <8 x i1> %4077, <8 x double> %4039, <8 x double> %4076
-  %4079 = add nuw nsw i64 %4038, 1
-  %4080 = icmp eq i64 %4079, %4002
-  br i1 %4080, label %4013, label %4037, !llvm.loop !135
+4071:                                             ; preds = %4062
+  %4072 = load ptr, ptr %130, align 8, !tbaa !28
+  %4073 = load i64, ptr %119, align 16, !tbaa !21
+  %4074 = add nsw i64 %4073, -1
+  br label %4099
 
-4081:                                             ; preds = %4444, %4034
-  %4082 = phi i64 [ %4002, %4034 ], [ %4450, %4444 ]
-  %4083 = load <8 x double>, ptr %161, align 64, !tbaa !26
-  %4084 = fadd <8 x double> %4083, splat (double 1.000000e+00)
-  %4085 = icmp eq <8 x i64> %4031, zeroinitializer
-  %4086 = select <8 x i1> %4085, <8 x double> %4083, <8 x double> %4084
-  store <8 x double> %4086, ptr %161, align 64, !tbaa !26
-  %4087 = fcmp ogt <8 x double> %4086, splat (double 4.000000e+01)
-  %4088 = select <8 x i1> %4087, <8 x i64> %4031, <8 x i64> zeroinitializer
-  %4089 = xor <8 x i64> %4088, %4031
-  %4090 = load <8 x double>, ptr %127, align 64, !tbaa !26
-  %4091 = fadd <8 x double> %4090, splat (double 1.000000e+00)
-  %4092 = icmp eq <8 x i64> %4088, zeroinitializer
-  %4093 = select <8 x i1> %4092, <8 x double> %4090, <8 x double> %4091
-  store <8 x double> %4093, ptr %127, align 64, !tbaa !26
-  %4094 = load <8 x double>, ptr %199, align 64, !tbaa !26
-  %4095 = load <8 x double>, ptr %210, align 64, !tbaa !26
-  %4096 = fsub <8 x double> %4094, %4095
-  %4097 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %4096)
-  %4098 = load <8 x double>, ptr %211, align 64, !tbaa !26
-  %4099 = fmul <8 x double> %4098, splat (double 1.500000e+00)
-  %4100 = fcmp ogt <8 x double> %4097, %4099
-  %4101 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %4102 = fcmp ogt <8 x double> %4101, splat (double 2.000000e-03)
-  %4103 = load <8 x double>, ptr %175, align 64, !tbaa !26
-  %4104 = fcmp oeq <8 x double> %4103, zeroinitializer
-  %4105 = and <8 x i1> %4100, %4104
-  %4106 = and <8 x i1> %4102, %4105
-  %4107 = fdiv <8 x double> %4098, %4097
-  %4108 = select <8 x i1> %4106, <8 x i64> %4089, <8 x i64> zeroinitializer
-  %4109 = load <8 x double>, ptr %159, align 64, !tbaa !26
-  %4110 = fcmp ogt <8 x double> %4109, %4101
-  %4111 = select <8 x i1> %4110, <8 x double> %4109, <8 x double> %4101
-  %4112 = select <8 x i1> %4106, <8 x double> zeroinitializer, <8 x double> %4111
-  %4113 = icmp eq <8 x i64> %4108, zeroinitializer
-  %4114 = select <8 x i1> %4113, <8 x double> %4109, <8 x double> %4112
-  store <8 x double> %4114, ptr %159, align 64, !tbaa !26
-  %4115 = fcmp ogt <8 x double> %4107, splat (double 5.000000e-02)
-  %4116 = select <8 x i1> %4115, <8 x double> %4107, <8 x double> splat (double 5.000000e-02)
-  %4117 = fcmp olt <8 x double> %4116, splat (double 0x3FEE666666666666)
-  %4118 = select <8 x i1> %4117, <8 x double> %4116, <8 x double> splat (double 0x3FEE666666666666)
-  %4119 = fmul <8 x double> %4101, %4118
-  %4120 = fcmp ogt <8 x double> %4119, splat (double 0x3EB0C6F7A0B5ED8D)
-  %4121 = select <8 x i1> %4120, <8 x double> %4119, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %4122 = load <8 x double>, ptr %139, align 64, !tbaa !26
-  %4123 = select <8 x i1> %4113, <8 x double> %4122, <8 x double> %4121
-  store <8 x double> %4123, ptr %139, align 64, !tbaa !26
-  %4124 = load <8 x double>, ptr %124, align 64, !tbaa !26
-  %4125 = fadd <8 x double> %4124, splat (double 1.000000e+00)
-  %4126 = select <8 x i1> %4113, <8 x double> %4124, <8 x double> %4125
-  store <8 x double> %4126, ptr %124, align 64, !tbaa !26
-  %4127 = xor <8 x i64> %4108, %4089
-  %4128 = icmp sgt i64 %4082, 0
-  br i1 %4128, label %4129, label %4226
+4075:                                             ; preds = %4125, %4062
+  %4076 = phi <8 x double> [ zeroinitializer, %4062 ], [ %4140, %4125 ]
+  %4077 = load i64, ptr %209, align 32, !tbaa !24
+  %4078 = sitofp i64 %4077 to double
+  %4079 = insertelement <8 x double> poison, double %4078, i64 0
+  %4080 = shufflevector <8 x double> %4079, <8 x double> poison, <8 x i32> zeroinitializer
+  %4081 = fcmp oge <8 x double> %4069, %4080
+  %4082 = tail call double @llvm.vector.reduce.fmax.v8f64(<8 x double> %4076)
+  %4083 = fcmp oeq double %4082, 0.000000e+00
+  %4084 = insertelement <8 x i1> poison, i1 %4083, i64 0
+  %4085 = shufflevector <8 x i1> %4084, <8 x i1> poison, <8 x i32> zeroinitializer
+  %4086 = and <8 x i1> %4085, %4081
+  %4087 = load <8 x i64>, ptr %110, align 64, !tbaa !26
+  %4088 = load <8 x double>, ptr %210, align 64, !tbaa !26
+  %4089 = fcmp olt <8 x double> %4067, %4088
+  %4090 = or <8 x i1> %4089, %4086
+  %4091 = fcmp oge <8 x double> %4069, splat (double 2.000000e+01)
+  %4092 = or <8 x i1> %4091, %4090
+  %4093 = select <8 x i1> %4092, <8 x i64> %4087, <8 x i64> zeroinitializer
+  store <8 x i64> %4093, ptr %134, align 64, !tbaa !26
+  %4094 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4093)
+  %4095 = icmp eq i64 %4094, 0
+  br i1 %4095, label %519, label %4096, !llvm.loop !55
 
-4129:                                             ; preds = %4081
-  %4130 = load ptr, ptr %129, align 8, !tbaa !28
-  %4131 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  %4132 = load <8 x double>, ptr %137, align 64, !tbaa !26
-  %4133 = fcmp une <8 x double> %4131, %4132
-  %4134 = fcmp ule <8 x double> %4131, zeroinitializer
-  %4135 = or <8 x i1> %4134, %4133
-  %4136 = load <8 x double>, ptr %212, align 64, !tbaa !26
-  %4137 = fcmp ogt <8 x double> %4101, splat (double 0x3E7AD7F29ABCAF48)
-  %4138 = fcmp ogt <8 x double> %4101, splat (double 1.000000e-05)
-  %4139 = fcmp ogt <8 x double> %4101, splat (double 1.000000e-04)
-  br label %4140
+4096:                                             ; preds = %4075
+  br i1 %4070, label %4097, label %4143
 
-4140:                                             ; preds = %4129, %4140
-  %4141 = phi i64 [ 0, %4129 ], [ %4224, %4140 ]
-  %4142 = phi <8 x double> [ splat (double 1.000000e+00), %4129 ], [ %4223, %4140 ]
-  %4143 = phi <8 x i64> [ zeroinitializer, %4129 ], [ %4171, %4140 ]
-  %4144 = phi <8 x i64> [ zeroinitializer, %4129 ], [ %4220, %4140 ]
-  %4145 = getelementptr inbounds nuw %struct.Piece, ptr %4130, i64 %4141
-  %4146 = getelementptr inbounds nuw i8, ptr %4145, i64 3072
-  %4147 = load <8 x double>, ptr %4146, align 64, !tbaa !26
-  %4148 = getelementptr inbounds nuw i8, ptr %4145, i64 3968
-  %4149 = load <8 x double>, ptr %4148, align 64, !tbaa !26
-  %4150 = getelementptr inbounds nuw i8, ptr %4145, i64 8320
-  %4151 = load <8 x i64>, ptr %4150, align 64, !tbaa !26
-  %4152 = xor <8 x i64> %4151, splat (i64 -1)
-  %4153 = getelementptr inbounds nuw i8, ptr %4145, i64 896
-  %4154 = load <8 x double>, ptr %4153, align 64, !tbaa !26
-  %4155 = fmul <8 x double> %4136, %4154
-  %4156 = fcmp ogt <8 x double> %4155, splat (double 0x3E7AD7F29ABCAF48)
-  %4157 = fneg <8 x double> %4155
-  %4158 = select <8 x i1> %4156, <8 x double> %4157, <8 x double> splat (double 0xBE7AD7F29ABCAF48)
-  %4159 = fcmp olt <8 x double> %4147, %4158
-  %4160 = select <8 x i1> %4159, <8 x i1> %4135, <8 x i1> zeroinitializer
-  %4161 = select <8 x i1> %4160, <8 x i64> %4152, <8 x i64> zeroinitializer
-  %4162 = fcmp ole <8 x double> %4149, zeroinitializer
-  %4163 = select <8 x i1> %4162, <8 x i64> %4161, <8 x i64> zeroinitializer
-  %4164 = getelementptr inbounds nuw i8, ptr %4145, i64 832
-  %4165 = load <8 x double>, ptr %4164, align 64, !tbaa !26
-  %4166 = fmul <8 x double> %4165, splat (double -3.000000e-07)
-  %4167 = fcmp olt <8 x double> %4147, %4166
-  %4168 = select <8 x i1> %4137, <8 x i1> %4167, <8 x i1> zeroinitializer
-  %4169 = select <8 x i1> %4168, <8 x i64> %4163, <8 x i64> zeroinitializer
-  %4170 = or <8 x i64> %4169, %4144
-  %4171 = or <8 x i64> %4169, %4143
-  %4172 = fcmp olt <8 x double> %4142, splat (double 3.000000e-01)
-  %4173 = icmp eq <8 x i64> %4169, zeroinitializer
-  %4174 = select <8 x i1> %4173, <8 x i1> splat (i1 true), <8 x i1> %4172
-  %4175 = select <8 x i1> %4174, <8 x double> %4142, <8 x double> splat (double 3.000000e-01)
-  %4176 = xor <8 x i64> %4163, splat (i64 -1)
-  %4177 = and <8 x i64> %4161, %4176
-  %4178 = select <8 x i1> %4138, <8 x i64> %4177, <8 x i64> zeroinitializer
-  %4179 = fsub <8 x double> %4149, %4147
-  %4180 = fdiv <8 x double> %4149, %4179
-  %4181 = or <8 x i64> %4170, %4178
-  %4182 = fcmp olt <8 x double> %4175, %4180
-  %4183 = icmp eq <8 x i64> %4178, zeroinitializer
-  %4184 = select <8 x i1> %4183, <8 x i1> splat (i1 true), <8 x i1> %4182
-  %4185 = select <8 x i1> %4184, <8 x double> %4175, <8 x double> %4180
-  %4186 = getelementptr inbounds nuw i8, ptr %4145, i64 3904
-  %4187 = load <8 x double>, ptr %4186, align 64, !tbaa !26
-  %4188 = getelementptr inbounds nuw i8, ptr %4145, i64 3008
-  %4189 = load <8 x double>, ptr %4188, align 64, !tbaa !26
-  %4190 = getelementptr inbounds nuw i8, ptr %4145, i64 7680
-  %4191 = load <8 x double>, ptr %4190, align 64, !tbaa !26
-  %4192 = fcmp oeq <8 x double> %4191, zeroinitializer
-  %4193 = getelementptr inbounds nuw i8, ptr %4145, i64 1472
-  %4194 = load <8 x double>, ptr %4193, align 64, !tbaa !26
-  %4195 = fmul <8 x double> %4194, splat (double 0x3FEFF7CED916872B)
-  %4196 = fcmp olt <8 x double> %4189, %4195
-  %4197 = and <8 x i1> %4192, %4196
-  %4198 = and <8 x i1> %4139, %4197
-  %4199 = fsub <8 x double> %4187, %4194
-  %4200 = fsub <8 x double> %4187, %4189
-  %4201 = fdiv <8 x double> %4199, %4200
-  %4202 = fcmp uge <8 x double> %4185, %4201
-  %4203 = select <8 x i1> %4198, <8 x i1> %4202, <8 x i1> zeroinitializer
-  %4204 = select <8 x i1> %4203, <8 x double> %4201, <8 x double> %4185
-  %4205 = fcmp oeq <8 x double> %4191, splat (double 1.000000e+00)
-  %4206 = getelementptr inbounds nuw i8, ptr %4145, i64 3264
-  %4207 = load <8 x double>, ptr %4206, align 64, !tbaa !26
-  %4208 = getelementptr inbounds nuw i8, ptr %4145, i64 1600
+4097:                                             ; preds = %4096
+  %4098 = icmp eq <8 x i64> %4093, zeroinitializer
+  br label %4458
+
+4099:                                             ; preds = %4071, %4125
+  %4100 = phi i64 [ 0, %4071 ], [ %4141, %4125 ]
+  %4101 = phi <8 x double> [ zeroinitializer, %4071 ], [ %4140, %4125 ]
+  %4102 = getelementptr inbounds nuw %struct.Piece, ptr %4072, i64 %4100
+  %4103 = getelementptr inbounds nuw i8, ptr %4102, i64 8512
+  %4104 = load i64, ptr %4103, align 64, !tbaa !31
+  %4105 = icmp sgt i64 %4073, %4104
+  br i1 %4105, label %4114, label %4106
+
+4106:                                             ; preds = %4099
+  %4107 = getelementptr inbounds nuw i8, ptr %4102, i64 8672
+  %4108 = load ptr, ptr %4107, align 32, !tbaa !73
+  %4109 = getelementptr inbounds <8 x double>, ptr %4108, i64 %4074
+  %4110 = load <8 x double>, ptr %4109, align 64, !tbaa !26
+  %4111 = getelementptr inbounds nuw i8, ptr %4102, i64 1536
+  %4112 = load <8 x double>, ptr %4111, align 64, !tbaa !26
+  %4113 = fmul <8 x double> %4110, %4112
+  br label %4125
+
+4114:                                             ; preds = %4099
+  %4115 = getelementptr inbounds nuw i8, ptr %4102, i64 3776
+  %4116 = load <8 x double>, ptr %4115, align 64, !tbaa !26
+  %4117 = getelementptr inbounds nuw i8, ptr %4102, i64 1536
+  %4118 = load <8 x double>, ptr %4117, align 64, !tbaa !26
+  %4119 = getelementptr inbounds nuw i8, ptr %4102, i64 8672
+  %4120 = load ptr, ptr %4119, align 32, !tbaa !73
+  %4121 = getelementptr inbounds <8 x double>, ptr %4120, i64 %4074
+  %4122 = load <8 x double>, ptr %4121, align 64, !tbaa !26
+  %4123 = fsub <8 x double> %4116, %4118
+  %4124 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4122, <8 x double> %4123, <8 x double> %4118)
+  br label %4125
+
+4125:                                             ; preds = %4106, %4114
+  %4126 = phi <8 x double> [ %4113, %4106 ], [ %4124, %4114 ]
+  %4127 = getelementptr inbounds nuw i8, ptr %4102, i64 8320
+  %4128 = load <8 x i64>, ptr %4127, align 64, !tbaa !26
+  %4129 = getelementptr inbounds nuw i8, ptr %4102, i64 7616
+  %4130 = load <8 x double>, ptr %4129, align 64, !tbaa !26
+  %4131 = fcmp une <8 x double> %4130, zeroinitializer
+  %4132 = getelementptr inbounds nuw i8, ptr %4102, i64 3008
+  %4133 = load <8 x double>, ptr %4132, align 64, !tbaa !26
+  %4134 = fcmp uge <8 x double> %4133, %4126
+  %4135 = select <8 x i1> %4134, <8 x i1> splat (i1 true), <8 x i1> %4131
+  %4136 = icmp eq <8 x i64> %4128, zeroinitializer
+  %4137 = select <8 x i1> %4135, <8 x i1> splat (i1 true), <8 x i1> %4136
+  %4138 = select <8 x i1> %4137, <8 x double> zeroinitializer, <8 x double> splat (double 1.000000e+00)
+  %4139 = fcmp ogt <8 x double> %4101, %4138
+  %4140 = select <8 x i1> %4139, <8 x double> %4101, <8 x double> %4138
+  %4141 = add nuw nsw i64 %4100, 1
+  %4142 = icmp eq i64 %4141, %4064
+  br i1 %4142, label %4075, label %4099, !llvm.loop !136
+
+4143:                                             ; preds = %4506, %4096
+  %4144 = phi i64 [ %4064, %4096 ], [ %4512, %4506 ]
+  %4145 = load <8 x double>, ptr %162, align 64, !tbaa !26
+  %4146 = fadd <8 x double> %4145, splat (double 1.000000e+00)
+  %4147 = icmp eq <8 x i64> %4093, zeroinitializer
+  %4148 = select <8 x i1> %4147, <8 x double> %4145, <8 x double> %4146
+  store <8 x double> %4148, ptr %162, align 64, !tbaa !26
+  %4149 = fcmp ogt <8 x double> %4148, splat (double 4.000000e+01)
+  %4150 = select <8 x i1> %4149, <8 x i64> %4093, <8 x i64> zeroinitializer
+  %4151 = xor <8 x i64> %4150, %4093
+  %4152 = load <8 x double>, ptr %127, align 64, !tbaa !26
+  %4153 = fadd <8 x double> %4152, splat (double 1.000000e+00)
+  %4154 = icmp eq <8 x i64> %4150, zeroinitializer
+  %4155 = select <8 x i1> %4154, <8 x double> %4152, <8 x double> %4153
+  store <8 x double> %4155, ptr %127, align 64, !tbaa !26
+  %4156 = load <8 x double>, ptr %200, align 64, !tbaa !26
+  %4157 = load <8 x double>, ptr %211, align 64, !tbaa !26
+  %4158 = fsub <8 x double> %4156, %4157
+  %4159 = tail call noundef <8 x double> @llvm.fabs.v8f64(<8 x double> %4158)
+  %4160 = load <8 x double>, ptr %212, align 64, !tbaa !26
+  %4161 = fmul <8 x double> %4160, splat (double 1.500000e+00)
+  %4162 = fcmp ogt <8 x double> %4159, %4161
+  %4163 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %4164 = fcmp ogt <8 x double> %4163, splat (double 2.000000e-03)
+  %4165 = load <8 x double>, ptr %175, align 64, !tbaa !26
+  %4166 = fcmp oeq <8 x double> %4165, zeroinitializer
+  %4167 = and <8 x i1> %4162, %4166
+  %4168 = and <8 x i1> %4164, %4167
+  %4169 = fdiv <8 x double> %4160, %4159
+  %4170 = select <8 x i1> %4168, <8 x i64> %4151, <8 x i64> zeroinitializer
+  %4171 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %4172 = fcmp ogt <8 x double> %4171, %4163
+  %4173 = select <8 x i1> %4172, <8 x double> %4171, <8 x double> %4163
+  %4174 = select <8 x i1> %4168, <8 x double> zeroinitializer, <8 x double> %4173
+  %4175 = icmp eq <8 x i64> %4170, zeroinitializer
+  %4176 = select <8 x i1> %4175, <8 x double> %4171, <8 x double> %4174
+  store <8 x double> %4176, ptr %160, align 64, !tbaa !26
+  %4177 = fcmp ogt <8 x double> %4169, splat (double 5.000000e-02)
+  %4178 = select <8 x i1> %4177, <8 x double> %4169, <8 x double> splat (double 5.000000e-02)
+  %4179 = fcmp olt <8 x double> %4178, splat (double 0x3FEE666666666666)
+  %4180 = select <8 x i1> %4179, <8 x double> %4178, <8 x double> splat (double 0x3FEE666666666666)
+  %4181 = fmul <8 x double> %4163, %4180
+  %4182 = fcmp ogt <8 x double> %4181, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4183 = select <8 x i1> %4182, <8 x double> %4181, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4184 = load <8 x double>, ptr %140, align 64, !tbaa !26
+  %4185 = select <8 x i1> %4175, <8 x double> %4184, <8 x double> %4183
+  store <8 x double> %4185, ptr %140, align 64, !tbaa !26
+  %4186 = load <8 x double>, ptr %124, align 64, !tbaa !26
+  %4187 = fadd <8 x double> %4186, splat (double 1.000000e+00)
+  %4188 = select <8 x i1> %4175, <8 x double> %4186, <8 x double> %4187
+  store <8 x double> %4188, ptr %124, align 64, !tbaa !26
+  %4189 = xor <8 x i64> %4170, %4151
+  %4190 = icmp sgt i64 %4144, 0
+  br i1 %4190, label %4191, label %4288
+
+4191:                                             ; preds = %4143
+  %4192 = load ptr, ptr %130, align 8, !tbaa !28
+  %4193 = load <8 x double>, ptr %137, align 64, !tbaa !26
+  %4194 = load <8 x double>, ptr %138, align 64, !tbaa !26
+  %4195 = fcmp une <8 x double> %4193, %4194
+  %4196 = fcmp ule <8 x double> %4193, zeroinitializer
+  %4197 = or <8 x i1> %4196, %4195
+  %4198 = load <8 x double>, ptr %213, align 64, !tbaa !26
+  %4199 = fcmp ogt <8 x double> %4163, splat (double 0x3E7AD7F29ABCAF48)
+  %4200 = fcmp ogt <8 x double> %4163, splat (double 1.000000e-05)
+  %4201 = fcmp ogt <8 x double> %4163, splat (double 1.000000e-04)
+  br label %4202
+
+4202:                                             ; preds = %4191, %4202
+  %4203 = phi i64 [ 0, %4191 ], [ %4286, %4202 ]
+  %4204 = phi <8 x double> [ splat (double 1.000000e+00), %4191 ], [ %4285, %4202 ]
+  %4205 = phi <8 x i64> [ zeroinitializer, %4191 ], [ %4233, %4202 ]
+  %4206 = phi <8 x i64> [ zeroinitializer, %4191 ], [ %4282, %4202 ]
+  %4207 = getelementptr inbounds nuw %struct.Piece, ptr %4192, i64 %4203
+  %4208 = getelementptr inbounds nuw i8, ptr %4207, i64 3072
   %4209 = load <8 x double>, ptr %4208, align 64, !tbaa !26
-  %4210 = fmul <8 x double> %4209, splat (double 1.000100e+00)
-  %4211 = fcmp ogt <8 x double> %4207, %4210
-  %4212 = and <8 x i1> %4205, %4211
-  %4213 = and <8 x i1> %4139, %4212
-  %4214 = getelementptr inbounds nuw i8, ptr %4145, i64 4160
-  %4215 = load <8 x double>, ptr %4214, align 64, !tbaa !26
-  %4216 = fsub <8 x double> %4209, %4215
-  %4217 = fsub <8 x double> %4207, %4215
-  %4218 = fdiv <8 x double> %4216, %4217
-  %4219 = select <8 x i1> %4212, <8 x i1> %4139, <8 x i1> %4198
-  %4220 = select <8 x i1> %4219, <8 x i64> splat (i64 -1), <8 x i64> %4181
-  %4221 = fcmp uge <8 x double> %4204, %4218
-  %4222 = select <8 x i1> %4213, <8 x i1> %4221, <8 x i1> zeroinitializer
-  %4223 = select <8 x i1> %4222, <8 x double> %4218, <8 x double> %4204
-  %4224 = add nuw nsw i64 %4141, 1
-  %4225 = icmp eq i64 %4224, %4082
-  br i1 %4225, label %4226, label %4140, !llvm.loop !136
+  %4210 = getelementptr inbounds nuw i8, ptr %4207, i64 3968
+  %4211 = load <8 x double>, ptr %4210, align 64, !tbaa !26
+  %4212 = getelementptr inbounds nuw i8, ptr %4207, i64 8320
+  %4213 = load <8 x i64>, ptr %4212, align 64, !tbaa !26
+  %4214 = xor <8 x i64> %4213, splat (i64 -1)
+  %4215 = getelementptr inbounds nuw i8, ptr %4207, i64 896
+  %4216 = load <8 x double>, ptr %4215, align 64, !tbaa !26
+  %4217 = fmul <8 x double> %4198, %4216
+  %4218 = fcmp ogt <8 x double> %4217, splat (double 0x3E7AD7F29ABCAF48)
+  %4219 = fneg <8 x double> %4217
+  %4220 = select <8 x i1> %4218, <8 x double> %4219, <8 x double> splat (double 0xBE7AD7F29ABCAF48)
+  %4221 = fcmp olt <8 x double> %4209, %4220
+  %4222 = select <8 x i1> %4221, <8 x i1> %4197, <8 x i1> zeroinitializer
+  %4223 = select <8 x i1> %4222, <8 x i64> %4214, <8 x i64> zeroinitializer
+  %4224 = fcmp ole <8 x double> %4211, zeroinitializer
+  %4225 = select <8 x i1> %4224, <8 x i64> %4223, <8 x i64> zeroinitializer
+  %4226 = getelementptr inbounds nuw i8, ptr %4207, i64 832
+  %4227 = load <8 x double>, ptr %4226, align 64, !tbaa !26
+  %4228 = fmul <8 x double> %4227, splat (double -3.000000e-07)
+  %4229 = fcmp olt <8 x double> %4209, %4228
+  %4230 = select <8 x i1> %4199, <8 x i1> %4229, <8 x i1> zeroinitializer
+  %4231 = select <8 x i1> %4230, <8 x i64> %4225, <8 x i64> zeroinitializer
+  %4232 = or <8 x i64> %4231, %4206
+  %4233 = or <8 x i64> %4231, %4205
+  %4234 = fcmp olt <8 x double> %4204, splat (double 3.000000e-01)
+  %4235 = icmp eq <8 x i64> %4231, zeroinitializer
+  %4236 = select <8 x i1> %4235, <8 x i1> splat (i1 true), <8 x i1> %4234
+  %4237 = select <8 x i1> %4236, <8 x double> %4204, <8 x double> splat (double 3.000000e-01)
+  %4238 = xor <8 x i64> %4225, splat (i64 -1)
+  %4239 = and <8 x i64> %4223, %4238
+  %4240 = select <8 x i1> %4200, <8 x i64> %4239, <8 x i64> zeroinitializer
+  %4241 = fsub <8 x double> %4211, %4209
+  %4242 = fdiv <8 x double> %4211, %4241
+  %4243 = or <8 x i64> %4232, %4240
+  %4244 = fcmp olt <8 x double> %4237, %4242
+  %4245 = icmp eq <8 x i64> %4240, zeroinitializer
+  %4246 = select <8 x i1> %4245, <8 x i1> splat (i1 true), <8 x i1> %4244
+  %4247 = select <8 x i1> %4246, <8 x double> %4237, <8 x double> %4242
+  %4248 = getelementptr inbounds nuw i8, ptr %4207, i64 3904
+  %4249 = load <8 x double>, ptr %4248, align 64, !tbaa !26
+  %4250 = getelementptr inbounds nuw i8, ptr %4207, i64 3008
+  %4251 = load <8 x double>, ptr %4250, align 64, !tbaa !26
+  %4252 = getelementptr inbounds nuw i8, ptr %4207, i64 7616
+  %4253 = load <8 x double>, ptr %4252, align 64, !tbaa !26
+  %4254 = fcmp oeq <8 x double> %4253, zeroinitializer
+  %4255 = getelementptr inbounds nuw i8, ptr %4207, i64 1472
+  %4256 = load <8 x double>, ptr %4255, align 64, !tbaa !26
+  %4257 = fmul <8 x double> %4256, splat (double 0x3FEFF7CED916872B)
+  %4258 = fcmp olt <8 x double> %4251, %4257
+  %4259 = and <8 x i1> %4254, %4258
+  %4260 = and <8 x i1> %4201, %4259
+  %4261 = fsub <8 x double> %4249, %4256
+  %4262 = fsub <8 x double> %4249, %4251
+  %4263 = fdiv <8 x double> %4261, %4262
+  %4264 = fcmp uge <8 x double> %4247, %4263
+  %4265 = select <8 x i1> %4260, <8 x i1> %4264, <8 x i1> zeroinitializer
+  %4266 = select <8 x i1> %4265, <8 x double> %4263, <8 x double> %4247
+  %4267 = fcmp oeq <8 x double> %4253, splat (double 1.000000e+00)
+  %4268 = getelementptr inbounds nuw i8, ptr %4207, i64 3264
+  %4269 = load <8 x double>, ptr %4268, align 64, !tbaa !26
+  %4270 = getelementptr inbounds nuw i8, ptr %4207, i64 1600
+  %4271 = load <8 x double>, ptr %4270, align 64, !tbaa !26
+  %4272 = fmul <8 x double> %4271, splat (double 1.000100e+00)
+  %4273 = fcmp ogt <8 x double> %4269, %4272
+  %4274 = and <8 x i1> %4267, %4273
+  %4275 = and <8 x i1> %4201, %4274
+  %4276 = getelementptr inbounds nuw i8, ptr %4207, i64 4160
+  %4277 = load <8 x double>, ptr %4276, align 64, !tbaa !26
+  %4278 = fsub <8 x double> %4271, %4277
+  %4279 = fsub <8 x double> %4269, %4277
+  %4280 = fdiv <8 x double> %4278, %4279
+  %4281 = select <8 x i1> %4274, <8 x i1> %4201, <8 x i1> %4260
+  %4282 = select <8 x i1> %4281, <8 x i64> splat (i64 -1), <8 x i64> %4243
+  %4283 = fcmp uge <8 x double> %4266, %4280
+  %4284 = select <8 x i1> %4275, <8 x i1> %4283, <8 x i1> zeroinitializer
+  %4285 = select <8 x i1> %4284, <8 x double> %4280, <8 x double> %4266
+  %4286 = add nuw nsw i64 %4203, 1
+  %4287 = icmp eq i64 %4286, %4144
+  br i1 %4287, label %4288, label %4202, !llvm.loop !137
 
-4226:                                             ; preds = %4140, %4081
-  %4227 = phi <8 x i64> [ zeroinitializer, %4081 ], [ %4220, %4140 ]
-  %4228 = phi <8 x i64> [ zeroinitializer, %4081 ], [ %4171, %4140 ]
-  %4229 = phi <8 x double> [ splat (double 1.000000e+00), %4081 ], [ %4223, %4140 ]
-  %4230 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4227)
-  %4231 = icmp eq i64 %4230, 0
-  %4232 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4228)
-  %4233 = icmp eq i64 %4232, 0
-  %4234 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %4229)
-  %4235 = insertelement <8 x double> poison, double %4234, i64 0
-  %4236 = shufflevector <8 x double> %4235, <8 x double> poison, <8 x i32> zeroinitializer
-  %4237 = select i1 %4231, <8 x i64> zeroinitializer, <8 x i64> %4127
-  %4238 = fcmp ogt <8 x double> %4114, %4101
-  %4239 = select <8 x i1> %4238, <8 x double> %4114, <8 x double> %4101
-  %4240 = select i1 %4233, <8 x i1> splat (i1 true), <8 x i1> zeroinitializer
-  %4241 = select <8 x i1> %4240, <8 x double> %4239, <8 x double> zeroinitializer
-  %4242 = icmp eq <8 x i64> %4237, zeroinitializer
-  %4243 = select <8 x i1> %4242, <8 x double> %4114, <8 x double> %4241
-  %4244 = fcmp ogt <8 x double> %4236, splat (double 5.000000e-02)
-  %4245 = select <8 x i1> %4244, <8 x double> %4236, <8 x double> splat (double 5.000000e-02)
-  %4246 = fcmp olt <8 x double> %4245, splat (double 0x3FEE666666666666)
-  %4247 = select <8 x i1> %4246, <8 x double> %4245, <8 x double> splat (double 0x3FEE666666666666)
-  %4248 = fmul <8 x double> %4101, %4247
-  %4249 = fcmp ogt <8 x double> %4248, splat (double 0x3EB0C6F7A0B5ED8D)
-  %4250 = select <8 x i1> %4249, <8 x double> %4248, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %4251 = select <8 x i1> %4242, <8 x double> %4123, <8 x double> %4250
-  %4252 = fadd <8 x double> %4126, splat (double 1.000000e+00)
-  %4253 = select <8 x i1> %4242, <8 x double> %4126, <8 x double> %4252
-  %4254 = xor <8 x i64> %4237, %4127
-  %4255 = load <8 x double>, ptr %141, align 64, !tbaa !26
-  %4256 = fmul <8 x double> %4255, splat (double 5.000000e-01)
-  %4257 = load <8 x double>, ptr %142, align 64, !tbaa !26
-  %4258 = load <8 x i64>, ptr %143, align 64, !tbaa !26
-  %4259 = fneg <8 x double> %4256
-  %4260 = icmp eq <8 x i64> %4258, zeroinitializer
-  %4261 = select <8 x i1> %4260, <8 x double> %4259, <8 x double> %4256
-  %4262 = fadd <8 x double> %4257, %4261
-  %4263 = load <8 x double>, ptr %144, align 64, !tbaa !26
-  %4264 = fsub <8 x double> %4263, %4262
-  %4265 = load <8 x double>, ptr %165, align 64, !tbaa !26
-  %4266 = fsub <8 x double> %4265, %4262
-  %4267 = fneg <8 x double> %4264
-  %4268 = select <8 x i1> %4260, <8 x double> %4267, <8 x double> %4264
-  %4269 = fneg <8 x double> %4266
-  %4270 = select <8 x i1> %4260, <8 x double> %4269, <8 x double> %4266
-  %4271 = load <8 x double>, ptr %154, align 64, !tbaa !26
-  %4272 = fcmp oeq <8 x double> %4271, zeroinitializer
-  %4273 = load <8 x double>, ptr %155, align 64, !tbaa !26
-  %4274 = fcmp oeq <8 x double> %4273, zeroinitializer
-  %4275 = and <8 x i1> %4272, %4274
-  %4276 = fcmp olt <8 x double> %4268, splat (double -4.000000e-03)
-  %4277 = and <8 x i1> %4275, %4276
-  %4278 = fcmp ogt <8 x double> %4270, splat (double 4.000000e-03)
-  %4279 = and <8 x i1> %4278, %4277
-  %4280 = and <8 x i1> %4102, %4279
-  %4281 = fsub <8 x double> %4268, %4270
-  %4282 = fdiv <8 x double> %4268, %4281
-  %4283 = select <8 x i1> %4280, <8 x i64> %4254, <8 x i64> zeroinitializer
-  %4284 = fcmp ogt <8 x double> %4243, %4101
-  %4285 = icmp eq <8 x i64> %4283, zeroinitializer
-  %4286 = select <8 x i1> %4285, <8 x i1> splat (i1 true), <8 x i1> %4284
-  %4287 = select <8 x i1> %4286, <8 x double> %4243, <8 x double> %4101
-  store <8 x double> %4287, ptr %159, align 64, !tbaa !26
-  %4288 = fcmp ogt <8 x double> %4282, splat (double 5.000000e-02)
-  %4289 = select <8 x i1> %4288, <8 x double> %4282, <8 x double> splat (double 5.000000e-02)
-  %4290 = fcmp olt <8 x double> %4289, splat (double 0x3FEE666666666666)
-  %4291 = select <8 x i1> %4290, <8 x double> %4289, <8 x double> splat (double 0x3FEE666666666666)
-  %4292 = fmul <8 x double> %4101, %4291
-  %4293 = fcmp ogt <8 x double> %4292, splat (double 0x3EB0C6F7A0B5ED8D)
-  %4294 = select <8 x i1> %4293, <8 x double> %4292, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %4295 = select <8 x i1> %4285, <8 x double> %4251, <8 x double> %4294
-  store <8 x double> %4295, ptr %139, align 64, !tbaa !26
-  %4296 = fadd <8 x double> %4253, splat (double 1.000000e+00)
-  %4297 = select <8 x i1> %4285, <8 x double> %4253, <8 x double> %4296
-  store <8 x double> %4297, ptr %124, align 64, !tbaa !26
-  %4298 = xor <8 x i64> %4283, %4254
-  %4299 = load <8 x double>, ptr %213, align 64, !tbaa !26
-  %4300 = load <8 x double>, ptr %187, align 64, !tbaa !26
-  %4301 = load <8 x double>, ptr %178, align 64, !tbaa !26
-  %4302 = fsub <8 x double> %4300, %4301
-  %4303 = load <8 x double>, ptr %214, align 64, !tbaa !26
-  %4304 = fcmp une <8 x double> %4303, splat (double 1.000000e+00)
-  %4305 = load <8 x double>, ptr %215, align 64, !tbaa !26
-  %4306 = fsub <8 x double> %4263, %4305
-  %4307 = select <8 x i1> %4304, <8 x double> splat (double -1.000000e+00), <8 x double> %4306
-  %4308 = fcmp une <8 x double> %4303, splat (double 2.000000e+00)
-  %4309 = fsub <8 x double> %4299, %4305
-  %4310 = select <8 x i1> %4308, <8 x double> %4307, <8 x double> %4309
-  %4311 = fcmp une <8 x double> %4303, splat (double 3.000000e+00)
-  %4312 = fsub <8 x double> %4302, %4305
-  %4313 = select <8 x i1> %4311, <8 x double> %4310, <8 x double> %4312
-  %4314 = fcmp une <8 x double> %4303, splat (double 4.000000e+00)
-  %4315 = fsub <8 x double> %4305, %4302
-  %4316 = select <8 x i1> %4314, <8 x double> %4313, <8 x double> %4315
-  br i1 %4128, label %4317, label %4349
+4288:                                             ; preds = %4202, %4143
+  %4289 = phi <8 x i64> [ zeroinitializer, %4143 ], [ %4282, %4202 ]
+  %4290 = phi <8 x i64> [ zeroinitializer, %4143 ], [ %4233, %4202 ]
+  %4291 = phi <8 x double> [ splat (double 1.000000e+00), %4143 ], [ %4285, %4202 ]
+  %4292 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4289)
+  %4293 = icmp eq i64 %4292, 0
+  %4294 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4290)
+  %4295 = icmp eq i64 %4294, 0
+  %4296 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %4291)
+  %4297 = insertelement <8 x double> poison, double %4296, i64 0
+  %4298 = shufflevector <8 x double> %4297, <8 x double> poison, <8 x i32> zeroinitializer
+  %4299 = select i1 %4293, <8 x i64> zeroinitializer, <8 x i64> %4189
+  %4300 = fcmp ogt <8 x double> %4176, %4163
+  %4301 = select <8 x i1> %4300, <8 x double> %4176, <8 x double> %4163
+  %4302 = select i1 %4295, <8 x i1> splat (i1 true), <8 x i1> zeroinitializer
+  %4303 = select <8 x i1> %4302, <8 x double> %4301, <8 x double> zeroinitializer
+  %4304 = icmp eq <8 x i64> %4299, zeroinitializer
+  %4305 = select <8 x i1> %4304, <8 x double> %4176, <8 x double> %4303
+  %4306 = fcmp ogt <8 x double> %4298, splat (double 5.000000e-02)
+  %4307 = select <8 x i1> %4306, <8 x double> %4298, <8 x double> splat (double 5.000000e-02)
+  %4308 = fcmp olt <8 x double> %4307, splat (double 0x3FEE666666666666)
+  %4309 = select <8 x i1> %4308, <8 x double> %4307, <8 x double> splat (double 0x3FEE666666666666)
+  %4310 = fmul <8 x double> %4163, %4309
+  %4311 = fcmp ogt <8 x double> %4310, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4312 = select <8 x i1> %4311, <8 x double> %4310, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4313 = select <8 x i1> %4304, <8 x double> %4185, <8 x double> %4312
+  %4314 = fadd <8 x double> %4188, splat (double 1.000000e+00)
+  %4315 = select <8 x i1> %4304, <8 x double> %4188, <8 x double> %4314
+  %4316 = xor <8 x i64> %4299, %4189
+  %4317 = load <8 x double>, ptr %142, align 64, !tbaa !26
+  %4318 = fmul <8 x double> %4317, splat (double 5.000000e-01)
+  %4319 = load <8 x double>, ptr %143, align 64, !tbaa !26
+  %4320 = load <8 x i64>, ptr %144, align 64, !tbaa !26
+  %4321 = fneg <8 x double> %4318
+  %4322 = icmp eq <8 x i64> %4320, zeroinitializer
+  %4323 = select <8 x i1> %4322, <8 x double> %4321, <8 x double> %4318
+  %4324 = fadd <8 x double> %4319, %4323
+  %4325 = load <8 x double>, ptr %145, align 64, !tbaa !26
+  %4326 = fsub <8 x double> %4325, %4324
+  %4327 = load <8 x double>, ptr %166, align 64, !tbaa !26
+  %4328 = fsub <8 x double> %4327, %4324
+  %4329 = fneg <8 x double> %4326
+  %4330 = select <8 x i1> %4322, <8 x double> %4329, <8 x double> %4326
+  %4331 = fneg <8 x double> %4328
+  %4332 = select <8 x i1> %4322, <8 x double> %4331, <8 x double> %4328
+  %4333 = load <8 x double>, ptr %155, align 64, !tbaa !26
+  %4334 = fcmp oeq <8 x double> %4333, zeroinitializer
+  %4335 = load <8 x double>, ptr %156, align 64, !tbaa !26
+  %4336 = fcmp oeq <8 x double> %4335, zeroinitializer
+  %4337 = and <8 x i1> %4334, %4336
+  %4338 = fcmp olt <8 x double> %4330, splat (double -4.000000e-03)
+  %4339 = and <8 x i1> %4337, %4338
+  %4340 = fcmp ogt <8 x double> %4332, splat (double 4.000000e-03)
+  %4341 = and <8 x i1> %4340, %4339
+  %4342 = and <8 x i1> %4164, %4341
+  %4343 = fsub <8 x double> %4330, %4332
+  %4344 = fdiv <8 x double> %4330, %4343
+  %4345 = select <8 x i1> %4342, <8 x i64> %4316, <8 x i64> zeroinitializer
+  %4346 = fcmp ogt <8 x double> %4305, %4163
+  %4347 = icmp eq <8 x i64> %4345, zeroinitializer
+  %4348 = select <8 x i1> %4347, <8 x i1> splat (i1 true), <8 x i1> %4346
+  %4349 = select <8 x i1> %4348, <8 x double> %4305, <8 x double> %4163
+  store <8 x double> %4349, ptr %160, align 64, !tbaa !26
+  %4350 = fcmp ogt <8 x double> %4344, splat (double 5.000000e-02)
+  %4351 = select <8 x i1> %4350, <8 x double> %4344, <8 x double> splat (double 5.000000e-02)
+  %4352 = fcmp olt <8 x double> %4351, splat (double 0x3FEE666666666666)
+  %4353 = select <8 x i1> %4352, <8 x double> %4351, <8 x double> splat (double 0x3FEE666666666666)
+  %4354 = fmul <8 x double> %4163, %4353
+  %4355 = fcmp ogt <8 x double> %4354, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4356 = select <8 x i1> %4355, <8 x double> %4354, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4357 = select <8 x i1> %4347, <8 x double> %4313, <8 x double> %4356
+  store <8 x double> %4357, ptr %140, align 64, !tbaa !26
+  %4358 = fadd <8 x double> %4315, splat (double 1.000000e+00)
+  %4359 = select <8 x i1> %4347, <8 x double> %4315, <8 x double> %4358
+  store <8 x double> %4359, ptr %124, align 64, !tbaa !26
+  %4360 = xor <8 x i64> %4345, %4316
+  %4361 = load <8 x double>, ptr %214, align 64, !tbaa !26
+  %4362 = load <8 x double>, ptr %188, align 64, !tbaa !26
+  %4363 = load <8 x double>, ptr %179, align 64, !tbaa !26
+  %4364 = fsub <8 x double> %4362, %4363
+  %4365 = load <8 x double>, ptr %215, align 64, !tbaa !26
+  %4366 = fcmp une <8 x double> %4365, splat (double 1.000000e+00)
+  %4367 = load <8 x double>, ptr %216, align 64, !tbaa !26
+  %4368 = fsub <8 x double> %4325, %4367
+  %4369 = select <8 x i1> %4366, <8 x double> splat (double -1.000000e+00), <8 x double> %4368
+  %4370 = fcmp une <8 x double> %4365, splat (double 2.000000e+00)
+  %4371 = fsub <8 x double> %4361, %4367
+  %4372 = select <8 x i1> %4370, <8 x double> %4369, <8 x double> %4371
+  %4373 = fcmp une <8 x double> %4365, splat (double 3.000000e+00)
+  %4374 = fsub <8 x double> %4364, %4367
+  %4375 = select <8 x i1> %4373, <8 x double> %4372, <8 x double> %4374
+  %4376 = fcmp une <8 x double> %4365, splat (double 4.000000e+00)
+  %4377 = fsub <8 x double> %4367, %4364
+  %4378 = select <8 x i1> %4376, <8 x double> %4375, <8 x double> %4377
+  br i1 %4190, label %4379, label %4411
 
-4317:                                             ; preds = %4226
-  %4318 = load ptr, ptr %129, align 8, !tbaa !28
-  %4319 = and i64 %4082, 1
-  %4320 = icmp eq i64 %4082, 1
-  br i1 %4320, label %4339, label %4321
+4379:                                             ; preds = %4288
+  %4380 = load ptr, ptr %130, align 8, !tbaa !28
+  %4381 = and i64 %4144, 1
+  %4382 = icmp eq i64 %4144, 1
+  br i1 %4382, label %4401, label %4383
 
-4321:                                             ; preds = %4317
-  %4322 = and i64 %4082, 9223372036854775806
-  br label %4323
+4383:                                             ; preds = %4379
+  %4384 = and i64 %4144, 9223372036854775806
+  br label %4385
 
-4323:                                             ; preds = %4323, %4321
-  %4324 = phi i64 [ 0, %4321 ], [ %4336, %4323 ]
-  %4325 = phi <8 x double> [ splat (double 1.000000e+09), %4321 ], [ %4335, %4323 ]
-  %4326 = phi i64 [ 0, %4321 ], [ %4337, %4323 ]
-  %4327 = getelementptr inbounds nuw %struct.Piece, ptr %4318, i64 %4324, i32 35
-  %4328 = load <8 x double>, ptr %4327, align 64, !tbaa !26
-  %4329 = fcmp olt <8 x double> %4325, %4328
-  %4330 = select <8 x i1> %4329, <8 x double> %4325, <8 x double> %4328
-  %4331 = or disjoint i64 %4324, 1
-  %4332 = getelementptr inbounds nuw %struct.Piece, ptr %4318, i64 %4331, i32 35
-  %4333 = load <8 x double>, ptr %4332, align 64, !tbaa !26
-  %4334 = fcmp olt <8 x double> %4330, %4333
-  %4335 = select <8 x i1> %4334, <8 x double> %4330, <8 x double> %4333
-  %4336 = add nuw nsw i64 %4324, 2
-  %4337 = add i64 %4326, 2
-  %4338 = icmp eq i64 %4337, %4322
-  br i1 %4338, label %4339, label %4323, !llvm.loop !137
+4385:                                             ; preds = %4385, %4383
+  %4386 = phi i64 [ 0, %4383 ], [ %4398, %4385 ]
+  %4387 = phi <8 x double> [ splat (double 1.000000e+09), %4383 ], [ %4397, %4385 ]
+  %4388 = phi i64 [ 0, %4383 ], [ %4399, %4385 ]
+  %4389 = getelementptr inbounds nuw %struct.Piece, ptr %4380, i64 %4386, i32 34
+  %4390 = load <8 x double>, ptr %4389, align 64, !tbaa !26
+  %4391 = fcmp olt <8 x double> %4387, %4390
+  %4392 = select <8 x i1> %4391, <8 x double> %4387, <8 x double> %4390
+  %4393 = or disjoint i64 %4386, 1
+  %4394 = getelementptr inbounds nuw %struct.Piece, ptr %4380, i64 %4393, i32 34
+  %4395 = load <8 x double>, ptr %4394, align 64, !tbaa !26
+  %4396 = fcmp olt <8 x double> %4392, %4395
+  %4397 = select <8 x i1> %4396, <8 x double> %4392, <8 x double> %4395
+  %4398 = add nuw nsw i64 %4386, 2
+  %4399 = add i64 %4388, 2
+  %4400 = icmp eq i64 %4399, %4384
+  br i1 %4400, label %4401, label %4385, !llvm.loop !138
 
-4339:                                             ; preds = %4323, %4317
-  %4340 = phi <8 x double> [ poison, %4317 ], [ %4335, %4323 ]
-  %4341 = phi i64 [ 0, %4317 ], [ %4336, %4323 ]
-  %4342 = phi <8 x double> [ splat (double 1.000000e+09), %4317 ], [ %4335, %4323 ]
-  %4343 = icmp eq i64 %4319, 0
-  br i1 %4343, label %4349, label %4344
+4401:                                             ; preds = %4385, %4379
+  %4402 = phi <8 x double> [ poison, %4379 ], [ %4397, %4385 ]
+  %4403 = phi i64 [ 0, %4379 ], [ %4398, %4385 ]
+  %4404 = phi <8 x double> [ splat (double 1.000000e+09), %4379 ], [ %4397, %4385 ]
+  %4405 = icmp eq i64 %4381, 0
+  br i1 %4405, label %4411, label %4406
 
-4344:                                             ; preds = %4339
-  %4345 = getelementptr inbounds nuw %struct.Piece, ptr %4318, i64 %4341, i32 35
-  %4346 = load <8 x double>, ptr %4345, align 64, !tbaa !26
-  %4347 = fcmp olt <8 x double> %4342, %4346
-  %4348 = select <8 x i1> %4347, <8 x double> %4342, <8 x double> %4346
-  br label %4349
+4406:                                             ; preds = %4401
+  %4407 = getelementptr inbounds nuw %struct.Piece, ptr %4380, i64 %4403, i32 34
+  %4408 = load <8 x double>, ptr %4407, align 64, !tbaa !26
+  %4409 = fcmp olt <8 x double> %4404, %4408
+  %4410 = select <8 x i1> %4409, <8 x double> %4404, <8 x double> %4408
+  br label %4411
 
-4349:                                             ; preds = %4344, %4339, %4226
-  %4350 = phi <8 x double> [ splat (double 1.000000e+09), %4226 ], [ %4340, %4339 ], [ %4348, %4344 ]
-  %4351 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %4350)
-  %4352 = insertelement <8 x double> poison, double %4351, i64 0
-  %4353 = shufflevector <8 x double> %4352, <8 x double> poison, <8 x i32> zeroinitializer
-  %4354 = load <8 x double>, ptr %179, align 64, !tbaa !26
-  %4355 = fsub <8 x double> %4354, %4301
-  %4356 = fsub <8 x double> %4265, %4305
-  %4357 = select <8 x i1> %4304, <8 x double> splat (double -1.000000e+00), <8 x double> %4356
-  %4358 = fsub <8 x double> %4353, %4305
-  %4359 = select <8 x i1> %4308, <8 x double> %4357, <8 x double> %4358
-  %4360 = fsub <8 x double> %4355, %4305
-  %4361 = select <8 x i1> %4311, <8 x double> %4359, <8 x double> %4360
-  %4362 = fsub <8 x double> %4305, %4355
-  %4363 = select <8 x i1> %4314, <8 x double> %4361, <8 x double> %4362
-  %4364 = fcmp une <8 x double> %4303, zeroinitializer
-  %4365 = fcmp oge <8 x double> %4101, splat (double 5.000000e-02)
-  %4366 = and <8 x i1> %4365, %4364
-  %4367 = fcmp olt <8 x double> %4316, zeroinitializer
-  %4368 = and <8 x i1> %4366, %4367
-  %4369 = fsub <8 x double> %4363, %4316
-  %4370 = fmul <8 x double> %4369, splat (double 2.000000e-02)
-  %4371 = fcmp ogt <8 x double> %4363, %4370
-  %4372 = and <8 x i1> %4368, %4371
-  %4373 = fsub <8 x double> %4316, %4363
-  %4374 = fdiv <8 x double> %4316, %4373
-  %4375 = fcmp olt <8 x double> %4374, splat (double 0x3FEE666666666666)
-  %4376 = and <8 x i1> %4375, %4372
-  %4377 = select <8 x i1> %4376, <8 x i64> %4298, <8 x i64> zeroinitializer
-  %4378 = fcmp ogt <8 x double> %4287, %4101
-  %4379 = icmp eq <8 x i64> %4377, zeroinitializer
-  %4380 = select <8 x i1> %4379, <8 x i1> splat (i1 true), <8 x i1> %4378
-  %4381 = select <8 x i1> %4380, <8 x double> %4287, <8 x double> %4101
-  store <8 x double> %4381, ptr %159, align 64, !tbaa !26
-  %4382 = fcmp ogt <8 x double> %4374, splat (double 5.000000e-02)
-  %4383 = select <8 x i1> %4382, <8 x double> %4374, <8 x double> splat (double 5.000000e-02)
-  %4384 = fcmp olt <8 x double> %4383, splat (double 0x3FEE666666666666)
-  %4385 = select <8 x i1> %4384, <8 x double> %4383, <8 x double> splat (double 0x3FEE666666666666)
-  %4386 = fmul <8 x double> %4101, %4385
-  %4387 = fcmp ogt <8 x double> %4386, splat (double 0x3EB0C6F7A0B5ED8D)
-  %4388 = select <8 x i1> %4387, <8 x double> %4386, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
-  %4389 = select <8 x i1> %4379, <8 x double> %4295, <8 x double> %4388
-  store <8 x double> %4389, ptr %139, align 64, !tbaa !26
-  %4390 = fadd <8 x double> %4297, splat (double 1.000000e+00)
-  %4391 = select <8 x i1> %4379, <8 x double> %4297, <8 x double> %4390
-  store <8 x double> %4391, ptr %124, align 64, !tbaa !26
-  %4392 = xor <8 x i64> %4377, %4298
-  %4393 = or <8 x i64> %4392, %4088
-  %4394 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4393)
-  %4395 = icmp eq i64 %4394, 0
-  br i1 %4395, label %516, label %4452
+4411:                                             ; preds = %4406, %4401, %4288
+  %4412 = phi <8 x double> [ splat (double 1.000000e+09), %4288 ], [ %4402, %4401 ], [ %4410, %4406 ]
+  %4413 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %4412)
+  %4414 = insertelement <8 x double> poison, double %4413, i64 0
+  %4415 = shufflevector <8 x double> %4414, <8 x double> poison, <8 x i32> zeroinitializer
+  %4416 = load <8 x double>, ptr %180, align 64, !tbaa !26
+  %4417 = fsub <8 x double> %4416, %4363
+  %4418 = fsub <8 x double> %4327, %4367
+  %4419 = select <8 x i1> %4366, <8 x double> splat (double -1.000000e+00), <8 x double> %4418
+  %4420 = fsub <8 x double> %4415, %4367
+  %4421 = select <8 x i1> %4370, <8 x double> %4419, <8 x double> %4420
+  %4422 = fsub <8 x double> %4417, %4367
+  %4423 = select <8 x i1> %4373, <8 x double> %4421, <8 x double> %4422
+  %4424 = fsub <8 x double> %4367, %4417
+  %4425 = select <8 x i1> %4376, <8 x double> %4423, <8 x double> %4424
+  %4426 = fcmp une <8 x double> %4365, zeroinitializer
+  %4427 = fcmp oge <8 x double> %4163, splat (double 5.000000e-02)
+  %4428 = and <8 x i1> %4427, %4426
+  %4429 = fcmp olt <8 x double> %4378, zeroinitializer
+  %4430 = and <8 x i1> %4428, %4429
+  %4431 = fsub <8 x double> %4425, %4378
+  %4432 = fmul <8 x double> %4431, splat (double 2.000000e-02)
+  %4433 = fcmp ogt <8 x double> %4425, %4432
+  %4434 = and <8 x i1> %4430, %4433
+  %4435 = fsub <8 x double> %4378, %4425
+  %4436 = fdiv <8 x double> %4378, %4435
+  %4437 = fcmp olt <8 x double> %4436, splat (double 0x3FEE666666666666)
+  %4438 = and <8 x i1> %4437, %4434
+  %4439 = select <8 x i1> %4438, <8 x i64> %4360, <8 x i64> zeroinitializer
+  %4440 = fcmp ogt <8 x double> %4349, %4163
+  %4441 = icmp eq <8 x i64> %4439, zeroinitializer
+  %4442 = select <8 x i1> %4441, <8 x i1> splat (i1 true), <8 x i1> %4440
+  %4443 = select <8 x i1> %4442, <8 x double> %4349, <8 x double> %4163
+  store <8 x double> %4443, ptr %160, align 64, !tbaa !26
+  %4444 = fcmp ogt <8 x double> %4436, splat (double 5.000000e-02)
+  %4445 = select <8 x i1> %4444, <8 x double> %4436, <8 x double> splat (double 5.000000e-02)
+  %4446 = fcmp olt <8 x double> %4445, splat (double 0x3FEE666666666666)
+  %4447 = select <8 x i1> %4446, <8 x double> %4445, <8 x double> splat (double 0x3FEE666666666666)
+  %4448 = fmul <8 x double> %4163, %4447
+  %4449 = fcmp ogt <8 x double> %4448, splat (double 0x3EB0C6F7A0B5ED8D)
+  %4450 = select <8 x i1> %4449, <8 x double> %4448, <8 x double> splat (double 0x3EB0C6F7A0B5ED8D)
+  %4451 = select <8 x i1> %4441, <8 x double> %4357, <8 x double> %4450
+  store <8 x double> %4451, ptr %140, align 64, !tbaa !26
+  %4452 = fadd <8 x double> %4359, splat (double 1.000000e+00)
+  %4453 = select <8 x i1> %4441, <8 x double> %4359, <8 x double> %4452
+  store <8 x double> %4453, ptr %124, align 64, !tbaa !26
+  %4454 = xor <8 x i64> %4439, %4360
+  %4455 = or <8 x i64> %4454, %4150
+  %4456 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4455)
+  %4457 = icmp eq i64 %4456, 0
+  br i1 %4457, label %519, label %4514
 
-4396:                                             ; preds = %4035, %4444
-  %4397 = phi i64 [ 0, %4035 ], [ %4449, %4444 ]
-  %4398 = load ptr, ptr %129, align 8, !tbaa !28
-  %4399 = getelementptr inbounds nuw %struct.Piece, ptr %4398, i64 %4397
-  %4400 = getelementptr inbounds nuw i8, ptr %4399, i64 8520
-  %4401 = load ptr, ptr %4400, align 8, !tbaa !57
-  %4402 = load <8 x double>, ptr %4401, align 64, !tbaa !26
-  %4403 = getelementptr inbounds nuw i8, ptr %4399, i64 1344
-  %4404 = load <8 x double>, ptr %4403, align 64, !tbaa !26
-  %4405 = getelementptr inbounds nuw i8, ptr %4401, i64 64
-  %4406 = load <8 x double>, ptr %4405, align 64, !tbaa !26
-  %4407 = fsub <8 x double> %4406, %4402
-  %4408 = fneg <8 x double> %4404
-  %4409 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4408, <8 x double> %4407, <8 x double> %4402)
-  %4410 = getelementptr inbounds nuw i8, ptr %4399, i64 8512
-  %4411 = load i64, ptr %4410, align 64, !tbaa !31
-  %4412 = icmp eq i64 %4411, 0
-  br i1 %4412, label %4444, label %4413
+4458:                                             ; preds = %4097, %4506
+  %4459 = phi i64 [ 0, %4097 ], [ %4511, %4506 ]
+  %4460 = load ptr, ptr %130, align 8, !tbaa !28
+  %4461 = getelementptr inbounds nuw %struct.Piece, ptr %4460, i64 %4459
+  %4462 = getelementptr inbounds nuw i8, ptr %4461, i64 8584
+  %4463 = load ptr, ptr %4462, align 8, !tbaa !58
+  %4464 = load <8 x double>, ptr %4463, align 64, !tbaa !26
+  %4465 = getelementptr inbounds nuw i8, ptr %4461, i64 1344
+  %4466 = load <8 x double>, ptr %4465, align 64, !tbaa !26
+  %4467 = getelementptr inbounds nuw i8, ptr %4463, i64 64
+  %4468 = load <8 x double>, ptr %4467, align 64, !tbaa !26
+  %4469 = fsub <8 x double> %4468, %4464
+  %4470 = fneg <8 x double> %4466
+  %4471 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4470, <8 x double> %4469, <8 x double> %4464)
+  %4472 = getelementptr inbounds nuw i8, ptr %4461, i64 8512
+  %4473 = load i64, ptr %4472, align 64, !tbaa !31
+  %4474 = icmp eq i64 %4473, 0
+  br i1 %4474, label %4506, label %4475
 
-4413:                                             ; preds = %4396
-  %4414 = getelementptr <8 x double>, ptr %4401, i64 %4411
-  %4415 = getelementptr i8, ptr %4414, i64 -64
-  %4416 = load <8 x double>, ptr %4415, align 64, !tbaa !26
-  %4417 = load <8 x double>, ptr %4414, align 64, !tbaa !26
-  %4418 = getelementptr inbounds nuw i8, ptr %4399, i64 2880
-  %4419 = load <8 x double>, ptr %4418, align 64, !tbaa !26
-  %4420 = getelementptr inbounds nuw i8, ptr %4399, i64 2944
-  %4421 = load <8 x double>, ptr %4420, align 64, !tbaa !26
-  %4422 = getelementptr inbounds nuw i8, ptr %4399, i64 64
-  %4423 = load <8 x double>, ptr %4422, align 64, !tbaa !26
-  %4424 = fsub <8 x double> %4421, %4423
-  %4425 = fmul <8 x double> %4419, %4424
-  %4426 = getelementptr inbounds nuw i8, ptr %4399, i64 576
-  %4427 = load <8 x double>, ptr %4426, align 64, !tbaa !26
-  %4428 = getelementptr inbounds nuw i8, ptr %4399, i64 2816
-  %4429 = load <8 x double>, ptr %4428, align 64, !tbaa !26
-  %4430 = fdiv <8 x double> %4427, %4429
-  %4431 = getelementptr inbounds nuw i8, ptr %4399, i64 192
-  %4432 = load <8 x double>, ptr %4431, align 64, !tbaa !26
-  %4433 = getelementptr inbounds nuw i8, ptr %4399, i64 256
-  %4434 = load <8 x double>, ptr %4433, align 64, !tbaa !26
-  %4435 = getelementptr inbounds nuw i8, ptr %4399, i64 320
-  %4436 = load <8 x double>, ptr %4435, align 64, !tbaa !26
-  %4437 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4417, <8 x double> %4436, <8 x double> %4434)
-  %4438 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4417, <8 x double> %4437, <8 x double> %4432)
-  %4439 = fdiv <8 x double> %4438, %4425
-  %4440 = fmul <8 x double> %4417, %4439
-  %4441 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4430, <8 x double> %4416, <8 x double> %4440)
-  %4442 = fadd <8 x double> %4430, %4439
-  %4443 = fdiv <8 x double> %4441, %4442
-  br label %4444
+4475:                                             ; preds = %4458
+  %4476 = getelementptr <8 x double>, ptr %4463, i64 %4473
+  %4477 = getelementptr i8, ptr %4476, i64 -64
+  %4478 = load <8 x double>, ptr %4477, align 64, !tbaa !26
+  %4479 = load <8 x double>, ptr %4476, align 64, !tbaa !26
+  %4480 = getelementptr inbounds nuw i8, ptr %4461, i64 2880
+  %4481 = load <8 x double>, ptr %4480, align 64, !tbaa !26
+  %4482 = getelementptr inbounds nuw i8, ptr %4461, i64 2944
+  %4483 = load <8 x double>, ptr %4482, align 64, !tbaa !26
+  %4484 = getelementptr inbounds nuw i8, ptr %4461, i64 64
+  %4485 = load <8 x double>, ptr %4484, align 64, !tbaa !26
+  %4486 = fsub <8 x double> %4483, %4485
+  %4487 = fmul <8 x double> %4481, %4486
+  %4488 = getelementptr inbounds nuw i8, ptr %4461, i64 576
+  %4489 = load <8 x double>, ptr %4488, align 64, !tbaa !26
+  %4490 = getelementptr inbounds nuw i8, ptr %4461, i64 2816
+  %4491 = load <8 x double>, ptr %4490, align 64, !tbaa !26
+  %4492 = fdiv <8 x double> %4489, %4491
+  %4493 = getelementptr inbounds nuw i8, ptr %4461, i64 192
+  %4494 = load <8 x double>, ptr %4493, align 64, !tbaa !26
+  %4495 = getelementptr inbounds nuw i8, ptr %4461, i64 256
+  %4496 = load <8 x double>, ptr %4495, align 64, !tbaa !26
+  %4497 = getelementptr inbounds nuw i8, ptr %4461, i64 320
+  %4498 = load <8 x double>, ptr %4497, align 64, !tbaa !26
+  %4499 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4479, <8 x double> %4498, <8 x double> %4496)
+  %4500 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4479, <8 x double> %4499, <8 x double> %4494)
+  %4501 = fdiv <8 x double> %4500, %4487
+  %4502 = fmul <8 x double> %4479, %4501
+  %4503 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4492, <8 x double> %4478, <8 x double> %4502)
+  %4504 = fadd <8 x double> %4492, %4501
+  %4505 = fdiv <8 x double> %4503, %4504
+  br label %4506
 
-4444:                                             ; preds = %4396, %4413
-  %4445 = phi <8 x double> [ %4443, %4413 ], [ %4409, %4396 ]
-  %4446 = getelementptr inbounds nuw i8, ptr %4399, i64 7616
-  %4447 = load <8 x double>, ptr %4446, align 64, !tbaa !26
-  %4448 = select <8 x i1> %4036, <8 x double> %4447, <8 x double> %4445
-  store <8 x double> %4448, ptr %4446, align 64, !tbaa !26
-  %4449 = add nuw nsw i64 %4397, 1
-  %4450 = load i64, ptr %156, align 8, !tbaa !20
-  %4451 = icmp slt i64 %4449, %4450
-  br i1 %4451, label %4396, label %4081, !llvm.loop !138
+4506:                                             ; preds = %4458, %4475
+  %4507 = phi <8 x double> [ %4505, %4475 ], [ %4471, %4458 ]
+  %4508 = getelementptr inbounds nuw i8, ptr %4461, i64 7552
+  %4509 = load <8 x double>, ptr %4508, align 64, !tbaa !26
+  %4510 = select <8 x i1> %4098, <8 x double> %4509, <8 x double> %4507
+  store <8 x double> %4510, ptr %4508, align 64, !tbaa !26
+  %4511 = add nuw nsw i64 %4459, 1
+  %4512 = load i64, ptr %157, align 8, !tbaa !20
+  %4513 = icmp slt i64 %4511, %4512
+  br i1 %4513, label %4458, label %4143, !llvm.loop !139
 
-4452:                                             ; preds = %4349
-  %4453 = icmp eq <8 x i64> %4393, zeroinitializer
-  %4454 = select <8 x i1> %4453, <8 x double> %4095, <8 x double> %4094
-  store <8 x double> %4454, ptr %210, align 64, !tbaa !26
-  %4455 = load <8 x double>, ptr %150, align 64, !tbaa !26
-  %4456 = select <8 x i1> %4453, <8 x double> %4455, <8 x double> %4263
-  store <8 x double> %4456, ptr %150, align 64, !tbaa !26
-  %4457 = select <8 x i1> %4453, <8 x double> %4263, <8 x double> %4265
-  store <8 x double> %4457, ptr %144, align 64, !tbaa !26
-  %4458 = load <8 x double>, ptr %256, align 64, !tbaa !26
-  %4459 = select <8 x i1> %4453, <8 x double> %4458, <8 x double> %4300
-  store <8 x double> %4459, ptr %256, align 64, !tbaa !26
-  %4460 = select <8 x i1> %4453, <8 x double> %4300, <8 x double> %4354
-  store <8 x double> %4460, ptr %257, align 64, !tbaa !26
-  %4461 = load <8 x double>, ptr %259, align 64, !tbaa !26
-  %4462 = load <8 x double>, ptr %258, align 64, !tbaa !26
-  %4463 = select <8 x i1> %4453, <8 x double> %4462, <8 x double> %4461
-  store <8 x double> %4463, ptr %258, align 64, !tbaa !26
-  %4464 = load <8 x double>, ptr %260, align 64, !tbaa !26
-  %4465 = select <8 x i1> %4453, <8 x double> %4461, <8 x double> %4464
-  store <8 x double> %4465, ptr %259, align 64, !tbaa !26
-  %4466 = load <8 x double>, ptr %262, align 64, !tbaa !26
-  %4467 = load <8 x double>, ptr %261, align 64, !tbaa !26
-  %4468 = select <8 x i1> %4453, <8 x double> %4467, <8 x double> %4466
-  store <8 x double> %4468, ptr %261, align 64, !tbaa !26
-  %4469 = load <8 x double>, ptr %263, align 64, !tbaa !26
-  %4470 = select <8 x i1> %4453, <8 x double> %4466, <8 x double> %4469
-  store <8 x double> %4470, ptr %262, align 64, !tbaa !26
-  %4471 = load <8 x double>, ptr %265, align 64, !tbaa !26
-  %4472 = load <8 x double>, ptr %264, align 64, !tbaa !26
-  %4473 = select <8 x i1> %4453, <8 x double> %4472, <8 x double> %4471
-  store <8 x double> %4473, ptr %264, align 64, !tbaa !26
-  %4474 = load <8 x double>, ptr %266, align 64, !tbaa !26
-  %4475 = select <8 x i1> %4453, <8 x double> %4471, <8 x double> %4474
-  store <8 x double> %4475, ptr %265, align 64, !tbaa !26
-  %4476 = load <8 x double>, ptr %268, align 64, !tbaa !26
-  %4477 = load <8 x double>, ptr %267, align 64, !tbaa !26
-  %4478 = select <8 x i1> %4453, <8 x double> %4477, <8 x double> %4476
-  store <8 x double> %4478, ptr %267, align 64, !tbaa !26
-  %4479 = load <8 x double>, ptr %269, align 64, !tbaa !26
-  %4480 = select <8 x i1> %4453, <8 x double> %4476, <8 x double> %4479
-  store <8 x double> %4480, ptr %268, align 64, !tbaa !26
-  %4481 = xor <8 x i64> %4393, splat (i64 -1)
-  br i1 %4128, label %4482, label %4876
+4514:                                             ; preds = %4411
+  %4515 = icmp eq <8 x i64> %4455, zeroinitializer
+  %4516 = select <8 x i1> %4515, <8 x double> %4157, <8 x double> %4156
+  store <8 x double> %4516, ptr %211, align 64, !tbaa !26
+  %4517 = load <8 x double>, ptr %151, align 64, !tbaa !26
+  %4518 = select <8 x i1> %4515, <8 x double> %4517, <8 x double> %4325
+  store <8 x double> %4518, ptr %151, align 64, !tbaa !26
+  %4519 = select <8 x i1> %4515, <8 x double> %4325, <8 x double> %4327
+  store <8 x double> %4519, ptr %145, align 64, !tbaa !26
+  %4520 = load <8 x double>, ptr %256, align 64, !tbaa !26
+  %4521 = select <8 x i1> %4515, <8 x double> %4520, <8 x double> %4362
+  store <8 x double> %4521, ptr %256, align 64, !tbaa !26
+  %4522 = select <8 x i1> %4515, <8 x double> %4362, <8 x double> %4416
+  store <8 x double> %4522, ptr %257, align 64, !tbaa !26
+  %4523 = load <8 x double>, ptr %259, align 64, !tbaa !26
+  %4524 = load <8 x double>, ptr %258, align 64, !tbaa !26
+  %4525 = select <8 x i1> %4515, <8 x double> %4524, <8 x double> %4523
+  store <8 x double> %4525, ptr %258, align 64, !tbaa !26
+  %4526 = load <8 x double>, ptr %260, align 64, !tbaa !26
+  %4527 = select <8 x i1> %4515, <8 x double> %4523, <8 x double> %4526
+  store <8 x double> %4527, ptr %259, align 64, !tbaa !26
+  %4528 = load <8 x double>, ptr %262, align 64, !tbaa !26
+  %4529 = load <8 x double>, ptr %261, align 64, !tbaa !26
+  %4530 = select <8 x i1> %4515, <8 x double> %4529, <8 x double> %4528
+  store <8 x double> %4530, ptr %261, align 64, !tbaa !26
+  %4531 = load <8 x double>, ptr %263, align 64, !tbaa !26
+  %4532 = select <8 x i1> %4515, <8 x double> %4528, <8 x double> %4531
+  store <8 x double> %4532, ptr %262, align 64, !tbaa !26
+  %4533 = load <8 x double>, ptr %265, align 64, !tbaa !26
+  %4534 = load <8 x double>, ptr %264, align 64, !tbaa !26
+  %4535 = select <8 x i1> %4515, <8 x double> %4534, <8 x double> %4533
+  store <8 x double> %4535, ptr %264, align 64, !tbaa !26
+  %4536 = load <8 x double>, ptr %266, align 64, !tbaa !26
+  %4537 = select <8 x i1> %4515, <8 x double> %4533, <8 x double> %4536
+  store <8 x double> %4537, ptr %265, align 64, !tbaa !26
+  %4538 = load <8 x double>, ptr %268, align 64, !tbaa !26
+  %4539 = load <8 x double>, ptr %267, align 64, !tbaa !26
+  %4540 = select <8 x i1> %4515, <8 x double> %4539, <8 x double> %4538
+  store <8 x double> %4540, ptr %267, align 64, !tbaa !26
+  %4541 = load <8 x double>, ptr %269, align 64, !tbaa !26
+  %4542 = select <8 x i1> %4515, <8 x double> %4538, <8 x double> %4541
+  store <8 x double> %4542, ptr %268, align 64, !tbaa !26
+  %4543 = xor <8 x i64> %4455, splat (i64 -1)
+  br i1 %4190, label %4544, label %4938
 
-4482:                                             ; preds = %4452, %4841
-  %4483 = phi i64 [ %4853, %4841 ], [ 0, %4452 ]
-  %4484 = load ptr, ptr %129, align 8, !tbaa !28
-  %4485 = getelementptr inbounds nuw %struct.Piece, ptr %4484, i64 %4483
-  %4486 = getelementptr inbounds nuw i8, ptr %4485, i64 1664
-  %4487 = load <8 x double>, ptr %4486, align 64, !tbaa !26
-  %4488 = fcmp ogt <8 x double> %4487, zeroinitializer
-  %4489 = bitcast <8 x i1> %4488 to i8
-  %4490 = icmp eq i8 %4489, 0
-  br i1 %4490, label %4748, label %4491
+4544:                                             ; preds = %4514, %4903
+  %4545 = phi i64 [ %4915, %4903 ], [ 0, %4514 ]
+  %4546 = load ptr, ptr %130, align 8, !tbaa !28
+  %4547 = getelementptr inbounds nuw %struct.Piece, ptr %4546, i64 %4545
+  %4548 = getelementptr inbounds nuw i8, ptr %4547, i64 1664
+  %4549 = load <8 x double>, ptr %4548, align 64, !tbaa !26
+  %4550 = fcmp ogt <8 x double> %4549, zeroinitializer
+  %4551 = bitcast <8 x i1> %4550 to i8
+  %4552 = icmp eq i8 %4551, 0
+  br i1 %4552, label %4810, label %4553
 
-4491:                                             ; preds = %4482
-  %4492 = load i64, ptr %119, align 16, !tbaa !21
-  %4493 = add i64 %4492, -1
-  %4494 = getelementptr inbounds nuw i8, ptr %4485, i64 4672
-  %4495 = load <8 x double>, ptr %4494, align 64, !tbaa !26
-  %4496 = getelementptr inbounds nuw i8, ptr %4485, i64 3776
-  %4497 = load <8 x double>, ptr %4496, align 64, !tbaa !26
-  %4498 = getelementptr inbounds nuw i8, ptr %4485, i64 8512
-  %4499 = load i64, ptr %4498, align 64, !tbaa !31
-  %4500 = icmp sgt i64 %4492, %4499
-  br i1 %4500, label %4509, label %4501
-
-4501:                                             ; preds = %4491
-  %4502 = getelementptr inbounds nuw i8, ptr %4485, i64 8608
-  %4503 = load ptr, ptr %4502, align 32, !tbaa !72
-  %4504 = getelementptr inbounds <8 x double>, ptr %4503, i64 %4493
-  %4505 = load <8 x double>, ptr %4504, align 64, !tbaa !26
-  %4506 = getelementptr inbounds nuw i8, ptr %4485, i64 1536
-  %4507 = load <8 x double>, ptr %4506, align 64, !tbaa !26
-  %4508 = fmul <8 x double> %4505, %4507
-  br label %4518
-
-4509:                                             ; preds = %4491
-  %4510 = getelementptr inbounds nuw i8, ptr %4485, i64 1536
-  %4511 = load <8 x double>, ptr %4510, align 64, !tbaa !26
-  %4512 = getelementptr inbounds nuw i8, ptr %4485, i64 8608
-  %4513 = load ptr, ptr %4512, align 32, !tbaa !72
-  %4514 = getelementptr inbounds <8 x double>, ptr %4513, i64 %4493
-  %4515 = load <8 x double>, ptr %4514, align 64, !tbaa !26
-  %4516 = fsub <8 x double> %4495, %4511
-  %4517 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4515, <8 x double> %4516, <8 x double> %4511)
-  br label %4518
-
-4518:                                             ; preds = %4509, %4501
-  %4519 = phi <8 x double> [ %4507, %4501 ], [ %4511, %4509 ]
-  %4520 = phi <8 x double> [ %4508, %4501 ], [ %4517, %4509 ]
-  %4521 = getelementptr inbounds nuw i8, ptr %4485, i64 3008
-  %4522 = load <8 x double>, ptr %4521, align 64, !tbaa !26
-  %4523 = fcmp ole <8 x double> %4520, %4522
-  %4524 = getelementptr inbounds nuw i8, ptr %4485, i64 7680
-  %4525 = load <8 x double>, ptr %4524, align 64, !tbaa !26
-  %4526 = fcmp oeq <8 x double> %4525, zeroinitializer
-  %4527 = select <8 x i1> %4526, <8 x i1> %4523, <8 x i1> zeroinitializer
-  %4528 = select <8 x i1> %4527, <8 x i64> %4393, <8 x i64> zeroinitializer
-  call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %12) #7
-  %4529 = xor <8 x i64> %4528, %4393
-  store <8 x i64> %4529, ptr %12, align 64, !tbaa !26
-  %4530 = fsub <8 x double> %4495, %4497
-  %4531 = getelementptr inbounds nuw i8, ptr %4485, i64 1536
-  %4532 = fsub <8 x double> %4497, %4519
-  %4533 = fdiv <8 x double> %4530, %4532
-  %4534 = getelementptr inbounds nuw i8, ptr %4485, i64 8552
-  %4535 = load ptr, ptr %4534, align 8, !tbaa !67
-  %4536 = getelementptr inbounds <8 x double>, ptr %4535, i64 %4499
-  %4537 = load <8 x double>, ptr %4536, align 64, !tbaa !26
-  %4538 = getelementptr inbounds nuw i8, ptr %4485, i64 8560
-  %4539 = load ptr, ptr %4538, align 16, !tbaa !46
-  %4540 = getelementptr inbounds <8 x double>, ptr %4539, i64 %4499
-  %4541 = load <8 x double>, ptr %4540, align 64, !tbaa !26
-  %4542 = icmp eq <8 x i64> %4528, zeroinitializer
-  %4543 = select <8 x i1> %4542, <8 x double> %4541, <8 x double> %4537
-  store <8 x double> %4543, ptr %4540, align 64, !tbaa !26
-  %4544 = load i64, ptr %4498, align 64, !tbaa !31
-  %4545 = add nsw i64 %4544, 1
-  %4546 = icmp slt i64 %4545, %4493
-  br i1 %4546, label %4547, label %4551
-
-4547:                                             ; preds = %4518
-  %4548 = getelementptr inbounds nuw i8, ptr %4485, i64 8624
-  br label %4591
-
-4549:                                             ; preds = %4591
-  %4550 = load i64, ptr %4498, align 64, !tbaa !31
-  br label %4551
-
-4551:                                             ; preds = %4549, %4518
-  %4552 = phi i64 [ %4544, %4518 ], [ %4550, %4549 ]
-  %4553 = phi <8 x double> [ %4537, %4518 ], [ %4596, %4549 ]
-  %4554 = icmp sgt i64 %4492, %4552
-  br i1 %4554, label %4562, label %4555
-
-4555:                                             ; preds = %4551
-  %4556 = getelementptr inbounds nuw i8, ptr %4485, i64 8608
-  %4557 = load ptr, ptr %4556, align 32, !tbaa !72
-  %4558 = getelementptr inbounds <8 x double>, ptr %4557, i64 %4493
+4553:                                             ; preds = %4544
+  %4554 = load i64, ptr %119, align 16, !tbaa !21
+  %4555 = add i64 %4554, -1
+  %4556 = getelementptr inbounds nuw i8, ptr %4547, i64 4672
+  %4557 = load <8 x double>, ptr %4556, align 64, !tbaa !26
+  %4558 = getelementptr inbounds nuw i8, ptr %4547, i64 3776
   %4559 = load <8 x double>, ptr %4558, align 64, !tbaa !26
-  %4560 = load <8 x double>, ptr %4531, align 64, !tbaa !26
-  %4561 = fmul <8 x double> %4559, %4560
-  br label %4570
+  %4560 = getelementptr inbounds nuw i8, ptr %4547, i64 8512
+  %4561 = load i64, ptr %4560, align 64, !tbaa !31
+  %4562 = icmp sgt i64 %4554, %4561
+  br i1 %4562, label %4571, label %4563
 
-4562:                                             ; preds = %4551
-  %4563 = load <8 x double>, ptr %4531, align 64, !tbaa !26
-  %4564 = getelementptr inbounds nuw i8, ptr %4485, i64 8608
-  %4565 = load ptr, ptr %4564, align 32, !tbaa !72
-  %4566 = getelementptr inbounds <8 x double>, ptr %4565, i64 %4493
+4563:                                             ; preds = %4553
+  %4564 = getelementptr inbounds nuw i8, ptr %4547, i64 8672
+  %4565 = load ptr, ptr %4564, align 32, !tbaa !73
+  %4566 = getelementptr inbounds <8 x double>, ptr %4565, i64 %4555
   %4567 = load <8 x double>, ptr %4566, align 64, !tbaa !26
-  %4568 = fsub <8 x double> %4497, %4563
-  %4569 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4567, <8 x double> %4568, <8 x double> %4563)
-  br label %4570
+  %4568 = getelementptr inbounds nuw i8, ptr %4547, i64 1536
+  %4569 = load <8 x double>, ptr %4568, align 64, !tbaa !26
+  %4570 = fmul <8 x double> %4567, %4569
+  br label %4580
 
-4570:                                             ; preds = %4562, %4555
-  %4571 = phi <8 x double> [ %4561, %4555 ], [ %4569, %4562 ]
-  %4572 = load ptr, ptr %4534, align 8, !tbaa !67
-  %4573 = getelementptr inbounds <8 x double>, ptr %4572, i64 %4493
-  %4574 = load <8 x double>, ptr %4573, align 64, !tbaa !26
-  %4575 = load ptr, ptr %4538, align 16, !tbaa !46
-  %4576 = getelementptr inbounds <8 x double>, ptr %4575, i64 %4493
-  %4577 = fsub <8 x double> %4553, %4574
-  %4578 = fsub <8 x double> %4520, %4571
-  %4579 = load <8 x double>, ptr %4521, align 64, !tbaa !26
-  %4580 = fsub <8 x double> %4579, %4571
-  %4581 = fdiv <8 x double> %4578, %4580
-  %4582 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4577, <8 x double> %4581, <8 x double> %4574)
-  %4583 = load <8 x double>, ptr %4576, align 64, !tbaa !26
-  %4584 = select <8 x i1> %4542, <8 x double> %4583, <8 x double> %4582
-  store <8 x double> %4584, ptr %4576, align 64, !tbaa !26
-  %4585 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4529)
-  %4586 = icmp eq i64 %4585, 0
-  br i1 %4586, label %4747, label %4587
+4571:                                             ; preds = %4553
+  %4572 = getelementptr inbounds nuw i8, ptr %4547, i64 1536
+  %4573 = load <8 x double>, ptr %4572, align 64, !tbaa !26
+  %4574 = getelementptr inbounds nuw i8, ptr %4547, i64 8672
+  %4575 = load ptr, ptr %4574, align 32, !tbaa !73
+  %4576 = getelementptr inbounds <8 x double>, ptr %4575, i64 %4555
+  %4577 = load <8 x double>, ptr %4576, align 64, !tbaa !26
+  %4578 = fsub <8 x double> %4557, %4573
+  %4579 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4577, <8 x double> %4578, <8 x double> %4573)
+  br label %4580
 
-4587:                                             ; preds = %4570
-  %4588 = getelementptr inbounds nuw i8, ptr %4485, i64 8608
-  %4589 = getelementptr inbounds nuw i8, ptr %4485, i64 3136
-  %4590 = getelementptr inbounds nuw i8, ptr %4485, i64 832
-  br label %4609
+4580:                                             ; preds = %4571, %4563
+  %4581 = phi <8 x double> [ %4569, %4563 ], [ %4573, %4571 ]
+  %4582 = phi <8 x double> [ %4570, %4563 ], [ %4579, %4571 ]
+  %4583 = getelementptr inbounds nuw i8, ptr %4547, i64 3008
+  %4584 = load <8 x double>, ptr %4583, align 64, !tbaa !26
+  %4585 = fcmp ole <8 x double> %4582, %4584
+  %4586 = getelementptr inbounds nuw i8, ptr %4547, i64 7616
+  %4587 = load <8 x double>, ptr %4586, align 64, !tbaa !26
+  %4588 = fcmp oeq <8 x double> %4587, zeroinitializer
+  %4589 = select <8 x i1> %4588, <8 x i1> %4585, <8 x i1> zeroinitializer
+  %4590 = select <8 x i1> %4589, <8 x i64> %4455, <8 x i64> zeroinitializer
+  call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %12) #7
+  %4591 = xor <8 x i64> %4590, %4455
+  store <8 x i64> %4591, ptr %12, align 64, !tbaa !26
+  %4592 = fsub <8 x double> %4557, %4559
+  %4593 = getelementptr inbounds nuw i8, ptr %4547, i64 1536
+  %4594 = fsub <8 x double> %4559, %4581
+  %4595 = fdiv <8 x double> %4592, %4594
+  %4596 = getelementptr inbounds nuw i8, ptr %4547, i64 8616
+  %4597 = load ptr, ptr %4596, align 8, !tbaa !65
+  %4598 = getelementptr inbounds <8 x double>, ptr %4597, i64 %4561
+  %4599 = load <8 x double>, ptr %4598, align 64, !tbaa !26
+  %4600 = getelementptr inbounds nuw i8, ptr %4547, i64 8624
+  %4601 = load ptr, ptr %4600, align 16, !tbaa !47
+  %4602 = getelementptr inbounds <8 x double>, ptr %4601, i64 %4561
+  %4603 = load <8 x double>, ptr %4602, align 64, !tbaa !26
+  %4604 = icmp eq <8 x i64> %4590, zeroinitializer
+  %4605 = select <8 x i1> %4604, <8 x double> %4603, <8 x double> %4599
+  store <8 x double> %4605, ptr %4602, align 64, !tbaa !26
+  %4606 = load i64, ptr %4560, align 64, !tbaa !31
+  %4607 = add nsw i64 %4606, 1
+  %4608 = icmp slt i64 %4607, %4555
+  br i1 %4608, label %4609, label %4613
 
-4591:                                             ; preds = %4547, %4591
-  %4592 = phi i64 [ %4545, %4547 ], [ %4607, %4591 ]
-  %4593 = phi <8 x double> [ %4537, %4547 ], [ %4596, %4591 ]
-  %4594 = load ptr, ptr %4534, align 8, !tbaa !67
-  %4595 = getelementptr inbounds <8 x double>, ptr %4594, i64 %4592
-  %4596 = load <8 x double>, ptr %4595, align 64, !tbaa !26
-  %4597 = load ptr, ptr %4538, align 16, !tbaa !46
-  %4598 = getelementptr inbounds <8 x double>, ptr %4597, i64 %4592
-  %4599 = fsub <8 x double> %4593, %4596
-  %4600 = load ptr, ptr %4548, align 16, !tbaa !139
-  %4601 = getelementptr inbounds <8 x double>, ptr %4600, i64 %4592
-  %4602 = load <8 x double>, ptr %4601, align 64, !tbaa !26
-  %4603 = fmul <8 x double> %4533, %4602
-  %4604 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4599, <8 x double> %4603, <8 x double> %4596)
-  %4605 = load <8 x double>, ptr %4598, align 64, !tbaa !26
-  %4606 = select <8 x i1> %4542, <8 x double> %4605, <8 x double> %4604
-  store <8 x double> %4606, ptr %4598, align 64, !tbaa !26
-  %4607 = add nsw i64 %4592, 1
-  %4608 = icmp eq i64 %4607, %4493
-  br i1 %4608, label %4549, label %4591, !llvm.loop !140
+4609:                                             ; preds = %4580
+  %4610 = getelementptr inbounds nuw i8, ptr %4547, i64 8688
+  br label %4653
 
-4609:                                             ; preds = %4587, %4744
-  %4610 = phi i64 [ 0, %4587 ], [ %4745, %4744 ]
-  %4611 = getelementptr inbounds nuw i64, ptr %12, i64 %4610
-  %4612 = load i64, ptr %4611, align 8, !tbaa !30
-  %4613 = icmp eq i64 %4612, 0
-  br i1 %4613, label %4744, label %4614
+4611:                                             ; preds = %4653
+  %4612 = load i64, ptr %4560, align 64, !tbaa !31
+  br label %4613
 
-4614:                                             ; preds = %4609
-  %4615 = load i64, ptr %119, align 16, !tbaa !21
-  %4616 = load i64, ptr %4498, align 64, !tbaa !31
-  %4617 = getelementptr inbounds nuw double, ptr %4531, i64 %4610
-  %4618 = load double, ptr %4617, align 8, !tbaa !41
-  %4619 = getelementptr inbounds nuw double, ptr %4521, i64 %4610
-  %4620 = load double, ptr %4619, align 8, !tbaa !41
-  %4621 = add nsw i64 %4615, -1
-  %4622 = icmp sgt i64 %4615, %4616
-  br i1 %4622, label %4623, label %4744
+4613:                                             ; preds = %4611, %4580
+  %4614 = phi i64 [ %4606, %4580 ], [ %4612, %4611 ]
+  %4615 = phi <8 x double> [ %4599, %4580 ], [ %4658, %4611 ]
+  %4616 = icmp sgt i64 %4554, %4614
+  br i1 %4616, label %4624, label %4617
 
-4623:                                             ; preds = %4614
-  %4624 = getelementptr inbounds nuw double, ptr %4496, i64 %4610
-  %4625 = load double, ptr %4624, align 8, !tbaa !41
-  %4626 = getelementptr inbounds nuw double, ptr %4494, i64 %4610
-  %4627 = load double, ptr %4626, align 8, !tbaa !41
-  %4628 = load ptr, ptr %4588, align 32
-  %4629 = getelementptr i8, ptr %4628, i64 64
-  %4630 = getelementptr double, ptr %4629, i64 %4610
-  %4631 = fsub double %4625, %4618
-  %4632 = getelementptr double, ptr %4628, i64 %4610
-  %4633 = fsub double %4627, %4618
-  %4634 = load ptr, ptr %4534, align 8, !tbaa !67
-  %4635 = getelementptr double, ptr %4634, i64 %4610
-  %4636 = load ptr, ptr %4538, align 16, !tbaa !46
-  %4637 = getelementptr double, ptr %4636, i64 %4610
-  %4638 = getelementptr <8 x double>, ptr %4632, i64 %4621
-  br label %4666
+4617:                                             ; preds = %4613
+  %4618 = getelementptr inbounds nuw i8, ptr %4547, i64 8672
+  %4619 = load ptr, ptr %4618, align 32, !tbaa !73
+  %4620 = getelementptr inbounds <8 x double>, ptr %4619, i64 %4555
+  %4621 = load <8 x double>, ptr %4620, align 64, !tbaa !26
+  %4622 = load <8 x double>, ptr %4593, align 64, !tbaa !26
+  %4623 = fmul <8 x double> %4621, %4622
+  br label %4632
 
-4639:                                             ; preds = %4712
-  %4640 = getelementptr inbounds nuw double, ptr %4524, i64 %4610
-  %4641 = load double, ptr %4640, align 8, !tbaa !41
-  %4642 = fcmp ogt double %4641, 0.000000e+00
-  %4643 = fcmp ogt double %4723, 0.000000e+00
-  %4644 = select i1 %4642, i1 %4643, i1 false
-  br i1 %4644, label %4645, label %4744
+4624:                                             ; preds = %4613
+  %4625 = load <8 x double>, ptr %4593, align 64, !tbaa !26
+  %4626 = getelementptr inbounds nuw i8, ptr %4547, i64 8672
+  %4627 = load ptr, ptr %4626, align 32, !tbaa !73
+  %4628 = getelementptr inbounds <8 x double>, ptr %4627, i64 %4555
+  %4629 = load <8 x double>, ptr %4628, align 64, !tbaa !26
+  %4630 = fsub <8 x double> %4559, %4625
+  %4631 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4629, <8 x double> %4630, <8 x double> %4625)
+  br label %4632
 
-4645:                                             ; preds = %4639
-  %4646 = getelementptr inbounds nuw double, ptr %4589, i64 %4610
-  %4647 = getelementptr inbounds nuw double, ptr %4590, i64 %4610
-  %4648 = sub i64 %4615, %4616
-  %4649 = add i64 %4616, 1
-  %4650 = and i64 %4648, 1
-  %4651 = icmp eq i64 %4650, 0
-  br i1 %4651, label %4661, label %4652
+4632:                                             ; preds = %4624, %4617
+  %4633 = phi <8 x double> [ %4623, %4617 ], [ %4631, %4624 ]
+  %4634 = load ptr, ptr %4596, align 8, !tbaa !65
+  %4635 = getelementptr inbounds <8 x double>, ptr %4634, i64 %4555
+  %4636 = load <8 x double>, ptr %4635, align 64, !tbaa !26
+  %4637 = load ptr, ptr %4600, align 16, !tbaa !47
+  %4638 = getelementptr inbounds <8 x double>, ptr %4637, i64 %4555
+  %4639 = fsub <8 x double> %4615, %4636
+  %4640 = fsub <8 x double> %4582, %4633
+  %4641 = load <8 x double>, ptr %4583, align 64, !tbaa !26
+  %4642 = fsub <8 x double> %4641, %4633
+  %4643 = fdiv <8 x double> %4640, %4642
+  %4644 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4639, <8 x double> %4643, <8 x double> %4636)
+  %4645 = load <8 x double>, ptr %4638, align 64, !tbaa !26
+  %4646 = select <8 x i1> %4604, <8 x double> %4645, <8 x double> %4644
+  store <8 x double> %4646, ptr %4638, align 64, !tbaa !26
+  %4647 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4591)
+  %4648 = icmp eq i64 %4647, 0
+  br i1 %4648, label %4809, label %4649
 
-4652:                                             ; preds = %4645
-  %4653 = load double, ptr %4646, align 8, !tbaa !41
-  %4654 = load double, ptr %4647, align 8, !tbaa !41
-  %4655 = fmul double %4723, %4654
-  %4656 = fdiv double %4653, %4655
-  %4657 = getelementptr <8 x double>, ptr %4637, i64 %4616
-  %4658 = load double, ptr %4657, align 8, !tbaa !41
-  %4659 = fmul double %4658, %4656
-  store double %4659, ptr %4657, align 8, !tbaa !41
-  %4660 = add nsw i64 %4616, 1
-  br label %4661
+4649:                                             ; preds = %4632
+  %4650 = getelementptr inbounds nuw i8, ptr %4547, i64 8672
+  %4651 = getelementptr inbounds nuw i8, ptr %4547, i64 3136
+  %4652 = getelementptr inbounds nuw i8, ptr %4547, i64 832
+  br label %4671
 
-4661:                                             ; preds = %4652, %4645
-  %4662 = phi i64 [ %4616, %4645 ], [ %4660, %4652 ]
-  %4663 = icmp eq i64 %4615, %4649
-  br i1 %4663, label %4744, label %4664
+4653:                                             ; preds = %4609, %4653
+  %4654 = phi i64 [ %4607, %4609 ], [ %4669, %4653 ]
+  %4655 = phi <8 x double> [ %4599, %4609 ], [ %4658, %4653 ]
+  %4656 = load ptr, ptr %4596, align 8, !tbaa !65
+  %4657 = getelementptr inbounds <8 x double>, ptr %4656, i64 %4654
+  %4658 = load <8 x double>, ptr %4657, align 64, !tbaa !26
+  %4659 = load ptr, ptr %4600, align 16, !tbaa !47
+  %4660 = getelementptr inbounds <8 x double>, ptr %4659, i64 %4654
+  %4661 = fsub <8 x double> %4655, %4658
+  %4662 = load ptr, ptr %4610, align 16, !tbaa !140
+  %4663 = getelementptr inbounds <8 x double>, ptr %4662, i64 %4654
+  %4664 = load <8 x double>, ptr %4663, align 64, !tbaa !26
+  %4665 = fmul <8 x double> %4595, %4664
+  %4666 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4661, <8 x double> %4665, <8 x double> %4658)
+  %4667 = load <8 x double>, ptr %4660, align 64, !tbaa !26
+  %4668 = select <8 x i1> %4604, <8 x double> %4667, <8 x double> %4666
+  store <8 x double> %4668, ptr %4660, align 64, !tbaa !26
+  %4669 = add nsw i64 %4654, 1
+  %4670 = icmp eq i64 %4669, %4555
+  br i1 %4670, label %4611, label %4653, !llvm.loop !141
 
-4664:                                             ; preds = %4661
-  %4665 = getelementptr i8, ptr %4637, i64 64
-  br label %4726
+4671:                                             ; preds = %4649, %4806
+  %4672 = phi i64 [ 0, %4649 ], [ %4807, %4806 ]
+  %4673 = getelementptr inbounds nuw i64, ptr %12, i64 %4672
+  %4674 = load i64, ptr %4673, align 8, !tbaa !30
+  %4675 = icmp eq i64 %4674, 0
+  br i1 %4675, label %4806, label %4676
 
-4666:                                             ; preds = %4712, %4623
-  %4667 = phi double [ 0.000000e+00, %4623 ], [ %4723, %4712 ]
-  %4668 = phi i64 [ %4621, %4623 ], [ %4724, %4712 ]
-  %4669 = icmp eq i64 %4668, %4621
-  br i1 %4669, label %4670, label %4673
+4676:                                             ; preds = %4671
+  %4677 = load i64, ptr %119, align 16, !tbaa !21
+  %4678 = load i64, ptr %4560, align 64, !tbaa !31
+  %4679 = getelementptr inbounds nuw double, ptr %4593, i64 %4672
+  %4680 = load double, ptr %4679, align 8, !tbaa !41
+  %4681 = getelementptr inbounds nuw double, ptr %4583, i64 %4672
+  %4682 = load double, ptr %4681, align 8, !tbaa !41
+  %4683 = add nsw i64 %4677, -1
+  %4684 = icmp sgt i64 %4677, %4678
+  br i1 %4684, label %4685, label %4806
 
-4670:                                             ; preds = %4666
-  %4671 = load double, ptr %4638, align 8, !tbaa !41
-  %4672 = tail call noundef double @llvm.fmuladd.f64(double %4671, double %4631, double %4618)
-  br label %4684
+4685:                                             ; preds = %4676
+  %4686 = getelementptr inbounds nuw double, ptr %4558, i64 %4672
+  %4687 = load double, ptr %4686, align 8, !tbaa !41
+  %4688 = getelementptr inbounds nuw double, ptr %4556, i64 %4672
+  %4689 = load double, ptr %4688, align 8, !tbaa !41
+  %4690 = load ptr, ptr %4650, align 32
+  %4691 = getelementptr i8, ptr %4690, i64 64
+  %4692 = getelementptr double, ptr %4691, i64 %4672
+  %4693 = fsub double %4687, %4680
+  %4694 = getelementptr double, ptr %4690, i64 %4672
+  %4695 = fsub double %4689, %4680
+  %4696 = load ptr, ptr %4596, align 8, !tbaa !65
+  %4697 = getelementptr double, ptr %4696, i64 %4672
+  %4698 = load ptr, ptr %4600, align 16, !tbaa !47
+  %4699 = getelementptr double, ptr %4698, i64 %4672
+  %4700 = getelementptr <8 x double>, ptr %4694, i64 %4683
+  br label %4728
 
-4673:                                             ; preds = %4666
-  %4674 = getelementptr <8 x double>, ptr %4630, i64 %4668
-  %4675 = load double, ptr %4674, align 8, !tbaa !41
-  %4676 = tail call noundef double @llvm.fmuladd.f64(double %4675, double %4631, double %4618)
-  %4677 = getelementptr <8 x double>, ptr %4632, i64 %4668
-  %4678 = load double, ptr %4677, align 8, !tbaa !41
-  %4679 = tail call noundef double @llvm.fmuladd.f64(double %4678, double %4631, double %4618)
-  %4680 = tail call noundef double @llvm.fmuladd.f64(double %4675, double %4633, double %4618)
-  %4681 = fcmp ult double %4680, %4676
-  br i1 %4681, label %4682, label %4684
+4701:                                             ; preds = %4774
+  %4702 = getelementptr inbounds nuw double, ptr %4586, i64 %4672
+  %4703 = load double, ptr %4702, align 8, !tbaa !41
+  %4704 = fcmp ogt double %4703, 0.000000e+00
+  %4705 = fcmp ogt double %4785, 0.000000e+00
+  %4706 = select i1 %4704, i1 %4705, i1 false
+  br i1 %4706, label %4707, label %4806
 
-4682:                                             ; preds = %4673
-  %4683 = add nsw i64 %4668, 1
-  br label %4684
+4707:                                             ; preds = %4701
+  %4708 = getelementptr inbounds nuw double, ptr %4651, i64 %4672
+  %4709 = getelementptr inbounds nuw double, ptr %4652, i64 %4672
+  %4710 = sub i64 %4677, %4678
+  %4711 = add i64 %4678, 1
+  %4712 = and i64 %4710, 1
+  %4713 = icmp eq i64 %4712, 0
+  br i1 %4713, label %4723, label %4714
 
-4684:                                             ; preds = %4682, %4673, %4670
-  %4685 = phi double [ %4679, %4682 ], [ %4679, %4673 ], [ %4672, %4670 ]
-  %4686 = phi double [ %4676, %4682 ], [ %4676, %4673 ], [ %4620, %4670 ]
-  %4687 = phi i64 [ %4683, %4682 ], [ %4668, %4673 ], [ %4621, %4670 ]
-  %4688 = icmp sgt i64 %4687, %4616
-  br i1 %4688, label %4689, label %4712
+4714:                                             ; preds = %4707
+  %4715 = load double, ptr %4708, align 8, !tbaa !41
+  %4716 = load double, ptr %4709, align 8, !tbaa !41
+  %4717 = fmul double %4785, %4716
+  %4718 = fdiv double %4715, %4717
+  %4719 = getelementptr <8 x double>, ptr %4699, i64 %4678
+  %4720 = load double, ptr %4719, align 8, !tbaa !41
+  %4721 = fmul double %4720, %4718
+  store double %4721, ptr %4719, align 8, !tbaa !41
+  %4722 = add nsw i64 %4678, 1
+  br label %4723
 
-4689:                                             ; preds = %4684
-  %4690 = load ptr, ptr %4534, align 8
-  %4691 = getelementptr double, ptr %4690, i64 %4610
-  br label %4692
+4723:                                             ; preds = %4714, %4707
+  %4724 = phi i64 [ %4678, %4707 ], [ %4722, %4714 ]
+  %4725 = icmp eq i64 %4677, %4711
+  br i1 %4725, label %4806, label %4726
 
-4692:                                             ; preds = %4707, %4689
-  %4693 = phi i64 [ %4687, %4689 ], [ %4710, %4707 ]
-  %4694 = phi double [ 0.000000e+00, %4689 ], [ %4709, %4707 ]
-  %4695 = phi double [ %4686, %4689 ], [ %4708, %4707 ]
-  %4696 = getelementptr <8 x double>, ptr %4632, i64 %4693
-  %4697 = load double, ptr %4696, align 8, !tbaa !41
-  %4698 = tail call noundef double @llvm.fmuladd.f64(double %4697, double %4633, double %4618)
-  %4699 = fcmp ogt double %4698, %4685
-  br i1 %4699, label %4700, label %4712
+4726:                                             ; preds = %4723
+  %4727 = getelementptr i8, ptr %4699, i64 64
+  br label %4788
 
-4700:                                             ; preds = %4692
-  %4701 = fcmp ogt double %4695, %4698
-  br i1 %4701, label %4702, label %4707
+4728:                                             ; preds = %4774, %4685
+  %4729 = phi double [ 0.000000e+00, %4685 ], [ %4785, %4774 ]
+  %4730 = phi i64 [ %4683, %4685 ], [ %4786, %4774 ]
+  %4731 = icmp eq i64 %4730, %4683
+  br i1 %4731, label %4732, label %4735
 
-4702:                                             ; preds = %4700
-  %4703 = getelementptr <8 x double>, ptr %4691, i64 %4693
-  %4704 = load double, ptr %4703, align 8, !tbaa !41
-  %4705 = fsub double %4695, %4698
-  %4706 = tail call double @llvm.fmuladd.f64(double %4704, double %4705, double %4694)
-  br label %4707
+4732:                                             ; preds = %4728
+  %4733 = load double, ptr %4700, align 8, !tbaa !41
+  %4734 = tail call noundef double @llvm.fmuladd.f64(double %4733, double %4693, double %4680)
+  br label %4746
 
-4707:                                             ; preds = %4702, %4700
-  %4708 = phi double [ %4698, %4702 ], [ %4695, %4700 ]
-  %4709 = phi double [ %4706, %4702 ], [ %4694, %4700 ]
-  %4710 = add nsw i64 %4693, -1
-  %4711 = icmp sgt i64 %4710, %4616
-  br i1 %4711, label %4692, label %4712, !llvm.loop !141
-
-4712:                                             ; preds = %4707, %4692, %4684
-  %4713 = phi double [ %4686, %4684 ], [ %4695, %4692 ], [ %4708, %4707 ]
-  %4714 = phi double [ 0.000000e+00, %4684 ], [ %4694, %4692 ], [ %4709, %4707 ]
-  %4715 = phi i64 [ %4687, %4684 ], [ %4693, %4692 ], [ %4616, %4707 ]
-  %4716 = getelementptr <8 x double>, ptr %4635, i64 %4715
-  %4717 = load double, ptr %4716, align 8, !tbaa !41
-  %4718 = fsub double %4713, %4685
-  %4719 = tail call double @llvm.fmuladd.f64(double %4717, double %4718, double %4714)
-  %4720 = fsub double %4686, %4685
-  %4721 = fdiv double %4719, %4720
-  %4722 = getelementptr <8 x double>, ptr %4637, i64 %4668
-  store double %4721, ptr %4722, align 8, !tbaa !41
-  %4723 = fadd double %4667, %4719
-  %4724 = add nsw i64 %4668, -1
-  %4725 = icmp sgt i64 %4668, %4616
-  br i1 %4725, label %4666, label %4639, !llvm.loop !142
-
-4726:                                             ; preds = %4726, %4664
-  %4727 = phi i64 [ %4662, %4664 ], [ %4742, %4726 ]
-  %4728 = load double, ptr %4646, align 8, !tbaa !41
-  %4729 = load double, ptr %4647, align 8, !tbaa !41
-  %4730 = fmul double %4723, %4729
-  %4731 = fdiv double %4728, %4730
-  %4732 = getelementptr <8 x double>, ptr %4637, i64 %4727
-  %4733 = load double, ptr %4732, align 8, !tbaa !41
-  %4734 = fmul double %4733, %4731
-  store double %4734, ptr %4732, align 8, !tbaa !41
-  %4735 = load double, ptr %4646, align 8, !tbaa !41
-  %4736 = load double, ptr %4647, align 8, !tbaa !41
-  %4737 = fmul double %4723, %4736
-  %4738 = fdiv double %4735, %4737
-  %4739 = getelementptr <8 x double>, ptr %4665, i64 %4727
+4735:                                             ; preds = %4728
+  %4736 = getelementptr <8 x double>, ptr %4692, i64 %4730
+  %4737 = load double, ptr %4736, align 8, !tbaa !41
+  %4738 = tail call noundef double @llvm.fmuladd.f64(double %4737, double %4693, double %4680)
+  %4739 = getelementptr <8 x double>, ptr %4694, i64 %4730
   %4740 = load double, ptr %4739, align 8, !tbaa !41
-  %4741 = fmul double %4740, %4738
-  store double %4741, ptr %4739, align 8, !tbaa !41
-  %4742 = add nsw i64 %4727, 2
-  %4743 = icmp eq i64 %4742, %4615
-  br i1 %4743, label %4744, label %4726, !llvm.loop !143
+  %4741 = tail call noundef double @llvm.fmuladd.f64(double %4740, double %4693, double %4680)
+  %4742 = tail call noundef double @llvm.fmuladd.f64(double %4737, double %4695, double %4680)
+  %4743 = fcmp ult double %4742, %4738
+  br i1 %4743, label %4744, label %4746
 
-4744:                                             ; preds = %4661, %4726, %4639, %4614, %4609
-  %4745 = add nuw nsw i64 %4610, 1
-  %4746 = icmp eq i64 %4745, 8
-  br i1 %4746, label %4747, label %4609, !llvm.loop !144
+4744:                                             ; preds = %4735
+  %4745 = add nsw i64 %4730, 1
+  br label %4746
 
-4747:                                             ; preds = %4744, %4570
+4746:                                             ; preds = %4744, %4735, %4732
+  %4747 = phi double [ %4741, %4744 ], [ %4741, %4735 ], [ %4734, %4732 ]
+  %4748 = phi double [ %4738, %4744 ], [ %4738, %4735 ], [ %4682, %4732 ]
+  %4749 = phi i64 [ %4745, %4744 ], [ %4730, %4735 ], [ %4683, %4732 ]
+  %4750 = icmp sgt i64 %4749, %4678
+  br i1 %4750, label %4751, label %4774
+
+4751:                                             ; preds = %4746
+  %4752 = load ptr, ptr %4596, align 8
+  %4753 = getelementptr double, ptr %4752, i64 %4672
+  br label %4754
+
+4754:                                             ; preds = %4769, %4751
+  %4755 = phi i64 [ %4749, %4751 ], [ %4772, %4769 ]
+  %4756 = phi double [ 0.000000e+00, %4751 ], [ %4771, %4769 ]
+  %4757 = phi double [ %4748, %4751 ], [ %4770, %4769 ]
+  %4758 = getelementptr <8 x double>, ptr %4694, i64 %4755
+  %4759 = load double, ptr %4758, align 8, !tbaa !41
+  %4760 = tail call noundef double @llvm.fmuladd.f64(double %4759, double %4695, double %4680)
+  %4761 = fcmp ogt double %4760, %4747
+  br i1 %4761, label %4762, label %4774
+
+4762:                                             ; preds = %4754
+  %4763 = fcmp ogt double %4757, %4760
+  br i1 %4763, label %4764, label %4769
+
+4764:                                             ; preds = %4762
+  %4765 = getelementptr <8 x double>, ptr %4753, i64 %4755
+  %4766 = load double, ptr %4765, align 8, !tbaa !41
+  %4767 = fsub double %4757, %4760
+  %4768 = tail call double @llvm.fmuladd.f64(double %4766, double %4767, double %4756)
+  br label %4769
+
+4769:                                             ; preds = %4764, %4762
+  %4770 = phi double [ %4760, %4764 ], [ %4757, %4762 ]
+  %4771 = phi double [ %4768, %4764 ], [ %4756, %4762 ]
+  %4772 = add nsw i64 %4755, -1
+  %4773 = icmp sgt i64 %4772, %4678
+  br i1 %4773, label %4754, label %4774, !llvm.loop !142
+
+4774:                                             ; preds = %4769, %4754, %4746
+  %4775 = phi double [ %4748, %4746 ], [ %4757, %4754 ], [ %4770, %4769 ]
+  %4776 = phi double [ 0.000000e+00, %4746 ], [ %4756, %4754 ], [ %4771, %4769 ]
+  %4777 = phi i64 [ %4749, %4746 ], [ %4755, %4754 ], [ %4678, %4769 ]
+  %4778 = getelementptr <8 x double>, ptr %4697, i64 %4777
+  %4779 = load double, ptr %4778, align 8, !tbaa !41
+  %4780 = fsub double %4775, %4747
+  %4781 = tail call double @llvm.fmuladd.f64(double %4779, double %4780, double %4776)
+  %4782 = fsub double %4748, %4747
+  %4783 = fdiv double %4781, %4782
+  %4784 = getelementptr <8 x double>, ptr %4699, i64 %4730
+  store double %4783, ptr %4784, align 8, !tbaa !41
+  %4785 = fadd double %4729, %4781
+  %4786 = add nsw i64 %4730, -1
+  %4787 = icmp sgt i64 %4730, %4678
+  br i1 %4787, label %4728, label %4701, !llvm.loop !143
+
+4788:                                             ; preds = %4788, %4726
+  %4789 = phi i64 [ %4724, %4726 ], [ %4804, %4788 ]
+  %4790 = load double, ptr %4708, align 8, !tbaa !41
+  %4791 = load double, ptr %4709, align 8, !tbaa !41
+  %4792 = fmul double %4785, %4791
+  %4793 = fdiv double %4790, %4792
+  %4794 = getelementptr <8 x double>, ptr %4699, i64 %4789
+  %4795 = load double, ptr %4794, align 8, !tbaa !41
+  %4796 = fmul double %4795, %4793
+  store double %4796, ptr %4794, align 8, !tbaa !41
+  %4797 = load double, ptr %4708, align 8, !tbaa !41
+  %4798 = load double, ptr %4709, align 8, !tbaa !41
+  %4799 = fmul double %4785, %4798
+  %4800 = fdiv double %4797, %4799
+  %4801 = getelementptr <8 x double>, ptr %4727, i64 %4789
+  %4802 = load double, ptr %4801, align 8, !tbaa !41
+  %4803 = fmul double %4802, %4800
+  store double %4803, ptr %4801, align 8, !tbaa !41
+  %4804 = add nsw i64 %4789, 2
+  %4805 = icmp eq i64 %4804, %4677
+  br i1 %4805, label %4806, label %4788, !llvm.loop !144
+
+4806:                                             ; preds = %4723, %4788, %4701, %4676, %4671
+  %4807 = add nuw nsw i64 %4672, 1
+  %4808 = icmp eq i64 %4807, 8
+  br i1 %4808, label %4809, label %4671, !llvm.loop !145
+
+4809:                                             ; preds = %4806, %4632
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %12) #7
-  br label %4748
+  br label %4810
 
-4748:                                             ; preds = %4482, %4747
-  %4749 = load <8 x i64>, ptr %110, align 64, !tbaa !26
-  %4750 = and <8 x i64> %4749, %4481
-  %4751 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4750)
-  %4752 = icmp eq i64 %4751, 0
-  %4753 = getelementptr inbounds nuw i8, ptr %4485, i64 8520
-  br i1 %4752, label %4754, label %4772
+4810:                                             ; preds = %4544, %4809
+  %4811 = load <8 x i64>, ptr %110, align 64, !tbaa !26
+  %4812 = and <8 x i64> %4811, %4543
+  %4813 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4812)
+  %4814 = icmp eq i64 %4813, 0
+  %4815 = getelementptr inbounds nuw i8, ptr %4547, i64 8584
+  br i1 %4814, label %4816, label %4834
 
-4754:                                             ; preds = %4748
-  %4755 = getelementptr inbounds nuw i8, ptr %4485, i64 8528
-  %4756 = getelementptr inbounds nuw i8, ptr %4485, i64 8536
-  %4757 = load ptr, ptr %4756, align 8, !tbaa !35
-  %4758 = load ptr, ptr %4755, align 8, !tbaa !35
-  store ptr %4758, ptr %4756, align 8, !tbaa !35
-  %4759 = load ptr, ptr %4753, align 8, !tbaa !35
-  store ptr %4759, ptr %4755, align 8, !tbaa !35
-  store ptr %4757, ptr %4753, align 8, !tbaa !35
-  %4760 = getelementptr inbounds nuw i8, ptr %4485, i64 8640
-  %4761 = getelementptr inbounds nuw i8, ptr %4485, i64 8648
-  %4762 = getelementptr inbounds nuw i8, ptr %4485, i64 8656
-  %4763 = load ptr, ptr %4762, align 8, !tbaa !35
-  %4764 = load ptr, ptr %4761, align 8, !tbaa !35
-  store ptr %4764, ptr %4762, align 8, !tbaa !35
-  %4765 = load ptr, ptr %4760, align 8, !tbaa !35
-  store ptr %4765, ptr %4761, align 8, !tbaa !35
-  store ptr %4763, ptr %4760, align 8, !tbaa !35
-  %4766 = getelementptr inbounds nuw i8, ptr %4485, i64 8688
-  %4767 = getelementptr inbounds nuw i8, ptr %4485, i64 8696
-  %4768 = getelementptr inbounds nuw i8, ptr %4485, i64 8704
-  %4769 = load ptr, ptr %4768, align 8, !tbaa !35
-  %4770 = load ptr, ptr %4767, align 8, !tbaa !35
-  store ptr %4770, ptr %4768, align 8, !tbaa !35
-  %4771 = load ptr, ptr %4766, align 8, !tbaa !35
-  store ptr %4771, ptr %4767, align 8, !tbaa !35
-  store ptr %4769, ptr %4766, align 8, !tbaa !35
-  br label %4837
+4816:                                             ; preds = %4810
+  %4817 = getelementptr inbounds nuw i8, ptr %4547, i64 8592
+  %4818 = getelementptr inbounds nuw i8, ptr %4547, i64 8600
+  %4819 = load ptr, ptr %4818, align 8, !tbaa !35
+  %4820 = load ptr, ptr %4817, align 8, !tbaa !35
+  store ptr %4820, ptr %4818, align 8, !tbaa !35
+  %4821 = load ptr, ptr %4815, align 8, !tbaa !35
+  store ptr %4821, ptr %4817, align 8, !tbaa !35
+  store ptr %4819, ptr %4815, align 8, !tbaa !35
+  %4822 = getelementptr inbounds nuw i8, ptr %4547, i64 8704
+  %4823 = getelementptr inbounds nuw i8, ptr %4547, i64 8712
+  %4824 = getelementptr inbounds nuw i8, ptr %4547, i64 8720
+  %4825 = load ptr, ptr %4824, align 8, !tbaa !35
+  %4826 = load ptr, ptr %4823, align 8, !tbaa !35
+  store ptr %4826, ptr %4824, align 8, !tbaa !35
+  %4827 = load ptr, ptr %4822, align 8, !tbaa !35
+  store ptr %4827, ptr %4823, align 8, !tbaa !35
+  store ptr %4825, ptr %4822, align 8, !tbaa !35
+  %4828 = getelementptr inbounds nuw i8, ptr %4547, i64 8752
+  %4829 = getelementptr inbounds nuw i8, ptr %4547, i64 8760
+  %4830 = getelementptr inbounds nuw i8, ptr %4547, i64 8768
+  %4831 = load ptr, ptr %4830, align 8, !tbaa !35
+  %4832 = load ptr, ptr %4829, align 8, !tbaa !35
+  store ptr %4832, ptr %4830, align 8, !tbaa !35
+  %4833 = load ptr, ptr %4828, align 8, !tbaa !35
+  store ptr %4833, ptr %4829, align 8, !tbaa !35
+  store ptr %4831, ptr %4828, align 8, !tbaa !35
+  br label %4899
 
-4772:                                             ; preds = %4748
-  %4773 = load ptr, ptr %4753, align 8, !tbaa !57
-  %4774 = getelementptr inbounds nuw i8, ptr %4485, i64 8528
-  %4775 = load ptr, ptr %4774, align 16, !tbaa !45
-  %4776 = getelementptr inbounds nuw i8, ptr %4485, i64 8536
-  %4777 = load ptr, ptr %4776, align 8, !tbaa !56
-  %4778 = load i64, ptr %119, align 16, !tbaa !21
-  %4779 = icmp sgt i64 %4778, 0
-  br i1 %4779, label %4780, label %4793
+4834:                                             ; preds = %4810
+  %4835 = load ptr, ptr %4815, align 8, !tbaa !58
+  %4836 = getelementptr inbounds nuw i8, ptr %4547, i64 8592
+  %4837 = load ptr, ptr %4836, align 16, !tbaa !46
+  %4838 = getelementptr inbounds nuw i8, ptr %4547, i64 8600
+  %4839 = load ptr, ptr %4838, align 8, !tbaa !57
+  %4840 = load i64, ptr %119, align 16, !tbaa !21
+  %4841 = icmp sgt i64 %4840, 0
+  br i1 %4841, label %4842, label %4855
 
-4780:                                             ; preds = %4772, %4780
-  %4781 = phi i64 [ %4791, %4780 ], [ 0, %4772 ]
-  %4782 = getelementptr inbounds nuw <8 x double>, ptr %4777, i64 %4781
-  %4783 = getelementptr inbounds nuw <8 x double>, ptr %4775, i64 %4781
-  %4784 = load <8 x double>, ptr %4783, align 64, !tbaa !26
-  %4785 = load <8 x double>, ptr %4782, align 64, !tbaa !26
-  %4786 = select <8 x i1> %4453, <8 x double> %4785, <8 x double> %4784
-  store <8 x double> %4786, ptr %4782, align 64, !tbaa !26
-  %4787 = getelementptr inbounds nuw <8 x double>, ptr %4773, i64 %4781
-  %4788 = load <8 x double>, ptr %4787, align 64, !tbaa !26
-  %4789 = load <8 x double>, ptr %4783, align 64, !tbaa !26
-  %4790 = select <8 x i1> %4453, <8 x double> %4789, <8 x double> %4788
-  store <8 x double> %4790, ptr %4783, align 64, !tbaa !26
-  %4791 = add nuw nsw i64 %4781, 1
-  %4792 = icmp eq i64 %4791, %4778
-  br i1 %4792, label %4793, label %4780, !llvm.loop !145
+4842:                                             ; preds = %4834, %4842
+  %4843 = phi i64 [ %4853, %4842 ], [ 0, %4834 ]
+  %4844 = getelementptr inbounds nuw <8 x double>, ptr %4839, i64 %4843
+  %4845 = getelementptr inbounds nuw <8 x double>, ptr %4837, i64 %4843
+  %4846 = load <8 x double>, ptr %4845, align 64, !tbaa !26
+  %4847 = load <8 x double>, ptr %4844, align 64, !tbaa !26
+  %4848 = select <8 x i1> %4515, <8 x double> %4847, <8 x double> %4846
+  store <8 x double> %4848, ptr %4844, align 64, !tbaa !26
+  %4849 = getelementptr inbounds nuw <8 x double>, ptr %4835, i64 %4843
+  %4850 = load <8 x double>, ptr %4849, align 64, !tbaa !26
+  %4851 = load <8 x double>, ptr %4845, align 64, !tbaa !26
+  %4852 = select <8 x i1> %4515, <8 x double> %4851, <8 x double> %4850
+  store <8 x double> %4852, ptr %4845, align 64, !tbaa !26
+  %4853 = add nuw nsw i64 %4843, 1
+  %4854 = icmp eq i64 %4853, %4840
+  br i1 %4854, label %4855, label %4842, !llvm.loop !146
 
-4793:                                             ; preds = %4780, %4772
-  %4794 = getelementptr inbounds nuw i8, ptr %4485, i64 8640
-  %4795 = load ptr, ptr %4794, align 64, !tbaa !127
-  %4796 = getelementptr inbounds nuw i8, ptr %4485, i64 8648
-  %4797 = load ptr, ptr %4796, align 8, !tbaa !49
-  %4798 = getelementptr inbounds nuw i8, ptr %4485, i64 8656
-  %4799 = load ptr, ptr %4798, align 16, !tbaa !61
-  %4800 = load i64, ptr %120, align 8, !tbaa !22
-  %4801 = icmp sgt i64 %4800, 0
-  br i1 %4801, label %4802, label %4837
+4855:                                             ; preds = %4842, %4834
+  %4856 = getelementptr inbounds nuw i8, ptr %4547, i64 8704
+  %4857 = load ptr, ptr %4856, align 64, !tbaa !128
+  %4858 = getelementptr inbounds nuw i8, ptr %4547, i64 8712
+  %4859 = load ptr, ptr %4858, align 8, !tbaa !50
+  %4860 = getelementptr inbounds nuw i8, ptr %4547, i64 8720
+  %4861 = load ptr, ptr %4860, align 16, !tbaa !62
+  %4862 = load i64, ptr %120, align 8, !tbaa !22
+  %4863 = icmp sgt i64 %4862, 0
+  br i1 %4863, label %4864, label %4899
 
-4802:                                             ; preds = %4793, %4802
-  %4803 = phi i64 [ %4813, %4802 ], [ 0, %4793 ]
-  %4804 = getelementptr inbounds nuw <8 x double>, ptr %4799, i64 %4803
-  %4805 = getelementptr inbounds nuw <8 x double>, ptr %4797, i64 %4803
-  %4806 = load <8 x double>, ptr %4805, align 64, !tbaa !26
-  %4807 = load <8 x double>, ptr %4804, align 64, !tbaa !26
-  %4808 = select <8 x i1> %4453, <8 x double> %4807, <8 x double> %4806
-  store <8 x double> %4808, ptr %4804, align 64, !tbaa !26
-  %4809 = getelementptr inbounds nuw <8 x double>, ptr %4795, i64 %4803
-  %4810 = load <8 x double>, ptr %4809, align 64, !tbaa !26
-  %4811 = load <8 x double>, ptr %4805, align 64, !tbaa !26
-  %4812 = select <8 x i1> %4453, <8 x double> %4811, <8 x double> %4810
-  store <8 x double> %4812, ptr %4805, align 64, !tbaa !26
-  %4813 = add nuw nsw i64 %4803, 1
-  %4814 = icmp eq i64 %4813, %4800
-  br i1 %4814, label %4815, label %4802, !llvm.loop !145
+4864:                                             ; preds = %4855, %4864
+  %4865 = phi i64 [ %4875, %4864 ], [ 0, %4855 ]
+  %4866 = getelementptr inbounds nuw <8 x double>, ptr %4861, i64 %4865
+  %4867 = getelementptr inbounds nuw <8 x double>, ptr %4859, i64 %4865
+  %4868 = load <8 x double>, ptr %4867, align 64, !tbaa !26
+  %4869 = load <8 x double>, ptr %4866, align 64, !tbaa !26
+  %4870 = select <8 x i1> %4515, <8 x double> %4869, <8 x double> %4868
+  store <8 x double> %4870, ptr %4866, align 64, !tbaa !26
+  %4871 = getelementptr inbounds nuw <8 x double>, ptr %4857, i64 %4865
+  %4872 = load <8 x double>, ptr %4871, align 64, !tbaa !26
+  %4873 = load <8 x double>, ptr %4867, align 64, !tbaa !26
+  %4874 = select <8 x i1> %4515, <8 x double> %4873, <8 x double> %4872
+  store <8 x double> %4874, ptr %4867, align 64, !tbaa !26
+  %4875 = add nuw nsw i64 %4865, 1
+  %4876 = icmp eq i64 %4875, %4862
+  br i1 %4876, label %4877, label %4864, !llvm.loop !146
 
-4815:                                             ; preds = %4802
-  %4816 = load i64, ptr %120, align 8, !tbaa !22
-  %4817 = getelementptr inbounds nuw i8, ptr %4485, i64 8688
-  %4818 = load ptr, ptr %4817, align 16, !tbaa !90
-  %4819 = getelementptr inbounds nuw i8, ptr %4485, i64 8696
-  %4820 = load ptr, ptr %4819, align 8, !tbaa !48
-  %4821 = getelementptr inbounds nuw i8, ptr %4485, i64 8704
-  %4822 = load ptr, ptr %4821, align 64, !tbaa !59
-  %4823 = icmp sgt i64 %4816, 0
-  br i1 %4823, label %4824, label %4837
+4877:                                             ; preds = %4864
+  %4878 = load i64, ptr %120, align 8, !tbaa !22
+  %4879 = getelementptr inbounds nuw i8, ptr %4547, i64 8752
+  %4880 = load ptr, ptr %4879, align 16, !tbaa !91
+  %4881 = getelementptr inbounds nuw i8, ptr %4547, i64 8760
+  %4882 = load ptr, ptr %4881, align 8, !tbaa !49
+  %4883 = getelementptr inbounds nuw i8, ptr %4547, i64 8768
+  %4884 = load ptr, ptr %4883, align 64, !tbaa !60
+  %4885 = icmp sgt i64 %4878, 0
+  br i1 %4885, label %4886, label %4899
 
-4824:                                             ; preds = %4815, %4824
-  %4825 = phi i64 [ %4835, %4824 ], [ 0, %4815 ]
-  %4826 = getelementptr inbounds nuw <8 x double>, ptr %4822, i64 %4825
-  %4827 = getelementptr inbounds nuw <8 x double>, ptr %4820, i64 %4825
-  %4828 = load <8 x double>, ptr %4827, align 64, !tbaa !26
-  %4829 = load <8 x double>, ptr %4826, align 64, !tbaa !26
-  %4830 = select <8 x i1> %4453, <8 x double> %4829, <8 x double> %4828
-  store <8 x double> %4830, ptr %4826, align 64, !tbaa !26
-  %4831 = getelementptr inbounds nuw <8 x double>, ptr %4818, i64 %4825
-  %4832 = load <8 x double>, ptr %4831, align 64, !tbaa !26
-  %4833 = load <8 x double>, ptr %4827, align 64, !tbaa !26
-  %4834 = select <8 x i1> %4453, <8 x double> %4833, <8 x double> %4832
-  store <8 x double> %4834, ptr %4827, align 64, !tbaa !26
-  %4835 = add nuw nsw i64 %4825, 1
-  %4836 = icmp eq i64 %4835, %4816
-  br i1 %4836, label %4837, label %4824, !llvm.loop !145
+4886:                                             ; preds = %4877, %4886
+  %4887 = phi i64 [ %4897, %4886 ], [ 0, %4877 ]
+  %4888 = getelementptr inbounds nuw <8 x double>, ptr %4884, i64 %4887
+  %4889 = getelementptr inbounds nuw <8 x double>, ptr %4882, i64 %4887
+  %4890 = load <8 x double>, ptr %4889, align 64, !tbaa !26
+  %4891 = load <8 x double>, ptr %4888, align 64, !tbaa !26
+  %4892 = select <8 x i1> %4515, <8 x double> %4891, <8 x double> %4890
+  store <8 x double> %4892, ptr %4888, align 64, !tbaa !26
+  %4893 = getelementptr inbounds nuw <8 x double>, ptr %4880, i64 %4887
+  %4894 = load <8 x double>, ptr %4893, align 64, !tbaa !26
+  %4895 = load <8 x double>, ptr %4889, align 64, !tbaa !26
+  %4896 = select <8 x i1> %4515, <8 x double> %4895, <8 x double> %4894
+  store <8 x double> %4896, ptr %4889, align 64, !tbaa !26
+  %4897 = add nuw nsw i64 %4887, 1
+  %4898 = icmp eq i64 %4897, %4878
+  br i1 %4898, label %4899, label %4886, !llvm.loop !146
 
-4837:                                             ; preds = %4824, %4793, %4815, %4754
-  %4838 = getelementptr inbounds nuw i8, ptr %4485, i64 4736
-  %4839 = getelementptr inbounds nuw i8, ptr %4485, i64 3840
-  %4840 = getelementptr inbounds nuw i8, ptr %4485, i64 2944
-  br label %4856
+4899:                                             ; preds = %4886, %4855, %4877, %4816
+  %4900 = getelementptr inbounds nuw i8, ptr %4547, i64 4736
+  %4901 = getelementptr inbounds nuw i8, ptr %4547, i64 3840
+  %4902 = getelementptr inbounds nuw i8, ptr %4547, i64 2944
+  br label %4918
 
-4841:                                             ; preds = %4856
-  %4842 = getelementptr inbounds nuw i8, ptr %4485, i64 8384
-  %4843 = getelementptr inbounds nuw i8, ptr %4485, i64 6080
-  %4844 = load <8 x double>, ptr %4843, align 64, !tbaa !26
-  %4845 = fcmp ogt <8 x double> %4844, zeroinitializer
-  %4846 = load <8 x double>, ptr %138, align 64, !tbaa !26
-  %4847 = fcmp une <8 x double> %4846, splat (double 2.000000e+00)
-  %4848 = and <8 x i1> %4845, %4847
-  %4849 = select <8 x i1> %4848, <8 x i64> %4393, <8 x i64> zeroinitializer
-  %4850 = load <8 x i64>, ptr %4842, align 64, !tbaa !26
-  %4851 = and <8 x i64> %4850, %4481
-  %4852 = or <8 x i64> %4849, %4851
-  store <8 x i64> %4852, ptr %4842, align 64, !tbaa !26
-  %4853 = add nuw nsw i64 %4483, 1
-  %4854 = load i64, ptr %156, align 8, !tbaa !20
-  %4855 = icmp slt i64 %4853, %4854
-  br i1 %4855, label %4482, label %4868, !llvm.loop !146
+4903:                                             ; preds = %4918
+  %4904 = getelementptr inbounds nuw i8, ptr %4547, i64 8384
+  %4905 = getelementptr inbounds nuw i8, ptr %4547, i64 6080
+  %4906 = load <8 x double>, ptr %4905, align 64, !tbaa !26
+  %4907 = fcmp ogt <8 x double> %4906, zeroinitializer
+  %4908 = load <8 x double>, ptr %139, align 64, !tbaa !26
+  %4909 = fcmp une <8 x double> %4908, splat (double 2.000000e+00)
+  %4910 = and <8 x i1> %4907, %4909
+  %4911 = select <8 x i1> %4910, <8 x i64> %4455, <8 x i64> zeroinitializer
+  %4912 = load <8 x i64>, ptr %4904, align 64, !tbaa !26
+  %4913 = and <8 x i64> %4912, %4543
+  %4914 = or <8 x i64> %4911, %4913
+  store <8 x i64> %4914, ptr %4904, align 64, !tbaa !26
+  %4915 = add nuw nsw i64 %4545, 1
+  %4916 = load i64, ptr %157, align 8, !tbaa !20
+  %4917 = icmp slt i64 %4915, %4916
+  br i1 %4917, label %4544, label %4930, !llvm.loop !147
 
-4856:                                             ; preds = %4837, %4856
-  %4857 = phi i64 [ 0, %4837 ], [ %4866, %4856 ]
-  %4858 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4838, i64 0, i64 %4857
-  %4859 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4839, i64 0, i64 %4857
-  %4860 = load <8 x double>, ptr %4859, align 64, !tbaa !26
-  %4861 = load <8 x double>, ptr %4858, align 64, !tbaa !26
-  %4862 = select <8 x i1> %4453, <8 x double> %4861, <8 x double> %4860
-  store <8 x double> %4862, ptr %4858, align 64, !tbaa !26
-  %4863 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4840, i64 0, i64 %4857
-  %4864 = load <8 x double>, ptr %4863, align 64, !tbaa !26
-  %4865 = select <8 x i1> %4453, <8 x double> %4860, <8 x double> %4864
-  store <8 x double> %4865, ptr %4859, align 64, !tbaa !26
-  %4866 = add nuw nsw i64 %4857, 1
-  %4867 = icmp eq i64 %4866, 14
-  br i1 %4867, label %4841, label %4856, !llvm.loop !147
-
-4868:                                             ; preds = %4841
-  %4869 = load <8 x double>, ptr %160, align 64, !tbaa !26
-  %4870 = load <8 x double>, ptr %175, align 64, !tbaa !26
-  %4871 = load <8 x double>, ptr %211, align 64, !tbaa !26
-  %4872 = load <8 x double>, ptr %159, align 64, !tbaa !26
-  %4873 = load <8 x double>, ptr %161, align 64, !tbaa !26
-  %4874 = fdiv <8 x double> %4871, %4097
-  %4875 = icmp sgt i64 %4854, 0
-  br label %4876
-
-4876:                                             ; preds = %4452, %4868
-  %4877 = phi <8 x double> [ %4874, %4868 ], [ %4107, %4452 ]
-  %4878 = phi i1 [ %4875, %4868 ], [ false, %4452 ]
-  %4879 = phi <8 x double> [ %4873, %4868 ], [ %4086, %4452 ]
-  %4880 = phi <8 x double> [ %4872, %4868 ], [ %4381, %4452 ]
-  %4881 = phi <8 x double> [ %4870, %4868 ], [ %4103, %4452 ]
-  %4882 = phi <8 x double> [ %4869, %4868 ], [ %4101, %4452 ]
-  %4883 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  %4884 = fadd <8 x double> %4883, %4882
-  %4885 = select <8 x i1> %4453, <8 x double> %4883, <8 x double> %4884
-  store <8 x double> %4885, ptr %136, align 64, !tbaa !26
-  %4886 = load <8 x double>, ptr %151, align 64, !tbaa !26
-  %4887 = select <8 x i1> %4453, <8 x double> %4886, <8 x double> %4882
-  store <8 x double> %4887, ptr %151, align 64, !tbaa !26
-  %4888 = load <8 x double>, ptr %123, align 64, !tbaa !26
-  %4889 = fadd <8 x double> %4888, splat (double 1.000000e+00)
-  %4890 = select <8 x i1> %4453, <8 x double> %4888, <8 x double> %4889
-  store <8 x double> %4890, ptr %123, align 64, !tbaa !26
-  %4891 = load <8 x double>, ptr %125, align 64, !tbaa !26
-  %4892 = fcmp olt <8 x double> %4891, %4882
-  %4893 = select <8 x i1> %4453, <8 x i1> splat (i1 true), <8 x i1> %4892
-  %4894 = select <8 x i1> %4893, <8 x double> %4891, <8 x double> %4882
-  store <8 x double> %4894, ptr %125, align 64, !tbaa !26
-  %4895 = fcmp une <8 x double> %4881, zeroinitializer
-  %4896 = fcmp ueq <8 x double> %4096, zeroinitializer
-  %4897 = or <8 x i1> %4896, %4895
-  %4898 = fcmp olt <8 x double> %4877, splat (double 1.800000e+00)
-  %4899 = select <8 x i1> %4898, <8 x double> %4877, <8 x double> splat (double 1.800000e+00)
-  %4900 = select <8 x i1> %4897, <8 x double> splat (double 1.800000e+00), <8 x double> %4899
-  %4901 = fcmp ogt <8 x double> %4900, splat (double 2.000000e-01)
-  %4902 = select <8 x i1> %4901, <8 x double> %4900, <8 x double> splat (double 2.000000e-01)
-  %4903 = fmul <8 x double> %4882, %4902
-  %4904 = fmul <8 x double> %4882, splat (double 4.000000e+00)
-  %4905 = fcmp olt <8 x double> %4880, %4904
-  %4906 = select <8 x i1> %4905, <8 x double> %4880, <8 x double> %4904
-  %4907 = fcmp ogt <8 x double> %4903, %4906
-  %4908 = select <8 x i1> %4907, <8 x double> %4903, <8 x double> %4906
-  %4909 = select <8 x i1> %4453, <8 x double> %4880, <8 x double> zeroinitializer
-  store <8 x double> %4909, ptr %159, align 64, !tbaa !26
-  %4910 = select <8 x i1> %4453, <8 x double> %4879, <8 x double> zeroinitializer
-  store <8 x double> %4910, ptr %161, align 64, !tbaa !26
-  %4911 = load <8 x i64>, ptr %152, align 64, !tbaa !26
-  %4912 = and <8 x i64> %4911, %4481
-  store <8 x i64> %4912, ptr %152, align 64, !tbaa !26
-  %4913 = load <8 x i64>, ptr %153, align 64, !tbaa !26
-  %4914 = and <8 x i64> %4913, %4481
-  store <8 x i64> %4914, ptr %153, align 64, !tbaa !26
-  %4915 = load <8 x double>, ptr %201, align 64, !tbaa !26
-  %4916 = load <8 x double>, ptr %146, align 64, !tbaa !26
-  %4917 = select <8 x i1> %4453, <8 x double> %4916, <8 x double> %4915
-  store <8 x double> %4917, ptr %146, align 64, !tbaa !26
-  br i1 %4878, label %4918, label %5383
-
-4918:                                             ; preds = %4876, %5376
-  %4919 = phi i64 [ %5378, %5376 ], [ 0, %4876 ]
-  %4920 = phi <8 x double> [ %5377, %5376 ], [ %4908, %4876 ]
-  %4921 = load ptr, ptr %129, align 8, !tbaa !28
-  %4922 = getelementptr inbounds nuw %struct.Piece, ptr %4921, i64 %4919
-  %4923 = getelementptr inbounds nuw i8, ptr %4922, i64 3904
-  %4924 = load <8 x double>, ptr %4923, align 64, !tbaa !26
-  %4925 = getelementptr inbounds nuw i8, ptr %4922, i64 1472
+4918:                                             ; preds = %4899, %4918
+  %4919 = phi i64 [ 0, %4899 ], [ %4928, %4918 ]
+  %4920 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4900, i64 0, i64 %4919
+  %4921 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4901, i64 0, i64 %4919
+  %4922 = load <8 x double>, ptr %4921, align 64, !tbaa !26
+  %4923 = load <8 x double>, ptr %4920, align 64, !tbaa !26
+  %4924 = select <8 x i1> %4515, <8 x double> %4923, <8 x double> %4922
+  store <8 x double> %4924, ptr %4920, align 64, !tbaa !26
+  %4925 = getelementptr inbounds nuw [14 x <8 x double>], ptr %4902, i64 0, i64 %4919
   %4926 = load <8 x double>, ptr %4925, align 64, !tbaa !26
-  %4927 = fmul <8 x double> %4926, splat (double 1.001000e+00)
-  %4928 = fcmp ole <8 x double> %4924, %4927
-  %4929 = getelementptr inbounds nuw i8, ptr %4922, i64 1600
-  %4930 = load <8 x double>, ptr %4929, align 64, !tbaa !26
-  %4931 = getelementptr inbounds nuw i8, ptr %4922, i64 4160
-  %4932 = load <8 x double>, ptr %4931, align 64, !tbaa !26
-  %4933 = fsub <8 x double> %4930, %4932
-  %4934 = fmul <8 x double> %4930, splat (double 1.000000e-04)
-  %4935 = fcmp ole <8 x double> %4933, %4934
-  %4936 = getelementptr inbounds nuw i8, ptr %4922, i64 8320
-  %4937 = load <8 x i64>, ptr %4936, align 64, !tbaa !26
-  %4938 = and <8 x i64> %4937, %4393
-  %4939 = getelementptr inbounds nuw i8, ptr %4922, i64 7680
-  %4940 = load <8 x double>, ptr %4939, align 64, !tbaa !26
-  %4941 = fcmp oeq <8 x double> %4940, zeroinitializer
-  %4942 = and <8 x i1> %4928, %4941
-  %4943 = fcmp oeq <8 x double> %4940, splat (double 1.000000e+00)
-  %4944 = and <8 x i1> %4935, %4943
-  %4945 = or <8 x i1> %4942, %4944
-  %4946 = select <8 x i1> %4945, <8 x i64> %4938, <8 x i64> zeroinitializer
-  %4947 = fadd <8 x double> %4940, splat (double 1.000000e+00)
-  %4948 = icmp eq <8 x i64> %4946, zeroinitializer
-  %4949 = select <8 x i1> %4948, <8 x double> %4940, <8 x double> %4947
-  store <8 x double> %4949, ptr %4939, align 64, !tbaa !26
-  %4950 = getelementptr inbounds nuw i8, ptr %4922, i64 8384
-  %4951 = load <8 x i64>, ptr %4950, align 64, !tbaa !26
-  %4952 = or <8 x i64> %4946, %4951
-  store <8 x i64> %4952, ptr %4950, align 64, !tbaa !26
-  %4953 = getelementptr inbounds nuw i8, ptr %4922, i64 896
-  %4954 = load <8 x double>, ptr %4953, align 64, !tbaa !26
-  %4955 = getelementptr inbounds nuw i8, ptr %4922, i64 6016
-  %4956 = load <8 x double>, ptr %4955, align 64, !tbaa !26
-  %4957 = getelementptr inbounds nuw i8, ptr %4922, i64 6080
-  %4958 = load <8 x double>, ptr %4957, align 64, !tbaa !26
-  %4959 = fadd <8 x double> %4956, %4958
-  %4960 = fcmp ogt <8 x double> %4959, zeroinitializer
-  %4961 = xor <8 x i64> %4937, splat (i64 -1)
-  %4962 = and <8 x i64> %4393, %4961
-  %4963 = fcmp une <8 x double> %4954, zeroinitializer
-  %4964 = or <8 x i1> %4963, %4960
-  %4965 = getelementptr inbounds nuw i8, ptr %4922, i64 3968
-  %4966 = load <8 x double>, ptr %4965, align 64, !tbaa !26
-  %4967 = load <8 x double>, ptr %212, align 64, !tbaa !26
-  %4968 = fmul <8 x double> %4954, %4967
-  %4969 = fcmp ogt <8 x double> %4968, splat (double 0x3E7AD7F29ABCAF48)
-  %4970 = select <8 x i1> %4969, <8 x double> %4968, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
-  %4971 = fcmp ole <8 x double> %4966, %4970
-  %4972 = select <8 x i1> %4971, <8 x i1> %4964, <8 x i1> zeroinitializer
-  %4973 = select <8 x i1> %4972, <8 x i64> %4962, <8 x i64> zeroinitializer
-  %4974 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %4973)
-  %4975 = icmp eq i64 %4974, 0
-  br i1 %4975, label %5376, label %4976
+  %4927 = select <8 x i1> %4515, <8 x double> %4922, <8 x double> %4926
+  store <8 x double> %4927, ptr %4921, align 64, !tbaa !26
+  %4928 = add nuw nsw i64 %4919, 1
+  %4929 = icmp eq i64 %4928, 14
+  br i1 %4929, label %4903, label %4918, !llvm.loop !148
 
-4976:                                             ; preds = %4918
-  %4977 = load i64, ptr %119, align 16, !tbaa !21
-  %4978 = load i64, ptr %120, align 8, !tbaa !22
-  %4979 = getelementptr inbounds nuw i8, ptr %4922, i64 3840
-  %4980 = getelementptr inbounds nuw i8, ptr %4922, i64 4672
-  %4981 = load <8 x double>, ptr %4980, align 64, !tbaa !26
-  %4982 = getelementptr inbounds nuw i8, ptr %4922, i64 5952
-  %4983 = load <8 x double>, ptr %4982, align 64, !tbaa !26
-  %4984 = getelementptr inbounds nuw i8, ptr %4922, i64 832
-  %4985 = load <8 x double>, ptr %4984, align 64, !tbaa !26
-  %4986 = getelementptr inbounds nuw i8, ptr %4922, i64 8560
-  %4987 = load ptr, ptr %4986, align 16, !tbaa !46
-  %4988 = add nsw i64 %4977, -1
-  %4989 = getelementptr inbounds <8 x double>, ptr %4987, i64 %4988
-  %4990 = load <8 x double>, ptr %4989, align 64, !tbaa !26
-  %4991 = fmul <8 x double> %4985, %4990
-  %4992 = fneg <8 x double> %4966
-  %4993 = fdiv <8 x double> %4992, %4991
-  %4994 = fcmp ogt <8 x double> %4993, splat (double 0x3E7AD7F29ABCAF48)
-  %4995 = select <8 x i1> %4994, <8 x double> %4993, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
-  %4996 = load <8 x double>, ptr %4922, align 64, !tbaa !26
-  %4997 = fsub <8 x double> %4996, %4995
-  %4998 = getelementptr inbounds nuw i8, ptr %4922, i64 2560
-  %4999 = load <8 x double>, ptr %4998, align 64, !tbaa !26
-  %5000 = getelementptr inbounds nuw i8, ptr %4922, i64 2624
-  %5001 = load <8 x double>, ptr %5000, align 64, !tbaa !26
-  %5002 = getelementptr inbounds nuw i8, ptr %4922, i64 2688
-  %5003 = load <8 x double>, ptr %5002, align 64, !tbaa !26
-  %5004 = getelementptr inbounds nuw i8, ptr %4922, i64 2752
-  %5005 = load <8 x double>, ptr %5004, align 64, !tbaa !26
-  %5006 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4997, <8 x double> %5005, <8 x double> %5003)
-  %5007 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4997, <8 x double> %5006, <8 x double> %5001)
-  %5008 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %4997, <8 x double> %5007, <8 x double> %4999)
-  %5009 = fsub <8 x double> %4981, %5008
-  %5010 = getelementptr inbounds nuw i8, ptr %4922, i64 8528
-  %5011 = load ptr, ptr %5010, align 16, !tbaa !45
-  %5012 = getelementptr inbounds <8 x double>, ptr %5011, i64 %4988
-  %5013 = load <8 x double>, ptr %5012, align 64, !tbaa !26
-  %5014 = getelementptr inbounds nuw i8, ptr %4922, i64 8512
-  %5015 = load i64, ptr %5014, align 64, !tbaa !31
-  %5016 = icmp sgt i64 %4977, %5015
-  br i1 %5016, label %5025, label %5017
+4930:                                             ; preds = %4903
+  %4931 = load <8 x double>, ptr %161, align 64, !tbaa !26
+  %4932 = load <8 x double>, ptr %175, align 64, !tbaa !26
+  %4933 = load <8 x double>, ptr %212, align 64, !tbaa !26
+  %4934 = load <8 x double>, ptr %160, align 64, !tbaa !26
+  %4935 = load <8 x double>, ptr %162, align 64, !tbaa !26
+  %4936 = fdiv <8 x double> %4933, %4159
+  %4937 = icmp sgt i64 %4916, 0
+  br label %4938
 
-5017:                                             ; preds = %4976
-  %5018 = getelementptr inbounds nuw i8, ptr %4922, i64 640
-  %5019 = load <8 x double>, ptr %5018, align 64, !tbaa !26
-  %5020 = getelementptr inbounds nuw i8, ptr %4922, i64 8536
-  %5021 = load ptr, ptr %5020, align 8, !tbaa !56
-  %5022 = getelementptr inbounds <8 x double>, ptr %5021, i64 %4988
-  %5023 = load <8 x double>, ptr %5022, align 64, !tbaa !26
-  %5024 = fmul <8 x double> %5023, %5019
-  br label %5045
+4938:                                             ; preds = %4514, %4930
+  %4939 = phi <8 x double> [ %4936, %4930 ], [ %4169, %4514 ]
+  %4940 = phi i1 [ %4937, %4930 ], [ false, %4514 ]
+  %4941 = phi <8 x double> [ %4935, %4930 ], [ %4148, %4514 ]
+  %4942 = phi <8 x double> [ %4934, %4930 ], [ %4443, %4514 ]
+  %4943 = phi <8 x double> [ %4932, %4930 ], [ %4165, %4514 ]
+  %4944 = phi <8 x double> [ %4931, %4930 ], [ %4163, %4514 ]
+  %4945 = load <8 x double>, ptr %137, align 64, !tbaa !26
+  %4946 = fadd <8 x double> %4945, %4944
+  %4947 = select <8 x i1> %4515, <8 x double> %4945, <8 x double> %4946
+  store <8 x double> %4947, ptr %137, align 64, !tbaa !26
+  %4948 = load <8 x double>, ptr %152, align 64, !tbaa !26
+  %4949 = select <8 x i1> %4515, <8 x double> %4948, <8 x double> %4944
+  store <8 x double> %4949, ptr %152, align 64, !tbaa !26
+  %4950 = load <8 x double>, ptr %123, align 64, !tbaa !26
+  %4951 = fadd <8 x double> %4950, splat (double 1.000000e+00)
+  %4952 = select <8 x i1> %4515, <8 x double> %4950, <8 x double> %4951
+  store <8 x double> %4952, ptr %123, align 64, !tbaa !26
+  %4953 = load <8 x double>, ptr %125, align 64, !tbaa !26
+  %4954 = fcmp olt <8 x double> %4953, %4944
+  %4955 = select <8 x i1> %4515, <8 x i1> splat (i1 true), <8 x i1> %4954
+  %4956 = select <8 x i1> %4955, <8 x double> %4953, <8 x double> %4944
+  store <8 x double> %4956, ptr %125, align 64, !tbaa !26
+  %4957 = fcmp une <8 x double> %4943, zeroinitializer
+  %4958 = fcmp ueq <8 x double> %4158, zeroinitializer
+  %4959 = or <8 x i1> %4958, %4957
+  %4960 = fcmp olt <8 x double> %4939, splat (double 1.800000e+00)
+  %4961 = select <8 x i1> %4960, <8 x double> %4939, <8 x double> splat (double 1.800000e+00)
+  %4962 = select <8 x i1> %4959, <8 x double> splat (double 1.800000e+00), <8 x double> %4961
+  %4963 = fcmp ogt <8 x double> %4962, splat (double 2.000000e-01)
+  %4964 = select <8 x i1> %4963, <8 x double> %4962, <8 x double> splat (double 2.000000e-01)
+  %4965 = fmul <8 x double> %4944, %4964
+  %4966 = fmul <8 x double> %4944, splat (double 4.000000e+00)
+  %4967 = fcmp olt <8 x double> %4942, %4966
+  %4968 = select <8 x i1> %4967, <8 x double> %4942, <8 x double> %4966
+  %4969 = fcmp ogt <8 x double> %4965, %4968
+  %4970 = select <8 x i1> %4969, <8 x double> %4965, <8 x double> %4968
+  %4971 = select <8 x i1> %4515, <8 x double> %4942, <8 x double> zeroinitializer
+  store <8 x double> %4971, ptr %160, align 64, !tbaa !26
+  %4972 = select <8 x i1> %4515, <8 x double> %4941, <8 x double> zeroinitializer
+  store <8 x double> %4972, ptr %162, align 64, !tbaa !26
+  %4973 = load <8 x i64>, ptr %153, align 64, !tbaa !26
+  %4974 = and <8 x i64> %4973, %4543
+  store <8 x i64> %4974, ptr %153, align 64, !tbaa !26
+  %4975 = load <8 x i64>, ptr %154, align 64, !tbaa !26
+  %4976 = and <8 x i64> %4975, %4543
+  store <8 x i64> %4976, ptr %154, align 64, !tbaa !26
+  %4977 = load <8 x double>, ptr %202, align 64, !tbaa !26
+  %4978 = load <8 x double>, ptr %147, align 64, !tbaa !26
+  %4979 = select <8 x i1> %4515, <8 x double> %4978, <8 x double> %4977
+  store <8 x double> %4979, ptr %147, align 64, !tbaa !26
+  br i1 %4940, label %4980, label %5445
 
-5025:                                             ; preds = %4976
-  %5026 = getelementptr inbounds nuw i8, ptr %4922, i64 384
-  %5027 = load <8 x double>, ptr %5026, align 64, !tbaa !26
-  %5028 = getelementptr inbounds nuw i8, ptr %4922, i64 448
-  %5029 = load <8 x double>, ptr %5028, align 64, !tbaa !26
-  %5030 = getelementptr inbounds nuw i8, ptr %4922, i64 512
-  %5031 = load <8 x double>, ptr %5030, align 64, !tbaa !26
-  %5032 = fmul <8 x double> %5013, %5031
-  %5033 = fmul <8 x double> %5032, splat (double 0x3FD5555555555555)
-  %5034 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5029, <8 x double> splat (double 5.000000e-01), <8 x double> %5033)
-  %5035 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5013, <8 x double> %5034, <8 x double> %5027)
-  %5036 = getelementptr inbounds nuw i8, ptr %4922, i64 8536
-  %5037 = load ptr, ptr %5036, align 8, !tbaa !56
-  %5038 = getelementptr inbounds <8 x double>, ptr %5037, i64 %4988
-  %5039 = load <8 x double>, ptr %5038, align 64, !tbaa !26
-  %5040 = fmul <8 x double> %5039, %5031
-  %5041 = fmul <8 x double> %5040, splat (double 0x3FD5555555555555)
-  %5042 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5029, <8 x double> splat (double 5.000000e-01), <8 x double> %5041)
-  %5043 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5039, <8 x double> %5042, <8 x double> %5027)
-  %5044 = fmul <8 x double> %5039, %5043
-  br label %5045
+4980:                                             ; preds = %4938, %5438
+  %4981 = phi i64 [ %5440, %5438 ], [ 0, %4938 ]
+  %4982 = phi <8 x double> [ %5439, %5438 ], [ %4970, %4938 ]
+  %4983 = load ptr, ptr %130, align 8, !tbaa !28
+  %4984 = getelementptr inbounds nuw %struct.Piece, ptr %4983, i64 %4981
+  %4985 = getelementptr inbounds nuw i8, ptr %4984, i64 3904
+  %4986 = load <8 x double>, ptr %4985, align 64, !tbaa !26
+  %4987 = getelementptr inbounds nuw i8, ptr %4984, i64 1472
+  %4988 = load <8 x double>, ptr %4987, align 64, !tbaa !26
+  %4989 = fmul <8 x double> %4988, splat (double 1.001000e+00)
+  %4990 = fcmp ole <8 x double> %4986, %4989
+  %4991 = getelementptr inbounds nuw i8, ptr %4984, i64 1600
+  %4992 = load <8 x double>, ptr %4991, align 64, !tbaa !26
+  %4993 = getelementptr inbounds nuw i8, ptr %4984, i64 4160
+  %4994 = load <8 x double>, ptr %4993, align 64, !tbaa !26
+  %4995 = fsub <8 x double> %4992, %4994
+  %4996 = fmul <8 x double> %4992, splat (double 1.000000e-04)
+  %4997 = fcmp ole <8 x double> %4995, %4996
+  %4998 = getelementptr inbounds nuw i8, ptr %4984, i64 8320
+  %4999 = load <8 x i64>, ptr %4998, align 64, !tbaa !26
+  %5000 = and <8 x i64> %4999, %4455
+  %5001 = getelementptr inbounds nuw i8, ptr %4984, i64 7616
+  %5002 = load <8 x double>, ptr %5001, align 64, !tbaa !26
+  %5003 = fcmp oeq <8 x double> %5002, zeroinitializer
+  %5004 = and <8 x i1> %4990, %5003
+  %5005 = fcmp oeq <8 x double> %5002, splat (double 1.000000e+00)
+  %5006 = and <8 x i1> %4997, %5005
+  %5007 = or <8 x i1> %5004, %5006
+  %5008 = select <8 x i1> %5007, <8 x i64> %5000, <8 x i64> zeroinitializer
+  %5009 = fadd <8 x double> %5002, splat (double 1.000000e+00)
+  %5010 = icmp eq <8 x i64> %5008, zeroinitializer
+  %5011 = select <8 x i1> %5010, <8 x double> %5002, <8 x double> %5009
+  store <8 x double> %5011, ptr %5001, align 64, !tbaa !26
+  %5012 = getelementptr inbounds nuw i8, ptr %4984, i64 8384
+  %5013 = load <8 x i64>, ptr %5012, align 64, !tbaa !26
+  %5014 = or <8 x i64> %5008, %5013
+  store <8 x i64> %5014, ptr %5012, align 64, !tbaa !26
+  %5015 = getelementptr inbounds nuw i8, ptr %4984, i64 896
+  %5016 = load <8 x double>, ptr %5015, align 64, !tbaa !26
+  %5017 = getelementptr inbounds nuw i8, ptr %4984, i64 6016
+  %5018 = load <8 x double>, ptr %5017, align 64, !tbaa !26
+  %5019 = getelementptr inbounds nuw i8, ptr %4984, i64 6080
+  %5020 = load <8 x double>, ptr %5019, align 64, !tbaa !26
+  %5021 = fadd <8 x double> %5018, %5020
+  %5022 = fcmp ogt <8 x double> %5021, zeroinitializer
+  %5023 = xor <8 x i64> %4999, splat (i64 -1)
+  %5024 = and <8 x i64> %4455, %5023
+  %5025 = fcmp une <8 x double> %5016, zeroinitializer
+  %5026 = or <8 x i1> %5025, %5022
+  %5027 = getelementptr inbounds nuw i8, ptr %4984, i64 3968
+  %5028 = load <8 x double>, ptr %5027, align 64, !tbaa !26
+  %5029 = load <8 x double>, ptr %213, align 64, !tbaa !26
+  %5030 = fmul <8 x double> %5016, %5029
+  %5031 = fcmp ogt <8 x double> %5030, splat (double 0x3E7AD7F29ABCAF48)
+  %5032 = select <8 x i1> %5031, <8 x double> %5030, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
+  %5033 = fcmp ole <8 x double> %5028, %5032
+  %5034 = select <8 x i1> %5033, <8 x i1> %5026, <8 x i1> zeroinitializer
+  %5035 = select <8 x i1> %5034, <8 x i64> %5024, <8 x i64> zeroinitializer
+  %5036 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %5035)
+  %5037 = icmp eq i64 %5036, 0
+  br i1 %5037, label %5438, label %5038
 
-5045:                                             ; preds = %5025, %5017
-  %5046 = phi ptr [ %5037, %5025 ], [ %5021, %5017 ]
-  %5047 = phi <8 x double> [ %5035, %5025 ], [ %5019, %5017 ]
-  %5048 = phi <8 x double> [ %5044, %5025 ], [ %5024, %5017 ]
-  %5049 = phi ptr [ %5036, %5025 ], [ %5020, %5017 ]
-  %5050 = sitofp i64 %4978 to double
-  %5051 = insertelement <8 x double> poison, double %5050, i64 0
-  %5052 = shufflevector <8 x double> %5051, <8 x double> poison, <8 x i32> zeroinitializer
-  %5053 = fmul <8 x double> %5013, %5047
-  %5054 = fdiv <8 x double> %4995, %5052
-  %5055 = getelementptr i8, ptr %5011, i64 -64
-  %5056 = getelementptr i8, ptr %4987, i64 -64
-  %5057 = icmp sgt i64 %4977, 0
-  br i1 %5057, label %5058, label %5159
+5038:                                             ; preds = %4980
+  %5039 = load i64, ptr %119, align 16, !tbaa !21
+  %5040 = load i64, ptr %120, align 8, !tbaa !22
+  %5041 = getelementptr inbounds nuw i8, ptr %4984, i64 3840
+  %5042 = getelementptr inbounds nuw i8, ptr %4984, i64 4672
+  %5043 = load <8 x double>, ptr %5042, align 64, !tbaa !26
+  %5044 = getelementptr inbounds nuw i8, ptr %4984, i64 5952
+  %5045 = load <8 x double>, ptr %5044, align 64, !tbaa !26
+  %5046 = getelementptr inbounds nuw i8, ptr %4984, i64 832
+  %5047 = load <8 x double>, ptr %5046, align 64, !tbaa !26
+  %5048 = getelementptr inbounds nuw i8, ptr %4984, i64 8624
+  %5049 = load ptr, ptr %5048, align 16, !tbaa !47
+  %5050 = add nsw i64 %5039, -1
+  %5051 = getelementptr inbounds <8 x double>, ptr %5049, i64 %5050
+  %5052 = load <8 x double>, ptr %5051, align 64, !tbaa !26
+  %5053 = fmul <8 x double> %5047, %5052
+  %5054 = fneg <8 x double> %5028
+  %5055 = fdiv <8 x double> %5054, %5053
+  %5056 = fcmp ogt <8 x double> %5055, splat (double 0x3E7AD7F29ABCAF48)
+  %5057 = select <8 x i1> %5056, <8 x double> %5055, <8 x double> splat (double 0x3E7AD7F29ABCAF48)
+  %5058 = load <8 x double>, ptr %4984, align 64, !tbaa !26
+  %5059 = fsub <8 x double> %5058, %5057
+  %5060 = getelementptr inbounds nuw i8, ptr %4984, i64 2560
+  %5061 = load <8 x double>, ptr %5060, align 64, !tbaa !26
+  %5062 = getelementptr inbounds nuw i8, ptr %4984, i64 2624
+  %5063 = load <8 x double>, ptr %5062, align 64, !tbaa !26
+  %5064 = getelementptr inbounds nuw i8, ptr %4984, i64 2688
+  %5065 = load <8 x double>, ptr %5064, align 64, !tbaa !26
+  %5066 = getelementptr inbounds nuw i8, ptr %4984, i64 2752
+  %5067 = load <8 x double>, ptr %5066, align 64, !tbaa !26
+  %5068 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5059, <8 x double> %5067, <8 x double> %5065)
+  %5069 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5059, <8 x double> %5068, <8 x double> %5063)
+  %5070 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5059, <8 x double> %5069, <8 x double> %5061)
+  %5071 = fsub <8 x double> %5043, %5070
+  %5072 = getelementptr inbounds nuw i8, ptr %4984, i64 8592
+  %5073 = load ptr, ptr %5072, align 16, !tbaa !46
+  %5074 = getelementptr inbounds <8 x double>, ptr %5073, i64 %5050
+  %5075 = load <8 x double>, ptr %5074, align 64, !tbaa !26
+  %5076 = getelementptr inbounds nuw i8, ptr %4984, i64 8512
+  %5077 = load i64, ptr %5076, align 64, !tbaa !31
+  %5078 = icmp sgt i64 %5039, %5077
+  br i1 %5078, label %5087, label %5079
 
-5058:                                             ; preds = %5045
-  %5059 = fmul <8 x double> %5013, %5047
-  %5060 = getelementptr inbounds nuw i8, ptr %4922, i64 640
-  %5061 = getelementptr inbounds nuw i8, ptr %4922, i64 384
-  %5062 = getelementptr inbounds nuw i8, ptr %4922, i64 448
-  %5063 = getelementptr inbounds nuw i8, ptr %4922, i64 512
-  %5064 = getelementptr inbounds nuw i8, ptr %4922, i64 1536
-  %5065 = getelementptr inbounds nuw i8, ptr %4922, i64 8608
-  %5066 = icmp eq <8 x i64> %4973, zeroinitializer
-  br label %5067
+5079:                                             ; preds = %5038
+  %5080 = getelementptr inbounds nuw i8, ptr %4984, i64 640
+  %5081 = load <8 x double>, ptr %5080, align 64, !tbaa !26
+  %5082 = getelementptr inbounds nuw i8, ptr %4984, i64 8600
+  %5083 = load ptr, ptr %5082, align 8, !tbaa !57
+  %5084 = getelementptr inbounds <8 x double>, ptr %5083, i64 %5050
+  %5085 = load <8 x double>, ptr %5084, align 64, !tbaa !26
+  %5086 = fmul <8 x double> %5085, %5081
+  br label %5107
 
-5067:                                             ; preds = %5058, %5146
-  %5068 = phi <8 x double> [ %5013, %5058 ], [ %5127, %5146 ]
-  %5069 = phi <8 x double> [ %5059, %5058 ], [ %5126, %5146 ]
-  %5070 = phi <8 x double> [ %5008, %5058 ], [ %5128, %5146 ]
-  %5071 = phi <8 x double> [ %4990, %5058 ], [ %5129, %5146 ]
-  %5072 = phi i64 [ %4988, %5058 ], [ %5152, %5146 ]
-  %5073 = icmp eq i64 %5072, 0
-  br i1 %5073, label %5074, label %5078
+5087:                                             ; preds = %5038
+  %5088 = getelementptr inbounds nuw i8, ptr %4984, i64 384
+  %5089 = load <8 x double>, ptr %5088, align 64, !tbaa !26
+  %5090 = getelementptr inbounds nuw i8, ptr %4984, i64 448
+  %5091 = load <8 x double>, ptr %5090, align 64, !tbaa !26
+  %5092 = getelementptr inbounds nuw i8, ptr %4984, i64 512
+  %5093 = load <8 x double>, ptr %5092, align 64, !tbaa !26
+  %5094 = fmul <8 x double> %5075, %5093
+  %5095 = fmul <8 x double> %5094, splat (double 0x3FD5555555555555)
+  %5096 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5091, <8 x double> splat (double 5.000000e-01), <8 x double> %5095)
+  %5097 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5075, <8 x double> %5096, <8 x double> %5089)
+  %5098 = getelementptr inbounds nuw i8, ptr %4984, i64 8600
+  %5099 = load ptr, ptr %5098, align 8, !tbaa !57
+  %5100 = getelementptr inbounds <8 x double>, ptr %5099, i64 %5050
+  %5101 = load <8 x double>, ptr %5100, align 64, !tbaa !26
+  %5102 = fmul <8 x double> %5101, %5093
+  %5103 = fmul <8 x double> %5102, splat (double 0x3FD5555555555555)
+  %5104 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5091, <8 x double> splat (double 5.000000e-01), <8 x double> %5103)
+  %5105 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5101, <8 x double> %5104, <8 x double> %5089)
+  %5106 = fmul <8 x double> %5101, %5105
+  br label %5107
 
-5074:                                             ; preds = %5067
-  %5075 = fdiv <8 x double> zeroinitializer, %5070
-  %5076 = fsub <8 x double> %5069, %5069
-  %5077 = fmul <8 x double> %5075, %5076
-  br label %5123
+5107:                                             ; preds = %5087, %5079
+  %5108 = phi ptr [ %5099, %5087 ], [ %5083, %5079 ]
+  %5109 = phi <8 x double> [ %5097, %5087 ], [ %5081, %5079 ]
+  %5110 = phi <8 x double> [ %5106, %5087 ], [ %5086, %5079 ]
+  %5111 = phi ptr [ %5098, %5087 ], [ %5082, %5079 ]
+  %5112 = sitofp i64 %5040 to double
+  %5113 = insertelement <8 x double> poison, double %5112, i64 0
+  %5114 = shufflevector <8 x double> %5113, <8 x double> poison, <8 x i32> zeroinitializer
+  %5115 = fmul <8 x double> %5075, %5109
+  %5116 = fdiv <8 x double> %5057, %5114
+  %5117 = getelementptr i8, ptr %5073, i64 -64
+  %5118 = getelementptr i8, ptr %5049, i64 -64
+  %5119 = icmp sgt i64 %5039, 0
+  br i1 %5119, label %5120, label %5221
 
-5078:                                             ; preds = %5067
-  %5079 = getelementptr <8 x double>, ptr %5055, i64 %5072
-  %5080 = load <8 x double>, ptr %5079, align 64, !tbaa !26
-  %5081 = load i64, ptr %5014, align 64, !tbaa !31
-  %5082 = icmp sgt i64 %5072, %5081
-  br i1 %5082, label %5085, label %5083
+5120:                                             ; preds = %5107
+  %5121 = fmul <8 x double> %5075, %5109
+  %5122 = getelementptr inbounds nuw i8, ptr %4984, i64 640
+  %5123 = getelementptr inbounds nuw i8, ptr %4984, i64 384
+  %5124 = getelementptr inbounds nuw i8, ptr %4984, i64 448
+  %5125 = getelementptr inbounds nuw i8, ptr %4984, i64 512
+  %5126 = getelementptr inbounds nuw i8, ptr %4984, i64 1536
+  %5127 = getelementptr inbounds nuw i8, ptr %4984, i64 8672
+  %5128 = icmp eq <8 x i64> %5035, zeroinitializer
+  br label %5129
 
-5083:                                             ; preds = %5078
-  %5084 = load <8 x double>, ptr %5060, align 64, !tbaa !26
-  br label %5093
+5129:                                             ; preds = %5120, %5208
+  %5130 = phi <8 x double> [ %5075, %5120 ], [ %5189, %5208 ]
+  %5131 = phi <8 x double> [ %5121, %5120 ], [ %5188, %5208 ]
+  %5132 = phi <8 x double> [ %5070, %5120 ], [ %5190, %5208 ]
+  %5133 = phi <8 x double> [ %5052, %5120 ], [ %5191, %5208 ]
+  %5134 = phi i64 [ %5050, %5120 ], [ %5214, %5208 ]
+  %5135 = icmp eq i64 %5134, 0
+  br i1 %5135, label %5136, label %5140
 
-5085:                                             ; preds = %5078
-  %5086 = load <8 x double>, ptr %5061, align 64, !tbaa !26
-  %5087 = load <8 x double>, ptr %5062, align 64, !tbaa !26
-  %5088 = load <8 x double>, ptr %5063, align 64, !tbaa !26
-  %5089 = fmul <8 x double> %5080, %5088
-  %5090 = fmul <8 x double> %5089, splat (double 0x3FD5555555555555)
-  %5091 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5087, <8 x double> splat (double 5.000000e-01), <8 x double> %5090)
-  %5092 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5080, <8 x double> %5091, <8 x double> %5086)
-  br label %5093
+5136:                                             ; preds = %5129
+  %5137 = fdiv <8 x double> zeroinitializer, %5132
+  %5138 = fsub <8 x double> %5131, %5131
+  %5139 = fmul <8 x double> %5137, %5138
+  br label %5185
 
-5093:                                             ; preds = %5083, %5085
-  %5094 = phi <8 x double> [ %5092, %5085 ], [ %5084, %5083 ]
-  %5095 = fmul <8 x double> %5080, %5094
-  %5096 = icmp slt i64 %5072, %5081
-  br i1 %5096, label %5097, label %5104
+5140:                                             ; preds = %5129
+  %5141 = getelementptr <8 x double>, ptr %5117, i64 %5134
+  %5142 = load <8 x double>, ptr %5141, align 64, !tbaa !26
+  %5143 = load i64, ptr %5076, align 64, !tbaa !31
+  %5144 = icmp sgt i64 %5134, %5143
+  br i1 %5144, label %5147, label %5145
 
-5097:                                             ; preds = %5093
-  %5098 = load ptr, ptr %5065, align 32, !tbaa !72
-  %5099 = getelementptr inbounds nuw <8 x double>, ptr %5098, i64 %5072
-  %5100 = load <8 x double>, ptr %5099, align 64, !tbaa !26
-  %5101 = load <8 x double>, ptr %5064, align 64, !tbaa !26
-  %5102 = fmul <8 x double> %5100, %5101
-  %5103 = fmul <8 x double> %5100, %5101
-  br label %5113
+5145:                                             ; preds = %5140
+  %5146 = load <8 x double>, ptr %5122, align 64, !tbaa !26
+  br label %5155
 
-5104:                                             ; preds = %5093
-  %5105 = load <8 x double>, ptr %5064, align 64, !tbaa !26
-  %5106 = load ptr, ptr %5065, align 32, !tbaa !72
-  %5107 = getelementptr inbounds nuw <8 x double>, ptr %5106, i64 %5072
-  %5108 = load <8 x double>, ptr %5107, align 64, !tbaa !26
-  %5109 = fsub <8 x double> %5008, %5105
-  %5110 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5108, <8 x double> %5109, <8 x double> %5105)
-  %5111 = fsub <8 x double> %4981, %5105
-  %5112 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5108, <8 x double> %5111, <8 x double> %5105)
-  br label %5113
+5147:                                             ; preds = %5140
+  %5148 = load <8 x double>, ptr %5123, align 64, !tbaa !26
+  %5149 = load <8 x double>, ptr %5124, align 64, !tbaa !26
+  %5150 = load <8 x double>, ptr %5125, align 64, !tbaa !26
+  %5151 = fmul <8 x double> %5142, %5150
+  %5152 = fmul <8 x double> %5151, splat (double 0x3FD5555555555555)
+  %5153 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5149, <8 x double> splat (double 5.000000e-01), <8 x double> %5152)
+  %5154 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5142, <8 x double> %5153, <8 x double> %5148)
+  br label %5155
 
-5113:                                             ; preds = %5104, %5097
-  %5114 = phi <8 x double> [ %5102, %5097 ], [ %5110, %5104 ]
-  %5115 = phi <8 x double> [ %5103, %5097 ], [ %5112, %5104 ]
-  %5116 = fsub <8 x double> %5115, %5114
-  %5117 = fsub <8 x double> %5070, %5114
-  %5118 = fdiv <8 x double> %5116, %5117
-  %5119 = fsub <8 x double> %5095, %5069
-  %5120 = fmul <8 x double> %5119, %5118
-  %5121 = getelementptr <8 x double>, ptr %5056, i64 %5072
-  %5122 = load <8 x double>, ptr %5121, align 64, !tbaa !26
-  br label %5123
+5155:                                             ; preds = %5145, %5147
+  %5156 = phi <8 x double> [ %5154, %5147 ], [ %5146, %5145 ]
+  %5157 = fmul <8 x double> %5142, %5156
+  %5158 = icmp slt i64 %5134, %5143
+  br i1 %5158, label %5159, label %5166
 
-5123:                                             ; preds = %5113, %5074
-  %5124 = phi <8 x double> [ %5120, %5113 ], [ %5077, %5074 ]
-  %5125 = phi <8 x double> [ %5118, %5113 ], [ %5075, %5074 ]
-  %5126 = phi <8 x double> [ %5095, %5113 ], [ %5069, %5074 ]
-  %5127 = phi <8 x double> [ %5080, %5113 ], [ %5068, %5074 ]
-  %5128 = phi <8 x double> [ %5114, %5113 ], [ zeroinitializer, %5074 ]
-  %5129 = phi <8 x double> [ %5122, %5113 ], [ %5071, %5074 ]
-  %5130 = getelementptr inbounds nuw <8 x double>, ptr %4987, i64 %5072
-  %5131 = fsub <8 x double> %5129, %5071
-  %5132 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5131, <8 x double> %5125, <8 x double> %5071)
-  %5133 = load <8 x double>, ptr %5130, align 64, !tbaa !26
-  %5134 = select <8 x i1> %5066, <8 x double> %5133, <8 x double> %5132
-  store <8 x double> %5134, ptr %5130, align 64, !tbaa !26
-  %5135 = getelementptr inbounds nuw <8 x double>, ptr %5011, i64 %5072
-  %5136 = load i64, ptr %5014, align 64, !tbaa !31
-  %5137 = icmp slt i64 %5072, %5136
-  br i1 %5137, label %5138, label %5140
+5159:                                             ; preds = %5155
+  %5160 = load ptr, ptr %5127, align 32, !tbaa !73
+  %5161 = getelementptr inbounds nuw <8 x double>, ptr %5160, i64 %5134
+  %5162 = load <8 x double>, ptr %5161, align 64, !tbaa !26
+  %5163 = load <8 x double>, ptr %5126, align 64, !tbaa !26
+  %5164 = fmul <8 x double> %5162, %5163
+  %5165 = fmul <8 x double> %5162, %5163
+  br label %5175
 
-5138:                                             ; preds = %5123
-  %5139 = load <8 x double>, ptr %5060, align 64, !tbaa !26
-  br label %5146
+5166:                                             ; preds = %5155
+  %5167 = load <8 x double>, ptr %5126, align 64, !tbaa !26
+  %5168 = load ptr, ptr %5127, align 32, !tbaa !73
+  %5169 = getelementptr inbounds nuw <8 x double>, ptr %5168, i64 %5134
+  %5170 = load <8 x double>, ptr %5169, align 64, !tbaa !26
+  %5171 = fsub <8 x double> %5070, %5167
+  %5172 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5170, <8 x double> %5171, <8 x double> %5167)
+  %5173 = fsub <8 x double> %5043, %5167
+  %5174 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5170, <8 x double> %5173, <8 x double> %5167)
+  br label %5175
 
-5140:                                             ; preds = %5123
-  %5141 = load <8 x double>, ptr %5061, align 64, !tbaa !26
-  %5142 = load <8 x double>, ptr %5062, align 64, !tbaa !26
-  %5143 = load <8 x double>, ptr %5063, align 64, !tbaa !26
-  %5144 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5068, <8 x double> %5143, <8 x double> %5142)
-  %5145 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5068, <8 x double> %5144, <8 x double> %5141)
-  br label %5146
+5175:                                             ; preds = %5166, %5159
+  %5176 = phi <8 x double> [ %5164, %5159 ], [ %5172, %5166 ]
+  %5177 = phi <8 x double> [ %5165, %5159 ], [ %5174, %5166 ]
+  %5178 = fsub <8 x double> %5177, %5176
+  %5179 = fsub <8 x double> %5132, %5176
+  %5180 = fdiv <8 x double> %5178, %5179
+  %5181 = fsub <8 x double> %5157, %5131
+  %5182 = fmul <8 x double> %5181, %5180
+  %5183 = getelementptr <8 x double>, ptr %5118, i64 %5134
+  %5184 = load <8 x double>, ptr %5183, align 64, !tbaa !26
+  br label %5185
 
-5146:                                             ; preds = %5140, %5138
-  %5147 = phi <8 x double> [ %5139, %5138 ], [ %5145, %5140 ]
-  %5148 = fdiv <8 x double> %5124, %5147
-  %5149 = fadd <8 x double> %5068, %5148
-  %5150 = load <8 x double>, ptr %5135, align 64, !tbaa !26
-  %5151 = select <8 x i1> %5066, <8 x double> %5150, <8 x double> %5149
-  store <8 x double> %5151, ptr %5135, align 64, !tbaa !26
-  %5152 = add nsw i64 %5072, -1
-  %5153 = icmp sgt i64 %5072, 0
-  br i1 %5153, label %5067, label %5154, !llvm.loop !148
+5185:                                             ; preds = %5175, %5136
+  %5186 = phi <8 x double> [ %5182, %5175 ], [ %5139, %5136 ]
+  %5187 = phi <8 x double> [ %5180, %5175 ], [ %5137, %5136 ]
+  %5188 = phi <8 x double> [ %5157, %5175 ], [ %5131, %5136 ]
+  %5189 = phi <8 x double> [ %5142, %5175 ], [ %5130, %5136 ]
+  %5190 = phi <8 x double> [ %5176, %5175 ], [ zeroinitializer, %5136 ]
+  %5191 = phi <8 x double> [ %5184, %5175 ], [ %5133, %5136 ]
+  %5192 = getelementptr inbounds nuw <8 x double>, ptr %5049, i64 %5134
+  %5193 = fsub <8 x double> %5191, %5133
+  %5194 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5193, <8 x double> %5187, <8 x double> %5133)
+  %5195 = load <8 x double>, ptr %5192, align 64, !tbaa !26
+  %5196 = select <8 x i1> %5128, <8 x double> %5195, <8 x double> %5194
+  store <8 x double> %5196, ptr %5192, align 64, !tbaa !26
+  %5197 = getelementptr inbounds nuw <8 x double>, ptr %5073, i64 %5134
+  %5198 = load i64, ptr %5076, align 64, !tbaa !31
+  %5199 = icmp slt i64 %5134, %5198
+  br i1 %5199, label %5200, label %5202
 
-5154:                                             ; preds = %5146
-  %5155 = load ptr, ptr %5049, align 8, !tbaa !56
-  %5156 = load i64, ptr %119, align 16, !tbaa !21
-  %5157 = load i64, ptr %5014, align 64, !tbaa !31
-  %5158 = add nsw i64 %5156, -1
-  br label %5159
+5200:                                             ; preds = %5185
+  %5201 = load <8 x double>, ptr %5122, align 64, !tbaa !26
+  br label %5208
 
-5159:                                             ; preds = %5154, %5045
-  %5160 = phi i64 [ %5158, %5154 ], [ %4988, %5045 ]
-  %5161 = phi i64 [ %5157, %5154 ], [ %5015, %5045 ]
-  %5162 = phi i64 [ %5156, %5154 ], [ %4977, %5045 ]
-  %5163 = phi ptr [ %5155, %5154 ], [ %5046, %5045 ]
-  %5164 = getelementptr inbounds <8 x double>, ptr %5163, i64 %5160
-  %5165 = load <8 x double>, ptr %5164, align 64, !tbaa !26
-  %5166 = icmp sgt i64 %5162, %5161
-  br i1 %5166, label %5170, label %5167
+5202:                                             ; preds = %5185
+  %5203 = load <8 x double>, ptr %5123, align 64, !tbaa !26
+  %5204 = load <8 x double>, ptr %5124, align 64, !tbaa !26
+  %5205 = load <8 x double>, ptr %5125, align 64, !tbaa !26
+  %5206 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5130, <8 x double> %5205, <8 x double> %5204)
+  %5207 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5130, <8 x double> %5206, <8 x double> %5203)
+  br label %5208
 
-5167:                                             ; preds = %5159
-  %5168 = getelementptr inbounds nuw i8, ptr %4922, i64 640
-  %5169 = load <8 x double>, ptr %5168, align 64, !tbaa !26
-  br label %5181
+5208:                                             ; preds = %5202, %5200
+  %5209 = phi <8 x double> [ %5201, %5200 ], [ %5207, %5202 ]
+  %5210 = fdiv <8 x double> %5186, %5209
+  %5211 = fadd <8 x double> %5130, %5210
+  %5212 = load <8 x double>, ptr %5197, align 64, !tbaa !26
+  %5213 = select <8 x i1> %5128, <8 x double> %5212, <8 x double> %5211
+  store <8 x double> %5213, ptr %5197, align 64, !tbaa !26
+  %5214 = add nsw i64 %5134, -1
+  %5215 = icmp sgt i64 %5134, 0
+  br i1 %5215, label %5129, label %5216, !llvm.loop !149
 
-5170:                                             ; preds = %5159
-  %5171 = getelementptr inbounds nuw i8, ptr %4922, i64 384
-  %5172 = load <8 x double>, ptr %5171, align 64, !tbaa !26
-  %5173 = getelementptr inbounds nuw i8, ptr %4922, i64 448
-  %5174 = load <8 x double>, ptr %5173, align 64, !tbaa !26
-  %5175 = getelementptr inbounds nuw i8, ptr %4922, i64 512
-  %5176 = load <8 x double>, ptr %5175, align 64, !tbaa !26
-  %5177 = fmul <8 x double> %5165, %5176
-  %5178 = fmul <8 x double> %5177, splat (double 0x3FD5555555555555)
-  %5179 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5174, <8 x double> splat (double 5.000000e-01), <8 x double> %5178)
-  %5180 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5165, <8 x double> %5179, <8 x double> %5172)
-  br label %5181
+5216:                                             ; preds = %5208
+  %5217 = load ptr, ptr %5111, align 8, !tbaa !57
+  %5218 = load i64, ptr %119, align 16, !tbaa !21
+  %5219 = load i64, ptr %5076, align 64, !tbaa !31
+  %5220 = add nsw i64 %5218, -1
+  br label %5221
 
-5181:                                             ; preds = %5170, %5167
-  %5182 = phi <8 x double> [ %5169, %5167 ], [ %5180, %5170 ]
-  %5183 = getelementptr i8, ptr %5163, i64 -64
-  %5184 = icmp sgt i64 %5162, 0
-  br i1 %5184, label %5185, label %5194
+5221:                                             ; preds = %5216, %5107
+  %5222 = phi i64 [ %5220, %5216 ], [ %5050, %5107 ]
+  %5223 = phi i64 [ %5219, %5216 ], [ %5077, %5107 ]
+  %5224 = phi i64 [ %5218, %5216 ], [ %5039, %5107 ]
+  %5225 = phi ptr [ %5217, %5216 ], [ %5108, %5107 ]
+  %5226 = getelementptr inbounds <8 x double>, ptr %5225, i64 %5222
+  %5227 = load <8 x double>, ptr %5226, align 64, !tbaa !26
+  %5228 = icmp sgt i64 %5224, %5223
+  br i1 %5228, label %5232, label %5229
 
-5185:                                             ; preds = %5181
-  %5186 = fmul <8 x double> %5165, %5182
-  %5187 = getelementptr inbounds nuw i8, ptr %4922, i64 640
-  %5188 = getelementptr inbounds nuw i8, ptr %4922, i64 384
-  %5189 = getelementptr inbounds nuw i8, ptr %4922, i64 448
-  %5190 = getelementptr inbounds nuw i8, ptr %4922, i64 512
-  %5191 = getelementptr inbounds nuw i8, ptr %4922, i64 1536
-  %5192 = getelementptr inbounds nuw i8, ptr %4922, i64 8608
-  %5193 = icmp eq <8 x i64> %4973, zeroinitializer
-  br label %5202
-
-5194:                                             ; preds = %5266, %5181
-  %5195 = icmp sgt i64 %4978, 0
-  br i1 %5195, label %5196, label %5274
-
-5196:                                             ; preds = %5194
-  %5197 = getelementptr inbounds nuw i8, ptr %4922, i64 8696
-  %5198 = icmp eq <8 x i64> %4973, zeroinitializer
-  %5199 = getelementptr inbounds nuw i8, ptr %4922, i64 8704
-  %5200 = getelementptr inbounds nuw i8, ptr %4922, i64 8648
-  %5201 = getelementptr inbounds nuw i8, ptr %4922, i64 8656
-  br label %5345
-
-5202:                                             ; preds = %5185, %5266
-  %5203 = phi <8 x double> [ %5165, %5185 ], [ %5249, %5266 ]
-  %5204 = phi <8 x double> [ %5186, %5185 ], [ %5250, %5266 ]
-  %5205 = phi <8 x double> [ %5008, %5185 ], [ %5248, %5266 ]
-  %5206 = phi i64 [ %5160, %5185 ], [ %5272, %5266 ]
-  %5207 = icmp eq i64 %5206, 0
-  %5208 = load i64, ptr %5014, align 64, !tbaa !31
-  br i1 %5207, label %5247, label %5209
-
-5209:                                             ; preds = %5202
-  %5210 = getelementptr <8 x double>, ptr %5183, i64 %5206
-  %5211 = load <8 x double>, ptr %5210, align 64, !tbaa !26
-  %5212 = icmp sgt i64 %5206, %5208
-  br i1 %5212, label %5215, label %5213
-
-5213:                                             ; preds = %5209
-  %5214 = load <8 x double>, ptr %5187, align 64, !tbaa !26
-  br label %5223
-
-5215:                                             ; preds = %5209
-  %5216 = load <8 x double>, ptr %5188, align 64, !tbaa !26
-  %5217 = load <8 x double>, ptr %5189, align 64, !tbaa !26
-  %5218 = load <8 x double>, ptr %5190, align 64, !tbaa !26
-  %5219 = fmul <8 x double> %5211, %5218
-  %5220 = fmul <8 x double> %5219, splat (double 0x3FD5555555555555)
-  %5221 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5217, <8 x double> splat (double 5.000000e-01), <8 x double> %5220)
-  %5222 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5211, <8 x double> %5221, <8 x double> %5216)
-  br label %5223
-
-5223:                                             ; preds = %5213, %5215
-  %5224 = phi <8 x double> [ %5222, %5215 ], [ %5214, %5213 ]
-  %5225 = fmul <8 x double> %5211, %5224
-  %5226 = icmp slt i64 %5206, %5208
-  br i1 %5226, label %5227, label %5234
-
-5227:                                             ; preds = %5223
-  %5228 = load ptr, ptr %5192, align 32, !tbaa !72
-  %5229 = getelementptr inbounds nuw <8 x double>, ptr %5228, i64 %5206
-  %5230 = load <8 x double>, ptr %5229, align 64, !tbaa !26
-  %5231 = load <8 x double>, ptr %5191, align 64, !tbaa !26
-  %5232 = fmul <8 x double> %5230, %5231
-  %5233 = fmul <8 x double> %5230, %5231
+5229:                                             ; preds = %5221
+  %5230 = getelementptr inbounds nuw i8, ptr %4984, i64 640
+  %5231 = load <8 x double>, ptr %5230, align 64, !tbaa !26
   br label %5243
 
-5234:                                             ; preds = %5223
-  %5235 = load <8 x double>, ptr %5191, align 64, !tbaa !26
-  %5236 = load ptr, ptr %5192, align 32, !tbaa !72
-  %5237 = getelementptr inbounds nuw <8 x double>, ptr %5236, i64 %5206
+5232:                                             ; preds = %5221
+  %5233 = getelementptr inbounds nuw i8, ptr %4984, i64 384
+  %5234 = load <8 x double>, ptr %5233, align 64, !tbaa !26
+  %5235 = getelementptr inbounds nuw i8, ptr %4984, i64 448
+  %5236 = load <8 x double>, ptr %5235, align 64, !tbaa !26
+  %5237 = getelementptr inbounds nuw i8, ptr %4984, i64 512
   %5238 = load <8 x double>, ptr %5237, align 64, !tbaa !26
-  %5239 = fsub <8 x double> %5008, %5235
-  %5240 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5238, <8 x double> %5239, <8 x double> %5235)
-  %5241 = fsub <8 x double> %4981, %5235
-  %5242 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5238, <8 x double> %5241, <8 x double> %5235)
+  %5239 = fmul <8 x double> %5227, %5238
+  %5240 = fmul <8 x double> %5239, splat (double 0x3FD5555555555555)
+  %5241 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5236, <8 x double> splat (double 5.000000e-01), <8 x double> %5240)
+  %5242 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5227, <8 x double> %5241, <8 x double> %5234)
   br label %5243
 
-5243:                                             ; preds = %5234, %5227
-  %5244 = phi <8 x double> [ %5232, %5227 ], [ %5240, %5234 ]
-  %5245 = phi <8 x double> [ %5233, %5227 ], [ %5242, %5234 ]
-  %5246 = fsub <8 x double> %5245, %5244
-  br label %5247
+5243:                                             ; preds = %5232, %5229
+  %5244 = phi <8 x double> [ %5231, %5229 ], [ %5242, %5232 ]
+  %5245 = getelementptr i8, ptr %5225, i64 -64
+  %5246 = icmp sgt i64 %5224, 0
+  br i1 %5246, label %5247, label %5256
 
-5247:                                             ; preds = %5202, %5243
-  %5248 = phi <8 x double> [ %5244, %5243 ], [ zeroinitializer, %5202 ]
-  %5249 = phi <8 x double> [ %5211, %5243 ], [ %5203, %5202 ]
-  %5250 = phi <8 x double> [ %5225, %5243 ], [ %5204, %5202 ]
-  %5251 = phi <8 x double> [ %5246, %5243 ], [ zeroinitializer, %5202 ]
-  %5252 = fsub <8 x double> %5205, %5248
-  %5253 = fdiv <8 x double> %5251, %5252
-  %5254 = fsub <8 x double> %5250, %5204
-  %5255 = fmul <8 x double> %5254, %5253
-  %5256 = getelementptr inbounds nuw <8 x double>, ptr %5163, i64 %5206
-  %5257 = icmp slt i64 %5206, %5208
-  br i1 %5257, label %5258, label %5260
+5247:                                             ; preds = %5243
+  %5248 = fmul <8 x double> %5227, %5244
+  %5249 = getelementptr inbounds nuw i8, ptr %4984, i64 640
+  %5250 = getelementptr inbounds nuw i8, ptr %4984, i64 384
+  %5251 = getelementptr inbounds nuw i8, ptr %4984, i64 448
+  %5252 = getelementptr inbounds nuw i8, ptr %4984, i64 512
+  %5253 = getelementptr inbounds nuw i8, ptr %4984, i64 1536
+  %5254 = getelementptr inbounds nuw i8, ptr %4984, i64 8672
+  %5255 = icmp eq <8 x i64> %5035, zeroinitializer
+  br label %5264
 
-5258:                                             ; preds = %5247
-  %5259 = load <8 x double>, ptr %5187, align 64, !tbaa !26
-  br label %5266
+5256:                                             ; preds = %5328, %5243
+  %5257 = icmp sgt i64 %5040, 0
+  br i1 %5257, label %5258, label %5336
 
-5260:                                             ; preds = %5247
-  %5261 = load <8 x double>, ptr %5188, align 64, !tbaa !26
-  %5262 = load <8 x double>, ptr %5189, align 64, !tbaa !26
-  %5263 = load <8 x double>, ptr %5190, align 64, !tbaa !26
-  %5264 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5203, <8 x double> %5263, <8 x double> %5262)
-  %5265 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5203, <8 x double> %5264, <8 x double> %5261)
-  br label %5266
+5258:                                             ; preds = %5256
+  %5259 = getelementptr inbounds nuw i8, ptr %4984, i64 8760
+  %5260 = icmp eq <8 x i64> %5035, zeroinitializer
+  %5261 = getelementptr inbounds nuw i8, ptr %4984, i64 8768
+  %5262 = getelementptr inbounds nuw i8, ptr %4984, i64 8712
+  %5263 = getelementptr inbounds nuw i8, ptr %4984, i64 8720
+  br label %5407
 
-5266:                                             ; preds = %5260, %5258
-  %5267 = phi <8 x double> [ %5259, %5258 ], [ %5265, %5260 ]
-  %5268 = fdiv <8 x double> %5255, %5267
-  %5269 = fadd <8 x double> %5203, %5268
-  %5270 = load <8 x double>, ptr %5256, align 64, !tbaa !26
-  %5271 = select <8 x i1> %5193, <8 x double> %5270, <8 x double> %5269
-  store <8 x double> %5271, ptr %5256, align 64, !tbaa !26
-  %5272 = add nsw i64 %5206, -1
-  %5273 = icmp sgt i64 %5206, 0
-  br i1 %5273, label %5202, label %5194, !llvm.loop !148
+5264:                                             ; preds = %5247, %5328
+  %5265 = phi <8 x double> [ %5227, %5247 ], [ %5311, %5328 ]
+  %5266 = phi <8 x double> [ %5248, %5247 ], [ %5312, %5328 ]
+  %5267 = phi <8 x double> [ %5070, %5247 ], [ %5310, %5328 ]
+  %5268 = phi i64 [ %5222, %5247 ], [ %5334, %5328 ]
+  %5269 = icmp eq i64 %5268, 0
+  %5270 = load i64, ptr %5076, align 64, !tbaa !31
+  br i1 %5269, label %5309, label %5271
 
-5274:                                             ; preds = %5345, %5194
-  %5275 = getelementptr inbounds nuw i8, ptr %4922, i64 8696
-  %5276 = load ptr, ptr %5275, align 8, !tbaa !48
-  %5277 = getelementptr inbounds <8 x double>, ptr %5276, i64 %4978
-  %5278 = getelementptr inbounds nuw i8, ptr %4922, i64 1408
-  %5279 = load <8 x double>, ptr %5278, align 64, !tbaa !26
-  %5280 = load <8 x double>, ptr %5277, align 64, !tbaa !26
-  %5281 = icmp eq <8 x i64> %4973, zeroinitializer
-  %5282 = select <8 x i1> %5281, <8 x double> %5280, <8 x double> %5279
-  store <8 x double> %5282, ptr %5277, align 64, !tbaa !26
-  %5283 = getelementptr inbounds nuw i8, ptr %4922, i64 8704
-  %5284 = load ptr, ptr %5283, align 64, !tbaa !59
-  %5285 = getelementptr inbounds <8 x double>, ptr %5284, i64 %4978
-  %5286 = load <8 x double>, ptr %5278, align 64, !tbaa !26
-  %5287 = load <8 x double>, ptr %5285, align 64, !tbaa !26
-  %5288 = select <8 x i1> %5281, <8 x double> %5287, <8 x double> %5286
-  store <8 x double> %5288, ptr %5285, align 64, !tbaa !26
-  %5289 = getelementptr inbounds nuw i8, ptr %4922, i64 4736
-  %5290 = fneg <8 x double> %5009
-  %5291 = getelementptr inbounds nuw i8, ptr %4922, i64 768
-  %5292 = load <8 x double>, ptr %4979, align 64, !tbaa !26
-  %5293 = select <8 x i1> %5281, <8 x double> %5292, <8 x double> %4997
-  store <8 x double> %5293, ptr %4979, align 64, !tbaa !26
-  %5294 = getelementptr inbounds nuw i8, ptr %4922, i64 3904
-  %5295 = load <8 x double>, ptr %5294, align 64, !tbaa !26
-  %5296 = select <8 x i1> %5281, <8 x double> %5295, <8 x double> %5008
-  store <8 x double> %5296, ptr %5294, align 64, !tbaa !26
-  %5297 = getelementptr inbounds nuw i8, ptr %4922, i64 4672
-  %5298 = load <8 x double>, ptr %5297, align 64, !tbaa !26
-  %5299 = select <8 x i1> %5281, <8 x double> %5298, <8 x double> %5008
-  store <8 x double> %5299, ptr %5297, align 64, !tbaa !26
-  %5300 = getelementptr inbounds nuw i8, ptr %4922, i64 4032
-  %5301 = load <8 x double>, ptr %5300, align 64, !tbaa !26
-  %5302 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5290, <8 x double> %4991, <8 x double> %5301)
-  %5303 = select <8 x i1> %5281, <8 x double> %5301, <8 x double> %5302
-  store <8 x double> %5303, ptr %5300, align 64, !tbaa !26
-  %5304 = getelementptr inbounds nuw i8, ptr %4922, i64 3968
-  %5305 = load <8 x double>, ptr %5304, align 64, !tbaa !26
-  %5306 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5009, <8 x double> %4991, <8 x double> %5305)
-  %5307 = select <8 x i1> %5281, <8 x double> %5305, <8 x double> %5306
-  store <8 x double> %5307, ptr %5304, align 64, !tbaa !26
-  %5308 = getelementptr inbounds nuw i8, ptr %4922, i64 4288
-  %5309 = load <8 x double>, ptr %5308, align 64, !tbaa !26
-  %5310 = load <8 x double>, ptr %5291, align 64, !tbaa !26
-  %5311 = fneg <8 x double> %5310
-  %5312 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5311, <8 x double> %4983, <8 x double> %5053)
-  %5313 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5009, <8 x double> %5312, <8 x double> %5309)
-  %5314 = select <8 x i1> %5281, <8 x double> %5309, <8 x double> %5313
-  store <8 x double> %5314, ptr %5308, align 64, !tbaa !26
-  %5315 = load <8 x double>, ptr %5289, align 64, !tbaa !26
-  %5316 = select <8 x i1> %5281, <8 x double> %5315, <8 x double> %4997
-  store <8 x double> %5316, ptr %5289, align 64, !tbaa !26
-  %5317 = getelementptr inbounds nuw i8, ptr %4922, i64 4800
-  %5318 = load <8 x double>, ptr %5317, align 64, !tbaa !26
-  %5319 = select <8 x i1> %5281, <8 x double> %5318, <8 x double> %5008
-  store <8 x double> %5319, ptr %5317, align 64, !tbaa !26
-  %5320 = getelementptr inbounds nuw i8, ptr %4922, i64 5568
-  %5321 = load <8 x double>, ptr %5320, align 64, !tbaa !26
-  %5322 = select <8 x i1> %5281, <8 x double> %5321, <8 x double> %5008
-  store <8 x double> %5322, ptr %5320, align 64, !tbaa !26
-  %5323 = getelementptr inbounds nuw i8, ptr %4922, i64 4928
-  %5324 = load <8 x double>, ptr %5323, align 64, !tbaa !26
-  %5325 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5290, <8 x double> %4991, <8 x double> %5324)
-  %5326 = select <8 x i1> %5281, <8 x double> %5324, <8 x double> %5325
-  store <8 x double> %5326, ptr %5323, align 64, !tbaa !26
-  %5327 = getelementptr inbounds nuw i8, ptr %4922, i64 4864
-  %5328 = load <8 x double>, ptr %5327, align 64, !tbaa !26
-  %5329 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5009, <8 x double> %4991, <8 x double> %5328)
-  %5330 = select <8 x i1> %5281, <8 x double> %5328, <8 x double> %5329
-  store <8 x double> %5330, ptr %5327, align 64, !tbaa !26
-  %5331 = getelementptr inbounds nuw i8, ptr %4922, i64 5184
-  %5332 = load <8 x double>, ptr %5331, align 64, !tbaa !26
-  %5333 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5311, <8 x double> %4983, <8 x double> %5048)
-  %5334 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5009, <8 x double> %5333, <8 x double> %5332)
-  %5335 = select <8 x i1> %5281, <8 x double> %5332, <8 x double> %5334
-  store <8 x double> %5335, ptr %5331, align 64, !tbaa !26
-  %5336 = load <8 x i64>, ptr %4936, align 64, !tbaa !26
-  %5337 = or <8 x i64> %5336, %4973
-  store <8 x i64> %5337, ptr %4936, align 64, !tbaa !26
-  %5338 = load <8 x double>, ptr %216, align 64, !tbaa !26
-  %5339 = fmul <8 x double> %5338, splat (double 4.000000e+01)
-  %5340 = fcmp olt <8 x double> %4920, %5339
-  %5341 = select <8 x i1> %5340, <8 x double> %4920, <8 x double> %5339
-  %5342 = icmp ne <8 x i64> %4973, zeroinitializer
-  %5343 = select <8 x i1> %4963, <8 x i1> %5342, <8 x i1> zeroinitializer
-  %5344 = select <8 x i1> %5343, <8 x double> %5341, <8 x double> %4920
-  br label %5376
+5271:                                             ; preds = %5264
+  %5272 = getelementptr <8 x double>, ptr %5245, i64 %5268
+  %5273 = load <8 x double>, ptr %5272, align 64, !tbaa !26
+  %5274 = icmp sgt i64 %5268, %5270
+  br i1 %5274, label %5277, label %5275
 
-5345:                                             ; preds = %5196, %5345
-  %5346 = phi i64 [ 0, %5196 ], [ %5374, %5345 ]
-  %5347 = uitofp nneg i64 %5346 to double
-  %5348 = insertelement <8 x double> poison, double %5347, i64 0
-  %5349 = shufflevector <8 x double> %5348, <8 x double> poison, <8 x i32> zeroinitializer
-  %5350 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5349, <8 x double> %5054, <8 x double> %4997)
-  %5351 = load <8 x double>, ptr %4998, align 64, !tbaa !26
-  %5352 = load <8 x double>, ptr %5000, align 64, !tbaa !26
-  %5353 = load <8 x double>, ptr %5002, align 64, !tbaa !26
-  %5354 = load <8 x double>, ptr %5004, align 64, !tbaa !26
-  %5355 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5350, <8 x double> %5354, <8 x double> %5353)
-  %5356 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5350, <8 x double> %5355, <8 x double> %5352)
-  %5357 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5350, <8 x double> %5356, <8 x double> %5351)
-  %5358 = load ptr, ptr %5197, align 8, !tbaa !48
-  %5359 = getelementptr inbounds nuw <8 x double>, ptr %5358, i64 %5346
+5275:                                             ; preds = %5271
+  %5276 = load <8 x double>, ptr %5249, align 64, !tbaa !26
+  br label %5285
+
+5277:                                             ; preds = %5271
+  %5278 = load <8 x double>, ptr %5250, align 64, !tbaa !26
+  %5279 = load <8 x double>, ptr %5251, align 64, !tbaa !26
+  %5280 = load <8 x double>, ptr %5252, align 64, !tbaa !26
+  %5281 = fmul <8 x double> %5273, %5280
+  %5282 = fmul <8 x double> %5281, splat (double 0x3FD5555555555555)
+  %5283 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5279, <8 x double> splat (double 5.000000e-01), <8 x double> %5282)
+  %5284 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5273, <8 x double> %5283, <8 x double> %5278)
+  br label %5285
+
+5285:                                             ; preds = %5275, %5277
+  %5286 = phi <8 x double> [ %5284, %5277 ], [ %5276, %5275 ]
+  %5287 = fmul <8 x double> %5273, %5286
+  %5288 = icmp slt i64 %5268, %5270
+  br i1 %5288, label %5289, label %5296
+
+5289:                                             ; preds = %5285
+  %5290 = load ptr, ptr %5254, align 32, !tbaa !73
+  %5291 = getelementptr inbounds nuw <8 x double>, ptr %5290, i64 %5268
+  %5292 = load <8 x double>, ptr %5291, align 64, !tbaa !26
+  %5293 = load <8 x double>, ptr %5253, align 64, !tbaa !26
+  %5294 = fmul <8 x double> %5292, %5293
+  %5295 = fmul <8 x double> %5292, %5293
+  br label %5305
+
+5296:                                             ; preds = %5285
+  %5297 = load <8 x double>, ptr %5253, align 64, !tbaa !26
+  %5298 = load ptr, ptr %5254, align 32, !tbaa !73
+  %5299 = getelementptr inbounds nuw <8 x double>, ptr %5298, i64 %5268
+  %5300 = load <8 x double>, ptr %5299, align 64, !tbaa !26
+  %5301 = fsub <8 x double> %5070, %5297
+  %5302 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5300, <8 x double> %5301, <8 x double> %5297)
+  %5303 = fsub <8 x double> %5043, %5297
+  %5304 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5300, <8 x double> %5303, <8 x double> %5297)
+  br label %5305
+
+5305:                                             ; preds = %5296, %5289
+  %5306 = phi <8 x double> [ %5294, %5289 ], [ %5302, %5296 ]
+  %5307 = phi <8 x double> [ %5295, %5289 ], [ %5304, %5296 ]
+  %5308 = fsub <8 x double> %5307, %5306
+  br label %5309
+
+5309:                                             ; preds = %5264, %5305
+  %5310 = phi <8 x double> [ %5306, %5305 ], [ zeroinitializer, %5264 ]
+  %5311 = phi <8 x double> [ %5273, %5305 ], [ %5265, %5264 ]
+  %5312 = phi <8 x double> [ %5287, %5305 ], [ %5266, %5264 ]
+  %5313 = phi <8 x double> [ %5308, %5305 ], [ zeroinitializer, %5264 ]
+  %5314 = fsub <8 x double> %5267, %5310
+  %5315 = fdiv <8 x double> %5313, %5314
+  %5316 = fsub <8 x double> %5312, %5266
+  %5317 = fmul <8 x double> %5316, %5315
+  %5318 = getelementptr inbounds nuw <8 x double>, ptr %5225, i64 %5268
+  %5319 = icmp slt i64 %5268, %5270
+  br i1 %5319, label %5320, label %5322
+
+5320:                                             ; preds = %5309
+  %5321 = load <8 x double>, ptr %5249, align 64, !tbaa !26
+  br label %5328
+
+5322:                                             ; preds = %5309
+  %5323 = load <8 x double>, ptr %5250, align 64, !tbaa !26
+  %5324 = load <8 x double>, ptr %5251, align 64, !tbaa !26
+  %5325 = load <8 x double>, ptr %5252, align 64, !tbaa !26
+  %5326 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5265, <8 x double> %5325, <8 x double> %5324)
+  %5327 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5265, <8 x double> %5326, <8 x double> %5323)
+  br label %5328
+
+5328:                                             ; preds = %5322, %5320
+  %5329 = phi <8 x double> [ %5321, %5320 ], [ %5327, %5322 ]
+  %5330 = fdiv <8 x double> %5317, %5329
+  %5331 = fadd <8 x double> %5265, %5330
+  %5332 = load <8 x double>, ptr %5318, align 64, !tbaa !26
+  %5333 = select <8 x i1> %5255, <8 x double> %5332, <8 x double> %5331
+  store <8 x double> %5333, ptr %5318, align 64, !tbaa !26
+  %5334 = add nsw i64 %5268, -1
+  %5335 = icmp sgt i64 %5268, 0
+  br i1 %5335, label %5264, label %5256, !llvm.loop !149
+
+5336:                                             ; preds = %5407, %5256
+  %5337 = getelementptr inbounds nuw i8, ptr %4984, i64 8760
+  %5338 = load ptr, ptr %5337, align 8, !tbaa !49
+  %5339 = getelementptr inbounds <8 x double>, ptr %5338, i64 %5040
+  %5340 = getelementptr inbounds nuw i8, ptr %4984, i64 1408
+  %5341 = load <8 x double>, ptr %5340, align 64, !tbaa !26
+  %5342 = load <8 x double>, ptr %5339, align 64, !tbaa !26
+  %5343 = icmp eq <8 x i64> %5035, zeroinitializer
+  %5344 = select <8 x i1> %5343, <8 x double> %5342, <8 x double> %5341
+  store <8 x double> %5344, ptr %5339, align 64, !tbaa !26
+  %5345 = getelementptr inbounds nuw i8, ptr %4984, i64 8768
+  %5346 = load ptr, ptr %5345, align 64, !tbaa !60
+  %5347 = getelementptr inbounds <8 x double>, ptr %5346, i64 %5040
+  %5348 = load <8 x double>, ptr %5340, align 64, !tbaa !26
+  %5349 = load <8 x double>, ptr %5347, align 64, !tbaa !26
+  %5350 = select <8 x i1> %5343, <8 x double> %5349, <8 x double> %5348
+  store <8 x double> %5350, ptr %5347, align 64, !tbaa !26
+  %5351 = getelementptr inbounds nuw i8, ptr %4984, i64 4736
+  %5352 = fneg <8 x double> %5071
+  %5353 = getelementptr inbounds nuw i8, ptr %4984, i64 768
+  %5354 = load <8 x double>, ptr %5041, align 64, !tbaa !26
+  %5355 = select <8 x i1> %5343, <8 x double> %5354, <8 x double> %5059
+  store <8 x double> %5355, ptr %5041, align 64, !tbaa !26
+  %5356 = getelementptr inbounds nuw i8, ptr %4984, i64 3904
+  %5357 = load <8 x double>, ptr %5356, align 64, !tbaa !26
+  %5358 = select <8 x i1> %5343, <8 x double> %5357, <8 x double> %5070
+  store <8 x double> %5358, ptr %5356, align 64, !tbaa !26
+  %5359 = getelementptr inbounds nuw i8, ptr %4984, i64 4672
   %5360 = load <8 x double>, ptr %5359, align 64, !tbaa !26
-  %5361 = select <8 x i1> %5198, <8 x double> %5360, <8 x double> %5357
+  %5361 = select <8 x i1> %5343, <8 x double> %5360, <8 x double> %5070
   store <8 x double> %5361, ptr %5359, align 64, !tbaa !26
-  %5362 = load ptr, ptr %5199, align 64, !tbaa !59
-  %5363 = getelementptr inbounds nuw <8 x double>, ptr %5362, i64 %5346
-  %5364 = load <8 x double>, ptr %5363, align 64, !tbaa !26
-  %5365 = select <8 x i1> %5198, <8 x double> %5364, <8 x double> %5357
-  store <8 x double> %5365, ptr %5363, align 64, !tbaa !26
-  %5366 = load ptr, ptr %5200, align 8, !tbaa !49
-  %5367 = getelementptr inbounds nuw <8 x double>, ptr %5366, i64 %5346
-  %5368 = load <8 x double>, ptr %5367, align 64, !tbaa !26
-  %5369 = select <8 x i1> %5198, <8 x double> %5368, <8 x double> %4983
-  store <8 x double> %5369, ptr %5367, align 64, !tbaa !26
-  %5370 = load ptr, ptr %5201, align 16, !tbaa !61
-  %5371 = getelementptr inbounds nuw <8 x double>, ptr %5370, i64 %5346
-  %5372 = load <8 x double>, ptr %5371, align 64, !tbaa !26
-  %5373 = select <8 x i1> %5198, <8 x double> %5372, <8 x double> %4983
-  store <8 x double> %5373, ptr %5371, align 64, !tbaa !26
-  %5374 = add nuw nsw i64 %5346, 1
-  %5375 = icmp eq i64 %5374, %4978
-  br i1 %5375, label %5274, label %5345, !llvm.loop !149
+  %5362 = getelementptr inbounds nuw i8, ptr %4984, i64 4032
+  %5363 = load <8 x double>, ptr %5362, align 64, !tbaa !26
+  %5364 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5352, <8 x double> %5053, <8 x double> %5363)
+  %5365 = select <8 x i1> %5343, <8 x double> %5363, <8 x double> %5364
+  store <8 x double> %5365, ptr %5362, align 64, !tbaa !26
+  %5366 = getelementptr inbounds nuw i8, ptr %4984, i64 3968
+  %5367 = load <8 x double>, ptr %5366, align 64, !tbaa !26
+  %5368 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5071, <8 x double> %5053, <8 x double> %5367)
+  %5369 = select <8 x i1> %5343, <8 x double> %5367, <8 x double> %5368
+  store <8 x double> %5369, ptr %5366, align 64, !tbaa !26
+  %5370 = getelementptr inbounds nuw i8, ptr %4984, i64 4288
+  %5371 = load <8 x double>, ptr %5370, align 64, !tbaa !26
+  %5372 = load <8 x double>, ptr %5353, align 64, !tbaa !26
+  %5373 = fneg <8 x double> %5372
+  %5374 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5373, <8 x double> %5045, <8 x double> %5115)
+  %5375 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5071, <8 x double> %5374, <8 x double> %5371)
+  %5376 = select <8 x i1> %5343, <8 x double> %5371, <8 x double> %5375
+  store <8 x double> %5376, ptr %5370, align 64, !tbaa !26
+  %5377 = load <8 x double>, ptr %5351, align 64, !tbaa !26
+  %5378 = select <8 x i1> %5343, <8 x double> %5377, <8 x double> %5059
+  store <8 x double> %5378, ptr %5351, align 64, !tbaa !26
+  %5379 = getelementptr inbounds nuw i8, ptr %4984, i64 4800
+  %5380 = load <8 x double>, ptr %5379, align 64, !tbaa !26
+  %5381 = select <8 x i1> %5343, <8 x double> %5380, <8 x double> %5070
+  store <8 x double> %5381, ptr %5379, align 64, !tbaa !26
+  %5382 = getelementptr inbounds nuw i8, ptr %4984, i64 5568
+  %5383 = load <8 x double>, ptr %5382, align 64, !tbaa !26
+  %5384 = select <8 x i1> %5343, <8 x double> %5383, <8 x double> %5070
+  store <8 x double> %5384, ptr %5382, align 64, !tbaa !26
+  %5385 = getelementptr inbounds nuw i8, ptr %4984, i64 4928
+  %5386 = load <8 x double>, ptr %5385, align 64, !tbaa !26
+  %5387 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5352, <8 x double> %5053, <8 x double> %5386)
+  %5388 = select <8 x i1> %5343, <8 x double> %5386, <8 x double> %5387
+  store <8 x double> %5388, ptr %5385, align 64, !tbaa !26
+  %5389 = getelementptr inbounds nuw i8, ptr %4984, i64 4864
+  %5390 = load <8 x double>, ptr %5389, align 64, !tbaa !26
+  %5391 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5071, <8 x double> %5053, <8 x double> %5390)
+  %5392 = select <8 x i1> %5343, <8 x double> %5390, <8 x double> %5391
+  store <8 x double> %5392, ptr %5389, align 64, !tbaa !26
+  %5393 = getelementptr inbounds nuw i8, ptr %4984, i64 5184
+  %5394 = load <8 x double>, ptr %5393, align 64, !tbaa !26
+  %5395 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5373, <8 x double> %5045, <8 x double> %5110)
+  %5396 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5071, <8 x double> %5395, <8 x double> %5394)
+  %5397 = select <8 x i1> %5343, <8 x double> %5394, <8 x double> %5396
+  store <8 x double> %5397, ptr %5393, align 64, !tbaa !26
+  %5398 = load <8 x i64>, ptr %4998, align 64, !tbaa !26
+  %5399 = or <8 x i64> %5398, %5035
+  store <8 x i64> %5399, ptr %4998, align 64, !tbaa !26
+  %5400 = load <8 x double>, ptr %217, align 64, !tbaa !26
+  %5401 = fmul <8 x double> %5400, splat (double 4.000000e+01)
+  %5402 = fcmp olt <8 x double> %4982, %5401
+  %5403 = select <8 x i1> %5402, <8 x double> %4982, <8 x double> %5401
+  %5404 = icmp ne <8 x i64> %5035, zeroinitializer
+  %5405 = select <8 x i1> %5025, <8 x i1> %5404, <8 x i1> zeroinitializer
+  %5406 = select <8 x i1> %5405, <8 x double> %5403, <8 x double> %4982
+  br label %5438
 
-5376:                                             ; preds = %5274, %4918
-  %5377 = phi <8 x double> [ %5344, %5274 ], [ %4920, %4918 ]
-  %5378 = add nuw nsw i64 %4919, 1
-  %5379 = load i64, ptr %156, align 8, !tbaa !20
-  %5380 = icmp slt i64 %5378, %5379
-  br i1 %5380, label %4918, label %5381, !llvm.loop !150
+5407:                                             ; preds = %5258, %5407
+  %5408 = phi i64 [ 0, %5258 ], [ %5436, %5407 ]
+  %5409 = uitofp nneg i64 %5408 to double
+  %5410 = insertelement <8 x double> poison, double %5409, i64 0
+  %5411 = shufflevector <8 x double> %5410, <8 x double> poison, <8 x i32> zeroinitializer
+  %5412 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5411, <8 x double> %5116, <8 x double> %5059)
+  %5413 = load <8 x double>, ptr %5060, align 64, !tbaa !26
+  %5414 = load <8 x double>, ptr %5062, align 64, !tbaa !26
+  %5415 = load <8 x double>, ptr %5064, align 64, !tbaa !26
+  %5416 = load <8 x double>, ptr %5066, align 64, !tbaa !26
+  %5417 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5412, <8 x double> %5416, <8 x double> %5415)
+  %5418 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5412, <8 x double> %5417, <8 x double> %5414)
+  %5419 = tail call noundef <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5412, <8 x double> %5418, <8 x double> %5413)
+  %5420 = load ptr, ptr %5259, align 8, !tbaa !49
+  %5421 = getelementptr inbounds nuw <8 x double>, ptr %5420, i64 %5408
+  %5422 = load <8 x double>, ptr %5421, align 64, !tbaa !26
+  %5423 = select <8 x i1> %5260, <8 x double> %5422, <8 x double> %5419
+  store <8 x double> %5423, ptr %5421, align 64, !tbaa !26
+  %5424 = load ptr, ptr %5261, align 64, !tbaa !60
+  %5425 = getelementptr inbounds nuw <8 x double>, ptr %5424, i64 %5408
+  %5426 = load <8 x double>, ptr %5425, align 64, !tbaa !26
+  %5427 = select <8 x i1> %5260, <8 x double> %5426, <8 x double> %5419
+  store <8 x double> %5427, ptr %5425, align 64, !tbaa !26
+  %5428 = load ptr, ptr %5262, align 8, !tbaa !50
+  %5429 = getelementptr inbounds nuw <8 x double>, ptr %5428, i64 %5408
+  %5430 = load <8 x double>, ptr %5429, align 64, !tbaa !26
+  %5431 = select <8 x i1> %5260, <8 x double> %5430, <8 x double> %5045
+  store <8 x double> %5431, ptr %5429, align 64, !tbaa !26
+  %5432 = load ptr, ptr %5263, align 16, !tbaa !62
+  %5433 = getelementptr inbounds nuw <8 x double>, ptr %5432, i64 %5408
+  %5434 = load <8 x double>, ptr %5433, align 64, !tbaa !26
+  %5435 = select <8 x i1> %5260, <8 x double> %5434, <8 x double> %5045
+  store <8 x double> %5435, ptr %5433, align 64, !tbaa !26
+  %5436 = add nuw nsw i64 %5408, 1
+  %5437 = icmp eq i64 %5436, %5040
+  br i1 %5437, label %5336, label %5407, !llvm.loop !150
 
-5381:                                             ; preds = %5376
-  %5382 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  br label %5383
+5438:                                             ; preds = %5336, %4980
+  %5439 = phi <8 x double> [ %5406, %5336 ], [ %4982, %4980 ]
+  %5440 = add nuw nsw i64 %4981, 1
+  %5441 = load i64, ptr %157, align 8, !tbaa !20
+  %5442 = icmp slt i64 %5440, %5441
+  br i1 %5442, label %4980, label %5443, !llvm.loop !151
 
-5383:                                             ; preds = %5381, %4876
-  %5384 = phi <8 x double> [ %4885, %4876 ], [ %5382, %5381 ]
-  %5385 = phi <8 x double> [ %4908, %4876 ], [ %5377, %5381 ]
-  %5386 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %5385)
-  %5387 = insertelement <8 x double> poison, double %5386, i64 0
-  %5388 = shufflevector <8 x double> %5387, <8 x double> poison, <8 x i32> zeroinitializer
-  %5389 = load <8 x double>, ptr %139, align 64, !tbaa !26
-  %5390 = select <8 x i1> %4453, <8 x double> %5389, <8 x double> %5388
-  store <8 x double> %5390, ptr %139, align 64, !tbaa !26
-  %5391 = load ptr, ptr %217, align 64, !tbaa !37
-  %5392 = getelementptr inbounds nuw i8, ptr %5391, i64 64
-  store <8 x double> %5384, ptr %5391, align 64, !tbaa !26
-  %5393 = load <8 x double>, ptr %218, align 64, !tbaa !26
-  %5394 = getelementptr inbounds nuw i8, ptr %5391, i64 128
-  store <8 x double> %5393, ptr %5392, align 64, !tbaa !26
-  %5395 = load <8 x double>, ptr %187, align 64, !tbaa !26
-  %5396 = getelementptr inbounds nuw i8, ptr %5391, i64 192
-  store <8 x double> %5395, ptr %5394, align 64, !tbaa !26
-  %5397 = load <8 x double>, ptr %144, align 64, !tbaa !26
-  %5398 = getelementptr inbounds nuw i8, ptr %5391, i64 256
-  store <8 x double> %5397, ptr %5396, align 64, !tbaa !26
-  %5399 = load i64, ptr %156, align 8, !tbaa !20
-  %5400 = icmp sgt i64 %5399, 0
-  br i1 %5400, label %5405, label %5401
+5443:                                             ; preds = %5438
+  %5444 = load <8 x double>, ptr %137, align 64, !tbaa !26
+  br label %5445
 
-5401:                                             ; preds = %5405, %5383
-  %5402 = phi ptr [ %5398, %5383 ], [ %5411, %5405 ]
-  %5403 = load i64, ptr %219, align 8, !tbaa !151
-  %5404 = icmp eq i64 %5403, 0
-  br i1 %5404, label %5540, label %5415
+5445:                                             ; preds = %5443, %4938
+  %5446 = phi <8 x double> [ %4947, %4938 ], [ %5444, %5443 ]
+  %5447 = phi <8 x double> [ %4970, %4938 ], [ %5439, %5443 ]
+  %5448 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %5447)
+  %5449 = insertelement <8 x double> poison, double %5448, i64 0
+  %5450 = shufflevector <8 x double> %5449, <8 x double> poison, <8 x i32> zeroinitializer
+  %5451 = load <8 x double>, ptr %140, align 64, !tbaa !26
+  %5452 = select <8 x i1> %4515, <8 x double> %5451, <8 x double> %5450
+  store <8 x double> %5452, ptr %140, align 64, !tbaa !26
+  %5453 = load ptr, ptr %218, align 64, !tbaa !37
+  %5454 = getelementptr inbounds nuw i8, ptr %5453, i64 64
+  store <8 x double> %5446, ptr %5453, align 64, !tbaa !26
+  %5455 = load <8 x double>, ptr %219, align 64, !tbaa !26
+  %5456 = getelementptr inbounds nuw i8, ptr %5453, i64 128
+  store <8 x double> %5455, ptr %5454, align 64, !tbaa !26
+  %5457 = load <8 x double>, ptr %188, align 64, !tbaa !26
+  %5458 = getelementptr inbounds nuw i8, ptr %5453, i64 192
+  store <8 x double> %5457, ptr %5456, align 64, !tbaa !26
+  %5459 = load <8 x double>, ptr %145, align 64, !tbaa !26
+  %5460 = getelementptr inbounds nuw i8, ptr %5453, i64 256
+  store <8 x double> %5459, ptr %5458, align 64, !tbaa !26
+  %5461 = load i64, ptr %157, align 8, !tbaa !20
+  %5462 = icmp sgt i64 %5461, 0
+  br i1 %5462, label %5467, label %5463
 
-5405:                                             ; preds = %5383, %5405
-  %5406 = phi ptr [ %5411, %5405 ], [ %5398, %5383 ]
-  %5407 = phi i64 [ %5412, %5405 ], [ 0, %5383 ]
-  %5408 = load ptr, ptr %129, align 8, !tbaa !28
-  %5409 = getelementptr inbounds nuw %struct.Piece, ptr %5408, i64 %5407, i32 35
-  %5410 = load <8 x double>, ptr %5409, align 64, !tbaa !26
-  %5411 = getelementptr inbounds nuw i8, ptr %5406, i64 64
-  store <8 x double> %5410, ptr %5406, align 64, !tbaa !26
-  %5412 = add nuw nsw i64 %5407, 1
-  %5413 = load i64, ptr %156, align 8, !tbaa !20
-  %5414 = icmp slt i64 %5412, %5413
-  br i1 %5414, label %5405, label %5401, !llvm.loop !152
+5463:                                             ; preds = %5467, %5445
+  %5464 = phi ptr [ %5460, %5445 ], [ %5473, %5467 ]
+  %5465 = load i64, ptr %128, align 8, !tbaa !43
+  %5466 = icmp eq i64 %5465, 0
+  br i1 %5466, label %5602, label %5477
 
-5415:                                             ; preds = %5401
-  %5416 = load <8 x double>, ptr %202, align 64, !tbaa !26
-  %5417 = getelementptr inbounds nuw i8, ptr %5402, i64 64
-  store <8 x double> %5416, ptr %5402, align 64, !tbaa !26
-  %5418 = load <8 x double>, ptr %180, align 64, !tbaa !26
-  %5419 = getelementptr inbounds nuw i8, ptr %5402, i64 128
-  store <8 x double> %5418, ptr %5417, align 64, !tbaa !26
-  %5420 = load <8 x double>, ptr %187, align 64, !tbaa !26
-  %5421 = load <8 x double>, ptr %197, align 64, !tbaa !26
-  %5422 = fsub <8 x double> %5420, %5421
-  %5423 = fcmp ogt <8 x double> %5422, zeroinitializer
-  %5424 = select <8 x i1> %5423, <8 x double> %5422, <8 x double> zeroinitializer
-  store <8 x double> %5424, ptr %5419, align 64, !tbaa !26
-  %5425 = load i64, ptr %156, align 8, !tbaa !20
-  %5426 = icmp sgt i64 %5425, 0
-  br i1 %5426, label %5427, label %5540
+5467:                                             ; preds = %5445, %5467
+  %5468 = phi ptr [ %5473, %5467 ], [ %5460, %5445 ]
+  %5469 = phi i64 [ %5474, %5467 ], [ 0, %5445 ]
+  %5470 = load ptr, ptr %130, align 8, !tbaa !28
+  %5471 = getelementptr inbounds nuw %struct.Piece, ptr %5470, i64 %5469, i32 34
+  %5472 = load <8 x double>, ptr %5471, align 64, !tbaa !26
+  %5473 = getelementptr inbounds nuw i8, ptr %5468, i64 64
+  store <8 x double> %5472, ptr %5468, align 64, !tbaa !26
+  %5474 = add nuw nsw i64 %5469, 1
+  %5475 = load i64, ptr %157, align 8, !tbaa !20
+  %5476 = icmp slt i64 %5474, %5475
+  br i1 %5476, label %5467, label %5463, !llvm.loop !152
 
-5427:                                             ; preds = %5415
-  %5428 = getelementptr inbounds nuw i8, ptr %5402, i64 192
-  br label %5429
+5477:                                             ; preds = %5463
+  %5478 = load <8 x double>, ptr %203, align 64, !tbaa !26
+  %5479 = getelementptr inbounds nuw i8, ptr %5464, i64 64
+  store <8 x double> %5478, ptr %5464, align 64, !tbaa !26
+  %5480 = load <8 x double>, ptr %181, align 64, !tbaa !26
+  %5481 = getelementptr inbounds nuw i8, ptr %5464, i64 128
+  store <8 x double> %5480, ptr %5479, align 64, !tbaa !26
+  %5482 = load <8 x double>, ptr %188, align 64, !tbaa !26
+  %5483 = load <8 x double>, ptr %198, align 64, !tbaa !26
+  %5484 = fsub <8 x double> %5482, %5483
+  %5485 = fcmp ogt <8 x double> %5484, zeroinitializer
+  %5486 = select <8 x i1> %5485, <8 x double> %5484, <8 x double> zeroinitializer
+  store <8 x double> %5486, ptr %5481, align 64, !tbaa !26
+  %5487 = load i64, ptr %157, align 8, !tbaa !20
+  %5488 = icmp sgt i64 %5487, 0
+  br i1 %5488, label %5489, label %5602
 
-5429:                                             ; preds = %5427, %5429
-  %5430 = phi ptr [ %5536, %5429 ], [ %5428, %5427 ]
-  %5431 = phi i64 [ %5537, %5429 ], [ 0, %5427 ]
-  %5432 = load ptr, ptr %129, align 8, !tbaa !28
-  %5433 = getelementptr inbounds nuw %struct.Piece, ptr %5432, i64 %5431
-  %5434 = getelementptr inbounds nuw i8, ptr %5433, i64 8528
-  %5435 = load ptr, ptr %5434, align 16, !tbaa !45
-  %5436 = load i64, ptr %119, align 16, !tbaa !21
-  %5437 = getelementptr <8 x double>, ptr %5435, i64 %5436
-  %5438 = getelementptr i8, ptr %5437, i64 -64
-  %5439 = load <8 x double>, ptr %5438, align 64, !tbaa !26
-  %5440 = getelementptr inbounds nuw i8, ptr %5433, i64 7232
-  %5441 = load <8 x double>, ptr %5440, align 64, !tbaa !26
-  %5442 = getelementptr inbounds nuw i8, ptr %5433, i64 5952
-  %5443 = load <8 x double>, ptr %5442, align 64, !tbaa !26
-  %5444 = fsub <8 x double> %5443, %5439
-  %5445 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5441, <8 x double> %5444, <8 x double> %5439)
-  %5446 = getelementptr inbounds nuw i8, ptr %5430, i64 64
-  store <8 x double> %5445, ptr %5430, align 64, !tbaa !26
-  %5447 = getelementptr inbounds nuw i8, ptr %5433, i64 6784
-  %5448 = load <8 x double>, ptr %5447, align 64, !tbaa !26
-  %5449 = getelementptr inbounds nuw i8, ptr %5430, i64 128
-  store <8 x double> %5448, ptr %5446, align 64, !tbaa !26
-  %5450 = load <8 x double>, ptr %5433, align 64, !tbaa !26
-  %5451 = getelementptr inbounds nuw i8, ptr %5433, i64 3840
-  %5452 = load <8 x double>, ptr %5451, align 64, !tbaa !26
-  %5453 = fsub <8 x double> %5450, %5452
-  %5454 = getelementptr inbounds nuw i8, ptr %5430, i64 192
-  store <8 x double> %5453, ptr %5449, align 64, !tbaa !26
-  %5455 = getelementptr inbounds nuw i8, ptr %5433, i64 4160
-  %5456 = load <8 x double>, ptr %5455, align 64, !tbaa !26
-  %5457 = getelementptr inbounds nuw i8, ptr %5430, i64 256
-  store <8 x double> %5456, ptr %5454, align 64, !tbaa !26
-  %5458 = getelementptr inbounds nuw i8, ptr %5433, i64 4096
-  %5459 = load <8 x double>, ptr %5458, align 64, !tbaa !26
-  %5460 = getelementptr inbounds nuw i8, ptr %5430, i64 320
-  store <8 x double> %5459, ptr %5457, align 64, !tbaa !26
-  %5461 = getelementptr inbounds nuw i8, ptr %5433, i64 3968
-  %5462 = load <8 x double>, ptr %5461, align 64, !tbaa !26
-  %5463 = getelementptr inbounds nuw i8, ptr %5430, i64 384
-  store <8 x double> %5462, ptr %5460, align 64, !tbaa !26
-  %5464 = getelementptr inbounds nuw i8, ptr %5433, i64 4224
-  %5465 = load <8 x double>, ptr %5464, align 64, !tbaa !26
-  %5466 = getelementptr inbounds nuw i8, ptr %5430, i64 448
-  store <8 x double> %5465, ptr %5463, align 64, !tbaa !26
-  %5467 = getelementptr inbounds nuw i8, ptr %5433, i64 8648
-  %5468 = load i64, ptr %120, align 8, !tbaa !22
-  %5469 = sitofp i64 %5468 to double
-  %5470 = tail call double @llvm.fmuladd.f64(double %5469, double 7.500000e-01, double -5.000000e-01)
-  %5471 = fcmp ogt double %5470, 0.000000e+00
-  %5472 = select i1 %5471, double %5470, double 0.000000e+00
-  %5473 = fptosi double %5472 to i64
-  %5474 = add nsw i64 %5468, -2
-  %5475 = tail call i64 @llvm.smin.i64(i64 %5474, i64 %5473)
-  %5476 = sitofp i64 %5475 to double
-  %5477 = fsub double %5470, %5476
-  %5478 = fsub double 1.000000e+00, %5477
-  %5479 = insertelement <8 x double> poison, double %5478, i64 0
-  %5480 = shufflevector <8 x double> %5479, <8 x double> poison, <8 x i32> zeroinitializer
-  %5481 = load ptr, ptr %5467, align 8, !tbaa !49
-  %5482 = getelementptr inbounds <8 x double>, ptr %5481, i64 %5475
-  %5483 = load <8 x double>, ptr %5482, align 64, !tbaa !26
-  %5484 = insertelement <8 x double> poison, double %5477, i64 0
-  %5485 = shufflevector <8 x double> %5484, <8 x double> poison, <8 x i32> zeroinitializer
-  %5486 = getelementptr i8, ptr %5482, i64 64
-  %5487 = load <8 x double>, ptr %5486, align 64, !tbaa !26
-  %5488 = fmul <8 x double> %5487, %5485
-  %5489 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5480, <8 x double> %5483, <8 x double> %5488)
-  store <8 x double> %5489, ptr %5466, align 64, !tbaa !26
-  %5490 = load i64, ptr %120, align 8, !tbaa !22
-  %5491 = sitofp i64 %5490 to double
-  %5492 = tail call double @llvm.fmuladd.f64(double %5491, double 5.000000e-01, double -5.000000e-01)
-  %5493 = fcmp ogt double %5492, 0.000000e+00
-  %5494 = select i1 %5493, double %5492, double 0.000000e+00
-  %5495 = fptosi double %5494 to i64
-  %5496 = add nsw i64 %5490, -2
-  %5497 = tail call i64 @llvm.smin.i64(i64 %5496, i64 %5495)
-  %5498 = sitofp i64 %5497 to double
-  %5499 = fsub double %5492, %5498
-  %5500 = fsub double 1.000000e+00, %5499
-  %5501 = insertelement <8 x double> poison, double %5500, i64 0
-  %5502 = shufflevector <8 x double> %5501, <8 x double> poison, <8 x i32> zeroinitializer
-  %5503 = load ptr, ptr %5467, align 8, !tbaa !49
-  %5504 = getelementptr inbounds <8 x double>, ptr %5503, i64 %5497
+5489:                                             ; preds = %5477
+  %5490 = getelementptr inbounds nuw i8, ptr %5464, i64 192
+  br label %5491
+
+5491:                                             ; preds = %5489, %5491
+  %5492 = phi ptr [ %5598, %5491 ], [ %5490, %5489 ]
+  %5493 = phi i64 [ %5599, %5491 ], [ 0, %5489 ]
+  %5494 = load ptr, ptr %130, align 8, !tbaa !28
+  %5495 = getelementptr inbounds nuw %struct.Piece, ptr %5494, i64 %5493
+  %5496 = getelementptr inbounds nuw i8, ptr %5495, i64 8592
+  %5497 = load ptr, ptr %5496, align 16, !tbaa !46
+  %5498 = load i64, ptr %119, align 16, !tbaa !21
+  %5499 = getelementptr <8 x double>, ptr %5497, i64 %5498
+  %5500 = getelementptr i8, ptr %5499, i64 -64
+  %5501 = load <8 x double>, ptr %5500, align 64, !tbaa !26
+  %5502 = getelementptr inbounds nuw i8, ptr %5495, i64 7232
+  %5503 = load <8 x double>, ptr %5502, align 64, !tbaa !26
+  %5504 = getelementptr inbounds nuw i8, ptr %5495, i64 5952
   %5505 = load <8 x double>, ptr %5504, align 64, !tbaa !26
-  %5506 = insertelement <8 x double> poison, double %5499, i64 0
-  %5507 = shufflevector <8 x double> %5506, <8 x double> poison, <8 x i32> zeroinitializer
-  %5508 = getelementptr i8, ptr %5504, i64 64
-  %5509 = load <8 x double>, ptr %5508, align 64, !tbaa !26
-  %5510 = fmul <8 x double> %5509, %5507
-  %5511 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5502, <8 x double> %5505, <8 x double> %5510)
-  %5512 = getelementptr inbounds nuw i8, ptr %5430, i64 512
-  store <8 x double> %5511, ptr %5512, align 64, !tbaa !26
-  %5513 = load i64, ptr %120, align 8, !tbaa !22
-  %5514 = sitofp i64 %5513 to double
-  %5515 = tail call double @llvm.fmuladd.f64(double %5514, double 2.500000e-01, double -5.000000e-01)
-  %5516 = fcmp ogt double %5515, 0.000000e+00
-  %5517 = select i1 %5516, double %5515, double 0.000000e+00
-  %5518 = fptosi double %5517 to i64
-  %5519 = add nsw i64 %5513, -2
-  %5520 = tail call i64 @llvm.smin.i64(i64 %5519, i64 %5518)
-  %5521 = sitofp i64 %5520 to double
-  %5522 = fsub double %5515, %5521
-  %5523 = fsub double 1.000000e+00, %5522
-  %5524 = insertelement <8 x double> poison, double %5523, i64 0
-  %5525 = shufflevector <8 x double> %5524, <8 x double> poison, <8 x i32> zeroinitializer
-  %5526 = load ptr, ptr %5467, align 8, !tbaa !49
-  %5527 = getelementptr inbounds <8 x double>, ptr %5526, i64 %5520
-  %5528 = load <8 x double>, ptr %5527, align 64, !tbaa !26
-  %5529 = insertelement <8 x double> poison, double %5522, i64 0
-  %5530 = shufflevector <8 x double> %5529, <8 x double> poison, <8 x i32> zeroinitializer
-  %5531 = getelementptr i8, ptr %5527, i64 64
-  %5532 = load <8 x double>, ptr %5531, align 64, !tbaa !26
-  %5533 = fmul <8 x double> %5532, %5530
-  %5534 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5525, <8 x double> %5528, <8 x double> %5533)
-  %5535 = getelementptr inbounds nuw i8, ptr %5430, i64 576
-  store <8 x double> %5534, ptr %5535, align 64, !tbaa !26
-  %5536 = getelementptr inbounds nuw i8, ptr %5430, i64 640
-  %5537 = add nuw nsw i64 %5431, 1
-  %5538 = load i64, ptr %156, align 8, !tbaa !20
-  %5539 = icmp slt i64 %5537, %5538
-  br i1 %5539, label %5429, label %5540, !llvm.loop !153
+  %5506 = fsub <8 x double> %5505, %5501
+  %5507 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5503, <8 x double> %5506, <8 x double> %5501)
+  %5508 = getelementptr inbounds nuw i8, ptr %5492, i64 64
+  store <8 x double> %5507, ptr %5492, align 64, !tbaa !26
+  %5509 = getelementptr inbounds nuw i8, ptr %5495, i64 6784
+  %5510 = load <8 x double>, ptr %5509, align 64, !tbaa !26
+  %5511 = getelementptr inbounds nuw i8, ptr %5492, i64 128
+  store <8 x double> %5510, ptr %5508, align 64, !tbaa !26
+  %5512 = load <8 x double>, ptr %5495, align 64, !tbaa !26
+  %5513 = getelementptr inbounds nuw i8, ptr %5495, i64 3840
+  %5514 = load <8 x double>, ptr %5513, align 64, !tbaa !26
+  %5515 = fsub <8 x double> %5512, %5514
+  %5516 = getelementptr inbounds nuw i8, ptr %5492, i64 192
+  store <8 x double> %5515, ptr %5511, align 64, !tbaa !26
+  %5517 = getelementptr inbounds nuw i8, ptr %5495, i64 4160
+  %5518 = load <8 x double>, ptr %5517, align 64, !tbaa !26
+  %5519 = getelementptr inbounds nuw i8, ptr %5492, i64 256
+  store <8 x double> %5518, ptr %5516, align 64, !tbaa !26
+  %5520 = getelementptr inbounds nuw i8, ptr %5495, i64 4096
+  %5521 = load <8 x double>, ptr %5520, align 64, !tbaa !26
+  %5522 = getelementptr inbounds nuw i8, ptr %5492, i64 320
+  store <8 x double> %5521, ptr %5519, align 64, !tbaa !26
+  %5523 = getelementptr inbounds nuw i8, ptr %5495, i64 3968
+  %5524 = load <8 x double>, ptr %5523, align 64, !tbaa !26
+  %5525 = getelementptr inbounds nuw i8, ptr %5492, i64 384
+  store <8 x double> %5524, ptr %5522, align 64, !tbaa !26
+  %5526 = getelementptr inbounds nuw i8, ptr %5495, i64 4224
+  %5527 = load <8 x double>, ptr %5526, align 64, !tbaa !26
+  %5528 = getelementptr inbounds nuw i8, ptr %5492, i64 448
+  store <8 x double> %5527, ptr %5525, align 64, !tbaa !26
+  %5529 = getelementptr inbounds nuw i8, ptr %5495, i64 8712
+  %5530 = load i64, ptr %120, align 8, !tbaa !22
+  %5531 = sitofp i64 %5530 to double
+  %5532 = tail call double @llvm.fmuladd.f64(double %5531, double 7.500000e-01, double -5.000000e-01)
+  %5533 = fcmp ogt double %5532, 0.000000e+00
+  %5534 = select i1 %5533, double %5532, double 0.000000e+00
+  %5535 = fptosi double %5534 to i64
+  %5536 = add nsw i64 %5530, -2
+  %5537 = tail call i64 @llvm.smin.i64(i64 %5536, i64 %5535)
+  %5538 = sitofp i64 %5537 to double
+  %5539 = fsub double %5532, %5538
+  %5540 = fsub double 1.000000e+00, %5539
+  %5541 = insertelement <8 x double> poison, double %5540, i64 0
+  %5542 = shufflevector <8 x double> %5541, <8 x double> poison, <8 x i32> zeroinitializer
+  %5543 = load ptr, ptr %5529, align 8, !tbaa !50
+  %5544 = getelementptr inbounds <8 x double>, ptr %5543, i64 %5537
+  %5545 = load <8 x double>, ptr %5544, align 64, !tbaa !26
+  %5546 = insertelement <8 x double> poison, double %5539, i64 0
+  %5547 = shufflevector <8 x double> %5546, <8 x double> poison, <8 x i32> zeroinitializer
+  %5548 = getelementptr i8, ptr %5544, i64 64
+  %5549 = load <8 x double>, ptr %5548, align 64, !tbaa !26
+  %5550 = fmul <8 x double> %5549, %5547
+  %5551 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5542, <8 x double> %5545, <8 x double> %5550)
+  store <8 x double> %5551, ptr %5528, align 64, !tbaa !26
+  %5552 = load i64, ptr %120, align 8, !tbaa !22
+  %5553 = sitofp i64 %5552 to double
+  %5554 = tail call double @llvm.fmuladd.f64(double %5553, double 5.000000e-01, double -5.000000e-01)
+  %5555 = fcmp ogt double %5554, 0.000000e+00
+  %5556 = select i1 %5555, double %5554, double 0.000000e+00
+  %5557 = fptosi double %5556 to i64
+  %5558 = add nsw i64 %5552, -2
+  %5559 = tail call i64 @llvm.smin.i64(i64 %5558, i64 %5557)
+  %5560 = sitofp i64 %5559 to double
+  %5561 = fsub double %5554, %5560
+  %5562 = fsub double 1.000000e+00, %5561
+  %5563 = insertelement <8 x double> poison, double %5562, i64 0
+  %5564 = shufflevector <8 x double> %5563, <8 x double> poison, <8 x i32> zeroinitializer
+  %5565 = load ptr, ptr %5529, align 8, !tbaa !50
+  %5566 = getelementptr inbounds <8 x double>, ptr %5565, i64 %5559
+  %5567 = load <8 x double>, ptr %5566, align 64, !tbaa !26
+  %5568 = insertelement <8 x double> poison, double %5561, i64 0
+  %5569 = shufflevector <8 x double> %5568, <8 x double> poison, <8 x i32> zeroinitializer
+  %5570 = getelementptr i8, ptr %5566, i64 64
+  %5571 = load <8 x double>, ptr %5570, align 64, !tbaa !26
+  %5572 = fmul <8 x double> %5571, %5569
+  %5573 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5564, <8 x double> %5567, <8 x double> %5572)
+  %5574 = getelementptr inbounds nuw i8, ptr %5492, i64 512
+  store <8 x double> %5573, ptr %5574, align 64, !tbaa !26
+  %5575 = load i64, ptr %120, align 8, !tbaa !22
+  %5576 = sitofp i64 %5575 to double
+  %5577 = tail call double @llvm.fmuladd.f64(double %5576, double 2.500000e-01, double -5.000000e-01)
+  %5578 = fcmp ogt double %5577, 0.000000e+00
+  %5579 = select i1 %5578, double %5577, double 0.000000e+00
+  %5580 = fptosi double %5579 to i64
+  %5581 = add nsw i64 %5575, -2
+  %5582 = tail call i64 @llvm.smin.i64(i64 %5581, i64 %5580)
+  %5583 = sitofp i64 %5582 to double
+  %5584 = fsub double %5577, %5583
+  %5585 = fsub double 1.000000e+00, %5584
+  %5586 = insertelement <8 x double> poison, double %5585, i64 0
+  %5587 = shufflevector <8 x double> %5586, <8 x double> poison, <8 x i32> zeroinitializer
+  %5588 = load ptr, ptr %5529, align 8, !tbaa !50
+  %5589 = getelementptr inbounds <8 x double>, ptr %5588, i64 %5582
+  %5590 = load <8 x double>, ptr %5589, align 64, !tbaa !26
+  %5591 = insertelement <8 x double> poison, double %5584, i64 0
+  %5592 = shufflevector <8 x double> %5591, <8 x double> poison, <8 x i32> zeroinitializer
+  %5593 = getelementptr i8, ptr %5589, i64 64
+  %5594 = load <8 x double>, ptr %5593, align 64, !tbaa !26
+  %5595 = fmul <8 x double> %5594, %5592
+  %5596 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %5587, <8 x double> %5590, <8 x double> %5595)
+  %5597 = getelementptr inbounds nuw i8, ptr %5492, i64 576
+  store <8 x double> %5596, ptr %5597, align 64, !tbaa !26
+  %5598 = getelementptr inbounds nuw i8, ptr %5492, i64 640
+  %5599 = add nuw nsw i64 %5493, 1
+  %5600 = load i64, ptr %157, align 8, !tbaa !20
+  %5601 = icmp slt i64 %5599, %5600
+  br i1 %5601, label %5491, label %5602, !llvm.loop !153
 
-5540:                                             ; preds = %5429, %5415, %5401
-  %5541 = getelementptr inbounds nuw i8, ptr %5402, i64 192
-  %5542 = extractelement <8 x i64> %4393, i64 0
-  %5543 = icmp eq i64 %5542, 0
-  br i1 %5543, label %5683, label %5544
+5602:                                             ; preds = %5491, %5477, %5463
+  %5603 = getelementptr inbounds nuw i8, ptr %5464, i64 192
+  %5604 = extractelement <8 x i64> %4455, i64 0
+  %5605 = icmp eq i64 %5604, 0
+  br i1 %5605, label %5745, label %5606
 
-5544:                                             ; preds = %5540
-  %5545 = load i64, ptr %220, align 8, !tbaa !30
-  %5546 = load i64, ptr %221, align 8, !tbaa !154
-  %5547 = icmp eq i64 %5545, %5546
-  br i1 %5547, label %5550, label %5548
+5606:                                             ; preds = %5602
+  %5607 = load i64, ptr %220, align 8, !tbaa !30
+  %5608 = load i64, ptr %221, align 8, !tbaa !154
+  %5609 = icmp eq i64 %5607, %5608
+  br i1 %5609, label %5612, label %5610
 
-5548:                                             ; preds = %5544
-  %5549 = load ptr, ptr %225, align 8, !tbaa !155
-  br label %5563
+5610:                                             ; preds = %5606
+  %5611 = load ptr, ptr %225, align 8, !tbaa !155
+  br label %5625
 
-5550:                                             ; preds = %5544
-  %5551 = load i64, ptr %121, align 8, !tbaa !30
-  %5552 = load ptr, ptr %222, align 8, !tbaa !156
-  %5553 = load i64, ptr %112, align 8, !tbaa !40
-  %5554 = getelementptr inbounds i64, ptr %5552, i64 %5553
-  store i64 %5551, ptr %5554, align 8, !tbaa !30
-  %5555 = load ptr, ptr %223, align 8, !tbaa !157
-  %5556 = load i64, ptr %112, align 8, !tbaa !40
-  %5557 = add nsw i64 %5556, 1
-  store i64 %5557, ptr %112, align 8, !tbaa !40
-  %5558 = load i64, ptr %221, align 8, !tbaa !154
-  %5559 = mul nsw i64 %5558, %5556
-  %5560 = load i64, ptr %224, align 8, !tbaa !14
-  %5561 = mul nsw i64 %5559, %5560
-  %5562 = getelementptr inbounds double, ptr %5555, i64 %5561
-  store ptr %5562, ptr %225, align 8, !tbaa !155
-  br label %5563
+5612:                                             ; preds = %5606
+  %5613 = load i64, ptr %121, align 8, !tbaa !30
+  %5614 = load ptr, ptr %222, align 8, !tbaa !156
+  %5615 = load i64, ptr %112, align 8, !tbaa !40
+  %5616 = getelementptr inbounds i64, ptr %5614, i64 %5615
+  store i64 %5613, ptr %5616, align 8, !tbaa !30
+  %5617 = load ptr, ptr %223, align 8, !tbaa !157
+  %5618 = load i64, ptr %112, align 8, !tbaa !40
+  %5619 = add nsw i64 %5618, 1
+  store i64 %5619, ptr %112, align 8, !tbaa !40
+  %5620 = load i64, ptr %221, align 8, !tbaa !154
+  %5621 = mul nsw i64 %5620, %5618
+  %5622 = load i64, ptr %224, align 8, !tbaa !14
+  %5623 = mul nsw i64 %5621, %5622
+  %5624 = getelementptr inbounds double, ptr %5617, i64 %5623
+  store ptr %5624, ptr %225, align 8, !tbaa !155
+  br label %5625
 
-5563:                                             ; preds = %5548, %5550
-  %5564 = phi i64 [ %5545, %5548 ], [ 0, %5550 ]
-  %5565 = phi ptr [ %5549, %5548 ], [ %5562, %5550 ]
-  %5566 = add nsw i64 %5564, 1
-  store i64 %5566, ptr %220, align 8, !tbaa !30
-  %5567 = load i64, ptr %224, align 8, !tbaa !14
-  %5568 = mul nsw i64 %5567, %5564
-  %5569 = getelementptr inbounds double, ptr %5565, i64 %5568
-  %5570 = load ptr, ptr %217, align 64, !tbaa !37
-  %5571 = icmp ult ptr %5570, %5398
-  br i1 %5571, label %5630, label %5572
+5625:                                             ; preds = %5610, %5612
+  %5626 = phi i64 [ %5607, %5610 ], [ 0, %5612 ]
+  %5627 = phi ptr [ %5611, %5610 ], [ %5624, %5612 ]
+  %5628 = add nsw i64 %5626, 1
+  store i64 %5628, ptr %220, align 8, !tbaa !30
+  %5629 = load i64, ptr %224, align 8, !tbaa !14
+  %5630 = mul nsw i64 %5629, %5626
+  %5631 = getelementptr inbounds double, ptr %5627, i64 %5630
+  %5632 = load ptr, ptr %218, align 64, !tbaa !37
+  %5633 = icmp ult ptr %5632, %5460
+  br i1 %5633, label %5692, label %5634
 
-5572:                                             ; preds = %5630, %5563
-  %5573 = phi ptr [ %5569, %5563 ], [ %5634, %5630 ]
-  %5574 = load i64, ptr %128, align 64, !tbaa !16
-  %5575 = icmp sgt i64 %5574, 0
-  br i1 %5575, label %5576, label %5618
+5634:                                             ; preds = %5692, %5625
+  %5635 = phi ptr [ %5631, %5625 ], [ %5696, %5692 ]
+  %5636 = load i64, ptr %129, align 64, !tbaa !16
+  %5637 = icmp sgt i64 %5636, 0
+  br i1 %5637, label %5638, label %5680
 
-5576:                                             ; preds = %5572
-  %5577 = and i64 %5574, 3
-  %5578 = icmp ult i64 %5574, 4
-  br i1 %5578, label %5603, label %5579
+5638:                                             ; preds = %5634
+  %5639 = and i64 %5636, 3
+  %5640 = icmp ult i64 %5636, 4
+  br i1 %5640, label %5665, label %5641
 
-5579:                                             ; preds = %5576
-  %5580 = and i64 %5574, 9223372036854775804
-  br label %5581
+5641:                                             ; preds = %5638
+  %5642 = and i64 %5636, 9223372036854775804
+  br label %5643
 
-5581:                                             ; preds = %5581, %5579
-  %5582 = phi i64 [ 0, %5579 ], [ %5600, %5581 ]
-  %5583 = phi ptr [ %5573, %5579 ], [ %5597, %5581 ]
-  %5584 = phi i64 [ 0, %5579 ], [ %5601, %5581 ]
-  %5585 = getelementptr i8, ptr %5583, i64 8
-  %5586 = load <8 x double>, ptr %5398, align 64, !tbaa !26
-  %5587 = extractelement <8 x double> %5586, i64 %5582
-  store double %5587, ptr %5583, align 8, !tbaa !41
-  %5588 = or disjoint i64 %5582, 1
-  %5589 = getelementptr i8, ptr %5583, i64 16
-  %5590 = load <8 x double>, ptr %5398, align 64, !tbaa !26
-  %5591 = extractelement <8 x double> %5590, i64 %5588
-  store double %5591, ptr %5585, align 8, !tbaa !41
-  %5592 = or disjoint i64 %5582, 2
-  %5593 = getelementptr i8, ptr %5583, i64 24
-  %5594 = load <8 x double>, ptr %5398, align 64, !tbaa !26
-  %5595 = extractelement <8 x double> %5594, i64 %5592
-  store double %5595, ptr %5589, align 8, !tbaa !41
-  %5596 = or disjoint i64 %5582, 3
-  %5597 = getelementptr i8, ptr %5583, i64 32
-  %5598 = load <8 x double>, ptr %5398, align 64, !tbaa !26
-  %5599 = extractelement <8 x double> %5598, i64 %5596
-  store double %5599, ptr %5593, align 8, !tbaa !41
-  %5600 = add nuw nsw i64 %5582, 4
-  %5601 = add i64 %5584, 4
-  %5602 = icmp eq i64 %5601, %5580
-  br i1 %5602, label %5603, label %5581, !llvm.loop !158
+5643:                                             ; preds = %5643, %5641
+  %5644 = phi i64 [ 0, %5641 ], [ %5662, %5643 ]
+  %5645 = phi ptr [ %5635, %5641 ], [ %5659, %5643 ]
+  %5646 = phi i64 [ 0, %5641 ], [ %5663, %5643 ]
+  %5647 = getelementptr i8, ptr %5645, i64 8
+  %5648 = load <8 x double>, ptr %5460, align 64, !tbaa !26
+  %5649 = extractelement <8 x double> %5648, i64 %5644
+  store double %5649, ptr %5645, align 8, !tbaa !41
+  %5650 = or disjoint i64 %5644, 1
+  %5651 = getelementptr i8, ptr %5645, i64 16
+  %5652 = load <8 x double>, ptr %5460, align 64, !tbaa !26
+  %5653 = extractelement <8 x double> %5652, i64 %5650
+  store double %5653, ptr %5647, align 8, !tbaa !41
+  %5654 = or disjoint i64 %5644, 2
+  %5655 = getelementptr i8, ptr %5645, i64 24
+  %5656 = load <8 x double>, ptr %5460, align 64, !tbaa !26
+  %5657 = extractelement <8 x double> %5656, i64 %5654
+  store double %5657, ptr %5651, align 8, !tbaa !41
+  %5658 = or disjoint i64 %5644, 3
+  %5659 = getelementptr i8, ptr %5645, i64 32
+  %5660 = load <8 x double>, ptr %5460, align 64, !tbaa !26
+  %5661 = extractelement <8 x double> %5660, i64 %5658
+  store double %5661, ptr %5655, align 8, !tbaa !41
+  %5662 = add nuw nsw i64 %5644, 4
+  %5663 = add i64 %5646, 4
+  %5664 = icmp eq i64 %5663, %5642
+  br i1 %5664, label %5665, label %5643, !llvm.loop !158
 
-5603:                                             ; preds = %5581, %5576
-  %5604 = phi ptr [ poison, %5576 ], [ %5597, %5581 ]
-  %5605 = phi i64 [ 0, %5576 ], [ %5600, %5581 ]
-  %5606 = phi ptr [ %5573, %5576 ], [ %5597, %5581 ]
-  %5607 = icmp eq i64 %5577, 0
-  br i1 %5607, label %5618, label %5608
+5665:                                             ; preds = %5643, %5638
+  %5666 = phi ptr [ poison, %5638 ], [ %5659, %5643 ]
+  %5667 = phi i64 [ 0, %5638 ], [ %5662, %5643 ]
+  %5668 = phi ptr [ %5635, %5638 ], [ %5659, %5643 ]
+  %5669 = icmp eq i64 %5639, 0
+  br i1 %5669, label %5680, label %5670
 
-5608:                                             ; preds = %5603, %5608
-  %5609 = phi i64 [ %5615, %5608 ], [ %5605, %5603 ]
-  %5610 = phi ptr [ %5612, %5608 ], [ %5606, %5603 ]
-  %5611 = phi i64 [ %5616, %5608 ], [ 0, %5603 ]
-  %5612 = getelementptr i8, ptr %5610, i64 8
-  %5613 = load <8 x double>, ptr %5398, align 64, !tbaa !26
-  %5614 = extractelement <8 x double> %5613, i64 %5609
-  store double %5614, ptr %5610, align 8, !tbaa !41
-  %5615 = add nuw nsw i64 %5609, 1
-  %5616 = add i64 %5611, 1
-  %5617 = icmp eq i64 %5616, %5577
-  br i1 %5617, label %5618, label %5608, !llvm.loop !159
+5670:                                             ; preds = %5665, %5670
+  %5671 = phi i64 [ %5677, %5670 ], [ %5667, %5665 ]
+  %5672 = phi ptr [ %5674, %5670 ], [ %5668, %5665 ]
+  %5673 = phi i64 [ %5678, %5670 ], [ 0, %5665 ]
+  %5674 = getelementptr i8, ptr %5672, i64 8
+  %5675 = load <8 x double>, ptr %5460, align 64, !tbaa !26
+  %5676 = extractelement <8 x double> %5675, i64 %5671
+  store double %5676, ptr %5672, align 8, !tbaa !41
+  %5677 = add nuw nsw i64 %5671, 1
+  %5678 = add i64 %5673, 1
+  %5679 = icmp eq i64 %5678, %5639
+  br i1 %5679, label %5680, label %5670, !llvm.loop !159
 
-5618:                                             ; preds = %5603, %5608, %5572
-  %5619 = phi ptr [ %5573, %5572 ], [ %5604, %5603 ], [ %5612, %5608 ]
-  %5620 = load i64, ptr %219, align 8, !tbaa !151
-  %5621 = icmp eq i64 %5620, 0
-  br i1 %5621, label %5683, label %5622
+5680:                                             ; preds = %5665, %5670, %5634
+  %5681 = phi ptr [ %5635, %5634 ], [ %5666, %5665 ], [ %5674, %5670 ]
+  %5682 = load i64, ptr %128, align 8, !tbaa !43
+  %5683 = icmp eq i64 %5682, 0
+  br i1 %5683, label %5745, label %5684
 
-5622:                                             ; preds = %5618
-  %5623 = load double, ptr %5402, align 8, !tbaa !41
-  %5624 = getelementptr inbounds nuw i8, ptr %5619, i64 8
-  store double %5623, ptr %5619, align 8, !tbaa !41
-  %5625 = getelementptr inbounds nuw i8, ptr %5402, i64 64
-  %5626 = load double, ptr %5625, align 8, !tbaa !41
-  %5627 = getelementptr inbounds nuw i8, ptr %5619, i64 16
-  store double %5626, ptr %5624, align 8, !tbaa !41
-  %5628 = getelementptr inbounds nuw i8, ptr %5402, i64 128
-  %5629 = load double, ptr %5628, align 8, !tbaa !41
-  store double %5629, ptr %5627, align 8, !tbaa !41
-  br i1 %5575, label %5637, label %5683
+5684:                                             ; preds = %5680
+  %5685 = load double, ptr %5464, align 8, !tbaa !41
+  %5686 = getelementptr inbounds nuw i8, ptr %5681, i64 8
+  store double %5685, ptr %5681, align 8, !tbaa !41
+  %5687 = getelementptr inbounds nuw i8, ptr %5464, i64 64
+  %5688 = load double, ptr %5687, align 8, !tbaa !41
+  %5689 = getelementptr inbounds nuw i8, ptr %5681, i64 16
+  store double %5688, ptr %5686, align 8, !tbaa !41
+  %5690 = getelementptr inbounds nuw i8, ptr %5464, i64 128
+  %5691 = load double, ptr %5690, align 8, !tbaa !41
+  store double %5691, ptr %5689, align 8, !tbaa !41
+  br i1 %5637, label %5699, label %5745
 
-5630:                                             ; preds = %5563, %5630
-  %5631 = phi ptr [ %5635, %5630 ], [ %5570, %5563 ]
-  %5632 = phi ptr [ %5634, %5630 ], [ %5569, %5563 ]
-  %5633 = load double, ptr %5631, align 8, !tbaa !41
-  %5634 = getelementptr inbounds nuw i8, ptr %5632, i64 8
-  store double %5633, ptr %5632, align 8, !tbaa !41
-  %5635 = getelementptr inbounds nuw i8, ptr %5631, i64 64
-  %5636 = icmp ult ptr %5635, %5398
-  br i1 %5636, label %5630, label %5572, !llvm.loop !161
+5692:                                             ; preds = %5625, %5692
+  %5693 = phi ptr [ %5697, %5692 ], [ %5632, %5625 ]
+  %5694 = phi ptr [ %5696, %5692 ], [ %5631, %5625 ]
+  %5695 = load double, ptr %5693, align 8, !tbaa !41
+  %5696 = getelementptr inbounds nuw i8, ptr %5694, i64 8
+  store double %5695, ptr %5694, align 8, !tbaa !41
+  %5697 = getelementptr inbounds nuw i8, ptr %5693, i64 64
+  %5698 = icmp ult ptr %5697, %5460
+  br i1 %5698, label %5692, label %5634, !llvm.loop !161
 
-5637:                                             ; preds = %5622
-  %5638 = getelementptr inbounds nuw i8, ptr %5619, i64 24
-  %5639 = getelementptr inbounds nuw i8, ptr %5402, i64 256
-  %5640 = getelementptr inbounds nuw i8, ptr %5402, i64 320
-  %5641 = getelementptr inbounds nuw i8, ptr %5402, i64 384
-  %5642 = getelementptr inbounds nuw i8, ptr %5402, i64 448
-  %5643 = getelementptr inbounds nuw i8, ptr %5402, i64 512
-  %5644 = getelementptr inbounds nuw i8, ptr %5402, i64 576
-  %5645 = getelementptr inbounds nuw i8, ptr %5402, i64 640
-  %5646 = getelementptr inbounds nuw i8, ptr %5402, i64 704
-  %5647 = getelementptr inbounds nuw i8, ptr %5402, i64 768
-  br label %5648
+5699:                                             ; preds = %5684
+  %5700 = getelementptr inbounds nuw i8, ptr %5681, i64 24
+  %5701 = getelementptr inbounds nuw i8, ptr %5464, i64 256
+  %5702 = getelementptr inbounds nuw i8, ptr %5464, i64 320
+  %5703 = getelementptr inbounds nuw i8, ptr %5464, i64 384
+  %5704 = getelementptr inbounds nuw i8, ptr %5464, i64 448
+  %5705 = getelementptr inbounds nuw i8, ptr %5464, i64 512
+  %5706 = getelementptr inbounds nuw i8, ptr %5464, i64 576
+  %5707 = getelementptr inbounds nuw i8, ptr %5464, i64 640
+  %5708 = getelementptr inbounds nuw i8, ptr %5464, i64 704
+  %5709 = getelementptr inbounds nuw i8, ptr %5464, i64 768
+  br label %5710
 
-5648:                                             ; preds = %5637, %5648
-  %5649 = phi i64 [ %5681, %5648 ], [ 0, %5637 ]
-  %5650 = phi ptr [ %5680, %5648 ], [ %5638, %5637 ]
-  %5651 = load <8 x double>, ptr %5541, align 64, !tbaa !26
-  %5652 = extractelement <8 x double> %5651, i64 %5649
-  %5653 = getelementptr inbounds nuw i8, ptr %5650, i64 8
-  store double %5652, ptr %5650, align 8, !tbaa !41
-  %5654 = load <8 x double>, ptr %5639, align 64, !tbaa !26
-  %5655 = extractelement <8 x double> %5654, i64 %5649
-  %5656 = getelementptr inbounds nuw i8, ptr %5650, i64 16
-  store double %5655, ptr %5653, align 8, !tbaa !41
-  %5657 = load <8 x double>, ptr %5640, align 64, !tbaa !26
-  %5658 = extractelement <8 x double> %5657, i64 %5649
-  %5659 = getelementptr inbounds nuw i8, ptr %5650, i64 24
-  store double %5658, ptr %5656, align 8, !tbaa !41
-  %5660 = load <8 x double>, ptr %5641, align 64, !tbaa !26
-  %5661 = extractelement <8 x double> %5660, i64 %5649
-  %5662 = getelementptr inbounds nuw i8, ptr %5650, i64 32
-  store double %5661, ptr %5659, align 8, !tbaa !41
-  %5663 = load <8 x double>, ptr %5642, align 64, !tbaa !26
-  %5664 = extractelement <8 x double> %5663, i64 %5649
-  %5665 = getelementptr inbounds nuw i8, ptr %5650, i64 40
-  store double %5664, ptr %5662, align 8, !tbaa !41
-  %5666 = load <8 x double>, ptr %5643, align 64, !tbaa !26
-  %5667 = extractelement <8 x double> %5666, i64 %5649
-  %5668 = getelementptr inbounds nuw i8, ptr %5650, i64 48
-  store double %5667, ptr %5665, align 8, !tbaa !41
-  %5669 = load <8 x double>, ptr %5644, align 64, !tbaa !26
-  %5670 = extractelement <8 x double> %5669, i64 %5649
-  %5671 = getelementptr inbounds nuw i8, ptr %5650, i64 56
-  store double %5670, ptr %5668, align 8, !tbaa !41
-  %5672 = load <8 x double>, ptr %5645, align 64, !tbaa !26
-  %5673 = extractelement <8 x double> %5672, i64 %5649
-  %5674 = getelementptr inbounds nuw i8, ptr %5650, i64 64
-  store double %5673, ptr %5671, align 8, !tbaa !41
-  %5675 = load <8 x double>, ptr %5646, align 64, !tbaa !26
-  %5676 = extractelement <8 x double> %5675, i64 %5649
-  %5677 = getelementptr inbounds nuw i8, ptr %5650, i64 72
-  store double %5676, ptr %5674, align 8, !tbaa !41
-  %5678 = load <8 x double>, ptr %5647, align 64, !tbaa !26
-  %5679 = extractelement <8 x double> %5678, i64 %5649
-  %5680 = getelementptr inbounds nuw i8, ptr %5650, i64 80
-  store double %5679, ptr %5677, align 8, !tbaa !41
-  %5681 = add nuw nsw i64 %5649, 1
-  %5682 = icmp eq i64 %5681, %5574
-  br i1 %5682, label %5683, label %5648, !llvm.loop !158
+5710:                                             ; preds = %5699, %5710
+  %5711 = phi i64 [ %5743, %5710 ], [ 0, %5699 ]
+  %5712 = phi ptr [ %5742, %5710 ], [ %5700, %5699 ]
+  %5713 = load <8 x double>, ptr %5603, align 64, !tbaa !26
+  %5714 = extractelement <8 x double> %5713, i64 %5711
+  %5715 = getelementptr inbounds nuw i8, ptr %5712, i64 8
+  store double %5714, ptr %5712, align 8, !tbaa !41
+  %5716 = load <8 x double>, ptr %5701, align 64, !tbaa !26
+  %5717 = extractelement <8 x double> %5716, i64 %5711
+  %5718 = getelementptr inbounds nuw i8, ptr %5712, i64 16
+  store double %5717, ptr %5715, align 8, !tbaa !41
+  %5719 = load <8 x double>, ptr %5702, align 64, !tbaa !26
+  %5720 = extractelement <8 x double> %5719, i64 %5711
+  %5721 = getelementptr inbounds nuw i8, ptr %5712, i64 24
+  store double %5720, ptr %5718, align 8, !tbaa !41
+  %5722 = load <8 x double>, ptr %5703, align 64, !tbaa !26
+  %5723 = extractelement <8 x double> %5722, i64 %5711
+  %5724 = getelementptr inbounds nuw i8, ptr %5712, i64 32
+  store double %5723, ptr %5721, align 8, !tbaa !41
+  %5725 = load <8 x double>, ptr %5704, align 64, !tbaa !26
+  %5726 = extractelement <8 x double> %5725, i64 %5711
+  %5727 = getelementptr inbounds nuw i8, ptr %5712, i64 40
+  store double %5726, ptr %5724, align 8, !tbaa !41
+  %5728 = load <8 x double>, ptr %5705, align 64, !tbaa !26
+  %5729 = extractelement <8 x double> %5728, i64 %5711
+  %5730 = getelementptr inbounds nuw i8, ptr %5712, i64 48
+  store double %5729, ptr %5727, align 8, !tbaa !41
+  %5731 = load <8 x double>, ptr %5706, align 64, !tbaa !26
+  %5732 = extractelement <8 x double> %5731, i64 %5711
+  %5733 = getelementptr inbounds nuw i8, ptr %5712, i64 56
+  store double %5732, ptr %5730, align 8, !tbaa !41
+  %5734 = load <8 x double>, ptr %5707, align 64, !tbaa !26
+  %5735 = extractelement <8 x double> %5734, i64 %5711
+  %5736 = getelementptr inbounds nuw i8, ptr %5712, i64 64
+  store double %5735, ptr %5733, align 8, !tbaa !41
+  %5737 = load <8 x double>, ptr %5708, align 64, !tbaa !26
+  %5738 = extractelement <8 x double> %5737, i64 %5711
+  %5739 = getelementptr inbounds nuw i8, ptr %5712, i64 72
+  store double %5738, ptr %5736, align 8, !tbaa !41
+  %5740 = load <8 x double>, ptr %5709, align 64, !tbaa !26
+  %5741 = extractelement <8 x double> %5740, i64 %5711
+  %5742 = getelementptr inbounds nuw i8, ptr %5712, i64 80
+  store double %5741, ptr %5739, align 8, !tbaa !41
+  %5743 = add nuw nsw i64 %5711, 1
+  %5744 = icmp eq i64 %5743, %5636
+  br i1 %5744, label %5745, label %5710, !llvm.loop !158
 
-5683:                                             ; preds = %5648, %5622, %5618, %5540
-  %5684 = load <8 x double>, ptr %136, align 64, !tbaa !26
-  %5685 = load <8 x double>, ptr %157, align 64, !tbaa !26
-  %5686 = fsub <8 x double> %5684, %5685
-  %5687 = load <8 x double>, ptr %158, align 64, !tbaa !26
-  %5688 = fadd <8 x double> %5687, splat (double -1.000000e-09)
-  %5689 = fcmp oge <8 x double> %5686, %5688
-  %5690 = select <8 x i1> %5689, <8 x i64> %4393, <8 x i64> zeroinitializer
-  %5691 = load i64, ptr %156, align 8, !tbaa !20
-  %5692 = icmp sgt i64 %5691, 0
-  br i1 %5692, label %5693, label %5725
+5745:                                             ; preds = %5710, %5684, %5680, %5602
+  %5746 = load <8 x double>, ptr %137, align 64, !tbaa !26
+  %5747 = load <8 x double>, ptr %158, align 64, !tbaa !26
+  %5748 = fsub <8 x double> %5746, %5747
+  %5749 = load <8 x double>, ptr %159, align 64, !tbaa !26
+  %5750 = fadd <8 x double> %5749, splat (double -1.000000e-09)
+  %5751 = fcmp oge <8 x double> %5748, %5750
+  %5752 = select <8 x i1> %5751, <8 x i64> %4455, <8 x i64> zeroinitializer
+  %5753 = load i64, ptr %157, align 8, !tbaa !20
+  %5754 = icmp sgt i64 %5753, 0
+  br i1 %5754, label %5755, label %5787
 
-5693:                                             ; preds = %5683
-  %5694 = load ptr, ptr %129, align 8, !tbaa !28
-  %5695 = and i64 %5691, 1
-  %5696 = icmp eq i64 %5691, 1
-  br i1 %5696, label %5715, label %5697
+5755:                                             ; preds = %5745
+  %5756 = load ptr, ptr %130, align 8, !tbaa !28
+  %5757 = and i64 %5753, 1
+  %5758 = icmp eq i64 %5753, 1
+  br i1 %5758, label %5777, label %5759
 
-5697:                                             ; preds = %5693
-  %5698 = and i64 %5691, 9223372036854775806
-  br label %5699
+5759:                                             ; preds = %5755
+  %5760 = and i64 %5753, 9223372036854775806
+  br label %5761
 
-5699:                                             ; preds = %5699, %5697
-  %5700 = phi i64 [ 0, %5697 ], [ %5712, %5699 ]
-  %5701 = phi <8 x double> [ splat (double 1.000000e+09), %5697 ], [ %5711, %5699 ]
-  %5702 = phi i64 [ 0, %5697 ], [ %5713, %5699 ]
-  %5703 = getelementptr inbounds nuw %struct.Piece, ptr %5694, i64 %5700, i32 35
-  %5704 = load <8 x double>, ptr %5703, align 64, !tbaa !26
-  %5705 = fcmp olt <8 x double> %5701, %5704
-  %5706 = select <8 x i1> %5705, <8 x double> %5701, <8 x double> %5704
-  %5707 = or disjoint i64 %5700, 1
-  %5708 = getelementptr inbounds nuw %struct.Piece, ptr %5694, i64 %5707, i32 35
-  %5709 = load <8 x double>, ptr %5708, align 64, !tbaa !26
-  %5710 = fcmp olt <8 x double> %5706, %5709
-  %5711 = select <8 x i1> %5710, <8 x double> %5706, <8 x double> %5709
-  %5712 = add nuw nsw i64 %5700, 2
-  %5713 = add i64 %5702, 2
-  %5714 = icmp eq i64 %5713, %5698
-  br i1 %5714, label %5715, label %5699, !llvm.loop !137
+5761:                                             ; preds = %5761, %5759
+  %5762 = phi i64 [ 0, %5759 ], [ %5774, %5761 ]
+  %5763 = phi <8 x double> [ splat (double 1.000000e+09), %5759 ], [ %5773, %5761 ]
+  %5764 = phi i64 [ 0, %5759 ], [ %5775, %5761 ]
+  %5765 = getelementptr inbounds nuw %struct.Piece, ptr %5756, i64 %5762, i32 34
+  %5766 = load <8 x double>, ptr %5765, align 64, !tbaa !26
+  %5767 = fcmp olt <8 x double> %5763, %5766
+  %5768 = select <8 x i1> %5767, <8 x double> %5763, <8 x double> %5766
+  %5769 = or disjoint i64 %5762, 1
+  %5770 = getelementptr inbounds nuw %struct.Piece, ptr %5756, i64 %5769, i32 34
+  %5771 = load <8 x double>, ptr %5770, align 64, !tbaa !26
+  %5772 = fcmp olt <8 x double> %5768, %5771
+  %5773 = select <8 x i1> %5772, <8 x double> %5768, <8 x double> %5771
+  %5774 = add nuw nsw i64 %5762, 2
+  %5775 = add i64 %5764, 2
+  %5776 = icmp eq i64 %5775, %5760
+  br i1 %5776, label %5777, label %5761, !llvm.loop !138
 
-5715:                                             ; preds = %5699, %5693
-  %5716 = phi <8 x double> [ poison, %5693 ], [ %5711, %5699 ]
-  %5717 = phi i64 [ 0, %5693 ], [ %5712, %5699 ]
-  %5718 = phi <8 x double> [ splat (double 1.000000e+09), %5693 ], [ %5711, %5699 ]
-  %5719 = icmp eq i64 %5695, 0
-  br i1 %5719, label %5725, label %5720
+5777:                                             ; preds = %5761, %5755
+  %5778 = phi <8 x double> [ poison, %5755 ], [ %5773, %5761 ]
+  %5779 = phi i64 [ 0, %5755 ], [ %5774, %5761 ]
+  %5780 = phi <8 x double> [ splat (double 1.000000e+09), %5755 ], [ %5773, %5761 ]
+  %5781 = icmp eq i64 %5757, 0
+  br i1 %5781, label %5787, label %5782
 
-5720:                                             ; preds = %5715
-  %5721 = getelementptr inbounds nuw %struct.Piece, ptr %5694, i64 %5717, i32 35
-  %5722 = load <8 x double>, ptr %5721, align 64, !tbaa !26
-  %5723 = fcmp olt <8 x double> %5718, %5722
-  %5724 = select <8 x i1> %5723, <8 x double> %5718, <8 x double> %5722
-  br label %5725
+5782:                                             ; preds = %5777
+  %5783 = getelementptr inbounds nuw %struct.Piece, ptr %5756, i64 %5779, i32 34
+  %5784 = load <8 x double>, ptr %5783, align 64, !tbaa !26
+  %5785 = fcmp olt <8 x double> %5780, %5784
+  %5786 = select <8 x i1> %5785, <8 x double> %5780, <8 x double> %5784
+  br label %5787
 
-5725:                                             ; preds = %5720, %5715, %5683
-  %5726 = phi <8 x double> [ splat (double 1.000000e+09), %5683 ], [ %5716, %5715 ], [ %5724, %5720 ]
-  %5727 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %5726)
-  %5728 = insertelement <8 x double> poison, double %5727, i64 0
-  %5729 = shufflevector <8 x double> %5728, <8 x double> poison, <8 x i32> zeroinitializer
-  %5730 = load <8 x double>, ptr %213, align 64, !tbaa !26
-  %5731 = select <8 x i1> %4453, <8 x double> %5730, <8 x double> %5729
-  store <8 x double> %5731, ptr %213, align 64, !tbaa !26
-  %5732 = load <8 x double>, ptr %214, align 64, !tbaa !26
-  %5733 = fcmp une <8 x double> %5732, zeroinitializer
-  %5734 = load <8 x double>, ptr %187, align 64, !tbaa !26
-  %5735 = load <8 x double>, ptr %178, align 64, !tbaa !26
-  %5736 = fsub <8 x double> %5734, %5735
-  %5737 = fcmp une <8 x double> %5732, splat (double 1.000000e+00)
-  %5738 = load <8 x double>, ptr %144, align 64, !tbaa !26
-  %5739 = load <8 x double>, ptr %215, align 64, !tbaa !26
-  %5740 = fsub <8 x double> %5738, %5739
-  %5741 = select <8 x i1> %5737, <8 x double> splat (double -1.000000e+00), <8 x double> %5740
-  %5742 = fcmp une <8 x double> %5732, splat (double 2.000000e+00)
-  %5743 = fsub <8 x double> %5731, %5739
-  %5744 = select <8 x i1> %5742, <8 x double> %5741, <8 x double> %5743
-  %5745 = fcmp une <8 x double> %5732, splat (double 3.000000e+00)
-  %5746 = fsub <8 x double> %5736, %5739
-  %5747 = select <8 x i1> %5745, <8 x double> %5744, <8 x double> %5746
-  %5748 = fcmp une <8 x double> %5732, splat (double 4.000000e+00)
-  %5749 = fsub <8 x double> %5739, %5736
-  %5750 = select <8 x i1> %5748, <8 x double> %5747, <8 x double> %5749
-  %5751 = fcmp oge <8 x double> %5750, splat (double 0xBEB0C6F7A0B5ED8D)
-  %5752 = select <8 x i1> %5751, <8 x i1> %5733, <8 x i1> zeroinitializer
-  %5753 = select <8 x i1> %5752, <8 x i64> %4393, <8 x i64> zeroinitializer
-  %5754 = xor <8 x i64> %5753, splat (i64 -1)
-  %5755 = and <8 x i64> %5690, %5754
-  %5756 = load <8 x double>, ptr %126, align 64, !tbaa !26
-  %5757 = icmp ne <8 x i64> %5755, zeroinitializer
-  %5758 = select <8 x i1> %5733, <8 x i1> %5757, <8 x i1> zeroinitializer
-  %5759 = select <8 x i1> %5758, <8 x double> splat (double 2.000000e+00), <8 x double> %5756
-  store <8 x double> %5759, ptr %126, align 64, !tbaa !26
-  %5760 = or <8 x i64> %5753, %5690
-  %5761 = load <8 x double>, ptr %218, align 64, !tbaa !26
-  %5762 = fadd <8 x double> %5761, splat (double 1.000000e+00)
-  %5763 = icmp eq <8 x i64> %5760, zeroinitializer
-  %5764 = select <8 x i1> %5763, <8 x double> %5761, <8 x double> %5762
-  store <8 x double> %5764, ptr %218, align 64, !tbaa !26
-  %5765 = xor <8 x i64> %5760, %4393
-  %5766 = load <8 x double>, ptr %154, align 64, !tbaa !26
-  %5767 = fcmp oeq <8 x double> %5766, zeroinitializer
-  %5768 = load <8 x double>, ptr %155, align 64, !tbaa !26
-  %5769 = fcmp oeq <8 x double> %5768, zeroinitializer
-  %5770 = select <8 x i1> %5769, <8 x i1> %5767, <8 x i1> zeroinitializer
-  %5771 = select <8 x i1> %5770, <8 x i64> %5765, <8 x i64> zeroinitializer
-  %5772 = load <8 x double>, ptr %141, align 64, !tbaa !26
-  %5773 = fmul <8 x double> %5772, splat (double 5.000000e-01)
-  %5774 = load <8 x double>, ptr %142, align 64, !tbaa !26
-  %5775 = fadd <8 x double> %5774, %5773
-  %5776 = fadd <8 x double> %5775, splat (double -4.000000e-03)
-  %5777 = fcmp ult <8 x double> %5738, %5776
-  %5778 = fsub <8 x double> %5774, %5773
-  %5779 = fadd <8 x double> %5778, splat (double 4.000000e-03)
-  %5780 = fcmp ole <8 x double> %5738, %5779
-  %5781 = load <8 x i64>, ptr %143, align 64, !tbaa !26
-  %5782 = select <8 x i1> %5780, <8 x i64> splat (i64 -1), <8 x i64> %5781
-  %5783 = select <8 x i1> %5777, <8 x i64> %5782, <8 x i64> zeroinitializer
-  %5784 = xor <8 x i64> %5783, %5781
-  %5785 = and <8 x i64> %5784, %5771
-  %5786 = and <8 x i64> %5783, %5771
-  %5787 = xor <8 x i64> %5771, splat (i64 -1)
-  %5788 = and <8 x i64> %5781, %5787
-  %5789 = or <8 x i64> %5786, %5788
-  store <8 x i64> %5789, ptr %143, align 64, !tbaa !26
-  %5790 = load <8 x i64>, ptr %153, align 64, !tbaa !26
-  %5791 = or <8 x i64> %5785, %5790
-  store <8 x i64> %5791, ptr %153, align 64, !tbaa !26
-  %5792 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %5760)
-  %5793 = icmp eq i64 %5792, 0
-  br i1 %5793, label %5828, label %5794
+5787:                                             ; preds = %5782, %5777, %5745
+  %5788 = phi <8 x double> [ splat (double 1.000000e+09), %5745 ], [ %5778, %5777 ], [ %5786, %5782 ]
+  %5789 = tail call double @llvm.vector.reduce.fmin.v8f64(<8 x double> %5788)
+  %5790 = insertelement <8 x double> poison, double %5789, i64 0
+  %5791 = shufflevector <8 x double> %5790, <8 x double> poison, <8 x i32> zeroinitializer
+  %5792 = load <8 x double>, ptr %214, align 64, !tbaa !26
+  %5793 = select <8 x i1> %4515, <8 x double> %5792, <8 x double> %5791
+  store <8 x double> %5793, ptr %214, align 64, !tbaa !26
+  %5794 = load <8 x double>, ptr %215, align 64, !tbaa !26
+  %5795 = fcmp une <8 x double> %5794, zeroinitializer
+  %5796 = load <8 x double>, ptr %188, align 64, !tbaa !26
+  %5797 = load <8 x double>, ptr %179, align 64, !tbaa !26
+  %5798 = fsub <8 x double> %5796, %5797
+  %5799 = fcmp une <8 x double> %5794, splat (double 1.000000e+00)
+  %5800 = load <8 x double>, ptr %145, align 64, !tbaa !26
+  %5801 = load <8 x double>, ptr %216, align 64, !tbaa !26
+  %5802 = fsub <8 x double> %5800, %5801
+  %5803 = select <8 x i1> %5799, <8 x double> splat (double -1.000000e+00), <8 x double> %5802
+  %5804 = fcmp une <8 x double> %5794, splat (double 2.000000e+00)
+  %5805 = fsub <8 x double> %5793, %5801
+  %5806 = select <8 x i1> %5804, <8 x double> %5803, <8 x double> %5805
+  %5807 = fcmp une <8 x double> %5794, splat (double 3.000000e+00)
+  %5808 = fsub <8 x double> %5798, %5801
+  %5809 = select <8 x i1> %5807, <8 x double> %5806, <8 x double> %5808
+  %5810 = fcmp une <8 x double> %5794, splat (double 4.000000e+00)
+  %5811 = fsub <8 x double> %5801, %5798
+  %5812 = select <8 x i1> %5810, <8 x double> %5809, <8 x double> %5811
+  %5813 = fcmp oge <8 x double> %5812, splat (double 0xBEB0C6F7A0B5ED8D)
+  %5814 = select <8 x i1> %5813, <8 x i1> %5795, <8 x i1> zeroinitializer
+  %5815 = select <8 x i1> %5814, <8 x i64> %4455, <8 x i64> zeroinitializer
+  %5816 = xor <8 x i64> %5815, splat (i64 -1)
+  %5817 = and <8 x i64> %5752, %5816
+  %5818 = load <8 x double>, ptr %126, align 64, !tbaa !26
+  %5819 = icmp ne <8 x i64> %5817, zeroinitializer
+  %5820 = select <8 x i1> %5795, <8 x i1> %5819, <8 x i1> zeroinitializer
+  %5821 = select <8 x i1> %5820, <8 x double> splat (double 2.000000e+00), <8 x double> %5818
+  store <8 x double> %5821, ptr %126, align 64, !tbaa !26
+  %5822 = or <8 x i64> %5815, %5752
+  %5823 = load <8 x double>, ptr %219, align 64, !tbaa !26
+  %5824 = fadd <8 x double> %5823, splat (double 1.000000e+00)
+  %5825 = icmp eq <8 x i64> %5822, zeroinitializer
+  %5826 = select <8 x i1> %5825, <8 x double> %5823, <8 x double> %5824
+  store <8 x double> %5826, ptr %219, align 64, !tbaa !26
+  %5827 = xor <8 x i64> %5822, %4455
+  %5828 = load <8 x double>, ptr %155, align 64, !tbaa !26
+  %5829 = fcmp oeq <8 x double> %5828, zeroinitializer
+  %5830 = load <8 x double>, ptr %156, align 64, !tbaa !26
+  %5831 = fcmp oeq <8 x double> %5830, zeroinitializer
+  %5832 = select <8 x i1> %5831, <8 x i1> %5829, <8 x i1> zeroinitializer
+  %5833 = select <8 x i1> %5832, <8 x i64> %5827, <8 x i64> zeroinitializer
+  %5834 = load <8 x double>, ptr %142, align 64, !tbaa !26
+  %5835 = fmul <8 x double> %5834, splat (double 5.000000e-01)
+  %5836 = load <8 x double>, ptr %143, align 64, !tbaa !26
+  %5837 = fadd <8 x double> %5836, %5835
+  %5838 = fadd <8 x double> %5837, splat (double -4.000000e-03)
+  %5839 = fcmp ult <8 x double> %5800, %5838
+  %5840 = fsub <8 x double> %5836, %5835
+  %5841 = fadd <8 x double> %5840, splat (double 4.000000e-03)
+  %5842 = fcmp ole <8 x double> %5800, %5841
+  %5843 = load <8 x i64>, ptr %144, align 64, !tbaa !26
+  %5844 = select <8 x i1> %5842, <8 x i64> splat (i64 -1), <8 x i64> %5843
+  %5845 = select <8 x i1> %5839, <8 x i64> %5844, <8 x i64> zeroinitializer
+  %5846 = xor <8 x i64> %5845, %5843
+  %5847 = and <8 x i64> %5846, %5833
+  %5848 = and <8 x i64> %5845, %5833
+  %5849 = xor <8 x i64> %5833, splat (i64 -1)
+  %5850 = and <8 x i64> %5843, %5849
+  %5851 = or <8 x i64> %5848, %5850
+  store <8 x i64> %5851, ptr %144, align 64, !tbaa !26
+  %5852 = load <8 x i64>, ptr %154, align 64, !tbaa !26
+  %5853 = or <8 x i64> %5847, %5852
+  store <8 x i64> %5853, ptr %154, align 64, !tbaa !26
+  %5854 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %5822)
+  %5855 = icmp eq i64 %5854, 0
+  br i1 %5855, label %5890, label %5856
 
-5794:                                             ; preds = %5725
-  %5795 = extractelement <8 x i64> %5760, i64 0
-  %5796 = icmp eq i64 %5795, 0
-  br i1 %5796, label %5798, label %5797
+5856:                                             ; preds = %5787
+  %5857 = extractelement <8 x i64> %5822, i64 0
+  %5858 = icmp eq i64 %5857, 0
+  br i1 %5858, label %5860, label %5859
 
-5797:                                             ; preds = %5794
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 0) #6
-  br label %5798
+5859:                                             ; preds = %5856
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(224) %0, i32 noundef 0) #6
+  br label %5860
 
-5798:                                             ; preds = %5797, %5794
-  %5799 = extractelement <8 x i64> %5760, i64 1
-  %5800 = icmp eq i64 %5799, 0
-  br i1 %5800, label %5802, label %5801
+5860:                                             ; preds = %5859, %5856
+  %5861 = extractelement <8 x i64> %5822, i64 1
+  %5862 = icmp eq i64 %5861, 0
+  br i1 %5862, label %5864, label %5863
 
-5801:                                             ; preds = %5798
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 1) #6
-  br label %5802
+5863:                                             ; preds = %5860
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(224) %0, i32 noundef 1) #6
+  br label %5864
 
-5802:                                             ; preds = %5801, %5798
-  %5803 = extractelement <8 x i64> %5760, i64 2
-  %5804 = icmp eq i64 %5803, 0
-  br i1 %5804, label %5806, label %5805
+5864:                                             ; preds = %5863, %5860
+  %5865 = extractelement <8 x i64> %5822, i64 2
+  %5866 = icmp eq i64 %5865, 0
+  br i1 %5866, label %5868, label %5867
 
-5805:                                             ; preds = %5802
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 2) #6
-  br label %5806
+5867:                                             ; preds = %5864
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(224) %0, i32 noundef 2) #6
+  br label %5868
 
-5806:                                             ; preds = %5805, %5802
-  %5807 = extractelement <8 x i64> %5760, i64 3
-  %5808 = icmp eq i64 %5807, 0
-  br i1 %5808, label %5810, label %5809
+5868:                                             ; preds = %5867, %5864
+  %5869 = extractelement <8 x i64> %5822, i64 3
+  %5870 = icmp eq i64 %5869, 0
+  br i1 %5870, label %5872, label %5871
 
-5809:                                             ; preds = %5806
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 3) #6
-  br label %5810
+5871:                                             ; preds = %5868
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(224) %0, i32 noundef 3) #6
+  br label %5872
 
-5810:                                             ; preds = %5809, %5806
-  %5811 = extractelement <8 x i64> %5760, i64 4
-  %5812 = icmp eq i64 %5811, 0
-  br i1 %5812, label %5814, label %5813
+5872:                                             ; preds = %5871, %5868
+  %5873 = extractelement <8 x i64> %5822, i64 4
+  %5874 = icmp eq i64 %5873, 0
+  br i1 %5874, label %5876, label %5875
 
-5813:                                             ; preds = %5810
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 4) #6
-  br label %5814
+5875:                                             ; preds = %5872
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(224) %0, i32 noundef 4) #6
+  br label %5876
 
-5814:                                             ; preds = %5813, %5810
-  %5815 = extractelement <8 x i64> %5760, i64 5
-  %5816 = icmp eq i64 %5815, 0
-  br i1 %5816, label %5818, label %5817
+5876:                                             ; preds = %5875, %5872
+  %5877 = extractelement <8 x i64> %5822, i64 5
+  %5878 = icmp eq i64 %5877, 0
+  br i1 %5878, label %5880, label %5879
 
-5817:                                             ; preds = %5814
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 5) #6
-  br label %5818
+5879:                                             ; preds = %5876
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(224) %0, i32 noundef 5) #6
+  br label %5880
 
-5818:                                             ; preds = %5817, %5814
-  %5819 = extractelement <8 x i64> %5760, i64 6
-  %5820 = icmp eq i64 %5819, 0
-  br i1 %5820, label %5822, label %5821
+5880:                                             ; preds = %5879, %5876
+  %5881 = extractelement <8 x i64> %5822, i64 6
+  %5882 = icmp eq i64 %5881, 0
+  br i1 %5882, label %5884, label %5883
 
-5821:                                             ; preds = %5818
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 6) #6
-  br label %5822
+5883:                                             ; preds = %5880
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(224) %0, i32 noundef 6) #6
+  br label %5884
 
-5822:                                             ; preds = %5821, %5818
-  %5823 = extractelement <8 x i64> %5760, i64 7
-  %5824 = icmp eq i64 %5823, 0
-  br i1 %5824, label %5826, label %5825
+5884:                                             ; preds = %5883, %5880
+  %5885 = extractelement <8 x i64> %5822, i64 7
+  %5886 = icmp eq i64 %5885, 0
+  br i1 %5886, label %5888, label %5887
 
-5825:                                             ; preds = %5822
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(216) %0, i32 noundef 7) #6
-  br label %5826
+5887:                                             ; preds = %5884
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %1, ptr noundef nonnull align 8 dereferenceable(224) %0, i32 noundef 7) #6
+  br label %5888
 
-5826:                                             ; preds = %5825, %5822
-  %5827 = load <8 x double>, ptr %126, align 64, !tbaa !26
-  br label %5828
+5888:                                             ; preds = %5887, %5884
+  %5889 = load <8 x double>, ptr %126, align 64, !tbaa !26
+  br label %5890
 
-5828:                                             ; preds = %5826, %5725
-  %5829 = phi <8 x double> [ %5827, %5826 ], [ %5759, %5725 ]
-  %5830 = load <8 x double>, ptr %123, align 64, !tbaa !26
-  %5831 = load <8 x double>, ptr %226, align 64, !tbaa !26
-  %5832 = fadd <8 x double> %5831, splat (double -1.000000e+00)
-  %5833 = fcmp oge <8 x double> %5830, %5832
-  %5834 = select <8 x i1> %5833, <8 x i64> %4393, <8 x i64> zeroinitializer
-  %5835 = icmp eq <8 x i64> %5834, zeroinitializer
-  %5836 = select <8 x i1> %5835, <8 x double> %5829, <8 x double> splat (double 1.000000e+00)
-  store <8 x double> %5836, ptr %126, align 64, !tbaa !26
-  %5837 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %5834)
-  %5838 = icmp eq i64 %5837, 0
-  br i1 %5838, label %516, label %5839
+5890:                                             ; preds = %5888, %5787
+  %5891 = phi <8 x double> [ %5889, %5888 ], [ %5821, %5787 ]
+  %5892 = load <8 x double>, ptr %123, align 64, !tbaa !26
+  %5893 = load <8 x double>, ptr %226, align 64, !tbaa !26
+  %5894 = fadd <8 x double> %5893, splat (double -1.000000e+00)
+  %5895 = fcmp oge <8 x double> %5892, %5894
+  %5896 = select <8 x i1> %5895, <8 x i64> %4455, <8 x i64> zeroinitializer
+  %5897 = icmp eq <8 x i64> %5896, zeroinitializer
+  %5898 = select <8 x i1> %5897, <8 x double> %5891, <8 x double> splat (double 1.000000e+00)
+  store <8 x double> %5898, ptr %126, align 64, !tbaa !26
+  %5899 = tail call i64 @llvm.vector.reduce.or.v8i64(<8 x i64> %5896)
+  %5900 = icmp eq i64 %5899, 0
+  br i1 %5900, label %519, label %5901
 
-5839:                                             ; preds = %5828
-  %5840 = extractelement <8 x i64> %5834, i64 0
-  %5841 = icmp eq i64 %5840, 0
-  br i1 %5841, label %5843, label %5842
+5901:                                             ; preds = %5890
+  %5902 = extractelement <8 x i64> %5896, i64 0
+  %5903 = icmp eq i64 %5902, 0
+  br i1 %5903, label %5905, label %5904
 
-5842:                                             ; preds = %5839
+5904:                                             ; preds = %5901
   store double 1.000000e+00, ptr %118, align 8, !tbaa !41
-  br label %5843
+  br label %5905
 
-5843:                                             ; preds = %5842, %5839
-  %5844 = extractelement <8 x i64> %5834, i64 1
-  %5845 = icmp eq i64 %5844, 0
-  br i1 %5845, label %5847, label %5846
+5905:                                             ; preds = %5904, %5901
+  %5906 = extractelement <8 x i64> %5896, i64 1
+  %5907 = icmp eq i64 %5906, 0
+  br i1 %5907, label %5909, label %5908
 
-5846:                                             ; preds = %5843
+5908:                                             ; preds = %5905
   store double 1.000000e+00, ptr %270, align 8, !tbaa !41
-  br label %5847
+  br label %5909
 
-5847:                                             ; preds = %5846, %5843
-  %5848 = extractelement <8 x i64> %5834, i64 2
-  %5849 = icmp eq i64 %5848, 0
-  br i1 %5849, label %5851, label %5850
+5909:                                             ; preds = %5908, %5905
+  %5910 = extractelement <8 x i64> %5896, i64 2
+  %5911 = icmp eq i64 %5910, 0
+  br i1 %5911, label %5913, label %5912
 
-5850:                                             ; preds = %5847
+5912:                                             ; preds = %5909
   store double 1.000000e+00, ptr %271, align 8, !tbaa !41
-  br label %5851
+  br label %5913
 
-5851:                                             ; preds = %5850, %5847
-  %5852 = extractelement <8 x i64> %5834, i64 3
-  %5853 = icmp eq i64 %5852, 0
-  br i1 %5853, label %5855, label %5854
+5913:                                             ; preds = %5912, %5909
+  %5914 = extractelement <8 x i64> %5896, i64 3
+  %5915 = icmp eq i64 %5914, 0
+  br i1 %5915, label %5917, label %5916
 
-5854:                                             ; preds = %5851
+5916:                                             ; preds = %5913
   store double 1.000000e+00, ptr %272, align 8, !tbaa !41
-  br label %5855
+  br label %5917
 
-5855:                                             ; preds = %5854, %5851
-  %5856 = extractelement <8 x i64> %5834, i64 4
-  %5857 = icmp eq i64 %5856, 0
-  br i1 %5857, label %5859, label %5858
+5917:                                             ; preds = %5916, %5913
+  %5918 = extractelement <8 x i64> %5896, i64 4
+  %5919 = icmp eq i64 %5918, 0
+  br i1 %5919, label %5921, label %5920
 
-5858:                                             ; preds = %5855
+5920:                                             ; preds = %5917
   store double 1.000000e+00, ptr %273, align 8, !tbaa !41
-  br label %5859
+  br label %5921
 
-5859:                                             ; preds = %5858, %5855
-  %5860 = extractelement <8 x i64> %5834, i64 5
-  %5861 = icmp eq i64 %5860, 0
-  br i1 %5861, label %5863, label %5862
+5921:                                             ; preds = %5920, %5917
+  %5922 = extractelement <8 x i64> %5896, i64 5
+  %5923 = icmp eq i64 %5922, 0
+  br i1 %5923, label %5925, label %5924
 
-5862:                                             ; preds = %5859
+5924:                                             ; preds = %5921
   store double 1.000000e+00, ptr %274, align 8, !tbaa !41
-  br label %5863
+  br label %5925
 
-5863:                                             ; preds = %5862, %5859
-  %5864 = extractelement <8 x i64> %5834, i64 6
-  %5865 = icmp eq i64 %5864, 0
-  br i1 %5865, label %5867, label %5866
+5925:                                             ; preds = %5924, %5921
+  %5926 = extractelement <8 x i64> %5896, i64 6
+  %5927 = icmp eq i64 %5926, 0
+  br i1 %5927, label %5929, label %5928
 
-5866:                                             ; preds = %5863
+5928:                                             ; preds = %5925
   store double 1.000000e+00, ptr %275, align 8, !tbaa !41
-  br label %5867
+  br label %5929
 
-5867:                                             ; preds = %5866, %5863
-  %5868 = extractelement <8 x i64> %5834, i64 7
-  %5869 = icmp eq i64 %5868, 0
-  br i1 %5869, label %516, label %5870
+5929:                                             ; preds = %5928, %5925
+  %5930 = extractelement <8 x i64> %5896, i64 7
+  %5931 = icmp eq i64 %5930, 0
+  br i1 %5931, label %519, label %5932
 
-5870:                                             ; preds = %5867
+5932:                                             ; preds = %5929
   store double 1.000000e+00, ptr %276, align 8, !tbaa !41
-  br label %516
+  br label %519
 
-5871:                                             ; preds = %516, %521, %109
-  %5872 = phi i64 [ 0, %109 ], [ 1, %521 ], [ 0, %516 ]
-  ret i64 %5872
+5933:                                             ; preds = %519, %524, %109
+  %5934 = phi i64 [ 0, %109 ], [ 1, %524 ], [ 0, %519 ]
+  ret i64 %5934
 }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(readwrite, inaccessiblemem: none)
-define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr nocapture noundef nonnull align 8 dereferenceable(216) %1, i32 noundef range(i32 0, 8) %2) unnamed_addr #2 {
+define internal fastcc void @_ZL10begin_cookR5GroupR3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr nocapture noundef nonnull align 8 dereferenceable(224) %1, i32 noundef range(i32 0, 8) %2) unnamed_addr #2 {
   %4 = alloca <8 x i64>, align 64
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %4) #7
   store <8 x i64> zeroinitializer, ptr %4, align 64, !tbaa !26
-  %5 = getelementptr inbounds nuw i8, ptr %0, i64 2408
-  %6 = zext nneg i32 %2 to i64
-  %7 = load i64, ptr %5, align 8, !tbaa !27
-  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %2, i64 noundef %7) #6
-  %8 = getelementptr inbounds nuw i64, ptr %4, i64 %6
-  store i64 -1, ptr %8, align 8, !tbaa !30
-  %9 = add nuw nsw i64 %6, 1
-  %10 = load i64, ptr %5, align 8, !tbaa !27
-  %11 = trunc nuw nsw i64 %9 to i32
-  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %11, i64 noundef %10) #6
-  %12 = getelementptr inbounds nuw i64, ptr %4, i64 %9
+  %5 = getelementptr inbounds nuw i8, ptr %1, i64 160
+  %6 = getelementptr inbounds nuw i8, ptr %0, i64 2408
+  %7 = zext nneg i32 %2 to i64
+  %8 = load ptr, ptr %5, align 8, !tbaa !162
+  %9 = load i64, ptr %6, align 8, !tbaa !27
+  %10 = getelementptr inbounds i64, ptr %8, i64 %9
+  %11 = load i64, ptr %10, align 8, !tbaa !30
+  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(224) %1, i32 noundef %2, i64 noundef %11) #6
+  %12 = getelementptr inbounds nuw i64, ptr %4, i64 %7
   store i64 -1, ptr %12, align 8, !tbaa !30
-  %13 = add nuw nsw i64 %6, 2
-  %14 = load i64, ptr %5, align 8, !tbaa !27
-  %15 = trunc nuw nsw i64 %13 to i32
-  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %15, i64 noundef %14) #6
-  %16 = getelementptr inbounds nuw i64, ptr %4, i64 %13
-  store i64 -1, ptr %16, align 8, !tbaa !30
-  %17 = add nuw nsw i64 %6, 3
-  %18 = load i64, ptr %5, align 8, !tbaa !27
-  %19 = trunc nuw nsw i64 %17 to i32
-  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %19, i64 noundef %18) #6
-  %20 = getelementptr inbounds nuw i64, ptr %4, i64 %17
-  store i64 -1, ptr %20, align 8, !tbaa !30
-  %21 = add nuw nsw i64 %6, 4
-  %22 = load i64, ptr %5, align 8, !tbaa !27
-  %23 = trunc nuw nsw i64 %21 to i32
-  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %23, i64 noundef %22) #6
-  %24 = getelementptr inbounds nuw i64, ptr %4, i64 %21
-  store i64 -1, ptr %24, align 8, !tbaa !30
-  %25 = add nuw nsw i64 %6, 5
-  %26 = load i64, ptr %5, align 8, !tbaa !27
-  %27 = trunc nuw nsw i64 %25 to i32
-  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %27, i64 noundef %26) #6
-  %28 = getelementptr inbounds nuw i64, ptr %4, i64 %25
-  store i64 -1, ptr %28, align 8, !tbaa !30
-  %29 = add nuw nsw i64 %6, 6
-  %30 = load i64, ptr %5, align 8, !tbaa !27
-  %31 = trunc nuw nsw i64 %29 to i32
-  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %31, i64 noundef %30) #6
-  %32 = getelementptr inbounds nuw i64, ptr %4, i64 %29
-  store i64 -1, ptr %32, align 8, !tbaa !30
-  %33 = add nuw nsw i64 %6, 7
-  %34 = load i64, ptr %5, align 8, !tbaa !27
-  %35 = trunc nuw nsw i64 %33 to i32
-  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %35, i64 noundef %34) #6
-  %36 = getelementptr inbounds nuw i64, ptr %4, i64 %33
-  store i64 -1, ptr %36, align 8, !tbaa !30
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %2) #6
-  %37 = add nuw nsw i32 %2, 1
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %37) #6
-  %38 = add nuw nsw i32 %2, 2
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %38) #6
-  %39 = add nuw nsw i32 %2, 3
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %39) #6
-  %40 = add nuw nsw i32 %2, 4
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %40) #6
-  %41 = add nuw nsw i32 %2, 5
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %41) #6
-  %42 = add nuw nsw i32 %2, 6
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %42) #6
-  %43 = add nuw nsw i32 %2, 7
-  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(216) %1, i32 noundef %43) #6
-  %44 = getelementptr inbounds nuw i8, ptr %0, i64 2408
-  %45 = load i64, ptr %44, align 8, !tbaa !27
-  %46 = add nsw i64 %45, 1
-  store i64 %46, ptr %44, align 8, !tbaa !27
-  %47 = load <8 x i64>, ptr %4, align 64, !tbaa !26
-  %48 = getelementptr inbounds nuw i8, ptr %0, i64 6208
-  %49 = load ptr, ptr %48, align 64, !tbaa !37
-  %50 = getelementptr inbounds nuw i8, ptr %0, i64 3840
-  %51 = load <8 x double>, ptr %50, align 64, !tbaa !26
-  %52 = getelementptr inbounds nuw i8, ptr %49, i64 64
-  store <8 x double> %51, ptr %49, align 64, !tbaa !26
-  %53 = getelementptr inbounds nuw i8, ptr %0, i64 4096
-  %54 = load <8 x double>, ptr %53, align 64, !tbaa !26
-  %55 = getelementptr inbounds nuw i8, ptr %49, i64 128
-  store <8 x double> %54, ptr %52, align 64, !tbaa !26
-  %56 = getelementptr inbounds nuw i8, ptr %0, i64 2880
-  %57 = getelementptr inbounds nuw i8, ptr %0, i64 2944
-  %58 = load <8 x double>, ptr %57, align 64, !tbaa !26
-  %59 = getelementptr inbounds nuw i8, ptr %49, i64 192
-  store <8 x double> %58, ptr %55, align 64, !tbaa !26
-  %60 = load <8 x double>, ptr %56, align 64, !tbaa !26
-  %61 = getelementptr inbounds nuw i8, ptr %49, i64 256
-  store <8 x double> %60, ptr %59, align 64, !tbaa !26
-  %62 = getelementptr inbounds nuw i8, ptr %0, i64 2376
-  %63 = load i64, ptr %62, align 8, !tbaa !20
-  %64 = icmp sgt i64 %63, 0
-  br i1 %64, label %65, label %67
+  %13 = add nuw nsw i64 %7, 1
+  %14 = load ptr, ptr %5, align 8, !tbaa !162
+  %15 = load i64, ptr %6, align 8, !tbaa !27
+  %16 = getelementptr inbounds i64, ptr %14, i64 %15
+  %17 = load i64, ptr %16, align 8, !tbaa !30
+  %18 = trunc nuw nsw i64 %13 to i32
+  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(224) %1, i32 noundef %18, i64 noundef %17) #6
+  %19 = getelementptr inbounds nuw i64, ptr %4, i64 %13
+  store i64 -1, ptr %19, align 8, !tbaa !30
+  %20 = add nuw nsw i64 %7, 2
+  %21 = load ptr, ptr %5, align 8, !tbaa !162
+  %22 = load i64, ptr %6, align 8, !tbaa !27
+  %23 = getelementptr inbounds i64, ptr %21, i64 %22
+  %24 = load i64, ptr %23, align 8, !tbaa !30
+  %25 = trunc nuw nsw i64 %20 to i32
+  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(224) %1, i32 noundef %25, i64 noundef %24) #6
+  %26 = getelementptr inbounds nuw i64, ptr %4, i64 %20
+  store i64 -1, ptr %26, align 8, !tbaa !30
+  %27 = add nuw nsw i64 %7, 3
+  %28 = load ptr, ptr %5, align 8, !tbaa !162
+  %29 = load i64, ptr %6, align 8, !tbaa !27
+  %30 = getelementptr inbounds i64, ptr %28, i64 %29
+  %31 = load i64, ptr %30, align 8, !tbaa !30
+  %32 = trunc nuw nsw i64 %27 to i32
+  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(224) %1, i32 noundef %32, i64 noundef %31) #6
+  %33 = getelementptr inbounds nuw i64, ptr %4, i64 %27
+  store i64 -1, ptr %33, align 8, !tbaa !30
+  %34 = add nuw nsw i64 %7, 4
+  %35 = load ptr, ptr %5, align 8, !tbaa !162
+  %36 = load i64, ptr %6, align 8, !tbaa !27
+  %37 = getelementptr inbounds i64, ptr %35, i64 %36
+  %38 = load i64, ptr %37, align 8, !tbaa !30
+  %39 = trunc nuw nsw i64 %34 to i32
+  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(224) %1, i32 noundef %39, i64 noundef %38) #6
+  %40 = getelementptr inbounds nuw i64, ptr %4, i64 %34
+  store i64 -1, ptr %40, align 8, !tbaa !30
+  %41 = add nuw nsw i64 %7, 5
+  %42 = load ptr, ptr %5, align 8, !tbaa !162
+  %43 = load i64, ptr %6, align 8, !tbaa !27
+  %44 = getelementptr inbounds i64, ptr %42, i64 %43
+  %45 = load i64, ptr %44, align 8, !tbaa !30
+  %46 = trunc nuw nsw i64 %41 to i32
+  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(224) %1, i32 noundef %46, i64 noundef %45) #6
+  %47 = getelementptr inbounds nuw i64, ptr %4, i64 %41
+  store i64 -1, ptr %47, align 8, !tbaa !30
+  %48 = add nuw nsw i64 %7, 6
+  %49 = load ptr, ptr %5, align 8, !tbaa !162
+  %50 = load i64, ptr %6, align 8, !tbaa !27
+  %51 = getelementptr inbounds i64, ptr %49, i64 %50
+  %52 = load i64, ptr %51, align 8, !tbaa !30
+  %53 = trunc nuw nsw i64 %48 to i32
+  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(224) %1, i32 noundef %53, i64 noundef %52) #6
+  %54 = getelementptr inbounds nuw i64, ptr %4, i64 %48
+  store i64 -1, ptr %54, align 8, !tbaa !30
+  %55 = add nuw nsw i64 %7, 7
+  %56 = load ptr, ptr %5, align 8, !tbaa !162
+  %57 = load i64, ptr %6, align 8, !tbaa !27
+  %58 = getelementptr inbounds i64, ptr %56, i64 %57
+  %59 = load i64, ptr %58, align 8, !tbaa !30
+  %60 = trunc nuw nsw i64 %55 to i32
+  tail call fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(224) %1, i32 noundef %60, i64 noundef %59) #6
+  %61 = getelementptr inbounds nuw i64, ptr %4, i64 %55
+  store i64 -1, ptr %61, align 8, !tbaa !30
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(224) %1, i32 noundef %2) #6
+  %62 = add nuw nsw i32 %2, 1
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(224) %1, i32 noundef %62) #6
+  %63 = add nuw nsw i32 %2, 2
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(224) %1, i32 noundef %63) #6
+  %64 = add nuw nsw i32 %2, 3
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(224) %1, i32 noundef %64) #6
+  %65 = add nuw nsw i32 %2, 4
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(224) %1, i32 noundef %65) #6
+  %66 = add nuw nsw i32 %2, 5
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(224) %1, i32 noundef %66) #6
+  %67 = add nuw nsw i32 %2, 6
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(224) %1, i32 noundef %67) #6
+  %68 = add nuw nsw i32 %2, 7
+  tail call fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr noundef nonnull align 8 dereferenceable(224) %1, i32 noundef %68) #6
+  %69 = getelementptr inbounds nuw i8, ptr %0, i64 2408
+  %70 = load i64, ptr %69, align 8, !tbaa !27
+  %71 = add nsw i64 %70, 1
+  store i64 %71, ptr %69, align 8, !tbaa !27
+  %72 = load <8 x i64>, ptr %4, align 64, !tbaa !26
+  %73 = getelementptr inbounds nuw i8, ptr %0, i64 6208
+  %74 = load ptr, ptr %73, align 64, !tbaa !37
+  %75 = getelementptr inbounds nuw i8, ptr %0, i64 3840
+  %76 = load <8 x double>, ptr %75, align 64, !tbaa !26
+  %77 = getelementptr inbounds nuw i8, ptr %74, i64 64
+  store <8 x double> %76, ptr %74, align 64, !tbaa !26
+  %78 = getelementptr inbounds nuw i8, ptr %0, i64 4096
+  %79 = load <8 x double>, ptr %78, align 64, !tbaa !26
+  %80 = getelementptr inbounds nuw i8, ptr %74, i64 128
+  store <8 x double> %79, ptr %77, align 64, !tbaa !26
+  %81 = getelementptr inbounds nuw i8, ptr %0, i64 2880
+  %82 = getelementptr inbounds nuw i8, ptr %0, i64 2944
+  %83 = load <8 x double>, ptr %82, align 64, !tbaa !26
+  %84 = getelementptr inbounds nuw i8, ptr %74, i64 192
+  store <8 x double> %83, ptr %80, align 64, !tbaa !26
+  %85 = load <8 x double>, ptr %81, align 64, !tbaa !26
+  %86 = getelementptr inbounds nuw i8, ptr %74, i64 256
+  store <8 x double> %85, ptr %84, align 64, !tbaa !26
+  %87 = getelementptr inbounds nuw i8, ptr %0, i64 2376
+  %88 = load i64, ptr %87, align 8, !tbaa !20
+  %89 = icmp sgt i64 %88, 0
+  br i1 %89, label %90, label %92
 
-65:                                               ; preds = %3
-  %66 = getelementptr inbounds nuw i8, ptr %0, i64 6216
-  br label %72
+90:                                               ; preds = %3
+  %91 = getelementptr inbounds nuw i8, ptr %0, i64 6216
+  br label %97
 
-67:                                               ; preds = %72, %3
-  %68 = phi ptr [ %61, %3 ], [ %78, %72 ]
-  %69 = getelementptr inbounds nuw i8, ptr %1, i64 40
-  %70 = load i64, ptr %69, align 8, !tbaa !151
-  %71 = icmp eq i64 %70, 0
-  br i1 %71, label %213, label %82
+92:                                               ; preds = %97, %3
+  %93 = phi ptr [ %86, %3 ], [ %103, %97 ]
+  %94 = getelementptr inbounds nuw i8, ptr %1, i64 40
+  %95 = load i64, ptr %94, align 8, !tbaa !43
+  %96 = icmp eq i64 %95, 0
+  br i1 %96, label %238, label %107
 
-72:                                               ; preds = %65, %72
-  %73 = phi ptr [ %61, %65 ], [ %78, %72 ]
-  %74 = phi i64 [ 0, %65 ], [ %79, %72 ]
-  %75 = load ptr, ptr %66, align 8, !tbaa !28
-  %76 = getelementptr inbounds nuw %struct.Piece, ptr %75, i64 %74, i32 35
-  %77 = load <8 x double>, ptr %76, align 64, !tbaa !26
-  %78 = getelementptr inbounds nuw i8, ptr %73, i64 64
-  store <8 x double> %77, ptr %73, align 64, !tbaa !26
-  %79 = add nuw nsw i64 %74, 1
-  %80 = load i64, ptr %62, align 8, !tbaa !20
-  %81 = icmp slt i64 %79, %80
-  br i1 %81, label %72, label %67, !llvm.loop !152
+97:                                               ; preds = %90, %97
+  %98 = phi ptr [ %86, %90 ], [ %103, %97 ]
+  %99 = phi i64 [ 0, %90 ], [ %104, %97 ]
+  %100 = load ptr, ptr %91, align 8, !tbaa !28
+  %101 = getelementptr inbounds nuw %struct.Piece, ptr %100, i64 %99, i32 34
+  %102 = load <8 x double>, ptr %101, align 64, !tbaa !26
+  %103 = getelementptr inbounds nuw i8, ptr %98, i64 64
+  store <8 x double> %102, ptr %98, align 64, !tbaa !26
+  %104 = add nuw nsw i64 %99, 1
+  %105 = load i64, ptr %87, align 8, !tbaa !20
+  %106 = icmp slt i64 %104, %105
+  br i1 %106, label %97, label %92, !llvm.loop !152
 
-82:                                               ; preds = %67
-  %83 = getelementptr inbounds nuw i8, ptr %0, i64 3136
-  %84 = load <8 x double>, ptr %83, align 64, !tbaa !26
-  %85 = getelementptr inbounds nuw i8, ptr %68, i64 64
-  store <8 x double> %84, ptr %68, align 64, !tbaa !26
-  %86 = getelementptr inbounds nuw i8, ptr %0, i64 3072
-  %87 = load <8 x double>, ptr %86, align 64, !tbaa !26
-  %88 = getelementptr inbounds nuw i8, ptr %68, i64 128
-  store <8 x double> %87, ptr %85, align 64, !tbaa !26
-  %89 = load <8 x double>, ptr %57, align 64, !tbaa !26
-  %90 = getelementptr inbounds nuw i8, ptr %0, i64 3008
-  %91 = load <8 x double>, ptr %90, align 64, !tbaa !26
-  %92 = fsub <8 x double> %89, %91
-  %93 = fcmp ogt <8 x double> %92, zeroinitializer
-  %94 = select <8 x i1> %93, <8 x double> %92, <8 x double> zeroinitializer
-  store <8 x double> %94, ptr %88, align 64, !tbaa !26
-  %95 = load i64, ptr %62, align 8, !tbaa !20
-  %96 = icmp sgt i64 %95, 0
-  br i1 %96, label %97, label %213
-
-97:                                               ; preds = %82
-  %98 = getelementptr inbounds nuw i8, ptr %68, i64 192
-  %99 = getelementptr inbounds nuw i8, ptr %0, i64 6216
-  %100 = getelementptr inbounds nuw i8, ptr %0, i64 2384
-  %101 = getelementptr inbounds nuw i8, ptr %0, i64 2392
-  br label %102
-
-102:                                              ; preds = %97, %102
-  %103 = phi ptr [ %98, %97 ], [ %209, %102 ]
-  %104 = phi i64 [ 0, %97 ], [ %210, %102 ]
-  %105 = load ptr, ptr %99, align 8, !tbaa !28
-  %106 = getelementptr inbounds nuw %struct.Piece, ptr %105, i64 %104
-  %107 = getelementptr inbounds nuw i8, ptr %106, i64 8528
-  %108 = load ptr, ptr %107, align 16, !tbaa !45
-  %109 = load i64, ptr %100, align 16, !tbaa !21
-  %110 = getelementptr <8 x double>, ptr %108, i64 %109
-  %111 = getelementptr i8, ptr %110, i64 -64
+107:                                              ; preds = %92
+  %108 = getelementptr inbounds nuw i8, ptr %0, i64 3136
+  %109 = load <8 x double>, ptr %108, align 64, !tbaa !26
+  %110 = getelementptr inbounds nuw i8, ptr %93, i64 64
+  store <8 x double> %109, ptr %93, align 64, !tbaa !26
+  %111 = getelementptr inbounds nuw i8, ptr %0, i64 3072
   %112 = load <8 x double>, ptr %111, align 64, !tbaa !26
-  %113 = getelementptr inbounds nuw i8, ptr %106, i64 7232
-  %114 = load <8 x double>, ptr %113, align 64, !tbaa !26
-  %115 = getelementptr inbounds nuw i8, ptr %106, i64 5952
+  %113 = getelementptr inbounds nuw i8, ptr %93, i64 128
+  store <8 x double> %112, ptr %110, align 64, !tbaa !26
+  %114 = load <8 x double>, ptr %82, align 64, !tbaa !26
+  %115 = getelementptr inbounds nuw i8, ptr %0, i64 3008
   %116 = load <8 x double>, ptr %115, align 64, !tbaa !26
-  %117 = fsub <8 x double> %116, %112
-  %118 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %114, <8 x double> %117, <8 x double> %112)
-  %119 = getelementptr inbounds nuw i8, ptr %103, i64 64
-  store <8 x double> %118, ptr %103, align 64, !tbaa !26
-  %120 = getelementptr inbounds nuw i8, ptr %106, i64 6784
-  %121 = load <8 x double>, ptr %120, align 64, !tbaa !26
-  %122 = getelementptr inbounds nuw i8, ptr %103, i64 128
-  store <8 x double> %121, ptr %119, align 64, !tbaa !26
-  %123 = load <8 x double>, ptr %106, align 64, !tbaa !26
-  %124 = getelementptr inbounds nuw i8, ptr %106, i64 3840
-  %125 = load <8 x double>, ptr %124, align 64, !tbaa !26
-  %126 = fsub <8 x double> %123, %125
-  %127 = getelementptr inbounds nuw i8, ptr %103, i64 192
-  store <8 x double> %126, ptr %122, align 64, !tbaa !26
-  %128 = getelementptr inbounds nuw i8, ptr %106, i64 4160
-  %129 = load <8 x double>, ptr %128, align 64, !tbaa !26
-  %130 = getelementptr inbounds nuw i8, ptr %103, i64 256
-  store <8 x double> %129, ptr %127, align 64, !tbaa !26
-  %131 = getelementptr inbounds nuw i8, ptr %106, i64 4096
-  %132 = load <8 x double>, ptr %131, align 64, !tbaa !26
-  %133 = getelementptr inbounds nuw i8, ptr %103, i64 320
-  store <8 x double> %132, ptr %130, align 64, !tbaa !26
-  %134 = getelementptr inbounds nuw i8, ptr %106, i64 3968
-  %135 = load <8 x double>, ptr %134, align 64, !tbaa !26
-  %136 = getelementptr inbounds nuw i8, ptr %103, i64 384
-  store <8 x double> %135, ptr %133, align 64, !tbaa !26
-  %137 = getelementptr inbounds nuw i8, ptr %106, i64 4224
-  %138 = load <8 x double>, ptr %137, align 64, !tbaa !26
-  %139 = getelementptr inbounds nuw i8, ptr %103, i64 448
-  store <8 x double> %138, ptr %136, align 64, !tbaa !26
-  %140 = getelementptr inbounds nuw i8, ptr %106, i64 8648
-  %141 = load i64, ptr %101, align 8, !tbaa !22
-  %142 = sitofp i64 %141 to double
-  %143 = tail call double @llvm.fmuladd.f64(double %142, double 7.500000e-01, double -5.000000e-01)
-  %144 = fcmp ogt double %143, 0.000000e+00
-  %145 = select i1 %144, double %143, double 0.000000e+00
-  %146 = fptosi double %145 to i64
-  %147 = add nsw i64 %141, -2
-  %148 = tail call i64 @llvm.smin.i64(i64 %147, i64 %146)
-  %149 = sitofp i64 %148 to double
-  %150 = fsub double %143, %149
-  %151 = fsub double 1.000000e+00, %150
-  %152 = insertelement <8 x double> poison, double %151, i64 0
-  %153 = shufflevector <8 x double> %152, <8 x double> poison, <8 x i32> zeroinitializer
-  %154 = load ptr, ptr %140, align 8, !tbaa !49
-  %155 = getelementptr inbounds <8 x double>, ptr %154, i64 %148
-  %156 = load <8 x double>, ptr %155, align 64, !tbaa !26
-  %157 = insertelement <8 x double> poison, double %150, i64 0
-  %158 = shufflevector <8 x double> %157, <8 x double> poison, <8 x i32> zeroinitializer
-  %159 = getelementptr i8, ptr %155, i64 64
+  %117 = fsub <8 x double> %114, %116
+  %118 = fcmp ogt <8 x double> %117, zeroinitializer
+  %119 = select <8 x i1> %118, <8 x double> %117, <8 x double> zeroinitializer
+  store <8 x double> %119, ptr %113, align 64, !tbaa !26
+  %120 = load i64, ptr %87, align 8, !tbaa !20
+  %121 = icmp sgt i64 %120, 0
+  br i1 %121, label %122, label %238
+
+122:                                              ; preds = %107
+  %123 = getelementptr inbounds nuw i8, ptr %93, i64 192
+  %124 = getelementptr inbounds nuw i8, ptr %0, i64 6216
+  %125 = getelementptr inbounds nuw i8, ptr %0, i64 2384
+  %126 = getelementptr inbounds nuw i8, ptr %0, i64 2392
+  br label %127
+
+127:                                              ; preds = %122, %127
+  %128 = phi ptr [ %123, %122 ], [ %234, %127 ]
+  %129 = phi i64 [ 0, %122 ], [ %235, %127 ]
+  %130 = load ptr, ptr %124, align 8, !tbaa !28
+  %131 = getelementptr inbounds nuw %struct.Piece, ptr %130, i64 %129
+  %132 = getelementptr inbounds nuw i8, ptr %131, i64 8592
+  %133 = load ptr, ptr %132, align 16, !tbaa !46
+  %134 = load i64, ptr %125, align 16, !tbaa !21
+  %135 = getelementptr <8 x double>, ptr %133, i64 %134
+  %136 = getelementptr i8, ptr %135, i64 -64
+  %137 = load <8 x double>, ptr %136, align 64, !tbaa !26
+  %138 = getelementptr inbounds nuw i8, ptr %131, i64 7232
+  %139 = load <8 x double>, ptr %138, align 64, !tbaa !26
+  %140 = getelementptr inbounds nuw i8, ptr %131, i64 5952
+  %141 = load <8 x double>, ptr %140, align 64, !tbaa !26
+  %142 = fsub <8 x double> %141, %137
+  %143 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %139, <8 x double> %142, <8 x double> %137)
+  %144 = getelementptr inbounds nuw i8, ptr %128, i64 64
+  store <8 x double> %143, ptr %128, align 64, !tbaa !26
+  %145 = getelementptr inbounds nuw i8, ptr %131, i64 6784
+  %146 = load <8 x double>, ptr %145, align 64, !tbaa !26
+  %147 = getelementptr inbounds nuw i8, ptr %128, i64 128
+  store <8 x double> %146, ptr %144, align 64, !tbaa !26
+  %148 = load <8 x double>, ptr %131, align 64, !tbaa !26
+  %149 = getelementptr inbounds nuw i8, ptr %131, i64 3840
+  %150 = load <8 x double>, ptr %149, align 64, !tbaa !26
+  %151 = fsub <8 x double> %148, %150
+  %152 = getelementptr inbounds nuw i8, ptr %128, i64 192
+  store <8 x double> %151, ptr %147, align 64, !tbaa !26
+  %153 = getelementptr inbounds nuw i8, ptr %131, i64 4160
+  %154 = load <8 x double>, ptr %153, align 64, !tbaa !26
+  %155 = getelementptr inbounds nuw i8, ptr %128, i64 256
+  store <8 x double> %154, ptr %152, align 64, !tbaa !26
+  %156 = getelementptr inbounds nuw i8, ptr %131, i64 4096
+  %157 = load <8 x double>, ptr %156, align 64, !tbaa !26
+  %158 = getelementptr inbounds nuw i8, ptr %128, i64 320
+  store <8 x double> %157, ptr %155, align 64, !tbaa !26
+  %159 = getelementptr inbounds nuw i8, ptr %131, i64 3968
   %160 = load <8 x double>, ptr %159, align 64, !tbaa !26
-  %161 = fmul <8 x double> %160, %158
-  %162 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %153, <8 x double> %156, <8 x double> %161)
-  store <8 x double> %162, ptr %139, align 64, !tbaa !26
-  %163 = load i64, ptr %101, align 8, !tbaa !22
-  %164 = sitofp i64 %163 to double
-  %165 = tail call double @llvm.fmuladd.f64(double %164, double 5.000000e-01, double -5.000000e-01)
-  %166 = fcmp ogt double %165, 0.000000e+00
-  %167 = select i1 %166, double %165, double 0.000000e+00
-  %168 = fptosi double %167 to i64
-  %169 = add nsw i64 %163, -2
-  %170 = tail call i64 @llvm.smin.i64(i64 %169, i64 %168)
-  %171 = sitofp i64 %170 to double
-  %172 = fsub double %165, %171
-  %173 = fsub double 1.000000e+00, %172
-  %174 = insertelement <8 x double> poison, double %173, i64 0
-  %175 = shufflevector <8 x double> %174, <8 x double> poison, <8 x i32> zeroinitializer
-  %176 = load ptr, ptr %140, align 8, !tbaa !49
-  %177 = getelementptr inbounds <8 x double>, ptr %176, i64 %170
-  %178 = load <8 x double>, ptr %177, align 64, !tbaa !26
-  %179 = insertelement <8 x double> poison, double %172, i64 0
-  %180 = shufflevector <8 x double> %179, <8 x double> poison, <8 x i32> zeroinitializer
-  %181 = getelementptr i8, ptr %177, i64 64
-  %182 = load <8 x double>, ptr %181, align 64, !tbaa !26
-  %183 = fmul <8 x double> %182, %180
-  %184 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %175, <8 x double> %178, <8 x double> %183)
-  %185 = getelementptr inbounds nuw i8, ptr %103, i64 512
-  store <8 x double> %184, ptr %185, align 64, !tbaa !26
-  %186 = load i64, ptr %101, align 8, !tbaa !22
-  %187 = sitofp i64 %186 to double
-  %188 = tail call double @llvm.fmuladd.f64(double %187, double 2.500000e-01, double -5.000000e-01)
-  %189 = fcmp ogt double %188, 0.000000e+00
-  %190 = select i1 %189, double %188, double 0.000000e+00
-  %191 = fptosi double %190 to i64
-  %192 = add nsw i64 %186, -2
-  %193 = tail call i64 @llvm.smin.i64(i64 %192, i64 %191)
-  %194 = sitofp i64 %193 to double
-  %195 = fsub double %188, %194
-  %196 = fsub double 1.000000e+00, %195
-  %197 = insertelement <8 x double> poison, double %196, i64 0
-  %198 = shufflevector <8 x double> %197, <8 x double> poison, <8 x i32> zeroinitializer
-  %199 = load ptr, ptr %140, align 8, !tbaa !49
-  %200 = getelementptr inbounds <8 x double>, ptr %199, i64 %193
-  %201 = load <8 x double>, ptr %200, align 64, !tbaa !26
-  %202 = insertelement <8 x double> poison, double %195, i64 0
-  %203 = shufflevector <8 x double> %202, <8 x double> poison, <8 x i32> zeroinitializer
-  %204 = getelementptr i8, ptr %200, i64 64
-  %205 = load <8 x double>, ptr %204, align 64, !tbaa !26
-  %206 = fmul <8 x double> %205, %203
-  %207 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %198, <8 x double> %201, <8 x double> %206)
-  %208 = getelementptr inbounds nuw i8, ptr %103, i64 576
-  store <8 x double> %207, ptr %208, align 64, !tbaa !26
-  %209 = getelementptr inbounds nuw i8, ptr %103, i64 640
-  %210 = add nuw nsw i64 %104, 1
-  %211 = load i64, ptr %62, align 8, !tbaa !20
-  %212 = icmp slt i64 %210, %211
-  br i1 %212, label %102, label %213, !llvm.loop !153
+  %161 = getelementptr inbounds nuw i8, ptr %128, i64 384
+  store <8 x double> %160, ptr %158, align 64, !tbaa !26
+  %162 = getelementptr inbounds nuw i8, ptr %131, i64 4224
+  %163 = load <8 x double>, ptr %162, align 64, !tbaa !26
+  %164 = getelementptr inbounds nuw i8, ptr %128, i64 448
+  store <8 x double> %163, ptr %161, align 64, !tbaa !26
+  %165 = getelementptr inbounds nuw i8, ptr %131, i64 8712
+  %166 = load i64, ptr %126, align 8, !tbaa !22
+  %167 = sitofp i64 %166 to double
+  %168 = tail call double @llvm.fmuladd.f64(double %167, double 7.500000e-01, double -5.000000e-01)
+  %169 = fcmp ogt double %168, 0.000000e+00
+  %170 = select i1 %169, double %168, double 0.000000e+00
+  %171 = fptosi double %170 to i64
+  %172 = add nsw i64 %166, -2
+  %173 = tail call i64 @llvm.smin.i64(i64 %172, i64 %171)
+  %174 = sitofp i64 %173 to double
+  %175 = fsub double %168, %174
+  %176 = fsub double 1.000000e+00, %175
+  %177 = insertelement <8 x double> poison, double %176, i64 0
+  %178 = shufflevector <8 x double> %177, <8 x double> poison, <8 x i32> zeroinitializer
+  %179 = load ptr, ptr %165, align 8, !tbaa !50
+  %180 = getelementptr inbounds <8 x double>, ptr %179, i64 %173
+  %181 = load <8 x double>, ptr %180, align 64, !tbaa !26
+  %182 = insertelement <8 x double> poison, double %175, i64 0
+  %183 = shufflevector <8 x double> %182, <8 x double> poison, <8 x i32> zeroinitializer
+  %184 = getelementptr i8, ptr %180, i64 64
+  %185 = load <8 x double>, ptr %184, align 64, !tbaa !26
+  %186 = fmul <8 x double> %185, %183
+  %187 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %178, <8 x double> %181, <8 x double> %186)
+  store <8 x double> %187, ptr %164, align 64, !tbaa !26
+  %188 = load i64, ptr %126, align 8, !tbaa !22
+  %189 = sitofp i64 %188 to double
+  %190 = tail call double @llvm.fmuladd.f64(double %189, double 5.000000e-01, double -5.000000e-01)
+  %191 = fcmp ogt double %190, 0.000000e+00
+  %192 = select i1 %191, double %190, double 0.000000e+00
+  %193 = fptosi double %192 to i64
+  %194 = add nsw i64 %188, -2
+  %195 = tail call i64 @llvm.smin.i64(i64 %194, i64 %193)
+  %196 = sitofp i64 %195 to double
+  %197 = fsub double %190, %196
+  %198 = fsub double 1.000000e+00, %197
+  %199 = insertelement <8 x double> poison, double %198, i64 0
+  %200 = shufflevector <8 x double> %199, <8 x double> poison, <8 x i32> zeroinitializer
+  %201 = load ptr, ptr %165, align 8, !tbaa !50
+  %202 = getelementptr inbounds <8 x double>, ptr %201, i64 %195
+  %203 = load <8 x double>, ptr %202, align 64, !tbaa !26
+  %204 = insertelement <8 x double> poison, double %197, i64 0
+  %205 = shufflevector <8 x double> %204, <8 x double> poison, <8 x i32> zeroinitializer
+  %206 = getelementptr i8, ptr %202, i64 64
+  %207 = load <8 x double>, ptr %206, align 64, !tbaa !26
+  %208 = fmul <8 x double> %207, %205
+  %209 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %200, <8 x double> %203, <8 x double> %208)
+  %210 = getelementptr inbounds nuw i8, ptr %128, i64 512
+  store <8 x double> %209, ptr %210, align 64, !tbaa !26
+  %211 = load i64, ptr %126, align 8, !tbaa !22
+  %212 = sitofp i64 %211 to double
+  %213 = tail call double @llvm.fmuladd.f64(double %212, double 2.500000e-01, double -5.000000e-01)
+  %214 = fcmp ogt double %213, 0.000000e+00
+  %215 = select i1 %214, double %213, double 0.000000e+00
+  %216 = fptosi double %215 to i64
+  %217 = add nsw i64 %211, -2
+  %218 = tail call i64 @llvm.smin.i64(i64 %217, i64 %216)
+  %219 = sitofp i64 %218 to double
+  %220 = fsub double %213, %219
+  %221 = fsub double 1.000000e+00, %220
+  %222 = insertelement <8 x double> poison, double %221, i64 0
+  %223 = shufflevector <8 x double> %222, <8 x double> poison, <8 x i32> zeroinitializer
+  %224 = load ptr, ptr %165, align 8, !tbaa !50
+  %225 = getelementptr inbounds <8 x double>, ptr %224, i64 %218
+  %226 = load <8 x double>, ptr %225, align 64, !tbaa !26
+  %227 = insertelement <8 x double> poison, double %220, i64 0
+  %228 = shufflevector <8 x double> %227, <8 x double> poison, <8 x i32> zeroinitializer
+  %229 = getelementptr i8, ptr %225, i64 64
+  %230 = load <8 x double>, ptr %229, align 64, !tbaa !26
+  %231 = fmul <8 x double> %230, %228
+  %232 = tail call <8 x double> @llvm.fmuladd.v8f64(<8 x double> %223, <8 x double> %226, <8 x double> %231)
+  %233 = getelementptr inbounds nuw i8, ptr %128, i64 576
+  store <8 x double> %232, ptr %233, align 64, !tbaa !26
+  %234 = getelementptr inbounds nuw i8, ptr %128, i64 640
+  %235 = add nuw nsw i64 %129, 1
+  %236 = load i64, ptr %87, align 8, !tbaa !20
+  %237 = icmp slt i64 %235, %236
+  br i1 %237, label %127, label %238, !llvm.loop !153
 
-213:                                              ; preds = %102, %82, %67
-  %214 = getelementptr inbounds nuw i8, ptr %1, i64 56
-  %215 = getelementptr inbounds nuw i8, ptr %0, i64 5824
-  %216 = getelementptr inbounds nuw i8, ptr %1, i64 168
-  %217 = load ptr, ptr %216, align 8
-  %218 = getelementptr inbounds nuw i8, ptr %1, i64 184
-  %219 = getelementptr inbounds nuw i8, ptr %1, i64 160
-  %220 = getelementptr inbounds nuw i8, ptr %1, i64 48
-  %221 = getelementptr inbounds nuw i8, ptr %0, i64 6080
-  %222 = load ptr, ptr %48, align 64
-  %223 = icmp ult ptr %222, %61
-  %224 = getelementptr inbounds nuw i8, ptr %0, i64 2368
-  %225 = getelementptr inbounds nuw i8, ptr %68, i64 192
-  %226 = extractelement <8 x i64> %47, i64 0
-  %227 = icmp eq i64 %226, 0
-  br i1 %227, label %365, label %228
+238:                                              ; preds = %127, %107, %92
+  %239 = getelementptr inbounds nuw i8, ptr %1, i64 56
+  %240 = getelementptr inbounds nuw i8, ptr %0, i64 5824
+  %241 = getelementptr inbounds nuw i8, ptr %1, i64 176
+  %242 = load ptr, ptr %241, align 8
+  %243 = getelementptr inbounds nuw i8, ptr %1, i64 192
+  %244 = getelementptr inbounds nuw i8, ptr %1, i64 168
+  %245 = getelementptr inbounds nuw i8, ptr %1, i64 48
+  %246 = getelementptr inbounds nuw i8, ptr %0, i64 6080
+  %247 = load ptr, ptr %73, align 64
+  %248 = icmp ult ptr %247, %86
+  %249 = getelementptr inbounds nuw i8, ptr %0, i64 2368
+  %250 = getelementptr inbounds nuw i8, ptr %93, i64 192
+  %251 = extractelement <8 x i64> %72, i64 0
+  %252 = icmp eq i64 %251, 0
+  br i1 %252, label %390, label %253
 
-228:                                              ; preds = %213
-  %229 = getelementptr inbounds nuw i8, ptr %0, i64 5888
-  %230 = load i64, ptr %229, align 64, !tbaa !30
-  %231 = load i64, ptr %214, align 8, !tbaa !154
-  %232 = icmp eq i64 %230, %231
-  br i1 %232, label %235, label %233
+253:                                              ; preds = %238
+  %254 = getelementptr inbounds nuw i8, ptr %0, i64 5888
+  %255 = load i64, ptr %254, align 64, !tbaa !30
+  %256 = load i64, ptr %239, align 8, !tbaa !154
+  %257 = icmp eq i64 %255, %256
+  br i1 %257, label %260, label %258
 
-233:                                              ; preds = %228
-  %234 = load ptr, ptr %221, align 64, !tbaa !155
-  br label %247
+258:                                              ; preds = %253
+  %259 = load ptr, ptr %246, align 64, !tbaa !155
+  br label %272
 
-235:                                              ; preds = %228
-  %236 = load i64, ptr %215, align 64, !tbaa !30
-  %237 = load i64, ptr %218, align 8, !tbaa !40
-  %238 = getelementptr inbounds i64, ptr %217, i64 %237
-  store i64 %236, ptr %238, align 8, !tbaa !30
-  %239 = load ptr, ptr %219, align 8, !tbaa !157
-  %240 = load i64, ptr %218, align 8, !tbaa !40
-  %241 = add nsw i64 %240, 1
-  store i64 %241, ptr %218, align 8, !tbaa !40
-  %242 = load i64, ptr %214, align 8, !tbaa !154
-  %243 = mul nsw i64 %242, %240
-  %244 = load i64, ptr %220, align 8, !tbaa !14
-  %245 = mul nsw i64 %243, %244
-  %246 = getelementptr inbounds double, ptr %239, i64 %245
-  store ptr %246, ptr %221, align 64, !tbaa !155
-  br label %247
+260:                                              ; preds = %253
+  %261 = load i64, ptr %240, align 64, !tbaa !30
+  %262 = load i64, ptr %243, align 8, !tbaa !40
+  %263 = getelementptr inbounds i64, ptr %242, i64 %262
+  store i64 %261, ptr %263, align 8, !tbaa !30
+  %264 = load ptr, ptr %244, align 8, !tbaa !157
+  %265 = load i64, ptr %243, align 8, !tbaa !40
+  %266 = add nsw i64 %265, 1
+  store i64 %266, ptr %243, align 8, !tbaa !40
+  %267 = load i64, ptr %239, align 8, !tbaa !154
+  %268 = mul nsw i64 %267, %265
+  %269 = load i64, ptr %245, align 8, !tbaa !14
+  %270 = mul nsw i64 %268, %269
+  %271 = getelementptr inbounds double, ptr %264, i64 %270
+  store ptr %271, ptr %246, align 64, !tbaa !155
+  br label %272
 
-247:                                              ; preds = %233, %235
-  %248 = phi i64 [ %230, %233 ], [ 0, %235 ]
-  %249 = phi ptr [ %234, %233 ], [ %246, %235 ]
-  %250 = add nsw i64 %248, 1
-  store i64 %250, ptr %229, align 64, !tbaa !30
-  %251 = load i64, ptr %220, align 8, !tbaa !14
-  %252 = mul nsw i64 %251, %248
-  %253 = getelementptr inbounds double, ptr %249, i64 %252
-  br i1 %223, label %312, label %254
+272:                                              ; preds = %258, %260
+  %273 = phi i64 [ %255, %258 ], [ 0, %260 ]
+  %274 = phi ptr [ %259, %258 ], [ %271, %260 ]
+  %275 = add nsw i64 %273, 1
+  store i64 %275, ptr %254, align 64, !tbaa !30
+  %276 = load i64, ptr %245, align 8, !tbaa !14
+  %277 = mul nsw i64 %276, %273
+  %278 = getelementptr inbounds double, ptr %274, i64 %277
+  br i1 %248, label %337, label %279
 
-254:                                              ; preds = %312, %247
-  %255 = phi ptr [ %253, %247 ], [ %316, %312 ]
-  %256 = load i64, ptr %224, align 64, !tbaa !16
-  %257 = icmp sgt i64 %256, 0
-  br i1 %257, label %258, label %300
+279:                                              ; preds = %337, %272
+  %280 = phi ptr [ %278, %272 ], [ %341, %337 ]
+  %281 = load i64, ptr %249, align 64, !tbaa !16
+  %282 = icmp sgt i64 %281, 0
+  br i1 %282, label %283, label %325
 
-258:                                              ; preds = %254
-  %259 = and i64 %256, 3
-  %260 = icmp ult i64 %256, 4
-  br i1 %260, label %285, label %261
+283:                                              ; preds = %279
+  %284 = and i64 %281, 3
+  %285 = icmp ult i64 %281, 4
+  br i1 %285, label %310, label %286
 
-261:                                              ; preds = %258
-  %262 = and i64 %256, 9223372036854775804
-  br label %263
+286:                                              ; preds = %283
+  %287 = and i64 %281, 9223372036854775804
+  br label %288
 
-263:                                              ; preds = %263, %261
-  %264 = phi i64 [ 0, %261 ], [ %282, %263 ]
-  %265 = phi ptr [ %255, %261 ], [ %279, %263 ]
-  %266 = phi i64 [ 0, %261 ], [ %283, %263 ]
-  %267 = getelementptr i8, ptr %265, i64 8
-  %268 = load <8 x double>, ptr %61, align 64, !tbaa !26
-  %269 = extractelement <8 x double> %268, i64 %264
-  store double %269, ptr %265, align 8, !tbaa !41
-  %270 = or disjoint i64 %264, 1
-  %271 = getelementptr i8, ptr %265, i64 16
-  %272 = load <8 x double>, ptr %61, align 64, !tbaa !26
-  %273 = extractelement <8 x double> %272, i64 %270
-  store double %273, ptr %267, align 8, !tbaa !41
-  %274 = or disjoint i64 %264, 2
-  %275 = getelementptr i8, ptr %265, i64 24
-  %276 = load <8 x double>, ptr %61, align 64, !tbaa !26
-  %277 = extractelement <8 x double> %276, i64 %274
-  store double %277, ptr %271, align 8, !tbaa !41
-  %278 = or disjoint i64 %264, 3
-  %279 = getelementptr i8, ptr %265, i64 32
-  %280 = load <8 x double>, ptr %61, align 64, !tbaa !26
-  %281 = extractelement <8 x double> %280, i64 %278
-  store double %281, ptr %275, align 8, !tbaa !41
-  %282 = add nuw nsw i64 %264, 4
-  %283 = add i64 %266, 4
-  %284 = icmp eq i64 %283, %262
-  br i1 %284, label %285, label %263, !llvm.loop !158
+288:                                              ; preds = %288, %286
+  %289 = phi i64 [ 0, %286 ], [ %307, %288 ]
+  %290 = phi ptr [ %280, %286 ], [ %304, %288 ]
+  %291 = phi i64 [ 0, %286 ], [ %308, %288 ]
+  %292 = getelementptr i8, ptr %290, i64 8
+  %293 = load <8 x double>, ptr %86, align 64, !tbaa !26
+  %294 = extractelement <8 x double> %293, i64 %289
+  store double %294, ptr %290, align 8, !tbaa !41
+  %295 = or disjoint i64 %289, 1
+  %296 = getelementptr i8, ptr %290, i64 16
+  %297 = load <8 x double>, ptr %86, align 64, !tbaa !26
+  %298 = extractelement <8 x double> %297, i64 %295
+  store double %298, ptr %292, align 8, !tbaa !41
+  %299 = or disjoint i64 %289, 2
+  %300 = getelementptr i8, ptr %290, i64 24
+  %301 = load <8 x double>, ptr %86, align 64, !tbaa !26
+  %302 = extractelement <8 x double> %301, i64 %299
+  store double %302, ptr %296, align 8, !tbaa !41
+  %303 = or disjoint i64 %289, 3
+  %304 = getelementptr i8, ptr %290, i64 32
+  %305 = load <8 x double>, ptr %86, align 64, !tbaa !26
+  %306 = extractelement <8 x double> %305, i64 %303
+  store double %306, ptr %300, align 8, !tbaa !41
+  %307 = add nuw nsw i64 %289, 4
+  %308 = add i64 %291, 4
+  %309 = icmp eq i64 %308, %287
+  br i1 %309, label %310, label %288, !llvm.loop !158
 
-285:                                              ; preds = %263, %258
-  %286 = phi ptr [ poison, %258 ], [ %279, %263 ]
-  %287 = phi i64 [ 0, %258 ], [ %282, %263 ]
-  %288 = phi ptr [ %255, %258 ], [ %279, %263 ]
-  %289 = icmp eq i64 %259, 0
-  br i1 %289, label %300, label %290
+310:                                              ; preds = %288, %283
+  %311 = phi ptr [ poison, %283 ], [ %304, %288 ]
+  %312 = phi i64 [ 0, %283 ], [ %307, %288 ]
+  %313 = phi ptr [ %280, %283 ], [ %304, %288 ]
+  %314 = icmp eq i64 %284, 0
+  br i1 %314, label %325, label %315
 
-290:                                              ; preds = %285, %290
-  %291 = phi i64 [ %297, %290 ], [ %287, %285 ]
-  %292 = phi ptr [ %294, %290 ], [ %288, %285 ]
-  %293 = phi i64 [ %298, %290 ], [ 0, %285 ]
-  %294 = getelementptr i8, ptr %292, i64 8
-  %295 = load <8 x double>, ptr %61, align 64, !tbaa !26
-  %296 = extractelement <8 x double> %295, i64 %291
-  store double %296, ptr %292, align 8, !tbaa !41
-  %297 = add nuw nsw i64 %291, 1
-  %298 = add i64 %293, 1
-  %299 = icmp eq i64 %298, %259
-  br i1 %299, label %300, label %290, !llvm.loop !162
+315:                                              ; preds = %310, %315
+  %316 = phi i64 [ %322, %315 ], [ %312, %310 ]
+  %317 = phi ptr [ %319, %315 ], [ %313, %310 ]
+  %318 = phi i64 [ %323, %315 ], [ 0, %310 ]
+  %319 = getelementptr i8, ptr %317, i64 8
+  %320 = load <8 x double>, ptr %86, align 64, !tbaa !26
+  %321 = extractelement <8 x double> %320, i64 %316
+  store double %321, ptr %317, align 8, !tbaa !41
+  %322 = add nuw nsw i64 %316, 1
+  %323 = add i64 %318, 1
+  %324 = icmp eq i64 %323, %284
+  br i1 %324, label %325, label %315, !llvm.loop !163
 
-300:                                              ; preds = %285, %290, %254
-  %301 = phi ptr [ %255, %254 ], [ %286, %285 ], [ %294, %290 ]
-  %302 = load i64, ptr %69, align 8, !tbaa !151
-  %303 = icmp eq i64 %302, 0
-  br i1 %303, label %365, label %304
+325:                                              ; preds = %310, %315, %279
+  %326 = phi ptr [ %280, %279 ], [ %311, %310 ], [ %319, %315 ]
+  %327 = load i64, ptr %94, align 8, !tbaa !43
+  %328 = icmp eq i64 %327, 0
+  br i1 %328, label %390, label %329
 
-304:                                              ; preds = %300
-  %305 = load double, ptr %68, align 8, !tbaa !41
-  %306 = getelementptr inbounds nuw i8, ptr %301, i64 8
-  store double %305, ptr %301, align 8, !tbaa !41
-  %307 = getelementptr inbounds nuw i8, ptr %68, i64 64
-  %308 = load double, ptr %307, align 8, !tbaa !41
-  %309 = getelementptr inbounds nuw i8, ptr %301, i64 16
-  store double %308, ptr %306, align 8, !tbaa !41
-  %310 = getelementptr inbounds nuw i8, ptr %68, i64 128
-  %311 = load double, ptr %310, align 8, !tbaa !41
-  store double %311, ptr %309, align 8, !tbaa !41
-  br i1 %257, label %319, label %365
+329:                                              ; preds = %325
+  %330 = load double, ptr %93, align 8, !tbaa !41
+  %331 = getelementptr inbounds nuw i8, ptr %326, i64 8
+  store double %330, ptr %326, align 8, !tbaa !41
+  %332 = getelementptr inbounds nuw i8, ptr %93, i64 64
+  %333 = load double, ptr %332, align 8, !tbaa !41
+  %334 = getelementptr inbounds nuw i8, ptr %326, i64 16
+  store double %333, ptr %331, align 8, !tbaa !41
+  %335 = getelementptr inbounds nuw i8, ptr %93, i64 128
+  %336 = load double, ptr %335, align 8, !tbaa !41
+  store double %336, ptr %334, align 8, !tbaa !41
+  br i1 %282, label %344, label %390
 
-312:                                              ; preds = %247, %312
-  %313 = phi ptr [ %317, %312 ], [ %222, %247 ]
-  %314 = phi ptr [ %316, %312 ], [ %253, %247 ]
-  %315 = load double, ptr %313, align 8, !tbaa !41
-  %316 = getelementptr inbounds nuw i8, ptr %314, i64 8
-  store double %315, ptr %314, align 8, !tbaa !41
-  %317 = getelementptr inbounds nuw i8, ptr %313, i64 64
-  %318 = icmp ult ptr %317, %61
-  br i1 %318, label %312, label %254, !llvm.loop !161
+337:                                              ; preds = %272, %337
+  %338 = phi ptr [ %342, %337 ], [ %247, %272 ]
+  %339 = phi ptr [ %341, %337 ], [ %278, %272 ]
+  %340 = load double, ptr %338, align 8, !tbaa !41
+  %341 = getelementptr inbounds nuw i8, ptr %339, i64 8
+  store double %340, ptr %339, align 8, !tbaa !41
+  %342 = getelementptr inbounds nuw i8, ptr %338, i64 64
+  %343 = icmp ult ptr %342, %86
+  br i1 %343, label %337, label %279, !llvm.loop !161
 
-319:                                              ; preds = %304
-  %320 = getelementptr inbounds nuw i8, ptr %301, i64 24
-  %321 = getelementptr inbounds nuw i8, ptr %68, i64 256
-  %322 = getelementptr inbounds nuw i8, ptr %68, i64 320
-  %323 = getelementptr inbounds nuw i8, ptr %68, i64 384
-  %324 = getelementptr inbounds nuw i8, ptr %68, i64 448
-  %325 = getelementptr inbounds nuw i8, ptr %68, i64 512
-  %326 = getelementptr inbounds nuw i8, ptr %68, i64 576
-  %327 = getelementptr inbounds nuw i8, ptr %68, i64 640
-  %328 = getelementptr inbounds nuw i8, ptr %68, i64 704
-  %329 = getelementptr inbounds nuw i8, ptr %68, i64 768
-  br label %330
+344:                                              ; preds = %329
+  %345 = getelementptr inbounds nuw i8, ptr %326, i64 24
+  %346 = getelementptr inbounds nuw i8, ptr %93, i64 256
+  %347 = getelementptr inbounds nuw i8, ptr %93, i64 320
+  %348 = getelementptr inbounds nuw i8, ptr %93, i64 384
+  %349 = getelementptr inbounds nuw i8, ptr %93, i64 448
+  %350 = getelementptr inbounds nuw i8, ptr %93, i64 512
+  %351 = getelementptr inbounds nuw i8, ptr %93, i64 576
+  %352 = getelementptr inbounds nuw i8, ptr %93, i64 640
+  %353 = getelementptr inbounds nuw i8, ptr %93, i64 704
+  %354 = getelementptr inbounds nuw i8, ptr %93, i64 768
+  br label %355
 
-330:                                              ; preds = %319, %330
-  %331 = phi i64 [ %363, %330 ], [ 0, %319 ]
-  %332 = phi ptr [ %362, %330 ], [ %320, %319 ]
-  %333 = load <8 x double>, ptr %225, align 64, !tbaa !26
-  %334 = extractelement <8 x double> %333, i64 %331
-  %335 = getelementptr inbounds nuw i8, ptr %332, i64 8
-  store double %334, ptr %332, align 8, !tbaa !41
-  %336 = load <8 x double>, ptr %321, align 64, !tbaa !26
-  %337 = extractelement <8 x double> %336, i64 %331
-  %338 = getelementptr inbounds nuw i8, ptr %332, i64 16
-  store double %337, ptr %335, align 8, !tbaa !41
-  %339 = load <8 x double>, ptr %322, align 64, !tbaa !26
-  %340 = extractelement <8 x double> %339, i64 %331
-  %341 = getelementptr inbounds nuw i8, ptr %332, i64 24
-  store double %340, ptr %338, align 8, !tbaa !41
-  %342 = load <8 x double>, ptr %323, align 64, !tbaa !26
-  %343 = extractelement <8 x double> %342, i64 %331
-  %344 = getelementptr inbounds nuw i8, ptr %332, i64 32
-  store double %343, ptr %341, align 8, !tbaa !41
-  %345 = load <8 x double>, ptr %324, align 64, !tbaa !26
-  %346 = extractelement <8 x double> %345, i64 %331
-  %347 = getelementptr inbounds nuw i8, ptr %332, i64 40
-  store double %346, ptr %344, align 8, !tbaa !41
-  %348 = load <8 x double>, ptr %325, align 64, !tbaa !26
-  %349 = extractelement <8 x double> %348, i64 %331
-  %350 = getelementptr inbounds nuw i8, ptr %332, i64 48
-  store double %349, ptr %347, align 8, !tbaa !41
-  %351 = load <8 x double>, ptr %326, align 64, !tbaa !26
-  %352 = extractelement <8 x double> %351, i64 %331
-  %353 = getelementptr inbounds nuw i8, ptr %332, i64 56
-  store double %352, ptr %350, align 8, !tbaa !41
-  %354 = load <8 x double>, ptr %327, align 64, !tbaa !26
-  %355 = extractelement <8 x double> %354, i64 %331
-  %356 = getelementptr inbounds nuw i8, ptr %332, i64 64
-  store double %355, ptr %353, align 8, !tbaa !41
-  %357 = load <8 x double>, ptr %328, align 64, !tbaa !26
-  %358 = extractelement <8 x double> %357, i64 %331
-  %359 = getelementptr inbounds nuw i8, ptr %332, i64 72
-  store double %358, ptr %356, align 8, !tbaa !41
-  %360 = load <8 x double>, ptr %329, align 64, !tbaa !26
-  %361 = extractelement <8 x double> %360, i64 %331
-  %362 = getelementptr inbounds nuw i8, ptr %332, i64 80
-  store double %361, ptr %359, align 8, !tbaa !41
-  %363 = add nuw nsw i64 %331, 1
-  %364 = icmp eq i64 %363, %256
-  br i1 %364, label %365, label %330, !llvm.loop !158
+355:                                              ; preds = %344, %355
+  %356 = phi i64 [ %388, %355 ], [ 0, %344 ]
+  %357 = phi ptr [ %387, %355 ], [ %345, %344 ]
+  %358 = load <8 x double>, ptr %250, align 64, !tbaa !26
+  %359 = extractelement <8 x double> %358, i64 %356
+  %360 = getelementptr inbounds nuw i8, ptr %357, i64 8
+  store double %359, ptr %357, align 8, !tbaa !41
+  %361 = load <8 x double>, ptr %346, align 64, !tbaa !26
+  %362 = extractelement <8 x double> %361, i64 %356
+  %363 = getelementptr inbounds nuw i8, ptr %357, i64 16
+  store double %362, ptr %360, align 8, !tbaa !41
+  %364 = load <8 x double>, ptr %347, align 64, !tbaa !26
+  %365 = extractelement <8 x double> %364, i64 %356
+  %366 = getelementptr inbounds nuw i8, ptr %357, i64 24
+  store double %365, ptr %363, align 8, !tbaa !41
+  %367 = load <8 x double>, ptr %348, align 64, !tbaa !26
+  %368 = extractelement <8 x double> %367, i64 %356
+  %369 = getelementptr inbounds nuw i8, ptr %357, i64 32
+  store double %368, ptr %366, align 8, !tbaa !41
+  %370 = load <8 x double>, ptr %349, align 64, !tbaa !26
+  %371 = extractelement <8 x double> %370, i64 %356
+  %372 = getelementptr inbounds nuw i8, ptr %357, i64 40
+  store double %371, ptr %369, align 8, !tbaa !41
+  %373 = load <8 x double>, ptr %350, align 64, !tbaa !26
+  %374 = extractelement <8 x double> %373, i64 %356
+  %375 = getelementptr inbounds nuw i8, ptr %357, i64 48
+  store double %374, ptr %372, align 8, !tbaa !41
+  %376 = load <8 x double>, ptr %351, align 64, !tbaa !26
+  %377 = extractelement <8 x double> %376, i64 %356
+  %378 = getelementptr inbounds nuw i8, ptr %357, i64 56
+  store double %377, ptr %375, align 8, !tbaa !41
+  %379 = load <8 x double>, ptr %352, align 64, !tbaa !26
+  %380 = extractelement <8 x double> %379, i64 %356
+  %381 = getelementptr inbounds nuw i8, ptr %357, i64 64
+  store double %380, ptr %378, align 8, !tbaa !41
+  %382 = load <8 x double>, ptr %353, align 64, !tbaa !26
+  %383 = extractelement <8 x double> %382, i64 %356
+  %384 = getelementptr inbounds nuw i8, ptr %357, i64 72
+  store double %383, ptr %381, align 8, !tbaa !41
+  %385 = load <8 x double>, ptr %354, align 64, !tbaa !26
+  %386 = extractelement <8 x double> %385, i64 %356
+  %387 = getelementptr inbounds nuw i8, ptr %357, i64 80
+  store double %386, ptr %384, align 8, !tbaa !41
+  %388 = add nuw nsw i64 %356, 1
+  %389 = icmp eq i64 %388, %281
+  br i1 %389, label %390, label %355, !llvm.loop !158
 
-365:                                              ; preds = %330, %304, %300, %213
+390:                                              ; preds = %355, %329, %325, %238
   call void @llvm.lifetime.end.p0(i64 64, ptr nonnull %4) #7
   ret void
 }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(readwrite, inaccessiblemem: none)
-define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr nocapture noundef nonnull readonly align 8 dereferenceable(216) %1, i32 noundef range(i32 -2147483648, 15) %2, i64 noundef %3) unnamed_addr #3 {
+define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 64 dereferenceable(6224) %0, ptr nocapture noundef nonnull readonly align 8 dereferenceable(224) %1, i32 noundef range(i32 -2147483648, 15) %2, i64 noundef %3) unnamed_addr #3 {
   %5 = getelementptr inbounds nuw i8, ptr %0, i64 5824
   %6 = sext i32 %2 to i64
   %7 = getelementptr inbounds [8 x i64], ptr %5, i64 0, i64 %6
@@ -7590,17 +7712,17 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %20 = getelementptr inbounds [8 x double], ptr %19, i64 0, i64 %6
   store double 0.000000e+00, ptr %20, align 8, !tbaa !41
   %21 = getelementptr inbounds nuw i8, ptr %1, i64 80
-  %22 = load ptr, ptr %21, align 8, !tbaa !163
+  %22 = load ptr, ptr %21, align 8, !tbaa !164
   %23 = mul i64 %3, 296
   %24 = getelementptr i8, ptr %22, i64 %23
   %25 = getelementptr double, ptr %0, i64 %6
-  br label %42
+  br label %40
 
-26:                                               ; preds = %42
+26:                                               ; preds = %40
   %27 = getelementptr inbounds nuw i8, ptr %0, i64 2376
   %28 = load i64, ptr %27, align 8, !tbaa !20
   %29 = icmp sgt i64 %28, 0
-  br i1 %29, label %30, label %62
+  br i1 %29, label %30, label %60
 
 30:                                               ; preds = %26
   %31 = getelementptr inbounds nuw i8, ptr %0, i64 6216
@@ -7609,142 +7731,144 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   %34 = getelementptr inbounds nuw i8, ptr %0, i64 2384
   %35 = getelementptr inbounds nuw i8, ptr %0, i64 2392
   %36 = getelementptr inbounds nuw i8, ptr %1, i64 72
-  %37 = load ptr, ptr %36, align 8, !tbaa !164
-  %38 = getelementptr inbounds nuw i8, ptr %1, i64 96
+  %37 = getelementptr inbounds nuw i8, ptr %1, i64 96
+  %38 = getelementptr inbounds nuw i8, ptr %1, i64 104
   %39 = load ptr, ptr %38, align 8, !tbaa !165
-  %40 = getelementptr inbounds nuw i8, ptr %1, i64 104
-  %41 = load ptr, ptr %40, align 8, !tbaa !166
-  br label %161
+  br label %159
 
-42:                                               ; preds = %48, %4
-  %43 = phi i64 [ 0, %4 ], [ %61, %48 ]
-  %44 = getelementptr double, ptr %24, i64 %43
-  %45 = load double, ptr %44, align 8, !tbaa !41
-  %46 = getelementptr <8 x double>, ptr %25, i64 %43
-  store double %45, ptr %46, align 8, !tbaa !41
-  %47 = icmp eq i64 %43, 36
-  br i1 %47, label %26, label %48, !llvm.loop !167
+40:                                               ; preds = %46, %4
+  %41 = phi i64 [ 0, %4 ], [ %59, %46 ]
+  %42 = getelementptr double, ptr %24, i64 %41
+  %43 = load double, ptr %42, align 8, !tbaa !41
+  %44 = getelementptr <8 x double>, ptr %25, i64 %41
+  store double %43, ptr %44, align 8, !tbaa !41
+  %45 = icmp eq i64 %41, 36
+  br i1 %45, label %26, label %46, !llvm.loop !166
 
-48:                                               ; preds = %42
-  %49 = or disjoint i64 %43, 1
-  %50 = getelementptr double, ptr %24, i64 %49
-  %51 = load double, ptr %50, align 8, !tbaa !41
-  %52 = getelementptr <8 x double>, ptr %25, i64 %49
-  store double %51, ptr %52, align 8, !tbaa !41
-  %53 = or disjoint i64 %43, 2
-  %54 = getelementptr double, ptr %24, i64 %53
-  %55 = load double, ptr %54, align 8, !tbaa !41
-  %56 = getelementptr <8 x double>, ptr %25, i64 %53
-  store double %55, ptr %56, align 8, !tbaa !41
-  %57 = or disjoint i64 %43, 3
-  %58 = getelementptr double, ptr %24, i64 %57
-  %59 = load double, ptr %58, align 8, !tbaa !41
-  %60 = getelementptr <8 x double>, ptr %25, i64 %57
-  store double %59, ptr %60, align 8, !tbaa !41
-  %61 = add nuw nsw i64 %43, 4
-  br label %42
+46:                                               ; preds = %40
+  %47 = or disjoint i64 %41, 1
+  %48 = getelementptr double, ptr %24, i64 %47
+  %49 = load double, ptr %48, align 8, !tbaa !41
+  %50 = getelementptr <8 x double>, ptr %25, i64 %47
+  store double %49, ptr %50, align 8, !tbaa !41
+  %51 = or disjoint i64 %41, 2
+  %52 = getelementptr double, ptr %24, i64 %51
+  %53 = load double, ptr %52, align 8, !tbaa !41
+  %54 = getelementptr <8 x double>, ptr %25, i64 %51
+  store double %53, ptr %54, align 8, !tbaa !41
+  %55 = or disjoint i64 %41, 3
+  %56 = getelementptr double, ptr %24, i64 %55
+  %57 = load double, ptr %56, align 8, !tbaa !41
+  %58 = getelementptr <8 x double>, ptr %25, i64 %55
+  store double %57, ptr %58, align 8, !tbaa !41
+  %59 = add nuw nsw i64 %41, 4
+  br label %40
 
-62:                                               ; preds = %563, %26
-  %63 = getelementptr inbounds nuw i8, ptr %0, i64 2496
-  %64 = getelementptr inbounds nuw i8, ptr %0, i64 2880
-  %65 = getelementptr inbounds nuw i8, ptr %0, i64 3264
-  %66 = getelementptr inbounds nuw i8, ptr %0, i64 1344
+60:                                               ; preds = %578, %26
+  %61 = getelementptr inbounds nuw i8, ptr %0, i64 2496
+  %62 = getelementptr inbounds nuw i8, ptr %0, i64 2880
+  %63 = getelementptr inbounds nuw i8, ptr %0, i64 3264
+  %64 = getelementptr inbounds nuw i8, ptr %0, i64 1344
+  %65 = getelementptr inbounds double, ptr %64, i64 %6
+  %66 = getelementptr inbounds nuw i8, ptr %0, i64 1280
   %67 = getelementptr inbounds double, ptr %66, i64 %6
-  %68 = getelementptr inbounds nuw i8, ptr %0, i64 1280
+  %68 = getelementptr inbounds nuw i8, ptr %0, i64 576
   %69 = getelementptr inbounds double, ptr %68, i64 %6
-  %70 = getelementptr inbounds nuw i8, ptr %0, i64 576
-  %71 = getelementptr inbounds double, ptr %70, i64 %6
-  %72 = getelementptr double, ptr %63, i64 %6
-  %73 = getelementptr i8, ptr %72, i64 256
-  store double 0.000000e+00, ptr %73, align 8, !tbaa !41
-  %74 = getelementptr i8, ptr %72, i64 320
-  store double 0.000000e+00, ptr %74, align 8, !tbaa !41
-  %75 = load double, ptr %67, align 8, !tbaa !41
-  store double %75, ptr %72, align 8, !tbaa !41
-  %76 = load double, ptr %69, align 8, !tbaa !41
-  %77 = getelementptr inbounds nuw i8, ptr %0, i64 2688
-  %78 = getelementptr inbounds double, ptr %77, i64 %6
-  store double %76, ptr %78, align 8, !tbaa !41
-  %79 = load double, ptr %71, align 8, !tbaa !41
-  %80 = getelementptr inbounds nuw i8, ptr %0, i64 2624
+  %70 = getelementptr double, ptr %61, i64 %6
+  %71 = getelementptr i8, ptr %70, i64 256
+  store double 0.000000e+00, ptr %71, align 8, !tbaa !41
+  %72 = getelementptr i8, ptr %70, i64 320
+  store double 0.000000e+00, ptr %72, align 8, !tbaa !41
+  %73 = load double, ptr %65, align 8, !tbaa !41
+  store double %73, ptr %70, align 8, !tbaa !41
+  %74 = load double, ptr %67, align 8, !tbaa !41
+  %75 = getelementptr inbounds nuw i8, ptr %0, i64 2688
+  %76 = getelementptr inbounds double, ptr %75, i64 %6
+  store double %74, ptr %76, align 8, !tbaa !41
+  %77 = load double, ptr %69, align 8, !tbaa !41
+  %78 = getelementptr inbounds nuw i8, ptr %0, i64 2624
+  %79 = getelementptr inbounds double, ptr %78, i64 %6
+  store double %77, ptr %79, align 8, !tbaa !41
+  %80 = getelementptr inbounds nuw i8, ptr %0, i64 2560
   %81 = getelementptr inbounds double, ptr %80, i64 %6
-  store double %79, ptr %81, align 8, !tbaa !41
-  %82 = getelementptr inbounds nuw i8, ptr %0, i64 2560
-  %83 = getelementptr inbounds double, ptr %82, i64 %6
-  store double %79, ptr %83, align 8, !tbaa !41
-  %84 = getelementptr double, ptr %64, i64 %6
-  %85 = getelementptr i8, ptr %84, i64 256
-  store double 0.000000e+00, ptr %85, align 8, !tbaa !41
-  %86 = getelementptr i8, ptr %84, i64 320
-  store double 0.000000e+00, ptr %86, align 8, !tbaa !41
-  store double %75, ptr %84, align 8, !tbaa !41
-  %87 = getelementptr inbounds nuw i8, ptr %0, i64 3072
+  store double %77, ptr %81, align 8, !tbaa !41
+  %82 = getelementptr double, ptr %62, i64 %6
+  %83 = getelementptr i8, ptr %82, i64 256
+  store double 0.000000e+00, ptr %83, align 8, !tbaa !41
+  %84 = getelementptr i8, ptr %82, i64 320
+  store double 0.000000e+00, ptr %84, align 8, !tbaa !41
+  store double %73, ptr %82, align 8, !tbaa !41
+  %85 = getelementptr inbounds nuw i8, ptr %0, i64 3072
+  %86 = getelementptr inbounds double, ptr %85, i64 %6
+  store double %74, ptr %86, align 8, !tbaa !41
+  %87 = getelementptr inbounds nuw i8, ptr %0, i64 3008
   %88 = getelementptr inbounds double, ptr %87, i64 %6
-  store double %76, ptr %88, align 8, !tbaa !41
-  %89 = getelementptr inbounds nuw i8, ptr %0, i64 3008
+  store double %77, ptr %88, align 8, !tbaa !41
+  %89 = getelementptr inbounds nuw i8, ptr %0, i64 2944
   %90 = getelementptr inbounds double, ptr %89, i64 %6
-  store double %79, ptr %90, align 8, !tbaa !41
-  %91 = getelementptr inbounds nuw i8, ptr %0, i64 2944
-  %92 = getelementptr inbounds double, ptr %91, i64 %6
-  store double %79, ptr %92, align 8, !tbaa !41
-  %93 = getelementptr double, ptr %65, i64 %6
-  %94 = getelementptr i8, ptr %93, i64 256
-  store double 0.000000e+00, ptr %94, align 8, !tbaa !41
-  %95 = getelementptr i8, ptr %93, i64 320
-  store double 0.000000e+00, ptr %95, align 8, !tbaa !41
-  store double %75, ptr %93, align 8, !tbaa !41
-  %96 = getelementptr inbounds nuw i8, ptr %0, i64 3456
+  store double %77, ptr %90, align 8, !tbaa !41
+  %91 = getelementptr double, ptr %63, i64 %6
+  %92 = getelementptr i8, ptr %91, i64 256
+  store double 0.000000e+00, ptr %92, align 8, !tbaa !41
+  %93 = getelementptr i8, ptr %91, i64 320
+  store double 0.000000e+00, ptr %93, align 8, !tbaa !41
+  store double %73, ptr %91, align 8, !tbaa !41
+  %94 = getelementptr inbounds nuw i8, ptr %0, i64 3456
+  %95 = getelementptr inbounds double, ptr %94, i64 %6
+  store double %74, ptr %95, align 8, !tbaa !41
+  %96 = getelementptr inbounds nuw i8, ptr %0, i64 3392
   %97 = getelementptr inbounds double, ptr %96, i64 %6
-  store double %76, ptr %97, align 8, !tbaa !41
-  %98 = getelementptr inbounds nuw i8, ptr %0, i64 3392
+  store double %77, ptr %97, align 8, !tbaa !41
+  %98 = getelementptr inbounds nuw i8, ptr %0, i64 3328
   %99 = getelementptr inbounds double, ptr %98, i64 %6
-  store double %79, ptr %99, align 8, !tbaa !41
-  %100 = getelementptr inbounds nuw i8, ptr %0, i64 3328
+  store double %77, ptr %99, align 8, !tbaa !41
+  %100 = getelementptr inbounds nuw i8, ptr %0, i64 1856
   %101 = getelementptr inbounds double, ptr %100, i64 %6
-  store double %79, ptr %101, align 8, !tbaa !41
-  %102 = getelementptr inbounds nuw i8, ptr %0, i64 1856
-  %103 = getelementptr inbounds double, ptr %102, i64 %6
-  %104 = load double, ptr %103, align 8, !tbaa !41
-  %105 = getelementptr inbounds nuw i8, ptr %0, i64 3968
+  %102 = load double, ptr %101, align 8, !tbaa !41
+  %103 = getelementptr inbounds nuw i8, ptr %0, i64 3968
+  %104 = getelementptr inbounds double, ptr %103, i64 %6
+  store double %102, ptr %104, align 8, !tbaa !41
+  %105 = getelementptr inbounds nuw i8, ptr %0, i64 4032
   %106 = getelementptr inbounds double, ptr %105, i64 %6
-  store double %104, ptr %106, align 8, !tbaa !41
-  %107 = getelementptr inbounds nuw i8, ptr %0, i64 4032
+  store double %102, ptr %106, align 8, !tbaa !41
+  %107 = getelementptr inbounds nuw i8, ptr %0, i64 4608
   %108 = getelementptr inbounds double, ptr %107, i64 %6
-  store double %104, ptr %108, align 8, !tbaa !41
-  %109 = getelementptr inbounds nuw i8, ptr %0, i64 4608
+  store double 1.000000e+09, ptr %108, align 8, !tbaa !41
+  %109 = getelementptr inbounds nuw i8, ptr %0, i64 4800
   %110 = getelementptr inbounds double, ptr %109, i64 %6
-  store double 1.000000e+09, ptr %110, align 8, !tbaa !41
-  %111 = getelementptr inbounds nuw i8, ptr %0, i64 4800
+  store double 0.000000e+00, ptr %110, align 8, !tbaa !41
+  %111 = getelementptr inbounds nuw i8, ptr %0, i64 1792
   %112 = getelementptr inbounds double, ptr %111, i64 %6
-  store double 0.000000e+00, ptr %112, align 8, !tbaa !41
-  %113 = getelementptr inbounds nuw i8, ptr %0, i64 1792
-  %114 = getelementptr inbounds double, ptr %113, i64 %6
-  %115 = load double, ptr %114, align 8, !tbaa !41
-  %116 = getelementptr inbounds nuw i8, ptr %0, i64 4736
+  %113 = load double, ptr %112, align 8, !tbaa !41
+  %114 = getelementptr inbounds nuw i8, ptr %0, i64 4736
+  %115 = getelementptr inbounds double, ptr %114, i64 %6
+  store double %113, ptr %115, align 8, !tbaa !41
+  %116 = getelementptr inbounds nuw i8, ptr %0, i64 4672
   %117 = getelementptr inbounds double, ptr %116, i64 %6
-  store double %115, ptr %117, align 8, !tbaa !41
-  %118 = getelementptr inbounds nuw i8, ptr %0, i64 4672
+  store double %113, ptr %117, align 8, !tbaa !41
+  %118 = getelementptr inbounds nuw i8, ptr %0, i64 2240
   %119 = getelementptr inbounds double, ptr %118, i64 %6
-  store double %115, ptr %119, align 8, !tbaa !41
-  %120 = getelementptr inbounds nuw i8, ptr %0, i64 2240
-  %121 = getelementptr inbounds double, ptr %120, i64 %6
-  %122 = load double, ptr %121, align 8, !tbaa !41
-  %123 = getelementptr inbounds nuw i8, ptr %0, i64 5120
-  %124 = getelementptr inbounds double, ptr %123, i64 %6
-  store double %122, ptr %124, align 8, !tbaa !41
-  %125 = getelementptr inbounds nuw i8, ptr %0, i64 3840
-  %126 = getelementptr inbounds nuw i8, ptr %0, i64 4096
-  %127 = getelementptr inbounds nuw i8, ptr %0, i64 4480
-  %128 = getelementptr inbounds nuw i8, ptr %0, i64 4544
-  %129 = getelementptr inbounds nuw i8, ptr %0, i64 4864
-  %130 = getelementptr inbounds nuw i8, ptr %0, i64 4928
-  %131 = getelementptr inbounds nuw i8, ptr %0, i64 4992
-  %132 = getelementptr inbounds nuw i8, ptr %0, i64 5056
-  %133 = getelementptr inbounds nuw i8, ptr %0, i64 5184
-  %134 = getelementptr inbounds nuw i8, ptr %0, i64 5248
-  %135 = getelementptr inbounds nuw i8, ptr %0, i64 5312
-  %136 = getelementptr inbounds nuw i8, ptr %0, i64 5376
-  %137 = getelementptr inbounds nuw i8, ptr %0, i64 5440
+  %120 = load double, ptr %119, align 8, !tbaa !41
+  %121 = getelementptr inbounds nuw i8, ptr %0, i64 5120
+  %122 = getelementptr inbounds double, ptr %121, i64 %6
+  store double %120, ptr %122, align 8, !tbaa !41
+  %123 = getelementptr inbounds nuw i8, ptr %0, i64 3840
+  %124 = getelementptr inbounds nuw i8, ptr %0, i64 4096
+  %125 = getelementptr inbounds nuw i8, ptr %0, i64 4480
+  %126 = getelementptr inbounds nuw i8, ptr %0, i64 4544
+  %127 = getelementptr inbounds nuw i8, ptr %0, i64 4864
+  %128 = getelementptr inbounds nuw i8, ptr %0, i64 4928
+  %129 = getelementptr inbounds nuw i8, ptr %0, i64 4992
+  %130 = getelementptr inbounds nuw i8, ptr %0, i64 5056
+  %131 = getelementptr inbounds nuw i8, ptr %0, i64 5184
+  %132 = getelementptr inbounds nuw i8, ptr %0, i64 5248
+  %133 = getelementptr inbounds nuw i8, ptr %0, i64 5312
+  %134 = getelementptr inbounds nuw i8, ptr %0, i64 5376
+  %135 = getelementptr inbounds nuw i8, ptr %0, i64 5440
+  %136 = getelementptr inbounds double, ptr %123, i64 %6
+  store double 0.000000e+00, ptr %136, align 8, !tbaa !41
+  %137 = getelementptr inbounds double, ptr %124, i64 %6
+  store double 0.000000e+00, ptr %137, align 8, !tbaa !41
   %138 = getelementptr inbounds double, ptr %125, i64 %6
   store double 0.000000e+00, ptr %138, align 8, !tbaa !41
   %139 = getelementptr inbounds double, ptr %126, i64 %6
@@ -7767,629 +7891,648 @@ define internal fastcc void @_ZL4loadR5GroupRK3Jobix(ptr noundef nonnull align 6
   store double 0.000000e+00, ptr %147, align 8, !tbaa !41
   %148 = getelementptr inbounds double, ptr %135, i64 %6
   store double 0.000000e+00, ptr %148, align 8, !tbaa !41
-  %149 = getelementptr inbounds double, ptr %136, i64 %6
-  store double 0.000000e+00, ptr %149, align 8, !tbaa !41
-  %150 = getelementptr inbounds double, ptr %137, i64 %6
-  store double 0.000000e+00, ptr %150, align 8, !tbaa !41
-  %151 = getelementptr inbounds nuw i8, ptr %0, i64 5632
+  %149 = getelementptr inbounds nuw i8, ptr %0, i64 5632
+  %150 = getelementptr inbounds i64, ptr %149, i64 %6
+  store i64 0, ptr %150, align 8, !tbaa !30
+  %151 = getelementptr inbounds nuw i8, ptr %0, i64 5760
   %152 = getelementptr inbounds i64, ptr %151, i64 %6
   store i64 0, ptr %152, align 8, !tbaa !30
-  %153 = getelementptr inbounds nuw i8, ptr %0, i64 5760
+  %153 = getelementptr inbounds nuw i8, ptr %0, i64 5696
   %154 = getelementptr inbounds i64, ptr %153, i64 %6
-  store i64 0, ptr %154, align 8, !tbaa !30
-  %155 = getelementptr inbounds nuw i8, ptr %0, i64 5696
+  store i64 -1, ptr %154, align 8, !tbaa !30
+  %155 = getelementptr inbounds nuw i8, ptr %0, i64 5568
   %156 = getelementptr inbounds i64, ptr %155, i64 %6
   store i64 -1, ptr %156, align 8, !tbaa !30
-  %157 = getelementptr inbounds nuw i8, ptr %0, i64 5568
+  %157 = getelementptr inbounds nuw i8, ptr %0, i64 5504
   %158 = getelementptr inbounds i64, ptr %157, i64 %6
   store i64 -1, ptr %158, align 8, !tbaa !30
-  %159 = getelementptr inbounds nuw i8, ptr %0, i64 5504
-  %160 = getelementptr inbounds i64, ptr %159, i64 %6
-  store i64 -1, ptr %160, align 8, !tbaa !30
   ret void
 
-161:                                              ; preds = %30, %563
-  %162 = phi i64 [ 0, %30 ], [ %564, %563 ]
-  %163 = getelementptr inbounds nuw %struct.Piece, ptr %32, i64 %162
-  %164 = load i64, ptr %33, align 64, !tbaa !16
-  %165 = icmp sgt i64 %164, %6
-  %166 = load i64, ptr %34, align 16, !tbaa !21
-  %167 = load i64, ptr %35, align 8, !tbaa !22
-  %168 = mul nsw i64 %164, %3
-  %169 = select i1 %165, i64 %6, i64 0
-  %170 = add nsw i64 %169, %168
-  %171 = getelementptr inbounds nuw i8, ptr %163, i64 8512
-  %172 = load i64, ptr %171, align 64, !tbaa !31
-  %173 = mul i64 %170, 368
-  %174 = getelementptr i8, ptr %37, i64 %173
-  %175 = getelementptr double, ptr %163, i64 %6
-  br label %178
+159:                                              ; preds = %30, %578
+  %160 = phi i64 [ 0, %30 ], [ %579, %578 ]
+  %161 = getelementptr inbounds nuw %struct.Piece, ptr %32, i64 %160
+  %162 = load i64, ptr %33, align 64, !tbaa !16
+  %163 = icmp sgt i64 %162, %6
+  %164 = load i64, ptr %34, align 16, !tbaa !21
+  %165 = load i64, ptr %35, align 8, !tbaa !22
+  %166 = mul nsw i64 %162, %3
+  %167 = select i1 %163, i64 %6, i64 0
+  %168 = add nsw i64 %167, %166
+  %169 = getelementptr inbounds nuw i8, ptr %161, i64 8512
+  %170 = load i64, ptr %169, align 64, !tbaa !31
+  %171 = load ptr, ptr %36, align 8, !tbaa !167
+  %172 = mul i64 %168, 368
+  %173 = getelementptr i8, ptr %171, i64 %172
+  %174 = getelementptr double, ptr %161, i64 %6
+  br label %177
 
-176:                                              ; preds = %178
-  %177 = icmp eq i64 %172, 0
-  br i1 %165, label %192, label %189
+175:                                              ; preds = %177
+  %176 = icmp eq i64 %170, 0
+  br i1 %163, label %191, label %188
 
-178:                                              ; preds = %178, %161
-  %179 = phi i64 [ 0, %161 ], [ %187, %178 ]
-  %180 = getelementptr double, ptr %174, i64 %179
-  %181 = load double, ptr %180, align 8, !tbaa !41
-  %182 = getelementptr <8 x double>, ptr %175, i64 %179
-  store double %181, ptr %182, align 8, !tbaa !41
-  %183 = or disjoint i64 %179, 1
-  %184 = getelementptr double, ptr %174, i64 %183
-  %185 = load double, ptr %184, align 8, !tbaa !41
-  %186 = getelementptr <8 x double>, ptr %175, i64 %183
-  store double %185, ptr %186, align 8, !tbaa !41
-  %187 = add nuw nsw i64 %179, 2
-  %188 = icmp eq i64 %187, 46
-  br i1 %188, label %176, label %178, !llvm.loop !168
+177:                                              ; preds = %177, %159
+  %178 = phi i64 [ 0, %159 ], [ %186, %177 ]
+  %179 = getelementptr double, ptr %173, i64 %178
+  %180 = load double, ptr %179, align 8, !tbaa !41
+  %181 = getelementptr <8 x double>, ptr %174, i64 %178
+  store double %180, ptr %181, align 8, !tbaa !41
+  %182 = or disjoint i64 %178, 1
+  %183 = getelementptr double, ptr %173, i64 %182
+  %184 = load double, ptr %183, align 8, !tbaa !41
+  %185 = getelementptr <8 x double>, ptr %174, i64 %182
+  store double %184, ptr %185, align 8, !tbaa !41
+  %186 = add nuw nsw i64 %178, 2
+  %187 = icmp eq i64 %186, 46
+  br i1 %187, label %175, label %177, !llvm.loop !168
 
-189:                                              ; preds = %176
-  %190 = getelementptr inbounds nuw i8, ptr %163, i64 128
-  %191 = getelementptr inbounds double, ptr %190, i64 %6
-  store double 0.000000e+00, ptr %191, align 8, !tbaa !41
-  br label %192
+188:                                              ; preds = %175
+  %189 = getelementptr inbounds nuw i8, ptr %161, i64 128
+  %190 = getelementptr inbounds double, ptr %189, i64 %6
+  store double 0.000000e+00, ptr %190, align 8, !tbaa !41
+  br label %191
 
-192:                                              ; preds = %189, %176
-  %193 = getelementptr inbounds i64, ptr %41, i64 %170
+191:                                              ; preds = %188, %175
+  %192 = load ptr, ptr %37, align 8, !tbaa !169
+  %193 = getelementptr inbounds i64, ptr %39, i64 %168
   %194 = load i64, ptr %193, align 8, !tbaa !30
-  %195 = mul nsw i64 %166, 3
-  %196 = add nsw i64 %166, 1
-  %197 = select i1 %177, i64 0, i64 2
+  %195 = mul nsw i64 %164, 3
+  %196 = add nsw i64 %164, 1
+  %197 = select i1 %176, i64 0, i64 2
   %198 = shl i64 %196, %197
   %199 = add nsw i64 %198, %195
   %200 = mul nsw i64 %194, %199
-  %201 = getelementptr inbounds double, ptr %39, i64 %200
-  %202 = icmp sgt i64 %166, 0
-  br i1 %202, label %203, label %233
+  %201 = getelementptr inbounds double, ptr %192, i64 %200
+  %202 = getelementptr inbounds nuw i8, ptr %161, i64 960
+  %203 = getelementptr inbounds double, ptr %202, i64 %6
+  %204 = load double, ptr %203, align 8, !tbaa !41
+  %205 = load double, ptr %174, align 8, !tbaa !41
+  br i1 %176, label %206, label %211
 
-203:                                              ; preds = %192
-  %204 = getelementptr inbounds nuw i8, ptr %163, i64 8608
-  %205 = load ptr, ptr %204, align 32, !tbaa !72
-  %206 = getelementptr double, ptr %205, i64 %6
-  %207 = getelementptr double, ptr %201, i64 %166
-  %208 = getelementptr inbounds nuw i8, ptr %163, i64 8616
-  %209 = load ptr, ptr %208, align 8, !tbaa !47
-  %210 = getelementptr double, ptr %209, i64 %6
-  %211 = shl i64 %166, 4
-  %212 = getelementptr i8, ptr %201, i64 %211
-  %213 = getelementptr inbounds nuw i8, ptr %163, i64 8624
-  %214 = load ptr, ptr %213, align 16, !tbaa !139
-  %215 = getelementptr double, ptr %214, i64 %6
-  %216 = and i64 %166, 1
-  %217 = icmp eq i64 %166, 1
-  br i1 %217, label %220, label %218
+206:                                              ; preds = %191
+  %207 = getelementptr inbounds nuw i8, ptr %161, i64 8520
+  %208 = getelementptr inbounds [8 x ptr], ptr %207, i64 0, i64 %6
+  %209 = load ptr, ptr %208, align 8, !tbaa !155
+  %210 = icmp ne ptr %209, %201
+  br label %211
 
-218:                                              ; preds = %203
-  %219 = and i64 %166, 9223372036854775806
-  br label %248
+211:                                              ; preds = %206, %191
+  %212 = phi i1 [ true, %191 ], [ %210, %206 ]
+  %213 = getelementptr inbounds nuw i8, ptr %161, i64 8520
+  %214 = getelementptr inbounds [8 x ptr], ptr %213, i64 0, i64 %6
+  store ptr %201, ptr %214, align 8, !tbaa !155
+  %215 = icmp sgt i64 %164, 0
+  %216 = select i1 %215, i1 %212, i1 false
+  br i1 %216, label %217, label %247
 
-220:                                              ; preds = %248, %203
-  %221 = phi i64 [ 0, %203 ], [ %270, %248 ]
-  %222 = icmp eq i64 %216, 0
-  br i1 %222, label %233, label %223
+217:                                              ; preds = %211
+  %218 = getelementptr inbounds nuw i8, ptr %161, i64 8672
+  %219 = load ptr, ptr %218, align 32, !tbaa !73
+  %220 = getelementptr double, ptr %219, i64 %6
+  %221 = getelementptr double, ptr %201, i64 %164
+  %222 = getelementptr inbounds nuw i8, ptr %161, i64 8680
+  %223 = load ptr, ptr %222, align 8, !tbaa !48
+  %224 = getelementptr double, ptr %223, i64 %6
+  %225 = shl i64 %164, 4
+  %226 = getelementptr i8, ptr %201, i64 %225
+  %227 = getelementptr inbounds nuw i8, ptr %161, i64 8688
+  %228 = load ptr, ptr %227, align 16, !tbaa !140
+  %229 = getelementptr double, ptr %228, i64 %6
+  %230 = and i64 %164, 1
+  %231 = icmp eq i64 %164, 1
+  br i1 %231, label %234, label %232
 
-223:                                              ; preds = %220
-  %224 = getelementptr inbounds nuw double, ptr %201, i64 %221
-  %225 = load double, ptr %224, align 8, !tbaa !41
-  %226 = getelementptr <8 x double>, ptr %206, i64 %221
-  store double %225, ptr %226, align 8, !tbaa !41
-  %227 = getelementptr double, ptr %207, i64 %221
-  %228 = load double, ptr %227, align 8, !tbaa !41
-  %229 = getelementptr <8 x double>, ptr %210, i64 %221
-  store double %228, ptr %229, align 8, !tbaa !41
-  %230 = getelementptr double, ptr %212, i64 %221
-  %231 = load double, ptr %230, align 8, !tbaa !41
-  %232 = getelementptr <8 x double>, ptr %215, i64 %221
-  store double %231, ptr %232, align 8, !tbaa !41
-  br label %233
+232:                                              ; preds = %217
+  %233 = and i64 %164, 9223372036854775806
+  br label %259
 
-233:                                              ; preds = %223, %220, %192
-  %234 = getelementptr inbounds nuw i8, ptr %163, i64 960
-  %235 = getelementptr inbounds double, ptr %234, i64 %6
-  %236 = load double, ptr %235, align 8, !tbaa !41
-  %237 = load double, ptr %175, align 8, !tbaa !41
-  %238 = icmp sgt i64 %198, 0
-  br i1 %238, label %239, label %285
+234:                                              ; preds = %259, %217
+  %235 = phi i64 [ 0, %217 ], [ %281, %259 ]
+  %236 = icmp eq i64 %230, 0
+  br i1 %236, label %247, label %237
 
-239:                                              ; preds = %233
-  %240 = getelementptr double, ptr %201, i64 %195
-  %241 = getelementptr inbounds nuw i8, ptr %163, i64 8632
-  %242 = load ptr, ptr %241, align 8, !tbaa !36
-  %243 = getelementptr double, ptr %242, i64 %6
-  %244 = and i64 %198, 3
-  %245 = icmp ult i64 %198, 4
-  br i1 %245, label %273, label %246
+237:                                              ; preds = %234
+  %238 = getelementptr inbounds nuw double, ptr %201, i64 %235
+  %239 = load double, ptr %238, align 8, !tbaa !41
+  %240 = getelementptr <8 x double>, ptr %220, i64 %235
+  store double %239, ptr %240, align 8, !tbaa !41
+  %241 = getelementptr double, ptr %221, i64 %235
+  %242 = load double, ptr %241, align 8, !tbaa !41
+  %243 = getelementptr <8 x double>, ptr %224, i64 %235
+  store double %242, ptr %243, align 8, !tbaa !41
+  %244 = getelementptr double, ptr %226, i64 %235
+  %245 = load double, ptr %244, align 8, !tbaa !41
+  %246 = getelementptr <8 x double>, ptr %229, i64 %235
+  store double %245, ptr %246, align 8, !tbaa !41
+  br label %247
 
-246:                                              ; preds = %239
-  %247 = and i64 %198, 9223372036854775804
-  br label %294
+247:                                              ; preds = %237, %234, %211
+  %248 = icmp sgt i64 %198, 0
+  %249 = select i1 %248, i1 %212, i1 false
+  br i1 %249, label %250, label %296
 
-248:                                              ; preds = %248, %218
-  %249 = phi i64 [ 0, %218 ], [ %270, %248 ]
-  %250 = phi i64 [ 0, %218 ], [ %271, %248 ]
-  %251 = getelementptr inbounds nuw double, ptr %201, i64 %249
-  %252 = load double, ptr %251, align 8, !tbaa !41
-  %253 = getelementptr <8 x double>, ptr %206, i64 %249
-  store double %252, ptr %253, align 8, !tbaa !41
-  %254 = getelementptr double, ptr %207, i64 %249
-  %255 = load double, ptr %254, align 8, !tbaa !41
-  %256 = getelementptr <8 x double>, ptr %210, i64 %249
-  store double %255, ptr %256, align 8, !tbaa !41
-  %257 = getelementptr double, ptr %212, i64 %249
-  %258 = load double, ptr %257, align 8, !tbaa !41
-  %259 = getelementptr <8 x double>, ptr %215, i64 %249
-  store double %258, ptr %259, align 8, !tbaa !41
-  %260 = or disjoint i64 %249, 1
-  %261 = getelementptr inbounds nuw double, ptr %201, i64 %260
-  %262 = load double, ptr %261, align 8, !tbaa !41
-  %263 = getelementptr <8 x double>, ptr %206, i64 %260
-  store double %262, ptr %263, align 8, !tbaa !41
-  %264 = getelementptr double, ptr %207, i64 %260
-  %265 = load double, ptr %264, align 8, !tbaa !41
-  %266 = getelementptr <8 x double>, ptr %210, i64 %260
-  store double %265, ptr %266, align 8, !tbaa !41
-  %267 = getelementptr double, ptr %212, i64 %260
-  %268 = load double, ptr %267, align 8, !tbaa !41
-  %269 = getelementptr <8 x double>, ptr %215, i64 %260
-  store double %268, ptr %269, align 8, !tbaa !41
-  %270 = add nuw nsw i64 %249, 2
-  %271 = add i64 %250, 2
-  %272 = icmp eq i64 %271, %219
-  br i1 %272, label %220, label %248, !llvm.loop !169
+250:                                              ; preds = %247
+  %251 = getelementptr double, ptr %201, i64 %195
+  %252 = getelementptr inbounds nuw i8, ptr %161, i64 8696
+  %253 = load ptr, ptr %252, align 8, !tbaa !36
+  %254 = getelementptr double, ptr %253, i64 %6
+  %255 = and i64 %198, 3
+  %256 = icmp ult i64 %198, 4
+  br i1 %256, label %284, label %257
 
-273:                                              ; preds = %294, %239
-  %274 = phi i64 [ 0, %239 ], [ %312, %294 ]
-  %275 = icmp eq i64 %244, 0
-  br i1 %275, label %285, label %276
+257:                                              ; preds = %250
+  %258 = and i64 %198, 9223372036854775804
+  br label %305
 
-276:                                              ; preds = %273, %276
-  %277 = phi i64 [ %282, %276 ], [ %274, %273 ]
-  %278 = phi i64 [ %283, %276 ], [ 0, %273 ]
-  %279 = getelementptr double, ptr %240, i64 %277
-  %280 = load double, ptr %279, align 8, !tbaa !41
-  %281 = getelementptr <8 x double>, ptr %243, i64 %277
-  store double %280, ptr %281, align 8, !tbaa !41
-  %282 = add nuw nsw i64 %277, 1
-  %283 = add i64 %278, 1
-  %284 = icmp eq i64 %283, %244
-  br i1 %284, label %285, label %276, !llvm.loop !170
+259:                                              ; preds = %259, %232
+  %260 = phi i64 [ 0, %232 ], [ %281, %259 ]
+  %261 = phi i64 [ 0, %232 ], [ %282, %259 ]
+  %262 = getelementptr inbounds nuw double, ptr %201, i64 %260
+  %263 = load double, ptr %262, align 8, !tbaa !41
+  %264 = getelementptr <8 x double>, ptr %220, i64 %260
+  store double %263, ptr %264, align 8, !tbaa !41
+  %265 = getelementptr double, ptr %221, i64 %260
+  %266 = load double, ptr %265, align 8, !tbaa !41
+  %267 = getelementptr <8 x double>, ptr %224, i64 %260
+  store double %266, ptr %267, align 8, !tbaa !41
+  %268 = getelementptr double, ptr %226, i64 %260
+  %269 = load double, ptr %268, align 8, !tbaa !41
+  %270 = getelementptr <8 x double>, ptr %229, i64 %260
+  store double %269, ptr %270, align 8, !tbaa !41
+  %271 = or disjoint i64 %260, 1
+  %272 = getelementptr inbounds nuw double, ptr %201, i64 %271
+  %273 = load double, ptr %272, align 8, !tbaa !41
+  %274 = getelementptr <8 x double>, ptr %220, i64 %271
+  store double %273, ptr %274, align 8, !tbaa !41
+  %275 = getelementptr double, ptr %221, i64 %271
+  %276 = load double, ptr %275, align 8, !tbaa !41
+  %277 = getelementptr <8 x double>, ptr %224, i64 %271
+  store double %276, ptr %277, align 8, !tbaa !41
+  %278 = getelementptr double, ptr %226, i64 %271
+  %279 = load double, ptr %278, align 8, !tbaa !41
+  %280 = getelementptr <8 x double>, ptr %229, i64 %271
+  store double %279, ptr %280, align 8, !tbaa !41
+  %281 = add nuw nsw i64 %260, 2
+  %282 = add i64 %261, 2
+  %283 = icmp eq i64 %282, %233
+  br i1 %283, label %234, label %259, !llvm.loop !170
 
-285:                                              ; preds = %273, %276, %233
-  %286 = icmp ne i64 %172, 0
-  %287 = icmp sgt i64 %166, -1
-  %288 = select i1 %286, i1 %287, i1 false
-  br i1 %288, label %289, label %315
+284:                                              ; preds = %305, %250
+  %285 = phi i64 [ 0, %250 ], [ %323, %305 ]
+  %286 = icmp eq i64 %255, 0
+  br i1 %286, label %296, label %287
 
-289:                                              ; preds = %285
-  %290 = fdiv double 1.000000e+00, %237
-  %291 = getelementptr inbounds nuw i8, ptr %163, i64 8632
-  %292 = load ptr, ptr %291, align 8, !tbaa !36
-  %293 = getelementptr double, ptr %292, i64 %6
-  br label %451
+287:                                              ; preds = %284, %287
+  %288 = phi i64 [ %293, %287 ], [ %285, %284 ]
+  %289 = phi i64 [ %294, %287 ], [ 0, %284 ]
+  %290 = getelementptr double, ptr %251, i64 %288
+  %291 = load double, ptr %290, align 8, !tbaa !41
+  %292 = getelementptr <8 x double>, ptr %254, i64 %288
+  store double %291, ptr %292, align 8, !tbaa !41
+  %293 = add nuw nsw i64 %288, 1
+  %294 = add i64 %289, 1
+  %295 = icmp eq i64 %294, %255
+  br i1 %295, label %296, label %287, !llvm.loop !171
 
-294:                                              ; preds = %294, %246
-  %295 = phi i64 [ 0, %246 ], [ %312, %294 ]
-  %296 = phi i64 [ 0, %246 ], [ %313, %294 ]
-  %297 = getelementptr double, ptr %240, i64 %295
-  %298 = load double, ptr %297, align 8, !tbaa !41
-  %299 = getelementptr <8 x double>, ptr %243, i64 %295
-  store double %298, ptr %299, align 8, !tbaa !41
-  %300 = or disjoint i64 %295, 1
-  %301 = getelementptr double, ptr %240, i64 %300
-  %302 = load double, ptr %301, align 8, !tbaa !41
-  %303 = getelementptr <8 x double>, ptr %243, i64 %300
-  store double %302, ptr %303, align 8, !tbaa !41
-  %304 = or disjoint i64 %295, 2
-  %305 = getelementptr double, ptr %240, i64 %304
-  %306 = load double, ptr %305, align 8, !tbaa !41
-  %307 = getelementptr <8 x double>, ptr %243, i64 %304
-  store double %306, ptr %307, align 8, !tbaa !41
-  %308 = or disjoint i64 %295, 3
-  %309 = getelementptr double, ptr %240, i64 %308
-  %310 = load double, ptr %309, align 8, !tbaa !41
-  %311 = getelementptr <8 x double>, ptr %243, i64 %308
-  store double %310, ptr %311, align 8, !tbaa !41
-  %312 = add nuw nsw i64 %295, 4
-  %313 = add i64 %296, 4
-  %314 = icmp eq i64 %313, %247
-  br i1 %314, label %273, label %294, !llvm.loop !171
+296:                                              ; preds = %284, %287, %247
+  %297 = icmp ne i64 %170, 0
+  %298 = icmp sgt i64 %164, -1
+  %299 = select i1 %297, i1 %298, i1 false
+  br i1 %299, label %300, label %326
 
-315:                                              ; preds = %451, %285
-  %316 = getelementptr inbounds nuw i8, ptr %163, i64 2560
-  %317 = getelementptr inbounds double, ptr %316, i64 %6
-  %318 = load double, ptr %317, align 8, !tbaa !41
-  %319 = getelementptr inbounds nuw i8, ptr %163, i64 2624
-  %320 = getelementptr inbounds double, ptr %319, i64 %6
+300:                                              ; preds = %296
+  %301 = fdiv double 1.000000e+00, %205
+  %302 = getelementptr inbounds nuw i8, ptr %161, i64 8696
+  %303 = load ptr, ptr %302, align 8, !tbaa !36
+  %304 = getelementptr double, ptr %303, i64 %6
+  br label %466
+
+305:                                              ; preds = %305, %257
+  %306 = phi i64 [ 0, %257 ], [ %323, %305 ]
+  %307 = phi i64 [ 0, %257 ], [ %324, %305 ]
+  %308 = getelementptr double, ptr %251, i64 %306
+  %309 = load double, ptr %308, align 8, !tbaa !41
+  %310 = getelementptr <8 x double>, ptr %254, i64 %306
+  store double %309, ptr %310, align 8, !tbaa !41
+  %311 = or disjoint i64 %306, 1
+  %312 = getelementptr double, ptr %251, i64 %311
+  %313 = load double, ptr %312, align 8, !tbaa !41
+  %314 = getelementptr <8 x double>, ptr %254, i64 %311
+  store double %313, ptr %314, align 8, !tbaa !41
+  %315 = or disjoint i64 %306, 2
+  %316 = getelementptr double, ptr %251, i64 %315
+  %317 = load double, ptr %316, align 8, !tbaa !41
+  %318 = getelementptr <8 x double>, ptr %254, i64 %315
+  store double %317, ptr %318, align 8, !tbaa !41
+  %319 = or disjoint i64 %306, 3
+  %320 = getelementptr double, ptr %251, i64 %319
   %321 = load double, ptr %320, align 8, !tbaa !41
-  %322 = getelementptr inbounds nuw i8, ptr %163, i64 2688
-  %323 = getelementptr inbounds double, ptr %322, i64 %6
-  %324 = load double, ptr %323, align 8, !tbaa !41
-  %325 = getelementptr inbounds nuw i8, ptr %163, i64 2752
-  %326 = getelementptr inbounds double, ptr %325, i64 %6
-  %327 = load double, ptr %326, align 8, !tbaa !41
-  %328 = tail call double @llvm.fmuladd.f64(double %237, double %327, double %324)
-  %329 = tail call double @llvm.fmuladd.f64(double %237, double %328, double %321)
-  %330 = tail call double @llvm.fmuladd.f64(double %237, double %329, double %318)
-  %331 = getelementptr inbounds nuw i8, ptr %163, i64 832
-  %332 = getelementptr inbounds double, ptr %331, i64 %6
-  %333 = load double, ptr %332, align 8, !tbaa !41
-  %334 = getelementptr inbounds nuw i8, ptr %163, i64 1408
-  %335 = getelementptr inbounds double, ptr %334, i64 %6
-  %336 = load double, ptr %335, align 8, !tbaa !41
-  %337 = getelementptr inbounds nuw i8, ptr %163, i64 1536
-  %338 = getelementptr inbounds double, ptr %337, i64 %6
-  %339 = load double, ptr %338, align 8, !tbaa !41
-  %340 = fsub double %336, %339
-  %341 = fmul double %333, %340
-  %342 = getelementptr inbounds nuw i8, ptr %163, i64 2944
-  %343 = getelementptr inbounds nuw i8, ptr %163, i64 3840
-  %344 = getelementptr inbounds nuw i8, ptr %163, i64 4736
-  %345 = getelementptr inbounds nuw i8, ptr %163, i64 896
+  %322 = getelementptr <8 x double>, ptr %254, i64 %319
+  store double %321, ptr %322, align 8, !tbaa !41
+  %323 = add nuw nsw i64 %306, 4
+  %324 = add i64 %307, 4
+  %325 = icmp eq i64 %324, %258
+  br i1 %325, label %284, label %305, !llvm.loop !172
+
+326:                                              ; preds = %466, %296
+  %327 = getelementptr inbounds nuw i8, ptr %161, i64 2560
+  %328 = getelementptr inbounds double, ptr %327, i64 %6
+  %329 = load double, ptr %328, align 8, !tbaa !41
+  %330 = getelementptr inbounds nuw i8, ptr %161, i64 2624
+  %331 = getelementptr inbounds double, ptr %330, i64 %6
+  %332 = load double, ptr %331, align 8, !tbaa !41
+  %333 = getelementptr inbounds nuw i8, ptr %161, i64 2688
+  %334 = getelementptr inbounds double, ptr %333, i64 %6
+  %335 = load double, ptr %334, align 8, !tbaa !41
+  %336 = getelementptr inbounds nuw i8, ptr %161, i64 2752
+  %337 = getelementptr inbounds double, ptr %336, i64 %6
+  %338 = load double, ptr %337, align 8, !tbaa !41
+  %339 = tail call double @llvm.fmuladd.f64(double %205, double %338, double %335)
+  %340 = tail call double @llvm.fmuladd.f64(double %205, double %339, double %332)
+  %341 = tail call double @llvm.fmuladd.f64(double %205, double %340, double %329)
+  %342 = getelementptr inbounds nuw i8, ptr %161, i64 832
+  %343 = getelementptr inbounds double, ptr %342, i64 %6
+  %344 = load double, ptr %343, align 8, !tbaa !41
+  %345 = getelementptr inbounds nuw i8, ptr %161, i64 1408
   %346 = getelementptr inbounds double, ptr %345, i64 %6
-  %347 = getelementptr inbounds nuw i8, ptr %163, i64 1024
-  %348 = getelementptr inbounds double, ptr %347, i64 %6
-  %349 = getelementptr double, ptr %342, i64 %6
-  %350 = getelementptr i8, ptr %349, i64 320
-  store double 0.000000e+00, ptr %350, align 8, !tbaa !41
-  %351 = getelementptr i8, ptr %349, i64 384
-  store double 0.000000e+00, ptr %351, align 8, !tbaa !41
-  %352 = getelementptr i8, ptr %349, i64 448
-  store double 0.000000e+00, ptr %352, align 8, !tbaa !41
-  %353 = getelementptr i8, ptr %349, i64 512
-  store double 0.000000e+00, ptr %353, align 8, !tbaa !41
-  %354 = getelementptr i8, ptr %349, i64 576
-  store double 0.000000e+00, ptr %354, align 8, !tbaa !41
-  %355 = getelementptr i8, ptr %349, i64 704
-  store double 0.000000e+00, ptr %355, align 8, !tbaa !41
-  %356 = getelementptr i8, ptr %349, i64 768
-  store double 0.000000e+00, ptr %356, align 8, !tbaa !41
-  store double %237, ptr %349, align 8, !tbaa !41
-  %357 = getelementptr inbounds nuw i8, ptr %163, i64 3008
-  %358 = getelementptr inbounds double, ptr %357, i64 %6
-  store double %336, ptr %358, align 8, !tbaa !41
-  %359 = load double, ptr %346, align 8, !tbaa !41
-  %360 = getelementptr inbounds nuw i8, ptr %163, i64 3072
-  %361 = getelementptr inbounds double, ptr %360, i64 %6
-  store double %359, ptr %361, align 8, !tbaa !41
-  %362 = getelementptr inbounds nuw i8, ptr %163, i64 3136
-  %363 = getelementptr inbounds double, ptr %362, i64 %6
-  store double %341, ptr %363, align 8, !tbaa !41
-  %364 = getelementptr inbounds nuw i8, ptr %163, i64 3584
-  %365 = getelementptr inbounds double, ptr %364, i64 %6
-  store double %236, ptr %365, align 8, !tbaa !41
-  %366 = load double, ptr %348, align 8, !tbaa !41
-  %367 = getelementptr inbounds nuw i8, ptr %163, i64 3200
-  %368 = getelementptr inbounds double, ptr %367, i64 %6
-  store double %366, ptr %368, align 8, !tbaa !41
-  %369 = getelementptr inbounds nuw i8, ptr %163, i64 3776
-  %370 = getelementptr inbounds double, ptr %369, i64 %6
-  store double %330, ptr %370, align 8, !tbaa !41
-  %371 = getelementptr double, ptr %343, i64 %6
-  %372 = getelementptr i8, ptr %371, i64 320
-  store double 0.000000e+00, ptr %372, align 8, !tbaa !41
-  %373 = getelementptr i8, ptr %371, i64 384
-  store double 0.000000e+00, ptr %373, align 8, !tbaa !41
-  %374 = getelementptr i8, ptr %371, i64 448
-  store double 0.000000e+00, ptr %374, align 8, !tbaa !41
-  %375 = getelementptr i8, ptr %371, i64 512
-  store double 0.000000e+00, ptr %375, align 8, !tbaa !41
-  %376 = getelementptr i8, ptr %371, i64 576
-  store double 0.000000e+00, ptr %376, align 8, !tbaa !41
-  %377 = getelementptr i8, ptr %371, i64 704
-  store double 0.000000e+00, ptr %377, align 8, !tbaa !41
-  %378 = getelementptr i8, ptr %371, i64 768
-  store double 0.000000e+00, ptr %378, align 8, !tbaa !41
-  store double %237, ptr %371, align 8, !tbaa !41
-  %379 = getelementptr inbounds nuw i8, ptr %163, i64 3904
-  %380 = getelementptr inbounds double, ptr %379, i64 %6
-  store double %336, ptr %380, align 8, !tbaa !41
-  %381 = getelementptr inbounds nuw i8, ptr %163, i64 3968
-  %382 = getelementptr inbounds double, ptr %381, i64 %6
-  store double %359, ptr %382, align 8, !tbaa !41
-  %383 = getelementptr inbounds nuw i8, ptr %163, i64 4032
-  %384 = getelementptr inbounds double, ptr %383, i64 %6
-  store double %341, ptr %384, align 8, !tbaa !41
-  %385 = getelementptr inbounds nuw i8, ptr %163, i64 4480
-  %386 = getelementptr inbounds double, ptr %385, i64 %6
-  store double %236, ptr %386, align 8, !tbaa !41
-  %387 = getelementptr inbounds nuw i8, ptr %163, i64 4096
-  %388 = getelementptr inbounds double, ptr %387, i64 %6
-  store double %366, ptr %388, align 8, !tbaa !41
-  %389 = getelementptr inbounds nuw i8, ptr %163, i64 4672
-  %390 = getelementptr inbounds double, ptr %389, i64 %6
-  store double %330, ptr %390, align 8, !tbaa !41
-  %391 = getelementptr double, ptr %344, i64 %6
-  %392 = getelementptr i8, ptr %391, i64 320
-  store double 0.000000e+00, ptr %392, align 8, !tbaa !41
-  %393 = getelementptr i8, ptr %391, i64 384
-  store double 0.000000e+00, ptr %393, align 8, !tbaa !41
-  %394 = getelementptr i8, ptr %391, i64 448
-  store double 0.000000e+00, ptr %394, align 8, !tbaa !41
-  %395 = getelementptr i8, ptr %391, i64 512
-  store double 0.000000e+00, ptr %395, align 8, !tbaa !41
-  %396 = getelementptr i8, ptr %391, i64 576
-  store double 0.000000e+00, ptr %396, align 8, !tbaa !41
-  %397 = getelementptr i8, ptr %391, i64 704
-  store double 0.000000e+00, ptr %397, align 8, !tbaa !41
-  %398 = getelementptr i8, ptr %391, i64 768
-  store double 0.000000e+00, ptr %398, align 8, !tbaa !41
-  store double %237, ptr %391, align 8, !tbaa !41
-  %399 = load double, ptr %335, align 8, !tbaa !41
-  %400 = getelementptr inbounds nuw i8, ptr %163, i64 4800
+  %347 = load double, ptr %346, align 8, !tbaa !41
+  %348 = getelementptr inbounds nuw i8, ptr %161, i64 1536
+  %349 = getelementptr inbounds double, ptr %348, i64 %6
+  %350 = load double, ptr %349, align 8, !tbaa !41
+  %351 = fsub double %347, %350
+  %352 = fmul double %344, %351
+  %353 = getelementptr inbounds nuw i8, ptr %161, i64 2944
+  %354 = getelementptr inbounds nuw i8, ptr %161, i64 3840
+  %355 = getelementptr inbounds nuw i8, ptr %161, i64 4736
+  %356 = getelementptr inbounds nuw i8, ptr %161, i64 896
+  %357 = getelementptr inbounds double, ptr %356, i64 %6
+  %358 = getelementptr inbounds nuw i8, ptr %161, i64 1024
+  %359 = getelementptr inbounds double, ptr %358, i64 %6
+  %360 = getelementptr double, ptr %353, i64 %6
+  %361 = getelementptr i8, ptr %360, i64 320
+  store double 0.000000e+00, ptr %361, align 8, !tbaa !41
+  %362 = getelementptr i8, ptr %360, i64 384
+  store double 0.000000e+00, ptr %362, align 8, !tbaa !41
+  %363 = getelementptr i8, ptr %360, i64 448
+  store double 0.000000e+00, ptr %363, align 8, !tbaa !41
+  %364 = getelementptr i8, ptr %360, i64 512
+  store double 0.000000e+00, ptr %364, align 8, !tbaa !41
+  %365 = getelementptr i8, ptr %360, i64 576
+  store double 0.000000e+00, ptr %365, align 8, !tbaa !41
+  %366 = getelementptr i8, ptr %360, i64 704
+  store double 0.000000e+00, ptr %366, align 8, !tbaa !41
+  %367 = getelementptr i8, ptr %360, i64 768
+  store double 0.000000e+00, ptr %367, align 8, !tbaa !41
+  store double %205, ptr %360, align 8, !tbaa !41
+  %368 = getelementptr inbounds nuw i8, ptr %161, i64 3008
+  %369 = getelementptr inbounds double, ptr %368, i64 %6
+  store double %347, ptr %369, align 8, !tbaa !41
+  %370 = load double, ptr %357, align 8, !tbaa !41
+  %371 = getelementptr inbounds nuw i8, ptr %161, i64 3072
+  %372 = getelementptr inbounds double, ptr %371, i64 %6
+  store double %370, ptr %372, align 8, !tbaa !41
+  %373 = getelementptr inbounds nuw i8, ptr %161, i64 3136
+  %374 = getelementptr inbounds double, ptr %373, i64 %6
+  store double %352, ptr %374, align 8, !tbaa !41
+  %375 = getelementptr inbounds nuw i8, ptr %161, i64 3584
+  %376 = getelementptr inbounds double, ptr %375, i64 %6
+  store double %204, ptr %376, align 8, !tbaa !41
+  %377 = load double, ptr %359, align 8, !tbaa !41
+  %378 = getelementptr inbounds nuw i8, ptr %161, i64 3200
+  %379 = getelementptr inbounds double, ptr %378, i64 %6
+  store double %377, ptr %379, align 8, !tbaa !41
+  %380 = getelementptr inbounds nuw i8, ptr %161, i64 3776
+  %381 = getelementptr inbounds double, ptr %380, i64 %6
+  store double %341, ptr %381, align 8, !tbaa !41
+  %382 = getelementptr double, ptr %354, i64 %6
+  %383 = getelementptr i8, ptr %382, i64 320
+  store double 0.000000e+00, ptr %383, align 8, !tbaa !41
+  %384 = getelementptr i8, ptr %382, i64 384
+  store double 0.000000e+00, ptr %384, align 8, !tbaa !41
+  %385 = getelementptr i8, ptr %382, i64 448
+  store double 0.000000e+00, ptr %385, align 8, !tbaa !41
+  %386 = getelementptr i8, ptr %382, i64 512
+  store double 0.000000e+00, ptr %386, align 8, !tbaa !41
+  %387 = getelementptr i8, ptr %382, i64 576
+  store double 0.000000e+00, ptr %387, align 8, !tbaa !41
+  %388 = getelementptr i8, ptr %382, i64 704
+  store double 0.000000e+00, ptr %388, align 8, !tbaa !41
+  %389 = getelementptr i8, ptr %382, i64 768
+  store double 0.000000e+00, ptr %389, align 8, !tbaa !41
+  store double %205, ptr %382, align 8, !tbaa !41
+  %390 = getelementptr inbounds nuw i8, ptr %161, i64 3904
+  %391 = getelementptr inbounds double, ptr %390, i64 %6
+  store double %347, ptr %391, align 8, !tbaa !41
+  %392 = getelementptr inbounds nuw i8, ptr %161, i64 3968
+  %393 = getelementptr inbounds double, ptr %392, i64 %6
+  store double %370, ptr %393, align 8, !tbaa !41
+  %394 = getelementptr inbounds nuw i8, ptr %161, i64 4032
+  %395 = getelementptr inbounds double, ptr %394, i64 %6
+  store double %352, ptr %395, align 8, !tbaa !41
+  %396 = getelementptr inbounds nuw i8, ptr %161, i64 4480
+  %397 = getelementptr inbounds double, ptr %396, i64 %6
+  store double %204, ptr %397, align 8, !tbaa !41
+  %398 = getelementptr inbounds nuw i8, ptr %161, i64 4096
+  %399 = getelementptr inbounds double, ptr %398, i64 %6
+  store double %377, ptr %399, align 8, !tbaa !41
+  %400 = getelementptr inbounds nuw i8, ptr %161, i64 4672
   %401 = getelementptr inbounds double, ptr %400, i64 %6
-  store double %399, ptr %401, align 8, !tbaa !41
-  %402 = getelementptr inbounds nuw i8, ptr %163, i64 4864
-  %403 = getelementptr inbounds double, ptr %402, i64 %6
-  store double %359, ptr %403, align 8, !tbaa !41
-  %404 = getelementptr inbounds nuw i8, ptr %163, i64 4928
-  %405 = getelementptr inbounds double, ptr %404, i64 %6
-  store double %341, ptr %405, align 8, !tbaa !41
-  %406 = getelementptr inbounds nuw i8, ptr %163, i64 5376
-  %407 = getelementptr inbounds double, ptr %406, i64 %6
-  store double %236, ptr %407, align 8, !tbaa !41
-  %408 = getelementptr inbounds nuw i8, ptr %163, i64 4992
-  %409 = getelementptr inbounds double, ptr %408, i64 %6
-  store double %366, ptr %409, align 8, !tbaa !41
-  %410 = getelementptr inbounds nuw i8, ptr %163, i64 5568
-  %411 = getelementptr inbounds double, ptr %410, i64 %6
-  store double %330, ptr %411, align 8, !tbaa !41
-  %412 = load double, ptr %346, align 8, !tbaa !41
-  %413 = fadd double %341, %412
-  %414 = getelementptr inbounds nuw i8, ptr %163, i64 1600
-  %415 = getelementptr inbounds double, ptr %414, i64 %6
-  store double %413, ptr %415, align 8, !tbaa !41
-  %416 = fcmp ogt double %412, 0.000000e+00
-  %417 = fdiv double 1.000000e+00, %412
-  %418 = select i1 %416, double %417, double 0.000000e+00
-  %419 = getelementptr inbounds nuw i8, ptr %163, i64 7744
+  store double %341, ptr %401, align 8, !tbaa !41
+  %402 = getelementptr double, ptr %355, i64 %6
+  %403 = getelementptr i8, ptr %402, i64 320
+  store double 0.000000e+00, ptr %403, align 8, !tbaa !41
+  %404 = getelementptr i8, ptr %402, i64 384
+  store double 0.000000e+00, ptr %404, align 8, !tbaa !41
+  %405 = getelementptr i8, ptr %402, i64 448
+  store double 0.000000e+00, ptr %405, align 8, !tbaa !41
+  %406 = getelementptr i8, ptr %402, i64 512
+  store double 0.000000e+00, ptr %406, align 8, !tbaa !41
+  %407 = getelementptr i8, ptr %402, i64 576
+  store double 0.000000e+00, ptr %407, align 8, !tbaa !41
+  %408 = getelementptr i8, ptr %402, i64 704
+  store double 0.000000e+00, ptr %408, align 8, !tbaa !41
+  %409 = getelementptr i8, ptr %402, i64 768
+  store double 0.000000e+00, ptr %409, align 8, !tbaa !41
+  store double %205, ptr %402, align 8, !tbaa !41
+  %410 = load double, ptr %346, align 8, !tbaa !41
+  %411 = getelementptr inbounds nuw i8, ptr %161, i64 4800
+  %412 = getelementptr inbounds double, ptr %411, i64 %6
+  store double %410, ptr %412, align 8, !tbaa !41
+  %413 = getelementptr inbounds nuw i8, ptr %161, i64 4864
+  %414 = getelementptr inbounds double, ptr %413, i64 %6
+  store double %370, ptr %414, align 8, !tbaa !41
+  %415 = getelementptr inbounds nuw i8, ptr %161, i64 4928
+  %416 = getelementptr inbounds double, ptr %415, i64 %6
+  store double %352, ptr %416, align 8, !tbaa !41
+  %417 = getelementptr inbounds nuw i8, ptr %161, i64 5376
+  %418 = getelementptr inbounds double, ptr %417, i64 %6
+  store double %204, ptr %418, align 8, !tbaa !41
+  %419 = getelementptr inbounds nuw i8, ptr %161, i64 4992
   %420 = getelementptr inbounds double, ptr %419, i64 %6
-  store double %418, ptr %420, align 8, !tbaa !41
-  %421 = getelementptr inbounds nuw i8, ptr %163, i64 704
+  store double %377, ptr %420, align 8, !tbaa !41
+  %421 = getelementptr inbounds nuw i8, ptr %161, i64 5568
   %422 = getelementptr inbounds double, ptr %421, i64 %6
-  %423 = load double, ptr %422, align 8, !tbaa !41
-  %424 = fdiv double 1.000000e+00, %423
-  %425 = getelementptr inbounds nuw i8, ptr %163, i64 7808
+  store double %341, ptr %422, align 8, !tbaa !41
+  %423 = load double, ptr %357, align 8, !tbaa !41
+  %424 = fadd double %352, %423
+  %425 = getelementptr inbounds nuw i8, ptr %161, i64 1600
   %426 = getelementptr inbounds double, ptr %425, i64 %6
   store double %424, ptr %426, align 8, !tbaa !41
-  %427 = getelementptr inbounds nuw i8, ptr %163, i64 5952
-  %428 = getelementptr inbounds nuw i8, ptr %163, i64 6784
-  %429 = getelementptr inbounds nuw i8, ptr %163, i64 6848
-  %430 = getelementptr inbounds nuw i8, ptr %163, i64 7616
-  %431 = getelementptr inbounds double, ptr %427, i64 %6
-  store double %236, ptr %431, align 8, !tbaa !41
-  %432 = getelementptr inbounds double, ptr %428, i64 %6
-  store double %236, ptr %432, align 8, !tbaa !41
-  %433 = getelementptr inbounds double, ptr %429, i64 %6
-  store double %236, ptr %433, align 8, !tbaa !41
-  %434 = getelementptr inbounds double, ptr %430, i64 %6
-  store double %236, ptr %434, align 8, !tbaa !41
-  %435 = getelementptr inbounds nuw i8, ptr %163, i64 6016
-  %436 = getelementptr inbounds nuw i8, ptr %163, i64 6080
-  %437 = getelementptr inbounds nuw i8, ptr %163, i64 7680
-  %438 = getelementptr inbounds nuw i8, ptr %163, i64 7552
-  %439 = getelementptr inbounds nuw i8, ptr %163, i64 7232
-  %440 = getelementptr inbounds double, ptr %435, i64 %6
-  store double 0.000000e+00, ptr %440, align 8, !tbaa !41
-  %441 = getelementptr inbounds double, ptr %436, i64 %6
-  store double 0.000000e+00, ptr %441, align 8, !tbaa !41
-  %442 = getelementptr inbounds double, ptr %437, i64 %6
-  store double 0.000000e+00, ptr %442, align 8, !tbaa !41
-  %443 = getelementptr inbounds double, ptr %438, i64 %6
-  store double 0.000000e+00, ptr %443, align 8, !tbaa !41
-  %444 = getelementptr inbounds double, ptr %439, i64 %6
-  store double 0.000000e+00, ptr %444, align 8, !tbaa !41
-  %445 = getelementptr inbounds nuw i8, ptr %163, i64 8320
-  %446 = getelementptr inbounds i64, ptr %445, i64 %6
-  store i64 0, ptr %446, align 8, !tbaa !30
-  %447 = getelementptr inbounds nuw i8, ptr %163, i64 8384
-  %448 = getelementptr inbounds i64, ptr %447, i64 %6
-  store i64 -1, ptr %448, align 8, !tbaa !30
-  %449 = getelementptr inbounds nuw i8, ptr %163, i64 8448
-  %450 = getelementptr inbounds i64, ptr %449, i64 %6
-  store i64 0, ptr %450, align 8, !tbaa !30
-  br i1 %202, label %473, label %489
+  %427 = fcmp ogt double %423, 0.000000e+00
+  %428 = fdiv double 1.000000e+00, %423
+  %429 = select i1 %427, double %428, double 0.000000e+00
+  %430 = getelementptr inbounds nuw i8, ptr %161, i64 7680
+  %431 = getelementptr inbounds double, ptr %430, i64 %6
+  store double %429, ptr %431, align 8, !tbaa !41
+  %432 = getelementptr inbounds nuw i8, ptr %161, i64 704
+  %433 = getelementptr inbounds double, ptr %432, i64 %6
+  %434 = load double, ptr %433, align 8, !tbaa !41
+  %435 = fdiv double 1.000000e+00, %434
+  %436 = getelementptr inbounds nuw i8, ptr %161, i64 7744
+  %437 = getelementptr inbounds double, ptr %436, i64 %6
+  store double %435, ptr %437, align 8, !tbaa !41
+  %438 = load double, ptr %343, align 8, !tbaa !41
+  %439 = fdiv double 1.000000e+00, %438
+  %440 = getelementptr inbounds nuw i8, ptr %161, i64 7808
+  %441 = getelementptr inbounds double, ptr %440, i64 %6
+  store double %439, ptr %441, align 8, !tbaa !41
+  %442 = getelementptr inbounds nuw i8, ptr %161, i64 5952
+  %443 = getelementptr inbounds nuw i8, ptr %161, i64 6784
+  %444 = getelementptr inbounds nuw i8, ptr %161, i64 6848
+  %445 = getelementptr inbounds nuw i8, ptr %161, i64 7552
+  %446 = getelementptr inbounds double, ptr %442, i64 %6
+  store double %204, ptr %446, align 8, !tbaa !41
+  %447 = getelementptr inbounds double, ptr %443, i64 %6
+  store double %204, ptr %447, align 8, !tbaa !41
+  %448 = getelementptr inbounds double, ptr %444, i64 %6
+  store double %204, ptr %448, align 8, !tbaa !41
+  %449 = getelementptr inbounds double, ptr %445, i64 %6
+  store double %204, ptr %449, align 8, !tbaa !41
+  %450 = getelementptr inbounds nuw i8, ptr %161, i64 6016
+  %451 = getelementptr inbounds nuw i8, ptr %161, i64 6080
+  %452 = getelementptr inbounds nuw i8, ptr %161, i64 7616
+  %453 = getelementptr inbounds nuw i8, ptr %161, i64 7488
+  %454 = getelementptr inbounds nuw i8, ptr %161, i64 7232
+  %455 = getelementptr inbounds double, ptr %450, i64 %6
+  store double 0.000000e+00, ptr %455, align 8, !tbaa !41
+  %456 = getelementptr inbounds double, ptr %451, i64 %6
+  store double 0.000000e+00, ptr %456, align 8, !tbaa !41
+  %457 = getelementptr inbounds double, ptr %452, i64 %6
+  store double 0.000000e+00, ptr %457, align 8, !tbaa !41
+  %458 = getelementptr inbounds double, ptr %453, i64 %6
+  store double 0.000000e+00, ptr %458, align 8, !tbaa !41
+  %459 = getelementptr inbounds double, ptr %454, i64 %6
+  store double 0.000000e+00, ptr %459, align 8, !tbaa !41
+  %460 = getelementptr inbounds nuw i8, ptr %161, i64 8320
+  %461 = getelementptr inbounds i64, ptr %460, i64 %6
+  store i64 0, ptr %461, align 8, !tbaa !30
+  %462 = getelementptr inbounds nuw i8, ptr %161, i64 8384
+  %463 = getelementptr inbounds i64, ptr %462, i64 %6
+  store i64 -1, ptr %463, align 8, !tbaa !30
+  %464 = getelementptr inbounds nuw i8, ptr %161, i64 8448
+  %465 = getelementptr inbounds i64, ptr %464, i64 %6
+  store i64 0, ptr %465, align 8, !tbaa !30
+  br i1 %215, label %488, label %504
 
-451:                                              ; preds = %289, %451
-  %452 = phi i64 [ 0, %289 ], [ %471, %451 ]
-  %453 = icmp slt i64 %452, %172
-  %454 = select i1 %453, double %290, double 1.000000e+00
-  %455 = shl i64 %452, 8
-  %456 = getelementptr i8, ptr %293, i64 %455
-  %457 = load double, ptr %456, align 8, !tbaa !41
-  %458 = fmul double %454, %457
-  store double %458, ptr %456, align 8, !tbaa !41
-  %459 = fdiv double %454, %237
-  %460 = getelementptr i8, ptr %456, i64 64
-  %461 = load double, ptr %460, align 8, !tbaa !41
-  %462 = fmul double %459, %461
-  store double %462, ptr %460, align 8, !tbaa !41
-  %463 = fdiv double %459, %237
-  %464 = getelementptr i8, ptr %456, i64 128
-  %465 = load double, ptr %464, align 8, !tbaa !41
-  %466 = fmul double %463, %465
-  store double %466, ptr %464, align 8, !tbaa !41
-  %467 = fdiv double %463, %237
-  %468 = getelementptr i8, ptr %456, i64 192
-  %469 = load double, ptr %468, align 8, !tbaa !41
-  %470 = fmul double %467, %469
-  store double %470, ptr %468, align 8, !tbaa !41
-  %471 = add nuw nsw i64 %452, 1
-  %472 = icmp slt i64 %452, %166
-  br i1 %472, label %451, label %315, !llvm.loop !172
+466:                                              ; preds = %300, %466
+  %467 = phi i64 [ 0, %300 ], [ %486, %466 ]
+  %468 = icmp slt i64 %467, %170
+  %469 = select i1 %468, double %301, double 1.000000e+00
+  %470 = shl i64 %467, 8
+  %471 = getelementptr i8, ptr %304, i64 %470
+  %472 = load double, ptr %471, align 8, !tbaa !41
+  %473 = fmul double %469, %472
+  store double %473, ptr %471, align 8, !tbaa !41
+  %474 = fdiv double %469, %205
+  %475 = getelementptr i8, ptr %471, i64 64
+  %476 = load double, ptr %475, align 8, !tbaa !41
+  %477 = fmul double %474, %476
+  store double %477, ptr %475, align 8, !tbaa !41
+  %478 = fdiv double %474, %205
+  %479 = getelementptr i8, ptr %471, i64 128
+  %480 = load double, ptr %479, align 8, !tbaa !41
+  %481 = fmul double %478, %480
+  store double %481, ptr %479, align 8, !tbaa !41
+  %482 = fdiv double %478, %205
+  %483 = getelementptr i8, ptr %471, i64 192
+  %484 = load double, ptr %483, align 8, !tbaa !41
+  %485 = fmul double %482, %484
+  store double %485, ptr %483, align 8, !tbaa !41
+  %486 = add nuw nsw i64 %467, 1
+  %487 = icmp slt i64 %467, %164
+  br i1 %487, label %466, label %326, !llvm.loop !173
 
-473:                                              ; preds = %315
-  %474 = getelementptr inbounds nuw i8, ptr %163, i64 8536
-  %475 = load ptr, ptr %474, align 8, !tbaa !56
-  %476 = getelementptr double, ptr %475, i64 %6
-  %477 = getelementptr inbounds nuw i8, ptr %163, i64 8528
-  %478 = load ptr, ptr %477, align 16, !tbaa !45
-  %479 = getelementptr double, ptr %478, i64 %6
-  %480 = getelementptr inbounds nuw i8, ptr %163, i64 8520
-  %481 = load ptr, ptr %480, align 8, !tbaa !57
-  %482 = getelementptr double, ptr %481, i64 %6
-  %483 = getelementptr inbounds nuw i8, ptr %163, i64 8560
-  %484 = load ptr, ptr %483, align 16, !tbaa !46
-  %485 = getelementptr double, ptr %484, i64 %6
-  %486 = getelementptr inbounds nuw i8, ptr %163, i64 8552
-  %487 = load ptr, ptr %486, align 8, !tbaa !67
-  %488 = getelementptr double, ptr %487, i64 %6
-  br label %502
-
-489:                                              ; preds = %502, %315
-  %490 = icmp slt i64 %167, 0
-  br i1 %490, label %563, label %491
-
-491:                                              ; preds = %489
-  %492 = getelementptr inbounds nuw i8, ptr %163, i64 8704
-  %493 = load ptr, ptr %492, align 64, !tbaa !59
+488:                                              ; preds = %326
+  %489 = getelementptr inbounds nuw i8, ptr %161, i64 8600
+  %490 = load ptr, ptr %489, align 8, !tbaa !57
+  %491 = getelementptr double, ptr %490, i64 %6
+  %492 = getelementptr inbounds nuw i8, ptr %161, i64 8592
+  %493 = load ptr, ptr %492, align 16, !tbaa !46
   %494 = getelementptr double, ptr %493, i64 %6
-  %495 = getelementptr inbounds nuw i8, ptr %163, i64 8696
-  %496 = load ptr, ptr %495, align 8, !tbaa !48
+  %495 = getelementptr inbounds nuw i8, ptr %161, i64 8584
+  %496 = load ptr, ptr %495, align 8, !tbaa !58
   %497 = getelementptr double, ptr %496, i64 %6
-  %498 = icmp eq i64 %167, 0
-  br i1 %498, label %511, label %499
+  %498 = getelementptr inbounds nuw i8, ptr %161, i64 8624
+  %499 = load ptr, ptr %498, align 16, !tbaa !47
+  %500 = getelementptr double, ptr %499, i64 %6
+  %501 = getelementptr inbounds nuw i8, ptr %161, i64 8616
+  %502 = load ptr, ptr %501, align 8, !tbaa !65
+  %503 = getelementptr double, ptr %502, i64 %6
+  br label %517
 
-499:                                              ; preds = %491
-  %500 = add nuw i64 %167, 1
-  %501 = and i64 %500, -2
-  br label %536
+504:                                              ; preds = %517, %326
+  %505 = icmp slt i64 %165, 0
+  br i1 %505, label %578, label %506
 
-502:                                              ; preds = %473, %502
-  %503 = phi i64 [ 0, %473 ], [ %509, %502 ]
-  %504 = getelementptr <8 x double>, ptr %476, i64 %503
-  store double %236, ptr %504, align 8, !tbaa !41
-  %505 = getelementptr <8 x double>, ptr %479, i64 %503
-  store double %236, ptr %505, align 8, !tbaa !41
-  %506 = getelementptr <8 x double>, ptr %482, i64 %503
-  store double %236, ptr %506, align 8, !tbaa !41
-  %507 = getelementptr <8 x double>, ptr %485, i64 %503
-  store double 1.000000e+00, ptr %507, align 8, !tbaa !41
-  %508 = getelementptr <8 x double>, ptr %488, i64 %503
-  store double 1.000000e+00, ptr %508, align 8, !tbaa !41
-  %509 = add nuw nsw i64 %503, 1
-  %510 = icmp eq i64 %509, %166
-  br i1 %510, label %489, label %502, !llvm.loop !173
+506:                                              ; preds = %504
+  %507 = getelementptr inbounds nuw i8, ptr %161, i64 8768
+  %508 = load ptr, ptr %507, align 64, !tbaa !60
+  %509 = getelementptr double, ptr %508, i64 %6
+  %510 = getelementptr inbounds nuw i8, ptr %161, i64 8760
+  %511 = load ptr, ptr %510, align 8, !tbaa !49
+  %512 = getelementptr double, ptr %511, i64 %6
+  %513 = icmp eq i64 %165, 0
+  br i1 %513, label %526, label %514
 
-511:                                              ; preds = %550, %491
-  %512 = phi i64 [ 0, %491 ], [ %554, %550 ]
-  %513 = and i64 %167, 1
-  %514 = icmp eq i64 %513, 0
-  br i1 %514, label %515, label %523
+514:                                              ; preds = %506
+  %515 = add nuw i64 %165, 1
+  %516 = and i64 %515, -2
+  br label %551
 
-515:                                              ; preds = %511
-  %516 = icmp slt i64 %512, %167
-  br i1 %516, label %519, label %517
+517:                                              ; preds = %488, %517
+  %518 = phi i64 [ 0, %488 ], [ %524, %517 ]
+  %519 = getelementptr <8 x double>, ptr %491, i64 %518
+  store double %204, ptr %519, align 8, !tbaa !41
+  %520 = getelementptr <8 x double>, ptr %494, i64 %518
+  store double %204, ptr %520, align 8, !tbaa !41
+  %521 = getelementptr <8 x double>, ptr %497, i64 %518
+  store double %204, ptr %521, align 8, !tbaa !41
+  %522 = getelementptr <8 x double>, ptr %500, i64 %518
+  store double 1.000000e+00, ptr %522, align 8, !tbaa !41
+  %523 = getelementptr <8 x double>, ptr %503, i64 %518
+  store double 1.000000e+00, ptr %523, align 8, !tbaa !41
+  %524 = add nuw nsw i64 %518, 1
+  %525 = icmp eq i64 %524, %164
+  br i1 %525, label %504, label %517, !llvm.loop !174
 
-517:                                              ; preds = %515
-  %518 = load double, ptr %335, align 8, !tbaa !41
-  br label %519
+526:                                              ; preds = %565, %506
+  %527 = phi i64 [ 0, %506 ], [ %569, %565 ]
+  %528 = and i64 %165, 1
+  %529 = icmp eq i64 %528, 0
+  br i1 %529, label %530, label %538
 
-519:                                              ; preds = %517, %515
-  %520 = phi double [ %518, %517 ], [ %330, %515 ]
-  %521 = getelementptr <8 x double>, ptr %494, i64 %512
-  store double %520, ptr %521, align 8, !tbaa !41
-  %522 = getelementptr <8 x double>, ptr %497, i64 %512
-  store double %520, ptr %522, align 8, !tbaa !41
-  br label %523
+530:                                              ; preds = %526
+  %531 = icmp slt i64 %527, %165
+  br i1 %531, label %534, label %532
 
-523:                                              ; preds = %511, %519
-  %524 = icmp eq i64 %167, 0
-  br i1 %524, label %563, label %525
+532:                                              ; preds = %530
+  %533 = load double, ptr %346, align 8, !tbaa !41
+  br label %534
 
-525:                                              ; preds = %523
-  %526 = getelementptr inbounds nuw i8, ptr %163, i64 8656
-  %527 = load ptr, ptr %526, align 16, !tbaa !61
-  %528 = getelementptr double, ptr %527, i64 %6
-  %529 = getelementptr inbounds nuw i8, ptr %163, i64 8648
-  %530 = load ptr, ptr %529, align 8, !tbaa !49
-  %531 = getelementptr double, ptr %530, i64 %6
-  %532 = and i64 %167, 1
-  %533 = icmp eq i64 %167, 1
-  br i1 %533, label %557, label %534
+534:                                              ; preds = %532, %530
+  %535 = phi double [ %533, %532 ], [ %341, %530 ]
+  %536 = getelementptr <8 x double>, ptr %509, i64 %527
+  store double %535, ptr %536, align 8, !tbaa !41
+  %537 = getelementptr <8 x double>, ptr %512, i64 %527
+  store double %535, ptr %537, align 8, !tbaa !41
+  br label %538
 
-534:                                              ; preds = %525
-  %535 = and i64 %167, 9223372036854775806
-  br label %567
+538:                                              ; preds = %526, %534
+  %539 = icmp eq i64 %165, 0
+  br i1 %539, label %578, label %540
 
-536:                                              ; preds = %550, %499
-  %537 = phi i64 [ 0, %499 ], [ %554, %550 ]
-  %538 = phi i64 [ 0, %499 ], [ %555, %550 ]
-  %539 = icmp slt i64 %537, %167
-  br i1 %539, label %542, label %540
+540:                                              ; preds = %538
+  %541 = getelementptr inbounds nuw i8, ptr %161, i64 8720
+  %542 = load ptr, ptr %541, align 16, !tbaa !62
+  %543 = getelementptr double, ptr %542, i64 %6
+  %544 = getelementptr inbounds nuw i8, ptr %161, i64 8712
+  %545 = load ptr, ptr %544, align 8, !tbaa !50
+  %546 = getelementptr double, ptr %545, i64 %6
+  %547 = and i64 %165, 1
+  %548 = icmp eq i64 %165, 1
+  br i1 %548, label %572, label %549
 
-540:                                              ; preds = %536
-  %541 = load double, ptr %335, align 8, !tbaa !41
-  br label %542
+549:                                              ; preds = %540
+  %550 = and i64 %165, 9223372036854775806
+  br label %582
 
-542:                                              ; preds = %536, %540
-  %543 = phi double [ %541, %540 ], [ %330, %536 ]
-  %544 = getelementptr <8 x double>, ptr %494, i64 %537
-  store double %543, ptr %544, align 8, !tbaa !41
-  %545 = getelementptr <8 x double>, ptr %497, i64 %537
-  store double %543, ptr %545, align 8, !tbaa !41
-  %546 = or disjoint i64 %537, 1
-  %547 = icmp slt i64 %546, %167
-  br i1 %547, label %550, label %548
+551:                                              ; preds = %565, %514
+  %552 = phi i64 [ 0, %514 ], [ %569, %565 ]
+  %553 = phi i64 [ 0, %514 ], [ %570, %565 ]
+  %554 = icmp slt i64 %552, %165
+  br i1 %554, label %557, label %555
 
-548:                                              ; preds = %542
-  %549 = load double, ptr %335, align 8, !tbaa !41
-  br label %550
+555:                                              ; preds = %551
+  %556 = load double, ptr %346, align 8, !tbaa !41
+  br label %557
 
-550:                                              ; preds = %548, %542
-  %551 = phi double [ %549, %548 ], [ %330, %542 ]
-  %552 = getelementptr <8 x double>, ptr %494, i64 %546
-  store double %551, ptr %552, align 8, !tbaa !41
-  %553 = getelementptr <8 x double>, ptr %497, i64 %546
-  store double %551, ptr %553, align 8, !tbaa !41
-  %554 = add nuw i64 %537, 2
-  %555 = add i64 %538, 2
-  %556 = icmp eq i64 %555, %501
-  br i1 %556, label %511, label %536, !llvm.loop !174
+557:                                              ; preds = %551, %555
+  %558 = phi double [ %556, %555 ], [ %341, %551 ]
+  %559 = getelementptr <8 x double>, ptr %509, i64 %552
+  store double %558, ptr %559, align 8, !tbaa !41
+  %560 = getelementptr <8 x double>, ptr %512, i64 %552
+  store double %558, ptr %560, align 8, !tbaa !41
+  %561 = or disjoint i64 %552, 1
+  %562 = icmp slt i64 %561, %165
+  br i1 %562, label %565, label %563
 
-557:                                              ; preds = %567, %525
-  %558 = phi i64 [ 0, %525 ], [ %575, %567 ]
-  %559 = icmp eq i64 %532, 0
-  br i1 %559, label %563, label %560
+563:                                              ; preds = %557
+  %564 = load double, ptr %346, align 8, !tbaa !41
+  br label %565
 
-560:                                              ; preds = %557
-  %561 = getelementptr <8 x double>, ptr %528, i64 %558
-  store double %236, ptr %561, align 8, !tbaa !41
-  %562 = getelementptr <8 x double>, ptr %531, i64 %558
-  store double %236, ptr %562, align 8, !tbaa !41
-  br label %563
+565:                                              ; preds = %563, %557
+  %566 = phi double [ %564, %563 ], [ %341, %557 ]
+  %567 = getelementptr <8 x double>, ptr %509, i64 %561
+  store double %566, ptr %567, align 8, !tbaa !41
+  %568 = getelementptr <8 x double>, ptr %512, i64 %561
+  store double %566, ptr %568, align 8, !tbaa !41
+  %569 = add nuw i64 %552, 2
+  %570 = add i64 %553, 2
+  %571 = icmp eq i64 %570, %516
+  br i1 %571, label %526, label %551, !llvm.loop !175
 
-563:                                              ; preds = %560, %557, %489, %523
-  %564 = add nuw nsw i64 %162, 1
-  %565 = load i64, ptr %27, align 8, !tbaa !20
-  %566 = icmp slt i64 %564, %565
-  br i1 %566, label %161, label %62, !llvm.loop !175
+572:                                              ; preds = %582, %540
+  %573 = phi i64 [ 0, %540 ], [ %590, %582 ]
+  %574 = icmp eq i64 %547, 0
+  br i1 %574, label %578, label %575
 
-567:                                              ; preds = %567, %534
-  %568 = phi i64 [ 0, %534 ], [ %575, %567 ]
-  %569 = phi i64 [ 0, %534 ], [ %576, %567 ]
-  %570 = getelementptr <8 x double>, ptr %528, i64 %568
-  store double %236, ptr %570, align 8, !tbaa !41
-  %571 = getelementptr <8 x double>, ptr %531, i64 %568
-  store double %236, ptr %571, align 8, !tbaa !41
-  %572 = or disjoint i64 %568, 1
-  %573 = getelementptr <8 x double>, ptr %528, i64 %572
-  store double %236, ptr %573, align 8, !tbaa !41
-  %574 = getelementptr <8 x double>, ptr %531, i64 %572
-  store double %236, ptr %574, align 8, !tbaa !41
-  %575 = add nuw nsw i64 %568, 2
-  %576 = add i64 %569, 2
-  %577 = icmp eq i64 %576, %535
-  br i1 %577, label %557, label %567, !llvm.loop !176
+575:                                              ; preds = %572
+  %576 = getelementptr <8 x double>, ptr %543, i64 %573
+  store double %204, ptr %576, align 8, !tbaa !41
+  %577 = getelementptr <8 x double>, ptr %546, i64 %573
+  store double %204, ptr %577, align 8, !tbaa !41
+  br label %578
+
+578:                                              ; preds = %575, %572, %504, %538
+  %579 = add nuw nsw i64 %160, 1
+  %580 = load i64, ptr %27, align 8, !tbaa !20
+  %581 = icmp slt i64 %579, %580
+  br i1 %581, label %159, label %60, !llvm.loop !176
+
+582:                                              ; preds = %582, %549
+  %583 = phi i64 [ 0, %549 ], [ %590, %582 ]
+  %584 = phi i64 [ 0, %549 ], [ %591, %582 ]
+  %585 = getelementptr <8 x double>, ptr %543, i64 %583
+  store double %204, ptr %585, align 8, !tbaa !41
+  %586 = getelementptr <8 x double>, ptr %546, i64 %583
+  store double %204, ptr %586, align 8, !tbaa !41
+  %587 = or disjoint i64 %583, 1
+  %588 = getelementptr <8 x double>, ptr %543, i64 %587
+  store double %204, ptr %588, align 8, !tbaa !41
+  %589 = getelementptr <8 x double>, ptr %546, i64 %587
+  store double %204, ptr %589, align 8, !tbaa !41
+  %590 = add nuw nsw i64 %583, 2
+  %591 = add i64 %584, 2
+  %592 = icmp eq i64 %591, %550
+  br i1 %592, label %572, label %582, !llvm.loop !177
 }
 
 ; Function Attrs: mustprogress nofree norecurse nosync nounwind memory(readwrite, inaccessiblemem: none)
-define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture noundef nonnull align 64 dereferenceable(6224) %0, ptr nocapture noundef nonnull readonly align 8 dereferenceable(216) %1, i32 noundef range(i32 -2147483648, 15) %2) unnamed_addr #2 {
+define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture noundef nonnull align 64 dereferenceable(6224) %0, ptr nocapture noundef nonnull readonly align 8 dereferenceable(224) %1, i32 noundef range(i32 -2147483648, 15) %2) unnamed_addr #2 {
   %4 = alloca <8 x i64>, align 64
   %5 = getelementptr inbounds nuw i8, ptr %1, i64 88
-  %6 = load ptr, ptr %5, align 8, !tbaa !177
+  %6 = load ptr, ptr %5, align 8, !tbaa !178
   %7 = getelementptr inbounds nuw i8, ptr %1, i64 112
-  %8 = load ptr, ptr %7, align 8, !tbaa !178
+  %8 = load ptr, ptr %7, align 8, !tbaa !179
   %9 = getelementptr inbounds nuw i8, ptr %0, i64 5824
   %10 = sext i32 %2 to i64
   %11 = getelementptr inbounds [8 x i64], ptr %9, i64 0, i64 %10
@@ -8403,7 +8546,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %19 = load double, ptr %18, align 8, !tbaa !41
   %20 = fptosi double %19 to i64
   %21 = getelementptr inbounds nuw i8, ptr %1, i64 120
-  %22 = load ptr, ptr %21, align 8, !tbaa !179
+  %22 = load ptr, ptr %21, align 8, !tbaa !180
   %23 = getelementptr inbounds i64, ptr %22, i64 %12
   %24 = load i64, ptr %23, align 8, !tbaa !30
   %25 = getelementptr inbounds nuw i8, ptr %0, i64 2944
@@ -8466,7 +8609,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
 66:                                               ; preds = %62
   %67 = add i64 %37, 1
   %68 = icmp eq i64 %67, %24
-  br i1 %68, label %69, label %36, !llvm.loop !180
+  br i1 %68, label %69, label %36, !llvm.loop !181
 
 69:                                               ; preds = %66, %3
   %70 = phi i64 [ %20, %3 ], [ %24, %66 ]
@@ -8557,7 +8700,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %136 = add nuw nsw i64 %119, 2
   %137 = add i64 %120, 2
   %138 = icmp eq i64 %137, %116
-  br i1 %138, label %139, label %117, !llvm.loop !181
+  br i1 %138, label %139, label %117, !llvm.loop !182
 
 139:                                              ; preds = %117, %110
   %140 = phi <8 x double> [ poison, %110 ], [ %135, %117 ]
@@ -8702,7 +8845,7 @@ define internal fastcc void @_ZL11enter_stageR5GroupRK3Jobi(ptr nocapture nounde
   %253 = add nuw nsw i64 %250, 1
   %254 = load i64, ptr %241, align 8, !tbaa !20
   %255 = icmp slt i64 %253, %254
-  br i1 %255, label %249, label %256, !llvm.loop !182
+  br i1 %255, label %249, label %256, !llvm.loop !183
 
 256:                                              ; preds = %249, %240, %215
   call void @llvm.lifetime.start.p0(i64 64, ptr nonnull %4) #7
@@ -8778,7 +8921,7 @@ attributes #6 = { nounwind }
 attributes #7 = { nounwind }
 
 !4 = !{!5, !6, i64 16}
-!5 = !{!"_ZTS3Job", !6, i64 0, !6, i64 8, !6, i64 16, !6, i64 24, !6, i64 32, !6, i64 40, !6, i64 48, !6, i64 56, !9, i64 64, !10, i64 72, !10, i64 80, !10, i64 88, !10, i64 96, !12, i64 104, !12, i64 112, !12, i64 120, !12, i64 128, !12, i64 136, !10, i64 144, !12, i64 152, !10, i64 160, !12, i64 168, !6, i64 176, !6, i64 184, !10, i64 192, !10, i64 200, !10, i64 208}
+!5 = !{!"_ZTS3Job", !6, i64 0, !6, i64 8, !6, i64 16, !6, i64 24, !6, i64 32, !6, i64 40, !6, i64 48, !6, i64 56, !9, i64 64, !10, i64 72, !10, i64 80, !10, i64 88, !10, i64 96, !12, i64 104, !12, i64 112, !12, i64 120, !12, i64 128, !12, i64 136, !10, i64 144, !12, i64 152, !12, i64 160, !10, i64 168, !12, i64 176, !6, i64 184, !6, i64 192, !10, i64 200, !10, i64 208, !10, i64 216}
 !6 = !{!"long long", !7, i64 0}
 !7 = !{!"omnipotent char", !8, i64 0}
 !8 = !{!"Simple C++ TBAA"}
@@ -8805,154 +8948,155 @@ attributes #7 = { nounwind }
 !29 = !{!5, !12, i64 152}
 !30 = !{!6, !6, i64 0}
 !31 = !{!32, !6, i64 8512}
-!32 = !{!"_ZTS5Piece", !33, i64 0, !7, i64 2944, !7, i64 3840, !7, i64 4736, !7, i64 5632, !7, i64 5696, !7, i64 5760, !7, i64 5824, !7, i64 5888, !7, i64 5952, !7, i64 6016, !7, i64 6080, !7, i64 6144, !7, i64 6208, !7, i64 6272, !7, i64 6336, !7, i64 6400, !7, i64 6464, !7, i64 6528, !7, i64 6592, !7, i64 6656, !7, i64 6720, !7, i64 6784, !7, i64 6848, !7, i64 6912, !7, i64 6976, !7, i64 7040, !7, i64 7104, !7, i64 7168, !7, i64 7232, !7, i64 7296, !7, i64 7360, !7, i64 7424, !7, i64 7488, !7, i64 7552, !7, i64 7616, !7, i64 7680, !7, i64 7744, !7, i64 7808, !34, i64 7872, !7, i64 8256, !7, i64 8320, !7, i64 8384, !7, i64 8448, !6, i64 8512, !11, i64 8520, !11, i64 8528, !11, i64 8536, !11, i64 8544, !11, i64 8552, !11, i64 8560, !11, i64 8568, !11, i64 8576, !11, i64 8584, !11, i64 8592, !11, i64 8600, !11, i64 8608, !11, i64 8616, !11, i64 8624, !11, i64 8632, !11, i64 8640, !11, i64 8648, !11, i64 8656, !11, i64 8664, !11, i64 8672, !11, i64 8680, !11, i64 8688, !11, i64 8696, !11, i64 8704}
+!32 = !{!"_ZTS5Piece", !33, i64 0, !7, i64 2944, !7, i64 3840, !7, i64 4736, !7, i64 5632, !7, i64 5696, !7, i64 5760, !7, i64 5824, !7, i64 5888, !7, i64 5952, !7, i64 6016, !7, i64 6080, !7, i64 6144, !7, i64 6208, !7, i64 6272, !7, i64 6336, !7, i64 6400, !7, i64 6464, !7, i64 6528, !7, i64 6592, !7, i64 6656, !7, i64 6720, !7, i64 6784, !7, i64 6848, !7, i64 6912, !7, i64 6976, !7, i64 7040, !7, i64 7104, !7, i64 7168, !7, i64 7232, !7, i64 7296, !7, i64 7360, !7, i64 7424, !7, i64 7488, !7, i64 7552, !7, i64 7616, !7, i64 7680, !7, i64 7744, !7, i64 7808, !34, i64 7872, !7, i64 8256, !7, i64 8320, !7, i64 8384, !7, i64 8448, !6, i64 8512, !7, i64 8520, !11, i64 8584, !11, i64 8592, !11, i64 8600, !11, i64 8608, !11, i64 8616, !11, i64 8624, !11, i64 8632, !11, i64 8640, !11, i64 8648, !11, i64 8656, !11, i64 8664, !11, i64 8672, !11, i64 8680, !11, i64 8688, !11, i64 8696, !11, i64 8704, !11, i64 8712, !11, i64 8720, !11, i64 8728, !11, i64 8736, !11, i64 8744, !11, i64 8752, !11, i64 8760, !11, i64 8768}
 !33 = !{!"_ZTS10PieceGiven", !7, i64 0, !7, i64 64, !7, i64 128, !7, i64 192, !7, i64 256, !7, i64 320, !7, i64 384, !7, i64 448, !7, i64 512, !7, i64 576, !7, i64 640, !7, i64 704, !7, i64 768, !7, i64 832, !7, i64 896, !7, i64 960, !7, i64 1024, !7, i64 1088, !7, i64 1152, !7, i64 1216, !7, i64 1280, !7, i64 1344, !7, i64 1408, !7, i64 1472, !7, i64 1536, !7, i64 1600, !7, i64 1664, !7, i64 1728, !7, i64 1792, !7, i64 1856, !7, i64 1920, !7, i64 1984, !7, i64 2048, !7, i64 2112, !7, i64 2176, !7, i64 2240, !7, i64 2304, !7, i64 2368, !7, i64 2432, !7, i64 2496, !7, i64 2560, !7, i64 2624, !7, i64 2688, !7, i64 2752, !7, i64 2816, !7, i64 2880}
 !34 = !{!"_ZTS5Flash", !7, i64 0, !7, i64 64, !7, i64 128, !7, i64 192, !7, i64 256, !7, i64 320}
 !35 = !{!11, !11, i64 0}
-!36 = !{!32, !11, i64 8632}
+!36 = !{!32, !11, i64 8696}
 !37 = !{!17, !11, i64 6208}
 !38 = !{!5, !6, i64 0}
-!39 = !{!5, !6, i64 176}
-!40 = !{!5, !6, i64 184}
+!39 = !{!5, !6, i64 184}
+!40 = !{!5, !6, i64 192}
 !41 = !{!9, !9, i64 0}
-!42 = !{!5, !10, i64 208}
-!43 = !{!5, !10, i64 192}
+!42 = !{!5, !10, i64 216}
+!43 = !{!5, !6, i64 40}
 !44 = !{!5, !10, i64 200}
-!45 = !{!32, !11, i64 8528}
-!46 = !{!32, !11, i64 8560}
-!47 = !{!32, !11, i64 8616}
-!48 = !{!32, !11, i64 8696}
-!49 = !{!32, !11, i64 8648}
-!50 = distinct !{!50, !51}
-!51 = !{!"llvm.loop.mustprogress"}
-!52 = distinct !{!52, !51}
-!53 = distinct !{!53, !51}
-!54 = distinct !{!54, !51}
-!55 = distinct !{!55, !51}
-!56 = !{!32, !11, i64 8536}
-!57 = !{!32, !11, i64 8520}
-!58 = !{!32, !11, i64 8544}
-!59 = !{!32, !11, i64 8704}
-!60 = distinct !{!60, !51}
-!61 = !{!32, !11, i64 8656}
-!62 = !{!32, !11, i64 8664}
-!63 = distinct !{!63, !51}
-!64 = !{!65}
-!65 = distinct !{!65, !66, !"_ZL4stirRK5GroupRK5Piece: argument 0"}
-!66 = distinct !{!66, !"_ZL4stirRK5GroupRK5Piece"}
-!67 = !{!32, !11, i64 8552}
-!68 = distinct !{!68, !51}
-!69 = !{!70}
-!70 = distinct !{!70, !71, !"_ZL11water_afterRK5GroupRK5PieceDv8_d: argument 0"}
-!71 = distinct !{!71, !"_ZL11water_afterRK5GroupRK5PieceDv8_d"}
-!72 = !{!32, !11, i64 8608}
-!73 = distinct !{!73, !51}
-!74 = distinct !{!74, !51}
-!75 = distinct !{!75, !51}
-!76 = distinct !{!76, !51}
-!77 = distinct !{!77, !51}
-!78 = distinct !{!78, !51}
-!79 = distinct !{!79, !51}
-!80 = !{!81}
-!81 = distinct !{!81, !82, !"_ZL4stirRK5GroupRK5Piece: argument 0"}
-!82 = distinct !{!82, !"_ZL4stirRK5GroupRK5Piece"}
-!83 = !{!32, !11, i64 8584}
-!84 = !{!32, !11, i64 8592}
-!85 = !{!32, !11, i64 8600}
-!86 = !{!32, !11, i64 8568}
-!87 = !{!32, !11, i64 8576}
-!88 = distinct !{!88, !51}
-!89 = distinct !{!89, !51}
-!90 = !{!32, !11, i64 8688}
-!91 = distinct !{!91, !51}
-!92 = !{!32, !11, i64 8672}
-!93 = !{!32, !11, i64 8680}
-!94 = distinct !{!94, !51}
-!95 = distinct !{!95, !51}
-!96 = distinct !{!96, !51}
-!97 = distinct !{!97, !51}
-!98 = !{!99}
-!99 = distinct !{!99, !100, !"_ZL9evaporateR5GroupDv8_d: argument 0"}
-!100 = distinct !{!100, !"_ZL9evaporateR5GroupDv8_d"}
-!101 = !{!102}
-!102 = distinct !{!102, !103, !"_ZL7outflowRK5GroupDv8_dS2_: argument 0"}
-!103 = distinct !{!103, !"_ZL7outflowRK5GroupDv8_dS2_"}
-!104 = !{!105}
-!105 = distinct !{!105, !106, !"_ZL8condenseR5GroupDv8_d: argument 0"}
-!106 = distinct !{!106, !"_ZL8condenseR5GroupDv8_d"}
-!107 = distinct !{!107, !51}
-!108 = !{!109, !99}
-!109 = distinct !{!109, !110, !"_ZL8flash_ofRK5GroupR5PieceDv8_d: argument 0"}
-!110 = distinct !{!110, !"_ZL8flash_ofRK5GroupR5PieceDv8_d"}
-!111 = !{!112, !109, !99}
-!112 = distinct !{!112, !113, !"_ZL11look_insideRK5GroupRK5PieceDv8_d: argument 0"}
-!113 = distinct !{!113, !"_ZL11look_insideRK5GroupRK5PieceDv8_d"}
-!114 = distinct !{!114, !51}
-!115 = distinct !{!115, !51}
-!116 = !{!117}
-!117 = distinct !{!117, !118, !"_ZL9evaporateR5GroupDv8_d: argument 0"}
-!118 = distinct !{!118, !"_ZL9evaporateR5GroupDv8_d"}
-!119 = !{!120, !117}
-!120 = distinct !{!120, !121, !"_ZL8flash_ofRK5GroupR5PieceDv8_d: argument 0"}
-!121 = distinct !{!121, !"_ZL8flash_ofRK5GroupR5PieceDv8_d"}
-!122 = !{!123, !120, !117}
-!123 = distinct !{!123, !124, !"_ZL11look_insideRK5GroupRK5PieceDv8_d: argument 0"}
-!124 = distinct !{!124, !"_ZL11look_insideRK5GroupRK5PieceDv8_d"}
-!125 = distinct !{!125, !51}
-!126 = distinct !{!126, !51}
-!127 = !{!32, !11, i64 8640}
-!128 = distinct !{!128, !51}
-!129 = distinct !{!129, !51}
-!130 = distinct !{!130, !51}
-!131 = !{!132}
-!132 = distinct !{!132, !133, !"_ZL11water_afterRK5GroupRK5PieceDv8_d: argument 0"}
-!133 = distinct !{!133, !"_ZL11water_afterRK5GroupRK5PieceDv8_d"}
-!134 = distinct !{!134, !51}
-!135 = distinct !{!135, !51}
-!136 = distinct !{!136, !51}
-!137 = distinct !{!137, !51}
-!138 = distinct !{!138, !51}
-!139 = !{!32, !11, i64 8624}
-!140 = distinct !{!140, !51}
-!141 = distinct !{!141, !51}
-!142 = distinct !{!142, !51}
-!143 = distinct !{!143, !51}
-!144 = distinct !{!144, !51}
-!145 = distinct !{!145, !51}
-!146 = distinct !{!146, !51}
-!147 = distinct !{!147, !51}
-!148 = distinct !{!148, !51}
-!149 = distinct !{!149, !51}
-!150 = distinct !{!150, !51}
-!151 = !{!5, !6, i64 40}
-!152 = distinct !{!152, !51}
-!153 = distinct !{!153, !51}
+!45 = !{!5, !10, i64 208}
+!46 = !{!32, !11, i64 8592}
+!47 = !{!32, !11, i64 8624}
+!48 = !{!32, !11, i64 8680}
+!49 = !{!32, !11, i64 8760}
+!50 = !{!32, !11, i64 8712}
+!51 = distinct !{!51, !52}
+!52 = !{!"llvm.loop.mustprogress"}
+!53 = distinct !{!53, !52}
+!54 = distinct !{!54, !52}
+!55 = distinct !{!55, !52}
+!56 = distinct !{!56, !52}
+!57 = !{!32, !11, i64 8600}
+!58 = !{!32, !11, i64 8584}
+!59 = !{!32, !11, i64 8608}
+!60 = !{!32, !11, i64 8768}
+!61 = distinct !{!61, !52}
+!62 = !{!32, !11, i64 8720}
+!63 = !{!32, !11, i64 8728}
+!64 = distinct !{!64, !52}
+!65 = !{!32, !11, i64 8616}
+!66 = distinct !{!66, !52}
+!67 = !{!68}
+!68 = distinct !{!68, !69, !"_ZL4stirRK5GroupRK5Piece: argument 0"}
+!69 = distinct !{!69, !"_ZL4stirRK5GroupRK5Piece"}
+!70 = !{!71}
+!71 = distinct !{!71, !72, !"_ZL11water_afterRK5GroupRK5PieceDv8_d: argument 0"}
+!72 = distinct !{!72, !"_ZL11water_afterRK5GroupRK5PieceDv8_d"}
+!73 = !{!32, !11, i64 8672}
+!74 = distinct !{!74, !52}
+!75 = distinct !{!75, !52}
+!76 = distinct !{!76, !52}
+!77 = distinct !{!77, !52}
+!78 = distinct !{!78, !52}
+!79 = distinct !{!79, !52}
+!80 = distinct !{!80, !52}
+!81 = !{!82}
+!82 = distinct !{!82, !83, !"_ZL4stirRK5GroupRK5Piece: argument 0"}
+!83 = distinct !{!83, !"_ZL4stirRK5GroupRK5Piece"}
+!84 = !{!32, !11, i64 8648}
+!85 = !{!32, !11, i64 8656}
+!86 = !{!32, !11, i64 8664}
+!87 = !{!32, !11, i64 8632}
+!88 = !{!32, !11, i64 8640}
+!89 = distinct !{!89, !52}
+!90 = distinct !{!90, !52}
+!91 = !{!32, !11, i64 8752}
+!92 = distinct !{!92, !52}
+!93 = !{!32, !11, i64 8736}
+!94 = !{!32, !11, i64 8744}
+!95 = distinct !{!95, !52}
+!96 = distinct !{!96, !52}
+!97 = distinct !{!97, !52}
+!98 = distinct !{!98, !52}
+!99 = !{!100}
+!100 = distinct !{!100, !101, !"_ZL9evaporateR5GroupDv8_d: argument 0"}
+!101 = distinct !{!101, !"_ZL9evaporateR5GroupDv8_d"}
+!102 = !{!103}
+!103 = distinct !{!103, !104, !"_ZL7outflowRK5GroupDv8_dS2_: argument 0"}
+!104 = distinct !{!104, !"_ZL7outflowRK5GroupDv8_dS2_"}
+!105 = !{!106}
+!106 = distinct !{!106, !107, !"_ZL8condenseR5GroupDv8_d: argument 0"}
+!107 = distinct !{!107, !"_ZL8condenseR5GroupDv8_d"}
+!108 = distinct !{!108, !52}
+!109 = !{!110, !100}
+!110 = distinct !{!110, !111, !"_ZL8flash_ofRK5GroupR5PieceDv8_d: argument 0"}
+!111 = distinct !{!111, !"_ZL8flash_ofRK5GroupR5PieceDv8_d"}
+!112 = !{!113, !110, !100}
+!113 = distinct !{!113, !114, !"_ZL11look_insideRK5GroupRK5PieceDv8_dDv8_x: argument 0"}
+!114 = distinct !{!114, !"_ZL11look_insideRK5GroupRK5PieceDv8_dDv8_x"}
+!115 = distinct !{!115, !52}
+!116 = distinct !{!116, !52}
+!117 = !{!118}
+!118 = distinct !{!118, !119, !"_ZL9evaporateR5GroupDv8_d: argument 0"}
+!119 = distinct !{!119, !"_ZL9evaporateR5GroupDv8_d"}
+!120 = !{!121, !118}
+!121 = distinct !{!121, !122, !"_ZL8flash_ofRK5GroupR5PieceDv8_d: argument 0"}
+!122 = distinct !{!122, !"_ZL8flash_ofRK5GroupR5PieceDv8_d"}
+!123 = !{!124, !121, !118}
+!124 = distinct !{!124, !125, !"_ZL11look_insideRK5GroupRK5PieceDv8_dDv8_x: argument 0"}
+!125 = distinct !{!125, !"_ZL11look_insideRK5GroupRK5PieceDv8_dDv8_x"}
+!126 = distinct !{!126, !52}
+!127 = distinct !{!127, !52}
+!128 = !{!32, !11, i64 8704}
+!129 = distinct !{!129, !52}
+!130 = distinct !{!130, !52}
+!131 = distinct !{!131, !52}
+!132 = !{!133}
+!133 = distinct !{!133, !134, !"_ZL11water_afterRK5GroupRK5PieceDv8_d: argument 0"}
+!134 = distinct !{!134, !"_ZL11water_afterRK5GroupRK5PieceDv8_d"}
+!135 = distinct !{!135, !52}
+!136 = distinct !{!136, !52}
+!137 = distinct !{!137, !52}
+!138 = distinct !{!138, !52}
+!139 = distinct !{!139, !52}
+!140 = !{!32, !11, i64 8688}
+!141 = distinct !{!141, !52}
+!142 = distinct !{!142, !52}
+!143 = distinct !{!143, !52}
+!144 = distinct !{!144, !52}
+!145 = distinct !{!145, !52}
+!146 = distinct !{!146, !52}
+!147 = distinct !{!147, !52}
+!148 = distinct !{!148, !52}
+!149 = distinct !{!149, !52}
+!150 = distinct !{!150, !52}
+!151 = distinct !{!151, !52}
+!152 = distinct !{!152, !52}
+!153 = distinct !{!153, !52}
 !154 = !{!5, !6, i64 56}
 !155 = !{!10, !10, i64 0}
-!156 = !{!5, !12, i64 168}
-!157 = !{!5, !10, i64 160}
-!158 = distinct !{!158, !51}
+!156 = !{!5, !12, i64 176}
+!157 = !{!5, !10, i64 168}
+!158 = distinct !{!158, !52}
 !159 = distinct !{!159, !160}
 !160 = !{!"llvm.loop.unroll.disable"}
-!161 = distinct !{!161, !51}
-!162 = distinct !{!162, !160}
-!163 = !{!5, !10, i64 80}
-!164 = !{!5, !10, i64 72}
-!165 = !{!5, !10, i64 96}
-!166 = !{!5, !12, i64 104}
-!167 = distinct !{!167, !51}
-!168 = distinct !{!168, !51}
-!169 = distinct !{!169, !51}
-!170 = distinct !{!170, !160}
-!171 = distinct !{!171, !51}
-!172 = distinct !{!172, !51}
-!173 = distinct !{!173, !51}
-!174 = distinct !{!174, !51}
-!175 = distinct !{!175, !51}
-!176 = distinct !{!176, !51}
-!177 = !{!5, !10, i64 88}
-!178 = !{!5, !12, i64 112}
-!179 = !{!5, !12, i64 120}
-!180 = distinct !{!180, !51}
-!181 = distinct !{!181, !51}
-!182 = distinct !{!182, !51}
+!161 = distinct !{!161, !52}
+!162 = !{!5, !12, i64 160}
+!163 = distinct !{!163, !160}
+!164 = !{!5, !10, i64 80}
+!165 = !{!5, !12, i64 104}
+!166 = distinct !{!166, !52}
+!167 = !{!5, !10, i64 72}
+!168 = distinct !{!168, !52}
+!169 = !{!5, !10, i64 96}
+!170 = distinct !{!170, !52}
+!171 = distinct !{!171, !160}
+!172 = distinct !{!172, !52}
+!173 = distinct !{!173, !52}
+!174 = distinct !{!174, !52}
+!175 = distinct !{!175, !52}
+!176 = distinct !{!176, !52}
+!177 = distinct !{!177, !52}
+!178 = !{!5, !10, i64 88}
+!179 = !{!5, !12, i64 112}
+!180 = !{!5, !12, i64 120}
+!181 = distinct !{!181, !52}
+!182 = distinct !{!182, !52}
+!183 = distinct !{!183, !52}

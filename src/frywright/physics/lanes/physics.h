@@ -44,8 +44,8 @@ INLINE Stirred stir(const Group &g, const Piece &c) {
   V resists = layers(c, wet), per_latent = 1.0 / latent_heat(front), u = 1.0 / (1.0 + known * resists);
   V drop = u * (pick(c.in_air, g.air_temp, g.now[OIL_TEMP]) - front), heat = known * drop;
   V gone = c.g0 * c.now[EVAPORATED] + c.g1 * c.old[EVAPORATED] + c.g2 * c.older[EVAPORATED];
-  V dries = pick(c.crusted, c.per_crust / c.water, pick((wet > 0.0) & (wet < 1.0), c.coat_dry * c.per_film, 0.0));
-  V by_dry = heat * known * u * per_latent * dries / c.g0, per_more = 1.0 / (1.0 + by_dry);
+  V dries = pick(c.crusted, c.per_crust * c.per_water, pick((wet > 0.0) & (wet < 1.0), c.coat_dry * c.per_film, 0.0));
+  V by_dry = heat * known * u * per_latent * dries * c.per_g0, per_more = 1.0 / (1.0 + by_dry);
   V flux = ((heat - c.now[INWARD]) * per_latent + by_dry * (gone - c.flash)) * per_more;
   M boils = (c.flux > 0.0) & (flux > 0.0);
   flux = pick(boils, flux, 0.0);
@@ -77,8 +77,8 @@ INLINE void leave_steady(Piece &c) {
   c.now[DROP_MORE] = c.source_temp - c.surface_temp - drop;
 }
 
-// Wet share and heat capacity of the coat; path of vapour through crust and dry coat.
-INLINE void wet_coat(Group &g, Piece &c) {
+// Wet share and heat capacity of the coat.
+INLINE void wet_coat(Piece &c) {
   V wet = wet_share(c);
   V heat = c.coat_solids + WATER_HEAT * wet * c.film;
   V past = c.g1 * c.old[PLANE_THEN] + c.g2 * c.older[PLANE_THEN];
@@ -86,8 +86,6 @@ INLINE void wet_coat(Group &g, Piece &c) {
   c.wet = wet, c.layers = layers(c, wet);
   c.coat_g = pick(stores, heat * c.g0, 0.0);
   c.coat_past = pick(stores, heat * past, 0.0);
-  V dry = c.radius - c.now[FRONT] + (1.0 - wet) * c.coat;
-  c.vapour_path = 1.0 / g.air_transfer + dry / most(c.diffusivity, 1e-30);
 }
 
 // ---- heat in a piece ---------------------------------------------------------------------------------------
@@ -96,7 +94,6 @@ INLINE void wet_coat(Group &g, Piece &c) {
 INLINE void join_front_and_surface(const Group &g, Piece &c, V shape) {
   V h = c.now[H_NOW], t_front = c.front_temp, s = c.now[FRONT];
   V thick = most(c.radius - s, 1e-12);
-  c.meat_span = 1.0 / (s - c.bone_radius);
   c.crust_span = c.k_crust / thick;
   V core_g = meat_conductivity(c, 0.5 * (c.t[g.n_core - 1] + t_front)) * shape;
   c.meat_share = pick(c.crusted, 1.0, 1.0 / (1.0 + core_g * c.wet * c.coat_wet));
@@ -134,7 +131,7 @@ template <bool BONE> INLINE void eliminate(const Group &g, Piece &c) {
   const PieceGiven x = c;  // a copy: stores into the cells cannot change it, so it stays in registers
   const Count n = g.n_core, bone = BONE ? c.bone : 0;
   const V s = c.now[FRONT], sweep = c.sweep_front, front = c.front_temp;
-  const V scale = BONE ? c.meat_span : c.area_front / s;
+  const V scale = c.scale;
   const V meat = c.g0 * (c.now[GRID_VOLUME] - x.bone_volume), still = c.g0 * x.bone_volume;
   const V half = 0.5 * x.c1, third = (2.0 / 3.0) * x.c2;
   const V *cell = c.t, *f = c.f, *df = c.df, *hist = c.hist;
@@ -208,8 +205,8 @@ INLINE void assemble(const Group &g, Piece &c) {
   c.now[GRID_VOLUME] = volume_at(c, s);
   c.sweep_front = 0.5 * (c.g0 * c.now[GRID_VOLUME] + c.g1 * c.old[GRID_VOLUME] + c.g2 * c.older[GRID_VOLUME]);
   c.area_front = area_at(c, s);
-  V scale = c.bone ? 1.0 / (s - c.bone_radius) : c.area_front / s;
-  join_front_and_surface(g, c, face_shape(c, g.n_core, scale, s));
+  c.scale = c.bone ? 1.0 / (s - c.bone_radius) : c.area_front / s;
+  join_front_and_surface(g, c, face_shape(c, g.n_core, c.scale, s));
   eliminate_core(g, c);
   c.inside.low = all(1e9);
   V p = c.p[g.n_core - 1], q = c.q[g.n_core - 1];
@@ -244,11 +241,11 @@ INLINE void substitute(const Group &g, Piece &c) {
 
 // ---- evaporation -------------------------------------------------------------------------------------------
 
-// The contiguous cells next to the front that would pass boiling, and what they must give off to stay there.
-INLINE Flash look_inside(const Group &g, const Piece &c, V boiling) {
+// The contiguous cells next to the front that would pass boiling, and what they must give off to stay there; of the lanes
+// that are `going`.
+INLINE Flash look_inside(const Group &g, const Piece &c, V boiling, M going) {
   Flash x = {all(0.0), all(0.0), all((double)g.n_core), boiling};
   V past = all(1e9), fastest = all(0.0), short_of = all(1e9), slower = all(1.0);
-  M going = yes();
   for (Count j = g.n_core - 1; j >= 0; --j) {
     V over = c.p[j] + c.q[j] * boiling - boiling;
     M hot = going & (over > 1e-9);
@@ -275,7 +272,7 @@ INLINE Flash flash_of(const Group &g, Piece &c, V boiling) {
   Flash &x = c.inside;
   M outside = (boiling <= x.low) | (boiling >= x.high);
   if (any(outside)) {
-    Flash now = look_inside(g, c, boiling);
+    Flash now = look_inside(g, c, boiling, outside);
     put(x.heat, outside, now.heat), put(x.slope, outside, now.slope), put(x.first, outside, now.first);
     put(x.at, outside, now.at), put(x.low, outside, now.low), put(x.high, outside, now.high);
   }
@@ -286,12 +283,14 @@ INLINE Flash flash_of(const Group &g, Piece &c, V boiling) {
 INLINE void dry_in_air(const Group &g, Piece &c) {
   M moving = c.in_air & (c.diffusivity > 0.0);
   if (!any(moving)) return;
+  V dry = c.radius - c.now[FRONT] + (1.0 - c.wet) * c.coat;
+  V path = 1.0 / g.air_transfer + dry / most(c.diffusivity, 1e-30);  // of vapour through crust and dry coat
   V boiling = g.atmosphere_boiling, latent = latent_heat(boiling), damp = g.air_vapour;
   V a = c.balance_a, b = c.balance_b, hottest = least(a / b, boiling), t = least(c.now[PLANE_THEN], hottest);
   for (int i = 0; i < 8 && any(moving); ++i) {
     V kelvin = t + KELVIN, vapour = saturation(most(t, 0.0)) / (GAS_STEAM * kelvin);
-    V gap = a - b * t - latent * most(vapour - damp, 0.0) / c.vapour_path;
-    V steep = latent * vapour * (latent / (GAS_STEAM * kelvin) - 1.0) / kelvin / c.vapour_path;
+    V gap = a - b * t - latent * most(vapour - damp, 0.0) / path;
+    V steep = latent * vapour * (latent / (GAS_STEAM * kelvin) - 1.0) / kelvin / path;
     V moved = gap / (-b - pick(vapour > damp, steep, 0.0));
     put(t, moving, least(t - moved, hottest));
     moving &= size_of(moved) >= PLANE_SETTLED_K;
@@ -304,23 +303,27 @@ INLINE V boil(const Group &g, Piece &c, V boiling, V latent) {
   V a = c.balance_a, b = c.balance_b, per = 1.0 / latent;
   M dry = c.spent > 1.0, boils = ~dry & (a > b * boiling);
   V flux = pick(boils, (a - b * boiling) * per, 0.0), slope = pick(boils, -b * per, 0.0);
-  V front = pick(boils, boiling, a / b);
+  V front = boiling;
+  if (any(~boils)) front = pick(boils, boiling, a / b);
   M in_air = c.in_air & (c.diffusivity > 0.0) & ~dry;
-  put(flux, in_air, most(a - b * c.plane, 0.0) * per);
-  put(front, in_air, c.plane);
-  put(slope, in_air, 0.0);
+  if (any(in_air)) {
+    put(flux, in_air, most(a - b * c.plane, 0.0) * per);
+    put(front, in_air, c.plane);
+    put(slope, in_air, 0.0);
+  }
+  c.flux = flux, c.front_temp = front, c.flash = all(0.0), c.flash_from = all((double)g.n_core);
   Flash x = flash_of(g, c, boiling);
+  M inside = ~dry & (x.first < (double)g.n_core);
+  if (!any(inside)) return slope;
   V from_source = c.crust_g * c.source_temp - c.coat_past, to_source = c.crust_g + c.coat_g;
   a = pick(c.crusted, c.crust_g * c.cp[0], from_source);
   b = pick(c.crusted, c.crust_g * (1.0 - c.cq[0]), to_source);
   V crust = a - b * boiling;  // negative where a cooling crust draws heat from the core
-  M inside = ~dry & (x.first < (double)g.n_core);
   M both = inside & (x.heat > 0.0) & (crust >= 0.0), inner = inside & ~both & (x.heat + crust > 0.0);
   M flashes = both | inner;
-  put(flux, flashes, pick(both, crust * per, 0.0));
-  put(front, flashes, boiling);
+  put(c.flux, flashes, pick(both, crust * per, 0.0));
+  put(c.front_temp, flashes, boiling);
   put(slope, flashes, (x.slope - b) * per);
-  c.flux = flux, c.front_temp = front;
   c.flash = pick(both, x.heat * per, pick(inner, (x.heat + crust) * per, 0.0));
   c.flash_from = pick(flashes, x.first, (double)g.n_core);
   return slope;

@@ -6,7 +6,7 @@
 #pragma once
 #include "physics.h"
 
-constexpr double NEARLY = 2e-5;          // of the half thickness: the next step of a Newton is below 1e-9
+constexpr double NEARLY = 5e-4;          // of the half thickness: the next step of a Halley is below 1e-9
 
 // Holding shares after the step about to be tried, and what the piece lets go in it [kg/m2]. The logistic is
 // (1 + tanh(u / 2)) / 2 with Lambert's continued fraction for tanh, within 5e-5.
@@ -46,12 +46,13 @@ INLINE V recede(const Group &g, const Piece &c, V volume, V dried, M where) {
   return volume - dried / phi;
 }
 
-// Position of the front [m] that encloses a volume [m], by Newton.
+// Position of the front [m] that encloses a volume [m], by Halley's series.
 INLINE V front_at(const Piece &c, V volume, V guess) {
   V s = guess;
   M moving = yes();
   for (int i = 0; i < 4 && any(moving); ++i) {
-    V moved = (volume_at(c, s) - volume) / (c.v1 + s * (2.0 * c.v2 + 3.0 * s * c.v3));
+    V per = 1.0 / (c.v1 + s * (2.0 * c.v2 + 3.0 * s * c.v3)), moved = (volume_at(c, s) - volume) * per;
+    moved += moved * moved * per * (c.v2 + 3.0 * s * c.v3);
     put(s, moving, s - moved);
     moving &= size_of(moved) >= NEARLY * c.radius;
   }
@@ -64,11 +65,11 @@ struct Water {
 };
 
 INLINE Water water_after(const Group &g, const Piece &c, V left) {
-  V gone = (left - c.g1 * c.old[EVAPORATED] - c.g2 * c.older[EVAPORATED]) / c.g0;
+  V gone = (left - c.g1 * c.old[EVAPORATED] - c.g2 * c.older[EVAPORATED]) * c.per_g0;
   V water = c.water_start - gone, held = c.old[HELD] - c.dripped, volume = c.old[FRONT_VOLUME], front = c.now[FRONT];
   if (any(c.crusted)) {
     M recedes = c.crusted & (held > water) & (c.spent == 0.0);
-    if (any(recedes)) volume = pick(recedes, recede(g, c, volume, (held - water) / c.water, recedes), volume);
+    if (any(recedes)) volume = pick(recedes, recede(g, c, volume, (held - water) * c.per_water, recedes), volume);
     front = pick(c.crusted, front_at(c, volume, front), front);
     put(held, c.crusted, least(held, water));
   }
@@ -85,7 +86,7 @@ INLINE V move_front(const Group &g, Piece &c) {
   V left = c.flux + c.flash, t = c.front_temp, latent = latent_heat(g.tsat);
   V out = latent * left + c.steam_flux * c.vapour_cp * (c.face_temp - t);
   Water x = water_after(g, c, left);
-  V change = pick(c.crusted, size_of(x.front - c.now[FRONT]), size_of(x.free - c.now[FREE]) / c.water);
+  V change = pick(c.crusted, size_of(x.front - c.now[FRONT]), size_of(x.free - c.now[FREE]) * c.per_water);
   if (any(c.crusted)) {
     V swept = 2.0 * c.sweep_front * (meat_enthalpy(c, t) - c.c_crust * t);  // sensible heat of water that leaves
     out = pick(c.crusted, out - swept, out);
@@ -94,8 +95,8 @@ INLINE V move_front(const Group &g, Piece &c) {
   c.now[FLASH_THEN] = c.flash, c.now[PLANE_THEN] = t;
   leave_steady(c);
   V coat = c.coat_g * t + c.coat_past;
-  c.now[HEAT_IN] = (c.surface_flux - c.g1 * c.old[HEAT_IN] - c.g2 * c.older[HEAT_IN]) / c.g0;
-  c.now[HEAT_OUT] = (out - c.g1 * c.old[HEAT_OUT] - c.g2 * c.older[HEAT_OUT]) / c.g0;
-  c.now[COAT_STORED] = (coat - c.g1 * c.old[COAT_STORED] - c.g2 * c.older[COAT_STORED]) / c.g0;
+  c.now[HEAT_IN] = (c.surface_flux - c.g1 * c.old[HEAT_IN] - c.g2 * c.older[HEAT_IN]) * c.per_g0;
+  c.now[HEAT_OUT] = (out - c.g1 * c.old[HEAT_OUT] - c.g2 * c.older[HEAT_OUT]) * c.per_g0;
+  c.now[COAT_STORED] = (coat - c.g1 * c.old[COAT_STORED] - c.g2 * c.older[COAT_STORED]) * c.per_g0;
   return change;
 }
