@@ -176,6 +176,22 @@ class DataError(FrywrightError):
         return "\n".join(problem.say(translate, system) for problem in self.problems)
 
 
+class KeptKitchenError(DataError):
+    """The kitchen file in the store was taken by an earlier version and is refused by this one; it can be
+    mended and kept anew.
+    """
+
+    TEXT: ClassVar[str] = (
+        "An earlier version took this kitchen file as it stands; this one does not. Nothing is lost. Mend it"
+        " on the page My fryers and birds, or serve a mended file: frywright serve --kitchen kitchen.toml"
+        ' --reason "why".'
+    )
+
+    def say(self, translate: Translate, system: str = "") -> str:
+        """Every problem, then how to mend the file."""
+        return f"{super().say(translate, system)}\n{translate(self.TEXT)}"
+
+
 class SolveError(FrywrightError):
     """The engine could not finish; carries the report of the march."""
 

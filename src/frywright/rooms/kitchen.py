@@ -22,7 +22,7 @@ from frywright.ledger.facts.life import ProgramRetired, ServiceBegun
 from frywright.ledger.facts.probing import CalibrationKept, LookedBack, ProgramProbed, Reading
 from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, moment_of, usual_trade
-from frywright.model.errors import InputError, NoKitchenError
+from frywright.model.errors import DataError, InputError, KeptKitchenError, NoKitchenError
 from frywright.model.kitchen import FailedProof, Kitchen, ProbedProgram, ProveAgain
 from frywright.model.program import Program
 from frywright.model.trade import time_of_day_s
@@ -102,10 +102,13 @@ def _marks_of_change(store: Store, last: KitchenSet, new: Kitchen, reason: str) 
     """What a change of the kitchen asks to be proved again; refused without a reason. The demo may give way
     to a kitchen of one's own.
     """
-    old = _parsed(last.text, last.file)
+    given = len(reason) >= SHORTEST_REASON
+    try:
+        old = _kept(last)
+    except KeptKitchenError:
+        return _all_marked(_with_saved(store, new), reason[:200] if given else "")
     if old.site.invented and not new.site.invented:
         return ()
-    given = len(reason) >= SHORTEST_REASON
     if not given:
         _no_limit_changed(old, new)
     before, after = _with_saved(store, old), _with_saved(store, new)
@@ -121,6 +124,16 @@ def _marks_of_change(store: Store, last: KitchenSet, new: Kitchen, reason: str) 
             values={"programs": ", ".join(names)},
         )
     return ()
+
+
+def _all_marked(new: Kitchen, reason: str) -> Sequence[ProveAgain]:
+    """Every program, where the kitchen before cannot be read to compare with."""
+    if not reason:
+        raise InputError(
+            "reason", "empty", "given where the kitchen before cannot be read", where=new.site.name
+        )
+    none = {"margin_before_k": None, "margin_after_k": None}
+    return [ProveAgain(name=p.name, version=p.version, reason=reason, **none) for p in new.programs]
 
 
 def _no_limit_changed(old: Kitchen, new: Kitchen) -> None:
@@ -166,6 +179,8 @@ def remembered_kitchen(store: Store) -> Kitchen:
     ------
     NoKitchenError
         The store holds no kitchen yet.
+    KeptKitchenError
+        It holds one that an earlier version took and this one refuses.
     """
     mark = store.newest(*OF_KITCHEN)
     built = _BUILT.get(store)
@@ -176,7 +191,7 @@ def remembered_kitchen(store: Store) -> Kitchen:
 
 def _kitchen_of(store: Store) -> Kitchen:
     fact = _in_force(store).fact
-    known = _with_saved(store, _parsed(fact.text, fact.file))
+    known = _with_saved(store, _kept(fact))
     marks, failed, retired = _standing_marks(store), _failed_proofs(store), _retired(store, known)
     return replace(known, marks=marks, failed=failed, retired=retired, probed=_probed(store))
 
@@ -191,11 +206,15 @@ def _in_force(store: Store) -> Kept[KitchenSet]:
 def judged_at(store: Store, kitchen: Kitchen, at: dt.datetime) -> Kitchen:
     """A kitchen with what judges its entries as its file in force at a moment said it: the place whose rules
     hold, the thermometers' error, house targets. What the demo said judges nothing of a kitchen of one's own,
-    and a moment before the first file is judged by the first.
+    and a moment before the first file is judged by the first. A file that this version refuses is passed
+    over: the one before it judges.
     """
     then = None
     for item in store.facts(KitchenSet, newest_first=True):
-        older = _parsed(item.fact.text, item.fact.file)
+        try:
+            older = _kept(item.fact)
+        except KeptKitchenError:
+            continue
         if older.site.invented and not kitchen.site.invented:
             continue
         then = older
@@ -361,6 +380,14 @@ def kitchen_number(store: Store) -> int:
 def kitchen_text(store: Store) -> str:
     """Text of the kitchen file in force."""
     return _in_force(store).fact.text
+
+
+def _kept(fact: KitchenSet) -> Kitchen:
+    """A kitchen file of the record by the rules of this version."""
+    try:
+        return _parsed(fact.text, fact.file)
+    except DataError as error:
+        raise KeptKitchenError(error.problems) from error
 
 
 @lru_cache(maxsize=16)

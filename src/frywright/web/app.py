@@ -30,6 +30,7 @@ from frywright.model.errors import (
     BrokenOffError,
     FrywrightError,
     InputError,
+    KeptKitchenError,
     NoKitchenError,
     NotKeptError,
     UnknownError,
@@ -119,7 +120,7 @@ class Context:
 
     def _site(self) -> Site | None:
         """The kitchen's place, None before there is one; as last seen while the store is away."""
-        with suppress(NotKeptError, NoKitchenError):
+        with suppress(NotKeptError, NoKitchenError, KeptKitchenError):
             self._seen = remembered_kitchen(self.store).site
         return self._seen
 
@@ -251,6 +252,8 @@ def _tell_errors(app: FastAPI, context: Context) -> None:
             return RedirectResponse(f"{way}?next={quote(request.url.path)}", 303)
         if isinstance(error, NoKitchenError) and page:
             return RedirectResponse("/setup", 303)
+        if isinstance(error, KeptKitchenError) and page:
+            return RedirectResponse("/cook/kitchen", 303)
         message = context.explain(request, error)
         if page:
             return context.render(request, "error.html", error.http_status, message=message, room="")

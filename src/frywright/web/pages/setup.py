@@ -12,7 +12,7 @@ from fastapi import Request, Response
 from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.ledger.store import Store
-from frywright.model.errors import DataError, FrywrightError, InputError
+from frywright.model.errors import DataError, FrywrightError, InputError, KeptKitchenError
 from frywright.rooms.cook import setup as work
 from frywright.rooms.cook import setup_view as view
 from frywright.rooms.cook.measured import keep_measured
@@ -81,8 +81,10 @@ def _add_kitchen(routes: Routes, context: Context) -> None:
 def _kitchen_page(context: Context, request: Request, text: str, status: int = 200, **more: Any) -> Response:
     """What the kitchen has, what to add, and its file."""
     tr, place = translator(context.language(request)), None
-    if has_kitchen(context.store):
-        place = remembered_kitchen(context.store)
+    try:
+        place = remembered_kitchen(context.store) if has_kitchen(context.store) else None
+    except KeptKitchenError as error:
+        more = {"problem": context.explain(request, error)} | more
     found = view.pairs(place) if place else []
     fryers = [
         {
