@@ -104,7 +104,7 @@ def test_worst_cases_of_a_proof_are_solved_close(kitchen):
     assert told.solved_close_count == proof.close_count >= proofs.LOWEST_COUNT
     conditions, margin = min(proof.corners, key=lambda corner: corner[1])
     rows = np.vstack([proofs.corner_points(proof.spread), proof.conditions])
-    weights = proofs.weights_of(plan, rows, 1)
+    weights = proofs.weights_of(plan, rows, program.version)
     number = [corner[1] for corner in proof.corners].index(margin)
     assert dict(zip(proofs.FACTORS, rows[number], strict=True)) == conditions
     guard = kitchen.site.thermometer_error_k

@@ -16,6 +16,14 @@ from frywright.ledger.tables import METADATA
 from frywright.model.errors import NotKeptError, RecordError
 
 NEWEST_SCHEMA = "0013"
+NO_FILE = (
+    "{database} cannot be opened: {cause}. See that the disk has room and that this user may read and write"
+    " there; the record itself was not touched."
+)
+NO_SERVER = (
+    "{database} cannot be opened: {cause} See that its server runs and takes this user; the record itself was"
+    " not touched."
+)
 LONGEST_QUEUE_S = 20.0
 """A writer that waits longer for its turn keeps nothing and says so (project's own rule)."""
 KEPT_OPEN = 8
@@ -163,10 +171,9 @@ def _upgrade(engine: sa.Engine) -> None:
             found = _schema(connection)
     except sa.exc.OperationalError as error:
         raise RecordError(
-            "{database} cannot be opened: {cause}. See that the disk has room and that this user may read and"
-            " write there; the record itself was not touched.",
+            NO_FILE if engine.dialect.name == "sqlite" else NO_SERVER,
             database=engine.url.database,
-            cause=error.orig,
+            cause=str(error.orig).strip(),
         ) from error
     except sa.exc.DatabaseError as error:
         raise RecordError(
