@@ -81,6 +81,8 @@ def test_the_code_opens_once_for_a_browser_until_there_is_an_owner(store):
     typed = {"code": f" {door.code.upper().replace('-', ' ')} ", "next": "//evil.example"}
     assert other.post("/code", data=typed).headers["location"] == "/"
     assert other.post("/first-owner", data={"name": "Olive", "password": PASSWORD}).status_code == 303
+    assert other.get("/records").status_code == 200  # signed in; the code alone opens nothing more
+    other.cookies.delete("session")
     for one in (client, other):
         assert one.get("/records").status_code == 403
         assert one.get("/records", headers=PAGE).headers["location"] == "/sign-in?next=/records"

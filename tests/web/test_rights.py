@@ -260,9 +260,17 @@ def test_before_accounts_this_machine_is_open_and_the_first_owner_closes_it(tmp_
     with pytest.raises(people.InputError, match="first account"):
         people.add_account(store, "Kim", "crew", PASSWORD)
     assert client.post("/first-owner", data={"name": "Olive", "password": "short"}).status_code == 422
-    assert client.post("/first-owner", data={"name": "Olive", "password": PASSWORD}).status_code == 303
-    assert client.get("/records/people").status_code == 403
-    assert client.post("/first-owner", data={"name": "Eve", "password": PASSWORD}).status_code == 403
+    made = client.post("/first-owner", data={"name": " Olive ", "password": PASSWORD, "pin": "246810"})
+    assert (made.status_code, made.headers["location"]) == (303, "/records/people")
+    assert {"httponly", "samesite=strict"} <= set(made.headers["set-cookie"].lower().split("; "))
+    assert "Olive" in client.get("/records/people").text
+    signed = [(e.entry.author, e.entry.payload["how"]) for e in store.entries("sign_in", named=True)]
+    assert signed == [("Olive", "password")]
+    other = client_of(make_app(store))
+    for one in (client, other):
+        again = one.post("/first-owner", data={"name": "Eve", "password": PASSWORD})
+        assert again.status_code == 403 and "set-cookie" not in again.headers
+    assert other.get("/records/people").status_code == 403
     assert Accounts(store).owners() == ["Olive"]
 
 

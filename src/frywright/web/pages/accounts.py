@@ -143,7 +143,7 @@ def _add_first_owner(routes: Routes, context: Context) -> None:
         if request.state.who is None and not Accounts(context.store).any():
             raise AccessError("Show the code that Frywright printed first.")
         try:
-            people.first_owner(
+            owner = people.first_owner(
                 context.store, form.get("name", ""), form.get("password", ""), form.get("pin", "")
             )
         except InputError as error:
@@ -156,7 +156,12 @@ def _add_first_owner(routes: Routes, context: Context) -> None:
                 typed={"name": form.get("name", "")},
                 taken=False,
             )
-        return RedirectResponse("/sign-in?next=/records/people", 303)
+        back = RedirectResponse("/records/people", 303)
+        token = people.begun(
+            context.store, owner.name, "password", old=request.cookies.get(SESSION_COOKIE, "")
+        )
+        keep_cookie(back, request, SESSION_COOKIE, token)
+        return back
 
 
 def inside(path: str) -> str:
