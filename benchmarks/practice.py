@@ -167,13 +167,13 @@ def answers(bench: Bench, one: Played, spell: tuple[int, int]) -> str:
         state = state_of(day, told(day, one.plan, t - 0.1), float(t), one.asked)
         shown = [a for a in advise(day, state, bench.par, bench.look) if a.reason.kind != "blocked"]
         shown = [a for a in shown if a.fryer in day.items[item].fryers]
-        waits = [a.reason for a in shown if a.kind == "wait"]
+        waits = [(a.reason, *a.also) for a in shown if a.kind == "wait"]
         if shown and (not waits or any(a.item == item for a in shown)):
             return "used"
         if state.shelf(item) > 0:  # when the board was asked the shelf was not empty yet
             continue
         name = day.items[item].name
-        kinds |= {r.kind if r.values.get("product") == name else "" for r in waits}
+        kinds |= {next((r.kind for r in said if r.values.get("product") == name), "") for said in waits}
     return " or ".join(sorted(kinds)) if kinds and kinds <= SAID else ""
 
 

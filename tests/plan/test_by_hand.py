@@ -30,10 +30,10 @@ from frywright.plan.forecast import Forecast, Forecaster
 from frywright.plan.live import Happening, State, Thrown, Tray, What, state_of
 from frywright.plan.model import Day, Drop, Item, LoadSize, Order
 from frywright.plan.pull import Stock, heads_for, pull
-from frywright.plan.reason import reason_of
+from frywright.plan.reason import reasons_of
 from frywright.plan.replay import Par
 from frywright.plan.sales import STEP_S, History, _moment
-from frywright.plan.short import bare, wanted, why_not
+from frywright.plan.short import bare, wanted, whys_not
 from frywright.plan.till import Picks, preview, readable
 
 NAN = float("nan")
@@ -331,7 +331,7 @@ def reason(day, happened, now, action):
     state = state_of(day, happened, now)
     t, world, _ = world_of(day, state)
     world[5][0] = 1.0
-    return reason_of(day, state, world, (action[0], t, *action[1:]))
+    return reasons_of(day, state, world, (action[0], t, *action[1:]))[0]
 
 
 def test_reasons_tell_what_is_there_and_what_will_be_asked_for():
@@ -372,7 +372,7 @@ def test_why_nothing_goes_into_an_empty_fryer_beside_an_empty_shelf(changes, hap
     t, world, _ = world_of(day, state)
     world[5][0] = 1.0
     assert bare(day, state, world, (0, t)) == [0]
-    told = why_not(day, state, world, (0, t))
+    (told,) = whys_not(day, state, world, (0, t))
     assert told.kind == kind
     if kind == "too_large":
         assert told.values == {"product": "a", "pieces": 4.0, "wanted": 3.0}
@@ -387,7 +387,7 @@ def test_a_load_that_costs_more_than_it_sells_for_is_dear_and_what_stands_or_is_
     state = state_of(day, [], 5.0)
     _, world, _ = world_of(day, state)
     world[5][0] = 1.0
-    assert why_not(day, state, world, (0, 5)).kind == "dear"
+    assert whys_not(day, state, world, (0, 5))[0].kind == "dear"
     assert bare(day, state, world, (1, 5)) == [0, 1]  # 2 x 2.00 is lost before 1 x 3.00
     for happened, left in (([did(What.OUT, 1)], [1]), ([drop(4.0)], [1]), (TWO[:2], [1])):
         state = state_of(day, happened, 5.0)

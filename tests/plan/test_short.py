@@ -158,6 +158,23 @@ def test_too_large_is_said_with_its_numbers():
     assert (note.values["pieces"], note.values["wanted"]) == (4.0, 3.0)
 
 
+def test_every_product_without_any_left_has_its_own_reason():
+    """Two are asked for and none is there: a load of one is too large, of the other too dear. Both are said,
+    the one that loses most first, and a spell of either is answered.
+    """
+    day = replace(day_of(), mean_n=np.array([[0.6] * 60, [2.0] * 60]))
+    dear = tuple(replace(load, batch_money=30.0) for load in day.items[1].loads)
+    day = replace(day, items=(day.items[0], replace(day.items[1], loads=dear)))
+    for advice in shown(day):
+        said = [(note.kind, note.values["product"]) for note in (advice.reason, *advice.also)]
+        assert (advice.kind, said) == ("wait", [("dear", "b"), ("too_large", "a")])
+    bench = SimpleNamespace(day=day, par=NEVER_CALLS, look=LOOK)
+    asked = draw_days(day, 1, 3)
+    one = practice.Played(plan=Plan(), asked=asked[0], shelf=np.stack([0 * asked[0], asked[0], 0 * asked[0]]))
+    assert practice.answers(bench, one, (0, 30)) == "too_large"  # type: ignore[arg-type]
+    assert practice.answers(bench, one, (1, 30)) == "dear"  # type: ignore[arg-type]
+
+
 def test_busy_hands_are_said():
     """One person, who has just begun a filter turn."""
     day = day_of(hands=1)

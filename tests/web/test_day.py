@@ -6,6 +6,7 @@ from __future__ import annotations
 
 import datetime as dt
 import re
+from dataclasses import replace
 
 import pytest
 from fastapi.testclient import TestClient
@@ -66,6 +67,18 @@ def test_pages_in_both_languages(client, path):
         )
         assert page.status_code == 200, page.text[:500]
         assert "http://" not in page.text.replace(HOST, "").replace("http://testserver", "")
+
+
+def test_the_line_drops_into_a_fryer_that_the_plan_keeps_off_and_says_so(client, monkeypatch):
+    """A form for each fryer of the bone-in, with its caution where the plan has the fryer off."""
+    monkeypatch.setattr(
+        "frywright.rooms.day.board_view.bank_now", lambda day, _: replace(day, up=((0, 0),) * 4)
+    )
+    page = client.get("/day/line/part", params=PRACTICE | {"lang": "en"}).text
+    sheet = page.split('id="shelf-bone_in"')[1].split("</details>")[0]
+    assert sheet.count('name="what" value="drop"') == sheet.count("Drop only if its oil is at heat.") == 3
+    assert "1: Stays off today by the plan. Drop only if its oil is at heat." in sheet
+    assert "No fryer for it is free now" not in sheet
 
 
 def test_pictures_and_json(client):

@@ -15,7 +15,7 @@ from frywright.model.findings import Note
 from frywright.plan import engine
 from frywright.plan.live import State
 from frywright.plan.model import Day, Order, Plan
-from frywright.plan.reason import reason_of
+from frywright.plan.reason import reasons_of
 from frywright.plan.replay import KEEP_FRAC, Look, Par, Rule, given, plan_of
 from frywright.plan.short import load_for
 
@@ -25,7 +25,8 @@ Array = NDArray[np.float64]
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Advice:
     """What to do in one fryer now. ``kind`` is drop, filter or wait; ``gain_money`` is expected over the
-    order-up-to rule's own action.
+    order-up-to rule's own action. Beside empty shelves ``also`` says of each further product why none goes
+    in.
     """
 
     fryer: int
@@ -34,6 +35,7 @@ class Advice:
     load: int = -1
     gain_money: float = 0.0
     reason: Note
+    also: tuple[Note, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -241,7 +243,7 @@ def advise(
                 break
         if i == engine.NOTHING and (load := load_for(today, state, world, rules, (int(f), t))):
             (i, k), gain = load, 0.0
-        reason = reason_of(today, state, world, (int(f), t, int(i), int(k)))
+        reason, *also = reasons_of(today, state, world, (int(f), t, int(i), int(k)))
         if i > engine.NOTHING and not engine.start(f, t, i, k, world, rules, np.zeros(6)):
             i = engine.NOTHING
         kind = "drop" if i >= 0 else ("filter" if i == engine.FILTER else "wait")
@@ -253,6 +255,7 @@ def advise(
                 load=int(k) if i >= 0 else -1,
                 gain_money=float(gain),
                 reason=reason,
+                also=tuple(also),
             )
         )
     return sorted(found, key=lambda a: ("drop", "filter", "wait").index(a.kind))

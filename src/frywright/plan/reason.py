@@ -8,7 +8,7 @@ from frywright.model.findings import Note
 from frywright.plan import engine
 from frywright.plan.live import State
 from frywright.plan.model import Day
-from frywright.plan.short import WANTED_N, World, bare, expected, forbids, why_not
+from frywright.plan.short import WANTED_N, World, expected, forbids, whys_not
 
 FORBIDS = {
     "hours": "This fryer would be off heat before a load is out.",
@@ -18,8 +18,23 @@ FORBIDS = {
 """What is said of a fryer into which no load may go."""
 
 
-def reason_of(day: Day, state: State, world: World, action: tuple[int, int, int, int]) -> Note:
-    """The reason of an action (fryer, slot, product or -1 filter or -2 wait, load) before it is begun."""
+def reasons_of(day: Day, state: State, world: World, action: tuple[int, int, int, int]) -> tuple[Note, ...]:
+    """The reasons of an action (fryer, slot, product or -1 filter or -2 wait, load) before it is begun: one,
+    or to wait beside empty shelves one of each product that is asked for.
+    """
+    f, t, i, _ = action
+    if i == engine.NOTHING and state.since[f] < day.filter_every_count and not _closed(day, f, t):
+        return whys_not(day, state, world, (f, t)) or (_waits(day, state, world, (f, t)),)
+    return (_reason_of(day, state, world, action),)
+
+
+def _closed(day: Day, f: int, t: int) -> bool:
+    """Whether nothing that goes into a fryer would be lifted before the close."""
+    loads = [load for item in day.items for load in item.loads if f in load.fryers]
+    return all(t + load.cook_slots_count >= day.slots_count for load in loads)
+
+
+def _reason_of(day: Day, state: State, world: World, action: tuple[int, int, int, int]) -> Note:
     f, t, i, k = action
     if i >= 0:
         load = day.items[i].loads[k]
@@ -55,15 +70,7 @@ def reason_of(day: Day, state: State, world: World, action: tuple[int, int, int,
         )
     if state.since[f] >= day.filter_every_count:
         return _turn_waits(day, state, f, t)
-    if all(
-        f not in load.fryers or t + load.cook_slots_count >= day.slots_count
-        for item in day.items
-        for load in item.loads
-    ):
-        return Note(kind="closed", text="Nothing that goes into this fryer would be lifted before the close.")
-    if bare(day, state, world, (f, t)):
-        return why_not(day, state, world, (f, t))
-    return _waits(day, state, world, (f, t))
+    return Note(kind="closed", text="Nothing that goes into this fryer would be lifted before the close.")
 
 
 def _waits(day: Day, state: State, world: World, where: tuple[int, int]) -> Note:

@@ -80,17 +80,16 @@ def load_for(
     return None
 
 
-def why_not(day: Day, state: State, world: World, where: tuple[int, int]) -> Note:
+def whys_not(day: Day, state: State, world: World, where: tuple[int, int]) -> tuple[Note, ...]:
     """Why none of the bare products goes into an empty fryer (``where`` is fryer, slot) whose filter turn is
-    not due, said of the one that loses most.
-
-    Raises
-    ------
-    IndexError
-        Nothing is bare.
+    not due: of each, the one that loses most first.
     """
+    return tuple(_why_not(day, world, where, i) for i in bare(day, state, world, where))
+
+
+def _why_not(day: Day, world: World, where: tuple[int, int], i: int) -> Note:
+    """Why product ``i`` does not go in."""
     f, t = where
-    i = bare(day, state, world, where)[0]
     item = day.items[i]
     k = next(n for n, load in enumerate(item.loads) if f in load.fryers)
     load, asked = item.loads[k], wanted(day, world, (i, t), k)

@@ -80,6 +80,25 @@ def test_no_clock_while_pressure_is_let_go(store, kitchen, bench):
     assert cedar.vent_s is None
 
 
+def test_a_fryer_that_the_plan_keeps_off_takes_a_load_cooked_to_order(store, kitchen, bench):
+    """It says that the plan has it off; one that is out of use, or has a load in it, takes none. A load in it
+    has its clock.
+    """
+    off = replace(bench, day=replace(bench.day, up=((0, 0), *((0, bench.day.slots_count),) * 3)))
+    board = Board(store=store, kitchen=kitchen, bench=off, practice=505)
+    board.tell(Tap(key="d", what="down", at_s=39000.0, fryer="birch"))
+
+    def into(at_s):
+        row = next(s for s in board_view(board, at_s).shelf if s.product == "bone_in")
+        return {x.fryer: (x.free, x.off) for x in row.into}
+
+    off_now, ready = (True, "Stays off today by the plan"), (True, "")
+    assert into(39100.0) == {"alder": off_now, "birch": (False, ""), "cedar": ready}
+    board.tell(Tap(key="o", what="drop", at_s=39200.0, fryer="alder", product="bone_in", pieces_count=16))
+    assert board_view(board, 39300.0).fryers[0].state == "cooking"
+    assert into(39300.0)["alder"] == (False, "")
+
+
 def test_a_practice_friday_with_a_fryer_that_fails(store, kitchen, bench):
     """Played to its end by the advice: nothing goes into the dead fryer, hot-oil rules hold, waste is
     explained to the last piece.

@@ -106,6 +106,8 @@ class Into:
     number: int
     name: str
     free: bool
+    off: str
+    """Why the plan has it off now, where nothing else speaks against a load; empty for one at heat."""
     least: int
     most: int
     takes: str

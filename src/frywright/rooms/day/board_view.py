@@ -147,7 +147,7 @@ def _advice(board: Board, advice: Advice, start_s: float, names: Mapping[str, st
         fryer_name=names[key],
         start_s=start_s,
         start=time_of_day(start_s),
-        reason=say(advice.reason.text, advice.reason.values, translate=tr),
+        reason=" ".join(say(n.text, n.values, translate=tr) for n in (advice.reason, *advice.also)),
         gain_money=round(advice.gain_money, 2),
     )
     if advice.kind == "drop":
@@ -272,7 +272,8 @@ def _into(bench: Bench, i: int, fryers: Sequence[FryerRow]) -> tuple[Into, ...]:
                 fryer=row.key,
                 number=row.number,
                 name=row.name,
-                free=row.state == "idle" and not row.down,
+                free=row.state in ("idle", "off") and not row.down,
+                off=row.text if row.state == "off" else "",
                 least=min(x.pieces_count for x in sizes),
                 most=max(x.pieces_count for x in sizes),
                 takes=clock(min(sizes, key=lambda x: x.pieces_count).lift_s),
