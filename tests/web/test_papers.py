@@ -128,6 +128,7 @@ def test_a_paper_warns_says_what_is_missing_and_counts_its_pages(client, path, l
     for text in (*cautions, *gaps):
         assert tr(text) in said, tr(text)
     assert not re.search(r"\d (°F|lb\b)", said)
+    assert paper.faces_of_digits(answer.content) == {"Arimo"}, "the other face's zero reads as 8 from afar"
     if language == "es":
         assert not any(text in said for text in cautions)
 
@@ -204,6 +205,8 @@ def test_a_shifts_papers_and_the_report_of_a_log(tmp_path, language):
     while "http-equiv" in client.get(address).text and time.monotonic() < deadline:
         time.sleep(0.5)
     report = client.get(f"{address}/report.pdf?program=bone-in+alder").content
+    for data in (labels, shift, plan, report):
+        assert paper.faces_of_digits(data) == {"Arimo"}
     said = paper.words(report)
     assert tr(LOG_FOOT) in said and numbered(report, said)
     assert tr("Verdicts") in said and "SHA-256" in said

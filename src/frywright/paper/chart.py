@@ -8,6 +8,7 @@ from html import escape
 from typing import Any
 
 from frywright.paper.curves import CookPicture
+from frywright.paper.fonts import PICTURE, digits_folder
 
 Spec = dict[str, Any]
 """A document in the language of the chart library (Vega-Lite): its keys are the library's."""
@@ -52,7 +53,7 @@ def cook_spec(view: CookPicture, words: dict[str, str]) -> Spec:
         "background": "white",
         "vconcat": [temperature, _gauge(view, words)],
         "config": {
-            "font": "Atkinson Hyperlegible",
+            "font": PICTURE,
             "axis": {"labelFontSize": 12, "titleFontSize": 13},
             "legend": {"labelFontSize": 12, "labelLimit": 260},
         },
@@ -141,7 +142,7 @@ def card_spec(view: CookPicture, words: dict[str, str]) -> Spec:
             },
         ],
         "config": {
-            "font": "Atkinson Hyperlegible",
+            "font": PICTURE,
             "axis": {"labelFontSize": 24, "titleFontSize": 26, "titleFontWeight": "normal"},
         },
     }
@@ -197,9 +198,7 @@ def svg(spec: Spec) -> str:
     """
     import vl_convert
 
-    from frywright.paper.fonts import folder
-
-    vl_convert.register_font_directory(str(folder()))
+    vl_convert.register_font_directory(str(digits_folder()))
     drawn = MARKS_OF_READERS.sub("", vl_convert.vegalite_to_svg(spec))
     words = spec.get("description")
     named = f'role="img" aria-label="{escape(words)}"' if words else 'aria-hidden="true"'

@@ -6,12 +6,13 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from frywright.paper.chart import HEAT, INK, OIL, RULE, Spec
+from frywright.paper.fonts import PICTURE
 
 TONES = (HEAT, OIL, INK, "#8a6d1f", "#5b4a8a", "#3f6b3a")
 HOUR_PX = 110
 """An hour of the plan: numbers of loads ten minutes apart stand beside each other."""
 CONFIG = {
-    "font": "Atkinson Hyperlegible, sans-serif",
+    "font": PICTURE,
     "axis": {"labelFontSize": 12, "titleFontSize": 13},
     "legend": {"labelFontSize": 12, "labelLimit": 260},
 }

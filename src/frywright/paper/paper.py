@@ -11,7 +11,7 @@ from threading import Lock
 from typing import Any
 
 from frywright.model.plain import plain
-from frywright.paper.fonts import folder
+from frywright.paper.fonts import digits_folder, folder
 from frywright.paper.pixels import MOST_PIXELS, pixels
 
 TEMPLATES = Path(__file__).parent / "templates"
@@ -46,7 +46,7 @@ def _compiled(typst: Any, path: Path, name: str, data: Any) -> bytes:
     return bytes(
         typst.compile(
             path,
-            font_paths=[folder()],
+            font_paths=[folder(), digits_folder()],
             ignore_system_fonts=True,
             format="pdf",
             sys_inputs={name: json.dumps(plain(data), ensure_ascii=False)},

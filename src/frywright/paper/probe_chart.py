@@ -7,9 +7,10 @@ from collections.abc import Sequence
 from frywright.model.units import UNITS, to_people
 from frywright.paper.chart import HEAT, INK, OIL, RULE, Spec, by_name, dashes
 from frywright.paper.curves import LogCurves, ResidualCurve
+from frywright.paper.fonts import PICTURE
 
 LIGHT = {
-    "font": "Atkinson Hyperlegible",
+    "font": PICTURE,
     "axis": {"labelFontSize": 12, "titleFontSize": 13},
     "legend": {"labelFontSize": 12, "labelLimit": 260},
 }
