@@ -25,7 +25,7 @@ from frywright.trial.ask import CookAnswer, CookRequest, ask
 from frywright.trial.keyed_clock import clock_note_of
 from frywright.trial.naming import altitude_words
 from frywright.trial.predicted import FactsShown, show_facts
-from frywright.verdicts.facts import facts_of
+from frywright.verdicts.facts import Facts, facts_of
 from frywright.verdicts.judge import MOST_LOGS_SHOWN, salmonella_log
 from frywright.verdicts.margin import until
 
@@ -222,10 +222,13 @@ class CookView:
         )
 
 
-def cook_view(answer: CookAnswer, system: str, translate: Translate = str) -> CookView:
-    """An answer as people read it."""
-    history, plan = answer.history, answer.plan
-    verdicts = tuple(_verdict(piece, v, system, translate) for piece, v in answer.verdicts)
+def cook_view(
+    answer: CookAnswer, system: str, translate: Translate = str, facts: Facts | None = None
+) -> CookView:
+    """An answer as people read it; ``facts`` where more is known of the program than what is simulated."""
+    history, plan, facts = answer.history, answer.plan, facts or answer.facts
+    judged = [(piece, replace(v, lead="") if facts.proven else v) for piece, v in answer.verdicts]
+    verdicts = tuple(_verdict(piece, verdict, system, translate) for piece, verdict in judged)
     pieces = tuple(_piece(history, p, system, translate) for p in history.pieces)
     return CookView(
         program=ProgramHead(
@@ -245,7 +248,7 @@ def cook_view(answer: CookAnswer, system: str, translate: Translate = str) -> Co
         marks=_marks(history, translate),
         strip=_strip(history, system, translate),
         limit=_limit(answer, system),
-        facts=show_facts(answer.facts, system, translate),
+        facts=show_facts(facts, system, translate),
         headline=verdicts[0],
         verdicts=verdicts,
         lid=_lid(answer.lid, system, translate),

@@ -16,7 +16,7 @@ from frywright.rooms.cook.programs import keep_simulation
 from frywright.rooms.cook.view import CookView, SavedView, cook_view, saved_beside
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.trial.ask import CookRequest, ask
-from frywright.trial.predicted import program_facts, show_facts, with_probing
+from frywright.trial.predicted import program_facts, with_probing
 from frywright.trial.prove_again import again_line
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
@@ -59,12 +59,11 @@ def _view(context: Context, request: Request, form: CookForm) -> CookView:
     kitchen, asked = form.kitchen, form.request()
     answer = ask(kitchen, asked)
     system, translate = str(kitchen.site.units), translator(context.language(request))
-    view = cook_view(answer, system, translate)
     if asked == CookRequest(program=asked.program):
-        own = with_probing(kitchen, asked.program, answer.facts)
-        view = replace(view, facts=show_facts(own, system, translate))
+        shown = own = with_probing(kitchen, asked.program, answer.facts)
     else:
-        own = program_facts(kitchen, asked.program)
+        shown, own = answer.facts, program_facts(kitchen, asked.program)
+    view = cook_view(answer, system, translate, shown)
     return replace(view, locked=answer.facts.short or own.short, saved=_saved(form, asked, translate))
 
 
