@@ -11,7 +11,7 @@ from typing import cast
 from frywright.model.calibration import Calibration
 from frywright.model.care import Emergency, Task
 from frywright.model.errors import InputError, Phrase, spoken
-from frywright.model.food import Coating, Cut, CutSet, Product
+from frywright.model.food import Coating, Cut, CutSet, Food, Product
 from frywright.model.fryer import Fryer, FryerKind
 from frywright.model.program import Program, check_altitude
 from frywright.model.tongues import tongues
@@ -295,6 +295,14 @@ class Kitchen:
     def coating(self, key: str) -> Coating:
         """The coating called ``key``."""
         return self._one("coatings", key)  # type: ignore[no-any-return]
+
+    def allergens(self, product: str) -> set[str]:
+        """What a product leaves in its oil: the allergens of its coating, and fish of fish itself (one of the
+        major food allergens of 21 U.S.C. 321(qq), from memory).
+        """
+        goods = self.product(product)
+        fish = any(self.cut(part.cut).food is Food.FISH for part in self.cut_set(goods.cut_set).parts)
+        return {*self.coating(goods.coating).contains, *(("fish",) if fish else ())}
 
     def calibration(self, cut: str, coating: str, lid: str) -> Calibration | None:
         """The newest calibration of a cut with a coating under a state of the lid, or None."""

@@ -170,19 +170,14 @@ def order_view(
 
 
 def contains_of(kitchen: Kitchen, vat: str) -> set[str]:
-    """What the coatings of a vat's products leave in its oil."""
-    return {
-        c
-        for p in kitchen.programs
-        if p.fryer == vat
-        for c in kitchen.coating(kitchen.product(p.product).coating).contains
-    }
+    """What a vat's products leave in its oil."""
+    return {a for p in kitchen.programs if p.fryer == vat for a in kitchen.allergens(p.product)}
 
 
 def rotation_notes(kitchen: Kitchen, old: VatState, new: VatState, tr: Translate = str) -> tuple[str, ...]:
     """Why the oil of one vat may not go into another; empty when nothing is against it.
 
-    Older oil never goes into fresher; oil that carried another coating carries its proteins along.
+    Older oil never goes into fresher; oil in which other food was fried carries its proteins along.
     """
     found = []
     if old.belief.level[0] > new.belief.level[0]:

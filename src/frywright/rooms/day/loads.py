@@ -199,35 +199,27 @@ def unsold(kitchen: Kitchen, known: Forecaster) -> list[Note]:
 
 
 def shared_oil(kitchen: Kitchen) -> list[Note]:
-    """What each oil carries from coatings: proteins stay in the oil, so nothing from it is free of them."""
-    notes = []
+    """What products take up from others in the same oil: proteins stay in it, so nothing from it is free of
+    them.
+    """
+    notes, sold = [], {s.product for s in kitchen.sells}
     for fryer in kitchen.fryers:
-        products = {
-            p.product
-            for p in kitchen.programs
-            if p.fryer == fryer.key and p.product in [s.product for s in kitchen.sells]
-        }
-        carried = sorted(
-            {c for key in products for c in kitchen.coating(kitchen.product(key).coating).contains}
-        )
-        clean = [
-            kitchen.product(key).name
-            for key in sorted(products)
-            if not kitchen.coating(kitchen.product(key).coating).contains
-        ]
-        if carried and clean:
-            notes.append(
-                Note(
-                    kind="shared_oil",
-                    text=(
-                        "{fryer} shares its oil: {product} takes up {allergens} from the other coatings;"
-                        " claim nothing free of them."
-                    ),
-                    values={
-                        "fryer": fryer.name,
-                        "product": ", ".join(clean),
-                        "allergens": tuple(carried),
-                    },
-                )
+        products = {p.product for p in kitchen.programs if p.fryer == fryer.key and p.product in sold}
+        carried = {a for key in products for a in kitchen.allergens(key)}
+        takes: dict[tuple[str, ...], list[str]] = {}
+        for key in sorted(products):
+            taken = tuple(sorted(carried - kitchen.allergens(key)))
+            takes.setdefault(taken, []).append(kitchen.product(key).name)
+        notes += [
+            Note(
+                kind="shared_oil",
+                text=(
+                    "{fryer} shares its oil: {product} takes up {allergens} from what else is fried in it;"
+                    " claim nothing free of them."
+                ),
+                values={"fryer": fryer.name, "product": ", ".join(names), "allergens": taken},
             )
+            for taken, names in takes.items()
+            if taken
+        ]
     return notes
