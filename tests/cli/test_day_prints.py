@@ -96,7 +96,7 @@ def test_a_plan_in_words_its_picture_and_one_by_hand(said, tmp_path):
     """Each load with its evidence; a plan by hand that breaks a rule says which and ends with 1."""
     line = said("day", "plan", *FRIDAY, "--picture", "p.svg")
     row = r"(\d\d):(\d\d) Alder, three-head pressure vat .*? (\d) heads? \((\d+) pieces\)"
-    row += r" lift (\d\d):(\d\d) unknown"
+    row += r" lift (\d\d):(\d\d) not proven yet"
     loads = [[int(x) for x in found] for found in re.findall(row, line)]
     assert len(loads) > 5
     for hour, minute, heads, pieces, to_hour, to_minute in loads:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 import pytest
@@ -369,3 +370,13 @@ def test_the_sheet_on_paper(store, language):
         tr("read back by"),
     ):
         assert text in said
+
+
+def test_what_a_wrong_setting_does_is_said_in_spanish_words(store):
+    """By how much a piece falls short, not a figure that "does not arrive"."""
+    said = paper.words(
+        sheet_pdf(
+            store, remembered_kitchen(store), remembered_kitchen(store).fryer("uno"), "es", translator("es")
+        )
+    )
+    assert re.search(r"faltan \d+\.\d °C \(bien puesto \d+\.\d °C, sobran \d+\.\d °C\)", said), said

@@ -14,7 +14,7 @@ from frywright.rooms.care.upkeep import today_of
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import translator
-from tests.paper import pages
+from tests.paper import pages, words
 
 
 @pytest.fixture
@@ -106,3 +106,6 @@ def test_wall_cards_print_in_both_languages(store, kitchen):
         data = training.wall_card_pdf(store, kitchen, language, translator(language))
         assert data.startswith(b"%PDF")
         assert pages(data) == 4
+    text = words(data)
+    assert "cambie el aceite a 24 % de compuestos polares" in text
+    assert "75 min" in text and "75:00" not in text, "a hold in minutes; 75:00 could be hours"

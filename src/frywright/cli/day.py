@@ -242,7 +242,7 @@ def plan(
         shop.say(
             "{drop}  {fryer_name} {product_name} {amount} lift {lift}  {evidence}",
             drop,
-            evidence=shop.tr(drop.evidence),
+            evidence=shop.tr(drop.evidence_said),
             fryer_name=f"{drop.fryer_name:<28}",
             product_name=f"{drop.product_name:<26}",
             amount=f"{drop.amount:<22}",

@@ -218,8 +218,8 @@ def _told(side: Figures | None, system: str, translate: Translate) -> list[str]:
         return [translate("cannot run")] * 5
     core = show(side.core_c, "c", system)
     if side.margin_k is not None:
-        spare = show(abs(side.margin_k), "k", system)
-        core += f", {spare} " + translate("over" if side.margin_k >= 0 else "short")
+        text = "{spare_k} over" if side.margin_k >= 0 else "{spare_k} short"
+        core += ", " + say(text, {"spare_k": abs(side.margin_k)}, system, translate)
     else:
         core += ", " + translate("no rule for this food here")
     return [

@@ -350,4 +350,6 @@ def test_the_plan_hangs_up_with_its_orders(shop, found, tmp_path):
         "follow the board",
     ):
         assert said in text
-    assert "Promised orders" not in words(day_paper.plan_pdf(kitchen, view, (), "en"))
+    alone = words(day_paper.plan_pdf(kitchen, view, (), "en"))
+    assert "Promised orders" not in alone
+    assert "not proven yet" in alone and "unknown" not in alone, "nobody must ask what is unknown"

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 import pytest
@@ -19,7 +20,7 @@ from frywright.rooms.day.loads import item_of
 from frywright.rooms.day.round import play_day
 from frywright.rooms.hall import write
 from tests.demo import FRIDAY
-from tests.paper import words
+from tests.paper import sizes, words
 from tests.rooms.floor.board import NINE, NOON, TIME, shelf, tell, till_tells
 
 
@@ -260,11 +261,13 @@ def test_labels_and_the_hand_over_say_what_stands_there(board):
     tell(board, "discard", NOON + 800, product="bone_in", pieces_count=3, reason="burnt")
     tell(board, "drop", NOON + 900)
     ends = board.bench.day.items[0].hold_slots_count * 300.0 + NOON + TIME
-    label = words(day_paper.labels_pdf(board, NOON + 1000, "en"))
+    data = day_paper.labels_pdf(board, NOON + 1000, "en")
+    label, frame_ends = words(data), 792 - (10 + 52) * 72 / 25.4
+    assert not [y for y, _ in sizes(data)[0] if 40 < y < frame_ends + 4], "all of a label stands in its frame"
     for said in (
         "12:12",
         f"{int(ends // 3600)}:{int(ends % 3600 // 60):02d}",
-        "16",
+        "16 pieces",
         "Alder",
         "dropped 12:00",
     ):
@@ -280,6 +283,13 @@ def test_labels_and_the_hand_over_say_what_stands_there(board):
         "2/14",
     ):
         assert said in text
+    assert re.search(r"· lift 12:2\d · 5 min overdue", text), "the time beside a load is said to be its lift"
+    assert "first to throw away last drop" in text
+    till_tells(board)
+    past = words(day_paper.handover_pdf(board, ends + 60, "en"))
+    assert re.search(r"Bone-in chicken, 8-piece \d+ now \d\d:\d\d", past), "a tray past its life goes first"
+    soon = words(day_paper.handover_pdf(board, ends - 60, "en"))
+    assert re.search(r"Bone-in chicken, 8-piece \d+ \d\d:\d\d \d\d:\d\d", soon)
     assert "Practice day" not in text
     practice = words(day_paper.handover_pdf(replace(board, practice=3), NOON, "en"))
     assert "Never evidence" in practice

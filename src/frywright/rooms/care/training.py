@@ -415,7 +415,7 @@ def _wall_sections(
             *(str(told) for told in figure_of(store, kitchen, p)),
             str(p.version),
             clock(sum(p.durations_s())),
-            clock(p.hold_life_s),
+            f"{p.hold_life_s / 60.0:.4g}\u00a0min",
         ]
         for p in programs
     ]
@@ -431,7 +431,7 @@ def _wall_sections(
     header = [tr(word) for word in ("program", "slot", "check figure", "version", "time", "hold")]
     facts = _wall_facts(kitchen, fryer, programs, limit_pct, tr)
     return [
-        section(tr("Programs"), header, [5, 2, 2, 2, 2, 2], rows),
+        section(tr("Programs"), header, [5, 2, 2, 2, 2, 3], rows),
         section(tr("This fryer"), [], [3, 4], facts),
         section(tr("Never"), [], [1], [[f"⚠ {line}"] for line in never]),
     ]
@@ -444,7 +444,7 @@ def _wall_facts(
     system = str(kitchen.site.units)
     facts = [
         [tr("oil to the line"), show(fryer.oil_mass_kg, "kg", system)],
-        [tr("oil goes at"), f"{limit_pct:g} %"],
+        [tr("change the oil at"), tr("{pct} % polar compounds").format(pct=f"{limit_pct:g}")],
     ]
     if fryer.min_load_kg:
         facts.append([tr("smallest load"), show(fryer.min_load_kg, "kg", system)])

@@ -14,7 +14,7 @@ from frywright.model.trade import time_of_day
 from frywright.paper.paper import PAPER, Section, pdf, section
 from frywright.plan.live import State
 from frywright.rooms.day.board import Board
-from frywright.rooms.day.board_rows import BoardView, Cooking, FryerRow
+from frywright.rooms.day.board_rows import BoardView, Cooking, FryerRow, ShelfRow
 from frywright.rooms.day.board_view import board_view, notes_of
 from frywright.rooms.day.orders import OrderRow
 from frywright.rooms.day.plan_view import PlannedDrop, PlanView, in_order
@@ -30,7 +30,7 @@ def labels_pdf(board: Board, now_s: float, language: str, tr: Translate = str) -
     labels = [
         {
             "product": tr(bench.day.items[t.item].name),
-            "pieces": f"{t.units_n:.0f}",
+            "pieces": f"{t.units_n:.0f} {tr('pieces')}",
             "lift": time_of_day(start + t.lift_n * slot),
             "ends": time_of_day(start + t.ends_n * slot),
             "note": say(
@@ -89,7 +89,7 @@ def plan_pdf(
                     [tr("drop"), tr("fryer"), tr("product"), tr("load"), tr("lift"), tr("evidence")],
                     [2, 5, 5, 4, 2, 3],
                     [
-                        [x.drop, x.fryer_name, x.product_name, x.amount, x.lift, tr(x.evidence)]
+                        [x.drop, x.fryer_name, x.product_name, x.amount, x.lift, tr(x.evidence_said)]
                         if isinstance(x, PlannedDrop)
                         else [x.at, x.fryer_name, turn, "", "", ""]
                         for x in in_order(view)
@@ -160,10 +160,17 @@ def _in_fryer(fryer: FryerRow, now_s: float, tr: Translate) -> str:
     """A fryer's state in words; a load that should be out says for how long."""
     if not isinstance(fryer, Cooking):
         return fryer.text
-    words, over_s = f"{fryer.product} · {fryer.text} · {fryer.lift}", now_s - fryer.lift_s
+    lift, over_s = f"{tr('lift')} {fryer.lift}", now_s - fryer.lift_s
+    words = f"{fryer.product} · {fryer.text} · {lift}"
     if over_s < 60.0:
         return words
     return f"{words} · {say('{minutes} min overdue', {'minutes': float(over_s // 60.0)}, translate=tr)}"
+
+
+def _throw_away(row: ShelfRow, tr: Translate) -> str:
+    """When the next tray goes; now where one is past its hold life already."""
+    times = [tr("now")] if row.expired else []
+    return ", ".join([*times, *[t.ends for t in row.trays if not t.expired][:1]])
 
 
 def _shift(board: Board, view: BoardView, state: State, tr: Translate) -> list[Section]:
@@ -185,17 +192,14 @@ def _shift(board: Board, view: BoardView, state: State, tr: Translate) -> list[S
         ),
         table(
             tr("Shelf"),
-            [tr("product"), tr("pieces"), tr("first to throw away")],
-            [4, 2, 3],
-            [[s.name, str(s.count), s.trays[0].ends if s.trays else ""] for s in view.shelf],
+            [tr("product"), tr("pieces"), tr("first to throw away"), tr("last drop")],
+            [4, 2, 3, 3],
+            [
+                [s.name, str(s.count), _throw_away(s, tr), x.at or tr("cook to order")]
+                for s, x in zip(view.shelf, view.last_drops, strict=True)
+            ],
         ),
         _promised(view.orders, tr),
-        table(
-            tr("Last drops"),
-            [tr("product"), tr("last drop")],
-            [4, 2],
-            [[x.name, x.at] for x in view.last_drops],
-        ),
         table(
             tr("Thrown away so far"),
             [tr("product"), tr("pieces"), tr("reason")],

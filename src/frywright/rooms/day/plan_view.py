@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from frywright.model.findings import Note, say
+from frywright.model.findings import Note, Outcome, say
 from frywright.model.kitchen import Kitchen
 from frywright.model.tongues import Translate
 from frywright.model.trade import time_of_day
@@ -63,6 +63,11 @@ class PlannedDrop:
     program: str
     version: int
     evidence: str
+
+    @property
+    def evidence_said(self) -> str:
+        """The same for people, who would ask what is unknown."""
+        return "not proven yet" if self.evidence == Outcome.UNKNOWN else self.evidence
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
