@@ -10,12 +10,14 @@ import os
 
 import pytest
 
+from frywright.ledger.attachments import attachments_of
 from frywright.ledger.facts.day import BoardTap, ItemMapped, PostedLine, SalesPosted, SalesRead
 from frywright.model.business_day import business_time, moment_of
 from frywright.model.errors import InputError
 from frywright.rooms.clock import now
 from frywright.rooms.day import sales
 from frywright.rooms.day.folder import Watched
+from frywright.rooms.day.sales_page import lines_ahead, sales_page
 from frywright.rooms.kitchen import remembered_kitchen
 
 DAY = dt.date(2026, 11, 24)
@@ -136,6 +138,43 @@ def test_an_export_of_a_day_that_goes_on_hides_no_posts(store, kitchen):
     sales.keep_sales(store, kitchen, io.BytesIO(MATRIX.encode()), f"sales {today}.csv")
     sales.post_sales(store, kitchen, "front", [line("1", at, quantity=7)])
     assert float(sales.history_of(store, kitchen).of("tenders").sum()) == 7.0
+
+
+def dated(store, kitchen, *days):
+    """An export of one bucket at noon of each day, so many days from today."""
+    today = business_time(kitchen.trade, now())[0]
+    rows = "".join(f"{today + dt.timedelta(days=n)},12:00,Bucket,1\n" for n in days)
+    return take(store, kitchen, "Date,Time,Item,Qty\n" + rows)[0], today
+
+
+def test_days_that_have_not_been_are_said_and_never_learned_from(store, kitchen, monkeypatch):
+    """Two lines of five are ahead: they are counted with their days, and left out then and later. The same
+    file taken again once these days are over counts whole.
+    """
+    kept, today = dated(store, kitchen, -2, -1, 0, 1, 3)
+    days = [today + dt.timedelta(days=n) for n in (-2, -1, 0, 1, 3)]
+    ahead = lines_ahead(store, kitchen, kept)
+    assert (ahead.lines_count, ahead.first, ahead.last) == (2, days[3], days[4])
+    assert sales_page(store, kitchen).ahead == (ahead,)
+    assert sales.history_of(store, kitchen).dates == tuple(days[:3])
+    assert dated(store, kitchen, -2, -1, 0, 1, 3)[0].number == kept.number
+    later = now() + dt.timedelta(days=9)
+    monkeypatch.setattr(sales, "now", lambda: later)
+    monkeypatch.setattr(store, "_now", lambda: later)
+    assert sales.history_of(store, kitchen).dates == tuple(days[:3])
+    with attachments_of(store).open(kept.fact.sha256) as stream:
+        again = sales.keep_sales(store, kitchen, stream, "x.csv")[0]
+    assert again.number > kept.number and lines_ahead(store, kitchen, again) is None
+    assert sales.history_of(store, kitchen).dates == tuple(days)
+
+
+def test_a_file_of_days_to_come_alone_teaches_nothing(store, kitchen):
+    """As if none had been read; a till's post of tomorrow neither."""
+    _, today = dated(store, kitchen, 1, 2)
+    at = moment_of(kitchen.trade, today + dt.timedelta(days=1), 43200.0)
+    sales.post_sales(store, kitchen, "till", [line("1", at)])
+    with pytest.raises(InputError, match="missing"):
+        sales.history_of(store, kitchen)
 
 
 def test_a_watched_folder_reads_what_has_stopped_growing(store, kitchen, tmp_path):

@@ -40,6 +40,18 @@ def test_a_file_waits_is_picked_and_its_items_are_mapped(client, store):
     assert 'id="items"' not in page.text
 
 
+def test_lines_of_days_to_come_are_said_on_the_page_and_so_is_a_mark_that_stays_open(client):
+    """What, how many and which days, in both languages; a thousands mark that may be decimals waits."""
+    text = b"Date,Time,Item,Qty\n2026-11-24,12:00,Box,1\n2098-03-02,12:00,Box,1\n2098-03-05,12:00,Box,1\n"
+    page = client.post("/day/sales", files={"file": ("till.csv", text)}).text
+    assert "till.csv: lines dated later than the day they were read in: 2 (2098-03-02 – 2098-03-05)." in page
+    assert "No se aprende de ellas" in client.get("/day/sales?lang=es").text
+    client.get("/day/sales?lang=en")
+    mark = b"Date;Time;Item;Qty\n2026-11-24;12:00;Box;1,234\n"
+    page = client.post("/day/sales", files={"file": ("mark.csv", mark)}).text
+    assert "quantities such as 1,234 can be thousands or parts of a piece" in page
+
+
 def test_a_file_can_be_left_out_and_what_is_none_is_refused(client, store):
     """Left out it is on the page no more; an unknown one is refused; a file that is no table is not kept."""
     page = client.post("/day/sales", files={"file": ("till.csv", MATRIX)})

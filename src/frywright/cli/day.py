@@ -51,6 +51,7 @@ def sales(
     from frywright.model.errors import InputError
     from frywright.rooms.day.practice import demo_sales
     from frywright.rooms.day.sales import keep_sales
+    from frywright.rooms.day.sales_page import lines_ahead
     from frywright.rooms.day.views import sales_view
 
     opened, kitchen = shop.both
@@ -62,10 +63,19 @@ def sales(
         data, name = (demo_sales(kitchen, _day(kitchen, "") - dt.timedelta(days=1)), "invented-sales.csv")
     else:
         data, name = (read_file(file), file.name)
-    _, read = keep_sales(opened, kitchen, io.BytesIO(data), name, order)
+    kept, read = keep_sales(opened, kitchen, io.BytesIO(data), name, order)
+    ahead = lines_ahead(opened, kitchen, kept)
+    if ahead and not shop.as_json:
+        shop.say(
+            "{name}: lines dated later than the day they were read in: {lines_count} ({first} – {last})."
+            " Nothing is learned from them. Check the order of day and month, and the till's clock.",
+            ahead,
+        )
     view = sales_view(opened, kitchen)
     refused = [{"line": n, "why": why, "text": text} for n, why, text in read.refused]
-    if shop.json({"file": name, "lines_count": read.lines_count, "refused": refused, **plain(view)}):
+    if shop.json(
+        {"file": name, "lines_count": read.lines_count, "refused": refused, "ahead": ahead, **plain(view)}
+    ):
         return
     shop.say(
         "{name}: {lines_count} lines, {refused} not used. In all {days_count} days, {start} to {to}.",

@@ -21,6 +21,7 @@ from numpy.typing import NDArray
 from frywright.model.errors import DataError
 from frywright.model.findings import Note, Problem
 from frywright.model.trade import MenuItem, Trade, plain, time_of_day_s
+from frywright.plan.counts import count_of, decimal_mark
 from frywright.tables import moments, table
 
 Array = NDArray[np.float64]
@@ -104,6 +105,7 @@ class _Columns:
     kind: int = -1
     void: int = -1
     wide: tuple[tuple[int, str], ...] = ()
+    decimal: str = ""
 
 
 def read_sales(
@@ -118,7 +120,7 @@ def read_sales(
     Raises
     ------
     DataError
-        The file is no table with a time, an item and a quantity.
+        The file is no table with a time, an item and a quantity, or its quantities can be read in two ways.
     """
     head = stream.read(table.HEAD_BYTES)
     stream.seek(0)
@@ -128,6 +130,7 @@ def read_sales(
     columns = _columns(shape, rows, menu, name)
     notes: list[Note] = []
     order = order or _order(rows, columns, name, notes)
+    columns.decimal = _decimal(rows, columns, name)
     lines: list[SoldLine] = []
     refused: list[tuple[int, str, str]] = []
     for row in rows:
@@ -152,6 +155,27 @@ def read_sales(
         step_s=_step(lines),
         notes=tuple(notes),
     )
+
+
+def _decimal(rows: Sequence[table.Row], columns: _Columns, name: str) -> str:
+    """The decimal mark of the quantities."""
+    places = [i for i, _ in columns.wide] if columns.item < 0 else [columns.quantity]
+    lines = [(row, row.cells[i].strip()) for row in rows for i in places if 0 <= i < len(row.cells)]
+    mark = decimal_mark(cell for _, cell in lines)
+    if mark is None:
+        row = next(row for row, cell in lines if decimal_mark([cell]) != "")
+        raise DataError(
+            [
+                Problem(
+                    what="quantities such as 1,234 can be thousands or parts of a piece",
+                    remedy="Export quantities as whole numbers without a mark.",
+                    file=name,
+                    line_number=row.line_number,
+                    line=row.text[:120],
+                )
+            ]
+        )
+    return mark
 
 
 def _step(lines: Sequence[SoldLine]) -> float:
@@ -319,7 +343,7 @@ def _take(row: table.Row, columns: _Columns, order: str, trade: Trade, lines: li
         else [(title, at(i)) for i, title in columns.wide]
     )
     for item, text in pairs:
-        quantity = _count(text)
+        quantity = count_of(text, columns.decimal)
         if not item:
             return "no item"
         if quantity is None:
@@ -336,15 +360,6 @@ def _take(row: table.Row, columns: _Columns, order: str, trade: Trade, lines: li
                 )
             )
     return ""
-
-
-def _count(text: str) -> float | None:
-    if not text or table.is_open_mark(text):
-        return 0.0
-    if not table.is_number(text):
-        return None
-    value = float(re.sub(r"[^\d.,+\-eE]", "", text).replace(",", "."))
-    return value if abs(value) <= 1e5 else None
 
 
 def pieces(sales: Iterable[Sales], trade: Trade, menu: Sequence[MenuItem]) -> History:

@@ -98,14 +98,16 @@ def keep_sales(
         columns=picks.columns or None,
         day=picks.day,
     )
-    return _kept_file(store, fact), sales
+    return _kept_file(store, trade, fact), sales
 
 
 @in_turn
-def _kept_file(store: Store, fact: SalesRead) -> Kept[SalesRead]:
+def _kept_file(store: Store, trade: Trade, fact: SalesRead) -> Kept[SalesRead]:
     known = [e for e in store.current_facts(SalesRead) if e.fact.sha256 == fact.sha256]
     if known and replace(known[-1].fact, name=fact.name) == fact:
-        return known[-1]
+        read = day_read(trade, known[-1])
+        if fact.last <= read or business_time(trade, now())[0] == read:  # days that have been by now
+            return known[-1]
     return write(store, fact, replaces=known[-1].number if known else None)
 
 
@@ -281,6 +283,7 @@ def _posted(store: Store, kitchen: Kitchen, since: dt.date) -> list[Sales]:
         )
         for item in reversed(posts)
         for line in item.fact.lines
+        if business_time(trade, line.at)[0] <= day_read(trade, item)
     ]
     if not lines:
         return []
@@ -293,18 +296,18 @@ def _posted(store: Store, kitchen: Kitchen, since: dt.date) -> list[Sales]:
 def all_sales(store: Store, kitchen: Kitchen) -> list[Sales]:
     """What is learned from: every kept export not too old, read again, and what tills posted. A day that two
     exports hold is taken from the newer one; posts count for days that no export written after that day's end
-    holds.
+    holds. Lines of a day that had not been when they were read in are left out.
     """
     trade, menu = trade_of(kitchen), menu_of(store, kitchen)
     taken: set[dt.date] = set()
     whole: set[dt.date] = set()
     found = []
     for item in reversed(_learnt_files(store)):
-        sales = _read_kept(store, item.fact, trade, menu)
-        lines = tuple(line for line in sales.lines if line.date not in taken)
-        days = {line.date for line in sales.lines}
+        sales, read = read_kept(store, item.fact, trade, menu), day_read(trade, item)
+        lines = tuple(line for line in sales.lines if line.date <= read and line.date not in taken)
+        days = {line.date for line in sales.lines if line.date <= read}
         taken |= days
-        whole |= {day for day in days if business_time(trade, item.recorded_at)[0] > day}
+        whole |= {day for day in days if read > day}
         found.append(replace(sales, lines=lines))
     posted = _posted(store, kitchen, _learnt_since(store))
     if posted:
@@ -313,6 +316,11 @@ def all_sales(store: Store, kitchen: Kitchen) -> list[Sales]:
         found = [replace(s, lines=tuple(x for x in s.lines if x.date not in held)) for s in found]
         found.append(replace(posted[0], lines=lines))
     return [sales for sales in found[::-1] if sales.lines]
+
+
+def day_read(trade: Trade, item: Kept[SalesRead] | Kept[SalesPosted]) -> dt.date:
+    """The business day on which sales were read in."""
+    return business_time(trade, item.recorded_at)[0]
 
 
 def _learnt_since(store: Store) -> dt.date:
@@ -336,7 +344,8 @@ def _parsed(
     return read_sales(io.BytesIO(readable(data, name, picks)), name, trade, menu, order)
 
 
-def _read_kept(store: Store, file: SalesRead, trade: Trade, menu: tuple[MenuItem, ...]) -> Sales:
+def read_kept(store: Store, file: SalesRead, trade: Trade, menu: tuple[MenuItem, ...]) -> Sales:
+    """A kept export, read again."""
     with attachments_of(store).open(file.sha256) as stream:
         picks = Picks(columns=file.columns or (), day=file.day)
         return _parsed(stream.read(), file.name, file.order, picks, trade, menu)
@@ -454,26 +463,3 @@ def choices_of(kitchen: Kitchen) -> list[str]:
         parts = kitchen.cut_set(kitchen.product(sell.product).cut_set).parts
         found += [sell.product, *(f"{sell.product}/{p.cut}" for p in parts if len(parts) > 1)]
     return found
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class SalesPage:
-    """Files read and waiting, items to map, what has been mapped, and what an item may be made of."""
-
-    read: tuple[SalesRead, ...]
-    waiting: tuple[SalesWaiting, ...]
-    asked: tuple[ItemAsked, ...]
-    mapped: tuple[ItemMapped, ...]
-    choices: tuple[str, ...]
-
-
-def sales_page(store: Store, kitchen: Kitchen) -> SalesPage:
-    """What the page of sales shows."""
-    newest = {plain(e.fact.item): e.fact for e in store.facts(ItemMapped)}
-    return SalesPage(
-        read=tuple(e.fact for e in reversed(store.current_facts(SalesRead)))[:20],
-        waiting=tuple(e.fact for e in waiting_files(store)),
-        asked=tuple(items_asked(store, kitchen)[:60]),
-        mapped=tuple(newest.values()),
-        choices=tuple(choices_of(kitchen)),
-    )

@@ -11,6 +11,7 @@ from starlette.datastructures import UploadFile
 
 from frywright.model.errors import FrywrightError, InputError
 from frywright.rooms.day import sales
+from frywright.rooms.day.sales_page import sales_page
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.web.app import Context
 from frywright.web.posted import Sent, Typed
@@ -37,7 +38,7 @@ def _shown(
         kitchen=kitchen,
         problem=problem,
         typed=typed or {},
-        view=sales.sales_page(context.store, kitchen),
+        view=sales_page(context.store, kitchen),
     )
 
 
