@@ -28,7 +28,8 @@ from frywright.web.kitchens import Kitchens
 
 POLLS = ("/day/board.json", "/day/line/part")
 PAGES = ("/", "/day/board", "/day/line", "/day", "/cook", "/cook/view.json", "/cook/desk", "/care")
-PAGES += ("/care/close", "/records", "/records/gaps", "/api/v1/programs")
+PAGES += ("/care/close", "/records", "/records/gaps", "/api/v1/programs", "/api/v1/entries")
+PAGES += ("/cook/changes?program=bone-in%20alder",)
 TIMES = 15
 
 

@@ -144,7 +144,7 @@ def test_differences_tell_the_effect(kitchen):
     """Thirty seconds less: one change, a colder core, less loss, void cards."""
     old = kitchen.program("bone-in cedar")
     new = edit_program(old, [Stage(set_c=old.stages[0].set_c, duration_s=old.stages[0].duration_s - 30.0)])
-    told = differences(kitchen, old, new)
+    (told,) = differences(kitchen, (old, new))
     assert [c.what for c in told.changes] == ["duration"]
     assert told.effect.core_at_lift_k < 0
     assert told.effect.loss_frac < 0

@@ -104,6 +104,16 @@ def test_a_refused_write_keeps_no_answer(client, shop):
     ).json()["new"]
 
 
+def test_as_many_entries_are_read_as_are_shown(client, monkeypatch):
+    """Two asked for: the record is read two at a time, not by its usual block; the next follow."""
+    blocks, rows = [], Store._rows
+    monkeypatch.setattr(Store, "_rows", lambda store, *told: blocks.append(told[-1]) or rows(store, *told))
+    first = client.get("/api/v1/entries?limit=2").json()
+    then = client.get(f"/api/v1/entries?limit=2&after={first[-1]['number']}").json()
+    assert [e["number"] for e in first + then] == [1, 2, 3]
+    assert blocks.count((True, 2)) == 2
+
+
 def test_reads_and_their_description(client):
     """Entries in blocks, one by number, the chain's end, programs, oil, care, cases; described by OpenAPI."""
     kinds = {e["kind"] for e in client.get("/api/v1/entries").json()}

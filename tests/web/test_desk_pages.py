@@ -4,10 +4,13 @@ from __future__ import annotations
 
 import re
 import time
+from dataclasses import replace
 
 import pytest
 
-from frywright.ledger.facts.cook import ReadBackTaken
+from frywright.ledger.facts.cook import ProgramSaved, ReadBackTaken
+from frywright.rooms.cook import desk
+from frywright.rooms.hall import write
 from frywright.rooms.kitchen import remembered_kitchen
 
 HOST = "http://127.0.0.1"
@@ -100,6 +103,31 @@ def test_versions_page_tells_the_change_and_its_effect(client, store):
     page = client.get("/cook/changes?program=bone-in+cedar").text
     assert "15:30 → 15:00" in page
     assert "void" in page
+
+
+def test_older_changes_stand_on_the_pages_after_and_each_version_is_cooked_once(client, store, monkeypatch):
+    """Twenty-five versions: ten changes, ten older ones by the link, the rest by its link; each change once,
+    newest first. What is no version shows the newest.
+    """
+    old = remembered_kitchen(store).program("tenders cedar")
+    versions = [replace(old, version=old.version + n) for n in range(25)]
+    with store.writing():
+        for program in versions[1:]:
+            write(store, ProgramSaved.of(program, short=None, origin=None))
+    cooked = []
+    whole = desk.simulate_many
+    monkeypatch.setattr(desk, "simulate_many", lambda plans: cooked.append(len(plans)) or whole(plans))
+    query, seen = "/cook/changes?program=tenders%20cedar", []
+    while query:
+        page = client.get(query).text
+        seen += [int(n) for n in re.findall(r"<h3>(\d+) → ", page)]
+        link = re.search(r'href="(/cook/changes\?[^"]*before=\d+)#versions"', page)
+        query = link[1].replace("&amp;", "&") if link else ""
+    assert seen == [program.version for program in versions[-2::-1]]
+    assert cooked == [11, 11, 5]
+    for odd in ("x", "0", "99999"):
+        page = client.get("/cook/changes", params={"program": "tenders cedar", "before": odd})
+        assert (page.status_code, page.text.count("<h3>")) == (200, 10)
 
 
 def test_a_read_back_is_told_in_spanish_whole(client, store):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass, fields, replace
+from itertools import pairwise
 
 from frywright.design.difference import Change, changes
 from frywright.design.offer import Design, Late, offered, stages_told
@@ -20,7 +21,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.model.tongues import Translate
 from frywright.model.units import clock, show, signed
-from frywright.physics.fry import simulate
+from frywright.physics.fry import simulate, simulate_many
 from frywright.physics.plan import make_plan
 from frywright.rooms.cook.life import LifeShown, lives_shown
 from frywright.rooms.cook.programs import program_json
@@ -127,24 +128,33 @@ class Differences:
     cards: str
 
 
-def differences(kitchen: Kitchen, old: Program, new: Program, translate: Translate = str) -> Differences:
-    """What changed between versions, value by value, and what that does to core, loss and time."""
+def differences(
+    kitchen: Kitchen, versions: Sequence[Program], translate: Translate = str
+) -> tuple[Differences, ...]:
+    """What changed from each version to the next, value by value, and what that does to core, loss and time.
+    Each is cooked once.
+    """
     system = str(kitchen.site.units)
-    before, after = (simulate(make_plan(kitchen, p)) for p in (old, new))
-    was, now = (facts_told(program_facts(kitchen, p), system, translate) for p in (old, new))
-    return Differences(
-        name=new.name,
-        from_version=old.version,
-        to_version=new.version,
-        changes=changes(old, new, system),
-        effect=ChangeEffect(
-            core_at_lift_k=after.coldest.core_at_lift_c - before.coldest.core_at_lift_c,
-            loss_frac=after.moisture_loss_frac - before.moisture_loss_frac,
-            time_s=after.lift_s - before.lift_s,
-        ),
-        clocks=(clock(old.clock_s), clock(new.clock_s)),
-        facts=(was, now),
-        cards=f"Cards of version {old.version} are void.",
+    cooks = simulate_many([make_plan(kitchen, program) for program in versions])
+    facts = [facts_told(program_facts(kitchen, program), system, translate) for program in versions]
+    return tuple(
+        Differences(
+            name=new.name,
+            from_version=old.version,
+            to_version=new.version,
+            changes=changes(old, new, system),
+            effect=ChangeEffect(
+                core_at_lift_k=after.coldest.core_at_lift_c - before.coldest.core_at_lift_c,
+                loss_frac=after.moisture_loss_frac - before.moisture_loss_frac,
+                time_s=after.lift_s - before.lift_s,
+            ),
+            clocks=(clock(old.clock_s), clock(new.clock_s)),
+            facts=(was, now),
+            cards=f"Cards of version {old.version} are void.",
+        )
+        for (old, new), (before, after), (was, now) in zip(
+            pairwise(versions), pairwise(cooks), pairwise(facts), strict=True
+        )
     )
 
 

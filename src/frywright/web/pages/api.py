@@ -226,10 +226,8 @@ def _add_reads(routes: Routes, context: Context) -> None:
         limit: Annotated[int, Query(ge=1, le=MOST)] = 100,
     ) -> list[EntryOut]:
         """Entries in order, from after a number on; ask again from the last one for more."""
-        return [
-            _entry(item)
-            for item in islice(context.store.entries(kind or None, after=after, named=True), limit)
-        ]
+        told = context.store.entries(kind or None, after=after, named=True, block=limit)
+        return [_entry(item) for item in islice(told, limit)]
 
     @routes.get("/entries/{number}")
     def entry(number: Annotated[int, Path(ge=1, le=2**53)]) -> EntryOut:

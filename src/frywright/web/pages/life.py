@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from itertools import pairwise
 from typing import Any
 from urllib.parse import quote
 
@@ -12,6 +11,7 @@ from fastapi.responses import RedirectResponse
 
 from frywright.model.errors import InputError
 from frywright.model.tongues import Translate
+from frywright.model.units import is_count
 from frywright.rooms.cook.desk import clock_sentence, differences
 from frywright.rooms.cook.life import life_of_program, life_shown, put_in_service, retire, tell_keyed
 from frywright.rooms.kitchen import remembered_kitchen
@@ -22,8 +22,8 @@ from frywright.web.app import Context
 from frywright.web.posted import Typed
 from frywright.web.routes import Routes
 
-TOLD_COUNT = 20
-"""Changes of a program that its page shows, the newest; each is cooked twice."""
+TOLD_COUNT = 10
+"""Changes of a program on one page, newest first (own choice); each of its versions is cooked."""
 
 Act = Callable[[Mapping[str, str], Translate], Any]
 
@@ -33,8 +33,8 @@ def router(context: Context) -> Routes:
     routes = Routes()
 
     @routes.get("/cook/changes")
-    def versions(request: Request, program: str) -> Response:
-        return _shown(context, request, program)
+    def versions(request: Request, program: str, before: str = "") -> Response:
+        return _shown(context, request, program, before=before)
 
     def act(path: str, do: Act) -> None:
         @routes.post(path)
@@ -77,18 +77,23 @@ def router(context: Context) -> Routes:
     return routes
 
 
-def _shown(context: Context, request: Request, name: str, status: int = 200, **more: Any) -> Response:
-    """The page of one program; ``more`` is what was typed and what is wrong with it."""
+def _shown(
+    context: Context, request: Request, name: str, status: int = 200, *, before: str = "", **more: Any
+) -> Response:
+    """The page of one program, with its changes up to version ``before``; ``more`` is what was typed and what
+    is wrong with it.
+    """
     place, tr = remembered_kitchen(context.store), translator(context.language(request))
     system, newest = str(place.site.units), place.program(name)
-    found = place.versions(name)
+    last = int(before) if is_count(before) else newest.version
+    found = [p for p in place.versions(name) if p.version <= last] or place.versions(name)
     values = {
         "title": name,
         "fryer": place.fryer(newest.fryer).name,
         "life": life_shown(place, newest, life_of_program(context.store, place, newest), tr),
         "again": again_line(place, newest, tr),
-        "told": [differences(place, a, b, tr) for a, b in pairwise(found[-TOLD_COUNT - 1 :])],
-        "older": max(0, len(found) - 1 - TOLD_COUNT),
+        "told": differences(place, found[-TOLD_COUNT - 1 :], tr),
+        "older": found[-TOLD_COUNT - 1].version if len(found) > TOLD_COUNT + 1 else 0,
         "newest": newest.version,
         "facts_now": show_facts(program_facts(place, newest), system, tr),
         "system": system,
