@@ -19,6 +19,7 @@ from frywright.model.codec import Source, write
 from frywright.model.entry import Entry, chain_hash, stamp, unstamp
 from frywright.model.errors import DataError, InputError, one_of
 from frywright.model.findings import Note, Problem, say
+from frywright.model.food import counted
 from frywright.model.fryer import FryerKind, TempUnit
 from frywright.model.kitchen import ProveAgain
 from frywright.model.program import LidState, Program, Stage
@@ -414,3 +415,20 @@ def test_what_is_read_of_the_catalog_is_what_its_files_say(name, folder):
         for field, value in told[key].items():
             own = getattr(item, field, value)
             assert own == (tuple(value) if isinstance(own, tuple) else value), (key, field)
+
+
+@pytest.mark.parametrize(
+    ("count", "unit", "said"),
+    [
+        (72.73, "piece", "72"),
+        (2.5, "piece", "2"),
+        (0.4, "piece", "1"),
+        (72.0 - 1e-12, "piece", "72"),
+        (2.5, "head", "2.5"),
+        (9.9994, "head", "9.999"),
+        (12.7, "head", "12"),
+    ],
+)
+def test_a_load_is_counted_in_whole_pieces(count, unit, said):
+    """Rounded down, as the fryer takes no more; a part of a bird is a load, below ten."""
+    assert counted(count, unit) == said

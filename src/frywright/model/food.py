@@ -139,6 +139,16 @@ class CutShare:
     mass_frac: float
 
 
+MANY = 10
+"""From so many on a load is said in whole heads too (own choice)."""
+
+
+def counted(count: float, unit: str) -> str:
+    """How many units of a load, in figures: pieces are whole, rounded down, and heads from ten on."""
+    whole = unit == "piece" or count >= MANY
+    return str(max(1, int(count + 1e-9))) if whole else f"{count:.4g}"
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CutSet:
     """How a bird, or a pack, is divided into pieces. Shares of all pieces sum to 1."""

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from frywright.design.controller import BLANK, Rendered, render, rounded
 from frywright.design.slots import sharing, slots_of
 from frywright.model.findings import say
+from frywright.model.food import counted
 from frywright.model.fryer import Controller, TempUnit
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Answered, Program
@@ -46,8 +47,6 @@ CAUTIONS = {
 }
 LOAD = "Load at most {count} × {unit} ({mass}), each {each}, {start_c} at the drop."
 AFTER = "Drain {drain}. Hold at most {hold} min."
-MANY = 10
-"""From so many on a load is said in whole heads or pieces, rounded down."""
 RULES = {
     True: "A row starts when the clock shows its time left. Key the total, then these times.",
     False: "A row starts when the time since the drop is as shown. Key the time at which it ends.",
@@ -230,7 +229,7 @@ def load_line(kitchen: Kitchen, answer: CookAnswer, translate: Translate) -> str
     """The load a card is for: how many at most, their mass, the mass of one, how cold."""
     plan, system = answer.plan, str(kitchen.site.units)
     values = {
-        "count": f"{plan.units_count:.4g}" if plan.units_count < MANY else str(int(plan.units_count + 1e-9)),
+        "count": counted(plan.units_count, plan.cut_set.unit),
         "unit": plan.cut_set.unit,
         "mass": show(plan.load_kg, "kg", system),
         "each": mass_words(plan.program.unit_mass_kg or kitchen.unit_kg(plan.program.product), system),

@@ -17,6 +17,7 @@ from frywright.design.transfer import transfer as search_transfer
 from frywright.design.window import Edge, window
 from frywright.ledger.store import Store
 from frywright.model.findings import say
+from frywright.model.food import counted
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.model.tongues import Translate
@@ -372,7 +373,7 @@ def load_rows(
     return tuple(
         LoadRow(
             load_count=count,
-            load=f"{count:.3g} × {translate(unit)}",
+            load=f"{counted(count, unit)} × {translate(unit)}",
             margin_k=k,
             margin=signed(k, "k", system),
         )

@@ -12,6 +12,7 @@ from numpy.typing import NDArray
 
 from frywright.catalog import load as catalog
 from frywright.model.findings import Note, Outcome, Verdict, say
+from frywright.model.food import counted
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import LidState
 from frywright.model.tongues import Translate
@@ -238,7 +239,7 @@ def cook_view(
             product=plan.product.name,
         ),
         load=LoadShown(
-            count=f"{plan.units_count:.4g}",
+            count=counted(plan.units_count, plan.cut_set.unit),
             unit=translate(plan.cut_set.unit),
             mass=show(plan.load_kg, "kg", system),
         ),

@@ -47,8 +47,17 @@ def router(context: Context) -> Routes:
                 if error.field == "program" and error.where != name:
                     raise
                 said = context.explain(request, error)
-                told = {"problem": said, "typed": form, "wrong": error.field, "asked": path}
-                return _shown(context, request, name, error.http_status, **told)
+                wrong = error.field
+                return _shown(
+                    context,
+                    request,
+                    name,
+                    error.http_status,
+                    problem=said,
+                    typed=form,
+                    wrong=wrong,
+                    asked=path,
+                )
             return RedirectResponse(f"/cook/changes?program={quote(form['program'])}", 303)
 
     store = context.store
