@@ -72,7 +72,7 @@ SHAPES = {
     oil_money.SiteRow: "site place unknown",
     oil_money.SiteBill: "site place unknown per_hundred_n per_raw_kg_money day_money currency log_gaps"
     " causes",
-    oil_moves.FillView: "vat name mass cartons swells_frac cold hot heights warning melt",
+    oil_moves.FillView: "vat name mass cartons pour swells_frac cold hot heights warning melt",
     oil_moves.OrderView: "cartons top_up_cartons change_cartons safety_cartons",
     oil_moves.RotationView: "vats moves",
     oil_moves.CarriesRow: "name carries products",

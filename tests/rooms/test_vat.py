@@ -220,7 +220,9 @@ def test_cost_order_filling_and_rotation(store, kitchen):
     order = oil_moves.order_view(store, kitchen, 7, 1.0, TODAY)
     assert order.cartons >= order.safety_cartons - 1
     assert oil_moves.order_view(store, kitchen, 7, 50.0, TODAY).cartons == 0
-    assert oil_moves.fill_view(kitchen, "alder").cartons == 2
+    fill = oil_moves.fill_view(kitchen, "alder")
+    assert (fill.mass, fill.cartons) == ("45.0 lb", 2)
+    assert fill.pour == "cartons of 35.0 lb: 1 whole and 10.0 lb of the next", "two whole ones fill too much"
     states = oil_state.vat_states(store, kitchen, TODAY)
     assert any(
         "Older oil" in note for note in oil_moves.rotation_notes(kitchen, states["alder"], states["cedar"])

@@ -22,7 +22,7 @@ def fill(shop: Shop, vat: str = typer.Argument(help="Fryer.")) -> None:
     if shop.json(view):
         return
     shop.say(
-        "{name}: {mass}, {cartons} cartons; {cold} cold, {hot} at heat ({swells} % more).\nFill to the"
+        "{name}: {mass}, {pour}; {cold} cold, {hot} at heat ({swells} % more).\nFill to the"
         " cold line, drains closed, heat off; check the level again at heat. Too little uncovers the heat"
         " surfaces and can ignite; too much boils over with a wet load.",
         view,

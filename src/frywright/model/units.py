@@ -439,7 +439,7 @@ def _shown(value: float, suffix: str, system: str) -> tuple[str, int]:
     wanted, digits = SHOWN[system].get(dimension, (suffix, 2))
     size = abs(to_people(value, wanted))
     if dimension in ("mass", "length") and size >= 1.0:
-        digits = max(0, min(digits, 2 - floor(log10(size))))
+        digits = max(0, min(digits, 2 - floor(log10(size) + 1e-9)))  # 9.9999999999 is 10.0
     return wanted, digits
 
 

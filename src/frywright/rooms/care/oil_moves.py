@@ -27,7 +27,8 @@ FOAM_FRAC = 0.1
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FillView:
-    """How a vat is filled: mass, cold and hot volume, cartons, heights where the vat's surface is known, and
+    """How a vat is filled: mass, cold and hot volume, cartons opened and what is
+    poured of them, heights where the vat's surface is known, and
     what too much leads to; empty where there is nothing to say.
     """
 
@@ -35,6 +36,7 @@ class FillView:
     name: str
     mass: str
     cartons: int
+    pour: str
     swells_frac: float
     cold: str
     hot: str
@@ -129,6 +131,7 @@ def fill_view(kitchen: Kitchen, vat: str, tr: Translate = str) -> FillView:
         name=fryer.name,
         mass=show(fryer.oil_mass_kg, "kg", system),
         cartons=found.cartons_count,
+        pour=_pour(fryer.oil_mass_kg, system, tr),
         swells_frac=round(found.swells_frac, 3),
         cold=f"{found.cold_m3 * 1000 / litres[1]:.1f} {litres[0]}",
         hot=f"{found.hot_m3 * 1000 / litres[1]:.1f} {litres[0]}",
@@ -136,6 +139,17 @@ def fill_view(kitchen: Kitchen, vat: str, tr: Translate = str) -> FillView:
         warning=warning,
         melt=show(melt_j(fryer.oil_mass_kg, room) / 3.6e6, "kwh", system) if fryer.solid_fat else "",
     )
+
+
+def _pour(mass_kg: float, system: str, tr: Translate) -> str:
+    """Whole cartons and what is poured of the next: who empties every carton opened fills too much."""
+    whole = int(mass_kg / CARTON_KG + 1e-3)
+    rest_kg = max(0.0, mass_kg - whole * CARTON_KG)
+    text = "cartons of {carton_kg}: {whole} whole"
+    if rest_kg >= 0.05:
+        text = "cartons of {carton_kg}: {whole} whole and {rest_kg} of the next"
+    values = {"carton_kg": CARTON_KG, "whole": float(whole), "rest_kg": rest_kg}
+    return say(text, values, system, tr)
 
 
 def _largest_load(kitchen: Kitchen, vat: str) -> float:
