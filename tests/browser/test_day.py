@@ -300,3 +300,15 @@ def test_the_board_works_without_scripts(browser, day):
     page.wait_for_url("**/day/board?practice=51*")
     assert page.locator(".tile.cooking, .tile.filter").count() >= 1
     context.close()
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_the_pull_sheet_prints_with_every_column(browser, day, language):
+    """On A4 upright, 210 mm less margins of 1 cm; the last column is the day to use it by. No form prints."""
+    page = open_page(browser, day, "desk", f"/day/pull?lang={language}")
+    page.set_viewport_size({"width": 718, "height": 1047})
+    page.emulate_media(media="print")
+    table = page.locator(".scroll table").first.bounding_box()
+    assert table["x"] + table["width"] <= 718
+    assert not page.locator("form:visible").count()
+    page.close()

@@ -24,7 +24,7 @@ PAGE_PT = 780.0
 """Less than either sheet is high: letter 792 pt, A4 842 pt."""
 CARDS = [load.table(path)["key"] for path in load.files("procedures")]
 LEAST_PT, LEAST_BODY_PT, LEAST_WALL_PT = 11.0, 14.0, 16.0
-LEAST_EMERGENCY_PT = 14.0
+LEAST_EMERGENCY_PT, LEAST_PACK_PT = 14.0, 12.0
 DOSE = {"metric": "water_l=12&g_l=20&", "us": "water_gal=8&oz_gal=1&"}
 
 
@@ -83,6 +83,16 @@ def test_wall_cards_are_larger_and_the_emergency_card_begins_with_never(kitchen,
     assert usual(emergency[0]) >= LEAST_EMERGENCY_PT
     said = paper.words(client.get("/care/emergency.pdf?lang=en").content)
     assert said.index("Never water on oil") < said.index("Fire in a fryer")
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_the_pack_of_a_fryer_is_two_pages_read_at_a_table(kitchen, language):
+    """12 pt or more; a step stands on few lines."""
+    units, _, client = kitchen
+    pages = read(client, f"/care/new/{'alder' if units == 'us' else 'uno'}.pdf?lang={language}")
+    assert len(pages) == 2
+    assert min(size for page in pages for _, size in page) >= LEAST_PT
+    assert all(usual(page) >= LEAST_PACK_PT for page in pages)
 
 
 def test_short_and_long_cards_take_the_room_they_have(kitchen):

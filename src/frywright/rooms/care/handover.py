@@ -77,7 +77,7 @@ def handover_pack(
             "place": kitchen.site.name,
             "when": f"{local_time(kitchen, now())} · {_open_words(len(view.open), tr)}",
             "language": language,
-            "size_pt": 11,
+            "size_pt": 12,
             "paper": PAPER[str(kitchen.site.units)],
             "sections": _sections(store, kitchen, view, tr),
             "pictures": pictures,
@@ -107,16 +107,15 @@ def _sections(store: Store, kitchen: Kitchen, view: CommissioningView, tr: Trans
     unsigned = tr("NOT SIGNED")
     passed = [[s.title, ", ".join(s.passed_over), s.pass_name, s.pass_reason] for s in steps if s.passed_over]
     signed = [
-        [s.title, s.at or "–", f"{s.by} ({tr(SIGNERS[s.role])})" if s.done else unsigned, s.note]
-        for s in steps
+        [s.title, f"{s.by} ({tr(SIGNERS[s.role])}), {s.at}" if s.done else unsigned, s.note] for s in steps
     ]
     tests = [[t.name, t.measured or "–", t.worked_out or "–", t.word, t.text] for t in view.tests]
     return [
         *_plate_and_site(store, kitchen, view, tr),
         section(
             tr("Steps"),
-            [tr("step"), tr("when"), tr("signed by"), tr("number or note")],
-            [6, 3, 3, 3],
+            [tr("step"), tr("signed by"), tr("number or note")],
+            [7, 4, 3],
             signed,
         ),
         section(
@@ -136,7 +135,7 @@ def _sections(store: Store, kitchen: Kitchen, view: CommissioningView, tr: Trans
         section(
             tr("Programs"),
             [tr("program"), tr("slot"), tr("version"), tr("check figure"), tr("in the fryer now")],
-            [4, 1, 2, 2, 4],
+            [4, 2, 2, 2, 4],
             _programs(store, kitchen, view.fryer, tr),
             tr("No program of this fryer."),
         ),
