@@ -24,7 +24,7 @@ SHAPES = {
     board_rows.Cooking: f"{FRYER} product pieces drop drop_s lift_s lift vent_s vent_text act",
     board_rows.ShelfRow: "product name out count coming hold_s ends_s trays expired to_order into",
     board_rows.TrayRow: "left lift ends ends_s expired",
-    board_rows.Into: "fryer number name free least most takes",
+    board_rows.Into: "fryer number name free off least most takes",
     board_rows.LastDrop: "name at",
     board_rows.LoadWords: "fryer pieces text",
     board_rows.LoadTime: "fryer product name pieces lift_s vent_s",
