@@ -97,6 +97,17 @@ def faces_of_digits(data: bytes) -> set[str]:
     return found
 
 
+DRAWN = re.compile(rb"q ([\d.]+) 0 0 ([\d.]+) ([\d.]+) [\d.]+ cm/x\d+ Do")
+
+
+def pictures(data: bytes) -> list[tuple[float, float, float]]:
+    """Width, height and left edge [pt] of every picture made of pixels."""
+    objects = {int(m[1]): m[2] for m in OBJECT.finditer(data)}
+    pages = [body for body in objects.values() if re.search(rb"/Type/Page(?![A-Za-z])", body)]
+    streams = [_stream(objects[_number(body, b"Contents")]) for body in pages]
+    return [(float(m[1]), float(m[2]), float(m[3])) for found in streams for m in DRAWN.finditer(found)]
+
+
 def _number(body: bytes, key: bytes) -> int:
     found = re.search(rb"/" + key + rb" (\d+) 0 R", body)
     assert found, (key, body[:200])

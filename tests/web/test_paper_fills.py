@@ -23,6 +23,7 @@ HOST = "http://127.0.0.1"
 PAGE_PT = 780.0
 """Less than either sheet is high: letter 792 pt, A4 842 pt."""
 CARDS = [load.table(path)["key"] for path in load.files("procedures")]
+MM = 72 / 25.4
 LEAST_PT, LEAST_BODY_PT, LEAST_WALL_PT = 11.0, 14.0, 16.0
 LEAST_EMERGENCY_PT, LEAST_PACK_PT = 14.0, 12.0
 DOSE = {"metric": "water_l=12&g_l=20&", "us": "water_gal=8&oz_gal=1&"}
@@ -93,6 +94,28 @@ def test_the_pack_of_a_fryer_is_two_pages_read_at_a_table(kitchen, language):
     assert len(pages) == 2
     assert min(size for page in pages for _, size in page) >= LEAST_PT
     assert all(usual(page) >= LEAST_PACK_PT for page in pages)
+
+
+def test_a_photo_on_a_card_can_be_seen_and_stands_in_its_frame(kitchen):
+    """A photo of 4 to 3 is 44 mm wide (was 20, and over the frame); an upright one is no higher than 36 mm."""
+    _, store, client = kitchen
+    card = card_of(store, "seat_parts")
+    lines = "\n".join(f"{text} !! {hazard}" if hazard else text for text, hazard in card.steps)
+    values = {
+        "key": "seat_parts",
+        "language": "en",
+        "gear": card.gear,
+        "tools": card.tools,
+        "who": "Ana Lund",
+    }
+    for step, size in (("1", (800, 600)), ("3", (300, 800))):
+        save_card(store, {**values, "steps": lines, "picture_step": step}, io.BytesIO(png(*size)))
+    data = client.get("/care/card/seat_parts.pdf?lang=en").content
+    (wide, _, left), (_, high, _) = paper.pictures(data)
+    assert wide == pytest.approx(44 * MM, abs=1.0) and high == pytest.approx(36 * MM, abs=1.0)
+    frame_ends = (8.5 * 25.4 if kitchen[0] == "us" else 210.0) * MM - 13 * MM
+    assert left + wide < frame_ends
+    assert paper.pages(data) == 1
 
 
 def test_short_and_long_cards_take_the_room_they_have(kitchen):
