@@ -97,7 +97,7 @@ def test_the_pack_of_a_fryer_is_two_pages_read_at_a_table(kitchen, language):
 
 
 def test_a_photo_on_a_card_can_be_seen_and_stands_in_its_frame(kitchen):
-    """A photo of 4 to 3 is 44 mm wide (was 20, and over the frame); an upright one is no higher than 36 mm."""
+    """A photo of 4 to 3 is 44 mm wide (was 20, over the frame); an upright one is no higher than 36 mm."""
     _, store, client = kitchen
     card = card_of(store, "seat_parts")
     lines = "\n".join(f"{text} !! {hazard}" if hazard else text for text, hazard in card.steps)
