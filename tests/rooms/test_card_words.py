@@ -196,3 +196,13 @@ def test_a_printed_slot_stays(tmp_path):
     assert slot_of(store, kitchen, alder) == 7
     tell_slot(store, kitchen, alder, 3)
     assert slot_of(store, kitchen, alder) == 3
+
+
+def test_no_curve_of_a_card_strikes_a_word_through(kitchen):
+    """Each word of the picture stands on its own shape in white, drawn before it and after the curves."""
+    curve = card_data(kitchen, kitchen.program("bone-in alder"), 1, "en", str).curve
+    for word in ("oil", "Breast half", "lift"):
+        found = [m for m in re.finditer(r"<text([^>]*)>([^<]*)</text>", curve) if word in m[2]]
+        white = [m for m in found if 'stroke="white"' in m[1]]
+        assert (len(found), len(white)) == (2, 1), word
+        assert curve.rindex('stroke-width="3.5"') < white[0].start() < found[1].start(), word

@@ -126,26 +126,42 @@ def card_spec(view: CookPicture, words: dict[str, str]) -> Spec:
                 "encoding": {**axis, "strokeDash": {"field": "name", "type": "nominal", "legend": None}},
             },
             {
-                "data": {"values": ends},
-                "mark": {"type": "text", "align": "left", "dy": -14, "fontSize": 26},
-                "encoding": {**axis, "text": {"field": "name"}},
-            },
-            {
                 "data": {"values": marks},
                 "mark": {"type": "rule", "strokeDash": [4, 4], "strokeWidth": 1.5},
                 "encoding": {"x": {"field": "t", "type": "quantitative"}},
             },
-            {
-                "data": {"values": labels(marks, minutes[-1])},
-                "mark": {"type": "text", "angle": 270, "align": "right", "dy": -16, "y": 6, "fontSize": 24},
-                "encoding": {"x": {"field": "t", "type": "quantitative"}, "text": {"field": "text"}},
-            },
+            *_on_white(
+                {
+                    "data": {"values": ends},
+                    "mark": {"type": "text", "align": "left", "dy": -14, "fontSize": 26},
+                    "encoding": {**axis, "text": {"field": "name"}},
+                }
+            ),
+            *_on_white(
+                {
+                    "data": {"values": labels(marks, minutes[-1])},
+                    "mark": {
+                        "type": "text",
+                        "angle": 270,
+                        "align": "right",
+                        "dy": -16,
+                        "y": 6,
+                        "fontSize": 24,
+                    },
+                    "encoding": {"x": {"field": "t", "type": "quantitative"}, "text": {"field": "text"}},
+                }
+            ),
         ],
         "config": {
             "font": PICTURE,
             "axis": {"labelFontSize": 24, "titleFontSize": 26, "titleFontWeight": "normal"},
         },
     }
+
+
+def _on_white(text: Spec) -> tuple[Spec, Spec]:
+    """A layer of text on its own shape in white, so that no curve strikes a word through."""
+    return {**text, "mark": {**text["mark"], "stroke": "white", "strokeWidth": 10}}, text
 
 
 NEAR_FRAC = 0.03
