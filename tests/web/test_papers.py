@@ -210,3 +210,18 @@ def test_a_shifts_papers_and_the_report_of_a_log(tmp_path, language):
     said = paper.words(report)
     assert tr(LOG_FOOT) in said and numbered(report, said)
     assert tr("Verdicts") in said and "SHA-256" in said
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_what_is_due_for_several_programs_is_one_line_of_the_hand_over(tmp_path, language):
+    """No page is filled with one sentence; every program is still named."""
+    store, tr = Store.file(tmp_path / "h.db", now), translator(language)
+    remember_kitchen(store, demo_text(), "demo.toml")
+    keep_demo_sales(store)
+    kitchen = remembered_kitchen(store)
+    said = paper.words(client_of(store).get(f"/day/handover.pdf?lang={language}").content)
+    first, *others = sorted({p.name for p in kitchen.own_programs})
+    text = tr("{program} is not proved yet. Prove it over the loads your kitchen meets.")
+    same = tr("The same for: {others}.").format(others=", ".join(others))
+    assert f"{text.format(program=first)} {same}" in said, said[-900:]
+    assert said.count(text.format(program="").strip()[:20]) == 1

@@ -33,7 +33,7 @@ from frywright.voice.tongue import translator
 from frywright.web.app import HERE, Context
 from frywright.web.benches import Benches
 from frywright.web.forms import whole_number
-from frywright.web.pages.now import due_views, gather, not_serving
+from frywright.web.pages.now import due_texts, gather, not_serving
 from frywright.web.posted import Told, Typed
 from frywright.web.routes import Routes
 from frywright.web.written import view_json
@@ -464,7 +464,7 @@ def _add_paper(routes: Routes, context: Context, benches: Benches) -> None:
         language, kitchen = context.language(request), remembered_kitchen(context.store)
         tr = translator(language)
         lines = gather(context.store, kitchen, language) if board.practice is None else []
-        due = [x.text for x in due_views(lines, request, kitchen, tr)]
+        due = due_texts(lines, request, kitchen, tr)
         return Response(
             day_paper.handover_pdf(board, second, language, tr, due), media_type="application/pdf"
         )

@@ -129,6 +129,21 @@ def due_views(lines: Iterable[NowLine], request: Request, kitchen: Kitchen, tr: 
     return [_shown(kitchen, who, x, tr) for x in sorted(due, key=_order)]
 
 
+def due_texts(lines: Iterable[NowLine], request: Request, kitchen: Kitchen, tr: Translate) -> list[str]:
+    """As :func:`due_views`, for paper: what is to be done to several programs stands on one line."""
+    who = request.state.who
+    groups: dict[tuple[str, ...], list[NowLine]] = {}
+    for n, line in enumerate(sorted((x for x in lines if _is_due(x) and _sees(who, x)), key=_order)):
+        alone = () if "program" in line.values else (str(n),)
+        groups.setdefault((line.text, line.then, *alone), []).append(line)
+    found = []
+    for first, *rest in groups.values():
+        others = ", ".join(str(line.values["program"]) for line in rest)
+        more = " " + tr("The same for: {others}.").format(others=others) if rest else ""
+        found.append(_text(kitchen, first, tr) + more)
+    return found
+
+
 def not_serving(store: Store, request: Request, programs: Collection[str], tr: Translate) -> list[Due]:
     """Programs that the day counts on and that are not in service, each with the act of its missing step."""
     if not programs:
