@@ -169,7 +169,7 @@ def test_a_new_fryer_from_the_photo_of_its_plate_to_its_pack(browser, address, t
         page.click(f"{form} button")
         page.wait_for_load_state("load")
         assert page.locator("[role=alert]").count() == 0, page.inner_text("main")[:600]
-    assert "1 steps are open" in page.inner_text(".headline")  # the look for leaks waits a day
+    assert "Steps open: 1." in page.inner_text(".headline")  # the look for leaks waits a day
     assert "24 hours after the first heat" in page.inner_text("main")
     assert page.locator("input[value=leak]").count() == 0
     assert page.request.get(f"{address}/care/new/dogwood.pdf").body().startswith(b"%PDF")

@@ -80,7 +80,7 @@ def test_an_auditors_visit(browser, address, folder):
     """
     page = signed_in(browser, address, "desk", "Ada Auditor", "/records/pack?lang=en")
     assert "1 below the limit" in page.inner_text(".headline")
-    assert "1 readings by a thermometer without a valid check" in page.inner_text("main")
+    assert "Readings by a thermometer without a valid check: 1." in page.inner_text("main")
     assert page.request.get(f"{address}/records/pack.pdf").body().startswith(b"%PDF")
     page.click("a[href^='/records/case/']")
     assert "Lee Lead" in page.inner_text("main")

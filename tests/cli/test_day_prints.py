@@ -32,7 +32,7 @@ def place(tmp_path_factory):
     assert got.exit_code == 0, got.output
     assert "not on the menu: Honey sauce, cup (" in got.output
     assert "silence taken as missing: " in got.output
-    assert "0 not used. In all 56 days, 20" in got.output
+    assert "not used 0. Days in all: 56, 20" in got.output
     with closing(Store.file(Path(made), now)) as kept:
         keep_demo_sales(kept)
     return made
@@ -84,8 +84,10 @@ def test_a_forecast_and_a_pull_sheet_in_words(said):
     assert halves[0] == "09:40" and halves[-2] == "21:30"
     assert sum(float(n) for n in halves[1::2]) == pytest.approx(total, abs=13)
     sheet = said("day", "pull", "--stock", "bone_in=20@2090-01-01")
-    assert re.search(r"heads, 20 in date, 0 out of date: on \d{4}-\d\d-\d\d pull \d+ cases", sheet)
-    assert "cases of 14; short" in sheet
+    assert re.search(
+        r"heads, 20 in date, 0 out of date: on \d{4}-\d\d-\d\d pull cases of \d+: \d+; short", sheet
+    )
+    assert "cases of 14: " in sheet
     assert "bone_in=24@2026-11-28" in said("day", "pull", "--stock", "20", code=2)
     assert "bone_in, tenders, wedges" in said("day", "pull", "--stock", "ghost=4@2090-01-01", code=2)
     assert "stock is -4 (bone_in)" in said("day", "pull", "--stock", "bone_in=-4@2090-01-01", code=2)

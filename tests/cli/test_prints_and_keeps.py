@@ -276,7 +276,7 @@ def test_cartons_are_ordered_less_those_on_hand(said, told):
     """Two on hand are two fewer to order; sixty-one days are refused."""
     need = told("oil", "order", "7")
     line = said("oil", "order", "7", "--on-hand", "1")
-    assert f"Order {need['cartons'] - 1} cartons: top-up {need['top_up_cartons']}" in line
+    assert f"Order cartons: {need['cartons'] - 1}. Top-up {need['top_up_cartons']}" in line
     assert "less 1 on hand" in line
     assert said("oil", "order", "61", code=2)
 
@@ -363,7 +363,7 @@ def test_a_release_goes_out_in_waves_and_is_halted(place, said, told, tmp_path):
     """Waves of one, two and the rest; the first begins, the second waits for read-backs; halted it stays."""
     others = [demo_store(tmp_path / f"{name}.db") for name in ("one", "two", "three", "four")]
     release = ("fleet", "release", "tenders dogwood", "one", "two", "three", "four", "--who", "Ana Vale")
-    assert said(*release, "--most-below", "3%") == "Release 2: 3 waves of 1, 2, 1 sites."
+    assert said(*release, "--most-below", "3%") == "Release 2: waves 3, sites in each 1, 2, 1."
     assert newest(place).payload["most_below_frac"] == pytest.approx(0.03)
     assert said(*release, code=2)
     wave = ("fleet", "wave", "2", *others, "--who", "Ana Vale")

@@ -143,7 +143,7 @@ def test_the_way_to_the_office(run, monkeypatch, tmp_path):
         return Sent(entries_count=3, files_count=1, number=12, releases_count=2)
 
     monkeypatch.setattr(client_side, "replicate", sent)
-    assert run(*turn) == "3 entries and 1 files sent; the office holds 12. Releases that came: 2."
+    assert run(*turn) == "Sent: entries 3, files 1; the office holds 12. Releases that came: 2."
     assert run(*turn, "--json") == {"ok": True, "entries": 3, "files": 1, "number": 12, "releases": 2}
     assert seen == [("https://office.example", "abc", 1)] * 2
     assert "a file that can be read" in run(*turn[:-1], "none", code=2)
@@ -191,7 +191,7 @@ def test_the_demos_file_is_printed_as_it_is_and_a_file_is_counted(tmp_path):
     assert not printed.endswith("\n\n")
     file.write_text(small_kitchen("uk"), "utf-8")
     said = CliRunner().invoke(app, ["kitchen", "check", str(file)]).output
-    assert said == "Bridge bench: 1 fryers, 1 products, 0 programs. No problems.\n"
+    assert said == "Bridge bench: fryers 1, products 1, programs 0. No problems.\n"
     told = json.loads(CliRunner().invoke(app, ["kitchen", "check", str(file), "--json"]).stdout)
     assert told == {
         "ok": True,

@@ -286,7 +286,7 @@ def test_a_pack_says_what_is_missing(store, kitchen):
     """
     text = words(handover_pack(store, kitchen, "alder", "en", str))
     count = len(steps_for(kitchen.fryer("alder")))
-    assert f"{count} steps NOT SIGNED" in text
+    assert f"Steps NOT SIGNED: {count}" in text
     assert text.count("NOT SIGNED") == count + 1
     assert "Nothing to compare: no plate." in text
     assert "No difference found" not in text

@@ -249,8 +249,8 @@ def test_the_pack_of_a_month(store, kitchen):
     assert (loads.count, loads.readings) == (9000, 0)  # the one reading came days late
     assert loads.run == 9000
     assert view.below == 1
-    assert any("no probe reading on 30 days" in g for g in view.gaps)
-    assert any("No entry of any kind on 1 days" in g for g in view.gaps)
+    assert any("no probe reading. Days: 30 " in g for g in view.gaps)
+    assert any("No entry of any kind. Days: 1 " in g for g in view.gaps)
     assert view.cases[0].number == opened.number
     assert any(r.last_date == "2026-11-19" for r in view.contractors)
     with zipfile.ZipFile(io.BytesIO(pack.csv_zip(store, kitchen, first, last))) as archive:

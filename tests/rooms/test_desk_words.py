@@ -187,7 +187,9 @@ def test_how_a_line_and_a_server_stand_is_said_when_it_changes(shop, capsys):
     heard = Heard(link="connected")
     heard.left_out["retained"] = 2
     text = cook_cli._say_link(shop, heard, Waiting(), "")
-    assert text == ("Line: connected. Server: the line is cut 7 readings wait. 3 readings lost. 2 × retained")
+    assert text == (
+        "Line: connected. Server: the line is cut Readings that wait: 7. Readings lost: 3. 2 × retained"
+    )
     assert capsys.readouterr().err.strip() == text
     assert cook_cli._say_link(shop, heard, Waiting(), text) == text
     assert capsys.readouterr().err == ""

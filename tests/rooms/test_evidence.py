@@ -167,7 +167,7 @@ def test_a_clock_set_back_little_by_little_is_told(store, kitchen, clock):
 def test_a_clock_set_back_fills_no_gap_of_checks_nor_of_hot_holding(store, kitchen, clock):
     """Nor one of a day without any entry."""
     drop(store, kitchen, DAY, 12.0)
-    texts = ("valid check on 1 days", "hot-holding temperature on 1 days", "No entry of any kind on 2 days")
+    texts = ("valid check. Days: 1 ", "hot-holding temperature. Days: 1 ", "No entry of any kind. Days: 2 ")
     days = DAY - dt.timedelta(days=2), DAY
 
     def missing():
@@ -196,12 +196,12 @@ def test_what_is_entered_days_later_fills_no_gap_and_is_told(store, kitchen, clo
     right, _ = mend_reading(store, kitchen, late.number, form)
     gaps = pack.pack_of(store, kitchen, DAY, DAY).view.gaps
     assert any(f"entries {late.number}, {right.number}. They fill no gap" in gap for gap in gaps)
-    assert any("loads and no reading" in gap for gap in gaps)
+    assert any("no reading. Loads: " in gap for gap in gaps)
     clock.at = at(kitchen, DAY + dt.timedelta(days=2), 8.0)
     drop(store, kitchen, DAY + dt.timedelta(days=1), 20.0)
     probe(store, kitchen, DAY + dt.timedelta(days=1), 20.2)
     view = pack.pack_of(store, kitchen, DAY, DAY + dt.timedelta(days=1)).view
-    assert any("no probe reading on 1 days: 2026-11-12." in gap for gap in view.gaps)
+    assert any("no probe reading. Days: 1 (2026-11-12)." in gap for gap in view.gaps)
 
 
 def test_a_business_day_that_ends_late_is_whole(tmp_path, clock):
@@ -250,8 +250,8 @@ def test_readings_are_counted_by_load_and_fryer(store, kitchen, clock):
     assert (birch.count, birch.readings, birch.run) == (3, 0, 3)
     gaps = pack.pack_of(store, kitchen, DAY, DAY).view.gaps
     name = kitchen.fryer("birch").name
-    assert any(g.endswith(f"{name}: 3 loads and no reading.") for g in gaps)
-    assert any(g.startswith(f"{name}: loads dropped and no probe reading on 1 days") for g in gaps)
+    assert any(g.endswith(f"{name}: no reading. Loads: 3.") for g in gaps)
+    assert any(g.startswith(f"{name}: loads dropped and no probe reading. Days: 1 ") for g in gaps)
     assert not any(kitchen.fryer("alder").name in g for g in gaps)
 
 
@@ -263,7 +263,7 @@ def test_every_day_of_a_gap_is_named(store, kitchen, clock):
     probe(store, kitchen, DAY - dt.timedelta(days=10), 12.2)
     gaps = pack.pack_of(store, kitchen, DAY - dt.timedelta(days=29), DAY).view.gaps
     assert not any("…" in g for g in gaps)
-    assert any("on 29 days: 2026-10-14 – 2026-11-01, 2026-11-03 – 2026-11-12" in g for g in gaps)
+    assert any("Days: 29 (2026-10-14 – 2026-11-01, 2026-11-03 – 2026-11-12)." in g for g in gaps)
     assert listed([DAY, DAY + dt.timedelta(days=2)]) == "2026-11-12, 2026-11-14"
 
 
@@ -275,8 +275,8 @@ def test_a_good_check_is_valid_for_its_days_and_no_longer(store, kitchen, clock)
         drop(store, kitchen, DAY + dt.timedelta(days=n), 12.0)
     clock.at = NOON + dt.timedelta(days=5)
     gaps = pack.pack_of(store, kitchen, DAY, DAY + dt.timedelta(days=9)).view.gaps
-    [told] = [g for g in gaps if "valid check on" in g]
-    assert told.endswith("on 2 days: 2026-11-20 – 2026-11-21.")
+    [told] = [g for g in gaps if "valid check. Days: " in g]
+    assert told.endswith("Days: 2 (2026-11-20 – 2026-11-21).")
 
 
 def test_the_count_and_the_cases_go_by_the_same_limit(store, kitchen):

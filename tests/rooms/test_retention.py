@@ -167,7 +167,7 @@ def test_the_owner_drops_them_on_the_page_with_a_second_person(store):
     client = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
     client.post("/sign-in", data={"name": "Olive Zed", "secret": PASSWORD})
     page = client.get("/records/people?years=3").text
-    assert "2 files of before" in page and 'name="second_pin"' in page
+    assert "Files of before " in page and ": 2, " in page and 'name="second_pin"' in page
     assert client.get("/records/people?years=1").status_code == 422
     form = {"years": "3", "second": "Kim Vale", "reason": "time is over"}
     assert client.post("/records/people/files", data={**form, "second_pin": "9999"}).status_code == 422

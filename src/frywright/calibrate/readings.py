@@ -272,7 +272,7 @@ class _Reader:
             notes.append(
                 Note(
                     kind="short_lines",
-                    text="{count} lines are shorter than the table; what they lack is missing.",
+                    text="Lines shorter than the table: {count}; what they lack is missing.",
                     values={"count": self.short_count},
                 )
             )
@@ -390,7 +390,7 @@ class _Reader:
                 notes.append(
                     Note(
                         kind="open",
-                        text="{channel}: {count} readings are marked as not there (open circuit or blank).",
+                        text="{channel}: readings marked as not there (open circuit or blank): {count}.",
                         values={"channel": name, "count": int(self.opened[j])},
                     )
                 )

@@ -203,7 +203,7 @@ def told(line: Timeline, place: NDArray[np.int64]) -> list[Note]:
         notes.append(
             Note(
                 kind="order",
-                text="Lines out of order were put in order at {count} places.",
+                text="Lines out of order were put in order. Places: {count}.",
                 values={"count": line.moved_count},
             )
         )

@@ -416,9 +416,9 @@ def _say_link(shop: Shop, heard: Any, forward: Any, said: str) -> str:
     if forward is not None:
         if forward.trouble:
             told = {"why": forward.trouble, "count": forward.waiting_count}
-            parts.append(shop.tr("Server: {why} {count} readings wait.").format(**told))
+            parts.append(shop.tr("Server: {why} Readings that wait: {count}.").format(**told))
         if forward.lost_count:
-            parts.append(shop.tr("{count} readings lost.").format(count=forward.lost_count))
+            parts.append(shop.tr("Readings lost: {count}.").format(count=forward.lost_count))
     parts += [f"{count} × {why}" for why, count in sorted(heard.left_out.items())]
     text = " ".join(parts)
     if text != said and not shop.as_json:

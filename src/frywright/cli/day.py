@@ -78,7 +78,7 @@ def sales(
     ):
         return
     shop.say(
-        "{name}: {lines_count} lines, {refused} not used. In all {days_count} days, {start} to {to}.",
+        "{name}: lines {lines_count}, not used {refused}. Days in all: {days_count}, {start} to {to}.",
         view,
         name=name,
         lines_count=read.lines_count,
@@ -182,8 +182,8 @@ def pull(
         return
     shop.say("First pull on {pull_on} for use on {use}. {caution}", view)
     cases = (
-        "{name}: needs {needed} {unit}, {on_hand} in date, {expired} out of date: on {pull_on} pull {cases}"
-        " cases of {case_count}; short {short} %, a case left {over} %"
+        "{name}: needs {needed} {unit}, {on_hand} in date, {expired} out of date: on {pull_on} pull cases"
+        " of {case_count}: {cases}; short {short} %, a case left {over} %"
     )
     loose = (
         "{name}: needs {needed} {unit}, {on_hand} in date, {expired} out of date: on {pull_on} pull {pull}"

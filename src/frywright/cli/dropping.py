@@ -34,7 +34,7 @@ def drop(
     }
     if not shop.json({**row, "dropped": really}):
         shop.say(
-            "{count} files of before {before} ({mb} MB) were dropped."
+            "Files of before {before}, dropped: {count} ({mb} MB)."
             if really
             else "{count} files of before {before} ({mb} MB) would be dropped. Ask your inspector how long"
             " yours must be kept, make a backup, then say --really.",
@@ -77,7 +77,7 @@ def drop_entries(
     for kind, count in found.kinds:
         typer.echo(f"  {count:>8} {shop.tr(kind)}")
     shop.say(
-        "{count} entries of before {before} were dropped."
+        "Entries of before {before}, dropped: {count}."
         if really
         else "{count} entries of before {before} would be dropped. Ask your inspector how long yours must be"
         " kept, make a backup and keep it, then say --really.",

@@ -138,7 +138,7 @@ def release(
     waves = kept.fact.waves
     if not shop.json({"number": kept.number, "waves": waves}):
         shop.say(
-            "Release {number}: {count} waves of {sizes} sites.",
+            "Release {number}: waves {count}, sites in each {sizes}.",
             number=kept.number,
             count=len(waves),
             sizes=", ".join(str(len(w)) for w in waves),
@@ -298,8 +298,8 @@ def sync(
             }
             if not shop.json(row):
                 shop.say(
-                    "{entries} entries and {files} files sent; the office holds {number}. Releases that came:"
-                    " {releases}.",
+                    "Sent: entries {entries}, files {files}; the office holds {number}."
+                    " Releases that came: {releases}.",
                     row,
                 )
         if not every:

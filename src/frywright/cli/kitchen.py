@@ -30,7 +30,7 @@ def check(shop: Shop) -> None:
         return
     end = shop.tr("The file reads well." if short else "No problems.")
     shop.say(
-        "{name}: {fryers} fryers, {products} products, {programs} programs. {end}",
+        "{name}: fryers {fryers}, products {products}, programs {programs}. {end}",
         counts,
         name=found.site.name,
         end=end,

@@ -257,8 +257,8 @@ def order(
     view = order_view(*shop.both, days, cartons)
     if not shop.json(view):
         shop.say(
-            "Order {cartons} cartons: top-up {top_up_cartons}, changes {change_cartons}, safety"
-            " {safety_cartons}, less {on_hand} on hand.",
+            "Order cartons: {cartons}. Top-up {top_up_cartons}, changes {change_cartons},"
+            " safety {safety_cartons}, less {on_hand} on hand.",
             view,
             on_hand=f"{cartons:g}",
         )

@@ -163,7 +163,7 @@ def _tell_strange(found: Checked) -> None:
 
     if found.lost:
         raise RecordError(
-            "{count} original files are missing or changed; entries that name them: {numbers}.",
+            "Original files missing or changed: {count}; entries that name them: {numbers}.",
             count=len(found.lost),
             numbers=", ".join(str(n) for n in sorted(found.lost.values())),
         )

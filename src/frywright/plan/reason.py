@@ -63,8 +63,8 @@ def _reason_of(day: Day, state: State, world: World, action: tuple[int, int, int
         return Note(
             kind="filter",
             text=(
-                "{loads} loads since the last filter turn, and this is a quiet moment. Hot oil: gear on, heat"
-                " as the manual says, one person at a time."
+                "Loads since the last filter turn: {loads}. This is a quiet moment. Hot oil:"
+                " gear on, heat as the manual says, one person at a time."
             ),
             values={"loads": float(state.since[f])},
         )
@@ -109,9 +109,14 @@ def _waits(day: Day, state: State, world: World, where: tuple[int, int]) -> Note
 def _turn_waits(day: Day, state: State, f: int, t: int) -> Note:
     """Why a filter turn that is due does not begin."""
     ends = min(t + day.filter_slots_count, day.slots_count)
-    text = "Its filter turn is due after {loads} loads; it waits for free hands or for another filter turn."
+    text = (
+        "Its filter turn is due; it waits for free hands or for another filter turn."
+        " Loads since the last: {loads}."
+    )
     if any(day.in_rush(s) for s in range(t, ends)):
-        text = "Its filter turn is due after {loads} loads, but not in a rush; it rests until then."
+        text = (
+            "Its filter turn is due, but not in a rush; it rests until then. Loads since the last: {loads}."
+        )
     elif t + day.filter_slots_count > day.slots_count:
-        text = "Its filter turn is due after {loads} loads, and none can be done before the close."
+        text = "Its filter turn is due, and none can be done before the close. Loads since the last: {loads}."
     return Note(kind="blocked", text=text, values={"loads": float(state.since[f])})

@@ -162,8 +162,8 @@ def _times(entries: Sequence[Told]) -> list[Note]:
             Note(
                 kind="early",
                 text=(
-                    "{count} entries were recorded before the time they give, first number {first}: a"
-                    " clock or a mistyped time."
+                    "Entries recorded before the time they give: {count}, first number {first}."
+                    " A clock or a mistyped time."
                 ),
                 values={"count": float(len(early)), "first": float(early[0].number)},
             )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import datetime as dt
 import json
+import re
 
 import pytest
 from fastapi.testclient import TestClient
@@ -64,7 +65,7 @@ def test_the_owner_drops_them_on_the_page_with_a_second_person(tmp_path):
     client = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
     client.post("/sign-in", data={"name": "Olive Zed", "secret": PASSWORD})
     page = client.get("/records/people?term=loads&entry_years=2").text
-    assert "6 entries of before" in page and "21 CFR 117.315(a)" in page
+    assert re.search(r"Entries of before [\d-]+: 6\.", page) and "21 CFR 117.315(a)" in page
     assert client.get("/records/people?term=care&entry_years=2").status_code == 422
     assert client.get("/records/people?term=x&entry_years=2").status_code == 422
     form = {"term": "loads", "years": "2", "second": "Kim Vale", "reason": "time is over"}

@@ -24,6 +24,7 @@ from frywright.rooms.day.compare import compare_down
 from frywright.rooms.day.practice import guests, next_practice
 from frywright.rooms.day.round import play_day
 from frywright.rooms.day.score import score_view
+from frywright.voice.tongue import translator
 from tests.demo import FRIDAY
 from tests.paper import page_words, pages, words
 
@@ -239,3 +240,12 @@ def test_a_practice_day_begins_without_the_taps_of_before(store, kitchen, bench)
     assert next_practice(store, date) != first
     assert not Board(store=store, kitchen=kitchen, bench=bench, practice=next_practice(store, date)).taps()
     assert next_practice(store, date + dt.timedelta(days=1)) == 1
+
+
+def test_one_piece_is_not_called_pieces(store, kitchen, bench):
+    """Of a load on the board, in both languages."""
+    board = Board(store=store, kitchen=kitchen, bench=bench, practice=506)
+    board.tell(Tap(key="one", what="drop", at_s=40000.0, fryer="cedar", product="tenders", pieces_count=1))
+    for language, said in (("en", "1 piece"), ("es", "1 pieza")):
+        row = next(f for f in board_view(board, 40010.0, translator(language)).fryers if f.key == "cedar")
+        assert row.text == said

@@ -95,7 +95,7 @@ def handover_pack(
 def _open_words(count: int, tr: Translate) -> str:
     """How many steps of a commissioning nobody signed."""
     return (
-        say("{count} steps NOT SIGNED", {"count": float(count)}, translate=tr)
+        say("Steps NOT SIGNED: {count}", {"count": float(count)}, translate=tr)
         if count
         else tr("all steps signed")
     )

@@ -28,9 +28,9 @@ SILENT_S, CLOCK_OFF_S = 5.0, 2.0
 STEP_S = 15.0
 WIDE, HIGH = 400.0, 180.0
 DROPPED = {
-    "repeated": "{count} repeated readings from {source} were left out.",
-    "impossible": "{count} impossible readings from {source} were left out.",
-    "too_many": "{count} readings from {source} came faster than 20 a second and were left out.",
+    "repeated": "Repeated readings from {source}, left out: {count}.",
+    "impossible": "Impossible readings from {source}, left out: {count}.",
+    "too_many": "Readings from {source} that came faster than 20 a second, left out: {count}.",
 }
 
 

@@ -87,7 +87,11 @@ def amount(bench: Bench, fact: LoadFact, tr: Translate) -> str:
             {"heads": fact.units_n, "pieces": float(fact.pieces_count)},
             translate=tr,
         )
-    return say("{pieces} pieces", {"pieces": float(fact.pieces_count)}, translate=tr)
+    return _pieces(fact.pieces_count, tr)
+
+
+def _pieces(count: float, tr: Translate) -> str:
+    return tr("1 piece") if count == 1 else say("{pieces} pieces", {"pieces": float(count)}, translate=tr)
 
 
 def board_view(board: Board, now_s: float, tr: Translate = str) -> BoardView:
@@ -215,8 +219,7 @@ def _fryer(board: Board, state: State, f: int, name: str, act: Act | None, tr: T
 def _cooking(bench: Bench, line: FryerLine, load: InOil, act: Act | None, tr: Translate) -> Cooking:
     fact, lift = bench.loads[load.item][load.load], lift_s(bench, load)
     drop, pieces = lift - fact.lift_s, round(load.units_n)
-    part = say("{pieces} pieces", {"pieces": load.units_n}, translate=tr)
-    text = amount(bench, fact, tr) if pieces == fact.pieces_count else part
+    text = amount(bench, fact, tr) if pieces == fact.pieces_count else _pieces(pieces, tr)
     return Cooking(
         **asdict(replace(line, state="cooking", text=text)),
         product=tr(bench.day.items[load.item].name),

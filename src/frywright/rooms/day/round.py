@@ -86,7 +86,7 @@ def play_day(board: Board, down: str = "", tr: Translate = str) -> list[Deed]:
             played.tell(
                 What.DOWN,
                 say(
-                    "{fryer} fails: about {count} more pieces will be missing; trim {trim}",
+                    "{fryer} fails: more pieces that will be missing: about {count}; trim {trim}",
                     {"fryer": fails, "count": f"{shown.short_n:.0f}", "trim": shown.trim or tr("nothing")},
                     translate=tr,
                 ),

@@ -107,7 +107,7 @@ def gaps_of(
         if not row.readings_count:
             found.append(
                 say(
-                    "{product}, {fryer}: {count} loads and no reading.",
+                    "{product}, {fryer}: no reading. Loads: {count}.",
                     {
                         "product": product_name(kitchen, row.product),
                         "fryer": fryer_name(kitchen, row.fryer),
@@ -122,7 +122,7 @@ def gaps_of(
         if loads - read:
             found.append(
                 say(
-                    "{fryer}: loads dropped and no probe reading on {count} days: {which}.",
+                    "{fryer}: loads dropped and no probe reading. Days: {count} ({which}).",
                     {
                         "fryer": fryer_name(kitchen, fryer),
                         "count": float(len(loads - read)),

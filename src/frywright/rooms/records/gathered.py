@@ -177,14 +177,14 @@ def gaps(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[str]:
     worked = {business_time(usual_trade(kitchen), e.happened_at)[0] for e in drops}
     found = [*_chain_gaps(kitchen, told, tr), *_dropped(kitchen, told, tr)]
     for days, text in (
-        (set(told.days) - told.days_told, "No entry of any kind on {count} days: {which}."),
+        (set(told.days) - told.days_told, "No entry of any kind. Days: {count} ({which})."),
         (
             unchecked_days(kitchen, drops, told.checks),
-            "Loads dropped and no thermometer with a valid check on {count} days: {which}.",
+            "Loads dropped and no thermometer with a valid check. Days: {count} ({which}).",
         ),
         (
             worked - told.days_held,
-            "Loads dropped and no hot-holding temperature on {count} days: {which}.",
+            "Loads dropped and no hot-holding temperature. Days: {count} ({which}).",
         ),
     ):
         if days:
@@ -193,7 +193,7 @@ def gaps(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[str]:
     found += gaps_of(kitchen, drops, told.sound, tr)
     unchecked = sum(not e.fact.checked for e in told.of(Reading))
     if unchecked:
-        text = "{count} readings by a thermometer without a valid check."
+        text = "Readings by a thermometer without a valid check: {count}."
         found.append(say(text, {"count": float(unchecked)}, translate=tr))
     if told.too_late:
         text = "Entered more than a day after they were taken: entries {which}. They fill no gap here."

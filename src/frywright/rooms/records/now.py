@@ -25,7 +25,7 @@ WORDS = {
     "complaint": "a guest complained",
 }
 CASE = "Case {number} is open: {what}. Decide the load and close it."
-DOUBT = "{thermometer} failed its check: {count} loads it read are in doubt. Open a case."
+DOUBT = "{thermometer} failed its check. Loads that it read and are in doubt: {count}. Open a case."
 UNPROBED = "{fryer} dropped {product} today and nobody has probed a piece of it. Probe the coldest."
 NO_THERMOMETER = "No thermometer was ever checked here. Check one in ice water or boiling water."
 CHECK = "{thermometer} is due for its check in ice water or boiling water."

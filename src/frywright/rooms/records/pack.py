@@ -402,7 +402,7 @@ def _answer(
 
     run = line("–")
     if longest is not None and longest.run:
-        run = line("{run} loads in {fryer}, {run_from} – {run_to}", **plain(longest))
+        run = line("{run} in {fryer}, {run_from} – {run_to}", **plain(longest))
     return [
         [tr("Loads dropped, probe readings"), line("{loads} / {readings}", loads=loads, readings=readings)],
         [tr("Most loads in a row without a reading"), run],
