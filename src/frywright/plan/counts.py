@@ -10,7 +10,7 @@ from collections.abc import Iterable
 from frywright.tables import table
 
 FORM = re.compile(
-    r"[+-]?(?:\d{1,3}(?:(?P<mark>[.,])\d{3})(?:(?P=mark)\d{3})*(?:[.,]\d*)?|\d*[.,]?\d*(?:e[+-]?\d+)?)"
+    r"[+-]?(?:\d{1,3}(?:(?P<mark>[.,])\d{3})(?:(?P=mark)\d{3})*(?:[.,]\d*)?|\d*(?:[.,]\d*)?(?:e[+-]?\d+)?)"
 )
 """A number with a mark at every third digit, or with none."""
 OPEN = re.compile(r"[+-]?[1-9]\d{0,2}[.,]\d{3}")
