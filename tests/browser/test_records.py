@@ -79,7 +79,7 @@ def test_an_auditors_visit(browser, address, folder):
     the database by hand, and the room says where.
     """
     page = signed_in(browser, address, "desk", "Ada Auditor", "/records/pack?lang=en")
-    assert "1 below the limit" in page.inner_text(".headline")
+    assert "below the limit: 1." in page.inner_text(".headline")
     assert "Readings by a thermometer without a valid check: 1." in page.inner_text("main")
     assert page.request.get(f"{address}/records/pack.pdf").body().startswith(b"%PDF")
     page.click("a[href^='/records/case/']")
