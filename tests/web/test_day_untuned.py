@@ -219,10 +219,10 @@ def test_the_board_and_its_part_show_the_time_asked_for(client):
 def test_what_a_fryer_that_is_down_costs_is_asked_of_the_board(client):
     """For a fryer and for a product; the way back keeps the time."""
     down = client.get("/day/board/down", params={**NOON, "fryer": "alder"})
-    assert down.status_code == 200 and "Without this fryer about " in down.text
+    assert down.status_code == 200 and "today without this fryer: about " in down.text
     assert "New plan from 12:00" in down.text and "now_s=43200" in down.text
     out = client.get("/day/board/down", params={**NOON, "product": "wedges"})
-    assert out.status_code == 200 and "Without this product about " in out.text
+    assert out.status_code == 200 and "today without this product: about " in out.text
     assert client.get("/day/board/down", params={**NOON, "fryer": "elm"}).status_code == 422
     for screen in ("line", "board"):
         for page in (f"/day/{screen}", f"/day/{screen}/part"):
