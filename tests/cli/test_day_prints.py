@@ -119,6 +119,7 @@ def test_a_file_that_is_no_plan_is_refused(tmp_path, text):
     assert refused.value.field == "--check"
 
 
+@pytest.mark.slow
 def test_a_plan_by_hand_is_priced(said, tmp_path, monkeypatch):
     """Beside the engine's own; with --json it is no success where a rule is broken."""
     from frywright.rooms.day import what_if
@@ -138,6 +139,7 @@ def test_a_plan_by_hand_is_priced(said, tmp_path, monkeypatch):
     assert said("day", "plan", *FRIDAY, "--check", "h.json").startswith("No rule is broken. By hand: 1.25")
 
 
+@pytest.mark.slow
 def test_drawn_days_and_a_change_in_words(said):
     """Shares with their intervals; without two fryers less is served and the change has its price."""
     assert "% served (±" in said("day", "replay", *FRIDAY, "--days", "10")

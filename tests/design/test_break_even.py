@@ -49,6 +49,7 @@ def waved_truth(share):
     return -float(np.quantile(told, share)) / 0.1
 
 
+@pytest.mark.slow
 def test_intervals_hold_the_truth_where_no_quadratic_does(plan, monkeypatch):
     """12 estimates of two shares: at 95 % some 23 of 24 hold it, fewer than 20 once in 150 times."""
     monkeypatch.setattr(module, "solved", margins_of(plan, 0.2))
@@ -67,6 +68,7 @@ def of_share(plan, share, seed):
     return of_value(Loads(plan, LIMIT, 1.1, SPREAD, seed), "time", (-120.0, 120.0), (share,))[0]
 
 
+@pytest.mark.slow
 def test_a_fit_that_says_all_leaves_the_error_of_the_loads_drawn(plan, monkeypatch):
     """Known by hand: 3 of 10 loads start below -0.2 K, so 6 s more; a second moves 1/180 of the loads; the
     share of 50,000 drawn is known to 0.21 %.
@@ -78,6 +80,7 @@ def test_a_fit_that_says_all_leaves_the_error_of_the_loads_drawn(plan, monkeypat
     assert [row.high - row.low for row in found] == pytest.approx([width] * 10, rel=0.1)
 
 
+@pytest.mark.slow
 def test_a_fit_that_is_off_is_set_right_by_the_loads_counted(plan, monkeypatch):
     """All loads it learns from read 0.2 K too high, 2 s of time, those counted do not: at least 5 of 6
     intervals hold the truth. Where none of those counted fails, or all do, nothing is said.

@@ -34,6 +34,7 @@ def test_a_card_has_everything_on_it(kitchen, language):
     assert card_data(kitchen, kitchen.program("wedges cedar"), 1, language, tr).cautions.lid == ""
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("language", ["en", "es"])
 def test_every_demo_card_is_one_page_and_reproducible(kitchen, language):
     """Each program of the demo fits on one page; the same card is the same file."""

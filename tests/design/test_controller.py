@@ -49,6 +49,7 @@ def programs(draw):
     return Program(name="p", product="x", fryer="y", stages=stages, version=draw(st.integers(1, 99)))
 
 
+@pytest.mark.slow
 @settings(max_examples=500)
 @given(programs(), controllers())
 def test_render_and_held_give_the_same_program(program, controller):

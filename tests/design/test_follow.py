@@ -24,6 +24,7 @@ def follower():
     return Follower(sizer_for(KITCHEN, "bone_in", "birch", LIMIT, GOALS), EFFORT)
 
 
+@pytest.mark.slow
 def test_where_nothing_moved_it_is_as_good_as_the_design(follower):
     best = min(c.cost_n for c in follower.tried)
     assert follower.propose(GOALS).cost_n <= best + 1e-9
@@ -34,6 +35,7 @@ MOVED = [{"margin_k": 8.0, "colour_high_n": 9.0}, {"crust_low_m": 2.6e-3}]
 MOVED += [{"hottest_c": 172.0, "margin_k": 1.0}, {"core_low_c": 86.0}]
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     "moved", [MOVED[0], *(pytest.param(m, marks=pytest.mark.slow) for m in MOVED[1:])], ids=str
 )

@@ -88,6 +88,7 @@ def test_whole_numbers_written_with_thousands_are_read_back_or_refused(counts, m
         assert [count_of(text, found) for text in texts] == counts
 
 
+@pytest.mark.slow
 @given(st.text(max_size=12))
 def test_any_cell_is_read_or_none(text):
     """No text breaks it."""

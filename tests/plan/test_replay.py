@@ -77,6 +77,7 @@ def hard_day(fryers, items, hands, seed):
     )
 
 
+@pytest.mark.slow
 @settings(max_examples=40, deadline=None)
 @given(st.integers(1, 5), st.integers(1, 5), st.integers(1, 4), st.integers(0, 10_000), st.booleans())
 def test_no_rule_is_broken_and_the_price_is_the_checks(fryers, items, hands, seed, engine):

@@ -127,6 +127,7 @@ def test_a_program_carried_up_gets_a_name_of_its_own(store, kitchen):
     assert rows["bone-in alder"] == ""
 
 
+@pytest.mark.slow
 def test_a_program_of_another_place_serves_neither_day_nor_site_cards(store, kitchen):
     """The plan, the Cook room's pair and the site's cards take the kitchen's own."""
     save_program(store, kitchen, carried(kitchen, "tenders dogwood", altitude_m=SEVEN_M))

@@ -183,6 +183,7 @@ def test_keeping_a_short_simulation_needs_a_name_and_a_reason(store, kitchen, ra
     assert keep_simulation(store, kitchen, cold, WHO).fact.short.by == WHO.by
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(("language", "stamp"), [("en", "SHORT BY "), ("es", "NO LLEGA: FALTAN ")])
 def test_the_card_of_a_short_program_has_short_across_it(kitchen, with_raw, raw, language, stamp):
     """Only with a name; the word and the amount are on the sheet itself, one page, and not on a good card."""
@@ -251,6 +252,7 @@ def test_the_pages_lock_a_short_program(client, store):
     assert tried.status_code == 422
 
 
+@pytest.mark.slow
 def test_the_pages_print_a_short_program_only_for_somebody(client, store, kitchen, raw):
     """Asked first, recorded then; all cards as well; a good card stays one click."""
     save_program(store, kitchen, raw, WHO)

@@ -57,6 +57,7 @@ def tap(client, at_s, **changes):
     return client.post("/day/tap", data={**told, **changes})
 
 
+@pytest.mark.slow
 def test_the_plan_on_paper_and_as_a_picture(client):
     """For its date; a picture that is none is refused, a date that is none too."""
     paper = client.get("/day/plan.pdf", params={"date": "2026-11-27", "lang": "es"})
@@ -148,6 +149,7 @@ def test_a_practice_clock_stands_within_its_day(client):
     assert began.headers["location"].startswith("/day/line?practice=")
 
 
+@pytest.mark.slow
 def test_an_order_is_promised_on_its_page_and_handed_over(client, store):
     """Kept with its pieces and time; ended it is no longer shown; an impossible one is refused."""
     today = dt.date.fromisoformat(client.get("/day/board.json").json()["date"])
@@ -216,6 +218,7 @@ def test_the_board_and_its_part_show_the_time_asked_for(client):
         assert "<html" in shown.text and "<html" not in piece.text
 
 
+@pytest.mark.slow
 def test_what_a_fryer_that_is_down_costs_is_asked_of_the_board(client):
     """For a fryer and for a product; the way back keeps the time."""
     down = client.get("/day/board/down", params={**NOON, "fryer": "alder"})

@@ -53,6 +53,7 @@ def done(client, address, form):
     return page.text, begun.headers["location"]
 
 
+@pytest.mark.slow
 def test_a_design_and_a_row_of_its_trade_off(client):
     """The program it proposes, its window and clock; each row is proved before it is shown."""
     page, job = done(client, "/cook/desk/design", {"product": "wings", "fryer": "left", "stages": "1"})
@@ -64,6 +65,7 @@ def test_a_design_and_a_row_of_its_trade_off(client):
     assert client.post("/cook/desk/job/999/row/0", data={}).status_code == 422
 
 
+@pytest.mark.slow
 def test_a_program_is_carried_to_another_height(client):
     form = {"program": "wings left", "fryer": "left", "altitude": "1500", "stages": "1"}
     page, job = done(client, "/cook/desk/transfer", form)

@@ -371,6 +371,7 @@ def test_an_address_is_known_by_its_route(address, right):
     assert right_to_post(address) == right
 
 
+@pytest.mark.slow
 def test_no_product_code_opens_the_pages_without_a_door():
     """Without one whoever reaches the application may do everything: that is for tests alone."""
     found = []

@@ -187,6 +187,7 @@ def test_a_design_proposes_the_known_program_of_the_pair(client, store, monkeypa
     assert remembered_kitchen(store).program("wedges cedar").version == 2
 
 
+@pytest.mark.slow
 def test_a_kitchen_change_asks_why_and_the_mark_stands_until_a_proof(client, store, monkeypatch):
     """Refused with the text kept; then marked at the desk, on the read-back and in Spanish; a proof that
     holds ends it.

@@ -19,6 +19,7 @@ from tests.demo import FRIDAY
 from tests.rooms.floor.board import NOON, shelf, tell
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("seed", [1, *(pytest.param(n, marks=pytest.mark.slow) for n in (2, 3))])
 def test_a_day_followed_tap_by_tap_is_the_day_read_anew(board, seed):
     """80 drawn taps on a board that plays on from the last look, some told late, some taken back, looked at
