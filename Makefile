@@ -39,7 +39,7 @@ types: $(VENV)/.dev
 	$(BIN)/mypy
 
 quick: $(VENV)/.dev
-	$(BIN)/python -m pytest -q -n 2 --dist worksteal -m "not slow and not browser"
+	$(BIN)/python -m pytest -q -n 3 --dist worksteal -m "not slow and not browser"
 
 bench: $(VENV)/.dev  ## what fell in speed, timings, and accuracy against SciPy and FiPy in the same run
 	$(BIN)/python -m benchmarks.engine
