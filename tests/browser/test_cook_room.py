@@ -55,6 +55,7 @@ def open_page(browser, address, size="desk", path="/cook?program=bone-in+alder",
     page.on("console", lambda m: page.complaints.append(m.text) if m.type in ("error", "warning") else None)
     page.on("pageerror", lambda e: page.complaints.append(str(e)))
     page.goto(address + path)
+    page.evaluate("document.fonts.ready.then(() => 0)")  # another face is wider, and lines break elsewhere
     return page
 
 
