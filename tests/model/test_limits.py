@@ -122,8 +122,8 @@ ENDS = [
     (PROGRAM, "hold_life_s", 1.0, 86400.0, 1e-3, "hold_life"),
     (PROGRAM, "unit_mass_kg", 0.005, 10.0, 1e-6, "bird size"),
     (PROGRAM, "altitude_m", -500.0, 5000.0, 1e-3, "altitude"),
-    (SELL, "margin_money", None, 1e6, 1.0, "margin"),
-    (SELL, "cost_money", None, 1e6, 1.0, "cost"),
+    (SELL, "margin_money", None, 1e9, 1.0, "margin"),
+    (SELL, "cost_money", None, 1e9, 1.0, "cost"),
     (SELL, "case_count", 1, 100_000, 1, "case_count"),
     (SELL, "keep_days_count", 1, 365, 1, "keep_days_count"),
     (SELL, "thaw_s", 0.0, 604800.0, 1e-3, "thaw"),
@@ -134,7 +134,7 @@ ENDS = [
     (Trade(), "filter_s", 0.0, 14400.0, 1e-3, "filter"),
     (Trade(), "warm_up_s", 0.0, 43200.0, 1e-3, "warm_up"),
     (Trade(), "oil_change_s", 0.0, 43200.0, 1e-3, "oil_change"),
-    *((Trade(), name, 0.0, 1e6, 1e-6, name.removesuffix("_money")) for name in AMOUNTS),
+    *((Trade(), name, 0.0, 1e9, 1e-6, name.removesuffix("_money")) for name in AMOUNTS),
     (Trade(), "slot_s", 60.0, 1800.0, 60.0, "slot"),
 ]
 

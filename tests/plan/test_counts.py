@@ -44,6 +44,11 @@ def test_the_whole_file_says_what_a_mark_means(cells, meant):
     assert sold(*cells) == meant
 
 
+def test_a_count_with_letters_behind_it_is_no_count():
+    """Neither thousands nor a temperature: the line is refused."""
+    assert [count_of(text, "") for text in ("1.2K", "2k", "12 C", "12°F")] == [None] * 4
+
+
 @pytest.mark.parametrize(
     "cells",
     [

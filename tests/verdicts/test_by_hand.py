@@ -268,6 +268,11 @@ def test_a_birthday_counts_on_its_day():
     assert judge_age("us_federal", "fryer", None, dt.date(2026, 1, 1)).outcome is Outcome.UNKNOWN
     assert judge_age("atlantis", "fryer", born, dt.date(2026, 1, 1)).outcome is Outcome.UNKNOWN
     assert judge_age("us_federal", "fryer", born, dt.date(1900, 1, 1)).outcome is Outcome.UNKNOWN
+    assert [judge_age("atlantis", "fryer", born, dt.date(2026, 3, d)).minor for d in (14, 15)] == [
+        True,
+        False,
+    ]
+    assert not judge_age("atlantis", "fryer", None, dt.date(2026, 3, 14)).minor
 
 
 def test_an_edition_holds_from_its_day_on():

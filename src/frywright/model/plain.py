@@ -12,7 +12,7 @@ _AS_THEY_ARE = frozenset({float, int, str, bool, type(None)})
 _FIELDS: dict[type, tuple[tuple[str, str], ...] | None] = {}
 
 
-def field_names(cls: type) -> tuple[tuple[str, str], ...] | None:
+def _fields(cls: type) -> tuple[tuple[str, str], ...] | None:
     """Key and field of a dataclass, in the order of its fields; None of any other class."""
     if cls not in _FIELDS:
         named = tuple((f.name.removesuffix("_"), f.name) for f in fields(cls)) if is_dataclass(cls) else None
@@ -27,7 +27,7 @@ def plain(view: Any) -> Any:
     """
     if type(view) in _AS_THEY_ARE:
         return view
-    if (named := field_names(type(view))) is not None:
+    if (named := _fields(type(view))) is not None:
         return {key: plain(getattr(view, name)) for key, name in named}
     if isinstance(view, Mapping):
         return {key: plain(value) for key, value in view.items()}

@@ -14,8 +14,8 @@ CLOCK = re.compile(r"^([01]?\d|2[0-3]):([0-5]\d)$")
 HALF_HOUR_S = 1800.0
 MOST_HANDS = 9
 """Most people on the line who can be typed (own choice)."""
-MOST_MONEY = 1e6
-"""Most money in one figure (own rule)."""
+MOST_MONEY = 1e9
+"""Most money in one figure, in currencies of small units too (own rule)."""
 PIECES = re.compile(r"^(?P<product>[\w-]+)(?:/(?P<cut>[\w-]+))?\s+(?P<count>\d+(?:\.\d+)?)$")
 
 

@@ -207,7 +207,8 @@ def suffix_of(name: str) -> str | None:
 
 
 def within(item: object, where: str, **bounds: tuple[float, float]) -> None:
-    """Refuse the first field of an item that lies outside its lowest and highest value.
+    """Refuse the first field of an item that lies outside its lowest and highest value. Bounds without a
+    source beside them are wide, against slips of the pen (own rules).
 
     Raises
     ------

@@ -22,8 +22,8 @@ LEAST_ALIKE = 3
 
 
 def _bare(text: str) -> str:
-    """A number without a unit behind it; empty for what is none."""
-    found = re.sub(r"\s*(?:°|deg|º)?\s*[CcFfKk]?$", "", text.strip()).lower()
+    """A number as it stands; empty for what is none."""
+    found = text.strip().lower()
     return found if any(c.isdigit() for c in found) and FORM.fullmatch(found) else ""
 
 

@@ -11,13 +11,21 @@ from frywright.catalog import load as catalog
 from frywright.model.errors import InputError
 from frywright.model.findings import Outcome
 
+ADULT_YEARS = 18
+"""Below it nobody is signed for work that other places restrict, where no rule of this place is known:
+hazardous work from 18 years on, ILO Convention 138 (1973), article 3.
+"""
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AgeVerdict:
-    """What the rules of a place say; ``keys`` are the rules that speak against it, advice among them."""
+    """What the rules of a place say; ``keys`` are the rules that speak against it, advice among them.
+    ``minor``: no rule is known, and the person is under ``ADULT_YEARS``.
+    """
 
     outcome: Outcome
     keys: tuple[str, ...] = ()
+    minor: bool = False
 
 
 def years_on(born: dt.date, day: dt.date) -> int:
@@ -28,10 +36,14 @@ def years_on(born: dt.date, day: dt.date) -> int:
     InputError
         Born after the day, or a hundred years before.
     """
-    age = day.year - born.year - ((day.month, day.day) < (born.month, born.day))
+    age = _years(born, day)
     if not 0 <= age <= 100:
         raise InputError("born", born.isoformat(), "a birthday that fits a working person")
     return age
+
+
+def _years(born: dt.date, day: dt.date) -> int:
+    return day.year - born.year - ((day.month, day.day) < (born.month, born.day))
 
 
 def judge_age(place: str, restricted: str, born: dt.date | None, day: dt.date) -> AgeVerdict:
@@ -53,8 +65,10 @@ def judge_age(place: str, restricted: str, born: dt.date | None, day: dt.date) -
         for r in catalog.table("standards/age_rules.toml")["rule"]
         if r["place"] == place and r["restricted"] == restricted and r["from"] <= day
     ]
-    if born is None or not rules:
+    if born is None:
         return AgeVerdict(outcome=Outcome.UNKNOWN)
+    if not rules:
+        return AgeVerdict(outcome=Outcome.UNKNOWN, minor=_years(born, day) < ADULT_YEARS)
     age = years_on(born, day)
     broken = [r for r in rules if age < r["under_years"]]
     outcome = Outcome.FAILS if any(r["law"] for r in broken) else Outcome.MEETS

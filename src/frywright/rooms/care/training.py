@@ -32,15 +32,11 @@ from frywright.rooms.hall import in_turn, write
 from frywright.rooms.kitchen import judged_on
 from frywright.rooms.standing import figure_of, oil_limit_here
 from frywright.trial.ask import CookRequest, ask
-from frywright.verdicts.age import years_on
+from frywright.verdicts.age import ADULT_YEARS, years_on
 from frywright.verdicts.place import place_of
 
 AHEAD_DAYS = 30
 STANDING = {"holds": "holds", "expiring": "expires soon", "expired": "expired", "missing": "not shown yet"}
-ADULT_YEARS = 18
-"""Below it nobody is signed for work that other places restrict, where no rule of this place is known:
-hazardous work from 18 years on, ILO Convention 138 (1973), article 3.
-"""
 MAY = {"meets": "may", "fails": "may not", "unknown": "not known"}
 
 
@@ -120,7 +116,7 @@ def sign_skill(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kep
     place = place_of(judged_on(store, kitchen, date))
     born = _born(store, person.fact)
     verdict = place.judge_age(known[key].get("restricted", ""), born, date)
-    if verdict.outcome is Outcome.UNKNOWN and born is not None and years_on(born, date) < ADULT_YEARS:
+    if verdict.minor:
         raise InputError(
             "person",
             who,
