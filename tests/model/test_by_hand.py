@@ -209,6 +209,20 @@ def test_money_as_people_write_it(amount, currency, text):
     assert money(amount, currency) == text
 
 
+@pytest.mark.parametrize(
+    ("amount", "spread", "text"),
+    [
+        (580.25, 137.04, "$580"),
+        (137.04, 137.04, "$140"),
+        (-58.4, 13.7, "−$58"),
+        (96.0, 1_370.0, "$100"),
+        (5.44, 9.99, "$5.44"),
+    ],
+)
+def test_an_estimate_of_money_shows_no_more_than_its_spread_allows(amount, spread, text):
+    assert money(amount, "$", spread) == text
+
+
 def test_a_dataclass_is_written_in_the_kitchens_units(kitchen):
     fryer = replace(kitchen.fryer("alder"), oil_mass_kg=65 * LB, kind=FryerKind.PRESSURE, vent_s=None)
     us, metric = write(fryer, "us"), write(fryer, "metric")

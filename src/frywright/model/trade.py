@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import re
 from dataclasses import dataclass
 from functools import lru_cache
@@ -128,9 +129,13 @@ class Sell:
         )
 
 
-def money(amount: float, currency: str) -> str:
-    """An amount as people write it: a currency's sign stands before the figure, its letters after."""
-    figure = f"{abs(amount):.2f}"
+def money(amount: float, currency: str, spread: float = 0.0) -> str:
+    """An amount as people write it: a currency's sign stands before the figure, its letters after.
+
+    An estimate whose spread is 10 or more is written to two figures of it.
+    """
+    step = 10.0 ** (math.floor(math.log10(spread)) - 1) if spread >= 10.0 else 0.0
+    figure = f"{step * round(abs(amount) / step):.0f}" if step else f"{abs(amount):.2f}"
     written = f"{figure} {currency}" if currency.isalpha() else f"{currency}{figure}"
     return f"−{written}" if amount < 0 and float(figure) else written
 
