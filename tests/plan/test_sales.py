@@ -99,6 +99,16 @@ def test_late_sales_belong_to_the_day_before_and_refunds_are_taken_back():
     assert sales.refused == ((6, "void", "2026-11-21,12:06,Bucket,9,VOID"),)
 
 
+@pytest.mark.parametrize("head", ["Type", "Transaction", "Action", "Línea"])
+@pytest.mark.parametrize("word", ["Void", "REFUND", "anulado"])
+def test_a_void_is_no_sale_whatever_its_column_is_called(head, word):
+    """Nine voided buckets are left out with their line; one that the till takes back itself is taken back."""
+    text = f"Date,Time,Item,Qty,{head}\n2026-11-20,12:00,Bucket,3,Sale\n2026-11-20,12:05,Bucket,9,{word}\n"
+    sales = told(text + f"2026-11-20,12:06,Bucket,-1,{word}\n2026-11-20,18:00,Bucket,3,Sale\n")
+    assert pieces([sales], TRADE, MENU).of("bone_in").sum() == 40
+    assert sales.refused == ((3, "void", f"2026-11-20,12:05,Bucket,9,{word}"),)
+
+
 def test_sales_outside_of_the_hours_count_to_the_first_and_the_last_quarter_hour():
     """Before the first drop, in the last quarter hour, at the close and after it."""
     trade = Trade(opens="10:00", closes="12:00", first_drop="09:40")

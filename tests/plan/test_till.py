@@ -69,6 +69,32 @@ def test_hours_down_the_side_are_read():
     assert not any("Total" in x for x in found)
 
 
+@pytest.mark.parametrize("hours", [range(11, 20), range(9, 22)])
+@pytest.mark.parametrize("form", ["{}", "{}:00"])
+def test_each_day_may_have_its_own_line_of_hours(hours, form):
+    """A line of hours that comes again is no item called Item, and its hours are those of its own day."""
+
+    def day(date, hours):
+        top = ";".join(form.format(hour) for hour in hours)
+        return f"Sales by hour;{date}\nItem;{top}\nBone" + ";2" * len(hours) + "\n"
+
+    found = lines(day("2026-11-24", range(10, 22)) + day("2026-11-25", hours))
+    assert found == [
+        *(f"2026-11-24;{hour:02d}:00;Bone;2" for hour in range(10, 22)),
+        *(f"2026-11-25;{hour:02d}:00;Bone;2" for hour in hours),
+    ]
+
+
+@pytest.mark.parametrize("columns", [("Item", "Category"), ("Category", "Item")])
+def test_the_item_is_not_its_category(columns):
+    """Of two columns of words the item is the one that names more."""
+    rows = [{"Item": "Bone", "Category": "Chicken"}, {"Item": "Wings", "Category": ""}]
+    text = ",".join(columns) + ",10am,11am,12pm,1pm\n"
+    text += "".join(",".join(row[c] for c in columns) + ",1,,,\n" for row in rows)
+    found = lines(text, picks=Picks(day=dt.date(2026, 11, 25)))
+    assert found == ["2026-11-25;10:00;Bone;1", "2026-11-25;10:00;Wings;1"]
+
+
 def test_days_between_the_lines_are_followed():
     """Two days in one file, each under its own line."""
     text = "Item,10:00,11:00,12:00,13:00\n2026-11-24,,,,\nBone,1,,,\n2026-11-25,,,,\nBone,2,,,\n"

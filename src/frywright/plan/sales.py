@@ -32,6 +32,10 @@ ORDER_WORDS = re.compile(r"order|check|ticket|receipt|trans|bill|pedido|recibo|c
 KIND_WORDS = re.compile(r"type|channel|kind|mode|destination|tipo|canal", re.I)
 VOID_WORDS = re.compile(r"void|status|state|refund|cancel|estado|anul", re.I)
 VOIDED = re.compile(r"void|cancel|refund|return|anul|devol|^y(es)?$|^true$|^1$", re.I)
+VOID_LINE = re.compile(
+    r"void(ed)?|cancel(l?ed)?|refund(ed)?|return(ed)?|anulad[oa]|anulaci[oó]n|devuelt[oa]|devoluci[oó]n", re.I
+)
+"""What a till writes beside a line that is no sale, whatever it calls that column."""
 CATERING = re.compile(r"cater|banquet|bulk|event|large order|evento", re.I)
 TOTALS = re.compile(r"^(sub|grand )?total\b|^sum\b", re.I)
 STEP_S = 900.0
@@ -198,7 +202,8 @@ def _columns(shape: table.Shape, rows: Sequence[table.Row], menu: Sequence[MenuI
     found.kind = _first(header, KIND_WORDS, words, (found.void,))
     texts = [i for i in words if i not in (found.void, found.kind)]
     found.item = _item(header, body, texts, known)
-    found.order = _first(header, ORDER_WORDS, (*numbers, *words), (found.void, found.kind, found.item))
+    numbered = [i for i in words if any(c.isdigit() for cell in body[i] for c in cell)]
+    found.order = _first(header, ORDER_WORDS, (*numbers, *numbered), (found.void, found.kind, found.item))
     found.quantity = _first(header, QUANTITY_WORDS, numbers, (found.order,))
     if found.item < 0 and numbers and header[numbers[0]]:
         items = [i for i in numbers if header[i] and not TOTALS.match(header[i])]
@@ -335,7 +340,9 @@ def _take(row: table.Row, columns: _Columns, order: str, trade: Trade, lines: li
     second, date = clock.second_s, dt.date.fromordinal(day)
     if second < time_of_day_s(trade.rolls_over):
         second, date = second + 86400.0, date - dt.timedelta(days=1)
-    if columns.void >= 0 and VOIDED.search(at(columns.void)):
+    taken_back = (count_of(at(columns.quantity), columns.decimal) or 0.0) < 0
+    marked = any(VOID_LINE.fullmatch(cell) for i, cell in enumerate(cells) if i != columns.item)
+    if (columns.void >= 0 and VOIDED.search(at(columns.void))) or (marked and not taken_back):
         return "void"
     pairs = (
         [(at(columns.item), at(columns.quantity) if columns.quantity >= 0 else "1")]

@@ -188,16 +188,20 @@ def _across(
     rows: Sequence[Sequence[str]], head: int, places: Sequence[int], name: str, day: dt.date | None
 ) -> bytes:
     """Hours along the top, an item in each line; a date stands in its own column, in a line between, above,
-    or in the file's name.
+    or in the file's name. A day may have its own line of hours. Of two columns of words the one that names
+    more is the item, the other its kind.
     """
     known = str(day or "") or _day_in([*rows[:head], [name]])
     names = [n for n in range(places[0]) if n not in places]
     dated = next((n for n in names if _dated(_at(rows, head + 1, n))), None) if len(names) > 1 else None
-    item = next(
-        (n for n in reversed(names) if n != dated and not table.is_number(_at(rows, head + 1, n))), names[-1]
-    )
+    words = [n for n in names[::-1] if n != dated and not table.is_number(_at(rows, head + 1, n))]
+    named = {n: len({_at([row], 0, n) for row in rows[head + 1 :]} - {""}) for n in words}
+    item, hours = max(words, key=named.__getitem__, default=names[-1]), rows[head]
     lines = [["date", "time", "item", "quantity"]]
     for row in rows[head + 1 :]:
+        if (again := _run(row)) and _at([row], 0, item) == hours[item]:
+            places, hours = again, row
+            continue
         filled = [cell for cell in row if cell]
         if len(filled) <= 2 and not any(n < len(row) and table.is_number(row[n]) for n in places):
             known = _day_in([row]) or known
@@ -207,7 +211,7 @@ def _across(
         for n in places:
             count = row[n] if n < len(row) else ""
             if count and count not in ("0", "-"):
-                lines.append([known or _no_day(name), _hour(rows[head][n]), title, count])
+                lines.append([known or _no_day(name), _hour(hours[n]), title, count])
     return _written(lines)
 
 
