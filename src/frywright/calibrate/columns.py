@@ -40,11 +40,7 @@ def _column(rows: Sequence[Sequence[str]], i: int) -> list[str]:
 
 def clock_of(rows: list[list[str]], shape: table.Shape, told: Mapping[str, str]) -> Clock:
     """Where the time stands; a file without times is counted by the interval told, or by seconds.
-
-    Raises
-    ------
-    InputError
-        The interval told is impossible.
+    Raises InputError: the interval told is impossible.
     """
     both: list[int] = []
     dates: list[int] = []

@@ -62,12 +62,7 @@ class Control:
 
 def control_mean(peaks: Sequence[float], valleys: Sequence[float]) -> float:
     """Mean of the mean of the peaks and the mean of the valleys, in the unit given (common practice, no
-    source).
-
-    Raises
-    ------
-    InputError
-        There is no peak or no valley.
+    source). Raises InputError: there is no peak or no valley.
     """
     if not peaks or not valleys:
         raise InputError("peaks and valleys", "missing", "at least one of each")

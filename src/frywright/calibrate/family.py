@@ -150,7 +150,8 @@ def _as_solved(raw: RawHistory, spans: list[Span]) -> list[Span]:
 def family_of(
     course: Course, cut_key: str, mass_kg: float | None, start_c: float, limit_c: float, calibrated: bool
 ) -> Family:
-    """Solve the family of one piece.
+    """Solve the family of one piece. Raises InputError: the cut is not in this product, or its core does not
+    reach the limit in this program, kept up for longer.
 
     Parameters
     ----------
@@ -159,12 +160,6 @@ def family_of(
     mass_kg : its weight, or None where nobody weighed it
     start_c : its temperature at the drop
     limit_c : the core that is asked of it
-
-    Raises
-    ------
-    InputError
-        The cut is not in this product, or its core does not reach the limit in this program, kept up for
-        longer.
     """
     plan = course.plan
     kind = _kind(plan, cut_key, mass_kg)

@@ -60,18 +60,14 @@ class Fit:
 def fit(trials: Sequence[Trial], free: Sequence[str], *, sensor_sd_k: float = 0.5) -> Fit:
     """Fit ``free`` parameters to all trials together, core curves up to the lift.
 
-    The moment of every drop may lie a second beside what was found.
+    The moment of every drop may lie a second beside what was found. Raises InputError: no trial, an unknown
+    parameter, or nothing measured that could carry a fit.
 
     Parameters
     ----------
     trials : loads of one product on one fryer
     free : names from :data:`PARAMETERS`
     sensor_sd_k : standard deviation of a probe's offset, and of its drift over a load [K]
-
-    Raises
-    ------
-    InputError
-        No trial, an unknown parameter, or nothing measured that could carry a fit.
     """
     for name in free:
         if name not in PARAMETERS:

@@ -46,11 +46,7 @@ class HoldLife:
 
 def hold_life(readings: Sequence[HoldReading], aim: HoldAim) -> HoldLife:
     """Last time at which, as at every time before, all repeats are hot and enough of them pass every score.
-
-    Raises
-    ------
-    InputError
-        No readings, or a reading lacks a score that the aim asks for.
+    Raises InputError: no readings, or a reading lacks a score that the aim asks for.
     """
     if not readings:
         raise InputError("readings", "none", "at least one")

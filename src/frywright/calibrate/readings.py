@@ -97,7 +97,8 @@ def read_log(
     progress: Callable[[float], None] | None = None,
     size_bytes: int = 0,
 ) -> Log:
-    """Read a logger's file.
+    """Read a logger's file. Raises DataError: the file is empty, no text, or holds no times and readings.
+    Raises InputError: an answer is impossible.
 
     Parameters
     ----------
@@ -106,13 +107,6 @@ def read_log(
     answers : answers to earlier questions: ``date_order``, ``unit``, ``unit:CH3``, ``role:CH3``, ``interval``
     progress : called with the share read, 0 to 1; may raise to cancel
     size_bytes : size of the file, for the progress
-
-    Raises
-    ------
-    DataError
-        The file is empty, no text, or holds no times and readings.
-    InputError
-        An answer is impossible.
     """
     told = dict(answers or {})
     head = stream.read(table.HEAD_BYTES)

@@ -151,11 +151,7 @@ def heat_up_in(time_s: Array, oil_c: Array, from_c: float, to_c: float, oil_mass
 
 def compare_heat_up(now: HeatUp, first_day: HeatUp) -> tuple[float, Note]:
     """Ratio of a heat-up to the first day's, and a hint. A hint is never a diagnosis.
-
-    Raises
-    ------
-    InputError
-        Level or start temperature differ too much: the test is void.
+    Raises InputError: level or start temperature differ too much: the test is void.
     """
     if abs(now.oil_mass_kg / first_day.oil_mass_kg - 1.0) > LEVEL_SHARE:
         raise InputError(

@@ -22,11 +22,7 @@ def tolerance_factor(count: int, coverage: float = 0.95, confidence: float = 0.9
     """Factor k: with ``confidence``, ``coverage`` of all pieces lie above mean - k s.
 
     k = t'(confidence; n - 1, z_coverage sqrt(n)) / sqrt(n) with the noncentral t distribution.
-
-    Raises
-    ------
-    InputError
-        Fewer than 2 readings, or a share outside 0.5 to 1.
+    Raises InputError: fewer than 2 readings, or a share outside 0.5 to 1.
     """
     from scipy.stats import nct, norm
 
@@ -119,13 +115,9 @@ class SampleAim:
 def prove_sample(readings_c: Sequence[float], aim: SampleAim, *, thermometer_checked: bool) -> SampleProof:
     """Judge readings of the coldest pieces.
 
-    Any reading below the limit fails whatever the bound says; without a thermometer check it is no
-    evidence. The guard band is taken off every reading first.
-
-    Raises
-    ------
-    InputError
-        Fewer than 2 readings, or one that no thermometer in a piece can show.
+    Any reading below the limit fails whatever the bound says; without a thermometer check it is no evidence.
+    The guard band is taken off every reading first. Raises InputError: fewer than 2 readings, or one that no
+    thermometer in a piece can show.
     """
     _check(readings_c)
     read = np.asarray(readings_c, dtype=float) - aim.guard_k

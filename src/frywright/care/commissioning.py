@@ -99,12 +99,8 @@ def altitude_share(altitude_m: float) -> float:
 
 
 def survey(plate: Plate, site: SiteFacts) -> list[Point]:
-    """Every point of a site against the plate.
-
-    Raises
-    ------
-    InputError
-        A fuel that is neither electric nor gas, or a plate without its figures.
+    """Every point of a site against the plate. Raises InputError: a fuel that is neither electric nor gas, or
+    a plate without its figures.
     """
     if plate.fuel not in ("electric", "gas") or not plate.power_w > 0:
         raise InputError("fuel", repr(plate.fuel), "electric or gas, with the input from the plate")

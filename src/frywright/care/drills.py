@@ -182,13 +182,7 @@ class _Run:
 
 
 def drills_for(kitchen: Kitchen) -> tuple[Drill, ...]:
-    """Every drill of a kitchen, by program.
-
-    Raises
-    ------
-    InputError
-        The kitchen has no program to drill.
-    """
+    """Every drill of a kitchen, by program. Raises InputError: the kitchen has no program to drill."""
     programs = [kitchen.program(name) for name in sorted({p.name for p in kitchen.programs})]
     programs = [
         p

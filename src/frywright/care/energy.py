@@ -41,12 +41,7 @@ def energy_day(
     preheat_j: float,
 ) -> EnergyDay:
     """A day of one fryer; the time that the food needs at the production capacity is cooking, the rest is
-    idle.
-
-    Raises
-    ------
-    InputError
-        More food than the hours can cook, or figures out of range.
+    idle. Raises InputError: more food than the hours can cook, or figures out of range.
     """
     if (
         not on_s > 0
@@ -99,12 +94,7 @@ def idle_w(fryer: Fryer, set_c: float, room_c: float) -> float:
 
 def heat_up(fryer: Fryer, oil: Oil, from_c: float, to_c: float, room_c: float) -> Warming:
     """Time and energy from one temperature to another at full heat, solid shortening melted first under low
-    heat.
-
-    Raises
-    ------
-    InputError
-        A range that does not rise, or a fryer whose heat cannot reach it.
+    heat. Raises InputError: a range that does not rise, or a fryer whose heat cannot reach it.
     """
     if not -10.0 <= from_c < to_c <= CEILING_C:
         raise InputError(
@@ -153,12 +143,8 @@ class Start:
 
 def start_times(starts: Sequence[Start], cap_w: float = inf) -> list[float]:
     """Latest start of every fryer so that each is ready in time and the heaters together stay under the cap;
-    holding counts at its mean.
-
-    Raises
-    ------
-    InputError
-        One fryer alone passes the cap with the others held: it cannot be done.
+    holding counts at its mean. Raises InputError: one fryer alone passes the cap with the others held: it
+    cannot be done.
     """
     spare = cap_w - sum(s.idle_w for s in starts)
     found: dict[int, float] = {}
@@ -201,12 +187,7 @@ class Setback:
 
 def setback(fryer: Fryer, oil: Oil, set_c: float, lowest_c: float, pause_s: float, room_c: float) -> Setback:
     """A pause with the heat set back to ``lowest_c`` and back at the set point by its end; loss follows the
-    oil's temperature.
-
-    Raises
-    ------
-    InputError
-        A setback that is not below the set point, or no pause.
+    oil's temperature. Raises InputError: a setback that is not below the set point, or no pause.
     """
     if not room_c < lowest_c < set_c or not pause_s > 0:
         raise InputError(
@@ -251,16 +232,11 @@ def heavy_load(history: FryHistory, input_share_frac: float = 1.0) -> HeavyLoad:
 
     Energy into the food is what the oil gave it: heater less loss to the room and less what oil and metal
     gained. Energy in is counted until the oil stands where it stood at the drop; capacity is the load over
-    cook time and recovery.
+    cook time and recovery. Raises InputError: a share outside 10 to 100 %.
 
     Parameters
     ----------
     input_share_frac : heat into the oil over energy into the fryer, 1 for electric; for gas from the plate
-
-    Raises
-    ------
-    InputError
-        A share outside 10 to 100 %.
     """
     if not 0.1 <= input_share_frac <= 1.0:
         raise InputError("input share", input_share_frac, "0.1 to 1")

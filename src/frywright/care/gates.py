@@ -88,11 +88,8 @@ def titles_of(keys: Collection[str]) -> dict[str, str]:
 
 def check(step: Step, done: Collection[str], signed: Signed) -> tuple[str, ...]:
     """Whether a step may be signed; the needs it passes over by name and reason, mostly none.
-
-    Raises
-    ------
-    InputError
-        A role that may not sign it, no second person where two must look, or a step before what it needs.
+    Raises InputError: a role that may not sign it, no second person where two must look, or a step before
+    what it needs.
     """
     if not may_sign(signed.role, step.who):
         raise InputError(

@@ -49,17 +49,12 @@ class Wear:
 
 
 def wear(figure: str, first_s: float | None, days: Sequence[float], values_s: Sequence[float]) -> Wear:
-    """Judge a figure's readings.
+    """Judge a figure's readings. Raises InputError: an unknown figure, or readings that are no times.
 
     Parameters
     ----------
     first_s : the first day's; None where nobody kept it
     days, values_s : when it was read (days, rising) and what was read, oldest first
-
-    Raises
-    ------
-    InputError
-        An unknown figure, or readings that are no times.
     """
     if figure not in FIGURES:
         raise InputError("figure", repr(figure), "one of: {known}", values={"known": ", ".join(FIGURES)})

@@ -25,12 +25,8 @@ def most_units(fryer: Fryer, cut_set: CutSet, unit_mass_kg: float) -> float:
 
 
 def check_load(kitchen: Kitchen, program: Program) -> None:
-    """Refuse a program whose own full load is more than its fryer takes.
-
-    Raises
-    ------
-    InputError
-        ``load_heads`` is 0 or less, or above the fryer's capacity.
+    """Refuse a program whose own full load is more than its fryer takes. Raises InputError: ``load_heads`` is
+    0 or less, or above the fryer's capacity.
     """
     if program.load_heads is None:
         return

@@ -15,12 +15,8 @@ ONLY_PRESSURE = ("vent", "head_volume", "relief_gauge")
 
 def with_measured(text: str, fryer: str, name: str, line: str) -> str:
     """A kitchen file in which a fryer has a measured value: ``line`` in place of the value of that name, in
-    whatever unit it stood, and the name no longer among its estimates.
-
-    Raises
-    ------
-    InputError
-        The file has no such fryer.
+    whatever unit it stood, and the name no longer among its estimates. Raises InputError: the file has no
+    such fryer.
     """
     tables = Source(text, "kitchen.toml").load().get("fryer", [])
     number = next((n for n, table in enumerate(tables) if table.get("key") == fryer), None)

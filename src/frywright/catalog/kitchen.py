@@ -40,13 +40,7 @@ TABLES = (
 
 
 def parse_kitchen(text: str, file: str = "kitchen.toml") -> Kitchen:
-    """Kitchen from the text of its file.
-
-    Raises
-    ------
-    DataError
-        With every problem found: file, line, caret, remedy.
-    """
+    """Kitchen from the text of its file. Raises DataError: every problem found, with line, caret, remedy."""
     source = Source(text, file)
     tables = source.load()
     problems: list[Problem] = []

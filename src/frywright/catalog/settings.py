@@ -16,12 +16,8 @@ NEAR_PLACE_M = 150.0
 
 
 def read_settings(table: Mapping[str, Any], source: Source, path: str) -> tuple[MachineSetting, ...]:
-    """The settings of a fryer's table, each with the wrong values the kitchen knows.
-
-    Raises
-    ------
-    DataError
-        One is not sound; every problem has its place in the file.
+    """The settings of a fryer's table, each with the wrong values the kitchen knows. Raises DataError: one is
+    not sound; every problem has its place in the file.
     """
     found, problems = [], []
     for place, part in parts_of(table, "setting", source, path):

@@ -68,12 +68,8 @@ class Shop:
 
     @cached_property
     def kitchen(self) -> Kitchen:
-        """The kitchen as its store knows it, with the programs saved there.
-
-        Raises
-        ------
-        NoKitchenError
-            The store holds none yet: nothing is invented for it.
+        """The kitchen as its store knows it, with the programs saved there. Raises NoKitchenError: the store
+        holds none yet: nothing is invented for it.
         """
         if self._alone is not None:
             return self._alone
@@ -243,13 +239,7 @@ def is_store(where: str) -> bool:
 
 
 def read_file(path: Path, name: str = "file") -> bytes:
-    """A file somebody named.
-
-    Raises
-    ------
-    InputError
-        It is not there, or cannot be read.
-    """
+    """A file somebody named. Raises InputError: it is not there, or cannot be read."""
     try:
         return path.read_bytes()
     except OSError as error:
@@ -257,13 +247,7 @@ def read_file(path: Path, name: str = "file") -> bytes:
 
 
 def read_words(path: Path, name: str = "file") -> str:
-    """The text of a file somebody named.
-
-    Raises
-    ------
-    InputError
-        It cannot be read, or is no text.
-    """
+    """The text of a file somebody named. Raises InputError: it cannot be read, or is no text."""
     try:
         return read_file(path, name).decode("utf-8-sig")
     except UnicodeDecodeError as error:
@@ -271,13 +255,7 @@ def read_words(path: Path, name: str = "file") -> str:
 
 
 def write_file(out: Path, data: bytes, option: str = "--out") -> None:
-    """Write a file somebody named.
-
-    Raises
-    ------
-    InputError
-        It cannot be written there.
-    """
+    """Write a file somebody named. Raises InputError: it cannot be written there."""
     try:
         out.write_bytes(data)
     except OSError as error:

@@ -34,12 +34,8 @@ class Client:
     timeout_s: float = 30.0
 
     def read(self, path: str, **query: Any) -> Any:
-        """A GET below ``/api/v1``, for example ``read("oil")``.
-
-        Raises
-        ------
-        AccessError, InputError, RecordError
-            As the server says.
+        """A GET below ``/api/v1``, for example ``read("oil")``. Raises AccessError, InputError,
+        RecordError: as the server says.
         """
         text = urllib.parse.urlencode({k: v for k, v in query.items() if v is not None})
         return self._call("GET", f"{path}?{text}" if text else path, None, "")
@@ -54,24 +50,16 @@ class Client:
             after = block[-1]["number"]
 
     def write(self, path: str, body: dict[str, Any], key: str = "") -> dict[str, Any]:
-        """A POST below ``/api/v1``, once, however often it must be sent.
-
-        Raises
-        ------
-        AccessError, InputError, RecordError
-            As the server says; a server that cannot be reached after several tries is a RecordError and may
-            be tried again with the same key.
+        """A POST below ``/api/v1``, once, however often it must be sent. Raises AccessError, InputError,
+        RecordError: as the server says; a server that cannot be reached after several tries is a RecordError
+        and may be tried again with the same key.
         """
         found = self._call("POST", path, body, key or uuid.uuid4().hex)
         return dict(found)
 
     def send(self, path: str, stream: BinaryIO) -> dict[str, Any]:
         """A POST of a file's bytes below ``/api/v1``; the receiver knows it by its content.
-
-        Raises
-        ------
-        AccessError, InputError, RecordError
-            As the server says.
+        Raises AccessError, InputError, RecordError: as the server says.
         """
         size = stream.seek(0, 2)
         headers = {"Content-Type": "application/octet-stream", "Content-Length": str(size)}

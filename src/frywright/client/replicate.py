@@ -37,14 +37,9 @@ class Sent:
 
 
 def replicate(store: Store, client: Client) -> Sent:
-    """One turn: send what the office lacks, then take what it released.
-
-    Raises
-    ------
-    InputError
-        The address is not https.
-    RecordError
-        The office holds another record of this site, or cannot be reached; what was sent up to there stays.
+    """One turn: send what the office lacks, then take what it released. Raises InputError: the address is not
+    https. Raises RecordError: the office holds another record of this site, or cannot be reached; what was
+    sent up to there stays.
     """
     _private(client.address)
     there = client.read("sync")
@@ -75,11 +70,7 @@ def _send_anchor(store: Store, client: Client, head: Point) -> None:
 
 def _private(address: str) -> None:
     """The token opens a kitchen's record at the office: it goes over TLS, or not off this machine.
-
-    Raises
-    ------
-    InputError
-        The address is neither.
+    Raises InputError: the address is neither.
     """
     parts = urlsplit(address)
     if parts.scheme != "https" and parts.hostname not in ("127.0.0.1", "localhost", "::1"):

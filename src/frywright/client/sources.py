@@ -57,11 +57,7 @@ class Heard:
 
 def open_source(address: str, take: Take, stop: threading.Event) -> tuple[Heard, Callable[[], None]]:
     """What listens to an address, and its state; call what is returned to listen until stopped.
-
-    Raises
-    ------
-    InputError
-        The address is none of the known forms, or the library for it is not installed.
+    Raises InputError: the address is none of the known forms, or the library for it is not installed.
     """
     heard, parts = Heard(), urlsplit(address)
     if parts.scheme in ("mqtt", "mqtts") and parts.hostname:

@@ -76,12 +76,8 @@ def break_even(
     seed: int = 1,
 ) -> tuple[BreakEven, ...]:
     """Time and set point of the main stage at which so many of its loads fail, over one spread; none where
-    that stage ends by a condition.
-
-    Raises
-    ------
-    InputError
-        A share is too small for the loads drawn, or more than half.
+    that stage ends by a condition. Raises InputError: a share is too small for the loads drawn, or more than
+    half.
     """
     for share in shares:
         if not LEAST_SHARE <= share <= 0.5:

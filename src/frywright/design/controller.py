@@ -46,11 +46,7 @@ class Rendered:
 
 def rounded(program: Program, controller: Controller) -> Program:
     """The program on the controller's steps; stage ends are rounded, so that times never add up wrong.
-
-    Raises
-    ------
-    InputError
-        Too many stages, a stage that waits for a condition, or a value outside what it takes.
+    Raises InputError: too many stages, a stage that waits for a condition, or a value outside what it takes.
     """
     plain = program.timed()
     if len(plain.stages) > controller.stage_count:
@@ -70,12 +66,8 @@ def rounded(program: Program, controller: Controller) -> Program:
 
 
 def on_steps(told: Sequence[tuple[float, LidState, float]], controller: Controller, name: str) -> list[Stage]:
-    """Stages told as set point, lid and length, on the controller's steps.
-
-    Raises
-    ------
-    InputError
-        A value outside what the controller takes.
+    """Stages told as set point, lid and length, on the controller's steps. Raises InputError: a value outside
+    what the controller takes.
     """
     step = controller.time_step_s
     ends = [round(end / step) * step for end in accumulate(length for _, _, length in told)]
@@ -116,12 +108,8 @@ def _round_temp(set_c: float, controller: Controller) -> float:
 
 
 def render(program: Program, controller: Controller, slot: int = 1) -> Rendered:
-    """Values to key in. The program is rounded first; prove the rounded one.
-
-    Raises
-    ------
-    InputError
-        As :func:`rounded`; or the slot does not exist.
+    """Values to key in. The program is rounded first; prove the rounded one. Raises InputError: as
+    :func:`rounded`; or the slot does not exist.
     """
     if not 1 <= slot <= controller.slot_count:
         raise InputError("slot", slot, "1 to {most}", values={"most": controller.slot_count})

@@ -136,12 +136,8 @@ def design(
     effort: Effort | None = None,
 ) -> Design:
     """Search the best staged program of a product on a fryer, over all loads; its own proof holds.
-
-    Raises
-    ------
-    InputError
-        No program meets the goals; the message names the goal that binds and the nearest found. Or the
-        fryer's vent was never told, or takes too long.
+    Raises InputError: no program meets the goals; the message names the goal that binds and the nearest
+    found. Or the fryer's vent was never told, or takes too long.
     """
     goals, effort = goals or Goals(), effort or Effort()
     require_vent(kitchen, fryer)
@@ -182,11 +178,8 @@ def offered(
 
     While the proof fails, all candidates are made longer by what it lacked, and compared again. Each proof
     draws loads of its own: what a program was made long enough for proves nothing of it.
-
-    Raises
-    ------
-    InputError
-        Made long enough for its proof, no candidate meets the goals; or its vent takes too long.
+    Raises InputError: made long enough for its proof, no candidate meets the goals; or its vent takes too
+    long.
     """
     for seed in range(1, PROOF_TRIES + 1):
         front = pareto(good, goals)

@@ -283,7 +283,7 @@ def prove(
     confidence: float = 0.95,
     progress: Callable[[float], None] | None = None,
 ) -> Proof:
-    """Prove a plan over a spread of conditions.
+    """Prove a plan over a spread of conditions. Raises InputError: no samples, or an impossible confidence.
 
     Parameters
     ----------
@@ -295,11 +295,6 @@ def prove(
     seed : same seed, same answer
     confidence : of the lower bounds, between 0.5 and 1
     progress : called with the share done; may raise to cancel
-
-    Raises
-    ------
-    InputError
-        No samples, or an impossible confidence.
     """
     if not 0.5 < confidence < 1.0:
         raise InputError("confidence", confidence, "between 0.5 and 1")

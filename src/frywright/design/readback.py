@@ -63,12 +63,7 @@ def degrees_c(text: str, controller: Controller) -> float:
 
 def tidy(value: Keyed, text: str, controller: Controller) -> str:
     """What was read, written as a card writes it: ``03:40`` is 3:40, ``335.0°F`` is 335, ``OFF`` is nothing
-    held.
-
-    Raises
-    ------
-    InputError
-        It cannot be read, or has two readings: look at the display again.
+    held. Raises InputError: it cannot be read, or has two readings: look at the display again.
     """
     where, text = f"stage {value.stage}" if value.stage else "", text.strip()
     if value.what == "lid":

@@ -173,13 +173,9 @@ class Target:
 def transfer(
     source: Kitchen, program: Program, target: Target, limit: CookLimit, effort: Effort | None = None
 ) -> Transfer:
-    """The program of another fryer, bird, load or place that gives the same food.
-
-    Raises
-    ------
-    InputError
-        The limit is not met over all loads even at the longest time; the message says how near it comes.
-        Or a vent was never told, or takes too long.
+    """The program of another fryer, bird, load or place that gives the same food. Raises InputError: the
+    limit is not met over all loads even at the longest time; the message says how near it comes. Or a vent
+    was never told, or takes too long.
     """
     kitchen, effort = target.kitchen, effort or Effort()
     require_vent(kitchen, target.fryer)

@@ -99,11 +99,7 @@ def _text(content: bytes) -> str:
 
 def key_file(store: Store) -> Path:
     """Where a store's key lies: the file that ``FRYWRIGHT_KEY`` names, else beside an SQLite store.
-
-    Raises
-    ------
-    RecordError
-        A PostgreSQL store, and no file is named.
+    Raises RecordError: a PostgreSQL store, and no file is named.
     """
     named = os.environ.get(KEY_SETTING)
     if named:
@@ -117,12 +113,8 @@ def key_file(store: Store) -> Path:
 
 
 def signing_key(store: Store) -> Ed25519PrivateKey:
-    """The store's key, made at its first use, for its owner alone.
-
-    Raises
-    ------
-    RecordError
-        No file is named for it, others may read it, or it is no key.
+    """The store's key, made at its first use, for its owner alone. Raises RecordError: no file is named for
+    it, others may read it, or it is no key.
     """
     path = key_file(store)
     try:
@@ -169,12 +161,8 @@ def public_key(key: Ed25519PrivateKey) -> str:
 
 
 def anchored(store: Store, head: Point, at: dt.datetime, name: str = "") -> Anchor:
-    """A head of a kitchen's chain, signed together with the name the kitchen has now.
-
-    Raises
-    ------
-    RecordError
-        The store has no entry yet, or its key cannot be used.
+    """A head of a kitchen's chain, signed together with the name the kitchen has now. Raises RecordError: the
+    store has no entry yet, or its key cannot be used.
     """
     if not head.number:
         raise RecordError("The store has no entry yet: there is nothing to anchor.")
@@ -208,12 +196,8 @@ def anchor_or_why(
 
 
 def read_anchors(text: str) -> list[Anchor]:
-    """Every anchor of a text, wherever its lines were broken.
-
-    Raises
-    ------
-    RecordError
-        There is none, or one is cut off or mistyped.
+    """Every anchor of a text, wherever its lines were broken. Raises RecordError: there is none, or one is
+    cut off or mistyped.
     """
     found = []
     for match in LINE.finditer(text):
@@ -245,12 +229,8 @@ def read_anchors(text: str) -> list[Anchor]:
 
 def compare_each(store: Store, anchors: Iterable[Anchor]) -> None:
     """Whether each kitchen of a store still has every entry that its anchors name; one that names no kitchen
-    is of the kitchen that ``store`` shows.
-
-    Raises
-    ------
-    RecordError
-        As :func:`compare`; or an anchor is of a kitchen that is not in this store.
+    is of the kitchen that ``store`` shows. Raises RecordError: as :func:`compare`; or an anchor is of a
+    kitchen that is not in this store.
     """
     known = store.sites()
     for anchor in anchors:
@@ -264,12 +244,8 @@ def compare_each(store: Store, anchors: Iterable[Anchor]) -> None:
 
 
 def compare(store: Store, anchors: Iterable[Anchor]) -> None:
-    """Whether a chain still has every entry that anchors name, as it was.
-
-    Raises
-    ------
-    RecordError
-        An anchor was altered, its entry is gone, or the entry is another one now.
+    """Whether a chain still has every entry that anchors name, as it was. Raises RecordError: an anchor was
+    altered, its entry is gone, or the entry is another one now.
     """
     for anchor in anchors:
         told = {

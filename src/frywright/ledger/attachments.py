@@ -46,12 +46,8 @@ class Attachments:
         return digest.hexdigest(), size
 
     def open(self, name: str) -> BinaryIO:
-        """The file of a hash, checked against it.
-
-        Raises
-        ------
-        RecordError
-            The file is missing or its content is not what its name says.
+        """The file of a hash, checked against it. Raises RecordError: the file is missing or its content is
+        not what its name says.
         """
         if len(name) != 64 or not all(c in "0123456789abcdef" for c in name):
             raise RecordError("{name} is not the name of a kept file.", name=repr(name))

@@ -73,13 +73,8 @@ class _Text:
 
 def backup(store: Store, out: Path, progress: Callable[[int], None] = lambda n: None) -> Manifest:
     """Write a backup while the store is in use: everything up to the newest entry at the start; checked
-    before it takes its name.
-
-    Raises
-    ------
-    RecordError
-        The chain of the store is broken, a kept file was changed or lost, or the place cannot be written;
-        nothing takes the name.
+    before it takes its name. Raises RecordError: the chain of the store is broken, a kept file was changed or
+    lost, or the place cannot be written; nothing takes the name.
     """
     files = Attachments(store.files)
     ends = {site: store.at(site).last() for site in store.sites()}
@@ -155,12 +150,8 @@ def _told(manifest: Manifest) -> dict[str, Any]:
 
 
 def check(path: Path) -> Manifest:
-    """Read a whole backup and follow its chain, writing nothing.
-
-    Raises
-    ------
-    RecordError
-        What does not fit, and where.
+    """Read a whole backup and follow its chain, writing nothing. Raises RecordError: what does not fit, and
+    where.
     """
     with _read(path), _opened(path) as archive:
         told = _manifest(archive)
@@ -207,12 +198,8 @@ def _other_end(count: int, told: int) -> RecordError:
 
 def restore(path: Path, store: Store) -> Manifest:
     """Put a backup into an empty store, entry by entry against the chain, and its original files by their
-    content.
-
-    Raises
-    ------
-    RecordError
-        The store is not empty, or something does not fit; what was written up to there is whole and verifies.
+    content. Raises RecordError: the store is not empty, or something does not fit; what was written up to
+    there is whole and verifies.
     """
     _empty(store)
     with _read(path), _opened(path) as archive:
@@ -242,11 +229,7 @@ def restore(path: Path, store: Store) -> Manifest:
 
 def import_lines(stream: BinaryIO, store: Store) -> int:
     """Put exported JSON lines into an empty store, against the chain; original files are not among them.
-
-    Raises
-    ------
-    RecordError
-        The store is not empty, or a line does not fit.
+    Raises RecordError: the store is not empty, or a line does not fit.
     """
     _empty(store)
     return _add(store, read_lines(stream))
@@ -371,11 +354,7 @@ def _manifest(archive: zipfile.ZipFile) -> Manifest:
 
 def read_lines(stream: Any) -> Iterator[Recorded]:
     """Entries of exported JSON lines; a line longer than any entry is refused before it is read whole.
-
-    Raises
-    ------
-    RecordError
-        A line that is none of ours, with its number.
+    Raises RecordError: a line that is none of ours, with its number.
     """
     number = 0
     while line := stream.readline(LONGEST_LINE_BYTES + 1):
@@ -392,12 +371,8 @@ def read_lines(stream: Any) -> Iterator[Recorded]:
 
 
 def as_recorded(row: Any, number: int) -> Recorded:
-    """An exported entry, whose hash nobody has checked yet.
-
-    Raises
-    ------
-    RecordError
-        It is none of ours; ``number`` says which line it is.
+    """An exported entry, whose hash nobody has checked yet. Raises RecordError: it is none of ours;
+    ``number`` says which line it is.
     """
     try:
         entry = Entry(

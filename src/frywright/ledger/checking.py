@@ -73,16 +73,12 @@ class Checked:
 
 
 def checked(store: Store, now: dt.datetime, *, read_files: bool = True) -> Checked:
-    """Walk a store from its first entry.
+    """Walk a store from its first entry. Raises RecordError: the chain is broken; the message names the first
+    entry that does not fit.
 
     Parameters
     ----------
     read_files : whether originals are read against their hash; else only that they are there
-
-    Raises
-    ------
-    RecordError
-        The chain is broken; the message names the first entry that does not fit.
     """
     count, head = store.verify()
     lost = lost_originals(store, read=read_files)

@@ -37,11 +37,7 @@ WRITER_LOCK = 7_310_221
 def opened(url: str, *, passing: bool = False) -> sa.Engine:
     """The engine of a database, at the newest schema. A file is opened for each block and closed after it, so
     that nothing lingers. One that is soon gone gets its tables at once, without the steps that led to them.
-
-    Raises
-    ------
-    RecordError
-        It is no store, or one of a newer program.
+    Raises RecordError: it is no store, or one of a newer program.
     """
     try:
         engine = (

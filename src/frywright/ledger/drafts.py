@@ -40,11 +40,7 @@ def read_draft(store: Store, name: str) -> Draft:
 
 def change_draft(store: Store, name: str, change: Callable[[Draft], Mapping[str, Any]]) -> Draft:
     """Change a draft as one step: ``change`` sees it as it stands, so that no writer overtakes another.
-
-    Raises
-    ------
-    InputError
-        It grew beyond what answers of people need.
+    Raises InputError: it grew beyond what answers of people need.
     """
     with store.writing() as writer:
         row = writer.connection.execute(DRAFT.select().where(*_named(store, name))).first()

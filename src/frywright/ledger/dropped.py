@@ -46,12 +46,8 @@ class Walk:
         self._open: dict[int, Recorded] = {}
 
     def passed(self, items: Iterable[Recorded]) -> Iterator[Recorded]:
-        """The same entries; at their end none that is empty may be left.
-
-        Raises
-        ------
-        RecordError
-            An entry is empty and none says why, or another one than was dropped.
+        """The same entries; at their end none that is empty may be left. Raises RecordError: an entry is
+        empty and none says why, or another one than was dropped.
         """
         for item in items:
             if item.entry.kind == DROPPED:
@@ -70,11 +66,7 @@ class Walk:
 
 def fits(by: Kept[EntriesDropped], items: Sequence[Recorded]) -> None:
     """Whether entries are what an entry says was left, old enough and of kinds that may go.
-
-    Raises
-    ------
-    RecordError
-        They are not.
+    Raises RecordError: they are not.
     """
     kinds = [kind_before(i) if i.entry.kind == DROPPED else i.entry.kind for i in items]
     pairs = list(zip(items, kinds, strict=True))
@@ -97,12 +89,8 @@ class Told:
         self._by = {number: item for item in found for number in item.fact.numbers if number < item.number}
 
     def check(self, number: int) -> None:
-        """Whether an empty entry was dropped on record.
-
-        Raises
-        ------
-        RecordError
-            It was not, or it is not what was left of it.
+        """Whether an empty entry was dropped on record. Raises RecordError: it was not, or it is not what was
+        left of it.
         """
         by = self._by.get(number)
         if by is None:
@@ -123,13 +111,9 @@ def entries_in(store: Store, stretches: Iterable[tuple[int, int]]) -> Iterator[R
 
 def follow(there: Store, by: Kept[EntriesDropped], now: dt.datetime) -> int:
     """Empty in a copy what its own record says was dropped where it is kept; how many entries were. In the
-    block that took that entry, so that nobody who remembers what he read misses it.
-
-    Raises
-    ------
-    RecordError
-        It does not fit what is here, names no two people, or something is too young by the clock here:
-        everything stays whole.
+    block that took that entry, so that nobody who remembers what he read misses it. Raises RecordError: it
+    does not fit what is here, names no two people, or something is too young by the clock here: everything
+    stays whole.
     """
     items = list(entries_in(there, by.fact.stretches))
     whole = [item for item in items if item.entry.kind != DROPPED]
@@ -147,12 +131,8 @@ def follow(there: Store, by: Kept[EntriesDropped], now: dt.datetime) -> int:
 
 
 def empty(connection: sa.Connection, site: str, items: Iterable[Recorded]) -> None:
-    """Empty entries, in the block that says they were dropped.
-
-    Raises
-    ------
-    RecordError
-        The database lets this program alter nothing.
+    """Empty entries, in the block that says they were dropped. Raises RecordError: the database lets this
+    program alter nothing.
     """
     change = (
         ENTRY.update()

@@ -61,13 +61,7 @@ _OF_KIND = (
 
 
 def recorded(row: Any) -> Recorded:
-    """A row as the entry it holds.
-
-    Raises
-    ------
-    RecordError
-        It holds none: somebody changed it.
-    """
+    """A row as the entry it holds. Raises RecordError: it holds none: somebody changed it."""
     try:
         entry = Entry(
             kind=row.kind,

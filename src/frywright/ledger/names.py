@@ -120,12 +120,8 @@ def remove(connection: sa.Connection, ref: str, instead: str, on: str) -> None:
 
 
 def read_person(line: bytes) -> Person:
-    """A name of a backup.
-
-    Raises
-    ------
-    RecordError
-        It is none of ours, or not the name that its reference was made of.
+    """A name of a backup. Raises RecordError: it is none of ours, or not the name that its reference was made
+    of.
     """
     try:
         row = json.loads(line)

@@ -27,15 +27,11 @@ def once(
     store: Store, what: str, key: str, body: Any, write: Callable[[], dict[str, Any]], who: str = ""
 ) -> tuple[dict[str, Any], bool]:
     """The answer to a write and whether it was made now; a crash leaves both or neither.
+    Raises InputError: the key was used for another write before.
 
     Parameters
     ----------
     who : sender, whose keys count by themselves; an older store knows a key without its sender
-
-    Raises
-    ------
-    InputError
-        The key was used for another write before.
     """
     what = f"{store.site}/{what}" if store.site else what
     older = hashlib.sha256(f"{what}\n{key}".encode()).hexdigest()

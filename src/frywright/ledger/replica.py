@@ -47,14 +47,9 @@ class Followed:
 
 def take(store: Store, site: str, items: Sequence[Recorded], now: dt.datetime) -> Taken:
     """Add what follows of a kitchen's entries; what is here already is compared and not kept twice. What the
-    new ones say was dropped is emptied, where that can be done.
-
-    Raises
-    ------
-    ForkError
-        An entry differs from the one kept here.
-    RecordError
-        Entries in between are missing, or one does not fit its chain: nothing is kept.
+    new ones say was dropped is emptied, where that can be done. Raises ForkError: an entry differs from the
+    one kept here. Raises RecordError: entries in between are missing, or one does not fit its chain: nothing
+    is kept.
     """
     there = store.at(site)
     with store.home.writing() as home:

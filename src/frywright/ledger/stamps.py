@@ -46,14 +46,8 @@ def _tools() -> Any:
 def stamp_of(anchor: Anchor, url: str) -> str:
     """Ask a service for a time stamp of an anchor; the line that is kept beside it.
 
-    Only the anchor's hash is sent.
-
-    Raises
-    ------
-    InputError
-        The address is none of the web.
-    RecordError
-        The service cannot be reached, refuses, or answers something else than what was asked.
+    Only the anchor's hash is sent. Raises InputError: the address is none of the web. Raises RecordError: the
+    service cannot be reached, refuses, or answers something else than what was asked.
     """
     tools = _tools()
     if not url.startswith(("https://", "http://")):
@@ -96,13 +90,7 @@ def _decoded(content: bytes) -> Any:
 
 
 def stamps_in(text: str) -> list[bytes]:
-    """Every stamp of a text, as the services sent them.
-
-    Raises
-    ------
-    RecordError
-        One is cut off or mistyped.
-    """
+    """Every stamp of a text, as the services sent them. Raises RecordError: one is cut off or mistyped."""
     try:
         found = [base64.b64decode(match[1], validate=True) for match in LINE.finditer(text)]
     except binascii.Error as error:
@@ -113,13 +101,7 @@ def stamps_in(text: str) -> list[bytes]:
 
 
 def roots_of(file: Path) -> list[Any]:
-    """Certificates of a PEM file.
-
-    Raises
-    ------
-    InputError
-        It cannot be read, or holds none.
-    """
+    """Certificates of a PEM file. Raises InputError: it cannot be read, or holds none."""
     from cryptography import x509
 
     try:
@@ -130,11 +112,7 @@ def roots_of(file: Path) -> list[Any]:
 
 def check_stamps(text: str, anchors: Sequence[Anchor], roots: Sequence[Any]) -> list[Stamped]:
     """Every stamp of a text against the anchors beside it and the roots that are believed.
-
-    Raises
-    ------
-    RecordError
-        A stamp belongs to none of the anchors, or its signature leads to none of the roots.
+    Raises RecordError: a stamp belongs to none of the anchors, or its signature leads to none of the roots.
     """
     by_hash, stamped = {_hash(anchor): anchor for anchor in anchors}, []
     contents = stamps_in(text)

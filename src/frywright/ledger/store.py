@@ -93,12 +93,8 @@ class Store:
 
     def at(self, site: str) -> Store:
         """The same store as one of its kitchens sees it: its entries, its chain, its drafts. Accounts and
-        original files belong to the whole store.
-
-        Raises
-        ------
-        InputError
-            The key is none: small letters, digits and ``_``, 40 at most.
+        original files belong to the whole store. Raises InputError: the key is none: small letters, digits
+        and ``_``, 40 at most.
         """
         found = self._sites.get(site)
         if found is None:
@@ -168,12 +164,8 @@ class Store:
     @property
     def files(self) -> Path:
         """Folder of original files: beside an SQLite store; for PostgreSQL the one that ``FRYWRIGHT_FILES``
-        names. None is guessed: a backup made from another folder would miss them.
-
-        Raises
-        ------
-        RecordError
-            A PostgreSQL store, and the folder is not named.
+        names. None is guessed: a backup made from another folder would miss them. Raises RecordError: a
+        PostgreSQL store, and the folder is not named.
         """
         if self.sqlite:
             return Path(f"{self.engine.url.database}.files")
@@ -447,23 +439,14 @@ class Store:
 
     def verify(self, since: Point | None = None) -> tuple[int, str]:
         """Walk the chain from its start, or from a place already checked; number of entries and the last
-        hash.
-
-        Raises
-        ------
-        RecordError
-            Names the first entry whose number, content or link does not fit.
+        hash. Raises RecordError: names the first entry whose number, content or link does not fit.
         """
         point = self.verify_piece(since or Point(), None)
         return point.number, point.hash
 
     def verify_piece(self, point: Point, most: int | None) -> Point:
         """Walk on from a place already checked, at most so many entries; the place reached.
-
-        Raises
-        ------
-        RecordError
-            As :meth:`verify`.
+        Raises RecordError: as :meth:`verify`.
         """
         count, previous = point.number, point.hash
         told: Told | None = None

@@ -51,25 +51,15 @@ class Writer:
         return self.others[site]
 
     def add(self, entry: Entry) -> Recorded:
-        """Append an entry.
-
-        Raises
-        ------
-        RecordError
-            The entry replaces one that does not exist or was replaced already; the message
-            names the entry that did.
+        """Append an entry. Raises RecordError: the entry replaces one that does not exist or was replaced
+        already; the message names the entry that did.
         """
         return self._append(entry, self._now())
 
     def extend(self, items: Sequence[Recorded]) -> None:
         """Append entries of a backup or of a kitchen elsewhere as they were; they must be the next links of
-        the same chain.
-
-        Raises
-        ------
-        RecordError
-            A number, a link or a content does not fit, or one replaces what is not there or was replaced:
-            nothing of this block is kept.
+        the same chain. Raises RecordError: a number, a link or a content does not fit, or one replaces what
+        is not there or was replaced: nothing of this block is kept.
         """
         rows, number, link = [], self._number, self._hash
         for item in items:

@@ -84,13 +84,7 @@ class Source:
         )
 
     def load(self) -> dict[str, Any]:
-        """Parse the text.
-
-        Raises
-        ------
-        DataError
-            The text is not TOML; the problem names the line.
-        """
+        """Parse the text. Raises DataError: the text is not TOML; the problem names the line."""
         self._bounded()
         try:
             return tomllib.loads(self.text)
@@ -126,11 +120,7 @@ class Source:
 
 def read(cls: type[T], table: Mapping[str, Any], source: Source, path: str, **given: Any) -> T:
     """Build ``cls`` from a TOML table; ``given`` fills fields that are not scalars.
-
-    Raises
-    ------
-    DataError
-        Unknown, missing, doubled, mistyped or impossible values.
+    Raises DataError: unknown, missing, doubled, mistyped or impossible values.
     """
     problems: list[Problem] = []
     values = dict(given)
@@ -189,12 +179,8 @@ def _hints(cls: type) -> dict[str, Any]:
 def parts_of(
     table: Mapping[str, Any], name: str, source: Source, path: str
 ) -> list[tuple[str, Mapping[str, Any]]]:
-    """The tables of a list inside a table, each with its path.
-
-    Raises
-    ------
-    DataError
-        There is something else under that name.
+    """The tables of a list inside a table, each with its path. Raises DataError: there is something else
+    under that name.
     """
     items = table.get(name, [])
     at = f"{path}.{name}" if path else name
@@ -205,12 +191,8 @@ def parts_of(
 
 
 def part_of(table: Mapping[str, Any], name: str, source: Source, path: str) -> Mapping[str, Any]:
-    """The table inside a table; empty where there is none.
-
-    Raises
-    ------
-    DataError
-        There is something else under that name.
+    """The table inside a table; empty where there is none. Raises DataError: there is something else under
+    that name.
     """
     item = table.get(name, {})
     if not isinstance(item, dict):

@@ -148,12 +148,8 @@ def check_text(name: str, text: str, most: int, where: str) -> None:
 
 
 def one_of(known: tuple[Word, ...], text: Any, name: str) -> Word:
-    """The word of a closed list that was chosen.
-
-    Raises
-    ------
-    InputError
-        Another word; the message lists those known.
+    """The word of a closed list that was chosen. Raises InputError: another word; the message lists those
+    known.
     """
     found = next((word for word in known if word == str(text or "")), None)
     if found is None:

@@ -99,23 +99,15 @@ class Site:
 
     def read(self, text: str, dimension: str, name: str = "value", bare: str = "") -> float:
         """Inside value of what a person here typed; a bare number takes the kitchen's unit, or ``bare``.
-
-        Raises
-        ------
-        InputError
-            As :func:`frywright.model.units.parse`.
+        Raises InputError: as :func:`frywright.model.units.parse`.
         """
         unit = bare or BARE[str(self.units)].get(dimension, "")
         return parse(text, dimension, name, bare=unit, decimal=self.decimal_mark)
 
     def read_list(self, text: str, dimension: str, name: str = "values") -> list[float]:
         """Inside values of a list typed with spaces, lines or semicolons; with commas too where a comma is no
-        decimal mark.
-
-        Raises
-        ------
-        InputError
-            As :meth:`read`; or a comma with one digit behind it, which may be a list or a decimal.
+        decimal mark. Raises InputError: as :meth:`read`; or a comma with one digit behind it, which may be a
+        list or a decimal.
         """
         found = []
         for word in UNIT_APART.sub("", text.replace(";", " ")).split():

@@ -57,12 +57,8 @@ LOWEST_M, HIGHEST_M = -500.0, 5000.0
 
 
 def check_altitude(altitude_m: float, where: str) -> None:
-    """Whether people fry at such an altitude.
-
-    Raises
-    ------
-    InputError
-        Far below the sea, or higher than people live.
+    """Whether people fry at such an altitude. Raises InputError: far below the sea, or higher than people
+    live.
     """
     if not LOWEST_M <= altitude_m <= HIGHEST_M:
         raise InputError(
@@ -174,11 +170,7 @@ class Program:
 
     def durations_s(self) -> tuple[float, ...]:
         """Longest duration of each stage [s]; elapsed and time-left ends are worked out.
-
-        Raises
-        ------
-        InputError
-            Ends run backwards, or a time-left end without a total time.
+        Raises InputError: ends run backwards, or a time-left end without a total time.
         """
         clock, durations = 0.0, []
         for number, stage in enumerate(self.stages, start=1):

@@ -208,12 +208,8 @@ def suffix_of(name: str) -> str | None:
 
 def within(item: object, where: str, **bounds: tuple[float, float]) -> None:
     """Refuse the first field of an item that lies outside its lowest and highest value. Bounds without a
-    source beside them are wide, against slips of the pen (own rules).
-
-    Raises
-    ------
-    InputError
-        It names the field without its unit, and both bounds in people's units.
+    source beside them are wide, against slips of the pen (own rules). Raises InputError: it names the field
+    without its unit, and both bounds in people's units.
     """
     for name, (low, high) in bounds.items():
         value = getattr(item, name)
@@ -238,12 +234,8 @@ def to_people(value: float, suffix: str) -> float:
 
 
 def parse_clock(text: str, name: str = "time") -> float:
-    """Seconds in ``m:ss`` or ``h:mm:ss``.
-
-    Raises
-    ------
-    InputError
-        The text is not a clock reading, or its seconds pass 59.
+    """Seconds in ``m:ss`` or ``h:mm:ss``. Raises InputError: the text is not a clock reading, or its seconds
+    pass 59.
     """
     found = _CLOCK.fullmatch(text.strip())
     if not found or int(found[3]) > 59 or (found[1] and int(found[2]) > 59):
@@ -259,18 +251,13 @@ def clock(seconds: float) -> str:
 
 def parse(text: str, dimension: str, name: str = "value", *, bare: str = "", decimal: str = ".") -> float:
     """Inside value of what a person typed: ``38F``, ``2.3 lb``, ``12:30``, ``7,200 ft``. The one reader of
-    typed values.
+    typed values. Raises InputError: no number, an unknown unit, a unit of another dimension, or a text with
+    two readings: the message says how to type each.
 
     Parameters
     ----------
     bare : unit of a number without one; empty where it needs a unit
     decimal : decimal mark of the kitchen; the other mark groups by three
-
-    Raises
-    ------
-    InputError
-        No number, an unknown unit, a unit of another dimension, or a text with two readings: the message says
-        how to type each.
     """
     text = text.strip()
     if dimension == "time" and ":" in text:
@@ -292,11 +279,7 @@ def parse(text: str, dimension: str, name: str = "value", *, bare: str = "", dec
 
 def read_number(text: str, name: str = "value", *, decimal: str = ".") -> float:
     """A number without a unit, read as every typed value is: a count, a share, a score.
-
-    Raises
-    ------
-    InputError
-        Not a number, or a text with two readings.
+    Raises InputError: not a number, or a text with two readings.
     """
     sign, digits, word = _split(text.strip(), name, "")
     if word:

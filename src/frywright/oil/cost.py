@@ -55,12 +55,7 @@ def bill(
     raw_kg: float, vats_kg: tuple[float, ...], top_up_kg: float, days_between: float, rates: Rates
 ) -> OilBill:
     """The bill of a day: top-up, vats thrown away every ``days_between`` days, labour of a change by vat,
-    media, disposal, rebate.
-
-    Raises
-    ------
-    InputError
-        Nothing cooked, negative amounts, or no days between changes.
+    media, disposal, rebate. Raises InputError: nothing cooked, negative amounts, or no days between changes.
     """
     if not raw_kg > 0 or not days_between > 0 or min((top_up_kg, *astuple(rates), *vats_kg)) < 0:
         raise InputError(

@@ -61,18 +61,13 @@ def fill(
     load_kg: float = 0.0,
     foam_frac: float = 0.0,
 ) -> Filling:
-    """Filling of a vat by its mass from the plate.
+    """Filling of a vat by its mass from the plate. Raises InputError: masses or temperatures out of range.
 
     Parameters
     ----------
     carton_kg : oil in a carton; 35 lb is common practice, no source
     area_m2 : of the oil's surface, 0 where unknown
     load_kg, foam_frac : the largest load, and foam as a share of the hot oil's volume
-
-    Raises
-    ------
-    InputError
-        Masses or temperatures out of range.
     """
     if (
         not 2.0 <= mass_kg <= 500.0
@@ -110,11 +105,7 @@ def most_oil_kg(
     foam_frac: float = 0.1,
 ) -> float:
     """Most oil that stays under the upper line at heat with the largest load in it and foam on it [kg].
-
-    Raises
-    ------
-    InputError
-        The load alone would stand above the line.
+    Raises InputError: the load alone would stand above the line.
     """
     if not area_m2 > 0 or not upper_line_m > 0 or load_kg < 0 or not 0.0 <= foam_frac <= 0.5:
         raise InputError(

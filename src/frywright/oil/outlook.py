@@ -284,15 +284,11 @@ def crossing(
     """When one vat's peak passes its limit if it is topped up by ``share`` a day, by drawn futures.
 
     The crossing lies inside a day where the straight line between two peaks meets the limit.
+    Raises InputError: a limit or share that cannot be.
 
     Parameters
     ----------
     weekend : 1 for the coming days that are a weekend's, from tomorrow; without it every day is 2/7 of one
-
-    Raises
-    ------
-    InputError
-        A limit or share that cannot be.
     """
     if not 0 < limit <= 100 or not 0 <= share < 1 or not heat >= 0:
         raise InputError(

@@ -76,12 +76,8 @@ class FilterEffect:
 
 
 def filter_effect(gains: ArrayLike, turns: ArrayLike) -> FilterEffect:
-    """Least squares of growth a day on filter turns of that day.
-
-    Raises
-    ------
-    InputError
-        Gains and turns that do not belong together.
+    """Least squares of growth a day on filter turns of that day. Raises InputError: gains and turns that do
+    not belong together.
     """
     y, x = np.asarray(gains, dtype=float), np.asarray(turns, dtype=float)
     if y.shape != x.shape or y.ndim != 1:

@@ -119,12 +119,8 @@ def make_plan(
     oil_start_c: float | None = None,
 ) -> FryPlan:
     """Gather a plan; what is not given is the program's full load at the place it is for.
-
-    Raises
-    ------
-    InputError
-        The load is not positive or past 1.25 times the fryer's capacity, both ways of giving
-        the load are used, or a value is out of range.
+    Raises InputError: the load is not positive or past 1.25 times the fryer's capacity, both ways of giving
+    the load are used, or a value is out of range.
     """
     kitchen.check(program)
     fryer, product = kitchen.fryer(program.fryer), kitchen.product(program.product)

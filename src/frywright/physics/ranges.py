@@ -112,13 +112,7 @@ def outside(value: Any, low: float, high: float) -> bool:
 
 
 def refuse(name: str, value: Any, bounds: tuple[float, float, str], where: str = "") -> None:
-    """Refuse a value out of its range.
-
-    Raises
-    ------
-    InputError
-        Names the field, the range and its reason.
-    """
+    """Refuse a value out of its range. Raises InputError: names the field, the range and its reason."""
     low, high, why = bounds
     if outside(value, low, high):
         raise InputError(

@@ -83,12 +83,8 @@ class RawHistory:
 
 
 def run(cook: Cook, precision: Precision = ROUTINE) -> RawHistory:
-    """Solve one cook.
-
-    Raises
-    ------
-    SolveError
-        The march took more steps than :func:`most_steps` allows or left a temperature that is not finite.
+    """Solve one cook. Raises SolveError: the march took more steps than :func:`most_steps` allows or left a
+    temperature that is not finite.
     """
     return run_many([cook], precision)[0]
 
@@ -124,12 +120,8 @@ def steps_of(whole_s: float | Array, precision: Precision) -> Array:
 
 
 def check(done: Marched) -> None:
-    """Refuse a march that one cook did not finish.
-
-    Raises
-    ------
-    SolveError
-        It ran out of steps or left a temperature that is not finite.
+    """Refuse a march that one cook did not finish. Raises SolveError: it ran out of steps or left a
+    temperature that is not finite.
     """
     failed = done.cook[:, FINAL_COOK.index("status")] == TOO_MANY_STEPS
     last = done.trace[done.first_row[1:] - 1]
@@ -138,12 +130,8 @@ def check(done: Marched) -> None:
 
 
 def report_of(done: Marched, k: int) -> SolveReport:
-    """How the march of cook k went.
-
-    Raises
-    ------
-    SolveError
-        It ran out of steps or left a temperature that is not finite.
+    """How the march of cook k went. Raises SolveError: it ran out of steps or left a temperature that is not
+    finite.
     """
     steps, rejected, smallest, status, forced = done.cook[k, : len(FINAL_COOK)]
     report = SolveReport(

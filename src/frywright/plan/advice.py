@@ -380,12 +380,7 @@ def promise(
     paths: int = 100,
 ) -> Promise:
     """Can ``order`` (product, slot, units) be promised? Played by the order-up-to rule that knows of the
-    order.
-
-    Raises
-    ------
-    InputError
-        A product, slot or size that cannot be.
+    order. Raises InputError: a product, slot or size that cannot be.
     """
     item, slot, units = order
     if (

@@ -196,12 +196,7 @@ class Forecaster:
 
     def learn(self, date: dt.date, counts: ArrayLike, event: str = "") -> None:
         """Take in one day (series, slot); NaN is missing. A day with an event teaches the event's factor
-        only.
-
-        Raises
-        ------
-        InputError
-            Days out of order or another shape.
+        only. Raises InputError: days out of order or another shape.
         """
         seen = np.asarray(counts, dtype=float)
         if seen.shape != (self.series_count, self.slots_count):
@@ -274,11 +269,7 @@ class Forecaster:
 
     def forecast(self, date: dt.date, factor: float = 1.0, event: str = "") -> Forecast:
         """The day at ``date``. ``factor`` multiplies it; an event seen before brings its own factor.
-
-        Raises
-        ------
-        InputError
-            Nothing learned yet, or a factor that is not above 0.
+        Raises InputError: nothing learned yet, or a factor that is not above 0.
         """
         if self.days_count < 1:
             raise InputError("history", "no day of sales", "one day or more; a week or more is better")

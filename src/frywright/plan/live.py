@@ -182,12 +182,8 @@ def until(ordered: Sequence[Happening], now_n: float) -> tuple[Happening, ...]:
 
 def played_on(day: Day, happened: tuple[Happening, ...], before: Played | None = None) -> Played:
     """The state after what happened, in order of time. A day played before is not played again as far as it
-    is the same. Nobody takes from the shelf but by a happening.
-
-    Raises
-    ------
-    InputError
-        A happening names a fryer, product or load the day does not have.
+    is the same. Nobody takes from the shelf but by a happening. Raises InputError: a happening names a fryer,
+    product or load the day does not have.
     """
     known = len(before.happened) if before else 0
     same = before is not None and before.happened == happened[:known]
@@ -212,17 +208,13 @@ def state_of(
     guests: NDArray[np.int64] | None = None,
     told: bool = True,
 ) -> State:
-    """The day at ``now_n`` from what happened up to then; later happenings are left out.
+    """The day at ``now_n`` from what happened up to then; later happenings are left out. Raises InputError: a
+    happening names a fryer, product or load the day does not have.
 
     Parameters
     ----------
     guests : (item, slot) what guests ask for in every slot that has ended; they take what stands there
     told : whether those sales are known to the crew (a practice day) or only expected (a day without a till)
-
-    Raises
-    ------
-    InputError
-        A happening names a fryer, product or load the day does not have.
     """
     order = until(sorted(happened, key=when), now_n)
     if guests is None:

@@ -56,18 +56,13 @@ class Pull:
 def heads_for(
     pieces: Mapping[str, float], per_head: Mapping[str, int], any_cut: float = 0.0
 ) -> tuple[float, str]:
-    """Heads that cover every cut, and the cut that asks for most.
+    """Heads that cover every cut, and the cut that asks for most. Raises InputError: a cut that no head has.
 
     Parameters
     ----------
     pieces : pieces needed of each cut asked for by name
     per_head : pieces a head gives
     any_cut : pieces that may be of any cut; they fill what the worst cut leaves over
-
-    Raises
-    ------
-    InputError
-        A cut that no head has.
     """
     unknown = [cut for cut, count in pieces.items() if count > 0 and not per_head.get(cut)]
     if unknown:
@@ -133,16 +128,12 @@ def thaw_s(
     h + R a^2 / k)).
 
     The heat of warming the ice is added to that of melting it; a stack in a carton takes longer, never less.
+    Raises InputError: out of range, or a room that does not thaw.
 
     Parameters
     ----------
     thickness_m : of the block, 0.005 to 0.4 m
     water_frac : of the meat, 0.3 to 0.9
-
-    Raises
-    ------
-    InputError
-        Out of range, or a room that does not thaw.
     """
     if not 0.005 <= thickness_m <= 0.4 or not 0.3 <= water_frac <= 0.9:
         raise InputError(

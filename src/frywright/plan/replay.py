@@ -141,12 +141,8 @@ def draw_days(day: Day, count: int, seed: int) -> Counts:
 def replay(day: Day, demand: ArrayLike, par: Par | Rule, look: Look | None = None) -> Replay:
     """Play days by the engine, or by par alone when ``look`` is None; every plan and shelf is kept.
 
-    The imagined days never see the day that is played.
-
-    Raises
-    ------
-    InputError
-        Demand of another shape than the day.
+    The imagined days never see the day that is played. Raises InputError: demand of another shape than the
+    day.
     """
     asked = _asked(day, demand)
     look = look or Look(paths_count=0, horizon_slots_count=0)

@@ -115,16 +115,12 @@ class _Columns:
 def read_sales(
     stream: BinaryIO, name: str, trade: Trade, menu: Sequence[MenuItem] = (), order: str = ""
 ) -> Sales:
-    """Lines of a till's export.
+    """Lines of a till's export. Raises DataError: the file is no table with a time, an item and a quantity,
+    or its quantities can be read in two ways.
 
     Parameters
     ----------
     order : order of day, month and year (``mdy``, ``dmy``, ``ymd``) where the file leaves it open
-
-    Raises
-    ------
-    DataError
-        The file is no table with a time, an item and a quantity, or its quantities can be read in two ways.
     """
     head = stream.read(table.HEAD_BYTES)
     stream.seek(0)

@@ -62,12 +62,8 @@ class Preview:
 
 
 def readable(data: bytes, name: str, picks: Picks | None = None) -> bytes:
-    """The bytes in the layout that is read; as they are where nothing has to be done.
-
-    Raises
-    ------
-    DataError
-        A workbook that cannot be read, or an item-by-hour table without a day.
+    """The bytes in the layout that is read; as they are where nothing has to be done. Raises DataError: a
+    workbook that cannot be read, or an item-by-hour table without a day.
     """
     text = sheet.text_of(data, name) if sheet.is_workbook(data) else data
     if picks and picks.columns:
@@ -76,13 +72,7 @@ def readable(data: bytes, name: str, picks: Picks | None = None) -> bytes:
 
 
 def preview(data: bytes, name: str) -> Preview:
-    """How a file looks, whatever it is.
-
-    Raises
-    ------
-    DataError
-        It is no table at all.
-    """
+    """How a file looks, whatever it is. Raises DataError: it is no table at all."""
     rows = _rows(sheet.text_of(data, name) if sheet.is_workbook(data) else data)
     start = _header_of(rows)
     if not rows or len(rows[start]) < 2:

@@ -75,12 +75,8 @@ def play_demo(store: Store) -> None:
 
 
 class _Fortnight:
-    """The scenario on its way into a store.
-
-    Raises
-    ------
-    InputError
-        Its kitchen is not an invented one: nobody's records are made up.
+    """The scenario on its way into a store. Raises InputError: its kitchen is not an invented one: nobody's
+    records are made up.
     """
 
     def __init__(self, store: Store, told: Mapping[str, Any]) -> None:

@@ -60,16 +60,12 @@ def _most_gb() -> float:
 
 def keep_file(store: Store, stream: BinaryIO, field: str, *, by_person: bool = True) -> tuple[str, int]:
     """Keep a file; the name of its content and its size. One that is here already takes no room.
+    Raises InputError: the kitchen's room is used up, or what one person may hand in within a day.
 
     Parameters
     ----------
     field : what the file is called where it cannot be kept
     by_person : whether a person hands it in, and not a whole site
-
-    Raises
-    ------
-    InputError
-        The kitchen's room is used up, or what one person may hand in within a day.
     """
     files, (name, size) = attachments_of(store), _measured(stream)
     if not (files.folder / name).is_file():

@@ -36,11 +36,7 @@ def in_turn(act: Callable[Concatenate[Store, P], R]) -> Callable[Concatenate[Sto
 
 def confirmed(second: str, field: str = "second") -> None:
     """The second of two people, who must have confirmed on the spot where people have accounts.
-
-    Raises
-    ------
-    InputError
-        Nobody of that name did.
+    Raises InputError: nobody of that name did.
     """
     known = here().second
     if known is not None and " ".join(second.split()).casefold() != known.casefold():

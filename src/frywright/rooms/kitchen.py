@@ -57,14 +57,9 @@ def kitchen_name(store: Store) -> str:
 
 def remember_kitchen(store: Store, text: str, file: str, reason: str = "") -> Kept[KitchenSet]:
     """Keep a kitchen file's text; a changed one replaces the last, the same one is not doubled.
-
-    Raises
-    ------
-    DataError
-        The text is not a sound kitchen file; nothing is written.
-    InputError
-        No reason, and a limit that judges cooks changes (another place's rule, a smaller thermometer error),
-        or what is predicted of a program. Or a saved program does not go with the new kitchen.
+    Raises DataError: the text is not a sound kitchen file; nothing is written. Raises InputError: no reason,
+    and a limit that judges cooks changes (another place's rule, a smaller thermometer error), or what is
+    predicted of a program. Or a saved program does not go with the new kitchen.
     """
     new = parse_kitchen(text, file)
     business_time(usual_trade(new), now())  # a zone that is none is refused before it is kept
@@ -173,14 +168,9 @@ OF_KITCHEN = tuple(f.KIND for f in _PARTS)
 
 
 def remembered_kitchen(store: Store) -> Kitchen:
-    """The kitchen in the store, with programs saved since its file was read.
-
-    Raises
-    ------
-    NoKitchenError
-        The store holds no kitchen yet.
-    KeptKitchenError
-        It holds one that an earlier version took and this one refuses.
+    """The kitchen in the store, with programs saved since its file was read. Raises NoKitchenError: the store
+    holds no kitchen yet. Raises KeptKitchenError: it holds one that an earlier version took and this one
+    refuses.
     """
     mark = store.newest(*OF_KITCHEN)
     built = _BUILT.get(store)

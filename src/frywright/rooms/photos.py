@@ -14,12 +14,8 @@ LARGEST_PHOTO_BYTES = 12_000_000
 
 
 def keep_photo(store: Store, photo: BinaryIO) -> str:
-    """Keep a photo byte for byte; the name of its content.
-
-    Raises
-    ------
-    InputError
-        It is no picture that can be printed, or too large.
+    """Keep a photo byte for byte; the name of its content. Raises InputError: it is no picture that can be
+    printed, or too large.
     """
     data = photo.read(LARGEST_PHOTO_BYTES + 1)
     if len(data) > LARGEST_PHOTO_BYTES or not is_picture(data):

@@ -22,13 +22,7 @@ def place_named(store: Store) -> PlaceNamed:
 
 
 def stated(name: str, text: str) -> str:
-    """Address, permit or operator as it is kept.
-
-    Raises
-    ------
-    InputError
-        Longer than 200 letters.
-    """
+    """Address, permit or operator as it is kept. Raises InputError: longer than 200 letters."""
     plain = " ".join(text.split())
     if len(plain) > LONGEST_TEXT:
         raise InputError(name, repr(plain[:20]), "200 letters at most")
@@ -37,11 +31,7 @@ def stated(name: str, text: str) -> str:
 
 def name_place(store: Store, values: Mapping[str, Any]) -> Kept[PlaceNamed]:
     """Keep address, permit and who runs the kitchen, as they are typed; each may be empty.
-
-    Raises
-    ------
-    InputError
-        A text longer than 200 letters.
+    Raises InputError: a text longer than 200 letters.
     """
     texts = {name: stated(name, str(values.get(name, "") or "")) for name in STATED}
     return write(store, PlaceNamed(**texts, who=str(values.get("who", "") or "")[:80]))

@@ -37,23 +37,15 @@ def level_of(kitchen: Kitchen, product: str, at: dt.datetime) -> float | None:
 
 
 def read_core(kitchen: Kitchen, text: str, name: str) -> float:
-    """The core of a piece as typed, in the kitchen's units [degC].
-
-    Raises
-    ------
-    InputError
-        It is no temperature, or none that a core in the kitchen can have.
+    """The core of a piece as typed, in the kitchen's units [degC]. Raises InputError: it is no temperature,
+    or none that a core in the kitchen can have.
     """
     return core_of(kitchen.site.read(text, "temperature", name), name)
 
 
 def core_of(found: float, name: str) -> float:
-    """A temperature [degC] that the core of a piece in the kitchen can have.
-
-    Raises
-    ------
-    InputError
-        None that it can have.
+    """A temperature [degC] that the core of a piece in the kitchen can have. Raises InputError: none that it
+    can have.
     """
     if not -5.0 <= found <= 130.0:
         raise InputError(
@@ -90,17 +82,13 @@ def tell_probe(
     bound: ProbedFor | None = None,
 ) -> tuple[Kept[Reading], Kept[CaseOpened] | None]:
     """Keep a reading of a load's coldest piece; below the limit a case opens in the same breath. It is judged
-    as read and with its thermometer's own error taken off: either below opens the case.
+    as read and with its thermometer's own error taken off: either below opens the case. Raises InputError: an
+    unknown fryer or product, an impossible reading, or no thermometer's name.
 
     Parameters
     ----------
     values : fryer, product, temp, thermometer, pieces, who
     bound : the program and the piece it is of
-
-    Raises
-    ------
-    InputError
-        An unknown fryer or product, an impossible reading, or no thermometer's name.
     """
     moment = at or now()
     kitchen = judged_at(store, kitchen, moment)
@@ -156,17 +144,13 @@ def mend_reading(
     store: Store, kitchen: Kitchen, number: int, values: Mapping[str, Any]
 ) -> tuple[Kept[Reading], Kept[CaseOpened] | None]:
     """Put the right figure in the place of a mistyped one, which stays on record. A case the mistyped one
-    opened stays open; the right figure opens one where it is below.
+    opened stays open; the right figure opens one where it is below. Raises InputError: no such reading, one
+    that was replaced already, the same figure, no name or reason, or nobody else.
 
     Parameters
     ----------
     values : temp (what the thermometer showed), words (how it came), who; second, somebody else who saw the
         thermometer, where a reading below its limit would become one that meets it
-
-    Raises
-    ------
-    InputError
-        No such reading, one that was replaced already, the same figure, no name or reason, or nobody else.
     """
     old = store.fact(number, Reading)
     if old is None or store.replaced_by(number) is not None:
@@ -202,16 +186,12 @@ def tell_hold(
     store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt.datetime | None = None
 ) -> tuple[Kept[HoldRead], Kept[CaseOpened] | None]:
     """Keep a reading of food in hot holding; below the place's limit, with the thermometer's error on top, a
-    case opens.
+    case opens. Raises InputError: an unknown product, an impossible reading, no place or no thermometer's
+    name.
 
     Parameters
     ----------
     values : kept_in (cabinet or shelf), product, temp, thermometer, who
-
-    Raises
-    ------
-    InputError
-        An unknown product, an impossible reading, no place or no thermometer's name.
     """
     moment = at or now()
     kitchen = judged_at(store, kitchen, moment)
@@ -252,13 +232,7 @@ def tell_hold(
 
 
 def thermometer_typed(values: Mapping[str, Any]) -> str:
-    """The mark on the thermometer, as typed.
-
-    Raises
-    ------
-    InputError
-        None was typed.
-    """
+    """The mark on the thermometer, as typed. Raises InputError: none was typed."""
     found = str(values.get("thermometer", "") or "").strip()
     if not found:
         raise InputError(

@@ -45,11 +45,7 @@ def record_check(
     store: Store, kitchen: Kitchen, thermometer: str, ice_c: float | None, boil_c: float | None
 ) -> tuple[ThermometerCheck, list[Doubt]]:
     """Keep a check made now; a failed one opens a look-back at once and returns what is in doubt.
-
-    Raises
-    ------
-    InputError
-        No reading, no name, or a reading that neither ice nor boiling water gives.
+    Raises InputError: no reading, no name, or a reading that neither ice nor boiling water gives.
     """
     check = ThermometerCheck(
         thermometer=thermometer.strip(),

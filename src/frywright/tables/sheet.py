@@ -27,12 +27,8 @@ def is_workbook(data: bytes) -> bool:
 
 
 def text_of(data: bytes, name: str) -> bytes:
-    """The fullest sheet of a workbook as UTF-8 text.
-
-    Raises
-    ------
-    DataError
-        No workbook, one with a password, or one beyond the bounds.
+    """The fullest sheet of a workbook as UTF-8 text. Raises DataError: no workbook, one with a password, or
+    one beyond the bounds.
     """
     from python_calamine import CalamineWorkbook
 

@@ -120,12 +120,7 @@ def encoding_of(head: bytes) -> str:
 
 def shape_of(head: bytes, name: str, words: bool = False) -> Shape:
     """Layout from the first bytes of a file; with ``words`` a line needs a time and any other cell, not a
-    number.
-
-    Raises
-    ------
-    DataError
-        The file is empty, has no readings, or uses a comma for two things.
+    number. Raises DataError: the file is empty, has no readings, or uses a comma for two things.
     """
     encoding = encoding_of(head)
     text = head.decode(encoding, errors="replace")

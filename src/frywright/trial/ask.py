@@ -80,12 +80,7 @@ def ask(kitchen: Kitchen, request: CookRequest) -> CookAnswer:
 
     Solved at ``CLOSE``, with what that setting may be off taken off every core beside the thermometer's
     error. A load above the fryer's capacity is judged no better than a full one: each piece by the worse of
-    both.
-
-    Raises
-    ------
-    InputError
-        The program or the conditions are impossible for this kitchen.
+    both. Raises InputError: the program or the conditions are impossible for this kitchen.
     """
     plan = _plan(kitchen, request)
     full = [replace(request, units_count=plan.most_units, load_kg=None)] if plan.overloaded else []
@@ -110,12 +105,8 @@ def ask(kitchen: Kitchen, request: CookRequest) -> CookAnswer:
 
 
 def check_asked(kitchen: Kitchen, request: CookRequest) -> None:
-    """Refuse conditions that a program cannot meet, without simulating them.
-
-    Raises
-    ------
-    InputError
-        As :func:`ask`.
+    """Refuse conditions that a program cannot meet, without simulating them. Raises InputError: as
+    :func:`ask`.
     """
     _plan(kitchen, request)
 
@@ -144,12 +135,8 @@ def why_none(kitchen: Kitchen, product: Product) -> str:
 
 
 def needed_limit(kitchen: Kitchen, product: Product) -> CookLimit:
-    """What a program of a product is designed for or proven against.
-
-    Raises
-    ------
-    InputError
-        No rule of the place speaks of it, and the kitchen set no house target.
+    """What a program of a product is designed for or proven against. Raises InputError: no rule of the place
+    speaks of it, and the kitchen set no house target.
     """
     limit = product_limit(kitchen, product)
     if limit is None:

@@ -62,12 +62,8 @@ class LiftFit:
 def fit_at_lift(
     kitchen: Kitchen, program: Program, cut: str, points: Sequence[LiftPoint], precision: Precision = CLOSE
 ) -> LiftFit:
-    """Fit a cut to weighed pieces read at the lift of a program.
-
-    Raises
-    ------
-    InputError
-        No weighed piece of it, or a rest longer than the engine is asked for.
+    """Fit a cut to weighed pieces read at the lift of a program. Raises InputError: no weighed piece of it,
+    or a rest longer than the engine is asked for.
     """
     if not points:
         raise InputError("weight", "missing", "the raw weight of at least one piece of this cut", where=cut)

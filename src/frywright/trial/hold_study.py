@@ -16,13 +16,8 @@ FIXED = ("repeat", "minute", "core_f", "core_c")
 
 def study(kitchen: Kitchen, text: str, file: str, least_score: float, share_frac: float) -> HoldLife:
     """Hold life from a table with columns repeat, minute, core_f or core_c, and one column for each score.
-
-    Raises
-    ------
-    DataError
-        Columns are missing or a cell is no number; every such line is named.
-    InputError
-        No hot-holding limit is known for the place.
+    Raises DataError: columns are missing or a cell is no number; every such line is named.
+    Raises InputError: no hot-holding limit is known for the place.
     """
     first = text.splitlines()[0] if text.strip() else ""
     separator = max(",;\t", key=first.count)

@@ -15,13 +15,7 @@ LARGEST_FILE_BYTES = 2_000_000
 
 
 def read_text(path: Path) -> str:
-    """Text of a kitchen file.
-
-    Raises
-    ------
-    DataError
-        The file is missing, a folder, too large, or not UTF-8 text.
-    """
+    """Text of a kitchen file. Raises DataError: it is missing, a folder, too large, or not UTF-8 text."""
 
     def refuse(what: str, remedy: str, /, **values: Any) -> DataError:
         return DataError([Problem(what=what, remedy=remedy, values=values, file=str(path))])

@@ -127,12 +127,7 @@ def told_settings(
     asked: Sequence[Setting], answers: Mapping[str, str], site: Site
 ) -> tuple[dict[str, str], tuple[Mismatch, ...]]:
     """Answers by their key or name, written as the sheet writes them, and those that differ; empty ones are
-    left out.
-
-    Raises
-    ------
-    InputError
-        An answer is none of its choices.
+    left out. Raises InputError: an answer is none of its choices.
     """
     told, wrong = {}, []
     for setting in asked:

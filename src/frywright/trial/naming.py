@@ -90,12 +90,7 @@ def chosen(kitchen: Kitchen, program: Program, answer: str, name: str) -> tuple[
     """The program as a person wants it saved, and the version it was based on.
 
     ``answer`` is a version and a name, such as ``3 bone-in alder``: the next version of that one. Empty,
-    ``name`` is a new name.
-
-    Raises
-    ------
-    InputError
-        The new name is no new name.
+    ``name`` is a new name. Raises InputError: the new name is no new name.
     """
     version, _, known = answer.partition(" ")
     if known and version.isascii() and version.isdigit():
@@ -112,12 +107,8 @@ def chosen(kitchen: Kitchen, program: Program, answer: str, name: str) -> tuple[
 
 
 def called(kitchen: Kitchen, program: Program, name: str) -> Program:
-    """The program under a name a person chose: the next version of a known one, or new.
-
-    Raises
-    ------
-    InputError
-        No name, one that reads like another, or one of a program for something else.
+    """The program under a name a person chose: the next version of a known one, or new. Raises InputError: no
+    name, one that reads like another, or one of a program for something else.
     """
     name = " ".join(name.split())
     if not name_key(name) or len(name) > LONGEST_NAME:

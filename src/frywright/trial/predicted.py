@@ -150,12 +150,8 @@ def as_keyed(kitchen: Kitchen, program: Program) -> Program:
 
 def program_facts(kitchen: Kitchen, program: Program) -> Facts:
     """What is predicted and proven of a program as keyed, at its full load in its own kitchen; a proof of
-    this version that failed speaks too, and readings that decided it.
-
-    Raises
-    ------
-    InputError
-        The kitchen cannot run it.
+    this version that failed speaks too, and readings that decided it. Raises InputError: the kitchen cannot
+    run it.
     """
     facts = _full_load(_predicting(kitchen), program)
     return with_probing(kitchen, program, with_failed_proof(kitchen, program, facts))
@@ -230,15 +226,11 @@ NOBODY = Answerer()
 
 def answered(kitchen: Kitchen, program: Program, who: Answerer, *seen: Facts) -> Answered | None:
     """What an entry keeps of the lock: None for a program over its limit, else amount, name and reason.
+    Raises InputError: it is predicted short, and the name or the reason is missing.
 
     Parameters
     ----------
     seen : further facts of it, such as its proof's; the shortest speaks
-
-    Raises
-    ------
-    InputError
-        It is predicted short, and the name or the reason is missing.
     """
     short = [facts for facts in (program_facts(kitchen, program), *seen) if facts.short]
     if not short:
@@ -252,13 +244,7 @@ def answered(kitchen: Kitchen, program: Program, who: Answerer, *seen: Facts) ->
 
 
 def refuse_short(kitchen: Kitchen, program: Program) -> None:
-    """Refuse to key a machine by a program that is predicted short.
-
-    Raises
-    ------
-    InputError
-        It is.
-    """
+    """Refuse to key a machine by a program that is predicted short. Raises InputError: it is."""
     facts = program_facts(kitchen, program)
     if facts.short:
         told = show_facts(facts, str(kitchen.site.units))

@@ -83,11 +83,7 @@ def prove_program(
     """Simulate the worst cases of a program and say what breaks first; with ``few`` loads far above the limit
     are counted by a fit (:mod:`frywright.design.fewer`), which is no certificate. Without a ``seed`` each
     version draws loads of its own: one that was lengthened for the loads of a failed proof meets others.
-
-    Raises
-    ------
-    InputError
-        The program, the samples or the spread are impossible.
+    Raises InputError: the program, the samples or the spread are impossible.
     """
     check_load(kitchen, program)
     plan = make_plan(kitchen, program)

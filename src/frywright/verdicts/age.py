@@ -29,13 +29,7 @@ class AgeVerdict:
 
 
 def years_on(born: dt.date, day: dt.date) -> int:
-    """Full years of age on a day.
-
-    Raises
-    ------
-    InputError
-        Born after the day, or a hundred years before.
-    """
+    """Full years of age on a day. Raises InputError: born after the day, or a hundred years before."""
     age = _years(born, day)
     if not 0 <= age <= 100:
         raise InputError("born", born.isoformat(), "a birthday that fits a working person")
@@ -51,12 +45,7 @@ def judge_age(place: str, restricted: str, born: dt.date | None, day: dt.date) -
     to all.
 
     A law broken fails; advice alone is told and does not fail. An unknown birthday, place or a day before the
-    rules leaves it unknown.
-
-    Raises
-    ------
-    InputError
-        Born after the day, or a hundred years before.
+    rules leaves it unknown. Raises InputError: born after the day, or a hundred years before.
     """
     if not restricted:
         return AgeVerdict(outcome=Outcome.MEETS)

@@ -48,11 +48,7 @@ def margin_k(
     time_s: Array, core_c: Array, lift_s: float, limit: CookLimit, guard_k: float, fat_pct: float = 12.0
 ) -> float:
     """Kelvin to spare (positive) or lacking (negative) by the lift after the guard band.
-
-    Raises
-    ------
-    InputError
-        The limit is of a kind without a margin here (log reduction).
+    Raises InputError: the limit is of a kind without a margin here (log reduction).
     """
     time_s, core_c = until(time_s, core_c, lift_s)
     rows = _rows(limit, fat_pct)

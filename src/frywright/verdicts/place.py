@@ -115,13 +115,7 @@ class Place:
 
 @cache
 def place_named(jurisdiction: str) -> Place:
-    """A place of the catalog.
-
-    Raises
-    ------
-    InputError
-        The jurisdiction is not in the catalog.
-    """
+    """A place of the catalog. Raises InputError: the jurisdiction is not in the catalog."""
     places = {j["key"]: j for j in load.table("standards/jurisdictions.toml")["jurisdiction"]}
     if jurisdiction not in places:
         raise InputError(

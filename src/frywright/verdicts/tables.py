@@ -82,13 +82,8 @@ def log_mean(a: NDArray[np.float64], b: NDArray[np.float64]) -> NDArray[np.float
 def fsis_poultry(species: str = "chicken", fat_pct: float = FAT_LIMIT_PCT) -> TimeTable:
     """USDA FSIS 7-log table for a species and fat content (fsis_2021, tables 3 and 4).
 
-    Fat between printed columns uses the next higher, which asks for more time; above 12 % or
-    unknown the 12 % column holds, as the guideline says.
-
-    Raises
-    ------
-    InputError
-        The species is neither chicken nor turkey.
+    Fat between printed columns uses the next higher, which asks for more time; above 12 % or unknown the 12 %
+    column holds, as the guideline says. Raises InputError: the species is neither chicken nor turkey.
     """
     if species not in SPECIES:
         raise InputError("species", species, "chicken or turkey")

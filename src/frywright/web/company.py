@@ -65,12 +65,8 @@ class _Asked:
 
 
 def provider_of(settings: Mapping[str, str]) -> Provider | None:
-    """The provider that the environment names, None without one.
-
-    Raises
-    ------
-    RecordError
-        A setting is missing, or an address that is neither TLS nor this machine.
+    """The provider that the environment names, None without one. Raises RecordError: a setting is missing, or
+    an address that is neither TLS nor this machine.
     """
     told = {field: settings.get(name, "").strip().rstrip("/") for field, name in SETTINGS.items()}
     if not told["issuer"]:
@@ -115,13 +111,8 @@ class Company:
         return f"{known['authorization_endpoint']}?{urllib.parse.urlencode(query)}", state
 
     def finish(self, state: str, kept: str, code: str, issuer: str = "") -> tuple[str, str]:
-        """The mark of who signed in, and where they wanted to go.
-
-        Raises
-        ------
-        AccessError
-            The browser is another one, the sign-in was not begun here, or what the provider says does not
-            hold.
+        """The mark of who signed in, and where they wanted to go. Raises AccessError: the browser is another
+        one, the sign-in was not begun here, or what the provider says does not hold.
         """
         with self._lock:
             asked = self._asked.pop(state, None) if state and compare_digest(state, kept) else None

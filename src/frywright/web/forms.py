@@ -44,13 +44,7 @@ COUNT_WORDS = ("heads", "head", "pieces", "piece", "packs", "pack", "cabezas", "
 
 
 def whole_number(text: str, name: str, digits: int = 3) -> int | None:
-    """A count as typed, None for an empty box.
-
-    Raises
-    ------
-    InputError
-        Anything but up to so many digits.
-    """
+    """A count as typed, None for an empty box. Raises InputError: anything but up to so many digits."""
     text = text.strip()
     if text and not (text.isascii() and text.isdigit() and len(text) <= digits):
         raise InputError(
@@ -228,12 +222,8 @@ class CookForm:
         return found
 
     def edited(self) -> Program:
-        """The program with the stages typed.
-
-        Raises
-        ------
-        InputError
-            Names the stage and field that cannot be read.
+        """The program with the stages typed. Raises InputError: names the stage and field that cannot be
+        read.
         """
         stages: list[Stage] = []
         stored = self.program.stages

@@ -82,13 +82,7 @@ class OneByOne:
         self._most, self._here, self._turn = waiting, 0, anyio.CapacityLimiter(1)
 
     async def run(self, work: Callable[[], R]) -> R:
-        """What the work gives, in its turn.
-
-        Raises
-        ------
-        BusyError
-            Too many wait.
-        """
+        """What the work gives, in its turn. Raises BusyError: too many wait."""
         if self._here >= self._most:
             raise BusyError("Too many sign-ins at once; try again in a few seconds.")
         self._here += 1

@@ -43,12 +43,8 @@ STYLES = ("none", "plain", "json")
 def serve_pages(
     store: Store, port: int, open_page: bool, host: str = HOST, log: str = "none", processes: int = 1
 ) -> None:
-    """Serve until stopped. Prints the address once the port is ours.
-
-    Raises
-    ------
-    InputError
-        The port is taken, a host that others reach without an owner, or no known way to log.
+    """Serve until stopped. Prints the address once the port is ours. Raises InputError: the port is taken, a
+    host that others reach without an owner, or no known way to log.
     """
     one_of(STYLES, log, "--log")
     most = MOST_PROCESSES if possible() else 1

@@ -61,13 +61,7 @@ def possible() -> bool:
 
 
 def run_several(store: Store, door: Door, listener: socket.socket, log: str, count: int, run: Run) -> None:
-    """Answer with so many processes until stopped.
-
-    Raises
-    ------
-    RecordError
-        They end as soon as they begin.
-    """
+    """Answer with so many processes until stopped. Raises RecordError: they end as soon as they begin."""
     url = store.engine.url.render_as_string(hide_password=False)
     store.close()
     with TemporaryDirectory(prefix="frywright-", ignore_cleanup_errors=True) as folder:

@@ -60,12 +60,8 @@ class Fact:
 
     @classmethod
     def read(cls, payload: Mapping[str, Any]) -> Self:
-        """The fact of a stored payload, of this version or an older one.
-
-        Raises
-        ------
-        RecordError
-            A field is missing, unknown or of another type: the entry is not of this kind.
+        """The fact of a stored payload, of this version or an older one. Raises RecordError: a field is
+        missing, unknown or of another type: the entry is not of this kind.
         """
         try:
             fact: Self = _adapter(cls).validate_python(cls.older(payload))
@@ -114,13 +110,7 @@ class Kept(Generic[F]):
 
 
 def kept(item: Recorded, cls: type[F]) -> Kept[F]:
-    """An entry as a fact of a class.
-
-    Raises
-    ------
-    RecordError
-        The entry is of another kind, or does not fit.
-    """
+    """An entry as a fact of a class. Raises RecordError: the entry is of another kind, or does not fit."""
     if item.entry.kind != cls.KIND:
         raise RecordError(
             "Entry {number} is of kind {kind}, not {wanted}.",

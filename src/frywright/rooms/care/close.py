@@ -135,17 +135,13 @@ def sign_close(
     store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt.datetime | None = None
 ) -> Kept[CloseStepSigned]:
     """Sign a step of the close; what it tells of the oil goes into the oil log in the same breath.
+    Raises InputError: a step before what it needs, a second hot-oil move at once, one in a rush, hot oil
+    moved by hand, a pH outside, no second person, no name.
 
     Parameters
     ----------
     values : fryer (or ``store``), step, who, second, value (oil temperature, pH, per cent polar, or how much
         was topped up), twice (the meter read so again)
-
-    Raises
-    ------
-    InputError
-        A step before what it needs, a second hot-oil move at once, one in a rush, hot oil moved by hand, a pH
-        outside, no second person, no name.
     """
     moment = at or now()
     day, _ = business_time(usual_trade(kitchen), moment)

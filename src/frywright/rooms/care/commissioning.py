@@ -120,7 +120,9 @@ class CommissioningView:
 def sign_step(
     store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt.datetime | None = None
 ) -> Kept[StepSigned]:
-    """Sign a step of the gated order, with its figures.
+    """Sign a step of the gated order, with its figures. Raises InputError: what
+    :func:`frywright.care.gates.check` refuses, a survey that is not a go, figures that are missing or cannot
+    be, a plate without its photo, a look for leaks too soon, a step signed twice without a reason.
 
     Parameters
     ----------
@@ -129,13 +131,6 @@ def sign_step(
         heat_up, recovery, pressure_build, vent_down as ``m:ss``;
         from_temp and to_temp of the heat-up; set_temp, mean_temp and swing of the control; full, half,
         back_to_back as probe readings with spaces; reason to sign again
-
-    Raises
-    ------
-    InputError
-        What :func:`frywright.care.gates.check` refuses, a survey that is not a go, figures that are missing
-        or cannot be, a plate without its photo, a look for leaks too soon, a step signed twice without a
-        reason.
     """
     case, key = case_of(store, kitchen, str(values.get("fryer", ""))), str(values.get("step", ""))
     known = {step.key: step for step in steps_for(case.fryer)}

@@ -60,12 +60,7 @@ def handover_pack(
     store: Store, kitchen: Kitchen, fryer: str, language: str = "en", tr: Translate = str
 ) -> bytes:
     """The pack of a fryer as one PDF: plate with photo, site, steps with who signed and what was passed over,
-    acceptance, programs, what is open, emergency.
-
-    Raises
-    ------
-    InputError
-        An unknown fryer.
+    acceptance, programs, what is open, emergency. Raises InputError: an unknown fryer.
     """
     view = commissioning_view(store, kitchen, fryer, language, tr)
     pictures, files = _photo(store, view.plate, tr)

@@ -34,12 +34,8 @@ class HeatCheck:
 
 
 def heat_check(kitchen: Kitchen, values: Mapping[str, Any], where: str) -> HeatCheck:
-    """The figures of a calibration as typed.
-
-    Raises
-    ------
-    InputError
-        One is missing or cannot be, or the oil is still off its set point.
+    """The figures of a calibration as typed. Raises InputError: one is missing or cannot be, or the oil is
+    still off its set point.
     """
     thermometer, set_text, before, after = (str(values.get(n, "") or "").strip() for n in ASKED)
     if len(thermometer) < 2:

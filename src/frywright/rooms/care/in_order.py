@@ -32,13 +32,8 @@ SLACK_FRAC = 0.85
 def check_sense(
     case: Case, kitchen: Kitchen, step: Step, values: Mapping[str, Any], moment: dt.datetime
 ) -> None:
-    """Whether what is signed can be so.
-
-    Raises
-    ------
-    InputError
-        A plate without a photo, a heat-up without its marks or faster than its power allows, a leak looked
-        for too soon.
+    """Whether what is signed can be so. Raises InputError: a plate without a photo, a heat-up without its
+    marks or faster than its power allows, a leak looked for too soon.
     """
     if step.key == "plate" and case.plate and not case.plate.fact.photo:
         raise InputError("photo", "missing", "kept with the plate: take one, then sign", where=step.title)

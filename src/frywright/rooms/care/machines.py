@@ -55,12 +55,8 @@ def first_act(reason: str) -> str:
 def stop_use(
     store: Store, kitchen: Kitchen, fryer: str, reason: str, who: str, words: str = ""
 ) -> Kept[StopUse]:
-    """Take a fryer out of use. Anyone may; nobody is asked twice.
-
-    Raises
-    ------
-    InputError
-        An unknown fryer or reason.
+    """Take a fryer out of use. Anyone may; nobody is asked twice. Raises InputError: an unknown fryer or
+    reason.
     """
     kitchen.fryer(fryer)
     known = hazards()
@@ -71,12 +67,8 @@ def stop_use(
 
 @in_turn
 def reopen(store: Store, kitchen: Kitchen, fryer: str, who: str, role: str, finding: str) -> Kept[Reopened]:
-    """Release a fryer: only a named qualified person who says what was found and done.
-
-    Raises
-    ------
-    InputError
-        The fryer is in use, or name, qualification or finding are missing.
+    """Release a fryer: only a named qualified person who says what was found and done. Raises InputError: the
+    fryer is in use, or name, qualification or finding are missing.
     """
     kitchen.fryer(fryer)
     held = stopped(store).get(fryer)
@@ -97,12 +89,8 @@ def reopen(store: Store, kitchen: Kitchen, fryer: str, who: str, role: str, find
 
 
 def boil_out_dose(water_m3: float, rate_kg_m3: float) -> float:
-    """Cleaner for a boil-out [kg]: water times the rate on the label.
-
-    Raises
-    ------
-    InputError
-        No water, or a rate no label prints.
+    """Cleaner for a boil-out [kg]: water times the rate on the label. Raises InputError: no water, or a rate
+    no label prints.
     """
     water_fits = DOSE["least_m3"] <= water_m3 <= DOSE["most_m3"]
     if not water_fits or not DOSE["low_kg_m3"] <= rate_kg_m3 <= DOSE["high_kg_m3"]:

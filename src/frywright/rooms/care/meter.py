@@ -52,12 +52,8 @@ def keep_check(
     store: Store, kitchen: Kitchen, typed: CheckTyped, key: str = ""
 ) -> tuple[Kept[MeterChecked], bool]:
     """Keep a check of the meter, once for each key; from its day on the outlook takes the meter as it was
-    found.
-
-    Raises
-    ------
-    InputError
-        A figure that is none, oils too near each other, or a meter so far off that it must not be used.
+    found. Raises InputError: a figure that is none, oils too near each other, or a meter so far off that it
+    must not be used.
     """
     number, (least, most) = kitchen.site.number, KNOWN_PCT
     low, low_read, high, high_read = (

@@ -114,18 +114,13 @@ def keep_plate(
     store: Store, kitchen: Kitchen, values: Mapping[str, Any], photo: BinaryIO | None = None
 ) -> Kept[PlateTyped]:
     """Keep what a fryer's nameplate says, with its photo. A second plate of the same serial corrects the
-    first; another serial is a new fryer.
+    first; another serial is a new fryer. Raises InputError: no serial or fuel, figures the survey needs
+    missing, a picture that is none or too large, a correction without its reason.
 
     Parameters
     ----------
     values : fryer; maker, model, serial, fuel, gas, year as printed; volts, phases, hz, power, gas_low,
         gas_high, oil, with units where not the kitchen's; reason for a correction
-
-    Raises
-    ------
-    InputError
-        No serial or fuel, figures the survey needs missing, a picture that is none or too large, a correction
-        without its reason.
     """
     fryer = kitchen.fryer(str(values.get("fryer", "")))
     told: dict[str, Any] = {name: str(values.get(name, "") or "").strip()[:80] for name in PLATE_TEXTS}
@@ -170,12 +165,8 @@ def _plate(plate: PlateTyped) -> Plate:
 
 
 def keep_site(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kept[SiteMeasured]:
-    """Keep what was measured at the site; what nobody measured stays unknown.
-
-    Raises
-    ------
-    InputError
-        No plate yet, or figures that cannot be.
+    """Keep what was measured at the site; what nobody measured stays unknown. Raises InputError: no plate
+    yet, or figures that cannot be.
     """
     case = case_of(store, kitchen, str(values.get("fryer", "")))
     if case.plate is None:

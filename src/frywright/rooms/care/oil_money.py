@@ -347,17 +347,12 @@ def cost_view(
     rates: Rates | None = None,
 ) -> BillView:
     """The oil bill of the last four weeks by day and raw kilogram, with likely causes; gaps in the log come
-    before anything else.
+    before anything else. Raises InputError: no raw product, neither told nor on the board.
 
     Parameters
     ----------
     raw_kg_day : raw product a day; 0 takes what the board dropped
     rates : in place of the kitchen file's
-
-    Raises
-    ------
-    InputError
-        No raw product, neither told nor on the board.
     """
     day = today or business_time(usual_trade(kitchen), now())[0]
     since = day - dt.timedelta(days=SPAN_DAYS - 1)

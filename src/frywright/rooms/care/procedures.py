@@ -54,13 +54,7 @@ def procedures() -> list[str]:
 
 
 def card_of(store: Store, key: str, language: str = "en") -> Card:
-    """The card that holds here in a language.
-
-    Raises
-    ------
-    InputError
-        An unknown procedure.
-    """
+    """The card that holds here in a language. Raises InputError: an unknown procedure."""
     if key not in procedures():
         raise InputError("procedure", repr(key), "one of: {known}", values={"known": ", ".join(procedures())})
     table, tr = catalog.table(f"procedures/{key}.toml"), translator(language)
@@ -122,18 +116,13 @@ def lines_of(card: Card) -> str:
 
 def save_card(store: Store, values: Mapping[str, Any], photo: BinaryIO | None = None) -> Kept[CardWritten]:
     """Keep the kitchen's own card as its next version; a hazard of general practice may be moved to another
-    step, never dropped.
+    step, never dropped. Raises InputError: no steps, too many or too long ones, no name, a hazard lost, a
+    version saved meanwhile, or a picture that is none.
 
     Parameters
     ----------
     values : key, language, gear, tools, steps (one a line, hazard after ``!!``), who, version (the one that
         was edited), picture_step (from 1, with a photo)
-
-    Raises
-    ------
-    InputError
-        No steps, too many or too long ones, no name, a hazard lost, a version saved meanwhile, or a picture
-        that is none.
     """
     key, language = str(values.get("key", "")), str(values.get("language", "en"))
     now_card = card_of(store, key, language)
@@ -206,16 +195,11 @@ def sign_card(
     store: Store, kitchen: Kitchen, values: Mapping[str, Any], photo: BinaryIO | None = None
 ) -> Kept[CardSigned]:
     """Sign a procedure as done on a fryer, by one person and checked by another, with a photo where one was
-    taken.
+    taken. Raises InputError: an unknown card or fryer, not two people, or a picture that is none.
 
     Parameters
     ----------
     values : key, language, fryer, who, second, note
-
-    Raises
-    ------
-    InputError
-        An unknown card or fryer, not two people, or a picture that is none.
     """
     card = card_of(store, str(values.get("key", "")), str(values.get("language", "en")))
     fryer = kitchen.fryer(str(values.get("fryer", "")))
@@ -304,12 +288,7 @@ def procedure_pdf(
     rate_kg_m3: float = 0.0,
 ) -> bytes:
     """A procedure as one page, the kitchen's own where it has one. A boil-out needs the water and the rate
-    from the cleaner's label.
-
-    Raises
-    ------
-    InputError
-        An unknown procedure, or a boil-out without its dose.
+    from the cleaner's label. Raises InputError: an unknown procedure, or a boil-out without its dose.
     """
     card, dose = card_of(store, key, language), ""
     if key == "boil_out":

@@ -35,12 +35,8 @@ class SiteShown:
 
 
 def site_shown(plate: Plate, facts: SiteFacts, system: str, translate: Translate) -> SiteShown:
-    """Every point of a site against the plate, in a kitchen's units and language.
-
-    Raises
-    ------
-    InputError
-        A fuel that is neither electric nor gas, or a plate without its figures.
+    """Every point of a site against the plate, in a kitchen's units and language. Raises InputError: a fuel
+    that is neither electric nor gas, or a plate without its figures.
     """
     points = survey(plate, facts)
     return SiteShown(

@@ -44,12 +44,7 @@ MAY = {"meets": "may", "fails": "may not", "unknown": "not known"}
 def keep_person(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kept[PersonListed]:
     """Keep a person by name; the birthday only where age rules matter, outside the chain. A second entry of
     the same name replaces the first, and its birthday with it: without one, or of somebody who left, it is
-    erased.
-
-    Raises
-    ------
-    InputError
-        No name, or a birthday that cannot be.
+    erased. Raises InputError: no name, or a birthday that cannot be.
     """
     name, born = str(values.get("name", "") or "").strip(), str(values.get("born", "") or "").strip()
     if not 2 <= len(name) <= 80:
@@ -89,17 +84,13 @@ def skills_of(kitchen: Kitchen) -> list[Mapping[str, Any]]:
 
 
 def sign_skill(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kept[SkillShown]:
-    """Sign a skill as performed by one person and observed by another.
+    """Sign a skill as performed by one person and observed by another. Raises InputError: an unknown person
+    or skill, nobody else as observer, a day to come, an age for which the law forbids the work, or a minor
+    where no rule of the place is known.
 
     Parameters
     ----------
     values : person, skill, observed_by, date (ISO, today where empty)
-
-    Raises
-    ------
-    InputError
-        An unknown person or skill, nobody else as observer, a day to come, an age for which the law forbids
-        the work, or a minor where no rule of the place is known.
     """
     today, known = today_of(kitchen), {s["key"]: s for s in skills_of(kitchen)}
     who, key, seen = (str(values.get(n, "") or "").strip() for n in ("person", "skill", "observed_by"))
@@ -334,13 +325,7 @@ def drill_views(kitchen: Kitchen, language: str = "en", tr: Translate = str) -> 
 
 
 def drill_view(kitchen: Kitchen, key: str, language: str = "en", tr: Translate = str) -> DrillView:
-    """One drill.
-
-    Raises
-    ------
-    InputError
-        A key no drill has; its program may have changed since.
-    """
+    """One drill. Raises InputError: a key no drill has; its program may have changed since."""
     found = next((d for d in drill_views(kitchen, language, tr) if d.key == key), None)
     if found is None:
         raise InputError("drill", repr(key), "one of today's: a changed program gives other drills")
@@ -348,13 +333,7 @@ def drill_view(kitchen: Kitchen, key: str, language: str = "en", tr: Translate =
 
 
 def answer_drill(store: Store, kitchen: Kitchen, key: str, choice: int, who: str) -> Kept[DrillAnswered]:
-    """Keep an answer; it is explained, never scored.
-
-    Raises
-    ------
-    InputError
-        An unknown drill or choice.
-    """
+    """Keep an answer; it is explained, never scored. Raises InputError: an unknown drill or choice."""
     drill = drill_view(kitchen, key)
     if not 0 <= choice < len(drill.choices):
         raise InputError("choice", choice, "one of the answers shown")

@@ -229,18 +229,13 @@ def _state(found: Due | None) -> str:
 def tick(
     store: Store, kitchen: Kitchen, values: Mapping[str, Any], today: dt.date | None = None
 ) -> Kept[CareDone]:
-    """Record a task as done.
+    """Record a task as done. Raises InputError: an unknown task, no name, a role that may not do it, a
+    contractor's task without its report, or a day to come.
 
     Parameters
     ----------
     values : fryer, task, who, role, note (what was found; for contractors the number of their report or tag),
         date (ISO, today where empty); a calibration's thermometer, set_temp, before_temp and after_temp
-
-    Raises
-    ------
-    InputError
-        An unknown task, no name, a role that may not do it, a contractor's task without its report, or a day
-        to come.
     """
     fryer = kitchen.fryer(str(values.get("fryer", "")))
     known = {task.key: task for task in tasks_for(kitchen, fryer)}
@@ -293,17 +288,12 @@ def tell_figure(
     store: Store, kitchen: Kitchen, values: Mapping[str, Any], *, first: bool = False
 ) -> Kept[FigureTimed]:
     """Keep a timed figure of a fryer; the first day's is kept for life and superseded only with a name and a
-    reason.
+    reason. Raises InputError: an unknown figure, a time that is none or longer than four hours, or a first
+    day changed without name and reason.
 
     Parameters
     ----------
     values : fryer, figure, time as ``m:ss`` or ``h:mm:ss``, who, note (temperatures, load, oil level), reason
-
-    Raises
-    ------
-    InputError
-        An unknown figure, a time that is none or longer than four hours, or a first day changed without name
-        and reason.
     """
     fact, replaces = figure_fact(store, kitchen, values, first=first)
     return write(store, fact, replaces=replaces)

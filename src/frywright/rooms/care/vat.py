@@ -51,18 +51,14 @@ RISE_C = 5.0
 def tell_oil(
     store: Store, kitchen: Kitchen, values: Mapping[str, Any], key: str = "", at: dt.datetime | None = None
 ) -> tuple[Kept[OilDone], bool]:
-    """Keep what was told of a vat's oil, once for each key.
+    """Keep what was told of a vat's oil, once for each key. Raises InputError: impossible amounts; the raw
+    text is kept with the reason, so that nothing is lost.
 
     Parameters
     ----------
     values : vat, what (top_up, reading, filter, discard, fill), amount as typed (``5 lb``, ``1 carton``,
         ``17.5``), after (the reading followed the top-up), twice (the meter read so again), who, how; date
         of an earlier business day
-
-    Raises
-    ------
-    InputError
-        Impossible amounts; the raw text is kept with the reason, so that nothing is lost.
     """
     try:
         moment = at or told_moment(kitchen, str(values.get("date", "") or "").strip())
@@ -79,11 +75,7 @@ def tell_oil(
 
 def told_moment(kitchen: Kitchen, text: str) -> dt.datetime:
     """When an entry happened: now, or at the close of an earlier business day as it was typed.
-
-    Raises
-    ------
-    InputError
-        No such day, one to come, or one of more than EARLIEST_DAYS ago.
+    Raises InputError: no such day, one to come, or one of more than EARLIEST_DAYS ago.
     """
     trade, moment = usual_trade(kitchen), now()
     today = business_time(trade, moment)[0]
@@ -103,11 +95,7 @@ def told_moment(kitchen: Kitchen, text: str) -> dt.datetime:
 
 def check_likely(store: Store, kitchen: Kitchen, fact: OilDone) -> None:
     """Whether a reading can be of the oil that is in the vat, as far as one reading can say.
-
-    Raises
-    ------
-    InputError
-        Less polar than fresh oil, or far below the last reading of oil that nobody changed.
+    Raises InputError: less polar than fresh oil, or far below the last reading of oil that nobody changed.
     """
     reading, name = fact.reading_pct, kitchen.fryer(fact.vat).name
     if reading is None:
@@ -157,11 +145,7 @@ def keep_refused(store: Store, values: Mapping[str, Any], error: InputError) -> 
 
 def oil_fact(kitchen: Kitchen, values: Mapping[str, Any], key: str, moment: dt.datetime) -> OilDone:
     """What was told of a vat's oil, for whoever writes it, alone or together with others.
-
-    Raises
-    ------
-    InputError
-        As :func:`tell_oil`.
+    Raises InputError: as :func:`tell_oil`.
     """
     fryer = kitchen.fryer(str(values.get("vat", "")))
     text, what = str(values.get("amount", "") or "").strip(), one_of(ACTS, values.get("what"), "what")
@@ -230,11 +214,7 @@ def _mass(text: str, site: Site) -> float:
 
 def set_limit(store: Store, kitchen: Kitchen, house_pct: float, who: str, reason: str) -> Kept[OilLimitSet]:
     """Set a house limit; a looser one than before needs a name and a reason, and never passes the place's.
-
-    Raises
-    ------
-    InputError
-        A limit out of range, or looser without name and reason.
+    Raises InputError: a limit out of range, or looser without name and reason.
     """
     if not 5.0 <= house_pct <= 30.0:
         raise InputError("house limit", house_pct, "5 to 30 % polar compounds")

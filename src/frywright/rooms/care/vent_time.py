@@ -40,12 +40,8 @@ def vent_offer(store: Store, kitchen: Kitchen, fryer: str) -> VentOffer | None:
 
 
 def take_vent(store: Store, kitchen: Kitchen, fryer: str, reason: str) -> Kept[KitchenSet]:
-    """Write the measured vent time into the kitchen file.
-
-    Raises
-    ------
-    InputError
-        There is nothing to take over, no reason where the change moves a prediction, or a time no watch told.
+    """Write the measured vent time into the kitchen file. Raises InputError: there is nothing to take over,
+    no reason where the change moves a prediction, or a time no watch told.
     """
     offer = vent_offer(store, kitchen, fryer)
     if offer is None:

@@ -44,11 +44,7 @@ def check_cooled(
     store: Store, kitchen: Kitchen, fryer: Fryer, told: Told, at: tuple[dt.datetime, float]
 ) -> None:
     """Whether oil can have cooled to what was read; ``at`` is the moment and the oil's temperature [degC].
-
-    Raises
-    ------
-    InputError
-        Cooler than the vat can be by then.
+    Raises InputError: cooler than the vat can be by then.
     """
     moment, oil_c = at
     off = told[fryer.key, "heat_off"]

@@ -24,11 +24,7 @@ def break_even_of(
     kitchen: Kitchen, program: Program, shares: Sequence[float] = SHARES
 ) -> tuple[BreakEven, ...]:
     """Changes of a program's main stage at which these shares of its loads fail; none without a limit.
-
-    Raises
-    ------
-    InputError
-        A share is too small or too large to be found.
+    Raises InputError: a share is too small or too large to be found.
     """
     plan = make_plan(kitchen, program)
     limit = product_limit(kitchen, plan.product)

@@ -139,12 +139,8 @@ def card_data(
     other programs of the slot, ``approved`` who stands behind this version.
 
     It carries what is predicted and what is proven; a program predicted short has SHORT across it and who
-    answers for it.
-
-    Raises
-    ------
-    InputError
-        The fryer's controller cannot hold the program, or it is predicted short and nobody answers for it.
+    answers for it. Raises InputError: the fryer's controller cannot hold the program, or it is predicted
+    short and nobody answers for it.
     """
     fryer = kitchen.fryer(program.fryer)
     keyed = render(program, fryer.controller, slot)

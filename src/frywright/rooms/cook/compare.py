@@ -48,13 +48,9 @@ def read_back(
 ) -> ReadBack:
     """Compare values read from a machine, in keying order, with the card; simulate what it holds.
 
-    ``settings`` are answers to :func:`settings_of` by their key or the kitchen's name; those not given
-    are not compared.
-
-    Raises
-    ------
-    InputError
-        The program is predicted short, more or fewer values than the card has, or one that cannot be read.
+    ``settings`` are answers to :func:`settings_of` by their key or the kitchen's name; those not given are
+    not compared. Raises InputError: the program is predicted short, more or fewer values than the card has,
+    or one that cannot be read.
     """
     refuse_short(kitchen, program)
     fryer = kitchen.fryer(program.fryer)

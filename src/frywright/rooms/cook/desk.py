@@ -38,11 +38,7 @@ def design_program(
     kitchen: Kitchen, product: str, fryer: str, goals: Goals | None = None, effort: Effort | None = None
 ) -> tuple[Design, ProofAnswer]:
     """Best staged program within the fryer's controller over all loads, with its proof, which holds.
-
-    Raises
-    ------
-    InputError
-        The goals cannot be met together; the message names what binds and the nearest program.
+    Raises InputError: the goals cannot be met together; the message names what binds and the nearest program.
     """
     found = search_design(
         kitchen, product, fryer, needed_limit(kitchen, kitchen.product(product)), goals, effort
@@ -57,11 +53,7 @@ def design_program(
 
 def take_row(kitchen: Kitchen, row: Candidate, goals: Goals) -> tuple[Candidate, ProofAnswer, Late]:
     """Another row of a trade-off as a program of its own: proved, and made longer until its proof holds.
-
-    Raises
-    ------
-    InputError
-        Long enough for its proof it misses a goal; the message says which.
+    Raises InputError: long enough for its proof it misses a goal; the message says which.
     """
     sizer = Sizer(kitchen, row.program, needed_limit(kitchen, kitchen.product(row.program.product)), goals)
     best, _, proof = offered(sizer, [row], goals)
@@ -84,12 +76,8 @@ def transfer_program(
     kitchen: Kitchen, program: Program, target: Target, effort: Effort | None = None
 ) -> tuple[Transfer, ProofAnswer]:
     """The same food from another fryer, bird, load or place: a program of that place under a name of its own,
-    with a proof that holds.
-
-    Raises
-    ------
-    InputError
-        It cannot be done; the message says how near the nearest comes.
+    with a proof that holds. Raises InputError: it cannot be done; the message says how near the nearest
+    comes.
     """
     limit = needed_limit(kitchen, kitchen.product(target.product or program.product))
     found = search_transfer(kitchen, program, target, limit, effort)

@@ -74,12 +74,8 @@ class Proposal:
 
 
 def follower_of(kitchen: Kitchen, product: str, fryer: str, goals: Goals, effort: Effort) -> Follower:
-    """A search, and what it takes to follow goals from there.
-
-    Raises
-    ------
-    InputError
-        No rule speaks of the product, and it has no target of its own.
+    """A search, and what it takes to follow goals from there. Raises InputError: no rule speaks of the
+    product, and it has no target of its own.
     """
     limit = needed_limit(kitchen, kitchen.product(product))
     return Follower(sizer_for(kitchen, product, fryer, limit, goals), effort)
@@ -109,11 +105,7 @@ def sliders(goals: Goals, system: str) -> tuple[Slider, ...]:
 
 def goals_at(places: Mapping[str, str], system: str) -> Goals:
     """The goals of sliders at these places, in the kitchen's units; one that is not named is at its default.
-
-    Raises
-    ------
-    InputError
-        A place that is no number, or goals that cannot be asked together.
+    Raises InputError: a place that is no number, or goals that cannot be asked together.
     """
     found = {}
     for name, (title, *scales) in SLIDERS.items():
@@ -143,12 +135,8 @@ def propose(follower: Follower, goals: Goals, translate: Translate = str) -> Pro
 
 
 def to_prove(follower: Follower, goals: Goals) -> Candidate:
-    """The proposal for these goals, to be proved.
-
-    Raises
-    ------
-    InputError
-        It misses a goal; the message says which.
+    """The proposal for these goals, to be proved. Raises InputError: it misses a goal; the message says
+    which.
     """
     found = follower.propose(goals)
     if binding(found, goals):

@@ -14,12 +14,8 @@ from frywright.rooms.cook.logs import open_log
 def heat_up_check(
     kitchen: Kitchen, fryer: str, logs: tuple[Path, Path], marks_c: tuple[float, float]
 ) -> tuple[float, str]:
-    """Ratio of today's heat-up to the first day's, and a hint.
-
-    Raises
-    ------
-    InputError
-        A log has no oil channel or does not pass both marks, or the two are not comparable.
+    """Ratio of today's heat-up to the first day's, and a hint. Raises InputError: a log has no oil channel or
+    does not pass both marks, or the two are not comparable.
     """
     mass = kitchen.fryer(fryer).oil_mass_kg
     today, first = (_found(path, marks_c, mass) for path in logs)

@@ -167,13 +167,8 @@ class Intake:
         """Rises when times already given out have moved: whoever used them starts again."""
 
     def add(self, source: str, samples: list[Sample], got_s: float) -> int:
-        """Take readings that arrived together; how many were new.
-
-        Raises
-        ------
-        InputError
-            A name that is no name, too many readings at once, channels or sources; nothing of the message is
-            kept.
+        """Take readings that arrived together; how many were new. Raises InputError: a name that is no name,
+        too many readings at once, channels or sources; nothing of the message is kept.
         """
         named(source, "source", may_be_empty=True)
         if len(samples) > MOST_TOGETHER:
@@ -260,12 +255,8 @@ class Intake:
 
 
 def named(name: str, what: str, may_be_empty: bool = False) -> str:
-    """A name fit to show and to keep.
-
-    Raises
-    ------
-    InputError
-        It is empty, too long, or holds what nobody can read.
+    """A name fit to show and to keep. Raises InputError: it is empty, too long, or holds what nobody can
+    read.
     """
     if len(name) > MOST_NAME or not name.isprintable() or not (name.strip() or may_be_empty):
         raise InputError(
@@ -278,13 +269,7 @@ def named(name: str, what: str, may_be_empty: bool = False) -> str:
 
 
 def temp_of(value: float, unit: str) -> float:
-    """A reading in inside units.
-
-    Raises
-    ------
-    InputError
-        The unit is none of a temperature.
-    """
+    """A reading in inside units. Raises InputError: the unit is none of a temperature."""
     key = unit.strip().lower().removeprefix("°")
     if key not in ("c", "f"):
         raise InputError("unit", repr(unit[:10]), "C or F")
@@ -293,12 +278,8 @@ def temp_of(value: float, unit: str) -> float:
 
 
 def moment_of(text: str | float | None) -> float | None:
-    """The device's time as seconds since 1970; None where it told none.
-
-    Raises
-    ------
-    InputError
-        It is no time with its zone.
+    """The device's time as seconds since 1970; None where it told none. Raises InputError: it is no time with
+    its zone.
     """
     if text is None or text == "":
         return None
@@ -315,12 +296,8 @@ def moment_of(text: str | float | None) -> float | None:
 
 def samples_of(text: bytes | str) -> list[Sample]:
     """Readings of one message in JSON: an object with ``samples``, or one sample: ``channel``, ``temp``,
-    ``unit`` (C where left out) and ``at`` (left out where the device tells no time).
-
-    Raises
-    ------
-    InputError
-        It is no such message; nothing of it is taken.
+    ``unit`` (C where left out) and ``at`` (left out where the device tells no time). Raises InputError: it is
+    no such message; nothing of it is taken.
     """
     if len(text) > MOST_BYTES:
         raise InputError("message", len(text), "at most {most} bytes", values={"most": MOST_BYTES})
@@ -351,11 +328,7 @@ def _sample(row: object) -> Sample:
 
 def sample_in(line: str) -> Sample:
     """A reading in a line of text: channel, number, unit, and the time where the device tells one; or JSON.
-
-    Raises
-    ------
-    InputError
-        It is no such line.
+    Raises InputError: it is no such line.
     """
     if line.lstrip().startswith("{"):
         found = samples_of(line)

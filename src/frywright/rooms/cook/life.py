@@ -210,12 +210,8 @@ def keep_cards(store: Store, kitchen: Kitchen, names: Iterable[str]) -> None:
 
 @in_turn
 def tell_keyed(store: Store, kitchen: Kitchen, name: str, who: str) -> Kept[ProgramKeyed]:
-    """Keep that the newest version of a program was keyed into its fryer.
-
-    Raises
-    ------
-    InputError
-        No such program, no name, or no card of it: nothing is keyed from memory.
+    """Keep that the newest version of a program was keyed into its fryer. Raises InputError: no such program,
+    no name, or no card of it: nothing is keyed from memory.
     """
     program, who = kitchen.program(name), _named(who)
     life = life_of_program(store, kitchen, program)
@@ -235,12 +231,8 @@ def tell_keyed(store: Store, kitchen: Kitchen, name: str, who: str) -> Kept[Prog
 def put_in_service(
     store: Store, kitchen: Kitchen, name: str, who: str, translate: Translate = str
 ) -> Kept[ServiceBegun]:
-    """Decide that guests' food is cooked by the newest version of a program.
-
-    Raises
-    ------
-    InputError
-        No such program, no name, or a step before that does not stand; the message names them all.
+    """Decide that guests' food is cooked by the newest version of a program. Raises InputError: no such
+    program, no name, or a step before that does not stand; the message names them all.
     """
     program, who = kitchen.program(name), _named(who)
     life = life_of_program(store, kitchen, program)
@@ -265,12 +257,8 @@ def put_in_service(
 
 @in_turn
 def retire(store: Store, kitchen: Kitchen, name: str, who: str, reason: str) -> Kept[ProgramRetired]:
-    """Take the newest version of a program out of use for good.
-
-    Raises
-    ------
-    InputError
-        No such program, it is retired already, no name or no reason.
+    """Take the newest version of a program out of use for good. Raises InputError: no such program, it is
+    retired already, no name or no reason.
     """
     program, who, reason = kitchen.program(name), _named(who), reason.strip()
     if len(reason) < LEAST_REASON:

@@ -37,12 +37,8 @@ def weighed(found: Probing) -> dict[str, int]:
 @in_turn
 def calibrate_at_lift(store: Store, kitchen: Kitchen, name: str, cut: str) -> Kept[CalibrationKept]:
     """Calibrate a cut from the weighed readings of a program: predictions use it from now on. It proves
-    nothing: the readings do that themselves.
-
-    Raises
-    ------
-    InputError
-        Fewer than three weighed pieces, or a logger's curve has calibrated the cut already.
+    nothing: the readings do that themselves. Raises InputError: fewer than three weighed pieces, or a
+    logger's curve has calibrated the cut already.
     """
     found = next_probing(store, kitchen, name)
     program, plain = found.program, without_lift(kitchen)

@@ -170,11 +170,7 @@ class LiveRoom:
 
     def take(self, source: str, samples: list[Sample], got_s: float) -> int:
         """Take readings that arrived together, and keep them for a stop; how many were new.
-
-        Raises
-        ------
-        InputError
-            As :meth:`frywright.rooms.cook.intake.Intake.add`; nothing of the message is kept.
+        Raises InputError: as :meth:`frywright.rooms.cook.intake.Intake.add`; nothing of the message is kept.
         """
         with self._taking:
             new = self.intake.add(source, samples, got_s)
@@ -196,13 +192,7 @@ class LiveRoom:
             return sorted(self._loads.values(), key=lambda load: -load.number)
 
     def load(self, number: int) -> LiveLoad:
-        """A load by its number.
-
-        Raises
-        ------
-        InputError
-            There is none, or no longer.
-        """
+        """A load by its number. Raises InputError: there is none, or no longer."""
         self._go_on()
         with self._lock:
             found = self._loads.get(number)
@@ -213,13 +203,8 @@ class LiveRoom:
         return found
 
     def start(self, kitchen: Kitchen, ask: LiveAsk, now_s: float) -> LiveLoad:
-        """Begin to follow a load; one pressed twice is one.
-
-        Raises
-        ------
-        InputError
-            No piece, two channels in the oil, a cut that is not in it, an impossible drop, no limit to wait
-            for, or too many loads at once.
+        """Begin to follow a load; one pressed twice is one. Raises InputError: no piece, two channels in the
+        oil, a cut that is not in it, an impossible drop, no limit to wait for, or too many loads at once.
         """
         self._go_on()
         load = self._made(kitchen, ask, now_s)
@@ -289,12 +274,8 @@ class LiveRoom:
         self.journal.write({"what": "stop", "number": number})
 
     def drop(self, number: int, drop_s: float, now_s: float) -> None:
-        """Say when a load went in that still waits for the oil to fall.
-
-        Raises
-        ------
-        InputError
-            There is no such load, or no such moment.
+        """Say when a load went in that still waits for the oil to fall. Raises InputError: there is no such
+        load, or no such moment.
         """
         load = self.load(number)
         _check_drop(drop_s, now_s)

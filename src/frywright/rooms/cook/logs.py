@@ -25,13 +25,7 @@ ROLES = tuple(str(role) for role in Role)
 def open_log(
     path: Path, answers: Mapping[str, str] | None = None, progress: Callable[[float], None] | None = None
 ) -> Log:
-    """Read a logger's file from disk.
-
-    Raises
-    ------
-    DataError
-        The file does not exist or is no log.
-    """
+    """Read a logger's file from disk. Raises DataError: the file does not exist or is no log."""
     try:
         with path.open("rb") as stream:
             return read_log(stream, path.name, answers, progress, path.stat().st_size)
@@ -60,12 +54,8 @@ def read_kept(
     answers: Mapping[str, str] | None = None,
     progress: Callable[[float], None] | None = None,
 ) -> Log:
-    """Read a file that is kept here; ``progress`` hears the share read, 0 to 1.
-
-    Raises
-    ------
-    DataError
-        The file is no log.
+    """Read a file that is kept here; ``progress`` hears the share read, 0 to 1. Raises DataError: the file is
+    no log.
     """
     with attachments_of(store).open(kept.sha256) as stream:
         return read_log(stream, kept.name, answers, progress, kept.size_bytes)

@@ -29,12 +29,8 @@ def keep_measured(
     store: Store, fryer: str, name: str, typed: Mapping[str, str], reason: str
 ) -> Kept[KitchenSet]:
     """Put a measured value into the kitchen file; it is an estimate no longer, and programs it moves are to
-    be proved again.
-
-    Raises
-    ------
-    InputError
-        A value that cannot be read or cannot be, or no reason where the change moves a prediction.
+    be proved again. Raises InputError: a value that cannot be read or cannot be, or no reason where the
+    change moves a prediction.
     """
     one_of(ESTIMATES, name, "estimates")
     with store.writing():

@@ -90,12 +90,8 @@ class Probing:
 
 
 def next_probing(store: Store, kitchen: Kitchen, name: str) -> Probing:
-    """Where the probing of a program stands.
-
-    Raises
-    ------
-    InputError
-        No program has the name, or the kitchen cannot run it.
+    """Where the probing of a program stands. Raises InputError: no program has the name, or the kitchen
+    cannot run it.
     """
     program = kitchen.program(name)
     prior = known_prior(without_lift(kitchen), program)
@@ -251,18 +247,14 @@ class KeptPlanned:
 @in_turn
 def keep_planned(store: Store, kitchen: Kitchen, name: str, values: Mapping[str, str]) -> KeptPlanned:
     """Keep one reading of a program's plan; a case opens where it is below the limit, and the program is
-    decided where it is the last one needed.
+    decided where it is the last one needed. Raises InputError: something typed cannot be read, or the piece
+    is none of this program; or somebody else kept a reading meanwhile. The same form sent twice keeps one
+    reading.
 
     Parameters
     ----------
     values : temp, thermometer, cut, place, load_kind, load_number, who; where known weight, rest (highest
         core after the lift) and rest_time; ``last``, the newest reading that whoever typed had seen
-
-    Raises
-    ------
-    InputError
-        Something typed cannot be read, or the piece is none of this program; or somebody else kept a reading
-        meanwhile. The same form sent twice keeps one reading.
     """
     program = kitchen.program(name)
     before = next_probing(store, kitchen, name)

@@ -44,11 +44,7 @@ def keep_day(
     store: Store, typed: Mapping[str, str], reason: str = ""
 ) -> tuple[Kept[KitchenSet] | None, Mapping[str, InputError]]:
     """Put the day into the kitchen file; None and what is wrong, box by box, where something is.
-
-    Raises
-    ------
-    InputError, DataError
-        The kitchen's file would not read it: nothing is kept.
+    Raises InputError, DataError: the kitchen's file would not read it: nothing is kept.
     """
     with store.writing():
         kitchen = remembered_kitchen(store)

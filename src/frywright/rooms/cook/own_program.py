@@ -20,11 +20,7 @@ def rows_of(kitchen: Kitchen, fryer: str) -> int:
 
 def own_program(kitchen: Kitchen, asked: Asked) -> Program | None:
     """The program typed, under a name of its own; None where a box is wrong, which ``asked`` then says.
-
-    Raises
-    ------
-    InputError
-        No such fryer or product, or a program that the fryer cannot hold.
+    Raises InputError: no such fryer or product, or a program that the fryer cannot hold.
     """
     fryer = kitchen.fryer(asked.text("fryer"))
     product = kitchen.product(asked.text("product"))

@@ -68,11 +68,7 @@ LEAST_LOST, MOST_LOST = 0.02, 0.6
 
 def weight_lost_frac(asked: ProbeAsk, cut: str) -> float | None:
     """Weight lost of breaded weight by the weighed pieces of a cut; None where none was weighed.
-
-    Raises
-    ------
-    InputError
-        A piece that gained weight, or lost more than frying takes.
+    Raises InputError: a piece that gained weight, or lost more than frying takes.
     """
     found = [(c, w) for c, w in asked.weighed_kg.items() if asked.cuts.get(c) == cut]
     for channel, (before, after) in found:
@@ -204,12 +200,8 @@ def calibrate(
     kitchen: Kitchen, answer: Answer, asked: ProbeAsk, cut: str, free: Sequence[str] = ()
 ) -> Calibrated:
     """Fit a cut's geometry to every probed piece of it in a log; with pieces weighed before and after, also
-    the share of its water that it lets go. ``free`` names other parameters.
-
-    Raises
-    ------
-    InputError
-        Nothing in the log was a probe of this cut, or a weight is missing.
+    the share of its water that it lets go. ``free`` names other parameters. Raises InputError: nothing in the
+    log was a probe of this cut, or a weight is missing.
     """
     trials = trials_of(kitchen, answer, asked, cut)
     if not trials:
@@ -236,11 +228,7 @@ def calibrate_lid(
     kitchen: Kitchen, answer: Answer, asked: ProbeAsk, free: Sequence[str] = ("working_gauge_pa",)
 ) -> Fit:
     """Fit the lid of the fryer to the gauge curve of every load under pressure in a log.
-
-    Raises
-    ------
-    InputError
-        No load in the log was under pressure.
+    Raises InputError: no load in the log was under pressure.
     """
     trials = [t for t in trials_of(kitchen, answer, asked) if t.gauge is not None]
     if not trials:
@@ -398,11 +386,7 @@ def keep_calibration(
     store: Store, made: Calibrated, log_sha: str, residual_rms_k: float
 ) -> Kept[CalibrationKept]:
     """Keep a calibration; from now on simulations use it, and programs it moves are to be proved again.
-
-    Raises
-    ------
-    InputError
-        The fit was refused or a probe sat off the coldest spot.
+    Raises InputError: the fit was refused or a probe sat off the coldest spot.
     """
     from frywright.rooms.kitchen import remember_calibration
 

@@ -71,7 +71,9 @@ def save_program(
     based_on: int | None = None,
     origin: Origin | None = None,
 ) -> Kept[ProgramSaved]:
-    """Keep a program as the next version of its name, or as the first of a new one.
+    """Keep a program as the next version of its name, or as the first of a new one. Raises InputError: the
+    fryer cannot do it, the name reads like another or belongs to another use, nothing has changed, or it is
+    predicted short and nobody answers for it. Raises Overtaken: its version was taken in the meantime.
 
     Parameters
     ----------
@@ -80,14 +82,6 @@ def save_program(
     based_on
         Version the change was made on, as the form carried it; None takes the one before the program's own.
     origin : where its stages came from; None is a person's hand
-
-    Raises
-    ------
-    InputError
-        The fryer cannot do it, the name reads like another or belongs to another use, nothing has changed, or
-        it is predicted short and nobody answers for it.
-    Overtaken
-        Its version was taken in the meantime.
     """
     kitchen.check(program)
     check_load(kitchen, program)
@@ -121,11 +115,7 @@ def same_values(one: Program, other: Program) -> bool:
 
 def keep_print(store: Store, kitchen: Kitchen, programs: Iterable[Program], who: Answerer) -> None:
     """Keep who answers for the printed cards of programs that are predicted short; nothing for the others.
-
-    Raises
-    ------
-    InputError
-        One is predicted short and nobody answers for it.
+    Raises InputError: one is predicted short and nobody answers for it.
     """
     locks = [(program, answered(kitchen, program, who)) for program in programs]
     with store.writing():
@@ -153,12 +143,8 @@ def _answered(saved: ProgramSaved) -> tuple[str, int] | None:
 def keep_simulation(
     store: Store, kitchen: Kitchen, answer: CookAnswer, who: Answerer = NOBODY
 ) -> Kept[SimulationKept]:
-    """Keep a simulation with its question, verdicts and curves.
-
-    Raises
-    ------
-    InputError
-        Its program is predicted short and nobody answers for it.
+    """Keep a simulation with its question, verdicts and curves. Raises InputError: its program is predicted
+    short and nobody answers for it.
     """
     lock = answered(kitchen, answer.plan.program, who, answer.facts)
     editions = {v.rule: v.edition for _, v in answer.verdicts}
@@ -173,13 +159,7 @@ def keep_simulation(
 def record_readback(
     store: Store, program: Program, slot: int, result: ReadBack, people: tuple[str, str], started_at: str
 ) -> Kept[ReadBackTaken]:
-    """Keep a read-back: who read, who checked, what was found.
-
-    Raises
-    ------
-    InputError
-        The two people are not two.
-    """
+    """Keep a read-back: who read, who checked, what was found. Raises InputError: they are not two people."""
     reader, checker = (p.strip() for p in people)
     if not reader or not checker or reader.lower() == checker.lower():
         raise InputError(

@@ -32,13 +32,9 @@ def tell_readback(
 ) -> tuple[Kept[ReadBackTaken], bool]:
     """Keep what a machine really holds and say whether it is what the card says.
 
-    ``settings`` are answers by the keys of :func:`frywright.trial.machine.settings_of`: scale, clock,
-    lid1, lid2 and so on.
-
-    Raises
-    ------
-    InputError
-        An unknown program, more or fewer values than its card, or not two people.
+    ``settings`` are answers by the keys of :func:`frywright.trial.machine.settings_of`: scale, clock, lid1,
+    lid2 and so on. Raises InputError: an unknown program, more or fewer values than its card, or not two
+    people.
     """
     program = kitchen.program(name)
     result = read_back(kitchen, program, slot, values, settings)

@@ -51,11 +51,7 @@ def sample_program(
     confidence_frac: float = 0.95,
 ) -> Sampled:
     """Judge readings of the coldest pieces of a program, the kitchen's thermometer error taken off each.
-
-    Raises
-    ------
-    InputError
-        No such program, or as :func:`frywright.calibrate.sampling.prove_sample`.
+    Raises InputError: no such program, or as :func:`frywright.calibrate.sampling.prove_sample`.
     """
     program, readings = kitchen.program(name), tuple(readings_c)
     if len(readings) > MOST_READINGS:

@@ -98,13 +98,8 @@ BOXES = {"lowers": "lowers", "lowers, each": "lowers", "each": "each", "kind": "
 
 def change_setting(store: Store, form: Mapping[str, str]) -> Kept[KitchenSet]:
     """Add a setting, change it or take it off the sheet, as a change of the kitchen with its reason.
-
-    Raises
-    ------
-    SettingRefused
-        A value cannot be, or the reason is missing; it says which box.
-    InputError
-        An unknown fryer or setting, or the kitchen changed since the form was shown.
+    Raises SettingRefused: a value cannot be, or the reason is missing; it says which box.
+    Raises InputError: an unknown fryer or setting, or the kitchen changed since the form was shown.
     """
     with store.writing():
         kitchen = remembered_kitchen(store)
@@ -151,12 +146,8 @@ def _written(text: str, fryer: Fryer, settings: list[MachineSetting], site: Site
 def read_setting(
     site: Site, fryer: Fryer, form: Mapping[str, str], old: MachineSetting | None
 ) -> MachineSetting:
-    """A setting as typed; wrong values without a reading are left out.
-
-    Raises
-    ------
-    SettingRefused
-        A value cannot be; it says which box.
+    """A setting as typed; wrong values without a reading are left out. Raises SettingRefused: a value cannot
+    be; it says which box.
     """
     wrong = []
     for number in range(WRONG_ROWS):

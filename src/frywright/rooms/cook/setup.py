@@ -82,13 +82,7 @@ class Setup:
     found: Mapping[str, str] = field(default_factory=dict)
 
     def screen(self, key: str) -> Screen:
-        """A screen by its key.
-
-        Raises
-        ------
-        InputError
-            There is no such screen here.
-        """
+        """A screen by its key. Raises InputError: there is no such screen here."""
         known = tuple(s.key for s in self.screens)
         if key not in known:
             raise InputError("screen", repr(key), "one of: {known}", values={"known": ", ".join(known)})
@@ -120,14 +114,9 @@ class Setup:
 
 
 def setup_of(store: Store, what: str, language: str = "") -> Setup:
-    """The draft of what is being described.
-
-    Raises
-    ------
-    InputError
-        Nothing of that name is described here, or a kitchen where one's own is kept already.
-    NoKitchenError
-        A fryer or a product before there is a kitchen.
+    """The draft of what is being described. Raises InputError: nothing of that name is described here, or a
+    kitchen where one's own is kept already. Raises NoKitchenError: a fryer or a product before there is a
+    kitchen.
     """
     if what not in SUBJECTS:
         raise InputError("set-up", repr(what), "one of: {known}", values={"known": ", ".join(SUBJECTS)})
@@ -202,13 +191,8 @@ def answer(
     store: Store, what: str, key: str, typed: Mapping[str, str], seen: Seen, how: str = "next"
 ) -> Setup:
     """Keep what was typed on a screen. ``how`` is ``next``, ``skip`` or ``stay`` (keep it as it is typed).
-
-    Raises
-    ------
-    InputError
-        There is no such screen.
-    Overtaken
-        Another page changed the screen after this one was opened; nothing is written.
+    Raises InputError: there is no such screen. Raises Overtaken: another page changed the screen after this
+    one was opened; nothing is written.
     """
     before = setup_of(store, what)
     before.screen(key)
@@ -256,11 +240,7 @@ def _shaken(key: str, old: Mapping[str, str], new: Mapping[str, str]) -> tuple[s
 
 def keep_plate_photo(store: Store, what: str, photo: BinaryIO) -> None:
     """Keep the photo of a plate, and what can be read off it, until somebody compares it.
-
-    Raises
-    ------
-    InputError
-        It is no picture, or too large.
+    Raises InputError: it is no picture, or too large.
     """
     setup_of(store, what).screen("plate")
     sha = keep_photo(store, photo)
@@ -333,14 +313,9 @@ class Made:
 
 
 def keep(store: Store, what: str, seen: int) -> Made:
-    """Make the draft part of the kitchen.
-
-    Raises
-    ------
-    InputError
-        A screen that is needed is not answered, or another page changed the draft since.
-    DataError
-        The kitchen's own file would not read it: nothing is kept.
+    """Make the draft part of the kitchen. Raises InputError: a screen that is needed is not answered, or
+    another page changed the draft since. Raises DataError: the kitchen's own file would not read it: nothing
+    is kept.
     """
     with store.writing():
         setup = setup_of(store, what)

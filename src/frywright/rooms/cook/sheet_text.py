@@ -20,11 +20,7 @@ BY_HAND = "written as tables that this page knows; change it in the kitchen file
 
 def with_settings(text: str, fryer: str, settings: Sequence[MachineSetting], units: UnitSystem) -> str:
     """A kitchen file with the settings of one fryer; lines of others, and comments outside them, stay.
-
-    Raises
-    ------
-    InputError
-        The file is written in a way that this cannot change without touching something else.
+    Raises InputError: the file is written in a way that this cannot change without touching something else.
     """
     before = parse_kitchen(text)
     old = before.fryer(fryer).settings

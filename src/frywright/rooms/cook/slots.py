@@ -21,11 +21,7 @@ def held_in(store: Store, kitchen: Kitchen, program: Program, slot: int) -> tupl
 
 def tell_slot(store: Store, kitchen: Kitchen, program: Program, slot: int) -> Kept[SlotChosen] | None:
     """Keep the slot chosen for a program; nothing is written where it is known already.
-
-    Raises
-    ------
-    InputError
-        The controller has no such slot.
+    Raises InputError: the controller has no such slot.
     """
     most = kitchen.fryer(program.fryer).controller.slot_count
     if not 1 <= slot <= most:

@@ -366,11 +366,7 @@ def saved_view(answer: CookAnswer, system: str, translate: Translate = str) -> S
 @lru_cache(maxsize=128)
 def saved_beside(kitchen: Kitchen, request: CookRequest, translate: Translate) -> SavedView:
     """What :func:`saved_view` shows of a saved version, kept: it stands beside every edit of it.
-
-    Raises
-    ------
-    InputError
-        The kitchen cannot run it on that load.
+    Raises InputError: the kitchen cannot run it on that load.
     """
     return saved_view(ask(kitchen, request), str(kitchen.site.units), translate)
 

@@ -149,14 +149,8 @@ class Board:
 
     def tell(self, tap: Tap) -> tuple[Kept[BoardTap], bool]:
         """Keep a tap once; the entry, and whether it is new. One that another tablet told already is that
-        one's.
-
-        Raises
-        ------
-        InputError
-            A fryer, product, load or time that the day does not have; a tap that cannot be taken back.
-        LiftAskedError
-            A lift that came early or late, and nothing is said of it.
+        one's. Raises InputError: a fryer, product, load or time that the day does not have; a tap that cannot
+        be taken back. Raises LiftAskedError: a lift that came early or late, and nothing is said of it.
         """
         self._check(tap)
         with self.store.writing():

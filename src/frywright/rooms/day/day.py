@@ -130,7 +130,8 @@ def bench_for(
     tune: bool = True,
     serving: Collection[str] = (),
 ) -> Bench:
-    """A day ready to plan, from everything known before it.
+    """A day ready to plan, from everything known before it. Raises InputError: no sales yet, no day in the
+    kitchen file, or a product without a load that reaches the limit.
 
     Parameters
     ----------
@@ -139,11 +140,6 @@ def bench_for(
     down : fryers that are off all day
     serving : programs in service; a product that has some is planned with those only
     tune : tune the rule and the fryers' hours; a forecast alone needs neither
-
-    Raises
-    ------
-    InputError
-        No sales yet, no day in the kitchen file, or a product without a load that reaches the limit.
     """
     trade, notes = trade_of(kitchen), []  # type: ignore[var-annotated]
     forecaster, history = forecaster_of(store, kitchen, date)

@@ -94,13 +94,8 @@ def thrown_key(key: str) -> str:
 
 def lifts_of(board: Board, tap: Tap) -> list[Tap]:
     """The taps that a lift becomes: itself, moved to its time, or followed by throwing the load away.
-
-    Raises
-    ------
-    LiftAskedError
-        It was early or late, and nothing is said of it.
-    InputError
-        It is said to be probed, and no reading at or above its limit was entered since the drop.
+    Raises LiftAskedError: it was early or late, and nothing is said of it. Raises InputError: it is said to
+    be probed, and no reading at or above its limit was entered since the drop.
     """
     load = next((x for x in board.state(tap.at_s).in_oil if board.bench.fryers[x.fryer] == tap.fryer), None)
     if load is None:

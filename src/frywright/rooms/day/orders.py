@@ -66,12 +66,7 @@ def slot_of(bench: Bench, ready_s: float) -> int:
 
 def order_of(bench: Bench, asked: tuple[str, int, float, str], now_s: float) -> OrderPromised:
     """An order that can be written down: product, pieces, second of the business day at which it is ready,
-    and what it is called.
-
-    Raises
-    ------
-    InputError
-        A product that is not sold, an amount or a time that cannot be.
+    and what it is called. Raises InputError: a product that is not sold, an amount or a time that cannot be.
     """
     product, pieces, ready_s, ticket = asked
     if product not in bench.products:
@@ -108,24 +103,15 @@ def promise_order(
     chance_frac: float | None = None,
 ) -> Kept[OrderPromised]:
     """Keep an order. Whether it can be kept is asked before (:func:`frywright.rooms.day.views.promise_view`);
-    ``chance_frac`` where it hardly can.
-
-    Raises
-    ------
-    InputError
-        A product that is not sold, an amount or a time that cannot be.
+    ``chance_frac`` where it hardly can. Raises InputError: a product that is not sold, an amount or a time
+    that cannot be.
     """
     return write(store, replace(order_of(bench, asked, now_s), chance_frac=chance_frac))
 
 
 def end_order(store: Store, number: int, state: OrderState, now_s: float) -> Kept[OrderPromised]:
     """Say that an order was handed over or withdrawn; told twice it is one. One that went out early is no
-    longer cooked for.
-
-    Raises
-    ------
-    InputError
-        No such order.
+    longer cooked for. Raises InputError: no such order.
     """
     with store.writing():
         standing = {e.number: e for e in store.current_facts(OrderPromised)}

@@ -95,16 +95,12 @@ def pull_view(
     stock: Sequence[tuple[str, str, float, dt.date]],
     tr: Translate = str,
 ) -> PullView:
-    """The pull and marinate sheet for a day of use.
+    """The pull and marinate sheet for a day of use. Raises InputError: stock of a product that is not sold,
+    or an amount that cannot be.
 
     Parameters
     ----------
     stock : product, what (thawed, marinated), units and the last day they may be used
-
-    Raises
-    ------
-    InputError
-        Stock of a product that is not sold, or an amount that cannot be.
     """
     _check(kitchen, stock)
     forecaster, history = forecaster_of(store, kitchen, use)

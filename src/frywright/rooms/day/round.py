@@ -65,11 +65,7 @@ class _Round:
 
 def play_day(board: Board, down: str = "", tr: Translate = str) -> list[Deed]:
     """Follow the advice slot by slot; ``down`` is ``fryer@HH:MM``. Returns what was done, in order.
-
-    Raises
-    ------
-    InputError
-        A real day, or a failure that cannot be read.
+    Raises InputError: a real day, or a failure that cannot be read.
     """
     if board.practice is None:
         raise InputError("practice", "a real day", "a practice day")

@@ -68,12 +68,8 @@ def keep_sales(
     picks: Picks | None = None,
 ) -> tuple[Kept[SalesRead], Sales]:
     """Keep a till's export byte for byte and record what it holds; the same file read the same way is one.
-    Dates that can be read in two orders are read as the place writes them.
-
-    Raises
-    ------
-    DataError
-        A file that cannot be read as it is.
+    Dates that can be read in two orders are read as the place writes them. Raises DataError: a file that
+    cannot be read as it is.
     """
     data = stream.read(MOST_BYTES + 1)
     if len(data) > MOST_BYTES:
@@ -115,12 +111,7 @@ def take_file(
     store: Store, kitchen: Kitchen, stream: BinaryIO, name: str
 ) -> tuple[Kept[SalesRead] | Kept[SalesWaiting], DataError | None]:
     """Read a file, or keep it waiting for somebody to say what its columns are, with the reason; nothing is
-    lost.
-
-    Raises
-    ------
-    DataError
-        It is no table at all, so nobody could say anything of its columns.
+    lost. Raises DataError: it is no table at all, so nobody could say anything of its columns.
     """
     data = stream.read(MOST_BYTES + 1)
     try:
@@ -150,13 +141,7 @@ def waiting_files(store: Store) -> list[Kept[SalesWaiting]]:
 
 
 def file_named(store: Store, sha: str) -> SalesRead | SalesWaiting:
-    """A file that was read or waits, by its hash.
-
-    Raises
-    ------
-    InputError
-        No such file was given.
-    """
+    """A file that was read or waits, by its hash. Raises InputError: no such file was given."""
     files: list[SalesRead | SalesWaiting] = [e.fact for e in store.current_facts(SalesRead)]
     files += [e.fact for e in store.current_facts(SalesWaiting)]
     for file in files:
@@ -204,11 +189,7 @@ def post_sales(
     store: Store, kitchen: Kitchen, till: str, lines: Sequence[PostedLine]
 ) -> tuple[Kept[SalesPosted] | None, int]:
     """Keep what a till posted, each of its lines once, and tell today's board; how many lines were new.
-
-    Raises
-    ------
-    InputError
-        No lines, or too many.
+    Raises InputError: no lines, or too many.
     """
     trade_of(kitchen)
     if not 1 <= len(lines) <= MOST_LINES:
@@ -420,12 +401,8 @@ def _like(words: str, name: str) -> float:
 
 def map_items(store: Store, kitchen: Kitchen, told: Mapping[str, str], who: str = "") -> int:
     """Keep what items take, by their names: pieces such as ``tenders 3, bone_in/thigh 1``, or ``-`` for what
-    is not fried; an empty text leaves an item as it is. How many were kept.
-
-    Raises
-    ------
-    InputError
-        A text that names no pieces of this kitchen; nothing of it all is kept.
+    is not fried; an empty text leaves an item as it is. How many were kept. Raises InputError: a text that
+    names no pieces of this kitchen; nothing of it all is kept.
     """
     facts = []
     for item, text in told.items():

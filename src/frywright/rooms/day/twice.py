@@ -97,11 +97,7 @@ def thrown_after(board: Board, tap: Tap, lift: Kept[BoardTap]) -> Tap | None:
 
 def take_back(board: Board, tap: Tap) -> Kept[BoardTap]:
     """Keep that a tap was a mistake; it counts no more and stays on record. Called while writing.
-
-    Raises
-    ------
-    InputError
-        No such tap, one of longer ago, or something was done in the same fryer since.
+    Raises InputError: no such tap, one of longer ago, or something was done in the same fryer since.
     """
     told = board.entries()
     mine = next((e for e in told if e.fact.key == tap.undoes and e.fact.what != UNDO), None)

@@ -102,11 +102,7 @@ class Changed:
 
 def hand_plan(bench: Bench, rows: Sequence[Mapping[str, Any]]) -> Plan:
     """A plan written by hand: rows with drop (HH:MM), fryer, product and pieces, or fryer and filter (HH:MM).
-
-    Raises
-    ------
-    InputError
-        Names the row that cannot be read.
+    Raises InputError: names the row that cannot be read.
     """
     drops, filters = [], []
     for number, row in enumerate(rows, start=1):

@@ -98,13 +98,8 @@ def now_lines(store: Store, kitchen: Kitchen) -> list[NowLine]:
 
 @in_turn
 def take_release(store: Store, number: int, who: Answerer = NOBODY) -> Kept[ReleaseAnswered]:
-    """Save what was released as the next version here.
-
-    Raises
-    ------
-    InputError
-        Nothing of that number waits, it was stopped, the kitchen cannot run it, or it is predicted short here
-        and nobody answers for it.
+    """Save what was released as the next version here. Raises InputError: nothing of that number waits, it
+    was stopped, the kitchen cannot run it, or it is predicted short here and nobody answers for it.
     """
     one = _waiting(store, number)
     if one.halted:
@@ -123,12 +118,8 @@ def take_release(store: Store, number: int, who: Answerer = NOBODY) -> Kept[Rele
 
 @in_turn
 def leave_release(store: Store, number: int, reason: str) -> Kept[ReleaseAnswered]:
-    """Say why a release is not taken, or what was done about one that was stopped.
-
-    Raises
-    ------
-    InputError
-        Nothing of that number waits, or no reason.
+    """Say why a release is not taken, or what was done about one that was stopped. Raises InputError: nothing
+    of that number waits, or no reason.
     """
     one = _waiting(store, number)
     if len(reason.strip()) < SHORTEST_REASON:

@@ -108,11 +108,7 @@ def sweep(
     """Proofs of all programs of all sites, in this process or on a Dask cluster by its address; the same rows
     in the same order. Sites that the file ``keep`` holds are not proved again. With ``few`` loads far above
     the limit are counted by a fit (:mod:`frywright.design.fewer`): a look, no certificate.
-
-    Raises
-    ------
-    InputError
-        Two sites of one name, a file that no sweep wrote, or a cluster that does not answer.
+    Raises InputError: two sites of one name, a file that no sweep wrote, or a cluster that does not answer.
     """
     names = [s.name for s in sites]
     if len(set(names)) != len(names):

@@ -49,11 +49,7 @@ def kitchens_of(store: Store) -> tuple[Here, ...]:
 
 def kitchen_at(store: Store, key: str) -> Store:
     """The store as one of its kitchens sees it; nothing is written into one that its own site sends here.
-
-    Raises
-    ------
-    InputError
-        It has no kitchen of that key.
+    Raises InputError: it has no kitchen of that key.
     """
     opened = {item.fact.key: item.fact for item in store.home.facts(KitchenOpened)}
     if key and key not in opened:
@@ -81,11 +77,8 @@ def open_kitchen(store: Store, typed: Mapping[str, str]) -> str:
 
     A copy has the other's fryers, birds and newest programs. What was measured on the other's fryers is an
     estimate there, calibrations, proofs and readings stay behind, and the altitude moves what is predicted.
-
-    Raises
-    ------
-    InputError
-        A name that is none or taken, an unknown kitchen or place, an altitude that cannot be read.
+    Raises InputError: a name that is none or taken, an unknown kitchen or place, an altitude that cannot be
+    read.
     """
     name, key = _name_and_key(store, typed.get("name", ""))
     like = typed.get("like", "")
@@ -108,12 +101,7 @@ def open_kitchen(store: Store, typed: Mapping[str, str]) -> str:
 @in_turn
 def await_kitchen(store: Store, name: str, by: str) -> tuple[str, str]:
     """A kitchen whose own site keeps the record and sends it here: its key, and the token that its site sends
-    with, shown once.
-
-    Raises
-    ------
-    InputError
-        A name that is none or taken.
+    with, shown once. Raises InputError: a name that is none or taken.
     """
     name, key = _name_and_key(store, name)
     write(store.home, KitchenOpened(key=key, name=name, copy_of=None, sent_here=True))

@@ -27,13 +27,7 @@ ANCHOR_EVERY = dt.timedelta(hours=12)
 
 
 def sender(store: Store, key: str) -> str:
-    """The kitchen a token sends for.
-
-    Raises
-    ------
-    AccessError
-        No kitchen here waits for a record under that name.
-    """
+    """The kitchen a token sends for. Raises AccessError: no kitchen here waits for a record of that name."""
     if not any(e.fact.key == key and e.fact.sent_here for e in store.home.facts(KitchenOpened)):
         raise AccessError("No kitchen here waits for a record from {name}.", name=key)
     return key
@@ -41,12 +35,7 @@ def sender(store: Store, key: str) -> str:
 
 def took(store: Store, key: str, items: Sequence[Recorded]) -> Taken:
     """Keep what a site sent. A record that is not the one sent before, or not the one its anchor was signed
-    for, is refused and noted once.
-
-    Raises
-    ------
-    RecordError
-        As :func:`frywright.ledger.replica.take`.
+    for, is refused and noted once. Raises RecordError: as :func:`frywright.ledger.replica.take`.
     """
     try:
         _as_anchored(store, key, items)
@@ -88,13 +77,8 @@ def newest_anchor(store: Store, key: str) -> Kept[AnchorKept] | None:
 @in_turn
 def keep_anchor(store: Store, key: str, text: str) -> bool:
     """Keep an anchor that a site signed for what it sent, at most every half day; whether it was kept now.
-
-    Raises
-    ------
-    InputError
-        It is not one anchor.
-    RecordError
-        It was altered, or the copy here is not the record it was signed for.
+    Raises InputError: it is not one anchor. Raises RecordError: it was altered, or the copy here is not the
+    record it was signed for.
     """
     anchors = read_anchors(text)
     if len(anchors) != 1:

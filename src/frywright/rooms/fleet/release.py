@@ -61,13 +61,8 @@ def waves_of(sites: Sequence[str]) -> tuple[tuple[str, ...], ...]:
 def open_release(
     store: Store, kitchen: Kitchen, name: str, sites: Sequence[str], who: str, most_below_frac: float = 0.02
 ) -> Kept[ProgramReleased]:
-    """Release the newest version of a program to sites in waves.
-
-    Raises
-    ------
-    InputError
-        An unknown program or one predicted short, no sites or one twice, no name, or a rule outside 0 to 20
-        %.
+    """Release the newest version of a program to sites in waves. Raises InputError: an unknown program or one
+    predicted short, no sites or one twice, no name, or a rule outside 0 to 20 %.
     """
     program = kitchen.program(name)
     refuse_short(kitchen, program)
@@ -101,13 +96,7 @@ def open_release(
 
 
 def release_of(store: Store, number: int) -> Release:
-    """A release by its number.
-
-    Raises
-    ------
-    InputError
-        No release has the number.
-    """
+    """A release by its number. Raises InputError: no release has the number."""
     item = store.fact(number, ProgramReleased)
     if item is None:
         raise InputError("release", number, "the number of a release")
@@ -197,11 +186,8 @@ def results(release: Release, sites: Mapping[str, Store]) -> Results:
 
 def next_wave(store: Store, number: int, sites: Mapping[str, Store], who: str) -> Kept[WaveTold]:
     """Begin the next wave; the stop rule is looked at first and halts the release by itself.
-
-    Raises
-    ------
-    InputError
-        A halted release, no wave left, no name, or a wave before whose read-backs are not all in.
+    Raises InputError: a halted release, no wave left, no name, or a wave before whose read-backs are not all
+    in.
     """
     release = release_of(store, number)
     told = results(release, sites)
@@ -256,12 +242,8 @@ def _one_group(release: Release, wave: Sequence[str], sites: Mapping[str, Store]
 
 
 def halt(store: Store, number: int, who: str, reason: str) -> Kept[WaveTold]:
-    """Stop a release; nothing starts it again, a new version is released instead.
-
-    Raises
-    ------
-    InputError
-        An unknown release, or no reason.
+    """Stop a release; nothing starts it again, a new version is released instead. Raises InputError: an
+    unknown release, or no reason.
     """
     release_of(store, number)
     if len(reason.strip()) < 4:
@@ -279,12 +261,8 @@ def halt(store: Store, number: int, who: str, reason: str) -> Kept[WaveTold]:
 
 
 def rollback_card(store: Store, kitchen: Kitchen, number: int, language: str, tr: Translate = str) -> bytes:
-    """The card of the version before, for every site of a halted release.
-
-    Raises
-    ------
-    InputError
-        A release without a version before it.
+    """The card of the version before, for every site of a halted release. Raises InputError: a release
+    without a version before it.
     """
     told = release_of(store, number).told
     older = [p for p in kitchen.versions(told.program) if p.version < told.version]

@@ -64,11 +64,7 @@ class Swept:
 
 def opened(path: Path | None) -> Swept:
     """What a file keeps; a last line that was cut short is dropped, as its site was not done.
-
-    Raises
-    ------
-    InputError
-        The file holds something else, or cannot be written.
+    Raises InputError: the file holds something else, or cannot be written.
     """
     if path is None:
         return Swept(path)

@@ -22,11 +22,7 @@ def mark_of(issuer: str, subject: str) -> str:
 @in_turn
 def link_account(store: Store, name: str, mark: str, by: str, reason: str) -> None:
     """From now on whoever signs in elsewhere as ``mark`` is this account; an empty mark ends it.
-
-    Raises
-    ------
-    InputError
-        An unknown account, no reason, or somebody who is another account here.
+    Raises InputError: an unknown account, no reason, or somebody who is another account here.
     """
     if Accounts(store).account(name) is None:
         raise InputError("name", repr(name), "an account that exists")
@@ -45,12 +41,8 @@ def _links(store: Store) -> dict[str, str]:
 
 
 def sign_in_as(store: Store, mark: str, old: str = "") -> str:
-    """A session's token for whoever the company vouches for.
-
-    Raises
-    ------
-    AccessError
-        Nobody here is linked to them, or the account is switched off.
+    """A session's token for whoever the company vouches for. Raises AccessError: nobody here is linked to
+    them, or the account is switched off.
     """
     account = Accounts(store).account(_links(store).get(mark, ""))
     if account is None or not account.active:

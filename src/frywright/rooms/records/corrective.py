@@ -108,16 +108,12 @@ class Case:
 def open_case(
     store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt.datetime | None = None
 ) -> Kept[CaseOpened]:
-    """Open a case by hand: a hold failure, a failed thermometer, a complaint.
+    """Open a case by hand: a hold failure, a failed thermometer, a complaint. Raises InputError: an unknown
+    kind, nothing said of it, or an unknown fryer or product.
 
     Parameters
     ----------
     values : what (hold, thermometer, complaint), words, fryer and product where known, pieces, who
-
-    Raises
-    ------
-    InputError
-        An unknown kind, nothing said of it, or an unknown fryer or product.
     """
     words = str(values.get("words", "") or "").strip()
     what = one_of(BY_HAND, values.get("what"), "what")
@@ -157,13 +153,7 @@ def newest_cases(store: Store, count: int | None) -> list[Case]:
 
 
 def case_of(store: Store, number: int) -> Case:
-    """One case.
-
-    Raises
-    ------
-    InputError
-        No case has the number.
-    """
+    """One case. Raises InputError: no case has the number."""
     item = store.fact(number, CaseOpened)
     if item is None:
         raise InputError("case", number, "the number of a case")
@@ -238,7 +228,8 @@ def _cleared(kitchen: Kitchen, load: Kept[BoardTap], good: Sequence[Kept[Reading
 def tell_step(
     store: Store, kitchen: Kitchen, number: int, values: Mapping[str, Any], at: dt.datetime | None = None
 ) -> Kept[CaseStep]:
-    """Keep what was done about a case.
+    """Keep what was done about a case. Raises InputError: a closed case, an unknown step, no name, served
+    without a re-probe that meets the limit, or a close while something is undecided.
 
     Parameters
     ----------
@@ -246,12 +237,6 @@ def tell_step(
         reprobe;
         disposition (served, discarded, held); cause and words;
         load (entry number) and decision (held, discarded, released) for an earlier load
-
-    Raises
-    ------
-    InputError
-        A closed case, an unknown step, no name, served without a re-probe that meets the limit, or a close
-        while something is undecided.
     """
     case, who = case_of(store, number), str(values.get("who", "") or "").strip()
     if case.closed:
@@ -426,11 +411,7 @@ def trace(store: Store, kitchen: Kitchen, product: str, bought: dt.datetime) -> 
     A load counts when it lay on the shelf, within its hold life, when the guest's order was packed. The
     oldest tray is taken first with a chance of four in five; the rest goes by the pieces of each tray. What
     was sold and thrown away meanwhile is not known by tray, so the chances are rough, and that is said.
-
-    Raises
-    ------
-    InputError
-        An unknown product.
+    Raises InputError: an unknown product.
     """
     kitchen.product(product)
     if not EARLIEST_YEAR <= bought.year <= LATEST_YEAR:

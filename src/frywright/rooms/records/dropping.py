@@ -44,24 +44,14 @@ class Due:
 
 
 def term_of(key: Any) -> Term:
-    """A term by its key.
-
-    Raises
-    ------
-    InputError
-        None has it.
-    """
+    """A term by its key. Raises InputError: none has it."""
     known = {term.key: term for term in TERMS}
     return known[one_of(tuple(known), key, "term")]
 
 
 def due_entries(store: Store, term: Term, years: int) -> Due:
-    """What would be dropped; nothing is.
-
-    Raises
-    ------
-    InputError
-        Fewer years than these entries must stay, or more than any can have.
+    """What would be dropped; nothing is. Raises InputError: fewer years than these entries must stay, or more
+    than any can have.
     """
     if not term.least_years <= years <= MOST_YEARS:
         values = {"low": term.least_years, "high": MOST_YEARS}
@@ -134,14 +124,9 @@ class _Sorting:
 @in_turn
 def drop_entries(store: Store, values: Mapping[str, Any]) -> Due:
     """Empty entries whose time is over. ``term``, ``years``, ``who``, ``second``, ``reason``. All or nothing,
-    whatever happens meanwhile.
-
-    Raises
-    ------
-    InputError
-        A case is open, one person alone, no reason, no whole number of years, or nothing is that old.
-    RecordError
-        The chain is broken: nothing goes before that is understood.
+    whatever happens meanwhile. Raises InputError: a case is open, one person alone, no reason, no whole
+    number of years, or nothing is that old. Raises RecordError: the chain is broken: nothing goes before that
+    is understood.
     """
     term, both = term_of(values.get("term")), agreed(store, values)
     checked(store, now(), read_files=False)

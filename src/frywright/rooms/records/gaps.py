@@ -68,16 +68,11 @@ def yesterday(kitchen: Kitchen) -> dt.date:
 
 @in_turn
 def explain_gap(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kept[GapExplained]:
-    """Keep why the records of a day lack something.
+    """Keep why the records of a day lack something. Raises InputError: no such gap, no name, or nothing said.
 
     Parameters
     ----------
     values : date, lack (readings, checks, close), words, who
-
-    Raises
-    ------
-    InputError
-        No such gap, no name, or nothing said.
     """
     lack = one_of(LACKS, values.get("lack"), "lack")
     words, who = (str(values.get(name, "") or "").strip() for name in ("words", "who"))

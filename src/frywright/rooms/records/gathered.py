@@ -130,14 +130,8 @@ def _first(item: Kept[F], known: Mapping[int, Kept[F]]) -> Kept[F]:
 
 
 def gather(store: Store, kitchen: Kitchen, first: dt.date, last: dt.date) -> Gathered:
-    """Walk the chain, then read a range of days once.
-
-    Raises
-    ------
-    InputError
-        A range that runs backwards or is longer than 400 days.
-    RecordError
-        The chain is broken: nothing is made of it.
+    """Walk the chain, then read a range of days once. Raises InputError: a range that runs backwards or is
+    longer than 400 days. Raises RecordError: the chain is broken: nothing is made of it.
     """
     possible = first.year >= EARLIEST_YEAR and last.year < LATEST_YEAR
     if not possible or not 0 <= (last - first).days < LONGEST_DAYS:

@@ -99,13 +99,8 @@ def _check_name(name: str) -> None:
 
 
 def add_account(store: Store, name: str, role: str, password: str, pin: str = "", by: str = "") -> Account:
-    """Add an account; the first must be an owner's.
-
-    Raises
-    ------
-    InputError
-        A name taken or too short, an unknown role, a short password or PIN, or a first account that is no
-        owner.
+    """Add an account; the first must be an owner's. Raises InputError: a name taken or too short, an unknown
+    role, a short password or PIN, or a first account that is no owner.
     """
     _check_new(store, plain(name), role)
     _check_secrets(password, pin)
@@ -148,14 +143,8 @@ def _hashes(password: str, pin: str) -> tuple[str, str]:
 
 
 def first_owner(store: Store, name: str, password: str, pin: str = "") -> Account:
-    """The account that owns a kitchen which has none.
-
-    Raises
-    ------
-    AccessError
-        Somebody has one already.
-    InputError
-        As :func:`add_account`.
+    """The account that owns a kitchen which has none. Raises AccessError: somebody has one already.
+    Raises InputError: as :func:`add_account`.
     """
     not_owned(store)
     _check_new(store, plain(name), "owner")
@@ -202,12 +191,7 @@ def change_account(
     active: bool | None = None,
 ) -> Account:
     """Change a role, a secret or whether somebody may sign in; every change is on record with who and why,
-    and ends their sessions.
-
-    Raises
-    ------
-    InputError
-        An unknown account, no reason, or the last owner taken away.
+    and ends their sessions. Raises InputError: an unknown account, no reason, or the last owner taken away.
     """
     _known(store, name)
     if len(reason.strip()) < 4:
@@ -277,12 +261,8 @@ def sign_in(
     store: Store, name: str, secret: str, place: str, tries: Tries, *, device_token: str = "", old: str = ""
 ) -> str:
     """A session's token for a name and its password; on a known shared device the PIN will do, and only
-    there.
-
-    Raises
-    ------
-    InputError
-        Wrong name or secret (which of both is not said), or too many wrong tries from this place.
+    there. Raises InputError: wrong name or secret (which of both is not said), or too many wrong tries from
+    this place.
     """
     accounts, moment = Accounts(store), now()
     device = accounts.device(device_token) if device_token else None
@@ -357,11 +337,7 @@ def _as(store: Store, name: str, fact: SignedIn | SignedOut) -> None:
 
 def confirm(store: Store, name: str, secret: str, place: str, tries: Tries) -> str:
     """Name of a person who shows a PIN or password while somebody else is signed in; empty where it is wrong.
-
-    Raises
-    ------
-    InputError
-        Too many wrong tries for that name at that place.
+    Raises InputError: too many wrong tries for that name at that place.
     """
     moment = now()
     wait = tries.wait_s(name, place, moment)
@@ -381,11 +357,7 @@ def confirm(store: Store, name: str, secret: str, place: str, tries: Tries) -> s
 
 def change_own(store: Store, name: str, old: str, password: str = "", pin: str = "") -> Account:
     """Somebody's own password or PIN, by who knows the password in use; on record, and every session ends.
-
-    Raises
-    ------
-    InputError
-        A wrong password, or a new one that is too short.
+    Raises InputError: a wrong password, or a new one that is too short.
     """
     account = Accounts(store).account(name)
     if account is None or not fits(account.password_hash, old):
@@ -397,12 +369,8 @@ def change_own(store: Store, name: str, old: str, password: str = "", pin: str =
 
 @in_turn
 def add_device(store: Store, name: str, role: str, by: str) -> str:
-    """A shared tablet or a program that uses the interface; its token, told once.
-
-    Raises
-    ------
-    InputError
-        No name, or rights no device may have.
+    """A shared tablet or a program that uses the interface; its token, told once. Raises InputError: no name,
+    or rights no device may have.
     """
     name = plain(name)
     _check_name(name)
@@ -420,13 +388,7 @@ def add_device(store: Store, name: str, role: str, by: str) -> str:
 
 @in_turn
 def revoke_device(store: Store, name: str, by: str, reason: str) -> None:
-    """Let a device in no more.
-
-    Raises
-    ------
-    InputError
-        An unknown device, or no reason.
-    """
+    """Let a device in no more. Raises InputError: an unknown device, or no reason."""
     if name not in [d.name for d in Accounts(store).devices()]:
         raise InputError("device", repr(name), "one that exists")
     if len(reason.strip()) < 4:

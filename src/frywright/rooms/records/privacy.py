@@ -61,16 +61,12 @@ def _birthday(store: Store, item: Recorded, name: str) -> dict[str, str]:
 def remove_name(store: Store, name: str, by: str, reason: str, tr: Translate = str) -> Kept[NameRemoved]:
     """Take a person's name out of the record: entries hold a reference that leads nowhere from now on, and
     the chain stays as it is. The account goes with it. What was written before names were kept apart, and
-    names within notes, stay as they were hashed.
+    names within notes, stay as they were hashed. Raises InputError: nobody of that name is on record, the
+    person still works here or may sign in, or no reason.
 
     Parameters
     ----------
     tr : language of what stands in the name's place from then on
-
-    Raises
-    ------
-    InputError
-        Nobody of that name is on record, the person still works here or may sign in, or no reason.
     """
     accounts = Accounts(store)
     if len(reason.strip()) < SHORTEST_REASON:

@@ -37,13 +37,8 @@ def reports_of(store: Store, number: int) -> list[Kept[ReportAttached]]:
 
 
 def attach_report(store: Store, number: int, name: str, stream: BinaryIO, who: str) -> Kept[ReportAttached]:
-    """Keep a report with an entry.
-
-    Raises
-    ------
-    InputError
-        An entry that no report belongs to, no name, or a file that is neither a PDF nor a picture, or too
-        large.
+    """Keep a report with an entry. Raises InputError: an entry that no report belongs to, no name, or a file
+    that is neither a PDF nor a picture, or too large.
     """
     if not takes_report(store, number):
         raise InputError("entry", number, "care done, a step of a commissioning, or a thermometer's check")

@@ -43,12 +43,8 @@ class Old:
 
 
 def old_files(store: Store, years: int) -> Old:
-    """What would be dropped; nothing is.
-
-    Raises
-    ------
-    InputError
-        Fewer years than files must stay, or more than any file can have.
+    """What would be dropped; nothing is. Raises InputError: fewer years than files must stay, or more than
+    any file can have.
     """
     if not LEAST_YEARS <= years <= MOST_YEARS:
         values = {"low": LEAST_YEARS, "high": MOST_YEARS}
@@ -69,12 +65,8 @@ def old_files(store: Store, years: int) -> Old:
 
 def drop_old_files(store: Store, values: Mapping[str, Any]) -> Old:
     """Drop files whose time is over, on record and confirmed by a second person. ``years``, ``who``,
-    ``second``, ``reason``.
-
-    Raises
-    ------
-    InputError
-        A case is open, one person alone, no reason, no whole number of years; nothing is dropped.
+    ``second``, ``reason``. Raises InputError: a case is open, one person alone, no reason, no whole number of
+    years; nothing is dropped.
     """
     found = _put_on_record(store, values)
     folder = attachments_of(store).folder
@@ -95,12 +87,7 @@ class Agreed:
 
 def agreed(store: Store, values: Mapping[str, Any]) -> Agreed:
     """Whether two people agreed, for a reason, and no case is open. ``years``, ``who``, ``second``,
-    ``reason``.
-
-    Raises
-    ------
-    InputError
-        What of it is not so.
+    ``reason``. Raises InputError: what of it is not so.
     """
     years, who, second, reason = (
         " ".join(str(values.get(name, "") or "").split()) for name in ("years", "who", "second", "reason")

@@ -159,13 +159,7 @@ def _add_acts(routes: Routes, context: Context, room: LiveRoom) -> None:
 
 
 def _asked(kitchen: Kitchen, form: Mapping[str, str]) -> LiveAsk:
-    """What was typed about a load.
-
-    Raises
-    ------
-    InputError
-        A value that cannot be read, with its field.
-    """
+    """What was typed about a load. Raises InputError: a value that cannot be read, with its field."""
     uses = []
     weighed = "oz" if str(kitchen.site.units) == "us" else "g"
     for i in range(sum(key.startswith("channel_") for key in form)):

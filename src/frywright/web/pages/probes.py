@@ -55,13 +55,7 @@ class Logs:
         self._read: dict[tuple[Any, ...], Log | Job] = {}
 
     def get(self, item: Kept[LogKept], answers: Mapping[str, str]) -> Log | Job:
-        """The log, or the job that is reading it.
-
-        Raises
-        ------
-        DataError
-            The file is no log.
-        """
+        """The log, or the job that is reading it. Raises DataError: the file is no log."""
         key = (item.fact.sha256, tuple(sorted(answers.items())))
         found = self._read.get(key)
         if isinstance(found, Job) and found.done:
