@@ -16,7 +16,7 @@ from tests.house.source import FILES, ROOT, nodes_of
 from tests.house.words import LANGUAGES, translations
 
 TEMPLATES: dict[str, tuple[int | str, ...]] = {
-    "InputError": (2, "allowed"),
+    "InputError": (2,),
     "Phrase": (0,),
     "Problem": ("what", "remedy"),
     "problem": (2, 3),
@@ -38,6 +38,8 @@ HAND_ON: dict[str, dict[str, tuple[int | str, ...]]] = {
     "web/app.py": {"_turned_away": (3,)},
 }
 """Functions of a module that hand a template on to an error or a problem."""
+NAMES_A_FIELD: dict[str, tuple[int | str, ...]] = {"InputError": (0,), "one_of": (2, "name")}
+"""Where each call takes the name of a field."""
 FIELDS = {
     "fryer",
     "product",
@@ -90,9 +92,7 @@ def texts(node: ast.expr, named: dict[str, str]):
 
 def fillings(call: ast.Call):
     """Words that fill a place of a template: constants, and what stands where a value is missing."""
-    filled = [
-        k.value for k in call.keywords if k.arg not in ("field", "value", "allowed", "where", "unit", "file")
-    ]
+    filled = [k.value for k in call.keywords if k.arg not in ("where", "unit", "file")]
     tables = [node for node in [*call.args, *filled] if isinstance(node, ast.Dict)]
     for node in [*filled, *(value for table in tables for value in table.values)]:
         parts = node.values if isinstance(node, ast.BoolOp) else [node]
@@ -127,15 +127,15 @@ def _error_texts():
             if name == "__init__":
                 parts = [node for node in call.args if not isinstance(node, ast.Call)]
                 yield from ((place, text) for node in parts for text in texts(node, named))
-            if name != "InputError":
+            if name not in NAMES_A_FIELD:
                 continue
-            for node in arguments(call, (0, "field")):
+            for node in arguments(call, NAMES_A_FIELD[name]):
                 if isinstance(node, ast.Call):
                     continue
                 yield from (
                     (place, t and spoken(t)) for t in texts(node, named) if not (t or "").startswith("-")
                 )
-            for node in arguments(call, (1, "value")):
+            for node in arguments(call, (1,) if name == "InputError" else ()):
                 found = [] if isinstance(node, ast.Call | ast.BinOp | ast.JoinedStr) else texts(node, named)
                 yield from ((place, text) for text in found)
                 if worded(node):
@@ -143,6 +143,14 @@ def _error_texts():
     yield from (("model/kitchen.py", name) for name in FIELDS)
     for rows in (value for value in vars(ranges).values() if isinstance(value, dict)):
         yield from (("physics/ranges.py", row[2]) for row in rows.values() if isinstance(row, tuple))
+
+
+def test_what_fills_an_error_goes_in_by_its_own_name():
+    """``values=`` would be one more value, and the template would miss those within."""
+    calls = [(path, node) for path in FILES for node in nodes_of(path) if isinstance(node, ast.Call)]
+    made = [(path, c) for path, c in calls if getattr(c.func, "id", "").endswith("Error")]
+    assert len(made) > 500
+    assert [(str(p), c.lineno) for p, c in made if "values" in {k.arg for k in c.keywords}] == []
 
 
 def test_no_error_is_put_together_of_pieces():

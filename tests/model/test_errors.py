@@ -34,9 +34,7 @@ def test_every_class_of_error_speaks_both_languages():
 
 def test_a_cause_within_a_message_speaks_the_same_language_and_units():
     """A phrase, an amount or an error as a value is said like the message around it."""
-    cause = InputError(
-        "oil", 300.0, "{low_c} to {high_c}", unit="c", values={"low_c": 100.0, "high_c": 230.0}
-    )
+    cause = InputError("oil", 300.0, "{low_c} to {high_c}", unit="c", low_c=100.0, high_c=230.0)
     around = RecordError("{path} is not a backup of ours: {cause}", path="a.zip", cause=cause)
     assert explain(around, "en", "us") == (
         "a.zip is not a backup of ours: oil is 572 °F; it must be 212 °F to 446 °F."
@@ -52,7 +50,7 @@ def test_a_cause_within_a_message_speaks_the_same_language_and_units():
 
 def test_a_name_of_a_field_is_said_in_words():
     """An identifier is no word; an option and a key of a file stay as they are typed."""
-    error = InputError("oil_mass", 1.0, "{low_kg} to {high_kg}", values={"low_kg": 2.0, "high_kg": 200.0})
+    error = InputError("oil_mass", 1.0, "{low_kg} to {high_kg}", low_kg=2.0, high_kg=200.0)
     assert str(error).startswith("oil mass is 1.0;")
     assert str(InputError("--store", "x", "a file that exists")).startswith("--store is x;")
 

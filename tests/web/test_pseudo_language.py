@@ -310,9 +310,7 @@ def test_every_class_of_error_speaks_the_language(made_language):
     texts = sorted({text for _, text in error_texts() if text and re.search("[a-z]{4}", text)})
     assert len(texts) > 400
     assert english([re.sub(r"{\w+}", "1", said(text)) for text in texts], OWN) == {}
-    error = InputError(
-        "oil_mass", 1.0, "{low_kg} to {high_kg}", values={"low_kg": 2.0, "high_kg": 9.0}, unit="kg"
-    )
+    error = InputError("oil_mass", 1.0, "{low_kg} to {high_kg}", low_kg=2.0, high_kg=9.0, unit="kg")
     assert english([explain(error, KEY, "us"), explain(AccessError("Sign in first."), KEY)], OWN) == {}
     assert english([explain(BrokenOffError(ValueError()), KEY)], OWN | {"value", "error"}) == {}
 

@@ -196,7 +196,7 @@ def _kind(plan: FryPlan, cut_key: str, mass_kg: float | None) -> PieceKind:
     usual = next((k for k in plan.kinds if k.cut.key == cut_key and not k.heavy), None)
     if usual is None:
         known = ", ".join(sorted({k.cut.key for k in plan.kinds}))
-        raise InputError("cut", cut_key, "one of: {known}", values={"known": known})
+        raise InputError("cut", cut_key, "one of: {known}", known=known)
     return PieceKind(
         cut=usual.cut,
         heavy=True,

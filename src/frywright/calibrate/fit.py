@@ -71,7 +71,7 @@ def fit(trials: Sequence[Trial], free: Sequence[str], *, sensor_sd_k: float = 0.
     """
     for name in free:
         if name not in PARAMETERS:
-            raise InputError("parameter", name, "one of: {known}", values={"known": ", ".join(PARAMETERS)})
+            raise InputError("parameter", name, "one of: {known}", known=", ".join(PARAMETERS))
     if not trials or not free:
         raise InputError("trials", len(trials), "at least one, with at least one free parameter")
     refused = doubts.refusals(trials, free)

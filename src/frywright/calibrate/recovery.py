@@ -158,7 +158,7 @@ def compare_heat_up(now: HeatUp, first_day: HeatUp) -> tuple[float, Note]:
             "oil level",
             now.oil_mass_kg,
             "within 5 % of the first day's {oil_mass_kg}: the test is void",
-            values={"oil_mass_kg": first_day.oil_mass_kg},
+            oil_mass_kg=first_day.oil_mass_kg,
             unit="kg",
         )
     if abs(now.from_c - first_day.from_c) > 0.5 or abs(now.to_c - first_day.to_c) > 0.5:
@@ -166,14 +166,16 @@ def compare_heat_up(now: HeatUp, first_day: HeatUp) -> tuple[float, Note]:
             "temperatures",
             Phrase("{from_c} to {to_c}", {"from_c": now.from_c, "to_c": now.to_c}),
             "the first day's {from_c} to {to_c}",
-            values={"from_c": first_day.from_c, "to_c": first_day.to_c},
+            from_c=first_day.from_c,
+            to_c=first_day.to_c,
         )
     if now.start_c > now.from_c + 0.5 or abs(now.start_c - first_day.start_c) > START_K:
         raise InputError(
             "start temperature",
             now.start_c,
             "within {start_k} of the first day's {start_c}: the test is void",
-            values={"start_k": START_K, "start_c": first_day.start_c},
+            start_k=START_K,
+            start_c=first_day.start_c,
             unit="c",
         )
     ratio = now.duration_s / first_day.duration_s

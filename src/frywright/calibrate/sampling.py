@@ -31,11 +31,7 @@ def tolerance_factor(count: int, coverage: float = 0.95, confidence: float = 0.9
     for name, share in (("coverage", coverage), ("confidence", confidence)):
         if not 0.5 <= share < 1.0:
             raise InputError(
-                name,
-                share,
-                "{low_frac} to below {high_frac}",
-                unit="frac",
-                values={"low_frac": 0.5, "high_frac": 1.0},
+                name, share, "{low_frac} to below {high_frac}", unit="frac", low_frac=0.5, high_frac=1.0
             )
     return float(nct.ppf(confidence, count - 1, norm.ppf(coverage) * math.sqrt(count)) / math.sqrt(count))
 
@@ -164,7 +160,8 @@ def _check(readings_c: Sequence[float]) -> None:
                 value,
                 "{low_c} to {high_c} for the core of a piece",
                 unit="c",
-                values={"low_c": -5.0, "high_c": 130.0},
+                low_c=-5.0,
+                high_c=130.0,
             )
 
 

@@ -64,7 +64,8 @@ class ThermometerCheck:
                     "{low_c} to {high_c}",
                     where=self.thermometer,
                     unit="c",
-                    values={"low_c": low, "high_c": high},
+                    low_c=low,
+                    high_c=high,
                 )
 
     @property

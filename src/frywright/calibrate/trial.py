@@ -95,7 +95,7 @@ def tracer(plan: FryPlan, probed: Probed, start_c: float) -> PieceClass:
     cut = next((k.cut for k in plan.kinds if k.cut.key == probed.cut), None)
     if cut is None:
         known = ", ".join(sorted({k.cut.key for k in plan.kinds}))
-        raise InputError("cut", probed.cut, "one of: {known}", values={"known": known})
+        raise InputError("cut", probed.cut, "one of: {known}", known=known)
     kind = PieceKind(
         cut=cut,
         heavy=True,

@@ -84,9 +84,7 @@ def power_share(plate_volts: float, volts: float) -> float:
     """Share of its rated power a heater gives at another voltage: (V / V plate) squared."""
     if not plate_volts > 0 or not volts > 0:
         raise InputError(
-            "volts",
-            Phrase("{low} and {high}", {"low": f"{plate_volts:g}", "high": f"{volts:g}"}),
-            "above 0",
+            "volts", Phrase("{low} and {high}", {"low": f"{plate_volts:g}", "high": f"{volts:g}"}), "above 0"
         )
     return (volts / plate_volts) ** 2
 

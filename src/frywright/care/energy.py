@@ -58,7 +58,7 @@ def energy_day(
             "food",
             f"{food_kg:.1f} kg",
             "what the fryer can cook in its hours: {most_kg}",
-            values={"most_kg": capacity_kg_s * on_s},
+            most_kg=capacity_kg_s * on_s,
         )
     return EnergyDay(
         preheat_j=preheat_j, idle_j=idle_w * (on_s - cooking), cook_j=food_kg * food_j_kg / efficiency_frac
@@ -101,7 +101,7 @@ def heat_up(fryer: Fryer, oil: Oil, from_c: float, to_c: float, room_c: float) -
             "heat-up",
             Phrase("{from_c} to {to_c}", {"from_c": from_c, "to_c": to_c}),
             "a rise, up to {most_c}",
-            values={"most_c": 230.0},
+            most_c=230.0,
             where=fryer.name,
         )
     if fryer.heater_w <= idle_w(fryer, to_c, room_c) * 1.02:
@@ -155,7 +155,7 @@ def start_times(starts: Sequence[Start], cap_w: float = inf) -> list[float]:
                 "cap",
                 cap_w,
                 "at least {least_w}: one fryer heating while the others hold",
-                values={"least_w": float(sum(s.idle_w for s in starts) + one.power_w - one.idle_w)},
+                least_w=float(sum(s.idle_w for s in starts) + one.power_w - one.idle_w),
                 unit="w",
             )
         latest = one.ready_s - one.heat_up_s

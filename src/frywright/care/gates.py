@@ -97,7 +97,7 @@ def check(step: Step, done: Collection[str], signed: Signed) -> tuple[str, ...]:
             SIGNERS.get(signed.role, repr(signed.role)),
             "{who} or more: nobody else signs this step",
             where=step.title,
-            values={"who": SIGNERS[step.who]},
+            who=SIGNERS[step.who],
         )
     if len(signed.who.strip()) < 2:
         raise InputError("who", repr(signed.who), "the name of the person who did it", where=step.title)
@@ -116,7 +116,7 @@ def check(step: Step, done: Collection[str], signed: Signed) -> tuple[str, ...]:
             "too early",
             "after {needs}: this order has no way past",
             where=step.title,
-            values={"needs": several([*titles_of(open_needs).values()])},
+            needs=several([*titles_of(open_needs).values()]),
         )
     if len(signed.pass_name.strip()) < 3 or len(signed.pass_reason.strip()) < 10:
         raise InputError(
@@ -124,6 +124,6 @@ def check(step: Step, done: Collection[str], signed: Signed) -> tuple[str, ...]:
             "too early",
             "after {needs}, or with a name and a reason that stand on the handover",
             where=step.title,
-            values={"needs": several([*titles_of(open_needs).values()])},
+            needs=several([*titles_of(open_needs).values()]),
         )
     return open_needs

@@ -10,7 +10,7 @@ from itertools import combinations
 from math import inf
 from statistics import median
 
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, one_of
 from frywright.model.findings import Note, Outcome
 
 LIMIT_N, WATCH_N = 1.30, 1.15
@@ -56,8 +56,7 @@ def wear(figure: str, first_s: float | None, days: Sequence[float], values_s: Se
     first_s : the first day's; None where nobody kept it
     days, values_s : when it was read (days, rising) and what was read, oldest first
     """
-    if figure not in FIGURES:
-        raise InputError("figure", repr(figure), "one of: {known}", values={"known": ", ".join(FIGURES)})
+    one_of(FIGURES, figure, "figure")
     if (
         len(days) != len(values_s)
         or not values_s

@@ -39,5 +39,6 @@ def check_load(kitchen: Kitchen, program: Program) -> None:
             "above 0 and at most {most}, which is what {fryer} takes: give a smaller load, or leave it out"
             " for a full one",
             where=program.name,
-            values={"most": f"{most:.3g}", "fryer": fryer.name},
+            most=f"{most:.3g}",
+            fryer=fryer.name,
         )

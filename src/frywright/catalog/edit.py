@@ -21,7 +21,7 @@ def with_measured(text: str, fryer: str, name: str, line: str) -> str:
     tables = Source(text, "kitchen.toml").load().get("fryer", [])
     number = next((n for n, table in enumerate(tables) if table.get("key") == fryer), None)
     if number is None:
-        raise InputError("fryer", repr(fryer), "one of: {known}", values={"known": _keys(tables)})
+        raise InputError("fryer", repr(fryer), "one of: {known}", known=_keys(tables))
     path = f"fryer[{number}]"
     left = [word for word in tables[number].get("estimates", ()) if word != name]
     if "estimates" in tables[number]:

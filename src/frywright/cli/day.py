@@ -276,7 +276,7 @@ def _rows(path: Path) -> list[dict[str, Any]]:
         rows = json.loads(read_words(path, "--check"))
     except ValueError as error:
         raise InputError(
-            "--check", str(path), "a JSON file with a list of rows ({cause})", values={"cause": error}
+            "--check", str(path), "a JSON file with a list of rows ({cause})", cause=error
         ) from error
     if not isinstance(rows, list) or not all(isinstance(row, dict) for row in rows):
         raise InputError("--check", str(path), "a JSON list of rows")

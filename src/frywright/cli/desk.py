@@ -103,7 +103,7 @@ def design(
         made, told = found.recommended.program, design_view(found, proof, system, shop.tr)
         if row is not None:
             if not 1 <= row <= len(found.front):
-                raise InputError("--row", row, "1 to {most}", values={"most": len(found.front)})
+                raise InputError("--row", row, "1 to {most}", most=len(found.front))
             taken = take_row(place, found.front[row - 1], goals)
             made, told = taken[0].program, replace(row_view(taken, system, shop.tr), front=told.front)
     rows = window_rows(window_of(place, made, goals), made, system, shop.tr)

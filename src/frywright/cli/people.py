@@ -84,7 +84,7 @@ def drill(
             raise InputError("--choice", choice, "an answer to one drill: name it before --choice")
         most = len(found[0].choices)
         if not 1 <= choice <= most:
-            raise InputError("--choice", choice, "1 to {most}", values={"most": most})
+            raise InputError("--choice", choice, "1 to {most}", most=most)
         answer_drill(opened, kitchen, key, choice - 1, who)
     if shop.json({"drills": found}):
         return

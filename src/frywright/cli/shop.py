@@ -141,7 +141,7 @@ class Shop:
 
         if self._language and self._language not in tongues():
             wrong, self._language = self._language, ""
-            raise InputError("--language", wrong, "one of: {known}", values={"known": ", ".join(tongues())})
+            raise InputError("--language", wrong, "one of: {known}", known=", ".join(tongues()))
 
     @property
     def language(self) -> str:
@@ -260,7 +260,7 @@ def write_file(out: Path, data: bytes, option: str = "--out") -> None:
         out.write_bytes(data)
     except OSError as error:
         raise InputError(
-            option, str(out), "a place that can be written ({why})", values={"why": str(error.strerror)}
+            option, str(out), "a place that can be written ({why})", why=str(error.strerror)
         ) from error
 
 

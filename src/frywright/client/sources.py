@@ -69,7 +69,7 @@ def open_source(address: str, take: Take, stop: threading.Event) -> tuple[Heard,
         return heard, lambda: listen_serial(parts.path, int(baud), take, stop, heard)
     if parts.scheme == "file" and parts.path:
         return heard, lambda: follow_file(Path(unquote(parts.path)), take, stop, heard)
-    raise InputError("--source", repr(address), "one of these: {forms}", values={"forms": FORMS})
+    raise InputError("--source", repr(address), "one of these: {forms}", forms=FORMS)
 
 
 def _missing() -> InputError:
@@ -173,9 +173,7 @@ def follow_file(path: Path, take: Take, stop: threading.Event, heard: Heard) -> 
         try:
             now = path.stat().st_size
             if now > LARGEST_FILE:
-                raise InputError(
-                    "file", now, "at most {most} bytes: begin a new one", values={"most": LARGEST_FILE}
-                )
+                raise InputError("file", now, "at most {most} bytes: begin a new one", most=LARGEST_FILE)
             if now != size:
                 size = now
                 _hand_on_rows(path, told, take, heard)

@@ -82,9 +82,7 @@ def break_even(
     for share in shares:
         if not LEAST_SHARE <= share <= 0.5:
             most = {"low": Amount(LEAST_SHARE, "frac"), "high": Amount(0.5, "frac")}
-            raise InputError(
-                "share of loads that fail", Amount(share, "frac"), "{low} to {high}", values=most
-            )
+            raise InputError("share of loads that fail", Amount(share, "frac"), "{low} to {high}", **most)
     program = plan.program.timed()
     if program.stages[main_stage(program)].duration_s is None:
         return ()

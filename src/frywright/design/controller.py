@@ -55,7 +55,7 @@ def rounded(program: Program, controller: Controller) -> Program:
             len(plain.stages),
             "at most {most}: this controller holds no more",
             where=program.name,
-            values={"most": controller.stage_count},
+            most=controller.stage_count,
         )
     if any(stage.end not in TIMED for stage in plain.stages):
         raise InputError(
@@ -81,7 +81,8 @@ def on_steps(told: Sequence[tuple[float, LidState, float]], controller: Controll
                 "{low_c} to {high_c} on this controller",
                 where=name,
                 unit="c",
-                values={"low_c": controller.lowest_c, "high_c": controller.highest_c},
+                low_c=controller.lowest_c,
+                high_c=controller.highest_c,
             )
         if end > controller.longest_s:
             raise InputError(
@@ -89,7 +90,7 @@ def on_steps(told: Sequence[tuple[float, LidState, float]], controller: Controll
                 clock(end),
                 "at most {most} on this controller",
                 where=name,
-                values={"most": clock(controller.longest_s)},
+                most=clock(controller.longest_s),
             )
         stages.append(Stage(set_c=set_c, lid=lid, duration_s=end - start))
     return stages
@@ -112,7 +113,7 @@ def render(program: Program, controller: Controller, slot: int = 1) -> Rendered:
     :func:`rounded`; or the slot does not exist.
     """
     if not 1 <= slot <= controller.slot_count:
-        raise InputError("slot", slot, "1 to {most}", values={"most": controller.slot_count})
+        raise InputError("slot", slot, "1 to {most}", most=controller.slot_count)
     fitted = rounded(program, controller)
     ends = list(accumulate(fitted.durations_s()))
     values = []

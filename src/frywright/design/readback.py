@@ -77,7 +77,7 @@ def tidy(value: Keyed, text: str, controller: Controller) -> str:
             return _tidy_set(text, controller)
         return _tidy_time(text)
     except InputError as error:
-        raise InputError(value.what, error.value, error.template, where=where, values=error.values) from error
+        raise InputError(value.what, error.value, error.template, where=where, **error.values) from error
 
 
 def _tidy_set(text: str, controller: Controller) -> str:
@@ -100,7 +100,7 @@ def _tidy_time(text: str) -> str:
     if text.isascii() and text.isdigit():
         as_clock = f"{int(text[:-2] or 0)}:{text[-2:]:0>2}" if int(text[-2:]) < 60 else f"{text}:00"
         values = {"one": as_clock, "other": f"{text}:00" if len(text) < 3 else clock(float(text))}
-        raise InputError("time", repr(text), "clear: type {one} or type {other}", values=values)
+        raise InputError("time", repr(text), "clear: type {one} or type {other}", **values)
     return clock(parse(text, "time"))
 
 

@@ -95,13 +95,13 @@ class Goals:
             _within(name, low, 0.0, most, unit)
             _within(name, high, 0.0, most, unit)
             if not low < high:
-                raise InputError(name, Amount(low, unit), "below {high}", values={"high": Amount(high, unit)})
+                raise InputError(name, Amount(low, unit), "below {high}", high=Amount(high, unit))
 
 
 def _within(name: str, value: float, low: float, high: float, unit: str) -> None:
     if not low <= value <= high:
         ends = {"low": Amount(low, unit), "high": Amount(high, unit)}
-        raise InputError(name, Amount(value, unit), "{low} to {high}", values=ends)
+        raise InputError(name, Amount(value, unit), "{low} to {high}", **ends)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -122,10 +122,7 @@ class Effort:
             return min(MOST_STAGES, most)
         if not 1 <= self.stages <= most:
             raise InputError(
-                "stages",
-                self.stages,
-                "1 to {most}: what {fryer} can hold",
-                values={"most": most, "fryer": fryer.name},
+                "stages", self.stages, "1 to {most}: what {fryer} can hold", most=most, fryer=fryer.name
             )
         return self.stages
 

@@ -43,6 +43,4 @@ def require_vent_of(plan: FryPlan) -> None:
     if finding.kind == "vent_unknown":
         raise InputError("vent", "not known", TIME_IT, where=plan.fryer.name)
     taken = float(finding.values["vent_s"])
-    raise InputError(
-        "vent", clock(taken), TOO_LONG, where=plan.fryer.name, values={"most": clock(MOST_VENT_S)}
-    )
+    raise InputError("vent", clock(taken), TOO_LONG, where=plan.fryer.name, most=clock(MOST_VENT_S))

@@ -47,9 +47,7 @@ def change_draft(store: Store, name: str, change: Callable[[Draft], Mapping[str,
         old = Draft(revision=row.revision, body=json.loads(row.body)) if row else Draft()
         body = canonical(dict(change(old)))
         if len(body) > LARGEST_LETTERS:
-            raise InputError(
-                "draft", len(body), "shorter than {most} letters", values={"most": LARGEST_LETTERS}
-            )
+            raise InputError("draft", len(body), "shorter than {most} letters", most=LARGEST_LETTERS)
         values = {"revision": old.revision + 1, "body": body}
         statement = DRAFT.update().where(*_named(store, name)) if row else DRAFT.insert()
         writer.connection.execute(

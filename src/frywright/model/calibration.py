@@ -64,12 +64,7 @@ class Calibration:
             raise InputError("mass_low and mass_high", "out of order", "above 0 and rising", where=self.cut)
         if not 0.0 <= self.error_k <= 10.0:
             raise InputError(
-                "error",
-                self.error_k,
-                "{low_k} to {high_k}",
-                where=self.cut,
-                unit="k",
-                values={"low_k": 0.0, "high_k": 10.0},
+                "error", self.error_k, "{low_k} to {high_k}", where=self.cut, unit="k", low_k=0.0, high_k=10.0
             )
         if self.pieces_count < 1:
             raise InputError("pieces_count", self.pieces_count, "1 or more", where=self.cut)

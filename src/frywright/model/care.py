@@ -6,12 +6,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, one_of
 from frywright.model.roles import SIGNERS
 from frywright.model.units import within
 
-ASKS = ("", "calibration")
-APPLIES = ("", "open", "pressure", "electric", "gas")
+ASKS = ("calibration",)
+APPLIES = ("open", "pressure", "electric", "gas")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -41,26 +41,11 @@ class Task:
         return dict(self.in_languages).get(f"{field}_{language}") or str(getattr(self, field))
 
     def __post_init__(self) -> None:
-        if self.who not in SIGNERS:
-            raise InputError(
-                "who", repr(self.who), "one of: {known}", where=self.key, values={"known": ", ".join(SIGNERS)}
-            )
-        if self.applies not in APPLIES:
-            raise InputError(
-                "applies",
-                repr(self.applies),
-                "one of: {known}",
-                where=self.key,
-                values={"known": ", ".join(APPLIES[1:])},
-            )
-        if self.asks not in ASKS:
-            raise InputError(
-                "asks",
-                repr(self.asks),
-                "one of: {known}",
-                where=self.key,
-                values={"known": ", ".join(ASKS[1:])},
-            )
+        one_of(SIGNERS, self.who, "who", self.key)
+        if self.applies:
+            one_of(APPLIES, self.applies, "applies", self.key)
+        if self.asks:
+            one_of(ASKS, self.asks, "asks", self.key)
         within(
             self,
             self.key,

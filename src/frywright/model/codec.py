@@ -244,12 +244,13 @@ def _fit(
                     key,
                     Phrase("in {suffix}", {"suffix": suffix}),
                     "a {dimension} such as {name}",
-                    values={"dimension": spoken(UNITS[inside].dimension), "name": name},
+                    dimension=spoken(UNITS[inside].dimension),
+                    name=name,
                 )
     near = difflib.get_close_matches(key, [*fields, *parts], n=1)
     if near:
-        raise InputError("key", repr(key), "a known key; did you mean {known}?", values={"known": near[0]})
-    raise InputError("key", repr(key), "one of: {known}", values={"known": ", ".join(sorted(fields))})
+        raise InputError("key", repr(key), "a known key; did you mean {known}?", known=near[0])
+    raise InputError("key", repr(key), "one of: {known}", known=", ".join(sorted(fields)))
 
 
 def _no_unit(key: str, raw: Any, inside: str) -> InputError:
@@ -261,7 +262,7 @@ def _no_unit(key: str, raw: Any, inside: str) -> InputError:
         key,
         Phrase("{raw} without a unit", {"raw": raw}),
         "written with one, such as {one} or {other}",
-        values=values,
+        **values,
     )
 
 
@@ -287,7 +288,7 @@ def _convert(key: str, raw: Any, hint: Any) -> Any:
     if isinstance(hint, type) and issubclass(hint, enum.StrEnum):
         words = [str(member) for member in hint]
         if raw not in words:
-            raise InputError(key, repr(raw), "one of: {known}", values={"known": ", ".join(words)})
+            raise InputError(key, repr(raw), "one of: {known}", known=", ".join(words))
         return hint(raw)
     if hint is float:
         return _number(key, raw)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Any, ClassVar, TypeVar
 
@@ -87,23 +87,14 @@ class InputError(FrywrightError):
     http_status = 422
 
     def __init__(
-        self,
-        field: str,
-        value: Any,
-        allowed: str,
-        *,
-        where: str = "",
-        values: dict[str, Any] | None = None,
-        unit: str = "",
+        self, field: str, value: Any, allowed: str, /, *, where: str = "", unit: str = "", **values: Any
     ) -> None:
         self.field, self.value, self.where, self.unit = field, value, where, unit
-        super().__init__(allowed, **(values or {}))
+        super().__init__(allowed, **values)
 
     def at(self, where: str) -> InputError:
         """The same error with the place it was found at."""
-        return InputError(
-            self.field, self.value, self.template, where=where, values=self.values, unit=self.unit
-        )
+        return InputError(self.field, self.value, self.template, where=where, **self.values, unit=self.unit)
 
     @property
     def allowed(self) -> Phrase:
@@ -142,18 +133,16 @@ def spoken(name: str) -> str:
 def check_text(name: str, text: str, most: int, where: str) -> None:
     """Refuse a text that is empty, longer than so many letters, or more than a line."""
     if not text.strip() or len(text) > most or not text.isprintable():
-        raise InputError(
-            name, repr(text[:20]), "1 to {most} letters on one line", where=where, values={"most": most}
-        )
+        raise InputError(name, repr(text[:20]), "1 to {most} letters on one line", where=where, most=most)
 
 
-def one_of(known: tuple[Word, ...], text: Any, name: str) -> Word:
-    """The word of a closed list that was chosen. Raises InputError: another word; the message lists those
-    known.
-    """
-    found = next((word for word in known if word == str(text or "")), None)
+def one_of(known: Iterable[Word], text: Any, name: str, where: str = "") -> Word:
+    """The word of a closed list that was chosen. Raises InputError: another word; it lists those known."""
+    words = tuple(known)
+    found = next((word for word in words if word == str(text or "")), None)
     if found is None:
-        raise InputError(name, repr(text or ""), "one of: {known}", values={"known": ", ".join(known)})
+        among = ", ".join(words) or "none"
+        raise InputError(name, repr(text or ""), "one of: {known}", where=where, known=among)
     return found
 
 

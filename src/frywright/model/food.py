@@ -106,9 +106,7 @@ class Cut:
         if not 0.0 <= self.bone_mass_frac < 0.7:
             raise InputError("bone_mass", self.bone_mass_frac, "0 to 0.7 of the piece", where=self.key)
         if self.drip not in (None, *DRIPS):
-            raise InputError(
-                "drip", self.drip, "one of: {known}", where=self.key, values={"known": ", ".join(DRIPS)}
-            )
+            raise InputError("drip", self.drip, "one of: {known}", where=self.key, known=", ".join(DRIPS))
         if self.drip_frac is not None and not 0.0 <= self.drip_frac <= 0.6:
             raise InputError("drip", self.drip_frac, "0 to 0.6 of the water", where=self.key)
         if self.sample_kg and (len(self.sample_kg) < 5 or min(self.sample_kg) <= 0):
@@ -228,14 +226,12 @@ class Product:
                 "{low_c} to {high_c}",
                 where=self.key,
                 unit="c",
-                values={"low_c": -1.0, "high_c": 40.0},
+                low_c=-1.0,
+                high_c=40.0,
             )
         if self.unit_mass_kg is not None and not 0.005 <= self.unit_mass_kg <= 5.0:
             raise InputError(
-                "unit_mass",
-                f"{self.unit_mass_kg:.3f} kg",
-                "5 g to 5 kg (0.2 oz to 11 lb)",
-                where=self.key,
+                "unit_mass", f"{self.unit_mass_kg:.3f} kg", "5 g to 5 kg (0.2 oz to 11 lb)", where=self.key
             )
         if self.house_core_c is not None and not 40.0 <= self.house_core_c <= 100.0:
             raise InputError(
@@ -244,5 +240,6 @@ class Product:
                 "{low_c} to {high_c}",
                 where=self.key,
                 unit="c",
-                values={"low_c": 40.0, "high_c": 100.0},
+                low_c=40.0,
+                high_c=100.0,
             )

@@ -108,7 +108,8 @@ class WrongValue:
                 "{low_k} to {high_k}",
                 where=self.reads,
                 unit="k",
-                values={"low_k": -MOST_SETTING_SHIFT_K, "high_k": MOST_SETTING_SHIFT_K},
+                low_k=-MOST_SETTING_SHIFT_K,
+                high_k=MOST_SETTING_SHIFT_K,
             )
         if not 0.1 <= self.time_frac <= 5.0:
             raise InputError("time", f"{100 * self.time_frac:g} %", "10 % to 500 %", where=self.reads)
@@ -151,7 +152,7 @@ class MachineSetting:
                         "given",
                         "left out: only a setting of kind {kind} can do that",
                         where=self.name,
-                        values={"kind": str(kind)},
+                        kind=str(kind),
                     )
 
     def _check_correction(self) -> None:
@@ -168,7 +169,7 @@ class MachineSetting:
                 "above 0 and at most {most_k}",
                 where=self.name,
                 unit="k",
-                values={"most_k": 20.0},
+                most_k=20.0,
             )
         if not 50.0 <= self.each_m <= 3000.0:
             raise InputError(
@@ -177,7 +178,8 @@ class MachineSetting:
                 "{low_m} to {high_m}",
                 where=self.name,
                 unit="m",
-                values={"low_m": 50.0, "high_m": 3000.0},
+                low_m=50.0,
+                high_m=3000.0,
             )
 
     @property
@@ -315,7 +317,8 @@ class Fryer:
                 "{low_kg} to {high_kg}",
                 where=self.key,
                 unit="kg",
-                values={"low_kg": 2.0, "high_kg": 200.0},
+                low_kg=2.0,
+                high_kg=200.0,
             )
         if not 500.0 <= self.heater_w <= 200e3:
             raise InputError(
@@ -324,18 +327,14 @@ class Fryer:
                 "{low_w} to {high_w} into the oil",
                 where=self.key,
                 unit="w",
-                values={"low_w": 500.0, "high_w": 200e3},
+                low_w=500.0,
+                high_w=200e3,
             )
         if self.capacity_heads <= 0 and self.capacity_kg <= 0:
             raise InputError("capacity", "missing", "given as capacity_heads or capacity_kg", where=self.key)
         if not 0.0 <= self.swing_k <= 30.0:
             raise InputError(
-                "swing",
-                self.swing_k,
-                "{low_k} to {high_k}",
-                where=self.key,
-                unit="k",
-                values={"low_k": 0.0, "high_k": 30.0},
+                "swing", self.swing_k, "{low_k} to {high_k}", where=self.key, unit="k", low_k=0.0, high_k=30.0
             )
         if not 0.0 <= self.oil_area_m2 <= 2.0 or not 0.0 <= self.upper_line_m <= 1.0:
             raise InputError(
@@ -357,9 +356,7 @@ class Fryer:
     def _check_settings(self) -> None:
         names = [plain_reading(s.name) for s in self.settings]
         if len(names) > MOST_SETTINGS:
-            raise InputError(
-                "setting", len(names), "at most {most}", where=self.key, values={"most": MOST_SETTINGS}
-            )
+            raise InputError("setting", len(names), "at most {most}", where=self.key, most=MOST_SETTINGS)
         double = next((n for n in names if names.count(n) > 1), None)
         if double:
             raise InputError("name", repr(double), "used once among a fryer's settings", where=self.key)
@@ -381,7 +378,8 @@ class Fryer:
                 "{low_pa} to {high_pa}",
                 where=self.key,
                 unit="pa",
-                values={"low_pa": 10e3, "high_pa": 110e3},
+                low_pa=10e3,
+                high_pa=110e3,
             )
         if self.relief_gauge_pa <= self.working_gauge_pa:
             raise InputError(
@@ -413,5 +411,5 @@ class Fryer:
                 "above 0 and at most {most_pa}",
                 where=self.key,
                 unit="pa",
-                values={"most_pa": 3 * PSI},
+                most_pa=3 * PSI,
             )

@@ -10,7 +10,7 @@ from typing import cast
 
 from frywright.model.calibration import Calibration
 from frywright.model.care import Emergency, Task
-from frywright.model.errors import InputError, Phrase, spoken
+from frywright.model.errors import InputError, Phrase, one_of, spoken
 from frywright.model.food import Coating, Cut, CutSet, Food, Product
 from frywright.model.fryer import Fryer, FryerKind
 from frywright.model.program import Program, check_altitude
@@ -76,11 +76,7 @@ class Site:
         within(self, self.name, room_temp_c=(-10.0, 60.0))
         if self.language not in tongues():
             raise InputError(
-                "language",
-                self.language,
-                "one of: {known}",
-                where=self.name,
-                values={"known": ", ".join(tongues())},
+                "language", self.language, "one of: {known}", where=self.name, known=", ".join(tongues())
             )
         if not 0.0 <= self.thermometer_error_k <= 5.0:
             raise InputError(
@@ -89,7 +85,8 @@ class Site:
                 "{low_k} to {high_k}",
                 where=self.name,
                 unit="k",
-                values={"low_k": 0.0, "high_k": 5.0},
+                low_k=0.0,
+                high_k=5.0,
             )
 
     @property
@@ -114,7 +111,7 @@ class Site:
             parts = [word.strip(",")] if self.decimal_mark == "," else word.strip(",").split(",")
             if len(parts) == 2 and re.fullmatch(r"[0-9]", parts[1]):
                 values = {"one": ".".join(parts), "other": " ".join(parts)}
-                raise InputError(name, repr(word), "clear: type {one} or type {other}", values=values)
+                raise InputError(name, repr(word), "clear: type {one} or type {other}", **values)
             found += [self.read(part, dimension, name) for part in parts if part]
         return found
 
@@ -204,11 +201,7 @@ class Kitchen:
             double = next((k for k in keys if keys.count(k) > 1), None)
             if double:
                 raise InputError(
-                    "key",
-                    double,
-                    "used once among {kind}",
-                    where=self.site.name,
-                    values={"kind": spoken(kind)},
+                    "key", double, "used once among {kind}", where=self.site.name, kind=spoken(kind)
                 )
         for program in self.programs:
             self.check(program)
@@ -222,14 +215,8 @@ class Kitchen:
         for item in self.menu:
             for part in item.parts:
                 cuts = [p.cut for p in self.cut_set(self.product(part.product).cut_set).parts]
-                if part.cut and part.cut not in cuts:
-                    raise InputError(
-                        "cut",
-                        repr(part.cut),
-                        "one of: {known}",
-                        where=item.item,
-                        values={"known": ", ".join(cuts)},
-                    )
+                if part.cut:
+                    one_of(cuts, part.cut, "cut", item.item)
         for sell in self.sells:
             self.product(sell.product)
 
@@ -239,11 +226,7 @@ class Kitchen:
         self.product(program.product)
         if program.under_pressure and fryer.kind is FryerKind.OPEN:
             raise InputError(
-                "lid",
-                "pressure",
-                "open: {fryer} is an open fryer",
-                where=program.name,
-                values={"fryer": fryer.name},
+                "lid", "pressure", "open: {fryer} is an open fryer", where=program.name, fryer=fryer.name
             )
         if len(program.stages) > fryer.controller.stage_count:
             raise InputError(
@@ -251,21 +234,15 @@ class Kitchen:
                 Phrase("{count} stages", {"count": len(program.stages)}),
                 "at most {most}, which is what {fryer} can hold",
                 where=program.name,
-                values={"most": fryer.controller.stage_count, "fryer": fryer.name},
+                most=fryer.controller.stage_count,
+                fryer=fryer.name,
             )
 
     def _one(self, kind: str, key: str):  # type: ignore[no-untyped-def]
         items = getattr(self, kind)
         found = next((item for item in items if item.key == key), None)
         if found is None:
-            known = ", ".join(item.key for item in items) or "none"
-            raise InputError(
-                kind.removesuffix("s"),
-                repr(key),
-                "one of: {known}",
-                where=self.site.name,
-                values={"known": known},
-            )
+            one_of([item.key for item in items], key, kind.removesuffix("s"), self.site.name)
         return found
 
     def fryer(self, key: str) -> Fryer:
@@ -344,9 +321,7 @@ class Kitchen:
         found = [p for p in self.programs if p.name == name]
         if not found:
             known = ", ".join(sorted({p.name for p in self.programs})) or "none"
-            raise InputError(
-                "program", repr(name), "one of: {known}", where=self.site.name, values={"known": known}
-            )
+            raise InputError("program", repr(name), "one of: {known}", where=self.site.name, known=known)
         return max(found, key=lambda p: p.version)
 
     def versions(self, name: str) -> tuple[Program, ...]:

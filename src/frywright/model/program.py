@@ -67,7 +67,8 @@ def check_altitude(altitude_m: float, where: str) -> None:
             "{low_m} to {high_m}",
             where=where,
             unit="m",
-            values={"low_m": LOWEST_M, "high_m": HIGHEST_M},
+            low_m=LOWEST_M,
+            high_m=HIGHEST_M,
         )
 
 
@@ -87,13 +88,7 @@ class Stage:
 
     def __post_init__(self) -> None:
         if not 60.0 <= self.set_c <= CEILING_C:
-            raise InputError(
-                "set",
-                self.set_c,
-                "{low_c} to {high_c}",
-                unit="c",
-                values={"low_c": 60.0, "high_c": CEILING_C},
-            )
+            raise InputError("set", self.set_c, "{low_c} to {high_c}", unit="c", low_c=60.0, high_c=CEILING_C)
         count = sum(getattr(self, name) is not None for name, _ in ENDS)
         if count != 1:
             known = ", ".join(name.rsplit("_", 1)[0] for name, _ in ENDS)
@@ -101,7 +96,7 @@ class Stage:
                 "stage end",
                 Phrase("{count} ends given", {"count": count}),
                 "exactly one of: {known}",
-                values={"known": known},
+                known=known,
             )
         if self.end not in TIMED and not self.at_most_s:
             raise InputError("at_most", "missing", "given for a stage that waits for a condition")
@@ -109,11 +104,7 @@ class Stage:
             value = getattr(self, name)
             if value is not None and not 0.0 <= value <= 7200.0:
                 raise InputError(
-                    name.removesuffix("_s"),
-                    value,
-                    "{low_s} to {high_s}",
-                    unit="s",
-                    values={"low_s": 0.0, "high_s": 7200.0},
+                    name.removesuffix("_s"), value, "{low_s} to {high_s}", unit="s", low_s=0.0, high_s=7200.0
                 )
 
     @property

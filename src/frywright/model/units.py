@@ -218,7 +218,7 @@ def within(item: object, where: str, **bounds: tuple[float, float]) -> None:
         suffix = suffix_of(name) or ""
         told = {"low": Amount(low, suffix), "high": Amount(high, suffix)}
         field = name.removesuffix(f"_{suffix}")
-        raise InputError(field, value, "{low} to {high}", where=where, unit=suffix, values=told)
+        raise InputError(field, value, "{low} to {high}", where=where, unit=suffix, **told)
 
 
 def to_inside(value: float, suffix: str) -> float:
@@ -302,15 +302,11 @@ def _no_unit(name: str, text: str, dimension: str) -> InputError:
     if not text:
         return InputError(name, "empty", "given")
     allowed = ", ".join(u.sign for u in UNITS.values() if u.dimension == dimension)
-    return InputError(
-        name, repr(text), "a number with one of these units: {units}", values={"units": allowed}
-    )
+    return InputError(name, repr(text), "a number with one of these units: {units}", units=allowed)
 
 
 def _two_readings(name: str, text: str, one: str, other: str) -> InputError:
-    return InputError(
-        name, repr(text), "clear: type {one} or type {other}", values={"one": one, "other": other}
-    )
+    return InputError(name, repr(text), "clear: type {one} or type {other}", one=one, other=other)
 
 
 def _figure(digits: str, text: str, name: str, decimal: str, exact: bool = False) -> float:
@@ -318,9 +314,7 @@ def _figure(digits: str, text: str, name: str, decimal: str, exact: bool = False
     it groups where it is not the kitchen's decimal mark, and has two readings where it is."""
     plain = _SPACE.sub("", digits)
     if len(plain) > LONGEST_NUMBER:
-        raise InputError(
-            name, repr(text[:20]), "a number of at most {most} digits", values={"most": LONGEST_NUMBER}
-        )
+        raise InputError(name, repr(text[:20]), "a number of at most {most} digits", most=LONGEST_NUMBER)
     last = max(plain.rfind("."), plain.rfind(","))
     if last < 0 and plain.isdigit():
         return float(plain)
@@ -330,11 +324,11 @@ def _figure(digits: str, text: str, name: str, decimal: str, exact: bool = False
         raise InputError(name, repr(text), "one number")
     if other in whole:
         if mark in whole or not _grouped(whole, other):
-            raise InputError(name, repr(text), "a number such as {one}", values={"one": f"7200{decimal}5"})
+            raise InputError(name, repr(text), "a number such as {one}", one=f"7200{decimal}5")
         return float(f"{whole.replace(other, '')}.{rest or 0}")
     if mark in whole:
         if not _grouped(plain, mark):
-            raise InputError(name, repr(text), "a number such as {one}", values={"one": "7200"})
+            raise InputError(name, repr(text), "a number such as {one}", one="7200")
         return float(plain.replace(mark, ""))
     if not _grouped(plain, mark) or (mark == decimal and exact):
         return float(f"{whole or 0}.{rest or 0}")

@@ -60,9 +60,7 @@ def heat_factor(oil_c: float, usual_c: float) -> float:
     """How much faster oil ages at one temperature than at another (Arrhenius)."""
     for value in (oil_c, usual_c):
         if not 100.0 <= value <= 230.0:
-            raise InputError(
-                "oil", value, "{low_c} to {high_c}", unit="c", values={"low_c": 100.0, "high_c": 230.0}
-            )
+            raise InputError("oil", value, "{low_c} to {high_c}", unit="c", low_c=100.0, high_c=230.0)
     return exp(EA_J_MOL / GAS_J_MOLK * (1.0 / (usual_c + 273.15) - 1.0 / (oil_c + 273.15)))
 
 

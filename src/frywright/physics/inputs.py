@@ -290,7 +290,7 @@ def quadratic(curve: Curve, name: str) -> tuple[float, float, float]:
             name,
             Phrase("table with a {gap} gap to its quadratic", {"gap": f"{gap:.1%}"}),
             "within {most}",
-            values={"most": f"{TABLE_FIT_SHARE:.0%}"},
+            most=f"{TABLE_FIT_SHARE:.0%}",
         )
     c = np.zeros(3)
     c[: degree + 1] = fit

@@ -143,13 +143,11 @@ def make_plan(
             f"{count:.3g} × {cut_set.unit}",
             "above 0 and at most {most}: an overfull vat boils over and burns",
             where=fryer.name,
-            values={"most": f"{most:.3g}"},
+            most=f"{most:.3g}",
         )
     start = oil_start_c if oil_start_c is not None else program.stages[0].set_c
     if not 60.0 <= start <= 230.0:
-        raise InputError(
-            "oil temperature", start, "{low_c} to {high_c}", unit="c", values={"low_c": 60.0, "high_c": 230.0}
-        )
+        raise InputError("oil temperature", start, "{low_c} to {high_c}", unit="c", low_c=60.0, high_c=230.0)
     return FryPlan(
         site=site,
         fryer=replace(fryer, vent_area_m2=vent_area_m2(fryer, kitchen.site)),

@@ -116,11 +116,7 @@ def refuse(name: str, value: Any, bounds: tuple[float, float, str], where: str =
     low, high, why = bounds
     if outside(value, low, high):
         raise InputError(
-            name,
-            value,
-            "{low} to {high} ({why})",
-            where=where,
-            values={"low": f"{low:g}", "high": f"{high:g}", "why": why},
+            name, value, "{low} to {high} ({why})", where=where, low=f"{low:g}", high=f"{high:g}", why=why
         )
 
 

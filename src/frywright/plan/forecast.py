@@ -204,10 +204,11 @@ class Forecaster:
                 "day",
                 seen.shape,
                 "{series} series by {slots} slots",
-                values={"series": self.series_count, "slots": self.slots_count},
+                series=self.series_count,
+                slots=self.slots_count,
             )
         if self.last is not None and date <= self.last:
-            raise InputError("date", date.isoformat(), "after {date}", values={"date": self.last.isoformat()})
+            raise InputError("date", date.isoformat(), "after {date}", date=self.last.isoformat())
         self.last = date
         there = np.isfinite(seen)
         if not there.any() or not np.nansum(seen) > 0:  # nothing known of the day, or a closed day

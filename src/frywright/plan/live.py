@@ -250,17 +250,9 @@ def _known(day: Day, fact: Happening) -> None:
         fact.what, "i"
     )
     if "f" in needs and not 0 <= fact.fryer < day.fryers_count:
-        raise InputError(
-            "fryer",
-            fact.fryer,
-            "0 to {most}",
-            where=str(fact.what),
-            values={"most": day.fryers_count - 1},
-        )
+        raise InputError("fryer", fact.fryer, "0 to {most}", where=str(fact.what), most=day.fryers_count - 1)
     if "i" in needs and not 0 <= fact.item < len(day.items):
-        raise InputError(
-            "product", fact.item, "0 to {most}", where=str(fact.what), values={"most": len(day.items) - 1}
-        )
+        raise InputError("product", fact.item, "0 to {most}", where=str(fact.what), most=len(day.items) - 1)
     if "l" in needs and not 0 <= fact.load < len(day.items[fact.item].loads):
         raise InputError("load", fact.load, "one of the product's", where=day.items[fact.item].name)
     if not np.isfinite(fact.units_n) or fact.units_n < 0:

@@ -65,7 +65,7 @@ class Item:
                 Phrase("up to {longest} slots", {"longest": longest}),
                 "1 to {most} slots",
                 where=self.name,
-                values={"most": MOST_SLOTS},
+                most=MOST_SLOTS,
             )
         if min(load.recovery_slots_count for load in self.loads) < 0:
             raise InputError("recovery", "below 0 slots", "0 or more", where=self.name)
@@ -125,7 +125,8 @@ class Day:
                 "demand",
                 self.mean_n.shape,
                 "{items} items by {slots} slots",
-                values={"items": len(self.items), "slots": self.slots_count},
+                items=len(self.items),
+                slots=self.slots_count,
             )
         if not np.isfinite(self.mean_n).all() or self.mean_n.min(initial=0.0) < 0:
             raise InputError("demand", "negative or not a number", "0 or more in every slot")
@@ -149,10 +150,7 @@ class Day:
         for name in ("up", "power_w"):
             if getattr(self, name) and len(getattr(self, name)) != self.fryers_count:
                 raise InputError(
-                    name,
-                    len(getattr(self, name)),
-                    "one for each of {count} fryers",
-                    values={"count": self.fryers_count},
+                    name, len(getattr(self, name)), "one for each of {count} fryers", count=self.fryers_count
                 )
         for item in self.items:
             for load in item.loads:
@@ -162,7 +160,7 @@ class Day:
                         load.fryers,
                         "places 0 to {most}",
                         where=item.name,
-                        values={"most": self.fryers_count - 1},
+                        most=self.fryers_count - 1,
                     )
 
     @property

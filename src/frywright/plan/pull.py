@@ -66,7 +66,7 @@ def heads_for(
     """
     unknown = [cut for cut, count in pieces.items() if count > 0 and not per_head.get(cut)]
     if unknown:
-        raise InputError("cut", unknown[0], "one of: {known}", values={"known": ", ".join(per_head)})
+        raise InputError("cut", unknown[0], "one of: {known}", known=", ".join(per_head))
     if any(count < 0 for count in pieces.values()) or any_cut < 0:
         raise InputError("pieces", "negative", "0 or more")
     ratios = {cut: count / per_head[cut] for cut, count in pieces.items() if count > 0}
@@ -140,7 +140,7 @@ def thaw_s(
             "thickness and water", f"{thickness_m:g} m, {water_frac:g}", "0.005 to 0.4 m and 0.3 to 0.9"
         )
     if not room_c > FREEZING_C or not h_w_m2k > 0:
-        raise InputError("room", room_c, "above {freezing_c}", values={"freezing_c": FREEZING_C}, unit="c")
+        raise InputError("room", room_c, "above {freezing_c}", freezing_c=FREEZING_C, unit="c")
     warming = 2000.0 * max(FREEZING_C - frozen_c, 0.0)  # frozen meat about 2 kJ/(kg K): estimate
     heat = RAW_KG_M3 * (water_frac * ICE_J_KG + warming)
     return plank_s(thickness_m, heat, room_c - FREEZING_C, h_w_m2k, UNFROZEN_W_MK)

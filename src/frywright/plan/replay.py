@@ -184,7 +184,8 @@ def _asked(day: Day, demand: ArrayLike) -> Counts:
             "demand",
             asked.shape,
             "days by {items} items by {slots} slots, 0 or more",
-            values={"items": len(day.items), "slots": day.slots_count},
+            items=len(day.items),
+            slots=day.slots_count,
         )
     return asked
 

@@ -100,12 +100,12 @@ def _within(before: Held, size: int, field: str, by_person: bool) -> None:
             field,
             Phrase("{count} files today", {"count": before.day_count}),
             "{most} a day by one person: go on tomorrow, or let somebody else hand it in",
-            values={"most": MOST_FILES_A_DAY},
+            most=MOST_FILES_A_DAY,
         )
     if by_person and before.day_bytes + size > MOST_BYTES_A_DAY:
         raise InputError(
             field,
             Phrase("{count} MB today", {"count": before.day_bytes // 1_000_000}),
             "{most} MB a day by one person: go on tomorrow, or let somebody else hand it in",
-            values={"most": MOST_BYTES_A_DAY // 1_000_000},
+            most=MOST_BYTES_A_DAY // 1_000_000,
         )

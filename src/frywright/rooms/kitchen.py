@@ -116,7 +116,7 @@ def _marks_of_change(store: Store, last: KitchenSet, new: Kitchen, reason: str) 
             "empty",
             "given where the kitchen changes what is predicted: {programs} must be proved again",
             where=new.site.name,
-            values={"programs": ", ".join(names)},
+            programs=", ".join(names),
         )
     return ()
 
@@ -147,7 +147,7 @@ def _no_limit_changed(old: Kitchen, new: Kitchen) -> None:
                 "empty",
                 "given where {what} changes: it moves the limit that cooks are judged by",
                 where=new.site.name,
-                values={"what": name},
+                what=name,
             )
 
 

@@ -49,11 +49,7 @@ def core_of(found: float, name: str) -> float:
     """
     if not -5.0 <= found <= 130.0:
         raise InputError(
-            name,
-            found,
-            "{low_c} to {high_c} for the core of a piece",
-            unit="c",
-            values={"low_c": -5.0, "high_c": 130.0},
+            name, found, "{low_c} to {high_c} for the core of a piece", unit="c", low_c=-5.0, high_c=130.0
         )
     return found
 

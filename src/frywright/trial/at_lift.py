@@ -69,9 +69,7 @@ def fit_at_lift(
         raise InputError("weight", "missing", "the raw weight of at least one piece of this cut", where=cut)
     longest = max((p.rest_s for p in points if p.rest_core_c is not None), default=1.0)
     if longest > LONGEST_REST_S:
-        raise InputError(
-            "rest_time", longest, "at most {most_s}", unit="s", values={"most_s": LONGEST_REST_S}
-        )
+        raise InputError("rest_time", longest, "at most {most_s}", unit="s", most_s=LONGEST_REST_S)
     plan = replace(make_plan(kitchen, as_keyed(kitchen, program)), rest_s=longest + 1.0)
     own = next(k.cut for k in plan.kinds if k.heavy and k.cut.key == cut)
     rises = [p.rest_core_c - p.core_c for p in points if p.rest_core_c is not None]

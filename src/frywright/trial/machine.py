@@ -157,7 +157,7 @@ def _reading(setting: Setting, text: str, site: Site) -> str:
         return known[plain_reading(text)]
     if setting.own is None:
         values = {"known": ", ".join(setting.choices)}
-        raise InputError(setting.key, repr(text[:20]), "one of: {known}", values=values)
+        raise InputError(setting.key, repr(text[:20]), "one of: {known}", **values)
     read_m, right_m = (altitude_told_m(setting.own, t, site) for t in (text, setting.card))
     if read_m is not None and right_m is not None and abs(read_m - right_m) < SAME_HEIGHT_M:
         return setting.card

@@ -101,7 +101,7 @@ def chosen(kitchen: Kitchen, program: Program, answer: str, name: str) -> tuple[
             "name",
             repr(name),
             "a new name: {known} is there already. Save as its next version, or choose another name",
-            values={"known": made.name},
+            known=made.name,
         )
     return made, None
 
@@ -122,7 +122,7 @@ def called(kitchen: Kitchen, program: Program, name: str) -> Program:
             repr(name),
             "a name of its own: it reads like {known}. Save as the next version of that one, or choose"
             " another name",
-            values={"known": spelled[0]},
+            known=spelled[0],
         )
     known = kitchen.program(name)
     if not same_use(kitchen, known, program):
@@ -131,7 +131,7 @@ def called(kitchen: Kitchen, program: Program, name: str) -> Program:
             repr(name),
             "a name of its own: {known} is for another product, fryer, place, bird or load, and goes on"
             " unchanged",
-            values={"known": name},
+            known=name,
         )
     return replace(program, name=name, version=known.version + 1)
 

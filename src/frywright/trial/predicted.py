@@ -239,7 +239,7 @@ def answered(kitchen: Kitchen, program: Program, who: Answerer, *seen: Facts) ->
     values = {"name": program.name, "amount": amount_of(worst, str(kitchen.site.units))}
     for field, text, least in (("name of who answers", who.by, 2), ("reason", who.reason, 4)):
         if len(text.strip()) < least:
-            raise InputError(field, "empty", LOCKED, values=values)
+            raise InputError(field, "empty", LOCKED, **values)
     return Answered(margin_k=worst.margin_k or 0.0, by=who.by.strip()[:80], reason=who.reason.strip()[:200])
 
 

@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from functools import cache
 
 from frywright.catalog import load
-from frywright.model.errors import InputError, Phrase
+from frywright.model.errors import Phrase, one_of
 from frywright.model.food import Food
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import to_inside
@@ -117,10 +117,7 @@ class Place:
 def place_named(jurisdiction: str) -> Place:
     """A place of the catalog. Raises InputError: the jurisdiction is not in the catalog."""
     places = {j["key"]: j for j in load.table("standards/jurisdictions.toml")["jurisdiction"]}
-    if jurisdiction not in places:
-        raise InputError(
-            "jurisdiction", repr(jurisdiction), "one of: {known}", values={"known": ", ".join(places)}
-        )
+    one_of(places, jurisdiction, "jurisdiction")
     return Place(**places[jurisdiction])
 
 

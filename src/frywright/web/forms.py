@@ -47,9 +47,7 @@ def whole_number(text: str, name: str, digits: int = 3) -> int | None:
     """A count as typed, None for an empty box. Raises InputError: anything but up to so many digits."""
     text = text.strip()
     if text and not (text.isascii() and text.isdigit() and len(text) <= digits):
-        raise InputError(
-            name, repr(text), "a whole number of up to {digits} digits", values={"digits": digits}
-        )
+        raise InputError(name, repr(text), "a whole number of up to {digits} digits", digits=digits)
     return int(text) if text else None
 
 

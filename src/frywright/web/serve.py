@@ -49,7 +49,7 @@ def serve_pages(
     one_of(STYLES, log, "--log")
     most = MOST_PROCESSES if possible() else 1
     if not 1 <= processes <= most:
-        raise InputError("--processes", processes, "1 to {most}", values={"most": most})
+        raise InputError("--processes", processes, "1 to {most}", most=most)
     if host not in LOOPBACK and not Accounts(store).owners():
         raise InputError(
             "--host",

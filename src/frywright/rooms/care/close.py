@@ -198,9 +198,7 @@ def _store_gate(store: Store, kitchen: Kitchen, day: dt.date, key: str, done: se
         return
     waiting = _waiting(tonight(store, kitchen, today=day), steps[key], done)
     if waiting:
-        raise InputError(
-            "step", "too early", "after the heat is off at: {fryers}", values={"fryers": "; ".join(waiting)}
-        )
+        raise InputError("step", "too early", "after the heat is off at: {fryers}", fryers="; ".join(waiting))
 
 
 def _waiting(plans: list[Tonight], step: Mapping[str, Any], done: set[tuple[str, str]]) -> list[str]:
@@ -293,7 +291,7 @@ def _gates(
             "too early",
             "after {needs}: this order has no way past",
             where=mine.fryer.name,
-            values={"needs": several(open_needs)},
+            needs=several(open_needs),
         )
     opens = opens_at(mine.fryer.key, step, told)
     if opens is not None and moment < opens:
@@ -303,7 +301,8 @@ def _gates(
             "too early",
             "after {at}: it takes {minutes} min or more",
             where=mine.fryer.name,
-            values={"at": at, "minutes": step["least_min"]},
+            at=at,
+            minutes=step["least_min"],
         )
     if not step.get("hot"):
         return
@@ -322,7 +321,7 @@ def _gates(
             "too early",
             "after {fryer}: one move of oil at a time",
             where=mine.fryer.name,
-            values={"fryer": kitchen.fryer(first).name},
+            fryer=kitchen.fryer(first).name,
         )
 
 
@@ -352,7 +351,7 @@ def _value(kitchen: Kitchen, step: Mapping[str, Any], text: str) -> str:
                 show(found, "c", system),
                 "{most} or cooler before anybody moves it",
                 where=step["title"],
-                values={"most": show(most, "c", system)},
+                most=show(most, "c", system),
             )
     if asks == "ph":
         number = kitchen.site.number(text, "pH")
@@ -362,7 +361,8 @@ def _value(kitchen: Kitchen, step: Mapping[str, Any], text: str) -> str:
                 f"{number:g}",
                 "{low} to {high}: rinse again, test again",
                 where=step["title"],
-                values={"low": table["ph_low"], "high": table["ph_high"]},
+                low=table["ph_low"],
+                high=table["ph_high"],
             )
     return text[:40]
 

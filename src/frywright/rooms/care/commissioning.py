@@ -16,7 +16,7 @@ from frywright.ledger.facts.care import FigureTimed, StepSigned
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
 from frywright.model.business_day import local_time
-from frywright.model.errors import InputError, several
+from frywright.model.errors import InputError, one_of, several
 from frywright.model.findings import Note, Outcome, say
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
@@ -134,8 +134,7 @@ def sign_step(
     """
     case, key = case_of(store, kitchen, str(values.get("fryer", ""))), str(values.get("step", ""))
     known = {step.key: step for step in steps_for(case.fryer)}
-    if key not in known:
-        raise InputError("step", repr(key), "one of: {known}", values={"known": ", ".join(known)})
+    one_of(known, key, "step")
     if case.plate is None:
         raise InputError(
             "step", "too early", "after the plate was typed: no plate, no program", where=case.fryer.name
@@ -232,11 +231,9 @@ def _filled_kg(kitchen: Kitchen, case: Case, step: Step, text: str) -> float:
             "{least_kg} to {most_kg}: this vat takes {takes_kg}. Too little bares the heat surfaces, too much"
             " boils over",
             where=step.title,
-            values={
-                "least_kg": (1 - FILL_FRAC) * takes,
-                "most_kg": (1 + FILL_FRAC) * takes,
-                "takes_kg": takes,
-            },
+            least_kg=(1 - FILL_FRAC) * takes,
+            most_kg=(1 + FILL_FRAC) * takes,
+            takes_kg=takes,
             unit="kg",
         )
     return found

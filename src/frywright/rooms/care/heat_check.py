@@ -46,12 +46,7 @@ def heat_check(kitchen: Kitchen, values: Mapping[str, Any], where: str) -> HeatC
     set_c = read(set_text, "temperature", "set point")
     if not SET_C[0] <= set_c <= SET_C[1]:
         raise InputError(
-            "set point",
-            set_c,
-            "{low_c} to {high_c}",
-            where=where,
-            values={"low_c": SET_C[0], "high_c": SET_C[1]},
-            unit="c",
+            "set point", set_c, "{low_c} to {high_c}", where=where, low_c=SET_C[0], high_c=SET_C[1], unit="c"
         )
     before_c = _near(read(before, "temperature", "read before"), set_c, "read before", where)
     after_c = _near(read(after, "temperature", "read after"), set_c, "read after", where) if after else None
@@ -62,7 +57,7 @@ def heat_check(kitchen: Kitchen, values: Mapping[str, Any], where: str) -> HeatC
             "within {near_k} of the set point: enter the offset by the maker's manual and read again."
             " If it stays off, stop the fryer and call a technician",
             where=where,
-            values={"near_k": MEAN_K},
+            near_k=MEAN_K,
             unit="c",
         )
     return HeatCheck(thermometer=thermometer[:60], set_c=set_c, before_c=before_c, after_c=after_c)
@@ -75,7 +70,7 @@ def _near(read_c: float, set_c: float, name: str, where: str) -> float:
             read_c,
             "within {far_k} of the set point: look at the thermometer, its unit and the set point",
             where=where,
-            values={"far_k": FURTHEST_K},
+            far_k=FURTHEST_K,
             unit="c",
         )
     return read_c

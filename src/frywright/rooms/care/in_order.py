@@ -68,7 +68,7 @@ def _heat_up(case: Case, kitchen: Kitchen, step: Step, values: Mapping[str, Any]
             high_c,
             "{least_c} or more: a heat-up is timed from cold oil to the set point",
             where=step.title,
-            values={"least_c": low_c + LEAST_RISE_K},
+            least_c=low_c + LEAST_RISE_K,
             unit="c",
         )
     if not power_w or not text:
@@ -81,7 +81,7 @@ def _heat_up(case: Case, kitchen: Kitchen, step: Step, values: Mapping[str, Any]
             text,
             "{least} or more: at its plate's power no less heats this oil so far",
             where=step.title,
-            values={"least": clock(least_s)},
+            least=clock(least_s),
         )
 
 

@@ -8,7 +8,7 @@ from frywright.catalog import load as catalog
 from frywright.ledger.facts.care import Reopened, StopUse
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
-from frywright.model.errors import InputError, Phrase
+from frywright.model.errors import InputError, Phrase, one_of
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.roles import QUALIFIED
@@ -59,9 +59,8 @@ def stop_use(
     reason.
     """
     kitchen.fryer(fryer)
-    known = hazards()
-    if reason not in known and not words.strip():
-        raise InputError("reason", repr(reason), "one of: {known}", values={"known": ", ".join(known)})
+    if not words.strip():
+        one_of(hazards(), reason, "reason")
     return write(store, StopUse(fryer=fryer, reason=reason, words=words[:300], who=who[:80]))
 
 
@@ -99,6 +98,6 @@ def boil_out_dose(water_m3: float, rate_kg_m3: float) -> float:
             Phrase("{water_m3} at {rate_kg_m3}", {"water_m3": water_m3, "rate_kg_m3": rate_kg_m3}),
             "{least_m3} to {most_m3} of water and the rate from the cleaner's label, {low_kg_m3} to"
             " {high_kg_m3}",
-            values=DOSE,
+            **DOSE,
         )
     return water_m3 * rate_kg_m3

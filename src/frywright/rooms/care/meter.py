@@ -63,15 +63,10 @@ def keep_check(
     )
     for field, value in (("low_known", low), ("high_known", high)):
         if not least <= value <= most:
-            raise InputError(
-                field, value, "{low} to {high} % polar compounds", values={"low": least, "high": most}
-            )
+            raise InputError(field, value, "{low} to {high} % polar compounds", low=least, high=most)
     if high - low < LEAST_APART_PCT:
         raise InputError(
-            "high_known",
-            high,
-            "at least {apart} points above the fresh oil",
-            values={"apart": LEAST_APART_PCT},
+            "high_known", high, "at least {apart} points above the fresh oil", apart=LEAST_APART_PCT
         )
     for field, known, read in (("low_read", low, low_read), ("high_read", high, high_read)):
         if abs(read - known) > FAR_PCT or read < 0:
@@ -79,7 +74,7 @@ def keep_check(
                 field,
                 read,
                 "within {far} points of the known level; else do not use this meter, or look at the oil",
-                values={"far": FAR_PCT},
+                far=FAR_PCT,
             )
     fact = MeterChecked(
         date=business_time(usual_trade(kitchen), now())[0],

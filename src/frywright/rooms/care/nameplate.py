@@ -135,7 +135,7 @@ def keep_plate(
             repr(plate.year),
             "1950 to {most}, as printed on the plate",
             where=fryer.name,
-            values={"most": this_year},
+            most=this_year,
         )
     survey(_plate(plate), SiteFacts())
     old = case_of(store, kitchen, fryer.key).plate

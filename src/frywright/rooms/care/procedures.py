@@ -14,7 +14,7 @@ from frywright.ledger.attachments import attachments_of
 from frywright.ledger.facts.care import CardSigned, CardWritten
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
-from frywright.model.errors import FrywrightError, InputError, Phrase
+from frywright.model.errors import FrywrightError, InputError, Phrase, one_of
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.tongues import Translate, tongues
@@ -55,8 +55,7 @@ def procedures() -> list[str]:
 
 def card_of(store: Store, key: str, language: str = "en") -> Card:
     """The card that holds here in a language. Raises InputError: an unknown procedure."""
-    if key not in procedures():
-        raise InputError("procedure", repr(key), "one of: {known}", values={"known": ", ".join(procedures())})
+    one_of(procedures(), key, "procedure")
     table, tr = catalog.table(f"procedures/{key}.toml"), translator(language)
     usual = Card(
         key=key,
@@ -139,7 +138,7 @@ def save_card(store: Store, values: Mapping[str, Any], photo: BinaryIO | None = 
             lost[0],
             "kept with a step: {mark} and the hazard after it",
             where=now_card.title,
-            values={"mark": HAZARD_MARK},
+            mark=HAZARD_MARK,
         )
     if str(values.get("version", now_card.version)) != str(now_card.version):
         raise InputError(
@@ -147,15 +146,13 @@ def save_card(store: Store, values: Mapping[str, Any], photo: BinaryIO | None = 
             str(values.get("version")),
             "{newest}: someone saved it meanwhile; compare both",
             where=now_card.title,
-            values={"newest": now_card.version},
+            newest=now_card.version,
         )
     pictures = {str(n): sha for n, sha in now_card.pictures.items()}
     if photo is not None:
         text = str(values.get("picture_step", ""))
         if not is_count(text) or not 1 <= int(text) <= len(steps):
-            raise InputError(
-                "picture_step", repr(text), "1 to {most}", where=now_card.title, values={"most": len(steps)}
-            )
+            raise InputError("picture_step", repr(text), "1 to {most}", where=now_card.title, most=len(steps))
         pictures[str(int(text) - 1)] = keep_photo(store, photo)
     old = _own(store, key, language)
     card = CardWritten(

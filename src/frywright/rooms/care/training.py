@@ -18,7 +18,7 @@ from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.people import DrillAnswered, PersonListed, SkillShown
 from frywright.ledger.private import Private
 from frywright.ledger.store import Store
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, one_of
 from frywright.model.findings import Outcome, say
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
@@ -97,8 +97,7 @@ def sign_skill(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kep
     person = people(store).get(who.lower())
     if person is None:
         raise InputError("person", repr(who), "one who is on the list: add the person first")
-    if key not in known:
-        raise InputError("skill", repr(key), "one of: {known}", values={"known": ", ".join(known)})
+    one_of(known, key, "skill")
     if len(seen) < 2 or seen.lower() == who.lower():
         raise InputError("observed_by", repr(seen), "another person, who saw it done")
     date = _day(str(values.get("date", "") or "") or today.isoformat(), "date")
@@ -113,7 +112,7 @@ def sign_skill(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kep
             who,
             "{years} or older: no age rule of this place is in the catalog. Ask the local authority first",
             where=known[key]["title"],
-            values={"years": ADULT_YEARS},
+            years=ADULT_YEARS,
         )
     if verdict.outcome is Outcome.FAILS:
         raise InputError(

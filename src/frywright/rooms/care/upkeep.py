@@ -22,7 +22,7 @@ from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, usual_trade
 from frywright.model.care import Task
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, one_of
 from frywright.model.findings import say
 from frywright.model.fryer import SHORTEST_VENT_S, Fryer
 from frywright.model.kitchen import Kitchen
@@ -240,18 +240,11 @@ def tick(
     fryer = kitchen.fryer(str(values.get("fryer", "")))
     known = {task.key: task for task in tasks_for(kitchen, fryer)}
     key, who, role = (str(values.get(name, "") or "").strip() for name in ("task", "who", "role"))
-    if key not in known:
-        raise InputError(
-            "task", repr(key), "one of: {known}", where=fryer.name, values={"known": ", ".join(known)}
-        )
+    one_of(known, key, "task", fryer.name)
     task, note = known[key], str(values.get("note", "") or "").strip()
     if not may_sign(role, task.who):
         raise InputError(
-            "role",
-            repr(role),
-            "{who}: nobody else may tick it off",
-            where=task.title,
-            values={"who": SIGNERS[task.who]},
+            "role", repr(role), "{who}: nobody else may tick it off", where=task.title, who=SIGNERS[task.who]
         )
     if len(who) < 2:
         raise InputError("who", repr(who), "the name of the person who did it", where=task.title)
@@ -306,8 +299,7 @@ def figure_fact(
     others.
     """
     fryer, figure = kitchen.fryer(str(values.get("fryer", ""))), str(values.get("figure", ""))
-    if figure not in FIGURES:
-        raise InputError("figure", repr(figure), "one of: {known}", values={"known": ", ".join(FIGURES)})
+    one_of(FIGURES, figure, "figure")
     seconds = parse_clock(str(values.get("time", "") or "").strip())
     if not 0 < seconds <= LONGEST_FIGURE_S:
         raise InputError("time", clock(seconds), "above 0, up to four hours", where=fryer.name)
@@ -317,7 +309,7 @@ def figure_fact(
             clock(seconds),
             "{least} or more: no fryer is faster; look at the watch and write minutes:seconds",
             where=fryer.name,
-            values={"least": clock(LEAST_S[figure])},
+            least=clock(LEAST_S[figure]),
         )
     who, note, reason = (str(values.get(name, "") or "").strip() for name in ("who", "note", "reason"))
     old = first_day(store).get((fryer.key, figure)) if first else None

@@ -85,11 +85,9 @@ def told_moment(kitchen: Kitchen, text: str) -> dt.datetime:
     try:
         day = dt.date.fromisoformat(text)
     except ValueError:
-        raise InputError("date", repr(text), "a day such as {date}", values={"date": str(today)}) from None
+        raise InputError("date", repr(text), "a day such as {date}", date=str(today)) from None
     if not first <= day < today:
-        raise InputError(
-            "date", repr(text), "a day from {first} to today", values={"first": first.isoformat()}
-        )
+        raise InputError("date", repr(text), "a day from {first} to today", first=first.isoformat())
     return moment_of(trade, day, trade.closes_s)
 
 
@@ -107,7 +105,7 @@ def check_likely(store: Store, kitchen: Kitchen, fact: OilDone) -> None:
             "more: fresh oil has about {fresh} %. Look at the meter; if it reads so again, say that it was"
             " read twice",
             where=name,
-            values={"fresh": f"{FRESH_PCT:g}"},
+            fresh=f"{FRESH_PCT:g}",
         )
     last, share = _last_reading(store, kitchen, fact)
     least = None if last is None else last - share * (last - FRESH_PCT) - DROP_PCT
@@ -118,7 +116,7 @@ def check_likely(store: Store, kitchen: Kitchen, fact: OilDone) -> None:
             "about {last} %, as it was read last: oil gets no younger. If it was changed, enter that first;"
             " if the meter reads so again, say that it was read twice",
             where=name,
-            values={"last": f"{last:g}"},
+            last=f"{last:g}",
         )
 
 
@@ -171,7 +169,7 @@ def _figures(kitchen: Kitchen, fryer: Fryer, what: str, text: str, after: bool) 
                 text,
                 "above 0, up to the oil of the vat: {most}",
                 where=fryer.name,
-                values={"most": show(fryer.oil_mass_kg, "kg", str(kitchen.site.units))},
+                most=show(fryer.oil_mass_kg, "kg", str(kitchen.site.units)),
             )
         return {"mass_kg": mass}
     if what == "reading":
@@ -188,9 +186,7 @@ def _figures(kitchen: Kitchen, fryer: Fryer, what: str, text: str, after: bool) 
         name, most = LOOKED_AT[what]
         value = _plain(kitchen.site, fryer, text, "a number from 0 to {most}", {"most": most})
         if not 0 <= value <= most:
-            raise InputError(
-                "amount", repr(text), "a number from 0 to {most}", where=fryer.name, values={"most": most}
-            )
+            raise InputError("amount", repr(text), "a number from 0 to {most}", where=fryer.name, most=most)
         return {name: value}
     return {}
 
@@ -202,7 +198,7 @@ def _plain(site: Site, fryer: Fryer, text: str, allowed: str, values: dict[str, 
     except InputError as error:
         if error.values:
             raise
-        raise InputError("amount", repr(text), allowed, where=fryer.name, values=values) from error
+        raise InputError("amount", repr(text), allowed, where=fryer.name, **values) from error
 
 
 def _mass(text: str, site: Site) -> float:

@@ -58,7 +58,8 @@ def check_cooled(
             show(oil_c, "c", system),
             "about {coolest} or hotter {minutes} min after it was last at heat: stir, read again, in the oil",
             where=fryer.name,
-            values={"coolest": show(coolest, "c", system), "minutes": round(since_s / 60)},
+            coolest=show(coolest, "c", system),
+            minutes=round(since_s / 60),
         )
 
 

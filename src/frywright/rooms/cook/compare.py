@@ -57,9 +57,7 @@ def read_back(
     card = render(program, fryer.controller, slot)
     keyed = [v for v in card.values if not v.by_crew]
     if len(read) != len(keyed):
-        raise InputError(
-            "values", len(read), "{count}: read every value, one by one", values={"count": len(keyed)}
-        )
+        raise InputError("values", len(read), "{count}: read every value, one by one", count=len(keyed))
     tidied = [tidy(value, text, fryer.controller) for value, text in zip(keyed, read, strict=True)]
     asked = settings_of(kitchen, program)
     told, set_wrong = told_settings(asked, settings or {}, kitchen.site)

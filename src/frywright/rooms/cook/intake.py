@@ -172,9 +172,7 @@ class Intake:
         """
         named(source, "source", may_be_empty=True)
         if len(samples) > MOST_TOGETHER:
-            raise InputError(
-                "samples", len(samples), "at most {most} in one message", values={"most": MOST_TOGETHER}
-            )
+            raise InputError("samples", len(samples), "at most {most} in one message", most=MOST_TOGETHER)
         for sample in samples:
             named(sample.channel, "channel")
             if sample.at_s is not None and not abs(sample.at_s) < FURTHEST_S:
@@ -188,9 +186,9 @@ class Intake:
     def _room_for(self, source: str, samples: list[Sample]) -> None:
         new = {(source, s.channel) for s in samples} - set(self._channels)
         if len(self._channels) + len(new) > MOST_CHANNELS:
-            raise InputError("channel", "too many", "at most {most}", values={"most": MOST_CHANNELS})
+            raise InputError("channel", "too many", "at most {most}", most=MOST_CHANNELS)
         if source not in self._clocks and len(self._clocks) >= MOST_SOURCES:
-            raise InputError("source", "too many", "at most {most}", values={"most": MOST_SOURCES})
+            raise InputError("source", "too many", "at most {most}", most=MOST_SOURCES)
 
     def _take(self, source: str, clock: SourceClock, sample: Sample, got_s: float) -> bool:
         dropped = self._dropped.setdefault(source, Counter())
@@ -260,10 +258,7 @@ def named(name: str, what: str, may_be_empty: bool = False) -> str:
     """
     if len(name) > MOST_NAME or not name.isprintable() or not (name.strip() or may_be_empty):
         raise InputError(
-            what,
-            repr(name[: MOST_NAME + 10]),
-            "1 to {most} letters that can be read",
-            values={"most": MOST_NAME},
+            what, repr(name[: MOST_NAME + 10]), "1 to {most} letters that can be read", most=MOST_NAME
         )
     return name
 
@@ -300,16 +295,14 @@ def samples_of(text: bytes | str) -> list[Sample]:
     no such message; nothing of it is taken.
     """
     if len(text) > MOST_BYTES:
-        raise InputError("message", len(text), "at most {most} bytes", values={"most": MOST_BYTES})
+        raise InputError("message", len(text), "at most {most} bytes", most=MOST_BYTES)
     try:
         told = json.loads(text)
     except (ValueError, RecursionError) as error:
         raise InputError("message", "unreadable", "one in JSON") from error
     rows = told.get("samples") if isinstance(told, dict) and "samples" in told else [told]
     if not isinstance(rows, list) or len(rows) > MOST_TOGETHER:
-        raise InputError(
-            "samples", "impossible", "at most {most} in one message", values={"most": MOST_TOGETHER}
-        )
+        raise InputError("samples", "impossible", "at most {most} in one message", most=MOST_TOGETHER)
     return [_sample(row) for row in rows]
 
 

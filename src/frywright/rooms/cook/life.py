@@ -239,7 +239,7 @@ def put_in_service(
     if life.missing:
         missing = "; ".join(translate(s.step) for s in life.missing)
         raise InputError(
-            "program", "not ready", "put in service after: {missing}", where=name, values={"missing": missing}
+            "program", "not ready", "put in service after: {missing}", where=name, missing=missing
         )
     proof, probed = _standing(life, Step.PROVEN), _standing(life, Step.PROBED)
     read = _standing(life, Step.READ_BACK)

@@ -46,7 +46,7 @@ def calibrate_at_lift(store: Store, kitchen: Kitchen, name: str, cut: str) -> Ke
     checks = checks_in(store)
     points = [_point(checks, kept) for kept in used if kept.fact.cut == cut]
     if len(points) < LEAST_PIECES:
-        raise InputError("weight", len(points), "of {least} pieces or more", values={"least": LEAST_PIECES})
+        raise InputError("weight", len(points), "of {least} pieces or more", least=LEAST_PIECES)
     if plain.calibration(cut, kitchen.product(program.product).coating, lid_of(program)) is not None:
         raise InputError("cut", repr(cut), LOGGED)
     made = fit_at_lift(plain, program, cut, points)

@@ -217,10 +217,7 @@ class LiveRoom:
                     return other
             if len(self._loads) >= MOST_LOADS:
                 raise InputError(
-                    "loads",
-                    len(self._loads),
-                    "at most {most} at once: end one first",
-                    values={"most": MOST_LOADS},
+                    "loads", len(self._loads), "at most {most} at once: end one first", most=MOST_LOADS
                 )
             load.number, self._next = self._next, self._next + 1
             self._loads[load.number] = load
@@ -262,7 +259,7 @@ class LiveRoom:
         for use in pieces:
             if use.cut not in known:
                 cuts = ", ".join(sorted(known))
-                raise InputError("cut", use.cut, "one of: {known}", where=use.channel, values={"known": cuts})
+                raise InputError("cut", use.cut, "one of: {known}", where=use.channel, known=cuts)
         if ask.drop_s is None and not oils:
             raise InputError("drop", "missing", "a time, or a probe in the oil that tells it")
 

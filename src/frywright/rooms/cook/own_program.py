@@ -51,6 +51,4 @@ def _named(asked: Asked, box: str, dimension: str, bounds: tuple[float, float, s
 
 
 def _renamed(error: InputError, field: str) -> InputError:
-    return InputError(
-        field, error.value, error.template, where=error.where, values=error.values, unit=error.unit
-    )
+    return InputError(field, error.value, error.template, where=error.where, **error.values, unit=error.unit)

@@ -81,7 +81,7 @@ def weight_lost_frac(asked: ProbeAsk, cut: str) -> float | None:
                 "{low_frac} to {high_frac} of the breaded weight",
                 where=channel,
                 unit="frac",
-                values=values,
+                **values,
             )
     if not found:
         return None

@@ -97,7 +97,7 @@ def save_program(
                     "unchanged",
                     "changed in at least one value: version {version} holds the same, and nothing was saved",
                     where=program.name,
-                    values={"version": newest.version},
+                    version=newest.version,
                 )
             if base != newest.version:
                 older = [p for p in known.versions(newest.name) if p.version == base]

@@ -55,9 +55,7 @@ def sample_program(
     """
     program, readings = kitchen.program(name), tuple(readings_c)
     if len(readings) > MOST_READINGS:
-        raise InputError(
-            "readings", len(readings), "at most {most} at a time", values={"most": MOST_READINGS}
-        )
+        raise InputError("readings", len(readings), "at most {most} at a time", most=MOST_READINGS)
     product = kitchen.product(program.product)
     limit_c = hand_limit_c(kitchen, product)
     if limit_c is None:

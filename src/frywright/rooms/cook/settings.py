@@ -88,7 +88,7 @@ class SettingRefused(InputError):
     def __init__(self, error: InputError, box: str) -> None:
         self.box = box
         super().__init__(
-            error.field, error.value, error.template, where=error.where, values=error.values, unit=error.unit
+            error.field, error.value, error.template, where=error.where, unit=error.unit, **error.values
         )
 
 

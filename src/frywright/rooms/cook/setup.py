@@ -16,7 +16,7 @@ from frywright.ledger.facts.care import PlateTyped
 from frywright.ledger.facts.cook import KitchenSet
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
-from frywright.model.errors import InputError, NoKitchenError, RecordError
+from frywright.model.errors import InputError, NoKitchenError, RecordError, one_of
 from frywright.model.fryer import FryerKind
 from frywright.model.kitchen import Kitchen, Site, UnitSystem
 from frywright.model.plain import plain
@@ -84,8 +84,7 @@ class Setup:
     def screen(self, key: str) -> Screen:
         """A screen by its key. Raises InputError: there is no such screen here."""
         known = tuple(s.key for s in self.screens)
-        if key not in known:
-            raise InputError("screen", repr(key), "one of: {known}", values={"known": ", ".join(known)})
+        one_of(known, key, "screen")
         return self.screens[known.index(key)]
 
     def typed(self, screen: str, box: str) -> str:
@@ -118,8 +117,7 @@ def setup_of(store: Store, what: str, language: str = "") -> Setup:
     kitchen where one's own is kept already. Raises NoKitchenError: a fryer or a product before there is a
     kitchen.
     """
-    if what not in SUBJECTS:
-        raise InputError("set-up", repr(what), "one of: {known}", values={"known": ", ".join(SUBJECTS)})
+    one_of(SUBJECTS, what, "set-up")
     own = _own_kitchen(store)
     if what == "kitchen" and own is not None and not own.site.invented:
         raise InputError("set-up", "a second kitchen", "a fryer or a product: this store has its kitchen")

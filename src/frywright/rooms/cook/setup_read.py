@@ -112,7 +112,7 @@ class Asked:
             value = self.site.read(text, dimension, called(box), bare)
             if not low <= value <= high:
                 values = {"low": Amount(low, unit), "high": Amount(high, unit)}
-                raise InputError(called(box), value, "{low} to {high}", unit=unit, values=values)
+                raise InputError(called(box), value, "{low} to {high}", unit=unit, **values)
             return value
 
         found: float | None = self.read(box, reads, needed)
@@ -125,10 +125,7 @@ class Asked:
             value = self.site.number(text, called(box))
             if value != int(value) or not low <= value <= high:
                 raise InputError(
-                    called(box),
-                    repr(text),
-                    "a whole number, {low} to {high}",
-                    values={"low": low, "high": high},
+                    called(box), repr(text), "a whole number, {low} to {high}", low=low, high=high
                 )
             return int(value)
 
@@ -145,10 +142,7 @@ class Asked:
         def reads(text: str) -> str:
             if not any(c.isalnum() for c in text) or len(text) > LONGEST_NAME:
                 raise InputError(
-                    called(box),
-                    repr(text[:20]),
-                    "a few words, up to {most} letters",
-                    values={"most": LONGEST_NAME},
+                    called(box), repr(text[:20]), "a few words, up to {most} letters", most=LONGEST_NAME
                 )
             return "".join(c for c in text if c.isprintable())
 
@@ -442,7 +436,7 @@ def _ten(asked: Asked, bare: str) -> list[float] | None:
                 called("ten"),
                 Phrase("{count} weights", {"count": len(found)}),
                 "{most} weights, with a space between them",
-                values={"most": WEIGHTS_COUNT},
+                most=WEIGHTS_COUNT,
             )
         if min(found) < 0.005 or max(found) > 3.0 * min(found):
             raise InputError(

@@ -25,7 +25,7 @@ def tell_slot(store: Store, kitchen: Kitchen, program: Program, slot: int) -> Ke
     """
     most = kitchen.fryer(program.fryer).controller.slot_count
     if not 1 <= slot <= most:
-        raise InputError("slot", slot, "1 to {most}", values={"most": most})
+        raise InputError("slot", slot, "1 to {most}", most=most)
     if told_slots(store).get(program.name) == slot:
         return None
     return write(store, SlotChosen(name=program.name, fryer=program.fryer, slot=slot))

@@ -21,7 +21,7 @@ from frywright.ledger.facts.day import UNDO, BoardTap, PracticeTap, standing
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
 from frywright.model.business_day import moment_of
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, one_of
 from frywright.model.kitchen import Kitchen
 from frywright.model.trade import MOST_HANDS
 from frywright.plan.advice import Advice, Outlook, expected_path, outlook
@@ -181,9 +181,7 @@ class Board:
     def _check(self, tap: Tap) -> None:
         if not tap.key or len(tap.key) > 80:
             raise InputError("key", repr(tap.key), "a text of up to 80 letters that no other tap has")
-        known = [*What, UNDO, PEOPLE]
-        if tap.what not in known:
-            raise InputError("what", repr(tap.what), "one of: {known}", values={"known": ", ".join(known)})
+        one_of([*What, UNDO, PEOPLE], tap.what, "what")
         if not 0 <= tap.at_s <= 2 * 86400.0:
             raise InputError("at", tap.at_s, "a time of the business day")
         if self.practice is None and self._moment(tap.at_s) > now() + AHEAD:
@@ -191,7 +189,7 @@ class Board:
         if not 0 <= tap.pieces_count <= 10_000:
             raise InputError("pieces", tap.pieces_count, "0 to 10,000")
         if tap.what == PEOPLE and not 1 <= tap.pieces_count <= MOST_HANDS:
-            raise InputError("people", tap.pieces_count, "1 to {most}", values={"most": MOST_HANDS})
+            raise InputError("people", tap.pieces_count, "1 to {most}", most=MOST_HANDS)
         if tap.what in (UNDO, PEOPLE):
             return
         if tap.what == What.DROP:
@@ -211,7 +209,7 @@ class Board:
                 tap.pieces_count,
                 "1 to {most}, the largest load of this fryer",
                 where=self.kitchen.fryer(tap.fryer).name,
-                values={"most": max(sizes)},
+                most=max(sizes),
             )
 
     def _fact(
@@ -220,23 +218,17 @@ class Board:
         bench, (pieces, reason, number) = self.bench, rest
         f = bench.fryers.index(fryer) if fryer in bench.fryers else -1
         i = bench.products.index(product) if product in bench.products else -1
-        if what in (What.DROP, What.LIFT, What.FILTER, What.DOWN, What.UP) and f < 0:
-            raise InputError(
-                "fryer", repr(fryer), "one of: {known}", values={"known": ", ".join(bench.fryers)}
-            )
-        if what in (What.DROP, What.SOLD, What.COUNT, What.DISCARD, What.OUT, What.IN) and i < 0:
-            raise InputError(
-                "product", repr(product), "one of: {known}", values={"known": ", ".join(bench.products)}
-            )
+        if what in (What.DROP, What.LIFT, What.FILTER, What.DOWN, What.UP):
+            one_of(bench.fryers, fryer, "fryer")
+        if what in (What.DROP, What.SOLD, What.COUNT, What.DISCARD, What.OUT, What.IN):
+            one_of(bench.products, product, "product")
         load = -1
         if what == What.DROP:
             sizes = [
                 (abs(x.pieces_count - pieces), n) for n, x in enumerate(bench.loads[i]) if x.fryer == fryer
             ]
             if not sizes:
-                raise InputError(
-                    "product", repr(product), "one with a program for {fryer}", values={"fryer": fryer}
-                )
+                raise InputError("product", repr(product), "one with a program for {fryer}", fryer=fryer)
             load = min(sizes)[1]
         units = float(pieces) if what != What.UP else bench.trade.warm_up_s / bench.trade.slot_s
         at = (at_s - bench.trade.start_s) / bench.trade.slot_s

@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from frywright.model.errors import InputError
+from frywright.model.errors import one_of
 from frywright.model.tongues import Translate
 from frywright.plan.live import State
 from frywright.rooms.day.board import Board
@@ -50,9 +50,7 @@ def compare_down(board: Board, now_s: float, fryer: str, tr: Translate = str) ->
 def compare_out(board: Board, now_s: float, product: str, tr: Translate = str) -> NewPlan:
     """The rest of the day with a product and without it: its raw pieces are not there."""
     state = board.state(now_s)
-    if product not in board.bench.products:
-        known = ", ".join(board.bench.products)
-        raise InputError("product", repr(product), "one of: {known}", values={"known": known})
+    one_of(board.bench.products, product, "product")
     i = board.bench.products.index(product)
     with_it, without = replace(state, out=state.out - {i}), replace(state, out=state.out | {i})
     name = tr(board.bench.day.items[i].name)

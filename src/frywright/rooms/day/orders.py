@@ -9,7 +9,7 @@ from math import ceil
 from frywright.ledger.facts.day import OrderPromised, OrderState
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, one_of
 from frywright.model.findings import say
 from frywright.model.tongues import Translate
 from frywright.model.trade import time_of_day
@@ -69,10 +69,7 @@ def order_of(bench: Bench, asked: tuple[str, int, float, str], now_s: float) -> 
     and what it is called. Raises InputError: a product that is not sold, an amount or a time that cannot be.
     """
     product, pieces, ready_s, ticket = asked
-    if product not in bench.products:
-        raise InputError(
-            "product", repr(product), "one of: {known}", values={"known": ", ".join(bench.products)}
-        )
+    one_of(bench.products, product, "product")
     if not 1 <= pieces <= MOST_PIECES:
         raise InputError("pieces", pieces, "1 to 10,000")
     soonest = min(x.cook_s for x in bench.loads[bench.products.index(product)])
@@ -83,7 +80,8 @@ def order_of(bench: Bench, asked: tuple[str, int, float, str], now_s: float) -> 
             "ready at",
             time_of_day(ready_s),
             "a time from {low}, when a load can be out, to before {close}",
-            values={"low": time_of_day(60.0 * ceil(low / 60.0)), "close": time_of_day(last)},
+            low=time_of_day(60.0 * ceil(low / 60.0)),
+            close=time_of_day(last),
         )
     return OrderPromised(
         date=bench.date,

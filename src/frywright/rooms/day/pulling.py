@@ -9,7 +9,7 @@ from math import ceil
 
 from frywright.catalog import load as catalog
 from frywright.ledger.store import Store
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, one_of
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.tongues import Translate
@@ -82,8 +82,7 @@ def _least_thaw_s(kitchen: Kitchen, sell: Sell) -> float:
 def _check(kitchen: Kitchen, stock: Sequence[tuple[str, str, float, dt.date]]) -> None:
     known = [sell.product for sell in kitchen.sells]
     for product, _, units, _ in stock:
-        if product not in known:
-            raise InputError("product", repr(product), "one of: {known}", values={"known": ", ".join(known)})
+        one_of(known, product, "product")
         if not 0 <= units <= MOST_UNITS:
             raise InputError("stock", f"{units:g}", "0 to 1,000,000", where=product)
 

@@ -73,7 +73,7 @@ def keep_sales(
     """
     data = stream.read(MOST_BYTES + 1)
     if len(data) > MOST_BYTES:
-        raise InputError("file", name[:80], "at most {most} MB", values={"most": MOST_BYTES >> 20})
+        raise InputError("file", name[:80], "at most {most} MB", most=MOST_BYTES >> 20)
     trade, menu, picks = trade_of(kitchen), menu_of(store, kitchen), picks or Picks()
     sales = _parsed(data, name, order, picks, trade, menu)
     usual = "mdy" if kitchen.site.jurisdiction.startswith(MONTH_FIRST) else "dmy"
@@ -193,7 +193,7 @@ def post_sales(
     """
     trade_of(kitchen)
     if not 1 <= len(lines) <= MOST_LINES:
-        raise InputError("lines", len(lines), "1 to {most} in one post", values={"most": MOST_LINES})
+        raise InputError("lines", len(lines), "1 to {most} in one post", most=MOST_LINES)
     seen = _posted_lines(store, till, min(line.at for line in lines) - dt.timedelta(days=REPEAT_DAYS))
     fresh: dict[str, PostedLine] = {}
     for n, line in enumerate(lines):
@@ -342,9 +342,7 @@ def history_of(store: Store, kitchen: Kitchen) -> History:
         sales = all_sales(store, kitchen)
         if not sales:
             raise InputError(
-                "sales",
-                "missing",
-                "read in first: on the page of the day, or with frywright day sales FILE",
+                "sales", "missing", "read in first: on the page of the day, or with frywright day sales FILE"
             )
         known = _HISTORIES[store] = state, pieces(sales, trade, menu)
     return known[1]
@@ -421,16 +419,10 @@ def map_items(store: Store, kitchen: Kitchen, told: Mapping[str, str], who: str 
 def _known_part(kitchen: Kitchen, item: str, part: Part) -> None:
     products = tuple(sell.product for sell in kitchen.sells)
     if part.product not in products:
-        raise InputError(
-            "pieces",
-            part.product,
-            "one of {known}",
-            where=item,
-            values={"known": ", ".join(products)},
-        )
+        raise InputError("pieces", part.product, "one of {known}", where=item, known=", ".join(products))
     cuts = tuple(p.cut for p in kitchen.cut_set(kitchen.product(part.product).cut_set).parts)
     if part.cut and part.cut not in cuts:
-        raise InputError("pieces", part.cut, "one of {known}", where=item, values={"known": ", ".join(cuts)})
+        raise InputError("pieces", part.cut, "one of {known}", where=item, known=", ".join(cuts))
 
 
 def choices_of(kitchen: Kitchen) -> list[str]:

@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from frywright.ledger.store import Store
-from frywright.model.errors import InputError
+from frywright.model.errors import one_of
 from frywright.model.kitchen import Kitchen
 from frywright.model.tongues import Translate
 from frywright.model.trade import time_of_day
@@ -130,10 +130,7 @@ def sales_view(store: Store, kitchen: Kitchen) -> SalesView:
 def promise_view(board: Board, now_s: float, product: str, at_s: float, pieces: int) -> PromiseView:
     """Can an order be promised? Chance, largest order, start, fryers, and what the other guests lose."""
     bench = board.bench
-    if product not in bench.products:
-        raise InputError(
-            "product", repr(product), "one of: {known}", values={"known": ", ".join(bench.products)}
-        )
+    one_of(bench.products, product, "product")
     state = board.state(now_s)
     state = replace(state, now_n=max(state.now_n, 0.0))
     slot = max(slot_of(bench, at_s), int(state.now_n) + 1)

@@ -10,7 +10,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from frywright.ledger.store import Store
-from frywright.model.errors import InputError
+from frywright.model.errors import InputError, one_of
 from frywright.model.kitchen import Kitchen
 from frywright.model.trade import time_of_day_s
 from frywright.plan.check import Price, broken_rules, price
@@ -108,26 +108,12 @@ def hand_plan(bench: Bench, rows: Sequence[Mapping[str, Any]]) -> Plan:
     for number, row in enumerate(rows, start=1):
         where = f"row {number}"
         fryer, product = str(row.get("fryer", "")), str(row.get("product", ""))
-        if fryer not in bench.fryers:
-            raise InputError(
-                "fryer",
-                repr(fryer),
-                "one of: {known}",
-                where=where,
-                values={"known": ", ".join(bench.fryers)},
-            )
+        one_of(bench.fryers, fryer, "fryer", where)
         f = bench.fryers.index(fryer)
         if row.get("filter"):
             filters.append((f, bench.trade.slot_of(time_of_day_s(str(row["filter"])))))
             continue
-        if product not in bench.products:
-            raise InputError(
-                "product",
-                repr(product),
-                "one of: {known}",
-                where=where,
-                values={"known": ", ".join(bench.products)},
-            )
+        one_of(bench.products, product, "product", where)
         i, pieces = bench.products.index(product), row.get("pieces", 0)
         load = next(
             (n for n, x in enumerate(bench.loads[i]) if x.fryer == fryer and x.pieces_count == pieces), -1
@@ -135,7 +121,7 @@ def hand_plan(bench: Bench, rows: Sequence[Mapping[str, Any]]) -> Plan:
         if load < 0:
             known = ", ".join(str(x.pieces_count) for x in bench.loads[i] if x.fryer == fryer) or "none"
             raise InputError(
-                "pieces", repr(pieces), "a load proven for it: {known}", where=where, values={"known": known}
+                "pieces", repr(pieces), "a load proven for it: {known}", where=where, known=known
             )
         drops.append(
             Drop(

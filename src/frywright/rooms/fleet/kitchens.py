@@ -53,7 +53,7 @@ def kitchen_at(store: Store, key: str) -> Store:
     """
     opened = {item.fact.key: item.fact for item in store.home.facts(KitchenOpened)}
     if key and key not in opened:
-        raise InputError("kitchen", repr(key), "one of: {known}", values={"known": ", ".join(opened) or "-"})
+        raise InputError("kitchen", repr(key), "one of: {known}", known=", ".join(opened) or "-")
     found = store.at(key)
     if key and opened[key].sent_here:
         found.sealed = SEALED_COPY
@@ -112,7 +112,7 @@ def _name_and_key(store: Store, name: str) -> tuple[str, str]:
     """A name for a further kitchen, and its key."""
     name, known = " ".join(name.split()), kitchens_of(store)
     if not 2 <= len(name) <= LONGEST_NAME:
-        raise InputError("name", repr(name), "2 to {most} letters", values={"most": LONGEST_NAME})
+        raise InputError("name", repr(name), "2 to {most} letters", most=LONGEST_NAME)
     given = [here.name for here in known] + [e.fact.name for e in store.home.facts(KitchenOpened)]
     if name.casefold() in {one.casefold() for one in given}:
         raise InputError("name", repr(name), "one that no kitchen here has yet")

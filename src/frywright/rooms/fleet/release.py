@@ -82,7 +82,7 @@ def open_release(
             "program",
             program.name,
             "not in an open release already: {number} releases this version",
-            values={"number": same[0]},
+            number=same[0],
         )
     fact = ProgramReleased(
         program=program.name,
@@ -208,7 +208,7 @@ def next_wave(store: Store, number: int, sites: Mapping[str, Store], who: str) -
             "release",
             number,
             "read back by every site of the waves before: {sites}",
-            values={"sites": ", ".join(told.unknown[:8])},
+            sites=", ".join(told.unknown[:8]),
         )
     if len(who.strip()) < 2:
         raise InputError("who", repr(who), "the name of the person who lets it go on")
@@ -237,7 +237,7 @@ def _one_group(release: Release, wave: Sequence[str], sites: Mapping[str, Store]
             "sites",
             odd,
             "of the group {group}: carry the program over for others and release that",
-            values={"group": first},
+            group=first,
         )
 
 

@@ -82,10 +82,7 @@ def opened(path: Path | None) -> Swept:
             found[kept["mark"]] = [SiteProof(**row) for row in kept["rows"]]
         except (ValueError, KeyError, TypeError) as error:
             raise InputError(
-                "--keep",
-                path.name,
-                "a file that a sweep wrote; line {line} is not",
-                values={"line": str(number)},
+                "--keep", path.name, "a file that a sweep wrote; line {line} is not", line=str(number)
             ) from error
     if cut and not (cut.startswith(BEGINS) or BEGINS.startswith(cut)):
         raise InputError("--keep", path.name, "a file that a sweep wrote")

@@ -292,10 +292,7 @@ def _with_what_was_done(
         missing = undecided(store, kitchen, case)
         if missing:
             raise InputError(
-                "case",
-                case.opened.number,
-                "closed only after: {missing}",
-                values={"missing": "; ".join(missing)},
+                "case", case.opened.number, "closed only after: {missing}", missing="; ".join(missing)
             )
     return fact
 

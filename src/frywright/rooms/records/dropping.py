@@ -55,7 +55,7 @@ def due_entries(store: Store, term: Term, years: int) -> Due:
     """
     if not term.least_years <= years <= MOST_YEARS:
         values = {"low": term.least_years, "high": MOST_YEARS}
-        raise InputError("years", years, "{low} to {high}", values=values)
+        raise InputError("years", years, "{low} to {high}", **values)
     before = (now() - years * YEAR).astimezone(dt.UTC).date()
     found = _Sorting(store, term, before).found()
     kinds = sorted(Counter(item.entry.kind for item in found).items())

@@ -18,7 +18,7 @@ from argon2.exceptions import Argon2Error
 from frywright.ledger.accounts import Account, Accounts, Device, Session, digest
 from frywright.ledger.facts.people import AccountChanged, SignedIn, SignedOut, SignInsRefused
 from frywright.ledger.store import Store
-from frywright.model.errors import AccessError, InputError, Phrase
+from frywright.model.errors import AccessError, InputError, Phrase, one_of
 from frywright.model.roles import ALL_RIGHTS, RIGHTS, SITE
 from frywright.rooms.clock import acting, here, now
 from frywright.rooms.hall import in_turn, write
@@ -124,8 +124,7 @@ def _check_new(store: Store, name: str, role: str) -> None:
     _check_name(name)
     if _taken(accounts, name):
         raise InputError("name", repr(name), "one that is not taken")
-    if role not in RIGHTS:
-        raise InputError("role", repr(role), "one of: {known}", values={"known": ", ".join(RIGHTS)})
+    one_of(RIGHTS, role, "role")
     if not accounts.any() and role != "owner":
         raise InputError("role", repr(role), "owner: the first account owns the kitchen")
 
@@ -173,7 +172,7 @@ def _check_secrets(password: str, pin: str) -> None:
             "password",
             Phrase("{count} letters", {"count": len(password)}),
             "{most} letters at most",
-            values={"most": MOST_PASSWORD},
+            most=MOST_PASSWORD,
         )
     if pin and (not (pin.isascii() and pin.isdigit()) or not LEAST_PIN <= len(pin) <= 12):
         raise InputError("pin", "unsuited", "4 to 12 digits, or none")
@@ -196,8 +195,8 @@ def change_account(
     _known(store, name)
     if len(reason.strip()) < 4:
         raise InputError("reason", repr(reason), "why, in words")
-    if role and role not in RIGHTS:
-        raise InputError("role", repr(role), "one of: {known}", values={"known": ", ".join(RIGHTS)})
+    if role:
+        one_of(RIGHTS, role, "role")
     if password or pin:
         _check_secrets(password or "x" * LEAST_PASSWORD, pin)
     secrets = _hashes(password, pin)  # it takes its time: no other writer waits for it
@@ -270,9 +269,7 @@ def sign_in(
     counted = tries.counted(name, at, device is not None)
     wait = max(tries.wait_s(*one, moment) for one in counted)
     if wait > 0:
-        raise InputError(
-            "sign-in", "too many wrong tries", "tried again in {seconds} s", values={"seconds": ceil(wait)}
-        )
+        raise InputError("sign-in", "too many wrong tries", "tried again in {seconds} s", seconds=ceil(wait))
     account = accounts.account(name.strip()) or accounts.account(plain(name))
     by_password = fits(account.password_hash if account else "", secret)
     by_pin = (
@@ -342,9 +339,7 @@ def confirm(store: Store, name: str, secret: str, place: str, tries: Tries) -> s
     moment = now()
     wait = tries.wait_s(name, place, moment)
     if wait > 0:
-        raise InputError(
-            "second", "too many wrong tries", "tried again in {seconds} s", values={"seconds": ceil(wait)}
-        )
+        raise InputError("second", "too many wrong tries", "tried again in {seconds} s", seconds=ceil(wait))
     account = next((a for a in Accounts(store).accounts() if folded(a.name) == folded(name)), None)
     kept = (account.pin_hash if secret.isdigit() else account.password_hash) if account else ""
     if not fits(kept, secret) or account is None or not account.active:

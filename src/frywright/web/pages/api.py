@@ -234,9 +234,7 @@ def _add_reads(routes: Routes, context: Context) -> None:
         """One entry."""
         item = context.store.entry(number, named=True)
         if item is None:
-            raise InputError(
-                "entry", number, "a number up to {last}", values={"last": context.store.last().number}
-            )
+            raise InputError("entry", number, "a number up to {last}", last=context.store.last().number)
         return _entry(item)
 
     @routes.get("/chain")

@@ -125,7 +125,7 @@ def _add_entry(routes: Routes, context: Context) -> None:
         item = context.store.entry(number, named=True)
         if item is None:
             raise InputError(
-                "entry", number, "a number between 1 and {last}", values={"last": context.store.last().number}
+                "entry", number, "a number between 1 and {last}", last=context.store.last().number
             )
         older = context.store.entry(item.entry.replaces, named=True) if item.entry.replaces else None
         both = [("entry", item), ("replaces", older), ("replaced by", context.store.replaced_by(number))]
