@@ -214,18 +214,13 @@ def power(
     """Start, setback and off of every fryer from the day's plan under the power cap; test-method quantities
     of full loads.
     """
-    import datetime as dt
-
-    from frywright.model.errors import InputError
+    from frywright.model.business_day import day_typed
     from frywright.rooms.day.day import bench_for, morning
     from frywright.rooms.day.power import FryerDay, energy_view, full_load_rows
     from frywright.rooms.standing import stopped
 
     opened, kitchen = shop.both
-    try:
-        day = dt.date.fromisoformat(date) if date else None
-    except ValueError as error:
-        raise InputError("date", repr(date), "a day such as 2026-11-27") from error
+    day = day_typed(date, "--date") if date else None
     bench = bench_for(opened, kitchen, day, down=tuple(stopped(opened))) if day else None
     view = energy_view(kitchen, bench, morning(bench) if bench else None, shop.tr)
     if shop.json({**plain(view), "loads": full_load_rows(kitchen)}):

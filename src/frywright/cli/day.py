@@ -16,16 +16,10 @@ DATE = typer.Option("", "--date", help="Business day such as 2026-11-27; without
 
 
 def _day(kitchen: Any, text: str) -> dt.date:
-    from frywright.model.business_day import business_time, trade_of
-    from frywright.model.errors import InputError
+    from frywright.model.business_day import business_time, day_typed, trade_of
     from frywright.rooms.clock import now
 
-    if not text:
-        return business_time(trade_of(kitchen), now())[0]
-    try:
-        return dt.date.fromisoformat(text)
-    except ValueError as error:
-        raise InputError("--date", repr(text), "a day such as 2026-11-27") from error
+    return day_typed(text, "--date") if text else business_time(trade_of(kitchen), now())[0]
 
 
 def _bench(shop: Shop, date: str, tune: bool = True) -> tuple[Any, Any, Any]:

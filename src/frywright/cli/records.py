@@ -440,24 +440,11 @@ def trace(
     bought: str = typer.Argument(help="When, such as 2026-11-25T18:40-07:00."),
 ) -> None:
     """Loads a guest's piece may have come from, with chances, evidence and gaps."""
-    import datetime as dt
-    from zoneinfo import ZoneInfo
-
-    from frywright.model.business_day import usual_trade
-    from frywright.model.errors import InputError
+    from frywright.model.business_day import moment_typed
     from frywright.rooms.records.corrective import trace as find
 
     opened, kitchen = there(shop).both
-    try:
-        moment = dt.datetime.fromisoformat(bought)
-    except ValueError as error:
-        raise InputError("bought", repr(bought), "a day and time such as 2026-11-25T18:40") from error
-    found = find(
-        opened,
-        kitchen,
-        product,
-        moment if moment.tzinfo else moment.replace(tzinfo=ZoneInfo(usual_trade(kitchen).zone)),
-    )
+    found = find(opened, kitchen, product, moment_typed(kitchen, bought, "bought"))
     if shop.json(found):
         return
     for row in found.loads:

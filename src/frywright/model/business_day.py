@@ -27,6 +27,25 @@ def usual_trade(kitchen: Kitchen) -> Trade:
     return kitchen.trade or Trade()
 
 
+def day_typed(text: str, name: str = "date") -> dt.date:
+    """A day as it is typed. Raises InputError: it is none."""
+    try:
+        return dt.date.fromisoformat(text)
+    except ValueError:
+        raise InputError(name, repr(text), "a day such as 2026-11-27") from None
+
+
+def moment_typed(kitchen: Kitchen, text: str, name: str) -> dt.datetime:
+    """A day and time as it is typed, by the kitchen's own clock where it has no zone. Raises InputError: it
+    is none.
+    """
+    try:
+        found = dt.datetime.fromisoformat(text)
+    except ValueError:
+        raise InputError(name, repr(text), "a day and time such as 2026-11-25 18:40") from None
+    return found if found.tzinfo else found.replace(tzinfo=ZoneInfo(usual_trade(kitchen).zone))
+
+
 def business_time(trade: Trade, moment: dt.datetime) -> tuple[dt.date, float]:
     """Business day of a moment, and seconds since that day's midnight in the store's zone."""
     try:

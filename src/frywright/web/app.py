@@ -35,9 +35,9 @@ from frywright.model.errors import (
     NotKeptError,
     UnknownError,
 )
-from frywright.model.kitchen import Site
+from frywright.model.kitchen import Kitchen, Site
 from frywright.model.plain import plain
-from frywright.model.tongues import SOURCE, tongues
+from frywright.model.tongues import SOURCE, Translate, tongues
 from frywright.model.trade import money
 from frywright.rooms.clock import Hall, enter
 from frywright.rooms.kitchen import remembered_kitchen
@@ -102,6 +102,15 @@ class Context:
         self.files = Marked(HERE / "static")
         self._seen: Site | None = None
 
+    @property
+    def kitchen(self) -> Kitchen:
+        """The kitchen as its store knows it. Raises NoKitchenError, KeptKitchenError."""
+        return remembered_kitchen(self.store)
+
+    def tr(self, request: Request) -> Translate:
+        """Says a text in the visitor's language."""
+        return translator(self.language(request))
+
     def language(self, request: Request, *, look: bool = True) -> str:
         """Language asked for in the address, else the last one chosen, else the kitchen's; before there is
         one, the browser's. ``look`` says whether the store may be asked.
@@ -132,9 +141,20 @@ class Context:
             return None
         return found
 
-    def render(self, request: Request, name: str, status: int = 200, **values: Any) -> Response:
-        """A page in the visitor's language."""
+    def render(
+        self,
+        request: Request,
+        name: str,
+        status: int = 200,
+        *,
+        error: FrywrightError | None = None,
+        **values: Any,
+    ) -> Response:
+        """A page in the visitor's language; ``error`` is why what was typed was not taken."""
         language, site = self.language(request), self._site()
+        if error is not None:
+            status, values["problem"] = error.http_status, self.explain(request, error)
+        values = {"problem": "", "typed": {}} | values
         values |= {
             "who_acts": request.state.who,
             "me": request.state.who.name if request.state.who and request.state.who.person else "",

@@ -19,7 +19,6 @@ from frywright.rooms.cook.programs import Overtaken, save_program
 from frywright.trial.naming import away_words, chosen, follows, new_name
 from frywright.trial.predicted import Answerer, program_facts
 from frywright.verdicts.facts import Facts
-from frywright.voice.tongue import translator
 from frywright.web.app import Context
 
 ASKED = ("as", "name", "by", "reason")
@@ -63,12 +62,9 @@ def ask_name(
         "action": action,
         "since": since,
         "overtaken": error if isinstance(error, Overtaken) else None,
-        "problem": context.explain(request, error) if error else "",
-        "save": save_choices(kitchen, program, *seen, translate=translator(context.language(request))),
+        "save": save_choices(kitchen, program, *seen, translate=context.tr(request)),
     }
-    return context.render(
-        request, "cook/save.html", error.http_status if error else 200, room="desk", **values
-    )
+    return context.render(request, "cook/save.html", room="desk", error=error, **values)
 
 
 def save(

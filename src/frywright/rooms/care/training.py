@@ -18,6 +18,7 @@ from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.people import DrillAnswered, PersonListed, SkillShown
 from frywright.ledger.private import Private
 from frywright.ledger.store import Store
+from frywright.model.business_day import day_typed
 from frywright.model.errors import InputError, one_of
 from frywright.model.findings import Outcome, say
 from frywright.model.fryer import Fryer
@@ -50,7 +51,7 @@ def keep_person(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Ke
     if not 2 <= len(name) <= 80:
         raise InputError("name", repr(name), "2 to 80 letters")
     if born:
-        years_on(_day(born, "born"), today_of(kitchen))
+        years_on(day_typed(born, "born"), today_of(kitchen))
     old, left = people(store).get(name.lower()), bool(values.get("left"))
     if old is not None and old.fact.born_ref:
         Private(store).erase(old.fact.born_ref)
@@ -63,13 +64,6 @@ def _born(store: Store, person: PersonListed) -> dt.date | None:
     """The birthday where it is kept; of somebody who left it is not looked at."""
     text = person.born or Private(store).value(person.born_ref or "")
     return dt.date.fromisoformat(text) if text and not person.left else None
-
-
-def _day(text: str, field: str) -> dt.date:
-    try:
-        return dt.date.fromisoformat(text)
-    except ValueError as error:
-        raise InputError(field, repr(text), "a day such as 2026-11-26") from error
 
 
 def people(store: Store) -> dict[str, Kept[PersonListed]]:
@@ -100,7 +94,7 @@ def sign_skill(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kep
     one_of(known, key, "skill")
     if len(seen) < 2 or seen.lower() == who.lower():
         raise InputError("observed_by", repr(seen), "another person, who saw it done")
-    date = _day(str(values.get("date", "") or "") or today.isoformat(), "date")
+    date = day_typed(str(values.get("date", "") or "") or today.isoformat(), "date")
     if date > today:
         raise InputError("date", date.isoformat(), "today or earlier")
     place = place_of(judged_on(store, kitchen, date))

@@ -20,7 +20,7 @@ from frywright.ledger.facts.care import CareDone, FigureTimed, FirstDayTimed
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.store import Store
-from frywright.model.business_day import business_time, usual_trade
+from frywright.model.business_day import business_time, day_typed, usual_trade
 from frywright.model.care import Task
 from frywright.model.errors import InputError, one_of
 from frywright.model.findings import say
@@ -257,10 +257,7 @@ def tick(
 
 
 def _date(text: str, today: dt.date) -> dt.date:
-    try:
-        date = dt.date.fromisoformat(text) if text else today
-    except ValueError as error:
-        raise InputError("date", repr(text), "a day such as 2026-11-26") from error
+    date = day_typed(text) if text else today
     if date > today:
         raise InputError("date", date.isoformat(), "today or earlier")
     return date

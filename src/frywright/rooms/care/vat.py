@@ -12,7 +12,7 @@ from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.oil import OilAct, OilDone, OilLimitSet, OilRefused
 from frywright.ledger.once import kept_once
 from frywright.ledger.store import Store
-from frywright.model.business_day import business_time, moment_of, usual_trade
+from frywright.model.business_day import business_time, day_typed, moment_of, usual_trade
 from frywright.model.errors import InputError, one_of
 from frywright.model.findings import say
 from frywright.model.fryer import Fryer
@@ -82,10 +82,7 @@ def told_moment(kitchen: Kitchen, text: str) -> dt.datetime:
     if not text or text == today.isoformat():
         return moment
     first = today - dt.timedelta(days=EARLIEST_DAYS)
-    try:
-        day = dt.date.fromisoformat(text)
-    except ValueError:
-        raise InputError("date", repr(text), "a day such as {date}", date=str(today)) from None
+    day = day_typed(text)
     if not first <= day < today:
         raise InputError("date", repr(text), "a day from {first} to today", first=first.isoformat())
     return moment_of(trade, day, trade.closes_s)

@@ -13,7 +13,7 @@ from frywright.ledger.facts.day import BoardTap, CloseStepSigned, GapExplained, 
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.probing import Reading, ThermometerChecked
 from frywright.ledger.store import Store
-from frywright.model.business_day import business_time, moment_of, usual_trade
+from frywright.model.business_day import business_time, day_typed, moment_of, usual_trade
 from frywright.model.errors import InputError, one_of
 from frywright.model.kitchen import Kitchen
 from frywright.rooms.clock import now
@@ -76,10 +76,7 @@ def explain_gap(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Ke
     """
     lack = one_of(LACKS, values.get("lack"), "lack")
     words, who = (str(values.get(name, "") or "").strip() for name in ("words", "who"))
-    try:
-        date = dt.date.fromisoformat(str(values.get("date", "")))
-    except ValueError as error:
-        raise InputError("date", repr(values.get("date", "")), "a day such as 2026-11-26") from error
+    date = day_typed(str(values.get("date", "")))
     if not any(g.lack == lack for g in gaps_of(store, kitchen, date, date)):
         raise InputError("date", date.isoformat(), "a day whose records lack this")
     if len(who) < 2:

@@ -15,7 +15,6 @@ from frywright.model.errors import AccessError, FrywrightError, InputError
 from frywright.model.roles import RIGHTS
 from frywright.model.units import is_count
 from frywright.rooms.files import room_of
-from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records import people
 from frywright.rooms.records.dropping import Due, drop_entries, due_entries, term_of
 from frywright.rooms.records.privacy import BEYOND, NOT_HERE, own_data, remove_name
@@ -56,14 +55,13 @@ def keep_cookie(
 
 
 def _add_sign_in(routes: Routes, context: Context) -> None:
-    def shown(request: Request, problem: str = "", status: int = 200, typed: Any = None) -> Response:
+    def shown(request: Request, refused: FrywrightError | None = None, typed: Any = None) -> Response:
         shared = Accounts(context.store).device(request.cookies.get(DEVICE_COOKIE, "")) is not None
         return context.render(
             request,
             "sign_in.html",
-            status,
             room="",
-            problem=problem,
+            error=refused,
             typed=typed or {},
             shared=shared,
             company=context.company,
@@ -91,7 +89,7 @@ def _add_sign_in(routes: Routes, context: Context) -> None:
                 old=request.cookies.get(SESSION_COOKIE, ""),
             )
         except InputError as error:
-            return shown(request, context.explain(request, error), 422, {"name": form.get("name", "")})
+            return shown(request, error, {"name": form.get("name", "")})
         back = RedirectResponse(inside(form.get("next", "/")), 303)
         keep_cookie(back, request, SESSION_COOKIE, token)
         return back
@@ -112,15 +110,8 @@ def _add_code(routes: Routes, context: Context) -> None:
             keep_cookie(back, request, PASS_COOKIE, opened)
             return back
         wrong = InputError("code", "not the one printed", "as it stands in the window where Frywright runs")
-        problem = context.explain(request, wrong) if code else ""
-        return context.render(
-            request,
-            "code.html",
-            422 if code else 200,
-            room="",
-            problem=problem,
-            next=inside(following),
-        )
+        refused = wrong if code else None
+        return context.render(request, "code.html", room="", error=refused, next=inside(following))
 
     @routes.get("/code")
     def page(request: Request, code: str = "", next: str = "/") -> Response:
@@ -134,9 +125,7 @@ def _add_code(routes: Routes, context: Context) -> None:
 def _add_first_owner(routes: Routes, context: Context) -> None:
     @routes.get("/first-owner")
     def first(request: Request) -> Response:
-        return context.render(
-            request, "first_owner.html", room="", problem="", typed={}, taken=Accounts(context.store).any()
-        )
+        return context.render(request, "first_owner.html", room="", taken=Accounts(context.store).any())
 
     @routes.post("/first-owner")
     def make_first(request: Request, form: Typed) -> Response:
@@ -147,15 +136,8 @@ def _add_first_owner(routes: Routes, context: Context) -> None:
                 context.store, form.get("name", ""), form.get("password", ""), form.get("pin", "")
             )
         except InputError as error:
-            return context.render(
-                request,
-                "first_owner.html",
-                422,
-                room="",
-                problem=context.explain(request, error),
-                typed={"name": form.get("name", "")},
-                taken=False,
-            )
+            typed = {"name": form.get("name", "")}
+            return context.render(request, "first_owner.html", room="", error=error, typed=typed, taken=False)
         back = RedirectResponse("/records/people", 303)
         token = people.begun(
             context.store, owner.name, "password", old=request.cookies.get(SESSION_COOKIE, "")
@@ -172,8 +154,7 @@ def inside(path: str) -> str:
 def _owner_page(
     context: Context,
     request: Request,
-    problem: str = "",
-    status: int = 200,
+    refused: FrywrightError | None = None,
     typed: Any = None,
     token: str = "",
 ) -> Response:
@@ -181,10 +162,9 @@ def _owner_page(
     return context.render(
         request,
         "records/accounts.html",
-        status,
         room="records",
         part="people",
-        kitchen=remembered_kitchen(context.store),
+        kitchen=context.kitchen,
         accounts=accounts.accounts(),
         devices=accounts.devices(),
         roles=RIGHTS,
@@ -194,7 +174,7 @@ def _owner_page(
         terms=TERMS,
         beyond=BEYOND,
         due=_due(context, request),
-        problem=problem,
+        error=refused,
         typed=typed or {},
         token=token,
     )
@@ -218,7 +198,7 @@ def _done(context: Context, request: Request, form: Mapping[str, str], do: Any) 
         token = do(form, request.state.who.name)
     except FrywrightError as error:
         kept = {k: v for k, v in form.items() if k not in ("password", "pin")}
-        return _owner_page(context, request, context.explain(request, error), error.http_status, kept)
+        return _owner_page(context, request, error, kept)
     if not isinstance(token, str):
         return RedirectResponse("/records/people", 303)
     page = _owner_page(context, request, token=token)
@@ -288,7 +268,7 @@ def _add_partings(routes: Routes, context: Context) -> None:
 
     @routes.post("/records/people/remove")
     def remove(request: Request, form: Typed) -> Response:
-        tr = translator(remembered_kitchen(context.store).site.language)
+        tr = translator(context.kitchen.site.language)
         return _done(
             context,
             request,
@@ -307,10 +287,8 @@ def _add_partings(routes: Routes, context: Context) -> None:
 
 
 def _add_own(routes: Routes, context: Context) -> None:
-    def shown(request: Request, problem: str = "", status: int = 200) -> Response:
-        return context.render(
-            request, "records/own.html", status, room="records", problem=problem, not_here=NOT_HERE
-        )
+    def shown(request: Request, refused: FrywrightError | None = None) -> Response:
+        return context.render(request, "records/own.html", room="records", error=refused, not_here=NOT_HERE)
 
     @routes.get("/records/own")
     def page(request: Request) -> Response:
@@ -321,7 +299,7 @@ def _add_own(routes: Routes, context: Context) -> None:
         who = request.state.who
         if not who.person:
             raise InputError("name", repr(who.name), "somebody who is signed in")
-        beside = {"not_here": translator(context.language(request))(NOT_HERE)}
+        beside = {"not_here": context.tr(request)(NOT_HERE)}
         told = (*own_data(context.store, who.name), beside)
         rows = "".join(json.dumps(row, ensure_ascii=False) + "\n" for row in told)
         named = {"Content-Disposition": 'attachment; filename="own.jsonl"'}
@@ -337,5 +315,5 @@ def _add_own(routes: Routes, context: Context) -> None:
                 context.store, who.name, form.get("old", ""), form.get("password", ""), form.get("pin", "")
             )
         except InputError as error:
-            return shown(request, context.explain(request, error), 422)
+            return shown(request, error)
         return RedirectResponse("/sign-in", 303)

@@ -27,7 +27,7 @@ from frywright.rooms.clock import AHEAD, here, now
 from frywright.rooms.cook.desk import ProgramRow, program_rows
 from frywright.rooms.cook.readbacks import tell_readback
 from frywright.rooms.day.sales import post_sales
-from frywright.rooms.kitchen import kitchen_name, remembered_kitchen
+from frywright.rooms.kitchen import kitchen_name
 from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import corrective
 from frywright.rooms.records.case_rows import CaseView
@@ -251,24 +251,24 @@ def _add_reads(routes: Routes, context: Context) -> None:
         """Every program, its version, what its fryer is known to hold, what is predicted and what is proven
         of it.
         """
-        return program_rows(context.store, remembered_kitchen(context.store))
+        return program_rows(context.store, context.kitchen)
 
     @routes.get("/oil")
     def vats() -> list[oil.VatView]:
         """Every vat's oil: level, growth, days to the limit, advice."""
-        kitchen = remembered_kitchen(context.store)
+        kitchen = context.kitchen
         states = vat_states(context.store, kitchen)
         return [oil.vat_view(context.store, kitchen, f.key, states=states) for f in kitchen.fryers]
 
     @routes.get("/care")
     def care() -> list[CareRow]:
         """Care that is due."""
-        return care_rows(context.store, remembered_kitchen(context.store))
+        return care_rows(context.store, context.kitchen)
 
     @routes.get("/cases")
     def open_cases(limit: Annotated[int, Query(ge=1, le=MOST)] = 100) -> list[CaseView]:
         """Corrective actions, newest first."""
-        kitchen = remembered_kitchen(context.store)
+        kitchen = context.kitchen
         cases = corrective.newest_cases(context.store, limit)
         return [corrective.case_view(context.store, kitchen, c) for c in cases]
 
@@ -304,9 +304,7 @@ def _add_writes(routes: Routes, context: Context) -> None:
         }
 
         def write() -> dict[str, Any]:
-            kept, case = tell_probe(
-                context.store, remembered_kitchen(context.store), told, _when(body.happened_at)
-            )
+            kept, case = tell_probe(context.store, context.kitchen, told, _when(body.happened_at))
             return {"number": kept.number, "case": case.number if case else None}
 
         answer, new = _once(context, "readings", key, body.model_dump(mode="json"), write)
@@ -319,9 +317,7 @@ def _add_writes(routes: Routes, context: Context) -> None:
         told["who"] = doer(request, body.who)
 
         def write() -> dict[str, Any]:
-            kept, _ = oil.tell_oil(
-                context.store, remembered_kitchen(context.store), told, at=_when(body.happened_at)
-            )
+            kept, _ = oil.tell_oil(context.store, context.kitchen, told, at=_when(body.happened_at))
             return {"number": kept.number}
 
         answer, new = _once(context, "oil", key, body.model_dump(mode="json"), write)
@@ -334,7 +330,7 @@ def _add_writes(routes: Routes, context: Context) -> None:
         def write() -> dict[str, Any]:
             kept, matches = tell_readback(
                 context.store,
-                remembered_kitchen(context.store),
+                context.kitchen,
                 body.program,
                 body.slot,
                 body.values,
@@ -364,7 +360,7 @@ def _add_sales(routes: Routes, context: Context) -> None:
         ]
 
         def write() -> dict[str, Any]:
-            kept, new = post_sales(context.store, remembered_kitchen(context.store), body.till, lines)
+            kept, new = post_sales(context.store, context.kitchen, body.till, lines)
             return {"number": kept.number if kept else None, "new_lines": new}
 
         answer, new = _once(context, "sales", key, body.model_dump(mode="json"), write)

@@ -12,7 +12,6 @@ from starlette.datastructures import FormData
 from frywright.model.errors import FrywrightError
 from frywright.model.units import GALLON, to_inside
 from frywright.rooms.care import procedures
-from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.posted import Sent, photo_of, texts_of
@@ -32,20 +31,14 @@ def _add_paper(routes: Routes, context: Context) -> None:
     @routes.get("/care/card/{key}.pdf")
     def paper(request: Request, key: str) -> Response:
         language, asked = context.language(request), request.query_params
-        kitchen = remembered_kitchen(context.store)
+        kitchen = context.kitchen
         boxes = {"water_gal": "water", "oz_gal": "rate", "water_l": "water", "g_l": "rate"}
         gal, oz_gal, litres, g_l = (
             kitchen.site.number(asked.get(box, "").strip() or "0", name) for box, name in boxes.items()
         )
         water, rate = gal * GALLON or litres / 1000.0, to_inside(oz_gal, "oz_gal") or g_l
         data = procedures.procedure_pdf(
-            context.store,
-            kitchen,
-            key,
-            language,
-            translator(language),
-            water_m3=water,
-            rate_kg_m3=rate,
+            context.store, kitchen, key, language, translator(language), water_m3=water, rate_kg_m3=rate
         )
         return Response(data, media_type="application/pdf")
 
@@ -56,21 +49,17 @@ def _add_paper(routes: Routes, context: Context) -> None:
 
 def _add_forms(routes: Routes, context: Context) -> None:
     def shown(
-        request: Request, key: str, problem: str = "", status: int = 200, typed: Any = None
+        request: Request, key: str, refused: FrywrightError | None = None, typed: Any = None
     ) -> Response:
-        kitchen, view = (
-            remembered_kitchen(context.store),
-            procedures.card_view(context.store, key, context.language(request)),
-        )
+        kitchen, view = (context.kitchen, procedures.card_view(context.store, key, context.language(request)))
         return context.render(
             request,
             "care/card.html",
-            status,
             room="care",
             part="oil",
             kitchen=kitchen,
             view=view,
-            problem=problem,
+            error=refused,
             typed=typed or {},
         )
 
@@ -85,7 +74,7 @@ def _add_forms(routes: Routes, context: Context) -> None:
         try:
             do(texts, photo_of(form))
         except FrywrightError as error:
-            return shown(request, key, context.explain(request, error), error.http_status, texts)
+            return shown(request, key, error, texts)
         return RedirectResponse(f"/care/card/{key}", 303)
 
     @routes.get("/care/card/{key}")
@@ -105,7 +94,5 @@ def _add_forms(routes: Routes, context: Context) -> None:
             key,
             form,
             "sign",
-            lambda texts, photo: procedures.sign_card(
-                context.store, remembered_kitchen(context.store), texts, photo
-            ),
+            lambda texts, photo: procedures.sign_card(context.store, context.kitchen, texts, photo),
         )

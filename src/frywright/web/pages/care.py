@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import datetime as dt
 import uuid
 from collections.abc import Iterable, Mapping
 from dataclasses import fields
@@ -15,7 +14,7 @@ from fastapi.responses import JSONResponse, RedirectResponse
 
 from frywright.catalog import load as catalog
 from frywright.ledger.facts.oil import OilDone
-from frywright.model.business_day import business_time, usual_trade
+from frywright.model.business_day import business_time, day_typed, usual_trade
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.plain import plain
@@ -30,7 +29,6 @@ from frywright.rooms.care.oil_picture import oil_pictures
 from frywright.rooms.care.oil_state import VatState, vat_states
 from frywright.rooms.clock import now
 from frywright.rooms.day import power
-from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.standing import oil_limit_here, stopped
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
@@ -53,17 +51,16 @@ def router(context: Context) -> Routes:
 def _shown(
     context: Context,
     request: Request,
-    problem: str = "",
-    status: int = 200,
+    refused: FrywrightError | None = None,
     typed: Any = None,
     *,
-    refused: bool = False,
+    kept: bool = False,
     meter_typed: Any = None,
 ) -> Response:
-    """The room's page; ``refused`` says that what was typed is kept as refused, ``meter_typed`` is a check of
+    """The room's page; ``kept`` says that what was typed is kept as refused, ``meter_typed`` is a check of
     the meter that was refused.
     """
-    kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
+    kitchen, tr = context.kitchen, context.tr(request)
     states = vat_states(context.store, kitchen)
     keys = [f.key for f in kitchen.fryers]
     vats = [oil.vat_view(context.store, kitchen, key, tr=tr, states=states) for key in keys]
@@ -75,7 +72,7 @@ def _shown(
     return context.render(
         request,
         "care/care.html",
-        status,
+        refused.http_status if refused else 200,
         room="care",
         part="oil",
         vats=vats,
@@ -86,11 +83,11 @@ def _shown(
         due=_due(context, request, kitchen, states) + _doubts(fills.values(), meter["ask"], tr),
         opened=request.query_params.get("vat") or request.query_params.get("open", ""),
         bill_asked="raw" in request.query_params,
-        problem="" if meter_typed else problem,
-        refused=refused,
+        error=None if meter_typed else refused,
+        kept=kept,
         typed=typed or {},
         meter_typed=meter_typed or {},
-        meter_problem=problem if meter_typed else "",
+        meter_problem=context.explain(request, refused) if refused and meter_typed else "",
         meter=meter,
         today=business_time(usual_trade(kitchen), now())[0].isoformat(),
         kitchen=kitchen,
@@ -103,13 +100,7 @@ def _shown(
         hazards={f.key: machines.hazards(f) for f in kitchen.fryers},
         first_act=machines.first_act,
         hazard_known=machines.hazards(),
-        cards=[
-            (
-                key,
-                tr(catalog.table(f"procedures/{key}.toml")["title"]),
-            )
-            for key in cards.procedures()
-        ],
+        cards=[(key, tr(catalog.table(f"procedures/{key}.toml")["title"])) for key in cards.procedures()],
     )
 
 
@@ -144,7 +135,7 @@ def _bill(context: Context, kitchen: Kitchen, request: Request, tr: Translate) -
 
 def _oil_told(context: Context, request: Request) -> Response:
     """Outlook, changes and advice in money of every vat."""
-    kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
+    kitchen, tr = context.kitchen, context.tr(request)
     states = vat_states(context.store, kitchen)
     vats = [
         plain(oil.vat_view(context.store, kitchen, f.key, tr=tr, states=states))
@@ -171,19 +162,15 @@ def _add_oil(routes: Routes, context: Context) -> None:
     @routes.get("/care/oil-map.pdf")
     def oil_map(request: Request) -> Response:
         language = context.language(request)
-        data = oil_moves.oil_map_pdf(
-            context.store, remembered_kitchen(context.store), language, translator(language)
-        )
+        data = oil_moves.oil_map_pdf(context.store, context.kitchen, language, translator(language))
         return Response(data, media_type="application/pdf")
 
     @routes.post("/care/oil")
     def tell(request: Request, form: Typed) -> Response:
         try:
-            oil.tell_oil(
-                context.store, remembered_kitchen(context.store), dict(form), str(form.get("key", ""))[:80]
-            )
+            oil.tell_oil(context.store, context.kitchen, dict(form), str(form.get("key", ""))[:80])
         except InputError as error:
-            return _shown(context, request, context.explain(request, error), 422, dict(form), refused=True)
+            return _shown(context, request, error, dict(form), kept=True)
         return RedirectResponse(_vat_address(form.get("vat", "")), 303)
 
     @routes.post("/care/meter")
@@ -191,29 +178,22 @@ def _add_oil(routes: Routes, context: Context) -> None:
         told = {f.name: form.get(f.name, "") for f in fields(oil_meter.CheckTyped)}
         try:
             oil_meter.keep_check(
-                context.store,
-                remembered_kitchen(context.store),
-                oil_meter.CheckTyped(**told),
-                form.get("key", "")[:80],
+                context.store, context.kitchen, oil_meter.CheckTyped(**told), form.get("key", "")[:80]
             )
         except InputError as error:
-            return _shown(context, request, context.explain(request, error), 422, meter_typed=told)
+            return _shown(context, request, error, meter_typed=told)
         return RedirectResponse("/care?open=meter#meter", 303)
 
     @routes.post("/care/limit")
     def limit(request: Request, form: Typed) -> Response:
         try:
-            kitchen, typed = remembered_kitchen(context.store), str(form.get("house", ""))
+            kitchen, typed = context.kitchen, str(form.get("house", ""))
             house = round(100.0 * kitchen.site.read(typed, "fraction", "house limit", "pct"), 6)
             oil.set_limit(
-                context.store,
-                kitchen,
-                house,
-                str(form.get("who", "")),
-                str(form.get("reason", "")),
+                context.store, kitchen, house, str(form.get("who", "")), str(form.get("reason", ""))
             )
         except FrywrightError as error:
-            return _shown(context, request, context.explain(request, error), 422, dict(form))
+            return _shown(context, request, error, dict(form))
         return RedirectResponse("/care", 303)
 
 
@@ -222,7 +202,7 @@ def _add_machines(routes: Routes, context: Context) -> None:
     def stop(request: Request, form: Typed) -> Response:
         machines.stop_use(
             context.store,
-            remembered_kitchen(context.store),
+            context.kitchen,
             form.get("fryer", ""),
             form.get("reason", ""),
             form.get("who", ""),
@@ -235,32 +215,31 @@ def _add_machines(routes: Routes, context: Context) -> None:
         try:
             machines.reopen(
                 context.store,
-                remembered_kitchen(context.store),
+                context.kitchen,
                 form.get("fryer", ""),
                 form.get("who", ""),
                 form.get("role", ""),
                 form.get("finding", ""),
             )
         except InputError as error:
-            return _shown(context, request, context.explain(request, error), 422, form)
+            return _shown(context, request, error, form)
         return RedirectResponse(_vat_address(form.get("fryer", "")), 303)
 
 
 def _add_close(routes: Routes, context: Context) -> None:
     def shown(
-        request: Request, problem: str = "", status: int = 200, typed: Any = None, who: str = ""
+        request: Request, refused: FrywrightError | None = None, typed: Any = None, who: str = ""
     ) -> Response:
-        kitchen, language = remembered_kitchen(context.store), context.language(request)
+        kitchen, language = context.kitchen, context.language(request)
         view = close.close_day_view(context.store, kitchen, language, translator(language))
         return context.render(
             request,
             "care/close_day.html",
-            status,
             room="care",
             part="close",
             kitchen=kitchen,
             view=view,
-            problem=problem,
+            error=refused,
             typed=typed or {},
             who=who,
         )
@@ -271,16 +250,16 @@ def _add_close(routes: Routes, context: Context) -> None:
 
     @routes.get("/care/close.json")
     def as_json(request: Request) -> Response:
-        kitchen, language = remembered_kitchen(context.store), context.language(request)
+        kitchen, language = context.kitchen, context.language(request)
         view = close.close_day_view(context.store, kitchen, language, translator(language))
         return view_json(view)
 
     @routes.post("/care/close")
     def sign(request: Request, form: Typed) -> Response:
         try:
-            close.sign_close(context.store, remembered_kitchen(context.store), form)
+            close.sign_close(context.store, context.kitchen, form)
         except FrywrightError as error:
-            return shown(request, context.explain(request, error), error.http_status, form)
+            return shown(request, error, form)
         back = RedirectResponse(f"/care/close#c-{form.get('fryer', '')}", 303)
         back.set_cookie(
             "closer", quote(form.get("who", "")[:80]), samesite="strict", httponly=True, max_age=6 * 3600
@@ -291,21 +270,20 @@ def _add_close(routes: Routes, context: Context) -> None:
 def _add_energy(routes: Routes, context: Context) -> None:
     def told(request: Request) -> tuple[power.EnergyView, str, str]:
         """The day's energy, its date, and why there is no plan of it."""
-        kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
+        kitchen, tr = context.kitchen, context.tr(request)
+        text = request.query_params.get("date", "")
+        asked = day_typed(text) if text else None
         try:
-            text = request.query_params.get("date", "")
-            date = dt.date.fromisoformat(text) if text else context.benches.today()
+            date = asked or context.benches.today()
             bench = context.benches.get(date)
             return power.energy_view(kitchen, bench, context.benches.plan(bench), tr), date.isoformat(), ""
-        except ValueError as error:
-            raise InputError("date", repr(text), "a day such as 2026-11-27") from error
         except FrywrightError as error:
             return power.energy_view(kitchen, tr=tr), "", context.explain(request, error)
 
     @routes.get("/care/energy")
     def page(request: Request) -> Response:
         view, date, problem = told(request)
-        kitchen = remembered_kitchen(context.store)
+        kitchen = context.kitchen
         return context.render(
             request,
             "care/energy.html",
@@ -327,6 +305,6 @@ def _add_energy(routes: Routes, context: Context) -> None:
                 "date": date,
                 "no_plan": problem,
                 **plain(view),
-                "loads": plain(power.full_load_rows(remembered_kitchen(context.store))),
+                "loads": plain(power.full_load_rows(context.kitchen)),
             }
         )

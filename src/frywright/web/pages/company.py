@@ -58,9 +58,8 @@ def router(context: Context) -> Routes:
             mark, following = known().finish(state, request.cookies.get(STATE_COOKIE, ""), code, iss)
             token = sign_in_as(context.store, mark, request.cookies.get(SESSION_COOKIE, ""))
         except AccessError as error:
-            said = context.explain(request, error)
-            more = {"typed": {}, "shared": False, "company": True, "next": "/"}
-            return context.render(request, "sign_in.html", 403, room="", problem=said, **more)
+            more = {"shared": False, "company": True, "next": "/"}
+            return context.render(request, "sign_in.html", room="", error=error, **more)
         page = context.render(request, "company.html", room="", following=following)
         page.delete_cookie(STATE_COOKIE, path="/sign-in")
         keep_cookie(page, request, SESSION_COOKIE, token)

@@ -14,11 +14,9 @@ from frywright.paper.chart import cook_spec, svg
 from frywright.rooms.cook.life import LifeShown, life_of_program, life_shown
 from frywright.rooms.cook.programs import keep_simulation
 from frywright.rooms.cook.view import CookView, SavedView, cook_view, saved_beside
-from frywright.rooms.kitchen import remembered_kitchen
 from frywright.trial.ask import CookRequest, ask
 from frywright.trial.predicted import program_facts, with_probing
 from frywright.trial.prove_again import again_line
-from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.forms import CookForm
 from frywright.web.posted import Typed
@@ -33,7 +31,7 @@ def _again(context: Context, form: CookForm, request: Request) -> str:
     """That the saved program must be proved again, if it must."""
     if form.program_name not in form.names:
         return ""
-    translate = translator(context.language(request))
+    translate = context.tr(request)
     return again_line(form.kitchen, form.kitchen.program(form.program_name), translate)
 
 
@@ -43,7 +41,7 @@ def _life(context: Context, form: CookForm, request: Request) -> LifeShown | Non
         return None
     program = form.kitchen.program(form.program_name)
     life = life_of_program(context.store, form.kitchen, program)
-    return life_shown(form.kitchen, program, life, translator(context.language(request)))
+    return life_shown(form.kitchen, program, life, context.tr(request))
 
 
 def router(context: Context) -> Routes:
@@ -58,7 +56,7 @@ def _view(context: Context, request: Request, form: CookForm) -> CookView:
     """The answer to what is typed, and whether somebody must answer for the program."""
     kitchen, asked = form.kitchen, form.request()
     answer = ask(kitchen, asked)
-    system, translate = str(kitchen.site.units), translator(context.language(request))
+    system, translate = str(kitchen.site.units), context.tr(request)
     if asked == CookRequest(program=asked.program):
         shown = own = with_probing(kitchen, asked.program, answer.facts)
     else:
@@ -95,11 +93,10 @@ def _page(
     return context.render(
         request,
         "cook/cook.html",
-        refused.http_status if refused else 200,
+        error=refused,
         room="cook",
         form=form,
         view=view,
-        problem=context.explain(request, refused) if refused else "",
         wrong=_marks(context, request, form, refused) if refused else {},
         again=_again(context, form, request),
         life=_life(context, form, request),
@@ -108,7 +105,7 @@ def _page(
 
 def _live(context: Context, request: Request) -> Response:
     """The answer to an edit, or what is wrong in which box."""
-    form = CookForm(remembered_kitchen(context.store), request.query_params)
+    form = CookForm(context.kitchen, request.query_params)
     try:
         return view_json(_view(context, request, form))
     except InputError as error:
@@ -120,7 +117,7 @@ def _live(context: Context, request: Request) -> Response:
 def _add_answers(routes: Routes, context: Context) -> None:
     @routes.get("/cook")
     def page(request: Request) -> Response:
-        form = CookForm(remembered_kitchen(context.store), request.query_params)
+        form = CookForm(context.kitchen, request.query_params)
         if not form.names:
             return RedirectResponse("/setup/first", 303)
         return _page(context, request, form)
@@ -133,8 +130,8 @@ def _add_answers(routes: Routes, context: Context) -> None:
 
     @routes.get("/cook/chart.svg")
     def chart(request: Request) -> Response:
-        form = CookForm(remembered_kitchen(context.store), request.query_params)
-        tr = translator(context.language(request))
+        form = CookForm(context.kitchen, request.query_params)
+        tr = context.tr(request)
         words = {"oil": tr("oil"), "minutes": tr("minutes since the drop"), "pressure": tr("gauge")}
         return Response(
             svg(cook_spec(_view(context, request, form).picture, words)), media_type="image/svg+xml"
@@ -144,7 +141,7 @@ def _add_answers(routes: Routes, context: Context) -> None:
 def _add_keeping(routes: Routes, context: Context) -> None:
     @routes.post("/cook/keep")
     def keep(request: Request, typed: Typed) -> Response:
-        form = CookForm(remembered_kitchen(context.store), typed)
+        form = CookForm(context.kitchen, typed)
         try:
             answer = ask(form.kitchen, form.request())
             recorded = keep_simulation(context.store, form.kitchen, answer, form.answerer())
@@ -154,7 +151,7 @@ def _add_keeping(routes: Routes, context: Context) -> None:
 
     @routes.post("/cook/save")
     def save(request: Request, typed: Typed) -> Response:
-        form = CookForm(remembered_kitchen(context.store), typed)
+        form = CookForm(context.kitchen, typed)
         try:
             program = form.edited()
             seen = ask(form.kitchen, form.request()).facts

@@ -28,7 +28,6 @@ from frywright.rooms.day.compare import compare_down, compare_out
 from frywright.rooms.day.lifting import LiftAskedError
 from frywright.rooms.day.practice import demo_sales, next_practice
 from frywright.rooms.day.score import score_view
-from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import HERE, Context
 from frywright.web.benches import Benches
@@ -58,16 +57,13 @@ def router(context: Context) -> Routes:
 
 def _date(values: Mapping[str, Any], benches: Benches) -> dt.date:
     text = str(values.get("date", "") or "")
-    try:
-        return dt.date.fromisoformat(text) if text else benches.today()
-    except ValueError as error:
-        raise InputError("date", repr(text), "a day such as 2026-11-27") from error
+    return business_day.day_typed(text) if text else benches.today()
 
 
 def _add_plan(routes: Routes, context: Context, benches: Benches) -> None:
     @routes.get("/day")
     def page(request: Request) -> Response:
-        tr = translator(context.language(request))
+        tr = context.tr(request)
         values: dict[str, Any] = {
             "room": "day",
             "problem": "",
@@ -112,7 +108,7 @@ def _add_drawn_plan(routes: Routes, context: Context, benches: Benches) -> None:
     @routes.get("/day/plan.json")
     def plan(request: Request) -> Response:
         bench = benches.get(_date(request.query_params, benches))
-        tr = translator(context.language(request))
+        tr = context.tr(request)
         view = plan_view.plan_view(bench, benches.plan(bench), benches.kitchen(), tr)
         return view_json(view)
 
@@ -132,7 +128,7 @@ def _add_drawn_plan(routes: Routes, context: Context, benches: Benches) -> None:
         draw = {"fryers": plan_view.gantt, "shelf": plan_view.shelf_curves}.get(picture)
         if draw is None:
             raise InputError("picture", repr(picture), "fryers or shelf")
-        tr, bench = translator(context.language(request)), benches.get(_date(request.query_params, benches))
+        tr, bench = context.tr(request), benches.get(_date(request.query_params, benches))
         return Response(
             svg(draw(plan_view.plan_view(bench, benches.plan(bench), benches.kitchen(), tr), tr)),
             media_type="image/svg+xml",
@@ -171,13 +167,9 @@ def _add_questions(routes: Routes, context: Context, benches: Benches) -> None:
         typed, problem, view = dict(query), "", None
         try:
             stock = _stock(kitchen, query, use)
-            view = pulling.pull_view(
-                context.store, kitchen, use, stock, translator(context.language(request))
-            )
+            view = pulling.pull_view(context.store, kitchen, use, stock, context.tr(request))
         except ValueError:
-            problem = translator(context.language(request))(
-                "Write amounts as numbers and days as 2026-11-27."
-            )
+            problem = context.tr(request)("Write amounts as numbers and days as 2026-11-27.")
         except FrywrightError as error:
             problem = context.explain(request, error)
         return context.render(
@@ -212,7 +204,7 @@ def _add_what_if(routes: Routes, context: Context, benches: Benches) -> None:
                 factor=number(query["factor"], "factor") if query.get("factor") else None,
                 filter_every_count=every or 0,
             )
-            binds = limits.binds_view(bench, kitchen, translator(context.language(request)))
+            binds = limits.binds_view(bench, kitchen, context.tr(request))
             if asked != what_if.Changed():
                 view = what_if.what_if(context.store, kitchen, bench, asked)
         except FrywrightError as error:
@@ -340,7 +332,7 @@ def _lift_asked(
     typed: dict[str, object] | None,
 ) -> Response:
     """The question about an early or late lift, with its answers: for the script, or as a page."""
-    tr = translator(context.language(request))
+    tr = context.tr(request)
     question, choices = asked.question(tr), [asdict(choice) for choice in asked.choices(tr)]
     if typed is None:
         told = {"ok": False, "error": "LiftAskedError", "message": question, "choices": choices}
@@ -369,7 +361,7 @@ def _add_board_questions(routes: Routes, context: Context, benches: Benches) -> 
     @routes.get("/day/board/down")
     def down(request: Request) -> Response:
         board, second = _board(request.query_params, benches)
-        asked, tr = request.query_params, translator(context.language(request))
+        asked, tr = request.query_params, context.tr(request)
         if asked.get("product"):
             view = compare_out(board, second, asked["product"], tr)
         else:
@@ -401,7 +393,7 @@ def _add_board_questions(routes: Routes, context: Context, benches: Benches) -> 
                     int(query["pieces"]),
                 )
         except ValueError:
-            problem = translator(context.language(request))("Write pieces as a whole number.")
+            problem = context.tr(request)("Write pieces as a whole number.")
         except FrywrightError as error:
             problem = context.explain(request, error)
         return context.render(
@@ -422,7 +414,7 @@ def _add_close(routes: Routes, context: Context, benches: Benches) -> None:
     @routes.get("/day/close")
     def close(request: Request) -> Response:
         board, second = _board(request.query_params, benches)
-        tr = translator(context.language(request))
+        tr = context.tr(request)
         return context.render(
             request,
             "day/close.html",
@@ -461,7 +453,7 @@ def _add_paper(routes: Routes, context: Context, benches: Benches) -> None:
     @routes.get("/day/handover.pdf")
     def handover(request: Request) -> Response:
         board, second = _board(request.query_params, benches)
-        language, kitchen = context.language(request), remembered_kitchen(context.store)
+        language, kitchen = context.language(request), context.kitchen
         tr = translator(language)
         lines = gather(context.store, kitchen, language) if board.practice is None else []
         due = due_texts(lines, request, kitchen, tr)

@@ -36,11 +36,10 @@ from frywright.rooms.cook.desk import (
 )
 from frywright.rooms.cook.follow import follower_of
 from frywright.rooms.cook.programs import record_proof, unanswered
-from frywright.rooms.kitchen import kitchen_number, remembered_kitchen
+from frywright.rooms.kitchen import kitchen_number
 from frywright.trial.naming import away_words
 from frywright.trial.proof import ProofAnswer, proof_view, prove_program
 from frywright.verdicts.facts import Facts
-from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.forms import whole_number
 from frywright.web.jobs import Job, Jobs
@@ -73,25 +72,24 @@ def router(context: Context) -> Routes:
     routes, jobs = Routes(), Jobs()
 
     def kitchen() -> Any:
-        return remembered_kitchen(context.store)
+        return context.kitchen
 
-    def shown(request: Request, status: int = 200, **more: Any) -> Response:
+    def shown(request: Request, **more: Any) -> Response:
         place = kitchen()
-        held = program_rows(context.store, place, translator(context.language(request)))
+        held = program_rows(context.store, place, context.tr(request))
         name = request.query_params.get("saved", "")
         saved = next((s for s in held if s.name == name), None)
-        tr = translator(context.language(request))
+        tr = context.tr(request)
         values = {"kitchen": place, "held": held, "saved": saved}
         values["unanswered"] = unanswered(context.store, place, tr)
-        values |= {"typed": {}, "wrong": "", "problem": "", **more}
-        return context.render(request, "cook/desk.html", status, room="desk", **values)
+        values |= {"wrong": "", **more}
+        return context.render(request, "cook/desk.html", room="desk", **values)
 
     def refused(request: Request, form: dict[str, str], error: InputError) -> Response:
         """The desk with what was typed and the box marked; a program gets the error itself."""
         if "text/html" not in request.headers.get("accept", ""):
             raise error
-        told = {"typed": form, "wrong": _wrong_goal(form, error), "problem": context.explain(request, error)}
-        return shown(request, error.http_status, **told)
+        return shown(request, typed=form, wrong=_wrong_goal(form, error), error=error)
 
     @routes.get("/cook/desk")
     def desk(request: Request) -> Response:
@@ -146,7 +144,7 @@ def _add_transfer(
             check_load(target.kitchen, there)
         except InputError as error:
             return refused(request, form, error)
-        words = [product.name, fryer.name, *away_words(place, there, translator(context.language(request)))]
+        words = [product.name, fryer.name, *away_words(place, there, context.tr(request))]
         return _begin(
             jobs, f"{program.name} → {', '.join(words)}", "transfer", _carrying(place, program, target)
         )
@@ -324,7 +322,7 @@ def _add_jobs(routes: Routes, jobs: Jobs, context: Context, kitchen: Callable[[]
         if found.done and found.result and found.result.followed:
             return RedirectResponse(f"/cook/desk/follow/{number}", 303)
         told = context.explain(request, found.error) if found.error else ""
-        tr = translator(context.language(request))
+        tr = context.tr(request)
         result = found.result.tell(tr) if found.result else None
         saving: dict[str, Any] = {}
         if found.result and found.result.made:

@@ -12,7 +12,6 @@ from frywright.design.search import Candidate, Goals
 from frywright.model.errors import InputError
 from frywright.rooms.cook.follow import SLIDERS, Proposal, goals_at, propose, sliders, to_prove
 from frywright.rooms.kitchen import kitchen_number
-from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.jobs import Jobs
 from frywright.web.posted import Typed
@@ -48,7 +47,7 @@ def add_follow(routes: Routes, jobs: Jobs, context: Context, prove: Prove, searc
         return job.title, found
 
     def proposal(request: Request, found: Followed, goals: Goals) -> Proposal:
-        return propose(found.follower, goals, translator(context.language(request)))
+        return propose(found.follower, goals, context.tr(request))
 
     @routes.get(PLACE)
     def page(request: Request, number: int) -> Response:

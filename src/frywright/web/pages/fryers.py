@@ -19,7 +19,6 @@ from frywright.rooms.care import commissioning, nameplate, upkeep
 from frywright.rooms.care.handover import PLATE_NAMES, emergency_pdf, handover_pack
 from frywright.rooms.care.heat_check import ASKED
 from frywright.rooms.care.vent_time import take_vent, vent_offer
-from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.posted import Sent, Typed, photo_of, texts_of
@@ -47,19 +46,18 @@ def router(context: Context) -> Routes:
 
 
 def _care_page(
-    context: Context, request: Request, problem: str = "", status: int = 200, typed: Any = None
+    context: Context, request: Request, refused: FrywrightError | None = None, typed: Any = None
 ) -> Response:
-    kitchen, language = remembered_kitchen(context.store), context.language(request)
+    kitchen, language = context.kitchen, context.language(request)
     tr = translator(language)
     return context.render(
         request,
         "care/fryers.html",
-        status,
         room="care",
         part="fryers",
         kitchen=kitchen,
         rows=upkeep.care_rows(context.store, kitchen, tr, language),
-        problem=problem,
+        error=refused,
         wear=upkeep.wear_rows(context.store, kitchen, tr),
         who=SIGNERS,
         figures=upkeep.FIGURE_NAMES,
@@ -75,7 +73,7 @@ def _add_care(routes: Routes, context: Context) -> None:
 
     @routes.get("/care/fryers.json")
     def as_json(request: Request) -> Response:
-        kitchen, language = remembered_kitchen(context.store), context.language(request)
+        kitchen, language = context.kitchen, context.language(request)
         tr = translator(language)
         return JSONResponse(
             {
@@ -89,22 +87,22 @@ def _add_care(routes: Routes, context: Context) -> None:
     def done(request: Request, form: Typed) -> Response:
         try:
             asked = {name: form.get(f"{form.get('task', '')}_{name}", "") for name in ASKED}
-            upkeep.tick(context.store, remembered_kitchen(context.store), {**asked, **form})
+            upkeep.tick(context.store, context.kitchen, {**asked, **form})
         except FrywrightError as error:
-            return _care_page(context, request, context.explain(request, error), 422, form)
+            return _care_page(context, request, error, form)
         return RedirectResponse(f"/care/fryers#f-{form['fryer']}", 303)
 
     @routes.post("/care/fryers/figure")
     def figure(request: Request, form: Typed) -> Response:
         try:
-            upkeep.tell_figure(context.store, remembered_kitchen(context.store), form)
+            upkeep.tell_figure(context.store, context.kitchen, form)
         except FrywrightError as error:
-            return _care_page(context, request, context.explain(request, error), 422, form)
+            return _care_page(context, request, error, form)
         return RedirectResponse("/care/fryers", 303)
 
     @routes.get("/care/calendar.ics")
     def calendar() -> Response:
-        text = upkeep.calendar_text(context.store, remembered_kitchen(context.store))
+        text = upkeep.calendar_text(context.store, context.kitchen)
         return Response(
             text,
             media_type="text/calendar",
@@ -113,9 +111,9 @@ def _add_care(routes: Routes, context: Context) -> None:
 
 
 def _new_page(
-    context: Context, request: Request, fryer: str, problem: str = "", status: int = 200, typed: Any = None
+    context: Context, request: Request, fryer: str, refused: FrywrightError | None = None, typed: Any = None
 ) -> Response:
-    kitchen, language = remembered_kitchen(context.store), context.language(request)
+    kitchen, language = context.kitchen, context.language(request)
     view = commissioning.commissioning_view(
         context.store, kitchen, fryer or kitchen.fryers[0].key, language, translator(language)
     )
@@ -123,14 +121,13 @@ def _new_page(
     return context.render(
         request,
         "care/new_fryer.html",
-        status,
         room="care",
         part="new",
         kitchen=kitchen,
         view=view,
         vent=vent_offer(context.store, kitchen, view.fryer),
         clock=clock,
-        problem=problem,
+        error=refused,
         typed=typed or {},
         who=SIGNERS,
         plate_names=PLATE_NAMES,
@@ -142,11 +139,11 @@ def _new_page(
 
 
 def _try(context: Context, request: Request, texts: dict[str, str], do: Any) -> Response:
-    fryer = remembered_kitchen(context.store).fryer(texts.get("fryer", "")).key
+    fryer = context.kitchen.fryer(texts.get("fryer", "")).key
     try:
         do()
     except FrywrightError as error:
-        return _new_page(context, request, fryer, context.explain(request, error), error.http_status, texts)
+        return _new_page(context, request, fryer, error, texts)
     return RedirectResponse(f"/care/new?fryer={fryer}", 303)
 
 
@@ -157,7 +154,7 @@ def _add_new(routes: Routes, context: Context) -> None:
 
     @routes.get("/care/new/{fryer}.json")
     def as_json(request: Request, fryer: str) -> Response:
-        kitchen, language = remembered_kitchen(context.store), context.language(request)
+        kitchen, language = context.kitchen, context.language(request)
         view = commissioning.commissioning_view(context.store, kitchen, fryer, language, translator(language))
         return JSONResponse({"ok": True, **plain(view)})
 
@@ -168,30 +165,24 @@ def _add_new(routes: Routes, context: Context) -> None:
             context,
             request,
             texts,
-            lambda: nameplate.keep_plate(context.store, remembered_kitchen(context.store), texts, photo),
+            lambda: nameplate.keep_plate(context.store, context.kitchen, texts, photo),
         )
 
     @routes.post("/care/new/site")
     def site(request: Request, texts: Typed) -> Response:
         return _try(
-            context,
-            request,
-            texts,
-            lambda: nameplate.keep_site(context.store, remembered_kitchen(context.store), texts),
+            context, request, texts, lambda: nameplate.keep_site(context.store, context.kitchen, texts)
         )
 
     @routes.post("/care/new/step")
     def step(request: Request, texts: Typed) -> Response:
         return _try(
-            context,
-            request,
-            texts,
-            lambda: commissioning.sign_step(context.store, remembered_kitchen(context.store), texts),
+            context, request, texts, lambda: commissioning.sign_step(context.store, context.kitchen, texts)
         )
 
     @routes.post("/care/new/vent")
     def vent(request: Request, texts: Typed) -> Response:
-        kitchen = remembered_kitchen(context.store)
+        kitchen = context.kitchen
         reason = texts.get("vent_reason", "")
         return _try(
             context, request, texts, lambda: take_vent(context.store, kitchen, texts["fryer"], reason)
@@ -202,9 +193,7 @@ def _add_paper(routes: Routes, context: Context) -> None:
     @routes.get("/care/new/{fryer}.pdf")
     def pack(request: Request, fryer: str) -> Response:
         language = context.language(request)
-        data = handover_pack(
-            context.store, remembered_kitchen(context.store), fryer, language, translator(language)
-        )
+        data = handover_pack(context.store, context.kitchen, fryer, language, translator(language))
         return Response(data, media_type="application/pdf")
 
     @routes.get("/care/new/photo/{name}")
@@ -221,5 +210,5 @@ def _add_paper(routes: Routes, context: Context) -> None:
     @routes.get("/care/emergency.pdf")
     def emergency(request: Request) -> Response:
         language = context.language(request)
-        data = emergency_pdf(remembered_kitchen(context.store), language, translator(language))
+        data = emergency_pdf(context.kitchen, language, translator(language))
         return Response(data, media_type="application/pdf")

@@ -20,7 +20,6 @@ from frywright.rooms.cook import setup_view as view
 from frywright.rooms.fleet.kitchens import Here, await_kitchen, kitchens_of, open_kitchen
 from frywright.rooms.fleet.office import forks
 from frywright.rooms.kitchen import remembered_kitchen
-from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.pages.now import gather
 from frywright.web.posted import Typed
@@ -95,8 +94,8 @@ def router(context: Context) -> Routes:
     """Routes of the page."""
     routes, lookout = Routes(), Lookout(context)
 
-    def shown(request: Request, status: int = 200, **more: Any) -> Response:
-        tr, rows = translator(context.language(request)), list(lookout.rows())
+    def shown(request: Request, **more: Any) -> Response:
+        tr, rows = context.tr(request), list(lookout.rows())
         values = {
             "rows": rows,
             "columns": [(key, tr(title)) for key, title, _ in COLUMNS],
@@ -105,8 +104,8 @@ def router(context: Context) -> Routes:
             "places": view.offered(tr)["jurisdiction"],
             "explain": lambda error: context.explain(request, error),
         }
-        values |= {"typed": {}, "wrong": {}, "problem": "", "typed_site": {}, "wrong_site": "", "token": ""}
-        return context.render(request, "fleet/kitchens.html", status, room="kitchens", **{**values, **more})
+        values |= {"wrong": {}, "typed_site": {}, "wrong_site": "", "token": "", **more}
+        return context.render(request, "fleet/kitchens.html", room="kitchens", **values)
 
     @routes.get("/kitchens")
     def page(request: Request) -> Response:
@@ -117,9 +116,8 @@ def router(context: Context) -> Routes:
         try:
             key = open_kitchen(context.store, form)
         except InputError as error:
-            said = context.explain(request, error)
-            told = {"typed": form, "wrong": {error.field: said}, "problem": said}
-            return shown(request, error.http_status, **told)
+            wrong = {error.field: context.explain(request, error)}
+            return shown(request, typed=form, wrong=wrong, error=error)
         return RedirectResponse(f"/at/{key}/{'cook/kitchen' if form.get('like') else 'setup'}", 303)
 
     @routes.post("/kitchens/await")

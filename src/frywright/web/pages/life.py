@@ -17,7 +17,6 @@ from frywright.rooms.cook.life import life_of_program, life_shown, put_in_servic
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.trial.predicted import program_facts, show_facts
 from frywright.trial.prove_again import again_line
-from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.posted import Typed
 from frywright.web.routes import Routes
@@ -39,25 +38,14 @@ def router(context: Context) -> Routes:
     def act(path: str, do: Act) -> None:
         @routes.post(path)
         def told(request: Request, form: Typed) -> Response:
-            tr = translator(context.language(request))
+            tr = context.tr(request)
             try:
                 do(form, tr)
             except InputError as error:
                 name = form.get("program", "")
                 if error.field == "program" and error.where != name:
                     raise
-                said = context.explain(request, error)
-                wrong = error.field
-                return _shown(
-                    context,
-                    request,
-                    name,
-                    error.http_status,
-                    problem=said,
-                    typed=form,
-                    wrong=wrong,
-                    asked=path,
-                )
+                return _shown(context, request, name, typed=form, wrong=error.field, asked=path, error=error)
             return RedirectResponse(f"/cook/changes?program={quote(form['program'])}", 303)
 
     store = context.store
@@ -86,13 +74,11 @@ def router(context: Context) -> Routes:
     return routes
 
 
-def _shown(
-    context: Context, request: Request, name: str, status: int = 200, *, before: str = "", **more: Any
-) -> Response:
+def _shown(context: Context, request: Request, name: str, *, before: str = "", **more: Any) -> Response:
     """The page of one program, with its changes up to version ``before``; ``more`` is what was typed and what
     is wrong with it.
     """
-    place, tr = remembered_kitchen(context.store), translator(context.language(request))
+    place, tr = context.kitchen, context.tr(request)
     system, newest = str(place.site.units), place.program(name)
     last = int(before) if is_count(before) else newest.version
     found = [p for p in place.versions(name) if p.version <= last] or place.versions(name)
@@ -107,10 +93,8 @@ def _shown(
         "facts_now": show_facts(program_facts(place, newest), system, tr),
         "system": system,
         "clock": clock_sentence(place, newest, tr),
-        "problem": "",
-        "typed": {},
         "wrong": "",
         "asked": "",
         **more,
     }
-    return context.render(request, "cook/changes.html", status, room="desk", kitchen=place, **values)
+    return context.render(request, "cook/changes.html", room="desk", kitchen=place, **values)

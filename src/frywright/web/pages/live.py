@@ -15,8 +15,6 @@ from frywright.rooms.clock import now
 from frywright.rooms.cook.intake import MOST_TOGETHER, Sample, moment_of, named, temp_of
 from frywright.rooms.cook.live import LiveAsk, LiveRoom, Use
 from frywright.rooms.cook.live_view import channels_view, load_view, sources_view, titles_of
-from frywright.rooms.kitchen import remembered_kitchen
-from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.posted import Typed
 from frywright.web.routes import Routes
@@ -80,8 +78,8 @@ def _now_s() -> float:
 
 def _values(context: Context, request: Request, room: LiveRoom, number: int) -> dict[str, Any]:
     """What page and part show: one load or none, and every source."""
-    kitchen, moment = remembered_kitchen(context.store), _now_s()
-    translate, system = translator(context.language(request)), str(kitchen.site.units)
+    kitchen, moment = context.kitchen, _now_s()
+    translate, system = context.tr(request), str(kitchen.site.units)
     loads = [load_view(room, kitchen, load, moment, translate) for load in room.loads()]
     return {
         "kitchen": kitchen,
@@ -95,13 +93,12 @@ def _values(context: Context, request: Request, room: LiveRoom, number: int) -> 
     }
 
 
-def _form(context: Context, kitchen: Kitchen, typed: Mapping[str, str], problem: str = "") -> dict[str, Any]:
+def _form(kitchen: Kitchen, typed: Mapping[str, str]) -> dict[str, Any]:
     used = {part.cut for p in kitchen.programs for part in _cut_set(kitchen, p.product).parts}
     return {
         "programs": sorted({p.name for p in kitchen.programs}),
         "cuts": [cut for cut in kitchen.cuts if cut.key in used],
         "typed": typed,
-        "problem": problem,
     }
 
 
@@ -113,7 +110,7 @@ def _add_page(routes: Routes, context: Context, room: LiveRoom) -> None:
     @routes.get("/cook/live")
     def page(request: Request, load: Number = 0) -> Response:
         values = _values(context, request, room, load)
-        return context.render(request, "cook/live.html", **values, **_form(context, values["kitchen"], {}))
+        return context.render(request, "cook/live.html", **values, **_form(values["kitchen"], {}))
 
     @routes.get("/cook/live/part")
     def part(request: Request, load: Number = 0) -> Response:
@@ -124,31 +121,29 @@ def _add_acts(routes: Routes, context: Context, room: LiveRoom) -> None:
     @routes.post("/cook/live/start")
     def start(request: Request, form: Typed) -> Response:
         form = {k: v[:200] for k, v in form.items()}
-        kitchen = remembered_kitchen(context.store)
+        kitchen = context.kitchen
         try:
             load = room.start(kitchen, _asked(kitchen, form), _now_s())
         except FrywrightError as error:
-            values = _values(context, request, room, 0)
-            told = _form(context, kitchen, form, context.explain(request, error))
-            return context.render(request, "cook/live.html", error.http_status, **values, **told)
+            values = _values(context, request, room, 0) | _form(kitchen, form)
+            return context.render(request, "cook/live.html", error=error, **values)
         return RedirectResponse(f"/cook/live?load={load.number}", 303)
 
     @routes.post("/cook/live/{number}/drop")
     def drop(request: Request, number: int, form: Typed) -> Response:
-        kitchen = remembered_kitchen(context.store)
+        kitchen = context.kitchen
         try:
             room.drop(number, _ago(kitchen, form), _now_s())
         except FrywrightError as error:
-            values = _values(context, request, room, number)
-            told = _form(context, kitchen, form, context.explain(request, error))
-            return context.render(request, "cook/live.html", error.http_status, **values, **told)
+            values = _values(context, request, room, number) | _form(kitchen, form)
+            return context.render(request, "cook/live.html", error=error, **values)
         return RedirectResponse(f"/cook/live?load={number}", 303)
 
     @routes.post("/cook/live/{number}/keep")
     def keep(request: Request, number: int) -> Response:
-        kitchen, load = remembered_kitchen(context.store), room.load(number)
+        kitchen, load = context.kitchen, room.load(number)
         kept = room.keep(load, titles_of(kitchen))
-        told = load_view(room, kitchen, load, _now_s(), translator(context.language(request)))
+        told = load_view(room, kitchen, load, _now_s(), context.tr(request))
         room.stop(number)
         return RedirectResponse(f"/cook/probes/{kept.number}?{told.log_query}", 303)
 

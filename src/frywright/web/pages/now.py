@@ -30,7 +30,6 @@ from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records import now as records
 from frywright.rooms.records.gaps import LOOKED_BACK_DAYS, TEXTS, explain_gap, gaps_of, yesterday
 from frywright.rooms.records.people import Who
-from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.posted import Typed
 from frywright.web.rights import RIGHTS
@@ -93,7 +92,7 @@ def router(context: Context) -> Routes:
 
     @routes.get("/")
     def page(request: Request) -> Response:
-        kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
+        kitchen, tr = context.kitchen, context.tr(request)
         lines = gather(context.store, kitchen, context.language(request))
         seen = sorted((x for x in lines if _sees(request.state.who, x)), key=_order)
         due, later = [x for x in seen if _is_due(x)], [x for x in seen if not _is_due(x)]
@@ -212,7 +211,7 @@ def _until(kitchen: Kitchen, later: list[NowLine], tr: Translate) -> str:
 
 def _add_gaps(routes: Routes, context: Context) -> None:
     def shown(request: Request, status: int = 200, **more: Any) -> Response:
-        kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
+        kitchen, tr = context.kitchen, context.tr(request)
         last = yesterday(kitchen)
         found = gaps_of(context.store, kitchen, last - dt.timedelta(days=LOOKED_BACK_DAYS), last)
         rows = [
@@ -225,9 +224,8 @@ def _add_gaps(routes: Routes, context: Context) -> None:
             }
             for g in found
         ]
-        values = {"kitchen": kitchen, "rows": rows, "days": LOOKED_BACK_DAYS, "typed": {}, "problem": ""}
-        values |= {"wrong": "", **more}
-        return context.render(request, "records/gaps.html", status, room="records", part="gaps", **values)
+        values = {"kitchen": kitchen, "rows": rows, "days": LOOKED_BACK_DAYS, "wrong": "", **more}
+        return context.render(request, "records/gaps.html", room="records", part="gaps", **values)
 
     @routes.get("/records/gaps")
     def gaps(request: Request) -> Response:
@@ -236,8 +234,7 @@ def _add_gaps(routes: Routes, context: Context) -> None:
     @routes.post("/records/gaps")
     def explain(request: Request, form: Typed) -> Response:
         try:
-            explain_gap(context.store, remembered_kitchen(context.store), form)
+            explain_gap(context.store, context.kitchen, form)
         except InputError as error:
-            told = {"typed": form, "wrong": error.field, "problem": context.explain(request, error)}
-            return shown(request, error.http_status, **told)
+            return shown(request, typed=form, wrong=error.field, error=error)
         return RedirectResponse("/records/gaps", 303)

@@ -16,7 +16,6 @@ from frywright.model.units import LONGEST_COUNT
 from frywright.rooms.clock import now
 from frywright.rooms.day import orders, views
 from frywright.rooms.day.day import Bench
-from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.forms import whole_number
 from frywright.web.posted import Typed
@@ -76,10 +75,7 @@ def _bench(context: Context, typed: Mapping[str, Any]) -> tuple[Bench, float]:
     """The day asked for, today or later, and the second of it from which on an order can be promised."""
     today, second = _now(context)
     text = str(typed.get("date", "") or "")
-    try:
-        date = dt.date.fromisoformat(text) if text else today
-    except ValueError as error:
-        raise InputError("date", repr(text), "a day such as 2026-11-27") from error
+    date = business_day.day_typed(text) if text else today
     if not today <= date <= today + dt.timedelta(days=60):
         raise InputError("date", date.isoformat(), "today or one of the next 60 days")
     return context.benches.get(date), second if date == today else 0.0
@@ -93,7 +89,7 @@ def _shown(
     status: int = 200,
     doubt: views.PromiseView | None = None,
 ) -> Response:
-    tr, bench = translator(context.language(request)), None
+    tr, bench = context.tr(request), None
     rows: tuple[orders.OrderRow, ...] = ()
     try:
         bench, second = _bench(context, typed)

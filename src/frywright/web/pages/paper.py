@@ -23,7 +23,6 @@ from frywright.rooms.cook.desk import clock_sentence
 from frywright.rooms.cook.life import approvals, keep_card, keep_cards
 from frywright.rooms.cook.programs import keep_print, record_readback
 from frywright.rooms.cook.view import cook_view
-from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.standing import slot_of, told_slots
 from frywright.trial.effect import effect_view
 from frywright.trial.machine import settings_of
@@ -143,7 +142,7 @@ def _paper(
     who: Answerer,
 ) -> Response:
     """The paper; where something on it is predicted short, the page that asks who answers for it."""
-    place, language = remembered_kitchen(context.store), context.language(request)
+    place, language = context.kitchen, context.language(request)
     system, tr = str(place.site.units), translator(language)
     told = [(p, show_facts(program_facts(place, p), system, tr)) for p in programs]
     short = [(p, facts) for p, facts in told if facts.short]
@@ -153,8 +152,7 @@ def _paper(
     except InputError as error:
         if not short:
             raise
-        values = {"short": short, "who": who, "problem": context.explain(request, error)}
-        return context.render(request, "cook/short.html", error.http_status, room="desk", **values)
+        return context.render(request, "cook/short.html", room="desk", short=short, who=who, error=error)
     return Response(data, media_type=PDF)
 
 
@@ -189,7 +187,7 @@ def add_readback(routes: Routes, context: Context, kitchen: Callable[[], Any]) -
             "started_at": str(typed.get("started_at", "")) or now().isoformat(),
             "result": None,
             "problem": refused,
-            "again": again_line(place, found, translator(context.language(request))),
+            "again": again_line(place, found, context.tr(request)),
             "wrong": "",
             **more,
         }
@@ -214,9 +212,8 @@ def add_readback(routes: Routes, context: Context, kitchen: Callable[[], Any]) -
             record_readback(context.store, found, slot, result, people, form.get("started_at", ""))
         except FrywrightError as error:
             wrong = _wrong_box(error, names, form) if isinstance(error, InputError) else ""
-            said = context.explain(request, error)
-            return shown(request, found, slot, form, problem=said, wrong=wrong, status=error.http_status)
-        tr = translator(context.language(request))
+            return shown(request, found, slot, form, wrong=wrong, error=error)
+        tr = context.tr(request)
         effect = effect_view(result.effect, str(place.site.units), tr) if result.effect else None
         keyed = ""
         if result.consequence:

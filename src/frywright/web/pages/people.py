@@ -11,7 +11,6 @@ from frywright.model.errors import FrywrightError, InputError
 from frywright.model.plain import plain
 from frywright.model.units import is_count
 from frywright.rooms.care import training
-from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.posted import Typed
@@ -27,20 +26,19 @@ def router(context: Context) -> Routes:
 
 
 def _page(
-    context: Context, request: Request, problem: str = "", status: int = 200, typed: Any = None
+    context: Context, request: Request, refused: FrywrightError | None = None, typed: Any = None
 ) -> Response:
-    kitchen, language = remembered_kitchen(context.store), context.language(request)
+    kitchen, language = context.kitchen, context.language(request)
     tr = translator(language)
     return context.render(
         request,
         "care/people.html",
-        status,
         room="care",
         part="people",
         kitchen=kitchen,
         view=training.people_view(context.store, kitchen, language, tr),
         drills=training.drill_views(kitchen, language, tr),
-        problem=problem,
+        error=refused,
         typed=typed or {},
     )
 
@@ -52,7 +50,7 @@ def _add_people(routes: Routes, context: Context) -> None:
 
     @routes.get("/care/people.json")
     def as_json(request: Request) -> Response:
-        kitchen, language = remembered_kitchen(context.store), context.language(request)
+        kitchen, language = context.kitchen, context.language(request)
         view = training.people_view(context.store, kitchen, language, translator(language))
         return JSONResponse({"ok": True, **plain(view)})
 
@@ -62,23 +60,21 @@ def _add_people(routes: Routes, context: Context) -> None:
         try:
             if do is None:
                 raise InputError("form", repr(what), "person or skill")
-            do(context.store, remembered_kitchen(context.store), form)
+            do(context.store, context.kitchen, form)
         except FrywrightError as error:
-            return _page(context, request, context.explain(request, error), error.http_status, form)
+            return _page(context, request, error, form)
         return RedirectResponse("/care/people", 303)
 
     @routes.get("/care/wall.pdf")
     def wall(request: Request) -> Response:
         language = context.language(request)
-        data = training.wall_card_pdf(
-            context.store, remembered_kitchen(context.store), language, translator(language)
-        )
+        data = training.wall_card_pdf(context.store, context.kitchen, language, translator(language))
         return Response(data, media_type="application/pdf")
 
 
 def _add_drills(routes: Routes, context: Context) -> None:
     def shown(request: Request, key: str, picked: int | None) -> Response:
-        kitchen, language = remembered_kitchen(context.store), context.language(request)
+        kitchen, language = context.kitchen, context.language(request)
         drills = training.drill_views(kitchen, language, translator(language))
         drill = training.drill_view(kitchen, key, language, translator(language))
         keys = [d.key for d in drills]
@@ -102,7 +98,5 @@ def _add_drills(routes: Routes, context: Context) -> None:
         text = str(form.get("choice", ""))
         if not is_count(text):
             raise InputError("choice", repr(text), "one of the answers shown")
-        training.answer_drill(
-            context.store, remembered_kitchen(context.store), key, int(text), str(form.get("who", ""))
-        )
+        training.answer_drill(context.store, context.kitchen, key, int(text), str(form.get("who", "")))
         return shown(request, key, int(text))

@@ -33,7 +33,6 @@ from frywright.rooms.cook.probes import (
     tell,
 )
 from frywright.rooms.cook.sampling import keep_sample, sample_program, sampled_view
-from frywright.rooms.kitchen import remembered_kitchen
 from frywright.trial.hold_study import study
 from frywright.trial.kitchens import demo_log
 from frywright.voice.tongue import translator
@@ -86,7 +85,7 @@ def router(context: Context) -> Routes:
     routes, logs = Routes(), Logs(context)
 
     def kitchen() -> Any:
-        return remembered_kitchen(context.store)
+        return context.kitchen
 
     _add_list(routes, context, kitchen)
     _add_log(routes, context, kitchen, logs)
@@ -121,8 +120,6 @@ def _overview(context: Context, place: Any, **values: Any) -> dict[str, Any]:
         "doubts": doubts,
         "sample": None,
         "hold": None,
-        "problem": "",
-        "typed": {},
         "check": None,
         "room": "probes",
         **values,
@@ -138,7 +135,7 @@ def _add_list(routes: Routes, context: Context, kitchen: Any) -> None:
     def upload(request: Request, form: Sent) -> Response:
         file = form.get("file")
         if not isinstance(file, UploadFile) or not file.filename:
-            problem = translator(context.language(request))("Choose the file that the logger wrote.")
+            problem = context.tr(request)("Choose the file that the logger wrote.")
             return context.render(
                 request, "cook/probes.html", 422, **_overview(context, kitchen(), problem=problem)
             )
@@ -173,7 +170,6 @@ def _add_log(routes: Routes, context: Context, kitchen: Any, logs: Logs) -> None
             "item": item,
             "typed": form,
             "room": "probes",
-            "problem": "",
             "fits": [],
             "query": request.url.query,
         }
@@ -185,11 +181,9 @@ def _add_log(routes: Routes, context: Context, kitchen: Any, logs: Logs) -> None
                 values |= _told(context, request, place, log, form)
             except InputError as error:
                 values |= _told(context, request, place, log, _answered_only(form))
-                values |= {"problem": context.explain(request, error), "typed": form}
-                return context.render(request, "cook/probe.html", error.http_status, **values)
+                return context.render(request, "cook/probe.html", error=error, **values)
         except FrywrightError as error:
-            values["problem"] = context.explain(request, error)
-            return context.render(request, "cook/probe.html", error.http_status, **values)
+            return context.render(request, "cook/probe.html", error=error, **values)
         return context.render(request, "cook/probe.html", **values)
 
     @routes.get("/cook/probes/{number}/report.pdf")
@@ -223,7 +217,7 @@ def _add_log(routes: Routes, context: Context, kitchen: Any, logs: Logs) -> None
 
 
 def _told(context: Context, request: Request, place: Any, log: Log, form: dict[str, str]) -> dict[str, Any]:
-    system, translate = str(place.site.units), translator(context.language(request))
+    system, translate = str(place.site.units), context.tr(request)
     asked = _asked(place, log, form)
     told = tell(place, log, asked, context.store)
     fits, problem = list[FitView](), ""
@@ -293,8 +287,7 @@ def _refused(
     context: Context, request: Request, place: Kitchen, form: Mapping[str, str], error: FrywrightError
 ) -> Response:
     """The page with what was typed and what stood in the way."""
-    told = _overview(context, place, problem=context.explain(request, error), typed=form)
-    return context.render(request, "cook/probes.html", error.http_status, **told)
+    return context.render(request, "cook/probes.html", error=error, **_overview(context, place, typed=form))
 
 
 def _add_checks(routes: Routes, context: Context, kitchen: Any) -> None:
@@ -323,7 +316,7 @@ def _add_hold(routes: Routes, context: Context, kitchen: Any) -> None:
     def hold(request: Request, form: Typed) -> Response:
         place = kitchen()
         try:
-            told = _hold(place, form, translator(context.language(request)))
+            told = _hold(place, form, context.tr(request))
         except FrywrightError as error:
             return _refused(context, request, place, form, error)
         fact = HoldStudied(
@@ -344,7 +337,7 @@ def _add_sample(routes: Routes, context: Context, kitchen: Any) -> None:
         except FrywrightError as error:
             return _refused(context, request, place, form, error)
         keep_sample(context.store, place, found)
-        told = sampled_view(place, found, translator(context.language(request)))
+        told = sampled_view(place, found, context.tr(request))
         return context.render(
             request, "cook/probes.html", **_overview(context, place, sample=told, typed=form)
         )

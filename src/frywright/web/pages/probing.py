@@ -13,7 +13,6 @@ from frywright.model.errors import FrywrightError, InputError
 from frywright.rooms.cook.lift_calibration import calibrate_at_lift, weighed
 from frywright.rooms.cook.next_probing import keep_planned, next_probing
 from frywright.rooms.cook.probing_view import ProbingShown, probing_view, sheet_pdf
-from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.posted import Typed
@@ -35,9 +34,7 @@ def router(context: Context) -> Routes:
     @routes.post("/cook/probing")
     def keep(request: Request, form: Typed) -> Response:
         try:
-            kept = keep_planned(
-                context.store, remembered_kitchen(context.store), form.get("program", ""), form
-            )
+            kept = keep_planned(context.store, context.kitchen, form.get("program", ""), form)
         except FrywrightError as error:
             return _page(context, request, form, error)
         again = {name: form[name] for name in KEPT_ON if form.get(name)}
@@ -47,7 +44,7 @@ def router(context: Context) -> Routes:
 
     @routes.post("/cook/probing/calibrate")
     def calibrate(request: Request, form: Typed) -> Response:
-        kitchen, name = remembered_kitchen(context.store), form.get("program", "")
+        kitchen, name = context.kitchen, form.get("program", "")
         try:
             kept = calibrate_at_lift(context.store, kitchen, name, form.get("cut", ""))
         except FrywrightError as error:
@@ -56,7 +53,7 @@ def router(context: Context) -> Routes:
 
     @routes.get("/cook/probing/sheet.pdf")
     def sheet(request: Request, program: str) -> Response:
-        kitchen, language = remembered_kitchen(context.store), context.language(request)
+        kitchen, language = context.kitchen, context.language(request)
         found = next_probing(context.store, kitchen, program)
         if not found.rows:
             raise InputError("program", repr(program), "one with pieces still to probe")
@@ -70,13 +67,13 @@ def _page(
     context: Context, request: Request, typed: Mapping[str, str], error: FrywrightError | None = None
 ) -> Response:
     """The page; with an error what was typed and what stood in the way, in its box."""
-    kitchen = remembered_kitchen(context.store)
+    kitchen = context.kitchen
     names = sorted({p.name for p in kitchen.own_programs})
     if not names:
         raise InputError("program", "missing", "made first: describe a fryer and save a program")
     name = typed.get("program") or names[0]
     found = next_probing(context.store, kitchen, name)
-    view = probing_view(kitchen, found, translator(context.language(request)))
+    view = probing_view(kitchen, found, context.tr(request))
     said = context.explain(request, error) if error else ""
     box = error.field if isinstance(error, InputError) and error.field in BOXES else ""
     values: dict[str, Any] = {

@@ -14,7 +14,6 @@ from frywright.ledger.facts.care import ReportAttached
 from frywright.ledger.facts.probing import Reading
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.units import show
-from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.premises import name_place
 from frywright.rooms.readings import mend_reading, tell_hold
 from frywright.rooms.records.reports import attach_report
@@ -34,23 +33,22 @@ def router(context: Context) -> Routes:
 
 def _add_readings(routes: Routes, context: Context) -> None:
     def shown(
-        request: Request, number: int, problem: FrywrightError | None = None, typed: Any = None
+        request: Request, number: int, refused: FrywrightError | None = None, typed: Any = None
     ) -> Response:
-        kitchen, item = remembered_kitchen(context.store), context.store.fact(number, Reading)
+        kitchen, item = context.kitchen, context.store.fact(number, Reading)
         newer = context.store.replaced_by(number)
         if item is None:
             raise InputError("reading", number, "the number of a reading")
         return context.render(
             request,
             "records/reading.html",
-            problem.http_status if problem else 200,
             room="records",
             part="probing",
             kitchen=kitchen,
             item=item,
             read=show(item.fact.core_c, "c", str(kitchen.site.units)),
             newer=newer.number if newer else 0,
-            problem=context.explain(request, problem) if problem else "",
+            error=refused,
             typed=typed or {},
         )
 
@@ -61,7 +59,7 @@ def _add_readings(routes: Routes, context: Context) -> None:
     @routes.post("/records/reading/{number}")
     def mend(request: Request, number: int, form: Typed) -> Response:
         try:
-            kept, case = mend_reading(context.store, remembered_kitchen(context.store), number, form)
+            kept, case = mend_reading(context.store, context.kitchen, number, form)
         except FrywrightError as error:
             return shown(request, number, error, form)
         return RedirectResponse(
@@ -71,9 +69,9 @@ def _add_readings(routes: Routes, context: Context) -> None:
     @routes.post("/records/holding")
     def holding(request: Request, form: Typed) -> Response:
         try:
-            kept, case = tell_hold(context.store, remembered_kitchen(context.store), form)
+            kept, case = tell_hold(context.store, context.kitchen, form)
         except FrywrightError as error:
-            return probe_page(context, request, context.explain(request, error), error.http_status, form)
+            return probe_page(context, request, error, form)
         return RedirectResponse(
             f"/records/case/{case.number}" if case else f"/records/entry/{kept.number}", 303
         )

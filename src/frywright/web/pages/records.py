@@ -8,7 +8,6 @@ import datetime as dt
 import json
 from itertools import islice
 from typing import Any
-from zoneinfo import ZoneInfo
 
 from fastapi import Request, Response
 from fastapi.responses import RedirectResponse
@@ -17,14 +16,13 @@ from frywright.ledger.facts.fact import about
 from frywright.ledger.facts.people import as_shown
 from frywright.ledger.facts.probing import Reading
 from frywright.ledger.store import Point
-from frywright.model.business_day import usual_trade
+from frywright.model.business_day import moment_typed
 from frywright.model.entry import Recorded
 from frywright.model.errors import FrywrightError, InputError, Phrase, RecordError
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import is_count
 from frywright.rooms.care.upkeep import care_rows, today_of
 from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import corrective, pack, pack_paper
 from frywright.rooms.records.dropping import dropped_by
@@ -108,7 +106,7 @@ def _add_entries(routes: Routes, context: Context, chain: Chain) -> None:
             kind=kind,
             new=asked.get("new", ""),
             older=items[-1].number if len(items) == SHOWN else 0,
-            kitchen=remembered_kitchen(context.store),
+            kitchen=context.kitchen,
         )
 
     @routes.post("/records/check")
@@ -150,7 +148,7 @@ def _add_entry(routes: Routes, context: Context) -> None:
             reports=reports_of(context.store, number),
             takes_report=takes_report(context.store, number),
             reading=number if item.entry.kind == Reading.KIND else 0,
-            kitchen=remembered_kitchen(context.store),
+            kitchen=context.kitchen,
         )
 
 
@@ -176,22 +174,20 @@ def _row(item: Recorded) -> dict[str, Any]:
 def probe_page(
     context: Context,
     request: Request,
-    problem: str = "",
-    status: int = 200,
+    refused: FrywrightError | None = None,
     typed: Any = None,
     told: Any = None,
     traced: Any = None,
 ) -> Response:
     """The page of probing, with what was typed and what is wrong with it."""
-    kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
+    kitchen, tr = context.kitchen, context.tr(request)
     return context.render(
         request,
         "records/probing.html",
-        status,
         room="records",
         part="probing",
         kitchen=kitchen,
-        problem=problem,
+        error=refused,
         typed=typed or {},
         told=told,
         traced=traced,
@@ -205,12 +201,11 @@ def _add_cases(routes: Routes, context: Context) -> None:
         asked, traced = dict(request.query_params), None
         if asked.get("bought"):
             try:
-                kitchen = remembered_kitchen(context.store)
-                traced = corrective.trace(
-                    context.store, kitchen, asked.get("product", ""), _moment(context, asked["bought"])
-                )
+                kitchen, bought = context.kitchen, asked["bought"]
+                moment = moment_typed(kitchen, bought, "bought")
+                traced = corrective.trace(context.store, kitchen, asked.get("product", ""), moment)
             except FrywrightError as error:
-                return probe_page(context, request, context.explain(request, error), error.http_status, asked)
+                return probe_page(context, request, error, asked)
         done = asked.get("done", "")
         told = context.store.entry(int(done), named=True) if is_count(done) else None
         return probe_page(context, request, typed=asked, told=told, traced=traced)
@@ -218,9 +213,9 @@ def _add_cases(routes: Routes, context: Context) -> None:
     @routes.post("/records/probing")
     def probe(request: Request, form: Typed) -> Response:
         try:
-            reading, case = tell_probe(context.store, remembered_kitchen(context.store), form)
+            reading, case = tell_probe(context.store, context.kitchen, form)
         except FrywrightError as error:
-            return probe_page(context, request, context.explain(request, error), error.http_status, form)
+            return probe_page(context, request, error, form)
         return RedirectResponse(
             f"/records/case/{case.number}" if case else f"/records/probing?done={reading.number}", 303
         )
@@ -228,27 +223,26 @@ def _add_cases(routes: Routes, context: Context) -> None:
     @routes.post("/records/case")
     def begin(request: Request, form: Typed) -> Response:
         try:
-            case = corrective.open_case(context.store, remembered_kitchen(context.store), form)
+            case = corrective.open_case(context.store, context.kitchen, form)
         except FrywrightError as error:
-            return probe_page(context, request, context.explain(request, error), error.http_status, form)
+            return probe_page(context, request, error, form)
         return RedirectResponse(f"/records/case/{case.number}", 303)
 
 
 def _add_case(routes: Routes, context: Context) -> None:
     def shown(
-        request: Request, number: int, problem: str = "", status: int = 200, typed: Any = None
+        request: Request, number: int, refused: FrywrightError | None = None, typed: Any = None
     ) -> Response:
-        kitchen, tr = remembered_kitchen(context.store), translator(context.language(request))
+        kitchen, tr = context.kitchen, context.tr(request)
         view = corrective.case_view(context.store, kitchen, corrective.case_of(context.store, number), tr)
         return context.render(
             request,
             "records/case.html",
-            status,
             room="records",
             part="probing",
             kitchen=kitchen,
             case=view,
-            problem=problem,
+            error=refused,
             typed=typed or {},
             causes=corrective.CAUSES,
         )
@@ -260,23 +254,10 @@ def _add_case(routes: Routes, context: Context) -> None:
     @routes.post("/records/case/{number}")
     def step(request: Request, number: int, form: Typed) -> Response:
         try:
-            corrective.tell_step(context.store, remembered_kitchen(context.store), number, form)
+            corrective.tell_step(context.store, context.kitchen, number, form)
         except FrywrightError as error:
-            return shown(request, number, context.explain(request, error), error.http_status, form)
+            return shown(request, number, error, form)
         return RedirectResponse(f"/records/case/{number}", 303)
-
-
-def _moment(context: Context, text: str) -> dt.datetime:
-    """A time typed in the kitchen's own clock as an instant."""
-    try:
-        found = dt.datetime.fromisoformat(text)
-    except ValueError as error:
-        raise InputError("bought", repr(text), "a day and time such as 2026-11-25 18:40") from error
-    return (
-        found
-        if found.tzinfo
-        else found.replace(tzinfo=ZoneInfo(usual_trade(remembered_kitchen(context.store)).zone))
-    )
 
 
 # ---------------------------------------------------------------- inspection pack
@@ -284,7 +265,7 @@ def _moment(context: Context, text: str) -> dt.datetime:
 
 def _add_pack(routes: Routes, context: Context) -> None:
     def asked(request: Request) -> tuple[dt.date, dt.date]:
-        today, texts = today_of(remembered_kitchen(context.store)), request.query_params
+        today, texts = today_of(context.kitchen), request.query_params
         try:
             last = dt.date.fromisoformat(texts.get("to", "") or today.isoformat())
             first = dt.date.fromisoformat(
@@ -299,7 +280,7 @@ def _add_pack(routes: Routes, context: Context) -> None:
         return first, last
 
     def packed(request: Request) -> tuple[Kitchen, pack.Pack]:
-        kitchen, language = remembered_kitchen(context.store), context.language(request)
+        kitchen, language = context.kitchen, context.language(request)
         tr = translator(language)
         care = care_rows(context.store, kitchen, tr, language)
         return kitchen, pack.pack_of(context.store, kitchen, *asked(request), tr, care)
@@ -323,8 +304,8 @@ def _add_pack(routes: Routes, context: Context) -> None:
 
     @routes.get("/records/pack.zip")
     def archive(request: Request) -> Response:
-        tr = translator(context.language(request))
-        data = pack.csv_zip(context.store, remembered_kitchen(context.store), *asked(request), tr)
+        tr = context.tr(request)
+        data = pack.csv_zip(context.store, context.kitchen, *asked(request), tr)
         return Response(
             data,
             media_type="application/zip",

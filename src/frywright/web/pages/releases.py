@@ -12,9 +12,7 @@ from frywright.model.errors import FrywrightError
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import clock, is_count, show
 from frywright.rooms.fleet.arrivals import Arrival, leave_release, take_release, waiting
-from frywright.rooms.kitchen import remembered_kitchen
 from frywright.trial.predicted import Answerer, program_facts, show_facts
-from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.posted import Typed
 from frywright.web.routes import Routes
@@ -24,18 +22,17 @@ def router(context: Context) -> Routes:
     """Routes of the page."""
     routes = Routes()
 
-    def shown(request: Request, status: int = 200, **more: Any) -> Response:
-        kitchen = remembered_kitchen(context.store)
+    def shown(request: Request, **more: Any) -> Response:
+        kitchen = context.kitchen
         rows = [_row(context, request, kitchen, one) for one in waiting(context.store, kitchen)]
-        values = {"kitchen": kitchen, "rows": rows, "typed": {}, "problem": "", **more}
-        return context.render(request, "fleet/releases.html", status, room="desk", **values)
+        return context.render(request, "fleet/releases.html", room="desk", kitchen=kitchen, rows=rows, **more)
 
     def answer(request: Request, form: dict[str, str], act: Any) -> Response:
         text = form.get("number", "")
         try:
             act(int(text) if is_count(text) else 0)
         except FrywrightError as error:
-            return shown(request, error.http_status, typed=form, problem=context.explain(request, error))
+            return shown(request, typed=form, error=error)
         return RedirectResponse("/releases", 303)
 
     @routes.get("/releases")
@@ -57,7 +54,7 @@ def router(context: Context) -> Routes:
 
 def _row(context: Context, request: Request, kitchen: Kitchen, one: Arrival) -> dict[str, Any]:
     """One release in words: what it holds, what it changes, what is predicted of it here."""
-    tr, system = translator(context.language(request)), str(kitchen.site.units)
+    tr, system = context.tr(request), str(kitchen.site.units)
     told, program = one.item.fact, one.program
     known = kitchen.fryer(program.fryer).name if one.problem is None else program.fryer
     return {

@@ -2,17 +2,16 @@
 
 from __future__ import annotations
 
-import datetime as dt
 from typing import Any
 
 from fastapi import Request, Response
 from fastapi.responses import RedirectResponse
 from starlette.datastructures import UploadFile
 
+from frywright.model.business_day import day_typed
 from frywright.model.errors import FrywrightError, InputError
 from frywright.rooms.day import sales
 from frywright.rooms.day.sales_page import sales_page
-from frywright.rooms.kitchen import remembered_kitchen
 from frywright.web.app import Context
 from frywright.web.posted import Sent, Typed
 from frywright.web.routes import Routes
@@ -27,16 +26,15 @@ def router(context: Context) -> Routes:
 
 
 def _shown(
-    context: Context, request: Request, problem: str = "", status: int = 200, typed: Any = None
+    context: Context, request: Request, refused: FrywrightError | None = None, typed: Any = None
 ) -> Response:
-    kitchen = remembered_kitchen(context.store)
+    kitchen = context.kitchen
     return context.render(
         request,
         "day/sales.html",
-        status,
         room="day",
         kitchen=kitchen,
-        problem=problem,
+        error=refused,
         typed=typed or {},
         view=sales_page(context.store, kitchen),
     )
@@ -49,7 +47,7 @@ def _add_page(routes: Routes, context: Context) -> None:
 
     @routes.post("/day/sales")
     def upload(request: Request, form: Sent) -> Response:
-        kitchen, order, waits = remembered_kitchen(context.store), str(form.get("order", "")), []
+        kitchen, order, waits = context.kitchen, str(form.get("order", "")), []
         files = [file for file in form.getlist("file") if isinstance(file, UploadFile) and file.filename]
         try:
             if not files:
@@ -62,7 +60,7 @@ def _add_page(routes: Routes, context: Context) -> None:
                 kept, problem = sales.take_file(context.store, kitchen, file.file, name)
                 waits += [kept.fact.sha256] if problem else []
         except FrywrightError as error:
-            return _shown(context, request, context.explain(request, error), error.http_status)
+            return _shown(context, request, error)
         alone = f"/file/{waits[0]}" if waits and len(files) == 1 else ""
         return RedirectResponse(f"/day/sales{alone}", 303)
 
@@ -72,9 +70,9 @@ def _add_page(routes: Routes, context: Context) -> None:
             form[f"item_{n}"]: form.get(f"pieces_{n}", "") for n in range(len(form)) if f"item_{n}" in form
         }
         try:
-            sales.map_items(context.store, remembered_kitchen(context.store), told, form.get("who", ""))
+            sales.map_items(context.store, context.kitchen, told, form.get("who", ""))
         except FrywrightError as error:
-            return _shown(context, request, context.explain(request, error), error.http_status, told)
+            return _shown(context, request, error, told)
         return RedirectResponse("/day/sales#items", 303)
 
     @routes.post("/day/sales/leave")
@@ -85,19 +83,18 @@ def _add_page(routes: Routes, context: Context) -> None:
 
 def _add_columns(routes: Routes, context: Context) -> None:
     def shown(
-        request: Request, name: str, problem: str = "", status: int = 200, typed: Any = None
+        request: Request, name: str, refused: FrywrightError | None = None, typed: Any = None
     ) -> Response:
         file, looked = sales.preview_of(context.store, name)
         picked = list(getattr(file, "columns", None) or [])
         return context.render(
             request,
             "day/sales_columns.html",
-            status,
             room="day",
-            kitchen=remembered_kitchen(context.store),
+            kitchen=context.kitchen,
             file=file,
             preview=looked,
-            problem=problem,
+            error=refused,
             reason=getattr(file, "reason", ""),
             typed=typed or {f"column_{n}": role for n, role in enumerate(picked)},
         )
@@ -114,21 +111,14 @@ def _add_columns(routes: Routes, context: Context) -> None:
             day = form.get("day", "").strip()
             sales.pick_columns(
                 context.store,
-                remembered_kitchen(context.store),
+                context.kitchen,
                 name,
                 [form.get(f"column_{n}", "") for n in range(len(looked.header))],
-                _day(day) if day else None,
+                day_typed(day, "day") if day else None,
                 form.get("order", ""),
             )
         except FrywrightError as error:
             if isinstance(error, InputError) and error.field == "file":
                 raise
-            return shown(request, name, context.explain(request, error), error.http_status, form)
+            return shown(request, name, error, form)
         return RedirectResponse("/day/sales", 303)
-
-
-def _day(text: str) -> dt.date:
-    try:
-        return dt.date.fromisoformat(text)
-    except ValueError:
-        raise InputError("day", repr(text), "a day such as 2026-11-27") from None

@@ -20,7 +20,6 @@ from frywright.rooms.cook.settings import (
     sheet_pdf,
     typed_setting,
 )
-from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.posted import Typed
@@ -31,8 +30,8 @@ def router(context: Context) -> Routes:
     """Routes of the page."""
     routes = Routes()
 
-    def shown(request: Request, fryer: Fryer, kitchen: Kitchen, status: int = 200, **more: Any) -> Response:
-        tr = translator(context.language(request))
+    def shown(request: Request, fryer: Fryer, kitchen: Kitchen, **more: Any) -> Response:
+        tr = context.tr(request)
         values = {
             "kitchen": kitchen,
             "sheet": sheet(context.store, kitchen, fryer, tr),
@@ -41,21 +40,19 @@ def router(context: Context) -> Routes:
             "effects": EFFECTS,
             "wrong_rows": range(WRONG_ROWS),
             "caution": CAUTION,
-            "typed": {},
             "wrong": "",
-            "problem": "",
             **more,
         }
-        return context.render(request, "cook/settings.html", status, room="desk", **values)
+        return context.render(request, "cook/settings.html", room="desk", **values)
 
     @routes.get("/cook/settings")
     def page(request: Request, fryer: str = "") -> Response:
-        kitchen = remembered_kitchen(context.store)
+        kitchen = context.kitchen
         return shown(request, kitchen.fryer(fryer) if fryer else kitchen.fryers[0], kitchen)
 
     @routes.get("/cook/settings.pdf")
     def paper(request: Request, fryer: str = "") -> Response:
-        kitchen, language = remembered_kitchen(context.store), context.language(request)
+        kitchen, language = context.kitchen, context.language(request)
         found = kitchen.fryer(fryer) if fryer else kitchen.fryers[0]
         data = sheet_pdf(context.store, kitchen, found, language, translator(language))
         return Response(data, media_type="application/pdf")
@@ -65,12 +62,11 @@ def router(context: Context) -> Routes:
         try:
             change_setting(context.store, form)
         except InputError as error:
-            kitchen = remembered_kitchen(context.store)
+            kitchen = context.kitchen
             known = [f for f in kitchen.fryers if f.key == form.get("fryer")]
             box = error.box if isinstance(error, SettingRefused) else ""
-            told = {"typed": form, "wrong": box, "problem": context.explain(request, error)}
             fryer = known[0] if known else kitchen.fryers[0]
-            return shown(request, fryer, kitchen, error.http_status, **told)
+            return shown(request, fryer, kitchen, typed=form, wrong=box, error=error)
         return RedirectResponse(f"/cook/settings?fryer={form['fryer']}", 303)
 
     return routes

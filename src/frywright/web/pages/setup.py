@@ -20,13 +20,8 @@ from frywright.rooms.cook.own_day import day_typed, keep_day
 from frywright.rooms.cook.own_program import own_program, rows_of
 from frywright.rooms.cook.setup_read import Asked
 from frywright.rooms.demo import play_demo
-from frywright.rooms.kitchen import (
-    has_kitchen,
-    kitchen_text,
-    remember_kitchen,
-    remembered_kitchen,
-)
-from frywright.voice.tongue import explain, translator
+from frywright.rooms.kitchen import has_kitchen, kitchen_text, remember_kitchen
+from frywright.voice.tongue import explain
 from frywright.web.app import Context
 from frywright.web.posted import Sent, Typed, photo_of, texts_of
 from frywright.web.routes import Routes
@@ -60,9 +55,7 @@ def _add_kitchen(routes: Routes, context: Context) -> None:
         try:
             remember_kitchen(context.store, text, "kitchen.toml", reason)
         except (InputError, DataError) as error:
-            return _kitchen_page(
-                context, request, text, 422, reason=reason, problem=context.explain(request, error)
-            )
+            return _kitchen_page(context, request, text, reason=reason, error=error)
         return RedirectResponse("/cook/desk", 303)
 
     @routes.post("/cook/kitchen/measured")
@@ -72,17 +65,16 @@ def _add_kitchen(routes: Routes, context: Context) -> None:
             keep_measured(context.store, fryer, name, form, form.get("why", ""))
         except (InputError, DataError) as error:
             said = context.explain(request, error)
-            return _kitchen_page(
-                context, request, kitchen_text(context.store), error.http_status, typed=form, wrong=said
-            )
+            told = {"typed": form, "wrong": said, "status": error.http_status}
+            return _kitchen_page(context, request, kitchen_text(context.store), **told)
         return RedirectResponse("/cook/kitchen", 303)
 
 
-def _kitchen_page(context: Context, request: Request, text: str, status: int = 200, **more: Any) -> Response:
+def _kitchen_page(context: Context, request: Request, text: str, **more: Any) -> Response:
     """What the kitchen has, what to add, and its file."""
-    tr, place = translator(context.language(request)), None
+    tr, place = context.tr(request), None
     try:
-        place = remembered_kitchen(context.store) if has_kitchen(context.store) else None
+        place = context.kitchen if has_kitchen(context.store) else None
     except KeptKitchenError as error:
         more = {"problem": context.explain(request, error)} | more
     found = view.pairs(place) if place else []
@@ -95,13 +87,8 @@ def _kitchen_page(context: Context, request: Request, text: str, status: int = 2
         for f in (place.fryers if place else ())
     ]
     values = {"kitchen": place, "fryers": fryers, "text": text, "begun": work.unfinished(context.store)}
-    return context.render(
-        request,
-        "cook/kitchen.html",
-        status,
-        room="desk",
-        **{"problem": "", "reason": "", "typed": {}, "wrong": "", **values, **more},
-    )
+    values |= {"reason": "", "wrong": "", **more}
+    return context.render(request, "cook/kitchen.html", room="desk", **values)
 
 
 def _add_start(routes: Routes, context: Context) -> None:
@@ -121,7 +108,7 @@ def _add_start(routes: Routes, context: Context) -> None:
 def _add_first(routes: Routes, context: Context) -> None:
     @routes.get("/setup/first")
     def first(request: Request, fryer: str = "", product: str = "") -> Response:
-        place = remembered_kitchen(context.store)
+        place = context.kitchen
         found = [
             p
             for p in view.pairs(place)
@@ -138,28 +125,24 @@ def _add_own(routes: Routes, context: Context) -> None:
 
     @routes.post("/setup/own")
     def save(request: Request, form: Typed) -> Response:
-        place, language = remembered_kitchen(context.store), context.language(request)
+        place, language = context.kitchen, context.language(request)
         asked = Asked(place.site, form)
         try:
             program = own_program(place, asked)
         except InputError as error:
-            return _own_page(
-                context, request, form, error.http_status, problem=context.explain(request, error)
-            )
+            return _own_page(context, request, form, error=error)
         if program is None:
             system = str(place.site.units)
             wrong = {box: explain(error, language, system) for box, error in asked.wrong.items()}
-            return _own_page(context, request, form, 422, wrong=wrong)
+            return _own_page(context, request, form, status=422, wrong=wrong)
         if "name" in form:
             return save_program(context, request, place, program, form, "/setup/own")
         return ask_name(context, request, place, program, form, "/setup/own", None)
 
 
-def _own_page(
-    context: Context, request: Request, typed: Mapping[str, str], status: int = 200, **more: Any
-) -> Response:
+def _own_page(context: Context, request: Request, typed: Mapping[str, str], **more: Any) -> Response:
     """The boxes of a program that is cooked by already."""
-    place = remembered_kitchen(context.store)
+    place = context.kitchen
     fryer, product = place.fryer(typed.get("fryer", "")), place.product(typed.get("product", ""))
     values: dict[str, Any] = {
         "fryer": fryer,
@@ -169,51 +152,42 @@ def _own_page(
         "us": str(place.site.units) == "us",
         "setup": {"found": {}},
         "wrong": {},
-        "problem": "",
         **more,
     }
-    return context.render(request, "cook/setup_own.html", status, room="setup", **values)
+    return context.render(request, "cook/setup_own.html", room="setup", **values)
 
 
 def _add_day(routes: Routes, context: Context) -> None:
     @routes.get("/setup/day")
     def show(request: Request) -> Response:
-        return _day_page(context, request, day_typed(remembered_kitchen(context.store)))
+        return _day_page(context, request, day_typed(context.kitchen))
 
     @routes.post("/setup/day")
     def keep(request: Request, form: Typed) -> Response:
-        language, place = context.language(request), remembered_kitchen(context.store)
+        language, place = context.language(request), context.kitchen
         try:
             made, wrong = keep_day(context.store, form, form.get("reason", ""))
         except (InputError, DataError) as error:
-            said = context.explain(request, error)
-            return _day_page(context, request, form, error.http_status, problem=said)
+            return _day_page(context, request, form, error=error)
         if made is None:
             marks = {box: explain(e, language, str(place.site.units)) for box, e in wrong.items()}
-            return _day_page(context, request, form, 422, wrong=marks)
+            return _day_page(context, request, form, status=422, wrong=marks)
         return RedirectResponse("/day", 303)
 
 
-def _day_page(
-    context: Context, request: Request, typed: Mapping[str, str], status: int = 200, **more: Any
-) -> Response:
+def _day_page(context: Context, request: Request, typed: Mapping[str, str], **more: Any) -> Response:
     """The boxes of a kitchen's day."""
-    place = remembered_kitchen(context.store)
+    place = context.kitchen
     values: dict[str, Any] = {"kitchen": place, "typed": dict(typed), "setup": {"found": {}}, "wrong": {}}
-    values |= {"problem": "", "zones": sorted(available_timezones()), **more}
-    return context.render(request, "cook/setup_day.html", status, room="day", **values)
+    values |= {"zones": sorted(available_timezones()), **more}
+    return context.render(request, "cook/setup_day.html", room="day", **values)
 
 
 def _shown(
-    context: Context,
-    request: Request,
-    setup: work.Setup,
-    key: str,
-    status: int = 200,
-    **more: Any,
+    context: Context, request: Request, setup: work.Setup, key: str, status: int = 200, **more: Any
 ) -> Response:
     """A screen, with what is typed and what is wrong with it."""
-    language, tr = context.language(request), translator(context.language(request))
+    language, tr = context.language(request), context.tr(request)
     screen = setup.screen(key)
     keys = [s.key for s in setup.screens]
     found = {box: text for box, text in setup.found.items() if box in work.BOXES[key]}
@@ -275,7 +249,7 @@ def _add_screens(routes: Routes, context: Context) -> None:
 def _check_page(
     context: Context, request: Request, setup: work.Setup, status: int = 200, problem: str = ""
 ) -> Response:
-    tr = translator(context.language(request))
+    tr = context.tr(request)
     values = {
         "setup": setup,
         "lines": view.summary(setup, tr),
