@@ -38,14 +38,12 @@ def _column(rows: Sequence[Sequence[str]], i: int) -> list[str]:
     return [row[i].strip() if i < len(row) else "" for row in rows]
 
 
-def clock_of(rows: list[list[str]], shape: table.Shape, told: Mapping[str, str]) -> Clock:
-    """Where the time stands; a file without times is counted by the interval told, or by seconds.
-    Raises InputError: the interval told is impossible.
-    """
+def _timed(rows: list[list[str]], width_count: int) -> tuple[list[int], list[int], list[int]]:
+    """Columns of moments, of dates and of times of day."""
     both: list[int] = []
     dates: list[int] = []
     clocks: list[int] = []
-    for i in range(shape.width_count):
+    for i in range(width_count):
         found = [moments.read_moment(cell) for cell in _column(rows, i) if cell]
         known = [m for m in found if m is not None]
         if not found or len(known) < 0.6 * len(found):
@@ -56,6 +54,14 @@ def clock_of(rows: list[list[str]], shape: table.Shape, told: Mapping[str, str])
             both.append(i)
         else:
             (dates if dated > timed else clocks).append(i)
+    return both, dates, clocks
+
+
+def clock_of(rows: list[list[str]], shape: table.Shape, told: Mapping[str, str]) -> Clock:
+    """Where the time stands; a file without times is counted by the interval told, or by seconds.
+    Raises InputError: the interval told is impossible.
+    """
+    both, dates, clocks = _timed(rows, shape.width_count)
     if both:
         return Clock((both[0],), "moment")
     if clocks:

@@ -30,9 +30,19 @@ NO_WEIGHT = "The area factor needs weights before and after."
 NO_WEIGHT_DRIP = "The share of water let go needs weights before and after."
 
 
+def _lid_refusals(trials: Sequence[Trial], free: Sequence[str]) -> list[Note]:
+    """Why a lid's figures cannot be fitted."""
+    notes = []
+    if any(trial.gauge is None or trial.pressed is None for trial in trials):
+        notes.append(Note(kind="no_gauge", text=NO_GAUGE))
+    if not set(free) <= set(LID):
+        notes.append(Note(kind="apart", text=APART))
+    return notes
+
+
 def refusals(trials: Sequence[Trial], free: Sequence[str]) -> list[Note]:
     """Why this cannot be fitted, before trying."""
-    lid = any(name in LID for name in free)
+    lid = bool(set(LID) & set(free))
     probes = [] if lid else [(trial, probed) for trial in trials for probed in trial.probes]
     cuts = {probed.cut for _, probed in probes}
     notes = []
@@ -44,16 +54,12 @@ def refusals(trials: Sequence[Trial], free: Sequence[str]) -> list[Note]:
         notes += _holes(trial, probed)
     if any(trial.oil is None for trial in trials):
         notes.append(Note(kind="no_oil", text=NO_OIL))
-    if lid and any(trial.gauge is None or trial.pressed is None for trial in trials):
-        notes.append(Note(kind="no_gauge", text=NO_GAUGE))
-    if lid and not set(free) <= set(LID):
-        notes.append(Note(kind="apart", text=APART))
+    if lid:
+        notes += _lid_refusals(trials, free)
     weighed = any(trial.loss is not None or trial.weight is not None for trial in trials)
-    if "area_factor_n" in free and not weighed:
-        notes.append(Note(kind="no_weight", text=NO_WEIGHT))
-    if "drip_frac" in free and not weighed:
-        notes.append(Note(kind="no_weight", text=NO_WEIGHT_DRIP))
-    return notes
+    asked = {"area_factor_n": NO_WEIGHT, "drip_frac": NO_WEIGHT_DRIP}
+    missing = [] if weighed else [text for name, text in asked.items() if name in free]
+    return notes + [Note(kind="no_weight", text=text) for text in missing]
 
 
 def _holes(trial: Trial, probed: Probed) -> list[Note]:

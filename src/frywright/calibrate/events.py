@@ -167,7 +167,28 @@ def _loads(oil: Oil, heat: HeatState, story: Story) -> list[Load]:
     """Stretches with a load; a break that no crew could make is taken out, as are stretches too short to be
     one.
     """
-    spells: list[tuple[int, int, bool, bool]] = []  # first, last, overlapping, still in at the end
+    loads = []
+    for a, b, over, still in _joined(oil, _spells(oil, heat, story)):
+        drawn = float(np.nanmax(heat.drawn_k[a : b + 1]) - heat.drawn_k[a])
+        if drawn > LEAST_DRAW_K and (b - a) * oil.step_s > SHORTEST_LOAD_S:
+            loads.append(
+                Load(
+                    drop_s=(a if over else _settled(oil, heat, a)) * oil.step_s,
+                    lift_s=None if still else b * oil.step_s,
+                    overlapping=over,
+                    drawn_k=drawn,
+                )
+            )
+    return loads
+
+
+Spell = tuple[int, int, bool, bool]
+"""A stretch with a load: first, last, overlapping, still in at the end."""
+
+
+def _spells(oil: Oil, heat: HeatState, story: Story) -> list[Spell]:
+    """From each drop to what ended it."""
+    spells: list[Spell] = []
     start, overlapping = (0 if story.starts_loaded else None), False
     for place, kind in zip(story.places, story.kinds, strict=True):
         again = kind == Happened.JUMP and start is not None and _like_a_drop(oil, heat, start, int(place))
@@ -180,7 +201,12 @@ def _loads(oil: Oil, heat: HeatState, story: Story) -> list[Load]:
             start, overlapping = None, False
     if start is not None:
         spells.append((start, len(oil.temp_c) - 1, overlapping, True))
-    joined: list[tuple[int, int, bool, bool]] = []
+    return spells
+
+
+def _joined(oil: Oil, spells: list[Spell]) -> list[Spell]:
+    """Without the breaks that no crew could make."""
+    joined: list[Spell] = []
     for spell in spells:
         last = joined[-1] if joined else None
         if last and not spell[2]:
@@ -189,16 +215,4 @@ def _loads(oil: Oil, heat: HeatState, story: Story) -> list[Load]:
                 joined[-1] = (last[0], spell[1], last[2], spell[3])
                 continue
         joined.append(spell)
-    loads = []
-    for a, b, over, still in joined:
-        drawn = float(np.nanmax(heat.drawn_k[a : b + 1]) - heat.drawn_k[a])
-        if drawn > LEAST_DRAW_K and (b - a) * oil.step_s > SHORTEST_LOAD_S:
-            loads.append(
-                Load(
-                    drop_s=(a if over else _settled(oil, heat, a)) * oil.step_s,
-                    lift_s=None if still else b * oil.step_s,
-                    overlapping=over,
-                    drawn_k=drawn,
-                )
-            )
-    return loads
+    return joined

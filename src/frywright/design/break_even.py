@@ -81,8 +81,13 @@ def break_even(
     """
     for share in shares:
         if not LEAST_SHARE <= share <= 0.5:
-            most = {"low": Amount(LEAST_SHARE, "frac"), "high": Amount(0.5, "frac")}
-            raise InputError("share of loads that fail", Amount(share, "frac"), "{low} to {high}", **most)
+            raise InputError(
+                "share of loads that fail",
+                Amount(share, "frac"),
+                "{low} to {high}",
+                low=Amount(LEAST_SHARE, "frac"),
+                high=Amount(0.5, "frac"),
+            )
     program = plan.program.timed()
     if program.stages[main_stage(program)].duration_s is None:
         return ()

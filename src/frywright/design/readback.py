@@ -125,22 +125,24 @@ def likely_slip(wanted: str, found: str, others: Sequence[str], controller: Cont
             return "unit"
     if found in others and found != wanted:
         return "another stage's value"
-    if len(a) == len(b):
-        differing = [i for i in range(len(a)) if a[i] != b[i]]
-        if len(differing) == 1:
-            return "one digit"
-        if (
-            len(differing) == 2
-            and differing[1] - differing[0] == 1
-            and a[differing[0]] == b[differing[1]]
-            and a[differing[1]] == b[differing[0]]
-        ):
-            return "two digits swapped"
-    if len(a) == len(b) + 1 and any(a[:i] + a[i + 1 :] == b for i in range(len(a))):
+    return _slip_of_digits(a, b) or "another value, perhaps an old version"
+
+
+def _slip_of_digits(a: str, b: str) -> str:
+    """The slip of one key that turns the digits ``a`` into ``b``; empty where none does."""
+    differing = [i for i in range(len(a)) if a[i] != b[i]] if len(a) == len(b) else []
+    if len(differing) == 1:
+        return "one digit"
+    if a != b and any(a[:i] + a[i + 1] + a[i] + a[i + 2 :] == b for i in range(len(a) - 1)):
+        return "two digits swapped"
+    if _one_less(a, b):
         return "a digit left out"
-    if len(b) == len(a) + 1 and any(b[:i] + b[i + 1 :] == a for i in range(len(b))):
-        return "a digit too many"
-    return "another value, perhaps an old version"
+    return "a digit too many" if _one_less(b, a) else ""
+
+
+def _one_less(long: str, short: str) -> bool:
+    """Whether a text less one of its letters is the other."""
+    return any(long[:i] + long[i + 1 :] == short for i in range(len(long)))
 
 
 def compare(card: Sequence[Keyed], read: Sequence[str], controller: Controller) -> tuple[Mismatch, ...]:

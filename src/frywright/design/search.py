@@ -100,8 +100,8 @@ class Goals:
 
 def _within(name: str, value: float, low: float, high: float, unit: str) -> None:
     if not low <= value <= high:
-        ends = {"low": Amount(low, unit), "high": Amount(high, unit)}
-        raise InputError(name, Amount(value, unit), "{low} to {high}", **ends)
+        least, most = Amount(low, unit), Amount(high, unit)
+        raise InputError(name, Amount(value, unit), "{low} to {high}", low=least, high=most)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

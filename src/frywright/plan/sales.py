@@ -59,6 +59,10 @@ class SoldLine:
     kind: str = ""
 
 
+Sold = tuple[SoldLine, int, MenuItem]
+"""A line, the quarter hours it is spread over, and its item of the menu."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Sales:
     """What an export says. ``refused`` are lines with the reason why they are not used."""
@@ -365,42 +369,54 @@ def _take(row: table.Row, columns: _Columns, order: str, trade: Trade, lines: li
     return ""
 
 
+def _unmapped(lines: Iterable[SoldLine]) -> tuple[tuple[str, float], ...]:
+    """Items that are not on the menu and how many of each were sold, most first."""
+    found: dict[str, float] = defaultdict(float)
+    for line in lines:
+        found[line.item] += line.quantity_n
+    return tuple(sorted(found.items(), key=lambda x: -x[1]))
+
+
+def _catering(sold: Iterable[Sold]) -> tuple[tuple[dt.date, str, str, float], ...]:
+    """Pieces of catering by day, product and cut."""
+    found: dict[tuple[dt.date, str, str], float] = defaultdict(float)
+    for line, _, item in sold:
+        for part in item.parts:
+            found[line.date, part.product, part.cut] += part.count * line.quantity_n
+    return tuple((*key, count) for key, count in sorted(found.items()))
+
+
+def _add(day: Array, sold: Sold, start: float, place: Mapping[tuple[str, str], int]) -> None:
+    """Add what was sold to its day, series by quarter hour."""
+    (line, spread, item), width = sold, day.shape[1]
+    first = min(max(int((line.second_s - start) // STEP_S), 0), width - 1)
+    last = min(first + spread, width)
+    for part in item.parts:
+        for cut in {"", part.cut}:
+            day[place[part.product, cut], first:last] += part.count * line.quantity_n / (last - first)
+
+
 def pieces(sales: Iterable[Sales], trade: Trade, menu: Sequence[MenuItem]) -> History:
     """Pieces by series, business day and quarter hour.
 
     What was sold outside the day's hours counts to its first or last quarter hour. A refund takes its pieces
     back in its own quarter hour, never below zero.
     """
-    exports = list(sales)
-    lines = [(line, max(1, round(one.step_s / STEP_S))) for one in exports for line in one.lines]
-    by_name = {name: item for item in menu for name in item.names}
-    big = _catering_orders([line for line, _ in lines], by_name, trade)
-    dates = sorted({line.date for line, _ in lines})
+    named = _named(sales, menu)
+    known = [(line, spread, item) for line, spread, item in named if item is not None]
+    big = _catering_orders(known, trade)
+    dates = sorted({line.date for line, _, _ in named})
     index = {date: n for n, date in enumerate(dates)}
     series = sorted({(part.product, cut) for item in menu for part in item.parts for cut in ("", part.cut)})
     place = {key: n for n, key in enumerate(series)}
     start = STEP_S * (trade.start_s // STEP_S)
-    width = int(np.ceil((trade.closes_s - start) / STEP_S))
-    grid = np.zeros((len(series), len(dates), width))
-    unmapped: dict[str, float] = defaultdict(float)
-    catering: dict[tuple[dt.date, str, str], float] = defaultdict(float)
-    voided = 0.0
-    for line, spread in lines:
-        item = by_name.get(plain(line.item))
-        if item is None:
-            unmapped[line.item] += line.quantity_n
-            continue
-        apart = CATERING.search(line.kind) is not None or (line.order and (line.date, line.order) in big)
-        first = min(max(int((line.second_s - start) // STEP_S), 0), width - 1)
-        slots = slice(first, min(first + spread, width))
-        voided += max(0.0, -line.quantity_n)
-        for part in item.parts:
-            count = part.count * line.quantity_n
-            if apart:
-                catering[line.date, part.product, part.cut] += count
-                continue
-            for cut in {"", part.cut}:
-                grid[place[part.product, cut], index[line.date], slots] += count / (slots.stop - slots.start)
+    grid = np.zeros((len(series), len(dates), int(np.ceil((trade.closes_s - start) / STEP_S))))
+    catered: list[Sold] = []
+    for sold in known:
+        if CATERING.search(sold[0].kind) or (sold[0].date, sold[0].order) in big:
+            catered.append(sold)
+        else:
+            _add(grid[:, index[sold[0].date]], sold, start, place)
     grid = np.maximum(grid, 0.0)
     outages = _outages(grid[[n for n, (_, cut) in enumerate(series) if not cut]].sum(axis=0), start, trade)
     for n, low, high in outages:
@@ -410,20 +426,24 @@ def pieces(sales: Iterable[Sales], trade: Trade, menu: Sequence[MenuItem]) -> Hi
         dates=tuple(dates),
         start_s=start,
         pieces_n=grid,
-        unmapped=tuple(sorted(unmapped.items(), key=lambda x: -x[1])),
-        catering=tuple((*key, count) for key, count in sorted(catering.items())),
+        unmapped=_unmapped(line for line, _, item in named if item is None),
+        catering=_catering(catered),
         outages=tuple((dates[n], start + low * STEP_S, start + high * STEP_S) for n, low, high in outages),
-        voided_n=voided,
+        voided_n=sum(max(0.0, -line.quantity_n) for line, _, _ in known),
     )
 
 
-def _catering_orders(
-    lines: Sequence[SoldLine], by_name: Mapping[str, MenuItem], trade: Trade
-) -> set[tuple[dt.date, str]]:
+def _named(sales: Iterable[Sales], menu: Sequence[MenuItem]) -> list[tuple[SoldLine, int, MenuItem | None]]:
+    """Every line, the quarter hours it is spread over, and its item where the menu has it."""
+    by_name = {name: item for item in menu for name in item.names}
+    lines = [(line, max(1, round(one.step_s / STEP_S))) for one in sales for line in one.lines]
+    return [(line, spread, by_name.get(plain(line.item))) for line, spread in lines]
+
+
+def _catering_orders(known: Sequence[Sold], trade: Trade) -> set[tuple[dt.date, str]]:
     sizes: Counter[tuple[dt.date, str]] = Counter()
-    for line in lines:
-        item = by_name.get(plain(line.item))
-        if item is not None and line.order:
+    for line, _, item in known:
+        if line.order:
             sizes[line.date, line.order] += int(sum(part.count for part in item.parts) * line.quantity_n)
     return {key for key, size in sizes.items() if size >= trade.catering_count}
 

@@ -174,34 +174,43 @@ def _by_hour(text: bytes, name: str, day: dt.date | None) -> bytes | None:
     return None
 
 
+def _names_of(rows: Sequence[Sequence[str]], names: Sequence[int]) -> tuple[int, int | None]:
+    """The column of items, and that of dates where there is one. Of two columns of words the one that names
+    more is the item, the other its kind.
+    """
+    first = {n: _at(rows, 0, n) for n in names}
+    dated = next((n for n in names if _dated(first[n])), None) if len(names) > 1 else None
+    words = [n for n in names[::-1] if n != dated and not table.is_number(first[n])]
+    named = {n: len({_at([row], 0, n) for row in rows} - {""}) for n in words}
+    return max(words, key=named.__getitem__, default=names[-1]), dated
+
+
+def _between(row: Sequence[str], places: Sequence[int]) -> bool:
+    """Whether a line stands between lines of items: a word or two, and no count of an hour."""
+    filled = [cell for cell in row if cell]
+    return len(filled) <= 2 and not any(table.is_number(_at([row], 0, n)) for n in places)
+
+
 def _across(
     rows: Sequence[Sequence[str]], head: int, places: Sequence[int], name: str, day: dt.date | None
 ) -> bytes:
     """Hours along the top, an item in each line; a date stands in its own column, in a line between, above,
-    or in the file's name. A day may have its own line of hours. Of two columns of words the one that names
-    more is the item, the other its kind.
+    or in the file's name. A day may have its own line of hours.
     """
-    known = str(day or "") or _day_in([*rows[:head], [name]])
-    names = [n for n in range(places[0]) if n not in places]
-    dated = next((n for n in names if _dated(_at(rows, head + 1, n))), None) if len(names) > 1 else None
-    words = [n for n in names[::-1] if n != dated and not table.is_number(_at(rows, head + 1, n))]
-    named = {n: len({_at([row], 0, n) for row in rows[head + 1 :]} - {""}) for n in words}
-    item, hours = max(words, key=named.__getitem__, default=names[-1]), rows[head]
+    known, hours = str(day or "") or _day_in([*rows[:head], [name]]), rows[head]
+    item, dated = _names_of(rows[head + 1 :], [n for n in range(places[0]) if n not in places])
     lines = [["date", "time", "item", "quantity"]]
     for row in rows[head + 1 :]:
         if (again := _run(row)) and _at([row], 0, item) == hours[item]:
             places, hours = again, row
             continue
-        filled = [cell for cell in row if cell]
-        if len(filled) <= 2 and not any(n < len(row) and table.is_number(row[n]) for n in places):
+        if _between(row, places):
             known = _day_in([row]) or known
             continue
         known = _at([row], 0, dated) or known if dated is not None else known
-        title = row[item] if item < len(row) else ""
-        for n in places:
-            count = row[n] if n < len(row) else ""
-            if count and count not in ("0", "-"):
-                lines.append([known or _no_day(name), _hour(hours[n]), title, count])
+        title = _at([row], 0, item)
+        counts = [(n, row[n]) for n in places if n < len(row) and row[n] not in ("", "0", "-")]
+        lines += [[known or _no_day(name), _hour(hours[n]), title, count] for n, count in counts]
     return _written(lines)
 
 

@@ -131,6 +131,13 @@ def _steps(fryer: Fryer, plan: str) -> tuple[Mapping[str, Any], ...]:
     return tuple({**s, "needs": [n for n in s["needs"] if n in keys]} for s in steps)
 
 
+def _two_people(who: str, second: str, title: str) -> None:
+    """Refuse a step for two where nobody else did it or looked too, and confirmed that."""
+    if len(second) < 2 or second.lower() == who.lower():
+        raise InputError("second", repr(second), "another person, who did it or looked too", where=title)
+    confirmed(second)
+
+
 def sign_close(
     store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt.datetime | None = None
 ) -> Kept[CloseStepSigned]:
@@ -166,12 +173,8 @@ def sign_close(
     _gates(kitchen, plans, mine, step, told, moment)
     if key == "heat_off":
         _no_load_in(store, mine.fryer, day)
-    if step.get("people", 1) > 1 and (len(second) < 2 or second.lower() == who.lower()):
-        raise InputError(
-            "second", repr(second), "another person, who did it or looked too", where=step["title"]
-        )
     if step.get("people", 1) > 1:
-        confirmed(second)
+        _two_people(who, second, step["title"])
     value = _value(kitchen, step, str(values.get("value", "") or "").strip())
     if step.get("asks") == "oil_temp":
         check_cooled(

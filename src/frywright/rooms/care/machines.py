@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
+from typing import Any
 
 from frywright.catalog import load as catalog
 from frywright.ledger.facts.care import Reopened, StopUse
@@ -30,7 +32,7 @@ class Hazard:
     everyone_out: bool = False
 
 
-DOSE = {"least_m3": 0.001, "most_m3": 0.5, "low_kg_m3": 0.7, "high_kg_m3": 120.0}
+DOSE: Mapping[str, Any] = {"least_m3": 0.001, "most_m3": 0.5, "low_kg_m3": 0.7, "high_kg_m3": 120.0}
 """Water in a vat, and rates that labels print: 0.1 to 16 oz a gallon (own choice)."""
 ANY_HAZARD = "Turn it off at the breaker or gas stop, tag it, and call a qualified person."
 """What to do where somebody wrote a reason of their own."""

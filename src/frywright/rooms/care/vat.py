@@ -181,14 +181,14 @@ def _figures(kitchen: Kitchen, fryer: Fryer, what: str, text: str, after: bool) 
         return {"reading_pct": value, "peak": not after}
     if what in LOOKED_AT:
         name, most = LOOKED_AT[what]
-        value = _plain(kitchen.site, fryer, text, "a number from 0 to {most}", {"most": most})
+        value = _plain(kitchen.site, fryer, text, "a number from 0 to {most}", most=most)
         if not 0 <= value <= most:
             raise InputError("amount", repr(text), "a number from 0 to {most}", where=fryer.name, most=most)
         return {name: value}
     return {}
 
 
-def _plain(site: Site, fryer: Fryer, text: str, allowed: str, values: dict[str, Any] | None = None) -> float:
+def _plain(site: Site, fryer: Fryer, text: str, allowed: str, **values: Any) -> float:
     """A number without a unit; a text that is none is told what is wanted, one with two readings both."""
     try:
         return site.number(text, "amount")

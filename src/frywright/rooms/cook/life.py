@@ -99,6 +99,14 @@ class _Told:
         for item in store.facts(ProofsAsked):
             self.changed |= {(mark.name, mark.version): item.number for mark in item.fact.programs}
 
+    def _undone(self, program: Program) -> int:
+        """The newest entry that took a version's standing away, 0 where none did."""
+        key, read = (program.name, program.version), self.read.get(program.name)
+        back = [found[key].number for found in (self.failed, self.differed, self.retired) if key in found]
+        if read is not None and read.fact.version != program.version:
+            back.append(read.number)
+        return max([self.changed.get(key, 0), *back])
+
     def traces(self, kitchen: Kitchen, program: Program) -> Traces:
         """What is known of one version."""
         key = program.name, program.version
@@ -109,9 +117,6 @@ class _Told:
         saved = self.saved.get(key)
         road = "read" if facts.evidence == EvidenceKind.PROBE else "calibrated"
         later = self.saved.get((newest.name, newest.version))
-        back = [found[key].number for found in (self.failed, self.differed, self.retired) if key in found]
-        if read is not None and read.fact.version != program.version:
-            back.append(read.number)
         return Traces(
             saved=_mark(saved) or Mark(),
             origin=(saved.fact.origin or "") if saved else "",
@@ -132,7 +137,7 @@ class _Told:
             service=_mark(self.service.get(key), "who"),
             retired=_mark(retired, "who"),
             reason=retired.fact.reason if retired else "",
-            undone_number=max([self.changed.get(key, 0), *back]),
+            undone_number=self._undone(program),
             version=program.version,
             newer=(_mark(later) or Mark()) if newest.version > program.version else None,
         )

@@ -111,8 +111,8 @@ class Asked:
         def reads(text: str) -> float:
             value = self.site.read(text, dimension, called(box), bare)
             if not low <= value <= high:
-                values = {"low": Amount(low, unit), "high": Amount(high, unit)}
-                raise InputError(called(box), value, "{low} to {high}", unit=unit, **values)
+                ends = Amount(low, unit), Amount(high, unit)
+                raise InputError(called(box), value, "{low} to {high}", unit=unit, low=ends[0], high=ends[1])
             return value
 
         found: float | None = self.read(box, reads, needed)

@@ -19,7 +19,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.trade import Trade
 from frywright.plan.advice import Outlook, outlook
 from frywright.plan.forecast import Forecast, Forecaster, learned
-from frywright.plan.model import Day
+from frywright.plan.model import Day, Item
 from frywright.plan.pull import heads_for
 from frywright.plan.replay import Look, Par, Rule, draw_days, replay, replay_par
 from frywright.plan.sales import History
@@ -119,6 +119,12 @@ def mix_factor(
 # ---------------------------------------------------------------- the bench
 
 
+def _tried(item: Item, hold_s: float | None, trade: Trade) -> Item:
+    """An item with a hold life to try, where there is one."""
+    life = (hold_s or 0.0) / trade.slot_s
+    return item if hold_s is None else replace(item, hold_slots_count=max(1, int(life)), life_n=life)
+
+
 def bench_for(
     store: Store,
     kitchen: Kitchen,
@@ -151,11 +157,10 @@ def bench_for(
     places = {f.key: n for n, f in enumerate(kitchen.fryers)}
     built = [item_of(kitchen, sell, trade, places, notes, serving) for sell in kitchen.sells]
     mix = tuple(mix_factor(kitchen, history, sell.product)[0] for sell in kitchen.sells)
-    items = [replace(item, spread_n=float(s)) for (item, _), s in zip(built, forecast.spread_n, strict=True)]
-    for n, sell in enumerate(kitchen.sells):
-        if hold_s and sell.product in hold_s:
-            life = hold_s[sell.product] / trade.slot_s
-            items[n] = replace(items[n], hold_slots_count=max(1, int(life)), life_n=life)
+    items = [
+        _tried(replace(item, spread_n=float(spread)), (hold_s or {}).get(sell.product), trade)
+        for (item, _), spread, sell in zip(built, forecast.spread_n, kitchen.sells, strict=True)
+    ]
     weights = forecast.mean_n.sum(axis=1)
     cv = float((forecast.level_cv_frac * weights).sum() / max(weights.sum(), 1e-9))
     mean = history.by_slot(forecast.mean_n, trade) * np.array(mix)[:, None]

@@ -26,6 +26,7 @@ from frywright.model.business_day import business_time, local_time, usual_trade
 from frywright.model.errors import InputError, one_of
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
+from frywright.model.program import Program
 from frywright.model.tongues import Translate
 from frywright.model.units import is_count, show, show_below
 from frywright.rooms.clock import now
@@ -402,18 +403,10 @@ def _step_view(store: Store, kitchen: Kitchen, item: Kept[CaseStep], tr: Transla
     )
 
 
-def trace(store: Store, kitchen: Kitchen, product: str, bought: dt.datetime) -> Trace:
-    """Loads a guest's piece may have come from, with their chances, evidence and gaps.
-
-    A load counts when it lay on the shelf, within its hold life, when the guest's order was packed. The
-    oldest tray is taken first with a chance of four in five; the rest goes by the pieces of each tray. What
-    was sold and thrown away meanwhile is not known by tray, so the chances are rough, and that is said.
-    Raises InputError: an unknown product.
-    """
-    kitchen.product(product)
-    if not EARLIEST_YEAR <= bought.year <= LATEST_YEAR:
-        raise InputError("bought", f"{bought:%Y-%m-%d}", "a day between 2000 and 2100")
-    packed = bought - dt.timedelta(seconds=PACK_S)
+def _on_the_shelf(
+    store: Store, kitchen: Kitchen, product: str, packed: dt.datetime
+) -> list[tuple[dt.datetime, Kept[BoardTap], Program]]:
+    """Loads of a product within their hold life at a moment, by when they were lifted."""
     programs = [
         kitchen.program(n) for n in sorted({p.name for p in kitchen.programs if p.product == product})
     ]
@@ -426,7 +419,21 @@ def trace(store: Store, kitchen: Kitchen, product: str, bought: dt.datetime) -> 
         lifted = item.happened_at + dt.timedelta(seconds=sum(program.durations_s()) + program.drain_s)
         if lifted <= packed <= lifted + dt.timedelta(seconds=program.hold_life_s):
             found.append((lifted, item, program))
-    found.sort(key=lambda row: row[0])
+    return sorted(found, key=lambda row: row[0])
+
+
+def trace(store: Store, kitchen: Kitchen, product: str, bought: dt.datetime) -> Trace:
+    """Loads a guest's piece may have come from, with their chances, evidence and gaps.
+
+    A load counts when it lay on the shelf, within its hold life, when the guest's order was packed. The
+    oldest tray is taken first with a chance of four in five; the rest goes by the pieces of each tray. What
+    was sold and thrown away meanwhile is not known by tray, so the chances are rough, and that is said.
+    Raises InputError: an unknown product.
+    """
+    kitchen.product(product)
+    if not EARLIEST_YEAR <= bought.year <= LATEST_YEAR:
+        raise InputError("bought", f"{bought:%Y-%m-%d}", "a day between 2000 and 2100")
+    found = _on_the_shelf(store, kitchen, product, bought - dt.timedelta(seconds=PACK_S))
     total = sum(item.fact.pieces_count for _, item, _ in found)
     rows = []
     for n, (lifted, item, program) in enumerate(found):
@@ -452,15 +459,14 @@ def trace(store: Store, kitchen: Kitchen, product: str, bought: dt.datetime) -> 
             readings=readings,
         )
         rows.append(load)
-    gaps: list[str] = []
-    if not rows:
-        gaps.append(
-            "No load on record could have been on the shelf then: the board was not kept, or the time is"
-            " wrong."
-        )
-    if any(not r.readings for r in rows):
-        gaps.append("Loads without a reading stand among them.")
-    if any(not x.checked for r in rows for x in r.readings):
-        gaps.append("A thermometer had no valid check when it was read.")
-    gaps.append("Which tray a piece came from is not recorded; the chances rest on first in, first out.")
-    return Trace(product=product, bought=local_time(kitchen, bought), loads=tuple(rows), gaps=tuple(gaps))
+    doubts = {
+        "No load on record could have been on the shelf then: the board was not kept, or the time is"
+        " wrong.": not rows,
+        "Loads without a reading stand among them.": any(not r.readings for r in rows),
+        "A thermometer had no valid check when it was read.": any(
+            not x.checked for r in rows for x in r.readings
+        ),
+        "Which tray a piece came from is not recorded; the chances rest on first in, first out.": True,
+    }
+    gaps = tuple(text for text, so in doubts.items() if so)
+    return Trace(product=product, bought=local_time(kitchen, bought), loads=tuple(rows), gaps=gaps)

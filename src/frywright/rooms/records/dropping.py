@@ -54,8 +54,7 @@ def due_entries(store: Store, term: Term, years: int) -> Due:
     than any can have.
     """
     if not term.least_years <= years <= MOST_YEARS:
-        values = {"low": term.least_years, "high": MOST_YEARS}
-        raise InputError("years", years, "{low} to {high}", **values)
+        raise InputError("years", years, "{low} to {high}", low=term.least_years, high=MOST_YEARS)
     before = (now() - years * YEAR).astimezone(dt.UTC).date()
     found = _Sorting(store, term, before).found()
     kinds = sorted(Counter(item.entry.kind for item in found).items())

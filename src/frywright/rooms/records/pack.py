@@ -287,7 +287,7 @@ def pack_of(
     """
     told = gather(store, kitchen, first, last)
     every, numbers = cases(store), {e.number for e in told.of(CaseOpened)}
-    open_cases, within = [c for c in every if not c.closed], [c for c in every if c.opened.number in numbers]
+    within = [c for c in every if c.opened.number in numbers]
     limit, title = oil_limit_here(store, kitchen, last)
     anchor, why = _anchor(store, kitchen, told)
     place = place_named(store)
@@ -311,7 +311,7 @@ def pack_of(
         explained=explained(store, kitchen, first, last, tr),
         patterns=notes_of(kitchen, told, tr),
         cases=tuple(case_view(store, kitchen, c, tr) for c in within),
-        open_cases=len(open_cases),
+        open_cases=sum(not c.closed for c in every),
         rules=rule_rows(store, kitchen, last, tr),
         contractors=tuple(r for r in care if r.task in OUTSIDE),
         unreported=tuple(e.number for e in told.unreported),

@@ -173,30 +173,34 @@ def _failing(view: PackView, tr: Translate) -> Section:
     )
 
 
+def _case_rows(case: CaseView, tr: Translate) -> list[list[str]]:
+    """A case in its lines: what was found, every step, loads before it, and what stands in its way."""
+    state = tr("closed") if case.closed else tr("open")
+    about = " ".join(w for w in (case.product, case.fryer) if w)
+    pieces = f" ({case.pieces})" if case.pieces else ""
+    note = case.note if case.note != case.found else ""
+    found = [f"{tr(case.title)}: {case.found}", note, case.thermometer]
+    words = " · ".join(dict.fromkeys(w for w in found if w))
+    rows = [[str(case.number), case.at, f"{about}{pieces}", f"{words} · {state}", _two(case)]]
+    for step in case.steps:
+        done = " · ".join(w for w in (step.detail, step.note) if w)
+        rows.append(["", step.at, step.words, done, _two(step)])
+    for load in case.earlier:
+        if not load.decision or not case.closed:
+            words = tr(load.decision or "undecided")
+            rows.append(["", load.at, tr("earlier"), f"{load.pieces} {load.product}: {words}", ""])
+    if case.unknown_before:
+        rows.append(["", "", tr("earlier"), case.unknown_before, ""])
+    if case.missing and not case.closed:
+        rows.append(["", "", tr("Not before"), "; ".join(case.missing), ""])
+    return rows
+
+
 def _cases(view: PackView, tr: Translate) -> list[Section]:
     """Every case whole: what was found, every step with its time, who, who entered it."""
     if not view.cases:
         return [section(tr("Corrective actions: every one, whole"), [], [1], [], tr("None on record."))]
-    rows = []
-    for case in view.cases:
-        state = tr("closed") if case.closed else tr("open")
-        about = " ".join(w for w in (case.product, case.fryer) if w)
-        pieces = f" ({case.pieces})" if case.pieces else ""
-        note = case.note if case.note != case.found else ""
-        found = [f"{tr(case.title)}: {case.found}", note, case.thermometer]
-        words = " · ".join(dict.fromkeys(w for w in found if w))
-        rows.append([str(case.number), case.at, f"{about}{pieces}", f"{words} · {state}", _two(case)])
-        for step in case.steps:
-            done = " · ".join(w for w in (step.detail, step.note) if w)
-            rows.append(["", step.at, step.words, done, _two(step)])
-        for load in case.earlier:
-            if not load.decision or not case.closed:
-                words = tr(load.decision) if load.decision else tr("undecided")
-                rows.append(["", load.at, tr("earlier"), f"{load.pieces} {load.product}: {words}", ""])
-        if case.unknown_before:
-            rows.append(["", "", tr("earlier"), case.unknown_before, ""])
-        if case.missing and not case.closed:
-            rows.append(["", "", tr("Not before"), "; ".join(case.missing), ""])
+    rows = [row for case in view.cases for row in _case_rows(case, tr)]
     header = [tr(w) for w in ("case", "time", "load (pieces), step", "found, done", "by / entered by")]
     return [section(tr("Corrective actions: every one, whole"), header, [2, 4, 5, 10, 4], rows)]
 

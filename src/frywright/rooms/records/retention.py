@@ -47,8 +47,7 @@ def old_files(store: Store, years: int) -> Old:
     any file can have.
     """
     if not LEAST_YEARS <= years <= MOST_YEARS:
-        values = {"low": LEAST_YEARS, "high": MOST_YEARS}
-        raise InputError("years", years, "{low} to {high}", **values)
+        raise InputError("years", years, "{low} to {high}", low=LEAST_YEARS, high=MOST_YEARS)
     end = now() - years * YEAR
     gone, may, must = dropped_files(store), set[str](), set[str]()
     for site in store.sites():

@@ -58,8 +58,9 @@ def router(context: Context) -> Routes:
             mark, following = known().finish(state, request.cookies.get(STATE_COOKIE, ""), code, iss)
             token = sign_in_as(context.store, mark, request.cookies.get(SESSION_COOKIE, ""))
         except AccessError as error:
-            more = {"shared": False, "company": True, "next": "/"}
-            return context.render(request, "sign_in.html", room="", error=error, **more)
+            return context.render(
+                request, "sign_in.html", room="", error=error, shared=False, company=True, next="/"
+            )
         page = context.render(request, "company.html", room="", following=following)
         page.delete_cookie(STATE_COOKIE, path="/sign-in")
         keep_cookie(page, request, SESSION_COOKIE, token)

@@ -126,8 +126,8 @@ def router(context: Context) -> Routes:
         try:
             key, token = await_kitchen(context.store, form.get("name", ""), by)
         except InputError as error:
-            told = {"typed_site": form, "wrong_site": context.explain(request, error)}
-            return shown(request, error.http_status, **told)
+            wrong = context.explain(request, error)
+            return shown(request, status=error.http_status, typed_site=form, wrong_site=wrong)
         return shown(request, key=key, token=token)
 
     return routes

@@ -86,9 +86,10 @@ def _kitchen_page(context: Context, request: Request, text: str, **more: Any) ->
         }
         for f in (place.fryers if place else ())
     ]
-    values = {"kitchen": place, "fryers": fryers, "text": text, "begun": work.unfinished(context.store)}
-    values |= {"reason": "", "wrong": "", **more}
-    return context.render(request, "cook/kitchen.html", room="desk", **values)
+    more = {"begun": work.unfinished(context.store), "reason": "", "wrong": "", **more}
+    return context.render(
+        request, "cook/kitchen.html", room="desk", kitchen=place, fryers=fryers, text=text, **more
+    )
 
 
 def _add_start(routes: Routes, context: Context) -> None:
@@ -191,7 +192,7 @@ def _shown(
     screen = setup.screen(key)
     keys = [s.key for s in setup.screens]
     found = {box: text for box, text in setup.found.items() if box in work.BOXES[key]}
-    values = {
+    values: dict[str, Any] = {
         "setup": setup,
         "screen": screen,
         "key": key,
@@ -241,25 +242,26 @@ def _add_screens(routes: Routes, context: Context) -> None:
             made = work.keep(context.store, what, _count(form, "revision"))
         except (InputError, DataError, work.Overtaken) as error:
             setup = work.setup_of(context.store, what, context.language(request))
-            said = explain(error, context.language(request), str(setup.site.units))
-            return _check_page(context, request, setup, error.http_status, said)
+            return _check_page(context, request, setup, error)
         return RedirectResponse(f"/setup/first?fryer={quote(made.fryer)}&product={quote(made.product)}", 303)
 
 
 def _check_page(
-    context: Context, request: Request, setup: work.Setup, status: int = 200, problem: str = ""
+    context: Context, request: Request, setup: work.Setup, error: FrywrightError | None = None
 ) -> Response:
     tr = context.tr(request)
-    values = {
+    said = explain(error, context.language(request), str(setup.site.units)) if error else ""
+    values: dict[str, Any] = {
         "setup": setup,
         "lines": view.summary(setup, tr),
         "boiling": view.boiling_words(setup, tr) if setup.what == "kitchen" else "",
         "limits": view.limits_here(setup.site.jurisdiction, setup.site, tr)
         if setup.site.jurisdiction
         else (),
-        "problem": problem,
+        "problem": said,
+        "status": error.http_status if error else 200,
     }
-    return context.render(request, "cook/setup_check.html", status, room="setup", **values)
+    return context.render(request, "cook/setup_check.html", room="setup", **values)
 
 
 def _add_keeping(routes: Routes, context: Context) -> None:
