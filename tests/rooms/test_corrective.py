@@ -17,6 +17,7 @@ from fastapi.testclient import TestClient
 from frywright.ledger.store import Store
 from frywright.model.business_day import moment_of
 from frywright.model.errors import InputError
+from frywright.model.now import Harm
 from frywright.physics.steam import boiling_temp_c
 from frywright.rooms import hall
 from frywright.rooms.care import upkeep
@@ -25,7 +26,7 @@ from frywright.rooms.clock import now, played
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.readings import mend_reading, tell_probe
 from frywright.rooms.records import corrective, pack, pack_paper
-from frywright.rooms.records.now import now_lines
+from frywright.rooms.records.now import CASES_SHOWN, now_lines
 from frywright.rooms.records.open_cases import still_open
 from frywright.rooms.records.privacy import remove_name
 from frywright.rooms.thermometers import record_check
@@ -382,3 +383,27 @@ def test_a_re_probe_says_with_which_thermometer(store, kitchen):
     assert step(store, kitchen, case, "reprobe", temp="77 C", thermometer="T3").fact.meets
     shown = corrective.case_view(store, kitchen, corrective.case_of(store, case)).steps
     assert "T3" in shown[-1].detail and "corrected" in shown[1].detail
+
+
+def test_of_many_open_cases_the_newest_have_a_line_and_the_others_are_counted(store, kitchen):
+    """Nothing vanishes: lines and what they stand for are all open cases, and the list goes through them."""
+    numbers = [
+        corrective.open_case(store, kitchen, {"what": "hold", "words": f"hold too long {n}"}).number
+        for n in range(CASES_SHOWN + 3)
+    ]
+    step(store, kitchen, numbers[-1], "disposition", disposition="discarded")
+    step(store, kitchen, numbers[-1], "cause", cause="hold")
+    step(store, kitchen, numbers[-1], "closed")
+    still = numbers[-2::-1]
+    lines = [line for line in now_lines(store, kitchen) if line.harm is Harm.CASE]
+    assert [line.about for line in lines if line.act == "case"] == [str(n) for n in still[:CASES_SHOWN]]
+    assert [(line.act, line.values, line.count) for line in lines[CASES_SHOWN:]] == [
+        ("cases", {"count": 2.0}, 2)
+    ]
+    assert sum(line.count for line in lines) == len(still)
+    every, found = corrective.newest_lines, []
+    while more := every(store, kitchen, 5, before=found[-1] if found else None, still=True):
+        found += [line.number for line in more]
+        assert not any(line.closed for line in more)
+    assert found == still
+    assert [c.number for c in every(store, kitchen, 3, before=numbers[2])] == numbers[1::-1]

@@ -5,10 +5,13 @@ complaint, the pack.
 from __future__ import annotations
 
 import datetime as dt
+import re
 import sqlite3
+from collections import Counter
 
 from frywright.ledger.facts.day import DayNoted
 from frywright.ledger.facts.probing import LogKept
+from frywright.model.entry import row_hash
 from frywright.rooms import hall
 from frywright.web.pages import records
 
@@ -119,3 +122,46 @@ def test_trace_and_pack_refuse_nonsense_in_words(client):
         client.post("/records/case", data={"what": "hold", "words": "too cold for an hour"}).status_code
         == 200
     )
+
+
+def test_open_cases_are_listed_page_by_page_and_counted_on_the_first(client, store):
+    """What has no line of its own on the first page is one press away."""
+    for n in range(45):
+        client.post("/records/case", data={"what": "hold", "words": f"too cold for an hour {n}"})
+    first = client.get("/", params={"lang": "en"}).text
+    assert len(re.findall(r'href="/records/case/\d+"', first)) == 12
+    assert "Older cases that are open: 33." in first and "/records/probing?still=1#cases" in first
+    listed = client.get("/records/probing?still=1").text
+    numbers = [int(n) for n in re.findall(r"/records/case/(\d+)", listed)]
+    assert "Open cases" in listed and len(numbers) == 40
+    rest = re.search(r"/records/probing\?before=(\d+)&amp;still=1", listed)
+    assert rest and int(rest[1]) == numbers[-1]
+    older = client.get("/records/probing", params={"before": rest[1], "still": "1"}).text
+    numbers += [int(n) for n in re.findall(r"/records/case/(\d+)", older)]
+    assert len(set(numbers)) == 45 and "Older cases" not in older
+
+
+def test_a_look_walks_a_piece_of_the_chain_and_the_button_the_whole(client, store, monkeypatch):
+    """However long the record, a look reads no more of it; whoever asks for the whole need not load the page
+    again and again.
+    """
+    monkeypatch.setattr(records, "CHECKED_AT_ONCE", 4)
+    for n in range(20):
+        hall.write(store, LogKept(name=f"n{n}", sha256="0" * 64, size_bytes=1))
+    read = Counter()
+
+    def noted(*row):
+        read["rows"] += 1
+        return row_hash(*row)
+
+    monkeypatch.setattr("frywright.ledger.store.row_hash", noted)
+    for place in (4, 8):
+        assert f"Chain checked up to entry {place} of 21" in client.get("/records").text
+        assert read["rows"] == place
+    client.post("/records/check", data={"on": "1"}, follow_redirects=False)
+    assert read["rows"] == 21
+    page = client.get("/records").text
+    assert "Chain unbroken over 21 entries" in page and "Go on checking" not in page
+    monkeypatch.setattr(records, "CHECKED_S", -1.0)
+    client.post("/records/check", follow_redirects=False)
+    assert "Chain checked up to entry 8 of 21" in client.get("/records").text, "time was up after a piece"

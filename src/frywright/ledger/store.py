@@ -451,8 +451,9 @@ class Store:
         count, previous = point.number, point.hash
         told: Told | None = None
         while most is None or count < point.number + most:
+            size = READ_BLOCK if most is None else min(READ_BLOCK, point.number + most - count)
             later = sa.select(ENTRY).where(self._mine, ENTRY.c.number > count)
-            query = later.order_by(ENTRY.c.number).limit(READ_BLOCK)
+            query = later.order_by(ENTRY.c.number).limit(size)
             with self.looking() as connection:
                 block = connection.execute(query).all()
             for row in block:
@@ -470,7 +471,7 @@ class Store:
                         number=row.number,
                     )
                 previous = row.hash
-            if len(block) < READ_BLOCK:
+            if len(block) < size:
                 break
         return Point(number=count, hash=previous)
 

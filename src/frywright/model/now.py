@@ -34,6 +34,7 @@ class NowLine:
     text : a template filled from ``values``; numbers there are in inside units, named with them
     then : a second sentence, filled from the same values
     due_at : when it becomes due; None is now
+    count : so many things it stands for
     """
 
     harm: Harm
@@ -43,3 +44,4 @@ class NowLine:
     about: str = ""
     values: Mapping[str, float | str | tuple[str, ...]] = field(default_factory=dict)
     due_at: dt.datetime | None = None
+    count: int = 1

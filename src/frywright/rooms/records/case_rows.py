@@ -4,10 +4,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.probing import CaseOpened
+from frywright.model.business_day import local_time
 from frywright.model.findings import say
+from frywright.model.kitchen import Kitchen
 from frywright.model.tongues import Translate
 from frywright.model.units import show, show_below
+from frywright.rooms.standing import fryer_name, product_name
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -108,6 +112,20 @@ class Trace:
     bought: str
     loads: tuple[TracedLoad, ...]
     gaps: tuple[str, ...]
+
+
+def case_line(kitchen: Kitchen, opened: Kept[CaseOpened], closed: bool, tr: Translate) -> CaseLine:
+    """A case in a list."""
+    found = opened.fact
+    return CaseLine(
+        number=opened.number,
+        what=found.what,
+        fryer=fryer_name(kitchen, found.fryer),
+        product=product_name(kitchen, found.product),
+        found=found_words(found, str(kitchen.site.units), tr),
+        at=local_time(kitchen, opened.happened_at),
+        closed=closed,
+    )
 
 
 def found_words(found: CaseOpened, system: str, tr: Translate) -> str:

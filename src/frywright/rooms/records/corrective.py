@@ -42,10 +42,11 @@ from frywright.rooms.records.case_rows import (
     Trace,
     TracedLoad,
     TracedReading,
-    found_words,
+    case_line,
     shown_apart,
 )
-from frywright.rooms.standing import fryer_name, product_name
+from frywright.rooms.records.open_cases import closed_cases, still_open
+from frywright.rooms.standing import product_name
 from frywright.rooms.thermometers import corrected_c
 
 BY_HAND: tuple[Literal["hold", "thermometer", "complaint"], ...] = ("hold", "thermometer", "complaint")
@@ -334,22 +335,23 @@ def undecided(
     return missing
 
 
-def _line(kitchen: Kitchen, case: Case, tr: Translate) -> CaseLine:
-    found = case.found
-    return CaseLine(
-        number=case.opened.number,
-        what=found.what,
-        fryer=fryer_name(kitchen, found.fryer),
-        product=product_name(kitchen, found.product),
-        found=found_words(found, str(kitchen.site.units), tr),
-        at=local_time(kitchen, case.opened.happened_at),
-        closed=case.closed,
-    )
-
-
-def newest_lines(store: Store, kitchen: Kitchen, count: int, tr: Translate = str) -> list[CaseLine]:
-    """The newest cases as lines of a list, newest first."""
-    return [_line(kitchen, case, tr) for case in newest_cases(store, count)]
+def newest_lines(
+    store: Store,
+    kitchen: Kitchen,
+    count: int,
+    tr: Translate = str,
+    *,
+    before: int | None = None,
+    still: bool = False,
+) -> list[CaseLine]:
+    """The newest cases ``before`` a number as lines of a list, newest first; of the open ones with
+    ``still``.
+    """
+    done = closed_cases(store)
+    every = store.facts(CaseOpened, newest_first=True, after=before)
+    if still:
+        every = (item for item in still_open(store) if before is None or item.number < before)
+    return [case_line(kitchen, item, item.number in done, tr) for item in islice(every, count)]
 
 
 def case_view(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) -> CaseView:
@@ -359,7 +361,7 @@ def case_view(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) -
     loads = earlier_loads(store, kitchen, case)
     probe = case.last("reprobe")
     return CaseView(
-        **asdict(_line(kitchen, case, tr)),
+        **asdict(case_line(kitchen, case.opened, case.closed, tr)),
         pieces=found.pieces_count,
         thermometer=reading.fact.thermometer if reading else "",
         steps=tuple(_step_view(store, kitchen, item, tr) for item in case.steps),

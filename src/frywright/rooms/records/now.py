@@ -25,6 +25,9 @@ WORDS = {
     "complaint": "a guest complained",
 }
 CASE = "Case {number} is open: {what}. Decide the load and close it."
+CASES_SHOWN = 12
+"""Open cases with a line of their own, the newest (own choice)."""
+MORE_CASES = "Older cases that are open: {count}. Decide each load and close them."
 DOUBT = "{thermometer} failed its check. Loads that it read and are in doubt: {count}. Open a case."
 UNPROBED = "{fryer} dropped {product} today and nobody has probed a piece of it. Probe the coldest."
 NO_THERMOMETER = "No thermometer was ever checked here. Check one in ice water or boiling water."
@@ -56,6 +59,7 @@ def _kind(opened: CaseOpened) -> str:
 
 
 def _cases(store: Store) -> list[NowLine]:
+    still = still_open(store)
     found = [
         NowLine(
             harm=Harm.CASE,
@@ -64,8 +68,12 @@ def _cases(store: Store) -> list[NowLine]:
             text=CASE,
             values={"number": float(item.number), "what": WORDS[item.fact.what]},
         )
-        for item in still_open(store)
+        for item in still[:CASES_SHOWN]
     ]
+    more = len(still) - CASES_SHOWN
+    if more > 0:
+        told = {"count": float(more)}
+        found.append(NowLine(harm=Harm.CASE, act="cases", text=MORE_CASES, values=told, count=more))
     newest = store.newest_by(CaseOpened, _kind).get("thermometer")
     last = newest.number if newest else 0
     for item in store.current_facts(LookedBack):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Hashable, Mapping
 from weakref import WeakKeyDictionary
 
 from frywright.ledger.facts.fact import Kept
@@ -17,10 +18,15 @@ def still_open(store: Store) -> list[Kept[CaseOpened]]:
     newest = tuple(next(store.facts(cls, newest_first=True), None) for cls in (CaseOpened, CaseStep))
     known = _OPEN.get(store)
     if known is None or any(a is not b for a, b in zip(known[0], newest, strict=True)):
-        closed = store.newest_by(CaseStep, _closing)
+        closed = closed_cases(store)
         found = [e for e in store.facts(CaseOpened, newest_first=True) if e.number not in closed]
         known = _OPEN[store] = newest, found
     return list(known[1])
+
+
+def closed_cases(store: Store) -> Mapping[Hashable, Kept[CaseStep]]:
+    """What closed each case, by the number of the case."""
+    return store.newest_by(CaseStep, _closing)
 
 
 def _closing(step: CaseStep) -> int | None:

@@ -82,7 +82,9 @@ class Lookout:
             return None
         store = self.context.store.at(here.key)
         try:
-            harms = Counter(line.harm for line in gather(store, remembered_kitchen(store)))
+            harms = Counter[Harm]()
+            for line in gather(store, remembered_kitchen(store)):
+                harms[line.harm] += line.count
             found = Looked(counts={key: sum(harms[h] for h in of) for key, _, of in COLUMNS})
         except FrywrightError as error:  # such as entries of a newer program
             found = Looked(counts={}, problem=error)

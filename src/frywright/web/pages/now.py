@@ -75,6 +75,7 @@ ACTS = {
     "oil_reading": Act("/care?vat={about}#vat-{about}", "/care/oil", "Read the oil"),
     "care": Act("/care/fryers#f-{about}", "/care/fryers/done", "Sign it"),
     "case": Act("/records/case/{about}", "/records/case/{number}", "Open the case"),
+    "cases": Act("/records/probing?still=1#cases", "/records/case/{number}", "See them"),
     "open_case": Act("/records/probing", "/records/case", "Open a case"),
     "reading": Act("/records/probing", "/records/probing", "Probe a piece"),
     "check": Act("/cook/probes", "/cook/probes/check", "Check it"),
@@ -162,7 +163,8 @@ def _is_due(line: NowLine) -> bool:
 
 
 def _order(line: NowLine) -> tuple[Any, ...]:
-    return line.harm, line.due_at is not None, line.due_at or now(), line.act, line.about
+    """Lines of one act stay in the order of their room: the newest case first."""
+    return line.harm, line.due_at is not None, line.due_at or now(), line.act
 
 
 def _grouped(lines: Iterable[NowLine]) -> list[list[NowLine]]:

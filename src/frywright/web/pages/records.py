@@ -7,6 +7,7 @@ from __future__ import annotations
 import datetime as dt
 import json
 from itertools import islice
+from time import monotonic
 from typing import Any
 
 from fastapi import Request, Response
@@ -33,7 +34,9 @@ from frywright.web.posted import Typed
 from frywright.web.routes import Routes
 from frywright.web.written import view_json
 
-SHOWN, CHECKED_AT_ONCE, PACK_DAYS = 100, 2_000, 30
+SHOWN, CASES_SHOWN, PACK_DAYS = 100, 40, 30
+CHECKED_AT_ONCE, CHECKED_S = 1_000, 2.0
+"""Entries of the chain that a look at the page walks, and how long its button goes on (own choices)."""
 
 
 class Chain:
@@ -61,6 +64,13 @@ class Chain:
             self.whole_count, self.whole_hash = self.point.number, self.point.hash
             self.whole_at = f"{now():%Y-%m-%d %H:%M} UTC"
             self.point = Point()
+
+    def go_on(self) -> None:
+        """Walk on to the end, as long as somebody waits who asked for it."""
+        until = monotonic() + CHECKED_S
+        self.step()
+        while self.point.number and not self.broken and monotonic() < until:
+            self.step()
 
     def restart(self) -> None:
         """Begin from the first entry."""
@@ -110,8 +120,10 @@ def _add_entries(routes: Routes, context: Context, chain: Chain) -> None:
         )
 
     @routes.post("/records/check")
-    def again() -> Response:
-        chain.restart()
+    def check(form: Typed) -> Response:
+        if not form.get("on"):
+            chain.restart()
+        chain.go_on()
         return RedirectResponse("/records", 303)
 
     _add_entry(routes, context)
@@ -181,6 +193,10 @@ def probe_page(
 ) -> Response:
     """The page of probing, with what was typed and what is wrong with it."""
     kitchen, tr = context.kitchen, context.tr(request)
+    before, still = request.query_params.get("before", ""), bool(request.query_params.get("still", ""))
+    cases = corrective.newest_lines(
+        context.store, kitchen, CASES_SHOWN, tr, before=int(before) if is_count(before) else None, still=still
+    )
     return context.render(
         request,
         "records/probing.html",
@@ -191,7 +207,9 @@ def probe_page(
         typed=typed or {},
         told=told,
         traced=traced,
-        cases=corrective.newest_lines(context.store, kitchen, 40, tr),
+        cases=cases,
+        still=still,
+        older=cases[-1].number if len(cases) == CASES_SHOWN else 0,
     )
 
 
