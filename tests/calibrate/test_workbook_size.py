@@ -1,4 +1,6 @@
-"""A workbook is measured before it is unpacked, by its sheets and by nothing else in it."""
+"""A workbook is measured before it is unpacked, by its sheets and by nothing else in it; one that was made to
+harm its reader ends a process of its own.
+"""
 
 from __future__ import annotations
 
@@ -8,7 +10,7 @@ import zipfile
 import pytest
 
 from frywright.model.errors import DataError
-from frywright.tables.sheet import _measured
+from frywright.tables.sheet import _measured, text_of
 
 FAR = b'<c r="XFD1048576"/>'
 """The last cell a sheet can have (ECMA-376, part 1: 16,384 columns by 1,048,576 rows)."""
@@ -42,3 +44,61 @@ def test_an_archive_of_something_else_is_refused():
         book.writestr("letter.txt", b"Dear all")
     with pytest.raises(DataError, match="no workbook"):
         _measured(found.getvalue(), "log.xlsx")
+
+
+MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main"
+OFFICE = "http://schemas.openxmlformats.org/officeDocument/2006/relationships"
+PACKAGE = "http://schemas.openxmlformats.org/package/2006"
+TYPES = (
+    f'<Types xmlns="{PACKAGE}/content-types">'
+    f'<Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/>'
+    '<Override PartName="/xl/workbook.xml" ContentType='
+    '"application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml"/></Types>'
+)
+
+
+def linked(links: str) -> str:
+    return f'<Relationships xmlns="{PACKAGE}/relationships">{links}</Relationships>'
+
+
+def opened(sheet: str, rows: str, shared: str = "") -> bytes:
+    """A whole workbook (ECMA-376, part 1): its sheet under a name, and texts that cells share."""
+    named = {"worksheet": sheet, "sharedStrings": "sharedStrings.xml"}
+    links = "".join(
+        f'<Relationship Id="{kind}" Type="{OFFICE}/{kind}" Target="{to}"/>' for kind, to in named.items()
+    )
+    top = f'<Relationship Id="a" Type="{OFFICE}/officeDocument" Target="xl/workbook.xml"/>'
+    parts = {
+        "[Content_Types].xml": TYPES,
+        "_rels/.rels": linked(top),
+        "xl/_rels/workbook.xml.rels": linked(links),
+        "xl/workbook.xml": f'<workbook xmlns="{MAIN}" xmlns:r="{OFFICE}"><sheets><sheet name="a" sheetId="1"'
+        ' r:id="worksheet"/></sheets></workbook>',
+        f"xl/{sheet}": f'<worksheet xmlns="{MAIN}"><sheetData>{rows}</sheetData></worksheet>',
+        "xl/sharedStrings.xml": f'<sst xmlns="{MAIN}"><si><t>{shared}</t></si></sst>',
+    }
+    return workbook(**{name: text.encode() for name, text in parts.items()})
+
+
+SHARES = '<c t="s"><v>0</v></c>'
+
+
+def test_a_workbook_is_read():
+    """Numbers, and texts that cells share; the same under any name of its sheet."""
+    rows = f"<row>{SHARES}<c><v>2</v></c></row><row>{SHARES}</row>"
+    for sheet in ("worksheets/sheet1.xml", "s.xml"):
+        assert text_of(opened(sheet, rows, "wing"), "till.xlsx") == b"wing\t2\nwing\t"
+
+
+@pytest.mark.parametrize(
+    ("rows", "shared"),
+    [
+        ('<row><c r="A1"><v>1</v></c></row><row><c r="XFD1048576"><v>1</v></c></row>', ""),
+        (f"<row>{SHARES * 2000}</row>", "a" * 1_000_000),
+    ],
+    ids=["a far cell in a sheet where none is looked for", "a long text that all cells share"],
+)
+def test_a_workbook_made_to_harm_is_refused_and_nobody_else_is_hurt(rows, shared):
+    """Its reader asks for half a terabyte, or for two gigabytes of text: it ends, this process goes on."""
+    with pytest.raises(DataError, match="cannot be read"):
+        text_of(opened("s.xml", rows, shared), "till.xlsx")

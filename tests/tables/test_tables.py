@@ -9,7 +9,7 @@ import pytest
 
 from frywright.model.errors import DataError
 from frywright.tables.moments import Moment, date_order, day_number, read_moment
-from frywright.tables.sheet import _cell, _measured, _sheet_measured, is_workbook
+from frywright.tables.sheet import _measured, _sheet_measured, is_workbook
 from frywright.tables.table import (
     LONGEST_LINE,
     Lines,
@@ -20,6 +20,7 @@ from frywright.tables.table import (
     shape_of,
     split,
 )
+from frywright.tables.workbook import _cell
 
 LOG = "Time;Oil °C;Core °C\n" + "".join(f"10:00:{s:02d};170,{s % 10};{4 + s},5\n" for s in range(30))
 

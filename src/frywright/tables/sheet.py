@@ -1,19 +1,21 @@
 """A workbook (XLSX) as text: its fullest sheet, one line a row, tabs between the cells.
 
 A workbook is a zip that anybody may have made, so its size, rows and columns are measured before it is
-opened: a cell named far away would make the reader hold all the empty ones before it.
+opened: a cell named far away would make the reader hold all the empty ones before it. What that does not
+see, such as one long text that thousands of cells share, ends a process of its own.
 """
 
 from __future__ import annotations
 
-import datetime as dt
 import io
 import re
+import subprocess
+import sys
 import zipfile
-from typing import Any
 
 from frywright.model.errors import DataError
 from frywright.model.findings import Problem
+from frywright.tables import workbook
 
 MOST_BYTES, MOST_CELLS, MOST_FILES = 64 * 1024 * 1024, 3_000_000, 2_000
 """Bounds of a workbook unpacked (own choice): a year of a till's lines is a tenth of it."""
@@ -30,18 +32,17 @@ def text_of(data: bytes, name: str) -> bytes:
     """The fullest sheet of a workbook as UTF-8 text. Raises DataError: no workbook, one with a password, or
     one beyond the bounds.
     """
-    from python_calamine import CalamineWorkbook
-
     _measured(data, name)
     try:
-        book = CalamineWorkbook.from_filelike(io.BytesIO(data))
-        sheets = [book.get_sheet_by_index(n).to_python() for n in range(len(book.sheet_names))]
-    except Exception as error:  # the library's own errors share no base
+        words = [sys.executable, "-P", "-m", workbook.__name__]
+        done = subprocess.run(
+            words, input=data, capture_output=True, timeout=2 * workbook.READ_S, check=False
+        )
+    except (subprocess.TimeoutExpired, OSError) as error:
         raise _refused(name, "the workbook cannot be read") from error
-    best = max(
-        sheets, key=lambda rows: sum(cell not in ("", None) for row in rows for cell in row), default=[]
-    )
-    return "\n".join("\t".join(_cell(cell) for cell in row) for row in best).encode()
+    if done.returncode:
+        raise _refused(name, "the workbook cannot be read")
+    return done.stdout
 
 
 def _measured(data: bytes, name: str) -> None:
@@ -75,14 +76,3 @@ def _refused(name: str, what: str) -> DataError:
     return DataError(
         [Problem(what=what, remedy="Save one sheet as CSV, or as XLSX without a password.", file=name)]
     )
-
-
-def _cell(value: Any) -> str:
-    """A cell as text that the readers of tables know."""
-    if isinstance(value, dt.datetime):
-        return value.strftime("%Y-%m-%d %H:%M:%S") if value.time() != dt.time() else value.date().isoformat()
-    if isinstance(value, dt.timedelta):
-        return f"{int(value.total_seconds()) // 3600:02d}:{int(value.total_seconds()) // 60 % 60:02d}"
-    if isinstance(value, float) and value.is_integer():
-        return str(int(value))
-    return " ".join(str(value).split()) if value is not None else ""
