@@ -13,7 +13,7 @@ import pytest
 import sqlalchemy as sa
 from examples.postgres import new_database
 
-from frywright.ledger.export import csv_table, json_lines
+from frywright.ledger.export import csv_table, inert, json_lines
 from frywright.ledger.store import Point, Store
 from frywright.model.entry import GENESIS, Entry, canonical, chain_hash, stamp
 from frywright.model.errors import InputError, RecordError
@@ -240,6 +240,24 @@ def test_exports(store):
     assert json.loads(lines.getvalue())["payload"] == {"set_c": 165.0}
     csv_table(store.entries(), table)
     assert "'=1+1" in table.getvalue()
+
+
+@pytest.mark.parametrize(
+    ("text", "kept"),
+    [
+        ("=1+1", "'=1+1"),
+        ("@SUM(A1)", "'@SUM(A1)"),
+        ("\t=1", "\t'=1"),
+        ("two lines\n+1", "two lines\n'+1"),
+        ("Kim;=1+1", "Kim;'=1+1"),
+        ("\uff1d1+1", "'\uff1d1+1"),
+        ("Kim; 3 = three, 4-5", "Kim; 3 = three, 4-5"),
+        ("", ""),
+    ],
+)
+def test_what_a_spreadsheet_would_run_has_a_quote_before_it(text, kept):
+    """Wherever it splits a line, by country: behind a semicolon, a tab or a line break as well."""
+    assert inert(text) == kept
 
 
 def test_impossible_entries_are_refused():

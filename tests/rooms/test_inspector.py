@@ -10,6 +10,7 @@ import datetime as dt
 import io
 import re
 import zipfile
+from dataclasses import replace
 
 import pytest
 
@@ -325,6 +326,11 @@ def test_a_contractors_report_is_attached_and_travels_with_the_pack(store, kitch
     assert not any("report attached" in g for g in view_of(store, kitchen, first=day, last=day).gaps)
     with zipfile.ZipFile(io.BytesIO(pack.csv_zip(store, kitchen, day, day))) as archive:
         assert archive.read(f"reports/{kept.number}-certificate 9.pdf") == PDF
+    sent = hall.write(
+        store, replace(kept.fact, name="../../../etc/x.pdf")
+    )  # as a site may send it its office
+    with zipfile.ZipFile(io.BytesIO(pack.csv_zip(store, kitchen, day, day))) as archive:
+        assert f"reports/{sent.number}-x.pdf" in archive.namelist()
     for bad, number in ((b"MZ a program", done.number), (PDF, 1)):
         with pytest.raises(InputError):
             reports.attach_report(store, number, "x.pdf", io.BytesIO(bad), "Ana")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import csv
+import re
 from collections.abc import Iterable
 from typing import TextIO
 
@@ -20,7 +21,10 @@ COLUMNS = (
     "previous_hash",
     "hash",
 )
-RISKY = ("=", "+", "-", "@", "\t", "\r")
+RISKY = re.compile(r"(^|[;\t\r\n])(?=[=+\-@\uff1d\uff0b\uff0d\uff20])")
+"""Where a spreadsheet may begin a formula: in front of a text, and behind what spreadsheets of some countries
+split or break a line at; by a wide sign too, which some read as the narrow one (common practice, no source).
+"""
 
 
 def as_row(item: Recorded) -> dict[str, object]:
@@ -40,6 +44,11 @@ def as_row(item: Recorded) -> dict[str, object]:
     }
 
 
+def inert(text: str) -> str:
+    """A text with a quote before whatever a spreadsheet would run as a formula."""
+    return RISKY.sub(r"\1'", text)
+
+
 def json_lines(entries: Iterable[Recorded], out: TextIO) -> int:
     """Write one JSON object a line; returns how many."""
     count = 0
@@ -50,14 +59,12 @@ def json_lines(entries: Iterable[Recorded], out: TextIO) -> int:
 
 
 def csv_table(entries: Iterable[Recorded], out: TextIO) -> int:
-    """Write a CSV table; text that a spreadsheet would run as a formula gets a leading quote."""
+    """Write a CSV table; what a spreadsheet would run as a formula gets a quote before it."""
     writer = csv.DictWriter(out, COLUMNS)
     writer.writeheader()
     count = 0
     for item in entries:
         count += 1
         row = {k: canonical(v) if isinstance(v, dict) else v for k, v in as_row(item).items()}
-        writer.writerow(
-            {k: "'" + v if isinstance(v, str) and v.startswith(RISKY) else v for k, v in row.items()}
-        )
+        writer.writerow({k: inert(v) if isinstance(v, str) else v for k, v in row.items()})
     return count

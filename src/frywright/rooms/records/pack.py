@@ -16,7 +16,7 @@ from zoneinfo import ZoneInfo
 from frywright.catalog import load as catalog
 from frywright.ledger.anchors import Anchor, anchor_or_why
 from frywright.ledger.attachments import attachments_of
-from frywright.ledger.export import RISKY
+from frywright.ledger.export import inert
 from frywright.ledger.facts.care import ReportAttached
 from frywright.ledger.facts.columns import cell, heading
 from frywright.ledger.facts.day import GapExplained
@@ -36,6 +36,7 @@ from frywright.rooms.records.case_rows import CaseView
 from frywright.rooms.records.corrective import case_view, cases
 from frywright.rooms.records.coverage import Covered, covered
 from frywright.rooms.records.gathered import Gathered, checked_line, gaps, gather, notes_of
+from frywright.rooms.records.reports import file_name
 from frywright.rooms.records.rules import rule_rows
 from frywright.rooms.records.sheets import OUTSIDE, SHEETS, Sheet
 from frywright.rooms.standing import CareRow, fryer_name, oil_limit_here, product_name, stopped
@@ -137,7 +138,7 @@ def tables(
 
 def csv_zip(store: Store, kitchen: Kitchen, first: dt.date, last: dt.date, tr: Translate = str) -> bytes:
     """Every row of every table as CSV in one archive, gaps and their explanations, the anchor, and the
-    reports attached. A text that a spreadsheet would run as a formula gets a leading quote.
+    reports attached. What a spreadsheet would run as a formula gets a quote before it.
     """
     told, out = gather(store, kitchen, first, last), io.BytesIO()
     anchor, why = _anchor(store, kitchen, told)
@@ -152,7 +153,7 @@ def csv_zip(store: Store, kitchen: Kitchen, first: dt.date, last: dt.date, tr: T
         for item in told.of(ReportAttached):
             try:
                 with attachments_of(store).open(item.fact.sha256) as stream:
-                    archive.writestr(f"reports/{item.number}-{item.fact.name}", stream.read())
+                    archive.writestr(f"reports/{item.number}-{file_name(item.fact.name)}", stream.read())
             except RecordError as error:
                 archive.writestr(f"reports/{item.number}-missing.txt", error.say(tr) + "\n")
     return out.getvalue()
@@ -164,7 +165,7 @@ def _write_csv(
     text = io.StringIO()
     writer = csv.writer(text)
     writer.writerow(header)
-    writer.writerows([[f"'{c}" if c.startswith(RISKY) else c for c in row] for row in rows])
+    writer.writerows([[inert(cell) for cell in row] for row in rows])
     archive.writestr(name, text.getvalue())
 
 

@@ -52,6 +52,11 @@ def attach_report(store: Store, number: int, name: str, stream: BinaryIO, who: s
             "a PDF or a picture (JPEG, PNG, GIF, WebP) of up to 12 MB",
         )
     sha256, size = keep_file(store, io.BytesIO(data), "report")
-    plain = ODD.sub("_", PurePath(name.replace("\\", "/")).name).strip(" .")[:80] or "report"
-    fact = ReportAttached(of_number=number, name=plain, sha256=sha256, size_bytes=size, who=who.strip()[:80])
+    named, who = file_name(name), who.strip()[:80]
+    fact = ReportAttached(of_number=number, name=named, sha256=sha256, size_bytes=size, who=who)
     return write(store, fact)
+
+
+def file_name(name: str) -> str:
+    """The name of a report as a file of any folder may have it."""
+    return ODD.sub("_", PurePath(name.replace("\\", "/")).name).strip(" .")[:80] or "report"
