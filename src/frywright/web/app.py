@@ -435,9 +435,17 @@ def _refusal(request: Request) -> Response | None:
     if request.headers.get("authorization", "").startswith("Bearer "):
         return _too_large(request)  # a token is no cookie: no page of others can send it
     origin = request.headers.get("origin") or request.headers.get("referer") or ""
-    if urlsplit(origin).netloc != request.headers.get("host"):
+    if _host_of(origin) != request.headers.get("host"):
         return _turned_away(request, 403, "Origin", "Writes are taken from this page only.")
     return _too_large(request)
+
+
+def _host_of(address: str) -> str | None:
+    """Host and port of an address; None where it is none."""
+    try:
+        return urlsplit(address).netloc or None
+    except ValueError:  # such as half an IPv6 address
+        return None
 
 
 def _too_large(request: Request) -> Response | None:
