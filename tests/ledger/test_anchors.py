@@ -152,6 +152,14 @@ def test_an_anchor_of_the_first_form_still_holds(tmp_path):
         anchors.compare(store, anchors.read_anchors(FIRST_FORM.replace(" 66 ", " 65 ")))
 
 
+def test_a_name_with_letters_that_nobody_sees_is_read_back(path):
+    """As they come along where a name is copied from elsewhere: a soft hyphen, an escape, a turned line."""
+    store = Store.file(path, now)
+    made = anchors.anchored(store, store.last(), now(), "East\u00ad\x1b[1m\u202eGate\nSouth")
+    assert anchors.read_anchors(made.text) == [made]
+    assert made.name == "East [1m Gate South"
+
+
 @pytest.mark.parametrize("name", ["East Gate", "Pollo frito «Ñandú» 24/7", "鶏" * 40, "-", ""])
 def test_an_anchor_names_its_kitchen(path, name):
     """Whatever its letters; a long one is cut so that paper keeps it on one line."""

@@ -169,7 +169,7 @@ def anchored(store: Store, head: Point, at: dt.datetime, name: str = "") -> Anch
     key = signing_key(store)
     unsigned = Anchor(
         kitchen=store.site,
-        name=_short(" ".join(name.split())),
+        name=_short(" ".join("".join(c if c.isprintable() else " " for c in name).split())),
         number=head.number,
         hash=head.hash,
         at=at.replace(microsecond=0),
