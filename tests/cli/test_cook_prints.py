@@ -8,6 +8,7 @@ import json
 import re
 from contextlib import closing
 from math import ceil, floor
+from pathlib import Path
 
 import pytest
 from typer.testing import CliRunner
@@ -75,6 +76,16 @@ def test_a_cook_in_words_is_the_cook_in_json(run):
     assert f"Heat into the oil: {cook['heat_kwh']:.2f} kWh" in said
     assert f"Yield, of breaded weight: {100 * cook['yield_frac']:.1f} %" in said
     assert "°F" not in said
+
+
+@pytest.mark.parametrize("name", ["wings [new]", "wings [/bold] :fire: [red]", "{count} %s [link=x]"])
+def test_names_in_brackets_are_printed_as_they_are(run, tmp_path, name):
+    """They are no style of the terminal, no picture and no place to be filled."""
+    path = tmp_path / "named.toml"
+    path.write_text(Path(bench(path)).read_text("utf-8").replace('"wings left"', f'"{name}"'), "utf-8")
+    assert flat(run("cook", "simulate", "--program", name, on=str(path))).startswith(f"{name} v1 · Left")
+    unknown = run("cook", "prove", "--program", "x", "--samples", "8", on=str(path), code=2)
+    assert f"one of: {name}." in unknown
 
 
 def test_no_head_of_a_column_is_cut_off(run, monkeypatch):

@@ -68,14 +68,14 @@ def simulate(
         print_view(shop, view)
 
 
-def facts_lines(facts: FactsShown) -> list[str]:
-    """Two lines: what is predicted, and what is proven."""
+def facts_lines(facts: FactsShown) -> list[tuple[str, str]]:
+    """Two lines, each with its head: what is predicted, and what is proven."""
     sign = "▼" if facts.short else {"over": "▲"}.get(facts.state, "◇")
     head = " ".join(part for part in (sign, facts.word.upper(), facts.amount) if part)
     shape = "●" if facts.proven else "○"
     return [
-        f"[bold]{head}[/bold]  {facts.predicted}",
-        f"[bold]{shape} {facts.proven_word.upper()}[/bold]  {facts.evidence}",
+        (head, f"  {facts.predicted}"),
+        (f"{shape} {facts.proven_word.upper()}", f"  {facts.evidence}"),
     ]
 
 
@@ -94,20 +94,34 @@ def write_chart(shop: Shop, view: CookView, path: Path) -> None:
     write_file(path, svg(cook_spec(view.picture, words)).encode(), "--chart")
 
 
+class Words:
+    """Words on the terminal, as they are: brackets in a name are no style, and no word is a picture."""
+
+    def __init__(self) -> None:
+        from rich.console import Console
+
+        self.print = Console(highlight=False, markup=False, emoji=False).print
+
+    def headed(self, head: str, rest: str, style: str = "bold") -> None:
+        """A line whose head stands out."""
+        from rich.text import Text
+
+        self.print(Text.assemble((head, style), rest))
+
+
 def print_view(shop: Shop, view: CookView) -> None:
     """A view on the terminal: verdict first, then pieces, sums and notes."""
-    from rich.console import Console
     from rich.table import Table
 
-    console = Console(highlight=False)
+    console = Words()
     head, load = view.program, view.load
-    console.print(f"[bold]{head.name}[/bold] v{head.version} · {head.fryer}")
+    console.headed(head.name, f" v{head.version} · {head.fryer}")
     console.print(f"{head.product} · {load.count} × {load.unit} ({load.mass}) · {view.altitude}\n")
     for line in facts_lines(view.facts):
-        console.print(line)
+        console.headed(*line)
     console.print(view.headline.sentence)
     if view.lid:
-        console.print(f"[bold]{shop.tr('LID')} {view.lid.word.upper()}[/bold]  {view.lid.sentence}")
+        console.headed(f"{shop.tr('LID')} {view.lid.word.upper()}", f"  {view.lid.sentence}")
     console.print(view.clock.sentence)
     table = Table(box=None, pad_edge=False, header_style="bold")
     for name in (
@@ -130,7 +144,7 @@ def print_view(shop: Shop, view: CookView) -> None:
         console.print(f"  {row.name}: {row.value}")
     console.print()
     for note in view.notes:
-        console.print(f"[dim]{shop.tr('note')}[/dim] {note.text}")
+        console.headed(shop.tr("note"), f" {note.text}", "dim")
 
 
 @command(app, kitchen=True, engine=True)
@@ -162,6 +176,7 @@ def prove(
     if (most := shop.number(heads, "--heads")) is not None:
         found = replace(found, load_heads=most)
     share = shop.read(break_even, "fraction", "--break-even", "pct")
+    seed = None if seed is None else shop.seed(seed)
     with working(shop.tr("Proving"), quiet=shop.as_json) as progress:
         answer = prove_program(place, found, samples=samples, seed=seed, progress=progress)
     rows = _break_even(shop, found, share) if share is not None else ()
@@ -186,13 +201,11 @@ def _break_even(shop: Shop, program: Program, share: float) -> tuple[BreakEvenRo
 
 def print_proof(shop: Shop, proof: ProofView) -> None:
     """A proof on the terminal: sentence, cuts, what moves it, lowest corners."""
-    from rich.console import Console
-
     from frywright.trial.proof import FACTOR_WORDS
 
-    console = Console(highlight=False)
+    console = Words()
     for line in facts_lines(proof.facts):
-        console.print(line)
+        console.headed(*line)
     console.print(f"{proof.sentence}\n")
     for cut in proof.cuts:
         shop.say("  {name}: {meets} meet, at least {bound}, worst margin {worst}", cut)

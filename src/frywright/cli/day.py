@@ -8,7 +8,7 @@ from typing import Any
 
 import typer
 
-from frywright.cli.shop import Shop, command, read_file, read_words
+from frywright.cli.shop import Shop, command, read_file, read_words, write_file
 from frywright.model.plain import plain
 
 app = typer.Typer()
@@ -237,7 +237,7 @@ def plan(
         raise SystemExit(1 if found.broken else 0)
     view = plan_view(bench, morning(bench), kitchen, shop.tr)
     if picture is not None:
-        picture.write_text(svg(gantt(view)), "utf-8")
+        write_file(picture, svg(gantt(view)).encode(), "--picture")
     if shop.json(view):
         return
     for note in view.notes:
@@ -363,6 +363,7 @@ def board(
 
     if play and practice is None:
         raise InputError("--play", "a real day", "a practice day: add --practice 7")
+    practice = None if practice is None else shop.seed(practice, "--practice")
     opened, kitchen, bench = _bench(shop, date if practice is not None else "")
     live = Board(store=opened, kitchen=kitchen, bench=bench, practice=practice, serving=bench.serving)
     if play:

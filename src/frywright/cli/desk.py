@@ -98,7 +98,7 @@ def design(
         hottest_c=shop.read(hottest, "temperature", "--hottest") or 0.0,
     )
     with working(shop.tr("Designing"), quiet=shop.as_json) as progress:
-        effort = Effort(stages=stages, seed=seed, progress=progress)
+        effort = Effort(stages=stages, seed=shop.seed(seed), progress=progress)
         found, proof = design_program(place, product, fryer, goals, effort)
         made, told = found.recommended.program, design_view(found, proof, system, shop.tr)
         if row is not None:
@@ -172,7 +172,7 @@ def transfer(
             load_heads=shop.number(heads, "--heads"),
             unit_mass_kg=shop.read(bird, "mass", "--bird"),
         )
-        effort = Effort(stages=stages, seed=seed, progress=progress)
+        effort = Effort(stages=stages, seed=shop.seed(seed), progress=progress)
         found, proof = transfer_program(place, place.program(program), target, effort)
     told = transfer_view(found, proof, shop.units, shop.tr)
     if shop.as_json:

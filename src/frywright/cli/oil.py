@@ -6,7 +6,7 @@ from pathlib import Path
 
 import typer
 
-from frywright.cli.shop import Shop, command
+from frywright.cli.shop import Shop, command, write_file
 from frywright.cli.spoken import BARE
 from frywright.model.plain import plain
 
@@ -227,7 +227,7 @@ def moves(shop: Shop, out: Path = typer.Option(None, help="PDF of the oil map to
 
     opened, kitchen = shop.both
     if out is not None:
-        out.write_bytes(oil_map_pdf(opened, kitchen, shop.language, shop.tr))
+        write_file(out, oil_map_pdf(opened, kitchen, shop.language, shop.tr))
     view = rotation_view(kitchen, vat_states(opened, kitchen), shop.tr)
     if shop.json(view):
         return

@@ -226,7 +226,7 @@ def anchor(
     if picture is not None:
         write_file(picture, code_svg(made.text).encode(), "--picture")
     if out is not None:
-        older = out.read_text("utf-8") if out.exists() else ""
+        older = _text_of(out) if out.exists() else ""
         write_file(out, f"{older}{text}\n".encode(), "--out")
     told = {
         "anchor": made.text,

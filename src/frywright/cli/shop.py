@@ -189,6 +189,18 @@ class Shop:
             return None
         return self.site.number(text, name) if self.site is not None else read_number(text, name)
 
+    def seed(self, number: int, name: str = "--seed") -> int:
+        """A seed of random numbers as typed.
+
+        Raises
+        ------
+        InputError
+            It is below 0: no row of random numbers begins there.
+        """
+        if number < 0:
+            raise InputError(name, number, "0 or more")
+        return number
+
     def confirm(self, second: str) -> None:
         """Let the second of two people confirm here with a PIN or password of their own, where the store has
         accounts. Asked before the act, so that nobody waits for the record meanwhile.

@@ -45,6 +45,8 @@ WEAK_HEATER_FRAC, LOW_OIL_FRAC = 0.85, 0.95
 KEPT_LOADS, MOST_KEPT = 4096, 64
 """Proofs of so many loads are kept, so many of them: in a sweep many sites ask the same numbers. A mark costs
 a twentieth of the march (measured)."""
+MOST_SAMPLES = 1_000_000
+"""A hundred times what a bound of 99.97 % takes; more would only fill the memory (own choice)."""
 FACTORS_STREAM, WEIGHTS_STREAM = 1, 2
 """Random numbers of one seed that have nothing to do with each other."""
 HEAVY_QUANTILE_Z = 1.6448536269514722  # 95 % point of the normal distribution
@@ -187,8 +189,8 @@ def draw(spread: Spread, count: int, seed: int) -> Array:
     """Random points in the ranges, each drawn without regard to the others, (count, factors); same seed, same
     points.
     """
-    if count < 1:
-        raise InputError("samples", count, "1 or more")
+    if not 1 <= count <= MOST_SAMPLES:
+        raise InputError("samples", count, "1 to {most}", most=MOST_SAMPLES)
     low, high = (np.array([getattr(spread, name)[i] for name in FACTORS]) for i in (0, 1))
     points = np.random.default_rng((seed, FACTORS_STREAM)).random((count, len(FACTORS)))
     return np.asarray(low + points * (high - low))

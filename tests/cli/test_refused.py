@@ -1,0 +1,69 @@
+"""What a command cannot do it says in words: where it may not write, numbers it cannot take."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from typer.testing import CliRunner
+
+from frywright.cli.main import app
+from frywright.rooms.day import day
+
+
+@pytest.fixture
+def said(place):
+    """Runs a command on the store: its code, and what it printed on one line."""
+
+    def run(*typed, code=0):
+        got = CliRunner().invoke(app, [*typed, "--store", place])
+        assert got.exit_code == code, got.output
+        return " ".join(got.output.split())
+
+    return run
+
+
+@pytest.mark.parametrize(
+    "typed",
+    [
+        ("day", "plan", "--picture", "no/folder.svg"),
+        ("oil", "moves", "--out", "no/folder.pdf"),
+        ("care", "wall", "--out", "no/folder.pdf"),
+        ("records", "anchor", "--out", "no/folder.txt"),
+        ("records", "anchor", "--picture", "no/folder.svg"),
+    ],
+)
+def test_a_place_that_cannot_be_written_is_named(said, typed, monkeypatch):
+    """And nothing is a fault of ours."""
+    monkeypatch.setattr(day, "_tuned_bench", lambda bench, kitchen: bench)
+    if typed[0] == "day":
+        said("day", "sales")
+    line = said(*typed, code=2)
+    assert f"{typed[2]} is {typed[3]}; it must be a place that can be written" in line
+
+
+def test_an_anchor_is_added_to_no_file_of_another_kind(said):
+    """A picture is left as it is."""
+    Path("a.png").write_bytes(b"\x89PNG\r\n\xff")
+    assert "a.png cannot be read" in said("records", "anchor", "--out", "a.png", code=5)
+    assert Path("a.png").read_bytes() == b"\x89PNG\r\n\xff"
+
+
+@pytest.mark.parametrize(
+    ("typed", "option"),
+    [
+        (("cook", "prove", "s.db", "--program", "wedges cedar"), "--seed"),
+        (("cook", "design", "s.db", "--product", "tenders", "--fryer", "cedar"), "--seed"),
+        (("cook", "transfer", "s.db", "--program", "wedges cedar", "--fryer", "dogwood"), "--seed"),
+        (("day", "board"), "--practice"),
+    ],
+)
+def test_a_seed_below_nothing_is_refused(said, typed, option):
+    """No row of random numbers begins there."""
+    assert f"{option} is -1; it must be 0 or more." in said(*typed, f"{option}=-1", code=2)
+
+
+def test_more_loads_than_memory_are_refused(said):
+    """Before any is drawn."""
+    asked = ("cook", "prove", "s.db", "--program", "wedges cedar", "--samples")
+    assert "samples is 1000001; it must be 1 to 1000000." in said(*asked, "1000001", code=2)
