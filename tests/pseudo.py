@@ -11,6 +11,7 @@ from pathlib import Path
 
 from frywright.ledger.anchors import LINE as ANCHOR
 from frywright.model.kitchen import Kitchen
+from frywright.voice.tongue import singulars
 
 PLAIN = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ"
 ALIKE = "áþçðéſğħíĵķļµñóþœŕšťúüøžýźÁßÇÐÉŦĞĤÍĴĶĻΜÑÓÞŒŔŠŤÚÜØŽÝŹ"
@@ -30,8 +31,10 @@ def write_language(home: Path, texts: list[str]) -> None:
     folder = home / KEY
     folder.mkdir(parents=True)
     folder.joinpath("language.toml").write_text(f'name = "{pseudo(NAME)}"\ndecimal = "."\n', "utf-8")
-    lines = [f"msgid {_quoted(t)}\nmsgstr {_quoted(pseudo(t))}\n" for t in texts]
+    one = singulars()
+    lines = [_entry(t, one.get(t, "")) for t in texts if t not in one.values()]
     head = 'msgid ""\nmsgstr ""\n"Content-Type: text/plain; charset=UTF-8\\n"\n'
+    head += '"Plural-Forms: nplurals=2; plural=(n != 1);\\n"\n'
     folder.joinpath("frywright.po").write_text("\n".join([head, *lines]), "utf-8")
 
 
@@ -76,6 +79,14 @@ def english(texts: Iterable[str], own: set[str]) -> dict[str, list[str]]:
         if left:
             found[text[:160]] = left
     return found
+
+
+def _entry(text: str, one: str) -> str:
+    """A text and its translation, with both forms where one reads otherwise."""
+    if not one:
+        return f"msgid {_quoted(text)}\nmsgstr {_quoted(pseudo(text))}\n"
+    forms = f"msgstr[0] {_quoted(pseudo(one))}\nmsgstr[1] {_quoted(pseudo(text))}\n"
+    return f"msgid {_quoted(one)}\nmsgid_plural {_quoted(text)}\n{forms}"
 
 
 def _quoted(text: str) -> str:

@@ -153,7 +153,7 @@ def test_records_commands(tmp_path, demo):
     again = ("records", "import", str(tmp_path / "e.jsonl"), "--store")
     told = frywright(*again, str(tmp_path / "t.db"), "--json")
     assert json.loads(told.stdout) == {"ok": True, "entries": 1}
-    assert frywright(*again, str(tmp_path / "u.db")).stdout == "1 entries, chain unbroken.\n"
+    assert frywright(*again, str(tmp_path / "u.db")).stdout == "1 entry, chain unbroken.\n"
     missing = frywright("records", "verify", str(tmp_path / "no.db"))
     assert missing.returncode == 5
     assert "No store" in missing.stderr

@@ -186,7 +186,9 @@ def test_a_practice_day_that_was_played_is_told(said, monkeypatch):
     monkeypatch.setattr(rounds, "play_day", played)
     day_played = ("day", "board", "--practice", "8", *FRIDAY, "--play", "--down", "birch@17:40")
     line = said(*day_played)
-    assert line.startswith("12:00 Drop two heads into Alder 0 loads, 0 filter turns, 0 pieces thrown away: ")
+    assert line.startswith(
+        "12:00 Drop two heads into Alder Loads: 0. Filter turns: 0. Pieces thrown away: 0."
+    )
     told = json.loads(said(*day_played, "--json"))
     assert (told["ok"], told["told"][0]["at"], told["drops_count"]) == (True, "12:00", 0)
     assert asked == [(8, "birch@17:40")] * 2

@@ -413,7 +413,7 @@ def test_a_hash_kept_elsewhere_is_looked_for(place):
         head = store.last()
     verify = ["records", "verify", place, "--expect"]
     good = CliRunner().invoke(app, [*verify, f"{head.number}:{head.hash[:8].upper()}"])
-    assert (good.exit_code, "1 entries, chain unbroken" in good.output) == (0, True)
+    assert (good.exit_code, "1 entry, chain unbroken" in good.output) == (0, True)
     for kept, says in (("1:00000000", "is not the one"), ("9:00000000", "is not the one")):
         bad = CliRunner().invoke(app, [*verify, kept])
         assert (bad.exit_code != 0, says in " ".join(bad.output.split())) == (True, True)

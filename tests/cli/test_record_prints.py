@@ -45,22 +45,22 @@ def head(place) -> str:
 def test_copies_say_what_is_in_them(run, place, tmp_path):
     """A backup, the store it is brought back into, and the store made of exported lines: one head."""
     assert run("records", "backup", "b.zip") == (
-        "b.zip: 1 entries, 0 files, read back and checked."
+        "b.zip: entries 1, files 0, read back and checked."
         " Accounts, devices, birthdays and drafts are not in it."
     )
     back = ("records", "restore", "b.zip")
-    assert run(*back, on="back.db") == "back.db: 1 entries, 0 files, chain unbroken."
+    assert run(*back, on="back.db") == "back.db: entries 1, files 0, chain unbroken."
     (tmp_path / "lines.jsonl").write_text(
         CliRunner().invoke(app, ["records", "export", place]).stdout, "utf-8"
     )
-    assert run("records", "import", "lines.jsonl", on="lines.db") == "1 entries, chain unbroken."
+    assert run("records", "import", "lines.jsonl", on="lines.db") == "1 entry, chain unbroken."
     assert head("back.db") == head("lines.db") == head(place)
     assert run(*back, "--json", on="again.db")["last_hash"] == head(place)
 
 
 def test_a_chain_is_walked_and_told(run, place):
     """How long it is, its head, and what was found beside it."""
-    assert "1 entries, chain unbroken, checked " in run("records", "verify", place)
+    assert "1 entry, chain unbroken, checked " in run("records", "verify", place)
     assert run("records", "verify", place).endswith(f"last hash {head(place)}")
     told = run("records", "verify", place, "--json")
     assert (told["entries"], told["last_hash"], told["dropped"], told["guarded"]) == (1, head(place), 0, True)
@@ -122,9 +122,9 @@ def test_what_would_go_at_the_end_of_its_time(run, place):
     due = run("records", "drop-entries", "sales", "9", "--json")
     assert (due["count"], due["kinds"], due["dropped"]) == (0, {}, False)
     said = run("records", "drop-entries", "sales", "9")
-    assert said.startswith("0 entries of before ") and "would be dropped" in said
+    assert said.startswith("Entries of before ") and "that would be dropped: 0. Ask" in said
     files = run("records", "drop", "9")
-    assert files.startswith("0 files of before ") and "(0.0 MB) would be dropped" in files
+    assert files.startswith("Files of before ") and "that would be dropped: 0 (0.0 MB)." in files
     assert run("records", "drop", "9", "--json")["dropped"] is False
     before = head(place)
     run("records", "drop", "9", "--really", "--who", "Ana", "--reason", "old", code=2)

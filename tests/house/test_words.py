@@ -8,12 +8,14 @@ from functools import cache
 from pathlib import Path
 
 import pytest
+from babel.messages.pofile import read_po
 
 from frywright.model import errors
 from frywright.model.errors import FrywrightError, spoken
 from frywright.physics import ranges
+from frywright.voice.tongue import singulars
 from tests.house.source import FILES, ROOT, nodes_of
-from tests.house.words import LANGUAGES, translations
+from tests.house.words import LANGUAGES, source_strings, translations
 
 TEMPLATES: dict[str, tuple[int | str, ...]] = {
     "InputError": (2,),
@@ -225,3 +227,67 @@ def test_the_vent_has_one_word_in_spanish():
     known = {text: said for text, said in translations("es").items() if VENT.search(text)}
     assert len(known) > 50
     assert [said for text, said in known.items() if OTHER_VENTS.search(said)] == []
+
+
+COUNT = re.compile(r"{(\w+)} (?:[a-z-]+ )?([a-z]{2,}s|people)\b")
+VERBS = set(
+    re.findall(
+        r"\w+",
+        "breaks changes collects counts does draws drains ends fails falls fits has holds is its judges lacks"
+        " less loses moves needs overlaps passes pays peaks pushes reaches reads rises runs says shares"
+        " simmers starts stays takes tells this waits was",
+    )
+)
+NEVER_ONE = {
+    *(("most", noun) for noun in ("letters", "bytes", "digits", "slots", "weights", "points")),
+    *((name, "days") for name in ("days", "whole")),  # the horizon, or days with tenths
+    *((name, "points") for name in ("low", "growth", "apart", "far")),  # tenths of a per cent
+    *((name, "times") for name in ("times", "ratio", "longer")),  # ratios
+    *((name, "loads") for name in ("samples", "bound_frac")),  # a proof's thousands, a share of them
+    *((name, "readings") for name in ("read", "each", "needed")),  # a proof takes dozens
+    *((name, "slots") for name in ("slots", "longest")),  # shape of an array
+    *((name, name) for name in ("items", "series")),
+    *((name, "lines") for name in ("count", "lines")),  # a log of one line is refused
+    ("count", "readings"),  # a sample or a pattern takes several
+    ("count", "entries"),  # a block of five
+    ("count", "rows"),  # more than a paper prints
+    ("count", "actions"),  # more than may be
+    ("count", "turns"),  # two at once
+    ("hours", "hours"),
+    ("digits", "digits"),
+    ("files", "files"),
+    ("least", "pieces"),
+    ("pieces", "pieces"),  # of several heads
+    ("years", "years"),
+    ("pull_on", "cases"),
+    ("channel", "gaps"),
+    ("swing_k", "programs"),
+}
+"""A figure and what is counted, where it is a fixed figure over one, or shown with tenths."""
+
+
+def miscounted(texts):
+    """Texts with a count before what is counted, and no form for one."""
+    known = {*singulars(), *singulars().values()}
+    return sorted(
+        text
+        for text in texts
+        if text not in known
+        for name, noun in COUNT.findall(text)
+        if noun not in VERBS and (name, noun) not in NEVER_ONE
+    )
+
+
+def test_a_count_that_may_be_one_has_a_form_for_it():
+    """Its singular stands in ``locales/en``; else the count stands behind its word."""
+    every = {*translations("es"), *source_strings(), *(text for _, text in error_texts() if text)}
+    assert miscounted(every) == []
+    assert miscounted(["{n} hot loads", "{n} people", "Loads: {n}"]) == ["{n} hot loads", "{n} people"]
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_every_count_has_its_forms_in_every_language(language):
+    """The same texts as in the sources, and one reads otherwise than several."""
+    with (ROOT / f"voice/locales/{language}/frywright.po").open("rb") as file:
+        forms = {m.id[1]: m.id[0] for m in read_po(file, locale=language) if m.id and m.pluralizable}
+    assert forms == singulars()

@@ -37,7 +37,12 @@ def translations(language):
     from babel.messages.pofile import read_po
 
     with (ROOT / f"voice/locales/{language}/frywright.po").open("rb") as file:
-        return {m.id: m.string for m in read_po(file, locale=language) if m.id}
+        found = [m for m in read_po(file, locale=language) if m.id]
+    plain = {m.id: m.string for m in found if not m.pluralizable}
+    forms = [(m.id, m.string) for m in found if m.pluralizable]
+    return plain | {
+        said: form for ids, forms in forms for said, form in zip(ids, (forms[0], forms[-1]), strict=True)
+    }
 
 
 SAID = ("title", "why", "act", "text", "hazard", "question", "lines", "parts", "tools", "gear", "contains")

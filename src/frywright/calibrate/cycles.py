@@ -175,7 +175,7 @@ def advise(
     if not control_found.enough:
         return Advice.NOT_ENOUGH, Note(
             kind="not_enough",
-            text="Not enough: {count} full heat cycles of {least}. Log longer, without a load.",
+            text="Not enough full heat cycles: {count} of {least}. Log longer, without a load.",
             values={"count": control_found.cycles_count, "least": LEAST_CYCLES},
         )
     if other_offset_k is not None and abs(offset_k - other_offset_k) > policy.slope_k:

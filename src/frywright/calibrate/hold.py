@@ -78,14 +78,14 @@ def hold_life(readings: Sequence[HoldReading], aim: HoldAim) -> HoldLife:
     values = {"life_s": life, "hot_c": aim.hot_c, "share_frac": aim.share_frac, "repeats": float(repeats)}
     texts = {
         "safety": (
-            "Hold life {life_s}: after that a piece falls below {hot_c}, whatever the scores say ({repeats}"
-            " repeats)."
+            "Hold life {life_s}: after that a piece falls below {hot_c}, whatever the scores say."
+            " Repeats: {repeats}."
         ),
         "quality": (
-            "Hold life {life_s}: after that fewer than {share_frac} of the repeats pass every score"
-            " ({repeats} repeats)."
+            "Hold life {life_s}: after that fewer than {share_frac} of the repeats pass every"
+            " score. Repeats: {repeats}."
         ),
-        "": "Hold life at least {life_s}, the longest time studied ({repeats} repeats).",
+        "": "Hold life at least {life_s}, the longest time studied. Repeats: {repeats}.",
     }
     return HoldLife(
         life_s=life,

@@ -370,8 +370,8 @@ class _Reader:
                     Note(
                         kind="bad_cells",
                         text=(
-                            "{channel}: {unread} cells are no numbers and {impossible} readings are"
-                            " impossible; both are left out."
+                            "{channel}: cells that are no numbers: {unread}; impossible readings:"
+                            " {impossible}. Both are left out."
                         ),
                         values={
                             "channel": name,

@@ -174,8 +174,8 @@ def _judged(
         return SampleOutcome.NO_EVIDENCE, text
     if any_below:
         text = (
-            "Fails: {below} of {count} pieces read below {limit_c} with the thermometer's error of {guard_k}"
-            " taken off, whatever the bound says. Cook on, probe again, find the cause."
+            "Fails. Pieces below {limit_c}, the thermometer's error of {guard_k} taken off:"
+            " {below} of {count}, whatever the bound says. Cook on, probe again, find the cause."
         )
     elif bound_holds:
         text = (

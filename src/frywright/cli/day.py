@@ -315,7 +315,7 @@ def replay(
         if told is not None:
             shop.say(
                 "{title}: {fill} % served (± {fill_half_width}), {waste} % thrown away (±"
-                " {waste_half_width}), {total} a day (± {half_width}) over {days_count} days",
+                " {waste_half_width}), {total} a day (± {half_width}) (days: {days_count})",
                 told,
                 title=shop.tr(title),
                 fill=f"{100 * told.fill_frac:.1f}",
@@ -420,7 +420,7 @@ def _play(shop: Shop, live: Any, down: str) -> None:
     for line in told:
         typer.echo(f"{line.at}  {line.text}")
     shop.say(
-        "{drops_count} loads, {filters_count} filter turns, {thrown} pieces thrown away: {reasons}",
+        "Loads: {drops_count}. Filter turns: {filters_count}. Pieces thrown away: {thrown}. {reasons}",
         close,
         thrown=f"{close.thrown_n:.0f}",
         reasons=", ".join(f"{c.cause} {c.pieces_n:.0f}" for c in close.causes),

@@ -36,8 +36,8 @@ def drop(
         shop.say(
             "Files of before {before}, dropped: {count} ({mb} MB)."
             if really
-            else "{count} files of before {before} ({mb} MB) would be dropped. Ask your inspector how long"
-            " yours must be kept, make a backup, then say --really.",
+            else "Files of before {before} that would be dropped: {count} ({mb} MB). Ask your"
+            " inspector how long yours must be kept, make a backup, then say --really.",
             row,
         )
 
@@ -79,7 +79,7 @@ def drop_entries(
     shop.say(
         "Entries of before {before}, dropped: {count}."
         if really
-        else "{count} entries of before {before} would be dropped. Ask your inspector how long yours must be"
-        " kept, make a backup and keep it, then say --really.",
+        else "Entries of before {before} that would be dropped: {count}. Ask your inspector how"
+        " long yours must be kept, make a backup and keep it, then say --really.",
         row,
     )

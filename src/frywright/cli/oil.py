@@ -170,8 +170,9 @@ def cost(
     for name in view.log_gaps:
         shop.say("Log gap, before anything else: {name}.", name=name)
     shop.say(
-        "{day} a day over {days_count} days: taken up by the food {uptake}, thrown away {discard}, labour"
-        " {labour}; {per_raw} a raw {unit}; {per_hundred} of oil by 100 of raw.",
+        "{day} a day, days counted: {days_count}. Taken up by the food {uptake}, thrown away"
+        " {discard}, labour {labour}; {per_raw} a raw {unit}; {per_hundred} of oil by 100 of"
+        " raw.",
         view,
         day=f"{view.day_money:.2f}",
         uptake=f"{view.uptake_money:.2f}",

@@ -116,7 +116,7 @@ def _print(shop: Shop, view: ProbeView) -> None:
     for channel in view.channels:
         shop.say("  {name}: {role_word} ({reason}), {low} to {high}", channel)
     if view.thermostat:
-        shop.say("Thermostat: mean {mean}, swing {swing}, {cycles} cycles", view.thermostat)
+        shop.say("Thermostat: mean {mean}, swing {swing}, cycles: {cycles}", view.thermostat)
         for line in view.thermostat.lines:
             typer.echo(f"  {line}")
     for load in view.loads:

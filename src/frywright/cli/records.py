@@ -309,7 +309,7 @@ def backup(shop: Shop, out: Path = typer.Argument(help="File to write.")) -> Non
         }
     ):
         shop.say(
-            "{out}: {entries_count} entries, {files_count} files, read back and checked.",
+            "{out}: entries {entries_count}, files {files_count}, read back and checked.",
             out=out,
             entries_count=told.entries_count,
             files_count=told.files_count,
@@ -328,7 +328,7 @@ def restore(
     told = bring_back(file, _new(shop))
     if not shop.json({"entries": told.entries_count, "files": told.files_count, "last_hash": told.last_hash}):
         shop.say(
-            "{store}: {entries_count} entries, {files_count} files, chain unbroken.",
+            "{store}: entries {entries_count}, files {files_count}, chain unbroken.",
             store=shop.named,
             entries_count=told.entries_count,
             files_count=told.files_count,

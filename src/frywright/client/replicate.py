@@ -83,8 +83,9 @@ def _same(store: Store, there: dict[str, Any]) -> None:
     item = store.entry(number) if number else None
     if number and (item is None or item.hash != there["hash"]):
         raise RecordError(
-            "The office holds {number} entries of this kitchen that are not the ones kept here. Nothing was"
-            " sent. Was this store put back from an older backup, or is the token another kitchen's?",
+            "Entries of this kitchen at the office that are not the ones kept here: {number}."
+            " Nothing was sent. Was this store put back from an older backup, or is the token"
+            " another kitchen's?",
             number=number,
         )
 

@@ -219,8 +219,8 @@ def restore(path: Path, store: Store) -> Manifest:
     lost = {k: v for site in told.ends for k, v in lost_originals(store.at(site), read=True).items()}
     if lost:
         raise RecordError(
-            "Every entry is restored, and {count} original files that they name are not in the backup:"
-            " entries {numbers}.",
+            "Every entry is restored. Original files that they name and that are not in the"
+            " backup: {count}, entries {numbers}.",
             count=len(lost),
             numbers=", ".join(str(n) for n in sorted(lost.values())),
         )
@@ -307,7 +307,7 @@ def _check_files(archive: zipfile.ZipFile, told: Manifest) -> None:
             found += 1
     if found != told.files_count:
         raise RecordError(
-            "The backup holds {found} original files, its manifest says {told}.",
+            "Original files in the backup: {found}. Its manifest says {told}.",
             found=found,
             told=told.files_count,
         )

@@ -172,9 +172,7 @@ def _times(entries: Sequence[Told]) -> list[Note]:
         found.append(
             Note(
                 kind="late",
-                text=(
-                    "{count} of {all} entries were recorded more than half an hour after the time they give."
-                ),
+                text=("Entries recorded more than half an hour after the time they give: {count} of {all}."),
                 values={"count": float(len(late)), "all": float(len(entries))},
             )
         )

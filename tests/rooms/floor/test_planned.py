@@ -115,7 +115,7 @@ def test_a_product_no_load_pays_for_and_a_cold_fryer_are_said(shop):
     assert len(limits.unplanned(quiet, kitchen, planned)) == 1
     busy = replace(quiet, day=replace(quiet.day, mean_n=40 * mean))
     told = limits.unplanned(busy, kitchen, planned)
-    assert told[0].startswith("Tenders: 40 pieces are asked for and loads for 7 are planned. The smallest")
+    assert told[0].startswith("Tenders: pieces asked for: 40, planned in loads: 7. The smallest load has 7,")
     drops = tuple(Drop(fryer=2, item=1, load=0, slot=slot) for slot in (3, 9, 15))
     planned = replace(planned, plan=Plan(drops=drops))
     assert len(limits.unplanned(busy, kitchen, planned)) == 1, "21 of 40 is more than half"

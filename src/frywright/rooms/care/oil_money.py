@@ -174,8 +174,7 @@ def _in_words(days: float, tr: Translate) -> str:
     """Days to the limit; what lies beyond those simulated is no figure."""
     if days > HORIZON_DAYS:
         return tr("more than {n} days").format(n=HORIZON_DAYS)
-    text = f"{days:.1f}".removesuffix(".0")
-    return tr("1 day") if text == "1" else tr("{n} days").format(n=text)
+    return tr("{n} days").format(n=f"{days:.1f}".removesuffix(".0"))
 
 
 _LEARNED: WeakKeyDictionary[VatState, FilterEffect] = WeakKeyDictionary()

@@ -370,7 +370,7 @@ def sources_view(
         if state.set_count:
             lines.append(
                 say(
-                    "The clock of {source} was set {count} times while it reported.",
+                    "The clock of {source} was set while it reported. Times: {count}.",
                     {"source": name, "count": state.set_count},
                     system,
                     translate,

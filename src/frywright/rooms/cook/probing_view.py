@@ -37,15 +37,17 @@ STATES = {
         " cook by this program. Lengthen it, save it, then probe the new version."
     ),
     "not shown": (
-        "Not shown: {read} readings are enough to say that this program will not show {limit_c}. Lengthen it"
-        " or make the pieces more alike, save it, then probe the new version."
+        "Not shown. Readings: {read}. They are enough to say that this program will not show"
+        " {limit_c}. Lengthen it or make the pieces more alike, save it, then probe the new"
+        " version."
     ),
     "short": "Predicted short of {limit_c}. Lengthen the program first: there is nothing to probe yet.",
     "no rule": "No rule here for this food, and no house target is set. Nothing judges its readings.",
 }
 BY_COUNT = (
-    "None of {read} pieces was below: that alone shows {shown_frac} of such pieces at 95 % confidence."
-    " Without the simulation it takes {each} readings of every cut, none below."
+    "Pieces read: {read}, none below. That alone shows {shown_frac} of such pieces at 95"
+    " % confidence. Without the simulation it takes {each} readings of every cut, none"
+    " below."
 )
 UNDER_A_LID = (
     "Hot oil burns, steam scalds. Wait for zero on the gauge and open the lid as the maker's manual says"

@@ -19,7 +19,8 @@ from frywright.trial.ask import hand_limit_c, why_none
 
 MOST_READINGS = 500
 NO_RULE = (
-    "No rule here for this food: {why}. No house target is set, so nothing judges these {count} readings."
+    "No rule here for this food: {why}. No house target is set, so nothing judges the"
+    " readings. Readings: {count}."
 )
 
 

@@ -79,8 +79,6 @@ def stagger(
 def amount(bench: Bench, fact: LoadFact, tr: Translate) -> str:
     """A load in the words of the crew: heads or pieces."""
     per_unit = fact.pieces_count / fact.units_n
-    if per_unit > 1 and fact.units_n == 1:
-        return say("1 head ({pieces} pieces)", {"pieces": float(fact.pieces_count)}, translate=tr)
     if per_unit > 1:
         return say(
             "{heads} heads ({pieces} pieces)",
@@ -91,7 +89,7 @@ def amount(bench: Bench, fact: LoadFact, tr: Translate) -> str:
 
 
 def _pieces(count: float, tr: Translate) -> str:
-    return tr("1 piece") if count == 1 else say("{pieces} pieces", {"pieces": float(count)}, translate=tr)
+    return say("{pieces} pieces", {"pieces": float(count)}, translate=tr)
 
 
 def board_view(board: Board, now_s: float, tr: Translate = str) -> BoardView:

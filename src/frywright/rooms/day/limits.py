@@ -168,9 +168,9 @@ def unplanned(bench: Bench, kitchen: Kitchen, found: Outlook, tr: Translate = st
         )
         if cooked_n[i]:
             text = (
-                "{product}: {asked} pieces are asked for and loads for {cooked} are planned. The smallest"
-                " load is {pieces} pieces, and at most about {wanted} are asked for within its hold life:"
-                " cook the rest to order."
+                "{product}: pieces asked for: {asked}, planned in loads: {cooked}. The smallest load"
+                " has {pieces}, and at most about {wanted} are asked for within its hold life: cook"
+                " the rest to order."
             )
         values: dict[str, float | str] = {
             "product": item.name,

@@ -206,8 +206,8 @@ def gaps(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[str]:
 def _dropped(kitchen: Kitchen, told: Gathered, tr: Translate) -> list[str]:
     """Entries of these days whose time was over, and who dropped them."""
     text = (
-        "{count} entries of these days were dropped at the end of their time, on {date}, by {who} and"
-        " {second} (entry {number}): {reason}"
+        "Entries of these days dropped at the end of their time: {count}, on {date}, by {who}"
+        " and {second} (entry {number}): {reason}"
     )
     return [
         say(
@@ -249,9 +249,7 @@ def _chain_gaps(kitchen: Kitchen, told: Gathered, tr: Translate) -> list[str]:
         which = ", ".join(str(n) for n in sorted(told.chain.lost.values()))
         found.append(say(text, {"which": which}, translate=tr))
     if told.chain.strange:
-        text = (
-            "{count} accounts, devices or sessions are not as the chain tells of them: somebody changed them."
-        )
+        text = "Accounts, devices or sessions that are not as the chain says: {count}. Somebody changed them."
         found.append(say(text, {"count": float(len(told.chain.strange))}, translate=tr))
     if not told.chain.guarded:
         found.append(tr("The database no longer refuses to change entries: its triggers were taken away."))
