@@ -132,7 +132,7 @@ def test_the_dose_of_a_boil_out_is_the_labels(store, kitchen):
         procedures._dose_text(*given, str)
         for given in (("us", mass_kg, 8 * GALLON, rate_kg_m3), ("metric", 0.3, 0.03, 10.0))
     )
-    assert us == "12 oz of cleaner (340 g) into 8 gal of cold water, by its label at 1.5 oz/gal."
+    assert us == "12 oz of cleaner into 8 gal of cold water, by its label at 1.5 oz/gal."
     assert metric == "300 g of cleaner into 30 L of cold water, by its label at 10 g/L."
     with pytest.raises(InputError) as refused:
         machines.boil_out_dose(0.03, 300.0)

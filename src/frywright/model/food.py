@@ -231,7 +231,13 @@ class Product:
             )
         if self.unit_mass_kg is not None and not 0.005 <= self.unit_mass_kg <= 5.0:
             raise InputError(
-                "unit_mass", f"{self.unit_mass_kg:.3f} kg", "5 g to 5 kg (0.2 oz to 11 lb)", where=self.key
+                "unit_mass",
+                self.unit_mass_kg,
+                "{low_kg} to {high_kg}",
+                where=self.key,
+                unit="kg",
+                low_kg=0.005,
+                high_kg=5.0,
             )
         if self.house_core_c is not None and not 40.0 <= self.house_core_c <= 100.0:
             raise InputError(

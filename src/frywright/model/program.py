@@ -149,7 +149,12 @@ class Program:
             check_altitude(self.altitude_m, self.name)
         if self.unit_mass_kg is not None and not 0.005 <= self.unit_mass_kg <= 10.0:
             raise InputError(
-                "bird size", f"{self.unit_mass_kg:.3f} kg", "5 g to 10 kg (0.2 oz to 22 lb)", where=self.name
+                "bird size",
+                self.unit_mass_kg,
+                "{low_kg} to {high_kg}",
+                where=self.name,
+                unit="kg",
+                low_kg=0.005, high_kg=10.0,
             )
         lids = [stage.lid for stage in self.stages]
         changes = sum(a != b for a, b in pairwise(lids))

@@ -398,6 +398,10 @@ ALTITUDE_FROM_M = 30.0
 """Lengths from here on are altitudes: feet or whole metres."""
 
 
+SMALL_KG = 0.02
+"""Masses below are shown in grams or ounces: two decimals of a kilogram would leave one figure of them."""
+
+
 def show(value: float, suffix: str, system: str) -> str:
     """Inside value as people read it: number, unit, sensible digits."""
     unit = UNITS[suffix]
@@ -407,6 +411,8 @@ def show(value: float, suffix: str, system: str) -> str:
         return f"{100 * value:.1f} %"
     if unit.dimension == "length" and abs(value) >= ALTITUDE_FROM_M:
         return f"{to_people(value, 'ft'):.0f} ft" if system == "us" else f"{value:.0f} m"
+    if unit.dimension == "mass" and 0.0 < abs(value) < SMALL_KG:
+        return f"{to_people(value, 'oz'):.1f} oz" if system == "us" else f"{to_people(value, 'g'):.0f} g"
     wanted, digits = _shown(value, suffix, system)
     return f"{to_people(value, wanted):.{digits}f} {UNITS[wanted].sign}"
 

@@ -45,7 +45,8 @@ def swelling(oil: Oil, cold_c: float, hot_c: float) -> float:
         raise InputError(
             "temperatures",
             Phrase("{low} and {high}", {"low": Amount(cold_c, "c"), "high": Amount(hot_c, "c")}),
-            "cold below hot, -10 to 230 °C",
+            "cold below hot, {low_c} to {high_c}",
+            low_c=-10.0, high_c=230.0,
         )
     return oil.density_kg_m3(cold_c) / oil.density_kg_m3(hot_c) - 1.0
 
@@ -77,7 +78,11 @@ def fill(
         or area_m2 < 0
     ):
         raise InputError(
-            "filling", f"{mass_kg:.1f} kg", "2 to 500 kg of oil, cartons above 0, foam up to a half"
+            "filling",
+            mass_kg,
+            "{low_kg} to {high_kg} of oil, cartons above 0, foam up to a half",
+            unit="kg",
+            low_kg=2.0, high_kg=500.0,
         )
     grows = swelling(oil, cold_c, hot_c)
     cold, hot = mass_kg / oil.density_kg_m3(cold_c), mass_kg / oil.density_kg_m3(hot_c)

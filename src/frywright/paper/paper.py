@@ -13,6 +13,7 @@ from typing import Any
 from frywright.model.plain import plain
 from frywright.paper.fonts import digits_folder, folder
 from frywright.paper.pixels import MOST_PIXELS, pixels
+from frywright.voice.figures import mark_of, written_data
 
 TEMPLATES = Path(__file__).parent / "templates"
 FIT = "fit.typ"
@@ -49,10 +50,18 @@ def _compiled(typst: Any, path: Path, name: str, data: Any) -> bytes:
             font_paths=[folder(), digits_folder()],
             ignore_system_fonts=True,
             format="pdf",
-            sys_inputs={name: json.dumps(plain(data), ensure_ascii=False)},
+            sys_inputs={name: json.dumps(_written(plain(data)), ensure_ascii=False)},
             timestamp=0,
         )
     )
+
+
+def _written(data: Any) -> Any:
+    """What stands on paper, its figures with the mark of its language in the kitchen whose sheet it is."""
+    if isinstance(data, list):
+        return [_written(one) for one in data]
+    system = next(units for units, sheet in PAPER.items() if sheet == data["paper"])
+    return written_data(data, mark_of(data["language"], system))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

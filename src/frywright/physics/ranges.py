@@ -48,7 +48,7 @@ PIECE: Ranges = {
 }
 VAT: Ranges = {
     "oil_mass_kg": (0.05, 5000.0, "from a beaker to a continuous fryer"),
-    "oil_start_c": (-40.0, 260.0, "frying oils smoke below 260 °C"),
+    "oil_start_c": (-40.0, 260.0, "frying oils smoke below it"),
     "heater_w": (0.0, 1e6, "off to a megawatt"),
     "metal_heat_j_k": (0.0, 1e7, "none to tonnes of steel"),
     "swing_k": (0.0, 100.0, "full width of an on/off band"),
@@ -74,7 +74,7 @@ VAT: Ranges = {
 }
 SPAN: Ranges = {
     "duration_s": (0.0, LONGEST_S, "nothing fries for longer than a day"),
-    "set_c": (-40.0, 260.0, "frying oils smoke below 260 °C"),
+    "set_c": (-40.0, 260.0, "frying oils smoke below it"),
     "value": (-40.0, 3e5, "a temperature, or a gauge pressure below 3 bar"),
     "ends_at_s": (0.0, LONGEST_S, "nothing fries for longer than a day"),
 }
@@ -95,7 +95,7 @@ PRECISION: Ranges = {
 CONDUCTIVITY = (0.005, 500.0, "still air has 0.026, water 0.6, copper 400")
 HEAT_CAPACITY = (50.0, 1e5, "water has 4200; a closed form may take a light, slow body")
 OIL_CAPACITY = (200.0, 2e4, "oils have 1700 to 2700")
-OIL_CURVE = (-40.0, 260.0, "frying oils smoke below 260 °C")
+OIL_CURVE = (-40.0, 260.0, "frying oils smoke below it")
 PRESSURE_CURVE = (1e3, 2e7, "what the steam equations hold for")
 WORKING_C = (0.0, 60.0, 120.0)
 """Where the curves of food and oil are looked at [degC]: between them a quadratic has little room to go

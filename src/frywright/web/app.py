@@ -44,6 +44,7 @@ from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records.people import NOBODY_HERE, Who, who_is
 from frywright.rooms.records.tries import Tries
 from frywright.trial.proof import FACTOR_WORDS
+from frywright.voice.figures import mark_of, written_page
 from frywright.voice.tongue import explain, translator
 from frywright.web.allowed import only_allowed
 from frywright.web.benches import Benches
@@ -164,15 +165,22 @@ class Context:
             "here": site.name if site else "",
             "files": f"/static/{self.files.mark}",
             "language": language,
+            "decimal": mark_of(language, str(site.units) if site else ""),
             "languages": {key: t.name for key, t in tongues().items()},
             "words": FACTOR_WORDS,
         }
         text = self.templates.get_template(name).render({"request": request, **values})
         text = only_allowed(text, request.state.who, translator(language))
-        page = HTMLResponse(self.own(text), status)
+        page = HTMLResponse(self.own(written_page(text, values["decimal"])), status)
         if request.query_params.get("lang") == language:
             page.set_cookie("lang", language, samesite="strict", httponly=True)
         return page
+
+    def picture(self, request: Request, drawn: str) -> Response:
+        """A picture of its own address, its figures in the visitor's language."""
+        site = self._site()
+        mark = mark_of(self.language(request), str(site.units) if site else "")
+        return Response(written_page(drawn, mark), media_type="image/svg+xml")
 
     def own(self, text: str) -> str:
         """A page whose addresses stay within this kitchen."""

@@ -284,4 +284,4 @@ class CookForm:
         except InputError as error:
             if error.template != "a number":
                 raise
-            raise InputError("load", repr(load), "a count such as 4, or a mass such as 9 lb") from error
+            raise InputError("load", repr(load), "a count such as 4, or a mass with its unit") from error

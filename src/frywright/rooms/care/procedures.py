@@ -18,10 +18,11 @@ from frywright.model.errors import FrywrightError, InputError, Phrase, one_of
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.tongues import Translate, tongues
-from frywright.model.units import is_count, to_people
+from frywright.model.units import is_count, suffix_of, to_people
 from frywright.paper.paper import PAPER, pdf, picture_type
 from frywright.rooms.care.machines import boil_out_dose
 from frywright.rooms.hall import confirmed, write
+from frywright.rooms.kitchen import has_kitchen, remembered_kitchen
 from frywright.rooms.photos import keep_photo
 from frywright.voice.tongue import translator
 
@@ -57,13 +58,14 @@ def card_of(store: Store, key: str, language: str = "en") -> Card:
     """The card that holds here in a language. Raises InputError: an unknown procedure."""
     one_of(procedures(), key, "procedure")
     table, tr = catalog.table(f"procedures/{key}.toml"), translator(language)
+    system = str(remembered_kitchen(store).site.units) if has_kitchen(store) else ""
     usual = Card(
         key=key,
         language=language,
         title=tr(table["title"]),
         gear=tr(table["gear"]),
         tools=tr(table["tools"]),
-        steps=tuple((tr(s["text"]), _said(s.get("hazard"), tr)) for s in table["step"]),
+        steps=tuple((_filled(s, system, tr), _said(s.get("hazard"), tr)) for s in table["step"]),
         pictures={},
         version=0,
         who=table["who"],
@@ -82,6 +84,12 @@ def card_of(store: Store, key: str, language: str = "en") -> Card:
         pictures=pictures,
         version=mine.version,
     )
+
+
+def _filled(step: Mapping[str, Any], system: str, tr: Translate) -> str:
+    """The text of a step, its figures in the kitchen's units."""
+    figures = {name: float(value) for name, value in step.items() if suffix_of(name)}
+    return Phrase(step["text"], figures).say(tr, system)
 
 
 def elsewhere(store: Store, key: str, language: str, tr: Translate) -> str:
@@ -333,10 +341,9 @@ def procedure_pdf(
 def _dose_text(system: str, mass_kg: float, water_m3: float, rate_kg_m3: float, tr: Translate) -> str:
     if system == "us":
         return say(
-            "{oz} oz of cleaner ({grams} g) into {gal} gal of cold water, by its label at {rate} oz/gal.",
+            "{oz} oz of cleaner into {gal} gal of cold water, by its label at {rate} oz/gal.",
             {
                 "oz": round(to_people(mass_kg, "oz"), 1),
-                "grams": round(1000 * mass_kg),
                 "gal": round(to_people(water_m3, "gal"), 1),
                 "rate": round(to_people(rate_kg_m3, "oz_gal"), 2),
             },

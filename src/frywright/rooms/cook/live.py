@@ -67,7 +67,12 @@ class Use:
         low, high = PIECE_KG
         if self.mass_kg is not None and not low <= self.mass_kg <= high:
             raise InputError(
-                "weight", self.mass_kg, "5 g to 3 kg (0.2 oz to 6.6 lb)", where=self.channel, unit="kg"
+                "weight",
+                self.mass_kg,
+                "{low_kg} to {high_kg}",
+                where=self.channel,
+                unit="kg",
+                low_kg=low, high_kg=high,
             )
 
 

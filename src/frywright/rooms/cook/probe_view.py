@@ -320,7 +320,9 @@ def kettle_lines(kettle: Kettle | None, system: str, translate: Translate = str)
         f"{translate('Heat into the oil')}: {kettle.heater_w / 1e3:.1f} ±"
         f" {kettle.heater_error_w / 1e3:.1f} kW"
     )
-    loss = f"{translate('idle loss')}: {kettle.loss_w_k:.1f} ± {kettle.loss_error_w_k:.1f} W/K"
+    scale, degree = (UNITS["f_diff"].factor, "°F") if system == "us" else (1.0, "°C")
+    each, doubt = scale * kettle.loss_w_k, scale * kettle.loss_error_w_k
+    loss = f"{translate('idle loss')}: {each:.1f} ± {doubt:.1f} W/{degree}"
     return [f"{heater} · {loss}", say(kettle.note.text, kettle.note.values, system, translate)]
 
 

@@ -133,9 +133,7 @@ def _add_answers(routes: Routes, context: Context) -> None:
         form = CookForm(context.kitchen, request.query_params)
         tr = context.tr(request)
         words = {"oil": tr("oil"), "minutes": tr("minutes since the drop"), "pressure": tr("gauge")}
-        return Response(
-            svg(cook_spec(_view(context, request, form).picture, words)), media_type="image/svg+xml"
-        )
+        return context.picture(request, svg(cook_spec(_view(context, request, form).picture, words)))
 
 
 def _add_keeping(routes: Routes, context: Context) -> None:

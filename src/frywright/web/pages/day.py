@@ -129,10 +129,8 @@ def _add_drawn_plan(routes: Routes, context: Context, benches: Benches) -> None:
         if draw is None:
             raise InputError("picture", repr(picture), "fryers or shelf")
         tr, bench = context.tr(request), benches.get(_date(request.query_params, benches))
-        return Response(
-            svg(draw(plan_view.plan_view(bench, benches.plan(bench), benches.kitchen(), tr), tr)),
-            media_type="image/svg+xml",
-        )
+        view = plan_view.plan_view(bench, benches.plan(bench), benches.kitchen(), tr)
+        return context.picture(request, svg(draw(view, tr)))
 
 
 def _add_sales(routes: Routes, context: Context, benches: Benches) -> None:
