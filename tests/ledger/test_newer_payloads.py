@@ -9,7 +9,7 @@ from frywright.ledger.facts.cook import SimulationKept
 from frywright.ledger.facts.day import FilesDropped, ItemMapped, SalesPosted, SalesWaiting
 from frywright.ledger.facts.dropping import EntriesDropped
 from frywright.ledger.facts.oil import MeterChecked
-from frywright.ledger.facts.people import AccountLinked, PlaceNamed, SignedIn, SignInsRefused
+from frywright.ledger.facts.people import AccountLinked, PlaceNamed, RuleAnswered, SignedIn, SignInsRefused
 from frywright.ledger.facts.probing import HoldRead, LookedBack, ThermometerChecked
 from frywright.model.entry import canonical
 from tests.ledger.test_facts import FACTS
@@ -25,6 +25,19 @@ NEWER = [
     (
         SalesWaiting,
         {"name": "s.csv", "sha256": SHA, "size_bytes": 900, "reason": "no date", "left_out": False},
+    ),
+    (
+        RuleAnswered,
+        {
+            "subject": "pressure_fryer",
+            "jurisdiction": "spain",
+            "years_count": 18,
+            "hold_c": None,
+            "said_by": "City labour office, Ona Ruiz",
+            "said_on": "2026-11-20",
+            "words": "letter 12 of 2026-11-20",
+            "who": "Ana Vale",
+        },
     ),
     (ItemMapped, {"item": "Honey sauce, cup", "pieces": ["tenders 3"], "who": "Ana Vale"}),
     (

@@ -125,7 +125,8 @@ def test_a_card_of_another_kitchen(language):
     data = card_pdf(card_data(kitchen, kitchen.program("pollo uno"), 1, language, tr))
     said = paper.words(data)
     assert paper.pages(data) == 1
-    for text in ("Puesto de la playa (inventado), 40 m", "4 × ", " kg)", "4.0 °C", "(°C)", "13:00", "165"):
+    start = {"en": "4.0 °C", "es": "4,0 °C"}[language]
+    for text in ("Puesto de la playa (inventado), 40 m", "4 × ", " kg)", start, "(°C)", "13:00", "165"):
         assert text in said, text
     assert "°F" not in said and " lb" not in said and " oz" not in said
 

@@ -402,7 +402,7 @@ def test_a_pack_tells_of_accounts_changed_behind_its_back(store, kitchen):
     """Somebody who stands in no entry is a gap of the pack."""
     with store.engine.begin() as connection:
         connection.exec_driver_sql("INSERT INTO account VALUES ('Mallory', 'owner', 'x', 'x', 1)")
-    assert any("somebody changed them" in g for g in view_of(store, kitchen).gaps)
+    assert any("Somebody changed them" in g for g in view_of(store, kitchen).gaps)
 
 
 def test_a_case_outside_the_probe_still_opens_once(store, kitchen):

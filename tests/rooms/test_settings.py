@@ -32,6 +32,7 @@ from frywright.rooms.cook.sheet_text import with_settings
 from frywright.rooms.kitchen import kitchen_number, kitchen_text, remember_kitchen, remembered_kitchen
 from frywright.rooms.standing import held_status
 from frywright.trial.kitchens import demo_text
+from frywright.voice.figures import mark_of, written
 from frywright.voice.tongue import translator
 from tests import paper
 
@@ -350,7 +351,7 @@ def test_a_changed_sheet_asks_for_a_new_read_back(store):
 @pytest.mark.parametrize("language", ["en", "es"])
 def test_the_sheet_on_paper(store, language):
     """Every setting, every wrong value with what it does, place, caution, signatures; one page."""
-    tr = translator(language)
+    tr, mark = translator(language), mark_of(language, "metric")
     post(store, name="Altitud del local", kind="altitude", value="40 m", lowers="1,5", each="300")
     kitchen = remembered_kitchen(store)
     fryer = kitchen.fryer("uno")
@@ -360,7 +361,7 @@ def test_the_sheet_on_paper(store, language):
     for row in sheet(store, kitchen, fryer, tr).rows:
         assert row.name in said and row.value in said
         for wrong in row.wrong:
-            assert wrong.text in said, wrong.text
+            assert written(wrong.text, mark) in said, wrong.text
     for text in (
         "Puesto de la playa (inventado), 40 m",
         tr("Machine settings"),
@@ -379,4 +380,4 @@ def test_what_a_wrong_setting_does_is_said_in_spanish_words(store):
             store, remembered_kitchen(store), remembered_kitchen(store).fryer("uno"), "es", translator("es")
         )
     )
-    assert re.search(r"faltan \d+\.\d °C \(bien puesto \d+\.\d °C, sobran \d+\.\d °C\)", said), said
+    assert re.search(r"faltan \d+,\d °C \(bien puesto \d+,\d °C, sobran \d+,\d °C\)", said), said

@@ -59,6 +59,7 @@ READ = {
     "/care/wall.pdf": [""],
     "/records": [""],
     "/records/gaps": [""],
+    "/records/local-rules": [""],
     "/records/probing": [""],
     "/records/pack": [""],
     "/records/pack.pdf": [""],

@@ -334,12 +334,14 @@ def hold(
 ) -> None:
     """Hold life from a hold study; the safety limit wins over every score."""
     from frywright.model.findings import say
+    from frywright.rooms.standing import place_here
     from frywright.trial.hold_study import study
 
     place = shop.kitchen
     limit = shop.number(least, "--least") or 0.0
     part = shop.read(share, "fraction", "--share", "pct") or 0.0
-    found = study(place, read_words(file), file.name, limit, part)
+    hot_hold_c = place_here(shop.store, place).hot_hold_c()
+    found = study(place, read_words(file), file.name, limit, part, hot_hold_c)
     if not shop.json(
         {"life_s": found.life_s, "ended_by": found.ended_by, "rows": [list(r) for r in found.rows]}
     ):

@@ -60,7 +60,8 @@ class Calibration:
                 "{low_m} to {high_m}, with a shape of 0 to 2",
                 where=self.cut,
                 unit="m",
-                low_m=0.003, high_m=0.045,
+                low_m=0.003,
+                high_m=0.045,
             )
         if not 0.0 < self.mass_low_kg <= self.mass_high_kg or not self.reference_mass_kg > 0:
             raise InputError("mass_low and mass_high", "out of order", "above 0 and rising", where=self.cut)

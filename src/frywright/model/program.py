@@ -154,7 +154,8 @@ class Program:
                 "{low_kg} to {high_kg}",
                 where=self.name,
                 unit="kg",
-                low_kg=0.005, high_kg=10.0,
+                low_kg=0.005,
+                high_kg=10.0,
             )
         lids = [stage.lid for stage in self.stages]
         changes = sum(a != b for a, b in pairwise(lids))

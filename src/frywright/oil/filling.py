@@ -46,7 +46,8 @@ def swelling(oil: Oil, cold_c: float, hot_c: float) -> float:
             "temperatures",
             Phrase("{low} and {high}", {"low": Amount(cold_c, "c"), "high": Amount(hot_c, "c")}),
             "cold below hot, {low_c} to {high_c}",
-            low_c=-10.0, high_c=230.0,
+            low_c=-10.0,
+            high_c=230.0,
         )
     return oil.density_kg_m3(cold_c) / oil.density_kg_m3(hot_c) - 1.0
 
@@ -82,7 +83,8 @@ def fill(
             mass_kg,
             "{low_kg} to {high_kg} of oil, cartons above 0, foam up to a half",
             unit="kg",
-            low_kg=2.0, high_kg=500.0,
+            low_kg=2.0,
+            high_kg=500.0,
         )
     grows = swelling(oil, cold_c, hot_c)
     cold, hot = mass_kg / oil.density_kg_m3(cold_c), mass_kg / oil.density_kg_m3(hot_c)

@@ -17,6 +17,7 @@ from frywright.model.units import is_count
 from frywright.rooms.clock import now
 from frywright.rooms.hall import confirmed, in_turn, write
 from frywright.rooms.kitchen import judged_at
+from frywright.rooms.standing import place_here
 from frywright.rooms.thermometers import check_valid, corrected_c
 from frywright.trial.ask import hand_limit_c
 from frywright.verdicts.place import place_of
@@ -191,12 +192,13 @@ def tell_hold(
     """
     moment = at or now()
     kitchen = judged_at(store, kitchen, moment)
+    day = business_time(usual_trade(kitchen), moment)[0]
     product = kitchen.product(str(values.get("product", "")))
     core = read_core(kitchen, str(values.get("temp", "")), "temp")
     kept_in, who = (str(values.get(n, "") or "").strip() for n in ("kept_in", "who"))
     if len(kept_in) < 2:
         raise InputError("kept_in", repr(kept_in), "the cabinet or shelf it is kept in")
-    thermometer, limit = thermometer_typed(values), place_of(kitchen).hot_hold_c()
+    thermometer, limit = thermometer_typed(values), place_here(store, kitchen, day).hot_hold_c()
     fact = HoldRead(
         kept_in=kept_in[:60],
         product=product.key,

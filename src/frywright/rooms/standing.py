@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Hashable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import takewhile
 
 from frywright.catalog import load as catalog
@@ -16,6 +16,7 @@ from frywright.ledger.facts.day import BoardTap, CloseStepSigned, standing
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.life import CardPrinted
 from frywright.ledger.facts.oil import OilLimitSet
+from frywright.ledger.facts.people import RuleAnswered
 from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, usual_trade
 from frywright.model.errors import Phrase
@@ -27,7 +28,7 @@ from frywright.rooms.kitchen import judged_on
 from frywright.trial.machine import settings_of
 from frywright.trial.naming import away_words
 from frywright.trial.prove_again import again_line
-from frywright.verdicts.place import place_of
+from frywright.verdicts.place import Place, place_of
 
 
 def stopped(store: Store) -> dict[str, Kept[StopUse]]:
@@ -190,6 +191,25 @@ def oil_limit_here(store: Store, kitchen: Kitchen, day: dt.date | None = None) -
         if day is None or business_time(trade, item.recorded_at)[0] <= day:
             return place.oil_limit(item.fact.house_pct, item.fact.place)
     return place.oil_limit()
+
+
+def answers_of(store: Store, kitchen: Kitchen, day: dt.date | None = None) -> dict[str, Kept[RuleAnswered]]:
+    """What the authority of the kitchen's place said, by what it is about, now or at the end of a day."""
+    trade, found = usual_trade(kitchen), dict[str, Kept[RuleAnswered]]()
+    for item in store.facts(RuleAnswered):
+        here = item.fact.jurisdiction == kitchen.site.jurisdiction
+        if here and (day is None or business_time(trade, item.recorded_at)[0] <= day):
+            found[item.fact.subject] = item
+    return {key: e for key, e in found.items() if (e.fact.years_count, e.fact.hold_c) != (None, None)}
+
+
+def place_here(store: Store, kitchen: Kitchen, day: dt.date | None = None) -> Place:
+    """Where a kitchen stands, with what its authority said, now or at the end of a day."""
+    there = kitchen if day is None else judged_on(store, kitchen, day)
+    said = {key: item.fact for key, item in answers_of(store, there, day).items()}
+    ages = {key: fact.years_count for key, fact in said.items() if fact.years_count is not None}
+    holds = next((fact.hold_c for fact in said.values() if fact.hold_c is not None), None)
+    return replace(place_of(there), said_years=ages, said_hold_c=holds)
 
 
 def fryer_name(kitchen: Kitchen, key: str | None) -> str:

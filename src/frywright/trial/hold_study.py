@@ -14,8 +14,16 @@ from frywright.verdicts.place import place_of
 FIXED = ("repeat", "minute", "core_f", "core_c")
 
 
-def study(kitchen: Kitchen, text: str, file: str, least_score: float, share_frac: float) -> HoldLife:
+def study(
+    kitchen: Kitchen,
+    text: str,
+    file: str,
+    least_score: float,
+    share_frac: float,
+    hot_hold_c: float | None = None,
+) -> HoldLife:
     """Hold life from a table with columns repeat, minute, core_f or core_c, and one column for each score.
+    ``hot_hold_c`` is the limit of hot holding where the authority said one; else the catalog's counts.
     Raises DataError: columns are missing or a cell is no number; every such line is named.
     Raises InputError: no hot-holding limit is known for the place.
     """
@@ -61,7 +69,7 @@ def study(kitchen: Kitchen, text: str, file: str, least_score: float, share_frac
             )
     if problems:
         raise DataError(problems)
-    limit = place_of(kitchen).hot_hold_c()
+    limit = place_of(kitchen).hot_hold_c() if hot_hold_c is None else hot_hold_c
     if limit is None:
         raise InputError(
             "hot holding limit", "unknown", "known for the place", where=kitchen.site.jurisdiction

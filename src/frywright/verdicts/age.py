@@ -19,7 +19,8 @@ hazardous work from 18 years on, ILO Convention 138 (1973), article 3.
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AgeVerdict:
-    """What the rules of a place say; ``keys`` are the rules that speak against it, advice among them.
+    """What the rules of a place say; ``keys`` are the rules that speak against it, advice among them; the
+    authority's own answer has the kind of work as its key.
     ``minor``: no rule is known, and the person is under ``ADULT_YEARS``.
     """
 
@@ -40,12 +41,16 @@ def _years(born: dt.date, day: dt.date) -> int:
     return day.year - born.year - ((day.month, day.day) < (born.month, born.day))
 
 
-def judge_age(place: str, restricted: str, born: dt.date | None, day: dt.date) -> AgeVerdict:
+def judge_age(
+    place: str, restricted: str, born: dt.date | None, day: dt.date, said_years: int | None = None
+) -> AgeVerdict:
     """Judge one kind of restricted work (``pressure_fryer``, ``fryer``, ``hot_oil``); an empty kind is open
     to all.
 
     A law broken fails; advice alone is told and does not fail. An unknown birthday, place or a day before the
-    rules leaves it unknown. Raises InputError: born after the day, or a hundred years before.
+    rules leaves it unknown. ``said_years`` is the age from which the authority lets people do it: it holds
+    beside the rules known, so that it can be stricter than they are and never looser.
+    Raises InputError: born after the day, or a hundred years before.
     """
     if not restricted:
         return AgeVerdict(outcome=Outcome.MEETS)
@@ -56,9 +61,10 @@ def judge_age(place: str, restricted: str, born: dt.date | None, day: dt.date) -
     ]
     if born is None:
         return AgeVerdict(outcome=Outcome.UNKNOWN)
-    if not rules:
+    if not rules and said_years is None:
         return AgeVerdict(outcome=Outcome.UNKNOWN, minor=_years(born, day) < ADULT_YEARS)
     age = years_on(born, day)
     broken = [r for r in rules if age < r["under_years"]]
-    outcome = Outcome.FAILS if any(r["law"] for r in broken) else Outcome.MEETS
-    return AgeVerdict(outcome=outcome, keys=tuple(r["key"] for r in broken))
+    answered = (restricted,) if said_years is not None and age < said_years else ()
+    outcome = Outcome.FAILS if answered or any(r["law"] for r in broken) else Outcome.MEETS
+    return AgeVerdict(outcome=outcome, keys=(*(r["key"] for r in broken), *answered))

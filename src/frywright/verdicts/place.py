@@ -42,6 +42,11 @@ class Place:
     hold: str = ""
     oil: str = ""
     age: str = ""
+    said_years: Mapping[str, int] = field(default_factory=dict)
+    said_hold_c: float | None = None
+    """What the authority said here: the least age by kind of work, and the hot-holding limit. It holds beside
+    the rules known and loosens none.
+    """
 
     def cook_limit(self, food: Food = Food.POULTRY, day: dt.date | None = None) -> CookLimit | None:
         """The cook limit of a food: the edition adopted, or on an earlier day the one then in force; None
@@ -85,11 +90,16 @@ class Place:
         return "" if food in self.rules else self.no_rule.get(food, NOT_IN_CATALOG)
 
     def hot_hold_c(self) -> float | None:
-        """Hot holding limit [degC], or None where it is not known."""
-        for row in load.table("standards/hot_hold.toml")["place"]:
-            if row["jurisdiction"] == self.hold:
-                return float(row["temp_c"]) if "temp_c" in row else to_inside(row["temp_f"], "f")
-        return None
+        """Hot holding limit [degC]: of the rule known and the authority's answer the higher; None where
+        neither is there.
+        """
+        known = [
+            float(row["temp_c"]) if "temp_c" in row else to_inside(row["temp_f"], "f")
+            for row in load.table("standards/hot_hold.toml")["place"]
+            if row["jurisdiction"] == self.hold
+        ]
+        said = [] if self.said_hold_c is None else [self.said_hold_c]
+        return max(known + said, default=None)
 
     def oil_limit(self, house_pct: float | None = None, also: str = "") -> tuple[float, Phrase]:
         """Polar compounds [%] at which oil goes, and what that rests on: the place's figure, which a house
@@ -110,7 +120,7 @@ class Place:
 
     def judge_age(self, restricted: str, born: dt.date | None, day: dt.date) -> AgeVerdict:
         """May a person of this age do this work here on a day?"""
-        return judge_age(self.age, restricted, born, day)
+        return judge_age(self.age, restricted, born, day, self.said_years.get(restricted))
 
 
 @cache

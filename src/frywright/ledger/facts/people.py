@@ -141,6 +141,33 @@ class PlaceNamed(Fact):
     who: str
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RuleAnswered(Fact):
+    """What an authority said of work or food at this place, where the catalog knows no rule of it or where
+    more is asked than its rule does: years of age, or the hot-holding limit. Without a figure the answer
+    before it is taken back.
+    """
+
+    KIND: ClassVar[str] = "local_rule"
+    PEOPLE: ClassVar[tuple[str, ...]] = ("who", "said_by")
+    WORDS: ClassVar[frozenset[str]] = frozenset({"subject"})
+    LABELS: ClassVar[Mapping[str, str]] = {
+        "jurisdiction": "place",
+        "years_count": "from this age",
+        "hold_c": "hot holding",
+        "said_by": "said by",
+        "said_on": "said on",
+    }
+    subject: str
+    jurisdiction: str
+    years_count: int | None
+    hold_c: float | None
+    said_by: str
+    said_on: dt.date
+    words: str
+    who: str
+
+
 HIDDEN = {(PersonListed.KIND, "born")}
 """Fields of older entries that nobody is shown: kind and field. Newer entries hold a reference."""
 

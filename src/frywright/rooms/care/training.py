@@ -30,11 +30,10 @@ from frywright.model.units import clock, show
 from frywright.paper.paper import PAPER, Section, pdf, section
 from frywright.rooms.care.upkeep import today_of
 from frywright.rooms.hall import in_turn, write
-from frywright.rooms.kitchen import judged_on
-from frywright.rooms.standing import figure_of, oil_limit_here
+from frywright.rooms.local_rules import age_answers
+from frywright.rooms.standing import answers_of, figure_of, oil_limit_here, place_here
 from frywright.trial.ask import CookRequest, ask
 from frywright.verdicts.age import ADULT_YEARS, years_on
-from frywright.verdicts.place import place_of
 
 AHEAD_DAYS = 30
 STANDING = {"holds": "holds", "expiring": "expires soon", "expired": "expired", "missing": "not shown yet"}
@@ -97,14 +96,15 @@ def sign_skill(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kep
     date = day_typed(str(values.get("date", "") or "") or today.isoformat(), "date")
     if date > today:
         raise InputError("date", date.isoformat(), "today or earlier")
-    place = place_of(judged_on(store, kitchen, date))
+    place = place_here(store, kitchen, date)
     born = _born(store, person.fact)
     verdict = place.judge_age(known[key].get("restricted", ""), born, date)
     if verdict.minor:
         raise InputError(
             "person",
             who,
-            "{years} or older: no age rule of this place is in the catalog. Ask the local authority first",
+            "{years} or older: no age rule of this place is in the catalog. Ask the local authority, then"
+            " enter its answer under Records, Local rules",
             where=known[key]["title"],
             years=ADULT_YEARS,
         )
@@ -210,12 +210,12 @@ def people_view(
         key = (item.fact.person.lower(), item.fact.skill)
         if key not in newest or item.fact.date >= newest[key].date:
             newest[key] = item.fact
-    place = place_of(kitchen)
+    place = place_here(store, kitchen)
     rules = {
         r["key"]: tr(r["text"])
         for r in catalog.table("standards/age_rules.toml")["rule"]
         if r["place"] == place.age
-    }
+    } | age_answers(answers_of(store, kitchen), tr)
     rows = []
     for name, person in sorted(people(store).items()):
         if person.fact.left:

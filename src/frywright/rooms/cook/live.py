@@ -72,7 +72,8 @@ class Use:
                 "{low_kg} to {high_kg}",
                 where=self.channel,
                 unit="kg",
-                low_kg=low, high_kg=high,
+                low_kg=low,
+                high_kg=high,
             )
 
 

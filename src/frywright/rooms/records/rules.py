@@ -10,20 +10,23 @@ from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
 from frywright.model.tongues import Translate
 from frywright.rooms.kitchen import judged_on
-from frywright.rooms.standing import oil_limit_here
+from frywright.rooms.local_rules import HOT_HOLD, answered_ages, source_of
+from frywright.rooms.standing import answers_of, oil_limit_here, place_here
 from frywright.trial.ask import hand_limit_c, product_limit, why_none
 from frywright.verdicts.limits import HOUSE
-from frywright.verdicts.place import place_of
 
-NO_HOLD_RULE = "the rule of this place is not in this catalog: ask your inspector which one holds"
+NO_HOLD_RULE = (
+    "the rule of this place is not in this catalog: ask your inspector, then enter the answer under Local"
+    " rules"
+)
 
 
 def rule_rows(store: Store, kitchen: Kitchen, day: dt.date, tr: Translate = str) -> list[list[str]]:
     """What is judged, by which rule in which edition, at which level: each product's core, hot holding,
     oil.
     """
-    kitchen = judged_on(store, kitchen, day)
-    system, place = str(kitchen.site.units), place_of(kitchen)
+    kitchen, place = judged_on(store, kitchen, day), place_here(store, kitchen, day)
+    system, answers = str(kitchen.site.units), answers_of(store, kitchen, day)
 
     def level(limit_c: float | None) -> str:
         if limit_c is None:
@@ -41,7 +44,9 @@ def rule_rows(store: Store, kitchen: Kitchen, day: dt.date, tr: Translate = str)
         rows.append([product.name, rule, level(hand_limit_c(kitchen, product, day))])
     hold_c = place.hot_hold_c()
     hold = tr(place.title) if hold_c is not None else tr(NO_HOLD_RULE)
+    if (answer := answers.get(HOT_HOLD)) and answer.fact.hold_c == hold_c:
+        hold = source_of(answer.fact, tr)
     rows.append([tr("Hot holding"), hold, level(hold_c)])
     oil_pct, title = oil_limit_here(store, kitchen, day)
     rows.append([tr("Oil, polar compounds"), title.say(tr), f"{oil_pct:g} %"])
-    return rows
+    return [*rows, *answered_ages(answers, tr)]

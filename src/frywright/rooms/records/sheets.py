@@ -11,7 +11,7 @@ from frywright.ledger.facts.cook import ReadBackTaken
 from frywright.ledger.facts.day import BoardTap
 from frywright.ledger.facts.fact import Fact
 from frywright.ledger.facts.oil import MeterChecked, OilDone, OilRefused
-from frywright.ledger.facts.people import SkillShown
+from frywright.ledger.facts.people import RuleAnswered, SkillShown
 from frywright.ledger.facts.probing import (
     CalibrationKept,
     CaseOpened,
@@ -124,6 +124,11 @@ SHEETS = (
         fact=ReadBackTaken,
         columns=("name", "version", "fryer", "matches", "read_by", "checked_by"),
         matters=lambda fact: not fact.matches,
+    ),
+    Sheet(
+        name="local_rules",
+        fact=RuleAnswered,
+        columns=("subject", "years_count", "hold_c", "said_by", "said_on", "words", "who"),
     ),
     Sheet(name="training", fact=SkillShown, columns=("person", "skill", "observed_by", "expires")),
     Sheet(name="care", fact=CareDone, columns=("fryer", "task", "who", "role", "note", "date")),

@@ -33,6 +33,7 @@ from frywright.rooms.cook.probes import (
     tell,
 )
 from frywright.rooms.cook.sampling import keep_sample, sample_program, sampled_view
+from frywright.rooms.standing import place_here
 from frywright.trial.hold_study import study
 from frywright.trial.kitchens import demo_log
 from frywright.voice.tongue import translator
@@ -316,7 +317,8 @@ def _add_hold(routes: Routes, context: Context, kitchen: Any) -> None:
     def hold(request: Request, form: Typed) -> Response:
         place = kitchen()
         try:
-            told = _hold(place, form, context.tr(request))
+            limit_c = place_here(context.store, place).hot_hold_c()
+            told = _hold(place, form, limit_c, context.tr(request))
         except FrywrightError as error:
             return _refused(context, request, place, form, error)
         fact = HoldStudied(
@@ -343,12 +345,12 @@ def _add_sample(routes: Routes, context: Context, kitchen: Any) -> None:
         )
 
 
-def _hold(place: Any, form: Mapping[str, str], translate: Any) -> dict[str, str]:
+def _hold(place: Any, form: Mapping[str, str], limit_c: float | None, translate: Any) -> dict[str, str]:
     least, share = (
         place.site.number(form.get(name, "").strip() or default, "score")
         for name, default in (("least", "7"), ("share", "90"))
     )
-    found = study(place, form.get("table", ""), "hold", least, share / 100.0)
+    found = study(place, form.get("table", ""), "hold", least, share / 100.0, limit_c)
     text = say(found.note.text, found.note.values, str(place.site.units), translate)
     return {
         "text": text,

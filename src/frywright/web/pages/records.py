@@ -22,12 +22,14 @@ from frywright.model.entry import Recorded
 from frywright.model.errors import FrywrightError, InputError, Phrase, RecordError
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import is_count
+from frywright.rooms import local_rules
 from frywright.rooms.care.upkeep import care_rows, today_of
 from frywright.rooms.clock import now
 from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import corrective, pack, pack_paper
 from frywright.rooms.records.dropping import dropped_by
 from frywright.rooms.records.reports import reports_of, takes_report
+from frywright.rooms.standing import place_here
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.posted import Typed
@@ -83,6 +85,7 @@ def router(context: Context) -> Routes:
     _add_entries(routes, context, chain)
     _add_cases(routes, context)
     _add_case(routes, context)
+    _add_local_rules(routes, context)
     _add_pack(routes, context)
     return routes
 
@@ -207,6 +210,7 @@ def probe_page(
         typed=typed or {},
         told=told,
         traced=traced,
+        hold_c=place_here(context.store, kitchen).hot_hold_c(),
         cases=cases,
         still=still,
         older=cases[-1].number if len(cases) == CASES_SHOWN else 0,
@@ -276,6 +280,34 @@ def _add_case(routes: Routes, context: Context) -> None:
         except FrywrightError as error:
             return shown(request, number, error, form)
         return RedirectResponse(f"/records/case/{number}", 303)
+
+
+def _add_local_rules(routes: Routes, context: Context) -> None:
+    def shown(request: Request, refused: FrywrightError | None = None, typed: Any = None) -> Response:
+        kitchen = context.kitchen
+        return context.render(
+            request,
+            "records/local_rules.html",
+            room="records",
+            part="local",
+            kitchen=kitchen,
+            place=local_rules.place_title(kitchen),
+            rows=local_rules.rule_subjects(context.store, kitchen, context.tr(request)),
+            error=refused,
+            typed=typed or {},
+        )
+
+    @routes.get("/records/local-rules")
+    def local(request: Request) -> Response:
+        return shown(request)
+
+    @routes.post("/records/local-rules")
+    def keep(request: Request, form: Typed) -> Response:
+        try:
+            local_rules.keep_answer(context.store, context.kitchen, form)
+        except FrywrightError as error:
+            return shown(request, error, form)
+        return RedirectResponse("/records/local-rules", 303)
 
 
 # ---------------------------------------------------------------- inspection pack
