@@ -56,8 +56,8 @@ bench: $(VENV)/.dev  ## what fell in speed, timings, and accuracy against SciPy 
 	$(BIN)/python -m benchmarks.page
 	$(BIN)/python -m benchmarks.history
 
-mutants: $(VENV)/.dev  ## break the program in 60 places and see whether a test fails; what is new goes into docs/reference/quality.md by hand
-	$(BIN)/python scripts/mutants.py
+mutants: $(VENV)/.dev  ## break the program in 60 places and see whether a test fails; its table goes into docs/reference/quality.md
+	$(BIN)/python scripts/mutants.py $(MUTANTS)
 
 validation: $(VENV)/.dev  ## rewrite docs/theory/validation.md from the engine
 	$(BIN)/python -m benchmarks.validation_table > docs/theory/validation.md

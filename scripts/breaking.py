@@ -167,6 +167,10 @@ class _Break(ast.NodeTransformer):
             return node.operand
         return node
 
+    def visit_keyword(self, node: ast.keyword) -> ast.AST:
+        """``strict`` of a ``zip`` guards lists made of the same things: no change of it can be seen."""
+        return node if node.arg == "strict" else self.generic_visit(node)
+
     def visit_Constant(self, node: ast.Constant) -> ast.AST:
         if isinstance(node.value, bool):
             if self._here(node, f"{node.value} turned"):

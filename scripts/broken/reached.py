@@ -36,13 +36,22 @@ def _take() -> list[str]:
     return sorted({p for p in places if p})
 
 
+def _write(test: str, passed: bool, seconds: float, marked: list[str]) -> None:
+    line = {"test": test, "passed": passed, "seconds": seconds, "reached": marked}
+    with open(os.environ["FRYWRIGHT_REACHED"], "a", encoding="utf-8") as file:
+        file.write(json.dumps(line) + "\n")
+
+
+def pytest_collection_finish() -> None:
+    """What was reached while modules loaded: a line without a test's name."""
+    _write("", False, 0.0, [f"load {place}" for place in sorted(_seen | set(_take()))])
+
+
 @pytest.hookimpl(hookwrapper=True)
 def pytest_runtest_protocol(item, nextitem):
     item.marked, item.passed, item.seconds = [], True, 0.0
     yield
-    line = {"test": item.nodeid, "passed": item.passed, "seconds": item.seconds, "reached": item.marked}
-    with open(os.environ["FRYWRIGHT_REACHED"], "a", encoding="utf-8") as file:
-        file.write(json.dumps(line) + "\n")
+    _write(item.nodeid, item.passed, item.seconds, item.marked)
 
 
 @pytest.hookimpl(hookwrapper=True)

@@ -215,6 +215,14 @@ def test_the_safety_limit_wins():
     assert found.ended_by == "safety"
 
 
+def test_what_fails_at_the_first_look_has_no_hold_life():
+    """Cold or poor at the first time: the life is 0, in figure and words, whatever comes later."""
+    for core, score, ended in ((50.0, 9, "safety"), (68.0, 3, "quality")):
+        rows = [("a", 15, core, score), ("a", 30, 68.0, 9)]
+        found = hold_life(hold(rows), HoldAim(hot_c=57.2, least_scores={"crust": 7}))
+        assert (found.life_s, found.note.values["life_s"], found.ended_by) == (0.0, 0.0, ended)
+
+
 def test_hold_study_input_is_checked():
     """No readings or a missing score are refused by name."""
     with pytest.raises(InputError):

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import datetime as dt
+from dataclasses import replace
+from functools import partial
 
 import pytest
 
@@ -39,6 +41,18 @@ def test_currents_and_power():
     assert 1 / power_share(240, 208) == pytest.approx(1.33, abs=0.01)
     assert altitude_share(5420 * 0.3048) == pytest.approx(1 - 0.04 * 3.42, abs=0.002)
     assert altitude_share(0) == 1.0
+
+
+def test_figures_of_a_plate_are_above_0():
+    """0 is no figure, 1 W or 1 V is one: currents, shares of power, and the survey of both fuels."""
+    assert amps(1.0, 1.0, 1) == power_share(1.0, 1.0) == 1.0
+    one = Plate(fuel="electric", power_w=1.0, volts_n=1.0, phases_count=1)
+    assert words(one)["voltage"] is Outcome.UNKNOWN and words(Plate(fuel="gas", power_w=1.0))
+    refused = (lambda: amps(0.0, 1.0, 1), lambda: amps(1.0, 0.0, 1), lambda: power_share(0.0, 1.0))
+    bad = (replace(one, power_w=0.0), replace(one, volts_n=0.0), Plate(fuel="gas", power_w=0.0))
+    for ask in (*refused, lambda: power_share(1.0, 0.0), *(partial(words, plate) for plate in bad)):
+        with pytest.raises(InputError):
+            ask()
 
 
 def test_a_ready_site_is_a_go_and_each_fault_a_no_go():

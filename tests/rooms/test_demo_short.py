@@ -57,6 +57,15 @@ def of(rows, kind, **named):
     return [r for r in rows if r[0] == kind and all(r[4].get(k) == v for k, v in named.items())]
 
 
+def test_four_weeks_of_sales_are_read_in_two_halves(rows):
+    """Two weeks before the first day, by the machine; the other two up to yesterday, by a lead at night."""
+    read = [(*r[1:4], r[4]["from"], r[4]["to"]) for r in of(rows, "sales_file")]
+    assert read == [
+        (14, "05:00", "unnamed on this machine", "2026-10-29", "2026-11-11"),
+        (1, "22:45", "Maple", "2026-11-12", "2026-11-25"),
+    ]
+
+
 def test_loads_are_dropped_and_lifted_by_turns(rows):
     """Two a day for three days, each out after its card's time; the crew takes turns; nothing lies ahead."""
     taps = [(r[1], r[2], r[3], r[4]["what"], r[4]["fryer"]) for r in of(rows, "day_event")]

@@ -177,6 +177,22 @@ def test_a_file_of_days_to_come_alone_teaches_nothing(store, kitchen):
         sales.history_of(store, kitchen)
 
 
+@pytest.mark.parametrize(
+    ("error", "words"),
+    [(PermissionError(13, "Permission denied"), "Permission denied"), (OSError("gone"), "gone")],
+)
+def test_a_watched_file_that_cannot_be_opened_says_why(store, kitchen, tmp_path, monkeypatch, error, words):
+    """The system's own words, without its number, or whatever the error says."""
+    (tmp_path / "till.csv").write_text(MATRIX)
+
+    def no(*_, **__):
+        raise error
+
+    watched = Watched(store, kitchen, tmp_path)
+    monkeypatch.setattr(type(tmp_path), "open", no)
+    assert list(watched.look(settled=True)) == [("till.csv", words)]
+
+
 def test_a_watched_folder_reads_what_has_stopped_growing(store, kitchen, tmp_path):
     """A file is read at the second look that finds it alike, once; one that cannot be read waits; others are
     left alone.

@@ -38,6 +38,16 @@ def test_cook_says_where_it_is_and_what_is_predicted(client):
     assert all(cells)
 
 
+def test_a_saved_program_says_where_it_stands(client):
+    """Name, version and the step that comes next, of the program named; of one that is not there nothing."""
+    for program, version in (("bone-in alder", 3), ("tenders cedar", 1)):
+        page = client.get("/cook", params={"program": program}).text
+        assert f"Where it stands</a>: {program}, version {version}</p>" in page
+        assert f'aria-label="Life of {program}, version {version}"' in page
+    gone = client.get("/cook", params={"program": "nothing"})
+    assert gone.status_code == 422 and "Where it stands" not in gone.text
+
+
 def test_every_program_has_a_page_in_both_languages(client, kitchen):
     """No program of the demo breaks the page, in English or Spanish."""
     for program in kitchen.programs:

@@ -230,6 +230,22 @@ def test_the_rest_of_a_day_is_compared_with_and_without_a_fryer_or_a_product(boa
         compare_down(board, NINE, "elm")
 
 
+def test_a_comparison_leaves_what_is_out_already_as_it_is(board):
+    """Birch is down: Cedar's comparison begins with the day without Birch. The day with Birch, which is down,
+    has Birch again and not Cedar, which is down too.
+    """
+    at = NINE - 5400
+    whole, cedar = (compare_down(board, at, fryer) for fryer in ("birch", "cedar"))
+    tell(board, "down", at, fryer="birch")
+    both, again = compare_down(board, at, "cedar"), compare_down(board, at, "birch")
+    assert (both.old_money, both.old_drops) == (whole.new_money, whole.new_drops)
+    assert again.halves == whole.halves and again.old_money == whole.old_money
+    tell(board, "down", at, key="second", fryer="cedar")
+    last = compare_down(board, at, "birch")
+    assert (last.old_money, last.new_money) == (cedar.new_money, both.new_money)
+    assert len({whole.old_money, whole.new_money, cedar.new_money, both.new_money}) == 4
+
+
 @pytest.mark.slow
 def test_a_practice_morning_is_played_by_the_advice(board):
     """Every drop follows an advice and is lifted by its card; the fryer that fails takes no more."""
