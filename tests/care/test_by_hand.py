@@ -107,6 +107,7 @@ def test_a_survey_has_its_points_in_order_and_needs_a_plate():
     assert altitude_share(610.0 + 304.8) == pytest.approx(0.96) and altitude_share(1e6) == 0.0
     for plate in (
         replace(ELECTRIC, volts_n=0.0),
+        replace(ELECTRIC, volts_n=1001.0),
         replace(ELECTRIC, phases_count=2),
         replace(ELECTRIC, power_w=0.0),
         replace(GAS, fuel="coal"),

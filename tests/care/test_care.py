@@ -163,6 +163,9 @@ def test_wear_against_the_first_day():
     assert rising.reaches_days_n == pytest.approx((1170 - 980) / 2.0)
     assert wear("recovery", 60.0, [0, 10, 20, 30], [60.0, 60.0, 60.0, 60.0]).reaches_days_n == float("inf")
     assert wear("recovery", None, [0], [60.0]).outcome is Outcome.UNKNOWN
+    assert wear("recovery", 1.0, [0, 10], [3.0, 22.0]).outcome is Outcome.MEETS, "back as good as at once"
+    assert wear("recovery", 1.0, [0, 10], [27.0, 27.0]).outcome is Outcome.FAILS
+    assert wear("vent_down", 10.0, [0, 10], [14.0, 14.0]).outcome is Outcome.FAILS, "a vent's seconds count"
     for bad in (("mood", 1.0, [0], [1.0]), ("recovery", 0.0, [0], [1.0]), ("recovery", 1.0, [], [])):
         with pytest.raises(InputError):
             wear(*bad)

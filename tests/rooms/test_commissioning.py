@@ -258,10 +258,12 @@ def test_figures_far_too_fast_are_looked_at_again(store, kitchen):
     for bad in ({"pressure_build": "0:02"}, {"vent_down": "0:01"}, {"back_to_back": "572 752"}):
         with pytest.raises(InputError):
             sign(store, kitchen, "proof", **bad)
-    sign(store, kitchen, "proof", pressure_build="0:06")
+    sign(store, kitchen, "proof", pressure_build="0:06", vent_down="0:44", recovery="0:01")
     found = {t.name: t for t in new.commissioning_view(store, kitchen, "alder").tests}
     assert found["pressure build"].outcome == "unknown"
     assert "Time it again" in found["pressure build"].text
+    assert found["vent to zero"].outcome == "fails", "twice as slow as the kitchen file says"
+    assert "0 times" not in found["recovery after a full load"].text
 
 
 def test_programs_are_signed_only_when_they_were_read_back(store, kitchen):

@@ -18,6 +18,8 @@ VOLTS_LOW_FRAC, VOLTS_HIGH_FRAC = 0.95, 1.05
 """Measured volts within 5 % of the plate (ANSI C84.1 range A, from memory) unless the maker's plate allows
 more.
 """
+MOST_VOLTS = 1000.0
+"""More is no low voltage (IEC 60038, from memory), and no fryer's."""
 CONTINUOUS_FRAC = 1.25
 """A breaker carries a continuous load at 125 % (US electrical code 210.20, from memory)."""
 DERATE_FRAC_KM, DERATE_FROM_M = 0.04 / 0.3048, 610.0
@@ -164,9 +166,12 @@ def _voltage(plate: Plate, site: SiteFacts) -> Point:
 
 
 def _electric(plate: Plate, site: SiteFacts) -> list[Point]:
-    if not plate.volts_n > 0 or plate.phases_count not in (1, 3):
+    if not 0 < plate.volts_n <= MOST_VOLTS or plate.phases_count not in (1, 3):
         raise InputError(
-            "plate", f"{plate.volts_n:g} V, {plate.phases_count}", "volts and 1 or 3 phases as printed"
+            "plate",
+            f"{plate.volts_n:g} V, {plate.phases_count}",
+            "volts up to {most} and 1 or 3 phases as printed",
+            values={"most": f"{MOST_VOLTS:g}"},
         )
     draws = amps(plate.power_w, plate.volts_n, plate.phases_count)
     found = [_voltage(plate, site)]

@@ -17,6 +17,10 @@ LIMIT_N, WATCH_N = 1.30, 1.15
 """A figure 30 % above its first day is out (common practice for pressure build, no source; taken for the
 others by this project), half of that is watched.
 """
+RECOVERED_S = 20.0
+"""A recovery shorter than this counts as this long: the oil was back as good as at once, and a watch tells no
+ratio of it (project's own rule). The other figures are never so short, or a short one matters.
+"""
 LEAST_COUNT = 4
 """Readings below which no trend is told (project's own rule)."""
 FIGURES = {
@@ -78,8 +82,9 @@ def wear(figure: str, first_s: float | None, days: Sequence[float], values_s: Se
             outcome=Outcome.UNKNOWN,
             note=note,
         )
-    ratio = last / first_s
-    reaches = _reaches(first_s * LIMIT_N, days, values_s) if ratio < LIMIT_N else 0.0
+    base = max(first_s, RECOVERED_S) if figure == "recovery" else first_s
+    ratio = last / base
+    reaches = _reaches(base * LIMIT_N, days, values_s) if ratio < LIMIT_N else 0.0
     if ratio >= LIMIT_N:
         note = Note(kind="out", text=FIGURES[figure])
     elif ratio >= WATCH_N or reaches < 60.0:

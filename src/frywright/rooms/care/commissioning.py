@@ -8,7 +8,7 @@ from dataclasses import asdict, dataclass, replace
 from typing import Any
 
 from frywright.calibrate.sampling import SampleAim, SampleOutcome, prove_sample
-from frywright.care.acceptance import Test, control, reckoned_s, timed
+from frywright.care.acceptance import APART_S, VENT_APART_S, Test, control, reckoned_s, timed
 from frywright.care.commissioning import amps, go
 from frywright.care.gates import Signed, Step, check, missing, steps_for, titles_of
 from frywright.catalog import load as catalog
@@ -292,7 +292,8 @@ def acceptance(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) 
     for figure in wanted:
         measured = firsts.get(figure)
         shown = (clock(measured) if measured else "", clock(expected[figure]) if figure in expected else "")
-        tests.append(timed(FIGURE_NAMES[figure], measured, expected.get(figure), shown))
+        apart = VENT_APART_S if figure == "vent_down" else APART_S
+        tests.append(timed(FIGURE_NAMES[figure], measured, expected.get(figure), shown, apart))
     tests += _control(heat, fryer, system)
     tests += _proofs(kitchen, case, system)
     return tuple(
