@@ -114,6 +114,8 @@ def test_a_survey_has_its_points_in_order_and_needs_a_plate():
     ):
         with pytest.raises(InputError):
             survey(plate, SiteFacts())
+    with pytest.raises(InputError, match="input is missing; it must be the power printed on the plate"):
+        survey(replace(ELECTRIC, power_w=0.0), SiteFacts())
 
 
 def test_a_pause_saves_what_the_cooler_oil_does_not_lose(kitchen):

@@ -144,6 +144,13 @@ def test_nonsense_is_refused_with_the_units_allowed(text, dimension):
         parse(text, dimension)
 
 
+def test_a_share_lists_no_empty_unit():
+    """A bare fraction has no sign: only the per cent is named."""
+    with pytest.raises(InputError) as refused:
+        parse("abc", "fraction")
+    assert refused.value.values == {"units": "%"}
+
+
 def test_a_share_is_rounded_down_to_what_is_shown():
     """None of 10,000 failed is 99.97 % (Clopper and Pearson): never "at least 100.0 %"; whole shares stay."""
     bound = 0.05 ** (1 / 10_000)

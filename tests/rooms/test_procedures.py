@@ -6,7 +6,8 @@ import io
 
 import pytest
 
-from frywright.ledger.facts.care import CardWritten
+from frywright.ledger.facts.care import CardSigned, CardWritten
+from frywright.model.business_day import local_time
 from frywright.model.errors import InputError
 from frywright.rooms.care import procedures
 from frywright.rooms.kitchen import remembered_kitchen
@@ -45,8 +46,8 @@ def test_a_card_becomes_the_kitchens_own(store, kitchen):
     assert card.version == 1
     assert card.steps[0] == ("Tell the lead that you begin.", "")
     assert procedures.card_of(store, "closing", "es").version == 0
-    assert procedures.card_view(store, "closing").elsewhere == ""
-    assert "English" in procedures.card_view(store, "closing", "es").elsewhere
+    assert procedures.card_view(store, kitchen, "closing").elsewhere == ""
+    assert "English" in procedures.card_view(store, kitchen, "closing", "es").elsewhere
     spanish = paper.words(procedures.procedure_pdf(store, kitchen, "closing", "es", translator("es")))
     assert "Escrita solo en English" in " ".join(spanish.split())
     edit(store, photo=io.BytesIO(png()), picture_step="2")
@@ -94,7 +95,10 @@ def test_sign_off_takes_two_and_carries_its_evidence(store, kitchen):
             procedures.sign_card(store, kitchen, {**told, **bad})
     kept = procedures.sign_card(store, kitchen, told, io.BytesIO(png())).fact
     assert (kept.key, kept.version, kept.fryer, len(kept.photo)) == ("lid_seal", 0, "alder", 64)
-    assert procedures.card_view(store, "lid_seal").signed[0]["second"] == "Ben Roe"
+    signed = procedures.card_view(store, kitchen, "lid_seal").signed[0]
+    assert (signed["second"], signed["name"]) == ("Ben Roe", "Alder, three-head pressure vat")
+    assert str(signed["at"]) == local_time(kitchen, next(store.facts(CardSigned)).recorded_at)
+    assert str(signed["at"]).endswith("-07:00"), "by the kitchen's clock"
 
 
 def test_a_lost_picture_leaves_its_slot_empty(store, kitchen, tmp_path):

@@ -102,8 +102,10 @@ def survey(plate: Plate, site: SiteFacts) -> list[Point]:
     """Every point of a site against the plate. Raises InputError: a fuel that is neither electric nor gas, or
     a plate without its figures.
     """
-    if plate.fuel not in ("electric", "gas") or not plate.power_w > 0:
-        raise InputError("fuel", repr(plate.fuel), "electric or gas, with the input from the plate")
+    if plate.fuel not in ("electric", "gas"):
+        raise InputError("fuel", repr(plate.fuel), "electric or gas, as the plate says")
+    if not plate.power_w > 0:
+        raise InputError("input", "missing", "the power printed on the plate")
     points = _electric(plate, site) if plate.fuel == "electric" else _gas(plate, site)
     yes = (
         ("hood", site.hood_runs, "The hood runs and draws over this place."),
@@ -171,7 +173,7 @@ def _electric(plate: Plate, site: SiteFacts) -> list[Point]:
             "plate",
             f"{plate.volts_n:g} V, {plate.phases_count}",
             "volts up to {most} and 1 or 3 phases as printed",
-            values={"most": f"{MOST_VOLTS:g}"},
+            most=f"{MOST_VOLTS:g}",
         )
     draws = amps(plate.power_w, plate.volts_n, plate.phases_count)
     found = [_voltage(plate, site)]

@@ -98,7 +98,7 @@ def card(
     """
     from frywright.rooms.care.procedures import card_view, procedure_pdf
 
-    if shop.json(card_view(shop.store, key, shop.language) if shop.as_json else {}):
+    if shop.json(card_view(*shop.both, key, shop.language) if shop.as_json else {}):
         return
     shop.written(
         out,
@@ -269,8 +269,8 @@ def card_edit(
     """Make a card the kitchen's own; a hazard may move to another step, never go."""
     from frywright.rooms.care.procedures import card_view, save_card
 
-    opened, _ = shop.both
-    view = card_view(opened, key, shop.language)
+    opened, kitchen = shop.both
+    view = card_view(opened, kitchen, key, shop.language)
     if steps is None and picture is None:
         if not shop.json(view):
             typer.echo(view.lines)

@@ -301,7 +301,7 @@ def _split(text: str, name: str, dimension: str) -> tuple[str, str, str]:
 def _no_unit(name: str, text: str, dimension: str) -> InputError:
     if not text:
         return InputError(name, "empty", "given")
-    allowed = ", ".join(u.sign for u in UNITS.values() if u.dimension == dimension)
+    allowed = ", ".join(u.sign for u in UNITS.values() if u.dimension == dimension and u.sign)
     return InputError(name, repr(text), "a number with one of these units: {units}", units=allowed)
 
 

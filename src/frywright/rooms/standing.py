@@ -18,7 +18,7 @@ from frywright.ledger.facts.life import CardPrinted
 from frywright.ledger.facts.oil import OilLimitSet
 from frywright.ledger.facts.people import RuleAnswered
 from frywright.ledger.store import Store
-from frywright.model.business_day import business_time, usual_trade
+from frywright.model.business_day import business_time, local_time, usual_trade
 from frywright.model.errors import Phrase
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
@@ -148,7 +148,7 @@ def held_status(store: Store, kitchen: Kitchen, translate: Translate = str) -> l
             version=str(program.version),
             state=state,
             clock=clock(program.clock_s),
-            read_at=item.recorded_at.strftime("%Y-%m-%d %H:%M UTC") if item else "",
+            read_at=local_time(kitchen, item.recorded_at) if item else "",
             read_version=str(item.fact.version) if item else "",
         )
         rows.append(row)

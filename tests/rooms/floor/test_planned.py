@@ -291,6 +291,9 @@ def test_what_a_change_costs_is_the_difference_on_the_same_days(shop, monkeypatc
     assert turns.other.batches_money > turns.base.batches_money
     with pytest.raises(InputError):
         what_if.what_if(store, kitchen, bench, what_if.Changed(hold_min={"fish": 10.0}), 20)
+    for minutes in (-5.0, 0.0, 361.0):
+        with pytest.raises(InputError, match=r"hold life is .* min .*; it must be above 0, up to 360 min"):
+            what_if.what_if(store, kitchen, bench, what_if.Changed(hold_min={"bone_in": minutes}), 20)
 
 
 def test_the_pull_sheet_counts_only_what_is_in_date(shop):

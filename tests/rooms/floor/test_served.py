@@ -192,6 +192,11 @@ def test_an_order_is_promised_with_its_start_and_its_chance(board):
     assert early.start >= "09:40"
     with pytest.raises(InputError, match="one of: bone_in, tenders, wedges"):
         views.promise_view(board, NOON, "fish", NOON + 3600, 16)
+    for at_s in (NOON - 3600, NOON, NOON + 60, 26 * 3600.0):
+        with pytest.raises(InputError, match=r"ready at is \d\d:\d\d; it must be a time from 12:\d\d, when"):
+            views.promise_view(board, NOON, "bone_in", at_s, 16)
+    with pytest.raises(InputError, match="pieces is -3; it must be 1 to 10,000"):
+        views.promise_view(board, NOON, "bone_in", NOON + 3600, -3)
 
 
 def test_at_close_the_causes_add_up_to_what_was_thrown_away(board):

@@ -14,6 +14,7 @@ from frywright.ledger.attachments import attachments_of
 from frywright.ledger.facts.care import CardSigned, CardWritten
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
+from frywright.model.business_day import local_time
 from frywright.model.errors import FrywrightError, InputError, Phrase, one_of
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
@@ -262,8 +263,11 @@ class CardView:
     signed: tuple[Mapping[str, object], ...]
 
 
-def card_view(store: Store, key: str, language: str = "en") -> CardView:
-    """A card as a page shows it: steps with hazards and pictures, its text to edit, who signed it lately."""
+def card_view(store: Store, kitchen: Kitchen, key: str, language: str = "en") -> CardView:
+    """A card as a page shows it: steps with hazards and pictures, its text to edit, who signed it lately, by
+    the kitchen's clock.
+    """
+    names = {f.key: f.name for f in kitchen.fryers}
     card = card_of(store, key, language)
     signed = islice((e for e in store.facts(CardSigned, newest_first=True) if e.fact.key == key), 10)
     return CardView(
@@ -278,7 +282,11 @@ def card_view(store: Store, key: str, language: str = "en") -> CardView:
             StepShown(text=t, hazard=h, picture=card.pictures.get(n, ""))
             for n, (t, h) in enumerate(card.steps)
         ),
-        signed=tuple({"at": f"{e.recorded_at:%Y-%m-%d %H:%M} UTC", **asdict(e.fact)} for e in signed),
+        signed=tuple(
+            asdict(e.fact)
+            | {"at": local_time(kitchen, e.recorded_at), "name": names.get(e.fact.fryer, e.fact.fryer)}
+            for e in signed
+        ),
     )
 
 

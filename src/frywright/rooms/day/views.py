@@ -8,13 +8,12 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from frywright.ledger.store import Store
-from frywright.model.errors import one_of
 from frywright.model.kitchen import Kitchen
 from frywright.model.tongues import Translate
 from frywright.model.trade import time_of_day
 from frywright.plan.advice import promise
 from frywright.rooms.day.board import Board
-from frywright.rooms.day.orders import slot_of
+from frywright.rooms.day.orders import order_of, slot_of
 from frywright.rooms.day.sales import history_of
 
 
@@ -128,9 +127,15 @@ def sales_view(store: Store, kitchen: Kitchen) -> SalesView:
 
 
 def promise_view(board: Board, now_s: float, product: str, at_s: float, pieces: int) -> PromiseView:
-    """Can an order be promised? Chance, largest order, start, fryers, and what the other guests lose."""
+    """Can an order be promised? Chance, largest order, start, fryers, and what the other guests lose.
+
+    Raises
+    ------
+    InputError
+        What no order can be: a product that is not sold, no pieces, a time before a load could be out.
+    """
     bench = board.bench
-    one_of(bench.products, product, "product")
+    _ = order_of(bench, (product, pieces, at_s, ""), now_s)
     state = board.state(now_s)
     state = replace(state, now_n=max(state.now_n, 0.0))
     slot = max(slot_of(bench, at_s), int(state.now_n) + 1)

@@ -14,7 +14,7 @@ from frywright.model.errors import InputError, one_of
 from frywright.model.kitchen import Kitchen
 from frywright.model.trade import time_of_day_s
 from frywright.plan.check import Price, broken_rules, price
-from frywright.plan.model import Drop, Plan
+from frywright.plan.model import MOST_SLOTS, Drop, Plan
 from frywright.plan.replay import Counts, Look, Replay, draw_days, replay, replay_par
 from frywright.rooms.day.day import Bench, bench_for
 
@@ -195,10 +195,25 @@ def _days(played: Replay) -> DaysView:
 
 
 def what_if(store: Store, kitchen: Kitchen, bench: Bench, asked: Changed, days: int = 200) -> ChangeView:
-    """The same days with something changed; the order-up-to rule is tuned anew for the change."""
+    """The same days with something changed; the order-up-to rule is tuned anew for the change.
+
+    Raises
+    ------
+    InputError
+        A hold life, a count or a factor that cannot be.
+    """
+    most = MOST_SLOTS * bench.trade.slot_s / 60.0
+    for product, minutes in asked.hold_min.items():
+        name = kitchen.product(product).name
+        if not 0 < minutes <= most:
+            raise InputError(
+                "hold life",
+                f"{minutes:g} min",
+                "above 0, up to {most} min",
+                where=name,
+                most=f"{most:g}",
+            )
     hold_s = {product: 60.0 * minutes for product, minutes in asked.hold_min.items()}
-    for product in hold_s:
-        kitchen.product(product)
     other = bench_for(
         store,
         kitchen,

@@ -44,14 +44,16 @@ def _add_paper(routes: Routes, context: Context) -> None:
 
     @routes.get("/care/card/{key}.json")
     def as_json(request: Request, key: str) -> Response:
-        return view_json(procedures.card_view(context.store, key, context.language(request)))
+        kitchen, language = context.kitchen, context.language(request)
+        return view_json(procedures.card_view(context.store, kitchen, key, language))
 
 
 def _add_forms(routes: Routes, context: Context) -> None:
     def shown(
         request: Request, key: str, refused: FrywrightError | None = None, typed: Any = None
     ) -> Response:
-        kitchen, view = (context.kitchen, procedures.card_view(context.store, key, context.language(request)))
+        kitchen, language = context.kitchen, context.language(request)
+        view = procedures.card_view(context.store, kitchen, key, language)
         return context.render(
             request,
             "care/card.html",

@@ -5,6 +5,7 @@ from __future__ import annotations
 import io
 from collections.abc import Callable, Mapping
 from dataclasses import replace
+from functools import partial
 from itertools import islice
 from typing import Any
 
@@ -14,6 +15,7 @@ from starlette.datastructures import UploadFile
 
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.probing import HoldStudied, LogKept
+from frywright.model.business_day import local_time
 from frywright.model.errors import FrywrightError, InputError
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
@@ -115,6 +117,7 @@ def _overview(context: Context, place: Any, **values: Any) -> dict[str, Any]:
     ]
     return {
         "kitchen": place,
+        "local": partial(local_time, place),
         "programs": sorted({p.name for p in place.programs}),
         "logs": list(islice(store.facts(LogKept, newest_first=True), 50)),
         "due": due,
