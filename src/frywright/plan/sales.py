@@ -194,15 +194,14 @@ def _step(lines: Sequence[SoldLine]) -> float:
 def _columns(shape: table.Shape, rows: Sequence[table.Row], menu: Sequence[MenuItem], name: str) -> _Columns:
     header = [cell.strip() for cell in shape.header] or [""] * shape.width_count
     body = _cells(rows, len(header))
-    known = {n for item in menu for n in item.names}
     stamps, words, numbers = _sorts(body)
     found = _Columns()
     found.date, found.time = _date_and_time(body, stamps)
     found.void = _first(header, VOID_WORDS, (*words, *numbers), ())
     found.kind = _first(header, KIND_WORDS, words, (found.void,))
     texts = [i for i in words if i not in (found.void, found.kind)]
-    found.item = _item(header, body, texts, known)
-    numbered = [i for i in words if any(c.isdigit() for cell in body[i] for c in cell)]
+    found.item = _item(header, body, texts, menu)
+    numbered = [i for i in words if any(c.isdigit() for c in "".join(body[i]))]
     found.order = _first(header, ORDER_WORDS, (*numbers, *numbered), (found.void, found.kind, found.item))
     found.quantity = _first(header, QUANTITY_WORDS, numbers, (found.order,))
     if found.item < 0 and numbers and header[numbers[0]]:
@@ -269,8 +268,11 @@ def _first(
     return next((i for i in columns if i not in taken and words.search(header[i])), -1)
 
 
-def _item(header: Sequence[str], body: Sequence[Sequence[str]], texts: Sequence[int], known: set[str]) -> int:
+def _item(
+    header: Sequence[str], body: Sequence[Sequence[str]], texts: Sequence[int], menu: Sequence[MenuItem]
+) -> int:
     """The column of items: most cells on the menu, then by its head, then by how many they are."""
+    known = {name for item in menu for name in item.names}
 
     def rank(i: int) -> tuple[int, bool, int]:
         on_menu = sum(plain(cell) in known for cell in body[i])
@@ -321,6 +323,19 @@ def _order(rows: Sequence[table.Row], columns: _Columns, name: str, notes: list[
     return found.order
 
 
+def _when(day: str, time: str, order: str, trade: Trade) -> tuple[dt.date, float] | str:
+    """Business day of a row and seconds since its midnight, or why there is none."""
+    stamp = _moment(day)
+    clock = stamp if time == day else _moment(time)
+    number = moments.day_number(stamp.date, order) if stamp is not None and stamp.date else None
+    if number is None or clock is None or clock.second_s is None:
+        return "no date" if number is None else "no time"
+    second, date = clock.second_s, dt.date.fromordinal(number)
+    if second < time_of_day_s(trade.rolls_over):
+        return date - dt.timedelta(days=1), second + 86400.0
+    return date, second
+
+
 def _take(row: table.Row, columns: _Columns, order: str, trade: Trade, lines: list[SoldLine]) -> str:
     """Add the sales of one row; returns why it cannot be used, or nothing."""
     cells = [cell.strip() for cell in row.cells]
@@ -330,16 +345,9 @@ def _take(row: table.Row, columns: _Columns, order: str, trade: Trade, lines: li
 
     if _is_total(cells):
         return "a total"
-    stamp = _moment(at(columns.date))
-    if stamp is None or not stamp.date:
-        return "no date"
-    day = moments.day_number(stamp.date, order)
-    clock = stamp if columns.time == columns.date else _moment(at(columns.time))
-    if day is None or clock is None or clock.second_s is None:
-        return "no date" if day is None else "no time"
-    second, date = clock.second_s, dt.date.fromordinal(day)
-    if second < time_of_day_s(trade.rolls_over):
-        second, date = second + 86400.0, date - dt.timedelta(days=1)
+    when = _when(at(columns.date), at(columns.time), order, trade)
+    if isinstance(when, str):
+        return when
     taken_back = (count_of(at(columns.quantity), columns.decimal) or 0.0) < 0
     marked = any(VOID_LINE.fullmatch(cell) for i, cell in enumerate(cells) if i != columns.item)
     if (columns.void >= 0 and VOIDED.search(at(columns.void))) or (marked and not taken_back):
@@ -358,8 +366,8 @@ def _take(row: table.Row, columns: _Columns, order: str, trade: Trade, lines: li
         if quantity:
             lines.append(
                 SoldLine(
-                    date=date,
-                    second_s=second,
+                    date=when[0],
+                    second_s=when[1],
                     item=item,
                     quantity_n=quantity,
                     order=at(columns.order),
