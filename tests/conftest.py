@@ -25,11 +25,10 @@ from frywright.model import tongues
 from frywright.model.kitchen import Kitchen
 from frywright.physics.inputs import Lid, PieceClass, Span, Until, Vat
 from frywright.physics.solve import Cook
-from frywright.rooms.clock import now
 from frywright.rooms.records import people
 from frywright.trial.kitchens import demo_kitchen
 from frywright.voice.tongue import translator
-from tests.demo import remember_demo
+from tests.demo import kitchen_store
 
 settings.register_profile("any machine", deadline=None, suppress_health_check=[HealthCheck.too_slow])
 settings.load_profile("any machine")
@@ -119,8 +118,7 @@ def kitchen() -> Kitchen:
 @pytest.fixture
 def store(tmp_path: Path) -> Iterator[Store]:
     """The demo kitchen in a new file."""
-    found = Store.file(tmp_path / "demo.db", now)
-    remember_demo(found)
+    found = kitchen_store(tmp_path / "demo.db")
     yield found
     found.close()
 

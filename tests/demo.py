@@ -19,6 +19,13 @@ def remember_demo(store: Store) -> None:
     remember_kitchen(store, demo_text(), "demo/kitchen.toml")
 
 
+def kitchen_store(path: Path, text: str = "") -> Store:
+    """A new store with the kitchen of a file's text, else with it."""
+    store = Store.file(path, now)
+    remember_kitchen(store, text or demo_text(), "kitchen.toml")
+    return store
+
+
 FRIDAY = dt.date(2026, 11, 27)
 """The day that tests plan, with eight weeks of invented sales before it, whenever they run."""
 
@@ -32,15 +39,12 @@ def keep_demo_sales(store: Store) -> None:
 
 def demo_store(path: Path) -> str:
     """A new store with it; its name."""
-    store = Store.file(path, now)
-    remember_demo(store)
-    store.close()
+    kitchen_store(path).close()
     return str(path)
 
 
 def sold_store(path: Path) -> Store:
     """A new store with it and those sales."""
-    store = Store.file(path, now)
-    remember_demo(store)
+    store = kitchen_store(path)
     keep_demo_sales(store)
     return store

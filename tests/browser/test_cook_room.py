@@ -9,11 +9,9 @@ from contextlib import contextmanager
 import pytest
 import uvicorn
 
-from frywright.ledger.store import Store
-from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen
 from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
+from tests.demo import kitchen_store
 
 pytestmark = pytest.mark.browser
 SIZES = {"phone": (390, 844), "tablet": (820, 1180), "desk": (1440, 900)}
@@ -22,8 +20,7 @@ SIZES = {"phone": (390, 844), "tablet": (820, 1180), "desk": (1440, 900)}
 @contextmanager
 def served(folder, text, prepare=lambda store: None):
     """The application over a new store with a kitchen file's text; its address."""
-    store = Store.file(folder / "b.db", now)
-    remember_kitchen(store, text, "demo.toml")
+    store = kitchen_store(folder / "b.db", text)
     prepare(store)
     with serving(store) as found:
         yield found

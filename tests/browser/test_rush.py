@@ -14,10 +14,10 @@ from frywright.ledger.store import Store
 from frywright.rooms.clock import now
 from frywright.rooms.day import sales
 from frywright.rooms.day.practice import demo_sales
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
-from frywright.trial.kitchens import demo_text
+from frywright.rooms.kitchen import remembered_kitchen
 from tests.browser.test_day import FRIDAY
 from tests.browser.test_line import DIGITS_MM, MEASURE, PX_MM, opened, told
+from tests.demo import kitchen_store
 from tests.eight_fryers import DAY, furnish
 from tests.own_server import OwnServer
 
@@ -58,8 +58,7 @@ def seen(page, path, name):
 @pytest.fixture
 def demo(tmp_path):
     """The demo with sales, on a server of its own."""
-    store = Store.file(tmp_path / "r.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = kitchen_store(tmp_path / "r.db")
     kitchen = remembered_kitchen(store)
     sales.keep_sales(store, kitchen, io.BytesIO(demo_sales(kitchen, DAY)), "till.csv")
     store.close()

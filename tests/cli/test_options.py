@@ -14,13 +14,11 @@ from typer.testing import CliRunner
 from frywright.cli.main import app
 from frywright.cli.spoken import BARE, speak
 from frywright.ledger.facts.people import DrillAnswered
-from frywright.ledger.store import Store
 from frywright.model.units import parse
 from frywright.rooms.care.training import drill_views
-from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
-from frywright.trial.kitchens import demo_text
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
+from tests.demo import kitchen_store
 
 UNIT = re.compile(r"\d\s*(C|F|mm|in|m|ft|kg|lb|kW|kWh|Btu\S*|kWh/kg)\b")
 DIMENSIONS = {
@@ -86,8 +84,7 @@ def test_what_a_bare_number_means_is_said_in_every_language(monkeypatch):
 @pytest.fixture
 def drilled(tmp_path):
     """A store with the demo kitchen, and the key of one of its drills."""
-    store = Store.file(tmp_path / "s.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = kitchen_store(tmp_path / "s.db")
     return store, str(tmp_path / "s.db"), drill_views(remembered_kitchen(store))[0]
 
 

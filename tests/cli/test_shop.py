@@ -10,10 +10,9 @@ from typer.testing import CliRunner
 
 from frywright.cli.main import app
 from frywright.ledger.facts.cook import ProgramSaved
-from frywright.ledger.store import Store
-from frywright.rooms.clock import now
 from frywright.rooms.hall import write
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.kitchen import remembered_kitchen
+from tests.demo import kitchen_store
 from tests.model.test_kitchen_files import GOOD
 
 SPAIN = GOOD.replace('jurisdiction = "uk"', 'jurisdiction = "spain"')
@@ -53,8 +52,7 @@ def test_a_kitchen_file_keeps_nothing(spain):
 def test_a_program_saved_on_a_page_is_known_to_the_terminal(tmp_path):
     """The same command takes the store in which it was saved."""
     path = tmp_path / "own.db"
-    store = Store.file(path, now)
-    remember_kitchen(store, GOOD, "own.toml")
+    store = kitchen_store(path, GOOD)
     before = remembered_kitchen(store)
     made = replace(before.programs[0], name="saved on a page")
     write(store, ProgramSaved.of(made))

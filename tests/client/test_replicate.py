@@ -23,7 +23,6 @@ from frywright.ledger.export import as_row
 from frywright.ledger.facts.cook import ProgramSaved
 from frywright.ledger.facts.fleet import ForkSeen
 from frywright.ledger.facts.probing import LogKept
-from frywright.ledger.store import Store
 from frywright.model.entry import GENESIS, chain_hash
 from frywright.model.errors import AccessError, InputError, RecordError
 from frywright.rooms.clock import now
@@ -38,9 +37,8 @@ from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records.people import add_account
 from frywright.trial.predicted import Answerer
 from frywright.web.kitchens import Kitchens
-from tests.demo import remember_demo
-
-HOST = "http://127.0.0.1"
+from tests.browsers import HOST, browser
+from tests.demo import kitchen_store
 
 
 class Line(Client):
@@ -71,8 +69,7 @@ class Line(Client):
 @pytest.fixture
 def office(tmp_path):
     """An office with an owner and a kitchen of its own."""
-    store = Store.file(tmp_path / "office.db", now)
-    remember_demo(store)
+    store = kitchen_store(tmp_path / "office.db")
     add_account(store, "Ana Vale", "owner", "a long enough one")
     yield store
     store.close()
@@ -86,8 +83,7 @@ def pages(office):
 @pytest.fixture
 def site(tmp_path):
     """A site's own store, on its own machine."""
-    store = Store.file(tmp_path / "site" / "own.db", now)
-    remember_demo(store)
+    store = kitchen_store(tmp_path / "site" / "own.db")
     yield store
     store.close()
 
@@ -161,8 +157,7 @@ def test_a_changed_record_is_refused_and_noted_once(office, pages, site, tmp_pat
     """A store put back from an older backup, or bent: the office keeps the first and says so."""
     key, token = await_kitchen(office, "East Gate", "Ana Vale")
     replicate(site, Line(pages, token))
-    other = Store.file(tmp_path / "other.db", now)
-    remember_demo(other)
+    other = kitchen_store(tmp_path / "other.db")
     filled(other, 1)
     for _ in range(2):
         with pytest.raises(RecordError, match="not the ones kept here"):
@@ -278,7 +273,7 @@ def test_a_changed_program_becomes_the_next_version_at_the_site(office, pages, s
     next_wave(office, made.number, {key: office.at(key)}, "Ana Vale")
     replicate(site, line)
     before = remembered_kitchen(site).program("bone-in cedar").version
-    own = TestClient(Kitchens(site), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
+    own = browser(Kitchens(site), page=True)
     now_page = own.get("/").text
     assert "The office released bone-in cedar, version 3" in now_page and 'href="/releases"' in now_page
     page = own.get("/releases").text

@@ -27,10 +27,9 @@ from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.rooms.clock import now
 from frywright.rooms.cook.intake import Intake, Sample, sample_in, samples_of
-from frywright.rooms.kitchen import remember_kitchen
 from frywright.rooms.records.people import add_account
-from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
+from tests.demo import kitchen_store
 
 pytestmark = pytest.mark.slow
 MOSQUITTO = shutil.which("mosquitto") or "/usr/sbin/mosquitto"
@@ -279,8 +278,7 @@ class Served:
 
 def test_the_command_hands_readings_on_to_the_server_by_a_device_token(broker, tmp_path):
     """MQTT to page, through accounts; a revoked or wrong token is said, and nothing is lost meanwhile."""
-    store = Store.file(tmp_path / "s.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = kitchen_store(tmp_path / "s.db")
     add_account(store, "Olive Owner", "owner", "a password of words")
     token = Accounts(store).add_device("box", "crew")
     served = Served(store)
@@ -314,8 +312,7 @@ def test_the_command_hands_readings_on_to_the_server_by_a_device_token(broker, t
 
 
 def test_readings_wait_in_order_while_the_server_is_down_and_the_oldest_go_when_there_are_too_many(tmp_path):
-    store = Store.file(tmp_path / "s.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = kitchen_store(tmp_path / "s.db")
     add_account(store, "Olive Owner", "owner", "a password of words")
     token = Accounts(store).add_device("box", "crew")
     served = Served(store)

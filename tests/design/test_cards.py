@@ -54,6 +54,7 @@ SLIPS = [
     ("335", "35", "a digit left out"),
     ("335", "3355", "a digit too many"),
     ("12:30", "13:20", "two digits swapped"),
+    ("11:00", "1100", "another value, perhaps an old version"),
     ("12:30", "12:39", "one digit"),
     ("335", "401", "another value, perhaps an old version"),
 ]

@@ -16,12 +16,10 @@ from fastapi.testclient import TestClient
 from typer.testing import CliRunner
 
 from frywright.cli.main import app
-from frywright.ledger.store import Store
-from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen
 from frywright.rooms.records import people
 from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
+from tests.demo import kitchen_store
 
 ROOT = Path(__file__).parents[2]
 PAGES = [ROOT / "README.md", *sorted((ROOT / "docs").rglob("*.md"))]
@@ -66,8 +64,7 @@ class Answered(io.BytesIO):
 @pytest.fixture
 def address(tmp_path, monkeypatch):
     """Whatever address and token a snippet prints, a kitchen's server with a till answers."""
-    store = Store.file(tmp_path / "a.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = kitchen_store(tmp_path / "a.db")
     people.add_account(store, "Olive", "owner", "oak leaf river stone")
     token = people.add_device(store, "Till", "crew", "Olive")
     client = TestClient(make_app(store), base_url="http://127.0.0.1")
@@ -157,8 +154,7 @@ def desk(tmp_path, monkeypatch):
     """An empty folder with a demo log, a store and the demo kitchen, as after ``make run``."""
     monkeypatch.chdir(tmp_path)
     Path("var").mkdir()
-    store = Store.file(Path("var/demo.db"), now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    kitchen_store(Path("var/demo.db")).close()
     shutil.copy(DEMO_LOG, "log.csv")
     Path("kitchen.toml").write_text(demo_text(), "utf-8")
 

@@ -13,13 +13,12 @@ from frywright.rooms.cook.programs import Overtaken, keep_simulation, save_progr
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.trial.ask import CookRequest, ask, edit_program
 from frywright.trial.kitchens import demo_text
+from tests.demo import kitchen_store
 
 
 @pytest.fixture
 def store(tmp_path):
-    store = Store.file(tmp_path / "a.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
-    return store
+    return kitchen_store(tmp_path / "a.db")
 
 
 def test_a_kitchen_is_kept_once_and_replaced_when_changed(store):

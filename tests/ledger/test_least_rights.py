@@ -25,9 +25,9 @@ from frywright.rooms.records import people
 from frywright.rooms.records.dropping import drop_entries
 from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
+from tests.browsers import HOST, browser
 
 RECIPE = Path(example.__file__).parent / "least_rights.sql"
-HOST = "http://127.0.0.1"
 PASSWORD = "oak leaf river stone"
 HELD = {
     "kept_in": "cabinet",
@@ -66,7 +66,7 @@ def test_the_server_works_under_its_role(served):
     store = Store.named(served, now)
     people.add_account(store, "Olive", "owner", PASSWORD)
     token = people.add_device(store, "Till", "crew", "Olive")
-    client = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
+    client = browser(store)
     assert client.post("/sign-in", data={"name": "Olive", "secret": PASSWORD}).status_code == 200
     assert client.get("/records").status_code == 200
     till = TestClient(make_app(store), base_url=HOST, headers={"authorization": f"Bearer {token}"})

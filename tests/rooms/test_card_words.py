@@ -6,7 +6,6 @@ import re
 from dataclasses import replace
 
 import pytest
-from fastapi.testclient import TestClient
 
 from frywright.catalog.kitchen import parse_kitchen
 from frywright.design.controller import render
@@ -24,11 +23,11 @@ from frywright.rooms.standing import slot_of
 from frywright.trial.ask import edit_program
 from frywright.trial.kitchens import demo_kitchen, demo_text
 from frywright.voice.tongue import translator
-from frywright.web.app import make_app
 from tests import paper
+from tests.browsers import browser
+from tests.demo import kitchen_store
 from tests.rooms.test_settings import OWN
 
-HOST = "http://127.0.0.1"
 PROGRAMS = [p.name for p in demo_kitchen().programs]
 
 
@@ -133,8 +132,7 @@ def test_a_card_of_another_kitchen(language):
 
 def test_who_stands_behind_a_version(tmp_path):
     """Nobody: a line to sign. Saved under a name: by whom, and a line. In service: by whom and when."""
-    store = Store.file(tmp_path / "a.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = kitchen_store(tmp_path / "a.db")
     kitchen = remembered_kitchen(store)
     old = kitchen.program("bone-in cedar")
     assert approvals(store, kitchen) == {}
@@ -162,7 +160,7 @@ def test_a_slot_is_chosen_on_the_page_and_never_shared_silently(tmp_path):
         .replace('fryer = "dogwood"', 'fryer = "alder"')
     )
     remember_kitchen(store, text, "demo.toml")
-    client = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
+    client = browser(store, page=True)
     names = [p.name for p in remembered_kitchen(store).programs if p.fryer == "alder"]
     assert len(names) > 2
     slots = [
@@ -188,8 +186,7 @@ def test_a_slot_is_chosen_on_the_page_and_never_shared_silently(tmp_path):
 
 def test_a_printed_slot_stays(tmp_path):
     """Once printed, a program keeps its slot, whatever programs come after it."""
-    store = Store.file(tmp_path / "p.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = kitchen_store(tmp_path / "p.db")
     kitchen = remembered_kitchen(store)
     alder = kitchen.program("bone-in alder")
     assert slot_of(store, kitchen, alder) == 1

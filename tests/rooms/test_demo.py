@@ -15,12 +15,13 @@ from frywright.rooms.clock import now, played
 from frywright.rooms.cook.life import lives
 from frywright.rooms.demo import play_demo
 from frywright.rooms.hall import AUTHOR
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records.corrective import cases
 from frywright.trial.kitchens import demo_text
 from frywright.trial.life import State, Step
 from frywright.web.app import make_app
 from frywright.web.pages.now import gather
+from tests.demo import kitchen_store
 from tests.web.test_life import OWN
 
 pytestmark = pytest.mark.slow
@@ -117,8 +118,7 @@ def test_it_opens_at_any_time_of_the_day(tmp_path, hour):
 
 def test_nobody_s_records_are_made_up(tmp_path, monkeypatch):
     """A kitchen that is there stays as it is; a scenario on a kitchen that is not invented is refused."""
-    own = Store.file(tmp_path / "o.db", now)
-    remember_kitchen(own, OWN, "own.toml")
+    own = kitchen_store(tmp_path / "o.db", OWN)
     play_demo(own)
     assert own.last().number == 1
     real = demo_text().replace("invented = true", "invented = false")

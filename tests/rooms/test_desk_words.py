@@ -22,12 +22,10 @@ from frywright.design.proof import all_loads
 from frywright.design.search import Candidate, Goals
 from frywright.design.transfer import Taste, Transfer
 from frywright.ledger.facts.probing import CalibrationKept
-from frywright.ledger.store import Store
 from frywright.model.calibration import Calibration
 from frywright.model.errors import InputError
 from frywright.model.findings import Note
 from frywright.physics.plan import make_plan
-from frywright.rooms.clock import now
 from frywright.rooms.cook import desk, lift_calibration, probes
 from frywright.rooms.cook.compare import read_back, readback_view, value_names
 from frywright.rooms.cook.intake import Sample
@@ -37,7 +35,7 @@ from frywright.rooms.cook.probes import Calibrated
 from frywright.trial.at_lift import LiftFit, LiftPoint
 from frywright.trial.proof import prove_program
 from tests.calibrations import calibration
-from tests.demo import demo_store, remember_demo
+from tests.demo import demo_store, kitchen_store
 
 
 @pytest.fixture(scope="module")
@@ -303,8 +301,7 @@ def test_a_calibration_is_shown_with_its_intervals():
 
 def test_a_calibration_is_kept_with_its_log_or_not_at_all(tmp_path):
     """A refused one leaves no entry; a kept one has its fit beside it."""
-    store = Store.file(tmp_path / "c.db", now)
-    remember_demo(store)
+    store = kitchen_store(tmp_path / "c.db")
     with pytest.raises(InputError, match="supports"):
         probes.keep_calibration(store, made(draft=None), "0" * 64, 0.5)
     kept = probes.keep_calibration(store, made(), "a" * 64, 0.5).fact

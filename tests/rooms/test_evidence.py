@@ -11,7 +11,6 @@ import sqlite3
 import zipfile
 
 import pytest
-from fastapi.testclient import TestClient
 
 from frywright.ledger.backup import backup, restore
 from frywright.ledger.checking import checked, set_backs
@@ -28,10 +27,9 @@ from frywright.rooms.records import pack
 from frywright.rooms.records.coverage import listed
 from frywright.rooms.thermometers import record_check
 from frywright.trial.kitchens import demo_text
-from frywright.web.app import make_app
+from tests.browsers import browser
 from tests.rooms.taps import tap
 
-HOST = "http://127.0.0.1"
 DAY = dt.date(2026, 11, 12)
 NOON = dt.datetime(2026, 11, 20, 19, tzinfo=dt.UTC)
 SECOND = demo_text().replace('units = "us"', 'units = "metric"')
@@ -101,7 +99,7 @@ def test_no_pack_is_made_of_a_falsified_record(store, kitchen, way):
     """A failing reading that somebody changed to a good one: the pack is refused and names the entry, on a
     server that has checked the chain before.
     """
-    client = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
+    client = browser(store)
     reading, _ = probe(store, kitchen, DAY, 12.0, "70 C")
     asked = f"/records/{way}?from={DAY}&to={DAY}"
     assert client.get("/records", params={"lang": "en"}).text.count("Chain unbroken") == 1

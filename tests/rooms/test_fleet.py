@@ -10,11 +10,9 @@ from dataclasses import replace
 
 import pytest
 
-from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.rooms.care import nameplate
 from frywright.rooms.care.upkeep import today_of
-from frywright.rooms.clock import now
 from frywright.rooms.cook.compare import value_names
 from frywright.rooms.cook.programs import save_program
 from frywright.rooms.cook.readbacks import readbacks_from, tell_readback
@@ -23,6 +21,7 @@ from frywright.rooms.fleet.swept import SiteProof
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.rooms.readings import tell_probe
 from frywright.trial.kitchens import demo_text
+from tests.demo import kitchen_store
 
 
 def site_text(altitude_ft):
@@ -39,8 +38,7 @@ def shops(tmp_path):
     """Six sites with stores of their own."""
     found = []
     for n in range(6):
-        store = Store.file(tmp_path / f"s{n}.db", now)
-        remember_kitchen(store, demo_text(), "demo.toml")
+        store = kitchen_store(tmp_path / f"s{n}.db")
         found.append((f"s{n}", store, remembered_kitchen(store)))
     return found
 
@@ -50,8 +48,7 @@ def office(tmp_path):
     """The office's store with a newer version of the tenders' program."""
     from dataclasses import replace
 
-    store = Store.file(tmp_path / "office.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = kitchen_store(tmp_path / "office.db")
     kitchen = remembered_kitchen(store)
     save_program(store, kitchen, replace(kitchen.program("tenders dogwood"), version=2, drain_s=40.0))
     return store, remembered_kitchen(store)

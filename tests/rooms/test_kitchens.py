@@ -16,8 +16,8 @@ from frywright.rooms.cook.programs import save_program
 from frywright.rooms.cook.setup import setup_of
 from frywright.rooms.fleet.kitchens import kitchen_at, kitchens_of, open_kitchen
 from frywright.rooms.kitchen import kitchen_text, remember_kitchen, remembered_kitchen
-from frywright.trial.kitchens import demo_text
 from frywright.trial.predicted import Answerer
+from tests.demo import kitchen_store
 
 METRIC = """
 [kitchen]
@@ -50,8 +50,7 @@ start_temp_c = 4
 @pytest.fixture
 def store(tmp_path):
     """A store with the demo, changed once since."""
-    found = Store.file(tmp_path / "k.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
+    found = kitchen_store(tmp_path / "k.db")
     kitchen = remembered_kitchen(found)
     program = kitchen.program("bone-in cedar")
     stages = list(program.timed().stages)
@@ -103,8 +102,7 @@ def test_a_kitchen_without_a_copy_begins_with_its_set_up(store):
 
 def test_a_metric_kitchen_is_copied_in_its_own_units(tmp_path):
     """An altitude with a comma, a list of estimates on two lines, no pressure fryer, another country."""
-    store = Store.file(tmp_path / "m.db", now)
-    remember_kitchen(store, METRIC, "k.toml")
+    store = kitchen_store(tmp_path / "m.db", METRIC)
     key = open_kitchen(
         store, {"name": "Sierra", "like": "-", "altitude": "1.240,5 m", "jurisdiction": "us_food_code_2022"}
     )
@@ -170,8 +168,7 @@ def test_what_was_fitted_on_other_machines_stays_with_them(tmp_path):
         "mass_low_g = 45\nmass_high_g = 65\n"
         "oil_low_c = 165\noil_high_c = 180\nstart_low_c = 3\nstart_high_c = 5\nerror_k = 1.2\n\n"
     )
-    store = Store.file(tmp_path / "f.db", now)
-    remember_kitchen(store, METRIC.replace("[[product]]", fitted + "[[product]]"), "k.toml")
+    store = kitchen_store(tmp_path / "f.db", METRIC.replace("[[product]]", fitted + "[[product]]"))
     assert len(remembered_kitchen(store).calibrations) == 1
     key = open_kitchen(store, {"name": "Sierra", "like": "-"})
     there = remembered_kitchen(store.at(key))

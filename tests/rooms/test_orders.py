@@ -11,16 +11,13 @@ from dataclasses import replace
 import pytest
 
 from frywright.ledger.facts.day import OrderPromised
-from frywright.ledger.store import Store
 from frywright.model.errors import InputError
-from frywright.rooms.clock import now
 from frywright.rooms.day import day, orders, sales
 from frywright.rooms.day.board import Board, Tap
 from frywright.rooms.day.board_view import board_view
 from frywright.rooms.day.practice import demo_sales
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
-from frywright.trial.kitchens import demo_text
-from tests.demo import FRIDAY
+from frywright.rooms.kitchen import remembered_kitchen
+from tests.demo import FRIDAY, kitchen_store
 
 NOON_S, ONE_S = 12 * 3600.0, 13 * 3600.0
 
@@ -28,8 +25,7 @@ NOON_S, ONE_S = 12 * 3600.0, 13 * 3600.0
 @pytest.fixture
 def shop(tmp_path):
     """A store with the demo's sales and Friday's bench, the rule not tuned."""
-    store = Store.file(tmp_path / "d.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = kitchen_store(tmp_path / "d.db")
     kitchen = remembered_kitchen(store)
     sales.keep_sales(store, kitchen, io.BytesIO(demo_sales(kitchen, FRIDAY - dt.timedelta(days=1))), "s.csv")
     return store, kitchen, day.bench_for(store, kitchen, FRIDAY, tune=False)

@@ -23,8 +23,8 @@ from frywright.rooms.records import pack
 from frywright.rooms.records.corrective import CAUSES, DECISIONS, DISPOSITIONS, STEPS
 from frywright.rooms.records.pack_paper import pack_pdf
 from frywright.rooms.records.rules import NO_HOLD_RULE, rule_rows
-from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import translator
+from tests.demo import kitchen_store
 from tests.house.words import translations
 from tests.paper import words
 from tests.rooms.taps import tap
@@ -110,8 +110,7 @@ def test_cells_are_in_the_kitchens_units_and_the_readers_words():
 
 def test_the_archive_speaks_the_readers_language(tmp_path):
     """Headers of the CSV tables and the gaps are Spanish in a Spanish pack."""
-    store = Store.file(tmp_path / "p.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = kitchen_store(tmp_path / "p.db")
     kitchen, day = remembered_kitchen(store), dt.date(2026, 11, 20)
     moment = dt.datetime(2026, 11, 20, 19, tzinfo=dt.UTC)
     hall.write(store, tap(day, "a"), moment)

@@ -31,6 +31,7 @@ from frywright.trial.naming import away_words, called, chosen, follows, named, n
 from frywright.trial.predicted import Answerer
 from frywright.trial.proof import prove_program
 from frywright.voice.tongue import translator
+from tests.demo import kitchen_store
 
 OWN = """[kitchen]
 name = "Valley bench (invented)"
@@ -69,9 +70,7 @@ SEVEN_M = to_inside(7200.0, "ft")
 
 @pytest.fixture
 def own(tmp_path):
-    store = Store.file(tmp_path / "own.db", now)
-    remember_kitchen(store, OWN, "own.toml")
-    return store
+    return kitchen_store(tmp_path / "own.db", OWN)
 
 
 def carried(kitchen, name="bone-in alder", **away):
@@ -349,8 +348,7 @@ def test_a_mark_outlives_a_restart_and_ends_with_a_proof_or_a_new_version(tmp_pa
     change, does not.
     """
     path = tmp_path / "r.db"
-    store = Store.file(path, now)
-    remember_kitchen(store, OWN, "own.toml")
+    store = kitchen_store(path, OWN)
     before = kitchen_number(store)
     remember_kitchen(store, OWN.replace("oil_mass_kg = 17", "oil_mass_kg = 14"), "own.toml", "vaciado menor")
     store.close()

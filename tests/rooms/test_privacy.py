@@ -32,9 +32,9 @@ from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import pack, people, privacy
 from frywright.web.app import make_app
+from tests.browsers import HOST, browser
 from tests.ledger.test_facts import FACTS
 
-HOST = "http://127.0.0.1"
 PASSWORD = "oak leaf river stone"
 BORN = (now().date() - dt.timedelta(days=5400)).isoformat()
 """A birthday of somebody who is fourteen, whenever the tests run: the law's limit is at sixteen."""
@@ -144,7 +144,7 @@ def test_everybody_gets_what_is_on_record_about_them_and_nobody_else(store):
     rows = list(privacy.own_data(store, "kim  vale"))
     assert {"born": "1999-04-02"}.items() <= rows[-1].items()
     assert all("Kim Vale" in json.dumps(row) for row in rows)
-    client = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
+    client = browser(store)
     assert client.get("/records/own/data.jsonl").status_code == 403
     client.post("/sign-in", data={"name": "Kim Vale", "secret": PASSWORD})
     answer = client.get("/records/own/data.jsonl")
@@ -291,7 +291,7 @@ def test_a_backup_brings_names_back_and_one_that_was_bent_is_refused(store, tmp_
 def test_the_owner_removes_a_name_on_the_page(store):
     """Only the owner; an error stands on the page."""
     peopled(store)
-    client = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
+    client = browser(store)
     form = {"name": NAME, "reason": "asked for it"}
     client.post("/sign-in", data={"name": NAME, "secret": PASSWORD})
     assert client.post("/records/people/remove", data=form).status_code == 403

@@ -9,7 +9,6 @@ import pytest
 
 from frywright.ledger.facts.cook import ProgramProved
 from frywright.ledger.facts.probing import CalibrationKept, ProgramProbed, Reading
-from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.kitchen import pressure_at_pa
 from frywright.model.program import Program, Stage
@@ -26,6 +25,7 @@ from frywright.rooms.kitchen import remember_calibration, remember_kitchen, reme
 from frywright.rooms.readings import tell_probe
 from frywright.trial.predicted import Answerer, program_facts
 from tests import paper
+from tests.demo import kitchen_store
 
 HARBOUR = """[kitchen]
 name = "Harbour fry bench (invented)"
@@ -66,8 +66,7 @@ BOILS_C = boiling_temp_c(pressure_at_pa(40.0))
 
 def bench(path, duration="6:00"):
     """A metric kitchen by the sea with one open fryer and one thermometer, checked today."""
-    found = Store.file(path / "h.db", now)
-    remember_kitchen(found, HARBOUR.replace("DURATION", duration), "h.toml")
+    found = kitchen_store(path / "h.db", HARBOUR.replace("DURATION", duration))
     thermometers.record_check(found, remembered_kitchen(found), "T9", 0.0, BOILS_C)
     return found
 

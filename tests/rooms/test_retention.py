@@ -9,7 +9,6 @@ import io
 import json
 
 import pytest
-from fastapi.testclient import TestClient
 from typer.testing import CliRunner
 
 from frywright.cli.main import app
@@ -27,9 +26,8 @@ from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import people, retention
 from frywright.trial.kitchens import demo_text
-from frywright.web.app import make_app
+from tests.browsers import browser
 
-HOST = "http://127.0.0.1"
 PASSWORD = "oak leaf river stone"
 TOLD = {"years": "3", "who": "Ana Vale", "second": "Ben Ford", "reason": "three years are over"}
 
@@ -164,7 +162,7 @@ def test_the_owner_drops_them_on_the_page_with_a_second_person(store):
     """Shown first; without that person's PIN nothing goes."""
     people.add_account(store, "Olive Zed", "owner", PASSWORD)
     people.add_account(store, "Kim Vale", "lead", PASSWORD, "1357", "Olive Zed")
-    client = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
+    client = browser(store, page=True)
     client.post("/sign-in", data={"name": "Olive Zed", "secret": PASSWORD})
     page = client.get("/records/people?years=3").text
     assert "Files of before " in page and ": 2, " in page and 'name="second_pin"' in page

@@ -11,7 +11,6 @@ from hypothesis import strategies as st
 
 from frywright.catalog.kitchen import parse_kitchen
 from frywright.ledger.facts.cook import KitchenSet
-from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.fryer import ClockStyle, MachineSetting, SettingKind, TempUnit, WrongValue
 from frywright.model.kitchen import UnitSystem
@@ -29,12 +28,13 @@ from frywright.rooms.cook.settings import (
     typed_setting,
 )
 from frywright.rooms.cook.sheet_text import with_settings
-from frywright.rooms.kitchen import kitchen_number, kitchen_text, remember_kitchen, remembered_kitchen
+from frywright.rooms.kitchen import kitchen_number, kitchen_text, remembered_kitchen
 from frywright.rooms.standing import held_status
 from frywright.trial.kitchens import demo_text
 from frywright.voice.figures import mark_of, written
 from frywright.voice.tongue import translator
 from tests import paper
+from tests.demo import kitchen_store
 
 OWN = """
 [kitchen]
@@ -92,9 +92,7 @@ duration = "1:30"
 
 @pytest.fixture
 def store(tmp_path):
-    found = Store.file(tmp_path / "s.db", now)
-    remember_kitchen(found, OWN, "own.toml")
-    return found
+    return kitchen_store(tmp_path / "s.db", OWN)
 
 
 def post(store, **form):
@@ -286,8 +284,7 @@ def test_every_effect_comes_back_as_it_was_written(units):
 def test_a_change_of_one_setting_loses_nothing_of_the_others(tmp_path):
     """The demo: comments of the untouched stay, and a value that does two things keeps both."""
     text = demo_text().replace("time_pct = 85 ", "set_change_f = 4\ntime_pct = 85 ")
-    store = Store.file(tmp_path / "d.db", now)
-    remember_kitchen(store, text, "demo.toml")
+    store = kitchen_store(tmp_path / "d.db", text)
     alder = remembered_kitchen(store).fryer("alder")
     form = {**typed_setting(alder.settings[1], remembered_kitchen(store).site), "value": "3 heads"}
     assert form["w0_effect"] == "file"

@@ -8,14 +8,11 @@ import json
 from dataclasses import replace
 
 import pytest
-from fastapi.testclient import TestClient
 
 from frywright.catalog.kitchen import parse_kitchen
 from frywright.ledger.facts.cook import ShortCardPrinted
-from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.plain import plain
-from frywright.rooms.clock import now
 from frywright.rooms.cook.cards import card_data, card_pdf, site_cards_pdf
 from frywright.rooms.cook.compare import read_back
 from frywright.rooms.cook.desk import design_program, program_rows
@@ -24,16 +21,16 @@ from frywright.rooms.cook.readbacks import tell_readback
 from frywright.rooms.cook.told import cook_told
 from frywright.rooms.cook.view import cook_view
 from frywright.rooms.fleet import release
-from frywright.rooms.kitchen import kitchen_number, remember_kitchen, remembered_kitchen
+from frywright.rooms.kitchen import kitchen_number, remembered_kitchen
 from frywright.trial.ask import CookRequest, ask, edit_program
 from frywright.trial.kitchens import demo_text
 from frywright.trial.predicted import Answerer, facts_told, program_facts, show_facts
 from frywright.trial.proof import proof_view, prove_program
 from frywright.voice.tongue import translator
-from frywright.web.app import make_app
+from tests.browsers import browser
+from tests.demo import kitchen_store
 from tests.paper import pages, words
 
-HOST = "http://127.0.0.1"
 WHO = Answerer(by="Kim Vale", reason="trial with the inspector")
 FORM = {
     "program": "bone-in alder",
@@ -62,7 +59,7 @@ def with_raw(kitchen, raw):
 
 @pytest.fixture
 def client(store):
-    return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
+    return browser(store, page=True)
 
 
 def test_the_raw_program_is_short_and_the_good_one_over(kitchen, raw):
@@ -109,9 +106,8 @@ def short_file():
 
 def test_a_short_program_of_the_kitchen_file_is_named_and_locked(tmp_path):
     """The desk names it until somebody answers for its card; no card without, no read-back at all."""
-    store = Store.file(tmp_path / "f.db", now)
-    remember_kitchen(store, short_file(), "k.toml")
-    page = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
+    store = kitchen_store(tmp_path / "f.db", short_file())
+    page = browser(store, page=True)
     name = "bone-in alder"
     desk = page.get("/cook/desk").text
     assert f"▼ {name}, version 3: predicted" in desk

@@ -10,8 +10,7 @@ from fastapi.testclient import TestClient
 
 from frywright.ledger.store import Store
 from frywright.web.app import make_app
-
-HOST = "http://127.0.0.1"
+from tests.browsers import HOST
 
 GOES_ON = (302, 303, 307, 308)
 DONE = (200, 206, 304, *GOES_ON)

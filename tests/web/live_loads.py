@@ -6,17 +6,15 @@ import datetime as dt
 from dataclasses import replace
 
 import numpy as np
-from fastapi.testclient import TestClient
 
 from frywright.calibrate.family import course_of
 from frywright.physics.inputs import CLOSE
 from frywright.physics.plan import TRACER_SHARE, make_plan, piece_class, vat
 from frywright.physics.solve import Cook, Prescribed, run
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
-from frywright.web.app import make_app
 from frywright.web.pages import live as page
+from tests.browsers import browser
 
-HOST = "http://127.0.0.1"
 DROP = dt.datetime(2026, 11, 26, 19, 0, tzinfo=dt.UTC).timestamp()
 
 
@@ -29,7 +27,7 @@ class Fryer:
         remember_kitchen(store, text, "kitchen.toml")
         self.store, self.second, self.off_s = store, -60.0, 0.0
         monkeypatch.setattr(page, "now", lambda: dt.datetime.fromtimestamp(DROP + self.second, dt.UTC))
-        self.client = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
+        self.client = browser(store)
         kitchen = remembered_kitchen(store)
         self.program = program
         plan = make_plan(kitchen, kitchen.program(program))

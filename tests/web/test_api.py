@@ -15,22 +15,20 @@ from frywright.client.http import Client
 from frywright.ledger.anchors import read_anchors
 from frywright.ledger.store import Store
 from frywright.model.errors import AccessError, FrywrightError, RecordError
-from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records import people
-from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
+from tests.browsers import HOST
+from tests.demo import kitchen_store
 from tests.web.drawn import broken_by
 
-HOST = "http://127.0.0.1"
 READING = {"fryer": "alder", "product": "bone_in", "temp_c": 78.0, "thermometer": "T1", "pieces": 32}
 
 
 @pytest.fixture
 def shop(tmp_path):
     """A kitchen with an owner and a till's token."""
-    store = Store.file(tmp_path / "a.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = kitchen_store(tmp_path / "a.db")
     people.add_account(store, "Olive", "owner", "oak leaf river stone")
     return store, make_app(store), people.add_device(store, "Till", "crew", "Olive")
 

@@ -10,9 +10,6 @@ from frywright.ledger.facts.oil import MeterChecked, OilDone, OilRefused
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.standing import oil_limit_here
 
-HOST = "http://127.0.0.1"
-
-
 KEPT = "kept in the records as refused"
 
 
@@ -37,7 +34,7 @@ def test_the_meter_is_checked_on_its_page(client, store):
     client.post("/care/meter", data=form)
     assert len(list(store.facts(MeterChecked))) == 1
     wrong = client.post("/care/meter", data={**form, "key": "m2", "high_known": "9"})
-    assert wrong.status_code == 422
+    assert wrong.status_code == 422 and wrong.text.count('role="alert"') == 1
     assert 'name="low_read" inputmode="decimal" autocomplete="off" required value="8.5"' in wrong.text
     assert len(list(store.facts(MeterChecked))) == 1
 

@@ -17,16 +17,13 @@ from joserfc import jwt
 from joserfc.jwk import KeySet, OctKey, RSAKey
 
 from frywright.ledger.facts.people import AccountLinked, SignedIn
-from frywright.ledger.store import Store
 from frywright.model.errors import AccessError, InputError, RecordError
-from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen
 from frywright.rooms.records import people
 from frywright.rooms.records.company import link_account, mark_of
-from frywright.trial.kitchens import demo_text
 from frywright.web import company as module
 from frywright.web.app import make_app
 from frywright.web.company import Company, Provider, provider_of
+from tests.demo import kitchen_store
 
 HOME = "http://127.0.0.1"
 PASSWORD = "oak leaf river stone"
@@ -53,8 +50,7 @@ def issuer():
 
 @pytest.fixture
 def store(tmp_path):
-    found = Store.file(tmp_path / "c.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
+    found = kitchen_store(tmp_path / "c.db")
     people.add_account(found, "Olive Zed", "owner", PASSWORD)
     people.add_account(found, "Kim Vale", "lead", PASSWORD)
     return found

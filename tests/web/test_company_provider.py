@@ -20,14 +20,11 @@ from fastapi.testclient import TestClient
 from joserfc.jwk import RSAKey
 
 from frywright.ledger.facts.people import SignedIn
-from frywright.ledger.store import Store
-from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen
 from frywright.rooms.records import people
 from frywright.rooms.records.company import link_account, mark_of
-from frywright.trial.kitchens import demo_text
 from frywright.web import company as module
 from frywright.web.app import make_app
+from tests.demo import kitchen_store
 
 pytestmark = pytest.mark.slow
 HOME = "http://127.0.0.1"
@@ -103,8 +100,7 @@ def provider(tmp_path_factory):
 
 @pytest.fixture
 def store(tmp_path):
-    found = Store.file(tmp_path / "c.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
+    found = kitchen_store(tmp_path / "c.db")
     people.add_account(found, "Olive Zed", "owner", PASSWORD)
     people.add_account(found, "Kim Vale", "lead", PASSWORD)
     return found

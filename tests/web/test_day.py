@@ -9,28 +9,22 @@ import re
 from dataclasses import replace
 
 import pytest
-from fastapi.testclient import TestClient
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from frywright.ledger.store import Store
 from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen
-from frywright.trial.kitchens import demo_text
-from frywright.web.app import make_app
 from frywright.web.benches import Benches
-from tests.demo import keep_demo_sales
+from tests.browsers import HOST, browser
+from tests.demo import keep_demo_sales, kitchen_store
 
 pytestmark = pytest.mark.slow
-HOST = "http://127.0.0.1"
 PRACTICE = {"practice": "7", "date": "2026-11-27", "now_s": "43200"}
 
 
 @pytest.fixture(scope="module")
 def client(tmp_path_factory):
-    store = Store.file(tmp_path_factory.mktemp("web") / "w.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
-    client = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
+    store = kitchen_store(tmp_path_factory.mktemp("web") / "w.db")
+    client = browser(store)
     assert "No sales are read in yet" in client.get("/day").text
     assert client.post("/day/sales/demo").status_code == 200
     keep_demo_sales(store)
@@ -283,9 +277,8 @@ def test_papers(client):
 
 def test_a_load_of_a_program_out_of_service_stays_on_the_board(tmp_path, monkeypatch):
     """It was dropped while its program was in service; the board is there, with the load and its clock."""
-    store = Store.file(tmp_path / "s.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
-    client = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
+    store = kitchen_store(tmp_path / "s.db")
+    client = browser(store)
     client.post("/day/sales/demo")
     drop = {"key": "d1", "what": "drop", "fryer": "birch", "product": "bone_in", "pieces": 32}
     assert client.post("/day/tap", json=drop).status_code == 200

@@ -6,18 +6,16 @@ import datetime as dt
 import re
 
 import pytest
-from fastapi.testclient import TestClient
 
 from frywright.rooms.cook import life
 from frywright.rooms.day.loads import load_facts
 from frywright.rooms.kitchen import remembered_kitchen
-from frywright.web.app import make_app
 from frywright.web.benches import Benches
 from frywright.web.pages import day as page
+from tests.browsers import browser
 from tests.demo import sold_store
 
 pytestmark = [pytest.mark.slow, pytest.mark.usefixtures("any_hour")]
-HOST = "http://127.0.0.1"
 FRIDAY = "2026-11-27"
 NOON = dt.datetime(2026, 11, 27, 19, 0, tzinfo=dt.UTC)  # 12:00 there
 
@@ -28,7 +26,7 @@ def store(tmp_path_factory):
 
 
 def client_of(store):
-    return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
+    return browser(store)
 
 
 @pytest.fixture

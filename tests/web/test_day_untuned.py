@@ -7,25 +7,20 @@ import re
 from types import SimpleNamespace
 
 import pytest
-from fastapi.testclient import TestClient
 
 from frywright.ledger.facts.day import OrderPromised, PracticeTap
-from frywright.ledger.store import Store
-from frywright.rooms.clock import now
 from frywright.rooms.day import day, orders
-from frywright.web.app import make_app
-from tests.demo import keep_demo_sales, remember_demo
+from tests.browsers import browser
+from tests.demo import keep_demo_sales, kitchen_store
 from tests.paper import words
 
-HOST = "http://127.0.0.1"
 PRACTICE = {"practice": "7", "date": "2026-11-27"}
 NOON = {**PRACTICE, "now_s": "43200"}
 
 
 @pytest.fixture(scope="module")
 def store(tmp_path_factory):
-    found = Store.file(tmp_path_factory.mktemp("day") / "w.db", now)
-    remember_demo(found)
+    found = kitchen_store(tmp_path_factory.mktemp("day") / "w.db")
     yield found
     found.close()
 
@@ -35,7 +30,7 @@ def client(store):
     """The demo with invented sales read in on the page, once they were asked for."""
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(day, "_tuned_bench", lambda bench, kitchen: bench)
-        client = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST}, follow_redirects=False)
+        client = browser(store, follow_redirects=False)
         assert "No sales are read in yet" in client.get("/day").text
         read = client.post("/day/sales/demo")
         assert (read.status_code, read.headers["location"]) == (303, "/day")

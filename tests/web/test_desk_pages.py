@@ -13,8 +13,6 @@ from frywright.rooms.cook import desk
 from frywright.rooms.hall import write
 from frywright.rooms.kitchen import remembered_kitchen
 
-HOST = "http://127.0.0.1"
-
 
 @pytest.mark.slow
 def test_desk_pages_answer_and_unknown_keys_are_named(client):

@@ -9,26 +9,22 @@ import time
 from functools import partial
 
 import pytest
-from fastapi.testclient import TestClient
 
 from frywright.design.search import Effort
 from frywright.ledger.facts.cook import ProgramProved
-from frywright.ledger.store import Store
-from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen
 from frywright.trial.proof import prove_program
-from frywright.web.app import make_app
 from frywright.web.pages import desk
+from tests.browsers import browser
 from tests.cli.test_cook_prints import PROGRAM
+from tests.demo import kitchen_store
 from tests.small import small_kitchen
-
-HOST = "http://127.0.0.1"
 
 
 @pytest.fixture(scope="module")
 def store(tmp_path_factory):
-    found = Store.file(tmp_path_factory.mktemp("desk") / "d.db", now)
-    remember_kitchen(found, small_kitchen("uk") + PROGRAM.format(time="9:00"), "bench.toml")
+    found = kitchen_store(
+        tmp_path_factory.mktemp("desk") / "d.db", small_kitchen("uk") + PROGRAM.format(time="9:00")
+    )
     yield found
     found.close()
 
@@ -39,7 +35,7 @@ def client(store):
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(desk, "Effort", partial(Effort, stages=1))
         patch.setattr(desk, "prove_program", lambda *a, **k: prove_program(*a, **{**k, "samples": 64}))
-        yield TestClient(make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
+        yield browser(store, page=True)
 
 
 def done(client, address, form):

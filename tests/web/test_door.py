@@ -7,7 +7,6 @@ from concurrent.futures import ThreadPoolExecutor
 
 import pytest
 import sqlalchemy as sa
-from fastapi.testclient import TestClient
 
 from frywright.ledger.accounts import Accounts
 from frywright.model.errors import BusyError, InputError
@@ -22,15 +21,15 @@ from frywright.rooms.records.tries import (
 from frywright.web.app import make_app
 from frywright.web.door import Door
 from frywright.web.rates import KNOCKS_COUNT, KNOCKS_PER_S, OneByOne, Rates
+from tests.browsers import HOST, browser
 
-HOST = "http://127.0.0.1"
 PASSWORD = "oak leaf river stone"
 LOCAL = {"host": "127.0.0.1", "origin": HOST}
 PAGE = {"accept": "text/html"}
 
 
 def client_of(app, **cookies):
-    client = TestClient(app, base_url=HOST, headers={"origin": HOST}, follow_redirects=False)
+    client = browser(app, follow_redirects=False)
     for name, value in cookies.items():
         client.cookies.set(name, value)
     return client
@@ -290,7 +289,7 @@ def test_a_flood_of_knocks_waits_for_its_answers(store, monkeypatch):
     monkeypatch.setattr(rates, "PAUSED_COUNT", 2)
     app = make_app(store)
     app.state.knocks = Rates(0, 0.001)
-    with TestClient(app, base_url=HOST, headers={"origin": HOST}) as client:
+    with browser(app) as client:
 
         def knock(_):
             answer = client.post("/sign-in", data={"name": "n", "secret": "x"})
@@ -367,7 +366,7 @@ def test_a_password_that_is_taken_signs_in(store):
 def test_two_who_sign_in_at_once_both_do(store):
     """The turns give everybody a place."""
     people.add_account(store, "Olive", "owner", PASSWORD)
-    with TestClient(make_app(store), base_url=HOST, headers={"origin": HOST}) as client:
+    with browser(store) as client:
 
         def sign(_):
             form = {"name": "Olive", "secret": PASSWORD}

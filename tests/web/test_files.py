@@ -8,21 +8,17 @@ from urllib.parse import urljoin
 import pytest
 from fastapi.testclient import TestClient
 
-from frywright.ledger.store import Store
-from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen
-from frywright.trial.kitchens import demo_text
 from frywright.web import files
 from frywright.web.app import HERE, LEAST_PACKED_BYTES, make_app
 from frywright.web.files import FOR_GOOD, mark_of
+from tests.demo import kitchen_store
 
 FIRST_VIEW_BYTES = 120_000
 
 
 @pytest.fixture(scope="module")
 def client(tmp_path_factory):
-    store = Store.file(tmp_path_factory.mktemp("f") / "f.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = kitchen_store(tmp_path_factory.mktemp("f") / "f.db")
     headers = {"accept": "text/html", "accept-encoding": "gzip"}
     return TestClient(make_app(store), base_url="http://127.0.0.1", headers=headers)
 

@@ -10,8 +10,6 @@ from frywright.ledger.facts.care import CareDone
 from frywright.rooms.kitchen import remembered_kitchen
 from tests.rooms.test_commissioning import PLATE, SITE, begun, png
 
-HOST = "http://127.0.0.1"
-
 
 def test_a_task_is_ticked_off_and_stands_in_the_calendar(client, store):
     """One form post; a role that may not do it is told so and loses nothing typed."""

@@ -20,9 +20,9 @@ from frywright.model.kitchen import Kitchen
 from frywright.rooms.clock import now
 from frywright.rooms.cook.programs import save_program
 from frywright.rooms.hall import write
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
-from frywright.trial.kitchens import demo_text
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.web.app import make_app
+from tests.demo import kitchen_store
 
 NAME = "bone-in alder"
 FEW, MANY = 25, 150
@@ -32,8 +32,7 @@ PAGES += ("/setup/first", f"/cook/changes?program={NAME}", "/api/v1/programs", "
 
 def saved(path, count):
     """A store with so many versions of a program saved, each its own stages."""
-    store = Store.file(path, now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = kitchen_store(path)
     program = remembered_kitchen(store).program(NAME)
     with store.writing():
         for n in range(count):

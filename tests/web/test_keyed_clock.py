@@ -10,19 +10,16 @@ import pytest
 from fastapi.testclient import TestClient
 
 from frywright.catalog.kitchen import parse_kitchen
-from frywright.ledger.store import Store
-from frywright.rooms.clock import now
 from frywright.rooms.cook.cards import card_data
 from frywright.rooms.cook.compare import value_names
 from frywright.rooms.cook.told import cook_told
 from frywright.rooms.cook.view import cook_view
-from frywright.rooms.kitchen import remember_kitchen
 from frywright.trial.ask import CookRequest, ask
 from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import translator
-from frywright.web.app import make_app
+from tests.browsers import browser
+from tests.demo import kitchen_store
 
-HOST = "http://127.0.0.1"
 ALDER = {
     "left": "Clock 12:00. It runs on during the vent. Lift when it has ended and the gauge reads zero.",
     "elapsed": "Clock 12:00. It runs on during the vent. Lift when it has ended and the gauge reads zero.",
@@ -39,9 +36,8 @@ def text_of(clock: str, untimed: bool = False) -> str:
 
 
 def client_of(tmp_path, text: str) -> TestClient:
-    store = Store.file(tmp_path / "w.db", now)
-    remember_kitchen(store, text, "demo.toml")
-    return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
+    store = kitchen_store(tmp_path / "w.db", text)
+    return browser(store)
 
 
 @pytest.mark.parametrize("clock", ["left", "elapsed", "waits"])

@@ -5,18 +5,14 @@ from __future__ import annotations
 import re
 
 import pytest
-from fastapi.testclient import TestClient
 
-from frywright.ledger.store import Store
-from frywright.rooms.clock import now
 from frywright.rooms.fleet.kitchens import open_kitchen
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.web.kitchens import Kitchens
 from frywright.web.rights import RIGHTS
-from tests.demo import remember_demo
+from tests.browsers import browser
+from tests.demo import kitchen_store
 
-HOST = "http://127.0.0.1"
-HEADERS = {"origin": HOST, "accept": "text/html"}
 PAGES = sorted(
     route.removeprefix("GET ")
     for route in RIGHTS
@@ -26,15 +22,14 @@ PAGES = sorted(
 
 @pytest.fixture(scope="module")
 def store(tmp_path_factory):
-    found = Store.file(tmp_path_factory.mktemp("kitchens") / "k.db", now)
-    remember_demo(found)
+    found = kitchen_store(tmp_path_factory.mktemp("kitchens") / "k.db")
     open_kitchen(found, {"name": "East Gate", "like": "-", "altitude": "900 ft"})
     return found
 
 
 @pytest.fixture(scope="module")
 def client(store):
-    return TestClient(Kitchens(store), base_url=HOST, headers=HEADERS)
+    return browser(Kitchens(store), page=True)
 
 
 @pytest.mark.parametrize("path", PAGES)
@@ -88,9 +83,8 @@ def test_what_is_done_in_one_kitchen_is_done_there(store, client):
 
 def test_another_kitchen_is_opened_on_the_page(tmp_path):
     """A wrong box comes back with what was typed; a copy leads to its fryers, a new one to its set-up."""
-    found = Store.file(tmp_path / "o.db", now)
-    remember_demo(found)
-    client = TestClient(Kitchens(found), base_url=HOST, headers=HEADERS)
+    found = kitchen_store(tmp_path / "o.db")
+    client = browser(Kitchens(found), page=True)
     wrong = client.post("/kitchens", data={"name": "North", "like": "-", "altitude": "high"})
     assert wrong.status_code == 422
     assert 'value="North"' in wrong.text and 'value="high" aria-invalid="true"' in wrong.text
@@ -114,13 +108,12 @@ def test_another_kitchen_is_opened_on_the_page(tmp_path):
 
 def test_whoever_is_signed_in_is_so_in_every_kitchen_and_tries_count_for_all(tmp_path):
     """A guess at one kitchen's door is a guess at the other's."""
-    found = Store.file(tmp_path / "p.db", now)
-    remember_demo(found)
+    found = kitchen_store(tmp_path / "p.db")
     open_kitchen(found, {"name": "East Gate", "like": "-"})
-    client = TestClient(Kitchens(found), base_url=HOST, headers=HEADERS)
+    client = browser(Kitchens(found), page=True)
     client.post("/first-owner", data={"name": "Ana Vale", "password": "a long enough one", "pin": ""})
     assert remembered_kitchen(found).site.name
-    stranger = TestClient(Kitchens(found), base_url=HOST, headers=HEADERS)
+    stranger = browser(Kitchens(found), page=True)
     assert stranger.get("/at/east_gate/cook", follow_redirects=False).headers["location"] == (
         "/at/east_gate/sign-in?next=/cook"
     )
@@ -141,7 +134,7 @@ def test_the_list_looks_into_what_changed_only_and_stops_when_time_is_up(store, 
     looked = []
     gather = kitchens.gather
     monkeypatch.setattr(kitchens, "gather", lambda s, k: looked.append(s.site) or gather(s, k))
-    fresh = TestClient(Kitchens(store), base_url=HOST, headers=HEADERS)
+    fresh = browser(Kitchens(store), page=True)
     fresh.get("/kitchens")
     assert sorted(looked) == ["", "east_gate"]
     fresh.get("/kitchens")
@@ -151,7 +144,7 @@ def test_the_list_looks_into_what_changed_only_and_stops_when_time_is_up(store, 
     fresh.get("/kitchens")
     assert looked[2:] == ["east_gate"]
     monkeypatch.setattr(kitchens, "LOOK_S", -1.0)
-    late = TestClient(Kitchens(store), base_url=HOST, headers=HEADERS).get("/kitchens").text
+    late = browser(Kitchens(store), page=True).get("/kitchens").text
     assert late.count("Not looked into yet") == 2 and "not looked into yet: 2." in late
 
 
@@ -166,6 +159,6 @@ def test_a_record_that_cannot_be_read_is_said_in_its_row(store, monkeypatch):
         return []
 
     monkeypatch.setattr(kitchens, "gather", fails)
-    page = TestClient(Kitchens(store), base_url=HOST, headers=HEADERS).get("/kitchens")
+    page = browser(Kitchens(store), page=True).get("/kitchens")
     assert page.status_code == 200
     assert "An entry of kind oil does not fit" in page.text and "Nothing to do now" in page.text

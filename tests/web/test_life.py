@@ -6,13 +6,10 @@ import re
 from dataclasses import replace
 
 import pytest
-from fastapi.testclient import TestClient
 
 from frywright.ledger.facts.cook import ProgramSaved
 from frywright.ledger.facts.life import CardPrinted, ProgramKeyed, ProgramRetired, ServiceBegun
-from frywright.ledger.store import Store
 from frywright.model.errors import InputError
-from frywright.rooms.clock import now
 from frywright.rooms.cook.compare import value_names
 from frywright.rooms.cook.life import lives, put_in_service, retire, tell_keyed
 from frywright.rooms.cook.next_probing import keep_planned, next_probing
@@ -23,9 +20,9 @@ from frywright.rooms.thermometers import record_check
 from frywright.trial.life import Step
 from frywright.trial.machine import settings_of
 from frywright.trial.proof import prove_program
-from frywright.web.app import make_app
+from tests.browsers import browser
+from tests.demo import kitchen_store
 
-HOST = "http://127.0.0.1"
 PASSWORD = "oak leaf river stone"
 NAME = "fillets one"
 OWN = """
@@ -70,9 +67,7 @@ duration = "6:30"
 
 @pytest.fixture
 def store(tmp_path):
-    found = Store.file(tmp_path / "l.db", now)
-    remember_kitchen(found, OWN, "own.toml")
-    return found
+    return kitchen_store(tmp_path / "l.db", OWN)
 
 
 def next_step(store, name=NAME):
@@ -230,7 +225,7 @@ def test_who_may_not_decide_is_offered_no_form(store):
     people.add_account(store, "Cory", "crew", PASSWORD)
     prove(store)
     probe(store)
-    crew = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
+    crew = browser(store)
     crew.cookies.set("session", people.sign_in(store, "Cory", PASSWORD, "t", people.Tries()))
     page = crew.get("/cook/changes", params={"program": NAME}).text
     assert "/cook/retire" not in page

@@ -18,7 +18,8 @@ from frywright.rooms.cook.live import drop_in
 from frywright.rooms.records.people import add_account
 from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
-from tests.web.live_loads import DROP, HOST, Fryer
+from tests.browsers import HOST
+from tests.web.live_loads import DROP, Fryer
 from tests.web.test_probes import FISH_AND_WEDGES
 
 SIZES = {"K1": ("tender", 1.0), "K2": ("tender", 1.3)}

@@ -9,16 +9,14 @@ from pathlib import Path
 
 import pytest
 import sqlalchemy as sa
-from fastapi.testclient import TestClient
 
 from frywright.ledger.attachments import Attachments
 from frywright.ledger.facts.day import DayNoted
 from frywright.ledger.store import Store
 from frywright.model.errors import NotKeptError
 from frywright.rooms import hall
-from frywright.web.app import make_app
+from tests.browsers import browser
 
-HOST = "http://127.0.0.1"
 READING = {
     "fryer": "alder",
     "product": "bone_in",
@@ -30,7 +28,7 @@ READING = {
 
 
 def client_of(store):
-    return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST}, raise_server_exceptions=False)
+    return browser(store, raise_server_exceptions=False)
 
 
 @pytest.mark.parametrize("message", ["database or disk is full", "disk I/O error", "database is locked"])

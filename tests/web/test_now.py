@@ -18,7 +18,6 @@ from fastapi.testclient import TestClient
 import frywright
 from frywright.ledger.facts.care import StopUse
 from frywright.ledger.facts.day import BoardTap
-from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, usual_trade
 from frywright.model.now import Harm, NowLine
 from frywright.rooms.care.machines import stop_use
@@ -30,36 +29,31 @@ from frywright.rooms.hall import write
 from frywright.rooms.kitchen import kitchen_text, remember_kitchen, remembered_kitchen
 from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import people
-from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import translator
 from frywright.web.app import make_app
 from frywright.web.pages import now as page
 from frywright.web.rights import RIGHTS
+from tests.browsers import HOST, browser
+from tests.demo import kitchen_store
 from tests.web.test_life import NAME as FILLETS
 from tests.web.test_life import OWN, PASSWORD, carry_on, probe, prove, read_back
 
-HOST = "http://127.0.0.1"
 LINE = re.compile(r'<li data-act="(\w+)"><p>(.*?)</p><a class="button[^"]*" href="([^"]+)">(.*?)</a></li>')
-HEADERS = {"origin": HOST, "accept": "text/html"}
 
 
 @pytest.fixture
 def store(tmp_path):
-    found = Store.file(tmp_path / "n.db", now)
-    remember_kitchen(found, OWN, "own.toml")
-    return found
+    return kitchen_store(tmp_path / "n.db", OWN)
 
 
 @pytest.fixture
 def client(store):
-    return TestClient(make_app(store), base_url=HOST, headers=HEADERS)
+    return browser(store, page=True)
 
 
 @pytest.fixture
 def demo(tmp_path):
-    found = Store.file(tmp_path / "d.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
-    return found
+    return kitchen_store(tmp_path / "d.db")
 
 
 def lines(client):
@@ -241,7 +235,7 @@ def test_care_overdue_due_today_and_never_recorded(client, store):
 
 def test_a_load_nobody_probed_today_and_a_gap_of_yesterday(demo):
     """The gap is not filled in: somebody says why, by name, and it stays to be read."""
-    client = TestClient(make_app(demo), base_url=HOST, headers=HEADERS)
+    client = browser(demo, page=True)
     drop(demo, days_ago=1)
     drop(demo)
     text = one(client, "reading", "Cedar")
@@ -294,7 +288,7 @@ def test_each_role_sees_what_it_may_do_and_everybody_what_can_hurt(demo):
     seen = {}
     for role in ("crew", "lead", "technician", "owner", "auditor"):
         name = "Olive" if role == "owner" else f"the {role}"
-        client = TestClient(app, base_url=HOST, headers=HEADERS)
+        client = browser(app, page=True)
         client.cookies.set("session", people.sign_in(demo, name, PASSWORD, "t", people.Tries()))
         seen[role] = lines(client)
         assert seen[role][0][0] == "reopen"
@@ -312,9 +306,8 @@ def test_each_role_sees_what_it_may_do_and_everybody_what_can_hurt(demo):
 
 def test_a_kitchen_without_programs_is_led_to_the_first(tmp_path):
     """Not an error: on the first page, in Cook, on the desk, in both languages."""
-    store = Store.file(tmp_path / "e.db", now)
-    remember_kitchen(store, OWN.partition("[[program]]")[0], "own.toml")
-    client = TestClient(make_app(store), base_url=HOST, headers=HEADERS)
+    store = kitchen_store(tmp_path / "e.db", OWN.partition("[[program]]")[0])
+    client = browser(store, page=True)
     assert 'action="/cook/desk/design"' in one(client, "first_program")
     for path in ("/", "/cook", "/cook/desk", "/cook/probes", "/care", "/records"):
         for language in ("en", "es"):

@@ -11,7 +11,6 @@ from urllib.parse import quote
 import psycopg
 import pytest
 from examples.postgres import new_database
-from fastapi.testclient import TestClient
 
 from frywright import web
 from frywright.ledger.store import Store
@@ -22,9 +21,9 @@ from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
 from frywright.web.rates import Rates
 from frywright.web.rights import RIGHTS
+from tests.browsers import browser
 from tests.web.drawn import broken_by
 
-HOST = "http://127.0.0.1"
 ODD = ("²", "9" * 26, "-1", "1e400", "nan", "\u202e", "0001-01-01T00:00", "9999-12-31T23:59", "[" * 300)
 TEMPLATES = Path(web.__file__).parent / "templates"
 FIELDS = {
@@ -59,7 +58,7 @@ def client(request, tmp_path_factory):
         remember_kitchen(store, demo_text(), "demo.toml")
         app = make_app(store)
         app.state.rates = app.state.knocks = Rates(10**9, 10**9)
-        yield TestClient(app, base_url=HOST, headers={"origin": HOST}, raise_server_exceptions=False)
+        yield browser(app, raise_server_exceptions=False)
         store.close()
 
 
@@ -175,7 +174,7 @@ def test_what_is_drawn_from_the_description_breaks_nothing_on_postgres(shop):
 def test_a_lost_database_says_not_kept_and_goes_on_when_it_is_back(shop):
     """Every connection is cut and none is let in: 503 in words, to a page and a program; then as before."""
     store, app, token = shop
-    browser = TestClient(app, base_url=HOST, headers={"origin": HOST}, raise_server_exceptions=False)
+    pages = browser(app, raise_server_exceptions=False)
     till = {"authorization": f"Bearer {token}", "accept": "application/json", "idempotency-key": "lost"}
     reading = {"fryer": "alder", "product": "bone_in", "temp_c": 80.0, "thermometer": "T1", "pieces": 4}
     url, count = store.engine.url, store.last().number
@@ -184,11 +183,11 @@ def test_a_lost_database_says_not_kept_and_goes_on_when_it_is_back(shop):
     with psycopg.connect(server, autocommit=True) as other:
         other.execute("ALTER DATABASE drawn ALLOW_CONNECTIONS false")
         other.execute(cut)
-        written = browser.post("/api/v1/readings", json=reading, headers=till)
+        written = pages.post("/api/v1/readings", json=reading, headers=till)
         assert written.status_code == 503 and "NOT kept" in written.text
         for path in ("/records", "/sign-in", "/api/v1/chain"):
-            assert browser.get(path, headers=till).status_code == 503
+            assert pages.get(path, headers=till).status_code == 503
         other.execute("ALTER DATABASE drawn ALLOW_CONNECTIONS true")
-    assert browser.get("/api/v1/chain", headers=till).json()["number"] == count
-    assert browser.post("/api/v1/readings", json=reading, headers=till).status_code in (200, 201)
+    assert pages.get("/api/v1/chain", headers=till).json()["number"] == count
+    assert pages.post("/api/v1/readings", json=reading, headers=till).status_code in (200, 201)
     assert store.last().number > count

@@ -13,7 +13,6 @@ from concurrent.futures import ThreadPoolExecutor
 from functools import partial
 
 import pytest
-from fastapi.testclient import TestClient
 
 from frywright.ledger.accounts import Accounts
 from frywright.model.errors import AccessError, InputError
@@ -23,8 +22,7 @@ from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import corrective, people
 from frywright.web.app import make_app
 from frywright.web.rates import InTurn
-
-HOST = "http://127.0.0.1"
+from tests.browsers import browser
 
 
 def test_no_route_runs_on_the_loop_that_answers_everybody(store):
@@ -61,7 +59,7 @@ def test_no_more_edits_are_worked_out_at_once_than_there_are_cores():
 
 def test_reading_goes_on_while_a_write_waits_for_the_store(store):
     """A writer elsewhere holds the store; pages are read meanwhile, and the write is done when it is free."""
-    with TestClient(make_app(store), base_url=HOST, headers={"origin": HOST}) as client:
+    with browser(store) as client:
         held, free, posted = threading.Event(), threading.Event(), []
 
         def hold():

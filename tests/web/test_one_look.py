@@ -6,13 +6,12 @@ import pytest
 import sqlalchemy as sa
 from fastapi.testclient import TestClient
 
-from frywright.ledger.store import Store
 from frywright.rooms import kitchen as kitchens_kept
-from frywright.rooms.clock import now
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
 from frywright.web.rights import RIGHTS
+from tests.demo import kitchen_store
 from tests.web.addresses import ADDRESSES
 
 PLAIN = {
@@ -26,9 +25,7 @@ MOST_CONNECTIONS = 2
 
 @pytest.fixture(scope="module")
 def store(tmp_path_factory):
-    found = Store.file(tmp_path_factory.mktemp("look") / "l.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
-    return found
+    return kitchen_store(tmp_path_factory.mktemp("look") / "l.db")
 
 
 @pytest.fixture(scope="module")

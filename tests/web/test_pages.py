@@ -21,8 +21,7 @@ from frywright.trial.ask import edit_program
 from frywright.trial.kitchens import demo_text
 from frywright.trial.predicted import _full_load, _predicting
 from frywright.web.app import LARGEST_BODY_BYTES, make_app
-
-HOST = "http://127.0.0.1"
+from tests.browsers import HOST
 
 
 def test_cook_says_where_it_is_and_what_is_predicted(client):

@@ -6,7 +6,6 @@ import io
 from itertools import pairwise
 
 import pytest
-from fastapi.testclient import TestClient
 
 from frywright.catalog import load
 from frywright.ledger.store import Store
@@ -14,12 +13,11 @@ from frywright.rooms.care.procedures import card_of, save_card
 from frywright.rooms.clock import now
 from frywright.rooms.kitchen import remember_kitchen
 from frywright.trial.kitchens import demo_text
-from frywright.web.app import make_app
 from tests import paper
+from tests.browsers import browser
 from tests.rooms.test_commissioning import png
 from tests.web.test_probes import FISH_AND_WEDGES
 
-HOST = "http://127.0.0.1"
 PAGE_PT = 780.0
 """Less than either sheet is high: letter 792 pt, A4 842 pt."""
 CARDS = [load.table(path)["key"] for path in load.files("procedures")]
@@ -35,7 +33,7 @@ def kitchen(request, tmp_path_factory):
     found = Store.file(tmp_path_factory.mktemp("fill") / "f.db", now)
     text = demo_text() if request.param == "us" else FISH_AND_WEDGES
     remember_kitchen(found, text, "k.toml")
-    return request.param, found, TestClient(make_app(found), base_url=HOST, headers={"origin": HOST})
+    return request.param, found, browser(found)
 
 
 def read(client, address):

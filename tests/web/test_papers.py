@@ -20,14 +20,13 @@ from frywright.rooms.cook.slots import tell_slot
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.trial.kitchens import demo_text
 from frywright.voice.tongue import translator
-from frywright.web.app import make_app
 from frywright.web.rights import RIGHTS
 from tests import paper
-from tests.demo import keep_demo_sales
+from tests.browsers import browser
+from tests.demo import keep_demo_sales, kitchen_store
 from tests.rooms.test_settings import OWN
 
 pytestmark = pytest.mark.slow
-HOST = "http://127.0.0.1"
 DAY = "date=2026-11-27&practice=62&now_s=43200"
 WINS = "The maker's manual, local codes and licensed technicians win."
 NEVER = (
@@ -88,13 +87,11 @@ READ_APART = {
 
 @pytest.fixture(scope="module")
 def store(tmp_path_factory):
-    found = Store.file(tmp_path_factory.mktemp("papers") / "p.db", now)
-    remember_kitchen(found, OWN, "own.toml")
-    return found
+    return kitchen_store(tmp_path_factory.mktemp("papers") / "p.db", OWN)
 
 
 def client_of(store) -> TestClient:
-    return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
+    return browser(store, page=True)
 
 
 @pytest.fixture(scope="module")
@@ -153,8 +150,7 @@ def test_every_procedure_card_warns_at_its_step(client, key, language):
 
 def test_the_figure_on_wall_and_handover_is_the_cards(tmp_path):
     """Whatever slot a program is in, every paper shows the figure of its card."""
-    store = Store.file(tmp_path / "f.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = kitchen_store(tmp_path / "f.db")
     kitchen = remembered_kitchen(store)
     program = kitchen.program("bone-in alder")
     tell_slot(store, kitchen, program, 6)
@@ -171,8 +167,7 @@ def test_the_figure_on_wall_and_handover_is_the_cards(tmp_path):
 @pytest.mark.parametrize("language", ["en", "es"])
 def test_a_shifts_papers_and_the_report_of_a_log(tmp_path, language):
     """A tray's label says when it goes; a report says what it rests on, and every question it guessed."""
-    store = Store.file(tmp_path / "l.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = kitchen_store(tmp_path / "l.db")
     client, tr = client_of(store), translator(language)
     client.cookies.set("lang", language)
     keep_demo_sales(store)

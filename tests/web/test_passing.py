@@ -26,6 +26,7 @@ from frywright.web.kitchens import Kitchens
 from frywright.web.passing import Other, Passing, counts_of, reads_only
 from frywright.web.rates import Rates
 from frywright.web.rights import RIGHTS
+from tests.demo import kitchen_store
 
 HOST, PAGE = "http://127.0.0.1", {"accept": "text/html"}
 PASSWORD = "oak leaf river stone"
@@ -327,8 +328,7 @@ def test_whoever_leaves_in_the_middle_has_written_nothing(both):
 def test_without_a_writer_it_is_said_that_nothing_was_kept(folder, tmp_path, monkeypatch):
     """To a page and to a program, and what can be read is still read."""
     monkeypatch.setattr(passing, "WAIT_S", 0.2)
-    store = Store.file(tmp_path / "n.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = kitchen_store(tmp_path / "n.db")
     app = Passing(Kitchens(store), folder)
     with client_of(app) as client:
         answer = client.post("/care/oil", data={"vat": "alder", "what": "filter"}, headers=PAGE)
@@ -365,8 +365,7 @@ def test_an_answer_that_was_lost_is_told_as_lost(folder, tmp_path):
             self.server.close()
 
     line = Line(Dies())
-    store = Store.file(tmp_path / "d.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = kitchen_store(tmp_path / "d.db")
     with client_of(Passing(Kitchens(store), folder)) as client:
         answer = client.post("/care/oil", data={"vat": "alder", "what": "filter"})
         assert answer.status_code == 503 and "The answer was lost" in answer.json()["message"]

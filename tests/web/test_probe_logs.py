@@ -15,8 +15,6 @@ from frywright.rooms.cook.logs import keep_log
 from frywright.web.jobs import Job
 from frywright.web.pages import probes
 
-HOST = "http://127.0.0.1"
-
 
 def kept_log(store, text):
     """A log of oil readings without a unit, kept beside the store."""

@@ -5,27 +5,24 @@ from __future__ import annotations
 import io
 
 import pytest
-from fastapi.testclient import TestClient
 
 from frywright.calibrate.readings import read_log
 from frywright.ledger.attachments import Attachments
 from frywright.ledger.facts.probing import CalibrationKept
-from frywright.ledger.store import Store
 from frywright.model.errors import InputError, RecordError
 from frywright.model.food import Food
 from frywright.rooms import hall
-from frywright.rooms.clock import now
 from frywright.rooms.cook.probe_view import probe_view
 from frywright.rooms.cook.probes import ProbeAsk, calibrate, keep_calibration, tell
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.trial.ask import CookRequest, ask
 from frywright.trial.kitchens import demo_log
 from frywright.verdicts.place import place_named
 from frywright.voice.tongue import translator
-from frywright.web.app import make_app
+from tests.browsers import browser
 from tests.calibrations import calibration
+from tests.demo import kitchen_store
 
-HOST = "http://127.0.0.1"
 CHANNELS = ("Breast 1 (°F)", "Breast 2 (°F)", "Breast 3 (°F)")
 MASSES = ("203g", "220 g", "0.24 kg")
 FIELDS = {"do": "calibrate", "program": "bone-in alder"} | {
@@ -378,9 +375,8 @@ def test_each_food_is_sampled_and_read_by_its_own_rule(tmp_path):
     """Fish at 66 °C meets the Food Code's 63 °C where poultry would open a case; wedges have no rule, and a
     house target where one is set.
     """
-    store = Store.file(tmp_path / "f.db", now)
-    remember_kitchen(store, FISH_AND_WEDGES, "k.toml")
-    web = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
+    store = kitchen_store(tmp_path / "f.db", FISH_AND_WEDGES)
+    web = browser(store, page=True)
     read = {"readings": "66 66.2 65.9 66.1 66 66.3", "checked": "yes"}
 
     def sampled(program):

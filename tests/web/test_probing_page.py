@@ -8,11 +8,11 @@ import pytest
 from fastapi.testclient import TestClient
 
 from frywright.ledger.store import Store
-from frywright.rooms.clock import now
 from frywright.web.app import make_app
+from tests.browsers import HOST, browser
+from tests.demo import kitchen_store
 from tests.rooms.test_probing import bench
 
-HOST = "http://127.0.0.1"
 PAGE = "/cook/probing?program=strips+lille"
 
 
@@ -23,7 +23,7 @@ def store(tmp_path) -> Store:
 
 @pytest.fixture
 def client(store):
-    return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
+    return browser(store, page=True)
 
 
 def typed(page: str, **more: str) -> dict[str, str]:
@@ -112,11 +112,9 @@ def test_the_sheet_is_paper(client):
 
 def test_a_kitchen_without_programs_says_what_to_do(tmp_path):
     """No program yet: a sentence, no fault."""
-    from frywright.rooms.kitchen import remember_kitchen
     from tests.rooms.test_probing import HARBOUR
 
-    empty = Store.file(tmp_path / "e.db", now)
-    remember_kitchen(empty, HARBOUR[: HARBOUR.index("[[program]]")], "e.toml")
+    empty = kitchen_store(tmp_path / "e.db", HARBOUR[: HARBOUR.index("[[program]]")])
     web = TestClient(make_app(empty), base_url=HOST, headers={"accept": "text/html"})
     answer = web.get("/cook/probing")
     assert answer.status_code == 422

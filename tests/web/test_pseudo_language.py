@@ -10,17 +10,15 @@ import time
 from html.parser import HTMLParser
 
 import pytest
-from fastapi.testclient import TestClient
 
 from frywright.ledger.store import Store
 from frywright.model.errors import AccessError, BrokenOffError, DataError, FrywrightError, InputError
 from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
-from frywright.trial.kitchens import demo_text
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import explain, translator
-from frywright.web.app import make_app
 from tests import paper
-from tests.demo import keep_demo_sales
+from tests.browsers import HOST, browser
+from tests.demo import keep_demo_sales, kitchen_store
 from tests.house.test_words import error_texts
 from tests.pseudo import KEY, OWN, english, own_words, pseudo
 from tests.rooms.setup.answers import US
@@ -28,7 +26,6 @@ from tests.web.addresses import ADDRESSES
 from tests.web.test_probes import FISH_AND_WEDGES
 
 pytestmark = pytest.mark.slow
-HOST = "http://127.0.0.1"
 REFUSED = re.compile(r"zz|99999|start=500|/cook/card$|/setup/own$")
 """Addresses with something wrong in them."""
 
@@ -78,9 +75,8 @@ def words_of(value: str) -> list[str]:
 @pytest.fixture(scope="module")
 def client(made_language, tmp_path_factory):
     """The demo kitchen with eight weeks of sales, seen by somebody who chose the language."""
-    store = Store.file(tmp_path_factory.mktemp("pseudo") / "p.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
-    found = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
+    store = kitchen_store(tmp_path_factory.mktemp("pseudo") / "p.db")
+    found = browser(store, page=True)
     found.cookies.set("lang", KEY)
     keep_demo_sales(store)
     found.own = own_words(remembered_kitchen(store))
@@ -160,9 +156,8 @@ def test_a_second_kitchen_with_rules_of_another_place_is_read(made_language, tmp
         'units = "metric"',
         f'units = "metric"\njurisdiction = "germany"\nlanguage = "{KEY}"\naltitude_m = 1600',
     )
-    store = Store.file(tmp_path / "s.db", now)
-    remember_kitchen(store, text, "mine.toml")
-    found = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
+    store = kitchen_store(tmp_path / "s.db", text)
+    found = browser(store, page=True)
     found.own = own_words(remembered_kitchen(store)) | {"mbar"}
     assert pseudo("Germany") in found.get("/care").text
     pages = (
@@ -188,7 +183,7 @@ def test_the_set_up_is_read_screen_by_screen(made_language, tmp_path):
     program.
     """
     store = Store.file(tmp_path / "e.db", now)
-    found = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
+    found = browser(store, page=True)
     found.cookies.set("lang", KEY)
     typed = {word.lower() for answers in US.values() for text in answers.values() for word in text.split()}
     found.own = OWN | typed | {"ford", "left", "bone"}

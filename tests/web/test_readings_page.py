@@ -5,16 +5,12 @@ only by those who may.
 from __future__ import annotations
 
 import pytest
-from fastapi.testclient import TestClient
 
-from frywright.ledger.store import Store
-from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen
 from frywright.rooms.records import people
-from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
+from tests.browsers import browser
+from tests.demo import kitchen_store
 
-HOST = "http://127.0.0.1"
 PASSWORD = "oak leaf river stone"
 PROBE = {"fryer": "alder", "product": "bone_in", "thermometer": "T1", "pieces": "8", "who": "Cam"}
 HOLD = {"kept_in": "Cabinet 1", "product": "bone_in", "thermometer": "T1", "who": "Cam"}
@@ -23,8 +19,7 @@ PDF = b"%PDF-1.4 a certificate"
 
 @pytest.fixture
 def app(tmp_path, monkeypatch):
-    store = Store.file(tmp_path / "w.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = kitchen_store(tmp_path / "w.db")
     for name, role, pin in (
         ("Olive", "owner", "246810"),
         ("Cam", "crew", "1357"),
@@ -39,7 +34,7 @@ def app(tmp_path, monkeypatch):
 
 def as_(app, name):
     """A client signed in."""
-    client = TestClient(app, base_url=HOST, headers={"origin": HOST}, follow_redirects=False)
+    client = browser(app, follow_redirects=False)
     client.cookies.set("session", people.sign_in(app.own_store, name, PASSWORD, "a", people.Tries()))
     return client
 

@@ -15,7 +15,6 @@ from frywright.model.entry import row_hash
 from frywright.rooms import hall
 from frywright.web.pages import records
 
-HOST = "http://127.0.0.1"
 PROBE = {
     "fryer": "alder",
     "product": "bone_in",

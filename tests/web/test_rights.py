@@ -9,29 +9,25 @@ import re
 from pathlib import Path
 
 import pytest
-from fastapi.testclient import TestClient
 
 import frywright
 from frywright.ledger.accounts import Accounts, digest
 from frywright.ledger.facts.people import AccountChanged
-from frywright.ledger.store import Store
 from frywright.model import roles
 from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen
 from frywright.rooms.records import people
-from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
 from frywright.web.rights import OPEN, RIGHTS, right_for, right_to_post
+from tests.browsers import browser
+from tests.demo import kitchen_store
 
-HOST = "http://127.0.0.1"
 PASSWORD = "oak leaf river stone"
 
 
 @pytest.fixture(scope="module")
 def shop(tmp_path_factory):
     """A kitchen with one account of each role, and its application."""
-    store = Store.file(tmp_path_factory.mktemp("r") / "r.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = kitchen_store(tmp_path_factory.mktemp("r") / "r.db")
     people.add_account(store, "Olive Owner", "owner", PASSWORD, "246810")
     for role in roles.RIGHTS:
         if role != "owner":
@@ -41,7 +37,7 @@ def shop(tmp_path_factory):
 
 def client_of(app, token="", device=""):
     """A browser with a session or on a device."""
-    client = TestClient(app, base_url=HOST, headers={"origin": HOST}, follow_redirects=False)
+    client = browser(app, follow_redirects=False)
     if token:
         client.cookies.set("session", token)
     if device:
@@ -172,8 +168,7 @@ def test_a_flood_of_writes_waits_and_nobody_else_does(tmp_path):
     for n in range(MOST_CLIENTS + 50):
         rates.wait_s(f"c{n}", 1.0)
     assert len(rates._left) <= MOST_CLIENTS
-    store = Store.file(tmp_path / "n.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = kitchen_store(tmp_path / "n.db")
     app = make_app(store)
     app.state.rates = Rates(burst=2, per_s=0.01)
     client = client_of(app)
@@ -253,8 +248,7 @@ def test_an_owner_adds_somebody_on_the_page(shop):
 
 def test_before_accounts_this_machine_is_open_and_the_first_owner_closes_it(tmp_path):
     """The first account must own; afterwards nobody makes another first one."""
-    store = Store.file(tmp_path / "n.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = kitchen_store(tmp_path / "n.db")
     client = client_of(make_app(store))
     assert client.get("/records/people").status_code == 200
     with pytest.raises(people.InputError, match="first account"):

@@ -12,7 +12,6 @@ from frywright.rooms.clock import now
 from frywright.rooms.kitchen import remember_kitchen
 from frywright.trial.kitchens import demo_text
 
-HOST = "http://127.0.0.1"
 MATRIX = b"Item,11:00,12:00,13:00,14:00\n<b>Strips</b> 3,2,4,6,1\nMystery box,1,1,1,1\n"
 
 

@@ -5,27 +5,22 @@ from __future__ import annotations
 import uuid
 
 import pytest
-from fastapi.testclient import TestClient
 
 from frywright.ledger.facts.day import BoardTap
-from frywright.ledger.store import Store
-from frywright.rooms.clock import now
 from frywright.rooms.day.board import Tap
-from frywright.rooms.kitchen import remember_kitchen
-from frywright.trial.kitchens import demo_text
 from frywright.web import benches as kept
 from frywright.web.app import make_app
+from tests.browsers import browser
+from tests.demo import kitchen_store
 
 pytestmark = [pytest.mark.slow, pytest.mark.usefixtures("any_hour")]
-HOST = "http://127.0.0.1"
 
 
 @pytest.fixture(scope="module")
 def app(tmp_path_factory):
-    store = Store.file(tmp_path_factory.mktemp("same") / "s.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = kitchen_store(tmp_path_factory.mktemp("same") / "s.db")
     app = make_app(store)
-    client = TestClient(app, base_url=HOST, headers={"origin": HOST})
+    client = browser(app)
     assert client.post("/day/sales/demo").status_code == 200
     return app
 

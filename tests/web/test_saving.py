@@ -13,16 +13,15 @@ from fastapi.testclient import TestClient
 
 from frywright.design.search import Effort
 from frywright.ledger.facts.cook import ProgramProved
-from frywright.ledger.store import Store
-from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.trial.kitchens import demo_kitchen, demo_text
 from frywright.trial.proof import prove_program
 from frywright.web.app import make_app
 from frywright.web.pages import desk
+from tests.browsers import HOST
+from tests.demo import kitchen_store
 from tests.rooms.test_place import OWN
 
-HOST = "http://127.0.0.1"
 PAGE = {"accept": "text/html"}
 
 
@@ -218,8 +217,7 @@ def test_a_kitchen_change_asks_why_and_the_mark_stands_until_a_proof(client, sto
 
 def test_a_metric_kitchen_in_spanish(tmp_path):
     """Another kitchen: metres and kelvins, its own words, the same rules."""
-    store = Store.file(tmp_path / "o.db", now)
-    remember_kitchen(store, OWN, "own.toml")
+    store = kitchen_store(tmp_path / "o.db", OWN)
     client = client_of(store)
     page = client.post("/cook/kitchen", data={"text": OWN.replace("altitude_m = 40", "altitude_m = 1210")})
     assert page.status_code == 422

@@ -6,19 +6,16 @@ import html
 import re
 
 import pytest
-from fastapi.testclient import TestClient
 
 from frywright.rooms.kitchen import kitchen_text, remember_kitchen, remembered_kitchen
 from frywright.trial.kitchens import demo_text
-from frywright.web.app import make_app
 from frywright.web.rights import right_for
-
-HOST = "http://127.0.0.1"
+from tests.browsers import browser
 
 
 @pytest.fixture
 def client(store):
-    return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
+    return browser(store, page=True)
 
 
 def seen(page: str) -> str:

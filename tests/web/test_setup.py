@@ -15,10 +15,9 @@ from frywright.rooms.clock import now
 from frywright.rooms.cook import plate_photo
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.web.app import make_app
+from tests.browsers import HOST
 from tests.demo import remember_demo
 from tests.rooms.setup.answers import DAY, METRIC, US, told
-
-HOST = "http://127.0.0.1"
 
 
 def client_of(store, **headers):

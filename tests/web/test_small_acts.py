@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import pytest
-from fastapi.testclient import TestClient
 
 from frywright.ledger.accounts import Accounts
 from frywright.ledger.facts.people import AccountChanged
@@ -11,23 +10,22 @@ from frywright.rooms.care.training import drill_views
 from frywright.rooms.fleet.kitchens import kitchens_of
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.records import people
-from frywright.web.app import make_app
+from tests.browsers import browser
 from tests.paper import words
 
-HOST = "http://127.0.0.1"
 SECRET = "oak leaf river stone"
 
 
 @pytest.fixture
 def client(store):
-    return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST}, follow_redirects=False)
+    return browser(store, follow_redirects=False)
 
 
 @pytest.fixture
 def owner(store):
     """A browser of the owner."""
     people.add_account(store, "Ana Vale", "owner", SECRET)
-    client = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST}, follow_redirects=False)
+    client = browser(store, follow_redirects=False)
     client.cookies.set("session", people.sign_in(store, "Ana Vale", SECRET, "test", people.Tries()))
     return client
 

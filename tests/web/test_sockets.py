@@ -17,13 +17,10 @@ import pytest
 import sqlalchemy as sa
 import uvicorn
 
-from frywright.ledger.store import Store
-from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen
-from frywright.trial.kitchens import demo_text
 from frywright.web import sockets
 from frywright.web.app import make_app
 from frywright.web.sockets import Connection
+from tests.demo import kitchen_store
 
 ASK = b"GET / HTTP/1.1\r\nHost: x\r\n\r\n"
 BIG_BYTES = 40_000_000
@@ -173,8 +170,7 @@ def test_when_all_places_are_taken_a_silent_one_makes_room(monkeypatch):
 
 def test_bodies_that_drip_keep_no_connection_to_the_store(tmp_path):
     """Thirty strangers who send their sign-in a letter at a time; others read on."""
-    store = Store.file(tmp_path / "s.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = kitchen_store(tmp_path / "s.db")
     here, opened = [], []
     sa.event.listen(store.engine, "connect", lambda *_: (here.append(1), opened.append(1)))
     sa.event.listen(store.engine, "close", lambda *_: here.pop())

@@ -5,17 +5,11 @@ from __future__ import annotations
 import re
 
 import pytest
-from fastapi.testclient import TestClient
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from frywright.ledger.store import Store
-from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen
-from frywright.trial.kitchens import demo_text
-from frywright.web.app import make_app
-
-HOST = "http://127.0.0.1"
+from tests.browsers import HOST, browser
+from tests.demo import kitchen_store
 
 
 @pytest.mark.parametrize(
@@ -226,6 +220,5 @@ def test_nothing_typed_breaks_the_server(fuzzed, params):
 
 @pytest.fixture(scope="module")
 def fuzzed(tmp_path_factory):
-    store = Store.file(tmp_path_factory.mktemp("fuzz") / "f.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
-    return TestClient(make_app(store), base_url=HOST, headers={"origin": HOST})
+    store = kitchen_store(tmp_path_factory.mktemp("fuzz") / "f.db")
+    return browser(store)

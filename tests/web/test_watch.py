@@ -13,16 +13,14 @@ from fastapi.testclient import TestClient
 
 from frywright.ledger.accounts import Accounts
 from frywright.ledger.store import Store
-from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen
 from frywright.rooms.records import people
-from frywright.trial.kitchens import demo_text
 from frywright.web import watch
 from frywright.web.app import make_app
 from frywright.web.kitchens import SHARED, Kitchens
 from frywright.web.pages import health
+from tests.browsers import HOST
+from tests.demo import kitchen_store
 
-HOST = "http://127.0.0.1"
 PASSWORD = "oak leaf river stone"
 SAMPLE = re.compile(r'[a-z_]+({[a-z]+="[^"\n]*"(,[a-z]+="[^"\n]*")*})? (\d+(\.\d+)?(e[+-]?\d+)?|\+Inf)')
 """One sample of Prometheus' text format, version 0.0.4 (documented by its makers)."""
@@ -30,8 +28,7 @@ SAMPLE = re.compile(r'[a-z_]+({[a-z]+="[^"\n]*"(,[a-z]+="[^"\n]*")*})? (\d+(\.\d
 
 @pytest.fixture
 def shop(tmp_path):
-    store = Store.file(tmp_path / "w.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
+    store = kitchen_store(tmp_path / "w.db")
     people.add_account(store, "Olive Zed", "owner", PASSWORD)
     return store, make_app(store), people.add_device(store, "Scraper", "auditor", "Olive Zed")
 

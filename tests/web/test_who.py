@@ -14,16 +14,13 @@ from frywright.ledger.facts.day import BoardTap
 from frywright.ledger.facts.oil import OilDone
 from frywright.ledger.facts.people import AccountChanged, SignInsRefused
 from frywright.ledger.facts.probing import CaseStep, Reading
-from frywright.ledger.store import Store
 from frywright.model.roles import CLAIMS, RIGHTS, SIGNERS, may_claim
-from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen
 from frywright.rooms.records import people
 from frywright.rooms.records.tries import FREE_TRIES
-from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
+from tests.browsers import HOST, browser
+from tests.demo import kitchen_store
 
-HOST = "http://127.0.0.1"
 PASSWORD = "oak leaf river stone"
 READING = {"fryer": "alder", "product": "bone_in", "temp": "60 C", "thermometer": "T1", "who": "Olive"}
 CARD = {"fryer": "alder", "who": "Olive", "second": "Tess", "note": "ok"}
@@ -31,8 +28,7 @@ CARD = {"fryer": "alder", "who": "Olive", "second": "Tess", "note": "ok"}
 
 @pytest.fixture
 def store(tmp_path):
-    found = Store.file(tmp_path / "w.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
+    found = kitchen_store(tmp_path / "w.db")
     for name, role, pin in (
         ("Olive", "owner", "246810"),
         ("Cam", "crew", "1357"),
@@ -49,7 +45,7 @@ def app(store):
 
 
 def signed_in(app, store, name):
-    client = TestClient(app, base_url=HOST, headers={"origin": HOST}, follow_redirects=False)
+    client = browser(app, follow_redirects=False)
     client.cookies.set("session", people.sign_in(store, name, PASSWORD, "a", people.Tries()))
     return client
 
@@ -117,9 +113,8 @@ def test_the_second_persons_pin_is_in_no_entry_and_cannot_be_guessed(app, store)
 
 def test_without_accounts_a_name_is_enough(tmp_path):
     """Before there are accounts nobody can confirm anything; nothing changes there."""
-    store = Store.file(tmp_path / "n.db", now)
-    remember_kitchen(store, demo_text(), "demo.toml")
-    client = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST}, follow_redirects=False)
+    store = kitchen_store(tmp_path / "n.db")
+    client = browser(store, follow_redirects=False)
     assert client.post("/care/card/closing/sign", data=CARD).status_code == 303
     assert newest(store, CardSigned).fact.who == "Olive"
 
@@ -158,7 +153,7 @@ def test_what_an_account_may_claim_grows_with_it():
 
 def test_a_shared_tablet_says_which_device_entered_it(app, store):
     """Nobody is signed in there: the name stands as typed, its author is the tablet; signing in shows."""
-    tablet = TestClient(app, base_url=HOST, headers={"origin": HOST}, follow_redirects=False)
+    tablet = browser(app, follow_redirects=False)
     tablet.cookies.set("device", people.add_device(store, "Wall", "lead", "Olive"))
     tablet.post("/records/probing", data=READING)
     kept = newest(store, Reading)
@@ -210,7 +205,7 @@ def test_a_header_that_names_no_device_confirms_nobody(app, store, header):
     client = signed_in(app, store, "Cam")
     sent = client.post("/care/card/closing/sign", data=CARD, headers={"authorization": header})
     assert sent.status_code == 422
-    tablet = TestClient(app, base_url=HOST, headers={"origin": HOST}, follow_redirects=False)
+    tablet = browser(app, follow_redirects=False)
     tablet.cookies.set("device", people.add_device(store, "Wall", "lead", "Olive"))
     tablet.post("/care/card/closing/sign", data=CARD, headers={"authorization": header})
     assert list(store.facts(CardSigned)) == []

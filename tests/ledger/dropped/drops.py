@@ -15,8 +15,6 @@ from frywright.rooms.clock import now, played
 from frywright.rooms.hall import write
 from frywright.trial.kitchens import demo_text
 
-HOST = "http://127.0.0.1"
-
 PASSWORD = "oak leaf river stone"
 
 LONG_AGO = dt.timedelta(days=4 * 366)

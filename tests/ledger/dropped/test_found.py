@@ -17,7 +17,8 @@ from frywright.model.errors import RecordError
 from frywright.rooms.clock import now
 from frywright.rooms.records.dropping import drop_entries
 from frywright.web.app import make_app
-from tests.ledger.dropped.drops import EMPTY, HOST, TOLD, behind
+from tests.browsers import HOST
+from tests.ledger.dropped.drops import EMPTY, TOLD, behind
 
 
 def test_an_entry_emptied_behind_the_program_is_found(store):

@@ -7,7 +7,6 @@ import json
 import re
 
 import pytest
-from fastapi.testclient import TestClient
 from typer.testing import CliRunner
 
 from frywright.cli.main import app
@@ -17,8 +16,8 @@ from frywright.rooms.clock import now
 from frywright.rooms.records import people
 from frywright.rooms.records.dropping import drop_entries
 from frywright.rooms.records.pack import gaps, gather
-from frywright.web.app import make_app
-from tests.ledger.dropped.drops import HOST, LONG_AGO, PASSWORD, TOLD, filled
+from tests.browsers import browser
+from tests.ledger.dropped.drops import LONG_AGO, PASSWORD, TOLD, filled
 
 
 def test_the_pack_of_those_days_says_what_was_dropped(tmp_path, kitchen):
@@ -62,7 +61,7 @@ def test_the_owner_drops_them_on_the_page_with_a_second_person(tmp_path):
     filled(store)
     people.add_account(store, "Olive Zed", "owner", PASSWORD)
     people.add_account(store, "Kim Vale", "lead", PASSWORD, "1357", "Olive Zed")
-    client = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
+    client = browser(store, page=True)
     client.post("/sign-in", data={"name": "Olive Zed", "secret": PASSWORD})
     page = client.get("/records/people?term=loads&entry_years=2").text
     assert re.search(r"Entries of before [\d-]+: 6\.", page) and "21 CFR 117.315(a)" in page

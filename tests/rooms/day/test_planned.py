@@ -26,9 +26,9 @@ from frywright.rooms.day import views as day_view
 from frywright.rooms.day.board import Board
 from frywright.rooms.day.orders import order_rows, promise_order
 from frywright.rooms.day.practice import demo_sales
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.trial.kitchens import demo_text
-from tests.demo import FRIDAY
+from tests.demo import FRIDAY, kitchen_store
 from tests.paper import words
 
 pytestmark = [pytest.mark.slow, pytest.mark.usefixtures("any_hour")]
@@ -208,8 +208,7 @@ def test_pull_sheet(store, kitchen):
 )
 def test_a_product_new_or_gone_breaks_no_day(tmp_path, sold, said):
     """Tenders first sold 30 days ago are planned; withdrawn or never sold they are not, and that is said."""
-    found = Store.file(tmp_path / "x.db", now)
-    remember_kitchen(found, demo_text(), "demo.toml")
+    found = kitchen_store(tmp_path / "x.db")
     kitchen, lines = remembered_kitchen(found), []
     for line in demo_sales(kitchen, FRIDAY - dt.timedelta(days=1)).decode().splitlines():
         date = line.split(";")[0]
@@ -231,8 +230,7 @@ def test_a_product_new_or_gone_breaks_no_day(tmp_path, sold, said):
 def test_a_kitchen_without_a_day_says_what_to_add(tmp_path):
     """The error names the tables."""
     text = demo_text().split("# The day: hours")[0]
-    empty = Store.file(tmp_path / "x.db", now)
-    remember_kitchen(empty, text, "k.toml")
+    empty = kitchen_store(tmp_path / "x.db", text)
     with pytest.raises(InputError, match=r"\[day\]"):
         day.bench_for(empty, remembered_kitchen(empty), FRIDAY)
 
