@@ -22,6 +22,7 @@ TEMPLATES: dict[str, tuple[int | str, ...]] = {
     "Phrase": (0,),
     "Problem": ("what", "remedy"),
     "problem": (2, 3),
+    "by_name": (1,),
     **{
         name: (0,)
         for name, kind in vars(errors).items()

@@ -110,10 +110,7 @@ def misfit(rms_k: float) -> list[Note]:
 
 
 def warnings(
-    parameters: Sequence[Fitted],
-    correlations: Sequence[tuple[str, str, float]],
-    sensor: Array,
-    rms_k: float,
+    parameters: Sequence[Fitted], correlations: Sequence[tuple[str, str, float]], sensor: Array, rms_k: float
 ) -> list[Note]:
     """What to doubt of a fit.
 

@@ -114,11 +114,7 @@ class HeatUp:
                 "heat-up",
                 Phrase(
                     "{from_c} to {to_c} in {duration_s}",
-                    {
-                        "from_c": self.from_c,
-                        "to_c": self.to_c,
-                        "duration_s": self.duration_s,
-                    },
+                    {"from_c": self.from_c, "to_c": self.to_c, "duration_s": self.duration_s},
                 ),
                 "a rise in a time, with oil",
             )

@@ -62,11 +62,7 @@ def site(
     )
     told = site_shown(plate, facts, shop.usual_units, shop.tr)
     if not shop.json(told):
-        mark = {
-            "meets": shop.tr("go"),
-            "fails": shop.tr("NO-GO"),
-            "unknown": shop.tr("look first"),
-        }
+        mark = {"meets": shop.tr("go"), "fails": shop.tr("NO-GO"), "unknown": shop.tr("look first")}
         for row in told.points:
             typer.echo(f"{mark[row.outcome]:<10} {shop.tr(row.point)}: {row.text}")
         shop.say(

@@ -196,7 +196,7 @@ def _break_even(shop: Shop, program: Program, share: float) -> tuple[BreakEvenRo
     from frywright.rooms.cook.break_even import break_even_of, break_even_rows
 
     found = break_even_of(shop.kitchen, program, (share,))
-    return break_even_rows(found, program, str(shop.kitchen.site.units), shop.tr)
+    return break_even_rows(found, program, shop.kitchen.site.units, shop.tr)
 
 
 def print_proof(shop: Shop, proof: ProofView) -> None:
@@ -294,8 +294,7 @@ def readback(
         [], "--value", help="A value read from the machine, in order; without any you are asked one by one."
     ),
     setting: list[str] = typer.Option(
-        [],
-        help="scale=°F, clock=down, vent=runs on, lid1=open or NAME=VALUE, as the machine has it.",
+        [], help="scale=°F, clock=down, vent=runs on, lid1=open or NAME=VALUE, as the machine has it."
     ),
     slot: int = typer.Option(0, help="Slot of the controller; default is the next free one of its fryer."),
 ) -> None:

@@ -79,7 +79,7 @@ def design(
     )
 
     place = shop.kitchen
-    system = str(place.site.units)
+    system = place.site.units
     core_low, core_high = (shop.read(part, "temperature", "--core") or 0.0 for part in _pair(core, "--core"))
     depth = "in" if system == "us" else "mm"
     crust_low, crust_high = (

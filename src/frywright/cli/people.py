@@ -55,11 +55,7 @@ def skill(
 
     kept = sign_skill(*shop.both, {"person": person, "skill": skill, "observed_by": seen_by, "date": on})
     if not shop.json({"number": kept.number}):
-        shop.say(
-            "Entry {number} kept, until {day}.",
-            number=kept.number,
-            day=kept.fact.expires.isoformat(),
-        )
+        shop.say("Entry {number} kept, until {day}.", number=kept.number, day=kept.fact.expires.isoformat())
 
 
 @command(app, engine=True)

@@ -215,10 +215,7 @@ def heat_up(
         place,
         fryer,
         (file, first_day),
-        (
-            shop.read(low, "temperature", "--from") or 0.0,
-            shop.read(high, "temperature", "--to") or 0.0,
-        ),
+        (shop.read(low, "temperature", "--from") or 0.0, shop.read(high, "temperature", "--to") or 0.0),
     )
     if not shop.json({"ratio": ratio, "hint": text}):
         typer.echo(f"×{ratio:.2f}: {shop.tr(text)}")
@@ -284,7 +281,7 @@ def check(
         shop.read(ice, "temperature", "--ice"),
         shop.read(boil, "temperature", "--boil"),
     )
-    system = str(place.site.units)
+    system = place.site.units
     if shop.json(
         {
             "thermometer": made.thermometer,

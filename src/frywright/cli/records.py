@@ -260,9 +260,7 @@ def _as_kept(opened: Store, expect: str) -> None:
 
 @command(app)
 def export(
-    shop: Shop,
-    name: str = NAMED,
-    csv: bool = typer.Option(False, "--csv", help="CSV instead of JSON lines."),
+    shop: Shop, name: str = NAMED, csv: bool = typer.Option(False, "--csv", help="CSV instead of JSON lines.")
 ) -> None:
     """Print every entry as JSON lines (or CSV), after the chain was walked; what was checked goes to the
     standard error.
@@ -278,10 +276,7 @@ def export(
 
 
 @command(app, "import")
-def import_(
-    shop: Shop,
-    file: Path = typer.Argument(help="Exported JSON lines."),
-) -> None:
+def import_(shop: Shop, file: Path = typer.Argument(help="Exported JSON lines.")) -> None:
     """Fill a new store from exported JSON lines, against the chain."""
     from frywright.ledger.backup import import_lines
     from frywright.model.errors import RecordError
@@ -318,10 +313,7 @@ def backup(shop: Shop, out: Path = typer.Argument(help="File to write.")) -> Non
 
 
 @command(app)
-def restore(
-    shop: Shop,
-    file: Path = typer.Argument(help="Backup."),
-) -> None:
+def restore(shop: Shop, file: Path = typer.Argument(help="Backup.")) -> None:
     """Fill a new store from a backup, entry by entry against the chain."""
     from frywright.ledger.backup import restore as bring_back
 

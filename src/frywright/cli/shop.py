@@ -153,12 +153,12 @@ class Shop:
     @property
     def units(self) -> str:
         """The kitchen's system of units."""
-        return str(self.kitchen.site.units)
+        return self.kitchen.site.units
 
     @property
     def usual_units(self) -> str:
         """The kitchen's system of units, metric where no kitchen is there."""
-        return str(self.site.units) if self.site else "metric"
+        return self.site.units if self.site else "metric"
 
     @cached_property
     def tr(self) -> Translate:

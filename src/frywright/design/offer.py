@@ -71,7 +71,7 @@ class UnreachableError(InputError):
     """
 
     def __init__(self, sizer: Sizer, nearest: Candidate, goals: Goals) -> None:
-        self.nearest, self.goals, self.system = nearest, goals, str(sizer.kitchen.site.units)
+        self.nearest, self.goals, self.system = nearest, goals, sizer.kitchen.site.units
         self.goal = binding(nearest, goals) or "margin"
         self.place = f"{sizer.plan.product.name} · {sizer.fryer.name}"
         self.load = (sizer.loads[0], sizer.plan.cut_set.unit)

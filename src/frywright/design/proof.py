@@ -15,14 +15,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from frywright.catalog import load as catalog
-from frywright.design.loads import (
-    Loads,
-    highest_pressure,
-    late_spans,
-    lifts,
-    tracer_curves,
-    tracer_margins,
-)
+from frywright.design.loads import Loads, highest_pressure, late_spans, lifts, tracer_curves, tracer_margins
 from frywright.design.ranks import sensitivity
 from frywright.model.errors import InputError
 from frywright.model.food import Cut

@@ -224,13 +224,7 @@ class Controller:
             raise InputError("stage_count", self.stage_count, "1 to 20", where="controller")
         if not self.temp_step_k > 0 or not self.time_step_s > 0:
             raise InputError("temp_step and time_step", "not positive", "above 0", where="controller")
-        within(
-            self,
-            "controller",
-            temp_step_k=(0.0, 30.0),
-            time_step_s=(0.0, 600.0),
-            slot_count=(1, 200),
-        )
+        within(self, "controller", temp_step_k=(0.0, 30.0), time_step_s=(0.0, 600.0), slot_count=(1, 200))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -107,10 +107,7 @@ class Sell:
         if not self.margin_money > 0 or not self.cost_money > 0:
             raise InputError(
                 "margin and cost",
-                Phrase(
-                    "{low} and {high}",
-                    {"low": f"{self.margin_money:g}", "high": f"{self.cost_money:g}"},
-                ),
+                Phrase("{low} and {high}", {"low": f"{self.margin_money:g}", "high": f"{self.cost_money:g}"}),
                 "above 0 for one piece",
                 where=self.product,
             )

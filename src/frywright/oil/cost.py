@@ -60,10 +60,7 @@ def bill(
     if not raw_kg > 0 or not days_between > 0 or min((top_up_kg, *astuple(rates), *vats_kg)) < 0:
         raise InputError(
             "oil bill",
-            Phrase(
-                "{raw_kg} raw, {days} days",
-                {"raw_kg": raw_kg, "days": f"{days_between:g}"},
-            ),
+            Phrase("{raw_kg} raw, {days} days", {"raw_kg": raw_kg, "days": f"{days_between:g}"}),
             "raw product and days above 0, the rest 0 or more",
         )
     thrown = sum(vats_kg) / days_between

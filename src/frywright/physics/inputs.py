@@ -217,12 +217,7 @@ _SPAN_FIELDS = _numbers(Span, "lid", "until")
 
 ROUTINE = Precision()
 SCAN = Precision(
-    n_core=15,
-    max_boiling_step_k=3.0,
-    first_step_s=0.3,
-    early_step_s=1.5,
-    early_frac=0.07,
-    error_k=0.3,
+    n_core=15, max_boiling_step_k=3.0, first_step_s=0.3, early_step_s=1.5, early_frac=0.07, error_k=0.3
 )
 CLOSE = Precision(
     n_core=44,

@@ -94,12 +94,7 @@ def _load(day: Day, drop: Drop, tell: Tell) -> LoadSize | None:
         return None
     item = day.items[drop.item]
     if not 0 <= drop.load < len(item.loads):
-        tell(
-            "{place}: {name} has no such load",
-            "Choose a load proven for it.",
-            place=place,
-            name=item.name,
-        )
+        tell("{place}: {name} has no such load", "Choose a load proven for it.", place=place, name=item.name)
         return None
     load = item.loads[drop.load]
     if drop.fryer not in load.fryers:

@@ -127,10 +127,7 @@ class Forecaster:
         if self.series_count < 1 or self.slots_count < 1:
             raise InputError(
                 "series and slots",
-                Phrase(
-                    "{low} by {high}",
-                    {"low": self.series_count, "high": self.slots_count},
-                ),
+                Phrase("{low} by {high}", {"low": self.series_count, "high": self.slots_count}),
                 "1 or more",
             )
         shape = (8, self.series_count, self.slots_count)

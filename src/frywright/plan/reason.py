@@ -45,11 +45,7 @@ def _reason_of(day: Day, state: State, world: World, action: tuple[int, int, int
             "{shelf} on the shelf, {oil} in the oil or going in; about {wanted} will be asked for before"
             " this load's hold life ends."
         )
-        values = {
-            "shelf": state.shelf(i),
-            "oil": oil,
-            "wanted": round(expected(day, world, i, (t, until))),
-        }
+        values = {"shelf": state.shelf(i), "oil": oil, "wanted": round(expected(day, world, i, (t, until)))}
         if living := [
             x.ends_n for x in state.trays if x.item == i and x.left_n > 0 and x.ends_n > state.now_n
         ]:

@@ -282,10 +282,7 @@ class _Fortnight:
             "proved": ("lead", lambda: self._prove(row["program"])),
             "probed": ("lead", lambda: self._probe(row)),
             "card": ("lead", lambda: self._print(row["program"])),
-            "keyed": (
-                "lead",
-                lambda: tell_keyed(self.store, self.kitchen, row["program"], self.who("lead")),
-            ),
+            "keyed": ("lead", lambda: tell_keyed(self.store, self.kitchen, row["program"], self.who("lead"))),
             "read": ("lead", lambda: self._read(row["program"], row.get("slip", ()))),
             "service": (
                 "owner",

@@ -6,7 +6,7 @@ import datetime as dt
 from collections.abc import Callable, Mapping
 from dataclasses import replace
 from functools import wraps
-from typing import Concatenate, ParamSpec, TypeVar
+from typing import Any, Concatenate, ParamSpec, TypeVar
 
 from frywright.catalog import load as catalog
 from frywright.ledger.facts.fact import F, Kept, kept
@@ -43,6 +43,18 @@ def confirmed(second: str, field: str = "second") -> None:
         raise InputError(
             field, repr(second), "confirmed here by that person, with a PIN or password of their own"
         )
+
+
+def typed(values: Mapping[str, Any], name: str) -> str:
+    """What was typed in a box, without the blanks around it; empty where nothing was."""
+    return str(values.get(name, "") or "").strip()
+
+
+def by_name(who: str, wanted: str = "the name of the person who did it", *, where: str = "") -> str:
+    """Somebody's name as it is kept. Raises InputError: it is none."""
+    if len(who.strip()) < 2:
+        raise InputError("who", repr(who), wanted, where=where)
+    return who.strip()[:80]
 
 
 def write(

@@ -11,12 +11,7 @@ from threading import Lock
 from weakref import WeakKeyDictionary
 
 from frywright.catalog.kitchen import parse_kitchen
-from frywright.ledger.facts.cook import (
-    KitchenSet,
-    ProgramProved,
-    ProgramSaved,
-    ProofsAsked,
-)
+from frywright.ledger.facts.cook import KitchenSet, ProgramProved, ProgramSaved, ProofsAsked
 from frywright.ledger.facts.fact import F, Kept
 from frywright.ledger.facts.life import ProgramRetired, ServiceBegun
 from frywright.ledger.facts.probing import CalibrationKept, LookedBack, ProgramProbed, Reading
@@ -213,9 +208,7 @@ def judged_at(store: Store, kitchen: Kitchen, at: dt.datetime) -> Kitchen:
     if then is None:
         return kitchen
     site = replace(
-        kitchen.site,
-        jurisdiction=then.site.jurisdiction,
-        thermometer_error_k=then.site.thermometer_error_k,
+        kitchen.site, jurisdiction=then.site.jurisdiction, thermometer_error_k=then.site.thermometer_error_k
     )
     targets = {product.key: product.house_core_c for product in then.products}
     products = tuple(

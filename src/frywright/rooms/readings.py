@@ -15,7 +15,7 @@ from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import is_count
 from frywright.rooms.clock import now
-from frywright.rooms.hall import confirmed, in_turn, write
+from frywright.rooms.hall import by_name, confirmed, in_turn, typed, write
 from frywright.rooms.kitchen import judged_at
 from frywright.rooms.standing import place_here
 from frywright.rooms.thermometers import check_valid, corrected_c
@@ -94,7 +94,7 @@ def tell_probe(
         kitchen.product(str(values.get("product", ""))),
     )
     core = read_core(kitchen, str(values.get("temp", "")), "temp")
-    thermometer, who = thermometer_typed(values), str(values.get("who", "") or "").strip()
+    thermometer, who = thermometer_typed(values), typed(values, "who")
     pieces = pieces_count(values.get("pieces", ""))
     level = level_of(kitchen, product.key, moment)
     fact = Reading(
@@ -154,18 +154,17 @@ def mend_reading(
         raise InputError("reading", number, "the number of a reading that nothing has replaced")
     kitchen = judged_at(store, kitchen, old.happened_at)
     core = read_core(kitchen, str(values.get("temp", "")), "temp")
-    who, words, second = (str(values.get(n, "") or "").strip() for n in ("who", "words", "second"))
+    who, words, second = (typed(values, n) for n in ("who", "words", "second"))
     if core == old.fact.core_c:
         raise InputError("temp", core, "another figure than the one on record", unit="c")
-    if len(who) < 2:
-        raise InputError("who", repr(who), "the name of the person who read the thermometer")
+    who = by_name(who, "the name of the person who read the thermometer")
     if len(words) < LEAST_WORDS:
         raise InputError("words", repr(words), "how the figure came to be wrong, in words")
     made = replace(
         old.fact,
         core_c=core,
         corrected_c=corrected_c(store, old.fact.thermometer, core, old.happened_at),
-        who=who[:80],
+        who=who,
         words=words[:200],
         second=second[:80] or None,
     )
@@ -195,7 +194,7 @@ def tell_hold(
     day = business_time(usual_trade(kitchen), moment)[0]
     product = kitchen.product(str(values.get("product", "")))
     core = read_core(kitchen, str(values.get("temp", "")), "temp")
-    kept_in, who = (str(values.get(n, "") or "").strip() for n in ("kept_in", "who"))
+    kept_in, who = (typed(values, n) for n in ("kept_in", "who"))
     if len(kept_in) < 2:
         raise InputError("kept_in", repr(kept_in), "the cabinet or shelf it is kept in")
     thermometer, limit = thermometer_typed(values), place_here(store, kitchen, day).hot_hold_c()
@@ -231,7 +230,7 @@ def tell_hold(
 
 def thermometer_typed(values: Mapping[str, Any]) -> str:
     """The mark on the thermometer, as typed. Raises InputError: none was typed."""
-    found = str(values.get("thermometer", "") or "").strip()
+    found = typed(values, "thermometer")
     if not found:
         raise InputError(
             "thermometer",

@@ -102,7 +102,7 @@ def machine_settings(fryer: Fryer, site: Site) -> tuple[Setting, ...]:
 def _own(number: int, own: MachineSetting, site: Site) -> Setting:
     choices = sorted((own.value, *(w.reads for w in own.wrong)), key=plain_reading) if own.wrong else []
     offered = (*choices, ELSE) if own.wrong else ()
-    right = altitude_words(site.altitude_m, str(site.units)) if off_place(own, site) else own.value
+    right = altitude_words(site.altitude_m, site.units) if off_place(own, site) else own.value
     return Setting(key=f"own{number}", what="setting", stage=0, choices=offered, card=right, own=own)
 
 

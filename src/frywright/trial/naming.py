@@ -29,7 +29,7 @@ def mass_words(mass_kg: float, system: str) -> str:
 
 def away_words(kitchen: Kitchen, program: Program, translate: Translate = str) -> list[str]:
     """In what a program's place, bird and load differ from this kitchen's own."""
-    system = str(kitchen.site.units)
+    system = kitchen.site.units
     words = []
     if not kitchen.belongs(replace(program, unit_mass_kg=None)):
         words.append(altitude_words(program.altitude_m or 0.0, system))

@@ -204,12 +204,8 @@ def short_programs(kitchen: Kitchen) -> list[tuple[Program, Facts]]:
 
 def unanswered_line(kitchen: Kitchen, program: Program, facts: Facts, translate: Translate = str) -> str:
     """That a program is predicted short and nobody answers for it."""
-    system = str(kitchen.site.units)
-    values = {
-        "name": program.name,
-        "version": f"{program.version}",
-        "amount": amount_of(facts, system),
-    }
+    system = kitchen.site.units
+    values = {"name": program.name, "version": f"{program.version}", "amount": amount_of(facts, system)}
     return say(UNANSWERED, values, system, translate)
 
 
@@ -236,7 +232,7 @@ def answered(kitchen: Kitchen, program: Program, who: Answerer, *seen: Facts) ->
     if not short:
         return None
     worst = min(short, key=lambda facts: facts.margin_k or 0.0)
-    values = {"name": program.name, "amount": amount_of(worst, str(kitchen.site.units))}
+    values = {"name": program.name, "amount": amount_of(worst, kitchen.site.units)}
     for field, text, least in (("name of who answers", who.by, 2), ("reason", who.reason, 4)):
         if len(text.strip()) < least:
             raise InputError(field, "empty", LOCKED, **values)
@@ -247,5 +243,5 @@ def refuse_short(kitchen: Kitchen, program: Program) -> None:
     """Refuse to key a machine by a program that is predicted short. Raises InputError: it is."""
     facts = program_facts(kitchen, program)
     if facts.short:
-        told = show_facts(facts, str(kitchen.site.units))
+        told = show_facts(facts, kitchen.site.units)
         raise InputError("prediction", f"{told.amount} ({told.word})", REFUSED, where=program.name)

@@ -62,7 +62,7 @@ def again_line(kitchen: Kitchen, program: Program, translate: Translate = str) -
         return ""
     reasons = "; ".join(translate(reason) for reason in mark.reason.split("; "))
     values = {**again_values(mark), "reason": reasons}
-    return say(again_text(mark), values, str(kitchen.site.units), translate)
+    return say(again_text(mark), values, kitchen.site.units, translate)
 
 
 def moved(old: Kitchen, new: Kitchen, reason: str) -> list[ProveAgain]:

@@ -92,7 +92,7 @@ def _wrong_readings(setting: Setting, kitchen: Kitchen) -> list[str]:
     """The wrong values worth a line: those offered, and of an altitude that was never set the sea."""
     if setting.choices:
         return [c for c in setting.choices if c not in (setting.card, ELSE)]
-    sea = "0 ft" if str(kitchen.site.units) == "us" else "0 m"
+    sea = "0 ft" if kitchen.site.units == "us" else "0 m"
     right_m = altitude_told_m(setting.own, setting.card, kitchen.site) if setting.own else None
     if right_m is not None and abs(right_m) > 1.0:
         return [sea]
@@ -103,7 +103,7 @@ def _does(
     kitchen: Kitchen, fryer: Fryer, program: Program | None, setting: Setting, read: str, translate: Translate
 ) -> str:
     """What a wrong value does, in words: the kitchen's, simulated figures, warnings of the oil."""
-    system = str(kitchen.site.units)
+    system = kitchen.site.units
     own = next((w for w in setting.own.wrong if w.reads == read), None) if setting.own else None
     said = [own.does] if own and own.does else []
     known = setting.own is None or (own.known if own else setting.own.lowers_k is not None)
@@ -120,10 +120,6 @@ def _does(
     view = effect_view(effect, system, translate)
     if effect.held is None:
         return " ".join([*said, translate(NO_PROGRAM)])
-    rows = {
-        "card": view.rows[0].card,
-        "held": view.rows[0].held,
-        "lift": view.rows[-1].held,
-    }
+    rows = {"card": view.rows[0].card, "held": view.rows[0].held, "lift": view.rows[-1].held}
     figures = say(FIGURES, {"program": program.name, **rows}, system, translate)
     return " ".join([*said, *view.warnings, figures])

@@ -75,7 +75,7 @@ class CookForm:
         for name, known in (("product", kitchen.products), ("fryer", kitchen.fryers)):
             if self._values.get(name) not in [item.key for item in known]:
                 self._values.pop(name, None)
-        self.system = str(kitchen.site.units)
+        self.system = kitchen.site.units
         self.names = sorted({p.name for p in kitchen.programs})
         named = {name.partition("_")[0] for name in self._values if "_" in name}
         self._rows = [i for i in range(MOST_STAGES) if f"s{i}" in named]

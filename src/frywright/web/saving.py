@@ -56,7 +56,7 @@ def ask_name(
     """
     since: list[Any] = []
     if isinstance(error, Overtaken):
-        since = list(changes(error.base, error.newest, str(kitchen.site.units)))
+        since = list(changes(error.base, error.newest, kitchen.site.units))
     values: dict[str, Any] = {
         "hidden": {k: v for k, v in form.items() if k not in ASKED},
         "action": action,

@@ -28,7 +28,7 @@ from frywright.rooms.care.upkeep import care_rows, today_of
 from frywright.rooms.care.vat import check_likely, keep_refused, oil_fact, vat_view
 from frywright.rooms.care.waits import Told, check_cooled, opens_at
 from frywright.rooms.clock import now
-from frywright.rooms.hall import confirmed, write
+from frywright.rooms.hall import by_name, confirmed, typed, write
 from frywright.rooms.standing import closed_steps, stopped, taps_since
 
 PLANS = {
@@ -152,14 +152,11 @@ def sign_close(
     """
     moment = at or now()
     day, _ = business_time(usual_trade(kitchen), moment)
-    key, who, second = (str(values.get(n, "") or "").strip() for n in ("step", "who", "second"))
+    key, who, second = (typed(values, n) for n in ("step", "who", "second"))
     where = str(values.get("fryer", ""))
     done = _signed(store, day, where, key)
-    if len(who) < 2:
-        raise InputError("who", repr(who), "the name of the person who did it")
-    signed = CloseStepSigned(
-        date=day, fryer=where, step=key, who=who[:80], second=second[:80], value="", plan=""
-    )
+    who = by_name(who)
+    signed = CloseStepSigned(date=day, fryer=where, step=key, who=who, second=second[:80], value="", plan="")
     if where == STORE_KEY:
         _store_gate(store, kitchen, day, key, done)
         return write(store, signed, moment)
@@ -175,7 +172,7 @@ def sign_close(
         _no_load_in(store, mine.fryer, day)
     if step.get("people", 1) > 1:
         _two_people(who, second, step["title"])
-    value = _value(kitchen, step, str(values.get("value", "") or "").strip())
+    value = _value(kitchen, step, typed(values, "value"))
     if step.get("asks") == "oil_temp":
         check_cooled(
             store, kitchen, mine.fryer, told, (moment, kitchen.site.read(value, "temperature", "oil"))
@@ -268,12 +265,7 @@ def _oil_told(
 def _boiled_out(signed: CloseStepSigned) -> CareDone:
     """The boil-out that the close's last step of it finishes, as a task of care."""
     return CareDone(
-        fryer=signed.fryer,
-        task="boil_out",
-        who=signed.who,
-        role="crew",
-        note=signed.second,
-        date=signed.date,
+        fryer=signed.fryer, task="boil_out", who=signed.who, role="crew", note=signed.second, date=signed.date
     )
 
 
@@ -340,7 +332,7 @@ def _next_move(plans: list[Tonight], done: set[tuple[str, str]]) -> str | None:
 
 def _value(kitchen: Kitchen, step: Mapping[str, Any], text: str) -> str:
     """The figure a step asks for, checked; the oil log checks its own."""
-    asks, table, system = step.get("asks", ""), catalog.table("care/closing.toml"), str(kitchen.site.units)
+    asks, table, system = step.get("asks", ""), catalog.table("care/closing.toml"), kitchen.site.units
     if asks in ("reading", "mass") and not text:
         raise InputError(
             "value", "empty", "what was read or topped up; 0 where nothing was", where=step["title"]

@@ -30,7 +30,7 @@ from frywright.rooms.care.nameplate import Case, case_of, differences, points_of
 from frywright.rooms.care.upkeep import FIGURE_NAMES, figure_fact, first_day
 from frywright.rooms.care.vat import oil_fact
 from frywright.rooms.clock import now
-from frywright.rooms.hall import confirmed, write
+from frywright.rooms.hall import confirmed, typed, write
 from frywright.rooms.readings import core_of
 from frywright.rooms.standing import held_status
 from frywright.trial.ask import CookRequest, ask, product_limit
@@ -140,14 +140,14 @@ def sign_step(
             "step", "too early", "after the plate was typed: no plate, no program", where=case.fryer.name
         )
     names = ("who", "role", "second", "note", "pass_name", "pass_reason")
-    signed = Signed(**{name: str(values.get(name, "") or "").strip()[:300] for name in names})
+    signed = Signed(**{name: typed(values, name)[:300] for name in names})
     step, done = known[key], case.done | ({"plate"} if case.plate else set())
     needs = check(step, done, signed)
     if step.people_count > 1:
         confirmed(signed.second)
     check_sense(case, kitchen, step, values, at or now())
     needs += _deviations(store, kitchen, case, key, signed)
-    reason = str(values.get("reason", "") or "").strip()
+    reason = typed(values, "reason")
     if key in case.steps and len(reason) < 4:
         raise InputError("step", "signed", "signed once; to sign again say why", where=step.title)
     told = StepSigned(
@@ -243,21 +243,21 @@ def _figures(kitchen: Kitchen, case: Case, step: Step, values: Mapping[str, Any]
     """Figures a step must bring, read whole before anything is written."""
     found: dict[str, Any] = {}
     for figure in step.figures:
-        text = str(values.get(figure, "") or "").strip()
+        text = typed(values, figure)
         if not text:
             raise InputError(FIGURE_NAMES[figure], "empty", "timed as minutes:seconds", where=step.title)
         parse_clock(text)
     site = kitchen.site
 
     def temp(name: str) -> float:
-        return site.read(str(values.get(name, "") or "").strip(), "temperature", name)
+        return site.read(typed(values, name), "temperature", name)
 
     if step.key == "fill":
-        text = str(values.get("oil", "") or "").strip()
+        text = typed(values, "oil")
         found["oil_mass_kg"] = _filled_kg(kitchen, case, step, text)
     if step.key == "first_heat":
         found["marks_c"] = (temp("from_temp"), temp("to_temp"))
-        if str(values.get("set_temp", "") or "").strip():
+        if typed(values, "set_temp"):
             swing = site.read(str(values.get("swing", "") or "0"), "temperature_difference", "swing")
             found |= {"set_c": temp("set_temp"), "mean_c": temp("mean_temp"), "swing_k": swing}
     if step.key == "calibration":
@@ -281,7 +281,7 @@ def _figures(kitchen: Kitchen, case: Case, step: Step, values: Mapping[str, Any]
 
 def acceptance(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) -> tuple[TestRow, ...]:
     """Every acceptance test of a commissioning in words."""
-    system, fryer = str(kitchen.site.units), case.fryer
+    system, fryer = kitchen.site.units, case.fryer
     firsts = {figure: e.fact.value_s for (key, figure), e in first_day(store).items() if key == fryer.key}
     heat = case.steps["first_heat"].fact if "first_heat" in case.steps else None
     marks = (heat.marks_c if heat else None) or (kitchen.site.room_temp_c, 175.0)
@@ -393,7 +393,7 @@ def commissioning_view(
     store: Store, kitchen: Kitchen, fryer: str, language: str = "en", tr: Translate = str
 ) -> CommissioningView:
     """A commissioning as a page, JSON and the handover pack show it."""
-    case, system = case_of(store, kitchen, fryer), str(kitchen.site.units)
+    case, system = case_of(store, kitchen, fryer), kitchen.site.units
     lacks = {key: _deviations(store, kitchen, case, key) for key in ("survey", "programs")}
     rows = (_step_row(case, kitchen, step, tr) for step in steps_for(case.fryer))
     steps = tuple(replace(row, early=row.early or bool(lacks.get(row.key))) for row in rows)
@@ -413,9 +413,7 @@ def commissioning_view(
         steps=steps,
         points=tuple(
             PointRow(
-                name=tr(p.name),
-                outcome=str(p.outcome),
-                text=say(p.note.text, p.note.values, system, tr),
+                name=tr(p.name), outcome=str(p.outcome), text=say(p.note.text, p.note.values, system, tr)
             )
             for p in points
         ),
@@ -462,7 +460,7 @@ def _passed_over(signed: StepSigned, tr: Translate) -> tuple[str, ...]:
 
 def _brought(kitchen: Kitchen, signed: StepSigned, tr: Translate) -> str:
     """The figures that a step brought and no acceptance test shows."""
-    system, told = str(kitchen.site.units), dict[str, Any]()
+    system, told = kitchen.site.units, dict[str, Any]()
     if signed.oil_mass_kg is not None:
         text, told = "{oil_kg} of oil filled in", {"oil_kg": signed.oil_mass_kg}
     elif signed.marks_c is not None:

@@ -73,7 +73,7 @@ def handover_pack(
             "when": f"{local_time(kitchen, now())} · {_open_words(len(view.open), tr)}",
             "language": language,
             "size_pt": 12,
-            "paper": PAPER[str(kitchen.site.units)],
+            "paper": PAPER[kitchen.site.units],
             "sections": _sections(store, kitchen, view, tr),
             "pictures": pictures,
             "signs": [tr("handed over by"), tr("taken over by")],
@@ -107,12 +107,7 @@ def _sections(store: Store, kitchen: Kitchen, view: CommissioningView, tr: Trans
     tests = [[t.name, t.measured or "–", t.worked_out or "–", t.word, t.text] for t in view.tests]
     return [
         *_plate_and_site(store, kitchen, view, tr),
-        section(
-            tr("Steps"),
-            [tr("step"), tr("signed by"), tr("number or note")],
-            [7, 4, 3],
-            signed,
-        ),
+        section(tr("Steps"), [tr("step"), tr("signed by"), tr("number or note")], [7, 4, 3], signed),
         section(
             tr("Passed over by name and reason"),
             [tr("step"), tr("before"), tr("name"), tr("reason")],
@@ -140,7 +135,7 @@ def _sections(store: Store, kitchen: Kitchen, view: CommissioningView, tr: Trans
 
 def _plate_and_site(store: Store, kitchen: Kitchen, view: CommissioningView, tr: Translate) -> list[Section]:
     """The plate as printed, what of it differs from the kitchen file, and the site against it."""
-    signs, typed = unit_signs(str(kitchen.site.units)), view.plate_typed
+    signs, typed = unit_signs(kitchen.site.units), view.plate_typed
     shown = [
         [tr(name), tr(typed[k]) if k == "fuel" else f"{typed[k]} {signs.get(k, '')}".strip()]
         for k, name in PLATE_NAMES.items()
@@ -220,12 +215,7 @@ def emergency_pdf(kitchen: Kitchen, language: str = "en", tr: Translate = str) -
     """The emergency card: what to do, and this store's own facts; what is missing is a line to write on."""
     table = catalog.table("care/emergency.toml")
     sections = [
-        section(
-            tr(part["title"]),
-            [],
-            [1],
-            [[f"{n}. {tr(line)}"] for n, line in enumerate(part["lines"], 1)],
-        )
+        section(tr(part["title"]), [], [1], [[f"{n}. {tr(line)}"] for n, line in enumerate(part["lines"], 1)])
         for part in table["part"]
     ]
     sections.append(section(tr("Here"), [], FACT_WIDTHS, _facts(kitchen, tr)))
@@ -237,7 +227,7 @@ def emergency_pdf(kitchen: Kitchen, language: str = "en", tr: Translate = str) -
             "place": kitchen.site.name,
             "when": "",
             "language": language,
-            "paper": PAPER[str(kitchen.site.units)],
+            "paper": PAPER[kitchen.site.units],
             "sections": sections,
             "signs": [],
             "caution_first": True,

@@ -11,6 +11,7 @@ from typing import Any
 from frywright.care.acceptance import MEAN_K
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
+from frywright.rooms.hall import typed
 
 ASKED = ("thermometer", "set_temp", "before_temp", "after_temp")
 SET_C = (80.0, 230.0)
@@ -37,7 +38,7 @@ def heat_check(kitchen: Kitchen, values: Mapping[str, Any], where: str) -> HeatC
     """The figures of a calibration as typed. Raises InputError: one is missing or cannot be, or the oil is
     still off its set point.
     """
-    thermometer, set_text, before, after = (str(values.get(n, "") or "").strip() for n in ASKED)
+    thermometer, set_text, before, after = (typed(values, n) for n in ASKED)
     if len(thermometer) < 2:
         raise InputError(
             "thermometer", repr(thermometer), "the name or number of the reference thermometer", where=where

@@ -19,6 +19,7 @@ from frywright.model.trade import time_of_day
 from frywright.model.units import clock, parse_clock
 from frywright.rooms.care.nameplate import Case
 from frywright.rooms.clock import now
+from frywright.rooms.hall import typed
 
 LEAK_WAIT = dt.timedelta(hours=24)
 """A leak shows when the vat has stood hot and cold again (common practice, no source)."""
@@ -53,8 +54,8 @@ def check_sense(
 def _heat_up(case: Case, kitchen: Kitchen, step: Step, values: Mapping[str, Any]) -> None:
     """The heat-up that was timed against the energy it takes, all of the plate's power going into the oil."""
     power_w = case.plate.fact.power_w if case.plate else None
-    text = str(values.get("heat_up", "") or "").strip()
-    marks = {name: str(values.get(name, "") or "").strip() for name in ("from_temp", "to_temp")}
+    text = typed(values, "heat_up")
+    marks = {name: typed(values, name) for name in ("from_temp", "to_temp")}
     for name, found in marks.items():
         if not found:
             raise InputError(

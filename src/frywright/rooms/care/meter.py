@@ -158,12 +158,7 @@ def meter_view(
     """The meter in words: its last check, how far it is off, and whether another one would pay."""
     worth, currency = check_worth(kitchen, states, rates), usual_trade(kitchen).currency
     last = max((e.fact for e in store.facts(MeterChecked)), key=lambda c: c.date, default=None)
-    found: dict[str, object] = {
-        "worth": asdict(worth),
-        "ask": "",
-        "last": "",
-        "service": "",
-    }
+    found: dict[str, object] = {"worth": asdict(worth), "ask": "", "last": "", "service": ""}
     if last:
         low, high = last.low_read_pct - last.low_known_pct, last.high_read_pct - last.high_known_pct
         found["last"] = say(

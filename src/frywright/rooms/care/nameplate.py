@@ -18,7 +18,7 @@ from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen, Site
 from frywright.model.units import UNITS, is_count, to_people
 from frywright.rooms.care.upkeep import today_of
-from frywright.rooms.hall import write
+from frywright.rooms.hall import typed, write
 from frywright.rooms.photos import keep_photo
 
 PLATE_TEXTS = ("maker", "model", "serial", "fuel", "gas", "year")
@@ -99,11 +99,11 @@ def case_of(store: Store, kitchen: Kitchen, fryer: str) -> Case:
 
 def _number(values: Mapping[str, Any], name: str, site: Site) -> tuple[str, float | None]:
     """A typed number by the name it is kept by; None where nothing was typed."""
-    text = str(values.get(name, "") or "").strip()
+    text = typed(values, name)
     kept, dimension = MEASURED[name] if name in MEASURED else (COUNTED[name], "")
     if not text:
         return kept, None
-    bare = TYPED_UNIT[str(site.units)].get(name, "")
+    bare = TYPED_UNIT[site.units].get(name, "")
     value = site.read(text, dimension, name, bare) if dimension else site.number(text, name)
     if not 0 <= value <= 1e7:
         raise InputError(name, text, "0 to ten million")
@@ -123,7 +123,7 @@ def keep_plate(
         gas_high, oil, with units where not the kitchen's; reason for a correction
     """
     fryer = kitchen.fryer(str(values.get("fryer", "")))
-    told: dict[str, Any] = {name: str(values.get(name, "") or "").strip()[:80] for name in PLATE_TEXTS}
+    told: dict[str, Any] = {name: typed(values, name)[:80] for name in PLATE_TEXTS}
     told |= dict(_number(values, name, kitchen.site) for name in PLATE_NUMBERS)
     plate = PlateTyped(**told, fryer=fryer.key, case_number=0, photo="", reason="")
     if not plate.serial:
@@ -140,7 +140,7 @@ def keep_plate(
     survey(_plate(plate), SiteFacts())
     old = case_of(store, kitchen, fryer.key).plate
     same = old if old is not None and old.fact.serial == plate.serial else None
-    reason = str(values.get("reason", "") or "").strip()
+    reason = typed(values, "reason")
     if same and len(reason) < 4:
         raise InputError(
             "reason",
@@ -177,7 +177,7 @@ def keep_site(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kept
         **dict(_number(values, name, kitchen.site) for name in SITE_NUMBERS),
         hood=_yes_no(values, "hood"),
         suppression=_yes_no(values, "suppression"),
-        gas=str(values.get("gas", "") or "").strip(),
+        gas=typed(values, "gas"),
         baffle=bool(values.get("baffle")),
         who=str(values.get("who", "") or "")[:80],
         fryer=case.fryer.key,

@@ -107,7 +107,7 @@ def changes_view(
     What one more filter turn does is learned from this vat's own log; until it stands out there, only the
     most that powder can do is told.
     """
-    state, trade, system = states[kitchen.fryer(vat).key], usual_trade(kitchen), str(kitchen.site.units)
+    state, trade, system = states[kitchen.fryer(vat).key], usual_trade(kitchen), kitchen.site.units
     level, growth = max(0.0, state.belief.level[0]), state.belief.life_growth
     rates, mass, share = rates_of(trade), state.fryer.oil_mass_kg, state.share_frac
     effect = filter_learned(state)
@@ -469,7 +469,7 @@ def site_rows(
         try:
             view = cost_view(store, kitchen, today=today, tr=tr)
         except InputError as error:
-            others.append(SiteRow(site=name, place=place, unknown=error.say(tr, str(kitchen.site.units))))
+            others.append(SiteRow(site=name, place=place, unknown=error.say(tr, kitchen.site.units)))
             continue
         bill = SiteBill(
             site=name,

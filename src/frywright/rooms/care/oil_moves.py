@@ -83,7 +83,7 @@ class RotationView:
 
 def fill_view(kitchen: Kitchen, vat: str, tr: Translate = str) -> FillView:
     """How a vat is filled."""
-    fryer, system = kitchen.fryer(vat), str(kitchen.site.units)
+    fryer, system = kitchen.fryer(vat), kitchen.site.units
     oil, room = catalog.oils()[fryer.oil], min(kitchen.site.room_temp_c, 40.0)
     load = _largest_load(kitchen, vat)
     found = fill(
@@ -254,7 +254,7 @@ def oil_map_pdf(store: Store, kitchen: Kitchen, language: str = "en", tr: Transl
             "place": kitchen.site.name,
             "when": business_time(usual_trade(kitchen), now())[0].isoformat(),
             "language": language,
-            "paper": PAPER[str(kitchen.site.units)],
+            "paper": PAPER[kitchen.site.units],
             "sections": sections,
             "signs": [],
             "caution": tr(

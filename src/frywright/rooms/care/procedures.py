@@ -22,7 +22,7 @@ from frywright.model.tongues import Translate, tongues
 from frywright.model.units import is_count, suffix_of, to_people
 from frywright.paper.paper import PAPER, pdf, picture_type
 from frywright.rooms.care.machines import boil_out_dose
-from frywright.rooms.hall import confirmed, write
+from frywright.rooms.hall import by_name, confirmed, typed, write
 from frywright.rooms.kitchen import has_kitchen, remembered_kitchen
 from frywright.rooms.photos import keep_photo
 from frywright.voice.tongue import translator
@@ -78,12 +78,7 @@ def card_of(store: Store, key: str, language: str = "en") -> Card:
     mine = own.fact
     pictures = {int(n): sha for n, sha in mine.pictures.items() if int(n) < len(mine.steps)}
     return replace(
-        usual,
-        gear=mine.gear,
-        tools=mine.tools,
-        steps=mine.steps,
-        pictures=pictures,
-        version=mine.version,
+        usual, gear=mine.gear, tools=mine.tools, steps=mine.steps, pictures=pictures, version=mine.version
     )
 
 
@@ -134,10 +129,9 @@ def save_card(store: Store, values: Mapping[str, Any], photo: BinaryIO | None = 
     """
     key, language = str(values.get("key", "")), str(values.get("language", "en"))
     now_card = card_of(store, key, language)
-    who, gear, tools = (str(values.get(n, "") or "").strip() for n in ("who", "gear", "tools"))
+    who, gear, tools = (typed(values, n) for n in ("who", "gear", "tools"))
     steps = _steps(str(values.get("steps", "")))
-    if len(who) < 2:
-        raise InputError("who", repr(who), "the name of the person who changes it", where=now_card.title)
+    who = by_name(who, "the name of the person who changes it", where=now_card.title)
     if len(gear) < 3:
         raise InputError("gear", repr(gear), "what is worn first", where=now_card.title)
     lost = _lost_hazards(key, language, steps)
@@ -172,7 +166,7 @@ def save_card(store: Store, values: Mapping[str, Any], photo: BinaryIO | None = 
         steps=tuple(steps),
         pictures=pictures,
         version=now_card.version + 1,
-        who=who[:80],
+        who=who,
     )
     return write(store, card, replaces=old.number if old else None)
 
@@ -214,7 +208,7 @@ def sign_card(
         raise InputError(
             "fryer", fryer.name, "a pressure fryer: an open one has no lid seal", where=card.title
         )
-    who, second, note = (str(values.get(n, "") or "").strip() for n in ("who", "second", "note"))
+    who, second, note = (typed(values, n) for n in ("who", "second", "note"))
     if len(who) < 2 or len(second) < 2 or who.lower() == second.lower():
         raise InputError(
             "people",
@@ -306,7 +300,7 @@ def procedure_pdf(
     card, dose = card_of(store, key, language), ""
     if key == "boil_out":
         mass = boil_out_dose(water_m3, rate_kg_m3)
-        dose = _dose_text(str(kitchen.site.units), mass, water_m3, rate_kg_m3, tr)
+        dose = _dose_text(kitchen.site.units, mass, water_m3, rate_kg_m3, tr)
     files: dict[str, bytes] = {}
     steps = [
         {"text": text, "hazard": hazard, "picture": _file(store, card.pictures.get(n, ""), files)}
@@ -333,7 +327,7 @@ def procedure_pdf(
         "procedure",
         {
             "title": card.title,
-            "paper": PAPER[str(kitchen.site.units)],
+            "paper": PAPER[kitchen.site.units],
             "language": language,
             "place": kitchen.site.name,
             "gear": card.gear,
@@ -359,11 +353,7 @@ def _dose_text(system: str, mass_kg: float, water_m3: float, rate_kg_m3: float, 
         )
     return say(
         "{grams} g of cleaner into {litres} L of cold water, by its label at {rate} g/L.",
-        {
-            "grams": round(1000 * mass_kg),
-            "litres": round(1000 * water_m3, 1),
-            "rate": round(rate_kg_m3, 1),
-        },
+        {"grams": round(1000 * mass_kg), "litres": round(1000 * water_m3, 1), "rate": round(rate_kg_m3, 1)},
         translate=tr,
     )
 

@@ -43,9 +43,7 @@ def site_shown(plate: Plate, facts: SiteFacts, system: str, translate: Translate
         outcome=str(go(points)),
         points=tuple(
             PointShown(
-                point=p.name,
-                outcome=str(p.outcome),
-                text=say(p.note.text, p.note.values, system, translate),
+                point=p.name, outcome=str(p.outcome), text=say(p.note.text, p.note.values, system, translate)
             )
             for p in points
         ),

@@ -29,7 +29,7 @@ from frywright.model.tongues import Translate
 from frywright.model.units import clock, show
 from frywright.paper.paper import PAPER, Section, pdf, section
 from frywright.rooms.care.upkeep import today_of
-from frywright.rooms.hall import in_turn, write
+from frywright.rooms.hall import in_turn, typed, write
 from frywright.rooms.local_rules import age_answers
 from frywright.rooms.standing import answers_of, figure_of, oil_limit_here, place_here
 from frywright.trial.ask import CookRequest, ask
@@ -46,7 +46,7 @@ def keep_person(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Ke
     the same name replaces the first, and its birthday with it: without one, or of somebody who left, it is
     erased. Raises InputError: no name, or a birthday that cannot be.
     """
-    name, born = str(values.get("name", "") or "").strip(), str(values.get("born", "") or "").strip()
+    name, born = typed(values, "name"), typed(values, "born")
     if not 2 <= len(name) <= 80:
         raise InputError("name", repr(name), "2 to 80 letters")
     if born:
@@ -86,7 +86,7 @@ def sign_skill(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kep
     values : person, skill, observed_by, date (ISO, today where empty)
     """
     today, known = today_of(kitchen), {s["key"]: s for s in skills_of(kitchen)}
-    who, key, seen = (str(values.get(n, "") or "").strip() for n in ("person", "skill", "observed_by"))
+    who, key, seen = (typed(values, n) for n in ("person", "skill", "observed_by"))
     person = people(store).get(who.lower())
     if person is None:
         raise InputError("person", repr(who), "one who is on the list: add the person first")
@@ -280,7 +280,7 @@ def _filled(template: str, values: Mapping[str, Any], system: str, tr: Translate
 
 def drill_views(kitchen: Kitchen, language: str = "en", tr: Translate = str) -> list[DrillView]:
     """Every drill in words: simulated ones by program, then hazards at this store's fryers."""
-    system = str(kitchen.site.units)
+    system = kitchen.site.units
     found = [
         DrillView(
             key=d.key,
@@ -332,11 +332,7 @@ def answer_drill(store: Store, kitchen: Kitchen, key: str, choice: int, who: str
         raise InputError("choice", choice, "one of the answers shown")
     picked = drill.choices[choice]
     answer = DrillAnswered(
-        drill=key,
-        who=who.strip()[:80],
-        choice_number=choice,
-        right=picked.right,
-        hurts=picked.hurts,
+        drill=key, who=who.strip()[:80], choice_number=choice, right=picked.right, hurts=picked.hurts
     )
     return write(store, answer)
 
@@ -359,7 +355,7 @@ def wall_card_pdf(store: Store, kitchen: Kitchen, language: str = "en", tr: Tran
         {
             "place": kitchen.site.name,
             "language": language,
-            "paper": PAPER[str(kitchen.site.units)],
+            "paper": PAPER[kitchen.site.units],
             "pages": pages,
             "date": today_of(kitchen).isoformat(),
             "foot": tr(
@@ -409,7 +405,7 @@ def _wall_facts(
     kitchen: Kitchen, fryer: Fryer, programs: Sequence[Program], limit_pct: float, tr: Translate
 ) -> list[list[str]]:
     """Oil, loads and vent of a fryer, in its kitchen's units."""
-    system = str(kitchen.site.units)
+    system = kitchen.site.units
     facts = [
         [tr("oil to the line"), show(fryer.oil_mass_kg, "kg", system)],
         [tr("change the oil at"), tr("{pct} % polar compounds").format(pct=f"{limit_pct:g}")],

@@ -32,7 +32,7 @@ from frywright.model.trade import Trade
 from frywright.model.units import clock, parse_clock
 from frywright.rooms.care.heat_check import heat_check
 from frywright.rooms.clock import now
-from frywright.rooms.hall import write
+from frywright.rooms.hall import by_name, typed, write
 from frywright.rooms.standing import CareRow, taps_since
 
 RATE_DAYS, SOON_DAYS = 28, 7
@@ -239,20 +239,19 @@ def tick(
     """
     fryer = kitchen.fryer(str(values.get("fryer", "")))
     known = {task.key: task for task in tasks_for(kitchen, fryer)}
-    key, who, role = (str(values.get(name, "") or "").strip() for name in ("task", "who", "role"))
+    key, who, role = (typed(values, name) for name in ("task", "who", "role"))
     one_of(known, key, "task", fryer.name)
-    task, note = known[key], str(values.get("note", "") or "").strip()
+    task, note = known[key], typed(values, "note")
     if not may_sign(role, task.who):
         raise InputError(
             "role", repr(role), "{who}: nobody else may tick it off", where=task.title, who=SIGNERS[task.who]
         )
-    if len(who) < 2:
-        raise InputError("who", repr(who), "the name of the person who did it", where=task.title)
+    who = by_name(who, where=task.title)
     if task.who == "licensed" and len(note) < 4:
         raise InputError("note", repr(note), "the contractor's report or tag number", where=task.title)
     date = _date(str(values.get("date", "") or ""), today or today_of(kitchen))
     figures = asdict(heat_check(kitchen, values, task.title)) if task.asks else {}
-    done = CareDone(fryer=fryer.key, task=key, who=who[:80], role=role, note=note[:300], date=date, **figures)
+    done = CareDone(fryer=fryer.key, task=key, who=who, role=role, note=note[:300], date=date, **figures)
     return write(store, done)
 
 
@@ -297,7 +296,7 @@ def figure_fact(
     """
     fryer, figure = kitchen.fryer(str(values.get("fryer", ""))), str(values.get("figure", ""))
     one_of(FIGURES, figure, "figure")
-    seconds = parse_clock(str(values.get("time", "") or "").strip())
+    seconds = parse_clock(typed(values, "time"))
     if not 0 < seconds <= LONGEST_FIGURE_S:
         raise InputError("time", clock(seconds), "above 0, up to four hours", where=fryer.name)
     if seconds < LEAST_S.get(figure, 0.0):
@@ -308,7 +307,7 @@ def figure_fact(
             where=fryer.name,
             least=clock(LEAST_S[figure]),
         )
-    who, note, reason = (str(values.get(name, "") or "").strip() for name in ("who", "note", "reason"))
+    who, note, reason = (typed(values, name) for name in ("who", "note", "reason"))
     old = first_day(store).get((fryer.key, figure)) if first else None
     if old is not None and not (who and reason):
         raise InputError(

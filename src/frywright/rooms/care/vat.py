@@ -24,7 +24,7 @@ from frywright.oil.outlook import HORIZON_DAYS, LEAST_READINGS
 from frywright.rooms.care.meter import split_view
 from frywright.rooms.care.oil_state import CHANGES, FRESH_PCT, VatState, vat_states
 from frywright.rooms.clock import now
-from frywright.rooms.hall import write
+from frywright.rooms.hall import typed, write
 from frywright.rooms.standing import oil_limit_here
 from frywright.verdicts.place import place_of
 
@@ -61,7 +61,7 @@ def tell_oil(
         of an earlier business day
     """
     try:
-        moment = at or told_moment(kitchen, str(values.get("date", "") or "").strip())
+        moment = at or told_moment(kitchen, typed(values, "date"))
         fact = oil_fact(kitchen, values, key, moment)
         if not values.get("twice"):
             check_likely(store, kitchen, fact)
@@ -143,7 +143,7 @@ def oil_fact(kitchen: Kitchen, values: Mapping[str, Any], key: str, moment: dt.d
     Raises InputError: as :func:`tell_oil`.
     """
     fryer = kitchen.fryer(str(values.get("vat", "")))
-    text, what = str(values.get("amount", "") or "").strip(), one_of(ACTS, values.get("what"), "what")
+    text, what = typed(values, "amount"), one_of(ACTS, values.get("what"), "what")
     fact = OilDone(
         vat=fryer.key,
         what=what,
@@ -166,7 +166,7 @@ def _figures(kitchen: Kitchen, fryer: Fryer, what: str, text: str, after: bool) 
                 text,
                 "above 0, up to the oil of the vat: {most}",
                 where=fryer.name,
-                most=show(fryer.oil_mass_kg, "kg", str(kitchen.site.units)),
+                most=show(fryer.oil_mass_kg, "kg", kitchen.site.units),
             )
         return {"mass_kg": mass}
     if what == "reading":
@@ -335,7 +335,7 @@ def vat_view(
     """A vat's outlook as it is shown."""
     day = today or business_time(usual_trade(kitchen), now())[0]
     fryer = kitchen.fryer(vat)
-    state, system = (states or vat_states(store, kitchen, day))[fryer.key], str(kitchen.site.units)
+    state, system = (states or vat_states(store, kitchen, day))[fryer.key], kitchen.site.units
     level, (growth, growth_sd) = state.belief.level[0], state.belief.growth
     advice, text = _advice(state, day, tr)
     ever = share_for_ever(state.limit_pct, state.belief.life_growth, FRESH_PCT, at_peak=True)

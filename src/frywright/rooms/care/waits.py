@@ -52,7 +52,7 @@ def check_cooled(
     since_s = (moment - max(worked, default=off.happened_at)).total_seconds()
     coolest = coolest_c(kitchen, fryer, max(since_s, 0.0))
     if oil_c < coolest - METER_K:
-        system = str(kitchen.site.units)
+        system = kitchen.site.units
         raise InputError(
             "oil",
             show(oil_c, "c", system),

@@ -146,7 +146,7 @@ def card_data(
     keyed = render(program, fryer.controller, slot)
     fitted = rounded(program, fryer.controller)
     answer = ask(kitchen, CookRequest(program=fitted))
-    system = str(kitchen.site.units)
+    system = kitchen.site.units
     facts = with_probing(kitchen, program, with_failed_proof(kitchen, program, answer.facts))
     lock = answered(kitchen, program, who, facts)
     view = cook_view(answer, system, translate)
@@ -158,7 +158,7 @@ def card_data(
     version = program.version
     return CardView(
         title=f"{program.name} v{version}",
-        paper="us-letter" if str(kitchen.site.units) == "us" else "a4",
+        paper="us-letter" if kitchen.site.units == "us" else "a4",
         language=language,
         product=kitchen.product(program.product).name,
         fryer=fryer.name,
@@ -212,7 +212,7 @@ def _banner(facts: Facts, lock: Answered | None, system: str, translate: Transla
 
 def place_line(kitchen: Kitchen, program: Program, translate: Translate) -> str:
     """Which kitchen, altitude, bird and load a program is for, in words."""
-    home = f"{kitchen.site.name}, {altitude_words(kitchen.site.altitude_m, str(kitchen.site.units))}"
+    home = f"{kitchen.site.name}, {altitude_words(kitchen.site.altitude_m, kitchen.site.units)}"
     away = ", ".join(away_words(kitchen, program, translate))
     if not away:
         return home
@@ -223,7 +223,7 @@ def place_line(kitchen: Kitchen, program: Program, translate: Translate) -> str:
 
 def load_line(kitchen: Kitchen, answer: CookAnswer, translate: Translate) -> str:
     """The load a card is for: how many at most, their mass, the mass of one, how cold."""
-    plan, system = answer.plan, str(kitchen.site.units)
+    plan, system = answer.plan, kitchen.site.units
     values = {
         "count": counted(plan.units_count, plan.cut_set.unit),
         "unit": plan.cut_set.unit,

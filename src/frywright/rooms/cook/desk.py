@@ -123,7 +123,7 @@ def differences(
     """What changed from each version to the next, value by value, and what that does to core, loss and time.
     Each is cooked once.
     """
-    system = str(kitchen.site.units)
+    system = kitchen.site.units
     cooks = simulate_many([make_plan(kitchen, program) for program in versions])
     facts = [facts_told(program_facts(kitchen, program), system, translate) for program in versions]
     return tuple(
@@ -151,7 +151,7 @@ def clock_sentence(kitchen: Kitchen, program: Program, translate: Translate = st
     """The clock a program is keyed with and when its lift comes, at a full load."""
     history = simulate(make_plan(kitchen, program))
     note = clock_note_of(history)
-    return say(note.text, note.values, str(kitchen.site.units), translate)
+    return say(note.text, note.values, kitchen.site.units, translate)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -199,7 +199,7 @@ def program_rows(store: Store, kitchen: Kitchen, translate: Translate = str) -> 
     """Every program: what its fryer is known to hold, what is predicted and what is proven of it, and where
     its life stands; the retired last.
     """
-    system, lives = str(kitchen.site.units), lives_shown(store, kitchen, translate)
+    system, lives = kitchen.site.units, lives_shown(store, kitchen, translate)
     rows = [
         ProgramRow(
             **asdict(row),

@@ -122,7 +122,7 @@ def goals_at(places: Mapping[str, str], system: str) -> Goals:
 def propose(follower: Follower, goals: Goals, translate: Translate = str) -> Proposal:
     """The proposal for these goals, as people read it."""
     kitchen, found = follower.sizer.kitchen, follower.propose(goals)
-    system = str(kitchen.site.units)
+    system = kitchen.site.units
     reached = _reached(found, goals, system, translate)
     return Proposal(
         stages=tuple(stages_told(found.program, system, translate)),

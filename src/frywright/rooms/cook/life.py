@@ -26,7 +26,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.model.tongues import Translate
 from frywright.rooms.cook.cards import Approved
-from frywright.rooms.hall import AUTHOR, in_turn, write
+from frywright.rooms.hall import AUTHOR, by_name, in_turn, write
 from frywright.rooms.standing import newest_readbacks, settings_read, slot_of, told_slots
 from frywright.trial.life import Life, Mark, Standing, State, Step, Traces, life_of
 from frywright.trial.predicted import program_facts
@@ -218,7 +218,7 @@ def tell_keyed(store: Store, kitchen: Kitchen, name: str, who: str) -> Kept[Prog
     """Keep that the newest version of a program was keyed into its fryer. Raises InputError: no such program,
     no name, or no card of it: nothing is keyed from memory.
     """
-    program, who = kitchen.program(name), _named(who)
+    program, who = kitchen.program(name), by_name(who)
     life = life_of_program(store, kitchen, program)
     if _standing(life, Step.CARD).state is not State.DONE:
         raise InputError("card", "not printed", "printed first: a program is keyed from its card", where=name)
@@ -239,7 +239,7 @@ def put_in_service(
     """Decide that guests' food is cooked by the newest version of a program. Raises InputError: no such
     program, no name, or a step before that does not stand; the message names them all.
     """
-    program, who = kitchen.program(name), _named(who)
+    program, who = kitchen.program(name), by_name(who)
     life = life_of_program(store, kitchen, program)
     if life.missing:
         missing = "; ".join(translate(s.step) for s in life.missing)
@@ -265,7 +265,7 @@ def retire(store: Store, kitchen: Kitchen, name: str, who: str, reason: str) -> 
     """Take the newest version of a program out of use for good. Raises InputError: no such program, it is
     retired already, no name or no reason.
     """
-    program, who, reason = kitchen.program(name), _named(who), reason.strip()
+    program, who, reason = kitchen.program(name), by_name(who), reason.strip()
     if len(reason) < LEAST_REASON:
         raise InputError("reason", repr(reason), "a few words: why it is not used any more", where=name)
     if life_of_program(store, kitchen, program).end == "retired":
@@ -274,13 +274,6 @@ def retire(store: Store, kitchen: Kitchen, name: str, who: str, reason: str) -> 
         name=program.name, version=program.version, fryer=program.fryer, who=who, reason=reason[:200]
     )
     return write(store, fact, versions={"program": str(program.version)})
-
-
-def _named(who: str) -> str:
-    who = who.strip()
-    if len(who) < 2:
-        raise InputError("who", repr(who), "the name of the person who did it")
-    return who[:80]
 
 
 def _standing(life: Life, step: Step) -> Standing:
@@ -329,7 +322,7 @@ def _shown(kitchen: Kitchen, standing: Standing, is_next: bool, tr: Translate) -
         name=tr(standing.step),
         state=str(standing.state).replace(" ", "_"),
         state_word=tr(standing.state),
-        text=say(standing.text, standing.values, str(kitchen.site.units), tr),
+        text=say(standing.text, standing.values, kitchen.site.units, tr),
         who=tr(_who(standing.mark)) if standing.mark else "",
         when=_when(kitchen, standing.mark),
         act=standing.act,

@@ -141,7 +141,7 @@ def load_view(
 ) -> LoadView:
     """A load as it stands now; it reads what has come in first."""
     room.tend(load, now_s)
-    system, program = str(kitchen.site.units), load.plan.program
+    system, program = kitchen.site.units, load.plan.program
     since = None if load.drop_s is None else now_s - load.drop_s
     pieces = tuple(
         _piece(room, kitchen, load, watched, outlook, now_s, translate)
@@ -190,7 +190,7 @@ def _piece(
     now_s: float,
     translate: Translate,
 ) -> PieceView:
-    system, use = str(kitchen.site.units), watched.use
+    system, use = kitchen.site.units, watched.use
     drop = load.drop_s if load.drop_s is not None else now_s
     read = [
         (t - drop, float(corrected(np.array([c]), watched.correction)[0]))
@@ -308,12 +308,7 @@ def _curve(
             points = []
         points.append(f"{x(t)},{y(c)}")
     lines.append(" ".join(points))
-    told = {
-        "from_c": inside[0][1],
-        "to_c": inside[-1][1],
-        "since_s": since,
-        "limit_c": load.goal.level_c,
-    }
+    told = {"from_c": inside[0][1], "to_c": inside[-1][1], "since_s": since, "limit_c": load.goal.level_c}
     return Curve(
         measured=tuple(lines),
         limit_y=y(load.goal.level_c),

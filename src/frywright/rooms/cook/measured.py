@@ -46,5 +46,5 @@ def keep_measured(
             raise error
         if value is None:
             raise InputError(called(name), "empty", "given", where=found.name)
-        text = with_measured(kitchen_text(store), found.key, name, line(key, value, str(kitchen.site.units)))
+        text = with_measured(kitchen_text(store), found.key, name, line(key, value, kitchen.site.units))
         return remember_kitchen(store, text, "kitchen.toml", reason)

@@ -269,7 +269,7 @@ def keep_planned(store: Store, kitchen: Kitchen, name: str, values: Mapping[str,
             return KeptPlanned(reading=newest, case=None, decided=None)
         raise InputError("readings", "changed", MEANWHILE)
     rest, weight = values.get("rest", "").strip(), values.get("weight", "").strip()
-    weighed = "oz" if str(kitchen.site.units) == "us" else "g"
+    weighed = "oz" if kitchen.site.units == "us" else "g"
     rest_c = read_core(kitchen, rest, "rest") if rest else None
     bound = ProbedFor(
         program=program.name,

@@ -74,9 +74,7 @@ def _day(asked: Asked) -> dict[str, str]:
     }
     if not asked.wrong:
         asked.read("first_drop", lambda _: Trade(**times))
-    return {
-        name: line(name, value, str(asked.site.units)) for name, value in values.items() if value is not None
-    }
+    return {name: line(name, value, asked.site.units) for name, value in values.items() if value is not None}
 
 
 def _time(name: str) -> Callable[[str], str]:
@@ -109,7 +107,7 @@ def _money(asked: Asked, kitchen: Kitchen) -> dict[str, dict[str, str]]:
         found[product.key] = {}
         if any(asked.text(box) for box in boxes.values()):
             amounts = {name: asked.read(box, _amount(asked, product.name)) for name, box in boxes.items()}
-            found[product.key] = {n: line(n, v, str(asked.site.units)) for n, v in amounts.items() if v}
+            found[product.key] = {n: line(n, v, asked.site.units) for n, v in amounts.items() if v}
     if kitchen.products and not any(found.values()) and not asked.wrong:
         box = f"margin_{kitchen.products[0].key}"
         asked.refuse(box, InputError("money", "empty", "given for at least one product"))

@@ -68,7 +68,7 @@ def report_pdf(
     sha: str = "",
 ) -> bytes:
     """The report as a PDF."""
-    system = str(kitchen.site.units)
+    system = kitchen.site.units
     view = probe_view(answer, system, translate)
     data = {
         "title": f"{translate('Probe log')} {view.name}",

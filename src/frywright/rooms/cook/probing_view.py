@@ -121,7 +121,7 @@ def percent(share_frac: float) -> str:
 
 def probing_view(kitchen: Kitchen, found: Probing, translate: Translate = str) -> ProbingShown:
     """A probing as people read it."""
-    system, program = str(kitchen.site.units), found.program
+    system, program = kitchen.site.units, found.program
     cuts = {p.cut: translate(kitchen.cut(p.cut).title) for p in found.pieces}
     values: dict[str, float | str] = {
         "read": f"{found.read_count}",
@@ -210,7 +210,7 @@ def sheet_pdf(kitchen: Kitchen, found: Probing, language: str, translate: Transl
     under = (kitchen.site.name, view.product, view.fryer, f"{translate('version')} {view.version}")
     data = {
         "title": f"{translate('Probe next')}: {view.program}",
-        "paper": PAPER[str(kitchen.site.units)],
+        "paper": PAPER[kitchen.site.units],
         "language": language,
         "under": " · ".join(under),
         "limit": view.sentence
@@ -218,7 +218,7 @@ def sheet_pdf(kitchen: Kitchen, found: Probing, language: str, translate: Transl
         else say(
             "Every piece must read over {limit_c} with the thermometer's error of {error_k} taken off.",
             {"limit_c": found.limit_c, "error_k": kitchen.site.thermometer_error_k},
-            str(kitchen.site.units),
+            kitchen.site.units,
             translate,
         ),
         "header": [translate(word) for word in words],

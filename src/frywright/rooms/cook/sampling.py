@@ -105,7 +105,7 @@ class SampledView:
 
 def sampled_view(kitchen: Kitchen, found: Sampled, translate: Translate = str) -> SampledView:
     """A sampling proof in the kitchen's units and a language."""
-    system, proof, program = str(kitchen.site.units), found.proof, found.program
+    system, proof, program = kitchen.site.units, found.proof, found.program
     values: dict[str, float | str] = {"why": found.why, "count": float(len(found.readings_c))}
     told = SampledView(
         program=program.name,

@@ -10,14 +10,7 @@ from frywright.ledger.facts.cook import KitchenSet
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError, one_of
-from frywright.model.fryer import (
-    ClockStyle,
-    Fryer,
-    MachineSetting,
-    SettingKind,
-    TempUnit,
-    WrongValue,
-)
+from frywright.model.fryer import ClockStyle, Fryer, MachineSetting, SettingKind, TempUnit, WrongValue
 from frywright.model.kitchen import Kitchen, Site
 from frywright.model.tongues import Translate
 from frywright.model.units import write
@@ -75,7 +68,7 @@ def sheet(store: Store, kitchen: Kitchen, fryer: Fryer, translate: Translate = s
     return SettingsSheet(
         fryer=fryer.key,
         name=fryer.name,
-        place=f"{kitchen.site.name}, {altitude_words(kitchen.site.altitude_m, str(kitchen.site.units))}",
+        place=f"{kitchen.site.name}, {altitude_words(kitchen.site.altitude_m, kitchen.site.units)}",
         version=kitchen_number(store),
         program=program.name if program else "",
         rows=tuple(sheet_rows(kitchen, fryer, translate)),
@@ -162,7 +155,7 @@ def read_setting(
             box = {"reads": "reads", "does": "does", "what it does": "effect"}.get(error.field, "amount")
             raise SettingRefused(error, f"w{number}_{box}") from error
     wrong += old.wrong[WRONG_ROWS:] if old else ()
-    degrees, height = ("f_diff", "ft") if str(site.units) == "us" else ("k", "m")
+    degrees, height = ("f_diff", "ft") if site.units == "us" else ("k", "m")
     lowers, each = form.get("lowers", "").strip(), form.get("each", "").strip()
     try:
         made = MachineSetting(
@@ -193,7 +186,7 @@ def _wrong_value(
             )
         return replace(known, does=typed["does"])
     if effect == "oil":
-        degrees = "f_diff" if str(site.units) == "us" else "k"
+        degrees = "f_diff" if site.units == "us" else "k"
         return replace(found, set_change_k=site.read(amount, "temperature_difference", "amount", degrees))
     if effect == "time":
         return replace(found, time_frac=site.number(amount.removesuffix("%").strip(), "amount") / 100.0)
@@ -208,7 +201,7 @@ def _wrong_value(
 
 def typed_setting(setting: MachineSetting, site: Site) -> dict[str, str]:
     """A setting as its form shows it."""
-    degrees, height = ("f_diff", "ft") if str(site.units) == "us" else ("k", "m")
+    degrees, height = ("f_diff", "ft") if site.units == "us" else ("k", "m")
     shown = {
         "name": setting.name,
         "kind": str(setting.kind),
@@ -217,10 +210,7 @@ def typed_setting(setting: MachineSetting, site: Site) -> dict[str, str]:
         "each": "",
     }
     if setting.lowers_k is not None and setting.each_m is not None:
-        shown |= {
-            "lowers": write(setting.lowers_k, degrees),
-            "each": write(setting.each_m, height),
-        }
+        shown |= {"lowers": write(setting.lowers_k, degrees), "each": write(setting.each_m, height)}
     for number, wrong in enumerate(setting.wrong[:WRONG_ROWS]):
         effect, amount = _effect_of(wrong, degrees)
         told = {"reads": wrong.reads, "does": wrong.does, "effect": effect, "amount": amount}
@@ -265,7 +255,7 @@ def sheet_pdf(
             "place": shown.place,
             "when": f"{now():%Y-%m-%d} · {tr('kitchen of entry')} {shown.version}",
             "language": language,
-            "paper": PAPER[str(kitchen.site.units)],
+            "paper": PAPER[kitchen.site.units],
             "sections": sections,
             "signs": [tr("set by"), tr("read back by")],
             "caution": tr(CAUTION),

@@ -353,7 +353,7 @@ def _leave_product(store: Store, setup: Setup) -> None:
 
 def _file(setup: Setup, told: Described, known: Kitchen | None, old: str) -> tuple[str, str, str]:
     """The kitchen's file with what was described, and the keys of the fryer and the product in it."""
-    parts, system = [old.rstrip("\n") + "\n"] if old else [], str(setup.site.units)
+    parts, system = [old.rstrip("\n") + "\n"] if old else [], setup.site.units
     values = plain(told.values)
     fryer = product = ""
     if "place" in values:

@@ -287,7 +287,7 @@ def read_kind(asked: Asked) -> KindRead:
 def read_plate(asked: Asked) -> PlateRead:
     """What the plate of a fryer says; the heater's power into the oil is an estimate from it."""
     name, fuel = asked.name("name"), asked.choice("fuel", FUELS)
-    bare = PLATE_POWER.get((fuel, str(asked.site.units)), "kw")
+    bare = PLATE_POWER.get((fuel, asked.site.units), "kw")
     power = asked.amount("power", "power", (500.0, 200e3, "w"), bare=bare)
     share = float(usual(f"{fuel}_share_frac")["taken"]) if fuel else 1.0
     found = PlateRead(
@@ -356,7 +356,7 @@ def room_under_lid(asked: Asked) -> float | None:
     boxes = ("gap", "width", "length")
     if not any(asked.text(box) for box in boxes):
         return None
-    bare = BARE_SMALL[str(asked.site.units)][0]
+    bare = BARE_SMALL[asked.site.units][0]
     gap, width, length = (asked.amount(box, "length", (0.01, 1.5, "m"), bare=bare) for box in boxes)
     if gap is None or width is None or length is None:
         return None
@@ -399,7 +399,7 @@ def read_birds(asked: Asked, goods: CutSet, place: str) -> BirdsRead:
     """How a product is weighed, coated and kept before the drop; where no rule of the place speaks of it, the
     core that its cook is judged by.
     """
-    small = BARE_SMALL[str(asked.site.units)][1]
+    small = BARE_SMALL[asked.site.units][1]
     whole = goods.unit == "head"
     weights = _ten(asked, small)
     mean = asked.amount(

@@ -49,7 +49,7 @@ MEASURE = {
 
 def usual_words(site: Site, translate: Translate) -> dict[str, str]:
     """The usual range of each value nobody can read off, where it comes from, and what an empty box takes."""
-    system = str(site.units)
+    system = site.units
     found = {}
     for box, key, say in (
         ("vent", "vent_s", clock),
@@ -69,7 +69,7 @@ def usual_words(site: Site, translate: Translate) -> dict[str, str]:
 
 def limits_here(jurisdiction: str, site: Site, translate: Translate) -> list[str]:
     """What this catalog knows of a place: cooking, holding, oil."""
-    place, system = place_named(jurisdiction), str(site.units)
+    place, system = place_named(jurisdiction), site.units
     cook, hold = place.cook_limit(Food.POULTRY), place.hot_hold_c()
     lines = [
         Phrase("Chicken is judged by: {title}.", {"title": cook.title})
@@ -91,7 +91,7 @@ def boiling_words(setup: Setup, translate: Translate) -> str:
     if not setup.typed("altitude", "boiled"):
         return ""
     boiled = setup.site.read(setup.typed("altitude", "boiled"), "temperature", "boiled")
-    system = str(setup.site.units)
+    system = setup.site.units
     text = translate("{altitude}, from boiling water. A thermometer {off} off moves it by {doubt}.")
     return text.format(
         altitude=altitude_words(values.altitude_m, system),
@@ -177,7 +177,7 @@ CLOCKS = {
 
 def _told(name: str, value: Any, site: Site, translate: Translate) -> str:
     """One value as people read it."""
-    system = str(site.units)
+    system = site.units
     titles: Mapping[str, Callable[[Any], str]] = {
         "jurisdiction": lambda v: translate(place_named(v).title),
         "language": lambda v: tongues()[v].name,

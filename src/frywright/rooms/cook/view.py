@@ -368,7 +368,7 @@ def saved_beside(kitchen: Kitchen, request: CookRequest, translate: Translate) -
     """What :func:`saved_view` shows of a saved version, kept: it stands beside every edit of it.
     Raises InputError: the kitchen cannot run it on that load.
     """
-    return saved_view(ask(kitchen, request), str(kitchen.site.units), translate)
+    return saved_view(ask(kitchen, request), kitchen.site.units, translate)
 
 
 def _limit(answer: CookAnswer, system: str) -> Level | None:

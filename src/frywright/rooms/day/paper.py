@@ -47,7 +47,7 @@ def labels_pdf(board: Board, now_s: float, language: str, tr: Translate = str) -
     words = {"lifted": tr("lifted"), "discard": tr("throw away at")}
     data = {
         "title": tr("Tray labels"),
-        "paper": PAPER[str(board.kitchen.site.units)],
+        "paper": PAPER[board.kitchen.site.units],
         "language": language,
         "labels": labels,
         "words": words,
@@ -69,7 +69,7 @@ def plan_pdf(
             "when": view.date,
             "language": language,
             "size_pt": 11,
-            "paper": PAPER[str(kitchen.site.units)],
+            "paper": PAPER[kitchen.site.units],
             "sections": [
                 *([_promised(promised, tr)] if promised else []),
                 section(
@@ -139,7 +139,7 @@ def handover_pdf(
             "place": board.kitchen.site.name,
             "when": f"{view.date} {view.clock} {practice}",
             "language": language,
-            "paper": PAPER[str(board.kitchen.site.units)],
+            "paper": PAPER[board.kitchen.site.units],
             "sections": [*_shift(board, view, board.state(now_s), tr), _due(due, tr)],
             "signs": [tr("handed over by"), tr("taken over by")],
             "caution": tr(
@@ -182,11 +182,7 @@ def _shift(board: Board, view: BoardView, state: State, tr: Translate) -> list[S
             [tr("fryer"), tr("state"), tr("loads since filter")],
             [3, 4, 2],
             [
-                [
-                    f.name,
-                    _in_fryer(f, view.now_s, tr),
-                    f"{f.since_filter}/{f.filter_every}",
-                ]
+                [f.name, _in_fryer(f, view.now_s, tr), f"{f.since_filter}/{f.filter_every}"]
                 for f in view.fryers
             ],
         ),

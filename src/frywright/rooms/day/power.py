@@ -190,7 +190,7 @@ def _row(kitchen: Kitchen, use: _Use, warm: Warming, start_s: float, tr: Transla
             pause = Pause(
                 from_=time_of_day(last),
                 on_again=time_of_day(last + back.on_again_s),
-                coolest=show(back.coolest_c, "c", str(kitchen.site.units)),
+                coolest=show(back.coolest_c, "c", kitchen.site.units),
                 saved_kwh=round(back.saved_j / 3.6e6, 2),
             )
             if back.saved_j >= LEAST_SAVED_J:
@@ -214,7 +214,7 @@ def _row(kitchen: Kitchen, use: _Use, warm: Warming, start_s: float, tr: Transla
         idle_kwh=round(idle, 2),
         cook_kwh=round(use.cook_kwh, 2),
         total_kwh=round(preheat + idle + use.cook_kwh, 2),
-        idle=show(idle_w(fryer, use.set_c, room), "w", str(kitchen.site.units)),
+        idle=show(idle_w(fryer, use.set_c, room), "w", kitchen.site.units),
         melts=tr("melt first, low heat, attended") if fryer.solid_fat else "",
     )
 
@@ -223,7 +223,7 @@ def full_load_rows(kitchen: Kitchen) -> list[FullLoad]:
     """Test-method quantities of every program's full load (definitions of ASTM F1361, F1964), simulated:
     efficiency, production capacity, recovery, rates.
     """
-    system, rows = str(kitchen.site.units), []
+    system, rows = kitchen.site.units, []
     for name in sorted({p.name for p in kitchen.programs}):
         program = kitchen.program(name)
         fryer = kitchen.fryer(program.fryer)

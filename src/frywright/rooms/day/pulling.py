@@ -155,7 +155,7 @@ def pull_view(
         caution=say(
             "Thaw at {cold_c} or below, on the lowest shelf, covered and dated; never on the bench.",
             {"cold_c": COLD_C},
-            str(kitchen.site.units),
+            kitchen.site.units,
             tr,
         ),
     )

@@ -14,14 +14,7 @@ from typing import BinaryIO
 from weakref import WeakKeyDictionary
 
 from frywright.ledger.attachments import attachments_of
-from frywright.ledger.facts.day import (
-    BoardTap,
-    ItemMapped,
-    PostedLine,
-    SalesPosted,
-    SalesRead,
-    SalesWaiting,
-)
+from frywright.ledger.facts.day import BoardTap, ItemMapped, PostedLine, SalesPosted, SalesRead, SalesWaiting
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, trade_of
@@ -60,12 +53,7 @@ def menu_of(store: Store, kitchen: Kitchen) -> tuple[MenuItem, ...]:
 
 
 def keep_sales(
-    store: Store,
-    kitchen: Kitchen,
-    stream: BinaryIO,
-    name: str,
-    order: str = "",
-    picks: Picks | None = None,
+    store: Store, kitchen: Kitchen, stream: BinaryIO, name: str, order: str = "", picks: Picks | None = None
 ) -> tuple[Kept[SalesRead], Sales]:
     """Keep a till's export byte for byte and record what it holds; the same file read the same way is one.
     Dates that can be read in two orders are read as the place writes them. Raises DataError: a file that

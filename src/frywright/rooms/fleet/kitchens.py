@@ -122,7 +122,7 @@ def _name_and_key(store: Store, name: str) -> tuple[str, str]:
 def _copy(source: Store, there: Store, name: str, typed: Mapping[str, str]) -> None:
     """Another kitchen's file and programs, at their own place."""
     site = remembered_kitchen(source).site
-    system, lines = str(site.units), {"name": line("name", name, str(site.units))}
+    system, lines = site.units, {"name": line("name", name, site.units)}
     altitude = _altitude(site, typed.get("altitude", "").strip())
     if altitude is not None:
         lines["altitude"] = line("altitude_m", altitude, system)

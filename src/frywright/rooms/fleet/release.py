@@ -16,7 +16,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.tongues import Translate
 from frywright.rooms.cook.cards import card_data, card_pdf
 from frywright.rooms.fleet.fleet import group_of
-from frywright.rooms.hall import write
+from frywright.rooms.hall import by_name, write
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.standing import slot_of
 from frywright.trial.predicted import refuse_short
@@ -68,8 +68,7 @@ def open_release(
     refuse_short(kitchen, program)
     if not sites or len(set(sites)) != len(sites):
         raise InputError("sites", f"{len(sites)}", "one or more, each named once")
-    if len(who.strip()) < 2:
-        raise InputError("who", repr(who), "the name of the person who releases it")
+    who = by_name(who, "the name of the person who releases it")
     if not 0.0 <= most_below_frac <= 0.2:
         raise InputError("stop rule", most_below_frac, "0 to 0.2 of the readings below the limit")
     same = [
@@ -90,7 +89,7 @@ def open_release(
         text=ProgramText.of(program),
         waves=waves_of(sites),
         most_below_frac=most_below_frac,
-        who=who.strip()[:80],
+        who=who,
     )
     return write(store, fact)
 
@@ -101,8 +100,7 @@ def release_of(store: Store, number: int) -> Release:
     if item is None:
         raise InputError("release", number, "the number of a release")
     return Release(
-        opened=item,
-        waves=tuple(w for w in store.facts(WaveTold) if w.fact.release_number == number),
+        opened=item, waves=tuple(w for w in store.facts(WaveTold) if w.fact.release_number == number)
     )
 
 
@@ -193,10 +191,7 @@ def next_wave(store: Store, number: int, sites: Mapping[str, Store], who: str) -
     told = results(release, sites)
     if told.trips and not release.halted:
         halt(
-            store,
-            number,
-            who or "the stop rule",
-            f"{told.below} of {told.readings} readings below the limit",
+            store, number, who or "the stop rule", f"{told.below} of {told.readings} readings below the limit"
         )
         release = release_of(store, number)
     if release.halted:
@@ -210,14 +205,10 @@ def next_wave(store: Store, number: int, sites: Mapping[str, Store], who: str) -
             "read back by every site of the waves before: {sites}",
             sites=", ".join(told.unknown[:8]),
         )
-    if len(who.strip()) < 2:
-        raise InputError("who", repr(who), "the name of the person who lets it go on")
+    who = by_name(who, "the name of the person who lets it go on")
     wave = release.told.waves[release.started]
     _one_group(release, wave, sites)
-    return write(
-        store,
-        WaveTold(release_number=number, what="started", sites=wave, who=who.strip()[:80], reason=""),
-    )
+    return write(store, WaveTold(release_number=number, what="started", sites=wave, who=who, reason=""))
 
 
 def _one_group(release: Release, wave: Sequence[str], sites: Mapping[str, Store]) -> None:
@@ -251,11 +242,7 @@ def halt(store: Store, number: int, who: str, reason: str) -> Kept[WaveTold]:
     return write(
         store,
         WaveTold(
-            release_number=number,
-            what="halted",
-            sites=(),
-            who=who.strip()[:80],
-            reason=reason.strip()[:200],
+            release_number=number, what="halted", sites=(), who=who.strip()[:80], reason=reason.strip()[:200]
         ),
     )
 

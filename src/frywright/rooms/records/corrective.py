@@ -30,7 +30,7 @@ from frywright.model.program import Program
 from frywright.model.tongues import Translate
 from frywright.model.units import is_count, show, show_below
 from frywright.rooms.clock import now
-from frywright.rooms.hall import in_turn, write
+from frywright.rooms.hall import by_name, in_turn, typed, write
 from frywright.rooms.kitchen import judged_at
 from frywright.rooms.readings import level_of, pieces_count, read_core, thermometer_typed
 from frywright.rooms.records.case_rows import (
@@ -117,7 +117,7 @@ def open_case(
     ----------
     values : what (hold, thermometer, complaint), words, fryer and product where known, pieces, who
     """
-    words = str(values.get("words", "") or "").strip()
+    words = typed(values, "words")
     what = one_of(BY_HAND, values.get("what"), "what")
     if len(words) < 5:
         raise InputError("words", repr(words), "what was found, in words")
@@ -240,14 +240,13 @@ def tell_step(
         disposition (served, discarded, held); cause and words;
         load (entry number) and decision (held, discarded, released) for an earlier load
     """
-    case, who = case_of(store, number), str(values.get("who", "") or "").strip()
+    case, who = case_of(store, number), typed(values, "who")
     if case.closed:
         raise InputError("case", number, "open: this one is closed")
     step = one_of(STEPS, values.get("step"), "step")
-    if len(who) < 2:
-        raise InputError("who", repr(who), "the name of the person who did it")
-    words = str(values.get("words", "") or "").strip()[:400]
-    fact = CaseStep(case_number=number, step=step, who=who[:80], words=words)
+    who = by_name(who)
+    words = typed(values, "words")[:400]
+    fact = CaseStep(case_number=number, step=step, who=who, words=words)
     return write(store, _with_what_was_done(store, kitchen, case, fact, values), at)
 
 
@@ -381,7 +380,7 @@ def case_view(store: Store, kitchen: Kitchen, case: Case, tr: Translate = str) -
 
 
 def _step_view(store: Store, kitchen: Kitchen, item: Kept[CaseStep], tr: Translate) -> StepRow:
-    fact, system = item.fact, str(kitchen.site.units)
+    fact, system = item.fact, kitchen.site.units
     detail = fact.disposition or CAUSES.get(fact.cause or "", "") or fact.decision or ""
     temp = ""
     if fact.core_c is not None:
@@ -445,7 +444,7 @@ def trace(store: Store, kitchen: Kitchen, product: str, bought: dt.datetime) -> 
         readings = tuple(
             TracedReading(
                 number=e.number,
-                core=show(e.fact.core_c, "c", str(kitchen.site.units)),
+                core=show(e.fact.core_c, "c", kitchen.site.units),
                 checked=bool(e.fact.checked),
             )
             for e in store.facts_between(lifted - NEAR_LIFT, lifted + NEAR_LIFT, Reading)

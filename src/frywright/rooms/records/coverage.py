@@ -96,10 +96,7 @@ def _longest_run(drops: Sequence[Kept[BoardTap]], readings: Sequence[Kept[Readin
 
 
 def gaps_of(
-    kitchen: Kitchen,
-    drops: Sequence[Kept[BoardTap]],
-    readings: Sequence[Kept[Reading]],
-    tr: Translate = str,
+    kitchen: Kitchen, drops: Sequence[Kept[BoardTap]], readings: Sequence[Kept[Reading]], tr: Translate = str
 ) -> list[str]:
     """What readings are missing, by fryer, with every day named."""
     trade, found = usual_trade(kitchen), []

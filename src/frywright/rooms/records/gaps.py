@@ -17,7 +17,7 @@ from frywright.model.business_day import business_time, day_typed, moment_of, us
 from frywright.model.errors import InputError, one_of
 from frywright.model.kitchen import Kitchen
 from frywright.rooms.clock import now
-from frywright.rooms.hall import in_turn, write
+from frywright.rooms.hall import by_name, in_turn, typed, write
 from frywright.rooms.records.coverage import in_time
 
 LACKS = get_args(Lack)
@@ -75,12 +75,11 @@ def explain_gap(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Ke
     values : date, lack (readings, checks, close), words, who
     """
     lack = one_of(LACKS, values.get("lack"), "lack")
-    words, who = (str(values.get(name, "") or "").strip() for name in ("words", "who"))
+    words, who = (typed(values, name) for name in ("words", "who"))
     date = day_typed(str(values.get("date", "")))
     if not any(g.lack == lack for g in gaps_of(store, kitchen, date, date)):
         raise InputError("date", date.isoformat(), "a day whose records lack this")
-    if len(who) < 2:
-        raise InputError("who", repr(who), "the name of the person who says why")
+    who = by_name(who, "the name of the person who says why")
     if len(words) < LEAST_WORDS:
         raise InputError("words", repr(words), "a few words: why it was not done")
-    return write(store, GapExplained(date=date, lack=lack, words=words[:300], who=who[:80]))
+    return write(store, GapExplained(date=date, lack=lack, words=words[:300], who=who))

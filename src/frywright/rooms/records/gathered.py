@@ -176,10 +176,7 @@ def gaps(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[str]:
             unchecked_days(kitchen, drops, told.checks),
             "Loads dropped and no thermometer with a valid check. Days: {count} ({which}).",
         ),
-        (
-            worked - told.days_held,
-            "Loads dropped and no hot-holding temperature. Days: {count} ({which}).",
-        ),
+        (worked - told.days_held, "Loads dropped and no hot-holding temperature. Days: {count} ({which})."),
     ):
         if days:
             values = {"count": float(len(days)), "which": listed(days)}
@@ -280,7 +277,5 @@ def notes_of(kitchen: Kitchen, told: Gathered, tr: Translate = str) -> list[str]
             )
             for e in told.items[cls]
         ]
-        found += [
-            f"{tr(name)}: {say(n.text, n.values, str(kitchen.site.units), tr)}" for n in patterns(entries)
-        ]
+        found += [f"{tr(name)}: {say(n.text, n.values, kitchen.site.units, tr)}" for n in patterns(entries)]
     return found

@@ -59,7 +59,7 @@ class Rows:
     """Entries as rows of text, as people of a language and a kitchen read them."""
 
     def __init__(self, kitchen: Kitchen, told: Gathered, tr: Translate = str) -> None:
-        self.told, self.tr, self.system = told, tr, str(kitchen.site.units)
+        self.told, self.tr, self.system = told, tr, kitchen.site.units
         self.kitchen, self.trade = kitchen, usual_trade(kitchen)
         self.zone = ZoneInfo(self.trade.zone)
         self.mistyped = told.mistyped
@@ -399,7 +399,7 @@ def _answer(
     failed = sum(e.fact.outcome != "good" for e in told.of(ThermometerChecked))
 
     def line(text: str, **values: Any) -> str:
-        return say(text, {k: str(v) for k, v in values.items()}, str(kitchen.site.units), tr)
+        return say(text, {k: str(v) for k, v in values.items()}, kitchen.site.units, tr)
 
     run = line("–")
     if longest is not None and longest.run:
@@ -418,11 +418,7 @@ def _answer(
         ],
         [
             tr("Corrective actions"),
-            line(
-                "{within} in these days; open today: {open}",
-                within=len(view.cases),
-                open=view.open_cases,
-            ),
+            line("{within} in these days; open today: {open}", within=len(view.cases), open=view.open_cases),
         ],
         [tr("Hot-holding readings"), str(len(held))],
         [tr("Thermometer checks"), line("{count}; failed: {failed}", count=view.checks, failed=failed)],

@@ -58,7 +58,7 @@ def pack_pdf(kitchen: Kitchen, pack: Pack, language: str = "en", tr: Translate =
         ),
         "answer": view.answer,
         "language": language,
-        "paper": PAPER[str(kitchen.site.units)],
+        "paper": PAPER[kitchen.site.units],
         "sections": [*_sums(view, tr), *_cases(view, tr), *_tables(kitchen, pack.told, tr)],
         "contents": tr("Contents"),
         "signs": [tr("handed over by"), tr("received by")],

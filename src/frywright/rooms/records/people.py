@@ -213,12 +213,7 @@ def _known(store: Store, name: str) -> Account:
 
 @in_turn
 def _changed(
-    store: Store,
-    name: str,
-    why: tuple[str, str],
-    role: str,
-    secrets: tuple[str, str],
-    active: bool | None,
+    store: Store, name: str, why: tuple[str, str], role: str, secrets: tuple[str, str], active: bool | None
 ) -> Account:
     accounts, old, (by, reason) = Accounts(store), _known(store, name), why
     new = replace(

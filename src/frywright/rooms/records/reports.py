@@ -16,7 +16,7 @@ from frywright.ledger.store import Store
 from frywright.model.errors import InputError, Phrase
 from frywright.paper.paper import is_picture
 from frywright.rooms.files import keep_file
-from frywright.rooms.hall import write
+from frywright.rooms.hall import by_name, write
 
 REPORTED = (CareDone.KIND, StepSigned.KIND, ThermometerChecked.KIND)
 """Kinds of entry that a report may belong to."""
@@ -42,8 +42,7 @@ def attach_report(store: Store, number: int, name: str, stream: BinaryIO, who: s
     """
     if not takes_report(store, number):
         raise InputError("entry", number, "care done, a step of a commissioning, or a thermometer's check")
-    if len(who.strip()) < 2:
-        raise InputError("who", repr(who), "the name of the person who attaches it")
+    who = by_name(who, "the name of the person who attaches it")
     data = stream.read(LARGEST_BYTES + 1)
     if len(data) > LARGEST_BYTES or not (data.startswith(PDF) or is_picture(data)):
         raise InputError(
@@ -52,8 +51,7 @@ def attach_report(store: Store, number: int, name: str, stream: BinaryIO, who: s
             "a PDF or a picture (JPEG, PNG, GIF, WebP) of up to 12 MB",
         )
     sha256, size = keep_file(store, io.BytesIO(data), "report")
-    named, who = file_name(name), who.strip()[:80]
-    fact = ReportAttached(of_number=number, name=named, sha256=sha256, size_bytes=size, who=who)
+    fact = ReportAttached(of_number=number, name=file_name(name), sha256=sha256, size_bytes=size, who=who)
     return write(store, fact)
 
 

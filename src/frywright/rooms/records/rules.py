@@ -26,7 +26,7 @@ def rule_rows(store: Store, kitchen: Kitchen, day: dt.date, tr: Translate = str)
     oil.
     """
     kitchen, place = judged_on(store, kitchen, day), place_here(store, kitchen, day)
-    system, answers = str(kitchen.site.units), answers_of(store, kitchen, day)
+    system, answers = kitchen.site.units, answers_of(store, kitchen, day)
 
     def level(limit_c: float | None) -> str:
         if limit_c is None:

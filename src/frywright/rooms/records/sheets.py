@@ -114,11 +114,7 @@ SHEETS = (
         ),
         paper=False,
     ),
-    Sheet(
-        name="calibration",
-        fact=CalibrationKept,
-        columns=("cut", "coating", "lid", "program", "made_on"),
-    ),
+    Sheet(name="calibration", fact=CalibrationKept, columns=("cut", "coating", "lid", "program", "made_on")),
     Sheet(
         name="read_backs",
         fact=ReadBackTaken,
@@ -133,11 +129,7 @@ SHEETS = (
     Sheet(name="training", fact=SkillShown, columns=("person", "skill", "observed_by", "expires")),
     Sheet(name="care", fact=CareDone, columns=("fryer", "task", "who", "role", "note", "date")),
     Sheet(name="reports", fact=ReportAttached, columns=("of_number", "name", "sha256", "who")),
-    Sheet(
-        name="procedures",
-        fact=CardSigned,
-        columns=("key", "version", "fryer", "who", "second", "note"),
-    ),
+    Sheet(name="procedures", fact=CardSigned, columns=("key", "version", "fryer", "who", "second", "note")),
     Sheet(
         name="oil",
         fact=OilDone,

@@ -29,10 +29,7 @@ def folded(name: str) -> str:
     return unicodedata.normalize("NFKC", plain(name)).casefold()
 
 
-LOOKS = str.maketrans(
-    "авекмнорстухіјѕһӏԁԛԝαβεηικμνορτυχil1|0",
-    "abekmhopctyxljshldqwabehlkmnoptyxllllo",
-)
+LOOKS = str.maketrans("авекмнорстухіјѕһӏԁԛԝαβεηικμνορτυχil1|0", "abekmhopctyxljshldqwabehlkmnoptyxllllo")
 """Letters of Cyrillic and Greek that look like Latin ones, small or large, and of Latin that look like each
 other (own list, by eye).
 """

@@ -56,7 +56,7 @@ def _view(context: Context, request: Request, form: CookForm) -> CookView:
     """The answer to what is typed, and whether somebody must answer for the program."""
     kitchen, asked = form.kitchen, form.request()
     answer = ask(kitchen, asked)
-    system, translate = str(kitchen.site.units), context.tr(request)
+    system, translate = kitchen.site.units, context.tr(request)
     if asked == CookRequest(program=asked.program):
         shown = own = with_probing(kitchen, asked.program, answer.facts)
     else:

@@ -230,7 +230,7 @@ def _designing(
 ) -> Callable[..., Any]:
     def work(progress: Callable[[float], None]) -> DeskWork:
         found, proof = design_program(place, product, fryer, goals, Effort(stages=stages, progress=progress))
-        rows, system = _window(place, found.recommended.program, goals), str(place.site.units)
+        rows, system = _window(place, found.recommended.program, goals), place.site.units
         return DeskWork(
             tell=lambda tr: replace(
                 design_view(found, proof, system, tr),
@@ -249,7 +249,7 @@ def _designing(
 
 def _taking(place: Kitchen, row: Candidate, goals: Goals) -> Callable[..., Any]:
     def work(progress: Callable[[float], None]) -> DeskWork:
-        taken, system = take_row(place, row, goals), str(place.site.units)
+        taken, system = take_row(place, row, goals), place.site.units
         progress(0.5)
         rows = _window(place, taken[0].program, goals)
         return DeskWork(
@@ -270,7 +270,7 @@ def _carrying(place: Kitchen, program: Program, target: Target) -> Callable[...,
     def work(progress: Callable[[float], None]) -> DeskWork:
         found, proof = transfer_program(place, program, target, Effort(progress=progress))
         beside = scouting_beside(place, program, found.program.product, target.kitchen.site.altitude_m)
-        system = str(place.site.units)
+        system = place.site.units
         return DeskWork(
             tell=lambda tr: replace(
                 transfer_view(found, proof, system, tr),
@@ -287,7 +287,7 @@ def _carrying(place: Kitchen, program: Program, target: Target) -> Callable[...,
 
 def _proving(place: Kitchen, program: Program, record: Callable[[ProofAnswer], Any]) -> Callable[..., Any]:
     def work(progress: Callable[[float], None]) -> DeskWork:
-        told, system = prove_program(place, program, samples=2048, progress=progress), str(place.site.units)
+        told, system = prove_program(place, program, samples=2048, progress=progress), place.site.units
         record(told)
         rows, fails = _window(place, program, None), break_even_of(place, program)
         return DeskWork(
@@ -305,7 +305,7 @@ def _window(
     place: Kitchen, program: Program, goals: Goals | None
 ) -> Callable[[Translate], tuple[WindowRow, ...]]:
     edges = window_of(place, program, goals)
-    return lambda tr: window_rows(edges, program, str(place.site.units), tr)
+    return lambda tr: window_rows(edges, program, place.site.units, tr)
 
 
 def _add_jobs(routes: Routes, jobs: Jobs, context: Context, kitchen: Callable[[], Any]) -> None:
@@ -359,7 +359,7 @@ def _add_jobs(routes: Routes, jobs: Jobs, context: Context, kitchen: Callable[[]
 def _goals(site: Site, form: dict[str, str]) -> Goals:
     """Goals typed; a box left empty takes the default of the desk."""
     typed = {name: text.strip() for name, text in form.items() if text.strip()}
-    degrees, depth = ("f_diff", "in") if str(site.units) == "us" else ("k", "mm")
+    degrees, depth = ("f_diff", "in") if site.units == "us" else ("k", "mm")
 
     def number(name: str, default: float) -> float:
         return site.number(typed[name], GOAL_NAMES[name]) if name in typed else default

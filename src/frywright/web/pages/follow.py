@@ -83,7 +83,7 @@ def add_follow(routes: Routes, jobs: Jobs, context: Context, prove: Prove, searc
 
 
 def _system(found: Followed) -> str:
-    return str(found.follower.sizer.kitchen.site.units)
+    return found.follower.sizer.kitchen.site.units
 
 
 def _asked(found: Followed, typed: Mapping[str, str]) -> Goals:

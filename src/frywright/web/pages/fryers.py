@@ -133,7 +133,7 @@ def _new_page(
         plate_names=PLATE_NAMES,
         site_names=SITE_NAMES,
         loads=commissioning.LOAD_NAMES,
-        signs=nameplate.unit_signs(str(kitchen.site.units)),
+        signs=nameplate.unit_signs(kitchen.site.units),
         titles=lambda keys: "; ".join(names.get(k, k) for k in keys),
     )
 

@@ -79,7 +79,7 @@ def _shown(context: Context, request: Request, name: str, *, before: str = "", *
     is wrong with it.
     """
     place, tr = context.kitchen, context.tr(request)
-    system, newest = str(place.site.units), place.program(name)
+    system, newest = place.site.units, place.program(name)
     last = int(before) if is_count(before) else newest.version
     found = [p for p in place.versions(name) if p.version <= last] or place.versions(name)
     values = {

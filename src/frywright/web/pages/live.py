@@ -79,7 +79,7 @@ def _now_s() -> float:
 def _values(context: Context, request: Request, room: LiveRoom, number: int) -> dict[str, Any]:
     """What page and part show: one load or none, and every source."""
     kitchen, moment = context.kitchen, _now_s()
-    translate, system = context.tr(request), str(kitchen.site.units)
+    translate, system = context.tr(request), kitchen.site.units
     loads = [load_view(room, kitchen, load, moment, translate) for load in room.loads()]
     return {
         "kitchen": kitchen,
@@ -156,7 +156,7 @@ def _add_acts(routes: Routes, context: Context, room: LiveRoom) -> None:
 def _asked(kitchen: Kitchen, form: Mapping[str, str]) -> LiveAsk:
     """What was typed about a load. Raises InputError: a value that cannot be read, with its field."""
     uses = []
-    weighed = "oz" if str(kitchen.site.units) == "us" else "g"
+    weighed = "oz" if kitchen.site.units == "us" else "g"
     for i in range(sum(key.startswith("channel_") for key in form)):
         channel, where = form.get(f"channel_{i}", ""), form.get(f"where_{i}", "").strip()
         if not channel or not where:

@@ -197,7 +197,7 @@ def _shown(kitchen: Kitchen, who: Who | None, line: NowLine, tr: Translate) -> D
 
 
 def _text(kitchen: Kitchen, line: NowLine, tr: Translate) -> str:
-    system = str(kitchen.site.units)
+    system = kitchen.site.units
     return " ".join(say(text, line.values, system, tr) for text in (line.text, line.then) if text)
 
 

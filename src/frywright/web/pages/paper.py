@@ -143,7 +143,7 @@ def _paper(
 ) -> Response:
     """The paper; where something on it is predicted short, the page that asks who answers for it."""
     place, language = context.kitchen, context.language(request)
-    system, tr = str(place.site.units), translator(language)
+    system, tr = place.site.units, translator(language)
     told = [(p, show_facts(program_facts(place, p), system, tr)) for p in programs]
     short = [(p, facts) for p, facts in told if facts.short]
     try:
@@ -214,10 +214,10 @@ def add_readback(routes: Routes, context: Context, kitchen: Callable[[], Any]) -
             wrong = _wrong_box(error, names, form) if isinstance(error, InputError) else ""
             return shown(request, found, slot, form, wrong=wrong, error=error)
         tr = context.tr(request)
-        effect = effect_view(result.effect, str(place.site.units), tr) if result.effect else None
+        effect = effect_view(result.effect, place.site.units, tr) if result.effect else None
         keyed = ""
         if result.consequence:
-            keyed = cook_view(result.consequence, str(place.site.units), tr).clock.sentence
+            keyed = cook_view(result.consequence, place.site.units, tr).clock.sentence
         elif result.matches:
             keyed = clock_sentence(place, found, tr)
         return shown(request, found, slot, form, result=result, effect=effect, keyed=keyed)

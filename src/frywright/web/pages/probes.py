@@ -99,7 +99,7 @@ def router(context: Context) -> Routes:
 
 
 def _overview(context: Context, place: Any, **values: Any) -> dict[str, Any]:
-    store, system = context.store, str(place.site.units)
+    store, system = context.store, place.site.units
     due = [
         {"check": row, "errors": [show(e, "k", system) for e in row.errors_k]}
         for row in thermometers.due_list(store)
@@ -221,7 +221,7 @@ def _add_log(routes: Routes, context: Context, kitchen: Any, logs: Logs) -> None
 
 
 def _told(context: Context, request: Request, place: Any, log: Log, form: dict[str, str]) -> dict[str, Any]:
-    system, translate = str(place.site.units), context.tr(request)
+    system, translate = place.site.units, context.tr(request)
     asked = _asked(place, log, form)
     told = tell(place, log, asked, context.store)
     fits, problem = list[FitView](), ""
@@ -263,7 +263,7 @@ def _answers(form: Mapping[str, str]) -> dict[str, str]:
 
 def _asked(place: Any, log: Log, form: Mapping[str, str]) -> ProbeAsk:
     cuts, masses, used, scaled = {}, {}, {}, {}
-    weighed = "oz" if str(place.site.units) == "us" else "g"
+    weighed = "oz" if place.site.units == "us" else "g"
     for i, channel in enumerate(core_channels(log)):
         if cut := form.get(f"cut_{i}", "").strip():
             cuts[channel] = place.cut(cut).key
@@ -309,7 +309,7 @@ def _add_checks(routes: Routes, context: Context, kitchen: Any) -> None:
         told = {
             "name": made.thermometer,
             "outcome": str(made.outcome),
-            "boils": show(made.boiling_point_c, "c", str(place.site.units)),
+            "boils": show(made.boiling_point_c, "c", place.site.units),
             "due": made.due_at,
         }
         return context.render(request, "cook/probes.html", **_overview(context, place, check=told))
@@ -354,7 +354,7 @@ def _hold(place: Any, form: Mapping[str, str], limit_c: float | None, translate:
         for name, default in (("least", "7"), ("share", "90"))
     )
     found = study(place, form.get("table", ""), "hold", least, share / 100.0, limit_c)
-    text = say(found.note.text, found.note.values, str(place.site.units), translate)
+    text = say(found.note.text, found.note.values, place.site.units, translate)
     return {
         "text": text,
         "ended_by": found.ended_by,

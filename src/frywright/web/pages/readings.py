@@ -46,7 +46,7 @@ def _add_readings(routes: Routes, context: Context) -> None:
             part="probing",
             kitchen=kitchen,
             item=item,
-            read=show(item.fact.core_c, "c", str(kitchen.site.units)),
+            read=show(item.fact.core_c, "c", kitchen.site.units),
             newer=newer.number if newer else 0,
             error=refused,
             typed=typed or {},

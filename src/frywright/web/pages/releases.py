@@ -54,7 +54,7 @@ def router(context: Context) -> Routes:
 
 def _row(context: Context, request: Request, kitchen: Kitchen, one: Arrival) -> dict[str, Any]:
     """One release in words: what it holds, what it changes, what is predicted of it here."""
-    tr, system = context.tr(request), str(kitchen.site.units)
+    tr, system = context.tr(request), kitchen.site.units
     told, program = one.item.fact, one.program
     known = kitchen.fryer(program.fryer).name if one.problem is None else program.fryer
     return {

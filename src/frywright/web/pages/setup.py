@@ -133,7 +133,7 @@ def _add_own(routes: Routes, context: Context) -> None:
         except InputError as error:
             return _own_page(context, request, form, error=error)
         if program is None:
-            system = str(place.site.units)
+            system = place.site.units
             wrong = {box: explain(error, language, system) for box, error in asked.wrong.items()}
             return _own_page(context, request, form, status=422, wrong=wrong)
         if "name" in form:
@@ -150,7 +150,7 @@ def _own_page(context: Context, request: Request, typed: Mapping[str, str], **mo
         "product": product,
         "rows": rows_of(place, fryer.key),
         "typed": dict(typed),
-        "us": str(place.site.units) == "us",
+        "us": place.site.units == "us",
         "setup": {"found": {}},
         "wrong": {},
         **more,
@@ -171,7 +171,7 @@ def _add_day(routes: Routes, context: Context) -> None:
         except (InputError, DataError) as error:
             return _day_page(context, request, form, error=error)
         if made is None:
-            marks = {box: explain(e, language, str(place.site.units)) for box, e in wrong.items()}
+            marks = {box: explain(e, language, place.site.units) for box, e in wrong.items()}
             return _day_page(context, request, form, status=422, wrong=marks)
         return RedirectResponse("/day", 303)
 
@@ -202,7 +202,7 @@ def _shown(
         "from_photo": bool(found),
         "offered": view.offered(tr),
         "usual": view.usual_words(setup.site, tr),
-        "us": str(setup.site.units) == "us",
+        "us": setup.site.units == "us",
         "limits": view.limits_here(setup.site.jurisdiction, setup.site, tr)
         if setup.site.jurisdiction
         else (),
@@ -221,7 +221,7 @@ def _shown(
 
 def _marks(request: Request, context: Context, setup: work.Setup, key: str) -> dict[str, str]:
     """What is wrong in each box, in the visitor's language and the units of the draft."""
-    language, system = context.language(request), str(setup.site.units)
+    language, system = context.language(request), setup.site.units
     return {box: explain(error, language, system) for box, error in work.checked(setup, key).items()}
 
 
@@ -250,7 +250,7 @@ def _check_page(
     context: Context, request: Request, setup: work.Setup, error: FrywrightError | None = None
 ) -> Response:
     tr = context.tr(request)
-    said = explain(error, context.language(request), str(setup.site.units)) if error else ""
+    said = explain(error, context.language(request), setup.site.units) if error else ""
     values: dict[str, Any] = {
         "setup": setup,
         "lines": view.summary(setup, tr),
