@@ -5,17 +5,21 @@ units alone.
 from __future__ import annotations
 
 import re
+from dataclasses import asdict
 
 import pytest
 import typer.core as printing
 from typer.main import get_command
 from typer.testing import CliRunner
 
+from frywright.cli.desk import goals_of
 from frywright.cli.main import app
 from frywright.cli.spoken import BARE, speak
+from frywright.design.search import Goals
 from frywright.ledger.facts.people import DrillAnswered
 from frywright.model.units import parse
 from frywright.rooms.care.training import drill_views
+from frywright.rooms.cook.goals import goals_typed
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from tests.demo import kitchen_store
@@ -65,6 +69,17 @@ def test_a_default_is_said_in_both_systems(where, one):
     least = 0.7 if kind.startswith("temperature") else 1e-9
     for a, b in zip(first.split("-"), other.split("-"), strict=True):
         assert parse(a, kind) == pytest.approx(parse(b, kind), rel=0.015 if least < 0.1 else 0.0, abs=least)
+
+
+def test_a_design_of_the_terminal_has_the_goals_own_defaults(kitchen):
+    """What its help says is what a design has where nothing is typed, as on the page."""
+    told = {one.name: one.default for where, one in params() if where == "cook design"}
+    boxes = {box: told[box] for box in ("margin", "longest", "hottest", "colour_low", "colour_high")}
+    boxes["loss"] = told["most_loss"]
+    assert asdict(goals_of(kitchen.site, boxes, told["core"], told["crust"])) == pytest.approx(
+        asdict(Goals())
+    )
+    assert goals_typed(kitchen.site, {}, {}) == Goals()
 
 
 def test_what_a_bare_number_means_is_said_in_every_language(monkeypatch):

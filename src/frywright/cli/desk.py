@@ -13,6 +13,8 @@ from frywright.cli.shop import Shop, command
 from frywright.cli.spoken import BARE
 
 if TYPE_CHECKING:
+    from frywright.design.search import Goals
+    from frywright.model.kitchen import Site
     from frywright.rooms.cook.desk import DesignView
 
 app = cook.app
@@ -25,6 +27,16 @@ def _pair(text: str, name: str) -> list[str]:
     if len(parts) != 2:
         raise InputError(name, repr(text), "a range such as 165F-195F")
     return parts
+
+
+def goals_of(site: Site, typed: dict[str, str], core: str, crust: str) -> Goals:
+    """The goals typed, core and crust as ranges."""
+    from frywright.rooms.cook.goals import goals_typed
+
+    for name, text in (("core", core), ("crust", crust)):
+        typed |= dict(zip((f"{name}_low", f"{name}_high"), _pair(text, f"--{name}"), strict=True))
+    options = {"loss": "--most-loss", "colour_low": "--colour-low", "colour_high": "--colour-high"}
+    return goals_typed(site, typed, {b: options.get(b, f"--{b.partition('_')[0]}") for b in typed})
 
 
 @command(app, kitchen=True, engine=True)
@@ -66,7 +78,7 @@ def design(
     seed: int = typer.Option(1, help="Same seed, same answer."),
 ) -> None:
     """Design a staged program for a product on a fryer; Ctrl+C cancels."""
-    from frywright.design.search import Effort, Goals
+    from frywright.design.search import Effort
     from frywright.model.errors import InputError
     from frywright.rooms.cook.desk import (
         clock_sentence,
@@ -80,23 +92,9 @@ def design(
 
     place = shop.kitchen
     system = place.site.units
-    core_low, core_high = (shop.read(part, "temperature", "--core") or 0.0 for part in _pair(core, "--core"))
-    depth = "in" if system == "us" else "mm"
-    crust_low, crust_high = (
-        shop.read(part, "length", "--crust", depth) or 0.0 for part in _pair(crust, "--crust")
-    )
-    goals = Goals(
-        core_low_c=core_low,
-        core_high_c=core_high,
-        crust_low_m=crust_low,
-        crust_high_m=crust_high,
-        margin_k=shop.read(margin, "temperature_difference", "--margin") or 0.0,
-        most_loss_frac=shop.read(most_loss, "fraction", "--most-loss", "pct") or 0.0,
-        longest_s=shop.read(longest, "time", "--longest") or 0.0,
-        colour_low_n=shop.number(colour_low, "--colour-low") or 0.0,
-        colour_high_n=shop.number(colour_high, "--colour-high") or 0.0,
-        hottest_c=shop.read(hottest, "temperature", "--hottest") or 0.0,
-    )
+    typed = {"margin": margin, "longest": longest, "loss": most_loss, "hottest": hottest}
+    typed |= {"colour_low": colour_low, "colour_high": colour_high}
+    goals = goals_of(place.site, typed, core, crust)
     with working(shop.tr("Designing"), quiet=shop.as_json) as progress:
         effort = Effort(stages=stages, seed=shop.seed(seed), progress=progress)
         found, proof = design_program(place, product, fryer, goals, effort)

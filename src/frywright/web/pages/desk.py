@@ -15,7 +15,7 @@ from frywright.design.search import Candidate, Effort, Goals
 from frywright.design.transfer import Target
 from frywright.ledger.store import Store
 from frywright.model.errors import InputError
-from frywright.model.kitchen import Kitchen, Site
+from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.model.tongues import Translate
 from frywright.rooms.cook.break_even import break_even_of, break_even_rows
@@ -35,6 +35,7 @@ from frywright.rooms.cook.desk import (
     window_rows,
 )
 from frywright.rooms.cook.follow import follower_of
+from frywright.rooms.cook.goals import goals_typed
 from frywright.rooms.cook.programs import record_proof, unanswered
 from frywright.rooms.kitchen import kitchen_number
 from frywright.trial.naming import away_words
@@ -155,7 +156,8 @@ def _add_work(routes: Routes, jobs: Jobs, store: Store, kitchen: Callable[[], An
         place = kitchen()
         product, fryer = place.product(form.get("product", "")), place.fryer(form.get("fryer", ""))
         try:
-            goals, stages = _goals(place.site, form), whole_number(form.get("stages", ""), "stages")
+            goals = goals_typed(place.site, form, GOAL_NAMES)
+            stages = whole_number(form.get("stages", ""), "stages")
             Effort(stages=stages).stage_count(fryer)
         except InputError as error:
             return refused(request, form, error)
@@ -354,31 +356,6 @@ def _add_jobs(routes: Routes, jobs: Jobs, context: Context, kitchen: Callable[[]
         action = f"/cook/desk/job/{number}/save"
         origin = found.result.origin
         return save_program(context, request, place, made, form, action, found.result.facts, origin=origin)
-
-
-def _goals(site: Site, form: dict[str, str]) -> Goals:
-    """Goals typed; a box left empty takes the default of the desk."""
-    typed = {name: text.strip() for name, text in form.items() if text.strip()}
-    degrees, depth = ("f_diff", "in") if site.units == "us" else ("k", "mm")
-
-    def number(name: str, default: float) -> float:
-        return site.number(typed[name], GOAL_NAMES[name]) if name in typed else default
-
-    def read(name: str, dimension: str, default: str, bare: str = "") -> float:
-        return site.read(typed.get(name, default), dimension, GOAL_NAMES[name], bare)
-
-    return Goals(
-        margin_k=read("margin", "temperature_difference", "3 °C", degrees),
-        longest_s=read("longest", "time", "25:00"),
-        most_loss_frac=read("loss", "fraction", "35 %", "pct"),
-        colour_low_n=number("colour_low", 4.0),
-        colour_high_n=number("colour_high", 14.0),
-        crust_low_m=read("crust_low", "length", "0", depth),
-        crust_high_m=read("crust_high", "length", "10 mm", depth),
-        core_low_c=read("core_low", "temperature", "74 C"),
-        core_high_c=read("core_high", "temperature", "99 C"),
-        hottest_c=read("hottest", "temperature", "185 C"),
-    )
 
 
 def _wrong_goal(form: Mapping[str, str], error: InputError) -> str:

@@ -30,6 +30,7 @@ from frywright.rooms.records import corrective, pack, pack_paper
 from frywright.rooms.records.dropping import dropped_by
 from frywright.rooms.records.reports import reports_of, takes_report
 from frywright.rooms.standing import place_here
+from frywright.verdicts.patterns import LATE_S
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.posted import Typed
@@ -169,7 +170,7 @@ def _add_entry(routes: Routes, context: Context) -> None:
 
 def _row(item: Recorded) -> dict[str, Any]:
     name, version = about(item)
-    late = (item.recorded_at - item.entry.happened_at).total_seconds() > 1800
+    late = (item.recorded_at - item.entry.happened_at).total_seconds() > LATE_S
     return {
         "number": item.number,
         "kind": item.entry.kind,
