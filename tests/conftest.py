@@ -24,7 +24,8 @@ from frywright.ledger.store import Store
 from frywright.model import tongues
 from frywright.model.kitchen import Kitchen
 from frywright.physics.inputs import Lid, PieceClass, Span, Until, Vat
-from frywright.physics.solve import Cook
+from frywright.physics.solve import Cook, Prescribed
+from frywright.physics.steam import boiling_temp_c
 from frywright.rooms.records import people
 from frywright.trial.kitchens import demo_kitchen
 from frywright.voice.tongue import translator
@@ -214,6 +215,24 @@ def open_cook(seconds: float = 900.0, pieces=None, **changes) -> Cook:
     return Cook(
         vat=vat(**changes), pieces=pieces or four_classes(), spans=[Span(duration_s=seconds, set_c=165.0)]
     )
+
+
+def boiling_slab(seconds: float, a: float, water_kg_m3: float) -> Cook:
+    """A slab at boiling whose crust stores nothing, in oil kept at 180 degC, of half thickness ``a`` [m]."""
+    p = piece(
+        a=a,
+        n=0.0,
+        start_temp_c=boiling_temp_c(101325.0) - 1e-4,
+        film_kg_m2=0.0,
+        still_h_w_m2k=400.0,
+        gain_h_j_kgk=0.0,
+        crust_conductivity_w_mk=0.10,
+        crust_heat_j_m3k=10.0,
+        vapour_cp_j_kgk=0.0,
+        water_kg_m3=water_kg_m3,
+    )
+    told = Prescribed(oil_temp_c=[(0.0, 180.0)], pressure_pa=[(0.0, 101325.0)])
+    return Cook(vat=vat(), pieces=[p], spans=[Span(duration_s=seconds, set_c=160.0)], prescribed=told)
 
 
 def pressure_cook(seconds: float = 660.0, rest_s: float = 120.0, pieces=None, **changes) -> Cook:

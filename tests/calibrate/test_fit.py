@@ -195,8 +195,8 @@ def test_a_weight_finds_the_area_factor():
     assert found["area_factor_n"].low < 1.3 < found["area_factor_n"].high
 
 
-def test_weights_find_the_share_of_water_let_go():
-    """Weights of the probed cut by a drip share of 0.24 lead back to it, size and shape free beside it."""
+def dripping():
+    """A trial, and its plan with a drip share of 0.24 and the true geometry."""
     trial, true = trial_of(1)
     geometry = {"half_thickness_m": true.half_thickness_m[1], "shape_n": true.shape_n}
     kinds = tuple(
@@ -204,6 +204,12 @@ def test_weights_find_the_share_of_water_let_go():
         for k in trial.plan.kinds
     )
     plan = replace(trial.plan, kinds=kinds)
+    return trial, plan
+
+
+def test_weights_find_the_share_of_water_let_go():
+    """Weights of the probed cut by a drip share of 0.24 lead back to it, size and shape free beside it."""
+    trial, plan = dripping()
     truth = replace(trial, loss=(0.0, 0.005))
     raw = run(engine_question(plan, truth, [], headspace_of(trial)), FITTING)
     loss = usual_loss(raw, plan, {CUT})
@@ -221,13 +227,7 @@ def test_a_scale_finds_the_share_of_water_let_go():
     """A scale sees water and fat gone less oil taken up; that weight leads back to a drip share of 0.24, and
     taken for moisture it would lead elsewhere.
     """
-    trial, true = trial_of(1)
-    geometry = {"half_thickness_m": true.half_thickness_m[1], "shape_n": true.shape_n}
-    kinds = tuple(
-        replace(k, cut=replace(k.cut, drip_frac=0.24, **geometry)) if k.cut.key == CUT else k
-        for k in trial.plan.kinds
-    )
-    plan = replace(trial.plan, kinds=kinds)
+    trial, plan = dripping()
     raw = run(engine_question(plan, replace(trial, weight=(0.0, 0.005)), [], headspace_of(trial)), FITTING)
     lost, moisture = usual_weight_lost(raw, plan, {CUT}), usual_loss(raw, plan, {CUT})
     assert 0.005 < moisture - lost < 0.12  # oil taken up is more than the fat given off

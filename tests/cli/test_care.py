@@ -24,42 +24,14 @@ def test_site_and_energy_by_command():
     """A 240 V unit on 208 V is a no-go with its three quarters; a day's energy adds up; exit codes tell go
     from no-go.
     """
-    plate = ("care", "site", "--input", "13.5", "--volts", "240", "--phases", "3")
-    bad = frywright(
-        *plate,
-        "--measured-volts",
-        "208",
-        "--measured-phases",
-        "3",
-        "--breaker",
-        "50",
-        "--hood",
-        "yes",
-        "--suppression",
-        "yes",
-        "--flame",
-        "20in",
-        "--json",
-    )
+    plate = ("care", "site", "--input", "13.5", "--volts", "240", "--phases", "3", "--measured-phases", "3")
+    around = ("--breaker", "50", "--hood", "yes", "--suppression", "yes", "--flame", "20in")
+    bad = frywright(*plate, *around, "--measured-volts", "208", "--json")
     told = json.loads(bad.stdout)
     assert bad.returncode == 1
     assert told["outcome"] == "fails"
     assert "75.1 %" in told["points"][0]["text"]
-    good = frywright(
-        *plate,
-        "--measured-volts",
-        "238",
-        "--measured-phases",
-        "3",
-        "--breaker",
-        "50",
-        "--hood",
-        "yes",
-        "--suppression",
-        "yes",
-        "--flame",
-        "20in",
-    )
+    good = frywright(*plate, *around, "--measured-volts", "238")
     assert good.returncode == 0
     assert "20.96 kWh" in frywright("care", "energy", "13", "80lb", "40lb", "--food-heat", "258Btu/lb").stdout
     assert frywright("care", "site", "--hood", "maybe").returncode == 2

@@ -15,7 +15,7 @@ from scipy.special import erf, erfc
 from frywright.physics.inputs import CLOSE, FINE, ROUTINE, Span
 from frywright.physics.solve import Cook, Prescribed, run
 from frywright.physics.steam import boiling_temp_c, latent_heat_j_kg
-from tests.conftest import piece, vat
+from tests.conftest import boiling_slab, piece, vat
 from tests.reference.series import centre, eigenvalues, mean
 
 NO_BOILING_PA = 2.0e6
@@ -188,20 +188,7 @@ def test_neumann_roots_equal_the_reference_table():
 def test_quasi_steady_crust_thickness():
     """Without crust heat storage X = -k/h + sqrt((k/h)^2 + 2k(T_oil - T_b)t/(C L)): 0.78, 1.35, 2.00 mm."""
     boiling = boiling_temp_c(101325.0)
-    p = piece(
-        a=0.05,
-        n=0.0,
-        start_temp_c=boiling - 1e-4,
-        film_kg_m2=0.0,
-        still_h_w_m2k=400.0,
-        gain_h_j_kgk=0.0,
-        crust_conductivity_w_mk=0.10,
-        crust_heat_j_m3k=10.0,
-        vapour_cp_j_kgk=0.0,
-        water_kg_m3=850.0,
-    )
-    told = Prescribed(oil_temp_c=[(0.0, 180.0)], pressure_pa=[(0.0, 101325.0)])
-    got = run(Cook(vat=vat(), pieces=[p], spans=[Span(duration_s=600.0, set_c=160.0)], prescribed=told))
+    got = run(boiling_slab(600.0, a=0.05, water_kg_m3=850.0))
     for seconds, printed_mm in ((120.0, 0.78), (300.0, 1.35), (600.0, 2.00)):
         exact = -0.1 / 400 + math.sqrt(
             (0.1 / 400) ** 2 + 2 * 0.1 * (180 - boiling) * seconds / (850 * latent_heat_j_kg(boiling))

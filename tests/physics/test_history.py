@@ -14,7 +14,7 @@ from frywright.physics.inputs import FINE, ROUTINE, Lid, Span
 from frywright.physics.plan import make_plan, piece_class, question
 from frywright.physics.solve import Cook, Prescribed, run
 from frywright.physics.steam import GAS_STEAM_J_KGK, boiling_temp_c, latent_heat_j_kg
-from tests.conftest import four_classes, open_cook, piece, pressure_cook, vat
+from tests.conftest import boiling_slab, four_classes, open_cook, piece, pressure_cook, vat
 
 
 def test_oil_balance_closes_with_the_heat_of_the_classes():
@@ -83,21 +83,7 @@ def test_crust_temperatures_of_a_quasi_steady_crust_are_a_straight_line():
     """A crust that stores nothing, in a slab, conducts along a straight line from front to surface (0.05
     K).
     """
-    boiling = boiling_temp_c(101325.0)
-    p = piece(
-        a=0.05,
-        n=0.0,
-        start_temp_c=boiling - 1e-4,
-        film_kg_m2=0.0,
-        still_h_w_m2k=400.0,
-        gain_h_j_kgk=0.0,
-        crust_conductivity_w_mk=0.10,
-        crust_heat_j_m3k=10.0,
-        vapour_cp_j_kgk=0.0,
-        water_kg_m3=850.0,
-    )
-    told = Prescribed(oil_temp_c=[(0.0, 180.0)], pressure_pa=[(0.0, 101325.0)])
-    got = run(Cook(vat=vat(), pieces=[p], spans=[Span(duration_s=300.0, set_c=160.0)], prescribed=told))
+    got = run(boiling_slab(300.0, a=0.05, water_kg_m3=850.0))
     assert got.crust_temp_c.shape == (len(got.time_s), 1, len(CRUST_DEPTHS))
     for number, depth in enumerate(CRUST_DEPTHS):
         line = (1.0 - depth) * got.surface_temp_c[-1, 0] + depth * got.front_temp_c[-1, 0]
@@ -173,20 +159,7 @@ def test_a_slab_dries_through_nearly_as_fast_as_the_closed_form():
     tenth faster.
     """
     boiling = boiling_temp_c(101325.0)
-    p = piece(
-        a=0.004,
-        n=0.0,
-        start_temp_c=boiling - 1e-4,
-        film_kg_m2=0.0,
-        still_h_w_m2k=400.0,
-        gain_h_j_kgk=0.0,
-        crust_conductivity_w_mk=0.10,
-        crust_heat_j_m3k=10.0,
-        vapour_cp_j_kgk=0.0,
-        water_kg_m3=500.0,
-    )
-    told = Prescribed(oil_temp_c=[(0.0, 180.0)], pressure_pa=[(0.0, 101325.0)])
-    got = run(Cook(vat=vat(), pieces=[p], spans=[Span(duration_s=2400.0, set_c=160.0)], prescribed=told))
+    got = run(boiling_slab(2400.0, a=0.004, water_kg_m3=500.0))
     exact = latent_heat_j_kg(boiling) * 500.0 * (0.004**2 / 0.2 + 0.004 / 400.0) / (180.0 - boiling)
     dry = float(got.time_s[np.argmax(got.evaporated_kg_m2[:, 0] > 0.999 * 0.004 * 500.0)])
     assert 0.9 * exact < dry < exact

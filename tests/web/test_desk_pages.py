@@ -89,7 +89,9 @@ def test_a_carry_over_takes_another_bird_and_load(client):
 
 
 def test_versions_page_tells_the_change_and_its_effect(client, store):
-    """After saving a shorter program the versions page lists the value, the effect and the void cards."""
+    """After saving a shorter program the versions page lists the value, the effect, the void cards, and the
+    clock as it was and is keyed.
+    """
     form = {
         "program": "bone-in cedar",
         "s0_set": "325",
@@ -99,7 +101,8 @@ def test_versions_page_tells_the_change_and_its_effect(client, store):
     }
     client.post("/cook/save", data=form)
     page = client.get("/cook/changes?program=bone-in+cedar").text
-    assert "15:30 → 15:00" in page
+    assert "Clock as keyed: 15:30 → 15:00" in page
+    assert "Clock 15:00. Lift when it ends." in page
     assert "void" in page
 
 

@@ -105,19 +105,3 @@ def test_the_pages_say_the_same_total(tmp_path, kitchen):
         "/cook/readback", data={**form, **{f"v{i}": text for i, text in enumerate(texts)}}
     ).text
     assert ALDER["left"].replace("12:00", "12:40") in slipped
-
-
-def test_versions_tell_both_clocks(tmp_path):
-    """A shorter version: the clock of both, and the sentence of the newest."""
-    client = client_of(tmp_path, demo_text())
-    form = {
-        "program": "bone-in cedar",
-        "s0_set": "325",
-        "s0_value": "15:00",
-        "s0_lid": "open",
-        "s0_end": "duration",
-    }
-    client.post("/cook/save", data=form)
-    page = client.get("/cook/changes?program=bone-in+cedar").text
-    assert "Clock as keyed: 15:30 → 15:00" in page
-    assert "Clock 15:00. Lift when it ends." in page
