@@ -23,6 +23,7 @@ TEMPLATES: dict[str, tuple[int | str, ...]] = {
     "Problem": ("what", "remedy"),
     "problem": (2, 3),
     "by_name": (1,),
+    "given_words": (2, "wanted"),
     **{
         name: (0,)
         for name, kind in vars(errors).items()
@@ -41,7 +42,11 @@ HAND_ON: dict[str, dict[str, tuple[int | str, ...]]] = {
     "web/app.py": {"_turned_away": (3,)},
 }
 """Functions of a module that hand a template on to an error or a problem."""
-NAMES_A_FIELD: dict[str, tuple[int | str, ...]] = {"InputError": (0,), "one_of": (2, "name")}
+NAMES_A_FIELD: dict[str, tuple[int | str, ...]] = {
+    "InputError": (0,),
+    "one_of": (2, "name"),
+    "given_words": (1,),
+}
 """Where each call takes the name of a field."""
 FIELDS = {
     "fryer",

@@ -19,6 +19,9 @@ from frywright.rooms.clock import here, now
 AUTHOR = "unnamed on this machine"
 """Author until people have accounts."""
 
+SHORTEST_REASON = 4
+"""Letters of the shortest reason taken (project's own rule)."""
+
 P = ParamSpec("P")
 R = TypeVar("R")
 
@@ -55,6 +58,13 @@ def by_name(who: str, wanted: str = "the name of the person who did it", *, wher
     if len(who.strip()) < 2:
         raise InputError("who", repr(who), wanted, where=where)
     return who.strip()[:80]
+
+
+def given_words(text: str, name: str = "reason", wanted: str = "why, in words", *, where: str = "") -> str:
+    """A reason without blanks around it. Raises InputError: it is too short to say why."""
+    if len(text.strip()) < SHORTEST_REASON:
+        raise InputError(name, repr(text), wanted, where=where)
+    return text.strip()
 
 
 def write(

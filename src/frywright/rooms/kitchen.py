@@ -22,12 +22,9 @@ from frywright.model.kitchen import FailedProof, Kitchen, ProbedProgram, ProveAg
 from frywright.model.program import Program
 from frywright.model.trade import time_of_day_s
 from frywright.rooms.clock import now
-from frywright.rooms.hall import write
+from frywright.rooms.hall import SHORTEST_REASON, write
 from frywright.trial.kitchens import read_text
 from frywright.trial.prove_again import CALIBRATED, joined, moved, touched
-
-SHORTEST_REASON = 4
-"""Letters of the shortest reason taken."""
 
 
 def open_store(path: str, kitchen_file: str = "", reason: str = "") -> Store:

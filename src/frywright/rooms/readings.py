@@ -15,14 +15,13 @@ from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import is_count
 from frywright.rooms.clock import now
-from frywright.rooms.hall import by_name, confirmed, in_turn, typed, write
+from frywright.rooms.hall import by_name, confirmed, given_words, in_turn, typed, write
 from frywright.rooms.kitchen import judged_at
 from frywright.rooms.standing import place_here
 from frywright.rooms.thermometers import check_valid, corrected_c
 from frywright.trial.ask import hand_limit_c
 from frywright.verdicts.place import place_of
 
-LEAST_WORDS = 4
 """Letters of the shortest reason taken."""
 
 
@@ -158,8 +157,7 @@ def mend_reading(
     if core == old.fact.core_c:
         raise InputError("temp", core, "another figure than the one on record", unit="c")
     who = by_name(who, "the name of the person who read the thermometer")
-    if len(words) < LEAST_WORDS:
-        raise InputError("words", repr(words), "how the figure came to be wrong, in words")
+    given_words(words, "words", "how the figure came to be wrong, in words")
     made = replace(
         old.fact,
         core_c=core,

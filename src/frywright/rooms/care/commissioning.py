@@ -30,7 +30,7 @@ from frywright.rooms.care.nameplate import Case, case_of, differences, points_of
 from frywright.rooms.care.upkeep import FIGURE_NAMES, figure_fact, first_day
 from frywright.rooms.care.vat import oil_fact
 from frywright.rooms.clock import now
-from frywright.rooms.hall import confirmed, typed, write
+from frywright.rooms.hall import SHORTEST_REASON, confirmed, typed, write
 from frywright.rooms.readings import core_of
 from frywright.rooms.standing import held_status
 from frywright.trial.ask import CookRequest, ask, product_limit
@@ -148,7 +148,7 @@ def sign_step(
     check_sense(case, kitchen, step, values, at or now())
     needs += _deviations(store, kitchen, case, key, signed)
     reason = typed(values, "reason")
-    if key in case.steps and len(reason) < 4:
+    if key in case.steps and len(reason) < SHORTEST_REASON:
         raise InputError("step", "signed", "signed once; to sign again say why", where=step.title)
     told = StepSigned(
         fryer=case.fryer.key,

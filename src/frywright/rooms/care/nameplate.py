@@ -18,7 +18,7 @@ from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen, Site
 from frywright.model.units import UNITS, is_count, to_people
 from frywright.rooms.care.upkeep import today_of
-from frywright.rooms.hall import typed, write
+from frywright.rooms.hall import given_words, typed, write
 from frywright.rooms.photos import keep_photo
 
 PLATE_TEXTS = ("maker", "model", "serial", "fuel", "gas", "year")
@@ -141,11 +141,10 @@ def keep_plate(
     old = case_of(store, kitchen, fryer.key).plate
     same = old if old is not None and old.fact.serial == plate.serial else None
     reason = typed(values, "reason")
-    if same and len(reason) < 4:
-        raise InputError(
-            "reason",
-            repr(reason),
-            "why the plate is typed anew: the first one stays on record",
+    if same:
+        given_words(
+            reason,
+            wanted="why the plate is typed anew: the first one stays on record",
             where=fryer.name,
         )
     sha = keep_photo(store, photo) if photo is not None else (same.fact.photo if same else "")

@@ -26,13 +26,11 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.model.tongues import Translate
 from frywright.rooms.cook.cards import Approved
-from frywright.rooms.hall import AUTHOR, by_name, in_turn, write
+from frywright.rooms.hall import AUTHOR, by_name, given_words, in_turn, write
 from frywright.rooms.standing import newest_readbacks, settings_read, slot_of, told_slots
 from frywright.trial.life import Life, Mark, Standing, State, Step, Traces, life_of
 from frywright.trial.predicted import program_facts
 from frywright.verdicts.evidence import EvidenceKind
-
-LEAST_REASON = 4
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -265,9 +263,8 @@ def retire(store: Store, kitchen: Kitchen, name: str, who: str, reason: str) -> 
     """Take the newest version of a program out of use for good. Raises InputError: no such program, it is
     retired already, no name or no reason.
     """
-    program, who, reason = kitchen.program(name), by_name(who), reason.strip()
-    if len(reason) < LEAST_REASON:
-        raise InputError("reason", repr(reason), "a few words: why it is not used any more", where=name)
+    program, who = kitchen.program(name), by_name(who)
+    reason = given_words(reason, wanted="a few words: why it is not used any more", where=name)
     if life_of_program(store, kitchen, program).end == "retired":
         raise InputError("program", "retired", "one that is in use", where=name)
     fact = ProgramRetired(

@@ -17,8 +17,8 @@ from frywright.model.units import write
 from frywright.paper.paper import PAPER, pdf, section
 from frywright.rooms.clock import now
 from frywright.rooms.cook.sheet_text import with_settings
+from frywright.rooms.hall import SHORTEST_REASON
 from frywright.rooms.kitchen import (
-    SHORTEST_REASON,
     kitchen_number,
     kitchen_text,
     remember_kitchen,

@@ -15,8 +15,8 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.now import Harm, NowLine
 from frywright.model.program import Program
 from frywright.rooms.cook.programs import same_values, save_program
-from frywright.rooms.hall import in_turn, write
-from frywright.rooms.kitchen import SHORTEST_REASON, remembered_kitchen
+from frywright.rooms.hall import given_words, in_turn, write
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.trial.predicted import NOBODY, Answerer
 
 ARRIVED = "The office released {program}, version {version}. Look at it and take it."
@@ -122,8 +122,7 @@ def leave_release(store: Store, number: int, reason: str) -> Kept[ReleaseAnswere
     of that number waits, or no reason.
     """
     one = _waiting(store, number)
-    if len(reason.strip()) < SHORTEST_REASON:
-        raise InputError("reason", repr(reason), "why, in words")
+    reason = given_words(reason)
     what: Literal["seen", "refused"] = "seen" if one.halted else "refused"
     told = ReleaseAnswered(arrived_number=number, what=what, version=None, reason=reason.strip()[:200])
     return write(store, told)

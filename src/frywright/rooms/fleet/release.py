@@ -16,7 +16,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.tongues import Translate
 from frywright.rooms.cook.cards import card_data, card_pdf
 from frywright.rooms.fleet.fleet import group_of
-from frywright.rooms.hall import by_name, write
+from frywright.rooms.hall import by_name, given_words, write
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.standing import slot_of
 from frywright.trial.predicted import refuse_short
@@ -237,8 +237,7 @@ def halt(store: Store, number: int, who: str, reason: str) -> Kept[WaveTold]:
     unknown release, or no reason.
     """
     release_of(store, number)
-    if len(reason.strip()) < 4:
-        raise InputError("reason", repr(reason), "why, in words")
+    reason = given_words(reason)
     return write(
         store,
         WaveTold(

@@ -8,7 +8,7 @@ from frywright.ledger.accounts import Accounts
 from frywright.ledger.facts.people import AccountLinked
 from frywright.ledger.store import Store
 from frywright.model.errors import AccessError, InputError
-from frywright.rooms.hall import in_turn, write
+from frywright.rooms.hall import given_words, in_turn, write
 from frywright.rooms.records.people import begun
 
 
@@ -26,8 +26,7 @@ def link_account(store: Store, name: str, mark: str, by: str, reason: str) -> No
     """
     if Accounts(store).account(name) is None:
         raise InputError("name", repr(name), "an account that exists")
-    if len(reason.strip()) < 4:
-        raise InputError("reason", repr(reason), "why, in words")
+    reason = given_words(reason)
     if mark and _links(store).get(mark, name) != name:
         raise InputError("subject", "taken", "one that is linked to no other account")
     fact = AccountLinked(name=name, mark=mark, by=by, reason=reason.strip()[:200])

@@ -30,7 +30,7 @@ from frywright.model.program import Program
 from frywright.model.tongues import Translate
 from frywright.model.units import is_count, show, show_below
 from frywright.rooms.clock import now
-from frywright.rooms.hall import by_name, in_turn, typed, write
+from frywright.rooms.hall import by_name, given_words, in_turn, typed, write
 from frywright.rooms.kitchen import judged_at
 from frywright.rooms.readings import level_of, pieces_count, read_core, thermometer_typed
 from frywright.rooms.records.case_rows import (
@@ -286,8 +286,8 @@ def _with_what_was_done(
         if not is_count(text) or int(text) not in loads:
             raise InputError("load", repr(text), "one of the earlier loads")
         decision = one_of(DECISIONS, values.get("decision"), "decision")
-        if decision == "released" and len(fact.words) < 4:
-            raise InputError("words", repr(fact.words), "why it is released, in words")
+        if decision == "released":
+            given_words(fact.words, "words", "why it is released, in words")
         return replace(fact, load_number=int(text), decision=decision)
     if fact.step == "closed":
         missing = undecided(store, kitchen, case)

@@ -17,11 +17,11 @@ from frywright.model.business_day import business_time, day_typed, moment_of, us
 from frywright.model.errors import InputError, one_of
 from frywright.model.kitchen import Kitchen
 from frywright.rooms.clock import now
-from frywright.rooms.hall import by_name, in_turn, typed, write
+from frywright.rooms.hall import by_name, given_words, in_turn, typed, write
 from frywright.rooms.records.coverage import in_time
 
 LACKS = get_args(Lack)
-LEAST_WORDS, LOOKED_BACK_DAYS = 4, 14
+LOOKED_BACK_DAYS = 14
 TEXTS = {
     "readings": "Loads were dropped on {date} and no piece was probed.",
     "checks": "Loads were dropped on {date} and no thermometer was checked.",
@@ -80,6 +80,5 @@ def explain_gap(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Ke
     if not any(g.lack == lack for g in gaps_of(store, kitchen, date, date)):
         raise InputError("date", date.isoformat(), "a day whose records lack this")
     who = by_name(who, "the name of the person who says why")
-    if len(words) < LEAST_WORDS:
-        raise InputError("words", repr(words), "a few words: why it was not done")
+    given_words(words, "words", "a few words: why it was not done")
     return write(store, GapExplained(date=date, lack=lack, words=words[:300], who=who))

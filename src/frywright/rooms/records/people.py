@@ -21,7 +21,7 @@ from frywright.ledger.store import Store
 from frywright.model.errors import AccessError, InputError, Phrase, one_of
 from frywright.model.roles import ALL_RIGHTS, RIGHTS, SITE
 from frywright.rooms.clock import acting, here, now
-from frywright.rooms.hall import in_turn, write
+from frywright.rooms.hall import given_words, in_turn, write
 from frywright.rooms.records.tries import FREE_TRIES, Tries, folded, looks, plain
 
 LEAST_PASSWORD, MOST_PASSWORD, LEAST_PIN = 10, 200, 4
@@ -193,8 +193,7 @@ def change_account(
     and ends their sessions. Raises InputError: an unknown account, no reason, or the last owner taken away.
     """
     _known(store, name)
-    if len(reason.strip()) < 4:
-        raise InputError("reason", repr(reason), "why, in words")
+    reason = given_words(reason)
     if role:
         one_of(RIGHTS, role, "role")
     if password or pin:
@@ -381,8 +380,7 @@ def revoke_device(store: Store, name: str, by: str, reason: str) -> None:
     """Let a device in no more. Raises InputError: an unknown device, or no reason."""
     if name not in [d.name for d in Accounts(store).devices()]:
         raise InputError("device", repr(name), "one that exists")
-    if len(reason.strip()) < 4:
-        raise InputError("reason", repr(reason), "why, in words")
+    reason = given_words(reason)
     Accounts(store).revoke_device(name)
     revoked = AccountChanged(name=name, what="device revoked", role="", by=by, reason=reason.strip()[:200])
     write(store.home, revoked)

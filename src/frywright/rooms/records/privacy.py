@@ -14,8 +14,7 @@ from frywright.ledger.store import Store
 from frywright.model.entry import Recorded, stamp
 from frywright.model.errors import InputError
 from frywright.model.tongues import Translate
-from frywright.rooms.hall import in_turn, write
-from frywright.rooms.kitchen import SHORTEST_REASON
+from frywright.rooms.hall import given_words, in_turn, write
 from frywright.rooms.records.tries import folded
 
 INSTEAD = "person removed on {date} ({mark})"
@@ -69,8 +68,7 @@ def remove_name(store: Store, name: str, by: str, reason: str, tr: Translate = s
     tr : language of what stands in the name's place from then on
     """
     accounts = Accounts(store)
-    if len(reason.strip()) < SHORTEST_REASON:
-        raise InputError("reason", repr(reason), "why, in words")
+    reason = given_words(reason)
     with store.looking() as connection:
         known = [one for one in people_kept(connection) if not one.removed_on]
     mine = [one for one in known if folded(one.name) == folded(name)]
