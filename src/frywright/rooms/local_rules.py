@@ -64,8 +64,8 @@ def rule_subjects(store: Store, kitchen: Kitchen, tr: Translate = str) -> tuple[
         SubjectRow(
             subject=key,
             title=tr(title),
-            known=tuple(_known(place, key, str(kitchen.site.units), tr)),
-            answer=_answer(answers[key].fact, str(kitchen.site.units), tr) if key in answers else "",
+            known=tuple(_known(place, key, kitchen.site.units, tr)),
+            answer=_answer(answers[key].fact, kitchen.site.units, tr) if key in answers else "",
             number=answers[key].number if key in answers else 0,
         )
         for key, title in SUBJECTS.items()

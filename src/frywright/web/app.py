@@ -165,7 +165,7 @@ class Context:
             "here": site.name if site else "",
             "files": f"/static/{self.files.mark}",
             "language": language,
-            "decimal": mark_of(language, str(site.units) if site else ""),
+            "decimal": mark_of(language, site.units if site else ""),
             "languages": {key: t.name for key, t in tongues().items()},
             "words": FACTOR_WORDS,
         }
@@ -179,7 +179,7 @@ class Context:
     def picture(self, request: Request, drawn: str) -> Response:
         """A picture of its own address, its figures in the visitor's language."""
         site = self._site()
-        mark = mark_of(self.language(request), str(site.units) if site else "")
+        mark = mark_of(self.language(request), site.units if site else "")
         return Response(written_page(drawn, mark), media_type="image/svg+xml")
 
     def own(self, text: str) -> str:

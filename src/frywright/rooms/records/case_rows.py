@@ -122,7 +122,7 @@ def case_line(kitchen: Kitchen, opened: Kept[CaseOpened], closed: bool, tr: Tran
         what=found.what,
         fryer=fryer_name(kitchen, found.fryer),
         product=product_name(kitchen, found.product),
-        found=found_words(found, str(kitchen.site.units), tr),
+        found=found_words(found, kitchen.site.units, tr),
         at=local_time(kitchen, opened.happened_at),
         closed=closed,
     )
