@@ -14,6 +14,25 @@ from frywright.verdicts.place import place_of
 FIXED = ("repeat", "minute", "core_f", "core_c")
 
 
+def _table(text: str, file: str) -> tuple[list[dict[str, str]], str, list[str]]:
+    """Rows of the table, the column of the core and those of scores."""
+    first = text.splitlines()[0] if text.strip() else ""
+    rows = list(csv.DictReader(text.splitlines(), delimiter=max(",;\t", key=first.count)))
+    names = [n.strip() for n in (rows[0].keys() if rows else ())]
+    core = next((n for n in ("core_c", "core_f") if n in names), "")
+    if not rows or "repeat" not in names or "minute" not in names or not core:
+        raise DataError(
+            [
+                Problem(
+                    what="the table lacks repeat, minute and core_f (or core_c)",
+                    remedy="Name the columns in the first line.",
+                    file=file,
+                )
+            ]
+        )
+    return rows, core, [n for n in names if n not in FIXED]
+
+
 def study(
     kitchen: Kitchen,
     text: str,
@@ -27,22 +46,7 @@ def study(
     Raises DataError: columns are missing or a cell is no number; every such line is named.
     Raises InputError: no hot-holding limit is known for the place.
     """
-    first = text.splitlines()[0] if text.strip() else ""
-    separator = max(",;\t", key=first.count)
-    rows = list(csv.DictReader(text.splitlines(), delimiter=separator))
-    names = [n.strip() for n in (rows[0].keys() if rows else ())]
-    core = next((n for n in ("core_c", "core_f") if n in names), "")
-    if not rows or "repeat" not in names or "minute" not in names or not core:
-        raise DataError(
-            [
-                Problem(
-                    what="the table lacks repeat, minute and core_f (or core_c)",
-                    remedy="Name the columns in the first line.",
-                    file=file,
-                )
-            ]
-        )
-    scores = [n for n in names if n not in FIXED]
+    rows, core, scores = _table(text, file)
     number = kitchen.site.number
     problems, readings = [], []
     for line, row in enumerate(rows, start=2):
