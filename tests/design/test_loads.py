@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import replace
 
 import numpy as np
 import pytest
 
+from frywright.design import loads
 from frywright.design.loads import (
+    FEW,
     Loads,
     highest_pressure,
     late_spans,
@@ -29,10 +32,11 @@ from frywright.design.proof import (
     weights_of,
 )
 from frywright.design.proof import loads_of as loads_under
-from frywright.design.search import Goals, Sizer
+from frywright.design.search import WORST, Goals, Sizer
 from frywright.model.errors import InputError
 from frywright.model.fryer import ClockStyle
 from frywright.model.program import LidState, Stage
+from frywright.physics.engine import march
 from frywright.physics.inputs import ROUTINE, SCAN
 from frywright.physics.lift import lift_of
 from frywright.physics.pack import pack
@@ -230,3 +234,19 @@ def test_a_load_that_builds_no_pressure_needs_no_vent(kitchen):
         assert found.earliest_s[k] == pytest.approx(alone.earliest_s, abs=1e-6)
     limit = place_named("us_food_code_2022").cook_limit()
     assert not prove(plan, limit, 1.0, samples=8).full_pressure.any()
+
+
+def test_few_loads_are_asked_for_once_and_without_threads(kitchen, monkeypatch):
+    """A full load that leaves the oil warm is its own answer; threads begin where there is work for them."""
+    old = kitchen.program("bone-in alder").timed()
+    hot = replace(old, stages=(replace(old.stages[0], set_c=182.0), *old.stages[1:]), drain_s=0.0)
+    sizer = Sizer(kitchen, old, place_named("us_food_code_2022").cook_limit(), Goals())
+    marched, begun = [], []
+    monkeypatch.setattr(loads, "march", lambda p, **how: marched.append(len(p.cook)) or march(p, **how))
+    monkeypatch.setattr(loads, "ThreadPoolExecutor", lambda n: begun.append(n) or ThreadPoolExecutor(n))
+    by, oil = sizer.by_load([old, hot])
+    assert [o == WORST["oil_start_k"] for o in oil] == [True, False]
+    assert marched == [2, 5] and not begun, "the full load after a full one of the second program alone"
+    many, left = sizer.by_load([old, hot] * FEW)
+    assert begun and sum(marched[2:]) == 7 * FEW
+    assert np.array_equal(many, np.tile(by, (FEW, 1, 1))) and np.array_equal(left, np.tile(oil, FEW))

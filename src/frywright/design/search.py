@@ -20,7 +20,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from frywright.catalog import load as catalog
-from frywright.design.loads import Loads, Spans, lifts, oils_left_k, spans_of, tracer_margins
+from frywright.design.loads import FEW, Loads, Spans, lifts, oils_left_k, spans_of, tracer_margins
 from frywright.design.proof import FACTORS, base_pieces, close_late, load_fractions
 from frywright.design.shape import COOLEST_C, EDGE_STAGE_S, build, longer
 from frywright.model.errors import Amount, InputError
@@ -220,16 +220,16 @@ class Sizer:
         [K to the set point].
 
         The load before is full; where it leaves the oil lower than the worst corner says, all loads start
-        there.
+        there. Where it does not, it is the full load that is asked for.
         """
-        asked = self._asked(programs)
-        left = self._at(asked, self._rows(np.full(len(programs), len(self.fractions) - 1), None))[1]
+        asked, count = self._asked(programs), len(self.fractions)
+        full, left = self._at(asked, self._rows(np.full(len(programs), count - 1), None))
         oil = np.minimum(WORST["oil_start_k"], left)
-        count = len(self.fractions)
-        load = np.repeat(np.arange(count), len(programs))
-        again = asked.at(np.tile(np.arange(len(programs)), count))
-        found = self._at(again, self._rows(load, np.tile(oil, count)))[0]
-        return found.reshape(count, len(programs), -1).swapaxes(0, 1), oil
+        found = np.tile(full, (count, 1, 1))
+        load, which = np.nonzero((np.arange(count) < count - 1)[:, None] | (oil < WORST["oil_start_k"]))
+        if len(which):
+            found[load, which] = self._at(asked.at(which), self._rows(load, oil[which]))[0]
+        return found.swapaxes(0, 1), oil
 
     def _rows(self, load: NDArray[np.int64], oil_k: Array | None) -> Array:
         rows = np.tile([WORST[name] for name in FACTORS], (len(load), 1))
@@ -372,6 +372,8 @@ class Sizer:
         def told(some: Sequence[FryPlan]) -> list[FryHistory]:
             return histories(some, [Cook(vat=vat(p), pieces=pieces, spans=spans(p)) for p in some])
 
+        if len(plans) <= FEW:  # threads would take longer to begin
+            return [self._candidate(*one) for one in zip(programs, loads_k, told(plans), strict=True)]
         half = (len(plans) + 1) // 2
         with ThreadPoolExecutor(2) as pool:  # the march runs side by side
             found = chain.from_iterable(pool.map(told, (plans[:half], plans[half:])))
