@@ -48,6 +48,12 @@ def test_a_file_without_a_day_waits_and_is_read_once_its_day_is_said(store, kitc
     assert dict(history.unmapped) == {"Strips 3": 13.0, "Mystery box": 4.0}
 
 
+def test_an_order_of_dates_that_is_none_is_refused(store, kitchen):
+    """Before the file is looked at."""
+    with pytest.raises(InputError, match="one of: ymd, dmy, mdy, ydm"):
+        sales.keep_sales(store, kitchen, io.BytesIO(b"Date;Item\n"), "till.csv", "mdd")
+
+
 def test_columns_picked_by_eye_are_kept_and_can_be_picked_again(store, kitchen):
     """A second pick replaces the first; the file counts once."""
     kept, problem = take(store, kitchen, ODD)

@@ -5,10 +5,17 @@ kept.
 from __future__ import annotations
 
 import pytest
+from typer.testing import CliRunner
 
+from frywright.cli.main import app
 from frywright.ledger.facts.oil import MeterChecked, OilDone, OilRefused
+from frywright.model.trade import Trade
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.rooms.standing import oil_limit_here
+from frywright.voice.figures import mark_of, written
+from tests.browsers import browser
+from tests.demo import kitchen_store
+from tests.small import small_kitchen
 
 KEPT = "kept in the records as refused"
 
@@ -22,6 +29,31 @@ def test_the_room_in_both_languages(client):
         assert page.text.count('class="oil"') == 4
     assert client.get("/care", params={"lang": "en"}).text.count("not read") == 4
     assert len(client.get("/care/oil.json").json()["vats"]) == 4
+
+
+@pytest.mark.parametrize(
+    ("units", "language", "says"),
+    [
+        ("us", "en", "estimates count: open 10:30 to 22:00, 1.09 a lb of oil, 0.15 a kWh"),
+        ("metric", "es", "estimaciones: abierto de 10:30 a 22:00, 2.40 por kg de aceite, 0.15 por kWh"),
+    ],
+)
+def test_hours_and_prices_that_nobody_entered_are_said_to_be_estimates(
+    client, tmp_path, units, language, says
+):
+    """On the pages and in the terminal, wherever money or hours of them stand; not where a day is entered."""
+    day = '[day]\nzone = "UTC"\n\n'
+    text = small_kitchen("uk", units=units, language=language).replace(day, "")
+    (tmp_path / "k.toml").write_text(text, "utf-8")
+    store = kitchen_store(tmp_path / "k.db", text)
+    assert (Trade().oil_kg_money, Trade().kwh_money) == (2.4, 0.15)
+    pages = browser(store)
+    for path in ("/care", "/care/energy"):
+        assert written(says, mark_of(language, units)) in pages.get(path).text
+        assert says[:15] not in client.get(path).text
+    for words in (("oil", "outlook"), ("care", "power")):
+        assert says in CliRunner().invoke(app, [*words, "--store", str(tmp_path / "k.toml")]).output
+    store.close()
 
 
 def test_the_meter_is_checked_on_its_page(client, store):

@@ -213,7 +213,7 @@ def power(
     from frywright.model.business_day import day_typed
     from frywright.rooms.day.day import bench_for, morning
     from frywright.rooms.day.power import FryerDay, energy_view, full_load_rows
-    from frywright.rooms.standing import stopped
+    from frywright.rooms.standing import assumed_day, stopped
 
     opened, kitchen = shop.both
     day = day_typed(date, "--date") if date else None
@@ -223,6 +223,10 @@ def power(
         return
     if view.problem:
         typer.echo(view.problem)
+    if not view.planned:
+        shop.say("No plan of this day: opening hours are taken, and every fryer runs through.")
+    if assumed := assumed_day(kitchen, shop.tr):
+        typer.echo(assumed)
     for row in view.rows:
         if not isinstance(row, FryerDay):
             shop.say("{name}: stays off.", row)

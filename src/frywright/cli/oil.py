@@ -103,6 +103,7 @@ def outlook(shop: Shop, vat: str = typer.Argument("", help="Fryer; without it al
     from frywright.rooms.care.oil_money import changes_view
     from frywright.rooms.care.oil_state import vat_states
     from frywright.rooms.care.vat import vat_view
+    from frywright.rooms.standing import assumed_day
 
     opened, kitchen = shop.both
     keys = [vat] if vat else [f.key for f in kitchen.fryers]
@@ -136,6 +137,8 @@ def outlook(shop: Shop, vat: str = typer.Argument("", help="Fryer; without it al
             )
         for move in buys.moves:
             typer.echo(f"  {move.text}")
+    if assumed := assumed_day(kitchen, shop.tr):
+        typer.echo(assumed)
 
 
 @command(app, engine=True)
@@ -155,6 +158,7 @@ def cost(
     from frywright.model.business_day import usual_trade
     from frywright.model.units import BARE, UNITS
     from frywright.rooms.care.oil_money import cost_view, rates_of
+    from frywright.rooms.standing import assumed_day
 
     opened, kitchen = shop.both
     rates = rates_of(usual_trade(kitchen))
@@ -190,6 +194,8 @@ def cost(
         )
     for cause in view.causes:
         typer.echo(f"  {cause}")
+    if assumed := assumed_day(kitchen, shop.tr):
+        typer.echo(assumed)
 
 
 @command(app, engine=True)

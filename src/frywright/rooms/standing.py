@@ -23,7 +23,7 @@ from frywright.model.errors import Phrase
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
 from frywright.model.tongues import Translate
-from frywright.model.units import clock
+from frywright.model.units import BARE, UNITS, clock, to_inside
 from frywright.rooms.kitchen import judged_on
 from frywright.trial.machine import settings_of
 from frywright.trial.naming import away_words
@@ -210,6 +210,23 @@ def place_here(store: Store, kitchen: Kitchen, day: dt.date | None = None) -> Pl
     ages = {key: fact.years_count for key, fact in said.items() if fact.years_count is not None}
     holds = next((fact.hold_c for fact in said.values() if fact.hold_c is not None), None)
     return replace(place_of(there), said_years=ages, said_hold_c=holds)
+
+
+def assumed_day(kitchen: Kitchen, tr: Translate = str) -> str:
+    """What counts as hours and prices where the kitchen has entered none; empty where it has."""
+    if kitchen.trade is not None:
+        return ""
+    usual, unit = usual_trade(kitchen), BARE[str(kitchen.site.units)]["mass"]
+    return tr(
+        "No hours and prices are entered. Until they are, these estimates count: open {opens} to {closes},"
+        " {oil} a {unit} of oil, {power} a kWh."
+    ).format(
+        opens=usual.opens,
+        closes=usual.closes,
+        oil=f"{usual.oil_kg_money * to_inside(1.0, unit):.2f}",
+        unit=UNITS[unit].sign,
+        power=f"{usual.kwh_money:.2f}",
+    )
 
 
 def fryer_name(kitchen: Kitchen, key: str | None) -> str:

@@ -18,7 +18,7 @@ from frywright.ledger.facts.day import BoardTap, ItemMapped, PostedLine, SalesPo
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.store import Store
 from frywright.model.business_day import business_time, trade_of
-from frywright.model.errors import DataError, InputError
+from frywright.model.errors import DataError, InputError, one_of
 from frywright.model.kitchen import Kitchen
 from frywright.model.trade import MenuItem, Part, Trade, plain
 from frywright.plan.sales import STEP_S, History, Sales, SoldLine, pieces, read_sales
@@ -26,6 +26,7 @@ from frywright.plan.till import Picks, Preview, preview, readable
 from frywright.rooms.clock import now
 from frywright.rooms.files import keep_file
 from frywright.rooms.hall import in_turn, write
+from frywright.tables.moments import ORDERS
 
 MOST_BYTES, MOST_LINES = 32 * 1024 * 1024, 500
 """Largest export, and most lines of one post (own choice)."""
@@ -59,6 +60,8 @@ def keep_sales(
     Dates that can be read in two orders are read as the place writes them. Raises DataError: a file that
     cannot be read as it is.
     """
+    if order:
+        one_of(ORDERS, order, "order")
     data = stream.read(MOST_BYTES + 1)
     if len(data) > MOST_BYTES:
         raise InputError("file", name[:80], "at most {most} MB", most=MOST_BYTES >> 20)

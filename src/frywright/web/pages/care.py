@@ -29,7 +29,7 @@ from frywright.rooms.care.oil_picture import oil_pictures
 from frywright.rooms.care.oil_state import VatState, vat_states
 from frywright.rooms.clock import now
 from frywright.rooms.day import power
-from frywright.rooms.standing import oil_limit_here, stopped
+from frywright.rooms.standing import assumed_day, oil_limit_here, stopped
 from frywright.voice.tongue import translator
 from frywright.web.app import Context
 from frywright.web.pages.now import Due, due_views
@@ -78,6 +78,7 @@ def _shown(
         vats=vats,
         fills=fills,
         buys={key: money.changes_view(kitchen, states, key, tr) for key in keys},
+        assumed=assumed_day(kitchen, tr),
         pictures=pictures,
         recent=recent,
         due=_due(context, request, kitchen, states) + _doubts(fills.values(), meter["ask"], tr),
@@ -293,6 +294,7 @@ def _add_energy(routes: Routes, context: Context) -> None:
             view=view,
             date=date,
             problem=problem,
+            assumed=assumed_day(kitchen, context.tr(request)),
             loads=power.full_load_rows(kitchen),
         )
 
