@@ -19,10 +19,12 @@ from frywright.client.http import Client
 from frywright.client.replicate import replicate
 from frywright.ledger.anchors import anchored, read_anchors
 from frywright.ledger.attachments import attachments_of
+from frywright.ledger.backup import backup, restore
 from frywright.ledger.export import as_row
 from frywright.ledger.facts.cook import ProgramSaved
 from frywright.ledger.facts.fleet import ForkSeen
 from frywright.ledger.facts.probing import LogKept
+from frywright.ledger.store import Store
 from frywright.model.entry import GENESIS, chain_hash
 from frywright.model.errors import AccessError, InputError, RecordError
 from frywright.rooms.clock import now
@@ -196,6 +198,29 @@ def test_a_file_under_another_name_is_refused_and_harms_none(office, pages, site
     ):
         Line(pages, token).send(f"sync/files/{'0' * 64}", stream)
     same(office, key, site)
+
+
+@pytest.mark.parametrize("named", ["", "../" * 8 + "etc/passwd"])
+def test_what_a_site_has_not_sent_keeps_nobody_from_a_backup(office, pages, site, tmp_path, named):
+    """A line that broke before the files, or a site that means harm; after a restore it sends them."""
+    key, token = await_kitchen(office, "East Gate", "Ana Vale")
+    filled(site, 1)
+    if named:
+        write(site, LogKept(name="x.csv", sha256=named, size_bytes=1))
+    rows = [as_row(item) for item in site.entries()]
+    Line(pages, token).write("sync/entries", {"rows": rows})
+    assert backup(office, tmp_path / "b.zip").files_count == 0
+    again = Store.file(tmp_path / "again.db", now)
+    restore(tmp_path / "b.zip", again)
+    assert again.at(key).verify() == site.verify()
+    if not named:
+        replicate(site, Line(pages, token))
+        assert backup(office, tmp_path / "c.zip").files_count == 1
+    filled(office, 1, "own")
+    next(attachments_of(office).folder.glob(next(iter(office.facts(LogKept))).fact.sha256)).unlink()
+    with pytest.raises(RecordError, match="is lost"):  # what it named itself
+        backup(office, tmp_path / "d.zip")
+    again.close()
 
 
 def test_a_token_opens_its_own_record_only(office, pages, site):

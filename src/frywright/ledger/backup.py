@@ -21,7 +21,7 @@ from pathlib import Path
 from typing import Any, BinaryIO
 
 from frywright.ledger.attachments import Attachments, sync_folder
-from frywright.ledger.checking import lost_originals, originals
+from frywright.ledger.checking import copies, lost_originals, originals
 from frywright.ledger.dropped import Walk
 from frywright.ledger.export import json_lines
 from frywright.ledger.names import Person, keep_people, people_kept, read_person
@@ -86,7 +86,8 @@ def backup(store: Store, out: Path, progress: Callable[[int], None] = lambda n: 
                 with archive.open(_lines_of(site), "w", force_zip64=True) as stream:
                     items = _until(store.at(site).entries(), end.number, progress)
                     json_lines(items, _Text(stream))  # type: ignore[arg-type]
-            named = {name for site, end in ends.items() for name in originals(store.at(site), end.number)}
+            own = {site: end for site, end in ends.items() if site not in copies(store)}
+            named = {name for site, end in own.items() for name in originals(store.at(site), end.number)}
             there = files.folder.iterdir() if files.folder.exists() else ()
             names = sorted({*named, *(p.name for p in there if len(p.name) == 64)})
             for name in names:
@@ -216,7 +217,8 @@ def restore(path: Path, store: Store) -> Manifest:
                 count = _add(there, read_lines(stream))
             if there.last() != end:
                 raise _other_end(count, end.number)
-    lost = {k: v for site in told.ends for k, v in lost_originals(store.at(site), read=True).items()}
+    own = set(told.ends) - copies(store)
+    lost = {k: v for site in own for k, v in lost_originals(store.at(site), read=True).items()}
     if lost:
         raise RecordError(
             "Every entry is restored. Original files that they name and that are not in the"

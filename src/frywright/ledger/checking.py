@@ -15,6 +15,7 @@ from frywright.ledger.attachments import attachments_of
 from frywright.ledger.facts.care import CardSigned, CardWritten, PlateTyped, ReportAttached
 from frywright.ledger.facts.day import FilesDropped, SalesRead, SalesWaiting
 from frywright.ledger.facts.fact import Fact, Kept
+from frywright.ledger.facts.fleet import KitchenOpened
 from frywright.ledger.facts.people import AccountChanged, NameRemoved, SignedIn, SignedOut
 from frywright.ledger.facts.probing import LogKept
 from frywright.ledger.names import people_kept
@@ -114,6 +115,11 @@ def set_backs(store: Store) -> tuple[SetBack, ...]:
                     SetBack(number=row.number, last_number=row.number, recorded_at=at, before_at=before)
                 )
     return tuple(found)
+
+
+def copies(store: Store) -> frozenset[str]:
+    """Keys of kitchens that keep their own record elsewhere and send it here."""
+    return frozenset(e.fact.key for e in store.home.facts(KitchenOpened) if e.fact.sent_here)
 
 
 def originals(store: Store, until: int | None = None) -> dict[str, int]:

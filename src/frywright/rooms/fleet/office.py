@@ -6,11 +6,11 @@ import datetime as dt
 from collections.abc import Sequence
 
 from frywright.ledger.anchors import compare, read_anchors
+from frywright.ledger.checking import copies
 from frywright.ledger.facts.fact import Kept
 from frywright.ledger.facts.fleet import (
     AnchorKept,
     ForkSeen,
-    KitchenOpened,
     ProgramReleased,
     ReleaseArrived,
     WaveTold,
@@ -28,7 +28,7 @@ ANCHOR_EVERY = dt.timedelta(hours=12)
 
 def sender(store: Store, key: str) -> str:
     """The kitchen a token sends for. Raises AccessError: no kitchen here waits for a record of that name."""
-    if not any(e.fact.key == key and e.fact.sent_here for e in store.home.facts(KitchenOpened)):
+    if key not in copies(store):
         raise AccessError("No kitchen here waits for a record from {name}.", name=key)
     return key
 
@@ -51,8 +51,7 @@ def followed(store: Store, key: str = "") -> dict[str, Followed]:
     """Empty in the copies here, of one site or of all, what their own records say was dropped there. It is
     done as the entry that says so arrives; what is left is of a server that may not, on PostgreSQL.
     """
-    sent = [e.fact.key for e in store.home.facts(KitchenOpened) if e.fact.sent_here]
-    return {one: follow_all(store, one, now()) for one in sent if key in ("", one)}
+    return {one: follow_all(store, one, now()) for one in sorted(copies(store)) if key in ("", one)}
 
 
 def _as_anchored(store: Store, key: str, items: Sequence[Recorded]) -> None:
