@@ -63,6 +63,20 @@ def test_a_seed_below_nothing_is_refused(said, typed, option):
     assert f"{option} is -1; it must be 0 or more." in said(*typed, f"{option}=-1", code=2)
 
 
+@pytest.mark.parametrize(
+    ("typed", "pause"),
+    [
+        (("day", "watch", "."), "--every-s"),
+        (("fleet", "sync", "https://office.example", "--token-file", "none"), "--every"),
+        (("cook", "live", "--source", "file:none.csv"), "--seconds"),
+    ],
+)
+@pytest.mark.parametrize("seconds", ["nan", "-1", "inf"])
+def test_a_pause_that_is_none_is_refused(said, typed, pause, seconds):
+    """Before anything is read."""
+    assert f"{pause} is {seconds}; it must be 0 to 86400." in said(*typed, f"{pause}={seconds}", code=2)
+
+
 def test_more_loads_than_memory_are_refused(said):
     """Before any is drawn."""
     asked = ("cook", "prove", "s.db", "--program", "wedges cedar", "--samples")

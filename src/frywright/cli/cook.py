@@ -368,6 +368,7 @@ def live(
     from frywright.client.http import Client
     from frywright.client.sources import open_source
 
+    shop.pause(seconds, "--seconds")
     stop = threading.Event()
     forward = Forward(Client(address=to, token=token, timeout_s=5.0)) if to else None
     take = forward.take if forward is not None else lambda name, samples: _print_samples(shop, name, samples)

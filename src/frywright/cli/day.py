@@ -100,6 +100,7 @@ def watch(
     from frywright.rooms.day.folder import Watched
 
     opened, kitchen = shop.both
+    shop.pause(every_s, "--every-s")
     watched = Watched(opened, kitchen, folder, shop.tr)
     while True:
         for name, problem in watched.look(settled=once):

@@ -281,6 +281,7 @@ def sync(
     from frywright.model.errors import AccessError, RecordError
     from frywright.voice.tongue import explain
 
+    shop.pause(every, "--every")
     client = Client(address=office, token=read_words(token_file, "--token-file").strip())
     while True:
         try:

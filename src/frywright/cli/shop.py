@@ -201,6 +201,12 @@ class Shop:
             raise InputError(name, number, "0 or more")
         return number
 
+    def pause(self, seconds: float, name: str) -> float:
+        """Seconds to wait as typed. Raises InputError: less than none, more than a day, or no number."""
+        if not 0.0 <= seconds <= 86_400.0:
+            raise InputError(name, f"{seconds:g}", "0 to {most}", most=86_400)
+        return seconds
+
     def confirm(self, second: str) -> None:
         """Let the second of two people confirm here with a PIN or password of their own, where the store has
         accounts. Asked before the act, so that nobody waits for the record meanwhile.
