@@ -24,6 +24,7 @@ TEMPLATES: dict[str, tuple[int | str, ...]] = {
     "problem": (2, 3),
     "by_name": (1,),
     "given_words": (2, "wanted"),
+    "another": (2,),
     **{
         name: (0,)
         for name, kind in vars(errors).items()

@@ -6,7 +6,7 @@ from itertools import pairwise
 
 import pytest
 
-from frywright.model.roles import QUALIFIED, RIGHTS, SIGNERS, may_sign
+from frywright.model.roles import QUALIFIED, RIGHTS, SIGNERS, may_sign, same_person
 
 ORDER = tuple(SIGNERS)
 
@@ -32,3 +32,20 @@ def test_accounts_and_signatures_meet_in_one_list():
     assert [may_sign(r, "technician") for r in QUALIFIED] == [True, True]
     assert not may_sign("lead", "technician")
     assert not may_sign("technician", "licensed")
+
+
+@pytest.mark.parametrize(
+    ("one", "other", "same"),
+    [
+        ("Ana Lund", "ana  LUND", True),
+        ("Ana Lund", "Ana\u00a0Lund ", True),
+        ("José", "Jose\u0301", True),
+        ("Ana", "Ａna", True),
+        ("STRASSE", "Straße", True),
+        ("Ana Lund", "Ana Lunt", False),
+        ("Ana Lund", "Lund Ana", False),
+    ],
+)
+def test_one_person_under_two_spellings_is_not_two(one, other, same):
+    """Where two people must sign, letters large or small, blanks and composed letters make nobody else."""
+    assert same_person(one, other) is same

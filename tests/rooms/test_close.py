@@ -87,8 +87,9 @@ def test_no_oil_before_two_people_signed_dry(store, kitchen):
         with pytest.raises(InputError):
             sign(store, kitchen, "dogwood", "cool", value=hot)
     sign(store, kitchen, "dogwood", "cool", value="110")
-    with pytest.raises(InputError, match="another person"):
-        sign(store, kitchen, "dogwood", "drain", 22.2, second="Ana Lund")
+    for same in ("Ana Lund", "ana  LUND", "Ana\u00a0Lund"):
+        with pytest.raises(InputError, match="another person"):
+            sign(store, kitchen, "dogwood", "drain", 22.2, second=same)
     sign(store, kitchen, "dogwood", "drain", 22.2)
     with pytest.raises(InputError, match="takes 20 min or more"):
         sign(store, kitchen, "dogwood", "boil", 22.5)

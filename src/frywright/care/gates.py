@@ -11,7 +11,7 @@ from functools import cache
 from frywright.catalog import load as catalog
 from frywright.model.errors import InputError, several
 from frywright.model.fryer import Fryer
-from frywright.model.roles import SIGNERS, may_sign
+from frywright.model.roles import SIGNERS, may_sign, same_person
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -101,9 +101,7 @@ def check(step: Step, done: Collection[str], signed: Signed) -> tuple[str, ...]:
         )
     if len(signed.who.strip()) < 2:
         raise InputError("who", repr(signed.who), "the name of the person who did it", where=step.title)
-    if step.people_count > 1 and (
-        len(signed.second.strip()) < 2 or signed.second.strip().lower() == signed.who.strip().lower()
-    ):
+    if step.people_count > 1 and (len(signed.second.strip()) < 2 or same_person(signed.who, signed.second)):
         raise InputError("second", repr(signed.second), "another person, who looked too", where=step.title)
     if step.who == "licensed" and len(signed.note.strip()) < 4:
         raise InputError("note", repr(signed.note), "the licence, report or tag number", where=step.title)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import unicodedata
+
 SIGNERS = {
     "crew": "trained crew, age rules apply",
     "lead": "shift lead",
@@ -38,6 +40,21 @@ CLAIMS = {
     "auditor": (),
 }
 """As what each account may sign; a contractor's work is entered by who may change machines."""
+
+
+def plain_name(name: str) -> str:
+    """A name as it is kept: composed letters, single spaces."""
+    return " ".join(unicodedata.normalize("NFC", name).split())
+
+
+def folded(name: str) -> str:
+    """What two names that people take for the same have in common."""
+    return unicodedata.normalize("NFKC", plain_name(name)).casefold()
+
+
+def same_person(one: str, other: str) -> bool:
+    """Whether people take two names for the same: letters large or small, blanks between them."""
+    return folded(one) == folded(other)
 
 
 def may_claim(account: str, role: str) -> bool:

@@ -14,6 +14,7 @@ from frywright.ledger.names import without_names
 from frywright.ledger.store import Store
 from frywright.model.entry import Entry
 from frywright.model.errors import InputError
+from frywright.model.roles import same_person
 from frywright.rooms.clock import here, now
 
 AUTHOR = "unnamed on this machine"
@@ -42,7 +43,7 @@ def confirmed(second: str, field: str = "second") -> None:
     Raises InputError: nobody of that name did.
     """
     known = here().second
-    if known is not None and " ".join(second.split()).casefold() != known.casefold():
+    if known is not None and not same_person(second, known):
         raise InputError(
             field, repr(second), "confirmed here by that person, with a PIN or password of their own"
         )
@@ -65,6 +66,13 @@ def given_words(text: str, name: str = "reason", wanted: str = "why, in words", 
     if len(text.strip()) < SHORTEST_REASON:
         raise InputError(name, repr(text), wanted, where=where)
     return text.strip()
+
+
+def another(who: str, second: str, wanted: str, *, where: str = "") -> None:
+    """The second of two people, confirmed as by :func:`confirmed`. Raises InputError: it is nobody else."""
+    if len(second.strip()) < 2 or same_person(who, second):
+        raise InputError("second", repr(second), wanted, where=where)
+    confirmed(second)
 
 
 def write(

@@ -15,7 +15,7 @@ from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
 from frywright.model.units import is_count
 from frywright.rooms.clock import now
-from frywright.rooms.hall import by_name, confirmed, given_words, in_turn, typed, write
+from frywright.rooms.hall import another, by_name, given_words, in_turn, typed, write
 from frywright.rooms.kitchen import judged_at
 from frywright.rooms.standing import place_here
 from frywright.rooms.thermometers import check_valid, corrected_c
@@ -168,9 +168,7 @@ def mend_reading(
     )
     level = level_of(kitchen, old.fact.product or "", old.happened_at)
     if level is not None and old.fact.judged_c < level <= made.judged_c:
-        if len(second) < 2 or second.casefold() == who.casefold():
-            raise InputError("second", repr(second), "somebody else who saw the thermometer too")
-        confirmed(second)
+        another(who, second, "somebody else who saw the thermometer too")
     kept = write(store, made, old.happened_at, replaces=number)
     known = any(e.fact.reading_number == number for e in store.facts(CaseOpened, after=number))
     return kept, None if known else _case_of(store, kept, level)

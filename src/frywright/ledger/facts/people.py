@@ -9,6 +9,7 @@ from typing import Any, ClassVar, Literal
 
 from frywright.ledger.facts.fact import Fact
 from frywright.model.entry import Recorded
+from frywright.model.roles import folded
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -180,11 +181,11 @@ def as_shown(item: Recorded) -> dict[str, Any]:
 
 def about_person(item: Recorded, name: str) -> bool:
     """Whether somebody wrote an entry or stands in it by name."""
-    return _named([item.entry.author, item.entry.payload], name)
+    return _named([item.entry.author, item.entry.payload], folded(name))
 
 
 def _named(value: Any, name: str) -> bool:
     if isinstance(value, str):
-        return " ".join(value.split()).casefold() == " ".join(name.split()).casefold()
+        return folded(value) == name
     parts = value.values() if isinstance(value, Mapping) else value if isinstance(value, list | tuple) else ()
     return any(_named(part, name) for part in parts)

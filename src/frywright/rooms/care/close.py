@@ -28,7 +28,7 @@ from frywright.rooms.care.upkeep import care_rows, today_of
 from frywright.rooms.care.vat import check_likely, keep_refused, oil_fact, vat_view
 from frywright.rooms.care.waits import Told, check_cooled, opens_at
 from frywright.rooms.clock import now
-from frywright.rooms.hall import by_name, confirmed, typed, write
+from frywright.rooms.hall import another, by_name, typed, write
 from frywright.rooms.standing import closed_steps, stopped, taps_since
 
 PLANS = {
@@ -131,13 +131,6 @@ def _steps(fryer: Fryer, plan: str) -> tuple[Mapping[str, Any], ...]:
     return tuple({**s, "needs": [n for n in s["needs"] if n in keys]} for s in steps)
 
 
-def _two_people(who: str, second: str, title: str) -> None:
-    """Refuse a step for two where nobody else did it or looked too, and confirmed that."""
-    if len(second) < 2 or second.lower() == who.lower():
-        raise InputError("second", repr(second), "another person, who did it or looked too", where=title)
-    confirmed(second)
-
-
 def sign_close(
     store: Store, kitchen: Kitchen, values: Mapping[str, Any], at: dt.datetime | None = None
 ) -> Kept[CloseStepSigned]:
@@ -171,7 +164,7 @@ def sign_close(
     if key == "heat_off":
         _no_load_in(store, mine.fryer, day)
     if step.get("people", 1) > 1:
-        _two_people(who, second, step["title"])
+        another(who, second, "another person, who did it or looked too", where=step["title"])
     value = _value(kitchen, step, typed(values, "value"))
     if step.get("asks") == "oil_temp":
         check_cooled(

@@ -18,6 +18,7 @@ from frywright.model.business_day import local_time
 from frywright.model.errors import FrywrightError, InputError, Phrase, one_of
 from frywright.model.findings import say
 from frywright.model.kitchen import Kitchen
+from frywright.model.roles import same_person
 from frywright.model.tongues import Translate, tongues
 from frywright.model.units import is_count, suffix_of, to_people
 from frywright.paper.paper import PAPER, pdf, picture_type
@@ -209,7 +210,7 @@ def sign_card(
             "fryer", fryer.name, "a pressure fryer: an open one has no lid seal", where=card.title
         )
     who, second, note = (typed(values, n) for n in ("who", "second", "note"))
-    if len(who) < 2 or len(second) < 2 or who.lower() == second.lower():
+    if len(who) < 2 or len(second) < 2 or same_person(who, second):
         raise InputError(
             "people",
             Phrase("{one} and {other}", {"one": who or "nobody", "other": second or "nobody"}),

@@ -24,7 +24,7 @@ from frywright.model.findings import Outcome, say
 from frywright.model.fryer import Fryer
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
-from frywright.model.roles import SIGNERS
+from frywright.model.roles import SIGNERS, same_person
 from frywright.model.tongues import Translate
 from frywright.model.units import clock, show
 from frywright.paper.paper import PAPER, Section, pdf, section
@@ -91,7 +91,7 @@ def sign_skill(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kep
     if person is None:
         raise InputError("person", repr(who), "one who is on the list: add the person first")
     one_of(known, key, "skill")
-    if len(seen) < 2 or seen.lower() == who.lower():
+    if len(seen) < 2 or same_person(seen, who):
         raise InputError("observed_by", repr(seen), "another person, who saw it done")
     date = day_typed(str(values.get("date", "") or "") or today.isoformat(), "date")
     if date > today:

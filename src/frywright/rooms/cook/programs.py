@@ -20,6 +20,7 @@ from frywright.ledger.store import Store
 from frywright.model.errors import InputError, Phrase, RecordError
 from frywright.model.kitchen import Kitchen
 from frywright.model.program import Program
+from frywright.model.roles import same_person
 from frywright.model.tongues import Translate
 from frywright.rooms.cook.compare import ReadBack
 from frywright.rooms.cook.life import version_of
@@ -161,7 +162,7 @@ def record_readback(
 ) -> Kept[ReadBackTaken]:
     """Keep a read-back: who read, who checked, what was found. Raises InputError: they are not two people."""
     reader, checker = (p.strip() for p in people)
-    if not reader or not checker or reader.lower() == checker.lower():
+    if not reader or not checker or same_person(reader, checker):
         raise InputError(
             "people",
             Phrase("{one} and {other}", {"one": reader or "nobody", "other": checker or "nobody"}),

@@ -19,10 +19,10 @@ from frywright.ledger.accounts import Account, Accounts, Device, Session, digest
 from frywright.ledger.facts.people import AccountChanged, SignedIn, SignedOut, SignInsRefused
 from frywright.ledger.store import Store
 from frywright.model.errors import AccessError, InputError, Phrase, one_of
-from frywright.model.roles import ALL_RIGHTS, RIGHTS, SITE
+from frywright.model.roles import ALL_RIGHTS, RIGHTS, SITE, folded, plain_name
 from frywright.rooms.clock import acting, here, now
 from frywright.rooms.hall import given_words, in_turn, write
-from frywright.rooms.records.tries import FREE_TRIES, Tries, folded, looks, plain
+from frywright.rooms.records.tries import FREE_TRIES, Tries, looks
 
 LEAST_PASSWORD, MOST_PASSWORD, LEAST_PIN = 10, 200, 4
 ALIKE = {"LATIN", "CYRILLIC", "GREEK"}
@@ -102,10 +102,10 @@ def add_account(store: Store, name: str, role: str, password: str, pin: str = ""
     """Add an account; the first must be an owner's. Raises InputError: a name taken or too short, an unknown
     role, a short password or PIN, or a first account that is no owner.
     """
-    _check_new(store, plain(name), role)
+    _check_new(store, plain_name(name), role)
     _check_secrets(password, pin)
     secrets = _hashes(password, pin)  # it takes its time: no other writer waits for it
-    return _added(store, plain(name), role, secrets, by)
+    return _added(store, plain_name(name), role, secrets, by)
 
 
 @in_turn
@@ -146,12 +146,12 @@ def first_owner(store: Store, name: str, password: str, pin: str = "") -> Accoun
     Raises InputError: as :func:`add_account`.
     """
     not_owned(store)
-    _check_new(store, plain(name), "owner")
+    _check_new(store, plain_name(name), "owner")
     _check_secrets(password, pin)
     secrets = _hashes(password, pin)
     with store.writing():
         not_owned(store)  # somebody may have been quicker
-        return _added(store, plain(name), "owner", secrets, "")
+        return _added(store, plain_name(name), "owner", secrets, "")
 
 
 def not_owned(store: Store) -> None:
@@ -264,7 +264,7 @@ def sign_in(
     wait = max(tries.wait_s(*one, moment) for one in counted)
     if wait > 0:
         raise InputError("sign-in", "too many wrong tries", "tried again in {seconds} s", seconds=ceil(wait))
-    account = accounts.account(name.strip()) or accounts.account(plain(name))
+    account = accounts.account(name.strip()) or accounts.account(plain_name(name))
     by_password = fits(account.password_hash if account else "", secret)
     by_pin = (
         not by_password
@@ -361,7 +361,7 @@ def add_device(store: Store, name: str, role: str, by: str) -> str:
     """A shared tablet or a program that uses the interface; its token, told once. Raises InputError: no name,
     or rights no device may have.
     """
-    name = plain(name)
+    name = plain_name(name)
     _check_name(name)
     if _taken(Accounts(store), name):
         raise InputError("name", repr(name), "one that is not taken")

@@ -13,9 +13,9 @@ from frywright.ledger.private import Private
 from frywright.ledger.store import Store
 from frywright.model.entry import Recorded, stamp
 from frywright.model.errors import InputError
+from frywright.model.roles import folded, same_person
 from frywright.model.tongues import Translate
 from frywright.rooms.hall import given_words, in_turn, write
-from frywright.rooms.records.tries import folded
 
 INSTEAD = "person removed on {date} ({mark})"
 BEYOND = (
@@ -52,8 +52,7 @@ def _birthday(store: Store, item: Recorded, name: str) -> dict[str, str]:
     if item.entry.kind != PersonListed.KIND:
         return {}
     fact = kept(item, PersonListed).fact
-    mine = " ".join(fact.name.split()).casefold() == " ".join(name.split()).casefold()
-    return {"born": Private(store).value(fact.born_ref or "")} if mine else {}
+    return {"born": Private(store).value(fact.born_ref or "")} if same_person(fact.name, name) else {}
 
 
 @in_turn

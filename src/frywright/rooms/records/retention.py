@@ -18,7 +18,7 @@ from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.units import is_count
 from frywright.rooms.clock import now
-from frywright.rooms.hall import confirmed, given_words, in_turn, write
+from frywright.rooms.hall import another, given_words, in_turn, write
 from frywright.rooms.records.open_cases import still_open
 
 LEAST_YEARS, MOST_YEARS = 2, 30
@@ -95,9 +95,7 @@ def agreed(store: Store, values: Mapping[str, Any]) -> Agreed:
     if still_open(store):
         raise InputError("case", "open", "closed first: its records may be asked for")
     given_words(reason)
-    if len(second) < 2 or second.casefold() == who.casefold():
-        raise InputError("second", repr(second), "another person")
-    confirmed(second)
+    another(who, second, "another person")
     return Agreed(years=int(years), who=who, second=second, reason=reason[:200])
 
 

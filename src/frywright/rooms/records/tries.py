@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import datetime as dt
-import unicodedata
+
+from frywright.model.roles import folded
 
 FREE_TRIES, FIRST_WAIT_S, LONGEST_WAIT_S = 5, 30.0, 900.0
 """Wrong tries before a wait, the first wait, and the longest; each further try doubles it (project's own
@@ -17,16 +18,6 @@ ANYWHERE = "anywhere"
 """Place that stands for all where a name never signed in: many addresses that share the guessing of one."""
 MOST_KNOWN = 10_000
 TOLD_EVERY = dt.timedelta(hours=1)
-
-
-def plain(name: str) -> str:
-    """A name as it is kept: composed letters, single spaces."""
-    return " ".join(unicodedata.normalize("NFC", name).split())
-
-
-def folded(name: str) -> str:
-    """What two names that people take for the same have in common."""
-    return unicodedata.normalize("NFKC", plain(name)).casefold()
 
 
 LOOKS = str.maketrans("авекмнорстухіјѕһӏԁԛԝαβεηικμνορτυχil1|0", "abekmhopctyxljshldqwabehlkmnoptyxllllo")
