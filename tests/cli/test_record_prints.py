@@ -74,7 +74,7 @@ def test_an_account_nobody_made_is_told_with_its_name(run, place):
         kept = add_account(store, "Ana Vale", "owner", SECRET)
         Accounts(store).keep(replace(kept, role="crew"))
     said = run("records", "verify", place, code=5)
-    assert "Accounts, devices or sessions are not as the chain tells of them: Ana Vale" in said
+    assert "Accounts, devices or sessions are not as the chain says: Ana Vale" in said
 
 
 def test_an_anchor_kept_elsewhere_is_compared(run, place, tmp_path):

@@ -52,6 +52,7 @@ PURE_NUMBERS |= {
     "gauge",
     "core",
     "surface",
+    "crust",
     "set",
     "values",
     "cores",

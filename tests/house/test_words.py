@@ -202,7 +202,9 @@ def test_every_sentence_of_a_note_is_translated(language):
     assert sorted(text for text in found if not known.get(text)) == []
 
 
-DIALECT = re.compile(r"\b(reckon\w*|told|speaks? (of|against)|held)\b", re.IGNORECASE)
+DIALECT = re.compile(
+    r"\b(reckon\w*|told|speaks? (of|against)|held|tells? (of|no|a step|the board|the lift))\b", re.IGNORECASE
+)
 NOT_DIALECT = re.compile(
     r"told apart|hand-held|oil held at|the shelf held|having been told|were told but never|^held$"
     r"|what is held is served|discarded or held|^held, discarded|decision=held"
@@ -242,7 +244,7 @@ VERBS = set(
         r"\w+",
         "breaks changes collects counts does draws drains ends fails falls fits has holds is its judges lacks"
         " less loses moves needs overlaps passes pays peaks pushes reaches reads rises runs says shares"
-        " simmers starts stays takes tells this waits was",
+        " sends simmers starts stays takes tells this waits was",
     )
 )
 NEVER_ONE = {

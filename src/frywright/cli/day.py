@@ -343,7 +343,7 @@ def board(
     date: str = typer.Option("", "--date", help="Business day of a practice board."),
     practice: int = typer.Option(None, help="Seed of a practice day with invented guests."),
     tell: str = typer.Option(
-        "", help="Tell the board first: drop, lift, filter, down, up, sold, count or discard."
+        "", help="Enter on the board first: drop, lift, filter, down, up, sold, count or discard."
     ),
     fryer: str = typer.Option("", help="Fryer it is about."),
     product: str = typer.Option("", help="Product it is about."),
@@ -352,7 +352,7 @@ def board(
     play: bool = typer.Option(False, help="Play a practice day to its end, following the advice."),
     down: str = typer.Option("", help="While playing: fryer@time that fails, such as birch@17:40."),
 ) -> None:
-    """What to drop now; or tell the board something; or play a practice day."""
+    "What to drop now; or enter something on the board; or play a practice day."
     from frywright.model.business_day import business_time
     from frywright.model.errors import InputError
     from frywright.model.trade import time_of_day_s

@@ -57,6 +57,7 @@ def drop_entries(
     """Empty entries whose time is over. Number, moment and hash stay: the chain stays whole."""
     from frywright.ledger.terms import TERMS
     from frywright.rooms.records import dropping
+    from frywright.rooms.records.kinds import kind_word
 
     if not term:
         rows = [{"key": t.key, "name": t.name, "least": t.least_years, "source": t.source} for t in TERMS]
@@ -75,7 +76,7 @@ def drop_entries(
     if shop.json({**row, "kinds": dict(found.kinds), "dropped": really}):
         return
     for kind, count in found.kinds:
-        typer.echo(f"  {count:>8} {shop.tr(kind)}")
+        typer.echo(f"  {count:>8} {kind_word(kind, shop.tr)}")
     shop.say(
         "Entries of before {before}, dropped: {count}."
         if really

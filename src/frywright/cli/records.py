@@ -169,8 +169,8 @@ def _tell_strange(found: Checked) -> None:
         )
     if found.strange:
         raise RecordError(
-            "Accounts, devices or sessions are not as the chain tells of them: {names}. Somebody changed them"
-            " behind the program's back.",
+            "Accounts, devices or sessions are not as the chain says: {names}. Somebody changed"
+            " them behind the program's back.",
             names=", ".join(found.strange),
         )
     if not found.guarded:
@@ -405,7 +405,7 @@ def case(
         help="name=value, such as who=Ana temp=178F disposition=discarded cause=oil load=41 decision=held.",
     ),
 ) -> None:
-    """Corrective action: what is open, what was done, what is missing; or tell a step."""
+    "Corrective action: what is open, what was done, what is missing; or enter a step."
     from frywright.cli.fryers import read_values
     from frywright.rooms.records.corrective import case_of, case_view, cases, tell_step
 

@@ -14,7 +14,7 @@ class PieceCurve:
     heavy: bool
     core: list[float]
     surface: list[float]
-    crust_mm: list[float]
+    crust: list[float]
     loss_pct: list[float]
 
 
@@ -25,6 +25,7 @@ class Curves:
     time_s: list[float]
     degree: str  # sign of the temperatures
     pressure_unit: str
+    crust_unit: str
     oil: list[float]
     gauge: list[float]
     pieces: tuple[PieceCurve, ...]

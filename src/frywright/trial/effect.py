@@ -19,6 +19,7 @@ from frywright.model.program import Program
 from frywright.model.tongues import Translate
 from frywright.model.units import clock, show
 from frywright.trial.ask import CookAnswer, CookRequest, ask
+from frywright.trial.naming import crust_words
 
 NEAR_SMOKE_K = 20.0
 """Distance to the fresh oil's smoke point from which on a set point is called hot (own estimate, as in the
@@ -224,7 +225,7 @@ def _told(side: Figures | None, system: str, translate: Translate) -> list[str]:
         core += ", " + translate("no rule for this food here")
     return [
         core,
-        f"{1e3 * side.crust_m:.1f} mm",
+        crust_words(side.crust_m, system),
         f"{side.colour_n:.0f}",
         f"{show(side.oil_low_c, 'c', system)} – {show(side.oil_high_c, 'c', system)}",
         clock(side.lift_s),

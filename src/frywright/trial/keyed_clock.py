@@ -20,7 +20,7 @@ WAITS_UNTIMED = (
 )
 AFTER = "Clock {total}, then the vent, about {vent}. Lift when the gauge reads zero."
 AFTER_UNTIMED = "Clock {total}, then the vent, not timed yet. Lift when the gauge reads zero."
-NO_CLOCK = "A stage waits for what is measured: no clock tells the lift. At most {total}."
+NO_CLOCK = "A stage waits for what is measured: no clock says when to lift. At most {total}."
 
 
 def clock_note(fryer: Fryer, program: Program, vent_s: float | None = None) -> Note:

@@ -27,6 +27,11 @@ def mass_words(mass_kg: float, system: str) -> str:
     return f"{to_people(mass_kg, 'oz'):.1f} oz" if system == "us" else f"{1e3 * mass_kg:.0f} g"
 
 
+def crust_words(crust_m: float, system: str) -> str:
+    """Depth of a crust, to a tenth of a millimetre or a hundredth of an inch."""
+    return f"{to_people(crust_m, 'in'):.2f} in" if system == "us" else f"{1e3 * crust_m:.1f} mm"
+
+
 def away_words(kitchen: Kitchen, program: Program, translate: Translate = str) -> list[str]:
     """In what a program's place, bird and load differ from this kitchen's own."""
     system = kitchen.site.units

@@ -374,7 +374,7 @@ def sources_view(
         if not state.told:
             lines.append(
                 say(
-                    "{source} tells no times; the moment of arrival counts.",
+                    "{source} sends no times; the moment of arrival counts.",
                     {"source": name},
                     system,
                     translate,

@@ -24,13 +24,14 @@ from frywright.physics.inputs import CLOSE, Lid
 from frywright.physics.plan import spans
 from frywright.trial.ask import CookAnswer, CookRequest, ask
 from frywright.trial.keyed_clock import clock_note_of
-from frywright.trial.naming import altitude_words
+from frywright.trial.naming import altitude_words, crust_words
 from frywright.trial.predicted import FactsShown, show_facts
 from frywright.verdicts.facts import Facts, facts_of
 from frywright.verdicts.judge import MOST_LOGS_SHOWN, salmonella_log
 from frywright.verdicts.margin import until
 
 CURVE_DIGITS = 2
+CRUST_DIGITS = {"mm": CURVE_DIGITS, "in": 4}
 """Decimals of a curve's values: hundredths of a degree, of a percent, of a millimetre of crust."""
 LID_STATES = {LidState.OPEN: "open", LidState.PRESSURE: "under pressure"}
 LID_WORDS = {Outcome.FAILS: "not at zero", Outcome.UNKNOWN: "predicted at zero"}
@@ -290,6 +291,7 @@ def _people(values: NDArray[np.float64], suffix: str, system: str) -> tuple[list
 def _curves(history: FryHistory, system: str, translate: Translate) -> Curves:
     oil, degree = _people(history.oil_c, "c", system)
     gauge, pressure = _people(history.gauge_pa, "pa", system)
+    thin = "in" if system == "us" else "mm"
     pieces = tuple(
         PieceCurve(
             name=piece_label(piece, translate),
@@ -297,7 +299,7 @@ def _curves(history: FryHistory, system: str, translate: Translate) -> Curves:
             heavy=piece.kind.heavy,
             core=_people(piece.core_c, "c", system)[0],
             surface=_people(piece.surface_c, "c", system)[0],
-            crust_mm=np.round(1e3 * piece.crust_m, CURVE_DIGITS).tolist(),
+            crust=np.round(piece.crust_m / UNITS[thin].factor, CRUST_DIGITS[thin]).tolist(),
             loss_pct=np.round(100 * piece.water_lost_frac, CURVE_DIGITS).tolist(),
         )
         for piece in history.pieces
@@ -306,6 +308,7 @@ def _curves(history: FryHistory, system: str, translate: Translate) -> Curves:
         time_s=np.round(history.time_s, 1).tolist(),
         degree=degree,
         pressure_unit=pressure,
+        crust_unit=UNITS[thin].sign,
         oil=oil,
         gauge=gauge,
         pieces=pieces,
@@ -440,7 +443,7 @@ def _piece(history: FryHistory, piece: PieceHistory, system: str, translate: Tra
         mass=show(piece.kind.piece_mass_kg, "kg", system),
         core_at_lift=show(piece.core_at_lift_c, "c", system),
         core_peak=show(piece.core_peak_c, "c", system),
-        crust=f"{1e3 * piece.crust_at_lift_m:.1f} mm",
+        crust=crust_words(piece.crust_at_lift_m, system),
         colour=f"{piece.browning_n:.0f}",
         swatch=crust_hex(piece.browning_n),
         logs=_logs(history, piece),

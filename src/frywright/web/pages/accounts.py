@@ -17,6 +17,7 @@ from frywright.model.units import is_count
 from frywright.rooms.files import room_of
 from frywright.rooms.records import people
 from frywright.rooms.records.dropping import Due, drop_entries, due_entries, term_of
+from frywright.rooms.records.kinds import kind_word
 from frywright.rooms.records.privacy import BEYOND, NOT_HERE, own_data, remove_name
 from frywright.rooms.records.retention import LEAST_YEARS, Old, drop_old_files, old_files
 from frywright.voice.tongue import translator
@@ -174,6 +175,7 @@ def _owner_page(
         terms=TERMS,
         beyond=BEYOND,
         due=_due(context, request),
+        kind_word=kind_word,
         error=refused,
         typed=typed or {},
         token=token,

@@ -17,7 +17,7 @@ from frywright.ledger.facts.fact import about
 from frywright.ledger.facts.people import as_shown
 from frywright.ledger.facts.probing import Reading
 from frywright.ledger.store import Point
-from frywright.model.business_day import moment_typed
+from frywright.model.business_day import local_time, moment_typed
 from frywright.model.entry import Recorded
 from frywright.model.errors import FrywrightError, InputError, Phrase, RecordError
 from frywright.model.kitchen import Kitchen
@@ -28,6 +28,7 @@ from frywright.rooms.clock import now
 from frywright.rooms.readings import tell_probe
 from frywright.rooms.records import corrective, pack, pack_paper
 from frywright.rooms.records.dropping import dropped_by
+from frywright.rooms.records.kinds import kind_choices, kind_word
 from frywright.rooms.records.reports import reports_of, takes_report
 from frywright.rooms.standing import place_here
 from frywright.verdicts.patterns import LATE_S
@@ -50,7 +51,8 @@ class Chain:
     def __init__(self, context: Context) -> None:
         self.context, self.point = context, Point()
         self.broken: RecordError | None = None
-        self.whole_count, self.whole_at, self.whole_hash = 0, "", ""
+        self.whole_count, self.whole_hash = 0, ""
+        self.whole_at: dt.datetime | None = None
 
     def step(self) -> None:
         """Walk on, a bounded piece at a time."""
@@ -65,7 +67,7 @@ class Chain:
             return
         if self.point.number >= self.context.store.last().number:
             self.whole_count, self.whole_hash = self.point.number, self.point.hash
-            self.whole_at = f"{now():%Y-%m-%d %H:%M} UTC"
+            self.whole_at = now()
             self.point = Point()
 
     def go_on(self) -> None:
@@ -110,14 +112,15 @@ def _add_entries(routes: Routes, context: Context, chain: Chain) -> None:
             "records/records.html",
             room="records",
             part="entries",
-            rows=[_row(i) for i in items],
+            rows=[_row(context, request, i) for i in items],
             chain=chain.point.number,
             whole=chain.whole_count,
-            whole_at=chain.whole_at,
+            whole_at=local_time(context.kitchen, chain.whole_at) if chain.whole_at else "",
             whole_hash=chain.whole_hash,
             broken=context.explain(request, chain.broken) if chain.broken else "",
             end=end,
             kind=kind,
+            kinds=kind_choices(context.tr(request)),
             new=asked.get("new", ""),
             older=items[-1].number if len(items) == SHOWN else 0,
             kitchen=context.kitchen,
@@ -146,8 +149,8 @@ def _add_entry(routes: Routes, context: Context) -> None:
         shown = [
             {
                 "title": title,
-                **_row(i),
-                "happened": f"{i.entry.happened_at:%Y-%m-%d %H:%M:%S} UTC",
+                **_row(context, request, i),
+                "happened": local_time(context.kitchen, i.entry.happened_at),
                 "text": json.dumps(as_shown(i), indent=2, ensure_ascii=False),
                 "versions": dict(i.entry.versions),
                 "dropped_by": dropped_by(context.store, i),
@@ -168,16 +171,16 @@ def _add_entry(routes: Routes, context: Context) -> None:
         )
 
 
-def _row(item: Recorded) -> dict[str, Any]:
+def _row(context: Context, request: Request, item: Recorded) -> dict[str, Any]:
     name, version = about(item)
     late = (item.recorded_at - item.entry.happened_at).total_seconds() > LATE_S
     return {
         "number": item.number,
-        "kind": item.entry.kind,
+        "kind": kind_word(item.entry.kind, context.tr(request)),
         "name": name,
         "version": version,
         "late": late,
-        "at": item.recorded_at.strftime("%Y-%m-%d %H:%M UTC"),
+        "at": local_time(context.kitchen, item.recorded_at),
         "author": item.entry.author,
         "hash": item.hash[:12],
         "replaces": item.entry.replaces or "",

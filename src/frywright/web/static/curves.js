@@ -133,7 +133,7 @@ export class Curves {
     const top = Math.max(1, ...c.gauge) * 1.08;
     const gauge = this.axes(1, 0, top, `${this.words.gauge} (${c.pressure_unit})`, 3);
     this.svg.append(make("path", { class: "gauge", d: `${this.path(times, c.gauge, gauge)}L${this.x(this.span)} ${gauge(0)}L${LEFT} ${gauge(0)}Z` }));
-    for (const [panel, field, title] of [[2, "crust_mm", `${this.words.crust} (mm)`], [3, "loss_pct", `${this.words.loss} (%)`]]) {
+    for (const [panel, field, title] of [[2, "crust", `${this.words.crust} (${c.crust_unit})`], [3, "loss_pct", `${this.words.loss} (%)`]]) {
       const scale = this.axes(panel, 0, Math.max(0.5, ...pieces.flatMap((p) => p[field])), title, 3);
       for (const p of pieces) {
         const dash = DASHES[cuts.indexOf(p.cut) % DASHES.length];
@@ -196,7 +196,7 @@ export class Curves {
     const stage = this.view.strip.find((s) => s.number && t < s.end_s);
     const under = stage ? ` · ${this.words.stage} ${stage.number}: ${stage.words}` : "";
     const shown = c.pieces.filter((p) => p.heavy || this.showUsual);
-    const parts = shown.map((p) => `${p.name} ${at(times, p.core, t).toFixed(0)} ${c.degree}, ${at(times, p.crust_mm, t).toFixed(1)} mm, −${at(times, p.loss_pct, t).toFixed(1)} %`);
+    const parts = shown.map((p) => `${p.name} ${at(times, p.core, t).toFixed(0)} ${c.degree}, ${at(times, p.crust, t).toFixed(c.crust_unit === "in" ? 2 : 1)} ${c.crust_unit}, −${at(times, p.loss_pct, t).toFixed(1)} %`);
     this.readout.textContent = `${clock}${under} · ${this.words.oil} ${at(times, c.oil, t).toFixed(0)} ${c.degree} · ${at(times, c.gauge, t).toFixed(1)} ${c.pressure_unit} · ${parts.join(" · ")}`;
   }
 }
