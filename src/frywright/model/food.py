@@ -217,14 +217,14 @@ class Product:
         check_text("name", self.name, LONGEST_CALLED, self.key)
         if self.frozen:
             raise InputError(
-                "frozen", "true", "false: thaw fully first; ice in hot oil boils over", where=self.key
+                "frozen", "true", "false: thaw fully first; ice in hot oil boils over", where=self.name
             )
         if not -1.0 <= self.start_temp_c <= 40.0:
             raise InputError(
                 "start_temp",
                 self.start_temp_c,
                 "{low_c} to {high_c}",
-                where=self.key,
+                where=self.name,
                 unit="c",
                 low_c=-1.0,
                 high_c=40.0,
@@ -234,7 +234,7 @@ class Product:
                 "unit_mass",
                 self.unit_mass_kg,
                 "{low_kg} to {high_kg}",
-                where=self.key,
+                where=self.name,
                 unit="kg",
                 low_kg=0.005,
                 high_kg=5.0,
@@ -244,7 +244,7 @@ class Product:
                 "house_core",
                 self.house_core_c,
                 "{low_c} to {high_c}",
-                where=self.key,
+                where=self.name,
                 unit="c",
                 low_c=40.0,
                 high_c=100.0,

@@ -309,7 +309,7 @@ class Fryer:
                 "oil_mass",
                 self.oil_mass_kg,
                 "{low_kg} to {high_kg}",
-                where=self.key,
+                where=self.name,
                 unit="kg",
                 low_kg=2.0,
                 high_kg=200.0,
@@ -319,23 +319,29 @@ class Fryer:
                 "heater",
                 self.heater_w,
                 "{low_w} to {high_w} into the oil",
-                where=self.key,
+                where=self.name,
                 unit="w",
                 low_w=500.0,
                 high_w=200e3,
             )
         if self.capacity_heads <= 0 and self.capacity_kg <= 0:
-            raise InputError("capacity", "missing", "given as capacity_heads or capacity_kg", where=self.key)
+            raise InputError("capacity", "missing", "given as capacity_heads or capacity_kg", where=self.name)
         if not 0.0 <= self.swing_k <= 30.0:
             raise InputError(
-                "swing", self.swing_k, "{low_k} to {high_k}", where=self.key, unit="k", low_k=0.0, high_k=30.0
+                "swing",
+                self.swing_k,
+                "{low_k} to {high_k}",
+                where=self.name,
+                unit="k",
+                low_k=0.0,
+                high_k=30.0,
             )
         if not 0.0 <= self.oil_area_m2 <= 2.0 or not 0.0 <= self.upper_line_m <= 1.0:
             raise InputError(
                 "oil_area, upper_line",
                 f"{self.oil_area_m2:g} m2, {self.upper_line_m:g} m",
                 "up to 2 m2 and 1 m, or left out",
-                where=self.key,
+                where=self.name,
             )
         for name in self.estimates:
             one_of(ESTIMATES, name, "estimates")
@@ -350,10 +356,10 @@ class Fryer:
     def _check_settings(self) -> None:
         names = [plain_reading(s.name) for s in self.settings]
         if len(names) > MOST_SETTINGS:
-            raise InputError("setting", len(names), "at most {most}", where=self.key, most=MOST_SETTINGS)
+            raise InputError("setting", len(names), "at most {most}", where=self.name, most=MOST_SETTINGS)
         double = next((n for n in names if names.count(n) > 1), None)
         if double:
-            raise InputError("name", repr(double), "used once among a fryer's settings", where=self.key)
+            raise InputError("name", repr(double), "used once among a fryer's settings", where=self.name)
         for setting in self.settings:
             for wrong in setting.wrong:
                 if wrong.shows is self.controller.shows or wrong.clock is self.controller.clock:
@@ -370,7 +376,7 @@ class Fryer:
                 "working_gauge",
                 self.working_gauge_pa,
                 "{low_pa} to {high_pa}",
-                where=self.key,
+                where=self.name,
                 unit="pa",
                 low_pa=10e3,
                 high_pa=110e3,
@@ -380,7 +386,7 @@ class Fryer:
                 "relief_gauge",
                 self.relief_gauge_pa,
                 "above the working gauge; never set or test a relief valve yourself, read the plate",
-                where=self.key,
+                where=self.name,
                 unit="pa",
             )
         if self.vent_area_m2 is not None and not 0 < self.vent_area_m2 <= MOST_VENT_M2:
@@ -388,7 +394,7 @@ class Fryer:
                 "vent_area",
                 f"{1e6 * self.vent_area_m2:g} mm2",
                 "above 0 and at most 1000 mm2",
-                where=self.key,
+                where=self.name,
             )
         if self.vent_s is not None and not SHORTEST_VENT_S <= self.vent_s <= LONGEST_VENT_S:
             raise InputError(
@@ -396,14 +402,14 @@ class Fryer:
                 f"{self.vent_s:g} s",
                 "2 s to 5 min, timed with a watch on a full load, from opening the valve until the gauge"
                 " reads zero; never open a lid before the gauge reads zero",
-                where=self.key,
+                where=self.name,
             )
         if not 0 < self.zero_gauge_pa <= 3 * PSI:
             raise InputError(
                 "zero_gauge",
                 self.zero_gauge_pa,
                 "above 0 and at most {most_pa}",
-                where=self.key,
+                where=self.name,
                 unit="pa",
                 most_pa=3 * PSI,
             )
