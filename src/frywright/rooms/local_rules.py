@@ -20,7 +20,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.tongues import Translate
 from frywright.model.units import is_count, show
 from frywright.rooms.clock import now
-from frywright.rooms.hall import in_turn, write
+from frywright.rooms.hall import by_name, in_turn, typed, write
 from frywright.rooms.standing import answers_of
 from frywright.verdicts.place import Place, place_of
 
@@ -123,15 +123,11 @@ def keep_answer(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Ke
     or nothing to take back.
     """
     subject = one_of(tuple(SUBJECTS), values.get("subject"), "subject")
-    figure, said_by, words, who = (
-        " ".join(str(values.get(name, "") or "").split()) for name in ("figure", "said_by", "words", "who")
-    )
+    figure, said_by, words, who = (typed(values, n) for n in ("figure", "said_by", "words", "who"))
     if len(said_by) < 2:
         raise InputError("said_by", repr(said_by), "the office and the person who said it")
     if len(words) < 4:
         raise InputError("words", repr(words), "where it can be read again: a letter, its number, its day")
-    if len(who) < 2:
-        raise InputError("who", repr(who), "the name of the person who enters it")
     old = answers_of(store, kitchen).get(subject)
     if not figure and old is None:
         raise InputError("figure", "empty", "given: there is no answer to take back")
@@ -141,9 +137,9 @@ def keep_answer(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Ke
         years_count=_years(kitchen, subject, figure) if figure and subject in WORK else None,
         hold_c=_hold_c(kitchen, figure) if figure and subject == HOT_HOLD else None,
         said_by=said_by[:120],
-        said_on=_said_on(kitchen, str(values.get("said_on", "") or "")),
+        said_on=_said_on(kitchen, typed(values, "said_on")),
         words=words[:200],
-        who=who[:80],
+        who=by_name(who, "the name of the person who enters it"),
     )
     return write(store, fact, replaces=old.number if old else None)
 

@@ -126,7 +126,6 @@ def _overview(context: Context, place: Any, **values: Any) -> dict[str, Any]:
         "hold": None,
         "check": None,
         "room": "probes",
-        "local": partial(local_time, place),
         **values,
     }
 
