@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from types import SimpleNamespace
 
+import numpy as np
 import pytest
 
 from frywright.catalog.capacity import most_units
 from frywright.model.program import Program
-from frywright.rooms.day import loads
+from frywright.plan.model import Day, Item, LoadSize
+from frywright.rooms.day import day, loads
 
 
 @pytest.fixture
@@ -59,3 +62,22 @@ def test_a_program_for_a_smaller_load_is_planned_for_no_larger_one(kitchen, aske
     programs = tuple(replace(p, load_heads=2.0) if p == own else p for p in kitchen.programs)
     loads.load_facts(replace(kitchen, programs=programs), kitchen.sells[0])
     assert max(units for name, _, units in asked if name == own.name) == 2
+
+
+def test_a_changed_day_has_its_own_hours_and_rule(kitchen, monkeypatch):
+    """A fryer more costs the heat of the one that takes the same; one that is down begins without hours."""
+    asked = []
+    monkeypatch.setattr(day, "_idle_money", lambda bench, kitchen: [0.5, 0.25])
+    monkeypatch.setattr(day, "_own_rule", lambda changed: asked.append(changed.up) or "rule")
+    monkeypatch.setattr(
+        day, "_windows", lambda changed, idle, rule: asked.append((idle, rule)) or ((1, 2),) * 3
+    )
+    loads = [LoadSize(units_count=4, cook_slots_count=1, batch_money=0.1, fryers=f) for f in ((0,), (1, 2))]
+    items = tuple(
+        Item(name="x", loads=(load,), hold_slots_count=3, short_money=1.0, waste_money=1.0) for load in loads
+    )
+    changed = Day(items=items, fryers_count=3, slots_count=8, mean_n=np.ones((2, 8)))
+    bench = SimpleNamespace(fryers=("alder", "birch"), down=("birch",))
+    found, rule = day.tuned_day(bench, kitchen, changed)
+    assert asked == [((0, 8), (8, 8), (0, 8)), ([0.5, 0.25, 0.25], "rule")]
+    assert (found.up, rule, found.items) == (((1, 2),) * 3, "rule", items)

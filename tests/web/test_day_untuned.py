@@ -9,7 +9,7 @@ from types import SimpleNamespace
 import pytest
 
 from frywright.ledger.facts.day import OrderPromised, PracticeTap
-from frywright.rooms.day import day, orders
+from frywright.rooms.day import day, orders, views
 from tests.browsers import browser
 from tests.demo import keep_demo_sales, kitchen_store
 from tests.paper import words
@@ -50,6 +50,33 @@ def tap(client, at_s, **changes):
         "pieces": "16",
     }
     return client.post("/day/tap", data={**told, **changes})
+
+
+def test_an_order_is_promised_as_typed(client, monkeypatch):
+    """After midnight it is of the same business day; what may not be there is kept with its chance once
+    it is promised all the same. What cannot be read is promised to nobody.
+    """
+    asked, found = [], SimpleNamespace(feasible=True, chance_frac=0.4)
+    monkeypatch.setattr(orders, "order_of", lambda bench, typed, second: SimpleNamespace(product=typed[0]))
+    monkeypatch.setattr(views, "promise_view", lambda board, second, *about: asked.append(about) or found)
+    monkeypatch.setattr(
+        orders, "promise_order", lambda store, bench, typed, second, low: asked.append((typed, low))
+    )
+    typed = {"date": "2026-11-27", "product": "bone_in", "pieces": "16", "at": "18:30", "ticket": "T7"}
+    for at, second, feasible, low in (("18:30", 66600.0, True, None), ("0:15", 87300.0, False, 0.4)):
+        found.feasible, asked[:] = feasible, []
+        answer = client.post("/day/orders", data={**typed, "at": at, "anyway": "1"})
+        assert (answer.status_code, answer.headers["location"]) == (303, "/day/orders?date=2026-11-27")
+        assert asked == [("bone_in", second, 16), (("bone_in", 16, second, "T7"), low)]
+    asked.clear()
+    for wrong in ({"pieces": "many"}, {"at": "later"}):
+        assert client.post("/day/orders", data={**typed, **wrong}).status_code == 422
+    assert asked == []
+
+
+def test_a_picture_that_is_none_is_refused(client):
+    answer = client.get("/day/roof.svg", params={"date": "2026-11-27"})
+    assert answer.status_code == 422 and "fryers or shelf" in answer.text
 
 
 @pytest.mark.slow
@@ -129,6 +156,17 @@ def test_a_load_dropped_and_lifted_too_early_is_asked_about(client, store):
     assert "12:12" in label and "dropped 12:00" in label
     sheet = words(client.get("/day/handover.pdf", params={**PRACTICE, "now_s": "44000"}).content)
     assert "12:13" in sheet and "Never evidence" in sheet
+
+
+def test_what_the_kitchen_has_to_do_is_no_part_of_practice(client, monkeypatch):
+    """The hand-over of a real day says what is due, that of a practice day asks for nothing of it."""
+    asked = []
+    monkeypatch.setattr("frywright.web.pages.day.gather", lambda *told: asked.append(told) or [])
+    monkeypatch.setattr("frywright.web.pages.day.day_paper.handover_pdf", lambda *told: b"%PDF-")
+    assert client.get("/day/handover.pdf", params=NOON).content == b"%PDF-"
+    assert asked == []
+    assert client.get("/day/handover.pdf", params={"date": "2026-11-27"}).content == b"%PDF-"
+    assert len(asked) == 1
 
 
 def test_a_practice_clock_stands_within_its_day(client):

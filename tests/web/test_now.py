@@ -9,6 +9,7 @@ import datetime as dt
 import re
 from dataclasses import replace
 from pathlib import Path
+from types import SimpleNamespace
 from urllib.parse import unquote
 from zoneinfo import ZoneInfo
 
@@ -17,13 +18,16 @@ from fastapi.testclient import TestClient
 
 import frywright
 from frywright.ledger.facts.care import StopUse
+from frywright.ledger.facts.cook import ProgramSaved
 from frywright.ledger.facts.day import BoardTap
 from frywright.model.business_day import business_time, usual_trade
 from frywright.model.now import Harm, NowLine
+from frywright.rooms.care import now as care_now
 from frywright.rooms.care.machines import stop_use
 from frywright.rooms.care.upkeep import tasks_for, tick
 from frywright.rooms.care.vat import tell_oil
 from frywright.rooms.clock import now
+from frywright.rooms.cook import now as cook_now
 from frywright.rooms.cook.programs import save_program
 from frywright.rooms.hall import write
 from frywright.rooms.kitchen import kitchen_text, remember_kitchen, remembered_kitchen
@@ -348,6 +352,61 @@ def test_every_act_has_a_route_and_every_line_words_in_spanish():
             if text.endswith(".") and re.search("[a-z]", re.sub(r"{\w+}", "", text)):
                 assert tr(text) != text, text
     assert set(page.ACTS) <= used | {"gap"}
+
+
+def test_programs_that_are_not_in_service_are_named_with_their_next_step(demo):
+    """In order, each by the act of the step that it misses; none where all serve."""
+    request = SimpleNamespace(state=SimpleNamespace(who=None))
+    assert page.not_serving(demo, request, (), str) == []
+    steps = {line.about: line for line in cook_now.now_lines(demo, remembered_kitchen(demo))}
+    names = ["bone-in birch", "tenders cedar"]
+    found = page.not_serving(demo, request, {*names[::-1], "gone"}, str)
+    assert [due.text for due in found] == [
+        f"{name} is not in service: the board does not advise it." for name in (names[0], "gone", names[1])
+    ]
+    assert [due.act for due in found] == [steps[names[0]].act, "life", steps[names[1]].act]
+    assert [unquote(found[1].address), len({due.who for due in found}) > 0] == [
+        "/cook/changes?program=gone#next",
+        True,
+    ]
+
+
+def test_oil_that_was_read_too_seldom_is_one_line_that_begins_at_the_first_vat(demo):
+    """All vats of the demo without its fortnight, by name; the button leads to the first of them."""
+    kitchen = remembered_kitchen(demo)
+    (line,) = [x for x in care_now.now_lines(demo, kitchen) if x.act == "oil_reading"]
+    assert line.about == kitchen.fryers[0].key
+    assert line.values == {"fryers": tuple(f.name for f in kitchen.fryers)}
+
+
+def test_oil_may_be_near_its_limit_from_the_first_day_of_the_interval(demo, monkeypatch):
+    """In 1.8 days at the earliest, tomorrow in whole days: a reading is asked for. In more than two days
+    nothing is yet, and nothing is asked of a vat that was read today.
+    """
+    day, fryer = dt.date(2026, 11, 27), remembered_kitchen(demo).fryers[1]
+    monkeypatch.setattr(care_now, "read_over", lambda state: False)
+    monkeypatch.setattr(care_now, "advised", lambda state, day: "")
+
+    def lines(first, last, *read_on):
+        crossing = SimpleNamespace(days_n=(first, last))
+        state = SimpleNamespace(
+            fryer=fryer, limit_pct=24.0, readings_count=9, crossing=crossing, read_on=read_on
+        )
+        return care_now._oil(demo, {fryer.key: state}, day)
+
+    (line,) = lines(1.8, 9.0)
+    assert (line.about, line.act, line.values["date"]) == (fryer.key, "oil_reading", "2026-11-28")
+    assert lines(2.1, 20.0) == lines(1.8, 9.0, day) == []
+    assert len(lines(2.0, 20.0)) == 1
+
+
+def test_a_program_saved_for_what_is_no_longer_here_is_not_of_the_kitchen(demo):
+    """Its fryer is gone, or its food: both must be here."""
+    kitchen = remembered_kitchen(demo)
+    program = kitchen.program("tenders cedar")
+    for name, fryer, product in (("x", "cedar", "eel"), ("y", "elm", "tenders"), ("z", "cedar", "tenders")):
+        write(demo, ProgramSaved.of(replace(program, name=name, fryer=fryer, product=product, version=1)))
+    assert [p.name for p in remembered_kitchen(demo).programs if len(p.name) == 1] == ["z"]
 
 
 def test_what_can_hurt_first_comes_first():
