@@ -179,6 +179,8 @@ def _baseline(marked: list[Function], only: list[str]) -> list[dict]:
         ]
         done = subprocess.run(command, cwd=ROOT, env=where, capture_output=True, text=True, check=False)
         print(done.stdout[-1500:], done.stderr[-500:], file=sys.stderr, flush=True)
+        if done.returncode not in (pytest.ExitCode.OK, pytest.ExitCode.TESTS_FAILED):
+            raise SystemExit("the tests did not run to their end")
         return [json.loads(x) for x in Path(f"{name}/reached").read_text("utf-8").splitlines()]
 
 

@@ -7,6 +7,7 @@ from __future__ import annotations
 import datetime as dt
 import io
 import os
+from pathlib import Path
 
 import pytest
 
@@ -189,13 +190,16 @@ def test_a_file_of_days_to_come_alone_teaches_nothing(store, kitchen):
 )
 def test_a_watched_file_that_cannot_be_opened_says_why(store, kitchen, tmp_path, monkeypatch, error, words):
     """The system's own words, without its number, or whatever the error says."""
+    own = Path.open
     (tmp_path / "till.csv").write_text(MATRIX)
 
-    def no(*_, **__):
-        raise error
+    def no(path, *how, **more):
+        if path.name == "till.csv":
+            raise error
+        return own(path, *how, **more)
 
     watched = Watched(store, kitchen, tmp_path)
-    monkeypatch.setattr(type(tmp_path), "open", no)
+    monkeypatch.setattr(Path, "open", no)
     assert list(watched.look(settled=True)) == [("till.csv", words)]
 
 
