@@ -10,6 +10,7 @@ from pathlib import Path
 import pytest
 from fastapi.testclient import TestClient
 
+from frywright import web
 from frywright.ledger.facts.cook import SlotChosen
 from frywright.ledger.store import Store
 from frywright.physics.plan import _piece_classes
@@ -20,7 +21,7 @@ from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.trial.ask import edit_program
 from frywright.trial.kitchens import demo_text
 from frywright.trial.predicted import _full_load, _predicting
-from frywright.web.app import LARGEST_BODY_BYTES, make_app
+from frywright.web.app import LARGEST_BODY_BYTES, PHOTO_FORM, UPLOADS, make_app
 from tests.browsers import HOST
 
 
@@ -140,6 +141,17 @@ def test_foreign_and_oversized_writes_are_refused(client, store):
     big = {"program": "x" * (LARGEST_BODY_BYTES + 1)}
     assert client.post("/cook/keep", data=big).status_code == 413
     assert store.verify()[0] == 1
+
+
+def test_every_form_that_takes_a_file_may_be_large():
+    """A new one joins the addresses whose bodies may be as large as a photo or a log."""
+    pages = Path(web.__file__).with_name("templates").rglob("*.html")
+    forms = [
+        form for page in pages for form in re.findall(r"<form[^>]*multipart[^>]*>", page.read_text("utf-8"))
+    ]
+    places = {re.sub(r"{{.*?}}", "1", re.search(r'action="([^"]*)"', form)[1]) for form in forms}
+    small = {place for place in places if not (UPLOADS.fullmatch(place) or PHOTO_FORM.fullmatch(place))}
+    assert len(places) > 6 and small == {"/setup/1/1"}  # of its screens only that of the plate takes one
 
 
 def test_a_broken_chain_shows_on_the_page(client, store, tmp_path):

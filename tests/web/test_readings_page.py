@@ -90,6 +90,9 @@ def test_a_report_is_attached_by_who_may_change_machines(app):
     assert 'name="report"' not in as_(app, "Cam").get(page).text
     bad = {"report": ("c.exe", b"MZ", "application/pdf")}
     assert tech.post(f"{page}/report", data={"who": "Tess"}, files=bad).status_code == 422
+    for most, code in ((13_000_001, 413), (12_000_001, 422), (12_000_000, 303)):
+        large = {"report": ("l.pdf", PDF.ljust(most), "application/pdf")}
+        assert tech.post(f"{page}/report", data={"who": "Tess"}, files=large).status_code == code
     assert tech.post(f"{page}/report", data={"who": "Tess"}, files=file).status_code == 303
     report = app.own_store.last().number
     answer = as_(app, "Ada").get(f"/records/report/{report}")

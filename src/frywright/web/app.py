@@ -72,7 +72,7 @@ LARGEST_BODY_BYTES = 1_000_000
 LARGEST_LOG_BYTES = 150_000_000
 LARGEST_PHOTO_BYTES = 13_000_000
 UPLOADS = re.compile(r"/cook/probes/upload|/day/sales|/api/v1/sync/files/\w+")
-PHOTO_FORM = re.compile(r"/care/(new/plate|card/\w+/(save|sign))|/setup/\w+/plate")
+PHOTO_FORM = re.compile(r"/care/(new/plate|card/\w+/(save|sign))|/setup/\w+/plate|/records/entry/\d+/report")
 HEADERS = {
     "Content-Security-Policy": (
         "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; font-src 'self';"
