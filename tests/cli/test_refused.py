@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+from contextlib import closing
 from pathlib import Path
 
 import pytest
 from typer.testing import CliRunner
 
 from frywright.cli.main import app
+from frywright.ledger.store import Store
+from frywright.rooms.clock import now
 from frywright.rooms.day import day
+from frywright.rooms.records.people import add_account
 
 
 @pytest.fixture
@@ -75,6 +79,21 @@ def test_a_seed_below_nothing_is_refused(said, typed, option):
 def test_a_pause_that_is_none_is_refused(said, typed, pause, seconds):
     """Before anything is read."""
     assert f"{pause} is {seconds}; it must be 0 to 86400." in said(*typed, f"{pause}={seconds}", code=2)
+
+
+@pytest.mark.parametrize(
+    ("typed", "says"),
+    [
+        (("--port", "99999"), "--port is 99999; it must be 0 to 65535."),
+        (("--port=-1",), "--port is -1; it must be 0 to 65535."),
+        (("--host", "203.0.113.7"), "--host is 203.0.113.7; it must be an address of this machine."),
+    ],
+)
+def test_a_place_where_nobody_can_listen_is_refused(place, said, typed, says):
+    """Another machine's address (RFC 5737 keeps it for examples) and ports that are none."""
+    with closing(Store.named(place, now)) as store:
+        add_account(store, "Olive", "owner", "oak leaf river stone")
+    assert says in said("serve", "--no-open", *typed, code=2)
 
 
 def test_more_loads_than_memory_are_refused(said):

@@ -5,6 +5,7 @@ kernels are warmed behind.
 
 from __future__ import annotations
 
+import errno
 import gc
 import signal
 import socket
@@ -80,8 +81,13 @@ def _listening(host: str, port: int) -> socket.socket:
     try:
         listener.bind((host, port))
         listener.listen(2048)
+    except OverflowError:
+        listener.close()
+        raise InputError("--port", port, "0 to {most}", most=65_535) from None
     except OSError as error:
         listener.close()
+        if isinstance(error, socket.gaierror) or error.errno == errno.EADDRNOTAVAIL:
+            raise InputError("--host", host, "an address of this machine") from error
         raise InputError("--port", port, "free; something else uses it, name another one") from error
     return listener
 
