@@ -12,7 +12,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from frywright.model.errors import InputError
-from frywright.plan import engine
+from frywright.plan import engine, tune
 from frywright.plan.check import broken_rules, price
 from frywright.plan.model import MOST_SLOTS, Day, Drop, Item, LoadSize, Plan
 from frywright.plan.replay import Look, Par, draw_days, replay, replay_par
@@ -192,6 +192,23 @@ def test_tuning_helps_on_other_days():
     )
     assert common <= default
     assert own <= 1.01 * common
+
+
+def test_a_rule_is_played_once_while_par_is_tuned(monkeypatch):
+    """And costs what it costs anywhere else; the day is laid out as arrays once."""
+    day = kitchen_day(2, 3, seed=3)
+    drawn, laid, played = draw_days(day, 20, 1), [], []
+    does, plays = tune.given, engine.play_rule
+    monkeypatch.setattr(tune, "given", lambda *told: laid.append(told) or does(*told))
+
+    def noted(days, rules, parts):
+        plays(days, rules, parts)
+        played.append((rules[tune.TABLE].tobytes(), float(parts[:, :3].sum(axis=1).mean())))
+
+    monkeypatch.setattr(engine, "play_rule", noted)
+    best = tuned(day, drawn, 1)
+    assert len(laid) == 1 and len({table for table, _ in played}) == len(played)
+    assert min(cost for _, cost in played) == float(replay_par(day, drawn, best).cost_money.mean())
 
 
 @pytest.mark.slow(20)

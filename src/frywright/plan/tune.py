@@ -15,7 +15,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from frywright.plan import engine
 from frywright.plan.model import Day
-from frywright.plan.replay import PARTS, Par, Rule, given, replay_par
+from frywright.plan.replay import PARTS, Par, Rule, given
 
 Array = NDArray[np.float64]
 COVERS, ZS = (1, 2, 3, 4, 5, 6, 8, 10, 12, 16), (-0.5, 0.0, 0.5, 1.0, 1.5)
@@ -28,6 +28,8 @@ LADDERS = (
 )
 """Steps of cover, spreads, call, cover and spreads of the fill."""
 QUIETS = (0.5, 0.75, 2.0)
+TABLE, BANK = 12, 6
+"""Places of the rule and of the bank among what the engine is given."""
 FIRST_DAYS = 40
 """Days on which a change must help before it meets the rest."""
 
@@ -39,10 +41,14 @@ def tuned(day: Day, demand: ArrayLike, rounds: int = 2) -> Par:
     Tune on other days than those it is judged on.
     """
 
-    def cost(rule: Par) -> float:
-        return float(replay_par(day, demand, rule).cost_money.mean())
+    days, count, fixed = _whole(demand), len(day.items), given(day, Par())
+    known: dict[Par, float] = {}
 
-    count = len(day.items)
+    def cost(rule: Par) -> float:
+        if rule not in known:
+            known[rule] = float(_costs(days, (*fixed[:TABLE], rule.table(count), *fixed[TABLE + 1 :])).mean())
+        return known[rule]
+
     rules = [Par(cover_slots=(cover,) * count, z_n=(z,) * count) for cover in COVERS for z in ZS]
     best = min(rules, key=cost)
     least = cost(best)
@@ -56,6 +62,17 @@ def tuned(day: Day, demand: ArrayLike, rounds: int = 2) -> Par:
         if least >= before - 1e-9:
             break
     return best
+
+
+def _whole(demand: ArrayLike) -> NDArray[np.int64]:
+    return np.ascontiguousarray(demand, dtype=np.int64)
+
+
+def _costs(days: NDArray[np.int64], rules: tuple[Any, ...]) -> Array:
+    """Cost of each day under a rule."""
+    parts = np.zeros((len(days), 6))
+    engine.play_rule(days, rules, parts)
+    return np.asarray(parts[:, :3].sum(axis=1))
 
 
 def _near(rule: Par, item: int) -> list[Par]:
@@ -80,9 +97,7 @@ class _Search:
 
     def cost(self, low: int, high: int) -> Array:
         """Cost of each of some days under the table as it is."""
-        parts = np.zeros((high - low, 6))
-        engine.play_rule(self.days[low:high], self.rules, parts)
-        return np.asarray(parts[:, :3].sum(axis=1))
+        return _costs(self.days[low:high], self.rules)
 
     def better(self) -> bool:
         """Whether the table as it is costs less than the best so far; if so it is the best."""
@@ -102,7 +117,7 @@ def tuned_rule(day: Day, demand: ArrayLike, start: Par | Rule, rounds: int = 2) 
 
     Tune on other days than those it is judged on.
     """
-    days = np.ascontiguousarray(demand, dtype=np.int64)
+    days = _whole(demand)
     search = _Search(days=days, rules=given(day, start), every=day.filter_every_count, best=np.zeros(0))
     search.best = search.cost(0, len(days))
     quiet, whole = start.quiet_frac, slice(None)
@@ -116,7 +131,7 @@ def tuned_rule(day: Day, demand: ArrayLike, start: Par | Rule, rounds: int = 2) 
         quiet = _quiet(search, quiet)
         if search.best.mean() >= before - 1e-3 * abs(before):
             break
-    table = search.rules[12]
+    table = search.rules[TABLE]
     return Rule(
         table_n=tuple(tuple(tuple(float(x) for x in row) for row in block) for block in table),
         quiet_frac=quiet,
@@ -125,7 +140,7 @@ def tuned_rule(day: Day, demand: ArrayLike, start: Par | Rule, rounds: int = 2) 
 
 def _climb(search: _Search, place: tuple[int, slice, int]) -> None:
     """Walk one number up its ladder, or down, while days get cheaper."""
-    table, (row, part, i) = search.rules[12], place
+    table, (row, part, i) = search.rules[TABLE], place
     ladder = LADDERS[row]
     for step in (1, -1):
         while True:
@@ -141,7 +156,7 @@ def _climb(search: _Search, place: tuple[int, slice, int]) -> None:
 
 def _quiet(search: _Search, quiet: float) -> float:
     """The share of a filter turn's loads from which a quiet moment is used for it."""
-    bank = search.rules[6]
+    bank = search.rules[BANK]
     for tried in QUIETS:
         kept = int(bank[4])
         bank[4] = min(search.every, max(1, round(tried * search.every)))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import datetime as dt
 from collections.abc import Collection
+from contextlib import suppress
 from dataclasses import replace
 from threading import Lock
 from typing import Any, NamedTuple
@@ -30,6 +31,7 @@ from frywright.ledger.facts.life import CardPrinted, ProgramKeyed, ProgramRetire
 from frywright.ledger.facts.probing import CalibrationKept, ProgramProbed
 from frywright.ledger.store import Store
 from frywright.model import business_day
+from frywright.model.errors import FrywrightError
 from frywright.rooms.clock import now
 from frywright.rooms.cook.life import serving
 from frywright.rooms.day import day as work
@@ -94,7 +96,7 @@ class Benches:
         self._serving: tuple[int, frozenset[str]] = (-1, frozenset())
         self._told: dict[int, tuple[int, work.Bench, work.Bench]] = {}
         self._followed = Followed()
-        self._turn, self._seen = Lock(), dict[str, _Seen]()
+        self._turn, self._making, self._seen = Lock(), Lock(), dict[str, _Seen]()
 
     def kitchen(self) -> Any:
         """The kitchen as remembered."""
@@ -112,15 +114,20 @@ class Benches:
         return self._serving[1]
 
     def get(self, date: dt.date, *, every: bool = False) -> work.Bench:
-        """The bench of a date, with programs in service; or with ``every`` one."""
+        """The bench of a date, with programs in service; or with ``every`` one. Who asks for a day that
+        somebody else is having tuned waits for that.
+        """
         store = self.store
         serving = frozenset[str]() if every else self.serving()
         key = (date, store.newest(*MARKS), serving)
         if key not in self._kept:
-            held = tuple(stopped(store)) if date >= self.today() else ()
-            self._kept[key] = work.bench_for(store, self.kitchen(), date, down=held, serving=serving)
-            for old in list(self._kept)[:-KEPT]:
-                self._forget(self._kept.pop(old))
+            with self._making:
+                if key not in self._kept:
+                    held = tuple(stopped(store)) if date >= self.today() else ()
+                    made = work.bench_for(store, self.kitchen(), date, down=held, serving=serving)
+                    self._kept[key] = made
+                    for old in list(self._kept)[:-KEPT]:
+                        self._forget(self._kept.pop(old))
         return self._with_orders(self._kept[key])
 
     def _with_orders(self, bench: work.Bench) -> work.Bench:
@@ -174,5 +181,16 @@ class Benches:
     def plan(self, bench: work.Bench) -> Any:
         """The morning plan of a bench."""
         if id(bench) not in self._plans:
-            self._plans[id(bench)] = work.morning(bench)
+            with self._making:
+                if id(bench) not in self._plans:
+                    self._plans[id(bench)] = work.morning(bench)
         return self._plans[id(bench)]
+
+    def ahead(self) -> None:
+        """Have today and tomorrow ready, so that whoever looks first does not wait; where there is no kitchen
+        or no sale yet, nothing.
+        """
+        with suppress(FrywrightError):
+            today = self.today()
+            for date in (today, today + dt.timedelta(days=1)):
+                self.plan(self.get(date))

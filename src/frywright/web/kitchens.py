@@ -55,6 +55,11 @@ class Kitchens:
         inner: MutableMapping[str, Any] = {**scope, "path": path, "raw_path": path.encode()}
         await app(inner, receive, own)
 
+    def ahead(self) -> None:
+        """Have the days of every kitchen ready whose pages were opened."""
+        for app in list(self._apps.values()):
+            app.state.context.benches.ahead()
+
     def _app(self, key: str) -> FastAPI | None:
         """The pages of a kitchen, made when first asked for; None where the store has no such kitchen."""
         with self._lock:

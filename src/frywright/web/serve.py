@@ -34,6 +34,8 @@ FIRST_STEADY_S = 4.0
 """Age of the process at which what it has loaded is first taken out of the search for garbage, then at twice
 that age, and so on (own choice).
 """
+AHEAD_S = 60.0
+"""How often a server looks whether today and tomorrow are ready to be shown (own choice)."""
 LEAVE_S = 10
 """Seconds that requests have to end when the program is stopped."""
 LOOPBACK = ("127.0.0.1", "localhost", "::1")
@@ -103,8 +105,9 @@ def _run(store: Store, door: Door, listener: socket.socket, log: str, seat: Seat
     start_log(log)
     Connection.most = most_connections()
     pages = Kitchens(store, door)
+    shown = pages if seat is None else _beside(pages, seat)
     config = uvicorn.Config(  # forwarded headers are believed from 127.0.0.1 only
-        pages if seat is None else _beside(pages, seat),
+        shown,
         http=Connection,
         ws="none",
         log_config=None,
@@ -113,6 +116,8 @@ def _run(store: Store, door: Door, listener: socket.socket, log: str, seat: Seat
         timeout_graceful_shutdown=LEAVE_S,
     )
     threading.Thread(target=warm, name="warming", daemon=True).start()
+    if shown is pages:  # other processes find the tuned rule where it is kept
+        threading.Thread(target=_ahead, args=(pages.ahead,), name="ahead", daemon=True).start()
     threading.Thread(target=_resting, args=(store.stay_open(),), name="resting", daemon=True).start()
     main = threading.current_thread() is threading.main_thread()
     before = signal.signal(signal.SIGTERM, _left) if main else None  # it comes again after the last answer
@@ -145,6 +150,13 @@ def _server(config: uvicorn.Config, pages: Kitchens, seat: Seat | None) -> uvico
     from frywright.web.passing import Other, Server
 
     return Server(config, Other(pages, seat.folder, seat.number))
+
+
+def _ahead(ready: Callable[[], None], lives: Callable[[], bool] = lambda: True) -> None:
+    """Tune and plan a day before somebody opens it: after its sales came in, and before it begins."""
+    while lives():
+        time.sleep(AHEAD_S)
+        ready()
 
 
 def _resting(rest: Callable[[], None], lives: Callable[[], bool] = lambda: True) -> None:
