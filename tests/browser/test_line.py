@@ -4,8 +4,11 @@ back.
 
 from __future__ import annotations
 
+import io
+
 import pytest
 from axe_playwright_python.sync_playwright import Axe
+from PIL import Image
 
 from tests.browser.test_cook_room import address, open_page  # noqa: F401
 from tests.browser.test_day import FRIDAY, NEXT, day  # noqa: F401
@@ -141,6 +144,48 @@ def test_a_load_under_pressure_that_is_due_says_all_of_it(browser, day, size):  
     page.wait_for_selector("[data-tile=alder].due .vent:visible")
     page.wait_for_selector("[data-tile=alder].due .problem:visible")
     assert [v["id"] for v in Axe().run(page).response["violations"]] == []
+    page.context.close()
+
+
+FRAME_PX = """(tile) => {
+  const due = document.querySelector(`[data-tile=${tile}]`), box = due.getBoundingClientRect();
+  const [frame] = due.getAnimations();
+  frame.pause();
+  frame.currentTime = 999;
+  const wide = parseFloat(getComputedStyle(due).boxShadow.split(" ").at(-2));
+  frame.currentTime = 0;
+  for (const part of due.querySelectorAll("*")) part.style.borderColor = "#000";
+  return [wide, box.left + due.clientLeft, box.top + due.clientTop, due.clientWidth, due.clientHeight];
+}"""
+"""Width of the frame that flashes in a tile that is due, and the box it stands in; the tile stands still
+without it, and without the lines between its parts.
+"""
+
+
+@pytest.mark.parametrize("size", [(1440, 900), (1280, 800), (820, 1180), (390, 844)])
+@pytest.mark.parametrize(("fryer", "product", "pieces"), [("alder", "bone_in", 24), ("cedar", "tenders", 14)])
+def test_the_frame_that_flashes_covers_nothing(browser, day, size, fryer, product, pieces):  # noqa: F811
+    """Where it is drawn when a load is due stands no digit and no word of the caution."""
+    seed = 470 + size[0] % 9
+    page = opened(browser, day, seed, size)
+    load = {"key": fryer, "fryer": fryer, "product": product, "pieces": pieces, "at_s": 42300}
+    assert told(page, **(BONE_IN | load), practice=str(seed))["ok"]
+    page.wait_for_selector(f"[data-tile={fryer}].due", timeout=60_000)
+    page.context.set_offline(True)  # from here on nothing is drawn anew
+    page.wait_for_selector("#link:not([hidden])", timeout=60_000)
+    page.evaluate("document.querySelectorAll('#undo, #link').forEach((e) => e.remove())")
+    wide, left, top, width, height = page.evaluate(FRAME_PX, fryer)
+    assert wide >= 6, "still seen"
+    clip = {"x": left, "y": top, "width": width, "height": height}
+    picture = Image.open(io.BytesIO(page.screenshot(clip=clip))).convert("L")
+    inner = (1, 1, width - 1, height - 1)  # less a pixel that the border may share
+    for band in (
+        (*inner[:3], wide),
+        (1, height - wide, *inner[2:]),
+        (1, 1, wide, inner[3]),
+        (width - wide, *inner[1:]),
+    ):
+        assert picture.crop([round(edge) for edge in band]).getextrema()[1] < 60, band
     page.context.close()
 
 
