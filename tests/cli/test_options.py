@@ -5,7 +5,7 @@ units alone.
 from __future__ import annotations
 
 import re
-from dataclasses import asdict
+from dataclasses import asdict, replace
 
 import pytest
 import typer.core as printing
@@ -17,6 +17,7 @@ from frywright.cli.main import app
 from frywright.cli.spoken import BARE, speak
 from frywright.design.search import Goals
 from frywright.ledger.facts.people import DrillAnswered
+from frywright.model.kitchen import UnitSystem
 from frywright.model.units import parse
 from frywright.rooms.care.training import drill_views
 from frywright.rooms.cook.goals import goals_typed
@@ -80,6 +81,10 @@ def test_a_design_of_the_terminal_has_the_goals_own_defaults(kitchen):
         asdict(Goals())
     )
     assert goals_typed(kitchen.site, {}, {}) == Goals()
+    metric, typed = replace(kitchen.site, units=UnitSystem.METRIC), {"crust_high": "0.2", "loss": "30"}
+    for site, depth_m in ((kitchen.site, 0.2 * 0.0254), (metric, 0.2e-3)):
+        found = goals_typed(site, typed, {"crust_high": "crust", "loss": "loss"})
+        assert found.crust_high_m == pytest.approx(depth_m) and found.most_loss_frac == pytest.approx(0.3)
 
 
 def test_what_a_bare_number_means_is_said_in_every_language(monkeypatch):

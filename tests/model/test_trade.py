@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+import datetime as dt
+
 import pytest
 
+from frywright.model.business_day import day_typed, moment_typed
 from frywright.model.errors import InputError
 from frywright.model.trade import Trade, money
 
@@ -33,3 +36,17 @@ def test_a_rush_that_ends_before_it_begins_is_refused(span):
     """The last begins in one business day and ends in the next."""
     with pytest.raises(InputError, match="such as 17:00-20:00"):
         Trade(rush=(span,))
+
+
+def test_a_day_and_a_moment_are_typed_by_the_kitchens_own_clock(kitchen):
+    """The demo's clock is seven hours behind UTC; a moment that names its zone is that one."""
+    assert day_typed("2026-11-27") == dt.date(2026, 11, 27)
+    noon = dt.datetime(2026, 11, 27, 19, tzinfo=dt.UTC)
+    assert kitchen.trade.zone == "Etc/GMT+7"
+    assert moment_typed(kitchen, "2026-11-27 12:00", "bought") == noon
+    assert moment_typed(kitchen, "2026-11-27T20:00+01:00", "bought") == noon
+    for text in ("27.11.2026", "", "soon"):
+        with pytest.raises(InputError, match="such as"):
+            day_typed(text)
+        with pytest.raises(InputError, match="such as"):
+            moment_typed(kitchen, text, "bought")

@@ -61,3 +61,14 @@ def test_two_requests_at_once_keep_theirs_apart():
         found = [pool.submit(copy_context().run, request, name) for name in ("Ana", "Kim")]
         assert [f.result() for f in found] == ["Ana", "Kim"]
     assert here() == Hall()
+
+
+def test_a_name_and_a_reason_are_kept_without_the_blanks_around_them():
+    """A name from two letters on and cut after 80; a reason from four on; a box not there is empty."""
+    assert hall.by_name(f"  {'A' * 90} ") == "A" * 80 and hall.by_name(" Al ") == "Al"
+    assert hall.given_words(" late ") == "late"
+    for short, read in (("A ", hall.by_name), ("x y ", hall.given_words), ("", hall.given_words)):
+        with pytest.raises(InputError, match="Alder"):
+            read(short, where="Alder")
+    form = {"who": " Ana ", "note": None}
+    assert [hall.typed(form, name) for name in ("who", "note", "second")] == ["Ana", "", ""]
