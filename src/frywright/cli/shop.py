@@ -190,12 +190,8 @@ class Shop:
         return self.site.number(text, name) if self.site is not None else read_number(text, name)
 
     def seed(self, number: int, name: str = "--seed") -> int:
-        """A seed of random numbers as typed.
-
-        Raises
-        ------
-        InputError
-            It is below 0: no row of random numbers begins there.
+        """A seed of random numbers as typed. Raises InputError: it is below 0: no row of random numbers
+        begins there.
         """
         if number < 0:
             raise InputError(name, number, "0 or more")

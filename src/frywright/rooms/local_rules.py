@@ -20,7 +20,7 @@ from frywright.model.kitchen import Kitchen
 from frywright.model.tongues import Translate
 from frywright.model.units import is_count, show
 from frywright.rooms.clock import now
-from frywright.rooms.hall import by_name, in_turn, typed, write
+from frywright.rooms.hall import by_name, given_words, in_turn, typed, write
 from frywright.rooms.standing import answers_of
 from frywright.verdicts.place import Place, place_of
 
@@ -126,8 +126,7 @@ def keep_answer(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Ke
     figure, said_by, words, who = (typed(values, n) for n in ("figure", "said_by", "words", "who"))
     if len(said_by) < 2:
         raise InputError("said_by", repr(said_by), "the office and the person who said it")
-    if len(words) < 4:
-        raise InputError("words", repr(words), "where it can be read again: a letter, its number, its day")
+    given_words(words, "words", "where it can be read again: a letter, its number, its day")
     old = answers_of(store, kitchen).get(subject)
     if not figure and old is None:
         raise InputError("figure", "empty", "given: there is no answer to take back")

@@ -216,7 +216,7 @@ def assumed_day(kitchen: Kitchen, tr: Translate = str) -> str:
     """What counts as hours and prices where the kitchen has entered none; empty where it has."""
     if kitchen.trade is not None:
         return ""
-    usual, unit = usual_trade(kitchen), BARE[str(kitchen.site.units)]["mass"]
+    usual, unit = usual_trade(kitchen), BARE[kitchen.site.units]["mass"]
     return tr(
         "No hours and prices are entered. Until they are, these estimates count: open {opens} to {closes},"
         " {oil} a {unit} of oil, {power} a kWh."

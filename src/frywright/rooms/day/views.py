@@ -128,11 +128,8 @@ def sales_view(store: Store, kitchen: Kitchen) -> SalesView:
 
 def promise_view(board: Board, now_s: float, product: str, at_s: float, pieces: int) -> PromiseView:
     """Can an order be promised? Chance, largest order, start, fryers, and what the other guests lose.
-
-    Raises
-    ------
-    InputError
-        What no order can be: a product that is not sold, no pieces, a time before a load could be out.
+    Raises InputError: what no order can be: a product that is not sold, no pieces, a time before a load could
+    be out.
     """
     bench = board.bench
     _ = order_of(bench, (product, pieces, at_s, ""), now_s)

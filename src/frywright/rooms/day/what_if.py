@@ -196,11 +196,7 @@ def _days(played: Replay) -> DaysView:
 
 def what_if(store: Store, kitchen: Kitchen, bench: Bench, asked: Changed, days: int = 200) -> ChangeView:
     """The same days with something changed; the order-up-to rule is tuned anew for the change.
-
-    Raises
-    ------
-    InputError
-        A hold life, a count or a factor that cannot be.
+    Raises InputError: a hold life, a count or a factor that cannot be.
     """
     most = MOST_SLOTS * bench.trade.slot_s / 60.0
     for product, minutes in asked.hold_min.items():
