@@ -5,12 +5,14 @@ harm its reader ends a process of its own.
 from __future__ import annotations
 
 import io
+import resource
 import zipfile
 
 import pytest
 
 from frywright.model.errors import DataError
 from frywright.tables.sheet import _measured, text_of
+from frywright.tables.workbook import MEMORY_BYTES
 
 FAR = b'<c r="XFD1048576"/>'
 """The last cell a sheet can have (ECMA-376, part 1: 16,384 columns by 1,048,576 rows)."""
@@ -102,3 +104,4 @@ def test_a_workbook_made_to_harm_is_refused_and_nobody_else_is_hurt(rows, shared
     """Its reader asks for half a terabyte, or for two gigabytes of text: it ends, this process goes on."""
     with pytest.raises(DataError, match="cannot be read"):
         text_of(opened("s.xml", rows, shared), "till.xlsx")
+    assert 1000 * resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss < 1.1 * MEMORY_BYTES

@@ -82,8 +82,10 @@ def test_a_cook_in_words_is_the_cook_in_json(run):
 def test_names_in_brackets_are_printed_as_they_are(run, tmp_path, name):
     """They are no style of the terminal, no picture and no place to be filled."""
     path = tmp_path / "named.toml"
-    path.write_text(Path(bench(path)).read_text("utf-8").replace('"wings left"', f'"{name}"'), "utf-8")
-    assert flat(run("cook", "simulate", "--program", name, on=str(path))).startswith(f"{name} v1 · Left")
+    text = Path(bench(path)).read_text("utf-8").replace('name = "Wings"', f'name = "Big {name}"')
+    path.write_text(text.replace('"wings left"', f'"{name}"'), "utf-8")
+    said = flat(run("cook", "simulate", "--program", name, on=str(path)))
+    assert said.startswith(f"{name} v1 · Left Big {name} · ")
     unknown = run("cook", "prove", "--program", "x", "--samples", "8", on=str(path), code=2)
     assert f"one of: {name}." in unknown
 

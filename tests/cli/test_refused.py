@@ -46,6 +46,19 @@ def test_a_place_that_cannot_be_written_is_named(said, typed, monkeypatch):
     assert f"{typed[2]} is {typed[3]}; it must be a place that can be written" in line
 
 
+@pytest.mark.parametrize(
+    "typed",
+    [
+        ("kitchen", "check", "x" * 300),
+        ("oil", "sites", "x" * 300),
+        ("cook", "simulate", "x" * 300, "--program", "a"),
+    ],
+)
+def test_a_name_no_file_can_have_is_refused(said, typed):
+    """A text that was pasted in the place of a file's name."""
+    assert "file is xxx" in said(*typed, code=2)
+
+
 def test_an_anchor_is_added_to_no_file_of_another_kind(said):
     """A picture is left as it is."""
     Path("a.png").write_bytes(b"\x89PNG\r\n\xff")

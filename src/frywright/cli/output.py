@@ -8,7 +8,7 @@ from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from typing import TYPE_CHECKING
 
-from frywright.model.errors import DataError, FrywrightError
+from frywright.model.errors import DataError, FrywrightError, InputError
 from frywright.model.plain import plain
 
 if TYPE_CHECKING:
@@ -25,7 +25,8 @@ def speaking_errors(shop: Shop | None = None) -> Iterator[None]:
     """Turn an error of ours into words and its exit code, in a shop's language and units."""
     try:
         yield
-    except FrywrightError as error:
+    except (FrywrightError, OSError) as fault:
+        error = _in_words(fault)
         tell, system = (shop.tr, str(getattr(shop.site, "units", ""))) if shop else (str, "")
         message = error.say(tell, system)
         if shop and shop.as_json:
@@ -35,6 +36,15 @@ def speaking_errors(shop: Shop | None = None) -> Iterator[None]:
         else:
             sys.stderr.write(f"{message}\n")
         raise SystemExit(error.exit_code) from error
+
+
+def _in_words(fault: FrywrightError | OSError) -> FrywrightError:
+    """What is told of a fault: of a file that cannot be used which, and why. Any other is raised as it is."""
+    if isinstance(fault, FrywrightError):
+        return fault
+    if fault.filename is None:
+        raise fault
+    return InputError("file", str(fault.filename)[:80], "one that can be used ({why})", why=fault.strerror)
 
 
 @contextmanager

@@ -126,7 +126,7 @@ class Shop:
 
                 return self.kitchen.site if has_kitchen(self._home) else None
             return self._alone.site
-        except FrywrightError:
+        except (FrywrightError, OSError):
             return None
 
     def beside(self, where: str) -> Shop:
