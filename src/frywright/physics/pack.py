@@ -12,6 +12,7 @@ from numpy.typing import NDArray
 
 from frywright.model.errors import InputError
 from frywright.physics import grid, ranges
+from frywright.physics.heat import by_heat
 from frywright.physics.inputs import Cook, PieceClass, Precision, Span, Vat, polynomial
 from frywright.physics.steam import boiling_temp_c
 
@@ -52,12 +53,18 @@ PIECE_ROW = (
     "radius",
     "bone_radius",
     "area",
-    "k0",
-    "k1",
-    "k2",
     "c0",
     "c1",
     "c2",
+    "d0",
+    "d1",
+    "d2",
+    "d3",
+    "d4",
+    "w1",
+    "w2",
+    "w3",
+    "w4",
     "k_bone",
     "c_bone",
     "k_crust",
@@ -234,12 +241,20 @@ def span_row(span: Span) -> tuple[float, ...]:
 
 
 def piece_columns(pieces: Sequence[PieceClass]) -> dict[str, Array]:
-    """Fields of piece classes, and their property polynomials, as columns."""
+    """Fields of piece classes, and what their meat is by its heat, as columns."""
     named = attrgetter(*_PIECE)
     table = np.array([named(p) for p in pieces], dtype=float)
     found = dict(zip(_PIECE, table.T, strict=True))
-    found["conductivity"] = np.array([polynomial(p.conductivity_w_mk, "conductivity_w_mk") for p in pieces])
-    found["heat"] = np.array([polynomial(p.heat_capacity_j_kgk, "heat_capacity_j_kgk") for p in pieces])
+    found["by_heat"] = np.array(
+        [
+            by_heat(
+                polynomial(p.conductivity_w_mk, "conductivity_w_mk"),
+                polynomial(p.heat_capacity_j_kgk, "heat_capacity_j_kgk"),
+                p.density_kg_m3,
+            )
+            for p in pieces
+        ]
+    )
     return found
 
 
@@ -254,14 +269,12 @@ def piece_rows(p: dict[str, Array], precision: Precision) -> tuple[Array, Array,
     face, bone_volume = a / (n + 1), bone ** (n + 1) / ((n + 1) * a**n)
     floor = np.maximum(grid.LOWEST_FRONT * a, grid.FLOOR_PAST_BONE * bone)
     cells = np.where(bone > 0.0, grid.bone_cells(1.0, precision.n_core), 1)
-    c = p["heat"] * p["density_kg_m3"][:, None]
-    k, thick, zero = p["conductivity"], p["coat_thickness_m"], np.zeros_like(a)
+    thick, zero = p["coat_thickness_m"], np.zeros_like(a)
     columns = [
         a,
         bone,
         p["area_factor_n"] * (n + 1) * p["mass_kg"] / p["density_kg_m3"] / a,
-        *k.T,
-        *c.T,
+        *p["by_heat"].T,
         p["bone_conductivity_w_mk"],
         p["bone_heat_j_m3k"],
         p["crust_conductivity_w_mk"],

@@ -12,11 +12,13 @@ constexpr double GROWTH = 1.8, AFTER_EVENT = 4.0;
 
 // Coldest meat temperature of a piece: centre by parabola, or the meat beside the bone.
 INLINE void read_core(Piece &c, M where) {
-  V cold = c.t[0] - c.centre_weight * (c.t[1] - c.t[0]);
-  if (c.bone) {
-    V left = c.t[c.bone - 1], right = c.t[c.bone];
+  V cold;
+  if (!c.bone) {
+    cold = meat_temp(c, c.u[0] - c.centre_weight * (c.u[1] - c.u[0]));
+  } else {
+    V left = temp_of(c, c.bone - 1, c.u[c.bone - 1]), right = meat_temp(c, c.u[c.bone]);
     V half_meat = c.meat_half * (c.now[FRONT] - c.bone_radius);
-    V g_left = c.k_bone / c.bone_half, g_right = meat_conductivity(c, right) / half_meat;
+    V g_left = c.k_bone / c.bone_half, g_right = meat_spread(c, 2.0 * c.u[c.bone]) * meat_heat(c, right) / half_meat;
     cold = (g_left * left + g_right * right) / (g_left + g_right);
   }
   put(c.coldest, where, cold);
@@ -67,6 +69,7 @@ INLINE void check_water(const Group &g, const Piece &c, Failure &x) {
   M falls = (g.time == g.lid_since) & (g.time > 0.0);  // boiling falls as a lid opens: what flashes then needs no time
   V film = c.now[FREE], before = c.old[FREE];
   M over = ~c.crusted & ~falls & (film < -nearly_dry(g, c)), dry = over & (before <= 0.0);
+  if (!any(over)) return;
   add(x, dry & (film < -SEED_WATER_M * c.water) & (g.step > 1e-7), all(0.3), true);
   add(x, over & ~dry & (g.step > 1e-5), before / (before - film), false);
 }
@@ -74,10 +77,10 @@ INLINE void check_water(const Group &g, const Piece &c, Failure &x) {
 INLINE void check_floor(const Group &g, const Piece &c, Failure &x) {
   V before = c.old[FRONT_VOLUME], after = c.now[FRONT_VOLUME];
   M past = (c.spent == 0.0) & (after < c.floor_volume * (1.0 - FLOOR_TOLERANCE)) & (g.step > 1e-4);
-  add(x, past, (before - c.floor_volume) / (before - after), false);
+  if (any(past)) add(x, past, (before - c.floor_volume) / (before - after), false);
   M drained = (c.spent == 1.0) & (c.now[EVAPORATED] > c.water_start * (1.0 + DRY_SHARE)) & (g.step > 1e-4);
   V left = c.water_start - c.old[EVAPORATED];
-  add(x, drained, left / (c.now[EVAPORATED] - c.old[EVAPORATED]), false);
+  if (any(drained)) add(x, drained, left / (c.now[EVAPORATED] - c.old[EVAPORATED]), false);
 }
 
 // The cooks whose tried step stands; for the others the next, shorter, try is set.
@@ -110,22 +113,18 @@ INLINE void switch_heater(Group &g, M where) {
   g.switched |= switched;
 }
 
-// Cells of a level `t` after every one of them has handed a slice outward, heat and all: the front moved from `old` to `now`
-// at once. Holding shares `phi` go with them.
-INLINE void hand_outward(const Group &g, const Piece &c, V *t, V *phi, V old, V now, M where) {
+// Cells of both known levels after every one of them has handed a slice outward, heat and holding share and all: the front
+// moved from `old` to `now` at once.
+INLINE void hand_outward(const Group &g, const Piece &c, V old, V now, M where) {
   const Count n = g.n_core;
-  V own = t[n - 1], density = enthalpy(c, n - 1, own), high = now, share_own = phi ? phi[n - 1] : own;
-  for (Count j = n - 1; j >= 0; --j) {
-    V inner = j ? t[j - 1] : own, inner_density = j ? enthalpy(c, j - 1, inner) : density;
-    V low = j ? face_volume(c, j, now) : all(0.0), slice = j ? face_volume(c, j, old) - low : all(0.0);
-    V share = slice / (high - low), gained = share * (inner_density - density);
-    if (phi) {
-      V phi_in = j ? phi[j - 1] : share_own;
-      put(phi[j], where, share_own + (phi_in - share_own) * share);
-      share_own = phi_in;
-    }
-    put(t[j], where, own + gained / (j < c.bone ? c.c_bone : meat_heat(c, own)));
-    own = inner, density = inner_density, high = low;
+  V high = now, heat = c.u_old[n - 1], before = c.u_older[n - 1], phi = c.phi_old[n - 1];
+  for (Count j = n - 1; j > 0; --j) {
+    V low = face_volume(c, j, now), share = (face_volume(c, j, old) - low) / (high - low);
+    V heat_in = c.u_old[j - 1], before_in = c.u_older[j - 1], phi_in = c.phi_old[j - 1];
+    put(c.u_old[j], where, heat + (heat_in - heat) * share);
+    put(c.u_older[j], where, before + (before_in - before) * share);
+    put(c.phi_old[j], where, phi + (phi_in - phi) * share);
+    heat = heat_in, before = before_in, phi = phi_in, high = low;
   }
 }
 
@@ -134,9 +133,8 @@ INLINE void start_crust(Group &g, Piece &c, M where) {
   const Count n = g.n_core, m = g.n_crust;
   V old = c.old[GRID_VOLUME], front = c.front_temp, rest = c.old[FREE], held = c.water * c.phi_old[n - 1];
   V seed = most(-rest / held, SEED_M), s = c.radius - seed, now = volume_at(c, s), dried = old - now;
-  V wet[] = {enthalpy(c, n - 1, c.t_old[n - 1]), enthalpy(c, n - 1, c.t_older[n - 1])}, wide = seed / (double)m;
-  hand_outward(g, c, c.t_old, c.phi_old, old, now, where);
-  hand_outward(g, c, c.t_older, nullptr, old, now, where);
+  V wet[] = {c.u_old[n - 1], c.u_older[n - 1]}, wide = seed / (double)m;
+  hand_outward(g, c, old, now, where);
   for (Count j = 0; j < m; ++j) {
     V inside = volume_at(c, s + (double)j * wide);
     put(c.cv_old[j], where, inside), put(c.cv_older[j], where, inside);

@@ -29,7 +29,10 @@ enum CookScalar { OIL_TEMP, PRESSURE, AIR_PRESSURE, LID_TEMP, HEATER_HEAT, ROOM_
 
 // Parameters of a piece class, in the order of pack.py.
 struct PieceGiven {
-  V radius, bone_radius, area, k0, k1, k2, c0, c1, c2, k_bone, c_bone, k_crust, c_crust;
+  V radius, bone_radius, area, c0, c1, c2;                 // heat capacity of meat [J/(m3 K)], quadratic in its temperature
+  V d0, d1, d2, d3, d4;                                   // k/c of meat [m2/s], quartic in the sum of two cells' heat
+  V w1, w2, w3, w4;                                       // its temperature [degC] by its heat, before `near` sharpens it
+  V k_bone, c_bone, k_crust, c_crust;
   V water;                                                // evaporable water of the wet core [kg/m3]
   V film, start_temp, h_still, h_gain, h_cap, h_lag, vapour_cp;
   V centre_weight;                                        // centre = T0 - weight (T1 - T0)
@@ -54,13 +57,23 @@ struct Flash {
   V at, low, high;       // the boiling point of that [degC], and between which the same cells boil
 };
 
+// Where temperature is continuous and heat is not: q = beta u_outer - alpha u_inner + rest.
+struct Joint {
+  V alpha, beta, rest;
+};
+
 // One piece class of the cooks of a group.
 struct Piece : PieceGiven {
   V now[N_SCALAR], old[N_SCALAR], older[N_SCALAR];
   V g0, g1, g2, per_g0;    // d/dt = g0 new + g1 old + g2 older [1/s]; 1 / g0
+  V onward;                // this step over the last one, by which cells are foreseen; 0 after a restart
   V source_temp;           // oil or air seen by the surface [degC]
   V front_temp, flux, flash, flash_from, balance_a, balance_b;
-  V plane, core_g, crust_g, core_beta, surface_u, surface_phi, surface_flux, surface_temp, face_temp;
+  V front_heat, front_rest;   // heat at the front = front_heat T + front_rest, near where it was foreseen
+  V last_rest, last_per;      // temperature of the last cell = last_rest + last_per u, near where it was foreseen
+  V joint_pull, joint_rest;   // of the first cell on a bone: what the joint adds to its pull and its known part
+  Joint at_front;             // of the last cell and the front, by the heat of meat as warm as the front
+  V plane, core_g, crust_g, surface_u, surface_phi, surface_flux, surface_temp, face_temp;
   V scale, crust_span;     // of faces: area over front [1/m], with a bone 1/(front - bone); crust conductivity over thickness
   V area_front, sweep_front, steam_flux, meat_share, wet, coat_g, coat_past, dripped, coldest, spent;
   V per_film, per_crust;   // one over the water of the coat [m2/kg], over the conductivity of crust [m K/W],
@@ -70,9 +83,9 @@ struct Piece : PieceGiven {
   M crusted, restart, in_air;
   Count bone;              // cells inside the bone
   const double *grid[LANES];  // fractions and shapes of the cook in each lane
-  // core cells: temperatures, known part of the rate of their heat, share of its water that the meat holds
-  V *t, *t_old, *t_older, *hist, *phi, *phi_old;
-  V *p, *q, *rhs, *alpha, *pull;                     // elimination; pull = alpha + beta - diagonal
+  // core cells: heat [J/m3], share of its water that the meat holds
+  V *u, *u_old, *u_older, *phi, *phi_old;
+  V *p, *q, *alpha;                                  // elimination
   V *f, *df, *fdf, *shape;                           // volume fractions, shape of conductances (4 a face with a bone)
   // crust cells, and volumes inside their faces
   V *ct, *ct_old, *ct_older, *c_hist, *cp, *cq, *cv, *cv_old, *cv_older;
@@ -104,7 +117,7 @@ struct Group : CookGiven {
   V steps, rejected, smallest, tsat, tsat_old, lid, status, attempts, wanted, lid_since, core_old, forced, tries;
   V oil_taken, taken_old;  // heat that pieces and room took from the oil in the last try, in the last step [W]
   V oil_slope;             // heat that the oil gains as the step begins, where the heater has just switched [W]
-  M running, fresh, heating, oil_restart, switched;
+  M running, fresh, again, heating, oil_restart, switched;
   Count cook[LANES], row[LANES], cursor[2 * LANES];
   double *block[LANES];
   double ended[LANES];     // > 0: the cook of this lane is over
@@ -127,6 +140,22 @@ INLINE V cell_volume(const Piece &c, Count j, V whole) {
   return c.df[j] * (j < c.bone ? c.bone_volume : whole - c.bone_volume);
 }
 INLINE V meat_heat(const PieceGiven &c, V t) { return c.c0 + t * (c.c1 + t * c.c2); }
-INLINE V meat_conductivity(const PieceGiven &c, V t) { return c.k0 + t * (c.k1 + t * c.k2); }
 INLINE V meat_enthalpy(const PieceGiven &c, V t) { return t * (c.c0 + t * (0.5 * c.c1 + t * c.c2 * (1.0 / 3.0))); }
-INLINE V enthalpy(const Piece &c, Count j, V t) { return j < c.bone ? c.c_bone * t : meat_enthalpy(c, t); }
+// k/c where the heat of meat is half of `two`.
+INLINE V meat_spread(const PieceGiven &c, V two) {
+  return c.d0 + two * (c.d1 + two * (c.d2 + two * (c.d3 + two * c.d4)));
+}
+// Temperature of meat of heat u, of the catalog's foods within 1 mK.
+INLINE V near_temp(const PieceGiven &c, V u) { return u * (c.w1 + u * (c.w2 + u * (c.w3 + u * c.w4))); }
+
+// The same by a Newton step, and c and 1/c there.
+struct Near {
+  V t, heat, per;
+};
+
+INLINE Near near(const PieceGiven &c, V u) {
+  V t = near_temp(c, u), heat = meat_heat(c, t), per = 1.0 / heat;
+  return {t + (u - meat_enthalpy(c, t)) * per, heat, per};
+}
+INLINE V meat_temp(const PieceGiven &c, V u) { return near(c, u).t; }
+INLINE V temp_of(const Piece &c, Count j, V u) { return j < c.bone ? u / c.c_bone : meat_temp(c, u); }

@@ -17,6 +17,7 @@ typedef long long Count;
 constexpr int COOK_LANES = ONE_COOK ? LANES : 1;
 
 #define INLINE static inline __attribute__((always_inline))
+#define INLINE_MEMBER __attribute__((always_inline))
 
 INLINE V all(double x) { return x - V{}; }
 INLINE M yes() { return V{} == V{}; }

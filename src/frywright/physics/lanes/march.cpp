@@ -7,12 +7,25 @@
 constexpr double MOST_PASSES = 20;  // of a step whose front passes the last cell
 constexpr double VENT_SHARE = 0.5;  // of the early steps elsewhere: a vent's flash is the sharpest bend of a cook
 
-// d/dt at the new level; backward Euler after a restart.
-INLINE void weigh(V &g0, V &g1, V &g2, V step, V last, M restart) {
-  V w = step / last, per = 1.0 / step;
-  g0 = pick(restart, per, (1.0 + 2.0 * w) / (1.0 + w) * per);
-  g1 = pick(restart, -per, -(1.0 + w) * per);
-  g2 = pick(restart, 0.0, w * w / (1.0 + w) * per);
+// d/dt at the new level = g0 new + g1 old + g2 older, and 1 / g0.
+struct Weights {
+  V g0, g1, g2, per_g0;
+};
+
+INLINE Weights pick(M where, const Weights &a, const Weights &b) {
+  return {pick(where, a.g0, b.g0), pick(where, a.g1, b.g1), pick(where, a.g2, b.g2), pick(where, a.per_g0, b.per_g0)};
+}
+
+// Of backward Euler, after a restart.
+INLINE Weights first_order(V step) {
+  V per = 1.0 / step;
+  return {per, -per, all(0.0), step};
+}
+
+// Of BDF2.
+INLINE Weights second_order(V step, V last) {
+  V w = step / last, per = 1.0 / step, part = 1.0 / (1.0 + w);
+  return {(1.0 + 2.0 * w) * part * per, -(1.0 + w) * per, w * w * part * per, step * (1.0 + w) / (1.0 + 2.0 * w)};
 }
 
 // A prescribed curve (0: oil, 1: pressure) at the end of each cook's step, held at its ends.
@@ -68,24 +81,9 @@ INLINE void choose_step(Group &g, M fresh) {
   put(g.step, fresh, pick(there, left, pick((left < 2.0 * step) & (g.attempts == 0.0), 0.5 * left, step)));
 }
 
-// Cells of the new level by extrapolation, and the known parts of their storage rates.
-INLINE void predict_cells(const Group &g, Piece &c, M fresh, V ratio) {
-  const PieceGiven x = c;
-  const V old = c.old[GRID_VOLUME] - x.bone_volume, older = c.older[GRID_VOLUME] - x.bone_volume;
-  const V g1 = c.g1, g2 = c.g2, meat_1 = g1 * old, meat_2 = g2 * older;
-  const V bone_1 = g1 * x.bone_volume * x.c_bone, bone_2 = g2 * x.bone_volume * x.c_bone;
-  const V *t_old = c.t_old, *t_older = c.t_older, *df = c.df;
-  const bool whole = !any(g.running & ~fresh);
-  V *t = c.t, *hist = c.hist;
-  for (Count j = 0; j < g.n_core; ++j) {
-    V one = t_old[j], two = t_older[j], guess = one + ratio * (one - two);
-    t[j] = whole ? guess : pick(fresh, guess, t[j]);
-    if (j < c.bone)
-      hist[j] = df[j] * (bone_1 * one + bone_2 * two);
-    else
-      hist[j] = df[j] * (meat_1 * meat_enthalpy(x, one) + meat_2 * meat_enthalpy(x, two));
-  }
-  const V crust_1 = g1 * x.c_crust, crust_2 = g2 * x.c_crust;
+// The known parts of the storage rates of crust cells.
+INLINE void predict_crust(const Group &g, Piece &c) {
+  const V crust_1 = c.g1 * c.c_crust, crust_2 = c.g2 * c.c_crust;
   const V *v1 = c.cv_old, *v2 = c.cv_older;
   for (Count j = 0; j < g.n_crust; ++j)
     c.c_hist[j] = crust_1 * ((v1[j + 1] - v1[j]) * c.ct_old[j]) + crust_2 * ((v2[j + 1] - v2[j]) * c.ct_older[j]);
@@ -93,10 +91,10 @@ INLINE void predict_cells(const Group &g, Piece &c, M fresh, V ratio) {
 
 // Trial values of the new level by extrapolation, and the known parts of the storage rates.
 INLINE void predict(Group &g, M fresh) {
-  V g0, g1, g2;
-  weigh(g0, g1, g2, g.step, g.last_step, g.oil_restart);
-  put(g.g0, fresh, g0), put(g.g1, fresh, g1), put(g.g2, fresh, g2);
-  V ratio = pick(g.oil_restart, 0.0, g.step / g.last_step);
+  const Weights one = first_order(g.step), two = second_order(g.step, g.last_step), oil = pick(g.oil_restart, one, two);
+  const V onward = g.step / g.last_step;
+  put(g.g0, fresh, oil.g0), put(g.g1, fresh, oil.g1), put(g.g2, fresh, oil.g2);
+  V ratio = pick(g.oil_restart, 0.0, onward);
   for (int r = 0; r < N_COOK_SCALAR; ++r) put(g.now[r], fresh, g.old[r] + ratio * (g.old[r] - g.older[r]));
   // After a switch the oil's past says nothing of its slope; its balance does.
   V power = pick(g.heating, g.heater, 0.0), slope = (power - g.taken_old) / oil_capacity(g, g.old[OIL_TEMP]);
@@ -105,13 +103,17 @@ INLINE void predict(Group &g, M fresh) {
   g.switched &= ~g.oil_restart;
   for (Count i = 0; i < g.n_class; ++i) {
     Piece &c = g.pieces[i];
-    weigh(g0, g1, g2, g.step, g.last_step, c.restart);
-    put(c.g0, fresh, g0), put(c.g1, fresh, g1), put(c.g2, fresh, g2), put(c.per_g0, fresh, 1.0 / g0);
-    ratio = pick(c.restart, 0.0, g.step / g.last_step);
+    Weights x = pick(c.restart, one, two);
+    put(c.g0, fresh, x.g0), put(c.g1, fresh, x.g1), put(c.g2, fresh, x.g2), put(c.per_g0, fresh, x.per_g0);
+    ratio = pick(c.restart, 0.0, onward);
     for (int r = 0; r < GRID_VOLUME; ++r) put(c.now[r], fresh, c.old[r] + ratio * (c.old[r] - c.older[r]));
     put(c.flash, fresh, most(c.now[FLASH_THEN], 0.0));
-    predict_cells(g, c, fresh, ratio);
+    put(c.onward, fresh, ratio);
+    predict_crust(g, c);
     let_go(g, c, fresh);
+  }
+  for (Count i = 0; i < g.n_class; ++i) {  // apart: what waits for divisions in one piece is done beside the next
+    Piece &c = g.pieces[i];
     put(c.now[FRONT], fresh, most(least(c.now[FRONT], c.old[FRONT]), LOWEST_FRONT * c.radius));
     Stirred x = stir(g, c);
     put(c.now[H_NOW], fresh, x.h), put(c.flux, fresh, x.flux);
@@ -127,14 +129,16 @@ INLINE V past_grid(const Group &g, const Piece &c) {
 }
 
 // One inner pass; returns how far the fronts moved [m].
-INLINE V solve_pass(Group &g, const Job &job, M again) {
+INLINE V solve_pass(Group &g, const Job &job) {
   for (Count i = 0; i < g.n_class; ++i) {
     Piece &c = g.pieces[i];
-    see_source(g, c, again);
+    see_source(g, c);
     wet_coat(c);
     c.steam_flux = c.flux;
-    assemble(g, c);
+    place_front(g, c);
   }
+  eliminate_cores(g);
+  for (Count i = 0; i < g.n_class; ++i) balance(g, g.pieces[i]);
   M tables = g.pressure_table > 0.0;
   for (Count i = 0; i < g.n_class; ++i) dry_in_air(g, g.pieces[i]);
   close_vat(g, any(tables) ? told(g, job, 1, tables) : all(0.0));
@@ -206,9 +210,9 @@ INLINE void store(Group &g, M kept) {
     Piece &c = g.pieces[i];
     keep_held(g, c, kept);
     if (!any(g.running & ~kept)) {
-      turn(c.t, c.t_old, c.t_older), turn(c.ct, c.ct_old, c.ct_older), turn(c.cv, c.cv_old, c.cv_older);
+      turn(c.u, c.u_old, c.u_older), turn(c.ct, c.ct_old, c.ct_older), turn(c.cv, c.cv_old, c.cv_older);
     } else {
-      keep_cells(c.t, c.t_old, c.t_older, g.n_core, kept);
+      keep_cells(c.u, c.u_old, c.u_older, g.n_core, kept);
       keep_cells(c.ct, c.ct_old, c.ct_older, g.n_crust, kept), keep_cells(c.cv, c.cv_old, c.cv_older, g.n_crust, kept);
     }
     for (int r = 0; r < N_SCALAR; ++r) put(c.older[r], kept, c.old[r]), put(c.old[r], kept, c.now[r]);
@@ -248,7 +252,7 @@ INLINE void write_down(Group &g, Job &job, M where) {
     *x++ = most(g.old[PRESSURE] - g.old[AIR_PRESSURE], 0.0);
     for (Count i = 0; i < g.n_class; ++i) {
       const Piece &c = g.pieces[i];
-      V last = c.t_old[g.n_core - 1];
+      V last = meat_temp(c, c.u_old[g.n_core - 1]);
       *x++ = last + c.meat_share * (c.front_temp - last), *x++ = c.surface_temp, *x++ = c.radius - c.old[FRONT];
       *x++ = c.old[EVAPORATED], *x++ = c.old[H_NOW], *x++ = c.old[FREE], *x++ = c.old[HEAT_IN];
       read_crust(g, c, x);
@@ -337,7 +341,8 @@ static void load(Group &g, const Job &job, int l, Count k) {
     for (Count r = 0; r < n_row; ++r) AT(((V *)(PieceGiven *)&c)[r]) = job.piece[row * n_row + r];
     if (spare) AT(c.area) = 0.0;
     const double *grid = job.grid + job.grid_of[row] * (3 * n + shapes * (n + 1));
-    double t = AT(c.start_temp), a = AT(c.radius);
+    V heat = meat_enthalpy(c, c.start_temp);
+    double t = AT(c.start_temp), meat = AT(heat), a = AT(c.radius);
     const bool same = !c.bone && c.grid[l] == grid;  // as the cook before had it: a bone's shape is scaled to its piece
     c.grid[l] = grid;
     for (Count j = 0; j < n && !same; ++j) AT(c.f[j]) = grid[j], AT(c.df[j]) = grid[n + j], AT(c.fdf[j]) = grid[2 * n + j];
@@ -364,7 +369,8 @@ static void load(Group &g, const Job &job, int l, Count k) {
     for (V *x : set_2) AT(*x) = 0.0;
     set_lane(c.crusted, l, false), set_lane(c.restart, l, true), set_lane(c.in_air, l, false);
     for (Count j = 0; j < n; ++j) {
-      AT(c.t[j]) = AT(c.t_old[j]) = AT(c.t_older[j]) = t, AT(c.phi[j]) = AT(c.phi_old[j]) = 1.0;
+      AT(c.u[j]) = AT(c.u_old[j]) = AT(c.u_older[j]) = j < c.bone ? AT(c.c_bone) * t : meat;
+      AT(c.phi[j]) = AT(c.phi_old[j]) = 1.0;
     }
     for (Count j = 0; j <= m; ++j) AT(c.cv_old[j]) = AT(c.cv_older[j]) = j < m ? front : AT(c.face_volume);
     for (Count j = 0; j < m; ++j) AT(c.ct_old[j]) = AT(c.ct_older[j]) = t;
@@ -411,13 +417,12 @@ static void unload(Group &g, Job &job, int first) {
     double *cells = job.final_cells + (k * g.classes + i) * 3 * n;
     double *piece = job.final_piece + (k * g.classes + i) * N_FINAL_PIECE;
     for (Count j = 0; j < n; ++j) {
-      cells[j] = AT(c.t_old[j]), cells[n + j] = AT(c.phi_old[j]);
-      V size = cell_volume(c, j, c.old[GRID_VOLUME]), heat = size * enthalpy(c, j, c.t_old[j]);
-      cells[2 * n + j] = AT(size), stored += AT(heat);
+      V t = temp_of(c, j, c.u_old[j]), size = cell_volume(c, j, c.old[GRID_VOLUME]), heat = size * c.u_old[j];
+      cells[j] = AT(t), cells[n + j] = AT(c.phi_old[j]), cells[2 * n + j] = AT(size), stored += AT(heat);
     }
     for (Count j = 0; j < m; ++j) stored += (AT(c.cv_old[j + 1]) - AT(c.cv_old[j])) * AT(c.c_crust) * AT(c.ct_old[j]);
-    double t = AT(c.start_temp), meat = t * (AT(c.c0) + t * (0.5 * AT(c.c1) + t * AT(c.c2) / 3.0));
-    start = (AT(c.face_volume) - bone) * meat + bone * AT(c.c_bone) * t;
+    V meat = meat_enthalpy(c, c.start_temp);
+    start = (AT(c.face_volume) - bone) * AT(meat) + bone * AT(c.c_bone) * AT(c.start_temp);
     double in = AT(c.old[HEAT_IN]), out = AT(c.old[HEAT_OUT]), gap = in - out - (stored - start);
     double sum = (in > 0 ? in : -in) + (out > 0 ? out : -out);
     piece[F_GAP] = (gap > 0 ? gap : -gap) / (sum > 1.0 ? sum : 1.0);
@@ -448,8 +453,7 @@ static void lay_out(Group &g, const Job &job, V *at) {
   for (Count i = 0; i < g.n_class; ++i) {
     Piece &c = g.pieces[i];
     c.bone = job.bone[i];
-    V ** set_5[] = {&c.t, &c.t_old, &c.t_older, &c.hist, &c.phi, &c.phi_old, &c.p, &c.q,
-                  &c.rhs, &c.alpha, &c.pull, &c.f, &c.df, &c.fdf};
+    V ** set_5[] = {&c.u, &c.u_old, &c.u_older, &c.phi, &c.phi_old, &c.p, &c.q, &c.alpha, &c.f, &c.df, &c.fdf};
     for (V **x : set_5)
       *x = at, at += n;
     c.shape = at, at += (c.bone ? 4 : 1) * (n + 1);
@@ -463,7 +467,7 @@ static void lay_out(Group &g, const Job &job, V *at) {
 
 // Bytes of work space for a job.
 extern "C" Count NAME(work_space)(const Job *job) {
-  Count piece = 18 * (job->n_core + 1) + 9 * (job->n_crust + 1) + 4;
+  Count piece = 15 * (job->n_core + 1) + 9 * (job->n_crust + 1) + 4;
   return sizeof(Group) + (ONE_COOK ? 1 : job->classes) * (sizeof(Piece) + piece * sizeof(V)) + (job->trace_width + 1) * sizeof(V) + 64;
 }
 
@@ -497,7 +501,8 @@ extern "C" Count NAME(march)(Job *job_, void *space, Count begin) {
       if (any(tables)) put(g.now[OIL_TEMP], tables, told(g, job, 0, tables));
     }
     put(g.tries, fresh, 0.0);
-    V moved = solve_pass(g, job, g.running & ~fresh);
+    g.again = g.running & ~fresh;
+    V moved = solve_pass(g, job);
     g.tries += 1.0;
     V past = all(0.0);
     for (Count i = 0; i < g.n_class; ++i) past = most(past, past_grid(g, g.pieces[i]));

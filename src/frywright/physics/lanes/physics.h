@@ -5,9 +5,9 @@
 //
 //     d(V_j H_j)/dt = q_(j+1) - q_j + w_(j+1) H_(j+1) - w_j H_j ,   w = dv/dt of the face,
 //
-// q = A k dT/dr counted positive inward. With the enthalpy linear in the new temperature the row reads
-// diag T_j = alpha_j T_(j-1) + beta_(j+1) T_(j+1) + rhs. Sweep rates come from the same BDF formula as the
-// volumes, so a uniform temperature stays uniform.
+// q = A k dT/dr = A D(u) du/dr counted positive inward. The unknown is the heat u = H(T) of a cell, so that storage and
+// sweep are linear in it, and the row reads diag u_j = alpha_j u_(j-1) + beta_(j+1) u_(j+1) - hist. Sweep rates come from
+// the same BDF formula as the volumes, so a uniform temperature stays uniform.
 #pragma once
 #include "group.h"
 #include "steam.h"
@@ -64,9 +64,9 @@ INLINE Stirred stir(const Group &g, const Piece &c) {
   return {h, most(flux + by_h * (h - known), 0.0)};
 }
 
-// Surface coefficient and temperature seen by the surface; `again`: not in the first pass, whose h is foreseen.
-INLINE void see_source(const Group &g, Piece &c, M again) {
-  if (any(again)) put(c.now[H_NOW], again, stir(g, c).h);
+// Surface coefficient and temperature seen by the surface; not in the first pass, whose h is foreseen.
+INLINE void see_source(const Group &g, Piece &c) {
+  if (any(g.again)) put(c.now[H_NOW], g.again, stir(g, c).h);
   c.source_temp = pick(c.in_air, g.air_temp, g.now[OIL_TEMP]);
 }
 
@@ -90,15 +90,35 @@ INLINE void wet_coat(Piece &c) {
 
 // ---- heat in a piece ---------------------------------------------------------------------------------------
 
+// Heat of a core cell before a pass: foreseen by extrapolation, in a later pass of the step what the one before found.
+INLINE V foreseen(const Group &g, const Piece &c, Count j) {
+  return pick(g.again, c.u[j], c.u_old[j] + c.onward * (c.u_old[j] - c.u_older[j]));
+}
+
+// What older levels have of the rate of a cell's heat: `df` (one u_old + two u_older).
+struct Past {
+  V one, two;
+};
+
+INLINE Past past_of(const Piece &c, bool bony) {
+  if (bony) return {c.g1 * c.bone_volume, c.g2 * c.bone_volume};
+  return {c.g1 * (c.old[GRID_VOLUME] - c.bone_volume), c.g2 * (c.older[GRID_VOLUME] - c.bone_volume)};
+}
+
 // Conductances of the half cells on both sides of the front and at the outer surface.
 INLINE void join_front_and_surface(const Group &g, Piece &c, V shape) {
   V h = c.now[H_NOW], t_front = c.front_temp, s = c.now[FRONT];
   V thick = most(c.radius - s, 1e-12);
   c.crust_span = c.k_crust / thick;
-  V core_g = meat_conductivity(c, 0.5 * (c.t[g.n_core - 1] + t_front)) * shape;
+  V u = foreseen(g, c, g.n_core - 1), u_front = meat_enthalpy(c, t_front);
+  Near last = near(c, u);  // a coat between last cell and plane conducts by temperature, so both half cells do
+  V core_g = meat_spread(c, u + u_front) * meat_heat(c, 0.5 * (last.t + t_front)) * shape;
   c.meat_share = pick(c.crusted, 1.0, 1.0 / (1.0 + core_g * c.wet * c.coat_wet));
   c.core_g = core_g * c.meat_share;
-  c.core_beta = c.core_g + 2.0 * c.sweep_front * meat_heat(c, t_front);
+  c.front_heat = meat_heat(c, t_front), c.front_rest = u_front - c.front_heat * t_front;
+  V per = 1.0 / c.front_heat;
+  c.last_rest = last.t - last.per * u, c.last_per = last.per;
+  c.at_front = {c.core_g * last.per, c.core_g * per + 2.0 * c.sweep_front, -c.core_g * (c.last_rest + c.front_rest * per)};
   h = h / (1.0 + h * (1.0 - c.wet) * c.coat_dry);
   V half = c.crust_span * (2.0 * (double)g.n_crust);
   V share = h / (h + half);
@@ -115,61 +135,89 @@ INLINE V face_shape(const Piece &c, Count j, V scale, V s) {
   return j <= c.bone ? cubic : cubic * scale;
 }
 
-// Conductance [W/(m2 K)] of core face j between cells of temperatures `inner` and `outer`.
-template <bool BONE>
-INLINE V face_conductance(const Piece &c, const PieceGiven &x, Count j, V inner, V outer, V scale, V s) {
-  if (!BONE) return meat_conductivity(x, 0.5 * (inner + outer)) * (c.shape[j] * scale);
-  V shape = face_shape(c, j, scale, s);
-  if (j > c.bone) return meat_conductivity(x, 0.5 * (inner + outer)) * shape;
-  if (j < c.bone) return x.k_bone * shape;
-  V half_meat = x.meat_half * (s - x.bone_radius);  // bone and meat in series
-  return shape / (x.bone_half / x.k_bone + half_meat / meat_conductivity(x, outer));
+// At the bone: both half cells in series.
+INLINE Joint join_bone(const Piece &c, V meat, V scale, V s) {
+  Near by = near(c, meat);
+  V resists = c.bone_half / c.k_bone + c.meat_half * (s - c.bone_radius) / (meat_spread(c, 2.0 * meat) * by.heat);
+  V g = face_shape(c, c.bone, scale, s) / resists, beta = g * by.per;
+  return {g / c.c_bone, beta, g * by.t - beta * meat};
 }
 
-// Forward elimination, centre to front: T_j = P_j + Q_j T_(j+1). BONE: some cells lie in a bone.
-template <bool BONE> INLINE void eliminate(const Group &g, Piece &c) {
-  const PieceGiven x = c;  // a copy: stores into the cells cannot change it, so it stays in registers
-  const Count n = g.n_core, bone = BONE ? c.bone : 0;
-  const V s = c.now[FRONT], sweep = c.sweep_front, front = c.front_temp;
-  const V scale = c.scale;
+// Forward elimination, centre to front: u_j = P_j + Q_j u_(j+1). BONE: some cells lie in a bone.
+template <bool BONE> struct Elimination {
+  Piece &c;
+  // Copies: stores into the cells cannot change them, so they stay in registers.
+  const PieceGiven x = c;
+  const Count last, bone = BONE ? c.bone : 0;
+  const V s = c.now[FRONT], sweep = c.sweep_front, scale = c.scale;
   const V meat = c.g0 * (c.now[GRID_VOLUME] - x.bone_volume), still = c.g0 * x.bone_volume;
-  const V half = 0.5 * x.c1, third = (2.0 / 3.0) * x.c2;
-  const V *cell = c.t, *f = c.f, *df = c.df, *hist = c.hist;
-  V *keep_rhs = c.rhs, *keep_alpha = c.alpha, *keep_pull = c.pull, *keep_p = c.p, *keep_q = c.q;
-  V t = cell[0], alpha = all(0.0), beta = all(0.0), eps = all(0.0), p = all(0.0), q = all(0.0);
-  V heat = BONE ? x.c_bone : meat_heat(x, t), rest = BONE ? all(0.0) : -t * t * (half + t * third);
-  for (Count j = 0; j < n; ++j) {
-    V alpha_up, beta_up, eps_up, t_up = t, heat_up = heat, rest_up = rest;
-    if (j + 1 < n) {
-      t_up = cell[j + 1];
-      bool bony = BONE && j + 1 < bone;
-      heat_up = bony ? x.c_bone : meat_heat(x, t_up);
-      rest_up = bony ? all(0.0) : -t_up * t_up * (half + t_up * third);
-      V k = face_conductance<BONE>(c, x, j + 1, t, t_up, scale, s);
-      V w = bony ? all(0.0) : f[j + 1] * sweep;
-      alpha_up = k - w * heat;
-      beta_up = k + w * heat_up;
-      eps_up = w * (rest + rest_up);
-    } else {
-      alpha_up = c.core_g;
-      beta_up = c.core_beta;
-      eps_up = -2.0 * sweep * front * front * (half + front * third);
-    }
-    V size = df[j] * (j < bone ? still : meat);
-    V diag = size * heat + alpha_up + beta;
-    V rhs = eps_up - eps - size * rest - hist[j];
-    V inverse = 1.0 / (diag - alpha * q);
-    keep_rhs[j] = rhs;
-    keep_alpha[j] = alpha;
-    keep_pull[j] = alpha + beta_up - diag;
-    keep_p[j] = p = (rhs + alpha * p) * inverse;
-    keep_q[j] = q = beta_up * inverse;
-    t = t_up, heat = heat_up, rest = rest_up, alpha = alpha_up, beta = beta_up, eps = eps_up;
-  }
-}
+  const Past past = past_of(c, false), in_bone = past_of(c, true);
+  const V *u_now = c.u, *u_old = c.u_old, *u_older = c.u_older, *f = c.f, *df = c.df, *shape = c.shape;
+  const V onward = c.onward;
+  const M again;
+  const bool plain;  // all lanes begin a step
+  V *keep_alpha = c.alpha, *keep_p = c.p, *keep_q = c.q;
+  V u, one, two;  // heat of the row's cell: before the pass, and at older levels
+  Joint down = {};  // its inner face
+  V p = all(0.0), q = all(0.0);
 
-INLINE void eliminate_core(const Group &g, Piece &c) {
-  c.bone ? eliminate<true>(g, c) : eliminate<false>(g, c);
+  INLINE_MEMBER Elimination(const Group &g, Piece &piece)
+      : c(piece), last(g.n_core - 1), again(g.again), plain(!any(g.again)), one(c.u_old[0]), two(c.u_older[0]) {
+    u = look(0, one, two);
+  }
+
+  INLINE_MEMBER V look(Count j, V one, V two) {
+    V guess = one + onward * (one - two);
+    return plain ? guess : pick(again, u_now[j], guess);
+  }
+
+  // Face j between cells of heat `inner` and `outer`.
+  INLINE_MEMBER Joint face(Count j, V inner, V outer) {
+    if (BONE && j == bone) {
+      Joint joint = join_bone(c, outer, scale, s);
+      c.joint_pull = joint.alpha - joint.beta, c.joint_rest = joint.rest;
+      return joint;
+    }
+    V shaped = BONE ? face_shape(c, j, scale, s) : shape[j] * scale;
+    if (BONE && j < bone) return {x.k_bone / x.c_bone * shaped, x.k_bone / x.c_bone * shaped, all(0.0)};
+    V k = meat_spread(x, inner + outer) * shaped, w = f[j] * sweep;
+    return {k - w, k + w, all(0.0)};
+  }
+
+  INLINE_MEMBER void row(Count j) {
+    Joint up = c.at_front;
+    V u_up = u, one_up = one, two_up = two;
+    if (j < last) {
+      one_up = u_old[j + 1], two_up = u_older[j + 1], u_up = look(j + 1, one_up, two_up);
+      up = face(j + 1, u, u_up);
+    }
+    V diag = df[j] * (j < bone ? still : meat) + up.alpha + down.beta;
+    V hist = df[j] * (j < bone ? in_bone.one * one + in_bone.two * two : past.one * one + past.two * two);
+    if (BONE || j == last) hist += down.rest - up.rest;
+    V inverse = 1.0 / (diag - down.alpha * q);
+    keep_alpha[j] = down.alpha;
+    keep_p[j] = p = (down.alpha * p - hist) * inverse;
+    keep_q[j] = q = up.beta * inverse;
+    u = u_up, one = one_up, two = two_up, down = up;
+  }
+};
+
+// Cores of all pieces; of two without a bone side by side, because each waits for its divisions.
+INLINE void eliminate_cores(Group &g) {
+  const Count n = g.n_core;
+  for (Count i = 0; i < g.n_class; ++i) {
+    Piece &c = g.pieces[i];
+    if (c.bone) {
+      Elimination<true> one(g, c);
+      for (Count j = 0; j < n; ++j) one.row(j);
+    } else if (i + 1 < g.n_class && !g.pieces[i + 1].bone) {
+      Elimination<false> one(g, c), two(g, g.pieces[++i]);
+      for (Count j = 0; j < n; ++j) one.row(j), two.row(j);
+    } else {
+      Elimination<false> one(g, c);
+      for (Count j = 0; j < n; ++j) one.row(j);
+    }
+  }
 }
 
 // Backward elimination, surface to front: T_j = P_j + Q_j T_(j-1). Steam of `steam_flux` crosses the crust.
@@ -199,18 +247,21 @@ INLINE void eliminate_crust(const Group &g, Piece &c) {
   }
 }
 
-// Everything about a piece that does not depend on the pressure, to the balance L flux = A - B T_f at the front.
-INLINE void assemble(const Group &g, Piece &c) {
+// Where the front stands, and what joins the cells to it.
+INLINE void place_front(const Group &g, Piece &c) {
   const V s = c.now[FRONT];
   c.now[GRID_VOLUME] = volume_at(c, s);
   c.sweep_front = 0.5 * (c.g0 * c.now[GRID_VOLUME] + c.g1 * c.old[GRID_VOLUME] + c.g2 * c.older[GRID_VOLUME]);
   c.area_front = area_at(c, s);
   c.scale = c.bone ? 1.0 / (s - c.bone_radius) : c.area_front / s;
   join_front_and_surface(g, c, face_shape(c, g.n_core, c.scale, s));
-  eliminate_core(g, c);
   c.inside.low = all(1e9);
+}
+
+// What does not depend on the pressure, to the balance L flux = A - B T_f at the front.
+INLINE void balance(const Group &g, Piece &c) {
   V p = c.p[g.n_core - 1], q = c.q[g.n_core - 1];
-  V a = c.core_g * p, b = c.core_g * (1.0 - q);
+  V a = c.core_g * (c.last_rest + c.last_per * (p + q * c.front_rest)), b = c.core_g * (1.0 - c.last_per * q * c.front_heat);
   V bare_a = a + c.crust_g * c.source_temp - c.coat_past, bare_b = b + c.crust_g + c.coat_g;
   if (!any(c.crusted)) {
     for (Count j = 0; j <= g.n_crust; ++j) c.cv[j] = c.face_volume;
@@ -225,9 +276,10 @@ INLINE void assemble(const Group &g, Piece &c) {
 // Temperatures of all cells from the front temperature; surface temperature and flux.
 INLINE void substitute(const Group &g, Piece &c) {
   const V front = c.front_temp, from = c.flash_from, *p = c.p, *q = c.q;
-  V *cell = c.t, t = front;
+  const V boiling = c.front_heat * front + c.front_rest;
+  V *cell = c.u, u = boiling;
   for (Count j = g.n_core - 1; j >= 0; --j)  // flashing cells are held at boiling
-    cell[j] = t = pick(from <= (double)j, front, p[j] + q[j] * t);
+    cell[j] = u = pick(from <= (double)j, boiling, p[j] + q[j] * u);
   V outer = front;
   if (any(c.crusted))
     for (Count j = 0; j < g.n_crust; ++j) c.ct[j] = outer = pick(c.crusted, c.cp[j] + c.cq[j] * outer, front);
@@ -245,10 +297,13 @@ INLINE void substitute(const Group &g, Piece &c) {
 // that are `going`.
 INLINE Flash look_inside(const Group &g, const Piece &c, V boiling, M going) {
   Flash x = {all(0.0), all(0.0), all((double)g.n_core), boiling};
-  V past = all(1e9), fastest = all(0.0), short_of = all(1e9), slower = all(1.0);
+  V beyond = all(1e18), fastest = all(0.0), short_of = all(1e18), slower = all(1.0);
+  const V meat = c.g0 * (c.now[GRID_VOLUME] - c.bone_volume), pulls = 2.0 * c.sweep_front - meat;
+  const Past past = past_of(c, false);
+  const V at = c.front_heat * boiling + c.front_rest, settled = 1e-9 * c.front_heat;
   for (Count j = g.n_core - 1; j >= 0; --j) {
-    V over = c.p[j] + c.q[j] * boiling - boiling;
-    M hot = going & (over > 1e-9);
+    V over = c.p[j] + c.q[j] * at - at;
+    M hot = going & (over > settled);
     if (j < c.bone) hot = M{};
     M ends = going & ~hot;
     if (j + 1 < g.n_core) {  // the last cell that boils draws on this one
@@ -257,13 +312,16 @@ INLINE Flash look_inside(const Group &g, const Piece &c, V boiling, M going) {
     }
     if (j >= c.bone) put(short_of, ends, -over), put(slower, ends, 1.0 - c.q[j]);
     if (!any(hot)) break;
-    x.heat += pick(hot, c.rhs[j] + c.pull[j] * boiling, 0.0);
-    x.slope += pick(hot, c.pull[j], 0.0);
-    put(past, hot, least(past, over)), put(fastest, hot, most(fastest, 1.0 - c.q[j]));
+    V pull = c.df[j] * pulls, known = c.df[j] * (past.one * c.u_old[j] + past.two * c.u_older[j]);
+    if (j > 0 && j == c.bone) pull += c.joint_pull, known += c.joint_rest;
+    x.heat += pick(hot, pull * at - known, 0.0);
+    x.slope += pick(hot, pull, 0.0);
+    put(beyond, hot, least(beyond, over)), put(fastest, hot, most(fastest, 1.0 - c.q[j]));
     put(x.first, hot, (double)j);
     going = hot;
   }
-  x.low = boiling - short_of / slower, x.high = boiling + past / most(fastest, 1e-9);
+  x.slope *= c.front_heat;
+  x.low = boiling - short_of / (slower * c.front_heat), x.high = boiling + beyond / (most(fastest, 1e-9) * c.front_heat);
   return x;
 }
 
@@ -298,9 +356,10 @@ INLINE void dry_in_air(const Group &g, Piece &c) {
   c.plane = t;
 }
 
-// Front and flash flux [kg/(m2 s)] and temperature of the front at a boiling point; slope of the sum in it.
-INLINE V boil(const Group &g, Piece &c, V boiling, V latent) {
-  V a = c.balance_a, b = c.balance_b, per = 1.0 / latent;
+// Front and flash flux [kg/(m2 s)] and temperature of the front at a boiling point; slope of the sum in it. `per`: one over
+// the latent heat.
+INLINE V boil(const Group &g, Piece &c, V boiling, V per) {
+  V a = c.balance_a, b = c.balance_b;
   M dry = c.spent > 1.0, boils = ~dry & (a > b * boiling);
   V flux = pick(boils, (a - b * boiling) * per, 0.0), slope = pick(boils, -b * per, 0.0);
   V front = boiling;
@@ -336,10 +395,10 @@ struct Rate {
 // Steam given off by all pieces [kg/s] and its slope in the boiling point.
 INLINE Rate evaporate(Group &g, V boiling) {
   Rate made = {all(0.0), all(0.0)};
-  V latent = latent_heat(boiling);
+  const V per_latent = 1.0 / latent_heat(boiling);
   for (Count i = 0; i < g.n_class; ++i) {
     Piece &c = g.pieces[i];
-    V slope = boil(g, c, boiling, latent);
+    V slope = boil(g, c, boiling, per_latent);
     V given = c.area * (c.flux + c.flash), grows = c.area * slope;
     made.value += given, made.slope += grows;
   }
@@ -351,6 +410,7 @@ INLINE Rate evaporate(Group &g, V boiling) {
 // Mass flow [kg/s] C_d A sqrt(2 rho dp), regularised at zero, and its slope in dp.
 INLINE Rate orifice(V area, V density, V difference) {
   M flows = (difference > 0.0) & (area > 0.0);
+  if (!any(flows)) return {all(0.0), all(0.0)};
   V scale = area * root(2.0 * density), r = root(most(difference, 0.0) + SMOOTHING_PA);
   V slope = scale * (0.5 * difference + SMOOTHING_PA) / (r * r * r);
   return {pick(flows, scale * difference / r, 0.0), pick(flows, slope, 0.0)};
@@ -390,12 +450,11 @@ INLINE V solve_pressure(Group &g, M closed, V p, V boiling) {
   M moving = closed & g.running;
   for (int i = 0; i < 60; ++i) {
     boiling = pick(closed, boiling_temp(p), boiling);
-    Rate made = evaporate(g, boiling);
     V steam = most(p - air, 0.0), kelvin = boiling + KELVIN;
+    Rate lost = condense(g, steam), made = evaporate(g, boiling);
     density = (steam / GAS_STEAM + air / GAS_AIR) / g.head_temp_k;
     V mean_gas = p / (density * g.head_temp_k);
     Rate leaves = outflow(g, p, density), drawn = orifice(g.breather_area, outside, g.atmosphere - p);
-    Rate lost = condense(g, steam);
     out = leaves.value;
     V d_boil = GAS_STEAM * kelvin * kelvin / (p * latent_heat(boiling));
     V gap = store * (g.g0 * p + past) - GAS_STEAM * (made.value - lost.value);

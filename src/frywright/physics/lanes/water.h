@@ -15,19 +15,23 @@ INLINE void let_go(const Group &g, Piece &c, M fresh) {
     put(c.dripped, fresh, 0.0);
     return;
   }
-  const PieceGiven x = c;
+  PieceGiven x = c;
+  x.w1 *= x.drip_half_steep, x.w2 *= x.drip_half_steep, x.w3 *= x.drip_half_steep, x.w4 *= x.drip_half_steep;
+  const V mid = x.drip_mid * x.drip_half_steep;
   const V relaxed = 1.0 - exponential(-g.step / x.drip_lag), old = c.old[GRID_VOLUME], whole = old - x.bone_volume;
-  const V *t = c.t, *t_old = c.t_old, *held = c.phi_old, *df = c.df;
+  const V *u_old = c.u_old, *u_older = c.u_older, *held = c.phi_old, *df = c.df;
+  const V half = 0.5 * c.onward;
   V *phi = c.phi, sum = all(0.0), fall = all(0.0);
   for (Count j = c.bone; j < g.n_core; ++j) {
-    V u = between((0.5 * (t_old[j] + t[j]) - x.drip_mid) * x.drip_half_steep, all(-5.0), all(5.0)), s = u * u;
+    V warm = near_temp(x, u_old[j] + half * (u_old[j] - u_older[j]));  // amid the step, as foreseen
+    V u = between(warm - mid, all(-5.0), all(5.0)), s = u * u;
     V top = u * (135135.0 + s * (17325.0 + s * (378.0 + s)));
     V loose = x.drip_half * (1.0 + top / (135135.0 + s * (62370.0 + s * (3150.0 + 28.0 * s))));
     fall = relaxed * most(held[j] - 1.0 + loose, 0.0);
     phi[j] = pick(fresh, held[j] - fall, phi[j]);
-    sum += fall * (df[j] * whole);
+    sum += fall * df[j];
   }
-  sum += fall * (c.old[FRONT_VOLUME] - old);  // the last cell's water ends at the front itself
+  sum = sum * whole + fall * (c.old[FRONT_VOLUME] - old);  // the last cell's water ends at the front itself
   put(c.dripped, fresh, c.water * sum);
 }
 
@@ -88,7 +92,7 @@ INLINE V move_front(const Group &g, Piece &c) {
   Water x = water_after(g, c, left);
   V change = pick(c.crusted, size_of(x.front - c.now[FRONT]), size_of(x.free - c.now[FREE]) * c.per_water);
   if (any(c.crusted)) {
-    V swept = 2.0 * c.sweep_front * (meat_enthalpy(c, t) - c.c_crust * t);  // sensible heat of water that leaves
+    V swept = 2.0 * c.sweep_front * (c.front_heat * t + c.front_rest - c.c_crust * t);  // sensible heat of water that leaves
     out = pick(c.crusted, out - swept, out);
   }
   keep_water(c, x, yes());
