@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import threading
 import time
 from contextlib import contextmanager
@@ -12,6 +13,7 @@ import uvicorn
 from frywright.trial.kitchens import demo_text
 from frywright.web.app import make_app
 from tests.demo import kitchen_store
+from tests.web.test_probes import FISH_AND_WEDGES
 
 pytestmark = pytest.mark.browser
 SIZES = {"phone": (390, 844), "tablet": (820, 1180), "desk": (1440, 900)}
@@ -281,3 +283,23 @@ def test_keeping_a_simulation_by_hand(browser, address):
     assert "Chain unbroken" in page.inner_text("main")
     assert "simulation" in page.inner_text("tr.new")
     page.close()
+
+
+def test_what_a_script_writes_has_the_mark_of_the_language(browser, tmp_path):
+    """A set point typed with a comma in a metric kitchen in Spanish: the answer comes with points and
+    stands on the page with commas, in the pieces and under the curves; in English it keeps its points.
+    """
+    text = FISH_AND_WEDGES.replace('units = "metric"', 'units = "metric"\nlanguage = "es"\naltitude_m = 2000')
+    measure = re.compile(r"\d[.,]\d+ (?:°C|kPa|%|mm|kg)")
+    with served(tmp_path, text) as address:
+        for language, mark in (("es", ","), ("en", ".")):
+            page = open_page(browser, address, "phone", f"/cook?program=bird+uno&lang={language}")
+            page.wait_for_selector("#curves svg path.core")
+            with page.expect_response(lambda answer: "view.json" in answer.url) as told:
+                page.fill("[name=s0_set]", "176,5")
+            assert measure.search(told.value.text())[0].count(".") == 1
+            page.wait_for_function("document.body.dataset.lastEditMs")
+            shown = measure.findall(page.inner_text("main"))
+            assert len(shown) > 10 and all(mark in figure for figure in shown), shown
+            assert page.complaints == []
+            page.close()
