@@ -7,14 +7,11 @@ from __future__ import annotations
 import datetime as dt
 
 import pytest
-from fastapi.testclient import TestClient
 
 from frywright.ledger.facts.people import RuleAnswered
-from frywright.ledger.store import Store
 from frywright.model.errors import InputError
 from frywright.model.findings import Outcome
 from frywright.rooms.care import training
-from frywright.rooms.clock import now
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.rooms.local_rules import keep_answer, rule_subjects
 from frywright.rooms.readings import tell_hold
@@ -23,22 +20,20 @@ from frywright.rooms.standing import place_here
 from frywright.trial.hold_study import study
 from frywright.verdicts.age import judge_age
 from frywright.voice.tongue import translator
-from frywright.web.app import make_app
 from tests import paper
+from tests.browsers import browser
+from tests.demo import kitchen_store
 from tests.web.test_probes import FISH_AND_WEDGES
 
 TODAY = dt.date(2026, 11, 27)
-HOST = "http://127.0.0.1"
 
 
 def kitchen_of(tmp_path, jurisdiction="spain", units="metric"):
     """A store with a metric kitchen of a place whose age and hold rules the catalog does not know."""
-    store = Store.file(tmp_path / "r.db", now)
     text = FISH_AND_WEDGES.replace(
         'units = "metric"', f'units = "{units}"\njurisdiction = "{jurisdiction}"\naltitude_m = 2000'
     )
-    remember_kitchen(store, text, "k.toml")
-    return store
+    return kitchen_store(tmp_path / "r.db", text)
 
 
 def answer(store, subject="fryer", figure="17", **more):
@@ -137,6 +132,13 @@ def test_no_answer_goes_below_a_rule_that_is_known(tmp_path):
     assert judge_age("us", "fryer", born, TODAY, 14).keys == ("us_fryer",)
 
 
+def test_a_known_law_above_the_least_of_all_places_counts(tmp_path, monkeypatch):
+    """Were 14 the least anywhere, 15 would still be under the law's 16."""
+    monkeypatch.setattr("frywright.rooms.local_rules.LEAST_YEARS", 14)
+    with pytest.raises(InputError, match="at least 16"):
+        answer(kitchen_of(tmp_path, "us_food_code_2022"), "fryer", "15")
+
+
 def test_of_another_place_nothing_is_taken_over(tmp_path):
     """An answer belongs to the place it was given for."""
     store = kitchen_of(tmp_path)
@@ -175,7 +177,7 @@ def test_hot_holding_is_judged_from_then_on(tmp_path):
 def test_the_page_is_the_one_door(tmp_path):
     """From the pages that know no rule. What was refused stays typed, in °F; the pack shows what was kept."""
     store = kitchen_of(tmp_path, units="us")
-    client = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
+    client = browser(store, page=True)
     for address in ("/care/people", "/records/probing"):
         assert (
             'href="/records/local-rules"'

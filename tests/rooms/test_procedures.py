@@ -13,7 +13,9 @@ from frywright.rooms.care import procedures
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.tongue import translator
 from tests import paper
+from tests.demo import kitchen_store
 from tests.rooms.test_commissioning import png
+from tests.web.test_probes import FISH_AND_WEDGES
 
 
 @pytest.fixture
@@ -126,3 +128,15 @@ def test_the_lid_seal_card_is_for_pressure_fryers(store, kitchen):
     with pytest.raises(InputError, match="no lid seal"):
         procedures.sign_card(store, kitchen, {**signed, "fryer": "cedar"})
     procedures.sign_card(store, kitchen, {**signed, "fryer": "alder"})
+
+
+@pytest.mark.parametrize(("units", "said", "not_said"), [("us", "120 °F", "°C"), ("metric", "49,0 °C", "°F")])
+def test_a_card_has_the_kitchens_unit_alone(tmp_path, units, said, not_said):
+    """When oil may be moved: one figure, on paper with the mark of its language."""
+    text = FISH_AND_WEDGES.replace('units = "metric"', f'units = "{units}"\naltitude_m = 2000')
+    own = kitchen_store(tmp_path / "k.db", text)
+    here = remembered_kitchen(own)
+    words = paper.words(procedures.procedure_pdf(own, here, "oil_change", "es", translator("es")))
+    assert said in words and not_said not in words
+    step = procedures.card_of(own, "oil_change", "en").steps[0][0]
+    assert said.replace(",", ".") in step and not_said not in step and "{" not in step

@@ -7,18 +7,14 @@ import re
 
 import pytest
 from babel import Locale
-from fastapi.testclient import TestClient
 
-from frywright.ledger.store import Store
 from frywright.model.tongues import tongues
-from frywright.rooms.clock import now
-from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
+from frywright.rooms.kitchen import remembered_kitchen
 from frywright.voice.figures import mark_of, written, written_data, written_page
-from frywright.web.app import make_app
 from tests import paper
+from tests.browsers import browser
+from tests.demo import kitchen_store
 from tests.web.test_probes import FISH_AND_WEDGES
-
-HOST = "http://127.0.0.1"
 
 
 def test_the_mark_is_that_of_the_locale_data():
@@ -75,10 +71,10 @@ def test_of_a_page_what_is_read_heard_and_typed():
 @pytest.fixture(scope="module")
 def client(tmp_path_factory):
     """A metric kitchen that speaks Spanish."""
-    store = Store.file(tmp_path_factory.mktemp("figures") / "f.db", now)
     text = FISH_AND_WEDGES.replace('units = "metric"', 'units = "metric"\nlanguage = "es"\naltitude_m = 2000')
-    remember_kitchen(store, text.replace("set_c = 175", "set_c = 172.5"), "k.toml")
-    found = TestClient(make_app(store), base_url=HOST, headers={"origin": HOST, "accept": "text/html"})
+    text = text.replace("set_c = 175", "set_c = 172.5")
+    store = kitchen_store(tmp_path_factory.mktemp("figures") / "f.db", text)
+    found = browser(store, page=True)
     found.kitchen = remembered_kitchen(store)
     return found
 
