@@ -162,6 +162,12 @@ def test_values_of_a_note_are_shown_by_the_unit_in_their_name():
     assert str(replace(problem, line_number=0, line="", file="")) == "bad 3\n  Mend."
 
 
+def test_next_to_nothing_has_no_sign():
+    """0.04 K below a limit is no "-0.0 °C"; a tenth of a degree Fahrenheit is one."""
+    assert (show(-0.04, "k", "metric"), show(-0.04, "k", "us")) == ("0.0 °C", "-0.1 °F")
+    assert (show(-1e-4, "pa", "metric"), show(-0.3, "kg", "metric")) == ("0.0 kPa", "-0.30 kg")
+
+
 @pytest.mark.parametrize(
     ("value", "suffix", "us", "metric"),
     [

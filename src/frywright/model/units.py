@@ -414,7 +414,8 @@ def show(value: float, suffix: str, system: str) -> str:
     if unit.dimension == "mass" and 0.0 < abs(value) < SMALL_KG:
         return f"{to_people(value, 'oz'):.1f} oz" if system == "us" else f"{to_people(value, 'g'):.0f} g"
     wanted, digits = _shown(value, suffix, system)
-    return f"{to_people(value, wanted):.{digits}f} {UNITS[wanted].sign}"
+    figure = round(to_people(value, wanted), digits) + 0.0  # next to nothing is 0.0, not -0.0
+    return f"{figure:.{digits}f} {UNITS[wanted].sign}"
 
 
 def _shown(value: float, suffix: str, system: str) -> tuple[str, int]:
