@@ -3,25 +3,54 @@
 from __future__ import annotations
 
 import datetime as dt
+from dataclasses import replace
 
 import pytest
 
 from frywright.catalog.kitchen import parse_kitchen
 from frywright.ledger.facts.oil import OilRefused
 from frywright.model.errors import InputError
-from frywright.rooms.care import oil_money, oil_state, vat
+from frywright.rooms.care import meter, oil_money, oil_state, vat
 from frywright.rooms.care.now import now_lines
 from frywright.rooms.care.oil_picture import oil_picture
 from frywright.rooms.clock import now
+from frywright.rooms.hall import write
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.trial.kitchens import demo_text
-from tests.rooms.test_vat import TODAY, tell
+from tests.rooms.test_vat import TODAY, check_of, tell
 from tests.web.test_probes import FISH_AND_WEDGES
 
 
 @pytest.fixture
 def kitchen(store):
     return remembered_kitchen(store)
+
+
+@pytest.mark.parametrize(
+    ("off", "amount", "how", "right", "said"),
+    [
+        ("+4", "24.5", "meter", 20.5, "The last reading, 24.5 %, is 20.5 % by the meter's check."),
+        ("-2", "22.5", "meter", 24.5, "the last reading, 22.5 %, is 24.5 % by the meter's check, over 24 %"),
+        ("+2", "25", "strip", 25.0, "Discard tonight: the last reading, 25 %, is over 24 %."),
+        ("+2", "26.5", "meter", 24.5, "is 24.5 % by the meter's check, over 24 %"),
+    ],
+)
+@pytest.mark.parametrize("checked", [20, 24])
+def test_a_reading_is_judged_as_the_meters_check_puts_it_right(
+    store, kitchen, off, amount, how, right, said, checked
+):
+    """Of a vat with one reading: a meter two points high throws no oil away, one two points low keeps none; a
+    strip is no meter. A check of days ago counts as one of the same day.
+    """
+    read = {"low_read": f"{4 + int(off):d}", "high_read": f"{24 + int(off):d}", "high_known": "24"}
+    kept, _ = meter.keep_check(store, kitchen, check_of(**read), "k")
+    write(store, replace(kept.fact, date=dt.date(2026, 11, checked), key="k2"), replaces=kept.number)
+    tell(store, kitchen, 24, what="reading", amount=amount, how=how)
+    view = vat.vat_view(store, kitchen, "alder", dt.date(2026, 11, 24))
+    assert said in view.text
+    assert (view.advice == "discard") is (right >= 24.0)
+    assert view.last_reading_pct == float(amount), "shown as it was read"
+    assert oil_state.vat_states(store, kitchen, TODAY)["alder"].right_pct == pytest.approx(right)
 
 
 def test_few_readings_below_the_limit_throw_no_oil_away(store, kitchen):

@@ -11,6 +11,8 @@ from fastapi.testclient import TestClient
 from frywright.catalog import load
 from frywright.design.controller import render
 from frywright.ledger.store import Store
+from frywright.model.errors import Phrase
+from frywright.model.units import suffix_of
 from frywright.rooms.clock import now
 from frywright.rooms.cook.cards import CAUTIONS, FOOT
 from frywright.rooms.cook.probe_report import FOOT as LOG_FOOT
@@ -19,6 +21,7 @@ from frywright.rooms.cook.settings import CAUTION
 from frywright.rooms.cook.slots import tell_slot
 from frywright.rooms.kitchen import remember_kitchen, remembered_kitchen
 from frywright.trial.kitchens import demo_text
+from frywright.voice.figures import mark_of, written
 from frywright.voice.tongue import translator
 from frywright.web.rights import RIGHTS
 from tests import paper
@@ -141,7 +144,9 @@ def test_every_procedure_card_warns_at_its_step(client, key, language):
     table = next(t for t in map(load.table, load.files("procedures")) if t["key"] == key)
     at = 0
     for step in table["step"]:
-        at = said.index(tr(step["text"]), at)
+        figures = {name: float(value) for name, value in step.items() if suffix_of(name)}
+        text = Phrase(step["text"], figures).say(tr, "metric")
+        at = said.index(written(text, mark_of(language, "metric")), at)
         if step.get("hazard"):
             at = said.index(f"⚠ {tr(step['hazard'])}", at)
     assert any(step.get("hazard") for step in table["step"])

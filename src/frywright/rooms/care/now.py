@@ -68,7 +68,7 @@ def _oil(store: Store, states: Mapping[str, VatState], day: dt.date) -> list[Now
             continue
         limit = f"{state.limit_pct:g}"
         if read_over(state):
-            found.append(_vat(state, "oil", OVER, {"reading": f"{state.last_reading_pct:g}", "limit": limit}))
+            found.append(_vat(state, "oil", OVER, {"reading": f"{state.right_pct:.3g}", "limit": limit}))
         elif advised(state, day) == "discard":
             found.append(_vat(state, "oil", DISCARD, {"limit": limit}))
         elif day in state.read_on:

@@ -369,7 +369,7 @@ def cost_view(
     if not daily > 0:
         raise InputError(
             "raw product",
-            "none",
+            "missing",
             "given as raw product a day, or dropped on the board",
             where=kitchen.site.name,
         )

@@ -6,7 +6,7 @@ from __future__ import annotations
 
 import datetime as dt
 from collections import Counter
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import takewhile
 from threading import Lock
@@ -61,6 +61,7 @@ class VatState:
     days_count: int
     top_up_kg: float
     last_reading_pct: float | None
+    right_pct: float | None  # the last reading, put right by the meter's check
     events: tuple[OilDone, ...] = ()
     read_on: frozenset[dt.date] = field(init=False)
     changed_on: tuple[dt.date, ...] = field(init=False)
@@ -125,7 +126,9 @@ def _vat_states(store: Store, kitchen: Kitchen, day: dt.date) -> dict[str, VatSt
     starts = [events[0].date for events in told.values() if events]
     shared = _Told(
         fat_kg=_fat(store, kitchen, min(starts, default=day)),
-        checks=tuple(e.fact for e in store.facts(MeterChecked) if e.fact.date <= day),
+        checks=tuple(
+            sorted((e.fact for e in store.facts(MeterChecked) if e.fact.date <= day), key=lambda c: c.date)
+        ),
         limit_pct=oil_limit_here(store, kitchen),
     )
     return {f.key: _state(f, told[f.key], day, shared) for f in kitchen.fryers}
@@ -245,7 +248,7 @@ def _state(fryer: Fryer, events: list[OilDone], day: dt.date, shared: _Told) -> 
     belief = learn(vats, aged=np.array([aged]), limit=shared.limit_pct[0])[0]
     share = float(min(vats.share_frac[0, -RECENT_DAYS:].mean(), 0.95))
     readings = [e.reading_pct for e in events if e.reading_pct is not None]
-    since = [e.reading_pct for e in _since_change(events) if e.reading_pct is not None]
+    last = next((e for e in reversed(_since_change(events)) if e.reading_pct is not None), None)
     ahead = np.array([_weekend(day + dt.timedelta(days=n + 1)) for n in range(HORIZON_DAYS)])
     return VatState(
         fryer=fryer,
@@ -259,9 +262,25 @@ def _state(fryer: Fryer, events: list[OilDone], day: dt.date, shared: _Told) -> 
         age_days_count=(day - changed).days,
         days_count=count,
         top_up_kg=float(top_up.share_frac[0, -RECENT_DAYS:].mean()) * fryer.oil_mass_kg,
-        last_reading_pct=since[-1] if since else None,
+        last_reading_pct=last.reading_pct if last else None,
+        right_pct=put_right(last, shared.checks) if last else None,
         events=tuple(events),
     )
+
+
+def put_right(read: OilDone, checks: Sequence[MeterChecked]) -> float | None:
+    """A reading as the meter's check says it is: the last check up to its day, else the first one after it.
+    What a strip read stays as it is.
+    """
+    before = [check for check in checks if check.date <= read.date]
+    check = before[-1] if before else next(iter(checks), None)
+    if read.reading_pct is None or check is None or read.how != "meter":
+        return read.reading_pct
+    apart = check.high_read_pct - check.low_read_pct
+    if apart <= 0:  # no meter: it tells worn oil from fresh the wrong way round
+        return read.reading_pct
+    gain = (check.high_known_pct - check.low_known_pct) / apart
+    return check.low_known_pct + gain * (read.reading_pct - check.low_read_pct)
 
 
 def _weekend(day: dt.date) -> float:

@@ -236,9 +236,22 @@ KEEP_LATER = (
 )
 
 
+OVER = (
+    "Discard tonight: the last reading, {reading} %, is over {limit} %. In doubt of the meter, check it and"
+    " read again."
+)
+OVER_CHECKED = (
+    "Discard tonight: the last reading, {reading} %, is {right} % by the meter's check, over {limit} %. In"
+    " doubt read it again."
+)
+LOWER = "The last reading, {reading} %, is {right} % by the meter's check."
+
+
 def read_over(state: VatState) -> bool:
-    """Whether the last reading of the oil in a vat is at its limit or over it."""
-    return state.last_reading_pct is not None and state.last_reading_pct >= state.limit_pct
+    """Whether the last reading of the oil in a vat, put right by the meter's check, is at its limit or over
+    it.
+    """
+    return state.right_pct is not None and state.right_pct >= state.limit_pct
 
 
 def advised(state: VatState, day: dt.date) -> Advice:
@@ -246,7 +259,7 @@ def advised(state: VatState, day: dt.date) -> Advice:
     away: only a reading that one usual day carries to the limit does.
     """
     few = state.readings_count < LEAST_READINGS
-    known = state.last_reading_pct if day in state.read_on else None
+    known = state.right_pct if day in state.read_on else None
     tomorrow = (state.belief.level[0] if known is None else known) + state.belief.growth[0]
     near = tomorrow >= state.limit_pct if few else state.crossing.tomorrow_frac > DISCARD_CHANCE_FRAC
     if near or read_over(state):
@@ -259,13 +272,11 @@ def _advice(state: VatState, day: dt.date, tr: Translate) -> tuple[Advice, str]:
     wins over every outlook.
     """
     _, middle, high = state.crossing.days_n
-    limit, reading, advice = state.limit_pct, state.last_reading_pct, advised(state, day)
+    limit, advice = state.limit_pct, advised(state, day)
     if read_over(state):
-        over = (
-            "Discard tonight: the last reading, {reading} %, is over {limit} %. In doubt of the meter, check"
-            " it and read again."
-        )
-        return "discard", say(over, {"reading": reading, "limit": limit}, translate=tr)
+        over = OVER if state.right_pct == state.last_reading_pct else OVER_CHECKED
+        values = {"reading": state.last_reading_pct, "right": round(state.right_pct or 0.0, 1)}
+        return "discard", say(over, {**values, "limit": limit}, translate=tr)
     if advice == "discard":
         near = "Discard tonight: the chance that tomorrow's peak passes {limit} % is {chance_frac}."
         chance = {"limit": limit, "chance_frac": state.crossing.tomorrow_frac}
@@ -283,6 +294,14 @@ def _advice(state: VatState, day: dt.date, tr: Translate) -> tuple[Advice, str]:
     dated = KEEP_OPEN if high > HORIZON_DAYS else KEEP
     text = KEEP_LATER if middle > HORIZON_DAYS else dated
     return "keep", say(text, _dates(day, state), translate=tr)
+
+
+def _put_right(state: VatState, tr: Translate) -> str:
+    """Says that the meter's check takes a reading over the limit below it; empty where it does not."""
+    reading, right = state.last_reading_pct, state.right_pct
+    if reading is None or right is None or not right < state.limit_pct <= reading:
+        return ""
+    return say(LOWER, {"reading": reading, "right": round(right, 1)}, translate=tr)
 
 
 def _dates(day: dt.date, state: VatState) -> dict[str, str]:
@@ -344,7 +363,7 @@ def vat_view(
         vat=vat,
         name=state.fryer.name,
         advice=advice,
-        text=text,
+        text=f"{text} {_put_right(state, tr)}".rstrip(),
         level_pct=round(level, 1),
         growth_pct=round(growth, 2),
         growth_sd_pct=round(growth_sd, 2),
