@@ -18,10 +18,12 @@ from frywright.ledger.facts.cook import ProgramSaved
 from frywright.ledger.store import Store
 from frywright.model.kitchen import Kitchen
 from frywright.rooms.clock import now
+from frywright.rooms.cook import desk
 from frywright.rooms.cook.programs import save_program
 from frywright.rooms.hall import write
 from frywright.rooms.kitchen import remembered_kitchen
 from frywright.web.app import make_app
+from tests.browsers import browser
 from tests.demo import kitchen_store
 
 NAME = "bone-in alder"
@@ -111,6 +113,20 @@ def test_saving_another_version_reads_none_of_those_before(stores, work):
     few, many = told
     for what, count in many.items():
         assert count <= 1.2 * few.get(what, 0) + 20, (what, few, many)
+
+
+def test_changes_are_cooked_when_first_looked_at(tmp_path, monkeypatch):
+    """Eleven versions for the ten changes of a page; none again until the next one is saved."""
+    store, cooked, does = saved(tmp_path / "c.db", 30), [], desk.simulate_many
+    monkeypatch.setattr(desk, "simulate_many", lambda plans: cooked.append(len(plans)) or does(plans))
+    client = browser(store, page=True)
+    for _ in range(3):
+        page = client.get(f"/cook/changes?program={NAME}")
+    assert cooked == [11] and "Printed cards of the old version are void." in page.text
+    kitchen = remembered_kitchen(store)
+    save_program(store, kitchen, another(kitchen.program(NAME), 1))
+    assert client.get(f"/cook/changes?program={NAME}").text != page.text
+    assert cooked == [11, 11]
 
 
 def test_versions_before_the_newest_are_all_there(stores):

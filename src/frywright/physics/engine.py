@@ -208,5 +208,6 @@ def _in_order(blocks: list[tuple[Array, Numbers]], steps: Numbers) -> tuple[Arra
     first = np.concatenate([[0], np.cumsum(steps)])
     used = -(-steps // BLOCK_STEPS)
     row = np.arange(first[-1]) - np.repeat(first[:-1], steps)
-    mine = order[np.repeat(np.cumsum(used) - used, steps) + row // BLOCK_STEPS]
-    return block.reshape(-1, block.shape[2])[mine * BLOCK_STEPS + row % BLOCK_STEPS], first
+    part = row // BLOCK_STEPS
+    mine = BLOCK_STEPS * (order[np.repeat(np.cumsum(used) - used, steps) + part] - part) + row
+    return np.take(block.reshape(-1, block.shape[2]), mine, axis=0), first

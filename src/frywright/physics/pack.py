@@ -261,8 +261,8 @@ def piece_columns(pieces: Sequence[PieceClass]) -> dict[str, Array]:
 def piece_rows(p: dict[str, Array], precision: Precision) -> tuple[Array, Array, Numbers]:
     """Rows of the march from columns of piece classes; the grids of their shapes, and which is whose."""
     a, n, bone = p["half_thickness_m"], p["shape_n"], p["bone_radius_m"]
-    shapes, grid_of = _unlike(zip(n.tolist(), (bone / a).tolist(), strict=True))
-    grids = [grid.build(*shape, precision.n_core, precision.grading) for shape in shapes]
+    shapes, grid_of = np.unique(n + 1j * (bone / a), return_inverse=True)
+    grids = [grid.build(float(x.real), float(x.imag), precision.n_core, precision.grading) for x in shapes]
     powers = a[:, None] ** np.arange(4)
     area = np.array([g.area for g in grids])[grid_of] / powers
     volume = np.array([g.volume for g in grids])[grid_of] * a[:, None] / powers

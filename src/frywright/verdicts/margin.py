@@ -101,7 +101,6 @@ def margins_k(curves: Curves, limit: CookLimit, guard_k: float, fat_pct: Sequenc
     """
     lift, start = curves.lift_s, curves.first[:-1]
     highest, core, _ = curves.at(lift)
-    coldest = np.minimum.reduceat(curves.core_c, start)
     level = np.full(core.shape, -np.inf)
     held: dict[float, Array] = {0.0: np.maximum(highest, core)}
     falls = highest > core
@@ -113,6 +112,7 @@ def margins_k(curves: Curves, limit: CookLimit, guard_k: float, fat_pct: Sequenc
             if needed not in held:
                 moment = lift - needed
                 inside = (moment >= curves.time_s[start])[:, None]
+                coldest = np.minimum.reduceat(curves.core_c, start)
                 held[needed] = np.where(inside, curves.at(np.maximum(moment, 0.0))[2], coldest)
             level[:, piece] = np.maximum(level[:, piece], held[needed][:, piece] - temp)
     found = level - guard_k

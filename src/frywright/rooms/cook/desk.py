@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass, fields, replace
+from functools import lru_cache
 from itertools import pairwise
 
 from frywright.design.difference import Change, changes
@@ -117,11 +118,12 @@ class Differences:
     cards: str
 
 
+@lru_cache(maxsize=32)
 def differences(
-    kitchen: Kitchen, versions: Sequence[Program], translate: Translate = str
+    kitchen: Kitchen, versions: tuple[Program, ...], translate: Translate = str
 ) -> tuple[Differences, ...]:
     """What changed from each version to the next, value by value, and what that does to core, loss and time.
-    Each is cooked once.
+    Each is cooked once; what was worked out last is kept.
     """
     system = kitchen.site.units
     cooks = simulate_many([make_plan(kitchen, program) for program in versions])

@@ -81,7 +81,7 @@ def _shown(context: Context, request: Request, name: str, *, before: str = "", *
     place, tr = context.kitchen, context.tr(request)
     system, newest = place.site.units, place.program(name)
     last = int(before) if is_count(before) else newest.version
-    found = [p for p in place.versions(name) if p.version <= last] or place.versions(name)
+    found = tuple(p for p in place.versions(name) if p.version <= last) or place.versions(name)
     values = {
         "title": name,
         "fryer": place.fryer(newest.fryer).name,
