@@ -6,7 +6,9 @@ from __future__ import annotations
 
 import io
 import resource
+import subprocess
 import zipfile
+from concurrent.futures import ThreadPoolExecutor
 
 import pytest
 
@@ -90,6 +92,24 @@ def test_a_workbook_is_read():
     rows = f"<row>{SHARES}<c><v>2</v></c></row><row>{SHARES}</row>"
     for sheet in ("worksheets/sheet1.xml", "s.xml"):
         assert text_of(opened(sheet, rows, "wing"), "till.xlsx") == b"wing\t2\nwing\t"
+
+
+def test_workbooks_are_read_one_at_a_time(monkeypatch):
+    """Of four that come at once none is begun before the one before it has ended."""
+    run, here, most = subprocess.run, [], []
+
+    def read(*words, **more):
+        here.append(1)
+        most.append(len(here))
+        done = run(*words, **more)
+        here.pop()
+        return done
+
+    monkeypatch.setattr(subprocess, "run", read)
+    data = opened("s.xml", f"<row>{SHARES}</row>", "wing")
+    with ThreadPoolExecutor(4) as pool:
+        assert set(pool.map(text_of, [data] * 4, ["till.xlsx"] * 4)) == {b"wing"}
+    assert most == [1] * 4
 
 
 @pytest.mark.parametrize(

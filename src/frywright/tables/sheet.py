@@ -12,6 +12,7 @@ import re
 import subprocess
 import sys
 import zipfile
+from threading import Lock
 
 from frywright.model.errors import DataError
 from frywright.model.findings import Problem
@@ -21,6 +22,8 @@ MOST_BYTES, MOST_CELLS, MOST_FILES = 64 * 1024 * 1024, 3_000_000, 2_000
 """Bounds of a workbook unpacked (own choice): a year of a till's lines is a tenth of it."""
 PLACE = re.compile(rb"""\br\s*=\s*["']([A-Za-z]{0,4})(\d{1,8})["']""")
 CELL = re.compile(rb"<(?:\w+:)?c[\s/>]")
+_ONE = Lock()
+"""Workbooks are read one at a time: each may take all the memory that one may."""
 
 
 def is_workbook(data: bytes) -> bool:
@@ -35,9 +38,10 @@ def text_of(data: bytes, name: str) -> bytes:
     _measured(data, name)
     try:
         words = [sys.executable, "-P", "-m", workbook.__name__]
-        done = subprocess.run(
-            words, input=data, capture_output=True, timeout=2 * workbook.READ_S, check=False
-        )
+        with _ONE:
+            done = subprocess.run(
+                words, input=data, capture_output=True, timeout=2 * workbook.READ_S, check=False
+            )
     except (subprocess.TimeoutExpired, OSError) as error:
         raise _refused(name, "the workbook cannot be read") from error
     if done.returncode:
