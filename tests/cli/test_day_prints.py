@@ -38,18 +38,11 @@ def place(tmp_path_factory):
     return made
 
 
-@pytest.fixture
-def said(place, tmp_path, monkeypatch):
-    """Runs a command on the store: its code, and what it printed on one line."""
+@pytest.fixture(autouse=True)
+def untuned(tmp_path, monkeypatch):
+    """Days are planned by the rule as it is."""
     monkeypatch.chdir(tmp_path)
     monkeypatch.setattr(day, "_tuned_bench", lambda bench, kitchen: bench)
-
-    def run(*typed, code=0):
-        got = CliRunner().invoke(app, [*typed, "--store", place])
-        assert got.exit_code == code, got.output
-        return " ".join(got.output.split())
-
-    return run
 
 
 def test_what_an_item_takes_is_said_once(said, tmp_path):
@@ -134,7 +127,7 @@ def test_a_plan_by_hand_is_priced(said, tmp_path, monkeypatch):
     (tmp_path / "h.json").write_text(json.dumps([{"fryer": "alder", "filter": "12:00"}]), "utf-8")
     line = said("day", "plan", *FRIDAY, "--check", "h.json", code=1)
     assert line == "a turn in the rush By hand: 1.25 a day. The engine: 1.25."
-    assert json.loads(said("day", "plan", *FRIDAY, "--check", "h.json", "--json", code=1))["ok"] is False
+    assert said("day", "plan", *FRIDAY, "--check", "h.json", "--json", code=1)["ok"] is False
     (tmp_path / "h.json").write_text("[]", "utf-8")
     assert said("day", "plan", *FRIDAY, "--check", "h.json").startswith("No rule is broken. By hand: 1.25")
 
@@ -168,7 +161,7 @@ def test_a_practice_board_is_told_and_answers(place, said):
         16,
         7,
     )
-    down = json.loads(said(*board, "--at", "21:00", "--tell", "down", "--fryer", "birch", "--json"))
+    down = said(*board, "--at", "21:00", "--tell", "down", "--fryer", "birch", "--json")
     assert (down["practice"], down["clock"], down["new_plan"]["what"]) == (7, "21:00", "birch")
     assert "add --practice 7" in said("day", "board", "--play", code=2)
 
@@ -189,7 +182,7 @@ def test_a_practice_day_that_was_played_is_told(said, monkeypatch):
     assert line.startswith(
         "12:00 Drop two heads into Alder Loads: 0. Filter turns: 0. Pieces thrown away: 0."
     )
-    told = json.loads(said(*day_played, "--json"))
+    told = said(*day_played, "--json")
     assert (told["ok"], told["told"][0]["at"], told["drops_count"]) == (True, "12:00", 0)
     assert asked == [(8, "birch@17:40")] * 2
 

@@ -27,27 +27,9 @@ SECRET = "oak leaf river stone"
 
 
 @pytest.fixture
-def said(place):
-    """Runs a command on the store: its code, and what it printed on one line."""
-
-    def run(*typed, code=0):
-        got = CliRunner().invoke(app, [*typed, "--store", place])
-        assert got.exit_code == code, got.output
-        return " ".join(got.output.split())
-
-    return run
-
-
-@pytest.fixture
-def told(place):
+def told(said):
     """Runs a command on the store with --json."""
-
-    def run(*typed, code=0):
-        got = CliRunner().invoke(app, [*typed, "--json", "--store", place])
-        assert got.exit_code == code, got.output
-        return json.loads(got.stdout)
-
-    return run
+    return lambda *typed, code=0: said(*typed, "--json", code=code)
 
 
 @contextmanager

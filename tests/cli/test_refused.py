@@ -6,25 +6,11 @@ from contextlib import closing
 from pathlib import Path
 
 import pytest
-from typer.testing import CliRunner
 
-from frywright.cli.main import app
 from frywright.ledger.store import Store
 from frywright.rooms.clock import now
 from frywright.rooms.day import day
 from frywright.rooms.records.people import add_account
-
-
-@pytest.fixture
-def said(place):
-    """Runs a command on the store: its code, and what it printed on one line."""
-
-    def run(*typed, code=0):
-        got = CliRunner().invoke(app, [*typed, "--store", place])
-        assert got.exit_code == code, got.output
-        return " ".join(got.output.split())
-
-    return run
 
 
 @pytest.mark.parametrize(
