@@ -72,6 +72,9 @@ NO_DIFFERENCE: dict[str, str] = {
     "frywright/rooms/day/kept_rule.py _mark: 32 moved by one, `32` → `33`": (
         "Only whether a file kept for the next start has a letter more in its name."
     ),
+    "frywright/rooms/cook/intake.py Intake.__init__: 0 moved by one, `0` → `1`": (
+        "Only from where a count begins whose later values are compared with its earlier ones."
+    ),
     "frywright/cli/shop.py command.mark: gives None back, `return function` → `return None`": (
         "A command is called through the program's table of commands; nobody calls it by its name."
     ),

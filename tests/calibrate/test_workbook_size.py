@@ -7,6 +7,7 @@ from __future__ import annotations
 import io
 import resource
 import subprocess
+import sys
 import zipfile
 from concurrent.futures import ThreadPoolExecutor
 
@@ -125,3 +126,11 @@ def test_a_workbook_made_to_harm_is_refused_and_nobody_else_is_hurt(rows, shared
     with pytest.raises(DataError, match="cannot be read"):
         text_of(opened("s.xml", rows, shared), "till.xlsx")
     assert 1000 * resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss < 1.1 * MEMORY_BYTES
+
+
+def test_the_process_that_reads_a_workbook_takes_no_more_than_its_bounds():
+    """1.5 GB and a minute of the processor, set in that process alone."""
+    limits = "print(*resource.getrlimit(resource.RLIMIT_AS), *resource.getrlimit(resource.RLIMIT_CPU))"
+    program = f"import resource; from frywright.tables.workbook import _bounded; _bounded(); {limits}"
+    done = subprocess.run([sys.executable, "-c", program], capture_output=True, text=True, check=True)
+    assert done.stdout.split() == ["1500000000", "1500000000", "60", "60"]

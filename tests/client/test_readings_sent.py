@@ -85,6 +85,17 @@ def test_what_a_server_never_got_is_kept(queue, server, error):
     assert (queue.waiting_count, queue.sent_count, queue.trouble) == (0, 3, "")
 
 
+@pytest.mark.parametrize(("waits", "trouble", "sends"), [(1, "", 1), (1, "the line is cut", 0), (0, "", 0)])
+def test_closing_sends_what_waits_once_where_the_line_is_well(queue, monkeypatch, waits, trouble, sends):
+    """A server that did not answer is not waited for again."""
+    tries = []
+    monkeypatch.setattr(queue, "_send", lambda: tries.append(1))
+    queue.take("one", some(waits))
+    queue.trouble = trouble
+    queue.close()
+    assert len(tries) == sends and queue._stop.is_set()
+
+
 def test_what_a_server_refuses_is_given_up_and_counted(queue, server):
     """One bad message does not hold up the rest for ever."""
     queue.take("one", some(3))

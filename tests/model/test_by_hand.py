@@ -14,14 +14,15 @@ from frywright.catalog import check as catalog_check
 from frywright.catalog import edit, load
 from frywright.catalog.capacity import capacity_units, check_load, most_units
 from frywright.catalog.kitchen import parse_kitchen
+from frywright.catalog.settings import off_place
 from frywright.model.business_day import business_time, local_time, moment_of, trade_of, usual_trade
 from frywright.model.codec import Source, write
-from frywright.model.entry import Entry, chain_hash, stamp, unstamp
+from frywright.model.entry import Entry, chain_hash, row_hash, stamp, unstamp
 from frywright.model.errors import DataError, InputError, one_of
 from frywright.model.findings import Note, Problem, say
 from frywright.model.food import counted
-from frywright.model.fryer import FryerKind, TempUnit
-from frywright.model.kitchen import ProveAgain
+from frywright.model.fryer import FryerKind, MachineSetting, SettingKind, TempUnit
+from frywright.model.kitchen import ProveAgain, Site
 from frywright.model.program import LidState, Program, Stage
 from frywright.model.roles import may_claim, may_sign
 from frywright.model.tongues import tongues
@@ -454,3 +455,22 @@ def test_what_is_read_of_the_catalog_is_what_its_files_say(name, folder):
 def test_a_load_is_counted_in_whole_pieces(count, unit, said):
     """Rounded down, as the fryer takes no more; a part of a bird is a load, below ten."""
     assert counted(count, unit) == said
+
+
+def test_a_hash_of_a_row_that_somebody_changed_is_of_what_stands_there():
+    """A number in the place of a text is no text: its hash is another one, and no error hides it."""
+    text = '{"author":5,"happened_at":"h","kind":"note","number":3,"payload":{},"recorded_at":"r"'
+    wanted = hashlib.sha256(f'p\n{text},"replaces":null,"versions":{{}}}}'.encode()).hexdigest()
+    assert row_hash("p", 3, ("note", 5, None), ("h", "r"), ("{}", "{}")) == wanted
+    assert row_hash("p", 3, ("note", "5", None), ("h", "r"), ("{}", "{}")) != wanted
+
+
+@pytest.mark.parametrize(("each_m", "near_m"), [(300.0, 150.0), (500.0, 250.0), (None, 150.0)])
+def test_an_altitude_on_a_sheet_is_the_places_own_within_half_a_step(each_m, near_m):
+    """150 m, or half of what the control moves at a time where that is more, below and above alike."""
+    more = {} if each_m is None else {"lowers_k": 1.0, "each_m": each_m}
+    for told_m in (1600.0 - near_m, 1600.0 + near_m):
+        setting = MachineSetting(name="Altitude", kind=SettingKind.ALTITUDE, value=f"{told_m:g} m", **more)
+        away = 1.0 if told_m > 1600.0 else -1.0
+        for altitude_m, off in ((1600.0, False), (1600.0 - away, True)):
+            assert off_place(setting, Site(name="Bench", altitude_m=altitude_m)) is off

@@ -9,13 +9,14 @@ import datetime as dt
 import pytest
 
 from frywright.catalog import load as catalog
+from frywright.ledger.facts.day import CloseStepSigned
 from frywright.ledger.facts.oil import OilDone, OilRefused
 from frywright.model.business_day import moment_of
 from frywright.model.errors import InputError
 from frywright.rooms.care import close, machines, upkeep, vat, waits
 from frywright.rooms.hall import write
 from frywright.rooms.kitchen import remembered_kitchen
-from frywright.rooms.standing import heat_off
+from frywright.rooms.standing import closed_steps, heat_off
 from frywright.voice.tongue import translator
 from tests.rooms.taps import tap
 
@@ -65,6 +66,16 @@ def test_changes_come_first_and_what_is_out_of_use_is_left(store, kitchen):
     assert found[1] == ("cedar", "discard")
     assert found[-1] == ("birch", "stopped")
     assert close.tonight(store, kitchen, today=DAY)[-1].steps == ()
+
+
+def test_a_close_is_found_behind_years_of_others(store, kitchen):
+    """Of its own day alone, oldest first: neither one weeks ago nor one of the day after is in the way."""
+    told = {"who": "Ana Lund", "second": "Ben Roe", "value": "0", "plan": ""}
+    days = [DAY - dt.timedelta(days=n) for n in (40, 3, 1, 0, 0)] + [DAY + dt.timedelta(days=1)]
+    for n, day in enumerate(days):
+        fact = CloseStepSigned(date=day, fryer="alder", step=f"s{n}", **told)
+        write(store, fact, happened_at=at(kitchen, 22.0 + n / 60, day))
+    assert [item.fact.step for item in closed_steps(store, DAY)] == ["s3", "s4"]
 
 
 def test_no_oil_before_two_people_signed_dry(store, kitchen):

@@ -15,7 +15,13 @@ from frywright.verdicts.age import judge_age, years_on
 from frywright.verdicts.evidence import Evidence, EvidenceKind
 from frywright.verdicts.facts import Prediction, facts_of
 from frywright.verdicts.judge import CoreCurve, judge
-from frywright.verdicts.lethality import equivalent_time_s, first_above_s, log_reduction, longest_above_s
+from frywright.verdicts.lethality import (
+    Summit,
+    equivalent_time_s,
+    first_above_s,
+    log_reduction,
+    longest_above_s,
+)
 from frywright.verdicts.limits import CookLimit, edition_on, house_limit
 from frywright.verdicts.margin import Curves, held_level_c, margin_k, margins_k, until
 from frywright.verdicts.patterns import Told, patterns
@@ -256,11 +262,25 @@ def test_a_lid_may_open_within_a_twentieth_above_its_zero_at_the_lift(gauge):
     assert ("must stay shut" in found.sentence) == (gauge > 1050.0)
 
 
+def test_a_curve_of_one_summit_is_known_as_one():
+    """12 degC at 2 s, 70 at 60 s, 40 at 90 s: 55 or more from 45 to 75 s, 70 for a moment, never 71. Warm is
+    the first reading more than 1 K up. A curve of two summits is judged reading by reading.
+    """
+    time = np.array([0.0, 1.0, 2.0, 60.0, 90.0])
+    found = Summit.of(time, np.array([10.0, 11.0, 12.0, 70.0, 40.0]))
+    assert found is not None and found.low_c == 12.0
+    assert found.held_s(np.array([55.0, 70.0, 71.0])) == pytest.approx([30.0, 0.0, 0.0])
+    assert Summit.of(time, np.array([10.0, 60.0, 20.0, 70.0, 40.0])) is None
+    rising = Summit.of(time, np.array([10.0, 20.0, 30.0, 50.0, 70.0]))
+    assert rising is not None and rising.held_s(np.array([50.0])) == pytest.approx([30.0])
+
+
 def test_a_birthday_counts_on_its_day():
     born = dt.date(2008, 3, 15)
     assert [years_on(born, dt.date(2026, 3, d)) for d in (14, 15)] == [17, 18]
     assert [years_on(born, dt.date(2026, m, 15)) for m in (2, 4)] == [17, 18]
     assert years_on(dt.date(1926, 3, 15), dt.date(2026, 3, 15)) == 100
+    assert years_on(dt.date(2026, 3, 15), dt.date(2026, 3, 15)) == 0
     for wrong in (dt.date(2026, 3, 16), dt.date(1925, 3, 15)):
         with pytest.raises(InputError, match="birthday"):
             years_on(wrong, dt.date(2026, 3, 15))

@@ -212,6 +212,20 @@ def test_a_photo_of_a_plate_is_read_kept_and_compared_by_eye(store):
     assert send(client, "kitchen", "plate", {**plate, "seen": "1"}).url.path == "/setup/kitchen/lid"
 
 
+def test_what_was_read_off_a_photo_stands_on_the_screen_of_the_plate_alone(store, monkeypatch):
+    """Behind what is typed there; no other screen asks for a tick."""
+    monkeypatch.setattr(plate_photo, "text_of", lambda content: "\n".join(PLATE_LINES))
+    client = client_of(store)
+    told(store, "kitchen", {k: US[k] for k in ("place", "altitude", "kind")})
+    rev = revision(client.get("/setup/kitchen/plate").text)
+    photo = {"photo": ("p.png", io.BytesIO(picture()), "image/png")}
+    page = client.post("/setup/kitchen/plate", data={"revision": rev, "how": "photo"}, files=photo).text
+    assert 'value="9.5 kW"' in page and "from_photo" in page
+    for key in ("place", "altitude", "kind"):
+        other = client.get(f"/setup/kitchen/{key}").text
+        assert "from_photo" not in other and "9.5 kW" not in other, key
+
+
 def test_without_tesseract_the_same_form_works(store, monkeypatch):
     """The photo is kept, nothing is read, nothing asks for a tick; a file that is no picture is refused."""
     monkeypatch.setattr(plate_photo, "reader", lambda: "")
