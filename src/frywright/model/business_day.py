@@ -3,15 +3,21 @@
 from __future__ import annotations
 
 import datetime as dt
+from dataclasses import replace
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from frywright.model.errors import InputError
 from frywright.model.kitchen import Kitchen
-from frywright.model.trade import Trade, time_of_day_s
+from frywright.model.trade import USUAL_SLOT_S, Trade, time_of_day_s
+
+SHORT_HOLD_S, LONG_HOLD_S, SHORT_SLOT_S = 15 * 60.0, 4 * 3600.0, 240.0
+"""Where food is held for less than the first and none for longer than the second, slots take four minutes:
+in five, a hold life of nine counts as five and a cook of seven as ten (own choices, docs/theory/day.md).
+"""
 
 
 def trade_of(kitchen: Kitchen) -> Trade:
-    """The kitchen's day; InputError when the kitchen file has none."""
+    """The kitchen's day, in slots that its hold lives allow; InputError when the kitchen file has none."""
     if kitchen.trade is None or not kitchen.sells:
         raise InputError(
             "day",
@@ -19,6 +25,11 @@ def trade_of(kitchen: Kitchen) -> Trade:
             "described on the page Hours and money of the day, or by [day] and [[sell]] in the kitchen file",
             where=kitchen.site.name,
         )
+    sold = {sell.product for sell in kitchen.sells}
+    holds_s = [p.hold_life_s for p in kitchen.own_programs if p.product in sold]
+    short = min(holds_s, default=SHORT_HOLD_S) < SHORT_HOLD_S and max(holds_s) <= LONG_HOLD_S
+    if short and kitchen.trade.slot_s == USUAL_SLOT_S:
+        return replace(kitchen.trade, slot_s=SHORT_SLOT_S)
     return kitchen.trade
 
 

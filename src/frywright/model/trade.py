@@ -149,6 +149,10 @@ AMOUNTS = (
 )
 
 
+USUAL_SLOT_S = 300.0
+"""A slot of the day: five minutes, own choice."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Trade:
     """How the day of a kitchen runs. Times of day are the store's own clock."""
@@ -159,7 +163,7 @@ class Trade:
     rolls_over: str = "04:00"
     zone: str = "UTC"
     currency: str = ""
-    slot_s: float = 300.0
+    slot_s: float = USUAL_SLOT_S
     hands_count: int = 3
     filter_every_count: int = 8
     filter_s: float = 600.0

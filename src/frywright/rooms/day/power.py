@@ -108,7 +108,7 @@ class FullLoad:
 
 
 def _uses(kitchen: Kitchen, bench: Bench | None, found: Outlook | None) -> list[_Use]:
-    trade = usual_trade(kitchen)
+    trade = bench.trade if bench else usual_trade(kitchen)
     uses = []
     for n, fryer in enumerate(kitchen.fryers):
         programs = [p for p in kitchen.programs if p.fryer == fryer.key]
