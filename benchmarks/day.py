@@ -1,5 +1,6 @@
 """Decision value and speed of the day engine: python -m benchmarks.day [--days 200] [--seed 2026]
-[--banks 1:1,8:8] [--worlds "short holds,late till"] [--workers 2] [--speed] [--picture picture.svg]
+[--banks 1:1,8:8] [--tries 1500] [--worlds "short holds,late till"] [--world-bank 4:4]
+[--workers 2] [--speed] [--picture picture.svg]
 
 Without ``--banks``, ``--worlds`` or ``--speed`` everything is played and measured.
 
@@ -28,10 +29,10 @@ from frywright.plan.check import broken_rules
 from frywright.plan.live import State
 from frywright.plan.model import Day, Item, LoadSize
 from frywright.plan.replay import Look, Par, Rule, draw_days, given, replay, replay_par
-from frywright.plan.tune import tuned, tuned_rule
+from frywright.plan.tune import SEARCH_DAYS, searched_rule, tuned, tuned_rule
 
 TUNE_SEED, TUNE_DAYS, TUNE_ROUNDS, PLAY_SEED, PIECES = 11, 200, 4, 2026, 4
-INSTANCES = ((1, 1), (1, 101), (2, 2), (2, 102), (4, 4), (8, 8))
+INSTANCES = ((1, 1), (1, 101), (2, 2), (2, 102), (3, 3), (4, 4), (8, 8))
 """Fryers and seed of every bank."""
 WORLDS = (
     "forecast 30 % high",
@@ -45,8 +46,8 @@ WORLDS = (
     "event nobody entered",
     "late till",
 )
-WORLD_BANK, LATE_SLOTS = (2, 2), 6
-"""Bank of the worlds; and in slots, half an hour after which a late till tells."""
+LATE_SLOTS = 6
+"""Half an hour after which a late till tells."""
 
 
 def bank(fryers: int, seed: int, products: int | None = None, slots: int = 138) -> Day:
@@ -84,18 +85,23 @@ def bank(fryers: int, seed: int, products: int | None = None, slots: int = 138) 
     )
 
 
-def rules_of(day: Day) -> tuple[Par, Rule]:
-    """Par and the rule by part of the day, tuned on days of their own."""
+def rules_of(day: Day, tries: int = 0) -> tuple[Par, Rule]:
+    """Par and the rule by part of the day, tuned on days of their own; the rule searched on as the terminal's
+    overnight tuning does, with ``tries``.
+    """
     drawn = draw_days(day, TUNE_DAYS, TUNE_SEED)
     par = tuned(day, drawn)
-    return par, tuned_rule(day, drawn, par, TUNE_ROUNDS)
+    rule = tuned_rule(day, drawn, par, TUNE_ROUNDS)
+    return par, searched_rule(day, draw_days(day, SEARCH_DAYS, TUNE_SEED), rule, tries) if tries else rule
 
 
-def part(question: tuple[int, int, int, int, int]) -> tuple[np.ndarray, np.ndarray, np.ndarray, float]:
+Question = tuple[tuple[int, int], tuple[Par, Rule], int, int, int]
+
+
+def part(question: Question) -> tuple[np.ndarray, np.ndarray, np.ndarray, float]:
     """Costs of par, rule and engine on every so many days, and CPU seconds a day of the engine."""
-    fryers, seed, days, first, play_seed = question
-    day = bank(fryers, seed)
-    par, rule = rules_of(day)
+    size, (par, rule), days, first, play_seed = question
+    day = bank(*size)
     demand = draw_days(day, days, play_seed)[first::PIECES]
     replay(day, demand[:1], rule, Look(paths_count=2, horizon_slots_count=20))
     start = process_time()
@@ -106,9 +112,9 @@ def part(question: tuple[int, int, int, int, int]) -> tuple[np.ndarray, np.ndarr
     return *base, played.cost_money, seconds
 
 
-def world(name: str, days: int, play_seed: int) -> tuple[Day, np.ndarray, int]:
-    """A day as it is believed, days as they are, and by how many slots the till is late."""
-    day, rng = bank(*WORLD_BANK), np.random.default_rng(play_seed)
+def world(name: str, size: tuple[int, int], days: int, play_seed: int) -> tuple[Day, np.ndarray, int]:
+    """A bank's day as it is believed, days as they are, and by how many slots the till is late."""
+    day, rng = bank(*size), np.random.default_rng(play_seed)
     truth, late = day, 0
     if name == "low volume":
         day = truth = replace(day, mean_n=0.35 * day.mean_n)
@@ -142,10 +148,12 @@ def world(name: str, days: int, play_seed: int) -> tuple[Day, np.ndarray, int]:
     return day, draw_days(truth, days, play_seed), late
 
 
-def in_world(question: tuple[str, int, int, int]) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+def in_world(
+    question: tuple[str, tuple[int, int], int, int, int],
+) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
     """Costs of par, rule and engine on every so many days of a world."""
-    name, days, first, play_seed = question
-    day, demand, late = world(name, days, play_seed)
+    name, size, days, first, play_seed = question
+    day, demand, late = world(name, size, days, play_seed)
     par, rule = rules_of(day)
     none = Look(paths_count=0, horizon_slots_count=0, late_slots_count=late)
     looks = (
@@ -164,13 +172,15 @@ def against(played: np.ndarray, base: np.ndarray) -> str:
 
 
 def all_banks(
-    banks: tuple[tuple[int, int], ...], days: int, play_seed: int, workers: int
+    banks: tuple[tuple[int, int], ...], days: int, play_seed: int, workers: int, tries: int
 ) -> list[tuple[int, float, float]]:
     """The banks, printed; fryers, gain over par and seconds a day of each."""
     rows = []
     for fryers, seed in banks:
+        rules = rules_of(bank(fryers, seed), tries)
         with ProcessPoolExecutor(workers) as pool:
-            parts = list(pool.map(part, [(fryers, seed, days, n, play_seed) for n in range(PIECES)]))
+            asked = [((fryers, seed), rules, days, n, play_seed) for n in range(PIECES)]
+            parts = list(pool.map(part, asked))
         par, rule, played = (np.concatenate([p[k] for p in parts]) for k in (0, 1, 2))
         rows.append((fryers, float(100.0 * (played - par).mean() / par.mean()), parts[0][3]))
         sys.stdout.write(
@@ -183,17 +193,20 @@ def all_banks(
     return rows
 
 
-def all_worlds(names: tuple[str, ...], days: int, play_seed: int, workers: int) -> None:
+def all_worlds(
+    names: tuple[str, ...], size: tuple[int, int], days: int, play_seed: int, workers: int
+) -> None:
     """The worlds, printed: whether the engine ever costs more than the rule (one-sided, 5 %)."""
     for name in names:
         with ProcessPoolExecutor(workers) as pool:
-            parts = list(pool.map(in_world, [(name, days, n, play_seed) for n in range(PIECES)]))
+            parts = list(pool.map(in_world, [(name, size, days, n, play_seed) for n in range(PIECES)]))
         par, rule, played = (np.concatenate([p[k] for p in parts]) for k in (0, 1, 2))
         change = played - rule
         worse = change.mean() - 1.645 * change.std(ddof=1) / np.sqrt(len(change)) > 0
         sys.stdout.write(
-            f"{name}, {len(par)} days: engine against the tuned rule {against(played, rule)}"
-            f" ({'WORSE' if worse else 'not worse'}), against tuned par {against(played, par)}\n"
+            f"{name}, {size[0]} fryers, {len(par)} days: engine against the tuned rule"
+            f" {against(played, rule)} ({'WORSE' if worse else 'not worse'}), against tuned par"
+            f" {against(played, par)}\n"
         )
         sys.stdout.flush()
 
@@ -297,6 +310,12 @@ def speed() -> None:
         sys.stdout.write(deterministic(case) + "\n")
 
 
+def size_of(text: str) -> tuple[int, int]:
+    """Fryers and seed of a bank named ``fryers:seed``."""
+    fryers, seed = text.split(":")
+    return int(fryers), int(seed)
+
+
 def asked() -> argparse.Namespace:
     """What the command line asks for."""
     words = argparse.ArgumentParser(prog="python -m benchmarks.day", description=__doc__)
@@ -304,6 +323,8 @@ def asked() -> argparse.Namespace:
     words.add_argument("--seed", type=int, default=PLAY_SEED, help="of the days played")
     words.add_argument("--banks", default="", help="fryers:seed, with commas; all")
     words.add_argument("--worlds", default="", help="names with commas; all")
+    words.add_argument("--world-bank", default="2:2", help="fryers:seed of the worlds' bank")
+    words.add_argument("--tries", type=int, default=0, help="of the overnight search for the rule; none")
     words.add_argument("--workers", type=int, default=2)
     words.add_argument("--speed", action="store_true", help="times and known demand")
     words.add_argument("--picture", default="", help="where the picture of the banks goes")
@@ -316,13 +337,13 @@ def main() -> None:
     every = not (told.banks or told.worlds or told.speed)
     if told.banks or every:
         named = () if told.banks in ("", "all") else told.banks.split(",")
-        banks = tuple((int(x.split(":")[0]), int(x.split(":")[1])) for x in named) or INSTANCES
-        rows = all_banks(banks, told.days, told.seed, told.workers)
+        banks = tuple(size_of(x) for x in named) or INSTANCES
+        rows = all_banks(banks, told.days, told.seed, told.workers, told.tries)
         if told.picture:
             picture(rows, told.picture)
     if told.worlds or every:
         names = WORLDS if told.worlds in ("", "all") else tuple(told.worlds.split(","))
-        all_worlds(names, told.days, told.seed, told.workers)
+        all_worlds(names, size_of(told.world_bank), told.days, told.seed, told.workers)
     if told.speed or every:
         speed()
 

@@ -45,6 +45,17 @@ def test_forecast_pull_and_replay(store):
     assert "change" in told
 
 
+def test_the_rule_of_a_day_is_searched_for_overnight(store):
+    """In words and as JSON; what it costs is that of days it was not searched on."""
+    told = frywright("day", "tune", "--store", store, "--date", "2026-11-27", "--tries", "2").stdout
+    assert "The rule found costs" in told
+    assert "Both on 3000 drawn days of which neither knew." in told
+    found = answer("tune", "--store", store, "--date", "2026-11-27", "--tries", "2")
+    assert found["days_count"] == 3000
+    assert 0.0 < found["after_money"] < 1.2 * found["before_money"]
+    assert "--tries" in frywright("day", "tune", "--store", store, "--tries", "0").stderr
+
+
 def test_plan_its_picture_and_a_plan_by_hand(store, tmp_path):
     """The plan keeps its rules; a plan by hand with a filter turn in the rush fails with exit code 1 and says
     why.

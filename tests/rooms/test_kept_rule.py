@@ -8,6 +8,7 @@ import pytest
 
 from frywright.plan.model import Day
 from frywright.plan.replay import PARTS, Rule
+from frywright.rooms.day import day as rooms_day
 from frywright.rooms.day import kept_rule as kept
 from tests.plan.test_replay import kitchen_day
 
@@ -56,6 +57,21 @@ def test_the_same_day_is_tuned_once_and_another_anew(folder):
     folder.rmdir()
     folder.write_text("in the way")
     assert tune(day, 8.0) == rule_of(day, 8.0)
+
+
+def test_a_rule_searched_for_is_kept_only_where_it_costs_less(folder, monkeypatch):
+    """On days neither knew: a better one is the day's from then on, a worse one is not."""
+    day = kitchen_day(2, 2, 60, 2, 3)
+    good, bad = (
+        Rule(table_n=tuple(((float(x),) * 2,) * PARTS for x in (cover, 0.0, 0.5, cover, 0.0)))
+        for cover in (3, 36)
+    )
+    kept.keep_rule(day, bad)
+    for found, stays, better in ((good, good, True), (bad, good, False)):
+        monkeypatch.setattr(rooms_day, "searched_rule", lambda *_, found=found: found)
+        told = rooms_day.search_rule(day, 1)
+        assert told.better is better
+        assert kept.kept_rule(day, lambda: bad) == stays
 
 
 def test_old_rules_go(folder, monkeypatch):

@@ -279,6 +279,30 @@ def _rows(path: Path) -> list[dict[str, Any]]:
 
 
 @command(app, engine=True)
+def tune(
+    shop: Shop,
+    date: str = DATE,
+    tries: int = typer.Option(1500, min=1, help="Changes to try; a minute or more with one fryer."),
+) -> None:
+    """Search longer for the rule of a day, overnight: its plan and its board then begin from it. Run it
+    when the last sales are in.
+    """
+    from frywright.rooms.day.day import search_rule
+
+    found = search_rule(_bench(shop, date, tune=False)[2].day, tries)
+    if shop.json(found):
+        return
+    shop.say(
+        "The rule found costs {after} a day, the one before {before}: it is kept."
+        if found.better
+        else "The rule found costs {after} a day, the one before {before}: that one stays.",
+        after=f"{found.after_money:.2f}",
+        before=f"{found.before_money:.2f}",
+    )
+    shop.say("Both on {days} drawn days of which neither knew.", days=found.days_count)
+
+
+@command(app, engine=True)
 def replay(
     shop: Shop,
     date: str = DATE,

@@ -2,7 +2,8 @@
 own; then call and fill apart, by part of the day.
 
 Each step changes one number and is kept where days get cheaper by it; a change that does not help on the
-first days is not tried on the others.
+first days is not tried on the others. Where no single number helps any more, a search with time to spare
+moves a few at once on thousands of days: fewer teach a rule their own luck.
 """
 
 from __future__ import annotations
@@ -32,6 +33,10 @@ TABLE, BANK = 12, 6
 """Places of the rule and of the bank among what the engine is given."""
 FIRST_DAYS = 40
 """Days on which a change must help before it meets the rest."""
+SEARCH_DAYS, TRIES = 3000, 1500
+"""Days and tries of a search with time to spare (own choices: 40 s with one fryer, minutes with four)."""
+AT_ONCE, REACH = 3, 2
+"""Most numbers that a search moves at once, and the rungs each moves at most (own choices)."""
 
 
 def tuned(day: Day, demand: ArrayLike, rounds: int = 2) -> Par:
@@ -94,6 +99,7 @@ class _Search:
     rules: tuple[Any, ...]
     every: int
     best: Array
+    first: int = FIRST_DAYS
 
     def cost(self, low: int, high: int) -> Array:
         """Cost of each of some days under the table as it is."""
@@ -101,7 +107,7 @@ class _Search:
 
     def better(self) -> bool:
         """Whether the table as it is costs less than the best so far; if so it is the best."""
-        first = min(FIRST_DAYS, len(self.days))
+        first = min(self.first, len(self.days))
         some = self.cost(0, first)
         if some.mean() >= self.best[:first].mean():
             return False
@@ -131,11 +137,39 @@ def tuned_rule(day: Day, demand: ArrayLike, start: Par | Rule, rounds: int = 2) 
         quiet = _quiet(search, quiet)
         if search.best.mean() >= before - 1e-3 * abs(before):
             break
-    table = search.rules[TABLE]
-    return Rule(
-        table_n=tuple(tuple(tuple(float(x) for x in row) for row in block) for block in table),
-        quiet_frac=quiet,
+    return _rule(search.rules[TABLE], quiet)
+
+
+def _rule(table: Array, quiet: float) -> Rule:
+    rows = (tuple(tuple(float(x) for x in row) for row in block) for block in table)
+    return Rule(table_n=tuple(rows), quiet_frac=quiet)
+
+
+def searched_rule(day: Day, demand: ArrayLike, start: Rule, tries: int, seed: int = 1) -> Rule:
+    """A rule that costs less on given days than the one it starts from: tries of one to three numbers moved
+    at once, each for a part of the day or all of it, on every day.
+    """
+    days, rng = _whole(demand), np.random.default_rng(seed)
+    search = _Search(
+        days=days, rules=given(day, start), every=day.filter_every_count, best=np.zeros(0), first=len(days)
     )
+    search.best, table = search.cost(0, len(days)), search.rules[TABLE]
+    for _ in range(tries):
+        kept = table.copy()
+        for _ in range(int(rng.integers(1, AT_ONCE + 1))):
+            _move(table, rng)
+        if not search.better():
+            table[:] = kept
+    return _rule(table, start.quiet_frac)
+
+
+def _move(table: Array, rng: np.random.Generator) -> None:
+    """One number of a table, for a part of the day or all of it, up or down its ladder."""
+    row, i, q = (int(rng.integers(n)) for n in (len(LADDERS), table.shape[2], PARTS + 1))
+    part, ladder = slice(None) if q == PARTS else slice(q, q + 1), LADDERS[row]
+    at = int(np.argmin(np.abs(np.array(ladder) - table[row, part, i][0])))
+    at += int(rng.integers(1, REACH + 1)) * (1 if rng.random() < 0.5 else -1)
+    table[row, part, i] = ladder[min(max(at, 0), len(ladder) - 1)]
 
 
 def _climb(search: _Search, place: tuple[int, slice, int]) -> None:

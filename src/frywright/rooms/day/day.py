@@ -18,13 +18,14 @@ from frywright.model.findings import Note
 from frywright.model.kitchen import Kitchen
 from frywright.model.trade import Trade
 from frywright.plan.advice import Outlook, outlook
+from frywright.plan.binds import JUDGE_SEED
 from frywright.plan.forecast import Forecast, Forecaster, learned
 from frywright.plan.model import Day, Item
 from frywright.plan.pull import heads_for
 from frywright.plan.replay import Look, Par, Rule, draw_days, replay, replay_par
 from frywright.plan.sales import History
-from frywright.plan.tune import tuned, tuned_rule
-from frywright.rooms.day.kept_rule import kept_rule
+from frywright.plan.tune import SEARCH_DAYS, TRIES, searched_rule, tuned, tuned_rule
+from frywright.rooms.day.kept_rule import keep_rule, kept_rule
 from frywright.rooms.day.loads import LoadFact, item_of, shared_oil, unsold
 from frywright.rooms.day.sales import history_of
 from frywright.rooms.hall import write
@@ -227,6 +228,36 @@ def _own_rule(day: Day) -> Rule:
     """The rule of a day, tuned on days drawn for that."""
     days = draw_days(day, TUNE_DAYS, TUNE_SEED)
     return tuned_rule(day, days, tuned(day, days, 1), TUNE_ROUNDS)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Searched:
+    """What a drawn day costs by the rule kept so far and by the one that was searched for, on days of which
+    neither knew; the cheaper one is kept.
+    """
+
+    before_money: float
+    after_money: float
+    days_count: int
+
+    @property
+    def better(self) -> bool:
+        """Whether the search found a rule that costs less."""
+        return self.after_money < self.before_money
+
+
+def search_rule(day: Day, tries: int = TRIES) -> Searched:
+    """Search on, for minutes, from the rule of a bench's day before its fryers' hours, and keep it for that
+    day's plan if it costs less on other days.
+    """
+    before = kept_rule(day, lambda: _own_rule(day))
+    after = searched_rule(day, draw_days(day, SEARCH_DAYS, TUNE_SEED), before, tries)
+    judged = draw_days(day, SEARCH_DAYS, JUDGE_SEED)
+    costs = [float(replay_par(day, judged, rule).cost_money.mean()) for rule in (before, after)]
+    found = Searched(before_money=costs[0], after_money=costs[1], days_count=SEARCH_DAYS)
+    if found.better:
+        keep_rule(day, after)
+    return found
 
 
 def _idle_money(bench: Bench, kitchen: Kitchen) -> list[float]:

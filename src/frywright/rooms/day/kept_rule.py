@@ -8,6 +8,7 @@ import hashlib
 import json
 import os
 from collections.abc import Callable
+from contextlib import suppress
 from dataclasses import fields
 from functools import cache
 from pathlib import Path
@@ -27,21 +28,28 @@ def kept_rule(day: Day, tuned: Callable[[], Rule]) -> Rule:
     """The rule kept for a day, else the one that is tuned now. A file that is none, or a folder that cannot
     be written, only costs time.
     """
-    path = cache_folder().parent / "rules" / f"{_mark(day)}.json"
-    known = _read(path, len(day.items))
+    known = _read(_path(day), len(day.items))
     if known is not None:
         return known
     rule = tuned()
-    try:
-        path.parent.mkdir(parents=True, exist_ok=True)
-        new = path.with_suffix(f".{os.getpid()}")
-        new.write_text(json.dumps([rule.table_n, rule.quiet_frac]), "utf-8")
-        new.replace(path)
-        for old in sorted(path.parent.glob("*.json"), key=lambda p: p.stat().st_mtime)[:-KEPT_COUNT]:
-            old.unlink(missing_ok=True)
-    except OSError:
-        pass
+    with suppress(OSError):
+        keep_rule(day, rule)
     return rule
+
+
+def keep_rule(day: Day, rule: Rule) -> None:
+    """Keep a rule for a day, in place of the one that was; OSError where the folder cannot be written."""
+    path = _path(day)
+    path.parent.mkdir(parents=True, exist_ok=True)
+    new = path.with_suffix(f".{os.getpid()}")
+    new.write_text(json.dumps([rule.table_n, rule.quiet_frac]), "utf-8")
+    new.replace(path)
+    for old in sorted(path.parent.glob("*.json"), key=lambda p: p.stat().st_mtime)[:-KEPT_COUNT]:
+        old.unlink(missing_ok=True)
+
+
+def _path(day: Day) -> Path:
+    return cache_folder().parent / "rules" / f"{_mark(day)}.json"
 
 
 def _mark(day: Day) -> str:
