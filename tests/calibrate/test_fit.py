@@ -379,6 +379,22 @@ def test_the_headspace_without_a_gauge_is_the_fryers_own(kitchen):
     assert min(p for _, p in headspace_of(below).curve) == plan.site.atmosphere_pa
 
 
+@pytest.mark.parametrize(
+    "changes", [{"heat_capacity_j_kgk": (3000.0, 2.0, 0.1)}, {"conductivity_w_mk": (0.4, 0.001, 2e-5)}]
+)
+def test_the_middle_of_a_profile_is_the_engines_core_whatever_heat_does_to_the_meat(changes):
+    """Heat capacity and conductivity that rise with the square of the temperature, within the 0.4 K of two
+    ways to solve the same equation.
+    """
+    trial, truth = trial_of(1)
+    base = tracer(trial.plan, trial.probes[0], 4.0)
+    piece = replace(base, half_thickness_m=truth.half_thickness_m[1], shape_n=truth.shape_n, **changes)
+    raw = run(engine_question(trial.plan, trial, [piece], headspace_of(trial)), FITTING)
+    time = np.arange(0.0, trial.lift_s, 2.0)
+    core = np.interp(time, raw.time_s, raw.core_temp_c[:, 0])
+    assert np.max(np.abs(profiles([piece], [raw], time)[0][:, 0] - core)) < 0.4
+
+
 @pytest.mark.parametrize("place", [0.0, 0.5])
 def test_a_misplaced_probe_is_named(place):
     """A reading half way to the surface is said to be off the coldest spot; a centre reading is not."""

@@ -474,3 +474,13 @@ def test_an_altitude_on_a_sheet_is_the_places_own_within_half_a_step(each_m, nea
         away = 1.0 if told_m > 1600.0 else -1.0
         for altitude_m, off in ((1600.0, False), (1600.0 - away, True)):
             assert off_place(setting, Site(name="Bench", altitude_m=altitude_m)) is off
+
+
+def test_a_program_that_is_not_there_is_asked_for_by_the_names_that_are():
+    """Each once, in their order, or that there are none."""
+    kitchen = parse_kitchen(demo_text(), "demo.toml")
+    known = ", ".join(sorted({p.name for p in kitchen.programs}))
+    for programs, names in ((kitchen.programs, known), ((), "none")):
+        with pytest.raises(InputError) as told:
+            replace(kitchen, programs=programs).program("gone")
+        assert str(told.value).endswith(f"it must be one of: {names}.")
