@@ -133,7 +133,9 @@ def told_whole(result, system="us"):
         return
     core, crust, colour, oil, time = (row.held for row in view.rows)
     assert ("over" in core or "short" in core) if effect.held.margin_k is not None else "no rule" in core
-    assert "°F" in core and "mm" in crust and colour.isdigit() and oil.count("°F") == 2 and ":" in time
+    assert (
+        "°F" in core and crust.endswith(" in") and colour.isdigit() and oil.count("°F") == 2 and ":" in time
+    )
     if effect.held.margin_k is not None:
         assert (effect.held.margin_k < 0) == ("short" in core)
 
