@@ -45,6 +45,7 @@ PASSED_ON = {
     "/first-owner",
     "/metrics",
     "/records",
+    "/records/local-rules",
     "/records/own",
     "/records/own/data.jsonl",
     "/records/people",
