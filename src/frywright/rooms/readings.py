@@ -22,8 +22,6 @@ from frywright.rooms.thermometers import check_valid, corrected_c
 from frywright.trial.ask import hand_limit_c
 from frywright.verdicts.place import place_of
 
-"""Letters of the shortest reason taken."""
-
 
 def level_of(kitchen: Kitchen, product: str, at: dt.datetime) -> float | None:
     """Level of a hand reading of a product here on the day of a moment with the thermometer's error on top

@@ -204,12 +204,11 @@ def answers_of(store: Store, kitchen: Kitchen, day: dt.date | None = None) -> di
 
 
 def place_here(store: Store, kitchen: Kitchen, day: dt.date | None = None) -> Place:
-    """Where a kitchen stands, with what its authority said, now or at the end of a day."""
-    there = kitchen if day is None else judged_on(store, kitchen, day)
-    said = {key: item.fact for key, item in answers_of(store, there, day).items()}
+    """Where a kitchen, as it was then, stands, with what its authority had said, now or at the end of a day."""
+    said = {key: item.fact for key, item in answers_of(store, kitchen, day).items()}
     ages = {key: fact.years_count for key, fact in said.items() if fact.years_count is not None}
     holds = next((fact.hold_c for fact in said.values() if fact.hold_c is not None), None)
-    return replace(place_of(there), said_years=ages, said_hold_c=holds)
+    return replace(place_of(kitchen), said_years=ages, said_hold_c=holds)
 
 
 def assumed_day(kitchen: Kitchen, tr: Translate = str) -> str:

@@ -30,6 +30,7 @@ from frywright.model.units import clock, show
 from frywright.paper.paper import PAPER, Section, pdf, section
 from frywright.rooms.care.upkeep import today_of
 from frywright.rooms.hall import in_turn, typed, write
+from frywright.rooms.kitchen import judged_on
 from frywright.rooms.local_rules import age_answers
 from frywright.rooms.standing import answers_of, figure_of, oil_limit_here, place_here
 from frywright.trial.ask import CookRequest, ask
@@ -96,7 +97,7 @@ def sign_skill(store: Store, kitchen: Kitchen, values: Mapping[str, Any]) -> Kep
     date = day_typed(str(values.get("date", "") or "") or today.isoformat(), "date")
     if date > today:
         raise InputError("date", date.isoformat(), "today or earlier")
-    place = place_here(store, kitchen, date)
+    place = place_here(store, judged_on(store, kitchen, date), date)
     born = _born(store, person.fact)
     verdict = place.judge_age(known[key].get("restricted", ""), born, date)
     if verdict.minor:

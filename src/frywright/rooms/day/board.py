@@ -38,9 +38,9 @@ from frywright.rooms.hall import write
 from frywright.rooms.standing import heat_off, stopped
 
 PEOPLE = "people"
+"""What a tap says of the people on the line; the plan's own happenings do not know it."""
 AMOUNTS = (What.SOLD, What.COUNT, What.DISCARD)
 """What is nothing without an amount."""
-"""What a tap says of the people on the line; the plan's own happenings do not know it."""
 REASONS = ("expired", "close", "dropped on the floor", "burnt", "wrong product", "undercooked", "other")
 
 

@@ -25,8 +25,9 @@ def rule_rows(store: Store, kitchen: Kitchen, day: dt.date, tr: Translate = str)
     """What is judged, by which rule in which edition, at which level: each product's core, hot holding,
     oil.
     """
-    kitchen, place = judged_on(store, kitchen, day), place_here(store, kitchen, day)
-    system, answers = kitchen.site.units, answers_of(store, kitchen, day)
+    kitchen = judged_on(store, kitchen, day)
+    place, answers = place_here(store, kitchen, day), answers_of(store, kitchen, day)
+    system = kitchen.site.units
 
     def level(limit_c: float | None) -> str:
         if limit_c is None:
