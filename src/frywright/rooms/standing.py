@@ -204,7 +204,7 @@ def answers_of(store: Store, kitchen: Kitchen, day: dt.date | None = None) -> di
 
 
 def place_here(store: Store, kitchen: Kitchen, day: dt.date | None = None) -> Place:
-    """Where a kitchen, as it was then, stands, with what its authority had said, now or at the end of a day."""
+    """Where a kitchen, as it was then, stands; what its authority had said, now or at the end of a day."""
     said = {key: item.fact for key, item in answers_of(store, kitchen, day).items()}
     ages = {key: fact.years_count for key, fact in said.items() if fact.years_count is not None}
     holds = next((fact.hold_c for fact in said.values() if fact.hold_c is not None), None)
