@@ -200,6 +200,12 @@ def test_the_close_of_the_day_says_what_is_open_and_what_is_shut(said, told):
     view = told("care", "close")
     alder = next(f for f in view["fryers"] if f["key"] == "alder")
     assert [s["key"] for s in alder["steps"] if s["done"]] == ["heat_off"]
+    lid = next(s for s in alder["steps"] if s["key"] == "lid")
+    assert after.startswith("Two people for every move of oil")
+    assert f"{lid['title']} ! {lid['hazard']}" in after
+    steps = [s for f in view["fryers"] for s in f["steps"]] + view["store"]
+    now_open = [s for s in steps if s["hazard"] and not s["done"] and not s["shut"]]
+    assert after.count(" ! ") == len(now_open)
 
 
 @pytest.mark.parametrize(

@@ -207,9 +207,10 @@ def emergency(shop: Shop, out: Path = typer.Option(Path("emergency.pdf"), help="
 
 
 def _step_line(where: str, step: StepRow) -> str:
-    """A step of the night: signed, open or shut."""
+    """A step of the night: signed, shut and why, or open with its hazard."""
     mark = "x" if step.done else "#" if step.shut else " "
-    return f"  [{mark}] {where} {step.key}: {step.title}" + (f" ({step.shut})" if step.shut else "")
+    line = f"  [{mark}] {where} {step.key}: {step.title}" + (f" ({step.shut})" if step.shut else "")
+    return f"{line}\n      ! {step.hazard}" if mark == " " and step.hazard else line
 
 
 @command(app, engine=True)
@@ -237,6 +238,10 @@ def close(
     view = close_day_view(opened, kitchen, shop.language, shop.tr)
     if shop.json(view):
         return
+    shop.say(
+        "Two people for every move of oil, one move at a time, never in haste. Heat off and tagged before"
+        " draining. No water near hot oil, no oil before dry is signed by two."
+    )
     for one in view.fryers:
         typer.echo(f"{one.name}: {one.plan_words}. {one.why}")
         for s in one.steps:
