@@ -75,6 +75,7 @@ day pull --stock bone_in=20
 day plan --date 2026-11-27
 day plan --date 2026-11-27 --check none.csv
 day replay --date 2026-11-27 --days 5
+day tune --date 2026-11-27 --tries 1
 day board --date 2026-11-27 --practice 3 --play
 day board --date 2026-11-27 --practice 3 --at 17:00
 day board --date 2026-11-27 --at 12:00 --tell drop --fryer alder --product bone_in --pieces 16
