@@ -24,7 +24,7 @@ test: $(VENV)/.dev check  ## everything, installing what the tests need
 	$(MAKE) --no-print-directory -j 2 slow browser
 
 slow: $(VENV)/.dev
-	$(BIN)/python -m pytest -q -n 4 --dist worksteal -m "slow and not browser"
+	$(BIN)/python -m pytest -q -n 3 --dist worksteal -m "slow and not browser"
 
 browser: $(VENV)/.dev  ## beside the slow ones, which compute while its pages wait for clocks
 	$(BIN)/python -m pytest -q -n 2 --dist loadfile --no-loadscope-reorder -m browser

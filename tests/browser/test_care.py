@@ -130,7 +130,7 @@ def test_a_new_fryer_from_the_photo_of_its_plate_to_its_pack(browser, address, t
     assert page.input_value(f"{plate} [name=fuel]") == "", "nobody chose it yet"
     page.select_option(f"{plate} [name=fuel]", "electric")
     page.click(f"{plate} button")
-    assert page.locator("figure img").evaluate("i => i.complete && i.naturalWidth") == 40
+    assert page.locator("figure img").evaluate("i => i.decode().then(() => i.naturalWidth)") == 40
     site = "form[action='/care/new/site']"
     for name, value in SITE.items():
         if name in ("hood", "suppression"):
